@@ -1,0 +1,1 @@
+//! Finds the key with the least effort and proves it.

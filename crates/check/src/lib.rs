@@ -1,0 +1,1 @@
+//! The second opinion: will this key work?.

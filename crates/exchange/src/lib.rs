@@ -1,0 +1,1 @@
+//! Tables, handwritten keys and open formats in and out.

@@ -1,0 +1,251 @@
+//! A finding: something true about a person's table or key, with a remedy.
+
+use std::fmt;
+
+/// Something true about a person's table or key. A list of them never stops the work.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Finding {
+    /// Which kind of finding it is; explained in `docs/findings.md`.
+    pub code: Code,
+    /// How much it matters.
+    pub severity: Severity,
+    /// Where it is.
+    pub place: Place,
+    /// What is so, in a sentence a teacher understands.
+    pub sentence: String,
+    /// What to do about it.
+    pub remedy: String,
+}
+
+impl Finding {
+    /// A finding with the usual severity of its code.
+    pub fn new(
+        code: Code,
+        place: Place,
+        sentence: impl Into<String>,
+        remedy: impl Into<String>,
+    ) -> Self {
+        let severity = code.severity();
+        Self { code, severity, place, sentence: sentence.into(), remedy: remedy.into() }
+    }
+}
+
+/// How much a finding matters, the worst first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Severity {
+    /// The key or table is wrong.
+    MustBeMended,
+    /// It works, but will trip people up.
+    ShouldBeLookedAt,
+    /// Worth knowing: an assumption, or praise.
+    ForInformation,
+}
+
+impl Severity {
+    /// The words printed before the finding.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::MustBeMended => "must be mended",
+            Self::ShouldBeLookedAt => "should be looked at",
+            Self::ForInformation => "for information",
+        }
+    }
+}
+
+/// Where a finding is.
+#[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Place {
+    /// A cell as a spreadsheet names it: `Sheet1!C7`.
+    Cell(String),
+    /// A line of a text, counted from 1.
+    Line(usize),
+    /// A couplet, by its printed number.
+    Couplet(u32),
+    /// A kind, by name.
+    Taxon(String),
+    /// Two or more kinds together.
+    Taxa(Vec<String>),
+    /// A character, by name.
+    Character(String),
+    /// The table as a whole.
+    Table,
+    /// The key as a whole.
+    Key,
+}
+
+impl fmt::Display for Place {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Cell(name) | Self::Taxon(name) | Self::Character(name) => f.write_str(name),
+            Self::Line(line) => write!(f, "line {line}"),
+            Self::Couplet(number) => write!(f, "question {number}"),
+            Self::Taxa(names) => f.write_str(&names.join(", ")),
+            Self::Table => f.write_str("table"),
+            Self::Key => f.write_str("key"),
+        }
+    }
+}
+
+macro_rules! codes {
+    ($($(#[doc = $doc:literal])* $name:ident = $text:literal, $severity:ident;)*) => {
+        /// Which kind of finding it is.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+        pub enum Code { $($(#[doc = $doc])* $name,)* }
+
+        impl Code {
+            /// Every code, in the order of `docs/findings.md`.
+            pub const ALL: &'static [Self] = &[$(Self::$name,)*];
+
+            /// The code as printed and as a heading of `docs/findings.md`.
+            pub fn text(self) -> &'static str {
+                match self { $(Self::$name => $text,)* }
+            }
+
+            /// How much such a finding usually matters.
+            pub fn severity(self) -> Severity {
+                match self { $(Self::$name => Severity::$severity,)* }
+            }
+        }
+    };
+}
+
+codes! {
+    // What a reader says of a table.
+    /// A cell could not be understood and is read as unknown.
+    CellNotUnderstood = "cell-not-understood", MustBeMended;
+    /// A cell holds a formula, an error or something else that is no plain value.
+    CellNotPlain = "cell-not-plain", ShouldBeLookedAt;
+    /// Two rows name the same kind.
+    KindTwice = "kind-twice", MustBeMended;
+    /// Two columns have the same heading, or one has none.
+    HeadingTwice = "heading-twice", ShouldBeLookedAt;
+    /// A row or column was left out, and why.
+    LeftOut = "left-out", ShouldBeLookedAt;
+    /// Two states look like one word spelt twice.
+    StatesAlike = "states-alike", ShouldBeLookedAt;
+    /// The tool assumed a unit, a wording, a weight.
+    Assumed = "assumed", ForInformation;
+    /// A character, state or kind that a second sheet names is not in the table.
+    SheetDisagrees = "sheet-disagrees", ShouldBeLookedAt;
+    /// A cell has a value although the governing character says it cannot.
+    GovernedButPresent = "governed-but-present", ShouldBeLookedAt;
+    /// The table is too large or too deep to read whole.
+    TooLarge = "too-large", MustBeMended;
+    /// Nobody has looked: cells that are unknown.
+    Unknown = "unknown", ShouldBeLookedAt;
+
+    // What the table can and cannot do.
+    /// Kinds that nothing separates.
+    NotSeparable = "not-separable", ShouldBeLookedAt;
+    /// A pair that hangs on one hard or narrow character.
+    FragilePair = "fragile-pair", ForInformation;
+    /// Two kinds differ in a measure, but by less than the safety gap.
+    GapTooNarrow = "gap-too-narrow", ShouldBeLookedAt;
+
+    // What a reader says of a key in words.
+    /// A line of the key that is neither question nor lead.
+    LineNotUnderstood = "line-not-understood", ShouldBeLookedAt;
+    /// A name in the key that is in the table only in another spelling.
+    NameNotSure = "name-not-sure", MustBeMended;
+    /// A name in the key that the table does not have.
+    NameUnknown = "name-unknown", MustBeMended;
+    /// A question that is not linked to a character.
+    NotLinked = "not-linked", ShouldBeLookedAt;
+    /// A question for which several characters would do.
+    LinkNotSure = "link-not-sure", ShouldBeLookedAt;
+    /// A line of the links file that could not be used.
+    LinksNotUnderstood = "links-not-understood", MustBeMended;
+
+    // The key as a tree.
+    /// A number that stands at two couplets.
+    NumberTwice = "number-twice", MustBeMended;
+    /// A number that leads nowhere.
+    NumberMissing = "number-missing", MustBeMended;
+    /// Numbers do not run 1, 2, 3.
+    NumbersSkip = "numbers-skip", ForInformation;
+    /// An answer after which nothing is written.
+    NothingWritten = "nothing-written", MustBeMended;
+    /// Following the numbers leads back to where one was.
+    Loop = "loop", MustBeMended;
+    /// A couplet that nobody can get to.
+    Unreachable = "unreachable", MustBeMended;
+    /// A back number that is not where one came from.
+    BackWrong = "back-wrong", ShouldBeLookedAt;
+    /// Two ways lead to one couplet.
+    WaysMeet = "ways-meet", ForInformation;
+    /// Both answers lead to the same place.
+    SameBothWays = "same-both-ways", MustBeMended;
+
+    // The key against the table.
+    /// A kind that never comes out.
+    NeverComesOut = "never-comes-out", MustBeMended;
+    /// A kind, or a form of it, that comes out under another name.
+    WrongPlace = "wrong-place", MustBeMended;
+    /// An end nobody can reach.
+    EndUnreached = "end-unreached", MustBeMended;
+    /// A kind that satisfies both leads.
+    BothLeads = "both-leads", MustBeMended;
+    /// A kind that satisfies neither lead.
+    NeitherLead = "neither-lead", MustBeMended;
+    /// A question about something the kind does not have.
+    DoesNotHave = "does-not-have", MustBeMended;
+    /// A question about something that may not be there, depending on another character.
+    MayNotHave = "may-not-have", MustBeMended;
+    /// A question about something nobody recorded.
+    NobodyRecorded = "nobody-recorded", ShouldBeLookedAt;
+    /// A threshold inside a kind's range.
+    ThresholdInside = "threshold-inside", MustBeMended;
+    /// A threshold nearer to a range than the safety gap.
+    ThresholdNear = "threshold-near", ShouldBeLookedAt;
+    /// A varying character used as if it were fixed.
+    VariesUsedAsFixed = "varies-used-as-fixed", MustBeMended;
+    /// A kind split off on one leaf's evidence.
+    ThinEvidence = "thin-evidence", ShouldBeLookedAt;
+    /// Every kind at a couplet answers it alike.
+    PartsNothing = "parts-nothing", ShouldBeLookedAt;
+    /// An end names kinds that could have been parted.
+    CouldBeParted = "could-be-parted", ShouldBeLookedAt;
+    /// The cost that was claimed is not the cost of this key.
+    CostWrong = "cost-wrong", MustBeMended;
+    /// The claimed bound is above the cost of the key.
+    BoundWrong = "bound-wrong", MustBeMended;
+    /// A kept question could not be asked where it was wanted.
+    KeptRefused = "kept-refused", ShouldBeLookedAt;
+
+    // The words, and the people.
+    /// A comparative without a measure: big, long, dark.
+    BareComparative = "bare-comparative", MustBeMended;
+    /// A word that commits to nothing: usually, about.
+    WeaselWord = "weasel-word", ShouldBeLookedAt;
+    /// A question with two answers in it: "is it 4 or 5?".
+    NotYesNo = "not-yes-no", MustBeMended;
+    /// A negative in a question.
+    Negative = "negative", ShouldBeLookedAt;
+    /// A kind's name inside a question.
+    NameInQuestion = "name-in-question", ShouldBeLookedAt;
+    /// More than twelve words, or two ideas.
+    TooManyWords = "too-many-words", ForInformation;
+    /// A measure without a unit in a question.
+    NoUnit = "no-unit", MustBeMended;
+    /// A kind with a caution is still in the heap where pupils are asked to touch.
+    TouchCaution = "touch-caution", ShouldBeLookedAt;
+    /// One kind after the other is split off.
+    Comb = "comb", ForInformation;
+    /// A path of more questions than children follow.
+    LongPath = "long-path", ForInformation;
+    /// A question worth praising.
+    GoodQuestion = "good-question", ForInformation;
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use super::Code;
+
+    #[test]
+    fn no_two_codes_share_a_text() {
+        let texts: BTreeSet<_> = Code::ALL.iter().map(|code| code.text()).collect();
+        assert_eq!(texts.len(), Code::ALL.len());
+    }
+}

@@ -1,0 +1,30 @@
+//! The words of the trade, as data: what a botanist or a teacher would say out loud.
+//!
+//! Kinds and their characters form a [`Matrix`]; couplets form a [`Key`]; what is wrong with
+//! either is a list of [`Finding`]s. The rooms hand each other [`Wishes`], a [`Claim`] and
+//! [`Walk`]s. Nothing here reads, writes, counts time, draws or answers a question: `build`
+//! and `check` each answer for themselves, so that one can contradict the other.
+
+mod ask;
+mod cell;
+mod character;
+mod claim;
+mod finding;
+mod key;
+mod matrix;
+mod quantity;
+mod taxon;
+mod walk;
+mod wishes;
+
+pub use ask::{Ask, Asked};
+pub use cell::{Cell, Value};
+pub use character::{Character, CharacterIx, Difficulty, Governor, Scale, SeenOn, StateIx};
+pub use claim::{Alternative, Claim, KeptPrice, Reasons, Stopped};
+pub use finding::{Code, Finding, Place, Severity};
+pub use key::{Couplet, Destination, End, Key, Wording};
+pub use matrix::{Matrix, MatrixError, Scene};
+pub use quantity::{Quantity, Share, Unit};
+pub use taxon::{OtherName, Taxon, TaxonIx};
+pub use walk::{Answer, Step, Walk};
+pub use wishes::{Kept, Wishes};

@@ -1,0 +1,50 @@
+//! What a matrix refuses.
+
+use std::collections::BTreeSet;
+
+use super::*;
+use crate::{Governor, StateIx};
+
+fn words(name: &str, states: &[&str]) -> Character {
+    let states = states.iter().map(ToString::to_string).collect();
+    Character::named(name, Scale::Words { states })
+}
+
+fn state(ix: usize) -> Cell {
+    Value::States(vec![(StateIx(ix), Share::one())]).into()
+}
+
+#[test]
+fn a_cell_must_fit_its_character() {
+    let build = |cell| {
+        Matrix::new(
+            Scene::default(),
+            vec![Taxon::named("hazel")],
+            vec![words("edge", &["toothed", "smooth"])],
+            vec![vec![cell]],
+        )
+    };
+    assert!(build(state(1)).is_ok());
+    assert!(matches!(build(state(2)), Err(MatrixError::Cell { .. })));
+    let half = Value::States(vec![(StateIx(0), Share::new(1, 2))]);
+    assert!(matches!(build(half.into()), Err(MatrixError::Cell { .. })));
+    let count = Value::Counts(vec![(3, Share::one())]);
+    assert!(matches!(build(count.into()), Err(MatrixError::Cell { .. })));
+}
+
+#[test]
+fn governors_in_a_circle_are_refused() {
+    let mut form = words("form", &["one piece", "feather"]);
+    let mut lobes = words("lobes", &["lobed", "unlobed"]);
+    let under = |ix| {
+        Some(Governor { character: CharacterIx(ix), states: BTreeSet::from([StateIx(0)]) })
+    };
+    lobes.governor = under(0);
+    let taxa = vec![Taxon::named("hazel")];
+    let rows = vec![vec![state(0), state(1)]];
+    let good = vec![form.clone(), lobes.clone()];
+    assert!(Matrix::new(Scene::default(), taxa.clone(), good, rows.clone()).is_ok());
+    form.governor = under(1);
+    let circle = Matrix::new(Scene::default(), taxa, vec![form, lobes], rows);
+    assert!(matches!(circle, Err(MatrixError::Governor { .. })));
+}

@@ -1,0 +1,1 @@
+//! What a key looks like on paper and on a phone.

@@ -1,0 +1,3 @@
+//! The binary: command line, files, clock.
+
+fn main() {}
