@@ -1,1 +1,10 @@
-//! Tables, handwritten keys and open formats in and out.
+//! How tables and keys come in and out: spreadsheets, a person's key in words, JSON.
+//!
+//! The only crate with serialisation types; they are private and converted by hand. Readers
+//! take bytes and give what could be read together with findings about the rest.
+
+pub mod json;
+pub mod key_text;
+pub mod link;
+pub mod table;
+pub mod template;

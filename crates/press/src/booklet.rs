@@ -1,0 +1,64 @@
+//! The booklet: everything that the sheets and the page of one visit are made from.
+
+use std::collections::BTreeMap;
+
+use spinney_model::{Key, Matrix, Walk};
+
+/// Everything that the sheets and the page of one visit are made from.
+#[derive(Clone, Debug)]
+pub struct Booklet<'a> {
+    /// The kinds, their names, cautions and sentences, and the scene for the title.
+    pub matrix: &'a Matrix,
+    /// The key, in words (see `wording::put_words`).
+    pub key: &'a Key,
+    /// The right ways of every kind, for the adult's answer list.
+    pub walks: &'a [Walk],
+    /// What is printed across or beside the title.
+    pub stamp: Stamp,
+    /// The date printed at the foot, as it should be read: `25 November 2026`.
+    pub date: Option<&'a str>,
+    /// Pictures by the file name that the kinds give.
+    pub pictures: &'a BTreeMap<String, Picture>,
+}
+
+/// The bytes of a picture.
+#[derive(Clone, Debug)]
+pub enum Picture {
+    /// A PNG file.
+    Png(Vec<u8>),
+    /// A JPEG file.
+    Jpeg(Vec<u8>),
+}
+
+/// What a key says of its own standing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Stamp {
+    /// Nothing: the second opinion found nothing that must be mended.
+    None,
+    /// DRAFT on every page: the key is broken as a tree.
+    Draft,
+    /// "trying-out copy": people wrote it, and their words are kept.
+    TryingOut,
+}
+
+/// A paper size, upright unless a sheet needs it turned.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Paper {
+    /// 210 × 297 mm.
+    A4,
+    /// 215.9 × 279.4 mm.
+    Letter,
+    /// 297 × 420 mm.
+    A3,
+}
+
+impl Paper {
+    /// Width and height in mm, upright.
+    pub fn size_mm(self) -> (f64, f64) {
+        match self {
+            Self::A4 => (210.0, 297.0),
+            Self::Letter => (215.9, 279.4),
+            Self::A3 => (297.0, 420.0),
+        }
+    }
+}
