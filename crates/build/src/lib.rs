@@ -1,1 +1,144 @@
-//! Finds the key with the least effort and proves it.
+//! Here is a matrix: what should I ask first? The key of least effort, and the proof.
+//!
+//! The definition is `docs/KEY.md`. In the order of reading:
+//! * [`cost`](mod@cost) makes shares, weights and difficulties whole numbers;
+//! * `split` lists every question that a table allows;
+//! * `ground` lays cells out as masks, `heap` is a node of the key: which kinds, with which
+//!   values left;
+//! * `bound` says what a heap takes at the very least;
+//! * `exact` refines bounds from both sides until they meet, or until the budget is used up;
+//! * `settle` reads the key off, ties broken as the definition says; `kept` puts a person's own
+//!   questions on top; `explain` says what the alternatives cost.
+//!
+//! It never reads a wording or a picture, has no clock, and gives the same key everywhere.
+
+mod bound;
+mod cost;
+mod exact;
+mod explain;
+mod ground;
+mod heap;
+mod kept;
+mod settle;
+mod split;
+
+use spinney_model::{Claim, KeptPrice, Key, Matrix, Reasons, Stopped, Wishes};
+
+use crate::exact::Solver;
+use crate::ground::Ground;
+
+/// How much work a search may do. Counted in heaps taken apart, never in seconds, so that every
+/// machine stops at the same place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Budget {
+    /// Heaps that may be taken apart.
+    pub heaps: u64,
+}
+
+impl Default for Budget {
+    /// About two seconds of one core of a 2020s laptop on a table of 40 kinds that vary, and
+    /// under 300 MiB; see `docs/measurements.md`.
+    fn default() -> Self {
+        Self { heaps: 60_000 }
+    }
+}
+
+/// A key and what is claimed of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Built {
+    /// The key, without words.
+    pub key: Key,
+    /// Its effort, the bound, and whether they meet.
+    pub claim: Claim,
+}
+
+/// How far a search has come.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Progress {
+    /// Not sure yet; call `step` again, or `finish` with what there is.
+    Working {
+        /// The least effort found so far, if any whole key was.
+        best: Option<spinney_model::Share>,
+        /// What every key takes at least.
+        lower_bound: spinney_model::Share,
+    },
+    /// Proved.
+    Done,
+}
+
+/// A search under way: a value that its host steps, and may drop at any time.
+pub struct Search {
+    solver: Solver,
+    wishes: Wishes,
+}
+
+impl Search {
+    /// Makes a table ready to search.
+    pub fn new(matrix: &Matrix, wishes: &Wishes) -> Self {
+        let ground = Ground::lay(matrix, &kept::asks(wishes));
+        Self { solver: Solver::new(ground), wishes: wishes.clone() }
+    }
+
+    /// Takes at most `heaps` more heaps apart.
+    pub fn step(&mut self, heaps: u64) -> Progress {
+        let root = self.solver.ground.root();
+        let open = kept::open_heaps(&self.solver.ground, &self.wishes);
+        let sure = self.solver.narrow(&root, &open, heaps);
+        if sure {
+            return Progress::Done;
+        }
+        let (lower, best) = self.solver.known(&root);
+        Progress::Working {
+            best: best.map(|effort| self.solver.ground.scale.share(effort)),
+            lower_bound: self.solver.ground.scale.share(lower),
+        }
+    }
+
+    /// The best key known now, with its claim.
+    pub fn finish(&mut self) -> Built {
+        let root = self.solver.ground.root();
+        let wished = kept::place(&mut self.solver, &root, self.wishes.kept.as_deref());
+        let free = match self.wishes.kept {
+            Some(_) => self.solver.bounds(&root),
+            None => (wished.lower, wished.effort),
+        };
+        let ground = &self.solver.ground;
+        let sure = wished.lower == wished.effort;
+        let stopped = match (ground.scale.exact, sure) {
+            (false, _) => Some(Stopped::Overflow),
+            (true, false) => Some(Stopped::Budget),
+            (true, true) => None,
+        };
+        let kept = self.wishes.kept.is_some().then(|| KeptPrice {
+            free_total: ground.scale.share(free.1),
+            free_optimal: free.0 == free.1 && ground.scale.exact,
+            refused: wished.refused.clone(),
+        });
+        let lower = if ground.scale.exact { wished.lower } else { 0 };
+        let claim = Claim {
+            total: ground.scale.share(wished.effort),
+            lower_bound: ground.scale.share(lower),
+            mean_steps: ground.scale.mean(wished.steps, ground.total_flow()),
+            longest: wished.longest,
+            stopped,
+            heaps: self.solver.taken_apart,
+            kept,
+        };
+        Built { key: wished.key, claim }
+    }
+
+    /// For every couplet of the key: why it is asked there, and what else could have been.
+    ///
+    /// **Cost**: every alternative is completed at least effort, within `budget` further heaps
+    /// for the whole key; what is not sure by then is given as "at least".
+    pub fn explain(&mut self, key: &Key, budget: Budget) -> Vec<Reasons> {
+        explain::explain(&mut self.solver, key, budget.heaps)
+    }
+}
+
+/// The key of least effort under the wishes, or the best one that the budget finds.
+pub fn build(matrix: &Matrix, wishes: &Wishes, budget: Budget) -> Built {
+    let mut search = Search::new(matrix, wishes);
+    search.step(budget.heaps);
+    search.finish()
+}

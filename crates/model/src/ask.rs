@@ -20,4 +20,7 @@ pub enum Asked {
     States(BTreeSet<StateIx>),
     /// The count or measure is this much or more (counts: a whole number).
     AtLeast(Quantity),
+    /// The count or measure is less than this: how a person may have put it. It parts a heap
+    /// as [`Asked::AtLeast`] does, with the two answers exchanged.
+    Below(Quantity),
 }

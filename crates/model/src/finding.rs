@@ -145,6 +145,8 @@ codes! {
     // What a reader says of a key in words.
     /// A line of the key that is neither question nor lead.
     LineNotUnderstood = "line-not-understood", ShouldBeLookedAt;
+    /// A third lead under one number, or an answer that is written twice.
+    LeadTooMany = "lead-too-many", MustBeMended;
     /// A name in the key that is in the table only in another spelling.
     NameNotSure = "name-not-sure", MustBeMended;
     /// A name in the key that the table does not have.

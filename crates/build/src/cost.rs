@@ -1,0 +1,109 @@
+//! What an easy key means, in whole numbers.
+//!
+//! Shares, weights and efforts are rationals; over one common denominator of the whole table
+//! they are integers, so that ties are exact and adding is quick (`docs/KEY.md` 7 and 8).
+
+use num_integer::Integer;
+use num_traits::ToPrimitive;
+use spinney_model::{Character, Difficulty, Share};
+
+/// An effort or a flow, in units of one over the common denominator.
+pub(crate) type Effort = i128;
+
+/// Steps that one question about this character takes.
+pub(crate) fn steps(character: &Character) -> Effort {
+    match character.difficulty {
+        Difficulty::Easy => 1,
+        Difficulty::Fair => 2,
+        Difficulty::Hard => 3,
+    }
+}
+
+/// The dearest question, in steps.
+pub(crate) const DEAREST: Effort = 3;
+
+/// The common denominator.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Scale {
+    pub(crate) denominator: Effort,
+    /// False if the true shares did not fit and equal ones were put in their place.
+    pub(crate) exact: bool,
+}
+
+impl Scale {
+    pub(crate) fn share(self, effort: Effort) -> Share {
+        Share::new(effort, self.denominator)
+    }
+
+    /// Steps walked by all flow over all flow; 0 where nothing flows.
+    pub(crate) fn mean(self, steps: Effort, flow: Effort) -> Share {
+        if flow == 0 { Share::from_integer(0) } else { Share::new(steps, flow) }
+    }
+}
+
+/// For every kind: its weight, and the shares of each of its varying cells.
+pub(crate) struct Shares<'a> {
+    pub(crate) weight: Share,
+    pub(crate) cells: Vec<&'a [Share]>,
+}
+
+/// The shares as whole numbers: per kind a base, per varying cell a numerator for each value,
+/// so that base × numerators is the flow in units of one over the denominator.
+pub(crate) struct Whole {
+    pub(crate) scale: Scale,
+    pub(crate) base: Vec<Effort>,
+    pub(crate) numerators: Vec<Vec<Vec<Effort>>>,
+}
+
+/// Brings all shares over one denominator.
+///
+/// `longest` is an upper limit of the questions on any path. Where any effort could overflow,
+/// equal whole weights stand in and `scale.exact` says so: the key is still sensible, but
+/// nothing is claimed of it.
+pub(crate) fn whole(kinds: &[Shares<'_>], longest: usize) -> Whole {
+    exactly(kinds, longest).unwrap_or_else(|| Whole {
+        scale: Scale { denominator: 1, exact: false },
+        base: vec![1; kinds.len()],
+        numerators: kinds
+            .iter()
+            .map(|kind| kind.cells.iter().map(|cell| vec![1; cell.len()]).collect())
+            .collect(),
+    })
+}
+
+fn exactly(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
+    let mut denominator: Effort = 1;
+    let mut own = Vec::new();
+    let mut numerators = Vec::new();
+    for kind in kinds {
+        let mut product = *kind.weight.denom();
+        let mut cells: Vec<Vec<Effort>> = Vec::new();
+        for shares in &kind.cells {
+            let common = lcm_of(shares.iter().map(|share| *share.denom()))?;
+            product = product.checked_mul(common)?;
+            let over = |share: &Share| share.numer() * (common / share.denom());
+            cells.push(shares.iter().map(over).collect());
+        }
+        numerators.push(cells);
+        own.push(product);
+        denominator = lcm(denominator, product)?;
+    }
+    let mut sum: Effort = 0;
+    let mut base = Vec::new();
+    for (kind, product) in kinds.iter().zip(own) {
+        let one = kind.weight.numer().checked_mul(denominator / product)?;
+        base.push(one);
+        sum = sum.checked_add(kind.weight.numer().checked_mul(denominator)?)?;
+    }
+    // No effort can exceed this, nor, with the spare factor, the sums that compare efforts.
+    sum.checked_mul(DEAREST)?.checked_mul(longest.to_i128()?)?.checked_mul(64)?;
+    Some(Whole { scale: Scale { denominator, exact: true }, base, numerators })
+}
+
+fn lcm(a: Effort, b: Effort) -> Option<Effort> {
+    (a / a.gcd(&b)).checked_mul(b)
+}
+
+fn lcm_of(mut numbers: impl Iterator<Item = Effort>) -> Option<Effort> {
+    numbers.try_fold(1, lcm)
+}

@@ -1,0 +1,103 @@
+//! Why this was asked here, and what the alternatives would have cost.
+
+use spinney_model::{Alternative, Ask, Destination, Key, Reasons};
+
+use crate::cost::Effort;
+use crate::exact::{NEVER, Solver};
+use crate::heap::{Asking, Heap};
+
+/// For every couplet of a key that was built from this table: its heap, and every other
+/// question with what it would add to the whole key, the rest completed at least effort.
+pub(crate) fn explain(solver: &mut Solver, key: &Key, budget: u64) -> Vec<Reasons> {
+    solver.allow(budget);
+    let mut reasons = Vec::new();
+    let mut open = vec![(0, solver.ground.root())];
+    while let Some((at, heap)) = open.pop() {
+        let Some(couplet) = key.couplets.get(at) else { continue };
+        let Some(ask) = &couplet.ask else { continue };
+        let Some((heaps, yes, no)) = asked(solver, &heap, ask) else { continue };
+        let effort = effort_of(solver, key, at, &heap);
+        reasons.push(Reasons {
+            couplet: couplet.number,
+            kinds: solver.ground.layout.size(&heap),
+            heaps,
+            alternatives: alternatives(solver, &heap, ask, effort),
+        });
+        for (side, destination) in [(no, &couplet.no), (yes, &couplet.yes)] {
+            open.extend(place_of(key, destination).map(|at| (at, side)));
+        }
+    }
+    reasons
+}
+
+type Counts = (usize, usize, usize);
+
+fn asked(solver: &Solver, heap: &Heap, ask: &Ask) -> Option<(Counts, Heap, Heap)> {
+    let ground = &solver.ground;
+    let question = ground.questions.iter().rfind(|question| question.ask == *ask)?;
+    let Asking::Parts(sides) = ground.layout.ask(heap, question) else {
+        return None;
+    };
+    let (yes, no) = sides.only();
+    let both = sides.yes.len() - yes.len();
+    let counts = (yes.len(), no.len(), both);
+    let (yes, no) = ground.layout.take_sides(heap, &sides);
+    Some((counts, yes, no))
+}
+
+fn place_of(key: &Key, destination: &Destination) -> Option<usize> {
+    match destination {
+        Destination::Couplet(number) => key.couplets.iter().position(|c| c.number == *number),
+        Destination::End(_) | Destination::Missing => None,
+    }
+}
+
+/// The effort of the key below a couplet, as it stands.
+fn effort_of(solver: &Solver, key: &Key, at: usize, heap: &Heap) -> Effort {
+    let ask = key.couplets[at].ask.as_ref();
+    let Some((ask, (_, yes, no))) = ask.and_then(|ask| Some((ask, asked(solver, heap, ask)?)))
+    else {
+        return 0;
+    };
+    let ground = &solver.ground;
+    let flow: Effort =
+        ground.layout.kinds(heap).map(|kind| ground.layout.flow(heap, kind)).sum();
+    let mut effort = flow * crate::cost::steps(ground.matrix.character(ask.character));
+    for (side, destination) in [(yes, &key.couplets[at].yes), (no, &key.couplets[at].no)] {
+        if let Some(at) = place_of(key, destination) {
+            effort += effort_of(solver, key, at, &side);
+        }
+    }
+    effort
+}
+
+fn alternatives(
+    solver: &mut Solver,
+    heap: &Heap,
+    ask: &Ask,
+    effort: Effort,
+) -> Vec<Alternative> {
+    let mut alternatives = Vec::new();
+    let here = asked(solver, heap, ask).map(|(_, yes, no)| (yes, no));
+    for candidate in solver.candidates(heap) {
+        let same = here.as_ref().is_some_and(|(yes, no)| {
+            (&candidate.yes, &candidate.no) == (yes, no)
+                || (&candidate.no, &candidate.yes) == (yes, no)
+        });
+        let other = solver.ground.questions[candidate.question].ask.clone();
+        if same && other.character == ask.character {
+            continue;
+        }
+        let yes = solver.refine(&candidate.yes, candidate.yes_lower, NEVER);
+        let no = solver.refine(&candidate.no, candidate.no_lower, NEVER);
+        let exact = yes.lower == yes.upper && no.lower == no.upper;
+        let extra = candidate.own + yes.lower + no.lower - effort;
+        alternatives.push(Alternative {
+            ask: other,
+            extra: solver.ground.scale.share(extra),
+            exact,
+        });
+    }
+    alternatives.sort_by_key(|alternative| alternative.extra);
+    alternatives
+}

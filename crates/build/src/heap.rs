@@ -1,0 +1,386 @@
+//! A heap: the kinds that are still possible, each with the values it has left.
+//!
+//! This is the node of `docs/KEY.md` 2. The set of kinds alone is not enough: `lobed or entire`
+//! after "lobed? no" *is* `entire`. A heap is one short run of machine words (kinds present,
+//! then what is left of every varying cell of a kind present), so that two ways to the same
+//! heap are seen to be the same.
+
+use smallvec::SmallVec;
+
+use crate::cost::Effort;
+use crate::ground::{Question, Varying};
+
+/// A node of a key.
+#[derive(Clone, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub(crate) struct Heap(SmallVec<[u64; 6]>);
+
+/// A set of kinds.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Set(pub(crate) SmallVec<[u64; 2]>);
+
+impl Set {
+    pub(crate) fn none(kinds: usize) -> Self {
+        Self(SmallVec::from_elem(0, kinds.div_ceil(64).max(1)))
+    }
+
+    pub(crate) fn add(&mut self, kind: usize) {
+        self.0[kind / 64] |= 1 << (kind % 64);
+    }
+
+    pub(crate) fn has(&self, kind: usize) -> bool {
+        self.0[kind / 64] >> (kind % 64) & 1 == 1
+    }
+
+    pub(crate) fn is_empty(&self) -> bool {
+        self.0.iter().all(|word| *word == 0)
+    }
+
+    pub(crate) fn len(&self) -> usize {
+        self.0.iter().map(|word| word.count_ones() as usize).sum()
+    }
+
+    pub(crate) fn iter(&self) -> impl Iterator<Item = usize> + '_ {
+        bits(&self.0)
+    }
+
+    /// Adds all kinds of the other set.
+    pub(crate) fn join(&mut self, other: &Self) {
+        for (word, more) in self.0.iter_mut().zip(&other.0) {
+            *word |= more;
+        }
+    }
+
+    /// Whether every kind of the other set is here.
+    pub(crate) fn holds(&self, other: &Self) -> bool {
+        self.0.iter().zip(&other.0).all(|(word, more)| more & !word == 0)
+    }
+}
+
+fn bits(words: &[u64]) -> impl Iterator<Item = usize> + '_ {
+    words.iter().enumerate().flat_map(|(at, &word)| {
+        let mut left = word;
+        std::iter::from_fn(move || {
+            (left != 0).then(|| {
+                let bit = left.trailing_zeros() as usize;
+                left &= left - 1;
+                at * 64 + bit
+            })
+        })
+    })
+}
+
+/// What is left of a varying cell, or what of it a question takes.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Remains {
+    /// A mask over the cell's own values.
+    Values(u64),
+    /// Intervals from the first to before the second.
+    Intervals(u32, u32),
+}
+
+impl Remains {
+    fn is_empty(self) -> bool {
+        match self {
+            Self::Values(mask) => mask == 0,
+            Self::Intervals(from, to) => from >= to,
+        }
+    }
+
+    /// What is left after a yes and after a no. Intervals are cut once, from either end.
+    fn cut(self, yes: Self) -> (Self, Self) {
+        match (self, yes) {
+            (Self::Values(left), Self::Values(taken)) => {
+                (Self::Values(left & taken), Self::Values(left & !taken))
+            }
+            (Self::Intervals(from, to), Self::Intervals(first, last)) => {
+                let kept = Self::Intervals(from.max(first), to.min(last).max(from.max(first)));
+                let rest = if first == 0 {
+                    Self::Intervals(from.max(last), to.max(from.max(last)))
+                } else {
+                    Self::Intervals(from, to.min(first).max(from))
+                };
+                (kept, rest)
+            }
+            _ => unreachable!("a slot keeps values or intervals, never both"),
+        }
+    }
+}
+
+/// Where the varying cells of all kinds stand in a heap.
+pub(crate) struct Layout {
+    kinds: usize,
+    present: usize,
+    slots: Vec<Slot>,
+    /// Per kind its slots, and the words and bits that they fill.
+    of_kind: Vec<OfKind>,
+    /// The word that is being filled, and how far.
+    filling: (usize, u32),
+    open: OfKind,
+}
+
+#[derive(Clone, Default)]
+struct OfKind {
+    slots: Vec<usize>,
+    bits: Vec<(usize, u64)>,
+    base: Effort,
+}
+
+struct Slot {
+    word: usize,
+    shift: u32,
+    width: u32,
+    intervals: bool,
+    /// A numerator for each value; of intervals all are alike.
+    numerators: Vec<Effort>,
+}
+
+impl Layout {
+    pub(crate) fn new(kinds: usize) -> Self {
+        let present = kinds.div_ceil(64).max(1);
+        Self {
+            kinds,
+            present,
+            slots: Vec::new(),
+            of_kind: Vec::new(),
+            filling: (present, 0),
+            open: OfKind::default(),
+        }
+    }
+
+    pub(crate) fn slot_of_values(&mut self, values: usize) -> usize {
+        self.slot(values as u32, false, values)
+    }
+
+    /// Two numbers of 32 bits: the first interval left, and the one after the last.
+    pub(crate) fn slot_of_intervals(&mut self, intervals: u32) -> usize {
+        self.slot(64, true, intervals as usize)
+    }
+
+    fn slot(&mut self, width: u32, intervals: bool, values: usize) -> usize {
+        let (mut word, mut shift) = self.filling;
+        if shift + width > 64 {
+            (word, shift) = (word + 1, 0);
+        }
+        self.filling = (word, shift + width);
+        let numerators = vec![0; values];
+        self.slots.push(Slot { word, shift, width, intervals, numerators });
+        let slot = self.slots.len() - 1;
+        self.open.slots.push(slot);
+        match self.open.bits.last_mut() {
+            Some((last, bits)) if *last == word => *bits |= ones(width) << shift,
+            _ => self.open.bits.push((word, ones(width) << shift)),
+        }
+        slot
+    }
+
+    /// All slots of one kind have been made.
+    pub(crate) fn close_kind(&mut self) {
+        self.of_kind.push(std::mem::take(&mut self.open));
+    }
+
+    /// Gives every kind its base and every slot its numerators.
+    pub(crate) fn weigh(&mut self, base: Vec<Effort>, numerators: Vec<Vec<Vec<Effort>>>) {
+        for ((kind, base), cells) in self.of_kind.iter_mut().zip(base).zip(numerators) {
+            kind.base = base;
+            for (slot, cell) in kind.slots.iter().zip(cells) {
+                self.slots[*slot].numerators = cell;
+            }
+        }
+    }
+
+    /// The heap of all kinds with everything left.
+    pub(crate) fn whole(&self) -> Heap {
+        let words = self.filling.0 + usize::from(self.filling.1 > 0);
+        let mut heap = Heap(SmallVec::from_elem(0, words.max(self.present)));
+        for kind in 0..self.kinds {
+            heap.0[kind / 64] |= 1 << (kind % 64);
+        }
+        for slot in 0..self.slots.len() {
+            let values = self.slots[slot].numerators.len();
+            let all = if self.slots[slot].intervals {
+                Remains::Intervals(0, values as u32)
+            } else {
+                Remains::Values(ones(values as u32))
+            };
+            self.leave(&mut heap, slot, all);
+        }
+        heap
+    }
+
+    /// What one heap fills beside itself, in bytes.
+    pub(crate) fn bytes(&self) -> usize {
+        let words = self.filling.0 + 1;
+        if words > 6 { 8 * words } else { 0 }
+    }
+
+    pub(crate) fn kinds<'a>(&self, heap: &'a Heap) -> impl Iterator<Item = usize> + use<'a> {
+        bits(&heap.0[..self.present])
+    }
+
+    pub(crate) fn size(&self, heap: &Heap) -> usize {
+        heap.0[..self.present].iter().map(|word| word.count_ones() as usize).sum()
+    }
+
+    fn has(&self, heap: &Heap, kind: usize) -> bool {
+        heap.0[kind / 64] >> (kind % 64) & 1 == 1
+    }
+
+    fn left(&self, heap: &Heap, slot: usize) -> Remains {
+        let Slot { word, shift, width, intervals, .. } = self.slots[slot];
+        let bits = heap.0[word] >> shift & ones(width);
+        if intervals {
+            Remains::Intervals((bits >> 32) as u32, bits as u32)
+        } else {
+            Remains::Values(bits)
+        }
+    }
+
+    fn leave(&self, heap: &mut Heap, slot: usize, remains: Remains) {
+        let Slot { word, shift, width, .. } = self.slots[slot];
+        let bits = match remains {
+            Remains::Values(mask) => mask,
+            Remains::Intervals(from, to) => u64::from(from) << 32 | u64::from(to),
+        };
+        heap.0[word] = heap.0[word] & !(ones(width) << shift) | bits << shift;
+    }
+
+    /// The flow of a kind that is present.
+    pub(crate) fn flow(&self, heap: &Heap, kind: usize) -> Effort {
+        let of_kind = &self.of_kind[kind];
+        of_kind.slots.iter().fold(of_kind.base, |flow, &slot| flow * self.share(heap, slot))
+    }
+
+    fn share(&self, heap: &Heap, slot: usize) -> Effort {
+        let numerators = &self.slots[slot].numerators;
+        match self.left(heap, slot) {
+            Remains::Intervals(from, to) => numerators[0] * Effort::from(to - from),
+            Remains::Values(mask) => bits(&[mask]).map(|value| numerators[value]).sum(),
+        }
+    }
+
+    /// Puts a question to a heap.
+    pub(crate) fn ask(&self, heap: &Heap, question: &Question) -> Asking {
+        let words = &heap.0[..self.present];
+        let meets = |set: &Set| words.iter().zip(&set.0).any(|(here, there)| here & there != 0);
+        if meets(&question.never) || !self.governors_settled(heap, question) {
+            return Asking::Blocked;
+        }
+        let within = |set: &Set| -> SmallVec<[u64; 2]> {
+            words.iter().zip(&set.0).map(|(here, there)| here & there).collect()
+        };
+        let (mut yes, mut no) = (Set(within(&question.yes)), Set(within(&question.no)));
+        let (mut yes_only, mut no_only) = (!yes.is_empty(), !no.is_empty());
+        let mut cuts: SmallVec<[(usize, Remains, Remains); 8]> = SmallVec::new();
+        for Varying { kind, slot, yes: taken } in &question.varying {
+            if !self.has(heap, *kind) {
+                continue;
+            }
+            let (kept, rest) = self.left(heap, *slot).cut(*taken);
+            match (kept.is_empty(), rest.is_empty()) {
+                (false, true) => yes_only = true,
+                (true, false) => no_only = true,
+                _ => {}
+            }
+            if !kept.is_empty() {
+                yes.add(*kind);
+            }
+            if !rest.is_empty() {
+                no.add(*kind);
+            }
+            cuts.push((*slot, kept, rest));
+        }
+        if yes.is_empty() || no.is_empty() {
+            return Asking::Idle;
+        }
+        Asking::Parts(Sides { yes, no, cuts, parts_a_pair: yes_only && no_only })
+    }
+
+    /// The most kinds that the smaller side can hold, blocked or not, here or below.
+    pub(crate) fn smaller_side(&self, heap: &Heap, question: &Question) -> usize {
+        let words = &heap.0[..self.present];
+        let count = |set: &Set| -> usize {
+            let meet =
+                words.iter().zip(&set.0).map(|(here, there)| (here & there).count_ones());
+            meet.sum::<u32>() as usize
+        };
+        let varying = question.varying.iter().filter(|varying| self.has(heap, varying.kind));
+        count(&question.yes).min(count(&question.no)) + varying.count()
+    }
+
+    fn governors_settled(&self, heap: &Heap, question: &Question) -> bool {
+        question.governed.iter().all(|governed| {
+            !self.has(heap, governed.kind)
+                || governed.within.iter().all(|(slot, right)| {
+                    matches!(self.left(heap, *slot), Remains::Values(left) if left & !right == 0)
+                })
+        })
+    }
+
+    /// The two heaps that a question makes.
+    pub(crate) fn take_sides(&self, heap: &Heap, sides: &Sides) -> (Heap, Heap) {
+        let yes = self.side(heap, &sides.yes, sides.cuts.iter().map(|cut| (cut.0, cut.1)));
+        let no = self.side(heap, &sides.no, sides.cuts.iter().map(|cut| (cut.0, cut.2)));
+        (yes, no)
+    }
+
+    fn side(
+        &self,
+        heap: &Heap,
+        kinds: &Set,
+        cuts: impl Iterator<Item = (usize, Remains)>,
+    ) -> Heap {
+        let mut side = heap.clone();
+        for (slot, remains) in cuts {
+            self.leave(&mut side, slot, remains);
+        }
+        for at in 0..self.present {
+            let gone = heap.0[at] & !kinds.0[at];
+            side.0[at] = kinds.0[at];
+            for bit in bits(&[gone]) {
+                for (word, mask) in &self.of_kind[at * 64 + bit].bits {
+                    side.0[*word] &= !mask;
+                }
+            }
+        }
+        side
+    }
+}
+
+/// What a question does to a heap.
+#[expect(clippy::large_enum_variant, reason = "lives on the stack for one question")]
+pub(crate) enum Asking {
+    /// It cannot be put to a kind that is present.
+    Blocked,
+    /// All kinds answer it alike.
+    Idle,
+    /// Both answers occur.
+    Parts(Sides),
+}
+
+/// Who goes to which side, with what left.
+pub(crate) struct Sides {
+    pub(crate) yes: Set,
+    pub(crate) no: Set,
+    cuts: SmallVec<[(usize, Remains, Remains); 8]>,
+    /// Whether one kind goes only to yes and another only to no.
+    pub(crate) parts_a_pair: bool,
+}
+
+impl Sides {
+    /// Whether a kind goes to both sides.
+    pub(crate) fn both(&self, kind: usize) -> bool {
+        self.yes.has(kind) && self.no.has(kind)
+    }
+
+    /// Kinds that go only to yes, and kinds that go only to no.
+    pub(crate) fn only(&self) -> (Set, Set) {
+        let apart = |a: &Set, b: &Set| {
+            Set(a.0.iter().zip(&b.0).map(|(here, there)| here & !there).collect())
+        };
+        (apart(&self.yes, &self.no), apart(&self.no, &self.yes))
+    }
+}
+
+fn ones(width: u32) -> u64 {
+    if width == 64 { u64::MAX } else { (1 << width) - 1 }
+}

@@ -1,0 +1,172 @@
+//! Every question that a table allows, in the order in which ties are broken.
+//!
+//! `docs/KEY.md` 3: splits of the states of a character in words, "n or more" for counts,
+//! thresholds midway between ranges for measures.
+
+use std::collections::BTreeSet;
+
+use spinney_model::{
+    Ask, Asked, Character, CharacterIx, Matrix, Quantity, Scale, StateIx, TaxonIx, Value,
+};
+
+/// Up to this many states every split is a question; beyond it, one state against the rest.
+const EVERY_SPLIT: usize = 6;
+
+/// What a column offers to ask.
+pub(crate) struct Column {
+    pub(crate) asks: Vec<Asked>,
+    /// The values that "unknown" may have: whole numbers that stand in a column of counts.
+    pub(crate) counts: Vec<u32>,
+    /// The candidate thresholds of a measure, rising.
+    pub(crate) thresholds: Vec<Quantity>,
+}
+
+/// The questions of one character.
+pub(crate) fn column(matrix: &Matrix, character: CharacterIx) -> Column {
+    let mut column = Column { asks: Vec::new(), counts: Vec::new(), thresholds: Vec::new() };
+    match &matrix.character(character).scale {
+        Scale::Words { states } => {
+            column.asks = groups(states).into_iter().map(Asked::States).collect();
+        }
+        Scale::Counts => {
+            column.counts = counts(matrix, character);
+            let above = column.counts.iter().skip(1);
+            column.asks = above
+                .map(|&count| Asked::AtLeast(Quantity::from_whole(count.into())))
+                .collect();
+        }
+        Scale::Measure { gap, .. } => {
+            column.thresholds = thresholds(matrix, character, *gap);
+            column.asks = column.thresholds.iter().copied().map(Asked::AtLeast).collect();
+        }
+    }
+    column
+}
+
+/// The yes sides of all splits, the smaller first.
+fn groups(states: &[String]) -> Vec<BTreeSet<StateIx>> {
+    let n = states.len();
+    if n < 2 {
+        return Vec::new();
+    }
+    if let Some(yes) = yes_of_yes_and_no(states) {
+        return vec![BTreeSet::from([yes])];
+    }
+    if n > EVERY_SPLIT {
+        return (0..n).map(|state| BTreeSet::from([StateIx(state)])).collect();
+    }
+    let mut groups: Vec<BTreeSet<StateIx>> = (1u32..(1 << n) - 1)
+        .filter(|mask| {
+            let size = mask.count_ones() as usize;
+            2 * size < n || (2 * size == n && mask & 1 == 1)
+        })
+        .map(|mask| (0..n).filter(|state| mask >> state & 1 == 1).map(StateIx).collect())
+        .collect();
+    groups.sort_by_key(|group| (group.len(), group.clone()));
+    groups
+}
+
+fn yes_of_yes_and_no(states: &[String]) -> Option<StateIx> {
+    let [a, b] = states else { return None };
+    match (a.to_lowercase().as_str(), b.to_lowercase().as_str()) {
+        ("yes", "no") => Some(StateIx(0)),
+        ("no", "yes") => Some(StateIx(1)),
+        _ => None,
+    }
+}
+
+fn counts(matrix: &Matrix, character: CharacterIx) -> Vec<u32> {
+    let mut numbers = BTreeSet::new();
+    for taxon in matrix.taxon_indices() {
+        if let Value::Counts(shares) = &matrix.cell(taxon, character).value {
+            numbers.extend(shares.iter().map(|(count, _)| *count));
+        }
+    }
+    numbers.into_iter().collect()
+}
+
+/// Midpoints of all pairs of ranges with room for the gap on both sides.
+///
+/// **Cost**: pairs of *different* ends of ranges, so at most the square of the whole numbers
+/// that people measure, not of the kinds.
+fn thresholds(matrix: &Matrix, character: CharacterIx, gap: Quantity) -> Vec<Quantity> {
+    let mut highs = BTreeSet::new();
+    let mut lows = BTreeSet::new();
+    for taxon in matrix.taxon_indices() {
+        if let Value::Range { low, high } = matrix.cell(taxon, character).value {
+            lows.insert(low);
+            highs.insert(high);
+        }
+    }
+    let mut between = BTreeSet::new();
+    for high in &highs {
+        for low in lows.range(*high..) {
+            let room = low.thousandths() - high.thousandths();
+            if room > 0 && room >= 2 * gap.thousandths() {
+                between.insert(midway(*high, *low));
+            }
+        }
+    }
+    between.into_iter().collect()
+}
+
+/// Halfway from `high` up to `low`, half a thousandth rounded up so that it is above `high`.
+pub(crate) fn midway(high: Quantity, low: Quantity) -> Quantity {
+    let room = low.thousandths() - high.thousandths();
+    Quantity::from_thousandths(high.thousandths() + (room + 1) / 2)
+}
+
+/// On which side of a threshold a range lies.
+pub(crate) enum Side {
+    Yes,
+    No,
+    /// The threshold lies inside the range, or nearer to it than the gap.
+    Blocked,
+}
+
+/// On which side of a threshold a range lies, the gap between them.
+pub(crate) fn side(low: Quantity, high: Quantity, threshold: Quantity, gap: Quantity) -> Side {
+    let room = |from: Quantity, to: Quantity| to.thousandths() - from.thousandths();
+    if threshold <= low && room(threshold, low) >= gap.thousandths() {
+        Side::Yes
+    } else if threshold > high && room(high, threshold) >= gap.thousandths() {
+        Side::No
+    } else {
+        Side::Blocked
+    }
+}
+
+/// Among thresholds that do the same at a node, the one midway between its neighbours.
+///
+/// `present` are the kinds of the node.
+pub(crate) fn settle_threshold(
+    matrix: &Matrix,
+    character: CharacterIx,
+    threshold: Quantity,
+    present: impl Iterator<Item = TaxonIx>,
+) -> Option<Quantity> {
+    let (mut below, mut above) = (None, None);
+    for taxon in present {
+        if let Value::Range { low, high } = matrix.cell(taxon, character).value {
+            if low >= threshold {
+                above = Some(above.map_or(low, |other: Quantity| other.min(low)));
+            } else {
+                below = Some(below.map_or(high, |other: Quantity| other.max(high)));
+            }
+        }
+    }
+    Some(midway(below?, above?))
+}
+
+/// The gap of a measure, zero for everything else.
+pub(crate) fn gap(character: &Character) -> Quantity {
+    match character.scale {
+        Scale::Measure { gap, .. } => gap,
+        _ => Quantity::ZERO,
+    }
+}
+
+/// An ask of this character.
+pub(crate) fn ask(character: CharacterIx, yes: Asked) -> Ask {
+    Ask { character, yes }
+}
