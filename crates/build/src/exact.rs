@@ -93,21 +93,20 @@ impl Solver {
         }
     }
 
-    /// Narrows the root and further heaps with at most `heaps` more heaps taken apart; whether
-    /// all are proved.
-    pub(crate) fn narrow(&mut self, root: &Heap, more: &[Heap], heaps: u64) -> bool {
+    /// Narrows what is known of some heaps with at most `heaps` more taken apart; whether all
+    /// are proved.
+    pub(crate) fn narrow(&mut self, open: &[Heap], heaps: u64) -> bool {
         self.limit = self.work.saturating_add(heaps);
         for slack in SLACKS {
             self.slack = slack;
-            for heap in more.iter().chain([root]) {
+            for heap in open {
                 self.refine(heap, 0, NEVER);
             }
         }
-        let proved = |heap| {
+        open.iter().all(|heap| {
             let (lower, upper) = self.known(heap);
             upper == Some(lower)
-        };
-        more.iter().chain([root]).all(proved)
+        })
     }
 
     /// Allows `heaps` more heaps to be taken apart, without slack.
@@ -118,14 +117,18 @@ impl Solver {
 
     /// What a heap takes at least, and at most if a whole key was found.
     pub(crate) fn known(&self, heap: &Heap) -> (Effort, Option<Effort>) {
+        if self.ground.layout.size(heap) < 2 {
+            return (0, Some(0));
+        }
         self.memory.get(heap).map_or((0, None), |known| {
             (known.lower, (known.upper < NEVER).then_some(known.upper))
         })
     }
 
-    /// A bound and an effort of a key for this heap; the key may be a first guess.
-    pub(crate) fn bounds(&mut self, heap: &Heap) -> (Effort, Effort) {
-        let settled = crate::settle::settle(self, heap);
+    /// A bound and an effort of a key for the whole table; the key may be a first guess.
+    pub(crate) fn bounds(&mut self) -> (Effort, Effort) {
+        let root = self.ground.root();
+        let settled = crate::settle::settle(self, &root);
         (settled.lower, settled.effort)
     }
 

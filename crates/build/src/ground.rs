@@ -83,7 +83,7 @@ impl Ground {
     /// Lays the matrix out. `kept` are a person's own questions, which need not be candidates.
     pub(crate) fn lay(matrix: &Matrix, kept: &[Ask]) -> Self {
         let columns: Vec<Column> =
-            matrix.character_indices().map(|at| split::column(matrix, at)).collect();
+            matrix.character_indices().map(|at| split::column(matrix, at, kept)).collect();
         let mut layout = Layout::new(matrix.taxa().len());
         let mut shares: Vec<Shares<'_>> = Vec::new();
         let owned: Vec<Vec<Vec<spinney_model::Share>>> = matrix
@@ -245,7 +245,7 @@ impl Question {
                 side.add(kind);
             }
             Held::Range { low, high } => {
-                let Some((threshold, yes_above)) = threshold(&self.ask.yes) else {
+                let Some((threshold, yes_above)) = split::threshold(&self.ask.yes) else {
                     self.never.add(kind);
                     return;
                 };
@@ -261,12 +261,12 @@ impl Question {
                 self.varying.push(Varying { kind, slot: *slot, yes });
             }
             Held::Intervals { slot } => {
-                let Some((threshold, yes_above)) = threshold(&self.ask.yes) else {
+                let Some((threshold, yes_above)) = split::threshold(&self.ask.yes) else {
                     self.never.add(kind);
                     return;
                 };
-                let all = column.thresholds.len() as u32 + 1;
-                let first = column.thresholds.partition_point(|at| *at < threshold) as u32 + 1;
+                let all = column.cuts.len() as u32 + 1;
+                let first = column.cuts.partition_point(|at| *at < threshold) as u32 + 1;
                 let first = first.min(all);
                 let yes = if yes_above { (first, all) } else { (0, first) };
                 self.varying.push(Varying {
@@ -282,20 +282,11 @@ impl Question {
     fn takes(&self, value: usize, column: &Column) -> bool {
         match &self.ask.yes {
             Asked::States(states) => states.contains(&StateIx(value)),
-            asked => threshold(asked).is_some_and(|(threshold, yes_above)| {
+            asked => split::threshold(asked).is_some_and(|(threshold, yes_above)| {
                 let count = Quantity::from_whole(column.counts[value].into());
                 (count >= threshold) == yes_above
             }),
         }
-    }
-}
-
-/// The threshold of a question about numbers, and whether yes means "that much or more".
-fn threshold(asked: &Asked) -> Option<(Quantity, bool)> {
-    match asked {
-        Asked::AtLeast(threshold) => Some((*threshold, true)),
-        Asked::Below(threshold) => Some((*threshold, false)),
-        Asked::States(_) => None,
     }
 }
 
@@ -326,10 +317,10 @@ fn hold(
             several((0..column.counts.len()).collect())
         }
         (Value::Unknown, spinney_model::Scale::Measure { .. }) => {
-            if column.thresholds.is_empty() {
+            if column.cuts.is_empty() {
                 return Held::Nothing;
             }
-            let intervals = column.thresholds.len() as u32 + 1;
+            let intervals = column.cuts.len() as u32 + 1;
             Held::Intervals { slot: layout.slot_of_intervals(intervals) }
         }
     }
@@ -352,7 +343,7 @@ fn shares_of(
         (Value::Counts(shares), _) => Some(shares.iter().map(|(_, share)| *share).collect()),
         (Value::Unknown, spinney_model::Scale::Words { states }) => equal(states.len()),
         (Value::Unknown, spinney_model::Scale::Counts) => equal(column.counts.len()),
-        (Value::Unknown, _) => equal(column.thresholds.len() + 1),
+        (Value::Unknown, _) => equal(column.cuts.len() + 1),
         _ => None,
     }
 }

@@ -69,6 +69,8 @@ pub enum Progress {
 /// A search under way: a value that its host steps, and may drop at any time.
 pub struct Search {
     solver: Solver,
+    /// The same table without the wishes, for their price.
+    free: Option<Solver>,
     wishes: Wishes,
 }
 
@@ -76,18 +78,23 @@ impl Search {
     /// Makes a table ready to search.
     pub fn new(matrix: &Matrix, wishes: &Wishes) -> Self {
         let ground = Ground::lay(matrix, &kept::asks(wishes));
-        Self { solver: Solver::new(ground), wishes: wishes.clone() }
+        let free = wishes.kept.is_some().then(|| Solver::new(Ground::lay(matrix, &[])));
+        Self { solver: Solver::new(ground), free, wishes: wishes.clone() }
     }
 
-    /// Takes at most `heaps` more heaps apart.
+    /// Takes at most `heaps` more heaps apart (with wishes: as many again for their price).
     pub fn step(&mut self, heaps: u64) -> Progress {
-        let root = self.solver.ground.root();
         let open = kept::open_heaps(&self.solver.ground, &self.wishes);
-        let sure = self.solver.narrow(&root, &open, heaps);
-        if sure {
+        let sure = self.solver.narrow(&open, heaps);
+        let free_sure = self.free.as_mut().is_none_or(|free| {
+            let root = free.ground.root();
+            free.narrow(&[root], heaps)
+        });
+        if sure && free_sure {
             return Progress::Done;
         }
-        let (lower, best) = self.solver.known(&root);
+        let solver = self.free.as_ref().unwrap_or(&self.solver);
+        let (lower, best) = solver.known(&solver.ground.root());
         Progress::Working {
             best: best.map(|effort| self.solver.ground.scale.share(effort)),
             lower_bound: self.solver.ground.scale.share(lower),
@@ -98,10 +105,7 @@ impl Search {
     pub fn finish(&mut self) -> Built {
         let root = self.solver.ground.root();
         let wished = kept::place(&mut self.solver, &root, self.wishes.kept.as_deref());
-        let free = match self.wishes.kept {
-            Some(_) => self.solver.bounds(&root),
-            None => (wished.lower, wished.effort),
-        };
+        let free = self.free.as_mut().map(Solver::bounds);
         let ground = &self.solver.ground;
         let sure = wished.lower == wished.effort;
         let stopped = match (ground.scale.exact, sure) {
@@ -109,9 +113,9 @@ impl Search {
             (true, false) => Some(Stopped::Budget),
             (true, true) => None,
         };
-        let kept = self.wishes.kept.is_some().then(|| KeptPrice {
-            free_total: ground.scale.share(free.1),
-            free_optimal: free.0 == free.1 && ground.scale.exact,
+        let kept = self.free.as_ref().zip(free).map(|(solver, (lower, effort))| KeptPrice {
+            free_total: solver.ground.scale.share(effort),
+            free_optimal: lower == effort && solver.ground.scale.exact,
             refused: wished.refused.clone(),
         });
         let lower = if ground.scale.exact { wished.lower } else { 0 };

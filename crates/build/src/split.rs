@@ -17,13 +17,13 @@ pub(crate) struct Column {
     pub(crate) asks: Vec<Asked>,
     /// The values that "unknown" may have: whole numbers that stand in a column of counts.
     pub(crate) counts: Vec<u32>,
-    /// The candidate thresholds of a measure, rising.
-    pub(crate) thresholds: Vec<Quantity>,
+    /// What cuts an unknown measure: the candidate thresholds, and a person's own; rising.
+    pub(crate) cuts: Vec<Quantity>,
 }
 
-/// The questions of one character.
-pub(crate) fn column(matrix: &Matrix, character: CharacterIx) -> Column {
-    let mut column = Column { asks: Vec::new(), counts: Vec::new(), thresholds: Vec::new() };
+/// The questions of one character; `kept` are a person's own.
+pub(crate) fn column(matrix: &Matrix, character: CharacterIx, kept: &[Ask]) -> Column {
+    let mut column = Column { asks: Vec::new(), counts: Vec::new(), cuts: Vec::new() };
     match &matrix.character(character).scale {
         Scale::Words { states } => {
             column.asks = groups(states).into_iter().map(Asked::States).collect();
@@ -36,8 +36,13 @@ pub(crate) fn column(matrix: &Matrix, character: CharacterIx) -> Column {
                 .collect();
         }
         Scale::Measure { gap, .. } => {
-            column.thresholds = thresholds(matrix, character, *gap);
-            column.asks = column.thresholds.iter().copied().map(Asked::AtLeast).collect();
+            let candidates = thresholds(matrix, character, *gap);
+            column.asks = candidates.iter().copied().map(Asked::AtLeast).collect();
+            let own = kept.iter().filter(|ask| ask.character == character);
+            let own = own.filter_map(|ask| threshold(&ask.yes));
+            let cuts: BTreeSet<Quantity> =
+                candidates.into_iter().chain(own.map(|(at, _)| at)).collect();
+            column.cuts = cuts.into_iter().collect();
         }
     }
     column
@@ -156,6 +161,15 @@ pub(crate) fn settle_threshold(
         }
     }
     Some(midway(below?, above?))
+}
+
+/// The threshold of a question about numbers, and whether yes means "that much or more".
+pub(crate) fn threshold(asked: &Asked) -> Option<(Quantity, bool)> {
+    match asked {
+        Asked::AtLeast(threshold) => Some((*threshold, true)),
+        Asked::Below(threshold) => Some((*threshold, false)),
+        Asked::States(_) => None,
+    }
 }
 
 /// The gap of a measure, zero for everything else.

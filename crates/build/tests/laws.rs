@@ -240,3 +240,33 @@ fn alternatives_cost_what_keeping_them_costs() {
         }
     }
 }
+
+/// A threshold that is no candidate may be kept: it cuts what is unknown in equal shares.
+#[test]
+fn a_kept_threshold_of_a_persons_own_is_asked() {
+    let one = Share::from_integer(1);
+    let scale = spinney_model::Scale::Measure {
+        unit: spinney_model::Unit::Millimetres,
+        gap: spinney_model::Quantity::from_whole(5),
+    };
+    let range = |low, high| spinney_model::Value::Range {
+        low: spinney_model::Quantity::from_whole(low),
+        high: spinney_model::Quantity::from_whole(high),
+    };
+    let cells = [range(10, 20), range(40, 50), spinney_model::Value::Unknown];
+    let matrix = Matrix::new(
+        spinney_model::Scene::default(),
+        ["hazel", "lime", "rose"].map(spinney_model::Taxon::named).to_vec(),
+        vec![spinney_model::Character::named("stalk length", scale)],
+        cells.map(|value| vec![value.into()]).to_vec(),
+    )
+    .expect("three rows of one cell");
+    let yes = Asked::AtLeast(spinney_model::Quantity::from_whole(22));
+    let ask = Ask { character: CharacterIx(0), yes };
+    let kept = Kept { ask: ask.clone(), yes: None, no: None };
+    let built = build(&matrix, &Wishes { kept: Some(Box::new(kept)) }, Budget::default());
+    assert_eq!(built.key.couplets.len(), 1);
+    assert_eq!(built.key.couplets[0].ask, Some(ask));
+    assert_eq!(built.claim.total, one * 3);
+    assert_eq!(built.claim.kept.map(|kept| kept.free_total), Some(one * 3));
+}

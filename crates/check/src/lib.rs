@@ -1,1 +1,161 @@
-//! The second opinion: will this key work?.
+//! The second opinion: will this key work? From a matrix, a key and perhaps a claim to findings.
+//!
+//! Written from `docs/KEY.md` and the trade's rules for good keys, apart from `build`, so that
+//! one can contradict the other. Every kind is walked through the key in every form; what goes
+//! wrong is said once, where it goes wrong, with a remedy. Nothing here builds or mends a key.
+
+mod applicable;
+mod claim;
+mod contrast;
+mod evidence;
+mod pairs;
+mod phrase;
+mod places;
+mod praise;
+mod question;
+mod reach;
+mod report;
+mod risk;
+mod seen;
+mod sentence;
+mod separable;
+mod threshold;
+mod tree;
+mod unknown;
+mod values;
+mod walks;
+mod words;
+
+use spinney_model::{Claim, Code, Finding, Key, Matrix, Place};
+
+pub use report::{Effort, Report, Settings};
+
+use pairs::Pairs;
+use question::Question;
+use seen::Seen;
+use tree::Tree;
+use values::Values;
+use walks::Named;
+
+/// The codes that [`check`] and [`table`] can give.
+pub const CODES: &[Code] = &[
+    Code::TooLarge,
+    Code::Unknown,
+    Code::NotSeparable,
+    Code::FragilePair,
+    Code::GapTooNarrow,
+    Code::NumberTwice,
+    Code::NumberMissing,
+    Code::NumbersSkip,
+    Code::NothingWritten,
+    Code::Loop,
+    Code::Unreachable,
+    Code::BackWrong,
+    Code::WaysMeet,
+    Code::SameBothWays,
+    Code::NeverComesOut,
+    Code::WrongPlace,
+    Code::EndUnreached,
+    Code::BothLeads,
+    Code::NeitherLead,
+    Code::DoesNotHave,
+    Code::MayNotHave,
+    Code::NobodyRecorded,
+    Code::ThresholdInside,
+    Code::ThresholdNear,
+    Code::VariesUsedAsFixed,
+    Code::ThinEvidence,
+    Code::PartsNothing,
+    Code::CouldBeParted,
+    Code::CostWrong,
+    Code::BoundWrong,
+    Code::BareComparative,
+    Code::WeaselWord,
+    Code::NotYesNo,
+    Code::Negative,
+    Code::NameInQuestion,
+    Code::TooManyWords,
+    Code::NoUnit,
+    Code::TouchCaution,
+    Code::Comb,
+    Code::LongPath,
+    Code::GoodQuestion,
+];
+
+/// A second opinion on a key, ours or a person's, and on what is claimed of it.
+///
+/// **Guarantees**: the same arguments give the same report. A broken key is followed as far as
+/// it goes. What the table alone shows is not repeated here; see [`table`].
+///
+/// **Cost**: one step a kind and question on its way; at most a million of them, and what was
+/// not followed is said.
+pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Settings) -> Report {
+    let values = Values::new(matrix, Some(key));
+    let tree = Tree::new(key, matrix.taxa().len());
+    let mut named = Named::new(&tree, matrix.taxa().len());
+    let walked = walks::walk(&values, &tree, &mut named);
+    let questions: Vec<Option<Question>> =
+        key.couplets.iter().map(|couplet| Question::of(matrix, couplet)).collect();
+    let seen = Seen {
+        matrix,
+        values: &values,
+        tree: &tree,
+        named: &named,
+        walked: &walked,
+        questions: &questions,
+        settings,
+    };
+    let mut findings = reach::findings(&seen);
+    findings.extend(unfinished(&seen));
+    findings.extend(places::findings(&seen));
+    findings.extend(contrast::findings(&seen));
+    findings.extend(applicable::findings(&seen));
+    findings.extend(threshold::findings(&seen));
+    findings.extend(evidence::findings(&seen));
+    findings.extend(separable::of_key(&seen));
+    findings.extend(claim.into_iter().flat_map(|claim| claim::findings(&seen, claim)));
+    findings.extend(risk::findings(&seen));
+    findings.extend(words::findings(&seen));
+    findings.extend(praise::findings(&seen, &findings));
+    findings
+        .sort_by(|a, b| (a.severity, &a.place, a.code).cmp(&(b.severity, &b.place, b.code)));
+    let checked = tree.order.iter().filter(|couplet| questions[**couplet].is_some()).count();
+    let effort = claim::effort(&seen);
+    Report {
+        findings,
+        walks_left_out: walked.walks_left_out || !walked.unfinished.is_empty(),
+        checked,
+        questions: key.couplets.len(),
+        effort,
+        unfinished: walked.unfinished,
+        walks: walked.walks,
+    }
+}
+
+/// What can be said of a table without a key: what it cannot part, and what hangs on little.
+///
+/// **Cost**: quadratic in the kinds up to 1,500 of them; beyond, only kinds with equal rows
+/// are found, and that is said.
+pub fn table(matrix: &Matrix, settings: &Settings) -> Vec<Finding> {
+    let values = Values::new(matrix, None);
+    let pairs = Pairs::of(&values);
+    let mut findings = separable::of_table(&values, &pairs);
+    findings.extend(pairs::gap_too_narrow(&values, &pairs));
+    findings.extend(pairs::fragile(matrix, &pairs, settings.pairs_named));
+    findings.extend(unknown::summary(&values));
+    findings
+}
+
+/// Kinds that vary in too many ways to be followed to the end of all of them.
+fn unfinished(seen: &Seen<'_>) -> Option<Finding> {
+    if seen.walked.unfinished.is_empty() {
+        return None;
+    }
+    let names = sentence::kinds(seen.matrix, seen.walked.unfinished.iter().copied());
+    Some(Finding::new(
+        Code::TooLarge,
+        Place::Key,
+        format!("There are too many ways through this key to follow all of them for {names}."),
+        "Let fewer ways meet again, fill in unknown cells, or make a smaller key.",
+    ))
+}

@@ -1,1 +1,130 @@
-//! (being written)
+//! What a person's question means in the table: which character, which states, what threshold.
+//!
+//! From a key and its matrix to links, each proposed by the words of the question and taken by
+//! itself only where one reading is clearly best; otherwise the candidates are named with the
+//! line that settles it in a links file. It never alters the words or ways of a key.
+//! How the score works is told in `docs/key-text.md`.
+
+mod leads;
+mod links_file;
+pub(crate) mod names;
+mod numbers;
+mod numbers_asked;
+pub(crate) mod quotes;
+mod readings;
+mod said;
+mod trade_words;
+mod vocabulary;
+mod words;
+
+use std::collections::BTreeSet;
+
+use spinney_model::{Ask, Code, Couplet, Finding, Key, Matrix, Place, Wording};
+
+use names::Names;
+use vocabulary::Vocabulary;
+
+pub use links_file::{Link, Links};
+
+/// A reading of a question.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Proposal {
+    /// The number of the couplet.
+    pub couplet: u32,
+    /// What it seems to ask.
+    pub ask: Ask,
+    /// How well the words fit, in points; see `docs/key-text.md`.
+    pub points: i32,
+    /// Whether it was taken by itself.
+    pub sure: bool,
+}
+
+/// What became of the questions of a key.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct LinkReport {
+    /// The best readings of every question that nobody had linked, in the order of the key.
+    pub proposals: Vec<Proposal>,
+    /// Questions that are not linked, or not surely.
+    pub findings: Vec<Finding>,
+    /// How many questions are linked now.
+    pub linked: usize,
+    /// How many questions the key has.
+    pub of: usize,
+}
+
+/// From so many points on a reading may be taken by itself: one state in the table's own word
+/// or a synonym of the trade, with every word explained.
+const SURE: i32 = 10;
+/// So many points the best reading must be ahead of the next: more than one unexplained word.
+const AHEAD: i32 = 5;
+
+/// Links every couplet that has no ask yet.
+///
+/// What the links file says comes first. **Guarantees**: only `ask` is changed, never words,
+/// numbers or destinations.
+pub fn link(key: &mut Key, matrix: &Matrix, links: &Links) -> LinkReport {
+    let vocabulary = Vocabulary::of(matrix);
+    let names = Names::of(matrix, links);
+    let mut report = LinkReport { of: key.couplets.len(), ..LinkReport::default() };
+    for couplet in &mut key.couplets {
+        if couplet.ask.is_none() {
+            match links.question(couplet.number) {
+                Some(Link::Asks(ask)) => couplet.ask = Some(ask.clone()),
+                Some(Link::Nothing) => {}
+                None => propose(couplet, matrix, &vocabulary, &names, &mut report),
+            }
+        }
+        report.linked += usize::from(couplet.ask.is_some());
+    }
+    let printed: BTreeSet<u32> = key.couplets.iter().map(|couplet| couplet.number).collect();
+    for number in links.numbers().filter(|number| !printed.contains(number)) {
+        report.findings.push(Finding::new(
+            Code::LinksNotUnderstood,
+            Place::Couplet(number),
+            format!("The links file speaks of question {number}, which the key does not have."),
+            "Correct the number in the links file, or take the line out.",
+        ));
+    }
+    report
+}
+
+fn propose(
+    couplet: &mut Couplet,
+    matrix: &Matrix,
+    vocabulary: &Vocabulary,
+    names: &Names,
+    report: &mut LinkReport,
+) {
+    let found = match &couplet.wording {
+        Wording::Question(text) => readings::read(text, matrix, vocabulary),
+        Wording::Leads { yes, no } => leads::read(yes, no, matrix, vocabulary),
+    };
+    let sure = sure(&found);
+    let worth = found.readings.iter().filter(|reading| reading.points >= said::WORTH_ASKING);
+    for (at, reading) in worth.take(if sure { 1 } else { 3 }).enumerate() {
+        report.proposals.push(Proposal {
+            couplet: couplet.number,
+            ask: reading.ask.clone(),
+            points: reading.points,
+            sure: sure && at == 0,
+        });
+    }
+    match found.readings.first().filter(|_| sure) {
+        Some(best) => couplet.ask = Some(best.ask.clone()),
+        None => report.findings.push(said::finding(couplet, &found, matrix, names)),
+    }
+}
+
+/// Whether the best reading is good, far enough ahead, and nothing speaks against it.
+fn sure(found: &readings::Readings) -> bool {
+    let best = found.readings.first().map_or(0, |reading| reading.points);
+    let next = found.readings.get(1).map_or(0, |reading| reading.points);
+    found.doubts.is_empty() && best >= SURE && best - next >= AHEAD
+}
+
+#[cfg(test)]
+mod hand_drawn;
+#[cfg(test)]
+pub(crate) mod hedge;
+#[cfg(test)]
+mod tests;

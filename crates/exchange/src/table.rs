@@ -1,1 +1,191 @@
-//! (being written)
+//! Tables of kinds × characters, in and out: CSV, TSV and XLSX to a matrix, a matrix to CSV.
+//!
+//! From the bytes of files to a [`Matrix`] and findings about everything that was odd. The
+//! first column holds the kinds' names, the first row the characters' headings. Further
+//! sheets or files describe the characters, the kinds and the scene. It opens no files and
+//! never follows what a spreadsheet points to.
+//!
+//! Sources: RFC 4180 for separated values, ISO/IEC 29500-1 for XLSX.
+
+use std::fmt;
+
+use spinney_model::{Code, Finding, Matrix, Place, Quantity};
+
+mod about_sheet;
+mod assemble;
+mod caps;
+mod cell_text;
+mod characters_sheet;
+mod column;
+mod governors;
+mod grid;
+mod heading;
+mod kinds_sheet;
+mod number;
+mod phrase;
+mod report;
+mod second_sheet;
+mod separated;
+mod sheets;
+mod source;
+mod workbook;
+mod write;
+
+pub(crate) use characters_sheet::HEADINGS as CHARACTER_HEADINGS;
+pub(crate) use kinds_sheet::HEADINGS as KIND_HEADINGS;
+pub(crate) use sheets::HOW_TO;
+
+/// A file.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Source {
+    /// What it is called in findings: `hedge.csv`.
+    pub name: String,
+    /// Its content.
+    pub bytes: Vec<u8>,
+}
+
+/// The files of one table.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Sources {
+    /// The table; an XLSX may hold the others as sheets.
+    pub table: Source,
+    /// The questions, states, units of the characters.
+    pub characters: Option<Source>,
+    /// Other names, how often a kind is met, cautions.
+    pub kinds: Option<Source>,
+    /// Title, place, season.
+    pub about: Option<Source>,
+}
+
+/// What a person may choose about reading.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Settings {
+    /// The safety gap of measures without one of their own, in the unit of the measure; None:
+    /// 5 (millimetres, degrees or grams).
+    pub gap: Option<Quantity>,
+}
+
+/// What could be read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TableRead {
+    /// The matrix.
+    pub matrix: Matrix,
+    /// Everything there is to say about it, in the order of reading.
+    pub findings: Vec<Finding>,
+    /// What the reader assumed, a sentence each; the findings say it too.
+    pub assumed: Vec<String>,
+}
+
+/// A matrix as four sheets of separated values.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Sheets {
+    /// Kinds × characters.
+    pub table: String,
+    /// How to ask about each character.
+    pub characters: String,
+    /// Names, frequencies and cautions of each kind.
+    pub kinds: String,
+    /// Title, place, season.
+    pub about: String,
+}
+
+/// Reads a table.
+///
+/// **Guarantees**: same bytes, same matrix and findings; at most 512 MiB of memory whatever
+/// the bytes. **Errors**: only where nothing useful can be saved.
+pub fn read(sources: &Sources, settings: &Settings) -> Result<TableRead, TableError> {
+    let mut report = report::Report::default();
+    let sheets = sheets::read(sources, &mut report)?;
+    let usual_gap = settings.gap.unwrap_or(column::USUAL_GAP);
+    let matrix = assemble::assemble(&sheets, usual_gap, &mut report)?;
+    let findings = report.finish();
+    let assumed = findings.iter().filter(|finding| finding.code == Code::Assumed);
+    let assumed = assumed.map(|finding| finding.sentence.clone()).collect();
+    Ok(TableRead { matrix, findings, assumed })
+}
+
+/// Writes a matrix; reading the four sheets together gives an equal one.
+pub fn write(matrix: &Matrix) -> Sheets {
+    write::write(matrix)
+}
+
+/// A character as the place of a finding.
+fn of_character(name: &str) -> Place {
+    Place::Character(name.to_owned())
+}
+
+/// Why nothing of a table could be read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum TableError {
+    /// Something that never was a table.
+    NotATable {
+        /// The file.
+        name: String,
+        /// What it is instead.
+        what: &'static str,
+    },
+    /// A table in a format that is not read.
+    OldFormat {
+        /// The file.
+        name: String,
+        /// The format.
+        format: &'static str,
+    },
+    /// A workbook that asks for a password.
+    Protected {
+        /// The file.
+        name: String,
+    },
+    /// Larger than any table, perhaps on purpose.
+    TooLarge {
+        /// The file.
+        name: String,
+    },
+    /// A damaged workbook.
+    Broken {
+        /// The file.
+        name: String,
+    },
+    /// No row names a kind.
+    NoKinds {
+        /// The sheet or file.
+        name: String,
+    },
+}
+
+impl TableError {
+    /// What to do about it.
+    pub fn remedy(&self) -> &'static str {
+        match self {
+            Self::NotATable { .. } => "Give a spreadsheet saved as XLSX or CSV.",
+            Self::OldFormat { .. } => "Open it in a spreadsheet and save it as XLSX or CSV.",
+            Self::Protected { .. } => "Save a copy without a password.",
+            Self::TooLarge { .. } => {
+                "Copy the table alone, without pictures, into a new workbook, or save it as CSV."
+            }
+            Self::Broken { .. } => "Open it in a spreadsheet and save it anew, or as CSV.",
+            Self::NoKinds { .. } => {
+                "Type one kind a row, its name in the first column, below a row of headings."
+            }
+        }
+    }
+}
+
+impl fmt::Display for TableError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::NotATable { name, what } => write!(f, "{name} is no table: it is {what}."),
+            Self::OldFormat { name, format } => {
+                write!(f, "{name} is {format}, which is not read here.")
+            }
+            Self::Protected { name } => write!(f, "{name} is protected with a password."),
+            Self::TooLarge { name } => {
+                write!(f, "{name} is larger than any table of kinds, or unpacks to far more.")
+            }
+            Self::Broken { name } => write!(f, "{name} is a damaged workbook."),
+            Self::NoKinds { name } => write!(f, "{name} has no kinds yet."),
+        }
+    }
+}
+
+impl std::error::Error for TableError {}

@@ -1,1 +1,205 @@
-//! (being written)
+//! An empty table for somebody who has none: headings, questions, and how to fill it in.
+//!
+//! From a date to the bytes of an XLSX workbook. The starter characters are ordinary leaf
+//! characters, worded as questions; which kind has which state is for the person to see.
+//! Cells are formatted as text, so that `3-5` stays what it is and does not become a date.
+
+use std::fmt;
+
+use rust_xlsxwriter::{
+    DataValidation, DocProperties, ExcelDateTime, Format, FormatAlign, Workbook, Worksheet,
+    XlsxError,
+};
+
+use crate::table::{CHARACTER_HEADINGS, HOW_TO, KIND_HEADINGS};
+
+mod starter;
+
+use starter::{ABOUT, ADVICE, CHARACTERS, Starter};
+
+/// How many rows are made ready for kinds; below them one can go on as well.
+const READY_ROWS: u32 = 60;
+
+/// The longest list of words a spreadsheet lets one choose from (ISO/IEC 29500-1, 18.3.1.33).
+const LONGEST_CHOICE: usize = 255;
+
+/// Writes the empty workbook. `created` is a date, `2026-10-03`; same date, same bytes.
+///
+/// **Errors**: a date that is none.
+pub fn xlsx(created: &str) -> Result<Vec<u8>, TemplateError> {
+    let date = ExcelDateTime::parse_from_str(created)
+        .ok()
+        .filter(|_| created.len() == 10 && created.is_ascii())
+        .ok_or_else(|| TemplateError::Date(created.to_owned()))?;
+    workbook(&date).map_err(|fault| TemplateError::Writer(fault.to_string()))
+}
+
+fn workbook(created: &ExcelDateTime) -> Result<Vec<u8>, XlsxError> {
+    let mut workbook = Workbook::new();
+    let properties = DocProperties::new()
+        .set_title("A table of kinds and their characters")
+        .set_creation_datetime(created);
+    workbook.set_properties(&properties);
+    let looks = Looks::new();
+    table(workbook.add_worksheet(), &looks)?;
+    characters(workbook.add_worksheet(), &looks)?;
+    kinds(workbook.add_worksheet(), &looks)?;
+    about(workbook.add_worksheet(), &looks)?;
+    advice(workbook.add_worksheet(), &looks)?;
+    workbook.save_to_buffer()
+}
+
+/// Headings and cells.
+struct Looks {
+    heading: Format,
+    text: Format,
+    advice: Format,
+}
+
+impl Looks {
+    fn new() -> Self {
+        let text = Format::new().set_num_format("@").set_align(FormatAlign::Top);
+        Self {
+            heading: text.clone().set_bold().set_text_wrap().set_background_color(0x00E4_EDE1),
+            advice: text.clone().set_text_wrap(),
+            text: text.set_text_wrap(),
+        }
+    }
+}
+
+/// Writes the headings of a sheet with their widths in letters.
+fn headings<'h>(
+    sheet: &mut Worksheet,
+    looks: &Looks,
+    headings: impl Iterator<Item = (&'h str, f64)>,
+) -> Result<(), XlsxError> {
+    for (column, (heading, width)) in (0_u16..).zip(headings) {
+        sheet.set_column_format(column, &looks.text)?;
+        sheet.set_column_width(column, width)?;
+        sheet.write_string_with_format(0, column, heading, &looks.heading)?;
+    }
+    sheet.set_freeze_panes(1, 1)?;
+    Ok(())
+}
+
+fn table(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
+    sheet.set_name("table")?;
+    let characters = CHARACTERS.iter().map(|starter| (starter.name, 17.0));
+    headings(sheet, looks, std::iter::once(("kind", 20.0)).chain(characters))?;
+    for (column, starter) in (1_u16..).zip(CHARACTERS) {
+        sheet.add_data_validation(1, column, READY_ROWS, column, &hint(starter)?)?;
+    }
+    Ok(())
+}
+
+/// What a spreadsheet says beside a cell; it refuses nothing.
+fn hint(starter: &Starter) -> Result<DataValidation, XlsxError> {
+    let states: Vec<&str> = starter.states.split("; ").filter(|it| !it.is_empty()).collect();
+    let validation = if states.is_empty() || starter.states.len() > LONGEST_CHOICE {
+        DataValidation::new().allow_any_value()
+    } else {
+        DataValidation::new().allow_list_strings(&states)?
+    };
+    validation
+        .show_error_message(false)
+        .set_input_title(starter.name)?
+        .set_input_message(starter.hint)
+}
+
+fn characters(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
+    sheet.set_name("characters")?;
+    let widths = [20.0, 38.0, 10.0, 38.0, 8.0, 8.0, 30.0, 10.0, 11.0, 9.0, 44.0];
+    headings(sheet, looks, CHARACTER_HEADINGS.iter().map(|names| names[0]).zip(widths))?;
+    for (row, starter) in (1_u32..).zip(CHARACTERS) {
+        let cells = [
+            starter.name,
+            starter.question,
+            starter.values,
+            starter.states,
+            starter.unit,
+            "",
+            starter.seen_on,
+            starter.difficulty,
+            "",
+            starter.by_touch,
+            starter.applies_when,
+        ];
+        for (column, text) in (0_u16..).zip(cells) {
+            sheet.write_string_with_format(row, column, text, &looks.text)?;
+        }
+    }
+    let choices: [(u16, &[&str]); 4] = [
+        (2, &["words", "counts", "measure"]),
+        (4, &["mm", "cm", "°", "g", "count"]),
+        (7, &["easy", "fair", "hard"]),
+        (9, &["yes", "no"]),
+    ];
+    for (column, choice) in choices {
+        let choice = DataValidation::new().allow_list_strings(choice)?;
+        let choice = choice.show_error_message(false);
+        sheet.add_data_validation(1, column, READY_ROWS, column, &choice)?;
+    }
+    Ok(())
+}
+
+fn kinds(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
+    sheet.set_name("kinds")?;
+    let widths = [20.0, 24.0, 30.0, 14.0, 34.0, 20.0, 40.0];
+    headings(sheet, looks, KIND_HEADINGS.iter().map(|names| names[0]).zip(widths))?;
+    let often = DataValidation::new().allow_list_strings(&["often", "sometimes", "rarely"])?;
+    sheet.add_data_validation(1, 3, READY_ROWS, 3, &often.show_error_message(false))?;
+    Ok(())
+}
+
+fn about(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
+    sheet.set_name("about")?;
+    headings(sheet, looks, [("what", 12.0), ("text", 40.0)].into_iter())?;
+    for (row, what) in (1_u32..).zip(ABOUT) {
+        sheet.write_string_with_format(row, 0, what, &looks.text)?;
+    }
+    Ok(())
+}
+
+fn advice(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
+    sheet.set_name(HOW_TO)?;
+    sheet.set_column_width(0, 30.0)?;
+    sheet.set_column_width(1, 70.0)?;
+    for (row, (example, meaning)) in (0_u32..).zip(ADVICE) {
+        sheet.write_string_with_format(row, 0, *example, &looks.advice)?;
+        sheet.write_string_with_format(row, 1, *meaning, &looks.advice)?;
+    }
+    Ok(())
+}
+
+/// Why there is no template.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum TemplateError {
+    /// The date is none.
+    Date(String),
+    /// The writer refused something.
+    Writer(String),
+}
+
+impl TemplateError {
+    /// What to do about it.
+    pub fn remedy(&self) -> &'static str {
+        match self {
+            Self::Date(_) => "Write it as year, month and day: 2026-10-03.",
+            Self::Writer(_) => "This is a fault of the program; please report it.",
+        }
+    }
+}
+
+impl fmt::Display for TemplateError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Date(date) => write!(f, "“{date}” is no date."),
+            Self::Writer(fault) => write!(f, "The workbook could not be written: {fault}."),
+        }
+    }
+}
+
+impl std::error::Error for TemplateError {}
+
+#[cfg(test)]
+mod tests;

@@ -4,5 +4,17 @@
 //! pure function from the booklet to bytes. No network, no system fonts, no clock.
 
 mod booklet;
+pub mod chart;
+mod drawing;
+pub mod glossary;
+pub mod key_pages;
+pub mod page;
+pub mod pdf;
+mod setting;
+pub mod sheet;
+pub mod today;
+pub mod try_out;
+pub mod wording;
 
 pub use booklet::{Booklet, Paper, Picture, Stamp};
+pub use pdf::PressError;

@@ -1,3 +1,46 @@
-//! The binary: command line, files, clock.
+//! The binary: a contents page. What each command does stands in `command/<verb>.rs`.
 
-fn main() {}
+mod args;
+mod collection;
+mod command;
+mod failure;
+mod folder;
+mod report;
+mod scenarios;
+mod terminal;
+
+use std::process::ExitCode;
+
+use args::Verb;
+
+/// Deep keys are walked by recursion; the main thread's stack differs from system to system.
+const STACK: usize = 256 << 20;
+
+fn main() -> ExitCode {
+    let args = args::read();
+    let work = std::thread::Builder::new().stack_size(STACK).spawn(move || run(args.verb));
+    match work.map(std::thread::JoinHandle::join) {
+        Ok(Ok(code)) => code,
+        Ok(Err(_)) => ExitCode::from(failure::BUG),
+        Err(error) => {
+            eprintln!("spinney could not start its work: {error}.");
+            ExitCode::from(failure::FAILED)
+        }
+    }
+}
+
+fn run(verb: Verb) -> ExitCode {
+    let done = match verb {
+        Verb::Demo(args) => command::demo::run(&args),
+        Verb::Key(args) => command::key::run(&args),
+        Verb::Check(args) => command::check::run(&args),
+        Verb::Explain(args) => command::explain::run(&args),
+        Verb::Table(args) => command::table::run(&args),
+        Verb::Template(args) => command::template::run(&args),
+    };
+    match done {
+        Ok(true) => ExitCode::SUCCESS,
+        Ok(false) => ExitCode::from(failure::FAILED),
+        Err(failure) => failure.tell(),
+    }
+}

@@ -1,0 +1,39 @@
+//! A kind that is split off on one leaf's evidence: from counts of what was seen to findings.
+//!
+//! Source of the caution: in oaks one tree's branches differ as much as trees do (TRADE 1.3).
+
+use spinney_model::{Code, Finding, Place};
+
+use crate::seen::{Seen, taxa};
+use crate::tree::ANSWERS;
+
+/// Kinds that stand alone on one side of a question for which one leaf was looked at.
+pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+    let mut found = Vec::new();
+    if !seen.finished() {
+        return found;
+    }
+    for (_, couplet, question, visits) in seen.asked() {
+        for side in 0..ANSWERS.len() {
+            let there = taxa(visits.iter().copied().filter(|visit| visit.goes[side]));
+            let [alone] = there[..] else { continue };
+            let others = visits.iter().any(|visit| visit.taxon != alone);
+            let seen_on = seen.matrix.cell(alone, question.character).seen;
+            if !others || seen_on.is_none_or(|leaves| leaves > 1) {
+                continue;
+            }
+            let (name, about) = (&seen.matrix.taxon(alone).name, seen.about(&question));
+            found.push(Finding::new(
+                Code::ThinEvidence,
+                Place::Couplet(couplet.number),
+                format!(
+                    "Question {} splits off {name} by its {about}, which was looked at only \
+                     once.",
+                    couplet.number
+                ),
+                format!("Look at {about} on more of {name}, from more than one place."),
+            ));
+        }
+    }
+    found
+}

@@ -1,0 +1,216 @@
+//! Kinds compared two by two: from the matrix to pairs nothing parts, fragile pairs, and
+//! pairs that only the safety gap keeps together.
+//!
+//! A fragile pair hangs on one character that is hard to see or narrow (`docs/KEY.md` 3-5 for
+//! what parts a pair). It looks at no key.
+
+use std::collections::BTreeMap;
+
+use spinney_model::{CharacterIx, Difficulty, Matrix, Scale, TaxonIx};
+
+use crate::separable::Bits;
+use crate::values::{Has, Taken, Values};
+
+mod tell;
+
+pub(crate) use tell::{fragile, gap_too_narrow};
+
+/// More kinds than this are not compared each with each: a million pairs take a second.
+const MOST_KINDS: usize = 1_500;
+
+/// What one cell can contribute to parting its kind from another.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+enum Fact {
+    /// May not be asked of this kind.
+    Blocked,
+    /// These states.
+    States(u64),
+    /// Numbers from .. to.
+    Numbers(i64, i64),
+    /// Any number.
+    Open,
+}
+
+/// All pairs of kinds of one matrix.
+pub(crate) struct Pairs {
+    company: Vec<Bits>,
+    /// Pairs that only a measure closer than twice the gap could part, with that measure.
+    narrow: BTreeMap<(usize, usize), CharacterIx>,
+    /// Pairs that hang on one hard or narrow character, the worst first.
+    hanging: Vec<(Worth, usize, usize, CharacterIx)>,
+    /// Whether there were too many kinds to compare.
+    pub(crate) capped: bool,
+    /// Groups of kinds with equal rows, where there were too many to compare.
+    pub(crate) equal_rows: Vec<Vec<usize>>,
+}
+
+/// How little a single parting character is worth; less is worse.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+struct Worth {
+    /// Easier is later.
+    ease: u8,
+    /// Room between the ranges in hundredths of the gap; words and counts have plenty.
+    room: i64,
+}
+
+impl Pairs {
+    /// Compares every kind with every other.
+    pub(crate) fn of(values: &Values<'_>) -> Self {
+        let taxa = values.matrix.taxa().len();
+        let rows: Vec<Vec<Fact>> =
+            values.matrix.taxon_indices().map(|taxon| row(values, taxon)).collect();
+        let mut pairs = Self {
+            company: Vec::new(),
+            narrow: BTreeMap::new(),
+            hanging: Vec::new(),
+            capped: taxa > MOST_KINDS,
+            equal_rows: Vec::new(),
+        };
+        if pairs.capped {
+            let mut equal: BTreeMap<&Vec<Fact>, Vec<usize>> = BTreeMap::new();
+            for (taxon, row) in rows.iter().enumerate() {
+                equal.entry(row).or_default().push(taxon);
+            }
+            pairs.equal_rows = equal.into_values().filter(|group| group.len() > 1).collect();
+            pairs.equal_rows.sort();
+            return pairs;
+        }
+        pairs.company = vec![Bits::none(taxa); taxa];
+        for one in 0..taxa {
+            for other in one + 1..taxa {
+                pairs.compare(values.matrix, &rows, one, other);
+            }
+        }
+        pairs.hanging.sort();
+        pairs
+    }
+
+    /// How many kinds were compared.
+    pub(crate) fn kinds(&self) -> usize {
+        self.company.len()
+    }
+
+    /// The kinds that are never parted from one.
+    pub(crate) fn bits(&self, taxon: usize) -> &Bits {
+        &self.company[taxon]
+    }
+
+    /// The same, one after the other.
+    pub(crate) fn company(&self, taxon: usize) -> impl Iterator<Item = usize> {
+        self.company[taxon].iter()
+    }
+
+    /// Whether the safety gap alone keeps every two of a group together.
+    pub(crate) fn only_the_gap(&self, group: &[usize]) -> bool {
+        let mut pairs = group
+            .iter()
+            .flat_map(|one| group.iter().map(move |other| (*one, *other)))
+            .filter(|(one, other)| one < other);
+        pairs.all(|pair| self.narrow.contains_key(&pair))
+    }
+
+    fn compare(&mut self, matrix: &Matrix, rows: &[Vec<Fact>], one: usize, other: usize) {
+        let (mut parting, mut narrow) = (None, None);
+        for (character, (a, b)) in rows[one].iter().zip(&rows[other]).enumerate() {
+            let scale = &matrix.characters()[character].scale;
+            match parts(scale, *a, *b) {
+                Parts::Yes if parting.is_some() => return,
+                Parts::Yes => parting = Some(CharacterIx(character)),
+                Parts::ButForTheGap => {
+                    narrow = narrow.or(Some(CharacterIx(character)));
+                }
+                Parts::No => {}
+            }
+        }
+        match (parting, narrow) {
+            (Some(character), _) => {
+                let worth =
+                    worth(matrix, character, rows[one][character.0], rows[other][character.0]);
+                if worth.ease == 0 || worth.room < NARROW {
+                    self.hanging.push((worth, one, other, character));
+                }
+            }
+            (None, narrow) => {
+                self.company[one].add(other);
+                self.company[other].add(one);
+                if let Some(character) = narrow {
+                    self.narrow.insert((one, other), character);
+                }
+            }
+        }
+    }
+}
+
+/// A measure with less than four gaps between two ranges is narrow: the threshold stands in
+/// the middle, and a slip of two gaps crosses over. In hundredths of the gap.
+const NARROW: i64 = 400;
+
+/// Read right less often than this, in per cent, a character is as good as hard. TRADE 5.1:
+/// about .80 is usual for a leaf question with pictures.
+const SELDOM_RIGHT: u8 = 75;
+
+fn worth(matrix: &Matrix, character: CharacterIx, one: Fact, other: Fact) -> Worth {
+    let of = matrix.character(character);
+    let hard = of.difficulty == Difficulty::Hard
+        || of.read_right.is_some_and(|per_cent| per_cent < SELDOM_RIGHT);
+    let ease = if hard { 0 } else { 1 + u8::from(of.difficulty == Difficulty::Easy) };
+    let room = match (&of.scale, one, other) {
+        (Scale::Measure { gap, .. }, Fact::Numbers(a, b), Fact::Numbers(c, d))
+            if gap.thousandths() > 0 =>
+        {
+            let room = i128::from(a.max(c)) - i128::from(b.min(d));
+            let hundredths = room * 100 / i128::from(gap.thousandths());
+            i64::try_from(hundredths).unwrap_or(i64::MAX)
+        }
+        _ => i64::MAX,
+    };
+    Worth { ease, room }
+}
+
+enum Parts {
+    Yes,
+    ButForTheGap,
+    No,
+}
+
+/// Whether a question about this character has one kind wholly on yes, the other on no.
+fn parts(scale: &Scale, one: Fact, other: Fact) -> Parts {
+    match (scale, one, other) {
+        (Scale::Words { states }, Fact::States(a), Fact::States(b)) => {
+            let askable = states.len() <= 6 || a.count_ones() == 1 || b.count_ones() == 1;
+            if a & b == 0 && askable { Parts::Yes } else { Parts::No }
+        }
+        (scale, Fact::Numbers(a, b), Fact::Numbers(c, d)) => {
+            let apart = i128::from(a.max(c)) - i128::from(b.min(d));
+            let gap = match scale {
+                Scale::Measure { gap, .. } => i128::from(gap.thousandths()),
+                _ => 0,
+            };
+            match apart {
+                ..=0 => Parts::No,
+                _ if apart >= 2 * gap => Parts::Yes,
+                _ => Parts::ButForTheGap,
+            }
+        }
+        _ => Parts::No,
+    }
+}
+
+fn row(values: &Values<'_>, taxon: TaxonIx) -> Vec<Fact> {
+    let none = Taken::new();
+    values
+        .matrix
+        .character_indices()
+        .map(|character| {
+            if values.has(taxon, character, &none) != Has::Yes {
+                return Fact::Blocked;
+            }
+            match &values.matrix.character(character).scale {
+                Scale::Words { .. } => Fact::States(values.states(taxon, character, &none)),
+                _ => values
+                    .reach(taxon, character, &none)
+                    .map_or(Fact::Open, |(low, high)| Fact::Numbers(low, high)),
+            }
+        })
+        .collect()
+}

@@ -1,0 +1,94 @@
+//! What is said of pairs: those that hang on little, and those the safety gap keeps together.
+
+use spinney_model::{CharacterIx, Code, Finding, Matrix, Place, Scale, TaxonIx, Value};
+
+use super::{NARROW, Pairs, Worth};
+use crate::sentence::{amount, capital};
+use crate::values::Values;
+
+/// Pairs that hang on one hard or narrow character, the worst first, at most `named`.
+pub(crate) fn fragile(matrix: &Matrix, pairs: &Pairs, named: usize) -> Vec<Finding> {
+    let finding = |&(worth, one, other, character): &(Worth, usize, usize, CharacterIx)| {
+        let (one, other) = (&matrix.taxa()[one].name, &matrix.taxa()[other].name);
+        let about = &matrix.character(character).name;
+        let why = match (worth.ease == 0, worth.room < NARROW) {
+            (true, true) => "which is hard to see, and the ranges are close",
+            (true, false) => "which is hard to see",
+            _ => "and the ranges are close",
+        };
+        Finding::new(
+            Code::FragilePair,
+            Place::Taxa(vec![one.clone(), other.clone()]),
+            format!("{} and {other} hang on {about} alone, {why}.", capital(one)),
+            "Look for a second difference between them and add it as a column.",
+        )
+    };
+    pairs.hanging.iter().take(named).map(finding).collect()
+}
+
+/// Pairs that differ in a measure, but by less than twice the gap, and in nothing else.
+pub(crate) fn gap_too_narrow(values: &Values<'_>, pairs: &Pairs) -> Vec<Finding> {
+    let matrix = values.matrix;
+    pairs
+        .narrow
+        .iter()
+        .map(|(&(one, other), &character)| {
+            let names = [&matrix.taxa()[one].name, &matrix.taxa()[other].name];
+            let about = matrix.character(character);
+            let Scale::Measure { gap, .. } = about.scale else {
+                unreachable!("only measures have a gap");
+            };
+            let ranges: Vec<String> = [one, other]
+                .into_iter()
+                .zip(names)
+                .map(|(taxon, name)| match values.value(TaxonIx(taxon), character) {
+                    Value::Range { low, high } => {
+                        format!("{name} {low} to {}", amount(&about.scale, high.thousandths()))
+                    }
+                    _ => name.clone(),
+                })
+                .collect();
+            Finding::new(
+                Code::GapTooNarrow,
+                Place::Taxa(names.map(Clone::clone).to_vec()),
+                format!(
+                    "Only {} could part {} and {} ({}), and that is less than twice the safety \
+                     gap of {}, so they end together.",
+                    about.name,
+                    names[0],
+                    names[1],
+                    ranges.join(", "),
+                    amount(&about.scale, gap.thousandths())
+                ),
+                what_to_add(values, one, other),
+            )
+        })
+        .collect()
+}
+
+/// What to look at next: first what nobody has recorded, then things a table often lacks.
+fn what_to_add(values: &Values<'_>, one: usize, other: usize) -> String {
+    let matrix = values.matrix;
+    let gaps: Vec<String> = matrix
+        .character_indices()
+        .flat_map(|character| {
+            let unknown = [one, other]
+                .into_iter()
+                .filter(move |taxon| values.unknown(TaxonIx(*taxon), character));
+            unknown.map(move |taxon| {
+                format!("{} of {}", matrix.character(character).name, matrix.taxa()[taxon].name)
+            })
+        })
+        .take(2)
+        .collect();
+    if gaps.is_empty() {
+        "Look for another difference, such as a spine at the tip, hairs or the smell, and add \
+         it as a column."
+            .into()
+    } else {
+        format!(
+            "Look for another difference; nobody has recorded {} yet.",
+            crate::sentence::all(&gaps)
+        )
+    }
+}

@@ -1,0 +1,172 @@
+//! Where kinds come out: from the walks to kinds in the wrong place and ends nobody reaches.
+//!
+//! A form is reported where it leaves the side on which its name stands, once a couplet, with
+//! all kinds that do so there. What an unlinked question could still put right is left alone.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_model::{Answer, Code, Finding, Place, TaxonIx};
+
+use crate::reach;
+use crate::seen::Seen;
+use crate::sentence::{self, capital, number};
+use crate::tree::{ANSWERS, To, word};
+use crate::walks::{Cause, Stray};
+
+/// Wrong places, varying characters used as fixed, and ends nobody reaches.
+pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+    let mut by_couplet: BTreeMap<usize, Vec<(Answer, TaxonIx, &Stray)>> = BTreeMap::new();
+    for (&(couplet, answer, taxon), stray) in astray(seen) {
+        by_couplet.entry(couplet).or_default().push((answer, taxon, stray));
+    }
+    let mut found = Vec::new();
+    for (couplet, strays) in by_couplet {
+        let of = |cause: Cause| {
+            let strays = strays.iter().filter(move |(_, _, stray)| stray.cause == cause);
+            strays.copied().collect::<Vec<_>>()
+        };
+        found.extend(wrong_place(seen, couplet, &of(Cause::Sole)));
+        found.extend(varies(seen, couplet, &of(Cause::Form)));
+    }
+    if seen.finished() {
+        found.extend(ends_unreached(seen));
+    }
+    found
+}
+
+/// The strays that are to be reported: of kinds that are named somewhere, and that no answer
+/// to an unlinked question could still bring home.
+pub(crate) fn astray<'a>(
+    seen: &Seen<'a>,
+) -> impl Iterator<Item = (&'a (usize, Answer, TaxonIx), &'a Stray)> {
+    let forgotten = reach::forgotten(seen);
+    let walked = seen.walked;
+    walked.strays.iter().filter(move |((_, _, taxon), stray)| {
+        let cut_off = seen.named.nowhere(*taxon) && seen.named.beyond_reach[taxon.0];
+        let may_be_home = stray.doubtful && walked.arrived.contains_key(taxon);
+        !(cut_off || may_be_home || forgotten.contains(taxon))
+    })
+}
+
+/// "comes out at lime".
+fn comes_out(seen: &Seen<'_>, stray: &Stray) -> String {
+    let ends: BTreeSet<String> = stray
+        .ends
+        .iter()
+        .map(|place| sentence::at_end(seen.matrix, seen.tree, *place))
+        .collect();
+    if ends.is_empty() {
+        return "never comes out from there".into();
+    }
+    format!("comes out at {}", sentence::any(&ends.into_iter().collect::<Vec<_>>()))
+}
+
+fn wrong_place(
+    seen: &Seen<'_>,
+    couplet: usize,
+    strays: &[(Answer, TaxonIx, &Stray)],
+) -> Option<Finding> {
+    let (first, ..) = strays.first()?;
+    let number = seen.tree.number(couplet);
+    let ways: Vec<String> = strays
+        .iter()
+        .map(|(answer, taxon, stray)| {
+            let name = &seen.matrix.taxon(*taxon).name;
+            format!("{name} answers {} and {}", word(*answer), comes_out(seen, stray))
+        })
+        .collect();
+    let remedy = if strays.iter().any(|(answer, ..)| answer != first) {
+        "Perhaps the two answers have changed places; else look at the table again.".to_owned()
+    } else {
+        let names: Vec<TaxonIx> = strays.iter().map(|(_, taxon, _)| *taxon).collect();
+        let about = seen.questions[couplet].map_or("", |question| seen.about(&question));
+        format!(
+            "Look at {about} of {} again; if the table is right, let the name stand after {} \
+             as well, with a question before it.",
+            sentence::kinds(seen.matrix, names),
+            word(*first)
+        )
+    };
+    Some(Finding::new(
+        Code::WrongPlace,
+        Place::Couplet(number),
+        format!("By the table, at question {number} {}.", ways.join("; ")),
+        remedy,
+    ))
+}
+
+fn varies(
+    seen: &Seen<'_>,
+    couplet: usize,
+    strays: &[(Answer, TaxonIx, &Stray)],
+) -> Option<Finding> {
+    let question = seen.questions[couplet]?;
+    let (answer, ..) = strays.first()?;
+    let number = seen.tree.number(couplet);
+    let ways: Vec<String> = strays
+        .iter()
+        .map(|(_, taxon, stray)| {
+            let form = sentence::form(seen.matrix, question.character, &stray.form);
+            let name = &seen.matrix.taxon(*taxon).name;
+            let is = if question.at().is_some() { "has" } else { "is" };
+            format!("{name} varies, and where it {is} {form} it {}", comes_out(seen, stray))
+        })
+        .collect();
+    let about = seen.about(&question);
+    let names = sentence::kinds(seen.matrix, strays.iter().map(|(_, taxon, _)| *taxon));
+    Some(Finding::new(
+        Code::VariesUsedAsFixed,
+        Place::Couplet(number),
+        format!("Question {number} takes {about} as fixed: {}.", ways.join("; ")),
+        format!(
+            "Let {names} come out after {} as well, or ask here about something else.",
+            word(*answer)
+        ),
+    ))
+}
+
+/// Ends whose kinds all come out elsewhere, at a couplet that others do get to.
+fn ends_unreached(seen: &Seen<'_>) -> Vec<Finding> {
+    let blamed: BTreeSet<TaxonIx> =
+        seen.walked.strays.keys().map(|(_, _, taxon)| *taxon).collect();
+    let mut found = Vec::new();
+    for &couplet in &seen.tree.order {
+        let visits = &seen.walked.visits[couplet];
+        if visits.is_empty() || seen.questions[couplet].is_none() {
+            continue;
+        }
+        for answer in ANSWERS {
+            let reached = seen.walked.ends.contains_key(&(couplet, answer));
+            let same = seen.tree.same_both_ways(couplet);
+            if reached || same || seen.tree.to(couplet, answer) != To::End {
+                continue;
+            }
+            let end = seen.tree.end(couplet, answer).expect("an end was found there");
+            if end
+                .taxa
+                .iter()
+                .any(|taxon| blamed.contains(taxon) || seen.walked.unfinished.contains(taxon))
+            {
+                continue;
+            }
+            let at = seen.tree.number(couplet);
+            let names = sentence::at_end(seen.matrix, seen.tree, (couplet, answer));
+            found.push(Finding::new(
+                Code::EndUnreached,
+                Place::Couplet(at),
+                format!(
+                    "Nobody comes to the end {} after {} at question {at}: no kind before it \
+                     answers {1}.",
+                    capital(&names),
+                    word(answer)
+                ),
+                format!(
+                    "Strike that end out, or let {names} answer {} here.{}",
+                    word(answer),
+                    number(visits.len(), " Only one kind gets here at all.", "")
+                ),
+            ));
+        }
+    }
+    found
+}

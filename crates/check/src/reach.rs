@@ -1,0 +1,259 @@
+//! The key as a tree of numbers: from printed numbers and names at ends to findings.
+//!
+//! One slip makes one finding. A part that nobody gets to beside a number that leads nowhere
+//! is one slip, and so are a repeated number beside a missing one. It reads no cell.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_model::{Answer, Code, Finding, Place, TaxonIx};
+
+use crate::seen::Seen;
+use crate::sentence::{self, capital, number};
+use crate::tree::{ANSWERS, To, word};
+
+mod lost;
+mod numbers;
+
+pub(crate) use lost::forgotten;
+
+/// Everything that is wrong with the key as a tree.
+pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+    let mut found = Vec::new();
+    found.extend(numbers::twice(seen));
+    found.extend(numbers::skip(seen));
+    found.extend(numbers::back(seen));
+    let orphans = orphans(seen);
+    let holes = missing(seen, &orphans);
+    let nothing = nothing_written(seen);
+    // As many slips as parts without a way in: each part is probably where a slip should lead.
+    let explained = orphans.len() <= holes.len() + nothing.len();
+    found.extend(holes);
+    found.extend(nothing);
+    found.extend(loops(seen));
+    if !explained {
+        found.extend(orphans.iter().map(|&orphan| unreachable(seen, orphan)));
+    }
+    found.extend(ways_meet(seen));
+    found.extend(same_both_ways(seen));
+    found.extend(lost::never_come_out(seen));
+    found
+}
+
+/// "Hazel and lime get lost there." for everybody who goes through these answers.
+fn who_gets_lost(seen: &Seen<'_>, answers: &[(usize, Answer)]) -> String {
+    let taxa: BTreeSet<TaxonIx> = answers
+        .iter()
+        .filter_map(|place| seen.walked.fallen.get(place))
+        .flatten()
+        .copied()
+        .collect();
+    if taxa.is_empty() {
+        return String::new();
+    }
+    let who = capital(&sentence::kinds(seen.matrix, taxa.iter().copied()));
+    format!(" {who} {} lost there.", number(taxa.len(), "gets", "get"))
+}
+
+fn missing(seen: &Seen<'_>, orphans: &[usize]) -> Vec<Finding> {
+    let mut leading: BTreeMap<u32, Vec<_>> = BTreeMap::new();
+    for couplet in 0..seen.tree.to.len() {
+        for answer in ANSWERS {
+            if let To::Nowhere(number) = seen.tree.to(couplet, answer) {
+                leading.entry(number).or_default().push((couplet, answer));
+            }
+        }
+    }
+    leading
+        .into_iter()
+        .map(|(absent, places)| {
+            let (couplet, answer) = places[0];
+            let from: Vec<String> = places
+                .iter()
+                .map(|(couplet, answer)| {
+                    format!("question {}, {},", seen.tree.number(*couplet), word(*answer))
+                })
+                .collect();
+            let sentence = format!(
+                "{} {} to {absent}, but there is no question {absent}.{}",
+                capital(&sentence::all(&from)),
+                number(places.len(), "leads", "lead"),
+                who_gets_lost(seen, &places),
+            );
+            let remedy = match orphans {
+                [orphan] => format!(
+                    "Perhaps {} is meant: nobody gets to question {0} now.",
+                    seen.tree.number(*orphan)
+                ),
+                _ => format!(
+                    "Write question {absent}, or put a name or another number after {}.",
+                    word(answer)
+                ),
+            };
+            let place = Place::Couplet(seen.tree.number(couplet));
+            Finding::new(Code::NumberMissing, place, sentence, remedy)
+        })
+        .collect()
+}
+
+fn nothing_written(seen: &Seen<'_>) -> Vec<Finding> {
+    (0..seen.tree.to.len())
+        .filter_map(|couplet| {
+            let empty: Vec<_> = ANSWERS
+                .into_iter()
+                .filter(|answer| seen.tree.to(couplet, *answer) == To::Nothing)
+                .map(|answer| (couplet, answer))
+                .collect();
+            let after = sentence::all(
+                &empty.iter().map(|(_, answer)| word(*answer).to_owned()).collect::<Vec<_>>(),
+            );
+            let number = seen.tree.number(couplet);
+            (!empty.is_empty()).then(|| {
+                Finding::new(
+                    Code::NothingWritten,
+                    Place::Couplet(number),
+                    format!(
+                        "After {after} at question {number} nothing is written.{}",
+                        who_gets_lost(seen, &empty)
+                    ),
+                    "Write the name of a kind there, or the number of the next question.",
+                )
+            })
+        })
+        .collect()
+}
+
+fn loops(seen: &Seen<'_>) -> Vec<Finding> {
+    let mut found = Vec::new();
+    for couplet in 0..seen.tree.to.len() {
+        for answer in ANSWERS {
+            let To::Back(to) = seen.tree.to(couplet, answer) else { continue };
+            let (from, to) = (seen.tree.number(couplet), seen.tree.number(to));
+            found.push(Finding::new(
+                Code::Loop,
+                Place::Couplet(from),
+                format!(
+                    "Question {from}, {}, leads back to question {to}, so one goes round in \
+                     a circle.{}",
+                    word(answer),
+                    who_gets_lost(seen, &[(couplet, answer)])
+                ),
+                "Put a name or a later number there.",
+            ));
+        }
+    }
+    found
+}
+
+/// The first couplet of each part of the key that nobody can get to.
+fn orphans(seen: &Seen<'_>) -> Vec<usize> {
+    let unreached: Vec<usize> =
+        (0..seen.tree.to.len()).filter(|couplet| seen.tree.rank[*couplet].is_none()).collect();
+    let mut led_to = vec![false; seen.tree.to.len()];
+    for to in unreached.iter().flat_map(|couplet| seen.tree.to[*couplet]) {
+        if let To::Couplet(next) = to {
+            led_to[next] = true;
+        }
+    }
+    let without_a_way_in = unreached.iter().filter(|couplet| !led_to[**couplet]);
+    // What these do not cover goes round in circles without a way in.
+    let (mut roots, mut covered) = (Vec::new(), vec![false; seen.tree.to.len()]);
+    for &root in without_a_way_in.chain(&unreached) {
+        if covered[root] {
+            continue;
+        }
+        roots.push(root);
+        let mut trail = vec![root];
+        while let Some(couplet) = trail.pop() {
+            if seen.tree.rank[couplet].is_none()
+                && !std::mem::replace(&mut covered[couplet], true)
+            {
+                trail.extend(onward(seen, couplet));
+            }
+        }
+    }
+    // The second bearer of a number is said at the number.
+    roots.retain(|root| !seen.tree.repeated.contains(root));
+    roots.sort_unstable();
+    roots
+}
+
+/// The couplets that a couplet leads to.
+fn onward(seen: &Seen<'_>, couplet: usize) -> impl Iterator<Item = usize> {
+    seen.tree.to[couplet].into_iter().filter_map(|to| match to {
+        To::Couplet(next) => Some(next),
+        _ => None,
+    })
+}
+
+fn unreachable(seen: &Seen<'_>, orphan: usize) -> Finding {
+    let number = seen.tree.number(orphan);
+    let mut below = BTreeSet::new();
+    let mut trail = vec![orphan];
+    let mut been = BTreeSet::new();
+    while let Some(couplet) = trail.pop() {
+        if !been.insert(couplet) {
+            continue;
+        }
+        trail.extend(onward(seen, couplet));
+        for answer in ANSWERS {
+            let end = seen.tree.end(couplet, answer);
+            below.extend(end.iter().flat_map(|end| end.taxa.iter().copied()));
+        }
+    }
+    below.retain(|taxon| taxon.0 < seen.matrix.taxa().len() && seen.named.nowhere(*taxon));
+    let lost = if below.is_empty() {
+        String::new()
+    } else {
+        let names = sentence::kinds(seen.matrix, below.iter().copied());
+        format!(
+            ", and so {names} never {} out",
+            crate::sentence::number(below.len(), "comes", "come")
+        )
+    };
+    Finding::new(
+        Code::Unreachable,
+        Place::Couplet(number),
+        format!("Nobody can get to question {number}{lost}."),
+        format!("Let an answer lead to {number}, or strike it out."),
+    )
+}
+
+fn ways_meet(seen: &Seen<'_>) -> Vec<Finding> {
+    let meeting =
+        (0..seen.tree.to.len()).filter(|couplet| seen.tree.parents[*couplet].len() > 1);
+    meeting
+        .map(|couplet| {
+            let number = seen.tree.number(couplet);
+            let mut from: Vec<u32> = seen.tree.parents[couplet]
+                .iter()
+                .map(|parent| seen.tree.number(*parent))
+                .collect();
+            from.sort_unstable();
+            let from: Vec<String> = from.iter().map(u32::to_string).collect();
+            Finding::new(
+                Code::WaysMeet,
+                Place::Couplet(number),
+                format!(
+                    "Several ways lead to question {number}: from questions {}.",
+                    sentence::all(&from)
+                ),
+                "That is allowed, and forgives a doubtful answer; if you did not mean it, \
+                 check the numbers.",
+            )
+        })
+        .collect()
+}
+
+fn same_both_ways(seen: &Seen<'_>) -> Vec<Finding> {
+    let same = (0..seen.tree.to.len()).filter(|couplet| seen.tree.same_both_ways(*couplet));
+    same.map(|couplet| {
+        let at = seen.tree.number(couplet);
+        Finding::new(
+            Code::SameBothWays,
+            Place::Couplet(at),
+            format!("At question {at} both answers lead to the same place."),
+            "Strike the question out, or mend one of its numbers.",
+        )
+    })
+    .collect()
+}

@@ -1,0 +1,85 @@
+//! Kinds that never come out: forgotten at every end.
+//!
+//! A kind that is named only where nobody gets to, or that is lost where a number leads
+//! nowhere, is said at that fault and not again here.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_model::{Code, Finding, Place, TaxonIx};
+
+use crate::seen::Seen;
+use crate::sentence::{self, capital};
+
+/// One finding for each forgotten kind, with the place where it strands.
+pub(super) fn never_come_out(seen: &Seen<'_>) -> Vec<Finding> {
+    let forgotten = forgotten(seen);
+    if seen.tree.to.is_empty() {
+        return empty_key(seen);
+    }
+    let mut strands: BTreeMap<TaxonIx, BTreeSet<_>> = BTreeMap::new();
+    for (place, taxa) in &seen.walked.ends {
+        for (taxon, _) in taxa.iter().filter(|(taxon, _)| forgotten.contains(taxon)) {
+            strands.entry(*taxon).or_default().insert(*place);
+        }
+    }
+    let finding = |&taxon: &TaxonIx| {
+        let name = &seen.matrix.taxon(taxon).name;
+        let ends: BTreeSet<String> = strands
+            .get(&taxon)
+            .into_iter()
+            .flatten()
+            .map(|place| sentence::at_end(seen.matrix, seen.tree, *place))
+            .collect();
+        let ends: Vec<String> = ends.into_iter().collect();
+        let strands = if ends.is_empty() {
+            String::new()
+        } else if !seen.meets_unlinked(taxon) {
+            format!(": it lands at {}", sentence::any(&ends))
+        } else {
+            format!(": as far as the questions are linked it lands at {}", sentence::any(&ends))
+        };
+        Finding::new(
+            Code::NeverComesOut,
+            Place::Taxon(name.clone()),
+            format!("{} never comes out of this key{strands}.", capital(name)),
+            format!("Add a question there that parts {name} from its company."),
+        )
+    };
+    forgotten.iter().map(finding).collect()
+}
+
+/// Kinds named at no end, for which no other fault of the tree is to blame.
+pub(crate) fn forgotten(seen: &Seen<'_>) -> BTreeSet<TaxonIx> {
+    let fallen: BTreeSet<TaxonIx> = seen.walked.fallen.values().flatten().copied().collect();
+    let strange: BTreeSet<TaxonIx> = seen
+        .walked
+        .ends
+        .iter()
+        .filter(|(place, _)| seen.tree.to(place.0, place.1) == crate::tree::To::Strange)
+        .flat_map(|(_, taxa)| taxa.iter().map(|(taxon, _)| *taxon))
+        .collect();
+    seen.matrix
+        .taxon_indices()
+        .filter(|taxon| seen.named.nowhere(*taxon) && !seen.named.beyond_reach[taxon.0])
+        .filter(|taxon| !fallen.contains(taxon) && !strange.contains(taxon))
+        .collect()
+}
+
+/// A key without questions is right only where nothing can be asked.
+fn empty_key(seen: &Seen<'_>) -> Vec<Finding> {
+    let none = Vec::new();
+    let heap: Vec<_> = seen.matrix.taxon_indices().map(|taxon| (taxon, &none)).collect();
+    let could = crate::separable::question_for(seen.values, &heap);
+    could
+        .map(|character| {
+            let name = &seen.matrix.character(character).name;
+            Finding::new(
+                Code::NeverComesOut,
+                Place::Key,
+                "The key has no questions, so no kind comes out.",
+                format!("Begin with a question about {name}: it parts some of the kinds."),
+            )
+        })
+        .into_iter()
+        .collect()
+}

@@ -1,0 +1,90 @@
+//! What the second opinion says of a key: findings, ways, and how much could be looked at.
+
+use std::collections::BTreeSet;
+
+use spinney_model::{Code, Finding, Severity, Share, TaxonIx, Walk};
+
+/// How much to say, and to whom.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Settings {
+    /// How many pairs that hang on one hard or narrow character are named, the worst first.
+    pub pairs_named: usize,
+    /// Pupils wrote the key: good questions are praised.
+    pub pupils_wrote_it: bool,
+}
+
+impl Default for Settings {
+    fn default() -> Self {
+        Self { pairs_named: 3, pupils_wrote_it: false }
+    }
+}
+
+/// The effort of a key as the second opinion added it up, section 7 of `docs/KEY.md`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Effort {
+    /// The effort of the whole key.
+    pub total: Share,
+    /// Questions a find takes on average.
+    pub mean_steps: Share,
+    /// The most questions on any path.
+    pub longest: u32,
+}
+
+/// The second opinion on a key.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Report {
+    /// What is so, the worst first; then in the order of the questions.
+    pub findings: Vec<Finding>,
+    /// Every way of every kind, in the order of the matrix, yes before no. Ways that met with
+    /// the same values still to be asked about are one.
+    pub walks: Vec<Walk>,
+    /// Whether ways were left out of `walks` because there were too many to write down.
+    pub walks_left_out: bool,
+    /// Questions that are linked and were put to the table.
+    pub checked: usize,
+    /// Questions in the key.
+    pub questions: usize,
+    /// The effort; None where it cannot be added up exactly: a question is not linked, asks a
+    /// kind for what it does not have, or cuts through a range.
+    pub effort: Option<Effort>,
+    /// Kinds that vary in too many ways to be followed to the end of all of them.
+    pub unfinished: BTreeSet<TaxonIx>,
+}
+
+impl Report {
+    /// Whether somebody following the numbers is lost: a kind never comes out, a number leads
+    /// nowhere or stands twice, nothing is written, or one goes round in a loop. Such a key
+    /// prints as a draft.
+    pub fn broken_as_a_tree(&self) -> bool {
+        self.findings.iter().any(|finding| {
+            matches!(
+                finding.code,
+                Code::NumberTwice
+                    | Code::NumberMissing
+                    | Code::NothingWritten
+                    | Code::Loop
+                    | Code::Unreachable
+                    | Code::NeverComesOut
+            )
+        })
+    }
+
+    /// Whether anything must be mended.
+    pub fn must_be_mended(&self) -> bool {
+        self.findings.iter().any(|finding| finding.severity == Severity::MustBeMended)
+    }
+
+    /// Whether the key works: all of it was checked, nothing must be mended, and every form of
+    /// every kind comes out, also where nobody has recorded what it has.
+    pub fn works(&self) -> bool {
+        !self.must_be_mended()
+            && self.checked == self.questions
+            && self.unfinished.is_empty()
+            && self.walks.iter().all(|walk| walk.arrived)
+    }
+
+    /// "7 of 9 questions checked against the table".
+    pub fn coverage(&self) -> String {
+        format!("{} of {} questions checked against the table", self.checked, self.questions)
+    }
+}

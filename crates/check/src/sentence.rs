@@ -1,0 +1,110 @@
+//! Lists, numbers and forms as a teacher would say them: from indices to phrases.
+
+use spinney_model::{Answer, CharacterIx, End, Matrix, Quantity, Scale, TaxonIx};
+
+use crate::tree::Tree;
+use crate::values::{Left, Taken};
+
+/// More names than this in one sentence are counted instead.
+const MOST_NAMES: usize = 8;
+
+/// "hazel, lime and plane".
+pub(crate) fn all(words: &[String]) -> String {
+    listed(words, "and")
+}
+
+/// "hazel, lime or plane".
+pub(crate) fn any(words: &[String]) -> String {
+    listed(words, "or")
+}
+
+/// The names of kinds, with "and".
+pub(crate) fn kinds(matrix: &Matrix, taxa: impl IntoIterator<Item = TaxonIx>) -> String {
+    all(&names(matrix, taxa))
+}
+
+/// The names of kinds.
+pub(crate) fn names(matrix: &Matrix, taxa: impl IntoIterator<Item = TaxonIx>) -> Vec<String> {
+    taxa.into_iter().map(|taxon| matrix.taxon(taxon).name.clone()).collect()
+}
+
+/// The same sentence beginning with a capital letter.
+pub(crate) fn capital(sentence: &str) -> String {
+    let mut letters = sentence.chars();
+    letters
+        .next()
+        .map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
+/// One word for one, another for several: `number(2, "has", "have")`.
+pub(crate) fn number<'a>(count: usize, one: &'a str, several: &'a str) -> &'a str {
+    if count == 1 { one } else { several }
+}
+
+/// What stands at the end an answer leads to.
+pub(crate) fn at_end(
+    matrix: &Matrix,
+    tree: &Tree<'_>,
+    (couplet, answer): (usize, Answer),
+) -> String {
+    tree.end(couplet, answer).map_or_else(String::new, |end| end_names(matrix, end))
+}
+
+fn end_names(matrix: &Matrix, end: &End) -> String {
+    let known = end.taxa.iter().filter(|taxon| taxon.0 < matrix.taxa().len());
+    let strange = end.unrecognised.iter().map(|name| format!("“{name}”"));
+    let names: Vec<String> =
+        known.map(|taxon| matrix.taxon(*taxon).name.clone()).chain(strange).collect();
+    any(&names)
+}
+
+/// What is left of one character: "toothed or smooth", "40 mm or more"; empty: everything.
+pub(crate) fn form(matrix: &Matrix, character: CharacterIx, taken: &Taken) -> String {
+    let Some((_, left)) = taken.iter().find(|(c, _)| *c == character) else {
+        return String::new();
+    };
+    let scale = &matrix.character(character).scale;
+    match (left, scale) {
+        (Left::States(bits), Scale::Words { states }) => any(&states
+            .iter()
+            .enumerate()
+            .filter(|(state, _)| bits >> state & 1 == 1)
+            .map(|(_, name)| name.clone())
+            .collect::<Vec<_>>()),
+        (Left::Span(from, below), _) => match (*from, *below) {
+            (i64::MIN, below) => format!("less than {}", amount(scale, below)),
+            (from, i64::MAX) => format!("{} or more", amount(scale, from)),
+            (from, below) => {
+                format!(
+                    "{} or more and less than {}",
+                    amount(scale, from),
+                    amount(scale, below)
+                )
+            }
+        },
+        _ => String::new(),
+    }
+}
+
+/// A number with its unit.
+pub(crate) fn amount(scale: &Scale, thousandths: i64) -> String {
+    let quantity = Quantity::from_thousandths(thousandths);
+    match scale {
+        Scale::Measure { unit, .. } if !unit.sign().is_empty() => {
+            format!("{quantity} {}", unit.sign())
+        }
+        _ => quantity.to_string(),
+    }
+}
+
+fn listed(words: &[String], last: &str) -> String {
+    match words {
+        [] => String::new(),
+        [one] => one.clone(),
+        _ if words.len() > MOST_NAMES => {
+            let rest = words.len() - MOST_NAMES;
+            format!("{} {last} {rest} more", words[..MOST_NAMES].join(", "))
+        }
+        [most @ .., end] => format!("{} {last} {end}", most.join(", ")),
+    }
+}

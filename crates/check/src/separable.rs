@@ -1,0 +1,191 @@
+//! Which kinds can be parted at all: from the matrix to groups that must end together.
+//!
+//! Not being parted is not transitive: beech may stay with holly and holly with box while
+//! beech and box are parted. So the groups are the complete sets of kinds of which no two are
+//! ever parted, each as large as it can be. Source of the enumeration: Bron and Kerbosch,
+//! Communications of the ACM 16 (1973), algorithm 457, with a pivot.
+
+use spinney_model::{CharacterIx, Code, Finding, Place, Scale, Severity, TaxonIx, Value};
+
+use crate::pairs::Pairs;
+use crate::seen::Seen;
+use crate::sentence::{self, kinds};
+use crate::tree::{To, word};
+use crate::values::{Has, Taken, Values};
+
+mod groups;
+
+pub(crate) use groups::Bits;
+
+/// Groups that nothing parts. Pairs that only the safety gap keeps together are said there.
+pub(crate) fn of_table(values: &Values<'_>, pairs: &Pairs) -> Vec<Finding> {
+    let (groups, all) = groups::complete(values, pairs);
+    let mut found: Vec<Finding> = groups
+        .iter()
+        .filter(|group| !pairs.only_the_gap(group))
+        .map(|group| {
+            let names = sentence::names(values.matrix, group.iter().map(|t| TaxonIx(*t)));
+            let listed = sentence::all(&names);
+            Finding::new(
+                Code::NotSeparable,
+                Place::Taxa(names),
+                format!("Nothing in the table parts {}.", listed),
+                "Look for a difference between them and add it as a column, or let them end \
+                 together.",
+            )
+        })
+        .collect();
+    if !all {
+        found.push(too_many(
+            "There are more groups of kinds that nothing parts than can be listed.",
+        ));
+    }
+    if pairs.capped {
+        found.push(too_many(
+            "There are too many kinds to compare each with each; only kinds with equal rows \
+             were looked for.",
+        ));
+    }
+    found
+}
+
+/// Something was too large to be looked at whole. That is no fault of the table.
+pub(crate) fn too_many(sentence: &str) -> Finding {
+    Finding {
+        severity: Severity::ShouldBeLookedAt,
+        ..Finding::new(
+            Code::TooLarge,
+            Place::Table,
+            sentence,
+            "Make a smaller table for one place and one group of kinds.",
+        )
+    }
+}
+
+/// Ends that name kinds which one more question would part, or which never get there.
+pub(crate) fn of_key(seen: &Seen<'_>) -> Vec<Finding> {
+    let mut found = Vec::new();
+    for (&(couplet, answer), there) in &seen.walked.ends {
+        let end = seen.tree.end(couplet, answer).expect("walks come out at ends");
+        if seen.tree.to(couplet, answer) != To::End || end.taxa.len() < 2 {
+            continue;
+        }
+        let at = seen.tree.number(couplet);
+        let heap: Vec<(TaxonIx, &Taken)> = there
+            .iter()
+            .filter(|(taxon, _)| end.taxa.contains(taxon))
+            .map(|(taxon, taken)| (*taxon, taken))
+            .collect();
+        let elsewhere: Vec<TaxonIx> = end
+            .taxa
+            .iter()
+            .filter(|taxon| seen.walked.arrived.get(taxon).is_some_and(|sure| *sure))
+            .filter(|taxon| !there.iter().any(|(other, _)| other == *taxon))
+            .copied()
+            .collect();
+        let here = format!("after {} at question {at}", word(answer));
+        if !elsewhere.is_empty() {
+            let names = kinds(seen.matrix, elsewhere.iter().copied());
+            found.push(Finding::new(
+                Code::CouldBeParted,
+                Place::Couplet(at),
+                format!(
+                    "The end {here} names {names} as well, but by the table that is never so."
+                ),
+                format!("Strike {names} out there."),
+            ));
+        } else if let Some(character) = question_for(seen.values, &heap) {
+            let names = kinds(seen.matrix, heap.iter().map(|(taxon, _)| *taxon));
+            let about = &seen.matrix.character(character).name;
+            found.push(Finding::new(
+                Code::CouldBeParted,
+                Place::Couplet(at),
+                format!("The end {here} names {names} together, but {about} parts them."),
+                format!("Ask about {about} there, if you want them apart."),
+            ));
+        }
+    }
+    found
+}
+
+/// The first character with an admissible question for this heap (sections 4 and 5).
+pub(crate) fn question_for(
+    values: &Values<'_>,
+    heap: &[(TaxonIx, &Taken)],
+) -> Option<CharacterIx> {
+    if heap.len() < 2 {
+        return None;
+    }
+    values.matrix.character_indices().find(|&character| {
+        heap.iter().all(|(taxon, taken)| values.has(*taxon, character, taken) == Has::Yes)
+            && match &values.matrix.character(character).scale {
+                Scale::Words { states } => words_part(values, heap, character, states.len()),
+                Scale::Counts => counts_part(values, heap, character),
+                Scale::Measure { gap, .. } => {
+                    measures_part(values, heap, character, gap.thousandths())
+                }
+            }
+    })
+}
+
+fn words_part(
+    values: &Values<'_>,
+    heap: &[(TaxonIx, &Taken)],
+    character: CharacterIx,
+    declared: usize,
+) -> bool {
+    let shown: std::collections::BTreeSet<u64> =
+        heap.iter().map(|(taxon, taken)| values.states(*taxon, character, taken)).collect();
+    // Up to six states every split is a question; beyond, one state against the rest.
+    let may_be_yes = |states: u64| declared <= 6 || states.count_ones() == 1;
+    shown.iter().any(|one| may_be_yes(*one) && shown.iter().any(|other| one & other == 0))
+}
+
+fn counts_part(values: &Values<'_>, heap: &[(TaxonIx, &Taken)], c: CharacterIx) -> bool {
+    let reaches = || heap.iter().filter_map(|(taxon, taken)| values.reach(*taxon, c, taken));
+    let lowest_high = reaches().map(|(_, high)| high).min();
+    let highest_low = reaches().map(|(low, _)| low).max();
+    lowest_high.zip(highest_low).is_some_and(|(high, low)| high < low)
+}
+
+/// A threshold is blocked by a range it lies in or near; an unknown kind blocks none.
+fn measures_part(
+    values: &Values<'_>,
+    heap: &[(TaxonIx, &Taken)],
+    character: CharacterIx,
+    gap: i64,
+) -> bool {
+    let (mut ranges, mut narrowed) = (Vec::new(), Vec::new());
+    for (taxon, taken) in heap {
+        let reach = values.reach(*taxon, character, taken);
+        match (values.value(*taxon, character), reach) {
+            (Value::Range { low, high }, _) => {
+                ranges.push((low.thousandths(), high.thousandths()));
+            }
+            (_, Some(reach)) => narrowed.push(reach),
+            _ => {}
+        }
+    }
+    ranges.sort_unstable();
+    let mut thresholds = Vec::new();
+    let mut high = ranges.first().map_or(i64::MAX, |range| range.1);
+    for &(low, next_high) in &ranges {
+        if low > high && i128::from(low) - i128::from(high) >= 2 * i128::from(gap) {
+            thresholds.push((i128::from(low) + i128::from(high)).div_euclid(2) as i64);
+        }
+        high = high.max(next_high);
+    }
+    if !narrowed.is_empty() {
+        thresholds.extend(values.cuts(character));
+    }
+    let clear = |at: i64| {
+        ranges.iter().all(|&(low, high)| {
+            let (at, low, high) = (i128::from(at), i128::from(low), i128::from(high));
+            (high < at && at - high >= gap.into()) || (low >= at && low - at >= gap.into())
+        })
+    };
+    thresholds.into_iter().any(|at| {
+        let sides = || ranges.iter().chain(&narrowed);
+        clear(at) && sides().any(|side| side.0 >= at) && sides().any(|side| side.1 < at)
+    })
+}

@@ -1,0 +1,162 @@
+//! Complete sets of kinds that are never parted, each as large as it can be.
+
+use std::collections::BTreeSet;
+
+use spinney_model::TaxonIx;
+
+use crate::pairs::Pairs;
+use crate::values::{Taken, Values};
+
+/// More groups than this are not listed.
+const MOST_GROUPS: usize = 200;
+
+/// Steps of the enumeration after which it gives up; a good table needs a few dozen.
+const MOST_STEPS: usize = 50_000;
+
+/// Up to this many kinds, groups are also looked at with whatever blocks their questions.
+const MOST_WITH_BLOCKERS: usize = 200;
+
+/// All groups, and whether that is all of them.
+pub(super) fn complete(values: &Values<'_>, pairs: &Pairs) -> (Vec<Vec<usize>>, bool) {
+    if pairs.capped {
+        let mut groups = pairs.equal_rows.clone();
+        let all = groups.len() <= MOST_GROUPS;
+        groups.truncate(MOST_GROUPS);
+        return (groups, all);
+    }
+    let mut search = Search { pairs, groups: Vec::new(), steps: 0 };
+    let with: Vec<usize> =
+        (0..pairs.kinds()).filter(|t| pairs.company(*t).next().is_some()).collect();
+    let mut here = Bits::none(pairs.kinds());
+    with.iter().for_each(|taxon| here.add(*taxon));
+    search.grow(&mut Vec::new(), here, Bits::none(pairs.kinds()));
+    let all = search.steps < MOST_STEPS && search.groups.len() < MOST_GROUPS;
+    let mut groups = search.groups;
+    if pairs.kinds() <= MOST_WITH_BLOCKERS {
+        groups = with_blockers(values, pairs, groups);
+    }
+    groups.sort();
+    (groups, all)
+}
+
+/// Adds kinds to a group that is parted only by questions which the newcomer's company
+/// blocks: lime and elm may be told by the stalk, but not while hazel, which is never parted
+/// from either, lies across every threshold.
+fn with_blockers(
+    values: &Values<'_>,
+    pairs: &Pairs,
+    groups: Vec<Vec<usize>>,
+) -> Vec<Vec<usize>> {
+    let none = Taken::new();
+    let mut grown: BTreeSet<Vec<usize>> = BTreeSet::new();
+    for mut group in groups {
+        let near: BTreeSet<usize> =
+            group.iter().flat_map(|taxon| pairs.company(*taxon)).collect();
+        for taxon in near {
+            if group.contains(&taxon) {
+                continue;
+            }
+            let heap: Vec<_> =
+                group.iter().chain([&taxon]).map(|t| (TaxonIx(*t), &none)).collect();
+            if super::question_for(values, &heap).is_none() {
+                group.push(taxon);
+            }
+        }
+        group.sort_unstable();
+        grown.insert(group);
+    }
+    let all: Vec<Vec<usize>> = grown.into_iter().collect();
+    all.iter()
+        .filter(|group| {
+            !all.iter().any(|other| {
+                other.len() > group.len() && group.iter().all(|taxon| other.contains(taxon))
+            })
+        })
+        .cloned()
+        .collect()
+}
+
+struct Search<'p> {
+    pairs: &'p Pairs,
+    groups: Vec<Vec<usize>>,
+    steps: usize,
+}
+
+impl Search<'_> {
+    /// Grows a group by every kind that is never parted from all of it. `open` may still
+    /// join; `done` could join but its groups are already listed.
+    fn grow(&mut self, group: &mut Vec<usize>, mut open: Bits, mut done: Bits) {
+        self.steps += 1;
+        if self.steps >= MOST_STEPS || self.groups.len() >= MOST_GROUPS {
+            return;
+        }
+        if open.is_empty() && done.is_empty() {
+            if group.len() > 1 {
+                let mut found = group.clone();
+                found.sort_unstable();
+                self.groups.push(found);
+            }
+            return;
+        }
+        let pivot = open
+            .iter()
+            .chain(done.iter())
+            .max_by_key(|taxon| (open.common(self.pairs.bits(*taxon)), usize::MAX - taxon));
+        let Some(pivot) = pivot else { return };
+        let candidates: Vec<usize> =
+            open.iter().filter(|taxon| !self.pairs.bits(pivot).has(*taxon)).collect();
+        for taxon in candidates {
+            let company = self.pairs.bits(taxon);
+            group.push(taxon);
+            self.grow(group, open.and(company), done.and(company));
+            group.pop();
+            open.remove(taxon);
+            done.add(taxon);
+        }
+    }
+}
+
+/// A set of kinds, one bit each.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Bits(Vec<u64>);
+
+impl Bits {
+    /// Room for so many kinds, none of them in.
+    pub(crate) fn none(kinds: usize) -> Self {
+        Self(vec![0; kinds.div_ceil(64)])
+    }
+
+    /// Puts a kind in.
+    pub(crate) fn add(&mut self, taxon: usize) {
+        self.0[taxon / 64] |= 1 << (taxon % 64);
+    }
+
+    /// Whether a kind is in.
+    pub(crate) fn has(&self, taxon: usize) -> bool {
+        self.0[taxon / 64] >> (taxon % 64) & 1 == 1
+    }
+
+    /// The kinds in it, rising.
+    pub(crate) fn iter(&self) -> impl Iterator<Item = usize> {
+        self.0.iter().enumerate().flat_map(|(word, bits)| {
+            let bits = *bits;
+            (0..64).filter(move |bit| bits >> bit & 1 == 1).map(move |bit| word * 64 + bit)
+        })
+    }
+
+    fn remove(&mut self, taxon: usize) {
+        self.0[taxon / 64] &= !(1 << (taxon % 64));
+    }
+
+    fn is_empty(&self) -> bool {
+        self.0.iter().all(|word| *word == 0)
+    }
+
+    fn and(&self, other: &Self) -> Self {
+        Self(self.0.iter().zip(&other.0).map(|(a, b)| a & b).collect())
+    }
+
+    fn common(&self, other: &Self) -> u32 {
+        self.0.iter().zip(&other.0).map(|(a, b)| (a & b).count_ones()).sum()
+    }
+}

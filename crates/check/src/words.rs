@@ -1,0 +1,145 @@
+//! The words of a key: from what people read at each couplet to findings.
+//!
+//! Lints T1, T3, T4 and T10 to T13 of the trade's rules for good keys. English only. Questions
+//! that the tool words itself ("Is the leaf stalk 22.5 mm or longer?") pass them all.
+
+use spinney_model::{Code, Couplet, Finding, Place, Scale, Unit, Wording};
+
+use crate::contrast::is_number;
+use crate::phrase::{self, Words};
+use crate::question::Question;
+use crate::seen::Seen;
+
+mod choice;
+mod names;
+mod vague;
+
+/// More words than this are too many for early readers (T10).
+const MOST_WORDS: usize = 12;
+
+/// One text of a couplet: a question, or one of its leads.
+struct Text<'t> {
+    index: usize,
+    couplet: &'t Couplet,
+    question: Option<Question>,
+    text: &'t str,
+    words: Words,
+    is_question: bool,
+    first: bool,
+}
+
+/// What the wording trips people up with.
+pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+    let mut found = Vec::new();
+    let known = names::Names::of(seen.matrix);
+    for (index, couplet) in seen.tree.key.couplets.iter().enumerate() {
+        let question = seen.questions[index];
+        let texts: Vec<(&str, bool)> = match &couplet.wording {
+            Wording::Question(text) => vec![(text, true)],
+            Wording::Leads { yes, no } => vec![(yes, false), (no, false)],
+        };
+        for (place, (text, is_question)) in texts.into_iter().enumerate() {
+            let words = Words::of(text);
+            if words.list.is_empty() {
+                continue;
+            }
+            let first = place == 0;
+            let text = Text { index, couplet, question, text, words, is_question, first };
+            found.extend(vague::bare_comparative(seen, &text));
+            found.extend(vague::weasel_word(&text));
+            found.extend(choice::not_yes_no(seen, &text));
+            found.extend(negative(&text));
+            found.extend(names::name_in_question(seen, &text, &known));
+            found.extend(too_many_words(&text));
+            found.extend(no_unit(seen, &text));
+        }
+    }
+    found
+}
+
+impl Text<'_> {
+    fn finding(&self, code: Code, sentence: String, remedy: impl Into<String>) -> Finding {
+        Finding::new(code, Place::Couplet(self.couplet.number), sentence, remedy)
+    }
+
+    /// How the text is called in a sentence.
+    fn called(&self) -> String {
+        let number = self.couplet.number;
+        match (self.is_question, self.first) {
+            (true, _) => format!("Question {number}, “{}”,", self.text.trim()),
+            (false, true) => {
+                format!("The first lead of question {number}, “{}”,", self.text.trim())
+            }
+            (false, false) => {
+                format!("The second lead of question {number}, “{}”,", self.text.trim())
+            }
+        }
+    }
+}
+
+/// A negative in a question or first lead. In a second lead it is usual: "not so".
+fn negative(text: &Text<'_>) -> Option<Finding> {
+    let word = phrase::negative(&text.words).filter(|_| text.first)?;
+    Some(text.finding(
+        Code::Negative,
+        format!("{} has “{word}” in it; a “no” to that is hard to follow.", text.called()),
+        "Ask for what is there, and exchange the two answers.",
+    ))
+}
+
+fn too_many_words(text: &Text<'_>) -> Option<Finding> {
+    let count = text.words.list.len();
+    (count > MOST_WORDS).then(|| {
+        text.finding(
+            Code::TooManyWords,
+            format!("{} has {count} words.", text.called()),
+            format!("Say it in {MOST_WORDS} words or fewer, or make two questions of it."),
+        )
+    })
+}
+
+const UNITS: [&str; 16] = [
+    "mm",
+    "cm",
+    "m",
+    "millimetre",
+    "millimetres",
+    "centimetre",
+    "centimetres",
+    "millimeter",
+    "millimeters",
+    "centimeter",
+    "centimeters",
+    "°",
+    "degree",
+    "degrees",
+    "g",
+    "gram",
+];
+
+fn no_unit(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
+    let question = text.question?;
+    let Scale::Measure { unit, .. } = seen.matrix.character(question.character).scale else {
+        return None;
+    };
+    let number = text.words.list.iter().find(|word| phrase::is_number(word) && *word != "one");
+    let has_unit = text.words.list.iter().any(|word| {
+        let bare = word.trim_start_matches(|l: char| l.is_ascii_digit() || ".,-".contains(l));
+        UNITS.contains(&bare) || bare == "grams"
+    });
+    // Where the table itself has no unit, its reader has said so.
+    if unit == Unit::Unstated || has_unit {
+        return None;
+    }
+    let number = number?;
+    Some(text.finding(
+        Code::NoUnit,
+        format!("{} says {number}, but not of what.", text.called()),
+        format!("Write the unit behind it: {number} {}.", unit.sign()),
+    ))
+}
+
+/// Whether a couplet asks for a number.
+fn asks_number(seen: &Seen<'_>, question: Option<Question>) -> bool {
+    question.is_some_and(|q| is_number(&seen.matrix.character(q.character).scale))
+}

@@ -1,0 +1,98 @@
+//! Keys and tables far larger than a class needs: answered, bounded, and said so.
+
+use spinney_check::{Settings, check, table};
+use spinney_model::Code;
+
+mod drawn;
+
+use drawn::{codes, key, matrix};
+
+/// Kinds told by a number, in a key that halves the heap (`even`) or splits off one by one.
+fn numbered(kinds: usize, even: bool) -> (spinney_model::Matrix, spinney_model::Key) {
+    let rows: Vec<String> = (1..=kinds).map(|n| format!("kind {n} | {n}")).collect();
+    let text = format!("rings: counts\n{}", rows.join("\n"));
+    let matrix = matrix(&text);
+    let mut couplets = Vec::new();
+    let mut open = vec![(1, kinds, 1)];
+    let mut next = 2;
+    while let Some((from, to, number)) = open.pop() {
+        let cut = if even { (from + to).div_ceil(2) } else { from + 1 };
+        let mut on = |from: usize, to: usize| {
+            if from == to {
+                let end = spinney_model::End::of([spinney_model::TaxonIx(from - 1)]);
+                return spinney_model::Destination::End(end);
+            }
+            open.push((from, to, next));
+            next += 1;
+            spinney_model::Destination::Couplet(next - 1)
+        };
+        let (no, yes) = (on(from, cut - 1), on(cut, to));
+        couplets.push(spinney_model::Couplet {
+            number,
+            back: None,
+            wording: spinney_model::Wording::Question(String::new()),
+            ask: Some(spinney_model::Ask {
+                character: spinney_model::CharacterIx(0),
+                yes: spinney_model::Asked::AtLeast(spinney_model::Quantity::from_whole(
+                    cut as i64,
+                )),
+            }),
+            yes,
+            no,
+            kept: false,
+            line: None,
+        });
+    }
+    couplets.sort_by_key(|couplet| couplet.number);
+    (matrix, spinney_model::Key { couplets })
+}
+
+#[test]
+fn ten_thousand_kinds_come_out_of_an_even_key() {
+    let (matrix, key) = numbered(10_000, true);
+    let report = check(&matrix, &key, None, &Settings::default());
+    // Fourteen questions are a long path for children, and nothing else is amiss.
+    assert_eq!(codes(&report.findings), [Code::LongPath]);
+    assert!(report.works() && report.walks.len() == 10_000);
+    assert_eq!(report.effort.unwrap().longest, 14);
+}
+
+#[test]
+fn a_comb_ten_thousand_deep_is_followed_as_far_as_agreed_and_that_is_said() {
+    let (matrix, key) = numbered(10_000, false);
+    let report = check(&matrix, &key, None, &Settings::default());
+    assert_eq!(codes(&report.findings), [Code::TooLarge, Code::Comb, Code::LongPath]);
+    assert!(!report.works() && !report.broken_as_a_tree() && report.walks_left_out);
+    assert_eq!(report.effort, None);
+}
+
+#[test]
+fn a_table_of_ten_thousand_kinds_names_equal_rows_and_says_that_is_all() {
+    let rings = |n: usize| if n == 2 { 1 } else { n };
+    let rows: Vec<String> = (1..=10_000).map(|n| format!("kind {n} | {}", rings(n))).collect();
+    let text = format!("rings: counts\n{}", rows.join("\n"));
+    let found = table(&matrix(&text), &Settings::default());
+    assert_eq!(codes(&found), [Code::TooLarge, Code::NotSeparable]);
+    assert!(found.iter().any(|finding| finding.place.to_string() == "kind 1, kind 2"));
+}
+
+#[test]
+fn a_thousand_kinds_that_nothing_parts_are_one_group() {
+    let text = (0..1_000).fold(String::from("colour: red, blue\n"), |text, n| {
+        text + &format!("kind {n} | red\n")
+    });
+    let found = table(&matrix(&text), &Settings::default());
+    assert_eq!(codes(&found), [Code::NotSeparable]);
+}
+
+#[test]
+fn a_circle_of_numbers_ends() {
+    let matrix = matrix("colour: red, blue\none | red\nother | blue");
+    let text = "1. Is it red? [colour = red] -> 2 / 3\n\
+                2. Is it red? [colour = red] -> 1 / 2\n\
+                3. Is it red? [colour = red] -> one / 3";
+    let report = check(&matrix, &key(&matrix, text), None, &Settings::default());
+    let loops = report.findings.iter().filter(|f| f.code == Code::Loop).count();
+    assert_eq!(loops, 3, "{:#?}", report.findings);
+    assert!(report.broken_as_a_tree());
+}

@@ -1,0 +1,242 @@
+//! Our own JSON back to a key or a claim.
+//!
+//! From text to a key of a given matrix. A name the table does not have is a finding and the
+//! rest is read; text that is no such JSON is an error.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fmt;
+
+use spinney_model::{
+    Ask, Asked, Claim, Code, Couplet, Destination, End, Finding, KeptPrice, Key, Matrix, Place,
+    Quantity, Scale, Share, StateIx, Stopped, TaxonIx, Wording,
+};
+
+use super::{number, shape};
+
+/// The kinds by name.
+type Kinds<'m> = BTreeMap<&'m str, TaxonIx>;
+
+/// Why a text is not a key or claim in our JSON.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum JsonError {
+    /// It is not JSON, or not of our shape.
+    NotOurs {
+        /// The line, counted from 1.
+        line: usize,
+        /// The column, counted from 1.
+        column: usize,
+        /// What the reader stumbled over.
+        reason: String,
+    },
+    /// The JSON holds no key.
+    NoKey,
+    /// A cost that is no number of ours.
+    Cost {
+        /// The field.
+        field: &'static str,
+    },
+}
+
+impl fmt::Display for JsonError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::NotOurs { line, column, reason } => write!(
+                f,
+                "This is not a key in JSON: line {line}, column {column}: {reason}. Give the \
+                 file that the key was written to, or the key as plain text."
+            ),
+            Self::NoKey => f.write_str(
+                "This JSON holds no key. Give the file that the key was written to.",
+            ),
+            Self::Cost { field } => write!(
+                f,
+                "The field {field} is no cost. Write the key again rather than changing the \
+                 file by hand."
+            ),
+        }
+    }
+}
+
+impl std::error::Error for JsonError {}
+
+/// Reads a key that [`super::report`] or [`super::key`] wrote.
+///
+/// **Errors**: the text is not JSON of that shape, or holds no key.
+pub fn read_key(text: &str, matrix: &Matrix) -> Result<(Key, Vec<Finding>), JsonError> {
+    let key = parsed(text)?.key.ok_or(JsonError::NoKey)?;
+    let mut findings = Vec::new();
+    // Collected from the last, so that of two kinds with one name the first is meant.
+    let kinds: Vec<TaxonIx> = matrix.taxon_indices().collect();
+    let kinds = kinds.iter().rev().map(|ix| (matrix.taxon(*ix).name.as_str(), *ix)).collect();
+    let couplets = key
+        .couplets
+        .into_iter()
+        .map(|shape| couplet(shape, matrix, &kinds, &mut findings))
+        .collect();
+    Ok((Key { couplets }, findings))
+}
+
+/// Reads what was claimed of the key; None if nothing was.
+///
+/// **Errors**: the text is not JSON of our shape, or a cost is not a number of ours.
+pub fn read_claim(text: &str, matrix: &Matrix) -> Result<Option<Claim>, JsonError> {
+    let report = parsed(text)?;
+    let (Some(cost), Some(proof)) = (report.cost, report.proof) else {
+        return Ok(None);
+    };
+    let stopped = match (proof.optimal, proof.stopped.as_deref()) {
+        (true, _) => None,
+        (false, Some("overflow")) => Some(Stopped::Overflow),
+        (false, _) => Some(Stopped::Budget),
+    };
+    let kept = report.kept_price.map(|kept| kept_price(kept, matrix)).transpose()?;
+    Ok(Some(Claim {
+        total: share("total", cost.total_exact, &cost.total)?,
+        lower_bound: share("lower_bound", proof.lower_bound_exact, &proof.lower_bound)?,
+        mean_steps: share("mean_steps", cost.mean_steps_exact, &cost.mean_steps)?,
+        longest: cost.longest,
+        stopped,
+        heaps: proof.heaps,
+        kept,
+    }))
+}
+
+fn kept_price(kept: shape::KeptPrice, matrix: &Matrix) -> Result<KeptPrice, JsonError> {
+    Ok(KeptPrice {
+        free_total: share("free_total", kept.free_total_exact, &kept.free_total)?,
+        free_optimal: kept.free_optimal,
+        refused: kept.refused.into_iter().filter_map(|ask| asked(ask, matrix).ok()).collect(),
+    })
+}
+
+fn share(
+    field: &'static str,
+    exact: Option<String>,
+    number: &serde_json::Number,
+) -> Result<Share, JsonError> {
+    let read = match exact {
+        Some(exact) => number::share(&exact),
+        None => number::share_of(number),
+    };
+    read.ok_or(JsonError::Cost { field })
+}
+
+fn parsed(text: &str) -> Result<shape::Report, JsonError> {
+    let text = text.trim_start_matches('\u{feff}');
+    serde_json::from_str(text).map_err(|error| {
+        let reason = error.to_string();
+        let reason = reason.split(" at line ").next().unwrap_or_default().to_owned();
+        JsonError::NotOurs { line: error.line(), column: error.column(), reason }
+    })
+}
+
+fn couplet(
+    shape: shape::Couplet,
+    matrix: &Matrix,
+    kinds: &Kinds,
+    findings: &mut Vec<Finding>,
+) -> Couplet {
+    let number = shape.number;
+    let ask = shape.ask.and_then(|ask| match asked(ask, matrix) {
+        Ok(ask) => Some(ask),
+        Err(what) => {
+            findings.push(Finding::new(
+                Code::NotLinked,
+                Place::Couplet(number),
+                format!("Question {number} asks for {what}, which the table does not have."),
+                "Take the table the key was made from, or link the question in a links file.",
+            ));
+            None
+        }
+    });
+    Couplet {
+        number,
+        back: shape.back,
+        wording: match shape.leads {
+            Some((yes, no)) => Wording::Leads { yes, no },
+            None => Wording::Question(shape.question),
+        },
+        ask,
+        yes: destination(shape.yes, number, kinds, findings),
+        no: destination(shape.no, number, kinds, findings),
+        kept: shape.kept,
+        line: None,
+    }
+}
+
+/// What is asked, in terms of the matrix; an error names what the matrix lacks.
+fn asked(ask: shape::Ask, matrix: &Matrix) -> Result<Ask, String> {
+    let mut all = matrix.character_indices();
+    let found = all.find(|ix| matrix.character(*ix).name == ask.character);
+    let character = found.ok_or_else(|| format!("\"{}\"", ask.character))?;
+    let scale = &matrix.character(character).scale;
+    let what = || format!("this of \"{}\"", ask.character);
+    let yes = match (scale, ask.states, ask.at_least, ask.below) {
+        (Scale::Words { states }, Some(names), None, None) => {
+            let mut asked = BTreeSet::new();
+            for name in names {
+                let at = states.iter().position(|state| *state == name);
+                asked.insert(StateIx(at.ok_or_else(|| format!("\"{name}\""))?));
+            }
+            if asked.is_empty() || asked.len() == states.len() {
+                return Err(what());
+            }
+            Asked::States(asked)
+        }
+        (Scale::Counts | Scale::Measure { .. }, None, Some(number), None) => {
+            Asked::AtLeast(threshold(&number, scale, ask.unit.as_deref()).ok_or_else(what)?)
+        }
+        (Scale::Counts | Scale::Measure { .. }, None, None, Some(number)) => {
+            Asked::Below(threshold(&number, scale, ask.unit.as_deref()).ok_or_else(what)?)
+        }
+        _ => return Err(what()),
+    };
+    Ok(Ask { character, yes })
+}
+
+fn threshold(
+    number: &serde_json::Number,
+    scale: &Scale,
+    said: Option<&str>,
+) -> Option<Quantity> {
+    let quantity = number::quantity(number)?;
+    let fits = match scale {
+        Scale::Counts => said.is_none() && quantity.thousandths() % 1000 == 0,
+        Scale::Measure { unit, .. } => said.is_none_or(|said| said == unit.sign()),
+        Scale::Words { .. } => false,
+    };
+    fits.then_some(quantity)
+}
+
+fn destination(
+    shape: Option<shape::Destination>,
+    number: u32,
+    kinds: &Kinds,
+    findings: &mut Vec<Finding>,
+) -> Destination {
+    let Some(shape) = shape else { return Destination::Missing };
+    if let Some(couplet) = shape.couplet {
+        return Destination::Couplet(couplet);
+    }
+    let Some(names) = shape.taxa else { return Destination::Missing };
+    let mut taxa = BTreeSet::new();
+    let mut unrecognised = Vec::new();
+    for name in names {
+        match kinds.get(name.as_str()) {
+            Some(ix) => {
+                taxa.insert(*ix);
+            }
+            None => unrecognised.push(name),
+        }
+    }
+    unrecognised.extend(shape.unrecognised);
+    findings.extend(unrecognised.iter().map(|name| {
+        Finding::new(
+            Code::NameUnknown,
+            Place::Couplet(number),
+            format!("Question {number} ends at \"{name}\", which is no kind of the table."),
+            "Correct the name, or add the kind to the table.",
+        )
+    }));
+    Destination::End(End { taxa: taxa.into_iter().collect(), unrecognised })
+}

@@ -1,0 +1,144 @@
+//! The shape of our JSON: private types that mirror `docs/key.schema.json` field by field.
+//!
+//! Only these know the field names. They hold text and numbers, never the words of the model;
+//! `write` and `read` convert by hand, so that a renamed field in the model changes no file.
+
+use serde::{Deserialize, Serialize};
+use serde_json::Number;
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Report {
+    pub(super) key: Option<Key>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) cost: Option<Cost>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) proof: Option<Proof>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) kept_price: Option<KeptPrice>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) links: Option<Checked>,
+    #[serde(default)]
+    pub(super) findings: Vec<Finding>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) reasons: Vec<Reasons>,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Key {
+    pub(super) couplets: Vec<Couplet>,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Couplet {
+    pub(super) number: u32,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) back: Option<u32>,
+    pub(super) question: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) leads: Option<(String, String)>,
+    #[serde(default)]
+    pub(super) ask: Option<Ask>,
+    #[serde(default)]
+    pub(super) yes: Option<Destination>,
+    #[serde(default)]
+    pub(super) no: Option<Destination>,
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub(super) kept: bool,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Ask {
+    pub(super) character: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) states: Option<Vec<String>>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) at_least: Option<Number>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) below: Option<Number>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) unit: Option<String>,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Destination {
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) couplet: Option<u32>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) taxa: Option<Vec<String>>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) unrecognised: Vec<String>,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Cost {
+    pub(super) total: Number,
+    #[serde(default)]
+    pub(super) total_exact: Option<String>,
+    pub(super) mean_steps: Number,
+    #[serde(default)]
+    pub(super) mean_steps_exact: Option<String>,
+    pub(super) longest: u32,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Proof {
+    pub(super) optimal: bool,
+    pub(super) lower_bound: Number,
+    #[serde(default)]
+    pub(super) lower_bound_exact: Option<String>,
+    /// `budget` or `overflow`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) stopped: Option<String>,
+    #[serde(default)]
+    pub(super) heaps: u64,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct KeptPrice {
+    pub(super) free_total: Number,
+    #[serde(default)]
+    pub(super) free_total_exact: Option<String>,
+    pub(super) free_optimal: bool,
+    #[serde(default)]
+    pub(super) refused: Vec<Ask>,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Checked {
+    pub(super) checked: usize,
+    pub(super) of: usize,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Finding {
+    pub(super) code: String,
+    pub(super) severity: String,
+    pub(super) place: String,
+    pub(super) sentence: String,
+    pub(super) remedy: String,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Reasons {
+    pub(super) couplet: u32,
+    pub(super) kinds: usize,
+    pub(super) heaps: Heaps,
+    pub(super) alternatives: Vec<Alternative>,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Heaps {
+    pub(super) yes: usize,
+    pub(super) no: usize,
+    pub(super) both: usize,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Alternative {
+    pub(super) ask: Ask,
+    pub(super) extra: Number,
+    #[serde(default)]
+    pub(super) extra_exact: Option<String>,
+    /// Whether `extra` is known exactly; otherwise it is at least that.
+    pub(super) exact: bool,
+}

@@ -1,0 +1,301 @@
+//! What is written comes back; the shape is the documented one; no text makes it fail.
+
+use std::collections::BTreeSet;
+
+use serde_json::{Value, json};
+use spinney_model::{
+    Alternative, Ask, Asked, CharacterIx, Claim, Code, Couplet, Destination, End, Finding,
+    KeptPrice, Key, Matrix, Place, Quantity, Reasons, Share, StateIx, Stopped, TaxonIx,
+    Wording,
+};
+
+use super::schema::disagrees;
+use super::{JsonError, Report, key, read_claim, read_key, report};
+use crate::link::hedge::table;
+
+fn ask(character: usize, yes: Asked) -> Ask {
+    Ask { character: CharacterIx(character), yes }
+}
+
+fn couplet(number: u32, wording: Wording, ask: Option<Ask>) -> Couplet {
+    let (yes, no) = (Destination::Couplet(2), Destination::End(End::of([TaxonIx(9)])));
+    Couplet { number, back: None, wording, ask, yes, no, kept: false, line: None }
+}
+
+fn drawn() -> Key {
+    let states = Asked::States([StateIx(1), StateIx(2)].into());
+    let question = |text: &str| Wording::Question(text.to_owned());
+    let leads = Wording::Leads { yes: "Stalk long".to_owned(), no: "Stalk short".to_owned() };
+    let measured = Asked::AtLeast(Quantity::from_thousandths(22_500));
+    let fewer = Asked::Below(Quantity::from_whole(5));
+    let unknown =
+        End { taxa: vec![TaxonIx(0), TaxonIx(3)], unrecognised: vec!["Hasel".into()] };
+    Key {
+        couplets: vec![
+            couplet(1, question("Is it \"compound\"?"), Some(ask(0, states))),
+            Couplet {
+                back: Some(1),
+                kept: true,
+                yes: Destination::End(unknown),
+                no: Destination::Missing,
+                ..couplet(2, leads, Some(ask(5, measured)))
+            },
+            couplet(2, question("Are there fewer than 5 leaflets?"), Some(ask(1, fewer))),
+            couplet(4, question("Is it big?"), None),
+        ],
+    }
+}
+
+fn claim() -> Claim {
+    Claim {
+        total: Share::new(104, 3),
+        lower_bound: Share::new(67, 2),
+        mean_steps: Share::new(10, 3),
+        longest: 5,
+        stopped: Some(Stopped::Budget),
+        heaps: 123_456,
+        kept: Some(KeptPrice {
+            free_total: Share::from_integer(34),
+            free_optimal: true,
+            refused: vec![ask(3, Asked::States([StateIx(0)].into()))],
+        }),
+    }
+}
+
+/// A report with something in every field.
+fn full() -> String {
+    let (matrix, key, claim) = (table(), drawn(), claim());
+    let findings = [Finding::new(Code::NotLinked, Place::Couplet(4), "A sentence.", "Do it.")];
+    let alternative = Alternative {
+        ask: ask(4, Asked::AtLeast(Quantity::from_whole(60))),
+        extra: Share::new(1, 2),
+        exact: false,
+    };
+    let reasons =
+        [Reasons { couplet: 1, kinds: 12, heaps: (3, 8, 1), alternatives: vec![alternative] }];
+    report(&Report {
+        matrix: &matrix,
+        key: Some(&key),
+        claim: Some(&claim),
+        findings: &findings,
+        questions_checked: Some((3, 4)),
+        reasons: &reasons,
+    })
+}
+
+#[test]
+fn a_report_has_the_documented_shape() {
+    let found: Value = serde_json::from_str(&full()).expect("our JSON is JSON");
+    let stalk = json!({"character": "stalk length", "at_least": 22.5, "unit": "mm"});
+    assert_eq!(
+        found["key"]["couplets"][0],
+        json!({
+            "number": 1, "question": "Is it \"compound\"?",
+            "ask": {"character": "form", "states": ["feather", "hand"]},
+            "yes": {"couplet": 2}, "no": {"taxa": ["rowan"]},
+        })
+    );
+    assert_eq!(
+        found["key"]["couplets"][1],
+        json!({
+            "number": 2, "back": 1, "question": "Stalk long", "leads": ["Stalk long", "Stalk short"],
+            "ask": stalk, "yes": {"taxa": ["hazel", "dogwood"], "unrecognised": ["Hasel"]},
+            "no": null, "kept": true,
+        })
+    );
+    let fewer = json!({"character": "number of leaflets", "below": 5});
+    assert_eq!(found["key"]["couplets"][2]["ask"], fewer);
+    assert_eq!(found["key"]["couplets"][3]["ask"], Value::Null);
+    assert_eq!(
+        found["cost"],
+        json!({
+            "total": 34.666666666666664, "total_exact": "104/3",
+            "mean_steps": 3.3333333333333335, "mean_steps_exact": "10/3", "longest": 5,
+        })
+    );
+    assert_eq!(
+        found["proof"],
+        json!({
+            "optimal": false, "lower_bound": 33.5, "lower_bound_exact": "67/2",
+            "stopped": "budget", "heaps": 123456,
+        })
+    );
+    assert_eq!(
+        found["findings"],
+        json!([{
+            "code": "not-linked", "severity": "should be looked at", "place": "question 4",
+            "sentence": "A sentence.", "remedy": "Do it.",
+        }])
+    );
+    assert_eq!(found["links"], json!({"checked": 3, "of": 4}));
+    assert_eq!(found["kept_price"]["free_total"], json!(34));
+    assert_eq!(found["reasons"][0]["heaps"], json!({"yes": 3, "no": 8, "both": 1}));
+}
+
+#[test]
+fn fields_come_in_a_fixed_order_and_the_text_ends_with_a_line_end() {
+    let text = full();
+    let fields = ["key", "cost", "proof", "kept_price", "links", "findings", "reasons"];
+    let at: Vec<usize> = fields
+        .iter()
+        .map(|field| text.find(&format!("\n  \"{field}\"")).expect("every field is there"))
+        .collect();
+    assert!(at.is_sorted(), "{at:?}");
+    assert!(text.ends_with("}\n"));
+    assert_eq!(text, full());
+}
+
+#[test]
+fn a_key_comes_back_as_it_was() {
+    let matrix = table();
+    for text in [full(), key(&drawn(), &matrix)] {
+        let (back, findings) = read_key(&text, &matrix).expect("our JSON is read");
+        assert_eq!(back, drawn());
+        let places: Vec<_> = findings.iter().map(|f| (f.code, f.place.clone())).collect();
+        assert_eq!(places, [(Code::NameUnknown, Place::Couplet(2))]);
+    }
+    assert_eq!(read_claim(&full(), &matrix), Ok(Some(claim())));
+    assert_eq!(read_claim(&key(&drawn(), &matrix), &matrix), Ok(None));
+}
+
+#[test]
+fn any_key_comes_back_as_it_was() {
+    let matrix = table();
+    let mut random = fastrand::Rng::with_seed(5);
+    for _ in 0..2_000 {
+        let couplets = (0..random.usize(..6)).map(|_| scribbled(&mut random)).collect();
+        let wanted = Key { couplets };
+        let (back, _) = read_key(&key(&wanted, &matrix), &matrix).expect("our JSON is read");
+        assert_eq!(back, wanted);
+    }
+}
+
+fn scribbled(random: &mut fastrand::Rng) -> Couplet {
+    let text = |random: &mut fastrand::Rng| -> String {
+        (0..random.usize(..12)).map(|_| random.char(..)).collect()
+    };
+    let destination = |random: &mut fastrand::Rng| match random.u8(..3) {
+        0 => Destination::Missing,
+        1 => Destination::Couplet(random.u32(..)),
+        _ => Destination::End(End::of([TaxonIx(random.usize(..12))])),
+    };
+    let quantity =
+        Quantity::from_thousandths(random.i64(-9_000_000_000_000..9_000_000_000_000));
+    let asked = match random.u8(..4) {
+        0 => None,
+        1 => Some(ask(3, Asked::States(BTreeSet::from([StateIx(random.usize(..3))])))),
+        2 => Some(ask(4, Asked::AtLeast(quantity))),
+        _ => Some(ask(5, Asked::Below(quantity))),
+    };
+    let wording = if random.bool() {
+        Wording::Question(text(random))
+    } else {
+        Wording::Leads { yes: text(random), no: text(random) }
+    };
+    Couplet {
+        back: random.bool().then(|| random.u32(..)),
+        yes: destination(random),
+        no: destination(random),
+        kept: random.bool(),
+        ..couplet(random.u32(..), wording, asked)
+    }
+}
+
+#[test]
+fn what_the_table_lacks_is_a_finding_and_the_rest_is_read() {
+    let matrix: Matrix = table();
+    for bad in [
+        json!({"character": "colour", "states": ["red"]}),
+        json!({"character": "edge", "states": ["red"]}),
+        json!({"character": "edge", "states": []}),
+        json!({"character": "edge", "states": ["toothed", "smooth", "spiny"]}),
+        json!({"character": "edge", "at_least": 3}),
+        json!({"character": "number of leaflets", "at_least": 3.5}),
+        json!({"character": "stalk length", "at_least": 3.5, "unit": "cm"}),
+        json!({"character": "stalk length", "at_least": 3.00001, "unit": "mm"}),
+        json!({"character": "stalk length", "at_least": 1e300, "unit": "mm"}),
+        json!({"character": "stalk length", "states": ["long"]}),
+        json!({"character": "stalk length"}),
+    ] {
+        let text = json!({"key": {"couplets": [
+            {"number": 1, "question": "?", "ask": bad, "yes": {"couplet": 1}, "no": null},
+        ]}})
+        .to_string();
+        let (key, findings) = read_key(&text, &matrix).expect("the rest is read");
+        assert_eq!(key.couplets[0].ask, None, "{text}");
+        assert_eq!(findings.len(), 1, "{text}");
+        assert_eq!(findings[0].code, Code::NotLinked, "{text}");
+    }
+}
+
+#[test]
+fn text_that_is_not_ours_is_an_error_in_words() {
+    let matrix = table();
+    for text in ["", "[]", "{", "{\"key\": 3}", "1. Is it lobed? Yes → 2", "\u{0}", "null"] {
+        let error = read_key(text, &matrix).expect_err("this is no key");
+        assert!(matches!(error, JsonError::NotOurs { .. }), "{text}: {error}");
+    }
+    assert_eq!(read_key("{\"key\": null}", &matrix), Err(JsonError::NoKey));
+    let deep = "[".repeat(1_000_000);
+    assert!(read_key(&deep, &matrix).is_err());
+    let wrong = full().replace("104/3", "1/0");
+    assert_eq!(read_claim(&wrong, &matrix), Err(JsonError::Cost { field: "total" }));
+}
+
+#[test]
+fn no_change_of_a_byte_makes_it_fail() {
+    let matrix = table();
+    let mut random = fastrand::Rng::with_seed(3);
+    let text = full();
+    let mut read = 0;
+    for _ in 0..4_000 {
+        let mut bytes = text.clone().into_bytes();
+        for _ in 0..random.usize(1..4) {
+            let at = random.usize(..bytes.len());
+            match random.u8(..3) {
+                0 => bytes[at] = random.u8(32..127),
+                1 => drop(bytes.remove(at)),
+                _ => bytes.insert(at, *random.choice(b"{}[]\",:0e-").expect("not empty")),
+            }
+        }
+        let text = String::from_utf8_lossy(&bytes);
+        read += usize::from(read_key(&text, &matrix).is_ok());
+        let _ = read_claim(&text, &matrix);
+    }
+    assert!(read > 100, "only {read} of the changed texts could be read");
+}
+
+#[test]
+fn real_output_has_the_shape_of_the_schema_and_the_schema_refuses_others() {
+    let schema = include_str!("../../../../docs/key.schema.json");
+    let schema: Value = serde_json::from_str(schema).expect("the schema is JSON");
+    let value = |text: &str| -> Value { serde_json::from_str(text).expect("JSON") };
+    let (matrix, full) = (table(), value(&full()));
+    let bare = Report {
+        matrix: &matrix,
+        key: None,
+        claim: None,
+        findings: &[],
+        questions_checked: None,
+        reasons: &[],
+    };
+    for good in [&full, &value(&key(&drawn(), &matrix)), &value(&report(&bare))] {
+        assert_eq!(disagrees(good, &schema, &schema), None);
+    }
+    for (place, bad) in [
+        ("/key/couplets/0/number", json!("1")),
+        ("/key/couplets/0/ask", json!({"character": "edge"})),
+        ("/key/couplets/0/ask", json!({"character": "edge", "at_least": 3, "below": 4})),
+        ("/key/couplets/0/yes", json!({"couplet": 2, "taxa": []})),
+        ("/key/couplets/1/leads", json!(["one"])),
+        ("/cost/total", json!("34")),
+        ("/proof/stopped", json!("tired")),
+        ("/findings/0", json!({"code": "loop"})),
+        ("/reasons/0/heaps", json!([1, 2, 3])),
+        ("/links", json!({"checked": 1, "of": 2, "more": 3})),
+    ] {
+        let mut changed = full.clone();
+        *changed.pointer_mut(place).expect("a place of the report") = bad;
+        assert!(disagrees(&changed, &schema, &schema).is_some(), "{place}");
+    }
+}

@@ -1,0 +1,501 @@
+//! Keys as people write them, read and written again.
+
+use std::sync::LazyLock;
+
+use spinney_model::{
+    Code, Couplet, Destination, End, Finding, Key, Matrix, Place, TaxonIx, Wording,
+};
+
+use super::{KeyRead, read, write};
+use crate::link::hedge::table;
+use crate::link::{Link, Links};
+
+static TABLE: LazyLock<Matrix> = LazyLock::new(table);
+
+fn reading(text: &str) -> KeyRead {
+    read(text, &TABLE, &Links::default())
+}
+
+/// A key as one line a couplet: `2(1) question? | yes | no`.
+fn drawn(key: &Key, matrix: &Matrix) -> Vec<String> {
+    let end = |destination: &Destination| match destination {
+        Destination::Couplet(number) => number.to_string(),
+        Destination::Missing => "-".to_owned(),
+        Destination::End(end) => {
+            let known = end.taxa.iter().map(|ix| matrix.taxon(*ix).name.clone());
+            let all = known.chain(end.unrecognised.iter().map(|name| format!("{name}?")));
+            all.collect::<Vec<_>>().join("+")
+        }
+    };
+    let line = |couplet: &Couplet| {
+        let back = couplet.back.map_or(String::new(), |back| format!("({back})"));
+        let words = match &couplet.wording {
+            Wording::Question(text) => text.clone(),
+            Wording::Leads { yes, no } => format!("{yes} / {no}"),
+        };
+        let (yes, no) = (end(&couplet.yes), end(&couplet.no));
+        format!("{}{back} {words} | {yes} | {no}", couplet.number)
+    };
+    key.couplets.iter().map(line).collect()
+}
+
+/// Reads a text without any finding and compares the key.
+fn reads(text: &str, wanted: &[&str]) {
+    let read = reading(text);
+    assert_eq!(drawn(&read.key, &table()), wanted, "{text}");
+    assert_eq!(read.findings, [], "{text}");
+    again(&read.key);
+}
+
+/// Whatever was read is written and read again as the same key.
+fn again(key: &Key) {
+    let text = write(key, &TABLE);
+    let back = reading(&text).key;
+    assert_eq!(unplaced(&back), unplaced(key), "{text}");
+    assert_eq!(write(&back, &TABLE), text, "the second text differs");
+}
+
+fn unplaced(key: &Key) -> Key {
+    let mut key = key.clone();
+    for couplet in &mut key.couplets {
+        couplet.line = None;
+    }
+    key
+}
+
+fn codes(findings: &[Finding]) -> Vec<(Code, Place)> {
+    findings.iter().map(|finding| (finding.code, finding.place.clone())).collect()
+}
+
+#[test]
+fn numbered_questions_on_one_line() {
+    let wanted = &[
+        "1 Is the leaf in one piece? | 2 | rowan",
+        "2 Is the edge toothed? | hazel | dogwood",
+    ];
+    for (yes, no) in [
+        ("Yes → 2, No → rowan", "Yes → hazel, No → dogwood"),
+        ("Yes -> 2; No -> rowan.", "yes -> hazel; no -> dogwood."),
+        ("Yes => 2 / No => rowan", "YES ⇒ hazel / NO ⇒ dogwood"),
+        ("Yes: go to 2, No: rowan", "Yes: the hazel. No: a dogwood."),
+        ("Yes 2, No rowan", "Yes hazel, No dogwood"),
+        ("(yes → 2; no → rowan)", "(yes → hazel; no → dogwood)"),
+        ("If yes, go to 2. If not, rowan", "If yes then hazel. If no then dogwood"),
+        ("yes ..... 2 no ..... rowan", "yes … hazel no … dogwood"),
+        ("Yes - 2, No - rowan", "Yes – hazel, No – dogwood"),
+        ("Yes = 2 | No = rowan", "Y: hazel N: dogwood"),
+    ] {
+        reads(
+            &format!("1. Is the leaf in one piece? {yes}\n2. Is the edge toothed? {no}\n"),
+            wanted,
+        );
+    }
+}
+
+#[test]
+fn numbered_questions_on_several_lines() {
+    let wanted = &[
+        "1 Is the leaf in one piece? | 2 | rowan",
+        "2 Is the edge toothed? | hazel | dogwood",
+    ];
+    for text in [
+        "1. Is the leaf in one piece?\n   Yes: go to 2\n   No - rowan\n\n2. Is the edge toothed?\n   yes ..... hazel\n   no ..... dogwood\n",
+        "\u{feff}Our hedge key\r\nOctober, class 4\r\n\r\n1) Is the leaf in one piece?\r\n\tYes\t2\r\n\tNo\trowan\r\n2) Is the edge toothed?\r\n\tYes\thazel\r\n\tNo\tdogwood\r\n",
+        "Q1: Is the leaf in\n one piece?\n- yes -> go to 2\n- no -> rowan\nQ2: Is the edge toothed?\n* Yes, it has teeth … hazel\n* No, it has none … dogwood",
+        "12 kinds on Mill Lane\n2026\n1 Is the leaf in one piece?\nyes 2\nno rowan\n2 Is the edge toothed?\nyes hazel\nno dogwood\n\nMade by the owls.\n",
+    ] {
+        reads(text, wanted);
+    }
+}
+
+#[test]
+fn paired_leads_in_every_handbook_form() {
+    let wanted = &[
+        "1 Leaf in one piece / Leaf made of leaflets | 2 | rowan",
+        "2(1) Edge toothed / Edge smooth | hazel | dogwood",
+    ];
+    for text in [
+        "1 Leaf in one piece … 2\n- Leaf made of leaflets … rowan\n2(1) Edge toothed … hazel\n- Edge smooth … dogwood\n",
+        "1a. Leaf in one piece .......... 2\n1b. Leaf made of leaflets ...... rowan\n2a(1). Edge toothed . . . . hazel\n2b. Edge smooth . . . . dogwood\n",
+        "1 Leaf in one piece → 2\n1' Leaf made of leaflets → rowan\n2 (1) Edge toothed → hazel\n2' Edge smooth → dogwood\n",
+        "1 Leaf in one piece ____ 2\n1 Leaf made of leaflets ____ rowan\n\n2. (1) Edge toothed ____ hazel\n2. Edge smooth ____ dogwood\n",
+        "1 Leaf in one piece, go to 2\n– Leaf made of leaflets, rowan\n2 (from 1) Edge toothed: hazel\n– Edge smooth - dogwood\n",
+        "1 Leaf in one piece 2\n— Leaf made of\n  leaflets . . rowan\n2(1) Edge toothed      hazel\n— Edge smooth      dogwood\n",
+        "1\tLeaf in one piece\t2\n\tLeaf made of leaflets\trowan\n2(1)\tEdge toothed\thazel\n\tEdge smooth\tdogwood\n",
+    ] {
+        reads(text, wanted);
+    }
+}
+
+#[test]
+fn a_question_over_two_dashes_stands_before_both() {
+    reads(
+        "1. What is the edge like?\n - toothed … hazel\n - smooth … dogwood\n",
+        &["1 What is the edge like? toothed / What is the edge like? smooth | hazel | dogwood"],
+    );
+}
+
+#[test]
+fn numbers_inside_leads_are_no_destinations() {
+    reads(
+        "1 Leaflets more than 4 … rowan\n- Leaflets with\n4 or fewer … bramble\n",
+        &["1 Leaflets more than 4 / Leaflets with 4 or fewer | rowan | bramble"],
+    );
+    let read = reading("1 Leaflets more than 4\n- Leaflets 4 or fewer … bramble\n");
+    assert_eq!(read.key.couplets[0].yes, Destination::Missing);
+}
+
+#[test]
+fn ends_name_one_or_several_kinds() {
+    for end in [
+        "hazel or wych elm",
+        "hazel / wych elm",
+        "Wych-Elm, hazel",
+        "a cobnut or the \
+        wych  elm",
+        "Corylus avellana and Wych elm",
+        "hazel (Corylus avellana) or wych elm",
+    ] {
+        let read = reading(&format!("1. Is it toothed? Yes → {end}\n   No → dogwood\n"));
+        let wanted = Destination::End(End::of([TaxonIx(0), TaxonIx(11)]));
+        assert_eq!(read.key.couplets[0].yes, wanted, "{end}");
+        assert_eq!(read.findings, [], "{end}");
+    }
+}
+
+#[test]
+fn a_name_spelt_a_little_differently_is_asked_back() {
+    let matrix = table();
+    for written in ["Hasel", "hazle", "hazels", "hazel tree"] {
+        let text = format!("1. Is it toothed? Yes → {written}, No → dogwood");
+        let read = reading(&text);
+        assert_eq!(codes(&read.findings), [(Code::NameNotSure, Place::Couplet(1))]);
+        let remedy = &read.findings[0].remedy;
+        let line = remedy.split("links file: ").nth(1).expect("the remedy ends with the line");
+        assert_eq!(line, format!("name {written} = hazel"));
+        let end = End { taxa: vec![], unrecognised: vec![written.to_owned()] };
+        assert_eq!(read.key.couplets[0].yes, Destination::End(end));
+        again(&read.key);
+
+        let (links, findings) = Links::read(line, &matrix);
+        assert_eq!(findings, []);
+        let read = super::read(&text, &matrix, &links);
+        assert_eq!(read.findings, []);
+        assert_eq!(read.key.couplets[0].yes, Destination::End(End::of([TaxonIx(0)])));
+    }
+    let read = reading("1. Is it toothed? Yes → gooseberry, No → dogwood");
+    assert_eq!(codes(&read.findings), [(Code::NameUnknown, Place::Couplet(1))]);
+}
+
+#[test]
+fn lines_that_cannot_be_read_are_named() {
+    let read = reading(
+        "A title\n1. Is it toothed?\nYes → 2\nNo → dogwood\nask the teacher here\n2. Is it lobed? Yes → ivy, No → hazel\n",
+    );
+    assert_eq!(codes(&read.findings), [(Code::LineNotUnderstood, Place::Line(5))]);
+    assert_eq!(read.key.couplets.len(), 2);
+    let read = reading("There is no key in here.\n");
+    assert_eq!(codes(&read.findings), [(Code::LineNotUnderstood, Place::Key)]);
+}
+
+#[test]
+fn a_third_lead_and_a_second_yes_are_findings() {
+    for text in [
+        "1 Leaf red … 2\n- Leaf green … hazel\n- Leaf blue … ivy\n2 Edge toothed … holly\n- Edge smooth … lime\n",
+        "1a Leaf red … 2\n1b Leaf green … hazel\n1c Leaf blue … ivy\n2a Edge toothed … holly\n2b Edge smooth … lime\n",
+        "1. Is it red? Yes → 2, No → hazel\nYes → ivy\n2. Is it toothed? Yes → holly, No → lime\n",
+    ] {
+        let read = reading(text);
+        assert_eq!(codes(&read.findings), [(Code::LeadTooMany, Place::Couplet(1))], "{text}");
+        assert_eq!(read.key.couplets.len(), 2, "{text}");
+        assert_eq!(read.key.couplets[0].no, Destination::End(End::of([TaxonIx(0)])), "{text}");
+    }
+}
+
+#[test]
+fn broken_keys_are_kept_as_they_stand() {
+    let read = reading(
+        "2. Is it red? Yes → 9, No →\n2. Is it toothed? Yes → holly, No → 2\n7. Is it blue?\n",
+    );
+    assert_eq!(
+        drawn(&read.key, &table()),
+        ["2 Is it red? | 9 | -", "2 Is it toothed? | holly | 2", "7 Is it blue? | - | -"]
+    );
+    let lines: Vec<_> = read.key.couplets.iter().map(|couplet| couplet.line).collect();
+    assert_eq!(lines, [Some(1), Some(2), Some(3)]);
+    again(&read.key);
+}
+
+#[test]
+fn links_files_are_read_and_written() {
+    let matrix = table();
+    let text = "# ours\nquestion 3: edge = toothed or spiny\nquestion 4: stalk length >= 2.25 cm\n\
+        Question 5: number of leaflets < 5\nquestion 6: feel = like paper\n\
+        question 7: nothing in the table\nname Hasel = hazel\nname elm = wych elm or lime\n";
+    let (links, findings) = Links::read(text, &matrix);
+    assert_eq!(findings, []);
+    assert_eq!(links.question(7), Some(&Link::Nothing));
+    let written = links.write(&matrix);
+    assert_eq!(Links::read(&written, &matrix), (links, vec![]), "{written}");
+    assert!(written.contains("question 4: stalk length >= 22.5 mm\n"), "{written}");
+}
+
+#[test]
+fn a_line_of_a_links_file_that_cannot_be_used_is_named() {
+    let matrix = table();
+    for bad in [
+        "question three: edge = toothed",
+        "question 3: edge",
+        "question 3: colour = red",
+        "question 3: edge = red",
+        "question 3: lobes = lobed or unlobed",
+        "question 3: edge >= 4",
+        "question 3: number of leaflets >= 2.5",
+        "question 3: number of leaflets >= 4 mm",
+        "question 3: stalk length = 4 cm",
+        "question 3: stalk length >= 4 g",
+        "name Hasel",
+        "name Hasel = gooseberry",
+        "hello",
+    ] {
+        let (links, findings) = Links::read(&format!("# x\n{bad}\n"), &matrix);
+        assert_eq!(codes(&findings), [(Code::LinksNotUnderstood, Place::Line(2))], "{bad}");
+        assert_eq!(links, Links::default(), "{bad}");
+    }
+}
+
+/// Pieces of which key texts are made, sense and nonsense.
+const PIECES: &[&str] = &[
+    "1",
+    "2",
+    "3(1)",
+    "1a",
+    "1b",
+    "2'",
+    ".",
+    ")",
+    ":",
+    " ",
+    " ",
+    " ",
+    "\n",
+    "\n",
+    "\n- ",
+    "\n• ",
+    "\t",
+    "…",
+    " .... ",
+    " → ",
+    "->",
+    "=>",
+    "go to ",
+    "then ",
+    "Yes",
+    "yes ",
+    "No",
+    "no ",
+    "If ",
+    "?",
+    "? ",
+    "Is it big",
+    "Is the leaf lobed? ",
+    "leaf in one piece",
+    "hazel",
+    "Hasel",
+    "ivy",
+    " or ",
+    "/",
+    ", ",
+    "wych elm",
+    "rowan",
+    "\"",
+    "\"\"",
+    "2",
+    "99999999999",
+    "4-6 cm",
+    "(",
+    ")",
+    "—",
+    "–",
+    "_",
+    "__",
+    "é",
+    "日本",
+    "\u{feff}",
+    "\r\n",
+    "\u{a0}",
+    "Question 4: ",
+    "*",
+    "**",
+    "\n1. ",
+    "\n2. ",
+    "\n2 ",
+    "\n2(1) leaf red",
+    "\n1a ",
+    "\n1b ",
+    "\n3. Is it red? ",
+    "\nYes → ",
+    "\nNo: ",
+    " … 2\n",
+    " … hazel\n- ",
+    "\n4 leaf ",
+    "\nQ5: ",
+    "\n5. \"",
+    " yes 2",
+    "; no: ",
+    "#",
+    "%",
+    "'",
+    "’",
+    "it is",
+    "a ",
+    "the ",
+    "not",
+    "so ",
+    "y",
+    "n ",
+    "0",
+    "-",
+    ";",
+    "|",
+    "=",
+];
+
+fn scribble(random: &mut fastrand::Rng, pieces: usize) -> String {
+    (0..random.usize(..pieces)).map(|_| PIECES[random.usize(..PIECES.len())]).collect()
+}
+
+#[test]
+fn text_to_key_to_text_is_the_same_for_any_scribble() {
+    let mut random = fastrand::Rng::with_seed(20_251_014);
+    let mut couplets = 0;
+    for _ in 0..3_000 {
+        let text = scribble(&mut random, 60);
+        let key = reading(&text).key;
+        couplets += key.couplets.len();
+        again(&key);
+    }
+    assert!(couplets > 2_000, "the scribbles hold only {couplets} couplets");
+}
+
+#[test]
+fn a_key_with_any_words_is_written_so_that_it_reads_back() {
+    let matrix = table();
+    let mut random = fastrand::Rng::with_seed(7);
+    for _ in 0..2_000 {
+        let count = random.usize(1..5);
+        let couplets = (0..count).map(|_| scribbled(&mut random, &matrix)).collect();
+        again(&Key { couplets });
+    }
+}
+
+/// One line of words without a break, as a wording is.
+fn words(random: &mut fastrand::Rng) -> String {
+    let text = scribble(random, 8);
+    text.replace('\u{feff}', "").split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+fn scribbled(random: &mut fastrand::Rng, matrix: &Matrix) -> Couplet {
+    let destination = |random: &mut fastrand::Rng| match random.u8(..4) {
+        0 => Destination::Missing,
+        1 => Destination::Couplet(random.u32(..5)),
+        2 => Destination::End(End::of([TaxonIx(random.usize(..matrix.taxa().len()))])),
+        _ => {
+            let end = End { taxa: vec![TaxonIx(1)], unrecognised: vec!["go to 2".to_owned()] };
+            Destination::End(end)
+        }
+    };
+    let wording = if random.bool() {
+        Wording::Question(words(random))
+    } else {
+        Wording::Leads { yes: words(random), no: words(random) }
+    };
+    Couplet {
+        number: random.u32(..5),
+        back: random.bool().then(|| random.u32(..5)),
+        wording,
+        ask: None,
+        yes: destination(random),
+        no: destination(random),
+        kept: false,
+        line: None,
+    }
+}
+
+#[test]
+fn long_texts_of_one_piece_are_read_to_their_end() {
+    let matrix = table();
+    for piece in [
+        "1 leaf … 2\n",
+        "1. Is it lobed? Yes → 2, No → hazel\n",
+        "yes no ",
+        "yes → ",
+        "a",
+        ".",
+        "- ",
+        "\"",
+        "go to ",
+        "1\n",
+        "1 with\n",
+        "leaf ",
+        "(1",
+        "1. Yes → Hasle\n",
+    ] {
+        let text = format!("1. Is it {}", piece.repeat(100_000 / piece.len()));
+        let mut read = read(&text, &matrix, &Links::default());
+        crate::link::link(&mut read.key, &matrix, &Links::default());
+        let (_, _) = Links::read(&text, &matrix);
+        write(&read.key, &matrix);
+    }
+}
+
+#[test]
+fn links_files_of_scribbles_never_fail_and_write_back() {
+    let matrix = table();
+    let mut random = fastrand::Rng::with_seed(11);
+    let pieces = [
+        "question ",
+        "name ",
+        "\nquestion 3: ",
+        "\nquestion 5: edge = ",
+        "toothed\n",
+        "3",
+        ":",
+        " ",
+        "edge",
+        "form",
+        "stalk length",
+        "=",
+        ">=",
+        "<",
+        "toothed",
+        " or ",
+        "one piece",
+        "\"",
+        "22.5",
+        " mm",
+        "cm",
+        "hazel",
+        "Hasel",
+        "\n",
+        "#",
+        "number of leaflets",
+        "5",
+        ",",
+        "/",
+        " at least ",
+        "nothing",
+        "é",
+        "\r",
+    ];
+    let mut read_lines = 0;
+    for _ in 0..5_000 {
+        let text: String =
+            (0..random.usize(..40)).map(|_| pieces[random.usize(..pieces.len())]).collect();
+        let (links, _) = Links::read(&text, &matrix);
+        read_lines += links.numbers().count();
+        let written = links.write(&matrix);
+        assert_eq!(Links::read(&written, &matrix), (links, vec![]), "{text}\n--\n{written}");
+    }
+    assert!(read_lines > 20, "only {read_lines} lines could be read");
+}

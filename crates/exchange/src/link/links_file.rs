@@ -1,0 +1,378 @@
+//! The links file: what a person says their questions mean, one line each.
+//!
+//! ```text
+//! # hedge key of the owls
+//! question 3: edge = toothed or spiny
+//! question 4: stalk length >= 22.5 mm
+//! question 5: number of leaflets < 5
+//! question 7: nothing in the table
+//! name Hasel = hazel
+//! ```
+//!
+//! From such text to [`Links`] with findings about lines that cannot be used, and back. The
+//! format is our own; `docs/key-text.md` describes it.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_model::{
+    Ask, Asked, CharacterIx, Code, Finding, Key, Matrix, Place, Quantity, Scale, StateIx,
+    TaxonIx, Unit,
+};
+
+use super::names::{Named, Names, fold};
+use super::numbers;
+use super::quotes::{quote, unquote};
+
+/// What a person confirmed: the meaning of questions and of names.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Links {
+    questions: BTreeMap<u32, Link>,
+    /// By folded name: as written, and the kinds meant.
+    names: BTreeMap<String, (String, Vec<TaxonIx>)>,
+}
+
+/// What a question means.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Link {
+    /// It asks this.
+    Asks(Ask),
+    /// It asks for nothing that stands in the table; nobody need ask again.
+    Nothing,
+}
+
+impl Links {
+    /// Reads a links file. Lines that cannot be used are findings; the others are kept.
+    pub fn read(text: &str, matrix: &Matrix) -> (Self, Vec<Finding>) {
+        let mut links = Self::default();
+        let mut findings = Vec::new();
+        let none = Self::default();
+        let names = Names::of(matrix, &none);
+        let text = text.trim_start_matches('\u{feff}').replace("\r\n", "\n");
+        for (at, line) in text.split(['\n', '\r']).enumerate() {
+            let line = line.trim();
+            if line.is_empty() || line.starts_with('#') {
+                continue;
+            }
+            if let Err((sentence, remedy)) = links.line(line, matrix, &names) {
+                let sentence = format!("Line {} of the links file {sentence}", at + 1);
+                let place = Place::Line(at + 1);
+                findings.push(Finding::new(Code::LinksNotUnderstood, place, sentence, remedy));
+            }
+        }
+        (links, findings)
+    }
+
+    /// The links that a key carries in itself.
+    pub fn of(key: &Key) -> Self {
+        let mut links = Self::default();
+        for couplet in &key.couplets {
+            if let Some(ask) = &couplet.ask {
+                links.questions.entry(couplet.number).or_insert(Link::Asks(ask.clone()));
+            }
+        }
+        links
+    }
+
+    /// What a question means, if somebody said.
+    pub fn question(&self, number: u32) -> Option<&Link> {
+        self.questions.get(&number)
+    }
+
+    /// Says what a question means.
+    pub fn set(&mut self, number: u32, link: Link) {
+        self.questions.insert(number, link);
+    }
+
+    /// The numbers of all questions somebody said something of.
+    pub fn numbers(&self) -> impl Iterator<Item = u32> + '_ {
+        self.questions.keys().copied()
+    }
+
+    /// The kinds meant by a folded name.
+    pub(crate) fn named(&self, folded: &str) -> Option<&[TaxonIx]> {
+        self.names.get(folded).map(|(_, taxa)| taxa.as_slice())
+    }
+
+    /// Writes the file that [`Links::read`] reads.
+    pub fn write(&self, matrix: &Matrix) -> String {
+        let mut text = String::new();
+        for (number, link) in &self.questions {
+            let line = match link {
+                Link::Asks(ask) => question_line(*number, ask, matrix),
+                Link::Nothing => format!("question {number}: nothing in the table"),
+            };
+            text.push_str(&line);
+            text.push('\n');
+        }
+        for (written, taxa) in self.names.values() {
+            let kinds: Vec<String> =
+                taxa.iter().map(|ix| word(&matrix.taxon(*ix).name)).collect();
+            text.push_str(&format!("name {} = {}\n", word(written), kinds.join(" or ")));
+        }
+        text
+    }
+
+    fn line(
+        &mut self,
+        line: &str,
+        matrix: &Matrix,
+        names: &Names,
+    ) -> Result<(), (String, String)> {
+        let lower = line.to_ascii_lowercase();
+        if lower.starts_with("name ") {
+            return self.name(line["name ".len()..].trim(), matrix, names);
+        }
+        let usual = || {
+            (
+                format!("cannot be read: {}", shortened(line)),
+                "Write it like this: question 3: edge = toothed".to_owned(),
+            )
+        };
+        let rest = lower.strip_prefix("question").ok_or_else(usual)?.trim_start();
+        let digits = rest.bytes().take_while(u8::is_ascii_digit).count();
+        let number = rest[..digits].parse::<u32>().map_err(|_| usual())?;
+        let at = line.len() - rest.len() + digits;
+        let meaning =
+            line[at..].trim_start().strip_prefix([':', '.']).ok_or_else(usual)?.trim();
+        let nothing = fold(meaning);
+        let link = if matches!(nothing.as_str(), "nothing" | "nothing in the table" | "none") {
+            Link::Nothing
+        } else {
+            Link::Asks(meaning_of(meaning, matrix)?)
+        };
+        if self.questions.contains_key(&number) {
+            return Err((
+                format!("says again what question {number} means; the first line counts."),
+                "Take one of the two lines out.".to_owned(),
+            ));
+        }
+        self.questions.insert(number, link);
+        Ok(())
+    }
+
+    fn name(
+        &mut self,
+        line: &str,
+        matrix: &Matrix,
+        names: &Names,
+    ) -> Result<(), (String, String)> {
+        let fault = |what: String| {
+            let first = matrix.taxa().first().map_or("hazel", |taxon| taxon.name.as_str());
+            (what, format!("Write it like this: name Hasel = {first}"))
+        };
+        let (written, rest) = taken(line, &["="])
+            .ok_or_else(|| fault(format!("has no = sign: {}", shortened(line))))?;
+        let mut taxa = BTreeSet::new();
+        for kind in listed(rest.1, |whole| names.exactly(whole).is_some()) {
+            match names.look_up(&kind) {
+                Named::Exactly(found) => taxa.extend(found),
+                Named::Perhaps(_) | Named::Unknown => {
+                    return Err(fault(format!(
+                        "names a kind that is not in the table: {}",
+                        shortened(&kind)
+                    )));
+                }
+            }
+        }
+        if taxa.is_empty() || fold(&written).is_empty() {
+            return Err(fault("names no kind.".to_owned()));
+        }
+        self.names.insert(fold(&written), (written, taxa.into_iter().collect()));
+        Ok(())
+    }
+}
+
+/// Signs and words between a character and what is asked of it.
+const SIGNS: [&str; 8] = [">=", "≥", "<", "=", " at least ", " below ", " under ", " is "];
+
+/// Reads `edge = toothed or spiny`, `stalk length >= 22.5 mm`, `leaflets < 5`.
+fn meaning_of(meaning: &str, matrix: &Matrix) -> Result<Ask, (String, String)> {
+    let (name, (sign, asked)) = taken(meaning, &SIGNS).ok_or_else(|| {
+        (
+            format!("does not say what is asked: {}", shortened(meaning)),
+            "Write the character, then = and a state, or >= and a number.".to_owned(),
+        )
+    })?;
+    let character = character(&name, matrix)?;
+    let column = matrix.character(character);
+    let yes = match &column.scale {
+        Scale::Words { states } => {
+            if !matches!(sign, "=" | " is ") {
+                let first = states.first().cloned().unwrap_or_default();
+                return Err((
+                    format!("asks a number of {}, whose states are words.", column.name),
+                    format!("Write: {} = {}", word(&column.name), word(&first)),
+                ));
+            }
+            Asked::States(states_of(asked, &column.name, states)?)
+        }
+        Scale::Counts => threshold(sign, asked, &column.name, None)?,
+        Scale::Measure { unit, .. } => threshold(sign, asked, &column.name, Some(*unit))?,
+    };
+    Ok(Ask { character, yes })
+}
+
+fn character(name: &str, matrix: &Matrix) -> Result<CharacterIx, (String, String)> {
+    let all = || matrix.character_indices();
+    let exact = all().find(|ix| matrix.character(*ix).name.trim() == name.trim());
+    let folded = fold(name);
+    let found = exact.or_else(|| all().find(|ix| fold(&matrix.character(*ix).name) == folded));
+    found.ok_or_else(|| {
+        let known: Vec<String> =
+            matrix.characters().iter().take(30).map(|c| word(&c.name)).collect();
+        (
+            format!("names a character that the table does not have: {}", shortened(name)),
+            format!("The table has: {}.", known.join(", ")),
+        )
+    })
+}
+
+fn states_of(
+    asked: &str,
+    column: &str,
+    states: &[String],
+) -> Result<BTreeSet<StateIx>, (String, String)> {
+    let find = |text: &str| {
+        let exact = states.iter().position(|state| state == text.trim());
+        exact.or_else(|| states.iter().position(|state| fold(state) == fold(text)))
+    };
+    let known: Vec<String> = states.iter().map(|state| word(state)).collect();
+    let remedy = format!("{column} has: {}.", known.join(", "));
+    let mut found = BTreeSet::new();
+    for state in listed(asked, |whole| find(whole).is_some()) {
+        let ix = find(&state).ok_or_else(|| {
+            let what =
+                format!("asks for a state {column} does not have: {}", shortened(&state));
+            (what, remedy.clone())
+        })?;
+        found.insert(StateIx(ix));
+    }
+    if found.is_empty() || found.len() == states.len() {
+        return Err((format!("must name some of the states of {column}, not all."), remedy));
+    }
+    Ok(found)
+}
+
+fn threshold(
+    sign: &str,
+    asked: &str,
+    column: &str,
+    unit: Option<Unit>,
+) -> Result<Asked, (String, String)> {
+    let shown = match unit {
+        Some(unit) if !unit.sign().is_empty() => format!("22.5 {}", unit.sign()),
+        Some(_) => "22.5".to_owned(),
+        None => "5".to_owned(),
+    };
+    let remedy = format!("Write: {} >= {shown}", word(column));
+    let fault = |what: String| (what, remedy.clone());
+    if matches!(sign, "=" | " is ") {
+        return Err(fault(format!("asks exactly a number of {column}: that is no threshold.")));
+    }
+    let (number, said) = numbers::quantity(asked).ok_or_else(|| {
+        fault(format!("has a number that cannot be read: {}", shortened(asked)))
+    })?;
+    let fits = match unit {
+        None => said.is_none() && number.thousandths() % 1000 == 0,
+        Some(unit) => said.is_none_or(|said| said == unit),
+    };
+    if !fits {
+        return Err(fault(format!("gives {column} a number that does not fit it.")));
+    }
+    Ok(if matches!(sign, ">=" | "≥" | " at least ") {
+        Asked::AtLeast(number)
+    } else {
+        Asked::Below(number)
+    })
+}
+
+/// Takes a name (in quotation marks or not) up to the first of some signs.
+fn taken<'t>(
+    text: &'t str,
+    signs: &[&'static str],
+) -> Option<(String, (&'static str, &'t str))> {
+    if text.starts_with('"') {
+        let (name, rest) = unquote(text);
+        let sign = signs.iter().find(|sign| rest.trim_start().starts_with(sign.trim()))?;
+        return Some((name, (sign, rest.trim_start()[sign.trim().len()..].trim())));
+    }
+    let lower = text.to_ascii_lowercase();
+    let (at, sign) = signs
+        .iter()
+        .filter_map(|sign| lower.find(sign).map(|at| (at, *sign)))
+        .min_by_key(|(at, sign)| (*at, usize::MAX - sign.len()))?;
+    Some((text[..at].trim().to_owned(), (sign, text[at + sign.len()..].trim())))
+}
+
+/// A list of names: the whole of it, or parts between `or`, commas and strokes.
+fn listed(text: &str, known: impl Fn(&str) -> bool) -> Vec<String> {
+    let text = text.trim();
+    if text.starts_with('"') {
+        let mut found = Vec::new();
+        let mut rest = text;
+        while let Some(at) = rest.find('"') {
+            let (name, behind) = unquote(&rest[at..]);
+            found.push(name);
+            rest = behind;
+        }
+        return found;
+    }
+    if known(text) {
+        return vec![text.to_owned()];
+    }
+    let commas = text.replace(" or ", ",").replace(" OR ", ",");
+    let parts = commas.split([',', '/']).map(str::trim);
+    parts.filter(|part| !part.is_empty()).map(str::to_owned).collect()
+}
+
+/// A name as it may stand in the file: in quotation marks if it holds a sign of the file's.
+fn word(name: &str) -> String {
+    let flat = name.split_whitespace().collect::<Vec<_>>().join(" ");
+    let padded = format!(" {} ", flat.to_lowercase());
+    let signs = SIGNS.iter().chain(&[" or ", ",", "/", "\"", "#", ":"]);
+    if flat.is_empty() || signs.into_iter().any(|sign| padded.contains(sign)) {
+        quote(&flat)
+    } else {
+        flat
+    }
+}
+
+/// The line of a links file that says what a question asks.
+pub(crate) fn question_line(number: u32, ask: &Ask, matrix: &Matrix) -> String {
+    format!("question {number}: {}", meaning(ask, matrix))
+}
+
+/// What a question asks, as the file has it: `edge = toothed`.
+pub(crate) fn meaning(ask: &Ask, matrix: &Matrix) -> String {
+    let column = matrix.character(ask.character);
+    let name = word(&column.name);
+    let measured = |number: &Quantity| {
+        let sign = match column.scale {
+            Scale::Measure { unit, .. } => unit.sign(),
+            Scale::Words { .. } | Scale::Counts => "",
+        };
+        format!("{number} {sign}").trim_end().to_owned()
+    };
+    match (&ask.yes, &column.scale) {
+        (Asked::States(asked), Scale::Words { states }) => {
+            let words: Vec<String> =
+                asked.iter().filter_map(|ix| states.get(ix.0)).map(|s| word(s)).collect();
+            // One name in quotation marks puts the whole list in them.
+            let any = words.iter().any(|word| word.starts_with('"'));
+            let all: Vec<String> = words
+                .into_iter()
+                .map(|w| if any && !w.starts_with('"') { format!("\"{w}\"") } else { w })
+                .collect();
+            format!("{name} = {}", all.join(" or "))
+        }
+        (Asked::States(_), _) => format!("{name} ="),
+        (Asked::AtLeast(number), _) => format!("{name} >= {}", measured(number)),
+        (Asked::Below(number), _) => format!("{name} < {}", measured(number)),
+    }
+}
+
+/// A piece of the file as it is shown in a sentence.
+fn shortened(text: &str) -> String {
+    let short: String = text.chars().take(60).collect();
+    if short.len() < text.len() { format!("\"{short}…\".") } else { format!("\"{short}\".") }
+}

@@ -1,0 +1,265 @@
+//! Sentences as nine-year-olds and teachers write them, and what they must link to.
+
+use spinney_model::{
+    Cell, Character, Code, Couplet, Destination, Key, Matrix, Quantity, Scale, Scene, Share,
+    Taxon, Unit, Value as ModelValue, Wording,
+};
+
+use super::hedge::table;
+use super::{LinkReport, Links, link};
+
+/// Questions and the line they must link to.
+const LINKABLE: &[(&str, &str)] = &[
+    ("Is the leaf in one piece?", "form = \"one piece\""),
+    ("Is it all in one piece?", "form = one piece"),
+    ("Is the leaf made of leaflets?", "form = feather or hand"),
+    ("Is the leaf made up of little leaves?", "form = feather or hand"),
+    ("Does it have leaflets?", "form = feather or hand"),
+    ("Is the leaf divided into leaflets?", "form = feather or hand"),
+    ("Is the leaf compound?", "form = feather or hand"),
+    ("Is the leaf like a feather?", "form = feather"),
+    ("Does the leaf look like a feather?", "form = feather"),
+    ("Is the leaf pinnate?", "form = feather"),
+    ("Is the leaf shaped like a hand?", "form = hand"),
+    ("Does the leaf look like a hand with fingers?", "form = hand"),
+    ("Is the leaf palmate?", "form = hand"),
+    ("Are there more than 4 leaflets?", "number of leaflets >= 5"),
+    ("Are there 5 or more leaflets?", "number of leaflets >= 5"),
+    ("Has it got at least seven leaflets?", "number of leaflets >= 7"),
+    ("Does it have fewer than 9 leaflets?", "number of leaflets < 9"),
+    ("Are there 9 leaflets or more?", "number of leaflets >= 9"),
+    ("Does the leaf have nine or more little leaves?", "number of leaflets >= 9"),
+    ("Are there no more than five leaflets?", "number of leaflets < 6"),
+    ("Does the leaf have 3 leaflets?", "number of leaflets < 4"),
+    ("Is the leaf lobed?", "lobes = lobed"),
+    ("Does the leaf have lobes?", "lobes = lobed"),
+    ("Is the leaf without lobes?", "lobes = unlobed"),
+    ("Is it unlobed?", "lobes = unlobed"),
+    ("Has the leaf got no lobes?", "lobes = unlobed"),
+    ("Is the leaf lobed or not?", "lobes = lobed"),
+    ("Is the leaf edge jagged?", "edge = toothed"),
+    ("Is the edge toothed?", "edge = toothed"),
+    ("Has the edge got teeth?", "edge = toothed"),
+    ("Is the margin serrated like a saw?", "edge = toothed"),
+    ("Are there teeth all along the edge?", "edge = toothed"),
+    ("Is the edge smooth?", "edge = smooth"),
+    ("Is the edge of the leaf plain?", "edge = smooth"),
+    ("Is the edge not toothed?", "edge = smooth or spiny"),
+    ("Is the leaf edge spiny?", "edge = spiny"),
+    ("Is the leaf prickly?", "edge = spiny"),
+    ("Does the edge have prickles?", "edge = spiny"),
+    ("Is the edge toothed or spiny?", "edge = toothed or spiny"),
+    ("Is the blade longer than 6 cm?", "blade length >= 60 mm"),
+    ("Is the leaf blade under 45 mm?", "blade length < 45 mm"),
+    ("Is the stalk longer than 2 cm?", "stalk length >= 20 mm"),
+    ("Is the leaf stalk at least 2,5 cm long?", "stalk length >= 25 mm"),
+    ("Is the stalk under 3 cm?", "stalk length < 30 mm"),
+    ("Is the petiole shorter than 18 mm?", "stalk length < 18 mm"),
+    ("Is the leaf stalk 22 mm or more?", "stalk length >= 22 mm"),
+    ("Is the stalk not longer than 2 cm?", "stalk length < 20 mm"),
+    ("Are the leaves opposite each other on the twig?", "place on the twig = opposite"),
+    ("Are the leaves in pairs?", "place on the twig = opposite"),
+    ("Do the leaves grow in pairs along the twig?", "place on the twig = opposite"),
+    ("Are the leaves alternate?", "place on the twig = alternate"),
+    ("Do the leaves sit one by one on the twig?", "place on the twig = alternate"),
+    ("Does the leaf feel like paper?", "feel = like paper"),
+    ("Does it feel like thin card?", "feel = like thin card"),
+    ("Does it feel like card?", "feel = like thin card"),
+];
+
+/// Questions that must not be linked by themselves, and the finding they get.
+const NOT_LINKABLE: &[(&str, Code)] = &[
+    ("Is it big?", Code::NotLinked),
+    ("Is it hawthorn?", Code::NotLinked),
+    ("Does it look like ivy?", Code::NotLinked),
+    ("Is the stalk 4 or 5 cm?", Code::NotLinked),
+    ("Is the stalk between 2 and 3 cm?", Code::NotLinked),
+    ("Is the stalk long?", Code::NotLinked),
+    ("Is the stalk exactly 2 cm?", Code::NotLinked),
+    ("Are there 7 leaflets?", Code::NotLinked),
+    ("Is it pretty?", Code::NotLinked),
+    ("Does it smell nice?", Code::NotLinked),
+    ("Are the berries red?", Code::NotLinked),
+    ("Is the leaf lobed or unlobed?", Code::NotLinked),
+    ("Is it as big as your hand?", Code::NotLinked),
+    ("Does the leaf have big teeth?", Code::NotLinked),
+    ("Is the leaf longer than 5 cm?", Code::LinkNotSure),
+    ("Is it longer than 5 cm?", Code::LinkNotSure),
+    ("Is the stalk longer than 2?", Code::LinkNotSure),
+    ("Has the twig got thorns?", Code::NotLinked),
+    ("Is the leaf smooth?", Code::LinkNotSure),
+    ("Isn't the edge toothed?", Code::LinkNotSure),
+    ("Is the edge not without teeth?", Code::LinkNotSure),
+    ("Is the leaf lobed and toothed?", Code::LinkNotSure),
+    ("Has it got 5 lobes?", Code::LinkNotSure),
+    ("Is the bark smooth?", Code::NotLinked),
+    ("", Code::NotLinked),
+];
+
+/// Pairs of leads, and the line they must link to; none: they must not be linked.
+const LEADS: &[(&str, &str, Option<&str>)] = &[
+    ("Leaf in one piece", "Leaf made of leaflets", Some("form = one piece")),
+    ("Leaf made of leaflets", "Leaf not made of leaflets", Some("form = feather or hand")),
+    ("Edge toothed", "Edge not toothed", Some("edge = toothed")),
+    ("Edge toothed", "Edge smooth", None),
+    ("Stalk 2 cm or longer", "Stalk shorter than 2 cm", Some("stalk length >= 20 mm")),
+    ("More than 4 leaflets", "4 leaflets or fewer", Some("number of leaflets >= 5")),
+    ("Leaves opposite", "Leaves alternate", Some("place on the twig = opposite")),
+    ("Leaf lobed", "Otherwise", Some("lobes = lobed")),
+    ("Leaf lobed, edge toothed", "Leaf without lobes, edge smooth", Some("lobes = lobed")),
+    ("Leaf lobed", "Leaf like a feather", None),
+    ("Leaf big", "Leaf small", None),
+];
+
+fn linked(wording: Wording) -> (Option<String>, LinkReport) {
+    linked_in(&table(), wording)
+}
+
+fn linked_in(matrix: &Matrix, wording: Wording) -> (Option<String>, LinkReport) {
+    let couplet = Couplet {
+        number: 1,
+        back: None,
+        wording,
+        ask: None,
+        yes: Destination::Missing,
+        no: Destination::Missing,
+        kept: false,
+        line: None,
+    };
+    let mut key = Key { couplets: vec![couplet] };
+    let report = link(&mut key, matrix, &Links::default());
+    let ask = key.couplets[0].ask.as_ref();
+    (ask.map(|ask| super::links_file::meaning(ask, matrix)), report)
+}
+
+#[test]
+fn nine_in_ten_questions_link_right_and_none_wrong() {
+    let mut right = 0;
+    for (sentence, wanted) in LINKABLE {
+        let (found, report) = linked(Wording::Question((*sentence).to_owned()));
+        let wanted = wanted.replace('"', "");
+        match found {
+            Some(found) => {
+                assert_eq!(found, wanted, "{sentence}: {:?}", report.proposals);
+                right += 1;
+            }
+            None => println!("not linked: {sentence}: {:?}", report.findings),
+        }
+    }
+    assert!(LINKABLE.len() >= 40);
+    assert!(right * 10 >= LINKABLE.len() * 9, "{right} of {}", LINKABLE.len());
+    println!("{right} of {} link by themselves", LINKABLE.len());
+}
+
+#[test]
+fn questions_as_the_characters_sheet_words_them_link_back() {
+    let matrix = table();
+    let (mut right, mut asked) = (0, 0);
+    for character in matrix.characters() {
+        let Scale::Words { states } = &character.scale else { continue };
+        for state in states {
+            let question = character.question.as_deref().expect("this table words them all");
+            let (found, _) = linked(Wording::Question(question.replace("{}", state)));
+            asked += 1;
+            if let Some(found) = found {
+                assert_eq!(found, format!("{} = {state}", character.name));
+                right += 1;
+            }
+        }
+    }
+    assert_eq!((right, asked), (12, 12));
+}
+
+#[test]
+fn what_cannot_be_linked_is_not_guessed() {
+    for (sentence, code) in NOT_LINKABLE {
+        let (found, report) = linked(Wording::Question((*sentence).to_owned()));
+        assert_eq!(found, None, "{sentence}: {:?}", report.proposals);
+        let codes: Vec<Code> = report.findings.iter().map(|finding| finding.code).collect();
+        assert_eq!(codes, [*code], "{sentence}: {:?}", report.findings);
+    }
+}
+
+#[test]
+fn two_leads_must_say_the_opposite_of_each_other() {
+    for (yes, no, wanted) in LEADS {
+        let wording = Wording::Leads { yes: (*yes).to_owned(), no: (*no).to_owned() };
+        let (found, report) = linked(wording);
+        assert_eq!(found.as_deref(), *wanted, "{yes} / {no}: {report:?}");
+    }
+}
+
+/// A pond tray, invented, without wordings: legs, shell, tail, body, body length, moves.
+fn pond() -> Matrix {
+    let words = |states: &[&str]| Scale::Words {
+        states: states.iter().map(|state| (*state).to_owned()).collect(),
+    };
+    let millimetres = Scale::Measure { unit: Unit::Millimetres, gap: Quantity::from_whole(1) };
+    let characters = vec![
+        Character::named("legs", Scale::Counts),
+        Character::named("shell", words(&["yes", "no"])),
+        Character::named("tail", words(&["none", "one", "three"])),
+        Character::named("body", words(&["long and thin", "round", "flat"])),
+        Character::named("body length", millimetres),
+        Character::named("moves", words(&["swims", "crawls", "wriggles"])),
+        Character::named("hairs on the legs", words(&["present", "absent"])),
+    ];
+    let taxa: Vec<Taxon> =
+        ["water hoglouse", "pond snail", "mayfly nymph"].map(Taxon::named).into();
+    let counts = [14, 0, 6];
+    let rows = counts.map(|legs| {
+        let legs = ModelValue::Counts(vec![(legs, Share::from_integer(1))]);
+        let mut row: Vec<Cell> = vec![legs.into()];
+        row.extend((1..characters.len()).map(|_| Cell::from(ModelValue::Unknown)));
+        row
+    });
+    let scene = Scene::default();
+    Matrix::new(scene, taxa, characters, rows.into()).expect("the drawn table is a matrix")
+}
+
+#[test]
+fn other_things_than_leaves_link_too() {
+    let wanted: &[(&str, Option<&str>)] = &[
+        ("Does it have more than 6 legs?", Some("legs >= 7")),
+        ("Has it got legs?", Some("legs >= 1")),
+        ("Does it have six legs?", None),
+        ("Does it have 14 legs?", Some("legs >= 14")),
+        ("Does it have a shell?", Some("shell = yes")),
+        ("Has the animal no shell?", Some("shell = no")),
+        ("Is it without a shell?", Some("shell = no")),
+        ("Does it have three tails?", Some("tail = three")),
+        ("Has it got one tail?", Some("tail = one")),
+        ("Does it have a tail?", Some("tail = one or three")),
+        ("Has it no tail?", Some("tail = none")),
+        ("Are the legs yellow?", None),
+        ("Are the legs hairy?", Some("\"hairs on the legs\" = present")),
+        ("Is the body flat?", Some("body = flat")),
+        ("Is its body long and thin?", Some("body = long and thin")),
+        ("Is the body round?", Some("body = round")),
+        ("Is the body longer than 1 cm?", Some("body length >= 10 mm")),
+        ("Is it longer than your thumb?", None),
+        ("Does it swim?", Some("moves = swims")),
+        ("Does the animal crawl or wriggle?", Some("moves = crawls or wriggles")),
+        ("Does it move by swimming?", Some("moves = swims")),
+        ("Are there hairs on the legs?", Some("\"hairs on the legs\" = present")),
+        ("Is it a pond snail?", None),
+        ("Does it live in the mud?", None),
+        ("Is it scary?", None),
+    ];
+    let matrix = pond();
+    let mut linked = 0;
+    for (sentence, wanted) in wanted {
+        let (found, report) = linked_in(&matrix, Wording::Question((*sentence).to_owned()));
+        match (&found, wanted) {
+            (Some(found), Some(wanted)) => {
+                assert_eq!(found, &wanted.replace('"', ""), "{sentence}");
+                linked += 1;
+            }
+            (Some(_), None) => panic!("{sentence}: {:?}", report.proposals),
+            (None, _) => println!("not linked: {sentence}: {:?}", report.findings),
+        }
+    }
+    let linkable = wanted.iter().filter(|(_, wanted)| wanted.is_some()).count();
+    println!("{linked} of {linkable}");
+    assert!(linked * 10 >= linkable * 9, "{linked} of {linkable}");
+}

@@ -1,0 +1,281 @@
+//! Words and what they are short for: stems, and the trade's synonyms for a child's words.
+//!
+//! From a sentence to its words, each with the keys under which a table's words may know it
+//! (`jagged` goes under `jag` and `tooth`). Only plain English inflections; no grammar. The
+//! synonyms are those of field work with schools: `docs/key-text.md` lists them.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_model::Quantity;
+
+use super::numbers;
+use super::trade_words::{AMBIGUOUS, DENIALS, FILLERS, NOT_UN, OPPOSITES, PARTS, SYNONYMS};
+
+/// One word (or phrase) of a sentence.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) struct Word {
+    pub(super) text: String,
+    /// What it may be known under, its own stem first; whether that is denied by `un-` or
+    /// `-less` or by a `not` before it.
+    pub(super) keys: Vec<(String, bool)>,
+    pub(super) role: Role,
+}
+
+/// What a word does in a sentence.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Role {
+    /// It says something.
+    Content,
+    /// It holds the sentence together.
+    Filler,
+    /// A number.
+    Number(Quantity),
+    /// A sign or a mark between clauses.
+    Mark(char),
+}
+
+impl Word {
+    /// Whether both words are known under one key: whether by their own stems, and whether
+    /// one is denied where the other is not.
+    pub(super) fn meets(&self, other: &Self) -> Option<Meeting> {
+        for (own_at, (own, own_denied)) in self.keys.iter().enumerate() {
+            for (at, (key, denied)) in other.keys.iter().enumerate() {
+                if own == key {
+                    let by_itself = own_at == 0 && at == 0;
+                    return Some(Meeting { by_itself, denied: own_denied != denied });
+                }
+            }
+        }
+        None
+    }
+}
+
+/// How two words meet.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Meeting {
+    pub(super) by_itself: bool,
+    pub(super) denied: bool,
+}
+
+/// The stems of a phrase, and the keys it goes under.
+type Phrase = (Vec<String>, Vec<String>);
+
+/// The synonyms, stemmed once.
+pub(super) struct Lexicon {
+    single: BTreeMap<String, Vec<String>>,
+    /// Phrases by their first stem, the longest first.
+    phrases: BTreeMap<String, Vec<Phrase>>,
+    fillers: BTreeSet<&'static str>,
+    /// Stems of [`OPPOSITES`], [`AMBIGUOUS`] and [`PARTS`].
+    pub(super) opposites: Vec<(String, String)>,
+    pub(super) ambiguous: BTreeSet<String>,
+    pub(super) parts: BTreeSet<String>,
+}
+
+impl Lexicon {
+    pub(super) fn new() -> Self {
+        let mut single: BTreeMap<String, Vec<String>> = BTreeMap::new();
+        let mut phrases: BTreeMap<Vec<String>, Vec<String>> = BTreeMap::new();
+        for (key, words) in SYNONYMS {
+            let key = stem(key);
+            for entry in words.split(',') {
+                let stems: Vec<String> = entry.split_whitespace().map(stem).collect();
+                if stems.len() == 1 {
+                    single.entry(stems[0].clone()).or_default().push(key.clone());
+                } else {
+                    phrases.entry(stems).or_default().push(key.clone());
+                }
+            }
+        }
+        let mut by_first: BTreeMap<String, Vec<Phrase>> = BTreeMap::new();
+        for (stems, keys) in phrases {
+            by_first.entry(stems[0].clone()).or_default().push((stems, keys));
+        }
+        for entries in by_first.values_mut() {
+            entries.sort_by_key(|(stems, _)| usize::MAX - stems.len());
+        }
+        Self {
+            single,
+            phrases: by_first,
+            fillers: FILLERS.split_whitespace().collect(),
+            opposites: OPPOSITES
+                .iter()
+                .map(|(word, other)| (stem(word), stem(other)))
+                .collect(),
+            ambiguous: AMBIGUOUS.iter().map(|word| stem(word)).collect(),
+            parts: PARTS.iter().map(|word| stem(word)).collect(),
+        }
+    }
+
+    /// The words of a sentence, with what is denied marked.
+    pub(super) fn words(&self, sentence: &str) -> Vec<Word> {
+        let tokens = tokens(sentence);
+        let stems: Vec<String> = tokens.iter().map(|token| stem(token)).collect();
+        let mut words = Vec::new();
+        let mut at = 0;
+        while at < tokens.len() {
+            if let Some((length, keys)) = self.phrase(&stems[at..]) {
+                let text = tokens[at..at + length].join(" ");
+                let keys = keys.iter().map(|key| (key.clone(), false)).collect();
+                words.push(Word { text, keys, role: Role::Content });
+                at += length;
+            } else {
+                let before = at.checked_sub(1).map(|before| tokens[before].as_str());
+                words.push(self.word(&tokens[at], &stems[at], before));
+                at += 1;
+            }
+        }
+        deny(&mut words);
+        words
+    }
+
+    fn phrase(&self, stems: &[String]) -> Option<(usize, &Vec<String>)> {
+        let entries = self.phrases.get(stems.first()?)?;
+        entries.iter().find(|(phrase, _)| stems.starts_with(phrase)).map(|(p, k)| (p.len(), k))
+    }
+
+    fn word(&self, text: &str, stemmed: &str, before: Option<&str>) -> Word {
+        let text = text.to_owned();
+        if let Some(mark) = text.chars().next().filter(|c| !c.is_alphanumeric()) {
+            return Word { text, keys: Vec::new(), role: Role::Mark(mark) };
+        }
+        let pronoun = text == "one"
+            && matches!(before, Some("this" | "that" | "the" | "which" | "each" | "every"));
+        if !pronoun && let Some(number) = numbers::number(&text) {
+            return Word {
+                keys: vec![(text.clone(), false)],
+                text,
+                role: Role::Number(number),
+            };
+        }
+        let filler = self.fillers.contains(text.as_str());
+        let mut keys = Vec::new();
+        let add = |keys: &mut Vec<(String, bool)>, stem: &str, denied: bool| {
+            keys.push((stem.to_owned(), denied));
+            let more = self.single.get(stem).into_iter().flatten();
+            keys.extend(more.map(|key| (key.clone(), denied)));
+        };
+        if let Some(base) = denied_base(&text) {
+            add(&mut keys, &stem(&base), true);
+        } else {
+            add(&mut keys, stemmed, false);
+        }
+        let role = if filler { Role::Filler } else { Role::Content };
+        Word { text, keys, role }
+    }
+}
+
+/// What `un-`, `non` or `-less` denies.
+fn denied_base(text: &str) -> Option<String> {
+    if let Some(base) = text.strip_suffix("less") {
+        return (base.len() >= 3 && base != "reg").then(|| base.to_owned());
+    }
+    let base = text.strip_prefix("un").or_else(|| text.strip_prefix("non"))?;
+    (base.len() >= 4 && !NOT_UN.contains(&text)).then(|| base.to_owned())
+}
+
+/// Whether a word denies what follows it.
+pub(super) fn denies(word: &Word) -> bool {
+    DENIALS.contains(&word.text.as_str())
+}
+
+/// Marks what stands behind a denial, up to the end of its clause.
+fn deny(words: &mut [Word]) {
+    let mut denied = false;
+    for word in words {
+        if matches!(word.role, Role::Mark(',' | ';' | '.' | '?' | '!' | ':'))
+            || matches!(word.text.as_str(), "but" | "and" | "with")
+        {
+            denied = false;
+        }
+        if denies(word) {
+            denied = true;
+        } else if denied {
+            for (_, key_denied) in &mut word.keys {
+                *key_denied = !*key_denied;
+            }
+        }
+    }
+}
+
+/// A sentence longer than this is no question; the rest is not looked at.
+const MOST_TOKENS: usize = 120;
+
+/// Words, numbers and marks, in small letters.
+fn tokens(sentence: &str) -> Vec<String> {
+    let lower = sentence.to_lowercase().replace('’', "'");
+    let mut found: Vec<String> = Vec::new();
+    let mut chars = lower.chars().peekable();
+    while let Some(c) = chars.next() {
+        if found.len() >= MOST_TOKENS {
+            break;
+        }
+        let mut token = String::from(c);
+        if c.is_ascii_digit() {
+            let mut pointed = false;
+            while let Some(next) = chars.peek().copied() {
+                let mut ahead = chars.clone();
+                ahead.next();
+                let digit = ahead.peek().is_some_and(char::is_ascii_digit);
+                let point = matches!(next, '.' | ',') && digit && !pointed;
+                if !next.is_ascii_digit() && !point {
+                    break;
+                }
+                pointed |= point;
+                token.push(next);
+                chars.next();
+            }
+        } else if c.is_alphabetic() {
+            while let Some(next) = chars.next_if(|c| c.is_alphabetic() || *c == '\'') {
+                token.push(next);
+            }
+        } else if c.is_whitespace() || c.is_control() {
+            continue;
+        }
+        found.push(token);
+    }
+    found
+}
+
+/// The plain stem of an English word: `teeth` and `toothed` are `tooth`.
+fn stem(word: &str) -> String {
+    let word = match word {
+        "teeth" => "tooth",
+        "leaves" | "leafs" => "leaf",
+        "halves" => "half",
+        "feet" => "foot",
+        "edged" => "edge",
+        _ => word,
+    };
+    let mut stem = word.trim_end_matches("'s").to_owned();
+    if stem.len() < 4 || !stem.is_ascii() {
+        return stem;
+    }
+    for (ending, instead) in [("ies", "y"), ("sses", "ss"), ("xes", "x"), ("ches", "ch")] {
+        if let Some(base) = stem.strip_suffix(ending) {
+            stem = format!("{base}{instead}");
+            break;
+        }
+    }
+    if stem.ends_with('s') && !stem.ends_with("ss") && !stem.ends_with("us") {
+        stem.pop();
+    }
+    for ending in ["ing", "ed"] {
+        if let Some(base) = stem.strip_suffix(ending)
+            && base.len() >= 3
+        {
+            stem = base.to_owned();
+            // "swimming" is to swim, but "rolling" is to roll.
+            let last = stem.as_bytes()[stem.len() - 1];
+            let doubled = stem.len() > 3 && stem.as_bytes()[stem.len() - 2] == last;
+            if doubled && !b"aeiouls".contains(&last) {
+                stem.pop();
+            }
+            break;
+        }
+    }
+    while stem.len() > 3 && stem.ends_with(['e', 'y']) {
+        stem.pop();
+    }
+    stem
+}

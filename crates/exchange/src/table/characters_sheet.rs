@@ -1,0 +1,240 @@
+//! The sheet `characters`: how to ask about a character, its states, where it can be seen.
+//!
+//! From the sheet to one description a row. What a row leaves out is left for the table to
+//! show; nothing here looks at the table.
+
+use std::collections::BTreeSet;
+
+use num_traits::ToPrimitive;
+use spinney_model::{Difficulty, Place, SeenOn, Share};
+
+use super::number::{Amount, TypedUnit, amount};
+use super::phrase::{fold, list, states, unquote};
+use super::second_sheet::{Record, Records};
+use super::{grid::Grid, report::Report};
+
+/// The headings, in the order in which they are written; the first name is the usual one.
+pub(crate) const HEADINGS: [&[&str]; 11] = [
+    &["character", "characters", "name", "heading"],
+    &["question", "wording", "how to ask"],
+    &["values", "holds"],
+    &["states", "state", "words"],
+    &["unit", "units", "measured in"],
+    &["gap", "safety gap"],
+    &["seen on", "where seen", "where"],
+    &["difficulty", "how hard", "hard to see"],
+    &["read right", "reliability", "read right (per cent)", "read right (%)"],
+    &["by touch", "touch"],
+    &["applies when", "applies if", "only when", "only if"],
+];
+
+/// What a column holds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Values {
+    Words,
+    Counts,
+    Measure,
+}
+
+/// What one row says of a character.
+#[derive(Clone, Debug)]
+pub(super) struct Described {
+    pub(super) name: String,
+    pub(super) place: Place,
+    pub(super) question: Option<String>,
+    pub(super) values: Option<Values>,
+    pub(super) states: Vec<String>,
+    pub(super) unit: Option<TypedUnit>,
+    pub(super) gap: Option<Amount>,
+    pub(super) seen_on: BTreeSet<SeenOn>,
+    pub(super) difficulty: Difficulty,
+    pub(super) read_right: Option<u8>,
+    pub(super) by_touch: Option<bool>,
+    pub(super) applies: Option<Applies>,
+}
+
+/// `form = feather or hand`
+#[derive(Clone, Debug)]
+pub(super) struct Applies {
+    pub(super) character: String,
+    pub(super) states: Vec<String>,
+    pub(super) place: Place,
+}
+
+/// Reads the sheet.
+pub(super) fn read(grid: &Grid, report: &mut Report) -> Vec<Described> {
+    let Some(records) = Records::of(grid, &HEADINGS, report) else { return Vec::new() };
+    let named = records.rows().filter(|record| !record.get(0).is_empty());
+    named.map(|record| described(record, report)).collect()
+}
+
+type Row<'r> = Record<'r, 11>;
+
+fn described(row: Row<'_>, report: &mut Report) -> Described {
+    let (values, unit) = values(row, report);
+    Described {
+        name: row.get(0).to_owned(),
+        place: row.place(0),
+        question: row.text(1),
+        values,
+        states: states(row.get(3)),
+        unit,
+        gap: gap(row, report),
+        seen_on: seen_on(row, report),
+        difficulty: difficulty(row, report),
+        read_right: read_right(row, report),
+        by_touch: by_touch(row, report),
+        applies: applies(row, report),
+    }
+}
+
+fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<TypedUnit>) {
+    let typed = match fold(row.get(2)).as_str() {
+        "" => None,
+        "words" | "word" | "states" => Some(Values::Words),
+        "counts" | "count" | "numbers" | "whole numbers" => Some(Values::Counts),
+        "measure" | "measures" | "length" | "range" => Some(Values::Measure),
+        _ => {
+            row.odd(2, "sort of values", "Type words, counts or measure.", report);
+            None
+        }
+    };
+    let unit = row.get(4);
+    match fold(unit).as_str() {
+        "" | "-" | "n/a" => (typed, None),
+        "count" | "counts" | "whole number" | "whole numbers" => {
+            (typed.or(Some(Values::Counts)), None)
+        }
+        "none" | "no unit" => (typed.or(Some(Values::Measure)), None),
+        _ => match TypedUnit::read(unit) {
+            Some(unit) => (typed.or(Some(Values::Measure)), Some(unit)),
+            None => {
+                row.odd(4, "unit", "Type mm, cm, m, in, °, g or count.", report);
+                (typed, None)
+            }
+        },
+    }
+}
+
+fn gap(row: Row<'_>, report: &mut Report) -> Option<Amount> {
+    let text = row.get(5);
+    if text.is_empty() {
+        return None;
+    }
+    match amount(text) {
+        Ok(gap) if gap.low == gap.high && gap.low >= Share::from_integer(0) => Some(gap),
+        _ => {
+            row.odd(5, "safety gap", "Type one number, such as 5 mm.", report);
+            None
+        }
+    }
+}
+
+fn seen_on(row: Row<'_>, report: &mut Report) -> BTreeSet<SeenOn> {
+    let mut forms = BTreeSet::new();
+    for word in list(row.get(6)).into_iter().flat_map(super::phrase::alternatives) {
+        let folded = fold(word);
+        let singular = folded.strip_suffix('s').unwrap_or(&folded);
+        let form = SeenOn::ALL.into_iter().find(|form| match form {
+            SeenOn::Leaf => matches!(folded.as_str(), "leaf" | "leaves"),
+            SeenOn::Photograph => matches!(singular, "photograph" | "photo" | "picture"),
+            form => form.word() == singular,
+        });
+        match form {
+            Some(form) => _ = forms.insert(form),
+            None if folded.is_empty() => {}
+            None => row.odd(
+                6,
+                "place to see it",
+                "Type some of: tree, twig, leaf, rubbing, photograph, winter twig, tray.",
+                report,
+            ),
+        }
+    }
+    forms
+}
+
+fn difficulty(row: Row<'_>, report: &mut Report) -> Difficulty {
+    match fold(row.get(7)).as_str() {
+        "" | "easy" => Difficulty::Easy,
+        "fair" | "medium" | "middling" => Difficulty::Fair,
+        "hard" | "difficult" => Difficulty::Hard,
+        _ => {
+            row.odd(7, "difficulty", "Type easy, fair or hard.", report);
+            Difficulty::Easy
+        }
+    }
+}
+
+fn read_right(row: Row<'_>, report: &mut Report) -> Option<u8> {
+    let text = row.get(8);
+    if text.is_empty() || text == "?" {
+        return None;
+    }
+    let number = amount(text.trim_end_matches('%').trim_end()).ok();
+    // A spreadsheet keeps `90 %` as 0.9.
+    let percent = number.filter(|number| number.low == number.high).map(|number| {
+        let fraction = number.low < Share::from_integer(1) && !text.ends_with('%');
+        if fraction { number.low * Share::from_integer(100) } else { number.low }
+    });
+    let percent = percent.and_then(|percent| percent.round().to_integer().to_u8());
+    let percent = percent.filter(|percent| *percent <= 100);
+    if percent.is_none() {
+        row.odd(8, "share in per cent", "Type a number from 0 to 100.", report);
+    }
+    percent
+}
+
+fn by_touch(row: Row<'_>, report: &mut Report) -> Option<bool> {
+    match fold(row.get(9)).as_str() {
+        "" => None,
+        "yes" | "y" => Some(true),
+        "no" | "n" => Some(false),
+        _ => {
+            row.odd(9, "yes or no", "Type yes if pupils have to touch it, else no.", report);
+            None
+        }
+    }
+}
+
+fn applies(row: Row<'_>, report: &mut Report) -> Option<Applies> {
+    let text = row.get(10);
+    if text.is_empty() || fold(text) == "always" {
+        return None;
+    }
+    let Some((character, rest)) = split_condition(text) else {
+        row.odd(
+            10,
+            "condition",
+            "Type another character and its states: `form = feather or hand`.",
+            report,
+        );
+        return None;
+    };
+    Some(Applies { character, states: states(rest), place: row.place(10) })
+}
+
+/// `form = feather`, `form: feather`, `form is feather`.
+fn split_condition(text: &str) -> Option<(String, &str)> {
+    let after_name = |name: &str, rest| Some((unquote(name.trim()), rest));
+    if text.starts_with('"') {
+        // The closing mark is the first that is not doubled.
+        let bytes = text.as_bytes();
+        let mut at = 1;
+        while at < bytes.len() {
+            match (bytes[at], bytes.get(at + 1)) {
+                (b'"', Some(b'"')) => at += 2,
+                (b'"', _) => break,
+                _ => at += 1,
+            }
+        }
+        let (name, rest) = (text.get(..=at)?, text.get(at + 1..)?.trim_start());
+        let rest = rest.strip_prefix(['=', ':']).or_else(|| rest.strip_prefix("is "))?;
+        return after_name(name, rest);
+    }
+    if let Some((name, rest)) = text.split_once(['=', ':']) {
+        return after_name(name, rest);
+    }
+    let (name, rest) = text.split_once(" is ")?;
+    after_name(name, rest)
+}

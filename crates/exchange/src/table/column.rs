@@ -1,0 +1,278 @@
+//! One column: from what was typed in its cells to a character with its scale and values.
+//!
+//! Words, else counts, else a measure; what the sheet `characters` says comes first. Cells
+//! that do not fit their column are told and read as unknown.
+
+use spinney_model::{Cell, Character, Code, Quantity, Scale, Unit, Value};
+
+use super::cell_text::{Trouble, Typed, What, understand};
+use super::characters_sheet::Values;
+use super::heading::Heading;
+use super::number::{Amount, TypedUnit, quantity};
+use super::phrase::fold;
+use super::{caps, grid::Grid, report::Report};
+
+mod numbers;
+mod words;
+
+/// Where the kinds stand.
+pub(super) struct Kinds<'g> {
+    pub(super) grid: &'g Grid,
+    /// The row and the name of each kind.
+    pub(super) rows: Vec<(u32, String)>,
+}
+
+/// The default safety gap in millimetres, degrees or grams.
+///
+/// Two heaps whose ranges are this far apart on both sides of a threshold, 10 mm in all, are
+/// told apart by a child who is 10 mm out, which is the usual slip with a ruler that is laid
+/// at its end instead of at its zero.
+pub(super) const USUAL_GAP: Quantity = Quantity::from_whole(5);
+
+/// A column with what was typed.
+pub(super) struct Column<'c> {
+    pub(super) heading: &'c Heading<'c>,
+    pub(super) kinds: &'c Kinds<'c>,
+    pub(super) typed: Vec<Typed>,
+}
+
+/// Reads a column; None if it is left out, which is told.
+pub(super) fn read(
+    heading: &Heading<'_>,
+    kinds: &Kinds<'_>,
+    usual_gap: Quantity,
+    report: &mut Report,
+) -> Option<(Character, Vec<Cell>)> {
+    let mut column = Column::of(heading, kinds, report);
+    let (scale, cells) = match column.values() {
+        Values::Words => {
+            column.take_numbered_names(report);
+            words::read(&column, report)?
+        }
+        Values::Counts => (Scale::Counts, numbers::counts(&column, report)),
+        Values::Measure => numbers::measure(&column, usual_gap, report),
+    };
+    Some((character(heading, scale, report), cells))
+}
+
+fn character(heading: &Heading<'_>, scale: Scale, report: &mut Report) -> Character {
+    let mut character = Character::named(heading.name.clone(), scale);
+    let by_touch = heading.described.and_then(|described| described.by_touch);
+    if by_touch.is_none() && heading.is_touch() {
+        report.one(
+            Code::Assumed,
+            super::of_character(&heading.name),
+            format!("“{}” is taken as something that pupils touch.", heading.name),
+            "Write yes or no under “by touch” on the sheet “characters”.",
+        );
+    }
+    character.by_touch = by_touch.unwrap_or(heading.is_touch());
+    if let Some(described) = heading.described {
+        character.question.clone_from(&described.question);
+        character.seen_on.clone_from(&described.seen_on);
+        character.difficulty = described.difficulty;
+        character.read_right = described.read_right;
+    }
+    character
+}
+
+impl<'c> Column<'c> {
+    fn of(heading: &'c Heading<'c>, kinds: &'c Kinds<'c>, report: &mut Report) -> Self {
+        let folded = fold(&heading.name);
+        let declared: Vec<String> = heading
+            .described
+            .map(|described| described.states.iter().map(|state| fold(state)).collect())
+            .unwrap_or_default();
+        let mut column = Self { heading, kinds, typed: Vec::with_capacity(kinds.rows.len()) };
+        let mut known = std::collections::BTreeMap::new();
+        for at in 0..kinds.rows.len() {
+            let text = column.text(at);
+            // Few texts stand in many cells, so each is understood once.
+            let typed = known.entry(text).or_insert_with(|| {
+                if !declared.is_empty() && declared.contains(&fold(text)) {
+                    Ok(Typed::word(text))
+                } else {
+                    understand(text, &folded)
+                }
+            });
+            let typed = typed.clone();
+            let typed = typed.unwrap_or_else(|trouble| {
+                column.odd(at, trouble, report);
+                Typed::unknown()
+            });
+            if typed.what == What::Dash {
+                column.dash(at, report);
+            }
+            if typed.listed {
+                column.listed(at, report);
+            }
+            column.typed.push(typed);
+        }
+        column
+    }
+
+    /// What stands in the cell of a kind.
+    pub(super) fn text(&self, at: usize) -> &'c str {
+        self.kinds.grid.get(self.kinds.rows[at].0, self.heading.column)
+    }
+
+    /// The cell of a kind as the place of a finding.
+    pub(super) fn place(&self, at: usize) -> spinney_model::Place {
+        self.kinds.grid.place(self.kinds.rows[at].0, self.heading.column)
+    }
+
+    /// Tells a cell that could not be understood.
+    pub(super) fn odd(&self, at: usize, trouble: Trouble, report: &mut Report) {
+        let (place, kind, text) = (self.place(at), &self.kinds.rows[at].1, self.text(at));
+        report.add(
+            Code::CellNotUnderstood,
+            &format!("{} {}", trouble.what, self.heading.name),
+            place.clone(),
+            || {
+                format!(
+                    "“{text}” for {kind} under “{}” ({place}) {}; it is read as unknown.",
+                    self.heading.name, trouble.what
+                )
+            },
+            trouble.remedy,
+        );
+    }
+
+    /// Tells a cell that was read, though perhaps not as it was meant.
+    pub(super) fn doubtful(&self, at: usize, read_as: &str, remedy: &str, report: &mut Report) {
+        let (place, kind, text) = (self.place(at), &self.kinds.rows[at].1, self.text(at));
+        report.add(
+            Code::CellNotPlain,
+            &format!("{read_as} {}", self.heading.name),
+            place.clone(),
+            || {
+                let name = &self.heading.name;
+                format!("“{text}” for {kind} under “{name}” ({place}) is read as {read_as}.")
+            },
+            remedy,
+        );
+    }
+
+    fn dash(&self, at: usize, report: &mut Report) {
+        let remedy = "Does it mean that the kind has no such thing? Then type `n/a`. Does \
+                      nobody know? Then type `?`.";
+        self.doubtful(at, "unknown", remedy, report);
+    }
+
+    fn listed(&self, at: usize, report: &mut Report) {
+        let remedy = "Type `lobed or entire`, or counts of what you saw: `lobed 8, entire 2`.";
+        self.doubtful(at, "“or”: each of them in equal shares", remedy, report);
+    }
+
+    /// What the column holds: as the second sheet says, else what most of its cells are.
+    fn values(&self) -> Values {
+        if let Some(described) = self.heading.described {
+            if let Some(values) = described.values {
+                return values;
+            }
+            if !described.states.is_empty() {
+                return Values::Words;
+            }
+        }
+        if self.heading.unit.is_some() {
+            return Values::Measure;
+        }
+        let is = |wanted: fn(&What) -> bool| {
+            self.typed.iter().filter(|typed| wanted(&typed.what)).count()
+        };
+        let words = is(|what| matches!(what, What::Words(_)));
+        let numbers = is(|what| matches!(what, What::Numbers(_)));
+        match (words, numbers) {
+            (0, 0) if self.heading.is_length() => Values::Measure,
+            (0, 0) => Values::Words,
+            (words, numbers) if words >= numbers => Values::Words,
+            _ if numbers::are_counts(self) => Values::Counts,
+            _ => Values::Measure,
+        }
+    }
+
+    /// `group 1`, `group 2`: names that end in a number, not words that were counted.
+    fn take_numbered_names(&mut self, report: &mut Report) {
+        let mut seen = std::collections::BTreeMap::<String, u32>::new();
+        let mut alike = false;
+        for typed in &self.typed {
+            let (What::Words(parts), Some(count)) = (&typed.what, typed.seen) else { continue };
+            let [part] = parts.as_slice() else { return };
+            alike |= *seen.entry(fold(&part.item)).or_insert(count) != count;
+        }
+        if !alike || self.heading.described.is_some_and(|row| !row.states.is_empty()) {
+            return;
+        }
+        for at in 0..self.typed.len() {
+            let ends_in_digit = self.text(at).ends_with(|sign: char| sign.is_ascii_digit());
+            if self.typed[at].seen.is_some() && ends_in_digit {
+                self.typed[at] = Typed::word(self.text(at));
+            }
+        }
+        report.one(
+            Code::Assumed,
+            super::of_character(&self.heading.name),
+            format!(
+                "The numbers behind the words under “{}” are taken as part of their names.",
+                self.heading.name
+            ),
+            "If they count what was seen, write `lobed 8, entire 2` in at least one cell.",
+        );
+    }
+
+    /// Every amount in the column.
+    pub(super) fn amounts(&self) -> impl Iterator<Item = (usize, &Amount)> {
+        self.typed.iter().enumerate().flat_map(|(at, typed)| {
+            let parts = match &typed.what {
+                What::Numbers(parts) => parts.as_slice(),
+                _ => &[],
+            };
+            parts.iter().map(move |part| (at, &part.item))
+        })
+    }
+
+    /// The cells that mean the same in every column.
+    pub(super) fn fixed(&self, at: usize) -> Option<Value> {
+        match self.typed[at].what {
+            What::Empty | What::Question | What::Dash => Some(Value::Unknown),
+            What::NotApplicable => Some(Value::DoesNotApply),
+            What::Words(_) | What::Numbers(_) => None,
+        }
+    }
+}
+
+/// The safety gap of a measure in its unit.
+fn gap(heading: &Heading<'_>, unit: Unit, usual: Quantity, report: &mut Report) -> Quantity {
+    let Some(described) = heading.described else { return usual };
+    let Some(wanted) = &described.gap else { return usual };
+    let typed = wanted.unit.or(described.unit).filter(|typed| typed.kept_as() == unit);
+    if wanted.unit.is_some() && typed.is_none() {
+        report.one(
+            Code::CellNotUnderstood,
+            described.place.clone(),
+            format!("The gap of “{}” has another unit than its column.", heading.name),
+            "Type the gap in the unit of the column.",
+        );
+        return usual;
+    }
+    quantity(wanted.low, typed)
+}
+
+/// Makes sure that states stay within what a character may have.
+fn too_many(count: usize) -> bool {
+    count > caps::MOST_STATES
+}
+
+/// The unit in which numbers without one are read: the sheet's, the heading's, or the one
+/// that was typed most often.
+fn unit_of(column: &Column<'_>) -> Option<TypedUnit> {
+    let declared = column.heading.described.and_then(|described| described.unit);
+    declared.or(column.heading.unit).or_else(|| {
+        let mut counts = std::collections::BTreeMap::<TypedUnit, usize>::new();
+        for unit in column.amounts().filter_map(|(_, amount)| amount.unit) {
+            *counts.entry(unit).or_default() += 1;
+        }
+        // Of equally many the finer one, which stands first.
+        counts.into_iter().rev().max_by_key(|(_, count)| *count).map(|(unit, _)| unit)
+    })
+}

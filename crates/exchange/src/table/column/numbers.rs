@@ -1,0 +1,202 @@
+//! A column of numbers: counts, which are whole and have no unit, or one measured range a
+//! kind.
+//!
+//! What was assumed about units is said once a column, with how to say otherwise.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_model::{Cell, Code, Quantity, Scale, Share, Unit, Value};
+
+use super::{Column, gap, unit_of};
+use crate::table::cell_text::{Part, Trouble, What};
+use crate::table::number::{Amount, TypedUnit};
+use crate::table::{caps, of_character, report::Report};
+
+const A_WORD: Trouble = Trouble {
+    what: "is a word in a column of numbers",
+    remedy: "Type a number or a range, `?` if nobody knows, or `n/a` if there is none.",
+};
+const NOT_WHOLE: Trouble = Trouble {
+    what: "is no whole number in a column of counts",
+    remedy: "Type whole numbers, `5 or 7`. For a measure give the column a unit: (mm).",
+};
+const WIDE: Trouble = Trouble {
+    what: "is too wide for a count",
+    remedy: "Type the numbers that were seen, `5 or 7`. For a measure give the column a unit.",
+};
+const OTHER_UNIT: Trouble = Trouble {
+    what: "has a unit that the rest of the column does not have",
+    remedy: "Give every cell of a column the same sort of unit.",
+};
+
+/// Whether a column without any description holds counts.
+pub(super) fn are_counts(column: &Column<'_>) -> bool {
+    if column.heading.unit.is_some() || column.heading.is_length() {
+        return false;
+    }
+    let mut different = BTreeSet::new();
+    for (_, amount) in column.amounts() {
+        let Some((low, high)) = amount.whole().filter(|_| amount.unit.is_none()) else {
+            return false;
+        };
+        if high - low > caps::WIDEST_COUNT_RANGE {
+            return false;
+        }
+        different.extend(low..=high);
+        if different.len() > caps::MOST_COUNTS {
+            return false;
+        }
+    }
+    true
+}
+
+/// Reads a column of counts.
+pub(super) fn counts(column: &Column<'_>, report: &mut Report) -> Vec<Cell> {
+    let read = |at: usize, report: &mut Report| {
+        let parts = match &column.typed[at].what {
+            What::Numbers(parts) => parts,
+            What::Words(_) => return Err(A_WORD),
+            _ => return Ok(column.fixed(at).expect("neither words nor numbers")),
+        };
+        told_backwards(column, at, parts, report);
+        Ok(Value::Counts(count_shares(parts)?))
+    };
+    let mut cells = Vec::with_capacity(column.typed.len());
+    for (at, typed) in column.typed.iter().enumerate() {
+        let value = read(at, report).unwrap_or_else(|trouble| {
+            column.odd(at, trouble, report);
+            Value::Unknown
+        });
+        cells.push(Cell { value, seen: typed.seen });
+    }
+    cells
+}
+
+/// `5-7` means each of 5, 6 and 7 in equal shares.
+fn count_shares(parts: &[Part<Amount>]) -> Result<Vec<(u32, Share)>, Trouble> {
+    let mut shares = BTreeMap::<u32, Option<Share>>::new();
+    for part in parts {
+        if part.item.unit.is_some() {
+            return Err(OTHER_UNIT);
+        }
+        let (low, high) = part.item.whole().ok_or(NOT_WHOLE)?;
+        if high - low > caps::WIDEST_COUNT_RANGE {
+            return Err(WIDE);
+        }
+        let width = Share::from_integer((high - low + 1).into());
+        for count in low..=high {
+            if shares.len() > caps::MOST_COUNTS {
+                return Err(WIDE);
+            }
+            let share = shares.entry(count).or_default();
+            *share = match (*share, part.share.map(|share| share / width)) {
+                (Some(one), Some(other)) => Some(one + other),
+                (one, other) => one.or(other),
+            };
+        }
+    }
+    let count = i128::try_from(shares.len()).expect("a cell holds few counts");
+    let equal = Share::new(1, count);
+    let shares = shares.into_iter().map(|(count, share)| (count, share.unwrap_or(equal)));
+    Ok(shares.collect())
+}
+
+/// Reads a column of measures.
+pub(super) fn measure(
+    column: &Column<'_>,
+    usual_gap: Quantity,
+    report: &mut Report,
+) -> (Scale, Vec<Cell>) {
+    let typed = unit_of(column);
+    let unit = kept_unit(column, typed);
+    assumptions(column, typed, unit, report);
+    let mut cells = Vec::with_capacity(column.typed.len());
+    for at in 0..column.typed.len() {
+        let value = range(column, at, typed, unit, report).unwrap_or_else(|trouble| {
+            column.odd(at, trouble, report);
+            Value::Unknown
+        });
+        cells.push(Cell { value, seen: column.typed[at].seen });
+    }
+    (Scale::Measure { unit, gap: gap(column.heading, unit, usual_gap, report) }, cells)
+}
+
+/// The unit of the column: one that stands somewhere, else millimetres for what looks like a
+/// length, else none.
+fn kept_unit(column: &Column<'_>, typed: Option<TypedUnit>) -> Unit {
+    if let Some(typed) = typed {
+        return typed.kept_as();
+    }
+    if column.heading.described.is_some_and(|described| described.values.is_some()) {
+        return Unit::Unstated;
+    }
+    let wide = |amount: &Amount| {
+        let whole = amount.whole();
+        whole.is_some_and(|(low, high)| high - low > caps::WIDEST_COUNT_RANGE)
+    };
+    let length = column.heading.is_length() || column.amounts().any(|(_, amount)| wide(amount));
+    if length { Unit::Millimetres } else { Unit::Unstated }
+}
+
+/// Says what unit was assumed, where nobody gave one.
+fn assumptions(column: &Column<'_>, typed: Option<TypedUnit>, unit: Unit, report: &mut Report) {
+    let heading = column.heading;
+    let described = heading.described.is_some_and(|described| described.values.is_some());
+    let bare = column.amounts().find(|(_, amount)| amount.unit.is_none());
+    let Some((at, _)) = bare else { return };
+    let (name, place) = (&heading.name, column.place(at));
+    let remedy = "Write the unit into the heading, such as (mm) or (cm), or into the sheet \
+                  “characters”; for whole numbers that are counted write count there.";
+    let sentence = match (typed, unit) {
+        (Some(_), _) if heading.unit.is_some() || described => return,
+        (Some(typed), _) => format!(
+            "{place} has no unit. It is read in {}, as other cells under “{name}” have it.",
+            typed.sign()
+        ),
+        (None, _) if described => return,
+        (None, Unit::Unstated) => format!(
+            "The numbers under “{name}”, such as in {place}, have no unit and are used \
+             without one."
+        ),
+        (None, unit) => format!(
+            "The numbers under “{name}”, such as in {place}, have no unit and are read in {}.",
+            unit.sign()
+        ),
+    };
+    report.one(Code::Assumed, of_character(name), sentence, remedy);
+}
+
+fn range(
+    column: &Column<'_>,
+    at: usize,
+    typed: Option<TypedUnit>,
+    unit: Unit,
+    report: &mut Report,
+) -> Result<Value, Trouble> {
+    let parts = match &column.typed[at].what {
+        What::Numbers(parts) => parts,
+        What::Words(_) => return Err(A_WORD),
+        _ => return Ok(column.fixed(at).expect("neither words nor numbers")),
+    };
+    let fits = |amount: &Amount| amount.unit.is_none_or(|typed| typed.kept_as() == unit);
+    if !parts.iter().all(|part| fits(&part.item)) {
+        return Err(OTHER_UNIT);
+    }
+    told_backwards(column, at, parts, report);
+    let ends: Vec<_> = parts.iter().map(|part| part.item.quantities(typed)).collect();
+    let low = ends.iter().map(|(low, _)| *low).min();
+    let high = ends.iter().map(|(_, high)| *high).max();
+    let (low, high) = low.zip(high).expect("a cell of numbers has at least one");
+    if parts.len() > 1 {
+        let remedy = "Nothing, if anything in between may be met. A measure has one range.";
+        column.doubtful(at, "one range from the smallest to the largest", remedy, report);
+    }
+    Ok(Value::Range { low, high })
+}
+
+fn told_backwards(column: &Column<'_>, at: usize, parts: &[Part<Amount>], report: &mut Report) {
+    if parts.iter().any(|part| part.item.backwards) {
+        let remedy = "Type the smaller number first, and look whether a digit is missing.";
+        column.doubtful(at, "a range with the smaller number first", remedy, report);
+    }
+}

@@ -1,0 +1,234 @@
+//! A column of words: its states and which of them each kind has.
+//!
+//! States are the declared ones first, then in the order in which they are met. Words that
+//! look like one another are told and never merged.
+
+use std::collections::BTreeMap;
+
+use spinney_model::{Cell, Code, Scale, Share, StateIx, Value};
+
+use super::{Column, too_many};
+use crate::table::cell_text::{Part, Trouble, What};
+use crate::table::phrase::fold;
+use crate::table::{caps, of_character, report::Report};
+
+const A_NUMBER: Trouble = Trouble {
+    what: "is a number in a column of words",
+    remedy: "Type one of the column's words, or put numbers into a column of their own.",
+};
+
+/// How alike two words are, from 0 to 1, before one may be a slip of the other. By the
+/// Jaro–Winkler measure (Winkler 1990) `tooted` and `toothed` have 0.96, `rough` and `round`
+/// 0.81, `simple` and `single` 0.82.
+const ALIKE: f64 = 0.93;
+
+/// The shortest word that is compared; `red` and `rod` are words of their own.
+const SHORTEST_COMPARED: usize = 5;
+
+/// Reads the states and the cells; None if it is a column of notes.
+pub(super) fn read(column: &Column<'_>, report: &mut Report) -> Option<(Scale, Vec<Cell>)> {
+    let mut states = States::declared(column, report);
+    let mut cells = Vec::with_capacity(column.typed.len());
+    for (at, typed) in column.typed.iter().enumerate() {
+        let value = match &typed.what {
+            What::Words(parts) => Value::States(states.shares(column, at, parts, report)),
+            What::Numbers(_) => {
+                column.odd(at, A_NUMBER, report);
+                Value::Unknown
+            }
+            _ => column.fixed(at).expect("what is no word and no number is fixed"),
+        };
+        if too_many(states.names.len()) {
+            notes(column, report);
+            return None;
+        }
+        cells.push(Cell { value, seen: typed.seen });
+    }
+    alike(column, &states.names, report);
+    Some((Scale::Words { states: states.names }, cells))
+}
+
+struct States {
+    names: Vec<String>,
+    places: BTreeMap<String, usize>,
+    declared: usize,
+    yes_no: bool,
+}
+
+impl States {
+    fn declared(column: &Column<'_>, report: &mut Report) -> Self {
+        let none = Self {
+            names: Vec::new(),
+            places: BTreeMap::new(),
+            declared: 0,
+            yes_no: yes_and_no(column),
+        };
+        let Some(described) = column.heading.described.filter(|row| !row.states.is_empty())
+        else {
+            return if none.yes_no {
+                none.with(["yes".to_owned(), "no".to_owned()])
+            } else {
+                none
+            };
+        };
+        let mut states = none.with(described.states.iter().take(caps::MOST_STATES).cloned());
+        states.declared = states.names.len();
+        if states.declared < described.states.len() {
+            report.one(
+                Code::SheetDisagrees,
+                described.place.clone(),
+                format!(
+                    "The states of “{}” name one twice, or are more than {}.",
+                    described.name,
+                    caps::MOST_STATES
+                ),
+                "Name each state once.",
+            );
+        }
+        states
+    }
+
+    fn with(mut self, names: impl IntoIterator<Item = String>) -> Self {
+        for name in names {
+            self.place(&name);
+        }
+        self
+    }
+
+    /// Where a state is; a new one comes last.
+    fn place(&mut self, name: &str) -> usize {
+        let mut folded = fold(name);
+        if self.yes_no {
+            folded = match folded.as_str() {
+                "y" => "yes".to_owned(),
+                "n" => "no".to_owned(),
+                _ => folded,
+            };
+        }
+        if let Some(place) = self.places.get(&folded) {
+            return *place;
+        }
+        self.places.insert(folded, self.names.len());
+        self.names.push(name.to_owned());
+        self.names.len() - 1
+    }
+
+    fn shares(
+        &mut self,
+        column: &Column<'_>,
+        at: usize,
+        parts: &[Part<String>],
+        report: &mut Report,
+    ) -> Vec<(StateIx, Share)> {
+        let mut shares = BTreeMap::<StateIx, Option<Share>>::new();
+        for part in parts {
+            let known = self.names.len();
+            let place = self.place(&part.item);
+            if place == known && self.declared > 0 {
+                undeclared(column, at, &part.item, report);
+            }
+            let share = shares.entry(StateIx(place)).or_default();
+            *share = match (*share, part.share) {
+                (Some(one), Some(other)) => Some(one + other),
+                (one, other) => one.or(other),
+            };
+        }
+        let count = i128::try_from(shares.len()).expect("a cell holds few states");
+        let equal = Share::new(1, count);
+        shares.into_iter().map(|(state, share)| (state, share.unwrap_or(equal))).collect()
+    }
+}
+
+/// Whether the column asks for yes or no: every word in it is one of them.
+fn yes_and_no(column: &Column<'_>) -> bool {
+    let word = |word: &str| matches!(fold(word).as_str(), "yes" | "no" | "y" | "n");
+    if let Some(described) = column.heading.described.filter(|row| !row.states.is_empty()) {
+        let full = |word: &String| matches!(fold(word).as_str(), "yes" | "no");
+        return described.states.iter().all(full);
+    }
+    let mut any = false;
+    let all = column.typed.iter().all(|typed| match &typed.what {
+        What::Words(parts) => {
+            any = true;
+            parts.iter().all(|part| word(&part.item))
+        }
+        _ => true,
+    });
+    any && all
+}
+
+fn undeclared(column: &Column<'_>, at: usize, word: &str, report: &mut Report) {
+    let place = column.place(at);
+    report.add(
+        Code::SheetDisagrees,
+        &format!("state {}", column.heading.name),
+        place.clone(),
+        || {
+            format!(
+                "“{word}” in {place} is none of the states of “{}” on the sheet “characters”; \
+                 it is read as a further one.",
+                column.heading.name
+            )
+        },
+        "Add it to the states, or mend the spelling in the table.",
+    );
+}
+
+fn notes(column: &Column<'_>, report: &mut Report) {
+    let name = &column.heading.name;
+    report.one(
+        Code::LeftOut,
+        of_character(name),
+        format!(
+            "“{name}” has more than {} different texts, so it is taken for notes and left out.",
+            caps::MOST_STATES
+        ),
+        "If it is a character, describe it in a few words that several kinds share.",
+    );
+}
+
+fn alike(column: &Column<'_>, names: &[String], report: &mut Report) {
+    let folded: Vec<String> = names.iter().map(|name| fold(name)).collect();
+    for (at, one) in folded.iter().enumerate() {
+        for (other, name) in folded[at + 1..].iter().zip(&names[at + 1..]) {
+            if !alike_words(one, other) {
+                continue;
+            }
+            let (first, place) = (&names[at], first_cell(column, other));
+            report.add(
+                Code::StatesAlike,
+                &format!("alike {}", column.heading.name),
+                place.clone().unwrap_or_else(|| of_character(&column.heading.name)),
+                || {
+                    let at = place.map(|place| format!(" ({place})")).unwrap_or_default();
+                    format!(
+                        "“{first}” and “{name}”{at} under “{}” look like one word spelt twice; \
+                         they are read as two states.",
+                        column.heading.name
+                    )
+                },
+                "Spell them alike if they are one state. If they are two, choose words that \
+                 differ more.",
+            );
+        }
+    }
+}
+
+/// Whether one word may be a slip of the other.
+fn alike_words(one: &str, other: &str) -> bool {
+    let long = one.chars().count().min(other.chars().count()) >= SHORTEST_COMPARED;
+    // `1 pair` and `2 pairs` differ in what counts.
+    let digits = |text: &str| text.chars().filter(char::is_ascii_digit).collect::<String>();
+    long && digits(one) == digits(other)
+        && strsim::damerau_levenshtein(one, other) <= 2
+        && strsim::jaro_winkler(one, other) >= ALIKE
+}
+
+fn first_cell(column: &Column<'_>, folded: &str) -> Option<spinney_model::Place> {
+    let has = |what: &What| match what {
+        What::Words(parts) => parts.iter().any(|part| fold(&part.item) == folded),
+        _ => false,
+    };
+    let at = column.typed.iter().position(|typed| has(&typed.what))?;
+    Some(column.place(at))
+}

@@ -1,0 +1,156 @@
+//! The sheet `kinds`: other names, how often a kind is met, what may hurt, how to be sure.
+//!
+//! From the sheet to one taxon a row, each with its place. It does not know which kinds the
+//! table has.
+
+use num_traits::Zero;
+use spinney_model::{Code, OtherName, Place, Share, Taxon};
+
+use super::number::amount;
+use super::phrase::{fold, quoted, semicolon_list, unquote};
+use super::second_sheet::{Record, Records};
+use super::{grid::Grid, report::Report};
+
+/// The headings, in the order in which they are written; the first name is the usual one.
+pub(crate) const HEADINGS: [&[&str]; 7] = [
+    &["kind", "kinds", "name", "species"],
+    &["scientific name", "latin name", "botanical name"],
+    &["other names", "other name", "also called"],
+    &["how often", "how often met", "weight", "frequency"],
+    &["caution", "cautions", "take care"],
+    &["picture", "photo", "image", "picture file"],
+    &["confirm by", "confirm", "confirming", "to be sure"],
+];
+
+/// How often a kind is met, in words; twice as often from one to the next.
+const OFTEN: [(&str, i128); 3] = [("often", 4), ("sometimes", 2), ("rarely", 1)];
+
+/// The largest number of times; more would leave no digits for exact arithmetic.
+const MOST_OFTEN: i128 = 1_000_000;
+
+/// One row.
+#[derive(Clone, Debug)]
+pub(super) struct Described {
+    pub(super) taxon: Taxon,
+    pub(super) place: Place,
+}
+
+/// The whole sheet.
+#[derive(Clone, Debug)]
+pub(super) struct Kinds {
+    pub(super) rows: Vec<Described>,
+    /// How often a kind is met that has no row, or nothing in this column.
+    pub(super) usual_weight: Share,
+}
+
+/// Reads the sheet.
+pub(super) fn read(grid: &Grid, report: &mut Report) -> Kinds {
+    let one = Share::from_integer(1);
+    let Some(records) = Records::of(grid, &HEADINGS, report) else {
+        return Kinds { rows: Vec::new(), usual_weight: one };
+    };
+    let in_words = |record: Record<'_, 7>| often(record.get(3)).is_some();
+    let usual_weight = match records.has(3) && records.rows().any(in_words) {
+        true => Share::from_integer(2),
+        false => one,
+    };
+    if usual_weight != one {
+        report.one(
+            Code::Assumed,
+            Place::Table,
+            "How often a kind is met is given in words: often counts 4, sometimes 2, rarely 1. \
+             A kind without a word counts as met sometimes.",
+            "Type numbers if that is not what you mean.",
+        );
+    }
+    let named = records.rows().filter(|record| !record.get(0).is_empty());
+    let rows = named.map(|record| described(record, usual_weight, report)).collect();
+    Kinds { rows, usual_weight }
+}
+
+fn often(text: &str) -> Option<i128> {
+    let folded = fold(text);
+    OFTEN.iter().find(|(word, _)| *word == folded).map(|(_, weight)| *weight)
+}
+
+fn described(row: Record<'_, 7>, usual_weight: Share, report: &mut Report) -> Described {
+    let taxon = Taxon {
+        name: row.get(0).to_owned(),
+        scientific_name: row.text(1),
+        other_names: other_names(row.get(2)),
+        weight: weight(row, usual_weight, report),
+        caution: row.text(4),
+        picture: row.text(5),
+        confirming: row.text(6),
+    };
+    Described { taxon, place: row.place(0) }
+}
+
+fn weight(row: Record<'_, 7>, usual: Share, report: &mut Report) -> Share {
+    let text = row.get(3);
+    if text.is_empty() || text == "?" {
+        return usual;
+    }
+    if let Some(weight) = often(text) {
+        return Share::from_integer(weight);
+    }
+    let number = match text.split_once('/') {
+        None => amount(text).ok().filter(|number| number.low == number.high),
+        Some(_) => None,
+    };
+    let number = number.filter(|number| number.unit.is_none()).map(|number| number.low);
+    let number = number.or_else(|| fraction(text));
+    match number {
+        Some(weight) if weight > Share::zero() && *weight.ceil().numer() <= MOST_OFTEN => {
+            weight
+        }
+        _ => {
+            row.odd(
+                3,
+                "number of times above zero",
+                "Type a number, or often, sometimes or rarely; leave out a kind nobody meets.",
+                report,
+            );
+            usual
+        }
+    }
+}
+
+/// `3/4`
+fn fraction(text: &str) -> Option<Share> {
+    let (part, whole) = text.split_once('/')?;
+    let [part, whole] = [part, whole].map(|digits| digits.trim().parse::<u32>().ok());
+    let (part, whole) = (part?, whole.filter(|whole| *whole > 0)?);
+    Some(Share::new(part.into(), whole.into()))
+}
+
+/// `de: Hasel; cy: collen; cobnut`
+fn other_names(text: &str) -> Vec<OtherName> {
+    let pieces = semicolon_list(text).into_iter().filter(|piece| !piece.is_empty());
+    let name = |piece: &str| {
+        if quoted(piece).is_some() {
+            return OtherName { language: None, name: unquote(piece) };
+        }
+        match piece.split_once(':') {
+            Some((tag, name)) if is_language(tag.trim()) && !name.trim().is_empty() => {
+                let language = Some(tag.trim().to_owned());
+                OtherName { language, name: unquote(name.trim()) }
+            }
+            _ => OtherName { language: None, name: unquote(piece) },
+        }
+    };
+    pieces.map(name).collect()
+}
+
+/// Whether a text can be a language tag of BCP 47: `de`, `cy`, `pt-BR`.
+pub(super) fn is_language(tag: &str) -> bool {
+    let mut parts = tag.split('-');
+    let first = parts.next().unwrap_or("");
+    let letters = first.bytes().all(|byte| byte.is_ascii_alphabetic());
+    letters
+        && (2..=3).contains(&first.len())
+        && parts.all(|part| {
+            (1..=8).contains(&part.len())
+                && part.bytes().all(|byte| byte.is_ascii_alphanumeric())
+        })
+}

@@ -1,0 +1,212 @@
+//! Numbers and units as people type them: `4 cm`, `3,5`, `30–60 mm`, `1 to 2 in`.
+//!
+//! From text to exact numbers; nothing passes through a float. The inch is 25.4 mm by the
+//! international yard and pound agreement of 1959.
+
+use num_traits::ToPrimitive;
+use spinney_model::{Quantity, Share, Unit};
+
+/// A unit that somebody typed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) enum TypedUnit {
+    Millimetre,
+    Centimetre,
+    Metre,
+    Inch,
+    Degree,
+    Gram,
+    Kilogram,
+}
+
+impl TypedUnit {
+    /// Reads a unit, whole.
+    pub(super) fn read(text: &str) -> Option<Self> {
+        Some(match text.trim().trim_end_matches('.').to_lowercase().as_str() {
+            "mm" | "millimetre" | "millimetres" | "millimeter" | "millimeters" => {
+                Self::Millimetre
+            }
+            "cm" | "centimetre" | "centimetres" | "centimeter" | "centimeters" => {
+                Self::Centimetre
+            }
+            "m" | "metre" | "metres" | "meter" | "meters" => Self::Metre,
+            "in" | "inch" | "inches" | "\"" | "″" => Self::Inch,
+            "°" | "º" | "deg" | "degree" | "degrees" => Self::Degree,
+            "g" | "gram" | "grams" | "gramme" | "grammes" => Self::Gram,
+            "kg" | "kilogram" | "kilograms" => Self::Kilogram,
+            _ => return None,
+        })
+    }
+
+    /// The unit in which it is kept.
+    pub(super) fn kept_as(self) -> Unit {
+        match self {
+            Self::Millimetre | Self::Centimetre | Self::Metre | Self::Inch => Unit::Millimetres,
+            Self::Degree => Unit::Degrees,
+            Self::Gram | Self::Kilogram => Unit::Grams,
+        }
+    }
+
+    /// How many of the kept unit one of it is.
+    fn factor(self) -> Share {
+        match self {
+            Self::Millimetre | Self::Degree | Self::Gram => Share::from_integer(1),
+            Self::Centimetre => Share::from_integer(10),
+            Self::Metre | Self::Kilogram => Share::from_integer(1000),
+            Self::Inch => Share::new(254, 10),
+        }
+    }
+
+    /// How it is written in a sentence.
+    pub(super) fn sign(self) -> &'static str {
+        match self {
+            Self::Millimetre => "mm",
+            Self::Centimetre => "cm",
+            Self::Metre => "m",
+            Self::Inch => "in",
+            Self::Degree => "°",
+            Self::Gram => "g",
+            Self::Kilogram => "kg",
+        }
+    }
+}
+
+/// A number or a range, in the unit in which it was typed.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) struct Amount {
+    pub(super) low: Share,
+    pub(super) high: Share,
+    pub(super) unit: Option<TypedUnit>,
+    /// Whether the larger number stood first.
+    pub(super) backwards: bool,
+}
+
+/// Why a text that begins like a number is none.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum NoAmount {
+    /// It does not begin with a digit.
+    NotANumber,
+    /// `1,500` may be one and a half or fifteen hundred.
+    Ambiguous,
+    /// Something stands behind or before the number.
+    Other,
+    /// So large that nothing is.
+    TooLarge,
+}
+
+/// The largest number that is read: a thousand kilometres in millimetres.
+const LARGEST: i128 = 1_000_000_000;
+
+/// Reads a number or a range, whole.
+pub(super) fn amount(text: &str) -> Result<Amount, NoAmount> {
+    let text = text.trim();
+    let (first, rest) = number(text)?;
+    let (first_unit, rest) = unit(rest);
+    let rest = rest.trim_start();
+    if rest.is_empty() {
+        let unit = first_unit;
+        return Ok(Amount { low: first, high: first, unit, backwards: false });
+    }
+    let rest = after_dash(rest).ok_or(NoAmount::Other)?;
+    let (second, rest) = number(rest.trim_start()).map_err(|why| match why {
+        NoAmount::NotANumber => NoAmount::Other,
+        why => why,
+    })?;
+    let (second_unit, rest) = unit(rest);
+    if !rest.trim().is_empty() {
+        return Err(NoAmount::Other);
+    }
+    // `3-5 cm`: the unit at the end holds for both; `3 cm - 45 mm` has one each.
+    let (low, high, unit) = match (first_unit, second_unit) {
+        (Some(a), Some(b)) if a != b => {
+            if a.kept_as() != b.kept_as() {
+                return Err(NoAmount::Other);
+            }
+            (first, second * b.factor() / a.factor(), Some(a))
+        }
+        (a, b) => (first, second, a.or(b)),
+    };
+    let backwards = low > high;
+    let (low, high) = if backwards { (high, low) } else { (low, high) };
+    Ok(Amount { low, high, unit, backwards })
+}
+
+impl Amount {
+    /// Both ends as whole numbers from 0, if they are.
+    pub(super) fn whole(&self) -> Option<(u32, u32)> {
+        let end = |end: Share| {
+            if end.is_integer() { end.to_integer().to_u32() } else { None }
+        };
+        Some((end(self.low)?, end(self.high)?))
+    }
+
+    /// Both ends in the kept unit, a number without unit being in `unless`.
+    pub(super) fn quantities(&self, unless: Option<TypedUnit>) -> (Quantity, Quantity) {
+        let unit = self.unit.or(unless);
+        (quantity(self.low, unit), quantity(self.high, unit))
+    }
+}
+
+/// A number in a typed unit, as it is kept: to the nearest thousandth.
+pub(super) fn quantity(number: Share, unit: Option<TypedUnit>) -> Quantity {
+    let factor = unit.map_or(Share::from_integer(1), TypedUnit::factor);
+    let thousandths = (number * factor * Share::from_integer(1000)).round().to_integer();
+    Quantity::from_thousandths(i64::try_from(thousandths).unwrap_or(i64::MAX))
+}
+
+/// What follows a dash of any sort, or `to`.
+fn after_dash(text: &str) -> Option<&str> {
+    let dash = |sign: char| {
+        matches!(sign, '-' | '\u{2010}'..='\u{2015}' | '\u{2212}' | '\u{fe58}' | '\u{ff0d}')
+    };
+    if let Some(rest) = text.strip_prefix(dash) {
+        return Some(rest);
+    }
+    let word = text.get(..2)?;
+    let rest = &text[2..];
+    let apart = rest.starts_with(|sign: char| !sign.is_alphabetic());
+    (word.eq_ignore_ascii_case("to") && apart).then_some(rest)
+}
+
+/// A decimal number at the beginning, and the rest.
+fn number(text: &str) -> Result<(Share, &str), NoAmount> {
+    let unsigned = text.strip_prefix(['-', '\u{2212}']);
+    let negative = unsigned.is_some();
+    let digits = unsigned.unwrap_or(text);
+    let end = digits.find(|sign: char| !sign.is_ascii_digit()).unwrap_or(digits.len());
+    if end == 0 {
+        return Err(NoAmount::NotANumber);
+    }
+    let (mut value, mut rest) = (whole(&digits[..end])?, &digits[end..]);
+    if let Some(after) = rest.strip_prefix(['.', ',']) {
+        let end = after.find(|sign: char| !sign.is_ascii_digit()).unwrap_or(after.len());
+        if end > 0 {
+            if rest.starts_with(',') && end == 3 && &digits[..1] != "0" {
+                return Err(NoAmount::Ambiguous);
+            }
+            if end > 9 {
+                return Err(NoAmount::TooLarge);
+            }
+            let scale = 10_i128.pow(u32::try_from(end).expect("at most nine digits"));
+            value += Share::new(whole(&after[..end])?.to_integer(), scale);
+            rest = &after[end..];
+        }
+    }
+    Ok((if negative { -value } else { value }, rest))
+}
+
+fn whole(digits: &str) -> Result<Share, NoAmount> {
+    let value: i128 = digits.parse().map_err(|_| NoAmount::TooLarge)?;
+    if value > LARGEST { Err(NoAmount::TooLarge) } else { Ok(Share::from_integer(value)) }
+}
+
+/// A unit at the beginning, and the rest.
+fn unit(text: &str) -> (Option<TypedUnit>, &str) {
+    let trimmed = text.trim_start();
+    let letters = |sign: char| sign.is_alphabetic() || matches!(sign, '°' | 'º' | '″' | '"');
+    let end = trimmed.find(|sign| !letters(sign)).unwrap_or(trimmed.len());
+    let dotted = if trimmed[end..].starts_with('.') { end + 1 } else { end };
+    match TypedUnit::read(&trimmed[..end]) {
+        Some(unit) => (Some(unit), &trimmed[dotted..]),
+        None => (None, text),
+    }
+}

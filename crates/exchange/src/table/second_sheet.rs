@@ -1,0 +1,94 @@
+//! What the sheets beside the table have in common: headings in any order, under any of a few
+//! natural names.
+//!
+//! From a sheet to its rows, with each wanted column found.
+
+use spinney_model::Code;
+
+use super::{grid::Grid, phrase::fold, report::Report};
+
+/// A sheet whose headings were found.
+pub(super) struct Records<'g, const N: usize> {
+    grid: &'g Grid,
+    columns: [Option<u32>; N],
+    rows: Vec<u32>,
+}
+
+/// One row of it.
+#[derive(Clone, Copy)]
+pub(super) struct Record<'r, const N: usize> {
+    grid: &'r Grid,
+    columns: &'r [Option<u32>; N],
+    row: u32,
+}
+
+impl<'g, const N: usize> Records<'g, N> {
+    /// Finds the headings; `wanted` has the names of each column, the usual one first.
+    pub(super) fn of(
+        grid: &'g Grid,
+        wanted: &[&[&str]; N],
+        report: &mut Report,
+    ) -> Option<Self> {
+        let headed = grid.below_heading(report)?;
+        let mut columns = [None; N];
+        for (column, heading) in headed.headings {
+            let folded = fold(heading.trim_end_matches(['?', ':']));
+            let names = wanted.iter().map(|names| names.contains(&folded.as_str()));
+            match names.enumerate().find(|(_, named)| *named) {
+                Some((field, _)) if columns[field].is_none() => columns[field] = Some(*column),
+                _ => report.add(
+                    Code::LeftOut,
+                    &format!("heading {}", grid.name),
+                    grid.place(headed.row, *column),
+                    || format!("The column “{heading}” of “{}” is not read.", grid.name),
+                    &format!("Nothing, or call it one of: {}.", usual(wanted)),
+                ),
+            }
+        }
+        Some(Self { grid, columns, rows: headed.rows })
+    }
+
+    /// Whether a column was found.
+    pub(super) fn has(&self, field: usize) -> bool {
+        self.columns[field].is_some()
+    }
+
+    /// The rows.
+    pub(super) fn rows(&self) -> impl Iterator<Item = Record<'_, N>> {
+        let (grid, columns) = (self.grid, &self.columns);
+        self.rows.iter().map(move |row| Record { grid, columns, row: *row })
+    }
+}
+
+impl<'r, const N: usize> Record<'r, N> {
+    /// The text of a column; empty if there is none.
+    pub(super) fn get(self, field: usize) -> &'r str {
+        self.columns[field].map_or("", |column| self.grid.get(self.row, column))
+    }
+
+    /// The text of a column, if there is one.
+    pub(super) fn text(self, field: usize) -> Option<String> {
+        Some(self.get(field).to_owned()).filter(|text| !text.is_empty())
+    }
+
+    /// Where that is.
+    pub(super) fn place(self, field: usize) -> spinney_model::Place {
+        self.grid.place(self.row, self.columns[field].unwrap_or(0))
+    }
+
+    /// Says that the text of a column is not understood.
+    pub(super) fn odd(self, field: usize, what: &str, remedy: &str, report: &mut Report) {
+        let (place, text) = (self.place(field), self.get(field));
+        report.add(
+            Code::CellNotUnderstood,
+            &format!("{what} {}", self.grid.name),
+            place.clone(),
+            || format!("“{text}” in {place} is no {what}."),
+            remedy,
+        );
+    }
+}
+
+fn usual(wanted: &[&[&str]]) -> String {
+    wanted.iter().map(|names| names[0]).collect::<Vec<_>>().join(", ")
+}

@@ -1,0 +1,73 @@
+//! What a file is, from its first bytes: a workbook, text, or something that is no table.
+//!
+//! From bytes to text in UTF-8 or to "a workbook". It trusts no file ending. Text without a
+//! byte order mark that is not UTF-8 is taken for Windows-1252, as the WHATWG Encoding
+//! Standard decodes it (<https://encoding.spec.whatwg.org/#windows-1252>).
+
+use std::borrow::Cow;
+
+use super::{Source, TableError, caps};
+
+/// What a file turned out to be.
+#[derive(Debug)]
+pub(super) enum Form<'a> {
+    /// A zip, so probably an XLSX.
+    Workbook,
+    /// A text; separated values.
+    Text(Cow<'a, str>),
+}
+
+/// Files that people pick by mistake, with what to call them.
+const NOT_TABLES: [(&[u8], &str); 6] = [
+    (b"%PDF", "a PDF"),
+    (b"\x89PNG", "a picture"),
+    (b"\xff\xd8\xff", "a photograph"),
+    (b"GIF8", "a picture"),
+    (b"{\\rtf", "a text document"),
+    (b"SQLite format 3", "a database"),
+];
+
+/// The first bytes of the older office files, and of encrypted new ones.
+const COMPOUND: &[u8] = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1";
+
+/// Says what a file is, and decodes it if it is text.
+pub(super) fn form(source: &Source) -> Result<Form<'_>, TableError> {
+    let (name, bytes) = (|| source.name.clone(), source.bytes.as_slice());
+    if bytes.len() > caps::MOST_BYTES {
+        return Err(TableError::TooLarge { name: name() });
+    }
+    if bytes.starts_with(b"PK\x03\x04") || bytes.starts_with(b"PK\x05\x06") {
+        return Ok(Form::Workbook);
+    }
+    if bytes.starts_with(COMPOUND) {
+        return Err(if has_encrypted_package(bytes) {
+            TableError::Protected { name: name() }
+        } else {
+            TableError::OldFormat { name: name(), format: "an older office file" }
+        });
+    }
+    if let Some((_, what)) = NOT_TABLES.iter().find(|(start, _)| bytes.starts_with(start)) {
+        return Err(TableError::NotATable { name: name(), what });
+    }
+    let text = decode(bytes);
+    if text.contains('\0') {
+        return Err(TableError::NotATable { name: name(), what: "not text" });
+    }
+    Ok(Form::Text(text))
+}
+
+/// The name that the container of an encrypted workbook holds, in UTF-16.
+fn has_encrypted_package(bytes: &[u8]) -> bool {
+    let name: Vec<u8> = "EncryptedPackage".encode_utf16().flat_map(u16::to_le_bytes).collect();
+    bytes.windows(name.len()).any(|window| window == name)
+}
+
+fn decode(bytes: &[u8]) -> Cow<'_, str> {
+    if let Some((encoding, length)) = encoding_rs::Encoding::for_bom(bytes) {
+        return encoding.decode_without_bom_handling(&bytes[length..]).0;
+    }
+    match std::str::from_utf8(bytes) {
+        Ok(text) => Cow::Borrowed(text),
+        Err(_) => encoding_rs::WINDOWS_1252.decode_without_bom_handling(bytes).0,
+    }
+}

@@ -1,0 +1,248 @@
+//! Writes a matrix as separated values, so that reading it gives the same matrix.
+//!
+//! From a matrix to the texts of four sheets, as RFC 4180 (2005) has them. Names that differ
+//! only in capitals or spaces cannot both come back: in a table people cannot tell them apart
+//! either.
+
+use num_traits::{CheckedMul, ToPrimitive};
+use spinney_model::{
+    Cell, Character, Difficulty, Matrix, OtherName, Quantity, Scale, Share, StateIx, Unit,
+    Value,
+};
+
+use super::cell_text::{Part, What, understand};
+use super::kinds_sheet::is_language;
+use super::phrase::quote;
+use super::separated::needs_apostrophe;
+use super::{Sheets, about_sheet, characters_sheet, kinds_sheet};
+
+/// Writes the four sheets of a matrix.
+pub(super) fn write(matrix: &Matrix) -> Sheets {
+    Sheets {
+        table: table(matrix),
+        characters: characters(matrix),
+        kinds: kinds(matrix),
+        about: about(matrix),
+    }
+}
+
+fn table(matrix: &Matrix) -> String {
+    let names = matrix.characters().iter().map(|character| character.name.clone());
+    let mut rows = vec![std::iter::once("kind".to_owned()).chain(names).collect::<Vec<_>>()];
+    for taxon in matrix.taxon_indices() {
+        let mut row = vec![matrix.taxon(taxon).name.clone()];
+        for character in matrix.character_indices() {
+            let scale = &matrix.character(character).scale;
+            row.push(cell_text(matrix.cell(taxon, character), scale));
+        }
+        rows.push(row);
+    }
+    separated(rows)
+}
+
+/// RFC 4180, with an apostrophe before what a spreadsheet might calculate.
+///
+/// Where a text holds another sign that parts cells elsewhere, everything is quoted, so that
+/// nobody has to guess which of them parts cells here.
+fn separated(rows: Vec<Vec<String>>) -> String {
+    let other = rows.iter().flatten().any(|field| field.contains([';', '\t']));
+    let quotes = if other { csv::QuoteStyle::Always } else { csv::QuoteStyle::Necessary };
+    let terminator = csv::Terminator::CRLF;
+    let mut writer = csv::WriterBuilder::new()
+        .terminator(terminator)
+        .flexible(true)
+        .quote_style(quotes)
+        .from_writer(Vec::new());
+    for row in rows {
+        let fields = row
+            .into_iter()
+            .map(|field| if needs_apostrophe(&field) { format!("'{field}") } else { field });
+        writer.write_record(fields).expect("writing into memory does not fail");
+    }
+    let bytes = writer.into_inner().expect("writing into memory does not fail");
+    String::from_utf8(bytes).expect("text in, text out")
+}
+
+/// A cell as a person would type it.
+pub(crate) fn cell_text(cell: &Cell, scale: &Scale) -> String {
+    let text = match (&cell.value, scale) {
+        (Value::Unknown, _) => "?".to_owned(),
+        (Value::DoesNotApply, _) => "n/a".to_owned(),
+        (Value::States(shares), Scale::Words { states }) => {
+            let name = |state: &StateIx| word(&states[state.0]);
+            return alternatives(shares, name, " ", cell.seen);
+        }
+        (Value::Counts(shares), _) => {
+            return alternatives(shares, ToString::to_string, ": ", cell.seen);
+        }
+        (Value::Range { low, high }, Scale::Measure { unit, .. }) => range(*low, *high, *unit),
+        _ => unreachable!("a matrix holds only cells that fit their columns"),
+    };
+    text + &seen_text(cell.seen)
+}
+
+fn seen_text(seen: Option<u32>) -> String {
+    seen.map(|seen| format!(" ({seen} seen)")).unwrap_or_default()
+}
+
+fn range(low: Quantity, high: Quantity, unit: Unit) -> String {
+    let space = if unit == Unit::Unstated { "" } else { " " };
+    let sign = unit.sign();
+    if low == high {
+        format!("{low}{space}{sign}")
+    } else if low < Quantity::ZERO {
+        format!("{low} to {high}{space}{sign}")
+    } else {
+        format!("{low}-{high}{space}{sign}")
+    }
+}
+
+/// `lobed or entire` for equal shares, `lobed 8, entire 2` for counts, else fractions.
+fn alternatives<T>(
+    shares: &[(T, Share)],
+    name: impl Fn(&T) -> String,
+    before_count: &str,
+    seen: Option<u32>,
+) -> String {
+    let with = |count: &dyn Fn(Share) -> String| {
+        let part = |(item, share): &(T, Share)| {
+            format!("{}{before_count}{}", name(item), count(*share))
+        };
+        shares.iter().map(part).collect::<Vec<_>>().join(", ")
+    };
+    let count = |seen: u32| {
+        let whole = Share::from_integer(seen.into());
+        let whole_each =
+            seen > 0 && shares.iter().all(|(_, share)| (share * whole).is_integer());
+        whole_each.then(|| with(&|share| (share * whole).to_integer().to_string()))
+    };
+    if let Some(text) = seen.and_then(count) {
+        return text;
+    }
+    let equal = shares.iter().all(|(_, share)| *share == shares[0].1);
+    let text = if equal {
+        shares.iter().map(|(item, _)| name(item)).collect::<Vec<_>>().join(" or ")
+    } else {
+        with(&|share| format!("{}/{}", share.numer(), share.denom()))
+    };
+    text + &seen_text(seen)
+}
+
+/// A state, between quotation marks if it would be read as something else.
+pub(crate) fn word(state: &str) -> String {
+    let plain = |typed: &What| match typed {
+        What::Words(parts) => *parts == [Part { item: state.to_owned(), share: None }],
+        _ => false,
+    };
+    let alone = understand(state, "");
+    let plain = alone.is_ok_and(|typed| typed.seen.is_none() && plain(&typed.what));
+    // A bracket may be taken for `(8 seen)`, a sign at the end for a count.
+    let signs = state.contains(['"', '(', ')', ':', '=', '×', ';', ',']);
+    if plain && !signs { state.to_owned() } else { quote(state) }
+}
+
+fn characters(matrix: &Matrix) -> String {
+    let mut rows = vec![usual(&characters_sheet::HEADINGS)];
+    rows.extend(matrix.characters().iter().map(|character| described(character, matrix)));
+    separated(rows)
+}
+
+fn usual(headings: &[&[&str]]) -> Vec<String> {
+    headings.iter().map(|names| names[0].to_owned()).collect()
+}
+
+fn described(character: &Character, matrix: &Matrix) -> Vec<String> {
+    let (values, states, unit, gap) = match &character.scale {
+        Scale::Words { states } => {
+            let states = states.iter().map(|state| word(state)).collect::<Vec<_>>();
+            ("words", states.join("; "), "", String::new())
+        }
+        Scale::Counts => ("counts", String::new(), "", String::new()),
+        Scale::Measure { unit, gap } => {
+            let sign = if *unit == Unit::Unstated { "none" } else { unit.sign() };
+            ("measure", String::new(), sign, range(*gap, *gap, *unit))
+        }
+    };
+    let seen_on = character.seen_on.iter().map(|form| form.word()).collect::<Vec<_>>();
+    vec![
+        character.name.clone(),
+        character.question.clone().unwrap_or_default(),
+        values.to_owned(),
+        states,
+        unit.to_owned(),
+        gap,
+        seen_on.join(", "),
+        match character.difficulty {
+            Difficulty::Easy => "easy",
+            Difficulty::Fair => "fair",
+            Difficulty::Hard => "hard",
+        }
+        .to_owned(),
+        character.read_right.map(|percent| percent.to_string()).unwrap_or_default(),
+        if character.by_touch { "yes" } else { "no" }.to_owned(),
+        applies_when(character, matrix),
+    ]
+}
+
+fn applies_when(character: &Character, matrix: &Matrix) -> String {
+    let Some(governor) = &character.governor else { return String::new() };
+    let above = matrix.character(governor.character);
+    let Scale::Words { states } = &above.scale else {
+        unreachable!("a matrix has only characters in words as governors")
+    };
+    let right = governor.states.iter().map(|state| word(&states[state.0])).collect::<Vec<_>>();
+    let words = above.name.split_whitespace().collect::<Vec<_>>().join(" ");
+    let plain = !above.name.contains(['=', ':', '"']) && words == above.name;
+    let name = if plain { above.name.clone() } else { quote(&above.name) };
+    format!("{name} = {}", right.join(" or "))
+}
+
+fn kinds(matrix: &Matrix) -> String {
+    let mut rows = vec![usual(&kinds_sheet::HEADINGS)];
+    for taxon in matrix.taxa() {
+        let names = taxon.other_names.iter().map(other_name).collect::<Vec<_>>();
+        let or_empty = |text: &Option<String>| text.clone().unwrap_or_default();
+        rows.push(vec![
+            taxon.name.clone(),
+            or_empty(&taxon.scientific_name),
+            names.join("; "),
+            weight(taxon.weight),
+            or_empty(&taxon.caution),
+            or_empty(&taxon.picture),
+            or_empty(&taxon.confirming),
+        ]);
+    }
+    separated(rows)
+}
+
+fn other_name(other: &OtherName) -> String {
+    let name = &other.name;
+    let words = name.split_whitespace().collect::<Vec<_>>().join(" ");
+    let tagged = name.split_once(':').is_some_and(|(tag, _)| is_language(tag.trim()));
+    let plain = words == *name && !name.contains(['"', ';']) && !tagged;
+    let name = if plain { name.clone() } else { quote(name) };
+    match &other.language {
+        Some(tag) => format!("{tag}: {name}"),
+        None => name,
+    }
+}
+
+/// A decimal where it is exact, since a spreadsheet takes `3/4` for a date.
+fn weight(weight: Share) -> String {
+    let thousandths = weight.checked_mul(&Share::from_integer(1000));
+    let whole = thousandths.filter(Share::is_integer).and_then(|it| it.to_integer().to_i64());
+    match whole {
+        Some(thousandths) => Quantity::from_thousandths(thousandths).to_string(),
+        None => format!("{}/{}", weight.numer(), weight.denom()),
+    }
+}
+
+fn about(matrix: &Matrix) -> String {
+    let scene = matrix.scene();
+    let texts = [&scene.title, &scene.place, &scene.season, &scene.part, &scene.version];
+    let mut rows = vec![vec!["what".to_owned(), "text".to_owned()]];
+    for (what, text) in about_sheet::ROWS.iter().zip(texts) {
+        rows.extend(text.as_ref().map(|text| vec![(*what).to_owned(), text.clone()]));
+    }
+    separated(rows)
+}

@@ -1,0 +1,58 @@
+//! The empty workbook, opened by another reader (calamine) and by our own.
+
+use std::io::Cursor;
+
+use calamine::{DataType, Reader, Xlsx};
+
+use super::{CHARACTERS, TemplateError, xlsx};
+use crate::table::{Settings, Source, Sources, TableError, read};
+
+fn opened() -> Xlsx<Cursor<Vec<u8>>> {
+    Xlsx::new(Cursor::new(xlsx("2026-10-03").unwrap())).unwrap()
+}
+
+#[test]
+fn another_reader_finds_the_sheets_and_the_headings() {
+    let mut book = opened();
+    let sheets = ["table", "characters", "kinds", "about", "how to fill this in"];
+    assert_eq!(book.sheet_names(), sheets);
+    let table = book.worksheet_range("table").unwrap();
+    let headings: Vec<String> = table.rows().next().unwrap().iter().map(text).collect();
+    let names: Vec<&str> =
+        std::iter::once("kind").chain(CHARACTERS.iter().map(|it| it.name)).collect();
+    assert_eq!(headings, names);
+    assert_eq!(table.height(), 1, "no kind and no value stands in the template");
+    let characters = book.worksheet_range("characters").unwrap();
+    let row: Vec<String> = characters.rows().nth(1).unwrap().iter().map(text).collect();
+    assert_eq!(row[1], "Is the leaf {}?");
+    assert_eq!(characters.height(), CHARACTERS.len() + 1);
+}
+
+fn text(cell: &calamine::Data) -> String {
+    cell.get_string().unwrap_or("").to_owned()
+}
+
+#[test]
+fn the_empty_template_lacks_nothing_but_kinds() {
+    let bytes = xlsx("2026-10-03").unwrap();
+    let table = Source { name: "leaves.xlsx".to_owned(), bytes };
+    let sources = Sources { table, ..Sources::default() };
+    let error = read(&sources, &Settings::default()).unwrap_err();
+    assert_eq!(error, TableError::NoKinds { name: "table".to_owned() });
+    assert_eq!(error.to_string(), "table has no kinds yet.");
+}
+
+#[test]
+fn the_same_date_gives_the_same_bytes() {
+    assert_eq!(xlsx("2026-10-03"), xlsx("2026-10-03"));
+    assert_ne!(xlsx("2026-10-03"), xlsx("2026-10-04"));
+}
+
+#[test]
+fn a_date_that_is_none_is_refused_in_words() {
+    for date in ["yesterday", "2026-13-01", "2026-10", "", "2026-10-03T12:00:00"] {
+        let error = xlsx(date).unwrap_err();
+        assert_eq!(error, TemplateError::Date(date.to_owned()));
+        assert!(error.to_string().contains("no date"));
+    }
+}

@@ -1,0 +1,321 @@
+//! Cells as people type them, in small tables a teacher can read.
+
+#![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
+
+use spinney_exchange::table::{Settings, Source, Sources, TableRead, read};
+use spinney_model::{
+    CharacterIx, Code, Place, Quantity, Scale, Share, StateIx, TaxonIx, Unit, Value,
+};
+
+/// Reads a table whose columns are parted by `|`.
+fn table(text: &str) -> TableRead {
+    with_characters(text, None)
+}
+
+fn with_characters(text: &str, characters: Option<&str>) -> TableRead {
+    let source = |name: &str, text: &str| {
+        let rows = text.trim().lines().map(|line| {
+            let cells = line.split('|').map(|cell| cell.trim().to_owned());
+            cells.collect::<Vec<_>>().join("\t")
+        });
+        Source { name: name.to_owned(), bytes: rows.collect::<Vec<_>>().join("\n").into() }
+    };
+    let sources = Sources {
+        table: source("hedge.csv", text),
+        characters: characters.map(|text| source("characters.csv", text)),
+        ..Sources::default()
+    };
+    read(&sources, &Settings::default()).unwrap()
+}
+
+fn value(read: &TableRead, taxon: usize, character: usize) -> Value {
+    read.matrix.cell(TaxonIx(taxon), CharacterIx(character)).value.clone()
+}
+
+fn states(read: &TableRead, character: usize) -> Vec<String> {
+    match &read.matrix.character(CharacterIx(character)).scale {
+        Scale::Words { states } => states.clone(),
+        scale => panic!("no words: {scale:?}"),
+    }
+}
+
+fn share(part: i128, whole: i128) -> Share {
+    Share::new(part, whole)
+}
+
+fn mm(low: i64, high: i64) -> Value {
+    Value::Range {
+        low: Quantity::from_thousandths(low),
+        high: Quantity::from_thousandths(high),
+    }
+}
+
+fn told(read: &TableRead, code: Code) -> Vec<String> {
+    let found = read.findings.iter().filter(|finding| finding.code == code);
+    found.map(|finding| format!("{}: {}", finding.place, finding.sentence)).collect()
+}
+
+#[test]
+fn words_alternatives_and_counts_of_what_was_seen() {
+    let read = table(
+        "kind  | edge             | lobes
+         hazel | toothed          | lobed or entire
+         ivy   | Smooth           | lobed 8, entire 2
+         oak   | toothed OR wavy  | 3 entire; 1 lobed
+         lime  |  TOOTHED         | entire: 2, lobed: 2
+         elm   | toothed          | lobed 75 %, entire 25 %",
+    );
+    assert_eq!(states(&read, 0), ["toothed", "Smooth", "wavy"]);
+    assert_eq!(states(&read, 1), ["lobed", "entire"]);
+    let half = |a: i128, b: i128, whole: i128| {
+        Value::States(vec![(StateIx(0), share(a, whole)), (StateIx(1), share(b, whole))])
+    };
+    assert_eq!(value(&read, 0, 1), half(1, 1, 2));
+    assert_eq!(value(&read, 1, 1), half(4, 1, 5));
+    assert_eq!(value(&read, 2, 1), half(1, 3, 4));
+    assert_eq!(value(&read, 3, 1), half(1, 1, 2));
+    assert_eq!(value(&read, 4, 1), half(3, 1, 4));
+    let seen = |kind| read.matrix.cell(TaxonIx(kind), CharacterIx(1)).seen;
+    assert_eq!([0, 1, 2, 3, 4].map(seen), [None, Some(10), Some(4), Some(4), None]);
+    assert_eq!(value(&read, 3, 0), Value::States(vec![(StateIx(0), share(1, 1))]));
+    assert!(read.findings.is_empty(), "{:?}", read.findings);
+}
+
+#[test]
+fn unknown_and_does_not_apply_are_never_the_same() {
+    let read = table(
+        "kind  | edge    | leaflets
+         hazel | ?       | n/a
+         ivy   |         | Does not apply
+         oak   | toothed | NA
+         rose  | smooth  | 5",
+    );
+    assert_eq!(value(&read, 0, 0), Value::Unknown);
+    assert_eq!(value(&read, 1, 0), Value::Unknown);
+    for kind in 0..3 {
+        assert_eq!(value(&read, kind, 1), Value::DoesNotApply);
+    }
+    // One finding for the character, with the cells in it.
+    let unknown = told(&read, Code::Unknown);
+    assert_eq!(
+        unknown,
+        ["edge: Nobody has recorded “edge” of hazel (hedge.csv!B2), ivy (hedge.csv!B3)."]
+    );
+}
+
+#[test]
+fn a_lone_dash_is_asked_back_and_means_unknown_meanwhile() {
+    let read = table("kind | edge\n hazel | -\n ivy | –\n oak | wavy");
+    assert_eq!(value(&read, 0, 0), Value::Unknown);
+    assert_eq!(value(&read, 1, 0), Value::Unknown);
+    let dashes: Vec<_> =
+        read.findings.iter().filter(|finding| finding.code == Code::CellNotPlain).collect();
+    assert_eq!(dashes.len(), 2);
+    assert_eq!(dashes[0].place, Place::Cell("hedge.csv!B2".to_owned()));
+    assert!(dashes[0].remedy.contains("`n/a`") && dashes[0].remedy.contains("`?`"));
+}
+
+#[test]
+fn lengths_in_any_unit_with_any_dash_are_kept_in_millimetres() {
+    let read = table(
+        "kind | blade length (mm)
+         a | 4 cm
+         b | 40 mm
+         c | 3,5 cm
+         d | 3.5cm
+         e | 30-60
+         f | 30 – 60
+         g | 30—60 mm
+         h | 30‑60
+         i | 30 to 60
+         j | 3 cm - 45 mm
+         k | 1 in
+         l | 0.5-1 inch
+         m | 0,04 m
+         n | 1-2 cm",
+    );
+    let wanted = [
+        (40, 40),
+        (40, 40),
+        (35, 35),
+        (35, 35),
+        (30, 60),
+        (30, 60),
+        (30, 60),
+        (30, 60),
+        (30, 60),
+        (30, 45),
+    ];
+    for (kind, (low, high)) in wanted.into_iter().enumerate() {
+        assert_eq!(value(&read, kind, 0), mm(low * 1000, high * 1000), "kind {kind}");
+    }
+    assert_eq!(value(&read, 10, 0), mm(25_400, 25_400));
+    assert_eq!(value(&read, 11, 0), mm(12_700, 25_400));
+    assert_eq!(value(&read, 12, 0), mm(40_000, 40_000));
+    assert_eq!(value(&read, 13, 0), mm(10_000, 20_000));
+    let character = read.matrix.character(CharacterIx(0));
+    assert_eq!(character.name, "blade length");
+    let gap = Quantity::from_whole(5);
+    assert_eq!(character.scale, Scale::Measure { unit: Unit::Millimetres, gap });
+    assert!(read.findings.is_empty(), "{:?}", read.findings);
+}
+
+#[test]
+fn whole_numbers_without_unit_are_counts_and_a_range_is_each_of_them() {
+    let read =
+        table("kind | leaflets\n rose | 5-7\n rowan | 13 or 15\n ash | 9\n elder | 5 leaflets");
+    let third = share(1, 3);
+    assert_eq!(value(&read, 0, 0), Value::Counts(vec![(5, third), (6, third), (7, third)]));
+    assert_eq!(value(&read, 1, 0), Value::Counts(vec![(13, share(1, 2)), (15, share(1, 2))]));
+    assert_eq!(value(&read, 2, 0), Value::Counts(vec![(9, share(1, 1))]));
+    assert_eq!(value(&read, 3, 0), Value::Counts(vec![(5, share(1, 1))]));
+    assert!(read.findings.is_empty(), "{:?}", read.findings);
+}
+
+#[test]
+fn a_length_without_unit_is_read_in_millimetres_and_said() {
+    for text in ["kind | stalk length\n a | 3-5\n b | 9", "kind | stalk\n a | 3-50\n b | 9"] {
+        let read = table(text);
+        assert_eq!(value(&read, 1, 0), mm(9_000, 9_000));
+        let assumed = told(&read, Code::Assumed);
+        assert_eq!(assumed.len(), 1, "{assumed:?}");
+        assert!(assumed[0].contains("read in mm"), "{assumed:?}");
+        assert_eq!(read.assumed.len(), 1);
+    }
+}
+
+#[test]
+fn decimals_without_unit_are_a_measure_without_unit() {
+    let read = table("kind | ratio\n a | 1,5\n b | 2-2.5");
+    let scale = &read.matrix.character(CharacterIx(0)).scale;
+    assert!(matches!(scale, Scale::Measure { unit: Unit::Unstated, .. }));
+    assert_eq!(value(&read, 0, 0), mm(1_500, 1_500));
+    assert_eq!(told(&read, Code::Assumed).len(), 1);
+}
+
+#[test]
+fn numbers_beside_centimetres_are_read_in_centimetres_and_the_cell_is_named() {
+    let read = table("kind | stalk\n a | 3 cm\n b | 4");
+    assert_eq!(value(&read, 1, 0), mm(40_000, 40_000));
+    let assumed = told(&read, Code::Assumed);
+    assert!(assumed[0].contains("hedge.csv!B3 has no unit. It is read in cm"), "{assumed:?}");
+}
+
+#[test]
+fn degrees_and_grams_are_units_too() {
+    let read = table("kind | angle | weight\n a | 30-45° | 2 g\n b | 60 degrees | 0.5 kg");
+    assert_eq!(value(&read, 0, 0), mm(30_000, 45_000));
+    assert_eq!(value(&read, 1, 1), mm(500_000, 500_000));
+    let unit = |at| match read.matrix.character(CharacterIx(at)).scale {
+        Scale::Measure { unit, .. } => unit,
+        _ => panic!("no measure"),
+    };
+    assert_eq!([unit(0), unit(1)], [Unit::Degrees, Unit::Grams]);
+}
+
+#[test]
+fn a_measure_with_or_is_one_range_and_said() {
+    let read = table("kind | stalk (mm)\n a | 3 or 9\n b | 20");
+    assert_eq!(value(&read, 0, 0), mm(3_000, 9_000));
+    assert!(told(&read, Code::CellNotPlain)[0].contains("one range"));
+}
+
+#[test]
+fn yes_and_no_in_any_form_are_two_states() {
+    let read = table("kind | spines?\n holly | Yes\n ivy | n\n oak | NO\n rose | y or no");
+    assert_eq!(states(&read, 0), ["yes", "no"]);
+    assert_eq!(value(&read, 1, 0), Value::States(vec![(StateIx(1), share(1, 1))]));
+    // Both are states even where only one is met, so that a question can be asked.
+    assert_eq!(states(&table("kind | spines\n holly | yes"), 0), ["yes", "no"]);
+}
+
+#[test]
+fn what_cannot_be_understood_is_named_with_its_cell_and_read_as_unknown() {
+    let text = "kind | stalk (mm)\n a | about 5\n b | >40\n c | 5 ± 1\n d | 1,500\n e | 3-5-7\n f | 12";
+    let read = table(text);
+    for kind in 0..5 {
+        assert_eq!(value(&read, kind, 0), Value::Unknown, "kind {kind}");
+    }
+    let odd: Vec<_> =
+        read.findings.iter().filter(|it| it.code == Code::CellNotUnderstood).collect();
+    let places: Vec<_> = odd.iter().map(|finding| finding.place.to_string()).collect();
+    for cell in ["B2", "B3", "B4", "B5", "B6"] {
+        assert!(places.contains(&format!("hedge.csv!{cell}")), "{cell}: {places:?}");
+    }
+    assert!(odd.iter().all(|finding| !finding.remedy.is_empty()));
+}
+
+#[test]
+fn the_majority_of_a_mixed_column_wins_and_the_rest_is_told() {
+    let read = table("kind | edge\n a | toothed\n b | smooth\n c | 4");
+    assert_eq!(value(&read, 2, 0), Value::Unknown);
+    assert!(told(&read, Code::CellNotUnderstood)[0].contains("hedge.csv!B4"));
+    let read = table("kind | leaflets\n a | 3\n b | many\n c | 5");
+    assert_eq!(value(&read, 1, 0), Value::Unknown);
+    assert!(told(&read, Code::CellNotUnderstood)[0].contains("“many”"));
+}
+
+#[test]
+fn a_hundred_alike_are_said_once() {
+    let rows: Vec<_> = (0..100).map(|kind| format!("k{kind} | >4")).collect();
+    let read = table(&format!("kind | leaflets\n{}\n x | 3", rows.join("\n")));
+    let odd = told(&read, Code::CellNotUnderstood);
+    assert_eq!(odd.len(), 6);
+    assert!(odd[5].contains("And 95 more like these; the last is hedge.csv!B101."), "{odd:?}");
+}
+
+#[test]
+fn words_that_look_alike_are_told_and_never_merged() {
+    let read = table("kind | edge\n a | toothed\n b | tooted\n c | smooth\n d | rough");
+    assert_eq!(states(&read, 0), ["toothed", "tooted", "smooth", "rough"]);
+    let alike = told(&read, Code::StatesAlike);
+    assert_eq!(alike.len(), 1, "{alike:?}");
+    assert!(alike[0].contains("hedge.csv!B3") && alike[0].contains("“toothed” and “tooted”"));
+    let plain =
+        table("kind | feel\n a | smooth\n b | rough\n c | round\n d | 1 pair\n e | soft");
+    assert!(told(&plain, Code::StatesAlike).is_empty());
+}
+
+#[test]
+fn a_list_without_counts_is_read_as_or() {
+    let read = table("kind | edge\n a | toothed, wavy\n b | wavy");
+    let half = share(1, 2);
+    assert_eq!(value(&read, 0, 0), Value::States(vec![(StateIx(0), half), (StateIx(1), half)]));
+    assert_eq!(told(&read, Code::CellNotPlain).len(), 1);
+}
+
+#[test]
+fn names_that_end_in_a_number_are_names() {
+    let read = table("kind | group\n a | group 1\n b | group 2\n c | group 1");
+    assert_eq!(states(&read, 0), ["group 1", "group 2"]);
+    assert_eq!(told(&read, Code::Assumed).len(), 1);
+}
+
+#[test]
+fn a_range_the_wrong_way_round_is_turned_and_told() {
+    let read = table("kind | stalk (mm)\n a | 60-30\n b | 5");
+    assert_eq!(value(&read, 0, 0), mm(30_000, 60_000));
+    assert!(told(&read, Code::CellNotPlain)[0].contains("hedge.csv!B2"));
+}
+
+#[test]
+fn what_the_second_sheet_says_comes_first() {
+    let read = with_characters(
+        "kind | legs | stalk | edge
+         a | 6 | 3-30 | smooth
+         b | 8 | 5 | tooted",
+        Some(
+            "character | unit | gap | states
+             legs | mm | 2 |
+             stalk | count | |
+             edge | | | toothed; smooth",
+        ),
+    );
+    let gap = Quantity::from_whole(2);
+    let legs = &read.matrix.character(CharacterIx(0)).scale;
+    assert_eq!(*legs, Scale::Measure { unit: Unit::Millimetres, gap });
+    assert_eq!(read.matrix.character(CharacterIx(1)).scale, Scale::Counts);
+    assert_eq!(states(&read, 2), ["toothed", "smooth", "tooted"]);
+    assert!(told(&read, Code::SheetDisagrees)[0].contains("hedge.csv!D3"));
+    assert_eq!(told(&read, Code::StatesAlike).len(), 1);
+}

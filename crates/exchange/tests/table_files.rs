@@ -1,0 +1,243 @@
+//! Files as they come: encodings, separators, quotation marks, workbooks.
+//!
+//! Sources: the examples of RFC 4180 (2005), section 2; the workbooks are written by
+//! rust_xlsxwriter and read a second time by calamine.
+
+#![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
+
+use std::io::Cursor;
+
+use calamine::{DataType, Reader, Xlsx};
+use rust_xlsxwriter::{Format, Formula, Workbook};
+use spinney_exchange::table::{Settings, Source, Sources, TableError, TableRead, read};
+use spinney_model::{CharacterIx, Code, Scale, TaxonIx, Value};
+
+fn try_read(name: &str, bytes: impl Into<Vec<u8>>) -> Result<TableRead, TableError> {
+    let table = Source { name: name.to_owned(), bytes: bytes.into() };
+    read(&Sources { table, ..Sources::default() }, &Settings::default())
+}
+
+fn names(read: &TableRead) -> Vec<&str> {
+    read.matrix.taxa().iter().map(|taxon| taxon.name.as_str()).collect()
+}
+
+fn states(read: &TableRead, character: usize) -> Vec<String> {
+    match &read.matrix.character(CharacterIx(character)).scale {
+        Scale::Words { states } => states.clone(),
+        scale => panic!("no words: {scale:?}"),
+    }
+}
+
+fn told(read: &TableRead, code: Code) -> Vec<String> {
+    let found = read.findings.iter().filter(|finding| finding.code == code);
+    found.map(|finding| format!("{}: {}", finding.place, finding.sentence)).collect()
+}
+
+#[test]
+fn every_encoding_that_spreadsheets_write_gives_the_same_table() {
+    let text = "kind;Rückseite\nGänsefuß;weiß\nHasel;grün";
+    let utf16 = |swap: fn(u16) -> [u8; 2]| -> Vec<u8> {
+        std::iter::once(0xfeff).chain(text.encode_utf16()).flat_map(swap).collect()
+    };
+    let windows: Vec<u8> =
+        text.chars().map(|sign| u8::try_from(u32::from(sign)).unwrap()).collect();
+    let files = [
+        text.as_bytes().to_vec(),
+        [b"\xef\xbb\xbf", text.as_bytes()].concat(),
+        utf16(u16::to_le_bytes),
+        utf16(u16::to_be_bytes),
+        windows,
+    ];
+    for bytes in files {
+        let read = try_read("a.csv", bytes).unwrap();
+        assert_eq!(names(&read), ["Gänsefuß", "Hasel"]);
+        assert_eq!(states(&read, 0), ["weiß", "grün"]);
+        assert_eq!(read.matrix.character(CharacterIx(0)).name, "Rückseite");
+    }
+}
+
+#[test]
+fn every_separator_and_line_end_gives_the_same_table() {
+    for separator in [",", ";", "\t"] {
+        for end in ["\n", "\r\n", "\r"] {
+            let text = ["kind|edge|stalk (mm)", "hazel|toothed|3.5", "ivy|smooth|40"].join(end);
+            let read = try_read("a.csv", text.replace('|', separator)).unwrap();
+            assert_eq!(names(&read), ["hazel", "ivy"], "{separator:?} {end:?}");
+            assert_eq!(states(&read, 0), ["toothed", "smooth"]);
+            assert!(read.findings.is_empty(), "{:?}", read.findings);
+        }
+    }
+}
+
+#[test]
+fn a_decimal_comma_beside_semicolons_is_no_separator() {
+    let read = try_read("a.csv", "kind;a (cm);b (cm)\nx;3,5;1,5\ny;4,5;2,5-3,5").unwrap();
+    assert_eq!(read.matrix.characters().len(), 2);
+    let cell = &read.matrix.cell(TaxonIx(1), CharacterIx(1)).value;
+    assert!(matches!(cell, Value::Range { low, high }
+        if (low.thousandths(), high.thousandths()) == (25_000, 35_000)));
+}
+
+#[test]
+fn a_first_line_may_declare_its_separator() {
+    let read = try_read("a.csv", "sep=;\nkind;edge\nhazel;toothed").unwrap();
+    assert_eq!(states(&read, 0), ["toothed"]);
+}
+
+/// RFC 4180 section 2, rules 5 to 7: quotation marks, line breaks and doubled marks.
+#[test]
+fn quotation_marks_are_those_of_rfc_4180() {
+    let text = "\"kind\",\"b\r\nbb\",ccc\r\n\"a\"\"aa\",b,\"c, c\"\r\nzzz,yyy,xxx\r\n";
+    let read = try_read("a.csv", text).unwrap();
+    assert_eq!(names(&read), ["a\"aa", "zzz"]);
+    assert_eq!(read.matrix.character(CharacterIx(0)).name, "b\r\nbb");
+}
+
+#[test]
+fn blank_lines_and_broken_rows_keep_the_names_of_cells() {
+    let text = "kind,edge,lobes\n\n\nhazel,?4?\n,,\r\nivy,toothed,lobed,extra\n";
+    let read = try_read("a.csv", text).unwrap();
+    assert_eq!(names(&read), ["hazel", "ivy"]);
+    let heading = told(&read, Code::HeadingTwice);
+    assert!(heading[0].contains("a.csv!D1"), "{heading:?}");
+    let unknown = told(&read, Code::Unknown);
+    assert!(unknown[0].contains("hazel (a.csv!C4)"), "{unknown:?}");
+}
+
+#[test]
+fn a_quotation_mark_that_is_never_closed_is_told_where_it_swallows_the_table() {
+    let rows: Vec<_> = (0..900).map(|at| format!("k{at},red")).collect();
+    let text = format!("kind,colour\nhazel,\"red\n{}", rows.join("\n"));
+    let read = try_read("a.csv", text).unwrap();
+    let told = told(&read, Code::TooLarge);
+    assert!(told[0].contains("a.csv!B2"), "{told:?}");
+    assert_eq!(names(&read), ["hazel"]);
+}
+
+#[test]
+fn what_is_no_table_is_refused_in_words() {
+    let mut compound = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1".to_vec();
+    let old = try_read("old.xls", compound.clone()).unwrap_err();
+    assert!(matches!(old, TableError::OldFormat { .. }));
+    compound.extend("EncryptedPackage".encode_utf16().flat_map(u16::to_le_bytes));
+    let locked = try_read("locked.xlsx", compound).unwrap_err();
+    assert!(matches!(locked, TableError::Protected { .. }));
+    let pdf = try_read("a.pdf", b"%PDF-1.7".to_vec()).unwrap_err();
+    assert_eq!(pdf.to_string(), "a.pdf is no table: it is a PDF.");
+    let binary = try_read("a.bin", vec![0; 100]).unwrap_err();
+    let zip =
+        try_read("a.zip", b"PK\x05\x06".iter().chain(&[0; 18]).copied().collect::<Vec<_>>());
+    let zip = zip.unwrap_err();
+    assert!(matches!(zip, TableError::NotATable { .. }), "{zip}");
+    for error in [old, locked, pdf, binary, zip] {
+        assert!(error.to_string().ends_with('.') && error.remedy().ends_with('.'));
+    }
+}
+
+/// A workbook as a person makes it, with everything that is no plain value.
+fn hedge() -> Vec<u8> {
+    let mut book = Workbook::new();
+    let sheet = book.add_worksheet().set_name("Hedge").unwrap();
+    for (column, heading) in
+        ["kind", "edge", "stalk (mm)", "leaflets", "spines"].iter().enumerate()
+    {
+        sheet.write(0, u16::try_from(column).unwrap(), *heading).unwrap();
+    }
+    sheet.write(1, 0, "hazel").unwrap();
+    sheet.write(1, 1, "toothed").unwrap();
+    sheet.write(1, 2, 3.5).unwrap();
+    sheet.write(1, 3, "n/a").unwrap();
+    sheet.write(1, 4, false).unwrap();
+    sheet.write(2, 0, "dog rose").unwrap();
+    sheet.write(2, 1, "toothed or smooth").unwrap();
+    sheet.write(2, 2, 0.1 + 0.2).unwrap();
+    sheet.write_formula(2, 3, Formula::new("=2+3").set_result("5")).unwrap();
+    sheet.write(2, 4, true).unwrap();
+    sheet.write(3, 0, "ivy").unwrap();
+    // What a spreadsheet makes of `3-5`: the 45,080th day, shown as a day and a month.
+    let date = Format::new().set_num_format("d-mmm");
+    sheet.write_number_with_format(3, 2, 45_080.0, &date).unwrap();
+    sheet.write(3, 1, "smooth").unwrap();
+    let characters = book.add_worksheet().set_name("Characters").unwrap();
+    for (at, text) in ["character", "question", "spines", "Has it spines?"].iter().enumerate() {
+        let (row, column) = (u32::try_from(at / 2).unwrap(), u16::try_from(at % 2).unwrap());
+        characters.write(row, column, *text).unwrap();
+    }
+    let about = book.add_worksheet().set_name("about").unwrap();
+    about.write(0, 0, "title").unwrap();
+    about.write(0, 1, "Hedge walk").unwrap();
+    book.add_worksheet().set_name("scribbles").unwrap().write(0, 0, "x").unwrap();
+    book.save_to_buffer().unwrap()
+}
+
+#[test]
+fn a_workbook_is_read_with_its_sheets() {
+    let read = try_read("hedge.xlsx", hedge()).unwrap();
+    assert_eq!(names(&read), ["hazel", "dog rose", "ivy"]);
+    let cell = |kind, character| &read.matrix.cell(TaxonIx(kind), CharacterIx(character)).value;
+    assert!(matches!(cell(0, 1), Value::Range { low, .. } if low.thousandths() == 3_500));
+    assert!(matches!(cell(1, 1), Value::Range { low, .. } if low.thousandths() == 300));
+    assert_eq!(*cell(2, 1), Value::Unknown);
+    assert!(matches!(cell(1, 2), Value::Counts(counts) if counts[0].0 == 5));
+    assert_eq!(states(&read, 3), ["yes", "no"]);
+    let spines = read.matrix.character(CharacterIx(3));
+    assert_eq!(spines.question.as_deref(), Some("Has it spines?"));
+    assert_eq!(read.matrix.scene().title.as_deref(), Some("Hedge walk"));
+    let odd = told(&read, Code::CellNotPlain);
+    assert!(odd[0].contains("Hedge!D3") && odd[0].contains("formula"), "{odd:?}");
+    assert!(odd[1].contains("Hedge!C4") && odd[1].contains("date"), "{odd:?}");
+    assert!(told(&read, Code::LeftOut)[0].contains("scribbles"));
+}
+
+#[test]
+fn another_reader_sees_the_same_texts_in_the_same_cells() {
+    let mut book = Xlsx::new(Cursor::new(hedge())).unwrap();
+    let range = book.worksheet_range("Hedge").unwrap();
+    let read = try_read("hedge.xlsx", hedge()).unwrap();
+    for (row, taxon) in read.matrix.taxa().iter().enumerate() {
+        let text = range.get((row + 1, 0)).unwrap().get_string().unwrap();
+        assert_eq!(text, taxon.name);
+        let edge = range.get((row + 1, 1)).unwrap().get_string().unwrap();
+        let Value::States(shares) = &read.matrix.cell(TaxonIx(row), CharacterIx(0)).value
+        else {
+            panic!("no words")
+        };
+        let states = states(&read, 0);
+        let ours: Vec<&str> =
+            shares.iter().map(|(state, _)| states[state.0].as_str()).collect();
+        assert_eq!(ours.join(" or "), edge);
+    }
+}
+
+#[test]
+fn merged_cells_hold_their_value_in_each_row() {
+    let mut book = Workbook::new();
+    let sheet = book.add_worksheet();
+    for (row, texts) in
+        [["kind", "edge"], ["hazel", ""], ["ivy", ""], ["oak", "wavy"]].iter().enumerate()
+    {
+        for (column, text) in texts.iter().enumerate().filter(|(_, text)| !text.is_empty()) {
+            sheet
+                .write(u32::try_from(row).unwrap(), u16::try_from(column).unwrap(), *text)
+                .unwrap();
+        }
+    }
+    sheet.merge_range(1, 1, 2, 1, "toothed", &Format::new()).unwrap();
+    let read = try_read("merged.xlsx", book.save_to_buffer().unwrap()).unwrap();
+    let cell = |kind| read.matrix.cell(TaxonIx(kind), CharacterIx(0)).value.clone();
+    assert_eq!(cell(0), cell(1));
+    assert!(matches!(cell(1), Value::States(_)));
+    assert!(told(&read, Code::CellNotPlain)[0].contains("Sheet1!B2 to Sheet1!B3 are merged"));
+}
+
+#[test]
+fn a_workbook_may_describe_a_table_in_another_file() {
+    let sources = Sources {
+        table: Source { name: "t.csv".to_owned(), bytes: b"kind,spines\nholly,yes".to_vec() },
+        characters: Some(Source { name: "hedge.xlsx".to_owned(), bytes: hedge() }),
+        ..Sources::default()
+    };
+    let read = read(&sources, &Settings::default()).unwrap();
+    let spines = read.matrix.character(CharacterIx(0));
+    assert_eq!(spines.question.as_deref(), Some("Has it spines?"));
+}

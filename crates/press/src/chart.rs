@@ -1,0 +1,183 @@
+//! The chart: the whole key as a tree, from one question at the top to pictures below.
+//!
+//! From a booklet to a PDF for A4 or A3, upright or turned, whichever shows the ends larger.
+//! Yes always goes left by a solid line under a leaf-shaped tab, no goes right by a dashed
+//! line under a square one. A key too large for one page at 12 pt goes on over the page; both
+//! places name each other by a letter.
+
+mod cards;
+mod layout;
+mod tree;
+
+use std::collections::BTreeMap;
+
+use crate::key_pages::NEWCOMER;
+use crate::pdf::{self, PressError};
+use crate::setting::Setting;
+use crate::sheet::frame::{Frame, MARGIN};
+use crate::sheet::ink::{Ink, Style};
+use crate::sheet::{Page, Piece, Sheet};
+use crate::{Booklet, Paper, drawing};
+
+use layout::Plan;
+use tree::{Forest, Tree};
+
+/// More questions than this are no chart but a wallpaper: five times the outer limit of a key
+/// for children.
+const MOST: usize = 200;
+
+/// The chart as a PDF file.
+///
+/// **Errors**: [`PressError`] if the file would not be valid.
+pub fn pdf(booklet: &Booklet, paper: Paper) -> Result<Vec<u8>, PressError> {
+    pdf::write(&sheet(booklet, paper))
+}
+
+/// The chart as boxes in mm.
+pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
+    let setting = Setting::new(booklet);
+    let pages = pages(&setting, paper);
+    Sheet { title: format!("{}: chart", setting.title()), pages }
+}
+
+/// The pages, for a sheet of their own or for a larger one.
+pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    let forests = forests(setting, paper);
+    let pages_of = page_of_letters(&forests);
+    let of = forests.len();
+    let mut pages = Vec::new();
+    for (at, (forest, plan)) in forests.iter().enumerate() {
+        let frame = frame(setting, paper, plan.turned);
+        let mut nodes = Vec::new();
+        if at == 0 {
+            nodes.extend(setting.masthead(&frame, "Chart", true).moved(MARGIN, MARGIN).nodes);
+        }
+        let body = cards::draw(setting, forest, plan, &pages_of);
+        let room = Room::of(setting, &frame, at);
+        nodes.extend(body.moved(MARGIN, room.top).nodes);
+        let y = room.top + room.high + 2.0;
+        nodes.extend(room.below.moved(MARGIN, y).nodes);
+        pages.push(frame.page(&setting.faces, nodes, at, of));
+    }
+    pages
+}
+
+fn frame(setting: &Setting, paper: Paper, turned: bool) -> Frame {
+    setting.frame(paper, turned, "Chart", "Our group:")
+}
+
+/// The room for the tree on a page, and what stands below it.
+struct Room {
+    top: f64,
+    high: f64,
+    wide: f64,
+    below: Piece,
+}
+
+impl Room {
+    fn of(setting: &Setting, frame: &Frame, page: usize) -> Self {
+        let mut top = frame.top(page) + 3.0;
+        if page == 0 {
+            top += setting.masthead(frame, "Chart", true).h + 1.0;
+        }
+        let below = below(setting, frame.wide());
+        let high = frame.bottom() - top - below.h - 2.0;
+        Self { top, high, wide: frame.wide(), below }
+    }
+}
+
+/// Cautions and the newcomer's sentence, once a page.
+fn below(setting: &Setting, wide: f64) -> Piece {
+    let taxa = setting.booklet.matrix.taxon_indices();
+    let warned = taxa.filter(|ix| setting.booklet.matrix.taxon(*ix).caution.is_some());
+    let names: Vec<_> = warned.map(|ix| setting.name(ix)).collect();
+    let newcomer = setting.text(NEWCOMER, Style::SMALL, wide);
+    if names.is_empty() {
+        return newcomer;
+    }
+    let words = format!("Read the cautions in the key first: {}.", names.join(", "));
+    let block = setting.block(&words, Style::SMALL.inked(Ink::Berry), wide - 8.0);
+    let block = block.at_most(&setting.faces, 2);
+    let cautions = Piece::text(block, crate::sheet::Role::Paragraph);
+    drawing::warning(5.5).with(8.0, 0.0, cautions).then(0.5, newcomer)
+}
+
+/// The key cut into as few pages as hold it, each with its plan.
+fn forests(setting: &Setting, paper: Paper) -> Vec<(Forest, Plan)> {
+    let mut stock = tree::Stock::new(setting.booklet.key);
+    let mut done: Vec<(Forest, Plan)> = Vec::new();
+    let small = setting.booklet.key.couplets.len() <= MOST;
+    while let Some(root) = stock.next_root().filter(|_| small) {
+        let at = done.len();
+        if let Some((forest, plan)) = done.last_mut().filter(|_| at > 1) {
+            let grown = stock.grow(root, &[]);
+            let mut both = forest.clone();
+            both.push(grown);
+            if let Some(wider) = best(setting, paper, &both, at - 1) {
+                stock.take(both.last().expect("a tree was added"));
+                (*forest, *plan) = (both, wider);
+                continue;
+            }
+        }
+        let (tree, plan) = cut_to_fit(setting, paper, &stock, root, at);
+        stock.take(&tree);
+        done.push((vec![tree], plan));
+    }
+    if done.is_empty() {
+        let empty = vec![Tree::default()];
+        let plan = layout::plan(setting, &empty, &rooms(setting, paper, 0)).unwrap_or_default();
+        done.push((empty, plan));
+    }
+    done
+}
+
+fn rooms(setting: &Setting, paper: Paper, page: usize) -> [(bool, f64, f64); 2] {
+    [false, true].map(|turned| {
+        let room = Room::of(setting, &frame(setting, paper, turned), page);
+        (turned, room.wide, room.high)
+    })
+}
+
+fn best(setting: &Setting, paper: Paper, forest: &Forest, page: usize) -> Option<Plan> {
+    layout::plan(setting, forest, &rooms(setting, paper, page))
+}
+
+/// Cuts branches off a tree until it fits on a page.
+fn cut_to_fit(
+    setting: &Setting,
+    paper: Paper,
+    stock: &tree::Stock,
+    root: usize,
+    page: usize,
+) -> (Tree, Plan) {
+    let mut cuts = Vec::new();
+    loop {
+        let forest = vec![stock.grow(root, &cuts)];
+        if let Some(plan) = best(setting, paper, &forest, page) {
+            return (forest.into_iter().next().expect("one tree"), plan);
+        }
+        match forest[0].worth_cutting() {
+            Some(couplet) => cuts.push(couplet),
+            None => {
+                let plan = Plan::forced(setting, &forest, rooms(setting, paper, page)[1]);
+                return (forest.into_iter().next().expect("one tree"), plan);
+            }
+        }
+    }
+}
+
+/// On which page each branch goes on, and from which page it came.
+fn page_of_letters(forests: &[(Forest, Plan)]) -> BTreeMap<usize, (usize, usize)> {
+    let mut pages = BTreeMap::new();
+    for (page, (forest, _)) in forests.iter().enumerate() {
+        for tree in forest {
+            for couplet in tree.goes_on() {
+                pages.entry(couplet).or_insert((0, 0)).0 = page + 1;
+            }
+            if let Some(root) = tree.root() {
+                pages.entry(root).or_insert((0, 0)).1 = page + 1;
+            }
+        }
+    }
+    pages
+}

@@ -1,0 +1,270 @@
+//! The cards of a chart and the lines between them.
+
+use std::collections::BTreeMap;
+
+use spinney_model::{Couplet, End, Wording};
+
+use super::layout::Plan;
+use super::tree::{Forest, Item, Node, Tree};
+use crate::drawing;
+use crate::key_pages::answer_words;
+use crate::setting::Setting;
+use crate::sheet::ink::{Dash, Ink, MM_IN_PT, Pen, Style};
+use crate::sheet::{Group, Path, Piece, Role, Segment};
+
+/// A tab stands half on its card; mm.
+const TAB: f64 = 7.0;
+/// From the top of a tab to the first words of its card.
+const WORDS: f64 = TAB + 0.8;
+
+/// Draws all trees of a page.
+pub(super) fn draw(
+    setting: &Setting,
+    forest: &Forest,
+    plan: &Plan,
+    pages: &BTreeMap<usize, (usize, usize)>,
+) -> Piece {
+    let mut lines = Piece::default();
+    let mut cards = Piece::default();
+    for (tree, middles) in forest.iter().zip(&plan.middles) {
+        if tree.nodes.is_empty() {
+            let words = match setting.booklet.key.couplets.len() {
+                0 => {
+                    "There is no question in this key yet. Draw the first ones here.".to_owned()
+                }
+                many => format!(
+                    "This key has {many} questions: too many for a chart. Use the key pages, or \
+                     make one key for each part of the walk."
+                ),
+            };
+            cards = cards.with(0.0, 0.0, setting.text(&words, Style::BODY, 160.0));
+        }
+        lines = tree_lines(lines, setting, tree, plan, middles);
+        for at in order(tree) {
+            let node = &tree.nodes[at];
+            let width = plan.width(&node.item);
+            let card = card(setting, tree, at, plan, pages).grouped(Group::Section);
+            cards = cards.with(middles[at] - width / 2.0, plan.tops[node.depth], card);
+        }
+    }
+    lines.with(0.0, 0.0, cards)
+}
+
+/// Reading order: a question, all of its yes side, all of its no side.
+fn order(tree: &Tree) -> Vec<usize> {
+    let (mut order, mut open) = (Vec::new(), vec![0]);
+    while let Some(at) = open.pop().filter(|at| *at < tree.nodes.len()) {
+        order.push(at);
+        if let Some([yes, no]) = tree.nodes[at].children {
+            open.extend([no, yes]);
+        }
+    }
+    order
+}
+
+fn tree_lines(
+    mut piece: Piece,
+    setting: &Setting,
+    tree: &Tree,
+    plan: &Plan,
+    middles: &[f64],
+) -> Piece {
+    for (at, node) in tree.nodes.iter().enumerate() {
+        let Some(children) = node.children else { continue };
+        let foot = plan.tops[node.depth] + height(setting, node, plan);
+        for (child, yes) in children.into_iter().zip([true, false]) {
+            let from = middles[at] + if yes { -4.0 } else { 4.0 };
+            let (to, top) = (middles[child], plan.tops[node.depth + 1]);
+            let bend = top - 3.5;
+            let dash = if yes { Dash::Solid } else { Dash::Dashed };
+            let segments = vec![
+                Segment::Move(from, foot),
+                Segment::Line(from, bend),
+                Segment::Line(to, bend),
+                Segment::Line(to, top + 1.0),
+            ];
+            let pen = Some(Pen { width: 0.5, ink: Ink::Ink, dash });
+            let path = Path { segments, fill: None, pen };
+            piece = piece.with(0.0, 0.0, Piece::path(0.0, 0.0, path, Role::Decoration));
+        }
+    }
+    piece
+}
+
+/// The height of a card, its tab included.
+pub(super) fn height(setting: &Setting, node: &Node, plan: &Plan) -> f64 {
+    let words = words(setting, node, plan, None);
+    match node.item {
+        Item::End(_) | Item::Blank => WORDS + words.h + 1.0 + plan.picture,
+        _ => WORDS + words.h + 2.0,
+    }
+}
+
+fn card(
+    setting: &Setting,
+    tree: &Tree,
+    at: usize,
+    plan: &Plan,
+    pages: &BTreeMap<usize, (usize, usize)>,
+) -> Piece {
+    let node = &tree.nodes[at];
+    let width = plan.width(&node.item);
+    let words = words(setting, node, plan, Some(pages));
+    let high = height(setting, node, plan);
+    let mut card = Piece::blank(width, high);
+    match &node.item {
+        Item::End(end) => {
+            let y = WORDS + words.h + 1.0;
+            let only = if let [only] = end.taxa[..] { Some(only) } else { None };
+            let picture = setting.picture_box(only, width, plan.picture);
+            card = card.with(0.0, WORDS, words).with(0.0, y, picture);
+        }
+        Item::Blank => {
+            let y = WORDS + words.h + 1.0;
+            let empty = setting.empty_box(width, plan.picture, "write or stick it here");
+            card = card.with(0.0, WORDS, words).with(0.0, y, empty);
+        }
+        Item::Question(_) => {
+            let pen = Some(Pen::solid(0.5, Ink::Hedge));
+            let frame = Piece::rectangle(width, high - TAB / 2.0, Some(Ink::Tint), pen);
+            card = card.with(0.0, TAB / 2.0, frame).with(2.0, WORDS, words);
+        }
+        Item::GoesOn(_) | Item::Elsewhere { .. } => {
+            let pen = Some(Pen::solid(0.3, Ink::Ink));
+            let frame = Piece::rectangle(width, high - TAB / 2.0, Some(Ink::Paper), pen);
+            card = card.with(0.0, TAB / 2.0, frame).with(2.0, WORDS, words);
+        }
+    }
+    match tab(setting, tree, at, pages) {
+        Some(tab) => {
+            let x = (width - tab.w) / 2.0;
+            // The tab is heard before the words of its card.
+            let mut first = Piece::blank(width, high).with(0.0, 0.0, card);
+            let tab = tab.moved(x, 0.0);
+            let frame = usize::from(!matches!(node.item, Item::End(_) | Item::Blank));
+            first.nodes.splice(frame..frame, tab.nodes);
+            first
+        }
+        None => card,
+    }
+}
+
+/// The tab on top of a card: the answer that leads here, or where a root comes from.
+fn tab(
+    setting: &Setting,
+    tree: &Tree,
+    at: usize,
+    pages: &BTreeMap<usize, (usize, usize)>,
+) -> Option<Piece> {
+    let node = &tree.nodes[at];
+    let Some(yes) = node.yes else {
+        let Item::Question(couplet) = node.item else { return None };
+        let words = match pages.get(&couplet) {
+            _ if couplet == 0 => "start here".to_owned(),
+            Some((from @ 1.., _)) => format!("{}, from page {from}", letter(pages, couplet)),
+            _ => "no way leads here".to_owned(),
+        };
+        let block = setting.block(&words, Style::SMALL_STRONG.inked(Ink::Paper), 60.0);
+        let (w, h) = (block.width + 6.0, TAB);
+        let y = (h - block.height) / 2.0;
+        return Some(drawing::leaf_tab(w, h).with(3.0, y, Piece::text(block, Role::Paragraph)));
+    };
+    let parent =
+        tree.nodes.iter().find(|node| node.children.is_some_and(|c| c.contains(&at)))?;
+    let Item::Question(couplet) = parent.item else { return None };
+    let words = answer_words(&setting.booklet.key.couplets[couplet]);
+    Some(setting.answer(if yes { words.0 } else { words.1 }, yes, Role::Paragraph))
+}
+
+/// The letter of a branch that goes on over the page: A, B, … Z, AA.
+fn letter(pages: &BTreeMap<usize, (usize, usize)>, couplet: usize) -> String {
+    let cut = pages.iter().filter(|(_, (from, _))| *from > 0);
+    let mut at = cut.take_while(|(other, _)| **other != couplet).count();
+    let mut letters = String::new();
+    loop {
+        letters.insert(0, char::from(b'A' + (at % 26) as u8));
+        if at < 26 {
+            return letters;
+        }
+        at = at / 26 - 1;
+    }
+}
+
+fn words(
+    setting: &Setting,
+    node: &Node,
+    plan: &Plan,
+    pages: Option<&BTreeMap<usize, (usize, usize)>>,
+) -> Piece {
+    let width = plan.width(&node.item);
+    let set = |text: &str, style: Style, lines: usize| {
+        let style = Style { size: style.size * plan.scale, ..style };
+        setting.block(text, style, width - 4.0).at_most(&setting.faces, lines)
+    };
+    match &node.item {
+        Item::Question(couplet) => {
+            let couplet = &setting.booklet.key.couplets[*couplet];
+            let (first, second) = question(couplet);
+            let text = format!("{} {first}", couplet.number);
+            let first = Piece::text(set(&text, Style::SMALL_STRONG, 9), Role::Paragraph);
+            second.into_iter().fold(first, |first, text| {
+                let second = set(&text, Style::SMALL_STRONG, 9);
+                first.then(1.0, Piece::text(second, Role::Paragraph))
+            })
+        }
+        Item::End(end) => end_name(setting, end, width, plan.scale),
+        Item::Blank => Piece::text(set("Where to?", Style::SMALL, 1), Role::Paragraph),
+        Item::Elsewhere { number, known } => {
+            let missing = format!("go to {number} (there is no {number})");
+            let text = if *known { format!("go to {number}") } else { missing };
+            Piece::text(set(&text, Style::SMALL_STRONG, 3), Role::Paragraph)
+        }
+        Item::GoesOn(couplet) => {
+            let page =
+                pages.and_then(|pages| Some((letter(pages, *couplet), pages.get(couplet)?)));
+            let (letter, page) =
+                page.map_or(("A".to_owned(), 10), |(letter, at)| (letter, at.1));
+            let text = format!("goes on at page {page}, {letter}");
+            let block = set(&text, Style::SMALL_STRONG, 3);
+            // Room for three lines, whatever the number of the page turns out to be.
+            let high = Style::SMALL.size * Style::SMALL.leading * 3.0 * MM_IN_PT * plan.scale;
+            Piece::text(block, Role::Paragraph).at_least(0.0, high)
+        }
+    }
+}
+
+/// The name of an end in the middle of its card, with a warning sign where it may hurt.
+fn end_name(setting: &Setting, end: &End, width: f64, scale: f64) -> Piece {
+    let taxa = setting.booklet.matrix.taxa();
+    let hurts =
+        end.taxa.iter().any(|ix| taxa.get(ix.0).is_some_and(|taxon| taxon.caution.is_some()));
+    let sign = if hurts { 6.0 } else { 0.0 };
+    let name = setting.end_name(end);
+    let scaled = |style: Style| Style { size: style.size * scale, ..style };
+    let large = setting.block(&name, scaled(Style::STRONG), width - sign);
+    // Small names stand on as much paper as large ones, so that the pictures stand in a row.
+    let least = scaled(Style::STRONG).size * Style::STRONG.leading * MM_IN_PT;
+    let block = if large.lines.len() > 1 {
+        let style = scaled(Style::SMALL_STRONG);
+        setting.block(&name, style, width - sign).at_most(&setting.faces, 4)
+    } else {
+        large
+    };
+    let x = (width - block.width - sign) / 2.0;
+    let mut piece = Piece::blank(width, block.height.max(least));
+    if hurts {
+        piece = piece.with(x, 0.4, drawing::warning(5.0));
+    }
+    piece.with(x + sign, 0.0, Piece::text(block, Role::Paragraph))
+}
+
+/// The question, or both leads.
+fn question(couplet: &Couplet) -> (String, Option<String>) {
+    match &couplet.wording {
+        Wording::Question(text) if text.trim().is_empty() => {
+            ("(no question yet)".to_owned(), None)
+        }
+        Wording::Question(text) => (text.clone(), None),
+        Wording::Leads { yes, no } => (format!("a: {yes}"), Some(format!("b: {no}"))),
+    }
+}

@@ -1,0 +1,88 @@
+//! The key pages: the numbered key with its box of rules, cautions, ends and word list.
+//!
+//! From a booklet to a PDF for A4 or Letter. Every question stands whole on one page with its
+//! two ways on; cautions come before the first question. It neither checks nor mends the key:
+//! what is missing is left as a line to write on.
+
+mod cautions;
+mod end;
+mod question;
+mod words;
+
+use crate::pdf::{self, PressError};
+use crate::setting::Setting;
+use crate::sheet::flow::{Boxed, Flow};
+use crate::sheet::ink::{Ink, Style};
+use crate::sheet::{Group, Page, Piece, Role, Sheet};
+use crate::{Booklet, Paper};
+
+pub(crate) use end::NEWCOMER;
+pub(crate) use question::answer_words;
+
+/// How to use a key, in the order in which one needs it.
+const RULES: [&str; 5] = [
+    "Start at the first question. Read all of it before you answer.",
+    "Look at several if you can, not only one. Measure; do not guess.",
+    "A word you do not know? Look in the word list at the end, or ask.",
+    "Cannot tell? Try both ways, then compare the ends.",
+    "Does neither answer fit? Go back to the question you came from.",
+];
+
+/// The key pages as a PDF file.
+///
+/// **Errors**: [`PressError`] if the file would not be valid.
+pub fn pdf(booklet: &Booklet, paper: Paper) -> Result<Vec<u8>, PressError> {
+    pdf::write(&sheet(booklet, paper))
+}
+
+/// The key pages as boxes in mm.
+pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
+    let setting = Setting::new(booklet);
+    let pages = pages(&setting, paper);
+    Sheet { title: format!("{}: key", setting.title()), pages }
+}
+
+/// The pages, for a sheet of their own or for a larger one.
+pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    let frame = setting.frame(paper, false, "Key", "Our group:");
+    let mut flow = Flow::new(&setting.faces, &frame);
+    flow.put(0.0, setting.masthead(&frame, "Key", false));
+    let look = Boxed { fill: Some(Ink::Tint), pen: None, gap: 1.0 };
+    flow.boxed(5.0, vec![how_to(setting, flow.wide() - 2.0 * Flow::PADDING)], look);
+    cautions::put(setting, &mut flow);
+    questions(setting, &mut flow);
+    words::put(setting, &mut flow);
+    flow.lines_to_write_on("What we noticed");
+    flow.finish()
+}
+
+fn questions(setting: &Setting, flow: &mut Flow) {
+    let wide = flow.wide();
+    let heading = setting.heading(2, "Questions", Style::HEADING, wide);
+    let mut pieces = setting
+        .booklet
+        .key
+        .couplets
+        .iter()
+        .map(|couplet| question::piece(setting, couplet, wide));
+    let Some(first) = pieces.next() else {
+        let none = "There is no question in this key yet. Write the first one here:";
+        flow.put(6.0, heading.then(2.0, setting.text(none, Style::BODY, wide)));
+        return;
+    };
+    flow.put_with(6.0, heading, first.h + 3.0);
+    flow.put(3.0, first);
+    pieces.for_each(|piece| flow.put(6.0, piece));
+}
+
+/// The box of rules.
+fn how_to(setting: &Setting, wide: f64) -> Piece {
+    let title = setting.heading(2, "How to use this key", Style::LARGE, wide);
+    let list = RULES.iter().enumerate().fold(Piece::blank(wide, 0.0), |list, (at, rule)| {
+        let number = setting.block(&format!("{}", at + 1), Style::STRONG, 6.0);
+        let words = setting.text(rule, Style::BODY, wide - 7.0).grouped(Group::Body);
+        let item = Piece::text(number, Role::Label).with(7.0, 0.0, words);
+        list.then(0.5, item.grouped(Group::Item))
+    });
+    title.then(1.0, list.grouped(Group::List))
+}

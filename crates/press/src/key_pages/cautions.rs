@@ -1,0 +1,98 @@
+//! Cautions: what may hurt, said before a child is sent to touch it.
+//!
+//! From the kinds' cautions to a box above the first question and a line at every question
+//! that is answered by touch. Which kinds may still be in the hand at a question is read from
+//! the key itself (every end that can still be reached) and from the right ways of the kinds.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_model::{Couplet, Destination, TaxonIx};
+
+use crate::Booklet;
+use crate::drawing;
+use crate::setting::Setting;
+use crate::sheet::flow::{Boxed, Flow};
+use crate::sheet::ink::{Ink, Pen, Style};
+use crate::sheet::{Group, Piece};
+
+/// Puts the box of cautions, if any kind has one.
+pub(super) fn put(setting: &Setting, flow: &mut Flow) {
+    let wide = flow.wide() - 2.0 * Flow::PADDING;
+    let mut pieces = Vec::new();
+    for taxon in setting.booklet.matrix.taxon_indices() {
+        let Some(caution) = &setting.booklet.matrix.taxon(taxon).caution else { continue };
+        let name = format!("{}: ", setting.name(taxon));
+        pieces.push(setting.runs(&[(&name, Style::STRONG), (caution, Style::BODY)], wide));
+    }
+    if pieces.is_empty() {
+        return;
+    }
+    let sign = drawing::warning(8.0);
+    let style = Style::LARGE.inked(Ink::Berry);
+    let title = setting.heading(2, "Before you touch anything", style, wide - 11.0);
+    let y = (8.0 - title.h) / 2.0;
+    pieces.insert(0, sign.with(11.0, y, title));
+    let pen = Some(Pen::solid(0.6, Ink::Berry));
+    flow.boxed(4.0, pieces, Boxed { fill: Some(Ink::Blush), pen, gap: 0.5 });
+}
+
+/// The line at a question that is answered by touch; None: nothing there can hurt.
+pub(super) fn line(setting: &Setting, number: u32, wide: f64) -> Option<Piece> {
+    let names: Vec<_> =
+        hazards(setting.booklet, number).into_iter().map(|taxon| setting.name(taxon)).collect();
+    let (last, before) = names.split_last()?;
+    let list = match before {
+        [] => last.clone(),
+        _ => format!("{} or {last}", before.join(", ")),
+    };
+    let words = format!("Before you touch: this may be {list}. Read the cautions first.");
+    let block = setting.block(&words, Style::BODY.inked(Ink::Berry), wide - 8.0);
+    let block = block.at_most(&setting.faces, 4);
+    let text = Piece::text(block, crate::sheet::Role::Paragraph);
+    Some(drawing::warning(6.0).with(8.0, 0.0, text).grouped(Group::Section))
+}
+
+/// Kinds with a caution that may be in the hand at a question asked by touch.
+fn hazards(booklet: &Booklet, number: u32) -> Vec<TaxonIx> {
+    let couplets = &booklet.key.couplets;
+    let by_touch = couplets.iter().filter(|couplet| couplet.number == number).any(|couplet| {
+        let ask = couplet.ask.as_ref();
+        let characters = booklet.matrix.characters();
+        ask.and_then(|ask| characters.get(ask.character.0)).is_some_and(|asked| asked.by_touch)
+    });
+    if !by_touch {
+        return Vec::new();
+    }
+    let mut held = below(booklet, number);
+    let passing = booklet
+        .walks
+        .iter()
+        .filter(|walk| walk.steps.iter().any(|step| step.couplet == number));
+    held.extend(passing.map(|walk| walk.taxon));
+    let taxa = booklet.matrix.taxa();
+    let warned = |ix: &TaxonIx| taxa.get(ix.0).is_some_and(|taxon| taxon.caution.is_some());
+    held.into_iter().filter(warned).collect()
+}
+
+/// Every kind named at an end that can be reached from a couplet; loops do no harm.
+fn below(booklet: &Booklet, number: u32) -> BTreeSet<TaxonIx> {
+    let (mut seen, mut open, mut found) = (BTreeSet::new(), vec![number], BTreeSet::new());
+    let mut by_number: BTreeMap<u32, Vec<&Couplet>> = BTreeMap::new();
+    for couplet in &booklet.key.couplets {
+        by_number.entry(couplet.number).or_default().push(couplet);
+    }
+    while let Some(number) = open.pop() {
+        if !seen.insert(number) {
+            continue;
+        }
+        let same = by_number.get(&number).into_iter().flatten();
+        for to in same.flat_map(|couplet| [&couplet.yes, &couplet.no]) {
+            match to {
+                Destination::Couplet(next) => open.push(*next),
+                Destination::End(end) => found.extend(end.taxa.iter().copied()),
+                Destination::Missing => {}
+            }
+        }
+    }
+    found
+}

@@ -1,0 +1,87 @@
+//! An end: the name, a picture or a box to stick one in, and the sentence that confirms it.
+
+use spinney_model::End;
+
+use crate::setting::Setting;
+use crate::sheet::ink::{Ink, Pen, Style};
+use crate::sheet::{Piece, Role};
+
+/// What every end says: a key knows only its own kinds.
+pub(crate) const NEWCOMER: &str =
+    "Does the sentence not fit? Then stop: you may have found a newcomer.";
+
+/// The least height of the picture or box, in mm: a leaf's tip and edge, or a small rubbing.
+const BOX: f64 = 42.0;
+
+/// What stands beneath the name of an end.
+pub(super) fn piece(setting: &Setting, end: &End, wide: f64) -> Piece {
+    let across = (wide * 0.4).clamp(36.0, 48.0);
+    let words = sentences(setting, end, wide - across - 4.0);
+    let words = words.then(2.0, newcomer(setting, wide - across - 4.0));
+    let high = BOX.max(words.h.min(BOX + 12.0));
+    pictures(setting, end, across, high).with(across + 4.0, 0.0, words)
+}
+
+fn newcomer(setting: &Setting, wide: f64) -> Piece {
+    setting.text(NEWCOMER, Style::SMALL.inked(Ink::Soft), wide)
+}
+
+/// One picture of one kind; of several kinds, those that have one, each with its name.
+fn pictures(setting: &Setting, end: &End, w: f64, h: f64) -> Piece {
+    let taxa = setting.booklet.matrix.taxa();
+    let pictured = |ix: &&spinney_model::TaxonIx| {
+        taxa.get(ix.0).is_some_and(|taxon| taxon.picture.is_some())
+    };
+    let shown: Vec<_> = match end.taxa[..] {
+        [only] => return setting.picture_box(Some(only), w, h),
+        _ => end.taxa.iter().filter(pictured).take(2).copied().collect(),
+    };
+    if shown.is_empty() {
+        return setting.picture_box(None, w, h);
+    }
+    let each = h / shown.len() as f64;
+    shown.into_iter().fold(Piece::blank(w, 0.0), |column, ix| {
+        let name = setting.block(&setting.name(ix), Style::SMALL, w).at_most(&setting.faces, 1);
+        let picture = setting.picture_box(Some(ix), w, each - name.height - 1.0);
+        column.then(1.0, picture.then(0.0, Piece::text(name, Role::Paragraph)))
+    })
+}
+
+/// The confirming sentence, or a line to write one on.
+fn sentences(setting: &Setting, end: &End, wide: f64) -> Piece {
+    let taxa = setting.booklet.matrix.taxa();
+    let several = end.taxa.len() + end.unrecognised.len() > 1;
+    let mut words = Piece::blank(wide, 0.0);
+    for ix in &end.taxa {
+        let sentence = taxa.get(ix.0).and_then(|taxon| taxon.confirming.as_deref());
+        let Some(sentence) = sentence.filter(|sentence| !sentence.trim().is_empty()) else {
+            continue;
+        };
+        let name = format!("{}: ", setting.name(*ix));
+        let runs = [(name.as_str(), Style::STRONG), (sentence, Style::BODY)];
+        let runs = if several { &runs[..] } else { &runs[1..] };
+        let piece = shortened(setting, setting.runs(runs, wide), if several { 5 } else { 9 });
+        if words.h + piece.h > 66.0 {
+            break;
+        }
+        words = words.then(1.0, piece);
+    }
+    if words.h > 0.0 {
+        return words;
+    }
+    let ask = setting.text("How do you know it? Write a sentence:", Style::BODY, wide);
+    let line = || Piece::rule(wide, Pen::solid(0.2, Ink::Soft));
+    ask.then(8.0, line()).then(8.0, line())
+}
+
+/// A set paragraph of at most so many lines.
+fn shortened(setting: &Setting, piece: Piece, lines: usize) -> Piece {
+    use crate::sheet::{Node, Placed, What};
+    let mut nodes = piece.nodes.into_iter();
+    match nodes.next() {
+        Some(Node::Placed(Placed { what: What::Text(block), role, .. })) => {
+            Piece::text(block.at_most(&setting.faces, lines), role)
+        }
+        other => Piece { nodes: other.into_iter().chain(nodes).collect(), ..piece },
+    }
+}

@@ -1,0 +1,70 @@
+//! The word list on paper: only the words that this key uses.
+
+use crate::glossary::{self, Entry};
+use crate::setting::Setting;
+use crate::sheet::face::Weight;
+use crate::sheet::flow::Flow;
+use crate::sheet::ink::{Ink, Style};
+use crate::sheet::{Group, Piece};
+
+/// The gap between the two columns, in mm.
+const BETWEEN: f64 = 8.0;
+/// The gap between two words, in mm.
+const GAP: f64 = 2.5;
+
+/// Puts the word list, if the key uses any word of the list.
+pub(super) fn put(setting: &Setting, flow: &mut Flow) {
+    let entries = glossary::words_used(setting.booklet);
+    let column = (flow.wide() - BETWEEN) / 2.0;
+    let set = |style: Style| -> Vec<Piece> {
+        entries.iter().map(|entry| piece(setting, entry, column, style)).collect()
+    };
+    let high = |pieces: &[Piece]| pieces.iter().map(|piece| piece.h + GAP).sum::<f64>() / 2.0;
+    let (large, small) = (set(Style::BODY), set(Style::SMALL));
+    // A page more for a word or two is no help to anybody.
+    let page = flow.deep() - 24.0;
+    let fewer = (high(&small) / page).ceil() < (high(&large) / page).ceil();
+    let pieces = if fewer { small } else { large };
+    let Some(first) = pieces.first() else { return };
+    let heading = setting.heading(2, "Words in this key", Style::HEADING, flow.wide());
+    flow.put_with(8.0, heading, first.h + 4.0);
+    columns(flow, pieces, column);
+}
+
+/// Puts pieces into two columns of about the same height, over as many pages as they need.
+fn columns(flow: &mut Flow, pieces: Vec<Piece>, column: f64) {
+    let mut rest = pieces.into_iter().peekable();
+    while rest.peek().is_some() {
+        let left: f64 = rest.clone().map(|piece| piece.h + GAP).sum();
+        let tallest = rest.clone().map(|piece| piece.h).fold(0.0, f64::max);
+        let deep = (left / 2.0 + tallest / 2.0).min(flow.room() - GAP);
+        let mut fill = || {
+            let mut filled = Piece::blank(column, 0.0);
+            while let Some(piece) =
+                rest.next_if(|piece| filled.h == 0.0 || filled.h + GAP + piece.h <= deep)
+            {
+                filled = filled.then(GAP, piece);
+            }
+            filled
+        };
+        let (first, second) = (fill(), fill());
+        let both = first.with(column + BETWEEN, 0.0, second).grouped(Group::Section);
+        flow.put(GAP, both);
+        if rest.peek().is_some() {
+            flow.turn();
+        }
+    }
+}
+
+fn piece(setting: &Setting, entry: &Entry, wide: f64, style: Style) -> Piece {
+    let word = format!("{}: ", entry.word);
+    let name = Style { weight: Weight::Bold, ..style.inked(Ink::Hedge) };
+    let piece = setting.runs(&[(&word, name), (entry.plain, style)], wide);
+    match entry.not_to_be_confused {
+        None => piece,
+        Some(other) => {
+            let words = format!("Do not confuse with {other}");
+            piece.then(0.3, setting.text(&words, Style::SMALL.inked(Ink::Soft), wide))
+        }
+    }
+}

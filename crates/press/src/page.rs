@@ -1,0 +1,101 @@
+//! The phone page: one HTML file that asks one question a screen, and needs nothing else.
+//!
+//! From a booklet to the bytes of a page that works from a memory stick, without a network.
+//! Without scripts it *is* the numbered key, with a link for every "go to"; the script
+//! (`page/steps.js`) shows one question of the same document at a time, keeps the trail of
+//! answers and follows both ways when somebody cannot tell. It judges nothing: a number that
+//! leads nowhere is said to lead nowhere.
+//!
+//! Source: Web Content Accessibility Guidelines 2.2 (W3C 2023), level AA, for contrast,
+//! target size, focus and headings; Content Security Policy Level 3 for the `<meta>` lock.
+
+mod ending;
+mod escape;
+mod front;
+mod question;
+mod tree;
+
+use base64::{Engine as _, engine::general_purpose::STANDARD};
+use sha2::{Digest as _, Sha256};
+
+use crate::{Booklet, Stamp};
+
+use escape::escaped;
+use tree::Tree;
+
+const LOOK: &str = include_str!("page/look.css");
+const STEPS: &str = include_str!("page/steps.js");
+const MARKS: &str = include_str!("page/marks.svg");
+const REGULAR: &[u8] = include_bytes!("../fonts/andika-latin-400-normal.woff2");
+const BOLD: &[u8] = include_bytes!("../fonts/andika-latin-700-normal.woff2");
+
+/// The page of a booklet, as one HTML file.
+///
+/// **Guarantees**: every name and sentence of the booklet is escaped; nothing is fetched;
+/// only the one script and the one style sheet that are in it may run (the policy in its head
+/// names their SHA-256). The same booklet gives the same bytes.
+pub fn html(booklet: &Booklet) -> String {
+    let tree = Tree::of(booklet);
+    let style = format!("{}{LOOK}", typeface());
+    let title = escaped(booklet.matrix.scene().title.as_deref().unwrap_or("A key"));
+    let mut page = String::from("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n");
+    page += "<meta charset=\"utf-8\">\n";
+    page += &policy(&style);
+    page += "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n";
+    page += "<meta name=\"referrer\" content=\"no-referrer\">\n";
+    page += &format!("<title>{title}</title>\n<link rel=\"icon\" href=\"data:,\">\n");
+    let draft = if booklet.stamp == Stamp::Draft { " class=\"draft\"" } else { "" };
+    page += &format!("<style>{style}</style>\n</head>\n<body{draft}>\n{MARKS}");
+    page += &front::header(booklet, &title);
+    page += "<main id=\"work\">\n<div id=\"column\">\n";
+    page += &front::start(booklet, &tree);
+    page += &front::while_walking();
+    for ix in 0..tree.questions.len() {
+        page += &question::section(booklet, &tree, ix);
+    }
+    for ix in 0..tree.endings.len() {
+        page += &ending::section(booklet, &tree, ix);
+    }
+    page += &front::short_list();
+    page += &front::word_list(booklet);
+    page += "</div>\n";
+    page += &front::trail();
+    page += "</main>\n";
+    page += &front::footer(booklet);
+    page += "<p id=\"spoken\" class=\"unseen\" role=\"status\"></p>\n";
+    page += &format!("<script>{STEPS}</script>\n</body>\n</html>\n");
+    page
+}
+
+/// What a stamp says, where there is one.
+fn stamp_words(stamp: Stamp) -> Option<&'static str> {
+    match stamp {
+        Stamp::None => None,
+        Stamp::Draft => Some("DRAFT: this key must be mended before anybody uses it"),
+        Stamp::TryingOut => Some("trying-out copy"),
+    }
+}
+
+/// The lock: nothing may be fetched, and nothing may run but what is in this file.
+fn policy(style: &str) -> String {
+    let hash = |text: &str| STANDARD.encode(Sha256::digest(text.as_bytes()));
+    format!(
+        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; \
+         script-src 'sha256-{}'; style-src 'sha256-{}'; font-src data:; img-src data:; \
+         base-uri 'none'; form-action 'none'\">\n",
+        hash(STEPS),
+        hash(style)
+    )
+}
+
+/// The typeface, unaltered and in the file itself.
+fn typeface() -> String {
+    let face = |weight: u32, bytes: &[u8]| {
+        format!(
+            "@font-face{{font-family:Andika;font-weight:{weight};font-display:swap;\
+             src:url(data:font/woff2;base64,{}) format(\"woff2\")}}\n",
+            STANDARD.encode(bytes)
+        )
+    };
+    face(400, REGULAR) + &face(700, BOLD)
+}

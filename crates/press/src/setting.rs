@@ -1,0 +1,215 @@
+//! What every sheet of one booklet is set with: faces, printable names, opened pictures.
+//!
+//! From a booklet to the words and pieces that several sheets share: the title, a kind's name,
+//! the name of an end, the box for a picture. It does not place anything on a page.
+
+mod marks;
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+
+use spinney_model::{End, TaxonIx};
+
+use crate::sheet::face::{Faces, Weight};
+use crate::sheet::frame::Frame;
+use crate::sheet::ink::{Ink, Pen, Style};
+use crate::sheet::legible::{legible, says_something};
+use crate::sheet::picture::{self, Pixels};
+use crate::sheet::text::{Block, Run};
+use crate::sheet::{Piece, Role};
+use crate::{Booklet, Paper, Stamp, drawing};
+
+/// A name longer than this is cut on paper.
+const LONGEST_NAME: usize = 60;
+/// Any other text of a person.
+const LONGEST_TEXT: usize = 400;
+
+/// What every sheet of one booklet is set with.
+pub(crate) struct Setting<'a> {
+    /// The booklet.
+    pub(crate) booklet: &'a Booklet<'a>,
+    /// The typeface.
+    pub(crate) faces: Faces,
+    pictures: BTreeMap<&'a str, Result<Pixels, &'static str>>,
+    /// What was set before: a chart tries many widths again and again.
+    blocks: RefCell<BTreeMap<Setable, Block>>,
+}
+
+/// A text with its style (bold, ink, size), leading and width.
+type Setable = (String, (bool, u8, u64), u64, u64);
+
+impl<'a> Setting<'a> {
+    /// Opens faces and pictures.
+    pub(crate) fn new(booklet: &'a Booklet<'a>) -> Self {
+        let wanted = booklet.matrix.taxa().iter().filter_map(|taxon| taxon.picture.as_deref());
+        let opened = wanted.filter_map(|file| {
+            let picture = booklet.pictures.get(file)?;
+            Some((file, picture::open(picture)))
+        });
+        Self {
+            booklet,
+            faces: Faces::new(),
+            pictures: opened.collect(),
+            blocks: RefCell::default(),
+        }
+    }
+
+    /// A person's text, printable.
+    pub(crate) fn plain(&self, text: &str) -> String {
+        legible(&self.faces, text, LONGEST_TEXT)
+    }
+
+    /// Words set in one style.
+    pub(crate) fn block(&self, text: &str, style: Style, width: f64) -> Block {
+        let letters = (style.weight == Weight::Bold, style.ink as u8, style.size.to_bits());
+        let entry = (text.to_owned(), letters, style.leading.to_bits(), width.to_bits());
+        if let Some(block) = self.blocks.borrow().get(&entry) {
+            return block.clone();
+        }
+        let block = Block::set(&self.faces, &[Run::new(self.plain(text), style)], width);
+        self.blocks.borrow_mut().insert(entry, block.clone());
+        block
+    }
+
+    /// A paragraph in one style.
+    pub(crate) fn text(&self, text: &str, style: Style, width: f64) -> Piece {
+        Piece::text(self.block(text, style, width), Role::Paragraph)
+    }
+
+    /// A paragraph of several styles.
+    pub(crate) fn runs(&self, runs: &[(&str, Style)], width: f64) -> Piece {
+        let runs: Vec<_> = runs
+            .iter()
+            .map(|(text, style)| {
+                let (front, back) = (text.starts_with(' '), text.ends_with(' '));
+                let edge = |wanted: bool| if wanted { " " } else { "" };
+                let plain = self.plain(text);
+                Run::new(format!("{}{plain}{}", edge(front), edge(back)), *style)
+            })
+            .collect();
+        Piece::text(Block::set(&self.faces, &runs, width), Role::Paragraph)
+    }
+
+    /// A heading; levels as in [`Role::Heading`].
+    pub(crate) fn heading(&self, level: u8, text: &str, style: Style, width: f64) -> Piece {
+        Piece::text(self.block(text, style, width), Role::Heading(level))
+    }
+
+    /// The name of a kind as it can be printed; a name without letters gets its number.
+    pub(crate) fn name(&self, taxon: TaxonIx) -> String {
+        let name = self.booklet.matrix.taxa().get(taxon.0).map_or("", |taxon| &taxon.name);
+        let name = legible(&self.faces, name, LONGEST_NAME);
+        match (says_something(&name), name.is_empty()) {
+            (true, _) => name,
+            (false, false) => format!("kind {} ({name})", taxon.0 + 1),
+            (false, true) => format!("kind {} (no name)", taxon.0 + 1),
+        }
+    }
+
+    /// All names that stand at an end, the unrecognised ones too.
+    pub(crate) fn names(&self, end: &End) -> Vec<String> {
+        let known = end.taxa.iter().map(|taxon| self.name(*taxon));
+        let strange = end.unrecognised.iter();
+        known.chain(strange.map(|name| legible(&self.faces, name, LONGEST_NAME))).collect()
+    }
+
+    /// The name of an end: `hazel or wych elm`.
+    pub(crate) fn end_name(&self, end: &End) -> String {
+        const MOST: usize = 8;
+        let mut names = self.names(end);
+        if names.len() > MOST {
+            let more = names.len() - (MOST - 1);
+            names.truncate(MOST - 1);
+            names.push(format!("one of {more} more kinds"));
+        }
+        match names.split_last() {
+            None => "no name".to_owned(),
+            Some((only, [])) => only.clone(),
+            Some((last, before)) => format!("{} or {last}", before.join(", ")),
+        }
+    }
+
+    /// The title of the key.
+    pub(crate) fn title(&self) -> String {
+        let title = self.booklet.matrix.scene().title.as_deref().unwrap_or("");
+        let title = legible(&self.faces, title, 120);
+        if says_something(&title) {
+            return title;
+        }
+        match self.booklet.matrix.taxa().len() {
+            1 => "A key to one kind".to_owned(),
+            many => format!("A key to {many} kinds"),
+        }
+    }
+
+    /// Place, season, part: `Mill Lane · early October · you need a twig with leaves`.
+    pub(crate) fn scene(&self) -> String {
+        let scene = self.booklet.matrix.scene();
+        let part = scene.part.as_ref().map(|part| format!("you need: {part}"));
+        let known = [scene.place.clone(), scene.season.clone(), part];
+        let known: Vec<_> = known.into_iter().flatten().map(|text| self.plain(&text)).collect();
+        known.join(" · ")
+    }
+
+    /// The frame of a sheet, upright or turned.
+    pub(crate) fn frame(
+        &self,
+        paper: Paper,
+        turned: bool,
+        sheet: &str,
+        writing: &str,
+    ) -> Frame {
+        let (short, long) = paper.size_mm();
+        let (width, height) = if turned { (long, short) } else { (short, long) };
+        let version = self.booklet.matrix.scene().version.as_deref();
+        let version = version.map(|version| format!("version {}", self.plain(version)));
+        let date = self.booklet.date.map(|date| self.plain(date));
+        let known: Vec<_> = [version, date].into_iter().flatten().collect();
+        let place = self.booklet.matrix.scene().place.as_deref().unwrap_or("");
+        let whole = [sheet, &self.title(), place].map(str::trim).join(" · ");
+        Frame {
+            width,
+            height,
+            running: whole.trim_end_matches([' ', '·']).to_owned(),
+            version: known.join(" · "),
+            writing: writing.to_owned(),
+            stamp: (self.booklet.stamp == Stamp::Draft).then(|| "DRAFT".to_owned()),
+            beside: (self.booklet.stamp == Stamp::TryingOut)
+                .then(|| "trying-out copy".to_owned()),
+        }
+    }
+
+    /// The title lines of a sheet's first page; `low` puts them on as few as possible.
+    pub(crate) fn masthead(&self, frame: &Frame, sheet: &str, low: bool) -> Piece {
+        let wide = frame.wide();
+        let ornament = drawing::twig(34.0);
+        let room = wide - ornament.w - 4.0;
+        let mut head = Piece::blank(room, 0.0);
+        let above = self.text(sheet, Style::SMALL_STRONG.inked(Ink::Hedge), room);
+        let right = above.w + 6.0;
+        let badge = frame.badge(&self.faces, Role::Paragraph);
+        let down = if badge.is_some() { 0.8 } else { 0.0 };
+        let high = above.h + 2.0 * down;
+        head = head.with(0.0, down, above);
+        head = badge.into_iter().fold(head, |head, badge| head.with(right, 0.0, badge));
+        let title = self.block(&self.title(), Style::TITLE, room).at_most(&self.faces, 3);
+        let title = Piece::text(title, Role::Heading(1));
+        let (top, beside) = (high + 0.5, title.w + 6.0);
+        let scene = self.scene();
+        let line = self.block(&scene, Style::BODY, f64::INFINITY);
+        if low && title.h < 12.0 && beside + line.width <= room {
+            let y = top + (title.h - line.height) / 2.0 + 0.7;
+            head = head.with(0.0, top, title);
+            head = head.with(beside, y, Piece::text(line, Role::Paragraph));
+        } else {
+            head = head.with(0.0, top, title);
+            if !scene.is_empty() {
+                head = head.then(0.5, self.text(&scene, Style::BODY, room));
+            }
+        }
+        let y = (head.h - ornament.h - 1.0).max(0.0);
+        let rule = Piece::rule(wide, Pen::solid(0.6, Ink::Hedge));
+        let below = head.h.max(y + ornament.h) + 2.0;
+        head.with(wide - ornament.w, y, ornament).with(0.0, below, rule)
+    }
+}

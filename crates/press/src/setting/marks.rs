@@ -1,0 +1,76 @@
+//! The marks that several sheets share: picture boxes, tabs, numbers.
+//!
+//! From a kind, an answer or a number to a small piece. A mark never says by colour alone what
+//! it says: yes is a leaf with the word in it, no a square with the word in it.
+
+use spinney_model::TaxonIx;
+
+use super::Setting;
+use crate::drawing;
+use crate::sheet::ink::{Ink, Pen, Style};
+use crate::sheet::{Piece, Role};
+
+impl Setting<'_> {
+    /// The picture of a kind, or the box to stick something into.
+    pub(crate) fn picture_box(&self, taxon: Option<TaxonIx>, w: f64, h: f64) -> Piece {
+        let known = taxon.and_then(|ix| Some((ix, self.booklet.matrix.taxa().get(ix.0)?)));
+        let opened = known
+            .and_then(|(ix, taxon)| Some((ix, self.pictures.get(taxon.picture.as_deref()?)?)));
+        match opened {
+            Some((ix, Ok(pixels))) => {
+                let words = format!("Picture of {}", self.name(ix));
+                let picture = Piece::picture(w - 4.0, h - 4.0, pixels.clone(), words);
+                let edge = Some(Pen::solid(0.25, Ink::Soft));
+                Piece::rectangle(w, h, Some(Ink::Paper), edge).with(2.0, 2.0, picture)
+            }
+            Some((_, Err(sentence))) => self.empty_box(w, h, sentence),
+            None => self.empty_box(w, h, "stick the leaf or the rubbing here"),
+        }
+    }
+
+    /// A box with corners as in an album, and what belongs there.
+    pub(crate) fn empty_box(&self, w: f64, h: f64, words: &str) -> Piece {
+        let room = w - 6.0;
+        let corners = drawing::album_corners(w, h);
+        for words in [words, "stick it here"] {
+            let block = self.block(words, Style::SMALL.inked(Ink::Soft), room).centred(room);
+            if block.height + 3.0 <= h {
+                let y = (h - block.height) / 2.0;
+                return corners.with(3.0, y, Piece::text(block, Role::Paragraph));
+            }
+        }
+        corners
+    }
+
+    /// The tab of an answer with its word: a leaf for yes, a square for no.
+    pub(crate) fn tab(&self, word: &str, yes: bool) -> Piece {
+        self.answer(word, yes, Role::Label)
+    }
+
+    /// The same, heard as something else than the label of an item.
+    pub(crate) fn answer(&self, word: &str, yes: bool, role: Role) -> Piece {
+        let (w, h) = (13.0, 7.0);
+        let (tab, ink) = if yes {
+            (drawing::leaf_tab(w, h), Ink::Paper)
+        } else {
+            (drawing::square_tab(w, h), Ink::Ink)
+        };
+        let block = self.block(word, Style::STRONG.inked(ink), w).centred(w);
+        let y = (h - block.height) / 2.0;
+        tab.with(0.0, y, Piece::text(block, role)).at_least(w, h)
+    }
+
+    /// A number in a green disc.
+    pub(crate) fn disc(&self, number: &str, role: Role) -> Piece {
+        let block = self.block(number, Style::LARGE.inked(Ink::Paper), 30.0);
+        let d = (block.width + 4.0).max(9.0);
+        let block = block.centred(d);
+        let h = block.height;
+        let ground = if d > 9.5 {
+            drawing::leaf_tab(d, 9.0)
+        } else {
+            drawing::circle(9.0, Some(Ink::Hedge), None)
+        };
+        ground.with(0.0, (9.0 - h) / 2.0, Piece::text(block, role)).at_least(d, 9.0)
+    }
+}

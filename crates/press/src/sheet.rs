@@ -1,0 +1,193 @@
+//! A sheet before it is ink: boxes in millimetres, in reading order, testable as text.
+//!
+//! From words, drawings and pictures to pages of placed things. Everything that prints is
+//! first a [`Piece`] (a few placed things with a size), then part of a [`Page`]. Nothing here
+//! knows of keys, and nothing here knows of PDF.
+
+pub mod face;
+pub mod flow;
+pub mod frame;
+pub mod ink;
+pub mod legible;
+pub mod picture;
+pub mod piece;
+pub mod text;
+
+use ink::{Ink, Pen};
+pub use piece::Piece;
+use text::Block;
+
+/// Some pages that belong together, with the title a reader of the file sees.
+#[derive(Clone, Debug)]
+pub struct Sheet {
+    /// The title of the file.
+    pub title: String,
+    /// The pages in order.
+    pub pages: Vec<Page>,
+}
+
+/// One page.
+#[derive(Clone, Debug)]
+pub struct Page {
+    /// Width in mm.
+    pub width: f64,
+    /// Height in mm.
+    pub height: f64,
+    /// What stands on it, in reading order.
+    pub nodes: Vec<Node>,
+}
+
+/// A placed thing, or several that belong together.
+#[derive(Clone, Debug)]
+pub enum Node {
+    /// One thing.
+    Placed(Placed),
+    /// Several things that a listener hears as one: a list, a table, a section.
+    Group(Group, Vec<Node>),
+}
+
+/// One thing at its place.
+#[derive(Clone, Debug)]
+pub struct Placed {
+    /// The box it fills, in mm from the page's top left corner.
+    pub rect: Rect,
+    /// What it is.
+    pub what: What,
+    /// What it is for.
+    pub role: Role,
+}
+
+/// A box in mm; y grows downwards.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Rect {
+    /// Left edge.
+    pub x: f64,
+    /// Top edge.
+    pub y: f64,
+    /// Width.
+    pub w: f64,
+    /// Height.
+    pub h: f64,
+}
+
+impl Rect {
+    /// A box from its corner and size.
+    pub const fn new(x: f64, y: f64, w: f64, h: f64) -> Self {
+        Self { x, y, w, h }
+    }
+
+    /// Whether two boxes share more than a hair (a hundredth of a millimetre) of paper.
+    pub fn overlaps(&self, other: &Self) -> bool {
+        let hair = 0.01;
+        self.x + self.w > other.x + hair
+            && other.x + other.w > self.x + hair
+            && self.y + self.h > other.y + hair
+            && other.y + other.h > self.y + hair
+    }
+}
+
+/// What is placed.
+#[derive(Clone, Debug)]
+pub enum What {
+    /// Set lines.
+    Text(Block),
+    /// A drawn line or shape, measured from the box's top left corner.
+    Path(Path),
+    /// A picture that fills the box.
+    Picture(picture::Pixels),
+}
+
+/// What a placed thing is for; what a listener hears of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Role {
+    /// A heading: 1 names the sheet, 2 a part of it, 3 a question.
+    Heading(u8),
+    /// Words to read.
+    Paragraph,
+    /// What stands before an item of a list: `yes`.
+    Label,
+    /// A picture or drawing that says something, in words.
+    Figure(String),
+    /// Rules, frames and ornaments: not read aloud.
+    Decoration,
+    /// Head and foot of a page: not read aloud again and again.
+    Running,
+    /// What the key says of its own standing, large and behind the words: not read aloud.
+    Stamp,
+}
+
+/// How things that belong together are announced.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Group {
+    /// A part of the sheet.
+    Section,
+    /// A list of items.
+    List,
+    /// One item: a label, then a body.
+    Item,
+    /// The body of an item.
+    Body,
+    /// A table of rows.
+    Table,
+    /// A row of cells.
+    Row,
+    /// A cell that names its column.
+    ColumnHead,
+    /// A cell that names its row.
+    RowHead,
+    /// Any other cell.
+    Cell,
+}
+
+/// A line or shape.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Path {
+    /// The strokes of the pen.
+    pub segments: Vec<Segment>,
+    /// What it is filled with.
+    pub fill: Option<Ink>,
+    /// What it is drawn with.
+    pub pen: Option<Pen>,
+}
+
+/// One stroke of the pen, in mm.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Segment {
+    /// Lift the pen and set it down here.
+    Move(f64, f64),
+    /// Straight on to here.
+    Line(f64, f64),
+    /// In a curve, by two guides, to here.
+    Curve(f64, f64, f64, f64, f64, f64),
+    /// Back to where the pen was set down.
+    Close,
+}
+
+impl Page {
+    /// Everything placed, in reading order, the groups opened.
+    pub fn placed(&self) -> Vec<&Placed> {
+        fn gather<'a>(nodes: &'a [Node], into: &mut Vec<&'a Placed>) {
+            for node in nodes {
+                match node {
+                    Node::Placed(placed) => into.push(placed),
+                    Node::Group(_, inner) => gather(inner, into),
+                }
+            }
+        }
+        let mut all = Vec::new();
+        gather(&self.nodes, &mut all);
+        all
+    }
+
+    /// The words of the page, one line for each placed text, in reading order.
+    pub fn words(&self) -> String {
+        let mut words = String::new();
+        for placed in self.placed() {
+            if let What::Text(block) = &placed.what {
+                words.push_str(block.words().trim());
+                words.push('\n');
+            }
+        }
+        words
+    }
+}

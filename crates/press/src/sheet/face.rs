@@ -1,0 +1,126 @@
+//! The typeface: letters to glyphs with widths.
+//!
+//! From a text to the glyphs of Andika (SIL, OFL 1.1), embedded unaltered: the two faces in
+//! `fonts/`. No system font is ever asked. Only left-to-right scripts are in Andika; what it
+//! lacks has been made visible by [`super::legible`] before it comes here.
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+
+use rustybuzz::{Direction, Face, Script, ShapePlan, UnicodeBuffer};
+
+/// The unaltered font files, as the press embeds them.
+pub const REGULAR: &[u8] = include_bytes!("../../fonts/Andika-Regular.ttf");
+/// The bold face.
+pub const BOLD: &[u8] = include_bytes!("../../fonts/Andika-Bold.ttf");
+
+/// Regular or bold.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Weight {
+    /// Andika Regular.
+    Regular,
+    /// Andika Bold.
+    Bold,
+}
+
+/// Both faces, opened. Plans and widths are remembered: they are what takes time.
+pub struct Faces {
+    regular: Face<'static>,
+    bold: Face<'static>,
+    plans: RefCell<Vec<(Weight, Script, ShapePlan)>>,
+    widths: RefCell<BTreeMap<(bool, String), f64>>,
+}
+
+/// One glyph; lengths as parts of the letter size.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Glyph {
+    /// The number of the glyph in its face.
+    pub id: u16,
+    /// Where its letters begin in the text, in bytes.
+    pub from: usize,
+    /// Where they end.
+    pub to: usize,
+    /// How far the next glyph is.
+    pub advance: f64,
+    /// How far this one is moved to the right.
+    pub dx: f64,
+    /// How far this one is moved up.
+    pub dy: f64,
+}
+
+impl Faces {
+    /// Opens the embedded faces.
+    pub fn new() -> Self {
+        let open = |bytes| Face::from_slice(bytes, 0).expect("the embedded face opens");
+        Self {
+            regular: open(REGULAR),
+            bold: open(BOLD),
+            plans: RefCell::default(),
+            widths: RefCell::default(),
+        }
+    }
+
+    fn face(&self, weight: Weight) -> &Face<'static> {
+        match weight {
+            Weight::Regular => &self.regular,
+            Weight::Bold => &self.bold,
+        }
+    }
+
+    /// Whether both faces can draw a character.
+    pub fn has(&self, character: char) -> bool {
+        self.regular.glyph_index(character).is_some_and(|glyph| glyph.0 != 0)
+            && self.bold.glyph_index(character).is_some_and(|glyph| glyph.0 != 0)
+    }
+
+    /// The glyphs of a text, from left to right.
+    pub fn shape(&self, text: &str, weight: Weight) -> Vec<Glyph> {
+        let face = self.face(weight);
+        let em = f64::from(face.units_per_em());
+        let mut buffer = UnicodeBuffer::new();
+        buffer.push_str(text);
+        buffer.guess_segment_properties();
+        buffer.set_direction(Direction::LeftToRight);
+        let script = buffer.script();
+        let mut plans = self.plans.borrow_mut();
+        let known = plans.iter().position(|(w, s, _)| *w == weight && *s == script);
+        let at = known.unwrap_or_else(|| {
+            let plan = ShapePlan::new(face, Direction::LeftToRight, Some(script), None, &[]);
+            plans.push((weight, script, plan));
+            plans.len() - 1
+        });
+        let shaped = rustybuzz::shape_with_plan(face, &plans[at].2, buffer);
+        let (infos, places) = (shaped.glyph_infos(), shaped.glyph_positions());
+        let mut glyphs = Vec::with_capacity(infos.len());
+        for (at, (info, place)) in infos.iter().zip(places).enumerate() {
+            let from = info.cluster as usize;
+            let next = infos[at..].iter().map(|i| i.cluster as usize).find(|c| *c > from);
+            glyphs.push(Glyph {
+                id: u16::try_from(info.glyph_id).unwrap_or(0),
+                from,
+                to: next.unwrap_or(text.len()),
+                advance: f64::from(place.x_advance) / em,
+                dx: f64::from(place.x_offset) / em,
+                dy: f64::from(place.y_offset) / em,
+            });
+        }
+        glyphs
+    }
+
+    /// The width of a text, as parts of the letter size.
+    pub fn width(&self, text: &str, weight: Weight) -> f64 {
+        let entry = (weight == Weight::Bold, text.to_owned());
+        if let Some(width) = self.widths.borrow().get(&entry) {
+            return *width;
+        }
+        let width = self.shape(text, weight).iter().map(|glyph| glyph.advance).sum();
+        self.widths.borrow_mut().insert(entry, width);
+        width
+    }
+}
+
+impl Default for Faces {
+    fn default() -> Self {
+        Self::new()
+    }
+}

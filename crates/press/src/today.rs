@@ -1,0 +1,162 @@
+//! Everything for one visit in one file, in the order of use.
+//!
+//! From a booklet to a PDF that begins with a page for the adult: what is in the file, and how
+//! many copies of what. The numbers assume a class; the assumption is printed with them.
+
+use crate::pdf::{self, PressError};
+use crate::setting::Setting;
+use crate::sheet::flow::{Boxed, Flow};
+use crate::sheet::ink::{Ink, Pen, Style};
+use crate::sheet::{Group, Page, Piece, Role, Sheet};
+use crate::try_out::Parts;
+use crate::{Booklet, Paper, chart, drawing, key_pages};
+
+/// Groups in a class of 24 to 32 children, four to a group.
+const GROUPS: (usize, usize) = (6, 8);
+
+/// Everything for one visit as a PDF file.
+///
+/// **Errors**: [`PressError`] if the file would not be valid.
+pub fn pdf(booklet: &Booklet, paper: Paper) -> Result<Vec<u8>, PressError> {
+    pdf::write(&sheet(booklet, paper))
+}
+
+/// Everything for one visit as boxes in mm.
+pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
+    let setting = Setting::new(booklet);
+    let parts = Parts::of(&setting, paper);
+    let kinds = setting.booklet.matrix.taxa().len();
+    let slips = kinds.max(1).div_ceil(parts.slips_a_page);
+    let strips = |groups: usize| groups.div_ceil(parts.strips_a_page);
+    let sheets = [
+        Part::new("Answers, for the adult", "to check by", parts.answers, (1, 1)),
+        Part::new("Number labels", "cut out before you go", parts.labels, (1, 1)),
+        Part::new("Key", "one a group", key_pages::pages(&setting, paper), GROUPS),
+        Part::new("Chart", "one for the wall", chart::pages(&setting, paper), (1, 1)),
+        Part::new(
+            "Tick strips",
+            "one strip a group: cut",
+            parts.strips,
+            (strips(GROUPS.0), strips(GROUPS.1)),
+        ),
+        Part::new(
+            "Try-out slips",
+            "one slip for every specimen a group tries: cut",
+            parts.slips,
+            (slips * GROUPS.0, slips * GROUPS.1),
+        ),
+        Part::new("Our own key", "one a group, to write on", parts.blank_key, GROUPS),
+    ];
+    let mut pages = cover(&setting, paper, &sheets);
+    pages.extend(sheets.into_iter().flat_map(|part| part.pages));
+    Sheet { title: format!("{}: everything for today", setting.title()), pages }
+}
+
+/// One sheet of the file.
+struct Part {
+    name: &'static str,
+    what_for: &'static str,
+    pages: Vec<Page>,
+    copies: (usize, usize),
+}
+
+impl Part {
+    fn new(
+        name: &'static str,
+        what_for: &'static str,
+        pages: Vec<Page>,
+        copies: (usize, usize),
+    ) -> Self {
+        Self { name, what_for, pages, copies }
+    }
+}
+
+fn cover(setting: &Setting, paper: Paper, parts: &[Part]) -> Vec<Page> {
+    let frame = setting.frame(paper, false, "Today", "Name:");
+    let mut flow = Flow::new(&setting.faces, &frame);
+    flow.put(0.0, setting.masthead(&frame, "Today: for the adult", false));
+    let wide = flow.wide();
+    flow.put(5.0, setting.heading(2, "How many copies of what", Style::LARGE, wide));
+    flow.put(2.0, table(setting, parts, wide));
+    let words = "Counted for 24 to 32 children in groups of four: 6 to 8 groups. For another \
+                 class, print one key, one strip and one empty key for each group.";
+    flow.put(3.0, setting.text(words, Style::SMALL.inked(Ink::Soft), wide));
+    flow.put(6.0, order(setting, wide));
+    cautions(setting, &mut flow);
+    flow.lines_to_write_on("For myself");
+    flow.finish()
+}
+
+fn table(setting: &Setting, parts: &[Part], wide: f64) -> Piece {
+    let widths = [wide * 0.36, wide * 0.38, wide * 0.11, wide * 0.15];
+    let row = |cells: [String; 4], head: bool| {
+        let mut x = 0.0;
+        let mut row = Piece::blank(wide, 0.0);
+        for (at, (words, width)) in cells.iter().zip(widths).enumerate() {
+            let (style, group) = match (head, at) {
+                (true, _) => (Style::SMALL_STRONG.inked(Ink::Hedge), Group::ColumnHead),
+                (false, 0) => (Style::STRONG, Group::RowHead),
+                (false, 3) => (Style::STRONG, Group::Cell),
+                (false, _) => (Style::SMALL, Group::Cell),
+            };
+            let text = setting.text(words, style, width - 3.0).grouped(group);
+            let y = if head || at == 0 || at == 3 { 1.2 } else { 1.8 };
+            row = row.with(x, y, text);
+            x += width;
+        }
+        let y = row.h + 1.2;
+        let pen = Pen::solid(if head { 0.5 } else { 0.2 }, Ink::Hedge);
+        row.grouped(Group::Row).with(0.0, y, Piece::rule(wide, pen))
+    };
+    let head = ["Sheet", "What for", "Pages", "Copies"].map(str::to_owned);
+    let rows = parts.iter().map(|part| {
+        let copies = match part.copies {
+            (few, many) if few == many => few.to_string(),
+            (few, many) => format!("{few} to {many}"),
+        };
+        let (name, what_for) = (part.name.to_owned(), part.what_for.to_owned());
+        row([name, what_for, part.pages.len().to_string(), copies], false)
+    });
+    rows.fold(row(head, true), |table, row| table.then(0.0, row)).grouped(Group::Table)
+}
+
+/// What happens when.
+fn order(setting: &Setting, wide: f64) -> Piece {
+    let steps = [
+        "Before: lay a number beside each specimen and note it on the answer list.",
+        "Read the cautions aloud. Say what nobody touches.",
+        "Give each group the key. They key out their numbers and fill in a slip for each.",
+        "Tick the strip together. What has no tick got lost: which question lost it?",
+        "With time left: each group makes its own key and swaps it.",
+    ];
+    let title = setting.heading(2, "In this order", Style::LARGE, wide);
+    let list = steps.iter().enumerate().fold(Piece::blank(wide, 0.0), |list, (at, step)| {
+        let number = setting.block(&(at + 1).to_string(), Style::STRONG, 6.0);
+        let words = setting.text(step, Style::BODY, wide - 8.0).grouped(Group::Body);
+        let item = Piece::text(number, Role::Label).with(8.0, 0.0, words);
+        list.then(1.0, item.grouped(Group::Item))
+    });
+    title.then(1.5, list.grouped(Group::List))
+}
+
+/// The cautions once more, since the adult reads this page first.
+fn cautions(setting: &Setting, flow: &mut Flow) {
+    let wide = flow.wide() - 2.0 * Flow::PADDING;
+    let taxa = setting.booklet.matrix.taxon_indices();
+    let mut pieces: Vec<_> = taxa
+        .filter_map(|taxon| {
+            let caution = setting.booklet.matrix.taxon(taxon).caution.as_deref()?;
+            let name = format!("{}: ", setting.name(taxon));
+            Some(setting.runs(&[(&name, Style::SMALL_STRONG), (caution, Style::SMALL)], wide))
+        })
+        .collect();
+    if pieces.is_empty() {
+        return;
+    }
+    let style = Style::LARGE.inked(Ink::Berry);
+    let title = setting.heading(2, "Cautions", style, wide - 11.0);
+    let y = (8.0 - title.h) / 2.0;
+    pieces.insert(0, drawing::warning(8.0).with(11.0, y, title));
+    let pen = Some(Pen::solid(0.6, Ink::Berry));
+    flow.boxed(6.0, pieces, Boxed { fill: Some(Ink::Blush), pen, gap: 0.5 });
+}

@@ -1,0 +1,66 @@
+//! The try-out sheets: because a key that nobody tried is a guess.
+//!
+//! From a booklet to a PDF with an empty key to fill in, a strip to tick, labels for the
+//! specimens, slips for what happened, and the adult's list of right ways. It holds no
+//! results: those are written on it by hand.
+
+mod answers;
+mod blank_key;
+mod labels;
+mod slips;
+mod strip;
+
+use crate::pdf::{self, PressError};
+use crate::setting::Setting;
+use crate::sheet::{Page, Sheet};
+use crate::{Booklet, Paper};
+
+/// The try-out sheets as a PDF file.
+///
+/// **Errors**: [`PressError`] if the file would not be valid.
+pub fn pdf(booklet: &Booklet, paper: Paper) -> Result<Vec<u8>, PressError> {
+    pdf::write(&sheet(booklet, paper))
+}
+
+/// The try-out sheets as boxes in mm.
+pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
+    let setting = Setting::new(booklet);
+    let parts = Parts::of(&setting, paper);
+    let pages = [parts.labels, parts.blank_key, parts.strips, parts.slips, parts.answers];
+    Sheet { title: format!("{}: try-out sheets", setting.title()), pages: pages.concat() }
+}
+
+/// The pages of every try-out sheet.
+pub(crate) struct Parts {
+    /// An empty key for a group.
+    pub(crate) blank_key: Vec<Page>,
+    /// Strips to tick.
+    pub(crate) strips: Vec<Page>,
+    /// Strips on one page.
+    pub(crate) strips_a_page: usize,
+    /// Numbers for the specimens.
+    pub(crate) labels: Vec<Page>,
+    /// Slips for what happened.
+    pub(crate) slips: Vec<Page>,
+    /// Slips on one page.
+    pub(crate) slips_a_page: usize,
+    /// The right ways, for adults.
+    pub(crate) answers: Vec<Page>,
+}
+
+impl Parts {
+    /// Sets all of them.
+    pub(crate) fn of(setting: &Setting, paper: Paper) -> Self {
+        let (strips, strips_a_page) = strip::pages(setting, paper);
+        let (slips, slips_a_page) = slips::pages(setting, paper);
+        Self {
+            blank_key: blank_key::pages(setting, paper),
+            strips,
+            strips_a_page,
+            labels: labels::pages(setting, paper),
+            slips,
+            slips_a_page,
+            answers: answers::pages(setting, paper),
+        }
+    }
+}

@@ -1,0 +1,105 @@
+//! The adult's answer list: the right way, or ways, of every kind.
+
+use spinney_model::{Answer, TaxonIx, Walk};
+
+use crate::Paper;
+use crate::key_pages::answer_words;
+use crate::setting::Setting;
+use crate::sheet::flow::Flow;
+use crate::sheet::ink::{Ink, Pen, Style};
+use crate::sheet::{Group, Page, Piece};
+
+/// The most ways of one kind that are printed.
+const MOST: usize = 6;
+
+/// The pages of the list.
+pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    let frame = setting.frame(paper, false, "Answers, for the adult", "Name:");
+    let mut flow = Flow::new(&setting.faces, &frame);
+    flow.put(0.0, setting.masthead(&frame, "Answers, for the adult", false));
+    let words = "The right way of every kind. A kind with several ways varies: each way is \
+                 right. Do not hand this sheet out.";
+    flow.put(4.0, setting.text(words, Style::SMALL, flow.wide()));
+    let wide = flow.wide();
+    let widths = [wide * 0.28, wide * 0.58, wide * 0.14];
+    let mut rows = Vec::new();
+    for taxon in setting.booklet.matrix.taxon_indices() {
+        rows.push(row(setting, taxon, widths));
+    }
+    let mut rows = rows.into_iter().peekable();
+    while rows.peek().is_some() {
+        let mut table = heads(setting, widths);
+        let room = flow.room() - 4.0;
+        let first = rows.peek().map_or(0.0, |row| row.h);
+        if table.h + first > room && !flow.fresh() {
+            flow.turn();
+            continue;
+        }
+        while let Some(row) = rows.next_if(|row| table.h + row.h <= room || row.h > room) {
+            table = table.then(0.0, row);
+        }
+        flow.put(4.0, table.grouped(Group::Table));
+        if rows.peek().is_some() {
+            flow.turn();
+        }
+    }
+    flow.lines_to_write_on("What to mend in the key");
+    flow.finish()
+}
+
+fn heads(setting: &Setting, widths: [f64; 3]) -> Piece {
+    let cells = ["Kind", "Answers", "Number"];
+    let mut x = 0.0;
+    let mut row = Piece::blank(widths.iter().sum(), 0.0);
+    for (words, width) in cells.into_iter().zip(widths) {
+        let text = setting.text(words, Style::SMALL_STRONG.inked(Ink::Hedge), width - 3.0);
+        row = row.with(x, 0.0, text.grouped(Group::ColumnHead));
+        x += width;
+    }
+    ruled(row.grouped(Group::Row), Pen::solid(0.5, Ink::Hedge))
+}
+
+fn row(setting: &Setting, taxon: TaxonIx, [name, ways, number]: [f64; 3]) -> Piece {
+    let walks: Vec<_> =
+        setting.booklet.walks.iter().filter(|walk| walk.taxon == taxon).collect();
+    let title = setting.block(&setting.name(taxon), Style::SMALL_STRONG, name - 3.0);
+    let title = title.at_most(&setting.faces, 3);
+    let title = Piece::text(title, crate::sheet::Role::Paragraph);
+    let mut list = Piece::blank(ways - 3.0, 0.0);
+    for walk in walks.iter().take(MOST) {
+        list = list.then(0.5, setting.text(&way(setting, walk), Style::SMALL, ways - 3.0));
+    }
+    if walks.is_empty() {
+        list = setting.text("no way leads to it: it is lost", Style::SMALL, ways - 3.0);
+    }
+    if walks.len() > MOST {
+        let more = format!("and {} more ways", walks.len() - MOST);
+        list = list.then(0.5, setting.text(&more, Style::SMALL, ways - 3.0));
+    }
+    let blank = Piece::rule(number - 4.0, Pen::solid(0.2, Ink::Soft));
+    let row = Piece::blank(name + ways + number, 0.0)
+        .with(0.0, 1.6, title.grouped(Group::RowHead))
+        .with(name, 1.6, list.grouped(Group::Cell))
+        .with(name + ways, 7.0, blank);
+    ruled(row.grouped(Group::Row), Pen::solid(0.2, Ink::Soft))
+}
+
+/// A row with a rule beneath it.
+fn ruled(row: Piece, pen: Pen) -> Piece {
+    let (w, y) = (row.w, row.h + 1.6);
+    row.with(0.0, y, Piece::rule(w, pen))
+}
+
+/// `1 yes · 2 no · 3 yes`, and what became of it.
+fn way(setting: &Setting, walk: &Walk) -> String {
+    let couplets = &setting.booklet.key.couplets;
+    let steps = walk.steps.iter().map(|step| {
+        let couplet = couplets.iter().find(|couplet| couplet.number == step.couplet);
+        let words = couplet.map_or(("yes", "no"), answer_words);
+        let answer = if step.answer == Answer::Yes { words.0 } else { words.1 };
+        format!("{} {answer}", step.couplet)
+    });
+    let steps: Vec<_> = steps.collect();
+    let way = if steps.is_empty() { "at once".to_owned() } else { steps.join(" · ") };
+    if walk.arrived { way } else { format!("{way}: it does not come out") }
+}

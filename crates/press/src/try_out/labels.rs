@@ -1,0 +1,80 @@
+//! Number labels to cut out and lay beside the specimens.
+
+use crate::Paper;
+use crate::drawing;
+use crate::setting::Setting;
+use crate::sheet::frame::MARGIN;
+use crate::sheet::ink::{Ink, Pen, Style};
+use crate::sheet::{Group, Page, Piece, Role};
+
+/// Labels across a page.
+const ACROSS: usize = 4;
+/// The least height of a label, in mm: a number to read across a table.
+const LEAST: f64 = 34.0;
+
+/// The pages: at least one label for every kind, and every page full.
+pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    let frame = setting.frame(paper, false, "Number labels", "Our group:");
+    let head = setting.masthead(&frame, "Number labels", false);
+    let words = "Cut out. Lay one number beside each specimen. Only the adult keeps the list \
+                 of names.";
+    let head = head.then(4.0, setting.text(words, Style::BODY, frame.wide()));
+    let wanted = setting.booklet.matrix.taxa().len().max(8);
+    let room = |page: usize| {
+        let top = if page == 0 { head.h + 7.0 } else { 3.0 };
+        (frame.top(page) + top, frame.bottom() - frame.top(page) - top)
+    };
+    let rows = |page: usize| ((room(page).1 / LEAST).floor() as usize).max(1);
+    let (mut count, mut of) = (0, 0);
+    while count < wanted {
+        count += rows(of) * ACROSS;
+        of += 1;
+    }
+    let mut number = 1;
+    (0..of)
+        .map(|page| {
+            let (y, high) = room(page);
+            let cell = (frame.wide() / ACROSS as f64, high / rows(page) as f64);
+            let grid = grid(setting, number, rows(page), cell);
+            number += rows(page) * ACROSS;
+            let mut nodes = Vec::new();
+            if page == 0 {
+                nodes.extend(head.clone().moved(MARGIN, MARGIN).nodes);
+            }
+            nodes.extend(grid.moved(MARGIN, y).nodes);
+            frame.page(&setting.faces, nodes, page, of)
+        })
+        .collect()
+}
+
+fn grid(setting: &Setting, first: usize, rows: usize, (w, h): (f64, f64)) -> Piece {
+    let mut grid = Piece::blank(w * ACROSS as f64, h * rows as f64);
+    for at in 0..rows * ACROSS {
+        let (column, row) = ((at % ACROSS) as f64, (at / ACROSS) as f64);
+        grid = grid.with(column * w, row * h, label(setting, first + at, w, h));
+    }
+    let pen = Pen::dashed(0.3, Ink::Ink);
+    for column in 1..ACROSS {
+        grid = grid.with(column as f64 * w, 0.0, Piece::upright(h * rows as f64, pen));
+    }
+    for row in 0..=rows {
+        let y = row as f64 * h;
+        grid = grid.with(0.0, y, Piece::rule(w * ACROSS as f64, pen));
+        grid = grid.with(2.0, y - 2.4, drawing::scissors());
+    }
+    grid
+}
+
+fn label(setting: &Setting, number: usize, w: f64, h: f64) -> Piece {
+    let style = Style { size: 42.0, leading: 1.1, ..Style::TITLE };
+    let block = setting.block(&number.to_string(), style, w).centred(w);
+    let under = setting.block("found by", Style::SMALL.inked(Ink::Soft), w - 8.0);
+    let line = Piece::rule(w - 8.0 - under.width - 2.0, Pen::solid(0.2, Ink::Soft));
+    let y = (h - 8.0 - block.height) / 2.0;
+    let (left, foot) = (4.0 + under.width + 2.0, h - 8.4);
+    Piece::blank(w, h)
+        .with(0.0, y, Piece::text(block, Role::Paragraph))
+        .with(4.0, foot, Piece::text(under, Role::Paragraph))
+        .with(left, foot + 4.8, line)
+        .grouped(Group::Section)
+}

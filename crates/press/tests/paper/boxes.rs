@@ -1,0 +1,156 @@
+//! Every page as boxes in mm: margins, overlaps, letter sizes, use of the paper.
+
+use spinney_press::sheet::ink::{Dash, Pen};
+use spinney_press::sheet::{Page, Placed, Rect, Role, Segment, Sheet, What};
+use spinney_press::{Booklet, Paper, Stamp, chart, key_pages, today, try_out};
+
+use crate::hedge::hedge_walk;
+
+/// Every sheet in every paper size it is made for.
+pub(crate) fn all(booklet: &Booklet) -> Vec<(String, Sheet)> {
+    let mut sheets = Vec::new();
+    for paper in [Paper::A4, Paper::Letter] {
+        sheets.push((format!("key on {paper:?}"), key_pages::sheet(booklet, paper)));
+        sheets.push((format!("try-out on {paper:?}"), try_out::sheet(booklet, paper)));
+        sheets.push((format!("today on {paper:?}"), today::sheet(booklet, paper)));
+    }
+    for paper in [Paper::A4, Paper::A3] {
+        sheets.push((format!("chart on {paper:?}"), chart::sheet(booklet, paper)));
+    }
+    sheets
+}
+
+/// The paper that a thing really covers, its pen included.
+fn covered(placed: &Placed) -> Rect {
+    let What::Path(path) = &placed.what else { return placed.rect };
+    let points = path.segments.iter().flat_map(|segment| match *segment {
+        Segment::Move(x, y) | Segment::Line(x, y) => vec![(x, y)],
+        Segment::Curve(a, b, c, d, e, f) => vec![(a, b), (c, d), (e, f)],
+        Segment::Close => vec![],
+    });
+    let (mut least, mut most) = ((f64::MAX, f64::MAX), (f64::MIN, f64::MIN));
+    for (x, y) in points {
+        least = (least.0.min(x), least.1.min(y));
+        most = (most.0.max(x), most.1.max(y));
+    }
+    let Rect { x, y, .. } = placed.rect;
+    Rect::new(x + least.0, y + least.1, most.0 - least.0, most.1 - least.1)
+}
+
+/// What is wrong with a page, in words.
+pub(crate) fn faults(page: &Page) -> Vec<String> {
+    let mut faults = Vec::new();
+    let placed = page.placed();
+    for thing in &placed {
+        let Rect { x, y, w, h } = covered(thing);
+        let inside = x >= 11.9 && y >= 11.9;
+        let inside = inside && x + w <= page.width - 11.9 && y + h <= page.height - 11.9;
+        if !inside {
+            faults.push(format!("in the margin: {thing:.60?} at {x:.1} {y:.1} {w:.1} {h:.1}"));
+        }
+        match &thing.what {
+            What::Text(block) if block.smallest() < 12.0 => {
+                faults.push(format!("under 12 pt: {}", block.words()));
+            }
+            What::Path(path) if path.pen.is_some_and(|pen| pen.width < Pen::THINNEST) => {
+                faults.push("a rule under 0.5 pt".to_owned());
+            }
+            _ => {}
+        }
+    }
+    let words: Vec<_> = placed
+        .iter()
+        .filter(|thing| thing.role != Role::Stamp && matches!(thing.what, What::Text(_)))
+        .collect();
+    for (at, one) in words.iter().enumerate() {
+        for other in &words[at + 1..] {
+            if one.rect.overlaps(&other.rect) {
+                let text = |placed: &Placed| match &placed.what {
+                    What::Text(block) => format!("{:?} {}", placed.rect, block.words()),
+                    _ => String::new(),
+                };
+                faults.push(format!("overlap: {} / {}", text(one), text(other)));
+            }
+        }
+    }
+    faults
+}
+
+/// The lowest place of the page that anything but its foot covers, as a share of its height.
+fn used(page: &Page) -> f64 {
+    let things = page.placed();
+    let things = things.iter().filter(|placed| {
+        !matches!(placed.role, Role::Running | Role::Stamp)
+            && covered(placed).y < page.height - 22.5
+    });
+    let lowest = things.map(|placed| covered(placed).y + covered(placed).h).fold(0.0, f64::max);
+    (lowest - 12.0) / (page.height - 24.0 - 10.0)
+}
+
+#[test]
+fn nothing_stands_in_the_margin_on_other_words_or_too_small() {
+    let walked = hedge_walk();
+    for stamp in [Stamp::None, Stamp::Draft, Stamp::TryingOut] {
+        for (name, sheet) in all(&walked.booklet(stamp)) {
+            for (page, number) in sheet.pages.iter().zip(1..) {
+                let faults = faults(page);
+                assert!(faults.is_empty(), "{name}, page {number}: {faults:#?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn no_sheet_wastes_more_than_a_third_of_its_paper() {
+    let walked = hedge_walk();
+    for (name, sheet) in all(&walked.booklet(Stamp::None)) {
+        for (page, number) in sheet.pages.iter().zip(1..) {
+            let used = used(page);
+            assert!(used > 2.0 / 3.0, "{name}, page {number}: only {used:.2} used");
+        }
+    }
+}
+
+#[test]
+fn twelve_kinds_hang_on_one_a3_page_and_on_two_a4_pages_that_name_each_other() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::None);
+    let a3 = chart::sheet(&booklet, Paper::A3);
+    assert_eq!(a3.pages.len(), 1);
+    let a4 = chart::sheet(&booklet, Paper::A4);
+    assert_eq!(a4.pages.len(), 2);
+    assert!(a4.pages[0].words().contains("goes on at page 2, A"));
+    assert!(a4.pages[1].words().contains("A, from page 1"));
+    for taxon in walked.matrix.taxa() {
+        let found = a4.pages.iter().any(|page| page.words().contains(&taxon.name));
+        assert!(found, "{} is on no page", taxon.name);
+    }
+}
+
+#[test]
+fn on_a_chart_yes_goes_left_by_a_solid_line_and_no_right_by_a_dashed_one() {
+    let walked = hedge_walk();
+    let (mut solid, mut dashed) = (0, 0);
+    for page in chart::sheet(&walked.booklet(Stamp::None), Paper::A3).pages {
+        for placed in page.placed() {
+            let What::Path(path) = &placed.what else { continue };
+            let (Some(pen), [Segment::Move(from, _), _, Segment::Line(to, _), _]) =
+                (path.pen, &path.segments[..])
+            else {
+                continue;
+            };
+            match pen.dash {
+                Dash::Solid if path.fill.is_none() => {
+                    assert!(to < from, "a solid line goes from {from} right to {to}");
+                    solid += 1;
+                }
+                Dash::Dashed => {
+                    assert!(to > from, "a dashed line goes from {from} left to {to}");
+                    dashed += 1;
+                }
+                _ => {}
+            }
+        }
+    }
+    assert_eq!((solid, dashed), (12, 12));
+}

@@ -1,0 +1,11 @@
+//! The sheets on paper, looked at as boxes, as extracted words and as files.
+//!
+//! The words are extracted by Poppler (`pdftotext`, `pdfinfo`): a reader that is not ours.
+
+#![allow(clippy::unwrap_used, reason = "these are tests, their helpers too")]
+
+mod boxes;
+mod hedge;
+mod hostile;
+mod look;
+mod words;

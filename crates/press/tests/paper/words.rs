@@ -1,0 +1,232 @@
+//! The sheets as another reader finds them: words in order, tags, alternative texts.
+
+use std::process::Command;
+
+use spinney_model::Destination;
+use spinney_press::sheet::Role;
+use spinney_press::{Paper, Stamp, chart, key_pages, today, try_out};
+
+use crate::hedge::hedge_walk;
+use crate::look::folder;
+
+/// What a program of Poppler says of a file, white space made even.
+pub(crate) fn poppler(program: &str, options: &[&str], name: &str, pdf: &[u8]) -> String {
+    let path = folder().join(name);
+    std::fs::write(&path, pdf).unwrap();
+    let mut command = Command::new(program);
+    command.args(options).arg(&path);
+    if program == "pdftotext" {
+        command.arg("-");
+    }
+    let said = command.output().expect("Poppler is installed (poppler-utils)");
+    assert!(said.status.success(), "{}", String::from_utf8_lossy(&said.stderr));
+    String::from_utf8(said.stdout).unwrap()
+}
+
+fn even(text: &str) -> String {
+    text.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// Asserts that texts follow each other.
+fn in_order<'t>(words: &str, texts: impl IntoIterator<Item = &'t str>) {
+    let mut rest = words;
+    for text in texts {
+        let at = rest.find(text);
+        let at = at.unwrap_or_else(|| panic!("“{text}” does not follow in: {rest}"));
+        rest = &rest[at + text.len()..];
+    }
+}
+
+#[test]
+fn the_extracted_words_follow_the_key() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::None);
+    let pdf = key_pages::pdf(&booklet, Paper::A4).unwrap();
+    let words = even(&poppler("pdftotext", &["-raw"], "order.pdf", &pdf));
+    let mut expected =
+        vec!["Hedge and street walk".to_owned(), "How to use this key".to_owned()];
+    expected.push("Before you touch anything".to_owned());
+    for couplet in &walked.key.couplets {
+        expected.push(couplet.wording.first().to_owned());
+        for (answer, to) in [("yes", &couplet.yes), ("no", &couplet.no)] {
+            expected.push(answer.to_owned());
+            match to {
+                Destination::Couplet(number) => expected.push(format!("go to {number}")),
+                Destination::End(end) => {
+                    let names =
+                        end.taxa.iter().map(|ix| walked.matrix.taxon(*ix).name.as_str());
+                    expected.push(names.collect::<Vec<_>>().join(" or "));
+                    for ix in &end.taxa {
+                        expected.push(walked.matrix.taxon(*ix).confirming.clone().unwrap());
+                    }
+                    expected.push(
+                        "Does the sentence not fit? Then stop: you may have found a newcomer."
+                            .to_owned(),
+                    );
+                }
+                Destination::Missing => {}
+            }
+        }
+    }
+    expected.push("Words in this key".to_owned());
+    in_order(&words, expected.iter().map(String::as_str));
+}
+
+#[test]
+fn cautions_come_before_the_first_question_and_again_where_one_touches() {
+    let walked = hedge_walk();
+    let sheet = key_pages::sheet(&walked.booklet(Stamp::None), Paper::A4);
+    let words = even(&sheet.pages.iter().map(|page| page.words()).collect::<String>());
+    in_order(
+        &words,
+        [
+            "holly: The spines prick.",
+            "Is the leaf made of several leaflets?",
+            "Does the leaf feel like thin card?",
+            "Before you touch: this may be hawthorn or ivy. Read the cautions first.",
+            "Does the leaf feel like thin card?",
+            "Before you touch: this may be ivy or holly. Read the cautions first.",
+        ],
+    );
+    assert_eq!(words.matches("Before you touch:").count(), 2);
+}
+
+#[test]
+fn a_listener_hears_headings_lists_tables_and_pictures() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::None);
+    let pdf = key_pages::pdf(&booklet, Paper::A4).unwrap();
+    let tags = poppler("pdfinfo", &["-struct-text"], "tags.pdf", &pdf);
+    in_order(
+        &even(&tags),
+        [
+            "H1",
+            "Hedge and street walk",
+            "H2",
+            "How to use this key",
+            "L",
+            "LI",
+            "Lbl",
+            "LBody",
+            "H3",
+            "Is the leaf made of several leaflets?",
+            "Lbl",
+            "yes",
+            "LBody",
+            "go to 2",
+            "Lbl",
+            "no",
+            "LBody",
+            "go to 4",
+            "Figure",
+        ],
+    );
+    let info = poppler("pdfinfo", &[], "tags.pdf", &pdf);
+    assert!(even(&info).contains("Tagged: yes"), "{info}");
+    assert!(!info.contains("CreationDate"), "{info}");
+    let pdf = today::pdf(&booklet, Paper::A4).unwrap();
+    let tags = poppler("pdfinfo", &["-struct-text"], "tags-today.pdf", &pdf);
+    in_order(&even(&tags), ["Table", "TR", "TH", "Sheet", "TH", "Tick strips", "TD"]);
+}
+
+#[test]
+fn every_picture_says_what_it_shows_and_a_broken_one_says_so() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::None);
+    let sheets = [key_pages::sheet(&booklet, Paper::A4), chart::sheet(&booklet, Paper::A3)];
+    for sheet in sheets {
+        let placed: Vec<_> = sheet.pages.iter().flat_map(|page| page.placed()).collect();
+        let alternatives: Vec<_> = placed
+            .iter()
+            .filter_map(|placed| match &placed.role {
+                Role::Figure(words) => Some(words.as_str()),
+                _ => None,
+            })
+            .collect();
+        let mut sorted = alternatives.clone();
+        sorted.sort_unstable();
+        assert_eq!(sorted, ["Picture of hazel", "Picture of rowan"]);
+    }
+    let pdf = key_pages::pdf(&booklet, Paper::A4).unwrap();
+    let whole = String::from_utf8_lossy(&pdf).into_owned();
+    assert!(
+        whole.contains("/Alt(Picture of hazel)") || whole.contains("/Alt (Picture of hazel)")
+    );
+    let words = poppler("pdftotext", &["-layout"], "broken.pdf", &pdf);
+    assert!(
+        even(&words).contains("This picture file could not be opened.")
+            || words.contains("could not be")
+    );
+}
+
+#[test]
+fn a_draft_says_so_on_every_page_and_a_trying_out_copy_never_does() {
+    let walked = hedge_walk();
+    let draft = walked.booklet(Stamp::Draft);
+    let trying = walked.booklet(Stamp::TryingOut);
+    let plain = walked.booklet(Stamp::None);
+    let makers = [key_pages::pdf, chart::pdf, try_out::pdf, today::pdf];
+    for (make, name) in makers.into_iter().zip(["key", "chart", "try-out", "today"]) {
+        let words = |booklet| {
+            let pdf = make(booklet, Paper::A4).unwrap();
+            poppler("pdftotext", &["-layout"], &format!("stamp-{name}.pdf"), &pdf)
+        };
+        for page in words(&draft).trim_end_matches('\u{c}').split('\u{c}') {
+            assert!(page.contains("DRAFT"), "{name}: {page}");
+        }
+        let words_of_trying = words(&trying);
+        assert!(!words_of_trying.contains("DRAFT"), "{name}");
+        let first = words_of_trying.split('\u{c}').next().unwrap();
+        assert!(first.contains("trying-out copy"), "{name}: {first}");
+        let words_of_plain = words(&plain);
+        assert!(
+            !words_of_plain.contains("DRAFT") && !words_of_plain.contains("trying-out copy")
+        );
+    }
+}
+
+#[test]
+fn the_answer_list_has_every_right_way() {
+    let walked = hedge_walk();
+    let pdf = try_out::pdf(&walked.booklet(Stamp::None), Paper::A4).unwrap();
+    let words = even(&poppler("pdftotext", &["-layout"], "answers.pdf", &pdf));
+    let list = &words[words.find("Answers, for the adult").unwrap()..];
+    in_order(
+        list,
+        [
+            "hazel",
+            "1 no · 4 no · 8 yes · 9 no · 10 yes",
+            "ivy",
+            "1 no · 4 yes · 5 no · 6 no · 7 yes",
+            "1 no · 4 no · 8 no · 11 yes · 12 no",
+            "bramble",
+            "1 yes · 2 yes",
+        ],
+    );
+}
+
+#[test]
+fn two_runs_give_the_same_bytes() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::Draft);
+    for make in [key_pages::pdf, chart::pdf, try_out::pdf, today::pdf] {
+        assert_eq!(make(&booklet, Paper::A4).unwrap(), make(&booklet, Paper::A4).unwrap());
+    }
+}
+
+#[test]
+fn a_file_that_a_listener_could_not_read_is_refused_with_a_remedy() {
+    use spinney_press::sheet::face::Faces;
+    use spinney_press::sheet::ink::Style;
+    use spinney_press::sheet::text::{Block, Run};
+    use spinney_press::sheet::{Page, Piece, Sheet};
+
+    // A sign that the typeface lacks, and that nobody made legible first.
+    let block = Block::set(&Faces::new(), &[Run::new("tree: 🌳", Style::BODY)], 100.0);
+    let nodes = Piece::text(block, Role::Paragraph).moved(20.0, 20.0).nodes;
+    let page = Page { width: 210.0, height: 297.0, nodes };
+    let sheet = Sheet { title: "Trees".to_owned(), pages: vec![page] };
+    let error = spinney_press::pdf::write(&sheet).unwrap_err();
+    assert!(error.to_string().contains("ContainsNotDefGlyph"), "{error}");
+    assert!(!error.remedy().is_empty());
+}

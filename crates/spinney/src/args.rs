@@ -1,0 +1,227 @@
+//! The command line as one declarative table, from which help and errors are made.
+
+use std::path::PathBuf;
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+
+/// Reads the command line; on wrong use says why and exits with 2.
+pub(crate) fn read() -> Spinney {
+    Spinney::parse()
+}
+
+/// From a table of finds to a yes/no key that a nine-year-old can follow.
+#[derive(Debug, Parser)]
+#[command(
+    name = "spinney",
+    version,
+    arg_required_else_help = true,
+    after_help = "Examples:\n  \
+        spinney demo                          three invented outings, end to end\n  \
+        spinney template finds.xlsx           an empty table to fill in\n  \
+        spinney key finds.xlsx --out visit    the best key, its sheets and its phone page\n  \
+        spinney check finds.xlsx --key ours.txt\n                                        \
+        does the key that we drew work?\n\n\
+        Spinney works on this machine alone: no account, no network, nothing leaves it.\n\
+        A key names what it was made for. It never makes anything safe to eat or to touch."
+)]
+pub(crate) struct Spinney {
+    #[command(subcommand)]
+    pub(crate) verb: Verb,
+}
+
+#[derive(Debug, Subcommand)]
+pub(crate) enum Verb {
+    /// Make keys, sheets and phone pages for the three invented outings that come with it.
+    Demo(Demo),
+    /// Find the key that takes the fewest questions, and prove it.
+    Key(Key),
+    /// Ask for a second opinion on a key: does every kind come out where it should?
+    Check(Check),
+    /// Say for each question why it is asked there, and what others would have cost.
+    Explain(Explain),
+    /// Look at a table without making a key: what was understood, what is still alike.
+    Table(LookAtTable),
+    /// Write an empty table to fill in, with questions for leaves to start from.
+    Template(Template),
+}
+
+/// Where a table comes from.
+#[derive(Args, Debug)]
+pub(crate) struct Table {
+    /// The table: CSV, TSV or XLSX; one row a kind, one column a character. `-` reads it from
+    /// stdin. A folder is read as table.csv with characters.csv, kinds.csv and about.csv.
+    #[arg(value_name = "TABLE")]
+    pub(crate) table: PathBuf,
+    /// How to ask about each character (a sheet `characters` of an XLSX does the same).
+    #[arg(long, value_name = "FILE")]
+    pub(crate) characters: Option<PathBuf>,
+    /// Names, cautions and how often each kind is met (or a sheet `kinds`).
+    #[arg(long, value_name = "FILE")]
+    pub(crate) kinds: Option<PathBuf>,
+    /// Title, place, season and part for the title line (or a sheet `about`).
+    #[arg(long, value_name = "FILE")]
+    pub(crate) about: Option<PathBuf>,
+    /// How far a threshold stays from every measured range, in mm (other units: in those).
+    #[arg(long, value_name = "MM", default_value = "5", value_parser = gap)]
+    pub(crate) gap: spinney_model::Quantity,
+}
+
+/// How to answer.
+#[derive(Args, Debug)]
+pub(crate) struct Answer {
+    /// How to answer.
+    #[arg(long, value_enum, default_value = "text")]
+    pub(crate) format: Format,
+    /// Name every pair that hangs on one hard or narrow character, not only the worst three.
+    #[arg(long)]
+    pub(crate) all_pairs: bool,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Format {
+    /// For people.
+    Text,
+    /// For programs; described in docs/key.schema.json.
+    Json,
+}
+
+/// What to print, and where.
+#[derive(Args, Debug)]
+pub(crate) struct Sheets {
+    /// Write the key, its sheets (PDF), its phone page (HTML) and its JSON into this folder.
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: Option<PathBuf>,
+    /// The paper of the sheets.
+    #[arg(long, value_enum, default_value = "a4")]
+    pub(crate) paper: Paper,
+    /// The date at the foot of the sheets; today if not given.
+    #[arg(long, value_name = "DATE")]
+    pub(crate) date: Option<String>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Paper {
+    A4,
+    Letter,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct Demo {
+    /// The folder to write into.
+    #[arg(long, value_name = "FOLDER", default_value = "spinney-demo")]
+    pub(crate) out: PathBuf,
+    /// The date at the foot of the sheets; today if not given.
+    #[arg(long, value_name = "DATE")]
+    pub(crate) date: Option<String>,
+}
+
+#[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  \
+    spinney key finds.csv\n  \
+    spinney key finds.xlsx --out visit --paper letter\n  \
+    spinney key finds.csv --first \"Is the leaf edge toothed?\"\n  \
+    spinney key - --format json < finds.csv")]
+pub(crate) struct Key {
+    #[command(flatten)]
+    pub(crate) table: Table,
+    #[command(flatten)]
+    pub(crate) sheets: Sheets,
+    #[command(flatten)]
+    pub(crate) wishes: Wishes,
+    #[command(flatten)]
+    pub(crate) answer: Answer,
+}
+
+/// What a person wants of the key.
+#[derive(Args, Debug)]
+pub(crate) struct Wishes {
+    /// Ask this first, and finish with the fewest questions; says what that costs.
+    #[arg(long, value_name = "QUESTION", conflicts_with = "keep")]
+    pub(crate) first: Option<String>,
+    /// Keep these first questions: a beginning of a key in words, open ends left as `?`.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) keep: Option<PathBuf>,
+    /// How many heaps may be taken apart before the best key so far is given.
+    #[arg(long, value_name = "HEAPS", default_value_t = spinney_build::Budget::default().heaps)]
+    pub(crate) budget: u64,
+}
+
+#[derive(Args, Debug)]
+#[command(after_help = "A key is read as it stands in a handbook, with dots or arrows:\n  \
+    1. Is the leaf made of leaflets?  Yes -> 2, No -> 3\n\
+    or in paired leads:\n  \
+    1  Leaf in one piece ........ 2\n  \
+    -  Leaf made of leaflets .... rowan\n\n\
+    Examples:\n  \
+    spinney check finds.csv --key ours.txt --pupils\n  \
+    spinney check finds.csv --key ours.txt --links ours-links.txt\n  \
+    spinney check finds.csv --key visit/key.json")]
+pub(crate) struct Check {
+    #[command(flatten)]
+    pub(crate) table: Table,
+    /// The key: words (numbered questions or paired leads) or our JSON; `-` reads stdin.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) key: PathBuf,
+    /// What the questions mean in the table, where that had to be asked back.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) links: Option<PathBuf>,
+    /// Write how every question was linked into this file, to look over and change.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) write_links: Option<PathBuf>,
+    /// Pupils wrote it: keep their words, praise what is good, never print DRAFT on it.
+    #[arg(long)]
+    pub(crate) pupils: bool,
+    #[command(flatten)]
+    pub(crate) sheets: Sheets,
+    #[command(flatten)]
+    pub(crate) answer: Answer,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct Explain {
+    #[command(flatten)]
+    pub(crate) table: Table,
+    #[command(flatten)]
+    pub(crate) wishes: Wishes,
+    /// How many other questions are named at each place.
+    #[arg(long, value_name = "N", default_value_t = 3)]
+    pub(crate) alternatives: usize,
+    #[command(flatten)]
+    pub(crate) answer: Answer,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct LookAtTable {
+    #[command(flatten)]
+    pub(crate) table: Table,
+    /// Write the table as four CSV files into this folder.
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: Option<PathBuf>,
+    #[command(flatten)]
+    pub(crate) answer: Answer,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct Template {
+    /// The file to write: a name that ends in .xlsx, or `-` for stdout.
+    #[arg(value_name = "FILE.xlsx")]
+    pub(crate) file: PathBuf,
+    /// Write over a file that is there.
+    #[arg(long)]
+    pub(crate) force: bool,
+}
+
+/// A length such as `5`, `2.5` or `2,5`.
+fn gap(text: &str) -> Result<spinney_model::Quantity, String> {
+    let number: f64 = text
+        .trim()
+        .trim_end_matches("mm")
+        .trim()
+        .replace(',', ".")
+        .parse()
+        .map_err(|_| "the gap is a number of mm, such as 5 or 2.5".to_owned())?;
+    if !(0.0..=10_000.0).contains(&number) {
+        return Err("the gap is between 0 and 10000 mm".to_owned());
+    }
+    Ok(spinney_model::Quantity::from_thousandths((number * 1000.0).round() as i64))
+}

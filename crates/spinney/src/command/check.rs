@@ -1,0 +1,132 @@
+//! `spinney check`: a second opinion on a key, ours or a person's.
+
+use std::fmt::Write;
+
+use spinney_check::Report;
+use spinney_exchange::link::{self, Link, Links};
+use spinney_exchange::{json, key_text};
+use spinney_model::{Claim, Finding, Key, Matrix};
+use spinney_press::{Booklet, Stamp, wording};
+
+use crate::args::{Check, Format};
+use crate::command::key::{add_new, fine};
+use crate::failure::Failure;
+use crate::folder::{self, Folder};
+use crate::report::{self, Ink};
+use crate::{collection, command, terminal};
+
+pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
+    let opened = collection::open(&args.table)?;
+    let matrix = &opened.matrix;
+    let mut findings = opened.findings;
+    let text = collection::text(&args.key)?;
+    let links = match &args.links {
+        Some(path) => {
+            let (links, found) = Links::read(&collection::text(path)?, matrix);
+            findings.extend(found);
+            links
+        }
+        None => Links::default(),
+    };
+    let given = read(&text, matrix, links)?;
+    findings.extend(given.findings);
+    if let Some(path) = &args.write_links {
+        folder::write_whole(path, Links::of(&given.key).write(matrix).as_bytes())?;
+    }
+    let settings = command::settings(&args.answer, args.pupils);
+    let opinion =
+        spinney_check::check(matrix, &given.key, given.claim.as_ref(), &settings);
+    add_new(&mut findings, &opinion.findings);
+    let json = json::Report {
+        matrix,
+        key: Some(&given.key),
+        claim: given.claim.as_ref(),
+        findings: &findings,
+        questions_checked: Some((opinion.checked, opinion.questions)),
+        reasons: &[],
+    };
+    if let Some(path) = &args.sheets.out {
+        let date = folder::date(args.sheets.date.as_deref());
+        let booklet = Booklet {
+            matrix,
+            key: &given.key,
+            walks: &opinion.walks,
+            stamp: stamp(args.pupils, &opinion),
+            date: Some(&date),
+            pictures: &opened.pictures,
+        };
+        Folder::make(path)?.fill(&booklet, &json, args.sheets.paper)?;
+    }
+    if args.answer.format == Format::Json {
+        terminal::print(&json::report(&json))?;
+    } else {
+        let ink = Ink { colour: terminal::colour() };
+        terminal::print(&opinion_in_words(&ink, &opinion, &findings))?;
+    }
+    Ok(fine(&findings) && opinion.works())
+}
+
+/// A key as it was given.
+pub(crate) struct Given {
+    pub(crate) key: Key,
+    pub(crate) claim: Option<Claim>,
+    pub(crate) findings: Vec<Finding>,
+}
+
+/// Reads a key in words or in JSON, and links it to the table.
+pub(crate) fn read(text: &str, matrix: &Matrix, mut links: Links) -> Result<Given, Failure> {
+    if text.trim_start_matches('\u{feff}').trim_start().starts_with('{') {
+        let unread = |error: json::JsonError| {
+            Failure::new(&error, "Or give the key in words; docs/key-text.md shows how.")
+        };
+        let (mut key, findings) = json::read_key(text, matrix).map_err(unread)?;
+        let claim = json::read_claim(text, matrix).map_err(unread)?;
+        wording::put_words(&mut key, matrix);
+        return Ok(Given { key, claim, findings });
+    }
+    let mut read = key_text::read(text, matrix, &links);
+    let first = link::link(&mut read.key.clone(), matrix, &links);
+    for proposal in first.proposals.iter().filter(|proposal| !proposal.sure) {
+        let number = proposal.couplet;
+        if links.question(number).is_some() {
+            continue;
+        }
+        let couplet = read.key.couplets.iter().find(|couplet| couplet.number == number);
+        let words = couplet.map_or("", |couplet| command::words(&couplet.wording));
+        let meant = wording::question(matrix, &proposal.ask);
+        if terminal::ask(&format!("Question {number}, \"{words}\": is that \"{meant}\"?"))
+            == Some(true)
+        {
+            links.set(number, Link::Asks(proposal.ask.clone()));
+        }
+    }
+    let linked = link::link(&mut read.key, matrix, &links);
+    read.findings.extend(linked.findings);
+    Ok(Given { key: read.key, claim: None, findings: read.findings })
+}
+
+/// What the sheets of this key say of its standing.
+pub(crate) fn stamp(pupils: bool, opinion: &Report) -> Stamp {
+    match (pupils, opinion.broken_as_a_tree(), opinion.works()) {
+        (true, ..) => Stamp::TryingOut,
+        (false, true, _) => Stamp::Draft,
+        (false, false, true) => Stamp::None,
+        (false, false, false) => Stamp::TryingOut,
+    }
+}
+
+/// The opinion as a page of text.
+pub(crate) fn opinion_in_words(ink: &Ink, opinion: &Report, findings: &[Finding]) -> String {
+    let verdict = if opinion.works() && fine(findings) {
+        "This key works: every kind comes out where it should, in every form."
+    } else if fine(findings) {
+        "Nothing was found that must be mended, but not all of it could be checked."
+    } else {
+        "This key does not work yet."
+    };
+    let mut text = format!("{}\n{}.\n", ink.bold(verdict), opinion.coverage());
+    if !findings.is_empty() {
+        let _ = write!(text, "\n{}", report::findings(ink, findings));
+    }
+    text
+}

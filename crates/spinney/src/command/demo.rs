@@ -1,0 +1,167 @@
+//! `spinney demo`: the three invented outings, end to end, into a folder.
+
+use std::collections::BTreeMap;
+use std::fmt::Write;
+use std::path::Path;
+
+use spinney_build::Budget;
+use spinney_check::Settings;
+use spinney_exchange::link::Links;
+use spinney_exchange::{json, key_text, table};
+use spinney_model::{Finding, Matrix};
+use spinney_press::Booklet;
+
+use crate::args::{Demo, Paper};
+use crate::command::key::{add_new, fine};
+use crate::command::{self, check, explain};
+use crate::failure::Failure;
+use crate::folder::{self, Folder};
+use crate::report::{self, Ink};
+use crate::scenarios::{OUTINGS, Outing};
+use crate::terminal;
+
+pub(crate) fn run(args: &Demo) -> Result<bool, Failure> {
+    let date = folder::date(args.date.as_deref());
+    let ink = Ink { colour: terminal::colour() };
+    for outing in OUTINGS {
+        terminal::print(&format!("{}\n", ink.bold(outing.title)))?;
+        let place = args.out.join(outing.name);
+        write_given(outing, &place)?;
+        let tables = outing.files.iter().map(|file| file.name);
+        for name in tables.filter(|name| name.starts_with("table")) {
+            terminal::print(&best_key(outing, name, &place, &date)?)?;
+        }
+        for (key, table) in outing.keys {
+            terminal::print(&second_opinion(outing, key, table, &place, &date)?)?;
+        }
+        terminal::print("\n")?;
+    }
+    let out = args.out.display();
+    terminal::print(&format!(
+        "All of it is invented; it is in {out}. Open {out}/hedge_walk/best/today.pdf for \
+         paper\nand {out}/hedge_walk/best/phone.html for a phone.\n"
+    ))?;
+    Ok(true)
+}
+
+/// The files of the outing as a person would have made them.
+fn write_given(outing: &Outing, place: &Path) -> Result<(), Failure> {
+    let mut folder = Folder::make(place)?;
+    for file in outing.files {
+        folder.write(file.name, file.text.as_bytes())?;
+    }
+    Ok(())
+}
+
+/// Reads one of the outing's tables.
+pub(crate) fn read(outing: &Outing, name: &str) -> Result<(Matrix, Vec<Finding>), Failure> {
+    let source = |name: &str| table::Source {
+        name: name.to_owned(),
+        bytes: outing.text(name).as_bytes().to_vec(),
+    };
+    let characters = name.replace("table", "characters");
+    let sources = table::Sources {
+        table: source(name),
+        characters: Some(source(&characters)),
+        kinds: Some(source("kinds.csv")),
+        about: Some(source("about.csv")),
+    };
+    let read = table::read(&sources, &table::Settings::default())
+        .map_err(|error| Failure::new(&error, error.remedy()))?;
+    Ok((read.matrix, read.findings))
+}
+
+/// The name of the folder for what is made of a table: `best`, `best_with_spine`.
+fn best_folder(table: &str) -> String {
+    table.trim_end_matches(".csv").replace("table", "best")
+}
+
+fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<String, Failure> {
+    let (matrix, mut findings) = read(outing, name)?;
+    let wishes = spinney_model::Wishes::default();
+    let budget = Budget::default();
+    let (mut search, built) = command::find(&matrix, &wishes, budget.heaps, &mut findings);
+    let settings = Settings::default();
+    findings.extend(spinney_check::table(&matrix, &settings));
+    let opinion = spinney_check::check(&matrix, &built.key, Some(&built.claim), &settings);
+    add_new(&mut findings, &opinion.findings);
+    let booklet = Booklet {
+        matrix: &matrix,
+        key: &built.key,
+        walks: &opinion.walks,
+        stamp: check::stamp(false, &opinion),
+        date: Some(date),
+        pictures: &BTreeMap::new(),
+    };
+    let json = json::Report {
+        matrix: &matrix,
+        key: Some(&built.key),
+        claim: Some(&built.claim),
+        findings: &findings,
+        questions_checked: Some((opinion.checked, opinion.questions)),
+        reasons: &[],
+    };
+    let into = best_folder(name);
+    let mut folder = Folder::make(&place.join(&into))?;
+    folder.fill(&booklet, &json, Paper::A4)?;
+    let plain = Ink { colour: false };
+    folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
+    let mut why = report::claim(&built.claim, &matrix);
+    for reason in search.explain(&built.key, budget) {
+        let _ = write!(why, "\n{}", explain::reason_in_words(&plain, &matrix, &built.key, &reason));
+    }
+    folder.write("why.txt", why.as_bytes())?;
+    let claim = report::claim(&built.claim, &matrix);
+    let text = key_text::write(&built.key, &matrix);
+    Ok(format!("\n  The best key from {name} ({into}):\n{}{claim}", indented(&text)))
+}
+
+fn second_opinion(
+    outing: &Outing,
+    key: &str,
+    table: &str,
+    place: &Path,
+    date: &str,
+) -> Result<String, Failure> {
+    let (matrix, mut findings) = read(outing, table)?;
+    let given = check::read(outing.text(key), &matrix, Links::default())?;
+    let settings = Settings { pupils_wrote_it: true, ..Settings::default() };
+    let opinion = spinney_check::check(&matrix, &given.key, None, &settings);
+    let mut of_key = given.findings;
+    add_new(&mut of_key, &opinion.findings);
+    add_new(&mut findings, &of_key);
+    let booklet = Booklet {
+        matrix: &matrix,
+        key: &given.key,
+        walks: &opinion.walks,
+        stamp: check::stamp(true, &opinion),
+        date: Some(date),
+        pictures: &BTreeMap::new(),
+    };
+    let json = json::Report {
+        matrix: &matrix,
+        key: Some(&given.key),
+        claim: None,
+        findings: &findings,
+        questions_checked: Some((opinion.checked, opinion.questions)),
+        reasons: &[],
+    };
+    let into = key.trim_end_matches(".txt");
+    let mut folder = Folder::make(&place.join(into))?;
+    folder.fill(&booklet, &json, Paper::A4)?;
+    let plain = Ink { colour: false };
+    let opinion_text = check::opinion_in_words(&plain, &opinion, &of_key);
+    folder.write("opinion.txt", opinion_text.as_bytes())?;
+    let mended = of_key.iter().filter(|f| !fine(std::slice::from_ref(f))).count();
+    let verdict = if opinion.works() && mended == 0 {
+        "it works".to_owned()
+    } else {
+        format!("{mended} things must be mended")
+    };
+    let coverage = opinion.coverage();
+    Ok(format!("\n  The key in {key} ({into}/opinion.txt): {verdict}; {coverage}.\n"))
+}
+
+fn indented(text: &str) -> String {
+    text.lines().map(|line| format!("  {line}\n")).collect()
+}

@@ -1,0 +1,89 @@
+//! `spinney key`: the key of least effort, proved, on paper and on a phone.
+
+use std::fmt::Write;
+
+use spinney_exchange::{json, key_text};
+use spinney_model::{Finding, Severity};
+use spinney_press::{Booklet, Stamp};
+
+use crate::args::{Format, Key};
+use crate::failure::Failure;
+use crate::folder::{self, Folder};
+use crate::report::{self, Ink};
+use crate::{collection, command, terminal};
+
+pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
+    let opened = collection::open(&args.table)?;
+    let matrix = &opened.matrix;
+    let mut findings = opened.findings;
+    let (wishes, more) = command::wishes(&args.wishes, matrix)?;
+    findings.extend(more);
+    let (_, built) = command::find(matrix, &wishes, args.wishes.budget, &mut findings);
+    let settings = command::settings(&args.answer, false);
+    findings.extend(spinney_check::table(matrix, &settings));
+    let opinion = spinney_check::check(matrix, &built.key, Some(&built.claim), &settings);
+    let stamp = if opinion.broken_as_a_tree() { Stamp::Draft } else { Stamp::None };
+    add_new(&mut findings, &opinion.findings);
+    let json = json::Report {
+        matrix,
+        key: Some(&built.key),
+        claim: Some(&built.claim),
+        findings: &findings,
+        questions_checked: Some((opinion.checked, opinion.questions)),
+        reasons: &[],
+    };
+    let mut written = None;
+    if let Some(path) = &args.sheets.out {
+        let date = folder::date(args.sheets.date.as_deref());
+        let booklet = Booklet {
+            matrix,
+            key: &built.key,
+            walks: &opinion.walks,
+            stamp,
+            date: Some(&date),
+            pictures: &opened.pictures,
+        };
+        let mut folder = Folder::make(path)?;
+        folder.fill(&booklet, &json, args.sheets.paper)?;
+        let text = report::findings(&Ink { colour: false }, &findings);
+        folder.write("findings.txt", text.as_bytes())?;
+        written = Some((path, folder.written));
+    }
+    if args.answer.format == Format::Json {
+        terminal::print(&json::report(&json))?;
+    } else {
+        let ink = Ink { colour: terminal::colour() };
+        let mut text = key_text::write(&built.key, matrix);
+        if built.key.couplets.is_empty() {
+            text = "There is nothing to ask: no question parts two of these kinds.\n".to_owned();
+        }
+        let _ = write!(text, "\n{}", report::claim(&built.claim, matrix));
+        if !findings.is_empty() {
+            let _ = write!(
+                text,
+                "\n{}\n{}",
+                ink.bold("What to look at"),
+                report::findings(&ink, &findings)
+            );
+        }
+        if let Some((path, files)) = written {
+            let _ = write!(text, "\nWritten into {}: {}\n", path.display(), files.join(", "));
+        }
+        terminal::print(&text)?;
+    }
+    Ok(fine(&findings))
+}
+
+/// Nothing must be mended.
+pub(crate) fn fine(findings: &[Finding]) -> bool {
+    findings.iter().all(|finding| finding.severity != Severity::MustBeMended)
+}
+
+/// Adds findings that are not there yet.
+pub(crate) fn add_new(findings: &mut Vec<Finding>, more: &[Finding]) {
+    for finding in more {
+        if !findings.contains(finding) {
+            findings.push(finding.clone());
+        }
+    }
+}

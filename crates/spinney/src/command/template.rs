@@ -1,0 +1,40 @@
+//! `spinney template`: an empty table with questions to start from.
+
+use std::io::Write;
+use std::path::Path;
+
+use crate::args::Template;
+use crate::failure::Failure;
+use crate::folder;
+
+pub(crate) fn run(args: &Template) -> Result<bool, Failure> {
+    let today = jiff::Zoned::now().strftime("%Y-%m-%d").to_string();
+    let workbook = spinney_exchange::template::xlsx(&today)
+        .map_err(|error| Failure::new(&error, error.remedy()))?;
+    if args.file == Path::new("-") {
+        std::io::stdout()
+            .lock()
+            .write_all(&workbook)
+            .map_err(|error| Failure::writing(&args.file, &error))?;
+        return Ok(true);
+    }
+    if args.file.extension().is_none_or(|ending| !ending.eq_ignore_ascii_case("xlsx")) {
+        return Err(Failure::usage(
+            format!("{} does not end in .xlsx.", args.file.display()),
+            "Name a spreadsheet, such as finds.xlsx.",
+        ));
+    }
+    if args.file.exists() && !args.force {
+        return Err(Failure::new(
+            format!("{} is there already.", args.file.display()),
+            "Choose another name, or say --force to write over it.",
+        ));
+    }
+    folder::write_whole(&args.file, &workbook)?;
+    println!(
+        "Written: {}. Fill in one row a kind, then: spinney key {}",
+        args.file.display(),
+        args.file.display()
+    );
+    Ok(true)
+}

@@ -1,0 +1,69 @@
+//! What a terminal adds: colour, progress, questions. Nothing of it reaches a pipe.
+
+use std::io::{BufRead, IsTerminal, Write};
+
+/// Whether to write in colour: on a terminal, and unless `NO_COLOR` is set (no-color.org).
+pub(crate) fn colour() -> bool {
+    let wanted = std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty());
+    let able = std::env::var_os("TERM").is_none_or(|term| term != "dumb");
+    wanted && able && std::io::stdout().is_terminal()
+}
+
+/// A line on stderr that is written over, while a person watches.
+pub(crate) struct Progress {
+    watched: bool,
+    shown: usize,
+}
+
+impl Progress {
+    pub(crate) fn new() -> Self {
+        Self { watched: std::io::stderr().is_terminal(), shown: 0 }
+    }
+
+    pub(crate) fn say(&mut self, line: &str) {
+        if self.watched {
+            let length = line.chars().count();
+            let rest = self.shown.saturating_sub(length);
+            eprint!("\r{line}{}", " ".repeat(rest));
+            self.shown = length;
+            // A progress line that cannot be written is no failure of the work.
+            let _ = std::io::stderr().flush();
+        }
+    }
+}
+
+impl Drop for Progress {
+    fn drop(&mut self) {
+        if self.shown > 0 {
+            eprint!("\r{}\r", " ".repeat(self.shown));
+        }
+    }
+}
+
+/// Asks a yes/no question if a person sits there; None if not, or if they do not say.
+pub(crate) fn ask(question: &str) -> Option<bool> {
+    if !std::io::stdin().is_terminal() || !std::io::stderr().is_terminal() {
+        return None;
+    }
+    eprint!("{question} [y/n] ");
+    let mut answer = String::new();
+    std::io::stdin().lock().read_line(&mut answer).ok()?;
+    match answer.trim().to_lowercase().as_str() {
+        "y" | "yes" => Some(true),
+        "n" | "no" => Some(false),
+        _ => None,
+    }
+}
+
+/// Writes to stdout. A reader that has gone away (`| head`) is not a failure.
+pub(crate) fn print(text: &str) -> Result<(), crate::failure::Failure> {
+    match std::io::stdout().lock().write_all(text.as_bytes()) {
+        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => {
+            Err(crate::failure::Failure::new(
+                format!("The answer could not be written: {error}."),
+                "Look whether the disk is full.",
+            ))
+        }
+        _ => Ok(()),
+    }
+}

@@ -1,0 +1,115 @@
+//! The house rules as tests: edges between crates, the top of every file, names, findings.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).ancestors().nth(2).expect("two up").to_owned()
+}
+
+fn rust_files() -> Vec<PathBuf> {
+    let mut files = Vec::new();
+    let mut open = vec![root().join("crates")];
+    while let Some(folder) = open.pop() {
+        for entry in fs::read_dir(folder).expect("a folder can be read") {
+            let path = entry.expect("an entry can be read").path();
+            if path.is_dir() {
+                open.push(path);
+            } else if path.extension().is_some_and(|ending| ending == "rs") {
+                files.push(path);
+            }
+        }
+    }
+    files.sort();
+    assert!(files.len() > 50, "the search for files has lost its way");
+    files
+}
+
+/// Which of our crates each crate may depend on; dev-dependencies may add `fixtures`.
+fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
+    BTreeMap::from([
+        ("model", vec![]),
+        ("build", vec!["model"]),
+        ("check", vec!["model"]),
+        ("exchange", vec!["model"]),
+        ("press", vec!["model"]),
+        ("fixtures", vec!["model"]),
+        ("spinney", vec!["model", "build", "check", "exchange", "press"]),
+    ])
+}
+
+#[test]
+fn crates_depend_only_on_whom_the_house_allows() {
+    let allowed = allowed();
+    let mut met = 0;
+    for entry in fs::read_dir(root().join("crates")).expect("there are crates") {
+        let folder = entry.expect("an entry can be read").path();
+        let name = folder.file_name().and_then(|name| name.to_str()).expect("a name").to_owned();
+        let may = allowed.get(name.as_str()).unwrap_or_else(|| panic!("who is {name}?"));
+        let manifest = fs::read_to_string(folder.join("Cargo.toml")).expect("a manifest");
+        let mut section = "";
+        for line in manifest.lines() {
+            if line.starts_with('[') {
+                section = line;
+            }
+            let Some(edge) = line.strip_prefix("spinney-") else { continue };
+            let edge = edge.split(['.', ' ', '=']).next().expect("a name");
+            met += 1;
+            let fine = match section {
+                "[dependencies]" => may.contains(&edge),
+                "[dev-dependencies]" => edge == "fixtures",
+                _ => false,
+            };
+            assert!(fine, "{name} must not depend on {edge} under {section}");
+        }
+    }
+    assert!(met > 5, "the manifests were not read");
+}
+
+#[test]
+fn every_file_says_at_its_top_what_it_is() {
+    for path in rust_files() {
+        let text = fs::read_to_string(&path).expect("a file of ours is text");
+        assert!(text.starts_with("//! "), "{} does not say what it is", path.display());
+    }
+}
+
+#[test]
+fn no_file_is_called_after_nothing() {
+    let empty = ["utils", "helpers", "common", "misc", "types", "manager", "core", "mod"];
+    for path in rust_files() {
+        let stem = path.file_stem().and_then(|stem| stem.to_str()).unwrap_or_default();
+        assert!(!empty.contains(&stem), "{} needs a name of the trade", path.display());
+    }
+}
+
+/// Files without their tests: the median at most 180 lines, none far over 400.
+#[test]
+fn files_are_one_thing() {
+    let mut lengths: Vec<(usize, PathBuf)> = rust_files()
+        .into_iter()
+        .filter(|path| {
+            let inside = |name: &str| path.components().any(|part| part.as_os_str() == name);
+            !inside("tests") && !inside("benches") && !path.ends_with("tests.rs")
+        })
+        .map(|path| {
+            let text = fs::read_to_string(&path).expect("a file of ours is text");
+            (text.lines().count(), path)
+        })
+        .collect();
+    lengths.sort();
+    let (median, _) = lengths[lengths.len() / 2];
+    assert!(median <= 180, "the median file has {median} lines");
+    let (longest, path) = lengths.last().expect("there are files");
+    assert!(*longest <= 420, "{} has {longest} lines: is it one thing?", path.display());
+}
+
+#[test]
+fn every_finding_has_its_heading() {
+    let page = fs::read_to_string(root().join("docs/findings.md")).expect("the page is there");
+    let headings: Vec<&str> =
+        page.lines().filter_map(|line| line.strip_prefix("### ")).map(str::trim).collect();
+    let codes: Vec<&str> = spinney_model::Code::ALL.iter().map(|code| code.text()).collect();
+    assert_eq!(headings, codes, "one heading a code, in the order of the code");
+}

@@ -1,0 +1,238 @@
+// Replays walks on a phone page in a real browser, and looks for what only a browser sees.
+//
+//   node tests/outside/phone_page.mjs PAGE.html WALKS.json [--modules DIR] [--chromium PATH]
+//
+// WALKS.json: [{"taxon": "hazel" or null, "answers": ["yes", "no", "cant_tell", …],
+//               "ends": ["hazel", …]}]. After "cant_tell" the answers of the yes way come
+// first, then those of the no way; `ends` are the names shown ("hazel or lime" where two kinds
+// stay together), in the order in which the walk comes to them, none twice; none at all where
+// the key goes round in a circle. Where taxon is given it must be among them.
+//
+// For each of two screens (320 × 640 and 1366 × 768): every walk is clicked through; the trail
+// leads back; the address alone leads to the same end; nothing is fetched; the console stays
+// silent; no page is wider than the screen; answers are 44 px or more. Then axe-core (the
+// rules of WCAG 2.2 A and AA) on every kind of screen, light and dark; and, without scripts,
+// every link of the numbered key, and the walks without doubts by following its links.
+//
+// Needs the npm packages playwright-core and axe-core in DIR (default target/node) and a
+// Chromium. Exits 1 with a list of what is wrong.
+import { createRequire } from "node:module";
+import { readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import { pathToFileURL } from "node:url";
+
+const options = { modules: "target/node", chromium: "/usr/bin/chromium" };
+const files = [];
+for (let at = 2; at < process.argv.length; at += 1) {
+  const word = process.argv[at];
+  if (word.startsWith("--")) options[word.slice(2)] = process.argv[(at += 1)];
+  else files.push(word);
+}
+if (files.length !== 2) {
+  console.error("Use: phone_page.mjs PAGE.html WALKS.json [--modules DIR] [--chromium PATH]");
+  process.exit(2);
+}
+const require = createRequire(join(resolve(options.modules), "package.json"));
+const { chromium } = require("playwright-core");
+const axeSource = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+const address = pathToFileURL(resolve(files[0])).href;
+const walks = JSON.parse(readFileSync(files[1], "utf8"));
+const scripted = !readFileSync(files[0], "utf8").includes("This key has no question yet.");
+
+const ARGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+  "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+const wrong = [];
+const counted = { clicks: 0, walks: 0, axe: 0, links: 0 };
+
+// A fresh profile in a folder of its own, which Playwright makes and removes.
+const browser = await chromium.launch({
+  executablePath: options.chromium, headless: true, args: ARGS,
+});
+
+async function withPage(settings, work) {
+  const context = await browser.newContext(settings);
+  const page = await context.newPage();
+  page.setDefaultTimeout(5000);
+  page.on("request", (asked) => {
+    const url = asked.url();
+    if (url.split("#")[0] !== address && !url.startsWith("data:")) wrong.push(`fetched ${url}`);
+  });
+  page.on("console", (said) => wrong.push(`console: ${said.text()}`));
+  page.on("pageerror", (fault) => wrong.push(`script: ${fault.message}`));
+  page.on("dialog", (dialog) => { wrong.push("a dialog opened"); dialog.dismiss(); });
+  try {
+    await work(page);
+  } catch (fault) {
+    wrong.push(`stopped at ${page.url().split("/").pop()}: ${fault.message.split("\n")[0]}`);
+  }
+  await context.close();
+}
+
+const same = (a, b) => JSON.stringify(a) === JSON.stringify(b);
+const CLICKED = { yes: ".now .yes", no: ".now .no", cant_tell: ".now .cannot" };
+
+// The names at which a walk has come out; null while a question stands.
+function endsShown(page) {
+  return page.evaluate(() => {
+    const now = document.querySelector(".now");
+    if (now.classList.contains("end")) return [now.getAttribute("data-name")];
+    if (now.id !== "list") return null;
+    return [...now.querySelectorAll(".this-one")].map((a) => a.textContent.slice("It fits: ".length));
+  });
+}
+
+// Clicks without waiting for the drawing of a frame, as 4 in 5 of the minutes would go there.
+async function click(page, css) {
+  counted.clicks += 1;
+  return page.evaluate((css) => new Promise((done) => {
+    const link = document.querySelector(css);
+    if (!link) { done(`nothing at ${css}`); return; }
+    const box = link.getBoundingClientRect();
+    if (box.width < 44 || box.height < 44) { done(`${css} is under 44 px`); return; }
+    window.addEventListener("hashchange", () => setTimeout(() => {
+      const now = document.querySelector(".now");
+      const wide = document.documentElement.scrollWidth > window.innerWidth;
+      if (wide) done(`wider than the screen: ${location.hash}`);
+      else if (document.activeElement !== now.querySelector("h2")) done("focus did not move");
+      else if (document.querySelectorAll(".now").length !== 1) done("not one screen");
+      else done(null);
+    }), { once: true });
+    link.click();
+  }), css);
+}
+
+async function replay(page, walk, size) {
+  const name = `${size}: ${walk.answers.join(" ")}`;
+  await page.evaluate(() => { location.hash = "#start"; });
+  await page.waitForSelector("#start.now");
+  for (const css of [".begin a", ...walk.answers.map((answer) => CLICKED[answer])]) {
+    const fault = await click(page, css);
+    if (fault) { wrong.push(`${name}: ${fault}`); return; }
+  }
+  counted.walks += 1;
+  const ends = await endsShown(page);
+  if (!same(ends, walk.ends)) wrong.push(`${name}: came to ${ends}, not ${walk.ends}`);
+  if (walk.taxon && !(ends ?? []).some((end) => end.split(" or ").includes(walk.taxon))) {
+    wrong.push(`${name}: ${walk.taxon} does not come out`);
+  }
+  const trail = await page.locator("#trail li").count();
+  if (trail !== walk.answers.length) wrong.push(`${name}: the trail has ${trail} answers`);
+}
+
+async function walkAll(size, width, height) {
+  await withPage({ viewport: { width, height } }, async (page) => {
+    await page.goto(address);
+    if (!scripted) return;
+    for (const walk of walks) await replay(page, walk, size);
+    for (const walk of walks.slice(0, 3)) await backAndAgain(page, walk, size);
+    await byKeyboard(page, size);
+  });
+}
+
+// The trail leads back to each answer; the browser's own Back undoes one; the address alone
+// leads to the same place in a fresh page.
+async function backAndAgain(page, walk, size) {
+  await replay(page, walk, size);
+  const hash = await page.evaluate(() => location.hash);
+  for (let at = walk.answers.length - 1; at >= 0; at -= 1) {
+    await page.locator("#trail li a").nth(at).click();
+    const left = await page.locator("#trail li").count();
+    if (left !== at) wrong.push(`${size}: the trail led to ${left} answers, not ${at}`);
+  }
+  for (let at = 0; at < walk.answers.length; at += 1) await page.goBack();
+  if ((await page.evaluate(() => location.hash)) !== hash) wrong.push(`${size}: Back is lost`);
+  await page.goto("about:blank");
+  await page.goto(address + hash);
+  if (!same(await endsShown(page), walk.ends)) wrong.push(`${size}: ${hash} leads elsewhere`);
+}
+
+// Tab and Enter alone reach an end, and whoever holds the focus shows it.
+async function byKeyboard(page, size) {
+  await page.evaluate(() => { location.hash = "#start"; });
+  await page.waitForSelector("#start.now");
+  for (let press = 0; press < 400; press += 1) {
+    await page.keyboard.press("Tab");
+    const focus = await page.evaluate(() => {
+      const on = document.activeElement;
+      const style = getComputedStyle(on);
+      return { wanted: on.matches(".begin a, .now .yes"), outline: style.outlineStyle, tag: on.tagName };
+    });
+    if (focus.tag !== "BODY" && focus.outline === "none") wrong.push(`${size}: focus unseen`);
+    if (focus.wanted) {
+      await page.keyboard.press("Enter");
+      await page.waitForTimeout(20);
+      if (await endsShown(page)) return;
+    }
+  }
+  wrong.push(`${size}: the keyboard alone reaches no end`);
+}
+
+async function axe(page, what) {
+  counted.axe += 1;
+  await page.evaluate(axeSource);
+  const found = await page.evaluate(
+    (tags) => window.axe.run(document, { runOnly: { type: "tag", values: tags } }), TAGS);
+  for (const fault of found.violations) {
+    const where = fault.nodes.slice(0, 3).map((node) => node.target.join(" ")).join("; ");
+    wrong.push(`axe on ${what}: ${fault.id}: ${fault.help} (${where})`);
+  }
+}
+
+// One screen of each sort: start, first question, after a doubt, an end, the short list.
+async function accessible(colorScheme) {
+  const settings = { viewport: { width: 390, height: 844 }, colorScheme, reducedMotion: "reduce" };
+  await withPage(settings, async (page) => {
+    const lists = walks.filter((walk) => walk.ends.length > 1).slice(0, 1);
+    const letters = (walk) => walk.answers.map((answer) => answer[0]).join("");
+    const hashes = ["#start", "#w-", "#w-c", ...[walks[0], ...lists].filter(Boolean).map((walk) => `#w-${letters(walk)}`)];
+    for (const hash of scripted ? hashes : ["#start"]) {
+      await page.goto("about:blank");
+      await page.goto(address + hash);
+      await page.evaluate(() => document.querySelectorAll(".now details").forEach((d) => { d.open = true; }));
+      await axe(page, `${hash} (${colorScheme})`);
+    }
+  });
+}
+
+// Without scripts: every link leads somewhere, and every walk without doubts comes out.
+async function withoutScripts() {
+  await withPage({ viewport: { width: 320, height: 640 }, javaScriptEnabled: false }, async (page) => {
+    await page.goto(address);
+    const links = await page.locator("a[href]").evaluateAll((all) => all
+      .filter((link) => link.getClientRects().length)
+      .map((link) => [link.getAttribute("href"), link.textContent.trim()]));
+    for (const [href, words] of links) {
+      counted.links += 1;
+      const there = href.startsWith("#") && (await page.locator(`[id="${href.slice(1)}"]`).count());
+      if (there !== 1) wrong.push(`without scripts: "${words}" leads to ${href}, ${there} places`);
+    }
+    if (!scripted) return;
+    for (const walk of walks.filter((walk) => !walk.answers.includes("cant_tell"))) {
+      let at = await page.locator(".begin a").getAttribute("href");
+      for (const answer of walk.answers) {
+        at = await page.locator(`[id="${at.slice(1)}"] .${answer}`).getAttribute("href");
+      }
+      const name = await page.locator(`[id="${at.slice(1)}"]`).getAttribute("data-name");
+      const seen = await page.locator(`[id="${at.slice(1)}"] h2`).isVisible();
+      if (!same(name === null ? [] : [name], walk.ends) || !seen) {
+        wrong.push(`without scripts: ${walk.answers.join(" ")} came to ${name}`);
+      }
+    }
+    await page.locator(".begin a").click();
+    if (!(await page.url()).includes("#q")) wrong.push("without scripts: Begin leads nowhere");
+  });
+}
+
+await walkAll("320 × 640", 320, 640);
+await walkAll("1366 × 768", 1366, 768);
+await accessible("light");
+await accessible("dark");
+await withoutScripts();
+await browser.close();
+if (wrong.length) {
+  console.error([...new Set(wrong)].slice(0, 40).join("\n"));
+  process.exit(1);
+}
+console.log(`${files[0]}: ${counted.walks} walks, ${counted.clicks} clicks, ` +
+  `${counted.links} links without scripts, ${counted.axe} screens past axe-core: all well`);

