@@ -1,7 +1,7 @@
 //! Questions worth praising in a key that pupils wrote: from everything else that was found.
 //!
-//! A good question is linked, clear for every kind before it, easy to see, cleanly worded,
-//! and parts the heap about evenly.
+//! A good question is linked, clear for every kind that belongs before it, not hard to see,
+//! cleanly worded, and leaves no side with less than a quarter of the heap.
 
 use spinney_model::{Code, Difficulty, Finding, Place};
 
@@ -23,18 +23,19 @@ pub(crate) fn findings(seen: &Seen<'_>, others: &[Finding]) -> Vec<Finding> {
     for (index, couplet, question, _) in seen.asked() {
         let place = Place::Couplet(couplet.number);
         if others.iter().any(|finding| finding.place == place)
-            || seen.matrix.character(question.character).difficulty != Difficulty::Easy
+            || seen.matrix.character(question.character).difficulty == Difficulty::Hard
         {
             continue;
         }
         let visits = &seen.walked.visits[index];
-        let clear = |visit: &crate::walks::Visit| {
-            !visit.stray && visit.has == Has::Yes && visit.goes != [true, true]
-        };
-        let heap = taxa(visits).len();
-        let yes = taxa(visits.iter().filter(|visit| visit.goes[0])).len();
-        // Even means that the smaller heap holds at least a third.
-        if heap >= LEAST_HEAP && visits.iter().all(clear) && 3 * yes.min(heap - yes) >= heap {
+        // Strays are the fault of the question that let them in.
+        let belongs = || visits.iter().filter(|visit| !visit.stray);
+        let mut clear =
+            belongs().map(|visit| visit.has == Has::Yes && visit.goes != [true, true]);
+        let heap = taxa(belongs()).len();
+        let yes = taxa(belongs().filter(|visit| visit.goes[0])).len();
+        let even = 4 * yes.min(heap - yes) >= heap;
+        if heap >= LEAST_HEAP && even && clear.all(|is| is) {
             good.push((heap, couplet.number));
         }
     }
@@ -46,8 +47,8 @@ pub(crate) fn findings(seen: &Seen<'_>, others: &[Finding]) -> Vec<Finding> {
                 Code::GoodQuestion,
                 Place::Couplet(number),
                 format!(
-                    "Question {number} is a good one: easy to see, clear for all {heap} kinds, \
-                     and it parts them about evenly."
+                    "Question {number} is a good one: one can see the answer, it is clear for \
+                     all {heap} kinds, and it parts them well."
                 ),
                 "Keep it.",
             )

@@ -127,7 +127,7 @@ impl Block {
         }
         self.lines.truncate(lines.max(1));
         if let Some(part) = self.lines.last_mut().and_then(|line| line.parts.last_mut()) {
-            let kept: String = part.text.trim_end().chars().collect();
+            let kept = part.text.trim_end().to_owned();
             let short = kept.chars().count().saturating_sub(2);
             part.text = kept.chars().take(short).chain(['…']).collect();
             part.glyphs = faces.shape(&part.text, part.style.weight);

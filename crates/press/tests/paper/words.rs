@@ -230,3 +230,26 @@ fn a_file_that_a_listener_could_not_read_is_refused_with_a_remedy() {
     assert!(error.to_string().contains("ContainsNotDefGlyph"), "{error}");
     assert!(!error.remedy().is_empty());
 }
+
+#[test]
+fn a_lead_is_read_before_the_place_it_leads_to() {
+    let mut walked = hedge_walk();
+    walked.key.couplets[0].wording = spinney_model::Wording::Leads {
+        yes: "Leaf made of several leaflets".to_owned(),
+        no: "Leaf in one piece".to_owned(),
+    };
+    let pdf = key_pages::pdf(&walked.booklet(Stamp::TryingOut), Paper::A4).unwrap();
+    let words = even(&poppler("pdftotext", &["-raw"], "leads.pdf", &pdf));
+    in_order(
+        &words,
+        [
+            "Which of the two fits?",
+            "a",
+            "Leaf made of several leaflets",
+            "go to 2",
+            "b",
+            "Leaf in one piece",
+            "go to 4",
+        ],
+    );
+}

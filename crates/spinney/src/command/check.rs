@@ -5,7 +5,7 @@ use std::fmt::Write;
 use spinney_check::Report;
 use spinney_exchange::link::{self, Link, Links};
 use spinney_exchange::{json, key_text};
-use spinney_model::{Claim, Finding, Key, Matrix};
+use spinney_model::{Claim, Code, Finding, Key, Matrix, Place};
 use spinney_press::{Booklet, Stamp, wording};
 
 use crate::args::{Check, Format};
@@ -37,6 +37,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
     let opinion =
         spinney_check::check(matrix, &given.key, given.claim.as_ref(), &settings);
     add_new(&mut findings, &opinion.findings);
+    drop_echoes(&mut findings);
     let json = json::Report {
         matrix,
         key: Some(&given.key),
@@ -64,6 +65,19 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         terminal::print(&opinion_in_words(&ink, &opinion, &findings))?;
     }
     Ok(fine(&findings) && opinion.works())
+}
+
+/// Drops "not linked" where a finding on the question's words says why it cannot be.
+pub(crate) fn drop_echoes(findings: &mut Vec<Finding>) {
+    let said = [Code::BareComparative, Code::NotYesNo, Code::NameInQuestion];
+    let explained: Vec<Place> = findings
+        .iter()
+        .filter(|finding| said.contains(&finding.code))
+        .map(|finding| finding.place.clone())
+        .collect();
+    findings.retain(|finding| {
+        finding.code != Code::NotLinked || !explained.contains(&finding.place)
+    });
 }
 
 /// A key as it was given.

@@ -129,6 +129,7 @@ fn second_opinion(
     let opinion = spinney_check::check(&matrix, &given.key, None, &settings);
     let mut of_key = given.findings;
     add_new(&mut of_key, &opinion.findings);
+    check::drop_echoes(&mut of_key);
     add_new(&mut findings, &of_key);
     let booklet = Booklet {
         matrix: &matrix,
