@@ -6,6 +6,7 @@
 //! How the score works is told in `docs/key-text.md`.
 
 mod leads;
+mod left;
 mod links_file;
 pub(crate) mod names;
 mod numbers;
@@ -22,6 +23,7 @@ use std::collections::BTreeSet;
 use spinney_model::{Ask, Code, Couplet, Finding, Key, Matrix, Place, Wording};
 
 use names::Names;
+use readings::Readings;
 use vocabulary::Vocabulary;
 
 pub use links_file::{Link, Links};
@@ -58,23 +60,39 @@ const SURE: i32 = 10;
 /// So many points the best reading must be ahead of the next: more than one unexplained word.
 const AHEAD: i32 = 5;
 
+/// Two leads may become opposites once the couplets above them are linked, and so link the
+/// couplets below them. So many rounds of that: a character with more states than this, parted
+/// off one pair of leads after another in the reverse order of the key, is left open.
+const ROUNDS: usize = 4;
+
 /// Links every couplet that has no ask yet.
 ///
 /// What the links file says comes first. **Guarantees**: only `ask` is changed, never words,
-/// numbers or destinations.
+/// numbers or destinations. **Cost**: linear in the couplets for a key that goes on to higher
+/// numbers.
 pub fn link(key: &mut Key, matrix: &Matrix, links: &Links) -> LinkReport {
     let vocabulary = Vocabulary::of(matrix);
-    let names = Names::of(matrix, links);
-    let mut report = LinkReport { of: key.couplets.len(), ..LinkReport::default() };
+    let mut read: Vec<Option<Readings>> = Vec::new();
     for couplet in &mut key.couplets {
-        if couplet.ask.is_none() {
-            match links.question(couplet.number) {
-                Some(Link::Asks(ask)) => couplet.ask = Some(ask.clone()),
-                Some(Link::Nothing) => {}
-                None => propose(couplet, matrix, &vocabulary, &names, &mut report),
-            }
+        let given = links.question(couplet.number).filter(|_| couplet.ask.is_none());
+        if let Some(Link::Asks(ask)) = given {
+            couplet.ask = Some(ask.clone());
         }
+        let open = couplet.ask.is_none() && given.is_none();
+        read.push(open.then(|| propose(couplet, matrix, &vocabulary, &left::Left::new())));
+    }
+    for _ in 0..ROUNDS {
+        if !again(key, matrix, &vocabulary, &mut read) {
+            break;
+        }
+    }
+    let mut report = LinkReport { of: key.couplets.len(), ..LinkReport::default() };
+    let names = Names::of(matrix, links);
+    for (couplet, found) in key.couplets.iter().zip(&read) {
         report.linked += usize::from(couplet.ask.is_some());
+        if let Some(found) = found {
+            tell(couplet, found, matrix, &names, &mut report);
+        }
     }
     let printed: BTreeSet<u32> = key.couplets.iter().map(|couplet| couplet.number).collect();
     for number in links.numbers().filter(|number| !printed.contains(number)) {
@@ -88,18 +106,57 @@ pub fn link(key: &mut Key, matrix: &Matrix, links: &Links) -> LinkReport {
     report
 }
 
+/// Reads a couplet and links it where that is sure.
 fn propose(
     couplet: &mut Couplet,
     matrix: &Matrix,
     vocabulary: &Vocabulary,
+    left: &left::Left,
+) -> Readings {
+    let found = match &couplet.wording {
+        Wording::Question(text) => readings::read(text, matrix, vocabulary),
+        Wording::Leads { yes, no } => leads::read(yes, no, matrix, vocabulary, left),
+    };
+    if sure(&found) {
+        couplet.ask = found.readings.first().map(|best| best.ask.clone());
+    }
+    found
+}
+
+/// Reads once more the leads that are open, with what the links above them have left; whether
+/// that linked any.
+fn again(
+    key: &mut Key,
+    matrix: &Matrix,
+    vocabulary: &Vocabulary,
+    read: &mut [Option<Readings>],
+) -> bool {
+    let open = |couplet: &Couplet| {
+        couplet.ask.is_none() && matches!(couplet.wording, Wording::Leads { .. })
+    };
+    if !key.couplets.iter().any(open) {
+        return false;
+    }
+    let left = left::at_each(key, matrix);
+    let mut linked = false;
+    for ((couplet, found), left) in key.couplets.iter_mut().zip(read).zip(left) {
+        if let (true, Some(found), Some(left)) = (open(couplet), found, left) {
+            *found = propose(couplet, matrix, vocabulary, &left);
+            linked |= couplet.ask.is_some();
+        }
+    }
+    linked
+}
+
+/// Reports what became of a couplet that was open.
+fn tell(
+    couplet: &Couplet,
+    found: &Readings,
+    matrix: &Matrix,
     names: &Names,
     report: &mut LinkReport,
 ) {
-    let found = match &couplet.wording {
-        Wording::Question(text) => readings::read(text, matrix, vocabulary),
-        Wording::Leads { yes, no } => leads::read(yes, no, matrix, vocabulary),
-    };
-    let sure = sure(&found);
+    let sure = couplet.ask.is_some();
     let worth = found.readings.iter().filter(|reading| reading.points >= said::WORTH_ASKING);
     for (at, reading) in worth.take(if sure { 1 } else { 3 }).enumerate() {
         report.proposals.push(Proposal {
@@ -109,19 +166,20 @@ fn propose(
             sure: sure && at == 0,
         });
     }
-    match found.readings.first().filter(|_| sure) {
-        Some(best) => couplet.ask = Some(best.ask.clone()),
-        None => report.findings.push(said::finding(couplet, &found, matrix, names)),
+    if !sure {
+        report.findings.push(said::finding(couplet, found, matrix, names));
     }
 }
 
 /// Whether the best reading is good, far enough ahead, and nothing speaks against it.
-fn sure(found: &readings::Readings) -> bool {
+fn sure(found: &Readings) -> bool {
     let best = found.readings.first().map_or(0, |reading| reading.points);
     let next = found.readings.get(1).map_or(0, |reading| reading.points);
     found.doubts.is_empty() && best >= SURE && best - next >= AHEAD
 }
 
+#[cfg(test)]
+mod fresh;
 #[cfg(test)]
 mod hand_drawn;
 #[cfg(test)]

@@ -48,7 +48,10 @@ impl Folder {
         self.write("key-pages.pdf", &pressed(spinney_press::key_pages::pdf(booklet, size))?)?;
         self.write("chart.pdf", &pressed(spinney_press::chart::pdf(booklet, size))?)?;
         if paper == args::Paper::A4 {
-            self.write("chart-a3.pdf", &pressed(spinney_press::chart::pdf(booklet, Paper::A3))?)?;
+            self.write(
+                "chart-a3.pdf",
+                &pressed(spinney_press::chart::pdf(booklet, Paper::A3))?,
+            )?;
         }
         self.write("try-out.pdf", &pressed(spinney_press::try_out::pdf(booklet, size))?)?;
         self.write("today.pdf", &pressed(spinney_press::today::pdf(booklet, size))?)

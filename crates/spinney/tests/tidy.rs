@@ -45,7 +45,8 @@ fn crates_depend_only_on_whom_the_house_allows() {
     let mut met = 0;
     for entry in fs::read_dir(root().join("crates")).expect("there are crates") {
         let folder = entry.expect("an entry can be read").path();
-        let name = folder.file_name().and_then(|name| name.to_str()).expect("a name").to_owned();
+        let name =
+            folder.file_name().and_then(|name| name.to_str()).expect("a name").to_owned();
         let may = allowed.get(name.as_str()).unwrap_or_else(|| panic!("who is {name}?"));
         let manifest = fs::read_to_string(folder.join("Cargo.toml")).expect("a manifest");
         let mut section = "";

@@ -1,12 +1,14 @@
 //! Two leads as one question: the second must say the opposite of the first.
 //!
 //! From the readings of both leads to readings of the couplet. Where the second lead leaves
-//! something out that the first does not have either, no link is sure.
+//! something out that the first does not have either, and that can still come to this couplet,
+//! no link is sure.
 
 use std::collections::BTreeSet;
 
 use spinney_model::{Ask, Asked, Matrix, Scale, StateIx};
 
+use super::left::Left;
 use super::readings::{self, Doubt, Reading, Readings};
 use super::vocabulary::Vocabulary;
 
@@ -27,17 +29,29 @@ const NOT_SO: [&str; 10] = [
 const DISAGREES: i32 = 9;
 
 /// Reads a pair of leads: what stands before the first comma counts first, then all of it.
-pub(super) fn read(yes: &str, no: &str, matrix: &Matrix, vocabulary: &Vocabulary) -> Readings {
+pub(super) fn read(
+    yes: &str,
+    no: &str,
+    matrix: &Matrix,
+    vocabulary: &Vocabulary,
+    left: &Left,
+) -> Readings {
     let clause = |lead: &str| lead.split([';', ',']).next().unwrap_or("").to_owned();
     let (first, second) = (clause(yes), clause(no));
-    let main = pair(&first, &second, matrix, vocabulary);
+    let main = pair(&first, &second, matrix, vocabulary, left);
     if super::sure(&main) || (first == yes && second == no) {
         return main;
     }
-    pair(yes, no, matrix, vocabulary)
+    pair(yes, no, matrix, vocabulary, left)
 }
 
-fn pair(yes: &str, no: &str, matrix: &Matrix, vocabulary: &Vocabulary) -> Readings {
+fn pair(
+    yes: &str,
+    no: &str,
+    matrix: &Matrix,
+    vocabulary: &Vocabulary,
+    left: &Left,
+) -> Readings {
     let first = readings::read(yes, matrix, vocabulary);
     let bare = no.trim().trim_end_matches(['.', '!']).to_lowercase();
     if NOT_SO.contains(&bare.as_str()) {
@@ -49,7 +63,7 @@ fn pair(yes: &str, no: &str, matrix: &Matrix, vocabulary: &Vocabulary) -> Readin
         let other = second
             .readings
             .iter()
-            .find(|other| opposite(&other.ask, matrix).as_ref() == Some(&reading.ask));
+            .find(|other| opposite(&reading.ask, &other.ask, matrix, left));
         let points = match other {
             Some(other) => i32::midpoint(reading.points, other.points),
             None => (reading.points - DISAGREES).min(super::SURE - 1),
@@ -62,15 +76,22 @@ fn pair(yes: &str, no: &str, matrix: &Matrix, vocabulary: &Vocabulary) -> Readin
     Readings { readings: both, doubts, named: first.named.or(second.named) }
 }
 
-/// What a no to this means.
-fn opposite(ask: &Ask, matrix: &Matrix) -> Option<Ask> {
-    let yes = match (&ask.yes, &matrix.character(ask.character).scale) {
-        (Asked::States(asked), Scale::Words { states }) => Asked::States(
-            (0..states.len()).map(StateIx).filter(|state| !asked.contains(state)).collect(),
-        ),
-        (Asked::States(_), _) => return None,
-        (Asked::AtLeast(number), _) => Asked::Below(*number),
-        (Asked::Below(number), _) => Asked::AtLeast(*number),
-    };
-    Some(Ask { character: ask.character, yes })
+/// Whether one means just what a no to the other means, among what is left.
+fn opposite(first: &Ask, second: &Ask, matrix: &Matrix, left: &Left) -> bool {
+    if first.character != second.character {
+        return false;
+    }
+    match (&first.yes, &second.yes, &matrix.character(first.character).scale) {
+        (Asked::States(first_yes), Asked::States(second_yes), Scale::Words { states }) => {
+            let all = || (0..states.len()).map(StateIx).collect();
+            let left = left.get(&first.character).cloned().unwrap_or_else(all);
+            let parted =
+                left.iter().all(|ix| first_yes.contains(ix) != second_yes.contains(ix));
+            let asked = |yes: &BTreeSet<StateIx>| !yes.is_disjoint(&left);
+            parted && asked(first_yes) && asked(second_yes)
+        }
+        (Asked::AtLeast(first), Asked::Below(second), _)
+        | (Asked::Below(first), Asked::AtLeast(second), _) => first == second,
+        _ => false,
+    }
 }

@@ -2,38 +2,33 @@
 //! words fit.
 //!
 //! From a sentence and a table's vocabulary to readings with points, the best first, and what
-//! stands in the way of taking one. The scale is told in `docs/key-text.md`: a state named in
-//! the table's own word or a number with a fitting unit 12, by a synonym 10; the whole name of
-//! the character 8; every word that nothing explains −3, at home in another character −6, another character's state −12.
+//! stands in the way of taking one. The scale is told in `docs/key-text.md`.
 
 mod counted;
+mod left_over;
+mod worded;
 
 use std::collections::BTreeSet;
 
 use spinney_model::{Ask, Asked, CharacterIx, Matrix, Scale, StateIx};
 
-use super::numbers;
 use super::numbers_asked::{self, Asks};
 use super::trade_words::SIZES;
 use super::vocabulary::{Column, Vocabulary};
-use super::words::{Role, Word, denies};
+use super::words::{Role, Word, denies, plain};
 
+/// A state of several words that stands in the sentence word for word.
+const WORD_FOR_WORD: i32 = 16;
 /// A state named in the table's own word, or a threshold.
 const OWN: i32 = 12;
 /// A state named by a synonym, or by part of its words.
 const SYNONYM: i32 = 10;
 /// A word such as `smooth`, which means something else on every part.
 const AMBIGUOUS_WORD: i32 = 8;
+/// A threshold of a measure that is written without its unit.
+const UNITLESS: i32 = 7;
 /// The whole name of the character.
 const NAME: i32 = 8;
-/// A word that nothing explains.
-const UNEXPLAINED: i32 = 3;
-/// A word that is at home in another character or part.
-const ELSEWHERE: i32 = 6;
-
-/// A state of another character: then two things are asked at once.
-const ANOTHER_STATE: i32 = 12;
-
 /// One reading of a sentence.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) struct Reading {
@@ -77,6 +72,7 @@ pub(super) fn read(sentence: &str, matrix: &Matrix, vocabulary: &Vocabulary) -> 
         matrix,
         vocabulary,
         asks: numbers_asked::asked(&words),
+        plain: plain(&words),
         words,
         doubts: BTreeSet::new(),
     };
@@ -111,6 +107,8 @@ struct Sentence<'a> {
     matrix: &'a Matrix,
     vocabulary: &'a Vocabulary,
     words: Vec<Word>,
+    /// All words as plain stems, each with whether it is denied.
+    plain: Vec<(String, bool)>,
     asks: Option<Asks>,
     doubts: BTreeSet<Doubt>,
 }
@@ -131,7 +129,8 @@ impl Sentence<'_> {
                 if !named && !own_noun {
                     return self.bare_number(character, name);
                 }
-                (self.threshold(character)?, OWN)
+                let worth = if self.without_unit(character) { UNITLESS } else { OWN };
+                (self.threshold(character)?, worth)
             }
         };
         let points = name + worth - self.unexplained(character);
@@ -162,119 +161,6 @@ impl Sentence<'_> {
         let worth = if all { OWN } else { 1 };
         let state = if denied { no } else { yes };
         (found > 0).then(|| (Asked::States([state].into()), worth))
-    }
-
-    /// The states of a character that the sentence names, or denies.
-    fn states(
-        &mut self,
-        character: CharacterIx,
-        column: &Column,
-        named: bool,
-    ) -> Option<(Asked, i32)> {
-        let mut named_states: Vec<(StateIx, usize, bool, i32)> = Vec::new();
-        for (ix, state) in column.states.iter().enumerate() {
-            if let Some((denied, worth)) = self.state(state, named) {
-                named_states.push((StateIx(ix), state.len(), denied, worth));
-            }
-        }
-        // "finely toothed" names that state and not also "toothed".
-        let most = named_states.iter().map(|found| found.1).max().unwrap_or(0);
-        if most > 1 && named_states.iter().any(|found| found.1 == most && !found.2) {
-            let full: BTreeSet<usize> = named_states
-                .iter()
-                .filter(|found| found.1 == most)
-                .map(|found| found.0.0)
-                .collect();
-            named_states.retain(|found| {
-                found.1 == most
-                    || !full
-                        .iter()
-                        .any(|ix| within(&column.states[found.0.0], &column.states[*ix]))
-            });
-        }
-        if named_states.is_empty() {
-            named_states = self.parts_of_states(column);
-        }
-        if named_states.is_empty() {
-            named_states = self.opposites(column);
-        }
-        let all: BTreeSet<StateIx> = (0..column.states.len()).map(StateIx).collect();
-        let pick = |denied: bool| -> BTreeSet<StateIx> {
-            named_states.iter().filter(|found| found.2 == denied).map(|found| found.0).collect()
-        };
-        let (asked, denied) = (pick(false), pick(true));
-        let yes: BTreeSet<StateIx> = if asked.is_empty() {
-            all.difference(&denied).copied().collect()
-        } else {
-            asked.difference(&denied).copied().collect()
-        };
-        let worth = named_states.iter().map(|found| found.3).max()?;
-        if yes.len() == all.len() && !asked.is_empty() {
-            self.doubts.insert(Doubt::AllStates(character));
-        }
-        (!yes.is_empty() && yes.len() < all.len()).then_some((Asked::States(yes), worth))
-    }
-
-    /// Whether every word of a state stands in the sentence: if it is denied, and its worth.
-    fn state(&self, state: &[Word], named: bool) -> Option<(bool, i32)> {
-        let mut denied = None;
-        let mut worth = OWN;
-        for word in state {
-            // Of "lobed or unlobed" both states are asked for, and neither is denied.
-            let meetings = || self.words.iter().filter_map(|other| other.meets(word));
-            let meeting = meetings().find(|m| !m.denied).or_else(|| meetings().next())?;
-            if denied.is_some_and(|before| before != meeting.denied) {
-                return None;
-            }
-            denied = Some(meeting.denied);
-            if !meeting.by_itself {
-                worth = worth.min(SYNONYM);
-            }
-            if !named && self.vocabulary.lexicon.ambiguous.contains(&word.keys[0].0) {
-                worth = worth.min(AMBIGUOUS_WORD);
-            }
-        }
-        denied.map(|denied| (denied, worth))
-    }
-
-    /// States of which a word stands in the sentence that no other character knows.
-    fn parts_of_states(&self, column: &Column) -> Vec<(StateIx, usize, bool, i32)> {
-        let mut found = Vec::new();
-        for (ix, state) in column.states.iter().enumerate() {
-            let others = column.states.iter().enumerate().filter(|(other, _)| *other != ix);
-            let others: Vec<&Word> = others.flat_map(|(_, words)| words).collect();
-            let own = |word: &&Word| {
-                let homes =
-                    word.keys.first().and_then(|(key, _)| self.vocabulary.homes.get(key));
-                homes.is_some_and(|homes| homes.len() == 1)
-                    && !others.iter().any(|other| other.meets(word).is_some())
-            };
-            let met = state.iter().filter(own).find_map(|word| {
-                self.words.iter().find_map(|other| {
-                    other.meets(word).map(|meeting| (meeting, SIZES.contains(&&*other.text)))
-                })
-            });
-            if let Some((meeting, false)) = met {
-                found.push((StateIx(ix), 1, meeting.denied, SYNONYM));
-            }
-        }
-        found
-    }
-
-    /// Where a column lacks "compound" but has "one piece", that is denied.
-    fn opposites(&self, column: &Column) -> Vec<(StateIx, usize, bool, i32)> {
-        let mut found = Vec::new();
-        for (word, opposite) in &self.vocabulary.lexicon.opposites {
-            let said = self.words.iter().flat_map(|w| &w.keys).find(|(key, _)| key == word);
-            let Some((_, denied)) = said else { continue };
-            for (ix, state) in column.states.iter().enumerate() {
-                let [only] = state.as_slice() else { continue };
-                if let Some((_, own)) = only.keys.iter().find(|(key, _)| key == opposite) {
-                    found.push((StateIx(ix), 1, !(denied ^ own), SYNONYM));
-                }
-            }
-        }
-        found
     }
 
     /// "Is it made of leaflets?" asks for the states under which there are any.
@@ -314,38 +200,6 @@ impl Sentence<'_> {
         (!name.is_empty()).then_some(denied)
     }
 
-    /// What the words cost that a character does not explain.
-    fn unexplained(&self, character: CharacterIx) -> i32 {
-        let content = self.words.iter().filter(|word| word.role == Role::Content);
-        let cost = |word: &Word| {
-            let key = word.keys.first().map_or("", |(key, _)| key.as_str());
-            if self.vocabulary.explains(self.matrix, character, word)
-                || self.vocabulary.common.contains(key)
-                || self.opposed(character, key)
-                || numbers::unit(&word.text).is_some()
-                || (self.asks.is_some() && Column::is_dimension(word))
-            {
-                0
-            } else if self.vocabulary.states.contains(key) {
-                ANOTHER_STATE
-            } else if self.vocabulary.lexicon.parts.contains(key)
-                || word.keys.iter().any(|(key, _)| self.vocabulary.homes.contains_key(key))
-            {
-                ELSEWHERE
-            } else {
-                UNEXPLAINED
-            }
-        };
-        content.map(cost).sum()
-    }
-
-    /// Whether a character knows the opposite of a word: `compound` where it has `one piece`.
-    fn opposed(&self, character: CharacterIx, key: &str) -> bool {
-        let keys = &self.vocabulary.columns[character.0].keys;
-        let mut opposites = self.vocabulary.lexicon.opposites.iter();
-        opposites.any(|(word, other)| word == key && keys.contains(other))
-    }
-
     /// Doubts about the sentence as a whole.
     fn manner(&mut self, readings: &[Reading]) {
         let denials = self.words.iter().filter(|word| denies(word)).count();
@@ -361,7 +215,10 @@ impl Sentence<'_> {
         }
         let best = readings.first().map(|reading| &reading.ask);
         if self.asks.is_some()
-            && !best.is_some_and(|ask| !matches!(ask.yes, Asked::States(_)) || self.spelt(ask))
+            && !best.is_some_and(|ask| match ask.yes {
+                Asked::States(_) => self.spelt(ask),
+                Asked::AtLeast(_) | Asked::Below(_) => !self.without_unit(ask.character),
+            })
         {
             self.doubts.insert(Doubt::Number);
         }
@@ -388,9 +245,4 @@ impl Sentence<'_> {
             states.iter().flatten().filter(|word| matches!(word.role, Role::Number(_)));
         words.any(|word| self.words.iter().any(|other| other.role == word.role))
     }
-}
-
-/// Whether every word of one state is in another.
-fn within(state: &[Word], other: &[Word]) -> bool {
-    state.iter().all(|word| other.iter().any(|longer| longer.meets(word).is_some()))
 }

@@ -101,6 +101,13 @@ pub(super) const PARTS: [&str; 24] = [
     "top",
 ];
 
+/// Parts of the person who asks, by which sizes are told: "as long as your finger".
+pub(super) const BODY: [&str; 8] =
+    ["hand", "hands", "finger", "fingers", "thumb", "fingernail", "arm", "foot"];
+
+/// What joins two things that are asked at once.
+pub(super) const JOINERS: [&str; 4] = ["and", "but", "with", "without"];
+
 /// Comparatives that commit to nothing without a measure.
 pub(super) const SIZES: [&str; 30] = [
     "big", "bigger", "biggest", "small", "smaller", "large", "larger", "long", "longer",
@@ -122,7 +129,7 @@ pub(super) const FILLERS: &str = "a an the is are was were be been does do did h
     one ones thing kind plant animal creature specimen leaf leaves leafs piece part own whole \
     them together set sets place number form type count size you've it'll not no \
     without never neither nor lack lacks lacking none please now also both touch counted much \
-    upwards between against next side sides";
+    upwards between against next side sides go goes going way";
 
 /// Words after which what follows is denied.
 pub(super) const DENIALS: [&str; 20] = [

@@ -7,7 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{CharacterIx, Matrix, Scale, StateIx};
 
-use super::words::{Lexicon, Role, Word};
+use super::words::{Lexicon, Role, Word, plain};
 
 /// Words of a name that say only what sort of thing it is.
 const DIMENSIONS: [&str; 5] = ["length", "width", "height", "weight", "thickness"];
@@ -18,6 +18,10 @@ pub(super) struct Column {
     pub(super) name: Vec<Word>,
     /// For each state its words.
     pub(super) states: Vec<Vec<Word>>,
+    /// For each state all its words as plain stems, small ones too.
+    pub(super) spelt: Vec<Vec<String>>,
+    /// Every key of the name and wording, without the states.
+    about: BTreeSet<String>,
     /// Every key of name, wording and states.
     pub(super) keys: BTreeSet<String>,
     /// The states that mean yes and no, where they are just that.
@@ -64,24 +68,33 @@ impl Vocabulary {
         Self { states, lexicon, columns, homes, common }
     }
 
-    /// The words that a character's own name, wording and states explain, and those of the
-    /// characters it governs or is governed by.
+    /// Whether a character's own name, wording or states know a word, or the names of those
+    /// that it governs or that govern it. What those can be is another question.
     pub(super) fn explains(
         &self,
         matrix: &Matrix,
         character: CharacterIx,
         word: &Word,
     ) -> bool {
-        let family = matrix.character_indices().filter(|other| {
-            let governs = |up: CharacterIx, down: CharacterIx| {
-                let governor = matrix.character(down).governor.as_ref();
-                governor.is_some_and(|governor| governor.character == up)
-            };
-            *other == character || governs(character, *other)
-        });
-        let mut family = family.map(|ix| &self.columns[ix.0]);
-        family.any(|column| word.keys.iter().any(|(key, _)| column.keys.contains(key)))
+        let knows =
+            |keys: &BTreeSet<String>| word.keys.iter().any(|(key, _)| keys.contains(key));
+        if knows(&self.columns[character.0].keys) {
+            return true;
+        }
+        let mut family = matrix
+            .character_indices()
+            .filter(|other| {
+                governs(matrix, character, *other) || governs(matrix, *other, character)
+            })
+            .map(|ix| &self.columns[ix.0]);
+        family.any(|column| knows(&column.about) && !column.state_knows(word))
     }
+}
+
+/// Whether one character says when the other applies.
+pub(super) fn governs(matrix: &Matrix, above: CharacterIx, below: CharacterIx) -> bool {
+    let governor = matrix.character(below).governor.as_ref();
+    governor.is_some_and(|governor| governor.character == above)
 }
 
 impl Column {
@@ -90,13 +103,22 @@ impl Column {
             states.iter().map(|state| telling(lexicon.words(state))).collect();
         let name = telling(lexicon.words(name));
         let wording = lexicon.words(&question.unwrap_or_default().replace("{}", " "));
-        let keys = name
-            .iter()
-            .chain(states_words.iter().flatten())
-            .chain(&wording)
-            .flat_map(|word| word.keys.iter().map(|(key, _)| key.clone()))
-            .collect();
-        Self { name, states: states_words, keys, yes_no: yes_no(states) }
+        let keys_of = |word: &Word| -> Vec<String> {
+            word.keys.iter().map(|(key, _)| key.clone()).collect()
+        };
+        let about: BTreeSet<String> = name.iter().chain(&wording).flat_map(keys_of).collect();
+        let mut keys = about.clone();
+        keys.extend(states_words.iter().flatten().flat_map(keys_of));
+        let stems = |state: &String| {
+            plain(&lexicon.words(state)).into_iter().map(|(stem, _)| stem).collect()
+        };
+        let spelt = states.iter().map(stems).collect();
+        Self { name, states: states_words, spelt, about, keys, yes_no: yes_no(states) }
+    }
+
+    /// Whether a word stands in one of the states.
+    pub(super) fn state_knows(&self, word: &Word) -> bool {
+        self.states.iter().flatten().any(|state| word.meets(state).is_some())
     }
 
     /// Whether a word of the name is only `length`, `width` and the like.

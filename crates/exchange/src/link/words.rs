@@ -9,7 +9,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use spinney_model::Quantity;
 
 use super::numbers;
-use super::trade_words::{AMBIGUOUS, DENIALS, FILLERS, NOT_UN, OPPOSITES, PARTS, SYNONYMS};
+use super::trade_words::{
+    AMBIGUOUS, BODY, DENIALS, FILLERS, NOT_UN, OPPOSITES, PARTS, SYNONYMS,
+};
 
 /// One word (or phrase) of a sentence.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -120,8 +122,7 @@ impl Lexicon {
                 words.push(Word { text, keys, role: Role::Content });
                 at += length;
             } else {
-                let before = at.checked_sub(1).map(|before| tokens[before].as_str());
-                words.push(self.word(&tokens[at], &stems[at], before));
+                words.push(self.word(&tokens[at], &stems[at], Around::of(&tokens, at)));
                 at += 1;
             }
         }
@@ -134,21 +135,24 @@ impl Lexicon {
         entries.iter().find(|(phrase, _)| stems.starts_with(phrase)).map(|(p, k)| (p.len(), k))
     }
 
-    fn word(&self, text: &str, stemmed: &str, before: Option<&str>) -> Word {
+    fn word(&self, text: &str, stemmed: &str, around: Around) -> Word {
         let text = text.to_owned();
         if let Some(mark) = text.chars().next().filter(|c| !c.is_alphanumeric()) {
             return Word { text, keys: Vec::new(), role: Role::Mark(mark) };
         }
-        let pronoun = text == "one"
-            && matches!(before, Some("this" | "that" | "the" | "which" | "each" | "every"));
-        if !pronoun && let Some(number) = numbers::number(&text) {
+        if !around.one_is_no_number(&text)
+            && let Some(number) = numbers::number(&text)
+        {
             return Word {
                 keys: vec![(text.clone(), false)],
                 text,
                 role: Role::Number(number),
             };
         }
-        let filler = self.fillers.contains(text.as_str());
+        let filler = self.fillers.contains(text.as_str()) || around.only_stresses(&text);
+        if around.measures_with(&text) {
+            return Word { text, keys: Vec::new(), role: Role::Content };
+        }
         let mut keys = Vec::new();
         let add = |keys: &mut Vec<(String, bool)>, stem: &str, denied: bool| {
             keys.push((stem.to_owned(), denied));
@@ -163,6 +167,59 @@ impl Lexicon {
         let role = if filler { Role::Filler } else { Role::Content };
         Word { text, keys, role }
     }
+}
+
+/// The words beside a word.
+#[derive(Clone, Copy)]
+struct Around<'t> {
+    tokens: &'t [String],
+    at: usize,
+}
+
+impl<'t> Around<'t> {
+    fn of(tokens: &'t [String], at: usize) -> Self {
+        Self { tokens, at }
+    }
+
+    fn back(&self, steps: usize) -> &'t str {
+        self.at.checked_sub(steps).map_or("", |at| self.tokens[at].as_str())
+    }
+
+    /// "The one with lobes" and "on one stalk" count nothing.
+    fn one_is_no_number(&self, text: &str) -> bool {
+        let points = ["this", "that", "the", "which", "each", "every"];
+        let places = ["on", "in", "at", "of", "from", "along"];
+        text == "one" && (points.contains(&self.back(1)) || places.contains(&self.back(1)))
+    }
+
+    /// "Right through" and "straight across" say no more than "through" and "across".
+    fn only_stresses(&self, text: &str) -> bool {
+        let next = self.tokens.get(self.at + 1).map_or("", String::as_str);
+        matches!(text, "right" | "straight" | "clean")
+            && matches!(next, "through" | "across" | "along" | "round" | "around" | "down")
+    }
+
+    /// "In your hand" and "a finger wide" speak of the person's own hand, "like your hand"
+    /// of a shape.
+    fn measures_with(&self, text: &str) -> bool {
+        let next = self.tokens.get(self.at + 1).map_or("", String::as_str);
+        let own = matches!(self.back(1), "your" | "my" | "our" | "his" | "her" | "their")
+            && !matches!(self.back(2), "like" | "shaped" | "resemble" | "resembles");
+        BODY.contains(&text) && (own || matches!(next, "wide" | "long" | "thick" | "high"))
+    }
+}
+
+/// The plain stems of a sentence with its small words, each with whether it is denied.
+pub(super) fn plain(words: &[Word]) -> Vec<(String, bool)> {
+    let mut denied = false;
+    let mut found = Vec::new();
+    for word in words {
+        denied = denied_behind(word, denied);
+        if !matches!(word.role, Role::Mark(_)) {
+            found.extend(word.text.split(' ').map(|text| (stem(text), denied)));
+        }
+    }
+    found
 }
 
 /// What `un-`, `non` or `-less` denies.
@@ -183,19 +240,20 @@ pub(super) fn denies(word: &Word) -> bool {
 fn deny(words: &mut [Word]) {
     let mut denied = false;
     for word in words {
-        if matches!(word.role, Role::Mark(',' | ';' | '.' | '?' | '!' | ':'))
-            || matches!(word.text.as_str(), "but" | "and" | "with")
-        {
-            denied = false;
-        }
-        if denies(word) {
-            denied = true;
-        } else if denied {
+        denied = denied_behind(word, denied);
+        if denied && !denies(word) {
             for (_, key_denied) in &mut word.keys {
                 *key_denied = !*key_denied;
             }
         }
     }
+}
+
+/// Whether what follows a word is denied, given whether it was before it.
+fn denied_behind(word: &Word, denied: bool) -> bool {
+    let clause_ends = matches!(word.role, Role::Mark(',' | ';' | '.' | '?' | '!' | ':'))
+        || matches!(word.text.as_str(), "but" | "and" | "with");
+    denies(word) || (denied && !clause_ends)
 }
 
 /// A sentence longer than this is no question; the rest is not looked at.

@@ -34,8 +34,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         folder::write_whole(path, Links::of(&given.key).write(matrix).as_bytes())?;
     }
     let settings = command::settings(&args.answer, args.pupils);
-    let opinion =
-        spinney_check::check(matrix, &given.key, given.claim.as_ref(), &settings);
+    let opinion = spinney_check::check(matrix, &given.key, given.claim.as_ref(), &settings);
     add_new(&mut findings, &opinion.findings);
     drop_echoes(&mut findings);
     let json = json::Report {

@@ -108,7 +108,8 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
     folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
     let mut why = report::claim(&built.claim, &matrix);
     for reason in search.explain(&built.key, budget) {
-        let _ = write!(why, "\n{}", explain::reason_in_words(&plain, &matrix, &built.key, &reason));
+        let _ =
+            write!(why, "\n{}", explain::reason_in_words(&plain, &matrix, &built.key, &reason));
     }
     folder.write("why.txt", why.as_bytes())?;
     let claim = report::claim(&built.claim, &matrix);

@@ -19,8 +19,7 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
     let mut findings = opened.findings;
     let (wishes, more) = command::wishes(&args.wishes, matrix)?;
     findings.extend(more);
-    let (mut search, built) =
-        command::find(matrix, &wishes, args.wishes.budget, &mut findings);
+    let (mut search, built) = command::find(matrix, &wishes, args.wishes.budget, &mut findings);
     let budget = Budget { heaps: args.wishes.budget };
     let mut reasons = search.explain(&built.key, budget);
     for reason in &mut reasons {

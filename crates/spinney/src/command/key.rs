@@ -55,7 +55,8 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
         let ink = Ink { colour: terminal::colour() };
         let mut text = key_text::write(&built.key, matrix);
         if built.key.couplets.is_empty() {
-            text = "There is nothing to ask: no question parts two of these kinds.\n".to_owned();
+            text =
+                "There is nothing to ask: no question parts two of these kinds.\n".to_owned();
         }
         let _ = write!(text, "\n{}", report::claim(&built.claim, matrix));
         if !findings.is_empty() {

@@ -26,10 +26,7 @@ impl Sentence<'_> {
                     (numbers::scaled(asks.number, factor)?, false)
                 }
                 None if unit.sign().is_empty() => (asks.number, false),
-                None => {
-                    self.doubts.insert(Doubt::Number);
-                    (asks.number, false)
-                }
+                None => (asks.number, false),
                 Some(_) => return None,
             },
             Scale::Words { .. } => return None,
@@ -57,6 +54,15 @@ impl Sentence<'_> {
                 self.doubts.insert(Doubt::Several);
                 None
             }
+        }
+    }
+
+    /// Whether a number stands without a unit that the character has.
+    pub(super) fn without_unit(&self, character: CharacterIx) -> bool {
+        let unit = self.asks.is_some_and(|asks| asks.unit.is_some());
+        match &self.matrix.character(character).scale {
+            Scale::Measure { unit: own, .. } => !unit && !own.sign().is_empty(),
+            Scale::Words { .. } | Scale::Counts => false,
         }
     }
 

@@ -1,0 +1,194 @@
+//! The command line as a person uses it: what it says, what it writes, how it exits.
+
+use std::fs;
+use std::io::Write;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output, Stdio};
+
+/// A folder of its own for one story.
+fn desk(name: &str) -> PathBuf {
+    let folder = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join("command_line").join(name);
+    if folder.exists() {
+        fs::remove_dir_all(&folder).expect("an older story can be cleared away");
+    }
+    fs::create_dir_all(&folder).expect("the folder can be made");
+    folder
+}
+
+fn spinney(folder: &Path, args: &[&str], stdin: &str) -> Output {
+    let mut run = Command::new(env!("CARGO_BIN_EXE_spinney"))
+        .args(args)
+        .current_dir(folder)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .expect("spinney starts");
+    let mut input = run.stdin.take().expect("stdin is piped");
+    // The program may have answered before it has read all of it.
+    let _ = input.write_all(stdin.as_bytes());
+    drop(input);
+    run.wait_with_output().expect("spinney ends")
+}
+
+fn said(output: &Output) -> String {
+    String::from_utf8(output.stdout.clone()).expect("it speaks UTF-8")
+}
+
+fn complained(output: &Output) -> String {
+    String::from_utf8(output.stderr.clone()).expect("it speaks UTF-8")
+}
+
+const FINDS: &str = "kind,edge,lobes,stalk length
+hazel,toothed,unlobed,6-14 mm
+lime,toothed,unlobed,30-50 mm
+dogwood,smooth,unlobed,5-14 mm
+hawthorn,toothed,lobed,10-20 mm
+";
+
+#[test]
+fn a_teacher_makes_a_key_from_a_small_table() {
+    let desk = desk("small_table");
+    fs::write(desk.join("finds.csv"), FINDS).expect("written");
+    let output = spinney(&desk, &["key", "finds.csv", "--out", "visit", "--date", "today"], "");
+    assert_eq!(output.status.code(), Some(0), "{}", complained(&output));
+    let text = said(&output);
+    assert!(text.contains("Is the edge toothed?"), "{text}");
+    assert!(text.contains("Proved"), "{text}");
+    for name in ["key.txt", "key.json", "phone.html", "key-pages.pdf", "chart.pdf", "today.pdf"]
+    {
+        let written = fs::metadata(desk.join("visit").join(name));
+        assert!(written.is_ok_and(|file| file.len() > 100), "{name} is missing");
+    }
+    let check = spinney(&desk, &["check", "finds.csv", "--key", "visit/key.json"], "");
+    assert_eq!(check.status.code(), Some(0), "{}", said(&check));
+    assert!(said(&check).contains("This key works"), "{}", said(&check));
+    let in_words = spinney(&desk, &["check", "finds.csv", "--key", "visit/key.txt"], "");
+    assert_eq!(in_words.status.code(), Some(0), "{}", said(&in_words));
+    assert!(said(&in_words).contains("3 of 3 questions checked"), "{}", said(&in_words));
+}
+
+#[test]
+fn a_table_may_come_from_stdin_and_the_answer_be_json() {
+    let desk = desk("stdin");
+    let output = spinney(&desk, &["key", "-", "--format", "json"], FINDS);
+    assert_eq!(output.status.code(), Some(0));
+    let text = said(&output);
+    assert!(text.starts_with('{') && text.ends_with("}\n"), "{text}");
+    assert!(text.contains("\"optimal\": true"), "{text}");
+    // 4 kinds: two steps each is the least; every question here splits 3:1 or 2:1.
+    assert!(text.contains("\"total\": 9"), "{text}");
+}
+
+#[test]
+fn a_key_with_a_forgotten_kind_is_found_out() {
+    let desk = desk("forgotten");
+    fs::write(desk.join("finds.csv"), FINDS).expect("written");
+    let key = "1. Is the edge toothed? Yes -> 2, No -> dogwood\n\
+               2. Is the leaf lobed? Yes -> hawthorn, No -> lime\n";
+    fs::write(desk.join("ours.txt"), key).expect("written");
+    let output = spinney(&desk, &["check", "finds.csv", "--key", "ours.txt"], "");
+    assert_eq!(output.status.code(), Some(1));
+    assert!(said(&output).contains("Hazel never comes out"), "{}", said(&output));
+    let same = spinney(&desk, &["check", "finds.csv", "--key", "-"], key);
+    assert_eq!(said(&same), said(&output));
+}
+
+#[test]
+fn a_persons_first_question_is_kept_and_priced() {
+    let desk = desk("first");
+    let finds = "kind,a,b,c\nw,yes,yes,no\nx,yes,no,no\ny,no,yes,no\nz,no,no,yes\n";
+    let output = spinney(&desk, &["key", "-", "--first", "Is c yes?"], finds);
+    let text = said(&output);
+    assert!(text.contains("Keeping your questions costs 0.25 steps a find."), "{text}");
+    let none = spinney(&desk, &["key", "-", "--first", "Does it sing?"], finds);
+    assert_eq!(none.status.code(), Some(2));
+    assert!(complained(&none).contains("could not be linked"), "{}", complained(&none));
+}
+
+#[test]
+fn explain_names_what_else_could_be_asked() {
+    let desk = desk("explain");
+    let output = spinney(&desk, &["explain", "-"], FINDS);
+    assert_eq!(output.status.code(), Some(0));
+    assert!(said(&output).contains("costs the same"), "{}", said(&output));
+}
+
+#[test]
+fn wrong_use_exits_with_2_and_says_what_is_right() {
+    let desk = desk("wrong_use");
+    for args in [
+        vec!["key"],
+        vec!["sing"],
+        vec!["key", "not_there.csv"],
+        vec!["key", "-", "--gap", "much"],
+        vec!["template", "finds.doc"],
+    ] {
+        let output = spinney(&desk, &args, "");
+        assert_eq!(output.status.code(), Some(2), "{args:?}: {}", complained(&output));
+        assert!(!complained(&output).trim().is_empty(), "{args:?} says nothing");
+    }
+}
+
+#[test]
+fn a_broken_table_says_where_and_everything_readable_is_read() {
+    let desk = desk("broken");
+    let table = "kind;edge;lobes\nhazel;toothed;unlobed\nhazel;smooth;lobed\n;;\nlime;=1+1;?\n";
+    let output = spinney(&desk, &["table", "-", "--format", "json"], table);
+    assert_eq!(output.status.code(), Some(1));
+    assert!(said(&output).contains("stdin!A3"), "{}", said(&output));
+    let nothing = spinney(&desk, &["key", "-"], "");
+    assert_eq!(nothing.status.code(), Some(1), "{}", said(&nothing));
+    assert!(!complained(&nothing).is_empty());
+}
+
+#[test]
+fn the_template_is_written_once_and_never_over_work() {
+    let desk = desk("template");
+    let first = spinney(&desk, &["template", "finds.xlsx"], "");
+    assert_eq!(first.status.code(), Some(0), "{}", complained(&first));
+    let before = fs::read(desk.join("finds.xlsx")).expect("it is there");
+    let second = spinney(&desk, &["template", "finds.xlsx"], "");
+    assert_eq!(second.status.code(), Some(1));
+    assert!(complained(&second).contains("--force"));
+    assert_eq!(fs::read(desk.join("finds.xlsx")).expect("still there"), before);
+}
+
+#[test]
+fn help_teaches_and_a_pipe_gets_no_colour() {
+    let desk = desk("help");
+    let help = spinney(&desk, &["check", "--help"], "");
+    assert_eq!(help.status.code(), Some(0));
+    assert!(said(&help).contains("Is the leaf made of leaflets?"), "{}", said(&help));
+    let key = spinney(&desk, &["key", "-"], FINDS);
+    assert!(!said(&key).contains('\u{1b}') && !complained(&key).contains('\u{1b}'));
+}
+
+/// The eight oaks of an encyclopaedia article on single-access keys, written out from memory:
+/// read against a table of its kinds, seven questions, a tree in which every kind comes out.
+#[test]
+fn the_printed_key_of_eight_oaks_is_checked_as_a_tree() {
+    let desk = desk("oaks");
+    let key = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios/eight_oaks.txt");
+    let kinds = [
+        "live oak",
+        "dwarf live oak",
+        "willow oak",
+        "shingle oak",
+        "blackjack oak",
+        "red oak",
+        "white oak",
+        "swamp chestnut oak",
+    ];
+    let table: String = kinds.iter().map(|kind| format!("{kind},?\n")).collect();
+    let table = format!("kind,acorn\n{table}");
+    let key = key.to_str().expect("a path of ours is text");
+    let output = spinney(&desk, &["check", "-", "--key", key, "--format", "json"], &table);
+    let text = said(&output);
+    assert!(text.contains("\"checked\": 0") && text.contains("\"of\": 7"), "{text}");
+    for lost in ["never-comes-out", "number-missing", "unreachable", "loop", "name-unknown"] {
+        assert!(!text.contains(&format!("\"{lost}\"")), "{lost}: {text}");
+    }
+    assert!(text.contains("weasel-word"), "{text}");
+    assert_eq!(output.status.code(), Some(1), "fewer than all checked is never called works");
+}
