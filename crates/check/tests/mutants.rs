@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use spinney_check::{CODES, Settings, check, table};
 use spinney_model::{Claim, Code, Finding, Matrix, Share};
 
+#[path = "drawn/good_key.rs"]
 mod drawn;
 
 use drawn::{HEDGE, HEDGE_KEY, codes, key, matrix};

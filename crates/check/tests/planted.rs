@@ -3,6 +3,7 @@
 use spinney_check::{Report, Settings, check};
 use spinney_model::{Code, Severity};
 
+#[path = "drawn/good_key.rs"]
 mod drawn;
 
 use drawn::{HEDGE, HEDGE_KEY, codes, key, matrix};

@@ -7,6 +7,7 @@
 use spinney_check::{Settings, check, table};
 use spinney_model::{Code, Finding, Share};
 
+#[path = "drawn/good_key.rs"]
 mod drawn;
 
 use drawn::{codes, key, matrix};

@@ -6,6 +6,7 @@ use fastrand::Rng;
 use spinney_check::{Report, Settings, check};
 use spinney_model::*;
 
+#[path = "second_road/road.rs"]
 mod second_road;
 
 use second_road::{Layout, by_forms, depth, forms, random_key, random_matrix, roads};

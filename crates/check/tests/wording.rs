@@ -3,6 +3,7 @@
 use spinney_check::{Settings, check};
 use spinney_model::Code;
 
+#[path = "drawn/good_key.rs"]
 mod drawn;
 
 use drawn::{key, matrix};

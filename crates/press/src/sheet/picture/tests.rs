@@ -1,3 +1,5 @@
+//! Pictures from cameras: turned upright, made small, their data dropped; broken ones refused.
+
 use super::{HUGE, LONGEST_SIDE, Open, Packed, open, orientation};
 use crate::Picture;
 

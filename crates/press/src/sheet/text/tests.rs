@@ -1,3 +1,5 @@
+//! Blocks of text: where lines break, and what becomes of words that are too long.
+
 use super::{Block, Run};
 use crate::sheet::face::Faces;
 use crate::sheet::ink::Style;
