@@ -2,7 +2,7 @@
 //!
 //! Kinds that every key below a heap must part need a prefix code among them, so Huffman's mean
 //! length (Huffman 1952) times the cheapest question bounds their effort. It would be false over
-//! all kinds: those that no key parts need no question between them (`docs/KEY.md` 11).
+//! all kinds: those that no key parts need no question between them (`docs/KEY.md` 12).
 //!
 //! Where no question splits more than s kinds off, as in a comb, no code is that good: n kinds
 //! then take at least L(n, s) = n + min over k <= s of L(k, s) + L(n − k, s) steps, each carrying

@@ -26,7 +26,7 @@ pub(crate) const DEAREST: Effort = 3;
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Scale {
     pub(crate) denominator: Effort,
-    /// False if the true shares did not fit and equal ones were put in their place.
+    /// False if the true shares did not fit: then every kind counts 1 wherever it is present.
     pub(crate) exact: bool,
 }
 
@@ -58,7 +58,7 @@ pub(crate) struct Whole {
 /// Brings all shares over one denominator.
 ///
 /// `longest` is an upper limit of the questions on any path. Where any effort could overflow,
-/// equal whole weights stand in and `scale.exact` says so: the key is still sensible, but
+/// every kind counts 1 wherever it is present, and `scale.exact` says so: the key is still sensible, but
 /// nothing is claimed of it.
 pub(crate) fn whole(kinds: &[Shares<'_>], longest: usize) -> Whole {
     exactly(kinds, longest).unwrap_or_else(|| Whole {
@@ -95,8 +95,9 @@ fn exactly(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
         base.push(one);
         sum = sum.checked_add(kind.weight.numer().checked_mul(denominator)?)?;
     }
-    // No effort can exceed this, nor, with the spare factor, the sums that compare efforts.
-    sum.checked_mul(DEAREST)?.checked_mul(longest.to_i128()?)?.checked_mul(64)?;
+    // No effort can exceed this; the spare factor is above the largest slack (a hundredth) and
+    // the sums of a few efforts that are compared.
+    sum.checked_mul(DEAREST)?.checked_mul(longest.to_i128()?)?.checked_mul(1024)?;
     Some(Whole { scale: Scale { denominator, exact: true }, base, numerators })
 }
 

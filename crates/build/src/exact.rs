@@ -51,8 +51,12 @@ pub(crate) struct Solver {
     work: u64,
     memory: FxHashMap<Heap, Known>,
     splits: RefCell<Splits>,
-    slack: (Effort, Effort),
+    /// Which of [`SLACKS`] the search is at.
+    stage: usize,
     limit: u64,
+    /// Whether anything new was taken apart since the limit was set: a step that would end on
+    /// the way to where the last one ended must still get somewhere.
+    moved: bool,
 }
 
 /// A question that may be asked of a heap, and what it makes.
@@ -88,8 +92,9 @@ impl Solver {
             work: 0,
             memory: FxHashMap::default(),
             splits: RefCell::default(),
-            slack: (0, 1),
+            stage: 0,
             limit: 0,
+            moved: true,
         }
     }
 
@@ -97,11 +102,15 @@ impl Solver {
     /// are proved.
     pub(crate) fn narrow(&mut self, open: &[Heap], heaps: u64) -> bool {
         self.limit = self.work.saturating_add(heaps);
-        for slack in SLACKS {
-            self.slack = slack;
+        self.moved = heaps == 0;
+        while self.stage < SLACKS.len() {
             for heap in open {
                 self.refine(heap, 0, NEVER);
             }
+            if self.spent() {
+                break;
+            }
+            self.stage += 1;
         }
         open.iter().all(|heap| {
             let (lower, upper) = self.known(heap);
@@ -112,7 +121,8 @@ impl Solver {
     /// Allows `heaps` more heaps to be taken apart, without slack.
     pub(crate) fn allow(&mut self, heaps: u64) {
         self.limit = self.work.saturating_add(heaps);
-        self.slack = (0, 1);
+        self.moved = true;
+        self.stage = SLACKS.len();
     }
 
     /// What a heap takes at least, and at most if a whole key was found.
@@ -140,9 +150,17 @@ impl Solver {
 
     /// Whether the budget of work or of memory is used up.
     fn spent(&self) -> bool {
-        // A table entry of the map holds the key twice at worst, while it grows.
-        let each = 2 * (size_of::<(Heap, Known)>() + self.ground.layout.bytes());
-        self.work >= self.limit || self.memory.len() * each >= REMEMBERED
+        (self.moved && self.work >= self.limit) || self.full()
+    }
+
+    /// Whether nothing more can be remembered, so that further steps lead nowhere.
+    pub(crate) fn full(&self) -> bool {
+        self.memory.len() * self.bytes_each() >= REMEMBERED
+    }
+
+    /// What one remembered heap fills, in bytes; the map holds it twice at worst, growing.
+    fn bytes_each(&self) -> usize {
+        2 * (size_of::<(Heap, Known)>() + self.ground.layout.bytes())
     }
 
     /// Where refining may stop: the bound has reached `goal`, or the best is close enough.
@@ -150,7 +168,7 @@ impl Solver {
         if upper >= NEVER {
             return goal;
         }
-        let (numerator, denominator) = self.slack;
+        let (numerator, denominator) = SLACKS.get(self.stage).copied().unwrap_or((0, 1));
         let enough =
             (upper * denominator + numerator + denominator - 1) / (numerator + denominator);
         goal.min(if numerator == 0 { upper } else { enough })
@@ -180,6 +198,7 @@ impl Solver {
         } else {
             self.try_each(&mut candidates, &mut known, goal);
         }
+        self.moved |= !self.memory.contains_key(heap);
         self.memory.insert(heap.clone(), known);
         known
     }
@@ -215,6 +234,20 @@ impl Solver {
     /// Every question that may be asked of a heap; of several that make the same two heaps at
     /// the same effort, the first.
     pub(crate) fn candidates(&self, heap: &Heap) -> Vec<Candidate> {
+        let mut seen = FxHashSet::default();
+        self.every_candidate(heap, |cost, yes, no| {
+            let pair = if yes <= no { (yes, no) } else { (no, yes) };
+            seen.insert((cost, pair.0.clone(), pair.1.clone()))
+        })
+    }
+
+    /// Every question that may be asked of a heap and that is `wanted` for its cost and the two
+    /// heaps it makes.
+    pub(crate) fn every_candidate(
+        &self,
+        heap: &Heap,
+        mut wanted: impl FnMut(Effort, &Heap, &Heap) -> bool,
+    ) -> Vec<Candidate> {
         let ground = &self.ground;
         let layout = &ground.layout;
         let present: Vec<usize> = layout.kinds(heap).collect();
@@ -234,14 +267,11 @@ impl Solver {
         let parted = self.parted(heap, &present, &admissible);
         let mut rising = present;
         rising.sort_unstable_by_key(|kind| (flows[*kind], *kind));
-        let mut seen = FxHashSet::default();
         let mut candidates = Vec::with_capacity(admissible.len());
         for (question, sides) in admissible {
             let (yes, no) = layout.take_sides(heap, &sides);
             let cost = ground.questions[question].cost;
-            let pair =
-                if yes <= no { (yes.clone(), no.clone()) } else { (no.clone(), yes.clone()) };
-            if !seen.insert((cost, pair)) {
+            if !wanted(cost, &yes, &no) {
                 continue;
             }
             let weigh = |side: &Heap, kinds: &Set| {

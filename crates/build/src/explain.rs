@@ -1,6 +1,8 @@
 //! Why this was asked here, and what the alternatives would have cost.
 
-use spinney_model::{Alternative, Ask, Destination, Key, Reasons};
+use std::collections::BTreeMap;
+
+use spinney_model::{Alternative, Ask, CharacterIx, Destination, Key, Reasons, TaxonIx};
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
@@ -22,6 +24,7 @@ pub(crate) fn explain(solver: &mut Solver, key: &Key, budget: u64) -> Vec<Reason
             kinds: solver.ground.layout.size(&heap),
             heaps,
             alternatives: alternatives(solver, &heap, ask, effort),
+            blocked: blocked(solver, &heap),
         });
         for (side, destination) in [(no, &couplet.no), (yes, &couplet.yes)] {
             open.extend(place_of(key, destination).map(|at| (at, side)));
@@ -79,25 +82,42 @@ fn alternatives(
 ) -> Vec<Alternative> {
     let mut alternatives = Vec::new();
     let here = asked(solver, heap, ask).map(|(_, yes, no)| (yes, no));
-    for candidate in solver.candidates(heap) {
+    for candidate in solver.every_candidate(heap, |_, _, _| true) {
         let same = here.as_ref().is_some_and(|(yes, no)| {
             (&candidate.yes, &candidate.no) == (yes, no)
                 || (&candidate.no, &candidate.yes) == (yes, no)
         });
         let other = solver.ground.questions[candidate.question].ask.clone();
+        // Another threshold of the same character that parts the same heaps is no other question.
         if same && other.character == ask.character {
             continue;
         }
+        let Some((heaps, _, _)) = asked(solver, heap, &other) else { continue };
         let yes = solver.refine(&candidate.yes, candidate.yes_lower, NEVER);
         let no = solver.refine(&candidate.no, candidate.no_lower, NEVER);
         let exact = yes.lower == yes.upper && no.lower == no.upper;
         let extra = candidate.own + yes.lower + no.lower - effort;
-        alternatives.push(Alternative {
-            ask: other,
-            extra: solver.ground.scale.share(extra),
-            exact,
-        });
+        let extra = solver.ground.scale.share(extra);
+        alternatives.push(Alternative { ask: other, heaps, extra, exact });
     }
     alternatives.sort_by_key(|alternative| alternative.extra);
     alternatives
+}
+
+/// The characters that cannot be asked about at a heap, each with a kind that stands in the way;
+/// those of which some question is not blocked are left out.
+fn blocked(solver: &Solver, heap: &Heap) -> Vec<(CharacterIx, TaxonIx)> {
+    let ground = &solver.ground;
+    let mut blocked: BTreeMap<CharacterIx, Option<TaxonIx>> = BTreeMap::new();
+    for question in &ground.questions[..ground.candidates] {
+        let in_the_way = match ground.layout.ask(heap, question) {
+            Asking::Blocked => ground.layout.in_the_way(heap, question).map(TaxonIx),
+            Asking::Idle | Asking::Parts(_) => None,
+        };
+        let so_far = blocked.entry(question.ask.character).or_insert(in_the_way);
+        if in_the_way.is_none() {
+            *so_far = None;
+        }
+    }
+    blocked.into_iter().filter_map(|(at, taxon)| Some((at, taxon?))).collect()
 }

@@ -5,7 +5,7 @@
 
 use spinney_model::{Ask, Asked, CharacterIx, Matrix, Quantity, StateIx, TaxonIx, Value};
 
-use crate::cost::{self, Effort, Scale, Shares, Whole};
+use crate::cost::{self, Effort, Scale, Shares};
 use crate::heap::{Heap, Layout, Remains, Set};
 use crate::split::{self, Column, Side};
 
@@ -113,8 +113,9 @@ impl Ground {
             held.push(row);
         }
         let longest: usize = columns.iter().map(|column| column.asks.len()).sum();
-        let Whole { scale, base, numerators } = cost::whole(&shares, longest + kept.len() + 1);
-        layout.weigh(base, numerators);
+        let whole = cost::whole(&shares, longest + kept.len() + 1);
+        let scale = whole.scale;
+        layout.weigh(whole);
         let mut ground = Self {
             matrix: matrix.clone(),
             layout,
@@ -137,12 +138,11 @@ impl Ground {
             }
         }
         self.candidates = questions.len();
+        // A person's own question may come nearer to a range than the gap.
         for ask in kept {
-            if questions.iter().all(|question| question.ask != *ask) {
-                let column = &columns[ask.character.0];
-                let applies = self.applying(ask.character, held);
-                questions.push(self.question(ask.clone(), column, held, &applies, false));
-            }
+            let column = &columns[ask.character.0];
+            let applies = self.applying(ask.character, held);
+            questions.push(self.question(ask.clone(), column, held, &applies, false));
         }
         let candidates = &questions[..self.candidates];
         self.cheapest = candidates.iter().map(|question| question.cost).min().unwrap_or(1);
@@ -298,6 +298,9 @@ fn hold(
     column: &Column,
     layout: &mut Layout,
 ) -> Held {
+    if !split::can_apply(matrix, taxon, at) {
+        return Held::Nothing;
+    }
     let mut several = |values: Vec<usize>| match values.as_slice() {
         [] => Held::Nothing,
         [one] => Held::One(*one),

@@ -7,8 +7,8 @@
 
 use smallvec::SmallVec;
 
-use crate::cost::Effort;
-use crate::ground::{Question, Varying};
+use crate::cost::{Effort, Whole};
+use crate::ground::{Governed, Question, Varying};
 
 /// A node of a key.
 #[derive(Clone, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -113,6 +113,8 @@ pub(crate) struct Layout {
     slots: Vec<Slot>,
     /// Per kind its slots, and the words and bits that they fill.
     of_kind: Vec<OfKind>,
+    /// Whether flows are true; otherwise every kind counts 1 wherever it is present.
+    exact: bool,
     /// The word that is being filled, and how far.
     filling: (usize, u32),
     open: OfKind,
@@ -142,6 +144,7 @@ impl Layout {
             present,
             slots: Vec::new(),
             of_kind: Vec::new(),
+            exact: true,
             filling: (present, 0),
             open: OfKind::default(),
         }
@@ -179,7 +182,9 @@ impl Layout {
     }
 
     /// Gives every kind its base and every slot its numerators.
-    pub(crate) fn weigh(&mut self, base: Vec<Effort>, numerators: Vec<Vec<Vec<Effort>>>) {
+    pub(crate) fn weigh(&mut self, whole: Whole) {
+        let Whole { scale, base, numerators } = whole;
+        self.exact = scale.exact;
         for ((kind, base), cells) in self.of_kind.iter_mut().zip(base).zip(numerators) {
             kind.base = base;
             for (slot, cell) in kind.slots.iter().zip(cells) {
@@ -247,6 +252,9 @@ impl Layout {
     /// The flow of a kind that is present.
     pub(crate) fn flow(&self, heap: &Heap, kind: usize) -> Effort {
         let of_kind = &self.of_kind[kind];
+        if !self.exact {
+            return of_kind.base;
+        }
         of_kind.slots.iter().fold(of_kind.base, |flow, &slot| flow * self.share(heap, slot))
     }
 
@@ -295,6 +303,14 @@ impl Layout {
         Asking::Parts(Sides { yes, no, cuts, parts_a_pair: yes_only && no_only })
     }
 
+    /// A kind to which a blocked question cannot be put.
+    pub(crate) fn in_the_way(&self, heap: &Heap, question: &Question) -> Option<usize> {
+        self.kinds(heap).find(|kind| {
+            let governed = question.governed.iter().filter(|governed| governed.kind == *kind);
+            question.never.has(*kind) || governed.into_iter().any(|g| !self.settled(heap, g))
+        })
+    }
+
     /// The most kinds that the smaller side can hold, blocked or not, here or below.
     pub(crate) fn smaller_side(&self, heap: &Heap, question: &Question) -> usize {
         let words = &heap.0[..self.present];
@@ -308,11 +324,15 @@ impl Layout {
     }
 
     fn governors_settled(&self, heap: &Heap, question: &Question) -> bool {
-        question.governed.iter().all(|governed| {
-            !self.has(heap, governed.kind)
-                || governed.within.iter().all(|(slot, right)| {
-                    matches!(self.left(heap, *slot), Remains::Values(left) if left & !right == 0)
-                })
+        question
+            .governed
+            .iter()
+            .all(|governed| !self.has(heap, governed.kind) || self.settled(heap, governed))
+    }
+
+    fn settled(&self, heap: &Heap, governed: &Governed) -> bool {
+        governed.within.iter().all(|(slot, right)| {
+            matches!(self.left(heap, *slot), Remains::Values(left) if left & !right == 0)
         })
     }
 

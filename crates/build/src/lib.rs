@@ -22,13 +22,14 @@ mod kept;
 mod settle;
 mod split;
 
-use spinney_model::{Claim, KeptPrice, Key, Matrix, Reasons, Stopped, Wishes};
+use spinney_model::{Claim, KeptPrice, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes};
 
 use crate::exact::Solver;
 use crate::ground::Ground;
 
-/// How much work a search may do. Counted in heaps taken apart, never in seconds, so that every
-/// machine stops at the same place.
+/// How much work a search may do. Counted in heaps taken apart (a heap of many kinds and
+/// questions counts for several), never in seconds, so that every machine stops at the same
+/// place. Settling ties afterwards may take a quarter more.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Budget {
     /// Heaps that may be taken apart.
@@ -50,6 +51,8 @@ pub struct Built {
     pub key: Key,
     /// Its effort, the bound, and whether they meet.
     pub claim: Claim,
+    /// Wishes that could not be fulfilled, and why.
+    pub refused: Vec<Refusal>,
 }
 
 /// How far a search has come.
@@ -58,10 +61,12 @@ pub enum Progress {
     /// Not sure yet; call `step` again, or `finish` with what there is.
     Working {
         /// The least effort found so far, if any whole key was.
-        best: Option<spinney_model::Share>,
-        /// What every key takes at least.
-        lower_bound: spinney_model::Share,
+        best: Option<Share>,
+        /// What every key under the wishes takes at least.
+        lower_bound: Share,
     },
+    /// Nothing more can be remembered: `finish` with what there is.
+    MemoryFull,
     /// Proved.
     Done,
 }
@@ -72,17 +77,27 @@ pub struct Search {
     /// The same table without the wishes, for their price.
     free: Option<Solver>,
     wishes: Wishes,
+    refused: Vec<Refusal>,
 }
 
 impl Search {
-    /// Makes a table ready to search.
+    /// Makes a table ready to search. Wishes that cannot be fulfilled are put aside.
     pub fn new(matrix: &Matrix, wishes: &Wishes) -> Self {
-        let ground = Ground::lay(matrix, &kept::asks(wishes));
-        let free = wishes.kept.is_some().then(|| Solver::new(Ground::lay(matrix, &[])));
-        Self { solver: Solver::new(ground), free, wishes: wishes.clone() }
+        let fitting: Vec<_> = kept::asks(wishes);
+        let fitting: Vec<_> =
+            fitting.into_iter().filter(|ask| kept::fits(matrix, ask)).collect();
+        let mut ground = Ground::lay(matrix, &fitting);
+        let (wishes, refused) = kept::prune(&ground, wishes);
+        if !refused.is_empty() {
+            ground = Ground::lay(matrix, &kept::asks(&wishes));
+        }
+        let wished = wishes.kept.is_some() || !refused.is_empty();
+        let free = wished.then(|| Solver::new(Ground::lay(matrix, &[])));
+        Self { solver: Solver::new(ground), free, wishes, refused }
     }
 
-    /// Takes at most `heaps` more heaps apart (with wishes: as many again for their price).
+    /// Takes at most `heaps` more heaps apart (with wishes: as many again for their price), and
+    /// at least one that was not looked at before.
     pub fn step(&mut self, heaps: u64) -> Progress {
         let open = kept::open_heaps(&self.solver.ground, &self.wishes);
         let sure = self.solver.narrow(&open, heaps);
@@ -93,8 +108,12 @@ impl Search {
         if sure && free_sure {
             return Progress::Done;
         }
-        let solver = self.free.as_ref().unwrap_or(&self.solver);
-        let (lower, best) = solver.known(&solver.ground.root());
+        let full = |solver: &Solver| solver.full();
+        if (sure || full(&self.solver)) && (free_sure || self.free.as_ref().is_some_and(full)) {
+            return Progress::MemoryFull;
+        }
+        let root = self.solver.ground.root();
+        let (lower, best) = kept::known(&self.solver, &root, self.wishes.kept.as_deref());
         Progress::Working {
             best: best.map(|effort| self.solver.ground.scale.share(effort)),
             lower_bound: self.solver.ground.scale.share(lower),
@@ -116,19 +135,20 @@ impl Search {
         let kept = self.free.as_ref().zip(free).map(|(solver, (lower, effort))| KeptPrice {
             free_total: solver.ground.scale.share(effort),
             free_optimal: lower == effort && solver.ground.scale.exact,
-            refused: wished.refused.clone(),
+            refused: self.refused.iter().map(|refusal| refusal.ask.clone()).collect(),
         });
         let lower = if ground.scale.exact { wished.lower } else { 0 };
+        let free_heaps = self.free.as_ref().map_or(0, |free| free.taken_apart);
         let claim = Claim {
             total: ground.scale.share(wished.effort),
             lower_bound: ground.scale.share(lower),
             mean_steps: ground.scale.mean(wished.steps, ground.total_flow()),
             longest: wished.longest,
             stopped,
-            heaps: self.solver.taken_apart,
+            heaps: self.solver.taken_apart + free_heaps,
             kept,
         };
-        Built { key: wished.key, claim }
+        Built { key: wished.key, claim, refused: self.refused.clone() }
     }
 
     /// For every couplet of the key: why it is asked there, and what else could have been.

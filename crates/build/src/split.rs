@@ -4,10 +4,15 @@
 //! thresholds midway between ranges for measures.
 
 use std::collections::BTreeSet;
+use std::ops::Bound;
 
 use spinney_model::{
     Ask, Asked, Character, CharacterIx, Matrix, Quantity, Scale, StateIx, TaxonIx, Value,
 };
+
+/// From so many different lower or upper ends on, only thresholds between neighbouring ranges
+/// are candidates: a million pairs already take a second.
+const MOST_ENDS: usize = 1000;
 
 /// Up to this many states every split is a question; beyond it, one state against the rest.
 const EVERY_SPLIT: usize = 6;
@@ -82,7 +87,7 @@ fn yes_of_yes_and_no(states: &[String]) -> Option<StateIx> {
 
 fn counts(matrix: &Matrix, character: CharacterIx) -> Vec<u32> {
     let mut numbers = BTreeSet::new();
-    for taxon in matrix.taxon_indices() {
+    for taxon in matrix.taxon_indices().filter(|taxon| can_apply(matrix, *taxon, character)) {
         if let Value::Counts(shares) = &matrix.cell(taxon, character).value {
             numbers.extend(shares.iter().map(|(count, _)| *count));
         }
@@ -90,22 +95,51 @@ fn counts(matrix: &Matrix, character: CharacterIx) -> Vec<u32> {
     numbers.into_iter().collect()
 }
 
+/// Whether a character can apply to a kind at all: some state of its governor is a right one,
+/// and the governor can itself apply.
+pub(crate) fn can_apply(matrix: &Matrix, taxon: TaxonIx, character: CharacterIx) -> bool {
+    let mut at = character;
+    loop {
+        let Some(governor) = &matrix.character(at).governor else { return true };
+        let right = match &matrix.cell(taxon, governor.character).value {
+            Value::DoesNotApply => false,
+            Value::States(shares) => {
+                shares.iter().any(|(state, _)| governor.states.contains(state))
+            }
+            // Unknown may be anything; other values do not stand under words.
+            _ => true,
+        };
+        if !right {
+            return false;
+        }
+        at = governor.character;
+    }
+}
+
 /// Midpoints of all pairs of ranges with room for the gap on both sides.
 ///
-/// **Cost**: pairs of *different* ends of ranges, so at most the square of the whole numbers
-/// that people measure, not of the kinds.
+/// **Cost**: pairs of *different* ends of ranges. Beyond [`MOST_ENDS`] of them only neighbours
+/// in the whole column are paired (`docs/KEY.md` 3).
 fn thresholds(matrix: &Matrix, character: CharacterIx, gap: Quantity) -> Vec<Quantity> {
     let mut highs = BTreeSet::new();
     let mut lows = BTreeSet::new();
-    for taxon in matrix.taxon_indices() {
+    for taxon in matrix.taxon_indices().filter(|taxon| can_apply(matrix, *taxon, character)) {
         if let Value::Range { low, high } = matrix.cell(taxon, character).value {
             lows.insert(low);
             highs.insert(high);
         }
     }
+    let every_pair = highs.len() <= MOST_ENDS && lows.len() <= MOST_ENDS;
     let mut between = BTreeSet::new();
     for high in &highs {
         for low in lows.range(*high..) {
+            let after = (Bound::Excluded(*high), Bound::Excluded(*low));
+            let neighbours = every_pair
+                || low == high
+                || (highs.range(after).next().is_none() && lows.range(after).next().is_none());
+            if !neighbours {
+                break;
+            }
             let room = low.thousandths() - high.thousandths();
             if room > 0 && room >= 2 * gap.thousandths() {
                 between.insert(midway(*high, *low));

@@ -1,4 +1,4 @@
-//! Laws of `docs/KEY.md` 11 on seeded tables, and sameness.
+//! Laws of `docs/KEY.md` 12 on seeded tables, and sameness.
 
 use std::collections::BTreeSet;
 
@@ -269,4 +269,108 @@ fn a_kept_threshold_of_a_persons_own_is_asked() {
     assert_eq!(built.key.couplets[0].ask, Some(ask));
     assert_eq!(built.claim.total, one * 3);
     assert_eq!(built.claim.kept.map(|kept| kept.free_total), Some(one * 3));
+}
+
+/// A step that is shorter than the way to where the last one ended still gets somewhere.
+#[test]
+fn the_smallest_steps_come_to_the_end() {
+    for matrix in [drawn::m1(), drawn::m2(), drawn::comb(24), seeded::skewed(2, 10, 9, 10, 5)] {
+        let mut search = Search::new(&matrix, &Wishes::default());
+        let mut steps = 0;
+        while search.step(1) != Progress::Done {
+            steps += 1;
+            assert!(steps < 20_000, "it goes round and round");
+        }
+        assert_eq!(search.finish().key, best(&matrix).key);
+    }
+}
+
+/// 140 unknown cells in a row need larger shares than there are numbers: a key all the same, and
+/// nothing is claimed of it.
+#[test]
+fn shares_beyond_exact_numbers_end_in_a_key_without_a_claim() {
+    let header: Vec<String> = (0..140).map(|at| format!("c{at}")).collect();
+    let row = |name: &str, cell: &str| format!("{name} {}\n", vec![cell; 140].join(" "));
+    let drawing = format!(
+        "{}\n{}{}{}",
+        header.join(" "),
+        row("blank", "?"),
+        row("ones", "1"),
+        row("noughts", "0")
+    );
+    let built = best(&drawn::yes_no(&drawing));
+    assert_eq!(built.claim.stopped, Some(spinney_model::Stopped::Overflow));
+    assert_eq!(built.claim.lower_bound, Share::from_integer(0));
+    assert!(built.claim.total > Share::from_integer(0));
+    assert_eq!(built.key.couplets.len(), 1);
+}
+
+fn measured(ranges: &[Option<(i64, i64)>]) -> Matrix {
+    use spinney_model::{Character, Quantity, Scale, Scene, Taxon, Unit, Value};
+    let scale = Scale::Measure { unit: Unit::Millimetres, gap: Quantity::from_whole(5) };
+    let cells = ranges.iter().map(|range| match range {
+        Some((low, high)) => {
+            let (low, high) = (Quantity::from_whole(*low), Quantity::from_whole(*high));
+            vec![Value::Range { low, high }.into()]
+        }
+        None => vec![Value::Unknown.into()],
+    });
+    let taxa = (0..ranges.len()).map(|kind| Taxon::named(format!("kind {kind}"))).collect();
+    let characters = vec![Character::named("stalk length", scale)];
+    Matrix::new(Scene::default(), taxa, characters, cells.collect()).expect("ranges fit")
+}
+
+fn first(matrix: &Matrix, threshold: i64) -> Built {
+    let yes = Asked::AtLeast(spinney_model::Quantity::from_whole(threshold));
+    let ask = Ask { character: CharacterIx(0), yes };
+    let kept = Kept { ask, yes: None, no: None };
+    build(matrix, &Wishes { kept: Some(Box::new(kept)) }, Budget::default())
+}
+
+/// A person's threshold may come nearer than the gap even where it is a candidate as well.
+#[test]
+fn the_gap_does_not_bind_a_person() {
+    let matrix = measured(&[Some((10, 20)), Some((40, 50)), Some((28, 29))]);
+    assert!(first(&matrix, 30).refused.is_empty());
+}
+
+/// A refused threshold leaves no trace in what unknown cells mean.
+#[test]
+fn a_refused_threshold_cuts_nothing() {
+    let matrix = measured(&[Some((10, 20)), Some((40, 50)), Some((70, 80)), None]);
+    let refused = first(&matrix, 45);
+    assert_eq!(refused.refused[0].why, spinney_model::WhyNot::Blocked(TaxonIx(1)));
+    assert_eq!(refused.claim.total, best(&matrix).claim.total);
+}
+
+#[test]
+fn a_wish_that_fits_no_character_is_refused() {
+    let m1 = drawn::m1();
+    for (character, yes) in [
+        (0, Asked::AtLeast(spinney_model::Quantity::from_whole(3))),
+        (0, Asked::States(BTreeSet::from([StateIx(7)]))),
+        (99, Asked::States(BTreeSet::from([StateIx(0)]))),
+    ] {
+        let ask = Ask { character: CharacterIx(character), yes };
+        let kept = Kept { ask, yes: None, no: None };
+        let built = build(&m1, &Wishes { kept: Some(Box::new(kept)) }, Budget::default());
+        assert_eq!(built.refused[0].why, spinney_model::WhyNot::NoSuchState);
+        assert_eq!(built.claim.total, Share::from_integer(34));
+    }
+}
+
+/// A character that says the very same is an alternative at no cost.
+#[test]
+fn a_second_character_that_says_the_same_is_named() {
+    let matrix = doubled(&drawn::m1(), CharacterIx(1));
+    let mut search = Search::new(&matrix, &Wishes::default());
+    search.step(u64::MAX);
+    let built = search.finish();
+    let reasons = search.explain(&built.key, Budget::default());
+    let at = built.key.couplets.iter().position(|couplet| {
+        couplet.ask.as_ref().is_some_and(|ask| ask.character == CharacterIx(1))
+    });
+    let reason = &reasons[at.expect("opposite is needed to part ash and rowan")];
+    let same = reason.alternatives.iter().find(|a| a.ask.character == CharacterIx(7));
+    assert_eq!(same.map(|a| (a.extra, a.exact)), Some((Share::from_integer(0), true)));
 }

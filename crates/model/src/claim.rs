@@ -1,6 +1,6 @@
 //! What `build` claims of a key it found, for `check` to confirm and for people to read.
 
-use crate::{Ask, Share};
+use crate::{Ask, CharacterIx, Share, TaxonIx};
 
 /// What is claimed of a key. Effort is V of `docs/KEY.md`, over all kinds with their weights.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -15,7 +15,7 @@ pub struct Claim {
     pub longest: u32,
     /// Why the search ended before it was sure; None: the key is proved best.
     pub stopped: Option<Stopped>,
-    /// How many different heaps were looked at.
+    /// How many heaps were taken apart, one that was taken apart again counted again.
     pub heaps: u64,
     /// What keeping a person's questions costs, where there were any.
     pub kept: Option<KeptPrice>,
@@ -48,6 +48,28 @@ pub struct KeptPrice {
     pub refused: Vec<Ask>,
 }
 
+/// A question that could not be asked where a person wanted it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Refusal {
+    /// The question.
+    pub ask: Ask,
+    /// Why not.
+    pub why: WhyNot,
+}
+
+/// Why a question cannot be asked of a heap.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum WhyNot {
+    /// It does not, or may not, apply to this kind, or cuts through its range.
+    Blocked(TaxonIx),
+    /// All kinds that are left answer it alike.
+    AllAlike,
+    /// It asks a character for something that it cannot have.
+    NoSuchState,
+    /// The question before it was refused.
+    AfterRefused,
+}
+
 /// Why a couplet asks what it asks.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Reasons {
@@ -59,6 +81,8 @@ pub struct Reasons {
     pub heaps: (usize, usize, usize),
     /// Every other question that could stand here, the cheapest first.
     pub alternatives: Vec<Alternative>,
+    /// Characters that cannot be asked about here, each with a kind that stands in the way.
+    pub blocked: Vec<(CharacterIx, TaxonIx)>,
 }
 
 /// Another question that could stand at a couplet.
@@ -66,6 +90,8 @@ pub struct Reasons {
 pub struct Alternative {
     /// The question.
     pub ask: Ask,
+    /// How many kinds go only to yes, only to no, and to both.
+    pub heaps: (usize, usize, usize),
     /// How much more effort the whole key takes with it, the rest completed best.
     pub extra: Share,
     /// Whether `extra` is exact; otherwise it is at least that.

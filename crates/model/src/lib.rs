@@ -20,7 +20,7 @@ mod wishes;
 pub use ask::{Ask, Asked};
 pub use cell::{Cell, Value};
 pub use character::{Character, CharacterIx, Difficulty, Governor, Scale, SeenOn, StateIx};
-pub use claim::{Alternative, Claim, KeptPrice, Reasons, Stopped};
+pub use claim::{Alternative, Claim, KeptPrice, Reasons, Refusal, Stopped, WhyNot};
 pub use finding::{Code, Finding, Place, Severity};
 pub use key::{Couplet, Destination, End, Key, Wording};
 pub use matrix::{Matrix, MatrixError, Scene};

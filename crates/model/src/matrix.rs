@@ -63,7 +63,25 @@ impl Matrix {
             }
             cells.extend(row);
         }
-        Ok(Self { scene, taxa, characters, cells })
+        let matrix = Self { scene, taxa, characters, cells };
+        for at in matrix.character_indices() {
+            if matrix.distinct_counts(at) > Scale::MOST_STATES {
+                let character = matrix.character(at).name.clone();
+                return Err(MatrixError::Counts { character });
+            }
+        }
+        Ok(matrix)
+    }
+
+    /// How many different whole numbers stand in a column.
+    fn distinct_counts(&self, at: CharacterIx) -> usize {
+        let mut counts = std::collections::BTreeSet::new();
+        for taxon in self.taxon_indices() {
+            if let Value::Counts(shares) = &self.cell(taxon, at).value {
+                counts.extend(shares.iter().map(|(count, _)| *count));
+            }
+        }
+        counts.len()
     }
 
     /// What the title says.
@@ -194,6 +212,11 @@ pub enum MatrixError {
         /// The character.
         character: String,
     },
+    /// A column holds at most [`Scale::MOST_STATES`] different whole numbers.
+    Counts {
+        /// The character.
+        character: String,
+    },
     /// A governor is a character in words, with states of its own, and not in a circle.
     Governor {
         /// The governed character.
@@ -224,6 +247,11 @@ impl fmt::Display for MatrixError {
             Self::States { character } => write!(
                 f,
                 "{character} names a state twice or has more than {} states. Merge some.",
+                Scale::MOST_STATES
+            ),
+            Self::Counts { character } => write!(
+                f,
+                "{character} holds more than {} different whole numbers. Measure it instead.",
                 Scale::MOST_STATES
             ),
             Self::Governor { character } => write!(
