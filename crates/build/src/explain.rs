@@ -1,12 +1,13 @@
 //! Why this was asked here, and what the alternatives would have cost.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{Alternative, Ask, CharacterIx, Destination, Key, Reasons, TaxonIx};
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
 use crate::heap::{Asking, Heap};
+use crate::settle;
 
 /// For every couplet of a key that was built from this table: its heap, and every other
 /// question with what it would add to the whole key, the rest completed at least effort.
@@ -81,6 +82,7 @@ fn alternatives(
     effort: Effort,
 ) -> Vec<Alternative> {
     let mut alternatives = Vec::new();
+    let mut seen = BTreeSet::new();
     let here = asked(solver, heap, ask).map(|(_, yes, no)| (yes, no));
     for candidate in solver.every_candidate(heap, |_, _, _| true) {
         let same = here.as_ref().is_some_and(|(yes, no)| {
@@ -89,10 +91,12 @@ fn alternatives(
         });
         let other = solver.ground.questions[candidate.question].ask.clone();
         // Another threshold of the same character that parts the same heaps is no other question.
-        if same && other.character == ask.character {
+        let sides = (other.character, candidate.yes.clone(), candidate.no.clone());
+        if (same && other.character == ask.character) || !seen.insert(sides) {
             continue;
         }
         let Some((heaps, _, _)) = asked(solver, heap, &other) else { continue };
+        let other = settle::worded(solver, heap, &candidate);
         let yes = solver.refine(&candidate.yes, candidate.yes_lower, NEVER);
         let no = solver.refine(&candidate.no, candidate.no_lower, NEVER);
         let exact = yes.lower == yes.upper && no.lower == no.upper;

@@ -105,7 +105,7 @@ fn reaches(solver: &mut Solver, candidate: &Candidate, least: Effort) -> bool {
 }
 
 /// The question, a threshold moved midway between its neighbours where that changes nothing.
-fn worded(solver: &Solver, heap: &Heap, chosen: &Candidate) -> Ask {
+pub(crate) fn worded(solver: &Solver, heap: &Heap, chosen: &Candidate) -> Ask {
     let ground = &solver.ground;
     let ask = &ground.questions[chosen.question].ask;
     let Asked::AtLeast(threshold) = ask.yes else {

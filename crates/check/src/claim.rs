@@ -7,6 +7,7 @@ use spinney_model::{Claim, Code, Finding, Place, Share};
 
 use crate::report::Effort;
 use crate::seen::Seen;
+use crate::sentence;
 
 /// The effort of the walked key, where it can be added up.
 pub(crate) fn effort(seen: &Seen<'_>) -> Option<Effort> {
@@ -34,17 +35,19 @@ pub(crate) fn findings(seen: &Seen<'_>, claim: &Claim) -> Vec<Finding> {
     }
     if claim.mean_steps != effort.mean_steps {
         let (is, said) = (effort.mean_steps, claim.mean_steps);
-        wrong.push(format!("a find takes {is} questions on average, not {said}"));
+        let questions = if is == Share::from_integer(1) { "question" } else { "questions" };
+        wrong.push(format!("a find takes {is} {questions} on average, not {said}"));
     }
     if claim.longest != effort.longest {
         let (is, said) = (effort.longest, claim.longest);
-        wrong.push(format!("the longest path has {is} questions, not {said}"));
+        let questions = sentence::number(is as usize, "question", "questions");
+        wrong.push(format!("the longest path has {is} {questions}, not {said}"));
     }
     if !wrong.is_empty() {
         found.push(Finding::new(
             Code::CostWrong,
             Place::Key,
-            format!("What is claimed of this key is not so: {}.", crate::sentence::all(&wrong)),
+            format!("What is claimed of this key is not so: {}.", sentence::all(&wrong)),
             "Build the key again from this table; if it stays so, the tool is at fault.",
         ));
     }

@@ -5,6 +5,8 @@
 //! wrong is said once, where it goes wrong, with a remedy. Nothing here builds or mends a key.
 
 mod applicable;
+mod bits;
+mod candidate;
 mod claim;
 mod contrast;
 mod evidence;
@@ -87,8 +89,8 @@ pub const CODES: &[Code] = &[
 /// **Guarantees**: the same arguments give the same report. A broken key is followed as far as
 /// it goes. What the table alone shows is not repeated here; see [`table`].
 ///
-/// **Cost**: one step a kind and question on its way; at most a million of them, and what was
-/// not followed is said.
+/// **Cost**: one step a kind and question on its way; at most 300,000 of them over all kinds,
+/// and what was not followed is said.
 pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Settings) -> Report {
     let values = Values::new(matrix, Some(key));
     let tree = Tree::new(key, matrix.taxa().len());

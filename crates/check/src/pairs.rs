@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 
 use spinney_model::{CharacterIx, Difficulty, Matrix, Scale, TaxonIx};
 
-use crate::separable::Bits;
+use crate::bits::Bits;
 use crate::values::{Has, Taken, Values};
 
 mod tell;
@@ -78,7 +78,7 @@ impl Pairs {
         pairs.company = vec![Bits::none(taxa); taxa];
         for one in 0..taxa {
             for other in one + 1..taxa {
-                pairs.compare(values.matrix, &rows, one, other);
+                pairs.compare(values, &rows, one, other);
             }
         }
         pairs.hanging.sort();
@@ -100,6 +100,24 @@ impl Pairs {
         self.company[taxon].iter()
     }
 
+    /// The characters that part one kind from another, as long as nobody is in the way.
+    pub(crate) fn parting(
+        &self,
+        values: &Values<'_>,
+        one: usize,
+        other: usize,
+    ) -> Vec<CharacterIx> {
+        if self.capped || self.company[one].has(other) {
+            return Vec::new();
+        }
+        let rows = [one, other].map(|taxon| row(values, TaxonIx(taxon)));
+        let parting = |character: &CharacterIx| {
+            let facts = rows.each_ref().map(|row| row[character.0]);
+            matches!(parts(values, *character, facts[0], facts[1]), Parts::Yes)
+        };
+        values.matrix.character_indices().filter(parting).collect()
+    }
+
     /// Whether the safety gap alone keeps every two of a group together.
     pub(crate) fn only_the_gap(&self, group: &[usize]) -> bool {
         let mut pairs = group
@@ -109,16 +127,16 @@ impl Pairs {
         pairs.all(|pair| self.narrow.contains_key(&pair))
     }
 
-    fn compare(&mut self, matrix: &Matrix, rows: &[Vec<Fact>], one: usize, other: usize) {
+    fn compare(&mut self, values: &Values<'_>, rows: &[Vec<Fact>], one: usize, other: usize) {
+        let matrix = values.matrix;
         let (mut parting, mut narrow) = (None, None);
-        for (character, (a, b)) in rows[one].iter().zip(&rows[other]).enumerate() {
-            let scale = &matrix.characters()[character].scale;
-            match parts(scale, *a, *b) {
+        for (character, (a, b)) in
+            matrix.character_indices().zip(rows[one].iter().zip(&rows[other]))
+        {
+            match parts(values, character, *a, *b) {
                 Parts::Yes if parting.is_some() => return,
-                Parts::Yes => parting = Some(CharacterIx(character)),
-                Parts::ButForTheGap => {
-                    narrow = narrow.or(Some(CharacterIx(character)));
-                }
+                Parts::Yes => parting = Some(character),
+                Parts::ButForTheGap => narrow = narrow.or(Some(character)),
                 Parts::No => {}
             }
         }
@@ -174,22 +192,25 @@ enum Parts {
 }
 
 /// Whether a question about this character has one kind wholly on yes, the other on no.
-fn parts(scale: &Scale, one: Fact, other: Fact) -> Parts {
-    match (scale, one, other) {
+fn parts(values: &Values<'_>, character: CharacterIx, one: Fact, other: Fact) -> Parts {
+    match (&values.matrix.character(character).scale, one, other) {
         (Scale::Words { states }, Fact::States(a), Fact::States(b)) => {
             let askable = states.len() <= 6 || a.count_ones() == 1 || b.count_ones() == 1;
             if a & b == 0 && askable { Parts::Yes } else { Parts::No }
         }
         (scale, Fact::Numbers(a, b), Fact::Numbers(c, d)) => {
-            let apart = i128::from(a.max(c)) - i128::from(b.min(d));
+            let (high, low) = (b.min(d), a.max(c));
             let gap = match scale {
-                Scale::Measure { gap, .. } => i128::from(gap.thousandths()),
+                Scale::Measure { gap, .. } => gap.thousandths(),
                 _ => 0,
             };
-            match apart {
+            // In a very long column not every two ranges have a threshold between them.
+            let candidates = values.candidates(character);
+            match i128::from(low) - i128::from(high) {
                 ..=0 => Parts::No,
-                _ if apart >= 2 * gap => Parts::Yes,
-                _ => Parts::ButForTheGap,
+                apart if apart < 2 * i128::from(gap) => Parts::ButForTheGap,
+                _ if candidates.is_none_or(|all| all.part(high, low, gap)) => Parts::Yes,
+                _ => Parts::No,
             }
         }
         _ => Parts::No,

@@ -123,25 +123,29 @@ fn nothing_written(seen: &Seen<'_>) -> Vec<Finding> {
 }
 
 fn loops(seen: &Seen<'_>) -> Vec<Finding> {
-    let mut found = Vec::new();
+    let mut back = seen.tree.back_by_repeated_numbers();
     for couplet in 0..seen.tree.to.len() {
         for answer in ANSWERS {
-            let To::Back(to) = seen.tree.to(couplet, answer) else { continue };
-            let (from, to) = (seen.tree.number(couplet), seen.tree.number(to));
-            found.push(Finding::new(
-                Code::Loop,
-                Place::Couplet(from),
-                format!(
-                    "Question {from}, {}, leads back to question {to}, so one goes round in \
-                     a circle.{}",
-                    word(answer),
-                    who_gets_lost(seen, &[(couplet, answer)])
-                ),
-                "Put a name or a later number there.",
-            ));
+            if let To::Back(to) = seen.tree.to(couplet, answer) {
+                back.insert((couplet, answer), to);
+            }
         }
     }
-    found
+    let finding = |((couplet, answer), to): ((usize, Answer), usize)| {
+        let (from, to) = (seen.tree.number(couplet), seen.tree.number(to));
+        Finding::new(
+            Code::Loop,
+            Place::Couplet(from),
+            format!(
+                "Question {from}, {}, leads back to question {to}, so one goes round in a \
+                 circle.{}",
+                word(answer),
+                who_gets_lost(seen, &[(couplet, answer)])
+            ),
+            "Put a name or a later number there.",
+        )
+    };
+    back.into_iter().map(finding).collect()
 }
 
 /// The first couplet of each part of the key that nobody can get to.

@@ -4,6 +4,8 @@ use std::collections::BTreeSet;
 
 use spinney_model::{Code, Finding, Severity, Share, TaxonIx, Walk};
 
+use crate::sentence::number;
+
 /// How much to say, and to whom.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Settings {
@@ -85,6 +87,7 @@ impl Report {
 
     /// "7 of 9 questions checked against the table".
     pub fn coverage(&self) -> String {
-        format!("{} of {} questions checked against the table", self.checked, self.questions)
+        let questions = number(self.questions, "question", "questions");
+        format!("{} of {} {questions} checked against the table", self.checked, self.questions)
     }
 }

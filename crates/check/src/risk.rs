@@ -48,7 +48,8 @@ fn touch(seen: &Seen<'_>) -> Vec<Finding> {
                 couplet.number,
                 number(risky.len(), "is", "are")
             ),
-            format!("Part {names} off before, or print the caution above this question."),
+            "The caution is printed at this question; let an adult hand round such leaves, or \
+             ask another question first.",
         ));
     }
     found
@@ -105,8 +106,9 @@ fn long_path(seen: &Seen<'_>) -> Option<Finding> {
         Code::LongPath,
         Place::Key,
         format!(
-            "The longest path has {longest} questions; with even questions {ends} kinds take \
-             about {even}."
+            "The longest path has {longest} questions; with even questions {ends} {} about \
+             {even}.",
+            number(ends, "kind takes", "kinds take")
         ),
         "Ask questions that part the heap more evenly, or make two keys.",
     ))

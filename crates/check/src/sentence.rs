@@ -74,6 +74,9 @@ pub(crate) fn form(matrix: &Matrix, character: CharacterIx, taken: &Taken) -> St
         (Left::Span(from, below), _) => match (*from, *below) {
             (i64::MIN, below) => format!("less than {}", amount(scale, below)),
             (from, i64::MAX) => format!("{} or more", amount(scale, from)),
+            (from, below) if *scale == Scale::Counts && below - from == 1000 => {
+                amount(scale, from)
+            }
             (from, below) => {
                 format!(
                     "{} or more and less than {}",
@@ -95,6 +98,12 @@ pub(crate) fn amount(scale: &Scale, thousandths: i64) -> String {
         }
         _ => quantity.to_string(),
     }
+}
+
+/// A range with its unit: "30 to 35 mm"; "35 mm" where it is one number.
+pub(crate) fn range(scale: &Scale, low: Quantity, high: Quantity) -> String {
+    let high_end = amount(scale, high.thousandths());
+    if low == high { high_end } else { format!("{low} to {high_end}") }
 }
 
 fn listed(words: &[String], last: &str) -> String {

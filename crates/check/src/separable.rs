@@ -7,15 +7,15 @@
 
 use spinney_model::{CharacterIx, Code, Finding, Place, Scale, Severity, TaxonIx, Value};
 
+use crate::candidate;
 use crate::pairs::Pairs;
 use crate::seen::Seen;
-use crate::sentence::{self, kinds};
+use crate::sentence::kinds;
 use crate::tree::{To, word};
 use crate::values::{Has, Taken, Values};
 
+mod blocked;
 mod groups;
-
-pub(crate) use groups::Bits;
 
 /// Groups that nothing parts. Pairs that only the safety gap keeps together are said there.
 pub(crate) fn of_table(values: &Values<'_>, pairs: &Pairs) -> Vec<Finding> {
@@ -23,17 +23,7 @@ pub(crate) fn of_table(values: &Values<'_>, pairs: &Pairs) -> Vec<Finding> {
     let mut found: Vec<Finding> = groups
         .iter()
         .filter(|group| !pairs.only_the_gap(group))
-        .map(|group| {
-            let names = sentence::names(values.matrix, group.iter().map(|t| TaxonIx(*t)));
-            let listed = sentence::all(&names);
-            Finding::new(
-                Code::NotSeparable,
-                Place::Taxa(names),
-                format!("Nothing in the table parts {}.", listed),
-                "Look for a difference between them and add it as a column, or let them end \
-                 together.",
-            )
-        })
+        .map(|group| blocked::finding(values, pairs, group))
         .collect();
     if !all {
         found.push(too_many(
@@ -166,26 +156,23 @@ fn measures_part(
             _ => {}
         }
     }
+    let sides = || ranges.iter().chain(&narrowed);
+    let Some(lowest_high) = sides().map(|side| side.1).min() else { return false };
+    let highest_low = sides().map(|side| side.0).max().unwrap_or(lowest_high);
+    let gap = i128::from(gap);
     ranges.sort_unstable();
-    let mut thresholds = Vec::new();
-    let mut high = ranges.first().map_or(i64::MAX, |range| range.1);
-    for &(low, next_high) in &ranges {
-        if low > high && i128::from(low) - i128::from(high) >= 2 * i128::from(gap) {
-            thresholds.push((i128::from(low) + i128::from(high)).div_euclid(2) as i64);
+    // Stretches in which no range lies, from the end of one to the beginning of the next.
+    let mut end = i64::MIN;
+    let beyond = [(i64::MAX, i64::MAX)];
+    ranges.iter().chain(&beyond).any(|&(low, high)| {
+        let (from, to) = (i128::from(end), i128::from(low));
+        let middle = candidate::middle(end, low);
+        end = end.max(high);
+        let least = (from + gap.max(1)).max(i128::from(lowest_high) + 1);
+        let most = (to - gap).min(i128::from(highest_low));
+        match values.candidates(character) {
+            Some(candidates) => candidates.any(least, most),
+            None => least <= middle.into() && i128::from(middle) <= most,
         }
-        high = high.max(next_high);
-    }
-    if !narrowed.is_empty() {
-        thresholds.extend(values.cuts(character));
-    }
-    let clear = |at: i64| {
-        ranges.iter().all(|&(low, high)| {
-            let (at, low, high) = (i128::from(at), i128::from(low), i128::from(high));
-            (high < at && at - high >= gap.into()) || (low >= at && low - at >= gap.into())
-        })
-    };
-    thresholds.into_iter().any(|at| {
-        let sides = || ranges.iter().chain(&narrowed);
-        clear(at) && sides().any(|side| side.0 >= at) && sides().any(|side| side.1 < at)
     })
 }

@@ -6,7 +6,7 @@ use spinney_model::{Code, Finding, Place, Scale, TaxonIx, Value};
 
 use crate::question::Question;
 use crate::seen::{Seen, taxa};
-use crate::sentence::{amount, kinds, number};
+use crate::sentence::{self, amount, kinds, number};
 use crate::walks::Visit;
 
 /// Thresholds inside a range or too near to one.
@@ -63,15 +63,14 @@ fn finding(
         .map(|&taxon| {
             let name = &seen.matrix.taxon(taxon).name;
             match seen.values.value(taxon, question.character) {
-                Value::Range { low, high } => format!(
-                    "{name} ({low} to {})",
-                    amount(&character.scale, high.thousandths())
-                ),
+                Value::Range { low, high } => {
+                    format!("{name} ({})", sentence::range(&character.scale, *low, *high))
+                }
                 _ => name.clone(),
             }
         })
         .collect();
-    let (ranges, about) = (crate::sentence::all(&ranges), &character.name);
+    let (ranges, about) = (sentence::all(&ranges), &character.name);
     let names = kinds(seen.matrix, taxa.iter().copied());
     let (sentence, remedy) = if code == Code::ThresholdInside {
         (

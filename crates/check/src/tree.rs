@@ -122,6 +122,44 @@ impl<'k> Tree<'k> {
         below.first().copied().unwrap_or(0)
     }
 
+    /// Answers that lead back to where one was only if one also turns to the further bearers
+    /// of repeated numbers, and to what. A bearer that probably means another number is at
+    /// home there, and its loops are among those of the tree.
+    pub(crate) fn back_by_repeated_numbers(&self) -> BTreeMap<(usize, Answer), usize> {
+        let meant: BTreeSet<usize> = self.probably.values().copied().collect();
+        let mut further: BTreeMap<u32, Vec<usize>> = BTreeMap::new();
+        for &couplet in self.repeated.iter().filter(|couplet| !meant.contains(couplet)) {
+            further.entry(self.number(couplet)).or_default().push(couplet);
+        }
+        let mut back = BTreeMap::new();
+        if further.is_empty() {
+            return back;
+        }
+        let onward = |couplet: usize| -> Vec<(Answer, usize)> {
+            let lead = |answer| {
+                let To::Couplet(next) = self.to(couplet, answer) else { return Vec::new() };
+                let others = further.get(&self.number(next)).into_iter().flatten().copied();
+                std::iter::once(next).chain(others).map(|next| (answer, next)).collect()
+            };
+            ANSWERS.into_iter().flat_map(lead).collect()
+        };
+        let (mut entered, mut left) = (BTreeSet::from([0]), BTreeSet::new());
+        let mut trail = vec![(0, onward(0).into_iter())];
+        while let Some((couplet, leads)) = trail.last_mut() {
+            let Some((answer, next)) = leads.next() else {
+                left.insert(*couplet);
+                trail.pop();
+                continue;
+            };
+            if entered.insert(next) {
+                trail.push((next, onward(next).into_iter()));
+            } else if !left.contains(&next) {
+                back.insert((*couplet, answer), next);
+            }
+        }
+        back
+    }
+
     /// Follows the numbers from the start, depth first and without recursion (a key may be
     /// ten thousand couplets deep); a number that leads to a couplet still being followed is
     /// a way back. The couplets in the reverse order of leaving them are in order.

@@ -9,6 +9,7 @@ use std::collections::BTreeSet;
 use num_traits::Zero;
 use spinney_model::{CharacterIx, Couplet, Key, Matrix, Scale, Share, TaxonIx, Value};
 
+use crate::candidate::Candidates;
 use crate::question::{Question, Yes};
 
 /// What is left of a kind's values in one character.
@@ -51,13 +52,13 @@ pub(crate) struct Values<'m> {
 struct Column {
     /// All whole numbers of a column of counts, in thousandths.
     wholes: Vec<i64>,
-    /// Where the values of an unknown measure are told apart; None: too many to work out.
-    cuts: Option<Vec<i64>>,
+    /// Where a measure may be asked; None where any two ranges far enough apart allow it, and
+    /// no cell is unknown, so that nobody needs the list.
+    candidates: Option<Candidates>,
+    /// Where the values of an unknown measure are told apart: the candidates and whatever a
+    /// key asks besides.
+    cuts: Vec<i64>,
 }
-
-/// A column of more different ranges than this has no shares for its unknown cells: the
-/// candidate thresholds grow with the square.
-const MOST_RANGES: usize = 1_500;
 
 impl<'m> Values<'m> {
     /// Reads the matrix; `key` adds its own thresholds to those that part unknown measures.
@@ -197,7 +198,7 @@ impl<'m> Values<'m> {
                     let kept = column.wholes.iter().filter(|n| within(**n, (from, below)));
                     return Some(part(kept.count(), column.wholes.len()));
                 }
-                let cuts = column.cuts.as_ref()?;
+                let cuts = &column.cuts;
                 let first = cuts.partition_point(|cut| *cut <= from);
                 let last = cuts.partition_point(|cut| *cut < below);
                 Some(part((last + 1).saturating_sub(first), cuts.len() + 1))
@@ -209,9 +210,10 @@ impl<'m> Values<'m> {
         .filter(|share| !share.is_zero())
     }
 
-    /// Where the values of an unknown measure are told apart, where that was worked out.
-    pub(crate) fn cuts(&self, character: CharacterIx) -> &[i64] {
-        self.columns[character.0].cuts.as_deref().unwrap_or(&[])
+    /// Where a measure may be asked, rising; None: nothing is unknown in the column, and every
+    /// two ranges far enough apart have a candidate between them.
+    pub(crate) fn candidates(&self, character: CharacterIx) -> Option<&Candidates> {
+        self.columns[character.0].candidates.as_ref()
     }
 
     /// All declared states of a character, as bits.
@@ -272,22 +274,17 @@ impl<'m> Values<'m> {
             let asked = Question::of(self.matrix, couplet)?;
             (asked.character == character).then_some(asked.at()).flatten()
         });
-        let cuts = (unknown && ranges.len() <= MOST_RANGES).then(|| {
-            let cuts: BTreeSet<i64> = midpoints(&ranges, gap).chain(asked).collect();
-            cuts.into_iter().collect()
-        });
-        Column { wholes: wholes.into_iter().collect(), cuts }
+        let candidates =
+            Candidates::of(&ranges, gap).filter(|candidates| unknown || !candidates.every_pair);
+        let mut cuts = Vec::new();
+        if unknown {
+            cuts.extend(candidates.iter().flat_map(|candidates| &candidates.at));
+            cuts.extend(asked);
+            cuts.sort_unstable();
+            cuts.dedup();
+        }
+        Column { wholes: wholes.into_iter().collect(), candidates, cuts }
     }
-}
-
-/// The candidate thresholds of section 3: midpoints of all pairs far enough apart.
-fn midpoints(ranges: &BTreeSet<(i64, i64)>, gap: i64) -> impl Iterator<Item = i64> {
-    let twice = 2 * i128::from(gap);
-    ranges.iter().flat_map(move |&(_, high)| {
-        let far = move |low: &i64| i128::from(*low) - i128::from(high) >= twice && *low > high;
-        let lows = ranges.iter().map(|&(low, _)| low).filter(far);
-        lows.map(move |low| (i128::from(high) + i128::from(low)).div_euclid(2) as i64)
-    })
 }
 
 /// Row after row: the cell says "does not apply", or the governor can have no right state.

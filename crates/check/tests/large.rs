@@ -8,10 +8,10 @@ mod drawn;
 
 use drawn::{codes, key, matrix};
 
-/// Kinds told by a number, in a key that halves the heap (`even`) or splits off one by one.
+/// Kinds told by a length, in a key that halves the heap (`even`) or splits off one by one.
 fn numbered(kinds: usize, even: bool) -> (spinney_model::Matrix, spinney_model::Key) {
-    let rows: Vec<String> = (1..=kinds).map(|n| format!("kind {n} | {n}")).collect();
-    let text = format!("rings: counts\n{}", rows.join("\n"));
+    let rows: Vec<String> = (1..=kinds).map(|n| format!("kind {n} | {n}-{n}")).collect();
+    let text = format!("stalk: mm gap 0.5\n{}", rows.join("\n"));
     let matrix = matrix(&text);
     let mut couplets = Vec::new();
     let mut open = vec![(1, kinds, 1)];
@@ -34,8 +34,8 @@ fn numbered(kinds: usize, even: bool) -> (spinney_model::Matrix, spinney_model::
             wording: spinney_model::Wording::Question(String::new()),
             ask: Some(spinney_model::Ask {
                 character: spinney_model::CharacterIx(0),
-                yes: spinney_model::Asked::AtLeast(spinney_model::Quantity::from_whole(
-                    cut as i64,
+                yes: spinney_model::Asked::AtLeast(spinney_model::Quantity::from_thousandths(
+                    cut as i64 * 1000 - 500,
                 )),
             }),
             yes,
@@ -69,9 +69,10 @@ fn a_comb_ten_thousand_deep_is_followed_as_far_as_agreed_and_that_is_said() {
 
 #[test]
 fn a_table_of_ten_thousand_kinds_names_equal_rows_and_says_that_is_all() {
-    let rings = |n: usize| if n == 2 { 1 } else { n };
-    let rows: Vec<String> = (1..=10_000).map(|n| format!("kind {n} | {}", rings(n))).collect();
-    let text = format!("rings: counts\n{}", rows.join("\n"));
+    let long = |n: usize| if n == 2 { 1 } else { n };
+    let rows: Vec<String> =
+        (1..=10_000).map(|n| format!("kind {n} | {0}-{0}", long(n))).collect();
+    let text = format!("stalk: mm gap 0.5\n{}", rows.join("\n"));
     let found = table(&matrix(&text), &Settings::default());
     assert_eq!(codes(&found), [Code::TooLarge, Code::NotSeparable]);
     assert!(found.iter().any(|finding| finding.place.to_string() == "kind 1, kind 2"));
@@ -96,4 +97,61 @@ fn a_circle_of_numbers_ends() {
     let loops = report.findings.iter().filter(|f| f.code == Code::Loop).count();
     assert_eq!(loops, 3, "{:#?}", report.findings);
     assert!(report.broken_as_a_tree());
+}
+
+/// Ranges precise to a thousandth, so that hardly two kinds share an end, and one kind of
+/// which nobody knows the width.
+fn precise(kinds: usize) -> spinney_model::Matrix {
+    let row = |n: usize| {
+        let low = (n * 7_919) % 1_000_003;
+        let mm =
+            |thousandths: usize| format!("{}.{:03}", thousandths / 1000, thousandths % 1000);
+        format!("kind {n} | {}-{}", mm(low), mm(low + 1 + n % 40))
+    };
+    let rows: Vec<String> = (1..kinds).map(row).collect();
+    matrix(&format!("width: mm gap 0.002\n{}\nkind {kinds} | ?", rows.join("\n")))
+}
+
+#[test]
+fn twenty_thousand_precise_ranges_are_read_in_reasonable_time() {
+    let matrix = precise(20_000);
+    let found = table(&matrix, &Settings::default());
+    assert_eq!(codes(&found), [Code::TooLarge, Code::Unknown], "{found:#?}");
+    // All kinds at two ends, by a number that lies in no range (31.4 is in none by chance).
+    let (low, high): (Vec<_>, Vec<_>) = matrix.taxon_indices().partition(|taxon| {
+        let cell = matrix.cell(*taxon, spinney_model::CharacterIx(0));
+        matches!(cell.value, spinney_model::Value::Range { low, .. } if low < HALFWAY)
+    });
+    let unknown = spinney_model::TaxonIx(19_999);
+    let mut key = key(&matrix, "1. Is it so wide? [width >= 500] -> kind 1 / kind 2");
+    key.couplets[0].ask.as_mut().unwrap().yes = spinney_model::Asked::AtLeast(HALFWAY);
+    key.couplets[0].yes = spinney_model::Destination::End(spinney_model::End::of(high));
+    let low = low.into_iter().chain([unknown]);
+    key.couplets[0].no = spinney_model::Destination::End(spinney_model::End::of(low));
+    let report = check(&matrix, &key, None, &Settings::default());
+    assert!(report.effort.is_some(), "{:?}", codes(&report.findings));
+    assert_eq!(report.walks.len(), 20_001, "the unknown one goes both ways");
+}
+
+/// A number in none of the ranges above; the test would have no effort otherwise.
+const HALFWAY: spinney_model::Quantity = spinney_model::Quantity::from_thousandths(500_000);
+
+#[test]
+fn in_a_long_column_only_neighbours_have_a_threshold_between_them() {
+    // From kind to kind 10 mm, so that each is parted from the next; two more lie far apart
+    // with a long one across everything between them that keeps their gap.
+    let rows: Vec<String> =
+        (1..=1_200).map(|n| format!("kind {n} | {}-{}", 10 * n, 10 * n + 4)).collect();
+    let text = format!("width: mm gap 3\n{}", rows.join("\n"));
+    let found = table(&matrix(&text), &Settings { pairs_named: 0, ..Settings::default() });
+    assert_eq!(codes(&found), [], "each of these is parted from each");
+    // One more that begins 1 mm after the end of each leaves no room for the gap.
+    let close: Vec<String> =
+        (1..=1_200).map(|n| format!("near {n} | {}-{}", 10 * n + 5, 10 * n + 9)).collect();
+    let text = format!("{text}\n{}", close[..200].join("\n"));
+    let found = table(&matrix(&text), &Settings { pairs_named: 0, ..Settings::default() });
+    let together = found.iter().any(|finding| {
+        finding.code == Code::NotSeparable && finding.sentence.contains("kind 1, kind 2")
+    });
+    assert!(together, "{found:#?}");
 }

@@ -9,7 +9,7 @@ mod read;
 mod shape;
 mod write;
 
-use spinney_model::{Claim, Finding, Key, Matrix, Reasons};
+use spinney_model::{Claim, Finding, Key, Matrix, Reasons, Share};
 
 pub use read::{JsonError, read_claim, read_key};
 
@@ -22,12 +22,32 @@ pub struct Report<'a> {
     pub key: Option<&'a Key>,
     /// What is claimed of its cost; None: nothing, as for a person's key.
     pub claim: Option<&'a Claim>,
+    /// What the key costs by counting alone, where nothing is claimed; a claim comes first.
+    pub effort: Option<Effort>,
     /// What was found.
     pub findings: &'a [Finding],
     /// How many questions were checked against the table, of how many.
     pub questions_checked: Option<(usize, usize)>,
     /// Why each question is asked where it is; empty unless somebody wants it explained.
     pub reasons: &'a [Reasons],
+}
+
+/// What a key costs, whoever made it: nothing is said about whether another costs less.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Effort {
+    /// The effort of the whole key: every kind's weight times the cost of its questions.
+    pub total: Share,
+    /// Questions a find takes on average, whatever they cost.
+    pub mean_steps: Share,
+    /// The most questions on any path.
+    pub longest: u32,
+}
+
+impl From<&Claim> for Effort {
+    fn from(claim: &Claim) -> Self {
+        let Claim { total, mean_steps, longest, .. } = *claim;
+        Self { total, mean_steps, longest }
+    }
 }
 
 /// A whole report as JSON, with a line end behind it.

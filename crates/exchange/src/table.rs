@@ -61,7 +61,7 @@ pub struct Sources {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Settings {
     /// The safety gap of measures without one of their own, in the unit of the measure; None:
-    /// 5 (millimetres, degrees or grams).
+    /// 5 (millimetres, degrees or grams). A measure without a unit has none, 0.
     pub gap: Option<Quantity>,
 }
 
@@ -107,6 +107,12 @@ pub fn read(sources: &Sources, settings: &Settings) -> Result<TableRead, TableEr
 /// Writes a matrix; reading the four sheets together gives an equal one.
 pub fn write(matrix: &Matrix) -> Sheets {
     write::write(matrix)
+}
+
+/// Bytes as text: by their byte order mark (UTF-8 or UTF-16), else as UTF-8, else as
+/// Windows-1252, in which every byte means something.
+pub fn decode(bytes: &[u8]) -> String {
+    source::decode(bytes).into_owned()
 }
 
 /// A character as the place of a finding.

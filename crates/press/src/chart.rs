@@ -63,7 +63,7 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
 }
 
 fn frame(setting: &Setting, paper: Paper, turned: bool) -> Frame {
-    setting.frame(paper, turned, "Chart", "Our group:")
+    setting.frame(paper, turned, "Chart", crate::setting::OUR_GROUP)
 }
 
 /// The room for the tree on a page, and what stands below it.
@@ -125,10 +125,24 @@ fn forests(setting: &Setting, paper: Paper) -> Vec<(Forest, Plan)> {
     }
     if done.is_empty() {
         let empty = vec![Tree::default()];
-        let plan = layout::plan(setting, &empty, &rooms(setting, paper, 0)).unwrap_or_default();
+        let plan =
+            layout::plan(setting, &empty, &rooms(setting, paper, 0), 1.0).unwrap_or_default();
         done.push((empty, plan));
     }
+    one_size(setting, paper, &mut done);
     done
+}
+
+/// Sets every page in the letters of the page that has least room for large ones.
+fn one_size(setting: &Setting, paper: Paper, pages: &mut [(Forest, Plan)]) {
+    let least = pages.iter().map(|(_, plan)| plan.scale).fold(f64::INFINITY, f64::min);
+    for (at, (forest, plan)) in pages.iter_mut().enumerate() {
+        if plan.scale > least {
+            // What had room in larger letters has room in smaller ones.
+            let smaller = layout::plan(setting, forest, &rooms(setting, paper, at), least);
+            *plan = smaller.unwrap_or_else(|| plan.clone());
+        }
+    }
 }
 
 fn rooms(setting: &Setting, paper: Paper, page: usize) -> [(bool, f64, f64); 2] {
@@ -139,7 +153,7 @@ fn rooms(setting: &Setting, paper: Paper, page: usize) -> [(bool, f64, f64); 2] 
 }
 
 fn best(setting: &Setting, paper: Paper, forest: &Forest, page: usize) -> Option<Plan> {
-    layout::plan(setting, forest, &rooms(setting, paper, page))
+    layout::plan(setting, forest, &rooms(setting, paper, page), f64::INFINITY)
 }
 
 /// Cuts branches off a tree until it fits on a page.

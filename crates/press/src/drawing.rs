@@ -30,14 +30,26 @@ pub(crate) fn leaf_tab(w: f64, h: f64) -> Piece {
     drawn(w, h, segments, Some(Ink::Hedge), None)
 }
 
+/// A ground with round ends, for a number that no circle holds.
+pub(crate) fn pill(w: f64, h: f64) -> Piece {
+    let r = h / 2.0;
+    let k = r * (1.0 - ROUND);
+    let segments = vec![
+        Move(r, 0.0),
+        Line(w - r, 0.0),
+        Curve(w - k, 0.0, w, k, w, r),
+        Curve(w, h - k, w - k, h, w - r, h),
+        Line(r, h),
+        Curve(k, h, 0.0, h - k, 0.0, r),
+        Curve(0.0, k, k, 0.0, r, 0.0),
+        Close,
+    ];
+    drawn(w, h, segments, Some(Ink::Hedge), None)
+}
+
 /// The tab of "no": a square-cornered box.
 pub(crate) fn square_tab(w: f64, h: f64) -> Piece {
     Piece::rectangle(w, h, Some(Ink::Paper), Some(Pen::solid(0.5, Ink::Ink)))
-}
-
-/// A circle by its diameter.
-pub(crate) fn circle(d: f64, fill: Option<Ink>, pen: Option<Pen>) -> Piece {
-    drawn(d, d, ring(0.0, 0.0, d / 2.0), fill, pen)
 }
 
 fn ring(x: f64, y: f64, r: f64) -> Vec<Segment> {
@@ -116,13 +128,17 @@ pub(crate) fn tick_box(size: f64) -> Piece {
     Piece::rectangle(size, size, Some(Ink::Paper), Some(Pen::solid(0.4, Ink::Ink)))
 }
 
-/// A twig with leaves, the ornament of the title; `length` mm long, 14 mm high.
+/// A twig with leaves, the ornament of the title; `length` mm long, about two fifths as high.
 pub(crate) fn twig(length: f64) -> Piece {
-    let high = 14.0;
+    // The twig was drawn 34 mm long.
+    let k = length / 34.0;
+    let high = 14.0 * k;
     let pen = Pen::solid(0.6, Ink::Hedge);
     let vein = Pen::solid(0.25, Ink::Hedge);
-    let stem =
-        vec![Move(0.0, 9.5), Curve(length * 0.3, 8.0, length * 0.6, 8.5, length * 0.8, 6.0)];
+    let stem = vec![
+        Move(0.0, 9.5 * k),
+        Curve(length * 0.3, 8.0 * k, length * 0.6, 8.5 * k, length * 0.8, 6.0 * k),
+    ];
     let mut piece = drawn(length, high, stem, None, Some(pen));
     let leaves = [
         (0.16, 9.0, 0.26, -6.6),
@@ -133,6 +149,7 @@ pub(crate) fn twig(length: f64) -> Piece {
     ];
     for (at, y, reach, rise) in leaves {
         let (x, dx) = (length * at, length * reach);
+        let (y, rise) = (y * k, rise * k);
         let (tip_x, tip_y) = (x + dx, y + rise);
         // The blade's two edges bow away from the midrib by a third of its length.
         let (bow_x, bow_y) = (-rise * 0.38, dx * 0.38);

@@ -44,7 +44,7 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 
 /// The pages, for a sheet of their own or for a larger one.
 pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
-    let frame = setting.frame(paper, false, "Key", "Our group:");
+    let frame = setting.frame(paper, false, "Key", crate::setting::OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, "Key", false));
     let look = Boxed { fill: Some(Ink::Tint), pen: None, gap: 1.0 };
@@ -70,9 +70,9 @@ fn questions(setting: &Setting, flow: &mut Flow) {
         flow.put(6.0, heading.then(2.0, setting.text(none, Style::BODY, wide)));
         return;
     };
-    flow.put_with(6.0, heading, first.h + 3.0);
-    flow.put(3.0, first);
-    pieces.for_each(|piece| flow.put(6.0, piece));
+    flow.put_with(6.0, heading, first.h + 2.0);
+    flow.put(2.0, first);
+    pieces.for_each(|piece| flow.put(5.5, piece));
 }
 
 /// The box of rules.

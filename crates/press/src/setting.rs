@@ -19,6 +19,9 @@ use crate::sheet::text::{Block, Run};
 use crate::sheet::{Piece, Role};
 use crate::{Booklet, Paper, Stamp, drawing};
 
+/// What a group writes at the foot of a sheet; never a child's name.
+pub(crate) const OUR_GROUP: &str = "Our group's colour or number:";
+
 /// A name longer than this is cut on paper.
 const LONGEST_NAME: usize = 60;
 /// Any other text of a person.
@@ -182,7 +185,17 @@ impl<'a> Setting<'a> {
     /// The title lines of a sheet's first page; `low` puts them on as few as possible.
     pub(crate) fn masthead(&self, frame: &Frame, sheet: &str, low: bool) -> Piece {
         let wide = frame.wide();
-        let ornament = drawing::twig(34.0);
+        // A long title is set a step smaller beside a smaller twig, if one line is saved.
+        let fits = |style: Style, twig: f64| {
+            self.block(&self.title(), style, f64::INFINITY).width <= wide - twig - 4.0
+        };
+        let (style, twig) = match () {
+            () if !fits(Style::TITLE, 34.0) && fits(Style::HEADING, 24.0) => {
+                (Style::HEADING, 24.0)
+            }
+            () => (Style::TITLE, 34.0),
+        };
+        let ornament = drawing::twig(twig);
         let room = wide - ornament.w - 4.0;
         let mut head = Piece::blank(room, 0.0);
         let above = self.text(sheet, Style::SMALL_STRONG.inked(Ink::Hedge), room);
@@ -192,7 +205,7 @@ impl<'a> Setting<'a> {
         let high = above.h + 2.0 * down;
         head = head.with(0.0, down, above);
         head = badge.into_iter().fold(head, |head, badge| head.with(right, 0.0, badge));
-        let title = self.block(&self.title(), Style::TITLE, room).at_most(&self.faces, 3);
+        let title = self.block(&self.title(), style, room).at_most(&self.faces, 3);
         let title = Piece::text(title, Role::Heading(1));
         let (top, beside) = (high + 0.5, title.w + 6.0);
         let scene = self.scene();

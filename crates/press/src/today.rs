@@ -32,7 +32,12 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
         Part::new("Answers, for the adult", "to check by", parts.answers, (1, 1)),
         Part::new("Number labels", "cut out before you go", parts.labels, (1, 1)),
         Part::new("Key", "one a group", key_pages::pages(&setting, paper), GROUPS),
-        Part::new("Chart", "one for the wall", chart::pages(&setting, paper), (1, 1)),
+        Part::new(
+            "Chart",
+            "one for the wall: on A3 if you can",
+            chart::pages(&setting, paper),
+            (1, 1),
+        ),
         Part::new(
             "Tick strips",
             "one strip a group: cut",
@@ -72,7 +77,7 @@ impl Part {
 }
 
 fn cover(setting: &Setting, paper: Paper, parts: &[Part]) -> Vec<Page> {
-    let frame = setting.frame(paper, false, "Today", "Name:");
+    let frame = setting.frame(paper, false, "Today", "Notes:");
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, "Today: for the adult", false));
     let wide = flow.wide();
@@ -124,7 +129,7 @@ fn table(setting: &Setting, parts: &[Part], wide: f64) -> Piece {
 fn order(setting: &Setting, wide: f64) -> Piece {
     let steps = [
         "Before: lay a number beside each specimen and note it on the answer list.",
-        "Read the cautions aloud. Say what nobody touches.",
+        "Read the cautions in the key aloud. Say what nobody touches.",
         "Give each group the key. They key out their numbers and fill in a slip for each.",
         "Tick the strip together. What has no tick got lost: which question lost it?",
         "With time left: each group makes its own key and swaps it.",
@@ -156,7 +161,18 @@ fn cautions(setting: &Setting, flow: &mut Flow) {
     let style = Style::LARGE.inked(Ink::Berry);
     let title = setting.heading(2, "Cautions", style, wide - 11.0);
     let y = (8.0 - title.h) / 2.0;
-    pieces.insert(0, drawing::warning(8.0).with(11.0, y, title));
+    let title = drawing::warning(8.0).with(11.0, y, title);
+    let high: f64 = pieces.iter().map(|piece| piece.h + 0.5).sum::<f64>() + title.h;
+    if high + 2.0 * Flow::PADDING + 6.0 > flow.room() {
+        // One page is what an adult reads in the doorway: the whole list stands in the key.
+        let words = format!(
+            "{} kinds carry a caution. Read the box \u{201c}Before you touch anything\u{201d} on the \
+             first page of the key before you go.",
+            pieces.len()
+        );
+        pieces = vec![setting.text(&words, Style::BODY, wide)];
+    }
+    pieces.insert(0, title);
     let pen = Some(Pen::solid(0.6, Ink::Berry));
     flow.boxed(6.0, pieces, Boxed { fill: Some(Ink::Blush), pen, gap: 0.5 });
 }

@@ -46,7 +46,7 @@ pub(crate) enum Verb {
 }
 
 /// Where a table comes from.
-#[derive(Args, Debug)]
+#[derive(Args, Clone, Debug)]
 pub(crate) struct Table {
     /// The table: CSV, TSV or XLSX; one row a kind, one column a character. `-` reads it from
     /// stdin. A folder is read as table.csv with characters.csv, kinds.csv and about.csv.
@@ -62,7 +62,13 @@ pub(crate) struct Table {
     #[arg(long, value_name = "FILE")]
     pub(crate) about: Option<PathBuf>,
     /// How far a threshold stays from every measured range, in mm (other units: in those).
-    #[arg(long, value_name = "MM", default_value = "5", value_parser = gap)]
+    #[arg(
+        long,
+        value_name = "MM",
+        default_value = "5",
+        value_parser = gap,
+        allow_negative_numbers = true
+    )]
     pub(crate) gap: spinney_model::Quantity,
 }
 
@@ -221,7 +227,7 @@ fn gap(text: &str) -> Result<spinney_model::Quantity, String> {
         .parse()
         .map_err(|_| "the gap is a number of mm, such as 5 or 2.5".to_owned())?;
     if !(0.0..=10_000.0).contains(&number) {
-        return Err("the gap is between 0 and 10000 mm".to_owned());
+        return Err("the gap is 0 mm or more, and at most 10000".to_owned());
     }
     Ok(spinney_model::Quantity::from_thousandths((number * 1000.0).round() as i64))
 }

@@ -11,8 +11,8 @@ use spinney_press::Picture;
 use crate::args;
 use crate::failure::Failure;
 
-/// The most that is read of one file, in bytes: far above any class's table or key.
-const LARGEST_FILE: u64 = 256 << 20;
+/// The most that is read of one file, in bytes: the reader of tables takes less.
+const LARGEST_FILE: u64 = 32 << 20;
 /// The most that is read of one picture, in bytes: a photograph of a telephone takes ten.
 const LARGEST_PICTURE: u64 = 32 << 20;
 
@@ -23,6 +23,19 @@ pub(crate) struct Collection {
     pub(crate) pictures: BTreeMap<String, Picture>,
 }
 
+/// Refuses a command line on which stdin is a table's sheet and something else as well.
+pub(crate) fn stdin_once(args: &args::Table) -> Result<(), Failure> {
+    let sheets = [Some(&args.table), args.characters.as_ref(), args.kinds.as_ref()];
+    let all = sheets.into_iter().chain([args.about.as_ref()]).flatten();
+    if all.filter(|path| path.as_path() == Path::new("-")).count() == 0 {
+        return Ok(());
+    }
+    Err(Failure::usage(
+        "Only one of the files can be read from stdin (`-`).",
+        "Name a file for the others.",
+    ))
+}
+
 /// Reads a table, its sheets and its pictures.
 pub(crate) fn open(args: &args::Table) -> Result<Collection, Failure> {
     let (table, beside) = if args.table.is_dir() {
@@ -30,6 +43,10 @@ pub(crate) fn open(args: &args::Table) -> Result<Collection, Failure> {
     } else {
         (args.table.clone(), None)
     };
+    if args.table == Path::new("-") {
+        let sheets = args::Table { table: PathBuf::new(), ..args.clone() };
+        stdin_once(&sheets)?;
+    }
     let sheet = |given: &Option<PathBuf>, name: &str| -> Result<Option<Source>, Failure> {
         let found = beside.as_ref().map(|folder| folder.join(name)).filter(|p| p.exists());
         given.as_ref().or(found.as_ref()).map(|path| source(path)).transpose()
@@ -48,27 +65,9 @@ pub(crate) fn open(args: &args::Table) -> Result<Collection, Failure> {
     Ok(Collection { matrix: read.matrix, findings, pictures })
 }
 
-/// Reads a text, such as a key; `-` is stdin.
+/// Reads a text, such as a key, in whatever encoding it was saved; `-` is stdin.
 pub(crate) fn text(path: &Path) -> Result<String, Failure> {
-    let bytes = source(path)?.bytes;
-    Ok(String::from_utf8(bytes).unwrap_or_else(|error| {
-        // Old editors write Windows-1252, which gives every byte a meaning.
-        error.into_bytes().into_iter().map(windows_1252).collect()
-    }))
-}
-
-/// The 27 places where Windows-1252 is not Latin-1 matter to keys only for these.
-fn windows_1252(byte: u8) -> char {
-    match byte {
-        0x85 => '…',
-        0x91 => '‘',
-        0x92 => '’',
-        0x93 => '“',
-        0x94 => '”',
-        0x96 => '–',
-        0x97 => '—',
-        _ => char::from(byte),
-    }
+    Ok(table::decode(&source(path)?.bytes))
 }
 
 fn source(path: &Path) -> Result<Source, Failure> {

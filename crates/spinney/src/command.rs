@@ -8,9 +8,11 @@ pub(crate) mod table;
 pub(crate) mod template;
 
 use spinney_build::{Built, Progress as Found, Search};
-use spinney_check::Settings;
-use spinney_exchange::{key_text, link};
-use spinney_model::{Code, Destination, Finding, Kept, Key, Matrix, Place, Wishes, Wording};
+use spinney_check::{Report, Settings};
+use spinney_exchange::{json, key_text, link};
+use spinney_model::{
+    Code, Destination, Finding, Kept, Key, Matrix, Place, Refusal, WhyNot, Wishes, Wording,
+};
 use spinney_press::wording;
 
 use crate::args;
@@ -37,7 +39,15 @@ pub(crate) fn wishes(
     let mut findings = read.findings;
     findings.retain(|finding| !open_ends.contains(&finding.code));
     findings.extend(linked.findings);
-    let Some(kept) = kept_from(&read.key, 0, 0) else {
+    let mut room = MOST_KEPT;
+    let kept = kept_from(&read.key, 0, &mut room);
+    if room == 0 {
+        return Err(Failure::usage(
+            format!("More than {MOST_KEPT} questions are to be kept, or ways meet in them."),
+            "Keep the first few questions, each once; the rest is found for you.",
+        ));
+    }
+    let Some(kept) = kept else {
         let why = findings.first().map_or_else(
             || "It has no numbered question.".to_owned(),
             |finding| format!("{} {}", finding.sentence, finding.remedy),
@@ -50,15 +60,18 @@ pub(crate) fn wishes(
     Ok((Wishes { kept: Some(Box::new(kept)) }, findings))
 }
 
-/// The linked questions of a beginning of a key, from its first one.
-fn kept_from(key: &Key, at: usize, depth: usize) -> Option<Kept> {
+/// So many questions may be kept. A key in which ways meet would be written out way by way.
+const MOST_KEPT: usize = 500;
+
+/// The linked questions of a beginning of a key, from one of them on, while there is room.
+fn kept_from(key: &Key, at: usize, room: &mut usize) -> Option<Kept> {
     let couplet = key.couplets.get(at)?;
     let ask = couplet.ask.clone()?;
-    let next = |destination: &Destination| -> Option<Box<Kept>> {
+    *room = room.checked_sub(1)?;
+    let mut next = |destination: &Destination| -> Option<Box<Kept>> {
         let Destination::Couplet(number) = destination else { return None };
         let at = key.couplets.iter().position(|couplet| couplet.number == *number)?;
-        // A loop in what a person wants kept ends where it has gone round once.
-        (depth < key.couplets.len()).then(|| kept_from(key, at, depth + 1))?.map(Box::new)
+        kept_from(key, at, room).map(Box::new)
     };
     Some(Kept { ask, yes: next(&couplet.yes), no: next(&couplet.no) })
 }
@@ -73,34 +86,76 @@ pub(crate) fn find(
     let mut progress = Progress::new();
     let mut search = Search::new(matrix, wishes);
     let mut left = budget;
-    loop {
+    while left > 0 {
         let step = left.min(HEAPS_A_STEP);
         left -= step;
         match search.step(step) {
-            Found::Working { best: Some(best), lower_bound } if left > 0 => {
+            Found::Working { best: Some(best), lower_bound } => {
                 let sure = crate::report::decimal(lower_bound / best * 100, 1);
                 progress.say(&format!("looking for the best key: {sure} % proved"));
             }
-            Found::Working { .. } if left > 0 => progress.say("looking for the best key"),
-            _ => break,
+            Found::Working { .. } => progress.say("looking for the best key"),
+            Found::MemoryFull | Found::Done => break,
         }
     }
     progress.say("writing the key down");
     let mut built = search.finish();
     wording::put_words(&mut built.key, matrix);
-    for ask in built.claim.kept.iter().flat_map(|kept| &kept.refused) {
-        findings.push(Finding::new(
-            Code::KeptRefused,
-            Place::Character(matrix.character(ask.character).name.clone()),
-            format!(
-                "\"{}\" could not be asked where you wanted it: a kind there does not have \
-                 it, or lies across the threshold, or all kinds answer it alike.",
-                wording::question(matrix, ask)
-            ),
-            "Keep another question, or ask it further down, where those kinds are gone.",
-        ));
-    }
+    findings.extend(built.refused.iter().map(|refusal| refused(matrix, refusal)));
     (search, built)
+}
+
+/// A wish that could not be fulfilled, and whom it would fail.
+fn refused(matrix: &Matrix, refusal: &Refusal) -> Finding {
+    let character = &matrix.character(refusal.ask.character).name;
+    let question = wording::question(matrix, &refusal.ask);
+    let (why, remedy) = match refusal.why {
+        WhyNot::Blocked(taxon) => {
+            let kind = &matrix.taxon(taxon).name;
+            (
+                format!("{kind} is still there and has no clear answer to it"),
+                format!(
+                    "Ask it further down, where {kind} is gone, or fill in the {character} of \
+                     {kind}."
+                ),
+            )
+        }
+        WhyNot::AllAlike => (
+            "all kinds that are left answer it alike".to_owned(),
+            "Leave it out: it parts nothing there.".to_owned(),
+        ),
+        WhyNot::NoSuchState => (
+            format!("{character} cannot be asked for that"),
+            "Use one of the states that stand in the table.".to_owned(),
+        ),
+        WhyNot::AfterRefused => (
+            "the question before it could not be kept".to_owned(),
+            "Mend the question before it first.".to_owned(),
+        ),
+    };
+    Finding::new(
+        Code::KeptRefused,
+        Place::Character(character.clone()),
+        format!("\"{question}\" could not be kept where you wanted it: {why}."),
+        remedy,
+    )
+}
+
+/// Adds what can be said of a table; unknown cells only if the reader has not named them.
+pub(crate) fn look_at_table(matrix: &Matrix, settings: &Settings, findings: &mut Vec<Finding>) {
+    let named = findings.iter().any(|finding| finding.code == Code::Unknown);
+    let more = spinney_check::table(matrix, settings);
+    findings.extend(more.into_iter().filter(|finding| !named || finding.code != Code::Unknown));
+}
+
+/// The effort that the second opinion added up, for a key of which nothing is claimed.
+pub(crate) fn effort(opinion: &Report) -> Option<json::Effort> {
+    let effort = opinion.effort.as_ref()?;
+    Some(json::Effort {
+        total: effort.total,
+        mean_steps: effort.mean_steps,
+        longest: effort.longest,
+    })
 }
 
 /// The settings of the second opinion.

@@ -37,22 +37,22 @@ pub(crate) fn findings(ink: &Ink, findings: &[Finding]) -> String {
         let Finding { severity, place, sentence, remedy, code } = finding;
         let severity = ink.severity(*severity);
         text.push_str(&format!("{severity} · {place} [{}]\n", code.text()));
-        push_wrapped(&mut text, sentence);
-        push_wrapped(&mut text, remedy);
+        push_wrapped(&mut text, "  ", sentence);
+        push_wrapped(&mut text, "  ", remedy);
     }
     text
 }
 
-/// Indented by two, at most 88 columns, whole words.
-fn push_wrapped(text: &mut String, sentence: &str) {
+/// Indented, at most 88 columns, whole words.
+pub(crate) fn push_wrapped(text: &mut String, indent: &str, sentence: &str) {
     let mut column = 0;
     for word in sentence.split_whitespace() {
         let width = word.chars().count();
-        if column > 0 && column + 1 + width > 86 {
+        if column > 0 && indent.len() + column + width > 88 {
             text.push('\n');
             column = 0;
         }
-        text.push_str(if column == 0 { "  " } else { " " });
+        text.push_str(if column == 0 { indent } else { " " });
         text.push_str(word);
         column += 1 + width;
     }
@@ -61,56 +61,72 @@ fn push_wrapped(text: &mut String, sentence: &str) {
     }
 }
 
-/// What is claimed of a key, in a teacher's words.
-pub(crate) fn claim(claim: &Claim, matrix: &Matrix) -> String {
+/// What is claimed of a key, in a teacher's words. `refused` of the person's questions could
+/// not be kept.
+pub(crate) fn claim(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
     let mut text = String::new();
-    let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
-    let mean = decimal(claim.mean_steps, 1);
-    push(&mut text, format_args!("About {mean} questions a find, at most {}.", claim.longest));
-    match claim.stopped {
-        None => push(&mut text, format_args!("Proved: no key from this table takes less.")),
-        Some(Stopped::Budget) => {
-            let percent = beyond(claim.total, claim.lower_bound);
-            push(
-                &mut text,
-                format_args!(
-                    "Not proved best: the search stopped after {} heaps. No key takes less \
-                     than {} of its effort, so at most {percent} could be saved. A larger \
-                     --budget goes on.",
-                    claim.heaps,
-                    share_of(claim.lower_bound, claim.total),
-                ),
-            );
-        }
-        Some(Stopped::Overflow) => push(
+    if claim.longest == 0 {
+        push(&mut text, format_args!("Nothing can be asked that parts two of these kinds."));
+        return text;
+    }
+    let mean = counted(claim.mean_steps, 1, "question");
+    push(&mut text, format_args!("About {mean} a find, at most {}.", claim.longest));
+    push(&mut text, format_args!("{}", proof(claim)));
+    if refused > 0 {
+        let (were, they) = if refused == 1 { ("One", "it") } else { ("Some", "them") };
+        push(
             &mut text,
             format_args!(
-                "Not proved best: the counts in this table need larger numbers than exact \
-                 arithmetic has here. Write rounder counts (7 and 3 instead of 713 and 311)."
+                "{were} of your questions could not be kept; below is said why. The key does \
+                 without {they}."
             ),
-        ),
+        );
     }
-    if let Some(kept) = &claim.kept {
-        let price = (claim.total - kept.free_total) / all;
-        let about = if kept.free_optimal && claim.optimal() { "" } else { "about " };
-        let steps = decimal(price, 2);
-        if price <= Share::from_integer(0) {
-            push(&mut text, format_args!("Keeping your questions costs nothing."));
-        } else {
-            push(
-                &mut text,
-                format_args!("Keeping your questions costs {about}{steps} steps a find."),
-            );
-        }
+    let Some(kept) = &claim.kept else { return text };
+    let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
+    let price = (claim.total - kept.free_total) / all;
+    let about = if kept.free_optimal && claim.optimal() { "" } else { "about " };
+    if price > Share::from_integer(0) {
+        let steps = counted(price, 2, "step");
+        push(&mut text, format_args!("Keeping your questions costs {about}{steps} a find."));
+    } else if refused == 0 {
+        push(&mut text, format_args!("Keeping your questions costs nothing."));
     }
     text
+}
+
+/// Whether a key is proved best, and if not, how far from it it can be.
+fn proof(claim: &Claim) -> String {
+    match claim.stopped {
+        None => "Proved: no key from this table takes less.".to_owned(),
+        Some(Stopped::Budget) => {
+            let saved = (claim.total - claim.lower_bound) / claim.total * 100;
+            format!(
+                "Not proved best: the search stopped after {} heaps. At most {} % of the \
+                 questions could be saved by any other key. A larger --budget goes on.",
+                claim.heaps,
+                decimal(saved, 1),
+            )
+        }
+        Some(Stopped::Overflow) => "Not proved best: the counts in this table need larger \
+             numbers than exact arithmetic has here. Write rounder counts (7 and 3 instead of \
+             713 and 311), or fill in unknown cells."
+            .to_owned(),
+    }
+}
+
+/// A number with its word, in the singular where it is one: `1 step`, `0.25 steps`.
+pub(crate) fn counted(number: Share, decimals: usize, word: &str) -> String {
+    let number = decimal(number, decimals);
+    let plural = if number == "1" { "" } else { "s" };
+    format!("{number} {word}{plural}")
 }
 
 fn push(text: &mut String, line: std::fmt::Arguments<'_>) {
     let mut whole = String::new();
     write!(whole, "{line}").expect("writing to a string cannot fail");
     let mut wrapped = String::new();
-    push_wrapped(&mut wrapped, &whole);
+    push_wrapped(&mut wrapped, "  ", &whole);
     text.push_str(&wrapped);
 }
 
@@ -123,18 +139,4 @@ pub(crate) fn decimal(share: Share, decimals: usize) -> String {
     } else {
         text
     }
-}
-
-fn beyond(total: Share, bound: Share) -> String {
-    if total == Share::from_integer(0) {
-        return "nothing".to_owned();
-    }
-    format!("{} %", decimal((total - bound) / total * 100, 1))
-}
-
-fn share_of(bound: Share, total: Share) -> String {
-    if total == Share::from_integer(0) {
-        return "all".to_owned();
-    }
-    format!("{} %", decimal(bound / total * 100, 1))
 }

@@ -57,7 +57,12 @@ pub(crate) fn ask(question: &str) -> Option<bool> {
 
 /// Writes to stdout. A reader that has gone away (`| head`) is not a failure.
 pub(crate) fn print(text: &str) -> Result<(), crate::failure::Failure> {
-    match std::io::stdout().lock().write_all(text.as_bytes()) {
+    print_bytes(text.as_bytes())
+}
+
+/// The same for what is no text.
+pub(crate) fn print_bytes(bytes: &[u8]) -> Result<(), crate::failure::Failure> {
+    match std::io::stdout().lock().write_all(bytes) {
         Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => {
             Err(crate::failure::Failure::new(
                 format!("The answer could not be written: {error}."),

@@ -3,7 +3,7 @@
 use spinney_model::{CharacterIx, Code, Finding, Matrix, Place, Scale, TaxonIx, Value};
 
 use super::{NARROW, Pairs, Worth};
-use crate::sentence::{amount, capital};
+use crate::sentence::{self, amount, capital, number};
 use crate::values::Values;
 
 /// Pairs that hang on one hard or narrow character, the worst first, at most `named`.
@@ -26,44 +26,88 @@ pub(crate) fn fragile(matrix: &Matrix, pairs: &Pairs, named: usize) -> Vec<Findi
     pairs.hanging.iter().take(named).map(finding).collect()
 }
 
-/// Pairs that differ in a measure, but by less than twice the gap, and in nothing else.
+/// So many pairs that the gap keeps together are named one by one; the others are counted.
+const MOST_NARROW: usize = 24;
+
+/// Pairs that differ in a measure, but by less than twice the gap, and in nothing else: the
+/// closest ones, and how many more there are.
 pub(crate) fn gap_too_narrow(values: &Values<'_>, pairs: &Pairs) -> Vec<Finding> {
-    let matrix = values.matrix;
-    pairs
+    let mut closest: Vec<_> = pairs
         .narrow
         .iter()
         .map(|(&(one, other), &character)| {
-            let names = [&matrix.taxa()[one].name, &matrix.taxa()[other].name];
-            let about = matrix.character(character);
-            let Scale::Measure { gap, .. } = about.scale else {
-                unreachable!("only measures have a gap");
-            };
-            let ranges: Vec<String> = [one, other]
-                .into_iter()
-                .zip(names)
-                .map(|(taxon, name)| match values.value(TaxonIx(taxon), character) {
-                    Value::Range { low, high } => {
-                        format!("{name} {low} to {}", amount(&about.scale, high.thousandths()))
-                    }
-                    _ => name.clone(),
-                })
-                .collect();
-            Finding::new(
-                Code::GapTooNarrow,
-                Place::Taxa(names.map(Clone::clone).to_vec()),
-                format!(
-                    "Only {} could part {} and {} ({}), and that is less than twice the safety \
-                     gap of {}, so they end together.",
-                    about.name,
-                    names[0],
-                    names[1],
-                    ranges.join(", "),
-                    amount(&about.scale, gap.thousandths())
-                ),
-                what_to_add(values, one, other),
-            )
+            (room(values, one, other, character), one, other, character)
         })
-        .collect()
+        .collect();
+    closest.sort_unstable();
+    let more = closest.len().saturating_sub(MOST_NARROW);
+    let mut found: Vec<Finding> = closest
+        .into_iter()
+        .take(MOST_NARROW)
+        .map(|(_, one, other, character)| too_narrow(values, one, other, character))
+        .collect();
+    if more > 0 {
+        found.push(Finding::new(
+            Code::GapTooNarrow,
+            Place::Table,
+            format!(
+                "And {more} more {} {} only in a measure, by less than twice its safety gap, \
+                 and {} together.",
+                number(more, "pair of kinds", "pairs of kinds"),
+                number(more, "differs", "differ"),
+                number(more, "ends", "end"),
+            ),
+            "Look for a difference that parts many of them, and add it as a column.",
+        ));
+    }
+    found
+}
+
+/// How far apart two ranges are.
+fn room(values: &Values<'_>, one: usize, other: usize, character: CharacterIx) -> i128 {
+    let ends = [one, other].map(|taxon| match values.value(TaxonIx(taxon), character) {
+        Value::Range { low, high } => (low.thousandths(), high.thousandths()),
+        _ => unreachable!("only ranges keep a gap"),
+    });
+    i128::from(ends[0].0.max(ends[1].0)) - i128::from(ends[0].1.min(ends[1].1))
+}
+
+fn too_narrow(
+    values: &Values<'_>,
+    one: usize,
+    other: usize,
+    character: CharacterIx,
+) -> Finding {
+    let matrix = values.matrix;
+    let names = [&matrix.taxa()[one].name, &matrix.taxa()[other].name];
+    let about = matrix.character(character);
+    let Scale::Measure { gap, .. } = about.scale else {
+        unreachable!("only measures have a gap");
+    };
+    let ranges: Vec<String> = [one, other]
+        .into_iter()
+        .zip(names)
+        .map(|(taxon, name)| match values.value(TaxonIx(taxon), character) {
+            Value::Range { low, high } => {
+                format!("{name} {}", sentence::range(&about.scale, *low, *high))
+            }
+            _ => name.clone(),
+        })
+        .collect();
+    Finding::new(
+        Code::GapTooNarrow,
+        Place::Taxa(names.map(Clone::clone).to_vec()),
+        format!(
+            "Only {} could part {} and {} ({}), and that is less than twice the safety gap of \
+             {}, so they end together.",
+            about.name,
+            names[0],
+            names[1],
+            ranges.join(", "),
+            amount(&about.scale, gap.thousandths())
+        ),
+        what_to_add(values, one, other),
+    )
 }
 
 /// What to look at next: first what nobody has recorded, then things a table often lacks.
@@ -88,7 +132,7 @@ fn what_to_add(values: &Values<'_>, one: usize, other: usize) -> String {
     } else {
         format!(
             "Look for another difference; nobody has recorded {} yet.",
-            crate::sentence::all(&gaps)
+            sentence::all(&gaps)
         )
     }
 }

@@ -19,7 +19,8 @@ const MOST_FORMS: usize = 5_000;
 pub(super) struct Form {
     taken: Taken,
     flow: Option<Share>,
-    stray: Option<(usize, Answer)>,
+    /// Where it left the side on which its name stands; several places where forms met.
+    strays: BTreeSet<(usize, Answer)>,
     doubtful: bool,
     /// The place in the trail of the step that led here.
     trail: Option<usize>,
@@ -51,7 +52,7 @@ impl Walker<'_, '_, '_> {
         let start = Form {
             taken: Taken::new(),
             flow: Some(weight),
-            stray: None,
+            strays: BTreeSet::new(),
             doubtful: false,
             trail: None,
         };
@@ -100,7 +101,7 @@ impl Walker<'_, '_, '_> {
                 _ => Form {
                     taken: form.taken.clone(),
                     flow: form.flow.filter(|_| !guessed || goes != [true, true]),
-                    stray: form.stray,
+                    strays: form.strays.clone(),
                     doubtful,
                     trail: form.trail,
                 },
@@ -138,7 +139,7 @@ impl Walker<'_, '_, '_> {
             form.taken.iter().filter(|(c, _)| *c != character).copied().collect();
         taken.push((character, kept));
         taken.sort_unstable();
-        Form { taken, flow, stray: form.stray, doubtful, trail: form.trail }
+        Form { taken, flow, strays: form.strays.clone(), doubtful, trail: form.trail }
     }
 
     /// Where a kind goes that the table cannot send: to where its name stands, else anywhere.
@@ -165,7 +166,7 @@ impl Walker<'_, '_, '_> {
         let to = self.tree.to(couplet, answer);
         if !stray && !to.is_hole() && !self.belongs(couplet, answer) {
             self.goes_astray(couplet, answer, &form, before, goes);
-            form.stray = Some((couplet, answer));
+            form.strays.insert((couplet, answer));
         }
         let step = Step { couplet: self.tree.number(couplet), answer };
         self.trail.push((step, form.trail));
@@ -231,6 +232,7 @@ impl Walker<'_, '_, '_> {
                     _ => None,
                 };
                 met.doubtful &= form.doubtful;
+                met.strays.extend(form.strays);
                 met.taken = together(&met.taken, &form.taken);
             }
         }
@@ -247,10 +249,10 @@ impl Walker<'_, '_, '_> {
         }
         match to {
             To::End | To::Strange => {
-                if let Some((q, a)) = form.stray
-                    && let Some(stray) = self.walked.strays.get_mut(&(q, a, self.taxon))
-                {
-                    stray.ends.insert(place);
+                for (q, a) in form.strays {
+                    if let Some(stray) = self.walked.strays.get_mut(&(q, a, self.taxon)) {
+                        stray.ends.insert(place);
+                    }
                 }
                 let end = self.walked.ends.entry(place).or_default();
                 match end.iter_mut().find(|(taxon, _)| *taxon == self.taxon) {

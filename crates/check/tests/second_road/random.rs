@@ -29,11 +29,21 @@ fn random_cell(rng: &mut Rng, scale: &Scale) -> Value {
                 Value::Counts(vec![(one, half), (one + more, half)])
             }
         }
-        Scale::Measure { .. } => {
+        Scale::Measure { gap, .. } => {
             let low = rng.i64(0..40);
             let high = low + rng.i64(0..12);
-            Value::Range { low: Quantity::from_whole(low), high: Quantity::from_whole(high) }
+            Value::Range { low: measured(*gap, low), high: measured(*gap, high) }
         }
+    }
+}
+
+/// Where there is no gap, thousandths: neighbours one thousandth apart have their middle
+/// between two numbers.
+fn measured(gap: Quantity, number: i64) -> Quantity {
+    if gap == Quantity::ZERO {
+        Quantity::from_thousandths(number)
+    } else {
+        Quantity::from_whole(number)
     }
 }
 
@@ -45,7 +55,10 @@ pub(crate) fn random_matrix(rng: &mut Rng, governed: bool) -> Matrix {
                 Scale::Words { states: (0..rng.usize(2..5)).map(|s| format!("s{s}")).collect() }
             }
             2 => Scale::Counts,
-            _ => Scale::Measure { unit: Unit::Millimetres, gap: Quantity::from_whole(2) },
+            _ => Scale::Measure {
+                unit: Unit::Millimetres,
+                gap: Quantity::from_whole(2 * rng.i64(0..2)),
+            },
         };
         let mut character = Character::named(format!("c{c}"), scale);
         character.difficulty =
@@ -96,7 +109,7 @@ fn random_ask(rng: &mut Rng, matrix: &Matrix) -> Ask {
             Asked::States(yes)
         }
         Scale::Counts => Asked::AtLeast(Quantity::from_whole(rng.i64(1..8))),
-        Scale::Measure { .. } => Asked::AtLeast(Quantity::from_whole(rng.i64(1..50))),
+        Scale::Measure { gap, .. } => Asked::AtLeast(measured(*gap, rng.i64(1..50))),
     };
     let yes = match yes {
         Asked::AtLeast(at) if rng.bool() => Asked::Below(at),

@@ -88,7 +88,7 @@ fn midpoints(matrix: &Matrix, character: usize) -> BTreeSet<i64> {
     for (_, high) in &ranges {
         for (low, _) in &ranges {
             if low > high && low - high >= 2 * gap.thousandths() {
-                found.insert((high + low).div_euclid(2));
+                found.insert((high + low + 1).div_euclid(2));
             }
         }
     }
@@ -303,7 +303,10 @@ impl Layout<'_> {
                     let gap = gap.thousandths();
                     for at in midpoints(self.matrix, c) {
                         let clear = values.iter().all(|value| match value {
-                            Shown::Range(low, high) => at - high >= gap || low - at >= gap,
+                            Shown::Range(low, high) => {
+                                (*high < at && at - high >= gap)
+                                    || (at <= *low && low - at >= gap)
+                            }
                             _ => true,
                         });
                         if clear {

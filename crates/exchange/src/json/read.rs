@@ -30,6 +30,15 @@ pub enum JsonError {
     },
     /// The JSON holds no key.
     NoKey,
+    /// A cost as a number and as an exact fraction that are not the same.
+    Disagree {
+        /// The field with the number.
+        field: &'static str,
+        /// What stands there.
+        number: String,
+        /// What stands in the field of the same name with `_exact` behind it.
+        exact: String,
+    },
     /// A cost that is no number of ours.
     Cost {
         /// The field.
@@ -48,6 +57,12 @@ impl fmt::Display for JsonError {
             Self::NoKey => f.write_str(
                 "This JSON holds no key. Give the file that the key was written to.",
             ),
+            Self::Disagree { field, number, exact } => write!(
+                f,
+                "The {field} says {number} but {field}_exact says {exact}; nobody can tell \
+                 which is meant. Leave {field}_exact out, or write the key again rather than \
+                 changing the file by hand."
+            ),
             Self::Cost { field } => write!(
                 f,
                 "The field {field} is no cost. Write the key again rather than changing the \
@@ -59,11 +74,15 @@ impl fmt::Display for JsonError {
 
 impl std::error::Error for JsonError {}
 
-/// Reads a key that [`super::report`] or [`super::key`] wrote.
+/// Reads a key that [`super::report`] or [`super::key`] wrote, or one that stands alone:
+/// `{"couplets": […]}`.
 ///
 /// **Errors**: the text is not JSON of that shape, or holds no key.
 pub fn read_key(text: &str, matrix: &Matrix) -> Result<(Key, Vec<Finding>), JsonError> {
-    let key = parsed(text)?.key.ok_or(JsonError::NoKey)?;
+    let key = match parsed::<shape::Report>(text)?.key {
+        Some(key) => key,
+        None => bare(text)?,
+    };
     let mut findings = Vec::new();
     // Collected from the last, so that of two kinds with one name the first is meant.
     let kinds: Vec<TaxonIx> = matrix.taxon_indices().collect();
@@ -80,7 +99,7 @@ pub fn read_key(text: &str, matrix: &Matrix) -> Result<(Key, Vec<Finding>), Json
 ///
 /// **Errors**: the text is not JSON of our shape, or a cost is not a number of ours.
 pub fn read_claim(text: &str, matrix: &Matrix) -> Result<Option<Claim>, JsonError> {
-    let report = parsed(text)?;
+    let report: shape::Report = parsed(text)?;
     let (Some(cost), Some(proof)) = (report.cost, report.proof) else {
         return Ok(None);
     };
@@ -114,14 +133,23 @@ fn share(
     exact: Option<String>,
     number: &serde_json::Number,
 ) -> Result<Share, JsonError> {
-    let read = match exact {
-        Some(exact) => number::share(&exact),
-        None => number::share_of(number),
+    let Some(exact) = exact else {
+        return number::share_of(number).ok_or(JsonError::Cost { field });
     };
-    read.ok_or(JsonError::Cost { field })
+    let share = number::share(&exact).ok_or(JsonError::Cost { field })?;
+    if number::agree(number, share) {
+        return Ok(share);
+    }
+    Err(JsonError::Disagree { field, number: number.to_string(), exact })
 }
 
-fn parsed(text: &str) -> Result<shape::Report, JsonError> {
+/// A key without a report around it.
+fn bare(text: &str) -> Result<shape::Key, JsonError> {
+    let couplets = parsed::<shape::BareKey>(text)?.couplets.ok_or(JsonError::NoKey)?;
+    Ok(shape::Key { couplets })
+}
+
+fn parsed<T: serde::de::DeserializeOwned>(text: &str) -> Result<T, JsonError> {
     let text = text.trim_start_matches('\u{feff}');
     serde_json::from_str(text).map_err(|error| {
         let reason = error.to_string();

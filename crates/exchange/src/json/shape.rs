@@ -28,6 +28,12 @@ pub(super) struct Key {
     pub(super) couplets: Vec<Couplet>,
 }
 
+/// What may stand instead of a report: a key by itself.
+#[derive(Deserialize)]
+pub(super) struct BareKey {
+    pub(super) couplets: Option<Vec<Couplet>>,
+}
+
 #[derive(Serialize, Deserialize)]
 pub(super) struct Couplet {
     pub(super) number: u32,

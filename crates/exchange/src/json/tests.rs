@@ -1,5 +1,7 @@
 //! What is written comes back; the shape is the documented one; no text makes it fail.
 
+mod written_elsewhere;
+
 use std::collections::BTreeSet;
 
 use serde_json::{Value, json};
@@ -68,15 +70,17 @@ fn full() -> String {
     let findings = [Finding::new(Code::NotLinked, Place::Couplet(4), "A sentence.", "Do it.")];
     let alternative = Alternative {
         ask: ask(4, Asked::AtLeast(Quantity::from_whole(60))),
+        heaps: (4, 8, 0),
         extra: Share::new(1, 2),
         exact: false,
     };
     let reasons =
-        [Reasons { couplet: 1, kinds: 12, heaps: (3, 8, 1), alternatives: vec![alternative] }];
+        [Reasons { couplet: 1, kinds: 12, heaps: (3, 8, 1), alternatives: vec![alternative], blocked: Vec::new() }];
     report(&Report {
         matrix: &matrix,
         key: Some(&key),
         claim: Some(&claim),
+        effort: None,
         findings: &findings,
         questions_checked: Some((3, 4)),
         reasons: &reasons,
@@ -275,6 +279,7 @@ fn real_output_has_the_shape_of_the_schema_and_the_schema_refuses_others() {
         matrix: &matrix,
         key: None,
         claim: None,
+        effort: None,
         findings: &[],
         questions_checked: None,
         reasons: &[],

@@ -6,13 +6,13 @@ use spinney_model::{
 };
 
 use super::number::{exact, of_quantity, of_share};
-use super::shape;
+use super::{Effort, shape};
 
 pub(super) fn report(report: &super::Report) -> shape::Report {
     let matrix = report.matrix;
     shape::Report {
         key: report.key.map(|key| self::key(key, matrix)),
-        cost: report.claim.map(cost),
+        cost: report.claim.map(Effort::from).or(report.effort).map(cost),
         proof: report.claim.map(proof),
         kept_price: report
             .claim
@@ -100,13 +100,13 @@ fn destination(destination: &Destination, matrix: &Matrix) -> Option<shape::Dest
     }
 }
 
-fn cost(claim: &Claim) -> shape::Cost {
+fn cost(effort: Effort) -> shape::Cost {
     shape::Cost {
-        total: of_share(claim.total),
-        total_exact: Some(exact(claim.total)),
-        mean_steps: of_share(claim.mean_steps),
-        mean_steps_exact: Some(exact(claim.mean_steps)),
-        longest: claim.longest,
+        total: of_share(effort.total),
+        total_exact: Some(exact(effort.total)),
+        mean_steps: of_share(effort.mean_steps),
+        mean_steps_exact: Some(exact(effort.mean_steps)),
+        longest: effort.longest,
     }
 }
 

@@ -366,8 +366,10 @@ impl<'a, 'm> Gatherer<'a, 'm> {
     /// Notes under a finished key are passed over like a title above it.
     fn say_strange(&mut self) {
         let finished = self.drafts.last().is_some_and(Draft::complete);
-        let blank = |at: usize| self.lines[self.used..at].contains(&Line::Blank);
-        let note = |at: usize, leads: bool| finished && !leads && at > self.used && blank(at);
+        // Looked for once: a long text under a key would be gone through again for every line.
+        let blank = self.lines.iter().skip(self.used).position(|line| *line == Line::Blank);
+        let apart = |at: usize| blank.is_some_and(|blank| self.used + blank < at);
+        let note = |at: usize, leads: bool| finished && !leads && apart(at);
         let lines: Vec<usize> = self
             .strange
             .iter()

@@ -73,7 +73,8 @@ fn pair(
     both.sort_by(|a, b| b.points.cmp(&a.points).then_with(|| a.ask.cmp(&b.ask)));
     both.retain(|reading| reading.points > 0);
     let doubts: BTreeSet<Doubt> = first.doubts.union(&second.doubts).cloned().collect();
-    Readings { readings: both, doubts, named: first.named.or(second.named) }
+    let named = first.named.or(second.named);
+    Readings { readings: both, doubts, named, at_once: first.at_once }
 }
 
 /// Whether one means just what a no to the other means, among what is left.

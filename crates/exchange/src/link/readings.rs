@@ -13,7 +13,7 @@ use std::collections::BTreeSet;
 use spinney_model::{Ask, Asked, CharacterIx, Matrix, Scale, StateIx};
 
 use super::numbers_asked::{self, Asks};
-use super::trade_words::SIZES;
+use super::trade_words::{EXISTENCE, SIZES};
 use super::vocabulary::{Column, Vocabulary};
 use super::words::{Role, Word, denies, plain};
 
@@ -63,6 +63,8 @@ pub(super) struct Readings {
     pub(super) doubts: BTreeSet<Doubt>,
     /// A character that is named in the sentence, whatever is said of it.
     pub(super) named: Option<CharacterIx>,
+    /// States of several characters that the sentence names, each at the cost of the others.
+    pub(super) at_once: Vec<Ask>,
 }
 
 /// Reads a sentence.
@@ -84,10 +86,11 @@ pub(super) fn read(sentence: &str, matrix: &Matrix, vocabulary: &Vocabulary) -> 
     readings.extend(sentence.any_at_all(&readings));
     readings.sort_by(|a, b| b.points.cmp(&a.points).then_with(|| a.ask.cmp(&b.ask)));
     readings.dedup_by(|later, kept| later.ask == kept.ask);
+    let at_once = sentence.at_once(&readings);
     readings.retain(|reading| reading.points > 0);
     sentence.manner(&readings);
     let named = matrix.character_indices().find(|ix| sentence.wholly(*ix).is_some());
-    Readings { readings, doubts: sentence.doubts, named }
+    Readings { readings, doubts: sentence.doubts, named, at_once }
 }
 
 /// Cuts off "… or not?", which asks nothing more.
@@ -137,12 +140,30 @@ impl Sentence<'_> {
         Some(Reading { ask: Ask { character, yes }, points })
     }
 
+    /// States of characters that do not explain each other, where no reading is good.
+    fn at_once(&self, readings: &[Reading]) -> Vec<Ask> {
+        if readings.iter().any(|reading| reading.points >= super::SURE) {
+            return Vec::new();
+        }
+        let named = readings.iter().filter(|reading| {
+            let states = matches!(reading.ask.yes, Asked::States(_));
+            states && reading.points + self.unexplained(reading.ask.character) >= SYNONYM
+        });
+        let asks: Vec<Ask> = named.map(|reading| reading.ask.clone()).collect();
+        if asks.len() > 1 { asks } else { Vec::new() }
+    }
+
     /// Points for the character's name, and whether a word of it other than `length` stands
-    /// in the sentence.
+    /// in the sentence. A word that names a state as well counts once, unless the sentence
+    /// asks whether there is such a thing: "are the lobes pretty?" does not ask for lobes.
     fn name(&self, column: &Column) -> (i32, bool) {
+        let exists = self.words.iter().any(|word| EXISTENCE.contains(&word.text.as_str()));
+        let counts =
+            |word: &Word| exists || (column.yes_no.is_none() && !column.state_knows(word));
         let met = |word: &&Word| self.words.iter().any(|other| other.meets(word).is_some());
-        let found = column.name.iter().filter(met).count();
-        let named = column.name.iter().filter(met).any(|word| !Column::is_dimension(word));
+        let found = column.name.iter().filter(met);
+        let named = found.clone().any(|word| !Column::is_dimension(word));
+        let found = found.filter(|word| counts(word)).count();
         let of = column.name.len().max(1);
         (NAME * i32::try_from(found).unwrap_or(0) / i32::try_from(of).unwrap_or(1), named)
     }

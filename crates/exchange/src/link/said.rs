@@ -47,6 +47,22 @@ pub(super) fn finding(
             format!("Put the line that is meant into the links file, for instance: {line}"),
         );
     }
+    if let [first, second, ..] = readings.at_once.as_slice() {
+        let line = question_line(number, first, matrix);
+        return Finding::new(
+            Code::LinkNotSure,
+            Place::Couplet(number),
+            format!(
+                "Question {number} asks two things at once: {}, and {}.",
+                meaning(first, matrix),
+                meaning(second, matrix)
+            ),
+            format!(
+                "Ask one of them here and the other in a question of its own. If only one is \
+                 meant, put its line into the links file, for instance: {line}"
+            ),
+        );
+    }
     let (sentence, remedy) = nothing(couplet, readings, matrix, names);
     Finding::new(Code::NotLinked, Place::Couplet(number), sentence, remedy)
 }

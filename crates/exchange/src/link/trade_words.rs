@@ -59,6 +59,30 @@ pub(super) const SYNONYMS: &[(&str, &str)] = &[
     ("thickness", "thick, thicker"),
 ];
 
+/// The keys above that say how something is: left over in a question, they ask for more.
+pub(super) const DESCRIBING: [&str; 14] = [
+    "tooth",
+    "smooth",
+    "lobe",
+    "compound",
+    "simple",
+    "opposite",
+    "alternate",
+    "spine",
+    "feather",
+    "hand",
+    "card",
+    "hair",
+    "point",
+    "round",
+];
+
+/// Words by which a question asks whether there is something at all.
+pub(super) const EXISTENCE: [&str; 14] = [
+    "have", "has", "had", "having", "got", "there", "with", "without", "no", "see", "find",
+    "show", "shows", "lack",
+];
+
 /// Where a table lacks the first word, its opposite is denied instead.
 pub(super) const OPPOSITES: [(&str, &str); 6] = [
     ("compound", "simple"),
@@ -129,7 +153,7 @@ pub(super) const FILLERS: &str = "a an the is are was were be been does do did h
     one ones thing kind plant animal creature specimen leaf leaves leafs piece part own whole \
     them together set sets place number form type count size you've it'll not no \
     without never neither nor lack lacks lacking none please now also both touch counted much \
-    upwards between against next side sides go goes going way";
+    upwards between against next side sides show shows go goes going way";
 
 /// Words after which what follows is denied.
 pub(super) const DENIALS: [&str; 20] = [

@@ -10,7 +10,7 @@ use spinney_model::Quantity;
 
 use super::numbers;
 use super::trade_words::{
-    AMBIGUOUS, BODY, DENIALS, FILLERS, NOT_UN, OPPOSITES, PARTS, SYNONYMS,
+    AMBIGUOUS, BODY, DENIALS, DESCRIBING, FILLERS, NOT_UN, OPPOSITES, PARTS, SYNONYMS,
 };
 
 /// One word (or phrase) of a sentence.
@@ -72,6 +72,7 @@ pub(super) struct Lexicon {
     pub(super) opposites: Vec<(String, String)>,
     pub(super) ambiguous: BTreeSet<String>,
     pub(super) parts: BTreeSet<String>,
+    describing: BTreeSet<String>,
 }
 
 impl Lexicon {
@@ -106,7 +107,13 @@ impl Lexicon {
                 .collect(),
             ambiguous: AMBIGUOUS.iter().map(|word| stem(word)).collect(),
             parts: PARTS.iter().map(|word| stem(word)).collect(),
+            describing: DESCRIBING.iter().map(|word| stem(word)).collect(),
         }
+    }
+
+    /// Whether a word of the trade says how something is.
+    pub(super) fn describes(&self, word: &Word) -> bool {
+        word.keys.iter().any(|(key, _)| self.describing.contains(key))
     }
 
     /// The words of a sentence, with what is denied marked.
@@ -192,9 +199,14 @@ impl<'t> Around<'t> {
         text == "one" && (points.contains(&self.back(1)) || places.contains(&self.back(1)))
     }
 
-    /// "Right through" and "straight across" say no more than "through" and "across".
+    /// "Right through" and "straight across" say no more than "through" and "across"; "all
+    /// round the edge" and "the whole way round" say where and not how.
     fn only_stresses(&self, text: &str) -> bool {
         let next = self.tokens.get(self.at + 1).map_or("", String::as_str);
+        if text == "round" {
+            return matches!(self.back(1), "way" | "all")
+                || matches!(next, "the" | "its" | "it");
+        }
         matches!(text, "right" | "straight" | "clean")
             && matches!(next, "through" | "across" | "along" | "round" | "around" | "down")
     }

@@ -7,6 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{Cell, Character, Code, Matrix, Place, Quantity, Scene, Taxon, Value};
 
+use super::cell_text::says_unknown;
 use super::characters_sheet::Described;
 use super::column::{self, Kinds};
 use super::grid::{Grid, Headed};
@@ -208,7 +209,8 @@ fn taxa(sheets: &Sheets, kinds: &Kinds<'_>) -> Vec<Taxon> {
     kinds.rows.iter().map(|(_, name)| taxon(name)).collect()
 }
 
-/// One finding a character names the kinds of which nobody knows.
+/// One finding a character names the kinds of which nobody knows. A cell that could not be
+/// understood, and a lone dash, have been told by themselves and are not told again.
 fn unknowns(
     characters: &[Character],
     cells: &[Vec<Cell>],
@@ -217,7 +219,10 @@ fn unknowns(
     report: &mut Report,
 ) {
     for ((character, column), heading) in characters.iter().zip(cells).zip(headings) {
-        let unknown = |at: &usize| column[*at].value == Value::Unknown;
+        let text = |at: usize| kinds.grid.get(kinds.rows[at].0, heading.column);
+        let unknown = |at: &usize| {
+            column[*at].value == Value::Unknown && says_unknown(text(*at))
+        };
         let unknown: Vec<usize> = (0..column.len()).filter(unknown).collect();
         let Some(first) = unknown.first() else { continue };
         let name = |at: &usize| {

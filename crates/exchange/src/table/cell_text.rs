@@ -4,6 +4,8 @@
 //! From text to what was typed, before anybody knows whether the column holds words or
 //! numbers. Unknown and "does not apply" are never the same thing.
 
+use std::borrow::Cow;
+
 use num_traits::Zero;
 use spinney_model::Share;
 
@@ -47,6 +49,17 @@ pub(super) enum What {
     Words(Vec<Part<String>>),
     /// Numbers, in the same way.
     Numbers(Vec<Part<Amount>>),
+    /// `yes 3 of 10`, `3 of 10`: what means something only where there are two answers.
+    OutOf(OutOf),
+}
+
+/// So many of so many, of which at least one was looked at.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) struct OutOf {
+    /// What was seen so often; None: nobody said.
+    pub(super) word: Option<String>,
+    pub(super) part: u32,
+    pub(super) whole: u32,
 }
 
 /// One of the things in a cell.
@@ -58,34 +71,64 @@ pub(super) struct Part<T> {
 }
 
 /// Why a cell could not be understood; a sentence without its subject, and a remedy.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) struct Trouble {
     pub(super) what: &'static str,
-    pub(super) remedy: &'static str,
+    pub(super) remedy: Cow<'static, str>,
 }
 
-const MIXED: Trouble = Trouble {
-    what: "mixes words and numbers",
-    remedy: "Type words or numbers, `lobed or entire`, or counts of each, `lobed 8, entire 2`.",
-};
-const HALF_COUNTED: Trouble = Trouble {
-    what: "has a count for some of its words and none for others",
-    remedy: "Give every word its count, `lobed 8, entire 2`, or none, `lobed or entire`.",
-};
-const SHARES: Trouble = Trouble {
-    what: "has shares that do not add up to the whole",
-    remedy: "Let the shares add up to 100 %, or type how many of each you saw.",
-};
-const NO_COUNT: Trouble = Trouble {
-    what: "counts none, or more than can be counted",
-    remedy: "Leave out what nobody saw; type the count in digits.",
-};
-const AMBIGUOUS: Trouble =
-    Trouble { what: "may mean a thousand or a decimal", remedy: "Type `1500`, or `1.5`." };
-const NOT_A_NUMBER: Trouble = Trouble {
-    what: "is neither a number nor a range",
-    remedy: "Type `40 mm`, `4 cm` or a range, `30-60`; what is not certain is a wider range.",
-};
+impl Trouble {
+    pub(super) const fn new(what: &'static str, remedy: &'static str) -> Self {
+        Self { what, remedy: Cow::Borrowed(remedy) }
+    }
+}
+
+const MIXED: Trouble = Trouble::new(
+    "mixes words and numbers",
+    "Type words or numbers, `lobed or entire`, or counts of each, `lobed 8, entire 2`.",
+);
+const HALF_COUNTED: Trouble = Trouble::new(
+    "has a count for some of its words and none for others",
+    "Give every word its count, `lobed 8, entire 2`, or none, `lobed or entire`.",
+);
+const SHARES: Trouble = Trouble::new(
+    "has shares that do not add up to the whole",
+    "Let the shares add up to 100 %, or type how many of each you saw.",
+);
+const NO_COUNT: Trouble = Trouble::new(
+    "counts none, or more than can be counted",
+    "Leave out what nobody saw; type the count in digits.",
+);
+const NOT_A_NUMBER: Trouble = Trouble::new(
+    "is neither a number nor a range",
+    "Type `40 mm`, `4 cm` or a range, `30-60`; what is not certain is a wider range.",
+);
+const ONE_END: Trouble = Trouble::new(
+    "says only where the range begins or ends",
+    "Type both ends of what was seen, such as `5-9` or `15-20 mm`.",
+);
+pub(super) const OUT_OF: Trouble = Trouble::new(
+    "says how many of how many, but not what the others were",
+    "Type how many of each were seen, such as `lobed 3, entire 7` or `yes 3, no 7`.",
+);
+
+/// `1,200 mm`, with what the person may have meant.
+fn ambiguous(item: &str) -> Trouble {
+    let what = "may mean a thousand or a decimal";
+    let bytes = item.as_bytes();
+    let thousands: String = item.split(',').collect();
+    let remedy = match item.split_once(',') {
+        Some((before, after)) if bytes.iter().filter(|byte| **byte == b',').count() == 1 => {
+            let end = after.find(|sign: char| !sign.is_ascii_digit()).unwrap_or(after.len());
+            let (decimals, rest) = after.split_at(end);
+            let decimals = decimals.trim_end_matches('0');
+            let point = if decimals.is_empty() { "" } else { "." };
+            format!("Type `{thousands}`, or `{before}{point}{decimals}{rest}`.")
+        }
+        _ => format!("Type `{thousands}` if that is meant, or decimals with a point."),
+    };
+    Trouble { what, remedy: Cow::Owned(remedy) }
+}
 
 /// Understands a cell. `heading` is folded: `5 leaflets` under "number of leaflets" is 5.
 pub(super) fn understand(text: &str, heading: &str) -> Result<Typed, Trouble> {
@@ -93,6 +136,9 @@ pub(super) fn understand(text: &str, heading: &str) -> Result<Typed, Trouble> {
     let of = |what, listed| Ok(Typed { what, seen, listed });
     if let Some(known) = fixed(text) {
         return of(known, false);
+    }
+    if let Some(out_of) = out_of(text) {
+        return of(What::OutOf(out_of?), false);
     }
     let items = list(text);
     let items: Vec<&str> = items.into_iter().filter(|item| !item.is_empty()).collect();
@@ -131,6 +177,33 @@ fn fixed(text: &str) -> Option<What> {
         }
         _ => return None,
     })
+}
+
+/// Whether a cell itself says that nobody knows, by `?` or by being empty.
+pub(super) fn says_unknown(text: &str) -> bool {
+    matches!(fixed(seen(text.trim()).0), Some(What::Empty | What::Question))
+}
+
+/// `yes 3 of 10`, `3 of 10 yes`, `3 out of 10`.
+fn out_of(text: &str) -> Option<Result<OutOf, Trouble>> {
+    let words: Vec<&str> = text.split_whitespace().collect();
+    let is = |at: usize, word: &str| words[at].eq_ignore_ascii_case(word);
+    let of = (0..words.len()).find(|at| is(*at, "of"))?;
+    let out = of > 0 && is(of - 1, "out");
+    let (before, whole) = (if out { of - 1 } else { of }, *words.get(of + 1)?);
+    let part = *words.get(before.checked_sub(1)?)?;
+    let number = |text: &str| text.trim_end_matches(['.', ':']).parse::<u32>().ok();
+    let (part, whole) = (number(part)?, number(whole)?);
+    let (front, behind) = (words[..before - 1].join(" "), words[of + 2..].join(" "));
+    let word = match (front.trim_end_matches([':', ',']), behind.as_str()) {
+        ("", "") => None,
+        (word, "") | ("", word) => Some(unquote(word)),
+        _ => return None,
+    };
+    if whole == 0 || part > whole {
+        return Some(Err(NO_COUNT));
+    }
+    Some(Ok(OutOf { word, part, whole }))
 }
 
 /// Takes `(12 seen)` off the end: on how many things it was seen.
@@ -194,9 +267,10 @@ fn thing(item: &str, heading: &str) -> Result<Thing, Trouble> {
     }
     match amount(item) {
         Ok(number) => return Ok(Thing::Number(number)),
+        Err(NoAmount::NotANumber) if one_end(item) => return Err(ONE_END),
         Err(NoAmount::NotANumber) if begins_like_a_number(item) => return Err(NOT_A_NUMBER),
         Err(NoAmount::NotANumber) => {}
-        Err(NoAmount::Ambiguous) => return Err(AMBIGUOUS),
+        Err(NoAmount::Ambiguous) => return Err(ambiguous(item)),
         Err(NoAmount::TooLarge) => return Err(NOT_A_NUMBER),
         Err(NoAmount::Other) => {
             return number_of(item, heading).map(Thing::Number).ok_or(NOT_A_NUMBER);
@@ -230,6 +304,11 @@ const HEDGES: [&str; 14] = [
     "nearly",
 ];
 
+/// `≥ 5`, `< 2 cm`
+fn one_end(item: &str) -> bool {
+    item.starts_with(['<', '>', '≤', '≥']) && begins_like_a_number(item)
+}
+
 /// `about 5`, `<5`, `~5`
 fn begins_like_a_number(item: &str) -> bool {
     let folded = fold(item);
@@ -239,7 +318,7 @@ fn begins_like_a_number(item: &str) -> bool {
     {
         return true;
     }
-    let rest = item.trim_start_matches(['<', '>', '~', '≈', '≤', '≥', '±', '+']);
+    let rest = item.trim_start_matches(['<', '>', '~', '≈', '≤', '≥', '±', '+', '=']);
     rest.len() < item.len() && rest.trim_start().starts_with(|sign: char| sign.is_ascii_digit())
 }
 

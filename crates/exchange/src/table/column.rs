@@ -5,7 +5,7 @@
 
 use spinney_model::{Cell, Character, Code, Quantity, Scale, Unit, Value};
 
-use super::cell_text::{Trouble, Typed, What, understand};
+use super::cell_text::{Part, Trouble, Typed, What, understand};
 use super::characters_sheet::Values;
 use super::heading::Heading;
 use super::number::{Amount, TypedUnit, quantity};
@@ -44,10 +44,15 @@ pub(super) fn read(
     report: &mut Report,
 ) -> Option<(Character, Vec<Cell>)> {
     let mut column = Column::of(heading, kinds, report);
+    column.take_number_words(report);
     let (scale, cells) = match column.values() {
         Values::Words => {
             column.take_numbered_names(report);
             words::read(&column, report)?
+        }
+        Values::Counts if numbers::too_many(&column) => {
+            numbers::told_too_many(&column, report);
+            numbers::measure(&column, usual_gap, report)
         }
         Values::Counts => (Scale::Counts, numbers::counts(&column, report)),
         Values::Measure => numbers::measure(&column, usual_gap, report),
@@ -134,7 +139,7 @@ impl<'c> Column<'c> {
                     self.heading.name, trouble.what
                 )
             },
-            trouble.remedy,
+            &trouble.remedy,
         );
     }
 
@@ -220,6 +225,50 @@ impl<'c> Column<'c> {
         );
     }
 
+    /// `five` in a column of counts is 5.
+    fn take_number_words(&mut self, report: &mut Report) {
+        let described = self.heading.described;
+        let declared = described.and_then(|row| row.values);
+        let words_wanted = described.is_some_and(|row| !row.states.is_empty());
+        let counts = declared == Some(Values::Counts);
+        let other = declared.is_some() || self.heading.unit.is_some();
+        if words_wanted || !counts && (other || self.heading.is_length()) {
+            return;
+        }
+        let written: Vec<_> = self.typed.iter().map(|typed| number_words(&typed.what)).collect();
+        let is = |wanted: fn(&What) -> bool| {
+            self.typed.iter().filter(|typed| wanted(&typed.what)).count()
+        };
+        let (words, digits) = (
+            is(|what| matches!(what, What::Words(_))),
+            is(|what| matches!(what, What::Numbers(_))),
+        );
+        let spelt = written.iter().flatten().count();
+        if spelt == 0 || !counts && words - spelt >= digits + spelt {
+            return;
+        }
+        let first = written.iter().position(Option::is_some).expect("at least one is spelt");
+        for (typed, numbers) in self.typed.iter_mut().zip(written) {
+            if let Some(numbers) = numbers {
+                typed.what = What::Numbers(numbers);
+            }
+        }
+        if digits == 0 && !counts {
+            report.one(
+                Code::Assumed,
+                super::of_character(&self.heading.name),
+                format!(
+                    "The words under “{}”, such as “{}” ({}), are read as numbers.",
+                    self.heading.name,
+                    self.text(first),
+                    self.place(first)
+                ),
+                "Type digits. If they are only names, write words under “values” on the sheet \
+                 “characters”.",
+            );
+        }
+    }
+
     /// Every amount in the column.
     pub(super) fn amounts(&self) -> impl Iterator<Item = (usize, &Amount)> {
         self.typed.iter().enumerate().flat_map(|(at, typed)| {
@@ -236,13 +285,24 @@ impl<'c> Column<'c> {
         match self.typed[at].what {
             What::Empty | What::Question | What::Dash => Some(Value::Unknown),
             What::NotApplicable => Some(Value::DoesNotApply),
-            What::Words(_) | What::Numbers(_) => None,
+            What::Words(_) | What::Numbers(_) | What::OutOf(_) => None,
         }
     }
 }
 
-/// The safety gap of a measure in its unit.
+/// The numbers of a cell in which every part is a number in words.
+fn number_words(what: &What) -> Option<Vec<Part<Amount>>> {
+    let What::Words(parts) = what else { return None };
+    let number = |part: &Part<String>| {
+        Some(Part { item: Amount::in_words(&part.item)?, share: part.share })
+    };
+    parts.iter().map(number).collect()
+}
+
+/// The safety gap of a measure in its unit. Without a unit nobody can tell what the usual one
+/// would be: of a ratio, 5 is more than there is.
 fn gap(heading: &Heading<'_>, unit: Unit, usual: Quantity, report: &mut Report) -> Quantity {
+    let usual = if unit == Unit::Unstated { Quantity::ZERO } else { usual };
     let Some(described) = heading.described else { return usual };
     let Some(wanted) = &described.gap else { return usual };
     let typed = wanted.unit.or(described.unit).filter(|typed| typed.kept_as() == unit);

@@ -1,4 +1,4 @@
-//! Numbers and units as people type them: `4 cm`, `3,5`, `30–60 mm`, `1 to 2 in`.
+//! Numbers and units as people type them: `4 cm`, `3,5`, `30–60 mm`, `1 to 2 in`, `8±1 mm`.
 //!
 //! From text to exact numbers; nothing passes through a float. The inch is 25.4 mm by the
 //! international yard and pound agreement of 1959.
@@ -106,7 +106,10 @@ pub(super) fn amount(text: &str) -> Result<Amount, NoAmount> {
         let unit = first_unit;
         return Ok(Amount { low: first, high: first, unit, backwards: false });
     }
-    let rest = after_dash(rest).ok_or(NoAmount::Other)?;
+    let (give_or_take, rest) = match after_plus_minus(rest) {
+        Some(rest) => (true, rest),
+        None => (false, after_dash(rest).ok_or(NoAmount::Other)?),
+    };
     let (second, rest) = number(rest.trim_start()).map_err(|why| match why {
         NoAmount::NotANumber => NoAmount::Other,
         why => why,
@@ -125,12 +128,50 @@ pub(super) fn amount(text: &str) -> Result<Amount, NoAmount> {
         }
         (a, b) => (first, second, a.or(b)),
     };
+    if give_or_take {
+        return around(low, high, unit);
+    }
     let backwards = low > high;
     let (low, high) = if backwards { (high, low) } else { (low, high) };
     Ok(Amount { low, high, unit, backwards })
 }
 
+/// `8 ± 1`: from 7 to 9. Nothing is smaller than nothing, so the range begins at 0 at least.
+fn around(
+    middle: Share,
+    more_or_less: Share,
+    unit: Option<TypedUnit>,
+) -> Result<Amount, NoAmount> {
+    let none = Share::from_integer(0);
+    if middle < none || more_or_less < none {
+        return Err(NoAmount::Other);
+    }
+    let low = (middle - more_or_less).max(none);
+    Ok(Amount { low, high: middle + more_or_less, unit, backwards: false })
+}
+
+/// The numbers that children write out.
+const IN_WORDS: [&str; 12] = [
+    "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven",
+    "twelve",
+];
+
 impl Amount {
+    /// `five`, or `five to seven`.
+    pub(super) fn in_words(text: &str) -> Option<Self> {
+        let number = |word: &str| {
+            let at = IN_WORDS.iter().position(|known| word.eq_ignore_ascii_case(known))?;
+            Some(Share::from_integer(i128::try_from(at).ok()? + 1))
+        };
+        let text = text.trim();
+        let (low, high) = match text.split_once(" to ").or_else(|| text.split_once('-')) {
+            Some((low, high)) => (number(low.trim())?, number(high.trim())?),
+            None => (number(text)?, number(text)?),
+        };
+        let backwards = low > high;
+        Some(Self { low: low.min(high), high: low.max(high), unit: None, backwards })
+    }
+
     /// Both ends as whole numbers from 0, if they are.
     pub(super) fn whole(&self) -> Option<(u32, u32)> {
         let end = |end: Share| {
@@ -153,12 +194,20 @@ pub(super) fn quantity(number: Share, unit: Option<TypedUnit>) -> Quantity {
     Quantity::from_thousandths(i64::try_from(thousandths).unwrap_or(i64::MAX))
 }
 
-/// What follows a dash of any sort, or `to`.
+/// What follows `±`, `+/-` or `+-`.
+fn after_plus_minus(text: &str) -> Option<&str> {
+    ["±", "+/-", "+-", "+/−"].iter().find_map(|sign| text.strip_prefix(sign))
+}
+
+/// What follows a dash of any sort, two or three dots, or `to`.
 fn after_dash(text: &str) -> Option<&str> {
     let dash = |sign: char| {
         matches!(sign, '-' | '\u{2010}'..='\u{2015}' | '\u{2212}' | '\u{fe58}' | '\u{ff0d}')
     };
     if let Some(rest) = text.strip_prefix(dash) {
+        return Some(rest);
+    }
+    if let Some(rest) = ["...", "..", "…"].iter().find_map(|dots| text.strip_prefix(dots)) {
         return Some(rest);
     }
     let word = text.get(..2)?;
@@ -204,7 +253,9 @@ fn unit(text: &str) -> (Option<TypedUnit>, &str) {
     let trimmed = text.trim_start();
     let letters = |sign: char| sign.is_alphabetic() || matches!(sign, '°' | 'º' | '″' | '"');
     let end = trimmed.find(|sign| !letters(sign)).unwrap_or(trimmed.len());
-    let dotted = if trimmed[end..].starts_with('.') { end + 1 } else { end };
+    // The dot of `3 cm. to 5 cm.`, but not the two of `3 cm..5 cm`.
+    let dot = trimmed[end..].starts_with('.') && !trimmed[end..].starts_with("..");
+    let dotted = if dot { end + 1 } else { end };
     match TypedUnit::read(&trimmed[..end]) {
         Some(unit) => (Some(unit), &trimmed[dotted..]),
         None => (None, text),

@@ -62,7 +62,8 @@ fn has_encrypted_package(bytes: &[u8]) -> bool {
     bytes.windows(name.len()).any(|window| window == name)
 }
 
-fn decode(bytes: &[u8]) -> Cow<'_, str> {
+/// Text by its byte order mark, else UTF-8, else Windows-1252.
+pub(super) fn decode(bytes: &[u8]) -> Cow<'_, str> {
     if let Some((encoding, length)) = encoding_rs::Encoding::for_bom(bytes) {
         return encoding.decode_without_bom_handling(&bytes[length..]).0;
     }

@@ -2,9 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Couplet, End, Wording};
+use spinney_model::{Couplet, Destination, End, TaxonIx, Wording};
 
-use super::layout::Plan;
+use super::layout::{LEVELS, Plan};
 use super::tree::{Forest, Item, Node, Tree};
 use crate::drawing;
 use crate::key_pages::answer_words;
@@ -12,10 +12,34 @@ use crate::setting::Setting;
 use crate::sheet::ink::{Dash, Ink, MM_IN_PT, Pen, Style};
 use crate::sheet::{Group, Path, Piece, Role, Segment};
 
-/// A tab stands half on its card; mm.
+/// A tab stands half on its card; mm, with the smallest letters.
 const TAB: f64 = 7.0;
 /// From the top of a tab to the first words of its card.
 const WORDS: f64 = TAB + 0.8;
+/// Every word on a card, times the plan's scale: one chart, one size of letters.
+const LETTERS: Style = Style::SMALL_STRONG;
+/// From the edge of a question's card to its words, in mm.
+const PADDING: f64 = 2.0;
+
+/// How wide the widest word of the questions and of the kinds' names makes its card, in mm,
+/// with the smallest letters.
+pub(super) fn longest_words(setting: &Setting) -> (f64, f64) {
+    let widest = |text: &str| {
+        let words = text.split_whitespace();
+        words.map(|word| setting.block(word, LETTERS, f64::INFINITY).width).fold(0.0, f64::max)
+    };
+    let (mut asked, mut named) = (0.0, 0.0);
+    for couplet in &setting.booklet.key.couplets {
+        let (first, second) = question(couplet);
+        asked = widest(&first).max(widest(&second.unwrap_or_default())).max(asked);
+        for to in [&couplet.yes, &couplet.no] {
+            if let Destination::End(end) = to {
+                named = widest(&setting.end_name(end)).max(named);
+            }
+        }
+    }
+    (asked + 2.0 * PADDING + 0.1, named + 0.1)
+}
 
 /// Draws all trees of a page.
 pub(super) fn draw(
@@ -75,7 +99,7 @@ fn tree_lines(
         for (child, yes) in children.into_iter().zip([true, false]) {
             let from = middles[at] + if yes { -4.0 } else { 4.0 };
             let (to, top) = (middles[child], plan.tops[node.depth + 1]);
-            let bend = top - 3.5;
+            let bend = top - LEVELS / 2.0;
             let dash = if yes { Dash::Solid } else { Dash::Dashed };
             let segments = vec![
                 Segment::Move(from, foot),
@@ -95,8 +119,8 @@ fn tree_lines(
 pub(super) fn height(setting: &Setting, node: &Node, plan: &Plan) -> f64 {
     let words = words(setting, node, plan, None);
     match node.item {
-        Item::End(_) | Item::Blank => WORDS + words.h + 1.0 + plan.picture,
-        _ => WORDS + words.h + 2.0,
+        Item::End(_) | Item::Blank => WORDS * plan.scale + words.h + 1.0 + plan.picture,
+        _ => WORDS * plan.scale + words.h + PADDING,
     }
 }
 
@@ -111,33 +135,39 @@ fn card(
     let width = plan.width(&node.item);
     let words = words(setting, node, plan, Some(pages));
     let high = height(setting, node, plan);
+    let (tab_high, top) = (TAB * plan.scale, WORDS * plan.scale);
     let mut card = Piece::blank(width, high);
     match &node.item {
         Item::End(end) => {
-            let y = WORDS + words.h + 1.0;
+            let y = top + words.h + 1.0;
             let only = if let [only] = end.taxa[..] { Some(only) } else { None };
             let picture = setting.picture_box(only, width, plan.picture);
-            card = card.with(0.0, WORDS, words).with(0.0, y, picture);
+            card = card.with(0.0, top, words).with(0.0, y, picture);
         }
         Item::Blank => {
-            let y = WORDS + words.h + 1.0;
+            let y = top + words.h + 1.0;
             let empty = setting.empty_box(width, plan.picture, "write or stick it here");
-            card = card.with(0.0, WORDS, words).with(0.0, y, empty);
+            card = card.with(0.0, top, words).with(0.0, y, empty);
         }
         Item::Question(_) => {
             let pen = Some(Pen::solid(0.5, Ink::Hedge));
-            let frame = Piece::rectangle(width, high - TAB / 2.0, Some(Ink::Tint), pen);
-            card = card.with(0.0, TAB / 2.0, frame).with(2.0, WORDS, words);
+            let frame = Piece::rectangle(width, high - tab_high / 2.0, Some(Ink::Tint), pen);
+            card = card.with(0.0, tab_high / 2.0, frame).with(PADDING, top, words);
         }
         Item::GoesOn(_) | Item::Elsewhere { .. } => {
             let pen = Some(Pen::solid(0.3, Ink::Ink));
-            let frame = Piece::rectangle(width, high - TAB / 2.0, Some(Ink::Paper), pen);
-            card = card.with(0.0, TAB / 2.0, frame).with(2.0, WORDS, words);
+            let frame = Piece::rectangle(width, high - tab_high / 2.0, Some(Ink::Paper), pen);
+            card = card.with(0.0, tab_high / 2.0, frame).with(PADDING, top, words);
         }
     }
-    match tab(setting, tree, at, pages) {
+    match tab(setting, tree, at, plan, pages) {
         Some(tab) => {
             let x = (width - tab.w) / 2.0;
+            let sign = 4.8 * plan.scale;
+            if hurts(setting, node) {
+                let beside = (x + tab.w + 0.8).min(width - sign);
+                card = card.with(beside, (tab_high - sign) / 2.0, drawing::warning(sign));
+            }
             // The tab is heard before the words of its card.
             let mut first = Piece::blank(width, high).with(0.0, 0.0, card);
             let tab = tab.moved(x, 0.0);
@@ -154,6 +184,7 @@ fn tab(
     setting: &Setting,
     tree: &Tree,
     at: usize,
+    plan: &Plan,
     pages: &BTreeMap<usize, (usize, usize)>,
 ) -> Option<Piece> {
     let node = &tree.nodes[at];
@@ -164,8 +195,9 @@ fn tab(
             Some((from @ 1.., _)) => format!("{}, from page {from}", letter(pages, couplet)),
             _ => "no way leads here".to_owned(),
         };
-        let block = setting.block(&words, Style::SMALL_STRONG.inked(Ink::Paper), 60.0);
-        let (w, h) = (block.width + 6.0, TAB);
+        let style = Style { size: LETTERS.size * plan.scale, ..LETTERS };
+        let block = setting.block(&words, style.inked(Ink::Paper), 60.0 * plan.scale);
+        let (w, h) = (block.width + 6.0, TAB * plan.scale);
         let y = (h - block.height) / 2.0;
         return Some(drawing::leaf_tab(w, h).with(3.0, y, Piece::text(block, Role::Paragraph)));
     };
@@ -173,7 +205,8 @@ fn tab(
         tree.nodes.iter().find(|node| node.children.is_some_and(|c| c.contains(&at)))?;
     let Item::Question(couplet) = parent.item else { return None };
     let words = answer_words(&setting.booklet.key.couplets[couplet]);
-    Some(setting.answer(if yes { words.0 } else { words.1 }, yes, Role::Paragraph))
+    let word = if yes { words.0 } else { words.1 };
+    Some(setting.scaled_answer(word, yes, Role::Paragraph, plan.scale))
 }
 
 /// The letter of a branch that goes on over the page: A, B, … Z, AA.
@@ -199,25 +232,25 @@ fn words(
     let width = plan.width(&node.item);
     let set = |text: &str, style: Style, lines: usize| {
         let style = Style { size: style.size * plan.scale, ..style };
-        setting.block(text, style, width - 4.0).at_most(&setting.faces, lines)
+        setting.block(text, style, width - 2.0 * PADDING).at_most(&setting.faces, lines)
     };
     match &node.item {
         Item::Question(couplet) => {
             let couplet = &setting.booklet.key.couplets[*couplet];
             let (first, second) = question(couplet);
             let text = format!("{} {first}", couplet.number);
-            let first = Piece::text(set(&text, Style::SMALL_STRONG, 9), Role::Paragraph);
+            let first = Piece::text(set(&text, LETTERS, 9), Role::Paragraph);
             second.into_iter().fold(first, |first, text| {
-                let second = set(&text, Style::SMALL_STRONG, 9);
+                let second = set(&text, LETTERS, 9);
                 first.then(1.0, Piece::text(second, Role::Paragraph))
             })
         }
         Item::End(end) => end_name(setting, end, width, plan.scale),
-        Item::Blank => Piece::text(set("Where to?", Style::SMALL, 1), Role::Paragraph),
+        Item::Blank => Piece::text(set("Where to?", LETTERS, 1), Role::Paragraph),
         Item::Elsewhere { number, known } => {
             let missing = format!("go to {number} (there is no {number})");
             let text = if *known { format!("go to {number}") } else { missing };
-            Piece::text(set(&text, Style::SMALL_STRONG, 3), Role::Paragraph)
+            Piece::text(set(&text, LETTERS, 3), Role::Paragraph)
         }
         Item::GoesOn(couplet) => {
             let page =
@@ -225,37 +258,27 @@ fn words(
             let (letter, page) =
                 page.map_or(("A".to_owned(), 10), |(letter, at)| (letter, at.1));
             let text = format!("goes on at page {page}, {letter}");
-            let block = set(&text, Style::SMALL_STRONG, 3);
+            let block = set(&text, LETTERS, 3);
             // Room for three lines, whatever the number of the page turns out to be.
-            let high = Style::SMALL.size * Style::SMALL.leading * 3.0 * MM_IN_PT * plan.scale;
+            let high = LETTERS.size * LETTERS.leading * 3.0 * MM_IN_PT * plan.scale;
             Piece::text(block, Role::Paragraph).at_least(0.0, high)
         }
     }
 }
 
-/// The name of an end in the middle of its card, with a warning sign where it may hurt.
-fn end_name(setting: &Setting, end: &End, width: f64, scale: f64) -> Piece {
+/// Whether a kind of this end carries a caution.
+fn hurts(setting: &Setting, node: &Node) -> bool {
     let taxa = setting.booklet.matrix.taxa();
-    let hurts =
-        end.taxa.iter().any(|ix| taxa.get(ix.0).is_some_and(|taxon| taxon.caution.is_some()));
-    let sign = if hurts { 6.0 } else { 0.0 };
-    let name = setting.end_name(end);
-    let scaled = |style: Style| Style { size: style.size * scale, ..style };
-    let large = setting.block(&name, scaled(Style::STRONG), width - sign);
-    // Small names stand on as much paper as large ones, so that the pictures stand in a row.
-    let least = scaled(Style::STRONG).size * Style::STRONG.leading * MM_IN_PT;
-    let block = if large.lines.len() > 1 {
-        let style = scaled(Style::SMALL_STRONG);
-        setting.block(&name, style, width - sign).at_most(&setting.faces, 4)
-    } else {
-        large
-    };
-    let x = (width - block.width - sign) / 2.0;
-    let mut piece = Piece::blank(width, block.height.max(least));
-    if hurts {
-        piece = piece.with(x, 0.4, drawing::warning(5.0));
-    }
-    piece.with(x + sign, 0.0, Piece::text(block, Role::Paragraph))
+    let warned = |ix: &TaxonIx| taxa.get(ix.0).is_some_and(|taxon| taxon.caution.is_some());
+    matches!(&node.item, Item::End(end) if end.taxa.iter().any(warned))
+}
+
+/// The name of an end in the middle of its card.
+fn end_name(setting: &Setting, end: &End, width: f64, scale: f64) -> Piece {
+    let style = Style { size: LETTERS.size * scale, ..LETTERS };
+    let block = setting.block(&setting.end_name(end), style, width);
+    let block = block.at_most(&setting.faces, 4).centred(width);
+    Piece::text(block, Role::Paragraph)
 }
 
 /// The question, or both leads.

@@ -10,15 +10,15 @@ use super::tree::{Forest, Item, Tree};
 use crate::setting::Setting;
 
 /// The least distance of two cards beside each other, in mm.
-const APART: f64 = 3.0;
+const APART: f64 = 2.4;
 /// The least distance of two levels, for the lines between them, in mm.
-const LEVELS: f64 = 6.0;
+pub(super) const LEVELS: f64 = 4.2;
 /// The least height of an end's picture, in mm.
 const PICTURE: f64 = 15.0;
 /// The same where letters are larger than they must be.
-const ROOMY: f64 = 15.0;
-/// Letters are set as large as fits, in steps of 1.2.
-const SCALES: [f64; 4] = [1.728, 1.44, 1.2, 1.0];
+const ROOMY: f64 = 18.0;
+/// Letters are set as large as fits, in steps of a tenth, up to about three times 12 pt.
+const STEPS: i32 = 12;
 
 /// Where everything stands on one page of a chart; all in mm.
 #[derive(Clone, Debug, Default)]
@@ -106,24 +106,29 @@ impl Plan {
 }
 
 /// Widths of a question's card that are tried, in mm.
-const QUESTIONS: [f64; 7] = [64.0, 56.0, 48.0, 40.0, 34.0, 30.0, 28.0];
+const QUESTIONS: [f64; 8] = [64.0, 56.0, 48.0, 40.0, 34.0, 30.0, 28.0, 25.0];
 /// Widths of an end's card that are tried, in mm.
-const ENDS: [f64; 8] = [60.0, 52.0, 46.0, 40.0, 36.0, 32.0, 30.0, 28.0];
+const ENDS: [f64; 10] = [60.0, 52.0, 46.0, 40.0, 36.0, 32.0, 30.0, 28.0, 26.0, 24.0];
 
-/// The largest plan that fits one of the rooms (turned or not, width, height).
+/// The largest plan that fits one of the rooms (turned or not, width, height), with letters no
+/// larger than `most` times 12 pt.
 pub(super) fn plan(
     setting: &Setting,
     forest: &Forest,
     rooms: &[(bool, f64, f64)],
+    most: f64,
 ) -> Option<Plan> {
-    SCALES.into_iter().find_map(|scale| plan_at(setting, forest, rooms, scale))
+    let scales = (0..=STEPS).rev().map(|step| 1.1_f64.powi(step));
+    let scales = scales.filter(|scale| *scale <= most + 1.0e-9);
+    let words = cards::longest_words(setting);
+    scales.into_iter().find_map(|scale| plan_at(setting, forest, rooms, (scale, words)))
 }
 
 fn plan_at(
     setting: &Setting,
     forest: &Forest,
     rooms: &[(bool, f64, f64)],
-    scale: f64,
+    (scale, words): (f64, (f64, f64)),
 ) -> Option<Plan> {
     let bare = |question: f64, end: f64| Plan {
         scale,
@@ -134,14 +139,19 @@ fn plan_at(
     let questions =
         QUESTIONS.map(|width| Levels::of(setting, forest, &bare(width, 28.0), true));
     let ends = ENDS.map(|width| Levels::of(setting, forest, &bare(28.0, width), false));
-    let least = if scale > 1.0 { ROOMY * scale } else { PICTURE };
+    let least = if scale > 1.0 { ROOMY } else { PICTURE };
+    // No word is broken, unless it is longer than any card should be wide.
+    let narrow = |width: f64, word: f64| width < word.min(QUESTIONS[3]);
     let mut best: Option<(f64, Plan, Packed, (f64, f64))> = None;
     for (question, asked) in QUESTIONS.into_iter().zip(&questions) {
         for (end, ended) in ENDS.into_iter().zip(&ends) {
             let packed = pack(forest, question * scale, end * scale);
             let levels = asked.joined(ended);
             for &(turned, wide, high) in rooms {
-                if packed.right - packed.left > wide {
+                if packed.right - packed.left > wide
+                    || narrow(question, words.0)
+                    || narrow(end, words.1)
+                {
                     continue;
                 }
                 let Some(picture) = tallest(&levels, end * scale, least, high) else {

@@ -11,15 +11,31 @@ pub(crate) const NEWCOMER: &str =
     "Does the sentence not fit? Then stop: you may have found a newcomer.";
 
 /// The least height of the picture or box, in mm: a leaf's tip and edge, or a small rubbing.
-const BOX: f64 = 42.0;
+const BOX: f64 = 40.0;
 
-/// What stands beneath the name of an end.
-pub(super) fn piece(setting: &Setting, end: &End, wide: f64) -> Piece {
-    let across = (wide * 0.4).clamp(36.0, 48.0);
-    let words = sentences(setting, end, wide - across - 4.0);
-    let words = words.then(2.0, newcomer(setting, wide - across - 4.0));
-    let high = BOX.max(words.h.min(BOX + 12.0));
-    pictures(setting, end, across, high).with(across + 4.0, 0.0, words)
+/// An end wider than this has its box beside the name, a narrower one beneath it, in mm.
+const BESIDE: f64 = 100.0;
+
+/// The name of an end, as it is set in a width, with its words beneath and its box to the
+/// right of them, from `top` down.
+pub(super) fn piece(
+    setting: &Setting,
+    end: &End,
+    name: impl Fn(f64) -> Piece,
+    top: f64,
+    wide: f64,
+) -> Piece {
+    let across = (wide * 0.42).clamp(36.0, 46.0);
+    let room = wide - across - 4.0;
+    let words = sentences(setting, end, room);
+    let words = words.then(2.0, newcomer(setting, room));
+    let beside = wide > BESIDE;
+    let name = name(if beside { room } else { wide });
+    let below = name.h + 2.0;
+    let (from, least) = if beside { (top, below - top + words.h) } else { (below, words.h) };
+    let high = BOX.max(least.min(BOX + 12.0));
+    let words = name.with(0.0, below, words);
+    words.with(room + 4.0, from, pictures(setting, end, across, high))
 }
 
 fn newcomer(setting: &Setting, wide: f64) -> Piece {

@@ -22,7 +22,7 @@ pub(super) fn piece(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
         let y = whole.h + 1.0;
         whole = whole.with(13.0, y, line);
     }
-    whole.then(2.5, ways(setting, couplet, wide)).grouped(Group::Section)
+    whole.then(2.0, ways(setting, couplet, wide)).grouped(Group::Section)
 }
 
 fn head(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
@@ -72,8 +72,8 @@ fn ways(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
     let room = wide - BETWEEN;
     let ends = [&couplet.yes, &couplet.no].map(|to| matches!(to, Destination::End(_)));
     let left = match ends {
-        [true, false] => room * 0.64,
-        [false, true] => room * 0.36,
+        [true, false] => room * 0.66,
+        [false, true] => room * 0.34,
         _ => room * 0.5,
     };
     let way = |yes: bool, wide: f64| {
@@ -128,7 +128,14 @@ fn destination(setting: &Setting, to: &Destination, (x, y): (f64, f64), wide: f6
             line(&format!("go to {number}{missing}"), Style::LARGE)
         }
         Destination::End(at) => {
-            line(&setting.end_name(at), Style::LARGE).then(2.5, end::piece(setting, at, wide))
+            let name = |wide: f64| {
+                let block = setting.block(&setting.end_name(at), Style::LARGE, wide - x);
+                let block = block.at_most(&setting.faces, 6);
+                let down = ((ROW - block.height) / 2.0).max(-0.4);
+                let text = Piece::text(block, Role::Paragraph);
+                Piece::blank(wide, y + ROW).with(x, y + down, text)
+            };
+            end::piece(setting, at, name, y, wide)
         }
         Destination::Missing => {
             let from = x + 24.0;

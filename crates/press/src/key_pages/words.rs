@@ -24,7 +24,26 @@ pub(super) fn put(setting: &Setting, flow: &mut Flow) {
     // A page more for a word or two is no help to anybody.
     let page = flow.deep() - 24.0;
     let fewer = (high(&small) / page).ceil() < (high(&large) / page).ceil();
-    let pieces = if fewer { small } else { large };
+    let mut pieces = if fewer { small } else { large };
+    // Nor is one for the look-alikes only: every copy would be a sheet of paper more.
+    let left = flow.room() - 24.0;
+    if !fewer && high(&pieces) <= left {
+        return place(flow, setting, pieces, column);
+    }
+    let bare: Vec<_> = entries
+        .iter()
+        .map(|entry| {
+            let entry = Entry { not_to_be_confused: None, ..*entry };
+            piece(setting, &entry, column, Style::SMALL)
+        })
+        .collect();
+    if high(&pieces) > left && high(&bare) <= left {
+        pieces = bare;
+    }
+    place(flow, setting, pieces, column);
+}
+
+fn place(flow: &mut Flow, setting: &Setting, pieces: Vec<Piece>, column: f64) {
     let Some(first) = pieces.first() else { return };
     let heading = setting.heading(2, "Words in this key", Style::HEADING, flow.wide());
     flow.put_with(8.0, heading, first.h + 4.0);

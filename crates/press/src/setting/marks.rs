@@ -49,28 +49,33 @@ impl Setting<'_> {
 
     /// The same, heard as something else than the label of an item.
     pub(crate) fn answer(&self, word: &str, yes: bool, role: Role) -> Piece {
-        let (w, h) = (13.0, 7.0);
+        self.scaled_answer(word, yes, role, 1.0)
+    }
+
+    /// The same, as much larger as the letters around it.
+    pub(crate) fn scaled_answer(&self, word: &str, yes: bool, role: Role, scale: f64) -> Piece {
+        let (w, h) = (13.0 * scale, 7.0 * scale);
+        let style = Style { size: Style::STRONG.size * scale, ..Style::STRONG };
         let (tab, ink) = if yes {
             (drawing::leaf_tab(w, h), Ink::Paper)
         } else {
             (drawing::square_tab(w, h), Ink::Ink)
         };
-        let block = self.block(word, Style::STRONG.inked(ink), w).centred(w);
+        let block = self.block(word, style.inked(ink), w).centred(w);
         let y = (h - block.height) / 2.0;
         tab.with(0.0, y, Piece::text(block, role)).at_least(w, h)
     }
 
     /// A number in a green disc.
     pub(crate) fn disc(&self, number: &str, role: Role) -> Piece {
-        let block = self.block(number, Style::LARGE.inked(Ink::Paper), 30.0);
-        let d = (block.width + 4.0).max(9.0);
+        let mut block = self.block(number, Style::LARGE.inked(Ink::Paper), 30.0);
+        if block.width + 3.0 > 9.0 {
+            block = self.block(number, Style::STRONG.inked(Ink::Paper), 30.0);
+        }
+        let d = if block.width + 2.2 > 9.0 { block.width + 5.0 } else { 9.0 };
         let block = block.centred(d);
         let h = block.height;
-        let ground = if d > 9.5 {
-            drawing::leaf_tab(d, 9.0)
-        } else {
-            drawing::circle(9.0, Some(Ink::Hedge), None)
-        };
+        let ground = drawing::pill(d, 9.0);
         ground.with(0.0, (9.0 - h) / 2.0, Piece::text(block, role)).at_least(d, 9.0)
     }
 }

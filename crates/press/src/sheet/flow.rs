@@ -73,7 +73,7 @@ impl<'a> Flow<'a> {
 
     /// Moves the pieces of a full page apart, so that its foot is not left empty.
     fn spread(&mut self) {
-        const MOST: f64 = 9.0;
+        const MOST: f64 = 4.0;
         let room = self.room();
         let loose = std::mem::take(&mut self.loose);
         let page = self.pages.last_mut().expect("a flow has a page");

@@ -27,7 +27,7 @@ pub struct Frame {
     pub running: String,
     /// Version and date.
     pub version: String,
-    /// What is asked for beside the line to write on: `Our group`.
+    /// What is asked for beside the line to write on: `Our group's number`.
     pub writing: String,
     /// The word printed large behind and small above everything: `DRAFT`.
     pub stamp: Option<String>,
@@ -116,8 +116,8 @@ impl Frame {
             Piece::text(Block::set(faces, &run, width).at_most(faces, 1), Role::Running)
         };
         let number = set(&format!("page {page} of {of}"), 40.0);
-        let version = set(&self.version, self.wide() * 0.42);
-        let writing = set(&self.writing, 40.0);
+        let version = set(&self.version, self.wide() * 0.36);
+        let writing = set(&self.writing, 70.0);
         let y = FOOT - 5.6;
         let left = if version.w > 0.0 { version.w + 8.0 } else { 0.0 };
         let line = (left + writing.w + 2.0, self.wide() - number.w - 8.0);

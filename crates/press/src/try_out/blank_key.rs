@@ -14,7 +14,7 @@ const MOST: usize = 60;
 pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let kinds = setting.booklet.matrix.taxa().len();
     let wanted = kinds.saturating_sub(1).clamp(3, MOST) + 2;
-    let frame = setting.frame(paper, false, "Our own key", "Our group:");
+    let frame = setting.frame(paper, false, "Our own key", crate::setting::OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, "Our own key", false));
     let words = "Sort your kinds into two heaps. Write the question that parts them. \

@@ -1,4 +1,7 @@
 //! Number labels to cut out and lay beside the specimens.
+//!
+//! From the number of kinds to pages of numbers, each with a line for the place where the
+//! specimen was found. They ask for no child's name and give no kind away.
 
 use crate::Paper;
 use crate::drawing;
@@ -14,7 +17,7 @@ const LEAST: f64 = 34.0;
 
 /// The pages: at least one label for every kind, and every page full.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
-    let frame = setting.frame(paper, false, "Number labels", "Our group:");
+    let frame = setting.frame(paper, false, "Number labels", crate::setting::OUR_GROUP);
     let head = setting.masthead(&frame, "Number labels", false);
     let words = "Cut out. Lay one number beside each specimen. Only the adult keeps the list \
                  of names.";
@@ -22,7 +25,7 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let wanted = setting.booklet.matrix.taxa().len().max(8);
     let room = |page: usize| {
         let top = if page == 0 { head.h + 7.0 } else { 3.0 };
-        (frame.top(page) + top, frame.bottom() - frame.top(page) - top)
+        (frame.top(page) + top, frame.bottom() - frame.top(page) - top - 3.0)
     };
     let rows = |page: usize| ((room(page).1 / LEAST).floor() as usize).max(1);
     let (mut count, mut of) = (0, 0);
@@ -68,7 +71,7 @@ fn grid(setting: &Setting, first: usize, rows: usize, (w, h): (f64, f64)) -> Pie
 fn label(setting: &Setting, number: usize, w: f64, h: f64) -> Piece {
     let style = Style { size: 42.0, leading: 1.1, ..Style::TITLE };
     let block = setting.block(&number.to_string(), style, w).centred(w);
-    let under = setting.block("found by", Style::SMALL.inked(Ink::Soft), w - 8.0);
+    let under = setting.block("found at", Style::SMALL.inked(Ink::Soft), w - 8.0);
     let line = Piece::rule(w - 8.0 - under.width - 2.0, Pen::solid(0.2, Ink::Soft));
     let y = (h - 8.0 - block.height) / 2.0;
     let (left, foot) = (4.0 + under.width + 2.0, h - 8.4);

@@ -14,7 +14,7 @@ const LEAST: f64 = 64.0;
 
 /// The page, and how many slips stand on it.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> (Vec<Page>, usize) {
-    let frame = setting.frame(paper, false, "Try-out slips", "Our class:");
+    let frame = setting.frame(paper, false, "Try-out slips", crate::setting::OUR_GROUP);
     let head = setting.masthead(&frame, "Try-out slips", true);
     let top = frame.top(0) + head.h + 5.0;
     let high = frame.bottom() - top;
@@ -46,7 +46,7 @@ fn slip(setting: &Setting, w: f64, h: f64) -> Piece {
         "Question that stopped us",
         "Word we did not know",
     ];
-    let step = ((h - title.h - 10.0) / asks.len() as f64).min(12.0);
+    let step = ((h - title.h - 13.0) / asks.len() as f64).min(12.0);
     let mut slip = title;
     for ask in asks {
         let words = setting.text(ask, Style::BODY, w);

@@ -14,7 +14,7 @@ const CUT: f64 = 10.0;
 
 /// The pages, and how many strips stand on one.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> (Vec<Page>, usize) {
-    let frame = setting.frame(paper, false, "Tick strips", "Our group:");
+    let frame = setting.frame(paper, false, "Tick strips", crate::setting::OUR_GROUP);
     let head = setting.masthead(&frame, "Tick strips", false);
     let top = head.h + 5.0;
     let high = frame.bottom() - frame.top(0) - top;

@@ -154,3 +154,51 @@ fn on_a_chart_yes_goes_left_by_a_solid_line_and_no_right_by_a_dashed_one() {
     }
     assert_eq!((solid, dashed), (12, 12));
 }
+
+#[test]
+fn a_chart_has_one_size_of_letters_on_all_its_pages() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::None);
+    let named = |size: &str| walked.matrix.taxa().iter().any(|taxon| taxon.name == size);
+    for paper in [Paper::A4, Paper::Letter, Paper::A3] {
+        let mut sizes = Vec::new();
+        for page in &chart::sheet(&booklet, paper).pages {
+            for placed in page.placed() {
+                let What::Text(block) = &placed.what else { continue };
+                let words = block.words();
+                if named(words.trim()) || words.contains("Is the") || words.contains("Do the") {
+                    sizes.push(block.smallest());
+                }
+            }
+        }
+        assert!(sizes.len() > 12, "{paper:?}: {sizes:?}");
+        sizes.dedup();
+        assert_eq!(sizes.len(), 1, "{paper:?}: {sizes:?}");
+        let least = if paper == Paper::A3 { 14.0 } else { 12.0 };
+        assert!(sizes[0] >= least, "{paper:?}: {sizes:?}");
+    }
+}
+
+#[test]
+fn no_sheet_asks_for_a_childs_name() {
+    let walked = hedge_walk();
+    for (name, sheet) in all(&walked.booklet(Stamp::None)) {
+        for page in &sheet.pages {
+            let words = page.words();
+            for asking in ["found by", "Found by", "Name:", "Your name", "Our group:"] {
+                assert!(!words.contains(asking), "{name} asks: {asking}");
+            }
+        }
+    }
+}
+
+#[test]
+fn the_key_of_twelve_kinds_takes_five_pages_at_most_and_the_cover_one() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::None);
+    assert!(key_pages::sheet(&booklet, Paper::A4).pages.len() <= 5);
+    let today = today::sheet(&booklet, Paper::A4);
+    assert!(today.pages[0].words().contains("How many copies of what"));
+    assert!(today.pages[0].words().contains("Cautions"));
+    assert!(today.pages[1].words().contains("Answers, for the adult"));
+}

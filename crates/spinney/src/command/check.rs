@@ -1,6 +1,7 @@
 //! `spinney check`: a second opinion on a key, ours or a person's.
 
 use std::fmt::Write;
+use std::path::Path;
 
 use spinney_check::Report;
 use spinney_exchange::link::{self, Link, Links};
@@ -16,6 +17,9 @@ use crate::report::{self, Ink};
 use crate::{collection, command, terminal};
 
 pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
+    if args.key == Path::new("-") {
+        collection::stdin_once(&args.table)?;
+    }
     let opened = collection::open(&args.table)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
@@ -29,6 +33,12 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         None => Links::default(),
     };
     let given = read(&text, matrix, links)?;
+    if given.key.couplets.is_empty() {
+        return Err(Failure::new(
+            format!("No numbered question was found in {}.", args.key.display()),
+            "Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> hazel",
+        ));
+    }
     findings.extend(given.findings);
     if let Some(path) = &args.write_links {
         folder::write_whole(path, Links::of(&given.key).write(matrix).as_bytes())?;
@@ -41,6 +51,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         matrix,
         key: Some(&given.key),
         claim: given.claim.as_ref(),
+        effort: command::effort(&opinion),
         findings: &findings,
         questions_checked: Some((opinion.checked, opinion.questions)),
         reasons: &[],
@@ -55,7 +66,10 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
             date: Some(&date),
             pictures: &opened.pictures,
         };
-        Folder::make(path)?.fill(&booklet, &json, args.sheets.paper)?;
+        let mut folder = Folder::make(path)?;
+        folder.fill(&booklet, &json, args.sheets.paper)?;
+        let text = opinion_in_words(&Ink { colour: false }, &opinion, &findings);
+        folder.write("opinion.txt", text.as_bytes())?;
     }
     if args.answer.format == Format::Json {
         terminal::print(&json::report(&json))?;

@@ -82,7 +82,7 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
     let budget = Budget::default();
     let (mut search, built) = command::find(&matrix, &wishes, budget.heaps, &mut findings);
     let settings = Settings::default();
-    findings.extend(spinney_check::table(&matrix, &settings));
+    command::look_at_table(&matrix, &settings, &mut findings);
     let opinion = spinney_check::check(&matrix, &built.key, Some(&built.claim), &settings);
     add_new(&mut findings, &opinion.findings);
     let booklet = Booklet {
@@ -97,6 +97,7 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
         matrix: &matrix,
         key: Some(&built.key),
         claim: Some(&built.claim),
+        effort: None,
         findings: &findings,
         questions_checked: Some((opinion.checked, opinion.questions)),
         reasons: &[],
@@ -106,13 +107,16 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
     folder.fill(&booklet, &json, Paper::A4)?;
     let plain = Ink { colour: false };
     folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
-    let mut why = report::claim(&built.claim, &matrix);
+    let mut why = report::claim(&built.claim, &matrix, 0);
     for reason in search.explain(&built.key, budget) {
-        let _ =
-            write!(why, "\n{}", explain::reason_in_words(&plain, &matrix, &built.key, &reason));
+        let _ = write!(
+            why,
+            "\n{}",
+            explain::reason_in_words(&plain, &matrix, &built.key, &reason, 3)
+        );
     }
     folder.write("why.txt", why.as_bytes())?;
-    let claim = report::claim(&built.claim, &matrix);
+    let claim = report::claim(&built.claim, &matrix, 0);
     let text = key_text::write(&built.key, &matrix);
     Ok(format!("\n  The best key from {name} ({into}):\n{}{claim}", indented(&text)))
 }
@@ -144,6 +148,7 @@ fn second_opinion(
         matrix: &matrix,
         key: Some(&given.key),
         claim: None,
+        effort: command::effort(&opinion),
         findings: &findings,
         questions_checked: Some((opinion.checked, opinion.questions)),
         reasons: &[],

@@ -1,10 +1,11 @@
 //! `spinney explain`: why each question is asked where it is, and what others would cost.
 
+use std::cmp::Ordering;
 use std::fmt::Write;
 
 use spinney_build::Budget;
 use spinney_exchange::json;
-use spinney_model::{Alternative, Destination, Key, Matrix, Reasons, Share};
+use spinney_model::{Alternative, Code, Key, Matrix, Reasons, Share};
 use spinney_press::wording;
 
 use crate::args::{Explain, Format};
@@ -22,17 +23,18 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
     let (mut search, built) = command::find(matrix, &wishes, args.wishes.budget, &mut findings);
     let budget = Budget { heaps: args.wishes.budget };
     let mut reasons = search.explain(&built.key, budget);
-    for reason in &mut reasons {
-        reason.alternatives.truncate(args.alternatives);
-    }
     let settings = command::settings(&args.answer, false);
     let opinion = spinney_check::check(matrix, &built.key, Some(&built.claim), &settings);
     add_new(&mut findings, &opinion.findings);
     if args.answer.format == Format::Json {
+        for reason in &mut reasons {
+            reason.alternatives.truncate(args.alternatives);
+        }
         terminal::print(&json::report(&json::Report {
             matrix,
             key: Some(&built.key),
             claim: Some(&built.claim),
+            effort: None,
             findings: &findings,
             questions_checked: Some((opinion.checked, opinion.questions)),
             reasons: &reasons,
@@ -40,57 +42,113 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
         return Ok(fine(&findings));
     }
     let ink = Ink { colour: terminal::colour() };
-    let mut text = report::claim(&built.claim, matrix);
+    let mut text = report::claim(&built.claim, matrix, built.refused.len());
     for reason in &reasons {
         text.push('\n');
-        text.push_str(&reason_in_words(&ink, matrix, &built.key, reason));
+        text.push_str(&reason_in_words(&ink, matrix, &built.key, reason, args.alternatives));
+    }
+    if !built.refused.is_empty() {
+        let refused = findings.iter().filter(|f| f.code == Code::KeptRefused);
+        text.push('\n');
+        text.push_str(&report::findings(&ink, &refused.cloned().collect::<Vec<_>>()));
     }
     terminal::print(&text)?;
     Ok(fine(&findings))
 }
 
-/// One question with its reasons.
+/// One question with its reasons; at most `most` other questions.
 pub(crate) fn reason_in_words(
     ink: &Ink,
     matrix: &Matrix,
     key: &Key,
     reason: &Reasons,
+    most: usize,
 ) -> String {
     let couplet = key.couplets.iter().find(|couplet| couplet.number == reason.couplet);
     let Some(couplet) = couplet else { return String::new() };
     let title = format!("{}. {}", reason.couplet, command::words(&couplet.wording));
-    let (yes, no, both) = reason.heaps;
     let mut text = format!("{}\n", ink.bold(&title));
-    let shared = if both == 0 { String::new() } else { format!(", {both} go both ways") };
-    let _ = writeln!(
-        text,
-        "   {} kinds are left here: {yes} say yes, {no} say no{shared}.",
-        reason.kinds
-    );
-    let last = [&couplet.yes, &couplet.no].iter().all(|d| matches!(d, Destination::End(_)));
-    if couplet.kept {
-        text.push_str("   You wanted this question here.\n");
-    }
-    if reason.alternatives.is_empty() {
-        text.push_str("   Nothing else can be asked here of all of them.\n");
-    } else if last {
-        text.push_str("   It would do as well to ask:\n");
-    } else {
+    let here = format!("{} kinds are left here: {}.", reason.kinds, heaps(reason.heaps));
+    report::push_wrapped(&mut text, INDENT, &here);
+    report::push_wrapped(&mut text, INDENT, &because(matrix, couplet.kept, reason));
+    if most > 0 && !reason.alternatives.is_empty() {
         text.push_str("   Instead, with the rest of the key as good as can be:\n");
+        for alternative in reason.alternatives.iter().take(most) {
+            let line = format!("- {}", alternative_in_words(matrix, alternative));
+            report::push_wrapped(&mut text, INDENT, &line);
+        }
     }
-    for Alternative { ask, extra, exact } in &reason.alternatives {
-        let question = wording::question(matrix, ask);
-        let zero = Share::from_integer(0);
-        let steps = report::decimal(if *extra < zero { -*extra } else { *extra }, 2);
-        let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
-        let about = if *exact { "" } else { "at least " };
-        let cost = match extra.cmp(&zero) {
-            std::cmp::Ordering::Equal if *exact => "costs the same".to_owned(),
-            std::cmp::Ordering::Less => format!("saves {steps} steps"),
-            _ => format!("costs {about}{steps} steps more"),
-        };
-        let all = report::decimal(all, 2);
-        let _ = writeln!(text, "   - {question}  {cost} over all {all} finds");
+    let blocked: Vec<String> = reason
+        .blocked
+        .iter()
+        .map(|(at, taxon)| {
+            format!("{} ({})", matrix.character(*at).name, matrix.taxon(*taxon).name)
+        })
+        .collect();
+    if !blocked.is_empty() {
+        let list = blocked.join(", ");
+        let line = format!("Cannot be asked yet, because of a kind still here: {list}.");
+        report::push_wrapped(&mut text, INDENT, &line);
     }
     text
+}
+
+const INDENT: &str = "   ";
+
+/// `3 say yes, 1 says no, 1 goes both ways`
+fn heaps((yes, no, both): (usize, usize, usize)) -> String {
+    let says = |n: usize| if n == 1 { "says" } else { "say" };
+    let mut text = format!("{yes} {} yes, {no} {} no", says(yes), says(no));
+    if both > 0 {
+        let goes = if both == 1 { "goes" } else { "go" };
+        let _ = write!(text, ", {both} {goes} both ways");
+    }
+    text
+}
+
+/// Why this question and no other.
+fn because(matrix: &Matrix, kept: bool, reason: &Reasons) -> String {
+    let zero = Share::from_integer(0);
+    let Some(next) = reason.alternatives.first() else {
+        return "Nothing else can be asked of all of them here.".to_owned();
+    };
+    if kept {
+        let saved =
+            if next.extra < zero { "another would be cheaper" } else { "none is cheaper" };
+        return format!("You wanted this question here; {saved}.");
+    }
+    if next.extra == zero && next.exact {
+        return "Others do as well; this one stands first in the table.".to_owned();
+    }
+    let uneven = |(yes, no, _): (usize, usize, usize)| yes.abs_diff(no);
+    let more_even = reason
+        .alternatives
+        .iter()
+        .filter(|other| uneven(other.heaps) < uneven(reason.heaps))
+        .min_by_key(|other| uneven(other.heaps));
+    match more_even {
+        None => "It parts the heap more evenly than the others, or as evenly and at less cost."
+            .to_owned(),
+        Some(other) => format!(
+            "\"{}\" would part the heap more evenly, but the key as a whole would take longer: \
+             it is harder to see, or what it leaves is harder to part.",
+            wording::question(matrix, &other.ask)
+        ),
+    }
+}
+
+fn alternative_in_words(matrix: &Matrix, other: &Alternative) -> String {
+    let zero = Share::from_integer(0);
+    let question = wording::question(matrix, &other.ask);
+    let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
+    let size = if other.extra < zero { -other.extra } else { other.extra };
+    let steps = report::counted(size / all, 2, "step");
+    let cost = match (other.extra.cmp(&zero), other.exact) {
+        (Ordering::Equal, true) => "costs the same".to_owned(),
+        (Ordering::Less, true) => format!("saves {steps} a find"),
+        (Ordering::Greater, true) => format!("costs {steps} more a find"),
+        (Ordering::Greater, false) => format!("costs at least {steps} more a find"),
+        (_, false) => format!("may save up to {steps} a find; not looked at to the end"),
+    };
+    format!("{question} – {cost} ({})", heaps(other.heaps))
 }

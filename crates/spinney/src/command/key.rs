@@ -20,7 +20,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     findings.extend(more);
     let (_, built) = command::find(matrix, &wishes, args.wishes.budget, &mut findings);
     let settings = command::settings(&args.answer, false);
-    findings.extend(spinney_check::table(matrix, &settings));
+    command::look_at_table(matrix, &settings, &mut findings);
     let opinion = spinney_check::check(matrix, &built.key, Some(&built.claim), &settings);
     let stamp = if opinion.broken_as_a_tree() { Stamp::Draft } else { Stamp::None };
     add_new(&mut findings, &opinion.findings);
@@ -28,6 +28,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
         matrix,
         key: Some(&built.key),
         claim: Some(&built.claim),
+        effort: None,
         findings: &findings,
         questions_checked: Some((opinion.checked, opinion.questions)),
         reasons: &[],
@@ -54,11 +55,10 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     } else {
         let ink = Ink { colour: terminal::colour() };
         let mut text = key_text::write(&built.key, matrix);
-        if built.key.couplets.is_empty() {
-            text =
-                "There is nothing to ask: no question parts two of these kinds.\n".to_owned();
+        if !text.is_empty() {
+            text.push('\n');
         }
-        let _ = write!(text, "\n{}", report::claim(&built.claim, matrix));
+        text.push_str(&report::claim(&built.claim, matrix, built.refused.len()));
         if !findings.is_empty() {
             let _ = write!(
                 text,

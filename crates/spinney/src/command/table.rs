@@ -16,7 +16,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
     let settings = command::settings(&args.answer, false);
-    findings.extend(spinney_check::table(matrix, &settings));
+    command::look_at_table(matrix, &settings, &mut findings);
     if let Some(path) = &args.out {
         let sheets = table::write(matrix);
         let mut folder = Folder::make(path)?;
@@ -30,6 +30,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
             matrix,
             key: None,
             claim: None,
+            effort: None,
             findings: &findings,
             questions_checked: None,
             reasons: &[],

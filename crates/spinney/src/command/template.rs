@@ -1,22 +1,17 @@
 //! `spinney template`: an empty table with questions to start from.
 
-use std::io::Write;
 use std::path::Path;
 
 use crate::args::Template;
 use crate::failure::Failure;
-use crate::folder;
+use crate::{folder, terminal};
 
 pub(crate) fn run(args: &Template) -> Result<bool, Failure> {
     let today = jiff::Zoned::now().strftime("%Y-%m-%d").to_string();
     let workbook = spinney_exchange::template::xlsx(&today)
         .map_err(|error| Failure::new(&error, error.remedy()))?;
     if args.file == Path::new("-") {
-        std::io::stdout()
-            .lock()
-            .write_all(&workbook)
-            .map_err(|error| Failure::writing(&args.file, &error))?;
-        return Ok(true);
+        return terminal::print_bytes(&workbook).map(|()| true);
     }
     if args.file.extension().is_none_or(|ending| !ending.eq_ignore_ascii_case("xlsx")) {
         return Err(Failure::usage(

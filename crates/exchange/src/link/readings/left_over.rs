@@ -26,6 +26,7 @@ impl Sentence<'_> {
         let words = self.words.iter().enumerate();
         let costs = words.map(|(at, word)| match self.cost(character, word) {
             UNEXPLAINED if pictured.is_some_and(|from| at > from) => 0,
+            UNEXPLAINED if self.narrows(character, at) => ANOTHER,
             cost => cost,
         });
         costs.sum::<i32>() + self.another_name(character)
@@ -43,7 +44,10 @@ impl Sentence<'_> {
             || (self.asks.is_some() && Column::is_dimension(word))
         {
             0
-        } else if self.vocabulary.states.contains(key) || self.named_small_word(word) {
+        } else if self.vocabulary.states.contains(key)
+            || self.named_small_word(word)
+            || self.vocabulary.lexicon.describes(word)
+        {
             ANOTHER
         } else if self.vocabulary.lexicon.parts.contains(key)
             || word.keys.iter().any(|(key, _)| self.vocabulary.homes.contains_key(key))
@@ -52,6 +56,15 @@ impl Sentence<'_> {
         } else {
             UNEXPLAINED
         }
+    }
+
+    /// "A brown shell" and "finely toothed" ask for less than a shell or teeth.
+    fn narrows(&self, character: CharacterIx, at: usize) -> bool {
+        let column = &self.vocabulary.columns[character.0];
+        self.words.get(at + 1).is_some_and(|next| {
+            let named = || column.name.iter().any(|name| next.meets(name).is_some());
+            next.role == Role::Content && (column.state_knows(next) || named())
+        })
     }
 
     /// "Feel" is a small word ("does it feel smooth?") unless a character goes by it.

@@ -8,46 +8,65 @@ use std::collections::{BTreeMap, BTreeSet};
 use spinney_model::{Cell, Code, Quantity, Scale, Share, Unit, Value};
 
 use super::{Column, gap, unit_of};
-use crate::table::cell_text::{Part, Trouble, What};
+use crate::table::cell_text::{OUT_OF, Part, Trouble, What};
 use crate::table::number::{Amount, TypedUnit};
 use crate::table::{caps, of_character, report::Report};
 
-const A_WORD: Trouble = Trouble {
-    what: "is a word in a column of numbers",
-    remedy: "Type a number or a range, `?` if nobody knows, or `n/a` if there is none.",
-};
-const NOT_WHOLE: Trouble = Trouble {
-    what: "is no whole number in a column of counts",
-    remedy: "Type whole numbers, `5 or 7`. For a measure give the column a unit: (mm).",
-};
-const WIDE: Trouble = Trouble {
-    what: "is too wide for a count",
-    remedy: "Type the numbers that were seen, `5 or 7`. For a measure give the column a unit.",
-};
-const OTHER_UNIT: Trouble = Trouble {
-    what: "has a unit that the rest of the column does not have",
-    remedy: "Give every cell of a column the same sort of unit.",
-};
+const A_WORD: Trouble = Trouble::new(
+    "is a word in a column of numbers",
+    "Type a number or a range, `?` if nobody knows, or `n/a` if there is none.",
+);
+const NOT_WHOLE: Trouble = Trouble::new(
+    "is no whole number in a column of counts",
+    "Type whole numbers, `5 or 7`. For a measure give the column a unit: (mm).",
+);
+const WIDE: Trouble = Trouble::new(
+    "is too wide for a count",
+    "Type the numbers that were seen, `5 or 7`. For a measure give the column a unit.",
+);
+const OTHER_UNIT: Trouble = Trouble::new(
+    "has a unit that the rest of the column does not have",
+    "Give every cell of a column the same sort of unit.",
+);
 
 /// Whether a column without any description holds counts.
 pub(super) fn are_counts(column: &Column<'_>) -> bool {
     if column.heading.unit.is_some() || column.heading.is_length() {
         return false;
     }
+    column.amounts().all(|(_, amount)| counted(amount).is_some()) && !too_many(column)
+}
+
+/// The whole numbers that an amount stands for, if it can be a count.
+fn counted(amount: &Amount) -> Option<std::ops::RangeInclusive<u32>> {
+    let (low, high) = amount.whole().filter(|_| amount.unit.is_none())?;
+    (high - low <= caps::WIDEST_COUNT_RANGE).then_some(low..=high)
+}
+
+/// Whether a column has more different whole numbers than a character of counts may have.
+pub(super) fn too_many(column: &Column<'_>) -> bool {
     let mut different = BTreeSet::new();
-    for (_, amount) in column.amounts() {
-        let Some((low, high)) = amount.whole().filter(|_| amount.unit.is_none()) else {
-            return false;
-        };
-        if high - low > caps::WIDEST_COUNT_RANGE {
-            return false;
-        }
-        different.extend(low..=high);
-        if different.len() > caps::MOST_COUNTS {
-            return false;
-        }
-    }
-    true
+    column.amounts().filter_map(|(_, amount)| counted(amount)).any(|numbers| {
+        different.extend(numbers);
+        different.len() > caps::MOST_COUNTS
+    })
+}
+
+/// Says that declared counts are too many and are read as a measure.
+pub(super) fn told_too_many(column: &Column<'_>, report: &mut Report) {
+    let name = &column.heading.name;
+    let place = column.heading.described.map(|described| described.place.clone());
+    report.one(
+        Code::SheetDisagrees,
+        place.unwrap_or_else(|| of_character(name)),
+        format!(
+            "“{name}” is said to hold counts, but has more than {} different numbers. It is \
+             read as a measure without a unit and without a safety gap.",
+            caps::MOST_COUNTS
+        ),
+        "Give it a unit on the sheet “characters”, or leave kinds with many numbers to another \
+         table.",
+    );
 }
 
 /// Reads a column of counts.
@@ -56,6 +75,7 @@ pub(super) fn counts(column: &Column<'_>, report: &mut Report) -> Vec<Cell> {
         let parts = match &column.typed[at].what {
             What::Numbers(parts) => parts,
             What::Words(_) => return Err(A_WORD),
+            What::OutOf(_) => return Err(OUT_OF),
             _ => return Ok(column.fixed(at).expect("neither words nor numbers")),
         };
         told_backwards(column, at, parts, report);
@@ -85,9 +105,6 @@ fn count_shares(parts: &[Part<Amount>]) -> Result<Vec<(u32, Share)>, Trouble> {
         }
         let width = Share::from_integer((high - low + 1).into());
         for count in low..=high {
-            if shares.len() > caps::MOST_COUNTS {
-                return Err(WIDE);
-            }
             let share = shares.entry(count).or_default();
             *share = match (*share, part.share.map(|share| share / width)) {
                 (Some(one), Some(other)) => Some(one + other),
@@ -154,16 +171,40 @@ fn assumptions(column: &Column<'_>, typed: Option<TypedUnit>, unit: Unit, report
             typed.sign()
         ),
         (None, _) if described => return,
-        (None, Unit::Unstated) => format!(
-            "The numbers under “{name}”, such as in {place}, have no unit and are used \
-             without one."
-        ),
+        (None, Unit::Unstated) => return unitless(column, report),
         (None, unit) => format!(
             "The numbers under “{name}”, such as in {place}, have no unit and are read in {}.",
             unit.sign()
         ),
     };
     report.one(Code::Assumed, of_character(name), sentence, remedy);
+}
+
+/// Asks for the unit of a measure, naming the cell for which it is not a column of counts.
+fn unitless(column: &Column<'_>, report: &mut Report) {
+    let name = &column.heading.name;
+    let remedy = "Write the unit into the heading, such as (mm) or (cm). If it is counted, type \
+                  whole numbers; if it has no unit, write none under “unit” on the sheet \
+                  “characters”.";
+    let because = match column.amounts().find(|(_, amount)| counted(amount).is_none()) {
+        Some((at, _)) => format!(
+            "“{}” for {} ({})",
+            column.text(at),
+            column.kinds.rows[at].1,
+            column.place(at)
+        ),
+        None => format!("more than {} different numbers in it", caps::MOST_COUNTS),
+    };
+    report.one(
+        Code::Assumed,
+        of_character(name),
+        format!(
+            "“{name}” is read as a measure and not as counts because of {because}. In what is \
+             it measured? Nobody says so, and it is used without a unit and without a safety \
+             gap."
+        ),
+        remedy,
+    );
 }
 
 fn range(
@@ -176,6 +217,7 @@ fn range(
     let parts = match &column.typed[at].what {
         What::Numbers(parts) => parts,
         What::Words(_) => return Err(A_WORD),
+        What::OutOf(_) => return Err(OUT_OF),
         _ => return Ok(column.fixed(at).expect("neither words nor numbers")),
     };
     let fits = |amount: &Amount| amount.unit.is_none_or(|typed| typed.kept_as() == unit);

@@ -8,14 +8,21 @@ use std::collections::BTreeMap;
 use spinney_model::{Cell, Code, Scale, Share, StateIx, Value};
 
 use super::{Column, too_many};
-use crate::table::cell_text::{Part, Trouble, What};
+use crate::table::cell_text::{OUT_OF, OutOf, Part, Trouble, What};
 use crate::table::phrase::fold;
 use crate::table::{caps, of_character, report::Report};
 
-const A_NUMBER: Trouble = Trouble {
-    what: "is a number in a column of words",
-    remedy: "Type one of the column's words, or put numbers into a column of their own.",
-};
+const A_NUMBER: Trouble = Trouble::new(
+    "is a number in a column of words",
+    "Type one of the column's words, or put numbers into a column of their own.",
+);
+
+const NEITHER: Trouble = Trouble::new(
+    "is neither yes nor no, as other cells of the column are",
+    "Type `yes`, `no`, `yes or no` where both are met, or counts of each: `yes 3, no 7`. If \
+     there are more answers than these two, name them all under “states” on the sheet \
+     “characters”.",
+);
 
 /// How alike two words are, from 0 to 1, before one may be a slip of the other. By the
 /// Jaro–Winkler measure (Winkler 1990) `tooted` and `toothed` have 0.96, `rough` and `round`
@@ -30,19 +37,31 @@ pub(super) fn read(column: &Column<'_>, report: &mut Report) -> Option<(Scale, V
     let mut states = States::declared(column, report);
     let mut cells = Vec::with_capacity(column.typed.len());
     for (at, typed) in column.typed.iter().enumerate() {
+        let mut odd = |trouble| {
+            column.odd(at, trouble, report);
+            Value::Unknown
+        };
         let value = match &typed.what {
-            What::Words(parts) => Value::States(states.shares(column, at, parts, report)),
-            What::Numbers(_) => {
-                column.odd(at, A_NUMBER, report);
-                Value::Unknown
+            What::Words(parts) if states.yes_no && !parts.iter().all(says_yes_or_no) => {
+                odd(NEITHER)
             }
+            What::OutOf(seen) => match states.yes_no.then(|| both(seen)).flatten() {
+                Some(parts) => Value::States(states.shares(column, at, &parts, report)),
+                None => odd(OUT_OF),
+            },
+            What::Words(parts) => Value::States(states.shares(column, at, parts, report)),
+            What::Numbers(_) => odd(A_NUMBER),
             _ => column.fixed(at).expect("what is no word and no number is fixed"),
         };
         if too_many(states.names.len()) {
             notes(column, report);
             return None;
         }
-        cells.push(Cell { value, seen: typed.seen });
+        let seen = match &typed.what {
+            What::OutOf(out_of) if value != Value::Unknown => Some(out_of.whole),
+            _ => typed.seen,
+        };
+        cells.push(Cell { value, seen });
     }
     alike(column, &states.names, report);
     Some((Scale::Words { states: states.names }, cells))
@@ -139,22 +158,60 @@ impl States {
     }
 }
 
-/// Whether the column asks for yes or no: every word in it is one of them.
+/// Whether the column asks for yes or no: its declared states do, or else some cell says yes
+/// and at least as many cells say yes or no as say anything else.
 fn yes_and_no(column: &Column<'_>) -> bool {
-    let word = |word: &str| matches!(fold(word).as_str(), "yes" | "no" | "y" | "n");
     if let Some(described) = column.heading.described.filter(|row| !row.states.is_empty()) {
         let full = |word: &String| matches!(fold(word).as_str(), "yes" | "no");
         return described.states.iter().all(full);
     }
-    let mut any = false;
-    let all = column.typed.iter().all(|typed| match &typed.what {
-        What::Words(parts) => {
-            any = true;
-            parts.iter().all(|part| word(&part.item))
-        }
-        _ => true,
-    });
-    any && all
+    let (mut yes_or_no, mut others, mut some_yes) = (0_usize, 0_usize, false);
+    let mut met = false;
+    for typed in &column.typed {
+        let answers = match &typed.what {
+            What::Words(parts) => {
+                some_yes |= parts.iter().any(|part| is_yes(&part.item));
+                parts.iter().all(says_yes_or_no)
+            }
+            What::OutOf(OutOf { word: Some(word), .. }) => {
+                some_yes |= is_yes(word);
+                is_yes(word) || is_no(word)
+            }
+            _ => continue,
+        };
+        met = true;
+        *(if answers { &mut yes_or_no } else { &mut others }) += 1;
+    }
+    // Where only no is said it may be one of several words: no, few, many.
+    met && yes_or_no >= others && (some_yes || others == 0)
+}
+
+fn is_yes(word: &str) -> bool {
+    matches!(fold(word).as_str(), "yes" | "y")
+}
+
+fn is_no(word: &str) -> bool {
+    matches!(fold(word).as_str(), "no" | "n")
+}
+
+fn says_yes_or_no(part: &Part<String>) -> bool {
+    is_yes(&part.item) || is_no(&part.item)
+}
+
+/// `yes 3 of 10`: 3 yes and 7 no; the same without the yes. None: of something else.
+fn both(seen: &OutOf) -> Option<Vec<Part<String>>> {
+    let no = seen.word.as_deref().is_some_and(is_no);
+    if !no && !seen.word.as_deref().is_none_or(is_yes) {
+        return None;
+    }
+    let names = if no { ["no", "yes"] } else { ["yes", "no"] };
+    let counts = [seen.part, seen.whole - seen.part];
+    let parts = names.into_iter().zip(counts).filter(|(_, count)| *count > 0);
+    let part = |(name, count): (&str, u32)| Part {
+        item: name.to_owned(),
+        share: Some(Share::new(count.into(), seen.whole.into())),
+    };
+    Some(parts.map(part).collect())
 }
 
 fn undeclared(column: &Column<'_>, at: usize, word: &str, report: &mut Report) {

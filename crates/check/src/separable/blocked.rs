@@ -1,0 +1,169 @@
+//! Why a group of kinds ends together: nothing parts them, or what parts two of them cannot
+//! be asked of a third.
+//!
+//! From a group to its finding. Section 4 of `docs/KEY.md` says what is in the way: a kind
+//! that does not or may not have the character, or a range across or near every threshold.
+
+use spinney_model::{CharacterIx, Code, Finding, Place, Quantity, Scale, TaxonIx, Value};
+
+use crate::pairs::Pairs;
+use crate::sentence::{self, capital, kinds, number};
+use crate::values::{Has, Taken, Values};
+
+/// So many characters that part some of a group are named with what is in their way.
+const MOST_REASONS: usize = 2;
+
+/// A character that would part two kinds of a group, and who stands in the way.
+struct Reason {
+    character: CharacterIx,
+    parts: [TaxonIx; 2],
+    /// Who does not have it.
+    without: Vec<TaxonIx>,
+    /// Who may not have it.
+    perhaps: Vec<TaxonIx>,
+    /// Whose range lies across the thresholds or near them.
+    across: Vec<TaxonIx>,
+}
+
+/// The finding for one group.
+pub(super) fn finding(values: &Values<'_>, pairs: &Pairs, group: &[usize]) -> Finding {
+    let names = sentence::names(values.matrix, group.iter().map(|taxon| TaxonIx(*taxon)));
+    let listed = sentence::all(&names);
+    let reasons = reasons(values, pairs, group);
+    let (says, remedy) = if reasons.is_empty() {
+        (
+            format!("Nothing in the table parts {listed}."),
+            "Look for a difference between them and add it as a column, or let them end \
+             together."
+                .to_owned(),
+        )
+    } else {
+        let said: Vec<String> = reasons.iter().map(|reason| reason.say(values)).collect();
+        (
+            format!("{} end together, because {}.", capital(&listed), said.join(", and ")),
+            remedy(values, &reasons),
+        )
+    };
+    Finding::new(Code::NotSeparable, Place::Taxa(names), says, remedy)
+}
+
+/// The first characters that part two of the group.
+fn reasons(values: &Values<'_>, pairs: &Pairs, group: &[usize]) -> Vec<Reason> {
+    let mut reasons: Vec<Reason> = Vec::new();
+    for (place, &one) in group.iter().enumerate() {
+        for &other in &group[place + 1..] {
+            for character in pairs.parting(values, one, other) {
+                if reasons.len() == MOST_REASONS {
+                    return reasons;
+                }
+                if !reasons.iter().any(|reason| reason.character == character) {
+                    let parts = [one, other].map(TaxonIx);
+                    reasons.push(Reason::of(values, character, parts, group));
+                }
+            }
+        }
+    }
+    reasons
+}
+
+impl Reason {
+    fn of(
+        values: &Values<'_>,
+        character: CharacterIx,
+        parts: [TaxonIx; 2],
+        group: &[usize],
+    ) -> Self {
+        let none = Taken::new();
+        let others = || group.iter().map(|t| TaxonIx(*t)).filter(|t| !parts.contains(t));
+        let with = |has: Has| -> Vec<TaxonIx> {
+            others().filter(|taxon| values.has(*taxon, character, &none) == has).collect()
+        };
+        let in_the_way = |taxon: &TaxonIx| lies_between(values, character, parts, *taxon);
+        Self {
+            character,
+            parts,
+            without: with(Has::No),
+            perhaps: with(Has::Maybe),
+            across: with(Has::Yes).into_iter().filter(in_the_way).collect(),
+        }
+    }
+
+    /// "stalk, which parts elm and lime, cannot be asked of holly, which has none".
+    fn say(&self, values: &Values<'_>) -> String {
+        let matrix = values.matrix;
+        let of = |taxa: &[TaxonIx], one: &str, several: &str| {
+            let names = kinds(matrix, taxa.iter().copied());
+            let which = number(taxa.len(), one, several);
+            (!taxa.is_empty()).then(|| format!("of {names}, {which}"))
+        };
+        let said: Vec<String> = [
+            of(&self.without, "which has none", "which have none"),
+            of(&self.perhaps, "which may have none", "which may have none"),
+            of(&self.across, "whose range lies between", "whose ranges lie between"),
+        ]
+        .into_iter()
+        .flatten()
+        .collect();
+        format!(
+            "{}, which parts {}, cannot be asked {}",
+            matrix.character(self.character).name,
+            kinds(matrix, self.parts),
+            said.join(", and ")
+        )
+    }
+}
+
+/// What to fill in, where something unknown is in the way; else what to ask instead.
+fn remedy(values: &Values<'_>, reasons: &[Reason]) -> String {
+    let matrix = values.matrix;
+    let unknown = reasons.iter().find_map(|reason| {
+        let mut above = matrix.character(reason.character).governor.as_ref();
+        while let Some(governor) = above {
+            let asked = governor.character;
+            let open = reason.perhaps.iter().filter(|taxon| values.unknown(**taxon, asked));
+            let open: Vec<TaxonIx> = open.copied().collect();
+            if !open.is_empty() {
+                return Some((asked, open));
+            }
+            above = matrix.character(asked).governor.as_ref();
+        }
+        None
+    });
+    match unknown {
+        Some((character, taxa)) => format!(
+            "Fill in {} of {}, or add a column with something that can be asked of all of them.",
+            matrix.character(character).name,
+            kinds(matrix, taxa)
+        ),
+        None => {
+            "Add a column with something that can be asked of all of them, or let them end \
+                 together."
+                .to_owned()
+        }
+    }
+}
+
+/// Whether a kind's range lies across, or too near to, some threshold between two others.
+fn lies_between(
+    values: &Values<'_>,
+    character: CharacterIx,
+    parts: [TaxonIx; 2],
+    taxon: TaxonIx,
+) -> bool {
+    let Scale::Measure { gap, .. } = values.matrix.character(character).scale else {
+        return false;
+    };
+    let range = |taxon| match values.value(taxon, character) {
+        Value::Range { low, high } => Some((low.thousandths(), high.thousandths())),
+        _ => None,
+    };
+    let (Some(one), Some(other), Some((low, high))) =
+        (range(parts[0]), range(parts[1]), range(taxon))
+    else {
+        return false;
+    };
+    let (from, to) = (one.1.min(other.1), one.0.max(other.0));
+    // Thresholds stand a gap above `from` and a gap below `to`. With a gap of 0 nothing cuts
+    // through one number.
+    low < to && high > from && (low < high || gap > Quantity::ZERO)
+}

@@ -1,0 +1,119 @@
+//! JSON that other programs and people write: without exact fractions, or a key alone.
+
+use serde_json::{Value, json};
+use spinney_model::{Code, Couplet, Share};
+
+use crate::json::schema::disagrees;
+use crate::json::{Effort, JsonError, Report, read_claim, read_key, report};
+use crate::link::hedge::table;
+
+/// A report as it is documented, with these costs and no more.
+fn documented(cost: &Value, proof: &Value) -> Value {
+    json!({"key": {"couplets": []}, "cost": cost, "proof": proof, "findings": []})
+}
+
+fn mean_of(mean: f64) -> Share {
+    let cost = json!({"total": 30, "mean_steps": mean, "longest": 4});
+    let text = documented(&cost, &json!({"optimal": true, "lower_bound": 30})).to_string();
+    let claim = read_claim(&text, &table()).expect("the documented shape is read");
+    claim.expect("cost and proof make a claim").mean_steps
+}
+
+#[test]
+fn costs_without_exact_fractions_are_read_and_fit_the_schema() {
+    let schema = include_str!("../../../../../docs/key.schema.json");
+    let schema: Value = serde_json::from_str(schema).expect("the schema is JSON");
+    let cost = json!({"total": 33.5, "mean_steps": 3.7142857142857144, "longest": 4});
+    let given = documented(&cost, &json!({"optimal": false, "lower_bound": 30}));
+    assert_eq!(disagrees(&given, &schema, &schema), None);
+    let claim = read_claim(&given.to_string(), &table()).expect("read").expect("a claim");
+    assert_eq!(claim.total, Share::new(67, 2));
+    assert_eq!(claim.lower_bound, Share::from_integer(30));
+    assert_eq!(claim.mean_steps, Share::new(26, 7));
+    assert_eq!((claim.longest, claim.optimal()), (4, false));
+}
+
+#[test]
+fn a_float_is_the_simplest_fraction_that_it_can_stand_for() {
+    assert_eq!(mean_of(3.7142857142857144), Share::new(26, 7));
+    assert_eq!(mean_of(0.1), Share::new(1, 10));
+    assert_eq!(mean_of(2.123456789), Share::new(2_123_456_789, 1_000_000_000));
+    let mut random = fastrand::Rng::with_seed(9);
+    for _ in 0..5_000 {
+        let (above, below) = (random.i128(1..1_000_000), random.i128(1..1_000_000));
+        assert_eq!(mean_of(above as f64 / below as f64), Share::new(above, below));
+    }
+    for odd in ["1e-300", "1.5e300"] {
+        let text = format!(
+            "{{\"key\": null, \"cost\": {{\"total\": {odd}, \"mean_steps\": 1, \"longest\": 1}}, \
+             \"proof\": {{\"optimal\": true, \"lower_bound\": 1}}}}"
+        );
+        assert_eq!(read_claim(&text, &table()), Err(JsonError::Cost { field: "total" }));
+    }
+}
+
+#[test]
+fn a_number_that_its_exact_fraction_contradicts_is_refused_in_words() {
+    let read = |total: Value, exact: &str| {
+        let cost = json!({
+            "total": total, "total_exact": exact, "mean_steps": 3, "longest": 4,
+        });
+        let proof = json!({"optimal": true, "lower_bound": 30});
+        read_claim(&documented(&cost, &proof).to_string(), &table())
+    };
+    let error = read(json!(30), "119").expect_err("30 is not 119");
+    let sentence = error.to_string();
+    assert!(sentence.starts_with("The total says 30 but total_exact says 119;"), "{sentence}");
+    assert!(read(json!(34.6), "104/3").is_err());
+    for near in [34.666666666666664, 34.66666666666667] {
+        let claim = read(json!(near), "104/3").expect("within rounding").expect("a claim");
+        assert_eq!(claim.total, Share::new(104, 3));
+    }
+}
+
+#[test]
+fn a_key_alone_is_read_as_one_inside_a_report() {
+    let matrix = table();
+    let key = json!({"couplets": [{
+        "number": 1, "question": "Is it compound?",
+        "ask": {"character": "form", "states": ["feather", "hand"]},
+        "yes": {"taxa": ["rowan"]}, "no": {"taxa": ["Hasel"]},
+    }]});
+    let alone = read_key(&key.to_string(), &matrix).expect("a key alone is read");
+    let inside = read_key(&json!({ "key": key }).to_string(), &matrix);
+    assert_eq!(Ok(&alone), inside.as_ref());
+    let (read, findings) = alone;
+    assert!(matches!(read.couplets.as_slice(), [Couplet { ask: Some(_), .. }]));
+    assert_eq!(findings.len(), 1);
+    assert_eq!(findings[0].code, Code::NameUnknown);
+    assert_eq!(read_claim(&key.to_string(), &matrix), Ok(None));
+    let broken = read_key("{\"couplets\": [{\"number\": 1}]}", &matrix);
+    assert!(matches!(broken, Err(JsonError::NotOurs { .. })), "{broken:?}");
+    assert_eq!(read_key("{}", &matrix), Err(JsonError::NoKey));
+}
+
+#[test]
+fn effort_without_a_claim_is_a_cost_without_a_proof() {
+    let matrix = table();
+    let effort =
+        Effort { total: Share::new(104, 3), mean_steps: Share::new(26, 9), longest: 5 };
+    let said = Report {
+        matrix: &matrix,
+        key: None,
+        claim: None,
+        effort: Some(effort),
+        findings: &[],
+        questions_checked: None,
+        reasons: &[],
+    };
+    let text = report(&said);
+    let value: Value = serde_json::from_str(&text).expect("our JSON is JSON");
+    assert_eq!(value["cost"]["total_exact"], json!("104/3"));
+    assert_eq!(value["cost"]["longest"], json!(5));
+    assert_eq!(value.get("proof"), None);
+    assert_eq!(read_claim(&text, &matrix), Ok(None));
+    let claim = super::claim();
+    let claimed = report(&Report { claim: Some(&claim), ..said });
+    let without = report(&Report { claim: Some(&claim), effort: None, ..said });
+    assert_eq!(claimed, without, "a claim comes first");
+}
