@@ -21,6 +21,7 @@ mod risk;
 mod seen;
 mod sentence;
 mod separable;
+mod settled;
 mod threshold;
 mod tree;
 mod unknown;

@@ -9,6 +9,7 @@ use std::collections::BTreeMap;
 use spinney_model::{CharacterIx, Difficulty, Matrix, Scale, TaxonIx};
 
 use crate::bits::Bits;
+use crate::settled::{self, Settled};
 use crate::values::{Has, Taken, Values};
 
 mod tell;
@@ -31,9 +32,38 @@ enum Fact {
     Open,
 }
 
+/// What a kind contributes in each character to parting it from another.
+#[derive(PartialEq, Eq)]
+pub(crate) struct Facts(Vec<Fact>);
+
+impl Facts {
+    /// Those of a kind where it has what it may have.
+    pub(crate) fn at_best(values: &Values<'_>, taxon: TaxonIx) -> Self {
+        let of = |character| {
+            let before = settled::all_before(values, taxon, character);
+            fact(values, taxon, character, &before)
+        };
+        Self(values.matrix.character_indices().map(of).collect())
+    }
+
+    /// The characters that would part the two, as long as nobody is in the way.
+    pub(crate) fn parting(&self, values: &Values<'_>, other: &Self) -> Vec<CharacterIx> {
+        if self == other {
+            return Vec::new();
+        }
+        let part = |character: &CharacterIx| {
+            let (one, other) = (self.0[character.0], other.0[character.0]);
+            matches!(parts(values, *character, one, other), Parts::Yes)
+        };
+        values.matrix.character_indices().filter(part).collect()
+    }
+}
+
 /// All pairs of kinds of one matrix.
 pub(crate) struct Pairs {
     company: Vec<Bits>,
+    /// Which governors can be asked before what they govern.
+    pub(crate) settled: Settled,
     /// Pairs that only a measure closer than twice the gap could part, with that measure.
     narrow: BTreeMap<(usize, usize), CharacterIx>,
     /// Pairs that hang on one hard or narrow character, the worst first.
@@ -57,10 +87,12 @@ impl Pairs {
     /// Compares every kind with every other.
     pub(crate) fn of(values: &Values<'_>) -> Self {
         let taxa = values.matrix.taxa().len();
+        let settled = Settled::of(values);
         let rows: Vec<Vec<Fact>> =
-            values.matrix.taxon_indices().map(|taxon| row(values, taxon)).collect();
+            values.matrix.taxon_indices().map(|taxon| row(values, &settled, taxon)).collect();
         let mut pairs = Self {
             company: Vec::new(),
+            settled,
             narrow: BTreeMap::new(),
             hanging: Vec::new(),
             capped: taxa > MOST_KINDS,
@@ -100,24 +132,6 @@ impl Pairs {
         self.company[taxon].iter()
     }
 
-    /// The characters that part one kind from another, as long as nobody is in the way.
-    pub(crate) fn parting(
-        &self,
-        values: &Values<'_>,
-        one: usize,
-        other: usize,
-    ) -> Vec<CharacterIx> {
-        if self.capped || self.company[one].has(other) {
-            return Vec::new();
-        }
-        let rows = [one, other].map(|taxon| row(values, TaxonIx(taxon)));
-        let parting = |character: &CharacterIx| {
-            let facts = rows.each_ref().map(|row| row[character.0]);
-            matches!(parts(values, *character, facts[0], facts[1]), Parts::Yes)
-        };
-        values.matrix.character_indices().filter(parting).collect()
-    }
-
     /// Whether the safety gap alone keeps every two of a group together.
     pub(crate) fn only_the_gap(&self, group: &[usize]) -> bool {
         let mut pairs = group
@@ -133,7 +147,13 @@ impl Pairs {
         for (character, (a, b)) in
             matrix.character_indices().zip(rows[one].iter().zip(&rows[other]))
         {
-            match parts(values, character, *a, *b) {
+            let found = parts(values, character, *a, *b);
+            if !matches!(found, Parts::No)
+                && settled::lack_together(values, TaxonIx(one), TaxonIx(other), character)
+            {
+                continue;
+            }
+            match found {
                 Parts::Yes if parting.is_some() => return,
                 Parts::Yes => parting = Some(character),
                 Parts::ButForTheGap => narrow = narrow.or(Some(character)),
@@ -217,21 +237,25 @@ fn parts(values: &Values<'_>, character: CharacterIx, one: Fact, other: Fact) ->
     }
 }
 
-fn row(values: &Values<'_>, taxon: TaxonIx) -> Vec<Fact> {
-    let none = Taken::new();
+fn row(values: &Values<'_>, settled: &Settled, taxon: TaxonIx) -> Vec<Fact> {
     values
         .matrix
         .character_indices()
         .map(|character| {
-            if values.has(taxon, character, &none) != Has::Yes {
-                return Fact::Blocked;
-            }
-            match &values.matrix.character(character).scale {
-                Scale::Words { .. } => Fact::States(values.states(taxon, character, &none)),
-                _ => values
-                    .reach(taxon, character, &none)
-                    .map_or(Fact::Open, |(low, high)| Fact::Numbers(low, high)),
-            }
+            fact(values, taxon, character, &settled.before(values, taxon, character))
         })
         .collect()
+}
+
+/// What a kind contributes in one character after so much was taken from it.
+fn fact(values: &Values<'_>, taxon: TaxonIx, character: CharacterIx, taken: &Taken) -> Fact {
+    if values.has(taxon, character, taken) != Has::Yes {
+        return Fact::Blocked;
+    }
+    match &values.matrix.character(character).scale {
+        Scale::Words { .. } => Fact::States(values.states(taxon, character, taken)),
+        _ => values
+            .reach(taxon, character, taken)
+            .map_or(Fact::Open, |(low, high)| Fact::Numbers(low, high)),
+    }
 }

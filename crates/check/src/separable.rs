@@ -5,6 +5,8 @@
 //! ever parted, each as large as it can be. Source of the enumeration: Bron and Kerbosch,
 //! Communications of the ACM 16 (1973), algorithm 457, with a pivot.
 
+use std::collections::BTreeSet;
+
 use spinney_model::{CharacterIx, Code, Finding, Place, Scale, Severity, TaxonIx, Value};
 
 use crate::candidate;
@@ -61,16 +63,18 @@ pub(crate) fn of_key(seen: &Seen<'_>) -> Vec<Finding> {
             continue;
         }
         let at = seen.tree.number(couplet);
+        let named: BTreeSet<TaxonIx> = end.taxa.iter().copied().collect();
+        let came: BTreeSet<TaxonIx> = there.iter().map(|(taxon, _)| *taxon).collect();
         let heap: Vec<(TaxonIx, &Taken)> = there
             .iter()
-            .filter(|(taxon, _)| end.taxa.contains(taxon))
+            .filter(|(taxon, _)| named.contains(taxon))
             .map(|(taxon, taken)| (*taxon, taken))
             .collect();
         let elsewhere: Vec<TaxonIx> = end
             .taxa
             .iter()
             .filter(|taxon| seen.walked.arrived.get(taxon).is_some_and(|sure| *sure))
-            .filter(|taxon| !there.iter().any(|(other, _)| other == *taxon))
+            .filter(|taxon| !came.contains(taxon))
             .copied()
             .collect();
         let here = format!("after {} at question {at}", word(answer));
@@ -106,16 +110,19 @@ pub(crate) fn question_for(
     if heap.len() < 2 {
         return None;
     }
-    values.matrix.character_indices().find(|&character| {
-        heap.iter().all(|(taxon, taken)| values.has(*taxon, character, taken) == Has::Yes)
-            && match &values.matrix.character(character).scale {
-                Scale::Words { states } => words_part(values, heap, character, states.len()),
-                Scale::Counts => counts_part(values, heap, character),
-                Scale::Measure { gap, .. } => {
-                    measures_part(values, heap, character, gap.thousandths())
-                }
+    values.matrix.character_indices().find(|character| may_ask(values, heap, *character))
+}
+
+/// Whether a question about this character is admissible for this heap.
+fn may_ask(values: &Values<'_>, heap: &[(TaxonIx, &Taken)], character: CharacterIx) -> bool {
+    heap.iter().all(|(taxon, taken)| values.has(*taxon, character, taken) == Has::Yes)
+        && match &values.matrix.character(character).scale {
+            Scale::Words { states } => words_part(values, heap, character, states.len()),
+            Scale::Counts => counts_part(values, heap, character),
+            Scale::Measure { gap, .. } => {
+                measures_part(values, heap, character, gap.thousandths())
             }
-    })
+        }
 }
 
 fn words_part(
@@ -124,7 +131,7 @@ fn words_part(
     character: CharacterIx,
     declared: usize,
 ) -> bool {
-    let shown: std::collections::BTreeSet<u64> =
+    let shown: BTreeSet<u64> =
         heap.iter().map(|(taxon, taken)| values.states(*taxon, character, taken)).collect();
     // Up to six states every split is a question; beyond, one state against the rest.
     let may_be_yes = |states: u64| declared <= 6 || states.count_ones() == 1;

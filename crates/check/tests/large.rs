@@ -117,7 +117,7 @@ fn twenty_thousand_precise_ranges_are_read_in_reasonable_time() {
     let matrix = precise(20_000);
     let found = table(&matrix, &Settings::default());
     assert_eq!(codes(&found), [Code::TooLarge, Code::Unknown], "{found:#?}");
-    // All kinds at two ends, by a number that lies in no range (31.4 is in none by chance).
+    // All kinds at two ends.
     let (low, high): (Vec<_>, Vec<_>) = matrix.taxon_indices().partition(|taxon| {
         let cell = matrix.cell(*taxon, spinney_model::CharacterIx(0));
         matches!(cell.value, spinney_model::Value::Range { low, .. } if low < HALFWAY)
@@ -138,14 +138,14 @@ const HALFWAY: spinney_model::Quantity = spinney_model::Quantity::from_thousandt
 
 #[test]
 fn in_a_long_column_only_neighbours_have_a_threshold_between_them() {
-    // From kind to kind 10 mm, so that each is parted from the next; two more lie far apart
-    // with a long one across everything between them that keeps their gap.
+    // From kind to kind there are 6 mm, twice the gap.
     let rows: Vec<String> =
         (1..=1_200).map(|n| format!("kind {n} | {}-{}", 10 * n, 10 * n + 4)).collect();
     let text = format!("width: mm gap 3\n{}", rows.join("\n"));
     let found = table(&matrix(&text), &Settings { pairs_named: 0, ..Settings::default() });
     assert_eq!(codes(&found), [], "each of these is parted from each");
-    // One more that begins 1 mm after the end of each leaves no room for the gap.
+    // Others that fill all the room between some of them: what is left is too narrow, and in
+    // a shorter column the two ends of the room would still have had their middle.
     let close: Vec<String> =
         (1..=1_200).map(|n| format!("near {n} | {}-{}", 10 * n + 5, 10 * n + 9)).collect();
     let text = format!("{text}\n{}", close[..200].join("\n"));

@@ -30,7 +30,7 @@ fn try_read(bytes: Vec<u8>) -> bool {
     }
 }
 
-const PIECES: [&str; 34] = [
+const PIECES: [&str; 42] = [
     "kind",
     "hazel",
     "ivy",
@@ -64,6 +64,14 @@ const PIECES: [&str; 34] = [
     "\u{2013}",
     ":",
     "mm",
+    "yes 3 of 10",
+    "3 out of ",
+    "±",
+    "..",
+    "five",
+    "≥ 5",
+    "1,200 mm",
+    "4294967295 of 4294967295",
     "a 1/99999999989, b 99999999988/99999999989",
 ];
 

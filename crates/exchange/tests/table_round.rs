@@ -12,7 +12,7 @@ use spinney_model::{
 };
 
 /// What a name may look like at its most awkward.
-const AWKWARD: [&str; 26] = [
+const AWKWARD: [&str; 30] = [
     "hazel",
     "dog rose",
     "a, b",
@@ -39,6 +39,10 @@ const AWKWARD: [&str; 26] = [
     "a = b",
     "de: Hasel",
     "4 of 5 (3 seen)",
+    "yes 3 of 10",
+    "five",
+    "8±1",
+    "4..5",
 ];
 
 /// A name that no other of its kind has, even without capitals and spaces.

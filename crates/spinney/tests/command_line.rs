@@ -192,3 +192,57 @@ fn the_printed_key_of_eight_oaks_is_checked_as_a_tree() {
     assert!(text.contains("weasel-word"), "{text}");
     assert_eq!(output.status.code(), Some(1), "fewer than all checked is never called works");
 }
+
+#[test]
+fn a_wish_that_cannot_be_kept_is_named_with_the_kind_in_the_way() {
+    let desk = desk("refused");
+    let finds = "kind,edge,lobes\nhazel,toothed,unlobed\nivy,smooth,lobed\nrose,toothed,n/a\n";
+    let output = spinney(&desk, &["key", "-", "--first", "Is it lobed?"], finds);
+    let text = said(&output);
+    assert!(text.contains("One of your questions could not be kept"), "{text}");
+    assert!(text.contains("kept-refused") && text.contains("rose is still there"), "{text}");
+    assert!(!text.contains("costs nothing"), "{text}");
+}
+
+#[test]
+fn stdin_can_be_only_one_of_the_files() {
+    let desk = desk("stdin_twice");
+    for args in [["check", "-", "--key", "-"], ["key", "-", "--kinds", "-"]] {
+        let output = spinney(&desk, &args, FINDS);
+        assert_eq!(output.status.code(), Some(2), "{args:?}");
+        assert!(complained(&output).contains("Only one of the files"), "{args:?}");
+    }
+}
+
+#[test]
+fn a_text_without_a_question_is_no_key() {
+    let desk = desk("no_question");
+    fs::write(desk.join("finds.csv"), FINDS).expect("written");
+    for text in ["", "hello world\n", "{\"a\": 1}"] {
+        let output = spinney(&desk, &["check", "finds.csv", "--key", "-"], text);
+        assert_eq!(output.status.code(), Some(1), "{text}");
+        assert!(output.stdout.is_empty() && !complained(&output).is_empty(), "{text}");
+    }
+}
+
+/// A cost that was changed by hand is found out, with and without our exact fields.
+#[test]
+fn a_false_cost_does_not_pass() {
+    let desk = desk("false_cost");
+    fs::write(desk.join("finds.csv"), FINDS).expect("written");
+    let json = said(&spinney(&desk, &["key", "finds.csv", "--format", "json"], ""));
+    let exact_out: String = json
+        .lines()
+        .filter(|line| !line.contains("_exact"))
+        .map(|l| format!("{l}\n"))
+        .collect();
+    let plain = exact_out.replace(",\n  }", "\n  }");
+    let check = |text: &str| spinney(&desk, &["check", "finds.csv", "--key", "-"], text);
+    assert_eq!(check(&json).status.code(), Some(0), "{}", said(&check(&json)));
+    let told = check(&plain);
+    assert_eq!(told.status.code(), Some(0), "{}{}", said(&told), complained(&told));
+    for text in [&json, &plain] {
+        let false_cost = check(&text.replace("\"total\": 9", "\"total\": 8"));
+        assert_eq!(false_cost.status.code(), Some(1), "{}", said(&false_cost));
+    }
+}

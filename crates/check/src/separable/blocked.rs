@@ -6,9 +6,10 @@
 
 use spinney_model::{CharacterIx, Code, Finding, Place, Quantity, Scale, TaxonIx, Value};
 
-use crate::pairs::Pairs;
+use crate::pairs::{Facts, Pairs};
 use crate::sentence::{self, capital, kinds, number};
-use crate::values::{Has, Taken, Values};
+use crate::settled;
+use crate::values::{Has, Values};
 
 /// So many characters that part some of a group are named with what is in their way.
 const MOST_REASONS: usize = 2;
@@ -38,7 +39,8 @@ pub(super) fn finding(values: &Values<'_>, pairs: &Pairs, group: &[usize]) -> Fi
                 .to_owned(),
         )
     } else {
-        let said: Vec<String> = reasons.iter().map(|reason| reason.say(values)).collect();
+        let said: Vec<String> =
+            reasons.iter().map(|reason| reason.say(values, group)).collect();
         (
             format!("{} end together, because {}.", capital(&listed), said.join(", and ")),
             remedy(values, &reasons),
@@ -50,15 +52,20 @@ pub(super) fn finding(values: &Values<'_>, pairs: &Pairs, group: &[usize]) -> Fi
 /// The first characters that part two of the group.
 fn reasons(values: &Values<'_>, pairs: &Pairs, group: &[usize]) -> Vec<Reason> {
     let mut reasons: Vec<Reason> = Vec::new();
-    for (place, &one) in group.iter().enumerate() {
-        for &other in &group[place + 1..] {
-            for character in pairs.parting(values, one, other) {
+    if pairs.capped {
+        return reasons;
+    }
+    let facts: Vec<(usize, Facts)> =
+        group.iter().map(|taxon| (*taxon, Facts::at_best(values, TaxonIx(*taxon)))).collect();
+    for (place, (one, of_one)) in facts.iter().enumerate() {
+        for (other, of_other) in &facts[place + 1..] {
+            for character in of_one.parting(values, of_other) {
                 if reasons.len() == MOST_REASONS {
                     return reasons;
                 }
                 if !reasons.iter().any(|reason| reason.character == character) {
-                    let parts = [one, other].map(TaxonIx);
-                    reasons.push(Reason::of(values, character, parts, group));
+                    let parts = [*one, *other].map(TaxonIx);
+                    reasons.push(Reason::of(values, pairs, character, parts, group));
                 }
             }
         }
@@ -69,27 +76,35 @@ fn reasons(values: &Values<'_>, pairs: &Pairs, group: &[usize]) -> Vec<Reason> {
 impl Reason {
     fn of(
         values: &Values<'_>,
+        pairs: &Pairs,
         character: CharacterIx,
         parts: [TaxonIx; 2],
         group: &[usize],
     ) -> Self {
-        let none = Taken::new();
-        let others = || group.iter().map(|t| TaxonIx(*t)).filter(|t| !parts.contains(t));
-        let with = |has: Has| -> Vec<TaxonIx> {
-            others().filter(|taxon| values.has(*taxon, character, &none) == has).collect()
+        let all = || group.iter().map(|taxon| TaxonIx(*taxon));
+        let has = |taxon: &TaxonIx| {
+            let before = pairs.settled.before(values, *taxon, character);
+            values.has(*taxon, character, &before)
         };
-        let in_the_way = |taxon: &TaxonIx| lies_between(values, character, parts, *taxon);
+        let both = settled::lack_together(values, parts[0], parts[1], character);
+        let perhaps =
+            |taxon: &TaxonIx| has(taxon) == Has::Maybe || (both && parts.contains(taxon));
+        let in_the_way = |taxon: &TaxonIx| {
+            has(taxon) == Has::Yes
+                && !parts.contains(taxon)
+                && lies_between(values, character, parts, *taxon)
+        };
         Self {
             character,
             parts,
-            without: with(Has::No),
-            perhaps: with(Has::Maybe),
-            across: with(Has::Yes).into_iter().filter(in_the_way).collect(),
+            without: all().filter(|taxon| has(taxon) == Has::No).collect(),
+            perhaps: all().filter(perhaps).collect(),
+            across: all().filter(in_the_way).collect(),
         }
     }
 
     /// "stalk, which parts elm and lime, cannot be asked of holly, which has none".
-    fn say(&self, values: &Values<'_>) -> String {
+    fn say(&self, values: &Values<'_>, group: &[usize]) -> String {
         let matrix = values.matrix;
         let of = |taxa: &[TaxonIx], one: &str, several: &str| {
             let names = kinds(matrix, taxa.iter().copied());
@@ -107,7 +122,7 @@ impl Reason {
         format!(
             "{}, which parts {}, cannot be asked {}",
             matrix.character(self.character).name,
-            kinds(matrix, self.parts),
+            if group.len() == 2 { "them".to_owned() } else { kinds(matrix, self.parts) },
             said.join(", and ")
         )
     }

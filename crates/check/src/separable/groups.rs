@@ -48,7 +48,6 @@ fn with_blockers(
     pairs: &Pairs,
     groups: Vec<Vec<usize>>,
 ) -> Vec<Vec<usize>> {
-    let none = Taken::new();
     let mut grown: BTreeSet<Vec<usize>> = BTreeSet::new();
     for mut group in groups {
         let near: BTreeSet<usize> =
@@ -57,10 +56,9 @@ fn with_blockers(
             if group.contains(&taxon) {
                 continue;
             }
-            let heap: Vec<_> =
-                group.iter().chain([&taxon]).map(|t| (TaxonIx(*t), &none)).collect();
-            if super::question_for(values, &heap).is_none() {
-                group.push(taxon);
+            group.push(taxon);
+            if parted(values, pairs, &group) {
+                group.pop();
             }
         }
         group.sort_unstable();
@@ -75,6 +73,21 @@ fn with_blockers(
         })
         .cloned()
         .collect()
+}
+
+/// Whether a question parts some of these kinds and none of them is in its way, whatever
+/// questions about its governors come before it.
+fn parted(values: &Values<'_>, pairs: &Pairs, group: &[usize]) -> bool {
+    values.matrix.character_indices().any(|character| {
+        let before: Vec<(TaxonIx, Taken)> = group
+            .iter()
+            .map(|taxon| TaxonIx(*taxon))
+            .map(|taxon| (taxon, pairs.settled.before(values, taxon, character)))
+            .collect();
+        let heap: Vec<(TaxonIx, &Taken)> =
+            before.iter().map(|(taxon, taken)| (*taxon, taken)).collect();
+        super::may_ask(values, &heap, character)
+    })
 }
 
 struct Search<'p> {

@@ -255,7 +255,8 @@ impl Walker<'_, '_, '_> {
                     }
                 }
                 let end = self.walked.ends.entry(place).or_default();
-                match end.iter_mut().find(|(taxon, _)| *taxon == self.taxon) {
+                // One kind after the other is walked, so that it can only be the last.
+                match end.last_mut().filter(|(taxon, _)| *taxon == self.taxon) {
                     Some((_, taken)) => *taken = together(taken, &form.taken),
                     None => end.push((self.taxon, form.taken)),
                 }

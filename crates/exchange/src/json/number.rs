@@ -107,7 +107,8 @@ fn simplest(float: f64) -> Option<Share> {
 fn exact_float(float: f64) -> Share {
     let bits = float.to_bits();
     let mantissa = i128::from(bits & ((1 << 52) - 1)) | 1 << 52;
-    let exponent = i32::try_from(bits >> 52).expect("a positive float has 11 bits of it") - 1075;
+    let exponent =
+        i32::try_from(bits >> 52).expect("a positive float has 11 bits of it") - 1075;
     match u32::try_from(-exponent) {
         Ok(places) => Share::new(mantissa, 1 << places),
         Err(_) => Share::from_integer(mantissa << exponent),

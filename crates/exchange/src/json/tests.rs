@@ -74,8 +74,13 @@ fn full() -> String {
         extra: Share::new(1, 2),
         exact: false,
     };
-    let reasons =
-        [Reasons { couplet: 1, kinds: 12, heaps: (3, 8, 1), alternatives: vec![alternative], blocked: Vec::new() }];
+    let reasons = [Reasons {
+        couplet: 1,
+        kinds: 12,
+        heaps: (3, 8, 1),
+        alternatives: vec![alternative],
+        blocked: Vec::new(),
+    }];
     report(&Report {
         matrix: &matrix,
         key: Some(&key),

@@ -7,6 +7,7 @@ use std::collections::BTreeSet;
 
 use spinney_model::{Code, Destination, End, Finding, Matrix, Place, TaxonIx};
 
+use super::line;
 use crate::link::names::{Named, Names};
 use crate::link::quotes;
 
@@ -224,6 +225,9 @@ pub(super) fn read(
     if let Some(number) = number(text) {
         return (Destination::Couplet(number), Vec::new());
     }
+    if is_muddled(text, names) {
+        return (Destination::Missing, vec![muddled(text, couplet)]);
+    }
     let mut taxa = BTreeSet::new();
     let mut end = End::default();
     let mut findings = Vec::new();
@@ -244,6 +248,29 @@ pub(super) fn read(
         return (Destination::Missing, findings);
     }
     (Destination::End(end), findings)
+}
+
+/// Whether more than one destination stands here: `5 N ivy`, `5 ivy`. None of it is a name.
+fn is_muddled(text: &str, names: &Names) -> bool {
+    if text.contains('"') || names.exactly(bare(text)).is_some() {
+        return false;
+    }
+    let (first, rest) = text.split_once(char::is_whitespace).unwrap_or((text, ""));
+    let numbered = number(first).is_some() && leads_somewhere(rest, names);
+    let unnamed = |piece: &String| names.exactly(piece).is_none();
+    let answered = || {
+        pieces(text, names).iter().any(|piece| unnamed(piece) && line::holds_an_answer(piece))
+    };
+    numbered || answered()
+}
+
+fn muddled(text: &str, couplet: u32) -> Finding {
+    Finding::new(
+        Code::LineNotUnderstood,
+        Place::Couplet(couplet),
+        format!("Question {couplet} leads to \"{text}\", and nobody can tell where that is."),
+        "Write one number or one name behind each answer: Yes -> 5, No -> ivy",
+    )
 }
 
 /// The names in the text of an end: the whole of it if that is a name, else its parts.

@@ -179,7 +179,11 @@ pub(super) fn answers<'t>(
     let mut found: Vec<(usize, usize, Answer)> = Vec::new();
     for (ix, word) in words.iter().enumerate() {
         let next = words.get(ix + 1).map_or(text.len(), |next| next.0);
-        if leads_on(text, word.0, word.1, next, found.is_empty(), names) {
+        // `Y 5 N ivy`: the other answer behind a destination needs no mark before it.
+        let other = found.last().is_some_and(|(_, end, answer)| {
+            *answer != word.2 && leads_somewhere(&text[*end..word.0], names)
+        });
+        if other || leads_on(text, word.0, word.1, next, found.is_empty(), names) {
             found.push(*word);
         }
     }
@@ -202,6 +206,21 @@ pub(super) fn answers<'t>(
     Some((text[..first].trim_end().trim_end_matches(['(', '[', '|']).trim_end(), answers))
 }
 
+/// Yes and no in English, German, French and Welsh, or as a letter. (`o` for oui is a bullet
+/// more often than an answer.)
+fn answer(word: &str) -> Option<Answer> {
+    match word.to_ascii_lowercase().as_str() {
+        "yes" | "y" | "ja" | "j" | "oui" | "ie" => Some(Answer::Yes),
+        "no" | "n" | "nein" | "non" | "na" => Some(Answer::No),
+        _ => None,
+    }
+}
+
+/// Whether a text holds a yes or no behind something else: `5 N ivy` is no kind's name.
+pub(super) fn holds_an_answer(text: &str) -> bool {
+    answer_words(text).iter().any(|(start, _, _)| !text[..*start].trim().is_empty())
+}
+
 /// Every yes and no in a text that is a word of its own, outside quotation marks.
 fn answer_words(text: &str) -> Vec<(usize, usize, Answer)> {
     let mut found = Vec::new();
@@ -218,11 +237,12 @@ fn answer_words(text: &str) -> Vec<(usize, usize, Answer)> {
         }
         let Some(begin) = start.take() else { continue };
         let answer = match text[begin..at].to_ascii_lowercase().as_str() {
-            "yes" | "y" => Answer::Yes,
-            "no" | "n" => Answer::No,
             "so" if after_if(text, begin) => Answer::Yes,
             "not" if after_if(text, begin) => Answer::No,
-            _ => continue,
+            word => match answer(word) {
+                Some(answer) => answer,
+                None => continue,
+            },
         };
         if !inside {
             let begin = if after_if(text, begin) { if_before(text, begin) } else { begin };
@@ -290,10 +310,6 @@ fn leads_on(
 pub(super) fn talked_round(line: &str) -> Option<(Answer, &str)> {
     let word = line.split(|c: char| !c.is_alphabetic()).next()?;
     let behind = &line[word.len()..];
-    let answer = match word.to_ascii_lowercase().as_str() {
-        "yes" => Answer::Yes,
-        "no" => Answer::No,
-        _ => return None,
-    };
+    let answer = answer(word).filter(|_| word.len() > 1)?;
     behind.starts_with(',').then_some((answer, behind))
 }

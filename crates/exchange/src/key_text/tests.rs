@@ -146,6 +146,55 @@ fn numbers_inside_leads_are_no_destinations() {
 }
 
 #[test]
+fn answers_run_together_or_in_another_language_are_read() {
+    let wanted = &[
+        "1 Is the leaf in one piece? | 2 | rowan",
+        "2 Is the edge toothed? | hazel | dogwood",
+    ];
+    for (yes, no) in [
+        ("Y 2 N rowan", "Y hazel N dogwood"),
+        ("y 2 n rowan.", "yes hazel no dogwood"),
+        ("Y -> 2, N -> rowan", "Y → hazel, N → dogwood"),
+        ("Ja → 2, Nein → rowan", "Ja: hazel; Nein: dogwood"),
+        ("J 2 N rowan", "J → hazel, N → dogwood"),
+        ("Oui → 2, Non → rowan", "oui hazel, non dogwood"),
+        ("Ie → 2, Na → rowan", "Ie: hazel / Na: dogwood"),
+    ] {
+        reads(
+            &format!("1. Is the leaf in one piece? {yes}\n2. Is the edge toothed? {no}\n"),
+            wanted,
+        );
+    }
+    reads(
+        "1. Is the leaf in one piece?\n   Ja → 2\n   Nein → rowan\n2. Is the edge toothed?\n\
+         - Ja, sie hat Zähne … hazel\n- Nein, keine … dogwood\n",
+        wanted,
+    );
+    // A slip in a name is asked back in any language.
+    let read = reading("1. Is it toothed? Ja → 2, Nein → Hasel\n");
+    assert_eq!(codes(&read.findings), [(Code::NameNotSure, Place::Couplet(1))]);
+    assert_eq!(drawn(&read.key, &table()), ["1 Is it toothed? | 2 | Hasel?"]);
+}
+
+#[test]
+fn what_may_be_two_destinations_is_quoted_and_never_a_kind() {
+    let read = reading("1. Is it toothed? Y 5 N gooseberry\n");
+    assert_eq!(codes(&read.findings), [(Code::NameUnknown, Place::Couplet(1))]);
+    for (text, quoted) in [
+        ("1. Is it toothed? Yes → 5 ivy, No → hazel\n", "\"5 ivy\""),
+        ("1. Is it toothed? Yes → gooseberry N ivy\n", "\"gooseberry N ivy\""),
+        ("1 Edge toothed → gooseberry nein 5\n- Edge smooth → hazel\n", "gooseberry nein 5"),
+    ] {
+        let read = reading(text);
+        let codes = codes(&read.findings);
+        assert!(codes.contains(&(Code::LineNotUnderstood, Place::Couplet(1))), "{codes:?}");
+        assert!(read.findings[0].sentence.contains(quoted), "{:?}", read.findings);
+        assert_eq!(read.key.couplets[0].yes, Destination::Missing, "{text}");
+        again(&read.key);
+    }
+}
+
+#[test]
 fn ends_name_one_or_several_kinds() {
     for end in [
         "hazel or wych elm",
@@ -354,6 +403,12 @@ const PIECES: &[&str] = &[
     "so ",
     "y",
     "n ",
+    "Ja ",
+    " nein → ",
+    "Oui: ",
+    "non ",
+    "Y 2 N ivy",
+    "5 ivy",
     "0",
     "-",
     ";",

@@ -220,9 +220,8 @@ fn unknowns(
 ) {
     for ((character, column), heading) in characters.iter().zip(cells).zip(headings) {
         let text = |at: usize| kinds.grid.get(kinds.rows[at].0, heading.column);
-        let unknown = |at: &usize| {
-            column[*at].value == Value::Unknown && says_unknown(text(*at))
-        };
+        let unknown =
+            |at: &usize| column[*at].value == Value::Unknown && says_unknown(text(*at));
         let unknown: Vec<usize> = (0..column.len()).filter(unknown).collect();
         let Some(first) = unknown.first() else { continue };
         let name = |at: &usize| {

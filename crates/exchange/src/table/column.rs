@@ -235,7 +235,8 @@ impl<'c> Column<'c> {
         if words_wanted || !counts && (other || self.heading.is_length()) {
             return;
         }
-        let written: Vec<_> = self.typed.iter().map(|typed| number_words(&typed.what)).collect();
+        let written: Vec<_> =
+            self.typed.iter().map(|typed| number_words(&typed.what)).collect();
         let is = |wanted: fn(&What) -> bool| {
             self.typed.iter().filter(|typed| wanted(&typed.what)).count()
         };
@@ -244,7 +245,9 @@ impl<'c> Column<'c> {
             is(|what| matches!(what, What::Numbers(_))),
         );
         let spelt = written.iter().flatten().count();
-        if spelt == 0 || !counts && words - spelt >= digits + spelt {
+        // `one` and `many` are words; beside digits, or alone, `one` is a number.
+        let wordy = if digits == 0 { words > spelt } else { words - spelt >= digits + spelt };
+        if spelt == 0 || !counts && wordy {
             return;
         }
         let first = written.iter().position(Option::is_some).expect("at least one is spelt");

@@ -53,6 +53,11 @@ pub(super) fn read(column: &Column<'_>, report: &mut Report) -> Option<(Scale, V
             What::Numbers(_) => odd(A_NUMBER),
             _ => column.fixed(at).expect("what is no word and no number is fixed"),
         };
+        if states.declared == 0 && !states.yes_no && says_yes(&typed.what) {
+            let remedy = "Type the word that it means in this column, or put yes and no into a \
+                          column of their own.";
+            column.doubtful(at, "a state like the other words", remedy, report);
+        }
         if too_many(states.names.len()) {
             notes(column, report);
             return None;
@@ -166,11 +171,10 @@ fn yes_and_no(column: &Column<'_>) -> bool {
         return described.states.iter().all(full);
     }
     let (mut yes_or_no, mut others, mut some_yes) = (0_usize, 0_usize, false);
-    let mut met = false;
     for typed in &column.typed {
         let answers = match &typed.what {
             What::Words(parts) => {
-                some_yes |= parts.iter().any(|part| is_yes(&part.item));
+                some_yes |= says_yes(&typed.what);
                 parts.iter().all(says_yes_or_no)
             }
             What::OutOf(OutOf { word: Some(word), .. }) => {
@@ -179,15 +183,18 @@ fn yes_and_no(column: &Column<'_>) -> bool {
             }
             _ => continue,
         };
-        met = true;
         *(if answers { &mut yes_or_no } else { &mut others }) += 1;
     }
     // Where only no is said it may be one of several words: no, few, many.
-    met && yes_or_no >= others && (some_yes || others == 0)
+    yes_or_no > 0 && yes_or_no >= others && (some_yes || others == 0)
 }
 
 fn is_yes(word: &str) -> bool {
     matches!(fold(word).as_str(), "yes" | "y")
+}
+
+fn says_yes(what: &What) -> bool {
+    matches!(what, What::Words(parts) if parts.iter().any(|part| is_yes(&part.item)))
 }
 
 fn is_no(word: &str) -> bool {

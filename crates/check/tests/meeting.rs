@@ -1,0 +1,77 @@
+//! Keys whose ways meet and keys whose numbers repeat: what is said where two things are one.
+
+use spinney_check::{Settings, check};
+use spinney_model::{Code, Finding};
+
+#[path = "drawn/good_key.rs"]
+mod drawn;
+
+use drawn::{codes, key, matrix};
+
+/// Invented for these tests.
+const TWIGS: &str = "
+    colour: red, blue
+    edge: toothed, smooth
+    shape: long, round
+    holly | red or blue | smooth  | round
+    hazel | red         | toothed | long
+    beech | blue        | smooth  | long
+";
+
+fn findings(text: &str) -> Vec<Finding> {
+    let matrix = matrix(TWIGS);
+    check(&matrix, &key(&matrix, text), None, &Settings::default()).findings
+}
+
+#[test]
+fn forms_that_met_after_they_went_astray_come_out_where_they_come_out() {
+    let found = findings(
+        "1. Is it red? [colour = red] -> 2 / 3
+         2. Is it toothed? [edge = toothed] -> holly or hazel / 4
+         3. Does the edge have teeth? [edge = toothed] -> holly / 4
+         4. Is it long? [shape = long] -> beech / hazel",
+    );
+    let wrong: Vec<&Finding> = found.iter().filter(|f| f.code == Code::WrongPlace).collect();
+    assert_eq!(wrong.len(), 2, "{found:#?}");
+    for (at, finding) in [2, 3].into_iter().zip(wrong) {
+        assert_eq!(
+            finding.sentence,
+            format!("By the table, at question {at} holly answers no and comes out at hazel.")
+        );
+    }
+}
+
+#[test]
+fn a_loop_behind_the_second_bearer_of_a_number_is_found() {
+    let with = |second: &str| {
+        let text = format!(
+            "1. Is it red? [colour = red] -> 2 / holly or beech
+             2. Is it toothed? [edge = toothed] -> hazel / 3
+             2. Is it round? [shape = round] -> {second}
+             3. Is it long? [shape = long] -> hazel / holly",
+        );
+        findings(&text).into_iter().filter(|f| f.code == Code::Loop).collect::<Vec<_>>()
+    };
+    assert_eq!(with("holly / 3"), []);
+    let found = with("holly / 1");
+    assert_eq!(codes(&found), [Code::Loop]);
+    assert_eq!(
+        found[0].sentence,
+        "Question 2, no, leads back to question 1, so one goes round in a circle."
+    );
+    // A loop that does not need the second bearer is said once.
+    assert_eq!(with("2 / 2").len(), 2, "both answers lead back to where they stand");
+}
+
+#[test]
+fn a_second_bearer_that_is_probably_another_number_loops_only_as_that_number() {
+    // The second 2 is the missing 4; that it leads on to 2 is no loop then.
+    let found = findings(
+        "1. Is it red? [colour = red] -> 4 / 3
+         2. Is it toothed? [edge = toothed] -> hazel / holly
+         2. Is it round? [shape = round] -> holly / 2
+         3. Is it long? [shape = long] -> beech / holly",
+    );
+    assert!(found.iter().any(|finding| finding.code == Code::NumberTwice), "{found:#?}");
+    assert!(found.iter().all(|finding| finding.code != Code::Loop), "{found:#?}");
+}

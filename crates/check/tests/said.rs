@@ -1,0 +1,167 @@
+//! What findings say, word for word where it matters: numbers, singulars, reasons, remedies.
+
+use spinney_check::{Settings, check, table};
+use spinney_model::{Code, Finding, Matrix, Place};
+
+#[path = "drawn/good_key.rs"]
+mod drawn;
+
+use drawn::{HEDGE, HEDGE_KEY, codes, key, matrix};
+
+fn of_table(text: &str) -> Vec<Finding> {
+    table(&matrix(text), &Settings::default())
+}
+
+fn only(found: &[Finding], code: Code) -> (&str, &str) {
+    let mut with = found.iter().filter(|finding| finding.code == code);
+    let finding = with.next().unwrap_or_else(|| panic!("{code:?} in {found:#?}"));
+    assert!(with.next().is_none(), "{found:#?}");
+    (&finding.sentence, &finding.remedy)
+}
+
+#[test]
+fn a_range_of_one_number_is_that_number() {
+    let found = of_table("stalk: mm gap 3\nhazel | 30-35\nlime | 40-40");
+    assert_eq!(
+        only(&found, Code::GapTooNarrow).0,
+        "Only stalk could part hazel and lime (hazel 30 to 35 mm, lime 40 mm), and that is \
+         less than twice the safety gap of 3 mm, so they end together."
+    );
+    let matrix = matrix("stalk: mm gap 3\nhazel | 35-35\nlime | 50-60");
+    let key = key(&matrix, "1. Is the stalk 37 mm or longer? [stalk >= 37] -> lime / hazel");
+    let found = check(&matrix, &key, None, &Settings::default()).findings;
+    let near = only(&found, Code::ThresholdNear).0;
+    assert!(near.contains("the stalk of hazel (35 mm): one small slip"), "{near}");
+    assert_eq!(
+        check(&matrix, &key, None, &Settings::default()).coverage(),
+        "1 of 1 question checked against the table"
+    );
+}
+
+#[test]
+fn of_many_pairs_that_only_the_gap_keeps_together_the_closest_are_named() {
+    // Every kind 1 to 5 mm from every other: 300 pairs.
+    let rows: Vec<String> = (0..25)
+        .map(|n| {
+            let mm = f64::from(n) * 0.2;
+            format!("kind {n} | {mm:.1}-{mm:.1}")
+        })
+        .collect();
+    let found = of_table(&format!("stalk: mm gap 3\n{}", rows.join("\n")));
+    assert_eq!(codes(&found), [Code::GapTooNarrow; 25], "24 pairs, and one for the rest");
+    let (pairs, rest) = found.split_at(24);
+    assert_eq!(pairs[0].place.to_string(), "kind 0, kind 1");
+    assert!(pairs.iter().all(|finding| matches!(finding.place, Place::Taxa(_))));
+    assert_eq!(rest[0].place, Place::Table);
+    assert_eq!(
+        rest[0].sentence,
+        "And 276 more pairs of kinds differ only in a measure, by less than twice its safety \
+         gap, and end together."
+    );
+    let found = of_table(&format!("stalk: mm gap 3\n{}", rows[..8].join("\n")));
+    assert!(found.last().unwrap().sentence.starts_with("And 4 more pairs of kinds differ"));
+}
+
+#[test]
+fn a_question_that_a_third_kind_blocks_is_not_denied() {
+    let across = of_table("stalk: mm gap 3\nelm | 2-5\nhazel | 4-32\nlime | 30-40");
+    assert_eq!(
+        only(&across, Code::NotSeparable),
+        (
+            "Elm, hazel and lime end together, because stalk, which parts elm and lime, \
+             cannot be asked of hazel, whose range lies between.",
+            "Add a column with something that can be asked of all of them, or let them end \
+             together."
+        )
+    );
+    let lacks = of_table(
+        "form: feather, whole\nstalk: mm gap 3; if form whole
+         hazel | whole            | 5-15
+         holly | feather or whole | ?
+         ivy   | feather or whole | -
+         lime  | whole            | 30-45",
+    );
+    assert_eq!(
+        only(&lacks, Code::NotSeparable).0,
+        "Hazel, holly, ivy and lime end together, because stalk, which parts hazel and lime, \
+         cannot be asked of ivy, which has none, and of holly, which may have none."
+    );
+    // Nobody knows the form of holly: that can be looked up.
+    let unknown = of_table(
+        "form: feather, whole\nstalk: mm gap 3; if form whole
+         hazel | whole | 5-15\nholly | ? | ?\nlime | whole | 30-45",
+    );
+    assert_eq!(
+        only(&unknown, Code::NotSeparable),
+        (
+            "Hazel, holly and lime end together, because stalk, which parts hazel and lime, \
+             cannot be asked of holly, which may have none.",
+            "Fill in form of holly, or add a column with something that can be asked of all \
+             of them."
+        )
+    );
+    let alike = of_table("colour: red, blue\nhazel | red\nlime | red");
+    assert_eq!(
+        only(&alike, Code::NotSeparable).0,
+        "Nothing in the table parts hazel and lime."
+    );
+}
+
+#[test]
+fn no_pair_is_said_to_hang_on_what_nothing_parts() {
+    let texts = [
+        "stalk: mm gap 3\nelm | 2-5\nhazel | 4-32\nlime | 15-40",
+        "form: feather, whole\nstalk: mm gap 3; if form whole
+         hazel | whole | 5-15\nholly | feather or whole | ?\nlime | whole | 25-45",
+    ];
+    for text in texts {
+        let found = of_table(text);
+        let fragile = only(&found, Code::FragilePair).0;
+        assert!(fragile.contains("hang on stalk alone"), "{fragile}");
+        let together = only(&found, Code::NotSeparable).0;
+        assert!(!together.starts_with("Nothing in the table parts"), "{together}");
+    }
+}
+
+#[test]
+fn what_an_earlier_question_settles_is_no_reason_to_end_together() {
+    // Because of ash the form can be asked, and of holly without leaflets the stalk.
+    let with = |more: &str| {
+        of_table(&format!(
+            "form: feather, whole\nstalk: mm gap 1; if form whole\nplace: opposite, alternate
+             hazel | whole            | 5-15  | alternate
+             holly | feather or whole | 90-99 | alternate
+             lime  | whole            | 30-45 | alternate
+             {more}",
+        ))
+    };
+    assert_eq!(with("ash | feather | - | opposite"), []);
+    assert_eq!(codes(&with("")), [Code::NotSeparable], "nobody makes the form worth asking");
+    // Two that may both have leaflets stay together where they do.
+    let both =
+        with("ash | feather | - | opposite\n ivy | feather or whole | 60-70 | alternate");
+    let said: Vec<&str> = both.iter().map(|finding| finding.sentence.as_str()).collect();
+    assert_eq!(
+        said,
+        ["Holly and ivy end together, because stalk, which parts them, cannot be asked of \
+             holly and ivy, which may have none."]
+    );
+}
+
+#[test]
+fn a_caution_is_said_to_be_printed_where_pupils_touch() {
+    let matrix: Matrix = matrix(HEDGE);
+    let text = HEDGE_KEY.replace(
+        "Is the leaf edge spiny? [edge = spiny]",
+        "Does it feel leathery? [feel = leathery]",
+    );
+    let found = check(&matrix, &key(&matrix, &text), None, &Settings::default()).findings;
+    assert_eq!(
+        only(&found, Code::TouchCaution),
+        (
+            "Question 8 asks pupils to touch, and holly is still among what they may hold.",
+            "The caution is printed at this question; let an adult hand round such leaves, or \
+             ask another question first."
+        )
+    );
+}

@@ -1,0 +1,256 @@
+//! Cells that are almost as they should be: read where the meaning is plain, else asked back.
+
+#![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
+
+use spinney_exchange::table::{Settings, Source, Sources, TableRead, decode, read};
+use spinney_model::{CharacterIx, Code, Quantity, Scale, Share, StateIx, TaxonIx, Unit, Value};
+
+/// Reads a table whose columns are parted by `|`.
+fn table(text: &str) -> TableRead {
+    with_characters(text, None)
+}
+
+fn with_characters(text: &str, characters: Option<&str>) -> TableRead {
+    let source = |name: &str, text: &str| {
+        let rows = text.trim().lines().map(|line| {
+            let cells = line.split('|').map(|cell| cell.trim().to_owned());
+            cells.collect::<Vec<_>>().join("\t")
+        });
+        Source { name: name.to_owned(), bytes: rows.collect::<Vec<_>>().join("\n").into() }
+    };
+    let sources = Sources {
+        table: source("hedge.csv", text),
+        characters: characters.map(|text| source("characters.csv", text)),
+        ..Sources::default()
+    };
+    read(&sources, &Settings::default()).unwrap()
+}
+
+fn value(read: &TableRead, taxon: usize, character: usize) -> Value {
+    read.matrix.cell(TaxonIx(taxon), CharacterIx(character)).value.clone()
+}
+
+fn states(read: &TableRead, character: usize) -> Vec<String> {
+    match &read.matrix.character(CharacterIx(character)).scale {
+        Scale::Words { states } => states.clone(),
+        scale => panic!("no words: {scale:?}"),
+    }
+}
+
+fn share(part: i128, whole: i128) -> Share {
+    Share::new(part, whole)
+}
+
+fn mm(low: i64, high: i64) -> Value {
+    Value::Range {
+        low: Quantity::from_thousandths(low),
+        high: Quantity::from_thousandths(high),
+    }
+}
+
+fn told(read: &TableRead, code: Code) -> Vec<String> {
+    let found = read.findings.iter().filter(|finding| finding.code == code);
+    found.map(|finding| format!("{}: {}", finding.place, finding.sentence)).collect()
+}
+
+#[test]
+fn other_words_in_a_yes_no_column_are_named_and_asked_back() {
+    let read = table(
+        "kind | spines
+         a    | yes
+         b    | no
+         c    | No
+         d    | yes or no
+         e    | ja
+         f    | sometimes
+         g    | lobed or entire
+         h    | yes",
+    );
+    assert_eq!(states(&read, 0), ["yes", "no"]);
+    for kind in 4..7 {
+        assert_eq!(value(&read, kind, 0), Value::Unknown);
+    }
+    let odd = told(&read, Code::CellNotUnderstood);
+    assert_eq!(odd.len(), 3, "{odd:?}");
+    for (text, cell) in [("ja", "B6"), ("sometimes", "B7"), ("lobed or entire", "B8")] {
+        let named = |told: &&String| told.contains(text) && told.contains(cell);
+        assert!(odd.iter().any(|told| named(&told)), "{text}: {odd:?}");
+    }
+    let remedy = &read.findings[0].remedy;
+    for way in ["`yes`", "`no`", "`yes or no`", "`yes 3, no 7`"] {
+        assert!(remedy.contains(way), "{remedy}");
+    }
+    // Each is told once: not again among the kinds of which nobody knows.
+    assert!(told(&read, Code::Unknown).is_empty());
+}
+
+#[test]
+fn so_many_of_so_many_are_counts_of_yes_and_no() {
+    let read = table(
+        "kind | spines       | feel
+         a    | yes          | soft
+         b    | 3 of 10      | 3 of 10
+         c    | yes 3 of 10  | soft 3 of 10
+         d    | no 3 of 10   | rough
+         e    | 4 out of 4   | rough
+         f    | yes 0 of 5   | rough
+         g    | yes: 9 of 5  | rough
+         h    | no           | rough",
+    );
+    let both = |yes: i128, no: i128| {
+        Value::States(vec![(StateIx(0), share(yes, 10)), (StateIx(1), share(no, 10))])
+    };
+    let one = |state| Value::States(vec![(StateIx(state), share(1, 1))]);
+    let wanted =
+        [one(0), both(3, 7), both(3, 7), both(7, 3), one(0), one(1), Value::Unknown, one(1)];
+    for (kind, wanted) in wanted.into_iter().enumerate() {
+        assert_eq!(value(&read, kind, 0), wanted, "kind {kind}");
+    }
+    assert_eq!(read.matrix.cell(TaxonIx(1), CharacterIx(0)).seen, Some(10));
+    assert_eq!(states(&read, 0), ["yes", "no"]);
+    assert_eq!(states(&read, 1), ["soft", "rough"], "nobody said what the others felt like");
+    assert_eq!(told(&read, Code::CellNotUnderstood).len(), 3);
+}
+
+#[test]
+fn a_yes_among_other_words_is_a_state_and_said() {
+    let read = table("kind | lobes\n a | deep\n b | shallow\n c | yes\n d | no");
+    assert_eq!(states(&read, 0), ["yes", "no"], "a tie goes to yes and no");
+    let read = table("kind | lobes\n a | deep\n b | shallow\n c | yes\n d | deep");
+    assert_eq!(states(&read, 0), ["deep", "shallow", "yes"]);
+    let doubts = told(&read, Code::CellNotPlain);
+    assert!(doubts.len() == 1 && doubts[0].contains("hedge.csv!B4"), "{doubts:?}");
+    let read = table("kind | teeth\n a | no\n b | no\n c | many");
+    assert_eq!(states(&read, 0), ["no", "many"]);
+    assert!(read.findings.is_empty(), "{:?}", read.findings);
+}
+
+#[test]
+fn a_measure_without_unit_has_no_gap_and_names_the_decimal_that_made_it_one() {
+    let read = table("kind | ratio\n a | 3\n b | 2.5\n c | 4");
+    let gap = Quantity::ZERO;
+    let scale = &read.matrix.character(CharacterIx(0)).scale;
+    assert_eq!(*scale, Scale::Measure { unit: Unit::Unstated, gap });
+    let assumed = told(&read, Code::Assumed);
+    assert_eq!(assumed.len(), 1, "{assumed:?}");
+    assert!(assumed[0].contains("“2.5” for b (hedge.csv!B3)"), "{assumed:?}");
+    assert!(read.findings[0].remedy.contains("(mm)"));
+    let given = with_characters(
+        "kind | ratio\n a | 3\n b | 2.5",
+        Some("character | values | unit | gap\n ratio | measure | none | 0.5"),
+    );
+    let gap = Quantity::from_thousandths(500);
+    let scale = &given.matrix.character(CharacterIx(0)).scale;
+    assert_eq!(*scale, Scale::Measure { unit: Unit::Unstated, gap });
+}
+
+#[test]
+fn counts_are_at_most_sixty_four_numbers_declared_or_not() {
+    let rows = |count: u32| {
+        let rows: Vec<_> = (0..count).map(|at| format!("k{at} | {}", 3 * at)).collect();
+        format!("kind | legs\n{}", rows.join("\n"))
+    };
+    let declared = Some("character | values\n legs | count");
+    for characters in [None, declared] {
+        let read = with_characters(&rows(64), characters);
+        assert_eq!(read.matrix.character(CharacterIx(0)).scale, Scale::Counts);
+        assert!(read.findings.is_empty(), "{:?}", read.findings);
+        let read = with_characters(&rows(65), characters);
+        let scale = &read.matrix.character(CharacterIx(0)).scale;
+        let gap = Quantity::ZERO;
+        assert_eq!(*scale, Scale::Measure { unit: Unit::Unstated, gap });
+        assert_eq!(value(&read, 64, 0), mm(192_000, 192_000));
+        assert_eq!(read.findings.len(), 1, "{:?}", read.findings);
+        assert!(read.findings[0].sentence.contains("more than 64 different numbers"));
+    }
+}
+
+#[test]
+fn give_or_take_and_dots_are_ranges() {
+    let read = table(
+        "kind | stalk (mm)
+         a | 8±1 mm
+         b | 8 ± 1
+         c | 1 cm +/- 5 mm
+         d | 1±2
+         e | 4..5 cm
+         f | 4 cm..5 cm
+         g | 4…5
+         h | 3.5...4.5",
+    );
+    let wanted = [
+        (7_000, 9_000),
+        (7_000, 9_000),
+        (5_000, 15_000),
+        (0, 3_000),
+        (40_000, 50_000),
+        (40_000, 50_000),
+        (4_000, 5_000),
+        (3_500, 4_500),
+    ];
+    for (kind, (low, high)) in wanted.into_iter().enumerate() {
+        assert_eq!(value(&read, kind, 0), mm(low, high), "kind {kind}");
+    }
+    assert!(read.findings.is_empty(), "{:?}", read.findings);
+}
+
+#[test]
+fn numbers_in_words_are_counts_beside_digits_or_alone() {
+    let whole = |count| Value::Counts(vec![(count, share(1, 1))]);
+    let read =
+        table("kind | legs\n a | six\n b | 8\n c | Twelve\n d | two or four\n e | one to two");
+    assert_eq!([0, 1, 2].map(|kind| value(&read, kind, 0)), [6, 8, 12].map(whole));
+    let half = share(1, 2);
+    assert_eq!(value(&read, 3, 0), Value::Counts(vec![(2, half), (4, half)]));
+    assert_eq!(value(&read, 4, 0), Value::Counts(vec![(1, half), (2, half)]));
+    assert!(read.findings.is_empty(), "{:?}", read.findings);
+    let alone = table("kind | legs\n a | six\n b | eight");
+    assert_eq!(value(&alone, 1, 0), whole(8));
+    assert_eq!(told(&alone, Code::Assumed).len(), 1);
+    let words = table("kind | shells\n a | one\n b | one\n c | many");
+    assert_eq!(states(&words, 0), ["one", "many"]);
+    let declared = "character | states\n legs | six; eight";
+    let named = with_characters("kind | legs\n a | six\n b | eight", Some(declared));
+    assert_eq!(states(&named, 0), ["six", "eight"]);
+}
+
+#[test]
+fn one_end_of_a_range_is_not_understood_and_says_what_to_write() {
+    for text in ["≥ 5", "≥5", ">= 5", "< 2 cm", "<2", "<= 2 cm"] {
+        let read = table(&format!("kind | stalk (mm)\n a | {text}\n b | 20"));
+        assert_eq!(value(&read, 0, 0), Value::Unknown, "{text}");
+        assert_eq!(told(&read, Code::CellNotUnderstood).len(), 1, "{text}");
+        assert!(read.findings[0].remedy.contains("both ends"), "{text}");
+    }
+}
+
+#[test]
+fn a_thousand_or_a_decimal_is_asked_back_in_the_persons_own_number() {
+    for (text, thousand, decimal) in [
+        ("1,200 mm", "`1200 mm`", "`1.2 mm`"),
+        ("1,250", "`1250`", "`1.25`"),
+        ("900-1,000", "`900-1000`", "`900-1`"),
+    ] {
+        let read = table(&format!("kind | stalk (mm)\n a | {text}\n b | 20"));
+        assert_eq!(value(&read, 0, 0), Value::Unknown, "{text}");
+        let remedy = &read.findings[0].remedy;
+        assert!(remedy.contains(thousand) && remedy.contains(decimal), "{remedy}");
+    }
+    let read = table("kind | stalk (mm)\n a | 1,200,000\n b | 20");
+    assert!(read.findings[0].remedy.contains("`1200000`"), "{:?}", read.findings);
+}
+
+#[test]
+fn bytes_become_text_by_mark_by_utf8_or_by_windows_1252() {
+    let utf16 = |big: bool| -> Vec<u8> {
+        let units = "\u{feff}Öl".encode_utf16();
+        units
+            .flat_map(|unit| if big { unit.to_be_bytes() } else { unit.to_le_bytes() })
+            .collect()
+    };
+    let cases: [&[u8]; 5] =
+        [b"\xd6l", "Öl".as_bytes(), "\u{feff}Öl".as_bytes(), &utf16(true), &utf16(false)];
+    for bytes in cases {
+        assert_eq!(decode(bytes), "Öl", "{bytes:?}");
+    }
+}
