@@ -1,7 +1,7 @@
 //! Here is a matrix: what should I ask first? The key of least effort, and the proof.
 //!
 //! The definition is `docs/KEY.md`. In the order of reading:
-//! * [`cost`](mod@cost) makes shares, weights and difficulties whole numbers;
+//! * `cost` makes shares, weights and difficulties whole numbers;
 //! * `split` lists every question that a table allows;
 //! * `ground` lays cells out as masks, `heap` is a node of the key: which kinds, with which
 //!   values left;

@@ -303,7 +303,10 @@ fn leads_on(
             && (segment.contains('?') || (before.is_empty() && next == text.len()))
             && (before.is_empty() || !first);
     }
-    begins && leads_somewhere(segment.trim_end_matches([',', ' ', '/']), names)
+    // `… toothed? Yes 5 ivy`: an answer, though nobody can tell where it leads.
+    let numbered = segment.trim_start().starts_with(|c: char| c.is_ascii_digit());
+    let answers = before.ends_with('?') && numbered;
+    begins && (answers || leads_somewhere(segment.trim_end_matches([',', ' ', '/']), names))
 }
 
 /// An answer that is talked round: `Yes, it has teeth … 2`.

@@ -182,6 +182,7 @@ fn what_may_be_two_destinations_is_quoted_and_never_a_kind() {
     assert_eq!(codes(&read.findings), [(Code::NameUnknown, Place::Couplet(1))]);
     for (text, quoted) in [
         ("1. Is it toothed? Yes → 5 ivy, No → hazel\n", "\"5 ivy\""),
+        ("1. Is it toothed? Ja 5 ivy, Nein → hazel\n", "\"5 ivy\""),
         ("1. Is it toothed? Yes → gooseberry N ivy\n", "\"gooseberry N ivy\""),
         ("1 Edge toothed → gooseberry nein 5\n- Edge smooth → hazel\n", "gooseberry nein 5"),
     ] {
