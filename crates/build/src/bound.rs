@@ -12,7 +12,7 @@
 use rustc_hash::FxHashMap;
 
 use crate::cost::Effort;
-use crate::heap::Set;
+use crate::set::Set;
 
 /// Which pairs of kinds every key below a heap must part.
 pub(crate) struct Parted {

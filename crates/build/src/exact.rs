@@ -16,7 +16,8 @@ use rustc_hash::{FxHashMap, FxHashSet};
 use crate::bound::{PAIRS_UP_TO, Parted, Splits};
 use crate::cost::Effort;
 use crate::ground::Ground;
-use crate::heap::{Asking, Heap, Set, Sides};
+use crate::heap::{Asking, Heap, Sides};
+use crate::set::Set;
 
 /// What is known of a heap.
 #[derive(Clone, Copy, Debug)]

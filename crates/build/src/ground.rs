@@ -6,7 +6,8 @@
 use spinney_model::{Ask, Asked, CharacterIx, Matrix, Quantity, StateIx, TaxonIx, Value};
 
 use crate::cost::{self, Effort, Scale, Shares};
-use crate::heap::{Heap, Layout, Remains, Set};
+use crate::heap::{Heap, Layout, Remains};
+use crate::set::Set;
 use crate::split::{self, Column, Side};
 
 /// The matrix made ready.

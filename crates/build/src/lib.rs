@@ -19,6 +19,7 @@ mod explain;
 mod ground;
 mod heap;
 mod kept;
+mod set;
 mod settle;
 mod split;
 

@@ -2,56 +2,13 @@
 
 #![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
 
-use spinney_exchange::table::{Settings, Source, Sources, TableRead, decode, read};
-use spinney_model::{CharacterIx, Code, Quantity, Scale, Share, StateIx, TaxonIx, Unit, Value};
+use spinney_exchange::table::decode;
+use spinney_model::{CharacterIx, Code, Quantity, Scale, StateIx, TaxonIx, Unit, Value};
 
-/// Reads a table whose columns are parted by `|`.
-fn table(text: &str) -> TableRead {
-    with_characters(text, None)
-}
+#[path = "drawn/table.rs"]
+mod drawn;
 
-fn with_characters(text: &str, characters: Option<&str>) -> TableRead {
-    let source = |name: &str, text: &str| {
-        let rows = text.trim().lines().map(|line| {
-            let cells = line.split('|').map(|cell| cell.trim().to_owned());
-            cells.collect::<Vec<_>>().join("\t")
-        });
-        Source { name: name.to_owned(), bytes: rows.collect::<Vec<_>>().join("\n").into() }
-    };
-    let sources = Sources {
-        table: source("hedge.csv", text),
-        characters: characters.map(|text| source("characters.csv", text)),
-        ..Sources::default()
-    };
-    read(&sources, &Settings::default()).unwrap()
-}
-
-fn value(read: &TableRead, taxon: usize, character: usize) -> Value {
-    read.matrix.cell(TaxonIx(taxon), CharacterIx(character)).value.clone()
-}
-
-fn states(read: &TableRead, character: usize) -> Vec<String> {
-    match &read.matrix.character(CharacterIx(character)).scale {
-        Scale::Words { states } => states.clone(),
-        scale => panic!("no words: {scale:?}"),
-    }
-}
-
-fn share(part: i128, whole: i128) -> Share {
-    Share::new(part, whole)
-}
-
-fn mm(low: i64, high: i64) -> Value {
-    Value::Range {
-        low: Quantity::from_thousandths(low),
-        high: Quantity::from_thousandths(high),
-    }
-}
-
-fn told(read: &TableRead, code: Code) -> Vec<String> {
-    let found = read.findings.iter().filter(|finding| finding.code == code);
-    found.map(|finding| format!("{}: {}", finding.place, finding.sentence)).collect()
-}
+use drawn::*;
 
 #[test]
 fn other_words_in_a_yes_no_column_are_named_and_asked_back() {
