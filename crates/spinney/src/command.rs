@@ -48,13 +48,12 @@ pub(crate) fn wishes(
         ));
     }
     let Some(kept) = kept else {
-        let why = findings.first().map_or_else(
-            || "It has no numbered question.".to_owned(),
-            |finding| format!("{} {}", finding.sentence, finding.remedy),
-        );
+        let why = findings.first().map_or("It has no numbered question.", |f| &f.sentence);
+        let columns: Vec<&str> = matrix.characters().iter().map(|c| c.name.as_str()).collect();
+        let columns = columns.join(", ");
         return Err(Failure::usage(
             format!("The question to keep could not be linked to the table. {why}"),
-            "Use the table's own words: a character's heading and one of its states.",
+            format!("Ask with the table's own words. Its columns are: {columns}."),
         ));
     };
     Ok((Wishes { kept: Some(Box::new(kept)) }, findings))

@@ -137,6 +137,9 @@ fn a_broken_table_says_where_and_everything_readable_is_read() {
     let output = spinney(&desk, &["table", "-", "--format", "json"], table);
     assert_eq!(output.status.code(), Some(1));
     assert!(said(&output).contains("stdin!A3"), "{}", said(&output));
+    let columns = said(&spinney(&desk, &["table", "-"], FINDS));
+    assert!(columns.contains("edge: toothed, smooth"), "{columns}");
+    assert!(columns.contains("stalk length: measured, 5 to 50 mm"), "{columns}");
     let nothing = spinney(&desk, &["key", "-"], "");
     assert_eq!(nothing.status.code(), Some(1), "{}", said(&nothing));
     assert!(!complained(&nothing).is_empty());

@@ -67,12 +67,23 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
                 report::findings(&ink, &findings)
             );
         }
+        text.push_str(&still_to_mend(&findings));
         if let Some((path, files)) = written {
             let _ = write!(text, "\nWritten into {}: {}\n", path.display(), files.join(", "));
         }
         terminal::print(&text)?;
     }
     Ok(fine(&findings))
+}
+
+/// The last line before a person prints: how much must be mended first.
+fn still_to_mend(findings: &[Finding]) -> String {
+    let worst = |finding: &&Finding| finding.severity == Severity::MustBeMended;
+    match findings.iter().filter(worst).count() {
+        0 => String::new(),
+        1 => "\n1 thing must be mended before you print this.\n".to_owned(),
+        n => format!("\n{n} things must be mended before you print this.\n"),
+    }
 }
 
 /// Nothing must be mended.

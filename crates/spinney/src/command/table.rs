@@ -3,6 +3,7 @@
 use std::fmt::Write;
 
 use spinney_exchange::{json, table};
+use spinney_model::{CharacterIx, Matrix, Quantity, Scale, Value};
 
 use crate::args::{Format, LookAtTable};
 use crate::command::key::fine;
@@ -39,10 +40,40 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
     }
     let ink = Ink { colour: terminal::colour() };
     let (kinds, characters) = (matrix.taxa().len(), matrix.characters().len());
-    let mut text = format!("{kinds} kinds and {characters} characters were read.\n");
+    let mut text = format!("{kinds} kinds and {characters} characters were read:\n");
+    for at in matrix.character_indices() {
+        report::push_wrapped(&mut text, "  ", &understood(matrix, at));
+    }
     if !findings.is_empty() {
         let _ = write!(text, "\n{}", report::findings(&ink, &findings));
     }
     terminal::print(&text)?;
     Ok(fine(&findings))
+}
+
+/// What a column was taken for: `edge: toothed, smooth`, `stalk length: 6 to 50 mm`.
+fn understood(matrix: &Matrix, at: CharacterIx) -> String {
+    let character = matrix.character(at);
+    let numbers: Vec<Quantity> = matrix
+        .taxon_indices()
+        .flat_map(|taxon| match &matrix.cell(taxon, at).value {
+            Value::Range { low, high } => vec![*low, *high],
+            Value::Counts(shares) => {
+                shares.iter().map(|(count, _)| Quantity::from_whole((*count).into())).collect()
+            }
+            _ => Vec::new(),
+        })
+        .collect();
+    let span = match (numbers.iter().min(), numbers.iter().max()) {
+        (Some(low), Some(high)) if low == high => format!("{low}"),
+        (Some(low), Some(high)) => format!("{low} to {high}"),
+        _ => "nothing yet".to_owned(),
+    };
+    let what = match &character.scale {
+        Scale::Words { states } if states.is_empty() => "nothing yet".to_owned(),
+        Scale::Words { states } => states.join(", "),
+        Scale::Counts => format!("counted, {span}"),
+        Scale::Measure { unit, .. } => format!("measured, {span} {}", unit.sign()),
+    };
+    format!("{}: {}", character.name, what.trim_end())
 }
