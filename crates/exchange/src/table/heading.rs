@@ -115,7 +115,8 @@ fn named<'d>(
             Code::HeadingTwice,
             grid.place(row, column),
             format!("{} has no heading; it is called “{name}” here.", grid.cell(row, column)),
-            "Type what the column is about. Merged headings count for their first column only.",
+            "Type what the column is about. If a decimal comma cut a number in two (2,5), write \
+             2.5, or put it in quotes. Merged headings count for their first column only.",
         );
         return Heading { column, name, unit: None, described: None };
     }
