@@ -53,7 +53,7 @@ const browser = await chromium.launch({
 async function withPage(settings, work) {
   const context = await browser.newContext(settings);
   const page = await context.newPage();
-  page.setDefaultTimeout(5000);
+  page.setDefaultTimeout(20000);
   page.on("request", (asked) => {
     const url = asked.url();
     if (url.split("#")[0] !== address && !url.startsWith("data:")) wrong.push(`fetched ${url}`);
@@ -83,23 +83,32 @@ function endsShown(page) {
 }
 
 // Clicks without waiting for the drawing of a frame, as 4 in 5 of the minutes would go there.
-async function click(page, css) {
+// The new screen is looked at once the address is the one that the link leads to.
+async function click(page, css, nth = 0) {
   counted.clicks += 1;
-  return page.evaluate((css) => new Promise((done) => {
-    const link = document.querySelector(css);
+  return page.evaluate(([css, nth]) => new Promise((done) => {
+    const link = document.querySelectorAll(css)[nth];
     if (!link) { done(`nothing at ${css}`); return; }
     const box = link.getBoundingClientRect();
     if (box.width < 44 || box.height < 44) { done(`${css} is under 44 px`); return; }
-    window.addEventListener("hashchange", () => setTimeout(() => {
-      const now = document.querySelector(".now");
-      const wide = document.documentElement.scrollWidth > window.innerWidth;
-      if (wide) done(`wider than the screen: ${location.hash}`);
-      else if (document.activeElement !== now.querySelector("h2")) done("focus did not move");
-      else if (document.querySelectorAll(".now").length !== 1) done("not one screen");
-      else done(null);
-    }), { once: true });
+    const to = link.hash;
+    const late = setTimeout(() => done(`${css} did not lead to ${to}`), 10000);
+    const arrived = () => {
+      if (location.hash !== to) return;
+      window.removeEventListener("hashchange", arrived);
+      clearTimeout(late);
+      setTimeout(() => {
+        const now = document.querySelector(".now");
+        const wide = document.documentElement.scrollWidth > window.innerWidth;
+        if (wide) done(`wider than the screen: ${location.hash}`);
+        else if (document.activeElement !== now.querySelector("h2")) done("focus did not move");
+        else if (document.querySelectorAll(".now").length !== 1) done("not one screen");
+        else done(null);
+      });
+    };
+    window.addEventListener("hashchange", arrived);
     link.click();
-  }), css);
+  }), [css, nth]);
 }
 
 async function replay(page, walk, size) {
@@ -136,11 +145,16 @@ async function backAndAgain(page, walk, size) {
   await replay(page, walk, size);
   const hash = await page.evaluate(() => location.hash);
   for (let at = walk.answers.length - 1; at >= 0; at -= 1) {
-    await page.locator("#trail li a").nth(at).click();
+    const fault = await click(page, "#trail li a", at);
+    if (fault) wrong.push(`${size}: the trail: ${fault}`);
     const left = await page.locator("#trail li").count();
     if (left !== at) wrong.push(`${size}: the trail led to ${left} answers, not ${at}`);
   }
-  for (let at = 0; at < walk.answers.length; at += 1) await page.goBack();
+  for (let at = 1; at <= walk.answers.length; at += 1) {
+    await page.goBack();
+    await page.waitForFunction(
+      (count) => document.querySelectorAll("#trail li").length === count, at, { timeout: 10000 });
+  }
   if ((await page.evaluate(() => location.hash)) !== hash) wrong.push(`${size}: Back is lost`);
   await page.goto("about:blank");
   await page.goto(address + hash);
@@ -160,8 +174,10 @@ async function byKeyboard(page, size) {
     });
     if (focus.tag !== "BODY" && focus.outline === "none") wrong.push(`${size}: focus unseen`);
     if (focus.wanted) {
+      const before = await page.evaluate(() => location.hash);
       await page.keyboard.press("Enter");
-      await page.waitForTimeout(20);
+      await page.waitForFunction((before) => location.hash !== before
+        && document.activeElement === document.querySelector(".now h2"), before);
       if (await endsShown(page)) return;
     }
   }
