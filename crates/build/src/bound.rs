@@ -51,6 +51,11 @@ impl Parted {
         Self { with, complete, split_off }
     }
 
+    /// Whether two of these kinds must be parted.
+    pub(crate) fn some_of(&self, kinds: &Set) -> bool {
+        !self.with.is_empty() && kinds.iter().any(|kind| self.with[kind].meets(kinds))
+    }
+
     /// Whether all pairs must be parted.
     pub(crate) fn complete(&self) -> bool {
         self.complete

@@ -5,22 +5,29 @@
 
 use num_integer::Integer;
 use num_traits::ToPrimitive;
-use spinney_model::{Character, Difficulty, Share};
+use spinney_model::{Character, Difficulty, Instrument, Share};
 
 /// An effort or a flow, in units of one over the common denominator.
 pub(crate) type Effort = i128;
 
-/// Steps that one question about this character takes.
+/// Steps that one question about this character takes: its difficulty times its instrument.
 pub(crate) fn steps(character: &Character) -> Effort {
-    match character.difficulty {
+    let base = match character.difficulty {
         Difficulty::Easy => 1,
         Difficulty::Fair => 2,
         Difficulty::Hard => 3,
+    };
+    match character.instrument {
+        Instrument::Eyes => base,
+        Instrument::Lens | Instrument::Ruler => 2 * base,
     }
 }
 
 /// The dearest question, in steps.
-pub(crate) const DEAREST: Effort = 3;
+pub(crate) const DEAREST: Effort = 6;
+
+/// Above the largest slack (a hundredth) and the sums of a few efforts that are compared.
+pub(crate) const SPARE: Effort = 1024;
 
 /// The common denominator.
 #[derive(Clone, Copy, Debug)]
@@ -95,9 +102,8 @@ fn exactly(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
         base.push(one);
         sum = sum.checked_add(kind.weight.numer().checked_mul(denominator)?)?;
     }
-    // No effort can exceed this; the spare factor is above the largest slack (a hundredth) and
-    // the sums of a few efforts that are compared.
-    sum.checked_mul(DEAREST)?.checked_mul(longest.to_i128()?)?.checked_mul(1024)?;
+    // No effort can exceed this.
+    sum.checked_mul(DEAREST)?.checked_mul(longest.to_i128()?)?.checked_mul(SPARE)?;
     Some(Whole { scale: Scale { denominator, exact: true }, base, numerators })
 }
 

@@ -11,13 +11,13 @@
 
 use std::cell::RefCell;
 
-use rustc_hash::{FxHashMap, FxHashSet};
+use rustc_hash::FxHashMap;
 
-use crate::bound::{PAIRS_UP_TO, Parted, Splits};
+use crate::bound::Splits;
 use crate::cost::Effort;
 use crate::ground::Ground;
-use crate::heap::{Asking, Heap, Sides};
-use crate::set::Set;
+use crate::heap::Heap;
+use crate::offer::Candidate;
 
 /// What is known of a heap.
 #[derive(Clone, Copy, Debug)]
@@ -50,39 +50,16 @@ pub(crate) struct Solver {
     pub(crate) taken_apart: u64,
     /// The work that took, a small heap counting 1.
     work: u64,
-    memory: FxHashMap<Heap, Known>,
-    splits: RefCell<Splits>,
+    pub(crate) memory: FxHashMap<Heap, Known>,
+    pub(crate) splits: RefCell<Splits>,
+    /// The most new words that a question may bring; None: any number.
+    pub(crate) most_new_words: Option<u32>,
     /// Which of [`SLACKS`] the search is at.
     stage: usize,
     limit: u64,
     /// Whether anything new was taken apart since the limit was set: a step that would end on
     /// the way to where the last one ended must still get somewhere.
     moved: bool,
-}
-
-/// A question that may be asked of a heap, and what it makes.
-pub(crate) struct Candidate {
-    pub(crate) question: usize,
-    pub(crate) yes: Heap,
-    pub(crate) no: Heap,
-    /// The question's own effort here.
-    pub(crate) own: Effort,
-    pub(crate) yes_lower: Effort,
-    pub(crate) no_lower: Effort,
-    /// What the two heaps would take if every pair in them had to be parted: no bound, but a
-    /// good guess at which of two equally bounded questions is better.
-    guess: Effort,
-}
-
-impl Candidate {
-    pub(crate) fn bound(&self) -> Effort {
-        self.own + self.yes_lower + self.no_lower
-    }
-
-    /// The most promising first.
-    pub(crate) fn promise(&self) -> (Effort, Effort, usize) {
-        (self.bound(), self.guess, self.question)
-    }
 }
 
 impl Solver {
@@ -93,20 +70,20 @@ impl Solver {
             work: 0,
             memory: FxHashMap::default(),
             splits: RefCell::default(),
+            most_new_words: None,
             stage: 0,
             limit: 0,
             moved: true,
         }
     }
 
-    /// Narrows what is known of some heaps with at most `heaps` more taken apart; whether all
-    /// are proved.
-    pub(crate) fn narrow(&mut self, open: &[Heap], heaps: u64) -> bool {
-        self.limit = self.work.saturating_add(heaps);
-        self.moved = heaps == 0;
+    /// Goes on until all heaps are proved or cannot take less than `goal`, as long as the limit
+    /// allows; whether that was reached.
+    pub(crate) fn close(&mut self, open: &[Heap], goal: Effort) -> bool {
+        self.stage = 0;
         while self.stage < SLACKS.len() {
             for heap in open {
-                self.refine(heap, 0, NEVER);
+                self.refine(heap, 0, goal);
             }
             if self.spent() {
                 break;
@@ -115,15 +92,33 @@ impl Solver {
         }
         open.iter().all(|heap| {
             let (lower, upper) = self.known(heap);
-            upper == Some(lower)
+            lower >= goal || upper == Some(lower)
         })
     }
 
-    /// Allows `heaps` more heaps to be taken apart, without slack.
-    pub(crate) fn allow(&mut self, heaps: u64) {
+    /// Sets how much may be done from here on.
+    pub(crate) fn set_limit(&mut self, heaps: u64) {
+        self.limit = self.work.saturating_add(heaps);
+        self.moved = heaps == 0;
+    }
+
+    /// Does some work beside the search, for which `heaps` more heaps may be taken apart,
+    /// without slack.
+    pub(crate) fn beside<T>(&mut self, heaps: u64, work: impl FnOnce(&mut Self) -> T) -> T {
+        let before = (self.limit, self.moved, self.work);
         self.limit = self.work.saturating_add(heaps);
         self.moved = true;
         self.stage = SLACKS.len();
+        let done = work(self);
+        self.limit = before.0.saturating_add(self.work - before.2);
+        self.moved = before.1;
+        done
+    }
+
+    /// Forgets everything for another ground with the same matrix.
+    pub(crate) fn start_again(&mut self, ground: Ground) {
+        self.ground = ground;
+        self.memory.clear();
     }
 
     /// What a heap takes at least, and at most if a whole key was found.
@@ -136,13 +131,6 @@ impl Solver {
         })
     }
 
-    /// A bound and an effort of a key for the whole table; the key may be a first guess.
-    pub(crate) fn bounds(&mut self) -> (Effort, Effort) {
-        let root = self.ground.root();
-        let settled = crate::settle::settle(self, &root);
-        (settled.lower, settled.effort)
-    }
-
     /// The question of the best key found for this heap.
     pub(crate) fn choice(&self, heap: &Heap) -> Option<usize> {
         let known = self.memory.get(heap)?;
@@ -150,7 +138,7 @@ impl Solver {
     }
 
     /// Whether the budget of work or of memory is used up.
-    fn spent(&self) -> bool {
+    pub(crate) fn spent(&self) -> bool {
         (self.moved && self.work >= self.limit) || self.full()
     }
 
@@ -193,11 +181,11 @@ impl Solver {
         self.taken_apart += 1;
         self.work +=
             1 + (self.ground.layout.size(heap) * self.ground.candidates / LARGE) as u64;
-        let mut candidates = self.candidates(heap);
-        if candidates.is_empty() {
+        let mut offered = self.offered(heap);
+        if offered.end {
             known = Known { lower: 0, upper: 0, choice: NO_CHOICE };
         } else {
-            self.try_each(&mut candidates, &mut known, goal);
+            self.try_each(&mut offered.candidates, &mut known, goal);
         }
         self.moved |= !self.memory.contains_key(heap);
         self.memory.insert(heap.clone(), known);
@@ -228,113 +216,7 @@ impl Solver {
                 }
             }
         }
-        let least = candidates.iter().map(Candidate::bound).min().unwrap_or(0);
+        let least = candidates.iter().map(Candidate::bound).min().unwrap_or(NEVER);
         known.lower = known.lower.max(least.min(known.upper));
-    }
-
-    /// Every question that may be asked of a heap; of several that make the same two heaps at
-    /// the same effort, the first.
-    pub(crate) fn candidates(&self, heap: &Heap) -> Vec<Candidate> {
-        let mut seen = FxHashSet::default();
-        self.every_candidate(heap, |cost, yes, no| {
-            let pair = if yes <= no { (yes, no) } else { (no, yes) };
-            seen.insert((cost, pair.0.clone(), pair.1.clone()))
-        })
-    }
-
-    /// Every question that may be asked of a heap and that is `wanted` for its cost and the two
-    /// heaps it makes.
-    pub(crate) fn every_candidate(
-        &self,
-        heap: &Heap,
-        mut wanted: impl FnMut(Effort, &Heap, &Heap) -> bool,
-    ) -> Vec<Candidate> {
-        let ground = &self.ground;
-        let layout = &ground.layout;
-        let present: Vec<usize> = layout.kinds(heap).collect();
-        let mut flows = vec![0; ground.matrix.taxa().len()];
-        for kind in &present {
-            flows[*kind] = layout.flow(heap, *kind);
-        }
-        let all: Effort = present.iter().map(|kind| flows[*kind]).sum();
-        let mut admissible: Vec<(usize, Sides)> = Vec::new();
-        for (at, question) in ground.questions[..ground.candidates].iter().enumerate() {
-            if let Asking::Parts(sides) = layout.ask(heap, question)
-                && sides.parts_a_pair
-            {
-                admissible.push((at, sides));
-            }
-        }
-        let parted = self.parted(heap, &present, &admissible);
-        let mut rising = present;
-        rising.sort_unstable_by_key(|kind| (flows[*kind], *kind));
-        let mut candidates = Vec::with_capacity(admissible.len());
-        for (question, sides) in admissible {
-            let (yes, no) = layout.take_sides(heap, &sides);
-            let cost = ground.questions[question].cost;
-            if !wanted(cost, &yes, &no) {
-                continue;
-            }
-            let weigh = |side: &Heap, kinds: &Set| {
-                self.weigh(side, kinds, &sides, &rising, &flows, &parted)
-            };
-            let (yes_lower, yes_guess) = weigh(&yes, &sides.yes);
-            let (no_lower, no_guess) = weigh(&no, &sides.no);
-            candidates.push(Candidate {
-                question,
-                own: cost * all,
-                yes,
-                no,
-                yes_lower,
-                no_lower,
-                guess: yes_guess + no_guess,
-            });
-        }
-        candidates
-    }
-
-    fn parted(&self, heap: &Heap, present: &[usize], admissible: &[(usize, Sides)]) -> Parted {
-        let kinds = self.ground.matrix.taxa().len();
-        if kinds > PAIRS_UP_TO {
-            return Parted::none();
-        }
-        let all = self.ground.questions[..self.ground.candidates].iter();
-        let split_off =
-            all.map(|question| self.ground.layout.smaller_side(heap, question)).max();
-        let split_off = split_off.unwrap_or(0);
-        Parted::by(kinds, present, split_off, admissible.iter().map(|(_, sides)| sides.only()))
-    }
-
-    /// What one side takes at least, as remembered or by the kinds that must be parted; and
-    /// what it would take if all had to be.
-    fn weigh(
-        &self,
-        side: &Heap,
-        kinds: &Set,
-        sides: &Sides,
-        rising: &[usize],
-        flows: &[Effort],
-        parted: &Parted,
-    ) -> (Effort, Effort) {
-        let known = self.memory.get(side);
-        if let Some(known) = known
-            && parted.complete()
-        {
-            return (known.lower, 0);
-        }
-        let mut with_flows: Vec<(Effort, usize)> = Vec::with_capacity(rising.len());
-        for kind in rising {
-            if kinds.has(*kind) {
-                let flow = if sides.both(*kind) {
-                    self.ground.layout.flow(side, *kind)
-                } else {
-                    flows[*kind]
-                };
-                with_flows.push((flow, *kind));
-            }
-        }
-        let (least, guess) = parted.least_steps(&mut with_flows, &mut self.splits.borrow_mut());
-        let least = least * self.ground.cheapest;
-        (known.map_or(least, |known| known.lower.max(least)), guess * self.ground.cheapest)
     }
 }

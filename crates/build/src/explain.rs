@@ -11,10 +11,18 @@ use crate::settle;
 
 /// For every couplet of a key that was built from this table: its heap, and every other
 /// question with what it would add to the whole key, the rest completed at least effort.
-pub(crate) fn explain(solver: &mut Solver, key: &Key, budget: u64) -> Vec<Reasons> {
-    solver.allow(budget);
+pub(crate) fn explain(
+    solver: &mut Solver,
+    root: &Heap,
+    key: &Key,
+    budget: u64,
+) -> Vec<Reasons> {
+    solver.beside(budget, |solver| reasons(solver, root, key))
+}
+
+fn reasons(solver: &mut Solver, root: &Heap, key: &Key) -> Vec<Reasons> {
     let mut reasons = Vec::new();
-    let mut open = vec![(0, solver.ground.root())];
+    let mut open = vec![(0, root.clone())];
     while let Some((at, heap)) = open.pop() {
         let Some(couplet) = key.couplets.get(at) else { continue };
         let Some(ask) = &couplet.ask else { continue };
@@ -24,6 +32,7 @@ pub(crate) fn explain(solver: &mut Solver, key: &Key, budget: u64) -> Vec<Reason
             couplet: couplet.number,
             kinds: solver.ground.layout.size(&heap),
             heaps,
+            also: also(solver, &heap, ask),
             alternatives: alternatives(solver, &heap, ask, effort),
             blocked: blocked(solver, &heap),
         });
@@ -38,14 +47,14 @@ type Counts = (usize, usize, usize);
 
 fn asked(solver: &Solver, heap: &Heap, ask: &Ask) -> Option<(Counts, Heap, Heap)> {
     let ground = &solver.ground;
-    let question = ground.questions.iter().rfind(|question| question.ask == *ask)?;
+    let question = ground.asking(ask)?;
     let Asking::Parts(sides) = ground.layout.ask(heap, question) else {
         return None;
     };
     let (yes, no) = sides.only();
     let both = sides.yes.len() - yes.len();
     let counts = (yes.len(), no.len(), both);
-    let (yes, no) = ground.layout.take_sides(heap, &sides);
+    let (yes, no) = ground.layout.take_sides(heap, question, &sides);
     Some((counts, yes, no))
 }
 
@@ -63,10 +72,8 @@ fn effort_of(solver: &Solver, key: &Key, at: usize, heap: &Heap) -> Effort {
     else {
         return 0;
     };
-    let ground = &solver.ground;
-    let flow: Effort =
-        ground.layout.kinds(heap).map(|kind| ground.layout.flow(heap, kind)).sum();
-    let mut effort = flow * crate::cost::steps(ground.matrix.character(ask.character));
+    let Some(question) = solver.ground.asking(ask) else { return 0 };
+    let mut effort = solver.ground.layout.own(heap, question);
     for (side, destination) in [(yes, &key.couplets[at].yes), (no, &key.couplets[at].no)] {
         if let Some(at) = place_of(key, destination) {
             effort += effort_of(solver, key, at, &side);
@@ -84,7 +91,7 @@ fn alternatives(
     let mut alternatives = Vec::new();
     let mut seen = BTreeSet::new();
     let here = asked(solver, heap, ask).map(|(_, yes, no)| (yes, no));
-    for candidate in solver.every_candidate(heap, |_, _, _| true) {
+    for candidate in solver.offered_if(heap, |_, _, _| true).candidates {
         let same = here.as_ref().is_some_and(|(yes, no)| {
             (&candidate.yes, &candidate.no) == (yes, no)
                 || (&candidate.no, &candidate.yes) == (yes, no)
@@ -99,13 +106,51 @@ fn alternatives(
         let other = settle::worded(solver, heap, &candidate);
         let yes = solver.refine(&candidate.yes, candidate.yes_lower, NEVER);
         let no = solver.refine(&candidate.no, candidate.no_lower, NEVER);
+        if yes.lower >= NEVER || no.lower >= NEVER {
+            continue;
+        }
         let exact = yes.lower == yes.upper && no.lower == no.upper;
-        let extra = candidate.own + yes.lower + no.lower - effort;
-        let extra = solver.ground.scale.share(extra);
-        alternatives.push(Alternative { ask: other, heaps, extra, exact });
+        let whole = candidate.own + yes.lower + no.lower;
+        let goals = &solver.ground.goals;
+        // Where the effort is not the first goal, a bound of all goals says nothing of it.
+        let whole_effort = if exact || goals.effort_first() { goals.effort(whole) } else { 0 };
+        let extra = solver.ground.scale.share(whole_effort - goals.effort(effort));
+        alternatives.push((whole, Alternative { ask: other, heaps, extra, exact }));
     }
-    alternatives.sort_by_key(|alternative| alternative.extra);
-    alternatives
+    alternatives.sort_by_key(|(whole, _)| *whole);
+    alternatives.into_iter().map(|(_, alternative)| alternative).collect()
+}
+
+/// Questions about other characters that part the very same kinds in the same way, or the
+/// opposite way. Where a kind goes both ways no other question can say which.
+fn also(solver: &Solver, heap: &Heap, ask: &Ask) -> Vec<(Ask, bool)> {
+    let ground = &solver.ground;
+    let sides = |question| match ground.layout.ask(heap, question) {
+        Asking::Parts(sides) => {
+            let (yes, no) = sides.only();
+            (yes == sides.yes).then_some((yes, no))
+        }
+        Asking::Blocked | Asking::Idle => None,
+    };
+    let Some((yes, no)) = ground.asking(ask).and_then(sides) else { return Vec::new() };
+    let mut also: Vec<(Ask, bool)> = Vec::new();
+    for question in &ground.questions[..ground.candidates] {
+        let same_character =
+            |(other, _): &(Ask, bool)| other.character == question.ask.character;
+        if question.ask.character == ask.character || also.iter().any(same_character) {
+            continue;
+        }
+        match sides(question) {
+            Some(other) if other == (yes.clone(), no.clone()) => {
+                also.push((question.ask.clone(), false));
+            }
+            Some(other) if other == (no.clone(), yes.clone()) => {
+                also.push((question.ask.clone(), true));
+            }
+            _ => {}
+        }
+    }
+    also
 }
 
 /// The characters that cannot be asked about at a heap, each with a kind that stands in the way;

@@ -3,9 +3,14 @@
 //! Only cells that vary, or are unknown, need room in a node; a fixed cell is in the question's
 //! own sets. From `Matrix` to [`Ground`]; nothing is decided here.
 
-use spinney_model::{Ask, Asked, CharacterIx, Matrix, Quantity, StateIx, TaxonIx, Value};
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_model::{
+    Ask, Asked, CharacterIx, Early, Goal, Matrix, Quantity, StateIx, TaxonIx, Value,
+};
 
 use crate::cost::{self, Effort, Scale, Shares};
+use crate::goals::{self, Goals, Sum};
 use crate::heap::{Heap, Layout, Remains};
 use crate::set::Set;
 use crate::split::{self, Column, Side};
@@ -19,14 +24,46 @@ pub(crate) struct Ground {
     pub(crate) questions: Vec<Question>,
     /// How many of them are candidates.
     pub(crate) candidates: usize,
-    /// The least that any question costs, in steps.
+    /// The least that any question adds up to for one find.
     pub(crate) cheapest: Effort,
+    pub(crate) goals: Goals,
+    /// Goals that do not fit into exact numbers together with those before them.
+    pub(crate) too_large: Vec<Goal>,
+    /// Characters of which nothing is asked.
+    pub(crate) left_out: BTreeSet<CharacterIx>,
+    /// Characters to ask about first, in this order.
+    pub(crate) order: Vec<CharacterIx>,
+    /// Every word that some question needs, by its number.
+    pub(crate) words: Vec<String>,
+}
+
+/// What lays the ground beside the matrix.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Plan {
+    /// A person's own questions, which need not be candidates.
+    pub(crate) kept: Vec<Ask>,
+    /// Characters of which nothing is asked.
+    pub(crate) left_out: BTreeSet<CharacterIx>,
+    pub(crate) order: Vec<CharacterIx>,
+    pub(crate) early: Vec<Early>,
+    pub(crate) goals: Vec<Goal>,
+    /// Words that no question may need.
+    pub(crate) without: BTreeSet<String>,
 }
 
 /// A question with its effect on every kind.
 pub(crate) struct Question {
     pub(crate) ask: Ask,
+    /// What it costs one find, new words apart, in packed units.
     pub(crate) cost: Effort,
+    /// What it costs more, or less, for these kinds.
+    pub(crate) singles: Vec<(usize, Effort)>,
+    /// False: it would part a pair, but needs words that must not be used.
+    pub(crate) usable: bool,
+    /// The words that one must know.
+    pub(crate) words: Set,
+    /// What a new word costs.
+    pub(crate) word_unit: Effort,
     /// Kinds with a fixed cell, wholly on the yes side.
     pub(crate) yes: Set,
     /// Kinds with a fixed cell, wholly on the no side.
@@ -81,8 +118,9 @@ enum Applies {
 }
 
 impl Ground {
-    /// Lays the matrix out. `kept` are a person's own questions, which need not be candidates.
-    pub(crate) fn lay(matrix: &Matrix, kept: &[Ask]) -> Self {
+    /// Lays the matrix out.
+    pub(crate) fn lay(matrix: &Matrix, plan: &Plan) -> Self {
+        let kept = &plan.kept;
         let columns: Vec<Column> =
             matrix.character_indices().map(|at| split::column(matrix, at, kept)).collect();
         let mut layout = Layout::new(matrix.taxa().len());
@@ -114,9 +152,13 @@ impl Ground {
             held.push(row);
         }
         let longest: usize = columns.iter().map(|column| column.asks.len()).sum();
-        let whole = cost::whole(&shares, longest + kept.len() + 1);
+        let longest = longest + kept.len() + 1;
+        let whole = cost::whole(&shares, longest);
         let scale = whole.scale;
         layout.weigh(whole);
+        let root = layout.whole();
+        let all: Effort = layout.kinds(&root).map(|kind| layout.flow(&root, kind)).sum();
+        let (goals, too_large) = Goals::pack(&plan.goals, all, longest as Effort);
         let mut ground = Self {
             matrix: matrix.clone(),
             layout,
@@ -124,30 +166,72 @@ impl Ground {
             questions: Vec::new(),
             candidates: 0,
             cheapest: 1,
+            goals,
+            too_large,
+            left_out: plan.left_out.clone(),
+            order: plan.order.clone(),
+            words: Vec::new(),
         };
-        ground.ask_everything(&columns, &held, kept);
+        ground.ask_everything(&columns, &held, plan);
+        let counts_words = ground.goals.order.contains(&Goal::EvenTeaching);
+        let words = counts_words.then_some(ground.words.len());
+        let limited = ground.goals.order.contains(&Goal::ShortestLongestPath);
+        ground.layout.make_room(limited, &plan.early, words);
         ground
     }
 
-    fn ask_everything(&mut self, columns: &[Column], held: &[Vec<Held>], kept: &[Ask]) {
+    fn ask_everything(&mut self, columns: &[Column], held: &[Vec<Held>], plan: &Plan) {
         let mut questions = Vec::new();
         for (at, column) in columns.iter().enumerate() {
+            if plan.left_out.contains(&CharacterIx(at)) {
+                continue;
+            }
             let applies = self.applying(CharacterIx(at), held);
             for yes in &column.asks {
                 let ask = split::ask(CharacterIx(at), yes.clone());
                 questions.push(self.question(ask, column, held, &applies, true));
             }
         }
+        if !plan.without.is_empty() {
+            for question in &mut questions {
+                let character = self.matrix.character(question.ask.character);
+                let words = goals::words(character, &question.ask.yes);
+                question.usable = words.is_disjoint(&plan.without);
+            }
+        }
         self.candidates = questions.len();
         // A person's own question may come nearer to a range than the gap.
-        for ask in kept {
+        for ask in &plan.kept {
             let column = &columns[ask.character.0];
             let applies = self.applying(ask.character, held);
             questions.push(self.question(ask.clone(), column, held, &applies, false));
         }
+        let least = |question: &Question| {
+            let singles = question.singles.iter().map(|(_, more)| *more);
+            question.cost + singles.min().unwrap_or(0).min(0)
+        };
         let candidates = &questions[..self.candidates];
-        self.cheapest = candidates.iter().map(|question| question.cost).min().unwrap_or(1);
+        self.cheapest = candidates.iter().map(least).min().unwrap_or(1);
+        self.number_words(&mut questions);
         self.questions = questions;
+    }
+
+    /// Numbers the words of all questions.
+    fn number_words(&mut self, questions: &mut [Question]) {
+        let of = |question: &Question| {
+            goals::words(self.matrix.character(question.ask.character), &question.ask.yes)
+        };
+        let all: BTreeSet<String> = questions.iter().flat_map(of).collect();
+        let numbers: BTreeMap<&String, usize> =
+            all.iter().enumerate().map(|(number, word)| (word, number)).collect();
+        for question in questions.iter_mut() {
+            let mut words = Set::none(all.len());
+            for word in of(question) {
+                words.add(numbers[&word]);
+            }
+            question.words = words;
+        }
+        self.words = all.into_iter().collect();
     }
 
     /// For every kind: whether the character applies.
@@ -193,8 +277,13 @@ impl Ground {
         let character = self.matrix.character(ask.character);
         let gap = if with_gap { split::gap(character) } else { Quantity::ZERO };
         let n = held.len();
+        let (cost, singles) = self.goals.cost(character);
         let mut question = Question {
-            cost: cost::steps(character),
+            cost,
+            singles: singles.into_iter().map(|(taxon, more)| (taxon.0, more)).collect(),
+            usable: true,
+            words: Set::none(0),
+            word_unit: self.goals.unit(Sum::NewWords),
             yes: Set::none(n),
             no: Set::none(n),
             never: Set::none(n),
@@ -223,10 +312,19 @@ impl Ground {
         self.layout.whole()
     }
 
+    /// What flows through a heap.
+    pub(crate) fn flow(&self, heap: &Heap) -> Effort {
+        self.layout.kinds(heap).map(|kind| self.layout.flow(heap, kind)).sum()
+    }
+
+    /// The question that asks this, a person's own first.
+    pub(crate) fn asking(&self, ask: &Ask) -> Option<&Question> {
+        self.questions.iter().rfind(|question| question.ask == *ask)
+    }
+
     /// All weights together.
     pub(crate) fn total_flow(&self) -> Effort {
-        let root = self.root();
-        self.layout.kinds(&root).map(|kind| self.layout.flow(&root, kind)).sum()
+        self.flow(&self.root())
     }
 
     /// The kinds of a heap, by their index.
@@ -277,6 +375,15 @@ impl Question {
                 });
             }
         }
+    }
+
+    /// Whether two kinds may answer it differently, whatever else is known of them.
+    pub(crate) fn can_part(&self, one: usize, other: usize) -> bool {
+        let varies = |kind| self.varying.iter().any(|varying| varying.kind == kind);
+        let may_say =
+            |kind, side: &Set| !self.never.has(kind) && (side.has(kind) || varies(kind));
+        may_say(one, &self.yes) && may_say(other, &self.no)
+            || may_say(one, &self.no) && may_say(other, &self.yes)
     }
 
     /// Whether a value of the column (a state's or a count's number) is on the yes side.

@@ -2,18 +2,19 @@
 //!
 //! This is the node of `docs/KEY.md` 2. The set of kinds alone is not enough: `lobed or entire`
 //! after "lobed? no" *is* `entire`. A heap is one short run of machine words (kinds present,
-//! then what is left of every varying cell of a kind present), so that two ways to the same
-//! heap are seen to be the same.
+//! then what is left of every varying cell of a kind present; then what `limits` needs), so
+//! that two ways to the same heap are seen to be the same.
 
 use smallvec::SmallVec;
 
 use crate::cost::{Effort, Whole};
 use crate::ground::{Governed, Question, Varying};
+use crate::limits::Limits;
 use crate::set::{Set, bits};
 
 /// A node of a key.
 #[derive(Clone, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub(crate) struct Heap(SmallVec<[u64; 6]>);
+pub(crate) struct Heap(pub(crate) SmallVec<[u64; 6]>);
 
 /// What is left of a varying cell, or what of it a question takes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -64,6 +65,9 @@ pub(crate) struct Layout {
     /// The word that is being filled, and how far.
     filling: (usize, u32),
     open: OfKind,
+    /// Words beside kinds and slots.
+    more: usize,
+    pub(crate) limits: Limits,
 }
 
 #[derive(Clone, Default)]
@@ -93,6 +97,8 @@ impl Layout {
             exact: true,
             filling: (present, 0),
             open: OfKind::default(),
+            more: 0,
+            limits: Limits::default(),
         }
     }
 
@@ -139,10 +145,26 @@ impl Layout {
         }
     }
 
-    /// The heap of all kinds with everything left.
+    pub(crate) fn kinds_in_all(&self) -> usize {
+        self.kinds
+    }
+
+    /// Words for kinds and slots.
+    fn own_words(&self) -> usize {
+        (self.filling.0 + usize::from(self.filling.1 > 0)).max(self.present)
+    }
+
+    /// Room for so many more words behind the slots, all of which have been made; the first.
+    pub(crate) fn add_words(&mut self, words: usize) -> usize {
+        self.more += words;
+        self.own_words() + self.more - words
+    }
+
+    /// The heap of all kinds with everything left, and no limits.
     pub(crate) fn whole(&self) -> Heap {
-        let words = self.filling.0 + usize::from(self.filling.1 > 0);
-        let mut heap = Heap(SmallVec::from_elem(0, words.max(self.present)));
+        let words = self.own_words() + self.more;
+        let mut heap = Heap(SmallVec::from_elem(0, words));
+        self.nothing_met(&mut heap);
         for kind in 0..self.kinds {
             heap.0[kind / 64] |= 1 << (kind % 64);
         }
@@ -160,7 +182,7 @@ impl Layout {
 
     /// What one heap fills beside itself, in bytes.
     pub(crate) fn bytes(&self) -> usize {
-        let words = self.filling.0 + 1;
+        let words = self.own_words() + self.more;
         if words > 6 { 8 * words } else { 0 }
     }
 
@@ -172,7 +194,7 @@ impl Layout {
         heap.0[..self.present].iter().map(|word| word.count_ones() as usize).sum()
     }
 
-    fn has(&self, heap: &Heap, kind: usize) -> bool {
+    pub(crate) fn has(&self, heap: &Heap, kind: usize) -> bool {
         heap.0[kind / 64] >> (kind % 64) & 1 == 1
     }
 
@@ -283,10 +305,38 @@ impl Layout {
     }
 
     /// The two heaps that a question makes.
-    pub(crate) fn take_sides(&self, heap: &Heap, sides: &Sides) -> (Heap, Heap) {
-        let yes = self.side(heap, &sides.yes, sides.cuts.iter().map(|cut| (cut.0, cut.1)));
-        let no = self.side(heap, &sides.no, sides.cuts.iter().map(|cut| (cut.0, cut.2)));
+    pub(crate) fn take_sides(
+        &self,
+        heap: &Heap,
+        question: &Question,
+        sides: &Sides,
+    ) -> (Heap, Heap) {
+        let cuts = || sides.cuts.iter();
+        let mut yes = self.side(heap, &sides.yes, cuts().map(|cut| (cut.0, cut.1)));
+        let mut no = self.side(heap, &sides.no, cuts().map(|cut| (cut.0, cut.2)));
+        if self.more > 0 {
+            self.one_further(&mut yes, &question.words);
+            self.one_further(&mut no, &question.words);
+        }
         (yes, no)
+    }
+
+    /// What a question adds up to at a heap, in packed units.
+    pub(crate) fn own(&self, heap: &Heap, question: &Question) -> Effort {
+        let all: Effort = self.kinds(heap).map(|kind| self.flow(heap, kind)).sum();
+        all * self.each(heap, question) + self.singles(heap, question)
+    }
+
+    /// What a question costs one find of any kind here.
+    pub(crate) fn each(&self, heap: &Heap, question: &Question) -> Effort {
+        let new = Effort::from(self.new_words(heap, &question.words));
+        question.cost + question.word_unit * new
+    }
+
+    /// What it costs more, or less, for single kinds that are here.
+    pub(crate) fn singles(&self, heap: &Heap, question: &Question) -> Effort {
+        let here = question.singles.iter().filter(|(kind, _)| self.has(heap, *kind));
+        here.map(|(kind, more)| self.flow(heap, *kind) * more).sum()
     }
 
     fn side(

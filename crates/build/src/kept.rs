@@ -1,9 +1,11 @@
 //! A person's own questions on top, the rest at least effort (`docs/KEY.md` 10).
 
-use spinney_model::{Ask, Asked, Kept, Key, Matrix, Refusal, Scale, TaxonIx, WhyNot, Wishes};
+use spinney_model::{
+    Ask, Asked, Kept, Key, Matrix, Refusal, Scale, TaxonIx, Wanted, WhyNot, Wishes,
+};
 
 use crate::cost::Effort;
-use crate::exact::Solver;
+use crate::exact::{NEVER, Solver};
 use crate::ground::Ground;
 use crate::heap::{Asking, Heap};
 use crate::settle::{self, Settled};
@@ -30,9 +32,9 @@ pub(crate) fn asks(wishes: &Wishes) -> Vec<Ask> {
 }
 
 /// The heaps that the kept questions leave to be completed.
-pub(crate) fn open_heaps(ground: &Ground, wishes: &Wishes) -> Vec<Heap> {
+pub(crate) fn open_heaps(ground: &Ground, root: &Heap, kept: Option<&Kept>) -> Vec<Heap> {
     let mut heaps = Vec::new();
-    let mut open = vec![(ground.root(), wishes.kept.as_deref())];
+    let mut open = vec![(root.clone(), kept)];
     while let Some((heap, kept)) = open.pop() {
         match kept.and_then(|kept| Some((kept, sides(ground, &heap, &kept.ask)?))) {
             Some((kept, (yes, no))) => {
@@ -49,10 +51,10 @@ pub(crate) fn open_heaps(ground: &Ground, wishes: &Wishes) -> Vec<Heap> {
 ///
 /// A refused question takes those after it along. Thresholds that are wished for cut unknown
 /// measures, so the table is laid out anew by the caller if anything was refused.
-pub(crate) fn prune(ground: &Ground, wishes: &Wishes) -> (Wishes, Vec<Refusal>) {
+pub(crate) fn prune(ground: &Ground, wishes: &Wishes) -> (Option<Box<Kept>>, Vec<Refusal>) {
     let mut refused = Vec::new();
     let kept = pruned(ground, &ground.root(), wishes.kept.as_deref(), &mut refused);
-    (Wishes { kept }, refused)
+    (kept, refused)
 }
 
 fn pruned(
@@ -69,14 +71,13 @@ fn pruned(
             no: pruned(ground, &no, kept.no.as_deref(), refused),
         })),
         Err(why) => {
-            refused.push(Refusal { ask: kept.ask.clone(), why });
+            refused.push(Refusal { wanted: Wanted::Ask(kept.ask.clone()), why });
             for after in [&kept.yes, &kept.no].into_iter().flatten() {
-                let wishes = Wishes { kept: Some(after.clone()) };
-                refused.extend(
-                    asks(&wishes)
-                        .into_iter()
-                        .map(|ask| Refusal { ask, why: WhyNot::AfterRefused }),
-                );
+                let wishes = Wishes { kept: Some(after.clone()), ..Wishes::default() };
+                refused.extend(asks(&wishes).into_iter().map(|ask| Refusal {
+                    wanted: Wanted::Ask(ask),
+                    why: WhyNot::AfterRefused,
+                }));
             }
             None
         }
@@ -102,10 +103,12 @@ fn sides(ground: &Ground, heap: &Heap, ask: &Ask) -> Option<(Heap, Heap)> {
 }
 
 fn try_sides(ground: &Ground, heap: &Heap, ask: &Ask) -> Result<(Heap, Heap), WhyNot> {
-    let question = ground.questions.iter().rfind(|question| question.ask == *ask);
-    let question = question.ok_or(WhyNot::NoSuchState)?;
+    let question = ground.asking(ask).ok_or(WhyNot::NoSuchState)?;
+    if ground.left_out.contains(&ask.character) {
+        return Err(WhyNot::LeftOut);
+    }
     match ground.layout.ask(heap, question) {
-        Asking::Parts(sides) => Ok(ground.layout.take_sides(heap, &sides)),
+        Asking::Parts(sides) => Ok(ground.layout.take_sides(heap, question, &sides)),
         Asking::Idle => Err(WhyNot::AllAlike),
         Asking::Blocked => {
             let kind = ground.layout.in_the_way(heap, question);
@@ -116,8 +119,8 @@ fn try_sides(ground: &Ground, heap: &Heap, ask: &Ask) -> Result<(Heap, Heap), Wh
 
 /// The key of a heap with the kept questions on top.
 pub(crate) fn place(solver: &mut Solver, heap: &Heap, kept: Option<&Kept>) -> Placed {
-    solver.allow(SETTLING + solver.taken_apart / 4);
-    let settled = put(solver, heap, kept);
+    let heaps = SETTLING + solver.taken_apart / 4;
+    let settled = solver.beside(heaps, |solver| put(solver, heap, kept));
     Placed {
         key: settle::number(&settled.tree),
         effort: settled.effort,
@@ -143,9 +146,8 @@ fn put(solver: &mut Solver, heap: &Heap, kept: Option<&Kept>) -> Settled {
 
 /// What a question costs at a heap, and what flows through it.
 fn own(ground: &Ground, heap: &Heap, ask: &Ask) -> (Effort, Effort) {
-    let layout = &ground.layout;
-    let flow: Effort = layout.kinds(heap).map(|kind| layout.flow(heap, kind)).sum();
-    (flow * crate::cost::steps(ground.matrix.character(ask.character)), flow)
+    let question = ground.asking(ask).expect("a kept question was laid out");
+    (ground.layout.own(heap, question), ground.flow(heap))
 }
 
 /// What is known so far of the best key with the kept questions: at least, and at most.
@@ -158,8 +160,16 @@ pub(crate) fn known(
     let Some((kept, (yes, no))) = placed else {
         return solver.known(heap);
     };
+    if solver.ground.layout.out_of_steps(heap) {
+        return (NEVER, None);
+    }
+    let question = solver.ground.asking(&kept.ask).expect("a kept question was laid out");
+    let new = solver.ground.layout.new_words(heap, &question.words);
+    if solver.most_new_words.is_some_and(|most| new > most) {
+        return (NEVER, None);
+    }
     let (own, _) = own(&solver.ground, heap, &kept.ask);
     let (yes, no) =
         (known(solver, &yes, kept.yes.as_deref()), known(solver, &no, kept.no.as_deref()));
-    (own + yes.0 + no.0, yes.1.zip(no.1).map(|(yes, no)| own + yes + no))
+    ((own + yes.0 + no.0).min(NEVER), yes.1.zip(no.1).map(|(yes, no)| own + yes + no))
 }

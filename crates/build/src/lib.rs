@@ -6,7 +6,11 @@
 //! * `ground` lays cells out as masks, `heap` is a node of the key: which kinds, with which
 //!   values left;
 //! * `bound` says what a heap takes at the very least;
-//! * `exact` refines bounds from both sides until they meet, or until the budget is used up;
+//! * `offer` is what may be asked of a heap, `exact` refines bounds from both sides until they
+//!   meet, or until the budget is used up;
+//! * `goals` packs what "best" means into one number, `limits` carries what must be over early,
+//!   `course` settles one after the other (`possible`, `vocabulary`), `prices` says what each
+//!   wish costs;
 //! * `settle` reads the key off, ties broken as the definition says; `kept` puts a person's own
 //!   questions on top; `explain` says what the alternatives cost.
 //!
@@ -14,19 +18,26 @@
 
 mod bound;
 mod cost;
+mod course;
 mod exact;
 mod explain;
+mod goals;
 mod ground;
 mod heap;
 mod kept;
+mod limits;
+mod offer;
+mod possible;
+mod prices;
 mod set;
 mod settle;
 mod split;
+mod vocabulary;
 
-use spinney_model::{Claim, KeptPrice, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes};
+use spinney_model::{Claim, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes};
 
-use crate::exact::Solver;
-use crate::ground::Ground;
+use crate::course::Course;
+use crate::prices::Prices;
 
 /// How much work a search may do. Counted in heaps taken apart (a heap of many kinds and
 /// questions counts for several), never in seconds, so that every machine stops at the same
@@ -74,82 +85,73 @@ pub enum Progress {
 
 /// A search under way: a value that its host steps, and may drop at any time.
 pub struct Search {
-    solver: Solver,
-    /// The same table without the wishes, for their price.
-    free: Option<Solver>,
-    wishes: Wishes,
-    refused: Vec<Refusal>,
+    course: Course,
+    /// The same table with fewer wishes, for their prices.
+    prices: Prices,
 }
 
 impl Search {
     /// Makes a table ready to search. Wishes that cannot be fulfilled are put aside.
     pub fn new(matrix: &Matrix, wishes: &Wishes) -> Self {
-        let fitting: Vec<_> = kept::asks(wishes);
-        let fitting: Vec<_> =
-            fitting.into_iter().filter(|ask| kept::fits(matrix, ask)).collect();
-        let mut ground = Ground::lay(matrix, &fitting);
-        let (wishes, refused) = kept::prune(&ground, wishes);
-        if !refused.is_empty() {
-            ground = Ground::lay(matrix, &kept::asks(&wishes));
-        }
-        let wished = wishes.kept.is_some() || !refused.is_empty();
-        let free = wished.then(|| Solver::new(Ground::lay(matrix, &[])));
-        Self { solver: Solver::new(ground), free, wishes, refused }
+        let course = Course::new(matrix, wishes);
+        let prices = Prices::of(matrix, &course, wishes);
+        Self { course, prices }
     }
 
-    /// Takes at most `heaps` more heaps apart (with wishes: as many again for their price), and
-    /// at least one that was not looked at before.
+    /// Takes at most `heaps` more heaps apart (with wishes: as many again for the price of
+    /// each), and at least one that was not looked at before.
     pub fn step(&mut self, heaps: u64) -> Progress {
-        let open = kept::open_heaps(&self.solver.ground, &self.wishes);
-        let sure = self.solver.narrow(&open, heaps);
-        let free_sure = self.free.as_mut().is_none_or(|free| {
-            let root = free.ground.root();
-            free.narrow(&[root], heaps)
-        });
-        if sure && free_sure {
+        let sure = self.course.step(heaps);
+        let (prices_sure, prices_full) = self.prices.step(heaps);
+        if sure && prices_sure {
             return Progress::Done;
         }
-        let full = |solver: &Solver| solver.full();
-        if (sure || full(&self.solver)) && (free_sure || self.free.as_ref().is_some_and(full)) {
+        if (sure || self.course.solver.full()) && (prices_sure || prices_full) {
             return Progress::MemoryFull;
         }
-        let root = self.solver.ground.root();
-        let (lower, best) = kept::known(&self.solver, &root, self.wishes.kept.as_deref());
-        Progress::Working {
-            best: best.map(|effort| self.solver.ground.scale.share(effort)),
-            lower_bound: self.solver.ground.scale.share(lower),
-        }
+        let root = self.course.root();
+        let (lower, best) = self.course.known(&root);
+        let ground = &self.course.solver.ground;
+        let effort = |packed| ground.scale.share(ground.goals.effort(packed));
+        let lower = if ground.goals.effort_first() { lower } else { 0 };
+        Progress::Working { best: best.map(effort), lower_bound: effort(lower) }
     }
 
     /// The best key known now, with its claim.
     pub fn finish(&mut self) -> Built {
-        let root = self.solver.ground.root();
-        let wished = kept::place(&mut self.solver, &root, self.wishes.kept.as_deref());
-        let free = self.free.as_mut().map(Solver::bounds);
-        let ground = &self.solver.ground;
-        let sure = wished.lower == wished.effort;
+        let course = &mut self.course;
+        let root = course.root();
+        let wished = course.place(&root);
+        let ground = &course.solver.ground;
+        let sure = wished.lower == wished.effort && course.limits_sure();
         let stopped = match (ground.scale.exact, sure) {
             (false, _) => Some(Stopped::Overflow),
             (true, false) => Some(Stopped::Budget),
             (true, true) => None,
         };
-        let kept = self.free.as_ref().zip(free).map(|(solver, (lower, effort))| KeptPrice {
-            free_total: solver.ground.scale.share(effort),
-            free_optimal: lower == effort && solver.ground.scale.exact,
-            refused: self.refused.iter().map(|refusal| refusal.ask.clone()).collect(),
-        });
-        let lower = if ground.scale.exact { wished.lower } else { 0 };
-        let free_heaps = self.free.as_ref().map_or(0, |free| free.taken_apart);
+        let effort = ground.goals.effort(wished.effort);
+        // Where the effort is not the first goal, only the proof itself bounds it.
+        let lower = match (ground.scale.exact, sure) {
+            (false, _) => 0,
+            (true, true) => effort,
+            (true, false) if ground.goals.effort_first() => ground.goals.effort(wished.lower),
+            (true, false) => 0,
+        };
         let claim = Claim {
-            total: ground.scale.share(wished.effort),
+            total: ground.scale.share(effort),
             lower_bound: ground.scale.share(lower),
             mean_steps: ground.scale.mean(wished.steps, ground.total_flow()),
             longest: wished.longest,
             stopped,
-            heaps: self.solver.taken_apart + free_heaps,
-            kept,
+            heaps: course.solver.taken_apart + self.prices.taken_apart(),
+            kept: None,
+            wishes: course.wishes.clone(),
+            reached: prices::reached(course, &wished),
+            prices: Vec::new(),
+            within: course.within.clone(),
         };
-        Built { key: wished.key, claim, refused: self.refused.clone() }
+        let claim = self.prices.put_into(claim, &wished.key, &self.course.refused);
+        Built { key: wished.key, claim, refused: self.course.refused.clone() }
     }
 
     /// For every couplet of the key: why it is asked there, and what else could have been.
@@ -157,7 +159,8 @@ impl Search {
     /// **Cost**: every alternative is completed at least effort, within `budget` further heaps
     /// for the whole key; what is not sure by then is given as "at least".
     pub fn explain(&mut self, key: &Key, budget: Budget) -> Vec<Reasons> {
-        explain::explain(&mut self.solver, key, budget.heaps)
+        let root = self.course.root();
+        explain::explain(&mut self.course.solver, &root, key, budget.heaps)
     }
 }
 

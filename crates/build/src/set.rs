@@ -38,6 +38,11 @@ impl Set {
         }
     }
 
+    /// Whether some kind of the other set is here.
+    pub(crate) fn meets(&self, other: &Self) -> bool {
+        self.0.iter().zip(&other.0).any(|(word, more)| word & more != 0)
+    }
+
     /// Whether every kind of the other set is here.
     pub(crate) fn holds(&self, other: &Self) -> bool {
         self.0.iter().zip(&other.0).all(|(word, more)| more & !word == 0)

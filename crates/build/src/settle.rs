@@ -6,8 +6,10 @@
 use spinney_model::{Ask, Asked, Couplet, Destination, End, Key, TaxonIx, Wording};
 
 use crate::cost::Effort;
-use crate::exact::{Candidate, Solver};
+use crate::exact::{NEVER, Solver};
 use crate::heap::{Asking, Heap};
+use crate::offer::Candidate;
+use crate::possible::Possible;
 use crate::split;
 
 /// A key as a tree, with what it takes.
@@ -56,14 +58,13 @@ pub(crate) fn settle(solver: &mut Solver, heap: &Heap) -> Settled {
     if solver.ground.layout.size(heap) < 2 {
         return Settled::end(solver.ground.taxa(heap).collect());
     }
-    let candidates = solver.candidates(heap);
+    let candidates = solver.offered(heap).candidates;
     let floor = candidates.iter().map(Candidate::bound).min().unwrap_or(0);
     let Some(chosen) = choose(solver, heap, candidates) else {
         return Settled::end(solver.ground.taxa(heap).collect());
     };
     let lower = solver.known(heap).0.max(floor);
-    let question = &solver.ground.questions[chosen.question];
-    let flow = chosen.own / question.cost;
+    let flow = solver.ground.flow(heap);
     let ask = worded(solver, heap, &chosen);
     let sides = (settle(solver, &chosen.yes), settle(solver, &chosen.no));
     let mut settled = Settled::join(ask, false, chosen.own, flow, sides);
@@ -83,9 +84,17 @@ fn choose(solver: &mut Solver, heap: &Heap, candidates: Vec<Candidate>) -> Optio
         });
     }
     let found = solver.choice(heap);
-    candidates
-        .into_iter()
-        .min_by_key(|candidate| (Some(candidate.question) != found, candidate.promise()))
+    let early = solver.ground.layout.early_open(heap);
+    let mut candidates = candidates;
+    candidates.sort_by_key(|other| (Some(other.question) != found, other.promise()));
+    // Where no whole key was found, the early wishes must still be kept.
+    let kept = early && solver.known(heap).1.is_none_or(|upper| upper >= NEVER);
+    let mut possible = Possible::default();
+    candidates.into_iter().find(|candidate| {
+        !kept
+            || (possible.heap(&solver.ground, &candidate.yes)
+                && possible.heap(&solver.ground, &candidate.no))
+    })
 }
 
 /// Whether a question reaches the least effort, as far as the budget lets us see.
@@ -120,7 +129,7 @@ pub(crate) fn worded(solver: &Solver, heap: &Heap, chosen: &Candidate) -> Ask {
     let same = ground.questions.iter().find(|question| question.ask == moved).is_some_and(
         |question| match ground.layout.ask(heap, question) {
             Asking::Parts(sides) => {
-                ground.layout.take_sides(heap, &sides)
+                ground.layout.take_sides(heap, question, &sides)
                     == (chosen.yes.clone(), chosen.no.clone())
             }
             _ => false,

@@ -297,6 +297,10 @@ fn claim(total: i128) -> Claim {
         stopped: None,
         heaps: 0,
         kept: None,
+        wishes: spinney_model::Wishes::default(),
+        reached: Vec::new(),
+        prices: Vec::new(),
+        within: Vec::new(),
     }
 }
 

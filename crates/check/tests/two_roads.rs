@@ -78,6 +78,10 @@ fn keys_within_the_rules_work_and_cost_what_their_forms_cost() {
             stopped: None,
             heaps: 0,
             kept: None,
+            wishes: spinney_model::Wishes::default(),
+            reached: Vec::new(),
+            prices: Vec::new(),
+            within: Vec::new(),
         };
         let report = check(&matrix, &key, Some(&claim), &Settings::default());
         let expected = [Code::NobodyRecorded, Code::CouldBeParted, Code::Comb, Code::LongPath];

@@ -1,8 +1,8 @@
 //! A character: something to look at on every kind, and the states it can take.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
-use crate::{Quantity, Unit};
+use crate::{Quantity, TaxonIx, Unit};
 
 /// The place of a character in its matrix, counted from 0.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -25,10 +25,23 @@ pub struct Character {
     pub question: Option<String>,
     /// Where it can be seen; empty: nobody said.
     pub seen_on: BTreeSet<SeenOn>,
+    /// When it can be seen; empty: nobody said.
+    pub seasons: BTreeSet<Season>,
     /// How hard it is to see.
     pub difficulty: Difficulty,
+    /// What one needs to see it.
+    pub instrument: Instrument,
+    /// Whether its states, which are words, stand in an order that must not be torn apart:
+    /// `small`, `middling`, `large`.
+    pub ordered: bool,
+    /// The two lengths, as columns of the same table, of which it is the first over the second.
+    pub ratio_of: Option<(CharacterIx, CharacterIx)>,
+    /// The words one must have been taught to answer it; empty: nobody said.
+    pub terms: BTreeSet<String>,
     /// How often people read it right, in per cent, where somebody counted or guessed.
     pub read_right: Option<u8>,
+    /// The same for single kinds, where it differs.
+    pub read_right_of: BTreeMap<TaxonIx, u8>,
     /// Whether answering means touching the thing.
     pub by_touch: bool,
     /// What must hold before this character is there at all.
@@ -37,14 +50,24 @@ pub struct Character {
 
 impl Character {
     /// A character of which only the name and the scale are known.
+    ///
+    /// Lengths are taken to need a ruler, everything else to need eyes and fingers alone.
     pub fn named(name: impl Into<String>, scale: Scale) -> Self {
+        let length = matches!(scale, Scale::Measure { unit: Unit::Millimetres, .. });
+        let instrument = if length { Instrument::Ruler } else { Instrument::Eyes };
         Self {
             name: name.into(),
             scale,
             question: None,
             seen_on: BTreeSet::new(),
+            seasons: BTreeSet::new(),
             difficulty: Difficulty::Easy,
+            instrument,
+            ordered: false,
+            ratio_of: None,
+            terms: BTreeSet::new(),
             read_right: None,
+            read_right_of: BTreeMap::new(),
             by_touch: false,
             governor: None,
         }
@@ -131,6 +154,59 @@ impl SeenOn {
             Self::Photograph => "photograph",
             Self::WinterTwig => "winter twig",
             Self::Tray => "tray",
+        }
+    }
+}
+
+/// A season of the year.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Season {
+    /// Buds, young leaves, flowers.
+    Spring,
+    /// Full-grown leaves.
+    Summer,
+    /// Fruits, fallen leaves.
+    Autumn,
+    /// Bare twigs.
+    Winter,
+}
+
+impl Season {
+    /// Every season, in the order above.
+    pub const ALL: [Self; 4] = [Self::Spring, Self::Summer, Self::Autumn, Self::Winter];
+
+    /// The word people type and read.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Spring => "spring",
+            Self::Summer => "summer",
+            Self::Autumn => "autumn",
+            Self::Winter => "winter",
+        }
+    }
+}
+
+/// What one needs to see a character.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Instrument {
+    /// Eyes and fingers.
+    Eyes,
+    /// A magnifying lens.
+    Lens,
+    /// A ruler.
+    Ruler,
+}
+
+impl Instrument {
+    /// Every instrument, in the order above.
+    pub const ALL: [Self; 3] = [Self::Eyes, Self::Lens, Self::Ruler];
+
+    /// The word people type and read.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Eyes => "eyes",
+            Self::Lens => "lens",
+            Self::Ruler => "ruler",
         }
     }
 }

@@ -1,6 +1,6 @@
 //! What `build` claims of a key it found, for `check` to confirm and for people to read.
 
-use crate::{Ask, CharacterIx, Share, TaxonIx};
+use crate::{Ask, CharacterIx, Early, Goal, Share, TaxonIx, Wish, Wishes};
 
 /// What is claimed of a key. Effort is V of `docs/KEY.md`, over all kinds with their weights.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -17,8 +17,43 @@ pub struct Claim {
     pub stopped: Option<Stopped>,
     /// How many heaps were taken apart, one that was taken apart again counted again.
     pub heaps: u64,
-    /// What keeping a person's questions costs, where there were any.
+    /// What the wishes cost, where there were any.
     pub kept: Option<KeptPrice>,
+    /// The wishes that the key fulfils, and under which it is best.
+    pub wishes: Wishes,
+    /// What the key reaches of every goal that was asked for, in their order.
+    pub reached: Vec<Reached>,
+    /// What each wish costs alone: the rest of the wishes without it.
+    pub prices: Vec<Price>,
+    /// How early the early wishes are over: questions, in the order of the wishes.
+    pub within: Vec<u32>,
+}
+
+/// What a key reaches of a goal.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Reached {
+    /// The goal.
+    pub goal: Goal,
+    /// Effort: as [`Claim::total`]. Longest path: questions. Right ends: the sum of weight ×
+    /// −ln(reliability), in millionths, each rounded. Even teaching: the most new words on a
+    /// question. Words: how many. Rulers: weight × questions that take one.
+    pub value: Share,
+    /// Even teaching alone: weight × new words, over all finds.
+    pub then: Option<Share>,
+}
+
+/// What one wish costs.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Price {
+    /// The wish.
+    pub wish: Wish,
+    /// Effort with all wishes less effort without this one. Below zero where the wish keeps
+    /// more kinds together.
+    pub extra: Share,
+    /// Whether both are proved.
+    pub exact: bool,
+    /// Pairs that stay together because of it.
+    pub together: Vec<(TaxonIx, TaxonIx)>,
 }
 
 impl Claim {
@@ -37,7 +72,7 @@ pub enum Stopped {
     Overflow,
 }
 
-/// What keeping a person's questions costs.
+/// What the wishes cost, all together.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct KeptPrice {
     /// Effort of the best key without the wish; exact only if `free_optimal`.
@@ -48,16 +83,29 @@ pub struct KeptPrice {
     pub refused: Vec<Ask>,
 }
 
-/// A question that could not be asked where a person wanted it.
+/// A wish that could not be fulfilled.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Refusal {
-    /// The question.
-    pub ask: Ask,
+    /// The wish.
+    pub wanted: Wanted,
     /// Why not.
     pub why: WhyNot,
 }
 
-/// Why a question cannot be asked of a heap.
+/// What was wanted and could not be had.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Wanted {
+    /// A question at its place.
+    Ask(Ask),
+    /// A character among the first.
+    Order(CharacterIx),
+    /// Something to be over early.
+    Early(Early),
+    /// A goal together with those before it.
+    Goal(Goal),
+}
+
+/// Why a wish cannot be fulfilled.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum WhyNot {
     /// It does not, or may not, apply to this kind, or cuts through its range.
@@ -68,6 +116,12 @@ pub enum WhyNot {
     NoSuchState,
     /// The question before it was refused.
     AfterRefused,
+    /// Its character must not be asked about, or cannot be seen on what is in the hand.
+    LeftOut,
+    /// Nothing parts these kinds.
+    NeverParted,
+    /// Exact numbers for so many goals together would be too large for this table.
+    TooLarge,
 }
 
 /// Why a couplet asks what it asks.
@@ -79,6 +133,9 @@ pub struct Reasons {
     pub kinds: usize,
     /// How many kinds go only to yes, only to no, and to both.
     pub heaps: (usize, usize, usize),
+    /// Questions about other characters that part the very same kinds in the same way, yes for
+    /// yes; or in the opposite way, where the flag is set: the pupil's second look.
+    pub also: Vec<(Ask, bool)>,
     /// Every other question that could stand here, the cheapest first.
     pub alternatives: Vec<Alternative>,
     /// Characters that cannot be asked about here, each with a kind that stands in the way.

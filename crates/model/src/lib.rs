@@ -15,16 +15,22 @@ mod matrix;
 mod quantity;
 mod taxon;
 mod walk;
+mod weak;
 mod wishes;
 
 pub use ask::{Ask, Asked};
 pub use cell::{Cell, Value};
-pub use character::{Character, CharacterIx, Difficulty, Governor, Scale, SeenOn, StateIx};
-pub use claim::{Alternative, Claim, KeptPrice, Reasons, Refusal, Stopped, WhyNot};
+pub use character::{
+    Character, CharacterIx, Difficulty, Governor, Instrument, Scale, Season, SeenOn, StateIx,
+};
+pub use claim::{
+    Alternative, Claim, KeptPrice, Price, Reached, Reasons, Refusal, Stopped, Wanted, WhyNot,
+};
 pub use finding::{Code, Finding, Place, Severity};
 pub use key::{Couplet, Destination, End, Key, Wording};
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use quantity::{Quantity, Share, Unit};
 pub use taxon::{OtherName, Taxon, TaxonIx};
 pub use walk::{Answer, Step, Walk};
-pub use wishes::{Kept, Wishes};
+pub use weak::{Alike, Fewest, Fragile, Hope, Look, Weak};
+pub use wishes::{Early, Goal, Kept, Wish, Wishes};

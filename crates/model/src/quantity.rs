@@ -20,6 +20,8 @@ pub enum Unit {
     Degrees,
     /// Weights.
     Grams,
+    /// One length over another.
+    Ratio,
     /// Nobody said; the reader has told the person so.
     Unstated,
 }
@@ -31,7 +33,7 @@ impl Unit {
             Self::Millimetres => "mm",
             Self::Degrees => "°",
             Self::Grams => "g",
-            Self::Unstated => "",
+            Self::Ratio | Self::Unstated => "",
         }
     }
 }

@@ -11,7 +11,8 @@ use spinney_build::{Built, Progress as Found, Search};
 use spinney_check::{Report, Settings};
 use spinney_exchange::{json, key_text, link};
 use spinney_model::{
-    Code, Destination, Finding, Kept, Key, Matrix, Place, Refusal, WhyNot, Wishes, Wording,
+    Code, Destination, Finding, Kept, Key, Matrix, Place, Refusal, Wanted, WhyNot, Wishes,
+    Wording,
 };
 use spinney_press::wording;
 
@@ -56,7 +57,7 @@ pub(crate) fn wishes(
             format!("Ask with the table's own words. Its columns are: {columns}."),
         ));
     };
-    Ok((Wishes { kept: Some(Box::new(kept)) }, findings))
+    Ok((Wishes { kept: Some(Box::new(kept)), ..Wishes::default() }, findings))
 }
 
 /// So many questions may be kept. A key in which ways meet would be written out way by way.
@@ -106,8 +107,9 @@ pub(crate) fn find(
 
 /// A wish that could not be fulfilled, and whom it would fail.
 fn refused(matrix: &Matrix, refusal: &Refusal) -> Finding {
-    let character = &matrix.character(refusal.ask.character).name;
-    let question = wording::question(matrix, &refusal.ask);
+    let Wanted::Ask(ask) = &refusal.wanted else { todo!() };
+    let character = &matrix.character(ask.character).name;
+    let question = wording::question(matrix, ask);
     let (why, remedy) = match refusal.why {
         WhyNot::Blocked(taxon) => {
             let kind = &matrix.taxon(taxon).name;
@@ -127,6 +129,7 @@ fn refused(matrix: &Matrix, refusal: &Refusal) -> Finding {
             format!("{character} cannot be asked for that"),
             "Use one of the states that stand in the table.".to_owned(),
         ),
+        WhyNot::LeftOut | WhyNot::NeverParted | WhyNot::TooLarge => todo!(),
         WhyNot::AfterRefused => (
             "the question before it could not be kept".to_owned(),
             "Mend the question before it first.".to_owned(),

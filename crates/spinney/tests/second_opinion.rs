@@ -64,7 +64,7 @@ fn the_cost_with_a_kept_question_is_confirmed() {
             };
             let ask = Ask { character: at, yes };
             let wish = Kept { ask, yes: None, no: None };
-            let wishes = Wishes { kept: Some(Box::new(wish)) };
+            let wishes = Wishes { kept: Some(Box::new(wish)), ..Wishes::default() };
             confirmed(&matrix, &wishes, &format!("seed {seed}, character {}", at.0));
             kept += usize::from(build(&matrix, &wishes, Budget::default()).refused.is_empty());
         }

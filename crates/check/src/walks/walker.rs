@@ -4,7 +4,9 @@ use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 
 use num_traits::{CheckedAdd, CheckedMul};
-use spinney_model::{Answer, CharacterIx, Difficulty, Share, Step, TaxonIx, Value, Walk};
+use spinney_model::{
+    Answer, Character, CharacterIx, Difficulty, Instrument, Share, Step, TaxonIx, Value, Walk,
+};
 
 use super::live::Live;
 use super::{Cause, Effort, Named, Stray, Visit, Walked};
@@ -268,13 +270,8 @@ impl Walker<'_, '_, '_> {
     }
 
     fn add_effort(&mut self, couplet: usize, flow: Option<Share>) {
-        let cost = match self.questions[couplet]
-            .map(|asked| self.values.matrix.character(asked.character).difficulty)
-        {
-            None | Some(Difficulty::Easy) => 1,
-            Some(Difficulty::Fair) => 2,
-            Some(Difficulty::Hard) => 3,
-        };
+        let asked = self.questions[couplet].map(|asked| asked.character);
+        let cost = asked.map_or(1, |at| steps(self.values.matrix.character(at)));
         self.walked.effort = self.walked.effort.zip(flow).and_then(|(effort, flow)| {
             let cost = flow.checked_mul(&Share::from_integer(cost))?;
             Some(Effort {
@@ -340,4 +337,15 @@ fn together(one: &Taken, other: &Taken) -> Taken {
         ))
     };
     one.iter().filter_map(join).collect()
+}
+
+/// What one question about this character takes.
+fn steps(character: &Character) -> i128 {
+    let instrument = if character.instrument == Instrument::Eyes { 1 } else { 2 };
+    instrument
+        * match character.difficulty {
+            Difficulty::Easy => 1,
+            Difficulty::Fair => 2,
+            Difficulty::Hard => 3,
+        }
 }

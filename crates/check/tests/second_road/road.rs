@@ -187,11 +187,14 @@ pub(crate) fn forms(matrix: &Matrix, key: &Key) -> Vec<Form> {
 }
 
 fn cost(matrix: &Matrix, ask: &Ask) -> Share {
-    Share::from_integer(match matrix.character(ask.character).difficulty {
+    let character = matrix.character(ask.character);
+    let base = match character.difficulty {
         Difficulty::Easy => 1,
         Difficulty::Fair => 2,
         Difficulty::Hard => 3,
-    })
+    };
+    let twice = character.instrument != Instrument::Eyes;
+    Share::from_integer(if twice { base + base } else { base })
 }
 
 /// One way of one form.

@@ -8,7 +8,7 @@ use std::fmt;
 
 use spinney_model::{
     Ask, Asked, Claim, Code, Couplet, Destination, End, Finding, KeptPrice, Key, Matrix, Place,
-    Quantity, Scale, Share, StateIx, Stopped, TaxonIx, Wording,
+    Quantity, Scale, Share, StateIx, Stopped, TaxonIx, Wishes, Wording,
 };
 
 use super::{number, shape};
@@ -117,6 +117,10 @@ pub fn read_claim(text: &str, matrix: &Matrix) -> Result<Option<Claim>, JsonErro
         stopped,
         heaps: proof.heaps,
         kept,
+        wishes: Wishes::default(),
+        reached: Vec::new(),
+        prices: Vec::new(),
+        within: Vec::new(),
     }))
 }
 

@@ -7,7 +7,7 @@ use std::collections::BTreeSet;
 use serde_json::{Value, json};
 use spinney_model::{
     Alternative, Ask, Asked, CharacterIx, Claim, Code, Couplet, Destination, End, Finding,
-    KeptPrice, Key, Matrix, Place, Quantity, Reasons, Share, StateIx, Stopped, TaxonIx,
+    KeptPrice, Key, Matrix, Place, Quantity, Reasons, Share, StateIx, Stopped, TaxonIx, Wishes,
     Wording,
 };
 
@@ -61,6 +61,10 @@ fn claim() -> Claim {
             free_optimal: true,
             refused: vec![ask(3, Asked::States([StateIx(0)].into()))],
         }),
+        wishes: Wishes::default(),
+        reached: Vec::new(),
+        prices: Vec::new(),
+        within: Vec::new(),
     }
 }
 
@@ -78,6 +82,7 @@ fn full() -> String {
         couplet: 1,
         kinds: 12,
         heaps: (3, 8, 1),
+        also: Vec::new(),
         alternatives: vec![alternative],
         blocked: Vec::new(),
     }];

@@ -1,0 +1,319 @@
+//! The search under one set of wishes: limits first, then the best key within them.
+//!
+//! Goals that add up are one number (`goals`), and the least of it is found by `exact`. A goal
+//! that does not add up is a limit: the longest path, or the most new words on a question. It is
+//! tightened as far as the goals before it still reach what they reach without it; then it
+//! stands, and the search goes on within it. (The fewest different words: see `vocabulary`.)
+//! What must be over early is settled before everything else, one wish after the other.
+//!
+//! From a matrix and wishes to a key, in steps that a host counts out.
+
+use std::collections::BTreeSet;
+
+use spinney_model::{
+    CharacterIx, Early, Goal, Matrix, Refusal, TaxonIx, Wanted, WhyNot, Wishes,
+};
+
+use crate::cost::Effort;
+use crate::exact::{NEVER, Solver};
+use crate::ground::{Ground, Plan};
+use crate::heap::Heap;
+use crate::kept::{self, Placed};
+use crate::limits::MOST_EARLY;
+use crate::possible::Possible;
+use crate::vocabulary::Vocabulary;
+
+/// A search under one set of wishes.
+pub(crate) struct Course {
+    pub(crate) solver: Solver,
+    pub(crate) plan: Plan,
+    /// What can be fulfilled of the wishes.
+    pub(crate) wishes: Wishes,
+    pub(crate) refused: Vec<Refusal>,
+    /// Questions until each early wish is over.
+    pub(crate) within: Vec<u32>,
+    /// Whether a smaller number was ruled out for each.
+    within_sure: bool,
+    pub(crate) longest: Option<u32>,
+    /// How many of the goals are settled.
+    settled: usize,
+    /// Below this the goals before the one at hand reach what they can.
+    threshold: Option<Effort>,
+    vocabulary: Option<Vocabulary>,
+}
+
+impl Course {
+    /// Makes a table ready. Wishes that cannot be fulfilled are put aside.
+    pub(crate) fn new(matrix: &Matrix, wishes: &Wishes) -> Self {
+        let mut refused = Vec::new();
+        let left_out = left_out(matrix, wishes);
+        let mut wishes = wishes.clone();
+        wishes.order.retain(|at| {
+            let gone = left_out.contains(at);
+            if gone {
+                refused.push(refusal(Wanted::Order(*at), WhyNot::LeftOut));
+            }
+            !gone
+        });
+        for early in wishes.early.drain(wishes.early.len().min(MOST_EARLY)..) {
+            refused.push(refusal(Wanted::Early(early), WhyNot::TooLarge));
+        }
+        let fitting = kept::asks(&wishes).into_iter().filter(|ask| kept::fits(matrix, ask));
+        let mut plan = Plan {
+            kept: fitting.collect(),
+            left_out,
+            order: wishes.order.clone(),
+            early: Vec::new(),
+            goals: wishes.goals.clone(),
+            without: BTreeSet::new(),
+        };
+        let ground = Ground::lay(matrix, &plan);
+        wishes.early.retain(|early| {
+            let rivals = !ground.rivals(*early).is_empty();
+            if !rivals {
+                refused.push(refusal(Wanted::Early(*early), WhyNot::NeverParted));
+            }
+            rivals
+        });
+        for goal in &ground.too_large {
+            refused.push(refusal(Wanted::Goal(*goal), WhyNot::TooLarge));
+        }
+        wishes.goals.retain(|goal| !ground.too_large.contains(goal));
+        plan.early = wishes.early.clone();
+        plan.goals = wishes.goals.clone();
+        let (kept, more) = kept::prune(&ground, &wishes);
+        wishes.kept = kept;
+        refused.extend(more);
+        plan.kept = kept::asks(&wishes);
+        let mut course = Self {
+            solver: Solver::new(Ground::lay(matrix, &plan)),
+            plan,
+            wishes,
+            refused,
+            within: Vec::new(),
+            within_sure: true,
+            longest: None,
+            settled: 0,
+            threshold: None,
+            vocabulary: None,
+        };
+        course.settle_early();
+        course
+    }
+
+    /// Finds how early each early wish can be over, the first of them first.
+    fn settle_early(&mut self) {
+        let ground = &self.solver.ground;
+        let root = ground.root();
+        for _ in &self.wishes.early {
+            let mut steps = 1;
+            loop {
+                let mut within = self.within.clone();
+                within.push(steps);
+                let limited = ground.layout.limited(&root, None, &within);
+                let mut possible = Possible::default();
+                let open = kept::open_heaps(ground, &limited, self.wishes.kept.as_deref());
+                let kept = open.iter().all(|heap| possible.heap(ground, heap));
+                self.within_sure &= kept || !possible.cut_short;
+                if kept || steps == ground.layout.kinds_in_all() as u32 {
+                    self.within = within;
+                    break;
+                }
+                steps += 1;
+            }
+        }
+    }
+
+    /// All kinds, with the limits that stand.
+    pub(crate) fn root(&self) -> Heap {
+        self.limited(self.longest)
+    }
+
+    fn limited(&self, longest: Option<u32>) -> Heap {
+        let ground = &self.solver.ground;
+        ground.layout.limited(&ground.root(), longest, &self.within)
+    }
+
+    fn open(&self, root: &Heap) -> Vec<Heap> {
+        kept::open_heaps(&self.solver.ground, root, self.wishes.kept.as_deref())
+    }
+
+    /// What is known of the best key under a root: at least, and at most.
+    pub(crate) fn known(&self, root: &Heap) -> (Effort, Option<Effort>) {
+        let (lower, upper) = kept::known(&self.solver, root, self.wishes.kept.as_deref());
+        (lower, upper.filter(|upper| *upper < NEVER))
+    }
+
+    /// Takes at most so many more heaps apart; whether everything is proved.
+    pub(crate) fn step(&mut self, heaps: u64) -> bool {
+        self.solver.set_limit(heaps);
+        self.advance() && self.within_sure
+    }
+
+    fn advance(&mut self) -> bool {
+        while let Some(goal) = self.solver.ground.goals.order.get(self.settled).copied() {
+            let settled = match goal {
+                Goal::ShortestLongestPath => self.shorten(goal),
+                Goal::EvenTeaching => self.even_out(goal),
+                Goal::FewestWords => self.save_words(goal),
+                Goal::LeastEffort | Goal::MostRightEnds | Goal::FewestRulers => true,
+            };
+            if !settled {
+                return false;
+            }
+            self.settled += 1;
+            self.threshold = None;
+        }
+        let root = self.root();
+        self.closed(&root, NEVER)
+    }
+
+    /// Goes on until the best key under a root is known, or known to reach `goal`.
+    fn closed(&mut self, root: &Heap, goal: Effort) -> bool {
+        let open = self.open(root);
+        // With several open heaps each may leave the others room: all are closed wholly.
+        let goal = if self.wishes.kept.is_none() { goal } else { NEVER };
+        self.solver.close(&open, goal)
+    }
+
+    /// The number below which the goals before this one reach all that they can; None while
+    /// that is not known. [`NEVER`] where there are none that add up.
+    fn reach_goals_before(&mut self, goal: Goal) -> Option<Effort> {
+        if self.threshold.is_none() {
+            self.threshold = match self.solver.ground.goals.unit_before(goal) {
+                None => Some(NEVER),
+                Some(unit) => {
+                    let root = self.root();
+                    if !self.closed(&root, NEVER) {
+                        return None;
+                    }
+                    let least = self.known(&root).1?;
+                    Some((least / unit + 1) * unit)
+                }
+            };
+        }
+        self.threshold
+    }
+
+    /// Shortens the longest path for as long as the goals before it stay as they are.
+    fn shorten(&mut self, goal: Goal) -> bool {
+        let Some(threshold) = self.reach_goals_before(goal) else { return false };
+        if self.longest.is_none() {
+            let root = self.root();
+            if !self.closed(&root, NEVER) {
+                return false;
+            }
+            self.longest = Some(self.place(&root).longest);
+        }
+        while let Some(steps) = self.longest.and_then(|longest| longest.checked_sub(1)) {
+            let root = self.limited(Some(steps));
+            self.closed(&root, threshold);
+            match self.known(&root) {
+                (_, Some(upper)) if upper < threshold => self.longest = Some(steps),
+                (lower, _) if lower >= threshold => return true,
+                _ => return false,
+            }
+        }
+        true
+    }
+
+    /// Finds the fewest new words on any one question.
+    fn even_out(&mut self, goal: Goal) -> bool {
+        let Some(threshold) = self.reach_goals_before(goal) else { return false };
+        if self.solver.most_new_words.is_none() {
+            self.try_new_words(0);
+        }
+        loop {
+            let root = self.root();
+            self.closed(&root, threshold);
+            let most = self.solver.most_new_words.unwrap_or(0);
+            match self.known(&root) {
+                (_, Some(upper)) if upper < threshold => return true,
+                (lower, _) if lower >= threshold => self.try_new_words(most + 1),
+                _ => return false,
+            }
+        }
+    }
+
+    /// What was found under another limit holds no longer.
+    fn try_new_words(&mut self, most: u32) {
+        self.solver.most_new_words = Some(most);
+        self.solver.memory.clear();
+    }
+
+    /// Finds the fewest different words.
+    fn save_words(&mut self, goal: Goal) -> bool {
+        let Some(threshold) = self.reach_goals_before(goal) else { return false };
+        let mut vocabulary = self.vocabulary.take().unwrap_or_default();
+        let done = vocabulary.search(self, threshold);
+        if done && let Some(without) = vocabulary.without() {
+            self.use_without(&without);
+        }
+        self.vocabulary = Some(vocabulary);
+        done
+    }
+
+    /// Starts again with these words banned from every question.
+    pub(crate) fn use_without(&mut self, without: &BTreeSet<String>) {
+        if self.plan.without == *without {
+            return;
+        }
+        self.plan.without.clone_from(without);
+        let ground = Ground::lay(&self.solver.ground.matrix, &self.plan);
+        self.solver.start_again(ground);
+    }
+
+    /// Whether the best key under the limits that stand is known, or known to reach `goal`.
+    pub(crate) fn close_root(&mut self, goal: Effort) -> bool {
+        let root = self.root();
+        self.closed(&root, goal)
+    }
+
+    /// The best key known under a root.
+    pub(crate) fn place(&mut self, root: &Heap) -> Placed {
+        kept::place(&mut self.solver, root, self.wishes.kept.as_deref())
+    }
+
+    /// Whether every goal is settled and early wishes could not be over earlier.
+    pub(crate) fn limits_sure(&self) -> bool {
+        self.within_sure && self.settled == self.solver.ground.goals.order.len()
+    }
+}
+
+fn refusal(wanted: Wanted, why: WhyNot) -> Refusal {
+    Refusal { wanted, why }
+}
+
+/// The characters of which nothing is asked: those that must not be, and those that are known
+/// not to be seen on what is in the hand, or not in the season.
+pub(crate) fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx> {
+    let unseen = |at: &CharacterIx| {
+        let character = matrix.character(*at);
+        let seen_on = &character.seen_on;
+        let not_there =
+            wishes.hand.is_some_and(|hand| !seen_on.is_empty() && !seen_on.contains(&hand));
+        let seasons = &character.seasons;
+        let not_then = wishes
+            .season
+            .is_some_and(|season| !seasons.is_empty() && !seasons.contains(&season));
+        not_there || not_then || wishes.never.contains(at)
+    };
+    matrix.character_indices().filter(unseen).collect()
+}
+
+impl Ground {
+    /// The kinds that some question can part from the kind of an early wish.
+    pub(crate) fn rivals(&self, early: Early) -> Vec<TaxonIx> {
+        let (kind, others): (TaxonIx, Vec<TaxonIx>) = match early {
+            Early::Part(one, other) => (one, vec![other]),
+            Early::Leave(kind) => {
+                (kind, self.matrix.taxon_indices().filter(|other| *other != kind).collect())
+            }
+        };
+        let candidates = &self.questions[..self.candidates];
+        let parts = |other: &TaxonIx| {
+            candidates.iter().any(|question| question.can_part(kind.0, other.0))
+        };
+        others.into_iter().filter(parts).collect()
+    }
+}

@@ -1,0 +1,186 @@
+//! What may be asked of a heap: every question with the two heaps it makes and their bounds.
+//!
+//! From a heap to its candidates, those that a person's wishes rule out apart. What each side
+//! takes at least is what is remembered of it, or what `bound` says of the kinds that must be
+//! parted. Nothing is chosen here.
+
+use rustc_hash::FxHashSet;
+
+use crate::bound::{PAIRS_UP_TO, Parted};
+use crate::cost::Effort;
+use crate::exact::{NEVER, Solver};
+use crate::heap::{Asking, Heap, Sides};
+use crate::set::Set;
+
+/// What may be asked of a heap.
+pub(crate) struct Offered {
+    pub(crate) candidates: Vec<Candidate>,
+    /// Nothing parts a pair, so the heap is an end. Where this is false and there are no
+    /// candidates, the wishes allow none: no key fulfils them from here.
+    pub(crate) end: bool,
+}
+
+/// A question that may be asked of a heap, and what it makes.
+pub(crate) struct Candidate {
+    pub(crate) question: usize,
+    pub(crate) yes: Heap,
+    pub(crate) no: Heap,
+    /// The question's own effort here.
+    pub(crate) own: Effort,
+    pub(crate) yes_lower: Effort,
+    pub(crate) no_lower: Effort,
+    /// What the two heaps would take if every pair in them had to be parted: no bound, but a
+    /// good guess at which of two equally bounded questions is better.
+    pub(crate) guess: Effort,
+}
+
+impl Candidate {
+    pub(crate) fn bound(&self) -> Effort {
+        self.own + self.yes_lower + self.no_lower
+    }
+
+    /// The most promising first.
+    pub(crate) fn promise(&self) -> (Effort, Effort, usize) {
+        (self.bound(), self.guess, self.question)
+    }
+}
+
+impl Solver {
+    /// Every question that may be asked of a heap; of several that make the same two heaps at
+    /// the same effort, the first.
+    pub(crate) fn offered(&self, heap: &Heap) -> Offered {
+        let mut seen = FxHashSet::default();
+        self.offered_if(heap, |own, yes, no| {
+            let pair = if yes <= no { (yes, no) } else { (no, yes) };
+            seen.insert((own, pair.0.clone(), pair.1.clone()))
+        })
+    }
+
+    /// Every question that may be asked of a heap and that is `wanted` for its effort here and
+    /// the two heaps it makes.
+    pub(crate) fn offered_if(
+        &self,
+        heap: &Heap,
+        mut wanted: impl FnMut(Effort, &Heap, &Heap) -> bool,
+    ) -> Offered {
+        let ground = &self.ground;
+        let layout = &ground.layout;
+        let present: Vec<usize> = layout.kinds(heap).collect();
+        let mut flows = vec![0; ground.matrix.taxa().len()];
+        for kind in &present {
+            flows[*kind] = layout.flow(heap, *kind);
+        }
+        let all: Effort = present.iter().map(|kind| flows[*kind]).sum();
+        let mut admissible: Vec<(usize, Sides)> = Vec::new();
+        for (at, question) in ground.questions[..ground.candidates].iter().enumerate() {
+            if let Asking::Parts(sides) = layout.ask(heap, question)
+                && sides.parts_a_pair
+            {
+                admissible.push((at, sides));
+            }
+        }
+        if admissible.is_empty() || layout.out_of_steps(heap) {
+            return Offered { end: admissible.is_empty(), candidates: Vec::new() };
+        }
+        let parted = self.parted(heap, &present, &admissible);
+        self.leave_what_is_wished(heap, &mut admissible);
+        let mut rising = present;
+        rising.sort_unstable_by_key(|kind| (flows[*kind], *kind));
+        let mut candidates = Vec::with_capacity(admissible.len());
+        for (question, sides) in admissible {
+            let asked = &ground.questions[question];
+            let (yes, no) = layout.take_sides(heap, asked, &sides);
+            let own = all * layout.each(heap, asked) + layout.singles(heap, asked);
+            if !wanted(own, &yes, &no) {
+                continue;
+            }
+            let weigh = |side: &Heap, kinds: &Set| {
+                self.weigh(side, kinds, &sides, &rising, &flows, &parted)
+            };
+            let (yes_lower, yes_guess) = weigh(&yes, &sides.yes);
+            let (no_lower, no_guess) = weigh(&no, &sides.no);
+            candidates.push(Candidate {
+                question,
+                own,
+                yes,
+                no,
+                yes_lower,
+                no_lower,
+                guess: yes_guess + no_guess,
+            });
+        }
+        Offered { candidates, end: false }
+    }
+
+    /// Of the questions that could be asked, those that the wishes allow here.
+    fn leave_what_is_wished(&self, heap: &Heap, admissible: &mut Vec<(usize, Sides)>) {
+        let ground = &self.ground;
+        let character = |at: usize| ground.questions[at].ask.character;
+        let first = ground
+            .order
+            .iter()
+            .find(|first| admissible.iter().any(|(at, _)| character(*at) == **first));
+        if let Some(first) = first {
+            admissible.retain(|(at, _)| character(*at) == *first);
+        }
+        admissible.retain(|(at, _)| ground.questions[*at].usable);
+        if let Some(most) = self.most_new_words {
+            let new = |at: usize| ground.layout.new_words(heap, &ground.questions[at].words);
+            admissible.retain(|(at, _)| new(*at) <= most);
+        }
+    }
+
+    fn parted(&self, heap: &Heap, present: &[usize], admissible: &[(usize, Sides)]) -> Parted {
+        let kinds = self.ground.matrix.taxa().len();
+        if kinds > PAIRS_UP_TO {
+            return Parted::none();
+        }
+        let all = self.ground.questions[..self.ground.candidates].iter();
+        let split_off =
+            all.map(|question| self.ground.layout.smaller_side(heap, question)).max();
+        let split_off = split_off.unwrap_or(0);
+        Parted::by(kinds, present, split_off, admissible.iter().map(|(_, sides)| sides.only()))
+    }
+
+    /// What one side takes at least, as remembered or by the kinds that must be parted; and
+    /// what it would take if all had to be.
+    fn weigh(
+        &self,
+        side: &Heap,
+        kinds: &Set,
+        sides: &Sides,
+        rising: &[usize],
+        flows: &[Effort],
+        parted: &Parted,
+    ) -> (Effort, Effort) {
+        let known = self.memory.get(side);
+        if self.ground.layout.out_of_steps(side) && parted.some_of(kinds) {
+            return (NEVER, NEVER);
+        }
+        if let Some(known) = known
+            && parted.complete()
+        {
+            return (known.lower, 0);
+        }
+        let mut with_flows: Vec<(Effort, usize)> = Vec::with_capacity(rising.len());
+        for kind in rising {
+            if kinds.has(*kind) {
+                let flow = if sides.both(*kind) {
+                    self.ground.layout.flow(side, *kind)
+                } else {
+                    flows[*kind]
+                };
+                with_flows.push((flow, *kind));
+            }
+        }
+        let (least, guess) = parted.least_steps(&mut with_flows, &mut self.splits.borrow_mut());
+        if let Some(left) = self.ground.layout.longest_left(side)
+            && left < usize::BITS
+            && with_flows.len() > 1 << left
+        {
+            return (NEVER, NEVER);
+        }
+        let least = least * self.ground.cheapest;
+        (known.map_or(least, |known| known.lower.max(least)), guess * self.ground.cheapest)
+    }
+}

@@ -1,0 +1,183 @@
+//! What each wish costs, and what a key reaches of each goal.
+//!
+//! The price of a wish is the effort of the best key under all wishes less that of the best key
+//! without this one. So each price is another search; where there is but one wish, it is the
+//! search without any.
+
+use std::collections::BTreeSet;
+
+use spinney_model::{
+    Claim, Destination, Goal, KeptPrice, Key, Matrix, Price, Reached, Refusal, Share, TaxonIx,
+    Wanted, Wish, Wishes,
+};
+
+use crate::course::Course;
+use crate::goals::{self, Sum};
+use crate::kept::Placed;
+
+/// The searches with fewer wishes.
+pub(crate) struct Prices {
+    /// The search without any wish; None: nothing was wished.
+    free: Option<Course>,
+    /// The search without this wish; None: the same as `free`.
+    without: Vec<(Wish, Option<Course>)>,
+}
+
+impl Prices {
+    pub(crate) fn of(matrix: &Matrix, course: &Course, wished: &Wishes) -> Self {
+        let list = list(&course.wishes);
+        if list.is_empty() && *wished == Wishes::default() {
+            return Self { free: None, without: Vec::new() };
+        }
+        let alone = list.len() == 1;
+        let without = list
+            .into_iter()
+            .map(|wish| {
+                let fewer = without(&course.wishes, &wish);
+                (wish, (!alone).then(|| Course::new(matrix, &fewer)))
+            })
+            .collect();
+        Self { free: Some(Course::new(matrix, &Wishes::default())), without }
+    }
+
+    fn courses(&mut self) -> impl Iterator<Item = &mut Course> {
+        let without = self.without.iter_mut().filter_map(|(_, course)| course.as_mut());
+        self.free.iter_mut().chain(without)
+    }
+
+    /// Steps each search; whether all are sure, and whether those that are not are full.
+    pub(crate) fn step(&mut self, heaps: u64) -> (bool, bool) {
+        let (mut sure, mut full) = (true, true);
+        for course in self.courses() {
+            let done = course.step(heaps);
+            sure &= done;
+            full &= done || course.solver.full();
+        }
+        (sure, full)
+    }
+
+    pub(crate) fn taken_apart(&self) -> u64 {
+        let without = self.without.iter().filter_map(|(_, course)| course.as_ref());
+        self.free.iter().chain(without).map(|course| course.solver.taken_apart).sum()
+    }
+
+    /// Puts the prices into a claim about a key.
+    pub(crate) fn put_into(
+        &mut self,
+        mut claim: Claim,
+        key: &Key,
+        refused: &[Refusal],
+    ) -> Claim {
+        let Some(free) = &mut self.free else { return claim };
+        let free = Without::best_of(free);
+        let ask = |refusal: &Refusal| match &refusal.wanted {
+            Wanted::Ask(ask) => Some(ask.clone()),
+            _ => None,
+        };
+        claim.kept = Some(KeptPrice {
+            free_total: free.effort,
+            free_optimal: free.sure,
+            refused: refused.iter().filter_map(ask).collect(),
+        });
+        let together = pairs(key);
+        for (wish, course) in &mut self.without {
+            let other = course.as_mut().map(Without::best_of);
+            let other = other.as_ref().unwrap_or(&free);
+            claim.prices.push(Price {
+                wish: wish.clone(),
+                extra: claim.total - other.effort,
+                exact: other.sure && claim.optimal(),
+                together: together.difference(&other.together).copied().collect(),
+            });
+        }
+        claim
+    }
+}
+
+/// The best key of a search with fewer wishes.
+struct Without {
+    effort: Share,
+    sure: bool,
+    together: BTreeSet<(TaxonIx, TaxonIx)>,
+}
+
+impl Without {
+    fn best_of(course: &mut Course) -> Self {
+        let root = course.root();
+        let placed = course.place(&root);
+        let ground = &course.solver.ground;
+        Self {
+            effort: ground.scale.share(ground.goals.effort(placed.effort)),
+            sure: placed.lower == placed.effort && ground.scale.exact && course.limits_sure(),
+            together: pairs(&placed.key),
+        }
+    }
+}
+
+/// Pairs that some end names together.
+fn pairs(key: &Key) -> BTreeSet<(TaxonIx, TaxonIx)> {
+    let mut pairs = BTreeSet::new();
+    for destination in key.couplets.iter().flat_map(|couplet| [&couplet.yes, &couplet.no]) {
+        let Destination::End(end) = destination else { continue };
+        for (at, one) in end.taxa.iter().enumerate() {
+            pairs.extend(end.taxa[at + 1..].iter().map(|other| (*one, *other)));
+        }
+    }
+    pairs
+}
+
+/// Every wish that stands alone.
+fn list(wishes: &Wishes) -> Vec<Wish> {
+    let Wishes { kept, hand, season, never, order, early, goals } = wishes;
+    let mut list = Vec::new();
+    list.extend(kept.as_ref().map(|_| Wish::Kept));
+    list.extend((hand.is_some() || season.is_some()).then_some(Wish::Hand));
+    list.extend(never.iter().map(|at| Wish::Never(*at)));
+    list.extend((!order.is_empty()).then_some(Wish::Order));
+    list.extend(early.iter().map(|early| Wish::Early(*early)));
+    let usual = goals::in_order(goals) == [Goal::LeastEffort];
+    list.extend((!usual).then_some(Wish::Goals));
+    list
+}
+
+fn without(wishes: &Wishes, wish: &Wish) -> Wishes {
+    let mut fewer = wishes.clone();
+    match wish {
+        Wish::Kept => fewer.kept = None,
+        Wish::Hand => (fewer.hand, fewer.season) = (None, None),
+        Wish::Never(at) => {
+            fewer.never.remove(at);
+        }
+        Wish::Order => fewer.order.clear(),
+        Wish::Early(early) => fewer.early.retain(|other| other != early),
+        Wish::Goals => fewer.goals.clear(),
+    }
+    fewer
+}
+
+/// What a key reaches of each goal that was asked for.
+pub(crate) fn reached(course: &Course, placed: &Placed) -> Vec<Reached> {
+    let ground = &course.solver.ground;
+    let part = |sum| ground.scale.share(ground.goals.part(sum, placed.effort));
+    let asks = || placed.key.couplets.iter().filter_map(|couplet| couplet.ask.as_ref());
+    let words = || {
+        let of = |ask: &spinney_model::Ask| {
+            goals::words(ground.matrix.character(ask.character), &ask.yes)
+        };
+        asks().flat_map(of).collect::<BTreeSet<String>>().len() as i128
+    };
+    let value = |goal: Goal| match goal {
+        Goal::LeastEffort => part(Sum::Effort),
+        Goal::ShortestLongestPath => Share::from_integer(placed.longest.into()),
+        Goal::MostRightEnds => part(Sum::Misread),
+        Goal::EvenTeaching => {
+            Share::from_integer(course.solver.most_new_words.unwrap_or(0).into())
+        }
+        Goal::FewestWords => Share::from_integer(words()),
+        Goal::FewestRulers => part(Sum::Rulers),
+    };
+    let then = |goal| (goal == Goal::EvenTeaching).then(|| part(Sum::NewWords));
+    let wished = !course.wishes.goals.is_empty();
+    let order = ground.goals.order.iter().filter(|_| wished);
+    order.map(|goal| Reached { goal: *goal, value: value(*goal), then: then(*goal) }).collect()
+}

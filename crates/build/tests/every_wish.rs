@@ -1,0 +1,319 @@
+//! Wishes and goals against a list of every key of small tables.
+//!
+//! The list comes from `fixtures::every_key`, which knows nothing of the search. Here each key is
+//! measured by every goal, those that do not fulfil the wishes are struck out, and the best that
+//! is left must be what the search claims.
+
+use std::cmp::Ordering;
+use std::collections::{BTreeMap, BTreeSet};
+use std::rc::Rc;
+
+use spinney_build::{Budget, build};
+use spinney_fixtures::every_key::{Question, Tree};
+use spinney_fixtures::forms::Forms;
+use spinney_fixtures::seeded;
+use spinney_model::{
+    Ask, Asked, CharacterIx, Difficulty, Early, Goal, Instrument, Kept, Matrix, Scale, Season,
+    SeenOn, Share, StateIx, TaxonIx, Wishes,
+};
+
+fn whole(number: usize) -> Share {
+    Share::from_integer(number as i128)
+}
+
+fn couplets(tree: &Tree) -> Vec<&Question> {
+    match tree {
+        Tree::End(_) => Vec::new(),
+        Tree::Couplet(question) => {
+            let mut all = vec![question];
+            all.extend(couplets(&question.yes));
+            all.extend(couplets(&question.no));
+            all
+        }
+    }
+}
+
+fn longest(tree: &Tree) -> usize {
+    match tree {
+        Tree::End(_) => 0,
+        Tree::Couplet(question) => 1 + longest(&question.yes).max(longest(&question.no)),
+    }
+}
+
+fn flow(question: &Question) -> Share {
+    question.flows.values().sum()
+}
+
+fn steps(matrix: &Matrix, question: &Question) -> Share {
+    let character = matrix.character(question.character);
+    let base = match character.difficulty {
+        Difficulty::Easy => 1,
+        Difficulty::Fair => 2,
+        Difficulty::Hard => 3,
+    };
+    whole(if character.instrument == Instrument::Eyes { base } else { 2 * base })
+}
+
+fn misread(matrix: &Matrix, question: &Question) -> Share {
+    let character = matrix.character(question.character);
+    let usual = character.read_right.unwrap_or(match character.difficulty {
+        Difficulty::Easy => 95,
+        Difficulty::Fair => 90,
+        Difficulty::Hard => 80,
+    });
+    let of = |taxon: &TaxonIx| {
+        let right = character.read_right_of.get(taxon).copied().unwrap_or(usual);
+        let millionths = (-(f64::from(right) / 100.0).ln() * 1e6).round();
+        whole(millionths as usize)
+    };
+    question.flows.iter().map(|(taxon, flow)| *flow * of(taxon)).sum()
+}
+
+fn words(matrix: &Matrix, question: &Question) -> BTreeSet<String> {
+    let character = matrix.character(question.character);
+    if !character.terms.is_empty() {
+        return character.terms.clone();
+    }
+    let mut words = BTreeSet::from([character.name.clone()]);
+    if let (Asked::States(asked), Scale::Words { states }) = (&question.asked, &character.scale)
+        && !states.contains(&"yes".to_owned())
+    {
+        // The smaller group is named; of equal ones that with the first state.
+        let first = asked.contains(&StateIx(0));
+        let named = match (2 * asked.len()).cmp(&states.len()) {
+            Ordering::Less => true,
+            Ordering::Equal => first,
+            Ordering::Greater => false,
+        };
+        let all = (0..states.len()).map(StateIx);
+        words.extend(
+            all.filter(|at| asked.contains(at) == named)
+                .map(|at| format!("{}: {}", character.name, states[at.0])),
+        );
+    }
+    words
+}
+
+/// The most new words on one question, and how many a find meets, over all finds.
+fn taught(matrix: &Matrix, tree: &Tree, met: &BTreeSet<String>) -> (usize, Share) {
+    let Tree::Couplet(question) = tree else { return (0, whole(0)) };
+    let words = words(matrix, question);
+    let new = words.difference(met).count();
+    let met: BTreeSet<String> = words.union(met).cloned().collect();
+    let (yes, no) = (taught(matrix, &question.yes, &met), taught(matrix, &question.no, &met));
+    (new.max(yes.0).max(no.0), flow(question) * whole(new) + yes.1 + no.1)
+}
+
+/// A key measured by the goals, in their order.
+fn measured(matrix: &Matrix, tree: &Tree, goals: &[Goal]) -> Vec<Share> {
+    let all = couplets(tree);
+    let sum = |of: &dyn Fn(&Question) -> Share| all.iter().map(|question| of(question)).sum();
+    let mut measures = Vec::new();
+    for goal in goals.iter().chain([&Goal::LeastEffort]) {
+        match goal {
+            Goal::LeastEffort => {
+                measures.push(sum(&|question| flow(question) * steps(matrix, question)));
+            }
+            Goal::ShortestLongestPath => measures.push(whole(longest(tree))),
+            Goal::MostRightEnds => measures.push(sum(&|question| misread(matrix, question))),
+            Goal::EvenTeaching => {
+                let (most, met) = taught(matrix, tree, &BTreeSet::new());
+                measures.extend([whole(most), met]);
+            }
+            Goal::FewestWords => {
+                let words: BTreeSet<String> =
+                    all.iter().flat_map(|question| words(matrix, question)).collect();
+                measures.push(whole(words.len()));
+            }
+            Goal::FewestRulers => {
+                let ruler = |question: &Question| {
+                    let with = matrix.character(question.character).instrument;
+                    if with == Instrument::Ruler { flow(question) } else { whole(0) }
+                };
+                measures.push(sum(&ruler));
+            }
+        }
+    }
+    measures
+}
+
+/// How many questions are asked at most until an early wish is over.
+fn until(tree: &Tree, early: Early) -> usize {
+    let Tree::Couplet(question) = tree else { return 0 };
+    let here = |taxon: &TaxonIx| question.flows.contains_key(taxon);
+    let over = match early {
+        Early::Part(one, other) => !here(&one) || !here(&other),
+        Early::Leave(taxon) => !here(&taxon),
+    };
+    if over { 0 } else { 1 + until(&question.yes, early).max(until(&question.no, early)) }
+}
+
+/// Whether the characters to ask about first come first, wherever they can.
+fn in_order(tree: &Tree, order: &[CharacterIx]) -> bool {
+    couplets(tree).iter().all(|question| {
+        let first = order.iter().find(|at| question.could.contains(at));
+        first.is_none_or(|first| question.character == *first)
+    })
+}
+
+/// What the search reaches, in the same order.
+fn reached(matrix: &Matrix, wishes: &Wishes) -> (Vec<Share>, Vec<usize>) {
+    let built = build(matrix, wishes, Budget::default());
+    assert!(built.claim.optimal(), "small tables are proved");
+    assert!(built.refused.is_empty(), "{:?}", built.refused);
+    let mut measures = Vec::new();
+    for reached in &built.claim.reached {
+        measures.push(reached.value);
+        measures.extend(reached.then);
+    }
+    if wishes.goals.is_empty() {
+        measures.push(built.claim.total);
+    }
+    (measures, built.claim.within.iter().map(|within| *within as usize).collect())
+}
+
+/// A small table with words to know, readings of single kinds, places and seasons.
+fn table(seed: u64) -> Matrix {
+    let matrix = seeded::awkward(seed);
+    let mut rng = fastrand::Rng::with_seed(seed + 77);
+    let mut characters = matrix.characters().to_vec();
+    for character in &mut characters {
+        if rng.bool() {
+            character.read_right = Some(rng.u8(60..=100));
+            character.read_right_of = BTreeMap::from([(TaxonIx(0), rng.u8(50..=100))]);
+        }
+        if rng.u8(..3) == 0 {
+            let words = ["blade", "stalk", "vein", "edge"];
+            character.terms = (0..2).map(|_| words[rng.usize(..4)].to_owned()).collect();
+        }
+        if rng.bool() {
+            character.seen_on = BTreeSet::from([SeenOn::ALL[rng.usize(..2)]]);
+            character.seasons = BTreeSet::from([Season::ALL[rng.usize(..2)]]);
+        }
+    }
+    spinney_fixtures::drawn::remade(&matrix, matrix.taxa().to_vec(), characters)
+}
+
+fn list(matrix: &Matrix, left_out: &BTreeSet<CharacterIx>) -> Option<Vec<Rc<Tree>>> {
+    Forms::of(matrix).without(left_out).every_key(3000).filter(|keys| keys.len() > 1)
+}
+
+fn best(matrix: &Matrix, keys: &[Rc<Tree>], goals: &[Goal]) -> Vec<Share> {
+    let measures = keys.iter().map(|key| measured(matrix, key, goals));
+    let least = measures.min_by(|a, b| a.partial_cmp(b).unwrap_or(Ordering::Equal));
+    least.expect("a table has at least one key")
+}
+
+#[test]
+fn every_order_of_goals_reaches_what_the_best_key_of_the_list_reaches() {
+    let mut compared = 0;
+    for seed in 0..1200 {
+        let matrix = table(seed);
+        let Some(keys) = list(&matrix, &BTreeSet::new()) else { continue };
+        let mut rng = fastrand::Rng::with_seed(seed);
+        let mut goals = Goal::ALL.to_vec();
+        rng.shuffle(&mut goals);
+        goals.truncate(rng.usize(1..=4));
+        let wishes = Wishes { goals: goals.clone(), ..Wishes::default() };
+        let (found, _) = reached(&matrix, &wishes);
+        let mut expected = best(&matrix, &keys, &goals);
+        // The effort that settles the rest is said once.
+        if goals.contains(&Goal::LeastEffort) {
+            expected.pop();
+        }
+        assert_eq!(found, expected, "seed {seed}: {goals:?}");
+        compared += 1;
+    }
+    assert!(compared > 500, "only {compared} tables had a list");
+}
+
+#[test]
+fn pins_are_kept_and_the_rest_is_best() {
+    let mut compared = BTreeMap::<&str, usize>::new();
+    for seed in 0..2500 {
+        let matrix = table(seed);
+        let mut rng = fastrand::Rng::with_seed(seed + 5);
+        let mut wishes = Wishes::default();
+        let columns = matrix.characters().len();
+        if rng.u8(..4) == 0 {
+            wishes.never = BTreeSet::from([CharacterIx(rng.usize(..columns))]);
+        }
+        if rng.u8(..4) == 0 {
+            wishes.hand = Some(SeenOn::ALL[rng.usize(..2)]);
+            wishes.season = Some(Season::ALL[rng.usize(..2)]);
+        }
+        let unseen = |at: &CharacterIx| {
+            let character = matrix.character(*at);
+            let on = wishes.hand.is_some_and(|hand| {
+                !character.seen_on.is_empty() && !character.seen_on.contains(&hand)
+            });
+            let then = wishes.season.is_some_and(|season| {
+                !character.seasons.is_empty() && !character.seasons.contains(&season)
+            });
+            on || then || wishes.never.contains(at)
+        };
+        let left_out: BTreeSet<CharacterIx> =
+            matrix.character_indices().filter(unseen).collect();
+        let Some(mut keys) = list(&matrix, &left_out) else { continue };
+        if rng.u8(..3) == 0 {
+            let order = [CharacterIx(rng.usize(..columns)), CharacterIx(rng.usize(..columns))];
+            wishes.order = order.into_iter().filter(|at| !left_out.contains(at)).collect();
+            wishes.order.dedup();
+            keys.retain(|key| in_order(key, &wishes.order));
+            *compared.entry("order").or_default() += usize::from(!wishes.order.is_empty());
+        }
+        if rng.u8(..3) == 0 {
+            let Tree::Couplet(first) = &*keys[rng.usize(..keys.len())].clone() else {
+                continue;
+            };
+            let ask = Ask { character: first.character, yes: first.asked.clone() };
+            let same = |key: &Rc<Tree>| match &**key {
+                Tree::Couplet(other) => {
+                    (other.character, &other.asked) == (first.character, &first.asked)
+                }
+                Tree::End(_) => false,
+            };
+            keys.retain(same);
+            let Some(ask) = in_our_words(&matrix, ask) else { continue };
+            wishes.kept = Some(Box::new(Kept { ask, yes: None, no: None }));
+            *compared.entry("kept").or_default() += 1;
+        }
+        let mut within = Vec::new();
+        for _ in 0..rng.usize(..3) {
+            let mut taxon = || TaxonIx(rng.usize(..matrix.taxa().len()));
+            let (one, other) = (taxon(), taxon());
+            let early = if one == other || rng.bool() {
+                Early::Leave(one)
+            } else {
+                Early::Part(one, other)
+            };
+            let asked = Wishes { early: vec![early], ..wishes.clone() };
+            let refused = build(&matrix, &asked, Budget::default()).refused;
+            if !refused.is_empty() || wishes.early.contains(&early) {
+                continue;
+            }
+            let soonest = keys.iter().map(|key| until(key, early)).min().unwrap_or(0);
+            keys.retain(|key| until(key, early) == soonest);
+            within.push(soonest.max(1));
+            wishes.early.push(early);
+            *compared.entry("early").or_default() += 1;
+        }
+        let (found, found_within) = reached(&matrix, &wishes);
+        assert_eq!(found_within, within, "seed {seed}: {wishes:?}");
+        assert_eq!(found, best(&matrix, &keys, &[])[..1], "seed {seed}: {wishes:?}");
+        *compared.entry("left out").or_default() += usize::from(!left_out.is_empty());
+    }
+    for (what, times) in compared {
+        assert!(times > 150, "{what}: only {times}");
+    }
+}
+
+/// The list asks for any of two complementary groups; the search knows one of them.
+fn in_our_words(matrix: &Matrix, ask: Ask) -> Option<Ask> {
+    let kept = |ask: &Ask| Wishes {
+        kept: Some(Box::new(Kept { ask: ask.clone(), yes: None, no: None })),
+        ..Wishes::default()
+    };
+    let fine = |ask: &Ask| build(matrix, &kept(ask), Budget::default()).refused.is_empty();
+    fine(&ask).then_some(ask)
+}
