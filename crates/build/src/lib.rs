@@ -16,6 +16,7 @@
 //!
 //! It never reads a wording or a picture, has no clock, and gives the same key everywhere.
 
+mod best_keys;
 mod bound;
 mod cost;
 mod course;
@@ -34,7 +35,7 @@ mod settle;
 mod split;
 mod vocabulary;
 
-use spinney_model::{Claim, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes};
+use spinney_model::{BestKeys, Claim, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes};
 
 use crate::course::Course;
 use crate::prices::Prices;
@@ -161,6 +162,19 @@ impl Search {
     pub fn explain(&mut self, key: &Key, budget: Budget) -> Vec<Reasons> {
         let root = self.course.root();
         explain::explain(&mut self.course.solver, &root, key, budget.heaps)
+    }
+}
+
+impl Search {
+    /// The best keys under the wishes that differ in their nested heaps, the best first, and
+    /// how many are as good as the best. Kept questions are not regarded.
+    ///
+    /// **Cost**: at most `budget` further heaps; what is not proved by then is left out, or said
+    /// not to be sure.
+    pub fn best_keys(&mut self, wanted: usize, budget: Budget) -> BestKeys {
+        let root = self.course.root();
+        let solver = &mut self.course.solver;
+        solver.beside(budget.heaps, |solver| best_keys::of(solver, &root, wanted))
     }
 }
 

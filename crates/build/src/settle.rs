@@ -98,7 +98,7 @@ fn choose(solver: &mut Solver, heap: &Heap, candidates: Vec<Candidate>) -> Optio
 }
 
 /// Whether a question reaches the least effort, as far as the budget lets us see.
-fn reaches(solver: &mut Solver, candidate: &Candidate, least: Effort) -> bool {
+pub(crate) fn reaches(solver: &mut Solver, candidate: &Candidate, least: Effort) -> bool {
     let room = least - candidate.bound();
     if room < 0 {
         return false;

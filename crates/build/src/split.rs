@@ -12,7 +12,7 @@ use spinney_model::{
 
 /// From so many different lower or upper ends on, only thresholds between neighbouring ranges
 /// are candidates: a million pairs already take a second.
-const MOST_ENDS: usize = 1000;
+pub(crate) const MOST_ENDS: usize = 1000;
 
 /// Up to this many states every split is a question; beyond it, one state against the rest.
 const EVERY_SPLIT: usize = 6;

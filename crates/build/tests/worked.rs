@@ -5,7 +5,7 @@
 use spinney_build::{Budget, build};
 use spinney_fixtures::drawn;
 use spinney_fixtures::forms::Forms;
-use spinney_model::{Difficulty, Matrix, Share, Wishes};
+use spinney_model::{Destination, Difficulty, Goal, Matrix, Share, Wishes};
 
 fn total(matrix: &Matrix) -> i128 {
     let built = build(matrix, &Wishes::default(), Budget::default());
@@ -79,4 +79,38 @@ fn every_split_has_as_many_nestings_as_there_are_trees() {
     for (n, trees) in [(3, 3), (4, 15), (5, 105), (6, 945), (8, 135_135)] {
         assert_eq!(Forms::of(&drawn::every_split(n)).try_every_key().nestings, trees);
     }
+}
+
+/// The mean share of finds that come out right, as `docs/TRADE.md` of the house gives it: 0.6903,
+/// and "lobed?" first. What is added up here are integer-rounded logarithms; the key they prefer
+/// is the same, and its mean share is computed here from the key.
+#[test]
+fn m1_with_reliabilities_asks_for_lobes_first() {
+    let m1 = drawn::m1();
+    let right = [80, 85, 95, 85, 90, 90, 97];
+    let mut characters = m1.characters().to_vec();
+    for (character, right) in characters.iter_mut().zip(right) {
+        character.read_right = Some(right);
+    }
+    let table = drawn::remade(&m1, m1.taxa().to_vec(), characters);
+    let wishes = Wishes { goals: vec![Goal::MostRightEnds], ..Wishes::default() };
+    let built = build(&table, &wishes, Budget::default());
+    assert!(built.claim.optimal());
+    let first = built.key.couplets[0].ask.as_ref().map(|ask| ask.character);
+    assert_eq!(first.map(|at| table.character(at).name.as_str()), Some("L"));
+    let mut mean = 0.0;
+    let mut open = vec![(1, 1.0)];
+    while let Some((number, share)) = open.pop() {
+        let couplet = built.key.couplets.iter().find(|couplet| couplet.number == number);
+        let couplet = couplet.expect("every number has its couplet");
+        let ask = couplet.ask.as_ref().expect("every couplet asks");
+        let share = share * f64::from(right[ask.character.0]) / 100.0;
+        for destination in [&couplet.yes, &couplet.no] {
+            match destination {
+                Destination::Couplet(number) => open.push((*number, share)),
+                _ => mean += share / 10.0,
+            }
+        }
+    }
+    assert!((mean - 0.6903).abs() < 0.00005, "{mean}");
 }

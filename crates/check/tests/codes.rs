@@ -29,7 +29,7 @@ const OF_EXCHANGE: &[Code] = &[
 ];
 
 /// What only the command line says, of wishes that `build` refused.
-const OF_SPINNEY: &[Code] = &[Code::KeptRefused];
+const OF_SPINNEY: &[Code] = &[Code::KeptRefused, Code::WishRefused, Code::LeftTogether];
 
 #[test]
 fn every_code_is_tested_by_somebody_and_by_one_only() {

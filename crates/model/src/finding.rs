@@ -211,8 +211,16 @@ codes! {
     CostWrong = "cost-wrong", MustBeMended;
     /// The claimed bound is above the cost of the key.
     BoundWrong = "bound-wrong", MustBeMended;
+    /// What was claimed of an aim is not what this key reaches.
+    GoalWrong = "goal-wrong", MustBeMended;
+    /// The key breaks a wish that it was said to keep.
+    WishBroken = "wish-broken", MustBeMended;
     /// A kept question could not be asked where it was wanted.
     KeptRefused = "kept-refused", ShouldBeLookedAt;
+    /// Another wish could not be fulfilled.
+    WishRefused = "wish-refused", ShouldBeLookedAt;
+    /// Kinds stay together because of what must not or cannot be asked.
+    LeftTogether = "left-together", ShouldBeLookedAt;
 
     // The words, and the people.
     /// A comparative without a measure: big, long, dark.

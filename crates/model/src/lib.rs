@@ -6,6 +6,7 @@
 //! and `check` each answer for themselves, so that one can contradict the other.
 
 mod ask;
+mod best_keys;
 mod cell;
 mod character;
 mod claim;
@@ -13,12 +14,14 @@ mod finding;
 mod key;
 mod matrix;
 mod quantity;
+mod revision;
 mod taxon;
 mod walk;
 mod weak;
 mod wishes;
 
 pub use ask::{Ask, Asked};
+pub use best_keys::{AsGood, BestKeys};
 pub use cell::{Cell, Value};
 pub use character::{
     Character, CharacterIx, Difficulty, Governor, Instrument, Scale, Season, SeenOn, StateIx,
@@ -30,6 +33,7 @@ pub use finding::{Code, Finding, Place, Severity};
 pub use key::{Couplet, Destination, End, Key, Wording};
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use quantity::{Quantity, Share, Unit};
+pub use revision::{Parts, Revision, Tradeoff};
 pub use taxon::{OtherName, Taxon, TaxonIx};
 pub use walk::{Answer, Step, Walk};
 pub use weak::{Alike, Fewest, Fragile, Hope, Look, Weak};

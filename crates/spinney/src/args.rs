@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
+use spinney_model::{Goal, SeenOn};
 
 /// Reads the command line; on wrong use says why and exits with 2.
 pub(crate) fn read() -> Spinney {
@@ -126,6 +127,8 @@ pub(crate) struct Demo {
     spinney key finds.csv\n  \
     spinney key finds.xlsx --out visit --paper letter\n  \
     spinney key finds.csv --first \"Is the leaf edge toothed?\"\n  \
+    spinney key finds.csv --hand leaf --season autumn --best no-ruler\n  \
+    spinney key finds.csv --out-first \"giant hogweed\" --apart \"hazel, lime\"\n  \
     spinney key - --format json < finds.csv")]
 pub(crate) struct Key {
     #[command(flatten)]
@@ -147,6 +150,27 @@ pub(crate) struct Wishes {
     /// Keep these first questions: a beginning of a key in words, open ends left as `?`.
     #[arg(long, value_name = "FILE")]
     pub(crate) keep: Option<PathBuf>,
+    /// What is in the hand. Only what can be seen on it is asked; says what drops out.
+    #[arg(long, value_name = "FORM", value_enum)]
+    pub(crate) hand: Option<Hand>,
+    /// The season. Only what can be seen then is asked; says what drops out.
+    #[arg(long, value_enum)]
+    pub(crate) season: Option<Season>,
+    /// Never ask about these columns (commas between, or several times).
+    #[arg(long, value_name = "COLUMNS")]
+    pub(crate) never: Vec<String>,
+    /// Ask about these columns first, in this order, wherever they can be asked.
+    #[arg(long, value_name = "COLUMNS")]
+    pub(crate) order: Vec<String>,
+    /// Part these two look-alikes as early as the table allows.
+    #[arg(long, value_name = "KIND, KIND")]
+    pub(crate) apart: Vec<String>,
+    /// Let this kind come out as early as the table allows: one that pricks, burns or poisons.
+    #[arg(long, value_name = "KIND")]
+    pub(crate) out_first: Vec<String>,
+    /// What is best, the first first (commas between); the fewest questions settle the rest.
+    #[arg(long, value_enum, value_delimiter = ',', value_name = "GOALS")]
+    pub(crate) best: Vec<Best>,
     /// How many heaps may be taken apart before the best key so far is given.
     #[arg(long, value_name = "HEAPS", default_value_t = spinney_build::Budget::default().heaps)]
     pub(crate) budget: u64,
@@ -192,6 +216,9 @@ pub(crate) struct Explain {
     /// How many other questions are named at each place.
     #[arg(long, value_name = "N", default_value_t = 3)]
     pub(crate) alternatives: usize,
+    /// How many whole keys are named, the best first.
+    #[arg(long, value_name = "N", default_value_t = 1)]
+    pub(crate) keys: usize,
     #[command(flatten)]
     pub(crate) answer: Answer,
 }
@@ -230,4 +257,87 @@ fn gap(text: &str) -> Result<spinney_model::Quantity, String> {
         return Err("the gap is 0 mm or more, and at most 10000".to_owned());
     }
     Ok(spinney_model::Quantity::from_thousandths((number * 1000.0).round() as i64))
+}
+
+/// What is in the hand.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Hand {
+    /// The whole tree or shrub.
+    Tree,
+    /// A twig with its leaves.
+    Twig,
+    /// One loose leaf (or seed, or shell).
+    Leaf,
+    /// A rubbing.
+    Rubbing,
+    /// A photograph.
+    Photograph,
+    /// A twig without leaves.
+    WinterTwig,
+    /// A tray with water.
+    Tray,
+}
+
+impl Hand {
+    pub(crate) fn seen_on(self) -> SeenOn {
+        match self {
+            Self::Tree => SeenOn::Tree,
+            Self::Twig => SeenOn::Twig,
+            Self::Leaf => SeenOn::Leaf,
+            Self::Rubbing => SeenOn::Rubbing,
+            Self::Photograph => SeenOn::Photograph,
+            Self::WinterTwig => SeenOn::WinterTwig,
+            Self::Tray => SeenOn::Tray,
+        }
+    }
+}
+
+/// A season of the year.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Season {
+    Spring,
+    Summer,
+    Autumn,
+    Winter,
+}
+
+impl Season {
+    pub(crate) fn season(self) -> spinney_model::Season {
+        match self {
+            Self::Spring => spinney_model::Season::Spring,
+            Self::Summer => spinney_model::Season::Summer,
+            Self::Autumn => spinney_model::Season::Autumn,
+            Self::Winter => spinney_model::Season::Winter,
+        }
+    }
+}
+
+/// What makes one key better than another.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Best {
+    /// The fewest questions a find; hard ones count for more.
+    Questions,
+    /// No long way: the longest path as short as can be.
+    Short,
+    /// The most finds at the right name, by how often each column is read right.
+    Right,
+    /// Few new words at once, then few in all.
+    Teaching,
+    /// Few different words in the whole key.
+    Words,
+    /// As little measuring with a ruler as can be.
+    NoRuler,
+}
+
+impl Best {
+    pub(crate) fn goal(self) -> Goal {
+        match self {
+            Self::Questions => Goal::LeastEffort,
+            Self::Short => Goal::ShortestLongestPath,
+            Self::Right => Goal::MostRightEnds,
+            Self::Teaching => Goal::EvenTeaching,
+            Self::Words => Goal::FewestWords,
+            Self::NoRuler => Goal::FewestRulers,
+        }
+    }
 }

@@ -1,8 +1,12 @@
 //! Findings, costs and claims in words, for a terminal or a text file.
 
+mod wishes;
+
+pub(crate) use wishes::left_together;
+
 use std::fmt::Write;
 
-use spinney_model::{Claim, Finding, Matrix, Severity, Share, Stopped};
+use spinney_model::{Claim, Finding, Matrix, Severity, Share, Stopped, Wishes};
 
 /// Text that may be coloured.
 pub(crate) struct Ink {
@@ -69,6 +73,7 @@ pub(crate) fn claim(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
         push(&mut text, format_args!("Nothing can be asked that parts two of these kinds."));
         return text;
     }
+    text.push_str(&wishes::not_asked(matrix, &claim.wishes));
     let mean = counted(claim.mean_steps, 1, "question");
     push(&mut text, format_args!("About {mean} a find, at most {}.", claim.longest));
     push(&mut text, format_args!("{}", proof(claim)));
@@ -82,23 +87,22 @@ pub(crate) fn claim(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
             ),
         );
     }
-    let Some(kept) = &claim.kept else { return text };
-    let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
-    let price = (claim.total - kept.free_total) / all;
-    let about = if kept.free_optimal && claim.optimal() { "" } else { "about " };
-    if price > Share::from_integer(0) {
-        let steps = counted(price, 2, "step");
-        push(&mut text, format_args!("Keeping your questions costs {about}{steps} a find."));
-    } else if refused == 0 {
-        push(&mut text, format_args!("Keeping your questions costs nothing."));
-    }
+    text.push_str(&wishes::reached(claim, matrix));
+    text.push_str(&wishes::prices(claim, matrix, refused));
     text
 }
 
 /// Whether a key is proved best, and if not, how far from it it can be.
 fn proof(claim: &Claim) -> String {
     match claim.stopped {
-        None => "Proved: no key from this table takes less.".to_owned(),
+        None if claim.wishes == Wishes::default() => {
+            "Proved: no key from this table takes less.".to_owned()
+        }
+        None => "Proved: no key from this table does better by your wishes.".to_owned(),
+        Some(Stopped::Budget) if claim.lower_bound == Share::from_integer(0) => format!(
+            "Not proved best: the search stopped after {} heaps. A larger --budget goes on.",
+            claim.heaps,
+        ),
         Some(Stopped::Budget) => {
             let saved = (claim.total - claim.lower_bound) / claim.total * 100;
             format!(

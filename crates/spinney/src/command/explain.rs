@@ -4,8 +4,8 @@ use std::cmp::Ordering;
 use std::fmt::Write;
 
 use spinney_build::Budget;
-use spinney_exchange::json;
-use spinney_model::{Alternative, Code, Key, Matrix, Reasons, Share};
+use spinney_exchange::{json, key_text};
+use spinney_model::{Alternative, BestKeys, Code, Key, Matrix, Reasons, Share};
 use spinney_press::wording;
 
 use crate::args::{Explain, Format};
@@ -18,11 +18,12 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
     let opened = collection::open(&args.table)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
-    let (wishes, more) = command::wishes(&args.wishes, matrix)?;
+    let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;
     findings.extend(more);
     let (mut search, built) = command::find(matrix, &wishes, args.wishes.budget, &mut findings);
     let budget = Budget { heaps: args.wishes.budget };
     let mut reasons = search.explain(&built.key, budget);
+    let best = search.best_keys(args.keys, budget);
     let settings = command::settings(&args.answer, false);
     let opinion = spinney_check::check(matrix, &built.key, Some(&built.claim), &settings);
     add_new(&mut findings, &opinion.findings);
@@ -43,17 +44,64 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
     }
     let ink = Ink { colour: terminal::colour() };
     let mut text = report::claim(&built.claim, matrix, built.refused.len());
+    text.push_str(&as_good(&best));
     for reason in &reasons {
         text.push('\n');
         text.push_str(&reason_in_words(&ink, matrix, &built.key, reason, args.alternatives));
     }
+    text.push_str(&next_best(&ink, matrix, &best));
     if !built.refused.is_empty() {
-        let refused = findings.iter().filter(|f| f.code == Code::KeptRefused);
+        let wishes = [Code::KeptRefused, Code::WishRefused];
+        let refused = findings.iter().filter(|f| wishes.contains(&f.code));
         text.push('\n');
         text.push_str(&report::findings(&ink, &refused.cloned().collect::<Vec<_>>()));
     }
     terminal::print(&text)?;
     Ok(fine(&findings))
+}
+
+/// How many keys are as good as this one.
+fn as_good(best: &BestKeys) -> String {
+    let mut text = String::new();
+    let Some(as_good) = best.as_good else { return text };
+    let line = match (as_good.nestings, as_good.keys) {
+        (_, 1) => "No other key is as good.".to_owned(),
+        (1, keys) => format!(
+            "{keys} keys are as good; they make the same heaps, by other questions that part \
+             them alike."
+        ),
+        (nestings, keys) if nestings == keys => {
+            format!("{keys} keys are as good, each with other heaps.")
+        }
+        (nestings, keys) => format!(
+            "{keys} keys are as good; {nestings} of them make other heaps, the rest ask something \
+             else that parts them alike."
+        ),
+    };
+    report::push_wrapped(&mut text, "  ", &line);
+    text
+}
+
+/// The next best keys, each as a list of questions.
+fn next_best(ink: &Ink, matrix: &Matrix, best: &BestKeys) -> String {
+    let mut text = String::new();
+    let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
+    for (place, (key, effort)) in best.keys.iter().enumerate().skip(1) {
+        let mut key = key.clone();
+        wording::put_words(&mut key, matrix);
+        let more = *effort - best.keys[0].1;
+        let more = if more == Share::from_integer(0) {
+            "as good as the best".to_owned()
+        } else {
+            format!("{} more a find", report::counted(more / all, 2, "step"))
+        };
+        let title = format!("Key {} of those that make other heaps: {more}", place + 1);
+        let _ = write!(text, "\n{}\n{}", ink.bold(&title), key_text::write(&key, matrix));
+    }
+    if !best.sure && !best.keys.is_empty() {
+        text.push_str("\nNot looked at to the end: there may be others between these.\n");
+    }
+    text
 }
 
 /// One question with its reasons; at most `most` other questions.
@@ -71,6 +119,19 @@ pub(crate) fn reason_in_words(
     let here = format!("{} kinds are left here: {}.", reason.kinds, heaps(reason.heaps));
     report::push_wrapped(&mut text, INDENT, &here);
     report::push_wrapped(&mut text, INDENT, &because(matrix, couplet.kept, reason));
+    if !reason.also.is_empty() {
+        let also: Vec<String> = reason
+            .also
+            .iter()
+            .map(|(ask, opposite)| {
+                let question = wording::question(matrix, ask);
+                let answers = if *opposite { " (no where this is yes)" } else { "" };
+                format!("{question}{answers}")
+            })
+            .collect();
+        let line = format!("A second look that parts them the same way: {}", also.join("; "));
+        report::push_wrapped(&mut text, INDENT, &line);
+    }
     if most > 0 && !reason.alternatives.is_empty() {
         text.push_str("   Instead, with the rest of the key as good as can be:\n");
         for alternative in reason.alternatives.iter().take(most) {

@@ -16,7 +16,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     let opened = collection::open(&args.table)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
-    let (wishes, more) = command::wishes(&args.wishes, matrix)?;
+    let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;
     findings.extend(more);
     let (_, built) = command::find(matrix, &wishes, args.wishes.budget, &mut findings);
     let settings = command::settings(&args.answer, false);

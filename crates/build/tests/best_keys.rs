@@ -1,0 +1,96 @@
+//! The best keys one after the other, against a list of every key.
+
+use std::collections::BTreeMap;
+use std::rc::Rc;
+
+use spinney_build::{Budget, Search};
+use spinney_fixtures::every_key::Tree;
+use spinney_fixtures::forms::Forms;
+use spinney_fixtures::{drawn, seeded};
+use spinney_model::{AsGood, BestKeys, Difficulty, Instrument, Matrix, Scale, Share, Wishes};
+
+fn best(matrix: &Matrix, wanted: usize) -> BestKeys {
+    let mut search = Search::new(matrix, &Wishes::default());
+    search.best_keys(wanted, Budget::default())
+}
+
+fn effort(matrix: &Matrix, tree: &Tree) -> Share {
+    let Tree::Couplet(question) = tree else { return Share::from_integer(0) };
+    let character = matrix.character(question.character);
+    let base = match character.difficulty {
+        Difficulty::Easy => 1,
+        Difficulty::Fair => 2,
+        Difficulty::Hard => 3,
+    };
+    let steps = if character.instrument == Instrument::Eyes { base } else { 2 * base };
+    let flow: Share = question.flows.values().sum();
+    flow * Share::from_integer(steps)
+        + effort(matrix, &question.yes)
+        + effort(matrix, &question.no)
+}
+
+/// The nested heaps of a tree, as text: the forms in each.
+fn nested(tree: &Tree) -> String {
+    match tree {
+        Tree::End(forms) => format!("{forms:?}"),
+        Tree::Couplet(question) => {
+            let (yes, no) = (nested(&question.yes), nested(&question.no));
+            let (first, second) = if yes <= no { (yes, no) } else { (no, yes) };
+            format!("{:?}[{first}|{second}]", question.forms)
+        }
+    }
+}
+
+#[test]
+fn m1_has_102_best_keys() {
+    let m1 = drawn::m1();
+    let best = best(&m1, 1);
+    let tried = Forms::of(&m1).try_every_key();
+    let as_good = AsGood { keys: 102, nestings: tried.least_nestings };
+    assert_eq!(best.as_good, Some(as_good));
+    assert!(best.sure);
+}
+
+/// Keys are compared in tables of words alone: of numbers, the list counts thresholds that do
+/// the same more than once.
+#[test]
+fn as_many_are_as_good_as_trying_every_key_finds() {
+    let mut compared = 0;
+    for seed in 0..3000 {
+        let matrix = seeded::awkward(seed);
+        let tried = Forms::of(&matrix).try_every_key();
+        let as_good = best(&matrix, 0).as_good.expect("small tables are counted");
+        assert_eq!(as_good.nestings, tried.least_nestings, "seed {seed}");
+        let words = |scale: &Scale| matches!(scale, Scale::Words { .. });
+        if matrix.characters().iter().all(|character| words(&character.scale)) {
+            assert_eq!(as_good.keys, tried.least_keys, "seed {seed}");
+            compared += 1;
+        }
+    }
+    assert!(compared > 1000, "only {compared} of words alone");
+}
+
+#[test]
+fn the_next_best_keys_are_those_of_the_list() {
+    let mut compared = 0;
+    for seed in 0..1500 {
+        let matrix = seeded::awkward(seed);
+        let Some(keys) = Forms::of(&matrix).every_key(2000) else { continue };
+        // Of keys with the same nested heaps the cheapest counts.
+        let mut efforts: BTreeMap<String, Share> = BTreeMap::new();
+        for key in keys.iter().map(Rc::as_ref) {
+            let effort = effort(&matrix, key);
+            let known = efforts.entry(nested(key)).or_insert(effort);
+            *known = (*known).min(effort);
+        }
+        let mut listed: Vec<Share> = efforts.into_values().collect();
+        listed.sort_unstable();
+        let best = best(&matrix, 12);
+        assert!(best.sure);
+        let found: Vec<Share> = best.keys.iter().map(|(_, effort)| *effort).collect();
+        listed.truncate(12);
+        assert_eq!(found, listed, "seed {seed}");
+        compared += usize::from(listed.len() > 2);
+    }
+    assert!(compared > 300, "only {compared} tables with more than two keys");
+}

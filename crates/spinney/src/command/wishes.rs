@@ -1,0 +1,236 @@
+//! What a person wishes on the command line: from words to wishes, and back to sentences.
+//!
+//! Names of kinds and characters are matched as people type them. What is not understood is
+//! wrong use, said with the names that there are; what cannot be fulfilled is a finding.
+
+use spinney_exchange::{key_text, link};
+use spinney_model::{
+    CharacterIx, Code, Destination, Early, Finding, Goal, Kept, Key, Matrix, Place, Refusal,
+    TaxonIx, Wanted, WhyNot, Wishes,
+};
+use spinney_press::wording;
+
+use crate::args;
+use crate::collection;
+use crate::failure::Failure;
+
+/// The wishes of the command line, and what could not be understood of the questions to keep.
+pub(crate) fn read(
+    args: &args::Wishes,
+    matrix: &Matrix,
+) -> Result<(Wishes, Vec<Finding>), Failure> {
+    let (kept, findings) = kept(args, matrix)?;
+    let mut wishes = Wishes {
+        kept,
+        hand: args.hand.map(args::Hand::seen_on),
+        season: args.season.map(args::Season::season),
+        ..Wishes::default()
+    };
+    for name in args.never.iter().flat_map(|list| names(list)) {
+        wishes.never.insert(character(matrix, &name)?);
+    }
+    for name in args.order.iter().flat_map(|list| names(list)) {
+        wishes.order.push(character(matrix, &name)?);
+    }
+    for pair in &args.apart {
+        let pair: Vec<String> = names(pair).collect();
+        let [one, other] = pair.as_slice() else {
+            return Err(Failure::usage(
+                "--apart takes two kinds.",
+                "Type them with a comma between: --apart \"hazel, lime\".",
+            ));
+        };
+        let (one, other) = (taxon(matrix, one)?, taxon(matrix, other)?);
+        if one == other {
+            return Err(Failure::usage(
+                "--apart takes two different kinds.",
+                "Type the two look-alikes: --apart \"hazel, lime\".",
+            ));
+        }
+        wishes.early.push(Early::Part(one, other));
+    }
+    for name in args.out_first.iter().flat_map(|list| names(list)) {
+        wishes.early.push(Early::Leave(taxon(matrix, &name)?));
+    }
+    wishes.goals = args.best.iter().map(|best| best.goal()).collect();
+    Ok((wishes, findings))
+}
+
+fn names(list: &str) -> impl Iterator<Item = String> {
+    list.split([',', ';']).map(|name| name.trim().to_owned()).filter(|name| !name.is_empty())
+}
+
+fn character(matrix: &Matrix, name: &str) -> Result<CharacterIx, Failure> {
+    let all = matrix.characters().iter().map(|character| character.name.as_str());
+    found(name, all, "column").map(CharacterIx)
+}
+
+fn taxon(matrix: &Matrix, name: &str) -> Result<TaxonIx, Failure> {
+    let all = matrix.taxa().iter().map(|taxon| taxon.name.as_str());
+    found(name, all, "kind").map(TaxonIx)
+}
+
+fn found<'a>(
+    name: &str,
+    all: impl Iterator<Item = &'a str>,
+    what: &str,
+) -> Result<usize, Failure> {
+    let all: Vec<&str> = all.collect();
+    let folded = name.to_lowercase();
+    all.iter().position(|other| other.to_lowercase() == folded).ok_or_else(|| {
+        Failure::usage(
+            format!("The table has no {what} \"{name}\"."),
+            format!("Its {what}s are: {}.", all.join(", ")),
+        )
+    })
+}
+
+/// The questions to keep, as linked to the table.
+fn kept(
+    args: &args::Wishes,
+    matrix: &Matrix,
+) -> Result<(Option<Box<Kept>>, Vec<Finding>), Failure> {
+    let text = match (&args.first, &args.keep) {
+        (Some(question), _) => format!("1. {question} Yes -> ?, No -> ?\n"),
+        (None, Some(path)) => collection::text(path)?,
+        (None, None) => return Ok((None, Vec::new())),
+    };
+    let mut read = key_text::read(&text, matrix, &link::Links::default());
+    let linked = link::link(&mut read.key, matrix, &link::Links::default());
+    let open_ends = [Code::NothingWritten, Code::NameUnknown, Code::NameNotSure];
+    let mut findings = read.findings;
+    findings.retain(|finding| !open_ends.contains(&finding.code));
+    findings.extend(linked.findings);
+    let mut room = MOST_KEPT;
+    let kept = kept_from(&read.key, 0, &mut room);
+    if room == 0 {
+        return Err(Failure::usage(
+            format!("More than {MOST_KEPT} questions are to be kept, or ways meet in them."),
+            "Keep the first few questions, each once; the rest is found for you.",
+        ));
+    }
+    let Some(kept) = kept else {
+        let why = findings.first().map_or("It has no numbered question.", |f| &f.sentence);
+        let columns: Vec<&str> = matrix.characters().iter().map(|c| c.name.as_str()).collect();
+        let columns = columns.join(", ");
+        return Err(Failure::usage(
+            format!("The question to keep could not be linked to the table. {why}"),
+            format!("Ask with the table's own words. Its columns are: {columns}."),
+        ));
+    };
+    Ok((Some(Box::new(kept)), findings))
+}
+
+/// So many questions may be kept. A key in which ways meet would be written out way by way.
+const MOST_KEPT: usize = 500;
+
+/// The linked questions of a beginning of a key, from one of them on, while there is room.
+fn kept_from(key: &Key, at: usize, room: &mut usize) -> Option<Kept> {
+    let couplet = key.couplets.get(at)?;
+    let ask = couplet.ask.clone()?;
+    *room = room.checked_sub(1)?;
+    let mut next = |destination: &Destination| -> Option<Box<Kept>> {
+        let Destination::Couplet(number) = destination else { return None };
+        let at = key.couplets.iter().position(|couplet| couplet.number == *number)?;
+        kept_from(key, at, room).map(Box::new)
+    };
+    Some(Kept { ask, yes: next(&couplet.yes), no: next(&couplet.no) })
+}
+
+/// A wish that could not be fulfilled, why not, and what to do instead.
+pub(crate) fn refused(matrix: &Matrix, refusal: &Refusal) -> Finding {
+    let (code, place, wish) = match &refusal.wanted {
+        Wanted::Ask(ask) => {
+            let question = wording::question(matrix, ask);
+            (
+                Code::KeptRefused,
+                Place::Character(matrix.character(ask.character).name.clone()),
+                format!("\"{question}\" could not be kept where you wanted it"),
+            )
+        }
+        Wanted::Order(at) => {
+            let name = &matrix.character(*at).name;
+            let wish = format!("{name} could not be asked about among the first");
+            (Code::WishRefused, Place::Character(name.clone()), wish)
+        }
+        Wanted::Early(early) => {
+            let wish =
+                format!("The wish that {} could not be kept", early_in_words(matrix, *early));
+            (Code::WishRefused, Place::Table, wish)
+        }
+        Wanted::Goal(goal) => {
+            let wish = format!("\"{}\" could not be looked for", goal_in_words(*goal));
+            (Code::WishRefused, Place::Table, wish)
+        }
+    };
+    let (why, remedy) = why(matrix, refusal);
+    Finding::new(code, place, format!("{wish}: {why}."), remedy)
+}
+
+fn why(matrix: &Matrix, refusal: &Refusal) -> (String, String) {
+    let character = match &refusal.wanted {
+        Wanted::Ask(ask) => matrix.character(ask.character).name.as_str(),
+        Wanted::Order(at) => matrix.character(*at).name.as_str(),
+        Wanted::Early(_) | Wanted::Goal(_) => "it",
+    };
+    match refusal.why {
+        WhyNot::Blocked(taxon) => {
+            let kind = &matrix.taxon(taxon).name;
+            (
+                format!("{kind} is still there and has no clear answer to it"),
+                format!(
+                    "Ask it further down, where {kind} is gone, or fill in the {character} of \
+                     {kind}."
+                ),
+            )
+        }
+        WhyNot::AllAlike => (
+            "all kinds that are left answer it alike".to_owned(),
+            "Leave it out: it parts nothing there.".to_owned(),
+        ),
+        WhyNot::NoSuchState => (
+            format!("{character} cannot be asked for that"),
+            "Use one of the states that stand in the table.".to_owned(),
+        ),
+        WhyNot::AfterRefused => (
+            "the question before it could not be kept".to_owned(),
+            "Mend the question before it first.".to_owned(),
+        ),
+        WhyNot::LeftOut => (
+            format!("{character} must not be asked about, or cannot be seen on what is in the hand"),
+            "Take back one of the two wishes.".to_owned(),
+        ),
+        WhyNot::NeverParted => (
+            "nothing that may be asked parts them".to_owned(),
+            "Look for a difference between them and add it to the table.".to_owned(),
+        ),
+        WhyNot::TooLarge => (
+            "together with the wishes before it that needs larger numbers than exact arithmetic \
+             has here"
+                .to_owned(),
+            "Wish for fewer things at once.".to_owned(),
+        ),
+    }
+}
+
+/// `hazel and lime part early`
+pub(crate) fn early_in_words(matrix: &Matrix, early: Early) -> String {
+    match early {
+        Early::Part(one, other) => {
+            format!("{} and {} part early", matrix.taxon(one).name, matrix.taxon(other).name)
+        }
+        Early::Leave(taxon) => format!("{} comes out first", matrix.taxon(taxon).name),
+    }
+}
+
+/// What is best, in a teacher's words.
+pub(crate) fn goal_in_words(goal: Goal) -> &'static str {
+    match goal {
+        Goal::LeastEffort => "the fewest questions a find",
+        Goal::ShortestLongestPath => "no long way",
+        Goal::MostRightEnds => "the most finds at the right name",
+        Goal::EvenTeaching => "few new words at once",
+        Goal::FewestWords => "few different words",
+        Goal::FewestRulers => "as little measuring as possible",
+    }
+}

@@ -1,0 +1,221 @@
+//! What wishes cost and what goals reach, in a teacher's words.
+
+use spinney_model::{
+    Claim, Code, Finding, Goal, Matrix, Place, Price, Reached, Share, TaxonIx, Wish, Wishes,
+};
+
+use super::{counted, push};
+use crate::command::wishes::early_in_words;
+
+fn all(matrix: &Matrix) -> Share {
+    matrix.taxa().iter().map(|taxon| taxon.weight).sum()
+}
+
+/// What the key reaches of each goal that was asked for.
+pub(super) fn reached(claim: &Claim, matrix: &Matrix) -> String {
+    let mut text = String::new();
+    for reached in &claim.reached {
+        if let Some(sentence) = goal(reached, matrix, claim.optimal()) {
+            push(&mut text, format_args!("{sentence}"));
+        }
+    }
+    for (early, within) in claim.wishes.early.iter().zip(&claim.within) {
+        let questions = counted(Share::from_integer((*within).into()), 0, "question");
+        let wish = early_in_words(matrix, *early);
+        push(&mut text, format_args!("{}: after {questions} at most.", capital(&wish)));
+    }
+    text
+}
+
+fn goal(reached: &Reached, matrix: &Matrix, sure: bool) -> Option<String> {
+    let value = reached.value;
+    let zero = Share::from_integer(0);
+    let best = if sure { "" } else { ", as far as was looked" };
+    Some(match reached.goal {
+        Goal::LeastEffort | Goal::ShortestLongestPath => return None,
+        Goal::MostRightEnds => {
+            let mean = *value.numer() as f64
+                / *value.denom() as f64
+                / 1e6
+                / (*all(matrix).numer() as f64 / *all(matrix).denom() as f64);
+            format!(
+                "About {:.0} finds of 100 come out right, if each column is read right as often \
+                 as the table says (95, 90 or 80 of 100 for an easy, fair or hard one where it \
+                 does not){best}.",
+                100.0 * (-mean).exp(),
+            )
+        }
+        Goal::EvenTeaching => {
+            let most = counted(value, 0, "new word");
+            let met = reached.then.unwrap_or(zero) / all(matrix);
+            let met = counted(met, 1, "new word");
+            format!("At most {most} on any question, and {met} a find in all{best}.")
+        }
+        Goal::FewestWords => {
+            format!("The whole key uses {}{best}.", counted(value, 0, "different word"))
+        }
+        Goal::FewestRulers if value == zero => "Nobody needs a ruler.".to_owned(),
+        Goal::FewestRulers => {
+            let each = counted(value / all(matrix), 2, "time");
+            format!("A ruler is needed {each} a find{best}.")
+        }
+    })
+}
+
+/// What each wish costs, and all of them together.
+pub(super) fn prices(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
+    let mut text = String::new();
+    let Some(kept) = &claim.kept else { return text };
+    for price in &claim.prices {
+        push(&mut text, format_args!("{}", one(price, claim, matrix)));
+    }
+    if claim.prices.len() > 1 {
+        let extra = (claim.total - kept.free_total) / all(matrix);
+        let exact = kept.free_optimal && claim.optimal();
+        push(
+            &mut text,
+            format_args!("All your wishes together: this key {}.", costs(extra, exact)),
+        );
+    }
+    if claim.prices.is_empty() && refused == 0 {
+        push(&mut text, format_args!("Your wishes cost nothing."));
+    }
+    text
+}
+
+fn one(price: &Price, claim: &Claim, matrix: &Matrix) -> String {
+    let extra = price.extra / all(matrix);
+    let wish = in_words(&price.wish, &claim.wishes, matrix);
+    let mut sentence = format!("{wish} {}", costs(extra, price.exact));
+    if !price.together.is_empty() {
+        let pairs = pairs(matrix, &price.together);
+        sentence.push_str(&format!(", and leaves together: {pairs}"));
+    }
+    sentence.push('.');
+    sentence
+}
+
+/// `costs 0.3 steps a find`
+fn costs(extra: Share, exact: bool) -> String {
+    let zero = Share::from_integer(0);
+    let about = if exact { "" } else { "about " };
+    if extra > zero {
+        format!("costs {about}{} a find", counted(extra, 2, "step"))
+    } else if extra < zero {
+        format!("saves {about}{} a find", counted(-extra, 2, "step"))
+    } else {
+        format!("costs {about}nothing")
+    }
+}
+
+fn in_words(wish: &Wish, wishes: &Wishes, matrix: &Matrix) -> String {
+    match wish {
+        Wish::Kept => "Keeping your questions".to_owned(),
+        Wish::Hand => format!("Asking only what {} shows", hand(wishes)),
+        Wish::Never(at) => format!("Never asking about {}", matrix.character(*at).name),
+        Wish::Order => "Asking in your order".to_owned(),
+        Wish::Early(early) => format!("That {}", early_in_words(matrix, *early)),
+        Wish::Goals => "Putting your other aims first".to_owned(),
+    }
+}
+
+/// `a leaf in autumn`
+pub(crate) fn hand(wishes: &Wishes) -> String {
+    let form = wishes.hand.map(|hand| format!("a {}", hand.word()));
+    let season = wishes.season.map(|season| season.word());
+    match (form, season) {
+        (Some(form), Some(season)) => format!("{form} in {season}"),
+        (Some(form), None) => form,
+        (None, Some(season)) => season.to_owned(),
+        (None, None) => "the find".to_owned(),
+    }
+}
+
+/// `hazel and lime, oak and beech`, so many at most.
+fn pairs(matrix: &Matrix, pairs: &[(TaxonIx, TaxonIx)]) -> String {
+    const MOST: usize = 6;
+    let name = |at: &TaxonIx| matrix.taxon(*at).name.as_str();
+    let named = pairs.iter().take(MOST);
+    let mut words: Vec<String> =
+        named.map(|(one, other)| format!("{} and {}", name(one), name(other))).collect();
+    if pairs.len() > MOST {
+        words.push(format!("{} more pairs", pairs.len() - MOST));
+    }
+    words.join(", ")
+}
+
+/// What is not asked because it is not seen, or must not be; and what nobody placed.
+pub(crate) fn not_asked(matrix: &Matrix, wishes: &Wishes) -> String {
+    let mut text = String::new();
+    if wishes.hand.is_none() && wishes.season.is_none() {
+        return text;
+    }
+    let (mut unseen, mut unsaid) = (Vec::new(), Vec::new());
+    for character in matrix.characters() {
+        let on = &character.seen_on;
+        let when = &character.seasons;
+        let not_there = wishes.hand.is_some_and(|hand| !on.is_empty() && !on.contains(&hand));
+        let not_then =
+            wishes.season.is_some_and(|season| !when.is_empty() && !when.contains(&season));
+        if not_there || not_then {
+            unseen.push(character.name.as_str());
+        } else if (wishes.hand.is_some() && on.is_empty())
+            || (wishes.season.is_some() && when.is_empty() && wishes.hand.is_none())
+        {
+            unsaid.push(character.name.as_str());
+        }
+    }
+    let hand = hand(wishes);
+    if unseen.is_empty() {
+        push(&mut text, format_args!("All columns can be asked of {hand}."));
+    } else {
+        push(
+            &mut text,
+            format_args!("Not asked, as {hand} does not show it: {}.", unseen.join(", ")),
+        );
+    }
+    if !unsaid.is_empty() {
+        let list = unsaid.join(", ");
+        push(
+            &mut text,
+            format_args!("Nobody said where this can be seen, so it is asked: {list}."),
+        );
+    }
+    text
+}
+
+/// Pairs that stay together because of what must not or cannot be asked.
+pub(crate) fn left_together(claim: &Claim, matrix: &Matrix) -> Option<Finding> {
+    let mut together: Vec<(TaxonIx, TaxonIx)> =
+        claim.prices.iter().flat_map(|price| price.together.iter().copied()).collect();
+    together.sort_unstable();
+    together.dedup();
+    if together.is_empty() {
+        return None;
+    }
+    let pairs = pairs(matrix, &together);
+    Some(Finding::new(
+        Code::LeftTogether,
+        Place::Table,
+        format!("Because of your wishes nothing parts these any more: {pairs}."),
+        "Look for a difference that may be asked, or take a wish back.",
+    ))
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn prices_are_said_with_their_sign() {
+        let third = Share::new(1, 3);
+        assert_eq!(costs(third, true), "costs 0.33 steps a find");
+        assert_eq!(costs(-third, false), "saves about 0.33 steps a find");
+        assert_eq!(costs(Share::from_integer(0), true), "costs nothing");
+    }
+}
