@@ -192,7 +192,8 @@ fn as_good(
     if known.lower != known.upper || known.upper >= NEVER {
         return None;
     }
-    let offered = solver.offered_if(heap, |_, _, _| true);
+    let mut offered = solver.every_offer(heap);
+    offered.candidates.retain(|candidate| candidate.bound() <= known.upper);
     let mut all = if offered.end { one } else { AsGood { keys: 0, nestings: 0 } };
     let mut pairs = BTreeMap::new();
     let mut thresholds = std::collections::BTreeSet::new();

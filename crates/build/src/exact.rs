@@ -193,8 +193,11 @@ impl Solver {
     }
 
     fn try_each(&mut self, candidates: &mut [Candidate], known: &mut Known, goal: Effort) {
-        candidates.sort_by_key(|candidate| candidate.promise());
-        for candidate in candidates.iter_mut() {
+        // Candidates are large: their places are sorted.
+        let mut order: Vec<usize> = (0..candidates.len()).collect();
+        order.sort_by_cached_key(|at| candidates[*at].promise());
+        for at in order {
+            let candidate = &mut candidates[at];
             let target = self.target(goal, known.upper);
             if candidate.bound() >= target {
                 break;

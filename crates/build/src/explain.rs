@@ -91,7 +91,7 @@ fn alternatives(
     let mut alternatives = Vec::new();
     let mut seen = BTreeSet::new();
     let here = asked(solver, heap, ask).map(|(_, yes, no)| (yes, no));
-    for candidate in solver.offered_if(heap, |_, _, _| true).candidates {
+    for candidate in solver.every_offer(heap).candidates {
         let same = here.as_ref().is_some_and(|(yes, no)| {
             (&candidate.yes, &candidate.no) == (yes, no)
                 || (&candidate.no, &candidate.yes) == (yes, no)

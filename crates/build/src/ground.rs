@@ -33,6 +33,9 @@ pub(crate) struct Ground {
     pub(crate) left_out: BTreeSet<CharacterIx>,
     /// Characters to ask about first, in this order.
     pub(crate) order: Vec<CharacterIx>,
+    /// Whether any question that parts a pair may be asked anywhere: nothing is wished of the
+    /// order or the words, and words are not counted.
+    pub(crate) any_question: bool,
     /// Every word that some question needs, by its number.
     pub(crate) words: Vec<String>,
 }
@@ -170,11 +173,14 @@ impl Ground {
             too_large,
             left_out: plan.left_out.clone(),
             order: plan.order.clone(),
+            any_question: false,
             words: Vec::new(),
         };
         ground.ask_everything(&columns, &held, plan);
         let counts_words = ground.goals.order.contains(&Goal::EvenTeaching);
         let words = counts_words.then_some(ground.words.len());
+        ground.any_question =
+            !counts_words && ground.order.is_empty() && plan.without.is_empty();
         let limited = ground.goals.order.contains(&Goal::ShortestLongestPath);
         ground.layout.make_room(limited, &plan.early, words);
         ground

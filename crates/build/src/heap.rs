@@ -226,6 +226,22 @@ impl Layout {
         of_kind.slots.iter().fold(of_kind.base, |flow, &slot| flow * self.share(heap, slot))
     }
 
+    /// Whether several values are left in some cell of a kind that is present.
+    pub(crate) fn varies(&self, heap: &Heap, kind: usize) -> bool {
+        self.of_kind[kind].slots.iter().any(|slot| match self.left(heap, *slot) {
+            Remains::Values(mask) => mask.count_ones() > 1,
+            Remains::Intervals(from, to) => to - from > 1,
+        })
+    }
+
+    /// Puts a kind into a heap with all that is left of it in another.
+    pub(crate) fn put_back(&self, heap: &mut Heap, kind: usize, from: &Heap) {
+        heap.0[kind / 64] |= 1 << (kind % 64);
+        for (word, mask) in &self.of_kind[kind].bits {
+            heap.0[*word] = heap.0[*word] & !mask | from.0[*word] & mask;
+        }
+    }
+
     fn share(&self, heap: &Heap, slot: usize) -> Effort {
         let numerators = &self.slots[slot].numerators;
         match self.left(heap, slot) {
@@ -246,7 +262,7 @@ impl Layout {
         };
         let (mut yes, mut no) = (Set(within(&question.yes)), Set(within(&question.no)));
         let (mut yes_only, mut no_only) = (!yes.is_empty(), !no.is_empty());
-        let mut cuts: SmallVec<[(usize, Remains, Remains); 8]> = SmallVec::new();
+        let mut cuts: SmallVec<[(usize, Remains, Remains); 2]> = SmallVec::new();
         for Varying { kind, slot, yes: taken } in &question.varying {
             if !self.has(heap, *kind) {
                 continue;
@@ -377,12 +393,17 @@ pub(crate) enum Asking {
 pub(crate) struct Sides {
     pub(crate) yes: Set,
     pub(crate) no: Set,
-    cuts: SmallVec<[(usize, Remains, Remains); 8]>,
+    cuts: SmallVec<[(usize, Remains, Remains); 2]>,
     /// Whether one kind goes only to yes and another only to no.
     pub(crate) parts_a_pair: bool,
 }
 
 impl Sides {
+    /// Whether no cell that varies is cut, so that the kinds alone say what is made.
+    pub(crate) fn fixed(&self) -> bool {
+        self.cuts.is_empty()
+    }
+
     /// Whether a kind goes to both sides.
     pub(crate) fn both(&self, kind: usize) -> bool {
         self.yes.has(kind) && self.no.has(kind)

@@ -4,11 +4,15 @@
 //! takes at least is what is remembered of it, or what `bound` says of the kinds that must be
 //! parted. Nothing is chosen here.
 
-use rustc_hash::FxHashSet;
+use std::hash::BuildHasher;
+
+use rustc_hash::{FxBuildHasher, FxHashMap, FxHashSet};
+use smallvec::SmallVec;
 
 use crate::bound::{PAIRS_UP_TO, Parted};
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
+use crate::ground::Question;
 use crate::heap::{Asking, Heap, Sides};
 use crate::set::Set;
 
@@ -49,20 +53,15 @@ impl Solver {
     /// Every question that may be asked of a heap; of several that make the same two heaps at
     /// the same effort, the first.
     pub(crate) fn offered(&self, heap: &Heap) -> Offered {
-        let mut seen = FxHashSet::default();
-        self.offered_if(heap, |own, yes, no| {
-            let pair = if yes <= no { (yes, no) } else { (no, yes) };
-            seen.insert((own, pair.0.clone(), pair.1.clone()))
-        })
+        self.offer(heap, false)
     }
 
-    /// Every question that may be asked of a heap and that is `wanted` for its effort here and
-    /// the two heaps it makes.
-    pub(crate) fn offered_if(
-        &self,
-        heap: &Heap,
-        mut wanted: impl FnMut(Effort, &Heap, &Heap) -> bool,
-    ) -> Offered {
+    /// Every question that may be asked of a heap, also where an earlier one does the same.
+    pub(crate) fn every_offer(&self, heap: &Heap) -> Offered {
+        self.offer(heap, true)
+    }
+
+    fn offer(&self, heap: &Heap, alike_too: bool) -> Offered {
         let ground = &self.ground;
         let layout = &ground.layout;
         let present: Vec<usize> = layout.kinds(heap).collect();
@@ -72,9 +71,11 @@ impl Solver {
         }
         let all: Effort = present.iter().map(|kind| flows[*kind]).sum();
         let mut admissible: Vec<(usize, Sides)> = Vec::new();
+        let mut splits = Splits::default();
         for (at, question) in ground.questions[..ground.candidates].iter().enumerate() {
             if let Asking::Parts(sides) = layout.ask(heap, question)
                 && sides.parts_a_pair
+                && (alike_too || !self.nothing_wished() || splits.is_new(question, &sides))
             {
                 admissible.push((at, sides));
             }
@@ -87,11 +88,12 @@ impl Solver {
         let mut rising = present;
         rising.sort_unstable_by_key(|kind| (flows[*kind], *kind));
         let mut candidates = Vec::with_capacity(admissible.len());
+        let mut seen = Seen::default();
         for (question, sides) in admissible {
             let asked = &ground.questions[question];
             let (yes, no) = layout.take_sides(heap, asked, &sides);
             let own = all * layout.each(heap, asked) + layout.singles(heap, asked);
-            if !wanted(own, &yes, &no) {
+            if !alike_too && !seen.is_new(own, &yes, &no, &candidates) {
                 continue;
             }
             let weigh = |side: &Heap, kinds: &Set| {
@@ -110,6 +112,11 @@ impl Solver {
             });
         }
         Offered { candidates, end: false }
+    }
+
+    /// Whether any admissible question may be asked anywhere, whatever was asked before.
+    fn nothing_wished(&self) -> bool {
+        self.ground.any_question && self.most_new_words.is_none()
     }
 
     /// Of the questions that could be asked, those that the wishes allow here.
@@ -182,5 +189,50 @@ impl Solver {
         }
         let least = least * self.ground.cheapest;
         (known.map_or(least, |known| known.lower.max(least)), guess * self.ground.cheapest)
+    }
+}
+
+/// Which splits of fixed kinds were met at which cost: seen before the two heaps are made.
+#[derive(Default)]
+struct Splits {
+    met: FxHashSet<(Effort, SmallVec<[u64; 2]>)>,
+}
+
+impl Splits {
+    /// Whether no earlier question splits alike. Where a kind goes both ways, or costs differ by
+    /// kind, the heaps themselves must be compared.
+    fn is_new(&mut self, question: &Question, sides: &Sides) -> bool {
+        if !sides.fixed() || !question.singles.is_empty() {
+            return true;
+        }
+        let (yes, no) = (&sides.yes.0, &sides.no.0);
+        let first = if yes <= no { yes } else { no };
+        self.met.insert((question.cost, first.clone()))
+    }
+}
+
+/// Which pairs of heaps some candidate makes already.
+#[derive(Default)]
+struct Seen {
+    /// By a hash of the effort and the two heaps, in either order.
+    by_hash: FxHashMap<u64, SmallVec<[u32; 1]>>,
+}
+
+impl Seen {
+    /// Whether no candidate makes these two heaps at this effort; the next candidate will.
+    fn is_new(&mut self, own: Effort, yes: &Heap, no: &Heap, made: &[Candidate]) -> bool {
+        let hash = |heap: &Heap| FxBuildHasher.hash_one(heap);
+        let both = hash(yes).wrapping_add(hash(no)) ^ FxBuildHasher.hash_one(own);
+        let alike = self.by_hash.entry(both).or_default();
+        let same = |at: &u32| {
+            let other = &made[*at as usize];
+            let (a, b) = (&other.yes, &other.no);
+            other.own == own && ((a, b) == (yes, no) || (a, b) == (no, yes))
+        };
+        let new = !alike.iter().any(same);
+        if new {
+            alike.push(made.len() as u32);
+        }
+        new
     }
 }
