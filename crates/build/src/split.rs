@@ -29,9 +29,11 @@ pub(crate) struct Column {
 /// The questions of one character; `kept` are a person's own.
 pub(crate) fn column(matrix: &Matrix, character: CharacterIx, kept: &[Ask]) -> Column {
     let mut column = Column { asks: Vec::new(), counts: Vec::new(), cuts: Vec::new() };
-    match &matrix.character(character).scale {
+    let about = matrix.character(character);
+    match &about.scale {
         Scale::Words { states } => {
-            column.asks = groups(states).into_iter().map(Asked::States).collect();
+            let groups = groups(states, about.ordered);
+            column.asks = groups.into_iter().map(Asked::States).collect();
         }
         Scale::Counts => {
             column.counts = counts(matrix, character);
@@ -53,14 +55,21 @@ pub(crate) fn column(matrix: &Matrix, character: CharacterIx, kept: &[Ask]) -> C
     column
 }
 
-/// The yes sides of all splits, the smaller first.
-fn groups(states: &[String]) -> Vec<BTreeSet<StateIx>> {
+/// The yes sides of all splits, the smaller first; an order is only ever cut once.
+fn groups(states: &[String], ordered: bool) -> Vec<BTreeSet<StateIx>> {
     let n = states.len();
     if n < 2 {
         return Vec::new();
     }
     if let Some(yes) = yes_of_yes_and_no(states) {
         return vec![BTreeSet::from([yes])];
+    }
+    if ordered {
+        let end = |cut: usize| if 2 * cut <= n { 0..cut } else { cut..n };
+        let mut groups: Vec<BTreeSet<StateIx>> =
+            (1..n).map(|cut| end(cut).map(StateIx).collect()).collect();
+        groups.sort_by_key(|group| (group.len(), group.clone()));
+        return groups;
     }
     if n > EVERY_SPLIT {
         return (0..n).map(|state| BTreeSet::from([StateIx(state)])).collect();
@@ -218,3 +227,6 @@ pub(crate) fn gap(character: &Character) -> Quantity {
 pub(crate) fn ask(character: CharacterIx, yes: Asked) -> Ask {
     Ask { character, yes }
 }
+
+#[cfg(test)]
+mod tests;

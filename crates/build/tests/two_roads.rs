@@ -2,7 +2,7 @@
 
 use spinney_build::{Budget, build};
 use spinney_fixtures::{forms::Forms, seeded};
-use spinney_model::{Difficulty, Matrix, Scale, Share, Value, Wishes};
+use spinney_model::{Difficulty, Instrument, Matrix, Scale, Share, Value, Wishes};
 
 fn least(matrix: &Matrix) -> Share {
     let built = build(matrix, &Wishes::default(), Budget::default());
@@ -31,6 +31,9 @@ fn the_tables_are_awkward_in_every_way() {
         for at in matrix.character_indices() {
             let character = matrix.character(at);
             note("hard", character.difficulty == Difficulty::Hard);
+            note("lens", character.instrument == Instrument::Lens);
+            let three = matches!(&character.scale, Scale::Words { states } if states.len() > 2);
+            note("three states in order", three && character.ordered);
             note("counts", character.scale == Scale::Counts);
             note("measure", matches!(character.scale, Scale::Measure { .. }));
             for taxon in matrix.taxon_indices() {
@@ -61,7 +64,7 @@ fn the_tables_are_awkward_in_every_way() {
         });
         note("inseparable", together);
     }
-    assert_eq!(met.len(), 13);
+    assert_eq!(met.len(), 15);
     for (what, times) in met {
         assert!(times >= 100, "{what}: only {times}");
     }

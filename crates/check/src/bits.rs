@@ -1,15 +1,22 @@
-//! A set of kinds as bits: quick to lay over another, for comparing each kind with each.
+//! A set of kinds, or of characters, as bits: quick to lay over another.
 //!
-//! It knows kinds by their place in the matrix and nothing else of them.
+//! It knows them by their place in the matrix and nothing else of them.
 
-/// A set of kinds, one bit each.
-#[derive(Clone, Debug, PartialEq, Eq)]
+/// A set of kinds, or of characters, one bit each.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(crate) struct Bits(Vec<u64>);
 
 impl Bits {
     /// Room for so many kinds, none of them in.
     pub(crate) fn none(kinds: usize) -> Self {
         Self(vec![0; kinds.div_ceil(64)])
+    }
+
+    /// So many, all of them in.
+    pub(crate) fn all(many: usize) -> Self {
+        let mut all = Self::none(many);
+        (0..many).for_each(|one| all.add(one));
+        all
     }
 
     /// Puts a kind in.
@@ -25,8 +32,12 @@ impl Bits {
     /// The kinds in it, rising.
     pub(crate) fn iter(&self) -> impl Iterator<Item = usize> {
         self.0.iter().enumerate().flat_map(|(word, bits)| {
-            let bits = *bits;
-            (0..64).filter(move |bit| bits >> bit & 1 == 1).map(move |bit| word * 64 + bit)
+            let mut bits = *bits;
+            std::iter::from_fn(move || {
+                let lowest = (bits != 0).then(|| word * 64 + bits.trailing_zeros() as usize);
+                bits &= bits.wrapping_sub(1);
+                lowest
+            })
         })
     }
 
@@ -48,5 +59,35 @@ impl Bits {
     /// How many kinds are in both.
     pub(crate) fn common(&self, other: &Self) -> u32 {
         self.0.iter().zip(&other.0).map(|(a, b)| (a & b).count_ones()).sum()
+    }
+
+    /// How many are in.
+    pub(crate) fn count(&self) -> u32 {
+        self.0.iter().map(|word| word.count_ones()).sum()
+    }
+
+    /// Whether all of it is in the other.
+    pub(crate) fn within(&self, other: &Self) -> bool {
+        self.0.iter().zip(&other.0).all(|(a, b)| a & !b == 0)
+    }
+
+    /// Puts all of another in.
+    pub(crate) fn add_all(&mut self, other: &Self) {
+        self.0.iter_mut().zip(&other.0).for_each(|(a, b)| *a |= b);
+    }
+
+    /// The same as words of 64 bits, the lowest first.
+    pub(crate) fn words(&self) -> &[u64] {
+        &self.0
+    }
+
+    /// Keeps what is in these words as well.
+    pub(crate) fn keep_only(&mut self, words: &[u64]) {
+        self.0.iter_mut().zip(words).for_each(|(a, b)| *a &= b);
+    }
+
+    /// Takes what is in these words out.
+    pub(crate) fn take_out(&mut self, words: &[u64]) {
+        self.0.iter_mut().zip(words).for_each(|(a, b)| *a &= !b);
     }
 }

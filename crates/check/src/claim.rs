@@ -1,13 +1,33 @@
-//! The claim, added up again: from the walks' effort to a second opinion on the certificate.
+//! The claim, looked at again: from a walked key and a certificate to a second opinion.
 //!
-//! Section 7 of `docs/KEY.md` in exact rationals. It cannot prove a bound; it can say where
-//! one contradicts the key.
+//! Cost and aims are added up along the walks, wishes are looked for in the key, and of a
+//! small table the proof itself is replayed. Sections 7 and 10 of `docs/KEY.md`, in exact
+//! numbers. Nothing here knows how the key was found.
 
-use spinney_model::{Claim, Code, Finding, Place, Share};
+use std::collections::BTreeSet;
 
-use crate::report::Effort;
+use spinney_model::{CharacterIx, Claim, Code, Finding, Matrix, Place, Share};
+
+use crate::report::{Effort, Replay};
 use crate::seen::Seen;
 use crate::sentence;
+
+mod aims;
+mod least;
+mod reached;
+mod replay;
+mod wished;
+
+pub(crate) use aims::steps;
+
+/// What to do about a claim that is not so.
+const REMEDY: &str =
+    "Build the key again from this table; if it stays so, the tool is at fault.";
+
+/// Characters that must not be asked about under the wishes of a claim.
+pub(crate) fn left_out(matrix: &Matrix, claim: Option<&Claim>) -> BTreeSet<CharacterIx> {
+    claim.map(|claim| wished::left_out(matrix, &claim.wishes)).unwrap_or_default()
+}
 
 /// The effort of the walked key, where it can be added up.
 pub(crate) fn effort(seen: &Seen<'_>) -> Option<Effort> {
@@ -18,17 +38,29 @@ pub(crate) fn effort(seen: &Seen<'_>) -> Option<Effort> {
     Some(Effort { total: effort.total, mean_steps, longest: seen.tree.longest() })
 }
 
-/// Where the claim and the key disagree.
-pub(crate) fn findings(seen: &Seen<'_>, claim: &Claim) -> Vec<Finding> {
+/// Where the claim and the key disagree, and what a replay of the proof came to.
+pub(crate) fn findings(seen: &Seen<'_>, claim: &Claim) -> (Vec<Finding>, Replay) {
+    let mut found = wished::findings(seen, claim);
     let Some(effort) = effort(seen) else {
-        return vec![Finding::new(
+        found.push(Finding::new(
             Code::CostWrong,
             Place::Key,
             "The claimed effort could not be added up again for this key.",
             "Link every question, and mend what is asked of kinds that cannot answer.",
-        )];
+        ));
+        return (found, Replay::NotReplayed);
     };
-    let mut found = Vec::new();
+    let wrong = cost(claim, &effort);
+    found.extend(bound(claim, &effort, wrong.is_none()));
+    found.extend(wrong);
+    found.extend(reached::finding(seen, claim));
+    let (more, replay) = least::compare(seen, claim, found.is_empty());
+    found.extend(more);
+    (found, replay)
+}
+
+/// Where the cost is not what was claimed.
+fn cost(claim: &Claim, effort: &Effort) -> Option<Finding> {
     let mut wrong = Vec::new();
     if claim.total != effort.total {
         wrong.push(format!("its effort is {}, not {}", effort.total, claim.total));
@@ -43,34 +75,29 @@ pub(crate) fn findings(seen: &Seen<'_>, claim: &Claim) -> Vec<Finding> {
         let questions = sentence::number(is as usize, "question", "questions");
         wrong.push(format!("the longest path has {is} {questions}, not {said}"));
     }
-    if !wrong.is_empty() {
-        found.push(Finding::new(
-            Code::CostWrong,
-            Place::Key,
-            format!("What is claimed of this key is not so: {}.", sentence::all(&wrong)),
-            "Build the key again from this table; if it stays so, the tool is at fault.",
-        ));
-    }
+    (!wrong.is_empty()).then(|| {
+        let says = format!("What is claimed of this key is not so: {}.", sentence::all(&wrong));
+        Finding::new(Code::CostWrong, Place::Key, says, REMEDY)
+    })
+}
+
+/// Where the bound contradicts the key. A proved key reaches its bound, if it costs at all what
+/// was claimed.
+fn bound(claim: &Claim, effort: &Effort, cost_right: bool) -> Option<Finding> {
     let bound = claim.lower_bound;
-    if bound > effort.total || (claim.optimal() && bound != effort.total && wrong.is_empty()) {
-        let sentence = if bound > effort.total {
-            format!(
-                "No key is said to take less effort than {bound}, but this one takes {}.",
-                effort.total
-            )
-        } else {
-            format!(
-                "The key is said to be proved best, but its effort is {} and the proved bound \
-                 {bound}.",
-                effort.total
-            )
-        };
-        found.push(Finding::new(
-            Code::BoundWrong,
-            Place::Key,
-            sentence,
-            "Build the key again from this table; if it stays so, the tool is at fault.",
-        ));
-    }
-    found
+    let says = if bound > effort.total {
+        format!(
+            "No key is said to take less effort than {bound}, but this one takes {}.",
+            effort.total
+        )
+    } else if claim.optimal() && bound != effort.total && cost_right {
+        format!(
+            "The key is said to be proved best, but its effort is {} and the proved bound \
+             {bound}.",
+            effort.total
+        )
+    } else {
+        return None;
+    };
+    Some(Finding::new(Code::BoundWrong, Place::Key, says, REMEDY))
 }

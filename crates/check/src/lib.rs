@@ -27,11 +27,13 @@ mod tree;
 mod unknown;
 mod values;
 mod walks;
+mod weak;
 mod words;
 
 use spinney_model::{Claim, Code, Finding, Key, Matrix, Place};
 
-pub use report::{Effort, Report, Settings};
+pub use report::{Effort, Replay, Report, Settings};
+pub use weak::{WeakSettings, weak};
 
 use pairs::Pairs;
 use question::Question;
@@ -72,6 +74,8 @@ pub const CODES: &[Code] = &[
     Code::CouldBeParted,
     Code::CostWrong,
     Code::BoundWrong,
+    Code::GoalWrong,
+    Code::WishBroken,
     Code::BareComparative,
     Code::WeaselWord,
     Code::NotYesNo,
@@ -99,6 +103,7 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
     let walked = walks::walk(&values, &tree, &mut named);
     let questions: Vec<Option<Question>> =
         key.couplets.iter().map(|couplet| Question::of(matrix, couplet)).collect();
+    let left_out = claim::left_out(matrix, claim);
     let seen = Seen {
         matrix,
         values: &values,
@@ -107,6 +112,7 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
         walked: &walked,
         questions: &questions,
         settings,
+        left_out: &left_out,
     };
     let mut findings = reach::findings(&seen);
     findings.extend(unfinished(&seen));
@@ -116,7 +122,12 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
     findings.extend(threshold::findings(&seen));
     findings.extend(evidence::findings(&seen));
     findings.extend(separable::of_key(&seen));
-    findings.extend(claim.into_iter().flat_map(|claim| claim::findings(&seen, claim)));
+    let mut replay = Replay::NotReplayed;
+    if let Some(claim) = claim {
+        let (found, came_to) = claim::findings(&seen, claim);
+        findings.extend(found);
+        replay = came_to;
+    }
     findings.extend(risk::findings(&seen));
     findings.extend(words::findings(&seen));
     findings.extend(praise::findings(&seen, &findings));
@@ -132,6 +143,7 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
         effort,
         unfinished: walked.unfinished,
         walks: walked.walks,
+        replay,
     }
 }
 

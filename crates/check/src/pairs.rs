@@ -9,15 +9,20 @@ use std::collections::BTreeMap;
 use spinney_model::{CharacterIx, Difficulty, Matrix, Scale, TaxonIx};
 
 use crate::bits::Bits;
+use crate::separable::stands_before;
 use crate::settled::{self, Settled};
 use crate::values::{Has, Taken, Values};
 
+mod differences;
+mod filled;
+mod grouped;
 mod tell;
 
+pub(crate) use differences::{Difference, Differences};
 pub(crate) use tell::{fragile, gap_too_narrow};
 
 /// More kinds than this are not compared each with each: a million pairs take a second.
-const MOST_KINDS: usize = 1_500;
+pub(crate) const MOST_KINDS: usize = 1_500;
 
 /// What one cell can contribute to parting its kind from another.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -215,8 +220,12 @@ enum Parts {
 fn parts(values: &Values<'_>, character: CharacterIx, one: Fact, other: Fact) -> Parts {
     match (&values.matrix.character(character).scale, one, other) {
         (Scale::Words { states }, Fact::States(a), Fact::States(b)) => {
-            let askable = states.len() <= 6 || a.count_ones() == 1 || b.count_ones() == 1;
-            if a & b == 0 && askable { Parts::Yes } else { Parts::No }
+            let askable = if values.matrix.character(character).ordered {
+                stands_before(a, b) || stands_before(b, a)
+            } else {
+                states.len() <= 6 || a.count_ones() == 1 || b.count_ones() == 1
+            };
+            if a & b == 0 && a != 0 && b != 0 && askable { Parts::Yes } else { Parts::No }
         }
         (scale, Fact::Numbers(a, b), Fact::Numbers(c, d)) => {
             let (high, low) = (b.min(d), a.max(c));

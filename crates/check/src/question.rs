@@ -3,7 +3,7 @@
 //! An ask that does not fit the matrix (a character of another table, a threshold for a
 //! character in words) is treated like a question that nobody linked.
 
-use spinney_model::{Asked, CharacterIx, Couplet, Matrix, Scale};
+use spinney_model::{Ask, Asked, CharacterIx, Couplet, Matrix, Scale};
 
 /// A question about one character of the matrix.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -28,7 +28,11 @@ pub(crate) enum Yes {
 impl Question {
     /// The question of a couplet; None: not linked.
     pub(crate) fn of(matrix: &Matrix, couplet: &Couplet) -> Option<Self> {
-        let ask = couplet.ask.as_ref()?;
+        Self::asks(matrix, couplet.ask.as_ref()?)
+    }
+
+    /// The question of an ask; None: the matrix has nothing to answer it with.
+    pub(crate) fn asks(matrix: &Matrix, ask: &Ask) -> Option<Self> {
         let character = matrix.characters().get(ask.character.0)?;
         let yes = match (&ask.yes, &character.scale) {
             (Asked::States(asked), Scale::Words { states }) => {

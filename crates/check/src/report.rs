@@ -32,6 +32,30 @@ pub struct Effort {
     pub longest: u32,
 }
 
+/// What came of looking for the best key once more, without bounds and apart from any search.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Replay {
+    /// Nothing is claimed, or nothing that can be looked for again.
+    #[default]
+    NotReplayed,
+    /// The very same was found: of a proved key, that none is better under its wishes; of a
+    /// search that stopped, that its bound is not too high.
+    Confirmed {
+        /// How many nodes were looked at.
+        nodes: usize,
+    },
+    /// The table is too large for it.
+    TooLarge {
+        /// How many nodes were looked at before that was seen.
+        nodes: usize,
+    },
+    /// Something contradicts the claim; the findings say what.
+    Contradicted {
+        /// How many nodes were looked at.
+        nodes: usize,
+    },
+}
+
 /// The second opinion on a key.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Report {
@@ -51,6 +75,8 @@ pub struct Report {
     pub effort: Option<Effort>,
     /// Kinds that vary in too many ways to be followed to the end of all of them.
     pub unfinished: BTreeSet<TaxonIx>,
+    /// What came of replaying the proof of a claim.
+    pub replay: Replay,
 }
 
 impl Report {

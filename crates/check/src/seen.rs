@@ -1,6 +1,8 @@
 //! Everything the families of findings look at: the key, the matrix, and the walks.
 
-use spinney_model::{Couplet, Matrix, TaxonIx};
+use std::collections::BTreeSet;
+
+use spinney_model::{CharacterIx, Couplet, Matrix, TaxonIx};
 
 use crate::Settings;
 use crate::question::Question;
@@ -17,6 +19,8 @@ pub(crate) struct Seen<'a> {
     pub(crate) walked: &'a Walked,
     pub(crate) questions: &'a [Option<Question>],
     pub(crate) settings: &'a Settings,
+    /// Characters that must not be asked about, by the wishes the key was made under.
+    pub(crate) left_out: &'a BTreeSet<CharacterIx>,
 }
 
 impl<'a> Seen<'a> {
@@ -53,7 +57,6 @@ impl<'a> Seen<'a> {
 
 /// The kinds among visits, each once, in the order of the matrix.
 pub(crate) fn taxa<'v>(visits: impl IntoIterator<Item = &'v Visit>) -> Vec<TaxonIx> {
-    let taxa: std::collections::BTreeSet<TaxonIx> =
-        visits.into_iter().map(|visit| visit.taxon).collect();
+    let taxa: BTreeSet<TaxonIx> = visits.into_iter().map(|visit| visit.taxon).collect();
     taxa.into_iter().collect()
 }

@@ -1,6 +1,6 @@
 //! Lists, numbers and forms as a teacher would say them: from indices to phrases.
 
-use spinney_model::{Answer, CharacterIx, End, Matrix, Quantity, Scale, TaxonIx};
+use spinney_model::{Answer, Ask, Asked, CharacterIx, End, Matrix, Quantity, Scale, TaxonIx};
 
 use crate::tree::Tree;
 use crate::values::{Left, Taken};
@@ -87,6 +87,23 @@ pub(crate) fn form(matrix: &Matrix, character: CharacterIx, taken: &Taken) -> St
         },
         _ => String::new(),
     }
+}
+
+/// What a question asks for: "edge (toothed or spiny)", "stalk (22.5 mm or more)".
+pub(crate) fn asked(matrix: &Matrix, ask: &Ask) -> String {
+    let Some(character) = matrix.characters().get(ask.character.0) else {
+        return "something that the table does not have".to_owned();
+    };
+    let what = match (&ask.yes, &character.scale) {
+        (Asked::States(asked), Scale::Words { states }) => {
+            let named = asked.iter().filter_map(|state| states.get(state.0));
+            any(&named.cloned().collect::<Vec<_>>())
+        }
+        (Asked::AtLeast(at), scale) => format!("{} or more", amount(scale, at.thousandths())),
+        (Asked::Below(at), scale) => format!("less than {}", amount(scale, at.thousandths())),
+        (Asked::States(_), _) => "nothing that it can have".to_owned(),
+    };
+    format!("{} ({what})", character.name)
 }
 
 /// A number with its unit.

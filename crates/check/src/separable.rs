@@ -88,7 +88,7 @@ pub(crate) fn of_key(seen: &Seen<'_>) -> Vec<Finding> {
                 ),
                 format!("Strike {names} out there."),
             ));
-        } else if let Some(character) = question_for(seen.values, &heap) {
+        } else if let Some(character) = question_for(seen.values, &heap, seen.left_out) {
             let names = kinds(seen.matrix, heap.iter().map(|(taxon, _)| *taxon));
             let about = &seen.matrix.character(character).name;
             found.push(Finding::new(
@@ -106,15 +106,21 @@ pub(crate) fn of_key(seen: &Seen<'_>) -> Vec<Finding> {
 pub(crate) fn question_for(
     values: &Values<'_>,
     heap: &[(TaxonIx, &Taken)],
+    left_out: &BTreeSet<CharacterIx>,
 ) -> Option<CharacterIx> {
     if heap.len() < 2 {
         return None;
     }
-    values.matrix.character_indices().find(|character| may_ask(values, heap, *character))
+    let mut asked = values.matrix.character_indices().filter(|at| !left_out.contains(at));
+    asked.find(|character| may_ask(values, heap, *character))
 }
 
 /// Whether a question about this character is admissible for this heap.
-fn may_ask(values: &Values<'_>, heap: &[(TaxonIx, &Taken)], character: CharacterIx) -> bool {
+pub(crate) fn may_ask(
+    values: &Values<'_>,
+    heap: &[(TaxonIx, &Taken)],
+    character: CharacterIx,
+) -> bool {
     heap.iter().all(|(taxon, taken)| values.has(*taxon, character, taken) == Has::Yes)
         && match &values.matrix.character(character).scale {
             Scale::Words { states } => words_part(values, heap, character, states.len()),
@@ -131,11 +137,23 @@ fn words_part(
     character: CharacterIx,
     declared: usize,
 ) -> bool {
-    let shown: BTreeSet<u64> =
-        heap.iter().map(|(taxon, taken)| values.states(*taxon, character, taken)).collect();
+    // In a column without any state nothing is shown, and nothing can be asked.
+    let shown: BTreeSet<u64> = heap
+        .iter()
+        .map(|(taxon, taken)| values.states(*taxon, character, taken))
+        .filter(|states| *states != 0)
+        .collect();
+    if values.matrix.character(character).ordered {
+        return shown.iter().any(|one| shown.iter().any(|other| stands_before(*one, *other)));
+    }
     // Up to six states every split is a question; beyond, one state against the rest.
     let may_be_yes = |states: u64| declared <= 6 || states.count_ones() == 1;
     shown.iter().any(|one| may_be_yes(*one) && shown.iter().any(|other| one & other == 0))
+}
+
+/// Whether an order can be cut between these states and those: they all come first.
+pub(crate) fn stands_before(these: u64, those: u64) -> bool {
+    these != 0 && those != 0 && 63 - these.leading_zeros() < those.trailing_zeros()
 }
 
 fn counts_part(values: &Values<'_>, heap: &[(TaxonIx, &Taken)], c: CharacterIx) -> bool {

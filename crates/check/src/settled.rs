@@ -9,9 +9,11 @@ use std::collections::BTreeSet;
 
 use spinney_model::{CharacterIx, Governor, TaxonIx};
 
+use crate::separable::stands_before;
 use crate::values::{Has, Left, Taken, Values};
 
 /// Which governors some two kinds of the table make worth asking.
+#[derive(Clone)]
 pub(crate) struct Settled {
     worth_asking: Vec<bool>,
 }
@@ -31,10 +33,20 @@ impl Settled {
                 .filter(|taxon| values.has(*taxon, governor, &none) != Has::No)
                 .map(|taxon| values.states(taxon, governor, &none))
                 .collect();
+            let ordered = characters[governor.0].ordered;
+            let apart = |one: u64, other: u64| match ordered {
+                true => stands_before(one, other),
+                false => one & other == 0,
+            };
             worth_asking[governor.0] =
-                shown.iter().any(|one| shown.iter().any(|other| one & other == 0));
+                shown.iter().any(|one| shown.iter().any(|other| apart(*one, *other)));
         }
         Self { worth_asking }
+    }
+
+    /// The same where some two kinds make this governor worth asking after all.
+    pub(crate) fn now_worth_asking(&mut self, governor: CharacterIx) {
+        self.worth_asking[governor.0] = true;
     }
 
     /// What questions about the governors can have taken from a kind, so that it has the
@@ -74,14 +86,14 @@ pub(crate) fn lack_together(
 }
 
 /// The right states of a kind that has wrong ones as well.
-fn mixed(values: &Values<'_>, taxon: TaxonIx, governor: &Governor) -> Option<u64> {
+pub(crate) fn mixed(values: &Values<'_>, taxon: TaxonIx, governor: &Governor) -> Option<u64> {
     let right = governor.states.iter().fold(0_u64, |bits, state| bits | 1 << state.0);
     let states = values.states(taxon, governor.character, &Taken::new());
     (states & right != 0 && states & !right != 0).then_some(states & right)
 }
 
 /// The governor of a character, its governor, and so on.
-fn above<'m>(
+pub(crate) fn above<'m>(
     values: &Values<'m>,
     character: CharacterIx,
 ) -> impl Iterator<Item = &'m Governor> {

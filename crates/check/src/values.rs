@@ -216,6 +216,21 @@ impl<'m> Values<'m> {
         self.columns[character.0].candidates.as_ref()
     }
 
+    /// The whole numbers that stand in a column, in thousandths, rising.
+    pub(crate) fn wholes(&self, character: CharacterIx) -> &[i64] {
+        &self.columns[character.0].wholes
+    }
+
+    /// How many values an unknown cell of this column has (section 1).
+    pub(crate) fn unknown_has(&self, character: CharacterIx) -> usize {
+        let column = &self.columns[character.0];
+        match self.all_states(character).count_ones() as usize {
+            0 if column.wholes.is_empty() => column.cuts.len() + 1,
+            0 => column.wholes.len(),
+            states => states,
+        }
+    }
+
     /// All declared states of a character, as bits.
     pub(crate) fn all_states(&self, character: CharacterIx) -> u64 {
         match &self.matrix.character(character).scale {

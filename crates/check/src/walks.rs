@@ -45,6 +45,8 @@ pub(crate) struct Visit {
     pub(crate) taken: Taken,
     /// Whether its name stands nowhere below: it should not be here at all.
     pub(crate) stray: bool,
+    /// Its flow (section 2); None where the question cannot be put to it exactly.
+    pub(crate) flow: Option<Share>,
 }
 
 /// Why a form left the side on which its name stands.

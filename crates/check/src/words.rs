@@ -127,8 +127,8 @@ fn no_unit(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
         let bare = word.trim_start_matches(|l: char| l.is_ascii_digit() || ".,-".contains(l));
         UNITS.contains(&bare) || bare == "grams"
     });
-    // Where the table itself has no unit, its reader has said so.
-    if unit == Unit::Unstated || has_unit {
+    // A ratio has no unit. Where the table itself has none, its reader has said so.
+    if matches!(unit, Unit::Unstated | Unit::Ratio) || has_unit {
         return None;
     }
     let number = number?;

@@ -1,17 +1,25 @@
-//! Keys, costs and findings as JSON: what `key`, `check` and `explain` write, and read back.
+//! Keys, costs and findings as JSON: what `key`, `check` and `explain` write, and read back;
+//! and where a table is weak.
 //!
 //! From a key with its matrix, claim and findings to pretty-printed JSON with fields in a
 //! fixed order, and back to a key. The shape is described in `docs/key.schema.json`. The
 //! matrix itself is not in it: names of kinds, characters and states refer to the table.
 
+mod forgive;
 mod number;
 mod read;
+mod revise;
 mod shape;
+mod weak;
+mod wish_words;
 mod write;
 
-use spinney_model::{Claim, Finding, Key, Matrix, Reasons, Share};
+use spinney_model::{BestKeys, Claim, Finding, Key, Matrix, Reasons, Refusal, Share};
 
+pub use forgive::forgiving;
 pub use read::{JsonError, read_claim, read_key};
+pub use revise::{Revised, revised};
+pub use weak::weak;
 
 /// What one run has to say.
 #[derive(Clone, Copy, Debug)]
@@ -30,6 +38,27 @@ pub struct Report<'a> {
     pub questions_checked: Option<(usize, usize)>,
     /// Why each question is asked where it is; empty unless somebody wants it explained.
     pub reasons: &'a [Reasons],
+    /// Wishes that could not be fulfilled, and why.
+    pub refused: &'a [Refusal],
+    /// The best keys, one after the other, where somebody asked for them.
+    pub best_keys: Option<&'a BestKeys>,
+}
+
+impl<'a> Report<'a> {
+    /// A report on a table that says nothing yet: to be filled with what there is.
+    pub fn of(matrix: &'a Matrix) -> Self {
+        Self {
+            matrix,
+            key: None,
+            claim: None,
+            effort: None,
+            findings: &[],
+            questions_checked: None,
+            reasons: &[],
+            refused: &[],
+            best_keys: None,
+        }
+    }
 }
 
 /// What a key costs, whoever made it: nothing is said about whether another costs less.
@@ -60,7 +89,7 @@ pub fn key(key: &Key, matrix: &Matrix) -> String {
     printed(&write::key_alone(key, matrix))
 }
 
-fn printed(report: &shape::Report) -> String {
+fn printed(report: &impl serde::Serialize) -> String {
     let mut text = serde_json::to_string_pretty(report)
         .expect("strings and numbers alone always have a JSON form");
     text.push('\n');

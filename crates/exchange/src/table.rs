@@ -23,6 +23,8 @@ mod heading;
 mod kinds_sheet;
 mod number;
 mod phrase;
+mod ratios;
+mod read_right;
 mod report;
 mod second_sheet;
 mod separated;
@@ -61,7 +63,8 @@ pub struct Sources {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Settings {
     /// The safety gap of measures without one of their own, in the unit of the measure; None:
-    /// 5 (millimetres, degrees or grams). A measure without a unit has none, 0.
+    /// 5 (millimetres, degrees or grams). A measure without a unit has none, 0; a ratio has a
+    /// tenth whatever is said here.
     pub gap: Option<Quantity>,
 }
 

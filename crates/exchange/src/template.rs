@@ -108,7 +108,10 @@ fn hint(starter: &Starter) -> Result<DataValidation, XlsxError> {
 
 fn characters(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
     sheet.set_name("characters")?;
-    let widths = [20.0, 38.0, 10.0, 38.0, 8.0, 8.0, 30.0, 10.0, 11.0, 9.0, 44.0];
+    let widths = [
+        20.0, 38.0, 10.0, 38.0, 8.0, 8.0, 30.0, 10.0, 11.0, 9.0, 44.0, 16.0, 11.0, 9.0, 24.0,
+        30.0,
+    ];
     headings(sheet, looks, CHARACTER_HEADINGS.iter().map(|names| names[0]).zip(widths))?;
     for (row, starter) in (1_u32..).zip(CHARACTERS) {
         let cells = [
@@ -128,11 +131,13 @@ fn characters(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
             sheet.write_string_with_format(row, column, text, &looks.text)?;
         }
     }
-    let choices: [(u16, &[&str]); 4] = [
+    let choices: [(u16, &[&str]); 6] = [
         (2, &["words", "counts", "measure"]),
-        (4, &["mm", "cm", "°", "g", "count"]),
+        (4, &["mm", "cm", "°", "g", "ratio", "count"]),
         (7, &["easy", "fair", "hard"]),
         (9, &["yes", "no"]),
+        (12, &["eyes", "lens", "ruler"]),
+        (13, &["yes", "no"]),
     ];
     for (column, choice) in choices {
         let choice = DataValidation::new().allow_list_strings(choice)?;

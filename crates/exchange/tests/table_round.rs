@@ -7,8 +7,8 @@ use std::collections::BTreeSet;
 use fastrand::Rng;
 use spinney_exchange::table::{Settings, Source, Sources, read, write};
 use spinney_model::{
-    Cell, Character, CharacterIx, Difficulty, Governor, Matrix, OtherName, Quantity, Scale,
-    Scene, SeenOn, Share, StateIx, Taxon, Unit, Value,
+    Cell, Character, CharacterIx, Difficulty, Governor, Instrument, Matrix, OtherName,
+    Quantity, Scale, Scene, Season, SeenOn, Share, StateIx, Taxon, TaxonIx, Unit, Value,
 };
 
 /// What a name may look like at its most awkward.
@@ -86,9 +86,10 @@ fn scale(rng: &mut Rng) -> Scale {
         }
         2 => Scale::Counts,
         _ => {
-            let units = [Unit::Millimetres, Unit::Degrees, Unit::Grams, Unit::Unstated];
+            let units =
+                [Unit::Millimetres, Unit::Degrees, Unit::Grams, Unit::Ratio, Unit::Unstated];
             let gap = Quantity::from_thousandths(rng.i64(0..20_000));
-            Scale::Measure { unit: units[rng.usize(..4)], gap }
+            Scale::Measure { unit: units[rng.usize(..5)], gap }
         }
     }
 }
@@ -101,6 +102,14 @@ fn character(rng: &mut Rng, at: usize, above: &[Character]) -> Character {
         [Difficulty::Easy, Difficulty::Fair, Difficulty::Hard][rng.usize(..3)];
     character.read_right = rng.bool().then(|| rng.u8(..=100));
     character.by_touch = rng.bool();
+    character.seasons = Season::ALL.into_iter().filter(|_| rng.bool()).collect();
+    character.instrument = Instrument::ALL[rng.usize(..3)];
+    character.ordered = matches!(character.scale, Scale::Words { .. }) && rng.bool();
+    character.terms = (0..rng.usize(..3)).map(|at| name(rng, at)).collect();
+    // The first kind is always there.
+    if rng.bool() {
+        character.read_right_of.insert(TaxonIx(0), rng.u8(..=100));
+    }
     if !above.is_empty() && rng.bool() {
         let governor = rng.usize(..above.len());
         if let Scale::Words { states } = &above[governor].scale {

@@ -11,6 +11,7 @@ mod cell;
 mod character;
 mod claim;
 mod finding;
+mod forgiving;
 mod key;
 mod matrix;
 mod quantity;
@@ -30,6 +31,7 @@ pub use claim::{
     Alternative, Claim, KeptPrice, Price, Reached, Reasons, Refusal, Stopped, Wanted, WhyNot,
 };
 pub use finding::{Code, Finding, Place, Severity};
+pub use forgiving::{BothWays, Forgiving, ForgivingKeys};
 pub use key::{Couplet, Destination, End, Key, Wording};
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use quantity::{Quantity, Share, Unit};

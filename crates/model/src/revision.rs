@@ -3,7 +3,7 @@
 use crate::{Key, Share, Stopped, TaxonIx};
 
 /// A key that was made from an old one, and how change and effort are weighed
-/// (`docs/KEY.md` 14).
+/// (`docs/KEY.md` 16).
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Revision {
     /// The new key.

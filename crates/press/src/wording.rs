@@ -9,9 +9,10 @@
 
 mod grammar;
 mod numbers;
+mod ratios;
 mod states;
 
-use spinney_model::{Ask, Asked, Character, CharacterIx, Couplet, Key, Matrix, Scale, Wording};
+use spinney_model::{Ask, Asked, CharacterIx, Couplet, Key, Matrix, Scale, Wording};
 
 use grammar::{capital, from_name};
 
@@ -46,7 +47,7 @@ pub fn question(matrix: &Matrix, ask: &Ask) -> String {
     let character = matrix.character(ask.character);
     let own = character.question.as_deref().map(str::trim).filter(|text| !text.is_empty());
     let sentence = own
-        .and_then(|template| from_template(template, character, &ask.yes))
+        .and_then(|template| from_template(template, matrix, ask))
         .unwrap_or_else(|| from_name(matrix, ask));
     let sentence = capital(sentence.trim().trim_end_matches(['?', '.', ' ']));
     format!("{sentence}?")
@@ -55,7 +56,7 @@ pub fn question(matrix: &Matrix, ask: &Ask) -> String {
 /// What "yes" means, short, for lists and explanations: `leaf edge: toothed`.
 pub fn phrase(matrix: &Matrix, ask: &Ask) -> String {
     let character = matrix.character(ask.character);
-    format!("{}: {}", character.name.trim(), yes_means(character, &ask.yes))
+    format!("{}: {}", character.name.trim(), yes_means(matrix, ask))
 }
 
 /// Whether the wording of a character's questions is a person's own.
@@ -68,18 +69,23 @@ pub fn is_own(matrix: &Matrix, character: CharacterIx) -> bool {
 fn leads(matrix: &Matrix, ask: &Ask) -> (String, String) {
     let character = matrix.character(ask.character);
     let name = capital(character.name.trim());
-    let yes = yes_means(character, &ask.yes);
+    let yes = yes_means(matrix, ask);
+    let opposite = |yes| yes_means(matrix, &Ask { character: ask.character, yes });
     let no = match &ask.yes {
         Asked::States(asked) => states::joined(&states::others(character, asked)),
-        Asked::AtLeast(least) => numbers::less_than(character, *least),
-        Asked::Below(limit) => numbers::or_more(character, *limit),
+        Asked::AtLeast(least) => opposite(Asked::Below(*least)),
+        Asked::Below(limit) => opposite(Asked::AtLeast(*limit)),
     };
     (format!("{name}: {yes}"), format!("{name}: {no}"))
 }
 
 /// The yes side in words: `toothed or spiny`, `22.5 mm or more`.
-fn yes_means(character: &Character, asked: &Asked) -> String {
-    match asked {
+fn yes_means(matrix: &Matrix, ask: &Ask) -> String {
+    if let Some(compared) = ratios::yes_means(matrix, ask) {
+        return compared;
+    }
+    let character = matrix.character(ask.character);
+    match &ask.yes {
         Asked::States(asked) => states::joined(&states::names(character, asked)),
         Asked::AtLeast(least) => numbers::or_more(character, *least),
         Asked::Below(limit) => numbers::less_than(character, *limit),
@@ -88,7 +94,12 @@ fn yes_means(character: &Character, asked: &Asked) -> String {
 
 /// A person's own wording with the states or the threshold in it; None where it cannot ask
 /// for them.
-fn from_template(template: &str, character: &Character, asked: &Asked) -> Option<String> {
+fn from_template(template: &str, matrix: &Matrix, ask: &Ask) -> Option<String> {
+    let character = matrix.character(ask.character);
+    if character.ratio_of.is_some() {
+        return ratios::in_template(template, matrix, ask);
+    }
+    let asked = &ask.yes;
     let yes_no = states::is_yes_no(character);
     let wanted = match asked {
         Asked::States(asked) => states::joined(&states::names(character, asked)),

@@ -42,6 +42,12 @@ pub(crate) enum Verb {
     Explain(Explain),
     /// Look at a table without making a key: what was understood, what is still alike.
     Table(LookAtTable),
+    /// Say where a table is weak: what hangs on one column, what to go and look at next.
+    Weak(Weak),
+    /// Give doubtful kinds a second place, so that pupils who misread come out right all the same.
+    Forgive(Forgive),
+    /// Change last season's key as little as this season's table allows.
+    Revise(Revise),
     /// Write an empty table to fill in, with questions for leaves to start from.
     Template(Template),
 }
@@ -244,6 +250,91 @@ pub(crate) struct Template {
     pub(crate) force: bool,
 }
 
+#[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  \
+    spinney revise finds.csv --old last-spring.txt\n  \
+    spinney revise finds.csv --old visit/key.json --loss 0.5 --out visit-again\n  \
+    spinney revise finds.csv --old last-spring.txt --hand leaf --season autumn")]
+pub(crate) struct Revise {
+    #[command(flatten)]
+    pub(crate) table: Table,
+    /// Last season's key: words (numbered questions or paired leads) or our JSON; `-` reads
+    /// stdin.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) old: PathBuf,
+    /// What its questions mean in the table, where that had to be asked back.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) links: Option<PathBuf>,
+    /// Steps a find that the key may take more than the best one, so that fewer questions
+    /// change. 0: the best key, with the fewest changes.
+    #[arg(
+        long,
+        value_name = "STEPS",
+        default_value = "0.25",
+        value_parser = loss,
+        allow_negative_numbers = true
+    )]
+    pub(crate) loss: spinney_model::Share,
+    /// What is in the hand. Only what can be seen on it is asked.
+    #[arg(long, value_name = "FORM", value_enum)]
+    pub(crate) hand: Option<Hand>,
+    /// The season. Only what can be seen then is asked.
+    #[arg(long, value_enum)]
+    pub(crate) season: Option<Season>,
+    /// How many heaps may be taken apart before the best so far is given.
+    #[arg(
+        long,
+        value_name = "HEAPS",
+        default_value_t = spinney_build::Revising::default().budget.heaps
+    )]
+    pub(crate) budget: u64,
+    #[command(flatten)]
+    pub(crate) sheets: Sheets,
+    #[command(flatten)]
+    pub(crate) answer: Answer,
+}
+
+#[derive(Args, Debug)]
+#[command(after_help = "A second place: one kind that is looked for on the wrong side of one question \
+    as well.\n\
+    How often each question is read right stands in the column `read right` of the sheet\n\
+    `characters`; where nobody said, 95, 90, 80 of 100 for easy, fair, hard ones.\n\n\
+    Examples:\n  \
+    spinney forgive finds.csv\n  \
+    spinney forgive finds.csv --places 3 --hand leaf --season autumn")]
+pub(crate) struct Forgive {
+    #[command(flatten)]
+    pub(crate) table: Table,
+    /// How many second places the printed key may have; with fewer, what each would bring.
+    #[arg(long, value_name = "N", default_value_t = 2, value_parser = clap::value_parser!(u32).range(0..=3))]
+    pub(crate) places: u32,
+    /// What is in the hand. Only what can be seen on it is asked.
+    #[arg(long, value_name = "FORM", value_enum)]
+    pub(crate) hand: Option<Hand>,
+    /// The season. Only what can be seen then is asked.
+    #[arg(long, value_enum)]
+    pub(crate) season: Option<Season>,
+    /// Never ask about these columns (commas between, or several times).
+    #[arg(long, value_name = "COLUMNS")]
+    pub(crate) never: Vec<String>,
+    /// How many heaps may be taken apart for each key before the best so far is given.
+    #[arg(long, value_name = "HEAPS", default_value_t = spinney_build::Budget::default().heaps)]
+    pub(crate) budget: u64,
+    /// How to answer; the JSON is described in docs/forgive.schema.json.
+    #[arg(long, value_enum, default_value = "text")]
+    pub(crate) format: Format,
+}
+
+/// Steps such as `0.25`, `0,5` or `1`.
+fn loss(text: &str) -> Result<spinney_model::Share, String> {
+    let wrong = || "the loss is a number of steps a find, such as 0.25 or 1".to_owned();
+    let number: f64 = text.trim().replace(',', ".").parse().map_err(|_| wrong())?;
+    if !(0.0..=1000.0).contains(&number) {
+        return Err("the loss is 0 steps a find or more, and at most 1000".to_owned());
+    }
+    Ok(spinney_model::Share::new((number * 1000.0).round() as i128, 1000))
+}
+
 /// A length such as `5`, `2.5` or `2,5`.
 fn gap(text: &str) -> Result<spinney_model::Quantity, String> {
     let number: f64 = text
@@ -340,4 +431,30 @@ impl Best {
             Self::NoRuler => Goal::FewestRulers,
         }
     }
+}
+
+#[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  \
+    spinney weak finds.csv\n  \
+    spinney weak finds.csv --next 30 --all-pairs\n  \
+    spinney weak - --format json < finds.csv")]
+pub(crate) struct Weak {
+    #[command(flatten)]
+    pub(crate) table: Table,
+    /// How many blank cells are named that are worth a look, the most useful first.
+    #[arg(long, value_name = "N", default_value_t = 10)]
+    pub(crate) next: usize,
+    /// How many steps each of the two searches for the fewest columns may take.
+    #[arg(
+        long,
+        value_name = "STEPS",
+        default_value_t = spinney_check::WeakSettings::default().steps
+    )]
+    pub(crate) budget: u64,
+    /// How to answer; the JSON is described in docs/weak.schema.json.
+    #[arg(long, value_enum, default_value = "text")]
+    pub(crate) format: Format,
+    /// Name every pair that is alike or hangs on one column, not only the first.
+    #[arg(long)]
+    pub(crate) all_pairs: bool,
 }

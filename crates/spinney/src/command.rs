@@ -3,9 +3,12 @@
 pub(crate) mod check;
 pub(crate) mod demo;
 pub(crate) mod explain;
+pub(crate) mod forgive;
 pub(crate) mod key;
+pub(crate) mod revise;
 pub(crate) mod table;
 pub(crate) mod template;
+pub(crate) mod weak;
 pub(crate) mod wishes;
 
 use spinney_build::{Built, Progress as Found, Search};

@@ -36,6 +36,9 @@ fn run(verb: Verb) -> ExitCode {
         Verb::Check(args) => command::check::run(&args),
         Verb::Explain(args) => command::explain::run(&args),
         Verb::Table(args) => command::table::run(&args),
+        Verb::Weak(args) => command::weak::run(&args),
+        Verb::Forgive(args) => command::forgive::run(&args),
+        Verb::Revise(args) => command::revise::run(&args),
         Verb::Template(args) => command::template::run(&args),
     };
     match done {

@@ -1,7 +1,11 @@
 //! Findings, costs and claims in words, for a terminal or a text file.
 
+mod forgiving;
+mod revision;
 mod wishes;
 
+pub(crate) use forgiving::forgiving;
+pub(crate) use revision::revision;
 pub(crate) use wishes::left_together;
 
 use std::fmt::Write;

@@ -17,14 +17,14 @@ use crate::exact::Solver;
 use crate::heap::Heap;
 
 /// A new key over a heap.
-#[derive(Clone, Debug)]
+#[derive(Clone)]
 pub(super) enum Laid {
     End(Heap),
     Couplet(Box<LaidCouplet>),
 }
 
 /// A question of the new key.
-#[derive(Clone, Debug)]
+#[derive(Clone)]
 pub(super) struct LaidCouplet {
     pub(super) heap: Heap,
     /// Its number in the ground.
@@ -55,6 +55,14 @@ impl Laid {
         match self {
             Self::End(_) => 0,
             Self::Couplet(couplet) => couplet.size,
+        }
+    }
+
+    /// The same key, all of it new.
+    fn all_added(&self) -> Self {
+        match self {
+            Self::End(heap) => Self::End(heap.clone()),
+            Self::Couplet(couplet) => couplet.all_added(),
         }
     }
 
@@ -112,7 +120,7 @@ impl Laid {
 
 /// The first question that a heap could be asked, where nothing was chosen yet.
 fn first_offered(solver: &Solver, heap: &Heap) -> Option<usize> {
-    if solver.ground.layout.size(heap) < 2 || solver.memory.contains_key(heap) {
+    if solver.ground.layout.size(heap) < 2 {
         return None;
     }
     let candidates = solver.offered(heap).candidates;
@@ -122,7 +130,8 @@ fn first_offered(solver: &Solver, heap: &Heap) -> Option<usize> {
 struct Comparison<'a> {
     solver: &'a Solver,
     old: &'a Old,
-    seen: FxHashMap<(*const LaidCouplet, Place), u32>,
+    /// By the couplet's address: the new key stands still while it is compared.
+    seen: FxHashMap<(*const LaidCouplet, usize), u32>,
 }
 
 /// What becomes of a question of the new key, or of the old one at its place.
@@ -136,37 +145,40 @@ enum Turn {
 
 impl Comparison<'_> {
     fn distance(&mut self, new: &Laid, place: Place) -> u32 {
-        let (Laid::Couplet(couplet), Some(_)) = (new, place) else {
-            return new.size() + self.old.size(place);
-        };
-        let name = (&raw const **couplet, place);
+        match (new, place) {
+            (Laid::Couplet(couplet), Some(at)) => self.distance_at(couplet, at),
+            _ => new.size() + self.old.size(place),
+        }
+    }
+
+    fn distance_at(&mut self, couplet: &LaidCouplet, at: usize) -> u32 {
+        let name = (&raw const *couplet, at);
         if let Some(distance) = self.seen.get(&name) {
             return *distance;
         }
-        let turns = self.turns(couplet, place);
-        let distances = turns.into_iter().map(|turn| self.with(couplet, place, turn));
-        let distance = distances.min().unwrap_or(0);
+        let turns = self.turns(couplet, at);
+        let distances = turns.into_iter().map(|turn| self.with(couplet, at, turn));
+        let distance = distances.min().expect("a question can always be rewritten");
         self.seen.insert(name, distance);
         distance
     }
 
-    fn turns(&self, couplet: &LaidCouplet, place: Place) -> Vec<Turn> {
-        let mut turns = Vec::new();
-        if let Some(crossed) = self.same(couplet, place) {
-            turns.push(Turn::Kept { crossed });
-        }
-        for way in [false, true] {
-            turns.push(Turn::Rewritten { crossed: way });
-        }
-        for yes in [true, false] {
-            turns.extend([Turn::Struck { yes }, Turn::Added { yes }]);
-        }
-        turns
+    fn turns(&self, couplet: &LaidCouplet, at: usize) -> Vec<Turn> {
+        let kept = self.same(couplet, at).map(|crossed| Turn::Kept { crossed });
+        let others = [
+            Turn::Rewritten { crossed: false },
+            Turn::Rewritten { crossed: true },
+            Turn::Struck { yes: true },
+            Turn::Struck { yes: false },
+            Turn::Added { yes: true },
+            Turn::Added { yes: false },
+        ];
+        kept.into_iter().chain(others).collect()
     }
 
     /// Whether the old question is asked, and whether its answers are exchanged.
-    fn same(&self, couplet: &LaidCouplet, place: Place) -> Option<bool> {
-        let question = self.old.places[place?].question?;
+    fn same(&self, couplet: &LaidCouplet, at: usize) -> Option<bool> {
+        let question = self.old.places[at].question?;
         let ground = &self.solver.ground;
         let character = |at: usize| ground.questions[at].ask.character;
         if character(question) != character(couplet.question) {
@@ -174,49 +186,88 @@ impl Comparison<'_> {
         }
         let (old_yes, old_no, _) = parted(self.solver, &couplet.heap, question)?;
         let (yes, no, _) = parted(self.solver, &couplet.heap, couplet.question)?;
-        if (&old_yes, &old_no) == (&yes, &no) {
-            Some(false)
-        } else if (&old_yes, &old_no) == (&no, &yes) {
-            Some(true)
-        } else {
-            None
-        }
+        let straight = (&old_yes, &old_no) == (&yes, &no);
+        let crossed = (&old_yes, &old_no) == (&no, &yes);
+        (straight || crossed).then_some(!straight)
     }
 
-    fn with(&mut self, couplet: &LaidCouplet, place: Place, turn: Turn) -> u32 {
-        let Some(at) = place else { return couplet.size };
-        let (old_yes, old_no) = (self.old.places[at].yes, self.old.places[at].no);
+    fn with(&mut self, couplet: &LaidCouplet, at: usize, turn: Turn) -> u32 {
         match turn {
             Turn::Kept { crossed } | Turn::Rewritten { crossed } => {
-                let (yes, no) = if crossed { (old_no, old_yes) } else { (old_yes, old_no) };
+                let (yes, no) = self.below(at, crossed);
                 let own = u32::from(matches!(turn, Turn::Rewritten { .. }));
                 own + self.distance(&couplet.yes, yes) + self.distance(&couplet.no, no)
             }
             Turn::Struck { yes } => {
-                let (on, lost) = if yes { (old_yes, old_no) } else { (old_no, old_yes) };
-                let whole = couplet.clone_shallow(self, on);
-                1 + self.old.size(lost) + whole
+                let (on, lost) = self.below(at, !yes);
+                let rest = on.map_or(couplet.size, |on| self.distance_at(couplet, on));
+                1 + self.old.size(lost) + rest
             }
             Turn::Added { yes } => {
-                let (on, far) =
-                    if yes { (&couplet.yes, &couplet.no) } else { (&couplet.no, &couplet.yes) };
-                1 + far.size() + self.distance(on, place)
+                let (on, far) = couplet.sides(yes);
+                1 + far.size() + self.distance(on, Some(at))
             }
         }
     }
 
-    fn couplet_at(&mut self, couplet: &LaidCouplet, place: Place) -> u32 {
-        if place.is_none() {
-            return couplet.size;
+    /// The places after a yes and after a no, or the other way round.
+    fn below(&self, at: usize, crossed: bool) -> (Place, Place) {
+        let (yes, no) = (self.old.places[at].yes, self.old.places[at].no);
+        if crossed { (no, yes) } else { (yes, no) }
+    }
+
+    /// The new key again, each question with where it comes from.
+    fn traced(&mut self, new: &Laid, place: Place) -> Laid {
+        match (new, place) {
+            (Laid::Couplet(couplet), Some(at)) => self.traced_at(couplet, at),
+            _ => new.all_added(),
         }
-        let name = (&raw const *couplet, place);
-        if let Some(distance) = self.seen.get(&name) {
-            return *distance;
+    }
+
+    fn traced_at(&mut self, couplet: &LaidCouplet, at: usize) -> Laid {
+        let mut best = (u32::MAX, Turn::Rewritten { crossed: false });
+        for turn in self.turns(couplet, at) {
+            let distance = self.with(couplet, at, turn);
+            if distance < best.0 {
+                best = (distance, turn);
+            }
         }
-        let turns = self.turns(couplet, place);
-        let distances = turns.into_iter().map(|turn| self.with(couplet, place, turn));
-        let distance = distances.min().unwrap_or(0);
-        self.seen.insert(name, distance);
-        distance
+        let LaidCouplet { heap, question, .. } = couplet;
+        match best.1 {
+            Turn::Kept { crossed } => {
+                let (yes, no) = couplet.sides(!crossed);
+                let (old_yes, old_no) = self.below(at, false);
+                let old = self.old.places[at].question.unwrap_or(*question);
+                let (yes, no) = (self.traced(yes, old_yes), self.traced(no, old_no));
+                Laid::join(heap, old, From::Kept(at), yes, no)
+            }
+            Turn::Rewritten { crossed } => {
+                let (yes, no) = self.below(at, crossed);
+                let (yes, no) = (self.traced(&couplet.yes, yes), self.traced(&couplet.no, no));
+                Laid::join(heap, *question, From::Rewritten(at), yes, no)
+            }
+            Turn::Struck { yes } => match self.below(at, !yes).0 {
+                Some(on) => self.traced_at(couplet, on),
+                None => couplet.all_added(),
+            },
+            Turn::Added { yes } => {
+                let on = |side| if side { Some(at) } else { None };
+                let (of_yes, of_no) =
+                    (self.traced(&couplet.yes, on(yes)), self.traced(&couplet.no, on(!yes)));
+                Laid::join(heap, *question, From::Added, of_yes, of_no)
+            }
+        }
+    }
+}
+
+impl LaidCouplet {
+    fn all_added(&self) -> Laid {
+        let (yes, no) = (self.yes.all_added(), self.no.all_added());
+        Laid::join(&self.heap, self.question, From::Added, yes, no)
+    }
+
+    /// The yes side and the no side, or the other way round.
+    fn sides(&self, yes_first: bool) -> (&Laid, &Laid) {
+        if yes_first { (&self.yes, &self.no) } else { (&self.no, &self.yes) }
     }
 }

@@ -139,7 +139,8 @@ fn is_foreign(ground: &Ground, question: usize) -> bool {
         Asked::States(_) => true,
         Asked::AtLeast(_) | Asked::Below(_) => {
             let matrix = &ground.matrix;
-            let measured = matches!(matrix.character(ask.character).scale, Scale::Measure { .. });
+            let measured =
+                matches!(matrix.character(ask.character).scale, Scale::Measure { .. });
             // Between known ranges some candidate lies as well, where all pairs of ranges are
             // looked at; an unknown measure is cut at the very threshold.
             let all_pairs = matrix.taxa().len() <= split::MOST_ENDS;

@@ -13,13 +13,15 @@ use crate::set::Set;
 pub(super) struct Opened {
     /// Of several questions that make the same two heaps, the cheapest.
     pub(super) candidates: Vec<Candidate>,
+    /// For each the fewest and the most questions of its yes side and of its no side.
+    pub(super) sides: Vec<[(u32, u32); 2]>,
     pub(super) end: bool,
     /// No key of this heap has fewer questions.
     pub(super) least: u32,
 }
 
 impl Opened {
-    pub(super) fn of(solver: &Solver, heap: &Heap) -> Self {
+    pub(super) fn of(solver: &Solver, always: &Always, heap: &Heap) -> Self {
         let offered = solver.offered(heap);
         let mut candidates = offered.candidates;
         candidates.sort_by_key(|candidate| (candidate.own, candidate.question));
@@ -35,7 +37,12 @@ impl Opened {
             join(&mut with, &only(solver, &candidate.yes, &candidate.no));
         }
         let least = clique(&with, layout.kinds(heap)).saturating_sub(1);
-        Self { candidates, end: offered.end, least }
+        let questions = |side: &Heap| always.questions(solver, side);
+        let sides = candidates
+            .iter()
+            .map(|candidate| [questions(&candidate.yes), questions(&candidate.no)])
+            .collect();
+        Self { candidates, sides, end: offered.end, least }
     }
 }
 

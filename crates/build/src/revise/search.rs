@@ -10,6 +10,7 @@ use rustc_hash::FxHashMap;
 
 use super::old::{Old, Place};
 use super::opened::{Always, Opened, parted};
+use super::step::{On, Step};
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
 use crate::heap::Heap;
@@ -44,50 +45,6 @@ struct At {
 }
 
 const NOTHING: At = At { lower: 0, upper: NEVER, step: Step::End };
-
-/// What is done first at a heap and a place.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Step {
-    /// Nothing is asked: the rest of the old key is struck out.
-    End,
-    /// The best key of the heap, all of it new.
-    Best,
-    /// The old question stays; so many changes after a yes.
-    Keep { after_yes: u32 },
-    /// The old question is struck out; the old yes side, or no side, follows.
-    Strike { yes: bool },
-    /// Another question; so many changes after a yes.
-    Ask { question: usize, on: On, after_yes: u32 },
-}
-
-/// Where the old key goes on after another question.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum On {
-    /// Rewritten: the old yes side follows a yes, the old no side a no.
-    Straight,
-    /// Rewritten the other way round.
-    Crossed,
-    /// New: the old question itself follows a yes.
-    Yes,
-    /// New: the old question itself follows a no.
-    No,
-    /// There is no old key here.
-    Nowhere,
-}
-
-impl On {
-    /// The places that follow a yes and a no.
-    pub(super) fn places(self, place: Place, old: &Old) -> (Place, Place) {
-        let below = || place.map_or((None, None), |at| (old.places[at].yes, old.places[at].no));
-        match self {
-            Self::Straight => below(),
-            Self::Crossed => (below().1, below().0),
-            Self::Yes => (place, None),
-            Self::No => (None, place),
-            Self::Nowhere => (None, None),
-        }
-    }
-}
 
 /// Two heaps at their places under a question.
 struct Pair<'h> {
@@ -148,7 +105,12 @@ impl<'a> Search<'a> {
     }
 
     /// What is known with at most so many changes: at least, at most.
-    pub(super) fn known(&mut self, heap: &Heap, place: Place, changes: u32) -> (Effort, Effort) {
+    pub(super) fn known(
+        &mut self,
+        heap: &Heap,
+        place: Place,
+        changes: u32,
+    ) -> (Effort, Effort) {
         if self.solver.ground.layout.size(heap) < 2 {
             let fine = changes >= self.old.size(place);
             return if fine { (0, 0) } else { (NEVER, NEVER) };
@@ -225,7 +187,7 @@ impl<'a> Search<'a> {
         if let Some(opened) = self.opened.get(heap) {
             return opened.clone();
         }
-        let opened = Rc::new(Opened::of(self.solver, heap));
+        let opened = Rc::new(Opened::of(self.solver, &self.always, heap));
         self.opened.insert(heap.clone(), opened.clone());
         opened
     }
@@ -236,20 +198,14 @@ impl<'a> Search<'a> {
             return *size;
         }
         let sides = self.solver.choice(heap).and_then(|at| parted(self.solver, heap, at));
-        let size = sides.map_or(0, |(yes, no, _)| 1 + self.best_size(&yes) + self.best_size(&no));
+        let size =
+            sides.map_or(0, |(yes, no, _)| 1 + self.best_size(&yes) + self.best_size(&no));
         self.best_size.insert(heap.clone(), size);
         size
     }
 
     /// Tries everything that may be done first, the most promising first.
-    fn try_ways(
-        &mut self,
-        heap: &Heap,
-        place: Place,
-        changes: u32,
-        goal: Effort,
-        at: &mut At,
-    ) {
+    fn try_ways(&mut self, heap: &Heap, place: Place, changes: u32, goal: Effort, at: &mut At) {
         let opened = self.open(heap);
         let size = self.old.size(place);
         let too_few = opened.least.saturating_sub(size);
@@ -281,7 +237,8 @@ impl<'a> Search<'a> {
         let (yes, no) = (self.old.places[here].yes, self.old.places[here].no);
         let mut least = NEVER;
         let question = self.old.places[here].question;
-        if let Some((of_yes, of_no, own)) = question.and_then(|q| parted(self.solver, heap, q)) {
+        if let Some((of_yes, of_no, own)) = question.and_then(|q| parted(self.solver, heap, q))
+        {
             let pair = Pair { own, yes: (&of_yes, yes), no: (&of_no, no) };
             let step = |after_yes| Step::Keep { after_yes };
             least = least.min(self.try_pair(&pair, changes, goal, at, &step));
@@ -332,6 +289,10 @@ impl<'a> Search<'a> {
             }
             for on in ways {
                 let (yes, no) = on.places(place, self.old);
+                let [of_yes, of_no] = opened.sides[number];
+                if 1 + self.gap(of_yes, yes) + self.gap(of_no, no) > changes {
+                    continue;
+                }
                 let pair = Pair {
                     own: candidate.own,
                     yes: (&candidate.yes, yes),
@@ -343,6 +304,12 @@ impl<'a> Search<'a> {
             }
         }
         least
+    }
+
+    /// By how many questions any key of a heap has more than the old one at a place, or fewer.
+    fn gap(&self, (fewest, most): (u32, u32), place: Place) -> u32 {
+        let size = self.old.size(place);
+        size.saturating_sub(most).max(fewest.saturating_sub(size))
     }
 
     /// Shares the changes between two heaps in every way; the least that may take.
@@ -375,9 +342,8 @@ impl<'a> Search<'a> {
     fn both(&mut self, pair: &Pair<'_>, after: (u32, u32), goal: Effort) -> (Effort, Effort) {
         let mut yes = self.known(pair.yes.0, pair.yes.1, after.0);
         let mut no = self.known(pair.no.0, pair.no.1, after.1);
-        let mut lower = |yes: (Effort, Effort), no: (Effort, Effort)| {
-            (pair.own + yes.0 + no.0).min(NEVER)
-        };
+        let lower =
+            |yes: (Effort, Effort), no: (Effort, Effort)| (pair.own + yes.0 + no.0).min(NEVER);
         // The side with fewer changes left is looked at first: it rules more out.
         let mut order = [true, false];
         if after.1 < after.0 {
@@ -395,8 +361,7 @@ impl<'a> Search<'a> {
                 no = self.refine(pair.no.0, pair.no.1, after.1, goal);
             }
         }
-        let upper =
-            if yes.1 < NEVER && no.1 < NEVER { pair.own + yes.1 + no.1 } else { NEVER };
+        let upper = if yes.1 < NEVER && no.1 < NEVER { pair.own + yes.1 + no.1 } else { NEVER };
         (lower(yes, no), upper)
     }
 }

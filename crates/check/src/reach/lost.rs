@@ -69,7 +69,7 @@ pub(crate) fn forgotten(seen: &Seen<'_>) -> BTreeSet<TaxonIx> {
 fn empty_key(seen: &Seen<'_>) -> Vec<Finding> {
     let none = Vec::new();
     let heap: Vec<_> = seen.matrix.taxon_indices().map(|taxon| (taxon, &none)).collect();
-    let could = crate::separable::question_for(seen.values, &heap);
+    let could = crate::separable::question_for(seen.values, &heap, seen.left_out);
     could
         .map(|character| {
             let name = &seen.matrix.character(character).name;

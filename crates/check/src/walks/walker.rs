@@ -4,12 +4,11 @@ use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 
 use num_traits::{CheckedAdd, CheckedMul};
-use spinney_model::{
-    Answer, Character, CharacterIx, Difficulty, Instrument, Share, Step, TaxonIx, Value, Walk,
-};
+use spinney_model::{Answer, CharacterIx, Share, Step, TaxonIx, Value, Walk};
 
 use super::live::Live;
 use super::{Cause, Effort, Named, Stray, Visit, Walked};
+use crate::claim::steps;
 use crate::question::Question;
 use crate::tree::{ANSWERS, To, Tree};
 use crate::values::{Has, Left, Taken, Values};
@@ -92,7 +91,8 @@ impl Walker<'_, '_, '_> {
             && asked.is_some_and(|asked| {
                 goes != [true, true] || !self.values.is_range(self.taxon, asked.character)
             });
-        self.add_effort(couplet, form.flow.filter(|_| allowed));
+        let flow = form.flow.filter(|_| allowed);
+        self.add_effort(couplet, flow);
         for (side, answer) in sides.into_iter().zip(ANSWERS) {
             let doubtful = form.doubtful || (guessed && goes == [true, true]);
             let next = match (side, asked) {
@@ -116,6 +116,7 @@ impl Walker<'_, '_, '_> {
             has,
             taken: form.taken,
             stray,
+            flow,
         });
     }
 
@@ -337,15 +338,4 @@ fn together(one: &Taken, other: &Taken) -> Taken {
         ))
     };
     one.iter().filter_map(join).collect()
-}
-
-/// What one question about this character takes.
-fn steps(character: &Character) -> i128 {
-    let instrument = if character.instrument == Instrument::Eyes { 1 } else { 2 };
-    instrument
-        * match character.difficulty {
-            Difficulty::Easy => 1,
-            Difficulty::Fair => 2,
-            Difficulty::Hard => 3,
-        }
 }

@@ -63,6 +63,8 @@ pub(crate) fn random_matrix(rng: &mut Rng, governed: bool) -> Matrix {
         let mut character = Character::named(format!("c{c}"), scale);
         character.difficulty =
             [Difficulty::Easy, Difficulty::Fair, Difficulty::Hard][rng.usize(..3)];
+        let words = matches!(character.scale, Scale::Words { .. });
+        character.ordered = words && rng.usize(..3) == 0;
         if governed && c > 0 && rng.bool() {
             let words: Vec<usize> = (0..c)
                 .filter(|c| matches!(characters[*c].scale, Scale::Words { .. }))

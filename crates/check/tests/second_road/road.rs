@@ -291,7 +291,13 @@ impl Layout<'_> {
             match &character.scale {
                 Scale::Words { states } => {
                     for bits in 1..(1_u32 << states.len()) - 1 {
-                        let yes = (0..states.len()).filter(|s| bits >> s & 1 == 1).map(StateIx);
+                        let has = |state: usize| bits >> state & 1 == 1;
+                        let changes =
+                            (1..states.len()).filter(|s| has(*s) != has(*s - 1)).count();
+                        if character.ordered && changes != 1 {
+                            continue;
+                        }
+                        let yes = (0..states.len()).filter(|s| has(*s)).map(StateIx);
                         let yes = Asked::States(yes.collect());
                         asks.push(Ask { character: character_ix, yes });
                     }

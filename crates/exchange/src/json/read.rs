@@ -8,10 +8,14 @@ use std::fmt;
 
 use spinney_model::{
     Ask, Asked, Claim, Code, Couplet, Destination, End, Finding, KeptPrice, Key, Matrix, Place,
-    Quantity, Scale, Share, StateIx, Stopped, TaxonIx, Wishes, Wording,
+    Quantity, Scale, Share, StateIx, Stopped, TaxonIx, Wording,
 };
 
 use super::{number, shape};
+
+mod wished;
+
+use wished::Names;
 
 /// The kinds by name.
 type Kinds<'m> = BTreeMap<&'m str, TaxonIx>;
@@ -95,13 +99,17 @@ pub fn read_key(text: &str, matrix: &Matrix) -> Result<(Key, Vec<Finding>), Json
     Ok((Key { couplets }, findings))
 }
 
-/// Reads what was claimed of the key; None if nothing was.
+/// Reads what was claimed of the key, None if nothing was; and what its wishes name that the
+/// table does not have.
 ///
 /// **Errors**: the text is not JSON of our shape, or a cost is not a number of ours.
-pub fn read_claim(text: &str, matrix: &Matrix) -> Result<Option<Claim>, JsonError> {
+pub fn read_claim(
+    text: &str,
+    matrix: &Matrix,
+) -> Result<(Option<Claim>, Vec<Finding>), JsonError> {
     let report: shape::Report = parsed(text)?;
     let (Some(cost), Some(proof)) = (report.cost, report.proof) else {
-        return Ok(None);
+        return Ok((None, Vec::new()));
     };
     let stopped = match (proof.optimal, proof.stopped.as_deref()) {
         (true, _) => None,
@@ -109,7 +117,9 @@ pub fn read_claim(text: &str, matrix: &Matrix) -> Result<Option<Claim>, JsonErro
         (false, _) => Some(Stopped::Budget),
     };
     let kept = report.kept_price.map(|kept| kept_price(kept, matrix)).transpose()?;
-    Ok(Some(Claim {
+    let mut names = Names { matrix, findings: Vec::new() };
+    let (wishes, within) = wished::wishes(report.wishes.unwrap_or_default(), &mut names);
+    let claim = Claim {
         total: share("total", cost.total_exact, &cost.total)?,
         lower_bound: share("lower_bound", proof.lower_bound_exact, &proof.lower_bound)?,
         mean_steps: share("mean_steps", cost.mean_steps_exact, &cost.mean_steps)?,
@@ -117,11 +127,12 @@ pub fn read_claim(text: &str, matrix: &Matrix) -> Result<Option<Claim>, JsonErro
         stopped,
         heaps: proof.heaps,
         kept,
-        wishes: Wishes::default(),
-        reached: Vec::new(),
-        prices: Vec::new(),
-        within: Vec::new(),
-    }))
+        wishes,
+        reached: wished::reached(report.reached, &mut names)?,
+        prices: wished::prices(report.prices, &mut names)?,
+        within,
+    };
+    Ok((Some(claim), names.findings))
 }
 
 fn kept_price(kept: shape::KeptPrice, matrix: &Matrix) -> Result<KeptPrice, JsonError> {

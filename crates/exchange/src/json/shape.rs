@@ -6,6 +6,10 @@
 use serde::{Deserialize, Serialize};
 use serde_json::Number;
 
+mod wished;
+
+pub(super) use wished::{Early, Kept, Price, Reached, Refused, Wishes};
+
 #[derive(Serialize, Deserialize)]
 pub(super) struct Report {
     pub(super) key: Option<Key>,
@@ -16,11 +20,44 @@ pub(super) struct Report {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) kept_price: Option<KeptPrice>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) wishes: Option<Wishes>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) reached: Vec<Reached>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) prices: Vec<Price>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) refused: Vec<Refused>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) links: Option<Checked>,
     #[serde(default)]
     pub(super) findings: Vec<Finding>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) reasons: Vec<Reasons>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) best_keys: Option<BestKeys>,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct BestKeys {
+    pub(super) keys: Vec<OneOfTheBest>,
+    pub(super) sure: bool,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) as_good: Option<AsGood>,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct OneOfTheBest {
+    pub(super) key: Key,
+    pub(super) total: Number,
+    #[serde(default)]
+    pub(super) total_exact: Option<String>,
+}
+
+/// Whole numbers that may be larger than a JSON number holds exactly.
+#[derive(Serialize, Deserialize)]
+pub(super) struct AsGood {
+    pub(super) keys: String,
+    pub(super) nestings: String,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -129,7 +166,25 @@ pub(super) struct Reasons {
     pub(super) couplet: u32,
     pub(super) kinds: usize,
     pub(super) heaps: Heaps,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) also: Vec<Also>,
     pub(super) alternatives: Vec<Alternative>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) blocked: Vec<Blocked>,
+}
+
+/// The pupil's second look.
+#[derive(Serialize, Deserialize)]
+pub(super) struct Also {
+    pub(super) ask: Ask,
+    /// Whether its yes is the no of the couplet.
+    pub(super) opposite: bool,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Blocked {
+    pub(super) character: String,
+    pub(super) kind: String,
 }
 
 #[derive(Serialize, Deserialize)]
@@ -142,6 +197,8 @@ pub(super) struct Heaps {
 #[derive(Serialize, Deserialize)]
 pub(super) struct Alternative {
     pub(super) ask: Ask,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) heaps: Option<Heaps>,
     pub(super) extra: Number,
     #[serde(default)]
     pub(super) extra_exact: Option<String>,

@@ -6,9 +6,10 @@ use std::collections::BTreeSet;
 
 use serde_json::{Value, json};
 use spinney_model::{
-    Alternative, Ask, Asked, CharacterIx, Claim, Code, Couplet, Destination, End, Finding,
-    KeptPrice, Key, Matrix, Place, Quantity, Reasons, Share, StateIx, Stopped, TaxonIx, Wishes,
-    Wording,
+    Alternative, AsGood, Ask, Asked, BestKeys, CharacterIx, Claim, Code, Couplet, Destination,
+    Early, End, Finding, Goal, Kept, KeptPrice, Key, Matrix, Place, Price, Quantity, Reached,
+    Reasons, Refusal, Season, SeenOn, Share, StateIx, Stopped, TaxonIx, Wanted, WhyNot, Wish,
+    Wishes, Wording,
 };
 
 use super::schema::disagrees;
@@ -61,11 +62,68 @@ fn claim() -> Claim {
             free_optimal: true,
             refused: vec![ask(3, Asked::States([StateIx(0)].into()))],
         }),
-        wishes: Wishes::default(),
-        reached: Vec::new(),
-        prices: Vec::new(),
-        within: Vec::new(),
+        wishes: wishes(),
+        reached: vec![
+            Reached { goal: Goal::EvenTeaching, value: share(2), then: Some(Share::new(31, 2)) },
+            Reached { goal: Goal::LeastEffort, value: Share::new(104, 3), then: None },
+        ],
+        prices: prices(),
+        within: vec![1, 3],
     }
+}
+
+fn share(whole: i128) -> Share {
+    Share::from_integer(whole)
+}
+
+/// Every wish that there is.
+fn wishes() -> Wishes {
+    let toothed = ask(3, Asked::States([StateIx(0)].into()));
+    let long = ask(5, Asked::AtLeast(Quantity::from_thousandths(22_500)));
+    let kept = |ask: &Ask, yes, no| Some(Box::new(Kept { ask: ask.clone(), yes, no }));
+    let after = kept(&long, None, kept(&toothed, None, None));
+    Wishes {
+        kept: kept(&toothed, after, kept(&long, None, None)),
+        hand: Some(SeenOn::WinterTwig),
+        season: Some(Season::Autumn),
+        never: BTreeSet::from([CharacterIx(1), CharacterIx(4)]),
+        order: vec![CharacterIx(5), CharacterIx(0)],
+        early: vec![Early::Leave(TaxonIx(9)), Early::Part(TaxonIx(3), TaxonIx(0))],
+        goals: vec![Goal::EvenTeaching, Goal::LeastEffort],
+    }
+}
+
+fn prices() -> Vec<Price> {
+    let all = [
+        Wish::Kept,
+        Wish::Hand,
+        Wish::Never(CharacterIx(4)),
+        Wish::Order,
+        Wish::Early(Early::Leave(TaxonIx(9))),
+        Wish::Early(Early::Part(TaxonIx(3), TaxonIx(0))),
+        Wish::Goals,
+    ];
+    let price = |(at, wish): (usize, Wish)| Price {
+        wish,
+        extra: Share::new(at as i128 - 2, 3),
+        exact: at > 1,
+        together: (0..at).map(|taxon| (TaxonIx(taxon), TaxonIx(9))).collect(),
+    };
+    all.into_iter().enumerate().map(price).collect()
+}
+
+fn refusals() -> Vec<Refusal> {
+    let refusal = |wanted, why| Refusal { wanted, why };
+    let toothed = ask(3, Asked::States([StateIx(0)].into()));
+    vec![
+        refusal(Wanted::Ask(toothed.clone()), WhyNot::Blocked(TaxonIx(9))),
+        refusal(Wanted::Ask(toothed.clone()), WhyNot::AllAlike),
+        refusal(Wanted::Ask(toothed.clone()), WhyNot::NoSuchState),
+        refusal(Wanted::Ask(toothed), WhyNot::AfterRefused),
+        refusal(Wanted::Order(CharacterIx(4)), WhyNot::LeftOut),
+        refusal(Wanted::Early(Early::Part(TaxonIx(3), TaxonIx(0))), WhyNot::NeverParted),
+        refusal(Wanted::Goal(Goal::FewestWords), WhyNot::TooLarge),
+    ]
 }
 
 /// A report with something in every field.
@@ -82,18 +140,24 @@ fn full() -> String {
         couplet: 1,
         kinds: 12,
         heaps: (3, 8, 1),
-        also: Vec::new(),
+        also: vec![(ask(3, Asked::States([StateIx(0)].into())), true)],
         alternatives: vec![alternative],
-        blocked: Vec::new(),
+        blocked: vec![(CharacterIx(1), TaxonIx(9))],
     }];
+    let best_keys = BestKeys {
+        keys: vec![(key.clone(), Share::new(104, 3)), (key.clone(), share(35))],
+        sure: false,
+        as_good: Some(AsGood { keys: u128::MAX, nestings: 12 }),
+    };
     report(&Report {
-        matrix: &matrix,
         key: Some(&key),
         claim: Some(&claim),
-        effort: None,
         findings: &findings,
         questions_checked: Some((3, 4)),
         reasons: &reasons,
+        refused: &refusals(),
+        best_keys: Some(&best_keys),
+        ..Report::of(&matrix)
     })
 }
 
@@ -144,12 +208,56 @@ fn a_report_has_the_documented_shape() {
     assert_eq!(found["links"], json!({"checked": 3, "of": 4}));
     assert_eq!(found["kept_price"]["free_total"], json!(34));
     assert_eq!(found["reasons"][0]["heaps"], json!({"yes": 3, "no": 8, "both": 1}));
+    let toothed = json!({"character": "edge", "states": ["toothed"]});
+    let also = json!([{"ask": toothed, "opposite": true}]);
+    assert_eq!(found["reasons"][0]["also"], also);
+    let blocked = json!([{"character": "number of leaflets", "kind": "rowan"}]);
+    assert_eq!(found["reasons"][0]["blocked"], blocked);
+    assert_eq!(
+        found["wishes"],
+        json!({
+            "kept": [
+                {"ask": toothed, "yes": 1, "no": 3}, {"ask": stalk, "no": 2}, {"ask": toothed},
+                {"ask": stalk},
+            ],
+            "hand": "winter twig", "season": "autumn",
+            "never": ["number of leaflets", "blade length"], "order": ["stalk length", "form"],
+            "early": [
+                {"leave": "rowan", "within": 1}, {"part": ["dogwood", "hazel"], "within": 3},
+            ],
+            "goals": ["even teaching", "least effort"],
+        })
+    );
+    assert_eq!(
+        found["reached"][0],
+        json!({
+            "goal": "even teaching", "value": 2, "value_exact": "2",
+            "then": 15.5, "then_exact": "31/2",
+        })
+    );
+    assert_eq!(
+        found["prices"][4],
+        json!({
+            "wish": "rowan comes out first", "about": "early", "early": {"leave": "rowan"},
+            "extra": 0.6666666666666666, "extra_exact": "2/3", "exact": true,
+            "together": [["hazel", "rowan"], [found["prices"][4]["together"][1][0], "rowan"],
+                [found["prices"][4]["together"][2][0], "rowan"], ["dogwood", "rowan"]],
+        })
+    );
+    let blocked = json!({"ask": toothed, "why": "blocked", "kind": "rowan"});
+    assert_eq!(found["refused"][0], blocked);
+    assert_eq!(found["refused"][6], json!({"goal": "fewest words", "why": "too large"}));
+    let many = u128::MAX.to_string();
+    assert_eq!(found["best_keys"]["as_good"], json!({"keys": many, "nestings": "12"}));
 }
 
 #[test]
 fn fields_come_in_a_fixed_order_and_the_text_ends_with_a_line_end() {
     let text = full();
-    let fields = ["key", "cost", "proof", "kept_price", "links", "findings", "reasons"];
+    let fields = [
+        "key", "cost", "proof", "kept_price", "wishes", "reached", "prices", "refused", "links",
+        "findings", "reasons", "best_keys",
+    ];
     let at: Vec<usize> = fields
         .iter()
         .map(|field| text.find(&format!("\n  \"{field}\"")).expect("every field is there"))
@@ -168,8 +276,8 @@ fn a_key_comes_back_as_it_was() {
         let places: Vec<_> = findings.iter().map(|f| (f.code, f.place.clone())).collect();
         assert_eq!(places, [(Code::NameUnknown, Place::Couplet(2))]);
     }
-    assert_eq!(read_claim(&full(), &matrix), Ok(Some(claim())));
-    assert_eq!(read_claim(&key(&drawn(), &matrix), &matrix), Ok(None));
+    assert_eq!(read_claim(&full(), &matrix), Ok((Some(claim()), Vec::new())));
+    assert_eq!(read_claim(&key(&drawn(), &matrix), &matrix), Ok((None, Vec::new())));
 }
 
 #[test]
@@ -285,15 +393,7 @@ fn real_output_has_the_shape_of_the_schema_and_the_schema_refuses_others() {
     let schema: Value = serde_json::from_str(schema).expect("the schema is JSON");
     let value = |text: &str| -> Value { serde_json::from_str(text).expect("JSON") };
     let (matrix, full) = (table(), value(&full()));
-    let bare = Report {
-        matrix: &matrix,
-        key: None,
-        claim: None,
-        effort: None,
-        findings: &[],
-        questions_checked: None,
-        reasons: &[],
-    };
+    let bare = Report::of(&matrix);
     for good in [&full, &value(&key(&drawn(), &matrix)), &value(&report(&bare))] {
         assert_eq!(disagrees(good, &schema, &schema), None);
     }
@@ -308,6 +408,17 @@ fn real_output_has_the_shape_of_the_schema_and_the_schema_refuses_others() {
         ("/findings/0", json!({"code": "loop"})),
         ("/reasons/0/heaps", json!([1, 2, 3])),
         ("/links", json!({"checked": 1, "of": 2, "more": 3})),
+        ("/wishes/hand", json!("spoon")),
+        ("/wishes/early/0", json!({"within": 2})),
+        ("/wishes/goals/0", json!("beauty")),
+        ("/wishes/kept/0/yes", json!({"ask": 1})),
+        ("/reached/0/goal", json!("beauty")),
+        ("/prices/2/about", json!("luck")),
+        ("/prices/2/together/0", json!(["hazel"])),
+        ("/refused/0/why", json!("no")),
+        ("/refused/4", json!({"why": "left out"})),
+        ("/reasons/0/also/0", json!({"opposite": true})),
+        ("/best_keys/as_good/keys", json!(12)),
     ] {
         let mut changed = full.clone();
         *changed.pointer_mut(place).expect("a place of the report") = bad;

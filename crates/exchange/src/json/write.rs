@@ -1,15 +1,18 @@
 //! From the words of the model to the shape of our JSON.
 
 use spinney_model::{
-    Ask, Asked, Claim, Couplet, Destination, Finding, KeptPrice, Key, Matrix, Reasons, Scale,
-    Stopped, Wording,
+    Alternative, Ask, Asked, BestKeys, CharacterIx, Claim, Couplet, Destination, Finding,
+    KeptPrice, Key, Matrix, Reasons, Scale, Share, Stopped, TaxonIx, Wording,
 };
 
 use super::number::{exact, of_quantity, of_share};
 use super::{Effort, shape};
 
+mod wished;
+
 pub(super) fn report(report: &super::Report) -> shape::Report {
     let matrix = report.matrix;
+    let claimed = report.claim;
     shape::Report {
         key: report.key.map(|key| self::key(key, matrix)),
         cost: report.claim.map(Effort::from).or(report.effort).map(cost),
@@ -18,21 +21,38 @@ pub(super) fn report(report: &super::Report) -> shape::Report {
             .claim
             .and_then(|claim| claim.kept.as_ref())
             .map(|kept| kept_price(kept, matrix)),
+        wishes: report.claim.and_then(|claim| wished::wishes(claim, matrix)),
+        reached: claimed.iter().flat_map(|claim| &claim.reached).map(wished::reached).collect(),
+        prices: claimed
+            .iter()
+            .flat_map(|claim| &claim.prices)
+            .map(|price| wished::price(price, matrix))
+            .collect(),
+        refused: report.refused.iter().map(|one| wished::refused(one, matrix)).collect(),
         links: report.questions_checked.map(|(checked, of)| shape::Checked { checked, of }),
         findings: report.findings.iter().map(finding).collect(),
         reasons: report.reasons.iter().map(|reason| reasons(reason, matrix)).collect(),
+        best_keys: report.best_keys.map(|best| best_keys(best, matrix)),
     }
 }
 
 pub(super) fn key_alone(key: &Key, matrix: &Matrix) -> shape::Report {
-    shape::Report {
-        key: Some(self::key(key, matrix)),
-        cost: None,
-        proof: None,
-        kept_price: None,
-        links: None,
-        findings: Vec::new(),
-        reasons: Vec::new(),
+    report(&super::Report { key: Some(key), ..super::Report::of(matrix) })
+}
+
+fn best_keys(best: &BestKeys, matrix: &Matrix) -> shape::BestKeys {
+    let one = |(one, total): &(Key, Share)| shape::OneOfTheBest {
+        key: key(one, matrix),
+        total: of_share(*total),
+        total_exact: Some(exact(*total)),
+    };
+    shape::BestKeys {
+        keys: best.keys.iter().map(one).collect(),
+        sure: best.sure,
+        as_good: best.as_good.map(|as_good| shape::AsGood {
+            keys: as_good.keys.to_string(),
+            nestings: as_good.nestings.to_string(),
+        }),
     }
 }
 
@@ -133,7 +153,7 @@ fn kept_price(kept: &KeptPrice, matrix: &Matrix) -> shape::KeptPrice {
     }
 }
 
-fn finding(finding: &Finding) -> shape::Finding {
+pub(super) fn finding(finding: &Finding) -> shape::Finding {
     shape::Finding {
         code: finding.code.text().to_owned(),
         severity: finding.severity.words().to_owned(),
@@ -144,17 +164,31 @@ fn finding(finding: &Finding) -> shape::Finding {
 }
 
 fn reasons(reasons: &Reasons, matrix: &Matrix) -> shape::Reasons {
-    let (yes, no, both) = reasons.heaps;
-    let alternative = |other: &spinney_model::Alternative| shape::Alternative {
+    let alternative = |other: &Alternative| shape::Alternative {
         ask: ask(&other.ask, matrix),
+        heaps: Some(heaps(other.heaps)),
         extra: of_share(other.extra),
         extra_exact: Some(exact(other.extra)),
         exact: other.exact,
     };
+    let also = |(also, opposite): &(Ask, bool)| shape::Also {
+        ask: ask(also, matrix),
+        opposite: *opposite,
+    };
+    let blocked = |(at, taxon): &(CharacterIx, TaxonIx)| shape::Blocked {
+        character: matrix.character(*at).name.clone(),
+        kind: matrix.taxon(*taxon).name.clone(),
+    };
     shape::Reasons {
         couplet: reasons.couplet,
         kinds: reasons.kinds,
-        heaps: shape::Heaps { yes, no, both },
+        heaps: heaps(reasons.heaps),
+        also: reasons.also.iter().map(also).collect(),
         alternatives: reasons.alternatives.iter().map(alternative).collect(),
+        blocked: reasons.blocked.iter().map(blocked).collect(),
     }
+}
+
+fn heaps((yes, no, both): (usize, usize, usize)) -> shape::Heaps {
+    shape::Heaps { yes, no, both }
 }

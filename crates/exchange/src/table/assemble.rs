@@ -13,7 +13,7 @@ use super::column::{self, Kinds};
 use super::grid::{Grid, Headed};
 use super::heading::{self, Heading};
 use super::phrase::fold;
-use super::{TableError, caps, governors, kinds_sheet, of_character, report::Report};
+use super::{TableError, caps, governors, kinds_sheet, of_character, ratios, report::Report};
 
 /// The sheets of one table, each read as far as it can be without the others.
 pub(super) struct Sheets {
@@ -34,7 +34,8 @@ pub(super) fn assemble(
     let headed = grid.below_heading(report).ok_or_else(no_kinds)?;
     let mut columns = grid.columns();
     let names = columns.pop_first().ok_or_else(no_kinds)?;
-    let headings = heading::read(grid, headed.row, &columns, &sheets.characters, report);
+    let mut headings = heading::read(grid, headed.row, &columns, &sheets.characters, report);
+    headings.extend(ratios::beside(&sheets.characters, &headings));
     let kinds = kinds(grid, &headed, names, headings.len(), report);
     if kinds.rows.is_empty() {
         return Err(no_kinds());
@@ -57,8 +58,11 @@ pub(super) fn assemble(
         cells.push(column);
         used.push(heading);
     }
+    ratios::link(&mut characters, &mut cells, &mut used, report);
     governors::link(&mut characters, &used, report);
+    ratios::take_governors(&mut characters);
     governors::settle(&characters, &mut cells, &kinds, &used, report);
+    ratios::fill(&characters, &mut cells, &kinds.rows, report);
     unknowns(&characters, &cells, &kinds, &used, report);
     let taxa = taxa(sheets, &kinds);
     let rows = turned(cells, kinds.rows.len());
@@ -219,6 +223,10 @@ fn unknowns(
     report: &mut Report,
 ) {
     for ((character, column), heading) in characters.iter().zip(cells).zip(headings) {
+        // Blank lengths are told, not what would be worked out of them.
+        if character.ratio_of.is_some() {
+            continue;
+        }
         let text = |at: usize| kinds.grid.get(kinds.rows[at].0, heading.column);
         let unknown =
             |at: &usize| column[*at].value == Value::Unknown && says_unknown(text(*at));

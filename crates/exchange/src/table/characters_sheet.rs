@@ -5,16 +5,16 @@
 
 use std::collections::BTreeSet;
 
-use num_traits::ToPrimitive;
-use spinney_model::{Difficulty, Place, SeenOn, Share};
+use spinney_model::{Difficulty, Instrument, Place, Season, SeenOn, Share};
 
 use super::number::{Amount, TypedUnit, amount};
-use super::phrase::{fold, list, states, unquote};
+use super::phrase::{alternatives, fold, list, states, unquote};
+use super::read_right::{self, ReadRight};
 use super::second_sheet::{Record, Records};
 use super::{grid::Grid, report::Report};
 
 /// The headings, in the order in which they are written; the first name is the usual one.
-pub(crate) const HEADINGS: [&[&str]; 11] = [
+pub(crate) const HEADINGS: [&[&str]; 16] = [
     &["character", "characters", "name", "heading"],
     &["question", "wording", "how to ask"],
     &["values", "holds"],
@@ -26,6 +26,11 @@ pub(crate) const HEADINGS: [&[&str]; 11] = [
     &["read right", "reliability", "read right (per cent)", "read right (%)"],
     &["by touch", "touch"],
     &["applies when", "applies if", "only when", "only if"],
+    &["season", "seasons", "when seen"],
+    &["instrument", "instruments", "tool", "seen with"],
+    &["in order", "ordered", "states in order"],
+    &["words to know", "word to know", "terms", "vocabulary"],
+    &["ratio of", "ratio", "proportion of"],
 ];
 
 /// What a column holds.
@@ -48,9 +53,21 @@ pub(super) struct Described {
     pub(super) gap: Option<Amount>,
     pub(super) seen_on: BTreeSet<SeenOn>,
     pub(super) difficulty: Difficulty,
-    pub(super) read_right: Option<u8>,
+    pub(super) read_right: ReadRight,
     pub(super) by_touch: Option<bool>,
     pub(super) applies: Option<Applies>,
+    pub(super) seasons: BTreeSet<Season>,
+    pub(super) instrument: Option<Instrument>,
+    pub(super) in_order: bool,
+    pub(super) terms: BTreeSet<String>,
+    pub(super) ratio: Option<RatioOf>,
+}
+
+/// `stalk length / blade length`; which columns these are is for the table to say.
+#[derive(Clone, Debug)]
+pub(super) struct RatioOf {
+    pub(super) text: String,
+    pub(super) place: Place,
 }
 
 /// `form = feather or hand`
@@ -68,7 +85,7 @@ pub(super) fn read(grid: &Grid, report: &mut Report) -> Vec<Described> {
     named.map(|record| described(record, report)).collect()
 }
 
-type Row<'r> = Record<'r, 11>;
+type Row<'r> = Record<'r, 16>;
 
 fn described(row: Row<'_>, report: &mut Report) -> Described {
     let (values, unit) = values(row, report);
@@ -83,12 +100,29 @@ fn described(row: Row<'_>, report: &mut Report) -> Described {
         seen_on: seen_on(row, report),
         difficulty: difficulty(row, report),
         read_right: read_right(row, report),
-        by_touch: by_touch(row, report),
+        by_touch: yes_or_no(row, 9, "Type yes if pupils have to touch it, else no.", report),
         applies: applies(row, report),
+        seasons: seasons(row, report),
+        instrument: instrument(row, report),
+        in_order: yes_or_no(row, 13, "Type yes if its states stand in an order.", report)
+            .unwrap_or(false),
+        terms: terms(row.get(14)),
+        ratio: ratio(row),
     }
 }
 
 fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<TypedUnit>) {
+    let says_ratio = |field: usize| {
+        matches!(fold(row.get(field)).as_str(), "ratio" | "ratios" | "proportion")
+    };
+    if says_ratio(2) || says_ratio(4) || ratio(row).is_some() {
+        let unit = fold(row.get(4));
+        if !says_ratio(4) && !matches!(unit.as_str(), "" | "-" | "n/a" | "none" | "no unit") {
+            let remedy = "Leave it empty: a length over a length has no unit.";
+            row.odd(4, "unit of a ratio", remedy, report);
+        }
+        return (Some(Values::Measure), Some(TypedUnit::Ratio));
+    }
     let typed = match fold(row.get(2)).as_str() {
         "" => None,
         "words" | "word" | "states" => Some(Values::Words),
@@ -109,7 +143,7 @@ fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<TypedUni
         _ => match TypedUnit::read(unit) {
             Some(unit) => (typed.or(Some(Values::Measure)), Some(unit)),
             None => {
-                row.odd(4, "unit", "Type mm, cm, m, in, °, g or count.", report);
+                row.odd(4, "unit", "Type mm, cm, m, in, °, g, ratio or count.", report);
                 (typed, None)
             }
         },
@@ -132,7 +166,7 @@ fn gap(row: Row<'_>, report: &mut Report) -> Option<Amount> {
 
 fn seen_on(row: Row<'_>, report: &mut Report) -> BTreeSet<SeenOn> {
     let mut forms = BTreeSet::new();
-    for word in list(row.get(6)).into_iter().flat_map(super::phrase::alternatives) {
+    for word in list(row.get(6)).into_iter().flat_map(alternatives) {
         let folded = fold(word);
         let singular = folded.strip_suffix('s').unwrap_or(&folded);
         let form = SeenOn::ALL.into_iter().find(|form| match form {
@@ -166,35 +200,73 @@ fn difficulty(row: Row<'_>, report: &mut Report) -> Difficulty {
     }
 }
 
-fn read_right(row: Row<'_>, report: &mut Report) -> Option<u8> {
-    let text = row.get(8);
-    if text.is_empty() || text == "?" {
-        return None;
-    }
-    let number = amount(text.trim_end_matches('%').trim_end()).ok();
-    // A spreadsheet keeps `90 %` as 0.9.
-    let percent = number.filter(|number| number.low == number.high).map(|number| {
-        let fraction = number.low < Share::from_integer(1) && !text.ends_with('%');
-        if fraction { number.low * Share::from_integer(100) } else { number.low }
-    });
-    let percent = percent.and_then(|percent| percent.round().to_integer().to_u8());
-    let percent = percent.filter(|percent| *percent <= 100);
-    if percent.is_none() {
-        row.odd(8, "share in per cent", "Type a number from 0 to 100.", report);
-    }
-    percent
+fn read_right(row: Row<'_>, report: &mut Report) -> ReadRight {
+    read_right::read(row.get(8), row.place(8)).unwrap_or_else(|| {
+        let remedy = "Type a number from 0 to 100, and after it kinds that differ: \
+                      `90; holly 60`.";
+        row.odd(8, "share in per cent", remedy, report);
+        ReadRight::default()
+    })
 }
 
-fn by_touch(row: Row<'_>, report: &mut Report) -> Option<bool> {
-    match fold(row.get(9)).as_str() {
+fn yes_or_no(row: Row<'_>, field: usize, remedy: &str, report: &mut Report) -> Option<bool> {
+    match fold(row.get(field)).as_str() {
         "" => None,
         "yes" | "y" => Some(true),
         "no" | "n" => Some(false),
         _ => {
-            row.odd(9, "yes or no", "Type yes if pupils have to touch it, else no.", report);
+            row.odd(field, "yes or no", remedy, report);
             None
         }
     }
+}
+
+fn seasons(row: Row<'_>, report: &mut Report) -> BTreeSet<Season> {
+    let mut seasons = BTreeSet::new();
+    for word in list(row.get(11)).into_iter().flat_map(alternatives) {
+        let folded = fold(word);
+        match Season::ALL.into_iter().find(|season| season.word() == folded) {
+            Some(season) => _ = seasons.insert(season),
+            None => match folded.as_str() {
+                "" => {}
+                "fall" => _ = seasons.insert(Season::Autumn),
+                "all year" | "always" | "any" => seasons.extend(Season::ALL),
+                _ => {
+                    let remedy = "Type some of: spring, summer, autumn, winter.";
+                    row.odd(11, "season", remedy, report);
+                }
+            },
+        }
+    }
+    seasons
+}
+
+fn instrument(row: Row<'_>, report: &mut Report) -> Option<Instrument> {
+    let folded = fold(row.get(12));
+    match folded.as_str() {
+        "" => None,
+        "eyes" | "eye" | "by eye" | "none" | "fingers" | "eyes and fingers" => {
+            Some(Instrument::Eyes)
+        }
+        "lens" | "hand lens" | "magnifier" | "magnifying glass" => Some(Instrument::Lens),
+        "ruler" | "rule" | "tape" | "measuring tape" => Some(Instrument::Ruler),
+        _ => {
+            row.odd(12, "instrument", "Type eyes, lens or ruler.", report);
+            None
+        }
+    }
+}
+
+/// `margin, toothed`: what pupils must have been taught.
+fn terms(text: &str) -> BTreeSet<String> {
+    let none = matches!(fold(text).as_str(), "-" | "?" | "none" | "n/a");
+    let pieces = if none { Vec::new() } else { list(text) };
+    pieces.into_iter().map(unquote).filter(|term| !term.is_empty()).collect()
+}
+
+fn ratio(row: Row<'_>) -> Option<RatioOf> {
+    let text = row.text(15).filter(|text| !matches!(text.as_str(), "-" | "n/a" | "none"))?;
+    Some(RatioOf { text, place: row.place(15) })
 }
 
 fn applies(row: Row<'_>, report: &mut Report) -> Option<Applies> {

@@ -10,7 +10,7 @@ use super::characters_sheet::Values;
 use super::heading::Heading;
 use super::number::{Amount, TypedUnit, quantity};
 use super::phrase::fold;
-use super::{caps, grid::Grid, report::Report};
+use super::{caps, grid::Grid, ratios, report::Report};
 
 mod numbers;
 mod words;
@@ -57,10 +57,11 @@ pub(super) fn read(
         Values::Counts => (Scale::Counts, numbers::counts(&column, report)),
         Values::Measure => numbers::measure(&column, usual_gap, report),
     };
-    Some((character(heading, scale, report), cells))
+    Some((character(&column, scale, report), cells))
 }
 
-fn character(heading: &Heading<'_>, scale: Scale, report: &mut Report) -> Character {
+fn character(column: &Column<'_>, scale: Scale, report: &mut Report) -> Character {
+    let heading = column.heading;
     let mut character = Character::named(heading.name.clone(), scale);
     let by_touch = heading.described.and_then(|described| described.by_touch);
     if by_touch.is_none() && heading.is_touch() {
@@ -76,9 +77,33 @@ fn character(heading: &Heading<'_>, scale: Scale, report: &mut Report) -> Charac
         character.question.clone_from(&described.question);
         character.seen_on.clone_from(&described.seen_on);
         character.difficulty = described.difficulty;
-        character.read_right = described.read_right;
+        character.read_right = described.read_right.usual;
+        character.read_right_of =
+            described.read_right.of_kinds(&heading.name, &column.kinds.rows, report);
+        character.seasons.clone_from(&described.seasons);
+        character.instrument = described.instrument.unwrap_or(character.instrument);
+        character.terms.clone_from(&described.terms);
+        character.ordered = described.in_order && in_order(heading, &character.scale, report);
     }
     character
+}
+
+/// Whether states can stand in an order; where nobody listed them, in which is told.
+fn in_order(heading: &Heading<'_>, scale: &Scale, report: &mut Report) -> bool {
+    let Scale::Words { states } = scale else { return false };
+    if heading.described.is_some_and(|row| row.states.is_empty()) && states.len() > 2 {
+        report.one(
+            Code::Assumed,
+            super::of_character(&heading.name),
+            format!(
+                "The states of “{}” are taken to stand in the order in which they are met: {}.",
+                heading.name,
+                states.join(", ")
+            ),
+            "List them in their order under “states” on the sheet “characters”.",
+        );
+    }
+    true
 }
 
 impl<'c> Column<'c> {
@@ -303,9 +328,13 @@ fn number_words(what: &What) -> Option<Vec<Part<Amount>>> {
 }
 
 /// The safety gap of a measure in its unit. Without a unit nobody can tell what the usual one
-/// would be: of a ratio, 5 is more than there is.
+/// would be: of a hundred metres, 5 mm is nothing.
 fn gap(heading: &Heading<'_>, unit: Unit, usual: Quantity, report: &mut Report) -> Quantity {
-    let usual = if unit == Unit::Unstated { Quantity::ZERO } else { usual };
+    let usual = match unit {
+        Unit::Unstated => Quantity::ZERO,
+        Unit::Ratio => ratios::USUAL_GAP,
+        _ => usual,
+    };
     let Some(described) = heading.described else { return usual };
     let Some(wanted) = &described.gap else { return usual };
     let typed = wanted.unit.or(described.unit).filter(|typed| typed.kept_as() == unit);

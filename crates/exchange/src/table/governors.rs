@@ -108,7 +108,7 @@ pub(super) fn settle(
             *cell = Cell::from(Value::DoesNotApply);
         }
         cells[at] = column;
-        if silent > 0 {
+        if silent > 0 && characters[at].ratio_of.is_none() {
             assumed(&characters[at].name, &characters[above].name, silent, report);
         }
     }

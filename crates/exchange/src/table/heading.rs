@@ -25,6 +25,9 @@ pub(super) struct Heading<'d> {
     pub(super) described: Option<&'d Described>,
 }
 
+/// The column of what stands beside the table only: a ratio that is worked out.
+pub(super) const BESIDE: u32 = u32::MAX;
+
 /// Words in a heading by which a number without unit is a length.
 const LENGTH_WORDS: [&str; 14] = [
     "length",

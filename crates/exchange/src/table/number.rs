@@ -16,6 +16,8 @@ pub(super) enum TypedUnit {
     Degree,
     Gram,
     Kilogram,
+    /// One length over another; only the sheet `characters` says so.
+    Ratio,
 }
 
 impl TypedUnit {
@@ -43,13 +45,16 @@ impl TypedUnit {
             Self::Millimetre | Self::Centimetre | Self::Metre | Self::Inch => Unit::Millimetres,
             Self::Degree => Unit::Degrees,
             Self::Gram | Self::Kilogram => Unit::Grams,
+            Self::Ratio => Unit::Ratio,
         }
     }
 
     /// How many of the kept unit one of it is.
     fn factor(self) -> Share {
         match self {
-            Self::Millimetre | Self::Degree | Self::Gram => Share::from_integer(1),
+            Self::Millimetre | Self::Degree | Self::Gram | Self::Ratio => {
+                Share::from_integer(1)
+            }
             Self::Centimetre => Share::from_integer(10),
             Self::Metre | Self::Kilogram => Share::from_integer(1000),
             Self::Inch => Share::new(254, 10),
@@ -66,6 +71,7 @@ impl TypedUnit {
             Self::Degree => "°",
             Self::Gram => "g",
             Self::Kilogram => "kg",
+            Self::Ratio => "",
         }
     }
 }

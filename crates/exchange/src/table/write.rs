@@ -14,7 +14,7 @@ use super::cell_text::{Part, What, understand};
 use super::kinds_sheet::is_language;
 use super::phrase::quote;
 use super::separated::needs_apostrophe;
-use super::{Sheets, about_sheet, characters_sheet, kinds_sheet};
+use super::{Sheets, about_sheet, characters_sheet, kinds_sheet, ratios};
 
 /// Writes the four sheets of a matrix.
 pub(super) fn write(matrix: &Matrix) -> Sheets {
@@ -33,7 +33,13 @@ fn table(matrix: &Matrix) -> String {
         let mut row = vec![matrix.taxon(taxon).name.clone()];
         for character in matrix.character_indices() {
             let scale = &matrix.character(character).scale;
-            row.push(cell_text(matrix.cell(taxon, character), scale));
+            let cell = matrix.cell(taxon, character);
+            // What reading works out again stays blank, so that it follows its two lengths.
+            let value = |at| &matrix.cell(taxon, at).value;
+            let worked_out = matrix.character(character).ratio_of.is_some()
+                && cell.seen.is_none()
+                && cell.value == ratios::worked_out(matrix.characters(), character, value);
+            row.push(if worked_out { String::new() } else { cell_text(cell, scale) });
         }
         rows.push(row);
     }
@@ -86,8 +92,8 @@ fn seen_text(seen: Option<u32>) -> String {
 }
 
 fn range(low: Quantity, high: Quantity, unit: Unit) -> String {
-    let space = if unit == Unit::Unstated { "" } else { " " };
     let sign = unit.sign();
+    let space = if sign.is_empty() { "" } else { " " };
     if low == high {
         format!("{low}{space}{sign}")
     } else if low < Quantity::ZERO {
@@ -159,7 +165,11 @@ fn described(character: &Character, matrix: &Matrix) -> Vec<String> {
         }
         Scale::Counts => ("counts", String::new(), "", String::new()),
         Scale::Measure { unit, gap } => {
-            let sign = if *unit == Unit::Unstated { "none" } else { unit.sign() };
+            let sign = match unit {
+                Unit::Unstated => "none",
+                Unit::Ratio => "ratio",
+                unit => unit.sign(),
+            };
             ("measure", String::new(), sign, range(*gap, *gap, *unit))
         }
     };
@@ -178,10 +188,40 @@ fn described(character: &Character, matrix: &Matrix) -> Vec<String> {
             Difficulty::Hard => "hard",
         }
         .to_owned(),
-        character.read_right.map(|percent| percent.to_string()).unwrap_or_default(),
+        read_right(character, matrix),
         if character.by_touch { "yes" } else { "no" }.to_owned(),
         applies_when(character, matrix),
+        character.seasons.iter().map(|season| season.word()).collect::<Vec<_>>().join(", "),
+        character.instrument.word().to_owned(),
+        if character.ordered { "yes" } else { "" }.to_owned(),
+        character.terms.iter().map(|term| plain_or_quoted(term)).collect::<Vec<_>>().join("; "),
+        ratio_of(character, matrix),
     ]
+}
+
+/// `90; holly 60`
+fn read_right(character: &Character, matrix: &Matrix) -> String {
+    let usual = character.read_right.map(|percent| percent.to_string());
+    let of = character.read_right_of.iter().map(|(taxon, percent)| {
+        format!("{} {percent}", plain_or_quoted(&matrix.taxon(*taxon).name))
+    });
+    usual.into_iter().chain(of).collect::<Vec<_>>().join("; ")
+}
+
+/// `stalk length / blade length`
+fn ratio_of(character: &Character, matrix: &Matrix) -> String {
+    let name = |at| plain_or_quoted(&matrix.character(at).name);
+    match character.ratio_of {
+        Some((one, other)) => format!("{} / {}", name(one), name(other)),
+        None => String::new(),
+    }
+}
+
+/// A text of words and single spaces as it is, everything else between quotation marks.
+fn plain_or_quoted(text: &str) -> String {
+    let words = text.split_whitespace().collect::<Vec<_>>().join(" ");
+    let letters = text.chars().all(|sign| sign.is_alphabetic() || sign == ' ');
+    if letters && words == text && text != "none" { text.to_owned() } else { quote(text) }
 }
 
 fn applies_when(character: &Character, matrix: &Matrix) -> String {

@@ -111,6 +111,15 @@ pub(super) const ADVICE: &[(&str, &str)] = &[
     ("", ""),
     ("The sheet “characters”", "How to ask: {} stands where the state or the length goes."),
     ("applies when", "Which other character must be how, or there is nothing to ask."),
+    ("season", "When it can be seen: spring, summer, autumn, winter. Empty: always."),
+    ("instrument", "What one needs to see it: eyes, lens or ruler. Lengths need a ruler."),
+    ("in order", "yes, if its states go from one end to the other: small; middling; large."),
+    ("read right", "How often, in per cent, and kinds that differ: 90; holly 60"),
+    (
+        "ratio of",
+        "A new row “stalk to blade” with stalk length / blade length asks without a ruler \
+         whether the stalk is longer than half the blade.",
+    ),
     (
         "The sheet “kinds”",
         "Cautions matter: thorns, sap, berries. All the rest may stay empty.",

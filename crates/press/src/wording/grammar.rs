@@ -5,10 +5,13 @@
 
 use spinney_model::{Ask, Asked, Matrix, Scale};
 
-use super::{numbers, states};
+use super::{numbers, ratios, states};
 
 /// A sentence from the character's name, without its question mark.
 pub(super) fn from_name(matrix: &Matrix, ask: &Ask) -> String {
+    if let Some(sentence) = ratios::question(matrix, ask) {
+        return sentence;
+    }
     let character = matrix.character(ask.character);
     let whole = |part: &str| whole_name(matrix, part);
     match &ask.yes {
@@ -36,7 +39,7 @@ pub(super) fn from_name(matrix: &Matrix, ask: &Ask) -> String {
 
 /// A part's full name: in a table about leaves `edge` is the leaf edge, and the place on the
 /// twig is said of the leaves themselves.
-fn whole_name(matrix: &Matrix, part: &str) -> String {
+pub(super) fn whole_name(matrix: &Matrix, part: &str) -> String {
     if !speaks_of_leaves(matrix) {
         return part.to_string();
     }

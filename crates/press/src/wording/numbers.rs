@@ -7,20 +7,25 @@ use spinney_model::{Asked, Character, Quantity, Scale};
 
 use super::grammar::{Noun, lower_first, noun_of, plural, the};
 
-/// What a measure says of a thing, and the comparatives that go with it.
-struct Dimension {
-    noun: &'static str,
-    more: &'static str,
-    less: &'static str,
+/// What a measure says of a thing, and the words that go with it.
+pub(super) struct Dimension {
+    pub(super) noun: &'static str,
+    pub(super) plain: &'static str,
+    pub(super) more: &'static str,
+    pub(super) less: &'static str,
 }
 
+/// What a measure in millimetres is where nobody says more.
+pub(super) const LENGTH: Dimension =
+    Dimension { noun: "length", plain: "long", more: "longer", less: "shorter" };
+
 const DIMENSIONS: &[Dimension] = &[
-    Dimension { noun: "length", more: "longer", less: "shorter" },
-    Dimension { noun: "width", more: "wider", less: "narrower" },
-    Dimension { noun: "breadth", more: "wider", less: "narrower" },
-    Dimension { noun: "height", more: "taller", less: "lower" },
-    Dimension { noun: "thickness", more: "thicker", less: "thinner" },
-    Dimension { noun: "depth", more: "deeper", less: "shallower" },
+    LENGTH,
+    Dimension { noun: "width", plain: "wide", more: "wider", less: "narrower" },
+    Dimension { noun: "breadth", plain: "wide", more: "wider", less: "narrower" },
+    Dimension { noun: "height", plain: "tall", more: "taller", less: "lower" },
+    Dimension { noun: "thickness", plain: "thick", more: "thicker", less: "thinner" },
+    Dimension { noun: "depth", plain: "deep", more: "deeper", less: "shallower" },
 ];
 
 /// A threshold as it stands in a list: `22.5 mm or more`, `5 or more`.
@@ -103,7 +108,7 @@ pub(super) fn measure_question(
 }
 
 /// The dimension that a name ends or begins with, and the rest of the name.
-fn dimension(name: &str) -> Option<(&'static Dimension, String)> {
+pub(super) fn dimension(name: &str) -> Option<(&'static Dimension, String)> {
     let name = without_brackets(name).to_lowercase();
     DIMENSIONS.iter().find_map(|dimension| {
         let noun = dimension.noun;
@@ -119,7 +124,7 @@ fn dimension(name: &str) -> Option<(&'static Dimension, String)> {
 }
 
 /// A heading without the unit in brackets at its end: `stalk length (mm)`.
-fn without_brackets(name: &str) -> &str {
+pub(super) fn without_brackets(name: &str) -> &str {
     let name = name.trim();
     match name.rfind(" (") {
         Some(at) if name.ends_with(')') => name[..at].trim_end(),

@@ -249,3 +249,227 @@ fn only_empty_wordings_are_filled() {
         ]
     );
 }
+
+/// Two lengths and their ratio, one kind for each range of the ratio, in thousandths.
+fn two_lengths(one: &str, other: &str, ranges: &[(i64, i64)], gap: i64) -> Matrix {
+    let unit = Unit::Ratio;
+    let gap = Quantity::from_thousandths(gap);
+    let mut ratio = Character::named("slimness", Scale::Measure { unit, gap });
+    ratio.ratio_of = Some((CharacterIx(0), CharacterIx(1)));
+    let mm = Unit::Millimetres;
+    let characters = vec![measure(one, mm), measure(other, mm), ratio];
+    let rows = ranges.iter().map(|(low, high)| {
+        let [low, high] = [*low, *high].map(Quantity::from_thousandths);
+        let unknown = || Cell::from(Value::Unknown);
+        vec![unknown(), unknown(), Cell::from(Value::Range { low, high })]
+    });
+    let taxa = (0..ranges.len()).map(|at| Taxon::named(format!("kind {at}"))).collect();
+    Matrix::new(Scene::default(), taxa, characters, rows.collect()).unwrap()
+}
+
+fn of_ratio(matrix: &Matrix, yes: Asked) -> String {
+    question(matrix, &Ask { character: CharacterIx(2), yes })
+}
+
+#[test]
+fn ratios_are_put_as_a_child_would_read_them() {
+    for (at, sentence) in [
+        (500, "Is the stalk longer than half the blade?"),
+        (1_000, "Is the stalk longer than the blade?"),
+        (2_000, "Is the stalk more than twice as long as the blade?"),
+        (333, "Is the stalk longer than a third of the blade?"),
+        (250, "Is the stalk longer than a quarter of the blade?"),
+        (750, "Is the stalk longer than three quarters of the blade?"),
+        (667, "Is the stalk longer than two thirds of the blade?"),
+        (1_500, "Is the stalk more than one and a half times as long as the blade?"),
+        (3_000, "Is the stalk more than three times as long as the blade?"),
+        (400, "Is the stalk more than 0.4 times as long as the blade?"),
+        (2_345, "Is the stalk more than 2.345 times as long as the blade?"),
+    ] {
+        // The ranges are as near as they may be, so that no other number will do.
+        let ranges = [(at - 150, at - 1), (at + 1, at + 90)];
+        let matrix = two_lengths("stalk length", "blade length", &ranges, 0);
+        assert_eq!(of_ratio(&matrix, at_least(at)), sentence);
+    }
+}
+
+#[test]
+fn a_threshold_is_rounded_in_words_only_where_no_kind_stands_between() {
+    let slim = |ranges: &[(i64, i64)], gap, at| {
+        of_ratio(&two_lengths("stalk length", "blade length", ranges, gap), at_least(at))
+    };
+    // Half is in the middle of nothing: 0.513 is, and half keeps the gap.
+    assert_eq!(
+        slim(&[(200, 390), (637, 900)], 100, 513),
+        "Is the stalk longer than half the blade?"
+    );
+    // Half would be nearer to 0.45 than the gap; a tenth is no better, a hundredth is.
+    assert_eq!(
+        slim(&[(200, 450), (653, 900)], 100, 552),
+        "Is the stalk more than 0.55 times as long as the blade?"
+    );
+    // A third kind lies between half and the threshold.
+    assert_eq!(
+        slim(&[(200, 300), (500, 560), (801, 900)], 100, 681),
+        "Is the stalk longer than two thirds of the blade?"
+    );
+    assert_eq!(
+        slim(&[(200, 300), (500, 580), (783, 900)], 100, 682),
+        "Is the stalk more than 0.68 times as long as the blade?"
+    );
+    // A range across the threshold is not asked, and says nothing.
+    assert_eq!(
+        slim(&[(200, 390), (400, 700), (637, 900)], 100, 513),
+        "Is the stalk longer than half the blade?"
+    );
+}
+
+#[test]
+fn a_kind_that_has_exactly_as_much_is_on_the_yes_side() {
+    let touching = |at| {
+        let ranges = [(at - 100, at - 1), (at, at + 100)];
+        of_ratio(&two_lengths("stalk length", "blade length", &ranges, 0), at_least(at))
+    };
+    assert_eq!(touching(500), "Is the stalk half as long as the blade or longer?");
+    assert_eq!(touching(1_000), "Is the stalk as long as the blade or longer?");
+    assert_eq!(touching(2_000), "Is the stalk twice as long as the blade or longer?");
+    assert_eq!(touching(437), "Is the stalk 0.437 times as long as the blade or longer?");
+}
+
+#[test]
+fn ratios_of_other_dimensions_and_the_other_way_round() {
+    let ranges = [(100, 300), (700, 900)];
+    for (one, other, yes, sentence) in [
+        (
+            "stalk length",
+            "blade length",
+            below(500),
+            "Is the stalk shorter than half the blade?",
+        ),
+        (
+            "blade width",
+            "blade length",
+            at_least(500),
+            "Is the blade wider than half its length?",
+        ),
+        (
+            "lobes width",
+            "lobes length",
+            at_least(500),
+            "Are the lobes wider than half their length?",
+        ),
+        (
+            "stalk length",
+            "blade width",
+            at_least(500),
+            "Is the stalk longer than half the width of the blade?",
+        ),
+        ("width", "length", at_least(500), "Is it wider than half its length?"),
+        ("stalk (mm)", "blade (mm)", at_least(500), "Is the stalk longer than half the blade?"),
+        (
+            "leaf stalk length",
+            "blade length",
+            at_least(500),
+            "Is the leaf stalk longer than half the leaf blade?",
+        ),
+    ] {
+        assert_eq!(of_ratio(&two_lengths(one, other, &ranges, 100), yes), sentence);
+    }
+    let ranges = [(100, 800), (1_200, 1_900), (2_100, 3_000)];
+    for (one, other, at, sentence) in [
+        ("blade width", "blade length", 1_000, "Is the blade wider than it is long?"),
+        (
+            "blade width",
+            "blade length",
+            2_000,
+            "Is the blade more than twice as wide as it is long?",
+        ),
+        ("stalk length", "blade width", 1_000, "Is the stalk longer than the blade is wide?"),
+        (
+            "stalk length",
+            "blade width",
+            2_000,
+            "Is the stalk more than twice as long as the blade is wide?",
+        ),
+    ] {
+        assert_eq!(of_ratio(&two_lengths(one, other, &ranges, 100), at_least(at)), sentence);
+    }
+    let matrix = two_lengths("stalk length", "blade length", &ranges, 100);
+    let twice = |yes| of_ratio(&matrix, yes);
+    assert_eq!(twice(below(2_000)), "Is the stalk less than twice as long as the blade?");
+    assert_eq!(twice(below(1_000)), "Is the stalk shorter than the blade?");
+}
+
+#[test]
+fn a_persons_own_wording_of_a_ratio_is_used() {
+    for (template, at, sentence) in [
+        ("Is its stalk {}?", 500, "Is its stalk longer than half the blade?"),
+        (
+            "Is its stalk {} as long as the blade?",
+            500,
+            "Is its stalk more than half as long as the blade?",
+        ),
+        (
+            "Is its stalk {} as long as the blade?",
+            2_000,
+            "Is its stalk more than twice as long as the blade?",
+        ),
+        (
+            "Is its stalk longer than {} the blade?",
+            500,
+            "Is its stalk longer than half the blade?",
+        ),
+        (
+            "Is its stalk longer than {} the blade?",
+            1_000,
+            "Is its stalk longer than the blade?",
+        ),
+        (
+            "Is its stalk longer than {} the blade?",
+            333,
+            "Is its stalk longer than a third of the blade?",
+        ),
+        (
+            "Is its stalk longer than {} the blade?",
+            2_000,
+            "Is its stalk longer than twice the blade?",
+        ),
+        ("Is its stalk longer than {}?", 500, "Is its stalk longer than half the blade?"),
+        ("Is its stalk longer than {}?", 1_000, "Is its stalk longer than the blade?"),
+        ("How slim is it?", 500, "Is the stalk longer than half the blade?"),
+    ] {
+        let ranges = [(at - 150, at - 1), (at + 1, at + 90)];
+        let mut matrix = two_lengths("stalk length", "blade length", &ranges, 0);
+        let mut characters = matrix.characters().to_vec();
+        characters[2].question = Some(template.to_owned());
+        let rows = matrix.taxon_indices().map(|taxon| {
+            matrix.character_indices().map(|at| matrix.cell(taxon, at).clone()).collect()
+        });
+        let (taxa, rows) = (matrix.taxa().to_vec(), rows.collect());
+        matrix = Matrix::new(Scene::default(), taxa, characters, rows).unwrap();
+        assert_eq!(of_ratio(&matrix, at_least(at)), sentence, "{template}");
+    }
+}
+
+#[test]
+fn ratios_in_lists_and_leads_are_compared_too() {
+    let matrix = two_lengths("stalk length", "blade length", &[(100, 300), (700, 900)], 100);
+    let ask = Ask { character: CharacterIx(2), yes: at_least(500) };
+    assert_eq!(phrase(&matrix, &ask), "slimness: longer than half the blade");
+    let (yes, no) = leads(&matrix, &ask);
+    assert_eq!(yes, "Slimness: longer than half the blade");
+    assert_eq!(no, "Slimness: shorter than half the blade");
+}
+
+#[test]
+fn states_in_order_read_as_one_phrase() {
+    let size = || Character {
+        ordered: true,
+        ..words("size", &["tiny", "small", "middling", "large"])
+    };
+    assert_eq!(asked(size(), None, states(&[0, 1])), "Is the size tiny or small?");
+    let own = worded("Is the leaf {}?", size());
+    assert_eq!(asked(own, None, states(&[2, 3])), "Is the leaf middling or large?");
+    let edge = || words("edge", &["smooth", "toothed", "wavy", "spiny", "lobed", "cut"]);
+    assert_eq!(asked(edge(), None, states(&[1, 2, 4])), "Is the edge toothed, wavy or lobed?");
+}

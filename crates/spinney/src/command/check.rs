@@ -55,6 +55,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         findings: &findings,
         questions_checked: Some((opinion.checked, opinion.questions)),
         reasons: &[],
+        ..json::Report::of(matrix)
     };
     if let Some(path) = &args.sheets.out {
         let date = folder::date(args.sheets.date.as_deref());
@@ -106,8 +107,9 @@ pub(crate) fn read(text: &str, matrix: &Matrix, mut links: Links) -> Result<Give
         let unread = |error: json::JsonError| {
             Failure::new(&error, "Or give the key in words; docs/key-text.md shows how.")
         };
-        let (mut key, findings) = json::read_key(text, matrix).map_err(unread)?;
-        let claim = json::read_claim(text, matrix).map_err(unread)?;
+        let (mut key, mut findings) = json::read_key(text, matrix).map_err(unread)?;
+        let (claim, more) = json::read_claim(text, matrix).map_err(unread)?;
+        findings.extend(more);
         wording::put_words(&mut key, matrix);
         return Ok(Given { key, claim, findings });
     }

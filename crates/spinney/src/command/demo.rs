@@ -101,6 +101,8 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
         findings: &findings,
         questions_checked: Some((opinion.checked, opinion.questions)),
         reasons: &[],
+        refused: &built.refused,
+        ..json::Report::of(&matrix)
     };
     let into = best_folder(name);
     let mut folder = Folder::make(&place.join(&into))?;
@@ -152,6 +154,7 @@ fn second_opinion(
         findings: &findings,
         questions_checked: Some((opinion.checked, opinion.questions)),
         reasons: &[],
+        ..json::Report::of(&matrix)
     };
     let into = key.trim_end_matches(".txt");
     let mut folder = Folder::make(&place.join(into))?;

@@ -39,6 +39,9 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
             findings: &findings,
             questions_checked: Some((opinion.checked, opinion.questions)),
             reasons: &reasons,
+            refused: &built.refused,
+            best_keys: Some(&best),
+            ..json::Report::of(matrix)
         }))?;
         return Ok(fine(&findings));
     }

@@ -32,6 +32,8 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
         findings: &findings,
         questions_checked: Some((opinion.checked, opinion.questions)),
         reasons: &[],
+        refused: &built.refused,
+        ..json::Report::of(matrix)
     };
     let mut written = None;
     if let Some(path) = &args.sheets.out {
@@ -77,7 +79,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
 }
 
 /// The last line before a person prints: how much must be mended first.
-fn still_to_mend(findings: &[Finding]) -> String {
+pub(crate) fn still_to_mend(findings: &[Finding]) -> String {
     let worst = |finding: &&Finding| finding.severity == Severity::MustBeMended;
     match findings.iter().filter(worst).count() {
         0 => String::new(),

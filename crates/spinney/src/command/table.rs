@@ -28,13 +28,8 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
     }
     if args.answer.format == Format::Json {
         terminal::print(&json::report(&json::Report {
-            matrix,
-            key: None,
-            claim: None,
-            effort: None,
             findings: &findings,
-            questions_checked: None,
-            reasons: &[],
+            ..json::Report::of(matrix)
         }))?;
         return Ok(fine(&findings));
     }

@@ -56,6 +56,24 @@ pub(crate) fn read(
     Ok((wishes, findings))
 }
 
+/// Wishes that only say what can be asked at all.
+pub(crate) fn what_can_be_asked(
+    matrix: &Matrix,
+    hand: Option<args::Hand>,
+    season: Option<args::Season>,
+    never: &[String],
+) -> Result<Wishes, Failure> {
+    let mut wishes = Wishes {
+        hand: hand.map(args::Hand::seen_on),
+        season: season.map(args::Season::season),
+        ..Wishes::default()
+    };
+    for name in never.iter().flat_map(|list| names(list)) {
+        wishes.never.insert(character(matrix, &name)?);
+    }
+    Ok(wishes)
+}
+
 fn names(list: &str) -> impl Iterator<Item = String> {
     list.split([',', ';']).map(|name| name.trim().to_owned()).filter(|name| !name.is_empty())
 }

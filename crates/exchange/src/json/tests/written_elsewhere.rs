@@ -15,7 +15,7 @@ fn documented(cost: &Value, proof: &Value) -> Value {
 fn mean_of(mean: f64) -> Share {
     let cost = json!({"total": 30, "mean_steps": mean, "longest": 4});
     let text = documented(&cost, &json!({"optimal": true, "lower_bound": 30})).to_string();
-    let claim = read_claim(&text, &table()).expect("the documented shape is read");
+    let (claim, _) = read_claim(&text, &table()).expect("the documented shape is read");
     claim.expect("cost and proof make a claim").mean_steps
 }
 
@@ -26,7 +26,7 @@ fn costs_without_exact_fractions_are_read_and_fit_the_schema() {
     let cost = json!({"total": 33.5, "mean_steps": 3.7142857142857144, "longest": 4});
     let given = documented(&cost, &json!({"optimal": false, "lower_bound": 30}));
     assert_eq!(disagrees(&given, &schema, &schema), None);
-    let claim = read_claim(&given.to_string(), &table()).expect("read").expect("a claim");
+    let claim = read_claim(&given.to_string(), &table()).expect("read").0.expect("a claim");
     assert_eq!(claim.total, Share::new(67, 2));
     assert_eq!(claim.lower_bound, Share::from_integer(30));
     assert_eq!(claim.mean_steps, Share::new(26, 7));
@@ -66,7 +66,7 @@ fn a_number_that_its_exact_fraction_contradicts_is_refused_in_words() {
     assert!(sentence.starts_with("The total says 30 but total_exact says 119;"), "{sentence}");
     assert!(read(json!(34.6), "104/3").is_err());
     for near in [34.666666666666664, 34.66666666666667] {
-        let claim = read(json!(near), "104/3").expect("within rounding").expect("a claim");
+        let claim = read(json!(near), "104/3").expect("within rounding").0.expect("a claim");
         assert_eq!(claim.total, Share::new(104, 3));
     }
 }
@@ -86,7 +86,7 @@ fn a_key_alone_is_read_as_one_inside_a_report() {
     assert!(matches!(read.couplets.as_slice(), [Couplet { ask: Some(_), .. }]));
     assert_eq!(findings.len(), 1);
     assert_eq!(findings[0].code, Code::NameUnknown);
-    assert_eq!(read_claim(&key.to_string(), &matrix), Ok(None));
+    assert_eq!(read_claim(&key.to_string(), &matrix), Ok((None, Vec::new())));
     let broken = read_key("{\"couplets\": [{\"number\": 1}]}", &matrix);
     assert!(matches!(broken, Err(JsonError::NotOurs { .. })), "{broken:?}");
     assert_eq!(read_key("{}", &matrix), Err(JsonError::NoKey));
@@ -97,23 +97,64 @@ fn effort_without_a_claim_is_a_cost_without_a_proof() {
     let matrix = table();
     let effort =
         Effort { total: Share::new(104, 3), mean_steps: Share::new(26, 9), longest: 5 };
-    let said = Report {
-        matrix: &matrix,
-        key: None,
-        claim: None,
-        effort: Some(effort),
-        findings: &[],
-        questions_checked: None,
-        reasons: &[],
-    };
+    let said = Report { effort: Some(effort), ..Report::of(&matrix) };
     let text = report(&said);
     let value: Value = serde_json::from_str(&text).expect("our JSON is JSON");
     assert_eq!(value["cost"]["total_exact"], json!("104/3"));
     assert_eq!(value["cost"]["longest"], json!(5));
     assert_eq!(value.get("proof"), None);
-    assert_eq!(read_claim(&text, &matrix), Ok(None));
+    assert_eq!(read_claim(&text, &matrix), Ok((None, Vec::new())));
     let claim = super::claim();
     let claimed = report(&Report { claim: Some(&claim), ..said });
     let without = report(&Report { claim: Some(&claim), effort: None, ..said });
     assert_eq!(claimed, without, "a claim comes first");
+}
+
+#[test]
+fn wishes_that_name_what_the_table_lacks_are_findings_and_the_rest_is_read() {
+    let cost = json!({"total": 30, "mean_steps": 3, "longest": 4});
+    let mut given = documented(&cost, &json!({"optimal": true, "lower_bound": 30}));
+    let red = json!({"character": "edge", "states": ["red"]});
+    let toothed = json!({"character": "edge", "states": ["toothed"]});
+    given["wishes"] = json!({
+        "kept": [{"ask": toothed, "yes": 1, "no": 2}, {"ask": red}, {"ask": toothed, "yes": 0}],
+        "hand": "leaf", "season": "monsoon", "never": ["edge", "colour"], "order": ["smell"],
+        "early": [{"leave": "rowan", "within": 2}, {"part": ["rowan", "Hasel"], "within": 1}, {}],
+        "goals": ["few dots", "fewest words"],
+    });
+    given["prices"] = json!([
+        {"wish": "gold", "about": "gold", "extra": 1, "exact": true},
+        {"wish": "hand", "about": "hand", "extra": 1, "exact": true, "together": [["?", "!"]]},
+    ]);
+    given["reached"] = json!([{"goal": "gold", "value": 2}, {"goal": "fewest words", "value": 2}]);
+    let matrix = table();
+    let (claim, findings) = read_claim(&given.to_string(), &matrix).expect("the rest is read");
+    let claim = claim.expect("cost and proof make a claim");
+    let said: Vec<&str> = findings.iter().map(|finding| finding.sentence.as_str()).collect();
+    for name in ["red", "monsoon", "colour", "smell", "Hasel", "few dots", "gold", "?"] {
+        let named = format!("\"{name}\"");
+        assert!(said.iter().any(|sentence| sentence.contains(&named)), "{name}: {said:#?}");
+    }
+    assert!(findings.iter().all(|finding| finding.code == Code::NameUnknown));
+    let kept = claim.wishes.kept.expect("the first question is the table's");
+    let no = kept.no.expect("the third as well");
+    assert!(kept.yes.is_none() && no.yes.is_none(), "a way back is no beginning of a key");
+    assert_eq!(claim.wishes.hand, Some(spinney_model::SeenOn::Leaf));
+    assert_eq!(claim.wishes.never.len(), 1);
+    assert_eq!((claim.wishes.early.len(), claim.within), (1, vec![2]));
+    assert_eq!(claim.wishes.goals, [spinney_model::Goal::FewestWords]);
+    assert_eq!((claim.prices.len(), claim.reached.len()), (1, 1));
+}
+
+#[test]
+fn no_list_of_questions_to_keep_is_too_long_to_read() {
+    let cost = json!({"total": 30, "mean_steps": 3, "longest": 4});
+    let mut given = documented(&cost, &json!({"optimal": true, "lower_bound": 30}));
+    let toothed = json!({"character": "edge", "states": ["toothed"]});
+    let list = (1..100_000).map(|next| json!({"ask": toothed, "yes": next})).collect::<Vec<_>>();
+    given["wishes"] = json!({ "kept": list });
+    let (claim, findings) = read_claim(&given.to_string(), &table()).expect("it is read");
+    assert!(claim.expect("a claim").wishes.kept.is_some());
+    assert_eq!(findings.len(), 1, "what was left out is said once");
+    assert_eq!(findings[0].code, Code::TooLarge);
 }

@@ -1,0 +1,181 @@
+//! What a key reaches of every aim, added up again along its ways.
+//!
+//! From a walked key to one number an aim (two for even teaching), and to a finding where
+//! something else was claimed. Words that are new on the way to a question can only be counted
+//! where one way leads there.
+
+use std::collections::BTreeSet;
+
+use num_traits::{CheckedAdd, CheckedMul};
+use spinney_model::{
+    Character, Claim, Code, Finding, Goal, Place, Reached, Share, TaxonIx, Wishes,
+};
+
+use super::aims;
+use crate::seen::Seen;
+use crate::sentence::{all, number};
+
+/// The aims as wished, none twice; the least effort settles what they leave open.
+pub(super) fn goals(wishes: &Wishes) -> Vec<Goal> {
+    let mut goals = Vec::new();
+    for goal in wishes.goals.iter().chain([&Goal::LeastEffort]) {
+        if !goals.contains(goal) {
+            goals.push(*goal);
+        }
+    }
+    goals
+}
+
+/// Where the key reaches something else of an aim than was claimed.
+pub(super) fn finding(seen: &Seen<'_>, claim: &Claim) -> Option<Finding> {
+    let mut wrong: Vec<String> =
+        claim.reached.iter().filter_map(|said| disagrees(seen, said)).collect();
+    if !claim.wishes.goals.is_empty() {
+        let said: Vec<Goal> = claim.reached.iter().map(|reached| reached.goal).collect();
+        let silent = goals(&claim.wishes).into_iter().filter(|goal| !said.contains(goal));
+        wrong.extend(
+            silent.map(|goal| format!("it is not said how it stands with {}", name(goal))),
+        );
+    }
+    (!wrong.is_empty()).then(|| {
+        Finding::new(
+            Code::GoalWrong,
+            Place::Key,
+            format!("What is claimed of the aims of this key is not so: {}.", all(&wrong)),
+            super::REMEDY,
+        )
+    })
+}
+
+/// The aim in a teacher's words.
+pub(super) fn name(goal: Goal) -> &'static str {
+    match goal {
+        Goal::LeastEffort => "the least effort",
+        Goal::ShortestLongestPath => "the longest path",
+        Goal::MostRightEnds => "the most finds at the right name",
+        Goal::EvenTeaching => "few new words at once",
+        Goal::FewestWords => "few different words",
+        Goal::FewestRulers => "as little measuring as possible",
+    }
+}
+
+fn disagrees(seen: &Seen<'_>, said: &Reached) -> Option<String> {
+    let Some((value, then)) = value(seen, said.goal) else {
+        return Some(format!("{} could not be counted again for this key", name(said.goal)));
+    };
+    if value != said.value {
+        let count = in_words(said.goal, value);
+        return Some(format!("{count}, not {}", said.value));
+    }
+    (then != said.then).then(|| {
+        let is = then.unwrap_or_default();
+        let said = said.then.unwrap_or_default();
+        format!("all finds together meet {is} new words, each find by its weight, not {said}")
+    })
+}
+
+/// "its effort is 32".
+pub(super) fn in_words(goal: Goal, value: Share) -> String {
+    let counted = |one, several| {
+        let word = if value == Share::from_integer(1) { one } else { several };
+        format!("{value} {word}")
+    };
+    match goal {
+        Goal::LeastEffort => format!("its effort is {value}"),
+        Goal::ShortestLongestPath => {
+            format!("the longest path has {}", counted("question", "questions"))
+        }
+        Goal::MostRightEnds => format!(
+            "its misreadings add up to {value} (−ln of how often each column is read right, in \
+             millionths)"
+        ),
+        Goal::EvenTeaching => {
+            format!("the most on any one question is {}", counted("new word", "new words"))
+        }
+        Goal::FewestWords => {
+            format!("the whole key uses {}", counted("different word", "different words"))
+        }
+        Goal::FewestRulers => {
+            format!("a ruler is taken up {} over all finds", counted("time", "times"))
+        }
+    }
+}
+
+/// What the key reaches of an aim; None: it cannot be counted exactly.
+fn value(seen: &Seen<'_>, goal: Goal) -> Option<(Share, Option<Share>)> {
+    let whole = |count: usize| Share::from_integer(count as i128);
+    let alone = |value: Share| (value, None);
+    match goal {
+        Goal::LeastEffort => seen.walked.effort.map(|effort| alone(effort.total)),
+        Goal::ShortestLongestPath => Some(alone(whole(seen.tree.longest() as usize))),
+        Goal::MostRightEnds => sum(seen, aims::misreading).map(alone),
+        Goal::FewestRulers => {
+            sum(seen, |character, _| aims::ruler(character).into()).map(alone)
+        }
+        Goal::FewestWords => {
+            let mut words = BTreeSet::new();
+            for couplet in &seen.tree.order {
+                words.extend(words_of(seen, *couplet)?);
+            }
+            Some(alone(whole(words.len())))
+        }
+        Goal::EvenTeaching => {
+            let new = new_words(seen)?;
+            let most = new.iter().copied().max().unwrap_or(0);
+            let mut met = Share::from_integer(0);
+            for couplet in &seen.tree.order {
+                let new = whole(new[*couplet]);
+                met = met.checked_add(&flow(seen, *couplet)?.checked_mul(&new)?)?;
+            }
+            Some((whole(most), Some(met)))
+        }
+    }
+}
+
+/// Adds up over all finds what a question counts for each.
+fn sum(seen: &Seen<'_>, of: impl Fn(&Character, TaxonIx) -> i128) -> Option<Share> {
+    let mut sum = Share::from_integer(0);
+    for &couplet in &seen.tree.order {
+        let character = seen.matrix.character(seen.questions[couplet]?.character);
+        for visit in &seen.walked.visits[couplet] {
+            let counts = Share::from_integer(of(character, visit.taxon));
+            sum = sum.checked_add(&visit.flow?.checked_mul(&counts)?)?;
+        }
+    }
+    Some(sum)
+}
+
+fn flow(seen: &Seen<'_>, couplet: usize) -> Option<Share> {
+    let mut flow = Share::from_integer(0);
+    for visit in &seen.walked.visits[couplet] {
+        flow = flow.checked_add(&visit.flow?)?;
+    }
+    Some(flow)
+}
+
+fn words_of(seen: &Seen<'_>, couplet: usize) -> Option<BTreeSet<String>> {
+    let question = seen.questions[couplet]?;
+    Some(aims::words(seen.matrix.character(question.character), &question))
+}
+
+/// How many words are new at each couplet; None where several ways lead to one.
+fn new_words(seen: &Seen<'_>) -> Option<Vec<usize>> {
+    let mut new = vec![0; seen.tree.to.len()];
+    let mut met = vec![BTreeSet::new(); seen.tree.to.len()];
+    for &couplet in &seen.tree.order {
+        let before = match seen.tree.parents[couplet].as_slice() {
+            [] => BTreeSet::new(),
+            [one] => met[*one].clone(),
+            _ => return None,
+        };
+        let words = words_of(seen, couplet)?;
+        new[couplet] = words.difference(&before).count();
+        met[couplet] = words.union(&before).cloned().collect();
+    }
+    Some(new)
+}
+
+/// "questions" and the like, for a whole number.
+pub(super) fn questions(count: u32) -> String {
+    format!("{count} {}", number(count as usize, "question", "questions"))
+}

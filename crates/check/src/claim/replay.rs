@@ -1,0 +1,160 @@
+//! The proof, once more and plainly: the best that any key of a small table can reach.
+//!
+//! Every question of every node is tried (sections 2 to 7 of `docs/KEY.md`), and what is best
+//! below a node is remembered. There is no bound and no order of promise, so that nothing but
+//! the definition decides; in return it ends with tables of some dozen kinds. Work is counted
+//! in nodes, never in seconds. From a table and wishes to the best numbers; it makes no key.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::rc::Rc;
+
+use spinney_model::{CharacterIx, Claim, Early, Kept, Share};
+
+use crate::question::Question;
+use crate::seen::Seen;
+use crate::values::Values;
+
+mod asks;
+mod front;
+mod node;
+
+pub(super) use front::Part;
+
+use front::{Front, Measure, Measures};
+use node::{Node, Split};
+
+/// Nodes that are looked at.
+const MOST_NODES: usize = 20_000;
+
+/// How often a kind is asked a question, or two measures are put together: what bounds the time
+/// where nodes are large.
+const MOST_WORK: usize = 4_000_000;
+
+/// More kinds than this are no small table: the number of nodes doubles with a kind.
+const MOST_KINDS: usize = 40;
+
+/// What a replay came to.
+pub(super) struct Replayed {
+    /// How many nodes were looked at.
+    pub(super) nodes: usize,
+    /// The best numbers in the order of [`Replayed::parts`]; None: not looked at to the end.
+    pub(super) best: Option<Vec<Share>>,
+    /// What the numbers stand for.
+    pub(super) parts: Vec<Part>,
+}
+
+/// Looks for the best that a key can reach under the wishes of a claim.
+pub(super) fn replay(seen: &Seen<'_>, claim: &Claim) -> Replayed {
+    let parts = front::parts(&claim.wishes);
+    let nothing = |parts| Replayed { nodes: 0, best: None, parts };
+    if seen.matrix.taxa().len() > MOST_KINDS {
+        return nothing(parts);
+    }
+    let Some((root, whole)) = Node::root(seen.values) else { return nothing(parts) };
+    let mut search = Search {
+        values: seen.values,
+        left_out: seen.left_out,
+        order: &claim.wishes.order,
+        measures: Measures::of(seen.matrix, &parts),
+        seen: BTreeMap::new(),
+        work: 0,
+    };
+    let front = search.with_kept(&root, 0, claim.wishes.kept.as_deref());
+    let best = front.and_then(|front| front.best()).map(|best| {
+        let numbers = parts.iter().zip(best);
+        numbers.map(|(part, number)| part.share(number, whole)).collect()
+    });
+    Replayed { nodes: search.seen.len(), best, parts }
+}
+
+struct Search<'a> {
+    values: &'a Values<'a>,
+    left_out: &'a BTreeSet<CharacterIx>,
+    order: &'a [CharacterIx],
+    measures: Measures<'a>,
+    /// What is best below a node, by the node and the words that were met before it.
+    seen: BTreeMap<(Node, u128), Rc<Front>>,
+    work: usize,
+}
+
+impl Search<'_> {
+    /// The best below a node at which questions are to be kept; None: too much to look at.
+    fn with_kept(&mut self, node: &Node, met: u128, kept: Option<&Kept>) -> Option<Rc<Front>> {
+        let Some(kept) = kept else { return self.best(node, met) };
+        let question = Question::asks(self.values.matrix, &kept.ask)?;
+        let split = node.ask(self.values, &question, None)?;
+        let (own, met) = self.measures.own(node, &question, met)?;
+        let yes = self.with_kept(&split.yes, met, kept.yes.as_deref())?;
+        let no = self.with_kept(&split.no, met, kept.no.as_deref())?;
+        let mut front = Front::default();
+        front.add_all(&self.measures, &own, &yes, &no)?;
+        Some(Rc::new(front))
+    }
+
+    fn best(&mut self, node: &Node, met: u128) -> Option<Rc<Front>> {
+        let name = (node.clone(), met);
+        if let Some(known) = self.seen.get(&name) {
+            return Some(Rc::clone(known));
+        }
+        if self.seen.len() >= MOST_NODES {
+            return None;
+        }
+        let asks = self.admissible(node)?;
+        let mut front = Front::default();
+        if asks.is_empty() {
+            front.add(&self.measures, Measure::end(&self.measures));
+        }
+        for (question, split) in asks {
+            let (own, met) = self.measures.own(node, &question, met)?;
+            let yes = self.best(&split.yes, met)?;
+            let no = self.best(&split.no, met)?;
+            self.spend(yes.len() * no.len())?;
+            front.add_all(&self.measures, &own, &yes, &no)?;
+        }
+        let front = Rc::new(front);
+        self.seen.insert(name, Rc::clone(&front));
+        Some(front)
+    }
+
+    /// None: there is no work left.
+    fn spend(&mut self, work: usize) -> Option<()> {
+        self.work += work;
+        (self.work <= MOST_WORK).then_some(())
+    }
+
+    /// Every question that the wishes allow here (sections 3 to 5); none: an end. The first
+    /// character of the order that can be asked about is.
+    fn admissible(&mut self, node: &Node) -> Option<Vec<(Question, Split)>> {
+        let mut found = Vec::new();
+        if node.kinds().len() < 2 {
+            return Some(found);
+        }
+        for character in self.values.matrix.character_indices() {
+            if self.left_out.contains(&character) {
+                continue;
+            }
+            let gap = asks::gap(self.values.matrix.character(character));
+            for question in asks::of(self.values, node, character) {
+                self.spend(node.kinds().len())?;
+                let split = node.ask(self.values, &question, Some(gap));
+                found.extend(split.filter(|split| split.parts).map(|split| (question, split)));
+            }
+        }
+        let first = self
+            .order
+            .iter()
+            .find(|at| found.iter().any(|(question, _)| question.character == **at));
+        if let Some(first) = first {
+            found.retain(|(question, _)| question.character == *first);
+        }
+        Some(found)
+    }
+}
+
+/// Whether an early wish is over at a node.
+fn is_over(node: &Node, early: Early) -> bool {
+    match early {
+        Early::Part(one, other) => !node.has(one) || !node.has(other),
+        Early::Leave(taxon) => !node.has(taxon),
+    }
+}

@@ -1,0 +1,337 @@
+//! Claims about keys: true ones stand and are found a second time, false ones fall, each with
+//! the finding that names what is not so.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_check::{Replay, Report, Settings, check};
+use spinney_model::*;
+
+#[path = "drawn/good_key.rs"]
+mod drawn;
+
+use drawn::{codes, key, matrix};
+
+/// Invented for these tests.
+const TWIGS: &str = "
+    edge: toothed, smooth
+    lobes: lobed, entire
+    stalk: mm gap 3
+    hazel | toothed | entire | 5-15
+    lime  | toothed | lobed  | 30-45
+    beech | smooth  | entire | 5-15
+    maple | smooth  | lobed  | 30-60
+";
+
+const BY_EDGE: &str = "
+    1. Is the edge toothed? [edge = toothed] -> 2 / 3
+    2 (1). Is it lobed? [lobes = lobed] -> lime / hazel
+    3 (1). Is the leaf lobed? [lobes = lobed] -> maple / beech
+";
+
+/// The same with the other question first.
+const BY_LOBES: &str = "
+    1. Is it lobed? [lobes = lobed] -> 2 / 3
+    2 (1). Is the edge toothed? [edge = toothed] -> lime / maple
+    3 (1). Is the leaf edge toothed? [edge = toothed] -> hazel / beech
+";
+
+/// With a ruler, which takes two steps.
+const BY_STALK: &str = "
+    1. Is the stalk 22.5 mm or longer? [stalk >= 22.5] -> 2 / 3
+    2 (1). Is the edge toothed? [edge = toothed] -> lime / maple
+    3 (1). Is the leaf edge toothed? [edge = toothed] -> hazel / beech
+";
+
+const EDGE: CharacterIx = CharacterIx(0);
+const LOBES: CharacterIx = CharacterIx(1);
+const STALK: CharacterIx = CharacterIx(2);
+const HAZEL: TaxonIx = TaxonIx(0);
+const LIME: TaxonIx = TaxonIx(1);
+const BEECH: TaxonIx = TaxonIx(2);
+
+/// Nothing is found.
+const NOTHING: [(Code, &str); 0] = [];
+
+fn whole(number: i128) -> Share {
+    Share::from_integer(number)
+}
+
+/// Two questions a find, as is claimed of the keys above; `total` steps over all four.
+fn claim(total: i128, wishes: Wishes) -> Claim {
+    let within = vec![2; wishes.early.len()];
+    Claim {
+        total: whole(total),
+        lower_bound: whole(total),
+        mean_steps: whole(2),
+        longest: 2,
+        stopped: None,
+        heaps: 0,
+        kept: None,
+        wishes,
+        reached: Vec::new(),
+        prices: Vec::new(),
+        within,
+    }
+}
+
+fn opinion(matrix: &Matrix, text: &str, claim: &Claim) -> Report {
+    check(matrix, &key(matrix, text), Some(claim), &Settings::default())
+}
+
+/// The sentences of the findings, each with its code.
+fn said(report: &Report) -> Vec<(Code, &str)> {
+    report.findings.iter().map(|found| (found.code, found.sentence.as_str())).collect()
+}
+
+fn states(character: CharacterIx, state: usize) -> Ask {
+    Ask { character, yes: Asked::States([StateIx(state)].into()) }
+}
+
+fn kept(ask: Ask, yes: Option<Ask>, no: Option<Ask>) -> Option<Box<Kept>> {
+    let after = |ask: Option<Ask>| ask.map(|ask| Box::new(Kept { ask, yes: None, no: None }));
+    Some(Box::new(Kept { ask, yes: after(yes), no: after(no) }))
+}
+
+#[test]
+fn a_true_claim_is_found_a_second_time() {
+    let matrix = matrix(TWIGS);
+    for (text, wishes) in [
+        (BY_EDGE, Wishes::default()),
+        (BY_LOBES, Wishes::default()),
+        (BY_LOBES, Wishes { order: vec![LOBES], ..Wishes::default() }),
+        (BY_EDGE, Wishes { never: [STALK].into(), ..Wishes::default() }),
+        (BY_LOBES, Wishes { kept: kept(states(LOBES, 0), None, None), ..Wishes::default() }),
+        // Kept as "is it smooth?", asked as "is it toothed?": the same with its answers
+        // exchanged.
+        (
+            BY_EDGE,
+            Wishes {
+                kept: kept(states(EDGE, 1), Some(states(LOBES, 1)), None),
+                ..Wishes::default()
+            },
+        ),
+        (BY_LOBES, Wishes { early: vec![Early::Leave(HAZEL)], ..Wishes::default() }),
+    ] {
+        let report = opinion(&matrix, text, &claim(8, wishes.clone()));
+        assert_eq!(said(&report), NOTHING, "{wishes:?}");
+        assert!(
+            matches!(report.replay, Replay::Confirmed { nodes } if nodes > 1),
+            "{wishes:?}"
+        );
+    }
+    let without = check(&matrix, &key(&matrix, BY_EDGE), None, &Settings::default());
+    assert_eq!(without.replay, Replay::NotReplayed);
+}
+
+#[test]
+fn a_key_that_is_not_the_best_is_not_proved_by_saying_so() {
+    let matrix = matrix(TWIGS);
+    // 4 finds with 2 steps for the ruler and 1 for the edge.
+    let report = opinion(&matrix, BY_STALK, &claim(12, Wishes::default()));
+    let better = "The key is said to be the best under its wishes, but there is a better one: \
+                  its effort is 8, not 12.";
+    assert_eq!(said(&report), [(Code::BoundWrong, better)]);
+    assert!(matches!(report.replay, Replay::Contradicted { .. }));
+    // Under these wishes nothing is better.
+    let wishes = Wishes { order: vec![STALK], ..Wishes::default() };
+    let report = opinion(&matrix, BY_STALK, &claim(12, wishes));
+    assert_eq!(said(&report), NOTHING);
+    // A search that stopped claims its bound alone.
+    let stopped = Some(Stopped::Budget);
+    let bound =
+        |bound| Claim { lower_bound: whole(bound), stopped, ..claim(12, Wishes::default()) };
+    assert_eq!(said(&opinion(&matrix, BY_STALK, &bound(8))), NOTHING);
+    let report = opinion(&matrix, BY_STALK, &bound(9));
+    let higher = "No key is said to take less effort than 9, but one takes 8.";
+    assert_eq!(said(&report), [(Code::BoundWrong, higher)]);
+}
+
+#[test]
+fn an_early_wish_that_could_be_over_earlier_is_found() {
+    let matrix = matrix(TWIGS);
+    let wishes = Wishes { early: vec![Early::Part(HAZEL, BEECH)], ..Wishes::default() };
+    let report = opinion(&matrix, BY_LOBES, &claim(8, wishes.clone()));
+    let earlier = "The key is said to be the best under its wishes, but there is a better one: \
+                   hazel and beech are apart within 1 question, not 2.";
+    assert_eq!(said(&report), [(Code::BoundWrong, earlier)]);
+    let right = Claim { within: vec![1], ..claim(8, wishes) };
+    assert_eq!(said(&opinion(&matrix, BY_EDGE, &right)), NOTHING);
+}
+
+#[test]
+fn a_key_that_leaves_kinds_together_reaches_nothing() {
+    let matrix = matrix(TWIGS);
+    let text = "1. Is the edge toothed? [edge = toothed] -> hazel or lime / beech or maple";
+    let one = Claim { mean_steps: whole(1), longest: 1, ..claim(4, Wishes::default()) };
+    let report = opinion(&matrix, text, &one);
+    let none = "No whole key reaches what is claimed of this one. At best, its effort is 8, not \
+                4. See whether an end names kinds that could be parted.";
+    assert!(said(&report).contains(&(Code::BoundWrong, none)), "{:#?}", said(&report));
+    let parted = |finding: &&Finding| finding.code == Code::CouldBeParted;
+    assert_eq!(report.findings.iter().filter(parted).count(), 2);
+    // What must not be asked about does not part them.
+    let never = Wishes { never: [LOBES, STALK].into(), ..Wishes::default() };
+    let report = opinion(&matrix, text, &Claim { wishes: never, ..one });
+    assert_eq!(said(&report), NOTHING);
+}
+
+#[test]
+fn every_broken_wish_is_named() {
+    let mut matrix = matrix(TWIGS);
+    let mut characters = matrix.characters().to_vec();
+    characters[0].seen_on = [SeenOn::Leaf].into();
+    characters[1].seasons = [Season::Summer].into();
+    matrix = spinney_fixtures::drawn::remade(&matrix, matrix.taxa().to_vec(), characters);
+    let none = Wishes::default;
+    let wish = |early| Wishes { early: vec![early], ..none() };
+    for (wishes, sentence) in [
+        (
+            Wishes { never: [EDGE].into(), ..none() },
+            "Question 1 asks about edge, which was never to be asked about.",
+        ),
+        (
+            Wishes { hand: Some(SeenOn::Rubbing), ..none() },
+            "Question 1 asks about edge, which cannot be seen on what is in the hand (rubbing).",
+        ),
+        (
+            Wishes { season: Some(Season::Winter), ..none() },
+            "Question 2 asks about lobes, which cannot be seen in winter.",
+        ),
+        (
+            Wishes { order: vec![LOBES, EDGE], ..none() },
+            "Question 1 asks about edge, but lobes was to come first and can be asked there.",
+        ),
+        (
+            Wishes { kept: kept(states(LOBES, 0), None, None), ..none() },
+            "The first question was to be about lobes (lobed), but question 1 is about edge \
+             (toothed).",
+        ),
+        (
+            Wishes { kept: kept(states(EDGE, 0), None, Some(states(EDGE, 1))), ..none() },
+            "The question after no at 1 was to be about edge (smooth), but question 3 is about \
+             lobes (lobed).",
+        ),
+        (
+            wish(Early::Part(LIME, HAZEL)),
+            "Lime and hazel were to be apart within 1 question, but it takes 2, up to question 2.",
+        ),
+        (
+            wish(Early::Leave(BEECH)),
+            "Beech was to be out within 1 question, but it takes 2, up to question 3.",
+        ),
+    ] {
+        let within = vec![1; wishes.early.len()];
+        let report = opinion(&matrix, BY_EDGE, &Claim { within, ..claim(8, wishes.clone()) });
+        let broken: Vec<&str> =
+            said(&report).iter().filter(|f| f.0 == Code::WishBroken).map(|f| f.1).collect();
+        assert!(broken.contains(&sentence), "{wishes:?}: {:#?}", said(&report));
+        assert!(report.must_be_mended());
+        assert!(!matches!(report.replay, Replay::Confirmed { .. }), "{wishes:?}");
+    }
+}
+
+#[test]
+fn a_question_to_keep_where_the_key_has_ended_is_missed() {
+    let matrix = matrix(TWIGS);
+    let chain = |last: Ask| {
+        let after = Kept { ask: states(LOBES, 0), yes: kept(last, None, None), no: None };
+        Kept { ask: states(EDGE, 0), yes: Some(Box::new(after)), no: None }
+    };
+    let wishes = Wishes { kept: Some(Box::new(chain(states(EDGE, 0)))), ..Wishes::default() };
+    let report = opinion(&matrix, BY_EDGE, &claim(8, wishes));
+    let missed = "The question after yes at 2 was to be about edge (toothed), but nothing is \
+                  asked there.";
+    assert_eq!(said(&report), [(Code::WishBroken, missed)]);
+}
+
+/// A table whose characters are read right more or less often, and whose words must be taught.
+fn taught() -> Matrix {
+    let matrix = matrix(TWIGS);
+    let mut characters = matrix.characters().to_vec();
+    characters[0].read_right = Some(80);
+    characters[0].read_right_of = BTreeMap::from([(HAZEL, 50)]);
+    characters[1].terms = BTreeSet::from(["lobe".to_owned(), "blade".to_owned()]);
+    spinney_fixtures::drawn::remade(&matrix, matrix.taxa().to_vec(), characters)
+}
+
+/// By hand, for the key that asks for the edge first: −ln of .80, .50 and .95 are 0.223144,
+/// 0.693147 and 0.051293. Words: "edge" and "toothed edge", then "lobe" and "blade".
+#[test]
+fn every_aim_is_counted_again() {
+    let matrix = taught();
+    let misread = 3 * 223_144 + 693_147 + 4 * 51_293;
+    let goals = Goal::ALL.to_vec();
+    let reached = |goal, value, then| Reached { goal, value: whole(value), then };
+    let right = vec![
+        reached(Goal::LeastEffort, 8, None),
+        reached(Goal::ShortestLongestPath, 2, None),
+        reached(Goal::MostRightEnds, misread, None),
+        reached(Goal::EvenTeaching, 2, Some(whole(16))),
+        reached(Goal::FewestWords, 4, None),
+        reached(Goal::FewestRulers, 0, None),
+    ];
+    let wishes = Wishes { goals, ..Wishes::default() };
+    let all = Claim { reached: right.clone(), ..claim(8, wishes.clone()) };
+    let report = opinion(&matrix, BY_EDGE, &all);
+    assert_eq!(said(&report), NOTHING);
+    assert!(matches!(report.replay, Replay::Confirmed { .. }));
+    for (at, sentence) in [
+        (0, "its effort is 8, not 9"),
+        (1, "the longest path has 2 questions, not 3"),
+        (2, "millionths), not 1567752"),
+        (3, "the most on any one question is 2 new words, not 3"),
+        (4, "the whole key uses 4 different words, not 5"),
+        (5, "a ruler is taken up 0 times over all finds, not 1"),
+    ] {
+        let mut wrong = right.clone();
+        wrong[at].value += whole(1);
+        let report = opinion(&matrix, BY_EDGE, &Claim { reached: wrong, ..all.clone() });
+        let goal = said(&report).into_iter().find(|(code, _)| *code == Code::GoalWrong);
+        let (_, says) = goal.unwrap_or_else(|| panic!("{sentence}: {:#?}", said(&report)));
+        assert!(says.contains(sentence), "{says}");
+    }
+    let mut wrong = right.clone();
+    wrong[3].then = Some(whole(17));
+    let report = opinion(&matrix, BY_EDGE, &Claim { reached: wrong, ..all.clone() });
+    assert!(codes(&report.findings).contains(&Code::GoalWrong));
+    let silent = Claim { reached: right[..5].to_vec(), ..all };
+    let report = opinion(&matrix, BY_EDGE, &silent);
+    let says = "What is claimed of the aims of this key is not so: it is not said how it stands \
+                with as little measuring as possible.";
+    assert_eq!(said(&report), [(Code::GoalWrong, says)]);
+}
+
+/// The key that asks with a ruler is not best where nobody shall need one.
+#[test]
+fn an_aim_that_could_be_reached_better_is_found() {
+    let matrix = matrix(TWIGS);
+    let wishes = Wishes { goals: vec![Goal::FewestRulers], ..Wishes::default() };
+    let reached = |goal, value| Reached { goal, value: whole(value), then: None };
+    let claim = Claim {
+        reached: vec![reached(Goal::FewestRulers, 4), reached(Goal::LeastEffort, 12)],
+        ..claim(12, wishes)
+    };
+    let report = opinion(&matrix, BY_STALK, &claim);
+    let better = "The key is said to be the best under its wishes, but there is a better one: a \
+                  ruler is taken up 0 times over all finds, not 4.";
+    assert_eq!(said(&report), [(Code::BoundWrong, better)]);
+}
+
+/// A form that is nowhere in the key is missed whatever is claimed.
+#[test]
+fn a_form_that_is_left_out_falls_with_its_claim() {
+    let matrix =
+        matrix(&TWIGS.replace("beech | smooth  | entire", "beech | smooth  | lobed or entire"));
+    let report = opinion(&matrix, BY_EDGE, &claim(8, Wishes::default()));
+    assert!(codes(&report.findings).contains(&Code::VariesUsedAsFixed), "{:#?}", said(&report));
+}
+
+/// Fifty kinds are no small table.
+#[test]
+fn what_is_too_large_to_replay_says_so() {
+    let rows: Vec<String> = (1..=50).map(|n| format!("kind {n} | {n}")).collect();
+    let matrix = matrix(&format!("rings: counts\n{}", rows.join("\n")));
+    let text = "1. Has it 2 or more rings? [rings >= 2] -> kind 2 / kind 1";
+    let report = opinion(&matrix, text, &claim(50, Wishes::default()));
+    assert_eq!(report.replay, Replay::TooLarge { nodes: 0 });
+}

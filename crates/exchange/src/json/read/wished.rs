@@ -1,0 +1,180 @@
+//! Wishes, what is reached of them and what they cost, back from our JSON.
+//!
+//! A name that the table does not have is a finding; the wish it stands in is dropped and the
+//! rest is read.
+
+use spinney_model::{
+    CharacterIx, Code, Early, Finding, Goal, Kept, Matrix, Place, Price, Reached, Season,
+    SeenOn, TaxonIx, Wish, Wishes,
+};
+
+use super::{JsonError, asked, share};
+use crate::json::{shape, wish_words};
+
+/// What names refer to, and the findings on those that refer to nothing.
+pub(super) struct Names<'m> {
+    pub(super) matrix: &'m Matrix,
+    pub(super) findings: Vec<Finding>,
+}
+
+impl Names<'_> {
+    fn missing(&mut self, name: &str) {
+        self.findings.push(Finding::new(
+            Code::NameUnknown,
+            Place::Key,
+            format!("The wishes of this key name {name}, which the table does not have."),
+            "Take the table that the key was made from, or build the key again.",
+        ));
+    }
+
+    fn character(&mut self, name: &str) -> Option<CharacterIx> {
+        let mut all = self.matrix.character_indices();
+        let found = all.find(|at| self.matrix.character(*at).name == name);
+        if found.is_none() {
+            self.missing(&format!("\"{name}\""));
+        }
+        found
+    }
+
+    fn taxon(&mut self, name: &str) -> Option<TaxonIx> {
+        let mut all = self.matrix.taxon_indices();
+        let found = all.find(|at| self.matrix.taxon(*at).name == name);
+        if found.is_none() {
+            self.missing(&format!("\"{name}\""));
+        }
+        found
+    }
+
+    fn goal(&mut self, word: &str) -> Option<Goal> {
+        let found = wish_words::goal(word);
+        if found.is_none() {
+            self.missing(&format!("the aim \"{word}\""));
+        }
+        found
+    }
+
+    fn early(&mut self, early: &shape::Early) -> Option<Early> {
+        match (&early.part, &early.leave) {
+            (Some((one, other)), None) => {
+                Some(Early::Part(self.taxon(one)?, self.taxon(other)?))
+            }
+            (None, Some(taxon)) => Some(Early::Leave(self.taxon(taxon)?)),
+            _ => {
+                self.missing("neither a pair nor a kind");
+                None
+            }
+        }
+    }
+
+    fn pair(&mut self, (one, other): &(String, String)) -> Option<(TaxonIx, TaxonIx)> {
+        Some((self.taxon(one)?, self.taxon(other)?))
+    }
+}
+
+/// The wishes, and within how many questions the early ones are over.
+pub(super) fn wishes(shape: shape::Wishes, names: &mut Names<'_>) -> (Wishes, Vec<u32>) {
+    let mut wishes = Wishes::default();
+    let mut within = Vec::new();
+    if let Some(word) = shape.hand {
+        wishes.hand = SeenOn::ALL.into_iter().find(|hand| hand.word() == word);
+        if wishes.hand.is_none() {
+            names.missing(&format!("\"{word}\" in the hand"));
+        }
+    }
+    if let Some(word) = shape.season {
+        wishes.season = Season::ALL.into_iter().find(|season| season.word() == word);
+        if wishes.season.is_none() {
+            names.missing(&format!("the season \"{word}\""));
+        }
+    }
+    wishes.never = shape.never.iter().filter_map(|name| names.character(name)).collect();
+    wishes.order = shape.order.iter().filter_map(|name| names.character(name)).collect();
+    for early in &shape.early {
+        if let Some(wish) = names.early(early) {
+            wishes.early.push(wish);
+            within.extend(early.within);
+        }
+    }
+    if within.len() < wishes.early.len() {
+        // One without a number would be taken for its neighbour's.
+        within.clear();
+    }
+    wishes.goals = shape.goals.iter().filter_map(|word| names.goal(word)).collect();
+    wishes.kept = kept(shape.kept, names);
+    (wishes, within)
+}
+
+/// So many questions may be kept; a tree of many more could be too deep to walk.
+const MOST_KEPT: usize = 500;
+
+/// The questions to keep as a tree again, from the last to the first.
+fn kept(mut list: Vec<shape::Kept>, names: &mut Names<'_>) -> Option<Box<Kept>> {
+    if list.len() > MOST_KEPT {
+        list.truncate(MOST_KEPT);
+        names.findings.push(Finding::new(
+            Code::TooLarge,
+            Place::Key,
+            format!(
+                "More than {MOST_KEPT} questions were to be kept; the others were left out."
+            ),
+            "Keep the first few questions only, and build the key again.",
+        ));
+    }
+    let mut trees: Vec<Option<Box<Kept>>> = list.iter().map(|_| None).collect();
+    for (place, shape) in list.into_iter().enumerate().rev() {
+        let mut after = |to: Option<usize>| {
+            // What stands before is no beginning of a key, but a way back.
+            to.filter(|to| *to > place).and_then(|to| trees.get_mut(to)?.take())
+        };
+        let (yes, no) = (after(shape.yes), after(shape.no));
+        match asked(shape.ask, names.matrix) {
+            Ok(ask) => trees[place] = Some(Box::new(Kept { ask, yes, no })),
+            Err(what) => names.missing(&what),
+        }
+    }
+    trees.into_iter().next().flatten()
+}
+
+pub(super) fn reached(
+    shapes: Vec<shape::Reached>,
+    names: &mut Names<'_>,
+) -> Result<Vec<Reached>, JsonError> {
+    let mut all = Vec::new();
+    for shape in shapes {
+        let value = share("value", shape.value_exact, &shape.value)?;
+        let then = shape.then.map(|then| share("then", shape.then_exact, &then)).transpose()?;
+        all.extend(names.goal(&shape.goal).map(|goal| Reached { goal, value, then }));
+    }
+    Ok(all)
+}
+
+pub(super) fn prices(
+    shapes: Vec<shape::Price>,
+    names: &mut Names<'_>,
+) -> Result<Vec<Price>, JsonError> {
+    let mut all = Vec::new();
+    for shape in shapes {
+        let extra = share("extra", shape.extra_exact.clone(), &shape.extra)?;
+        if let Some(wish) = priced(&shape, names) {
+            let pairs = shape.together.iter();
+            let together = pairs.filter_map(|pair| names.pair(pair)).collect();
+            all.push(Price { wish, extra, exact: shape.exact, together });
+        }
+    }
+    Ok(all)
+}
+
+fn priced(shape: &shape::Price, names: &mut Names<'_>) -> Option<Wish> {
+    match (shape.about.as_str(), &shape.character, &shape.early) {
+        ("kept", ..) => Some(Wish::Kept),
+        ("hand", ..) => Some(Wish::Hand),
+        ("never", Some(name), _) => names.character(name).map(Wish::Never),
+        ("order", ..) => Some(Wish::Order),
+        ("early", _, Some(early)) => names.early(early).map(Wish::Early),
+        ("goals", ..) => Some(Wish::Goals),
+        _ => {
+            names.missing(&format!("\"{}\"", shape.wish));
+            None
+        }
+    }
+}

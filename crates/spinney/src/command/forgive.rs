@@ -1,0 +1,45 @@
+//! `spinney forgive`: which kinds to give a second place, and how many finds that saves.
+
+use std::fmt::Write;
+
+use spinney_build::Budget;
+use spinney_exchange::{json, key_text};
+use spinney_model::{Finding, Severity};
+use spinney_press::wording;
+
+use crate::args::{Forgive, Format};
+use crate::command::key::fine;
+use crate::command::wishes;
+use crate::failure::Failure;
+use crate::report::{self, Ink};
+use crate::{collection, terminal};
+
+pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
+    let opened = collection::open(&args.table)?;
+    let (matrix, findings) = (&opened.matrix, opened.findings);
+    let wishes = wishes::what_can_be_asked(matrix, args.hand, args.season, &args.never)?;
+    let budget = Budget { heaps: args.budget };
+    let mut forgiving = spinney_build::forgive(matrix, &wishes, args.places, budget);
+    for one in &mut forgiving.keys {
+        wording::put_words(&mut one.key, matrix);
+    }
+    if args.format == Format::Json {
+        terminal::print(&json::forgiving(matrix, &forgiving, &findings))?;
+        return Ok(fine(&findings));
+    }
+    let ink = Ink { colour: terminal::colour() };
+    let mut text = String::new();
+    if let Some(last) = forgiving.keys.last() {
+        text = key_text::write(&last.key, matrix);
+        text.push('\n');
+    }
+    text.push_str(&report::forgiving(&ink, matrix, &forgiving));
+    let others: Vec<Finding> =
+        findings.iter().filter(|f| f.severity != Severity::ForInformation).cloned().collect();
+    if !others.is_empty() {
+        let heading = ink.bold("Noticed in reading the table");
+        let _ = write!(text, "\n{heading}\n{}", report::findings(&ink, &others));
+    }
+    terminal::print(&text)?;
+    Ok(fine(&findings))
+}

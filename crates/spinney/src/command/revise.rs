@@ -1,0 +1,151 @@
+//! `spinney revise`: last season's key for this season's table, changed as little as possible.
+
+use std::fmt::Write;
+use std::path::Path;
+
+use spinney_build::{Budget, Revised, Revising};
+use spinney_check::Report;
+use spinney_exchange::link::Links;
+use spinney_exchange::{json, key_text};
+use spinney_model::{Code, Finding, Key, Matrix, Wishes, Wording};
+use spinney_press::{Booklet, Stamp, wording};
+
+use crate::args::{Format, Revise};
+use crate::command::check::{drop_echoes, read};
+use crate::command::key::{add_new, fine, still_to_mend};
+use crate::failure::Failure;
+use crate::folder::{self, Folder};
+use crate::report::{self, Ink};
+use crate::{collection, command, terminal};
+
+pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
+    if args.old == Path::new("-") {
+        collection::stdin_once(&args.table)?;
+    }
+    let opened = collection::open(&args.table)?;
+    let matrix = &opened.matrix;
+    let mut findings = opened.findings;
+    let (old, old_findings) = old_key(args, matrix)?;
+    let wishes = Wishes {
+        hand: args.hand.map(crate::args::Hand::seen_on),
+        season: args.season.map(crate::args::Season::season),
+        ..Wishes::default()
+    };
+    let settings = Revising { loss: args.loss, budget: Budget { heaps: args.budget } };
+    let mut revised = spinney_build::revise(matrix, &old, &wishes, settings);
+    let key = &mut revised.revision.key;
+    lead_like(&old, key);
+    wording::put_words(key, matrix);
+    let settings = command::settings(&args.answer, false);
+    command::look_at_table(matrix, &settings, &mut findings);
+    let key = &revised.revision.key;
+    let opinion = spinney_check::check(matrix, key, Some(&revised.claim), &settings);
+    add_new(&mut findings, &opinion.findings);
+    let written = match &args.sheets.out {
+        Some(path) => {
+            let date = folder::date(args.sheets.date.as_deref());
+            let booklet = Booklet {
+                matrix,
+                key,
+                walks: &opinion.walks,
+                stamp: if opinion.broken_as_a_tree() { Stamp::Draft } else { Stamp::None },
+                date: Some(&date),
+                pictures: &opened.pictures,
+            };
+            let report = report_of(matrix, key, &opinion, &findings);
+            let mut folder = Folder::make(path)?;
+            folder.fill(&booklet, &report, args.sheets.paper)?;
+            let plain = Ink { colour: false };
+            let changed = what_changed(&plain, matrix, &old, &revised);
+            folder.write("changes.txt", changed.as_bytes())?;
+            folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
+            Some((path, folder.written))
+        }
+        None => None,
+    };
+    if args.answer.format == Format::Json {
+        terminal::print(&json::revised(&json::Revised {
+            matrix,
+            revision: &revised.revision,
+            findings: &findings,
+            old_findings: &old_findings,
+        }))?;
+        return Ok(fine(&findings));
+    }
+    let ink = Ink { colour: terminal::colour() };
+    let mut text = key_text::write(key, matrix);
+    text.push('\n');
+    text.push_str(&what_changed(&ink, matrix, &old, &revised));
+    for (title, found) in
+        [("In last season's key", &old_findings), ("What to look at", &findings)]
+    {
+        if !found.is_empty() {
+            let _ = write!(text, "\n{}\n{}", ink.bold(title), report::findings(&ink, found));
+        }
+    }
+    text.push_str(&still_to_mend(&findings));
+    if let Some((path, files)) = written {
+        let _ = write!(text, "\nWritten into {}: {}\n", path.display(), files.join(", "));
+    }
+    terminal::print(&text)?;
+    Ok(fine(&findings))
+}
+
+/// The old key, linked to the new table as far as it goes.
+///
+/// That a name is no kind any more is what revising is for, and is said among the changes.
+fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, Vec<Finding>), Failure> {
+    let text = collection::text(&args.old)?;
+    let (links, more) = match &args.links {
+        Some(path) => Links::read(&collection::text(path)?, matrix),
+        None => (Links::default(), Vec::new()),
+    };
+    let given = read(&text, matrix, links)?;
+    if given.key.couplets.is_empty() {
+        return Err(Failure::new(
+            format!("No numbered question was found in {}.", args.old.display()),
+            "Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> hazel",
+        ));
+    }
+    let mut findings = more;
+    findings.extend(given.findings);
+    findings.retain(|finding| !matches!(finding.code, Code::NameUnknown | Code::NameNotSure));
+    drop_echoes(&mut findings);
+    Ok((given.key, findings))
+}
+
+/// New questions are put in paired leads where the old key has leads.
+fn lead_like(old: &Key, key: &mut Key) {
+    let leads = old.couplets.iter().filter(|c| matches!(c.wording, Wording::Leads { .. }));
+    if 2 * leads.count() <= old.couplets.len() {
+        return;
+    }
+    for couplet in &mut key.couplets {
+        if couplet.wording.first().is_empty() {
+            couplet.wording = Wording::Leads { yes: String::new(), no: String::new() };
+        }
+    }
+}
+
+fn report_of<'a>(
+    matrix: &'a Matrix,
+    key: &'a Key,
+    opinion: &Report,
+    findings: &'a [Finding],
+) -> json::Report<'a> {
+    json::Report {
+        matrix,
+        key: Some(key),
+        claim: None,
+        effort: command::effort(opinion),
+        findings,
+        questions_checked: Some((opinion.checked, opinion.questions)),
+        reasons: &[],
+        ..json::Report::of(matrix)
+    }
+}
+
+/// What stayed, what changed, and what other numbers of changes would cost.
+fn what_changed(ink: &Ink, matrix: &Matrix, old: &Key, revised: &Revised) -> String {
+    report::revision(ink, matrix, old, &revised.revision)
+}
