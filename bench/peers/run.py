@@ -119,6 +119,9 @@ def others(groups, ours, limit):
     for (size, sort), group in groups.items():
         shallowest = [shallowest_tree(table, limit) for table in group]
         depths = sorted({depth for depth, *_ in shallowest if depth})
+        for table, (depth, *_) in zip(group, shallowest):
+            deep = ours[table.name].longest
+            assert depth is None or depth <= deep, f"{table.name}: our key is {deep} deep"
         unsure = sum(depth is None for depth, *_ in shallowest)
         yes = [seconds for _, seconds, _ in shallowest if seconds is not None]
         no = [seconds for *_, seconds in shallowest]

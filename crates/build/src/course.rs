@@ -112,8 +112,10 @@ impl Course {
                 within.push(steps);
                 let limited = ground.layout.limited(&root, None, &within);
                 let mut possible = Possible::default();
-                let open = kept::open_heaps(ground, &limited, self.wishes.kept.as_deref());
-                let kept = open.iter().all(|heap| possible.heap(ground, heap));
+                let first = self.wishes.kept.as_deref();
+                let open = kept::open_heaps(ground, &limited, first);
+                let kept = !kept::break_limits(ground, &limited, first)
+                    && open.iter().all(|heap| possible.heap(ground, heap));
                 self.within_sure &= kept || !possible.cut_short;
                 if kept || steps == ground.layout.kinds_in_all() as u32 {
                     self.within = within;
@@ -263,6 +265,27 @@ impl Course {
         self.solver.start_again(ground);
     }
 
+    /// Where the search was stopped on the way to a limit, goes back to limits under which there
+    /// is a whole key.
+    pub(crate) fn step_back(&mut self) {
+        let Some(goal) = self.solver.ground.goals.order.get(self.settled) else { return };
+        let even = *goal == Goal::EvenTeaching;
+        if let Some(vocabulary) = &self.vocabulary {
+            let without = vocabulary.without().unwrap_or_default();
+            self.use_without(&without);
+        }
+        let root = self.root();
+        if self.known(&root).1.is_some() {
+            return;
+        }
+        if even {
+            self.solver.most_new_words = None;
+            self.solver.memory.clear();
+        }
+        self.solver.set_limit(GOING_BACK);
+        self.closed(&root, NEVER);
+    }
+
     /// Whether the best key under the limits that stand is known, or known to reach `goal`.
     pub(crate) fn close_root(&mut self, goal: Effort) -> bool {
         let root = self.root();
@@ -279,6 +302,9 @@ impl Course {
         self.within_sure && self.settled == self.solver.ground.goals.order.len()
     }
 }
+
+/// Heaps that may be taken apart to find a key after a search was stopped on the way.
+const GOING_BACK: u64 = 5_000;
 
 fn refusal(wanted: Wanted, why: WhyNot) -> Refusal {
     Refusal { wanted, why }

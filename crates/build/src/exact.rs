@@ -96,6 +96,12 @@ impl Solver {
         })
     }
 
+    /// Counts work that takes no heaps apart, so that a budget ends it all the same.
+    pub(crate) fn charge(&mut self, heaps: u64) {
+        self.work += heaps;
+        self.moved = true;
+    }
+
     /// Sets how much may be done from here on.
     pub(crate) fn set_limit(&mut self, heaps: u64) {
         self.limit = self.work.saturating_add(heaps);

@@ -5,15 +5,17 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{
-    Ask, Asked, CharacterIx, Early, Goal, Matrix, Quantity, StateIx, TaxonIx, Value,
-};
+use spinney_model::{Ask, Asked, CharacterIx, Early, Goal, Matrix, Quantity, StateIx, TaxonIx};
 
 use crate::cost::{self, Effort, Scale, Shares};
 use crate::goals::{self, Goals, Sum};
 use crate::heap::{Heap, Layout, Remains};
 use crate::set::Set;
 use crate::split::{self, Column, Side};
+
+use held::{Held, hold, shares_of};
+
+mod held;
 
 /// The matrix made ready.
 pub(crate) struct Ground {
@@ -91,26 +93,6 @@ pub(crate) struct Varying {
 pub(crate) struct Governed {
     pub(crate) kind: usize,
     pub(crate) within: Vec<(usize, u64)>,
-}
-
-/// What a cell holds, as far as a search needs to know.
-enum Held {
-    Nothing,
-    /// One value: its number in the column.
-    One(usize),
-    Range {
-        low: Quantity,
-        high: Quantity,
-    },
-    /// Several values, and the slot that keeps which remain. `values` as numbers in the column.
-    Several {
-        slot: usize,
-        values: Vec<usize>,
-    },
-    /// An unknown measure: which of the column's intervals remain.
-    Intervals {
-        slot: usize,
-    },
 }
 
 /// Whether a character applies to a kind.
@@ -401,66 +383,5 @@ impl Question {
                 (count >= threshold) == yes_above
             }),
         }
-    }
-}
-
-/// Makes room for a cell where it needs some.
-fn hold(
-    matrix: &Matrix,
-    taxon: TaxonIx,
-    at: CharacterIx,
-    column: &Column,
-    layout: &mut Layout,
-) -> Held {
-    if !split::can_apply(matrix, taxon, at) {
-        return Held::Nothing;
-    }
-    let mut several = |values: Vec<usize>| match values.as_slice() {
-        [] => Held::Nothing,
-        [one] => Held::One(*one),
-        _ => Held::Several { slot: layout.slot_of_values(values.len()), values },
-    };
-    match (&matrix.cell(taxon, at).value, &matrix.character(at).scale) {
-        (Value::DoesNotApply, _) => Held::Nothing,
-        (Value::States(shares), _) => several(shares.iter().map(|(s, _)| s.0).collect()),
-        (Value::Counts(shares), _) => {
-            several(shares.iter().map(|(count, _)| number_of(&column.counts, *count)).collect())
-        }
-        (Value::Range { low, high }, _) => Held::Range { low: *low, high: *high },
-        (Value::Unknown, spinney_model::Scale::Words { states }) => {
-            several((0..states.len()).collect())
-        }
-        (Value::Unknown, spinney_model::Scale::Counts) => {
-            several((0..column.counts.len()).collect())
-        }
-        (Value::Unknown, spinney_model::Scale::Measure { .. }) => {
-            if column.cuts.is_empty() {
-                return Held::Nothing;
-            }
-            let intervals = column.cuts.len() as u32 + 1;
-            Held::Intervals { slot: layout.slot_of_intervals(intervals) }
-        }
-    }
-}
-
-fn number_of(counts: &[u32], count: u32) -> usize {
-    counts.binary_search(&count).expect("every count of a column stands in its list")
-}
-
-/// The shares of a cell with several values, in the order of `hold`.
-fn shares_of(
-    matrix: &Matrix,
-    taxon: TaxonIx,
-    at: CharacterIx,
-    column: &Column,
-) -> Option<Vec<spinney_model::Share>> {
-    let equal = |n: usize| (n > 0).then(|| vec![spinney_model::Share::new(1, n as Effort); n]);
-    match (&matrix.cell(taxon, at).value, &matrix.character(at).scale) {
-        (Value::States(shares), _) => Some(shares.iter().map(|(_, share)| *share).collect()),
-        (Value::Counts(shares), _) => Some(shares.iter().map(|(_, share)| *share).collect()),
-        (Value::Unknown, spinney_model::Scale::Words { states }) => equal(states.len()),
-        (Value::Unknown, spinney_model::Scale::Counts) => equal(column.counts.len()),
-        (Value::Unknown, _) => equal(column.cuts.len() + 1),
-        _ => None,
     }
 }

@@ -16,42 +16,9 @@ use crate::set::{Set, bits};
 #[derive(Clone, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub(crate) struct Heap(pub(crate) SmallVec<[u64; 6]>);
 
-/// What is left of a varying cell, or what of it a question takes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Remains {
-    /// A mask over the cell's own values.
-    Values(u64),
-    /// Intervals from the first to before the second.
-    Intervals(u32, u32),
-}
+pub(crate) use remains::Remains;
 
-impl Remains {
-    fn is_empty(self) -> bool {
-        match self {
-            Self::Values(mask) => mask == 0,
-            Self::Intervals(from, to) => from >= to,
-        }
-    }
-
-    /// What is left after a yes and after a no. Intervals are cut once, from either end.
-    fn cut(self, yes: Self) -> (Self, Self) {
-        match (self, yes) {
-            (Self::Values(left), Self::Values(taken)) => {
-                (Self::Values(left & taken), Self::Values(left & !taken))
-            }
-            (Self::Intervals(from, to), Self::Intervals(first, last)) => {
-                let kept = Self::Intervals(from.max(first), to.min(last).max(from.max(first)));
-                let rest = if first == 0 {
-                    Self::Intervals(from.max(last), to.max(from.max(last)))
-                } else {
-                    Self::Intervals(from, to.min(first).max(from))
-                };
-                (kept, rest)
-            }
-            _ => unreachable!("a slot keeps values or intervals, never both"),
-        }
-    }
-}
+mod remains;
 
 /// Where the varying cells of all kinds stand in a heap.
 pub(crate) struct Layout {
@@ -379,7 +346,6 @@ impl Layout {
 }
 
 /// What a question does to a heap.
-#[expect(clippy::large_enum_variant, reason = "lives on the stack for one question")]
 pub(crate) enum Asking {
     /// It cannot be put to a kind that is present.
     Blocked,

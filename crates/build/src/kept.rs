@@ -47,6 +47,18 @@ pub(crate) fn open_heaps(ground: &Ground, root: &Heap, kept: Option<&Kept>) -> V
     heaps
 }
 
+/// Whether a limit allows no further question at a heap of which a kept question is asked.
+pub(crate) fn break_limits(ground: &Ground, root: &Heap, kept: Option<&Kept>) -> bool {
+    let Some((kept, (yes, no))) =
+        kept.and_then(|kept| Some((kept, sides(ground, root, &kept.ask)?)))
+    else {
+        return false;
+    };
+    ground.layout.out_of_steps(root)
+        || break_limits(ground, &yes, kept.yes.as_deref())
+        || break_limits(ground, &no, kept.no.as_deref())
+}
+
 /// The wishes without those that cannot be fulfilled, and why not.
 ///
 /// A refused question takes those after it along. Thresholds that are wished for cut unknown

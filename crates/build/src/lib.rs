@@ -127,6 +127,7 @@ impl Search {
     /// The best key known now, with its claim.
     pub fn finish(&mut self) -> Built {
         let course = &mut self.course;
+        course.step_back();
         let root = course.root();
         let wished = course.place(&root);
         let ground = &course.solver.ground;

@@ -89,7 +89,7 @@ impl Layout {
                 Some(None) => true,
                 Some(Some(early)) => self.is_over(heap, *early),
             };
-            if over || self.size(heap) < 2 {
+            if over {
                 *left = OVER;
             } else if *left != OVER {
                 *left = left.saturating_sub(less);

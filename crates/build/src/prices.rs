@@ -103,6 +103,7 @@ struct Without {
 
 impl Without {
     fn best_of(course: &mut Course) -> Self {
+        course.step_back();
         let root = course.root();
         let placed = course.place(&root);
         let ground = &course.solver.ground;

@@ -11,6 +11,9 @@ use crate::cost::Effort;
 use crate::course::Course;
 use crate::goals;
 
+/// What looking at one word set counts for, in heaps: laying the table out again for it.
+const A_BRANCH: u64 = 20;
+
 /// A search for the fewest words under way.
 pub(crate) struct Vocabulary {
     open: Vec<Branch>,
@@ -45,7 +48,11 @@ impl Vocabulary {
                 self.open.pop();
                 continue;
             }
+            if course.solver.spent() {
+                return false;
+            }
             course.use_without(&branch.without);
+            course.solver.charge(A_BRANCH);
             if !course.close_root(threshold) {
                 return false;
             }

@@ -317,3 +317,33 @@ fn in_our_words(matrix: &Matrix, ask: Ask) -> Option<Ask> {
     let fine = |ask: &Ask| build(matrix, &kept(ask), Budget::default()).refused.is_empty();
     fine(&ask).then_some(ask)
 }
+
+/// A search that is stopped anywhere still gives a whole key, and claims nothing of it.
+#[test]
+fn a_search_that_is_stopped_on_the_way_gives_a_whole_key() {
+    let mut stopped = 0;
+    for seed in 1..=6 {
+        let matrix = seeded::evening(seed);
+        for goal in [Goal::FewestWords, Goal::EvenTeaching, Goal::ShortestLongestPath] {
+            let wishes = Wishes { goals: vec![goal], ..Wishes::default() };
+            for heaps in [1, 30, 300, 3000] {
+                let built = build(&matrix, &wishes, Budget { heaps });
+                let named: BTreeSet<TaxonIx> = ends(&built.key).into_iter().flatten().collect();
+                assert_eq!(named.len(), matrix.taxa().len(), "{goal:?} after {heaps}");
+                let together = ends(&built.key).iter().filter(|end| end.len() > 1).count();
+                assert_eq!(together, 0, "{goal:?} after {heaps}: all kinds can be parted");
+                stopped += usize::from(!built.claim.optimal());
+            }
+        }
+    }
+    assert!(stopped > 20, "only {stopped} searches were stopped");
+}
+
+fn ends(key: &spinney_model::Key) -> Vec<Vec<TaxonIx>> {
+    let destinations = key.couplets.iter().flat_map(|couplet| [&couplet.yes, &couplet.no]);
+    let end = |destination: &spinney_model::Destination| match destination {
+        spinney_model::Destination::End(end) => Some(end.taxa.clone()),
+        _ => None,
+    };
+    destinations.filter_map(end).collect()
+}

@@ -3,7 +3,10 @@
 use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
-use spinney_model::{Goal, SeenOn};
+
+pub(crate) use wishes::{Hand, Season, Wishes};
+
+mod wishes;
 
 /// Reads the command line; on wrong use says why and exits with 2.
 pub(crate) fn read() -> Spinney {
@@ -147,41 +150,6 @@ pub(crate) struct Key {
     pub(crate) answer: Answer,
 }
 
-/// What a person wants of the key.
-#[derive(Args, Debug)]
-pub(crate) struct Wishes {
-    /// Ask this first, and finish with the fewest questions; says what that costs.
-    #[arg(long, value_name = "QUESTION", conflicts_with = "keep")]
-    pub(crate) first: Option<String>,
-    /// Keep these first questions: a beginning of a key in words, open ends left as `?`.
-    #[arg(long, value_name = "FILE")]
-    pub(crate) keep: Option<PathBuf>,
-    /// What is in the hand. Only what can be seen on it is asked; says what drops out.
-    #[arg(long, value_name = "FORM", value_enum)]
-    pub(crate) hand: Option<Hand>,
-    /// The season. Only what can be seen then is asked; says what drops out.
-    #[arg(long, value_enum)]
-    pub(crate) season: Option<Season>,
-    /// Never ask about these columns (commas between, or several times).
-    #[arg(long, value_name = "COLUMNS")]
-    pub(crate) never: Vec<String>,
-    /// Ask about these columns first, in this order, wherever they can be asked.
-    #[arg(long, value_name = "COLUMNS")]
-    pub(crate) order: Vec<String>,
-    /// Part these two look-alikes as early as the table allows.
-    #[arg(long, value_name = "KIND, KIND")]
-    pub(crate) apart: Vec<String>,
-    /// Let this kind come out as early as the table allows: one that pricks, burns or poisons.
-    #[arg(long, value_name = "KIND")]
-    pub(crate) out_first: Vec<String>,
-    /// What is best, the first first (commas between); the fewest questions settle the rest.
-    #[arg(long, value_enum, value_delimiter = ',', value_name = "GOALS")]
-    pub(crate) best: Vec<Best>,
-    /// How many heaps may be taken apart before the best key so far is given.
-    #[arg(long, value_name = "HEAPS", default_value_t = spinney_build::Budget::default().heaps)]
-    pub(crate) budget: u64,
-}
-
 #[derive(Args, Debug)]
 #[command(after_help = "A key is read as it stands in a handbook, with dots or arrows:\n  \
     1. Is the leaf made of leaflets?  Yes -> 2, No -> 3\n\
@@ -295,13 +263,15 @@ pub(crate) struct Revise {
 }
 
 #[derive(Args, Debug)]
-#[command(after_help = "A second place: one kind that is looked for on the wrong side of one question \
+#[command(
+    after_help = "A second place: one kind that is looked for on the wrong side of one question \
     as well.\n\
     How often each question is read right stands in the column `read right` of the sheet\n\
     `characters`; where nobody said, 95, 90, 80 of 100 for easy, fair, hard ones.\n\n\
     Examples:\n  \
     spinney forgive finds.csv\n  \
-    spinney forgive finds.csv --places 3 --hand leaf --season autumn")]
+    spinney forgive finds.csv --places 3 --hand leaf --season autumn"
+)]
 pub(crate) struct Forgive {
     #[command(flatten)]
     pub(crate) table: Table,
@@ -348,89 +318,6 @@ fn gap(text: &str) -> Result<spinney_model::Quantity, String> {
         return Err("the gap is 0 mm or more, and at most 10000".to_owned());
     }
     Ok(spinney_model::Quantity::from_thousandths((number * 1000.0).round() as i64))
-}
-
-/// What is in the hand.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub(crate) enum Hand {
-    /// The whole tree or shrub.
-    Tree,
-    /// A twig with its leaves.
-    Twig,
-    /// One loose leaf (or seed, or shell).
-    Leaf,
-    /// A rubbing.
-    Rubbing,
-    /// A photograph.
-    Photograph,
-    /// A twig without leaves.
-    WinterTwig,
-    /// A tray with water.
-    Tray,
-}
-
-impl Hand {
-    pub(crate) fn seen_on(self) -> SeenOn {
-        match self {
-            Self::Tree => SeenOn::Tree,
-            Self::Twig => SeenOn::Twig,
-            Self::Leaf => SeenOn::Leaf,
-            Self::Rubbing => SeenOn::Rubbing,
-            Self::Photograph => SeenOn::Photograph,
-            Self::WinterTwig => SeenOn::WinterTwig,
-            Self::Tray => SeenOn::Tray,
-        }
-    }
-}
-
-/// A season of the year.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub(crate) enum Season {
-    Spring,
-    Summer,
-    Autumn,
-    Winter,
-}
-
-impl Season {
-    pub(crate) fn season(self) -> spinney_model::Season {
-        match self {
-            Self::Spring => spinney_model::Season::Spring,
-            Self::Summer => spinney_model::Season::Summer,
-            Self::Autumn => spinney_model::Season::Autumn,
-            Self::Winter => spinney_model::Season::Winter,
-        }
-    }
-}
-
-/// What makes one key better than another.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub(crate) enum Best {
-    /// The fewest questions a find; hard ones count for more.
-    Questions,
-    /// No long way: the longest path as short as can be.
-    Short,
-    /// The most finds at the right name, by how often each column is read right.
-    Right,
-    /// Few new words at once, then few in all.
-    Teaching,
-    /// Few different words in the whole key.
-    Words,
-    /// As little measuring with a ruler as can be.
-    NoRuler,
-}
-
-impl Best {
-    pub(crate) fn goal(self) -> Goal {
-        match self {
-            Self::Questions => Goal::LeastEffort,
-            Self::Short => Goal::ShortestLongestPath,
-            Self::Right => Goal::MostRightEnds,
-            Self::Teaching => Goal::EvenTeaching,
-            Self::Words => Goal::FewestWords,
-            Self::NoRuler => Goal::FewestRulers,
-        }
-    }
 }
 
 #[derive(Args, Debug)]

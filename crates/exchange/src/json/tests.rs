@@ -64,7 +64,11 @@ fn claim() -> Claim {
         }),
         wishes: wishes(),
         reached: vec![
-            Reached { goal: Goal::EvenTeaching, value: share(2), then: Some(Share::new(31, 2)) },
+            Reached {
+                goal: Goal::EvenTeaching,
+                value: share(2),
+                then: Some(Share::new(31, 2)),
+            },
             Reached { goal: Goal::LeastEffort, value: Share::new(104, 3), then: None },
         ],
         prices: prices(),
@@ -255,8 +259,18 @@ fn a_report_has_the_documented_shape() {
 fn fields_come_in_a_fixed_order_and_the_text_ends_with_a_line_end() {
     let text = full();
     let fields = [
-        "key", "cost", "proof", "kept_price", "wishes", "reached", "prices", "refused", "links",
-        "findings", "reasons", "best_keys",
+        "key",
+        "cost",
+        "proof",
+        "kept_price",
+        "wishes",
+        "reached",
+        "prices",
+        "refused",
+        "links",
+        "findings",
+        "reasons",
+        "best_keys",
     ];
     let at: Vec<usize> = fields
         .iter()

@@ -41,7 +41,6 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
             reasons: &reasons,
             refused: &built.refused,
             best_keys: Some(&best),
-            ..json::Report::of(matrix)
         }))?;
         return Ok(fine(&findings));
     }

@@ -126,7 +126,8 @@ fn wishes_that_name_what_the_table_lacks_are_findings_and_the_rest_is_read() {
         {"wish": "gold", "about": "gold", "extra": 1, "exact": true},
         {"wish": "hand", "about": "hand", "extra": 1, "exact": true, "together": [["?", "!"]]},
     ]);
-    given["reached"] = json!([{"goal": "gold", "value": 2}, {"goal": "fewest words", "value": 2}]);
+    given["reached"] =
+        json!([{"goal": "gold", "value": 2}, {"goal": "fewest words", "value": 2}]);
     let matrix = table();
     let (claim, findings) = read_claim(&given.to_string(), &matrix).expect("the rest is read");
     let claim = claim.expect("cost and proof make a claim");
@@ -151,7 +152,8 @@ fn no_list_of_questions_to_keep_is_too_long_to_read() {
     let cost = json!({"total": 30, "mean_steps": 3, "longest": 4});
     let mut given = documented(&cost, &json!({"optimal": true, "lower_bound": 30}));
     let toothed = json!({"character": "edge", "states": ["toothed"]});
-    let list = (1..100_000).map(|next| json!({"ask": toothed, "yes": next})).collect::<Vec<_>>();
+    let list =
+        (1..100_000).map(|next| json!({"ask": toothed, "yes": next})).collect::<Vec<_>>();
     given["wishes"] = json!({ "kept": list });
     let (claim, findings) = read_claim(&given.to_string(), &table()).expect("it is read");
     assert!(claim.expect("a claim").wishes.kept.is_some());

@@ -1,0 +1,124 @@
+//! What a person may wish of a key, as options.
+
+use std::path::PathBuf;
+
+use clap::{Args, ValueEnum};
+use spinney_model::{Goal, SeenOn};
+
+/// What a person wants of the key.
+#[derive(Args, Debug)]
+pub(crate) struct Wishes {
+    /// Ask this first, and finish with the fewest questions; says what that costs.
+    #[arg(long, value_name = "QUESTION", conflicts_with = "keep")]
+    pub(crate) first: Option<String>,
+    /// Keep these first questions: a beginning of a key in words, open ends left as `?`.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) keep: Option<PathBuf>,
+    /// What is in the hand. Only what can be seen on it is asked; says what drops out.
+    #[arg(long, value_name = "FORM", value_enum)]
+    pub(crate) hand: Option<Hand>,
+    /// The season. Only what can be seen then is asked; says what drops out.
+    #[arg(long, value_enum)]
+    pub(crate) season: Option<Season>,
+    /// Never ask about these columns (commas between, or several times).
+    #[arg(long, value_name = "COLUMNS")]
+    pub(crate) never: Vec<String>,
+    /// Ask about these columns first, in this order, wherever they can be asked.
+    #[arg(long, value_name = "COLUMNS")]
+    pub(crate) order: Vec<String>,
+    /// Part these two look-alikes as early as the table allows.
+    #[arg(long, value_name = "KIND, KIND")]
+    pub(crate) apart: Vec<String>,
+    /// Let this kind come out as early as the table allows: one that pricks, burns or poisons.
+    #[arg(long, value_name = "KIND")]
+    pub(crate) out_first: Vec<String>,
+    /// What is best, the first first (commas between); the fewest questions settle the rest.
+    #[arg(long, value_enum, value_delimiter = ',', value_name = "GOALS")]
+    pub(crate) best: Vec<Best>,
+    /// How many heaps may be taken apart before the best key so far is given.
+    #[arg(long, value_name = "HEAPS", default_value_t = spinney_build::Budget::default().heaps)]
+    pub(crate) budget: u64,
+}
+
+/// What is in the hand.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Hand {
+    /// The whole tree or shrub.
+    Tree,
+    /// A twig with its leaves.
+    Twig,
+    /// One loose leaf (or seed, or shell).
+    Leaf,
+    /// A rubbing.
+    Rubbing,
+    /// A photograph.
+    Photograph,
+    /// A twig without leaves.
+    WinterTwig,
+    /// A tray with water.
+    Tray,
+}
+
+impl Hand {
+    pub(crate) fn seen_on(self) -> SeenOn {
+        match self {
+            Self::Tree => SeenOn::Tree,
+            Self::Twig => SeenOn::Twig,
+            Self::Leaf => SeenOn::Leaf,
+            Self::Rubbing => SeenOn::Rubbing,
+            Self::Photograph => SeenOn::Photograph,
+            Self::WinterTwig => SeenOn::WinterTwig,
+            Self::Tray => SeenOn::Tray,
+        }
+    }
+}
+
+/// A season of the year.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Season {
+    Spring,
+    Summer,
+    Autumn,
+    Winter,
+}
+
+impl Season {
+    pub(crate) fn season(self) -> spinney_model::Season {
+        match self {
+            Self::Spring => spinney_model::Season::Spring,
+            Self::Summer => spinney_model::Season::Summer,
+            Self::Autumn => spinney_model::Season::Autumn,
+            Self::Winter => spinney_model::Season::Winter,
+        }
+    }
+}
+
+/// What makes one key better than another.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Best {
+    /// The fewest questions a find; hard ones count for more.
+    Questions,
+    /// No long way: the longest path as short as can be.
+    Short,
+    /// The most finds at the right name, by how often each column is read right.
+    Right,
+    /// Few new words at once, then few in all.
+    Teaching,
+    /// Few different words in the whole key.
+    Words,
+    /// As little measuring with a ruler as can be.
+    NoRuler,
+}
+
+impl Best {
+    pub(crate) fn goal(self) -> Goal {
+        match self {
+            Self::Questions => Goal::LeastEffort,
+            Self::Short => Goal::ShortestLongestPath,
+            Self::Right => Goal::MostRightEnds,
+            Self::Teaching => Goal::EvenTeaching,
+            Self::Words => Goal::FewestWords,
+            Self::NoRuler => Goal::FewestRulers,
+        }
+    }
+}
