@@ -19,7 +19,7 @@ use crate::exact::{NEVER, Solver};
 use crate::ground::{Ground, Plan};
 use crate::heap::Heap;
 use crate::kept::{self, Placed};
-use crate::limits::MOST_EARLY;
+use crate::limits::{MOST_EARLY, MOST_STEPS};
 use crate::possible::Possible;
 use crate::vocabulary::Vocabulary;
 
@@ -117,7 +117,9 @@ impl Course {
                 let kept = !kept::break_limits(ground, &limited, first)
                     && open.iter().all(|heap| possible.heap(ground, heap));
                 self.within_sure &= kept || !possible.cut_short;
-                if kept || steps == ground.layout.kinds_in_all() as u32 {
+                // No question is asked twice on a path.
+                let most = (ground.questions.len() as u32).min(MOST_STEPS);
+                if kept || steps >= most {
                     self.within = within;
                     break;
                 }

@@ -2,6 +2,7 @@
 
 use std::fmt::Write;
 
+use spinney_check::Replay;
 use spinney_exchange::{json, key_text};
 use spinney_model::{Finding, Severity};
 use spinney_press::{Booklet, Stamp};
@@ -61,6 +62,10 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
             text.push('\n');
         }
         text.push_str(&report::claim(&built.claim, matrix, built.refused.len()));
+        if built.claim.optimal() && matches!(opinion.replay, Replay::Confirmed { .. }) {
+            let same = "A second opinion, which knows nothing of the search, finds the same.";
+            report::push_wrapped(&mut text, "  ", same);
+        }
         if !findings.is_empty() {
             let _ = write!(
                 text,
