@@ -1,0 +1,70 @@
+//! A second look against the table itself: on tables of fixed yes/no cells it is every other
+//! column that parts the kinds of the heap in the same way, or the opposite way.
+
+use spinney_build::{Budget, Search};
+use spinney_fixtures::{drawn, seeded};
+use spinney_model::{
+    Asked, CharacterIx, Destination, Key, Matrix, StateIx, TaxonIx, Value, Wishes,
+};
+
+/// Which of these kinds have the state that yes asks for.
+fn says_yes(matrix: &Matrix, kinds: &[TaxonIx], at: CharacterIx, yes: StateIx) -> Vec<bool> {
+    let has = |kind: &TaxonIx| match &matrix.cell(*kind, at).value {
+        Value::States(shares) => shares[0].0 == yes,
+        other => panic!("a fixed cell was drawn, not {other:?}"),
+    };
+    kinds.iter().map(has).collect()
+}
+
+fn compare(matrix: &Matrix) -> usize {
+    let mut search = Search::new(matrix, &Wishes::default());
+    search.step(Budget::default().heaps);
+    let key: Key = search.finish().key;
+    let reasons = search.explain(&key, Budget::default());
+    let mut found = 0;
+    let mut open = vec![(1, matrix.taxon_indices().collect::<Vec<_>>())];
+    while let Some((number, kinds)) = open.pop() {
+        let couplet = key.couplets.iter().find(|couplet| couplet.number == number);
+        let couplet = couplet.expect("every number has its couplet");
+        let ask = couplet.ask.as_ref().expect("every couplet asks");
+        let Asked::States(states) = &ask.yes else { panic!("only words were drawn") };
+        let yes = *states.first().expect("a state is asked for");
+        let answers = says_yes(matrix, &kinds, ask.character, yes);
+        let mut expected: Vec<(CharacterIx, bool)> = Vec::new();
+        for at in matrix.character_indices().filter(|at| *at != ask.character) {
+            let same = says_yes(matrix, &kinds, at, StateIx(0)) == answers;
+            let opposite = says_yes(matrix, &kinds, at, StateIx(1)) == answers;
+            if same || opposite {
+                expected.push((at, same));
+            }
+        }
+        let reason = reasons.iter().find(|reason| reason.couplet == number);
+        let also: Vec<(CharacterIx, bool)> = reason
+            .expect("every couplet is explained")
+            .also
+            .iter()
+            .map(|(other, turned)| {
+                let first = other.yes == Asked::States([StateIx(0)].into());
+                (other.character, first != *turned)
+            })
+            .collect();
+        assert_eq!(also, expected, "question {number}");
+        found += also.len();
+        for (destination, side) in [(&couplet.yes, true), (&couplet.no, false)] {
+            if let Destination::Couplet(number) = destination {
+                let there = kinds.iter().zip(&answers).filter(|(_, yes)| **yes == side);
+                open.push((*number, there.map(|(kind, _)| *kind).collect()));
+            }
+        }
+    }
+    found
+}
+
+#[test]
+fn every_other_column_that_parts_alike_is_a_second_look() {
+    let mut found = compare(&drawn::m1()) + compare(&drawn::m2());
+    for seed in 0..60 {
+        found += compare(&seeded::binary(seed, 9, 8, 0, 0));
+    }
+    assert!(found > 200, "only {found} second looks");
+}
