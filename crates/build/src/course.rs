@@ -67,6 +67,7 @@ impl Course {
             goals: wishes.goals.clone(),
             without: BTreeSet::new(),
         };
+        let first = plan.clone();
         let ground = Ground::lay(matrix, &plan);
         wishes.early.retain(|early| {
             let rivals = !ground.rivals(*early).is_empty();
@@ -85,8 +86,9 @@ impl Course {
         wishes.kept = kept;
         refused.extend(more);
         plan.kept = kept::asks(&wishes);
+        let ground = if plan == first { ground } else { Ground::lay(matrix, &plan) };
         let mut course = Self {
-            solver: Solver::new(Ground::lay(matrix, &plan)),
+            solver: Solver::new(ground),
             plan,
             wishes,
             refused,
@@ -233,6 +235,8 @@ impl Course {
             let most = self.solver.most_new_words.unwrap_or(0);
             match self.known(&root) {
                 (_, Some(upper)) if upper < threshold => return true,
+                // More words than there are help nobody: an early wish is out of reach here.
+                _ if most as usize > self.solver.ground.words.len() => return true,
                 (lower, _) if lower >= threshold => self.try_new_words(most + 1),
                 _ => return false,
             }

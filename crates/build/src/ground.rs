@@ -43,7 +43,7 @@ pub(crate) struct Ground {
 }
 
 /// What lays the ground beside the matrix.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub(crate) struct Plan {
     /// A person's own questions, which need not be candidates.
     pub(crate) kept: Vec<Ask>,
