@@ -18,6 +18,7 @@ mod question;
 mod reach;
 mod report;
 mod risk;
+mod says;
 mod seen;
 mod sentence;
 mod separable;
@@ -33,6 +34,7 @@ mod words;
 use spinney_model::{Claim, Code, Finding, Key, Matrix, Place};
 
 pub use report::{Effort, Replay, Report, Settings};
+pub use says::{Says, says};
 pub use weak::{WeakSettings, weak};
 
 use pairs::Pairs;

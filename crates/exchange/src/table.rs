@@ -112,6 +112,18 @@ pub fn write(matrix: &Matrix) -> Sheets {
     write::write(matrix)
 }
 
+/// A sheet of typed cells, row after row, as bytes that [`read`] reads cell by cell as typed.
+pub fn typed(name: &str, rows: Vec<Vec<String>>) -> Source {
+    Source { name: name.to_owned(), bytes: write::separated(rows).into_bytes() }
+}
+
+/// The cells of a file or of pasted text as they were typed, sheet by sheet, each with its name.
+///
+/// **Errors**: as [`read`]; a sheet without cells is none.
+pub fn cells(source: &Source) -> Result<Vec<(String, Vec<Vec<String>>)>, TableError> {
+    sheets::cells(source)
+}
+
 /// Bytes as text: by their byte order mark (UTF-8 or UTF-16), else as UTF-8, else as
 /// Windows-1252, in which every byte means something.
 pub fn decode(bytes: &[u8]) -> String {

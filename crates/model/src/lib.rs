@@ -10,6 +10,7 @@ mod best_keys;
 mod cell;
 mod character;
 mod claim;
+mod edit;
 mod finding;
 mod forgiving;
 mod key;
@@ -29,6 +30,10 @@ pub use character::{
 };
 pub use claim::{
     Alternative, Claim, KeptPrice, Price, Reached, Reasons, Refusal, Stopped, Wanted, WhyNot,
+};
+pub use edit::{
+    AboutField, AskOf, AskedOf, CharacterField, CharacterId, Done, Edit, Entry, Fork, KeyId,
+    KindField, KindId, Side, WishField,
 };
 pub use finding::{Code, Finding, Place, Severity};
 pub use forgiving::{BothWays, Forgiving, ForgivingKeys};

@@ -26,8 +26,10 @@ use tree::Tree;
 const LOOK: &str = include_str!("page/look.css");
 const STEPS: &str = include_str!("page/steps.js");
 const MARKS: &str = include_str!("page/marks.svg");
-const REGULAR: &[u8] = include_bytes!("../fonts/andika-latin-400-normal.woff2");
-const BOLD: &[u8] = include_bytes!("../fonts/andika-latin-700-normal.woff2");
+/// The typeface for pages (WOFF2), its ordinary weight.
+pub const REGULAR: &[u8] = include_bytes!("../fonts/andika-latin-400-normal.woff2");
+/// The typeface for pages (WOFF2), bold.
+pub const BOLD: &[u8] = include_bytes!("../fonts/andika-latin-700-normal.woff2");
 
 /// The page of a booklet, as one HTML file.
 ///

@@ -62,6 +62,31 @@ pub(super) fn read(sources: &Sources, report: &mut Report) -> Result<Sheets, Tab
     })
 }
 
+/// The typed cells of every sheet of a file.
+pub(super) fn cells(source: &Source) -> Result<Vec<(String, Vec<Vec<String>>)>, TableError> {
+    let mut report = Report::default();
+    let grids = match form(source)? {
+        Form::Text(text) => vec![separated::read(&source.name, &text, &mut report)],
+        Form::Workbook => {
+            let mut workbook = Workbook::open(&source.name, &source.bytes)?;
+            let sheets = 0..workbook.names().len();
+            sheets.map(|at| workbook.sheet(at, &mut report)).collect::<Result<_, _>>()?
+        }
+    };
+    let full = grids.into_iter().filter(|grid| !grid.is_empty());
+    Ok(full.map(|grid| (grid.name.clone(), rows(&grid))).collect())
+}
+
+/// Rows from the first column on; blank rows and columns on the way stay.
+fn rows(grid: &Grid) -> Vec<Vec<String>> {
+    let columns = grid.columns();
+    let (Some(&first), Some(&last)) = (columns.first(), columns.last()) else {
+        return Vec::new();
+    };
+    let row = |at: u32| (first..=last).map(|c| grid.get(at, c).to_owned()).collect();
+    grid.rows().map(|(at, _)| row(at)).collect()
+}
+
 struct Found {
     table: Grid,
     characters: Option<Grid>,

@@ -50,7 +50,7 @@ fn table(matrix: &Matrix) -> String {
 ///
 /// Where a text holds another sign that parts cells elsewhere, everything is quoted, so that
 /// nobody has to guess which of them parts cells here.
-fn separated(rows: Vec<Vec<String>>) -> String {
+pub(super) fn separated(rows: Vec<Vec<String>>) -> String {
     let other = rows.iter().flatten().any(|field| field.contains([';', '\t']));
     let quotes = if other { csv::QuoteStyle::Always } else { csv::QuoteStyle::Necessary };
     let terminator = csv::Terminator::CRLF;

@@ -1,0 +1,1 @@
+// Adds what a hand wants to the table screen.

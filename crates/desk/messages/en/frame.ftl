@@ -1,0 +1,29 @@
+### What every screen has.
+
+skip = To the work
+nav = Screens
+nav-finds = Our finds
+nav-heaps = Heaps
+nav-table = Table
+nav-key = Key
+nav-words = Words
+nav-try = Try it
+nav-print = Print
+nav-done = What we did
+margin = Beside the work
+foot = Spinney works on this machine alone: nothing is sent anywhere. A key never makes anything safe to eat or to touch.
+untitled = A collection without a title
+undo = Undo
+redo = Do it again
+good-to-know = { $count ->
+    [one] 1 thing that is good to know
+   *[other] { $count } things that are good to know
+}
+severity-mend = to mend
+severity-look = look at this
+severity-know = good to know
+not-found = There is no such page
+not-found-remedy = It may have been undone, or removed in another window.
+refused = That was not done
+go-back = Go back
+what-you-typed = What you typed

@@ -1,0 +1,39 @@
+### What was done, in a person's words.
+
+said-undo = Undone
+said-redo = Done again
+said-version = Named this state “{ $name }”
+said-nothing = Nothing changed
+said-kinds = { $count } kinds were added
+said-and-more = { $count ->
+    [one] { $first }, and one thing more
+   *[other] { $first }, and { $count } things more
+}
+said-add-nameless = { $kind } was added, without a name yet
+said-add-kind = { $kind } was added
+said-name-kind = { $kind } is called “{ $name }” now
+said-describe = { $what }: “{ $text }”
+said-remove-kind = { $kind } was taken out
+said-merge = { $gone } turned out to be { $kept }
+said-picture = A picture of { $kind } was added
+said-picture-away = A picture of { $kind } was taken away
+said-add-character = “{ $name }” is something to look at now
+said-name-character = “{ $old }” is called “{ $name }” now
+said-remove-character = “{ $name }” was taken out of the table
+said-clear-cell = { $kind }, { $character }: cleared
+said-cell = { $kind }, { $character }: “{ $text }”
+said-cell-by = { $source } says of { $kind }, { $character }: “{ $text }”
+said-rename-state = “{ $from }” is written “{ $to }” now
+said-scene = The head of the sheets: “{ $text }”
+said-start-key = The key “{ $name }” was begun
+said-rename-key = The key “{ $old }” is called “{ $name }” now
+said-remove-key = The key “{ $name }” was put away
+said-wish-away = The key “{ $name }” does not wish for that any more
+said-wish = The key “{ $name }” is made for: { $text }
+said-ask = “{ $name }” asks: { $words }
+said-reword = “{ $name }” asks in other words: { $words }
+said-take-out = “{ $name }” does not ask “{ $words }” any more
+said-sort-yes = { $kind } says yes
+said-sort-no = { $kind } says no
+said-sort-both = { $kind } varies: both ways
+said-sort-back = { $kind } lies in the middle again

@@ -1,0 +1,135 @@
+//! The cells of a collection: who says what of which kind.
+//!
+//! Every source keeps its own layer, so that one group never overwrites another or a
+//! measurement. What the table itself says (the source without a name) decides.
+
+use std::collections::BTreeMap;
+
+use spinney_model::{CharacterId, KindId};
+
+/// Who says what of which kind in which character; the source without a name decides.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(crate) struct Cells(BTreeMap<(KindId, CharacterId), BTreeMap<String, String>>);
+
+/// What a cell comes to.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) enum Agreed<'c> {
+    /// Nobody has said anything.
+    Blank,
+    /// All who said something say this, or it was decided.
+    Text(&'c str),
+    /// They do not agree, and nobody has decided.
+    Contradicted(&'c BTreeMap<String, String>),
+}
+
+impl Cells {
+    pub(super) fn set(&mut self, kind: KindId, at: CharacterId, source: &str, text: &str) {
+        let said = self.0.entry((kind, at)).or_default();
+        super::write(said, source.to_owned(), text);
+        if said.is_empty() {
+            self.0.remove(&(kind, at));
+        }
+    }
+
+    pub(super) fn remove_kind(&mut self, id: KindId) {
+        self.0.retain(|(kind, _), _| *kind != id);
+    }
+
+    pub(super) fn remove_character(&mut self, id: CharacterId) {
+        self.0.retain(|(_, character), _| *character != id);
+    }
+
+    pub(super) fn merge(&mut self, kept: KindId, gone: KindId) {
+        let of_gone: Vec<_> = self
+            .0
+            .iter()
+            .filter(|((kind, _), _)| *kind == gone)
+            .map(|((_, character), said)| (*character, said.clone()))
+            .collect();
+        for (character, said) in of_gone {
+            let mine = self.0.entry((kept, character)).or_default();
+            for (source, text) in said {
+                mine.entry(source).or_insert(text);
+            }
+        }
+    }
+
+    pub(super) fn rename_state(&mut self, character: CharacterId, from: &str, to: &str) {
+        for ((_, at), said) in &mut self.0 {
+            if *at == character {
+                for text in said.values_mut() {
+                    *text = renamed(text, from, to);
+                }
+            }
+        }
+    }
+
+    /// What one source says.
+    pub(crate) fn said(&self, kind: KindId, at: CharacterId, source: &str) -> &str {
+        let said = self.0.get(&(kind, at)).and_then(|said| said.get(source));
+        said.map_or("", String::as_str)
+    }
+
+    /// What all sources together come to.
+    pub(crate) fn agreed(&self, kind: KindId, at: CharacterId) -> Agreed<'_> {
+        let Some(said) = self.0.get(&(kind, at)) else { return Agreed::Blank };
+        if let Some(decided) = said.get("") {
+            return Agreed::Text(decided);
+        }
+        let mut texts = said.values();
+        match texts.next() {
+            None => Agreed::Blank,
+            Some(first) => match texts.all(|text| same(text, first)) {
+                true => Agreed::Text(first),
+                false => Agreed::Contradicted(said),
+            },
+        }
+    }
+
+    /// Everybody who says something, the table itself first.
+    pub(crate) fn sources(&self, kind: KindId, at: CharacterId) -> Vec<(&str, &str)> {
+        let said = self.0.get(&(kind, at)).into_iter().flatten();
+        said.map(|(source, text)| (source.as_str(), text.as_str())).collect()
+    }
+
+    /// Cells whose sources do not agree.
+    pub(crate) fn contradictions(
+        &self,
+    ) -> impl Iterator<Item = (KindId, CharacterId, &BTreeMap<String, String>)> {
+        self.0.keys().filter_map(|&(kind, at)| match self.agreed(kind, at) {
+            Agreed::Contradicted(said) => Some((kind, at, said)),
+            _ => None,
+        })
+    }
+}
+
+/// Whether two people typed the same thing.
+fn same(one: &str, other: &str) -> bool {
+    one.trim().to_lowercase() == other.trim().to_lowercase()
+}
+
+/// A word replaced where it stands as a whole between `or`, commas and semicolons.
+pub(super) fn renamed(text: &str, from: &str, to: &str) -> String {
+    let mut out = String::new();
+    let mut rest = text;
+    loop {
+        let end = [" or ", ",", ";"]
+            .iter()
+            .filter_map(|mark| rest.find(mark).map(|at| (at, mark.len())))
+            .min();
+        let (part, mark) = match end {
+            Some((at, length)) => (&rest[..at], &rest[at..at + length]),
+            None => (rest, ""),
+        };
+        let word = part.trim();
+        match word == from {
+            true => out.push_str(&part.replacen(word, to, 1)),
+            false => out.push_str(part),
+        }
+        out.push_str(mark);
+        rest = &rest[part.len() + mark.len()..];
+        if end.is_none() {
+            return out;
+        }
+    }
+}

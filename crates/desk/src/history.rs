@@ -1,0 +1,108 @@
+//! The history of a collection: which lines of its journal hold, and what they add up to.
+//!
+//! From the lines, one after another, to the collection as it stands. Undo is one more line: it
+//! takes back the last line that still holds. What was undone can come back until something
+//! else is done.
+
+use spinney_model::{Done, Entry};
+
+use crate::collection::Collection;
+
+/// So many lines lie between two remembered states: undo does at most so many edits again,
+/// in 2 to 3 ms, and a hundred thousand lines remember 24 states.
+const BETWEEN: usize = 4096;
+
+/// The lines of a journal and what they add up to.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct History {
+    pub(crate) entries: Vec<Entry>,
+    /// The lines that hold, in order.
+    pub(crate) holding: Vec<usize>,
+    /// The lines that were undone and can come back, the last one last.
+    pub(crate) undone: Vec<usize>,
+    pub(crate) versions: Vec<Version>,
+    pub(crate) now: Collection,
+    /// States after so many holding lines.
+    remembered: Vec<(usize, Collection)>,
+}
+
+/// A state that was given a name.
+#[derive(Clone, Debug)]
+pub(crate) struct Version {
+    pub(crate) name: String,
+    pub(crate) at: i64,
+    /// The lines that held then.
+    holding: Vec<usize>,
+}
+
+impl History {
+    /// One line more.
+    pub(crate) fn add(&mut self, entry: Entry) {
+        let at = self.entries.len();
+        match &entry.done {
+            Done::Edits(edits) => {
+                edits.iter().for_each(|edit| self.now.apply(edit));
+                self.undone.clear();
+                self.hold(at);
+            }
+            Done::Undo => {
+                if let Some(last) = self.holding.pop() {
+                    self.undone.push(last);
+                    self.step_back();
+                }
+            }
+            Done::Redo => {
+                if let Some(line) = self.undone.pop() {
+                    if let Done::Edits(edits) = &self.entries[line].done {
+                        edits.iter().for_each(|edit| self.now.apply(edit));
+                    }
+                    self.hold(line);
+                }
+            }
+            Done::Version(name) => self.versions.push(Version {
+                name: name.clone(),
+                at: entry.at,
+                holding: self.holding.clone(),
+            }),
+        }
+        self.entries.push(entry);
+    }
+
+    fn hold(&mut self, line: usize) {
+        self.holding.push(line);
+        if self.holding.len().is_multiple_of(BETWEEN) {
+            self.remembered.push((self.holding.len(), self.now.clone()));
+        }
+    }
+
+    fn step_back(&mut self) {
+        let length = self.holding.len();
+        self.remembered.retain(|(after, _)| *after <= length);
+        let (after, mut state) = self.remembered.last().cloned().unwrap_or_default();
+        self.fold(&mut state, &self.holding[after..]);
+        self.now = state;
+    }
+
+    fn fold(&self, state: &mut Collection, lines: &[usize]) {
+        for &line in lines {
+            if let Done::Edits(edits) = &self.entries[line].done {
+                edits.iter().for_each(|edit| state.apply(edit));
+            }
+        }
+    }
+
+    /// The collection as it stood when a version was named.
+    pub(crate) fn version(&self, version: usize) -> Option<Collection> {
+        let mut state = Collection::default();
+        self.fold(&mut state, &self.versions.get(version)?.holding);
+        Some(state)
+    }
+
+    /// The collection as it stood before a line that holds.
+    pub(crate) fn before(&self, line: usize) -> Collection {
+        let mut state = Collection::default();
+        let end = self.holding.iter().position(|held| *held == line).unwrap_or(0);
+        self.fold(&mut state, &self.holding[..end]);
+        state
+    }
+}

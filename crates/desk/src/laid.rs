@@ -1,0 +1,204 @@
+//! The collection laid out as a table: what was typed, read as a matrix.
+//!
+//! From the collection to four typed sheets and through the reader of tables to a matrix, so
+//! that a cell means on the screen what it means in a spreadsheet. Where sources contradict
+//! each other and nobody has decided, the cell counts as unknown.
+
+use std::collections::BTreeMap;
+
+use spinney_exchange::table::{self, Settings, Sources};
+use spinney_model::{
+    AboutField, Ask, AskOf, Asked, AskedOf, CharacterField, CharacterId, CharacterIx, Finding,
+    KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx,
+};
+
+use crate::collection::{Agreed, Collection};
+
+/// The collection as a matrix, and which kind and character is which.
+#[derive(Clone, Debug)]
+pub(crate) struct Laid {
+    pub(crate) matrix: Matrix,
+    pub(crate) findings: Vec<Finding>,
+    pub(crate) kinds: Vec<KindId>,
+    /// None: a column that the table made by itself (a ratio beside its two lengths).
+    pub(crate) characters: Vec<Option<CharacterId>>,
+}
+
+/// The fields of a character, in the order of the sheet, each under its heading.
+pub(crate) const CHARACTER_SHEET: [(CharacterField, &str); 15] = [
+    (CharacterField::Name, "character"),
+    (CharacterField::Question, "question"),
+    (CharacterField::States, "states"),
+    (CharacterField::Unit, "unit"),
+    (CharacterField::Gap, "gap"),
+    (CharacterField::SeenOn, "seen on"),
+    (CharacterField::Difficulty, "difficulty"),
+    (CharacterField::ReadRight, "read right"),
+    (CharacterField::ByTouch, "by touch"),
+    (CharacterField::AppliesWhen, "applies when"),
+    (CharacterField::Season, "season"),
+    (CharacterField::Instrument, "instrument"),
+    (CharacterField::InOrder, "in order"),
+    (CharacterField::WordsToKnow, "words to know"),
+    (CharacterField::RatioOf, "ratio of"),
+];
+
+/// The fields of a kind, in the order of the sheet, each under its heading.
+pub(crate) const KIND_SHEET: [(KindField, &str); 6] = [
+    (KindField::Name, "kind"),
+    (KindField::ScientificName, "scientific name"),
+    (KindField::OtherNames, "other names"),
+    (KindField::HowOften, "how often"),
+    (KindField::Caution, "caution"),
+    (KindField::ConfirmBy, "confirm by"),
+];
+
+const ABOUT_SHEET: [(AboutField, &str); 4] = [
+    (AboutField::Title, "title"),
+    (AboutField::Place, "place"),
+    (AboutField::Season, "season"),
+    (AboutField::Part, "part"),
+];
+
+impl Laid {
+    /// None: there is no kind yet.
+    pub(crate) fn of(collection: &Collection) -> Option<Self> {
+        let read = table::read(&sheets(collection), &Settings::default()).ok()?;
+        let kinds: Vec<KindId> =
+            collection.kinds.keys().copied().take(read.matrix.taxa().len()).collect();
+        let by_name: BTreeMap<String, CharacterId> = collection
+            .characters
+            .keys()
+            .map(|id| (folded(collection.character_name(*id)), *id))
+            .collect();
+        let characters = read.matrix.characters().iter();
+        let characters = characters.map(|c| by_name.get(&folded(&c.name)).copied()).collect();
+        let matrix = with_pictures(read.matrix, collection, &kinds);
+        Some(Self { matrix, findings: read.findings, kinds, characters })
+    }
+
+    pub(crate) fn taxon(&self, kind: KindId) -> Option<TaxonIx> {
+        self.kinds.iter().position(|id| *id == kind).map(TaxonIx)
+    }
+
+    pub(crate) fn character(&self, id: CharacterId) -> Option<CharacterIx> {
+        self.characters.iter().position(|at| *at == Some(id)).map(CharacterIx)
+    }
+
+    /// What a question means in this matrix; None: it has no such character or states.
+    pub(crate) fn ask(&self, of: &AskOf) -> Option<Ask> {
+        let character = self.character(of.character)?;
+        let yes = match (&of.yes, &self.matrix.character(character).scale) {
+            (AskedOf::States(words), Scale::Words { states }) => {
+                let place = |word: &String| states.iter().position(|state| state == word);
+                let places = words.iter().map(place);
+                Asked::States(places.map(|at| at.map(StateIx)).collect::<Option<_>>()?)
+            }
+            (AskedOf::AtLeast(least), Scale::Counts | Scale::Measure { .. }) => {
+                Asked::AtLeast(*least)
+            }
+            (AskedOf::Below(least), Scale::Counts | Scale::Measure { .. }) => {
+                Asked::Below(*least)
+            }
+            _ => return None,
+        };
+        Some(Ask { character, yes })
+    }
+
+    /// A question of this matrix in words that outlast it; None: about a column that the table
+    /// made by itself.
+    pub(crate) fn ask_of(&self, ask: &Ask) -> Option<AskOf> {
+        let character = self.characters.get(ask.character.0).copied().flatten()?;
+        let yes = match (&ask.yes, &self.matrix.character(ask.character).scale) {
+            (Asked::States(asked), Scale::Words { states }) => {
+                AskedOf::States(asked.iter().map(|at| states[at.0].clone()).collect())
+            }
+            (Asked::AtLeast(least), _) => AskedOf::AtLeast(*least),
+            (Asked::Below(least), _) => AskedOf::Below(*least),
+            (Asked::States(_), _) => return None,
+        };
+        Some(AskOf { character, yes })
+    }
+}
+
+/// The number that a person typed for a threshold.
+pub(crate) fn quantity(text: &str) -> Option<Quantity> {
+    let number: f64 = text.trim().replace(',', ".").parse().ok()?;
+    let thousandths = (number * 1000.0).round();
+    (thousandths.abs() < 1e12).then(|| Quantity::from_thousandths(thousandths as i64))
+}
+
+pub(crate) fn folded(name: &str) -> String {
+    name.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase()
+}
+
+fn sheets(collection: &Collection) -> Sources {
+    let mut rows = vec![vec!["kind".to_owned()]];
+    let names = collection.characters.keys().map(|id| collection.character_name(*id));
+    rows[0].extend(names.map(str::to_owned));
+    for &kind in collection.kinds.keys() {
+        let mut row = vec![collection.name(kind)];
+        row.extend(collection.characters.keys().map(|&at| {
+            match collection.cells.agreed(kind, at) {
+                Agreed::Text(text) => text.to_owned(),
+                Agreed::Blank => String::new(),
+                Agreed::Contradicted(_) => "?".to_owned(),
+            }
+        }));
+        rows.push(row);
+    }
+    Sources {
+        table: table::typed("table", rows),
+        characters: Some(table::typed("characters", character_rows(collection))),
+        kinds: Some(table::typed("kinds", kind_rows(collection))),
+        about: Some(table::typed("about", about_rows(collection))),
+    }
+}
+
+fn character_rows(collection: &Collection) -> Vec<Vec<String>> {
+    let heading = CHARACTER_SHEET.map(|(_, heading)| heading.to_owned()).to_vec();
+    let rows = collection.characters.keys().map(|id| {
+        CHARACTER_SHEET
+            .map(|(field, _)| collection.character_field(*id, field).to_owned())
+            .to_vec()
+    });
+    std::iter::once(heading).chain(rows).collect()
+}
+
+fn kind_rows(collection: &Collection) -> Vec<Vec<String>> {
+    let heading = KIND_SHEET.map(|(_, heading)| heading.to_owned()).to_vec();
+    let rows = collection.kinds.iter().map(|(id, kind)| {
+        KIND_SHEET
+            .map(|(field, _)| match field {
+                KindField::Name => collection.name(*id),
+                _ => kind.field(field).to_owned(),
+            })
+            .to_vec()
+    });
+    std::iter::once(heading).chain(rows).collect()
+}
+
+fn about_rows(collection: &Collection) -> Vec<Vec<String>> {
+    let filled = ABOUT_SHEET.iter().filter_map(|(field, word)| {
+        let text = collection.about_field(*field);
+        (!text.is_empty()).then(|| vec![(*word).to_owned(), text.to_owned()])
+    });
+    filled.collect()
+}
+
+/// The first picture of each kind stands where a file name stands in a table.
+fn with_pictures(matrix: Matrix, collection: &Collection, kinds: &[KindId]) -> Matrix {
+    let mut taxa = matrix.taxa().to_vec();
+    for (taxon, kind) in taxa.iter_mut().zip(kinds) {
+        taxon.picture =
+            collection.kinds.get(kind).and_then(|kind| kind.pictures.first().cloned());
+    }
+    let row =
+        |taxon| matrix.character_indices().map(|at| matrix.cell(taxon, at).clone()).collect();
+    let rows = matrix.taxon_indices().map(row).collect();
+    Matrix::new(matrix.scene().clone(), taxa, matrix.characters().to_vec(), rows)
+        .expect("the same cells fit the same characters")
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,130 @@
+//! The words of the screens, in the language that the person reads best.
+//!
+//! From the names of messages to sentences, by the message files of this crate (Project Fluent
+//! syntax 1.0). English is complete; a message that another language lacks is shown in
+//! English, and a test insists that none is lacking.
+
+use std::fmt::Display;
+use std::sync::OnceLock;
+
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use unic_langid::LanguageIdentifier;
+
+/// Languages with a message file, each by its tag and its own name.
+pub const LANGUAGES: [(&str, &str); 1] = [("en", "English")];
+
+/// The message files of each language, screen by screen.
+const FILES: [&[&str]; 1] = [&EN];
+
+const EN: [&str; 12] = [
+    include_str!("../messages/en/frame.ftl"),
+    include_str!("../messages/en/finds.ftl"),
+    include_str!("../messages/en/heaps.ftl"),
+    include_str!("../messages/en/copy.ftl"),
+    include_str!("../messages/en/newcomer.ftl"),
+    include_str!("../messages/en/table.ftl"),
+    include_str!("../messages/en/key.ftl"),
+    include_str!("../messages/en/words.ftl"),
+    include_str!("../messages/en/try_it.ftl"),
+    include_str!("../messages/en/print.ftl"),
+    include_str!("../messages/en/done.ftl"),
+    include_str!("../messages/en/said.ftl"),
+];
+
+type Bundle = FluentBundle<FluentResource>;
+
+/// A language to speak to a person in.
+#[derive(Clone, Copy)]
+pub(crate) struct Tongue {
+    language: usize,
+}
+
+impl Tongue {
+    /// The first of the person's languages that there is; else English.
+    pub(crate) fn for_person(languages: &[String]) -> Self {
+        let known = |wanted: &String| {
+            let wanted = wanted.split(['-', '_', ';']).next().unwrap_or("").trim();
+            LANGUAGES.iter().position(|(tag, _)| *tag == wanted)
+        };
+        Self { language: languages.iter().find_map(known).unwrap_or(0) }
+    }
+
+    /// The tag of the language: `en`.
+    pub(crate) fn tag(self) -> &'static str {
+        LANGUAGES[self.language].0
+    }
+
+    /// A message without anything to fill in.
+    pub(crate) fn say(self, message: &str) -> String {
+        self.fill(message, None)
+    }
+
+    /// A message with texts to fill in.
+    pub(crate) fn with(self, message: &str, texts: &[(&str, &dyn Display)]) -> String {
+        let mut args = FluentArgs::new();
+        for (name, text) in texts {
+            args.set(*name, text.to_string());
+        }
+        self.fill(message, Some(&args))
+    }
+
+    /// A message about so many things.
+    pub(crate) fn count(self, message: &str, count: usize) -> String {
+        let mut args = FluentArgs::new();
+        args.set("count", FluentValue::from(count));
+        self.fill(message, Some(&args))
+    }
+
+    /// A message about so many things, with texts to fill in.
+    pub(crate) fn count_with(
+        self,
+        message: &str,
+        count: usize,
+        texts: &[(&str, &dyn Display)],
+    ) -> String {
+        let mut args = FluentArgs::new();
+        args.set("count", FluentValue::from(count));
+        for (name, text) in texts {
+            args.set(*name, text.to_string());
+        }
+        self.fill(message, Some(&args))
+    }
+
+    fn fill(self, message: &str, args: Option<&FluentArgs<'_>>) -> String {
+        for bundle in [&bundles()[self.language], &bundles()[0]] {
+            if let Some(pattern) = bundle.get_message(message).and_then(|found| found.value()) {
+                let mut errors = Vec::new();
+                let text = bundle.format_pattern(pattern, args, &mut errors).into_owned();
+                debug_assert!(errors.is_empty(), "the message {message} lacks a text");
+                return text;
+            }
+        }
+        debug_assert!(false, "there is no message {message}");
+        message.to_owned()
+    }
+}
+
+fn bundles() -> &'static [Bundle] {
+    static BUNDLES: OnceLock<Vec<Bundle>> = OnceLock::new();
+    BUNDLES.get_or_init(|| {
+        LANGUAGES.iter().zip(FILES).map(|((tag, _), files)| bundle(tag, files)).collect()
+    })
+}
+
+fn bundle(tag: &str, files: &[&str]) -> Bundle {
+    let tag: LanguageIdentifier = tag.parse().expect("the tags above are language tags");
+    let mut bundle = Bundle::new_concurrent(vec![tag]);
+    // Marks around every filled-in text are for mixed directions; they would be copied along
+    // and spoil searching. Names are isolated by the page (`dir="auto"`) where that matters.
+    bundle.set_use_isolating(false);
+    for file in files {
+        let messages = FluentResource::try_new((*file).to_owned())
+            .unwrap_or_else(|(_, errors)| panic!("messages are not well-formed: {errors:?}"));
+        bundle.add_resource(messages).expect("no message stands twice");
+    }
+    bundle
+}
+
+#[cfg(test)]
+mod tests;

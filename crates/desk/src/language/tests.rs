@@ -1,0 +1,75 @@
+//! Every message that the screens ask for is there, in every language, with the same gaps.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use super::{FILES, LANGUAGES};
+
+fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
+    for entry in fs::read_dir(folder).expect("a folder can be read") {
+        let path = entry.expect("an entry can be read").path();
+        if path.is_dir() {
+            sources(&path, found);
+        } else if path.extension().is_some_and(|ending| ending == "rs") {
+            found.push(path);
+        }
+    }
+}
+
+/// The names of messages and, for each, the gaps it fills.
+fn messages(files: &[&str]) -> BTreeMap<String, BTreeSet<String>> {
+    let mut messages = BTreeMap::new();
+    let mut current = None;
+    for line in files.iter().flat_map(|file| file.lines()) {
+        if !line.starts_with([' ', '#', '}', '*', '[']) {
+            current = line.split_once(" =").map(|(name, _)| name.to_owned());
+        }
+        let Some(name) = &current else { continue };
+        let gaps: &mut BTreeSet<String> = messages.entry(name.clone()).or_default();
+        gaps.extend(line.split('$').skip(1).map(|rest| {
+            rest.chars().take_while(|sign| sign.is_alphanumeric() || *sign == '-').collect()
+        }));
+    }
+    messages
+}
+
+#[test]
+fn every_message_that_is_asked_for_is_there() {
+    let known = messages(FILES[0]);
+    let mut files = Vec::new();
+    sources(&Path::new(env!("CARGO_MANIFEST_DIR")).join("src"), &mut files);
+    let mut asked = 0;
+    for path in files.iter().filter(|path| !path.ends_with("tests.rs")) {
+        let text = fs::read_to_string(path).expect("a file of ours is text");
+        for call in [".say(\"", ".with(\"", ".count(\"", ".count_with(\""] {
+            for rest in text.split(call).skip(1) {
+                let name = rest.split('"').next().unwrap_or_default();
+                let fits = !name.is_empty()
+                    && name
+                        .chars()
+                        .all(|c| c.is_ascii_lowercase() || c == '-' || c.is_ascii_digit());
+                assert!(
+                    !fits || known.contains_key(name),
+                    "{} asks for {name}",
+                    path.display()
+                );
+                asked += usize::from(fits);
+            }
+        }
+    }
+    assert!(asked > 20, "the search for messages has lost its way");
+}
+
+#[test]
+fn every_language_has_every_message_with_the_same_gaps() {
+    let english = messages(FILES[0]);
+    for (at, (tag, _)) in LANGUAGES.iter().enumerate() {
+        let there = messages(FILES[at]);
+        let names = |of: &BTreeMap<String, _>| of.keys().cloned().collect::<BTreeSet<_>>();
+        assert_eq!(names(&there), names(&english), "{tag}");
+        for (name, gaps) in &english {
+            assert_eq!(&there[name], gaps, "{tag}: {name}");
+        }
+    }
+}

@@ -1,0 +1,94 @@
+//! What a person sees and does at the screen: requests in, pages and edits out.
+//!
+//! The desk holds one collection, opened by replaying its journal. It has no sockets, files,
+//! clock or randomness: its host gives it a [`Request`] with the time and carries out the
+//! [`Reply`]. An edit counts only once the host has kept its lines and handed them back with
+//! [`Desk::catch_up`], so that two windows, or two programs on one file, see the same journal.
+//!
+//! ```text
+//! request ── routes ── pages/<noun> ──┬─ page ───────────────────────────► shown
+//!                         ▲           └─ lines, pictures ─► kept by the host ─┐
+//!     collection ── laid ─┴─ worked (key, second opinion)                      │
+//!          ▲                                                                   │
+//!          └────────── history ◄──────────── catch_up ◄────────────────────────┘
+//! ```
+//!
+//! It decides no rule of botany or of keys: `exchange` reads cells, `build` finds keys, `check`
+//! says what is wrong with them, `press` puts them into words and on paper.
+
+mod collection;
+mod history;
+mod intake;
+mod laid;
+mod language;
+mod layer;
+mod pages;
+mod pictures;
+mod reply;
+mod request;
+mod routes;
+mod said;
+mod worked;
+
+use spinney_exchange::journal::{self, LineError};
+use spinney_model::{Done, Entry};
+
+use history::History;
+use worked::Worked;
+
+pub use language::LANGUAGES;
+pub use reply::{Page, Reply};
+pub use request::{Method, Request, Upload};
+
+/// One collection on the desk.
+#[derive(Default)]
+pub struct Desk {
+    history: History,
+    worked: Worked,
+}
+
+impl Desk {
+    /// Opens a collection by replaying its journal, line by line from the first.
+    ///
+    /// **Errors**: a line that is newer than this program, or damaged.
+    pub fn open<'l>(lines: impl IntoIterator<Item = &'l [u8]>) -> Result<Self, LineError> {
+        let mut desk = Self::default();
+        desk.catch_up(lines)?;
+        Ok(desk)
+    }
+
+    /// Takes in lines that the host has kept, its own or another program's.
+    pub fn catch_up<'l>(
+        &mut self,
+        lines: impl IntoIterator<Item = &'l [u8]>,
+    ) -> Result<(), LineError> {
+        for line in lines {
+            self.history.add(journal::read(line)?);
+            self.worked.forget();
+        }
+        Ok(())
+    }
+
+    /// How many lines of the journal it has seen.
+    pub fn head(&self) -> u64 {
+        self.history.entries.len() as u64
+    }
+
+    /// Answers a request. Nothing has changed until the host keeps the lines of the reply.
+    ///
+    /// **Guarantees**: the same journal and request give the same reply, byte for byte.
+    pub fn handle(&mut self, request: &Request) -> Reply {
+        routes::handle(self, request)
+    }
+
+    /// The lines that put a first collection on an empty desk: a table as it came from a
+    /// spreadsheet. None: it holds no kind.
+    pub fn lines_of_table(
+        sheets: &[(String, Vec<Vec<String>>)],
+        at: i64,
+    ) -> Option<Vec<Vec<u8>>> {
+        let edits = intake::edits(&collection::Collection::default(), sheets, "");
+        (!edits.is_empty())
+            .then(|| vec![journal::write(&Entry { at, done: Done::Edits(edits) })])
+    }
+}

@@ -1,0 +1,52 @@
+//! The screens, a file each: handler, form and page together.
+
+pub(crate) mod assets;
+pub(crate) mod copy;
+pub(crate) mod done;
+pub(crate) mod finds;
+pub(crate) mod frame;
+pub(crate) mod heaps;
+pub(crate) mod key;
+pub(crate) mod newcomer;
+pub(crate) mod print;
+pub(crate) mod table;
+pub(crate) mod try_it;
+pub(crate) mod words;
+
+use std::collections::BTreeSet;
+
+use crate::routes::Handler;
+use crate::{Method, Page};
+
+/// What a handler shows.
+pub(crate) enum Shown {
+    /// A page.
+    Page(Page),
+    /// There is no such thing.
+    Nothing,
+    /// A picture, by its hash.
+    Picture(String),
+    /// Needs these pictures first.
+    NeedPictures(BTreeSet<String>),
+}
+
+pub(crate) type Route = (Method, &'static str, Handler);
+
+/// All routes, screen by screen.
+pub(crate) fn routes() -> impl Iterator<Item = &'static Route> {
+    [
+        assets::ROUTES,
+        finds::ROUTES,
+        heaps::ROUTES,
+        copy::ROUTES,
+        newcomer::ROUTES,
+        table::ROUTES,
+        key::ROUTES,
+        words::ROUTES,
+        try_it::ROUTES,
+        print::ROUTES,
+        done::ROUTES,
+    ]
+    .into_iter()
+    .flatten()
+}

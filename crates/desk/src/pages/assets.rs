@@ -1,0 +1,57 @@
+//! What pages are dressed in: type, look, the hand's scripts, pictures.
+
+use spinney_press::page::{BOLD, REGULAR};
+
+use super::{Route, Shown};
+use crate::routes::{Asked, Handler};
+use crate::{Desk, Method, Page};
+
+pub(super) const ROUTES: &[Route] = &[
+    (Method::Get, "/assets/{name}", Handler::Show(asset)),
+    (Method::Get, "/picture/{hash}", Handler::Show(picture)),
+];
+
+/// The look, screen by screen; one file for the browser.
+const LOOK: [&str; 12] = [
+    include_str!("../../assets/look/base.css"),
+    include_str!("../../assets/look/cards.css"),
+    include_str!("../../assets/look/finds.css"),
+    include_str!("../../assets/look/heaps.css"),
+    include_str!("../../assets/look/copy.css"),
+    include_str!("../../assets/look/newcomer.css"),
+    include_str!("../../assets/look/table.css"),
+    include_str!("../../assets/look/key.css"),
+    include_str!("../../assets/look/words.css"),
+    include_str!("../../assets/look/try_it.css"),
+    include_str!("../../assets/look/print.css"),
+    include_str!("../../assets/look/done.css"),
+];
+
+/// The scripts; every page works without them.
+const SCRIPTS: [(&str, &str); 4] = [
+    ("hand.js", include_str!("../../assets/hand/hand.js")),
+    ("heaps.js", include_str!("../../assets/hand/heaps.js")),
+    ("table.js", include_str!("../../assets/hand/table.js")),
+    ("finds.js", include_str!("../../assets/hand/finds.js")),
+];
+
+fn asset(_: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let page = match asked.parts[0] {
+        "look.css" => Page::of("text/css; charset=utf-8", LOOK.concat().into_bytes()),
+        "regular.woff2" => Page::of("font/woff2", REGULAR.to_vec()),
+        "bold.woff2" => Page::of("font/woff2", BOLD.to_vec()),
+        name => match SCRIPTS.iter().find(|(known, _)| *known == name) {
+            Some((_, script)) => {
+                Page::of("text/javascript; charset=utf-8", script.as_bytes().to_vec())
+            }
+            None => return Shown::Nothing,
+        },
+    };
+    Shown::Page(Page { lasting: true, ..page })
+}
+
+fn picture(_: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let hash = asked.parts[0];
+    let fits = hash.len() == 64 && hash.bytes().all(|b| b.is_ascii_hexdigit());
+    if fits { Shown::Picture(hash.to_lowercase()) } else { Shown::Nothing }
+}

@@ -1,0 +1,249 @@
+//! What every screen has: the head with the ways to other screens, the work, the quiet margin.
+//!
+//! From the parts of a screen to a page. It also says what could not be done, and that a page
+//! does not exist.
+
+use maud::{DOCTYPE, Markup, html};
+use spinney_model::{AboutField, Finding, KeyId, Severity};
+
+use super::Shown;
+use crate::language::Tongue;
+use crate::routes::{Asked, Refused};
+use crate::{Desk, Page};
+
+/// The screens, in the order of the work.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Screen {
+    Finds,
+    Table,
+    Heaps,
+    Key,
+    Words,
+    Try,
+    Print,
+    Done,
+}
+
+const SCREENS: [(Screen, &str, &str); 8] = [
+    (Screen::Finds, "/finds", "nav-finds"),
+    (Screen::Heaps, "/heaps", "nav-heaps"),
+    (Screen::Table, "/table", "nav-table"),
+    (Screen::Key, "/key", "nav-key"),
+    (Screen::Words, "/words", "nav-words"),
+    (Screen::Try, "/try", "nav-try"),
+    (Screen::Print, "/print", "nav-print"),
+    (Screen::Done, "/done", "nav-done"),
+];
+
+/// The parts of a screen.
+pub(crate) struct Parts {
+    pub(crate) screen: Option<Screen>,
+    pub(crate) title: String,
+    pub(crate) work: Markup,
+    /// The quiet margin; None: nothing belongs there.
+    pub(crate) margin: Option<Markup>,
+    /// A script besides the one that every page has: `table.js`.
+    pub(crate) script: Option<&'static str>,
+    /// Only the work, for a pupil: no ways to other screens.
+    pub(crate) bare: bool,
+}
+
+impl Parts {
+    pub(crate) fn new(screen: Screen, title: impl Into<String>, work: Markup) -> Self {
+        Self {
+            screen: Some(screen),
+            title: title.into(),
+            work,
+            margin: None,
+            script: None,
+            bare: false,
+        }
+    }
+}
+
+/// A screen as something to show.
+pub(crate) fn shown(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Shown {
+    Shown::Page(page(desk, asked, parts))
+}
+
+/// A screen as a page.
+pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
+    let t = asked.tongue;
+    let collection = collection_title(desk, t);
+    let main = html! {
+        main #work tabindex="-1" {
+            (parts.work)
+        }
+    };
+    let page = html! {
+        (DOCTYPE)
+        html lang=(t.tag()) {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                meta name="referrer" content="no-referrer";
+                title { (parts.title) " · " (collection) }
+                link rel="icon" href="data:,";
+                link rel="stylesheet" href="/assets/look.css";
+                script type="module" src="/assets/hand.js" {}
+                @if let Some(script) = parts.script {
+                    script type="module" src={"/assets/" (script)} {}
+                }
+            }
+            body.bare[parts.bare] data-head=(desk.head()) {
+                a.skip href="#work" { (t.say("skip")) }
+                @if !parts.bare { (head(desk, asked, parts, &collection)) }
+                div.desk.alone[parts.margin.is_none()] {
+                    (main)
+                    @if let Some(margin) = &parts.margin {
+                        aside #margin aria-label=(t.say("margin")) { (margin) }
+                    }
+                }
+                @if !parts.bare { footer { p { (t.say("foot")) } } }
+                div #told.unseen role="status" aria-live="polite" {}
+            }
+        }
+    };
+    Page::html(page.into_string())
+}
+
+fn collection_title(desk: &Desk, t: Tongue) -> String {
+    match desk.history.now.about_field(AboutField::Title) {
+        "" => t.say("untitled"),
+        title => title.to_owned(),
+    }
+}
+
+fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Markup {
+    let t = asked.tongue;
+    let history = &desk.history;
+    let here = here(asked);
+    html! {
+        header {
+            div.title {
+                (twig())
+                p.collection dir="auto" { (collection) }
+                div.back-and-forth {
+                    (history_button(t, "undo", history.holding.is_empty(), &here))
+                    (history_button(t, "redo", history.undone.is_empty(), &here))
+                }
+            }
+            nav aria-label=(t.say("nav")) {
+                ul {
+                    @for (screen, path, name) in SCREENS {
+                        li {
+                            a href=(path) aria-current=[(parts.screen == Some(screen)).then_some("page")] {
+                                (t.say(name))
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn history_button(t: Tongue, what: &str, idle: bool, here: &str) -> Markup {
+    html! {
+        form method="post" action={"/do/" (what)} {
+            input type="hidden" name="back" value=(here);
+            button.quiet disabled[idle] { (t.say(what)) }
+        }
+    }
+}
+
+/// The address of the page that was asked for, to come back to.
+pub(crate) fn here(asked: &Asked<'_>) -> String {
+    let request = asked.request;
+    if request.query.is_empty() {
+        return request.path.clone();
+    }
+    let mut query = form_urlencoded::Serializer::new(String::new());
+    query.extend_pairs(&request.query);
+    format!("{}?{}", request.path, query.finish())
+}
+
+/// The mark of the house: a twig with three leaves.
+fn twig() -> Markup {
+    html! {
+        svg.twig viewBox="0 0 48 32" aria-hidden="true" focusable="false" {
+            path d="M4 28 C16 24 28 18 42 6";
+            path d="M14 24 C10 16 12 10 18 6 C22 12 21 19 14 24 M14 24 L17.4 11";
+            path d="M26 18 C32 22 38 22 44 18 C38 12 31 13 26 18 M26 18 L39 17.6";
+        }
+    }
+}
+
+/// What must be mended or looked at, the worst first; what is only information stays folded.
+pub(crate) fn findings(t: Tongue, findings: &[Finding]) -> Markup {
+    let of = |severity| findings.iter().filter(move |f: &&Finding| f.severity == severity);
+    let quiet: Vec<_> = of(Severity::ForInformation).collect();
+    html! {
+        @for severity in [Severity::MustBeMended, Severity::ShouldBeLookedAt] {
+            @for finding in of(severity) { (finding_slip(t, finding)) }
+        }
+        @if !quiet.is_empty() {
+            details {
+                summary { (t.count("good-to-know", quiet.len())) }
+                @for finding in quiet { (finding_slip(t, finding)) }
+            }
+        }
+    }
+}
+
+/// One thing that was found.
+pub(crate) fn finding_slip(t: Tongue, finding: &Finding) -> Markup {
+    let (class, word) = match finding.severity {
+        Severity::MustBeMended => ("finding mend", "severity-mend"),
+        Severity::ShouldBeLookedAt => ("finding look", "severity-look"),
+        Severity::ForInformation => ("finding know", "severity-know"),
+    };
+    html! {
+        div class=(class) {
+            p.severity { (t.say(word)) }
+            p dir="auto" { (finding.sentence) }
+            p.remedy dir="auto" { (finding.remedy) }
+        }
+    }
+}
+
+/// Which key a screen is about: `?key=3`, or the one that was begun last.
+pub(crate) fn key_asked(desk: &Desk, asked: &Asked<'_>) -> Option<KeyId> {
+    let keys = &desk.history.now.keys;
+    let wanted = asked.request.asked("key").parse().ok().map(KeyId);
+    wanted.filter(|id| keys.contains_key(id)).or_else(|| keys.keys().next().copied())
+}
+
+/// Says that there is no such page.
+pub(crate) fn not_found(desk: &Desk, asked: &Asked<'_>) -> Page {
+    let t = asked.tongue;
+    let work = html! {
+        h1 { (t.say("not-found")) }
+        p { (t.say("not-found-remedy")) }
+        p { a.main href="/finds" { (t.say("nav-finds")) } }
+    };
+    let parts = Parts { screen: None, ..Parts::new(Screen::Finds, t.say("not-found"), work) };
+    Page { status: 404, ..page(desk, asked, &parts) }
+}
+
+/// Says why something was not done; what was typed can be copied from there.
+pub(crate) fn refused(desk: &Desk, asked: &Asked<'_>, refused: &Refused) -> Page {
+    let t = asked.tongue;
+    let typed = asked.request.form.iter();
+    let typed = typed.filter(|(name, text)| name != "back" && text.trim().len() > 1);
+    let work = html! {
+        h1 { (t.say("refused")) }
+        div.finding.mend role="alert" {
+            p { (refused.sentence) }
+            p.remedy { (refused.remedy) }
+        }
+        p { a.main href=(asked.back("/finds")) { (t.say("go-back")) } }
+        @let typed: Vec<_> = typed.collect();
+        @if !typed.is_empty() {
+            h2 { (t.say("what-you-typed")) }
+            @for (_, text) in typed { pre.typed dir="auto" { (text) } }
+        }
+    };
+    let parts = Parts { screen: None, ..Parts::new(Screen::Finds, t.say("refused"), work) };
+    Page { status: 422, ..page(desk, asked, &parts) }
+}

@@ -1,0 +1,5 @@
+//! The key as a pupil walks it.
+
+use super::Route;
+
+pub(super) const ROUTES: &[Route] = &[];

@@ -1,0 +1,89 @@
+//! A request of a person, with everything that the desk may know of the world.
+
+use std::collections::BTreeMap;
+
+/// Whether something is only shown, or done.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Method {
+    /// Show something; nothing changes.
+    Get,
+    /// Do something.
+    Post,
+}
+
+/// A request of a person.
+#[derive(Clone, Debug)]
+pub struct Request {
+    /// Whether something is shown or done.
+    pub method: Method,
+    /// The path, decoded: `/finds/3`.
+    pub path: String,
+    /// What stands behind the question mark, decoded, in order.
+    pub query: Vec<(String, String)>,
+    /// The fields of a form, decoded, in order.
+    pub form: Vec<(String, String)>,
+    /// Files of a form.
+    pub files: Vec<Upload>,
+    /// The time, in milliseconds since 1 January 1970 UTC.
+    pub at: i64,
+    /// Today as a person reads it: `25 November 2026`.
+    pub today: String,
+    /// The languages that the person reads, the best first: `de`, `en-GB`.
+    pub languages: Vec<String>,
+    /// Pictures that the desk asked for, by their hash in hexadecimal digits.
+    pub pictures: BTreeMap<String, Vec<u8>>,
+}
+
+/// A file of a form.
+#[derive(Clone, Debug)]
+pub struct Upload {
+    /// The field of the form.
+    pub field: String,
+    /// The name of the file, as the person's machine has it.
+    pub name: String,
+    /// Its bytes.
+    pub bytes: Vec<u8>,
+}
+
+impl Request {
+    /// A request that shows something, at the beginning of time.
+    pub fn get(path: &str) -> Self {
+        let (path, query) = path.split_once('?').unwrap_or((path, ""));
+        Self {
+            method: Method::Get,
+            path: path.to_owned(),
+            query: form_urlencoded::parse(query.as_bytes()).into_owned().collect(),
+            form: Vec::new(),
+            files: Vec::new(),
+            at: 0,
+            today: String::new(),
+            languages: Vec::new(),
+            pictures: BTreeMap::new(),
+        }
+    }
+
+    /// A request that does something.
+    pub fn post(path: &str, form: &[(&str, &str)]) -> Self {
+        let form = form.iter().map(|(name, text)| ((*name).to_owned(), (*text).to_owned()));
+        Self { method: Method::Post, form: form.collect(), ..Self::get(path) }
+    }
+
+    /// What stands behind the question mark under a name; empty if nothing does.
+    pub(crate) fn asked(&self, name: &str) -> &str {
+        found(&self.query, name)
+    }
+
+    /// What stands in a field of the form, without blanks around it; empty if nothing does.
+    pub(crate) fn field(&self, name: &str) -> &str {
+        found(&self.form, name).trim()
+    }
+
+    /// Every text that stands in fields of this name.
+    pub(crate) fn fields<'r>(&'r self, name: &'r str) -> impl Iterator<Item = &'r str> {
+        self.form.iter().filter(move |(field, _)| field == name).map(|(_, text)| text.as_str())
+    }
+}
+
+fn found<'f>(fields: &'f [(String, String)], name: &str) -> &'f str {
+    fields.iter().find(|(field, _)| field == name).map_or("", |(_, text)| text.as_str())
+}

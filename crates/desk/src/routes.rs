@@ -1,0 +1,114 @@
+//! One table of all routes: which path shows or does what.
+//!
+//! From a request to the handler that answers it, and from what the handler did to a reply.
+//! A word in braces stands for one part of the path.
+
+use spinney_exchange::journal;
+use spinney_model::{Done, Edit, Entry};
+
+use crate::language::Tongue;
+use crate::pages::{self, Shown};
+use crate::{Desk, Page, Reply, Request};
+
+/// What was done, to be kept as one line of the journal.
+pub(crate) struct Deed {
+    pub(crate) done: Option<Done>,
+    pub(crate) pictures: Vec<Vec<u8>>,
+    /// Where to go then.
+    pub(crate) to: String,
+}
+
+impl Deed {
+    pub(crate) fn edits(edits: Vec<Edit>, to: impl Into<String>) -> Self {
+        let done = (!edits.is_empty()).then_some(Done::Edits(edits));
+        Self { done, pictures: Vec::new(), to: to.into() }
+    }
+}
+
+/// Why something was not done: a sentence and a remedy, each a message already filled in.
+pub(crate) struct Refused {
+    pub(crate) sentence: String,
+    pub(crate) remedy: String,
+}
+
+/// What a handler is given besides the desk.
+pub(crate) struct Asked<'r> {
+    pub(crate) request: &'r Request,
+    pub(crate) tongue: Tongue,
+    /// The parts of the path that stand for braces, in order.
+    pub(crate) parts: Vec<&'r str>,
+}
+
+impl Asked<'_> {
+    /// A part of the path as a number; 0 is nobody's number.
+    pub(crate) fn number(&self, part: usize) -> u32 {
+        self.parts.get(part).and_then(|part| part.parse().ok()).unwrap_or(0)
+    }
+
+    /// The address to go back to: one of ours, or the given one.
+    pub(crate) fn back(&self, otherwise: &str) -> String {
+        let back = self.request.field("back");
+        let ours = back.starts_with('/') && !back.starts_with("//") && !back.contains('\\');
+        let plain = !back.chars().any(|sign| sign.is_control() || sign.is_whitespace());
+        if ours && plain { back.to_owned() } else { otherwise.to_owned() }
+    }
+}
+
+#[derive(Clone, Copy)]
+pub(crate) enum Handler {
+    /// Shows something.
+    Show(fn(&mut Desk, &Asked<'_>) -> Shown),
+    /// Does something.
+    Do(fn(&mut Desk, &Asked<'_>) -> Result<Deed, Refused>),
+    /// Removes something for good, or does whatever else no edit can.
+    Answer(fn(&mut Desk, &Asked<'_>) -> Reply),
+}
+
+pub(crate) fn handle(desk: &mut Desk, request: &Request) -> Reply {
+    let tongue = Tongue::for_person(&request.languages);
+    let Some((handler, parts)) = found(request) else {
+        let asked = Asked { request, tongue, parts: Vec::new() };
+        return Reply::Page(pages::frame::not_found(desk, &asked));
+    };
+    let asked = Asked { request, tongue, parts };
+    match handler {
+        Handler::Show(show) => match show(desk, &asked) {
+            Shown::Page(page) => Reply::Page(page),
+            Shown::Nothing => Reply::Page(pages::frame::not_found(desk, &asked)),
+            Shown::Picture(hash) => Reply::Picture(hash),
+            Shown::NeedPictures(hashes) => Reply::NeedPictures(hashes),
+        },
+        Handler::Answer(answer) => answer(desk, &asked),
+        Handler::Do(act) => match act(desk, &asked) {
+            Ok(deed) => keep(desk, request, deed),
+            Err(refused) => Reply::Page(pages::frame::refused(desk, &asked, &refused)),
+        },
+    }
+}
+
+fn keep(desk: &Desk, request: &Request, deed: Deed) -> Reply {
+    let then = Page::see(deed.to);
+    let Some(done) = deed.done else { return Reply::Page(then) };
+    let line = journal::write(&Entry { at: request.at, done });
+    Reply::Keep { head: desk.head(), lines: vec![line], pictures: deed.pictures, then }
+}
+
+/// The handler of a path, and the parts that stand for braces.
+fn found(request: &Request) -> Option<(Handler, Vec<&str>)> {
+    let path: Vec<&str> = request.path.split('/').skip(1).collect();
+    pages::routes().find_map(|(method, pattern, handler)| {
+        let pattern: Vec<&str> = pattern.split('/').skip(1).collect();
+        if *method != request.method || pattern.len() != path.len() {
+            return None;
+        }
+        let mut parts = Vec::new();
+        for (wanted, given) in pattern.iter().zip(&path) {
+            match wanted.starts_with('{') {
+                true => parts.push(*given),
+                false if wanted == given => {}
+                false => return None,
+            }
+        }
+        Some((*handler, parts))
+    })
+}

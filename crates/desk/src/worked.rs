@@ -1,0 +1,173 @@
+//! What is worked out of a collection: the table, and every key with its second opinion.
+//!
+//! From a collection to derived values, each worked out once and kept until an edit. Nothing
+//! here is a fact: all of it can be thrown away and worked out again.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use spinney_build::{Budget, Search};
+use spinney_check::{Report, Settings};
+use spinney_model::{
+    Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal, TaxonIx,
+    Wording,
+};
+use spinney_press::wording;
+
+use crate::collection::{Collection, Drawn};
+use crate::laid::Laid;
+use crate::layer::Layer;
+
+/// Heaps that a page may take apart while a person waits: 5 to 20 ms of work. What is not
+/// proved by then is shown as the best so far.
+const HEAPS_A_PAGE: u64 = 600;
+
+/// What was worked out since the last edit.
+#[derive(Default)]
+pub(crate) struct Worked {
+    laid: Option<Option<Arc<Laid>>>,
+    keys: BTreeMap<KeyId, Option<Arc<Made>>>,
+}
+
+/// A key that was made, with what can be said of it.
+pub(crate) struct Made {
+    pub(crate) layer: Layer,
+    pub(crate) key: Key,
+    /// None: drawn by people and not finished by the machine.
+    pub(crate) claim: Option<Claim>,
+    pub(crate) opinion: Report,
+    pub(crate) refused: Vec<Refusal>,
+    pub(crate) reasons: Vec<Reasons>,
+    /// The place of every couplet, by its number.
+    pub(crate) places: BTreeMap<u32, Fork>,
+}
+
+impl Worked {
+    /// Everything has to be worked out again.
+    pub(crate) fn forget(&mut self) {
+        *self = Self::default();
+    }
+
+    /// The collection as a table; None: no kind yet.
+    pub(crate) fn laid(&mut self, collection: &Collection) -> Option<Arc<Laid>> {
+        self.laid.get_or_insert_with(|| Laid::of(collection).map(Arc::new)).clone()
+    }
+
+    /// A key with all that is known of it; None: there is no such key, or it has no kinds.
+    pub(crate) fn made(&mut self, collection: &Collection, id: KeyId) -> Option<Arc<Made>> {
+        if let Some(made) = self.keys.get(&id) {
+            return made.clone();
+        }
+        let laid = self.laid(collection);
+        let drawn = collection.keys.get(&id);
+        let made = laid.zip(drawn).and_then(|(laid, key)| make(collection, &laid, key));
+        let made = made.map(Arc::new);
+        self.keys.insert(id, made.clone());
+        made
+    }
+}
+
+/// Makes a key from what people fixed: as they drew it, or finished by the machine.
+pub(crate) fn make(collection: &Collection, laid: &Laid, drawn: &Drawn) -> Option<Made> {
+    let layer = Layer::of(collection, laid, drawn)?;
+    let settings = Settings { pupils_wrote_it: !drawn.finished(), ..Settings::default() };
+    let (mut key, claim, refused, reasons) = if drawn.finished() {
+        let mut search = Search::new(&layer.matrix, &layer.wishes);
+        search.step(HEAPS_A_PAGE);
+        let built = search.finish();
+        let reasons = search.explain(&built.key, Budget { heaps: HEAPS_A_PAGE });
+        (built.key, Some(built.claim), built.refused, reasons)
+    } else {
+        (as_drawn(&layer), None, Vec::new(), Vec::new())
+    };
+    wording::put_words(&mut key, &layer.matrix);
+    let places = places(&key);
+    for couplet in &mut key.couplets {
+        let Some(question) = places.get(&couplet.number).and_then(|p| drawn.questions.get(p))
+        else {
+            continue;
+        };
+        let asked = layer.forks.get(&places[&couplet.number]).and_then(|f| f.ask.as_ref());
+        if !question.words.is_empty() && asked == couplet.ask.as_ref() {
+            couplet.wording = Wording::Question(question.words.clone());
+        }
+    }
+    let opinion = spinney_check::check(&layer.matrix, &key, claim.as_ref(), &settings);
+    Some(Made { layer, key, claim, opinion, refused, reasons, places })
+}
+
+impl Made {
+    /// The couplet at a place of the key.
+    pub(crate) fn couplet(&self, at: &Fork) -> Option<&Couplet> {
+        let number = self.places.iter().find(|(_, place)| *place == at)?.0;
+        self.key.couplets.iter().find(|couplet| couplet.number == *number)
+    }
+
+    /// What must be mended or looked at in the key.
+    pub(crate) fn findings(&self) -> &[Finding] {
+        &self.opinion.findings
+    }
+}
+
+/// The place of every couplet of a key that is a tree.
+fn places(key: &Key) -> BTreeMap<u32, Fork> {
+    let mut places = BTreeMap::new();
+    let mut open = Vec::new();
+    open.extend(key.couplets.first().map(|first| (first.number, Fork::default())));
+    while let Some((number, at)) = open.pop() {
+        let Some(couplet) = key.couplets.iter().find(|couplet| couplet.number == number) else {
+            continue;
+        };
+        if places.insert(number, at.clone()).is_some() {
+            continue;
+        }
+        for (yes, to) in [(true, &couplet.yes), (false, &couplet.no)] {
+            if let Destination::Couplet(next) = to {
+                open.push((*next, at.after(yes)));
+            }
+        }
+    }
+    places
+}
+
+/// The questions that people fixed, as a key; heaps that nobody went on with are its ends.
+fn as_drawn(layer: &Layer) -> Key {
+    let mut key = Key::default();
+    let mut numbers = BTreeMap::new();
+    let mut open = vec![Fork::default()];
+    while let Some(at) = open.pop() {
+        if layer.forks.get(&at).is_some_and(|heap| heap.ask.is_some()) {
+            numbers.insert(at.clone(), numbers.len() as u32 + 1);
+            open.push(at.after(false));
+            open.push(at.after(true));
+        }
+    }
+    for (at, number) in &numbers {
+        let heap = &layer.forks[at];
+        let to = |yes: bool| {
+            let next = at.after(yes);
+            match numbers.get(&next) {
+                Some(number) => Destination::Couplet(*number),
+                None => Destination::End(end(layer, &next)),
+            }
+        };
+        key.couplets.push(Couplet {
+            number: *number,
+            back: None,
+            wording: Wording::Question(String::new()),
+            ask: heap.ask.clone(),
+            yes: to(true),
+            no: to(false),
+            kept: true,
+            line: None,
+        });
+    }
+    key.couplets.sort_by_key(|couplet| couplet.number);
+    key
+}
+
+fn end(layer: &Layer, at: &Fork) -> End {
+    let kinds = layer.forks.get(at).map_or(&[][..], |heap| &heap.kinds);
+    let place = |kind: &_| layer.kinds.iter().position(|known| known == kind).map(TaxonIx);
+    End::of(kinds.iter().filter_map(place))
+}

@@ -1,0 +1,77 @@
+//! The journal: an edit as one versioned line of JSON, the same wherever a collection is kept.
+//!
+//! From a line to an [`Entry`] and back. A line of a later version than this program's is not
+//! guessed at. It keeps no lines and does not know what they add up to.
+
+mod line;
+mod words;
+
+use std::fmt;
+
+use spinney_model::Entry;
+
+/// The version of the lines that are written. Older ones are read.
+pub const VERSION: u32 = 1;
+/// The longest line that is read, in bytes: a pasted table of the largest size takes less.
+const LONGEST: usize = 64 << 20;
+
+/// Writes a line, without the line end.
+pub fn write(entry: &Entry) -> Vec<u8> {
+    serde_json::to_vec(&line::Line::of(entry)).expect("a line holds only text and numbers")
+}
+
+/// Reads a line.
+///
+/// **Errors**: a line that is newer than this program, or that is none.
+pub fn read(bytes: &[u8]) -> Result<Entry, LineError> {
+    if bytes.len() > LONGEST {
+        return Err(LineError::NotALine);
+    }
+    match serde_json::from_slice::<line::Line>(bytes) {
+        Ok(line) if line.v <= VERSION => line.entry().ok_or(LineError::NotALine),
+        Ok(line) => Err(LineError::Newer(line.v)),
+        Err(_) => match serde_json::from_slice::<line::Versioned>(bytes) {
+            Ok(line) if line.v > VERSION => Err(LineError::Newer(line.v)),
+            _ => Err(LineError::NotALine),
+        },
+    }
+}
+
+/// Why a line cannot be read.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LineError {
+    /// Written by a later version of this program.
+    Newer(u32),
+    /// Not a line of a journal, or damaged.
+    NotALine,
+}
+
+impl LineError {
+    /// What to do about it.
+    pub fn remedy(&self) -> &'static str {
+        match self {
+            Self::Newer(_) => "Open it with the newer Spinney that it was made with.",
+            Self::NotALine => {
+                "Open an older copy of it, and keep this one to have it looked at."
+            }
+        }
+    }
+}
+
+impl fmt::Display for LineError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Newer(version) => write!(
+                f,
+                "This collection was written by a newer Spinney (journal {version}; this one \
+                 reads up to {VERSION})."
+            ),
+            Self::NotALine => write!(f, "A line of this collection's journal is damaged."),
+        }
+    }
+}
+
+impl std::error::Error for LineError {}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,98 @@
+//! Every kind of edit goes to a line and comes back; lines that are none are refused.
+
+use spinney_model::{
+    AboutField, AskOf, AskedOf, CharacterField, CharacterId, Done, Edit, Entry, Fork, KeyId,
+    KindField, KindId, Quantity, Side, WishField,
+};
+
+use super::{LineError, read, write};
+
+/// One of each.
+fn edits() -> Vec<Edit> {
+    let (kind, other, character, key) = (KindId(7), KindId(8), CharacterId(3), KeyId(2));
+    let at = Fork(vec![true, false]);
+    let ask = |yes| Edit::Ask {
+        key,
+        at: at.clone(),
+        words: "Is the “edge” toothed?\n<b>".to_owned(),
+        ask: Some(AskOf { character, yes }),
+    };
+    let text = || "lobed or entire".to_owned();
+    vec![
+        Edit::AddKind(kind, text()),
+        Edit::DescribeKind(kind, KindField::Caution, text()),
+        Edit::RemoveKind(kind),
+        Edit::MergeKinds(kind, other),
+        Edit::AddPicture(kind, "ab".repeat(32)),
+        Edit::RemovePicture(kind, "ab".repeat(32)),
+        Edit::AddCharacter(character, text()),
+        Edit::DescribeCharacter(character, CharacterField::AppliesWhen, text()),
+        Edit::RemoveCharacter(character),
+        Edit::SetCell { kind, character, source: "group Blue".to_owned(), text: text() },
+        Edit::RenameState { character, from: text(), to: String::new() },
+        Edit::DescribeScene(AboutField::Part, text()),
+        Edit::StartKey(key, text()),
+        Edit::RenameKey(key, text()),
+        Edit::RemoveKey(key),
+        Edit::Wish(key, WishField::Hand, text()),
+        ask(AskedOf::States(vec![text(), String::new()])),
+        ask(AskedOf::AtLeast(Quantity::from_thousandths(1500))),
+        ask(AskedOf::Below(Quantity::from_thousandths(-1))),
+        Edit::Ask { key, at: Fork::default(), words: text(), ask: None },
+        Edit::Reword { key, at: at.clone(), words: text() },
+        Edit::TakeOut(key, at.clone()),
+        Edit::Sort { key, at: at.clone(), kind, side: Some(Side::Both) },
+        Edit::Sort { key, at, kind, side: None },
+    ]
+}
+
+#[test]
+fn every_edit_comes_back_from_its_line() {
+    let done = edits().into_iter().map(|edit| Done::Edits(vec![edit])).chain([
+        Done::Edits(edits()),
+        Done::Undo,
+        Done::Redo,
+        Done::Version("tried with class 4, 12 October".to_owned()),
+    ]);
+    for done in done {
+        let entry = Entry { at: 1_760_000_000_123, done };
+        let line = write(&entry);
+        assert!(!line.contains(&b'\n'), "an entry is one line");
+        assert_eq!(read(&line), Ok(entry));
+    }
+}
+
+#[test]
+fn a_line_stays_as_it_was_first_written() {
+    let entry = Entry {
+        at: 5,
+        done: Done::Edits(vec![
+            Edit::AddKind(KindId(1), "hazel".to_owned()),
+            Edit::Sort {
+                key: KeyId(1),
+                at: Fork(vec![true, false]),
+                kind: KindId(1),
+                side: Some(Side::No),
+            },
+        ]),
+    };
+    let line = r#"{"v":1,"at":5,"edits":[{"add_kind":{"kind":1,"name":"hazel"}},{"sort":{"key":1,"at":"yn","kind":1,"side":"no"}}]}"#;
+    assert_eq!(String::from_utf8(write(&entry)).expect("JSON is UTF-8"), line);
+    assert_eq!(read(line.as_bytes()), Ok(entry));
+}
+
+#[test]
+fn what_is_newer_or_damaged_is_refused() {
+    let newer = br#"{"v":2,"at":5,"sketch":{"kind":1}}"#;
+    assert_eq!(read(newer), Err(LineError::Newer(2)));
+    for line in [
+        "",
+        "{}",
+        r#"{"v":1,"at":5}"#,
+        r#"{"v":1,"at":5,"undo":true,"redo":true}"#,
+        r#"{"v":1,"at":5,"edits":[{"sort":{"key":1,"at":"ux","kind":1,"side":null}}]}"#,
+        r#"{"v":1,"at":5,"edits":[{"describe_kind":{"kind":1,"what":"colour","text":""}}]}"#,
+    ] {
+        assert_eq!(read(line.as_bytes()), Err(LineError::NotALine), "{line}");
+    }
+}

@@ -1,0 +1,79 @@
+//! The words by which the journal names what is written down; they never change again.
+
+use spinney_model::{AboutField, CharacterField, KindField, Side, WishField};
+
+/// A table of words in both directions.
+macro_rules! words {
+    ($of:ident, $from:ident, $what:ty, $($variant:ident = $word:literal),+ $(,)?) => {
+        /// The word.
+        pub(super) fn $of(what: $what) -> &'static str {
+            match what { $(<$what>::$variant => $word),+ }
+        }
+        /// What a word means.
+        pub(super) fn $from(word: &str) -> Option<$what> {
+            Some(match word { $($word => <$what>::$variant,)+ _ => return None })
+        }
+    };
+}
+
+words!(
+    of_kind_field,
+    kind_field,
+    KindField,
+    Name = "name",
+    ScientificName = "scientific name",
+    OtherNames = "other names",
+    HowOften = "how often",
+    Caution = "caution",
+    ConfirmBy = "confirm by",
+    HowSure = "how sure",
+    Where = "where",
+    When = "when",
+    WhichPlant = "which plant"
+);
+
+words!(
+    of_character_field,
+    character_field,
+    CharacterField,
+    Name = "name",
+    Question = "question",
+    States = "states",
+    Unit = "unit",
+    Gap = "gap",
+    SeenOn = "seen on",
+    Season = "season",
+    Difficulty = "difficulty",
+    ReadRight = "read right",
+    ByTouch = "by touch",
+    AppliesWhen = "applies when",
+    Instrument = "instrument",
+    InOrder = "in order",
+    WordsToKnow = "words to know",
+    RatioOf = "ratio of"
+);
+
+words!(
+    of_about_field,
+    about_field,
+    AboutField,
+    Title = "title",
+    Place = "place",
+    Season = "season",
+    Part = "part",
+    Caution = "caution"
+);
+
+words!(
+    of_wish_field,
+    wish_field,
+    WishField,
+    Group = "group",
+    Hand = "hand",
+    Season = "season",
+    Never = "never",
+    Kinds = "kinds",
+    Finish = "finish"
+);
+
+words!(of_side, side, Side, Yes = "yes", No = "no", Both = "both");

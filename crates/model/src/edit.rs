@@ -1,0 +1,121 @@
+//! An edit: one thing that a person did to a collection, and the entries of its journal.
+//!
+//! Kinds, characters and keys are named by numbers that are given once and never again, so that
+//! a new name changes everywhere and an old edit still means what it meant. What a person typed
+//! is kept as typed; what it means is worked out each time the collection is opened.
+
+mod field;
+mod place;
+
+pub use field::{AboutField, CharacterField, KindField, WishField};
+pub use place::{AskOf, AskedOf, CharacterId, Fork, KeyId, KindId, Side};
+
+/// One line of the journal: what was done in one go, and is undone in one go.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Entry {
+    /// When it was done, in milliseconds since 1 January 1970 UTC.
+    pub at: i64,
+    /// What was done.
+    pub done: Done,
+}
+
+/// What a line of the journal does.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Done {
+    /// Changes, in this order.
+    Edits(Vec<Edit>),
+    /// The last line that still holds does not hold any more.
+    Undo,
+    /// The line that was undone last holds again.
+    Redo,
+    /// The collection as it stands gets a name: `tried with class 4, 12 October`.
+    Version(String),
+}
+
+/// One change. An empty text takes something back.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Edit {
+    /// A kind joins the collection.
+    AddKind(KindId, String),
+    /// Something about a kind is written down.
+    DescribeKind(KindId, KindField, String),
+    /// A kind leaves the collection.
+    RemoveKind(KindId),
+    /// The second kind turns out to be the first: its cells and pictures go over where the
+    /// first has none.
+    MergeKinds(KindId, KindId),
+    /// A picture of a kind, by the SHA-256 of its bytes in hexadecimal digits.
+    AddPicture(KindId, String),
+    /// A picture is taken away from a kind.
+    RemovePicture(KindId, String),
+    /// Something new to look at.
+    AddCharacter(CharacterId, String),
+    /// Something about a character is written down.
+    DescribeCharacter(CharacterId, CharacterField, String),
+    /// A character leaves the table, and its cells with it.
+    RemoveCharacter(CharacterId),
+    /// What a source says of a kind. The empty source is the table itself, which decides.
+    SetCell {
+        /// The kind.
+        kind: KindId,
+        /// The character.
+        character: CharacterId,
+        /// Who says it: `group Blue`; empty: decided.
+        source: String,
+        /// As typed: `lobed or entire`, `30-60`, `?`, `n/a`.
+        text: String,
+    },
+    /// A word for a state is another word from now on, in every cell.
+    RenameState {
+        /// The character.
+        character: CharacterId,
+        /// The old word.
+        from: String,
+        /// The new word.
+        to: String,
+    },
+    /// Title, place, season, part.
+    DescribeScene(AboutField, String),
+    /// A key begins; the text is its name.
+    StartKey(KeyId, String),
+    /// A key gets another name.
+    RenameKey(KeyId, String),
+    /// A key is put away.
+    RemoveKey(KeyId),
+    /// What a key is for.
+    Wish(KeyId, WishField, String),
+    /// At this place a key asks this. What was sorted there and below is given up, unless only
+    /// the words change.
+    Ask {
+        /// The key.
+        key: KeyId,
+        /// Where.
+        at: Fork,
+        /// The words.
+        words: String,
+        /// What it means in the table; None: nobody has said.
+        ask: Option<AskOf>,
+    },
+    /// The words of a question, and nothing else.
+    Reword {
+        /// The key.
+        key: KeyId,
+        /// Where.
+        at: Fork,
+        /// The words.
+        words: String,
+    },
+    /// A question and all below it is taken out of a key.
+    TakeOut(KeyId, Fork),
+    /// A kind is put on a side of a question by hand; None: it lies in the middle again.
+    Sort {
+        /// The key.
+        key: KeyId,
+        /// The place of the question.
+        at: Fork,
+        /// The kind.
+        kind: KindId,
+        /// Where it was put.
+        side: Option<Side>,
+    },
+}

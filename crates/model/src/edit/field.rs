@@ -1,0 +1,93 @@
+//! What can be written down about a kind, a character, the scene and a key.
+
+/// What can be written down about a kind.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum KindField {
+    /// The name that pupils use; empty: not named yet.
+    Name,
+    /// The scientific name.
+    ScientificName,
+    /// Other names, with their languages: `de: Hasel; cy: collen`.
+    OtherNames,
+    /// How often it is met: a number, or often, sometimes, rarely.
+    HowOften,
+    /// What may hurt.
+    Caution,
+    /// A sentence by which a pupil confirms the name at the end.
+    ConfirmBy,
+    /// How sure the name is, and who says so.
+    HowSure,
+    /// Where it was found.
+    Where,
+    /// When it was found.
+    When,
+    /// Which single plant (or stone, or puddle) it came from.
+    WhichPlant,
+}
+
+/// What can be written down about a character. All are read as the sheet `characters` is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum CharacterField {
+    /// Its name.
+    Name,
+    /// How to ask about it, with `{}` for the states.
+    Question,
+    /// Its states, in their order.
+    States,
+    /// What it is measured in.
+    Unit,
+    /// How far a threshold stays from every range.
+    Gap,
+    /// The forms in the hand on which it can be seen.
+    SeenOn,
+    /// When it can be seen.
+    Season,
+    /// How hard it is to see.
+    Difficulty,
+    /// How often people read it right, in per cent.
+    ReadRight,
+    /// Whether answering means touching.
+    ByTouch,
+    /// What must hold before it is there at all.
+    AppliesWhen,
+    /// What one needs to see it.
+    Instrument,
+    /// Whether its states stand in an order.
+    InOrder,
+    /// The words that one must know.
+    WordsToKnow,
+    /// The two lengths of which it is the ratio.
+    RatioOf,
+}
+
+/// What stands in the title of a key.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum AboutField {
+    /// What it is called.
+    Title,
+    /// Where.
+    Place,
+    /// When in the year.
+    Season,
+    /// Which part is needed in the hand.
+    Part,
+    /// What may hurt there, and what to do before going.
+    Caution,
+}
+
+/// What a key is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum WishField {
+    /// Whose key it is: a group.
+    Group,
+    /// The form in the hand.
+    Hand,
+    /// The season.
+    Season,
+    /// Numbers of characters that must not be asked about, with spaces between.
+    Never,
+    /// Numbers of the kinds it is for, with spaces between; empty: all.
+    Kinds,
+    /// Whether the rest of it is to be found by the machine: `yes` or empty.
+    Finish,
+}
