@@ -1,0 +1,69 @@
+//! `spinney open`: the workbench in a browser, for this machine alone.
+
+use std::process::{Command, Stdio};
+
+use spinney_desk::Desk;
+use spinney_exchange::{journal, table};
+use spinney_model::{Done, Edit, Entry, KeyId, WishField};
+
+use crate::args::Open;
+use crate::failure::Failure;
+use crate::scenarios::OUTINGS;
+use crate::terminal;
+use crate::web::Door;
+use crate::web::kept::Collection;
+
+pub(crate) fn run(args: &Open) -> Result<bool, Failure> {
+    let collection = demo()?;
+    let door = Door::open(args.port)?;
+    let address = door.address();
+    terminal::print(&format!(
+        "The invented hedge walk is open for a try. It is kept in memory only and is gone when \
+         you end this.\n"
+    ))?;
+    terminal::print(&format!("Spinney is open at {address}\nPress Ctrl-C to end it.\n"))?;
+    if !args.no_browser {
+        show(&address);
+    }
+    door.answer(collection)?;
+    Ok(true)
+}
+
+/// The invented hedge walk, with a key begun.
+fn demo() -> Result<Collection, Failure> {
+    let outing = &OUTINGS[0];
+    let mut sheets = Vec::new();
+    for name in ["table", "characters", "kinds", "about"] {
+        let bytes = outing.text(&format!("{name}.csv")).as_bytes().to_vec();
+        let source = table::Source { name: format!("{name}.csv"), bytes };
+        let cells =
+            table::cells(&source).map_err(|error| Failure::new(&error, error.remedy()))?;
+        sheets.extend(cells.into_iter().map(|(_, rows)| (name.to_owned(), rows)));
+    }
+    let at = jiff::Timestamp::now().as_millisecond();
+    let mut lines = Desk::lines_of_table(&sheets, at).expect("the hedge walk holds kinds");
+    let key = KeyId(1);
+    lines.push(journal::write(&Entry {
+        at,
+        done: Done::Edits(vec![
+            Edit::StartKey(key, "Our key".to_owned()),
+            Edit::Wish(key, WishField::Finish, "yes".to_owned()),
+        ]),
+    }));
+    Ok(Collection { lines, ..Collection::default() })
+}
+
+/// Shows the address in the person's browser. Where there is none, the address was printed.
+fn show(address: &str) {
+    let mut command = if cfg!(target_os = "windows") {
+        let mut command = Command::new("cmd");
+        command.args(["/C", "start", ""]);
+        command
+    } else if cfg!(target_os = "macos") {
+        Command::new("open")
+    } else {
+        Command::new("xdg-open")
+    };
+    command.arg(address).stdin(Stdio::null()).stdout(Stdio::null()).stderr(Stdio::null());
+    let _ = command.spawn();
+}
