@@ -29,7 +29,7 @@ use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 use crate::failure::Failure;
 use clerk::Clerk;
 use kept::Collection;
-use reading::Refusal;
+use guard::Refusal;
 
 /// What every connection needs to know.
 struct Host {
@@ -148,7 +148,7 @@ async fn serve(stream: TcpStream, router: Router, _place: OwnedSemaphorePermit) 
 async fn turn_away(stream: TcpStream) {
     let said = tokio::time::timeout(limits::HEAD_TIME, async {
         stream.writable().await?;
-        stream.try_write(answer::FULL_HOUSE)
+        stream.try_write(guard::FULL_HOUSE)
     });
     let _ = said.await;
 }
@@ -157,7 +157,7 @@ async fn turn_away(stream: TcpStream) {
 async fn answer_one(State(host): State<Arc<Host>>, request: Request<Body>) -> Response {
     let head_only = request.method() == Method::HEAD;
     let response = match guard::let_in(host.port, &request) {
-        Err(refusal) => answer::refused(&refusal),
+        Err(refusal) => guard::refused(refusal),
         Ok(()) => answer_guest(&host, request).await,
     };
     guard::with_headers(response, head_only)
@@ -167,15 +167,12 @@ async fn answer_guest(host: &Host, request: Request<Body>) -> Response {
     if let Some(unchanged) = answer::unchanged(&request, &host.run) {
         return unchanged;
     }
-    if let Some(changed) = languages::chosen(request.uri()) {
-        return changed;
+    if let Some(chosen) = languages::chosen(request.uri()) {
+        return chosen;
     }
-    let asked = match reading::read(request, &host.bodies).await {
-        Ok(asked) => asked,
-        Err(refusal) => return answer::refused(&refusal),
-    };
-    match host.clerk.ask(asked).await {
+    let (asked, trouble) = reading::read(request, &host.bodies).await;
+    match host.clerk.ask(asked, trouble).await {
         Some(done) => answer::of(done, &host.run),
-        None => answer::refused(&Refusal::Busy),
+        None => guard::refused(Refusal::Busy),
     }
 }

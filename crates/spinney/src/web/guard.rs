@@ -7,11 +7,8 @@
 
 use axum::body::Body;
 use axum::http::header::{self, HeaderName, HeaderValue};
-use axum::http::{HeaderMap, Method, Request};
+use axum::http::{HeaderMap, Method, Request, StatusCode};
 use axum::response::Response;
-
-use super::limits;
-use super::reading::Refusal;
 
 /// Fetch Metadata (W3C): where a request comes from, as the browser itself says it.
 const SITE: HeaderName = HeaderName::from_static("sec-fetch-site");
@@ -26,6 +23,19 @@ const PAGE_POLICY: &str = "default-src 'none'; style-src 'self'; script-src 'sel
 const INSIDE_POLICY: &str = "default-src 'none'; object-src 'self'; \
     style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
 
+/// Why a request does not reach the desk.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Refusal {
+    /// Asked for under a name that is not ours.
+    NotOurName,
+    /// Sent by a page of somebody else.
+    FromElsewhere,
+    /// Neither shows nor sends.
+    Method,
+    /// Too many wait.
+    Busy,
+}
+
 /// Whether a request is answered at all.
 pub(crate) fn let_in(port: u16, request: &Request<Body>) -> Result<(), Refusal> {
     let headers = request.headers();
@@ -38,14 +48,7 @@ pub(crate) fn let_in(port: u16, request: &Request<Body>) -> Result<(), Refusal> 
         _ => return Err(Refusal::Method),
     };
     let fine = if changes { from_our_page(port, headers) } else { may_look(headers) };
-    if !fine {
-        return Err(Refusal::FromElsewhere);
-    }
-    let address = request.uri().path_and_query().map_or(0, |all| all.as_str().len());
-    if address > limits::LONGEST_ADDRESS {
-        return Err(Refusal::LongAddress);
-    }
-    Ok(())
+    if fine { Ok(()) } else { Err(Refusal::FromElsewhere) }
 }
 
 fn text<'h>(headers: &'h HeaderMap, name: &HeaderName) -> Option<&'h str> {
@@ -128,3 +131,52 @@ pub(crate) fn with_headers(mut response: Response, head_only: bool) -> Response 
     }
     response
 }
+
+/// Says why a request does not reach the desk, and nothing of what lies on it.
+pub(crate) fn refused(refusal: Refusal) -> Response {
+    let (status, text) = words(refusal);
+    let mut response = Response::new(Body::from(text));
+    *response.status_mut() = status;
+    let headers = response.headers_mut();
+    let kind = HeaderValue::from_static("text/plain; charset=utf-8");
+    headers.insert(header::CONTENT_TYPE, kind);
+    if refusal == Refusal::Method {
+        headers.insert(header::ALLOW, HeaderValue::from_static("GET, HEAD, POST"));
+    }
+    // What was not read of a form must not be taken for the next request.
+    headers.insert(header::CONNECTION, HeaderValue::from_static("close"));
+    response
+}
+
+fn words(refusal: Refusal) -> (StatusCode, &'static str) {
+    match refusal {
+        Refusal::NotOurName => (
+            StatusCode::MISDIRECTED_REQUEST,
+            "Spinney answers only to its own address.\n\
+             Open the address that it printed when it started.\n",
+        ),
+        Refusal::FromElsewhere => (
+            StatusCode::FORBIDDEN,
+            "This came from another page than Spinney's own. Nothing was changed.\n\
+             Open Spinney's own page and do it there.\n",
+        ),
+        Refusal::Method => (
+            StatusCode::METHOD_NOT_ALLOWED,
+            "Spinney shows pages and takes forms, and nothing else. Nothing was changed.\n\
+             Use its own pages.\n",
+        ),
+        Refusal::Busy => (
+            StatusCode::SERVICE_UNAVAILABLE,
+            "Too many windows ask at once. Nothing was changed.\n\
+             Wait a moment and try again.\n",
+        ),
+    }
+}
+
+/// What is said where there is no place for one more connection.
+pub(crate) const FULL_HOUSE: &[u8] = b"HTTP/1.1 503 Service Unavailable\r\n\
+    Content-Type: text/plain; charset=utf-8\r\nConnection: close\r\nRetry-After: 1\r\n\r\n\
+    Too many windows ask at once. Nothing was changed.\nWait a moment and try again.\n";
+
+#[cfg(test)]
+mod tests;

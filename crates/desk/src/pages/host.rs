@@ -1,0 +1,83 @@
+//! What the host could not do: keep a line, read a form, find an answer in time.
+//!
+//! From a trouble of the host to a page that says that nothing was changed, with what was typed
+//! still on it. It repairs nothing.
+
+use super::frame;
+use crate::language::Tongue;
+use crate::routes::{Asked, Refused};
+use crate::{Desk, Page, Request};
+
+/// What the host could not do.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Trouble {
+    /// The line could not be kept: why, and what to do about it.
+    NotKept {
+        /// Why, in a sentence.
+        sentence: String,
+        /// What to do about it.
+        remedy: String,
+    },
+    /// The form is larger than so many MiB.
+    Large(usize),
+    /// The form has too many fields or files.
+    Many,
+    /// The form took too long to arrive.
+    Slow,
+    /// The form cannot be read.
+    NotAForm,
+    /// The address is too long.
+    LongAddress,
+    /// Somebody else kept something, again and again.
+    Overtaken,
+    /// A picture is not where it was kept.
+    PictureLost,
+    /// The program itself is at fault.
+    Bug,
+}
+
+impl Trouble {
+    fn status(&self) -> u16 {
+        match self {
+            Self::NotKept { .. } | Self::Overtaken => 503,
+            Self::Large(_) | Self::Many => 413,
+            Self::Slow => 408,
+            Self::NotAForm => 400,
+            Self::LongAddress => 414,
+            Self::PictureLost => 404,
+            Self::Bug => 500,
+        }
+    }
+
+    fn words(&self, t: Tongue) -> Refused {
+        let (sentence, remedy) = match self {
+            Self::NotKept { sentence, remedy } => {
+                let sentence = t.with("host-not-kept", &[("why", sentence)]);
+                return Refused { sentence, remedy: remedy.clone() };
+            }
+            Self::Large(most) => {
+                let sentence = t.count("host-large", *most);
+                return Refused { sentence, remedy: t.say("host-large-remedy") };
+            }
+            Self::Many => (t.say("host-many"), t.say("host-many-remedy")),
+            Self::Slow => (t.say("host-slow"), t.say("host-again")),
+            Self::NotAForm => (t.say("host-no-form"), t.say("host-no-form-remedy")),
+            Self::LongAddress => (t.say("host-long"), t.say("host-long-remedy")),
+            Self::Overtaken => (t.say("host-overtaken"), t.say("host-again")),
+            Self::PictureLost => (t.say("host-picture"), t.say("host-picture-remedy")),
+            Self::Bug => (t.say("host-bug"), t.say("host-bug-remedy")),
+        };
+        Refused { sentence, remedy }
+    }
+}
+
+/// The page that says so.
+pub(crate) fn page(desk: &Desk, request: &Request, trouble: &Trouble) -> Page {
+    let tongue = Tongue::for_person(&request.languages);
+    let asked = Asked { request, tongue, parts: Vec::new() };
+    let page = frame::refused(desk, &asked, &trouble.words(tongue));
+    Page { status: trouble.status(), ..page }
+}
+
+#[cfg(test)]
+mod tests;
