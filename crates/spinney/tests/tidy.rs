@@ -35,7 +35,9 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("exchange", vec!["model"]),
         ("press", vec!["model"]),
         ("fixtures", vec!["model"]),
-        ("spinney", vec!["model", "build", "check", "exchange", "press"]),
+        ("store", vec![]),
+        ("desk", vec!["model", "build", "check", "exchange", "press"]),
+        ("spinney", vec!["model", "build", "check", "exchange", "press", "store", "desk"]),
     ])
 }
 
