@@ -68,6 +68,19 @@ impl Drawn {
         !self.wish(WishField::Finish).is_empty()
     }
 
+    /// The same words with another meaning are still the same heaps.
+    fn ask(&mut self, at: &Fork, words: &str, ask: Option<&AskOf>) {
+        if let Some(question) = self.questions.get_mut(at)
+            && question.words == words
+        {
+            question.ask = ask.cloned();
+            return;
+        }
+        self.take_out(at);
+        let (words, ask) = (words.to_owned(), ask.cloned());
+        self.questions.insert(at.clone(), Question { words, ask, ..Question::default() });
+    }
+
     fn take_out(&mut self, at: &Fork) {
         self.questions.retain(|place, _| !place.0.starts_with(&at.0));
     }
@@ -201,12 +214,7 @@ impl Collection {
         match edit {
             Edit::RenameKey(_, name) => key.name.clone_from(name),
             Edit::Wish(_, wish, text) => write(&mut key.wishes, *wish, text),
-            Edit::Ask { at, words, ask, .. } => {
-                key.take_out(at);
-                let question =
-                    Question { words: words.clone(), ask: ask.clone(), ..Question::default() };
-                key.questions.insert(at.clone(), question);
-            }
+            Edit::Ask { at, words, ask, .. } => key.ask(at, words, ask.as_ref()),
             Edit::Reword { at, words, .. } => {
                 if let Some(question) = key.questions.get_mut(at) {
                     question.words.clone_from(words);

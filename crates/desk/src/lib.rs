@@ -16,6 +16,7 @@
 //! It decides no rule of botany or of keys: `exchange` reads cells, `build` finds keys, `check`
 //! says what is wrong with them, `press` puts them into words and on paper.
 
+mod asking;
 mod collection;
 mod history;
 mod intake;

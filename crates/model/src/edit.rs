@@ -84,8 +84,8 @@ pub enum Edit {
     RemoveKey(KeyId),
     /// What a key is for.
     Wish(KeyId, WishField, String),
-    /// At this place a key asks this. What was sorted there and below is given up, unless only
-    /// the words change.
+    /// At this place a key asks this. What was sorted there and below is given up, unless the
+    /// words stay and only what they mean changes.
     Ask {
         /// The key.
         key: KeyId,

@@ -35,8 +35,8 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("exchange", vec!["model"]),
         ("press", vec!["model"]),
         ("fixtures", vec!["model"]),
-        ("desk", vec!["model", "build", "check", "exchange", "press"]),
         ("store", vec![]),
+        ("desk", vec!["model", "build", "check", "exchange", "press"]),
         ("spinney", vec!["model", "build", "check", "exchange", "press", "store", "desk"]),
     ])
 }

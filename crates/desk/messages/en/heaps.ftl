@@ -1,1 +1,88 @@
-### Messages: heaps.
+### Heaps.
+
+answer-yes = yes
+answer-no = no
+answer-varies = it varies
+answer-middle = back to the middle
+heaps-no-finds = First the finds: lay them out, then sort them into two heaps.
+heaps-empty = Lay all finds on the table. What is the difference between these and those? Begin with one question, and sort them into a yes heap and a no heap.
+heaps-whose = Whose key is it?
+heaps-whose-example = Group Blue
+heaps-unnamed = Key { $number }
+heaps-start = Begin with two heaps
+heaps-title = Two heaps
+heaps-others = Other keys, or a new one
+heaps-copy = Copy in a key from paper
+heaps-path = The way to this heap
+heaps-here = { $count ->
+    [one] here: 1 kind
+   *[other] here: { $count } kinds
+}
+heaps-ask-otherwise = Ask something else here
+heaps-yes = These say yes
+heaps-no = These say no
+heaps-middle = Not placed, or it varies
+heaps-nobody-waits = Nobody waits here.
+heaps-empty-heap = nobody yet
+heaps-comes-out = { $kind } comes out here.
+heaps-go-on = Go on with these { $count }
+heaps-one-left = Only this one is left: it comes out here.
+heaps-difference = What is the difference between these and those?
+heaps-own-question = Ask in your own words
+heaps-own-example = Is the edge of the leaf jagged?
+heaps-ask = Ask this
+heaps-could-ask = What you could ask here
+heaps-more-offers = { $count ->
+    [one] one question more
+   *[other] { $count } questions more
+}
+heaps-no-table = As soon as the table says something of these kinds, questions are offered here.
+heaps-cheapest = the shortest way
+heaps-price = { $price } questions more a leaf
+heaps-price-least = at least { $price } questions more a leaf
+heaps-split = { $yes } say yes, { $no } say no
+heaps-split-both = { $count ->
+    [one] one varies
+   *[other] { $count } vary
+}
+heaps-does-it-mean = Does your question mean this?
+heaps-does-it-mean-more = If so, the cards go where the table says, and you look whether that is right. If not, sort them by hand.
+heaps-no-words = There is no question yet.
+heaps-no-words-remedy = Type what the difference is, as a question that can be answered with yes or no.
+heaps-gone = This key, kind or question is not there any more.
+heaps-gone-remedy = It was taken out, perhaps in another window. “What we did” brings it back.
+heaps-cannot-write = What to write into the table is not clear from yes and no alone.
+heaps-cannot-write-remedy = Open the table and type what you see, such as “lobed or entire” or “30-60”.
+card-not-placed = not placed yet
+card-varies = it varies: both ways
+card-table-varies = it varies, says the table: both ways
+card-by-table = says the table
+card-table-yes = the table says yes.
+card-table-no = the table says no.
+card-table-both = the table says that it varies.
+card-take-table = Put it where the table says
+card-mend-table = The table is wrong: write what we see
+beside-not-placed = Not placed yet
+beside-all-placed = Nobody is forgotten.
+beside-together = Still together
+beside-none-together = No heap holds two kinds any more.
+beside-finish = The rest
+beside-finish-button = Finish it for me
+beside-unfinish = Leave the rest to us again
+beside-answers = { $count ->
+    [one] One answer more would help
+   *[other] { $count } answers more would help
+}
+answers-title = { $count ->
+    [0] All answers are there
+    [one] One answer more would help
+   *[other] { $count } answers more would help
+}
+answers-none = Nothing that the table asks about is blank where it would help. Kinds that still lie together need a new difference.
+answers-back = Back to the heaps
+answers-look = Look at { $kind }: { $character }?
+answers-why = It would tell it from { $kinds }.
+answers-has-none = it has no such thing
+answers-number = What do you see? A number or a range, such as 30-60
+answers-write = Write it down
+answers-later = Later

@@ -1,5 +1,205 @@
 //! A key that a group drew on paper, taken over question by question.
+//!
+//! The two-minute road: type a question, tap which kinds say yes, go on. The table fills in
+//! what it knows, and a person confirms it, since the group's word may mean something else.
+//! At the end the cards walk the group's own questions, and whoever was lost stands there.
 
-use super::Route;
+mod answer;
 
-pub(super) const ROUTES: &[Route] = &[];
+use maud::{Markup, html};
+use spinney_model::{AskOf, Edit, Fork, KeyId, KindId, Side};
+
+use super::frame::{self, Parts, Screen};
+use super::heaps::{deeds, readings, together};
+use super::{Route, Shown};
+use crate::asking::{self, letters};
+use crate::language::Tongue;
+use crate::layer::Layer;
+use crate::routes::{Asked, Deed, Handler, Refused};
+use crate::{Desk, Method};
+
+pub(super) const ROUTES: &[Route] = &[
+    (Method::Get, "/copy", Handler::Show(show)),
+    (Method::Post, "/do/copy", Handler::Do(take)),
+];
+
+/// What the page looks at.
+struct Copy<'a> {
+    t: Tongue,
+    desk: &'a Desk,
+    key: KeyId,
+    layer: &'a Layer,
+    at: Fork,
+}
+
+fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let key = frame::key_asked(desk, asked);
+    let laid = desk.worked.laid(&desk.history.now);
+    let (Some(key), Some(laid)) = (key, laid) else { return Shown::Nothing };
+    let drawn = desk.history.now.keys[&key].clone();
+    let Some(layer) = Layer::of(&desk.history.now, &laid, &drawn) else {
+        return Shown::Nothing;
+    };
+    let next = together(&layer).into_iter().next().map(|(at, _)| at);
+    let wanted = asked.request.asked("at");
+    let at = match (wanted, next) {
+        ("", Some(next)) if asked.request.query.iter().all(|(name, _)| name != "at") => next,
+        ("", None) => return answer::show(desk, asked, key, &layer, &laid),
+        ("end", _) => return answer::show(desk, asked, key, &layer, &laid),
+        (wanted, _) => asking::way(wanted),
+    };
+    if layer.forks.get(&at).is_none_or(|heap| heap.ask.is_some()) {
+        return answer::show(desk, asked, key, &layer, &laid);
+    }
+    let copy = Copy { t, desk, key, layer: &layer, at };
+    let words = asked.request.asked("words").trim();
+    let work = html! {
+        h1 { (t.say("copy-title")) " · " span dir="auto" { (drawn.name) } }
+        (trail(&copy))
+        @if words.is_empty() { (ask(&copy)) } @else {
+            @let readings = readings(&laid, words);
+            (who(&copy, words, readings.first().map(|(ask, _)| ask)))
+        }
+    };
+    let parts = Parts {
+        margin: Some(margin(&copy)),
+        ..Parts::new(Screen::Heaps, t.say("copy-title"), work)
+    };
+    frame::shown(desk, asked, &parts)
+}
+
+fn trail(copy: &Copy<'_>) -> Markup {
+    let t = copy.t;
+    let drawn = &copy.desk.history.now.keys[&copy.key];
+    html! {
+        nav.trail aria-label=(t.say("heaps-path")) {
+            ol {
+                @for length in 0..copy.at.0.len() {
+                    @let place = Fork(copy.at.0[..length].to_vec());
+                    li {
+                        span dir="auto" { (drawn.questions.get(&place).map_or("", |q| &q.words)) }
+                        " " (super::heaps::answer_tab(t, copy.at.0[length]))
+                    }
+                }
+                li aria-current="step" {
+                    (t.count("heaps-here", copy.layer.forks[&copy.at].kinds.len()))
+                }
+            }
+        }
+    }
+}
+
+/// First the words that stand on the paper.
+fn ask(copy: &Copy<'_>) -> Markup {
+    let t = copy.t;
+    html! {
+        form method="get" action="/copy" {
+            input type="hidden" name="key" value=(copy.key.0);
+            input type="hidden" name="at" value=(letters(&copy.at));
+            label for="words" { (t.say("copy-words")) }
+            input #words name="words" maxlength="300" required autofocus;
+            button.main { (t.say("copy-next")) }
+        }
+    }
+}
+
+/// Then who says yes; the table fills in what it knows.
+fn who(copy: &Copy<'_>, words: &str, reading: Option<&AskOf>) -> Markup {
+    let t = copy.t;
+    let heap = &copy.layer.forks[&copy.at];
+    html! {
+        form method="post" action="/do/copy" {
+            input type="hidden" name="key" value=(copy.key.0);
+            input type="hidden" name="at" value=(letters(&copy.at));
+            input type="hidden" name="words" value=(words);
+            h2 dir="auto" { (words) }
+            p { (t.say("copy-who")) }
+            @if reading.is_some() { p.quiet { (t.say("copy-filled-in")) } }
+            div.who {
+                @for kind in &heap.kinds { (one(copy, *kind, reading)) }
+            }
+            button.main { (t.say("copy-take")) }
+        }
+    }
+}
+
+fn one(copy: &Copy<'_>, kind: KindId, reading: Option<&AskOf>) -> Markup {
+    let t = copy.t;
+    let known = reading.and_then(|of| answer::table_side(copy.desk, of, kind));
+    let name = copy.desk.history.now.name(kind);
+    let choices = [
+        (Some(Side::Yes), "yes", "answer-yes"),
+        (Some(Side::No), "no", "answer-no"),
+        (Some(Side::Both), "both", "copy-both"),
+        (None, "nowhere", "copy-nowhere"),
+    ];
+    html! {
+        fieldset.kind {
+            legend dir="auto" { (name) }
+            @for (side, value, word) in choices {
+                @let id = format!("{value}-{}", kind.0);
+                span.choice {
+                    input type="radio" required id=(id) name={"kind-" (kind.0)} value=(value)
+                        checked[known.is_some() && known == side];
+                    label for=(id) { (t.say(word)) }
+                }
+            }
+        }
+    }
+}
+
+fn margin(copy: &Copy<'_>) -> Markup {
+    let t = copy.t;
+    let open = together(copy.layer);
+    let name = |kind: &KindId| copy.desk.history.now.name(*kind);
+    html! {
+        h2 { (t.say("copy-still-open")) }
+        ul {
+            @for (at, kinds) in open {
+                li {
+                    a href={"/copy?key=" (copy.key.0) "&at=" (letters(&at))} dir="auto" {
+                        (kinds.iter().map(name).collect::<Vec<_>>().join(", "))
+                    }
+                }
+            }
+        }
+        p { a.button href={"/copy?key=" (copy.key.0) "&at=end"} { (t.say("copy-no-more")) } }
+    }
+}
+
+/// Takes a question over, with who says what.
+fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    let (key, at) = deeds::place(desk, asked)?;
+    let words = deeds::text(asked, "words", deeds::LONGEST_QUESTION);
+    if words.is_empty() {
+        return Err(Refused {
+            sentence: t.say("heaps-no-words"),
+            remedy: t.say("heaps-no-words-remedy"),
+        });
+    }
+    let mut edits = vec![Edit::Ask { key, at: at.clone(), words: words.clone(), ask: None }];
+    let mut sides = Vec::new();
+    for (field, value) in &asked.request.form {
+        let Some(kind) = field.strip_prefix("kind-").and_then(|id| id.parse().ok()) else {
+            continue;
+        };
+        let side = deeds::side(value);
+        sides.push((KindId(kind), side));
+        if side.is_some() {
+            edits.push(Edit::Sort { key, at: at.clone(), kind: KindId(kind), side });
+        }
+    }
+    // Where the table says the very same of every card, the question is the table's.
+    if let Some(laid) = desk.worked.laid(&desk.history.now) {
+        let same = |of: &AskOf| {
+            sides.iter().all(|(kind, side)| answer::table_side(desk, of, *kind) == *side)
+        };
+        let meaning = readings(&laid, &words).into_iter().map(|(of, _)| of).find(same);
+        if meaning.is_some() {
+            edits.push(Edit::Ask { key, at, words, ask: meaning });
+        }
+    }
+    Ok(Deed::edits(edits, format!("/copy?key={}", key.0)))
+}

@@ -1,5 +1,255 @@
-//! Two heaps: the kinds on a table top, sorted by hand.
+//! Heaps: the kinds as cards on a table top, sorted by hand to yes and to no.
+//!
+//! One fork of one key at a time: its question, the cards on both sides and those in the
+//! middle, and the ways on. Nobody is forgotten: whoever is not placed yet is always in view.
 
-use super::Route;
+mod ask_here;
+mod beside;
+mod card;
+pub(crate) mod deeds;
+mod read_as;
 
-pub(super) const ROUTES: &[Route] = &[];
+use maud::{Markup, html};
+use spinney_model::{Fork, KeyId, Side};
+
+use super::frame::{self, Parts, Screen};
+use super::{Route, Shown};
+use crate::asking::letters;
+use crate::collection::Drawn;
+use crate::language::Tongue;
+use crate::layer::{Heap, Layer};
+use crate::routes::{Asked, Handler};
+use crate::{Desk, Method};
+
+pub(crate) use beside::{stranded, together};
+pub(crate) use card::answer_tab;
+pub(crate) use read_as::readings;
+
+pub(super) const ROUTES: &[Route] = &[
+    (Method::Get, "/heaps", Handler::Show(show)),
+    (Method::Get, "/heaps/answers", Handler::Show(beside::answers)),
+    (Method::Post, "/do/start-heaps", Handler::Do(deeds::start)),
+    (Method::Post, "/do/ask", Handler::Do(deeds::ask)),
+    (Method::Post, "/do/sort", Handler::Do(deeds::sort)),
+    (Method::Post, "/do/sort-as-table", Handler::Do(deeds::sort_as_table)),
+    (Method::Post, "/do/table-as-sorted", Handler::Do(deeds::table_as_sorted)),
+    (Method::Post, "/do/take-out", Handler::Do(deeds::take_out)),
+    (Method::Post, "/do/finish", Handler::Do(deeds::finish)),
+    (Method::Post, "/do/answer", Handler::Do(deeds::answer)),
+];
+
+/// Everything that the parts of this screen look at.
+pub(super) struct Top<'a> {
+    pub(super) t: Tongue,
+    pub(super) desk: &'a Desk,
+    pub(super) key: KeyId,
+    pub(super) drawn: &'a Drawn,
+    pub(super) layer: &'a Layer,
+    pub(super) at: Fork,
+    pub(super) back: String,
+}
+
+impl Top<'_> {
+    pub(super) fn heap(&self) -> &Heap {
+        self.layer.forks.get(&self.at).expect("the fork was found before")
+    }
+
+    /// The address of a fork of this key.
+    pub(super) fn address(&self, at: &Fork) -> String {
+        format!("/heaps?key={}&at={}", self.key.0, letters(at))
+    }
+
+    /// The hidden fields that every form of this screen has.
+    pub(super) fn where_fields(&self) -> Markup {
+        html! {
+            input type="hidden" name="key" value=(self.key.0);
+            input type="hidden" name="at" value=(letters(&self.at));
+            input type="hidden" name="back" value=(self.back);
+        }
+    }
+}
+
+fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let key = frame::key_asked(desk, asked);
+    let laid = desk.worked.laid(&desk.history.now);
+    let (Some(key), Some(laid)) = (key, laid) else {
+        let work = beginning(desk, t);
+        return frame::shown(desk, asked, &Parts::new(Screen::Heaps, t.say("nav-heaps"), work));
+    };
+    let drawn = desk.history.now.keys[&key].clone();
+    let Some(layer) = Layer::of(&desk.history.now, &laid, &drawn) else {
+        return Shown::Nothing;
+    };
+    let mut at = crate::asking::way(asked.request.asked("at"));
+    while !layer.forks.contains_key(&at) {
+        at.0.pop();
+    }
+    let could_ask = ask_here::could_ask(desk, &laid, key, &at);
+    let top = Top {
+        t,
+        desk,
+        key,
+        drawn: &drawn,
+        layer: &layer,
+        back: format!("/heaps?key={}&at={}", key.0, letters(&at)),
+        at,
+    };
+    let work = html! {
+        (keys(&top))
+        (trail(&top))
+        @if top.heap().ask.is_some() {
+            (table_top(&top))
+            (read_as::proposals(&top, &laid))
+        } @else {
+            (open_heap(&top))
+            @if top.heap().kinds.len() > 1 { (ask_here::form(&top, &laid, &could_ask)) }
+        }
+    };
+    let parts = Parts {
+        margin: Some(beside::margin(&top)),
+        script: Some("heaps.js"),
+        ..Parts::new(Screen::Heaps, t.say("nav-heaps"), work)
+    };
+    frame::shown(desk, asked, &parts)
+}
+
+/// Where no key was begun: begin one, or find something first.
+fn beginning(desk: &Desk, t: Tongue) -> Markup {
+    html! {
+        h1 { (t.say("nav-heaps")) }
+        @if desk.history.now.kinds.is_empty() {
+            p.empty { (t.say("heaps-no-finds")) }
+            p { a.main href="/finds" { (t.say("nav-finds")) } }
+        } @else {
+            p.empty { (t.say("heaps-empty")) }
+            (start_form(t))
+        }
+    }
+}
+
+fn start_form(t: Tongue) -> Markup {
+    html! {
+        form method="post" action="/do/start-heaps" {
+            label for="key-name" { (t.say("heaps-whose")) }
+            input #key-name name="name" maxlength="120" placeholder=(t.say("heaps-whose-example"));
+            button.main { (t.say("heaps-start")) }
+        }
+    }
+}
+
+/// Whose heaps these are, and the ways to the others'.
+fn keys(top: &Top<'_>) -> Markup {
+    let t = top.t;
+    let keys = &top.desk.history.now.keys;
+    html! {
+        div.whose {
+            h1 { (t.say("heaps-title")) " · " span dir="auto" { (top.drawn.name) } }
+            details {
+                summary { (t.say("heaps-others")) }
+                ul {
+                    @for (id, key) in keys.iter().filter(|(id, _)| **id != top.key) {
+                        li { a href={"/heaps?key=" (id.0)} dir="auto" { (key.name) } }
+                    }
+                    li { a href={"/copy?key=" (top.key.0)} { (t.say("heaps-copy")) } }
+                }
+                (start_form(t))
+            }
+        }
+    }
+}
+
+/// The path so far: every question with its answer, each a way back.
+fn trail(top: &Top<'_>) -> Markup {
+    let t = top.t;
+    let steps = (0..top.at.0.len()).map(|length| {
+        let place = Fork(top.at.0[..length].to_vec());
+        let words = top.drawn.questions.get(&place).map_or("", |q| q.words.as_str()).to_owned();
+        (place, words, top.at.0[length])
+    });
+    html! {
+        nav.trail aria-label=(t.say("heaps-path")) {
+            ol {
+                @for (place, words, yes) in steps {
+                    li {
+                        a href=(top.address(&place)) dir="auto" { (words) }
+                        " " (answer_tab(t, yes))
+                    }
+                }
+                li aria-current="step" {
+                    (t.count("heaps-here", top.heap().kinds.len()))
+                }
+            }
+        }
+    }
+}
+
+/// The question, and the cards to its left, in the middle and to its right.
+fn table_top(top: &Top<'_>) -> Markup {
+    let t = top.t;
+    let heap = top.heap();
+    let words = top.drawn.questions.get(&top.at).map_or("", |question| question.words.as_str());
+    let lying =
+        |side: Option<Side>| heap.kinds.iter().filter(move |k| heap.sides[*k].side == side);
+    let heaps = [
+        (Some(Side::Yes), "yes", "heaps-yes"),
+        (None, "middle", "heaps-middle"),
+        (Some(Side::No), "no", "heaps-no"),
+    ];
+    html! {
+        div.question {
+            h2 #asked dir="auto" { (words) }
+            form method="post" action="/do/take-out" {
+                (top.where_fields())
+                button.quiet #ask-otherwise { (t.say("heaps-ask-otherwise")) }
+            }
+        }
+        div.top role="group" aria-labelledby="asked" {
+            @for (side, class, heading) in heaps {
+                section class={"heap " (class)} data-side=(class) {
+                    h3 { (t.say(heading)) }
+                    ul.cards {
+                        @for kind in lying(side) { (card::card(top, *kind)) }
+                        @if side.is_none() {
+                            @for kind in lying(Some(Side::Both)) { (card::card(top, *kind)) }
+                        }
+                    }
+                    @if side.is_none() && lying(None).chain(lying(Some(Side::Both))).next().is_none() {
+                        p.quiet { (t.say("heaps-nobody-waits")) }
+                    }
+                    @if side.is_some() { (go_on(top, side == Some(Side::Yes))) }
+                }
+            }
+        }
+    }
+}
+
+/// The way on to one of the two heaps.
+fn go_on(top: &Top<'_>, yes: bool) -> Markup {
+    let t = top.t;
+    let next = top.at.after(yes);
+    let there = top.layer.forks.get(&next).map_or(&[][..], |heap| &heap.kinds);
+    let name = |kind: &_| top.desk.history.now.name(*kind);
+    html! {
+        p.on {
+            @match there {
+                [] => span.quiet { (t.say("heaps-empty-heap")) },
+                [one] => strong { (t.with("heaps-comes-out", &[("kind", &name(one))])) },
+                more => a.button id={"on-" (if yes { "yes" } else { "no" })} href=(top.address(&next)) {
+                    (t.count("heaps-go-on", more.len()))
+                },
+            }
+        }
+    }
+}
+
+/// A heap that nothing is asked of yet.
+fn open_heap(top: &Top<'_>) -> Markup {
+    let t = top.t;
+    html! {
+        ul.cards.lying {
+            @for kind in &top.heap().kinds { (card::plain(top, *kind)) }
+        }
+        @if top.heap().kinds.len() == 1 { p.empty { (t.say("heaps-one-left")) } }
+    }
+}

@@ -1,0 +1,148 @@
+//! The answer for the group: does every find come out of their key? At most three questions
+//! back to them, in their own words.
+
+use maud::{Markup, html};
+use spinney_check::Says;
+use spinney_model::{AskOf, Fork, KeyId, KindId, Side};
+
+use crate::Desk;
+use crate::laid::Laid;
+use crate::layer::Layer;
+use crate::pages::Shown;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::heaps::{readings, stranded, together};
+use crate::routes::Asked;
+
+/// So many questions go back to the group; more would be a lesson.
+const MOST_QUESTIONS: usize = 3;
+
+/// What the table says of a kind; None: nothing that decides.
+pub(super) fn table_side(desk: &Desk, of: &AskOf, kind: KindId) -> Option<Side> {
+    let laid = Laid::of(&desk.history.now)?;
+    let ask = laid.ask(of)?;
+    let taxon = laid.taxon(kind)?;
+    match spinney_check::says(&laid.matrix, &ask)[taxon.0] {
+        Says::Yes => Some(Side::Yes),
+        Says::No => Some(Side::No),
+        Says::Both => Some(Side::Both),
+        Says::NobodyKnows | Says::DoesNotHave => None,
+    }
+}
+
+/// A question back to the group.
+struct Question {
+    sentence: String,
+    /// Where to mend it.
+    to: String,
+}
+
+pub(super) fn show(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    key: KeyId,
+    layer: &Layer,
+    laid: &Laid,
+) -> Shown {
+    let t = asked.tongue;
+    let questions = questions(desk, asked, key, layer, laid);
+    let all = questions.len();
+    let work = html! {
+        h1 { (t.say("copy-answer")) " · " span dir="auto" { (desk.history.now.keys[&key].name) } }
+        @if questions.is_empty() { p.empty { (t.say("copy-works")) } }
+        @else { p.empty { (t.count("copy-questions", all.min(MOST_QUESTIONS))) } }
+        ol.back {
+            @for question in questions.iter().take(MOST_QUESTIONS) {
+                li { p dir="auto" { (question.sentence) } a.button href=(question.to) { (t.say("copy-mend")) } }
+            }
+        }
+        @if all > MOST_QUESTIONS { p.quiet { (t.count("copy-later", all - MOST_QUESTIONS)) } }
+        (walked(desk, asked, key, layer))
+        p.then {
+            a.main href={"/print?key=" (key.0)} { (t.say("copy-print")) } " "
+            a.button href={"/heaps?key=" (key.0)} { (t.say("copy-heaps")) } " "
+            a.button href={"/try?key=" (key.0)} { (t.say("nav-try")) }
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Heaps, t.say("copy-answer"), work))
+}
+
+/// The lost first, then what the table contradicts, then who still lies together.
+fn questions(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    key: KeyId,
+    layer: &Layer,
+    laid: &Laid,
+) -> Vec<Question> {
+    let t = asked.tongue;
+    let collection = &desk.history.now;
+    let drawn = &collection.keys[&key];
+    let words =
+        |at: &Fork| drawn.questions.get(at).map_or("", |question| question.words.as_str());
+    let to = |at: &Fork| format!("/heaps?key={}&at={}", key.0, crate::asking::letters(at));
+    let mut questions = Vec::new();
+    for (at, kind) in stranded(layer) {
+        let texts: [(&str, &dyn std::fmt::Display); 2] =
+            [("kind", &collection.name(kind)), ("words", &words(&at))];
+        questions.push(Question { sentence: t.with("copy-lost", &texts), to: to(&at) });
+    }
+    for (at, heap) in &layer.forks {
+        // A reading is only asked back where the words fit; the group may mean something else.
+        let reading = readings(laid, words(at)).into_iter().next().map(|(ask, _)| ask);
+        for (kind, placed) in &heap.sides {
+            let table = reading.as_ref().and_then(|of| table_side(desk, of, *kind));
+            if placed.side.is_none() || table.is_none() || table == placed.side {
+                continue;
+            }
+            let texts: [(&str, &dyn std::fmt::Display); 2] =
+                [("kind", &collection.name(*kind)), ("words", &words(at))];
+            questions
+                .push(Question { sentence: t.with("copy-look-again", &texts), to: to(at) });
+        }
+    }
+    for (at, kinds) in together(layer) {
+        let names: Vec<String> = kinds.iter().map(|kind| collection.name(*kind)).collect();
+        let sentence = t.with("copy-together", &[("kinds", &names.join(", "))]);
+        questions.push(Question { sentence, to: to(&at) });
+    }
+    questions
+}
+
+/// Every card on its way through the group's own questions.
+fn walked(desk: &Desk, asked: &Asked<'_>, key: KeyId, layer: &Layer) -> Markup {
+    let t = asked.tongue;
+    let collection = &desk.history.now;
+    let drawn = &collection.keys[&key];
+    let ends =
+        layer.forks.iter().filter(|(_, heap)| heap.ask.is_none() && !heap.kinds.is_empty());
+    let way = |at: &Fork| {
+        let step = |length: usize| {
+            let place = Fork(at.0[..length].to_vec());
+            let words = drawn.questions.get(&place).map_or("", |q| q.words.as_str()).to_owned();
+            (words, at.0[length])
+        };
+        (0..at.0.len()).map(step).collect::<Vec<_>>()
+    };
+    html! {
+        h2 { (t.say("copy-walks")) }
+        ul.walks {
+            @for (at, heap) in ends {
+                li {
+                    strong dir="auto" {
+                        (heap.kinds.iter().map(|kind| collection.name(*kind)).collect::<Vec<_>>().join(", "))
+                    }
+                    ": "
+                    @for (words, yes) in way(at) {
+                        span dir="auto" { (words) } " " (crate::pages::heaps::answer_tab(t, yes)) " "
+                    }
+                }
+            }
+            @for (at, kind) in stranded(layer) {
+                li.stranded {
+                    strong dir="auto" { (collection.name(kind)) }
+                    " " (t.with("copy-stranded", &[("words", &drawn.questions.get(&at).map_or("", |q| &q.words))]))
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,128 @@
+//! What could be asked of a heap: a person's own question, or one of the table's, with what
+//! each costs, the cheapest first.
+
+use maud::{Markup, html};
+use spinney_model::{Ask, AskOf, Fork, KeyId, Share, WishField};
+use spinney_press::wording;
+
+use super::Top;
+use crate::Desk;
+use crate::asking::fields;
+use crate::laid::Laid;
+use crate::worked::{self, Made};
+
+/// So many questions are offered at once; the rest is folded away.
+const OFFERED: usize = 5;
+
+/// A question that could be asked.
+pub(super) struct Offer {
+    ask: AskOf,
+    words: String,
+    /// How many say only yes, only no, and both.
+    heaps: (usize, usize, usize),
+    /// Further questions a leaf, against the cheapest.
+    extra: Share,
+    exact: bool,
+}
+
+/// What could be asked at a fork that asks nothing yet, the cheapest first.
+pub(super) fn could_ask(desk: &Desk, laid: &Laid, key: KeyId, at: &Fork) -> Vec<Offer> {
+    let Some(mut drawn) = desk.history.now.keys.get(&key).cloned() else { return Vec::new() };
+    if drawn.questions.contains_key(at) {
+        return Vec::new();
+    }
+    drawn.wishes.insert(WishField::Finish, "yes".to_owned());
+    let Some(made) = worked::make(&desk.history.now, laid, &drawn) else { return Vec::new() };
+    let Some(couplet) = made.couplet(at) else { return Vec::new() };
+    let Some(reasons) = made.reasons.iter().find(|r| r.couplet == couplet.number) else {
+        return Vec::new();
+    };
+    let best = couplet.ask.iter().map(|ask| (ask, reasons.heaps, Share::from_integer(0), true));
+    let others = reasons.alternatives.iter();
+    let others = others.map(|other| (&other.ask, other.heaps, other.extra, other.exact));
+    let offers = best.chain(others).filter_map(|(ask, heaps, extra, exact)| {
+        let words = wording::question(&made.layer.matrix, ask);
+        Some(Offer {
+            ask: own(laid, &made, ask)?,
+            words,
+            heaps,
+            extra: a_find(&made, extra),
+            exact,
+        })
+    });
+    offers.collect()
+}
+
+/// A question of the table; None: of the layer that this key laid over it.
+fn own(laid: &Laid, made: &Made, ask: &Ask) -> Option<AskOf> {
+    (ask.character.0 < made.layer.sorted_from).then(|| laid.ask_of(ask)).flatten()
+}
+
+/// Effort over all kinds as effort for one find.
+fn a_find(made: &Made, effort: Share) -> Share {
+    let weight: Share = made.layer.matrix.taxa().iter().map(|taxon| taxon.weight).sum();
+    effort / weight
+}
+
+/// The form: type a question, or take one of the table's.
+pub(super) fn form(top: &Top<'_>, laid: &Laid, offers: &[Offer]) -> Markup {
+    let t = top.t;
+    let (first, rest) = offers.split_at(offers.len().min(OFFERED));
+    html! {
+        section.ask {
+            h2 { (t.say("heaps-difference")) }
+            form method="post" action="/do/ask" {
+                (top.where_fields())
+                label for="words" { (t.say("heaps-own-question")) }
+                input #words name="words" maxlength="300" required placeholder=(t.say("heaps-own-example"));
+                button.main #ask { (t.say("heaps-ask")) }
+            }
+            @if !offers.is_empty() {
+                h2 { (t.say("heaps-could-ask")) }
+                ul.offers { @for offer in first { (offered(top, offer)) } }
+                @if !rest.is_empty() {
+                    details {
+                        summary { (t.count("heaps-more-offers", rest.len())) }
+                        ul.offers { @for offer in rest { (offered(top, offer)) } }
+                    }
+                }
+            } @else if laid.characters.is_empty() {
+                p.quiet { (t.say("heaps-no-table")) }
+            }
+        }
+    }
+}
+
+fn offered(top: &Top<'_>, offer: &Offer) -> Markup {
+    let t = top.t;
+    let (yes, no, both) = offer.heaps;
+    let price = one_decimal(offer.extra);
+    let price = match (offer.extra == Share::from_integer(0), offer.exact) {
+        (true, _) => t.say("heaps-cheapest"),
+        (false, true) => t.with("heaps-price", &[("price", &price)]),
+        (false, false) => t.with("heaps-price-least", &[("price", &price)]),
+    };
+    html! {
+        li {
+            form method="post" action="/do/ask" {
+                (top.where_fields())
+                (fields(&offer.ask))
+                input type="hidden" name="words" value=(offer.words);
+                button.offer {
+                    span.words dir="auto" { (offer.words) }
+                    span.split {
+                        (t.with("heaps-split", &[("yes", &yes), ("no", &no)]))
+                        @if both > 0 { " · " (t.count("heaps-split-both", both)) }
+                        " · " (price)
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// A number of questions as people say it: `0.3`.
+fn one_decimal(share: Share) -> String {
+    let number = *share.numer() as f64 / *share.denom() as f64;
+    format!("{number:.1}")
+}

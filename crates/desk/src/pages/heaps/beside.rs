@@ -1,0 +1,139 @@
+//! The margin of the heaps: who is not placed yet, who still lies together, how to finish; and
+//! the answers that are still needed, one by one.
+
+use maud::{Markup, html};
+use spinney_check::WeakSettings;
+use spinney_model::{Fork, KindId, Look, Scale};
+
+use super::Top;
+use crate::Desk;
+use crate::asking::letters;
+use crate::layer::Layer;
+use crate::pages::Shown;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::routes::Asked;
+
+/// Looking for the smallest sets of characters is not what is wanted here.
+const FEW_STEPS: u64 = 1_000;
+/// So many blank cells are asked for at most.
+const MOST_ANSWERS: usize = 20;
+
+/// The margin.
+pub(super) fn margin(top: &Top<'_>) -> Markup {
+    let t = top.t;
+    let stranded = stranded(top.layer);
+    let together = together(top.layer);
+    let name = |kind: &KindId| top.desk.history.now.name(*kind);
+    let answers = looks(top.layer).len();
+    html! {
+        h2 { (t.say("beside-not-placed")) }
+        @if stranded.is_empty() { p.quiet { (t.say("beside-all-placed")) } }
+        ul.waiting {
+            @for (at, kind) in &stranded {
+                li { a href=(top.address(at)) dir="auto" { (name(kind)) } }
+            }
+        }
+        h2 { (t.say("beside-together")) }
+        @if together.is_empty() { p.quiet { (t.say("beside-none-together")) } }
+        ul {
+            @for (at, kinds) in &together {
+                li {
+                    a href=(top.address(at)) dir="auto" {
+                        (kinds.iter().map(name).collect::<Vec<_>>().join(", "))
+                    }
+                }
+            }
+        }
+        h2 { (t.say("beside-finish")) }
+        form method="post" action="/do/finish" {
+            (top.where_fields())
+            input type="hidden" name="back" value={"/key?key=" (top.key.0)};
+            button.main #finish {
+                (t.say(if top.drawn.finished() { "beside-unfinish" } else { "beside-finish-button" }))
+            }
+        }
+        @if answers > 0 {
+            p { a href={"/heaps/answers?key=" (top.key.0)} { (t.count("beside-answers", answers)) } }
+        }
+    }
+}
+
+/// Kinds that lie in the middle of a question, each with the place.
+pub(crate) fn stranded(layer: &Layer) -> Vec<(Fork, KindId)> {
+    let waiting = layer.forks.iter().flat_map(|(at, heap)| {
+        let unplaced = heap.sides.iter().filter(|(_, placed)| placed.side.is_none());
+        unplaced.map(|(kind, _)| (at.clone(), *kind))
+    });
+    waiting.collect()
+}
+
+/// Heaps of several kinds that nothing is asked of yet.
+pub(crate) fn together(layer: &Layer) -> Vec<(Fork, Vec<KindId>)> {
+    let open =
+        layer.forks.iter().filter(|(_, heap)| heap.ask.is_none() && heap.kinds.len() > 1);
+    open.map(|(at, heap)| (at.clone(), heap.kinds.clone())).collect()
+}
+
+/// Blank cells that could part kinds which are alike, the most useful first.
+fn looks(layer: &Layer) -> Vec<Look> {
+    let settings = WeakSettings { steps: FEW_STEPS, sets_listed: 1, cells_named: MOST_ANSWERS };
+    let weak = spinney_check::weak(&layer.matrix, &settings);
+    let useful = weak.next.into_iter().filter(|look| {
+        let of_the_table = look.character.0 < layer.sorted_from;
+        of_the_table && !(look.parts.is_empty() && look.with_others.is_empty())
+    });
+    useful.collect()
+}
+
+/// The answers that are still needed, one question a page.
+pub(super) fn answers(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let Some(key) = frame::key_asked(desk, asked) else { return Shown::Nothing };
+    let Some(laid) = desk.worked.laid(&desk.history.now) else { return Shown::Nothing };
+    let drawn = &desk.history.now.keys[&key];
+    let Some(layer) = Layer::of(&desk.history.now, &laid, drawn) else { return Shown::Nothing };
+    let looks = looks(&layer);
+    let passed: usize = asked.request.asked("passed").parse().unwrap_or(0);
+    let heaps = format!("/heaps?key={}&at={}", key.0, letters(&Fork::default()));
+    let work = html! {
+        h1 { (t.count("answers-title", looks.len())) }
+        @match looks.get(passed.min(looks.len().saturating_sub(1))) {
+            None => {
+                p.empty { (t.say("answers-none")) }
+                p { a.main href=(heaps) { (t.say("answers-back")) } }
+            }
+            Some(look) => {
+                @let kind = layer.kinds[look.taxon.0];
+                @let character = layer.matrix.character(look.character);
+                @let others: Vec<String> = look.parts.iter().chain(&look.with_others)
+                    .map(|taxon| layer.matrix.taxon(*taxon).name.clone()).collect();
+                h2 dir="auto" {
+                    (t.with("answers-look", &[("kind", &desk.history.now.name(kind)), ("character", &character.name)]))
+                }
+                p.quiet dir="auto" { (t.with("answers-why", &[("kinds", &others.join(", "))])) }
+                form method="post" action="/do/answer" {
+                    input type="hidden" name="key" value=(key.0);
+                    input type="hidden" name="kind" value=(kind.0);
+                    @if let Some(id) = laid.characters[look.character.0] {
+                        input type="hidden" name="character" value=(id.0);
+                    }
+                    @if let Scale::Words { states } = &character.scale {
+                        @for (at, state) in states.iter().enumerate() {
+                            button name="text" value=(state) id={"state-" (at)} { span dir="auto" { (state) } } " "
+                        }
+                        button name="text" value="n/a" #state-none { (t.say("answers-has-none")) }
+                    } @else {
+                        label for="text" { (t.say("answers-number")) }
+                        input #text name="text" maxlength="120" required;
+                        button.main { (t.say("answers-write")) }
+                    }
+                }
+                p {
+                    a href={"/heaps/answers?key=" (key.0) "&passed=" (passed + 1)} { (t.say("answers-later")) }
+                    " · " a href=(heaps) { (t.say("answers-back")) }
+                }
+            }
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Heaps, t.say("nav-heaps"), work))
+}

@@ -1,0 +1,166 @@
+//! What a hand does to heaps: begin, ask, sort, take back, let the rest be found.
+
+use spinney_model::{AskedOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
+
+use crate::Desk;
+use crate::asking::{of_form, way};
+use crate::collection::Drawn;
+use crate::pages::finds::LONGEST_NAME;
+use crate::routes::{Asked, Deed, Refused};
+
+/// The longest question, in letters.
+pub(crate) const LONGEST_QUESTION: usize = 300;
+
+/// Which key and where, as the form says; refused where another window took it away.
+pub(crate) fn place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> {
+    let key = KeyId(asked.request.field("key").parse().unwrap_or(0));
+    match desk.history.now.keys.contains_key(&key) {
+        true => Ok((key, way(asked.request.field("at")))),
+        false => Err(gone(asked)),
+    }
+}
+
+pub(crate) fn gone(asked: &Asked<'_>) -> Refused {
+    let t = asked.tongue;
+    Refused { sentence: t.say("heaps-gone"), remedy: t.say("heaps-gone-remedy") }
+}
+
+/// A text of a form, cut to so many letters.
+pub(crate) fn text(asked: &Asked<'_>, field: &str, longest: usize) -> String {
+    let words = asked.request.field(field).split_whitespace().collect::<Vec<_>>().join(" ");
+    words.chars().take(longest).collect()
+}
+
+pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    let key = desk.history.now.next_key();
+    let name = match text(asked, "name", LONGEST_NAME) {
+        name if name.is_empty() => t.with("heaps-unnamed", &[("number", &key.0)]),
+        name => name,
+    };
+    let to = format!("/heaps?key={}", key.0);
+    Ok(Deed::edits(vec![Edit::StartKey(key, name)], to))
+}
+
+pub(super) fn ask(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    let (key, at) = place(desk, asked)?;
+    let words = text(asked, "words", LONGEST_QUESTION);
+    if words.is_empty() {
+        return Err(Refused {
+            sentence: t.say("heaps-no-words"),
+            remedy: t.say("heaps-no-words-remedy"),
+        });
+    }
+    let ask = Edit::Ask { key, at, words, ask: of_form(asked.request) };
+    Ok(Deed::edits(vec![ask], asked.back("/heaps")))
+}
+
+/// The sides that a form can say.
+pub(crate) fn side(word: &str) -> Option<Side> {
+    match word {
+        "yes" => Some(Side::Yes),
+        "no" => Some(Side::No),
+        "both" => Some(Side::Both),
+        _ => None,
+    }
+}
+
+pub(super) fn sort(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let (key, at) = place(desk, asked)?;
+    let kind = kind(desk, asked)?;
+    let side = side(asked.request.field("side"));
+    let edits = vec![Edit::Sort { key, at, kind, side }];
+    Ok(Deed::edits(edits, asked.back("/heaps")))
+}
+
+fn kind(desk: &Desk, asked: &Asked<'_>) -> Result<KindId, Refused> {
+    let kind = KindId(asked.request.field("kind").parse().unwrap_or(0));
+    let known = desk.history.now.kinds.contains_key(&kind);
+    if known { Ok(kind) } else { Err(gone(asked)) }
+}
+
+/// The card goes where the table says.
+pub(super) fn sort_as_table(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let (key, at) = place(desk, asked)?;
+    let kind = kind(desk, asked)?;
+    let edits = vec![Edit::Sort { key, at, kind, side: None }];
+    Ok(Deed::edits(edits, asked.back("/heaps")))
+}
+
+/// The table says what the hand says: a person decided, so it goes into the table itself.
+pub(super) fn table_as_sorted(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    let (key, at) = place(desk, asked)?;
+    let kind = kind(desk, asked)?;
+    let collection = &desk.history.now;
+    let question = collection.keys[&key].questions.get(&at);
+    let side = question.and_then(|question| question.sorted.get(&kind));
+    let ask = question.and_then(|question| question.ask.as_ref());
+    let laid = desk.worked.laid(collection);
+    let text = ask.zip(side).zip(laid).and_then(|((ask, side), laid)| {
+        let at = laid.character(ask.character)?;
+        text_for(&ask.yes, *side, laid.matrix.character(at))
+    });
+    let (Some(text), Some(ask)) = (text, ask) else {
+        return Err(Refused {
+            sentence: t.say("heaps-cannot-write"),
+            remedy: t.say("heaps-cannot-write-remedy"),
+        });
+    };
+    let character = ask.character;
+    let edits = vec![
+        Edit::SetCell { kind, character, source: String::new(), text },
+        Edit::Sort { key, at, kind, side: None },
+    ];
+    Ok(Deed::edits(edits, asked.back("/heaps")))
+}
+
+/// What to write into a cell so that it says this; None: a measure, or several words that the
+/// table cannot choose between for a person.
+fn text_for(yes: &AskedOf, side: Side, character: &spinney_model::Character) -> Option<String> {
+    let (AskedOf::States(yes), spinney_model::Scale::Words { states }) =
+        (yes, &character.scale)
+    else {
+        return None;
+    };
+    let others: Vec<&String> = states.iter().filter(|state| !yes.contains(state)).collect();
+    match (side, yes.as_slice(), others.as_slice()) {
+        (Side::Yes, [one], _) => Some(one.clone()),
+        (Side::No, _, [one]) => Some((*one).clone()),
+        (Side::Both, [one], [other]) => Some(format!("{one} or {other}")),
+        _ => None,
+    }
+}
+
+pub(super) fn take_out(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let (key, at) = place(desk, asked)?;
+    Ok(Deed::edits(vec![Edit::TakeOut(key, at)], asked.back("/heaps")))
+}
+
+/// The rest is found by the machine, or is left to the people again.
+pub(super) fn finish(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let (key, _) = place(desk, asked)?;
+    let drawn: &Drawn = &desk.history.now.keys[&key];
+    let wish = if drawn.finished() { "" } else { "yes" };
+    let edits = vec![Edit::Wish(key, WishField::Finish, wish.to_owned())];
+    Ok(Deed::edits(edits, asked.back(&format!("/key?key={}", key.0))))
+}
+
+/// An answer that was still needed: a cell of the table, said by the key's group.
+pub(super) fn answer(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let (key, _) = place(desk, asked)?;
+    let kind = kind(desk, asked)?;
+    let character = CharacterId(asked.request.field("character").parse().unwrap_or(0));
+    if !desk.history.now.characters.contains_key(&character) {
+        return Err(gone(asked));
+    }
+    let drawn = &desk.history.now.keys[&key];
+    let source = match drawn.wish(WishField::Group) {
+        "" => drawn.name.clone(),
+        group => group.to_owned(),
+    };
+    let text = text(asked, "text", LONGEST_QUESTION);
+    let edits = vec![Edit::SetCell { kind, character, source, text }];
+    Ok(Deed::edits(edits, asked.back(&format!("/heaps/answers?key={}", key.0))))
+}

@@ -1,0 +1,57 @@
+//! What a typed question may mean in the table: asked back, since "spiky" may not mean "spiny".
+
+use maud::{Markup, html};
+use spinney_exchange::link::{self, Links};
+use spinney_model::{AskOf, Couplet, Destination, Key, Wording};
+use spinney_press::wording;
+
+use super::Top;
+use crate::asking::fields;
+use crate::laid::Laid;
+
+/// The readings of a question that nobody has linked, as buttons.
+pub(super) fn proposals(top: &Top<'_>, laid: &Laid) -> Markup {
+    let t = top.t;
+    let Some(question) = top.drawn.questions.get(&top.at) else { return html! {} };
+    if question.ask.is_some() {
+        return html! {};
+    }
+    let readings = readings(laid, &question.words);
+    html! {
+        @if !readings.is_empty() {
+            section.read-as {
+                h2 { (t.say("heaps-does-it-mean")) }
+                p.quiet { (t.say("heaps-does-it-mean-more")) }
+                @for (at, (ask, words)) in readings.iter().enumerate() {
+                    form method="post" action="/do/ask" {
+                        (top.where_fields())
+                        (fields(ask))
+                        input type="hidden" name="words" value=(question.words);
+                        button id={"reads-" (at)} { span dir="auto" { (words) } }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// What a question may mean, the likeliest first, each in the table's own words.
+pub(crate) fn readings(laid: &Laid, words: &str) -> Vec<(AskOf, String)> {
+    let couplet = Couplet {
+        number: 1,
+        back: None,
+        wording: Wording::Question(words.to_owned()),
+        ask: None,
+        yes: Destination::Missing,
+        no: Destination::Missing,
+        kept: false,
+        line: None,
+    };
+    let mut key = Key { couplets: vec![couplet] };
+    let report = link::link(&mut key, &laid.matrix, &Links::default());
+    let proposals = report.proposals.iter().filter_map(|proposal| {
+        let words = wording::question(&laid.matrix, &proposal.ask);
+        Some((laid.ask_of(&proposal.ask)?, words))
+    });
+    proposals.collect()
+}

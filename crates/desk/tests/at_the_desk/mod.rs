@@ -1,0 +1,106 @@
+//! A person at the desk, for stories: asks for pages, fills in forms, sees what comes back.
+//!
+//! Stands in for the host: it keeps the lines of a reply and hands them back.
+
+#![allow(dead_code, reason = "every story uses some of it")]
+
+use spinney_desk::{Desk, Page, Reply, Request, Upload};
+use spinney_exchange::table::{self, Source};
+
+/// A desk with the journal that its host would keep.
+pub(crate) struct AtTheDesk {
+    pub(crate) desk: Desk,
+    pub(crate) lines: Vec<Vec<u8>>,
+    pub(crate) pictures: Vec<Vec<u8>>,
+    now: i64,
+}
+
+impl AtTheDesk {
+    /// An empty desk.
+    pub(crate) fn empty() -> Self {
+        Self { desk: Desk::default(), lines: Vec::new(), pictures: Vec::new(), now: 0 }
+    }
+
+    /// The invented hedge walk of the demo.
+    pub(crate) fn with_hedge_walk() -> Self {
+        Self::with_scenario("hedge_walk")
+    }
+
+    /// One of the demo's invented outings.
+    pub(crate) fn with_scenario(name: &str) -> Self {
+        let folder = format!("{}/../spinney/scenarios/{name}/", env!("CARGO_MANIFEST_DIR"));
+        let sheets: Vec<_> = ["table", "characters", "kinds", "about"]
+            .iter()
+            .flat_map(|sheet| {
+                let bytes = std::fs::read(format!("{folder}{sheet}.csv")).expect("a sheet");
+                let source = Source { name: (*sheet).to_owned(), bytes };
+                table::cells(&source).expect("it can be read")
+            })
+            .collect();
+        let mut at = Self::empty();
+        let lines = Desk::lines_of_table(&sheets, 0).expect("it has kinds");
+        at.keep(lines, Vec::new());
+        at
+    }
+
+    fn keep(&mut self, lines: Vec<Vec<u8>>, pictures: Vec<Vec<u8>>) {
+        self.desk.catch_up(lines.iter().map(Vec::as_slice)).expect("our own lines");
+        self.lines.extend(lines);
+        self.pictures.extend(pictures);
+    }
+
+    /// Asks for a page, following where it leads; panics on anything that is no page.
+    pub(crate) fn get(&mut self, path: &str) -> String {
+        let page = self.page(&Request::get(path));
+        assert_eq!(page.status, 200, "{path}: {}", String::from_utf8_lossy(&page.body));
+        String::from_utf8(page.body).expect("a page is text")
+    }
+
+    /// Sends a form and sees the page that it leads to.
+    pub(crate) fn post(&mut self, path: &str, form: &[(&str, &str)]) -> String {
+        let page = self.send(Request::post(path, form));
+        assert_eq!(page.status, 303, "{path}: {}", String::from_utf8_lossy(&page.body));
+        let location = page.location.expect("a form leads somewhere");
+        self.get(&location)
+    }
+
+    /// Sends a form that is refused, and sees why.
+    pub(crate) fn refused(&mut self, path: &str, form: &[(&str, &str)]) -> String {
+        let lines = self.lines.len();
+        let page = self.send(Request::post(path, form));
+        assert_eq!(page.status, 422, "{path} was not refused");
+        assert_eq!(self.lines.len(), lines, "something was kept all the same");
+        String::from_utf8(page.body).expect("a page is text")
+    }
+
+    /// Sends a form with a file.
+    pub(crate) fn upload(&mut self, path: &str, form: &[(&str, &str)], file: Upload) -> Page {
+        self.send(Request { files: vec![file], ..Request::post(path, form) })
+    }
+
+    /// Sends a request and keeps what it did.
+    pub(crate) fn send(&mut self, request: Request) -> Page {
+        self.now += 60_000;
+        let request = Request { at: self.now, ..request };
+        match self.desk.handle(&request) {
+            Reply::Keep { head, lines, pictures, then } => {
+                assert_eq!(head, self.desk.head(), "the desk has seen all lines");
+                self.keep(lines, pictures);
+                then
+            }
+            Reply::Page(page) => page,
+            other => panic!("neither a page nor something to keep: {other:?}"),
+        }
+    }
+
+    fn page(&mut self, request: &Request) -> Page {
+        match self.desk.handle(request) {
+            Reply::Page(page) if page.status == 303 => {
+                let location = page.location.clone().expect("it leads somewhere");
+                self.page(&Request::get(&location))
+            }
+            Reply::Page(page) => page,
+            other => panic!("not a page: {other:?}"),
+        }
+    }
+}
