@@ -125,7 +125,14 @@ pub(crate) enum Paper {
 }
 
 #[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  \
+    spinney open                  an invented hedge walk to try, kept nowhere\n  \
+    spinney open class4.spinney   your own collection; begun if it is not there\n\n\
+    It answers on this machine alone, and sends nothing anywhere.")]
 pub(crate) struct Open {
+    /// The file of a collection; it is made if it is not there. None: an invented hedge walk.
+    #[arg(value_name = "FILE")]
+    pub(crate) file: Option<PathBuf>,
     /// The port of this machine to answer on; 0 finds a free one.
     #[arg(long, value_name = "PORT", default_value_t = 0)]
     pub(crate) port: u16,

@@ -5,7 +5,7 @@
 //! journal. It decides nothing that a person sees and sends nothing to anybody else.
 
 mod answer;
-mod clerk;
+pub(crate) mod clerk;
 mod guard;
 pub(crate) mod kept;
 mod languages;
@@ -27,8 +27,7 @@ use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
 use crate::failure::Failure;
-use clerk::Clerk;
-use kept::Collection;
+use clerk::{Clerk, Sitting};
 use guard::Refusal;
 
 /// What every connection needs to know.
@@ -70,14 +69,14 @@ impl Door {
     }
 
     /// Answers until the person ends it.
-    pub(crate) fn answer(self, collection: Collection) -> Result<(), Failure> {
+    pub(crate) fn answer(self, sitting: Sitting) -> Result<(), Failure> {
         let failed = |error: std::io::Error| {
             Failure::new(
                 format!("The workbench could not be opened: {error}."),
                 "Close other programs and try again.",
             )
         };
-        let (clerk, at_work) = Clerk::sit_down(collection).map_err(failed)?;
+        let (clerk, at_work) = Clerk::sit_down(sitting).map_err(failed)?;
         let host = Arc::new(Host {
             port: self.port,
             clerk,

@@ -8,16 +8,21 @@ use crate::language::Tongue;
 use crate::routes::{Asked, Refused};
 use crate::{Desk, Page, Request};
 
-/// What the host could not do.
+/// What the host could not do. A file is named as the person named it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Trouble {
-    /// The line could not be kept: why, and what to do about it.
-    NotKept {
-        /// Why, in a sentence.
-        sentence: String,
-        /// What to do about it.
-        remedy: String,
-    },
+    /// This file or its folder may not be written to.
+    ReadOnly(String),
+    /// The disk is full; this file cannot grow.
+    Full(String),
+    /// Another program holds this file.
+    Locked(String),
+    /// This file is damaged, or no collection any more.
+    Damaged(String),
+    /// Lines in this file were written by a newer program.
+    Newer(String),
+    /// This file could not be read or written: what the machine says.
+    NotReached(String, String),
     /// The form is larger than so many MiB.
     Large(usize),
     /// The form has too many fields or files.
@@ -39,7 +44,13 @@ pub enum Trouble {
 impl Trouble {
     fn status(&self) -> u16 {
         match self {
-            Self::NotKept { .. } | Self::Overtaken => 503,
+            Self::Full(_) => 507,
+            Self::ReadOnly(_)
+            | Self::Locked(_)
+            | Self::Damaged(_)
+            | Self::Newer(_)
+            | Self::NotReached(..)
+            | Self::Overtaken => 503,
             Self::Large(_) | Self::Many => 413,
             Self::Slow => 408,
             Self::NotAForm => 400,
@@ -51,14 +62,26 @@ impl Trouble {
 
     fn words(&self, t: Tongue) -> Refused {
         let (sentence, remedy) = match self {
-            Self::NotKept { sentence, remedy } => {
-                let sentence = t.with("host-not-kept", &[("why", sentence)]);
-                return Refused { sentence, remedy: remedy.clone() };
+            Self::ReadOnly(file) => {
+                (t.with("host-read-only", &[("file", file)]), t.say("host-read-only-remedy"))
             }
-            Self::Large(most) => {
-                let sentence = t.count("host-large", *most);
-                return Refused { sentence, remedy: t.say("host-large-remedy") };
+            Self::Full(file) => {
+                (t.with("host-full", &[("file", file)]), t.say("host-full-remedy"))
             }
+            Self::Locked(file) => {
+                (t.with("host-locked", &[("file", file)]), t.say("host-locked-remedy"))
+            }
+            Self::Damaged(file) => {
+                (t.with("host-damaged", &[("file", file)]), t.say("host-damaged-remedy"))
+            }
+            Self::Newer(file) => {
+                (t.with("host-newer", &[("file", file)]), t.say("host-newer-remedy"))
+            }
+            Self::NotReached(file, why) => {
+                let sentence = t.with("host-not-reached", &[("file", file), ("why", why)]);
+                (sentence, t.say("host-not-reached-remedy"))
+            }
+            Self::Large(most) => (t.count("host-large", *most), t.say("host-large-remedy")),
             Self::Many => (t.say("host-many"), t.say("host-many-remedy")),
             Self::Slow => (t.say("host-slow"), t.say("host-again")),
             Self::NotAForm => (t.say("host-no-form"), t.say("host-no-form-remedy")),

@@ -1,23 +1,26 @@
 //! The clerk: sits at the desk, answers one request after another, keeps what was done.
 //!
-//! From requests to pages, with every line kept before the page that follows it is shown. It
-//! has a thread of its own with a deep stack, because keys are walked by recursion. A bug in
-//! the desk ends one request and not the program; the journal is not touched by it.
+//! From requests to pages, with every line kept before the page that follows it is shown.
+//! Another program may write to the same file; before each answer the clerk looks whether it
+//! did. It has a thread of its own with a deep stack, because keys are walked by recursion. A
+//! bug in the desk ends one request and not the program; the journal is not touched by it.
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::mpsc::{Receiver, SyncSender, sync_channel};
 use std::thread::JoinHandle;
 
-use sha2::{Digest, Sha256};
-use spinney_desk::{Desk, Page, Reply, Request};
+use spinney_desk::{Desk, Reply, Request, Trouble};
+use spinney_exchange::journal::LineError;
 use tokio::sync::oneshot;
 
 use super::answer::Done;
-use super::kept::Collection;
+use super::kept::{Kept, NotKept};
 use super::limits;
+use crate::failure::Failure;
 
 struct Question {
     asked: Request,
+    trouble: Option<Trouble>,
     to: oneshot::Sender<Done>,
 }
 
@@ -40,20 +43,20 @@ impl AtWork {
 }
 
 impl Clerk {
-    /// The clerk opens the collection and waits for requests.
-    pub(crate) fn sit_down(collection: Collection) -> std::io::Result<(Self, AtWork)> {
+    /// Sits down at an open collection and waits for requests.
+    pub(crate) fn sit_down(sitting: Sitting) -> std::io::Result<(Self, AtWork)> {
         let (desk, questions) = sync_channel(limits::MOST_WAITING);
         let thread = std::thread::Builder::new()
             .name("clerk".to_owned())
             .stack_size(crate::STACK)
-            .spawn(move || work(collection, &questions))?;
+            .spawn(move || sitting.answer_all(&questions))?;
         Ok((Self { desk }, AtWork { thread }))
     }
 
     /// Asks; None: too many wait already.
-    pub(crate) async fn ask(&self, asked: Request) -> Option<Done> {
+    pub(crate) async fn ask(&self, asked: Request, trouble: Option<Trouble>) -> Option<Done> {
         let (to, answer) = oneshot::channel();
-        self.desk.try_send(Question { asked, to }).ok()?;
+        self.desk.try_send(Question { asked, trouble, to }).ok()?;
         answer.await.ok()
     }
 }
@@ -63,66 +66,133 @@ pub(crate) fn now() -> i64 {
     jiff::Timestamp::now().as_millisecond()
 }
 
-fn work(mut collection: Collection, questions: &Receiver<Question>) {
-    let lines = |collection: &Collection| collection.lines.clone();
-    let mut desk = Desk::open(lines(&collection).iter().map(Vec::as_slice)).unwrap_or_default();
-    while let Ok(Question { mut asked, to }) = questions.recv() {
-        let answered =
-            catch_unwind(AssertUnwindSafe(|| answer(&mut desk, &mut collection, &mut asked)));
-        let done = answered.unwrap_or_else(|_| {
-            desk = Desk::open(lines(&collection).iter().map(Vec::as_slice)).unwrap_or_default();
-            bug()
-        });
-        // Whoever asked may have gone away.
-        let _ = to.send(done);
+/// How the desk is asked; tests ask a broken one.
+type Handle = Box<dyn FnMut(&mut Desk, &Request) -> Reply + Send>;
+
+/// A collection on the desk, and where it is kept.
+pub(crate) struct Sitting {
+    desk: Desk,
+    kept: Kept,
+    handle: Handle,
+}
+
+impl Sitting {
+    /// Puts a collection on the desk: where it is kept, and all its lines.
+    pub(crate) fn open(kept: Kept, lines: &[Vec<u8>]) -> Result<Self, Failure> {
+        let desk = Desk::open(lines.iter().map(Vec::as_slice))
+            .map_err(|error| Failure::new(&error, error.remedy()))?;
+        Ok(Self { desk, kept, handle: Box::new(Desk::handle) })
     }
-}
 
-fn bug() -> Done {
-    Done::Page(Page {
-        status: 500,
-        kind: "text/plain; charset=utf-8",
-        body: b"Spinney has a bug here. Nothing was changed.\nGo back, and tell us.\n".to_vec(),
-        location: None,
-        file: None,
-        lasting: false,
-    })
-}
+    fn answer_all(mut self, questions: &Receiver<Question>) {
+        while let Ok(Question { mut asked, trouble, to }) = questions.recv() {
+            // Whoever asked may have gone away.
+            let _ = to.send(self.answer(&mut asked, trouble));
+        }
+    }
 
-fn answer(desk: &mut Desk, collection: &mut Collection, asked: &mut Request) -> Done {
-    for _ in 0..limits::MOST_TRIES {
-        match desk.handle(asked) {
-            Reply::Page(page) => return Done::Page(page),
-            Reply::Picture(hash) => match collection.pictures.get(&hash) {
-                Some(bytes) => return Done::Picture(bytes.clone()),
-                None => return bug(),
-            },
-            Reply::NeedPictures(hashes) => {
-                for hash in hashes {
-                    if let Some(bytes) = collection.pictures.get(&hash) {
-                        asked.pictures.insert(hash, bytes.clone());
+    /// Answers one request, whatever happens.
+    fn answer(&mut self, asked: &mut Request, trouble: Option<Trouble>) -> Done {
+        let told = match trouble {
+            Some(trouble) => Err(trouble),
+            None => {
+                catch_unwind(AssertUnwindSafe(|| self.carry_out(asked))).unwrap_or_else(|_| {
+                    // Half-finished thoughts are thrown away; the journal has none.
+                    self.begin_again().and(Err(Trouble::Bug))
+                })
+            }
+        };
+        told.unwrap_or_else(|trouble| Done::Page(self.desk.trouble(asked, &trouble)))
+    }
+
+    fn carry_out(&mut self, asked: &mut Request) -> Result<Done, Trouble> {
+        for _ in 0..limits::MOST_TRIES {
+            self.look_up()?;
+            match (self.handle)(&mut self.desk, asked) {
+                Reply::Page(page) => return Ok(Done::Page(page)),
+                Reply::Picture(hash) => {
+                    let bytes = self.picture(&hash)?.ok_or(Trouble::PictureLost)?;
+                    return Ok(Done::Picture(bytes));
+                }
+                Reply::NeedPictures(hashes) => {
+                    for hash in hashes {
+                        if let Some(bytes) = self.picture(&hash)? {
+                            asked.pictures.insert(hash, bytes);
+                        }
+                    }
+                }
+                Reply::Keep { head, lines, pictures, then } => {
+                    match self.kept.append(head, &lines, &pictures) {
+                        Ok(()) => {
+                            self.catch_up(&lines)?;
+                            return Ok(Done::Page(then));
+                        }
+                        Err(NotKept::Trouble(trouble)) => return Err(trouble),
+                        Err(NotKept::Moved | NotKept::Rewritten) => {}
+                    }
+                }
+                Reply::Rewrite { head, lines, pictures, then } => {
+                    match self.kept.rewrite(head, &lines, &pictures) {
+                        Ok(()) => {
+                            self.begin_again()?;
+                            return Ok(Done::Forgotten(then));
+                        }
+                        Err(NotKept::Trouble(trouble)) => return Err(trouble),
+                        Err(NotKept::Moved | NotKept::Rewritten) => {}
                     }
                 }
             }
-            Reply::Keep { lines, pictures, then, .. } => {
-                for picture in pictures {
-                    let hash: String =
-                        Sha256::digest(&picture).iter().map(|b| format!("{b:02x}")).collect();
-                    collection.pictures.insert(hash, picture);
-                }
-                desk.catch_up(lines.iter().map(Vec::as_slice))
-                    .expect("the desk reads what it wrote");
-                collection.lines.extend(lines);
-                return Done::Page(then);
-            }
-            Reply::Rewrite { lines, pictures, then, .. } => {
-                collection.lines = lines;
-                collection.pictures.retain(|hash, _| pictures.contains(hash));
-                *desk = Desk::open(collection.lines.iter().map(Vec::as_slice))
-                    .expect("the desk reads what it wrote");
-                return Done::Forgotten(then);
-            }
+        }
+        Err(Trouble::Overtaken)
+    }
+
+    /// Takes in what another program has kept meanwhile.
+    fn look_up(&mut self) -> Result<(), Trouble> {
+        let seen = self.desk.head();
+        match self.kept.head() {
+            Ok(head) if head == seen => Ok(()),
+            Ok(head) if head > seen => match self.kept.lines(seen) {
+                Ok(lines) => self.catch_up(&lines),
+                Err(NotKept::Trouble(trouble)) => Err(trouble),
+                Err(NotKept::Moved | NotKept::Rewritten) => self.begin_again(),
+            },
+            Err(NotKept::Trouble(trouble)) => Err(trouble),
+            Ok(_) | Err(NotKept::Moved | NotKept::Rewritten) => self.begin_again(),
         }
     }
-    bug()
+
+    fn catch_up(&mut self, lines: &[Vec<u8>]) -> Result<(), Trouble> {
+        let taken = self.desk.catch_up(lines.iter().map(Vec::as_slice));
+        taken.map_err(|error| self.not_taken(error))
+    }
+
+    /// Opens the collection anew from its journal.
+    fn begin_again(&mut self) -> Result<(), Trouble> {
+        let lines = self.kept.open_again().and_then(|()| self.kept.lines(0));
+        let lines = lines.map_err(|why| self.in_the_way(why))?;
+        let desk = Desk::open(lines.iter().map(Vec::as_slice));
+        self.desk = desk.map_err(|error| self.not_taken(error))?;
+        Ok(())
+    }
+
+    fn picture(&self, hash: &str) -> Result<Option<Vec<u8>>, Trouble> {
+        self.kept.picture(hash).map_err(|why| self.in_the_way(why))
+    }
+
+    fn in_the_way(&self, why: NotKept) -> Trouble {
+        match why {
+            NotKept::Trouble(trouble) => trouble,
+            NotKept::Moved | NotKept::Rewritten => Trouble::Overtaken,
+        }
+    }
+
+    fn not_taken(&self, error: LineError) -> Trouble {
+        match error {
+            LineError::Newer(_) => Trouble::Newer(self.kept.name()),
+            LineError::NotALine => Trouble::Damaged(self.kept.name()),
+        }
+    }
 }
+
+#[cfg(test)]
+mod tests;

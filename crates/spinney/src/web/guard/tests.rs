@@ -107,7 +107,10 @@ fn every_answer_is_strict_and_a_sheet_may_stand_in_a_page_of_ours() {
     let page = with_headers(refused(Refusal::NotOurName), false);
     let policy = page.headers()["content-security-policy"].to_str().expect("text");
     assert!(policy.starts_with("default-src 'none'; style-src 'self';"), "{policy}");
-    assert!(policy.contains("frame-ancestors 'none'") && !policy.contains("unsafe"), "{policy}");
+    assert!(
+        policy.contains("frame-ancestors 'none'") && !policy.contains("unsafe"),
+        "{policy}"
+    );
     assert_eq!(page.headers()["cache-control"], "no-store");
     assert_eq!(page.headers()["x-content-type-options"], "nosniff");
     let mut sheet = Response::new(Body::empty());
