@@ -3,6 +3,7 @@
 //! The only crate with serialisation types; they are private and converted by hand. Readers
 //! take bytes and give what could be read together with findings about the rest.
 
+pub mod bundle;
 pub mod journal;
 pub mod json;
 pub mod key_text;
