@@ -1,5 +1,5 @@
 //! Appends lines to a collection until somebody kills it, and says each number once the line
-//! is acknowledged. `tests/killed.rs` and `bench/store` start it.
+//! is acknowledged. `tests/killed.rs` starts it.
 
 use std::io::Write;
 use std::path::PathBuf;
