@@ -17,8 +17,9 @@ pub const LANGUAGES: [(&str, &str); 1] = [("en", "English")];
 /// The message files of each language, screen by screen.
 const FILES: [&[&str]; 1] = [&EN];
 
-const EN: [&str; 12] = [
+const EN: [&str; 13] = [
     include_str!("../messages/en/frame.ftl"),
+    include_str!("../messages/en/host.ftl"),
     include_str!("../messages/en/finds.ftl"),
     include_str!("../messages/en/heaps.ftl"),
     include_str!("../messages/en/copy.ftl"),

@@ -38,6 +38,7 @@ use history::History;
 use worked::Worked;
 
 pub use language::LANGUAGES;
+pub use pages::host::Trouble;
 pub use reply::{Page, Reply};
 pub use request::{Method, Request, Upload};
 
@@ -80,6 +81,11 @@ impl Desk {
     /// **Guarantees**: the same journal and request give the same reply, byte for byte.
     pub fn handle(&mut self, request: &Request) -> Reply {
         routes::handle(self, request)
+    }
+
+    /// The page that says what the host could not do, with what was typed still on it.
+    pub fn trouble(&self, request: &Request, trouble: &Trouble) -> Page {
+        pages::host::page(self, request, trouble)
     }
 
     /// The lines that put a first collection on an empty desk: a table as it came from a

@@ -6,6 +6,7 @@ pub(crate) mod done;
 pub(crate) mod finds;
 pub(crate) mod frame;
 pub(crate) mod heaps;
+pub(crate) mod host;
 pub(crate) mod key;
 pub(crate) mod newcomer;
 pub(crate) mod print;

@@ -20,6 +20,7 @@ pub(crate) fn read() -> Spinney {
     version,
     arg_required_else_help = true,
     after_help = "Examples:\n  \
+        spinney open                          the workbench, with an invented walk to try\n  \
         spinney demo                          three invented outings, end to end\n  \
         spinney template finds.xlsx           an empty table to fill in\n  \
         spinney key finds.xlsx --out visit    the best key, its sheets and its phone page\n  \
@@ -35,6 +36,8 @@ pub(crate) struct Spinney {
 
 #[derive(Debug, Subcommand)]
 pub(crate) enum Verb {
+    /// Open the workbench in a browser: kinds, heaps, table and key on a screen.
+    Open(Open),
     /// Make keys, sheets and phone pages for the three invented outings that come with it.
     Demo(Demo),
     /// Find the key that takes the fewest questions, and prove it.
@@ -119,6 +122,23 @@ pub(crate) struct Sheets {
 pub(crate) enum Paper {
     A4,
     Letter,
+}
+
+#[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  \
+    spinney open                  an invented hedge walk to try, kept nowhere\n  \
+    spinney open class4.spinney   your own collection; begun if it is not there\n\n\
+    It answers on this machine alone, and sends nothing anywhere.")]
+pub(crate) struct Open {
+    /// The file of a collection; it is made if it is not there. None: an invented hedge walk.
+    #[arg(value_name = "FILE")]
+    pub(crate) file: Option<PathBuf>,
+    /// The port of this machine to answer on; 0 finds a free one.
+    #[arg(long, value_name = "PORT", default_value_t = 0)]
+    pub(crate) port: u16,
+    /// Only print the address.
+    #[arg(long)]
+    pub(crate) no_browser: bool,
 }
 
 #[derive(Args, Debug)]

@@ -5,6 +5,7 @@ pub(crate) mod demo;
 pub(crate) mod explain;
 pub(crate) mod forgive;
 pub(crate) mod key;
+pub(crate) mod open;
 pub(crate) mod revise;
 pub(crate) mod table;
 pub(crate) mod template;

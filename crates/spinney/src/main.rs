@@ -8,6 +8,7 @@ mod folder;
 mod report;
 mod scenarios;
 mod terminal;
+mod web;
 
 use std::process::ExitCode;
 
@@ -31,6 +32,7 @@ fn main() -> ExitCode {
 
 fn run(verb: Verb) -> ExitCode {
     let done = match verb {
+        Verb::Open(args) => command::open::run(&args),
         Verb::Demo(args) => command::demo::run(&args),
         Verb::Key(args) => command::key::run(&args),
         Verb::Check(args) => command::check::run(&args),

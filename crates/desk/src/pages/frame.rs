@@ -81,7 +81,7 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
-                meta name="referrer" content="no-referrer";
+                meta name="referrer" content="same-origin";
                 title { (parts.title) " · " (collection) }
                 link rel="icon" href="data:,";
                 link rel="stylesheet" href="/assets/look.css";

@@ -1,0 +1,29 @@
+### What could not be kept, read or found.
+
+host-read-only = { $file } may not be written to. Nothing was changed.
+host-read-only-remedy = Copy the file into a folder of your own and open the copy.
+host-full = The disk is full: { $file } cannot grow. Nothing was changed.
+host-full-remedy = Make room on the disk, go back and do it once more.
+host-locked = Another program holds { $file }. Nothing was changed.
+host-locked-remedy = Close the other program, or wait until it is done; then go back and do it once more.
+host-damaged = { $file } is damaged, or no collection any more. Nothing was changed.
+host-damaged-remedy = End Spinney, open an older copy of the file, and keep this one to have it looked at.
+host-newer = A newer Spinney has written to { $file } meanwhile. Nothing was changed.
+host-newer-remedy = Go on with the newer Spinney.
+host-not-reached = { $file } could not be read or written ({ $why }). Nothing was changed.
+host-not-reached-remedy = Look whether the disk is still there; then go back and do it once more.
+host-again = Try it once more.
+host-large = This is more than { $count } MiB. Nothing was changed.
+host-large-remedy = Give fewer pictures at a time, or smaller ones.
+host-many = This form has more fields or files than are taken at a time. Nothing was changed.
+host-many-remedy = Give it in several parts.
+host-slow = This took too long to arrive. Nothing was changed.
+host-no-form = This could not be read as a form. Nothing was changed.
+host-no-form-remedy = Go back, load the page again and do it once more.
+host-long = This address is too long.
+host-long-remedy = Go back and follow the link again.
+host-overtaken = Another window kept changing the collection at the same moment. Nothing was changed.
+host-picture = This picture is not in the collection any more.
+host-picture-remedy = It may have been removed for good. Load the page again.
+host-bug = Here is a mistake in Spinney itself. Nothing was changed.
+host-bug-remedy = Go back and try another way; and please tell those who make Spinney what you did.

@@ -1,0 +1,106 @@
+//! What the host could not do: keep a line, read a form, find an answer in time.
+//!
+//! From a trouble of the host to a page that says that nothing was changed, with what was typed
+//! still on it. It repairs nothing.
+
+use super::frame;
+use crate::language::Tongue;
+use crate::routes::{Asked, Refused};
+use crate::{Desk, Page, Request};
+
+/// What the host could not do. A file is named as the person named it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Trouble {
+    /// This file or its folder may not be written to.
+    ReadOnly(String),
+    /// The disk is full; this file cannot grow.
+    Full(String),
+    /// Another program holds this file.
+    Locked(String),
+    /// This file is damaged, or no collection any more.
+    Damaged(String),
+    /// Lines in this file were written by a newer program.
+    Newer(String),
+    /// This file could not be read or written: what the machine says.
+    NotReached(String, String),
+    /// The form is larger than so many MiB.
+    Large(usize),
+    /// The form has too many fields or files.
+    Many,
+    /// The form took too long to arrive.
+    Slow,
+    /// The form cannot be read.
+    NotAForm,
+    /// The address is too long.
+    LongAddress,
+    /// Somebody else kept something, again and again.
+    Overtaken,
+    /// A picture is not where it was kept.
+    PictureLost,
+    /// The program itself is at fault.
+    Bug,
+}
+
+impl Trouble {
+    fn status(&self) -> u16 {
+        match self {
+            Self::Full(_) => 507,
+            Self::ReadOnly(_)
+            | Self::Locked(_)
+            | Self::Damaged(_)
+            | Self::Newer(_)
+            | Self::NotReached(..)
+            | Self::Overtaken => 503,
+            Self::Large(_) | Self::Many => 413,
+            Self::Slow => 408,
+            Self::NotAForm => 400,
+            Self::LongAddress => 414,
+            Self::PictureLost => 404,
+            Self::Bug => 500,
+        }
+    }
+
+    fn words(&self, t: Tongue) -> Refused {
+        let (sentence, remedy) = match self {
+            Self::ReadOnly(file) => {
+                (t.with("host-read-only", &[("file", file)]), t.say("host-read-only-remedy"))
+            }
+            Self::Full(file) => {
+                (t.with("host-full", &[("file", file)]), t.say("host-full-remedy"))
+            }
+            Self::Locked(file) => {
+                (t.with("host-locked", &[("file", file)]), t.say("host-locked-remedy"))
+            }
+            Self::Damaged(file) => {
+                (t.with("host-damaged", &[("file", file)]), t.say("host-damaged-remedy"))
+            }
+            Self::Newer(file) => {
+                (t.with("host-newer", &[("file", file)]), t.say("host-newer-remedy"))
+            }
+            Self::NotReached(file, why) => {
+                let sentence = t.with("host-not-reached", &[("file", file), ("why", why)]);
+                (sentence, t.say("host-not-reached-remedy"))
+            }
+            Self::Large(most) => (t.count("host-large", *most), t.say("host-large-remedy")),
+            Self::Many => (t.say("host-many"), t.say("host-many-remedy")),
+            Self::Slow => (t.say("host-slow"), t.say("host-again")),
+            Self::NotAForm => (t.say("host-no-form"), t.say("host-no-form-remedy")),
+            Self::LongAddress => (t.say("host-long"), t.say("host-long-remedy")),
+            Self::Overtaken => (t.say("host-overtaken"), t.say("host-again")),
+            Self::PictureLost => (t.say("host-picture"), t.say("host-picture-remedy")),
+            Self::Bug => (t.say("host-bug"), t.say("host-bug-remedy")),
+        };
+        Refused { sentence, remedy }
+    }
+}
+
+/// The page that says so.
+pub(crate) fn page(desk: &Desk, request: &Request, trouble: &Trouble) -> Page {
+    let tongue = Tongue::for_person(&request.languages);
+    let asked = Asked { request, tongue, parts: Vec::new() };
+    let page = frame::refused(desk, &asked, &trouble.words(tongue));
+    Page { status: trouble.status(), ..page }
+}
+
+#[cfg(test)]
+mod tests;

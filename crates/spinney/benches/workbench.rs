@@ -1,0 +1,267 @@
+//! Figures of the workbench over loopback: `cargo bench -p spinney --bench workbench`.
+//!
+//! From a release build to figures: start to first page, memory, a page with a live key, forty
+//! readers at once, a hundred thousand edits. The load comes from this process; the workbench
+//! is another one. The load average of the machine is said first.
+
+#[path = "../tests/workbench/browser.rs"]
+mod browser;
+
+use std::io::{Read, Write};
+use std::net::TcpStream;
+use std::path::Path;
+use std::process::Command;
+use std::time::{Duration, Instant};
+
+use browser::{Workbench, fresh};
+use spinney_desk::Desk;
+use spinney_exchange::journal;
+use spinney_model::{CharacterId, Done, Edit, Entry, KeyId, KindId, WishField};
+use spinney_store::{Hash, Store};
+
+/// Screens with something of the key or the table on them.
+const SCREENS: [&str; 8] =
+    ["/finds", "/heaps", "/table", "/key", "/words", "/try", "/print", "/done"];
+
+fn main() {
+    let load = std::fs::read_to_string("/proc/loadavg").unwrap_or_default();
+    println!("load average before: {}", load.trim());
+    start_and_memory();
+    live_key();
+    readers();
+    long_journal();
+    let load = std::fs::read_to_string("/proc/loadavg").unwrap_or_default();
+    println!("load average after: {}", load.trim());
+}
+
+fn start_and_memory() {
+    let mut times = Vec::new();
+    for _ in 0..21 {
+        let begun = Instant::now();
+        let workbench = Workbench::open(None);
+        assert_eq!(workbench.get("/").status, 200);
+        times.push(begun.elapsed());
+    }
+    say("start to first page, the demo", &mut times);
+    let workbench = Workbench::open(None);
+    assert_eq!(workbench.get("/").status, 200);
+    let first = memory(&workbench, "VmRSS");
+    for path in SCREENS {
+        workbench.get(path);
+    }
+    for number in 0..20 {
+        workbench.post("/do/add-kinds", &[("names", &format!("find {number}"))]);
+        workbench.get("/heaps");
+    }
+    println!(
+        "memory with the demo open: {first:.1} MiB after the first page, {:.1} MiB after every \
+         screen and 20 edits, {:.1} MiB at most",
+        memory(&workbench, "VmRSS"),
+        memory(&workbench, "VmHWM"),
+    );
+}
+
+/// Resident memory in MiB, as the kernel counts it.
+fn memory(workbench: &Workbench, what: &str) -> f64 {
+    let path = format!("/proc/{}/status", workbench.process.id());
+    let status = std::fs::read_to_string(path).expect("Linux tells");
+    let line = status.lines().find(|line| line.starts_with(what)).expect("it is there");
+    let kilobytes: f64 =
+        line.split_whitespace().nth(1).expect("a number").parse().expect("one");
+    kilobytes / 1024.0
+}
+
+/// A table of 20 kinds and 20 characters, three kinds met in more than one form, as typed.
+fn twenty_by_twenty() -> Vec<(String, Vec<Vec<String>>)> {
+    let mut rng = fastrand::Rng::with_seed(20);
+    let states = ["smooth", "toothed", "lobed"];
+    let headings = (1..=20).map(|number| format!("character {number}"));
+    let mut rows = vec![std::iter::once("kind".to_owned()).chain(headings).collect()];
+    for kind in 1..=20 {
+        let mut row = vec![format!("kind {kind}")];
+        for character in 0..20 {
+            let known = 2 + usize::from(character % 3 == 0);
+            let state = rng.usize(0..known);
+            let varies = kind <= 3 && rng.usize(0..4) == 0;
+            let other = states[(state + 1) % known];
+            row.push(match varies {
+                true => format!("{} or {other}", states[state]),
+                false => states[state].to_owned(),
+            });
+        }
+        rows.push(row);
+    }
+    vec![("table".to_owned(), rows)]
+}
+
+fn line(edits: Vec<Edit>) -> Vec<u8> {
+    journal::write(&Entry { at: 0, done: Done::Edits(edits) })
+}
+
+fn key_finished() -> Vec<u8> {
+    let key = KeyId(1);
+    line(vec![
+        Edit::StartKey(key, "Our key".to_owned()),
+        Edit::Wish(key, WishField::Finish, "yes".to_owned()),
+    ])
+}
+
+fn live_key() {
+    let file = fresh("bench-live").join("walk.spinney");
+    let mut lines = Desk::lines_of_table(&twenty_by_twenty(), 0).expect("it holds kinds");
+    lines.push(key_finished());
+    lines.push(line(vec![Edit::SetCell {
+        kind: KindId(7),
+        character: CharacterId(5),
+        source: String::new(),
+        text: "smooth or toothed".to_owned(),
+    }]));
+    let mut store = Store::create(&file).expect("a file");
+    store.append(0, &lines, &[]).expect("kept");
+    drop(store);
+    let mut command = Command::new("taskset");
+    command.args(["-c", "0", env!("CARGO_BIN_EXE_spinney"), "open", "--no-browser"]);
+    let workbench = Workbench::start({
+        command.arg(&file);
+        command
+    });
+    for path in ["/heaps", "/key", "/table"] {
+        let (mut edits, mut pages) = (Vec::new(), Vec::new());
+        for round in 0..400 {
+            // The same cell is changed back and forth: the table and the key are new each time.
+            let what = if round % 2 == 0 { "/do/undo" } else { "/do/redo" };
+            let begun = Instant::now();
+            assert_eq!(workbench.post(what, &[]).status, 303);
+            edits.push(begun.elapsed());
+            let begun = Instant::now();
+            assert_eq!(workbench.get(path).status, 200);
+            pages.push(begun.elapsed());
+        }
+        say(&format!("one core, 20 × 20: {path} after an edit"), &mut pages);
+        say("  the edit itself, on the disk", &mut edits);
+    }
+}
+
+fn readers() {
+    let workbench = Workbench::open(None);
+    let port = workbench.port;
+    let mut times: Vec<Duration> = std::thread::scope(|scope| {
+        let readers: Vec<_> =
+            (0..40).map(|reader| scope.spawn(move || one_reader(port, reader))).collect();
+        readers.into_iter().flat_map(|reader| reader.join().expect("no error")).collect()
+    });
+    say("40 readers without a pause, each its own connection", &mut times);
+}
+
+/// Walks from link to link on one connection, as a browser does.
+fn one_reader(port: u16, reader: usize) -> Vec<Duration> {
+    let mut stream = TcpStream::connect(("127.0.0.1", port)).expect("it answers");
+    stream.set_nodelay(true).expect("a socket");
+    let mut rng = fastrand::Rng::with_seed(reader as u64);
+    let mut path = "/try".to_owned();
+    let mut times = Vec::new();
+    for _ in 0..100 {
+        let begun = Instant::now();
+        let (status, page) = ask(&mut stream, port, &path);
+        times.push(begun.elapsed());
+        assert!(status == 200 || status == 404, "{path}: {status}");
+        let ways: Vec<&str> = page
+            .split("href=\"")
+            .skip(1)
+            .filter_map(|rest| rest.split('"').next())
+            .filter(|to| to.starts_with("/try") || to.starts_with("/heaps"))
+            .collect();
+        path = match ways.as_slice() {
+            [] => SCREENS[rng.usize(0..SCREENS.len())].to_owned(),
+            ways => ways[rng.usize(0..ways.len())].replace("&amp;", "&"),
+        };
+    }
+    times
+}
+
+fn ask(stream: &mut TcpStream, port: u16, path: &str) -> (u16, String) {
+    let asked = format!("GET {path} HTTP/1.1\r\nhost: 127.0.0.1:{port}\r\n\r\n");
+    stream.write_all(asked.as_bytes()).expect("sent");
+    let mut bytes = Vec::new();
+    let mut some = [0; 16_384];
+    loop {
+        let read = stream.read(&mut some).expect("an answer");
+        assert!(read > 0, "the connection was closed");
+        bytes.extend_from_slice(&some[..read]);
+        let text = String::from_utf8_lossy(&bytes);
+        let Some((head, body)) = text.split_once("\r\n\r\n") else { continue };
+        let length = head.lines().find_map(|line| line.strip_prefix("content-length: "));
+        let length: usize = length.expect("a length").trim().parse().expect("a number");
+        if body.len() >= length {
+            let status = head.split(' ').nth(1).expect("a status").parse().expect("a number");
+            return (status, body.to_owned());
+        }
+    }
+}
+
+fn long_journal() {
+    let file = fresh("bench-long").join("walk.spinney");
+    let edits = write_long(&file);
+    let size = std::fs::metadata(&file).expect("a file").len() >> 20;
+    let mut times = Vec::new();
+    for _ in 0..7 {
+        let begun = Instant::now();
+        let workbench = Workbench::open(Some(&file));
+        assert_eq!(workbench.get("/finds").status, 200);
+        times.push(begun.elapsed());
+    }
+    say(
+        &format!("{edits} edits, 40 kinds, 200 pictures ({size} MiB): open to /finds"),
+        &mut times,
+    );
+    let workbench = Workbench::open(Some(&file));
+    workbench.get("/finds");
+    println!("  memory then: {:.1} MiB", memory(&workbench, "VmRSS"));
+}
+
+fn write_long(file: &Path) -> usize {
+    let mut rng = fastrand::Rng::with_seed(100);
+    let mut lines = Vec::new();
+    let mut pictures = Vec::new();
+    for kind in 1..=40 {
+        lines.push(line(vec![Edit::AddKind(KindId(kind), format!("kind {kind}"))]));
+        for _ in 0..5 {
+            let mut picture = vec![0; 300_000];
+            rng.fill(&mut picture);
+            picture[..3].copy_from_slice(b"\xff\xd8\xff");
+            let hash = Hash::of(&picture).to_string();
+            lines.push(line(vec![Edit::AddPicture(KindId(kind), hash)]));
+            pictures.push(picture);
+        }
+    }
+    for character in 1..=20 {
+        let name = format!("character {character}");
+        lines.push(line(vec![Edit::AddCharacter(CharacterId(character), name)]));
+    }
+    lines.push(key_finished());
+    while lines.len() < 100_000 {
+        let text = ["smooth", "toothed", "lobed", "smooth or toothed"][rng.usize(0..4)];
+        lines.push(line(vec![Edit::SetCell {
+            kind: KindId(rng.u32(1..=40)),
+            character: CharacterId(rng.u32(1..=20)),
+            source: String::new(),
+            text: text.to_owned(),
+        }]));
+    }
+    let mut store = Store::create(file).expect("a file");
+    store.append(0, &lines, &pictures).expect("kept");
+    lines.len()
+}
+
+/// Median, 99th of a hundred, worst.
+fn say(what: &str, times: &mut [Duration]) {
+    times.sort();
+    let at = |share: f64| times[((times.len() - 1) as f64 * share).round() as usize];
+    println!(
+        "{what}: median {:.1} ms, p99 {:.1} ms, worst {:.1} ms ({} times)",
+        at(0.5).as_secs_f64() * 1e3,
+        at(0.99).as_secs_f64() * 1e3,
+        at(1.0).as_secs_f64() * 1e3,
+        times.len()
+    );
+}

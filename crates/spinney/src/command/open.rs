@@ -1,0 +1,94 @@
+//! `spinney open`: the workbench in a browser, for this machine alone.
+
+use std::path::Path;
+use std::process::{Command, Stdio};
+
+use spinney_desk::Desk;
+use spinney_exchange::{journal, table};
+use spinney_model::{Done, Edit, Entry, KeyId, WishField};
+use spinney_store::{Store, StoreError};
+
+use crate::args::Open;
+use crate::failure::Failure;
+use crate::scenarios::OUTINGS;
+use crate::terminal;
+use crate::web::Door;
+use crate::web::clerk::{self, Sitting};
+use crate::web::kept::Kept;
+
+pub(crate) fn run(args: &Open) -> Result<bool, Failure> {
+    let sitting = match &args.file {
+        None => demo()?,
+        Some(path) => file(path)?,
+    };
+    let door = Door::open(args.port)?;
+    let address = door.address();
+    terminal::print(&format!("Spinney is open at {address}\nPress Ctrl-C to end it.\n"))?;
+    if !args.no_browser {
+        show(&address);
+    }
+    door.answer(sitting)?;
+    Ok(true)
+}
+
+/// A collection from its file; one that is not there is begun.
+fn file(path: &Path) -> Result<Sitting, Failure> {
+    let failed = |error: StoreError| Failure::new(&error, error.remedy());
+    let store = match Store::open(path) {
+        Err(StoreError::Missing { .. }) => {
+            let store = Store::create(path).map_err(failed)?;
+            terminal::print(&format!(
+                "{} was not there: it is a new, empty collection.\n",
+                path.display()
+            ))?;
+            store
+        }
+        opened => opened.map_err(failed)?,
+    };
+    let rows = store.rows(0).map_err(failed)?;
+    let lines: Vec<Vec<u8>> = rows.into_iter().map(|row| row.bytes).collect();
+    Sitting::open(Kept::InFile(store), &lines)
+}
+
+/// The invented hedge walk, with a key begun.
+fn demo() -> Result<Sitting, Failure> {
+    let outing = &OUTINGS[0];
+    let mut sheets = Vec::new();
+    for name in ["table", "characters", "kinds", "about"] {
+        let bytes = outing.text(&format!("{name}.csv")).as_bytes().to_vec();
+        let source = table::Source { name: format!("{name}.csv"), bytes };
+        let cells =
+            table::cells(&source).map_err(|error| Failure::new(&error, error.remedy()))?;
+        sheets.extend(cells.into_iter().map(|(_, rows)| (name.to_owned(), rows)));
+    }
+    let at = clerk::now();
+    let mut lines = Desk::lines_of_table(&sheets, at).expect("the hedge walk holds kinds");
+    let key = KeyId(1);
+    lines.push(journal::write(&Entry {
+        at,
+        done: Done::Edits(vec![
+            Edit::StartKey(key, "Our key".to_owned()),
+            Edit::Wish(key, WishField::Finish, "yes".to_owned()),
+        ]),
+    }));
+    terminal::print(
+        "This is an invented hedge walk, for a try. It is in memory only and is gone when you \
+         end\nSpinney; `spinney open FILE` keeps a collection of your own.\n",
+    )?;
+    Sitting::open(Kept::in_memory(lines.clone()), &lines)
+}
+
+/// Shows the address in the person's browser. Where there is none, the address was printed.
+fn show(address: &str) {
+    let mut command = if cfg!(target_os = "windows") {
+        let mut command = Command::new("cmd");
+        command.args(["/C", "start", ""]);
+        command
+    } else if cfg!(target_os = "macos") {
+        Command::new("open")
+    } else {
+        Command::new("xdg-open")
+    };
+    command.arg(address).stdin(Stdio::null()).stdout(Stdio::null()).stderr(Stdio::null());
+    let _ = command.spawn();
+}

@@ -1,0 +1,177 @@
+//! The workbench's host: the desk's screens by HTTP, for this machine alone.
+//!
+//! From an open collection to pages on 127.0.0.1, until somebody ends it. One thread takes
+//! connections and reads and writes bytes; another, the clerk, sits at the desk and keeps the
+//! journal. It decides nothing that a person sees and sends nothing to anybody else.
+
+mod answer;
+pub(crate) mod clerk;
+mod guard;
+pub(crate) mod kept;
+mod languages;
+pub(crate) mod limits;
+mod reading;
+
+use std::net::{Ipv4Addr, SocketAddr};
+use std::sync::Arc;
+
+use axum::Router;
+use axum::body::Body;
+use axum::extract::State;
+use axum::http::{Method, Request};
+use axum::response::Response;
+use hyper::server::conn::http1;
+use hyper_util::rt::{TokioIo, TokioTimer};
+use hyper_util::service::TowerToHyperService;
+use tokio::net::{TcpListener, TcpStream};
+use tokio::sync::{OwnedSemaphorePermit, Semaphore};
+
+use crate::failure::Failure;
+use clerk::{Clerk, Sitting};
+use guard::Refusal;
+
+/// What every connection needs to know.
+struct Host {
+    port: u16,
+    clerk: Clerk,
+    /// Marks what was sent in this run, so that a browser need not fetch it twice.
+    run: String,
+    /// How many bodies may be read at a time.
+    bodies: Semaphore,
+}
+
+/// A place where pages can be asked for; nobody answers yet.
+pub(crate) struct Door {
+    listener: std::net::TcpListener,
+    port: u16,
+}
+
+impl Door {
+    /// Takes a port of this machine, seen from this machine alone; 0: any that is free.
+    pub(crate) fn open(port: u16) -> Result<Self, Failure> {
+        let address = SocketAddr::from((Ipv4Addr::LOCALHOST, port));
+        let listener = std::net::TcpListener::bind(address);
+        let failed = |error: std::io::Error| {
+            Failure::new(
+                format!("Port {port} of this machine could not be taken: {error}."),
+                "Leave --port away, and a free one is found.",
+            )
+        };
+        let listener = listener.map_err(failed)?;
+        listener.set_nonblocking(true).map_err(failed)?;
+        let port = listener.local_addr().map_err(failed)?.port();
+        Ok(Self { listener, port })
+    }
+
+    /// The address for a browser.
+    pub(crate) fn address(&self) -> String {
+        format!("http://127.0.0.1:{}/", self.port)
+    }
+
+    /// Answers until the person ends it.
+    pub(crate) fn answer(self, sitting: Sitting) -> Result<(), Failure> {
+        let failed = |error: std::io::Error| {
+            Failure::new(
+                format!("The workbench could not be opened: {error}."),
+                "Close other programs and try again.",
+            )
+        };
+        let (clerk, at_work) = Clerk::sit_down(sitting).map_err(failed)?;
+        let host = Arc::new(Host {
+            port: self.port,
+            clerk,
+            run: format!("\"{:x}-{:x}\"", std::process::id(), clerk::now()),
+            bodies: Semaphore::new(limits::MOST_BODIES),
+        });
+        let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build();
+        runtime
+            .map_err(failed)?
+            .block_on(async {
+                let listener = TcpListener::from_std(self.listener)?;
+                tokio::select! {
+                    () = take_connections(listener, host) => Ok(()),
+                    ended = ended() => ended,
+                }
+            })
+            .map_err(failed)?;
+        // What is being kept is kept before the program ends.
+        at_work.finish();
+        Ok(())
+    }
+}
+
+/// Waits until the person presses Ctrl-C, or the machine is shut down.
+async fn ended() -> std::io::Result<()> {
+    #[cfg(unix)]
+    {
+        use tokio::signal::unix::{SignalKind, signal};
+        let mut shut_down = signal(SignalKind::terminate())?;
+        tokio::select! {
+            pressed = tokio::signal::ctrl_c() => pressed,
+            _ = shut_down.recv() => Ok(()),
+        }
+    }
+    #[cfg(not(unix))]
+    tokio::signal::ctrl_c().await
+}
+
+async fn take_connections(listener: TcpListener, host: Arc<Host>) {
+    let room = Arc::new(Semaphore::new(limits::MOST_CONNECTIONS));
+    let router = Router::new().fallback(answer_one).with_state(host);
+    loop {
+        let Ok((stream, _)) = listener.accept().await else {
+            // Out of file handles, most likely: some of the connections will end soon.
+            tokio::time::sleep(limits::AFTER_TROUBLE).await;
+            continue;
+        };
+        match Arc::clone(&room).try_acquire_owned() {
+            Ok(place) => drop(tokio::spawn(serve(stream, router.clone(), place))),
+            Err(_) => drop(tokio::spawn(turn_away(stream))),
+        }
+    }
+}
+
+async fn serve(stream: TcpStream, router: Router, _place: OwnedSemaphorePermit) {
+    // Pages are small and a person waits for them.
+    let _ = stream.set_nodelay(true);
+    let connection = http1::Builder::new()
+        .timer(TokioTimer::new())
+        .header_read_timeout(limits::HEAD_TIME)
+        .max_headers(limits::MOST_HEADERS)
+        .max_buf_size(limits::LONGEST_HEAD)
+        .serve_connection(TokioIo::new(stream), TowerToHyperService::new(router));
+    // A browser that goes away in the middle of an answer is no trouble of ours.
+    let _ = connection.await;
+}
+
+async fn turn_away(stream: TcpStream) {
+    let said = tokio::time::timeout(limits::HEAD_TIME, async {
+        stream.writable().await?;
+        stream.try_write(guard::FULL_HOUSE)
+    });
+    let _ = said.await;
+}
+
+/// One request, from the guard at the door to the headers of the answer.
+async fn answer_one(State(host): State<Arc<Host>>, request: Request<Body>) -> Response {
+    let head_only = request.method() == Method::HEAD;
+    let response = match guard::let_in(host.port, &request) {
+        Err(refusal) => guard::refused(refusal),
+        Ok(()) => answer_guest(&host, request).await,
+    };
+    guard::with_headers(response, head_only)
+}
+
+async fn answer_guest(host: &Host, request: Request<Body>) -> Response {
+    if let Some(unchanged) = answer::unchanged(&request, &host.run) {
+        return unchanged;
+    }
+    if let Some(chosen) = languages::chosen(request.uri()) {
+        return chosen;
+    }
+    let (asked, trouble) = reading::read(request, &host.bodies).await;
+    match host.clerk.ask(asked, trouble).await {
+        Some(done) => answer::of(done, &host.run),
+        None => guard::refused(Refusal::Busy),
+    }
+}

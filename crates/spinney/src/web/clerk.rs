@@ -1,0 +1,198 @@
+//! The clerk: sits at the desk, answers one request after another, keeps what was done.
+//!
+//! From requests to pages, with every line kept before the page that follows it is shown.
+//! Another program may write to the same file; before each answer the clerk looks whether it
+//! did. It has a thread of its own with a deep stack, because keys are walked by recursion. A
+//! bug in the desk ends one request and not the program; the journal is not touched by it.
+
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::sync::mpsc::{Receiver, SyncSender, sync_channel};
+use std::thread::JoinHandle;
+
+use spinney_desk::{Desk, Reply, Request, Trouble};
+use spinney_exchange::journal::LineError;
+use tokio::sync::oneshot;
+
+use super::answer::Done;
+use super::kept::{Kept, NotKept};
+use super::limits;
+use crate::failure::Failure;
+
+struct Question {
+    asked: Request,
+    trouble: Option<Trouble>,
+    to: oneshot::Sender<Done>,
+}
+
+/// Where requests are left for the clerk.
+pub(crate) struct Clerk {
+    desk: SyncSender<Question>,
+}
+
+/// The clerk at work.
+pub(crate) struct AtWork {
+    thread: JoinHandle<()>,
+}
+
+impl AtWork {
+    /// Waits until what was asked is answered and kept.
+    pub(crate) fn finish(self) {
+        // A panic outside a request was said on stderr already.
+        let _ = self.thread.join();
+    }
+}
+
+impl Clerk {
+    /// Sits down at an open collection and waits for requests.
+    pub(crate) fn sit_down(sitting: Sitting) -> std::io::Result<(Self, AtWork)> {
+        let (desk, questions) = sync_channel(limits::MOST_WAITING);
+        let thread = std::thread::Builder::new()
+            .name("clerk".to_owned())
+            .stack_size(crate::STACK)
+            .spawn(move || sitting.answer_all(&questions))?;
+        Ok((Self { desk }, AtWork { thread }))
+    }
+
+    /// Asks; None: too many wait already.
+    pub(crate) async fn ask(&self, asked: Request, trouble: Option<Trouble>) -> Option<Done> {
+        let (to, answer) = oneshot::channel();
+        self.desk.try_send(Question { asked, trouble, to }).ok()?;
+        answer.await.ok()
+    }
+}
+
+/// The time, in milliseconds since 1 January 1970 UTC.
+pub(crate) fn now() -> i64 {
+    jiff::Timestamp::now().as_millisecond()
+}
+
+/// How the desk is asked; tests ask a broken one.
+type Handle = Box<dyn FnMut(&mut Desk, &Request) -> Reply + Send>;
+
+/// A collection on the desk, and where it is kept.
+pub(crate) struct Sitting {
+    desk: Desk,
+    kept: Kept,
+    handle: Handle,
+}
+
+impl Sitting {
+    /// Puts a collection on the desk: where it is kept, and all its lines.
+    pub(crate) fn open(kept: Kept, lines: &[Vec<u8>]) -> Result<Self, Failure> {
+        let desk = Desk::open(lines.iter().map(Vec::as_slice))
+            .map_err(|error| Failure::new(&error, error.remedy()))?;
+        Ok(Self { desk, kept, handle: Box::new(Desk::handle) })
+    }
+
+    fn answer_all(mut self, questions: &Receiver<Question>) {
+        while let Ok(Question { mut asked, trouble, to }) = questions.recv() {
+            // Whoever asked may have gone away.
+            let _ = to.send(self.answer(&mut asked, trouble));
+        }
+    }
+
+    /// Answers one request, whatever happens.
+    fn answer(&mut self, asked: &mut Request, trouble: Option<Trouble>) -> Done {
+        let told = match trouble {
+            Some(trouble) => Err(trouble),
+            None => {
+                catch_unwind(AssertUnwindSafe(|| self.carry_out(asked))).unwrap_or_else(|_| {
+                    // Half-finished thoughts are thrown away; the journal has none.
+                    self.begin_again().and(Err(Trouble::Bug))
+                })
+            }
+        };
+        told.unwrap_or_else(|trouble| Done::Page(self.desk.trouble(asked, &trouble)))
+    }
+
+    fn carry_out(&mut self, asked: &mut Request) -> Result<Done, Trouble> {
+        for _ in 0..limits::MOST_TRIES {
+            self.look_up()?;
+            match (self.handle)(&mut self.desk, asked) {
+                Reply::Page(page) => return Ok(Done::Page(page)),
+                Reply::Picture(hash) => {
+                    let bytes = self.picture(&hash)?.ok_or(Trouble::PictureLost)?;
+                    return Ok(Done::Picture(bytes));
+                }
+                Reply::NeedPictures(hashes) => {
+                    for hash in hashes {
+                        if let Some(bytes) = self.picture(&hash)? {
+                            asked.pictures.insert(hash, bytes);
+                        }
+                    }
+                }
+                Reply::Keep { head, lines, pictures, then } => {
+                    match self.kept.append(head, &lines, &pictures) {
+                        Ok(()) => {
+                            self.catch_up(&lines)?;
+                            return Ok(Done::Page(then));
+                        }
+                        Err(NotKept::Trouble(trouble)) => return Err(trouble),
+                        Err(NotKept::Moved | NotKept::Rewritten) => {}
+                    }
+                }
+                Reply::Rewrite { head, lines, pictures, then } => {
+                    match self.kept.rewrite(head, &lines, &pictures) {
+                        Ok(()) => {
+                            self.begin_again()?;
+                            return Ok(Done::Forgotten(then));
+                        }
+                        Err(NotKept::Trouble(trouble)) => return Err(trouble),
+                        Err(NotKept::Moved | NotKept::Rewritten) => {}
+                    }
+                }
+            }
+        }
+        Err(Trouble::Overtaken)
+    }
+
+    /// Takes in what another program has kept meanwhile.
+    fn look_up(&mut self) -> Result<(), Trouble> {
+        let seen = self.desk.head();
+        match self.kept.head() {
+            Ok(head) if head == seen => Ok(()),
+            Ok(head) if head > seen => match self.kept.lines(seen) {
+                Ok(lines) => self.catch_up(&lines),
+                Err(NotKept::Trouble(trouble)) => Err(trouble),
+                Err(NotKept::Moved | NotKept::Rewritten) => self.begin_again(),
+            },
+            Err(NotKept::Trouble(trouble)) => Err(trouble),
+            Ok(_) | Err(NotKept::Moved | NotKept::Rewritten) => self.begin_again(),
+        }
+    }
+
+    fn catch_up(&mut self, lines: &[Vec<u8>]) -> Result<(), Trouble> {
+        let taken = self.desk.catch_up(lines.iter().map(Vec::as_slice));
+        taken.map_err(|error| self.not_taken(error))
+    }
+
+    /// Opens the collection anew from its journal.
+    fn begin_again(&mut self) -> Result<(), Trouble> {
+        let lines = self.kept.open_again().and_then(|()| self.kept.lines(0));
+        let lines = lines.map_err(|why| self.in_the_way(why))?;
+        let desk = Desk::open(lines.iter().map(Vec::as_slice));
+        self.desk = desk.map_err(|error| self.not_taken(error))?;
+        Ok(())
+    }
+
+    fn picture(&self, hash: &str) -> Result<Option<Vec<u8>>, Trouble> {
+        self.kept.picture(hash).map_err(|why| self.in_the_way(why))
+    }
+
+    fn in_the_way(&self, why: NotKept) -> Trouble {
+        match why {
+            NotKept::Trouble(trouble) => trouble,
+            NotKept::Moved | NotKept::Rewritten => Trouble::Overtaken,
+        }
+    }
+
+    fn not_taken(&self, error: LineError) -> Trouble {
+        match error {
+            LineError::Newer(_) => Trouble::Newer(self.kept.name()),
+            LineError::NotALine => Trouble::Damaged(self.kept.name()),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests;

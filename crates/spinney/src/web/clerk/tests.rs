@@ -1,0 +1,169 @@
+//! What the clerk does when the file, another program or the desk itself is in the way.
+
+use std::collections::BTreeSet;
+use std::path::{Path, PathBuf};
+
+use spinney_store::Store;
+
+use super::*;
+
+/// A file in a folder of its own for each test.
+fn fresh(name: &str) -> PathBuf {
+    let folder =
+        std::env::temp_dir().join(format!("spinney-clerk-{}-{name}", std::process::id()));
+    let _ = std::fs::remove_dir_all(&folder);
+    std::fs::create_dir_all(&folder).expect("a folder for a test");
+    let path = folder.join("walk.spinney");
+    Store::create(&path).expect("a new file");
+    path
+}
+
+fn at(path: &Path) -> Sitting {
+    let store = Store::open(path).expect("a file");
+    let rows = store.rows(0).expect("its lines");
+    let lines: Vec<Vec<u8>> = rows.into_iter().map(|row| row.bytes).collect();
+    Sitting::open(Kept::InFile(store), &lines).expect("a collection")
+}
+
+impl Sitting {
+    fn add(&mut self, names: &str) -> (u16, String) {
+        self.page(&mut Request::post("/do/add-kinds", &[("names", names)]))
+    }
+
+    fn finds(&mut self) -> String {
+        self.page(&mut Request::get("/finds")).1
+    }
+
+    fn page(&mut self, asked: &mut Request) -> (u16, String) {
+        match self.answer(asked, None) {
+            Done::Page(page) | Done::Forgotten(page) => {
+                (page.status, String::from_utf8(page.body).expect("a page is text"))
+            }
+            Done::Picture(_) => panic!("a page was asked for"),
+        }
+    }
+}
+
+#[test]
+fn a_bug_ends_one_request_and_nothing_else() {
+    let path = fresh("bug");
+    let mut sitting = at(&path);
+    assert_eq!(sitting.add("yew").0, 303);
+    let mut first = true;
+    sitting.handle = Box::new(move |desk, asked| {
+        let _ = desk.handle(asked);
+        assert!(!std::mem::take(&mut first), "a bug for this test");
+        desk.handle(asked)
+    });
+    let (status, page) = sitting.add("holly");
+    assert_eq!(status, 500);
+    assert!(page.contains("Nothing was changed") && page.contains("holly"), "{page}");
+    assert!(!sitting.finds().contains("holly"));
+    assert_eq!(sitting.add("oak").0, 303);
+    let finds = at(&path).finds();
+    assert!(finds.contains("yew") && finds.contains("oak") && !finds.contains("holly"));
+}
+
+#[test]
+fn a_full_disk_is_said_and_nothing_is_lost() {
+    let path = fresh("full");
+    let mut sitting = at(&path);
+    assert_eq!(sitting.add("yew").0, 303);
+    let Kept::InFile(store) = &mut sitting.kept else { panic!("it is kept in a file") };
+    store.allow_pages(1).expect("a limit");
+    let many: Vec<String> = (0..900).map(|number| format!("leaf number {number}")).collect();
+    let (status, page) = sitting.add(&many.join("\n"));
+    assert_eq!(status, 507, "{page}");
+    assert!(page.contains("The disk is full") && page.contains("leaf number 899"), "{page}");
+    assert!(sitting.finds().contains("yew") && !sitting.finds().contains("leaf number"));
+    let Kept::InFile(store) = &mut sitting.kept else { panic!("it is kept in a file") };
+    store.allow_pages(1 << 20).expect("room again");
+    assert_eq!(sitting.add(&many.join("\n")).0, 303);
+    assert!(at(&path).finds().contains("leaf number 899"));
+}
+
+#[test]
+fn two_programs_take_turns_and_see_each_other() {
+    let path = fresh("turns");
+    let (mut one, mut other) = (at(&path), at(&path));
+    assert_eq!(one.add("yew").0, 303);
+    assert_eq!(other.add("oak").0, 303);
+    assert_eq!(one.add("holly").0, 303);
+    for finds in [one.finds(), other.finds(), at(&path).finds()] {
+        assert!(["yew", "oak", "holly"].iter().all(|name| finds.contains(name)), "{finds}");
+    }
+}
+
+#[test]
+fn who_is_overtaken_between_thinking_and_keeping_thinks_again() {
+    let path = fresh("overtaken");
+    let mut one = at(&path);
+    let mut other = at(&path);
+    let mut left = 3;
+    one.handle = Box::new(move |desk, asked| {
+        let reply = desk.handle(asked);
+        if left > 0 && matches!(reply, Reply::Keep { .. }) {
+            left -= 1;
+            assert_eq!(other.add(&format!("other {left}")).0, 303);
+        }
+        reply
+    });
+    assert_eq!(one.add("mine").0, 303);
+    let finds = at(&path).finds();
+    let all = ["mine", "other 0", "other 1", "other 2"];
+    assert!(all.iter().all(|name| finds.contains(name)), "{finds}");
+}
+
+#[test]
+fn who_is_overtaken_for_ever_says_so() {
+    let path = fresh("for-ever");
+    let (mut one, mut other) = (at(&path), at(&path));
+    let mut number = 0;
+    one.handle = Box::new(move |desk, asked| {
+        let reply = desk.handle(asked);
+        number += 1;
+        assert_eq!(other.add(&format!("other {number}")).0, 303);
+        reply
+    });
+    let (status, page) = one.add("mine and only mine");
+    assert_eq!(status, 503);
+    assert!(page.contains("mine and only mine"), "{page}");
+    assert!(!at(&path).finds().contains("mine and only mine"));
+}
+
+#[test]
+fn what_another_program_removed_for_good_is_gone_here_too() {
+    let path = fresh("rewritten");
+    let mut sitting = at(&path);
+    assert_eq!(sitting.add("yew").0, 303);
+    assert_eq!(sitting.add("a name to forget").0, 303);
+    let mut other = Store::open(&path).expect("a file");
+    let first = other.rows(0).expect("lines")[0].bytes.clone();
+    other.rewrite(2, &[first], &BTreeSet::new()).expect("rewritten");
+    let finds = sitting.finds();
+    assert!(finds.contains("yew") && !finds.contains("a name to forget"), "{finds}");
+    assert_eq!(sitting.add("oak").0, 303);
+    assert!(at(&path).finds().contains("oak"));
+}
+
+#[test]
+fn a_line_of_a_newer_program_is_not_guessed_at() {
+    let path = fresh("newer");
+    let mut sitting = at(&path);
+    assert_eq!(sitting.add("yew").0, 303);
+    let mut newer = Store::open(&path).expect("a file");
+    let line = br#"{"v":999,"at":0,"edits":[]}"#.to_vec();
+    newer.append(1, &[line], &[]).expect("kept");
+    let (status, page) = sitting.add("oak");
+    assert_eq!(status, 503);
+    assert!(page.contains("newer Spinney") && page.contains("oak"), "{page}");
+}
+
+#[test]
+fn a_picture_that_is_lost_is_said_to_be_lost() {
+    let mut sitting = at(&fresh("picture"));
+    let hash = "ab".repeat(32);
+    let (status, page) = sitting.page(&mut Request::get(&format!("/picture/{hash}")));
+    assert_eq!(status, 404);
+    assert!(page.contains("picture"), "{page}");
+}

@@ -1,0 +1,127 @@
+//! Reading a request: from the bytes of a browser to what the desk is asked.
+//!
+//! It counts before it believes: bytes, fields, files, time. What is left out of the desk's
+//! request is the network; what is added is the time and the languages.
+
+use std::collections::BTreeMap;
+
+use axum::body::{Body, Bytes};
+use axum::extract::{DefaultBodyLimit, FromRequest, Multipart};
+use axum::http::{Method, Request, Uri, header, request::Parts};
+use http_body_util::BodyExt;
+use spinney_desk::{Trouble, Upload};
+use tokio::sync::Semaphore;
+
+use super::{clerk, languages, limits};
+use crate::folder;
+
+/// Reads a request that was let in. With a trouble comes as much as could be read, so that
+/// what somebody typed is not lost.
+pub(crate) async fn read(
+    request: Request<Body>,
+    bodies: &Semaphore,
+) -> (spinney_desk::Request, Option<Trouble>) {
+    let (head, body) = request.into_parts();
+    let mut asked = spinney_desk::Request {
+        method: spinney_desk::Method::Get,
+        path: path(&head.uri),
+        query: Vec::new(),
+        form: Vec::new(),
+        files: Vec::new(),
+        at: clerk::now(),
+        today: folder::date(None),
+        languages: languages::read(&head.headers),
+        pictures: BTreeMap::new(),
+    };
+    let address = head.uri.path_and_query().map_or(0, |all| all.as_str().len());
+    if address > limits::LONGEST_ADDRESS {
+        asked.path = "/".to_owned();
+        return (asked, Some(Trouble::LongAddress));
+    }
+    let query = head.uri.query().unwrap_or("");
+    asked.query = form_urlencoded::parse(query.as_bytes()).into_owned().collect();
+    let mut trouble = None;
+    if head.method == Method::POST {
+        asked.method = spinney_desk::Method::Post;
+        trouble = form(head, body, bodies, &mut asked).await.err();
+    }
+    (asked, trouble)
+}
+
+/// The path, decoded. What is no text becomes a path that nobody has.
+fn path(uri: &Uri) -> String {
+    percent_encoding::percent_decode_str(uri.path()).decode_utf8_lossy().into_owned()
+}
+
+async fn form(
+    head: Parts,
+    body: Body,
+    bodies: &Semaphore,
+    asked: &mut spinney_desk::Request,
+) -> Result<(), Trouble> {
+    let _one_of_few = bodies.acquire().await.expect("nobody closes it");
+    let arrived = tokio::time::timeout(limits::BODY_TIME, collect(body)).await;
+    let (bytes, whole) = arrived.map_err(|_| Trouble::Slow)??;
+    let kind = head.headers.get(header::CONTENT_TYPE).and_then(|kind| kind.to_str().ok());
+    let kind = kind.unwrap_or("").split(';').next().unwrap_or("").trim().to_lowercase();
+    let read = match kind.as_str() {
+        "multipart/form-data" => {
+            let request = Request::from_parts(head, Body::from(bytes));
+            parts(request, asked).await
+        }
+        "application/x-www-form-urlencoded" => fields(&bytes, asked),
+        _ if bytes.is_empty() => Ok(()),
+        _ => Err(Trouble::NotAForm),
+    };
+    if whole { read } else { Err(Trouble::Large(limits::LONGEST_BODY >> 20)) }
+}
+
+/// The bytes of a form, and whether they are all. The rest of one that is too large is let go
+/// by: most browsers hear an answer only when they have said everything.
+async fn collect(mut body: Body) -> Result<(Bytes, bool), Trouble> {
+    let mut bytes = Vec::new();
+    let mut gone = 0;
+    while let Some(frame) = body.frame().await {
+        let frame = frame.map_err(|_| Trouble::NotAForm)?;
+        let Ok(data) = frame.into_data() else { continue };
+        let room = limits::LONGEST_BODY - bytes.len();
+        bytes.extend_from_slice(&data[..data.len().min(room)]);
+        gone += data.len().saturating_sub(room);
+        if gone > limits::MOST_LET_GO_BY {
+            break;
+        }
+    }
+    Ok((Bytes::from(bytes), gone == 0))
+}
+
+fn fields(bytes: &[u8], asked: &mut spinney_desk::Request) -> Result<(), Trouble> {
+    let mut pairs = form_urlencoded::parse(bytes).into_owned();
+    asked.form = pairs.by_ref().take(limits::MOST_FIELDS).collect();
+    if pairs.next().is_some() { Err(Trouble::Many) } else { Ok(()) }
+}
+
+/// A form with files, part by part.
+async fn parts(
+    mut request: Request<Body>,
+    asked: &mut spinney_desk::Request,
+) -> Result<(), Trouble> {
+    // The library's own limit is lower than ours; ours was kept when the bytes came in.
+    DefaultBodyLimit::disable().apply(&mut request);
+    let multipart = Multipart::from_request(request, &()).await;
+    let mut multipart = multipart.map_err(|_| Trouble::NotAForm)?;
+    while let Some(part) = multipart.next_field().await.map_err(|_| Trouble::NotAForm)? {
+        if asked.form.len() >= limits::MOST_FIELDS || asked.files.len() >= limits::MOST_FILES {
+            return Err(Trouble::Many);
+        }
+        let field = part.name().unwrap_or("").to_owned();
+        let name = part.file_name().map(str::to_owned);
+        let bytes = part.bytes().await.map_err(|_| Trouble::NotAForm)?;
+        match name {
+            // A browser sends a field of files without any as one file without a name.
+            Some(name) if name.is_empty() && bytes.is_empty() => {}
+            Some(name) => asked.files.push(Upload { field, name, bytes: bytes.into() }),
+            None => asked.form.push((field, String::from_utf8_lossy(&bytes).into_owned())),
+        }
+    }
+    Ok(())
+}

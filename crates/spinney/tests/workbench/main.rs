@@ -1,0 +1,7 @@
+//! The workbench over its own door: started as a person starts it, asked as a browser asks.
+
+mod browser;
+mod doors;
+mod keeping;
+mod killed;
+mod starting;

@@ -1,0 +1,60 @@
+//! What is said when it cannot start.
+
+use std::path::Path;
+use std::process::Command;
+
+use spinney_store::Store;
+
+use super::browser::{Workbench, fresh};
+
+/// The exit code and what was said.
+fn fails(args: &[&str], file: Option<&Path>) -> (Option<i32>, String) {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_spinney"));
+    let output = command.args(["open", "--no-browser"]).args(args).args(file).output();
+    let output = output.expect("it runs");
+    (output.status.code(), String::from_utf8_lossy(&output.stderr).into_owned())
+}
+
+#[test]
+fn a_file_that_is_no_collection_is_said_to_be_none() {
+    let folder = fresh("no-collection");
+    let table = folder.join("finds.csv");
+    std::fs::write(&table, "kind,edge\nholly,spiny\n".repeat(100)).expect("written");
+    let (code, said) = fails(&[], Some(&table));
+    assert_eq!(code, Some(1), "{said}");
+    assert!(said.contains("is no collection of Spinney's"), "{said}");
+    let (code, said) = fails(&[], Some(&folder));
+    assert_eq!(code, Some(1), "{said}");
+    let (code, said) = fails(&[], Some(&folder.join("no/such/folder/x.spinney")));
+    assert_eq!(code, Some(1), "{said}");
+}
+
+#[test]
+fn a_newer_or_damaged_file_is_said_to_be_so_and_left_alone() {
+    let folder = fresh("newer");
+    let file = folder.join("walk.spinney");
+    let mut store = Store::create(&file).expect("a file");
+    store.append(0, &[br#"{"v":999,"at":0,"x":1}"#.to_vec()], &[]).expect("kept");
+    drop(store);
+    let before = std::fs::read(&file).expect("its bytes");
+    let (code, said) = fails(&[], Some(&file));
+    assert_eq!(code, Some(1), "{said}");
+    assert!(said.contains("newer Spinney"), "{said}");
+    assert_eq!(std::fs::read(&file).expect("its bytes"), before);
+    let damaged = folder.join("damaged.spinney");
+    let mut bytes = before;
+    bytes[4096..].fill(0x55);
+    std::fs::write(&damaged, bytes).expect("written");
+    let (code, said) = fails(&[], Some(&damaged));
+    assert_eq!(code, Some(1), "{said}");
+    assert!(said.contains("is damaged"), "{said}");
+}
+
+#[test]
+fn a_port_that_is_taken_is_said_to_be_taken() {
+    let workbench = Workbench::open(None);
+    assert!(workbench.said.contains("in memory only"), "{}", workbench.said);
+    let (code, said) = fails(&["--port", &workbench.port.to_string()], None);
+    assert_eq!(code, Some(1), "{said}");
+    assert!(said.contains("could not be taken") && said.contains("--port"), "{said}");
+}
