@@ -12,8 +12,10 @@ use spinney_model::{
 };
 
 mod cells;
+mod toward;
 
 pub(crate) use cells::{Agreed, Cells};
+pub(crate) use toward::toward;
 
 /// A collection as it stands.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

@@ -92,6 +92,23 @@ impl Cells {
         said.map(|(source, text)| (source.as_str(), text.as_str())).collect()
     }
 
+    /// Everything that anybody says: whose cell it is, and who says it.
+    pub(super) fn all(&self) -> impl Iterator<Item = ((KindId, CharacterId), &str)> {
+        let cells = self.0.iter();
+        cells.flat_map(|(at, said)| said.keys().map(move |source| (*at, source.as_str())))
+    }
+
+    /// Lets go of all other cells.
+    pub(super) fn keep(&mut self, stays: impl Fn(KindId, CharacterId) -> bool) {
+        self.0.retain(|(kind, at), _| stays(*kind, *at));
+    }
+
+    /// Everybody who has a view of their own, in the order of the alphabet.
+    pub(crate) fn who(&self) -> std::collections::BTreeSet<&str> {
+        let named = self.0.values().flat_map(BTreeMap::keys);
+        named.map(String::as_str).filter(|source| !source.is_empty()).collect()
+    }
+
     /// Cells whose sources do not agree.
     pub(crate) fn contradictions(
         &self,
