@@ -6,6 +6,7 @@
 
 use std::collections::BTreeMap;
 
+use spinney_exchange::table;
 use spinney_model::{
     AboutField, AskOf, AskedOf, CharacterField, CharacterId, Edit, Fork, KeyId, KindField,
     KindId, Side, WishField,
@@ -281,7 +282,7 @@ impl Collection {
             .get_mut(&character)
             .and_then(|fields| fields.get_mut(&CharacterField::States))
         {
-            *states = cells::renamed(states, from, to);
+            *states = table::renamed(states, from, to);
         }
         let questions = self.keys.values_mut().flat_map(|key| key.questions.values_mut());
         for ask in questions.filter_map(|question| question.ask.as_mut()) {
