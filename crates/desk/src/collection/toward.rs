@@ -129,7 +129,11 @@ fn questions(
         if old.questions.get(at) == Some(question) {
             continue;
         }
-        old.take_out(at);
+        // Asking in the same words would keep what was sorted there.
+        if old.questions.contains_key(at) {
+            old.take_out(at);
+            edits.push(Edit::TakeOut(id, at.clone()));
+        }
         edits.push(Edit::Ask {
             key: id,
             at: at.clone(),
