@@ -123,11 +123,17 @@ impl History {
         Some(state)
     }
 
-    /// The holding lines from the `first` on, each with the collection as it stood before it.
-    pub(crate) fn told(&self, first: usize, mut tell: impl FnMut(usize, &Collection)) {
+    /// The holding lines from the `first` up to the `end`, each with the collection as it stood
+    /// before it.
+    pub(crate) fn told(
+        &self,
+        first: usize,
+        end: usize,
+        mut tell: impl FnMut(usize, &Collection),
+    ) {
         let near = self.remembered.iter().rev().find(|(after, _)| *after <= first);
         let (after, mut state) = near.cloned().unwrap_or_default();
-        for (at, &line) in self.holding.iter().enumerate().skip(after) {
+        for (at, &line) in self.holding.iter().enumerate().take(end).skip(after) {
             if at >= first {
                 tell(line, &state);
             }
@@ -135,11 +141,11 @@ impl History {
         }
     }
 
-    /// The lines that were undone, the one that comes back first at the front, each with the
-    /// collection as it would stand before it.
-    pub(crate) fn told_undone(&self, mut tell: impl FnMut(usize, &Collection)) {
+    /// At most so many lines that were undone, the one that comes back first at the front, each
+    /// with the collection as it would stand before it.
+    pub(crate) fn told_undone(&self, most: usize, mut tell: impl FnMut(usize, &Collection)) {
         let mut state = self.now.clone();
-        for &line in self.undone.iter().rev() {
+        for &line in self.undone.iter().rev().take(most) {
             tell(line, &state);
             self.fold(&mut state, &[line]);
         }

@@ -31,7 +31,13 @@ pub(super) const FIELDS: [(Field, &str, Input, &str, &str); 15] = [
     (Field::Name, "name", Input::Line, "table-field-name", ""),
     (Field::Question, "question", Input::Line, "table-field-question", "table-help-question"),
     (Field::States, "states", Input::Line, "table-field-states", "table-help-states"),
-    (Field::InOrder, "in-order", Input::One(&["yes", "no"]), "table-field-in-order", "table-help-in-order"),
+    (
+        Field::InOrder,
+        "in-order",
+        Input::One(&["yes", "no"]),
+        "table-field-in-order",
+        "table-help-in-order",
+    ),
     (
         Field::Unit,
         "unit",
@@ -40,13 +46,31 @@ pub(super) const FIELDS: [(Field, &str, Input, &str, &str); 15] = [
         "",
     ),
     (Field::Gap, "gap", Input::Line, "table-field-gap", "table-help-gap"),
-    (Field::Difficulty, "difficulty", Input::One(&["easy", "fair", "hard"]), "table-field-difficulty", ""),
+    (
+        Field::Difficulty,
+        "difficulty",
+        Input::One(&["easy", "fair", "hard"]),
+        "table-field-difficulty",
+        "",
+    ),
     (Field::SeenOn, "seen-on", Input::Some(seen_on), "table-field-seen-on", ""),
     (Field::Season, "season", Input::Some(seasons), "table-field-season", ""),
     (Field::Instrument, "instrument", Input::One(&INSTRUMENTS), "table-field-instrument", ""),
     (Field::ByTouch, "by-touch", Input::One(&["yes", "no"]), "table-field-by-touch", ""),
-    (Field::AppliesWhen, "applies-when", Input::Line, "table-field-applies-when", "table-help-applies-when"),
-    (Field::ReadRight, "read-right", Input::Line, "table-field-read-right", "table-help-read-right"),
+    (
+        Field::AppliesWhen,
+        "applies-when",
+        Input::Line,
+        "table-field-applies-when",
+        "table-help-applies-when",
+    ),
+    (
+        Field::ReadRight,
+        "read-right",
+        Input::Line,
+        "table-field-read-right",
+        "table-help-read-right",
+    ),
     (Field::WordsToKnow, "words", Input::Line, "table-field-words", "table-help-words"),
     (Field::RatioOf, "ratio", Input::Line, "table-field-ratio", "table-help-ratio"),
 ];
@@ -190,7 +214,10 @@ fn named_elsewhere(collection: &Collection, id: CharacterId, name: &str) -> Vec<
         let parts = ratio.split('/').map(str::trim);
         let parts = parts.map(|part| if folded(part) == folded(old) { name } else { part });
         let text = parts.collect::<Vec<_>>().join(" / ");
-        if !ratio.is_empty() && folded(&text) != folded(&ratio.split('/').map(str::trim).collect::<Vec<_>>().join(" / ")) {
+        if !ratio.is_empty()
+            && folded(&text)
+                != folded(&ratio.split('/').map(str::trim).collect::<Vec<_>>().join(" / "))
+        {
             edits.push(Edit::DescribeCharacter(other, Field::RatioOf, text));
         }
     }

@@ -19,7 +19,9 @@ const KINDS_NAMED: usize = 6;
 const LOOKING: WeakSettings = WeakSettings { steps: 0, sets_listed: 0, cells_named: 3 };
 
 pub(super) fn margin(t: Tongue, view: &View) -> Markup {
-    let Some(laid) = &view.laid else { return html! { p.quiet { (t.say("table-margin-empty")) } } };
+    let Some(laid) = &view.laid else {
+        return html! { p.quiet { (t.say("table-margin-empty")) } };
+    };
     let small = laid.matrix.taxa().len() <= MOST_KINDS;
     let mut found = view.of_table.clone();
     if small {
@@ -119,7 +121,9 @@ fn look(t: Tongue, view: &View, laid: &Laid, look: &Look, first: bool) -> Markup
 
 /// How many cells the reader has something to say of, with a way to each.
 fn in_cells(t: Tongue, view: &View) -> Markup {
-    let bad = |findings: &Vec<Finding>| findings.iter().any(|f| f.severity != spinney_model::Severity::ForInformation);
+    let bad = |findings: &Vec<Finding>| {
+        findings.iter().any(|f| f.severity != spinney_model::Severity::ForInformation)
+    };
     let cells: Vec<_> = view.of_cells.iter().filter(|(_, findings)| bad(findings)).collect();
     html! {
         @if !cells.is_empty() {

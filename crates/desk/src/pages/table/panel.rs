@@ -12,7 +12,12 @@ use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::pages::frame;
 
-pub(super) fn panel(t: Tongue, collection: &Collection, view: &View, id: CharacterId) -> Markup {
+pub(super) fn panel(
+    t: Tongue,
+    collection: &Collection,
+    view: &View,
+    id: CharacterId,
+) -> Markup {
     let name = collection.character_name(id);
     let place = view.laid.as_ref().and_then(|laid| Some((laid.as_ref(), laid.character(id)?)));
     let back = view.address();

@@ -77,7 +77,8 @@ pub(super) fn state(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         });
     }
     let name = collection.character_name(id);
-    let mut edits = vec![Edit::RenameState { character: id, from: from.clone(), to: to.clone() }];
+    let mut edits =
+        vec![Edit::RenameState { character: id, from: from.clone(), to: to.clone() }];
     for &other in collection.characters.keys().filter(|other| **other != id) {
         let when = collection.character_field(other, CharacterField::AppliesWhen);
         let Some(rest) = condition(when, name) else { continue };

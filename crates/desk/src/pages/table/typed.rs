@@ -114,9 +114,8 @@ fn place(text: &str) -> Option<Place> {
 /// The fields of the form whose names begin so, by their cell.
 fn with_mark<'r>(asked: &Asked<'r>, mark: &str) -> BTreeMap<Place, &'r str> {
     let fields = asked.request.form.iter();
-    let marked = fields.filter_map(|(name, text)| {
-        Some((place(name.strip_prefix(mark)?)?, text.as_str()))
-    });
+    let marked = fields
+        .filter_map(|(name, text)| Some((place(name.strip_prefix(mark)?)?, text.as_str())));
     marked.collect()
 }
 
