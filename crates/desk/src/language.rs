@@ -26,6 +26,7 @@ const EN: [&str; 13] = [
     include_str!("../messages/en/newcomer.ftl"),
     include_str!("../messages/en/table.ftl"),
     include_str!("../messages/en/key.ftl"),
+    include_str!("../messages/en/amounts.ftl"),
     include_str!("../messages/en/words.ftl"),
     include_str!("../messages/en/try_it.ftl"),
     include_str!("../messages/en/print.ftl"),
