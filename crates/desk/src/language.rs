@@ -15,9 +15,9 @@ use unic_langid::LanguageIdentifier;
 pub const LANGUAGES: [(&str, &str); 1] = [("en", "English")];
 
 /// The message files of each language, screen by screen.
-const FILES: [&[&str]; 1] = [&EN];
+const FILES: [&[&str]; 1] = [EN];
 
-const EN: [&str; 13] = [
+const EN: &[&str] = &[
     include_str!("../messages/en/frame.ftl"),
     include_str!("../messages/en/host.ftl"),
     include_str!("../messages/en/finds.ftl"),

@@ -85,10 +85,12 @@ fn bars(key: &Keyed, couplet: &Couplet) -> Vec<Bar> {
         .map(|(taxon, side)| {
             let range = match &matrix.cell(taxon, ask.character).value {
                 Value::Range { low, high } => Some((*low, *high)),
-                Value::Counts(counts) => counts.first().zip(counts.last()).map(|(low, high)| {
-                    let whole = |count: u32| Quantity::from_whole(count.into());
-                    (whole(low.0), whole(high.0))
-                }),
+                Value::Counts(counts) => {
+                    counts.first().zip(counts.last()).map(|(low, high)| {
+                        let whole = |count: u32| Quantity::from_whole(count.into());
+                        (whole(low.0), whole(high.0))
+                    })
+                }
                 Value::Unknown | Value::DoesNotApply | Value::States(_) => None,
             };
             Bar { taxon, side, range }

@@ -164,7 +164,9 @@ pub(super) fn ending(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
     for to in &walk.reached {
         match Ending::of(&trying.made, to) {
             Ending::Out(found, names) => {
-                kinds.extend(found.into_iter().filter(|kind| !kinds.contains(kind)).collect::<Vec<_>>());
+                kinds.extend(
+                    found.into_iter().filter(|kind| !kinds.contains(kind)).collect::<Vec<_>>(),
+                );
                 strange.extend(names);
             }
             Ending::On(_) | Ending::Nothing => nothing = true,
