@@ -6,14 +6,17 @@
 
 use std::collections::BTreeMap;
 
+use spinney_exchange::table;
 use spinney_model::{
     AboutField, AskOf, AskedOf, CharacterField, CharacterId, Edit, Fork, KeyId, KindField,
     KindId, Side, WishField,
 };
 
 mod cells;
+mod toward;
 
 pub(crate) use cells::{Agreed, Cells};
+pub(crate) use toward::toward;
 
 /// A collection as it stands.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -279,7 +282,7 @@ impl Collection {
             .get_mut(&character)
             .and_then(|fields| fields.get_mut(&CharacterField::States))
         {
-            *states = cells::renamed(states, from, to);
+            *states = table::renamed(states, from, to);
         }
         let questions = self.keys.values_mut().flat_map(|key| key.questions.values_mut());
         for ask in questions.filter_map(|question| question.ask.as_mut()) {

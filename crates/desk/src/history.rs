@@ -1,8 +1,8 @@
 //! The history of a collection: which lines of its journal hold, and what they add up to.
 //!
 //! From the lines, one after another, to the collection as it stands. Undo is one more line: it
-//! takes back the last line that still holds. What was undone can come back until something
-//! else is done.
+//! takes back the last line that still holds, or all after a place. What was undone can come
+//! back until something else is done.
 
 use spinney_model::{Done, Entry};
 
@@ -59,6 +59,7 @@ impl History {
                     self.hold(line);
                 }
             }
+            Done::HoldFirst(lines) => self.hold_first(*lines),
             Done::Version(name) => self.versions.push(Version {
                 name: name.clone(),
                 at: entry.at,
@@ -66,6 +67,30 @@ impl History {
             }),
         }
         self.entries.push(entry);
+    }
+
+    /// The lines that hold, and then those that were undone, are one list; its first so many
+    /// hold from now on.
+    fn hold_first(&mut self, lines: u64) {
+        let mut all = std::mem::take(&mut self.holding);
+        let held = all.len();
+        all.extend(self.undone.drain(..).rev());
+        let lines = usize::try_from(lines).unwrap_or(usize::MAX).min(all.len());
+        self.undone = all.split_off(lines);
+        self.undone.reverse();
+        if lines <= held {
+            self.holding = all;
+            self.step_back();
+            return;
+        }
+        let again = all.split_off(held);
+        self.holding = all;
+        for line in again {
+            if let Done::Edits(edits) = &self.entries[line].done {
+                edits.iter().for_each(|edit| self.now.apply(edit));
+            }
+            self.hold(line);
+        }
     }
 
     fn hold(&mut self, line: usize) {
@@ -98,11 +123,31 @@ impl History {
         Some(state)
     }
 
-    /// The collection as it stood before a line that holds.
-    pub(crate) fn before(&self, line: usize) -> Collection {
-        let mut state = Collection::default();
-        let end = self.holding.iter().position(|held| *held == line).unwrap_or(0);
-        self.fold(&mut state, &self.holding[..end]);
-        state
+    /// The holding lines from the `first` up to the `end`, each with the collection as it stood
+    /// before it.
+    pub(crate) fn told(
+        &self,
+        first: usize,
+        end: usize,
+        mut tell: impl FnMut(usize, &Collection),
+    ) {
+        let near = self.remembered.iter().rev().find(|(after, _)| *after <= first);
+        let (after, mut state) = near.cloned().unwrap_or_default();
+        for (at, &line) in self.holding.iter().enumerate().take(end).skip(after) {
+            if at >= first {
+                tell(line, &state);
+            }
+            self.fold(&mut state, &[line]);
+        }
+    }
+
+    /// At most so many lines that were undone, the one that comes back first at the front, each
+    /// with the collection as it would stand before it.
+    pub(crate) fn told_undone(&self, most: usize, mut tell: impl FnMut(usize, &Collection)) {
+        let mut state = self.now.clone();
+        for &line in self.undone.iter().rev().take(most) {
+            tell(line, &state);
+            self.fold(&mut state, &[line]);
+        }
     }
 }

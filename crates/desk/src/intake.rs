@@ -171,7 +171,7 @@ fn records(rows: &[Vec<String>]) -> Vec<(String, BTreeMap<String, String>)> {
 }
 
 /// `blade length (mm)` is a name and a unit.
-fn name_and_unit(heading: &str) -> (&str, Option<&str>) {
+pub(crate) fn name_and_unit(heading: &str) -> (&str, Option<&str>) {
     let parts = heading.strip_suffix(')').and_then(|rest| rest.rsplit_once('('));
     match parts {
         Some((name, unit)) if !name.trim().is_empty() && !unit.trim().is_empty() => {

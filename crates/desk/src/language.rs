@@ -15,9 +15,9 @@ use unic_langid::LanguageIdentifier;
 pub const LANGUAGES: [(&str, &str); 1] = [("en", "English")];
 
 /// The message files of each language, screen by screen.
-const FILES: [&[&str]; 1] = [&EN];
+const FILES: [&[&str]; 1] = [EN];
 
-const EN: [&str; 13] = [
+const EN: &[&str] = &[
     include_str!("../messages/en/frame.ftl"),
     include_str!("../messages/en/host.ftl"),
     include_str!("../messages/en/finds.ftl"),
@@ -26,6 +26,7 @@ const EN: [&str; 13] = [
     include_str!("../messages/en/newcomer.ftl"),
     include_str!("../messages/en/table.ftl"),
     include_str!("../messages/en/key.ftl"),
+    include_str!("../messages/en/amounts.ftl"),
     include_str!("../messages/en/words.ftl"),
     include_str!("../messages/en/try_it.ftl"),
     include_str!("../messages/en/print.ftl"),

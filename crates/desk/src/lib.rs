@@ -13,9 +13,17 @@
 //!          └────────── history ◄──────────── catch_up ◄────────────────────────┘
 //! ```
 //!
+//! **Long work** (is this key the best there is?) is a value that the host steps: whenever no
+//! request waits it calls [`Desk::work_on`] with a few hundred heaps, which takes some
+//! milliseconds, until that returns None or says that it is over. A request between two steps
+//! sees how far it has come, and may stop it; an edit ends it, since the question is another
+//! then. A host that never calls it loses nothing but time: the page that shows the progress
+//! takes a step itself.
+//!
 //! It decides no rule of botany or of keys: `exchange` reads cells, `build` finds keys, `check`
 //! says what is wrong with them, `press` puts them into words and on paper.
 
+mod amounts;
 mod asking;
 mod collection;
 mod history;
@@ -25,10 +33,12 @@ mod language;
 mod layer;
 mod pages;
 mod pictures;
+mod pressed;
 mod reply;
 mod request;
 mod routes;
 mod said;
+mod work;
 mod worked;
 
 use spinney_exchange::journal::{self, LineError};
@@ -41,6 +51,7 @@ pub use language::LANGUAGES;
 pub use pages::host::Trouble;
 pub use reply::{Page, Reply};
 pub use request::{Method, Request, Upload};
+pub use work::Progress;
 
 /// One collection on the desk.
 #[derive(Default)]

@@ -12,6 +12,7 @@ pub(crate) fn done(t: Tongue, before: &Collection, done: &Done) -> String {
     match done {
         Done::Undo => t.say("said-undo"),
         Done::Redo => t.say("said-redo"),
+        Done::HoldFirst(_) => t.say("said-hold"),
         Done::Version(name) => t.with("said-version", &[("name", name)]),
         Done::Edits(edits) => match edits.as_slice() {
             [] => t.say("said-nothing"),
@@ -22,6 +23,9 @@ pub(crate) fn done(t: Tongue, before: &Collection, done: &Done) -> String {
 }
 
 fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
+    if let Edit::BackTo(_) = first {
+        return one(t, before, first);
+    }
     let kinds = |edit: &Edit| matches!(edit, Edit::AddKind(..));
     let added = usize::from(kinds(first)) + rest.iter().filter(|edit| kinds(edit)).count();
     if added > 1 {
@@ -119,6 +123,7 @@ fn of_key(t: Tongue, before: &Collection, edit: &Edit) -> String {
             };
             t.with(message, &[("kind", &before.name(*kind))])
         }
+        Edit::BackTo(name) => t.with("said-back-to", &[("name", name)]),
         _ => t.say("said-nothing"),
     }
 }

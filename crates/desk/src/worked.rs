@@ -3,7 +3,7 @@
 //! From a collection to derived values, each worked out once and kept until an edit. Nothing
 //! here is a fact: all of it can be thrown away and worked out again.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use spinney_build::{Budget, Search};
@@ -17,16 +17,24 @@ use spinney_press::wording;
 use crate::collection::{Collection, Drawn};
 use crate::laid::Laid;
 use crate::layer::Layer;
+use crate::pressed::Pressed;
+use crate::work::Work;
 
 /// Heaps that a page may take apart while a person waits: 5 to 20 ms of work. What is not
 /// proved by then is shown as the best so far.
-const HEAPS_A_PAGE: u64 = 600;
+pub(crate) const HEAPS_A_PAGE: u64 = 600;
 
 /// What was worked out since the last edit.
 #[derive(Default)]
 pub(crate) struct Worked {
     laid: Option<Option<Arc<Laid>>>,
     keys: BTreeMap<KeyId, Option<Arc<Made>>>,
+    /// Long work that somebody started.
+    pub(crate) work: Option<Work>,
+    /// The sheet that was looked at last.
+    pub(crate) pressed: Option<Pressed>,
+    /// The pictures that the host was asked for last.
+    pub(crate) asked_for: Option<BTreeSet<String>>,
 }
 
 /// A key that was made, with what can be said of it.
@@ -65,21 +73,40 @@ impl Worked {
         self.keys.insert(id, made.clone());
         made
     }
+
+    /// A key that long work has found takes the place of the one that a page had time for.
+    pub(crate) fn found(&mut self, id: KeyId, made: Made) {
+        self.keys.insert(id, Some(Arc::new(made)));
+    }
 }
 
 /// Makes a key from what people fixed: as they drew it, or finished by the machine.
 pub(crate) fn make(collection: &Collection, laid: &Laid, drawn: &Drawn) -> Option<Made> {
     let layer = Layer::of(collection, laid, drawn)?;
-    let settings = Settings { pupils_wrote_it: !drawn.finished(), ..Settings::default() };
-    let (mut key, claim, refused, reasons) = if drawn.finished() {
-        let mut search = Search::new(&layer.matrix, &layer.wishes);
-        search.step(HEAPS_A_PAGE);
-        let built = search.finish();
-        let reasons = search.explain(&built.key, Budget { heaps: HEAPS_A_PAGE });
-        (built.key, Some(built.claim), built.refused, reasons)
-    } else {
-        (as_drawn(&layer), None, Vec::new(), Vec::new())
-    };
+    if !drawn.finished() {
+        let key = as_drawn(&layer);
+        return Some(made(layer, drawn, key, None, Vec::new(), Vec::new()));
+    }
+    let mut search = Search::new(&layer.matrix, &layer.wishes);
+    search.step(HEAPS_A_PAGE);
+    Some(found(layer, drawn, &mut search))
+}
+
+/// The key that a search has found so far.
+pub(crate) fn found(layer: Layer, drawn: &Drawn, search: &mut Search) -> Made {
+    let built = search.finish();
+    let reasons = search.explain(&built.key, Budget { heaps: HEAPS_A_PAGE });
+    made(layer, drawn, built.key, Some(built.claim), built.refused, reasons)
+}
+
+fn made(
+    layer: Layer,
+    drawn: &Drawn,
+    mut key: Key,
+    claim: Option<Claim>,
+    refused: Vec<Refusal>,
+    reasons: Vec<Reasons>,
+) -> Made {
     wording::put_words(&mut key, &layer.matrix);
     let places = places(&key);
     for couplet in &mut key.couplets {
@@ -92,8 +119,9 @@ pub(crate) fn make(collection: &Collection, laid: &Laid, drawn: &Drawn) -> Optio
             couplet.wording = Wording::Question(question.words.clone());
         }
     }
+    let settings = Settings { pupils_wrote_it: !drawn.finished(), ..Settings::default() };
     let opinion = spinney_check::check(&layer.matrix, &key, claim.as_ref(), &settings);
-    Some(Made { layer, key, claim, opinion, refused, reasons, places })
+    Made { layer, key, claim, opinion, refused, reasons, places }
 }
 
 impl Made {

@@ -38,7 +38,15 @@ pub struct Bundle {
 
 impl Bundle {
     /// Packs it. The same collection gives the same bytes.
-    pub fn pack(&self) -> Vec<u8> {
+    ///
+    /// **Errors**: it is larger than what would be unpacked again.
+    pub fn pack(&self) -> Result<Vec<u8>, BundleError> {
+        let sizes =
+            self.pictures.values().chain(&self.lines).map(|bytes| bytes.len() as u64 + 1);
+        let large = self.pictures.values().any(|bytes| bytes.len() as u64 > LARGEST_PICTURE);
+        if large || sizes.sum::<u64>() > MOST || self.pictures.len() + 2 > MOST_FILES {
+            return Err(BundleError::TooLarge);
+        }
         let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
         let text = self.lines.iter().flat_map(|line| line.iter().copied().chain([b'\n']));
         let text: Vec<u8> = text.collect();
@@ -56,7 +64,7 @@ impl Bundle {
         for (hash, bytes) in &self.pictures {
             put(&format!("{PICTURES}{hash}"), bytes, CompressionMethod::Stored);
         }
-        zip.finish().expect("writing into memory does not fail").into_inner()
+        Ok(zip.finish().expect("writing into memory does not fail").into_inner())
     }
 
     /// Unpacks a bundle.
@@ -132,7 +140,7 @@ impl BundleError {
     pub fn remedy(&self) -> &'static str {
         match self {
             Self::NotABundle => "Give a file that “spinney pack” has made.",
-            Self::TooLarge => "Pack it anew from the collection; do not change it by hand.",
+            Self::TooLarge => "Copy the collection's own file instead, or take pictures out.",
             Self::Damaged => "Fetch it once more: it was cut off or changed on the way.",
         }
     }
@@ -142,7 +150,7 @@ impl fmt::Display for BundleError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
             Self::NotABundle => "This is no packed collection.",
-            Self::TooLarge => "This unpacks to far more than any collection.",
+            Self::TooLarge => "This is larger than a packed collection may be.",
             Self::Damaged => "This packed collection is damaged.",
         })
     }

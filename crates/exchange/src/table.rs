@@ -26,12 +26,15 @@ mod phrase;
 mod ratios;
 mod read_right;
 mod report;
+mod retyped;
 mod second_sheet;
 mod separated;
 mod sheets;
 mod source;
 mod workbook;
 mod write;
+
+pub use retyped::{either, renamed};
 
 pub(crate) use characters_sheet::HEADINGS as CHARACTER_HEADINGS;
 pub(crate) use kinds_sheet::HEADINGS as KIND_HEADINGS;

@@ -202,7 +202,7 @@ impl Instrument {
     pub const ALL: [Self; 3] = [Self::Eyes, Self::Lens, Self::Ruler];
 
     /// The word people type and read.
-    pub fn word(self) -> &'static str {
+    pub const fn word(self) -> &'static str {
         match self {
             Self::Eyes => "eyes",
             Self::Lens => "lens",

@@ -28,6 +28,9 @@ pub enum Done {
     Undo,
     /// The line that was undone last holds again.
     Redo,
+    /// Of the lines that hold, followed by those that were undone and can come back, the first
+    /// so many hold: undo or redo to a place in the list of what was done.
+    HoldFirst(u64),
     /// The collection as it stands gets a name: `tried with class 4, 12 October`.
     Version(String),
 }
@@ -118,4 +121,6 @@ pub enum Edit {
         /// Where it was put.
         side: Option<Side>,
     },
+    /// Changes nothing: says that the changes beside it go back to a state with this name.
+    BackTo(String),
 }

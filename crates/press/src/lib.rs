@@ -12,6 +12,7 @@ pub mod page;
 pub mod pdf;
 mod setting;
 pub mod sheet;
+pub mod svg;
 pub mod today;
 pub mod try_out;
 pub mod wording;

@@ -1,5 +1,5 @@
 //! Appends lines to a collection until somebody kills it, and says each number once the line
-//! is acknowledged. `tests/killed.rs` and `bench/store` start it.
+//! is acknowledged. `tests/killed.rs` starts it.
 
 use std::io::Write;
 use std::path::PathBuf;
@@ -14,10 +14,10 @@ fn main() {
     loop {
         let line = format!("line {} {}", head + 1, "x".repeat(100 + (head % 900) as usize));
         let pictures: &[Vec<u8>] =
-            if head % 7 == 0 { &[vec![head as u8; 40_000]] } else { &[] };
+            if head.is_multiple_of(7) { &[vec![head as u8; 40_000]] } else { &[] };
         // What is being written is said first, so that a kill in the middle can be counted.
-        let _ = write!(told, "begin {}\n", head + 1).and_then(|()| told.flush());
+        let _ = writeln!(told, "begin {}", head + 1).and_then(|()| told.flush());
         head = store.append(head, &[line.into_bytes()], pictures).expect("it can be written");
-        let _ = write!(told, "kept {head}\n").and_then(|()| told.flush());
+        let _ = writeln!(told, "kept {head}").and_then(|()| told.flush());
     }
 }

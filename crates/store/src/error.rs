@@ -36,6 +36,19 @@ pub enum StoreError {
 impl StoreError {
     pub(crate) fn of(path: &Path, error: &rusqlite::Error) -> Self {
         let path = path.to_owned();
+        // Our statements are always the same: where one does not fit, the tables are not ours.
+        let unfit = match error {
+            rusqlite::Error::SqliteFailure(failure, _) => failure.extended_code == 1,
+            rusqlite::Error::SqlInputError { .. } => true,
+            rusqlite::Error::QueryReturnedNoRows
+            | rusqlite::Error::IntegralValueOutOfRange(..)
+            | rusqlite::Error::FromSqlConversionFailure(..)
+            | rusqlite::Error::InvalidColumnType(..) => true,
+            _ => false,
+        };
+        if unfit {
+            return Self::Damaged { path };
+        }
         match error.sqlite_error_code() {
             Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => Self::Locked { path },
             Some(ErrorCode::ReadOnly | ErrorCode::PermissionDenied | ErrorCode::CannotOpen) => {

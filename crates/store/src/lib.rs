@@ -11,7 +11,7 @@ mod open;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
-use rusqlite::{Connection, OptionalExtension, TransactionBehavior, params};
+use rusqlite::{Connection, OptionalExtension, Transaction, TransactionBehavior, params};
 
 pub use error::StoreError;
 pub use hash::Hash;
@@ -60,16 +60,17 @@ impl Store {
     /// **Errors**: [`StoreError::Rewritten`] if another program has removed something for good
     /// since this was opened: open it anew.
     pub fn head(&self) -> Result<u64, StoreError> {
-        self.same_epoch()?;
-        self.last(&self.connection)
+        let look = self.look()?;
+        last_of(&look).map_err(|error| StoreError::of(&self.path, &error))
     }
 
     /// The lines after a number, in order.
     pub fn rows(&self, after: u64) -> Result<Vec<Row>, StoreError> {
-        self.same_epoch()?;
+        let look = self.look()?;
         let wrong = |error| StoreError::of(&self.path, &error);
-        let mut query = self
-            .connection
+        // SQLite counts no further than this.
+        let after = after.min(i64::MAX as u64);
+        let mut query = look
             .prepare_cached(
                 "SELECT number, line FROM journal WHERE number > ?1 ORDER BY number",
             )
@@ -122,22 +123,25 @@ impl Store {
     }
 
     /// The bytes of a picture; None: it is not here.
+    ///
+    /// **Errors**: [`StoreError::Damaged`] if its bytes are not what its name says.
     pub fn picture(&self, hash: Hash) -> Result<Option<Vec<u8>>, StoreError> {
-        self.connection
+        let picture: Option<Vec<u8>> = self
+            .connection
             .prepare_cached("SELECT bytes FROM pictures WHERE hash = ?1")
             .and_then(|mut query| query.query_row([hash.bytes()], |row| row.get(0)).optional())
-            .map_err(|error| StoreError::of(&self.path, &error))
+            .map_err(|error| StoreError::of(&self.path, &error))?;
+        match picture {
+            Some(bytes) if Hash::of(&bytes) != hash => {
+                Err(StoreError::Damaged { path: self.path.clone() })
+            }
+            picture => Ok(picture),
+        }
     }
 
     /// The hashes of all pictures, in their order.
     pub fn pictures(&self) -> Result<Vec<Hash>, StoreError> {
-        let wrong = |error| StoreError::of(&self.path, &error);
-        let mut query = self
-            .connection
-            .prepare_cached("SELECT hash FROM pictures ORDER BY hash")
-            .map_err(wrong)?;
-        let hashes = query.query_map([], |row| row.get::<_, [u8; 32]>(0)).map_err(wrong)?;
-        hashes.map(|hash| hash.map(Hash::from_bytes)).collect::<Result<_, _>>().map_err(wrong)
+        hashes_of(&self.connection).map_err(|error| StoreError::of(&self.path, &error))
     }
 
     /// Removes for good: the journal is these lines from now on, numbered anew, and only these
@@ -153,8 +157,6 @@ impl Store {
     ) -> Result<u64, StoreError> {
         let path = self.path.clone();
         let wrong = |error| StoreError::of(&path, &error);
-        let gone: Vec<Hash> =
-            self.pictures()?.into_iter().filter(|hash| !keep.contains(hash)).collect();
         let epoch = self.epoch;
         let transaction = self
             .connection
@@ -168,6 +170,9 @@ impl Store {
             return Err(StoreError::Moved { head: last });
         }
         transaction.execute("DELETE FROM journal", []).map_err(wrong)?;
+        // Asked in here: a picture may have come without a line since the caller looked.
+        let mut gone = hashes_of(&transaction).map_err(wrong)?;
+        gone.retain(|hash| !keep.contains(hash));
         for hash in gone {
             transaction
                 .execute("DELETE FROM pictures WHERE hash = ?1", [hash.bytes()])
@@ -179,7 +184,10 @@ impl Store {
             .map_err(wrong)?;
         transaction.commit().map_err(wrong)?;
         self.epoch = epoch + 1;
-        self.connection.execute_batch("VACUUM").map_err(wrong)?;
+        // What goes was written over before the line above returned. Packing only makes the
+        // file smaller: if another program or a full disk stops it, the removal is done all the
+        // same, and must not be reported as one that was not.
+        let _ = self.connection.execute_batch("VACUUM");
         Ok(rows.len() as u64)
     }
 
@@ -191,14 +199,13 @@ impl Store {
             .map_err(wrong)
     }
 
-    fn same_epoch(&self) -> Result<(), StoreError> {
-        let now = open::epoch(&self.connection);
-        let now = now.map_err(|error| StoreError::of(&self.path, &error))?;
-        if now == self.epoch { Ok(()) } else { Err(StoreError::Rewritten) }
-    }
-
-    fn last(&self, connection: &Connection) -> Result<u64, StoreError> {
-        last_of(connection).map_err(|error| StoreError::of(&self.path, &error))
+    /// One unchanging view of the file, so that nothing is removed between asking whether it
+    /// is still the journal that was opened and reading it.
+    fn look(&self) -> Result<Transaction<'_>, StoreError> {
+        let wrong = |error| StoreError::of(&self.path, &error);
+        let look = self.connection.unchecked_transaction().map_err(wrong)?;
+        let now = open::epoch(&look).map_err(wrong)?;
+        if now == self.epoch { Ok(look) } else { Err(StoreError::Rewritten) }
     }
 }
 
@@ -206,7 +213,13 @@ fn last_of(connection: &Connection) -> rusqlite::Result<u64> {
     let last: i64 = connection
         .prepare_cached("SELECT COALESCE(MAX(number), 0) FROM journal")?
         .query_row([], |row| row.get(0))?;
-    Ok(last as u64)
+    u64::try_from(last).map_err(|_| rusqlite::Error::IntegralValueOutOfRange(0, last))
+}
+
+fn hashes_of(connection: &Connection) -> rusqlite::Result<Vec<Hash>> {
+    let mut query = connection.prepare_cached("SELECT hash FROM pictures ORDER BY hash")?;
+    let hashes = query.query_map([], |row| row.get::<_, [u8; 32]>(0))?;
+    hashes.map(|hash| hash.map(Hash::from_bytes)).collect()
 }
 
 fn write_rows(connection: &Connection, head: u64, rows: &[Vec<u8>]) -> rusqlite::Result<()> {

@@ -5,6 +5,7 @@ use std::io::ErrorKind;
 use std::path::Path;
 use std::time::Duration;
 
+use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags};
 
 use crate::{Store, StoreError};
@@ -27,6 +28,8 @@ pub(crate) fn create(path: &Path) -> Result<Store, StoreError> {
     // The file is claimed before anything is written, so that two programs cannot both make it.
     match OpenOptions::new().write(true).create_new(true).open(path) {
         Ok(_) => {}
+        // An empty file is what is left of a beginning that was cut off.
+        Err(error) if error.kind() == ErrorKind::AlreadyExists && is_empty(path) => {}
         Err(error) if error.kind() == ErrorKind::AlreadyExists => {
             return Err(StoreError::Exists { path: path.to_owned() });
         }
@@ -79,14 +82,27 @@ pub(crate) fn epoch(connection: &Connection) -> rusqlite::Result<i64> {
         .query_row([], |row| row.get(0))
 }
 
+fn is_empty(path: &Path) -> bool {
+    fs::metadata(path).is_ok_and(|file| file.is_file() && file.len() == 0)
+}
+
 fn connect(path: &Path) -> rusqlite::Result<Connection> {
     let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
     let connection = Connection::open_with_flags(path, flags)?;
     connection.busy_timeout(PATIENCE)?;
-    // EXTRA is FULL, and the folder is synced too once the rollback journal is gone.
+    // A file from elsewhere may hold triggers and views; ours has none.
+    for (config, on) in [
+        (DbConfig::SQLITE_DBCONFIG_DEFENSIVE, true),
+        (DbConfig::SQLITE_DBCONFIG_ENABLE_TRIGGER, false),
+        (DbConfig::SQLITE_DBCONFIG_ENABLE_VIEW, false),
+    ] {
+        connection.set_db_config(config, on)?;
+    }
+    // EXTRA is FULL, and the folder is synced too once the rollback journal is gone. On a Mac
+    // only a full fsync empties the drive's own cache.
     connection.execute_batch(
         "PRAGMA journal_mode = DELETE; PRAGMA synchronous = EXTRA; PRAGMA secure_delete = ON; \
-         PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON;",
+         PRAGMA fullfsync = ON; PRAGMA trusted_schema = OFF; PRAGMA cell_size_check = ON;",
     )?;
     Ok(connection)
 }

@@ -2,8 +2,8 @@
 
 answer-yes = yes
 answer-no = no
-answer-varies = it varies
-answer-middle = back to the middle
+answer-varies = varies
+answer-middle = middle
 heaps-no-finds = First the finds: lay them out, then sort them into two heaps.
 heaps-empty = Lay all finds on the table. What is the difference between these and those? Begin with one question, and sort them into a yes heap and a no heap.
 heaps-whose = Whose key is it?
@@ -38,6 +38,7 @@ heaps-more-offers = { $count ->
 }
 heaps-no-table = As soon as the table says something of these kinds, questions are offered here.
 heaps-cheapest = the shortest way
+heaps-hardly = hardly longer
 heaps-price = { $price } questions more a leaf
 heaps-price-least = at least { $price } questions more a leaf
 heaps-split = { $yes } say yes, { $no } say no

@@ -1,1 +1,132 @@
-### Messages: key.
+### Key.
+
+key-title = Key
+key-no-finds = First the finds: a key needs kinds to tell apart.
+key-none-yet = There is no key yet. Spinney can find one from the table, or your group makes its own from two heaps.
+key-no-kinds = The kinds that this key was made for are not there any more.
+key-no-question = This key has no question yet. Begin with two heaps, or let it be found from the table.
+key-to-heaps = To the heaps
+key-name = What is the key called?
+key-name-example = Hedge walk, class 4
+key-group = Whose is it? (a group's colour or number, never a child's name)
+key-group-example = Group Blue
+key-start = Begin another key
+key-start-finished = Find a key from the table
+key-start-empty = Begin with two heaps
+key-others = { $count ->
+    [0] Begin another key
+    [one] One other key, or a new one
+   *[other] { $count } other keys, or a new one
+}
+key-compare-with = side by side
+key-looks = How to look at it
+key-as-list = As questions
+key-as-tree = As a tree
+key-question = Question
+key-kept = kept
+key-go-to = go to question { $number }
+key-together = stay together
+key-nobody = nobody comes out here
+key-change = Change
+key-close = Done with this question
+key-see-heaps = See its heaps
+key-second-look = A second look:
+key-second-same = must come to the same answer.
+key-second-opposite = must come to the other answer.
+key-words = The question in your words
+key-reword = Take these words
+key-swap-title = Exchange yes and no
+key-swap-words = The question that asks for the others
+key-swap = Exchange yes and no
+key-keep = Keep this question
+key-keep-why = It stays, and so do the questions above it, whatever else changes.
+key-let-go = Let it go
+key-let-go-why = This question, and those below it that you kept, may be others again.
+key-ranges = What was measured: { $character }
+key-number = Yes means: this much or more, or less than this
+key-move = Move the line here
+key-gap = The shaded band is { $gap } to each side: nearer than that, two people with rulers come to two answers.
+key-not-measured = not measured
+key-no-number = That is not a number.
+key-no-count = That is not a whole number.
+key-no-number-remedy = Choose a number that lies between the bars, such as one in the middle of the space between two of them.
+key-inside = This number lies inside the range of { $kinds }: some of them would say yes and some no.
+key-inside-remedy = Take a number that lies between the bars.
+key-not-of-table = This question is about two columns at once, so its number cannot be moved here.
+key-not-of-table-remedy = Write the ratio into the table as a column of its own, then ask about that.
+key-instead = { $count ->
+    [0] Ask something else here
+    [one] Ask something else here: 1 question
+   *[other] Ask something else here: { $count } questions
+}
+key-instead-none = The table has no other question that would do here.
+key-instead-more = { $count ->
+    [one] One more costs more than these.
+   *[other] { $count } more cost more than these.
+}
+key-size = { $count ->
+    [0] No question yet
+    [one] 1 question for { $kinds } kinds
+   *[other] { $count } questions for { $kinds } kinds
+}
+key-mean = about { $mean } questions a leaf
+key-longest = { $count ->
+    [one] never more than 1 question
+   *[other] never more than { $count } questions
+}
+key-as-drawn = As your group made it.
+key-finish = Finish it for me
+key-unfinish = Leave it as we drew it
+key-best = No key needs fewer questions; a second opinion agrees.
+key-best-wished = No key that keeps to what you wished needs fewer questions; a second opinion agrees.
+key-best-alone = No key needs fewer questions. The table is too large for a second opinion on that.
+key-contradicted = The search says that no key needs fewer questions, but the second opinion does not agree: see what to mend.
+key-not-sure = The best so far, not yet sure: no key can do with fewer than { $least } a leaf.
+key-too-fine = The best that was found. The shares in this table are too fine to be sure.
+key-look-on = Go on looking
+key-wishes-cost = What you kept and wished for:
+key-more = More
+key-more-effort = A hard question counts for two or three, and one that takes a ruler or a lens for twice as many.
+key-more-heaps = { $count ->
+    [one] One heap was taken apart to find out.
+   *[other] { $count } heaps were taken apart to find out.
+}
+key-looking = Looking for a better key
+key-looking-more = You may go on with other things meanwhile. A change to the table or the key ends the search.
+key-looking-best = So far { $best } a leaf. No key can do with fewer than { $least }.
+key-looked = { $count ->
+    [one] One heap taken apart.
+   *[other] { $count } heaps taken apart.
+}
+key-stop = Stop, and take the best so far
+key-mend = What to mend
+key-nothing-to-mend = Nothing.
+key-mend-at = At question
+key-not-asked = “{ $words }” was kept, but cannot be asked there.
+key-take-out = Let it go
+key-why-blocked = { $kind } does not, or may not, have what it asks about, or its range lies on both sides of the number.
+key-why-alike = All kinds that come there answer it alike.
+key-why-no-state = The table has no such word any more.
+key-why-after = The question above it cannot be asked, so nobody comes here.
+key-why-left-out = It is among what this key never asks, or cannot be seen on what is in the hand.
+key-why-never = Nothing in the table does it.
+key-for-what = What this key is for
+key-hand = What is in the hand?
+key-any-hand = anything
+key-season = When?
+key-any-season = any time
+key-never = Never ask about
+key-describe = Take this
+key-remove = Put this key away
+key-remove-more = “What we did” brings it back.
+key-compare = Two keys side by side
+key-compare-too-few = Two keys are needed to lay them side by side.
+key-compare-button = Lay side by side
+key-one = One key
+key-other = The other
+key-open = Open it
+key-row-questions = Questions
+key-row-mean = About how many a leaf
+key-row-longest = On the longest way
+key-row-mend = To mend
+key-cannot-say = cannot be said yet

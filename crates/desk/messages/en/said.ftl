@@ -2,6 +2,8 @@
 
 said-undo = Undone
 said-redo = Done again
+said-hold = Went to another place in the list
+said-back-to = Back to the state named “{ $name }”
 said-version = Named this state “{ $name }”
 said-nothing = Nothing changed
 said-kinds = { $count } kinds were added

@@ -1,1 +1,33 @@
-### Messages: try_it.
+### Try the key.
+
+try-no-key = There is no key to try yet.
+try-found = What did you find?
+try-need = You need { $part }.
+try-how = Read the question. Look at several, not only one. Measure, do not guess. At the end, read the sentence: it must fit.
+try-care = Take care
+try-before-touch = Before you touch: it may still be one of these.
+try-begin = Begin
+try-other-key = Try another key
+try-ways = Back and out
+try-back = Back
+try-leave = Leave
+try-step = Question { $number }
+try-which = Which of these two fits?
+try-cannot-tell = I can't tell: go both ways
+try-could-not = could not tell
+try-possible = { $count ->
+    [one] It may still be 1 kind
+   *[other] It may still be one of { $count } kinds
+}
+try-words = The words
+try-not-confused = Not to be confused with { $other }
+try-trail = Your answers
+try-nobody = Nothing that we know comes out here
+try-is-it = It comes out as
+try-compare = Both ways: compare these, and see which fits
+try-one-of = It is one of these: this key does not tell them apart
+try-newcomer = Perhaps it is a newcomer.
+try-newcomer-how = Bring it in
+try-confirm = Does this fit?
+try-another = Try another find
+try-not-it = It does not fit: go back

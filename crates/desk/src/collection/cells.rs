@@ -5,6 +5,7 @@
 
 use std::collections::BTreeMap;
 
+use spinney_exchange::table;
 use spinney_model::{CharacterId, KindId};
 
 /// Who says what of which kind in which character; the source without a name decides.
@@ -58,7 +59,7 @@ impl Cells {
         for ((_, at), said) in &mut self.0 {
             if *at == character {
                 for text in said.values_mut() {
-                    *text = renamed(text, from, to);
+                    *text = table::renamed(text, from, to);
                 }
             }
         }
@@ -92,6 +93,23 @@ impl Cells {
         said.map(|(source, text)| (source.as_str(), text.as_str())).collect()
     }
 
+    /// Everything that anybody says: whose cell it is, and who says it.
+    pub(super) fn all(&self) -> impl Iterator<Item = ((KindId, CharacterId), &str)> {
+        let cells = self.0.iter();
+        cells.flat_map(|(at, said)| said.keys().map(move |source| (*at, source.as_str())))
+    }
+
+    /// Lets go of all other cells.
+    pub(super) fn keep(&mut self, stays: impl Fn(KindId, CharacterId) -> bool) {
+        self.0.retain(|(kind, at), _| stays(*kind, *at));
+    }
+
+    /// Everybody who has a view of their own, in the order of the alphabet.
+    pub(crate) fn who(&self) -> std::collections::BTreeSet<&str> {
+        let named = self.0.values().flat_map(BTreeMap::keys);
+        named.map(String::as_str).filter(|source| !source.is_empty()).collect()
+    }
+
     /// Cells whose sources do not agree.
     pub(crate) fn contradictions(
         &self,
@@ -106,30 +124,4 @@ impl Cells {
 /// Whether two people typed the same thing.
 fn same(one: &str, other: &str) -> bool {
     one.trim().to_lowercase() == other.trim().to_lowercase()
-}
-
-/// A word replaced where it stands as a whole between `or`, commas and semicolons.
-pub(super) fn renamed(text: &str, from: &str, to: &str) -> String {
-    let mut out = String::new();
-    let mut rest = text;
-    loop {
-        let end = [" or ", ",", ";"]
-            .iter()
-            .filter_map(|mark| rest.find(mark).map(|at| (at, mark.len())))
-            .min();
-        let (part, mark) = match end {
-            Some((at, length)) => (&rest[..at], &rest[at..at + length]),
-            None => (rest, ""),
-        };
-        let word = part.trim();
-        match word == from {
-            true => out.push_str(&part.replacen(word, to, 1)),
-            false => out.push_str(part),
-        }
-        out.push_str(mark);
-        rest = &rest[part.len() + mark.len()..];
-        if end.is_none() {
-            return out;
-        }
-    }
 }

@@ -28,10 +28,11 @@ const LOOK: [&str; 12] = [
 ];
 
 /// The scripts; every page works without them.
-const SCRIPTS: [(&str, &str); 4] = [
+const SCRIPTS: [(&str, &str); 5] = [
     ("hand.js", include_str!("../../assets/hand/hand.js")),
     ("heaps.js", include_str!("../../assets/hand/heaps.js")),
     ("table.js", include_str!("../../assets/hand/table.js")),
+    ("key.js", include_str!("../../assets/hand/key.js")),
     ("finds.js", include_str!("../../assets/hand/finds.js")),
 ];
 

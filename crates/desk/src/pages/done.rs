@@ -1,4 +1,12 @@
-//! What we did: the list of what was done, undo to anywhere, named versions.
+//! What we did: the list of what was done, undo to anywhere in it, named states, and what
+//! changed in a key between two of them.
+//!
+//! Everything here is an edit like any other: undo takes it back too.
+
+mod between;
+mod compare;
+mod version;
+mod when;
 
 use maud::{Markup, html};
 use spinney_model::Done;
@@ -10,51 +18,122 @@ use crate::{Desk, Method, said};
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/done", Handler::Show(show)),
+    (Method::Get, "/done/between", Handler::Show(between::show)),
+    (Method::Get, "/done/version/{n}", Handler::Show(version::show)),
     (Method::Post, "/do/undo", Handler::Do(undo)),
     (Method::Post, "/do/redo", Handler::Do(redo)),
-    (Method::Post, "/do/version", Handler::Do(version)),
+    (Method::Post, "/do/hold-to", Handler::Do(hold_to)),
+    (Method::Post, "/do/version", Handler::Do(version::name)),
+    (Method::Post, "/do/back-to-version", Handler::Do(version::go_back)),
 ];
 
-/// The longest name of a version, in letters.
-const LONGEST_NAME: usize = 200;
-/// So many lines are shown; older ones are counted.
-const LINES_SHOWN: usize = 200;
+/// So many things stand on a page; older ones on the next.
+const A_PAGE: usize = 100;
 
 fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
-    let history = &desk.history;
-    let holding = &history.holding;
-    let shown = holding.len().saturating_sub(LINES_SHOWN);
+    let held = desk.history.holding.len();
+    let end = asked.request.asked("before").parse().unwrap_or(held).min(held);
+    let first = end.saturating_sub(A_PAGE);
     let work = html! {
         h1 { (t.say("nav-done")) }
-        @if holding.is_empty() { p.empty { (t.say("done-empty")) } }
-        ol.deeds reversed start=(holding.len()) {
-            @for line in holding[shown..].iter().rev() {
-                li dir="auto" { (said::done(t, &history.now, &history.entries[*line].done)) }
-            }
+        @if held == 0 && desk.history.undone.is_empty() {
+            p.empty { (t.say("done-empty")) }
         }
-        @if shown > 0 { p { (t.count("done-older", shown)) } }
+        @if end == held { (undone(desk, asked)) }
+        @if held > 0 {
+            h2 { (t.say("done-list")) }
+            (list(desk, asked, first, end))
+            (pages(desk, asked, first, end))
+        }
     };
-    let margin = versions(desk, asked);
+    let margin = version::list(desk, asked);
     let parts =
         Parts { margin: Some(margin), ..Parts::new(Screen::Done, t.say("nav-done"), work) };
     frame::shown(desk, asked, &parts)
 }
 
-fn versions(desk: &Desk, asked: &Asked<'_>) -> Markup {
+/// What holds, the latest on top, each with a way back to just after it.
+fn list(desk: &Desk, asked: &Asked<'_>, first: usize, end: usize) -> Markup {
     let t = asked.tongue;
+    let history = &desk.history;
+    let mut deeds = Vec::new();
+    let now = asked.request.at;
+    history.told(first, end, |line, before| {
+        let entry = &history.entries[line];
+        deeds.push((said::done(t, before, &entry.done), entry.at));
+    });
+    let held = history.holding.len();
     html! {
-        h2 { (t.say("done-versions")) }
-        ul {
-            @for version in desk.history.versions.iter().rev() {
-                li dir="auto" { (version.name) }
+        ol.deeds reversed start=(end) {
+            @for (n, (sentence, at)) in deeds.iter().enumerate().rev() {
+                @let place = first + n + 1;
+                li {
+                    p.what dir="auto" { (sentence) }
+                    p.quiet { (when::when(t, *at, now)) }
+                    @if place < held {
+                        (to_place(desk, place, &t.count("done-undo-after", held - place)))
+                    }
+                }
             }
         }
-        form method="post" action="/do/version" {
-            label for="version" { (t.say("done-name-version")) }
-            input #version name="name" maxlength=(LONGEST_NAME) required;
-            input type="hidden" name="back" value="/done";
-            button { (t.say("done-keep-version")) }
+        @if first == 0 { (to_place(desk, 0, &t.say("done-undo-all"))) }
+    }
+}
+
+/// A button that makes the first so many things hold, and no others.
+fn to_place(desk: &Desk, place: usize, words: &str) -> Markup {
+    html! {
+        form method="post" action="/do/hold-to" {
+            input type="hidden" name="place" value=(place);
+            input type="hidden" name="head" value=(desk.head());
+            button.quiet id={"to-" (place)} { (words) }
+        }
+    }
+}
+
+/// What was undone and can come back, what comes back first on top.
+fn undone(desk: &Desk, asked: &Asked<'_>) -> Markup {
+    let t = asked.tongue;
+    let history = &desk.history;
+    let held = history.holding.len();
+    let mut deeds = Vec::new();
+    history.told_undone(A_PAGE, |line, before| {
+        deeds.push(said::done(t, before, &history.entries[line].done));
+    });
+    html! {
+        @if !deeds.is_empty() {
+            h2 { (t.say("done-undone")) }
+            p.quiet { (t.say("done-undone-help")) }
+            ul.deeds.undone {
+                @for (n, sentence) in deeds.iter().enumerate() {
+                    li {
+                        p.what dir="auto" { s { (sentence) } }
+                        (to_place(desk, held + n + 1, &t.count("done-bring-back", n + 1)))
+                    }
+                }
+            }
+            @if history.undone.len() > deeds.len() {
+                p.quiet { (t.count("done-more-undone", history.undone.len() - deeds.len())) }
+            }
+        }
+    }
+}
+
+fn pages(desk: &Desk, asked: &Asked<'_>, first: usize, end: usize) -> Markup {
+    let t = asked.tongue;
+    let held = desk.history.holding.len();
+    html! {
+        @if first > 0 || end < held {
+            p.pages {
+                @if end < held {
+                    a.button href={"/done?before=" ((end + A_PAGE).min(held))} { (t.say("done-newer")) }
+                }
+                " "
+                @if first > 0 {
+                    a.button href={"/done?before=" (first)} { (t.count("done-older", first)) }
+                }
+            }
         }
     }
 }
@@ -69,8 +148,25 @@ fn redo(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     Ok(Deed { done, pictures: Vec::new(), to: asked.back("/done") })
 }
 
-fn version(_: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let name: String = asked.request.field("name").chars().take(LONGEST_NAME).collect();
-    let done = (!name.is_empty()).then_some(Done::Version(name));
-    Ok(Deed { done, pictures: Vec::new(), to: asked.back("/done") })
+/// Undo or redo to a place in the list. What another window did since the list was shown is
+/// not undone unseen.
+fn hold_to(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    let history = &desk.history;
+    if asked.request.field("head").parse() != Ok(desk.head()) {
+        return Err(Refused {
+            sentence: t.say("done-moved-on"),
+            remedy: t.say("done-moved-on-remedy"),
+        });
+    }
+    let place: Option<usize> = asked.request.field("place").parse().ok();
+    let there = |place: &usize| {
+        *place <= history.holding.len() + history.undone.len()
+            && *place != history.holding.len()
+    };
+    let done = place.filter(there).map(|place| Done::HoldFirst(place as u64));
+    Ok(Deed { done, pictures: Vec::new(), to: "/done".to_owned() })
 }
+
+#[cfg(test)]
+mod tests;

@@ -1,59 +1,140 @@
 //! Our finds: the kinds, with pictures, names, cautions, where and when they were found.
+//!
+//! All kinds as paper slips, ways to add some, and beside them where two tables disagree. Each
+//! kind has a page of its own (`kind`).
+
+mod add;
+mod deeds;
+mod disagree;
+mod drawing;
+mod kind;
+mod scene;
+mod take_table;
 
 use maud::{Markup, html};
-use spinney_model::{Edit, KindField, KindId};
+use spinney_model::{KindField, KindId, OtherName};
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
-use crate::collection::{Collection, Kind};
-use crate::laid::folded;
+use crate::collection::Kind;
+use crate::laid::Laid;
 use crate::language::Tongue;
-use crate::pictures::{self, NoPicture};
-use crate::routes::{Asked, Deed, Handler, Refused};
+use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/", Handler::Show(show)),
     (Method::Get, "/finds", Handler::Show(show)),
-    (Method::Post, "/do/add-kinds", Handler::Do(add)),
+    (Method::Get, "/finds/{kind}", Handler::Show(kind::show)),
+    (Method::Post, "/do/add-kinds", Handler::Do(add::add)),
+    (Method::Post, "/do/take-table", Handler::Do(take_table::take)),
+    (Method::Post, "/do/describe-scene", Handler::Do(scene::describe)),
+    (Method::Post, "/do/decide", Handler::Do(disagree::decide)),
+    (Method::Post, "/do/describe-kind", Handler::Do(deeds::describe)),
+    (Method::Post, "/do/add-pictures", Handler::Do(deeds::add_pictures)),
+    (Method::Post, "/do/picture-first", Handler::Do(deeds::picture_first)),
+    (Method::Post, "/do/picture-away", Handler::Do(deeds::picture_away)),
+    (Method::Post, "/do/merge-kinds", Handler::Do(deeds::merge)),
+    (Method::Post, "/do/split-kind", Handler::Do(deeds::split)),
+    (Method::Post, "/do/remove-kind", Handler::Do(deeds::take_out)),
 ];
 
 /// The longest name of a kind, in letters.
 pub(crate) const LONGEST_NAME: usize = 120;
+/// The longest of whatever else is written down about a kind, in letters: three sentences.
+pub(crate) const LONGEST_TEXT: usize = 600;
 /// The most kinds of a collection.
 pub(crate) const MOST_KINDS: usize = 2_000;
+/// The most pictures of one kind: a sheet of contact prints.
+pub(crate) const MOST_PICTURES: usize = 24;
 
 fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
+    let laid = desk.worked.laid(&desk.history.now);
     let collection = &desk.history.now;
+    let empty = collection.kinds.is_empty();
     let work = html! {
         h1 { (t.say("nav-finds")) }
-        @if collection.kinds.is_empty() { p.empty { (t.say("finds-empty")) } }
-        ul.slips {
-            @for (id, kind) in &collection.kinds { (slip(t, collection, *id, kind)) }
+        (scene::head(t, collection))
+        @if empty {
+            div.first {
+                (drawing::hand_laying_leaves())
+                p.empty { (t.say("finds-empty")) }
+            }
         }
-        (add_form(t))
+        ul.slips {
+            @for (id, kind) in &collection.kinds {
+                (slip(t, &collection.name(*id), *id, kind, laid.as_deref()))
+            }
+        }
+        (add::forms(t, empty))
     };
     let parts = Parts {
+        margin: (!empty).then(|| margin(t, desk)),
         script: Some("finds.js"),
         ..Parts::new(Screen::Finds, t.say("nav-finds"), work)
     };
     frame::shown(desk, asked, &parts)
 }
 
+fn margin(t: Tongue, desk: &Desk) -> Markup {
+    html! {
+        h2 { (t.say("finds-next")) }
+        ul.ways-on {
+            li { a href="/share-out" { (t.say("finds-share-out")) } }
+            li { a href="/newcomer" { (t.say("finds-newcomer")) } }
+            li { a href="/heaps" { (t.say("finds-to-heaps")) } }
+        }
+        (disagree::list(t, &desk.history.now))
+        p.for-good { a href="/forget" { (t.say("finds-forget")) } }
+    }
+}
+
 /// A kind as a paper slip: the picture on top, the name under it.
-fn slip(t: Tongue, collection: &Collection, id: KindId, kind: &Kind) -> Markup {
+fn slip(t: Tongue, name: &str, id: KindId, kind: &Kind, laid: Option<&Laid>) -> Markup {
+    let field = |field| kind.field(field);
+    let found = [KindField::Where, KindField::When, KindField::WhichPlant];
+    let found: Vec<&str> =
+        found.into_iter().map(field).filter(|text| !text.is_empty()).collect();
     html! {
         li.slip {
-            a href={"/finds/" (id.0)} {
+            a id={"kind-" (id.0)} href={"/finds/" (id.0)} {
                 (face(kind))
-                span.name dir="auto" { (collection.name(id)) }
+                span.name dir="auto" { (name) }
             }
-            @if !collection.is_named(id) { p.quiet { (t.say("finds-not-named")) } }
-            @let scientific = kind.field(KindField::ScientificName);
+            @if field(KindField::Name).is_empty() { p.quiet { (t.say("finds-not-named")) } }
+            @let sure = field(KindField::HowSure);
+            @if !sure.is_empty() { p.quiet dir="auto" { (sure) } }
+            @let scientific = field(KindField::ScientificName);
             @if !scientific.is_empty() { p.scientific lang="la" { (scientific) } }
-            @let caution = kind.field(KindField::Caution);
+            (other_names(names_of(laid, id)))
+            @let often = field(KindField::HowOften);
+            @if !often.is_empty() { p.quiet dir="auto" { (t.with("finds-met", &[("often", &often)])) } }
+            @if !found.is_empty() { p.quiet dir="auto" { (found.join(" · ")) } }
+            @let caution = field(KindField::Caution);
             @if !caution.is_empty() { p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) } }
+        }
+    }
+}
+
+/// Further names of a kind, as the table reads them.
+fn names_of(laid: Option<&Laid>, id: KindId) -> &[OtherName] {
+    let taxon = laid.and_then(|laid| Some(laid.matrix.taxon(laid.taxon(id)?)));
+    taxon.map_or(&[], |taxon| &taxon.other_names)
+}
+
+fn other_names(names: &[OtherName]) -> Markup {
+    html! {
+        @if !names.is_empty() {
+            p.other-names {
+                @for name in names {
+                    span lang=[name.language.as_deref()] dir="auto" {
+                        (name.name)
+                        @if let Some(language) = &name.language { " " small { "(" (language) ")" } }
+                    }
+                    " "
+                }
+            }
         }
     }
 }
@@ -66,60 +147,4 @@ pub(crate) fn face(kind: &Kind) -> Markup {
             None => span.no-picture aria-hidden="true" {},
         }
     }
-}
-
-fn add_form(t: Tongue) -> Markup {
-    html! {
-        form.add method="post" action="/do/add-kinds" enctype="multipart/form-data" {
-            h2 { (t.say("finds-add")) }
-            label for="names" { (t.say("finds-names")) }
-            textarea #names name="names" rows="4" {}
-            label for="pictures" { (t.say("finds-pictures")) }
-            input #pictures type="file" name="pictures" accept="image/jpeg,image/png" multiple;
-            button.main { (t.say("finds-add-button")) }
-        }
-    }
-}
-
-/// Adds a kind for every line, and one for every picture.
-fn add(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let collection = &desk.history.now;
-    let mut next = collection.next_kind().0;
-    let mut edits = Vec::new();
-    let mut known: Vec<String> =
-        collection.kinds.keys().map(|id| folded(&collection.name(*id))).collect();
-    for line in asked.request.field("names").lines().map(str::trim) {
-        let name: String = line.chars().take(LONGEST_NAME).collect();
-        if name.is_empty() || known.contains(&folded(&name)) {
-            continue;
-        }
-        known.push(folded(&name));
-        edits.push(Edit::AddKind(KindId(next), name));
-        next += 1;
-    }
-    let mut kept = Vec::new();
-    for file in asked.request.files.iter().filter(|file| !file.bytes.is_empty()) {
-        let picture = pictures::written_anew(&file.bytes)
-            .map_err(|why| not_a_picture(t, &file.name, why))?;
-        edits.push(Edit::AddKind(KindId(next), String::new()));
-        edits.push(Edit::AddPicture(KindId(next), pictures::name(&picture)));
-        kept.push(picture);
-        next += 1;
-    }
-    if collection.kinds.len() + edits.len() > MOST_KINDS {
-        return Err(Refused {
-            sentence: t.count("finds-too-many", MOST_KINDS),
-            remedy: t.say("finds-too-many-remedy"),
-        });
-    }
-    Ok(Deed { pictures: kept, ..Deed::edits(edits, asked.back("/finds")) })
-}
-
-pub(crate) fn not_a_picture(t: Tongue, file: &str, why: NoPicture) -> Refused {
-    let sentence = match why {
-        NoPicture::NotRead => "picture-not-read",
-        NoPicture::TooLarge => "picture-too-large",
-    };
-    Refused { sentence: t.with(sentence, &[("file", &file)]), remedy: t.say("picture-remedy") }
 }

@@ -46,6 +46,8 @@ pub(crate) struct Parts {
     pub(crate) script: Option<&'static str>,
     /// Only the work, for a pupil: no ways to other screens.
     pub(crate) bare: bool,
+    /// Without scripts the page asks for itself again after so many seconds.
+    pub(crate) again_after: Option<u32>,
 }
 
 impl Parts {
@@ -57,6 +59,7 @@ impl Parts {
             margin: None,
             script: None,
             bare: false,
+            again_after: None,
         }
     }
 }
@@ -82,6 +85,9 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 meta name="referrer" content="same-origin";
+                @if let Some(seconds) = parts.again_after {
+                    noscript { meta http-equiv="refresh" content=(seconds); }
+                }
                 title { (parts.title) " · " (collection) }
                 link rel="icon" href="data:,";
                 link rel="stylesheet" href="/assets/look.css";
@@ -167,9 +173,9 @@ pub(crate) fn here(asked: &Asked<'_>) -> String {
 fn twig() -> Markup {
     html! {
         svg.twig viewBox="0 0 48 32" aria-hidden="true" focusable="false" {
-            path d="M4 28 C16 24 28 18 42 6";
-            path d="M14 24 C10 16 12 10 18 6 C22 12 21 19 14 24 M14 24 L17.4 11";
-            path d="M26 18 C32 22 38 22 44 18 C38 12 31 13 26 18 M26 18 L39 17.6";
+            path d="M4 28 C16 24 28 18 42 6" {}
+            path d="M14 24 C10 16 12 10 18 6 C22 12 21 19 14 24 M14 24 L17.4 11" {}
+            path d="M26 18 C32 22 38 22 44 18 C38 12 31 13 26 18 M26 18 L39 17.6" {}
         }
     }
 }
@@ -212,6 +218,11 @@ pub(crate) fn key_asked(desk: &Desk, asked: &Asked<'_>) -> Option<KeyId> {
     let keys = &desk.history.now.keys;
     let wanted = asked.request.asked("key").parse().ok().map(KeyId);
     wanted.filter(|id| keys.contains_key(id)).or_else(|| keys.keys().next().copied())
+}
+
+/// Which key a form is about.
+pub(crate) fn key_of_form(asked: &Asked<'_>) -> KeyId {
+    KeyId(asked.request.field("key").parse().unwrap_or(0))
 }
 
 /// Says that there is no such page.

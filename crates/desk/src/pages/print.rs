@@ -1,5 +1,234 @@
-//! What can be printed, with a preview.
+//! Print: the sheets that there are, each with a preview of every page, and as files.
+//!
+//! From a key to a booklet for the press, and from there to PDF, pages for a phone, text and
+//! tables. The preview is drawn from the same boxes as the PDF.
 
-use super::Route;
+mod booklet;
+mod files;
+mod sheets;
 
-pub(super) const ROUTES: &[Route] = &[];
+use std::sync::Arc;
+
+use maud::{Markup, html};
+use spinney_model::KeyId;
+use spinney_press::sheet::Sheet;
+use spinney_press::{PressError, svg};
+
+use super::frame::{self, Parts, Screen};
+use super::{Route, Shown};
+use crate::language::Tongue;
+use crate::pressed::Pressed;
+use crate::routes::{Asked, Handler};
+use crate::{Desk, Method, Page};
+
+use booklet::Bound;
+use sheets::{FILES, Form, PAPERS, SHEETS, paper_asked, sheet_asked};
+
+pub(super) const ROUTES: &[Route] = &[
+    (Method::Get, "/print", Handler::Show(show)),
+    (Method::Get, "/print/{file}", Handler::Show(file)),
+];
+
+/// What is to be printed.
+struct Wanted {
+    t: Tongue,
+    key: KeyId,
+    sheet: &'static Form,
+    paper: &'static str,
+    page: usize,
+}
+
+impl Wanted {
+    fn of(desk: &Desk, asked: &Asked<'_>) -> Option<Self> {
+        let key = frame::key_asked(desk, asked)?;
+        let sheet = sheet_asked(asked.request.asked("sheet"));
+        let (paper, _) = paper_asked(asked.request.asked("paper"));
+        let page = asked.request.asked("page").parse().unwrap_or(1);
+        Some(Self { t: asked.tongue, key, sheet, paper, page })
+    }
+
+    fn address(&self, sheet: &Form, paper: &str, page: usize) -> String {
+        format!("/print?key={}&sheet={}&paper={paper}&page={page}", self.key.0, sheet.name)
+    }
+
+    fn file(&self, name: &str) -> String {
+        format!("/print/{name}?key={}&paper={}", self.key.0, self.paper)
+    }
+}
+
+fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let Some(wanted) = Wanted::of(desk, asked) else { return nothing(desk, asked) };
+    let bound = match Bound::of(desk, asked, wanted.key) {
+        Ok(Some(bound)) => bound,
+        Ok(None) => return nothing(desk, asked),
+        Err(pictures) => return Shown::NeedPictures(pictures),
+    };
+    let sheet = pressed(desk, asked, &wanted, &bound);
+    let of = sheet.pages.len();
+    let page = wanted.page.clamp(1, of.max(1));
+    let work = html! {
+        h1 { (t.say("print-title")) " · " span dir="auto" { (desk.history.now.keys[&wanted.key].name) } }
+        @if bound.draft() { div.finding.mend { p.severity { (t.say("severity-mend")) } p { (t.say("print-draft")) } } }
+        div.printing {
+            (choices(desk, &wanted))
+            (preview(&wanted, page, of))
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Print, t.say("nav-print"), work))
+}
+
+fn nothing(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let work = html! {
+        h1 { (t.say("nav-print")) }
+        p.empty { (t.say("print-no-key")) }
+        p { a.main href="/key" { (t.say("nav-key")) } }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Print, t.say("nav-print"), work))
+}
+
+/// Which key, which sheet, on what paper; and the files.
+fn choices(desk: &Desk, wanted: &Wanted) -> Markup {
+    let t = wanted.t;
+    let keys = &desk.history.now.keys;
+    html! {
+        div.choices {
+            ul.sheets {
+                @for sheet in &SHEETS {
+                    li {
+                        a href=(wanted.address(sheet, wanted.paper, 1)) id={"sheet-" (sheet.name)}
+                            aria-current=[(sheet.name == wanted.sheet.name).then_some("true")] {
+                            strong { (t.say(sheet.title)) }
+                            span.quiet { (t.say(sheet.about)) }
+                        }
+                    }
+                }
+            }
+            form.paper method="get" action="/print" {
+                input type="hidden" name="sheet" value=(wanted.sheet.name);
+                @if keys.len() > 1 {
+                    label for="print-key" { (t.say("print-key")) }
+                    select #print-key name="key" {
+                        @for (id, key) in keys {
+                            option value=(id.0) selected[*id == wanted.key] { (key.name) }
+                        }
+                    }
+                } @else { input type="hidden" name="key" value=(wanted.key.0); }
+                label for="paper" { (t.say("print-paper")) }
+                select #paper name="paper" {
+                    @for (name, _) in PAPERS { option value=(name) selected[name == wanted.paper] { (name.to_uppercase()) } }
+                }
+                button #show { (t.say("print-show")) }
+            }
+            h2 { (t.say("print-files")) }
+            ul.files {
+                @for (name, about) in FILES {
+                    li { a href=(wanted.file(name)) download { (t.say(about)) } }
+                }
+            }
+        }
+    }
+}
+
+/// One page as it will be printed, and the ways to the others.
+fn preview(wanted: &Wanted, page: usize, of: usize) -> Markup {
+    let t = wanted.t;
+    let title = t.say(wanted.sheet.title);
+    let place = t.with("print-page", &[("page", &page), ("of", &of)]);
+    let turn = |to: usize| wanted.address(wanted.sheet, wanted.paper, to);
+    let picture = format!(
+        "/print/{}.svg?key={}&paper={}&page={page}",
+        wanted.sheet.name, wanted.key.0, wanted.paper
+    );
+    html! {
+        section.preview aria-labelledby="preview-title" {
+            div.preview-head {
+                h2 #preview-title { (title) }
+                a.main #download href=(wanted.file(&format!("{}.pdf", wanted.sheet.name))) download {
+                    (t.say("print-download"))
+                }
+            }
+            nav.pages aria-label=(t.say("print-pages")) {
+                @if page > 1 { a.button #page-before href=(turn(page - 1)) { (t.say("print-before")) } }
+                span { (place) }
+                @if page < of { a.button #page-after href=(turn(page + 1)) { (t.say("print-after")) } }
+            }
+            img.page src=(picture) alt=(format!("{title}, {place}"));
+        }
+    }
+}
+
+/// The sheet that is looked at, set once and kept until something changes.
+fn pressed(desk: &mut Desk, asked: &Asked<'_>, wanted: &Wanted, bound: &Bound) -> Arc<Sheet> {
+    let (_, paper) = paper_asked(wanted.paper);
+    let from = format!(
+        "{} {} {} {} {}",
+        wanted.key.0,
+        wanted.sheet.name,
+        wanted.paper,
+        asked.request.today,
+        bound.pictures.len()
+    );
+    if let Some(pressed) = desk.worked.pressed.as_ref().filter(|pressed| pressed.from == from) {
+        return Arc::clone(&pressed.sheet);
+    }
+    let sheet = Arc::new((wanted.sheet.set)(&bound.booklet(), paper));
+    desk.worked.pressed = Some(Pressed { from, sheet: Arc::clone(&sheet) });
+    sheet
+}
+
+/// A file to keep, or the picture of a page.
+fn file(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let Some(key) = frame::key_asked(desk, asked) else { return Shown::Nothing };
+    let bound = match Bound::of(desk, asked, key) {
+        Ok(Some(bound)) => bound,
+        Ok(None) => return Shown::Nothing,
+        Err(pictures) => return Shown::NeedPictures(pictures),
+    };
+    let name = asked.parts[0];
+    let Some((stem, ending)) = name.rsplit_once('.') else { return Shown::Nothing };
+    let sheet = SHEETS.iter().find(|sheet| sheet.name == stem);
+    let (paper_name, _) = paper_asked(asked.request.asked("paper"));
+    let page = asked.request.asked("page").parse().unwrap_or(1);
+    let t = asked.tongue;
+    match (sheet, ending) {
+        (Some(sheet), "svg") => {
+            let wanted = Wanted { t, key, sheet, paper: paper_name, page };
+            let pages = &pressed(desk, asked, &wanted, &bound).pages;
+            let page = page.checked_sub(1).and_then(|page| pages.get(page));
+            page.map_or(Shown::Nothing, |page| {
+                Shown::Page(Page::of("image/svg+xml", svg::write(page).into_bytes()))
+            })
+        }
+        (Some(sheet), "pdf") => {
+            let wanted = Wanted { t, key, sheet, paper: paper_name, page };
+            let set = pressed(desk, asked, &wanted, &bound);
+            match spinney_press::pdf::write(&set) {
+                Ok(bytes) => {
+                    let name = format!("{}-{}-{paper_name}.pdf", bound.file_name(), sheet.name);
+                    Shown::Page(to_keep("application/pdf", bytes, name))
+                }
+                Err(error) => failed(desk, asked, &error),
+            }
+        }
+        _ => match files::file(&bound, name) {
+            Some((kind, bytes)) => {
+                Shown::Page(to_keep(kind, bytes, format!("{}-{name}", bound.file_name())))
+            }
+            None => Shown::Nothing,
+        },
+    }
+}
+
+fn to_keep(kind: &'static str, bytes: Vec<u8>, name: String) -> Page {
+    Page { file: Some(name), ..Page::of(kind, bytes) }
+}
+
+fn failed(desk: &Desk, asked: &Asked<'_>, error: &PressError) -> Shown {
+    let refused = crate::routes::Refused {
+        sentence: error.to_string(),
+        remedy: error.remedy().to_owned(),
+    };
+    Shown::Page(frame::refused(desk, asked, &refused))
+}

@@ -1,5 +1,121 @@
-//! The table: kinds by characters, a cell each.
+//! The table: kinds by characters, a cell each, with who says what and what is still missing.
+//!
+//! From the collection to one page: the sheet of cells, beside it a character's own sheet if
+//! one is open, and what the table cannot do yet. What is typed here goes to the table itself,
+//! which decides, or to the view of the group that types it.
 
-use super::Route;
+mod decide;
+mod fields;
+mod lay_over;
+mod margin;
+mod notes;
+mod panel;
+mod rename;
+mod sheet;
+mod typed;
+mod view;
 
-pub(super) const ROUTES: &[Route] = &[];
+use maud::{Markup, html};
+
+use super::frame::{self, Parts, Screen};
+use super::{Route, Shown};
+use crate::routes::{Asked, Handler};
+use crate::{Desk, Method};
+use view::View;
+
+pub(super) const ROUTES: &[Route] = &[
+    (Method::Get, "/table", Handler::Show(show)),
+    (Method::Get, "/table/{character}", Handler::Show(show_character)),
+    (Method::Post, "/do/cells", Handler::Do(typed::cells)),
+    (Method::Post, "/do/lay-over", Handler::Do(lay_over::lay_over)),
+    (Method::Post, "/do/add-character", Handler::Do(rename::add)),
+    (Method::Post, "/do/character/{id}", Handler::Do(fields::describe)),
+    (Method::Post, "/do/rename-state/{id}", Handler::Do(rename::state)),
+    (Method::Post, "/do/take-out-character/{id}", Handler::Do(rename::take_out)),
+];
+
+/// The longest text of a cell or a field, in letters.
+pub(crate) const LONGEST_TEXT: usize = 400;
+/// The longest name of a character, in letters.
+pub(crate) const LONGEST_NAME: usize = 120;
+/// The most characters of a collection: a table is read to 256 columns.
+pub(crate) const MOST_CHARACTERS: usize = 250;
+
+fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let view = View::of(desk, asked, None);
+    page(desk, asked, &view)
+}
+
+fn show_character(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let id = spinney_model::CharacterId(asked.number(0));
+    if !desk.history.now.characters.contains_key(&id) {
+        return Shown::Nothing;
+    }
+    let view = View::of(desk, asked, Some(id));
+    page(desk, asked, &view)
+}
+
+fn page(desk: &Desk, asked: &Asked<'_>, view: &View) -> Shown {
+    let t = asked.tongue;
+    let collection = &desk.history.now;
+    let work = html! {
+        h1 { (t.say("nav-table")) }
+        @if collection.kinds.is_empty() || collection.characters.is_empty() {
+            (first_steps(t, collection.kinds.is_empty()))
+        } @else {
+            (help(t))
+            (view::choices(t, collection, view))
+            (sheet::sheet(t, collection, view))
+        }
+        (rename::add_forms(t, collection, view))
+        (lay_over::form(t, view))
+    };
+    let margin = html! {
+        @if let Some(id) = view.open { (panel::panel(t, collection, view, id)) }
+        (margin::margin(t, view))
+    };
+    let parts = Parts {
+        margin: Some(margin),
+        script: Some("table.js"),
+        ..Parts::new(Screen::Table, t.say("nav-table"), work)
+    };
+    frame::shown(desk, asked, &parts)
+}
+
+/// What to do first, with a drawing of it.
+fn first_steps(t: crate::language::Tongue, no_kinds: bool) -> Markup {
+    html! {
+        svg.empty-table viewBox="0 0 120 64" aria-hidden="true" focusable="false" {
+            path d="M6 18 H114 M6 33 H114 M6 48 H114 M38 6 V60 M64 6 V60 M90 6 V60";
+            path d="M12 27 C16 21 24 21 30 27 C24 32 16 32 12 27 M12 27 H30";
+            path d="M12 42 C16 36 24 36 30 42 C24 47 16 47 12 42 M12 42 H30";
+        }
+        p.empty { @if no_kinds { (t.say("table-no-kinds")) } @else { (t.say("table-no-characters")) } }
+    }
+}
+
+fn help(t: crate::language::Tongue) -> Markup {
+    html! {
+        details.table-help {
+            summary #table-help { (t.say("table-help")) }
+            dl {
+                @for (example, meaning) in [
+                    ("lobed", "table-help-word"),
+                    ("lobed or entire", "table-help-varies"),
+                    ("lobed 8, entire 2", "table-help-counted"),
+                    ("30-60", "table-help-range"),
+                    ("5-7", "table-help-count"),
+                    ("?", "table-help-unknown"),
+                    ("n/a", "table-help-not-there"),
+                ] {
+                    dt { code { (example) } }
+                    dd { (t.say(meaning)) }
+                }
+            }
+            p { (t.say("table-help-keys")) }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,5 +1,174 @@
-//! The words that a key uses, in plain words.
+//! Words: only those that a key says, each with plain words, a drawing and its look-alike.
+//!
+//! From the questions of the chosen key, and the sentences that confirm its kinds, to the words
+//! in them that a pupil may not know. What a word means is press's word list; a word that the
+//! list lacks is named, not explained. It invents nothing.
 
-use super::Route;
+mod blade;
+mod drawing;
 
-pub(super) const ROUTES: &[Route] = &[];
+use std::collections::BTreeSet;
+
+use maud::{Markup, html};
+use spinney_model::{Destination, KeyId, Wording};
+use spinney_press::glossary::{self, Entry};
+
+use super::frame::{self, Parts, Screen};
+use super::{Route, Shown};
+use crate::collection::Collection;
+use crate::laid::folded;
+use crate::language::Tongue;
+use crate::routes::{Asked, Handler};
+use crate::worked::Made;
+use crate::{Desk, Method};
+
+pub(super) const ROUTES: &[Route] = &[(Method::Get, "/words", Handler::Show(show))];
+
+fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let key = frame::key_asked(desk, asked);
+    let made = key.and_then(|key| desk.worked.made(&desk.history.now, key));
+    let said = made.as_ref().map(|made| Said::of(made));
+    let collection = &desk.history.now;
+    let work = html! {
+        h1 { (t.say("nav-words")) }
+        (keys(t, collection, key))
+        @match &said {
+            None => {
+                p.empty { (t.say("words-no-key")) }
+                p { a.main href="/key" { (t.say("nav-key")) } }
+            }
+            Some(said) => {
+                @let words = said.words();
+                @if words.is_empty() { p.empty { (t.say("words-none")) } }
+                @else { p { (t.count("words-count", words.len())) } }
+                div.words { @for word in &words { (one(t, said, word)) } }
+                (unexplained(t, said, &words))
+            }
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Words, t.say("nav-words"), work))
+}
+
+/// Which key's words; nothing to choose where there is one.
+fn keys(t: Tongue, collection: &Collection, chosen: Option<KeyId>) -> Markup {
+    html! {
+        @if collection.keys.len() > 1 {
+            form.which-key method="get" action="/words" {
+                label for="key" { (t.say("words-key")) }
+                select #key name="key" {
+                    @for (id, key) in &collection.keys {
+                        option value=(id.0) selected[chosen == Some(*id)] {
+                            @if key.name.is_empty() { (t.with("heaps-unnamed", &[("number", &id.0)])) }
+                            @else { (key.name) }
+                        }
+                    }
+                }
+                button #show-words { (t.say("words-show")) }
+            }
+        }
+    }
+}
+
+/// Everything that a key says to pupils.
+struct Said {
+    /// Number and words of each question.
+    questions: Vec<(u32, String)>,
+    /// Name of each kind that comes out, and the sentence that confirms it.
+    confirming: Vec<(String, String)>,
+    /// Words to know that the characters asked about name.
+    terms: BTreeSet<String>,
+}
+
+impl Said {
+    fn of(made: &Made) -> Self {
+        let matrix = &made.layer.matrix;
+        let mut said =
+            Self { questions: Vec::new(), confirming: Vec::new(), terms: BTreeSet::new() };
+        let mut named = BTreeSet::new();
+        for couplet in &made.key.couplets {
+            let words = match &couplet.wording {
+                Wording::Question(text) => text.clone(),
+                Wording::Leads { yes, no } => format!("{yes} / {no}"),
+            };
+            said.questions.push((couplet.number, words));
+            if let Some(ask) = &couplet.ask {
+                let asked = matrix.characters().get(ask.character.0);
+                said.terms.extend(asked.into_iter().flat_map(|c| c.terms.iter().cloned()));
+            }
+            for to in [&couplet.yes, &couplet.no] {
+                let Destination::End(end) = to else { continue };
+                named.extend(end.taxa.iter().copied());
+            }
+        }
+        for taxon in named {
+            let taxon = matrix.taxon(taxon);
+            if let Some(sentence) = &taxon.confirming {
+                said.confirming.push((taxon.name.clone(), sentence.clone()));
+            }
+        }
+        said
+    }
+
+    fn words(&self) -> Vec<Entry> {
+        let questions = self.questions.iter().map(|(_, text)| text.as_str());
+        let confirming = self.confirming.iter().map(|(_, text)| text.as_str());
+        let terms = self.terms.iter().map(String::as_str);
+        glossary::words_in(questions.chain(confirming).chain(terms))
+    }
+}
+
+fn says(text: &str, word: &Entry) -> bool {
+    glossary::words_in([text]).iter().any(|entry| entry.word == word.word)
+}
+
+/// A word: what it is, how it looks beside what it is taken for, and where it is said.
+fn one(t: Tongue, said: &Said, word: &Entry) -> Markup {
+    let questions: Vec<_> =
+        said.questions.iter().filter(|(_, text)| says(text, word)).collect();
+    let confirming: Vec<_> =
+        said.confirming.iter().filter(|(_, text)| says(text, word)).collect();
+    let id = format!("word-{}", word.word.replace(' ', "-"));
+    html! {
+        section.word-slip aria-labelledby=(id) {
+            h2 id=(id) { (word.word) }
+            @if let Some(pair) = drawing::of_word(word.word) { (drawing::pair(t, pair)) }
+            p.plain-words { (word.plain) }
+            @if let Some(other) = word.not_to_be_confused {
+                p.look-alike { strong { (t.say("words-look-alike")) } " " (other) }
+            }
+            @if !questions.is_empty() || !confirming.is_empty() {
+                ul.said-in {
+                    @for (number, text) in questions {
+                        li dir="auto" { (t.with("words-question", &[("number", number), ("text", text)])) }
+                    }
+                    @for (name, text) in confirming {
+                        li dir="auto" { (t.with("words-confirming", &[("kind", name), ("text", text)])) }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Words to know that nobody has explained.
+fn unexplained(t: Tongue, said: &Said, words: &[Entry]) -> Markup {
+    let known = |term: &&String| {
+        let term = folded(term);
+        words.iter().any(|word| folded(word.word) == term)
+            || !glossary::words_in([term.as_str()]).is_empty()
+    };
+    let unknown: Vec<_> = said.terms.iter().filter(|term| !known(term)).collect();
+    html! {
+        @if !unknown.is_empty() {
+            section.unexplained {
+                h2 { (t.say("words-unexplained")) }
+                p { (t.say("words-unexplained-remedy")) }
+                ul { @for term in unknown { li dir="auto" { (term) } } }
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests;

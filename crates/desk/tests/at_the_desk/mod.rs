@@ -5,7 +5,9 @@
 #![allow(dead_code, reason = "every story uses some of it")]
 
 use spinney_desk::{Desk, Page, Reply, Request, Upload};
+use spinney_exchange::journal;
 use spinney_exchange::table::{self, Source};
+use spinney_model::{Done, Edit, Entry};
 
 /// A desk with the journal that its host would keep.
 pub(crate) struct AtTheDesk {
@@ -41,6 +43,20 @@ impl AtTheDesk {
         let lines = Desk::lines_of_table(&sheets, 0).expect("it has kinds");
         at.keep(lines, Vec::new());
         at
+    }
+
+    /// Puts a table on the desk as it was pasted from a spreadsheet.
+    pub(crate) fn paste(&mut self, table: &str) {
+        let source = Source { name: "table".to_owned(), bytes: table.as_bytes().to_vec() };
+        let sheets = table::cells(&source).expect("it can be read");
+        let lines = Desk::lines_of_table(&sheets, 0).expect("it has kinds");
+        self.keep(lines, Vec::new());
+    }
+
+    /// What somebody did, as it comes from the journal of another window.
+    pub(crate) fn does(&mut self, edits: Vec<Edit>) {
+        let line = journal::write(&Entry { at: self.now, done: Done::Edits(edits) });
+        self.keep(vec![line], Vec::new());
     }
 
     fn keep(&mut self, lines: Vec<Vec<u8>>, pictures: Vec<Vec<u8>>) {

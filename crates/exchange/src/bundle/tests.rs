@@ -26,8 +26,8 @@ fn zip(files: &[(&str, &[u8])]) -> Vec<u8> {
 
 #[test]
 fn what_is_packed_comes_out_again() {
-    let packed = bundle().pack();
-    assert_eq!(packed, bundle().pack(), "the same bytes every time");
+    let packed = bundle().pack().expect("it is small");
+    assert_eq!(Ok(&packed), bundle().pack().as_ref(), "the same bytes every time");
     assert_eq!(Bundle::unpack(&packed), Ok(bundle()));
 }
 
@@ -35,7 +35,7 @@ fn what_is_packed_comes_out_again() {
 fn what_is_no_bundle_is_refused() {
     assert_eq!(Bundle::unpack(b"kind,edge"), Err(BundleError::NotABundle));
     assert_eq!(Bundle::unpack(&zip(&[("notes.txt", b"x")])), Err(BundleError::NotABundle));
-    let packed = bundle().pack();
+    let packed = bundle().pack().expect("it is small");
     assert!(Bundle::unpack(&packed[..packed.len() / 2]).is_err());
     let wrong = format!("pictures/{}", hash_of(b"another"));
     let changed = zip(&[("journal.jsonl", b"{}"), (&wrong, b"picture")]);
@@ -52,4 +52,12 @@ fn a_trap_does_not_unpack() {
     let outside = zip(&[("journal.jsonl", b"{}"), ("pictures/../../etc/passwd", b"x")]);
     let bundle = Bundle::unpack(&outside).expect("the journal is there");
     assert!(bundle.pictures.is_empty(), "what is no picture is passed over");
+}
+
+#[test]
+fn what_would_not_come_out_again_is_not_packed() {
+    let picture = vec![0; 33 << 20];
+    let pictures = [(hash_of(&picture), picture)].into();
+    let large = Bundle { pictures, ..bundle() };
+    assert_eq!(large.pack(), Err(BundleError::TooLarge));
 }

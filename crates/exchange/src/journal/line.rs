@@ -26,6 +26,8 @@ pub(super) struct Line {
     undo: bool,
     #[serde(default, skip_serializing_if = "is_false")]
     redo: bool,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    hold_first: Option<u64>,
 }
 
 fn is_false(flag: &bool) -> bool {
@@ -55,6 +57,7 @@ enum Change {
     Reword { key: u32, at: String, words: String },
     TakeOut { key: u32, at: String },
     Sort { key: u32, at: String, kind: u32, side: Option<String> },
+    BackTo { name: String },
 }
 
 #[derive(Serialize, Deserialize)]
@@ -74,6 +77,7 @@ impl Line {
             version: None,
             undo: false,
             redo: false,
+            hold_first: None,
         };
         match &entry.done {
             Done::Edits(edits) => {
@@ -81,19 +85,22 @@ impl Line {
             }
             Done::Undo => Self { undo: true, ..empty },
             Done::Redo => Self { redo: true, ..empty },
+            Done::HoldFirst(lines) => Self { hold_first: Some(*lines), ..empty },
             Done::Version(name) => Self { version: Some(name.clone()), ..empty },
         }
     }
 
     /// None: it does not say what it does, or says two things, or uses a word nobody knows.
     pub(super) fn entry(self) -> Option<Entry> {
-        let done = match (self.edits, self.version, self.undo, self.redo) {
-            (Some(edits), None, false, false) => {
+        let said = (self.edits, self.version, self.hold_first, self.undo, self.redo);
+        let done = match said {
+            (Some(edits), None, None, false, false) => {
                 Done::Edits(edits.into_iter().map(edit).collect::<Option<_>>()?)
             }
-            (None, Some(name), false, false) => Done::Version(name),
-            (None, None, true, false) => Done::Undo,
-            (None, None, false, true) => Done::Redo,
+            (None, Some(name), None, false, false) => Done::Version(name),
+            (None, None, Some(lines), false, false) => Done::HoldFirst(lines),
+            (None, None, None, true, false) => Done::Undo,
+            (None, None, None, false, true) => Done::Redo,
             _ => return None,
         };
         Some(Entry { at: self.at, done })
@@ -183,6 +190,7 @@ fn change(edit: &Edit) -> Change {
             kind: kind.0,
             side: side.map(|side| words::of_side(side).to_owned()),
         },
+        Edit::BackTo(name) => Change::BackTo { name },
     }
 }
 
@@ -238,5 +246,6 @@ fn edit(change: Change) -> Option<Edit> {
                 None => None,
             },
         },
+        Change::BackTo { name } => Edit::BackTo(name),
     })
 }

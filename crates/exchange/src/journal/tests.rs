@@ -43,6 +43,7 @@ fn edits() -> Vec<Edit> {
         Edit::TakeOut(key, at.clone()),
         Edit::Sort { key, at: at.clone(), kind, side: Some(Side::Both) },
         Edit::Sort { key, at, kind, side: None },
+        Edit::BackTo(text()),
     ]
 }
 
@@ -52,6 +53,7 @@ fn every_edit_comes_back_from_its_line() {
         Done::Edits(edits()),
         Done::Undo,
         Done::Redo,
+        Done::HoldFirst(12),
         Done::Version("tried with class 4, 12 October".to_owned()),
     ]);
     for done in done {
@@ -90,6 +92,8 @@ fn what_is_newer_or_damaged_is_refused() {
         "{}",
         r#"{"v":1,"at":5}"#,
         r#"{"v":1,"at":5,"undo":true,"redo":true}"#,
+        r#"{"v":1,"at":5,"undo":true,"hold_first":3}"#,
+        r#"{"v":1,"at":5,"hold_first":-3}"#,
         r#"{"v":1,"at":5,"edits":[{"sort":{"key":1,"at":"ux","kind":1,"side":null}}]}"#,
         r#"{"v":1,"at":5,"edits":[{"describe_kind":{"kind":1,"what":"colour","text":""}}]}"#,
     ] {

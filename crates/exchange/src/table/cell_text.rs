@@ -120,8 +120,18 @@ pub(super) fn says_unknown(text: &str) -> bool {
     matches!(fixed(seen(text.trim()).0), Some(What::Empty | What::Question))
 }
 
+/// Whether a cell means the same in every column: nothing, `?`, a dash, `n/a`.
+pub(super) fn understood_in_every_column(text: &str) -> bool {
+    fixed(text).is_some()
+}
+
+/// An item without how often it was seen; with what cannot be counted, as it is.
+pub(super) fn thing_counted(item: &str) -> &str {
+    counted(item).map_or(item, |(thing, _)| thing)
+}
+
 /// Takes `(12 seen)` off the end: on how many things it was seen.
-fn seen(text: &str) -> (&str, Option<u32>) {
+pub(super) fn seen(text: &str) -> (&str, Option<u32>) {
     let inside = || {
         let (before, rest) = text.rsplit_once('(')?;
         let inner = fold(rest.strip_suffix(')')?);

@@ -7,6 +7,8 @@
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 
+pub use rustybuzz::ttf_parser::OutlineBuilder;
+use rustybuzz::ttf_parser::GlyphId;
 use rustybuzz::{Direction, Face, Script, ShapePlan, UnicodeBuffer};
 
 /// The unaltered font files, as the press embeds them.
@@ -71,6 +73,17 @@ impl Faces {
     pub fn has(&self, character: char) -> bool {
         self.regular.glyph_index(character).is_some_and(|glyph| glyph.0 != 0)
             && self.bold.glyph_index(character).is_some_and(|glyph| glyph.0 != 0)
+    }
+
+    /// Units of the letter size in which outlines are drawn.
+    pub fn units(&self, weight: Weight) -> f64 {
+        f64::from(self.face(weight).units_per_em())
+    }
+
+    /// The outline of a glyph, drawn by a pen in units of the letter size, y growing upwards.
+    pub fn outline(&self, glyph: u16, weight: Weight, pen: &mut dyn OutlineBuilder) {
+        // A glyph without an outline is a space.
+        let _ = self.face(weight).outline_glyph(GlyphId(glyph), pen);
     }
 
     /// The glyphs of a text, from left to right.

@@ -99,6 +99,7 @@ fn offered(top: &Top<'_>, offer: &Offer) -> Markup {
     let price = one_decimal(offer.extra);
     let price = match (offer.extra == Share::from_integer(0), offer.exact) {
         (true, _) => t.say("heaps-cheapest"),
+        (false, true) if price == "0.0" => t.say("heaps-hardly"),
         (false, true) => t.with("heaps-price", &[("price", &price)]),
         (false, false) => t.with("heaps-price-least", &[("price", &price)]),
     };

@@ -1,0 +1,30 @@
+### Den Schlüssel einer Gruppe abschreiben.
+
+copy-title = Einen Schlüssel vom Papier abschreiben
+copy-words = Was fragt das Papier diese Arten zuerst? Schreibt es so, wie die Gruppe es geschrieben hat.
+copy-next = Weiter: wer sagt ja?
+copy-who = Wo liegen sie auf dem Papier?
+copy-filled-in = Die Tabelle hat eingetragen, was sie von diesem Wort weiß. Seht nach, ob die Gruppe dasselbe gemeint hat.
+copy-take = Übernehmen
+copy-both = beides
+copy-nowhere = nirgends
+copy-still-open = Noch abzuschreiben
+copy-no-more = Mehr sagt das Papier nicht
+copy-answer = Die Antwort für die Gruppe
+copy-works = Jeder Fund kommt aus eurem Schlüssel heraus. Versucht es mit einem Blatt, das nicht auf dem Tisch liegt.
+copy-questions = { $count ->
+    [one] Eine Frage zurück an die Gruppe:
+   *[other] { $count } Fragen zurück an die Gruppe:
+}
+copy-lost = Bei „{ $words }“: wohin geht { $kind }?
+copy-look-again = Seht euch { $kind } noch einmal an: „{ $words }“? Jemand anders hat es anders gesehen.
+copy-together = { $kinds } liegen noch beisammen. Was ist an ihnen verschieden?
+copy-mend = Dorthin
+copy-later = { $count ->
+    [one] Eine Frage noch, an einem anderen Tag.
+   *[other] { $count } Fragen noch, an einem anderen Tag.
+}
+copy-walks = Jeder Fund auf seinem Weg durch eure Fragen
+copy-stranded = steht bei „{ $words }“ und kommt nicht weiter.
+copy-print = Als euer Plakat drucken
+copy-heaps = Zu den Haufen

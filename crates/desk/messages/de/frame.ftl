@@ -1,0 +1,29 @@
+### Was jeder Bildschirm hat.
+
+skip = Zur Arbeit
+nav = Bildschirme
+nav-finds = Unsere Funde
+nav-heaps = Haufen
+nav-table = Tabelle
+nav-key = Schlüssel
+nav-words = Wörter
+nav-try = Ausprobieren
+nav-print = Drucken
+nav-done = Was wir getan haben
+margin = Neben der Arbeit
+foot = Spinney arbeitet nur auf diesem Rechner: nichts wird irgendwohin geschickt. Ein Schlüssel macht nie etwas essbar oder ungefährlich.
+untitled = Eine Sammlung ohne Titel
+undo = Rückgängig
+redo = Noch einmal
+good-to-know = { $count ->
+    [one] 1 Sache, die man wissen sollte
+   *[other] { $count } Sachen, die man wissen sollte
+}
+severity-mend = zu verbessern
+severity-look = ansehen
+severity-know = gut zu wissen
+not-found = Diese Seite gibt es nicht
+not-found-remedy = Vielleicht wurde sie rückgängig gemacht oder in einem anderen Fenster entfernt.
+refused = Das wurde nicht getan
+go-back = Zurück
+what-you-typed = Was ihr geschrieben habt

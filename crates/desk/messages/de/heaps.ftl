@@ -1,0 +1,88 @@
+### Haufen.
+
+answer-yes = ja
+answer-no = nein
+answer-varies = es wechselt
+answer-middle = zurück in die Mitte
+heaps-no-finds = Zuerst die Funde: legt sie aus, dann sortiert sie auf zwei Haufen.
+heaps-empty = Legt alle Funde auf den Tisch. Was unterscheidet diese von jenen? Beginnt mit einer Frage und sortiert sie auf einen Ja-Haufen und einen Nein-Haufen.
+heaps-whose = Wessen Schlüssel ist es?
+heaps-whose-example = Gruppe Blau
+heaps-unnamed = Schlüssel { $number }
+heaps-start = Mit zwei Haufen beginnen
+heaps-title = Zwei Haufen
+heaps-others = Andere Schlüssel, oder ein neuer
+heaps-copy = Einen Schlüssel vom Papier abschreiben
+heaps-path = Der Weg zu diesem Haufen
+heaps-here = { $count ->
+    [one] hier: 1 Art
+   *[other] hier: { $count } Arten
+}
+heaps-ask-otherwise = Hier etwas anderes fragen
+heaps-yes = Diese sagen ja
+heaps-no = Diese sagen nein
+heaps-middle = Noch nicht gelegt, oder es wechselt
+heaps-nobody-waits = Hier wartet niemand.
+heaps-empty-heap = noch niemand
+heaps-comes-out = { $kind } kommt hier heraus.
+heaps-go-on = Mit diesen { $count } weitermachen
+heaps-one-left = Nur noch diese ist da: sie kommt hier heraus.
+heaps-difference = Was unterscheidet diese von jenen?
+heaps-own-question = In eigenen Worten fragen
+heaps-own-example = Ist der Rand des Blattes zackig?
+heaps-ask = Das fragen
+heaps-could-ask = Was ihr hier fragen könntet
+heaps-more-offers = { $count ->
+    [one] noch eine Frage
+   *[other] noch { $count } Fragen
+}
+heaps-no-table = Sobald die Tabelle etwas über diese Arten sagt, werden hier Fragen angeboten.
+heaps-cheapest = der kürzeste Weg
+heaps-price = { $price } Fragen mehr je Blatt
+heaps-price-least = mindestens { $price } Fragen mehr je Blatt
+heaps-split = { $yes } sagen ja, { $no } sagen nein
+heaps-split-both = { $count ->
+    [one] eine wechselt
+   *[other] { $count } wechseln
+}
+heaps-does-it-mean = Meint eure Frage das?
+heaps-does-it-mean-more = Wenn ja, gehen die Karten dorthin, wo die Tabelle es sagt, und ihr seht nach, ob das stimmt. Wenn nicht, sortiert sie von Hand.
+heaps-no-words = Es gibt noch keine Frage.
+heaps-no-words-remedy = Schreibt den Unterschied als Frage, auf die man ja oder nein antworten kann.
+heaps-gone = Diesen Schlüssel, diese Art oder diese Frage gibt es nicht mehr.
+heaps-gone-remedy = Sie wurde herausgenommen, vielleicht in einem anderen Fenster. „Was wir getan haben“ bringt sie wieder.
+heaps-cannot-write = Aus Ja und Nein allein ist nicht klar, was in die Tabelle gehört.
+heaps-cannot-write-remedy = Öffnet die Tabelle und schreibt, was ihr seht, etwa „gelappt or ganzrandig“ oder „30-60“.
+card-not-placed = noch nicht gelegt
+card-varies = es wechselt: auf beide Haufen
+card-table-varies = es wechselt, sagt die Tabelle: auf beide Haufen
+card-by-table = sagt die Tabelle
+card-table-yes = die Tabelle sagt ja.
+card-table-no = die Tabelle sagt nein.
+card-table-both = die Tabelle sagt, dass es wechselt.
+card-take-table = Dorthin legen, wo die Tabelle es sagt
+card-mend-table = Die Tabelle stimmt nicht: schreiben, was wir sehen
+beside-not-placed = Noch nicht gelegt
+beside-all-placed = Niemand ist vergessen.
+beside-together = Noch beisammen
+beside-none-together = Auf keinem Haufen liegen noch zwei Arten.
+beside-finish = Der Rest
+beside-finish-button = Mach es für mich fertig
+beside-unfinish = Den Rest wieder uns überlassen
+beside-answers = { $count ->
+    [one] Eine Antwort mehr würde helfen
+   *[other] { $count } Antworten mehr würden helfen
+}
+answers-title = { $count ->
+    [0] Alle Antworten sind da
+    [one] Eine Antwort mehr würde helfen
+   *[other] { $count } Antworten mehr würden helfen
+}
+answers-none = Nichts, wonach die Tabelle fragt, ist dort leer, wo es helfen würde. Arten, die noch beisammenliegen, brauchen einen neuen Unterschied.
+answers-back = Zurück zu den Haufen
+answers-look = Seht euch an: { $kind }, { $character }?
+answers-why = Das würde es trennen von: { $kinds }.
+answers-has-none = so etwas hat es nicht
+answers-number = Was seht ihr? Eine Zahl oder ein Bereich, etwa 30-60
+answers-write = Aufschreiben
+answers-later = Später

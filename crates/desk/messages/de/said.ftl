@@ -1,0 +1,41 @@
+### Was getan wurde, in eigenen Worten.
+
+said-undo = Rückgängig gemacht
+said-redo = Noch einmal getan
+said-hold = An eine andere Stelle der Liste gegangen
+said-back-to = Zurück zum Stand „{ $name }“
+said-version = Diesen Stand „{ $name }“ genannt
+said-nothing = Nichts hat sich geändert
+said-kinds = { $count } Arten kamen dazu
+said-and-more = { $count ->
+    [one] { $first }, und noch eines
+   *[other] { $first }, und noch { $count }
+}
+said-add-nameless = { $kind } kam dazu, noch ohne Namen
+said-add-kind = { $kind } kam dazu
+said-name-kind = { $kind } heißt jetzt „{ $name }“
+said-describe = { $what }: „{ $text }“
+said-remove-kind = { $kind } wurde herausgenommen
+said-merge = { $gone } war in Wirklichkeit { $kept }
+said-picture = Ein Bild von { $kind } kam dazu
+said-picture-away = Ein Bild von { $kind } wurde weggenommen
+said-add-character = Auf „{ $name }“ wird jetzt geschaut
+said-name-character = „{ $old }“ heißt jetzt „{ $name }“
+said-remove-character = „{ $name }“ wurde aus der Tabelle genommen
+said-clear-cell = { $kind }, { $character }: geleert
+said-cell = { $kind }, { $character }: „{ $text }“
+said-cell-by = { $source } sagt über { $kind }, { $character }: „{ $text }“
+said-rename-state = „{ $from }“ schreibt man jetzt „{ $to }“
+said-scene = Der Kopf der Blätter: „{ $text }“
+said-start-key = Der Schlüssel „{ $name }“ wurde begonnen
+said-rename-key = Der Schlüssel „{ $old }“ heißt jetzt „{ $name }“
+said-remove-key = Der Schlüssel „{ $name }“ wurde weggelegt
+said-wish-away = Der Schlüssel „{ $name }“ wünscht sich das nicht mehr
+said-wish = Der Schlüssel „{ $name }“ ist gemacht für: { $text }
+said-ask = „{ $name }“ fragt: { $words }
+said-reword = „{ $name }“ fragt in anderen Worten: { $words }
+said-take-out = „{ $name }“ fragt nicht mehr „{ $words }“
+said-sort-yes = { $kind } sagt ja
+said-sort-no = { $kind } sagt nein
+said-sort-both = { $kind } wechselt: beides
+said-sort-back = { $kind } liegt wieder in der Mitte

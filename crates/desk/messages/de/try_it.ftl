@@ -1,0 +1,1 @@
+### Messages: try_it.

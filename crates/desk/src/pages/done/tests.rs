@@ -1,0 +1,178 @@
+//! Going back and forth, and what changed between two states.
+
+use spinney_model::{
+    AskOf, AskedOf, CharacterId, Done, Edit, Entry, Fork, KeyId, KindId, WishField,
+};
+
+use crate::{Desk, Page, Reply, Request};
+
+fn desk() -> Desk {
+    let rows =
+        ["kind|edge|shape", "hazel|toothed|round", "oak|smooth|lobed", "ash|toothed|long"];
+    let rows = rows.map(|row| row.split('|').map(str::to_owned).collect()).to_vec();
+    let lines = Desk::lines_of_table(&[("table".to_owned(), rows)], 0).expect("it has kinds");
+    Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines are read")
+}
+
+fn done(desk: &mut Desk, edits: Vec<Edit>) {
+    let line = spinney_exchange::journal::write(&Entry { at: 0, done: Done::Edits(edits) });
+    desk.catch_up([line.as_slice()]).expect("our own line is read");
+}
+
+fn cell(kind: u32, character: u32, text: &str) -> Edit {
+    let (kind, character) = (KindId(kind), CharacterId(character));
+    Edit::SetCell { kind, character, source: String::new(), text: text.to_owned() }
+}
+
+fn post(desk: &mut Desk, path: &str, form: &[(&str, &str)]) {
+    match desk.handle(&Request::post(path, form)) {
+        Reply::Keep { lines, .. } => {
+            desk.catch_up(lines.iter().map(Vec::as_slice)).expect("our own lines are read");
+        }
+        other => panic!("{path}: {other:?}"),
+    }
+}
+
+fn page(desk: &mut Desk, request: &Request) -> String {
+    match desk.handle(request) {
+        Reply::Page(Page { status: 200, body, .. }) => String::from_utf8(body).expect("text"),
+        other => panic!("{}: {other:?}", request.path),
+    }
+}
+
+fn get(desk: &mut Desk, address: &str) -> String {
+    page(desk, &Request::get(address))
+}
+
+#[test]
+fn undo_to_a_place_and_forth_again() {
+    let mut desk = desk();
+    let mut states = vec![desk.history.now.clone()];
+    for text in ["wavy", "lobed", "spiny"] {
+        done(&mut desk, vec![cell(2, 1, text)]);
+        states.push(desk.history.now.clone());
+    }
+    let text = get(&mut desk, "/done");
+    assert!(text.contains("Undo the 2 things after this"));
+    assert!(text.find("spiny") < text.find("wavy"), "the latest on top");
+    let to = |desk: &mut Desk, place: &str| {
+        let head = desk.head().to_string();
+        post(desk, "/do/hold-to", &[("place", place), ("head", &head)]);
+    };
+    to(&mut desk, "2");
+    assert_eq!(desk.history.now, states[1]);
+    assert!(get(&mut desk, "/done").contains("Bring back all 2 down to this"));
+    to(&mut desk, "4");
+    assert_eq!(desk.history.now, states[3], "all is back");
+    to(&mut desk, "0");
+    assert!(desk.history.now.kinds.is_empty());
+    post(&mut desk, "/do/redo", &[]);
+    assert_eq!(desk.history.now, states[0]);
+    to(&mut desk, "3");
+    assert_eq!(desk.history.now, states[2]);
+    post(&mut desk, "/do/undo", &[]);
+    assert_eq!(desk.history.now, states[1]);
+    // Whatever the way, the journal read anew says the same.
+    let lines: Vec<_> =
+        desk.history.entries.iter().map(spinney_exchange::journal::write).collect();
+    let again = Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines are read");
+    assert_eq!(again.history.now, desk.history.now);
+    assert_eq!(
+        (again.history.holding, again.history.undone),
+        (desk.history.holding.clone(), desk.history.undone.clone())
+    );
+}
+
+#[test]
+fn nothing_is_undone_unseen() {
+    let mut desk = desk();
+    done(&mut desk, vec![cell(2, 1, "wavy")]);
+    let seen = desk.head().to_string();
+    done(&mut desk, vec![cell(1, 1, "spiny")]);
+    let form = [("place", "1"), ("head", seen.as_str())];
+    match desk.handle(&Request::post("/do/hold-to", &form)) {
+        Reply::Page(Page { status: 422, body, .. }) => {
+            assert!(String::from_utf8_lossy(&body).contains("Something else was done"));
+        }
+        other => panic!("{other:?}"),
+    }
+}
+
+#[test]
+fn going_back_to_a_named_state_can_be_undone() {
+    let mut desk = desk();
+    post(&mut desk, "/do/version", &[("name", "before <b>class</b> 4")]);
+    let then = desk.history.now.clone();
+    done(&mut desk, vec![Edit::RemoveKind(KindId(3)), cell(1, 2, "oval")]);
+    let later = desk.history.now.clone();
+    let text = get(&mut desk, "/done/version/0");
+    assert!(text.contains("before &lt;b&gt;class&lt;/b&gt; 4") && text.contains("ash"));
+    post(&mut desk, "/do/back-to-version", &[("version", "0")]);
+    assert_eq!(desk.history.now, then);
+    assert!(get(&mut desk, "/done").contains("Back to the state named “before &lt;b&gt;"));
+    assert!(get(&mut desk, "/done/version/0").contains("It is like this now."));
+    post(&mut desk, "/do/undo", &[]);
+    assert_eq!(desk.history.now, later);
+}
+
+#[test]
+fn what_changed_in_the_key_between_two_states_is_told_in_words() {
+    let mut desk = desk();
+    let key = KeyId(1);
+    let of = |state: &str| AskOf {
+        character: CharacterId(1),
+        yes: AskedOf::States(vec![state.to_owned()]),
+    };
+    let start = vec![
+        Edit::StartKey(key, "ours".to_owned()),
+        Edit::Ask {
+            key,
+            at: Fork::default(),
+            words: "Teeth?".to_owned(),
+            ask: Some(of("toothed")),
+        },
+        Edit::Wish(key, WishField::Finish, "yes".to_owned()),
+    ];
+    done(&mut desk, start);
+    post(&mut desk, "/do/version", &[("name", "first")]);
+    assert!(get(&mut desk, "/done/between?from=0").contains("Nothing changed in the key."));
+    let at = Fork::default();
+    let edits = vec![
+        Edit::Reword { key, at, words: "Is the edge like a saw?".to_owned() },
+        Edit::AddKind(KindId(9), "holly".to_owned()),
+        cell(9, 1, "spiny"),
+        cell(9, 2, "round"),
+        Edit::RemoveKind(KindId(3)),
+    ];
+    done(&mut desk, edits);
+    let text = get(&mut desk, "/done/between?from=0");
+    for said in [
+        "“Teeth?” is “Is the edge like a saw?” now",
+        "Kinds that left",
+        ">ash<",
+        "Kinds that came",
+        ">holly<",
+        "No longer asked",
+        "New questions",
+        "A find takes about",
+    ] {
+        assert!(text.contains(said), "{said}");
+    }
+    post(&mut desk, "/do/version", &[("name", "second")]);
+    assert!(get(&mut desk, "/done/between?from=1&to=0").contains(">holly<"));
+}
+
+#[test]
+fn the_list_says_what_was_true_when_it_was_done() {
+    let mut desk = desk();
+    done(&mut desk, vec![cell(3, 1, "wavy")]);
+    let named =
+        Edit::DescribeKind(KindId(3), spinney_model::KindField::Name, "rowan".to_owned());
+    done(&mut desk, vec![named]);
+    done(&mut desk, vec![Edit::RemoveKind(KindId(3))]);
+    let request = Request { at: 3 * 3_600_000, ..Request::get("/done") };
+    let text = page(&mut desk, &request);
+    assert!(text.contains("ash, edge: “wavy”"), "it was called ash then");
+    assert!(text.contains("rowan was taken out"));
+    assert!(text.contains("3 hours ago") && text.contains("datetime=\"1970-01-01T00:00:00Z\""));
+}

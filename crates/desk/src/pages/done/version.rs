@@ -1,0 +1,120 @@
+//! Named states: naming one, looking at it, going back to it.
+
+use maud::{Markup, html};
+use spinney_model::{AboutField, Done, Edit, KeyId};
+
+use super::{between, when};
+use crate::collection::{Collection, toward};
+use crate::language::Tongue;
+use crate::pages::Shown;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::routes::{Asked, Deed, Refused};
+use crate::{Desk, worked};
+
+/// The longest name of a version, in letters.
+const LONGEST_NAME: usize = 200;
+
+/// The named states, the latest on top, and a form to name this one.
+pub(super) fn list(desk: &Desk, asked: &Asked<'_>) -> Markup {
+    let t = asked.tongue;
+    let versions = &desk.history.versions;
+    html! {
+        h2 { (t.say("done-versions")) }
+        @if versions.is_empty() { p.quiet { (t.say("done-no-versions")) } }
+        ul.versions {
+            @for (n, version) in versions.iter().enumerate().rev() {
+                li {
+                    p.what dir="auto" { strong { (version.name) } }
+                    p.quiet { (when::when(t, version.at, asked.request.at)) }
+                    p {
+                        a id={"version-" (n)} href={"/done/version/" (n)} { (t.say("done-look-at")) }
+                        " · "
+                        a id={"since-" (n)} href={"/done/between?from=" (n)} { (t.say("done-since-then")) }
+                    }
+                }
+            }
+        }
+        form method="post" action="/do/version" {
+            label for="version" { (t.say("done-name-version")) }
+            input #version name="name" maxlength=(LONGEST_NAME) required dir="auto" autocomplete="off";
+            input type="hidden" name="back" value="/done";
+            button #name-version { (t.say("done-keep-version")) }
+        }
+    }
+}
+
+/// A named state as it was: its kinds, its things to look at, its keys.
+pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let Some(n) = asked.parts[0].parse().ok() else { return Shown::Nothing };
+    let Some(state) = desk.history.version(n) else { return Shown::Nothing };
+    let version = &desk.history.versions[n];
+    let same = toward(&desk.history.now, &state).is_empty();
+    let work = html! {
+        h1 dir="auto" { (version.name) }
+        p.quiet { (when::when(t, version.at, asked.request.at)) }
+        @if same {
+            p { (t.say("done-same-as-now")) }
+        } @else {
+            form method="post" action="/do/back-to-version" {
+                input type="hidden" name="version" value=(n);
+                button.main #back-to { (t.say("done-go-back")) }
+            }
+            p.quiet { (t.say("done-go-back-help")) }
+        }
+        p { a href={"/done/between?from=" (n)} { (t.say("done-since-then")) } }
+        (contents(t, &state))
+    };
+    let parts = Parts::new(Screen::Done, version.name.clone(), work);
+    frame::shown(desk, asked, &parts)
+}
+
+fn contents(t: Tongue, state: &Collection) -> Markup {
+    let title = state.about_field(AboutField::Title);
+    html! {
+        @if !title.is_empty() { p dir="auto" { (title) } }
+        h2 { (t.count("done-kinds", state.kinds.len())) }
+        ul.plain { @for id in state.kinds.keys() { li dir="auto" { (state.name(*id)) } } }
+        h2 { (t.count("done-characters", state.characters.len())) }
+        ul.plain {
+            @for id in state.characters.keys() { li dir="auto" { (state.character_name(*id)) } }
+        }
+        @for id in state.keys.keys() { (key(t, state, *id)) }
+    }
+}
+
+/// A key of a named state: its questions, in order.
+fn key(t: Tongue, state: &Collection, id: KeyId) -> Markup {
+    let mut fresh = worked::Worked::default();
+    let made = fresh.made(state, id);
+    html! {
+        h2 dir="auto" { (t.with("done-key", &[("name", &between::key_name(t, state, id))])) }
+        @if let Some(made) = made {
+            ol { @for couplet in &made.key.couplets { li dir="auto" { (couplet.wording.first()) } } }
+        }
+    }
+}
+
+pub(super) fn name(_: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let name = asked.request.field("name").chars().take(LONGEST_NAME);
+    let name: String = name.map(|sign| if sign.is_control() { ' ' } else { sign }).collect();
+    let done = (!name.trim().is_empty()).then_some(Done::Version(name));
+    Ok(Deed { done, pictures: Vec::new(), to: asked.back("/done") })
+}
+
+/// The collection becomes what it was, by edits that can be undone like any others.
+pub(super) fn go_back(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    let n = asked.request.field("version").parse().unwrap_or(usize::MAX);
+    let Some(state) = desk.history.version(n) else {
+        return Err(Refused {
+            sentence: t.say("done-no-such-version"),
+            remedy: t.say("done-no-such-version-remedy"),
+        });
+    };
+    let mut edits = toward(&desk.history.now, &state);
+    if !edits.is_empty() {
+        edits.insert(0, Edit::BackTo(desk.history.versions[n].name.clone()));
+    }
+    Ok(Deed::edits(edits, "/done"))
+}

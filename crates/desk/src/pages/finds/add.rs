@@ -1,0 +1,100 @@
+//! Adding finds: a list of names, pictures that are dropped in, a table from elsewhere.
+
+use maud::{Markup, html};
+use spinney_model::{Edit, KindId};
+
+use super::{LONGEST_NAME, MOST_KINDS, take_table};
+use crate::Desk;
+use crate::laid::folded;
+use crate::language::Tongue;
+use crate::pictures::{self, NoPicture};
+use crate::routes::{Asked, Deed, Refused};
+
+pub(super) fn forms(t: Tongue, empty: bool) -> Markup {
+    html! {
+        h2 { (t.say("finds-add")) }
+        div.adding {
+            form.add #add method="post" action="/do/add-kinds" enctype="multipart/form-data" {
+                label for="names" { (t.say("finds-names")) }
+                textarea #names name="names" rows="5" autofocus[empty] placeholder=(t.say("finds-names-example")) {}
+                div.drop {
+                    label for="pictures" { (t.say("finds-pictures")) }
+                    input #pictures type="file" name="pictures" accept="image/jpeg,image/png" multiple
+                        data-dropped=(t.say("finds-dropped"));
+                    p.quiet.drop-here hidden { (t.say("finds-drop-here")) }
+                }
+                button.main #add-finds { (t.say("finds-add-button")) }
+            }
+            (take_table::form(t))
+        }
+    }
+}
+
+/// Adds a kind for every line, and one for every picture.
+pub(super) fn add(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    let collection = &desk.history.now;
+    let mut next = collection.next_kind().0;
+    let mut edits = Vec::new();
+    let mut known: Vec<String> =
+        collection.kinds.keys().map(|id| folded(&collection.name(*id))).collect();
+    for (at, name) in asked.request.field("names").lines().enumerate() {
+        let name = name.split_whitespace().collect::<Vec<_>>().join(" ");
+        if name.chars().count() > LONGEST_NAME {
+            return Err(Refused {
+                sentence: t.count_with("finds-long-line", LONGEST_NAME, &[("line", &(at + 1))]),
+                remedy: t.say("finds-long-line-remedy"),
+            });
+        }
+        if name.is_empty() || known.contains(&folded(&name)) {
+            continue;
+        }
+        known.push(folded(&name));
+        edits.push(Edit::AddKind(KindId(next), name));
+        next += 1;
+    }
+    let pictures = pictures_of(asked)?;
+    for picture in &pictures {
+        edits.push(Edit::AddKind(KindId(next), String::new()));
+        edits.push(Edit::AddPicture(KindId(next), pictures::name(picture)));
+        next += 1;
+    }
+    if edits.is_empty() {
+        return Err(Refused {
+            sentence: t.say("finds-nothing-new"),
+            remedy: t.say("finds-nothing-new-remedy"),
+        });
+    }
+    let added = edits.iter().filter(|edit| matches!(edit, Edit::AddKind(..))).count();
+    if collection.kinds.len() + added > MOST_KINDS {
+        return Err(too_many(t));
+    }
+    Ok(Deed { pictures, ..Deed::edits(edits, asked.back("/finds")) })
+}
+
+pub(super) fn too_many(t: Tongue) -> Refused {
+    Refused {
+        sentence: t.count("finds-too-many", MOST_KINDS),
+        remedy: t.say("finds-too-many-remedy"),
+    }
+}
+
+/// The pictures of a form, written anew.
+pub(crate) fn pictures_of(asked: &Asked<'_>) -> Result<Vec<Vec<u8>>, Refused> {
+    let given = asked.request.files.iter().filter(|file| !file.bytes.is_empty());
+    given
+        .map(|file| {
+            let picture = pictures::written_anew(&file.bytes);
+            picture.map_err(|why| not_a_picture(asked.tongue, &file.name, why))
+        })
+        .collect()
+}
+
+pub(crate) fn not_a_picture(t: Tongue, file: &str, why: NoPicture) -> Refused {
+    let sentence = match why {
+        NoPicture::NotRead => "picture-not-read",
+        NoPicture::TooLarge => "picture-too-large",
+    };
+    let file: String = file.chars().take(LONGEST_NAME).collect();
+    Refused { sentence: t.with(sentence, &[("file", &file)]), remedy: t.say("picture-remedy") }
+}

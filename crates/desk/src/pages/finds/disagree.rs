@@ -1,0 +1,72 @@
+//! Where two tables say different things of one kind: each side by side, and a person decides.
+
+use maud::{Markup, html};
+use spinney_model::{CharacterId, Edit, KindId};
+
+use super::LONGEST_TEXT;
+use super::deeds::{self, typed};
+use crate::Desk;
+use crate::collection::Collection;
+use crate::language::Tongue;
+use crate::routes::{Asked, Deed, Refused};
+
+/// So many are shown; the others are counted.
+const SHOWN: usize = 12;
+
+/// Every cell whose sources do not agree.
+pub(super) fn list(t: Tongue, collection: &Collection) -> Markup {
+    let all: Vec<_> = collection.cells.contradictions().collect();
+    html! {
+        @if !all.is_empty() {
+            section.disagree {
+                h2 #disagree { (t.count("finds-disagree", all.len())) }
+                p.quiet { (t.say("finds-disagree-why")) }
+                @for (kind, at, said) in all.iter().take(SHOWN) {
+                    @let id = format!("decide-{}-{}", kind.0, at.0);
+                    form.decision id=(id) method="post" action="/do/decide" {
+                        h3 dir="auto" { (collection.name(*kind)) ": " (collection.character_name(*at)) }
+                        input type="hidden" name="kind" value=(kind.0);
+                        input type="hidden" name="character" value=(at.0);
+                        ul {
+                            @for (place, (source, text)) in said.iter().enumerate() {
+                                li {
+                                    span dir="auto" { (t.with("finds-says", &[("source", source), ("text", text)])) }
+                                    " "
+                                    button id={(id) "-" (place)} name="text" value=(text) {
+                                        (t.with("finds-right", &[("text", text)]))
+                                    }
+                                }
+                            }
+                        }
+                        label for={(id) "-other"} { (t.say("finds-otherwise")) }
+                        input id={(id) "-other"} name="other" maxlength=(LONGEST_TEXT);
+                        button id={(id) "-write"} { (t.say("finds-write")) }
+                    }
+                }
+                @if all.len() > SHOWN { p { (t.count("finds-disagree-more", all.len() - SHOWN)) } }
+            }
+        }
+    }
+}
+
+/// What a person decided goes into the table itself; what the groups said stays with them.
+pub(super) fn decide(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    let kind = KindId(asked.request.field("kind").parse().unwrap_or(0));
+    let character = CharacterId(asked.request.field("character").parse().unwrap_or(0));
+    let collection = &desk.history.now;
+    if !collection.kinds.contains_key(&kind) || !collection.characters.contains_key(&character)
+    {
+        return Err(deeds::gone(asked));
+    }
+    let other = typed(asked, "other", LONGEST_TEXT)?;
+    let text = if other.is_empty() { typed(asked, "text", LONGEST_TEXT)? } else { other };
+    if text.is_empty() {
+        return Err(Refused {
+            sentence: t.say("finds-nothing-decided"),
+            remedy: t.say("finds-nothing-decided-remedy"),
+        });
+    }
+    let edits = vec![Edit::SetCell { kind, character, source: String::new(), text }];
+    Ok(Deed::edits(edits, asked.back("/finds")))
+}

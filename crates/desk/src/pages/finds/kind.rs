@@ -1,0 +1,255 @@
+//! A kind's own page: its pictures, everything that is known of it, and what can become of it.
+
+use maud::{Markup, html};
+use spinney_model::{KindField, KindId};
+
+use super::{LONGEST_NAME, LONGEST_TEXT, MOST_PICTURES};
+use crate::Desk;
+use crate::collection::Kind;
+use crate::language::Tongue;
+use crate::pages::Shown;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::routes::Asked;
+
+/// What can be written down about a kind: the field, its name in the form, its label, what
+/// helps to fill it in, and whether a sentence or two belong there.
+pub(super) const FIELDS: [(KindField, &str, &str, &str, bool); 10] = [
+    (KindField::Name, "name", "finds-name", "finds-name-help", false),
+    (KindField::HowSure, "how-sure", "finds-how-sure", "finds-how-sure-help", false),
+    (
+        KindField::ScientificName,
+        "scientific",
+        "finds-scientific",
+        "finds-scientific-help",
+        false,
+    ),
+    (
+        KindField::OtherNames,
+        "other-names",
+        "finds-other-names",
+        "finds-other-names-help",
+        false,
+    ),
+    (KindField::Caution, "caution", "finds-caution", "finds-caution-help", true),
+    (KindField::ConfirmBy, "confirm", "finds-confirm", "finds-confirm-help", true),
+    (KindField::HowOften, "how-often", "finds-how-often", "finds-how-often-help", false),
+    (KindField::Where, "where", "finds-where", "finds-where-help", false),
+    (KindField::When, "when", "finds-when", "finds-when-help", false),
+    (KindField::WhichPlant, "which", "finds-which", "finds-which-help", false),
+];
+
+/// What the parts of this page look at.
+struct View<'a> {
+    t: Tongue,
+    desk: &'a Desk,
+    id: KindId,
+    kind: &'a Kind,
+    name: String,
+}
+
+pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let id = KindId(asked.number(0));
+    let Some(kind) = desk.history.now.kinds.get(&id) else { return Shown::Nothing };
+    let view = View { t, desk, id, kind, name: desk.history.now.name(id) };
+    let work = html! {
+        p { a href={"/finds#kind-" (id.0)} { (t.say("finds-all")) } }
+        h1 dir="auto" { (view.name) }
+        @if kind.field(KindField::Name).is_empty() { p.quiet { (t.say("finds-not-named")) } }
+        (pictures(&view))
+        (form(&view))
+    };
+    let parts = Parts {
+        margin: Some(margin(&view)),
+        script: Some("finds.js"),
+        ..Parts::new(Screen::Finds, view.name.clone(), work)
+    };
+    frame::shown(desk, asked, &parts)
+}
+
+/// The hidden fields that every form of this page has.
+fn hidden(view: &View<'_>) -> Markup {
+    html! {
+        input type="hidden" name="kind" value=(view.id.0);
+        input type="hidden" name="back" value={"/finds/" (view.id.0)};
+    }
+}
+
+fn pictures(view: &View<'_>) -> Markup {
+    let t = view.t;
+    let pictures = &view.kind.pictures;
+    html! {
+        @if !pictures.is_empty() {
+            ul.prints {
+                @for (at, hash) in pictures.iter().enumerate() {
+                    @let words: [(&str, &dyn std::fmt::Display); 2] =
+                        [("kind", &view.name), ("number", &(at + 1))];
+                    @let words = t.with("finds-picture-of", &words);
+                    li {
+                        img src={"/picture/" (hash)} alt=(words) loading="lazy";
+                        div.back-and-forth {
+                            @if at > 0 { (picture_button(view, hash, at, "first", &t.say("finds-picture-first"))) }
+                            (picture_button(view, hash, at, "away", &t.say("finds-picture-away")))
+                        }
+                        a href={"/forget/picture/" (view.id.0) "/" (hash)} { (t.say("finds-picture-forget")) }
+                    }
+                }
+            }
+        }
+        @if pictures.len() < MOST_PICTURES {
+            form.add #add method="post" action="/do/add-pictures" enctype="multipart/form-data" {
+                (hidden(view))
+                div.drop {
+                    label for="pictures" { (t.say("finds-more-pictures")) }
+                    input #pictures type="file" name="pictures" accept="image/jpeg,image/png" multiple
+                        required data-dropped=(t.say("finds-dropped"));
+                    p.quiet.drop-here hidden { (t.say("finds-drop-here")) }
+                }
+                button #add-pictures { (t.say("finds-add-pictures")) }
+            }
+        }
+    }
+}
+
+fn picture_button(view: &View<'_>, hash: &str, at: usize, what: &str, words: &str) -> Markup {
+    html! {
+        form method="post" action={"/do/picture-" (what)} {
+            (hidden(view))
+            input type="hidden" name="picture" value=(hash);
+            button.quiet id={"picture-" (what) "-" (at)} { (words) }
+        }
+    }
+}
+
+/// Everything that is known of it, as one form.
+fn form(view: &View<'_>) -> Markup {
+    let t = view.t;
+    html! {
+        form.about method="post" action="/do/describe-kind" {
+            (hidden(view))
+            @for (field, name, label, help, long) in FIELDS {
+                @let text = view.kind.field(field);
+                @let longest = if field == KindField::Name { LONGEST_NAME } else { LONGEST_TEXT };
+                div.field {
+                    label for={"about-" (name)} { (t.say(label)) }
+                    @if long {
+                        textarea id={"about-" (name)} name=(name) rows="2" dir="auto"
+                            maxlength=(longest) aria-describedby={"help-" (name)} { (text) }
+                    } @else {
+                        input id={"about-" (name)} name=(name) value=(text) dir="auto"
+                            maxlength=(longest) aria-describedby={"help-" (name)};
+                    }
+                    p.quiet id={"help-" (name)} { (t.say(help)) }
+                }
+            }
+            button.main #about-keep { (t.say("finds-keep")) }
+        }
+    }
+}
+
+fn margin(view: &View<'_>) -> Markup {
+    html! {
+        (table_says(view))
+        (merge(view))
+        (split(view))
+        (away(view))
+    }
+}
+
+/// Its row of the table, and who says what.
+fn table_says(view: &View<'_>) -> Markup {
+    let t = view.t;
+    let collection = &view.desk.history.now;
+    let said: Vec<_> = collection
+        .characters
+        .keys()
+        .map(|at| (collection.character_name(*at), collection.cells.sources(view.id, *at)))
+        .filter(|(_, said)| !said.is_empty())
+        .collect();
+    html! {
+        h2 { (t.say("finds-table-says")) }
+        @if said.is_empty() { p.quiet { (t.say("finds-table-nothing")) } }
+        @else {
+            dl.row {
+                @for (character, said) in said {
+                    dt dir="auto" { (character) }
+                    @for (source, text) in said {
+                        dd dir="auto" {
+                            (text)
+                            @if !source.is_empty() { span.quiet { " (" (source) ")" } }
+                        }
+                    }
+                }
+            }
+        }
+        p { a href="/table" { (t.say("finds-to-table")) } }
+    }
+}
+
+fn merge(view: &View<'_>) -> Markup {
+    let t = view.t;
+    let others: Vec<_> =
+        view.desk.history.now.kinds.keys().filter(|other| **other != view.id).collect();
+    html! {
+        @if !others.is_empty() {
+            details #merge {
+                summary #merge-open { (t.say("finds-merge")) }
+                form method="post" action="/do/merge-kinds" {
+                    (hidden(view))
+                    label for="merge-with" { (t.with("finds-merge-with", &[("kind", &view.name)])) }
+                    select #merge-with name="with" {
+                        @for other in others {
+                            option value=(other.0) { (view.desk.history.now.name(*other)) }
+                        }
+                    }
+                    p.quiet { (t.say("finds-merge-why")) }
+                    button #merge-do { (t.say("finds-merge-do")) }
+                }
+            }
+        }
+    }
+}
+
+fn split(view: &View<'_>) -> Markup {
+    let t = view.t;
+    html! {
+        details #split {
+            summary #split-open { (t.say("finds-split")) }
+            form method="post" action="/do/split-kind" {
+                (hidden(view))
+                label for="split-name" { (t.say("finds-split-name")) }
+                input #split-name name="name" maxlength=(LONGEST_NAME) dir="auto";
+                @if !view.kind.pictures.is_empty() {
+                    fieldset {
+                        legend { (t.say("finds-split-pictures")) }
+                        @for (at, hash) in view.kind.pictures.iter().enumerate() {
+                            span.choice {
+                                input type="checkbox" id={"goes-" (at)} name="picture" value=(hash);
+                                label for={"goes-" (at)} {
+                                    img src={"/picture/" (hash)} alt=(t.count("finds-picture-number", at + 1)) loading="lazy";
+                                }
+                            }
+                        }
+                    }
+                }
+                p.quiet { (t.say("finds-split-why")) }
+                button #split-do { (t.say("finds-split-do")) }
+            }
+        }
+    }
+}
+
+fn away(view: &View<'_>) -> Markup {
+    let t = view.t;
+    html! {
+        details #away {
+            summary #away-open { (t.say("finds-away")) }
+            form method="post" action="/do/remove-kind" {
+                (hidden(view))
+                p { (t.say("finds-away-why")) }
+                button #away-do { (t.with("finds-away-do", &[("kind", &view.name)])) }
+            }
+            p { a href={"/forget/kind/" (view.id.0)} { (t.say("finds-forget-kind")) } }
+        }
+    }
+}

@@ -1,0 +1,60 @@
+//! What stands at the head of every sheet: title, place, season, part, caution.
+
+use maud::{Markup, html};
+use spinney_model::{AboutField, Edit};
+
+use super::LONGEST_TEXT;
+use super::deeds::typed;
+use crate::Desk;
+use crate::collection::Collection;
+use crate::language::Tongue;
+use crate::routes::{Asked, Deed, Refused};
+
+/// What can be said of the scene: the field, its name in the form, its label and an example.
+const FIELDS: [(AboutField, &str, &str, &str); 5] = [
+    (AboutField::Title, "title", "finds-title", "finds-title-example"),
+    (AboutField::Place, "place", "finds-place", "finds-place-example"),
+    (AboutField::Season, "season", "finds-season", "finds-season-example"),
+    (AboutField::Part, "part", "finds-part", "finds-part-example"),
+    (AboutField::Caution, "caution", "finds-scene-caution", "finds-scene-caution-example"),
+];
+
+/// Where and when, the caution, and the form to change them.
+pub(super) fn head(t: Tongue, collection: &Collection) -> Markup {
+    let said = [AboutField::Place, AboutField::Season, AboutField::Part];
+    let said: Vec<&str> = said
+        .into_iter()
+        .map(|field| collection.about_field(field))
+        .filter(|text| !text.is_empty())
+        .collect();
+    let caution = collection.about_field(AboutField::Caution);
+    html! {
+        div.scene {
+            @if !said.is_empty() { p dir="auto" { (said.join(" · ")) } }
+            @if !caution.is_empty() { p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) } }
+            details #scene {
+                summary #scene-open { (t.say("finds-scene")) }
+                form method="post" action="/do/describe-scene" {
+                    @for (field, name, label, example) in FIELDS {
+                        label for={"scene-" (name)} { (t.say(label)) }
+                        input id={"scene-" (name)} name=(name) maxlength=(LONGEST_TEXT) dir="auto"
+                            placeholder=(t.say(example)) value=(collection.about_field(field));
+                    }
+                    button #scene-keep { (t.say("finds-keep")) }
+                }
+            }
+        }
+    }
+}
+
+/// Writes down what changed.
+pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let mut edits = Vec::new();
+    for (field, name, ..) in FIELDS {
+        let text = typed(asked, name, LONGEST_TEXT)?;
+        if text != desk.history.now.about_field(field) {
+            edits.push(Edit::DescribeScene(field, text));
+        }
+    }
+    Ok(Deed::edits(edits, asked.back("/finds")))
+}

@@ -1,0 +1,114 @@
+//! Taking in a table: pasted, or from a file, with a word about whose it is.
+//!
+//! From separated values or a workbook to the edits that write its cells down. A table with a
+//! name of its own lies beside what is there already: what two tables say differently is shown
+//! and waits for a person.
+
+use maud::{Markup, html};
+use spinney_exchange::table::{self, Source};
+use spinney_model::Edit;
+
+use super::add::too_many;
+use super::deeds::typed;
+use super::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS};
+use crate::language::Tongue;
+use crate::routes::{Asked, Deed, Refused};
+use crate::{Desk, intake};
+
+/// The longest text in a cell, in letters: no cell of a key says as much.
+const LONGEST_CELL: usize = 2_000;
+/// The most characters of a collection, and the most cells of one table.
+const MOST_CHARACTERS: usize = 400;
+const MOST_CELLS: usize = 100_000;
+
+pub(super) fn form(t: Tongue) -> Markup {
+    html! {
+        form.add #take-table method="post" action="/do/take-table" enctype="multipart/form-data" {
+            label for="table" { (t.say("finds-paste")) }
+            textarea #table name="table" rows="5" wrap="off" placeholder=(t.say("finds-paste-example")) {}
+            label for="table-file" { (t.say("finds-table-file")) }
+            input #table-file type="file" name="file" accept=".csv,.tsv,.txt,.xlsx" multiple;
+            label for="source" { (t.say("finds-whose")) }
+            input #source name="source" maxlength=(LONGEST_NAME) aria-describedby="source-why"
+                placeholder=(t.say("finds-whose-example"));
+            p.quiet #source-why { (t.say("finds-whose-why")) }
+            button #take-table-button { (t.say("finds-take-table")) }
+        }
+    }
+}
+
+pub(super) fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    let source = typed(asked, "source", LONGEST_NAME)?;
+    let mut sheets = Vec::new();
+    let pasted = asked.request.form.iter().find(|(field, _)| field == "table");
+    if let Some((_, text)) = pasted.filter(|(_, text)| !text.trim().is_empty()) {
+        let bytes = text.clone().into_bytes();
+        sheets.extend(read(t, Source { name: t.say("finds-pasted"), bytes })?);
+    }
+    for file in asked.request.files.iter().filter(|file| !file.bytes.is_empty()) {
+        let name = file.name.rsplit(['/', '\\']).next().unwrap_or_default();
+        let name = name.rsplit_once('.').map_or(name, |(stem, _)| stem).to_owned();
+        sheets.extend(read(t, Source { name, bytes: file.bytes.clone() })?);
+    }
+    let edits = intake::edits(&desk.history.now, &sheets, &source);
+    if edits.is_empty() {
+        return Err(Refused {
+            sentence: t.say("finds-no-table"),
+            remedy: t.say("finds-no-table-remedy"),
+        });
+    }
+    small_enough(desk, t, &edits)?;
+    Ok(Deed::edits(edits, asked.back("/finds")))
+}
+
+fn read(t: Tongue, source: Source) -> Result<Vec<(String, Vec<Vec<String>>)>, Refused> {
+    table::cells(&source).map_err(|error| Refused {
+        sentence: t.with("finds-table-error", &[("error", &error)]),
+        remedy: error.remedy().to_owned(),
+    })
+}
+
+fn small_enough(desk: &Desk, t: Tongue, edits: &[Edit]) -> Result<(), Refused> {
+    let collection = &desk.history.now;
+    let (mut kinds, mut characters, mut cells) =
+        (collection.kinds.len(), collection.characters.len(), 0);
+    for edit in edits {
+        let (text, longest) = match edit {
+            Edit::AddKind(_, name) => {
+                kinds += 1;
+                (name, LONGEST_NAME)
+            }
+            Edit::AddCharacter(_, name) => {
+                characters += 1;
+                (name, LONGEST_NAME)
+            }
+            Edit::SetCell { text, .. } => {
+                cells += 1;
+                (text, LONGEST_CELL)
+            }
+            Edit::DescribeKind(_, _, text) => (text, LONGEST_TEXT),
+            Edit::DescribeCharacter(_, _, text) | Edit::DescribeScene(_, text) => {
+                (text, LONGEST_CELL)
+            }
+            _ => continue,
+        };
+        if text.chars().count() > longest {
+            let start: String = text.chars().take(40).collect();
+            return Err(Refused {
+                sentence: t.count_with("finds-long-text", longest, &[("start", &start)]),
+                remedy: t.say("finds-long-text-remedy"),
+            });
+        }
+    }
+    if kinds > MOST_KINDS {
+        return Err(too_many(t));
+    }
+    if characters > MOST_CHARACTERS || cells > MOST_CELLS {
+        return Err(Refused {
+            sentence: t.count("finds-wide-table", MOST_CHARACTERS),
+            remedy: t.say("finds-wide-table-remedy"),
+        });
+    }
+    Ok(())
+}

@@ -1,0 +1,164 @@
+//! How good the key is: how many questions a leaf, and whether another could do with fewer.
+//!
+//! From the claim of the search and the second opinion to sentences; and the page of a search
+//! that goes on, with a stop.
+
+use maud::{Markup, html};
+use spinney_check::Replay;
+use spinney_model::{Claim, Share, Stopped};
+
+use super::Keyed;
+use crate::amounts::{a_find, one_decimal, price};
+use crate::language::Tongue;
+use crate::pages::Shown;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::routes::Asked;
+use crate::work::Work;
+use crate::worked::{HEAPS_A_PAGE, Made};
+use crate::{Desk, Page, Reply};
+
+/// A key in four numbers.
+pub(super) struct Numbers {
+    pub(super) questions: usize,
+    /// Questions a leaf; None: it cannot be said as long as something must be mended.
+    pub(super) mean: Option<Share>,
+    pub(super) longest: Option<u32>,
+    pub(super) to_mend: usize,
+}
+
+impl Numbers {
+    pub(super) fn of(made: &Made) -> Self {
+        let effort = made.opinion.effort.as_ref();
+        let claim = made.claim.as_ref();
+        let mend = spinney_model::Severity::MustBeMended;
+        Self {
+            questions: made.key.couplets.len(),
+            mean: claim.map(|c| c.mean_steps).or(effort.map(|e| e.mean_steps)),
+            longest: claim.map(|c| c.longest).or(effort.map(|e| e.longest)),
+            to_mend: made.findings().iter().filter(|found| found.severity == mend).count(),
+        }
+    }
+}
+
+/// The key in a line, whether it is the best, and who finds the rest.
+pub(super) fn standing(key: &Keyed) -> Markup {
+    let t = key.t;
+    let numbers = Numbers::of(&key.made);
+    let kinds = key.made.layer.kinds.len();
+    html! {
+        div.standing {
+            p.numbers {
+                strong { (t.count_with("key-size", numbers.questions, &[("kinds", &kinds)])) }
+                @if let (Some(mean), true) = (numbers.mean, numbers.questions > 0) {
+                    " · " (t.with("key-mean", &[("mean", &one_decimal(mean))]))
+                }
+                @if let (Some(longest), true) = (numbers.longest, numbers.questions > 0) {
+                    " · " (t.count("key-longest", longest as usize))
+                }
+            }
+            @if let Some(claim) = &key.made.claim { (verdict(key, claim)) }
+            @else { p { (t.say("key-as-drawn")) } }
+            form method="post" action="/do/key-finish" {
+                input type="hidden" name="key" value=(key.id.0);
+                input type="hidden" name="back" value=(key.address(None));
+                button.main[!key.drawn().finished()] #finish {
+                    (t.say(if key.drawn().finished() { "key-unfinish" } else { "key-finish" }))
+                }
+            }
+        }
+    }
+}
+
+fn verdict(key: &Keyed, claim: &Claim) -> Markup {
+    let t = key.t;
+    let matrix = &key.made.layer.matrix;
+    let wished = claim.wishes != spinney_model::Wishes::default();
+    let sentence = match (claim.stopped, &key.made.opinion.replay, wished) {
+        (Some(Stopped::Overflow), ..) => t.say("key-too-fine"),
+        (Some(Stopped::Budget), ..) => {
+            let least = one_decimal(a_find(matrix, claim.lower_bound));
+            t.with("key-not-sure", &[("least", &least)])
+        }
+        (None, Replay::Confirmed { .. }, false) => t.say("key-best"),
+        (None, Replay::Confirmed { .. }, true) => t.say("key-best-wished"),
+        (None, Replay::Contradicted { .. }, _) => t.say("key-contradicted"),
+        (None, _, _) => t.say("key-best-alone"),
+    };
+    let looking = claim.stopped == Some(Stopped::Budget);
+    html! {
+        p.verdict.sure[claim.optimal()] { (sentence) }
+        @if looking {
+            form method="post" action="/do/key-look-on" {
+                input type="hidden" name="key" value=(key.id.0);
+                button #look-on { (t.say("key-look-on")) }
+            }
+        }
+        @if let Some(kept) = &claim.kept {
+            @let extra = a_find(matrix, claim.total - kept.free_total);
+            p { (t.say("key-wishes-cost")) " " (price(t, extra, kept.free_optimal && claim.optimal())) "." }
+        }
+        details {
+            summary { (t.say("key-more")) }
+            p.quiet { (t.say("key-more-effort")) }
+            p.quiet { (t.count("key-more-heaps", usize::try_from(claim.heaps).unwrap_or(usize::MAX))) }
+        }
+    }
+}
+
+/// Starts to look on: nothing that is kept, so no edit.
+pub(super) fn look_on(desk: &mut Desk, asked: &Asked<'_>) -> Reply {
+    let key = frame::key_of_form(asked);
+    desk.worked.work = Work::begin(desk, key);
+    Reply::Page(Page::see(format!("/key/looking?key={}", key.0)))
+}
+
+/// Stops looking; what was found so far is shown.
+pub(super) fn stop(desk: &mut Desk, asked: &Asked<'_>) -> Reply {
+    desk.stop_work();
+    let key = frame::key_of_form(asked);
+    Reply::Page(Page::see(format!("/key?key={}", key.0)))
+}
+
+/// How far the search has come; without scripts the page asks for itself again.
+pub(super) fn looking(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let id = frame::key_asked(desk, asked);
+    let away = Page::see(id.map_or("/key".to_owned(), |id| format!("/key?key={}", id.0)));
+    let over = desk.work_on(HEAPS_A_PAGE).is_none_or(|progress| progress.over);
+    let Some(work) = desk.worked.work.as_ref().filter(|work| !over && Some(work.key) == id)
+    else {
+        return Shown::Page(away);
+    };
+    let name = &desk.history.now.keys[&work.key].name;
+    let weight = desk.worked.laid(&desk.history.now);
+    let page = html! {
+        h1 { (t.say("key-looking")) " · " span dir="auto" { (name) } }
+        div #progress role="status" {
+            (so_far(t, desk.worked.work.as_ref(), weight.as_ref().map(|laid| &laid.matrix)))
+        }
+        form method="post" action="/do/key-stop" {
+            input type="hidden" name="key" value=(id.map_or(0, |id| id.0));
+            button.main #stop { (t.say("key-stop")) }
+        }
+        p.quiet { (t.say("key-looking-more")) }
+    };
+    let parts = Parts {
+        script: Some("key.js"),
+        again_after: Some(1),
+        ..Parts::new(Screen::Key, t.say("key-looking"), page)
+    };
+    frame::shown(desk, asked, &parts)
+}
+
+fn so_far(t: Tongue, work: Option<&Work>, matrix: Option<&spinney_model::Matrix>) -> Markup {
+    let known = work.and_then(|work| work.known).zip(matrix);
+    html! {
+        @if let Some(((best, least), matrix)) = known {
+            @let (best, least) = (a_find(matrix, best), a_find(matrix, least));
+            p { (t.with("key-looking-best", &[("best", &one_decimal(best)), ("least", &one_decimal(least))])) }
+        }
+        @if let Some(work) = work {
+            p { (t.count("key-looked", usize::try_from(work.heaps).unwrap_or(usize::MAX))) }
+        }
+    }
+}

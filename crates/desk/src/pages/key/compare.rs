@@ -1,0 +1,138 @@
+//! Two keys side by side: their numbers, then their questions.
+
+use std::sync::Arc;
+
+use maud::{Markup, html};
+use spinney_model::KeyId;
+
+use super::best::Numbers;
+use super::{Ending, names};
+use crate::Desk;
+use crate::amounts::one_decimal;
+use crate::collection::Collection;
+use crate::language::Tongue;
+use crate::pages::Shown;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::heaps::answer_tab;
+use crate::routes::Asked;
+use crate::worked::Made;
+
+struct Side {
+    id: KeyId,
+    name: String,
+    made: Option<Arc<Made>>,
+}
+
+pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let known: Vec<KeyId> = desk.history.now.keys.keys().copied().collect();
+    let wanted = |name: &str, otherwise: usize| {
+        let id = asked.request.asked(name).parse().ok().map(KeyId);
+        id.filter(|id| known.contains(id)).or_else(|| known.get(otherwise).copied())
+    };
+    let (Some(one), Some(other)) = (wanted("one", 0), wanted("other", 1)) else {
+        let work = html! {
+            h1 { (t.say("key-compare")) }
+            p.empty { (t.say("key-compare-too-few")) }
+            p { a.main href="/key" { (t.say("nav-key")) } }
+        };
+        return frame::shown(desk, asked, &Parts::new(Screen::Key, t.say("key-compare"), work));
+    };
+    let sides = [one, other].map(|id| Side {
+        id,
+        name: desk.history.now.keys[&id].name.clone(),
+        made: desk.worked.made(&desk.history.now, id),
+    });
+    let collection = &desk.history.now;
+    let work = html! {
+        h1 { (t.say("key-compare")) }
+        (which(t, collection, one, other))
+        (table(t, &sides))
+        div.side-by-side {
+            @for side in &sides {
+                section {
+                    h2 dir="auto" { (side.name) }
+                    p { a href={"/key?key=" (side.id.0)} { (t.say("key-open")) span.unseen { ": " (side.name) } } }
+                    @if let Some(made) = &side.made { (questions(t, collection, made)) }
+                }
+            }
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Key, t.say("key-compare"), work))
+}
+
+fn which(t: Tongue, collection: &Collection, one: KeyId, other: KeyId) -> Markup {
+    html! {
+        form.which method="get" action="/key/compare" {
+            @for (name, chosen, label) in [("one", one, "key-one"), ("other", other, "key-other")] {
+                div {
+                    label for={"compare-" (name)} { (t.say(label)) }
+                    select name=(name) id={"compare-" (name)} {
+                        @for (id, key) in &collection.keys {
+                            option value=(id.0) selected[*id == chosen] { (key.name) }
+                        }
+                    }
+                }
+            }
+            button #compare { (t.say("key-compare-button")) }
+        }
+    }
+}
+
+fn table(t: Tongue, sides: &[Side; 2]) -> Markup {
+    let numbers = sides.each_ref().map(|side| side.made.as_ref().map(|made| Numbers::of(made)));
+    let rows: [(&str, fn(&Numbers) -> Option<String>); 4] = [
+        ("key-row-questions", |n| Some(n.questions.to_string())),
+        ("key-row-mean", |n| n.mean.map(one_decimal)),
+        ("key-row-longest", |n| n.longest.map(|longest| longest.to_string())),
+        ("key-row-mend", |n| Some(n.to_mend.to_string())),
+    ];
+    html! {
+        table.compared {
+            thead {
+                tr {
+                    td {}
+                    @for side in sides { th scope="col" dir="auto" { (side.name) } }
+                }
+            }
+            tbody {
+                @for (label, value) in rows {
+                    tr {
+                        th scope="row" { (t.say(label)) }
+                        @for numbers in &numbers {
+                            td {
+                                (numbers.as_ref().and_then(value).unwrap_or_else(|| t.say("key-cannot-say")))
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn questions(t: Tongue, collection: &Collection, made: &Made) -> Markup {
+    html! {
+        ol.short {
+            @for couplet in &made.key.couplets {
+                li value=(couplet.number) {
+                    span dir="auto" { (couplet.wording.first()) }
+                    ul {
+                        @for (yes, to) in [(true, &couplet.yes), (false, &couplet.no)] {
+                            li {
+                                (answer_tab(t, yes)) " "
+                                @match Ending::of(made, to) {
+                                    Ending::On(number) => (t.with("key-go-to", &[("number", &number)])),
+                                    Ending::Out(kinds, strange) => strong dir="auto" {
+                                        (names(collection, &kinds, strange).join(", "))
+                                    },
+                                    Ending::Nothing => (t.say("key-nobody")),
+                                }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,104 @@
+//! The key as numbered questions, as it is printed.
+
+use maud::{Markup, html};
+use spinney_model::{Couplet, Destination};
+use spinney_press::wording;
+
+use super::{Ending, Keyed, names, open};
+use crate::pages::frame;
+use crate::pages::heaps::answer_tab;
+
+/// All questions, one under the other.
+pub(super) fn questions(key: &Keyed) -> Markup {
+    html! {
+        ol.questions {
+            @for couplet in &key.made.key.couplets { (one(key, couplet)) }
+        }
+    }
+}
+
+fn one(key: &Keyed, couplet: &Couplet) -> Markup {
+    let number = couplet.number;
+    html! {
+        li.asked.open[key.is_open(couplet)] id={"q" (number)} {
+            (heading(key, couplet))
+            (leads(key, couplet))
+            (about(key, couplet))
+        }
+    }
+}
+
+/// The number and the words.
+pub(super) fn heading(key: &Keyed, couplet: &Couplet) -> Markup {
+    let t = key.t;
+    html! {
+        h2.words {
+            span.number { span.unseen { (t.say("key-question")) " " } (couplet.number) }
+            " " span dir="auto" { (couplet.wording.first()) }
+            @if couplet.kept && key.drawn().finished() { " " span.kept { (t.say("key-kept")) } }
+        }
+    }
+}
+
+fn leads(key: &Keyed, couplet: &Couplet) -> Markup {
+    html! {
+        ul.leads {
+            @for (yes, to) in [(true, &couplet.yes), (false, &couplet.no)] {
+                li class=(if yes { "yes" } else { "no" }) {
+                    (answer_tab(key.t, yes)) " " (leads_to(key, to))
+                }
+            }
+        }
+    }
+}
+
+/// What stands behind an answer.
+pub(super) fn leads_to(key: &Keyed, to: &Destination) -> Markup {
+    let t = key.t;
+    html! {
+        @match Ending::of(&key.made, to) {
+            Ending::On(number) => a href={"#q" (number)} { (t.with("key-go-to", &[("number", &number)])) },
+            Ending::Out(kinds, strange) => {
+                strong.out dir="auto" { (names(&key.collection, &kinds, strange).join(", ")) }
+                @if kinds.len() > 1 { " " span.quiet { (t.say("key-together")) } }
+            }
+            Ending::Nothing => span.quiet { (t.say("key-nobody")) },
+        }
+    }
+}
+
+/// What can be said of a question, and the way to change it.
+pub(super) fn about(key: &Keyed, couplet: &Couplet) -> Markup {
+    let t = key.t;
+    let place = key.place(couplet);
+    html! {
+        (second_look(key, couplet))
+        (frame::findings(t, &key.findings_at(couplet.number)))
+        @if key.is_open(couplet) {
+            (open::panel(key, couplet))
+        } @else {
+            p.change {
+                a.button id={"change-" (couplet.number)}
+                    href={(key.address(Some(place))) "#q" (couplet.number)} {
+                    (t.say("key-change"))
+                    span.unseen { ": " (couplet.wording.first()) }
+                }
+            }
+        }
+    }
+}
+
+/// Another question that must come to the same answer.
+fn second_look(key: &Keyed, couplet: &Couplet) -> Markup {
+    let t = key.t;
+    let also = key.reasons(couplet).map_or(&[][..], |reasons| &reasons.also);
+    html! {
+        @if let Some((ask, opposite)) = also.first() {
+            p.second-look {
+                strong { (t.say("key-second-look")) } " "
+                span dir="auto" { (wording::question(&key.made.layer.matrix, ask)) } " "
+                (t.say(if *opposite { "key-second-opposite" } else { "key-second-same" }))
+            }
+        }
+    }
+}

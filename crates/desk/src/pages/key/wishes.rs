@@ -1,0 +1,95 @@
+//! What a key is for: its name and group, what is in the hand, the season, what is never asked.
+
+use maud::{Markup, html};
+use spinney_model::{Edit, Season, SeenOn, WishField};
+
+use super::Keyed;
+use crate::Desk;
+use crate::layer::numbers;
+use crate::pages::finds::LONGEST_NAME;
+use crate::pages::heaps::deeds::{place, text};
+use crate::routes::{Asked, Deed, Refused};
+
+pub(super) fn form(key: &Keyed) -> Markup {
+    let t = key.t;
+    let drawn = key.drawn();
+    let never = numbers(drawn.wish(WishField::Never));
+    let hands: Vec<&str> = SeenOn::ALL.iter().map(|form| form.word()).collect();
+    let seasons: Vec<&str> = Season::ALL.iter().map(|season| season.word()).collect();
+    html! {
+        details.wishes {
+            summary #wishes { (t.say("key-for-what")) }
+            form method="post" action="/do/key-describe" {
+                input type="hidden" name="key" value=(key.id.0);
+                input type="hidden" name="back" value=(key.address(None));
+                label for="key-name" { (t.say("key-name")) }
+                input #key-name name="name" maxlength=(LONGEST_NAME) required dir="auto" value=(drawn.name);
+                label for="key-group" { (t.say("key-group")) }
+                input #key-group name="group" maxlength=(LONGEST_NAME) dir="auto" value=(drawn.wish(WishField::Group));
+                (choice("hand", &t.say("key-hand"), &t.say("key-any-hand"), &hands, drawn.wish(WishField::Hand)))
+                (choice("season", &t.say("key-season"), &t.say("key-any-season"), &seasons, drawn.wish(WishField::Season)))
+                @if !key.collection.characters.is_empty() {
+                    fieldset.never {
+                        legend { (t.say("key-never")) }
+                        @for id in key.collection.characters.keys() {
+                            div.choice {
+                                input type="checkbox" name="never" value=(id.0) id={"never-" (id.0)} checked[never.contains(&id.0)];
+                                label for={"never-" (id.0)} dir="auto" { (key.collection.character_name(*id)) }
+                            }
+                        }
+                    }
+                }
+                button #describe { (t.say("key-describe")) }
+            }
+            form method="post" action="/do/key-remove" {
+                input type="hidden" name="key" value=(key.id.0);
+                button.quiet #remove-key { (t.say("key-remove")) }
+                p.quiet { (t.say("key-remove-more")) }
+            }
+        }
+    }
+}
+
+fn choice(name: &str, label: &str, any: &str, words: &[&str], chosen: &str) -> Markup {
+    html! {
+        label for={"wish-" (name)} { (label) }
+        select name=(name) id={"wish-" (name)} {
+            option value="" selected[chosen.is_empty()] { (any) }
+            @for word in words { option value=(word) selected[*word == chosen] { (word) } }
+        }
+    }
+}
+
+/// Writes down what changed.
+pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let (key, _) = place(desk, asked)?;
+    let collection = &desk.history.now;
+    let drawn = &collection.keys[&key];
+    let never: Vec<String> = collection
+        .characters
+        .keys()
+        .map(|id| id.0.to_string())
+        .filter(|id| asked.request.fields("never").any(|field| field == id))
+        .collect();
+    let known = |words: &[&str], field: &str| {
+        let wanted = asked.request.field(field);
+        words
+            .iter()
+            .find(|word| **word == wanted)
+            .map_or(String::new(), |word| (*word).to_owned())
+    };
+    let wanted = [
+        (WishField::Group, text(asked, "group", LONGEST_NAME)),
+        (WishField::Hand, known(&SeenOn::ALL.map(SeenOn::word), "hand")),
+        (WishField::Season, known(&Season::ALL.map(Season::word), "season")),
+        (WishField::Never, never.join(" ")),
+    ];
+    let mut edits = Vec::new();
+    let name = text(asked, "name", LONGEST_NAME);
+    if !name.is_empty() && name != drawn.name {
+        edits.push(Edit::RenameKey(key, name));
+    }
+    let changed = wanted.into_iter().filter(|(field, text)| drawn.wish(*field) != text);
+    edits.extend(changed.map(|(field, text)| Edit::Wish(key, field, text)));
+    Ok(Deed::edits(edits, asked.back(&format!("/key?key={}", key.0))))
+}

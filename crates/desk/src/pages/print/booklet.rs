@@ -1,0 +1,138 @@
+//! A key bound for the press, with its pictures.
+//!
+//! From a key of the collection to a booklet. Pictures that the host does not hand over are
+//! asked for once; one that is lost leaves its box empty.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
+
+use spinney_model::{KeyId, Matrix};
+use spinney_press::{Booklet, Picture, Stamp};
+
+use crate::Desk;
+use crate::routes::Asked;
+use crate::worked::Made;
+
+/// The longest name of a file, in letters.
+const LONGEST_NAME: usize = 60;
+
+/// A key bound for the press.
+pub(super) struct Bound {
+    pub(super) matrix: Matrix,
+    pub(super) made: Arc<Made>,
+    pub(super) pictures: BTreeMap<String, Picture>,
+    today: String,
+    name: String,
+}
+
+impl Bound {
+    /// None: nothing to print. **Errors**: the pictures that are needed first.
+    pub(super) fn of(
+        desk: &mut Desk,
+        asked: &Asked<'_>,
+        key: KeyId,
+    ) -> Result<Option<Self>, BTreeSet<String>> {
+        let Some(made) = desk.worked.made(&desk.history.now, key) else { return Ok(None) };
+        let given = &asked.request.pictures;
+        let wanted: BTreeSet<String> =
+            made.layer.matrix.taxa().iter().filter_map(|taxon| taxon.picture.clone()).collect();
+        // Whoever was just asked for them and brings none has none.
+        let just_asked = desk.worked.asked_for.take().is_some_and(|asked| asked == wanted);
+        if given.is_empty() && !wanted.is_empty() && !just_asked {
+            desk.worked.asked_for = Some(wanted.clone());
+            return Err(wanted);
+        }
+        let pictures =
+            given.iter().filter_map(|(hash, bytes)| Some((hash.clone(), opened(bytes)?)));
+        let keys = &desk.history.now.keys;
+        let drawn = &keys[&key];
+        let own_title = keys.len() > 1 || !drawn.finished();
+        let matrix = titled(&made.layer.matrix, own_title.then_some(drawn.name.as_str()));
+        let name = file_name(&drawn.name);
+        let today = asked.request.today.clone();
+        Ok(Some(Self { matrix, pictures: pictures.collect(), made, today, name }))
+    }
+
+    pub(super) fn booklet(&self) -> Booklet<'_> {
+        Booklet {
+            matrix: &self.matrix,
+            key: &self.made.key,
+            walks: &self.made.opinion.walks,
+            stamp: self.stamp(),
+            date: (!self.today.is_empty()).then_some(self.today.as_str()),
+            pictures: &self.pictures,
+        }
+    }
+
+    /// What the sheets say of the key's standing: the words of people are kept as they are,
+    /// a key of the machine that loses somebody is a draft.
+    fn stamp(&self) -> Stamp {
+        match (&self.made.claim, self.made.opinion.broken_as_a_tree()) {
+            (Some(_), true) => Stamp::Draft,
+            (Some(_), false) => Stamp::None,
+            (None, _) => Stamp::TryingOut,
+        }
+    }
+
+    pub(super) fn draft(&self) -> bool {
+        self.stamp() == Stamp::Draft
+    }
+
+    /// The name of the key, fit for a file on any machine.
+    pub(super) fn file_name(&self) -> &str {
+        &self.name
+    }
+}
+
+fn opened(bytes: &[u8]) -> Option<Picture> {
+    match bytes {
+        [0x89, b'P', b'N', b'G', ..] => Some(Picture::Png(bytes.to_vec())),
+        [0xFF, 0xD8, ..] => Some(Picture::Jpeg(bytes.to_vec())),
+        _ => None,
+    }
+}
+
+/// The same matrix with the name of the key behind its title.
+fn titled(matrix: &Matrix, name: Option<&str>) -> Matrix {
+    let Some(name) = name else { return matrix.clone() };
+    let mut scene = matrix.scene().clone();
+    scene.title = Some(match scene.title.as_deref().map(str::trim) {
+        Some(title) if !title.is_empty() && title != name => format!("{title}: {name}"),
+        _ => name.to_owned(),
+    });
+    let row = |taxon| {
+        matrix.character_indices().map(|at| matrix.cell(taxon, at).clone()).collect::<Vec<_>>()
+    };
+    let rows = matrix.taxon_indices().map(row).collect();
+    Matrix::new(scene, matrix.taxa().to_vec(), matrix.characters().to_vec(), rows)
+        .expect("another title fits the same table")
+}
+
+/// Letters and digits of any language, everything else a hyphen.
+fn file_name(name: &str) -> String {
+    let mut file = String::new();
+    for letter in name.to_lowercase().chars().take(LONGEST_NAME) {
+        match letter.is_alphanumeric() {
+            true => file.push(letter),
+            false if !file.is_empty() && !file.ends_with('-') => file.push('-'),
+            false => {}
+        }
+    }
+    match file.trim_end_matches('-') {
+        "" => "key".to_owned(),
+        file => file.to_owned(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::file_name;
+
+    #[test]
+    fn a_file_has_a_name_that_every_machine_takes() {
+        assert_eq!(file_name("Group Blue, class 4"), "group-blue-class-4");
+        assert_eq!(file_name("../../<script>"), "script");
+        assert_eq!(file_name("Ulmen-Schlüssel"), "ulmen-schlüssel");
+        assert_eq!(file_name("🍂🍂"), "key");
+    }
+}

@@ -1,0 +1,38 @@
+//! Files that are not for a printer: the page for a phone, text, JSON, a table.
+
+use spinney_exchange::{json, key_text, table};
+use spinney_press::page;
+
+use super::booklet::Bound;
+
+/// A file by its name, with its media type.
+pub(super) fn file(bound: &Bound, name: &str) -> Option<(&'static str, Vec<u8>)> {
+    let (made, matrix) = (&bound.made, &bound.matrix);
+    let (kind, text) = match name {
+        "phone.html" => ("text/html; charset=utf-8", page::html(&bound.booklet())),
+        "key.txt" => ("text/plain; charset=utf-8", key_text::write(&made.key, matrix)),
+        "key.json" => ("application/json", as_json(bound)),
+        "table.csv" => ("text/csv; charset=utf-8", table::write(matrix).table),
+        _ => return None,
+    };
+    Some((kind, text.into_bytes()))
+}
+
+fn as_json(bound: &Bound) -> String {
+    let (made, matrix) = (&bound.made, &bound.matrix);
+    let effort = made.opinion.effort.map(|effort| json::Effort {
+        total: effort.total,
+        mean_steps: effort.mean_steps,
+        longest: effort.longest,
+    });
+    json::report(&json::Report {
+        key: Some(&made.key),
+        claim: made.claim.as_ref(),
+        effort: if made.claim.is_some() { None } else { effort },
+        findings: made.findings(),
+        questions_checked: Some((made.opinion.checked, made.opinion.questions)),
+        reasons: &made.reasons,
+        refused: &made.refused,
+        ..json::Report::of(matrix)
+    })
+}

@@ -1,0 +1,64 @@
+//! The sheets and files that there are, in the order in which one wants them.
+
+use spinney_press::sheet::Sheet;
+use spinney_press::{Booklet, Paper, chart, key_pages, today, try_out};
+
+/// A sheet that can be printed.
+pub(super) struct Form {
+    /// In addresses and file names.
+    pub(super) name: &'static str,
+    /// The message of its name, and of what it is for.
+    pub(super) title: &'static str,
+    pub(super) about: &'static str,
+    pub(super) set: fn(&Booklet<'_>, Paper) -> Sheet,
+}
+
+/// Everything for today comes first: most want no more.
+pub(super) const SHEETS: [Form; 4] = [
+    Form {
+        name: "today",
+        title: "print-today",
+        about: "print-today-about",
+        set: |booklet, paper| today::sheet(booklet, paper),
+    },
+    Form {
+        name: "key",
+        title: "print-key-pages",
+        about: "print-key-pages-about",
+        set: |booklet, paper| key_pages::sheet(booklet, paper),
+    },
+    Form {
+        name: "chart",
+        title: "print-chart",
+        about: "print-chart-about",
+        set: |booklet, paper| chart::sheet(booklet, paper),
+    },
+    Form {
+        name: "try-out",
+        title: "print-try-out",
+        about: "print-try-out-about",
+        set: |booklet, paper| try_out::sheet(booklet, paper),
+    },
+];
+
+/// Files that are not for a printer, each with the message of what it is.
+pub(super) const FILES: [(&str, &str); 4] = [
+    ("phone.html", "print-phone"),
+    ("key.txt", "print-text"),
+    ("key.json", "print-json"),
+    ("table.csv", "print-csv"),
+];
+
+/// The papers.
+pub(super) const PAPERS: [(&str, Paper); 3] =
+    [("a4", Paper::A4), ("letter", Paper::Letter), ("a3", Paper::A3)];
+
+/// The sheet of a name; the first where there is no such sheet.
+pub(super) fn sheet_asked(name: &str) -> &'static Form {
+    SHEETS.iter().find(|sheet| sheet.name == name).unwrap_or(&SHEETS[0])
+}
+
+/// The paper of a name; A4 where there is no such paper.
+pub(super) fn paper_asked(name: &str) -> (&'static str, Paper) {
+    PAPERS.into_iter().find(|(known, _)| *known == name).unwrap_or(PAPERS[0])
+}

@@ -1,0 +1,99 @@
+//! Laying a group's table over this one: what they say goes to their own view, and where it
+//! differs from what others say, a person decides.
+
+use maud::{Markup, html};
+use spinney_exchange::table::{self, Source};
+use spinney_model::Edit;
+
+use super::fields::one_line;
+use super::view::View;
+use super::{LONGEST_NAME, LONGEST_TEXT, MOST_CHARACTERS};
+use crate::Desk;
+use crate::intake;
+use crate::language::Tongue;
+use crate::pages::finds::MOST_KINDS;
+use crate::routes::{Asked, Deed, Refused};
+
+pub(super) fn form(t: Tongue, view: &View) -> Markup {
+    html! {
+        details.lay-over {
+            summary #lay-over { (t.say("table-lay-over")) }
+            form method="post" action="/do/lay-over" enctype="multipart/form-data" {
+                p { (t.say("table-lay-over-help")) }
+                label for="lay-who" { (t.say("table-lay-over-who")) }
+                input #lay-who name="who" value=(view.who) maxlength=(LONGEST_NAME) list="groups" dir="auto" autocomplete="off";
+                label for="lay-table" { (t.say("table-lay-over-paste")) }
+                textarea #lay-table name="table" rows="6" spellcheck="false" {}
+                label for="lay-file" { (t.say("table-lay-over-file")) }
+                input #lay-file type="file" name="file" accept=".csv,.tsv,.txt,.xlsx";
+                button #lay { (t.say("table-lay-over-button")) }
+            }
+        }
+    }
+}
+
+pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    let collection = &desk.history.now;
+    let who: String = one_line(asked.request.field("who")).chars().take(LONGEST_NAME).collect();
+    let file = asked.request.files.iter().find(|file| !file.bytes.is_empty());
+    let source = match file {
+        Some(file) => Source { name: file.name.clone(), bytes: file.bytes.clone() },
+        None => {
+            let text = asked.request.form.iter().find(|(name, _)| name == "table");
+            let bytes = text.map_or(Vec::new(), |(_, text)| text.clone().into_bytes());
+            Source { name: t.say("table-pasted"), bytes }
+        }
+    };
+    let sheets = table::cells(&source).map_err(|why| Refused {
+        sentence: why.to_string(),
+        remedy: why.remedy().to_owned(),
+    })?;
+    let mut edits = intake::edits(collection, &sheets, &who);
+    // What is said already need not be said again.
+    edits.retain(|edit| match edit {
+        Edit::SetCell { kind, character, source, text } => {
+            collection.cells.said(*kind, *character, source) != text
+        }
+        _ => true,
+    });
+    if edits.is_empty() {
+        return Err(Refused {
+            sentence: t.say("table-nothing-pasted"),
+            remedy: t.say("table-nothing-pasted-remedy"),
+        });
+    }
+    fits(t, &edits)?;
+    let mut then = collection.clone();
+    edits.iter().for_each(|edit| then.apply(edit));
+    if then.kinds.len() > MOST_KINDS || then.characters.len() > MOST_CHARACTERS {
+        return Err(Refused {
+            sentence: t.say("table-too-much"),
+            remedy: t.say("table-too-much-remedy"),
+        });
+    }
+    let differ = then.cells.contradictions().next().is_some();
+    Ok(Deed::edits(edits, if differ { "/table?show=differ" } else { "/table" }))
+}
+
+/// No text is longer than could be typed.
+fn fits(t: Tongue, edits: &[Edit]) -> Result<(), Refused> {
+    for edit in edits {
+        let (text, most) = match edit {
+            Edit::AddKind(_, name) | Edit::AddCharacter(_, name) => (name, LONGEST_NAME),
+            Edit::SetCell { text, .. }
+            | Edit::DescribeKind(_, _, text)
+            | Edit::DescribeCharacter(_, _, text)
+            | Edit::DescribeScene(_, text) => (text, LONGEST_TEXT),
+            _ => continue,
+        };
+        if text.chars().count() > most {
+            let begin: String = text.chars().take(40).collect();
+            return Err(Refused {
+                sentence: t.with("table-pasted-too-long", &[("text", &begin), ("most", &most)]),
+                remedy: t.say("table-too-long-remedy"),
+            });
+        }
+    }
+    Ok(())
+}

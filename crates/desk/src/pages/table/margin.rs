@@ -1,0 +1,157 @@
+//! Beside the table: which kinds are still alike, which cell to look at next, what to mend.
+
+use maud::{Markup, html};
+use spinney_check::{Settings, WeakSettings};
+use spinney_model::{Code, Finding, Hope, Look, Place, TaxonIx};
+
+use super::view::View;
+use crate::laid::{Laid, folded};
+use crate::language::Tongue;
+use crate::pages::frame;
+
+/// Up to so many kinds all pairs are looked at while a person waits.
+const MOST_KINDS: usize = 300;
+/// So many pairs are named; the others are counted.
+const PAIRS_NAMED: usize = 8;
+/// So many kinds are named in a sentence.
+const KINDS_NAMED: usize = 6;
+/// The fewest columns are not looked for here, so these steps are not needed.
+const LOOKING: WeakSettings = WeakSettings { steps: 0, sets_listed: 0, cells_named: 3 };
+
+pub(super) fn margin(t: Tongue, view: &View) -> Markup {
+    let Some(laid) = &view.laid else {
+        return html! { p.quiet { (t.say("table-margin-empty")) } };
+    };
+    let small = laid.matrix.taxa().len() <= MOST_KINDS;
+    let mut found = view.of_table.clone();
+    if small {
+        let of_table = spinney_check::table(&laid.matrix, &Settings::default());
+        // The pairs that are alike stand above, with what may part them.
+        found.extend(of_table.into_iter().filter(|f| f.code != Code::NotSeparable));
+    }
+    found.sort_by(|a, b| a.severity.cmp(&b.severity));
+    html! {
+        @if small && laid.matrix.taxa().len() > 1 {
+            (alike(t, view, laid))
+        } @else if !small {
+            p.quiet { (t.count("table-too-large", MOST_KINDS)) }
+        }
+        h2 { (t.say("table-to-mend")) }
+        (in_cells(t, view))
+        @if found.is_empty() && view.of_cells.is_empty() { p.quiet { (t.say("table-nothing-to-mend")) } }
+        (frame::findings(t, &found))
+    }
+}
+
+fn alike(t: Tongue, view: &View, laid: &Laid) -> Markup {
+    let weak = spinney_check::weak(&laid.matrix, &LOOKING);
+    let name = |taxon: TaxonIx| laid.matrix.taxon(taxon).name.as_str();
+    html! {
+        h2 { (t.say("table-alike")) }
+        @if weak.alike.is_empty() {
+            p { (t.say("table-none-alike")) }
+        } @else {
+            p { (t.count("table-alike-count", weak.alike.len())) }
+            ul.alike {
+                @for pair in weak.alike.iter().take(PAIRS_NAMED) {
+                    @let [one, other] = pair.taxa.map(name);
+                    li dir="auto" {
+                        strong { (t.with("table-pair", &[("one", &one), ("other", &other)])) }
+                        " " span.quiet { (t.say(hope(pair.hope))) }
+                    }
+                }
+            }
+            @if weak.alike.len() > PAIRS_NAMED {
+                p.quiet { (t.count("table-more-pairs", weak.alike.len() - PAIRS_NAMED)) }
+            }
+        }
+        @if let Some((first, rest)) = weak.next.split_first() {
+            h2 { (t.say("table-look-at")) }
+            (look(t, view, laid, first, true))
+            @for one in rest { (look(t, view, laid, one, false)) }
+        }
+    }
+}
+
+fn hope(hope: Hope) -> &'static str {
+    match hope {
+        Hope::OneBlank => "table-hope-one",
+        Hope::SeveralBlanks => "table-hope-several",
+        Hope::NewDifference => "table-hope-new",
+    }
+}
+
+/// A cell that is worth a look, and why.
+fn look(t: Tongue, view: &View, laid: &Laid, look: &Look, first: bool) -> Markup {
+    let kind = laid.kinds.get(look.taxon.0);
+    let at = laid.characters.get(look.character.0).copied().flatten();
+    let (Some(kind), Some(at)) = (kind, at) else { return html! {} };
+    let shown = view.kinds.contains(kind) && view.characters.contains(&at);
+    let there = format!("#i-{}-{}", kind.0, at.0);
+    let address = match shown {
+        true => format!("{}{there}", view.address()),
+        false => format!("/table?kind={}{there}", kind.0),
+    };
+    let names = |taxa: &[TaxonIx]| {
+        let few = taxa.iter().take(KINDS_NAMED).map(|at| laid.matrix.taxon(*at).name.as_str());
+        let mut text = few.collect::<Vec<_>>().join(", ");
+        if taxa.len() > KINDS_NAMED {
+            text.push_str(" …");
+        }
+        text
+    };
+    let (message, taxa) = match (look.parts.is_empty(), look.with_others.is_empty()) {
+        (false, _) => ("table-look-parts", &look.parts),
+        (true, false) => ("table-look-with-others", &look.with_others),
+        (true, true) => ("table-look-secures", &look.secures),
+    };
+    html! {
+        p.look-at dir="auto" {
+            a.first[first] href=(address) {
+                (t.with("table-look-cell", &[
+                    ("kind", &laid.matrix.taxon(look.taxon).name),
+                    ("character", &laid.matrix.character(look.character).name),
+                ]))
+            }
+            br;
+            (t.with(message, &[("kinds", &names(taxa))]))
+        }
+    }
+}
+
+/// How many cells the reader has something to say of, with a way to each.
+fn in_cells(t: Tongue, view: &View) -> Markup {
+    let bad = |findings: &Vec<Finding>| {
+        findings.iter().any(|f| f.severity != spinney_model::Severity::ForInformation)
+    };
+    let cells: Vec<_> = view.of_cells.iter().filter(|(_, findings)| bad(findings)).collect();
+    html! {
+        @if !cells.is_empty() {
+            p { (t.count("table-cells-to-mend", cells.len())) }
+            ul.cells-to-mend {
+                @for ((kind, at), findings) in cells.iter().take(PAIRS_NAMED) {
+                    li dir="auto" {
+                        a href={"/table?kind=" (kind.0) "#i-" (kind.0) "-" (at.0)} { (name_of(view, *kind, *at)) }
+                        ": " (findings[0].sentence)
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn name_of(view: &View, kind: spinney_model::KindId, at: spinney_model::CharacterId) -> String {
+    let Some(laid) = &view.laid else { return String::new() };
+    let kind = laid.taxon(kind).map_or("", |at| laid.matrix.taxon(at).name.as_str());
+    let at = laid.character(at).map_or("", |at| laid.matrix.character(at).name.as_str());
+    format!("{kind}, {at}")
+}
+
+/// What is to be said of one character.
+pub(super) fn of_character<'v>(view: &'v View, name: &str) -> Vec<&'v Finding> {
+    let about = |finding: &&Finding| match &finding.place {
+        Place::Character(of) => folded(of) == folded(name),
+        _ => false,
+    };
+    view.of_table.iter().filter(about).collect()
+}

@@ -1,0 +1,115 @@
+//! What stands under a cell: who says what, where people differ, what another window wrote,
+//! what the reader could not understand. Only where there is something to say.
+
+use maud::{Markup, html};
+use spinney_model::{CharacterId, Finding, KindId, Severity};
+
+use super::decide;
+use super::view::View;
+use crate::collection::{Agreed, Collection};
+use crate::language::Tongue;
+
+/// None: nothing is to be said.
+pub(super) fn notes(
+    t: Tongue,
+    collection: &Collection,
+    view: &View,
+    kind: KindId,
+    at: CharacterId,
+    mine: Option<&str>,
+) -> Option<Markup> {
+    let differ = match collection.cells.agreed(kind, at) {
+        Agreed::Contradicted(_) => Some(differ(t, collection, kind, at)),
+        _ => None,
+    };
+    let said = collection.cells.sources(kind, at);
+    let named = said.iter().filter(|(who, _)| !who.is_empty()).count();
+    let findings = view.of_cells.get(&(kind, at));
+    if mine.is_none() && differ.is_none() && named == 0 && findings.is_none() {
+        return None;
+    }
+    Some(html! {
+        @if let Some(mine) = mine { (clash(t, collection, view, kind, at, mine)) }
+        @if let Some(differ) = &differ { (differ) }
+        @for finding in findings.into_iter().flatten() { (found(t, finding)) }
+        @if differ.is_none() && named > 0 {
+            details.who {
+                summary { (t.count("table-who", named)) }
+                (who_says(t, &said))
+            }
+        }
+    })
+}
+
+/// Somebody wrote here while this person did: both texts stay in sight.
+fn clash(
+    t: Tongue,
+    collection: &Collection,
+    view: &View,
+    kind: KindId,
+    at: CharacterId,
+    mine: &str,
+) -> Markup {
+    let theirs = super::sheet::shown(collection, &view.who, kind, at);
+    let place = format!("{}-{}", kind.0, at.0);
+    html! {
+        p.word.mend { (t.say("table-clash")) }
+        p dir="auto" {
+            @if theirs.is_empty() { (t.with("table-clash-cleared", &[("mine", &mine)])) }
+            @else { (t.with("table-clash-told", &[("theirs", &theirs), ("mine", &mine)])) }
+        }
+        button #{"d-" (place) "-mine"} name="decide" value={(place) "-mine"} { (t.say("table-clash-mine")) }
+        button #{"d-" (place) "-leave"} name="decide" value={(place) "-leave"} { (t.say("table-clash-leave")) }
+    }
+}
+
+fn differ(t: Tongue, collection: &Collection, kind: KindId, at: CharacterId) -> Markup {
+    let said = collection.cells.sources(kind, at);
+    let place = format!("{}-{}", kind.0, at.0);
+    let ways = decide::texts(&said);
+    let both = decide::both(&ways);
+    html! {
+        p.word.look { (t.say("table-differ")) }
+        (who_says(t, &said))
+        div.decide {
+            @for (n, text) in ways.iter().enumerate() {
+                button #{"d-" (place) "-" (n)} name="decide" value={(place) "-" (n)} {
+                    (t.with("table-take", &[("text", text)]))
+                }
+            }
+            @if let Some(both) = both {
+                button #{"d-" (place) "-varies"} name="decide" value={(place) "-varies"} {
+                    (t.with("table-varies", &[("text", &both)]))
+                }
+            }
+            button #{"d-" (place) "-look"} name="decide" value={(place) "-look"} { (t.say("table-look-again")) }
+        }
+    }
+}
+
+fn who_says(t: Tongue, said: &[(&str, &str)]) -> Markup {
+    html! {
+        ul {
+            @for (who, text) in said {
+                @let name = if who.is_empty() { t.say("table-itself") } else { (*who).to_owned() };
+                li dir="auto" { (t.with("table-says", &[("who", &name), ("text", text)])) }
+            }
+        }
+    }
+}
+
+/// What the reader says of this cell.
+fn found(t: Tongue, finding: &Finding) -> Markup {
+    let (class, word) = match finding.severity {
+        Severity::MustBeMended => ("word mend", "severity-mend"),
+        Severity::ShouldBeLookedAt => ("word look", "severity-look"),
+        Severity::ForInformation => ("word know", "severity-know"),
+    };
+    html! {
+        details {
+            summary { span class=(class) { (t.say(word)) } }
+            p dir="auto" { (finding.sentence) }
+            p.remedy dir="auto" { (finding.remedy) }
+        }
+    }
+}

@@ -1,0 +1,168 @@
+//! A character's sheet beside the table: how it is asked, where it is seen, its states.
+
+use maud::{Markup, html};
+use spinney_model::{Ask, Asked, CharacterId, CharacterIx, Scale, StateIx, Value};
+use spinney_press::wording;
+
+use super::fields::{FIELDS, Input, named};
+use super::view::View;
+use super::{LONGEST_NAME, LONGEST_TEXT, margin};
+use crate::collection::Collection;
+use crate::laid::Laid;
+use crate::language::Tongue;
+use crate::pages::frame;
+
+pub(super) fn panel(
+    t: Tongue,
+    collection: &Collection,
+    view: &View,
+    id: CharacterId,
+) -> Markup {
+    let name = collection.character_name(id);
+    let place = view.laid.as_ref().and_then(|laid| Some((laid.as_ref(), laid.character(id)?)));
+    let back = view.address();
+    html! {
+        section #panel tabindex="-1" aria-labelledby="panel-name" {
+            h2 #panel-name dir="auto" { (name) }
+            @if let Some((laid, at)) = place { (asks(t, laid, at)) }
+            @for finding in margin::of_character(view, name) { (frame::finding_slip(t, finding)) }
+            form method="post" action={"/do/character/" (id.0)} {
+                input type="hidden" name="back" value=(back);
+                @for (field, mark, input, label, help) in FIELDS {
+                    (one(t, mark, input, collection.character_field(id, field), label, help))
+                }
+                button.main #keep-character { (t.say("table-keep-character")) }
+            }
+            @if let Some((laid, at)) = place { (states(t, laid, at, id, &back)) }
+            form method="post" action={"/do/take-out-character/" (id.0)} {
+                input type="hidden" name="back" value=(view.with_choices("/table"));
+                button.quiet #take-out-character { (t.say("table-take-out")) }
+            }
+            p { a href=(view.with_choices("/table")) { (t.say("table-close-panel")) } }
+        }
+    }
+}
+
+/// The question as a pupil would read it.
+fn asks(t: Tongue, laid: &Laid, at: CharacterIx) -> Markup {
+    let yes = match &laid.matrix.character(at).scale {
+        Scale::Words { states } if !states.is_empty() => Asked::States([StateIx(0)].into()),
+        Scale::Words { .. } => return html! {},
+        Scale::Counts | Scale::Measure { .. } => match middle(laid, at) {
+            Some(least) => Asked::AtLeast(least),
+            None => return html! {},
+        },
+    };
+    let question = wording::question(&laid.matrix, &Ask { character: at, yes });
+    html! { p.asks dir="auto" { (t.with("table-asks", &[("question", &question)])) } }
+}
+
+/// A number of the column, to show how a threshold would be asked.
+fn middle(laid: &Laid, at: CharacterIx) -> Option<spinney_model::Quantity> {
+    laid.matrix.taxon_indices().find_map(|taxon| match &laid.matrix.cell(taxon, at).value {
+        Value::Range { high, .. } => Some(*high),
+        Value::Counts(counts) => {
+            counts.last().map(|(n, _)| spinney_model::Quantity::from_whole(i64::from(*n)))
+        }
+        _ => None,
+    })
+}
+
+fn one(t: Tongue, mark: &str, input: Input, text: &str, label: &str, help: &str) -> Markup {
+    let id = format!("f-{mark}");
+    let help_id = (!help.is_empty()).then(|| format!("help-{mark}"));
+    let base = html! { input type="hidden" name={"o-" (mark)} value=(text); };
+    let words = match input {
+        Input::Some(words) => named(text, &words()).map(|there| (words(), there)),
+        _ => None,
+    };
+    if let Some((words, there)) = words {
+        return html! {
+            fieldset {
+                legend { (t.say(label)) }
+                (base)
+                @for word in words {
+                    label.box for={(id) "-" (word.replace(' ', "-"))} {
+                        input id={(id) "-" (word.replace(' ', "-"))} type="checkbox" name=(id) value=(word) checked[there.contains(word)];
+                        " " (word_in(t, word))
+                    }
+                }
+            }
+        };
+    }
+    html! {
+        label for=(id) { (t.say(label)) }
+        (base)
+        @match input {
+            Input::One(words) => select id=(id) name=(id) aria-describedby=[help_id.as_deref()] {
+                option value="" { (t.say("table-not-said")) }
+                @for word in words { option value=(word) selected[*word == text] { (word_in(t, word)) } }
+                @if !text.is_empty() && !words.contains(&text) { option selected value=(text) { (text) } }
+            },
+            _ => input id=(id) name=(id) value=(text) dir="auto" autocomplete="off"
+                maxlength=(if mark == "name" { LONGEST_NAME } else { LONGEST_TEXT.max(text.chars().count()) })
+                aria-describedby=[help_id.as_deref()];,
+        }
+        @if let Some(help_id) = &help_id { p.quiet id=(help_id) { (t.say(help)) } }
+    }
+}
+
+/// A word of the sheet in the person's language; what is written stays the sheet's word.
+fn word_in(t: Tongue, word: &str) -> String {
+    match word {
+        "yes" => t.say("table-word-yes"),
+        "no" => t.say("table-word-no"),
+        "easy" => t.say("table-word-easy"),
+        "fair" => t.say("table-word-fair"),
+        "hard" => t.say("table-word-hard"),
+        "count" => t.say("table-word-count"),
+        "ratio" => t.say("table-word-ratio"),
+        "in" => t.say("table-word-inch"),
+        "tree" => t.say("table-word-tree"),
+        "twig" => t.say("table-word-twig"),
+        "leaf" => t.say("table-word-leaf"),
+        "rubbing" => t.say("table-word-rubbing"),
+        "photograph" => t.say("table-word-photograph"),
+        "winter twig" => t.say("table-word-winter-twig"),
+        "tray" => t.say("table-word-tray"),
+        "spring" => t.say("table-word-spring"),
+        "summer" => t.say("table-word-summer"),
+        "autumn" => t.say("table-word-autumn"),
+        "winter" => t.say("table-word-winter"),
+        "eyes" => t.say("table-word-eyes"),
+        "lens" => t.say("table-word-lens"),
+        "ruler" => t.say("table-word-ruler"),
+        other => other.to_owned(),
+    }
+}
+
+/// The states, how many kinds have each, and a way to write each in another word.
+fn states(t: Tongue, laid: &Laid, at: CharacterIx, id: CharacterId, back: &str) -> Markup {
+    let Scale::Words { states } = &laid.matrix.character(at).scale else { return html! {} };
+    let having = |state: usize| {
+        let has = |taxon: &spinney_model::TaxonIx| match &laid.matrix.cell(*taxon, at).value {
+            Value::States(shares) => shares.iter().any(|(known, _)| known.0 == state),
+            _ => false,
+        };
+        laid.matrix.taxon_indices().filter(has).count()
+    };
+    html! {
+        @if !states.is_empty() {
+            h3 { (t.say("table-states")) }
+            p.quiet { (t.say("table-rename-help")) }
+            @for (n, state) in states.iter().enumerate() {
+                form.rename method="post" action={"/do/rename-state/" (id.0)} {
+                    input type="hidden" name="back" value=(back);
+                    input type="hidden" name="from" value=(state);
+                    label for={"state-" (n)} dir="auto" {
+                        (t.count_with("table-state-of", having(n), &[("state", state)]))
+                    }
+                    span.one-line {
+                        input id={"state-" (n)} name="to" value=(state) required maxlength=(LONGEST_NAME) dir="auto" autocomplete="off";
+                        button id={"rename-" (n)} { (t.say("table-rename")) }
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,294 @@
+//! Stories of the table, told through requests.
+
+use spinney_exchange::journal;
+
+use crate::{Desk, Page, Reply, Request};
+
+/// A desk whose host keeps everything at once.
+struct AtTheTable(Desk);
+
+impl AtTheTable {
+    fn with(table: &str) -> Self {
+        let rows =
+            table.lines().map(|line| line.split('|').map(|c| c.trim().to_owned()).collect());
+        let sheets = [("table".to_owned(), rows.collect())];
+        let lines = Desk::lines_of_table(&sheets, 0).expect("the table has kinds");
+        Self(Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines are read"))
+    }
+
+    fn page(&mut self, address: &str) -> String {
+        match self.0.handle(&Request::get(address)) {
+            Reply::Page(Page { status: 200, body, .. }) => {
+                String::from_utf8(body).expect("text")
+            }
+            other => panic!("{address}: {other:?}"),
+        }
+    }
+
+    /// Posts, keeps, and gives the address that follows.
+    fn post(&mut self, path: &str, form: &[(&str, &str)]) -> String {
+        match self.0.handle(&Request::post(path, form)) {
+            Reply::Keep { lines, then, .. } => {
+                self.0
+                    .catch_up(lines.iter().map(Vec::as_slice))
+                    .expect("our own lines are read");
+                then.location.expect("a deed leads on")
+            }
+            Reply::Page(Page { status: 303, location: Some(to), .. }) => to,
+            other => panic!("{path}: {other:?}"),
+        }
+    }
+
+    fn refused(&mut self, path: &str, form: &[(&str, &str)]) -> String {
+        match self.0.handle(&Request::post(path, form)) {
+            Reply::Page(Page { status: 422, body, .. }) => {
+                String::from_utf8(body).expect("text")
+            }
+            other => panic!("{path}: {other:?}"),
+        }
+    }
+
+    fn cell(&self, kind: u32, character: u32) -> String {
+        let at = (spinney_model::KindId(kind), spinney_model::CharacterId(character));
+        super::sheet::shown(&self.0.history.now, "", at.0, at.1).to_owned()
+    }
+}
+
+const HEDGE: &str = "kind | edge | leaf form
+hazel | toothed | one piece
+oak | smooth | one piece
+ash | toothed |
+rowan | toothed | leaflets";
+
+#[test]
+fn two_windows_write_different_cells_and_neither_is_lost() {
+    let mut desk = AtTheTable::with(HEDGE);
+    let whole = |changes: &[(&'static str, &'static str)]| {
+        let mut form = vec![
+            ("c-1-1", "toothed"),
+            ("b-1-1", "toothed"),
+            ("c-2-1", "smooth"),
+            ("b-2-1", "smooth"),
+            ("c-3-2", ""),
+            ("b-3-2", ""),
+        ];
+        for (name, text) in changes {
+            form.iter_mut().find(|(field, _)| field == name).expect("it is there").1 = text;
+        }
+        form
+    };
+    desk.post("/do/cells", &whole(&[("c-3-2", "leaflets")]));
+    // The other window still shows an empty cell for ash, and sends it along.
+    assert_eq!(desk.post("/do/cells", &whole(&[("c-2-1", "wavy")])), "/table");
+    assert_eq!(desk.cell(3, 2), "leaflets");
+    assert_eq!(desk.cell(2, 1), "wavy");
+    // Now both want the same cell.
+    let to = desk.post("/do/cells", &whole(&[("c-2-1", "lobed"), ("c-1-1", "double-toothed")]));
+    assert_eq!(desk.cell(2, 1), "wavy", "nothing is overwritten");
+    assert_eq!(desk.cell(1, 1), "double-toothed", "the other cell is kept");
+    let page = desk.page(to.split('#').next().expect("an address"));
+    assert!(page.contains("Somebody wrote “wavy” here while you typed “lobed”."), "{to}");
+    assert!(
+        page.contains("name=\"c-2-1\" value=\"lobed\""),
+        "what was typed stays in its cell"
+    );
+    assert!(page.contains("name=\"b-2-1\" value=\"wavy\""));
+    desk.post("/do/cells", &[("c-2-1", "lobed"), ("b-2-1", "wavy"), ("decide", "2-1-leave")]);
+    assert_eq!(desk.cell(2, 1), "wavy");
+    desk.post("/do/cells", &[("c-2-1", "lobed"), ("b-2-1", "wavy"), ("decide", "2-1-mine")]);
+    assert_eq!(desk.cell(2, 1), "lobed");
+}
+
+#[test]
+fn two_groups_tables_are_merged_and_their_disagreements_decided() {
+    let mut desk = AtTheTable::with("kind | leaf form\nhazel | one piece");
+    let blue =
+        "kind,edge,stalk length (mm)\nhazel,toothed,8-12\noak,smooth,2-5\nash,toothed,40";
+    let red =
+        "kind\tedge\tstalk length (mm)\nhazel\tspiny\t10-15\noak\tSmooth\t2-5\nash\t?\t40";
+    assert_eq!(desk.post("/do/lay-over", &[("who", "Blue"), ("table", blue)]), "/table");
+    let to = desk.post("/do/lay-over", &[("who", "Red"), ("table", red)]);
+    assert_eq!(to, "/table?show=differ");
+    let page = desk.page(&to);
+    for said in
+        ["Blue: “toothed”", "Red: “spiny”", "Take “spiny”", "It varies: “toothed or spiny”"]
+    {
+        assert!(page.contains(said), "{said}");
+    }
+    assert!(page.contains("in 3 cells people differ"));
+    assert!(!page.contains("id=\"k-2\""), "oak is not shown: both groups agree on it");
+    desk.post("/do/cells", &[("decide", "1-2-1")]);
+    assert_eq!(desk.cell(1, 2), "spiny");
+    desk.post("/do/cells", &[("decide", "1-3-varies")]);
+    assert_eq!(desk.cell(1, 3), "8-12 or 10-15");
+    desk.post("/do/cells", &[("decide", "3-2-look")]);
+    assert_eq!(desk.cell(3, 2), "?");
+    let page = desk.page("/table?show=differ");
+    assert!(page.contains("Nobody contradicts anybody here."));
+    // Nobody's words are lost.
+    assert!(desk.page("/table").contains("Red: “?”"));
+    assert!(desk.page("/table?as=Red").contains("name=\"c-1-2\" value=\"spiny\""));
+}
+
+#[test]
+fn a_group_writes_its_own_view_and_never_over_the_table() {
+    let mut desk = AtTheTable::with(HEDGE);
+    let form =
+        [("as", "Green"), ("c-1-1", "smooth"), ("b-1-1", ""), ("c-2-1", ""), ("b-2-1", "")];
+    desk.post("/do/cells", &form);
+    assert_eq!(desk.cell(1, 1), "toothed", "the table decides");
+    assert!(desk.page("/table").contains("Green: “smooth”"));
+    // A cell that only a group filled is open again when the table's hand empties it.
+    desk.post("/do/cells", &[("as", "Green"), ("c-3-2", "leaflets"), ("b-3-2", "")]);
+    assert_eq!(desk.cell(3, 2), "leaflets");
+    desk.post("/do/cells", &[("c-3-2", ""), ("b-3-2", "leaflets")]);
+    assert_eq!(desk.cell(3, 2), "?");
+}
+
+#[test]
+fn the_margin_names_what_is_alike_and_the_cell_that_helps() {
+    let mut desk = AtTheTable::with(HEDGE);
+    let page = desk.page("/table");
+    assert!(page.contains("hazel and ash"), "they are alike");
+    assert!(page.contains("href=\"/table#i-3-2\""), "the way to the blank cell");
+    desk.post("/do/cells", &[("c-3-2", "leaflets"), ("b-3-2", "")]);
+    let page = desk.page("/table");
+    assert!(page.contains("ash and rowan") && !page.contains("hazel and ash"));
+    desk.post("/do/add-character", &[("name", "leaflet length (mm)")]);
+    desk.post(
+        "/do/cells",
+        &[("c-3-3", "60-90"), ("b-3-3", ""), ("c-4-3", "20-40"), ("b-4-3", "")],
+    );
+    assert!(desk.page("/table").contains("Every two kinds can be told apart."));
+}
+
+#[test]
+fn a_renamed_state_keeps_the_questions_that_ask_for_it() {
+    let mut desk = AtTheTable::with(HEDGE);
+    desk.post("/do/character/1", &[("o-states", ""), ("f-states", "toothed, smooth")]);
+    desk.post(
+        "/do/character/2",
+        &[("o-applies-when", ""), ("f-applies-when", "edge = toothed or smooth")],
+    );
+    let fork = spinney_model::Fork::default();
+    let key = spinney_model::KeyId(1);
+    let of = spinney_model::AskOf {
+        character: spinney_model::CharacterId(1),
+        yes: spinney_model::AskedOf::States(vec!["toothed".to_owned()]),
+    };
+    let edits = vec![
+        spinney_model::Edit::StartKey(key, "ours".to_owned()),
+        spinney_model::Edit::Ask {
+            key,
+            at: fork.clone(),
+            words: "Teeth?".to_owned(),
+            ask: Some(of),
+        },
+    ];
+    let done = spinney_model::Done::Edits(edits);
+    let line = journal::write(&spinney_model::Entry { at: 0, done });
+    desk.0.catch_up([line.as_slice()]).expect("our own line is read");
+    assert!(desk.page("/table/1").contains("“toothed”, 3 kinds"));
+    desk.post("/do/rename-state/1", &[("from", "toothed"), ("to", "jagged, like a saw")]);
+    assert_eq!(desk.cell(1, 1), "\"jagged, like a saw\"");
+    let made = desk.0.worked.made(&desk.0.history.now, key).expect("the key has kinds");
+    assert_eq!(made.key.couplets.len(), 1);
+    assert!(made.key.couplets[0].ask.is_some());
+    let laid = desk.0.worked.laid(&desk.0.history.now).expect("there are kinds");
+    let ask = made.key.couplets[0].ask.as_ref().expect("it is asked");
+    assert_eq!(
+        laid.ask_of(ask).expect("of the table").yes,
+        spinney_model::AskedOf::States(vec!["jagged, like a saw".to_owned()])
+    );
+    let governor = &laid.matrix.characters()[1].governor;
+    assert_eq!(
+        governor.as_ref().map(|of| of.states.len()),
+        Some(2),
+        "the condition came along"
+    );
+    assert!(made.layer.forks[&fork].sides.values().all(|placed| !placed.by_hand));
+}
+
+#[test]
+fn a_renamed_character_is_named_anew_where_others_speak_of_it() {
+    let mut desk = AtTheTable::with(HEDGE);
+    desk.post(
+        "/do/character/1",
+        &[("o-applies-when", ""), ("f-applies-when", "leaf form = one piece")],
+    );
+    desk.post("/do/character/2", &[("o-name", "leaf form"), ("f-name", "shape")]);
+    assert!(desk.page("/table/1").contains("value=\"shape = one piece\""));
+    let page = desk.refused("/do/character/2", &[("o-name", "shape"), ("f-name", "EDGE ")]);
+    assert!(page.contains("“EDGE” is in the table already."));
+    let page = desk.refused("/do/character/2", &[("o-name", "form"), ("f-name", "outline")]);
+    assert!(page.contains("Somebody wrote “shape” there while you typed “outline”."));
+}
+
+#[test]
+fn a_character_sheet_writes_only_what_was_changed() {
+    let mut desk = AtTheTable::with(HEDGE);
+    let form = [
+        ("o-seen-on", ""),
+        ("f-seen-on", "twig"),
+        ("f-seen-on", "winter twig"),
+        ("o-season", ""),
+        ("o-difficulty", ""),
+        ("f-difficulty", "hard"),
+        ("o-question", ""),
+        ("f-question", "Is the edge {}?"),
+    ];
+    let head = desk.0.head();
+    desk.post("/do/character/1", &form);
+    assert_eq!(desk.0.head(), head + 1, "one deed, undone in one go");
+    let page = desk.page("/table/1");
+    assert!(page.contains("value=\"winter twig\" checked"));
+    assert!(page.contains("It asks, for instance: “Is the edge toothed?”"));
+    let again = [
+        ("o-seen-on", "twig, winter twig"),
+        ("f-seen-on", "winter twig"),
+        ("f-seen-on", "twig"),
+    ];
+    desk.post("/do/character/1", &again);
+    assert_eq!(desk.0.head(), head + 1, "the same boxes are no change");
+}
+
+#[test]
+fn what_the_reader_does_not_understand_stands_at_its_cell() {
+    let mut desk =
+        AtTheTable::with("kind | blade length (mm)\nhazel | 60-90\noak | about 5\nash | 40");
+    let page = desk.page("/table");
+    let cell = page
+        .split("id=\"c-2-1\"")
+        .nth(1)
+        .expect("the cell")
+        .split("</td>")
+        .next()
+        .expect("its end");
+    assert!(cell.contains("about 5") && cell.contains("to mend"), "{cell}");
+    assert!(page.contains("One cell should be looked at:"));
+}
+
+#[test]
+fn hostile_names_are_only_text() {
+    let mut desk = AtTheTable::with(HEDGE);
+    let script = "<script>alert(1)</script>";
+    desk.post("/do/add-character", &[("name", script)]);
+    desk.post(
+        "/do/cells",
+        &[("c-1-3", "\"><img src=x>"), ("b-1-3", ""), ("c-2-3", "שלום 🌳"), ("b-2-3", "")],
+    );
+    let page = desk.page("/table/3");
+    assert!(!page.contains("<script>alert") && !page.contains("<img src=x"));
+    assert!(page.contains("&lt;script&gt;alert(1)"));
+    let long = "a".repeat(10_000);
+    assert!(desk.refused("/do/add-character", &[("name", &long)]).contains(&long));
+    assert!(
+        desk.refused("/do/cells", &[("c-1-1", &long), ("b-1-1", "toothed")]).contains(&long)
+    );
+    desk.post("/do/add-character", &[("name", "two\nlines")]);
+    assert_eq!(desk.0.history.now.character_name(spinney_model::CharacterId(4)), "two lines");
+    desk.post(
+        "/do/cells",
+        &[("c-99-1", "x"), ("c-x", "y"), ("decide", "1-1-77"), ("decide", "a-b")],
+    );
+}

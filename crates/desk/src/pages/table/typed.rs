@@ -1,0 +1,140 @@
+//! Cells that were typed: from a form to the edits of the cells that were changed in it.
+//!
+//! A cell whose text is still what stood there when the page was made is not written. Where
+//! another window wrote in the meantime, nothing is overwritten: what was typed goes back to
+//! the page with it, and the person decides there.
+
+use std::collections::BTreeMap;
+
+use spinney_model::{CharacterId, Edit, KindId};
+
+use super::{LONGEST_TEXT, decide, sheet};
+use crate::Desk;
+use crate::collection::{Agreed, Collection};
+use crate::routes::{Asked, Deed, Refused};
+
+/// So many texts that clash go back to the page; more do not fit into an address.
+const MOST_CLASHES: usize = 12;
+
+type Place = (KindId, CharacterId);
+
+/// Writes the cells that were changed, and what was decided.
+pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let collection = &desk.history.now;
+    let who: String = asked.request.field("as").chars().take(super::LONGEST_NAME).collect();
+    let typed = with_mark(asked, "c-");
+    let bases = with_mark(asked, "b-");
+    let (decided, word) = decided(asked.request.field("decide"));
+    let mut edits = Vec::new();
+    let mut clashes = Vec::new();
+    for (&at, &text) in &typed {
+        if !known(collection, at) || decided == Some(at) {
+            continue;
+        }
+        let text = text.trim();
+        let base = bases.get(&at).map_or("", |base| base.trim());
+        let now = sheet::shown(collection, &who, at.0, at.1).trim();
+        if text == base || text == now {
+            continue;
+        }
+        if text.chars().count() > LONGEST_TEXT {
+            return Err(too_long(asked));
+        }
+        if now == base {
+            edits.push(written(collection, &who, at, text));
+        } else {
+            clashes.push((at, text));
+        }
+    }
+    if let Some(at) = decided.filter(|at| known(collection, *at)) {
+        let mine = typed.get(&at).map_or("", |text| text.trim());
+        if mine.chars().count() > LONGEST_TEXT {
+            return Err(too_long(asked));
+        }
+        edits.extend(decision(collection, &who, at, &word, mine));
+    }
+    if clashes.len() > MOST_CLASHES {
+        let t = asked.tongue;
+        return Err(Refused {
+            sentence: t.count("table-many-clashes", clashes.len()),
+            remedy: t.say("table-many-clashes-remedy"),
+        });
+    }
+    Ok(Deed::edits(edits, address(&asked.back("/table"), &clashes)))
+}
+
+fn known(collection: &Collection, (kind, character): Place) -> bool {
+    collection.kinds.contains_key(&kind) && collection.characters.contains_key(&character)
+}
+
+/// What is to be written so that the cell counts as this text.
+fn written(collection: &Collection, who: &str, (kind, character): Place, text: &str) -> Edit {
+    let by_itself = collection.cells.said(kind, character, "");
+    let agreed = collection.cells.agreed(kind, character);
+    // Emptied, though groups have said something: nobody loses a word, but it is open again.
+    let open = who.is_empty() && text.is_empty() && by_itself.is_empty();
+    let text = if open && agreed != Agreed::Blank { "?" } else { text };
+    Edit::SetCell { kind, character, source: who.to_owned(), text: text.to_owned() }
+}
+
+/// What a button under a cell decides.
+fn decision(
+    collection: &Collection,
+    who: &str,
+    at: Place,
+    word: &str,
+    mine: &str,
+) -> Option<Edit> {
+    let (kind, character) = at;
+    let said = collection.cells.sources(kind, character);
+    let texts = decide::texts(&said);
+    let text = match word {
+        "leave" => return None,
+        "mine" => return Some(written(collection, who, at, mine)),
+        "look" => "?".to_owned(),
+        "varies" => decide::both(&texts)?,
+        number => texts.get(number.parse::<usize>().ok()?)?.clone(),
+    };
+    Some(Edit::SetCell { kind, character, source: String::new(), text })
+}
+
+/// `3-7-varies`: the cell, and what was decided.
+fn decided(text: &str) -> (Option<Place>, String) {
+    match text.rsplit_once('-') {
+        Some((at, word)) => (place(at), word.to_owned()),
+        None => (None, String::new()),
+    }
+}
+
+fn place(text: &str) -> Option<Place> {
+    let (kind, character) = text.split_once('-')?;
+    Some((KindId(kind.parse().ok()?), CharacterId(character.parse().ok()?)))
+}
+
+/// The fields of the form whose names begin so, by their cell.
+fn with_mark<'r>(asked: &Asked<'r>, mark: &str) -> BTreeMap<Place, &'r str> {
+    let fields = asked.request.form.iter();
+    let marked = fields
+        .filter_map(|(name, text)| Some((place(name.strip_prefix(mark)?)?, text.as_str())));
+    marked.collect()
+}
+
+fn too_long(asked: &Asked<'_>) -> Refused {
+    let t = asked.tongue;
+    Refused {
+        sentence: t.count("table-too-long", LONGEST_TEXT),
+        remedy: t.say("table-too-long-remedy"),
+    }
+}
+
+/// The page again, with what clashes; the first of it in view.
+fn address(back: &str, clashes: &[(Place, &str)]) -> String {
+    let Some(((kind, character), _)) = clashes.first() else { return back.to_owned() };
+    let back = back.split('#').next().unwrap_or(back);
+    let mut query = form_urlencoded::Serializer::new(String::new());
+    for ((kind, character), text) in clashes {
+        query.append_pair("mine", &format!("{}-{}-{text}", kind.0, character.0));
+    }
+    let mark = if back.contains('?') { '&' } else { '?' };
+    format!("{back}{mark}{}#c-{}-{}", query.finish(), kind.0, character.0)
+}

@@ -1,0 +1,264 @@
+//! What of the table is looked at: which cells, whose view, and what is known of them.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
+
+use maud::{Markup, html};
+use spinney_model::{CharacterId, Finding, KindId, Place, Value};
+
+use crate::Desk;
+use crate::collection::{Agreed, Collection};
+use crate::laid::{Laid, folded};
+use crate::language::Tongue;
+use crate::routes::Asked;
+
+/// So many cells stand on a page; the kinds after them on the next.
+const CELLS_A_PAGE: usize = 3_000;
+
+/// Which cells are asked for.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) enum Which {
+    #[default]
+    All,
+    /// Where nobody knows.
+    Blank,
+    /// Where people do not agree.
+    Differ,
+}
+
+impl Which {
+    const ALL: [(Self, &'static str, &'static str); 3] = [
+        (Self::All, "", "table-show-all"),
+        (Self::Blank, "blank", "table-show-blank"),
+        (Self::Differ, "differ", "table-show-differ"),
+    ];
+}
+
+/// What is looked at.
+pub(super) struct View {
+    pub(super) which: Which,
+    pub(super) kind: Option<KindId>,
+    pub(super) character: Option<CharacterId>,
+    /// Who writes; empty: the table itself.
+    pub(super) who: String,
+    /// The character whose sheet lies beside the table.
+    pub(super) open: Option<CharacterId>,
+    /// Rows and columns that are shown.
+    pub(super) kinds: Vec<KindId>,
+    pub(super) characters: Vec<CharacterId>,
+    /// How many kinds come before and after this page.
+    pub(super) before: usize,
+    pub(super) after: usize,
+    pub(super) laid: Option<Arc<Laid>>,
+    /// What the reader of tables says of a cell.
+    pub(super) of_cells: BTreeMap<(KindId, CharacterId), Vec<Finding>>,
+    /// What is to be said of the whole, its kinds and its characters.
+    pub(super) of_table: Vec<Finding>,
+    /// What somebody typed where another window had written in the meantime.
+    pub(super) clashes: BTreeMap<(KindId, CharacterId), String>,
+}
+
+impl View {
+    pub(super) fn of(desk: &mut Desk, asked: &Asked<'_>, open: Option<CharacterId>) -> Self {
+        let laid = desk.worked.laid(&desk.history.now);
+        let collection = &desk.history.now;
+        let request = asked.request;
+        let number = |name: &str| request.asked(name).parse().unwrap_or(0);
+        let which = Which::ALL.iter().find(|(_, word, _)| *word == request.asked("show"));
+        let mut view = Self {
+            which: which.map_or(Which::All, |(which, ..)| *which),
+            kind: Some(KindId(number("kind"))).filter(|id| collection.kinds.contains_key(id)),
+            character: Some(CharacterId(number("character")))
+                .filter(|id| collection.characters.contains_key(id)),
+            who: request.asked("as").chars().take(super::LONGEST_NAME).collect(),
+            open,
+            kinds: Vec::new(),
+            characters: Vec::new(),
+            before: 0,
+            after: 0,
+            laid,
+            of_cells: BTreeMap::new(),
+            of_table: Vec::new(),
+            clashes: clashes(request.query.iter()),
+        };
+        view.choose(collection);
+        view.cut(number("from") as usize);
+        view.sort_findings(collection);
+        view
+    }
+
+    fn choose(&mut self, collection: &Collection) {
+        let (kind, character) = (self.kind, self.character);
+        let kinds = collection.kinds.keys().copied();
+        self.kinds = kinds.filter(|id| kind.is_none_or(|only| only == *id)).collect();
+        let characters = collection.characters.keys().copied();
+        self.characters =
+            characters.filter(|id| character.is_none_or(|only| only == *id)).collect();
+        if self.which == Which::All {
+            return;
+        }
+        let mut rows = BTreeSet::new();
+        let mut columns = BTreeSet::new();
+        for &kind in &self.kinds {
+            for &at in &self.characters {
+                if self.fits(collection, kind, at) {
+                    rows.insert(kind);
+                    columns.insert(at);
+                }
+            }
+        }
+        self.kinds.retain(|kind| rows.contains(kind));
+        self.characters.retain(|at| columns.contains(at));
+    }
+
+    fn cut(&mut self, from: usize) {
+        let a_page = (CELLS_A_PAGE / self.characters.len().max(1)).max(5);
+        self.before = if from < self.kinds.len() { from } else { 0 };
+        self.kinds.drain(..self.before);
+        self.after = self.kinds.len().saturating_sub(a_page);
+        self.kinds.truncate(a_page);
+    }
+
+    /// Whether a cell is among those that are asked for.
+    pub(super) fn fits(&self, collection: &Collection, kind: KindId, at: CharacterId) -> bool {
+        match self.which {
+            Which::All => true,
+            Which::Blank => self.unknown(kind, at),
+            Which::Differ => {
+                matches!(collection.cells.agreed(kind, at), Agreed::Contradicted(_))
+            }
+        }
+    }
+
+    fn unknown(&self, kind: KindId, at: CharacterId) -> bool {
+        let Some(laid) = &self.laid else { return true };
+        let place = laid.taxon(kind).zip(laid.character(at));
+        place.is_none_or(|(kind, at)| laid.matrix.cell(kind, at).value == Value::Unknown)
+    }
+
+    fn sort_findings(&mut self, collection: &Collection) {
+        let Some(laid) = &self.laid else { return };
+        let kinds: Vec<KindId> = collection.kinds.keys().copied().collect();
+        let characters: Vec<CharacterId> = collection.characters.keys().copied().collect();
+        for finding in &laid.findings {
+            let cell = match &finding.place {
+                Place::Cell(name) => cell_of(name, &kinds, &characters),
+                _ => None,
+            };
+            match cell {
+                Some(at) => self.of_cells.entry(at).or_default().push(finding.clone()),
+                None => self.of_table.push(finding.clone()),
+            }
+        }
+    }
+
+    /// The address of this view, with its clashes left behind.
+    pub(super) fn address(&self) -> String {
+        let path = match self.open {
+            Some(id) => format!("/table/{}", id.0),
+            None => "/table".to_owned(),
+        };
+        self.with_choices(&path)
+    }
+
+    /// Another page of the table with the same cells chosen.
+    pub(super) fn with_choices(&self, path: &str) -> String {
+        self.with_choices_from(path, self.before)
+    }
+
+    pub(super) fn with_choices_from(&self, path: &str, from: usize) -> String {
+        let mut query = form_urlencoded::Serializer::new(String::new());
+        let which = Which::ALL.iter().find(|(which, ..)| *which == self.which);
+        let number = |id: Option<u32>| id.map_or(String::new(), |id| id.to_string());
+        let from = if from == 0 { String::new() } else { from.to_string() };
+        for (name, text) in [
+            ("show", which.map_or("", |(_, word, _)| word)),
+            ("kind", &number(self.kind.map(|id| id.0))),
+            ("character", &number(self.character.map(|id| id.0))),
+            ("as", &self.who),
+            ("from", &from),
+        ] {
+            if !text.is_empty() {
+                query.append_pair(name, text);
+            }
+        }
+        let query = query.finish();
+        if query.is_empty() { path.to_owned() } else { format!("{path}?{query}") }
+    }
+}
+
+/// The cell of a collection that the laid-out table calls `table!C7`.
+fn cell_of(
+    name: &str,
+    kinds: &[KindId],
+    characters: &[CharacterId],
+) -> Option<(KindId, CharacterId)> {
+    let name = name.strip_prefix("table!")?;
+    let digits = name.find(|sign: char| sign.is_ascii_digit())?;
+    let (letters, row) = name.split_at(digits);
+    let column = letters.bytes().try_fold(0_usize, |sum, letter| {
+        let letter = letter.is_ascii_uppercase().then(|| usize::from(letter - b'A') + 1)?;
+        sum.checked_mul(26)?.checked_add(letter)
+    })?;
+    // The first row holds headings, the first column names.
+    let kind = kinds.get(row.parse::<usize>().ok()?.checked_sub(2)?)?;
+    Some((*kind, *characters.get(column.checked_sub(2)?)?))
+}
+
+fn clashes<'q>(
+    query: impl Iterator<Item = &'q (String, String)>,
+) -> BTreeMap<(KindId, CharacterId), String> {
+    let clash = |text: &str| {
+        let mut parts = text.splitn(3, '-');
+        let kind = KindId(parts.next()?.parse().ok()?);
+        let character = CharacterId(parts.next()?.parse().ok()?);
+        let typed = parts.next()?.chars().take(super::LONGEST_TEXT).collect();
+        Some(((kind, character), typed))
+    };
+    query.filter(|(name, _)| name == "mine").filter_map(|(_, text)| clash(text)).collect()
+}
+
+/// What to show, and who writes.
+pub(super) fn choices(t: Tongue, collection: &Collection, view: &View) -> Markup {
+    let split = collection.cells.contradictions().count();
+    html! {
+        details.choices open[view.which != Which::All || view.kind.is_some() || view.character.is_some() || !view.who.is_empty()] {
+            summary #choices { (t.say("table-choices")) @if split > 0 { " · " strong.differ { (t.count("table-differ-count", split)) } } }
+            form method="get" action="/table" {
+                div { label for="show" { (t.say("table-show")) }
+                select #show name="show" {
+                    @for (which, word, message) in Which::ALL {
+                        option value=(word) selected[which == view.which] { (t.say(message)) }
+                    }
+                } }
+                div { label for="kind" { (t.say("table-of-kind")) }
+                select #kind name="kind" {
+                    option value="" { (t.say("table-every-kind")) }
+                    @for id in collection.kinds.keys() {
+                        option value=(id.0) selected[view.kind == Some(*id)] { (collection.name(*id)) }
+                    }
+                } }
+                div { label for="character" { (t.say("table-of-character")) }
+                select #character name="character" {
+                    option value="" { (t.say("table-every-character")) }
+                    @for id in collection.characters.keys() {
+                        option value=(id.0) selected[view.character == Some(*id)] {
+                            (collection.character_name(*id))
+                        }
+                    }
+                } }
+                div { label for="as" { (t.say("table-as")) }
+                input #as name="as" value=(view.who) list="groups" maxlength=(super::LONGEST_NAME) dir="auto" autocomplete="off";
+                datalist #groups { @for who in groups(collection) { option value=(who); } } }
+                button #choose { (t.say("table-choose")) }
+            }
+            @if !view.who.is_empty() { p { (t.with("table-as-told", &[("who", &view.who)])) } }
+        }
+    }
+}
+
+/// Everybody who has a view of their own, each spelling once.
+fn groups(collection: &Collection) -> Vec<&str> {
+    let mut seen = BTreeSet::new();
+    collection.cells.who().into_iter().filter(|who| seen.insert(folded(who))).collect()
+}

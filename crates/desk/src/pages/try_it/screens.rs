@@ -1,0 +1,241 @@
+//! The screens of a walk: the start, a question, an end.
+
+use maud::{Markup, html};
+use spinney_model::{Couplet, KindField, KindId, TaxonIx, Wording};
+use spinney_press::glossary;
+
+use super::Trying;
+use super::walk::Walk;
+use crate::language::Tongue;
+use crate::pages::finds::face;
+use crate::pages::heaps::answer_tab;
+use crate::pages::key::Ending;
+
+/// Where there is no key to try.
+pub(super) fn no_key(t: Tongue) -> Markup {
+    html! {
+        h1 { (t.say("nav-try")) }
+        p.empty { (t.say("try-no-key")) }
+        p { a.main href="/key" { (t.say("nav-key")) } }
+    }
+}
+
+/// What is needed, what may hurt, and the way in.
+pub(super) fn start(trying: &Trying<'_>) -> Markup {
+    let t = trying.t;
+    let scene = trying.made.layer.matrix.scene();
+    let keys = &trying.collection.keys;
+    let all: Vec<TaxonIx> = trying.made.layer.matrix.taxon_indices().collect();
+    html! {
+        div.walk {
+            (head(trying, None))
+            h1 { (t.say("try-found")) }
+            @if let Some(part) = &scene.part { p dir="auto" { (t.with("try-need", &[("part", part)])) } }
+            p { (t.say("try-how")) }
+            (cautions(trying, &all, "try-care"))
+            @if trying.made.key.couplets.is_empty() {
+                p.empty { (t.say("key-no-question")) }
+            } @else {
+                p { a.main #begin href=(trying.address("")) { (t.say("try-begin")) } }
+            }
+            @if keys.len() > 1 {
+                details {
+                    summary { (t.say("try-other-key")) }
+                    ul {
+                        @for (id, key) in keys.iter().filter(|(id, _)| **id != trying.id) {
+                            li { a href={"/try?key=" (id.0)} dir="auto" { (key.name) } }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Which key this is, a step back, and the way out.
+fn head(trying: &Trying<'_>, back: Option<String>) -> Markup {
+    let t = trying.t;
+    html! {
+        nav.walk-head aria-label=(t.say("try-ways")) {
+            @if let Some(back) = back { a.button #back href=(back) { (t.say("try-back")) } }
+            span dir="auto" { (trying.collection.keys[&trying.id].name) }
+            a #leave href={"/key?key=" (trying.id.0)} { (t.say("try-leave")) }
+        }
+    }
+}
+
+/// The address one answer ago.
+fn back(trying: &Trying<'_>) -> String {
+    match trying.answers.char_indices().next_back() {
+        Some((last, _)) => trying.address(&trying.answers[..last]),
+        None => format!("/try?key={}", trying.id.0),
+    }
+}
+
+/// One question with its two answers.
+pub(super) fn question(trying: &Trying<'_>, walk: &Walk<'_>, couplet: &Couplet) -> Markup {
+    let t = trying.t;
+    let on = |letter: char| trying.address(&format!("{}{letter}", trying.answers));
+    let (words, yes, no) = match &couplet.wording {
+        Wording::Question(words) => (words.clone(), t.say("answer-yes"), t.say("answer-no")),
+        Wording::Leads { yes, no } => (t.say("try-which"), yes.clone(), no.clone()),
+    };
+    let ask = couplet.ask.as_ref();
+    let touch = ask.is_some_and(|a| trying.made.layer.matrix.character(a.character).by_touch);
+    let possible: Vec<TaxonIx> = walk.possible().into_iter().collect();
+    html! {
+        div.walk {
+            (head(trying, Some(back(trying))))
+            h1 #asking {
+                span.step { (t.with("try-step", &[("number", &couplet.number)])) } br;
+                span dir="auto" { (words) }
+            }
+            @if touch { (cautions(trying, &possible, "try-before-touch")) }
+            div.answers role="group" aria-labelledby="asking" {
+                a.yes #yes href=(on('y')) dir="auto" { (yes) }
+                a.no #no href=(on('n')) dir="auto" { (no) }
+            }
+            p.cannot-tell { a.button #cannot-tell href=(on('u')) { (t.say("try-cannot-tell")) } }
+            (explained(t, &[words.as_str(), yes.as_str(), no.as_str()]))
+            (trail(trying, walk))
+            details.so-far {
+                summary #possible { (t.count("try-possible", possible.len())) }
+                ul { @for kind in &possible { li dir="auto" { (name(trying, *kind)) } } }
+            }
+        }
+    }
+}
+
+fn name(trying: &Trying<'_>, taxon: TaxonIx) -> String {
+    trying.collection.name(trying.made.layer.kinds[taxon.0])
+}
+
+/// Words of a question in plain words.
+fn explained(t: Tongue, texts: &[&str]) -> Markup {
+    let words = glossary::words_in(texts.iter().copied());
+    html! {
+        @if !words.is_empty() {
+            dl.explained aria-label=(t.say("try-words")) {
+                @for entry in &words {
+                    dt { (entry.word) }
+                    dd {
+                        (entry.plain)
+                        @if let Some(other) = entry.not_to_be_confused {
+                            " " span.quiet { (t.with("try-not-confused", &[("other", &other)])) }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// The answers so far, each a way back to its question.
+fn trail(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
+    let t = trying.t;
+    html! {
+        @if !walk.steps.is_empty() {
+            nav.so-far aria-label=(t.say("try-trail")) {
+                h2 { (t.say("try-trail")) }
+                ol {
+                    @for (at, (couplet, letter)) in walk.steps.iter().enumerate() {
+                        li {
+                            a href=(trying.address(&trying.answers[..at])) dir="auto" { (couplet.wording.first()) }
+                            " "
+                            @match letter {
+                                'y' => (answer_tab(t, true)),
+                                'n' => (answer_tab(t, false)),
+                                _ => span.quiet { (t.say("try-could-not")) },
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// What came out: one kind, several to compare, or nothing that is known.
+pub(super) fn ending(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
+    let t = trying.t;
+    let mut kinds: Vec<KindId> = Vec::new();
+    let mut strange: Vec<&String> = Vec::new();
+    let mut nothing = walk.reached.is_empty();
+    for to in &walk.reached {
+        match Ending::of(&trying.made, to) {
+            Ending::Out(found, names) => {
+                kinds.extend(
+                    found.into_iter().filter(|kind| !kinds.contains(kind)).collect::<Vec<_>>(),
+                );
+                strange.extend(names);
+            }
+            Ending::On(_) | Ending::Nothing => nothing = true,
+        }
+    }
+    let several = kinds.len() + strange.len() > 1;
+    html! {
+        div.walk {
+            (head(trying, Some(back(trying))))
+            h1 {
+                @match (kinds.len() + strange.len(), walk.both_ways()) {
+                    (0, _) => (t.say("try-nobody")),
+                    (1, _) => (t.say("try-is-it")),
+                    (_, true) => (t.say("try-compare")),
+                    (_, false) => (t.say("try-one-of")),
+                }
+            }
+            @if nothing { p { (t.say("try-newcomer")) " " a href={"/newcomer?key=" (trying.id.0)} { (t.say("try-newcomer-how")) } } }
+            div.several[several] {
+                @for kind in &kinds { (comes_out(trying, *kind)) }
+                @for name in &strange { div.ending { h2 dir="auto" { (name) } } }
+            }
+            p.cannot-tell {
+                a.button.main #again href=(trying.address("")) { (t.say("try-another")) }
+                a.button #not-it href=(back(trying)) { (t.say("try-not-it")) }
+            }
+            (trail(trying, walk))
+        }
+    }
+}
+
+/// A kind that comes out: its picture, its name, what to confirm it by, what may hurt.
+fn comes_out(trying: &Trying<'_>, id: KindId) -> Markup {
+    let t = trying.t;
+    let Some(kind) = trying.collection.kinds.get(&id) else { return html! {} };
+    let (scientific, confirm, caution) = (
+        kind.field(KindField::ScientificName),
+        kind.field(KindField::ConfirmBy),
+        kind.field(KindField::Caution),
+    );
+    html! {
+        div.ending {
+            (face(kind))
+            h2 dir="auto" { (trying.collection.name(id)) }
+            @if !scientific.is_empty() { p.scientific lang="la" { (scientific) } }
+            @if !confirm.is_empty() {
+                p.confirm dir="auto" { strong { (t.say("try-confirm")) " " } (confirm) }
+                (explained(t, &[confirm]))
+            }
+            @if !caution.is_empty() { p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) } }
+        }
+    }
+}
+
+/// What may hurt among some kinds.
+fn cautions(trying: &Trying<'_>, kinds: &[TaxonIx], heading: &str) -> Markup {
+    let t = trying.t;
+    let warned = kinds.iter().filter_map(|taxon| {
+        let kind = trying.made.layer.kinds.get(taxon.0)?;
+        let caution = trying.collection.kinds.get(kind)?.field(KindField::Caution);
+        (!caution.is_empty()).then(|| (trying.collection.name(*kind), caution))
+    });
+    let warned: Vec<_> = warned.collect();
+    html! {
+        @if !warned.is_empty() {
+            div.caution {
+                p { strong { (t.say(heading)) } }
+                ul { @for (name, caution) in &warned { li dir="auto" { strong { (name) ": " } (caution) } } }
+            }
+        }
+    }
+}

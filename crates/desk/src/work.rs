@@ -1,0 +1,95 @@
+//! Long work: going on with a search that a page had no time for.
+//!
+//! From a key that is not known to be the best to one that is, step by step. The host says how
+//! large a step is; what was found takes the place of the key that the pages show.
+
+use spinney_build::{Progress as Searched, Search};
+use spinney_model::{KeyId, Share};
+
+use crate::Desk;
+use crate::layer::Layer;
+use crate::worked::{self, HEAPS_A_PAGE};
+
+/// Heaps after which nobody waits any longer: about a minute.
+const MOST_HEAPS: u64 = 2_000_000;
+
+/// How far long work has come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Progress {
+    /// Heaps taken apart so far.
+    pub heaps: u64,
+    /// Whether it is over: proved, or nothing more can be remembered.
+    pub over: bool,
+}
+
+/// Work that somebody started.
+pub(crate) struct Work {
+    pub(crate) key: KeyId,
+    pub(crate) heaps: u64,
+    /// What the best key so far takes, and what every key takes at least.
+    pub(crate) known: Option<(Share, Share)>,
+    layer: Layer,
+    search: Search,
+}
+
+impl Work {
+    /// Begins to look for the best key; None: there is no such key to finish.
+    pub(crate) fn begin(desk: &mut Desk, key: KeyId) -> Option<Self> {
+        let drawn = desk.history.now.keys.get(&key).filter(|drawn| drawn.finished())?;
+        let laid = desk.worked.laid(&desk.history.now)?;
+        let layer = Layer::of(&desk.history.now, &laid, drawn)?;
+        let search = Search::new(&layer.matrix, &layer.wishes);
+        Some(Self { key, heaps: 0, known: None, layer, search })
+    }
+
+    /// Goes on; whether it is over.
+    fn step(&mut self, heaps: u64) -> bool {
+        self.heaps = self.heaps.saturating_add(heaps);
+        match self.search.step(heaps) {
+            Searched::Working { best, lower_bound } => {
+                self.known = best.map(|best| (best, lower_bound));
+                self.heaps >= MOST_HEAPS
+            }
+            Searched::MemoryFull | Searched::Done => true,
+        }
+    }
+}
+
+impl Desk {
+    /// Whether there is long work to go on with.
+    pub fn at_work(&self) -> bool {
+        self.worked.work.is_some()
+    }
+
+    /// Goes on with long work by so many heaps (600 take 5 to 20 ms); None: there is none.
+    ///
+    /// **Guarantees**: no edit, no line to keep. What was found is shown by the next page.
+    pub fn work_on(&mut self, heaps: u64) -> Option<Progress> {
+        let mut work = self.worked.work.take()?;
+        let over = work.step(heaps.max(1));
+        let progress = Progress { heaps: work.heaps, over };
+        if over {
+            self.take_over(work);
+        } else {
+            self.worked.work = Some(work);
+        }
+        Some(progress)
+    }
+
+    /// Ends long work; the best key so far is kept.
+    pub(crate) fn stop_work(&mut self) {
+        if let Some(mut work) = self.worked.work.take() {
+            if work.heaps < HEAPS_A_PAGE {
+                work.step(HEAPS_A_PAGE);
+            }
+            self.take_over(work);
+        }
+    }
+
+    fn take_over(&mut self, work: Work) {
+        let Work { key, layer, mut search, .. } = work;
+        if let Some(drawn) = self.history.now.keys.get(&key) {
+            self.worked.found(key, worked::found(layer, drawn, &mut search));
+        }
+    }
+}

@@ -1,0 +1,183 @@
+//! A class brings its finds: by list, by picture, by two groups' tables; names come later.
+
+mod at_the_desk;
+
+use at_the_desk::AtTheDesk;
+use spinney_desk::Upload;
+
+/// A picture of one colour, as a PNG file.
+fn picture(shade: u8) -> Vec<u8> {
+    let pixels = image::RgbImage::from_pixel(6, 4, image::Rgb([shade, 120, 60]));
+    let mut out = std::io::Cursor::new(Vec::new());
+    pixels.write_to(&mut out, image::ImageFormat::Png).expect("it can be written");
+    out.into_inner()
+}
+
+fn upload(shade: u8) -> Upload {
+    Upload { field: "pictures".into(), name: "leaf.png".into(), bytes: picture(shade) }
+}
+
+#[test]
+fn an_empty_table_top_says_what_to_do_first() {
+    let mut teacher = AtTheDesk::empty();
+    let page = teacher.get("/finds");
+    assert!(page.contains("What did you find?") && page.contains("class=\"laying\""));
+    let page = teacher.post("/do/add-kinds", &[("names", "oak\n\n  hazel \nOak\n")]);
+    assert!(!page.contains("What did you find?"));
+    assert_eq!(page.matches("class=\"slip\"").count(), 2, "the second oak is the first");
+}
+
+#[test]
+fn a_later_name_changes_everywhere() {
+    let mut teacher = AtTheDesk::empty();
+    let page = teacher.upload("/do/add-kinds", &[], upload(1));
+    assert_eq!(page.status, 303);
+    assert!(teacher.get("/finds").contains("find A"));
+    teacher.post("/do/start-heaps", &[("name", "Blue")]);
+    let form =
+        [("kind", "1"), ("name", "wild service tree"), ("how-sure", "certain: our ranger")];
+    let page = teacher.post("/do/describe-kind", &form);
+    assert!(page.contains("wild service tree") && page.contains("certain: our ranger"));
+    for path in ["/finds", "/heaps?key=1"] {
+        let page = teacher.get(path);
+        assert!(page.contains("wild service tree") && !page.contains("find A"), "{path}");
+    }
+    let page = teacher.post("/do/describe-kind", &[("kind", "1"), ("how-sure", "")]);
+    assert!(!page.contains("certain: our ranger") && page.contains("wild service tree"));
+}
+
+#[test]
+fn no_two_finds_have_one_name() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.post("/do/add-kinds", &[("names", "oak\nhazel")]);
+    let form = [("kind", "2"), ("name", " OAK ")];
+    let page = teacher.refused("/do/describe-kind", &form);
+    assert!(page.contains("There is a find called “oak” already."));
+    let page = teacher.refused("/do/split-kind", &[("kind", "2"), ("name", "oak")]);
+    assert!(page.contains("There is a find called"));
+}
+
+#[test]
+fn two_groups_tables_lie_side_by_side_and_a_person_decides() {
+    let mut teacher = AtTheDesk::empty();
+    let blue = "kind,edge,lobes\noak,smooth,lobed\nhazel,toothed,unlobed\n";
+    let red = "kind\tedge\tlobes\noak\ttoothed\tlobed\nhazel\ttoothed\t\n";
+    teacher.post("/do/take-table", &[("table", blue), ("source", "Blue")]);
+    let page = teacher.post("/do/take-table", &[("table", red), ("source", "Red")]);
+    assert!(page.contains("One thing that two tables see differently"));
+    assert!(page.contains("Blue: smooth") && page.contains("Red: toothed"));
+    let form = [("kind", "1"), ("character", "1"), ("text", "smooth")];
+    let page = teacher.post("/do/decide", &form);
+    assert!(!page.contains("see differently"));
+    let page = teacher.get("/finds/1");
+    assert!(page.contains("(Red)") && page.contains("(Blue)"), "what they said stays theirs");
+    let page = teacher.post("/do/undo", &[("back", "/finds")]);
+    assert!(page.contains("One thing that two tables see differently"));
+    let form = [("kind", "1"), ("character", "1"), ("other", "spiny")];
+    teacher.post("/do/decide", &form);
+    assert!(teacher.get("/finds/1").contains("spiny"));
+}
+
+#[test]
+fn a_table_comes_from_a_file_and_no_table_is_refused_with_a_remedy() {
+    let mut teacher = AtTheDesk::empty();
+    let file = |name: &str, bytes: &[u8]| Upload {
+        field: "file".into(),
+        name: name.into(),
+        bytes: bytes.to_vec(),
+    };
+    let csv = file("trees.csv", b"kind;blade length (mm)\noak;60-120\n");
+    assert_eq!(teacher.upload("/do/take-table", &[], csv).status, 303);
+    assert!(teacher.get("/finds/1").contains("60-120"));
+    let page = teacher.upload("/do/take-table", &[], file("leaf.png", &picture(1)));
+    assert_eq!(page.status, 422);
+    let page = String::from_utf8(page.body).expect("text");
+    assert!(page.contains("Give a spreadsheet saved as XLSX or CSV."));
+    assert!(teacher.refused("/do/take-table", &[("table", " \n")]).contains("nothing new"));
+}
+
+#[test]
+fn pictures_are_added_put_first_and_taken_away() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.post("/do/add-kinds", &[("names", "oak")]);
+    for shade in [1, 2, 3, 3] {
+        let page = teacher.upload("/do/add-pictures", &[("kind", "1")], upload(shade));
+        assert_eq!(page.status, 303);
+    }
+    let hashes = |page: &str| -> Vec<String> {
+        let parts = page.split("<img src=\"/picture/").skip(1);
+        parts.map(|part| part[..64].to_owned()).collect()
+    };
+    let before = hashes(&teacher.get("/finds/1"));
+    let prints = |all: &[String]| all[..3].to_vec();
+    let first = [("kind", "1"), ("picture", before[2].as_str())];
+    let after = hashes(&teacher.post("/do/picture-first", &first));
+    assert_eq!(prints(&after)[0], prints(&before)[2]);
+    assert_eq!(hashes(&teacher.get("/finds"))[0], before[2], "the slip shows the first");
+    let page = teacher.post("/do/picture-away", &first);
+    assert!(!page.contains(&before[2]));
+    let broken = Upload { bytes: b"\x89PNG\r\n\x1a\n and no more".to_vec(), ..upload(1) };
+    let page = teacher.upload("/do/add-pictures", &[("kind", "1")], broken);
+    assert_eq!(page.status, 422);
+}
+
+#[test]
+fn a_find_turns_out_to_be_another_or_to_be_two() {
+    let mut teacher = AtTheDesk::with_hedge_walk();
+    teacher.post("/do/add-kinds", &[("names", "nut bush")]);
+    let page = teacher.post("/do/merge-kinds", &[("kind", "13"), ("with", "1")]);
+    assert!(page.contains("<h1 dir=\"auto\">hazel</h1>"));
+    assert!(!teacher.get("/finds").contains("nut bush"));
+    teacher.post("/do/start-heaps", &[("name", "Ours")]);
+    let ask = [("key", "1"), ("at", ""), ("words", "Soft?"), ("back", "/heaps")];
+    teacher.post("/do/ask", &ask);
+    let sort = [("key", "1"), ("at", ""), ("kind", "1"), ("side", "yes"), ("back", "/heaps")];
+    teacher.post("/do/sort", &sort);
+    let page = teacher.post("/do/split-kind", &[("kind", "1"), ("name", "filbert")]);
+    assert!(page.contains("<h1 dir=\"auto\">filbert</h1>") && page.contains("toothed"));
+    assert!(page.contains("leave its nuts and catkins alone"), "a caution is never lost");
+    assert!(!page.contains("Corylus"), "its scientific name is not known");
+    let yes = teacher.get("/heaps?key=1&at=y");
+    assert!(yes.contains("hazel") && yes.contains("filbert"), "it lies where the first lay");
+    teacher.post("/do/remove-kind", &[("kind", "14")]);
+    assert!(!teacher.get("/finds").contains("filbert"));
+}
+
+#[test]
+fn the_head_of_the_sheets_is_written() {
+    let mut teacher = AtTheDesk::empty();
+    let form = [("title", "Pond"), ("place", "Long Water"), ("caution", "Mind the edge.")];
+    let page = teacher.post("/do/describe-scene", &form);
+    assert!(page.contains("Long Water") && page.contains("Mind the edge."));
+    assert!(page.contains("<title>Our finds · Pond</title>"));
+}
+
+#[test]
+fn hostile_finds_stay_words() {
+    let mut teacher = AtTheDesk::empty();
+    let name = "<img src=x onerror=alert(1)>";
+    let long = "a".repeat(10_000);
+    assert!(teacher.refused("/do/add-kinds", &[("names", &long)]).contains("Line 1 is longer"));
+    teacher.post("/do/add-kinds", &[("names", &format!("{name}\n\u{202e}kao 🌿"))]);
+    let form = [
+        ("kind", "1"),
+        ("caution", "<script>alert(2)</script>"),
+        ("other-names", "x\"><b>: <i>y</i>"),
+        ("where", "a\nb\u{0}c"),
+    ];
+    teacher.post("/do/describe-kind", &form);
+    let table = format!("kind,<b>edge</b>\n{name},<i>x</i>\n");
+    teacher.post("/do/take-table", &[("table", &table), ("source", "<u>me</u>")]);
+    let other = format!("kind,<b>edge</b>\n{name},y\n");
+    teacher.post("/do/take-table", &[("table", &other), ("source", "we")]);
+    for path in ["/finds", "/finds/1", "/finds/2", "/done"] {
+        let page = teacher.get(path);
+        for tag in ["<img src=x", "<script>alert", "<b>", "<i>", "<u>"] {
+            assert!(!page.contains(tag), "{path} lets {tag} through");
+        }
+    }
+    assert!(teacher.refused("/do/describe-kind", &[("kind", "99")]).contains("not there"));
+    let form = [("kind", "1"), ("where", long.as_str())];
+    assert!(teacher.refused("/do/describe-kind", &form).contains("is longer than 600"));
+    assert!(teacher.refused("/do/merge-kinds", &[("kind", "1"), ("with", "1")]).len() > 100);
+}

@@ -1,0 +1,231 @@
+//! A key on the screen: found from the table, changed in its place, compared.
+
+mod at_the_desk;
+
+use at_the_desk::AtTheDesk;
+
+/// The hedge walk with a key that was found from its table.
+fn found() -> AtTheDesk {
+    let mut teacher = AtTheDesk::with_hedge_walk();
+    let page = start(&mut teacher, "Hedge walk", "finish");
+    assert!(page.contains("No key needs fewer questions; a second opinion agrees."));
+    teacher
+}
+
+fn start(teacher: &mut AtTheDesk, name: &str, how: &str) -> String {
+    teacher.post("/do/key-start", &[("name", name), ("group", ""), ("how", how)])
+}
+
+fn change(teacher: &mut AtTheDesk, what: &str, at: &str, more: &[(&str, &str)]) -> String {
+    let back = format!("/key?key=1&open={at}");
+    let mut form = vec![("key", "1"), ("at", at), ("back", &back)];
+    form.extend(more);
+    teacher.post(&format!("/do/key-{what}"), &form)
+}
+
+/// The text between two marks.
+fn between<'p>(page: &'p str, before: &str, after: &str) -> &'p str {
+    let rest = page.split(before).nth(1).unwrap_or_else(|| panic!("no {before} in {page}"));
+    rest.split(after).next().expect("a first part")
+}
+
+/// The words of the question with a number.
+fn words(page: &str, number: u32) -> String {
+    let question = between(page, &format!("id=\"q{number}\">"), "</h2>");
+    between(question, "<span dir=\"auto\">", "</span>").to_owned()
+}
+
+/// What stands behind an answer of a question, and how many questions are kept.
+fn leads_to(page: &str, number: u32, side: &str) -> String {
+    let question = page.split(&format!("id=\"q{number}\">")).nth(1).expect("the question");
+    between(question, &format!("<li class=\"{side}\">"), "</li>").to_owned()
+}
+
+fn kept(page: &str) -> usize {
+    page.matches("<span class=\"kept\">").count()
+}
+
+#[test]
+fn a_key_is_found_from_the_table() {
+    let mut teacher = found();
+    let page = teacher.get("/key?key=1");
+    assert_eq!(kept(&page), 0);
+    assert!(page.contains("questions a leaf") && page.contains("id=\"q1\""));
+    let tree = teacher.get("/key?key=1&as=tree");
+    assert_eq!(
+        tree.matches("class=\"branches\"").count(),
+        page.matches("class=\"leads\"").count()
+    );
+}
+
+#[test]
+fn a_question_is_put_into_our_own_words() {
+    let mut teacher = found();
+    let page = change(&mut teacher, "reword", "", &[("words", "Prickly all around?")]);
+    assert!(page.contains("Prickly all around?"));
+    assert_eq!(kept(&page), 1, "what we worded stays");
+    let walk = teacher.get("/try?key=1&at=");
+    assert!(walk.contains("Prickly all around?"));
+    let page = teacher.refused("/do/key-reword", &[("key", "1"), ("at", ""), ("words", " ")]);
+    assert!(page.contains("There is no question yet."));
+}
+
+#[test]
+fn yes_and_no_are_exchanged_with_all_that_lies_below() {
+    let mut teacher = found();
+    let before = change(&mut teacher, "keep", "n", &[]);
+    assert_eq!(kept(&before), 2);
+    let (yes, no) = (leads_to(&before, 1, "yes"), leads_to(&before, 1, "no"));
+    let opposite = between(&before, "id=\"opposite\"", ">");
+    assert!(opposite.contains("value="), "{opposite}");
+    let page = change(&mut teacher, "swap", "", &[("words", "Is it the other?")]);
+    assert_eq!(words(&page.replace(" asked open", " asked"), 1), "Is it the other?");
+    assert_eq!(kept(&page), 2, "the question below is still kept");
+    // The kinds that came out on one side come out on the other, whatever the numbers are.
+    let out = |lead: &str| {
+        lead.contains("class=\"out\"").then(|| between(lead, "class=\"out\"", "<").to_owned())
+    };
+    assert_eq!(out(&leads_to(&page, 1, "no")), out(&yes));
+    assert_eq!(out(&leads_to(&page, 1, "yes")), out(&no));
+    assert!(page.contains("a second opinion agrees"));
+    let back = teacher.get("/key?key=1");
+    assert!(!back.contains("to mend</p>"), "nothing is broken by it");
+}
+
+#[test]
+fn a_question_is_kept_with_all_above_it_and_let_go() {
+    let mut teacher = found();
+    let page = teacher.get("/key?key=1");
+    let third =
+        page.split("&amp;open=").skip(1).map(|rest| rest.split('#').next().unwrap_or(""));
+    let third =
+        third.into_iter().find(|way| way.len() == 2).expect("a third question").to_owned();
+    let page = change(&mut teacher, "keep", &third, &[]);
+    assert_eq!(kept(&page), 3);
+    assert!(page.contains("No key that keeps to what you wished needs fewer questions"));
+    assert!(page.contains("What you kept and wished for: no question more a leaf."));
+    let page = change(&mut teacher, "let-go", &third[..1], &[]);
+    assert_eq!(kept(&page), 1);
+}
+
+#[test]
+fn another_question_has_its_price() {
+    let mut teacher = found();
+    let page = teacher.get("/key?key=1&open=");
+    let offers = between(&page, "<ol class=\"offers\">", "</ol>");
+    let offer = offers.split("<form").skip(1).find(|offer| offer.contains("about "));
+    let offer = offer.expect("some question costs more");
+    let price = between(offer, "about ", " questions more a leaf").to_owned();
+    let value =
+        |name: &str| between(offer, &format!("name=\"{name}\" value=\""), "\"").to_owned();
+    let character = value("character");
+    let words_of = value("words");
+    let mut form = vec![("words", words_of.as_str()), ("character", character.as_str())];
+    let states: Vec<String> = offer
+        .split("name=\"state\" value=\"")
+        .skip(1)
+        .map(|rest| rest.split('"').next().expect("a state").to_owned())
+        .collect();
+    form.extend(states.iter().map(|state| ("state", state.as_str())));
+    let number = ["at-least", "below"].map(|name| {
+        let mark = format!("name=\"{name}\" value=\"");
+        offer.contains(&mark).then(|| (name, between(offer, &mark, "\"").to_owned()))
+    });
+    form.extend(number.iter().flatten().map(|(name, text)| (*name, text.as_str())));
+    let page = change(&mut teacher, "replace", "", &form);
+    assert_eq!(kept(&page), 1);
+    assert!(page.contains(&words_of));
+    let costs = format!("What you kept and wished for: about {price} questions more a leaf.");
+    assert!(page.contains(&costs), "the price is what was said: {costs}");
+}
+
+/// Four kinds that a ruler tells apart.
+fn measured() -> AtTheDesk {
+    let mut group = AtTheDesk::empty();
+    group.paste("kind,stalk length (mm)\nhazel,5-10\noak,20-30\nlime,40-60\nelder,80-95\n");
+    start(&mut group, "Stalks", "finish");
+    group
+}
+
+#[test]
+fn a_threshold_moves_between_the_ranges_and_not_into_one() {
+    let mut group = measured();
+    let page = group.get("/key?key=1&open=");
+    assert!(page.contains("What was measured: stalk length"));
+    assert_eq!(page.matches("<svg class=\"range\"").count(), 4);
+    let page = change(&mut group, "threshold", "", &[("number", "36")]);
+    assert!(words(&page, 1).contains("36 mm") || page.contains("36 mm or more"), "{page}");
+    let form = [("key", "1"), ("at", ""), ("number", "50"), ("back", "/key?key=1")];
+    let page = group.refused("/do/key-threshold", &form);
+    assert!(page.contains("lies inside the range of lime (40–60)"), "{page}");
+    let form = [("key", "1"), ("at", ""), ("number", "long"), ("back", "/key?key=1")];
+    assert!(group.refused("/do/key-threshold", &form).contains("That is not a number."));
+    let form = [("key", "1"), ("at", ""), ("number", "200"), ("back", "/key?key=1")];
+    assert!(group.refused("/do/key-threshold", &form).contains("answer it alike"));
+    // Nearer than the gap it may stand, and is said to be looked at.
+    let page = change(&mut group, "threshold", "", &[("number", "31")]);
+    assert!(page.contains("one small slip with the ruler"), "{page}");
+}
+
+#[test]
+fn two_keys_lie_side_by_side() {
+    let mut teacher = found();
+    start(&mut teacher, "Group Blue", "empty");
+    let page = teacher.get("/key/compare?one=1&other=2");
+    let table = between(&page, "<table class=\"compared\">", "</table>");
+    for row in ["Questions", "About how many a leaf", "On the longest way", "To mend"] {
+        assert!(table.contains(row), "{row}");
+    }
+    assert!(table.contains("Hedge walk") && table.contains("Group Blue"));
+}
+
+#[test]
+fn what_is_never_to_be_asked_is_not_asked() {
+    let mut teacher = found();
+    let page = teacher.get("/key?key=1");
+    let first = words(&page, 1);
+    let never = between(&page, "<fieldset class=\"never\">", "</fieldset>");
+    let all: Vec<&str> = never.split("name=\"never\" value=\"").skip(1).collect();
+    let numbers: Vec<&str> =
+        all.iter().map(|rest| rest.split('"').next().expect("id")).collect();
+    let mut form = vec![("key", "1"), ("name", "Hedge walk"), ("group", "Green")];
+    form.extend(numbers.iter().map(|number| ("never", *number)));
+    let page = teacher.post("/do/key-describe", &form);
+    assert!(page.contains("This key has no question yet."), "nothing may be asked");
+    teacher.post("/do/undo", &[]);
+    assert_eq!(words(&teacher.get("/key?key=1"), 1), first);
+}
+
+#[test]
+fn a_search_that_goes_on_is_seen_stopped_and_found() {
+    let mut teacher = AtTheDesk::with_scenario("hedge_walk");
+    start(&mut teacher, "Hedge walk", "finish");
+    teacher.send(spinney_desk::Request::post("/do/key-look-on", &[("key", "1")]));
+    assert!(teacher.desk.at_work());
+    let progress = teacher.desk.work_on(100_000).expect("it was begun");
+    assert!(progress.over, "a small table is proved at once");
+    assert!(!teacher.desk.at_work());
+    assert!(teacher.get("/key?key=1").contains("a second opinion agrees"));
+    teacher.send(spinney_desk::Request::post("/do/key-look-on", &[("key", "1")]));
+    teacher.post("/do/key-start", &[("name", "another"), ("how", "empty")]);
+    assert!(!teacher.desk.at_work(), "an edit ends it");
+    teacher.send(spinney_desk::Request::post("/do/key-look-on", &[("key", "1")]));
+    teacher.send(spinney_desk::Request::post("/do/key-stop", &[("key", "1")]));
+    assert!(!teacher.desk.at_work() && teacher.desk.work_on(1).is_none());
+}
+
+#[test]
+fn a_hostile_name_is_only_a_name() {
+    let mut teacher = found();
+    let name = "</title><script>alert(1)</script>\"'&\u{202e}🍂\nand more";
+    let page = start(&mut teacher, name, "finish");
+    assert!(!page.contains("<script>alert"));
+    let long = "x".repeat(10_000);
+    let page = change(&mut teacher, "reword", "", &[("words", &long)]);
+    assert!(!page.contains(&"x".repeat(301)));
+    for path in
+        ["/key?key=2&as=tree", "/key/compare?one=1&other=2", "/try?key=2&at=", "/print?key=2"]
+    {
+        assert!(!teacher.get(path).contains("<script>alert"), "{path}");
+    }
+}

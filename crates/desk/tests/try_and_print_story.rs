@@ -1,0 +1,157 @@
+//! A pupil tries the key, and a teacher prints it.
+
+mod at_the_desk;
+
+use at_the_desk::AtTheDesk;
+use spinney_desk::{Reply, Request};
+use spinney_model::{Edit, KindId};
+
+fn found() -> AtTheDesk {
+    let mut teacher = AtTheDesk::with_hedge_walk();
+    teacher.post("/do/key-start", &[("name", "Hedge walk"), ("how", "finish")]);
+    teacher
+}
+
+/// Where a link leads.
+fn link(page: &str, id: &str) -> String {
+    let tag = page.split("<a ").find(|tag| tag.contains(&format!("id=\"{id}\"")));
+    let tag = tag.unwrap_or_else(|| panic!("no link {id}"));
+    let href = tag.split("href=\"").nth(1).and_then(|rest| rest.split('"').next());
+    href.expect("a link leads somewhere").replace("&amp;", "&")
+}
+
+#[test]
+fn a_pupil_walks_to_an_end_and_back() {
+    let mut pupil = found();
+    let start = pupil.get("/try?key=1");
+    assert!(start.contains("What did you find?") && !start.contains("<form"));
+    let mut page = pupil.get(&link(&start, "begin"));
+    let mut questions = 0;
+    while page.contains("id=\"yes\"") {
+        questions += 1;
+        assert!(page.contains("class=\"bare\"") && !page.contains("<form"));
+        page = pupil.get(&link(&page, "no"));
+    }
+    assert!(questions > 1 && page.contains("It comes out as"));
+    assert_eq!(page.matches("<a href=\"/try?key=1&amp;at=").count(), questions, "the trail");
+    let back = pupil.get(&link(&page, "back"));
+    assert!(back.contains("id=\"yes\""));
+    assert!(pupil.get(&link(&page, "again")).contains("Question 1"));
+}
+
+#[test]
+fn who_cannot_tell_goes_both_ways_and_compares() {
+    let mut pupil = found();
+    let first = pupil.get("/try?key=1&at=");
+    let mut page = pupil.get(&link(&first, "cannot-tell"));
+    while page.contains("id=\"yes\"") {
+        page = pupil.get(&link(&page, "yes"));
+    }
+    assert!(page.contains("Both ways: compare these, and see which fits"));
+    assert!(page.contains("could not tell"));
+    assert!(page.matches("class=\"ending\"").count() > 1);
+}
+
+#[test]
+fn the_end_says_what_may_hurt_and_what_must_fit() {
+    let mut pupil = found();
+    let mut open = vec![String::new()];
+    let (mut cautions, mut confirmed) = (0, 0);
+    while let Some(at) = open.pop() {
+        let page = pupil.get(&format!("/try?key=1&at={at}"));
+        if page.contains("id=\"yes\"") {
+            open.extend([format!("{at}y"), format!("{at}n")]);
+        } else {
+            cautions += page.matches("class=\"caution\"").count();
+            confirmed += page.matches("class=\"confirm\"").count();
+        }
+    }
+    assert!(cautions > 0 && confirmed > 0, "{cautions} {confirmed}");
+}
+
+fn file(teacher: &mut AtTheDesk, path: &str) -> spinney_desk::Page {
+    match teacher
+        .desk
+        .handle(&Request { today: "25 November 2026".into(), ..Request::get(path) })
+    {
+        Reply::Page(page) if page.status == 200 => page,
+        other => panic!("{path}: {other:?}"),
+    }
+}
+
+#[test]
+fn every_sheet_is_a_file_and_has_a_preview_of_every_page() {
+    let mut teacher = found();
+    for sheet in ["today", "key", "chart", "try-out"] {
+        let page = teacher.get(&format!("/print?key=1&sheet={sheet}"));
+        let of: usize = page
+            .split("page 1 of ")
+            .nth(1)
+            .and_then(|rest| rest.split(|c: char| !c.is_ascii_digit()).next()?.parse().ok())
+            .expect("it says how many pages");
+        let pdf = file(&mut teacher, &format!("/print/{sheet}.pdf?key=1&paper=a4"));
+        assert!(pdf.body.starts_with(b"%PDF"));
+        assert_eq!(pdf.file.as_deref(), Some(format!("hedge-walk-{sheet}-a4.pdf").as_str()));
+        let text = String::from_utf8_lossy(&pdf.body);
+        assert_eq!(
+            text.matches("/Type/Page/").count() + text.matches("/Type/Page\n").count(),
+            of
+        );
+        for page in 1..=of {
+            let path = format!("/print/{sheet}.svg?key=1&paper=a4&page={page}");
+            let preview = file(&mut teacher, &path);
+            assert!(preview.kind == "image/svg+xml" && preview.body.starts_with(b"<svg "));
+        }
+        let over = format!("/print/{sheet}.svg?key=1&paper=a4&page={}", of + 1);
+        let Reply::Page(none) = teacher.desk.handle(&Request::get(&over)) else { panic!() };
+        assert_eq!(none.status, 404);
+    }
+}
+
+#[test]
+fn what_is_not_for_a_printer_is_a_file_too() {
+    let mut teacher = found();
+    let text = |page: spinney_desk::Page| String::from_utf8(page.body).expect("text");
+    assert!(
+        text(file(&mut teacher, "/print/phone.html?key=1")).contains("Content-Security-Policy")
+    );
+    assert!(text(file(&mut teacher, "/print/key.txt?key=1")).starts_with("1. "));
+    assert!(text(file(&mut teacher, "/print/key.json?key=1")).starts_with("{"));
+    assert!(text(file(&mut teacher, "/print/table.csv?key=1")).starts_with("kind,"));
+}
+
+#[test]
+fn a_groups_poster_is_in_its_own_words() {
+    let mut group = found();
+    group.post("/do/start-heaps", &[("name", "Group Blue")]);
+    let back = "/heaps?key=2";
+    let ask = [("key", "2"), ("at", ""), ("words", "Spiky all round?"), ("back", back)];
+    group.post("/do/ask", &ask);
+    for kind in ["1", "2", "3", "4", "5", "6", "7", "8"] {
+        let side = if kind == "1" { "yes" } else { "no" };
+        let form = [("key", "2"), ("at", ""), ("kind", kind), ("side", side), ("back", back)];
+        group.post("/do/sort", &form);
+    }
+    let text = String::from_utf8(file(&mut group, "/print/key.txt?key=2").body).expect("text");
+    assert!(text.contains("Spiky all round?"), "{text}");
+    assert!(file(&mut group, "/print/chart.pdf?key=2&paper=a3").body.starts_with(b"%PDF"));
+}
+
+#[test]
+fn pictures_are_asked_for_once() {
+    let mut teacher = found();
+    let hash = "ab".repeat(32);
+    teacher.does(vec![Edit::AddPicture(KindId(1), hash.clone())]);
+    let print = Request::get("/print?key=1");
+    let Reply::NeedPictures(wanted) = teacher.desk.handle(&print) else {
+        panic!("no pictures")
+    };
+    assert!(wanted.contains(&hash));
+    let Reply::Page(page) = teacher.desk.handle(&print) else { panic!("it is asked again") };
+    assert_eq!(page.status, 200, "a lost picture does not stop the printing");
+    assert!(matches!(teacher.desk.handle(&print), Reply::NeedPictures(_)));
+    let pictures = [(hash, vec![0xFF, 0xD8, 0, 0])].into();
+    let given = Request { pictures, ..Request::get("/print/today.pdf?key=1") };
+    let Reply::Page(pdf) = teacher.desk.handle(&given) else { panic!("it has them") };
+    assert!(pdf.body.starts_with(b"%PDF"), "a broken picture does not stop it either");
+}
