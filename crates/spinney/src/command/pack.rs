@@ -30,7 +30,8 @@ pub(crate) fn pack(args: &Pack) -> Result<bool, Failure> {
             bundle.pictures.insert(hash.to_string(), bytes);
         }
     }
-    folder::write_whole(&args.out, &bundle.pack())?;
+    let packed = bundle.pack().map_err(|error| Failure::new(error, error.remedy()))?;
+    folder::write_whole(&args.out, &packed)?;
     say(&bundle, &format!("packed into {out}"))
 }
 
