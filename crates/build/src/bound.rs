@@ -115,7 +115,7 @@ pub(crate) struct Splits {
 }
 
 impl Splits {
-    fn least_steps(&mut self, n: usize, split_off: usize) -> Effort {
+    pub(crate) fn least_steps(&mut self, n: usize, split_off: usize) -> Effort {
         let steps = self.by_size.entry(split_off).or_insert_with(|| vec![0, 0]);
         while steps.len() <= n {
             let all = steps.len();

@@ -33,13 +33,27 @@ pub(crate) const SPARE: Effort = 1024;
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Scale {
     pub(crate) denominator: Effort,
-    /// False if the true shares did not fit: then every kind counts 1 wherever it is present.
+    /// False if the true shares did not fit: then flows are rounded down, or, where even that
+    /// does not fit, every kind counts 1 wherever it is present.
     pub(crate) exact: bool,
+    /// Whether flows are rounded down to whole units, so that bounds stay bounds.
+    pub(crate) rounded: bool,
 }
 
 impl Scale {
     pub(crate) fn share(self, effort: Effort) -> Share {
         Share::new(effort, self.denominator)
+    }
+
+    /// What a key of this effort takes at most, rounding made up for: every share is rounded
+    /// by less than one in 2^21 of it altogether, and every product of a flow with one of
+    /// `cells` shares by less than one unit, at each of `couplets` and at most [`DEAREST`] times.
+    pub(crate) fn at_most(self, effort: Effort, couplets: usize, cells: usize) -> Effort {
+        if !self.rounded {
+            return effort;
+        }
+        let products = (couplets * (cells + 1)) as Effort * DEAREST;
+        effort + (effort >> MADE_UP) + 2 * products + 1
     }
 
     /// Steps walked by all flow over all flow; 0 where nothing flows.
@@ -65,11 +79,12 @@ pub(crate) struct Whole {
 /// Brings all shares over one denominator.
 ///
 /// `longest` is an upper limit of the questions on any path. Where any effort could overflow,
-/// every kind counts 1 wherever it is present, and `scale.exact` says so: the key is still sensible, but
-/// nothing is claimed of it.
+/// flows are rounded down; where that overflows too, every kind counts 1 wherever it is present:
+/// the key is still sensible, but nothing is claimed of it.
 pub(crate) fn whole(kinds: &[Shares<'_>], longest: usize) -> Whole {
-    exactly(kinds, longest).unwrap_or_else(|| Whole {
-        scale: Scale { denominator: 1, exact: false },
+    let fitting = exactly(kinds, longest).or_else(|| rounded(kinds, longest));
+    fitting.unwrap_or_else(|| Whole {
+        scale: Scale { denominator: 1, exact: false, rounded: false },
         base: vec![1; kinds.len()],
         numerators: kinds
             .iter()
@@ -104,8 +119,50 @@ fn exactly(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
     }
     // No effort can exceed this.
     sum.checked_mul(DEAREST)?.checked_mul(longest.to_i128()?)?.checked_mul(SPARE)?;
-    Some(Whole { scale: Scale { denominator, exact: true }, base, numerators })
+    let scale = Scale { denominator, exact: true, rounded: false };
+    Some(Whole { scale, base, numerators })
 }
+
+/// Bits after the point of a rounded flow, and of a rounded share.
+const FLOW_BITS: u32 = 60;
+pub(crate) const SHARE_BITS: u32 = 40;
+
+/// Weights and shares rounded down, so that every flow is at most the true one and less by no
+/// more than [`Scale::at_most`] makes up for.
+fn rounded(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
+    let down = |share: &Share, bits: u32| {
+        share.numer().checked_mul(1 << bits).map(|numerator| numerator / share.denom())
+    };
+    let mut sum: Effort = 0;
+    let (mut base, mut numerators) = (Vec::new(), Vec::new());
+    for kind in kinds {
+        let one = down(&kind.weight, FLOW_BITS)?;
+        sum = sum.checked_add(one)?;
+        base.push(one);
+        let mut cells: Vec<Vec<Effort>> = Vec::new();
+        // What rounding takes off a share, over the share, all varying cells together.
+        let mut off: Effort = 0;
+        for shares in &kind.cells {
+            let cell: Vec<Effort> =
+                shares.iter().map(|share| down(share, SHARE_BITS)).collect::<Option<_>>()?;
+            let least = *cell.iter().min().unwrap_or(&1);
+            off += (1 << SHARE_BITS) / least.max(1) + 1;
+            cells.push(cell);
+        }
+        // A 2^-21 in all, twice what is made up for later.
+        if off >= 1 << (SHARE_BITS - MADE_UP - 1) || one < 1 << (FLOW_BITS / 2) {
+            return None;
+        }
+        numerators.push(cells);
+    }
+    sum.checked_mul(DEAREST)?.checked_mul(longest.to_i128()?)?.checked_mul(SPARE)?;
+    sum.checked_mul(1 << SHARE_BITS)?;
+    let scale = Scale { denominator: 1 << FLOW_BITS, exact: false, rounded: true };
+    Some(Whole { scale, base, numerators })
+}
+
+/// A rounded effort is made larger by one in two to this power.
+const MADE_UP: u32 = 20;
 
 fn lcm(a: Effort, b: Effort) -> Option<Effort> {
     (a / a.gcd(&b)).checked_mul(b)
@@ -114,3 +171,6 @@ fn lcm(a: Effort, b: Effort) -> Option<Effort> {
 fn lcm_of(mut numbers: impl Iterator<Item = Effort>) -> Option<Effort> {
     numbers.try_fold(1, lcm)
 }
+
+#[cfg(test)]
+mod tests;

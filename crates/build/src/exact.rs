@@ -17,6 +17,7 @@ use crate::bound::Splits;
 use crate::cost::Effort;
 use crate::ground::Ground;
 use crate::heap::Heap;
+use crate::large::Large;
 use crate::offer::Candidate;
 
 /// What is known of a heap.
@@ -35,7 +36,7 @@ const NO_CHOICE: u32 = u32::MAX;
 
 /// Kinds × questions from which a heap counts as more than one: about what 40 kinds with 50
 /// questions are, so that a budget of heaps means much the same time on a large table.
-const LARGE: usize = 2000;
+pub(crate) const LARGE: usize = 2000;
 
 /// What remembered heaps may fill, in bytes: half of what the whole program may take.
 const REMEMBERED: usize = 256 << 20;
@@ -49,17 +50,21 @@ pub(crate) struct Solver {
     /// Heaps taken apart so far.
     pub(crate) taken_apart: u64,
     /// The work that took, a small heap counting 1.
-    work: u64,
+    pub(crate) work: u64,
     pub(crate) memory: FxHashMap<Heap, Known>,
     pub(crate) splits: RefCell<Splits>,
     /// The most new words that a question may bring; None: any number.
     pub(crate) most_new_words: Option<u32>,
+    /// A large heap that is looked at as a whole.
+    pub(crate) large: Option<Box<Large>>,
+    /// Whether such a heap was looked at as far as memory allows.
+    pub(crate) at_an_end: bool,
     /// Which of [`SLACKS`] the search is at.
     stage: usize,
-    limit: u64,
+    pub(crate) limit: u64,
     /// Whether anything new was taken apart since the limit was set: a step that would end on
     /// the way to where the last one ended must still get somewhere.
-    moved: bool,
+    pub(crate) moved: bool,
 }
 
 impl Solver {
@@ -71,6 +76,8 @@ impl Solver {
             memory: FxHashMap::default(),
             splits: RefCell::default(),
             most_new_words: None,
+            large: None,
+            at_an_end: false,
             stage: 0,
             limit: 0,
             moved: true,
@@ -80,6 +87,26 @@ impl Solver {
     /// Goes on until all heaps are proved or cannot take less than `goal`, as long as the limit
     /// allows; whether that was reached.
     pub(crate) fn close(&mut self, open: &[Heap], goal: Effort) -> bool {
+        if let [heap] = open
+            && let Some(first) = self.before_looking_at(heap)
+        {
+            let limit = self.limit;
+            self.limit = limit.min(first);
+            let closed = self.close_in(open, goal);
+            self.limit = limit;
+            if closed {
+                return true;
+            }
+            self.look_at_large(heap);
+            if first == 0 {
+                return self.is_closed(open, goal);
+            }
+        }
+        self.close_in(open, goal)
+    }
+
+    /// The same by refining alone.
+    fn close_in(&mut self, open: &[Heap], goal: Effort) -> bool {
         self.stage = 0;
         while self.stage < SLACKS.len() {
             for heap in open {
@@ -90,6 +117,10 @@ impl Solver {
             }
             self.stage += 1;
         }
+        self.is_closed(open, goal)
+    }
+
+    fn is_closed(&self, open: &[Heap], goal: Effort) -> bool {
         open.iter().all(|heap| {
             let (lower, upper) = self.known(heap);
             lower >= goal || upper == Some(lower)
@@ -124,6 +155,7 @@ impl Solver {
     /// Forgets everything for another ground with the same matrix.
     pub(crate) fn start_again(&mut self, ground: Ground) {
         self.ground = ground;
+        (self.large, self.at_an_end) = (None, false);
         self.memory.clear();
     }
 
@@ -150,7 +182,7 @@ impl Solver {
 
     /// Whether nothing more can be remembered, so that further steps lead nowhere.
     pub(crate) fn full(&self) -> bool {
-        self.memory.len() * self.bytes_each() >= REMEMBERED
+        self.at_an_end || self.memory.len() * self.bytes_each() >= REMEMBERED
     }
 
     /// What one remembered heap fills, in bytes; the map holds it twice at worst, growing.

@@ -7,7 +7,7 @@
 
 use smallvec::SmallVec;
 
-use crate::cost::{Effort, Whole};
+use crate::cost::{Effort, SHARE_BITS, Whole};
 use crate::ground::{Governed, Question, Varying};
 use crate::limits::Limits;
 use crate::set::{Set, bits};
@@ -27,8 +27,11 @@ pub(crate) struct Layout {
     slots: Vec<Slot>,
     /// Per kind its slots, and the words and bits that they fill.
     of_kind: Vec<OfKind>,
-    /// Whether flows are true; otherwise every kind counts 1 wherever it is present.
+    /// Whether flows are true.
     exact: bool,
+    /// Whether flows are rounded down; otherwise, where they are not true either, every kind
+    /// counts 1 wherever it is present.
+    rounded: bool,
     /// The word that is being filled, and how far.
     filling: (usize, u32),
     open: OfKind,
@@ -62,6 +65,7 @@ impl Layout {
             slots: Vec::new(),
             of_kind: Vec::new(),
             exact: true,
+            rounded: false,
             filling: (present, 0),
             open: OfKind::default(),
             more: 0,
@@ -103,13 +107,23 @@ impl Layout {
     /// Gives every kind its base and every slot its numerators.
     pub(crate) fn weigh(&mut self, whole: Whole) {
         let Whole { scale, base, numerators } = whole;
-        self.exact = scale.exact;
+        (self.exact, self.rounded) = (scale.exact, scale.rounded);
         for ((kind, base), cells) in self.of_kind.iter_mut().zip(base).zip(numerators) {
             kind.base = base;
             for (slot, cell) in kind.slots.iter().zip(cells) {
                 self.slots[*slot].numerators = cell;
             }
         }
+    }
+
+    /// Whether heaps have words for limits or words that were met.
+    pub(crate) fn carries_more(&self) -> bool {
+        self.more > 0
+    }
+
+    /// Varying cells of all kinds.
+    pub(crate) fn cells_that_vary(&self) -> usize {
+        self.slots.len()
     }
 
     pub(crate) fn kinds_in_all(&self) -> usize {
@@ -165,7 +179,7 @@ impl Layout {
         heap.0[kind / 64] >> (kind % 64) & 1 == 1
     }
 
-    fn left(&self, heap: &Heap, slot: usize) -> Remains {
+    pub(crate) fn left(&self, heap: &Heap, slot: usize) -> Remains {
         let Slot { word, shift, width, intervals, .. } = self.slots[slot];
         let bits = heap.0[word] >> shift & ones(width);
         if intervals {
@@ -187,10 +201,31 @@ impl Layout {
     /// The flow of a kind that is present.
     pub(crate) fn flow(&self, heap: &Heap, kind: usize) -> Effort {
         let of_kind = &self.of_kind[kind];
-        if !self.exact {
-            return of_kind.base;
+        let shares = of_kind.slots.iter().map(|&slot| self.share(heap, slot));
+        match (self.exact, self.rounded) {
+            (true, _) => shares.fold(of_kind.base, |flow, share| flow * share),
+            (false, true) => {
+                shares.fold(of_kind.base, |flow, share| (flow * share) >> SHARE_BITS)
+            }
+            (false, false) => of_kind.base,
         }
-        of_kind.slots.iter().fold(of_kind.base, |flow, &slot| flow * self.share(heap, slot))
+    }
+
+    /// What is left of every slot.
+    pub(crate) fn left_of(&self, heap: &Heap) -> Vec<Remains> {
+        (0..self.slots.len()).map(|slot| self.left(heap, slot)).collect()
+    }
+
+    /// Of what is left in a slot, the parts that a question takes to yes and to no.
+    pub(crate) fn shares(&self, slot: usize, left: Remains, yes: Remains) -> (Effort, Effort) {
+        let (kept, rest) = left.cut(yes);
+        (self.numerator(slot, kept), self.numerator(slot, rest))
+    }
+
+    /// The kinds of a set that are present.
+    pub(crate) fn present_of(&self, heap: &Heap, set: &Set) -> Set {
+        let words = heap.0[..self.present].iter().zip(&set.0);
+        Set(words.map(|(here, there)| here & there).collect())
     }
 
     /// Whether several values are left in some cell of a kind that is present.
@@ -210,8 +245,12 @@ impl Layout {
     }
 
     fn share(&self, heap: &Heap, slot: usize) -> Effort {
+        self.numerator(slot, self.left(heap, slot))
+    }
+
+    fn numerator(&self, slot: usize, remains: Remains) -> Effort {
         let numerators = &self.slots[slot].numerators;
-        match self.left(heap, slot) {
+        match remains {
             Remains::Intervals(from, to) => numerators[0] * Effort::from(to - from),
             Remains::Values(mask) => bits(&[mask]).map(|value| numerators[value]).sum(),
         }
@@ -281,7 +320,7 @@ impl Layout {
             .all(|governed| !self.has(heap, governed.kind) || self.settled(heap, governed))
     }
 
-    fn settled(&self, heap: &Heap, governed: &Governed) -> bool {
+    pub(crate) fn settled(&self, heap: &Heap, governed: &Governed) -> bool {
         governed.within.iter().all(|(slot, right)| {
             matches!(self.left(heap, *slot), Remains::Values(left) if left & !right == 0)
         })

@@ -28,6 +28,7 @@ mod goals;
 mod ground;
 mod heap;
 mod kept;
+mod large;
 mod limits;
 mod offer;
 mod possible;
@@ -139,14 +140,17 @@ impl Search {
         };
         let effort = ground.goals.effort(wished.effort);
         // Where the effort is not the first goal, only the proof itself bounds it.
-        let lower = match (ground.scale.exact, sure) {
-            (false, _) => 0,
-            (true, true) => effort,
-            (true, false) if ground.goals.effort_first() => ground.goals.effort(wished.lower),
-            (true, false) => 0,
+        let lower = match (ground.scale.exact, ground.scale.rounded, sure) {
+            (true, _, true) => effort,
+            (true, _, false) | (false, true, _) if ground.goals.effort_first() => {
+                ground.goals.effort(wished.lower)
+            }
+            _ => 0,
         };
+        let cells = ground.layout.cells_that_vary();
+        let total = ground.scale.at_most(effort, wished.key.couplets.len(), cells);
         let claim = Claim {
-            total: ground.scale.share(effort),
+            total: ground.scale.share(total),
             lower_bound: ground.scale.share(lower),
             mean_steps: ground.scale.mean(wished.steps, ground.total_flow()),
             longest: wished.longest,
