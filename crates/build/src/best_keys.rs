@@ -15,9 +15,11 @@ use spinney_model::{AsGood, BestKeys};
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
+use crate::goals::Sum;
 use crate::heap::Heap;
 use crate::offer::Candidate;
 use crate::settle::{self, Tree};
+use crate::tally::Tally;
 
 /// The `wanted` best keys of a heap, and how many are as good as the best; within what the
 /// solver may still take apart.
@@ -28,10 +30,20 @@ pub(crate) fn of(solver: &mut Solver, root: &Heap, wanted: usize) -> BestKeys {
         let Some(packed) = ranking.effort(root, place) else { break };
         let tree = ranking.tree(root, place);
         let ground = &ranking.solver.ground;
-        let effort = ground.scale.share(ground.goals.effort(packed));
-        keys.push((settle::number(&tree), effort));
+        let key = settle::number(&tree);
+        let effort = if ground.scale.exact {
+            ground.scale.share(ground.goals.effort(packed))
+        } else {
+            Tally::of(ground, root, &key, 1).share(Sum::Effort)
+        };
+        keys.push((key, effort));
     }
     let sure = ranking.sure;
+    if !solver.ground.scale.exact {
+        // Keys that seem as good in rounded flows may differ, and may stand the other way round.
+        keys.sort_by_key(|(_, effort)| *effort);
+        return BestKeys { keys, sure: false, as_good: None };
+    }
     let as_good = as_good(solver, root, &mut FxHashMap::default());
     BestKeys { keys, sure: sure && as_good.is_some(), as_good }
 }

@@ -45,17 +45,6 @@ impl Scale {
         Share::new(effort, self.denominator)
     }
 
-    /// What a key of this effort takes at most, rounding made up for: every share is rounded
-    /// by less than one in 2^21 of it altogether, and every product of a flow with one of
-    /// `cells` shares by less than one unit, at each of `couplets` and at most [`DEAREST`] times.
-    pub(crate) fn at_most(self, effort: Effort, couplets: usize, cells: usize) -> Effort {
-        if !self.rounded {
-            return effort;
-        }
-        let products = (couplets * (cells + 1)) as Effort * DEAREST;
-        effort + (effort >> MADE_UP) + 2 * products + 1
-    }
-
     /// Steps walked by all flow over all flow; 0 where nothing flows.
     pub(crate) fn mean(self, steps: Effort, flow: Effort) -> Share {
         if flow == 0 { Share::from_integer(0) } else { Share::new(steps, flow) }
@@ -65,6 +54,7 @@ impl Scale {
 /// For every kind: its weight, and the shares of each of its varying cells.
 pub(crate) struct Shares<'a> {
     pub(crate) weight: Share,
+    /// Where all values of a cell have the same share, that may stand once.
     pub(crate) cells: Vec<&'a [Share]>,
 }
 
@@ -79,10 +69,11 @@ pub(crate) struct Whole {
 /// Brings all shares over one denominator.
 ///
 /// `longest` is an upper limit of the questions on any path. Where any effort could overflow,
-/// flows are rounded down; where that overflows too, every kind counts 1 wherever it is present:
+/// or `round` asks for it, flows are rounded down; where that overflows too, every kind counts 1 wherever it is present:
 /// the key is still sensible, but nothing is claimed of it.
-pub(crate) fn whole(kinds: &[Shares<'_>], longest: usize) -> Whole {
-    let fitting = exactly(kinds, longest).or_else(|| rounded(kinds, longest));
+pub(crate) fn whole(kinds: &[Shares<'_>], longest: usize, round: bool) -> Whole {
+    let exact = if round { None } else { exactly(kinds, longest) };
+    let fitting = exact.or_else(|| rounded(kinds, longest));
     fitting.unwrap_or_else(|| Whole {
         scale: Scale { denominator: 1, exact: false, rounded: false },
         base: vec![1; kinds.len()],
@@ -124,11 +115,11 @@ fn exactly(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
 }
 
 /// Bits after the point of a rounded flow, and of a rounded share.
-const FLOW_BITS: u32 = 60;
+pub(crate) const FLOW_BITS: u32 = 60;
 pub(crate) const SHARE_BITS: u32 = 40;
 
-/// Weights and shares rounded down, so that every flow is at most the true one and less by no
-/// more than [`Scale::at_most`] makes up for.
+/// Weights and shares rounded down, so that every flow is at most the true one, and less by no
+/// more than one part in [`LOST`] of it and one unit for each varying cell.
 fn rounded(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
     let down = |share: &Share, bits: u32| {
         share.numer().checked_mul(1 << bits).map(|numerator| numerator / share.denom())
@@ -140,8 +131,9 @@ fn rounded(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
         sum = sum.checked_add(one)?;
         base.push(one);
         let mut cells: Vec<Vec<Effort>> = Vec::new();
-        // What rounding takes off a share, over the share, all varying cells together.
-        let mut off: Effort = 0;
+        // What rounding takes off a share, over the share, all varying cells together; and off
+        // the weight.
+        let mut off: Effort = 1 << (SHARE_BITS - FLOW_BITS / 2);
         for shares in &kind.cells {
             let cell: Vec<Effort> =
                 shares.iter().map(|share| down(share, SHARE_BITS)).collect::<Option<_>>()?;
@@ -149,8 +141,7 @@ fn rounded(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
             off += (1 << SHARE_BITS) / least.max(1) + 1;
             cells.push(cell);
         }
-        // A 2^-21 in all, twice what is made up for later.
-        if off >= 1 << (SHARE_BITS - MADE_UP - 1) || one < 1 << (FLOW_BITS / 2) {
+        if off >= (1 << SHARE_BITS) / LOST || one < 1 << (FLOW_BITS / 2) {
             return None;
         }
         numerators.push(cells);
@@ -161,8 +152,8 @@ fn rounded(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
     Some(Whole { scale, base, numerators })
 }
 
-/// A rounded effort is made larger by one in two to this power.
-const MADE_UP: u32 = 20;
+/// Rounded shares lose less than one part in this many.
+const LOST: Effort = 2_000_000;
 
 fn lcm(a: Effort, b: Effort) -> Option<Effort> {
     (a / a.gcd(&b)).checked_mul(b)

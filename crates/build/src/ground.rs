@@ -54,6 +54,8 @@ pub(crate) struct Plan {
     pub(crate) goals: Vec<Goal>,
     /// Words that no question may need.
     pub(crate) without: BTreeSet<String>,
+    /// Whether flows are rounded even where exact ones would fit.
+    pub(crate) round: bool,
 }
 
 /// A question with its effect on every kind.
@@ -138,9 +140,9 @@ impl Ground {
         }
         let longest: usize = columns.iter().map(|column| column.asks.len()).sum();
         let longest = longest + kept.len() + 1;
-        let whole = cost::whole(&shares, longest);
+        let whole = cost::whole(&shares, longest, plan.round);
         let scale = whole.scale;
-        layout.weigh(whole);
+        layout.weigh(whole, &shares);
         let root = layout.whole();
         let all: Effort = layout.kinds(&root).map(|kind| layout.flow(&root, kind)).sum();
         let (goals, too_large) = Goals::pack(&plan.goals, all, longest as Effort);

@@ -5,12 +5,15 @@
 //! then what is left of every varying cell of a kind present; then what `limits` needs), so
 //! that two ways to the same heap are seen to be the same.
 
+use num_rational::BigRational;
 use smallvec::SmallVec;
+use spinney_model::Share;
 
-use crate::cost::{Effort, SHARE_BITS, Whole};
+use crate::cost::{Effort, SHARE_BITS, Shares, Whole};
 use crate::ground::{Governed, Question, Varying};
 use crate::limits::Limits;
 use crate::set::{Set, bits};
+use crate::tally;
 
 /// A node of a key.
 #[derive(Clone, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -45,15 +48,21 @@ struct OfKind {
     slots: Vec<usize>,
     bits: Vec<(usize, u64)>,
     base: Effort,
+    /// The true weight, where flows are not true.
+    weight: Share,
 }
 
 struct Slot {
     word: usize,
     shift: u32,
     width: u32,
+    /// Values or intervals.
+    values: u32,
     intervals: bool,
-    /// A numerator for each value; of intervals all are alike.
+    /// A numerator for each value; of intervals all are alike, and there is but one.
     numerators: Vec<Effort>,
+    /// True shares in the same way, where numerators are not.
+    shares: Vec<Share>,
 }
 
 impl Layout {
@@ -74,22 +83,22 @@ impl Layout {
     }
 
     pub(crate) fn slot_of_values(&mut self, values: usize) -> usize {
-        self.slot(values as u32, false, values)
+        self.slot(values as u32, false, values as u32)
     }
 
     /// Two numbers of 32 bits: the first interval left, and the one after the last.
     pub(crate) fn slot_of_intervals(&mut self, intervals: u32) -> usize {
-        self.slot(64, true, intervals as usize)
+        self.slot(64, true, intervals)
     }
 
-    fn slot(&mut self, width: u32, intervals: bool, values: usize) -> usize {
+    fn slot(&mut self, width: u32, intervals: bool, values: u32) -> usize {
         let (mut word, mut shift) = self.filling;
         if shift + width > 64 {
             (word, shift) = (word + 1, 0);
         }
         self.filling = (word, shift + width);
-        let numerators = vec![0; values];
-        self.slots.push(Slot { word, shift, width, intervals, numerators });
+        let (numerators, shares) = (Vec::new(), Vec::new());
+        self.slots.push(Slot { word, shift, width, values, intervals, numerators, shares });
         let slot = self.slots.len() - 1;
         self.open.slots.push(slot);
         match self.open.bits.last_mut() {
@@ -104,8 +113,9 @@ impl Layout {
         self.of_kind.push(std::mem::take(&mut self.open));
     }
 
-    /// Gives every kind its base and every slot its numerators.
-    pub(crate) fn weigh(&mut self, whole: Whole) {
+    /// Gives every kind its base and every slot its numerators, and what these were made from
+    /// where they are not true.
+    pub(crate) fn weigh(&mut self, whole: Whole, kinds: &[Shares<'_>]) {
         let Whole { scale, base, numerators } = whole;
         (self.exact, self.rounded) = (scale.exact, scale.rounded);
         for ((kind, base), cells) in self.of_kind.iter_mut().zip(base).zip(numerators) {
@@ -114,16 +124,20 @@ impl Layout {
                 self.slots[*slot].numerators = cell;
             }
         }
+        if self.exact {
+            return;
+        }
+        for (kind, shares) in self.of_kind.iter_mut().zip(kinds) {
+            kind.weight = shares.weight;
+            for (slot, cell) in kind.slots.iter().zip(&shares.cells) {
+                self.slots[*slot].shares = cell.to_vec();
+            }
+        }
     }
 
     /// Whether heaps have words for limits or words that were met.
     pub(crate) fn carries_more(&self) -> bool {
         self.more > 0
-    }
-
-    /// Varying cells of all kinds.
-    pub(crate) fn cells_that_vary(&self) -> usize {
-        self.slots.len()
     }
 
     pub(crate) fn kinds_in_all(&self) -> usize {
@@ -150,11 +164,11 @@ impl Layout {
             heap.0[kind / 64] |= 1 << (kind % 64);
         }
         for slot in 0..self.slots.len() {
-            let values = self.slots[slot].numerators.len();
+            let values = self.slots[slot].values;
             let all = if self.slots[slot].intervals {
-                Remains::Intervals(0, values as u32)
+                Remains::Intervals(0, values)
             } else {
-                Remains::Values(ones(values as u32))
+                Remains::Values(ones(values))
             };
             self.leave(&mut heap, slot, all);
         }
@@ -208,6 +222,29 @@ impl Layout {
                 shares.fold(of_kind.base, |flow, share| (flow * share) >> SHARE_BITS)
             }
             (false, false) => of_kind.base,
+        }
+    }
+
+    /// The true flow of a kind that is present, where those of the search are rounded.
+    pub(crate) fn true_flow(&self, heap: &Heap, kind: usize) -> BigRational {
+        let of_kind = &self.of_kind[kind];
+        let weight = tally::long(of_kind.weight);
+        let shares = of_kind.slots.iter().map(|slot| (*slot, self.left(heap, *slot)));
+        shares.fold(weight, |flow, (slot, left)| flow * self.true_share(slot, left))
+    }
+
+    /// The true shares of some values of a slot together.
+    pub(crate) fn true_share(&self, slot: usize, remains: Remains) -> BigRational {
+        let shares = &self.slots[slot].shares;
+        match remains {
+            Remains::Intervals(from, to) => {
+                tally::long(shares[0] * Effort::from(to.saturating_sub(from)))
+            }
+            Remains::Values(mask) => {
+                let mask = [mask];
+                let shares = bits(&mask).map(|value| tally::long(shares[value]));
+                shares.fold(BigRational::default(), |all, share| all + share)
+            }
         }
     }
 

@@ -37,6 +37,7 @@ mod revise;
 mod set;
 mod settle;
 mod split;
+mod tally;
 mod vocabulary;
 
 use spinney_model::{BestKeys, Claim, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes};
@@ -45,6 +46,7 @@ pub use crate::forgiving::{MOST_SECOND_PLACES, forgive};
 pub use crate::revise::{Revised, Revising, revise};
 
 use crate::course::Course;
+use crate::goals::Sum;
 use crate::prices::Prices;
 
 /// How much work a search may do. Counted in heaps taken apart (a heap of many kinds and
@@ -147,18 +149,22 @@ impl Search {
             }
             _ => 0,
         };
-        let cells = ground.layout.cells_that_vary();
-        let total = ground.scale.at_most(effort, wished.key.couplets.len(), cells);
+        let tally = course.tally(&wished.key);
         let claim = Claim {
-            total: ground.scale.share(total),
+            total: tally
+                .as_ref()
+                .map_or_else(|| ground.scale.share(effort), |tally| tally.share(Sum::Effort)),
             lower_bound: ground.scale.share(lower),
-            mean_steps: ground.scale.mean(wished.steps, ground.total_flow()),
+            mean_steps: tally.as_ref().map_or_else(
+                || ground.scale.mean(wished.steps, ground.total_flow()),
+                |tally| tally.mean_steps(ground),
+            ),
             longest: wished.longest,
             stopped,
             heaps: course.solver.taken_apart + self.prices.taken_apart(),
             kept: None,
             wishes: course.wishes.clone(),
-            reached: prices::reached(course, &wished),
+            reached: prices::reached(course, &wished, tally.as_ref()),
             prices: Vec::new(),
             within: course.within.clone(),
         };
