@@ -143,6 +143,7 @@ impl Ranking<'_> {
 
     fn open(&mut self, heap: &Heap) -> List {
         let offered = self.solver.offered(heap);
+        self.sure &= offered.left_out >= NEVER;
         let mut by_heaps: BTreeMap<(Heap, Heap), Candidate> = BTreeMap::new();
         for candidate in offered.candidates {
             let (yes, no) = (candidate.yes.clone(), candidate.no.clone());
@@ -205,6 +206,9 @@ fn as_good(
         return None;
     }
     let mut offered = solver.every_offer(heap);
+    if offered.left_out <= known.upper {
+        return None;
+    }
     offered.candidates.retain(|candidate| candidate.bound() <= known.upper);
     let mut all = if offered.end { one } else { AsGood { keys: 0, nestings: 0 } };
     let mut pairs = BTreeMap::new();

@@ -19,6 +19,7 @@ use crate::ground::Ground;
 use crate::heap::Heap;
 use crate::large::Large;
 use crate::offer::Candidate;
+use crate::room::Room;
 
 /// What is known of a heap.
 #[derive(Clone, Copy, Debug)]
@@ -38,9 +39,6 @@ const NO_CHOICE: u32 = u32::MAX;
 /// questions are, so that a budget of heaps means much the same time on a large table.
 pub(crate) const LARGE: usize = 2000;
 
-/// What remembered heaps may fill, in bytes: half of what the whole program may take.
-const REMEMBERED: usize = 256 << 20;
-
 /// How far from proved each stage may stop: (1 + numerator / denominator) × the bound.
 const SLACKS: [(Effort, Effort); 4] = [(1, 10), (1, 25), (1, 100), (0, 1)];
 
@@ -59,6 +57,7 @@ pub(crate) struct Solver {
     pub(crate) large: Option<Box<Large>>,
     /// Whether such a heap was looked at as far as memory allows.
     pub(crate) at_an_end: bool,
+    pub(crate) room: Room,
     /// Which of [`SLACKS`] the search is at.
     stage: usize,
     pub(crate) limit: u64,
@@ -69,7 +68,9 @@ pub(crate) struct Solver {
 
 impl Solver {
     pub(crate) fn new(ground: Ground) -> Self {
+        let room = Room::on(&ground);
         Self {
+            room,
             ground,
             taken_apart: 0,
             work: 0,
@@ -102,7 +103,7 @@ impl Solver {
                 }
             }
             self.look_at_large(heap);
-            if first == 0 {
+            if first == 0 && !self.all_looked_at() {
                 return self.is_closed(open, goal);
             }
         }
@@ -159,6 +160,7 @@ impl Solver {
     /// Forgets everything for another ground with the same matrix.
     pub(crate) fn start_again(&mut self, ground: Ground) {
         self.ground = ground;
+        self.make_room_for_ground();
         (self.large, self.at_an_end) = (None, false);
         self.memory.clear();
     }
@@ -182,16 +184,6 @@ impl Solver {
     /// Whether the budget of work or of memory is used up.
     pub(crate) fn spent(&self) -> bool {
         (self.moved && self.work >= self.limit) || self.full()
-    }
-
-    /// Whether nothing more can be remembered, so that further steps lead nowhere.
-    pub(crate) fn full(&self) -> bool {
-        self.at_an_end || self.memory.len() * self.bytes_each() >= REMEMBERED
-    }
-
-    /// What one remembered heap fills, in bytes; the map holds it twice at worst, growing.
-    fn bytes_each(&self) -> usize {
-        2 * (size_of::<(Heap, Known)>() + self.ground.layout.bytes())
     }
 
     /// Where refining may stop: the bound has reached `goal`, or the best is close enough.
@@ -227,14 +219,23 @@ impl Solver {
         if offered.end {
             known = Known { lower: 0, upper: 0, choice: NO_CHOICE };
         } else {
-            self.try_each(&mut offered.candidates, &mut known, goal);
+            let (count, left_out) = (offered.candidates.len(), offered.left_out);
+            self.holding(count, |solver| {
+                solver.try_each(&mut offered.candidates, left_out, &mut known, goal);
+            });
         }
         self.moved |= !self.memory.contains_key(heap);
         self.memory.insert(heap.clone(), known);
         known
     }
 
-    fn try_each(&mut self, candidates: &mut [Candidate], known: &mut Known, goal: Effort) {
+    fn try_each(
+        &mut self,
+        candidates: &mut [Candidate],
+        left_out: Effort,
+        known: &mut Known,
+        goal: Effort,
+    ) {
         // Candidates are large: their places are sorted.
         let mut order: Vec<usize> = (0..candidates.len()).collect();
         order.sort_by_cached_key(|at| candidates[*at].promise());
@@ -262,6 +263,6 @@ impl Solver {
             }
         }
         let least = candidates.iter().map(Candidate::bound).min().unwrap_or(NEVER);
-        known.lower = known.lower.max(least.min(known.upper));
+        known.lower = known.lower.max(least.min(left_out).min(known.upper));
     }
 }

@@ -140,6 +140,14 @@ impl Layout {
         self.more > 0
     }
 
+    /// What the slots fill, in bytes.
+    pub(crate) fn slot_bytes(&self) -> u64 {
+        let of = |slot: &Slot| {
+            size_of::<Slot>() + 8 + 16 * slot.numerators.len() + 32 * slot.shares.len()
+        };
+        self.slots.iter().map(of).sum::<usize>() as u64
+    }
+
     pub(crate) fn kinds_in_all(&self) -> usize {
         self.kinds
     }

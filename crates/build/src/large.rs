@@ -51,13 +51,14 @@ pub(crate) struct Large {
 const WIDEST: usize = 8;
 
 impl Large {
-    fn new(ground: &Ground, heap: &Heap) -> Self {
+    /// `room`: bytes for heaps thought of ahead, and for fields kept for later.
+    fn new(ground: &Ground, heap: &Heap, room: (u64, u64)) -> Self {
         let groups = Groups::at(ground, heap);
         let (field, units) = Field::of(ground, heap, &groups);
         let field = Rc::new(field);
         Self {
             heap: heap.clone(),
-            ahead: Ahead::new(field.clone()),
+            ahead: Ahead::new(field.clone(), room),
             field,
             units,
             wide: 0,
@@ -65,6 +66,11 @@ impl Large {
             best: u64::MAX,
             over: false,
         }
+    }
+
+    /// What it fills, in bytes.
+    pub(crate) fn bytes(&self) -> u64 {
+        self.field.bytes() as u64 + self.ahead.bytes()
     }
 
     /// What was done so far, in heaps as the search proper counts them.
@@ -109,12 +115,13 @@ impl Solver {
     pub(crate) fn look_at_large(&mut self, heap: &Heap) {
         let mut large = match self.large.take() {
             Some(large) if large.heap == *heap => large,
-            _ => Box::new(Large::new(&self.ground, heap)),
+            _ => Box::new(Large::new(&self.ground, heap, self.room.ahead())),
         };
         let before = self.work - large.work().min(self.work);
         let alone = self.ground.layout.size(heap) >= AT_ONCE;
         let share = if alone { self.limit } else { self.limit / 2 };
-        while !large.over && !self.spent() && large.work() < share {
+        // One key is grown in any case: without it there would be nothing to give.
+        while large.wide == 0 || (!large.over && !self.spent() && large.work() < share) {
             let branch = large.go_on(&self.ground);
             self.work = before + large.work();
             self.moved = true;
@@ -125,8 +132,14 @@ impl Solver {
             known.lower = known.lower.max(lower.min(known.upper));
         }
         // Beyond this the search proper would find nothing in any time.
-        self.at_an_end = alone && large.over;
+        self.at_an_end = alone && large.over && large.ahead.full();
         self.large = Some(large);
+    }
+
+    /// Whether all of a large heap was looked at, so that only the rounding of fields can stand
+    /// between the best key and its proof.
+    pub(crate) fn all_looked_at(&self) -> bool {
+        self.large.as_ref().is_some_and(|large| large.over && !large.ahead.full())
     }
 
     /// Whether nothing but effort counts, and no wish stands in the way of any question.

@@ -34,6 +34,7 @@ mod offer;
 mod possible;
 mod prices;
 mod revise;
+mod room;
 mod set;
 mod settle;
 mod split;
@@ -44,6 +45,7 @@ use spinney_model::{BestKeys, Claim, Key, Matrix, Reasons, Refusal, Share, Stopp
 
 pub use crate::forgiving::{MOST_SECOND_PLACES, forgive};
 pub use crate::revise::{Revised, Revising, revise};
+pub use crate::room::USUAL_MEMORY;
 
 use crate::course::Course;
 use crate::goals::Sum;
@@ -60,7 +62,7 @@ pub struct Budget {
 
 impl Default for Budget {
     /// Used up after 1.5 to 2 s and 24 MiB on skewed tables of 60 kinds × 24 characters that
-    /// vary, on the machine of `docs/measurements.md`; what is remembered stops at 256 MiB.
+    /// vary, on the machine of `docs/measurements.md`.
     fn default() -> Self {
         Self { heaps: 60_000 }
     }
@@ -103,9 +105,20 @@ pub struct Search {
 impl Search {
     /// Makes a table ready to search. Wishes that cannot be fulfilled are put aside.
     pub fn new(matrix: &Matrix, wishes: &Wishes) -> Self {
+        Self::within(matrix, wishes, USUAL_MEMORY)
+    }
+
+    /// The same, for a program that may take so many mebibytes. They are counted, so that every
+    /// machine stops at the same place; see [`Stopped::Memory`].
+    pub fn within(matrix: &Matrix, wishes: &Wishes, mebibytes: u64) -> Self {
         let course = Course::new(matrix, wishes);
         let prices = Prices::of(matrix, &course, wishes);
-        Self { course, prices }
+        let mut search = Self { course, prices };
+        let searches = 1 + search.prices.courses().count() as u64;
+        for course in std::iter::once(&mut search.course).chain(search.prices.courses()) {
+            course.solver.make_room(mebibytes, searches);
+        }
+        search
     }
 
     /// Takes at most `heaps` more heaps apart (with wishes: as many again for the price of
@@ -137,6 +150,7 @@ impl Search {
         let sure = wished.lower == wished.effort && course.limits_sure();
         let stopped = match (ground.scale.exact, sure) {
             (false, _) => Some(Stopped::Overflow),
+            (true, false) if course.solver.full() => Some(Stopped::Memory),
             (true, false) => Some(Stopped::Budget),
             (true, true) => None,
         };

@@ -22,6 +22,8 @@ pub(crate) struct Offered {
     /// Nothing parts a pair, so the heap is an end. Where this is false and there are no
     /// candidates, the wishes allow none: no key fulfils them from here.
     pub(crate) end: bool,
+    /// The least bound of those questions for which there was no room; [`NEVER`]: for all.
+    pub(crate) left_out: Effort,
 }
 
 /// A question that may be asked of a heap, and what it makes.
@@ -81,13 +83,16 @@ impl Solver {
             }
         }
         if admissible.is_empty() || layout.out_of_steps(heap) {
-            return Offered { end: admissible.is_empty(), candidates: Vec::new() };
+            let end = admissible.is_empty();
+            return Offered { end, candidates: Vec::new(), left_out: NEVER };
         }
         let parted = self.parted(heap, &present, &admissible);
         self.leave_what_is_wished(heap, &mut admissible);
         let mut rising = present;
         rising.sort_unstable_by_key(|kind| (flows[*kind], *kind));
-        let mut candidates = Vec::with_capacity(admissible.len());
+        let room = self.offers();
+        let mut candidates = Vec::new();
+        let mut left_out = NEVER;
         let mut seen = Seen::default();
         for (question, sides) in admissible {
             let asked = &ground.questions[question];
@@ -110,8 +115,13 @@ impl Solver {
                 no_lower,
                 guess: yes_guess + no_guess,
             });
+            if candidates.len() / 2 >= room {
+                left_out = left_out.min(leave(&mut candidates, room));
+                seen = Seen::default();
+            }
         }
-        Offered { candidates, end: false }
+        left_out = left_out.min(leave(&mut candidates, room));
+        Offered { candidates, end: false, left_out }
     }
 
     /// Whether any admissible question may be asked anywhere, whatever was asked before.
@@ -190,6 +200,15 @@ impl Solver {
         let least = least * self.ground.cheapest;
         (known.map_or(least, |known| known.lower.max(least)), guess * self.ground.cheapest)
     }
+}
+
+/// Leaves the most promising; the least bound of the others.
+fn leave(candidates: &mut Vec<Candidate>, room: usize) -> Effort {
+    if candidates.len() <= room {
+        return NEVER;
+    }
+    candidates.sort_by_key(Candidate::promise);
+    candidates.drain(room..).map(|other| other.bound()).min().unwrap_or(NEVER)
 }
 
 /// Which splits of fixed kinds were met at which cost: seen before the two heaps are made.

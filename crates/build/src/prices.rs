@@ -41,7 +41,7 @@ impl Prices {
         Self { free: Some(Course::new(matrix, &Wishes::default())), without }
     }
 
-    fn courses(&mut self) -> impl Iterator<Item = &mut Course> {
+    pub(crate) fn courses(&mut self) -> impl Iterator<Item = &mut Course> {
         let without = self.without.iter_mut().filter_map(|(_, course)| course.as_mut());
         self.free.iter_mut().chain(without)
     }

@@ -8,7 +8,7 @@ use spinney_model::{Ask, Asked, Couplet, Destination, End, Key, TaxonIx, Wording
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
 use crate::heap::{Asking, Heap};
-use crate::offer::Candidate;
+use crate::offer::{Candidate, Offered};
 use crate::possible::Possible;
 use crate::split;
 
@@ -61,8 +61,8 @@ pub(crate) fn settle(solver: &mut Solver, heap: &Heap) -> Settled {
     if let Some(settled) = as_found(solver, heap) {
         return settled;
     }
-    let candidates = solver.offered(heap).candidates;
-    let floor = candidates.iter().map(Candidate::bound).min().unwrap_or(0);
+    let Offered { candidates, left_out, .. } = solver.offered(heap);
+    let floor = candidates.iter().map(Candidate::bound).min().unwrap_or(0).min(left_out);
     let Some(chosen) = choose(solver, heap, candidates) else {
         return Settled::end(solver.ground.taxa(heap).collect());
     };

@@ -139,16 +139,13 @@ pub(crate) struct Ahead {
     bytes: usize,
     /// What the thought-of heaps fill, in bytes.
     filled: usize,
+    /// What heaps that were thought of may fill, and fields that are kept for later.
+    room: (u64, u64),
     pub(crate) work: u64,
 }
 
-/// What fields that are kept for later may fill, in bytes.
-const KEPT: usize = 64 << 20;
-/// What heaps that were thought of may fill, in bytes.
-const FILLED: usize = 96 << 20;
-
 impl Ahead {
-    pub(crate) fn new(root: Rc<Field>) -> Self {
+    pub(crate) fn new(root: Rc<Field>, room: (u64, u64)) -> Self {
         let flow = root.flow();
         let all = root.asks.iter().map(|asked| asked.cost).min().unwrap_or(1);
         let lower = huffman(root.all()) * all;
@@ -156,7 +153,17 @@ impl Ahead {
         let by_answers = FxHashMap::from_iter([(Vec::new(), 0)]);
         let (nodes, fields) = (vec![first], FxHashMap::default());
         let splits = Splits::default();
-        Self { root, nodes, by_answers, fields, splits, bytes: 0, filled: 0, work: 0 }
+        Self { root, nodes, by_answers, fields, splits, bytes: 0, filled: 0, room, work: 0 }
+    }
+
+    /// What it fills, in bytes.
+    pub(crate) fn bytes(&self) -> u64 {
+        (self.bytes + self.filled) as u64
+    }
+
+    /// Whether no more heaps may be thought of.
+    pub(crate) fn full(&self) -> bool {
+        self.filled as u64 >= self.room.0
     }
 
     /// What the whole takes at least.
@@ -168,7 +175,7 @@ impl Ahead {
     /// no more heaps may be thought of.
     pub(crate) fn look(&mut self, ground: &Ground, enough: u64) -> bool {
         let root = &self.nodes[0];
-        if root.closed || root.lower >= enough || self.filled >= FILLED {
+        if root.closed || root.lower >= enough || self.full() {
             return false;
         }
         let mut way: Vec<(u32, usize)> = Vec::new();
@@ -331,7 +338,7 @@ impl Ahead {
         let at = above.asks.iter().position(|asked| asked.question == question);
         let at = at.expect("a question that was asked stands in the field it was asked of");
         let field = Rc::new(above.side(ground, at, yes));
-        if self.bytes + field.bytes() > KEPT {
+        if (self.bytes + field.bytes()) as u64 > self.room.1 {
             self.fields.clear();
             self.bytes = 0;
         }

@@ -12,7 +12,7 @@ fn looked_at(matrix: &Matrix, looks: usize) -> (Vec<Share>, bool, Vec<Share>) {
     let mut course = Course::new(matrix, &Wishes::default());
     let heap = course.root();
     let solver = &mut course.solver;
-    let mut large = Large::new(&solver.ground, &heap);
+    let mut large = Large::new(&solver.ground, &heap, (96 << 20, 64 << 20));
     let mut keys = Vec::new();
     for wide in [1, 2, 8] {
         let mut grower = Grower::new(&solver.ground);

@@ -38,6 +38,22 @@ pub(crate) struct Wishes {
     /// How many heaps may be taken apart before the best key so far is given.
     #[arg(long, value_name = "HEAPS", default_value_t = spinney_build::Budget::default().heaps)]
     pub(crate) budget: u64,
+    /// How much memory the search may take, in MiB. Where it is used up, the best key so far is
+    /// given.
+    #[arg(
+        long,
+        value_name = "MIB",
+        default_value_t = spinney_build::USUAL_MEMORY,
+        value_parser = clap::value_parser!(u64).range(1..=1 << 20)
+    )]
+    pub(crate) memory: u64,
+}
+
+impl Wishes {
+    /// How much the search may do, and how much it may hold.
+    pub(crate) fn limits(&self) -> (u64, u64) {
+        (self.budget, self.memory)
+    }
 }
 
 /// What is in the hand.

@@ -80,7 +80,12 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
     let (matrix, mut findings) = read(outing, name)?;
     let wishes = spinney_model::Wishes::default();
     let budget = Budget::default();
-    let (mut search, built) = command::find(&matrix, &wishes, budget.heaps, &mut findings);
+    let (mut search, built) = command::find(
+        &matrix,
+        &wishes,
+        (budget.heaps, spinney_build::USUAL_MEMORY),
+        &mut findings,
+    );
     let settings = Settings::default();
     command::look_at_table(&matrix, &settings, &mut findings);
     let opinion = spinney_check::check(&matrix, &built.key, Some(&built.claim), &settings);

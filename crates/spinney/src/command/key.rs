@@ -19,7 +19,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     let mut findings = opened.findings;
     let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;
     findings.extend(more);
-    let (_, built) = command::find(matrix, &wishes, args.wishes.budget, &mut findings);
+    let (_, built) = command::find(matrix, &wishes, args.wishes.limits(), &mut findings);
     let settings = command::settings(&args.answer, false);
     command::look_at_table(matrix, &settings, &mut findings);
     let opinion = spinney_check::check(matrix, &built.key, Some(&built.claim), &settings);
