@@ -111,7 +111,7 @@ impl Solver {
     }
 
     /// The same by refining alone.
-    fn close_in(&mut self, open: &[Heap], goal: Effort) -> bool {
+    pub(crate) fn close_in(&mut self, open: &[Heap], goal: Effort) -> bool {
         self.stage = 0;
         while self.stage < SLACKS.len() {
             for heap in open {

@@ -172,3 +172,6 @@ pub(crate) fn share(number: &BigRational) -> Share {
 pub(crate) fn difference(one: Share, other: Share) -> Share {
     share(&(long(one) - long(other)))
 }
+
+#[cfg(test)]
+mod tests;

@@ -97,6 +97,49 @@ fn bounds_and_keys_of_wider_tables_enclose_the_optimum() {
     }
 }
 
+/// With the same budget and with four times as much, the bound with looks ahead is never below
+/// what the search proper had proved when they began, and never above what is proved best.
+#[test]
+fn looks_ahead_only_raise_the_bound() {
+    let mut raised = 0;
+    for seed in 0..3 {
+        for (matrix, name) in [
+            (Flora::of(34, 10).draw(seed), "flora"),
+            (seeded::skewed(seed, 34, 18, 10, 5), "skewed"),
+            (seeded::plain(seed, 40, 20, 10, 5), "plain"),
+        ] {
+            let bound = |looks: bool, heaps: u64| {
+                let mut course = Course::new(&matrix, &Wishes::default());
+                let heap = course.root();
+                course.solver.set_limit(heaps);
+                match looks {
+                    true => course.solver.close(std::slice::from_ref(&heap), NEVER),
+                    false => course.solver.close_in(std::slice::from_ref(&heap), NEVER),
+                };
+                course.solver.known(&heap)
+            };
+            let (before, _) = bound(false, FIRST);
+            let best = exactly_or_at_most(&matrix);
+            for heaps in [FIRST, 4 * FIRST] {
+                let (after, upper) = bound(true, heaps);
+                assert!(after >= before, "{name} {seed}: {after} after {before}");
+                assert!(upper.is_some_and(|upper| after <= upper));
+                assert!(after <= best, "{name} {seed}: {after} above {best}");
+                raised += usize::from(after > before);
+            }
+        }
+    }
+    assert!(raised > 3, "looks raised the bound {raised} times");
+}
+
+/// What the best key takes at most, in units of the search; mostly proved.
+fn exactly_or_at_most(matrix: &Matrix) -> Effort {
+    let mut course = Course::new(matrix, &Wishes::default());
+    course.step(4_000);
+    let root = course.root();
+    course.known(&root).1.expect("a key was found")
+}
+
 /// A field made from the field above is the field of the heap below.
 #[test]
 fn fields_follow_heaps() {
