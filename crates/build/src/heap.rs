@@ -5,7 +5,6 @@
 //! then what is left of every varying cell of a kind present; then what `limits` needs), so
 //! that two ways to the same heap are seen to be the same.
 
-use num_rational::BigRational;
 use smallvec::SmallVec;
 use spinney_model::Share;
 
@@ -13,15 +12,17 @@ use crate::cost::{Effort, SHARE_BITS, Shares, Whole};
 use crate::ground::{Governed, Question, Varying};
 use crate::limits::Limits;
 use crate::set::{Set, bits};
-use crate::tally;
 
 /// A node of a key.
 #[derive(Clone, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub(crate) struct Heap(pub(crate) SmallVec<[u64; 6]>);
 
 pub(crate) use remains::Remains;
+pub(crate) use sides::{Asking, Sides};
 
 mod remains;
+mod sides;
+mod truth;
 
 /// Where the varying cells of all kinds stand in a heap.
 pub(crate) struct Layout {
@@ -140,14 +141,6 @@ impl Layout {
         self.more > 0
     }
 
-    /// What the slots fill, in bytes.
-    pub(crate) fn slot_bytes(&self) -> u64 {
-        let of = |slot: &Slot| {
-            size_of::<Slot>() + 8 + 16 * slot.numerators.len() + 32 * slot.shares.len()
-        };
-        self.slots.iter().map(of).sum::<usize>() as u64
-    }
-
     pub(crate) fn kinds_in_all(&self) -> usize {
         self.kinds
     }
@@ -181,12 +174,6 @@ impl Layout {
             self.leave(&mut heap, slot, all);
         }
         heap
-    }
-
-    /// What one heap fills beside itself, in bytes.
-    pub(crate) fn bytes(&self) -> usize {
-        let words = self.own_words() + self.more;
-        if words > 6 { 8 * words } else { 0 }
     }
 
     pub(crate) fn kinds<'a>(&self, heap: &'a Heap) -> impl Iterator<Item = usize> + use<'a> {
@@ -230,29 +217,6 @@ impl Layout {
                 shares.fold(of_kind.base, |flow, share| (flow * share) >> SHARE_BITS)
             }
             (false, false) => of_kind.base,
-        }
-    }
-
-    /// The true flow of a kind that is present, where those of the search are rounded.
-    pub(crate) fn true_flow(&self, heap: &Heap, kind: usize) -> BigRational {
-        let of_kind = &self.of_kind[kind];
-        let weight = tally::long(of_kind.weight);
-        let shares = of_kind.slots.iter().map(|slot| (*slot, self.left(heap, *slot)));
-        shares.fold(weight, |flow, (slot, left)| flow * self.true_share(slot, left))
-    }
-
-    /// The true shares of some values of a slot together.
-    pub(crate) fn true_share(&self, slot: usize, remains: Remains) -> BigRational {
-        let shares = &self.slots[slot].shares;
-        match remains {
-            Remains::Intervals(from, to) => {
-                tally::long(shares[0] * Effort::from(to.saturating_sub(from)))
-            }
-            Remains::Values(mask) => {
-                let mask = [mask];
-                let shares = bits(&mask).map(|value| tally::long(shares[value]));
-                shares.fold(BigRational::default(), |all, share| all + share)
-            }
         }
     }
 
@@ -426,45 +390,6 @@ impl Layout {
             }
         }
         side
-    }
-}
-
-/// What a question does to a heap.
-pub(crate) enum Asking {
-    /// It cannot be put to a kind that is present.
-    Blocked,
-    /// All kinds answer it alike.
-    Idle,
-    /// Both answers occur.
-    Parts(Sides),
-}
-
-/// Who goes to which side, with what left.
-pub(crate) struct Sides {
-    pub(crate) yes: Set,
-    pub(crate) no: Set,
-    cuts: SmallVec<[(usize, Remains, Remains); 2]>,
-    /// Whether one kind goes only to yes and another only to no.
-    pub(crate) parts_a_pair: bool,
-}
-
-impl Sides {
-    /// Whether no cell that varies is cut, so that the kinds alone say what is made.
-    pub(crate) fn fixed(&self) -> bool {
-        self.cuts.is_empty()
-    }
-
-    /// Whether a kind goes to both sides.
-    pub(crate) fn both(&self, kind: usize) -> bool {
-        self.yes.has(kind) && self.no.has(kind)
-    }
-
-    /// Kinds that go only to yes, and kinds that go only to no.
-    pub(crate) fn only(&self) -> (Set, Set) {
-        let apart = |a: &Set, b: &Set| {
-            Set(a.0.iter().zip(&b.0).map(|(here, there)| here & !there).collect())
-        };
-        (apart(&self.yes, &self.no), apart(&self.no, &self.yes))
     }
 }
 

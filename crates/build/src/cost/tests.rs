@@ -27,7 +27,7 @@ fn rounded_flows_enclose_the_exact_ones() {
             let cells = whole.numerators[0].iter().zip(&left);
             cells.fold(whole.base[0], |flow, (cell, left)| {
                 let values = cell.iter().enumerate().filter(|(at, _)| left >> at & 1 == 1);
-                flow * values.map(|(_, numerator)| numerator).sum::<Effort>() >> bits
+                (flow * values.map(|(_, numerator)| numerator).sum::<Effort>()) >> bits
             })
         };
         let true_flow = exact.scale.share(flow(&exact, 0));

@@ -191,7 +191,8 @@ fn compare(ground: &Ground, heap: &Heap, field: &Field, deep: usize) -> usize {
             compared += compare(ground, &no, &no_field, deep - 1);
         }
     }
-    (splits.sort(), of_field.sort());
+    splits.sort();
+    of_field.sort();
     splits.dedup();
     of_field.dedup();
     assert_eq!(splits, of_field, "a field offers every split of its heap");
