@@ -93,7 +93,14 @@ impl Course {
         wishes.kept = kept;
         refused.extend(more);
         plan.kept = kept::asks(&wishes);
-        let ground = if plan == first { ground } else { Ground::lay(matrix, &plan) };
+        let but_early = Plan { early: Vec::new(), ..plan.clone() };
+        let ground = if but_early == first {
+            let mut ground = ground;
+            ground.layout.make_room_for_early(&plan.early);
+            ground
+        } else {
+            Ground::lay(matrix, &plan)
+        };
         let mut course = Self {
             solver: Solver::new(ground),
             plan,

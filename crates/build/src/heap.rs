@@ -9,7 +9,7 @@ use smallvec::SmallVec;
 use spinney_model::Share;
 
 use crate::cost::{Effort, SHARE_BITS, Shares, Whole};
-use crate::ground::{Governed, Question, Varying};
+use crate::ground::{Governed, Question};
 use crate::limits::Limits;
 use crate::set::{Set, bits};
 
@@ -263,43 +263,6 @@ impl Layout {
             Remains::Intervals(from, to) => numerators[0] * Effort::from(to - from),
             Remains::Values(mask) => bits(&[mask]).map(|value| numerators[value]).sum(),
         }
-    }
-
-    /// Puts a question to a heap.
-    pub(crate) fn ask(&self, heap: &Heap, question: &Question) -> Asking {
-        let words = &heap.0[..self.present];
-        let meets = |set: &Set| words.iter().zip(&set.0).any(|(here, there)| here & there != 0);
-        if meets(&question.never) || !self.governors_settled(heap, question) {
-            return Asking::Blocked;
-        }
-        let within = |set: &Set| -> SmallVec<[u64; 2]> {
-            words.iter().zip(&set.0).map(|(here, there)| here & there).collect()
-        };
-        let (mut yes, mut no) = (Set(within(&question.yes)), Set(within(&question.no)));
-        let (mut yes_only, mut no_only) = (!yes.is_empty(), !no.is_empty());
-        let mut cuts: SmallVec<[(usize, Remains, Remains); 2]> = SmallVec::new();
-        for Varying { kind, slot, yes: taken } in &question.varying {
-            if !self.has(heap, *kind) {
-                continue;
-            }
-            let (kept, rest) = self.left(heap, *slot).cut(*taken);
-            match (kept.is_empty(), rest.is_empty()) {
-                (false, true) => yes_only = true,
-                (true, false) => no_only = true,
-                _ => {}
-            }
-            if !kept.is_empty() {
-                yes.add(*kind);
-            }
-            if !rest.is_empty() {
-                no.add(*kind);
-            }
-            cuts.push((*slot, kept, rest));
-        }
-        if yes.is_empty() || no.is_empty() {
-            return Asking::Idle;
-        }
-        Asking::Parts(Sides { yes, no, cuts, parts_a_pair: yes_only && no_only })
     }
 
     /// A kind to which a blocked question cannot be put.
