@@ -49,6 +49,29 @@ fn reasons(solver: &mut Solver, root: &Heap, key: &Key) -> Vec<Reasons> {
     reasons
 }
 
+/// For every couplet what else parts its kinds in the same way, where anything does.
+pub(crate) fn second_looks(
+    solver: &Solver,
+    root: &Heap,
+    key: &Key,
+) -> BTreeMap<u32, Vec<(Ask, bool)>> {
+    let mut looks = BTreeMap::new();
+    let mut open = vec![(0, root.clone())];
+    while let Some((at, heap)) = open.pop() {
+        let Some(couplet) = key.couplets.get(at) else { continue };
+        let Some(ask) = &couplet.ask else { continue };
+        let Some((_, yes, no)) = asked(solver, &heap, ask) else { continue };
+        let also = also(solver, &heap, ask);
+        if !also.is_empty() {
+            looks.insert(couplet.number, also);
+        }
+        for (side, destination) in [(no, &couplet.no), (yes, &couplet.yes)] {
+            open.extend(place_of(key, destination).map(|at| (at, side)));
+        }
+    }
+    looks
+}
+
 type Counts = (usize, usize, usize);
 
 fn asked(solver: &Solver, heap: &Heap, ask: &Ask) -> Option<(Counts, Heap, Heap)> {

@@ -41,7 +41,11 @@ mod split;
 mod tally;
 mod vocabulary;
 
-use spinney_model::{BestKeys, Claim, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes};
+use std::collections::BTreeMap;
+
+use spinney_model::{
+    Ask, BestKeys, Claim, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes,
+};
 
 pub use crate::forgiving::{MOST_SECOND_PLACES, forgive};
 pub use crate::revise::{Revised, Revising, revise};
@@ -193,6 +197,12 @@ impl Search {
     pub fn explain(&mut self, key: &Key, budget: Budget) -> Vec<Reasons> {
         let root = self.course.root();
         explain::explain(&mut self.course.solver, &root, key, budget.heaps)
+    }
+
+    /// By the number of a couplet of the key: the questions about other characters that part
+    /// its kinds in the same way, and whether their yes is its no. Nothing is searched.
+    pub fn second_looks(&self, key: &Key) -> BTreeMap<u32, Vec<(Ask, bool)>> {
+        explain::second_looks(&self.course.solver, &self.course.root(), key)
     }
 }
 

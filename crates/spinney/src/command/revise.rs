@@ -8,7 +8,7 @@ use spinney_check::Report;
 use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text};
 use spinney_model::{Code, Finding, Key, Matrix, Wishes, Wording};
-use spinney_press::{Booklet, Stamp, wording};
+use spinney_press::{Booklet, SecondLooks, Stamp, wording};
 
 use crate::args::{Format, Revise};
 use crate::command::check::{drop_echoes, read};
@@ -48,6 +48,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
                 matrix,
                 key,
                 walks: &opinion.walks,
+                second_looks: &SecondLooks::new(),
                 stamp: if opinion.broken_as_a_tree() { Stamp::Draft } else { Stamp::None },
                 date: Some(&date),
                 pictures: &opened.pictures,
