@@ -14,15 +14,8 @@ pub(crate) struct Wishes {
     /// Keep these first questions: a beginning of a key in words, open ends left as `?`.
     #[arg(long, value_name = "FILE")]
     pub(crate) keep: Option<PathBuf>,
-    /// What is in the hand. Only what can be seen on it is asked; says what drops out.
-    #[arg(long, value_name = "FORM", value_enum)]
-    pub(crate) hand: Option<Hand>,
-    /// The season. Only what can be seen then is asked; says what drops out.
-    #[arg(long, value_enum)]
-    pub(crate) season: Option<Season>,
-    /// Never ask about these columns (commas between, or several times).
-    #[arg(long, value_name = "COLUMNS")]
-    pub(crate) never: Vec<String>,
+    #[command(flatten)]
+    pub(crate) seen: Seen,
     /// Ask about these columns first, in this order, wherever they can be asked.
     #[arg(long, value_name = "COLUMNS")]
     pub(crate) order: Vec<String>,
@@ -54,6 +47,20 @@ impl Wishes {
     pub(crate) fn limits(&self) -> (u64, u64) {
         (self.budget, self.memory)
     }
+}
+
+/// What can be asked at all.
+#[derive(Args, Debug)]
+pub(crate) struct Seen {
+    /// What is in the hand. Only what can be seen on it is asked; says what drops out.
+    #[arg(long, value_name = "FORM", value_enum)]
+    pub(crate) hand: Option<Hand>,
+    /// The season. Only what can be seen then is asked; says what drops out.
+    #[arg(long, value_enum)]
+    pub(crate) season: Option<Season>,
+    /// Never ask about these columns (commas between, or several times).
+    #[arg(long, value_name = "COLUMNS")]
+    pub(crate) never: Vec<String>,
 }
 
 /// What is in the hand.
