@@ -98,7 +98,7 @@ impl Solver {
         let mut left_out = NEVER;
         let mut seen = Seen::default();
         let single = |(at, _): &(usize, Sides)| !ground.questions[*at].singles.is_empty();
-        let compare = !alike_too && !(leave_dearer && !admissible.iter().any(single));
+        let compare = !alike_too && (!leave_dearer || admissible.iter().any(single));
         let mut with_flows = Vec::with_capacity(rising.len());
         for (question, sides) in admissible {
             let asked = &ground.questions[question];
