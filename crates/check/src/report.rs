@@ -70,8 +70,8 @@ pub struct Report {
     pub checked: usize,
     /// Questions in the key.
     pub questions: usize,
-    /// The effort; None where it cannot be added up exactly: a question is not linked, asks a
-    /// kind for what it does not have, or cuts through a range.
+    /// The effort, as section 8 says it; None where it cannot be added up: a question is not
+    /// linked, asks a kind for what it does not have, or cuts through a range.
     pub effort: Option<Effort>,
     /// Kinds that vary in too many ways to be followed to the end of all of them.
     pub unfinished: BTreeSet<TaxonIx>,
