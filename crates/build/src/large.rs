@@ -11,7 +11,7 @@ pub(crate) mod apart;
 pub(crate) mod field;
 pub(crate) mod first;
 
-use std::rc::Rc;
+use std::sync::Arc;
 
 use spinney_model::Goal;
 
@@ -35,7 +35,7 @@ const FIRST: u64 = 1000;
 /// A large heap, and what is found out about it bit by bit.
 pub(crate) struct Large {
     heap: Heap,
-    field: Rc<Field>,
+    field: Arc<Field>,
     units: Units,
     ahead: Ahead,
     /// How many questions were completed at each heap last; 0: no key was grown yet.
@@ -55,7 +55,7 @@ impl Large {
     fn new(ground: &Ground, heap: &Heap, room: (u64, u64)) -> Self {
         let groups = Groups::at(ground, heap);
         let (field, units) = Field::of(ground, heap, &groups);
-        let field = Rc::new(field);
+        let field = Arc::new(field);
         Self {
             heap: heap.clone(),
             ahead: Ahead::new(field.clone(), room),

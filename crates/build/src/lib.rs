@@ -99,7 +99,8 @@ pub enum Progress {
     Done,
 }
 
-/// A search under way: a value that its host steps, and may drop at any time.
+/// A search under way: a value that its host steps, hands from thread to thread, and may drop at
+/// any time.
 pub struct Search {
     course: Course,
     /// The same table with fewer wishes, for their prices.

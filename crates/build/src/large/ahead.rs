@@ -14,7 +14,7 @@
 //!
 //! **Source**: best-first search of AND/OR graphs (Martelli and Montanari 1973; Nilsson's AO*).
 
-use std::rc::Rc;
+use std::sync::Arc;
 
 use rustc_hash::FxHashMap;
 
@@ -130,11 +130,11 @@ struct Next {
 
 /// The heaps that were thought of.
 pub(crate) struct Ahead {
-    root: Rc<Field>,
+    root: Arc<Field>,
     nodes: Vec<Node>,
     /// By the answers that lead there.
     by_answers: FxHashMap<Vec<(u32, bool)>, u32>,
-    fields: FxHashMap<u32, Rc<Field>>,
+    fields: FxHashMap<u32, Arc<Field>>,
     splits: Splits,
     bytes: usize,
     /// What the thought-of heaps fill, in bytes.
@@ -145,7 +145,7 @@ pub(crate) struct Ahead {
 }
 
 impl Ahead {
-    pub(crate) fn new(root: Rc<Field>, room: (u64, u64)) -> Self {
+    pub(crate) fn new(root: Arc<Field>, room: (u64, u64)) -> Self {
         let flow = root.flow();
         let all = root.asks.iter().map(|asked| asked.cost).min().unwrap_or(1);
         let lower = huffman(root.all()) * all;
@@ -326,7 +326,7 @@ impl Ahead {
         Grown::joined(&choice, sides)
     }
 
-    fn field(&mut self, ground: &Ground, node: u32) -> Rc<Field> {
+    fn field(&mut self, ground: &Ground, node: u32) -> Arc<Field> {
         let Some((above, question, yes)) = self.nodes[node as usize].above else {
             return self.root.clone();
         };
@@ -337,7 +337,7 @@ impl Ahead {
         self.work += above.work() / 2;
         let at = above.asks.iter().position(|asked| asked.question == question);
         let at = at.expect("a question that was asked stands in the field it was asked of");
-        let field = Rc::new(above.side(ground, at, yes));
+        let field = Arc::new(above.side(ground, at, yes));
         if (self.bytes + field.bytes()) as u64 > self.room.1 {
             self.fields.clear();
             self.bytes = 0;

@@ -36,9 +36,13 @@ const SCRIPTS: [(&str, &str); 5] = [
     ("finds.js", include_str!("../../assets/hand/finds.js")),
 ];
 
+/// The mark of the house for the browser's tab.
+const TWIG: &str = include_str!("../../assets/twig.svg");
+
 fn asset(_: &mut Desk, asked: &Asked<'_>) -> Shown {
     let page = match asked.parts[0] {
         "look.css" => Page::of("text/css; charset=utf-8", LOOK.concat().into_bytes()),
+        "twig.svg" => Page::of("image/svg+xml", TWIG.as_bytes().to_vec()),
         "regular.woff2" => Page::of("font/woff2", REGULAR.to_vec()),
         "bold.woff2" => Page::of("font/woff2", BOLD.to_vec()),
         name => match SCRIPTS.iter().find(|(known, _)| *known == name) {

@@ -75,7 +75,7 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
     let wished = claim.wishes != spinney_model::Wishes::default();
     let sentence = match (claim.stopped, &key.made.opinion.replay, wished) {
         (Some(Stopped::Overflow), ..) => t.say("key-too-fine"),
-        (Some(Stopped::Budget), ..) => {
+        (Some(Stopped::Budget | Stopped::Memory), ..) => {
             let least = one_decimal(a_find(matrix, claim.lower_bound));
             t.with("key-not-sure", &[("least", &least)])
         }
