@@ -173,9 +173,9 @@ pub(crate) fn here(asked: &Asked<'_>) -> String {
 fn twig() -> Markup {
     html! {
         svg.twig viewBox="0 0 48 32" aria-hidden="true" focusable="false" {
-            path d="M4 28 C16 24 28 18 42 6";
-            path d="M14 24 C10 16 12 10 18 6 C22 12 21 19 14 24 M14 24 L17.4 11";
-            path d="M26 18 C32 22 38 22 44 18 C38 12 31 13 26 18 M26 18 L39 17.6";
+            path d="M4 28 C16 24 28 18 42 6" {}
+            path d="M14 24 C10 16 12 10 18 6 C22 12 21 19 14 24 M14 24 L17.4 11" {}
+            path d="M26 18 C32 22 38 22 44 18 C38 12 31 13 26 18 M26 18 L39 17.6" {}
         }
     }
 }
