@@ -43,6 +43,26 @@ fn reasons(solver: &mut Solver, root: &Heap, key: &Key) -> Vec<Reasons> {
     reasons
 }
 
+/// The second look at every couplet, in the order in which they are met.
+pub(crate) fn second_looks(
+    solver: &Solver,
+    root: &Heap,
+    key: &Key,
+) -> Vec<(u32, Vec<(Ask, bool)>)> {
+    let mut looks = Vec::new();
+    let mut open = vec![(0, root.clone())];
+    while let Some((at, heap)) = open.pop() {
+        let Some(couplet) = key.couplets.get(at) else { continue };
+        let Some(ask) = &couplet.ask else { continue };
+        let Some((_, yes, no)) = asked(solver, &heap, ask) else { continue };
+        looks.push((couplet.number, also(solver, &heap, ask)));
+        for (side, destination) in [(no, &couplet.no), (yes, &couplet.yes)] {
+            open.extend(place_of(key, destination).map(|at| (at, side)));
+        }
+    }
+    looks
+}
+
 type Counts = (usize, usize, usize);
 
 fn asked(solver: &Solver, heap: &Heap, ask: &Ask) -> Option<(Counts, Heap, Heap)> {

@@ -38,7 +38,9 @@ mod settle;
 mod split;
 mod vocabulary;
 
-use spinney_model::{BestKeys, Claim, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes};
+use spinney_model::{
+    Ask, BestKeys, Claim, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes,
+};
 
 pub use crate::forgiving::{MOST_SECOND_PLACES, forgive};
 pub use crate::revise::{Revised, Revising, revise};
@@ -169,6 +171,12 @@ impl Search {
     pub fn explain(&mut self, key: &Key, budget: Budget) -> Vec<Reasons> {
         let root = self.course.root();
         explain::explain(&mut self.course.solver, &root, key, budget.heaps)
+    }
+
+    /// The pupil's second look alone, couplet by couplet: [`Reasons::also`] without what the
+    /// alternatives would have cost, and so without any search.
+    pub fn second_looks(&self, key: &Key) -> Vec<(u32, Vec<(Ask, bool)>)> {
+        explain::second_looks(&self.course.solver, &self.course.root(), key)
     }
 }
 

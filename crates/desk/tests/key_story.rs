@@ -3,6 +3,8 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
+use spinney_exchange::table;
+use spinney_fixtures::seeded;
 
 /// The hedge walk with a key that was found from its table.
 fn found() -> AtTheDesk {
@@ -52,7 +54,10 @@ fn a_key_is_found_from_the_table() {
     assert_eq!(kept(&page), 0);
     assert!(page.contains("questions a leaf") && page.contains("id=\"q1\""));
     let tree = teacher.get("/key?key=1&as=tree");
-    assert_eq!(tree.matches("class=\"branches\"").count(), page.matches("class=\"leads\"").count());
+    assert_eq!(
+        tree.matches("class=\"branches\"").count(),
+        page.matches("class=\"leads\"").count()
+    );
 }
 
 #[test]
@@ -79,7 +84,9 @@ fn yes_and_no_are_exchanged_with_all_that_lies_below() {
     assert_eq!(words(&page.replace(" asked open", " asked"), 1), "Is it the other?");
     assert_eq!(kept(&page), 2, "the question below is still kept");
     // The kinds that came out on one side come out on the other, whatever the numbers are.
-    let out = |lead: &str| lead.contains("class=\"out\"").then(|| between(lead, "class=\"out\"", "<").to_owned());
+    let out = |lead: &str| {
+        lead.contains("class=\"out\"").then(|| between(lead, "class=\"out\"", "<").to_owned())
+    };
     assert_eq!(out(&leads_to(&page, 1, "no")), out(&yes));
     assert_eq!(out(&leads_to(&page, 1, "yes")), out(&no));
     assert!(page.contains("a second opinion agrees"));
@@ -91,8 +98,10 @@ fn yes_and_no_are_exchanged_with_all_that_lies_below() {
 fn a_question_is_kept_with_all_above_it_and_let_go() {
     let mut teacher = found();
     let page = teacher.get("/key?key=1");
-    let third = page.split("&amp;open=").skip(1).map(|rest| rest.split('#').next().unwrap_or(""));
-    let third = third.into_iter().find(|way| way.len() == 2).expect("a third question").to_owned();
+    let third =
+        page.split("&amp;open=").skip(1).map(|rest| rest.split('#').next().unwrap_or(""));
+    let third =
+        third.into_iter().find(|way| way.len() == 2).expect("a third question").to_owned();
     let page = change(&mut teacher, "keep", &third, &[]);
     assert_eq!(kept(&page), 3);
     assert!(page.contains("No key that keeps to what you wished needs fewer questions"));
@@ -109,7 +118,8 @@ fn another_question_has_its_price() {
     let offer = offers.split("<form").skip(1).find(|offer| offer.contains("about "));
     let offer = offer.expect("some question costs more");
     let price = between(offer, "about ", " questions more a leaf").to_owned();
-    let value = |name: &str| between(offer, &format!("name=\"{name}\" value=\""), "\"").to_owned();
+    let value =
+        |name: &str| between(offer, &format!("name=\"{name}\" value=\""), "\"").to_owned();
     let character = value("character");
     let words_of = value("words");
     let mut form = vec![("words", words_of.as_str()), ("character", character.as_str())];
@@ -178,7 +188,8 @@ fn what_is_never_to_be_asked_is_not_asked() {
     let first = words(&page, 1);
     let never = between(&page, "<fieldset class=\"never\">", "</fieldset>");
     let all: Vec<&str> = never.split("name=\"never\" value=\"").skip(1).collect();
-    let numbers: Vec<&str> = all.iter().map(|rest| rest.split('"').next().expect("id")).collect();
+    let numbers: Vec<&str> =
+        all.iter().map(|rest| rest.split('"').next().expect("id")).collect();
     let mut form = vec![("key", "1"), ("name", "Hedge walk"), ("group", "Green")];
     form.extend(numbers.iter().map(|number| ("never", *number)));
     let page = teacher.post("/do/key-describe", &form);
@@ -206,6 +217,26 @@ fn a_search_that_goes_on_is_seen_stopped_and_found() {
 }
 
 #[test]
+fn what_is_not_sure_is_said_and_looked_at_for_longer() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.paste(&table::write(&seeded::skewed(1, 20, 20, 20, 5)).table);
+    let page = start(&mut teacher, "All of them", "finish");
+    assert!(page.contains("The best so far, not yet sure: no key can do with fewer than"));
+    teacher.send(spinney_desk::Request::post("/do/key-look-on", &[("key", "1")]));
+    let progress = teacher.desk.work_on(1).expect("it is under way");
+    assert!(!progress.over && progress.heaps == 1);
+    let page = teacher.get("/key/looking?key=1");
+    let refresh = "<noscript><meta http-equiv=\"refresh\" content=\"1\"></noscript>";
+    assert!(page.contains(refresh) && page.contains("601 heaps taken apart."));
+    let page = teacher.post("/do/key-stop", &[("key", "1")]);
+    assert!(page.contains("The best so far, not yet sure") && page.contains("id=\"look-on\""));
+    assert!(
+        teacher.get("/key/looking?key=1").contains("id=\"look-on\""),
+        "nothing is under way"
+    );
+}
+
+#[test]
 fn a_hostile_name_is_only_a_name() {
     let mut teacher = found();
     let name = "</title><script>alert(1)</script>\"'&\u{202e}🍂\nand more";
@@ -214,7 +245,9 @@ fn a_hostile_name_is_only_a_name() {
     let long = "x".repeat(10_000);
     let page = change(&mut teacher, "reword", "", &[("words", &long)]);
     assert!(!page.contains(&"x".repeat(301)));
-    for path in ["/key?key=2&as=tree", "/key/compare?one=1&other=2", "/try?key=2&at=", "/print?key=2"] {
+    for path in
+        ["/key?key=2&as=tree", "/key/compare?one=1&other=2", "/try?key=2&at=", "/print?key=2"]
+    {
         assert!(!teacher.get(path).contains("<script>alert"), "{path}");
     }
 }

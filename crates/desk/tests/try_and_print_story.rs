@@ -70,7 +70,10 @@ fn the_end_says_what_may_hurt_and_what_must_fit() {
 }
 
 fn file(teacher: &mut AtTheDesk, path: &str) -> spinney_desk::Page {
-    match teacher.desk.handle(&Request { today: "25 November 2026".into(), ..Request::get(path) }) {
+    match teacher
+        .desk
+        .handle(&Request { today: "25 November 2026".into(), ..Request::get(path) })
+    {
         Reply::Page(page) if page.status == 200 => page,
         other => panic!("{path}: {other:?}"),
     }
@@ -90,7 +93,10 @@ fn every_sheet_is_a_file_and_has_a_preview_of_every_page() {
         assert!(pdf.body.starts_with(b"%PDF"));
         assert_eq!(pdf.file.as_deref(), Some(format!("hedge-walk-{sheet}-a4.pdf").as_str()));
         let text = String::from_utf8_lossy(&pdf.body);
-        assert_eq!(text.matches("/Type/Page/").count() + text.matches("/Type/Page\n").count(), of);
+        assert_eq!(
+            text.matches("/Type/Page/").count() + text.matches("/Type/Page\n").count(),
+            of
+        );
         for page in 1..=of {
             let path = format!("/print/{sheet}.svg?key=1&paper=a4&page={page}");
             let preview = file(&mut teacher, &path);
@@ -106,7 +112,9 @@ fn every_sheet_is_a_file_and_has_a_preview_of_every_page() {
 fn what_is_not_for_a_printer_is_a_file_too() {
     let mut teacher = found();
     let text = |page: spinney_desk::Page| String::from_utf8(page.body).expect("text");
-    assert!(text(file(&mut teacher, "/print/phone.html?key=1")).contains("Content-Security-Policy"));
+    assert!(
+        text(file(&mut teacher, "/print/phone.html?key=1")).contains("Content-Security-Policy")
+    );
     assert!(text(file(&mut teacher, "/print/key.txt?key=1")).starts_with("1. "));
     assert!(text(file(&mut teacher, "/print/key.json?key=1")).starts_with("{"));
     assert!(text(file(&mut teacher, "/print/table.csv?key=1")).starts_with("kind,"));
@@ -135,7 +143,9 @@ fn pictures_are_asked_for_once() {
     let hash = "ab".repeat(32);
     teacher.does(vec![Edit::AddPicture(KindId(1), hash.clone())]);
     let print = Request::get("/print?key=1");
-    let Reply::NeedPictures(wanted) = teacher.desk.handle(&print) else { panic!("no pictures") };
+    let Reply::NeedPictures(wanted) = teacher.desk.handle(&print) else {
+        panic!("no pictures")
+    };
     assert!(wanted.contains(&hash));
     let Reply::Page(page) = teacher.desk.handle(&print) else { panic!("it is asked again") };
     assert_eq!(page.status, 200, "a lost picture does not stop the printing");

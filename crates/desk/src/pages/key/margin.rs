@@ -13,7 +13,8 @@ use crate::pages::frame;
 pub(super) fn margin(key: &Keyed) -> Markup {
     let t = key.t;
     let numbers: BTreeSet<u32> = key.made.key.couplets.iter().map(|c| c.number).collect();
-    let of_question = |found: &&Finding| matches!(found.place, Place::Couplet(n) if numbers.contains(&n));
+    let of_question =
+        |found: &&Finding| matches!(found.place, Place::Couplet(n) if numbers.contains(&n));
     let (at, others): (Vec<&Finding>, Vec<&Finding>) =
         key.made.findings().iter().partition(|found| of_question(&found));
     let others: Vec<Finding> = others.into_iter().cloned().collect();
@@ -49,12 +50,14 @@ fn not_asked(key: &Keyed) -> Vec<(Fork, String, String)> {
     if !key.drawn().finished() {
         return Vec::new();
     }
-    let wanted = key.made.layer.forks.iter().filter_map(|(at, heap)| Some((at, heap.ask.as_ref()?)));
+    let wanted =
+        key.made.layer.forks.iter().filter_map(|(at, heap)| Some((at, heap.ask.as_ref()?)));
     let left = wanted.filter(|(at, ask)| {
         key.made.couplet(at).is_none_or(|couplet| couplet.ask.as_ref() != Some(*ask))
     });
     left.filter_map(|(at, ask)| {
-        let of_ask = |refusal: &&spinney_model::Refusal| refusal.wanted == Wanted::Ask(ask.clone());
+        let of_ask =
+            |refusal: &&spinney_model::Refusal| refusal.wanted == Wanted::Ask(ask.clone());
         let refusal = key.made.refused.iter().find(of_ask);
         let why = refusal.map_or(WhyNot::AfterRefused, |refusal| refusal.why);
         let words = key.drawn().questions.get(at)?.words.clone();

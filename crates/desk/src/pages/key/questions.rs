@@ -95,7 +95,7 @@ pub(super) fn about(key: &Keyed, couplet: &Couplet) -> Markup {
 /// Another question that must come to the same answer.
 fn second_look(key: &Keyed, couplet: &Couplet) -> Markup {
     let t = key.t;
-    let also = key.reasons(couplet).map_or(&[][..], |reasons| &reasons.also);
+    let also = key.made.looks.get(&couplet.number).map_or(&[][..], Vec::as_slice);
     html! {
         @if let Some((ask, opposite)) = also.first() {
             p.second-look {

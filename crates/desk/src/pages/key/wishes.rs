@@ -73,7 +73,10 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
         .collect();
     let known = |words: &[&str], field: &str| {
         let wanted = asked.request.field(field);
-        words.iter().find(|word| **word == wanted).map_or(String::new(), |word| (*word).to_owned())
+        words
+            .iter()
+            .find(|word| **word == wanted)
+            .map_or(String::new(), |word| (*word).to_owned())
     };
     let wanted = [
         (WishField::Group, text(asked, "group", LONGEST_NAME)),

@@ -42,7 +42,8 @@ impl Bound {
             desk.worked.asked_for = Some(wanted.clone());
             return Err(wanted);
         }
-        let pictures = given.iter().filter_map(|(hash, bytes)| Some((hash.clone(), opened(bytes)?)));
+        let pictures =
+            given.iter().filter_map(|(hash, bytes)| Some((hash.clone(), opened(bytes)?)));
         let keys = &desk.history.now.keys;
         let drawn = &keys[&key];
         let own_title = keys.len() > 1 || !drawn.finished();

@@ -28,7 +28,8 @@ pub(super) struct Walk<'k> {
 impl<'k> Walk<'k> {
     pub(super) fn of(key: &'k Key, answers: &str) -> Self {
         let begin = key.couplets.first();
-        let mut walk = Self { key, open: Vec::new(), begin, reached: Vec::new(), steps: Vec::new() };
+        let mut walk =
+            Self { key, open: Vec::new(), begin, reached: Vec::new(), steps: Vec::new() };
         for letter in answers.chars() {
             let Some(couplet) = walk.here() else { break };
             walk.steps.push((couplet, letter));
