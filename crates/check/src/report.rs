@@ -13,11 +13,14 @@ pub struct Settings {
     pub pairs_named: usize,
     /// Pupils wrote the key: good questions are praised.
     pub pupils_wrote_it: bool,
+    /// How many nodes a replay of a proof looks at before the table is called too large for it;
+    /// 20,000 take some tenths of a second.
+    pub replay_nodes: usize,
 }
 
 impl Default for Settings {
     fn default() -> Self {
-        Self { pairs_named: 3, pupils_wrote_it: false }
+        Self { pairs_named: 3, pupils_wrote_it: false, replay_nodes: 20_000 }
     }
 }
 

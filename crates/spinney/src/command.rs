@@ -78,6 +78,7 @@ pub(crate) fn settings(answer: &args::Answer, pupils: bool) -> Settings {
     Settings {
         pairs_named: if answer.all_pairs { usize::MAX } else { usual.pairs_named },
         pupils_wrote_it: pupils,
+        ..usual
     }
 }
 
