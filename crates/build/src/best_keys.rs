@@ -15,9 +15,11 @@ use spinney_model::{AsGood, BestKeys};
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
+use crate::goals::Sum;
 use crate::heap::Heap;
 use crate::offer::Candidate;
 use crate::settle::{self, Tree};
+use crate::tally::Tally;
 
 /// The `wanted` best keys of a heap, and how many are as good as the best; within what the
 /// solver may still take apart.
@@ -28,10 +30,20 @@ pub(crate) fn of(solver: &mut Solver, root: &Heap, wanted: usize) -> BestKeys {
         let Some(packed) = ranking.effort(root, place) else { break };
         let tree = ranking.tree(root, place);
         let ground = &ranking.solver.ground;
-        let effort = ground.scale.share(ground.goals.effort(packed));
-        keys.push((settle::number(&tree), effort));
+        let key = settle::number(&tree);
+        let effort = if ground.scale.exact {
+            ground.scale.share(ground.goals.effort(packed))
+        } else {
+            Tally::of(ground, root, &key, 1).share(Sum::Effort)
+        };
+        keys.push((key, effort));
     }
     let sure = ranking.sure;
+    if !solver.ground.scale.exact {
+        // Keys that seem as good in rounded flows may differ, and may stand the other way round.
+        keys.sort_by_key(|(_, effort)| *effort);
+        return BestKeys { keys, sure: false, as_good: None };
+    }
     let as_good = as_good(solver, root, &mut FxHashMap::default());
     BestKeys { keys, sure: sure && as_good.is_some(), as_good }
 }
@@ -131,6 +143,7 @@ impl Ranking<'_> {
 
     fn open(&mut self, heap: &Heap) -> List {
         let offered = self.solver.offered(heap);
+        self.sure &= offered.left_out >= NEVER;
         let mut by_heaps: BTreeMap<(Heap, Heap), Candidate> = BTreeMap::new();
         for candidate in offered.candidates {
             let (yes, no) = (candidate.yes.clone(), candidate.no.clone());
@@ -193,6 +206,9 @@ fn as_good(
         return None;
     }
     let mut offered = solver.every_offer(heap);
+    if offered.left_out <= known.upper {
+        return None;
+    }
     offered.candidates.retain(|candidate| candidate.bound() <= known.upper);
     let mut all = if offered.end { one } else { AsGood { keys: 0, nestings: 0 } };
     let mut pairs = BTreeMap::new();

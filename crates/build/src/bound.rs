@@ -10,6 +10,7 @@
 //! ends take the nearest. Below a heap s only falls.)
 
 use rustc_hash::FxHashMap;
+use smallvec::SmallVec;
 
 use crate::cost::Effort;
 use crate::set::Set;
@@ -115,7 +116,7 @@ pub(crate) struct Splits {
 }
 
 impl Splits {
-    fn least_steps(&mut self, n: usize, split_off: usize) -> Effort {
+    pub(crate) fn least_steps(&mut self, n: usize, split_off: usize) -> Effort {
         let steps = self.by_size.entry(split_off).or_insert_with(|| vec![0, 0]);
         while steps.len() <= n {
             let all = steps.len();
@@ -150,7 +151,7 @@ pub(crate) fn huffman(rising: impl ExactSizeIterator<Item = Effort>) -> Effort {
         return 0;
     }
     let mut single = rising.peekable();
-    let mut joined: Vec<Effort> = Vec::with_capacity(n - 1);
+    let mut joined: SmallVec<[Effort; 16]> = SmallVec::with_capacity(n - 1);
     let mut head = 0;
     let mut sum = 0;
     for _ in 1..n {

@@ -33,8 +33,11 @@ pub(crate) const SPARE: Effort = 1024;
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Scale {
     pub(crate) denominator: Effort,
-    /// False if the true shares did not fit: then every kind counts 1 wherever it is present.
+    /// False if the true shares did not fit: then flows are rounded down, or, where even that
+    /// does not fit, every kind counts 1 wherever it is present.
     pub(crate) exact: bool,
+    /// Whether flows are rounded down to whole units, so that bounds stay bounds.
+    pub(crate) rounded: bool,
 }
 
 impl Scale {
@@ -51,6 +54,7 @@ impl Scale {
 /// For every kind: its weight, and the shares of each of its varying cells.
 pub(crate) struct Shares<'a> {
     pub(crate) weight: Share,
+    /// Where all values of a cell have the same share, that may stand once.
     pub(crate) cells: Vec<&'a [Share]>,
 }
 
@@ -65,11 +69,13 @@ pub(crate) struct Whole {
 /// Brings all shares over one denominator.
 ///
 /// `longest` is an upper limit of the questions on any path. Where any effort could overflow,
-/// every kind counts 1 wherever it is present, and `scale.exact` says so: the key is still sensible, but
-/// nothing is claimed of it.
-pub(crate) fn whole(kinds: &[Shares<'_>], longest: usize) -> Whole {
-    exactly(kinds, longest).unwrap_or_else(|| Whole {
-        scale: Scale { denominator: 1, exact: false },
+/// or `round` asks for it, flows are rounded down; where that overflows too, every kind counts 1 wherever it is present:
+/// the key is still sensible, but nothing is claimed of it.
+pub(crate) fn whole(kinds: &[Shares<'_>], longest: usize, round: bool) -> Whole {
+    let exact = if round { None } else { exactly(kinds, longest) };
+    let fitting = exact.or_else(|| rounded(kinds, longest));
+    fitting.unwrap_or_else(|| Whole {
+        scale: Scale { denominator: 1, exact: false, rounded: false },
         base: vec![1; kinds.len()],
         numerators: kinds
             .iter()
@@ -104,8 +110,50 @@ fn exactly(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
     }
     // No effort can exceed this.
     sum.checked_mul(DEAREST)?.checked_mul(longest.to_i128()?)?.checked_mul(SPARE)?;
-    Some(Whole { scale: Scale { denominator, exact: true }, base, numerators })
+    let scale = Scale { denominator, exact: true, rounded: false };
+    Some(Whole { scale, base, numerators })
 }
+
+/// Bits after the point of a rounded flow, and of a rounded share.
+pub(crate) const FLOW_BITS: u32 = 60;
+pub(crate) const SHARE_BITS: u32 = 40;
+
+/// Weights and shares rounded down, so that every flow is at most the true one, and less by no
+/// more than one part in [`LOST`] of it and one unit for each varying cell.
+fn rounded(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
+    let down = |share: &Share, bits: u32| {
+        share.numer().checked_mul(1 << bits).map(|numerator| numerator / share.denom())
+    };
+    let mut sum: Effort = 0;
+    let (mut base, mut numerators) = (Vec::new(), Vec::new());
+    for kind in kinds {
+        let one = down(&kind.weight, FLOW_BITS)?;
+        sum = sum.checked_add(one)?;
+        base.push(one);
+        let mut cells: Vec<Vec<Effort>> = Vec::new();
+        // What rounding takes off a share, over the share, all varying cells together; and off
+        // the weight.
+        let mut off: Effort = 1 << (SHARE_BITS - FLOW_BITS / 2);
+        for shares in &kind.cells {
+            let cell: Vec<Effort> =
+                shares.iter().map(|share| down(share, SHARE_BITS)).collect::<Option<_>>()?;
+            let least = *cell.iter().min().unwrap_or(&1);
+            off += (1 << SHARE_BITS) / least.max(1) + 1;
+            cells.push(cell);
+        }
+        if off >= (1 << SHARE_BITS) / LOST || one < 1 << (FLOW_BITS / 2) {
+            return None;
+        }
+        numerators.push(cells);
+    }
+    sum.checked_mul(DEAREST)?.checked_mul(longest.to_i128()?)?.checked_mul(SPARE)?;
+    sum.checked_mul(1 << SHARE_BITS)?;
+    let scale = Scale { denominator: 1 << FLOW_BITS, exact: false, rounded: true };
+    Some(Whole { scale, base, numerators })
+}
+
+/// Rounded shares lose less than one part in this many.
+const LOST: Effort = 2_000_000;
 
 fn lcm(a: Effort, b: Effort) -> Option<Effort> {
     (a / a.gcd(&b)).checked_mul(b)
@@ -114,3 +162,6 @@ fn lcm(a: Effort, b: Effort) -> Option<Effort> {
 fn lcm_of(mut numbers: impl Iterator<Item = Effort>) -> Option<Effort> {
     numbers.try_fold(1, lcm)
 }
+
+#[cfg(test)]
+mod tests;

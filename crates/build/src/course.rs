@@ -11,7 +11,7 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    CharacterIx, Early, Goal, Matrix, Refusal, TaxonIx, Wanted, WhyNot, Wishes,
+    CharacterIx, Early, Goal, Key, Matrix, Refusal, TaxonIx, Wanted, WhyNot, Wishes,
 };
 
 use crate::cost::Effort;
@@ -21,6 +21,7 @@ use crate::heap::Heap;
 use crate::kept::{self, Placed};
 use crate::limits::{MOST_EARLY, MOST_STEPS};
 use crate::possible::Possible;
+use crate::tally::Tally;
 use crate::vocabulary::Vocabulary;
 
 /// A search under one set of wishes.
@@ -45,6 +46,11 @@ pub(crate) struct Course {
 impl Course {
     /// Makes a table ready. Wishes that cannot be fulfilled are put aside.
     pub(crate) fn new(matrix: &Matrix, wishes: &Wishes) -> Self {
+        Self::with(matrix, wishes, false)
+    }
+
+    /// The same; `round`: with rounded flows even where exact ones would fit.
+    pub(crate) fn with(matrix: &Matrix, wishes: &Wishes, round: bool) -> Self {
         let mut refused = Vec::new();
         let left_out = left_out(matrix, wishes);
         let mut wishes = wishes.clone();
@@ -66,6 +72,7 @@ impl Course {
             early: Vec::new(),
             goals: wishes.goals.clone(),
             without: BTreeSet::new(),
+            round,
         };
         let first = plan.clone();
         let ground = Ground::lay(matrix, &plan);
@@ -86,7 +93,14 @@ impl Course {
         wishes.kept = kept;
         refused.extend(more);
         plan.kept = kept::asks(&wishes);
-        let ground = if plan == first { ground } else { Ground::lay(matrix, &plan) };
+        let but_early = Plan { early: Vec::new(), ..plan.clone() };
+        let ground = if but_early == first {
+            let mut ground = ground;
+            ground.layout.make_room_for_early(&plan.early);
+            ground
+        } else {
+            Ground::lay(matrix, &plan)
+        };
         let mut course = Self {
             solver: Solver::new(ground),
             plan,
@@ -301,6 +315,12 @@ impl Course {
     /// The best key known under a root.
     pub(crate) fn place(&mut self, root: &Heap) -> Placed {
         kept::place(&mut self.solver, root, self.wishes.kept.as_deref())
+    }
+
+    /// What a key takes in numbers of any length; None: those of the search are exact.
+    pub(crate) fn tally(&self, key: &Key) -> Option<Tally> {
+        let ground = &self.solver.ground;
+        (!ground.scale.exact).then(|| Tally::of(ground, &self.root(), key, 1))
     }
 
     /// Whether every goal is settled and early wishes could not be over earlier.

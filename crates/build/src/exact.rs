@@ -17,7 +17,9 @@ use crate::bound::Splits;
 use crate::cost::Effort;
 use crate::ground::Ground;
 use crate::heap::Heap;
+use crate::large::Large;
 use crate::offer::Candidate;
+use crate::room::Room;
 
 /// What is known of a heap.
 #[derive(Clone, Copy, Debug)]
@@ -35,10 +37,7 @@ const NO_CHOICE: u32 = u32::MAX;
 
 /// Kinds × questions from which a heap counts as more than one: about what 40 kinds with 50
 /// questions are, so that a budget of heaps means much the same time on a large table.
-const LARGE: usize = 2000;
-
-/// What remembered heaps may fill, in bytes: half of what the whole program may take.
-const REMEMBERED: usize = 256 << 20;
+pub(crate) const LARGE: usize = 2000;
 
 /// How far from proved each stage may stop: (1 + numerator / denominator) × the bound.
 const SLACKS: [(Effort, Effort); 4] = [(1, 10), (1, 25), (1, 100), (0, 1)];
@@ -49,28 +48,37 @@ pub(crate) struct Solver {
     /// Heaps taken apart so far.
     pub(crate) taken_apart: u64,
     /// The work that took, a small heap counting 1.
-    work: u64,
+    pub(crate) work: u64,
     pub(crate) memory: FxHashMap<Heap, Known>,
     pub(crate) splits: RefCell<Splits>,
     /// The most new words that a question may bring; None: any number.
     pub(crate) most_new_words: Option<u32>,
+    /// A large heap that is looked at as a whole.
+    pub(crate) large: Option<Box<Large>>,
+    /// Whether such a heap was looked at as far as memory allows.
+    pub(crate) at_an_end: bool,
+    pub(crate) room: Room,
     /// Which of [`SLACKS`] the search is at.
     stage: usize,
-    limit: u64,
+    pub(crate) limit: u64,
     /// Whether anything new was taken apart since the limit was set: a step that would end on
     /// the way to where the last one ended must still get somewhere.
-    moved: bool,
+    pub(crate) moved: bool,
 }
 
 impl Solver {
     pub(crate) fn new(ground: Ground) -> Self {
+        let room = Room::on(&ground);
         Self {
+            room,
             ground,
             taken_apart: 0,
             work: 0,
             memory: FxHashMap::default(),
             splits: RefCell::default(),
             most_new_words: None,
+            large: None,
+            at_an_end: false,
             stage: 0,
             limit: 0,
             moved: true,
@@ -80,6 +88,30 @@ impl Solver {
     /// Goes on until all heaps are proved or cannot take less than `goal`, as long as the limit
     /// allows; whether that was reached.
     pub(crate) fn close(&mut self, open: &[Heap], goal: Effort) -> bool {
+        if let [heap] = open
+            && let Some(first) = self.before_looking_at(heap)
+        {
+            // To list what may be asked of hundreds of kinds, with the heaps that it makes, takes
+            // hundreds of megabytes: where that leads nowhere it is not done at all.
+            if first > 0 {
+                let limit = self.limit;
+                self.limit = limit.min(first);
+                let closed = self.close_in(open, goal);
+                self.limit = limit;
+                if closed {
+                    return true;
+                }
+            }
+            self.look_at_large(heap);
+            if first == 0 && !self.all_looked_at() {
+                return self.is_closed(open, goal);
+            }
+        }
+        self.close_in(open, goal)
+    }
+
+    /// The same by refining alone.
+    pub(crate) fn close_in(&mut self, open: &[Heap], goal: Effort) -> bool {
         self.stage = 0;
         while self.stage < SLACKS.len() {
             for heap in open {
@@ -90,6 +122,10 @@ impl Solver {
             }
             self.stage += 1;
         }
+        self.is_closed(open, goal)
+    }
+
+    fn is_closed(&self, open: &[Heap], goal: Effort) -> bool {
         open.iter().all(|heap| {
             let (lower, upper) = self.known(heap);
             lower >= goal || upper == Some(lower)
@@ -124,6 +160,8 @@ impl Solver {
     /// Forgets everything for another ground with the same matrix.
     pub(crate) fn start_again(&mut self, ground: Ground) {
         self.ground = ground;
+        self.make_room_for_ground();
+        (self.large, self.at_an_end) = (None, false);
         self.memory.clear();
     }
 
@@ -146,16 +184,6 @@ impl Solver {
     /// Whether the budget of work or of memory is used up.
     pub(crate) fn spent(&self) -> bool {
         (self.moved && self.work >= self.limit) || self.full()
-    }
-
-    /// Whether nothing more can be remembered, so that further steps lead nowhere.
-    pub(crate) fn full(&self) -> bool {
-        self.memory.len() * self.bytes_each() >= REMEMBERED
-    }
-
-    /// What one remembered heap fills, in bytes; the map holds it twice at worst, growing.
-    fn bytes_each(&self) -> usize {
-        2 * (size_of::<(Heap, Known)>() + self.ground.layout.bytes())
     }
 
     /// Where refining may stop: the bound has reached `goal`, or the best is close enough.
@@ -191,14 +219,23 @@ impl Solver {
         if offered.end {
             known = Known { lower: 0, upper: 0, choice: NO_CHOICE };
         } else {
-            self.try_each(&mut offered.candidates, &mut known, goal);
+            let (count, left_out) = (offered.candidates.len(), offered.left_out);
+            self.holding(count, |solver| {
+                solver.try_each(&mut offered.candidates, left_out, &mut known, goal);
+            });
         }
         self.moved |= !self.memory.contains_key(heap);
         self.memory.insert(heap.clone(), known);
         known
     }
 
-    fn try_each(&mut self, candidates: &mut [Candidate], known: &mut Known, goal: Effort) {
+    fn try_each(
+        &mut self,
+        candidates: &mut [Candidate],
+        left_out: Effort,
+        known: &mut Known,
+        goal: Effort,
+    ) {
         // Candidates are large: their places are sorted.
         let mut order: Vec<usize> = (0..candidates.len()).collect();
         order.sort_by_cached_key(|at| candidates[*at].promise());
@@ -226,6 +263,6 @@ impl Solver {
             }
         }
         let least = candidates.iter().map(Candidate::bound).min().unwrap_or(NEVER);
-        known.lower = known.lower.max(least.min(known.upper));
+        known.lower = known.lower.max(least.min(left_out).min(known.upper));
     }
 }

@@ -8,6 +8,7 @@ use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
 use crate::heap::{Asking, Heap};
 use crate::settle;
+use crate::tally::Tally;
 
 /// For every couplet of a key that was built from this table: its heap, and every other
 /// question with what it would add to the whole key, the rest completed at least effort.
@@ -27,7 +28,12 @@ fn reasons(solver: &mut Solver, root: &Heap, key: &Key) -> Vec<Reasons> {
         let Some(couplet) = key.couplets.get(at) else { continue };
         let Some(ask) = &couplet.ask else { continue };
         let Some((heaps, yes, no)) = asked(solver, &heap, ask) else { continue };
-        let effort = effort_of(solver, key, at, &heap);
+        let ground = &solver.ground;
+        let effort = if ground.scale.exact {
+            effort_of(solver, key, at, &heap)
+        } else {
+            Tally::of(ground, &heap, key, couplet.number).effort_in_units()
+        };
         reasons.push(Reasons {
             couplet: couplet.number,
             kinds: solver.ground.layout.size(&heap),
@@ -41,6 +47,29 @@ fn reasons(solver: &mut Solver, root: &Heap, key: &Key) -> Vec<Reasons> {
         }
     }
     reasons
+}
+
+/// For every couplet what else parts its kinds in the same way, where anything does.
+pub(crate) fn second_looks(
+    solver: &Solver,
+    root: &Heap,
+    key: &Key,
+) -> BTreeMap<u32, Vec<(Ask, bool)>> {
+    let mut looks = BTreeMap::new();
+    let mut open = vec![(0, root.clone())];
+    while let Some((at, heap)) = open.pop() {
+        let Some(couplet) = key.couplets.get(at) else { continue };
+        let Some(ask) = &couplet.ask else { continue };
+        let Some((_, yes, no)) = asked(solver, &heap, ask) else { continue };
+        let also = also(solver, &heap, ask);
+        if !also.is_empty() {
+            looks.insert(couplet.number, also);
+        }
+        for (side, destination) in [(no, &couplet.no), (yes, &couplet.yes)] {
+            open.extend(place_of(key, destination).map(|at| (at, side)));
+        }
+    }
+    looks
 }
 
 type Counts = (usize, usize, usize);
@@ -88,7 +117,12 @@ fn alternatives(
     ask: &Ask,
     effort: Effort,
 ) -> Vec<Alternative> {
+    let scale = solver.ground.scale;
     let mut alternatives = Vec::new();
+    if !scale.exact && !scale.rounded {
+        // Nothing is known of what any of them takes.
+        return Vec::new();
+    }
     let mut seen = BTreeSet::new();
     let here = asked(solver, heap, ask).map(|(_, yes, no)| (yes, no));
     for candidate in solver.every_offer(heap).candidates {
@@ -109,12 +143,14 @@ fn alternatives(
         if yes.lower >= NEVER || no.lower >= NEVER {
             continue;
         }
-        let exact = yes.lower == yes.upper && no.lower == no.upper;
+        let exact = scale.exact && yes.lower == yes.upper && no.lower == no.upper;
         let whole = candidate.own + yes.lower + no.lower;
         let goals = &solver.ground.goals;
         // Where the effort is not the first goal, a bound of all goals says nothing of it.
         let whole_effort = if exact || goals.effort_first() { goals.effort(whole) } else { 0 };
-        let extra = solver.ground.scale.share(whole_effort - goals.effort(effort));
+        // In rounded flows the effort of the key is the true one, in units: no goals are packed.
+        let as_it_is = if scale.exact { goals.effort(effort) } else { effort };
+        let extra = scale.share(whole_effort - as_it_is);
         alternatives.push((whole, Alternative { ask: other, heaps, extra, exact }));
     }
     alternatives.sort_by_key(|(whole, _)| *whole);

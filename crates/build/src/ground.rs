@@ -54,6 +54,8 @@ pub(crate) struct Plan {
     pub(crate) goals: Vec<Goal>,
     /// Words that no question may need.
     pub(crate) without: BTreeSet<String>,
+    /// Whether flows are rounded even where exact ones would fit.
+    pub(crate) round: bool,
 }
 
 /// A question with its effect on every kind.
@@ -73,6 +75,8 @@ pub(crate) struct Question {
     pub(crate) yes: Set,
     /// Kinds with a fixed cell, wholly on the no side.
     pub(crate) no: Set,
+    /// Kinds that may take the yes side, and kinds that may take the no side.
+    pub(crate) may: (Set, Set),
     /// Kinds to which it can never be put.
     pub(crate) never: Set,
     /// Kinds that may take either side.
@@ -138,9 +142,9 @@ impl Ground {
         }
         let longest: usize = columns.iter().map(|column| column.asks.len()).sum();
         let longest = longest + kept.len() + 1;
-        let whole = cost::whole(&shares, longest);
+        let whole = cost::whole(&shares, longest, plan.round);
         let scale = whole.scale;
-        layout.weigh(whole);
+        layout.weigh(whole, &shares);
         let root = layout.whole();
         let all: Effort = layout.kinds(&root).map(|kind| layout.flow(&root, kind)).sum();
         let (goals, too_large) = Goals::pack(&plan.goals, all, longest as Effort);
@@ -164,7 +168,8 @@ impl Ground {
         ground.any_question =
             !counts_words && ground.order.is_empty() && plan.without.is_empty();
         let limited = ground.goals.order.contains(&Goal::ShortestLongestPath);
-        ground.layout.make_room(limited, &plan.early, words);
+        ground.layout.make_room(limited, words);
+        ground.layout.make_room_for_early(&plan.early);
         ground
     }
 
@@ -274,6 +279,7 @@ impl Ground {
             word_unit: self.goals.unit(Sum::NewWords),
             yes: Set::none(n),
             no: Set::none(n),
+            may: (Set::none(n), Set::none(n)),
             never: Set::none(n),
             varying: Vec::new(),
             governed: Vec::new(),
@@ -291,6 +297,11 @@ impl Ground {
                 Applies::Always => {}
             }
             question.put(kind, &row[question.ask.character.0], column, gap);
+        }
+        question.may = (question.yes.clone(), question.no.clone());
+        for varying in &question.varying {
+            question.may.0.add(varying.kind);
+            question.may.1.add(varying.kind);
         }
         question
     }

@@ -6,9 +6,10 @@
 //! that two ways to the same heap are seen to be the same.
 
 use smallvec::SmallVec;
+use spinney_model::Share;
 
-use crate::cost::{Effort, Whole};
-use crate::ground::{Governed, Question, Varying};
+use crate::cost::{Effort, SHARE_BITS, Shares, Whole};
+use crate::ground::{Governed, Question};
 use crate::limits::Limits;
 use crate::set::{Set, bits};
 
@@ -17,8 +18,11 @@ use crate::set::{Set, bits};
 pub(crate) struct Heap(pub(crate) SmallVec<[u64; 6]>);
 
 pub(crate) use remains::Remains;
+pub(crate) use sides::{Asking, Sides};
 
 mod remains;
+mod sides;
+mod truth;
 
 /// Where the varying cells of all kinds stand in a heap.
 pub(crate) struct Layout {
@@ -27,8 +31,11 @@ pub(crate) struct Layout {
     slots: Vec<Slot>,
     /// Per kind its slots, and the words and bits that they fill.
     of_kind: Vec<OfKind>,
-    /// Whether flows are true; otherwise every kind counts 1 wherever it is present.
+    /// Whether flows are true.
     exact: bool,
+    /// Whether flows are rounded down; otherwise, where they are not true either, every kind
+    /// counts 1 wherever it is present.
+    rounded: bool,
     /// The word that is being filled, and how far.
     filling: (usize, u32),
     open: OfKind,
@@ -42,15 +49,21 @@ struct OfKind {
     slots: Vec<usize>,
     bits: Vec<(usize, u64)>,
     base: Effort,
+    /// The true weight, where flows are not true.
+    weight: Share,
 }
 
 struct Slot {
     word: usize,
     shift: u32,
     width: u32,
+    /// Values or intervals.
+    values: u32,
     intervals: bool,
-    /// A numerator for each value; of intervals all are alike.
+    /// A numerator for each value; of intervals all are alike, and there is but one.
     numerators: Vec<Effort>,
+    /// True shares in the same way, where numerators are not.
+    shares: Vec<Share>,
 }
 
 impl Layout {
@@ -62,6 +75,7 @@ impl Layout {
             slots: Vec::new(),
             of_kind: Vec::new(),
             exact: true,
+            rounded: false,
             filling: (present, 0),
             open: OfKind::default(),
             more: 0,
@@ -70,22 +84,22 @@ impl Layout {
     }
 
     pub(crate) fn slot_of_values(&mut self, values: usize) -> usize {
-        self.slot(values as u32, false, values)
+        self.slot(values as u32, false, values as u32)
     }
 
     /// Two numbers of 32 bits: the first interval left, and the one after the last.
     pub(crate) fn slot_of_intervals(&mut self, intervals: u32) -> usize {
-        self.slot(64, true, intervals as usize)
+        self.slot(64, true, intervals)
     }
 
-    fn slot(&mut self, width: u32, intervals: bool, values: usize) -> usize {
+    fn slot(&mut self, width: u32, intervals: bool, values: u32) -> usize {
         let (mut word, mut shift) = self.filling;
         if shift + width > 64 {
             (word, shift) = (word + 1, 0);
         }
         self.filling = (word, shift + width);
-        let numerators = vec![0; values];
-        self.slots.push(Slot { word, shift, width, intervals, numerators });
+        let (numerators, shares) = (Vec::new(), Vec::new());
+        self.slots.push(Slot { word, shift, width, values, intervals, numerators, shares });
         let slot = self.slots.len() - 1;
         self.open.slots.push(slot);
         match self.open.bits.last_mut() {
@@ -100,16 +114,31 @@ impl Layout {
         self.of_kind.push(std::mem::take(&mut self.open));
     }
 
-    /// Gives every kind its base and every slot its numerators.
-    pub(crate) fn weigh(&mut self, whole: Whole) {
+    /// Gives every kind its base and every slot its numerators, and what these were made from
+    /// where they are not true.
+    pub(crate) fn weigh(&mut self, whole: Whole, kinds: &[Shares<'_>]) {
         let Whole { scale, base, numerators } = whole;
-        self.exact = scale.exact;
+        (self.exact, self.rounded) = (scale.exact, scale.rounded);
         for ((kind, base), cells) in self.of_kind.iter_mut().zip(base).zip(numerators) {
             kind.base = base;
             for (slot, cell) in kind.slots.iter().zip(cells) {
                 self.slots[*slot].numerators = cell;
             }
         }
+        if self.exact {
+            return;
+        }
+        for (kind, shares) in self.of_kind.iter_mut().zip(kinds) {
+            kind.weight = shares.weight;
+            for (slot, cell) in kind.slots.iter().zip(&shares.cells) {
+                self.slots[*slot].shares = cell.to_vec();
+            }
+        }
+    }
+
+    /// Whether heaps have words for limits or words that were met.
+    pub(crate) fn carries_more(&self) -> bool {
+        self.more > 0
     }
 
     pub(crate) fn kinds_in_all(&self) -> usize {
@@ -136,21 +165,15 @@ impl Layout {
             heap.0[kind / 64] |= 1 << (kind % 64);
         }
         for slot in 0..self.slots.len() {
-            let values = self.slots[slot].numerators.len();
+            let values = self.slots[slot].values;
             let all = if self.slots[slot].intervals {
-                Remains::Intervals(0, values as u32)
+                Remains::Intervals(0, values)
             } else {
-                Remains::Values(ones(values as u32))
+                Remains::Values(ones(values))
             };
             self.leave(&mut heap, slot, all);
         }
         heap
-    }
-
-    /// What one heap fills beside itself, in bytes.
-    pub(crate) fn bytes(&self) -> usize {
-        let words = self.own_words() + self.more;
-        if words > 6 { 8 * words } else { 0 }
     }
 
     pub(crate) fn kinds<'a>(&self, heap: &'a Heap) -> impl Iterator<Item = usize> + use<'a> {
@@ -165,7 +188,7 @@ impl Layout {
         heap.0[kind / 64] >> (kind % 64) & 1 == 1
     }
 
-    fn left(&self, heap: &Heap, slot: usize) -> Remains {
+    pub(crate) fn left(&self, heap: &Heap, slot: usize) -> Remains {
         let Slot { word, shift, width, intervals, .. } = self.slots[slot];
         let bits = heap.0[word] >> shift & ones(width);
         if intervals {
@@ -187,10 +210,31 @@ impl Layout {
     /// The flow of a kind that is present.
     pub(crate) fn flow(&self, heap: &Heap, kind: usize) -> Effort {
         let of_kind = &self.of_kind[kind];
-        if !self.exact {
-            return of_kind.base;
+        let shares = of_kind.slots.iter().map(|&slot| self.share(heap, slot));
+        match (self.exact, self.rounded) {
+            (true, _) => shares.fold(of_kind.base, |flow, share| flow * share),
+            (false, true) => {
+                shares.fold(of_kind.base, |flow, share| (flow * share) >> SHARE_BITS)
+            }
+            (false, false) => of_kind.base,
         }
-        of_kind.slots.iter().fold(of_kind.base, |flow, &slot| flow * self.share(heap, slot))
+    }
+
+    /// What is left of every slot.
+    pub(crate) fn left_of(&self, heap: &Heap) -> Vec<Remains> {
+        (0..self.slots.len()).map(|slot| self.left(heap, slot)).collect()
+    }
+
+    /// Of what is left in a slot, the parts that a question takes to yes and to no.
+    pub(crate) fn shares(&self, slot: usize, left: Remains, yes: Remains) -> (Effort, Effort) {
+        let (kept, rest) = left.cut(yes);
+        (self.numerator(slot, kept), self.numerator(slot, rest))
+    }
+
+    /// The kinds of a set that are present.
+    pub(crate) fn present_of(&self, heap: &Heap, set: &Set) -> Set {
+        let words = heap.0[..self.present].iter().zip(&set.0);
+        Set(words.map(|(here, there)| here & there).collect())
     }
 
     /// Whether several values are left in some cell of a kind that is present.
@@ -210,48 +254,15 @@ impl Layout {
     }
 
     fn share(&self, heap: &Heap, slot: usize) -> Effort {
+        self.numerator(slot, self.left(heap, slot))
+    }
+
+    fn numerator(&self, slot: usize, remains: Remains) -> Effort {
         let numerators = &self.slots[slot].numerators;
-        match self.left(heap, slot) {
+        match remains {
             Remains::Intervals(from, to) => numerators[0] * Effort::from(to - from),
             Remains::Values(mask) => bits(&[mask]).map(|value| numerators[value]).sum(),
         }
-    }
-
-    /// Puts a question to a heap.
-    pub(crate) fn ask(&self, heap: &Heap, question: &Question) -> Asking {
-        let words = &heap.0[..self.present];
-        let meets = |set: &Set| words.iter().zip(&set.0).any(|(here, there)| here & there != 0);
-        if meets(&question.never) || !self.governors_settled(heap, question) {
-            return Asking::Blocked;
-        }
-        let within = |set: &Set| -> SmallVec<[u64; 2]> {
-            words.iter().zip(&set.0).map(|(here, there)| here & there).collect()
-        };
-        let (mut yes, mut no) = (Set(within(&question.yes)), Set(within(&question.no)));
-        let (mut yes_only, mut no_only) = (!yes.is_empty(), !no.is_empty());
-        let mut cuts: SmallVec<[(usize, Remains, Remains); 2]> = SmallVec::new();
-        for Varying { kind, slot, yes: taken } in &question.varying {
-            if !self.has(heap, *kind) {
-                continue;
-            }
-            let (kept, rest) = self.left(heap, *slot).cut(*taken);
-            match (kept.is_empty(), rest.is_empty()) {
-                (false, true) => yes_only = true,
-                (true, false) => no_only = true,
-                _ => {}
-            }
-            if !kept.is_empty() {
-                yes.add(*kind);
-            }
-            if !rest.is_empty() {
-                no.add(*kind);
-            }
-            cuts.push((*slot, kept, rest));
-        }
-        if yes.is_empty() || no.is_empty() {
-            return Asking::Idle;
-        }
-        Asking::Parts(Sides { yes, no, cuts, parts_a_pair: yes_only && no_only })
     }
 
     /// A kind to which a blocked question cannot be put.
@@ -281,7 +292,7 @@ impl Layout {
             .all(|governed| !self.has(heap, governed.kind) || self.settled(heap, governed))
     }
 
-    fn settled(&self, heap: &Heap, governed: &Governed) -> bool {
+    pub(crate) fn settled(&self, heap: &Heap, governed: &Governed) -> bool {
         governed.within.iter().all(|(slot, right)| {
             matches!(self.left(heap, *slot), Remains::Values(left) if left & !right == 0)
         })
@@ -342,45 +353,6 @@ impl Layout {
             }
         }
         side
-    }
-}
-
-/// What a question does to a heap.
-pub(crate) enum Asking {
-    /// It cannot be put to a kind that is present.
-    Blocked,
-    /// All kinds answer it alike.
-    Idle,
-    /// Both answers occur.
-    Parts(Sides),
-}
-
-/// Who goes to which side, with what left.
-pub(crate) struct Sides {
-    pub(crate) yes: Set,
-    pub(crate) no: Set,
-    cuts: SmallVec<[(usize, Remains, Remains); 2]>,
-    /// Whether one kind goes only to yes and another only to no.
-    pub(crate) parts_a_pair: bool,
-}
-
-impl Sides {
-    /// Whether no cell that varies is cut, so that the kinds alone say what is made.
-    pub(crate) fn fixed(&self) -> bool {
-        self.cuts.is_empty()
-    }
-
-    /// Whether a kind goes to both sides.
-    pub(crate) fn both(&self, kind: usize) -> bool {
-        self.yes.has(kind) && self.no.has(kind)
-    }
-
-    /// Kinds that go only to yes, and kinds that go only to no.
-    pub(crate) fn only(&self) -> (Set, Set) {
-        let apart = |a: &Set, b: &Set| {
-            Set(a.0.iter().zip(&b.0).map(|(here, there)| here & !there).collect())
-        };
-        (apart(&self.yes, &self.no), apart(&self.no, &self.yes))
     }
 }
 

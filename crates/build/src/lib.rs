@@ -28,22 +28,31 @@ mod goals;
 mod ground;
 mod heap;
 mod kept;
+mod large;
 mod limits;
 mod offer;
 mod possible;
 mod prices;
 mod revise;
+mod room;
 mod set;
 mod settle;
 mod split;
+mod tally;
 mod vocabulary;
 
-use spinney_model::{BestKeys, Claim, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes};
+use std::collections::BTreeMap;
+
+use spinney_model::{
+    Ask, BestKeys, Claim, Key, Matrix, Reasons, Refusal, Share, Stopped, Wishes,
+};
 
 pub use crate::forgiving::{MOST_SECOND_PLACES, forgive};
 pub use crate::revise::{Revised, Revising, revise};
+pub use crate::room::USUAL_MEMORY;
 
 use crate::course::Course;
+use crate::goals::Sum;
 use crate::prices::Prices;
 
 /// How much work a search may do. Counted in heaps taken apart (a heap of many kinds and
@@ -57,7 +66,7 @@ pub struct Budget {
 
 impl Default for Budget {
     /// Used up after 1.5 to 2 s and 24 MiB on skewed tables of 60 kinds × 24 characters that
-    /// vary, on the machine of `docs/measurements.md`; what is remembered stops at 256 MiB.
+    /// vary, on the machine of `docs/measurements.md`.
     fn default() -> Self {
         Self { heaps: 60_000 }
     }
@@ -90,7 +99,8 @@ pub enum Progress {
     Done,
 }
 
-/// A search under way: a value that its host steps, and may drop at any time.
+/// A search under way: a value that its host steps, hands from thread to thread, and may drop at
+/// any time.
 pub struct Search {
     course: Course,
     /// The same table with fewer wishes, for their prices.
@@ -100,9 +110,20 @@ pub struct Search {
 impl Search {
     /// Makes a table ready to search. Wishes that cannot be fulfilled are put aside.
     pub fn new(matrix: &Matrix, wishes: &Wishes) -> Self {
+        Self::within(matrix, wishes, USUAL_MEMORY)
+    }
+
+    /// The same, for a program that may take so many mebibytes. They are counted, so that every
+    /// machine stops at the same place; see [`Stopped::Memory`].
+    pub fn within(matrix: &Matrix, wishes: &Wishes, mebibytes: u64) -> Self {
         let course = Course::new(matrix, wishes);
         let prices = Prices::of(matrix, &course, wishes);
-        Self { course, prices }
+        let mut search = Self { course, prices };
+        let searches = 1 + search.prices.courses().count() as u64;
+        for course in std::iter::once(&mut search.course).chain(search.prices.courses()) {
+            course.solver.make_room(mebibytes, searches);
+        }
+        search
     }
 
     /// Takes at most `heaps` more heaps apart (with wishes: as many again for the price of
@@ -134,27 +155,35 @@ impl Search {
         let sure = wished.lower == wished.effort && course.limits_sure();
         let stopped = match (ground.scale.exact, sure) {
             (false, _) => Some(Stopped::Overflow),
+            (true, false) if course.solver.full() => Some(Stopped::Memory),
             (true, false) => Some(Stopped::Budget),
             (true, true) => None,
         };
         let effort = ground.goals.effort(wished.effort);
         // Where the effort is not the first goal, only the proof itself bounds it.
-        let lower = match (ground.scale.exact, sure) {
-            (false, _) => 0,
-            (true, true) => effort,
-            (true, false) if ground.goals.effort_first() => ground.goals.effort(wished.lower),
-            (true, false) => 0,
+        let lower = match (ground.scale.exact, ground.scale.rounded, sure) {
+            (true, _, true) => effort,
+            (true, _, false) | (false, true, _) if ground.goals.effort_first() => {
+                ground.goals.effort(wished.lower)
+            }
+            _ => 0,
         };
+        let tally = course.tally(&wished.key);
         let claim = Claim {
-            total: ground.scale.share(effort),
+            total: tally
+                .as_ref()
+                .map_or_else(|| ground.scale.share(effort), |tally| tally.share(Sum::Effort)),
             lower_bound: ground.scale.share(lower),
-            mean_steps: ground.scale.mean(wished.steps, ground.total_flow()),
+            mean_steps: tally.as_ref().map_or_else(
+                || ground.scale.mean(wished.steps, ground.total_flow()),
+                |tally| tally.mean_steps(ground),
+            ),
             longest: wished.longest,
             stopped,
             heaps: course.solver.taken_apart + self.prices.taken_apart(),
             kept: None,
             wishes: course.wishes.clone(),
-            reached: prices::reached(course, &wished),
+            reached: prices::reached(course, &wished, tally.as_ref()),
             prices: Vec::new(),
             within: course.within.clone(),
         };
@@ -169,6 +198,12 @@ impl Search {
     pub fn explain(&mut self, key: &Key, budget: Budget) -> Vec<Reasons> {
         let root = self.course.root();
         explain::explain(&mut self.course.solver, &root, key, budget.heaps)
+    }
+
+    /// By the number of a couplet of the key: the questions about other characters that part
+    /// its kinds in the same way, and whether their yes is its no. Nothing is searched.
+    pub fn second_looks(&self, key: &Key) -> BTreeMap<u32, Vec<(Ask, bool)>> {
+        explain::second_looks(&self.course.solver, &self.course.root(), key)
     }
 }
 

@@ -31,16 +31,24 @@ pub(crate) const MOST_EARLY: usize = 7;
 pub(crate) const MOST_STEPS: u32 = 250;
 
 impl Layout {
-    /// Makes room for limits: the longest path and these wishes; and for so many words.
-    pub(crate) fn make_room(&mut self, limited: bool, early: &[Early], words: Option<usize>) {
-        debug_assert!(early.len() <= MOST_EARLY, "more early wishes than a heap has room for");
-        if limited || !early.is_empty() {
+    /// Makes room for the longest path, and for so many words.
+    pub(crate) fn make_room(&mut self, limited: bool, words: Option<usize>) {
+        if limited {
             self.limits.at = Some(self.add_words(1));
-            self.limits.early = early.to_vec();
         }
         if let Some(words) = words {
             self.limits.words = words.div_ceil(64);
             self.limits.words_at = Some(self.add_words(self.limits.words));
+        }
+    }
+
+    /// Makes room for these wishes, which need not be known when a table is laid out.
+    pub(crate) fn make_room_for_early(&mut self, early: &[Early]) {
+        debug_assert!(early.len() <= MOST_EARLY, "more early wishes than a heap has room for");
+        if !early.is_empty() {
+            let at = self.limits.at.take();
+            self.limits.at = Some(at.unwrap_or_else(|| self.add_words(1)));
+            self.limits.early = early.to_vec();
         }
     }
 

@@ -6,13 +6,13 @@
 
 use std::hash::BuildHasher;
 
-use rustc_hash::{FxBuildHasher, FxHashMap, FxHashSet};
+use rustc_hash::{FxBuildHasher, FxHashMap};
 use smallvec::SmallVec;
 
 use crate::bound::{PAIRS_UP_TO, Parted};
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
-use crate::ground::Question;
+use crate::ground::Ground;
 use crate::heap::{Asking, Heap, Sides};
 use crate::set::Set;
 
@@ -22,6 +22,8 @@ pub(crate) struct Offered {
     /// Nothing parts a pair, so the heap is an end. Where this is false and there are no
     /// candidates, the wishes allow none: no key fulfils them from here.
     pub(crate) end: bool,
+    /// The least bound of those questions for which there was no room; [`NEVER`]: for all.
+    pub(crate) left_out: Effort,
 }
 
 /// A question that may be asked of a heap, and what it makes.
@@ -51,7 +53,8 @@ impl Candidate {
 
 impl Solver {
     /// Every question that may be asked of a heap; of several that make the same two heaps at
-    /// the same effort, the first.
+    /// the same effort, the first; where nothing is wished, of several that make the same two
+    /// heaps, the first of the cheapest.
     pub(crate) fn offered(&self, heap: &Heap) -> Offered {
         self.offer(heap, false)
     }
@@ -71,33 +74,42 @@ impl Solver {
         }
         let all: Effort = present.iter().map(|kind| flows[*kind]).sum();
         let mut admissible: Vec<(usize, Sides)> = Vec::new();
-        let mut splits = Splits::default();
+        let mut splits = Splits::none();
+        let leave_dearer = !alike_too && self.nothing_wished();
         for (at, question) in ground.questions[..ground.candidates].iter().enumerate() {
-            if let Asking::Parts(sides) = layout.ask(heap, question)
+            if layout.may_part(heap, question)
+                && let Asking::Parts(sides) = layout.ask(heap, question)
                 && sides.parts_a_pair
-                && (alike_too || !self.nothing_wished() || splits.is_new(question, &sides))
+                && !(leave_dearer && splits.leave(ground, at, &sides, &mut admissible))
             {
                 admissible.push((at, sides));
             }
         }
         if admissible.is_empty() || layout.out_of_steps(heap) {
-            return Offered { end: admissible.is_empty(), candidates: Vec::new() };
+            let end = admissible.is_empty();
+            return Offered { end, candidates: Vec::new(), left_out: NEVER };
         }
         let parted = self.parted(heap, &present, &admissible);
         self.leave_what_is_wished(heap, &mut admissible);
         let mut rising = present;
         rising.sort_unstable_by_key(|kind| (flows[*kind], *kind));
-        let mut candidates = Vec::with_capacity(admissible.len());
+        let room = self.offers();
+        let mut candidates = Vec::new();
+        let mut left_out = NEVER;
         let mut seen = Seen::default();
+        let single = |(at, _): &(usize, Sides)| !ground.questions[*at].singles.is_empty();
+        let compare = !alike_too && (!leave_dearer || admissible.iter().any(single));
+        let mut with_flows = Vec::with_capacity(rising.len());
         for (question, sides) in admissible {
             let asked = &ground.questions[question];
             let (yes, no) = layout.take_sides(heap, asked, &sides);
             let own = all * layout.each(heap, asked) + layout.singles(heap, asked);
-            if !alike_too && !seen.is_new(own, &yes, &no, &candidates) {
+            if compare && !seen.is_new(own, &yes, &no, &candidates) {
                 continue;
             }
-            let weigh = |side: &Heap, kinds: &Set| {
-                self.weigh(side, kinds, &sides, &rising, &flows, &parted)
+            let mut weigh = |side: &Heap, kinds: &Set| {
+                with_flows.clear();
+                self.weigh(side, kinds, &sides, (&rising, &flows), &parted, &mut with_flows)
             };
             let (yes_lower, yes_guess) = weigh(&yes, &sides.yes);
             let (no_lower, no_guess) = weigh(&no, &sides.no);
@@ -110,8 +122,13 @@ impl Solver {
                 no_lower,
                 guess: yes_guess + no_guess,
             });
+            if candidates.len() / 2 >= room {
+                left_out = left_out.min(leave(&mut candidates, room));
+                seen = Seen::default();
+            }
         }
-        Offered { candidates, end: false }
+        left_out = left_out.min(leave(&mut candidates, room));
+        Offered { candidates, end: false, left_out }
     }
 
     /// Whether any admissible question may be asked anywhere, whatever was asked before.
@@ -142,10 +159,14 @@ impl Solver {
         if kinds > PAIRS_UP_TO {
             return Parted::none();
         }
-        let all = self.ground.questions[..self.ground.candidates].iter();
-        let split_off =
-            all.map(|question| self.ground.layout.smaller_side(heap, question)).max();
-        let split_off = split_off.unwrap_or(0);
+        let mut split_off = 0;
+        for question in &self.ground.questions[..self.ground.candidates] {
+            // A question that halves them says nothing more than Huffman does.
+            if 2 * split_off >= present.len() || present.len() < 4 {
+                break;
+            }
+            split_off = split_off.max(self.ground.layout.smaller_side(heap, question));
+        }
         Parted::by(kinds, present, split_off, admissible.iter().map(|(_, sides)| sides.only()))
     }
 
@@ -156,9 +177,9 @@ impl Solver {
         side: &Heap,
         kinds: &Set,
         sides: &Sides,
-        rising: &[usize],
-        flows: &[Effort],
+        (rising, flows): (&[usize], &[Effort]),
         parted: &Parted,
+        with_flows: &mut Vec<(Effort, usize)>,
     ) -> (Effort, Effort) {
         let known = self.memory.get(side);
         if self.ground.layout.out_of_steps(side) && parted.some_of(kinds) {
@@ -169,7 +190,6 @@ impl Solver {
         {
             return (known.lower, 0);
         }
-        let mut with_flows: Vec<(Effort, usize)> = Vec::with_capacity(rising.len());
         for kind in rising {
             if kinds.has(*kind) {
                 let flow = if sides.both(*kind) {
@@ -180,7 +200,7 @@ impl Solver {
                 with_flows.push((flow, *kind));
             }
         }
-        let (least, guess) = parted.least_steps(&mut with_flows, &mut self.splits.borrow_mut());
+        let (least, guess) = parted.least_steps(with_flows, &mut self.splits.borrow_mut());
         if let Some(left) = self.ground.layout.longest_left(side)
             && left < usize::BITS
             && with_flows.len() > 1 << left
@@ -192,22 +212,59 @@ impl Solver {
     }
 }
 
-/// Which splits of fixed kinds were met at which cost: seen before the two heaps are made.
-#[derive(Default)]
+/// Leaves the most promising; the least bound of the others.
+fn leave(candidates: &mut Vec<Candidate>, room: usize) -> Effort {
+    if candidates.len() <= room {
+        return NEVER;
+    }
+    candidates.sort_by_key(Candidate::promise);
+    candidates.drain(room..).map(|other| other.bound()).min().unwrap_or(NEVER)
+}
+
+/// Which splits were met, seen before the two heaps are made.
 struct Splits {
-    met: FxHashSet<(Effort, SmallVec<[u64; 2]>)>,
+    /// By a part of a hash of the two sides, in either order: the last such split, plus one.
+    last: [u32; 256],
+    /// For every split its place among the admissible questions, and the one before it.
+    met: Vec<(u32, u32)>,
 }
 
 impl Splits {
-    /// Whether no earlier question splits alike. Where a kind goes both ways, or costs differ by
-    /// kind, the heaps themselves must be compared.
-    fn is_new(&mut self, question: &Question, sides: &Sides) -> bool {
-        if !sides.fixed() || !question.singles.is_empty() {
-            return true;
+    fn none() -> Self {
+        Self { last: [0; 256], met: Vec::with_capacity(32) }
+    }
+
+    /// Whether a question need not be added, since another one makes the same two heaps and is
+    /// no dearer. If it is dearer, this one takes its place. Where costs differ by kind, the
+    /// heaps themselves must be compared.
+    fn leave(
+        &mut self,
+        ground: &Ground,
+        at: usize,
+        sides: &Sides,
+        admissible: &mut [(usize, Sides)],
+    ) -> bool {
+        let question = &ground.questions[at];
+        if !question.singles.is_empty() {
+            return false;
         }
-        let (yes, no) = (&sides.yes.0, &sides.no.0);
-        let first = if yes <= no { yes } else { no };
-        self.met.insert((question.cost, first.clone()))
+        let last = &mut self.last[usize::from(sides.in_either_order())];
+        let mut split = *last;
+        while let Some(met) = split.checked_sub(1) {
+            let (place, before) = self.met[met as usize];
+            let (other, there) = &mut admissible[place as usize];
+            if there.same_as(sides) || there.opposite_of(sides) {
+                if question.cost < ground.questions[*other].cost {
+                    *other = at;
+                    *there = sides.clone();
+                }
+                return true;
+            }
+            split = before;
+        }
+        self.met.push((admissible.len() as u32, *last));
+        *last = self.met.len() as u32;
+        false
     }
 }
 

@@ -14,6 +14,7 @@ use spinney_model::{
 use crate::course::Course;
 use crate::goals::{self, Sum};
 use crate::kept::Placed;
+use crate::tally::{self, Tally};
 
 /// The searches with fewer wishes.
 pub(crate) struct Prices {
@@ -40,7 +41,7 @@ impl Prices {
         Self { free: Some(Course::new(matrix, &Wishes::default())), without }
     }
 
-    fn courses(&mut self) -> impl Iterator<Item = &mut Course> {
+    pub(crate) fn courses(&mut self) -> impl Iterator<Item = &mut Course> {
         let without = self.without.iter_mut().filter_map(|(_, course)| course.as_mut());
         self.free.iter_mut().chain(without)
     }
@@ -85,7 +86,7 @@ impl Prices {
             let other = other.as_ref().unwrap_or(&free);
             claim.prices.push(Price {
                 wish: wish.clone(),
-                extra: claim.total - other.effort,
+                extra: tally::difference(claim.total, other.effort),
                 exact: other.sure && claim.optimal(),
                 together: together.difference(&other.together).copied().collect(),
             });
@@ -107,8 +108,12 @@ impl Without {
         let root = course.root();
         let placed = course.place(&root);
         let ground = &course.solver.ground;
+        let tally = course.tally(&placed.key);
         Self {
-            effort: ground.scale.share(ground.goals.effort(placed.effort)),
+            effort: tally.map_or_else(
+                || ground.scale.share(ground.goals.effort(placed.effort)),
+                |tally| tally.share(Sum::Effort),
+            ),
             sure: placed.lower == placed.effort && ground.scale.exact && course.limits_sure(),
             together: pairs(&placed.key),
         }
@@ -157,9 +162,12 @@ fn without(wishes: &Wishes, wish: &Wish) -> Wishes {
 }
 
 /// What a key reaches of each goal that was asked for.
-pub(crate) fn reached(course: &Course, placed: &Placed) -> Vec<Reached> {
+pub(crate) fn reached(course: &Course, placed: &Placed, tally: Option<&Tally>) -> Vec<Reached> {
     let ground = &course.solver.ground;
-    let part = |sum| ground.scale.share(ground.goals.part(sum, placed.effort));
+    let part = |sum| match tally {
+        Some(tally) => tally.share(sum),
+        None => ground.scale.share(ground.goals.part(sum, placed.effort)),
+    };
     let asks = || placed.key.couplets.iter().filter_map(|couplet| couplet.ask.as_ref());
     let words = || {
         let of = |ask: &spinney_model::Ask| {

@@ -11,6 +11,22 @@ impl Set {
         Self(SmallVec::from_elem(0, kinds.div_ceil(64).max(1)))
     }
 
+    /// Those of a heap's kinds, given as words, that are in this set.
+    pub(crate) fn of(&self, words: &[u64]) -> Self {
+        if let ([here], [there]) = (words, self.0.as_slice()) {
+            return Self(SmallVec::from_buf_and_len([here & there, 0], 1));
+        }
+        Self(words.iter().zip(&self.0).map(|(here, there)| here & there).collect())
+    }
+
+    /// The kinds of this set that are not in the other.
+    pub(crate) fn without(&self, other: &Self) -> Self {
+        if let ([here], [there]) = (self.0.as_slice(), other.0.as_slice()) {
+            return Self(SmallVec::from_buf_and_len([here & !there, 0], 1));
+        }
+        Self(self.0.iter().zip(&other.0).map(|(here, there)| here & !there).collect())
+    }
+
     pub(crate) fn add(&mut self, kind: usize) {
         self.0[kind / 64] |= 1 << (kind % 64);
     }

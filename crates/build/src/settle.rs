@@ -8,7 +8,7 @@ use spinney_model::{Ask, Asked, Couplet, Destination, End, Key, TaxonIx, Wording
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
 use crate::heap::{Asking, Heap};
-use crate::offer::Candidate;
+use crate::offer::{Candidate, Offered};
 use crate::possible::Possible;
 use crate::split;
 
@@ -58,8 +58,11 @@ pub(crate) fn settle(solver: &mut Solver, heap: &Heap) -> Settled {
     if solver.ground.layout.size(heap) < 2 {
         return Settled::end(solver.ground.taxa(heap).collect());
     }
-    let candidates = solver.offered(heap).candidates;
-    let floor = candidates.iter().map(Candidate::bound).min().unwrap_or(0);
+    if let Some(settled) = as_found(solver, heap) {
+        return settled;
+    }
+    let Offered { candidates, left_out, .. } = solver.offered(heap);
+    let floor = candidates.iter().map(Candidate::bound).min().unwrap_or(0).min(left_out);
     let Some(chosen) = choose(solver, heap, candidates) else {
         return Settled::end(solver.ground.taxa(heap).collect());
     };
@@ -70,6 +73,27 @@ pub(crate) fn settle(solver: &mut Solver, heap: &Heap) -> Settled {
     let mut settled = Settled::join(ask, false, chosen.own, flow, sides);
     settled.lower = lower.min(settled.effort);
     settled
+}
+
+/// The question of the best key found, where that is not proved: no tie is to be settled then,
+/// and none of the other questions need be looked at.
+fn as_found(solver: &mut Solver, heap: &Heap) -> Option<Settled> {
+    let (lower, upper) = solver.known(heap);
+    if upper.is_none_or(|upper| upper == lower || upper >= NEVER) {
+        return None;
+    }
+    let question = solver.choice(heap)?;
+    let asked = &solver.ground.questions[question];
+    let Asking::Parts(sides) = solver.ground.layout.ask(heap, asked) else { return None };
+    let own = solver.ground.layout.own(heap, asked);
+    let (yes, no) = solver.ground.layout.take_sides(heap, asked, &sides);
+    let chosen = Candidate { question, yes, no, own, yes_lower: 0, no_lower: 0, guess: 0 };
+    let ask = worded(solver, heap, &chosen);
+    let flow = solver.ground.flow(heap);
+    let sides = (settle(solver, &chosen.yes), settle(solver, &chosen.no));
+    let mut settled = Settled::join(ask, false, own, flow, sides);
+    settled.lower = lower.min(settled.effort);
+    Some(settled)
 }
 
 fn choose(solver: &mut Solver, heap: &Heap, candidates: Vec<Candidate>) -> Option<Candidate> {

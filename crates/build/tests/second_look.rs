@@ -68,3 +68,17 @@ fn every_other_column_that_parts_alike_is_a_second_look() {
     }
     assert!(found > 200, "only {found} second looks");
 }
+
+#[test]
+fn it_is_the_same_with_and_without_what_the_alternatives_cost() {
+    for seed in 1..=20 {
+        let matrix = spinney_fixtures::seeded::plain(seed, 9, 7, 10, 5);
+        let mut search = spinney_build::Search::new(&matrix, &spinney_model::Wishes::default());
+        search.step(10_000);
+        let key = search.finish().key;
+        let alone = search.second_looks(&key);
+        let reasons = search.explain(&key, spinney_build::Budget::default());
+        let with: Vec<_> = reasons.into_iter().map(|r| (r.couplet, r.also)).collect();
+        assert!(alone.len() > 3 && alone == with, "seed {seed}");
+    }
+}

@@ -8,6 +8,7 @@ use std::collections::BTreeSet;
 
 use spinney_model::{CharacterIx, Claim, Code, Finding, Matrix, Place, Share};
 
+use crate::amount::Amount;
 use crate::report::{Effort, Replay};
 use crate::seen::Seen;
 use crate::sentence;
@@ -31,11 +32,16 @@ pub(crate) fn left_out(matrix: &Matrix, claim: Option<&Claim>) -> BTreeSet<Chara
 
 /// The effort of the walked key, where it can be added up.
 pub(crate) fn effort(seen: &Seen<'_>) -> Option<Effort> {
-    let effort = seen.walked.effort?;
-    let weights: Share = seen.matrix.taxa().iter().map(|taxon| taxon.weight).sum();
-    let none = Share::from_integer(0);
-    let mean_steps = if weights > none { effort.steps / weights } else { none };
-    Some(Effort { total: effort.total, mean_steps, longest: seen.tree.longest() })
+    let effort = seen.walked.effort.as_ref()?;
+    let weights = seen.matrix.taxa().iter().map(|taxon| Amount::Short(taxon.weight));
+    let weights = weights.fold(Amount::zero(), |all, weight| all.plus(&weight));
+    let mean_steps = if weights == Amount::zero() {
+        Share::from_integer(0)
+    } else {
+        effort.steps.over(&weights).said()?
+    };
+    let total = effort.total.said()?;
+    Some(Effort { total, mean_steps, longest: seen.tree.longest() })
 }
 
 /// Where the claim and the key disagree, and what a replay of the proof came to.

@@ -4,6 +4,7 @@
 //! one can contradict the other. Every kind is walked through the key in every form; what goes
 //! wrong is said once, where it goes wrong, with a remedy. Nothing here builds or mends a key.
 
+mod amount;
 mod applicable;
 mod bits;
 mod candidate;

@@ -13,11 +13,14 @@ pub struct Settings {
     pub pairs_named: usize,
     /// Pupils wrote the key: good questions are praised.
     pub pupils_wrote_it: bool,
+    /// How many nodes a replay of a proof looks at before the table is called too large for it;
+    /// 20,000 take some tenths of a second.
+    pub replay_nodes: usize,
 }
 
 impl Default for Settings {
     fn default() -> Self {
-        Self { pairs_named: 3, pupils_wrote_it: false }
+        Self { pairs_named: 3, pupils_wrote_it: false, replay_nodes: 20_000 }
     }
 }
 
@@ -70,8 +73,8 @@ pub struct Report {
     pub checked: usize,
     /// Questions in the key.
     pub questions: usize,
-    /// The effort; None where it cannot be added up exactly: a question is not linked, asks a
-    /// kind for what it does not have, or cuts through a range.
+    /// The effort, as section 8 says it; None where it cannot be added up: a question is not
+    /// linked, asks a kind for what it does not have, or cuts through a range.
     pub effort: Option<Effort>,
     /// Kinds that vary in too many ways to be followed to the end of all of them.
     pub unfinished: BTreeSet<TaxonIx>,

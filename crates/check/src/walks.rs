@@ -9,9 +9,9 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use num_traits::Zero;
-use spinney_model::{Answer, Share, TaxonIx, Walk};
+use spinney_model::{Answer, TaxonIx, Walk};
 
+use crate::amount::Amount;
 use crate::question::Question;
 use crate::tree::Tree;
 use crate::values::{Has, Taken, Values};
@@ -45,8 +45,8 @@ pub(crate) struct Visit {
     pub(crate) taken: Taken,
     /// Whether its name stands nowhere below: it should not be here at all.
     pub(crate) stray: bool,
-    /// Its flow (section 2); None where the question cannot be put to it exactly.
-    pub(crate) flow: Option<Share>,
+    /// Its flow (section 2); None where section 2 has none.
+    pub(crate) flow: Option<Amount>,
 }
 
 /// Why a form left the side on which its name stands.
@@ -76,12 +76,22 @@ pub(crate) struct Stray {
 }
 
 /// The effort of the key, added up along all ways.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub(crate) struct Effort {
     /// Weight times cost of every question on every way.
-    pub(crate) total: Share,
+    pub(crate) total: Amount,
     /// Weight times number of questions.
-    pub(crate) steps: Share,
+    pub(crate) steps: Amount,
+}
+
+impl Effort {
+    fn none() -> Self {
+        Self { total: Amount::zero(), steps: Amount::zero() }
+    }
+
+    fn plus(&self, more: &Self) -> Self {
+        Self { total: self.total.plus(&more.total), steps: self.steps.plus(&more.steps) }
+    }
 }
 
 /// Everything that was seen on the walks.
@@ -100,7 +110,7 @@ pub(crate) struct Walked {
     /// Kinds that come out at an end that names them; false where it hangs on an unlinked
     /// question.
     pub(crate) arrived: BTreeMap<TaxonIx, bool>,
-    /// The effort; None where it cannot be added up exactly.
+    /// The effort; None where it cannot be added up.
     pub(crate) effort: Option<Effort>,
     /// Kinds that could not be followed to the end of all their ways.
     pub(crate) unfinished: BTreeSet<TaxonIx>,
@@ -115,7 +125,7 @@ pub(crate) fn walk(values: &Values<'_>, tree: &Tree<'_>, named: &mut Named) -> W
     let live = Live::of(values, tree, &questions);
     let mut walked = Walked {
         visits: vec![Vec::new(); tree.to.len()],
-        effort: Some(Effort { total: Share::zero(), steps: Share::zero() }),
+        effort: Some(Effort::none()),
         ..Walked::default()
     };
     if tree.to.is_empty() {
@@ -141,9 +151,13 @@ pub(crate) fn walk(values: &Values<'_>, tree: &Tree<'_>, named: &mut Named) -> W
             trail: Vec::new(),
             came_out: Vec::new(),
             under_way: UnderWay::new(),
+            effort: Some(Effort::none()),
         };
         budget = walker.walk_all(budget);
         steps_left = walker.write_down(steps_left);
+        let effort = walker.effort.take();
+        let before = walked.effort.take();
+        walked.effort = before.zip(effort).map(|(before, more)| before.plus(&more));
     }
     walked
 }

@@ -110,10 +110,6 @@ impl Collection {
         }
     }
 
-    pub(crate) fn is_named(&self, kind: KindId) -> bool {
-        self.kinds.get(&kind).is_some_and(|kind| !kind.field(KindField::Name).is_empty())
-    }
-
     pub(crate) fn character_field(&self, id: CharacterId, field: CharacterField) -> &str {
         let fields = self.characters.get(&id);
         fields.and_then(|fields| fields.get(&field)).map_or("", String::as_str)

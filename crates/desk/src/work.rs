@@ -8,7 +8,7 @@ use spinney_model::{KeyId, Share};
 
 use crate::Desk;
 use crate::layer::Layer;
-use crate::worked::{self, HEAPS_A_PAGE};
+use crate::worked::{self, HEAPS_A_PAGE, Made, NODES_A_PAGE};
 
 /// Heaps after which nobody waits any longer: about a minute.
 const MOST_HEAPS: u64 = 2_000_000;
@@ -64,32 +64,36 @@ impl Desk {
     /// Goes on with long work by so many heaps (600 take 5 to 20 ms); None: there is none.
     ///
     /// **Guarantees**: no edit, no line to keep. What was found is shown by the next page.
+    /// **Cost**: the last step also gets the second opinion on the proof, which may take some
+    /// tenths of a second.
     pub fn work_on(&mut self, heaps: u64) -> Option<Progress> {
         let mut work = self.worked.work.take()?;
         let over = work.step(heaps.max(1));
         let progress = Progress { heaps: work.heaps, over };
         if over {
-            self.take_over(work);
+            self.take_over(work, true);
         } else {
             self.worked.work = Some(work);
         }
         Some(progress)
     }
 
-    /// Ends long work; the best key so far is kept.
+    /// Ends long work at once; the best key so far is kept, and may be looked at for longer.
     pub(crate) fn stop_work(&mut self) {
         if let Some(mut work) = self.worked.work.take() {
             if work.heaps < HEAPS_A_PAGE {
                 work.step(HEAPS_A_PAGE);
             }
-            self.take_over(work);
+            self.take_over(work, false);
         }
     }
 
-    fn take_over(&mut self, work: Work) {
+    fn take_over(&mut self, work: Work, over: bool) {
         let Work { key, layer, mut search, .. } = work;
-        if let Some(drawn) = self.history.now.keys.get(&key) {
-            self.worked.found(key, worked::found(layer, drawn, &mut search));
-        }
+        let Some(drawn) = self.history.now.keys.get(&key) else { return };
+        let all = spinney_check::Settings::default().replay_nodes;
+        let nodes = if over { all } else { NODES_A_PAGE };
+        let made = worked::found(layer, drawn, &mut search, nodes);
+        self.worked.found(key, Made { looked_long: over, ..made });
     }
 }

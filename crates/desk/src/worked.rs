@@ -9,8 +9,8 @@ use std::sync::Arc;
 use spinney_build::{Budget, Search};
 use spinney_check::{Report, Settings};
 use spinney_model::{
-    Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal, TaxonIx,
-    Wording,
+    Ask, Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal,
+    TaxonIx, WishField, Wording,
 };
 use spinney_press::wording;
 
@@ -24,11 +24,17 @@ use crate::work::Work;
 /// proved by then is shown as the best so far.
 pub(crate) const HEAPS_A_PAGE: u64 = 600;
 
+/// Nodes that a page looks at for a second opinion on a proof: 5 to 10 ms of work. A larger table
+/// gets one where somebody waits for it.
+pub(crate) const NODES_A_PAGE: usize = 300;
+
 /// What was worked out since the last edit.
 #[derive(Default)]
 pub(crate) struct Worked {
     laid: Option<Option<Arc<Laid>>>,
     keys: BTreeMap<KeyId, Option<Arc<Made>>>,
+    /// Keys with what every other question would cost.
+    explained: BTreeMap<KeyId, Arc<Made>>,
     /// Long work that somebody started.
     pub(crate) work: Option<Work>,
     /// The sheet that was looked at last.
@@ -45,7 +51,12 @@ pub(crate) struct Made {
     pub(crate) claim: Option<Claim>,
     pub(crate) opinion: Report,
     pub(crate) refused: Vec<Refusal>,
+    /// What every other question would cost; empty unless somebody wants to know.
     pub(crate) reasons: Vec<Reasons>,
+    /// Questions that must come to the same answer as a couplet, or to the other one.
+    pub(crate) looks: BTreeMap<u32, Vec<(Ask, bool)>>,
+    /// Whether somebody waited for it: nothing more is to be had by looking on.
+    pub(crate) looked_long: bool,
     /// The place of every couplet, by its number.
     pub(crate) places: BTreeMap<u32, Fork>,
 }
@@ -68,10 +79,27 @@ impl Worked {
         }
         let laid = self.laid(collection);
         let drawn = collection.keys.get(&id);
-        let made = laid.zip(drawn).and_then(|(laid, key)| make(collection, &laid, key));
-        let made = made.map(Arc::new);
+        let made = laid.zip(drawn).and_then(|(laid, key)| begin(collection, &laid, key));
+        let made = made.map(|(made, _)| Arc::new(made));
         self.keys.insert(id, made.clone());
         made
+    }
+
+    /// The key as if the machine had finished it, with what every other question would cost.
+    pub(crate) fn explained(
+        &mut self,
+        collection: &Collection,
+        id: KeyId,
+    ) -> Option<Arc<Made>> {
+        if let Some(known) = self.explained.get(&id) {
+            return Some(Arc::clone(known));
+        }
+        let laid = self.laid(collection)?;
+        let mut drawn = collection.keys.get(&id)?.clone();
+        drawn.wishes.insert(WishField::Finish, "yes".to_owned());
+        let made = Arc::new(make(collection, &laid, &drawn)?);
+        self.explained.insert(id, Arc::clone(&made));
+        Some(made)
     }
 
     /// A key that long work has found takes the place of the one that a page had time for.
@@ -80,23 +108,39 @@ impl Worked {
     }
 }
 
-/// Makes a key from what people fixed: as they drew it, or finished by the machine.
+/// Makes a key from what people fixed, as they drew it or finished by the machine, with what
+/// every other question would cost.
 pub(crate) fn make(collection: &Collection, laid: &Laid, drawn: &Drawn) -> Option<Made> {
+    let (made, search) = begin(collection, laid, drawn)?;
+    let reasons = search.map_or(Vec::new(), |mut search| {
+        search.explain(&made.key, Budget { heaps: HEAPS_A_PAGE })
+    });
+    Some(Made { reasons, ..made })
+}
+
+/// The same without what other questions would cost.
+fn begin(
+    collection: &Collection,
+    laid: &Laid,
+    drawn: &Drawn,
+) -> Option<(Made, Option<Search>)> {
     let layer = Layer::of(collection, laid, drawn)?;
     if !drawn.finished() {
         let key = as_drawn(&layer);
-        return Some(made(layer, drawn, key, None, Vec::new(), Vec::new()));
+        return Some((made(layer, drawn, key, None, NODES_A_PAGE), None));
     }
     let mut search = Search::new(&layer.matrix, &layer.wishes);
     search.step(HEAPS_A_PAGE);
-    Some(found(layer, drawn, &mut search))
+    Some((found(layer, drawn, &mut search, NODES_A_PAGE), Some(search)))
 }
 
-/// The key that a search has found so far.
-pub(crate) fn found(layer: Layer, drawn: &Drawn, search: &mut Search) -> Made {
+/// The key that a search has found so far; so many nodes are looked at for a second opinion on
+/// its proof.
+pub(crate) fn found(layer: Layer, drawn: &Drawn, search: &mut Search, nodes: usize) -> Made {
     let built = search.finish();
-    let reasons = search.explain(&built.key, Budget { heaps: HEAPS_A_PAGE });
-    made(layer, drawn, built.key, Some(built.claim), built.refused, reasons)
+    let looks = search.second_looks(&built.key).into_iter().collect();
+    let made = made(layer, drawn, built.key, Some(built.claim), nodes);
+    Made { refused: built.refused, looks, ..made }
 }
 
 fn made(
@@ -104,8 +148,7 @@ fn made(
     drawn: &Drawn,
     mut key: Key,
     claim: Option<Claim>,
-    refused: Vec<Refusal>,
-    reasons: Vec<Reasons>,
+    replay_nodes: usize,
 ) -> Made {
     wording::put_words(&mut key, &layer.matrix);
     let places = places(&key);
@@ -119,9 +162,11 @@ fn made(
             couplet.wording = Wording::Question(question.words.clone());
         }
     }
-    let settings = Settings { pupils_wrote_it: !drawn.finished(), ..Settings::default() };
+    let settings =
+        Settings { pupils_wrote_it: !drawn.finished(), replay_nodes, ..Settings::default() };
     let opinion = spinney_check::check(&layer.matrix, &key, claim.as_ref(), &settings);
-    Made { layer, key, claim, opinion, refused, reasons, places }
+    let (refused, reasons, looks) = (Vec::new(), Vec::new(), BTreeMap::new());
+    Made { layer, key, claim, opinion, refused, reasons, looks, looked_long: false, places }
 }
 
 impl Made {

@@ -3,6 +3,8 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
+use spinney_exchange::table;
+use spinney_fixtures::seeded;
 
 /// The hedge walk with a key that was found from its table.
 fn found() -> AtTheDesk {
@@ -212,6 +214,26 @@ fn a_search_that_goes_on_is_seen_stopped_and_found() {
     teacher.send(spinney_desk::Request::post("/do/key-look-on", &[("key", "1")]));
     teacher.send(spinney_desk::Request::post("/do/key-stop", &[("key", "1")]));
     assert!(!teacher.desk.at_work() && teacher.desk.work_on(1).is_none());
+}
+
+#[test]
+fn what_is_not_sure_is_said_and_looked_at_for_longer() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.paste(&table::write(&seeded::skewed(1, 20, 20, 20, 5)).table);
+    let page = start(&mut teacher, "All of them", "finish");
+    assert!(page.contains("The best so far, not yet sure: no key can do with fewer than"));
+    teacher.send(spinney_desk::Request::post("/do/key-look-on", &[("key", "1")]));
+    let progress = teacher.desk.work_on(1).expect("it is under way");
+    assert!(!progress.over && progress.heaps == 1);
+    let page = teacher.get("/key/looking?key=1");
+    let refresh = "<noscript><meta http-equiv=\"refresh\" content=\"1\"></noscript>";
+    assert!(page.contains(refresh) && page.contains("601 heaps taken apart."));
+    let page = teacher.post("/do/key-stop", &[("key", "1")]);
+    assert!(page.contains("The best so far, not yet sure") && page.contains("id=\"look-on\""));
+    assert!(
+        teacher.get("/key/looking?key=1").contains("id=\"look-on\""),
+        "nothing is under way"
+    );
 }
 
 #[test]

@@ -68,6 +68,8 @@ impl Claim {
 pub enum Stopped {
     /// The budget of heaps was used up.
     Budget,
+    /// Nothing more may be held in memory.
+    Memory,
     /// The shares of this table need larger numbers than exact arithmetic has here.
     Overflow,
 }

@@ -2,7 +2,11 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Key, Matrix, Walk};
+use spinney_model::{Ask, Key, Matrix, Walk};
+
+/// By the number of a question: what else parts the kinds that are left there in the same way,
+/// and whether its yes is the question's no.
+pub type SecondLooks = BTreeMap<u32, Vec<(Ask, bool)>>;
 
 /// Everything that the sheets and the page of one visit are made from.
 #[derive(Clone, Debug)]
@@ -13,6 +17,8 @@ pub struct Booklet<'a> {
     pub key: &'a Key,
     /// The right ways of every kind, for the adult's answer list.
     pub walks: &'a [Walk],
+    /// What else can be looked at, to be sure of an answer; nothing where nobody knows.
+    pub second_looks: &'a SecondLooks,
     /// What is printed across or beside the title.
     pub stamp: Stamp,
     /// The date printed at the foot, as it should be read: `25 November 2026`.

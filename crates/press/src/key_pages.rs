@@ -9,7 +9,12 @@ mod end;
 mod question;
 mod words;
 
+use std::collections::BTreeSet;
+
+use spinney_model::Couplet;
+
 use crate::pdf::{self, PressError};
+use crate::second_look;
 use crate::setting::Setting;
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Style};
@@ -43,28 +48,61 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 }
 
 /// The pages, for a sheet of their own or for a larger one.
+///
+/// A second look is printed wherever it needs no further page and takes nothing from the words.
 pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    let (plain, whole) = laid(setting, paper, &BTreeSet::new());
+    let with_look =
+        |couplet: &&Couplet| !second_look::looks(setting.booklet, couplet).is_empty();
+    let couplets = setting.booklet.key.couplets.iter().filter(with_look);
+    let all: BTreeSet<u32> = couplets.map(|couplet| couplet.number).collect();
+    if all.is_empty() {
+        return plain;
+    }
+    let of = plain.len();
+    let try_out = |looks: &BTreeSet<u32>| {
+        let (pages, still_whole) = laid(setting, paper, looks);
+        (pages.len() <= of && (still_whole || !whole)).then_some(pages)
+    };
+    if let Some(pages) = try_out(&all) {
+        return pages;
+    }
+    let (mut fitting, mut pages) = (BTreeSet::new(), plain);
+    for number in all.into_iter().take(MOST_TRIED) {
+        fitting.insert(number);
+        match try_out(&fitting) {
+            Some(more) => pages = more,
+            None => {
+                fitting.remove(&number);
+            }
+        }
+    }
+    pages
+}
+
+/// Each second look that is tried lays all pages anew.
+const MOST_TRIED: usize = 40;
+
+/// The pages with the second looks of these questions; and whether the word list is whole.
+fn laid(setting: &Setting, paper: Paper, looks: &BTreeSet<u32>) -> (Vec<Page>, bool) {
     let frame = setting.frame(paper, false, "Key", crate::setting::OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, "Key", false));
     let look = Boxed { fill: Some(Ink::Tint), pen: None, gap: 1.0 };
     flow.boxed(5.0, vec![how_to(setting, flow.wide() - 2.0 * Flow::PADDING)], look);
     cautions::put(setting, &mut flow);
-    questions(setting, &mut flow);
-    words::put(setting, &mut flow);
+    questions(setting, &mut flow, looks);
+    let whole = words::put(setting, &mut flow);
     flow.lines_to_write_on("What we noticed");
-    flow.finish()
+    (flow.finish(), whole)
 }
 
-fn questions(setting: &Setting, flow: &mut Flow) {
+fn questions(setting: &Setting, flow: &mut Flow, looks: &BTreeSet<u32>) {
     let wide = flow.wide();
     let heading = setting.heading(2, "Questions", Style::HEADING, wide);
-    let mut pieces = setting
-        .booklet
-        .key
-        .couplets
-        .iter()
-        .map(|couplet| question::piece(setting, couplet, wide));
+    let mut pieces = setting.booklet.key.couplets.iter().map(|couplet| {
+        question::piece(setting, couplet, looks.contains(&couplet.number), wide)
+    });
     let Some(first) = pieces.next() else {
         let none = "There is no question in this key yet. Write the first one here:";
         flow.put(6.0, heading.then(2.0, setting.text(none, Style::BODY, wide)));

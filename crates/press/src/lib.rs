@@ -10,6 +10,7 @@ pub mod glossary;
 pub mod key_pages;
 pub mod page;
 pub mod pdf;
+mod second_look;
 mod setting;
 pub mod sheet;
 pub mod svg;
@@ -17,5 +18,5 @@ pub mod today;
 pub mod try_out;
 pub mod wording;
 
-pub use booklet::{Booklet, Paper, Picture, Stamp};
+pub use booklet::{Booklet, Paper, Picture, SecondLooks, Stamp};
 pub use pdf::PressError;

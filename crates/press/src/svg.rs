@@ -43,7 +43,8 @@ pub fn write(page: &Page) -> String {
     for (bold, glyph) in letters {
         let mut outline = Outline::default();
         faces.outline(glyph, weight(bold), &mut outline);
-        let _ = writeln!(svg, "<path id=\"{}\" d=\"{}\"/>", name(bold, glyph), outline.0.trim());
+        let _ =
+            writeln!(svg, "<path id=\"{}\" d=\"{}\"/>", name(bold, glyph), outline.0.trim());
     }
     let paper = colour(Ink::Paper);
     let _ = writeln!(svg, "</defs>\n<rect width=\"{w}\" height=\"{h}\" fill=\"{paper}\"/>");
@@ -106,7 +107,8 @@ fn draw_part(
         if !part.text[glyph.from..glyph.to].trim().is_empty() {
             letters.insert((bold, glyph.id));
             let (dx, dy) = ((along + glyph.dx) * units, glyph.dy * units);
-            let _ = write!(body, "<use href=\"#{}\" x=\"{}\"", name(bold, glyph.id), number(dx));
+            let _ =
+                write!(body, "<use href=\"#{}\" x=\"{}\"", name(bold, glyph.id), number(dx));
             if dy != 0.0 {
                 let _ = write!(body, " y=\"{}\"", number(dy));
             }

@@ -53,7 +53,8 @@ fn compare(page: &Page) -> (usize, usize, usize) {
                 continue;
             }
         };
-        for (line, part) in block.lines.iter().flat_map(|l| l.parts.iter().map(move |p| (l, p))) {
+        for (line, part) in block.lines.iter().flat_map(|l| l.parts.iter().map(move |p| (l, p)))
+        {
             parts += 1;
             let stretch = stretches.next().expect("every stretch is drawn");
             let start = numbers(stretch, "translate(");

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
-pub(crate) use wishes::{Hand, Season, Wishes};
+pub(crate) use wishes::{Hand, Season, Seen, Wishes};
 pub(crate) use workbench::{Open, Pack, Unpack};
 
 mod wishes;
@@ -252,12 +252,8 @@ pub(crate) struct Revise {
         allow_negative_numbers = true
     )]
     pub(crate) loss: spinney_model::Share,
-    /// What is in the hand. Only what can be seen on it is asked.
-    #[arg(long, value_name = "FORM", value_enum)]
-    pub(crate) hand: Option<Hand>,
-    /// The season. Only what can be seen then is asked.
-    #[arg(long, value_enum)]
-    pub(crate) season: Option<Season>,
+    #[command(flatten)]
+    pub(crate) seen: Seen,
     /// How many heaps may be taken apart before the best so far is given.
     #[arg(
         long,
@@ -287,15 +283,8 @@ pub(crate) struct Forgive {
     /// How many second places the printed key may have; with fewer, what each would bring.
     #[arg(long, value_name = "N", default_value_t = 2, value_parser = clap::value_parser!(u32).range(0..=3))]
     pub(crate) places: u32,
-    /// What is in the hand. Only what can be seen on it is asked.
-    #[arg(long, value_name = "FORM", value_enum)]
-    pub(crate) hand: Option<Hand>,
-    /// The season. Only what can be seen then is asked.
-    #[arg(long, value_enum)]
-    pub(crate) season: Option<Season>,
-    /// Never ask about these columns (commas between, or several times).
-    #[arg(long, value_name = "COLUMNS")]
-    pub(crate) never: Vec<String>,
+    #[command(flatten)]
+    pub(crate) seen: Seen,
     /// How many heaps may be taken apart for each key before the best so far is given.
     #[arg(long, value_name = "HEAPS", default_value_t = spinney_build::Budget::default().heaps)]
     pub(crate) budget: u64,

@@ -20,6 +20,7 @@ use spinney_model::{Code, Finding, Matrix, Wishes, Wording};
 use spinney_press::wording;
 
 use crate::args;
+use crate::report;
 use crate::terminal::Progress;
 
 /// Heaps between two looks at the clock of the person who watches.
@@ -29,18 +30,18 @@ const HEAPS_A_STEP: u64 = 1_000;
 pub(crate) fn find(
     matrix: &Matrix,
     wanted: &Wishes,
-    budget: u64,
+    (budget, memory): (u64, u64),
     findings: &mut Vec<Finding>,
 ) -> (Search, Built) {
     let mut progress = Progress::new();
-    let mut search = Search::new(matrix, wanted);
+    let mut search = Search::within(matrix, wanted, memory);
     let mut left = budget;
     while left > 0 {
         let step = left.min(HEAPS_A_STEP);
         left -= step;
         match search.step(step) {
             Found::Working { best: Some(best), lower_bound } => {
-                let sure = crate::report::decimal(lower_bound / best * 100, 1);
+                let sure = report::shown(report::part(lower_bound, best) * 100.0, 1);
                 progress.say(&format!("looking for the best key: {sure} % proved"));
             }
             Found::Working { .. } => progress.say("looking for the best key"),
@@ -51,7 +52,7 @@ pub(crate) fn find(
     let mut built = search.finish();
     wording::put_words(&mut built.key, matrix);
     findings.extend(built.refused.iter().map(|refusal| wishes::refused(matrix, refusal)));
-    findings.extend(crate::report::left_together(&built.claim, matrix));
+    findings.extend(report::left_together(&built.claim, matrix));
     (search, built)
 }
 
@@ -78,6 +79,7 @@ pub(crate) fn settings(answer: &args::Answer, pupils: bool) -> Settings {
     Settings {
         pairs_named: if answer.all_pairs { usize::MAX } else { usual.pairs_named },
         pupils_wrote_it: pupils,
+        ..usual
     }
 }
 

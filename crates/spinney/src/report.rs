@@ -103,24 +103,61 @@ fn proof(claim: &Claim) -> String {
             "Proved: no key from this table takes less.".to_owned()
         }
         None => "Proved: no key from this table does better by your wishes.".to_owned(),
-        Some(Stopped::Budget) if claim.lower_bound == Share::from_integer(0) => format!(
-            "Not proved best: the search stopped after {} heaps. A larger --budget goes on.",
+        Some(Stopped::Budget) => format!(
+            "Not proved best: the search stopped after {} heaps.{} A larger --budget goes on.",
             claim.heaps,
+            could_be_saved(claim),
         ),
-        Some(Stopped::Budget) => {
-            let saved = (claim.total - claim.lower_bound) / claim.total * 100;
-            format!(
-                "Not proved best: the search stopped after {} heaps. At most {} % of the \
-                 questions could be saved by any other key. A larger --budget goes on.",
-                claim.heaps,
-                decimal(saved, 1),
-            )
-        }
-        Some(Stopped::Overflow) => "Not proved best: the counts in this table need larger \
-             numbers than exact arithmetic has here. Write rounder counts (7 and 3 instead of \
-             713 and 311), or fill in unknown cells."
-            .to_owned(),
+        Some(Stopped::Memory) => format!(
+            "Not proved best: after {} heaps the search had all the memory that it may take.{} \
+             A larger --memory goes on.",
+            claim.heaps,
+            could_be_saved(claim),
+        ),
+        Some(Stopped::Overflow) => format!(
+            "Not proved best: this table has so many unknown cells and odd counts that the \
+             search rounds.{} A larger --budget may come closer. Rounder counts (7 and 3 instead \
+             of 713 and 311) and fewer unknown cells let it prove more.",
+            could_be_saved(claim),
+        ),
     }
+}
+
+/// How far from the best a key can be, where anything is known of that.
+fn could_be_saved(claim: &Claim) -> String {
+    if claim.lower_bound == Share::from_integer(0) {
+        return String::new();
+    }
+    let saved = (1.0 - part(claim.lower_bound, claim.total)) * 100.0;
+    format!(" At most {} % of the questions could be saved by any other key.", shown(saved, 1))
+}
+
+/// One amount over another, for a person to read: long fractions have no exact quotient here.
+pub(crate) fn part(one: Share, whole: Share) -> f64 {
+    number(one) / number(whole)
+}
+
+/// What falls to each of so many; of a long fraction the nearest millionth.
+pub(crate) fn each(amount: Share, all: Share) -> Share {
+    if short(amount) && short(all) { amount / all } else { near(part(amount, all)) }
+}
+
+/// One amount less another; of long fractions the nearest millionth.
+pub(crate) fn less(one: Share, other: Share) -> Share {
+    if short(one) && short(other) { one - other } else { near(number(one) - number(other)) }
+}
+
+/// Whether products of two such numbers fit.
+fn short(share: Share) -> bool {
+    share.numer().unsigned_abs().max(share.denom().unsigned_abs()) < 1 << 62
+}
+
+fn near(number: f64) -> Share {
+    Share::new((number * 1e6).round() as i128, 1_000_000)
+}
+
+fn number(share: Share) -> f64 {
+    *share.numer() as f64 / *share.denom() as f64
 }
 
 /// A number with its word, in the singular where it is one: `1 step`, `0.25 steps`.
@@ -140,7 +177,11 @@ fn push(text: &mut String, line: std::fmt::Arguments<'_>) {
 
 /// A share with so many decimals, no more than it has: `3.4`, `0.25`, `3`.
 pub(crate) fn decimal(share: Share, decimals: usize) -> String {
-    let number = *share.numer() as f64 / *share.denom() as f64;
+    shown(number(share), decimals)
+}
+
+/// The same for a number that is measured rather than counted.
+pub(crate) fn shown(number: f64, decimals: usize) -> String {
     let text = format!("{number:.decimals$}");
     if text.contains('.') {
         text.trim_end_matches('0').trim_end_matches('.').to_owned()

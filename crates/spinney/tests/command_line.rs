@@ -1,9 +1,13 @@
 //! The command line as a person uses it: what it says, what it writes, how it exits.
 
 use std::fs;
-use std::io::Write;
 use std::path::{Path, PathBuf};
-use std::process::{Command, Output, Stdio};
+use std::process::Output;
+
+#[path = "program/run.rs"]
+mod run;
+
+use run::spinney;
 
 /// A folder of its own for one story.
 fn desk(name: &str) -> PathBuf {
@@ -13,22 +17,6 @@ fn desk(name: &str) -> PathBuf {
     }
     fs::create_dir_all(&folder).expect("the folder can be made");
     folder
-}
-
-fn spinney(folder: &Path, args: &[&str], stdin: &str) -> Output {
-    let mut run = Command::new(env!("CARGO_BIN_EXE_spinney"))
-        .args(args)
-        .current_dir(folder)
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .stderr(Stdio::piped())
-        .spawn()
-        .expect("spinney starts");
-    let mut input = run.stdin.take().expect("stdin is piped");
-    // The program may have answered before it has read all of it.
-    let _ = input.write_all(stdin.as_bytes());
-    drop(input);
-    run.wait_with_output().expect("spinney ends")
 }
 
 fn said(output: &Output) -> String {

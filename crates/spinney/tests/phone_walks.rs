@@ -12,7 +12,7 @@ use std::path::{Path, PathBuf};
 use spinney_check::{Report, Settings, check};
 use spinney_exchange::table::{self, Source, Sources};
 use spinney_model::{Answer, Destination, Key, Matrix, Walk, Wishes};
-use spinney_press::{Booklet, Stamp, page, wording};
+use spinney_press::{Booklet, SecondLooks, Stamp, page, wording};
 
 const OUTINGS: [(&str, &str); 4] = [
     ("hedge_walk", "table.csv"),
@@ -27,11 +27,12 @@ fn pages_and_their_walks_are_written_for_the_browser() {
     fs::create_dir_all(&folder).expect("the folder can be made");
     for (outing, name) in OUTINGS {
         let matrix = read(outing, name);
-        let (key, opinion) = best(&matrix);
+        let (key, looks, opinion) = best(&matrix);
         let html = page::html(&Booklet {
             matrix: &matrix,
             key: &key,
             walks: &opinion.walks,
+            second_looks: &looks,
             stamp: Stamp::None,
             date: Some("3 October 2026"),
             pictures: &BTreeMap::new(),
@@ -61,13 +62,15 @@ fn read(outing: &str, name: &str) -> Matrix {
     table::read(&sources, &table::Settings::default()).expect("the table can be read").matrix
 }
 
-fn best(matrix: &Matrix) -> (Key, Report) {
-    let budget = spinney_build::Budget::default();
-    let mut built = spinney_build::build(matrix, &Wishes::default(), budget);
+fn best(matrix: &Matrix) -> (Key, SecondLooks, Report) {
+    let mut search = spinney_build::Search::new(matrix, &Wishes::default());
+    search.step(spinney_build::Budget::default().heaps);
+    let mut built = search.finish();
+    let looks = search.second_looks(&built.key);
     wording::put_words(&mut built.key, matrix);
     let opinion = check(matrix, &built.key, Some(&built.claim), &Settings::default());
     assert!(opinion.works(), "the best key works");
-    (built.key, opinion)
+    (built.key, looks, opinion)
 }
 
 /// The walks as lines of JSON.

@@ -1,22 +1,14 @@
 //! `spinney weak` as a teacher uses it: what it says, in what order, and how it exits.
 
-use std::io::Write;
-use std::process::{Command, Output, Stdio};
+use std::path::Path;
+use std::process::Output;
+
+#[path = "program/run.rs"]
+mod run;
 
 fn weak(args: &[&str], table: &str) -> Output {
-    let mut run = Command::new(env!("CARGO_BIN_EXE_spinney"))
-        .args(["weak", "-"])
-        .args(args)
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .stderr(Stdio::piped())
-        .spawn()
-        .expect("spinney starts");
-    let mut input = run.stdin.take().expect("stdin is piped");
-    // The program may have answered before it has read all of it.
-    let _ = input.write_all(table.as_bytes());
-    drop(input);
-    run.wait_with_output().expect("spinney ends")
+    let all: Vec<&str> = ["weak", "-"].iter().chain(args).copied().collect();
+    run::spinney(Path::new("."), &all, table)
 }
 
 /// What was said, as one line.

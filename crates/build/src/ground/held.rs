@@ -84,7 +84,10 @@ pub(super) fn shares_of(
         (Value::Counts(shares), _) => Some(shares.iter().map(|(_, share)| *share).collect()),
         (Value::Unknown, spinney_model::Scale::Words { states }) => equal(states.len()),
         (Value::Unknown, spinney_model::Scale::Counts) => equal(column.counts.len()),
-        (Value::Unknown, _) => equal(column.cuts.len() + 1),
+        // Intervals have the same share each: it stands once.
+        (Value::Unknown, _) => {
+            Some(vec![spinney_model::Share::new(1, column.cuts.len() as Effort + 1)])
+        }
         _ => None,
     }
 }

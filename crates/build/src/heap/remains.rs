@@ -10,7 +10,7 @@ pub(crate) enum Remains {
 }
 
 impl Remains {
-    pub(super) fn is_empty(self) -> bool {
+    pub(crate) fn is_empty(self) -> bool {
         match self {
             Self::Values(mask) => mask == 0,
             Self::Intervals(from, to) => from >= to,
@@ -18,7 +18,7 @@ impl Remains {
     }
 
     /// What is left after a yes and after a no. Intervals are cut once, from either end.
-    pub(super) fn cut(self, yes: Self) -> (Self, Self) {
+    pub(crate) fn cut(self, yes: Self) -> (Self, Self) {
         match (self, yes) {
             (Self::Values(left), Self::Values(taken)) => {
                 (Self::Values(left & taken), Self::Values(left & !taken))

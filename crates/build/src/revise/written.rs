@@ -17,10 +17,12 @@ use super::opened::parted;
 use super::weighed::Weighed;
 use super::{Revised, Revising};
 use crate::exact::Solver;
+use crate::goals::Sum;
 use crate::ground::{Ground, Plan};
 use crate::heap::Asking;
 use crate::offer::Candidate;
 use crate::settle;
+use crate::tally::Tally;
 
 /// Writes the result down.
 pub(super) struct Writing<'a> {
@@ -152,11 +154,18 @@ impl Writing<'_> {
             open.push((couplet.yes.clone(), yes, steps + 1));
             open.push((couplet.no.clone(), no, steps + 1));
         }
-        let total = ground.scale.share(ground.goals.effort(walked.0));
+        let tally = (!ground.scale.exact).then(|| Tally::of(&ground, &ground.root(), key, 1));
+        let (total, mean_steps) = match tally {
+            Some(tally) => (tally.share(Sum::Effort), tally.mean_steps(&ground)),
+            None => (
+                ground.scale.share(ground.goals.effort(walked.0)),
+                ground.scale.mean(walked.1, ground.total_flow()),
+            ),
+        };
         Claim {
             total,
             lower_bound: Share::zero(),
-            mean_steps: ground.scale.mean(walked.1, ground.total_flow()),
+            mean_steps,
             longest: walked.2,
             stopped: Some(if ground.scale.exact { Stopped::Budget } else { Stopped::Overflow }),
             heaps,

@@ -6,12 +6,12 @@
 
 use std::collections::BTreeSet;
 
-use num_traits::{CheckedAdd, CheckedMul};
 use spinney_model::{
     Character, Claim, Code, Finding, Goal, Place, Reached, Share, TaxonIx, Wishes,
 };
 
 use super::aims;
+use crate::amount::Amount;
 use crate::seen::Seen;
 use crate::sentence::{all, number};
 
@@ -101,12 +101,12 @@ pub(super) fn in_words(goal: Goal, value: Share) -> String {
     }
 }
 
-/// What the key reaches of an aim; None: it cannot be counted exactly.
+/// What the key reaches of an aim; None: it cannot be counted.
 fn value(seen: &Seen<'_>, goal: Goal) -> Option<(Share, Option<Share>)> {
     let whole = |count: usize| Share::from_integer(count as i128);
     let alone = |value: Share| (value, None);
     match goal {
-        Goal::LeastEffort => seen.walked.effort.map(|effort| alone(effort.total)),
+        Goal::LeastEffort => seen.walked.effort.as_ref()?.total.said().map(alone),
         Goal::ShortestLongestPath => Some(alone(whole(seen.tree.longest() as usize))),
         Goal::MostRightEnds => sum(seen, aims::misreading).map(alone),
         Goal::FewestRulers => {
@@ -122,33 +122,32 @@ fn value(seen: &Seen<'_>, goal: Goal) -> Option<(Share, Option<Share>)> {
         Goal::EvenTeaching => {
             let new = new_words(seen)?;
             let most = new.iter().copied().max().unwrap_or(0);
-            let mut met = Share::from_integer(0);
+            let mut met = Amount::zero();
             for couplet in &seen.tree.order {
-                let new = whole(new[*couplet]);
-                met = met.checked_add(&flow(seen, *couplet)?.checked_mul(&new)?)?;
+                met = met.plus(&flow(seen, *couplet)?.times(whole(new[*couplet])));
             }
-            Some((whole(most), Some(met)))
+            Some((whole(most), Some(met.said()?)))
         }
     }
 }
 
 /// Adds up over all finds what a question counts for each.
 fn sum(seen: &Seen<'_>, of: impl Fn(&Character, TaxonIx) -> i128) -> Option<Share> {
-    let mut sum = Share::from_integer(0);
+    let mut sum = Amount::zero();
     for &couplet in &seen.tree.order {
         let character = seen.matrix.character(seen.questions[couplet]?.character);
         for visit in &seen.walked.visits[couplet] {
             let counts = Share::from_integer(of(character, visit.taxon));
-            sum = sum.checked_add(&visit.flow?.checked_mul(&counts)?)?;
+            sum = sum.plus(&visit.flow.as_ref()?.times(counts));
         }
     }
-    Some(sum)
+    sum.said()
 }
 
-fn flow(seen: &Seen<'_>, couplet: usize) -> Option<Share> {
-    let mut flow = Share::from_integer(0);
+fn flow(seen: &Seen<'_>, couplet: usize) -> Option<Amount> {
+    let mut flow = Amount::zero();
     for visit in &seen.walked.visits[couplet] {
-        flow = flow.checked_add(&visit.flow?)?;
+        flow = flow.plus(visit.flow.as_ref()?);
     }
     Some(flow)
 }

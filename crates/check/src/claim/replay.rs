@@ -23,12 +23,9 @@ pub(super) use front::Part;
 use front::{Front, Measure, Measures};
 use node::{Node, Split};
 
-/// Nodes that are looked at.
-const MOST_NODES: usize = 20_000;
-
-/// How often a kind is asked a question, or two measures are put together: what bounds the time
-/// where nodes are large.
-const MOST_WORK: usize = 4_000_000;
+/// How often a kind is asked a question, or two measures are put together, for every node that
+/// may be looked at: what bounds the time where nodes are large.
+const WORK_A_NODE: usize = 200;
 
 /// More kinds than this are no small table: the number of nodes doubles with a kind.
 const MOST_KINDS: usize = 40;
@@ -57,6 +54,7 @@ pub(super) fn replay(seen: &Seen<'_>, claim: &Claim) -> Replayed {
         order: &claim.wishes.order,
         measures: Measures::of(seen.matrix, &parts),
         seen: BTreeMap::new(),
+        most_nodes: seen.settings.replay_nodes,
         work: 0,
     };
     let front = search.with_kept(&root, 0, claim.wishes.kept.as_deref());
@@ -74,6 +72,7 @@ struct Search<'a> {
     measures: Measures<'a>,
     /// What is best below a node, by the node and the words that were met before it.
     seen: BTreeMap<(Node, u128), Rc<Front>>,
+    most_nodes: usize,
     work: usize,
 }
 
@@ -96,7 +95,7 @@ impl Search<'_> {
         if let Some(known) = self.seen.get(&name) {
             return Some(Rc::clone(known));
         }
-        if self.seen.len() >= MOST_NODES {
+        if self.seen.len() >= self.most_nodes {
             return None;
         }
         let asks = self.admissible(node)?;
@@ -119,7 +118,7 @@ impl Search<'_> {
     /// None: there is no work left.
     fn spend(&mut self, work: usize) -> Option<()> {
         self.work += work;
-        (self.work <= MOST_WORK).then_some(())
+        (self.work <= self.most_nodes.saturating_mul(WORK_A_NODE)).then_some(())
     }
 
     /// Every question that the wishes allow here (sections 3 to 5); none: an end. The first

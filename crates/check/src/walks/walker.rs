@@ -3,11 +3,11 @@
 use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 
-use num_traits::{CheckedAdd, CheckedMul};
 use spinney_model::{Answer, CharacterIx, Share, Step, TaxonIx, Value, Walk};
 
 use super::live::Live;
 use super::{Cause, Effort, Named, Stray, Visit, Walked};
+use crate::amount::Amount;
 use crate::claim::steps;
 use crate::question::Question;
 use crate::tree::{ANSWERS, To, Tree};
@@ -19,7 +19,7 @@ const MOST_FORMS: usize = 5_000;
 /// A form of a kind on its way.
 pub(super) struct Form {
     taken: Taken,
-    flow: Option<Share>,
+    flow: Option<Amount>,
     /// Where it left the side on which its name stands; several places where forms met.
     strays: BTreeSet<(usize, Answer)>,
     doubtful: bool,
@@ -45,6 +45,8 @@ pub(super) struct Walker<'a, 'm, 'k> {
     /// Where ways ended: the last step, and whether at an end that names the kind.
     pub(super) came_out: Vec<(usize, bool)>,
     pub(super) under_way: UnderWay,
+    /// The effort of this kind: its fractions stay short until all kinds are added up.
+    pub(super) effort: Option<Effort>,
 }
 
 impl Walker<'_, '_, '_> {
@@ -52,7 +54,7 @@ impl Walker<'_, '_, '_> {
         let weight = self.values.matrix.taxon(self.taxon).weight;
         let start = Form {
             taken: Taken::new(),
-            flow: Some(weight),
+            flow: Some(Amount::Short(weight)),
             strays: BTreeSet::new(),
             doubtful: false,
             trail: None,
@@ -62,7 +64,7 @@ impl Walker<'_, '_, '_> {
         while let Some(((rank, _), form)) = self.under_way.pop_first() {
             if budget == 0 || forms == MOST_FORMS.max(self.tree.order.len()) {
                 self.walked.unfinished.insert(self.taxon);
-                self.walked.effort = None;
+                self.effort = None;
                 break;
             }
             budget -= 1;
@@ -91,8 +93,8 @@ impl Walker<'_, '_, '_> {
             && asked.is_some_and(|asked| {
                 goes != [true, true] || !self.values.is_range(self.taxon, asked.character)
             });
-        let flow = form.flow.filter(|_| allowed);
-        self.add_effort(couplet, flow);
+        let flow = form.flow.clone().filter(|_| allowed);
+        self.add_effort(couplet, flow.as_ref());
         for (side, answer) in sides.into_iter().zip(ANSWERS) {
             let doubtful = form.doubtful || (guessed && goes == [true, true]);
             let next = match (side, asked) {
@@ -102,7 +104,7 @@ impl Walker<'_, '_, '_> {
                 }
                 _ => Form {
                     taken: form.taken.clone(),
-                    flow: form.flow.filter(|_| !guessed || goes != [true, true]),
+                    flow: form.flow.clone().filter(|_| !guessed || goes != [true, true]),
                     strays: form.strays.clone(),
                     doubtful,
                     trail: form.trail,
@@ -134,8 +136,8 @@ impl Walker<'_, '_, '_> {
             Some(left) => self.values.share(self.taxon, character, left),
         };
         let after = self.values.share(self.taxon, character, kept);
-        let flow = match (form.flow, before, after) {
-            (Some(flow), Some(before), Some(after)) => flow.checked_mul(&(after / before)),
+        let flow = match (&form.flow, before, after) {
+            (Some(flow), Some(before), Some(after)) => Some(flow.narrowed(before, after)),
             _ => None,
         };
         let mut taken: Taken =
@@ -230,8 +232,8 @@ impl Walker<'_, '_, '_> {
             }
             Entry::Occupied(mut place) => {
                 let met = place.get_mut();
-                met.flow = match (met.flow, form.flow) {
-                    (Some(a), Some(b)) => a.checked_add(&b),
+                met.flow = match (&met.flow, &form.flow) {
+                    (Some(a), Some(b)) => Some(a.plus(b)),
                     _ => None,
                 };
                 met.doubtful &= form.doubtful;
@@ -270,15 +272,13 @@ impl Walker<'_, '_, '_> {
         }
     }
 
-    fn add_effort(&mut self, couplet: usize, flow: Option<Share>) {
+    fn add_effort(&mut self, couplet: usize, flow: Option<&Amount>) {
         let asked = self.questions[couplet].map(|asked| asked.character);
         let cost = asked.map_or(1, |at| steps(self.values.matrix.character(at)));
-        self.walked.effort = self.walked.effort.zip(flow).and_then(|(effort, flow)| {
-            let cost = flow.checked_mul(&Share::from_integer(cost))?;
-            Some(Effort {
-                total: effort.total.checked_add(&cost)?,
-                steps: effort.steps.checked_add(&flow)?,
-            })
+        let before = self.effort.take();
+        self.effort = before.zip(flow).map(|(effort, flow)| Effort {
+            total: effort.total.plus(&flow.times(Share::from_integer(cost))),
+            steps: effort.steps.plus(flow),
         });
     }
 

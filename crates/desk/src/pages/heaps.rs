@@ -197,7 +197,7 @@ fn table_top(top: &Top<'_>) -> Markup {
         (Some(Side::No), "no", "heaps-no"),
     ];
     html! {
-        div.question {
+        div.asked-now {
             h2 #asked dir="auto" { (words) }
             form method="post" action="/do/take-out" {
                 (top.where_fields())

@@ -19,7 +19,7 @@ mod wishes;
 use std::sync::Arc;
 
 use maud::{Markup, html};
-use spinney_model::{Couplet, Finding, Fork, KeyId, Place, Reasons};
+use spinney_model::{Couplet, Finding, Fork, KeyId, Place};
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
@@ -58,6 +58,9 @@ pub(super) struct Keyed {
     pub(super) collection: Collection,
     pub(super) laid: Arc<Laid>,
     pub(super) made: Arc<Made>,
+    /// The key as the machine would finish it, with what every other question would cost: where
+    /// a question is open.
+    pub(super) explained: Option<Arc<Made>>,
     /// The question that is open to be changed.
     pub(super) open: Option<Fork>,
     pub(super) as_tree: bool,
@@ -71,12 +74,14 @@ impl Keyed {
         let made = desk.worked.made(&desk.history.now, id)?;
         let request = asked.request;
         let opened = request.query.iter().any(|(name, _)| name == "open");
+        let explained = opened.then(|| desk.worked.explained(&desk.history.now, id)).flatten();
         Some(Self {
             t: asked.tongue,
             id,
             collection: desk.history.now.clone(),
             laid,
             made,
+            explained,
             open: opened.then(|| way(request.asked("open"))),
             as_tree: request.asked("as") == "tree",
         })
@@ -114,10 +119,6 @@ impl Keyed {
             input type="hidden" name="at" value=(letters(at));
             input type="hidden" name="back" value=(self.address(Some(at)));
         }
-    }
-
-    pub(super) fn reasons(&self, couplet: &Couplet) -> Option<&Reasons> {
-        self.made.reasons.iter().find(|reasons| reasons.couplet == couplet.number)
     }
 
     /// What was found at one question.

@@ -61,6 +61,7 @@ fn key(matrix: &Matrix, one: &Forgiving) -> KeyShape {
         proved: one.stopped.is_none(),
         stopped: one.stopped.map(|stopped| match stopped {
             Stopped::Budget => "budget",
+            Stopped::Memory => "memory",
             Stopped::Overflow => "overflow",
         }),
         both_ways: one.both_ways.iter().map(|place| self::place(matrix, place)).collect(),

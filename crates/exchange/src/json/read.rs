@@ -114,6 +114,7 @@ pub fn read_claim(
     let stopped = match (proof.optimal, proof.stopped.as_deref()) {
         (true, _) => None,
         (false, Some("overflow")) => Some(Stopped::Overflow),
+        (false, Some("memory")) => Some(Stopped::Memory),
         (false, _) => Some(Stopped::Budget),
     };
     let kept = report.kept_price.map(|kept| kept_price(kept, matrix)).transpose()?;

@@ -91,6 +91,7 @@ pub fn revised(revised: &Revised<'_>) -> String {
         proved: revision.stopped.is_none(),
         stopped: revision.stopped.map(|stopped| match stopped {
             Stopped::Budget => "budget",
+            Stopped::Memory => "memory",
             Stopped::Overflow => "overflow",
         }),
         heaps: revision.heaps,

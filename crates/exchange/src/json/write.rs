@@ -133,6 +133,7 @@ fn cost(effort: Effort) -> shape::Cost {
 fn proof(claim: &Claim) -> shape::Proof {
     let stopped = claim.stopped.map(|stopped| match stopped {
         Stopped::Budget => "budget",
+        Stopped::Memory => "memory",
         Stopped::Overflow => "overflow",
     });
     shape::Proof {

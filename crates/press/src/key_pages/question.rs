@@ -6,6 +6,7 @@ use spinney_model::{Couplet, Destination, Key, Wording};
 
 use super::{cautions, end};
 use crate::drawing;
+use crate::second_look;
 use crate::setting::Setting;
 use crate::sheet::ink::{Dash, Ink, Pen, Style};
 use crate::sheet::{Group, Piece, Role};
@@ -15,14 +16,32 @@ const BETWEEN: f64 = 6.0;
 /// Height of a tab and of the line beside it, in mm.
 const ROW: f64 = 7.0;
 
-/// A question with its two ways on, never to be broken over pages.
-pub(super) fn piece(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
+/// A question with its two ways on, never to be broken over pages; with its second look if that
+/// is wanted.
+pub(super) fn piece(setting: &Setting, couplet: &Couplet, look: bool, wide: f64) -> Piece {
     let mut whole = head(setting, couplet, wide);
+    if look && let Some(line) = second_look(setting, couplet, wide - 13.0) {
+        let y = whole.h + 0.5;
+        whole = whole.with(13.0, y, line);
+    }
     if let Some(line) = cautions::line(setting, couplet.number, wide - 13.0) {
         let y = whole.h + 1.0;
         whole = whole.with(13.0, y, line);
     }
     whole.then(2.0, ways(setting, couplet, wide)).grouped(Group::Section)
+}
+
+/// What else is to be seen on yes: two looks where they fit into a line, else one.
+fn second_look(setting: &Setting, couplet: &Couplet, wide: f64) -> Option<Piece> {
+    let style = Style::SMALL.inked(Ink::Soft);
+    let one_line = setting.block("Also", style, wide).height;
+    let block = |most| {
+        let words = second_look::line(setting.booklet, couplet, most)?;
+        Some(setting.block(&words, style, wide))
+    };
+    let both = block(2)?;
+    let block = if both.height > 1.5 * one_line { block(1)? } else { both };
+    Some(Piece::text(block.at_most(&setting.faces, 2), Role::Paragraph))
 }
 
 fn head(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {

@@ -12,8 +12,9 @@ const BETWEEN: f64 = 8.0;
 /// The gap between two words, in mm.
 const GAP: f64 = 2.5;
 
-/// Puts the word list, if the key uses any word of the list.
-pub(super) fn put(setting: &Setting, flow: &mut Flow) {
+/// Puts the word list, if the key uses any word of the list. Whether it says what words must not
+/// be confused with, for which there is not always room.
+pub(super) fn put(setting: &Setting, flow: &mut Flow) -> bool {
     let entries = glossary::words_used(setting.booklet);
     let column = (flow.wide() - BETWEEN) / 2.0;
     let set = |style: Style| -> Vec<Piece> {
@@ -28,7 +29,8 @@ pub(super) fn put(setting: &Setting, flow: &mut Flow) {
     // Nor is one for the look-alikes only: every copy would be a sheet of paper more.
     let left = flow.room() - 24.0;
     if !fewer && high(&pieces) <= left {
-        return place(flow, setting, pieces, column);
+        place(flow, setting, pieces, column);
+        return true;
     }
     let bare: Vec<_> = entries
         .iter()
@@ -37,10 +39,12 @@ pub(super) fn put(setting: &Setting, flow: &mut Flow) {
             piece(setting, &entry, column, Style::SMALL)
         })
         .collect();
-    if high(&pieces) > left && high(&bare) <= left {
+    let whole = high(&pieces) <= left || high(&bare) > left;
+    if !whole {
         pieces = bare;
     }
     place(flow, setting, pieces, column);
+    whole
 }
 
 fn place(flow: &mut Flow, setting: &Setting, pieces: Vec<Piece>, column: f64) {

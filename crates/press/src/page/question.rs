@@ -6,6 +6,7 @@
 use spinney_model::Wording;
 
 use crate::Booklet;
+use crate::second_look;
 
 use super::ending::ending_name;
 use super::escape::escaped;
@@ -28,6 +29,9 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
          <h2 tabindex=\"-1\"><span class=\"number\">Question {number}</span> {asks}</h2>\n",
         question.id
     );
+    if let Some(line) = second_look::line(booklet, question.couplet, 2) {
+        html += &format!("<p class=\"also\">{}</p>\n", escaped(&line));
+    }
     html += &before_touching(booklet, tree, ix);
     html += &format!("<div class=\"answers{}\">\n", if leads { " leads" } else { "" });
     html += &answer(booklet, tree, "yes", &yes, question.yes);

@@ -7,8 +7,8 @@
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 
-pub use rustybuzz::ttf_parser::OutlineBuilder;
 use rustybuzz::ttf_parser::GlyphId;
+pub use rustybuzz::ttf_parser::OutlineBuilder;
 use rustybuzz::{Direction, Face, Script, ShapePlan, UnicodeBuffer};
 
 /// The unaltered font files, as the press embeds them.

@@ -8,7 +8,7 @@ use spinney_model::{
     Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, Key, Matrix, Quantity,
     Scale, Scene, StateIx, Taxon, TaxonIx, Unit, Value, Wording,
 };
-use spinney_press::{Booklet, Picture, Stamp, wording};
+use spinney_press::{Booklet, Picture, SecondLooks, Stamp, wording};
 
 /// A booklet with everything in it that it borrows.
 pub(crate) struct Hedge {
@@ -17,12 +17,15 @@ pub(crate) struct Hedge {
     pub(crate) pictures: BTreeMap<String, Picture>,
 }
 
+const NO_LOOKS: &SecondLooks = &SecondLooks::new();
+
 impl Hedge {
     pub(crate) fn booklet(&self, stamp: Stamp) -> Booklet<'_> {
         Booklet {
             matrix: &self.matrix,
             key: &self.key,
             walks: &[],
+            second_looks: NO_LOOKS,
             stamp,
             date: Some("25 November 2026"),
             pictures: &self.pictures,

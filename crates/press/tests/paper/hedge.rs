@@ -8,7 +8,7 @@ use spinney_model::{
     Answer, Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, Key, Matrix,
     Scale, Scene, StateIx, Step, Taxon, TaxonIx, Value, Walk, Wording,
 };
-use spinney_press::{Booklet, Picture, Stamp};
+use spinney_press::{Booklet, Picture, SecondLooks, Stamp};
 
 /// Kinds, sentences, cautions.
 const KINDS: [(&str, &str, &str); 12] = [
@@ -74,12 +74,15 @@ pub(crate) struct Walked {
     pub(crate) pictures: BTreeMap<String, Picture>,
 }
 
+const NO_LOOKS: &SecondLooks = &SecondLooks::new();
+
 impl Walked {
     pub(crate) fn booklet(&self, stamp: Stamp) -> Booklet<'_> {
         Booklet {
             matrix: &self.matrix,
             key: &self.key,
             walks: &self.walks,
+            second_looks: NO_LOOKS,
             stamp,
             date: Some("25 November 2026"),
             pictures: &self.pictures,

@@ -8,4 +8,5 @@ mod boxes;
 mod hedge;
 mod hostile;
 mod look;
+mod second_look;
 mod words;

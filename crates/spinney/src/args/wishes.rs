@@ -14,15 +14,8 @@ pub(crate) struct Wishes {
     /// Keep these first questions: a beginning of a key in words, open ends left as `?`.
     #[arg(long, value_name = "FILE")]
     pub(crate) keep: Option<PathBuf>,
-    /// What is in the hand. Only what can be seen on it is asked; says what drops out.
-    #[arg(long, value_name = "FORM", value_enum)]
-    pub(crate) hand: Option<Hand>,
-    /// The season. Only what can be seen then is asked; says what drops out.
-    #[arg(long, value_enum)]
-    pub(crate) season: Option<Season>,
-    /// Never ask about these columns (commas between, or several times).
-    #[arg(long, value_name = "COLUMNS")]
-    pub(crate) never: Vec<String>,
+    #[command(flatten)]
+    pub(crate) seen: Seen,
     /// Ask about these columns first, in this order, wherever they can be asked.
     #[arg(long, value_name = "COLUMNS")]
     pub(crate) order: Vec<String>,
@@ -38,6 +31,36 @@ pub(crate) struct Wishes {
     /// How many heaps may be taken apart before the best key so far is given.
     #[arg(long, value_name = "HEAPS", default_value_t = spinney_build::Budget::default().heaps)]
     pub(crate) budget: u64,
+    /// How much memory the search may take, in MiB. Where it is used up, the best key so far is
+    /// given.
+    #[arg(
+        long,
+        value_name = "MIB",
+        default_value_t = spinney_build::USUAL_MEMORY,
+        value_parser = clap::value_parser!(u64).range(1..=1 << 20)
+    )]
+    pub(crate) memory: u64,
+}
+
+impl Wishes {
+    /// How much the search may do, and how much it may hold.
+    pub(crate) fn limits(&self) -> (u64, u64) {
+        (self.budget, self.memory)
+    }
+}
+
+/// What can be asked at all.
+#[derive(Args, Debug)]
+pub(crate) struct Seen {
+    /// What is in the hand. Only what can be seen on it is asked; says what drops out.
+    #[arg(long, value_name = "FORM", value_enum)]
+    pub(crate) hand: Option<Hand>,
+    /// The season. Only what can be seen then is asked; says what drops out.
+    #[arg(long, value_enum)]
+    pub(crate) season: Option<Season>,
+    /// Never ask about these columns (commas between, or several times).
+    #[arg(long, value_name = "COLUMNS")]
+    pub(crate) never: Vec<String>,
 }
 
 /// What is in the hand.

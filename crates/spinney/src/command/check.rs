@@ -7,7 +7,7 @@ use spinney_check::Report;
 use spinney_exchange::link::{self, Link, Links};
 use spinney_exchange::{json, key_text};
 use spinney_model::{Claim, Code, Finding, Key, Matrix, Place};
-use spinney_press::{Booklet, Stamp, wording};
+use spinney_press::{Booklet, SecondLooks, Stamp, wording};
 
 use crate::args::{Check, Format};
 use crate::command::key::{add_new, fine};
@@ -63,6 +63,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
             matrix,
             key: &given.key,
             walks: &opinion.walks,
+            second_looks: &SecondLooks::new(),
             stamp: stamp(args.pupils, &opinion),
             date: Some(&date),
             pictures: &opened.pictures,

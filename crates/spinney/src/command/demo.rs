@@ -9,7 +9,7 @@ use spinney_check::Settings;
 use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text, table};
 use spinney_model::{Finding, Matrix};
-use spinney_press::Booklet;
+use spinney_press::{Booklet, SecondLooks};
 
 use crate::args::{Demo, Paper};
 use crate::command::key::{add_new, fine};
@@ -80,15 +80,22 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
     let (matrix, mut findings) = read(outing, name)?;
     let wishes = spinney_model::Wishes::default();
     let budget = Budget::default();
-    let (mut search, built) = command::find(&matrix, &wishes, budget.heaps, &mut findings);
+    let (mut search, built) = command::find(
+        &matrix,
+        &wishes,
+        (budget.heaps, spinney_build::USUAL_MEMORY),
+        &mut findings,
+    );
     let settings = Settings::default();
     command::look_at_table(&matrix, &settings, &mut findings);
     let opinion = spinney_check::check(&matrix, &built.key, Some(&built.claim), &settings);
     add_new(&mut findings, &opinion.findings);
+    let looks = search.second_looks(&built.key);
     let booklet = Booklet {
         matrix: &matrix,
         key: &built.key,
         walks: &opinion.walks,
+        second_looks: &looks,
         stamp: check::stamp(false, &opinion),
         date: Some(date),
         pictures: &BTreeMap::new(),
@@ -142,6 +149,7 @@ fn second_opinion(
         matrix: &matrix,
         key: &given.key,
         walks: &opinion.walks,
+        second_looks: &SecondLooks::new(),
         stamp: check::stamp(true, &opinion),
         date: Some(date),
         pictures: &BTreeMap::new(),

@@ -20,7 +20,8 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
     let mut findings = opened.findings;
     let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;
     findings.extend(more);
-    let (mut search, built) = command::find(matrix, &wishes, args.wishes.budget, &mut findings);
+    let (mut search, built) =
+        command::find(matrix, &wishes, args.wishes.limits(), &mut findings);
     let budget = Budget { heaps: args.wishes.budget };
     let mut reasons = search.explain(&built.key, budget);
     let best = search.best_keys(args.keys, budget);
@@ -91,11 +92,11 @@ fn next_best(ink: &Ink, matrix: &Matrix, best: &BestKeys) -> String {
     for (place, (key, effort)) in best.keys.iter().enumerate().skip(1) {
         let mut key = key.clone();
         wording::put_words(&mut key, matrix);
-        let more = *effort - best.keys[0].1;
+        let more = report::less(*effort, best.keys[0].1);
         let more = if more == Share::from_integer(0) {
             "as good as the best".to_owned()
         } else {
-            format!("{} more a find", report::counted(more / all, 2, "step"))
+            format!("{} more a find", report::counted(report::each(more, all), 2, "step"))
         };
         let title = format!("Key {} of those that make other heaps: {more}", place + 1);
         let _ = write!(text, "\n{}\n{}", ink.bold(&title), key_text::write(&key, matrix));
@@ -205,7 +206,7 @@ fn alternative_in_words(matrix: &Matrix, other: &Alternative) -> String {
     let question = wording::question(matrix, &other.ask);
     let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
     let size = if other.extra < zero { -other.extra } else { other.extra };
-    let steps = report::counted(size / all, 2, "step");
+    let steps = report::counted(report::each(size, all), 2, "step");
     let cost = match (other.extra.cmp(&zero), other.exact) {
         (Ordering::Equal, true) => "costs the same".to_owned(),
         (Ordering::Less, true) => format!("saves {steps} a find"),

@@ -17,7 +17,7 @@ use crate::{collection, terminal};
 pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
     let opened = collection::open(&args.table)?;
     let (matrix, findings) = (&opened.matrix, opened.findings);
-    let wishes = wishes::what_can_be_asked(matrix, args.hand, args.season, &args.never)?;
+    let wishes = wishes::what_can_be_asked(matrix, &args.seen)?;
     let budget = Budget { heaps: args.budget };
     let mut forgiving = spinney_build::forgive(matrix, &wishes, args.places, budget);
     for one in &mut forgiving.keys {

@@ -5,7 +5,7 @@ use std::fmt::Write;
 use spinney_check::Replay;
 use spinney_exchange::{json, key_text};
 use spinney_model::{Finding, Severity};
-use spinney_press::{Booklet, Stamp};
+use spinney_press::{Booklet, SecondLooks, Stamp};
 
 use crate::args::{Format, Key};
 use crate::failure::Failure;
@@ -19,7 +19,13 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     let mut findings = opened.findings;
     let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;
     findings.extend(more);
-    let (_, built) = command::find(matrix, &wishes, args.wishes.budget, &mut findings);
+    let (search, built) = command::find(matrix, &wishes, args.wishes.limits(), &mut findings);
+    let looks = match args.sheets.out {
+        Some(_) => search.second_looks(&built.key),
+        None => SecondLooks::new(),
+    };
+    // What a search of a large table remembers would be in the way from here on.
+    drop(search);
     let settings = command::settings(&args.answer, false);
     command::look_at_table(matrix, &settings, &mut findings);
     let opinion = spinney_check::check(matrix, &built.key, Some(&built.claim), &settings);
@@ -43,6 +49,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
             matrix,
             key: &built.key,
             walks: &opinion.walks,
+            second_looks: &looks,
             stamp,
             date: Some(&date),
             pictures: &opened.pictures,

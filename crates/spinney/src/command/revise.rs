@@ -7,8 +7,8 @@ use spinney_build::{Budget, Revised, Revising};
 use spinney_check::Report;
 use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text};
-use spinney_model::{Code, Finding, Key, Matrix, Wishes, Wording};
-use spinney_press::{Booklet, Stamp, wording};
+use spinney_model::{Code, Finding, Key, Matrix, Wording};
+use spinney_press::{Booklet, SecondLooks, Stamp, wording};
 
 use crate::args::{Format, Revise};
 use crate::command::check::{drop_echoes, read};
@@ -26,11 +26,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
     let (old, old_findings) = old_key(args, matrix)?;
-    let wishes = Wishes {
-        hand: args.hand.map(crate::args::Hand::seen_on),
-        season: args.season.map(crate::args::Season::season),
-        ..Wishes::default()
-    };
+    let wishes = command::wishes::what_can_be_asked(matrix, &args.seen)?;
     let settings = Revising { loss: args.loss, budget: Budget { heaps: args.budget } };
     let mut revised = spinney_build::revise(matrix, &old, &wishes, settings);
     let key = &mut revised.revision.key;
@@ -48,6 +44,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
                 matrix,
                 key,
                 walks: &opinion.walks,
+                second_looks: &SecondLooks::new(),
                 stamp: if opinion.broken_as_a_tree() { Stamp::Draft } else { Stamp::None },
                 date: Some(&date),
                 pictures: &opened.pictures,

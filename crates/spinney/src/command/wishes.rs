@@ -20,15 +20,8 @@ pub(crate) fn read(
     matrix: &Matrix,
 ) -> Result<(Wishes, Vec<Finding>), Failure> {
     let (kept, findings) = kept(args, matrix)?;
-    let mut wishes = Wishes {
-        kept,
-        hand: args.hand.map(args::Hand::seen_on),
-        season: args.season.map(args::Season::season),
-        ..Wishes::default()
-    };
-    for name in args.never.iter().flat_map(|list| names(list)) {
-        wishes.never.insert(character(matrix, &name)?);
-    }
+    let mut wishes = what_can_be_asked(matrix, &args.seen)?;
+    wishes.kept = kept;
     for name in args.order.iter().flat_map(|list| names(list)) {
         wishes.order.push(character(matrix, &name)?);
     }
@@ -57,18 +50,13 @@ pub(crate) fn read(
 }
 
 /// Wishes that only say what can be asked at all.
-pub(crate) fn what_can_be_asked(
-    matrix: &Matrix,
-    hand: Option<args::Hand>,
-    season: Option<args::Season>,
-    never: &[String],
-) -> Result<Wishes, Failure> {
+pub(crate) fn what_can_be_asked(matrix: &Matrix, seen: &args::Seen) -> Result<Wishes, Failure> {
     let mut wishes = Wishes {
-        hand: hand.map(args::Hand::seen_on),
-        season: season.map(args::Season::season),
+        hand: seen.hand.map(args::Hand::seen_on),
+        season: seen.season.map(args::Season::season),
         ..Wishes::default()
     };
-    for name in never.iter().flat_map(|list| names(list)) {
+    for name in seen.never.iter().flat_map(|list| names(list)) {
         wishes.never.insert(character(matrix, &name)?);
     }
     Ok(wishes)

@@ -55,6 +55,10 @@ fn proof(revision: &Revision) -> String {
              --budget goes on.",
             revision.heaps,
         ),
+        Some(Stopped::Memory) => format!(
+            "Not proved: after {} heaps nothing more could be remembered; fewer changes may do.",
+            revision.heaps,
+        ),
         Some(Stopped::Overflow) => "Not proved: the counts in this table need larger numbers \
              than exact arithmetic has here. Write rounder counts, or fill in unknown cells."
             .to_owned(),

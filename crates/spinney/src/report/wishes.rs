@@ -47,7 +47,7 @@ fn goal(reached: &Reached, matrix: &Matrix, sure: bool) -> Option<String> {
         }
         Goal::EvenTeaching => {
             let most = counted(value, 0, "new word");
-            let met = reached.then.unwrap_or(zero) / all(matrix);
+            let met = super::each(reached.then.unwrap_or(zero), all(matrix));
             let met = counted(met, 1, "new word");
             format!("At most {most} on any question, and {met} a find in all{best}.")
         }
@@ -56,7 +56,7 @@ fn goal(reached: &Reached, matrix: &Matrix, sure: bool) -> Option<String> {
         }
         Goal::FewestRulers if value == zero => "Nobody needs a ruler.".to_owned(),
         Goal::FewestRulers => {
-            let each = counted(value / all(matrix), 2, "time");
+            let each = counted(super::each(value, all(matrix)), 2, "time");
             format!("A ruler is needed {each} a find{best}.")
         }
     })
@@ -70,7 +70,8 @@ pub(super) fn prices(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
         push(&mut text, format_args!("{}", one(price, claim, matrix)));
     }
     if claim.prices.len() > 1 {
-        let extra = (claim.total - kept.free_total) / all(matrix);
+        let extra = super::less(claim.total, kept.free_total);
+        let extra = super::each(extra, all(matrix));
         let exact = kept.free_optimal && claim.optimal();
         push(
             &mut text,
@@ -84,7 +85,7 @@ pub(super) fn prices(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
 }
 
 fn one(price: &Price, claim: &Claim, matrix: &Matrix) -> String {
-    let extra = price.extra / all(matrix);
+    let extra = super::each(price.extra, all(matrix));
     let wish = in_words(&price.wish, &claim.wishes, matrix);
     let mut sentence = format!("{wish} {}", costs(extra, price.exact));
     if !price.together.is_empty() {

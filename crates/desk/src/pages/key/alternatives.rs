@@ -1,28 +1,21 @@
 //! What could be asked instead, the cheapest first, each with its price.
 
 use maud::{Markup, html};
-use spinney_model::{Alternative, Couplet, Reasons, WishField};
+use spinney_model::{Alternative, Couplet, Reasons};
 use spinney_press::wording;
 
 use super::{Keyed, pinned};
 use crate::amounts;
 use crate::asking::fields;
-use crate::worked::{self, Made};
+use crate::worked::Made;
 
 /// So many are listed; the rest costs more than these.
 const LISTED: usize = 24;
 
+/// As people drew it, these are the prices that it would have if the machine were to finish it.
 pub(super) fn alternatives(key: &Keyed, couplet: &Couplet) -> Markup {
-    if let Some(reasons) = key.reasons(couplet) {
-        return list(key, couplet, &key.made, reasons);
-    }
-    // As people drew it: what the machine would say if it were to finish it.
-    let mut drawn = key.drawn().clone();
-    drawn.wishes.insert(WishField::Finish, "yes".to_owned());
-    let finished = worked::make(&key.collection, &key.laid, &drawn);
-    let at = key.place(couplet);
-    let found = finished.as_ref().and_then(|made| {
-        let number = made.couplet(at)?.number;
+    let found = key.explained.as_ref().and_then(|made| {
+        let number = made.couplet(key.place(couplet))?.number;
         Some((made, made.reasons.iter().find(|reasons| reasons.couplet == number)?))
     });
     match found {

@@ -75,22 +75,24 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
     let wished = claim.wishes != spinney_model::Wishes::default();
     let sentence = match (claim.stopped, &key.made.opinion.replay, wished) {
         (Some(Stopped::Overflow), ..) => t.say("key-too-fine"),
-        (Some(Stopped::Budget), ..) => {
+        (Some(Stopped::Budget | Stopped::Memory), ..) => {
             let least = one_decimal(a_find(matrix, claim.lower_bound));
             t.with("key-not-sure", &[("least", &least)])
         }
         (None, Replay::Confirmed { .. }, false) => t.say("key-best"),
         (None, Replay::Confirmed { .. }, true) => t.say("key-best-wished"),
         (None, Replay::Contradicted { .. }, _) => t.say("key-contradicted"),
-        (None, _, _) => t.say("key-best-alone"),
+        (None, _, _) if key.made.looked_long => t.say("key-best-alone"),
+        (None, _, _) => t.say("key-best-so-far-alone"),
     };
-    let looking = claim.stopped == Some(Stopped::Budget);
+    let unasked = claim.optimal() && matches!(key.made.opinion.replay, Replay::TooLarge { .. });
+    let looking = !key.made.looked_long && (unasked || claim.stopped == Some(Stopped::Budget));
     html! {
         p.verdict.sure[claim.optimal()] { (sentence) }
         @if looking {
             form method="post" action="/do/key-look-on" {
                 input type="hidden" name="key" value=(key.id.0);
-                button #look-on { (t.say("key-look-on")) }
+                button #look-on { (t.say(if unasked { "key-ask-second" } else { "key-look-on" })) }
             }
         }
         @if let Some(kept) = &claim.kept {

@@ -113,6 +113,7 @@ fn table(t: Tongue, sides: &[Side; 2]) -> Markup {
 
 fn questions(t: Tongue, collection: &Collection, made: &Made) -> Markup {
     html! {
+        @if made.key.couplets.is_empty() { p.quiet { (t.say("key-no-question")) } }
         ol.short {
             @for couplet in &made.key.couplets {
                 li value=(couplet.number) {

@@ -57,7 +57,10 @@ fn question(desk: &mut Desk, asked: &Form<'_>) -> Result<(Keyed, Fork), Refused>
     }
     let collection = desk.history.now.clone();
     let t = asked.tongue;
-    Ok((Keyed { t, id, collection, laid, made, open: None, as_tree: false }, at))
+    Ok((
+        Keyed { t, id, collection, laid, made, explained: None, open: None, as_tree: false },
+        at,
+    ))
 }
 
 fn words(asked: &Form<'_>) -> Result<String, Refused> {

@@ -22,6 +22,7 @@ fn one(key: &Keyed, couplet: &Couplet) -> Markup {
     html! {
         li.asked.open[key.is_open(couplet)] id={"q" (number)} {
             (heading(key, couplet))
+            (change(key, couplet))
             (leads(key, couplet))
             (about(key, couplet))
         }
@@ -67,20 +68,14 @@ pub(super) fn leads_to(key: &Keyed, to: &Destination) -> Markup {
     }
 }
 
-/// What can be said of a question, and the way to change it.
-pub(super) fn about(key: &Keyed, couplet: &Couplet) -> Markup {
-    let t = key.t;
-    let place = key.place(couplet);
+/// The way to change a question.
+pub(super) fn change(key: &Keyed, couplet: &Couplet) -> Markup {
     html! {
-        (second_look(key, couplet))
-        (frame::findings(t, &key.findings_at(couplet.number)))
-        @if key.is_open(couplet) {
-            (open::panel(key, couplet))
-        } @else {
+        @if !key.is_open(couplet) {
             p.change {
                 a.button id={"change-" (couplet.number)}
-                    href={(key.address(Some(place))) "#q" (couplet.number)} {
-                    (t.say("key-change"))
+                    href={(key.address(Some(key.place(couplet)))) "#q" (couplet.number)} {
+                    (key.t.say("key-change"))
                     span.unseen { ": " (couplet.wording.first()) }
                 }
             }
@@ -88,10 +83,19 @@ pub(super) fn about(key: &Keyed, couplet: &Couplet) -> Markup {
     }
 }
 
+/// What can be said of a question; all that can be done to it, where it is open.
+pub(super) fn about(key: &Keyed, couplet: &Couplet) -> Markup {
+    html! {
+        (second_look(key, couplet))
+        (frame::findings(key.t, &key.findings_at(couplet.number)))
+        @if key.is_open(couplet) { (open::panel(key, couplet)) }
+    }
+}
+
 /// Another question that must come to the same answer.
 fn second_look(key: &Keyed, couplet: &Couplet) -> Markup {
     let t = key.t;
-    let also = key.reasons(couplet).map_or(&[][..], |reasons| &reasons.also);
+    let also = key.made.looks.get(&couplet.number).map_or(&[][..], Vec::as_slice);
     html! {
         @if let Some((ask, opposite)) = also.first() {
             p.second-look {

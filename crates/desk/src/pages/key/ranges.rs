@@ -2,7 +2,7 @@
 //! between, and a field to move it.
 
 use maud::{Markup, html};
-use spinney_model::{Couplet, Quantity, Scale, Side, TaxonIx, Value};
+use spinney_model::{Asked, Couplet, Quantity, Scale, Side, TaxonIx, Value};
 
 use super::{Keyed, pinned};
 use crate::pages::heaps::answer_tab;
@@ -50,6 +50,10 @@ pub(super) fn ranges(key: &Keyed, couplet: &Couplet) -> Markup {
         Scale::Measure { unit, gap } => (*gap, unit.sign(), "any"),
         Scale::Counts | Scale::Words { .. } => (Quantity::ZERO, "", "1"),
     };
+    let means = match ask.yes {
+        Asked::Below(_) => "key-number-below",
+        Asked::AtLeast(_) | Asked::States(_) => "key-number",
+    };
     let bars = bars(key, couplet);
     let ends = bars.iter().filter_map(|bar| bar.range);
     let ends = ends.flat_map(|(low, high)| [low.as_f64(), high.as_f64()]);
@@ -64,7 +68,7 @@ pub(super) fn ranges(key: &Keyed, couplet: &Couplet) -> Markup {
             form method="post" action="/do/key-threshold" {
                 (key.where_fields(key.place(couplet)))
                 label for="number" {
-                    (t.say("key-number")) @if !unit.is_empty() { " (" (unit) ")" }
+                    (t.say(means)) @if !unit.is_empty() { " (" (unit) ")" }
                 }
                 input #number name="number" type="number" step=(step) inputmode="decimal" required value=(at);
                 button #move { (t.say("key-move")) }

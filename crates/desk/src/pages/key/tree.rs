@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use spinney_model::{Couplet, Destination};
 
 use super::Keyed;
-use super::questions::{about, heading, leads_to};
+use super::questions::{about, change, heading, leads_to};
 use crate::pages::heaps::answer_tab;
 
 /// Deeper than this the tree says where it goes on among the numbered questions: 40 levels are
@@ -24,6 +24,7 @@ fn knot(key: &Keyed, couplet: &Couplet, depth: usize) -> Markup {
     html! {
         div.knot.open[key.is_open(couplet)] id={"q" (couplet.number)} {
             (heading(key, couplet))
+            (change(key, couplet))
             (about(key, couplet))
         }
         ul.branches {

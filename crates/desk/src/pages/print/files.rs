@@ -31,7 +31,6 @@ fn as_json(bound: &Bound) -> String {
         effort: if made.claim.is_some() { None } else { effort },
         findings: made.findings(),
         questions_checked: Some((made.opinion.checked, made.opinion.questions)),
-        reasons: &made.reasons,
         refused: &made.refused,
         ..json::Report::of(matrix)
     })

@@ -87,7 +87,7 @@ pub(super) fn question(trying: &Trying<'_>, walk: &Walk<'_>, couplet: &Couplet) 
         div.walk {
             (head(trying, Some(back(trying))))
             h1 #asking {
-                span.step { (t.with("try-step", &[("number", &couplet.number)])) } br;
+                span.step { (t.with("try-step", &[("number", &couplet.number)])) " " }
                 span dir="auto" { (words) }
             }
             @if touch { (cautions(trying, &possible, "try-before-touch")) }
@@ -115,13 +115,15 @@ fn explained(t: Tongue, texts: &[&str]) -> Markup {
     let words = glossary::words_in(texts.iter().copied());
     html! {
         @if !words.is_empty() {
-            dl.explained aria-label=(t.say("try-words")) {
-                @for entry in &words {
-                    dt { (entry.word) }
-                    dd {
-                        (entry.plain)
-                        @if let Some(other) = entry.not_to_be_confused {
-                            " " span.quiet { (t.with("try-not-confused", &[("other", &other)])) }
+            section.explained aria-label=(t.say("try-words")) {
+                dl {
+                    @for entry in &words {
+                        dt { (entry.word) }
+                        dd {
+                            (entry.plain)
+                            @if let Some(other) = entry.not_to_be_confused {
+                                " " span.quiet { (t.with("try-not-confused", &[("other", &other)])) }
+                            }
                         }
                     }
                 }

@@ -1,0 +1,124 @@
+//! How much the search may hold at once, in bytes that are counted alike on every machine.
+//!
+//! Counted are the table laid out, what is remembered of heaps, what was thought of ahead, and
+//! the questions that heaps under way were offered. The process has a little more: a quarter of
+//! what it may take is left for the table as it was read, for the second opinion and for words.
+
+use crate::exact::{Known, Solver};
+use crate::ground::Ground;
+use crate::heap::Heap;
+use crate::offer::Candidate;
+use crate::set::Set;
+
+/// Mebibytes that the program may take unless somebody says otherwise.
+pub const USUAL_MEMORY: u64 = 512;
+
+/// Room for one search.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Room {
+    /// What may be filled, in bytes.
+    most: u64,
+    ground: u64,
+    /// What heaps under way were offered.
+    held: u64,
+    /// Whether only the most promising questions of a heap are kept where all would fill too
+    /// much.
+    trims: bool,
+}
+
+/// A map that grows holds itself twice, and is half empty after that.
+const GROWING: u64 = 3;
+
+/// Questions that every heap is offered at least, however little room there is.
+const FEWEST: usize = 8;
+
+impl Room {
+    /// The usual room, for a ground.
+    pub(crate) fn on(ground: &Ground) -> Self {
+        Self { most: share(USUAL_MEMORY, 1), ground: ground.bytes(), held: 0, trims: false }
+    }
+
+    /// What looking ahead may fill with heaps, and with fields kept for later.
+    pub(crate) fn ahead(&self) -> (u64, u64) {
+        let free = self.most.saturating_sub(self.ground);
+        (free / 4, free / 6)
+    }
+}
+
+/// Of so many mebibytes for the whole program, what one of several searches may fill.
+fn share(mebibytes: u64, searches: u64) -> u64 {
+    (mebibytes.saturating_mul(1 << 20) / 4 * 3) / searches.max(1)
+}
+
+impl Solver {
+    /// Gives the search its part of what the program may take.
+    pub(crate) fn make_room(&mut self, mebibytes: u64, searches: u64) {
+        self.room.most = share(mebibytes, searches);
+        self.room.trims = true;
+    }
+
+    /// Another ground is searched.
+    pub(crate) fn make_room_for_ground(&mut self) {
+        self.room.ground = self.ground.bytes();
+    }
+
+    /// What everything that was found fills, in bytes.
+    fn filled(&self) -> u64 {
+        let entry = size_of::<(Heap, Known)>() as u64;
+        let remembered = self.memory.len() as u64;
+        let heaps = remembered * (GROWING * entry + self.ground.layout.bytes() as u64);
+        let large = self.large.as_ref().map_or(0, |large| large.bytes());
+        self.room.ground + heaps + large
+    }
+
+    /// Whether nothing more can be held, so that further steps lead nowhere.
+    pub(crate) fn full(&self) -> bool {
+        self.at_an_end || self.filled() >= self.room.most
+    }
+
+    /// How many questions a heap may be offered at once: they fill a quarter of what is free, so
+    /// that all heaps on a path together cannot fill more than that.
+    pub(crate) fn offers(&self) -> usize {
+        if !self.room.trims {
+            return usize::MAX;
+        }
+        let filled = self.filled() + self.room.held;
+        let free = self.room.most.saturating_sub(filled) / 4;
+        usize::try_from(free / self.candidate()).unwrap_or(usize::MAX).max(FEWEST)
+    }
+
+    fn candidate(&self) -> u64 {
+        (size_of::<Candidate>() + 2 * self.ground.layout.bytes()) as u64
+    }
+
+    /// Holds so many offered questions while something is done.
+    pub(crate) fn holding(&mut self, candidates: usize, work: impl FnOnce(&mut Self)) {
+        let more = candidates as u64 * self.candidate();
+        self.room.held += more;
+        work(self);
+        self.room.held -= more;
+    }
+}
+
+impl Ground {
+    /// What the table fills laid out, in bytes.
+    fn bytes(&self) -> u64 {
+        let set = |set: &Set| if set.0.spilled() { 8 * set.0.len() } else { 0 };
+        let questions = self.questions.iter().map(|question| {
+            let within = question.governed.iter().map(|governed| 16 * governed.within.len());
+            size_of_val(question)
+                + [&question.yes, &question.no, &question.never, &question.words]
+                    .map(set)
+                    .iter()
+                    .sum::<usize>()
+                + size_of_val(question.varying.as_slice())
+                + size_of_val(question.governed.as_slice())
+                + within.sum::<usize>()
+        });
+        let cells = self.matrix.taxa().len() * self.matrix.characters().len();
+        (questions.sum::<usize>() + CELL * cells) as u64 + self.layout.slot_bytes()
+    }
+}
+
+/// About what one cell of a table fills.
+const CELL: usize = 128;
