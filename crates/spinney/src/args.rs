@@ -5,8 +5,10 @@ use std::path::PathBuf;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 pub(crate) use wishes::{Hand, Season, Seen, Wishes};
+pub(crate) use workbench::{Open, Pack, Unpack};
 
 mod wishes;
+mod workbench;
 
 /// Reads the command line; on wrong use says why and exits with 2.
 pub(crate) fn read() -> Spinney {
@@ -56,6 +58,10 @@ pub(crate) enum Verb {
     Revise(Revise),
     /// Write an empty table to fill in, with questions for leaves to start from.
     Template(Template),
+    /// Pack a collection into one zip that can be read without this program.
+    Pack(Pack),
+    /// Make a collection of a packed one.
+    Unpack(Unpack),
 }
 
 /// Where a table comes from.
@@ -122,23 +128,6 @@ pub(crate) struct Sheets {
 pub(crate) enum Paper {
     A4,
     Letter,
-}
-
-#[derive(Args, Debug)]
-#[command(after_help = "Examples:\n  \
-    spinney open                  an invented hedge walk to try, kept nowhere\n  \
-    spinney open class4.spinney   your own collection; begun if it is not there\n\n\
-    It answers on this machine alone, and sends nothing anywhere.")]
-pub(crate) struct Open {
-    /// The file of a collection; it is made if it is not there. None: an invented hedge walk.
-    #[arg(value_name = "FILE")]
-    pub(crate) file: Option<PathBuf>,
-    /// The port of this machine to answer on; 0 finds a free one.
-    #[arg(long, value_name = "PORT", default_value_t = 0)]
-    pub(crate) port: u16,
-    /// Only print the address.
-    #[arg(long)]
-    pub(crate) no_browser: bool,
 }
 
 #[derive(Args, Debug)]

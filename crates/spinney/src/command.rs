@@ -6,6 +6,7 @@ pub(crate) mod explain;
 pub(crate) mod forgive;
 pub(crate) mod key;
 pub(crate) mod open;
+pub(crate) mod pack;
 pub(crate) mod revise;
 pub(crate) mod table;
 pub(crate) mod template;

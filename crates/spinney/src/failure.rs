@@ -47,6 +47,11 @@ impl Failure {
         )
     }
 
+    /// A collection could not be opened or kept.
+    pub(crate) fn kept(error: spinney_store::StoreError) -> Self {
+        Self::new(&error, error.remedy())
+    }
+
     /// Says it on stderr.
     pub(crate) fn tell(&self) -> ExitCode {
         eprintln!("spinney: {}\n  {}", self.sentence, self.remedy);

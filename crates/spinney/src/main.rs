@@ -42,6 +42,8 @@ fn run(verb: Verb) -> ExitCode {
         Verb::Forgive(args) => command::forgive::run(&args),
         Verb::Revise(args) => command::revise::run(&args),
         Verb::Template(args) => command::template::run(&args),
+        Verb::Pack(args) => command::pack::pack(&args),
+        Verb::Unpack(args) => command::pack::unpack(&args),
     };
     match done {
         Ok(true) => ExitCode::SUCCESS,

@@ -89,7 +89,7 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                     noscript { meta http-equiv="refresh" content=(seconds); }
                 }
                 title { (parts.title) " · " (collection) }
-                link rel="icon" type="image/svg+xml" href="/assets/twig.svg";
+                link rel="icon" href="/assets/icon.svg" type="image/svg+xml";
                 link rel="stylesheet" href="/assets/look.css";
                 script type="module" src="/assets/hand.js" {}
                 @if let Some(script) = parts.script {

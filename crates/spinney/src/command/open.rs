@@ -33,19 +33,18 @@ pub(crate) fn run(args: &Open) -> Result<bool, Failure> {
 
 /// A collection from its file; one that is not there is begun.
 fn file(path: &Path) -> Result<Sitting, Failure> {
-    let failed = |error: StoreError| Failure::new(&error, error.remedy());
     let store = match Store::open(path) {
         Err(StoreError::Missing { .. }) => {
-            let store = Store::create(path).map_err(failed)?;
+            let store = Store::create(path).map_err(Failure::kept)?;
             terminal::print(&format!(
                 "{} was not there: it is a new, empty collection.\n",
                 path.display()
             ))?;
             store
         }
-        opened => opened.map_err(failed)?,
+        opened => opened.map_err(Failure::kept)?,
     };
-    let rows = store.rows(0).map_err(failed)?;
+    let rows = store.rows(0).map_err(Failure::kept)?;
     let lines: Vec<Vec<u8>> = rows.into_iter().map(|row| row.bytes).collect();
     Sitting::open(Kept::InFile(store), &lines)
 }

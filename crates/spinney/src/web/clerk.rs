@@ -80,7 +80,7 @@ impl Sitting {
     /// Puts a collection on the desk: where it is kept, and all its lines.
     pub(crate) fn open(kept: Kept, lines: &[Vec<u8>]) -> Result<Self, Failure> {
         let desk = Desk::open(lines.iter().map(Vec::as_slice))
-            .map_err(|error| Failure::new(&error, error.remedy()))?;
+            .map_err(|error| Failure::new(error, error.remedy()))?;
         Ok(Self { desk, kept, handle: Box::new(Desk::handle) })
     }
 

@@ -10,24 +10,24 @@ use std::process::{Child, ChildStdout, Command, Stdio};
 use std::time::Duration;
 
 /// A workbench that runs; it is ended when this goes away.
-pub struct Workbench {
-    pub process: Child,
-    pub port: u16,
+pub(crate) struct Workbench {
+    pub(crate) process: Child,
+    pub(crate) port: u16,
     /// What it said before it printed its address.
-    pub said: String,
+    pub(crate) said: String,
     _stdout: BufReader<ChildStdout>,
 }
 
 impl Workbench {
     /// Opens a file, or without one the invented walk.
-    pub fn open(file: Option<&Path>) -> Self {
+    pub(crate) fn open(file: Option<&Path>) -> Self {
         let mut command = Command::new(env!("CARGO_BIN_EXE_spinney"));
         command.args(["open", "--no-browser"]).args(file);
         Self::start(command)
     }
 
     /// Starts a command that runs the workbench.
-    pub fn start(mut command: Command) -> Self {
+    pub(crate) fn start(mut command: Command) -> Self {
         let mut process = command.stdout(Stdio::piped()).spawn().expect("it starts");
         let mut stdout = BufReader::new(process.stdout.take().expect("it has a stdout"));
         let mut said = String::new();
@@ -42,17 +42,21 @@ impl Workbench {
         Self { process, port, said, _stdout: stdout }
     }
 
-    pub fn get(&self, path: &str) -> Answer {
+    pub(crate) fn get(&self, path: &str) -> Answer {
         let answer = self.send(&format!("GET {path} HTTP/1.1\r\n"), &[], b"");
         answer.expect("an answer")
     }
 
-    pub fn post(&self, path: &str, form: &[(&str, &str)]) -> Answer {
+    pub(crate) fn post(&self, path: &str, form: &[(&str, &str)]) -> Answer {
         self.try_post(path, form).expect("an answer")
     }
 
     /// As a browser sends a form; an error if the connection breaks before the whole answer.
-    pub fn try_post(&self, path: &str, form: &[(&str, &str)]) -> std::io::Result<Answer> {
+    pub(crate) fn try_post(
+        &self,
+        path: &str,
+        form: &[(&str, &str)],
+    ) -> std::io::Result<Answer> {
         let mut body = form_urlencoded::Serializer::new(String::new());
         body.extend_pairs(form);
         let kind = "content-type: application/x-www-form-urlencoded";
@@ -60,7 +64,11 @@ impl Workbench {
     }
 
     /// A form with files: `(field, name of the file or none, bytes)`.
-    pub fn post_files(&self, path: &str, parts: &[(&str, Option<&str>, &[u8])]) -> Answer {
+    pub(crate) fn post_files(
+        &self,
+        path: &str,
+        parts: &[(&str, Option<&str>, &[u8])],
+    ) -> Answer {
         let edge = "edge-of-a-part";
         let mut body = Vec::new();
         for (field, name, bytes) in parts {
@@ -86,7 +94,12 @@ impl Workbench {
     }
 
     /// A request with our own `Host`.
-    pub fn send(&self, line: &str, headers: &[&str], body: &[u8]) -> std::io::Result<Answer> {
+    pub(crate) fn send(
+        &self,
+        line: &str,
+        headers: &[&str],
+        body: &[u8],
+    ) -> std::io::Result<Answer> {
         let host = format!("host: 127.0.0.1:{}", self.port);
         let mut head = format!("{line}{host}\r\nconnection: close\r\n");
         for header in headers {
@@ -98,7 +111,7 @@ impl Workbench {
     }
 
     /// Sends bytes, whatever they are, and reads the answer to its end.
-    pub fn exchange(&self, bytes: &[u8]) -> std::io::Result<Answer> {
+    pub(crate) fn exchange(&self, bytes: &[u8]) -> std::io::Result<Answer> {
         let mut stream = TcpStream::connect(("127.0.0.1", self.port))?;
         stream.set_nodelay(true)?;
         stream.set_read_timeout(Some(Duration::from_secs(60)))?;
@@ -109,19 +122,17 @@ impl Workbench {
         Answer::read(&answer).ok_or_else(broken)
     }
 
-    /// Kills it at once, as a power cut would.
-    pub fn kill(mut self) {
-        self.process.kill().expect("it can be killed");
-        self.process.wait().expect("it ends");
-    }
-
     /// Ends it as Ctrl-C does, and gives its exit code.
-    pub fn interrupt(mut self) -> Option<i32> {
-        let id = self.process.id().to_string();
-        let told = Command::new("kill").args(["-INT", &id]).status().expect("kill runs");
-        assert!(told.success());
+    pub(crate) fn interrupt(mut self) -> Option<i32> {
+        signal("INT", self.process.id());
         self.process.wait().expect("it ends").code()
     }
+}
+
+/// Sends a signal by the shell's own `kill` (POSIX).
+pub(crate) fn signal(name: &str, process: u32) {
+    let told = format!("kill -{name} {process}");
+    assert!(Command::new("sh").args(["-c", &told]).status().expect("a shell").success());
 }
 
 impl Drop for Workbench {
@@ -133,10 +144,10 @@ impl Drop for Workbench {
 
 /// An answer.
 #[derive(Debug)]
-pub struct Answer {
-    pub status: u16,
-    pub headers: BTreeMap<String, String>,
-    pub body: Vec<u8>,
+pub(crate) struct Answer {
+    pub(crate) status: u16,
+    pub(crate) headers: BTreeMap<String, String>,
+    pub(crate) body: Vec<u8>,
 }
 
 impl Answer {
@@ -156,17 +167,17 @@ impl Answer {
         whole.then_some(Self { status, headers, body })
     }
 
-    pub fn text(&self) -> String {
+    pub(crate) fn text(&self) -> String {
         String::from_utf8(self.body.clone()).expect("a page is text")
     }
 
-    pub fn header(&self, name: &str) -> &str {
+    pub(crate) fn header(&self, name: &str) -> &str {
         self.headers.get(name).map_or("", String::as_str)
     }
 }
 
 /// An empty folder.
-pub fn fresh(name: &str) -> PathBuf {
+pub(crate) fn fresh(name: &str) -> PathBuf {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("workbench").join(name);
     let _ = std::fs::remove_dir_all(&folder);
     std::fs::create_dir_all(&folder).expect("a folder for a test");

@@ -159,7 +159,7 @@ fn a_picture_is_kept_as_pixels_and_shown_as_what_it_is() {
 }
 
 /// One grey pixel as PNG (W3C PNG, third edition: signature, IHDR, IDAT, IEND).
-const GREY: &[u8] = &[
+pub(crate) const GREY: &[u8] = &[
     137, 80, 78, 71, 13, 10, 26, 10, 0, 0, 0, 13, 73, 72, 68, 82, 0, 0, 0, 1, 0, 0, 0, 1, 8, 0,
     0, 0, 0, 58, 126, 155, 85, 0, 0, 0, 10, 73, 68, 65, 84, 120, 218, 99, 104, 0, 0, 0, 130, 0,
     129, 218, 69, 8, 59, 0, 0, 0, 0, 73, 69, 78, 68, 174, 66, 96, 130,

@@ -8,21 +8,21 @@ use std::time::{Duration, Instant};
 use fastrand::Rng;
 use spinney_store::Store;
 
-use super::browser::Workbench;
+use super::browser::{Workbench, signal};
 
 /// What a kill found.
-pub struct Fallen {
+pub(crate) struct Fallen {
     /// Edits that were acknowledged in this life.
-    pub acknowledged: usize,
+    pub(crate) acknowledged: usize,
     /// A request was under way.
-    pub in_a_request: bool,
+    pub(crate) in_a_request: bool,
 }
 
 /// Opens a file, makes edits without a pause, kills the workbench at a random moment, and looks
 /// into the file. `round` marks the names of this life.
-pub fn one_life(file: &Path, round: usize, rng: &mut Rng) -> Fallen {
+pub(crate) fn one_life(file: &Path, round: usize, rng: &mut Rng) -> Fallen {
     let workbench = Workbench::open(Some(file));
-    let id = workbench.process.id().to_string();
+    let process = workbench.process.id();
     let (enough, part) = (rng.usize(0..6), rng.f64() * 2.0);
     let asking = AtomicBool::new(false);
     let (kept, acknowledged) = mpsc::channel();
@@ -50,8 +50,7 @@ pub fn one_life(file: &Path, round: usize, rng: &mut Rng) -> Fallen {
         let last = acknowledged.iter().take(enough).last().unwrap_or(Duration::from_millis(5));
         std::thread::sleep(last.mul_f64(part));
         let in_a_request = asking.load(Ordering::SeqCst);
-        let killed = std::process::Command::new("kill").args(["-KILL", &id]).status();
-        assert!(killed.expect("kill runs").success());
+        signal("KILL", process);
         (editor.join().expect("the editor ends"), in_a_request)
     });
     drop(workbench);

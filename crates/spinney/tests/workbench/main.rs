@@ -4,4 +4,5 @@ mod browser;
 mod doors;
 mod keeping;
 mod killed;
+mod packed;
 mod starting;
