@@ -64,8 +64,7 @@ impl Laid {
     /// None: there is no kind yet.
     pub(crate) fn of(collection: &Collection) -> Option<Self> {
         let read = table::read(&sheets(collection), &Settings::default()).ok()?;
-        let kinds: Vec<KindId> =
-            collection.kinds.keys().copied().take(read.matrix.taxa().len()).collect();
+        let kinds = kinds_of(&read.matrix, collection);
         let by_name: BTreeMap<String, CharacterId> = collection
             .characters
             .keys()
@@ -130,6 +129,21 @@ pub(crate) fn quantity(text: &str) -> Option<Quantity> {
 
 pub(crate) fn folded(name: &str) -> String {
     name.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase()
+}
+
+/// Which kind stands in which row. Rows are in the order of the kinds; where the reader took two
+/// kinds of one name for one, the first of that name stands there.
+fn kinds_of(matrix: &Matrix, collection: &Collection) -> Vec<KindId> {
+    let mut left: Vec<KindId> = collection.kinds.keys().copied().collect();
+    if left.len() == matrix.taxa().len() {
+        return left;
+    }
+    let rows = matrix.taxa().iter().filter_map(|taxon| {
+        let same = |id: &KindId| folded(&collection.name(*id)) == folded(&taxon.name);
+        let at = left.iter().position(same).or((!left.is_empty()).then_some(0))?;
+        Some(left.remove(at))
+    });
+    rows.collect()
 }
 
 fn sheets(collection: &Collection) -> Sources {

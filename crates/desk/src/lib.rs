@@ -26,6 +26,7 @@
 mod amounts;
 mod asking;
 mod collection;
+mod forget;
 mod history;
 mod intake;
 mod laid;
@@ -39,6 +40,8 @@ mod request;
 mod routes;
 mod said;
 mod work;
+mod sharing;
+mod slot_in;
 mod worked;
 
 use spinney_exchange::journal::{self, LineError};
