@@ -148,16 +148,14 @@ fn kinds_of(matrix: &Matrix, collection: &Collection) -> Vec<KindId> {
 
 fn sheets(collection: &Collection) -> Sources {
     let mut rows = vec![vec!["kind".to_owned()]];
-    let names = collection.characters.keys().map(|id| collection.character_name(*id));
+    let names = named(collection).map(|id| collection.character_name(id));
     rows[0].extend(names.map(str::to_owned));
     for &kind in collection.kinds.keys() {
         let mut row = vec![collection.name(kind)];
-        row.extend(collection.characters.keys().map(|&at| {
-            match collection.cells.agreed(kind, at) {
-                Agreed::Text(text) => text.to_owned(),
-                Agreed::Blank => String::new(),
-                Agreed::Contradicted(_) => "?".to_owned(),
-            }
+        row.extend(named(collection).map(|at| match collection.cells.agreed(kind, at) {
+            Agreed::Text(text) => text.to_owned(),
+            Agreed::Blank => String::new(),
+            Agreed::Contradicted(_) => "?".to_owned(),
         }));
         rows.push(row);
     }
@@ -169,11 +167,17 @@ fn sheets(collection: &Collection) -> Sources {
     }
 }
 
+/// Characters with a name: a column without a heading is none.
+fn named(collection: &Collection) -> impl Iterator<Item = CharacterId> {
+    let named = |id: &CharacterId| !collection.character_name(*id).trim().is_empty();
+    collection.characters.keys().copied().filter(named)
+}
+
 fn character_rows(collection: &Collection) -> Vec<Vec<String>> {
     let heading = CHARACTER_SHEET.map(|(_, heading)| heading.to_owned()).to_vec();
-    let rows = collection.characters.keys().map(|id| {
+    let rows = named(collection).map(|id| {
         CHARACTER_SHEET
-            .map(|(field, _)| collection.character_field(*id, field).to_owned())
+            .map(|(field, _)| collection.character_field(id, field).to_owned())
             .to_vec()
     });
     std::iter::once(heading).chain(rows).collect()

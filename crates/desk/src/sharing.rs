@@ -6,13 +6,13 @@
 //! that look-alikes come together; then the one with the smaller sum of distances; then the
 //! first in the table. Where nobody can join, the last choice is taken back and the next is
 //! tried, so a set is found wherever there is one (a complete search for a clique, depth
-//! first; the first descent is the greedy answer), unless the steps run out. Two sets are
-//! never the same while others can be found: what lies in few sets comes first.
+//! first; the first descent is the greedy answer), unless the steps run out. At the end, kinds
+//! that lie in no set are taken in by exchange for kinds that lie in several.
 
 use spinney_check::Apart;
 use spinney_model::TaxonIx;
 
-/// Choices that are tried for one set of one size: 50 ms of work.
+/// Choices that are tried for one set of one size, so that a page with twelve groups ends.
 const MOST_STEPS: u32 = 20_000;
 
 /// A group's set.
@@ -42,7 +42,57 @@ pub(crate) fn share(apart: &Apart, groups: usize, size: usize) -> Vec<Set> {
         set.taxa.iter().for_each(|taxon| used[taxon.0] += 1);
         sets.push(set);
     }
+    take_in(apart, &mut sets, &mut used);
     sets
+}
+
+/// Brings kinds that lie in no set into one, each in place of a kind that lies in several, or
+/// of one that takes such a place in another set. Whom no single such exchange helps stays out.
+fn take_in(apart: &Apart, sets: &mut [Set], used: &mut [usize]) {
+    for out in (0..apart.kinds()).map(TaxonIx) {
+        if used[out.0] > 0 {
+            continue;
+        }
+        let Some(exchanges) = exchange(apart, sets, used, out) else { continue };
+        for (set, leaves, comes) in exchanges {
+            let taxa = &mut sets[set].taxa;
+            taxa.retain(|taxon| *taxon != leaves);
+            taxa.push(comes);
+            taxa.sort();
+            used[leaves.0] -= 1;
+            used[comes.0] += 1;
+        }
+    }
+}
+
+/// In a set, one leaves and one comes.
+type Exchange = (usize, TaxonIx, TaxonIx);
+
+fn exchange(
+    apart: &Apart,
+    sets: &[Set],
+    used: &[usize],
+    out: TaxonIx,
+) -> Option<Vec<Exchange>> {
+    let fits = |set: usize, leaves: TaxonIx, comes: TaxonIx| {
+        let stay = sets[set].taxa.iter().filter(|taxon| **taxon != leaves);
+        stay.copied().all(|taxon| taxon != comes && apart.by(taxon, comes) > 0)
+    };
+    let places: Vec<(usize, TaxonIx)> = sets
+        .iter()
+        .enumerate()
+        .flat_map(|(at, set)| set.taxa.iter().map(move |taxon| (at, *taxon)))
+        .collect();
+    let open = || places.iter().filter(|(_, taxon)| used[taxon.0] > 1);
+    if let Some(&(set, leaves)) = open().find(|(set, leaves)| fits(*set, *leaves, out)) {
+        return Some(vec![(set, leaves, out)]);
+    }
+    places.iter().filter(|(set, leaves)| fits(*set, *leaves, out)).find_map(|&(set, moves)| {
+        let there =
+            |(other, leaves): &&(usize, TaxonIx)| *other != set && fits(*other, *leaves, moves);
+        let &(other, leaves) = open().find(there)?;
+        Some(vec![(set, moves, out), (other, leaves, moves)])
+    })
 }
 
 /// One set; where none is so large, the largest there is.

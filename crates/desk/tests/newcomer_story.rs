@@ -16,7 +16,7 @@ fn with_key() -> AtTheDesk {
 fn walked(class: &mut AtTheDesk, yes: &[&str]) -> (String, String) {
     let mut walk = String::new();
     loop {
-        let page = class.get(&format!("/newcomer?key=1&name=elm&walk={walk}"));
+        let page = class.get(&format!("/newcomer?key=1&name=spindle&walk={walk}"));
         if page.contains("Lay the two side by side") {
             return (walk, page);
         }
@@ -28,19 +28,18 @@ fn walked(class: &mut AtTheDesk, yes: &[&str]) -> (String, String) {
 }
 
 #[test]
-fn an_elm_walks_comes_out_differs_and_is_slotted_in() {
+fn a_spindle_walks_comes_out_differs_and_is_slotted_in() {
     let mut class = with_key();
-    let (walk, page) = walked(&mut class, &["one piece", "toothed", "alternate"]);
+    let (walk, page) = walked(&mut class, &["one piece", "toothed", "opposite"]);
     assert!(page.contains("It comes out at"));
     assert!(page.contains("What the key asked on the way"));
     let query = format!(
-        "key=1&walk={walk}&name=elm&c-1=in+one+piece&c-3=unlobed&c-4=toothed&c-5=4-9+cm\
-         &c-6=2-5+mm&c-7=alternate&c-8=like+paper&d-name=foot+of+the+leaf\
-         &d-ours=uneven"
+        "key=1&walk={walk}&name=spindle&c-1=in+one+piece&c-3=unlobed&c-4=toothed&c-5=30-70+mm\
+         &c-6=5-12+mm&c-7=opposite&c-8=like+paper"
     );
     let page = class.get(&format!("/newcomer/slot?{query}"));
     assert!(
-        page.contains("A place for elm")
+        page.contains("A place for spindle")
             && page.contains("One question was added after question")
     );
     assert_eq!(class.lines.len(), 2, "a look changes nothing");
@@ -48,12 +47,12 @@ fn an_elm_walks_comes_out_differs_and_is_slotted_in() {
         form_urlencoded::parse(query.as_bytes()).into_owned().collect();
     let form: Vec<(&str, &str)> = form.iter().map(|(n, t)| (n.as_str(), t.as_str())).collect();
     let page = class.post("/do/slot-in", &form);
-    assert!(page.contains("elm has a place in the key"));
-    assert!(class.get("/finds").contains("elm"));
+    assert!(page.contains("spindle has a place in the key"));
+    assert!(class.get("/finds").contains("spindle"));
     let again = class.refused("/do/slot-in", &form);
-    assert!(again.contains("There is a find called “elm” already."));
+    assert!(again.contains("There is a find called “spindle” already."));
     class.post("/do/undo", &[("back", "/finds")]);
-    assert!(!class.get("/finds").contains(">elm<"), "one undo takes all of it back");
+    assert!(!class.get("/finds").contains(">spindle<"), "one undo takes all of it back");
 }
 
 #[test]

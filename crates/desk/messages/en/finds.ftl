@@ -194,7 +194,7 @@ share-alike = { $count ->
 }
 share-left = In no set: { $kinds }.
 share-short = The table cannot tell so many apart in one set: { $count } at most.
-share-short-few = There are only { $count } finds that can be told apart in one set.
+share-short-few = There are only { $count } finds, so every set is all of them.
 share-not-found = No larger set than { $count } was found. There may be one.
 share-never = These are alike in all that the table says, so they never share a set: { $pairs }.
 share-never-more = { $count ->

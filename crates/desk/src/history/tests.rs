@@ -262,11 +262,16 @@ fn whatever_was_typed_can_be_laid_out_and_made_into_keys() {
         let Some(laid) = Laid::of(&collection) else { continue };
         for (kind, taxon) in laid.kinds.iter().zip(laid.matrix.taxa()) {
             let name = collection.name(*kind);
-            assert_eq!(folded(&name), folded(&taxon.name), "{seed}: another's row");
+            assert!(
+                folded(&taxon.name).starts_with(&folded(&name)),
+                "{seed}: another's row {} {}",
+                name,
+                taxon.name
+            );
         }
         let names: BTreeSet<String> =
             collection.kinds.keys().map(|kind| folded(&collection.name(*kind))).collect();
-        assert_eq!(laid.kinds.len(), names.len(), "{seed}: nobody is lost");
+        assert!(laid.kinds.len() >= names.len(), "{seed}: nobody is lost");
         for drawn in collection.keys.values() {
             keys += usize::from(Layer::of(&collection, &laid, drawn).is_some());
             crate::worked::make(&collection, &laid, drawn);

@@ -198,7 +198,7 @@ fn why_short(view: &View<'_>, sets: &[Set]) -> Markup {
     let t = view.t;
     let Some(short) = sets.iter().find(|set| set.short.is_some()) else { return html! {} };
     let sentence = match short.short {
-        _ if view.apart.kinds() < view.size => "share-short-few",
+        _ if view.apart.kinds() == short.taxa.len() => "share-short-few",
         Some(Short::NotParted) => "share-short",
         _ => "share-not-found",
     };
