@@ -51,6 +51,7 @@ fn left(entries: &[Entry], going: &Going) -> Vec<(usize, Entry)> {
             }
             Done::Undo => moved(&mut holding, &mut undone).then_some(Done::Undo),
             Done::Redo => moved(&mut undone, &mut holding).then_some(Done::Redo),
+            Done::HoldFirst(lines) => Some(hold_first(*lines, &mut holding, &mut undone)),
             Done::Version(name) => Some(Done::Version(struck(name, going))),
         };
         out.extend(done.map(|done| (at, Entry { at: entry.at, done })));
@@ -63,6 +64,19 @@ fn moved(from: &mut Vec<(usize, bool)>, to: &mut Vec<(usize, bool)>) -> bool {
     let Some(last) = from.pop() else { return false };
     to.push(last);
     last.1
+}
+
+/// As the history does; counted without the lines that went.
+fn hold_first(
+    lines: u64,
+    holding: &mut Vec<(usize, bool)>,
+    undone: &mut Vec<(usize, bool)>,
+) -> Done {
+    holding.extend(undone.drain(..).rev());
+    let lines = usize::try_from(lines).unwrap_or(usize::MAX).min(holding.len());
+    *undone = holding.split_off(lines);
+    undone.reverse();
+    Done::HoldFirst(holding.iter().filter(|(_, stands)| *stands).count() as u64)
 }
 
 /// An edit without what goes; None: nothing is left of it.
@@ -119,6 +133,7 @@ fn texts(edit: &mut Edit) -> Vec<&mut String> {
         | Edit::DescribeScene(_, text)
         | Edit::StartKey(_, text)
         | Edit::RenameKey(_, text)
+        | Edit::BackTo(text)
         | Edit::Wish(_, WishField::Group, text)
         | Edit::Reword { words: text, .. } => vec![text],
         Edit::SetCell { source, text, .. } => vec![source, text],
@@ -211,7 +226,7 @@ pub(crate) fn mentions<'e>(
             edits.iter().any(|edit| kept(edit, &going).as_ref() != Some(edit))
         }
         Done::Version(name) => struck(name, &going) != *name,
-        Done::Undo | Done::Redo => false,
+        Done::Undo | Done::Redo | Done::HoldFirst(_) => false,
     })
 }
 
@@ -229,7 +244,7 @@ pub(crate) fn pictures(entries: &[Entry]) -> BTreeMap<String, BTreeSet<KindId>> 
 fn edits(entries: &[Entry]) -> impl Iterator<Item = &Edit> {
     entries.iter().flat_map(|entry| match &entry.done {
         Done::Edits(edits) => edits.as_slice(),
-        Done::Undo | Done::Redo | Done::Version(_) => &[],
+        Done::Undo | Done::Redo | Done::HoldFirst(_) | Done::Version(_) => &[],
     })
 }
 

@@ -39,9 +39,9 @@ mod reply;
 mod request;
 mod routes;
 mod said;
-mod work;
 mod sharing;
 mod slot_in;
+mod work;
 mod worked;
 
 use spinney_exchange::journal::{self, LineError};

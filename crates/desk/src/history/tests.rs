@@ -109,6 +109,7 @@ fn edit_of_table(dice: &mut Dice) -> Edit {
         2 => Edit::DescribeCharacter(character(dice), *dice.of(&fields), text(dice)),
         3 => Edit::RemoveCharacter(character(dice)),
         4 => Edit::RenameState { character: character(dice), from: text(dice), to: text(dice) },
+        5 if dice.below(2) == 0 => Edit::BackTo(text(dice)),
         5 => Edit::DescribeScene(AboutField::Title, text(dice)),
         _ => Edit::SetCell {
             kind: kind(dice),
@@ -154,7 +155,8 @@ pub(crate) fn any_journal(seed: u64, lines: usize) -> Vec<Entry> {
         .map(|at| {
             let done = match dice.below(20) {
                 0..4 => Done::Undo,
-                4..7 => Done::Redo,
+                4..6 => Done::Redo,
+                6 => Done::HoldFirst(dice.below(at + 2) as u64),
                 7 => Done::Version(text(&mut dice)),
                 _ => Done::Edits((0..dice.below(4)).map(|_| any_edit(&mut dice)).collect()),
             };
@@ -180,6 +182,14 @@ fn from_the_beginning(entries: &[Entry]) -> Collection {
             }
             Done::Undo => undone.extend(holding.pop()),
             Done::Redo => holding.extend(undone.pop()),
+            Done::HoldFirst(lines) => {
+                while holding.len() as u64 > *lines {
+                    undone.extend(holding.pop());
+                }
+                while (holding.len() as u64) < *lines && !undone.is_empty() {
+                    holding.extend(undone.pop());
+                }
+            }
             Done::Version(_) => {}
         }
     }

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use spinney_model::{Edit, Key, KeyId, KindId, WishField};
-use spinney_press::{Booklet, Paper, Stamp, try_out};
+use spinney_press::{Booklet, Paper, SecondLooks, Stamp, try_out};
 
 use super::{MOST_GROUPS, SIZES};
 use crate::layer::Layer;
@@ -66,6 +66,7 @@ pub(super) fn sheets(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         matrix: &matrix,
         key: &Key::default(),
         walks: &[],
+        second_looks: &SecondLooks::default(),
         stamp: Stamp::None,
         date: (!today.is_empty()).then_some(today),
         pictures: &BTreeMap::new(),
