@@ -22,6 +22,8 @@ use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
 
+pub(crate) use deeds::{free, gone, typed};
+
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/", Handler::Show(show)),
     (Method::Get, "/finds", Handler::Show(show)),
