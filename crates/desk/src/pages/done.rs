@@ -127,7 +127,7 @@ fn pages(desk: &Desk, asked: &Asked<'_>, first: usize, end: usize) -> Markup {
     let held = desk.history.holding.len();
     html! {
         @if first > 0 || end < held {
-            p.pages {
+            p.done-pages {
                 @if end < held {
                     a.button href={"/done?before=" ((end + A_PAGE).min(held))} { (t.say("done-newer")) }
                 }

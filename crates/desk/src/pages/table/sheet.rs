@@ -154,7 +154,7 @@ fn pages(t: Tongue, view: &View) -> Markup {
     let page = view.kinds.len();
     html! {
         @if view.before > 0 || view.after > 0 {
-            p.pages {
+            p.table-pages {
                 @if view.before > 0 {
                     a.button href=(view.with_choices_from("/table", view.before.saturating_sub(page))) {
                         (t.say("table-kinds-before"))

@@ -141,13 +141,15 @@ impl View {
         let kinds: Vec<KindId> = collection.kinds.keys().copied().collect();
         let characters: Vec<CharacterId> = collection.characters.keys().copied().collect();
         for finding in &laid.findings {
+            // That cells are blank is seen; where a look helps most is said beside the table.
+            if finding.code == Code::Unknown {
+                continue;
+            }
             let cell = match &finding.place {
                 Place::Cell(name) => cell_of(name, &kinds, &characters),
                 _ => None,
             };
             match cell {
-                // That a cell is blank is seen; where a look helps most is said beside it.
-                Some(_) if finding.code == Code::Unknown => {}
                 Some(at) => {
                     let finding = without_address(finding);
                     self.of_cells.entry(at).or_default().push(finding);
