@@ -136,7 +136,7 @@ fn drawn(shows: Shows) -> Markup {
 }
 
 fn line(class: &str, points: &[Point]) -> Markup {
-    html! { path class=(class) d=(path(points)); }
+    html! { path class=(class) d=(path(points)) {} }
 }
 
 fn leaf(form: Form, heavy: Option<Part>, stalk: bool) -> Markup {
@@ -154,8 +154,8 @@ fn leaf(form: Form, heavy: Option<Part>, stalk: bool) -> Markup {
             (line(class(Part::Veins, "vein"), &mirrored(&vein)))
         }
         @if stalk { (line(class(Part::Stalk, "outline"), &[(0.0, 0.0), (0.6, -6.0), (2.0, -12.0)])) }
-        @if heavy == Some(Part::Tip) { circle.heavy cx="0" cy=(-LENGTH) r="5"; }
-        @if heavy == Some(Part::Base) { circle.heavy cx="0" cy="0" r="5"; }
+        @if heavy == Some(Part::Tip) { circle.heavy cx="0" cy=(-LENGTH) r="5" {} }
+        @if heavy == Some(Part::Base) { circle.heavy cx="0" cy="0" r="5" {} }
     }
 }
 
