@@ -180,7 +180,7 @@ fn a_key_for_nobody_is_not_a_key_for_all() {
 #[test]
 fn words_are_struck_whatever_their_letters() {
     assert_eq!(strike("ÉLAN, Élan and elan", "élan"), "…, … and elan");
-    assert_eq!(strike("İİ i", "i̇"), "İİ i".replace('İ', "İ"));
+    assert_eq!(strike("İİ i", "i̇"), "İİ i");
     assert_eq!(strike("", "a"), "");
     assert_eq!(strike("aaa", "aa"), "…a");
     assert_eq!(strike("abc", ""), "abc");

@@ -217,7 +217,7 @@ pub(crate) fn finding_slip(t: Tongue, finding: &Finding) -> Markup {
 pub(crate) fn key_asked(desk: &Desk, asked: &Asked<'_>) -> Option<KeyId> {
     let keys = &desk.history.now.keys;
     let wanted = asked.request.asked("key").parse().ok().map(KeyId);
-    wanted.filter(|id| keys.contains_key(id)).or_else(|| keys.keys().next().copied())
+    wanted.filter(|id| keys.contains_key(id)).or_else(|| keys.keys().next_back().copied())
 }
 
 /// Which key a form is about.
