@@ -69,7 +69,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                 (slip(t, &collection.name(*id), *id, kind, laid.as_deref()))
             }
         }
-        (add::forms(t, empty))
+        (add::forms(t))
     };
     let parts = Parts {
         margin: (!empty).then(|| margin(t, desk)),
