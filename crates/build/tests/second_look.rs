@@ -1,6 +1,8 @@
 //! A second look against the table itself: on tables of fixed yes/no cells it is every other
 //! column that parts the kinds of the heap in the same way, or the opposite way.
 
+use std::collections::BTreeMap;
+
 use spinney_build::{Budget, Search};
 use spinney_fixtures::{drawn, seeded};
 use spinney_model::{
@@ -71,6 +73,7 @@ fn every_other_column_that_parts_alike_is_a_second_look() {
 
 #[test]
 fn it_is_the_same_with_and_without_what_the_alternatives_cost() {
+    let mut found = 0;
     for seed in 1..=20 {
         let matrix = spinney_fixtures::seeded::plain(seed, 9, 7, 10, 5);
         let mut search = spinney_build::Search::new(&matrix, &spinney_model::Wishes::default());
@@ -78,7 +81,10 @@ fn it_is_the_same_with_and_without_what_the_alternatives_cost() {
         let key = search.finish().key;
         let alone = search.second_looks(&key);
         let reasons = search.explain(&key, spinney_build::Budget::default());
-        let with: Vec<_> = reasons.into_iter().map(|r| (r.couplet, r.also)).collect();
-        assert!(alone.len() > 3 && alone == with, "seed {seed}");
+        let with = reasons.into_iter().filter(|reason| !reason.also.is_empty());
+        let with: BTreeMap<_, _> = with.map(|reason| (reason.couplet, reason.also)).collect();
+        found += with.len();
+        assert_eq!(alone, with, "seed {seed}");
     }
+    assert!(found > 10, "only {found} couplets have a second look");
 }

@@ -5,6 +5,7 @@
 //! wrong is said once, where it goes wrong, with a remedy. Nothing here builds or mends a key.
 
 mod amount;
+mod apart;
 mod applicable;
 mod bits;
 mod candidate;
@@ -34,6 +35,7 @@ mod words;
 
 use spinney_model::{Claim, Code, Finding, Key, Matrix, Place};
 
+pub use apart::{Apart, apart};
 pub use report::{Effort, Replay, Report, Settings};
 pub use says::{Says, says};
 pub use weak::{WeakSettings, weak};

@@ -48,13 +48,11 @@ const MOST_COMPARISONS: usize = 200_000_000;
 /// **Cost**: quadratic in the kinds up to 1,500 of them, times the characters; beyond, and
 /// beyond 200 million pairs of cells, nothing is compared and `pairs` is None.
 pub fn weak(matrix: &Matrix, settings: &WeakSettings) -> Weak {
-    let kinds = matrix.taxa().len();
-    let pairs = kinds * kinds.saturating_sub(1) / 2;
-    if kinds > pairs::MOST_KINDS
-        || pairs.saturating_mul(matrix.characters().len()) > MOST_COMPARISONS
-    {
+    if !compared(matrix) {
         return not_compared();
     }
+    let kinds = matrix.taxa().len();
+    let pairs = kinds * kinds.saturating_sub(1) / 2;
     let values = Values::new(matrix, None);
     let differences = Differences::of(&values);
     let mut compared = Compared::new(kinds, matrix.characters().len());
@@ -80,6 +78,14 @@ pub fn weak(matrix: &Matrix, settings: &WeakSettings) -> Weak {
         next: looks.next,
         useful_blanks: looks.useful,
     }
+}
+
+/// Whether a table is small enough to compare each kind with each.
+pub(crate) fn compared(matrix: &Matrix) -> bool {
+    let kinds = matrix.taxa().len();
+    let pairs = kinds * kinds.saturating_sub(1) / 2;
+    kinds <= pairs::MOST_KINDS
+        && pairs.saturating_mul(matrix.characters().len()) <= MOST_COMPARISONS
 }
 
 /// All pairs, with what parts them.

@@ -151,3 +151,6 @@ impl History {
         }
     }
 }
+
+#[cfg(test)]
+pub(crate) mod tests;

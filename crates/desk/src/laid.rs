@@ -64,8 +64,7 @@ impl Laid {
     /// None: there is no kind yet.
     pub(crate) fn of(collection: &Collection) -> Option<Self> {
         let read = table::read(&sheets(collection), &Settings::default()).ok()?;
-        let kinds: Vec<KindId> =
-            collection.kinds.keys().copied().take(read.matrix.taxa().len()).collect();
+        let kinds = kinds_of(&read.matrix, collection);
         let by_name: BTreeMap<String, CharacterId> = collection
             .characters
             .keys()
@@ -132,18 +131,31 @@ pub(crate) fn folded(name: &str) -> String {
     name.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase()
 }
 
+/// Which kind stands in which row. Rows are in the order of the kinds; where the reader took two
+/// kinds of one name for one, the first of that name stands there.
+fn kinds_of(matrix: &Matrix, collection: &Collection) -> Vec<KindId> {
+    let mut left: Vec<KindId> = collection.kinds.keys().copied().collect();
+    if left.len() == matrix.taxa().len() {
+        return left;
+    }
+    let rows = matrix.taxa().iter().filter_map(|taxon| {
+        let same = |id: &KindId| folded(&collection.name(*id)) == folded(&taxon.name);
+        let at = left.iter().position(same).or((!left.is_empty()).then_some(0))?;
+        Some(left.remove(at))
+    });
+    rows.collect()
+}
+
 fn sheets(collection: &Collection) -> Sources {
     let mut rows = vec![vec!["kind".to_owned()]];
-    let names = collection.characters.keys().map(|id| collection.character_name(*id));
+    let names = named(collection).map(|id| collection.character_name(id));
     rows[0].extend(names.map(str::to_owned));
     for &kind in collection.kinds.keys() {
         let mut row = vec![collection.name(kind)];
-        row.extend(collection.characters.keys().map(|&at| {
-            match collection.cells.agreed(kind, at) {
-                Agreed::Text(text) => text.to_owned(),
-                Agreed::Blank => String::new(),
-                Agreed::Contradicted(_) => "?".to_owned(),
-            }
+        row.extend(named(collection).map(|at| match collection.cells.agreed(kind, at) {
+            Agreed::Text(text) => text.to_owned(),
+            Agreed::Blank => String::new(),
+            Agreed::Contradicted(_) => "?".to_owned(),
         }));
         rows.push(row);
     }
@@ -155,11 +167,17 @@ fn sheets(collection: &Collection) -> Sources {
     }
 }
 
+/// Characters with a name: a column without a heading is none.
+fn named(collection: &Collection) -> impl Iterator<Item = CharacterId> {
+    let named = |id: &CharacterId| !collection.character_name(*id).trim().is_empty();
+    collection.characters.keys().copied().filter(named)
+}
+
 fn character_rows(collection: &Collection) -> Vec<Vec<String>> {
     let heading = CHARACTER_SHEET.map(|(_, heading)| heading.to_owned()).to_vec();
-    let rows = collection.characters.keys().map(|id| {
+    let rows = named(collection).map(|id| {
         CHARACTER_SHEET
-            .map(|(field, _)| collection.character_field(*id, field).to_owned())
+            .map(|(field, _)| collection.character_field(id, field).to_owned())
             .to_vec()
     });
     std::iter::once(heading).chain(rows).collect()

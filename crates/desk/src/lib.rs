@@ -26,6 +26,7 @@
 mod amounts;
 mod asking;
 mod collection;
+mod forget;
 mod history;
 mod intake;
 mod laid;
@@ -38,6 +39,8 @@ mod reply;
 mod request;
 mod routes;
 mod said;
+mod sharing;
+mod slot_in;
 mod work;
 mod worked;
 

@@ -4,12 +4,14 @@ pub(crate) mod assets;
 pub(crate) mod copy;
 pub(crate) mod done;
 pub(crate) mod finds;
+pub(crate) mod forget;
 pub(crate) mod frame;
 pub(crate) mod heaps;
 pub(crate) mod host;
 pub(crate) mod key;
 pub(crate) mod newcomer;
 pub(crate) mod print;
+pub(crate) mod share_out;
 pub(crate) mod table;
 pub(crate) mod try_it;
 pub(crate) mod words;
@@ -38,6 +40,8 @@ pub(crate) fn routes() -> impl Iterator<Item = &'static Route> {
     [
         assets::ROUTES,
         finds::ROUTES,
+        forget::ROUTES,
+        share_out::ROUTES,
         heaps::ROUTES,
         copy::ROUTES,
         newcomer::ROUTES,

@@ -63,3 +63,6 @@ pub(crate) fn written_anew(bytes: &[u8]) -> Result<Vec<u8>, NoPicture> {
 pub(crate) fn name(bytes: &[u8]) -> String {
     Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
 }
+
+#[cfg(test)]
+mod tests;

@@ -9,10 +9,10 @@ use std::sync::Arc;
 use spinney_build::{Budget, Search};
 use spinney_check::{Report, Settings};
 use spinney_model::{
-    Ask, Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal,
-    TaxonIx, WishField, Wording,
+    Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal, TaxonIx,
+    WishField, Wording,
 };
-use spinney_press::wording;
+use spinney_press::{SecondLooks, wording};
 
 use crate::collection::{Collection, Drawn};
 use crate::laid::Laid;
@@ -54,7 +54,7 @@ pub(crate) struct Made {
     /// What every other question would cost; empty unless somebody wants to know.
     pub(crate) reasons: Vec<Reasons>,
     /// Questions that must come to the same answer as a couplet, or to the other one.
-    pub(crate) looks: BTreeMap<u32, Vec<(Ask, bool)>>,
+    pub(crate) looks: SecondLooks,
     /// Whether somebody waited for it: nothing more is to be had by looking on.
     pub(crate) looked_long: bool,
     /// The place of every couplet, by its number.
@@ -138,7 +138,7 @@ fn begin(
 /// its proof.
 pub(crate) fn found(layer: Layer, drawn: &Drawn, search: &mut Search, nodes: usize) -> Made {
     let built = search.finish();
-    let looks = search.second_looks(&built.key).into_iter().collect();
+    let looks = search.second_looks(&built.key);
     let made = made(layer, drawn, built.key, Some(built.claim), nodes);
     Made { refused: built.refused, looks, ..made }
 }

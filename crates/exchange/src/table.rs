@@ -120,10 +120,13 @@ pub fn typed(name: &str, rows: Vec<Vec<String>>) -> Source {
     Source { name: name.to_owned(), bytes: write::separated(rows).into_bytes() }
 }
 
+/// A sheet of typed cells, row after row, under its name.
+pub type TypedSheet = (String, Vec<Vec<String>>);
+
 /// The cells of a file or of pasted text as they were typed, sheet by sheet, each with its name.
 ///
 /// **Errors**: as [`read`]; a sheet without cells is none.
-pub fn cells(source: &Source) -> Result<Vec<(String, Vec<Vec<String>>)>, TableError> {
+pub fn cells(source: &Source) -> Result<Vec<TypedSheet>, TableError> {
     sheets::cells(source)
 }
 

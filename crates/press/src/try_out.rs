@@ -30,6 +30,23 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     Sheet { title: format!("{}: try-out sheets", setting.title()), pages: pages.concat() }
 }
 
+/// What a group needs that sorts its own set: numbers, an empty key to write and strips to
+/// tick, as a PDF.
+/// The key of the booklet is not looked at.
+///
+/// **Errors**: [`PressError`] if the file would not be valid.
+pub fn set_pdf(booklet: &Booklet, paper: Paper) -> Result<Vec<u8>, PressError> {
+    pdf::write(&set_sheet(booklet, paper))
+}
+
+/// The same as boxes in mm.
+pub fn set_sheet(booklet: &Booklet, paper: Paper) -> Sheet {
+    let setting = Setting::new(booklet);
+    let parts = Parts::of(&setting, paper);
+    let pages = [parts.labels, parts.blank_key, parts.strips];
+    Sheet { title: format!("{}: our set", setting.title()), pages: pages.concat() }
+}
+
 /// The pages of every try-out sheet.
 pub(crate) struct Parts {
     /// An empty key for a group.

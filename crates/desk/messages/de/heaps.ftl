@@ -38,6 +38,7 @@ heaps-more-offers = { $count ->
 }
 heaps-no-table = Sobald die Tabelle etwas über diese Arten sagt, werden hier Fragen angeboten.
 heaps-cheapest = der kürzeste Weg
+heaps-hardly = kaum länger
 heaps-price = { $price } Fragen mehr je Blatt
 heaps-price-least = mindestens { $price } Fragen mehr je Blatt
 heaps-split = { $yes } sagen ja, { $no } sagen nein

@@ -1,1 +1,135 @@
-### Messages: key.
+### Schlüssel.
+
+key-title = Schlüssel
+key-no-finds = Zuerst die Funde: ein Schlüssel braucht Arten, die er unterscheidet.
+key-none-yet = Noch gibt es keinen Schlüssel. Spinney kann aus der Tabelle einen finden, oder eure Gruppe macht ihren eigenen aus zwei Haufen.
+key-no-kinds = Die Arten, für die dieser Schlüssel gemacht wurde, gibt es nicht mehr.
+key-no-question = Dieser Schlüssel hat noch keine Frage. Beginnt mit zwei Haufen, oder lasst ihn aus der Tabelle finden.
+key-to-heaps = Zu den Haufen
+key-name = Wie heißt der Schlüssel?
+key-name-example = Gang an der Hecke, Klasse 4
+key-group = Wem gehört er? (Farbe oder Nummer einer Gruppe, nie der Name eines Kindes)
+key-group-example = Gruppe Blau
+key-start = Noch einen Schlüssel beginnen
+key-start-finished = Einen Schlüssel aus der Tabelle finden
+key-start-empty = Mit zwei Haufen beginnen
+key-others = { $count ->
+    [0] Noch einen Schlüssel beginnen
+    [one] Ein anderer Schlüssel, oder ein neuer
+   *[other] { $count } andere Schlüssel, oder ein neuer
+}
+key-compare-with = nebeneinander
+key-looks = Wie man ihn ansieht
+key-as-list = Als Fragen
+key-as-tree = Als Baum
+key-question = Frage
+key-kept = behalten
+key-go-to = weiter zu Frage { $number }
+key-together = bleiben beisammen
+key-nobody = hier kommt niemand heraus
+key-change = Ändern
+key-close = Fertig mit dieser Frage
+key-see-heaps = Ihre Haufen ansehen
+key-second-look = Ein zweiter Blick:
+key-second-same = muss dieselbe Antwort geben.
+key-second-opposite = muss die andere Antwort geben.
+key-words = Die Frage in euren Worten
+key-reword = Diese Worte nehmen
+key-swap-title = Ja und Nein tauschen
+key-swap-words = Die Frage, die nach den anderen fragt
+key-swap = Ja und Nein tauschen
+key-keep = Diese Frage behalten
+key-keep-why = Sie bleibt, und die Fragen über ihr auch, was immer sich sonst ändert.
+key-let-go = Loslassen
+key-let-go-why = Diese Frage, und die behaltenen darunter, dürfen wieder andere sein.
+key-ranges = Was gemessen wurde: { $character }
+key-number = Ja heißt: so viel oder mehr, oder weniger als das
+key-number-below = Ja heißt: weniger als das
+key-move = Die Grenze hierher legen
+key-gap = Der schraffierte Streifen ist { $gap } nach jeder Seite: näher daran kommen zwei mit Linealen auf zwei Antworten.
+key-not-measured = nicht gemessen
+key-no-number = Das ist keine Zahl.
+key-no-count = Das ist keine ganze Zahl.
+key-no-number-remedy = Wählt eine Zahl, die zwischen den Balken liegt, etwa in der Mitte der Lücke zwischen zweien.
+key-inside = Diese Zahl liegt im Bereich von { $kinds }: manche davon würden ja sagen und manche nein.
+key-inside-remedy = Nehmt eine Zahl, die zwischen den Balken liegt.
+key-not-of-table = Diese Frage handelt von zwei Spalten zugleich, darum lässt sich ihre Zahl hier nicht verschieben.
+key-not-of-table-remedy = Schreibt das Verhältnis als eigene Spalte in die Tabelle, dann fragt danach.
+key-instead = { $count ->
+    [0] Hier etwas anderes fragen
+    [one] Hier etwas anderes fragen: 1 Frage
+   *[other] Hier etwas anderes fragen: { $count } Fragen
+}
+key-instead-none = Die Tabelle hat keine andere Frage, die hier taugt.
+key-instead-more = { $count ->
+    [one] Eine weitere kostet mehr als diese.
+   *[other] { $count } weitere kosten mehr als diese.
+}
+key-size = { $count ->
+    [0] Noch keine Frage
+    [one] 1 Frage für { $kinds } Arten
+   *[other] { $count } Fragen für { $kinds } Arten
+}
+key-mean = etwa { $mean } Fragen je Blatt
+key-longest = { $count ->
+    [one] nie mehr als 1 Frage
+   *[other] nie mehr als { $count } Fragen
+}
+key-as-drawn = Wie eure Gruppe ihn gemacht hat.
+key-finish = Mach es für mich fertig
+key-unfinish = So lassen, wie wir ihn gezeichnet haben
+key-best = Kein Schlüssel braucht weniger Fragen; eine zweite Meinung stimmt zu.
+key-best-wished = Kein Schlüssel, der euren Wünschen folgt, braucht weniger Fragen; eine zweite Meinung stimmt zu.
+key-best-alone = Kein Schlüssel braucht weniger Fragen. Für eine zweite Meinung dazu ist die Tabelle zu groß.
+key-best-so-far-alone = Kein Schlüssel braucht weniger Fragen. Eine zweite Meinung wurde noch nicht gefragt.
+key-ask-second = Eine zweite Meinung einholen
+key-contradicted = Die Suche sagt, dass kein Schlüssel weniger Fragen braucht, aber die zweite Meinung stimmt nicht zu: seht nach, was zu verbessern ist.
+key-not-sure = Der beste bisher, noch nicht sicher: kein Schlüssel kommt mit weniger als { $least } je Blatt aus.
+key-too-fine = Der beste, der gefunden wurde. Die Anteile in dieser Tabelle sind zu fein, um sicher zu sein.
+key-look-on = Weiter suchen
+key-wishes-cost = Was ihr behalten und gewünscht habt:
+key-more = Mehr
+key-more-effort = Eine schwere Frage zählt für zwei oder drei, und eine, die ein Lineal oder eine Lupe braucht, doppelt so viel.
+key-more-heaps = { $count ->
+    [one] Ein Haufen wurde zerlegt, um das herauszufinden.
+   *[other] { $count } Haufen wurden zerlegt, um das herauszufinden.
+}
+key-looking = Sucht nach einem besseren Schlüssel
+key-looking-more = Ihr könnt inzwischen anderes tun. Eine Änderung an der Tabelle oder am Schlüssel beendet die Suche.
+key-looking-best = Bisher { $best } je Blatt. Kein Schlüssel kommt mit weniger als { $least } aus.
+key-looked = { $count ->
+    [one] Ein Haufen zerlegt.
+   *[other] { $count } Haufen zerlegt.
+}
+key-stop = Anhalten, und den besten bisher nehmen
+key-mend = Was zu verbessern ist
+key-nothing-to-mend = Nichts.
+key-mend-at = Bei Frage
+key-not-asked = „{ $words }“ wurde behalten, kann dort aber nicht gefragt werden.
+key-take-out = Loslassen
+key-why-blocked = { $kind } hat nicht, oder vielleicht nicht, wonach sie fragt, oder sein Bereich liegt auf beiden Seiten der Zahl.
+key-why-alike = Alle Arten, die dorthin kommen, antworten gleich.
+key-why-no-state = Die Tabelle hat dieses Wort nicht mehr.
+key-why-after = Die Frage darüber kann nicht gefragt werden, darum kommt niemand hierher.
+key-why-left-out = Das gehört zu dem, was dieser Schlüssel nie fragt, oder ist an dem, was man in der Hand hat, nicht zu sehen.
+key-why-never = Nichts in der Tabelle tut das.
+key-for-what = Wofür dieser Schlüssel ist
+key-hand = Was hat man in der Hand?
+key-any-hand = irgendetwas
+key-season = Wann?
+key-any-season = irgendwann
+key-never = Nie fragen nach
+key-describe = Das nehmen
+key-remove = Diesen Schlüssel weglegen
+key-remove-more = „Was wir getan haben“ bringt ihn wieder.
+key-compare = Zwei Schlüssel nebeneinander
+key-compare-too-few = Um sie nebeneinanderzulegen, braucht es zwei Schlüssel.
+key-compare-button = Nebeneinanderlegen
+key-one = Der eine Schlüssel
+key-other = Der andere
+key-open = Öffnen
+key-row-questions = Fragen
+key-row-mean = Etwa wie viele je Blatt
+key-row-longest = Auf dem längsten Weg
+key-row-mend = Zu verbessern
+key-cannot-say = lässt sich noch nicht sagen

@@ -121,3 +121,92 @@ finds-forget-kind = Or remove it for good
 picture-not-read = { $file } could not be read as a picture.
 picture-too-large = { $file } has more pixels than are read here.
 picture-remedy = Give a JPEG or PNG file of at most 40 million pixels. Where and when it was taken is not kept.
+
+### Removing for good.
+
+forget-title = Remove for good
+forget-why = “Undo” can bring back whatever was taken out, so it is still in the file. Here it leaves the file as well.
+forget-kinds = A find, with its pictures and all that was written about it
+forget-taken-out = taken out before
+forget-nameless = find number { $number }, without a name
+forget-pictures = Pictures that were taken away before
+forget-all = All of it
+forget-all-link = Remove the whole collection
+forget-sure = Yes, remove it for good
+forget-keep = Keep everything
+forget-no-undo = This cannot be undone.
+forget-copies = Copies of the file elsewhere, and sheets that are printed, are not changed by it.
+forget-kind-title = Remove { $kind } for good?
+forget-kind-goes = { $kind } goes, under all names that it had, from the list, the table, every key and everything that “What we did” remembers.
+forget-also = With it goes what turned out to be the same: { $kinds }.
+forget-its-pictures = { $count ->
+    [one] Its picture goes as well.
+   *[other] Its { $count } pictures go as well.
+}
+forget-mentions = { $count ->
+    [one] The name was typed in one other place
+   *[other] The name was typed in { $count } other places
+}
+forget-mentions-more = { $count ->
+    [one] and one place more
+   *[other] and { $count } places more
+}
+forget-strike = Strike it out there as well
+forget-kind-do = Remove { $kind } for good
+forget-picture-title = Remove this picture for good?
+forget-picture-of = A picture of { $kinds }. It goes from every find that has it.
+forget-picture-do = Remove the picture for good
+forget-all-title = Remove the whole collection for good?
+forget-all-kinds = { $count ->
+    [one] One find goes, with its pictures.
+   *[other] All { $count } finds go, with their pictures.
+}
+forget-all-keys = { $count ->
+    [0] There is no key yet.
+    [one] The key goes.
+   *[other] All { $count } keys go.
+}
+forget-all-lines = { $count ->
+    [one] The one thing that “What we did” remembers goes.
+   *[other] All { $count } things that “What we did” remembers go.
+}
+forget-all-do = Remove everything for good
+forget-moved = Somebody changed the collection meanwhile.
+forget-moved-remedy = Look at the page again, so that you see what goes.
+forget-unsure = Nothing was removed.
+forget-unsure-remedy = Tick the box to say that you are sure. It cannot be undone.
+
+### Share out.
+
+share-title = Share out among groups
+share-why = Each group gets a set of finds that can be told apart, with look-alikes in it, so that there is something to look at closely. Every set begins a key of its own.
+share-groups = Groups
+share-size = Finds a group
+share-again = Share out anew
+share-name = Whose set?
+share-group = Group { $number }
+share-names-why = A colour or an animal makes a good name. No children’s names.
+share-start = Begin a key for each group
+share-pair = { $one } and { $other }
+share-alike = { $count ->
+    [one] Look closely: { $pair } differ in one thing only.
+   *[other] Look closely: { $pair } differ in { $count } things.
+}
+share-left = In no set: { $kinds }.
+share-short = The table cannot tell so many apart in one set: { $count } at most.
+share-short-few = There are only { $count } finds, so every set is all of them.
+share-not-found = No larger set than { $count } was found. There may be one.
+share-never = These are alike in all that the table says, so they never share a set: { $pairs }.
+share-never-more = { $count ->
+    [one] One pair more is alike.
+   *[other] { $count } pairs more are alike.
+}
+share-never-remedy = Find a difference, write it into the table, and share out anew.
+share-too-few = For a set there must be at least { $count } finds.
+share-too-many = There are too many finds to compare each with each. Share out a smaller collection.
+share-begun = Sets that groups have
+share-to-heaps = Sort into heaps
+share-sheets = Sheets for the group
+share-file = set-{ $number }.pdf
+share-nothing = There was no set to begin a key with.
+share-nothing-remedy = Go back and share out anew; the finds may have changed meanwhile.

@@ -27,6 +27,10 @@ const LOOK: [&str; 12] = [
     include_str!("../../assets/look/done.css"),
 ];
 
+/// The leaf in the tab of the browser. A `data:` address would not be shown: pages load from
+/// their own host only.
+const ICON: &[u8] = include_bytes!("../../assets/icon.svg");
+
 /// The scripts; every page works without them.
 const SCRIPTS: [(&str, &str); 5] = [
     ("hand.js", include_str!("../../assets/hand/hand.js")),
@@ -36,13 +40,10 @@ const SCRIPTS: [(&str, &str); 5] = [
     ("finds.js", include_str!("../../assets/hand/finds.js")),
 ];
 
-/// The mark of the house for the browser's tab.
-const TWIG: &str = include_str!("../../assets/twig.svg");
-
 fn asset(_: &mut Desk, asked: &Asked<'_>) -> Shown {
     let page = match asked.parts[0] {
         "look.css" => Page::of("text/css; charset=utf-8", LOOK.concat().into_bytes()),
-        "twig.svg" => Page::of("image/svg+xml", TWIG.as_bytes().to_vec()),
+        "icon.svg" => Page::of("image/svg+xml", ICON.to_vec()),
         "regular.woff2" => Page::of("font/woff2", REGULAR.to_vec()),
         "bold.woff2" => Page::of("font/woff2", BOLD.to_vec()),
         name => match SCRIPTS.iter().find(|(known, _)| *known == name) {

@@ -68,13 +68,15 @@ fn list(desk: &Desk, asked: &Asked<'_>, first: usize, end: usize) -> Markup {
         ol.deeds reversed start=(end) {
             @for (n, (sentence, at)) in deeds.iter().enumerate().rev() {
                 @let place = first + n + 1;
-                li {
-                    p.what dir="auto" { (sentence) }
-                    p.quiet { (when::when(t, *at, now)) }
+                li { div.deed {
+                    div {
+                        p.what dir="auto" { (sentence) }
+                        p.quiet { (when::when(t, *at, now)) }
+                    }
                     @if place < held {
                         (to_place(desk, place, &t.count("done-undo-after", held - place)))
                     }
-                }
+                } }
             }
         }
         @if first == 0 { (to_place(desk, 0, &t.say("done-undo-all"))) }
@@ -107,10 +109,10 @@ fn undone(desk: &Desk, asked: &Asked<'_>) -> Markup {
             p.quiet { (t.say("done-undone-help")) }
             ul.deeds.undone {
                 @for (n, sentence) in deeds.iter().enumerate() {
-                    li {
+                    li { div.deed {
                         p.what dir="auto" { s { (sentence) } }
                         (to_place(desk, held + n + 1, &t.count("done-bring-back", n + 1)))
-                    }
+                    } }
                 }
             }
             @if history.undone.len() > deeds.len() {
@@ -125,7 +127,7 @@ fn pages(desk: &Desk, asked: &Asked<'_>, first: usize, end: usize) -> Markup {
     let held = desk.history.holding.len();
     html! {
         @if first > 0 || end < held {
-            p.pages {
+            p.done-pages {
                 @if end < held {
                     a.button href={"/done?before=" ((end + A_PAGE).min(held))} { (t.say("done-newer")) }
                 }

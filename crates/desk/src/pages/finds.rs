@@ -22,6 +22,8 @@ use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
 
+pub(crate) use deeds::{free, gone, typed};
+
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/", Handler::Show(show)),
     (Method::Get, "/finds", Handler::Show(show)),
@@ -67,7 +69,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                 (slip(t, &collection.name(*id), *id, kind, laid.as_deref()))
             }
         }
-        (add::forms(t, empty))
+        (add::forms(t))
     };
     let parts = Parts {
         margin: (!empty).then(|| margin(t, desk)),

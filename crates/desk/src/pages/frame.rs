@@ -89,7 +89,7 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                     noscript { meta http-equiv="refresh" content=(seconds); }
                 }
                 title { (parts.title) " · " (collection) }
-                link rel="icon" type="image/svg+xml" href="/assets/twig.svg";
+                link rel="icon" href="/assets/icon.svg" type="image/svg+xml";
                 link rel="stylesheet" href="/assets/look.css";
                 script type="module" src="/assets/hand.js" {}
                 @if let Some(script) = parts.script {
@@ -217,7 +217,7 @@ pub(crate) fn finding_slip(t: Tongue, finding: &Finding) -> Markup {
 pub(crate) fn key_asked(desk: &Desk, asked: &Asked<'_>) -> Option<KeyId> {
     let keys = &desk.history.now.keys;
     let wanted = asked.request.asked("key").parse().ok().map(KeyId);
-    wanted.filter(|id| keys.contains_key(id)).or_else(|| keys.keys().next().copied())
+    wanted.filter(|id| keys.contains_key(id)).or_else(|| keys.keys().next_back().copied())
 }
 
 /// Which key a form is about.

@@ -1,5 +1,119 @@
-//! A newcomer: a find that the key does not know yet.
+//! A newcomer: somebody brings a find that is not in the key.
+//!
+//! It walks the key as with pupils, one question a page (`walk`); where it comes out, its card
+//! is laid beside the card that lies there, and what differs is written down (`beside`); then
+//! it is slotted in with as few questions changed as the table allows (`slot`).
 
-use super::Route;
+mod beside;
+mod seen;
+mod slot;
+mod walk;
 
-pub(super) const ROUTES: &[Route] = &[];
+use std::sync::Arc;
+
+use maud::html;
+use spinney_model::{Edit, KeyId, WishField};
+
+use super::finds::LONGEST_NAME;
+use super::frame::{self, Parts, Screen};
+use super::{Route, Shown};
+use crate::routes::{Asked, Deed, Handler, Refused};
+use crate::worked::Made;
+use crate::{Desk, Method};
+
+pub(super) const ROUTES: &[Route] = &[
+    (Method::Get, "/newcomer", Handler::Show(show)),
+    (Method::Get, "/newcomer/slot", Handler::Show(slot::preview)),
+    (Method::Get, "/newcomer/done", Handler::Show(slot::done)),
+    (Method::Post, "/do/newcomer-key", Handler::Do(begin_key)),
+    (Method::Post, "/do/slot-in", Handler::Do(slot::keep)),
+];
+
+/// The key that is asked for, worked out; None: there is none, or nobody is in it.
+fn key(desk: &mut Desk, asked: &Asked<'_>, wanted: &str) -> Option<(KeyId, Arc<Made>)> {
+    let collection = &desk.history.now;
+    let wanted = wanted.parse().ok().map(KeyId);
+    let key = wanted.filter(|id| collection.keys.contains_key(id));
+    let key = key.or_else(|| frame::key_asked(desk, asked))?;
+    Some((key, desk.worked.made(&desk.history.now, key)?))
+}
+
+fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let found = key(desk, asked, asked.request.asked("key"));
+    let Some((id, made)) = found.filter(|(_, made)| !made.key.couplets.is_empty()) else {
+        return first_a_key(desk, asked);
+    };
+    let walk = asked.request.asked("walk");
+    let walking = walk::follow(&made.key, walk);
+    if asked.request.query.iter().all(|(name, _)| name != "walk") {
+        return start(desk, asked, id);
+    }
+    match walking.next {
+        Some(number) => walk::ask(desk, asked, id, &made, &walking, number),
+        None => beside::show(desk, asked, id, &made, &walking),
+    }
+    .unwrap_or_else(|| {
+        let work = html! { h1 { (t.say("newcomer-title")) } p { (t.say("newcomer-nowhere")) } };
+        frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work))
+    })
+}
+
+/// Nothing can be walked yet.
+fn first_a_key(desk: &Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let keys = &desk.history.now.keys;
+    let work = html! {
+        h1 { (t.say("newcomer-title")) }
+        @if desk.history.now.kinds.len() < 2 {
+            p.empty { (t.say("newcomer-no-finds")) }
+            p { a.main href="/finds" { (t.say("nav-finds")) } }
+        } @else if keys.is_empty() {
+            p.empty { (t.say("newcomer-no-key")) }
+            form method="post" action="/do/newcomer-key" {
+                button.main #newcomer-key { (t.say("newcomer-make-key")) }
+            }
+            p { a href="/heaps" { (t.say("newcomer-or-heaps")) } }
+        } @else {
+            p.empty { (t.say("newcomer-no-question")) }
+            p { a.main href="/heaps" { (t.say("nav-heaps")) } }
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work))
+}
+
+/// Which key, and what the newcomer is called, if somebody knows.
+fn start(desk: &Desk, asked: &Asked<'_>, id: KeyId) -> Shown {
+    let t = asked.tongue;
+    let work = html! {
+        h1 { (t.say("newcomer-title")) }
+        div.first {
+            (walk::leaf_and_question())
+            p.empty { (t.say("newcomer-why")) }
+        }
+        form method="get" action="/newcomer" {
+            label for="newcomer-name" { (t.say("newcomer-name")) }
+            input #newcomer-name name="name" maxlength=(LONGEST_NAME) dir="auto";
+            label for="newcomer-which" { (t.say("newcomer-which")) }
+            select #newcomer-which name="key" {
+                @for (key, drawn) in &desk.history.now.keys {
+                    option value=(key.0) selected[*key == id] { (drawn.name) }
+                }
+            }
+            input type="hidden" name="walk" value="";
+            button.main #newcomer-walk { (t.say("newcomer-walk")) }
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work))
+}
+
+/// A key that the machine finds, for a collection without one.
+fn begin_key(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    let key = desk.history.now.next_key();
+    let edits = vec![
+        Edit::StartKey(key, t.say("newcomer-key-name")),
+        Edit::Wish(key, WishField::Finish, "yes".to_owned()),
+    ];
+    Ok(Deed::edits(edits, "/newcomer"))
+}

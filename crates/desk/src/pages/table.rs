@@ -86,9 +86,9 @@ fn page(desk: &Desk, asked: &Asked<'_>, view: &View) -> Shown {
 fn first_steps(t: crate::language::Tongue, no_kinds: bool) -> Markup {
     html! {
         svg.empty-table viewBox="0 0 120 64" aria-hidden="true" focusable="false" {
-            path d="M6 18 H114 M6 33 H114 M6 48 H114 M38 6 V60 M64 6 V60 M90 6 V60";
-            path d="M12 27 C16 21 24 21 30 27 C24 32 16 32 12 27 M12 27 H30";
-            path d="M12 42 C16 36 24 36 30 42 C24 47 16 47 12 42 M12 42 H30";
+            path d="M6 18 H114 M6 33 H114 M6 48 H114 M38 6 V60 M64 6 V60 M90 6 V60" {}
+            path d="M12 27 C16 21 24 21 30 27 C24 32 16 32 12 27 M12 27 H30" {}
+            path d="M12 42 C16 36 24 36 30 42 C24 47 16 47 12 42 M12 42 H30" {}
         }
         p.empty { @if no_kinds { (t.say("table-no-kinds")) } @else { (t.say("table-no-characters")) } }
     }

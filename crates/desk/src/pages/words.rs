@@ -7,7 +7,7 @@
 mod blade;
 mod drawing;
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use maud::{Markup, html};
 use spinney_model::{Destination, KeyId, Wording};
@@ -42,7 +42,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                 @let words = said.words();
                 @if words.is_empty() { p.empty { (t.say("words-none")) } }
                 @else { p { (t.count("words-count", words.len())) } }
-                div.words { @for word in &words { (one(t, said, word)) } }
+                div.word-list { @for word in &words { (one(t, said, word)) } }
                 (unexplained(t, said, &words))
             }
         }
@@ -70,12 +70,30 @@ fn keys(t: Tongue, collection: &Collection, chosen: Option<KeyId>) -> Markup {
     }
 }
 
+/// A text with the listed words in it.
+struct Text {
+    /// Number of the question, or name of the kind.
+    of: String,
+    text: String,
+    words: Vec<Entry>,
+}
+
+impl Text {
+    fn new(of: String, text: String) -> Self {
+        let words = glossary::words_in([text.as_str()]);
+        Self { of, text, words }
+    }
+
+    fn says(&self, word: &Entry) -> bool {
+        self.words.iter().any(|known| known.word == word.word)
+    }
+}
+
 /// Everything that a key says to pupils.
 struct Said {
-    /// Number and words of each question.
-    questions: Vec<(u32, String)>,
-    /// Name of each kind that comes out, and the sentence that confirms it.
-    confirming: Vec<(String, String)>,
+    questions: Vec<Text>,
+    /// The sentences that confirm the kinds that come out.
+    confirming: Vec<Text>,
     /// Words to know that the characters asked about name.
     terms: BTreeSet<String>,
 }
@@ -91,7 +109,7 @@ impl Said {
                 Wording::Question(text) => text.clone(),
                 Wording::Leads { yes, no } => format!("{yes} / {no}"),
             };
-            said.questions.push((couplet.number, words));
+            said.questions.push(Text::new(couplet.number.to_string(), words));
             if let Some(ask) = &couplet.ask {
                 let asked = matrix.characters().get(ask.character.0);
                 said.terms.extend(asked.into_iter().flat_map(|c| c.terms.iter().cloned()));
@@ -104,30 +122,26 @@ impl Said {
         for taxon in named {
             let taxon = matrix.taxon(taxon);
             if let Some(sentence) = &taxon.confirming {
-                said.confirming.push((taxon.name.clone(), sentence.clone()));
+                said.confirming.push(Text::new(taxon.name.clone(), sentence.clone()));
             }
         }
         said
     }
 
     fn words(&self) -> Vec<Entry> {
-        let questions = self.questions.iter().map(|(_, text)| text.as_str());
-        let confirming = self.confirming.iter().map(|(_, text)| text.as_str());
-        let terms = self.terms.iter().map(String::as_str);
-        glossary::words_in(questions.chain(confirming).chain(terms))
+        let texts = self.questions.iter().chain(&self.confirming);
+        let said = texts.flat_map(|text| text.words.iter()).copied();
+        let terms = glossary::words_in(self.terms.iter().map(String::as_str));
+        let words: BTreeMap<&str, Entry> =
+            said.chain(terms).map(|word| (word.word, word)).collect();
+        words.into_values().collect()
     }
-}
-
-fn says(text: &str, word: &Entry) -> bool {
-    glossary::words_in([text]).iter().any(|entry| entry.word == word.word)
 }
 
 /// A word: what it is, how it looks beside what it is taken for, and where it is said.
 fn one(t: Tongue, said: &Said, word: &Entry) -> Markup {
-    let questions: Vec<_> =
-        said.questions.iter().filter(|(_, text)| says(text, word)).collect();
-    let confirming: Vec<_> =
-        said.confirming.iter().filter(|(_, text)| says(text, word)).collect();
+    let questions: Vec<_> = said.questions.iter().filter(|text| text.says(word)).collect();
+    let confirming: Vec<_> = said.confirming.iter().filter(|text| text.says(word)).collect();
     let id = format!("word-{}", word.word.replace(' ', "-"));
     html! {
         section.word-slip aria-labelledby=(id) {
@@ -139,11 +153,11 @@ fn one(t: Tongue, said: &Said, word: &Entry) -> Markup {
             }
             @if !questions.is_empty() || !confirming.is_empty() {
                 ul.said-in {
-                    @for (number, text) in questions {
-                        li dir="auto" { (t.with("words-question", &[("number", number), ("text", text)])) }
+                    @for said in questions {
+                        li dir="auto" { (t.with("words-question", &[("number", &said.of), ("text", &said.text)])) }
                     }
-                    @for (name, text) in confirming {
-                        li dir="auto" { (t.with("words-confirming", &[("kind", name), ("text", text)])) }
+                    @for said in confirming {
+                        li dir="auto" { (t.with("words-confirming", &[("kind", &said.of), ("text", &said.text)])) }
                     }
                 }
             }

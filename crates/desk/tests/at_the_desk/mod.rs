@@ -104,6 +104,12 @@ impl AtTheDesk {
                 self.keep(lines, pictures);
                 then
             }
+            Reply::Rewrite { head, lines, then, .. } => {
+                assert_eq!(head, self.desk.head(), "the desk has seen all lines");
+                self.desk = Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines");
+                self.lines = lines;
+                then
+            }
             Reply::Page(page) => page,
             other => panic!("neither a page nor something to keep: {other:?}"),
         }

@@ -10,7 +10,9 @@ use super::grid::Grid;
 use super::phrase::fold;
 use super::source::{Form, form};
 use super::workbook::Workbook;
-use super::{Source, Sources, TableError, about_sheet, characters_sheet, kinds_sheet};
+use super::{
+    Source, Sources, TableError, TypedSheet, about_sheet, characters_sheet, kinds_sheet,
+};
 use super::{report::Report, separated};
 
 /// What a sheet is for.
@@ -63,7 +65,7 @@ pub(super) fn read(sources: &Sources, report: &mut Report) -> Result<Sheets, Tab
 }
 
 /// The typed cells of every sheet of a file.
-pub(super) fn cells(source: &Source) -> Result<Vec<(String, Vec<Vec<String>>)>, TableError> {
+pub(super) fn cells(source: &Source) -> Result<Vec<TypedSheet>, TableError> {
     let mut report = Report::default();
     let grids = match form(source)? {
         Form::Text(text) => vec![separated::read(&source.name, &text, &mut report)],

@@ -16,9 +16,9 @@ pub(super) fn when(t: Tongue, at: i64, now: i64) -> Markup {
     let ago = now.saturating_sub(at);
     let count = |unit: i64| usize::try_from(ago / unit).unwrap_or(0);
     let words = match ago {
-        ..MINUTE => t.say("done-just-now"),
-        ..HOUR => t.count("done-minutes-ago", count(MINUTE)),
-        ..DAY => t.count("done-hours-ago", count(HOUR)),
+        _ if ago < MINUTE => t.say("done-just-now"),
+        _ if ago < HOUR => t.count("done-minutes-ago", count(MINUTE)),
+        _ if ago < DAY => t.count("done-hours-ago", count(HOUR)),
         _ if ago < 30 * DAY => t.count("done-days-ago", count(DAY)),
         _ => date(at),
     };

@@ -10,13 +10,13 @@ use crate::language::Tongue;
 use crate::pictures::{self, NoPicture};
 use crate::routes::{Asked, Deed, Refused};
 
-pub(super) fn forms(t: Tongue, empty: bool) -> Markup {
+pub(super) fn forms(t: Tongue) -> Markup {
     html! {
         h2 { (t.say("finds-add")) }
         div.adding {
             form.add #add method="post" action="/do/add-kinds" enctype="multipart/form-data" {
                 label for="names" { (t.say("finds-names")) }
-                textarea #names name="names" rows="5" autofocus[empty] placeholder=(t.say("finds-names-example")) {}
+                textarea #names name="names" rows="5" placeholder=(t.say("finds-names-example")) {}
                 div.drop {
                     label for="pictures" { (t.say("finds-pictures")) }
                     input #pictures type="file" name="pictures" accept="image/jpeg,image/png" multiple

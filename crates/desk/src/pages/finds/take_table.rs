@@ -5,7 +5,7 @@
 //! and waits for a person.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, Source};
+use spinney_exchange::table::{self, Source, TypedSheet};
 use spinney_model::Edit;
 
 use super::add::too_many;
@@ -62,7 +62,7 @@ pub(super) fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> 
     Ok(Deed::edits(edits, asked.back("/finds")))
 }
 
-fn read(t: Tongue, source: Source) -> Result<Vec<(String, Vec<Vec<String>>)>, Refused> {
+fn read(t: Tongue, source: Source) -> Result<Vec<TypedSheet>, Refused> {
     table::cells(&source).map_err(|error| Refused {
         sentence: t.with("finds-table-error", &[("error", &error)]),
         remedy: error.remedy().to_owned(),

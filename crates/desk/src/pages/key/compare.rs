@@ -79,9 +79,12 @@ fn which(t: Tongue, collection: &Collection, one: KeyId, other: KeyId) -> Markup
     }
 }
 
+/// What a row of the comparison says of a key.
+type Told = fn(&Numbers) -> Option<String>;
+
 fn table(t: Tongue, sides: &[Side; 2]) -> Markup {
     let numbers = sides.each_ref().map(|side| side.made.as_ref().map(|made| Numbers::of(made)));
-    let rows: [(&str, fn(&Numbers) -> Option<String>); 4] = [
+    let rows: [(&str, Told); 4] = [
         ("key-row-questions", |n| Some(n.questions.to_string())),
         ("key-row-mean", |n| n.mean.map(one_decimal)),
         ("key-row-longest", |n| n.longest.map(|longest| longest.to_string())),

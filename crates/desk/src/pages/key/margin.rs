@@ -16,7 +16,7 @@ pub(super) fn margin(key: &Keyed) -> Markup {
     let of_question =
         |found: &&Finding| matches!(found.place, Place::Couplet(n) if numbers.contains(&n));
     let (at, others): (Vec<&Finding>, Vec<&Finding>) =
-        key.made.findings().iter().partition(|found| of_question(&found));
+        key.made.findings().iter().partition(|found| of_question(found));
     let others: Vec<Finding> = others.into_iter().cloned().collect();
     let left = not_asked(key);
     let loud = |found: &&&Finding| found.severity != Severity::ForInformation;

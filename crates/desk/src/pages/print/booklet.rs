@@ -7,7 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use spinney_model::{KeyId, Matrix};
-use spinney_press::{Booklet, Picture, SecondLooks, Stamp};
+use spinney_press::{Booklet, Picture, Stamp};
 
 use crate::Desk;
 use crate::routes::Asked;
@@ -21,7 +21,6 @@ pub(super) struct Bound {
     pub(super) matrix: Matrix,
     pub(super) made: Arc<Made>,
     pub(super) pictures: BTreeMap<String, Picture>,
-    looks: SecondLooks,
     today: String,
     name: String,
 }
@@ -51,9 +50,7 @@ impl Bound {
         let matrix = titled(&made.layer.matrix, own_title.then_some(drawn.name.as_str()));
         let name = file_name(&drawn.name);
         let today = asked.request.today.clone();
-        let looks = made.reasons.iter().map(|reason| (reason.couplet, reason.also.clone()));
-        let (looks, pictures) = (looks.collect(), pictures.collect());
-        Ok(Some(Self { matrix, pictures, made, looks, today, name }))
+        Ok(Some(Self { matrix, pictures: pictures.collect(), made, today, name }))
     }
 
     pub(super) fn booklet(&self) -> Booklet<'_> {
@@ -64,7 +61,7 @@ impl Bound {
             stamp: self.stamp(),
             date: (!self.today.is_empty()).then_some(self.today.as_str()),
             pictures: &self.pictures,
-            second_looks: &self.looks,
+            second_looks: &self.made.looks,
         }
     }
 

@@ -29,7 +29,7 @@ pub(super) fn margin(t: Tongue, view: &View) -> Markup {
         // The pairs that are alike stand above, with what may part them.
         found.extend(of_table.into_iter().filter(|f| f.code != Code::NotSeparable));
     }
-    found.sort_by(|a, b| a.severity.cmp(&b.severity));
+    found.sort_by_key(|finding| finding.severity);
     html! {
         @if small && laid.matrix.taxa().len() > 1 {
             (alike(t, view, laid))
@@ -94,11 +94,11 @@ fn look(t: Tongue, view: &View, laid: &Laid, look: &Look, first: bool) -> Markup
     };
     let names = |taxa: &[TaxonIx]| {
         let few = taxa.iter().take(KINDS_NAMED).map(|at| laid.matrix.taxon(*at).name.as_str());
-        let mut text = few.collect::<Vec<_>>().join(", ");
-        if taxa.len() > KINDS_NAMED {
-            text.push_str(" …");
+        let text = few.collect::<Vec<_>>().join(", ");
+        match taxa.len().saturating_sub(KINDS_NAMED) {
+            0 => text,
+            more => t.count_with("table-and-more", more, &[("kinds", &text)]),
         }
-        text
     };
     let (message, taxa) = match (look.parts.is_empty(), look.with_others.is_empty()) {
         (false, _) => ("table-look-parts", &look.parts),

@@ -33,7 +33,7 @@ pub(super) fn notes(
         @if let Some(differ) = &differ { (differ) }
         @for finding in findings.into_iter().flatten() { (found(t, finding)) }
         @if differ.is_none() && named > 0 {
-            details.who {
+            details.who-says {
                 summary { (t.count("table-who", named)) }
                 (who_says(t, &said))
             }
@@ -71,7 +71,7 @@ fn differ(t: Tongue, collection: &Collection, kind: KindId, at: CharacterId) -> 
     html! {
         p.word.look { (t.say("table-differ")) }
         (who_says(t, &said))
-        div.decide {
+        div.ways {
             @for (n, text) in ways.iter().enumerate() {
                 button #{"d-" (place) "-" (n)} name="decide" value={(place) "-" (n)} {
                     (t.with("table-take", &[("text", text)]))

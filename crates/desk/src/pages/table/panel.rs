@@ -12,6 +12,9 @@ use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::pages::frame;
 
+/// So many fields are seen at once; the others are folded.
+const SEEN_FIRST: usize = 8;
+
 pub(super) fn panel(
     t: Tongue,
     collection: &Collection,
@@ -28,8 +31,14 @@ pub(super) fn panel(
             @for finding in margin::of_character(view, name) { (frame::finding_slip(t, finding)) }
             form method="post" action={"/do/character/" (id.0)} {
                 input type="hidden" name="back" value=(back);
-                @for (field, mark, input, label, help) in FIELDS {
-                    (one(t, mark, input, collection.character_field(id, field), label, help))
+                @for (field, mark, input, label, help) in &FIELDS[..SEEN_FIRST] {
+                    (one(t, mark, *input, collection.character_field(id, *field), label, help))
+                }
+                details {
+                    summary #more-fields { (t.say("table-more-fields")) }
+                    @for (field, mark, input, label, help) in &FIELDS[SEEN_FIRST..] {
+                        (one(t, mark, *input, collection.character_field(id, *field), label, help))
+                    }
                 }
                 button.main #keep-character { (t.say("table-keep-character")) }
             }

@@ -135,7 +135,7 @@ fn cell(
                     aria-labelledby={"k-" (kind.0) " h-" (at.0)}
                     aria-describedby=[notes.is_some().then(|| format!("n-{place}"))]
                     maxlength=(super::LONGEST_TEXT.max(text.chars().count()))
-                    dir="auto" autocomplete="off" autocapitalize="off" spellcheck="false" size="9";
+                    dir="auto" autocomplete="off" autocapitalize="off" spellcheck="false" size=(wide(text));
                 input type="hidden" name={"b-" (place)} value=(text);
             } @else {
                 span.said dir="auto" { (text) }
@@ -145,11 +145,16 @@ fn cell(
     }
 }
 
+/// How many letters of a cell are in sight: all of them, within reason.
+fn wide(text: &str) -> usize {
+    text.chars().count().clamp(9, 24)
+}
+
 fn pages(t: Tongue, view: &View) -> Markup {
     let page = view.kinds.len();
     html! {
         @if view.before > 0 || view.after > 0 {
-            p.pages {
+            p.table-pages {
                 @if view.before > 0 {
                     a.button href=(view.with_choices_from("/table", view.before.saturating_sub(page))) {
                         (t.say("table-kinds-before"))

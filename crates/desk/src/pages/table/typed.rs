@@ -60,7 +60,12 @@ pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
             remedy: t.say("table-many-clashes-remedy"),
         });
     }
-    Ok(Deed::edits(edits, address(&asked.back("/table"), &clashes)))
+    let mut to = address(&asked.back("/table"), &clashes);
+    if let (Some((kind, character)), true) = (decided, clashes.is_empty()) {
+        // The button is gone; the hand goes on at its cell.
+        to = format!("{}#i-{}-{}", to.split('#').next().unwrap_or(""), kind.0, character.0);
+    }
+    Ok(Deed::edits(edits, to))
 }
 
 fn known(collection: &Collection, (kind, character): Place) -> bool {

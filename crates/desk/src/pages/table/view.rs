@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use maud::{Markup, html};
-use spinney_model::{CharacterId, Finding, KindId, Place, Value};
+use spinney_model::{CharacterId, Code, Finding, KindId, Place, Value};
 
 use crate::Desk;
 use crate::collection::{Agreed, Collection};
@@ -141,12 +141,19 @@ impl View {
         let kinds: Vec<KindId> = collection.kinds.keys().copied().collect();
         let characters: Vec<CharacterId> = collection.characters.keys().copied().collect();
         for finding in &laid.findings {
+            // That cells are blank is seen; where a look helps most is said beside the table.
+            if finding.code == Code::Unknown {
+                continue;
+            }
             let cell = match &finding.place {
                 Place::Cell(name) => cell_of(name, &kinds, &characters),
                 _ => None,
             };
             match cell {
-                Some(at) => self.of_cells.entry(at).or_default().push(finding.clone()),
+                Some(at) => {
+                    let finding = without_address(finding);
+                    self.of_cells.entry(at).or_default().push(finding);
+                }
                 None => self.of_table.push(finding.clone()),
             }
         }
@@ -185,6 +192,15 @@ impl View {
         let query = query.finish();
         if query.is_empty() { path.to_owned() } else { format!("{path}?{query}") }
     }
+}
+
+/// What is said of a cell, at the cell itself: there its address means nothing.
+fn without_address(finding: &Finding) -> Finding {
+    let mut finding = finding.clone();
+    for address in [format!(" ({})", finding.place), format!(" in {}", finding.place)] {
+        finding.sentence = finding.sentence.replace(&address, "");
+    }
+    finding
 }
 
 /// The cell of a collection that the laid-out table calls `table!C7`.

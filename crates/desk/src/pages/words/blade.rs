@@ -54,7 +54,7 @@ fn right_edge(form: Form, length: f64, width: f64) -> Vec<Point> {
             }
             Form::Heart => {
                 let low = if along < 0.3 { along * (0.3 - along) / 0.0225 } else { 0.0 };
-                (x * (1.0 + 0.5 * (1.0 - along)), y - low * length * 0.13)
+                (x * (1.15 + 0.9 * (1.0 - along) * (1.0 - along)), y - low * length * 0.12)
             }
         });
     }

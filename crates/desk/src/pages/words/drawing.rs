@@ -77,15 +77,24 @@ pub(super) fn pair(t: Tongue, shows: [Shows; 2]) -> Markup {
             @for (n, one) in shows.into_iter().enumerate() {
                 figure.other[n == 1] {
                     svg.leaf viewBox="-21 -50 42 64" aria-hidden="true" focusable="false" { (drawn(one)) }
-                    figcaption { (caption(t, one)) }
+                    figcaption { (caption(t, one, shows[1 - n])) }
                 }
             }
         }
     }
 }
 
-fn caption(t: Tongue, shows: Shows) -> String {
+/// What a drawing shows, in the words that set it apart from its neighbour.
+fn caption(t: Tongue, shows: Shows, beside: Shows) -> String {
     match shows {
+        Shows::Leaf(Form::Smooth) if beside == Shows::Leaf(Form::Lobed) => {
+            t.say("words-draw-unlobed")
+        }
+        Shows::Leaf(Form::Smooth)
+            if matches!(beside, Shows::Leaf(Form::Heart | Form::Needle)) =>
+        {
+            t.say("words-draw-oval")
+        }
         Shows::Leaf(Form::Smooth) => t.say("words-draw-smooth"),
         Shows::Leaf(Form::Toothed) => t.say("words-draw-toothed"),
         Shows::Leaf(Form::DoubleToothed) => t.say("words-draw-double"),
@@ -136,7 +145,7 @@ fn drawn(shows: Shows) -> Markup {
 }
 
 fn line(class: &str, points: &[Point]) -> Markup {
-    html! { path class=(class) d=(path(points)); }
+    html! { path class=(class) d=(path(points)) {} }
 }
 
 fn leaf(form: Form, heavy: Option<Part>, stalk: bool) -> Markup {
@@ -154,8 +163,8 @@ fn leaf(form: Form, heavy: Option<Part>, stalk: bool) -> Markup {
             (line(class(Part::Veins, "vein"), &mirrored(&vein)))
         }
         @if stalk { (line(class(Part::Stalk, "outline"), &[(0.0, 0.0), (0.6, -6.0), (2.0, -12.0)])) }
-        @if heavy == Some(Part::Tip) { circle.heavy cx="0" cy=(-LENGTH) r="5"; }
-        @if heavy == Some(Part::Base) { circle.heavy cx="0" cy="0" r="5"; }
+        @if heavy == Some(Part::Tip) { circle.heavy cx="0" cy=(-LENGTH) r="5" {} }
+        @if heavy == Some(Part::Base) { circle.heavy cx="0" cy="0" r="5" {} }
     }
 }
 
@@ -164,7 +173,7 @@ fn hatching() -> Markup {
     let edge = outline(Form::Smooth, LENGTH, WIDTH);
     let right = &edge[1..edge.len() / 2];
     html! {
-        @for (x, y) in right.iter().step_by(3) { (line("hatch", &[(-x, y - 1.2), (*x, y + 1.2)])) }
+        @for (x, y) in right.iter().step_by(3) { (line("hatch", &[(-x * 0.9, y - 0.8), (*x * 0.9, y + 0.8)])) }
     }
 }
 

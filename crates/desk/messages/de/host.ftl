@@ -1,0 +1,29 @@
+### Was nicht aufgehoben, gelesen oder gefunden werden konnte.
+
+host-read-only = In { $file } darf nicht geschrieben werden. Nichts wurde geändert.
+host-read-only-remedy = Kopiert die Datei in einen eigenen Ordner und öffnet die Kopie.
+host-full = Die Platte ist voll: { $file } kann nicht wachsen. Nichts wurde geändert.
+host-full-remedy = Macht Platz auf der Platte, geht zurück und tut es noch einmal.
+host-locked = Ein anderes Programm hält { $file } fest. Nichts wurde geändert.
+host-locked-remedy = Schließt das andere Programm, oder wartet, bis es fertig ist; dann geht zurück und tut es noch einmal.
+host-damaged = { $file } ist beschädigt oder keine Sammlung mehr. Nichts wurde geändert.
+host-damaged-remedy = Beendet Spinney, öffnet eine ältere Kopie der Datei und hebt diese auf, damit sie jemand ansehen kann.
+host-newer = Ein neueres Spinney hat inzwischen in { $file } geschrieben. Nichts wurde geändert.
+host-newer-remedy = Macht mit dem neueren Spinney weiter.
+host-not-reached = { $file } konnte nicht gelesen oder geschrieben werden ({ $why }). Nichts wurde geändert.
+host-not-reached-remedy = Seht nach, ob die Platte noch da ist; dann geht zurück und tut es noch einmal.
+host-again = Noch einmal versuchen.
+host-large = Das ist mehr als { $count } MiB. Nichts wurde geändert.
+host-large-remedy = Gebt weniger Bilder auf einmal, oder kleinere.
+host-many = Dieses Formular hat mehr Felder oder Dateien, als auf einmal genommen werden. Nichts wurde geändert.
+host-many-remedy = Gebt es in mehreren Teilen.
+host-slow = Das hat zu lange gebraucht, um anzukommen. Nichts wurde geändert.
+host-no-form = Das konnte nicht als Formular gelesen werden. Nichts wurde geändert.
+host-no-form-remedy = Geht zurück, ladet die Seite neu und tut es noch einmal.
+host-long = Diese Adresse ist zu lang.
+host-long-remedy = Geht zurück und folgt dem Verweis noch einmal.
+host-overtaken = Ein anderes Fenster hat die Sammlung im selben Augenblick immer wieder geändert. Nichts wurde geändert.
+host-picture = Dieses Bild ist nicht mehr in der Sammlung.
+host-picture-remedy = Vielleicht wurde es endgültig entfernt. Ladet die Seite neu.
+host-bug = Hier ist ein Fehler in Spinney selbst. Nichts wurde geändert.
+host-bug-remedy = Geht zurück und versucht es auf anderem Weg; und bitte sagt denen, die Spinney machen, was ihr getan habt.

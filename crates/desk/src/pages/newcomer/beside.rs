@@ -1,0 +1,214 @@
+//! The newcomer's card beside the card of the kind that it came out at: what differs?
+
+use std::collections::BTreeSet;
+
+use maud::{Markup, html};
+use spinney_model::{CharacterId, KeyId, KindId, Scale};
+
+use super::seen::{Fields, answered, landed};
+use super::walk::{self, Walking};
+use crate::Desk;
+use crate::collection::Agreed;
+use crate::laid::Laid;
+use crate::language::Tongue;
+use crate::pages::Shown;
+use crate::pages::finds::{LONGEST_NAME, LONGEST_TEXT, face};
+use crate::pages::frame::{self, Parts, Screen};
+use crate::routes::Asked;
+use crate::worked::Made;
+
+/// So many cards are laid beside the newcomer's; a table top holds no more.
+const MOST_CARDS: usize = 3;
+
+/// What the parts of this page look at.
+struct View<'a> {
+    t: Tongue,
+    desk: &'a Desk,
+    laid: &'a Laid,
+    made: &'a Made,
+    walking: &'a Walking<'a>,
+    /// The kinds that lie where it came out.
+    beside: Vec<KindId>,
+    fields: Fields<'a>,
+    name: String,
+}
+
+impl View<'_> {
+    fn kind_name(&self, kind: KindId) -> String {
+        self.desk.history.now.name(kind)
+    }
+}
+
+pub(super) fn show(
+    desk: &mut Desk,
+    asked: &Asked<'_>,
+    id: KeyId,
+    made: &Made,
+    walking: &Walking<'_>,
+) -> Option<Shown> {
+    let t = asked.tongue;
+    let laid = desk.worked.laid(&desk.history.now)?;
+    let all = landed(made, walking);
+    let name = match asked.request.asked("name").trim() {
+        "" => t.say("newcomer-nameless"),
+        name => name.chars().take(LONGEST_NAME).collect(),
+    };
+    let view = View {
+        t,
+        desk,
+        laid: &laid,
+        made,
+        walking,
+        beside: all.iter().take(MOST_CARDS).copied().collect(),
+        fields: Fields(&asked.request.query),
+        name,
+    };
+    let names: Vec<String> = all.iter().map(|kind| view.kind_name(*kind)).collect();
+    let back = walk::letters(walking);
+    let back = back.get(..back.len().saturating_sub(1)).unwrap_or_default();
+    let work = html! {
+        (walk::trail(t, &made.key, walking))
+        @if names.is_empty() { h1 { (t.say("newcomer-comes-out-nowhere")) } }
+        @else { h1 dir="auto" { (t.with("newcomer-comes-out", &[("kinds", &names.join(", "))])) } }
+        p { (t.say("newcomer-look")) }
+        (cards(&view))
+        form.compare method="get" action="/newcomer/slot" {
+            input type="hidden" name="key" value=(id.0);
+            input type="hidden" name="walk" value=(walk::letters(walking));
+            (rows(&view))
+            (new_difference(&view))
+            button.main #newcomer-slot { (t.say("newcomer-slot")) }
+        }
+        p { a #walk-back href=(walk::address(asked, id, back)) { (t.say("newcomer-back")) } }
+    };
+    Some(frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work)))
+}
+
+/// The cards side by side.
+fn cards(view: &View<'_>) -> Markup {
+    let t = view.t;
+    html! {
+        ul.cards.two {
+            li.card {
+                span.no-picture aria-hidden="true" {}
+                span.name dir="auto" { (view.name) }
+                p.why { (t.say("newcomer-is-new")) }
+            }
+            @for kind in &view.beside {
+                @let known = &view.desk.history.now.kinds[kind];
+                li.card {
+                    (face(known))
+                    span.name dir="auto" { (view.kind_name(*kind)) }
+                    p { a href={"/finds/" (kind.0)} { (t.with("newcomer-same", &[("kind", &view.kind_name(*kind))])) } }
+                }
+            }
+        }
+    }
+}
+
+/// Character by character: what was asked on the way first, then what is known of the other.
+fn rows(view: &View<'_>) -> Markup {
+    let t = view.t;
+    let on_the_way: BTreeSet<CharacterId> = view
+        .walking
+        .asked
+        .iter()
+        .filter_map(|(number, _)| {
+            let key = &view.made.key;
+            let couplet = key.couplets.iter().find(|couplet| couplet.number == *number)?;
+            let at = couplet.ask.as_ref()?.character.0;
+            view.laid.characters.get(at).copied().flatten()
+        })
+        .collect();
+    let all = view.desk.history.now.characters.keys().copied();
+    let (first, others): (Vec<_>, Vec<_>) = all.partition(|at| on_the_way.contains(at));
+    html! {
+        label for="newcomer-name" { (t.say("newcomer-name")) }
+        input #newcomer-name name="name" maxlength=(LONGEST_NAME) dir="auto" value=(view.fields.get("name"));
+        @if !first.is_empty() {
+            h2 { (t.say("newcomer-on-the-way")) }
+            @for at in &first { (row(view, *at)) }
+        }
+        @if !others.is_empty() {
+            h2 { (t.say("newcomer-others")) }
+            @for at in &others { (row(view, *at)) }
+        }
+        p.quiet { (t.say("newcomer-blank")) }
+    }
+}
+
+fn row(view: &View<'_>, at: CharacterId) -> Markup {
+    let t = view.t;
+    let collection = &view.desk.history.now;
+    let field = format!("c-{}", at.0);
+    let typed = view.fields.get(&field);
+    let answered = answered(view.laid, &view.made.key, view.made, view.walking, at);
+    let text = if typed.is_empty() { answered.unwrap_or_default() } else { typed.to_owned() };
+    html! {
+        fieldset.pair {
+            legend dir="auto" { (collection.character_name(at)) }
+            div {
+                label for=(field) { (t.with("newcomer-of", &[("kind", &view.name)])) }
+                input id=(field) name=(field) value=(text) maxlength=(LONGEST_TEXT) dir="auto"
+                    list={"states-" (at.0)};
+                (states(view, at))
+            }
+            @for kind in &view.beside {
+                div {
+                    @match collection.cells.agreed(*kind, at) {
+                        Agreed::Text(text) => {
+                            p.of dir="auto" { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
+                            p.known dir="auto" { (text) }
+                        },
+                        Agreed::Blank | Agreed::Contradicted(_) => {
+                            @let field = format!("k-{}-{}", kind.0, at.0);
+                            label for=(field) { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
+                            input id=(field) name=(field) value=(view.fields.get(&field)) dir="auto"
+                                maxlength=(LONGEST_TEXT) list={"states-" (at.0)};
+                        },
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// The words that others have there.
+fn states(view: &View<'_>, at: CharacterId) -> Markup {
+    let at_matrix = view.laid.character(at);
+    let scale = at_matrix.map(|at| &view.laid.matrix.character(at).scale);
+    html! {
+        datalist id={"states-" (at.0)} {
+            @if let Some(Scale::Words { states }) = scale {
+                @for state in states { option value=(state) {} }
+            }
+        }
+    }
+}
+
+/// Something that nobody has looked at yet.
+fn new_difference(view: &View<'_>) -> Markup {
+    let t = view.t;
+    let fields = &view.fields;
+    html! {
+        fieldset.pair {
+            legend { (t.say("newcomer-difference")) }
+            div {
+                label for="d-name" { (t.say("newcomer-difference-name")) }
+                input #d-name name="d-name" maxlength=(LONGEST_NAME) dir="auto" value=(fields.get("d-name"))
+                    placeholder=(t.say("newcomer-difference-example"));
+            }
+            div {
+                label for="d-ours" { (t.with("newcomer-of", &[("kind", &view.name)])) }
+                input #d-ours name="d-ours" maxlength=(LONGEST_TEXT) dir="auto" value=(fields.get("d-ours"));
+            }
+            @for kind in &view.beside {
+                @let field = format!("d-theirs-{}", kind.0);
+                div {
+                    label for=(field) { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
+                    input id=(field) name=(field) maxlength=(LONGEST_TEXT) dir="auto" value=(fields.get(&field));
+                }
+            }
+        }
+    }
+}

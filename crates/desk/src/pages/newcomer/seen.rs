@@ -1,0 +1,173 @@
+//! What was seen of a newcomer, in the fields of a form and back.
+//!
+//! The same fields stand in the address of the preview and in the form that keeps it, so that
+//! nothing that was typed is lost on the way.
+
+use maud::{Markup, html};
+use spinney_model::{AskedOf, CharacterId, Fork, Key, KeyId, KindId, Scale, Side};
+
+use super::walk::{self, Walking};
+use crate::Desk;
+use crate::laid::{Laid, folded};
+use crate::pages::finds::{LONGEST_NAME, LONGEST_TEXT, free};
+use crate::routes::{Asked, Refused};
+use crate::slot_in::{Difference, Newcomer};
+use crate::worked::Made;
+
+/// The fields of an address or of a form.
+pub(super) struct Fields<'f>(pub(super) &'f [(String, String)]);
+
+impl Fields<'_> {
+    pub(super) fn get(&self, name: &str) -> &str {
+        let found = self.0.iter().find(|(field, _)| field == name);
+        found.map_or("", |(_, text)| text.trim())
+    }
+
+    /// All of them, to be sent again.
+    pub(super) fn again(&self) -> Markup {
+        html! {
+            @for (name, text) in self.0 { input type="hidden" name=(name) value=(text); }
+        }
+    }
+
+    fn text(&self, asked: &Asked<'_>, name: &str, longest: usize) -> Result<String, Refused> {
+        let text = self.get(name).split_whitespace().collect::<Vec<_>>().join(" ");
+        if text.chars().count() <= longest {
+            return Ok(text);
+        }
+        let t = asked.tongue;
+        let start: String = text.chars().take(40).collect();
+        Err(Refused {
+            sentence: t.count_with("finds-long-text", longest, &[("start", &start)]),
+            remedy: t.say("finds-long-text-remedy"),
+        })
+    }
+}
+
+/// The newcomer that the fields tell of.
+pub(super) fn newcomer(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    fields: &Fields<'_>,
+    (id, made): (KeyId, &Made),
+) -> Result<Newcomer, Refused> {
+    let collection = &desk.history.now;
+    let name = fields.text(asked, "name", LONGEST_NAME)?;
+    if !name.is_empty() {
+        free(collection, asked, &name, None)?;
+    }
+    let walking = walk::follow(&made.key, fields.get("walk"));
+    let landed = landed(made, &walking);
+    let mut cells = Vec::new();
+    for &character in collection.characters.keys() {
+        let ours = fields.text(asked, &format!("c-{}", character.0), LONGEST_TEXT)?;
+        if !ours.is_empty() {
+            cells.push((None, character, ours));
+        }
+        for &kind in &landed {
+            let field = format!("k-{}-{}", kind.0, character.0);
+            let theirs = fields.text(asked, &field, LONGEST_TEXT)?;
+            if !theirs.is_empty() {
+                cells.push((Some(kind), character, theirs));
+            }
+        }
+    }
+    let difference = difference(desk, asked, fields, &landed)?;
+    let sides = sides(desk, id, made, &walking);
+    Ok(Newcomer { name, cells, difference, sides })
+}
+
+/// Something new to look at: it has a name, and both sides of it are said.
+fn difference(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    fields: &Fields<'_>,
+    landed: &[KindId],
+) -> Result<Option<Difference>, Refused> {
+    let t = asked.tongue;
+    let name = fields.text(asked, "d-name", LONGEST_NAME)?;
+    let ours = fields.text(asked, "d-ours", LONGEST_TEXT)?;
+    let mut theirs = Vec::new();
+    for &kind in landed {
+        let text = fields.text(asked, &format!("d-theirs-{}", kind.0), LONGEST_TEXT)?;
+        if !text.is_empty() {
+            theirs.push((kind, text));
+        }
+    }
+    if name.is_empty() && ours.is_empty() && theirs.is_empty() {
+        return Ok(None);
+    }
+    if name.is_empty() || ours.is_empty() {
+        return Err(Refused {
+            sentence: t.say("newcomer-half-difference"),
+            remedy: t.say("newcomer-half-difference-remedy"),
+        });
+    }
+    let collection = &desk.history.now;
+    let mut known = collection.characters.keys().map(|id| collection.character_name(*id));
+    if known.any(|known| folded(known) == folded(&name)) {
+        return Err(Refused {
+            sentence: t.with("newcomer-known-difference", &[("name", &name)]),
+            remedy: t.say("newcomer-known-difference-remedy"),
+        });
+    }
+    Ok(Some(Difference { name, ours, theirs }))
+}
+
+/// The kinds at whose ends it came out, each once.
+pub(super) fn landed(made: &Made, walking: &Walking<'_>) -> Vec<KindId> {
+    let mut kinds: Vec<KindId> = Vec::new();
+    for taxon in walking.ends.iter().flat_map(|end| &end.taxa) {
+        let kind = made.layer.kinds[taxon.0];
+        if !kinds.contains(&kind) {
+            kinds.push(kind);
+        }
+    }
+    kinds
+}
+
+/// The answers to questions that people sorted by hand: there the newcomer lies so as well.
+fn sides(desk: &Desk, id: KeyId, made: &Made, walking: &Walking<'_>) -> Vec<(Fork, Side)> {
+    let drawn = &desk.history.now.keys[&id];
+    let side = |(number, answer): &(u32, Option<bool>)| {
+        let place = made.places.get(number)?;
+        let ask = made.layer.forks.get(place)?.ask.as_ref()?;
+        let by_hand = ask.character.0 >= made.layer.sorted_from;
+        (by_hand && drawn.questions.contains_key(place)).then(|| {
+            let side = match answer {
+                Some(true) => Side::Yes,
+                Some(false) => Side::No,
+                None => Side::Both,
+            };
+            (place.clone(), side)
+        })
+    };
+    walking.asked.iter().filter_map(side).collect()
+}
+
+/// What the answers on the way say of a character, as far as they settle it.
+pub(super) fn answered(
+    laid: &Laid,
+    key: &Key,
+    made: &Made,
+    walking: &Walking<'_>,
+    character: CharacterId,
+) -> Option<String> {
+    let at = laid.character(character)?;
+    let Scale::Words { states } = &laid.matrix.character(at).scale else { return None };
+    let mut left: Vec<&String> = states.iter().collect();
+    for (number, answer) in &walking.asked {
+        let couplet = key.couplets.iter().find(|couplet| couplet.number == *number)?;
+        let of = couplet.ask.as_ref().filter(|ask| ask.character.0 < made.layer.sorted_from);
+        let of = of.and_then(|ask| laid.ask_of(ask)).filter(|of| of.character == character);
+        if let (Some(of), Some(yes)) = (of, answer)
+            && let AskedOf::States(asked) = of.yes
+        {
+            left.retain(|state| asked.contains(state) == *yes);
+        }
+    }
+    match left.as_slice() {
+        [only] if states.len() > 1 => Some((*only).clone()),
+        _ => None,
+    }
+}

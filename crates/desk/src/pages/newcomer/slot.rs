@@ -1,0 +1,167 @@
+//! Slotting in: first what would change in the key, in words, then it is kept, then the way on
+//! which the newcomer comes out now.
+
+use maud::{Markup, html};
+use spinney_model::{Answer, KeyId, KindId, Share};
+
+use super::seen::{self, Fields};
+use super::{key, walk};
+use crate::Desk;
+use crate::language::Tongue;
+use crate::pages::Shown;
+use crate::pages::finds::gone;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::heaps::answer_tab;
+use crate::routes::{Asked, Deed, Refused};
+use crate::slot_in::{Change, Slotted, slot_in};
+
+/// The newcomer of these fields with its place.
+fn slotted(
+    desk: &mut Desk,
+    asked: &Asked<'_>,
+    fields: &Fields<'_>,
+) -> Result<(KeyId, Slotted), Refused> {
+    let (id, made) = key(desk, asked, fields.get("key")).ok_or_else(|| gone(asked))?;
+    let newcomer = seen::newcomer(desk, asked, fields, (id, &made))?;
+    let slotted = slot_in(&desk.history.now, id, &made, &newcomer);
+    slotted.map(|slotted| (id, slotted)).ok_or_else(|| gone(asked))
+}
+
+/// What would change.
+pub(super) fn preview(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let fields = Fields(&asked.request.query);
+    let (id, slotted) = match slotted(desk, asked, &fields) {
+        Ok(found) => found,
+        Err(refused) => return Shown::Page(frame::refused(desk, asked, &refused)),
+    };
+    let name = match fields.get("name") {
+        "" => t.say("newcomer-nameless"),
+        name => name.to_owned(),
+    };
+    let mut back = form_urlencoded::Serializer::new(String::new());
+    back.extend_pairs(&asked.request.query);
+    let work = html! {
+        h1 dir="auto" { (t.with("newcomer-slot-title", &[("kind", &name)])) }
+        @match &slotted.change {
+            Some(change) => (changed(desk, t, id, change)),
+            None => p.empty { (t.say("newcomer-into-heap")) },
+        }
+        form method="post" action="/do/slot-in" {
+            (fields.again())
+            button.main #newcomer-keep { (t.say("newcomer-keep")) }
+        }
+        p { a #newcomer-again href={"/newcomer?" (back.finish())} { (t.say("newcomer-again")) } }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work))
+}
+
+/// What changes, question by question, and what it costs.
+fn changed(desk: &Desk, t: Tongue, id: KeyId, change: &Change) -> Markup {
+    let revision = &change.revision;
+    let sentences = sentences(t, change);
+    let stayed = revision.parts.kept.len();
+    let dearer = revision.effort - revision.best;
+    let alike: Vec<String> =
+        change.alike.iter().map(|kind| desk.history.now.name(*kind)).collect();
+    html! {
+        p dir="auto" { (t.with("newcomer-in-key", &[("key", &desk.history.now.keys[&id].name)])) }
+        @if !alike.is_empty() {
+            div.finding.look {
+                p dir="auto" { (t.with("newcomer-alike", &[("kinds", &alike.join(", "))])) }
+                p.remedy { (t.say("newcomer-alike-remedy")) }
+            }
+        }
+        ul.changes {
+            @if sentences.is_empty() { li { (t.say("newcomer-no-change")) } }
+            @for sentence in &sentences { li dir="auto" { (sentence) } }
+        }
+        @if stayed > 0 { p { (t.count("newcomer-stayed", stayed)) } }
+        @if dearer > Share::from_integer(0) {
+            p.quiet { (t.with("newcomer-dearer", &[("questions", &one_decimal(dearer))])) }
+        }
+        @if revision.stopped.is_some() { p.quiet { (t.say("newcomer-stopped")) } }
+        @if !change.exact { p.quiet { (t.say("newcomer-inexact")) } }
+    }
+}
+
+/// One decimal, upwards, so that nothing that costs something reads 0.0.
+fn one_decimal(share: Share) -> String {
+    let tenths = (share * 10).ceil().to_integer();
+    format!("{}.{}", tenths / 10, tenths % 10)
+}
+
+/// Question by question, by the numbers that the key has now and had before.
+fn sentences(t: Tongue, change: &Change) -> Vec<String> {
+    let parts = &change.revision.parts;
+    let now = &change.revision.key;
+    let mut sentences = Vec::new();
+    for number in &parts.added {
+        let words = walk::words(now, *number);
+        let after = now.couplets.iter().find(|c| c.number == *number).and_then(|c| c.back);
+        sentences.push(match after {
+            None => t.with("newcomer-added-first", &[("words", &words)]),
+            Some(after) => {
+                let before = walk::words(now, after);
+                t.with(
+                    "newcomer-added",
+                    &[("words", &words), ("after", &after), ("before", &before)],
+                )
+            }
+        });
+    }
+    for (old, new) in &parts.rewritten {
+        let (before, words) = (walk::words(&change.before, *old), walk::words(now, *new));
+        sentences.push(t.with(
+            "newcomer-rewritten",
+            &[("number", old), ("before", &before), ("words", &words)],
+        ));
+    }
+    for old in &parts.struck {
+        let before = walk::words(&change.before, *old);
+        sentences.push(t.with("newcomer-struck", &[("number", old), ("before", &before)]));
+    }
+    sentences
+}
+
+/// Keeps the decision, all of it as one thing that was done.
+pub(super) fn keep(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let fields = Fields(&asked.request.form);
+    let (id, slotted) = slotted(desk, asked, &fields)?;
+    let to = format!("/newcomer/done?key={}&kind={}", id.0, slotted.kind.0);
+    Ok(Deed::edits(slotted.edits, to))
+}
+
+/// Where the newcomer comes out now.
+pub(super) fn done(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let kind = KindId(asked.request.asked("kind").parse().unwrap_or(0));
+    let found = key(desk, asked, asked.request.asked("key"));
+    let (Some((id, made)), true) = (found, desk.history.now.kinds.contains_key(&kind)) else {
+        return Shown::Nothing;
+    };
+    let at = made.layer.kinds.iter().position(|known| *known == kind);
+    let ways = made.opinion.walks.iter().filter(|walk| Some(walk.taxon.0) == at);
+    let name = desk.history.now.name(kind);
+    let work = html! {
+        h1 dir="auto" { (t.with("newcomer-is-in", &[("kind", &name)])) }
+        @for way in ways {
+            ol.way {
+                @for step in &way.steps {
+                    li {
+                        span dir="auto" { (walk::words(&made.key, step.couplet)) } " "
+                        (answer_tab(t, step.answer == Answer::Yes))
+                    }
+                }
+                li { strong dir="auto" { (name) } }
+            }
+        }
+        ul.ways-on {
+            li { a href={"/finds/" (kind.0)} { (t.say("newcomer-its-page")) } }
+            li { a href={"/key?key=" (id.0)} { (t.say("newcomer-to-key")) } }
+            li { a href={"/heaps?key=" (id.0)} { (t.say("newcomer-to-heaps")) } }
+            li { a href="/newcomer" { (t.say("newcomer-next")) } }
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work))
+}

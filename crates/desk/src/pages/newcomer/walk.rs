@@ -1,0 +1,152 @@
+//! Walking a key with something unknown in the hand: yes, no, or "can't tell".
+//!
+//! From a key and the answers so far to the next question, or to everywhere it comes out. With
+//! "can't tell" both ways are gone, the yes first.
+
+use maud::{Markup, html};
+use spinney_model::{Destination, End, Key, KeyId};
+
+use crate::Desk;
+use crate::language::Tongue;
+use crate::pages::Shown;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::heaps::answer_tab;
+use crate::routes::Asked;
+use crate::worked::Made;
+
+/// A walk under way.
+pub(super) struct Walking<'k> {
+    /// Questions by number, with the answers; None: can't tell.
+    pub(super) asked: Vec<(u32, Option<bool>)>,
+    /// What is asked next; None: it came out.
+    pub(super) next: Option<u32>,
+    /// Where it came out.
+    pub(super) ends: Vec<&'k End>,
+}
+
+/// Follows a key by answers: `y`, `n`, and `u` for can't tell. What is no answer ends them.
+pub(super) fn follow<'k>(key: &'k Key, answers: &str) -> Walking<'k> {
+    let mut walking = Walking { asked: Vec::new(), next: None, ends: Vec::new() };
+    let mut answers = answers.chars();
+    let mut open = Vec::new();
+    let mut next = key.couplets.first();
+    loop {
+        if let Some(couplet) = next.take() {
+            let answer = match answers.next() {
+                Some('y') => Some(true),
+                Some('n') => Some(false),
+                Some('u') => None,
+                _ => {
+                    walking.next = Some(couplet.number);
+                    return walking;
+                }
+            };
+            walking.asked.push((couplet.number, answer));
+            if answer != Some(true) {
+                open.push(&couplet.no);
+            }
+            if answer != Some(false) {
+                open.push(&couplet.yes);
+            }
+        }
+        match open.pop() {
+            None => return walking,
+            Some(Destination::End(end)) => walking.ends.push(end),
+            Some(Destination::Missing) => {}
+            Some(Destination::Couplet(number)) => {
+                let seen = walking.asked.iter().any(|(asked, _)| asked == number);
+                next = key.couplets.iter().find(|c| c.number == *number && !seen);
+            }
+        }
+    }
+}
+
+/// The address of this walk with other answers.
+pub(super) fn address(asked: &Asked<'_>, id: KeyId, answers: &str) -> String {
+    let mut query = form_urlencoded::Serializer::new(String::new());
+    query.append_pair("key", &id.0.to_string());
+    query.append_pair("name", asked.request.asked("name"));
+    query.append_pair("walk", answers);
+    format!("/newcomer?{}", query.finish())
+}
+
+/// The answers of a walk as letters.
+pub(super) fn letters(walking: &Walking<'_>) -> String {
+    let letter = |(_, answer): &(u32, Option<bool>)| match answer {
+        Some(true) => 'y',
+        Some(false) => 'n',
+        None => 'u',
+    };
+    walking.asked.iter().map(letter).collect()
+}
+
+/// The words of a question of the key.
+pub(super) fn words(key: &Key, number: u32) -> &str {
+    let couplet = key.couplets.iter().find(|couplet| couplet.number == number);
+    couplet.map_or("", |couplet| couplet.wording.first())
+}
+
+/// One question, large, with its three answers.
+pub(super) fn ask(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    id: KeyId,
+    made: &Made,
+    walking: &Walking<'_>,
+    number: u32,
+) -> Option<Shown> {
+    let t = asked.tongue;
+    let so_far = letters(walking);
+    let to = |letter: &str| address(asked, id, &format!("{so_far}{letter}"));
+    let work = html! {
+        (trail(t, &made.key, walking))
+        div.asking {
+            p.quiet { (t.count("newcomer-question", number as usize)) }
+            h1 dir="auto" { (words(&made.key, number)) }
+            p.answers {
+                a.button.yes #walk-yes href=(to("y")) { (t.say("answer-yes")) }
+                a.button.unsure #walk-unsure href=(to("u")) { (t.say("newcomer-cannot-tell")) }
+                a.button.no #walk-no href=(to("n")) { (t.say("answer-no")) }
+            }
+            @if let Some(back) = so_far.get(..so_far.len().wrapping_sub(1)) {
+                p { a #walk-back href=(address(asked, id, back)) { (t.say("newcomer-back")) } }
+            }
+        }
+    };
+    Some(frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work)))
+}
+
+/// The questions so far, each with its answer.
+pub(super) fn trail(t: Tongue, key: &Key, walking: &Walking<'_>) -> Markup {
+    html! {
+        @if !walking.asked.is_empty() {
+            nav.trail aria-label=(t.say("newcomer-trail")) {
+                ol {
+                    @for (number, answer) in &walking.asked {
+                        li {
+                            span dir="auto" { (words(key, *number)) } " "
+                            @match answer {
+                                Some(yes) => (answer_tab(t, *yes)),
+                                None => span.tab.unsure { (t.say("newcomer-cannot-tell")) },
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// A leaf, a key of three questions, and a way between them that is not there yet.
+pub(super) fn leaf_and_question() -> Markup {
+    html! {
+        svg.laying viewBox="0 0 300 170" aria-hidden="true" focusable="false" {
+            path d="M60 148 C24 124 20 84 60 44 C100 84 96 124 60 148 M60 160 L60 56" {}
+            path.fine d="M60 132 L40 116 M60 132 L80 116 M60 110 L36 92 M60 110 L84 92 M60 88 L44 74 M60 88 L76 74" {}
+            path d="M210 22 L210 40 M210 40 L166 66 M166 66 L146 94 M166 66 L186 94" {}
+            path stroke-dasharray="7 7" d="M210 40 L254 66 M254 66 L234 94 M254 66 L274 94" {}
+            path d="M136 94 h20 v22 h-20 z M176 94 h20 v22 h-20 z M224 94 h20 v22 h-20 z" {}
+            path.fine stroke-dasharray="3 6" d="M264 94 h20 v22 h-20 z M104 128 C160 168 240 162 272 122" {}
+        }
+    }
+}

@@ -1,0 +1,230 @@
+//! Share out: a set of kinds for each group, look-alikes in, every pair parted by the table.
+//!
+//! A proposal that changes with two numbers, then a key of its own for every group. The sets
+//! are found by `crate::sharing`.
+
+mod deeds;
+
+use maud::{Markup, html};
+use spinney_check::Apart;
+use spinney_model::{KeyId, KindId, TaxonIx, WishField};
+
+use super::finds::face;
+use super::frame::{self, Parts, Screen};
+use super::{Route, Shown};
+use crate::laid::Laid;
+use crate::language::Tongue;
+use crate::layer::numbers;
+use crate::routes::{Asked, Handler};
+use crate::sharing::{self, Set, Short};
+use crate::{Desk, Method};
+
+pub(super) const ROUTES: &[Route] = &[
+    (Method::Get, "/share-out", Handler::Show(show)),
+    (Method::Get, "/share-out/sheets/{key}", Handler::Show(deeds::sheets)),
+    (Method::Post, "/do/share-out", Handler::Do(deeds::start)),
+];
+
+/// Groups in a class: 4 of 6 to 8 children, unless somebody says otherwise.
+const USUAL_GROUPS: usize = 4;
+/// The most groups at once.
+pub(crate) const MOST_GROUPS: usize = 12;
+/// Kinds a group: so few make no key, so many fill no lesson.
+pub(crate) const SIZES: std::ops::RangeInclusive<usize> = 4..=10;
+const USUAL_SIZE: usize = 6;
+/// Pairs that are named in a sentence; the others are counted.
+const PAIRS_NAMED: usize = 6;
+
+/// What the parts of this page look at.
+struct View<'a> {
+    t: Tongue,
+    desk: &'a Desk,
+    laid: &'a Laid,
+    apart: &'a Apart,
+    groups: usize,
+    size: usize,
+}
+
+impl View<'_> {
+    fn kind(&self, taxon: TaxonIx) -> KindId {
+        self.laid.kinds[taxon.0]
+    }
+
+    fn name(&self, taxon: TaxonIx) -> String {
+        self.desk.history.now.name(self.kind(taxon))
+    }
+
+    fn pair(&self, one: TaxonIx, other: TaxonIx) -> String {
+        let names: [(&str, &dyn std::fmt::Display); 2] =
+            [("one", &self.name(one)), ("other", &self.name(other))];
+        self.t.with("share-pair", &names)
+    }
+}
+
+fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let laid = desk.worked.laid(&desk.history.now);
+    let apart = laid.as_ref().and_then(|laid| spinney_check::apart(&laid.matrix));
+    let number =
+        |name, otherwise| asked.request.asked(name).trim().parse().unwrap_or(otherwise);
+    let groups = number("groups", USUAL_GROUPS).clamp(1, MOST_GROUPS);
+    let size = number("size", USUAL_SIZE).clamp(*SIZES.start(), *SIZES.end());
+    let enough = desk.history.now.kinds.len() >= *SIZES.start();
+    let work = html! {
+        h1 { (t.say("share-title")) }
+        (begun(t, desk))
+        @match (&laid, &apart) {
+            (Some(laid), Some(apart)) if enough => {
+                p.empty { (t.say("share-why")) }
+                (wanted(t, groups, size))
+                (proposal(&View { t, desk, laid, apart, groups, size }))
+            }
+            (Some(_), None) => p.empty { (t.say("share-too-many")) },
+            _ => {
+                p.empty { (t.count("share-too-few", *SIZES.start())) }
+                p { a.main href="/finds" { (t.say("nav-finds")) } }
+            }
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("share-title"), work))
+}
+
+/// Sets that groups have already.
+fn begun(t: Tongue, desk: &Desk) -> Markup {
+    let collection = &desk.history.now;
+    let keys: Vec<_> = collection
+        .keys
+        .iter()
+        .filter(|(_, key)| !key.wish(WishField::Kinds).is_empty())
+        .collect();
+    html! {
+        @if !keys.is_empty() {
+            section {
+                h2 { (t.say("share-begun")) }
+                ul.sets {
+                    @for (id, key) in keys {
+                        li.set {
+                            h3 dir="auto" { (key.name) }
+                            p dir="auto" { (names_of(desk, key.wish(WishField::Kinds))) }
+                            (ways_on(t, *id))
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn names_of(desk: &Desk, kinds: &str) -> String {
+    let collection = &desk.history.now;
+    let kinds = numbers(kinds).into_iter().map(KindId);
+    let there = kinds.filter(|kind| collection.kinds.contains_key(kind));
+    there.map(|kind| collection.name(kind)).collect::<Vec<_>>().join(", ")
+}
+
+fn ways_on(t: Tongue, id: KeyId) -> Markup {
+    html! {
+        p.ways-on {
+            a href={"/heaps?key=" (id.0)} { (t.say("share-to-heaps")) } " "
+            a href={"/share-out/sheets/" (id.0)} { (t.say("share-sheets")) } " "
+            a href={"/print?key=" (id.0)} { (t.say("nav-print")) }
+        }
+    }
+}
+
+/// How many groups, how many kinds each.
+fn wanted(t: Tongue, groups: usize, size: usize) -> Markup {
+    html! {
+        form.numbers method="get" action="/share-out" {
+            div {
+                label for="groups" { (t.say("share-groups")) }
+                input #groups type="number" name="groups" min="1" max=(MOST_GROUPS) value=(groups);
+            }
+            div {
+                label for="size" { (t.say("share-size")) }
+                input #size type="number" name="size" min=(SIZES.start()) max=(SIZES.end()) value=(size);
+            }
+            button #share-again { (t.say("share-again")) }
+        }
+    }
+}
+
+fn proposal(view: &View<'_>) -> Markup {
+    let t = view.t;
+    let sets = sharing::share(view.apart, view.groups, view.size);
+    html! {
+        (why_short(view, &sets))
+        form method="post" action="/do/share-out" {
+            ul.sets {
+                @for (at, set) in sets.iter().enumerate() { (one(view, at + 1, set)) }
+            }
+            (left_over(view, &sets))
+            p.quiet { (t.say("share-names-why")) }
+            button.main #share-start { (t.say("share-start")) }
+        }
+    }
+}
+
+/// One group's set, with the name of the group to type.
+fn one(view: &View<'_>, number: usize, set: &Set) -> Markup {
+    let t = view.t;
+    let kinds: Vec<String> =
+        set.taxa.iter().map(|taxon| view.kind(*taxon).0.to_string()).collect();
+    let alike = sharing::look_alikes(view.apart, set);
+    html! {
+        li.set {
+            label for={"name-" (number)} { (t.say("share-name")) }
+            input id={"name-" (number)} name={"name-" (number)} maxlength="120" dir="auto"
+                value=(t.with("share-group", &[("number", &number)]));
+            input type="hidden" name={"set-" (number)} value=(kinds.join(" "));
+            ul.slips {
+                @for taxon in &set.taxa {
+                    @let kind = view.kind(*taxon);
+                    li.slip {
+                        @if let Some(kind) = view.desk.history.now.kinds.get(&kind) { (face(kind)) }
+                        span.name dir="auto" { (view.name(*taxon)) }
+                    }
+                }
+            }
+            @if let Some((by, one, other)) = alike.first() {
+                p dir="auto" { (t.count_with("share-alike", *by, &[("pair", &view.pair(*one, *other))])) }
+            }
+        }
+    }
+}
+
+/// Where a set is smaller than wanted: that it is so, and why.
+fn why_short(view: &View<'_>, sets: &[Set]) -> Markup {
+    let t = view.t;
+    let Some(short) = sets.iter().find(|set| set.short.is_some()) else { return html! {} };
+    let sentence = match short.short {
+        _ if view.apart.kinds() == short.taxa.len() => "share-short-few",
+        Some(Short::NotParted) => "share-short",
+        _ => "share-not-found",
+    };
+    let pairs = sharing::never_together(view.apart);
+    let named = pairs.iter().take(PAIRS_NAMED).map(|(one, other)| view.pair(*one, *other));
+    let named: Vec<String> = named.collect();
+    html! {
+        div.finding.look {
+            p { (t.count(sentence, short.taxa.len())) }
+            @if !named.is_empty() {
+                p dir="auto" { (t.with("share-never", &[("pairs", &named.join("; "))])) }
+                @if pairs.len() > PAIRS_NAMED { p { (t.count("share-never-more", pairs.len() - PAIRS_NAMED)) } }
+                p.remedy { (t.say("share-never-remedy")) }
+            }
+        }
+    }
+}
+
+/// Who lies in no set.
+fn left_over(view: &View<'_>, sets: &[Set]) -> Markup {
+    let taken = |taxon: &TaxonIx| sets.iter().any(|set| set.taxa.contains(taxon));
+    let left = (0..view.apart.kinds()).map(TaxonIx).filter(|taxon| !taken(taxon));
+    let left: Vec<String> = left.map(|taxon| view.name(taxon)).collect();
+    html! {
+        @if !left.is_empty() {
+            p dir="auto" { (view.t.with("share-left", &[("kinds", &left.join(", "))])) }
+        }
+    }
+}

@@ -1,0 +1,193 @@
+//! Slotting a newcomer in: a kind that a key does not know gets a place in it, with as few
+//! questions changed as the table allows.
+//!
+//! From a collection, one of its keys and what was seen of the newcomer to the edits that keep
+//! the decision, and to what changes in the key (`spinney_build::revise`, `docs/KEY.md` 16).
+//! Questions that would not be found again by themselves are fixed at their places.
+
+mod pins;
+
+use spinney_build::{Budget, Revising, revise};
+use spinney_model::{
+    Ask, CharacterId, Destination, Edit, Fork, Key, KeyId, KindId, Revision, Share, Side,
+    WishField, Wishes,
+};
+use spinney_press::wording;
+
+use crate::collection::Collection;
+use crate::laid::Laid;
+use crate::layer::Layer;
+use crate::worked::{Made, make};
+
+/// As few changes as there can be, whatever they cost: so many steps a find are never lost.
+const ANY_LOSS: i128 = 1_000;
+/// Heaps that may be taken apart while a person waits: half a second at most.
+const HEAPS: u64 = 6_000;
+
+/// What was seen of a newcomer.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Newcomer {
+    pub(crate) name: String,
+    /// What the table is to say: of the newcomer (None) or of a kind that lies beside it.
+    pub(crate) cells: Vec<(Option<KindId>, CharacterId, String)>,
+    pub(crate) difference: Option<Difference>,
+    /// Answers to questions that were sorted by hand.
+    pub(crate) sides: Vec<(Fork, Side)>,
+}
+
+/// Something new to look at, in which the newcomer differs.
+#[derive(Clone, Debug)]
+pub(crate) struct Difference {
+    pub(crate) name: String,
+    /// What the newcomer has.
+    pub(crate) ours: String,
+    /// What others have.
+    pub(crate) theirs: Vec<(KindId, String)>,
+}
+
+/// A newcomer with its place.
+pub(crate) struct Slotted {
+    /// Everything to be kept.
+    pub(crate) edits: Vec<Edit>,
+    pub(crate) kind: KindId,
+    /// What changes in the key; None: people are still making it, and the newcomer lies in
+    /// the heap where it came out.
+    pub(crate) change: Option<Change>,
+}
+
+/// What changes in a key.
+pub(crate) struct Change {
+    /// The key before, with the numbers that its questions had.
+    pub(crate) before: Key,
+    pub(crate) revision: Revision,
+    /// Kinds that still come out together with the newcomer.
+    pub(crate) alike: Vec<KindId>,
+    /// Whether the key that comes of the edits is the very key that was found.
+    pub(crate) exact: bool,
+}
+
+/// Gives a newcomer a place in a key; None: there is no such key.
+pub(crate) fn slot_in(
+    collection: &Collection,
+    key: KeyId,
+    made: &Made,
+    newcomer: &Newcomer,
+) -> Option<Slotted> {
+    let before = Laid::of(collection)?;
+    let drawn = collection.keys.get(&key)?;
+    let kind = collection.next_kind();
+    let mut edits = written_down(collection, kind, newcomer);
+    let kinds = drawn.wish(WishField::Kinds);
+    if !kinds.is_empty() {
+        edits.push(Edit::Wish(key, WishField::Kinds, format!("{kinds} {}", kind.0)));
+    }
+    for (at, side) in &newcomer.sides {
+        let (at, side) = (at.clone(), Some(*side));
+        edits.push(Edit::Sort { key, at, kind, side });
+    }
+    let mut after = collection.clone();
+    edits.iter().for_each(|edit| after.apply(edit));
+    if !drawn.finished() && !whole(&made.key) {
+        return Some(Slotted { edits, kind, change: None });
+    }
+    let laid = Laid::of(&after)?;
+    let layer = Layer::of(&after, &laid, &after.keys[&key])?;
+    let old = carried_over(made, &before, &laid, &layer);
+    let wishes = Wishes { kept: None, ..layer.wishes.clone() };
+    let settings =
+        Revising { loss: Share::from_integer(ANY_LOSS), budget: Budget { heaps: HEAPS } };
+    let mut revision = revise(&layer.matrix, &old, &wishes, settings).revision;
+    wording::put_words(&mut revision.key, &layer.matrix);
+    edits.extend(pins::pins(&mut after, key, &laid, &layer, &revision.key));
+    let now = make(&after, &laid, &after.keys[&key])?;
+    let exact = same(&now.key, &revision.key);
+    let alike = alike(&now, kind);
+    let change = Some(Change { before: made.key.clone(), revision, alike, exact });
+    Some(Slotted { edits, kind, change })
+}
+
+/// The kind, its cells and its difference.
+fn written_down(collection: &Collection, kind: KindId, newcomer: &Newcomer) -> Vec<Edit> {
+    let source = String::new;
+    let mut edits = vec![Edit::AddKind(kind, newcomer.name.clone())];
+    for (whose, character, text) in &newcomer.cells {
+        let (kind, text) = (whose.unwrap_or(kind), text.clone());
+        edits.push(Edit::SetCell { kind, character: *character, source: source(), text });
+    }
+    if let Some(difference) = &newcomer.difference {
+        let character = collection.next_character();
+        edits.push(Edit::AddCharacter(character, difference.name.clone()));
+        let ours = std::iter::once((kind, difference.ours.clone()));
+        for (kind, text) in ours.chain(difference.theirs.iter().cloned()) {
+            edits.push(Edit::SetCell { kind, character, source: source(), text });
+        }
+    }
+    edits
+}
+
+/// Whether every end of a key names one kind.
+fn whole(key: &Key) -> bool {
+    let mut to = key.couplets.iter().flat_map(|couplet| [&couplet.yes, &couplet.no]);
+    !key.couplets.is_empty()
+        && to.all(|to| match to {
+            Destination::End(end) => end.taxa.len() < 2,
+            Destination::Couplet(_) => true,
+            Destination::Missing => false,
+        })
+}
+
+/// The key as it was, asking of the table as it is now. Kinds keep their places, since a new
+/// one comes last; characters may have moved.
+fn carried_over(made: &Made, before: &Laid, now: &Laid, layer: &Layer) -> Key {
+    let mut key = made.key.clone();
+    for couplet in &mut key.couplets {
+        let place = made.places.get(&couplet.number);
+        couplet.ask = couplet.ask.take().and_then(|ask| {
+            if ask.character.0 >= made.layer.sorted_from {
+                return layer.forks.get(place?)?.ask.clone();
+            }
+            match before.ask_of(&ask) {
+                Some(of) => now.ask(&of),
+                None => by_name(made, layer, ask),
+            }
+        });
+    }
+    key
+}
+
+/// A column that the table made by itself has no number, but a name of its own.
+fn by_name(made: &Made, layer: &Layer, ask: Ask) -> Option<Ask> {
+    let name = &made.layer.matrix.character(ask.character).name;
+    let mut all = layer.matrix.character_indices();
+    let character = all.find(|at| layer.matrix.character(*at).name == *name)?;
+    Some(Ask { character, ..ask })
+}
+
+/// Whether two keys ask the same and lead to the same ends.
+fn same(one: &Key, other: &Key) -> bool {
+    one.couplets.len() == other.couplets.len()
+        && one.couplets.iter().zip(&other.couplets).all(|(one, other)| {
+            (one.number, &one.ask, &one.yes, &one.no)
+                == (other.number, &other.ask, &other.yes, &other.no)
+        })
+}
+
+/// Who comes out at an end together with the newcomer.
+fn alike(made: &Made, kind: KindId) -> Vec<KindId> {
+    let at = made.layer.kinds.iter().position(|known| *known == kind);
+    let mut alike = Vec::new();
+    for to in made.key.couplets.iter().flat_map(|couplet| [&couplet.yes, &couplet.no]) {
+        if let Destination::End(end) = to
+            && end.taxa.iter().any(|taxon| Some(taxon.0) == at)
+        {
+            let kinds = end.taxa.iter().map(|taxon| made.layer.kinds[taxon.0]);
+            alike.extend(kinds.filter(|other| *other != kind));
+        }
+    }
+    alike.sort();
+    alike.dedup();
+    alike
+}
+
+#[cfg(test)]
+mod tests;

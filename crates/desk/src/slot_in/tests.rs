@@ -1,0 +1,216 @@
+//! Newcomers of an invented hedge walk: few questions change, and the kept edits make the very
+//! key that was shown.
+
+use spinney_exchange::table::{self, Source};
+use spinney_model::{AskOf, AskedOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
+
+use super::{Difference, Newcomer, slot_in};
+use crate::collection::Collection;
+use crate::intake;
+use crate::laid::Laid;
+use crate::worked::{Made, make};
+
+fn sheets(names: &[&str]) -> Vec<(String, Vec<Vec<String>>)> {
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../spinney/scenarios/hedge_walk/");
+    let read = |name: &&str| {
+        let bytes = std::fs::read(format!("{folder}{name}.csv")).expect("the demo has it");
+        table::cells(&Source { name: (*name).to_owned(), bytes }).expect("it can be read")
+    };
+    names.iter().flat_map(read).collect()
+}
+
+fn apply(collection: &mut Collection, edits: &[Edit]) {
+    edits.iter().for_each(|edit| collection.apply(edit));
+}
+
+/// The hedge walk with a key that the machine finished.
+fn hedge() -> Collection {
+    let mut collection = Collection::default();
+    let sheets = sheets(&["table", "characters", "kinds", "about"]);
+    let edits = intake::edits(&collection, &sheets, "");
+    apply(&mut collection, &edits);
+    let key = KeyId(1);
+    let finish = Edit::Wish(key, WishField::Finish, "yes".into());
+    apply(&mut collection, &[Edit::StartKey(key, "Ours".into()), finish]);
+    collection
+}
+
+fn made(collection: &Collection) -> Made {
+    let laid = Laid::of(collection).expect("there are kinds");
+    make(collection, &laid, &collection.keys[&KeyId(1)]).expect("there is a key")
+}
+
+/// The strangers of the hedge walk, each with its cells.
+fn strangers(collection: &Collection) -> Vec<Newcomer> {
+    let rows = &sheets(&["strangers"])[0].1;
+    let characters: Vec<CharacterId> = collection.characters.keys().copied().collect();
+    let row = |row: &Vec<String>| Newcomer {
+        name: row[0].clone(),
+        cells: characters.iter().zip(&row[1..]).map(|(c, t)| (None, *c, t.clone())).collect(),
+        ..Newcomer::default()
+    };
+    rows[1..].iter().map(row).collect()
+}
+
+/// Every kind comes out, alone, and the key is the one that was shown.
+fn assert_right(after: &Collection, slotted: &super::Slotted) {
+    let change = slotted.change.as_ref().expect("the key is whole");
+    let now = made(after);
+    assert!(change.exact && super::same(&now.key, &change.revision.key));
+    let lost: Vec<_> = now.opinion.walks.iter().filter(|walk| !walk.arrived).collect();
+    assert!(lost.is_empty(), "{lost:?}");
+    assert!(now.layer.kinds.contains(&slotted.kind));
+}
+
+#[test]
+fn a_stranger_gets_a_place_with_few_questions_changed() {
+    let collection = hedge();
+    let before = made(&collection);
+    for stranger in strangers(&collection) {
+        let slotted = slot_in(&collection, KeyId(1), &before, &stranger).expect("a place");
+        let mut after = collection.clone();
+        apply(&mut after, &slotted.edits);
+        assert_right(&after, &slotted);
+        let change = slotted.change.expect("the key is whole");
+        let parts = &change.revision.parts;
+        assert_eq!(change.revision.changes, 1, "{}: {parts:?}", stranger.name);
+        match stranger.name.as_str() {
+            // Its blade is as long as hazel's and as blackthorn's, so what parted those two
+            // parts them no more.
+            "elm" => {
+                assert_eq!((parts.struck.len(), parts.added.len()), (1, 0));
+                assert_eq!(change.alike, [KindId(1), KindId(3)]);
+            }
+            _ => {
+                assert_eq!((parts.struck.len(), parts.added.len()), (0, 1));
+                assert_eq!(parts.kept.len(), before.key.couplets.len());
+                assert!(change.alike.is_empty());
+            }
+        }
+    }
+}
+
+#[test]
+fn without_a_difference_two_stay_together_and_with_a_new_one_they_part() {
+    let collection = hedge();
+    let before = made(&collection);
+    // Like hazel, the first kind, in everything.
+    let like_hazel = |character: &CharacterId| {
+        let text = collection.cells.said(KindId(1), *character, "");
+        (None, *character, text.to_owned())
+    };
+    let mut newcomer = Newcomer {
+        name: "filbert".into(),
+        cells: collection.characters.keys().map(like_hazel).collect(),
+        ..Newcomer::default()
+    };
+    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    let change = slotted.change.expect("the key is whole");
+    assert_eq!((change.alike, change.revision.changes), (vec![KindId(1)], 0));
+    newcomer.difference = Some(Difference {
+        name: "husk of the nut".into(),
+        ours: "long".into(),
+        theirs: vec![(KindId(1), "short".into())],
+    });
+    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    let mut after = collection.clone();
+    apply(&mut after, &slotted.edits);
+    assert_right(&after, &slotted);
+    let change = slotted.change.expect("the key is whole");
+    assert!(change.alike.is_empty());
+    assert_eq!(change.revision.changes, 1, "{:?}", change.revision.parts);
+}
+
+#[test]
+fn a_key_for_some_kinds_takes_the_newcomer_in() {
+    let mut collection = hedge();
+    let kinds = Edit::Wish(KeyId(1), WishField::Kinds, "1 2 3 5".into());
+    apply(&mut collection, &[kinds]);
+    let before = made(&collection);
+    for stranger in strangers(&collection) {
+        let slotted = slot_in(&collection, KeyId(1), &before, &stranger).expect("a place");
+        let mut after = collection.clone();
+        apply(&mut after, &slotted.edits);
+        assert_right(&after, &slotted);
+        assert_eq!(made(&after).layer.kinds.len(), 5);
+    }
+}
+
+/// Four kinds that a group sorted by hand, in words that the table does not know.
+fn sorted_by_hand() -> Collection {
+    let mut collection = Collection::default();
+    let names = ["oak", "hazel", "holly", "ivy"];
+    for (at, name) in names.iter().enumerate() {
+        collection.apply(&Edit::AddKind(KindId(at as u32 + 1), (*name).into()));
+    }
+    let key = KeyId(1);
+    let question = |at: &[bool], words: &str, yes: &[u32], no: &[u32]| {
+        let at = Fork(at.to_vec());
+        let mut edits = vec![Edit::Ask { key, at: at.clone(), words: words.into(), ask: None }];
+        for (kinds, side) in [(yes, Side::Yes), (no, Side::No)] {
+            for kind in kinds {
+                let (at, kind, side) = (at.clone(), KindId(*kind), Some(side));
+                edits.push(Edit::Sort { key, at, kind, side });
+            }
+        }
+        edits
+    };
+    let edits = [
+        vec![Edit::StartKey(key, "Blue".into())],
+        question(&[], "Does it shine?", &[3, 4], &[1, 2]),
+        question(&[true], "Does it prick?", &[3], &[4]),
+        question(&[false], "Has it bays?", &[1], &[2]),
+    ]
+    .concat();
+    apply(&mut collection, &edits);
+    collection
+}
+
+#[test]
+fn a_key_sorted_by_hand_keeps_its_words_and_its_cards() {
+    let collection = sorted_by_hand();
+    let before = made(&collection);
+    let sides = vec![(Fork(vec![]), Side::Yes), (Fork(vec![true]), Side::Yes)];
+    let newcomer = Newcomer {
+        name: "gorse".into(),
+        difference: Some(Difference {
+            name: "kind of leaf".into(),
+            ours: "needle".into(),
+            theirs: vec![(KindId(3), "flat".into())],
+        }),
+        sides,
+        ..Newcomer::default()
+    };
+    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    let mut after = collection.clone();
+    apply(&mut after, &slotted.edits);
+    assert_right(&after, &slotted);
+    let questions = &after.keys[&KeyId(1)].questions;
+    let words = |at: &[bool]| questions[&Fork(at.to_vec())].words.as_str();
+    assert_eq!(
+        [words(&[]), words(&[true]), words(&[false])],
+        ["Does it shine?", "Does it prick?", "Has it bays?"]
+    );
+    let new = &questions[&Fork(vec![true, true])];
+    let yes = |state: &str| AskedOf::States(vec![state.into()]);
+    let asked = new.ask.as_ref().map(|ask: &AskOf| &ask.yes);
+    assert!(asked == Some(&yes("needle")) || asked == Some(&yes("flat")), "{new:?}");
+    assert_eq!(questions[&Fork(vec![])].sorted[&KindId(5)], Side::Yes);
+}
+
+#[test]
+fn a_key_that_is_not_finished_gets_a_card_in_a_heap() {
+    let mut collection = sorted_by_hand();
+    collection.apply(&Edit::TakeOut(KeyId(1), Fork(vec![false])));
+    let before = made(&collection);
+    let newcomer = Newcomer {
+        name: "elm".into(),
+        sides: vec![(Fork(vec![]), Side::No)],
+        ..Newcomer::default()
+    };
+    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    assert!(slotted.change.is_none());
+    apply(&mut collection, &slotted.edits);
+    let heap = &made(&collection).layer.forks[&Fork(vec![false])].kinds;
+    assert_eq!(heap, &[KindId(1), KindId(2), KindId(5)]);
+}
