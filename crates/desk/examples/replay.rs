@@ -1,6 +1,7 @@
 //! Plays a story from stdin to the native desk and writes its replies to stdout.
 //! `tests/outside/browser_build.sh` compares them with those of the browser's build.
 
+#[path = "story/requests.rs"]
 mod story;
 
 use std::io::{Read, Write};

@@ -4,6 +4,7 @@
 
 #![allow(unsafe_code, reason = "a page calls WebAssembly by bare names and addresses")]
 
+#[path = "story/requests.rs"]
 mod story;
 
 /// Room for a story of so many bytes; its address.

@@ -1,5 +1,6 @@
 //! A key on the screen: found from the table, changed in its place, compared.
 
+#[path = "at_the_desk/person.rs"]
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;

@@ -1,5 +1,6 @@
 //! A class of four groups shares its finds out; each group begins a key of its own.
 
+#[path = "at_the_desk/person.rs"]
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;

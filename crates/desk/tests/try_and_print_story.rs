@@ -1,5 +1,6 @@
 //! A pupil tries the key, and a teacher prints it.
 
+#[path = "at_the_desk/person.rs"]
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
