@@ -305,6 +305,39 @@ const stories = {
     await one.goto(`${host.address}/table`);
     expect(await one.locator("[name=c-1-1]").inputValue() === "toothed", "the first window's cell is there");
     expect(await one.locator("[name=c-2-2]").inputValue() === "very shiny", "the second window's cell is there");
+    // The same cell in both: both texts are seen, and a person decides.
+    await one.goto(`${host.address}/table`);
+    await other.goto(`${host.address}/table`);
+    await one.locator("[name=c-1-2]").fill("matt");
+    await other.locator("[name=c-1-2]").fill("glossy");
+    for (const page of [one, other]) {
+      await Promise.all([page.waitForNavigation(), page.locator("#cells button").first().click()]);
+    }
+    const asked = await other.content();
+    expect(asked.includes("matt") && asked.includes("glossy"), "both texts of one cell are there");
+    // Two fields of one kind: an old page takes nothing back.
+    await one.goto(`${host.address}/finds/1`);
+    await other.goto(`${host.address}/finds/1`);
+    await one.locator("#about-caution").fill("Look, do not taste.");
+    await other.locator("#about-where").fill("by the bridge (invented)");
+    for (const page of [one, other]) {
+      await Promise.all([page.waitForNavigation(), page.locator("#about-keep").click()]);
+    }
+    await one.goto(`${host.address}/finds/1`);
+    expect(await one.locator("#about-caution").inputValue() === "Look, do not taste.", "the caution is kept");
+    expect((await one.locator("#about-where").inputValue()).startsWith("by the bridge"), "the place is kept");
+    // One heap: a card sorted for another question is refused.
+    await one.goto(`${host.address}/heaps`);
+    await one.locator("#key-name").fill("Group Blue");
+    await Promise.all([one.waitForNavigation(), one.getByRole("button", { name: "Begin with two heaps" }).click()]);
+    await other.goto(`${host.address}/heaps?key=1`);
+    for (const [page, words] of [[one, "Does it shine?"], [other, "Is it wavy?"]]) {
+      await page.locator("#words").fill(words);
+      await Promise.all([page.waitForNavigation(), page.locator("#ask").click()]);
+    }
+    expect((await other.content()).includes("Another window has changed the question"), "it is refused");
+    await one.goto(`${host.address}/heaps?key=1`);
+    expect((await one.textContent("#asked")).includes("Does it shine?"), "the first question stands");
     host.end();
     // What was acknowledged is there after a new start.
     const again = await open(join(out, "windows.spinney"));

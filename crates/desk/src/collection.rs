@@ -252,6 +252,9 @@ impl Collection {
         let Some(other) = self.kinds.get(&gone).cloned() else { return };
         self.cells.merge(kept, gone);
         for key in self.keys.values_mut() {
+            if let Some(kinds) = key.wishes.get_mut(&WishField::Kinds) {
+                *kinds = instead(kinds, gone, kept);
+            }
             for question in key.questions.values_mut() {
                 if let Some(side) = question.sorted.get(&gone).copied() {
                     question.sorted.entry(kept).or_insert(side);
@@ -291,6 +294,19 @@ impl Collection {
             }
         }
     }
+}
+
+/// Numbers with spaces between, one of them changed to another; none stands twice.
+fn instead(numbers: &str, gone: KindId, kept: KindId) -> String {
+    let (gone, kept) = (gone.0.to_string(), kept.0.to_string());
+    let mut out: Vec<&str> = Vec::new();
+    for number in numbers.split_whitespace() {
+        let number = if number == gone { kept.as_str() } else { number };
+        if !out.contains(&number) {
+            out.push(number);
+        }
+    }
+    out.join(" ")
 }
 
 /// An empty text takes the entry away.

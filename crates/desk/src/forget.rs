@@ -102,6 +102,8 @@ fn kept(edit: &Edit, going: &Going) -> Option<Edit> {
             let text = kinds_left(text, going);
             Some(Edit::Wish(*key, WishField::Kinds, text))
         }
+        // The name of a kind that stays is its own, though another's word stands in it.
+        Edit::AddKind(..) | Edit::DescribeKind(_, KindField::Name, _) => Some(edit.clone()),
         _ => {
             let mut edit = edit.clone();
             texts(&mut edit).into_iter().for_each(|text| *text = struck(text, going));
@@ -164,19 +166,33 @@ fn strike(text: &str, word: &str) -> String {
         let rest = signs[at..].iter().map(|sign| small(*sign));
         let here = !word.is_empty()
             && signs.len() - at >= word.len()
-            && rest.zip(&word).all(|(one, other)| one == *other);
-        if here {
-            out.push_str(STRUCK);
-            at += word.len();
-        } else {
-            out.push(signs[at]);
-            at += 1;
+            && rest.zip(&word).all(|(one, other)| one == *other)
+            && !signs[..at].last().is_some_and(|before| before.is_alphanumeric());
+        match here.then(|| word_end(&signs, at + word.len())).flatten() {
+            Some(end) => {
+                out.push_str(STRUCK);
+                at = end;
+            }
+            None => {
+                out.push(signs[at]);
+                at += 1;
+            }
         }
     }
     out
 }
 
-/// A kind with all that ever turned out to be the same.
+/// Where a word ends that may stand for several; None: it goes on as another word. "Elder" says
+/// nothing of the guelder rose, nor of what is elderly.
+fn word_end(signs: &[char], at: usize) -> Option<usize> {
+    let ends = |at: usize| signs.get(at).is_none_or(|sign| !sign.is_alphanumeric());
+    let more: [&[char]; 3] = [&[], &['s'], &['e', 's']];
+    let more =
+        more.into_iter().find(|more| signs[at..].starts_with(more) && ends(at + more.len()));
+    more.map(|more| at + more.len())
+}
+
+/// A kind with all that turned out to be the same, in lines that hold.
 pub(crate) fn with_merged(entries: &[Entry], kind: KindId) -> BTreeSet<KindId> {
     let mut kinds = BTreeSet::from([kind]);
     loop {

@@ -24,6 +24,8 @@ pub(crate) struct History {
     pub(crate) now: Collection,
     /// States after so many holding lines.
     remembered: Vec<(usize, Collection)>,
+    /// Whether `now` is to be worked out again, because a line was taken back.
+    stale: bool,
 }
 
 /// A state that was given a name.
@@ -37,11 +39,28 @@ pub(crate) struct Version {
 
 impl History {
     /// One line more.
+    #[cfg(test)]
     pub(crate) fn add(&mut self, entry: Entry) {
+        self.add_all([entry]);
+    }
+
+    /// Lines more. However many of them take something back, the state is worked out once.
+    pub(crate) fn add_all(&mut self, entries: impl IntoIterator<Item = Entry>) {
+        entries.into_iter().for_each(|entry| self.take_in(entry));
+        if std::mem::take(&mut self.stale) {
+            let (after, mut state) = self.remembered.last().cloned().unwrap_or_default();
+            self.fold(&mut state, &self.holding[after..]);
+            self.now = state;
+        }
+    }
+
+    fn take_in(&mut self, entry: Entry) {
         let at = self.entries.len();
         match &entry.done {
             Done::Edits(edits) => {
-                edits.iter().for_each(|edit| self.now.apply(edit));
+                if !self.stale {
+                    edits.iter().for_each(|edit| self.now.apply(edit));
+                }
                 self.undone.clear();
                 self.hold(at);
             }
@@ -53,10 +72,7 @@ impl History {
             }
             Done::Redo => {
                 if let Some(line) = self.undone.pop() {
-                    if let Done::Edits(edits) = &self.entries[line].done {
-                        edits.iter().for_each(|edit| self.now.apply(edit));
-                    }
-                    self.hold(line);
+                    self.hold_again(line);
                 }
             }
             Done::HoldFirst(lines) => self.hold_first(*lines),
@@ -85,17 +101,19 @@ impl History {
         }
         let again = all.split_off(held);
         self.holding = all;
-        for line in again {
-            if let Done::Edits(edits) = &self.entries[line].done {
-                edits.iter().for_each(|edit| self.now.apply(edit));
-            }
-            self.hold(line);
+        again.into_iter().for_each(|line| self.hold_again(line));
+    }
+
+    fn hold_again(&mut self, line: usize) {
+        if let (false, Done::Edits(edits)) = (self.stale, &self.entries[line].done) {
+            edits.iter().for_each(|edit| self.now.apply(edit));
         }
+        self.hold(line);
     }
 
     fn hold(&mut self, line: usize) {
         self.holding.push(line);
-        if self.holding.len().is_multiple_of(BETWEEN) {
+        if !self.stale && self.holding.len().is_multiple_of(BETWEEN) {
             self.remembered.push((self.holding.len(), self.now.clone()));
         }
     }
@@ -103,9 +121,7 @@ impl History {
     fn step_back(&mut self) {
         let length = self.holding.len();
         self.remembered.retain(|(after, _)| *after <= length);
-        let (after, mut state) = self.remembered.last().cloned().unwrap_or_default();
-        self.fold(&mut state, &self.holding[after..]);
-        self.now = state;
+        self.stale = true;
     }
 
     fn fold(&self, state: &mut Collection, lines: &[usize]) {

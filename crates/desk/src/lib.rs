@@ -78,8 +78,9 @@ impl Desk {
         &mut self,
         lines: impl IntoIterator<Item = &'l [u8]>,
     ) -> Result<(), LineError> {
-        for line in lines {
-            self.history.add(journal::read(line)?);
+        let entries = lines.into_iter().map(journal::read).collect::<Result<Vec<_>, _>>()?;
+        if !entries.is_empty() {
+            self.history.add_all(entries);
             self.worked.forget();
         }
         Ok(())

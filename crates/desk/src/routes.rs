@@ -45,6 +45,17 @@ impl Asked<'_> {
         self.parts.get(part).and_then(|part| part.parse().ok()).unwrap_or(0)
     }
 
+    /// Whether this window changed a field: the form carries what the page showed in `o-` and the
+    /// name, so that an old page does not take back what another window has written since.
+    pub(crate) fn touched(&self, field: &str, text: &str) -> bool {
+        let shown = self
+            .request
+            .form
+            .iter()
+            .find(|(name, _)| name.strip_prefix("o-").is_some_and(|name| name == field));
+        shown.is_none_or(|(_, shown)| !shown.split_whitespace().eq(text.split_whitespace()))
+    }
+
     /// The address to go back to: one of ours, or the given one.
     pub(crate) fn back(&self, otherwise: &str) -> String {
         let back = self.request.field("back");

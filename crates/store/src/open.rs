@@ -26,15 +26,16 @@ const TABLES: &str = "
 
 pub(crate) fn create(path: &Path) -> Result<Store, StoreError> {
     // The file is claimed before anything is written, so that two programs cannot both make it.
-    match OpenOptions::new().write(true).create_new(true).open(path) {
-        Ok(_) => {}
-        // An empty file is what is left of a beginning that was cut off.
-        Err(error) if error.kind() == ErrorKind::AlreadyExists && is_empty(path) => {}
+    let claimed = match OpenOptions::new().write(true).create_new(true).open(path) {
+        Ok(_) => true,
+        // An empty file is what is left of a beginning that was cut off, or another program's
+        // that is just beginning: it is not ours to take away.
+        Err(error) if error.kind() == ErrorKind::AlreadyExists && is_empty(path) => false,
         Err(error) if error.kind() == ErrorKind::AlreadyExists => {
             return Err(StoreError::Exists { path: path.to_owned() });
         }
         Err(error) => return Err(of_io(path, &error)),
-    }
+    };
     let made = connect(path).and_then(|connection| {
         connection.execute_batch(&format!(
             "BEGIN IMMEDIATE; {TABLES} PRAGMA application_id = {OURS}; \
@@ -45,8 +46,15 @@ pub(crate) fn create(path: &Path) -> Result<Store, StoreError> {
     match made {
         Ok(connection) => Ok(Store { connection, path: path.to_owned(), epoch: 1 }),
         Err(error) => {
-            // An empty file would look like a collection that lost everything.
-            let _ = fs::remove_file(path);
+            match (claimed, is_empty(path)) {
+                // An empty file would look like a collection that lost everything.
+                (true, true) => {
+                    let _ = fs::remove_file(path);
+                }
+                // Another program was first.
+                (false, false) => return open(path),
+                _ => {}
+            }
             Err(StoreError::of(path, &error))
         }
     }

@@ -210,3 +210,5 @@ share-sheets = Blätter für die Gruppe
 share-file = satz-{ $number }.pdf
 share-nothing = Es gab keinen Satz, um einen Schlüssel zu beginnen.
 share-nothing-remedy = Geht zurück und verteilt neu; die Funde können sich inzwischen geändert haben.
+finds-many-at-once = Mehr als { $count } Bilder auf einmal werden nicht aufgenommen.
+finds-many-at-once-remedy = Füge sie in mehreren Malen hinzu.

@@ -87,3 +87,6 @@ answers-has-none = so etwas hat es nicht
 answers-number = Was seht ihr? Eine Zahl oder ein Bereich, etwa 30-60
 answers-write = Aufschreiben
 answers-later = Später
+heaps-moved = Ein anderes Fenster hat die Frage hier inzwischen geändert. Jetzt heißt sie: { $words }
+heaps-moved-remedy = Geh zurück, sieh dir den Haufen an, wie er jetzt liegt, und mach es dort noch einmal.
+heaps-nothing-asked = noch keine Frage

@@ -210,3 +210,5 @@ share-sheets = Sheets for the group
 share-file = set-{ $number }.pdf
 share-nothing = There was no set to begin a key with.
 share-nothing-remedy = Go back and share out anew; the finds may have changed meanwhile.
+finds-many-at-once = More than { $count } pictures are not taken in at once.
+finds-many-at-once-remedy = Add them in several goes.

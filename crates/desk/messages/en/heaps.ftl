@@ -69,7 +69,7 @@ beside-together = Still together
 beside-none-together = No heap holds two kinds any more.
 beside-finish = The rest
 beside-finish-button = Finish it for me
-beside-unfinish = Leave the rest to us again
+beside-unfinish = Leave the rest to the group again
 beside-answers = { $count ->
     [one] One answer more would help
    *[other] { $count } answers more would help
@@ -87,3 +87,6 @@ answers-has-none = it has no such thing
 answers-number = What do you see? A number or a range, such as 30-60
 answers-write = Write it down
 answers-later = Later
+heaps-moved = Another window has changed the question here meanwhile. It is now: { $words }
+heaps-moved-remedy = Go back, look at the heap as it is now, and do it again there.
+heaps-nothing-asked = nothing is asked yet

@@ -182,6 +182,10 @@ fn words_are_struck_whatever_their_letters() {
     assert_eq!(strike("ÉLAN, Élan and elan", "élan"), "…, … and elan");
     assert_eq!(strike("İİ i", "i̇"), "İİ i");
     assert_eq!(strike("", "a"), "");
-    assert_eq!(strike("aaa", "aa"), "…a");
+    assert_eq!(strike("aa, a(aa)", "aa"), "…, a(…)");
+    assert_eq!(
+        strike("guelder, elder's elders are elderly", "elder"),
+        "guelder, …'s … are elderly"
+    );
     assert_eq!(strike("abc", ""), "abc");
 }

@@ -13,6 +13,7 @@ use super::frame::{self, Parts, Screen};
 use super::heaps::{deeds, readings, together};
 use super::{Route, Shown};
 use crate::asking::{self, letters};
+use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::layer::Layer;
 use crate::routes::{Asked, Deed, Handler, Refused};
@@ -28,6 +29,7 @@ struct Copy<'a> {
     t: Tongue,
     desk: &'a Desk,
     key: KeyId,
+    laid: &'a Laid,
     layer: &'a Layer,
     at: Fork,
 }
@@ -52,7 +54,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     if layer.forks.get(&at).is_none_or(|heap| heap.ask.is_some()) {
         return answer::show(desk, asked, key, &layer, &laid);
     }
-    let copy = Copy { t, desk, key, layer: &layer, at };
+    let copy = Copy { t, desk, key, laid: &laid, layer: &layer, at };
     let words = asked.request.asked("words").trim();
     let work = html! {
         h1 { (t.say("copy-title")) " · " span dir="auto" { (drawn.name) } }
@@ -126,7 +128,7 @@ fn who(copy: &Copy<'_>, words: &str, reading: Option<&AskOf>) -> Markup {
 
 fn one(copy: &Copy<'_>, kind: KindId, reading: Option<&AskOf>) -> Markup {
     let t = copy.t;
-    let known = reading.and_then(|of| answer::table_side(copy.desk, of, kind));
+    let known = reading.and_then(|of| answer::table_side(copy.laid, of, kind));
     let name = copy.desk.history.now.name(kind);
     let choices = [
         (Some(Side::Yes), "yes", "answer-yes"),
@@ -194,7 +196,7 @@ fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     // Where the table says the very same of every card, the question is the table's.
     if let Some(laid) = desk.worked.laid(&desk.history.now) {
         let same = |of: &AskOf| {
-            sides.iter().all(|(kind, side)| answer::table_side(desk, of, *kind) == *side)
+            sides.iter().all(|(kind, side)| answer::table_side(&laid, of, *kind) == *side)
         };
         let meaning = readings(&laid, &words).into_iter().map(|(of, _)| of).find(same);
         if meaning.is_some() {

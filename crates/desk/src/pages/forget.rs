@@ -124,7 +124,7 @@ fn ask_kind(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     if !forget::kinds(entries).contains(&id) {
         return Shown::Nothing;
     }
-    let going = going_with(entries, id);
+    let going = going_with(desk, id);
     let name = name(desk, t, id);
     let also: Vec<String> = going
         .kinds
@@ -160,9 +160,11 @@ fn ask_kind(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
 }
 
 /// A kind, all that turned out to be the same, and the pictures of nobody else.
-fn going_with(entries: &[Entry], id: KindId) -> Going {
-    let kinds = forget::with_merged(entries, id);
-    let pictures = forget::pictures(entries)
+fn going_with(desk: &Desk, id: KindId) -> Going {
+    let history = &desk.history;
+    let holding = history.holding.iter().map(|line| history.entries[*line].clone());
+    let kinds = forget::with_merged(&holding.collect::<Vec<Entry>>(), id);
+    let pictures = forget::pictures(&history.entries)
         .into_iter()
         .filter(|(_, of)| of.is_subset(&kinds))
         .map(|(hash, _)| hash);
@@ -237,7 +239,7 @@ fn forget_kind(desk: &mut Desk, asked: &Asked<'_>) -> Reply {
     }
     let entries = &desk.history.entries;
     let id = KindId(asked.request.field("kind").parse().unwrap_or(0));
-    let mut going = going_with(entries, id);
+    let mut going = going_with(desk, id);
     if asked.request.field("words") == "yes" {
         going.words = forget::names(entries, &going.kinds);
     }

@@ -9,7 +9,7 @@ use spinney_model::{AboutField, Finding, KeyId, Severity};
 use super::Shown;
 use crate::language::Tongue;
 use crate::routes::{Asked, Refused};
-use crate::{Desk, Page};
+use crate::{Desk, Method, Page};
 
 /// The screens, in the order of the work.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -123,7 +123,15 @@ fn collection_title(desk: &Desk, t: Tongue) -> String {
 fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Markup {
     let t = asked.tongue;
     let history = &desk.history;
-    let here = here(asked);
+    // A page that answers a form has no address of its own to come back to.
+    let here = match asked.request.method {
+        Method::Get => here(asked),
+        Method::Post => asked.back("/finds"),
+    };
+    let key = match asked.request.asked("key") {
+        number if number.parse::<u32>().is_ok() => format!("?key={number}"),
+        _ => String::new(),
+    };
     html! {
         header {
             div.title {
@@ -138,7 +146,8 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
                 ul {
                     @for (screen, path, name) in SCREENS {
                         li {
-                            a href=(path) aria-current=[(parts.screen == Some(screen)).then_some("page")] {
+                            @let of_key = !matches!(screen, Screen::Finds | Screen::Table | Screen::Done);
+                            a href={(path) (if of_key { key.as_str() } else { "" })} aria-current=[(parts.screen == Some(screen)).then_some("page")] {
                                 (t.say(name))
                             }
                         }

@@ -50,6 +50,11 @@ pub(super) struct Top<'a> {
 }
 
 impl Top<'_> {
+    /// The words of the question here; empty: nothing is asked yet.
+    fn words(&self) -> &str {
+        self.drawn.questions.get(&self.at).map_or("", |question| question.words.as_str())
+    }
+
     pub(super) fn heap(&self) -> &Heap {
         self.layer.forks.get(&self.at).expect("the fork was found before")
     }
@@ -64,6 +69,7 @@ impl Top<'_> {
         html! {
             input type="hidden" name="key" value=(self.key.0);
             input type="hidden" name="at" value=(letters(&self.at));
+            input type="hidden" name="seen" value=(self.words());
             input type="hidden" name="back" value=(self.back);
         }
     }
@@ -188,7 +194,7 @@ fn trail(top: &Top<'_>) -> Markup {
 fn table_top(top: &Top<'_>) -> Markup {
     let t = top.t;
     let heap = top.heap();
-    let words = top.drawn.questions.get(&top.at).map_or("", |question| question.words.as_str());
+    let words = top.words();
     let lying =
         |side: Option<Side>| heap.kinds.iter().filter(move |k| heap.sides[*k].side == side);
     let heaps = [

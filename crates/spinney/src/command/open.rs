@@ -33,8 +33,12 @@ pub(crate) fn run(args: &Open) -> Result<bool, Failure> {
 
 /// A collection from its file; one that is not there is begun.
 fn file(path: &Path) -> Result<Sitting, Failure> {
+    // An empty file is a beginning that was cut off.
+    let empty = std::fs::metadata(path).is_ok_and(|file| file.is_file() && file.len() == 0);
     let store = match Store::open(path) {
-        Err(StoreError::Missing { .. }) => {
+        Err(StoreError::Missing { .. } | StoreError::NotACollection { .. })
+            if empty || !path.exists() =>
+        {
             let store = Store::create(path).map_err(Failure::kept)?;
             terminal::print(&format!(
                 "{} was not there: it is a new, empty collection.\n",

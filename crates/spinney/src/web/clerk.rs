@@ -6,7 +6,7 @@
 //! bug in the desk ends one request and not the program; the journal is not touched by it.
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
-use std::sync::mpsc::{Receiver, SyncSender, sync_channel};
+use std::sync::mpsc::{Receiver, SyncSender, TryRecvError, sync_channel};
 use std::thread::JoinHandle;
 
 use spinney_desk::{Desk, Reply, Request, Trouble};
@@ -85,10 +85,28 @@ impl Sitting {
     }
 
     fn answer_all(mut self, questions: &Receiver<Question>) {
-        while let Ok(Question { mut asked, trouble, to }) = questions.recv() {
+        while let Some(Question { mut asked, trouble, to }) = self.next(questions) {
             // Whoever asked may have gone away.
             let _ = to.send(self.answer(&mut asked, trouble));
         }
+    }
+
+    /// The next question; while none waits, long work goes on. None: nobody can ask any more.
+    fn next(&mut self, questions: &Receiver<Question>) -> Option<Question> {
+        while self.desk.at_work() {
+            match questions.try_recv() {
+                Ok(question) => return Some(question),
+                Err(TryRecvError::Disconnected) => return None,
+                Err(TryRecvError::Empty) => {
+                    let step = || self.desk.work_on(limits::HEAPS_A_STEP).is_some();
+                    let worked = catch_unwind(AssertUnwindSafe(step));
+                    if !matches!(worked, Ok(true)) && self.begin_again().is_err() {
+                        break;
+                    }
+                }
+            }
+        }
+        questions.recv().ok()
     }
 
     /// Answers one request, whatever happens.

@@ -33,3 +33,6 @@ pub(crate) const MOST_WAITING: usize = 512;
 pub(crate) const AFTER_TROUBLE: Duration = Duration::from_millis(50);
 /// How often a request is asked again because somebody else kept something meanwhile.
 pub(crate) const MOST_TRIES: usize = 20;
+
+/// Heaps that long work takes apart between two looks for somebody who asks: 5 to 20 ms.
+pub(crate) const HEAPS_A_STEP: u64 = 600;

@@ -17,8 +17,7 @@ use crate::routes::Asked;
 const MOST_QUESTIONS: usize = 3;
 
 /// What the table says of a kind; None: nothing that decides.
-pub(super) fn table_side(desk: &Desk, of: &AskOf, kind: KindId) -> Option<Side> {
-    let laid = Laid::of(&desk.history.now)?;
+pub(super) fn table_side(laid: &Laid, of: &AskOf, kind: KindId) -> Option<Side> {
     let ask = laid.ask(of)?;
     let taxon = laid.taxon(kind)?;
     match spinney_check::says(&laid.matrix, &ask)[taxon.0] {
@@ -87,10 +86,13 @@ fn questions(
         questions.push(Question { sentence: t.with("copy-lost", &texts), to: to(&at) });
     }
     for (at, heap) in &layer.forks {
-        // A reading is only asked back where the words fit; the group may mean something else.
-        let reading = readings(laid, words(at)).into_iter().next().map(|(ask, _)| ask);
+        // What a person confirmed; else what the words seem to say: the group may mean something
+        // else, so it is asked back and not said.
+        let meant = drawn.questions.get(at).and_then(|question| question.ask.clone());
+        let reading =
+            meant.or_else(|| readings(laid, words(at)).into_iter().next().map(|(ask, _)| ask));
         for (kind, placed) in &heap.sides {
-            let table = reading.as_ref().and_then(|of| table_side(desk, of, *kind));
+            let table = reading.as_ref().and_then(|of| table_side(laid, of, *kind));
             if placed.side.is_none() || table.is_none() || table == placed.side {
                 continue;
             }

@@ -79,10 +79,23 @@ pub(super) fn too_many(t: Tongue) -> Refused {
     }
 }
 
+/// The most pictures of one form.
+const MOST_AT_ONCE: usize = 40;
+
 /// The pictures of a form, written anew.
 pub(crate) fn pictures_of(asked: &Asked<'_>) -> Result<Vec<Vec<u8>>, Refused> {
-    let given = asked.request.files.iter().filter(|file| !file.bytes.is_empty());
+    let given: Vec<_> =
+        asked.request.files.iter().filter(|file| !file.bytes.is_empty()).collect();
+    // Counted before any is opened: a picture takes a tenth of a second, and all windows wait.
+    if given.len() > MOST_AT_ONCE {
+        let t = asked.tongue;
+        return Err(Refused {
+            sentence: t.count("finds-many-at-once", MOST_AT_ONCE),
+            remedy: t.say("finds-many-at-once-remedy"),
+        });
+    }
     given
+        .into_iter()
         .map(|file| {
             let picture = pictures::written_anew(&file.bytes);
             picture.map_err(|why| not_a_picture(asked.tongue, &file.name, why))

@@ -68,7 +68,7 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
         }
         let longest = if field == KindField::Name { LONGEST_NAME } else { LONGEST_TEXT };
         let text = typed(asked, form_field, longest)?;
-        if text == known.field(field) {
+        if text == known.field(field) || !asked.touched(form_field, &text) {
             continue;
         }
         if field == KindField::Name && !text.is_empty() {

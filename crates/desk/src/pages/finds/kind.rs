@@ -132,6 +132,7 @@ fn form(view: &View<'_>) -> Markup {
                 @let longest = if field == KindField::Name { LONGEST_NAME } else { LONGEST_TEXT };
                 div.field {
                     label for={"about-" (name)} { (t.say(label)) }
+                    input type="hidden" name={"o-" (name)} value=(text);
                     @if long {
                         textarea id={"about-" (name)} name=(name) rows="2" dir="auto"
                             maxlength=(longest) aria-describedby={"help-" (name)} { (text) }

@@ -37,6 +37,7 @@ pub(super) fn head(t: Tongue, collection: &Collection) -> Markup {
                 form method="post" action="/do/describe-scene" {
                     @for (field, name, label, example) in FIELDS {
                         label for={"scene-" (name)} { (t.say(label)) }
+                        input type="hidden" name={"o-" (name)} value=(collection.about_field(field));
                         input id={"scene-" (name)} name=(name) maxlength=(LONGEST_TEXT) dir="auto"
                             placeholder=(t.say(example)) value=(collection.about_field(field));
                     }
@@ -52,7 +53,7 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     let mut edits = Vec::new();
     for (field, name, ..) in FIELDS {
         let text = typed(asked, name, LONGEST_TEXT)?;
-        if text != desk.history.now.about_field(field) {
+        if text != desk.history.now.about_field(field) && asked.touched(name, &text) {
             edits.push(Edit::DescribeScene(field, text));
         }
     }

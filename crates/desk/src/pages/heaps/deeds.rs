@@ -20,6 +20,27 @@ pub(crate) fn place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Ref
     }
 }
 
+/// As [`place`], and refused where another window has asked something else there meanwhile: a
+/// card sorted for one question says nothing of another.
+fn seen_place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> {
+    let (key, at) = place(desk, asked)?;
+    let question = desk.history.now.keys[&key].questions.get(&at);
+    let now = question.map_or("", |question| question.words.as_str());
+    let seen = asked.request.form.iter().find(|(field, _)| field == "seen");
+    match seen.is_none_or(|(_, words)| words.split_whitespace().eq(now.split_whitespace())) {
+        true => Ok((key, at)),
+        false => {
+            let t = asked.tongue;
+            let now =
+                if now.is_empty() { t.say("heaps-nothing-asked") } else { now.to_owned() };
+            Err(Refused {
+                sentence: t.with("heaps-moved", &[("words", &now)]),
+                remedy: t.say("heaps-moved-remedy"),
+            })
+        }
+    }
+}
+
 pub(crate) fn gone(asked: &Asked<'_>) -> Refused {
     let t = asked.tongue;
     Refused { sentence: t.say("heaps-gone"), remedy: t.say("heaps-gone-remedy") }
@@ -44,7 +65,7 @@ pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
 
 pub(super) fn ask(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let t = asked.tongue;
-    let (key, at) = place(desk, asked)?;
+    let (key, at) = seen_place(desk, asked)?;
     let words = text(asked, "words", LONGEST_QUESTION);
     if words.is_empty() {
         return Err(Refused {
@@ -67,7 +88,7 @@ pub(crate) fn side(word: &str) -> Option<Side> {
 }
 
 pub(super) fn sort(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (key, at) = place(desk, asked)?;
+    let (key, at) = seen_place(desk, asked)?;
     let kind = kind(desk, asked)?;
     let side = side(asked.request.field("side"));
     let edits = vec![Edit::Sort { key, at, kind, side }];
@@ -82,7 +103,7 @@ fn kind(desk: &Desk, asked: &Asked<'_>) -> Result<KindId, Refused> {
 
 /// The card goes where the table says.
 pub(super) fn sort_as_table(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (key, at) = place(desk, asked)?;
+    let (key, at) = seen_place(desk, asked)?;
     let kind = kind(desk, asked)?;
     let edits = vec![Edit::Sort { key, at, kind, side: None }];
     Ok(Deed::edits(edits, asked.back("/heaps")))
@@ -91,7 +112,7 @@ pub(super) fn sort_as_table(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, 
 /// The table says what the hand says: a person decided, so it goes into the table itself.
 pub(super) fn table_as_sorted(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let t = asked.tongue;
-    let (key, at) = place(desk, asked)?;
+    let (key, at) = seen_place(desk, asked)?;
     let kind = kind(desk, asked)?;
     let collection = &desk.history.now;
     let question = collection.keys[&key].questions.get(&at);
@@ -134,7 +155,7 @@ fn text_for(yes: &AskedOf, side: Side, character: &spinney_model::Character) -> 
 }
 
 pub(super) fn take_out(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (key, at) = place(desk, asked)?;
+    let (key, at) = seen_place(desk, asked)?;
     Ok(Deed::edits(vec![Edit::TakeOut(key, at)], asked.back("/heaps")))
 }
 

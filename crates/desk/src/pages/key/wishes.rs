@@ -5,6 +5,7 @@ use spinney_model::{Edit, Season, SeenOn, WishField};
 
 use super::Keyed;
 use crate::Desk;
+use crate::collection::Drawn;
 use crate::layer::numbers;
 use crate::pages::finds::LONGEST_NAME;
 use crate::pages::heaps::deeds::{place, text};
@@ -39,6 +40,9 @@ pub(super) fn form(key: &Keyed) -> Markup {
                         }
                     }
                 }
+                @for (field, shown) in shown(drawn) {
+                    input type="hidden" name={"o-" (field)} value=(shown);
+                }
                 button #describe { (t.say("key-describe")) }
             }
             form method="post" action="/do/key-remove" {
@@ -60,6 +64,17 @@ fn choice(name: &str, label: &str, any: &str, words: &[&str], chosen: &str) -> M
     }
 }
 
+/// What the page shows, by the names of the fields.
+fn shown(drawn: &Drawn) -> [(&'static str, &str); 5] {
+    [
+        ("name", drawn.name.as_str()),
+        ("group", drawn.wish(WishField::Group)),
+        ("hand", drawn.wish(WishField::Hand)),
+        ("season", drawn.wish(WishField::Season)),
+        ("never", drawn.wish(WishField::Never)),
+    ]
+}
+
 /// Writes down what changed.
 pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let (key, _) = place(desk, asked)?;
@@ -79,17 +94,19 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
             .map_or(String::new(), |word| (*word).to_owned())
     };
     let wanted = [
-        (WishField::Group, text(asked, "group", LONGEST_NAME)),
-        (WishField::Hand, known(&SeenOn::ALL.map(SeenOn::word), "hand")),
-        (WishField::Season, known(&Season::ALL.map(Season::word), "season")),
-        (WishField::Never, never.join(" ")),
+        ("group", WishField::Group, text(asked, "group", LONGEST_NAME)),
+        ("hand", WishField::Hand, known(&SeenOn::ALL.map(SeenOn::word), "hand")),
+        ("season", WishField::Season, known(&Season::ALL.map(Season::word), "season")),
+        ("never", WishField::Never, never.join(" ")),
     ];
     let mut edits = Vec::new();
     let name = text(asked, "name", LONGEST_NAME);
-    if !name.is_empty() && name != drawn.name {
+    if !name.is_empty() && name != drawn.name && asked.touched("name", &name) {
         edits.push(Edit::RenameKey(key, name));
     }
-    let changed = wanted.into_iter().filter(|(field, text)| drawn.wish(*field) != text);
-    edits.extend(changed.map(|(field, text)| Edit::Wish(key, field, text)));
+    let changed = wanted
+        .into_iter()
+        .filter(|(name, field, text)| drawn.wish(*field) != text && asked.touched(name, text));
+    edits.extend(changed.map(|(_, field, text)| Edit::Wish(key, field, text)));
     Ok(Deed::edits(edits, asked.back(&format!("/key?key={}", key.0))))
 }
