@@ -58,11 +58,14 @@ pub(super) fn standing(key: &Keyed) -> Markup {
             }
             @if let Some(claim) = &key.made.claim { (verdict(key, claim)) }
             @else { p { (t.say("key-as-drawn")) } }
-            form method="post" action="/do/key-finish" {
-                input type="hidden" name="key" value=(key.id.0);
-                input type="hidden" name="back" value=(key.address(None));
-                button.main[!key.drawn().finished()] #finish {
-                    (t.say(if key.drawn().finished() { "key-unfinish" } else { "key-finish" }))
+            // A key that nobody drew anything of would be left empty.
+            @if !key.drawn().finished() || !key.drawn().questions.is_empty() {
+                form method="post" action="/do/key-finish" {
+                    input type="hidden" name="key" value=(key.id.0);
+                    input type="hidden" name="back" value=(key.address(None));
+                    button.main[!key.drawn().finished()] #finish {
+                        (t.say(if key.drawn().finished() { "key-unfinish" } else { "key-finish" }))
+                    }
                 }
             }
         }
