@@ -12,10 +12,10 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
 /// Languages with a message file, each by its tag and its own name.
-pub const LANGUAGES: [(&str, &str); 1] = [("en", "English")];
+pub const LANGUAGES: [(&str, &str); 2] = [("en", "English"), ("de", "Deutsch")];
 
 /// The message files of each language, screen by screen.
-const FILES: [&[&str]; 1] = [EN];
+const FILES: [&[&str]; 2] = [EN, DE];
 
 const EN: &[&str] = &[
     include_str!("../messages/en/frame.ftl"),
@@ -32,6 +32,23 @@ const EN: &[&str] = &[
     include_str!("../messages/en/print.ftl"),
     include_str!("../messages/en/done.ftl"),
     include_str!("../messages/en/said.ftl"),
+];
+
+const DE: &[&str] = &[
+    include_str!("../messages/de/frame.ftl"),
+    include_str!("../messages/de/host.ftl"),
+    include_str!("../messages/de/finds.ftl"),
+    include_str!("../messages/de/heaps.ftl"),
+    include_str!("../messages/de/copy.ftl"),
+    include_str!("../messages/de/newcomer.ftl"),
+    include_str!("../messages/de/table.ftl"),
+    include_str!("../messages/de/key.ftl"),
+    include_str!("../messages/de/amounts.ftl"),
+    include_str!("../messages/de/words.ftl"),
+    include_str!("../messages/de/try_it.ftl"),
+    include_str!("../messages/de/print.ftl"),
+    include_str!("../messages/de/done.ftl"),
+    include_str!("../messages/de/said.ftl"),
 ];
 
 type Bundle = FluentBundle<FluentResource>;

@@ -73,3 +73,18 @@ fn every_language_has_every_message_with_the_same_gaps() {
         }
     }
 }
+
+#[test]
+fn a_person_who_reads_german_is_spoken_to_in_german_and_can_choose() {
+    let mut desk = crate::Desk::default();
+    for (languages, said) in
+        [(vec!["de-AT"], "Was wir getan haben"), (vec!["cy"], "What we did")]
+    {
+        let languages = languages.into_iter().map(str::to_owned).collect();
+        let request = crate::Request { languages, ..crate::Request::get("/done?before=3") };
+        let crate::Reply::Page(page) = desk.handle(&request) else { panic!("a page") };
+        let text = String::from_utf8(page.body).expect("a page is text");
+        assert!(text.contains(said));
+        assert!(text.contains("/done?before=3&amp;language=de\" lang=\"de\""));
+    }
+}

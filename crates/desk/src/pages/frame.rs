@@ -7,7 +7,7 @@ use maud::{DOCTYPE, Markup, html};
 use spinney_model::{AboutField, Finding, KeyId, Severity};
 
 use super::Shown;
-use crate::language::Tongue;
+use crate::language::{LANGUAGES, Tongue};
 use crate::routes::{Asked, Refused};
 use crate::{Desk, Method, Page};
 
@@ -105,12 +105,28 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                         aside #margin aria-label=(t.say("margin")) { (margin) }
                     }
                 }
-                @if !parts.bare { footer { p { (t.say("foot")) } } }
+                @if !parts.bare { footer { p { (t.say("foot")) } (languages(asked)) } }
                 div #told.unseen role="status" aria-live="polite" {}
             }
         }
     };
     Page::html(page.into_string())
+}
+
+/// The languages that the screens speak, each by its own name; the host remembers the choice.
+fn languages(asked: &Asked<'_>) -> Markup {
+    let here = here(asked);
+    let mark = if here.contains('?') { '&' } else { '?' };
+    html! {
+        ul.languages {
+            @for (tag, name) in LANGUAGES {
+                li {
+                    a href={(here) (mark) "language=" (tag)} lang=(tag) hreflang=(tag)
+                        aria-current=[(tag == asked.tongue.tag()).then_some("true")] { (name) }
+                }
+            }
+        }
+    }
 }
 
 fn collection_title(desk: &Desk, t: Tongue) -> String {
