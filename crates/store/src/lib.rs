@@ -97,18 +97,7 @@ impl Store {
     ) -> Result<u64, StoreError> {
         let path = self.path.clone();
         let wrong = |error| StoreError::of(&path, &error);
-        let epoch = self.epoch;
-        let transaction = self
-            .connection
-            .transaction_with_behavior(TransactionBehavior::Immediate)
-            .map_err(wrong)?;
-        if open::epoch(&transaction).map_err(wrong)? != epoch {
-            return Err(StoreError::Rewritten);
-        }
-        let last = last_of(&transaction).map_err(wrong)?;
-        if last != head {
-            return Err(StoreError::Moved { head: last });
-        }
+        let transaction = self.begin_after(head)?;
         for picture in pictures {
             transaction
                 .prepare_cached("INSERT OR IGNORE INTO pictures (hash, bytes) VALUES (?1, ?2)")
@@ -158,17 +147,7 @@ impl Store {
         let path = self.path.clone();
         let wrong = |error| StoreError::of(&path, &error);
         let epoch = self.epoch;
-        let transaction = self
-            .connection
-            .transaction_with_behavior(TransactionBehavior::Immediate)
-            .map_err(wrong)?;
-        if open::epoch(&transaction).map_err(wrong)? != epoch {
-            return Err(StoreError::Rewritten);
-        }
-        let last = last_of(&transaction).map_err(wrong)?;
-        if last != head {
-            return Err(StoreError::Moved { head: last });
-        }
+        let transaction = self.begin_after(head)?;
         transaction.execute("DELETE FROM journal", []).map_err(wrong)?;
         // Asked in here: a picture may have come without a line since the caller looked.
         let mut gone = hashes_of(&transaction).map_err(wrong)?;
@@ -189,6 +168,22 @@ impl Store {
         // same, and must not be reported as one that was not.
         let _ = self.connection.execute_batch("VACUUM");
         Ok(rows.len() as u64)
+    }
+
+    /// Begins to write after line `head`, if nobody has written or rewritten meanwhile.
+    fn begin_after(&mut self, head: u64) -> Result<Transaction<'_>, StoreError> {
+        let wrong = |error| StoreError::of(&self.path, &error);
+        let transaction = self
+            .connection
+            .transaction_with_behavior(TransactionBehavior::Immediate)
+            .map_err(wrong)?;
+        if open::epoch(&transaction).map_err(wrong)? != self.epoch {
+            return Err(StoreError::Rewritten);
+        }
+        match last_of(&transaction).map_err(wrong)? {
+            last if last == head => Ok(transaction),
+            last => Err(StoreError::Moved { head: last }),
+        }
     }
 
     /// Lets the file grow to so many pages of 4 KiB only, as a full disk would.
