@@ -23,7 +23,8 @@ fn walk_with_hairs() -> Walked {
     let taxa = walked.matrix.taxa().to_vec();
     let row = || vec![Cell::from(Value::Unknown); 2];
     let rows = taxa.iter().map(|_| row()).collect();
-    walked.matrix = Matrix::new(scene(), taxa, characters, rows).unwrap();
+    walked.matrix =
+        Matrix::new(scene(), taxa, characters, rows).expect("the cells fit their characters");
     walked
 }
 
