@@ -20,7 +20,7 @@ mod words;
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Ask, Code, Couplet, Finding, Key, Matrix, Place, Wording};
+use spinney_model::{Ask, Code, Couplet, Destination, Finding, Key, Matrix, Place, Wording};
 
 use names::Names;
 use readings::Readings;
@@ -104,6 +104,25 @@ pub fn link(key: &mut Key, matrix: &Matrix, links: &Links) -> LinkReport {
         ));
     }
     report
+}
+
+/// What a question in a person's own words may mean, the best reading first.
+///
+/// As [`link`] reads the questions of a key; none of it is to be taken without asking the
+/// person, unless it is `sure`.
+pub fn proposals(question: &str, matrix: &Matrix) -> Vec<Proposal> {
+    let couplet = Couplet {
+        number: 1,
+        back: None,
+        wording: Wording::Question(question.to_owned()),
+        ask: None,
+        yes: Destination::Missing,
+        no: Destination::Missing,
+        kept: false,
+        line: None,
+    };
+    let mut key = Key { couplets: vec![couplet] };
+    link(&mut key, matrix, &Links::default()).proposals
 }
 
 /// Reads a couplet and links it where that is sure.

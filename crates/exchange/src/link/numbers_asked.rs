@@ -39,11 +39,11 @@ pub(super) struct Asks {
     pub(super) unit: Option<(Unit, i64)>,
 }
 
-const MORE: [&str; 12] = [
+pub(super) const MORE: [&str; 12] = [
     "more", "longer", "bigger", "larger", "wider", "taller", "greater", "higher", "heavier",
     "thicker", "broader", "above",
 ];
-const LESS: [&str; 9] =
+pub(super) const LESS: [&str; 9] =
     ["less", "fewer", "shorter", "smaller", "narrower", "lower", "lighter", "thinner", "below"];
 const UP: [&str; 5] = ["over", "above", "upwards", "up", "plus"];
 const DOWN: [&str; 2] = ["under", "below"];

@@ -4,6 +4,7 @@
 //! From a sentence and a table's vocabulary to readings with points, the best first, and what
 //! stands in the way of taking one. The scale is told in `docs/key-text.md`.
 
+mod compared;
 mod counted;
 mod left_over;
 mod worded;
@@ -88,6 +89,10 @@ pub(super) fn read(sentence: &str, matrix: &Matrix, vocabulary: &Vocabulary) -> 
     readings.dedup_by(|later, kept| later.ask == kept.ask);
     let at_once = sentence.at_once(&readings);
     readings.retain(|reading| reading.points > 0);
+    if readings.first().is_some_and(|best| sentence.compares(best)) {
+        // Its number is a portion, whatever else it might be of one of the two lengths alone.
+        sentence.doubts.clear();
+    }
     sentence.manner(&readings);
     let named = matrix.character_indices().find(|ix| sentence.wholly(*ix).is_some());
     Readings { readings, doubts: sentence.doubts, named, at_once }
@@ -119,6 +124,9 @@ struct Sentence<'a> {
 impl Sentence<'_> {
     /// What the sentence asks of one character, if anything.
     fn reading(&mut self, character: CharacterIx) -> Option<Reading> {
+        if let Some(compared) = self.compared(character) {
+            return Some(compared);
+        }
         let vocabulary = self.vocabulary;
         let column = &vocabulary.columns[character.0];
         let (name, named) = self.name(column);
@@ -245,6 +253,9 @@ impl Sentence<'_> {
         }
         let size = self.words.iter().find(|word| {
             let explained = best.is_some_and(|ask| {
+                if self.matrix.character(ask.character).ratio_of.is_some() {
+                    return true;
+                }
                 let states = &self.vocabulary.columns[ask.character.0].states;
                 let mut states = states.iter().flatten();
                 states.any(|state| word.meets(state).is_some_and(|meeting| meeting.by_itself))

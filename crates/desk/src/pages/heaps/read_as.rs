@@ -1,8 +1,8 @@
 //! What a typed question may mean in the table: asked back, since "spiky" may not mean "spiny".
 
 use maud::{Markup, html};
-use spinney_exchange::link::{self, Links};
-use spinney_model::{AskOf, Couplet, Destination, Key, Wording};
+use spinney_exchange::link;
+use spinney_model::AskOf;
 use spinney_press::wording;
 
 use super::Top;
@@ -37,21 +37,10 @@ pub(super) fn proposals(top: &Top<'_>, laid: &Laid) -> Markup {
 
 /// What a question may mean, the likeliest first, each in the table's own words.
 pub(crate) fn readings(laid: &Laid, words: &str) -> Vec<(AskOf, String)> {
-    let couplet = Couplet {
-        number: 1,
-        back: None,
-        wording: Wording::Question(words.to_owned()),
-        ask: None,
-        yes: Destination::Missing,
-        no: Destination::Missing,
-        kept: false,
-        line: None,
-    };
-    let mut key = Key { couplets: vec![couplet] };
-    let report = link::link(&mut key, &laid.matrix, &Links::default());
-    let proposals = report.proposals.iter().filter_map(|proposal| {
+    let proposals = link::proposals(words, &laid.matrix);
+    let readings = proposals.iter().filter_map(|proposal| {
         let words = wording::question(&laid.matrix, &proposal.ask);
         Some((laid.ask_of(&proposal.ask)?, words))
     });
-    proposals.collect()
+    readings.collect()
 }

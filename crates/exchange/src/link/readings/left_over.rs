@@ -32,7 +32,7 @@ impl Sentence<'_> {
         costs.sum::<i32>() + self.another_name(character)
     }
 
-    fn cost(&self, character: CharacterIx, word: &Word) -> i32 {
+    pub(super) fn cost(&self, character: CharacterIx, word: &Word) -> i32 {
         if word.role != Role::Content && !self.named_small_word(word) {
             return 0;
         }

@@ -1,0 +1,242 @@
+//! Readings of one length over another: `Is the stalk longer than half the blade?`
+//!
+//! From a sentence that compares two parts to a threshold of the column that is their ratio.
+//! "At least" and "more than" are one threshold, as they are for measures; "twice as long"
+//! without either is an exact amount and no threshold. A comparison the other way round ("is
+//! the blade shorter than twice the stalk?") is turned.
+
+use spinney_model::{Ask, Asked, CharacterIx, Quantity};
+
+use super::super::numbers_asked::{LESS, MORE};
+use super::super::vocabulary::Column;
+use super::super::words::{Role, Word};
+use super::{Doubt, NAME, OWN, Reading, Sentence};
+
+/// Parts and multiples that have a name, as so many over so many.
+const NAMED: [(&[&str], Portion); 15] = [
+    (&["one", "and", "a", "half", "times"], Portion(3, 2)),
+    (&["three", "quarters"], Portion(3, 4)),
+    (&["two", "thirds"], Portion(2, 3)),
+    (&["one", "third"], Portion(1, 3)),
+    (&["a", "third"], Portion(1, 3)),
+    (&["one", "quarter"], Portion(1, 4)),
+    (&["a", "quarter"], Portion(1, 4)),
+    (&["half"], Portion(1, 2)),
+    (&["twice"], Portion(2, 1)),
+    (&["double"], Portion(2, 1)),
+    (&["½"], Portion(1, 2)),
+    (&["⅓"], Portion(1, 3)),
+    (&["¼"], Portion(1, 4)),
+    (&["⅔"], Portion(2, 3)),
+    (&["¾"], Portion(3, 4)),
+];
+
+/// Words by which a thing is compared with itself: `longer than it is wide`.
+const ITSELF: [&str; 3] = ["it", "they", "its"];
+
+/// So many over so many.
+#[derive(Clone, Copy)]
+struct Portion(i64, i64);
+
+/// A comparison: `subject` is more or less than a portion of `thing`.
+struct Compared<'w> {
+    subject: &'w [Word],
+    /// The word that says in what it is compared: `longer`, or `long` in "as long as".
+    measure: &'w Word,
+    portion: Portion,
+    thing: &'w [Word],
+    /// Whether yes means more; None: neither is said.
+    more: Option<bool>,
+}
+
+impl Sentence<'_> {
+    /// The threshold that a sentence sets for a ratio of two columns.
+    pub(super) fn compared(&mut self, character: CharacterIx) -> Option<Reading> {
+        let (one, other) = self.matrix.character(character).ratio_of?;
+        let words = std::mem::take(&mut self.words);
+        let found = Compared::of(&words).and_then(|compared| {
+            let columns = &self.vocabulary.columns;
+            let (one, other) = (&columns[one.0], &columns[other.0]);
+            let turned = match (compared.says(one, other), compared.says(other, one)) {
+                (true, _) => false,
+                (false, true) => true,
+                (false, false) => return None,
+            };
+            Some((compared.threshold(turned), compared.left_over(self, character)))
+        });
+        self.words = words;
+        let (threshold, left_over) = found?;
+        let Some(yes) = threshold else {
+            let name = self.matrix.character(character).name.clone();
+            self.doubts.insert(Doubt::Exactly(name));
+            return None;
+        };
+        Some(Reading { ask: Ask { character, yes }, points: NAME + OWN - left_over })
+    }
+
+    /// Whether a reading is of a comparison that explains the whole sentence.
+    pub(super) fn compares(&self, reading: &Reading) -> bool {
+        let ratio = self.matrix.character(reading.ask.character).ratio_of.is_some();
+        ratio && reading.points == NAME + OWN
+    }
+}
+
+impl<'w> Compared<'w> {
+    fn of(words: &'w [Word]) -> Option<Self> {
+        let last =
+            words.iter().rposition(|word| !matches!(word.role, Role::Mark('?' | '.')))?;
+        let words = &words[..=last];
+        Self::as_much_as(words).or_else(|| Self::more_than(words))
+    }
+
+    /// `longer than half the blade`.
+    fn more_than(words: &'w [Word]) -> Option<Self> {
+        let than = words.iter().position(|word| word.text == "than")?;
+        let at = than.checked_sub(1)?;
+        let more = said(&words[at])?;
+        let (portion, length) = portion_at(&words[than + 1..]).unwrap_or((Portion(1, 1), 0));
+        let thing = than + 1 + length;
+        Some(Self {
+            subject: &words[..at],
+            measure: &words[at],
+            portion,
+            thing: &words[thing..],
+            more: Some(more != denied(&words[at])),
+        })
+    }
+
+    /// `at least twice as long as the stalk`, `as wide as it is long or wider`.
+    fn as_much_as(words: &'w [Word]) -> Option<Self> {
+        let first = words.windows(3).position(|three| {
+            three[0].text == "as" && three[2].text == "as" && dimension(&three[1]).is_some()
+        })?;
+        let ends = |from: usize| {
+            let (portion, length) = portion_at(&words[from..first])?;
+            (from + length == first).then_some((from, portion))
+        };
+        let (from, portion) = (0..first).find_map(ends).unwrap_or((first, Portion(1, 1)));
+        let (subject, before) = match &words[..from] {
+            [subject @ .., at, least] if at.text == "at" && least.text == "least" => {
+                (subject, Some(true))
+            }
+            [subject @ .., at, most] if at.text == "at" && most.text == "most" => {
+                (subject, Some(false))
+            }
+            [subject @ .., more, than] if than.text == "than" => (subject, said(more)),
+            subject => (subject, None),
+        };
+        let (thing, behind) = match &words[first + 3..] {
+            [thing @ .., or, more] if or.text == "or" => (thing, said(more)),
+            thing => (thing, None),
+        };
+        let measure = &words[first + 1];
+        Some(Self {
+            subject,
+            measure,
+            portion,
+            thing,
+            more: before.or(behind).map(|more| more != denied(measure)),
+        })
+    }
+
+    /// Whether it compares the one column with the other.
+    fn says(&self, one: &Column, other: &Column) -> bool {
+        let own = dimension(self.measure);
+        let with = self.thing.iter().find_map(dimension).or(own);
+        let itself = self.thing.iter().all(|word| {
+            ITSELF.contains(&word.text.as_str())
+                || word.role != Role::Content
+                || dimension(word).is_some()
+        });
+        let against = if itself { self.subject } else { self.thing };
+        own == measured(one)
+            && with == measured(other)
+            && names(self.subject, one)
+            && names(against, other)
+    }
+
+    /// None: neither more nor less is said.
+    fn threshold(&self, turned: bool) -> Option<Asked> {
+        let Portion(over, under) = self.portion;
+        let (over, under) = if turned { (under, over) } else { (over, under) };
+        let at = Quantity::from_thousandths((2_000 * over + under) / (2 * under));
+        Some(if self.more? != turned { Asked::AtLeast(at) } else { Asked::Below(at) })
+    }
+
+    /// What the words cost that belong neither to the comparison nor to the two parts.
+    fn left_over(&self, sentence: &Sentence<'_>, character: CharacterIx) -> i32 {
+        let parts = sentence.matrix.character(character).ratio_of;
+        let parts = parts.map_or([character; 2], |(one, other)| [one, other]);
+        let own = |word: &Word| {
+            dimension(word).is_some()
+                || parts.iter().any(|part| {
+                    let name = &sentence.vocabulary.columns[part.0].name;
+                    name.iter().any(|known| word.meets(known).is_some())
+                })
+        };
+        let words = self.subject.iter().chain(self.thing).filter(|word| !own(word));
+        words.map(|word| sentence.cost(character, word)).sum()
+    }
+}
+
+/// Whether a word says more or less; None: neither.
+fn said(word: &Word) -> Option<bool> {
+    let is = |list: &[&str]| list.contains(&word.text.as_str());
+    match (is(&MORE), is(&LESS)) {
+        (true, _) => Some(true),
+        (_, true) => Some(false),
+        _ => None,
+    }
+}
+
+fn denied(word: &Word) -> bool {
+    word.keys.first().is_some_and(|(_, denied)| *denied)
+}
+
+/// Whether some words name the part that a column measures. A column that names none is about
+/// the whole thing.
+fn names(words: &[Word], column: &Column) -> bool {
+    let mut part = column.name.iter().filter(|word| !Column::is_dimension(word));
+    part.all(|name| words.iter().any(|word| word.meets(name).is_some()))
+}
+
+/// The dimension that a column measures: a length if it does not say.
+fn measured(column: &Column) -> Option<&'static str> {
+    column.name.iter().find_map(dimension).or(Some("length"))
+}
+
+/// The dimension that a word speaks of: `longer` of the length.
+fn dimension(word: &Word) -> Option<&'static str> {
+    let of = |list: &[(&'static str, [&str; 5])]| {
+        let found = list.iter().find(|(_, words)| words.contains(&word.text.as_str()));
+        found.map(|(dimension, _)| *dimension)
+    };
+    of(&[
+        ("length", ["length", "long", "longer", "short", "shorter"]),
+        ("width", ["width", "wide", "wider", "narrow", "narrower"]),
+        ("width", ["breadth", "broad", "broader", "", ""]),
+        ("height", ["height", "tall", "taller", "high", "higher"]),
+        ("height", ["low", "lower", "", "", ""]),
+        ("thickness", ["thickness", "thick", "thicker", "thin", "thinner"]),
+        ("depth", ["depth", "deep", "deeper", "shallow", "shallower"]),
+    ])
+}
+
+/// The portion at the beginning of some words, and how many of them it is.
+fn portion_at(words: &[Word]) -> Option<(Portion, usize)> {
+    let text = |at: usize| words.get(at).map_or("", |word: &Word| word.text.as_str());
+    let named = NAMED
+        .iter()
+        .find(|(name, _)| name.iter().enumerate().all(|(at, word)| text(at) == *word));
+    let (portion, length) = match (named, words.first().map(|word| word.role)) {
+        (Some((name, portion)), _) => (*portion, name.len()),
+        (None, Some(Role::Number(number))) if text(1) == "times" => {
+            (Portion(number.thousandths(), 1_000), 2)
+        }
+        _ => return None,
+    };
+    (portion.0 > 0).then(|| (portion, length + usize::from(text(length) == "of")))
+}
+
+#[cfg(test)]
+mod tests;

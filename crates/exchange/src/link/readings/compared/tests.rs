@@ -1,0 +1,90 @@
+//! Sentences that compare two lengths, and the ratio they must link to.
+
+use spinney_model::{Asked, Quantity};
+
+use super::super::super::proposals;
+use crate::table::{self, Settings, Source, Sources};
+
+const TABLE: &str = "kind,stalk length (mm),blade length (mm),blade width (mm),edge
+alpha,10-12,50-60,20-30,smooth
+beta,40-50,50-60,40-50,toothed
+gamma,90-99,30-35,50-60,toothed
+";
+const CHARACTERS: &str = "character,question,ratio of
+stalk to blade,,stalk length / blade length
+slimness,,blade length / blade width
+";
+
+/// What one question is surely about.
+fn linked(question: &str) -> Option<(String, Asked)> {
+    let source = |name: &str, text: &str| Source {
+        name: name.to_owned(),
+        bytes: text.as_bytes().to_vec(),
+    };
+    let sources = Sources {
+        table: source("table.csv", TABLE),
+        characters: Some(source("characters.csv", CHARACTERS)),
+        kinds: None,
+        about: None,
+    };
+    let matrix = table::read(&sources, &Settings::default()).expect("it is a table").matrix;
+    let proposals = proposals(question, &matrix);
+    let sure = proposals.iter().find(|proposal| proposal.sure)?;
+    Some((matrix.character(sure.ask.character).name.clone(), sure.ask.yes.clone()))
+}
+
+fn more(thousandths: i64) -> Asked {
+    Asked::AtLeast(Quantity::from_thousandths(thousandths))
+}
+
+fn less(thousandths: i64) -> Asked {
+    Asked::Below(Quantity::from_thousandths(thousandths))
+}
+
+#[test]
+fn a_comparison_of_two_parts_is_a_threshold_of_their_ratio() {
+    for (sentence, column, yes) in [
+        ("Is the stalk longer than half the blade?", "stalk to blade", more(500)),
+        ("Is the stalk longer than half of the blade?", "stalk to blade", more(500)),
+        ("Is the leaf stalk longer than the blade?", "stalk to blade", more(1_000)),
+        ("Is the stalk shorter than a third of the blade?", "stalk to blade", less(333)),
+        ("Is the stalk not longer than half the blade?", "stalk to blade", less(500)),
+        ("Is the stalk more than twice as long as the blade?", "stalk to blade", more(2_000)),
+        ("Is the stalk at least twice as long as the blade?", "stalk to blade", more(2_000)),
+        ("Is the stalk half as long as the blade or longer?", "stalk to blade", more(500)),
+        (
+            "Is the stalk more than one and a half times as long as the blade?",
+            "stalk to blade",
+            more(1_500),
+        ),
+        ("Is the stalk more than 0.4 times as long as the blade?", "stalk to blade", more(400)),
+        (
+            "Is the stalk less than three times as long as the blade?",
+            "stalk to blade",
+            less(3_000),
+        ),
+        // The other way round: a blade longer than two stalks is a stalk under half the blade.
+        ("Is the blade longer than twice the stalk?", "stalk to blade", less(500)),
+        ("Is the blade shorter than the stalk?", "stalk to blade", more(1_000)),
+        ("Is the blade longer than it is wide?", "slimness", more(1_000)),
+        ("Is the blade at least twice as long as it is wide?", "slimness", more(2_000)),
+        ("Is the blade wider than half its length?", "slimness", less(2_000)),
+        ("Is the blade wider than it is long?", "slimness", less(1_000)),
+    ] {
+        assert_eq!(linked(sentence), Some((column.to_owned(), yes)), "{sentence}");
+    }
+}
+
+#[test]
+fn an_exact_amount_or_a_third_thing_is_not_linked() {
+    for sentence in [
+        "Is the stalk twice as long as the blade?",
+        "Is the stalk as long as the blade?",
+        "Is the stalk longer than half the twig?",
+        "Is the stalk longer than half your finger?",
+        "Is the stalk longer than half the blade and is the edge toothed?",
+        "Is the stalk wider than half the blade?",
+    ] {
+        assert_eq!(linked(sentence), None, "{sentence}");
+    }
+}
