@@ -6,7 +6,7 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{CharacterIx, Claim, Code, Finding, Matrix, Place, Share};
+use spinney_model::{CharacterIx, Claim, Code, Finding, Matrix, Place, Share, Wishes};
 
 use crate::amount::Amount;
 use crate::report::{Effort, Replay};
@@ -25,9 +25,9 @@ pub(crate) use aims::steps;
 const REMEDY: &str =
     "Build the key again from this table; if it stays so, the tool is at fault.";
 
-/// Characters that must not be asked about under the wishes of a claim.
-pub(crate) fn left_out(matrix: &Matrix, claim: Option<&Claim>) -> BTreeSet<CharacterIx> {
-    claim.map(|claim| wished::left_out(matrix, &claim.wishes)).unwrap_or_default()
+/// Characters that must not be asked about under some wishes (`docs/KEY.md` 13).
+pub fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx> {
+    wished::left_out(matrix, wishes)
 }
 
 /// The effort of the walked key, where it can be added up.

@@ -130,7 +130,13 @@ fn parts_nothing(seen: &Seen<'_>, index: usize) -> Option<Finding> {
         let to = (index, *answer, TaxonIx(usize::MAX));
         seen.walked.strays.range(from..=to).next().is_some()
     });
-    if here.is_empty() || astray || !seen.finished() || seen.tree.same_both_ways(index) {
+    let forgives = seen.second.iter().any(|place| place.meant && place.below.contains(&index));
+    if here.is_empty()
+        || astray
+        || forgives
+        || !seen.finished()
+        || seen.tree.same_both_ways(index)
+    {
         return None;
     }
     let side = (0..2).find(|side| all.iter().all(|visit| !visit.goes[1 - side]))?;

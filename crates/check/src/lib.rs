@@ -21,6 +21,7 @@ mod reach;
 mod report;
 mod risk;
 mod says;
+mod second;
 mod seen;
 mod sentence;
 mod separable;
@@ -36,6 +37,7 @@ mod words;
 use spinney_model::{Claim, Code, Finding, Key, Matrix, Place};
 
 pub use apart::{Apart, apart};
+pub use claim::left_out;
 pub use report::{Effort, Replay, Report, Settings};
 pub use says::{Says, says};
 pub use weak::{WeakSettings, weak};
@@ -65,6 +67,7 @@ pub const CODES: &[Code] = &[
     Code::SameBothWays,
     Code::NeverComesOut,
     Code::WrongPlace,
+    Code::SecondPlace,
     Code::EndUnreached,
     Code::BothLeads,
     Code::NeitherLead,
@@ -108,7 +111,10 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
     let walked = walks::walk(&values, &tree, &mut named);
     let questions: Vec<Option<Question>> =
         key.couplets.iter().map(|couplet| Question::of(matrix, couplet)).collect();
-    let left_out = claim::left_out(matrix, claim);
+    let mut left_out = settings.left_out.clone();
+    if let Some(claim) = claim {
+        left_out.extend(claim::left_out(matrix, &claim.wishes));
+    }
     let seen = Seen {
         matrix,
         values: &values,
@@ -118,10 +124,13 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
         questions: &questions,
         settings,
         left_out: &left_out,
+        second: Vec::new(),
     };
+    let seen = Seen { second: second::places(&seen), ..seen };
     let mut findings = reach::findings(&seen);
     findings.extend(unfinished(&seen));
     findings.extend(places::findings(&seen));
+    findings.extend(second::findings(&seen));
     findings.extend(contrast::findings(&seen));
     findings.extend(applicable::findings(&seen));
     findings.extend(threshold::findings(&seen));

@@ -142,6 +142,13 @@ fn ends_unreached(seen: &Seen<'_>) -> Vec<Finding> {
                 continue;
             }
             let end = seen.tree.end(couplet, answer).expect("an end was found there");
+            let second = |taxon: &TaxonIx| {
+                let here = (couplet, answer);
+                seen.second.iter().any(|place| (place.taxon, place.end) == (*taxon, here))
+            };
+            if end.taxa.iter().all(second) {
+                continue;
+            }
             if end
                 .taxa
                 .iter()

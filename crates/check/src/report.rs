@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Code, Finding, Severity, Share, TaxonIx, Walk};
+use spinney_model::{Answer, CharacterIx, Code, Finding, Severity, Share, TaxonIx, Walk};
 
 use crate::sentence::number;
 
@@ -16,11 +16,23 @@ pub struct Settings {
     /// How many nodes a replay of a proof looks at before the table is called too large for it;
     /// 20,000 take some tenths of a second.
     pub replay_nodes: usize,
+    /// Second places that are meant: the question, the wrong answer, and the kind that is looked
+    /// for there as well. Others are named as something to be looked at.
+    pub second_places: BTreeSet<(u32, Answer, TaxonIx)>,
+    /// Characters that must not be asked about, besides those that the wishes of a claim leave
+    /// out: nobody is told to ask about them.
+    pub left_out: BTreeSet<CharacterIx>,
 }
 
 impl Default for Settings {
     fn default() -> Self {
-        Self { pairs_named: 3, pupils_wrote_it: false, replay_nodes: 20_000 }
+        Self {
+            pairs_named: 3,
+            pupils_wrote_it: false,
+            replay_nodes: 20_000,
+            second_places: BTreeSet::new(),
+            left_out: BTreeSet::new(),
+        }
     }
 }
 

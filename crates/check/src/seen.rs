@@ -6,6 +6,7 @@ use spinney_model::{CharacterIx, Couplet, Matrix, TaxonIx};
 
 use crate::Settings;
 use crate::question::Question;
+use crate::second::SecondPlace;
 use crate::tree::Tree;
 use crate::values::Values;
 use crate::walks::{Named, Visit, Walked};
@@ -21,6 +22,8 @@ pub(crate) struct Seen<'a> {
     pub(crate) settings: &'a Settings,
     /// Characters that must not be asked about, by the wishes the key was made under.
     pub(crate) left_out: &'a BTreeSet<CharacterIx>,
+    /// Ends at which a kind has a second place.
+    pub(crate) second: Vec<SecondPlace>,
 }
 
 impl<'a> Seen<'a> {

@@ -51,6 +51,16 @@ const OF_THE_KEY: &[Mutant] = &[
     in_key(Code::WrongPlace, &[("-> maple / ivy", "-> ivy / maple")]),
     in_key(Code::WrongPlace, &[("-> holly / 9", "-> 9 / holly")]),
     in_key(
+        Code::SecondPlace,
+        &[
+            ("-> 3 / elder", "-> 3 / 10"),
+            (
+                "ivy / beech",
+                "ivy / beech\n10 (2). Are they opposite? [place = opposite] -> elder / rowan",
+            ),
+        ],
+    ),
+    in_key(
         Code::EndUnreached,
         &[(
             "ivy / beech",
@@ -160,7 +170,7 @@ const OF_THE_KEY: &[Mutant] = &[
                 "-> ivy / beech",
                 "-> ivy / beech\n\
                  10 (5). Is it toothed? [edge = toothed] -> 11 / ivy\n\
-                 11 (10). Is it spiny? [edge = spiny] -> holly / hazel",
+                 11 (10). Is it spiny? [edge = spiny] -> holly / ash",
             ),
         ],
     ),

@@ -183,6 +183,8 @@ codes! {
     NeverComesOut = "never-comes-out", MustBeMended;
     /// A kind, or a form of it, that comes out under another name.
     WrongPlace = "wrong-place", MustBeMended;
+    /// An end that a kind which comes out elsewhere reaches only by a wrong answer.
+    SecondPlace = "second-place", ShouldBeLookedAt;
     /// An end nobody can reach.
     EndUnreached = "end-unreached", MustBeMended;
     /// A kind that satisfies both leads.

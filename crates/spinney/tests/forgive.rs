@@ -9,9 +9,9 @@ mod run;
 use run::spinney;
 
 const FINDS: &str = "kind,edge,face,tip
-hazel,toothed,hairy,sharp
-box,smooth,bare,blunt
-elm,smooth,hairy,blunt
+hazel,toothed,white,sharp
+box,smooth,green,blunt
+elm,smooth,white,blunt
 ";
 
 fn forgive(args: &[&str], table: &str) -> Output {
@@ -39,7 +39,7 @@ fn a_teacher_reads_what_second_places_save() {
         "With one second place: 91.8 of 100, no more. ",
         "With 2 second places: 93.3 of 100, 1.4 more: ",
         "A second place for box after \"yes\" at question 1 (Is the edge toothed?) saves 1.5 finds",
-        "A second place for hazel after \"no\" at question 2 (Is the face hairy?) saves 1.5 finds",
+        "A second place for hazel after \"no\" at question 2 (Is the face white?) saves 1.5 finds",
     ] {
         assert!(text.contains(sentence), "{sentence}\n{text}");
     }
@@ -48,7 +48,7 @@ fn a_teacher_reads_what_second_places_save() {
 #[test]
 fn what_must_not_be_asked_is_not() {
     let text = said(&forgive(&["--never", "edge, tip", "--places", "0"], FINDS));
-    assert!(text.contains("Is the face hairy?"), "{text}");
+    assert!(text.contains("Is the face white?"), "{text}");
     assert!(!text.contains("edge") && !text.contains("tip"), "{text}");
     assert_eq!(forgive(&["--never", "colour"], FINDS).status.code(), Some(2));
 }

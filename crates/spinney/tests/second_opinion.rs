@@ -3,7 +3,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_build::{Budget, Built, build};
+use spinney_build::{Budget, Built, build, forgive};
 use spinney_check::{Replay, Report, Settings, check};
 use spinney_fixtures::{drawn, seeded};
 use spinney_model::{
@@ -188,4 +188,37 @@ fn what_is_claimed_under_wishes_is_confirmed() {
     for (what, times) in with {
         assert!(times > 100, "{what}: only {times}");
     }
+}
+
+/// Second places that are meant are nothing to be looked at, and leave nothing else to be mended;
+/// the others are found, with questions that part nobody else.
+#[test]
+fn second_places_are_known_to_the_second_opinion() {
+    let mut places = 0;
+    for seed in 1..=60 {
+        let matrix = seeded::binary(seed, 6, 6, 10, 0);
+        for one in forgive(&matrix, &Wishes::default(), 3, Budget::default()).keys {
+            let meant = one.both_ways.iter();
+            let meant: BTreeSet<_> = meant.map(|p| (p.couplet, p.after, p.taxon)).collect();
+            let settings = Settings { second_places: meant.clone(), ..Settings::default() };
+            let faults = |settings: &Settings| {
+                let opinion = check(&matrix, &one.key, None, settings);
+                let fault = |code: Code| {
+                    BLAME.contains(&code)
+                        || [Code::SecondPlace, Code::EndUnreached, Code::PartsNothing]
+                            .contains(&code)
+                };
+                let codes = opinion.findings.iter().map(|finding| finding.code);
+                codes.filter(|code| fault(*code)).collect::<Vec<_>>()
+            };
+            assert_eq!(faults(&settings), [], "{seed}: {:#?}", one.key);
+            let found = faults(&Settings::default());
+            let second = |code: &&Code| **code == Code::SecondPlace;
+            assert!(found.iter().filter(second).count() >= meant.len(), "{seed}: {found:?}");
+            let parts = |code: &Code| second(&code) || *code == Code::PartsNothing;
+            assert!(found.iter().all(parts), "{seed}: {found:?}");
+            places += meant.len();
+        }
+    }
+    assert!(places > 100, "{places}: the tables have kinds to forgive");
 }

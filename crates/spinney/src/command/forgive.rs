@@ -3,8 +3,9 @@
 use std::fmt::Write;
 
 use spinney_build::Budget;
+use spinney_check::Settings;
 use spinney_exchange::{json, key_text};
-use spinney_model::{Finding, Severity};
+use spinney_model::{Finding, Forgiving, Matrix, Severity, Wishes};
 use spinney_press::wording;
 
 use crate::args::{Forgive, Format};
@@ -16,12 +17,15 @@ use crate::{collection, terminal};
 
 pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
     let opened = collection::open(&args.table)?;
-    let (matrix, findings) = (&opened.matrix, opened.findings);
+    let (matrix, mut findings) = (&opened.matrix, opened.findings);
     let wishes = wishes::what_can_be_asked(matrix, &args.seen)?;
     let budget = Budget { heaps: args.budget };
     let mut forgiving = spinney_build::forgive(matrix, &wishes, args.places, budget);
     for one in &mut forgiving.keys {
         wording::put_words(&mut one.key, matrix);
+    }
+    if let Some(last) = forgiving.keys.last() {
+        findings.extend(opinion(matrix, &wishes, last));
     }
     if args.format == Format::Json {
         terminal::print(&json::forgiving(matrix, &forgiving, &findings))?;
@@ -37,9 +41,23 @@ pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
     let others: Vec<Finding> =
         findings.iter().filter(|f| f.severity != Severity::ForInformation).cloned().collect();
     if !others.is_empty() {
-        let heading = ink.bold("Noticed in reading the table");
+        let heading = ink.bold("To be looked at in the table and the key");
         let _ = write!(text, "\n{heading}\n{}", report::findings(&ink, &others));
     }
     terminal::print(&text)?;
     Ok(fine(&findings))
+}
+
+/// What `check` says of a key whose second places are meant.
+fn opinion(matrix: &Matrix, wishes: &Wishes, one: &Forgiving) -> Vec<Finding> {
+    let meant = one.both_ways.iter().map(|place| (place.couplet, place.after, place.taxon));
+    let settings = Settings {
+        second_places: meant.collect(),
+        left_out: spinney_check::left_out(matrix, wishes),
+        ..Settings::default()
+    };
+    if one.key.couplets.is_empty() {
+        return Vec::new();
+    }
+    spinney_check::check(matrix, &one.key, None, &settings).findings
 }
