@@ -20,6 +20,8 @@ const NOISE: f64 = 1e-9;
 
 type Draw = fn(u64, usize, usize) -> Matrix;
 
+const HARDEST: &str = "one in five, steps, often, varying, unknown";
+
 const KINDS: [(&str, Draw); 7] = [
     ("two states", |seed, kinds, at| seeded::binary(seed, kinds, at, 0, 0)),
     ("two and three states", |seed, kinds, at| seeded::plain(seed, kinds, at, 0, 0)),
@@ -33,7 +35,7 @@ const KINDS: [(&str, Draw); 7] = [
     ("two and three, 10 % varying, 5 % unknown", |seed, kinds, at| {
         seeded::plain(seed, kinds, at, 10, 5)
     }),
-    ("one in five, steps, often, varying, unknown", |seed, kinds, at| {
+    (HARDEST, |seed, kinds, at| {
         priced(seed, &seeded::skewed(seed, kinds, at, 10, 5), true, true)
     }),
 ];
@@ -44,7 +46,9 @@ fn main() {
     );
     println!("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
     for (name, draw) in KINDS {
-        for (kinds, characters) in SIZES {
+        // The hardest sort is proved on few tables of that size, after minutes each.
+        let sizes = if name == HARDEST { &SIZES[..2] } else { &SIZES[..] };
+        for &(kinds, characters) in sizes {
             row(name, draw, kinds, characters);
         }
     }

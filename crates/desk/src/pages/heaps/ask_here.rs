@@ -2,14 +2,14 @@
 //! each costs, the cheapest first.
 
 use maud::{Markup, html};
-use spinney_model::{Ask, AskOf, Fork, KeyId, Share, WishField};
+use spinney_model::{Ask, AskOf, Fork, KeyId, Share};
 use spinney_press::wording;
 
 use super::Top;
 use crate::Desk;
 use crate::asking::fields;
 use crate::laid::Laid;
-use crate::worked::{self, Made};
+use crate::worked::Made;
 
 /// So many questions are offered at once; the rest is folded away.
 const OFFERED: usize = 5;
@@ -26,13 +26,12 @@ pub(super) struct Offer {
 }
 
 /// What could be asked at a fork that asks nothing yet, the cheapest first.
-pub(super) fn could_ask(desk: &Desk, laid: &Laid, key: KeyId, at: &Fork) -> Vec<Offer> {
-    let Some(mut drawn) = desk.history.now.keys.get(&key).cloned() else { return Vec::new() };
-    if drawn.questions.contains_key(at) {
+pub(super) fn could_ask(desk: &mut Desk, laid: &Laid, key: KeyId, at: &Fork) -> Vec<Offer> {
+    let collection = &desk.history.now;
+    if collection.keys.get(&key).is_none_or(|drawn| drawn.questions.contains_key(at)) {
         return Vec::new();
     }
-    drawn.wishes.insert(WishField::Finish, "yes".to_owned());
-    let Some(made) = worked::make(&desk.history.now, laid, &drawn) else { return Vec::new() };
+    let Some(made) = desk.worked.explained(collection, key) else { return Vec::new() };
     let Some(couplet) = made.couplet(at) else { return Vec::new() };
     let Some(reasons) = made.reasons.iter().find(|r| r.couplet == couplet.number) else {
         return Vec::new();
