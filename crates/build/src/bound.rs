@@ -91,7 +91,7 @@ impl Parted {
     }
 
     /// Leaves kinds that are parted from each other, the greatest flows first.
-    fn keep_parted(&self, kinds: &mut Vec<(Effort, usize)>) {
+    pub(crate) fn keep_parted(&self, kinds: &mut Vec<(Effort, usize)>) {
         if self.with.is_empty() {
             kinds.clear();
             return;

@@ -14,6 +14,7 @@ mod edit;
 mod finding;
 mod forgiving;
 mod key;
+mod many_ways;
 mod matrix;
 mod quantity;
 mod revision;
@@ -38,6 +39,7 @@ pub use edit::{
 pub use finding::{Code, Finding, Place, Severity};
 pub use forgiving::{BothWays, Forgiving, ForgivingKeys};
 pub use key::{Couplet, Destination, End, Key, Wording};
+pub use many_ways::ManyWays;
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use quantity::{Quantity, Share, Unit};
 pub use revision::{Parts, Revision, Tradeoff};

@@ -1,0 +1,138 @@
+//! Keys in which a question may have three or four ways (`docs/KEY.md` 19).
+//!
+//! From a matrix to the key of least effort, as questions of yes and no with a note which of
+//! them are answered in one look. `look` lists the looks that a heap allows, `search` finds the
+//! best, here it is laid out. A setting for grown-ups; the key for pupils is [`crate::build`]'s.
+
+mod look;
+mod search;
+
+use std::collections::BTreeSet;
+
+use spinney_model::{
+    Couplet, Destination, End, Key, ManyWays, Matrix, Share, Stopped, Wishes, Wording,
+};
+
+use crate::Budget;
+use crate::cost::Effort;
+use crate::course::left_out;
+use crate::ground::{Ground, Plan};
+use crate::heap::Heap;
+use look::Chain;
+use search::Search;
+
+/// The most ways that a question may have.
+pub const MOST_WAYS: usize = 4;
+
+/// The key of least effort in which a question may have up to `most` ways (2 to 4).
+///
+/// Of the wishes only what is in the hand, the season and what must never be asked are regarded.
+///
+/// **Guarantees**: the same key on every machine; with `most` = 2 the effort of
+/// [`build`](crate::build)'s. **Cost**: at most `budget` heaps; what is not proved by then has a
+/// bound. Where exact numbers do not fit there is no key, and it says so.
+pub fn many_ways(matrix: &Matrix, wishes: &Wishes, most: usize, budget: Budget) -> ManyWays {
+    let plan = Plan { left_out: left_out(matrix, wishes), ..Plan::default() };
+    let ground = Ground::lay(matrix, &plan);
+    let root = ground.root();
+    if !ground.scale.exact {
+        return nothing(Stopped::Overflow);
+    }
+    let mut search = Search::new(ground, most.clamp(2, MOST_WAYS), budget.heaps);
+    let known = search.whole(&root);
+    let mut laid = Laid { search: &search, key: Key::default(), same_look: BTreeSet::new() };
+    let (_, walked) = laid.heap(&root, None);
+    let Laid { key, same_look, .. } = laid;
+    let ground = &search.ground;
+    let share = |packed: Effort| ground.scale.share(ground.goals.effort(packed));
+    ManyWays {
+        key,
+        same_look,
+        total: share(known.upper),
+        lower_bound: share(known.lower),
+        mean_steps: ground.scale.mean(walked.steps, ground.total_flow()),
+        longest: walked.longest,
+        stopped: (!known.done).then_some(Stopped::Budget),
+        heaps: search.opened,
+    }
+}
+
+fn nothing(why: Stopped) -> ManyWays {
+    let none = Share::from_integer(0);
+    ManyWays {
+        key: Key::default(),
+        same_look: BTreeSet::new(),
+        total: none,
+        lower_bound: none,
+        mean_steps: none,
+        longest: 0,
+        stopped: Some(why),
+        heaps: 0,
+    }
+}
+
+/// A key while it is laid out.
+struct Laid<'s> {
+    search: &'s Search,
+    key: Key,
+    same_look: BTreeSet<u32>,
+}
+
+/// Looks on the ways of a heap.
+#[derive(Clone, Copy, Default)]
+struct Walked {
+    /// Walked by all flow.
+    steps: Effort,
+    longest: u32,
+}
+
+impl Laid<'_> {
+    fn heap(&mut self, heap: &Heap, back: Option<u32>) -> (Destination, Walked) {
+        let ground = &self.search.ground;
+        let Some(look) = self.search.choice(heap) else {
+            return (Destination::End(End::of(ground.taxa(heap))), Walked::default());
+        };
+        let flow = ground.flow(heap);
+        let mut walked = Walked::default();
+        let to = self.chain(&look.chain, &look.ways, back, true, &mut walked);
+        (to, Walked { steps: walked.steps + flow, longest: walked.longest + 1 })
+    }
+
+    /// The questions of one look, and all below them.
+    fn chain(
+        &mut self,
+        chain: &Chain,
+        ways: &[Heap],
+        back: Option<u32>,
+        first: bool,
+        walked: &mut Walked,
+    ) -> Destination {
+        let (question, yes, no) = match chain {
+            Chain::Way(way) => {
+                let (to, below) = self.heap(&ways[*way], back);
+                walked.steps += below.steps;
+                walked.longest = walked.longest.max(below.longest);
+                return to;
+            }
+            Chain::Cut { question, yes, no } => (*question, yes, no),
+        };
+        let at = self.key.couplets.len();
+        let number = at as u32 + 1;
+        if !first {
+            self.same_look.insert(number);
+        }
+        self.key.couplets.push(Couplet {
+            number,
+            back,
+            wording: Wording::Question(String::new()),
+            ask: Some(self.search.ground.questions[question].ask.clone()),
+            yes: Destination::Missing,
+            no: Destination::Missing,
+            kept: false,
+            line: None,
+        });
+        self.key.couplets[at].yes = self.chain(yes, ways, Some(number), false, walked);
+        self.key.couplets[at].no = self.chain(no, ways, Some(number), false, walked);
+        Destination::Couplet(number)
+    }
+}
