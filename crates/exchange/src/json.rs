@@ -6,6 +6,7 @@
 //! matrix itself is not in it: names of kinds, characters and states refer to the table.
 
 mod forgive;
+mod many_ways;
 mod number;
 mod read;
 mod revise;
@@ -17,6 +18,7 @@ mod write;
 use spinney_model::{BestKeys, Claim, Finding, Key, Matrix, Reasons, Refusal, Share};
 
 pub use forgive::forgiving;
+pub use many_ways::many_ways;
 pub use read::{JsonError, read_claim, read_key};
 pub use revise::{Revised, revised};
 pub use weak::weak;

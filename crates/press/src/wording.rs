@@ -8,11 +8,14 @@
 //! plain. The rules of grammar are common practice, without a source.
 
 mod grammar;
+mod many_ways;
 mod numbers;
 mod ratios;
 mod states;
 
 use spinney_model::{Ask, Asked, CharacterIx, Couplet, Key, Matrix, Scale, Wording};
+
+pub use many_ways::many_ways;
 
 use grammar::{capital, from_name};
 

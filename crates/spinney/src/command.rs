@@ -10,6 +10,7 @@ pub(crate) mod pack;
 pub(crate) mod revise;
 pub(crate) mod table;
 pub(crate) mod template;
+pub(crate) mod ways;
 pub(crate) mod weak;
 pub(crate) mod wishes;
 

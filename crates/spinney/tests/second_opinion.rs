@@ -3,7 +3,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_build::{Budget, Built, build, forgive};
+use spinney_build::{Budget, Built, build, forgive, many_ways};
 use spinney_check::{Replay, Report, Settings, check};
 use spinney_fixtures::{drawn, seeded};
 use spinney_model::{
@@ -221,4 +221,25 @@ fn second_places_are_known_to_the_second_opinion() {
         }
     }
     assert!(places > 100, "{places}: the tables have kinds to forgive");
+}
+
+/// Keys of several ways, walked as questions of yes and no of which some cost nothing: every kind
+/// comes out, and the effort adds up to what the search says.
+#[test]
+fn keys_of_several_ways_are_confirmed() {
+    let mut several = 0;
+    for seed in 1..=800 {
+        let matrix = seeded::awkward(seed);
+        let found = many_ways(&matrix, &Wishes::default(), 4, Budget::default());
+        let settings = Settings { same_look: found.same_look.clone(), ..Settings::default() };
+        let opinion = check(&matrix, &found.key, None, &settings);
+        let blame: Vec<_> =
+            opinion.findings.iter().filter(|finding| BLAME.contains(&finding.code)).collect();
+        assert!(blame.is_empty() || found.key.couplets.is_empty(), "{seed}: {blame:#?}");
+        let effort = opinion.effort.expect("it can be added up");
+        assert_eq!(effort.total, found.total, "{seed}");
+        assert_eq!(effort.mean_steps, found.mean_steps, "{seed}");
+        several += usize::from(!found.same_look.is_empty());
+    }
+    assert!(several > 100, "{several} keys have a question of several ways");
 }

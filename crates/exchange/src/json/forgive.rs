@@ -5,7 +5,7 @@
 
 use serde::Serialize;
 use serde_json::Number;
-use spinney_model::{Answer, BothWays, Finding, Forgiving, ForgivingKeys, Matrix, Stopped};
+use spinney_model::{Answer, BothWays, Finding, Forgiving, ForgivingKeys, Matrix};
 
 use super::number::{exact, of_share};
 use super::{shape, write};
@@ -59,11 +59,7 @@ fn key(matrix: &Matrix, one: &Forgiving) -> KeyShape {
         at_most: of_share(one.at_most),
         at_most_exact: exact(one.at_most),
         proved: one.stopped.is_none(),
-        stopped: one.stopped.map(|stopped| match stopped {
-            Stopped::Budget => "budget",
-            Stopped::Memory => "memory",
-            Stopped::Overflow => "overflow",
-        }),
+        stopped: write::stopped(one.stopped),
         both_ways: one.both_ways.iter().map(|place| self::place(matrix, place)).collect(),
         key: write::key_alone(&one.key, matrix).key,
     }

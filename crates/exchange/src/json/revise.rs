@@ -5,7 +5,7 @@
 
 use serde::Serialize;
 use serde_json::Number;
-use spinney_model::{Finding, Matrix, Revision, Share, Stopped};
+use spinney_model::{Finding, Matrix, Revision, Share};
 
 use super::number::{exact, of_share};
 use super::{shape, write};
@@ -89,11 +89,7 @@ pub fn revised(revised: &Revised<'_>) -> String {
         best_steps_exact: exact(each(revision.best)),
         loss: of_share(revision.loss),
         proved: revision.stopped.is_none(),
-        stopped: revision.stopped.map(|stopped| match stopped {
-            Stopped::Budget => "budget",
-            Stopped::Memory => "memory",
-            Stopped::Overflow => "overflow",
-        }),
+        stopped: write::stopped(revision.stopped),
         heaps: revision.heaps,
         impossible_below: revision.fewest,
         curve: curve.collect(),

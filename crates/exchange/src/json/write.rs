@@ -131,18 +131,22 @@ fn cost(effort: Effort) -> shape::Cost {
 }
 
 fn proof(claim: &Claim) -> shape::Proof {
-    let stopped = claim.stopped.map(|stopped| match stopped {
-        Stopped::Budget => "budget",
-        Stopped::Memory => "memory",
-        Stopped::Overflow => "overflow",
-    });
     shape::Proof {
         optimal: claim.optimal(),
         lower_bound: of_share(claim.lower_bound),
         lower_bound_exact: Some(exact(claim.lower_bound)),
-        stopped: stopped.map(str::to_owned),
+        stopped: stopped(claim.stopped).map(str::to_owned),
         heaps: claim.heaps,
     }
+}
+
+/// Why a search ended before it was sure.
+pub(super) fn stopped(why: Option<Stopped>) -> Option<&'static str> {
+    why.map(|why| match why {
+        Stopped::Budget => "budget",
+        Stopped::Memory => "memory",
+        Stopped::Overflow => "overflow",
+    })
 }
 
 fn kept_price(kept: &KeptPrice, matrix: &Matrix) -> shape::KeptPrice {

@@ -1,0 +1,54 @@
+//! `spinney ways`: the key when a question may have three or four ways instead of yes and no.
+
+use std::fmt::Write;
+
+use spinney_build::Budget;
+use spinney_check::Settings;
+use spinney_exchange::json;
+use spinney_model::{Finding, ManyWays, Matrix, Severity, Wishes};
+use spinney_press::wording;
+
+use crate::args::{Format, Ways};
+use crate::command::key::{add_new, fine};
+use crate::command::wishes;
+use crate::failure::Failure;
+use crate::report::{self, Ink};
+use crate::{collection, terminal};
+
+pub(crate) fn run(args: &Ways) -> Result<bool, Failure> {
+    let opened = collection::open(&args.table)?;
+    let (matrix, mut findings) = (&opened.matrix, opened.findings);
+    let wishes = wishes::what_can_be_asked(matrix, &args.seen)?;
+    let budget = Budget { heaps: args.budget };
+    let mut found = spinney_build::many_ways(matrix, &wishes, args.most, budget);
+    wording::put_words(&mut found.key, matrix);
+    add_new(&mut findings, &opinion(matrix, &wishes, &found));
+    if args.format == Format::Json {
+        terminal::print(&json::many_ways(matrix, &found, &findings))?;
+        return Ok(fine(&findings));
+    }
+    let ink = Ink { colour: terminal::colour() };
+    let mut text = wording::many_ways(&found.key, &found.same_look, matrix);
+    let _ = write!(text, "\n{}", report::many_ways(&ink, matrix, &wishes, &found, args.most));
+    let others: Vec<Finding> =
+        findings.iter().filter(|f| f.severity != Severity::ForInformation).cloned().collect();
+    if !others.is_empty() {
+        let heading = ink.bold("To be looked at in the table and the key");
+        let _ = write!(text, "\n{heading}\n{}", report::findings(&ink, &others));
+    }
+    terminal::print(&text)?;
+    Ok(fine(&findings))
+}
+
+/// What `check` says of the key, question by question.
+fn opinion(matrix: &Matrix, wishes: &Wishes, found: &ManyWays) -> Vec<Finding> {
+    if found.key.couplets.is_empty() {
+        return Vec::new();
+    }
+    let settings = Settings {
+        same_look: found.same_look.clone(),
+        left_out: spinney_check::left_out(matrix, wishes),
+        ..Settings::default()
+    };
+    spinney_check::check(matrix, &found.key, None, &settings).findings
+}
