@@ -5,6 +5,7 @@
 //! At the end the cards walk the group's own questions, and whoever was lost stands there.
 
 mod answer;
+mod names;
 
 use maud::{Markup, html};
 use spinney_model::{AskOf, Edit, Fork, KeyId, KindId, Side};
@@ -22,6 +23,8 @@ use crate::{Desk, Method};
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/copy", Handler::Show(show)),
     (Method::Post, "/do/copy", Handler::Do(take)),
+    (Method::Post, "/do/copy-names", Handler::Do(names::keep)),
+    (Method::Post, "/do/copy-name", Handler::Do(names::decide)),
 ];
 
 /// What the page looks at.

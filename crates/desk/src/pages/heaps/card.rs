@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use spinney_check::Says;
 use spinney_model::{KindId, Side};
 
-use super::Top;
+use super::{Top, differ};
 use crate::language::Tongue;
 use crate::layer::Placed;
 use crate::pages::finds::face;
@@ -49,7 +49,8 @@ pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
                     }
                 }
             }
-            @if placed.contradicted() { (decide(top, kind, placed)) }
+            @if placed.differ { (differ::differ(top, kind, placed)) }
+            @else if placed.contradicted() { (decide(top, kind, placed)) }
         }
     }
 }
@@ -61,7 +62,7 @@ fn front(top: &Top<'_>, kind: KindId) -> Markup {
             @if let Some(found) = collection.kinds.get(&kind) {
                 @if !found.pictures.is_empty() { (face(found)) }
             }
-            span.name dir="auto" { (collection.name(kind)) }
+            span.name dir="auto" { (collection.name_in(top.key, kind)) }
         }
     }
 }

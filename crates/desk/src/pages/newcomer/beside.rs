@@ -155,7 +155,7 @@ fn row(view: &View<'_>, at: CharacterId) -> Markup {
             }
             @for kind in &view.beside {
                 div {
-                    @match collection.cells.agreed(*kind, at) {
+                    @match view.laid.said.agreed(*kind, at) {
                         Agreed::Text(text) => {
                             p.of dir="auto" { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
                             p.known dir="auto" { (text) }
