@@ -54,6 +54,24 @@ fn a_groups_word_that_says_what_the_table_says_is_linked_to_it() {
     assert!(page.contains("checked"));
 }
 
+#[test]
+fn a_word_that_a_person_links_fills_the_table_with_what_the_group_sorted() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.paste("kind,edge\nhazel,toothed\noak,smooth\nash,\n");
+    teacher.post("/do/start-heaps", &[("name", "Group Green")]);
+    let page = teacher.get("/copy?key=1&at=&words=Is+the+edge+toothed%3F");
+    assert!(page.contains("The group means: Is the edge toothed?"));
+    let sides = [("kind-1", "yes"), ("kind-2", "no"), ("kind-3", "yes")];
+    copy(&mut teacher, "", "Is the edge toothed?", &sides);
+    assert!(teacher.get("/table").contains("name=\"c-3-1\" value=\"\""), "nobody linked it");
+    teacher.post("/do/undo", &[("back", "/finds")]);
+    let means = [("means", "yes"), ("character", "1"), ("state", "toothed")];
+    copy(&mut teacher, "", "Is the edge toothed?", &[&sides[..], &means].concat());
+    let page = teacher.get("/table");
+    assert!(page.contains("name=\"c-3-1\" value=\"toothed\""));
+    assert!(page.contains("Group Green: “toothed”"));
+}
+
 /// Yew is the needle; of the others sallow is soft, alder and spindle are not.
 fn copied() -> AtTheDesk {
     let mut group = group();

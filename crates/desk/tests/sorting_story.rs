@@ -81,12 +81,15 @@ fn two_groups_disagree_and_each_goes_by_its_own_hand_until_a_person_decides() {
     let page = class.get("/finds");
     assert!(page.contains("One thing that is seen differently"));
     assert!(page.contains("Fern: toothed") && page.contains("Moss: smooth"));
+    // One answer more would not help; of lime it would.
+    assert!(class.get("/heaps/answers?key=2").contains("Look at lime: edge?"));
     // A third group, which has not put it anywhere, sees who says what as well.
     begins(&mut class, "3", "Oak", "1", "toothed");
     let page = class.get("/heaps?key=3");
     let told = card(&page, 3);
     assert!(told.contains("Fern put it to yes.") && told.contains("Moss put it to no."));
     assert!(told.contains("not placed yet") && !told.contains("Take our card back"));
+    assert!(!class.get("/heaps/answers?key=3").contains("Look at ash: edge?"));
     class.post("/do/decide", &[("kind", "3"), ("character", "1"), ("text", "smooth")]);
     assert!(!class.get("/finds").contains("seen differently"));
     assert!(card(&class.get("/heaps?key=1"), 3).contains("the table says no."));

@@ -5,6 +5,7 @@ copy-words = Was fragt das Papier diese Arten zuerst? Schreibt es so, wie die Gr
 copy-next = Weiter: wer sagt ja?
 copy-who = Wo liegen sie auf dem Papier?
 copy-filled-in = Die Tabelle hat eingetragen, was sie von diesem Wort weiß. Seht nach, ob die Gruppe dasselbe gemeint hat.
+copy-means = Die Gruppe meint: { $words } Was sie sortiert, füllt die Tabelle.
 copy-take = Übernehmen
 copy-both = beides
 copy-nowhere = nirgends

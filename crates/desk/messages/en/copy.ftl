@@ -5,6 +5,7 @@ copy-words = What does the paper ask first of these kinds? Type it as the group 
 copy-next = Next: who says yes?
 copy-who = Where do they lie on the paper?
 copy-filled-in = The table has filled in what it knows of this word. Look whether the group meant the same.
+copy-means = The group means: { $words } What it sorts fills the table.
 copy-take = Take it over
 copy-both = both
 copy-nowhere = nowhere
