@@ -150,6 +150,9 @@ fn a_find_without_a_name_may_be_one_that_we_know() {
     let page = group.post("/do/copy-name", &same);
     assert!(page.contains("Holly leaf (holly)") && page.contains("Every find comes out"));
     assert!(!group.get("/finds").contains("find A"));
+    // A name goes along when its find turns out to be another.
+    group.post("/do/merge-kinds", &[("kind", "2"), ("with", "3")]);
+    assert!(group.get("/heaps?key=1").contains("Holly leaf (yew)"));
 }
 
 #[test]

@@ -53,7 +53,7 @@ fn a_blank_cell_is_filled_for_every_key_until_the_card_is_taken_back() {
     assert!(page.contains("name=\"c-3-1\" value=\"toothed\""));
     assert!(page.contains("Fern: “toothed”") && page.contains("(by its heaps)"));
     assert!(class.get("/finds/3").contains("toothed<span class=\"quiet\"> (Fern)"));
-    assert!(card(&class.get("/heaps?key=2"), 3).contains("says the table"));
+    assert!(card(&class.get("/heaps?key=2"), 3).contains("says Fern"));
     assert!(class.get("/heaps?key=2&at=y").contains("ash"));
     puts(&mut class, "1", "3", "middle");
     assert!(class.get("/table").contains("name=\"c-3-1\" value=\"\""));
@@ -81,6 +81,7 @@ fn two_groups_disagree_and_each_goes_by_its_own_hand_until_a_person_decides() {
     let page = class.get("/finds");
     assert!(page.contains("One thing that is seen differently"));
     assert!(page.contains("Fern: toothed") && page.contains("Moss: smooth"));
+    assert!(!page.contains("do not agree on one find"), "it is said once, of the cell");
     // One answer more would not help; of lime it would.
     assert!(class.get("/heaps/answers?key=2").contains("Look at lime: edge?"));
     // A third group, which has not put it anywhere, sees who says what as well.
@@ -106,7 +107,7 @@ fn a_group_that_looked_again_takes_its_card_back_or_writes_what_it_sees() {
     puts(&mut class, "2", "3", "no");
     let form = [("key", "2"), ("at", ""), ("kind", "3"), ("back", "/heaps?key=2")];
     let page = class.post("/do/sort-as-table", &form);
-    assert!(card(&page, 3).contains("says the table") && !page.contains("do not agree"));
+    assert!(card(&page, 3).contains("says Fern") && !page.contains("do not agree"));
     class.post("/do/undo", &[("back", "/heaps")]);
     let page = class.post("/do/table-as-sorted", &form);
     assert!(!page.contains("do not agree") && page.contains("id=\"card-3\""));

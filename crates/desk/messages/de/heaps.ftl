@@ -58,6 +58,7 @@ card-not-placed = noch nicht gelegt
 card-varies = es wechselt: auf beide Haufen
 card-table-varies = es wechselt, sagt die Tabelle: auf beide Haufen
 card-by-table = sagt die Tabelle
+card-by-who = sagt { $who }
 card-table-yes = die Tabelle sagt ja.
 card-table-no = die Tabelle sagt nein.
 card-table-both = die Tabelle sagt, dass es wechselt.

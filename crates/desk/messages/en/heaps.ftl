@@ -58,6 +58,7 @@ card-not-placed = not placed yet
 card-varies = it varies: both ways
 card-table-varies = it varies, says the table: both ways
 card-by-table = says the table
+card-by-who = says { $who }
 card-table-yes = the table says yes.
 card-table-no = the table says no.
 card-table-both = the table says that it varies.
