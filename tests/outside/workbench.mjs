@@ -12,6 +12,7 @@ import { spawn } from "node:child_process";
 import { createRequire } from "node:module";
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join, resolve } from "node:path";
+import { sortedBothWays } from "./sorted_both_ways.mjs";
 
 const options = { modules: "target/node", chromium: "/usr/bin/chromium", only: "" };
 const given = [];
@@ -285,6 +286,8 @@ const stories = {
     await Promise.all([page.waitForNavigation(), page.locator("form.decision button").first().click()]);
     await page.goto(`${host.address}/finds`);
     expect(await page.locator("form.decision").count() === 0, "it is decided");
+    await sortedBothWays(page, host, expect);
+    await look(page, "sorted-both-ways");
     host.end();
   },
 

@@ -13,10 +13,14 @@ use spinney_model::{
 };
 
 mod cells;
+mod sorted;
 mod toward;
+mod unlike;
 
 pub(crate) use cells::{Agreed, Cells};
+pub(crate) use sorted::{Put, Sorted, denied};
 pub(crate) use toward::toward;
+pub(crate) use unlike::{Unlike, unlike};
 
 /// A collection as it stands.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -44,6 +48,8 @@ pub(crate) struct Drawn {
     pub(crate) name: String,
     pub(crate) wishes: BTreeMap<WishField, String>,
     pub(crate) questions: BTreeMap<Fork, Question>,
+    /// What its group calls kinds, where that is a name of their own.
+    pub(crate) called: BTreeMap<KindId, String>,
 }
 
 /// A question that somebody fixed.
@@ -107,6 +113,17 @@ impl Collection {
         match self.kinds.get(&kind).map(|kind| kind.field(KindField::Name)) {
             Some(name) if !name.is_empty() => name.to_owned(),
             _ => format!("find {}", letter(kind.0)),
+        }
+    }
+
+    /// What a kind is called in a key: the group's own name, with ours beside it, if it has one.
+    pub(crate) fn name_in(&self, key: KeyId, kind: KindId) -> String {
+        let called = self.keys.get(&key).and_then(|key| key.called.get(&kind));
+        let ours = self.kinds.get(&kind).map_or("", |kind| kind.field(KindField::Name));
+        match called {
+            Some(own) if ours.is_empty() => own.clone(),
+            Some(own) => format!("{own} ({ours})"),
+            None => self.name(kind),
         }
     }
 
@@ -203,12 +220,16 @@ impl Collection {
         | Edit::Ask { key: id, .. }
         | Edit::Reword { key: id, .. }
         | Edit::TakeOut(id, _)
-        | Edit::Sort { key: id, .. }) = edit
+        | Edit::Sort { key: id, .. }
+        | Edit::CallKind { key: id, .. }) = edit
         else {
             return;
         };
-        let known = |kind: &KindId| self.kinds.contains_key(kind);
-        let sortable = matches!(edit, Edit::Sort { kind, .. } if known(kind));
+        if let Edit::Sort { kind, .. } | Edit::CallKind { kind, .. } = edit
+            && !self.kinds.contains_key(kind)
+        {
+            return;
+        }
         let Some(key) = self.keys.get_mut(id) else { return };
         match edit {
             Edit::RenameKey(_, name) => key.name.clone_from(name),
@@ -220,7 +241,7 @@ impl Collection {
                 }
             }
             Edit::TakeOut(_, at) => key.take_out(at),
-            Edit::Sort { at, kind, side, .. } if sortable => {
+            Edit::Sort { at, kind, side, .. } => {
                 if let Some(question) = key.questions.get_mut(at) {
                     match side {
                         Some(side) => question.sorted.insert(*kind, *side),
@@ -228,6 +249,7 @@ impl Collection {
                     };
                 }
             }
+            Edit::CallKind { kind, name, .. } => write(&mut key.called, *kind, name),
             Edit::RemoveKey(_) => {
                 self.keys.remove(id);
             }
@@ -239,6 +261,7 @@ impl Collection {
         self.kinds.remove(&id);
         self.cells.remove_kind(id);
         for key in self.keys.values_mut() {
+            key.called.remove(&id);
             for question in key.questions.values_mut() {
                 question.sorted.remove(&id);
             }
@@ -254,6 +277,9 @@ impl Collection {
         for key in self.keys.values_mut() {
             if let Some(kinds) = key.wishes.get_mut(&WishField::Kinds) {
                 *kinds = instead(kinds, gone, kept);
+            }
+            if let Some(own) = key.called.get(&gone).cloned() {
+                key.called.entry(kept).or_insert(own);
             }
             for question in key.questions.values_mut() {
                 if let Some(side) = question.sorted.get(&gone).copied() {

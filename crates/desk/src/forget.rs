@@ -88,6 +88,7 @@ fn kept(edit: &Edit, going: &Going) -> Option<Edit> {
         | Edit::RemoveKind(kind)
         | Edit::SetCell { kind, .. }
         | Edit::Sort { kind, .. }
+        | Edit::CallKind { kind, .. }
             if gone(kind) =>
         {
             None
@@ -137,6 +138,7 @@ fn texts(edit: &mut Edit) -> Vec<&mut String> {
         | Edit::RenameKey(_, text)
         | Edit::BackTo(text)
         | Edit::Wish(_, WishField::Group, text)
+        | Edit::CallKind { name: text, .. }
         | Edit::Reword { words: text, .. } => vec![text],
         Edit::SetCell { source, text, .. } => vec![source, text],
         Edit::RenameState { from, to, .. } => vec![from, to],
@@ -218,10 +220,12 @@ pub(crate) fn kinds(entries: &[Entry]) -> BTreeSet<KindId> {
     edits(entries).filter_map(kind).collect()
 }
 
-/// All names that these kinds ever had.
+/// All names that these kinds ever had, those of groups among them.
 pub(crate) fn names(entries: &[Entry], kinds: &BTreeSet<KindId>) -> BTreeSet<String> {
     let name = |edit: &Edit| match edit {
-        Edit::AddKind(kind, name) | Edit::DescribeKind(kind, KindField::Name, name)
+        Edit::AddKind(kind, name)
+        | Edit::DescribeKind(kind, KindField::Name, name)
+        | Edit::CallKind { kind, name, .. }
             if kinds.contains(kind) && !name.is_empty() =>
         {
             Some(name.clone())

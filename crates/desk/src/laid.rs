@@ -1,8 +1,9 @@
 //! The collection laid out as a table: what was typed, read as a matrix.
 //!
 //! From the collection to four typed sheets and through the reader of tables to a matrix, so
-//! that a cell means on the screen what it means in a spreadsheet. Where sources contradict
-//! each other and nobody has decided, the cell counts as unknown.
+//! that a cell means on the screen what it means in a spreadsheet. How groups sorted is one of
+//! the sources of a cell ([`Sorted`]). Where sources contradict each other and nobody has
+//! decided, the cell counts as unknown.
 
 use std::collections::BTreeMap;
 
@@ -12,7 +13,7 @@ use spinney_model::{
     KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx,
 };
 
-use crate::collection::{Agreed, Collection};
+use crate::collection::{Agreed, Cells, Collection, Sorted};
 
 /// The collection as a matrix, and which kind and character is which.
 #[derive(Clone, Debug)]
@@ -22,6 +23,10 @@ pub(crate) struct Laid {
     pub(crate) kinds: Vec<KindId>,
     /// None: a column that the table made by itself (a ratio beside its two lengths).
     pub(crate) characters: Vec<Option<CharacterId>>,
+    /// What hands say of the table.
+    pub(crate) sorted: Sorted,
+    /// Who says what of which kind: what was typed, and what hands say.
+    pub(crate) said: Cells,
 }
 
 /// The fields of a character, in the order of the sheet, each under its heading.
@@ -63,7 +68,20 @@ const ABOUT_SHEET: [(AboutField, &str); 4] = [
 impl Laid {
     /// None: there is no kind yet.
     pub(crate) fn of(collection: &Collection) -> Option<Self> {
-        let read = table::read(&sheets(collection), &Settings::default()).ok()?;
+        let typed = Self::with(collection, Sorted::default(), None)?;
+        // What a side says depends on the states there are; hands add none.
+        let sorted = Sorted::of(collection, &typed);
+        if sorted.is_empty() {
+            return Some(typed);
+        }
+        Self::with(collection, sorted, Some(&typed))
+    }
+
+    fn with(collection: &Collection, sorted: Sorted, typed: Option<&Self>) -> Option<Self> {
+        let said = sorted.beside(&collection.cells);
+        let states = typed.map_or(BTreeMap::new(), |typed| states_known(typed, &sorted));
+        let sheets = sheets(collection, &said, &states);
+        let read = table::read(&sheets, &Settings::default()).ok()?;
         let kinds = kinds_of(&read.matrix, collection);
         let by_name: BTreeMap<String, CharacterId> = collection
             .characters
@@ -73,7 +91,7 @@ impl Laid {
         let characters = read.matrix.characters().iter();
         let characters = characters.map(|c| by_name.get(&folded(&c.name)).copied()).collect();
         let matrix = with_pictures(read.matrix, collection, &kinds);
-        Some(Self { matrix, findings: read.findings, kinds, characters })
+        Some(Self { matrix, findings: read.findings, kinds, characters, sorted, said })
     }
 
     pub(crate) fn taxon(&self, kind: KindId) -> Option<TaxonIx> {
@@ -146,13 +164,31 @@ fn kinds_of(matrix: &Matrix, collection: &Collection) -> Vec<KindId> {
     rows.collect()
 }
 
-fn sheets(collection: &Collection) -> Sources {
+/// The states that characters had before hands said anything of them. One that stands only in a
+/// cell where a hand now says something else would be lost, with all questions about it.
+fn states_known(typed: &Laid, sorted: &Sorted) -> BTreeMap<CharacterId, String> {
+    let known = sorted.characters().into_iter().filter_map(|id| {
+        let Scale::Words { states } = &typed.matrix.character(typed.character(id)?).scale
+        else {
+            return None;
+        };
+        let states: Vec<String> = states.iter().map(|state| table::as_typed(state)).collect();
+        Some((id, states.join("; ")))
+    });
+    known.collect()
+}
+
+fn sheets(
+    collection: &Collection,
+    said: &Cells,
+    states: &BTreeMap<CharacterId, String>,
+) -> Sources {
     let mut rows = vec![vec!["kind".to_owned()]];
     let names = named(collection).map(|id| collection.character_name(id));
     rows[0].extend(names.map(str::to_owned));
     for &kind in collection.kinds.keys() {
         let mut row = vec![collection.name(kind)];
-        row.extend(named(collection).map(|at| match collection.cells.agreed(kind, at) {
+        row.extend(named(collection).map(|at| match said.agreed(kind, at) {
             Agreed::Text(text) => text.to_owned(),
             Agreed::Blank => String::new(),
             Agreed::Contradicted(_) => "?".to_owned(),
@@ -161,7 +197,7 @@ fn sheets(collection: &Collection) -> Sources {
     }
     Sources {
         table: table::typed("table", rows),
-        characters: Some(table::typed("characters", character_rows(collection))),
+        characters: Some(table::typed("characters", character_rows(collection, states))),
         kinds: Some(table::typed("kinds", kind_rows(collection))),
         about: Some(table::typed("about", about_rows(collection))),
     }
@@ -173,12 +209,20 @@ fn named(collection: &Collection) -> impl Iterator<Item = CharacterId> {
     collection.characters.keys().copied().filter(named)
 }
 
-fn character_rows(collection: &Collection) -> Vec<Vec<String>> {
+fn character_rows(
+    collection: &Collection,
+    states: &BTreeMap<CharacterId, String>,
+) -> Vec<Vec<String>> {
     let heading = CHARACTER_SHEET.map(|(_, heading)| heading.to_owned()).to_vec();
     let rows = named(collection).map(|id| {
-        CHARACTER_SHEET
-            .map(|(field, _)| collection.character_field(id, field).to_owned())
-            .to_vec()
+        let typed = |field| collection.character_field(id, field);
+        // An order is a person's to give.
+        let ordered = !typed(CharacterField::InOrder).is_empty();
+        let text = |field| match (field, typed(field), states.get(&id)) {
+            (CharacterField::States, "", Some(states)) if !ordered => states.as_str(),
+            (_, typed, _) => typed,
+        };
+        CHARACTER_SHEET.map(|(field, _)| text(field).to_owned()).to_vec()
     });
     std::iter::once(heading).chain(rows).collect()
 }

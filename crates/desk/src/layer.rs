@@ -12,7 +12,7 @@ use spinney_model::{
     SeenOn, Share, Side, StateIx, TaxonIx, Value, WishField, Wishes,
 };
 
-use crate::collection::{Collection, Drawn, Question};
+use crate::collection::{Agreed, Collection, Drawn, Question};
 use crate::laid::Laid;
 
 /// The table that a key is made from.
@@ -47,13 +47,16 @@ pub(crate) struct Placed {
     pub(crate) by_hand: bool,
     /// What the table says; None: the question is not linked to it.
     pub(crate) table: Option<Says>,
+    /// Whether people do not agree on what the table is to say here.
+    pub(crate) differ: bool,
 }
 
 impl Placed {
-    /// Whether the hand and the table say different things.
+    /// Whether people contradict each other here: on what the table is to say, or the hand the
+    /// table.
     pub(crate) fn contradicted(&self) -> bool {
         let said = self.table.and_then(side_of);
-        self.by_hand && said.is_some() && said != self.side
+        self.differ || self.by_hand && said.is_some() && said != self.side
     }
 }
 
@@ -109,7 +112,9 @@ impl Layer {
             let table = says.as_ref().zip(taxon).map(|(says, taxon)| says[taxon]);
             let by_hand = question.sorted.get(kind).copied();
             let side = by_hand.or_else(|| table.and_then(side_of));
-            (*kind, Placed { side, by_hand: by_hand.is_some(), table })
+            let agreed = question.ask.as_ref().map(|of| laid.said.agreed(*kind, of.character));
+            let differ = matches!(agreed, Some(Agreed::Contradicted(_)));
+            (*kind, Placed { side, by_hand: by_hand.is_some(), table, differ })
         };
         let sides: BTreeMap<KindId, Placed> = kinds.iter().map(placed).collect();
         let same = sides

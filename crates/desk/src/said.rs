@@ -123,6 +123,12 @@ fn of_key(t: Tongue, before: &Collection, edit: &Edit) -> String {
             };
             t.with(message, &[("kind", &before.name(*kind))])
         }
+        Edit::CallKind { key, kind, name } => {
+            let who = before.keys.get(key).map_or(String::new(), |drawn| drawn.who(*key));
+            let texts: [(&str, &dyn std::fmt::Display); 3] =
+                [("who", &who), ("kind", &before.name(*kind)), ("name", name)];
+            t.with(if name.is_empty() { "said-call-away" } else { "said-call" }, &texts)
+        }
         Edit::BackTo(name) => t.with("said-back-to", &[("name", name)]),
         _ => t.say("said-nothing"),
     }

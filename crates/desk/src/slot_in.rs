@@ -14,7 +14,7 @@ use spinney_model::{
 };
 use spinney_press::wording;
 
-use crate::collection::Collection;
+use crate::collection::{Collection, denied};
 use crate::laid::Laid;
 use crate::layer::Layer;
 use crate::worked::{Made, make};
@@ -99,6 +99,7 @@ pub(crate) fn slot_in(
     let mut revision = revise(&layer.matrix, &old, &wishes, settings).revision;
     wording::put_words(&mut revision.key, &layer.matrix);
     edits.extend(pins::pins(&mut after, key, &laid, &layer, &revision.key));
+    edits.extend(written_as_sorted(&mut after, &laid));
     let now = make(&after, &laid, &after.keys[&key])?;
     let exact = same(&now.key, &revision.key);
     let alike = alike(&now, kind);
@@ -122,6 +123,24 @@ fn written_down(collection: &Collection, kind: KindId, newcomer: &Newcomer) -> V
             edits.push(Edit::SetCell { kind, character, source: source(), text });
         }
     }
+    edits
+}
+
+/// What hands said of the table is written down as their group's where its question went.
+fn written_as_sorted(after: &mut Collection, before: &Laid) -> Vec<Edit> {
+    if before.sorted.is_empty() {
+        return Vec::new();
+    }
+    let Some(now) = Laid::of(after) else { return Vec::new() };
+    let mut edits = Vec::new();
+    for ((kind, character), source) in before.said.all() {
+        let text = before.said.said(kind, character, source);
+        if now.said.said(kind, character, source) != text && denied(text).is_none() {
+            let (source, text) = (source.to_owned(), text.to_owned());
+            edits.push(Edit::SetCell { kind, character, source, text });
+        }
+    }
+    edits.iter().for_each(|edit| after.apply(edit));
     edits
 }
 

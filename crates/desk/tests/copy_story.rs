@@ -4,6 +4,8 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
+use spinney_desk::Request;
+use spinney_model::{Edit, KindId};
 
 fn group() -> AtTheDesk {
     let mut group = AtTheDesk::empty();
@@ -50,4 +52,146 @@ fn a_groups_word_that_says_what_the_table_says_is_linked_to_it() {
     let page = teacher.get("/copy?key=1&at=&words=Is+the+edge+toothed%3F");
     assert!(page.contains("The table has filled in what it knows of this word."));
     assert!(page.contains("checked"));
+}
+
+#[test]
+fn a_word_that_a_person_links_fills_the_table_with_what_the_group_sorted() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.paste("kind,edge\nhazel,toothed\noak,smooth\nash,\n");
+    teacher.post("/do/start-heaps", &[("name", "Group Green")]);
+    let page = teacher.get("/copy?key=1&at=&words=Is+the+edge+toothed%3F");
+    assert!(page.contains("The group means: Is the edge toothed?"));
+    let sides = [("kind-1", "yes"), ("kind-2", "no"), ("kind-3", "yes")];
+    copy(&mut teacher, "", "Is the edge toothed?", &sides);
+    assert!(teacher.get("/table").contains("name=\"c-3-1\" value=\"\""), "nobody linked it");
+    teacher.post("/do/undo", &[("back", "/finds")]);
+    let means = [("means", "yes"), ("character", "1"), ("state", "toothed")];
+    copy(&mut teacher, "", "Is the edge toothed?", &[&sides[..], &means].concat());
+    let page = teacher.get("/table");
+    assert!(page.contains("name=\"c-3-1\" value=\"toothed\""));
+    assert!(page.contains("Group Green: “toothed”"));
+}
+
+/// Yew is the needle; of the others sallow is soft, alder and spindle are not.
+fn copied() -> AtTheDesk {
+    let mut group = group();
+    let sides = [("kind-1", "no"), ("kind-2", "no"), ("kind-3", "nowhere"), ("kind-4", "yes")];
+    copy(&mut group, "", "Is it a needle?", &sides);
+    copy(&mut group, "n", "Is it soft underneath?", &[("kind-1", "yes"), ("kind-2", "yes")]);
+    copy(&mut group, "ny", "Are they in pairs?", &[("kind-1", "no"), ("kind-2", "yes")]);
+    group
+}
+
+#[test]
+fn the_groups_own_names_stand_on_its_sheets_and_walks_beside_ours() {
+    let mut group = copied();
+    let page = group.get("/copy?key=1");
+    assert!(page.contains("What does the group call them?"));
+    assert!(page.contains("yew: the paper calls it"));
+    let sheets = ["/print/chart.svg?key=1&page=1", "/print/key.svg?key=1&page=1"];
+    let before: Vec<String> = sheets.iter().map(|sheet| group.get(sheet)).collect();
+    let form = [
+        ("key", "1"),
+        ("o-name-4", ""),
+        ("name-4", " spiky  one "),
+        ("o-name-2", ""),
+        ("name-2", "Spindle"),
+    ];
+    let page = group.post("/do/copy-names", &form);
+    assert!(page.contains("spiky one (yew)") && page.contains("value=\"spiky one\""));
+    assert!(!page.contains("Spindle (spindle)"), "our own name is no other name");
+    assert!(group.get("/try?key=1&at=y").contains("spiky one (yew)"));
+    assert!(group.get("/heaps?key=1").contains("spiky one (yew)"));
+    // The drawn sheets have outlines for letters: that they change is what can be seen here.
+    for (sheet, before) in sheets.iter().zip(&before) {
+        assert_ne!(&group.get(sheet), before, "{sheet}");
+    }
+    assert!(group.get("/print/phone.html?key=1").contains("spiky one (yew)"));
+    assert!(group.get("/print/key.txt?key=1").contains("yew"));
+    assert!(!group.get("/print/key.txt?key=1").contains("spiky"), "files keep our names");
+    assert!(group.get("/finds").contains("yew") && !group.get("/finds").contains("spiky"));
+    assert!(group.get("/done").contains("Group Green calls yew “spiky one”"));
+    let page = group.post("/do/undo", &[("back", "/copy?key=1&at=end")]);
+    assert!(!page.contains("spiky one"));
+    for (sheet, before) in sheets.iter().zip(&before) {
+        assert_eq!(&group.get(sheet), before, "{sheet}");
+    }
+}
+
+#[test]
+fn a_name_that_sounds_like_a_find_is_asked_back_before_anything_is_matched() {
+    let mut group = copied();
+    group.post("/do/describe-kind", &[("kind", "3"), ("other-names", "de: Erle")]);
+    let lines = group.lines.len();
+    let page = group.post("/do/copy-names", &[("key", "1"), ("name-1", "Erle")]);
+    assert_eq!(group.lines.len(), lines, "nothing is kept before it is asked back");
+    assert!(
+        page.contains("On the paper “Erle” stands where sallow lies. It sounds like alder.")
+    );
+    assert!(!page.contains("This find is alder"), "sallow has a name of its own");
+    let own = [("key", "1"), ("as", "own"), ("kind", "1"), ("name", "Erle")];
+    assert!(group.post("/do/copy-name", &own).contains("Erle (sallow)"));
+}
+
+#[test]
+fn a_find_without_a_name_may_be_one_that_we_know() {
+    let mut group = AtTheDesk::empty();
+    let nameless = [Edit::AddKind(KindId(1), String::new())];
+    group.does(nameless.to_vec());
+    group.post("/do/add-kinds", &[("names", "holly\nyew")]);
+    group.post("/do/start-heaps", &[("name", "Group Green")]);
+    let sides = [("kind-1", "yes"), ("kind-2", "nowhere"), ("kind-3", "no")];
+    copy(&mut group, "", "Is it spiky?", &sides);
+    let page = group.post("/do/copy-names", &[("key", "1"), ("name-1", "Holly leaf")]);
+    assert!(page.contains("“Holly leaf” stands where find A lies. It sounds like holly."));
+    assert!(page.contains("This find is holly"));
+    let same =
+        [("key", "1"), ("as", "match"), ("kind", "1"), ("with", "2"), ("name", "Holly leaf")];
+    let page = group.post("/do/copy-name", &same);
+    assert!(page.contains("Holly leaf (holly)") && page.contains("Every find comes out"));
+    assert!(!group.get("/finds").contains("find A"));
+    // A name goes along when its find turns out to be another.
+    group.post("/do/merge-kinds", &[("kind", "2"), ("with", "3")]);
+    assert!(group.get("/heaps?key=1").contains("Holly leaf (yew)"));
+}
+
+#[test]
+fn an_end_where_nobody_comes_out_may_be_the_lost_ones() {
+    let mut group = copied();
+    let page = group.get("/copy?key=1&at=end");
+    assert!(page.contains("Nobody comes out here. What stands there on the paper?"));
+    let page = group.post("/do/copy-names", &[("key", "1"), ("end-nn", "cone bush")]);
+    assert!(page.contains("“cone bush” stands where nobody comes out. Which find is it?"));
+    assert!(page.contains("It is alder: put it there"), "it waits on the way");
+    let place =
+        [("key", "1"), ("as", "place"), ("with", "3"), ("at", "nn"), ("name", "cone bush")];
+    let page = group.post("/do/copy-name", &place);
+    assert!(page.contains("cone bush (alder)") && page.contains("Every find comes out"));
+    assert!(group.refused("/do/copy-name", &[("key", "1"), ("as", "x")]).contains("not there"));
+}
+
+#[test]
+fn a_groups_name_goes_for_good_with_its_find() {
+    let mut group = copied();
+    group.post("/do/copy-names", &[("key", "1"), ("name-4", "Wilma's spike")]);
+    group.post("/do/copy-names", &[("key", "1"), ("name-2", "no wilma's spike")]);
+    let head = group.desk.head().to_string();
+    let form = [("kind", "4"), ("head", head.as_str()), ("sure", "yes"), ("words", "yes")];
+    assert_eq!(group.send(Request::post("/do/forget-kind", &form)).status, 303);
+    let journal = group.lines.concat();
+    let journal = String::from_utf8_lossy(&journal).to_lowercase();
+    assert!(!journal.contains("wilma") && journal.contains("no …"));
+}
+
+#[test]
+fn hostile_names_are_only_text() {
+    let mut group = copied();
+    let name = "<script>alert(1)</script>\" onload=\"x";
+    group.post("/do/copy-names", &[("key", "1"), ("name-4", name), ("end-nn", name)]);
+    let called =
+        "/copy?key=1&at=end&called=4-%3Cscript%3Ealert(1)&called=x&called=99-y&called=nn";
+    for path in ["/copy?key=1&at=end", "/try?key=1&at=y", "/heaps?key=1", "/done", called] {
+        let page = group.get(path);
+        assert!(!page.contains("<script>alert") && !page.contains("\" onload=\"x"), "{path}");
+    }
 }

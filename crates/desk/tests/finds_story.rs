@@ -65,15 +65,15 @@ fn two_groups_tables_lie_side_by_side_and_a_person_decides() {
     let red = "kind\tedge\tlobes\noak\ttoothed\tlobed\nhazel\ttoothed\t\n";
     teacher.post("/do/take-table", &[("table", blue), ("source", "Blue")]);
     let page = teacher.post("/do/take-table", &[("table", red), ("source", "Red")]);
-    assert!(page.contains("One thing that two tables see differently"));
+    assert!(page.contains("One thing that is seen differently"));
     assert!(page.contains("Blue: smooth") && page.contains("Red: toothed"));
     let form = [("kind", "1"), ("character", "1"), ("text", "smooth")];
     let page = teacher.post("/do/decide", &form);
-    assert!(!page.contains("see differently"));
+    assert!(!page.contains("seen differently"));
     let page = teacher.get("/finds/1");
     assert!(page.contains("(Red)") && page.contains("(Blue)"), "what they said stays theirs");
     let page = teacher.post("/do/undo", &[("back", "/finds")]);
-    assert!(page.contains("One thing that two tables see differently"));
+    assert!(page.contains("One thing that is seen differently"));
     let form = [("kind", "1"), ("character", "1"), ("other", "spiny")];
     teacher.post("/do/decide", &form);
     assert!(teacher.get("/finds/1").contains("spiny"));

@@ -34,7 +34,7 @@ mod source;
 mod workbook;
 mod write;
 
-pub use retyped::{either, renamed};
+pub use retyped::{as_typed, either, renamed};
 
 pub(crate) use characters_sheet::HEADINGS as CHARACTER_HEADINGS;
 pub(crate) use kinds_sheet::HEADINGS as KIND_HEADINGS;

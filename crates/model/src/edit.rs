@@ -121,6 +121,15 @@ pub enum Edit {
         /// Where it was put.
         side: Option<Side>,
     },
+    /// In this key a kind goes by a name of its group's own: `spiky one`; empty: by ours.
+    CallKind {
+        /// The key.
+        key: KeyId,
+        /// The kind.
+        kind: KindId,
+        /// The name, as the group wrote it.
+        name: String,
+    },
     /// Changes nothing: says that the changes beside it go back to a state with this name.
     BackTo(String),
 }

@@ -47,8 +47,8 @@ finds-table-error = { $error }
 finds-wide-table = Eine Tabelle hat höchstens { $count } Spalten und 100.000 Zellen.
 finds-wide-table-remedy = Nehmt die Spalten herein, die der Schlüssel braucht, ein Blatt nach dem anderen.
 finds-disagree = { $count ->
-    [one] Eines, was zwei Tabellen verschieden sehen
-   *[other] { $count } Dinge, die zwei Tabellen verschieden sehen
+    [one] Eines, was verschieden gesehen wird
+   *[other] { $count } Dinge, die verschieden gesehen werden
 }
 finds-disagree-why = Seht euch den Fund noch einmal an. Bis jemand entscheidet, fragt der Schlüssel nicht danach.
 finds-disagree-more = { $count ->
@@ -56,6 +56,14 @@ finds-disagree-more = { $count ->
    *[other] Noch { $count } Dinge werden verschieden gesehen.
 }
 finds-says = { $source }: { $text }
+finds-says-not = { $source }: nicht { $text }
+finds-not = nicht { $text }
+finds-unlike = { $count ->
+    [one] Bei einem Fund sind sich zwei Gruppen nicht einig
+   *[other] Bei { $count } Funden sind sich Gruppen nicht einig
+}
+finds-unlike-why = Sie haben mit denselben Worten gefragt und den Fund verschieden sortiert. Haben sie dasselbe gemeint? Seht gemeinsam hin; wer sich geirrt hat, legt die Karte um.
+finds-unlike-put = { $who }: { $side }
 finds-right = „{ $text }“ stimmt
 finds-otherwise = Oder was wir jetzt sehen
 finds-write = Aufschreiben

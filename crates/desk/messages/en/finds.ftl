@@ -47,8 +47,8 @@ finds-table-error = { $error }
 finds-wide-table = A table has at most { $count } columns and 100,000 cells.
 finds-wide-table-remedy = Take in the columns that the key needs, one sheet after the other.
 finds-disagree = { $count ->
-    [one] One thing that two tables see differently
-   *[other] { $count } things that two tables see differently
+    [one] One thing that is seen differently
+   *[other] { $count } things that are seen differently
 }
 finds-disagree-why = Look at the find again. Until somebody decides, the key does not ask about it.
 finds-disagree-more = { $count ->
@@ -56,6 +56,14 @@ finds-disagree-more = { $count ->
    *[other] { $count } things more are seen differently.
 }
 finds-says = { $source }: { $text }
+finds-says-not = { $source }: not { $text }
+finds-not = not { $text }
+finds-unlike = { $count ->
+    [one] Two groups do not agree on one find
+   *[other] Groups do not agree on { $count } finds
+}
+finds-unlike-why = They asked the same words and sorted the find differently. Did they mean the same? Look at it together; whoever is mistaken puts the card elsewhere.
+finds-unlike-put = { $who }: { $side }
 finds-right = “{ $text }” is right
 finds-otherwise = Or what we see now
 finds-write = Write it down

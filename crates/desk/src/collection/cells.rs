@@ -94,7 +94,7 @@ impl Cells {
     }
 
     /// Everything that anybody says: whose cell it is, and who says it.
-    pub(super) fn all(&self) -> impl Iterator<Item = ((KindId, CharacterId), &str)> {
+    pub(crate) fn all(&self) -> impl Iterator<Item = ((KindId, CharacterId), &str)> {
         let cells = self.0.iter();
         cells.flat_map(|(at, said)| said.keys().map(move |source| (*at, source.as_str())))
     }

@@ -101,6 +101,11 @@ fn keys(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
         for (wish, text) in changed(&old.wishes, &key.wishes) {
             edits.push(Edit::Wish(id, wish, text));
         }
+        let mut called = old.called.clone();
+        called.retain(|kind, _| stays(kind));
+        for (kind, name) in changed(&called, &key.called) {
+            edits.push(Edit::CallKind { key: id, kind, name });
+        }
         questions(id, old, key, stays, edits);
     }
 }

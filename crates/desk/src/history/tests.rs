@@ -122,7 +122,7 @@ fn edit_of_table(dice: &mut Dice) -> Edit {
 
 fn edit_of_key(dice: &mut Dice) -> Edit {
     let wishes = [&WishField::Kinds, &WishField::Never, &WishField::Finish, &WishField::Hand];
-    match dice.below(9) {
+    match dice.below(10) {
         0 | 1 => Edit::StartKey(key(dice), text(dice)),
         2 => Edit::RenameKey(key(dice), text(dice)),
         3 => {
@@ -135,6 +135,7 @@ fn edit_of_key(dice: &mut Dice) -> Edit {
             let side = [None, Some(Side::Yes), Some(Side::No), Some(Side::Both)][dice.below(4)];
             Edit::Sort { key: key(dice), at: fork(dice), kind: kind(dice), side }
         }
+        8 => Edit::CallKind { key: key(dice), kind: kind(dice), name: text(dice) },
         _ => Edit::Ask { key: key(dice), at: fork(dice), words: text(dice), ask: ask(dice) },
     }
 }

@@ -5,6 +5,7 @@
 //! At the end the cards walk the group's own questions, and whoever was lost stands there.
 
 mod answer;
+mod names;
 
 use maud::{Markup, html};
 use spinney_model::{AskOf, Edit, Fork, KeyId, KindId, Side};
@@ -22,6 +23,8 @@ use crate::{Desk, Method};
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/copy", Handler::Show(show)),
     (Method::Post, "/do/copy", Handler::Do(take)),
+    (Method::Post, "/do/copy-names", Handler::Do(names::keep)),
+    (Method::Post, "/do/copy-name", Handler::Do(names::decide)),
 ];
 
 /// What the page looks at.
@@ -61,7 +64,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         (trail(&copy))
         @if words.is_empty() { (ask(&copy)) } @else {
             @let readings = readings(&laid, words);
-            (who(&copy, words, readings.first().map(|(ask, _)| ask)))
+            (who(&copy, words, readings.first()))
         }
     };
     let parts = Parts {
@@ -107,7 +110,7 @@ fn ask(copy: &Copy<'_>) -> Markup {
 }
 
 /// Then who says yes; the table fills in what it knows.
-fn who(copy: &Copy<'_>, words: &str, reading: Option<&AskOf>) -> Markup {
+fn who(copy: &Copy<'_>, words: &str, reading: Option<&(AskOf, String)>) -> Markup {
     let t = copy.t;
     let heap = &copy.layer.forks[&copy.at];
     html! {
@@ -119,7 +122,14 @@ fn who(copy: &Copy<'_>, words: &str, reading: Option<&AskOf>) -> Markup {
             p { (t.say("copy-who")) }
             @if reading.is_some() { p.quiet { (t.say("copy-filled-in")) } }
             div.who {
-                @for kind in &heap.kinds { (one(copy, *kind, reading)) }
+                @for kind in &heap.kinds { (one(copy, *kind, reading.map(|(ask, _)| ask))) }
+            }
+            @if let Some((ask, words)) = reading {
+                p.choice {
+                    (asking::fields(ask))
+                    input #means type="checkbox" name="means" value="yes";
+                    label for="means" dir="auto" { (t.with("copy-means", &[("words", words)])) }
+                }
             }
             button.main { (t.say("copy-take")) }
         }
@@ -181,7 +191,10 @@ fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
             remedy: t.say("heaps-no-words-remedy"),
         });
     }
-    let mut edits = vec![Edit::Ask { key, at: at.clone(), words: words.clone(), ask: None }];
+    let means = asked.request.field("means") == "yes";
+    let ask = if means { asking::of_form(asked.request) } else { None };
+    let confirmed = ask.is_some();
+    let mut edits = vec![Edit::Ask { key, at: at.clone(), words: words.clone(), ask }];
     let mut sides = Vec::new();
     for (field, value) in &asked.request.form {
         let Some(kind) = field.strip_prefix("kind-").and_then(|id| id.parse().ok()) else {
@@ -194,7 +207,8 @@ fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
         }
     }
     // Where the table says the very same of every card, the question is the table's.
-    if let Some(laid) = desk.worked.laid(&desk.history.now) {
+    let laid = desk.worked.laid(&desk.history.now).filter(|_| !confirmed);
+    if let Some(laid) = laid {
         let same = |of: &AskOf| {
             sides.iter().all(|(kind, side)| answer::table_side(&laid, of, *kind) == *side)
         };

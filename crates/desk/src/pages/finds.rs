@@ -1,6 +1,6 @@
 //! Our finds: the kinds, with pictures, names, cautions, where and when they were found.
 //!
-//! All kinds as paper slips, ways to add some, and beside them where two tables disagree. Each
+//! All kinds as paper slips, ways to add some, and beside them where people disagree. Each
 //! kind has a page of its own (`kind`).
 
 mod add;
@@ -72,14 +72,14 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         (add::forms(t))
     };
     let parts = Parts {
-        margin: (!empty).then(|| margin(t, desk)),
+        margin: (!empty).then(|| margin(t, desk, laid.as_deref())),
         script: Some("finds.js"),
         ..Parts::new(Screen::Finds, t.say("nav-finds"), work)
     };
     frame::shown(desk, asked, &parts)
 }
 
-fn margin(t: Tongue, desk: &Desk) -> Markup {
+fn margin(t: Tongue, desk: &Desk, laid: Option<&Laid>) -> Markup {
     html! {
         h2 { (t.say("finds-next")) }
         ul.ways-on {
@@ -87,7 +87,7 @@ fn margin(t: Tongue, desk: &Desk) -> Markup {
             li { a href="/newcomer" { (t.say("finds-newcomer")) } }
             li { a href="/heaps" { (t.say("finds-to-heaps")) } }
         }
-        (disagree::list(t, &desk.history.now))
+        (disagree::list(t, &desk.history.now, laid))
         p.for-good { a href="/forget" { (t.say("finds-forget")) } }
     }
 }

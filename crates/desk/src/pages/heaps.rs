@@ -7,6 +7,7 @@ mod ask_here;
 mod beside;
 mod card;
 pub(crate) mod deeds;
+mod differ;
 mod read_as;
 
 use maud::{Markup, html};
@@ -16,6 +17,7 @@ use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
 use crate::asking::letters;
 use crate::collection::Drawn;
+use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::layer::{Heap, Layer};
 use crate::routes::{Asked, Handler};
@@ -44,6 +46,7 @@ pub(super) struct Top<'a> {
     pub(super) desk: &'a Desk,
     pub(super) key: KeyId,
     pub(super) drawn: &'a Drawn,
+    pub(super) laid: &'a Laid,
     pub(super) layer: &'a Layer,
     pub(super) at: Fork,
     pub(super) back: String,
@@ -97,6 +100,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         desk,
         key,
         drawn: &drawn,
+        laid: &laid,
         layer: &layer,
         back: format!("/heaps?key={}&at={}", key.0, letters(&at)),
         at,
@@ -235,7 +239,7 @@ fn go_on(top: &Top<'_>, yes: bool) -> Markup {
     let t = top.t;
     let next = top.at.after(yes);
     let there = top.layer.forks.get(&next).map_or(&[][..], |heap| &heap.kinds);
-    let name = |kind: &_| top.desk.history.now.name(*kind);
+    let name = |kind: &_| top.desk.history.now.name_in(top.key, *kind);
     html! {
         p.on {
             @match there {

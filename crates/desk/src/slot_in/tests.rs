@@ -214,3 +214,29 @@ fn a_key_that_is_not_finished_gets_a_card_in_a_heap() {
     let heap = &made(&collection).layer.forks[&Fork(vec![false])].kinds;
     assert_eq!(heap, &[KindId(1), KindId(2), KindId(5)]);
 }
+
+#[test]
+fn what_hands_said_of_the_table_outlasts_its_question() {
+    let (key, at, kind, character) = (KeyId(1), Fork::default(), KindId(1), CharacterId(4));
+    let mut collection = hedge();
+    let yes = AskedOf::States(vec!["toothed".into()]);
+    let edits = [
+        Edit::SetCell { kind, character, source: String::new(), text: String::new() },
+        Edit::Ask {
+            key,
+            at: at.clone(),
+            words: "Jagged?".into(),
+            ask: Some(AskOf { character, yes }),
+        },
+        Edit::Sort { key, at: at.clone(), kind, side: Some(Side::Yes) },
+    ];
+    apply(&mut collection, &edits);
+    let before = Laid::of(&collection).expect("there are kinds");
+    assert_eq!(super::written_as_sorted(&mut collection, &before), [], "the card still lies");
+    collection.apply(&Edit::TakeOut(key, at));
+    let (source, text) = ("Ours".into(), "toothed".into());
+    let written = Edit::SetCell { kind, character, source, text };
+    assert_eq!(super::written_as_sorted(&mut collection, &before), [written]);
+    let after = Laid::of(&collection).expect("there are kinds");
+    assert_eq!(after.said, before.said);
+}

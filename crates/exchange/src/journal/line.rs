@@ -57,6 +57,7 @@ enum Change {
     Reword { key: u32, at: String, words: String },
     TakeOut { key: u32, at: String },
     Sort { key: u32, at: String, kind: u32, side: Option<String> },
+    CallKind { key: u32, kind: u32, name: String },
     BackTo { name: String },
 }
 
@@ -190,6 +191,9 @@ fn change(edit: &Edit) -> Change {
             kind: kind.0,
             side: side.map(|side| words::of_side(side).to_owned()),
         },
+        Edit::CallKind { key: KeyId(key), kind: KindId(kind), name } => {
+            Change::CallKind { key, kind, name }
+        }
         Edit::BackTo(name) => Change::BackTo { name },
     }
 }
@@ -246,6 +250,9 @@ fn edit(change: Change) -> Option<Edit> {
                 None => None,
             },
         },
+        Change::CallKind { key, kind, name } => {
+            Edit::CallKind { key: KeyId(key), kind: KindId(kind), name }
+        }
         Change::BackTo { name } => Edit::BackTo(name),
     })
 }

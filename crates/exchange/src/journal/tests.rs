@@ -43,6 +43,7 @@ fn edits() -> Vec<Edit> {
         Edit::TakeOut(key, at.clone()),
         Edit::Sort { key, at: at.clone(), kind, side: Some(Side::Both) },
         Edit::Sort { key, at, kind, side: None },
+        Edit::CallKind { key, kind, name: "the “spiky” one".to_owned() },
         Edit::BackTo(text()),
     ]
 }
@@ -76,9 +77,10 @@ fn a_line_stays_as_it_was_first_written() {
                 kind: KindId(1),
                 side: Some(Side::No),
             },
+            Edit::CallKind { key: KeyId(1), kind: KindId(1), name: "spiky one".to_owned() },
         ]),
     };
-    let line = r#"{"v":1,"at":5,"edits":[{"add_kind":{"kind":1,"name":"hazel"}},{"sort":{"key":1,"at":"yn","kind":1,"side":"no"}}]}"#;
+    let line = r#"{"v":1,"at":5,"edits":[{"add_kind":{"kind":1,"name":"hazel"}},{"sort":{"key":1,"at":"yn","kind":1,"side":"no"}},{"call_kind":{"key":1,"kind":1,"name":"spiky one"}}]}"#;
     assert_eq!(String::from_utf8(write(&entry)).expect("JSON is UTF-8"), line);
     assert_eq!(read(line.as_bytes()), Ok(entry));
 }

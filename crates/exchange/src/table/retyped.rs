@@ -27,11 +27,16 @@ pub fn either(texts: &[&str]) -> Option<String> {
     (all.len() > 1).then(|| all.join(" or "))
 }
 
+/// A state as a cell says it: between quotation marks where it would read as several things.
+pub fn as_typed(state: &str) -> String {
+    if things(state) == [state.trim()] { state.trim().to_owned() } else { quote(state) }
+}
+
 /// A typed cell, or a typed list of states, in which one word is another word from now on. Its
 /// counts stay; where both words stood without counts, the new one stands once.
 pub fn renamed(text: &str, from: &str, to: &str) -> String {
     let (cell, _) = seen(text);
-    let new = if things(to) == [to.trim()] { to.trim().to_owned() } else { quote(to) };
+    let new = as_typed(to);
     let is = |thing: &&str| fold(&unquote(thing)) == fold(&unquote(from));
     let found: Vec<&str> = things(cell).into_iter().filter(is).collect();
     if found.is_empty() {
@@ -75,7 +80,7 @@ fn things(text: &str) -> Vec<&str> {
 mod tests {
     //! What people say together, and words that change.
 
-    use super::{either, renamed};
+    use super::{as_typed, either, renamed};
 
     #[test]
     fn two_views_of_a_cell_are_one_that_varies() {
@@ -92,6 +97,18 @@ mod tests {
             (&[], None),
         ] {
             assert_eq!(either(texts).as_deref(), expected, "{texts:?}");
+        }
+    }
+
+    #[test]
+    fn a_state_is_typed_so_that_it_reads_as_one() {
+        for (state, typed) in [
+            ("toothed", "toothed"),
+            ("double-toothed", "double-toothed"),
+            ("jagged, like a saw", "\"jagged, like a saw\""),
+            ("oval or so", "\"oval or so\""),
+        ] {
+            assert_eq!(as_typed(state), typed);
         }
     }
 

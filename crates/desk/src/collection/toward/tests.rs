@@ -24,7 +24,7 @@ fn edit(dice: &mut Dice) -> Edit {
     let key = KeyId(1 + dice.below(2));
     let text = ["", "smooth", "toothed", "lobed or smooth"][dice.below(4) as usize].to_owned();
     let at = Fork((0..dice.below(4)).map(|_| dice.below(2) == 1).collect());
-    match dice.below(14) {
+    match dice.below(15) {
         0 => Edit::AddKind(kind, text),
         1 => Edit::DescribeKind(kind, KindField::Caution, text),
         2 => Edit::RemoveKind(kind),
@@ -41,6 +41,7 @@ fn edit(dice: &mut Dice) -> Edit {
             Edit::Ask { key, at, words: text, ask: Some(AskOf { character, yes }) }
         }
         12 => Edit::Sort { key, at, kind, side: Some(Side::Both) },
+        13 => Edit::CallKind { key, kind, name: text },
         _ => {
             let source = ["", "Blue", "Red"][dice.below(3) as usize].to_owned();
             Edit::SetCell { kind, character, source, text }

@@ -5,7 +5,9 @@ use maud::{Markup, html};
 use spinney_check::Says;
 use spinney_model::{AskOf, Fork, KeyId, KindId, Side};
 
+use super::names;
 use crate::Desk;
+use crate::collection::Drawn;
 use crate::laid::Laid;
 use crate::layer::Layer;
 use crate::pages::Shown;
@@ -56,6 +58,7 @@ pub(super) fn show(
         }
         @if all > MOST_QUESTIONS { p.quiet { (t.count("copy-later", all - MOST_QUESTIONS)) } }
         (walked(desk, asked, key, layer))
+        (names::section(desk, asked, key, layer, laid))
         p.then {
             a.main href={"/print?key=" (key.0)} { (t.say("copy-print")) } " "
             a.button href={"/heaps?key=" (key.0)} { (t.say("copy-heaps")) } " "
@@ -82,7 +85,7 @@ fn questions(
     let mut questions = Vec::new();
     for (at, kind) in stranded(layer) {
         let texts: [(&str, &dyn std::fmt::Display); 2] =
-            [("kind", &collection.name(kind)), ("words", &words(&at))];
+            [("kind", &collection.name_in(key, kind)), ("words", &words(&at))];
         questions.push(Question { sentence: t.with("copy-lost", &texts), to: to(&at) });
     }
     for (at, heap) in &layer.forks {
@@ -93,17 +96,19 @@ fn questions(
             meant.or_else(|| readings(laid, words(at)).into_iter().next().map(|(ask, _)| ask));
         for (kind, placed) in &heap.sides {
             let table = reading.as_ref().and_then(|of| table_side(laid, of, *kind));
-            if placed.side.is_none() || table.is_none() || table == placed.side {
+            let other = table.is_some() && table != placed.side;
+            if placed.side.is_none() || !(other || placed.by_hand && placed.differ) {
                 continue;
             }
             let texts: [(&str, &dyn std::fmt::Display); 2] =
-                [("kind", &collection.name(*kind)), ("words", &words(at))];
+                [("kind", &collection.name_in(key, *kind)), ("words", &words(at))];
             questions
                 .push(Question { sentence: t.with("copy-look-again", &texts), to: to(at) });
         }
     }
     for (at, kinds) in together(layer) {
-        let names: Vec<String> = kinds.iter().map(|kind| collection.name(*kind)).collect();
+        let names: Vec<String> =
+            kinds.iter().map(|kind| collection.name_in(key, *kind)).collect();
         let sentence = t.with("copy-together", &[("kinds", &names.join(", "))]);
         questions.push(Question { sentence, to: to(&at) });
     }
@@ -117,34 +122,35 @@ fn walked(desk: &Desk, asked: &Asked<'_>, key: KeyId, layer: &Layer) -> Markup {
     let drawn = &collection.keys[&key];
     let ends =
         layer.forks.iter().filter(|(_, heap)| heap.ask.is_none() && !heap.kinds.is_empty());
-    let way = |at: &Fork| {
-        let step = |length: usize| {
-            let place = Fork(at.0[..length].to_vec());
-            let words = drawn.questions.get(&place).map_or("", |q| q.words.as_str()).to_owned();
-            (words, at.0[length])
-        };
-        (0..at.0.len()).map(step).collect::<Vec<_>>()
-    };
     html! {
         h2 { (t.say("copy-walks")) }
         ul.walks {
             @for (at, heap) in ends {
                 li {
                     strong dir="auto" {
-                        (heap.kinds.iter().map(|kind| collection.name(*kind)).collect::<Vec<_>>().join(", "))
+                        (heap.kinds.iter().map(|kind| collection.name_in(key, *kind)).collect::<Vec<_>>().join(", "))
                     }
                     ": "
-                    @for (words, yes) in way(at) {
+                    @for (words, yes) in way(drawn, at) {
                         span dir="auto" { (words) } " " (crate::pages::heaps::answer_tab(t, yes)) " "
                     }
                 }
             }
             @for (at, kind) in stranded(layer) {
                 li.stranded {
-                    strong dir="auto" { (collection.name(kind)) }
+                    strong dir="auto" { (collection.name_in(key, kind)) }
                     " " (t.with("copy-stranded", &[("words", &drawn.questions.get(&at).map_or("", |q| &q.words))]))
                 }
             }
         }
     }
+}
+
+/// The questions on the way to a place, each with its answer.
+pub(super) fn way<'d>(drawn: &'d Drawn, at: &Fork) -> Vec<(&'d str, bool)> {
+    let step = |length: usize| {
+        let question = drawn.questions.get(&Fork(at.0[..length].to_vec()));
+        (question.map_or("", |question| question.words.as_str()), at.0[length])
+    };
+    (0..at.0.len()).map(step).collect()
 }

@@ -1,12 +1,18 @@
-//! Where two tables say different things of one kind: each side by side, and a person decides.
+//! Where people say different things of one kind: each side by side, and a person decides.
+//!
+//! What two groups' tables say, what their sorting says of the table, and where two groups
+//! asked the same words and sorted a kind differently: there only they can tell what they
+//! meant.
 
 use maud::{Markup, html};
-use spinney_model::{CharacterId, Edit, KindId};
+use spinney_model::{CharacterId, Edit, KindId, Side};
 
 use super::LONGEST_TEXT;
 use super::deeds::{self, typed};
 use crate::Desk;
-use crate::collection::Collection;
+use crate::asking::letters;
+use crate::collection::{Collection, Unlike, denied, unlike};
+use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::routes::{Asked, Deed, Refused};
 
@@ -14,9 +20,11 @@ use crate::routes::{Asked, Deed, Refused};
 const SHOWN: usize = 12;
 
 /// Every cell whose sources do not agree.
-pub(super) fn list(t: Tongue, collection: &Collection) -> Markup {
-    let all: Vec<_> = collection.cells.contradictions().collect();
+pub(super) fn list(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> Markup {
+    let said = laid.map_or(&collection.cells, |laid| &laid.said);
+    let all: Vec<_> = said.contradictions().collect();
     html! {
+        (groups(t, collection))
         @if !all.is_empty() {
             section.disagree {
                 h2 #disagree { (t.count("finds-disagree", all.len())) }
@@ -30,10 +38,12 @@ pub(super) fn list(t: Tongue, collection: &Collection) -> Markup {
                         ul {
                             @for (place, (source, text)) in said.iter().enumerate() {
                                 li {
-                                    span dir="auto" { (t.with("finds-says", &[("source", source), ("text", text)])) }
-                                    " "
-                                    button id={(id) "-" (place)} name="text" value=(text) {
-                                        (t.with("finds-right", &[("text", text)]))
+                                    @let by_heaps = collection.cells.said(*kind, *at, source).is_empty();
+                                    (says(t, source, text, by_heaps)) " "
+                                    @if denied(text).is_none() {
+                                        button id={(id) "-" (place)} name="text" value=(text) {
+                                            (t.with("finds-right", &[("text", text)]))
+                                        }
                                     }
                                 }
                             }
@@ -41,6 +51,49 @@ pub(super) fn list(t: Tongue, collection: &Collection) -> Markup {
                         label for={(id) "-other"} { (t.say("finds-otherwise")) }
                         input id={(id) "-other"} name="other" maxlength=(LONGEST_TEXT);
                         button id={(id) "-write"} { (t.say("finds-write")) }
+                    }
+                }
+                @if all.len() > SHOWN { p { (t.count("finds-disagree-more", all.len() - SHOWN)) } }
+            }
+        }
+    }
+}
+
+/// What somebody says, and whether only their heaps say it.
+fn says(t: Tongue, source: &str, text: &str, by_heaps: bool) -> Markup {
+    let (message, text) = match denied(text) {
+        Some(state) => ("finds-says-not", state),
+        None => ("finds-says", text),
+    };
+    html! {
+        span dir="auto" { (t.with(message, &[("source", &source), ("text", &text)])) }
+        @if by_heaps { " " span.quiet { (t.say("table-by-heaps")) } }
+    }
+}
+
+/// Where groups sorted the same words differently: nobody decides it for them.
+fn groups(t: Tongue, collection: &Collection) -> Markup {
+    let all = unlike(collection);
+    html! {
+        @if !all.is_empty() {
+            section.disagree {
+                h2 #unlike { (t.count("finds-unlike", all.len())) }
+                p.quiet { (t.say("finds-unlike-why")) }
+                @for Unlike { kind, words, cards } in all.iter().take(SHOWN) {
+                    h3 dir="auto" { (collection.name(*kind)) ": " (words) }
+                    ul {
+                        @for card in cards {
+                            @let side = match card.side {
+                                Side::Yes => t.say("answer-yes"),
+                                Side::No => t.say("answer-no"),
+                                Side::Both => t.say("answer-varies"),
+                            };
+                            li {
+                                a dir="auto" href={"/heaps?key=" (card.key.0) "&at=" (letters(&card.at)) "#card-" (kind.0)} {
+                                    (t.with("finds-unlike-put", &[("who", &card.who), ("side", &side)]))
+                                }
+                            }
+                        }
                     }
                 }
                 @if all.len() > SHOWN { p { (t.count("finds-disagree-more", all.len() - SHOWN)) } }

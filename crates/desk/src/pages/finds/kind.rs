@@ -5,7 +5,7 @@ use spinney_model::{KindField, KindId};
 
 use super::{LONGEST_NAME, LONGEST_TEXT, MOST_PICTURES};
 use crate::Desk;
-use crate::collection::Kind;
+use crate::collection::{Cells, Kind, denied};
 use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
@@ -44,14 +44,18 @@ struct View<'a> {
     desk: &'a Desk,
     id: KindId,
     kind: &'a Kind,
+    /// Who says what of it.
+    said: &'a Cells,
     name: String,
 }
 
 pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let id = KindId(asked.number(0));
+    let laid = desk.worked.laid(&desk.history.now);
     let Some(kind) = desk.history.now.kinds.get(&id) else { return Shown::Nothing };
-    let view = View { t, desk, id, kind, name: desk.history.now.name(id) };
+    let said = laid.as_ref().map_or(&desk.history.now.cells, |laid| &laid.said);
+    let view = View { t, desk, id, kind, said, name: desk.history.now.name(id) };
     let work = html! {
         p { a href={"/finds#kind-" (id.0)} { (t.say("finds-all")) } }
         h1 dir="auto" { (view.name) }
@@ -164,7 +168,7 @@ fn table_says(view: &View<'_>) -> Markup {
     let said: Vec<_> = collection
         .characters
         .keys()
-        .map(|at| (collection.character_name(*at), collection.cells.sources(view.id, *at)))
+        .map(|at| (*at, view.said.sources(view.id, *at)))
         .filter(|(_, said)| !said.is_empty())
         .collect();
     html! {
@@ -173,10 +177,13 @@ fn table_says(view: &View<'_>) -> Markup {
         @else {
             dl.row {
                 @for (character, said) in said {
-                    dt dir="auto" { (character) }
+                    dt dir="auto" { (collection.character_name(character)) }
                     @for (source, text) in said {
                         dd dir="auto" {
-                            (text)
+                            @match denied(text) {
+                                Some(state) => (t.with("finds-not", &[("text", &state)])),
+                                None => (text),
+                            }
                             @if !source.is_empty() { span.quiet { " (" (source) ")" } }
                         }
                     }

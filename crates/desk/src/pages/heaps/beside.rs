@@ -8,6 +8,8 @@ use spinney_model::{Fork, KindId, Look, Scale};
 use super::Top;
 use crate::Desk;
 use crate::asking::letters;
+use crate::collection::Agreed;
+use crate::laid::Laid;
 use crate::layer::Layer;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
@@ -24,7 +26,7 @@ pub(super) fn margin(top: &Top<'_>) -> Markup {
     let stranded = stranded(top.layer);
     let together = together(top.layer);
     let name = |kind: &KindId| top.desk.history.now.name(*kind);
-    let answers = looks(top.layer).len();
+    let answers = looks(top.layer, top.laid).len();
     html! {
         h2 { (t.say("beside-not-placed")) }
         @if stranded.is_empty() { p.quiet { (t.say("beside-all-placed")) } }
@@ -74,13 +76,17 @@ pub(crate) fn together(layer: &Layer) -> Vec<(Fork, Vec<KindId>)> {
     open.map(|(at, heap)| (at.clone(), heap.kinds.clone())).collect()
 }
 
-/// Blank cells that could part kinds which are alike, the most useful first.
-fn looks(layer: &Layer) -> Vec<Look> {
+/// Blank cells that could part kinds which are alike, the most useful first. Where people differ
+/// one answer more would not help: somebody has to decide.
+fn looks(layer: &Layer, laid: &Laid) -> Vec<Look> {
     let settings = WeakSettings { steps: FEW_STEPS, sets_listed: 1, cells_named: MOST_ANSWERS };
     let weak = spinney_check::weak(&layer.matrix, &settings);
     let useful = weak.next.into_iter().filter(|look| {
         let of_the_table = look.character.0 < layer.sorted_from;
-        of_the_table && !(look.parts.is_empty() && look.with_others.is_empty())
+        let character = laid.characters.get(look.character.0).copied().flatten();
+        let agreed = character.map(|at| laid.said.agreed(layer.kinds[look.taxon.0], at));
+        let differ = matches!(agreed, Some(Agreed::Contradicted(_)));
+        of_the_table && !differ && !(look.parts.is_empty() && look.with_others.is_empty())
     });
     useful.collect()
 }
@@ -92,7 +98,7 @@ pub(super) fn answers(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let Some(laid) = desk.worked.laid(&desk.history.now) else { return Shown::Nothing };
     let drawn = &desk.history.now.keys[&key];
     let Some(layer) = Layer::of(&desk.history.now, &laid, drawn) else { return Shown::Nothing };
-    let looks = looks(&layer);
+    let looks = looks(&layer, &laid);
     let passed: usize = asked.request.asked("passed").parse().unwrap_or(0);
     let heaps = format!("/heaps?key={}&at={}", key.0, letters(&Fork::default()));
     let work = html! {

@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use spinney_check::Says;
 use spinney_model::{KindId, Side};
 
-use super::Top;
+use super::{Top, differ};
 use crate::language::Tongue;
 use crate::layer::Placed;
 use crate::pages::finds::face;
@@ -35,7 +35,7 @@ pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
         li.card id={"card-" (kind.0)} data-kind=(kind.0) tabindex="-1"
             .contradicted[placed.contradicted()] {
             (front(top, kind))
-            (standing(top, placed))
+            (standing(top, kind, placed))
             form.ways method="post" action="/do/sort" {
                 (top.where_fields())
                 input type="hidden" name="kind" value=(kind.0);
@@ -49,7 +49,8 @@ pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
                     }
                 }
             }
-            @if placed.contradicted() { (decide(top, kind, placed)) }
+            @if placed.differ { (differ::differ(top, kind, placed)) }
+            @else if placed.contradicted() { (decide(top, kind, placed)) }
         }
     }
 }
@@ -61,14 +62,19 @@ fn front(top: &Top<'_>, kind: KindId) -> Markup {
             @if let Some(found) = collection.kinds.get(&kind) {
                 @if !found.pictures.is_empty() { (face(found)) }
             }
-            span.name dir="auto" { (collection.name(kind)) }
+            span.name dir="auto" { (collection.name_in(top.key, kind)) }
         }
     }
 }
 
 /// Why a card lies where it lies.
-fn standing(top: &Top<'_>, placed: Placed) -> Markup {
+fn standing(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
     let t = top.t;
+    if let (Some(Side::Yes | Side::No), false, Some(who)) =
+        (placed.side, placed.by_hand, who_says(top, kind))
+    {
+        return html! { p.why dir="auto" { (t.with("card-by-who", &[("who", &who)])) } };
+    }
     let why = match (placed.side, placed.by_hand) {
         (None, _) => "card-not-placed",
         (Some(Side::Both), true) => "card-varies",
@@ -77,6 +83,14 @@ fn standing(top: &Top<'_>, placed: Placed) -> Markup {
         (Some(_), true) => return html! {},
     };
     html! { p.why { (t.say(why)) } }
+}
+
+/// Who says what the table says here; None: the table itself.
+fn who_says(top: &Top<'_>, kind: KindId) -> Option<String> {
+    let at = top.drawn.questions.get(&top.at)?.ask.as_ref()?.character;
+    let who: Vec<&str> =
+        top.laid.said.sources(kind, at).into_iter().map(|(who, _)| who).collect();
+    (!who.is_empty() && !who.contains(&"")).then(|| who.join(", "))
 }
 
 /// The hand and the table say different things: a person decides.

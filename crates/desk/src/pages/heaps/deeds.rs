@@ -1,6 +1,6 @@
 //! What a hand does to heaps: begin, ask, sort, take back, let the rest be found.
 
-use spinney_model::{AskedOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
+use spinney_model::{CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
 
 use crate::Desk;
 use crate::asking::{of_form, way};
@@ -114,15 +114,10 @@ pub(super) fn table_as_sorted(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed
     let t = asked.tongue;
     let (key, at) = seen_place(desk, asked)?;
     let kind = kind(desk, asked)?;
-    let collection = &desk.history.now;
-    let question = collection.keys[&key].questions.get(&at);
-    let side = question.and_then(|question| question.sorted.get(&kind));
+    let laid = desk.worked.laid(&desk.history.now);
+    let question = desk.history.now.keys[&key].questions.get(&at);
     let ask = question.and_then(|question| question.ask.as_ref());
-    let laid = desk.worked.laid(collection);
-    let text = ask.zip(side).zip(laid).and_then(|((ask, side), laid)| {
-        let at = laid.character(ask.character)?;
-        text_for(&ask.yes, *side, laid.matrix.character(at))
-    });
+    let text = laid.and_then(|laid| laid.sorted.text(key, &at, kind).map(str::to_owned));
     let (Some(text), Some(ask)) = (text, ask) else {
         return Err(Refused {
             sentence: t.say("heaps-cannot-write"),
@@ -135,23 +130,6 @@ pub(super) fn table_as_sorted(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed
         Edit::Sort { key, at, kind, side: None },
     ];
     Ok(Deed::edits(edits, asked.back("/heaps")))
-}
-
-/// What to write into a cell so that it says this; None: a measure, or several words that the
-/// table cannot choose between for a person.
-fn text_for(yes: &AskedOf, side: Side, character: &spinney_model::Character) -> Option<String> {
-    let (AskedOf::States(yes), spinney_model::Scale::Words { states }) =
-        (yes, &character.scale)
-    else {
-        return None;
-    };
-    let others: Vec<&String> = states.iter().filter(|state| !yes.contains(state)).collect();
-    match (side, yes.as_slice(), others.as_slice()) {
-        (Side::Yes, [one], _) => Some(one.clone()),
-        (Side::No, _, [one]) => Some((*one).clone()),
-        (Side::Both, [one], [other]) => Some(format!("{one} or {other}")),
-        _ => None,
-    }
 }
 
 pub(super) fn take_out(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
@@ -176,11 +154,7 @@ pub(super) fn answer(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused
     if !desk.history.now.characters.contains_key(&character) {
         return Err(gone(asked));
     }
-    let drawn = &desk.history.now.keys[&key];
-    let source = match drawn.wish(WishField::Group) {
-        "" => drawn.name.clone(),
-        group => group.to_owned(),
-    };
+    let source = desk.history.now.keys[&key].who(key);
     let text = text(asked, "text", LONGEST_QUESTION);
     let edits = vec![Edit::SetCell { kind, character, source, text }];
     Ok(Deed::edits(edits, asked.back(&format!("/heaps/answers?key={}", key.0))))

@@ -53,7 +53,7 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                 section {
                     h2 dir="auto" { (side.name) }
                     p { a href={"/key?key=" (side.id.0)} { (t.say("key-open")) span.unseen { ": " (side.name) } } }
-                    @if let Some(made) = &side.made { (questions(t, collection, made)) }
+                    @if let Some(made) = &side.made { (questions(t, collection, side.id, made)) }
                 }
             }
         }
@@ -114,7 +114,7 @@ fn table(t: Tongue, sides: &[Side; 2]) -> Markup {
     }
 }
 
-fn questions(t: Tongue, collection: &Collection, made: &Made) -> Markup {
+fn questions(t: Tongue, collection: &Collection, id: KeyId, made: &Made) -> Markup {
     html! {
         @if made.key.couplets.is_empty() { p.quiet { (t.say("key-no-question")) } }
         ol.short {
@@ -128,7 +128,7 @@ fn questions(t: Tongue, collection: &Collection, made: &Made) -> Markup {
                                 @match Ending::of(made, to) {
                                     Ending::On(number) => (t.with("key-go-to", &[("number", &number)])),
                                     Ending::Out(kinds, strange) => strong dir="auto" {
-                                        (names(collection, &kinds, strange).join(", "))
+                                        (names(collection, id, &kinds, strange).join(", "))
                                     },
                                     Ending::Nothing => (t.say("key-nobody")),
                                 }

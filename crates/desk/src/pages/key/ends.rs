@@ -1,6 +1,6 @@
 //! Where an answer leads: on to a question, or to kinds that come out.
 
-use spinney_model::{Destination, End, KindId};
+use spinney_model::{Destination, End, KeyId, KindId};
 
 use crate::collection::Collection;
 use crate::worked::Made;
@@ -30,12 +30,13 @@ impl<'m> Ending<'m> {
     }
 }
 
-/// The names of kinds, one after another.
+/// The names of kinds in a key, one after another.
 pub(crate) fn names(
     collection: &Collection,
+    key: KeyId,
     kinds: &[KindId],
     strange: &[String],
 ) -> Vec<String> {
-    let known = kinds.iter().map(|kind| collection.name(*kind));
+    let known = kinds.iter().map(|kind| collection.name_in(key, *kind));
     known.chain(strange.iter().cloned()).collect()
 }

@@ -60,7 +60,7 @@ pub(super) fn leads_to(key: &Keyed, to: &Destination) -> Markup {
         @match Ending::of(&key.made, to) {
             Ending::On(number) => a href={"#q" (number)} { (t.with("key-go-to", &[("number", &number)])) },
             Ending::Out(kinds, strange) => {
-                strong.out dir="auto" { (names(&key.collection, &kinds, strange).join(", ")) }
+                strong.out dir="auto" { (names(&key.collection, key.id, &kinds, strange).join(", ")) }
                 @if kinds.len() > 1 { " " span.quiet { (t.say("key-together")) } }
             }
             Ending::Nothing => span.quiet { (t.say("key-nobody")) },

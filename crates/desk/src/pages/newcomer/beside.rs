@@ -24,6 +24,7 @@ const MOST_CARDS: usize = 3;
 struct View<'a> {
     t: Tongue,
     desk: &'a Desk,
+    key: KeyId,
     laid: &'a Laid,
     made: &'a Made,
     walking: &'a Walking<'a>,
@@ -35,7 +36,7 @@ struct View<'a> {
 
 impl View<'_> {
     fn kind_name(&self, kind: KindId) -> String {
-        self.desk.history.now.name(kind)
+        self.desk.history.now.name_in(self.key, kind)
     }
 }
 
@@ -56,6 +57,7 @@ pub(super) fn show(
     let view = View {
         t,
         desk,
+        key: id,
         laid: &laid,
         made,
         walking,
@@ -155,7 +157,7 @@ fn row(view: &View<'_>, at: CharacterId) -> Markup {
             }
             @for kind in &view.beside {
                 div {
-                    @match collection.cells.agreed(*kind, at) {
+                    @match view.laid.said.agreed(*kind, at) {
                         Agreed::Text(text) => {
                             p.of dir="auto" { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
                             p.known dir="auto" { (text) }

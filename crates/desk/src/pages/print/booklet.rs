@@ -18,7 +18,10 @@ const LONGEST_NAME: usize = 60;
 
 /// A key bound for the press.
 pub(super) struct Bound {
+    /// With our names, for files that other programs read.
     pub(super) matrix: Matrix,
+    /// With the group's own names beside ours, for people.
+    named: Matrix,
     pub(super) made: Arc<Made>,
     pub(super) pictures: BTreeMap<String, Picture>,
     today: String,
@@ -48,14 +51,17 @@ impl Bound {
         let drawn = &keys[&key];
         let own_title = keys.len() > 1 || !drawn.finished();
         let matrix = titled(&made.layer.matrix, own_title.then_some(drawn.name.as_str()));
+        let names =
+            made.layer.kinds.iter().map(|kind| desk.history.now.name_in(key, *kind)).collect();
+        let named = named(&matrix, names);
         let name = file_name(&drawn.name);
         let today = asked.request.today.clone();
-        Ok(Some(Self { matrix, pictures: pictures.collect(), made, today, name }))
+        Ok(Some(Self { matrix, named, pictures: pictures.collect(), made, today, name }))
     }
 
     pub(super) fn booklet(&self) -> Booklet<'_> {
         Booklet {
-            matrix: &self.matrix,
+            matrix: &self.named,
             key: &self.made.key,
             walks: &self.made.opinion.walks,
             stamp: self.stamp(),
@@ -101,12 +107,21 @@ fn titled(matrix: &Matrix, name: Option<&str>) -> Matrix {
         Some(title) if !title.is_empty() && title != name => format!("{title}: {name}"),
         _ => name.to_owned(),
     });
+    matrix.clone().with_scene(scene)
+}
+
+/// The same matrix with these names for its kinds.
+fn named(matrix: &Matrix, names: Vec<String>) -> Matrix {
+    let mut taxa = matrix.taxa().to_vec();
+    for (taxon, name) in taxa.iter_mut().zip(names) {
+        taxon.name = name;
+    }
     let row = |taxon| {
         matrix.character_indices().map(|at| matrix.cell(taxon, at).clone()).collect::<Vec<_>>()
     };
     let rows = matrix.taxon_indices().map(row).collect();
-    Matrix::new(scene, matrix.taxa().to_vec(), matrix.characters().to_vec(), rows)
-        .expect("another title fits the same table")
+    Matrix::new(matrix.scene().clone(), taxa, matrix.characters().to_vec(), rows)
+        .expect("other names fit the same table")
 }
 
 /// Letters and digits of any language, everything else a hyphen.

@@ -2,10 +2,13 @@
 
 use spinney_exchange::table;
 
-/// What people say, each text once, in the order in which they are named.
+use crate::collection::denied;
+
+/// What people say, each text once, in the order in which they are named. What is only denied
+/// cannot be chosen.
 pub(super) fn texts(said: &[(&str, &str)]) -> Vec<String> {
     let mut texts: Vec<String> = Vec::new();
-    for (_, text) in said {
+    for (_, text) in said.iter().filter(|(_, text)| denied(text).is_none()) {
         if !texts.iter().any(|known| crate::laid::folded(known) == crate::laid::folded(text)) {
             texts.push((*text).to_owned());
         }

@@ -10,6 +10,7 @@ use super::view::View;
 use super::{LONGEST_NAME, LONGEST_TEXT, MOST_CHARACTERS};
 use crate::Desk;
 use crate::intake;
+use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::pages::finds::MOST_KINDS;
 use crate::routes::{Asked, Deed, Refused};
@@ -72,7 +73,8 @@ pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
             remedy: t.say("table-too-much-remedy"),
         });
     }
-    let differ = then.cells.contradictions().next().is_some();
+    let laid = Laid::of(&then);
+    let differ = laid.is_some_and(|laid| laid.said.contradictions().next().is_some());
     Ok(Deed::edits(edits, if differ { "/table?show=differ" } else { "/table" }))
 }
 

@@ -6,7 +6,7 @@ use spinney_model::{CharacterId, Finding, KindId, Severity};
 
 use super::decide;
 use super::view::View;
-use crate::collection::{Agreed, Collection};
+use crate::collection::{Agreed, Collection, denied};
 use crate::language::Tongue;
 
 /// None: nothing is to be said.
@@ -18,11 +18,15 @@ pub(super) fn notes(
     at: CharacterId,
     mine: Option<&str>,
 ) -> Option<Markup> {
-    let differ = match collection.cells.agreed(kind, at) {
-        Agreed::Contradicted(_) => Some(differ(t, collection, kind, at)),
+    let cells = view.said(collection);
+    let said = cells.sources(kind, at);
+    let by_heaps =
+        |who: &str| !who.is_empty() && collection.cells.said(kind, at, who).is_empty();
+    let who_says = || who_says(t, &said, by_heaps);
+    let differ = match cells.agreed(kind, at) {
+        Agreed::Contradicted(_) => Some(differ(t, kind, at, &said, who_says())),
         _ => None,
     };
-    let said = collection.cells.sources(kind, at);
     let named = said.iter().filter(|(who, _)| !who.is_empty()).count();
     let findings = view.of_cells.get(&(kind, at));
     if mine.is_none() && differ.is_none() && named == 0 && findings.is_none() {
@@ -35,7 +39,7 @@ pub(super) fn notes(
         @if differ.is_none() && named > 0 {
             details.who-says {
                 summary { (t.count("table-who", named)) }
-                (who_says(t, &said))
+                (who_says())
             }
         }
     })
@@ -50,7 +54,7 @@ fn clash(
     at: CharacterId,
     mine: &str,
 ) -> Markup {
-    let theirs = super::sheet::shown(collection, &view.who, kind, at);
+    let theirs = super::sheet::shown(view.said(collection), &view.who, kind, at);
     let place = format!("{}-{}", kind.0, at.0);
     html! {
         p.word.mend { (t.say("table-clash")) }
@@ -63,14 +67,19 @@ fn clash(
     }
 }
 
-fn differ(t: Tongue, collection: &Collection, kind: KindId, at: CharacterId) -> Markup {
-    let said = collection.cells.sources(kind, at);
+fn differ(
+    t: Tongue,
+    kind: KindId,
+    at: CharacterId,
+    said: &[(&str, &str)],
+    who_says: Markup,
+) -> Markup {
     let place = format!("{}-{}", kind.0, at.0);
-    let ways = decide::texts(&said);
+    let ways = decide::texts(said);
     let both = decide::both(&ways);
     html! {
         p.word.look { (t.say("table-differ")) }
-        (who_says(t, &said))
+        (who_says)
         div.ways {
             @for (n, text) in ways.iter().enumerate() {
                 button #{"d-" (place) "-" (n)} name="decide" value={(place) "-" (n)} {
@@ -87,12 +96,18 @@ fn differ(t: Tongue, collection: &Collection, kind: KindId, at: CharacterId) -> 
     }
 }
 
-fn who_says(t: Tongue, said: &[(&str, &str)]) -> Markup {
+fn who_says(t: Tongue, said: &[(&str, &str)], by_heaps: impl Fn(&str) -> bool) -> Markup {
     html! {
         ul {
             @for (who, text) in said {
                 @let name = if who.is_empty() { t.say("table-itself") } else { (*who).to_owned() };
-                li dir="auto" { (t.with("table-says", &[("who", &name), ("text", text)])) }
+                li dir="auto" {
+                    @match denied(text) {
+                        Some(state) => (t.with("table-says-not", &[("who", &name), ("text", &state)])),
+                        None => (t.with("table-says", &[("who", &name), ("text", text)])),
+                    }
+                    @if by_heaps(who) { " " span.quiet { (t.say("table-by-heaps")) } }
+                }
             }
         }
     }

@@ -8,7 +8,7 @@ use spinney_model::{CharacterField, CharacterId, KindId, Scale};
 
 use super::notes;
 use super::view::{View, Which};
-use crate::collection::{Agreed, Collection};
+use crate::collection::{Agreed, Cells, Collection, denied};
 use crate::language::Tongue;
 
 pub(super) fn sheet(t: Tongue, collection: &Collection, view: &View) -> Markup {
@@ -101,16 +101,12 @@ fn row(t: Tongue, collection: &Collection, view: &View, kind: KindId) -> Markup 
 }
 
 /// What a cell shows for typing over: what it counts as, or what this group says.
-pub(super) fn shown<'c>(
-    collection: &'c Collection,
-    who: &str,
-    kind: KindId,
-    at: CharacterId,
-) -> &'c str {
+pub(super) fn shown<'c>(said: &'c Cells, who: &str, kind: KindId, at: CharacterId) -> &'c str {
     if !who.is_empty() {
-        return collection.cells.said(kind, at, who);
+        let text = said.said(kind, at, who);
+        return if denied(text).is_some() { "" } else { text };
     }
-    match collection.cells.agreed(kind, at) {
+    match said.agreed(kind, at) {
         Agreed::Text(text) => text,
         Agreed::Blank | Agreed::Contradicted(_) => "",
     }
@@ -123,11 +119,12 @@ fn cell(
     kind: KindId,
     at: CharacterId,
 ) -> Markup {
-    let text = shown(collection, &view.who, kind, at);
+    let said = view.said(collection);
+    let text = shown(said, &view.who, kind, at);
     let place = format!("{}-{}", kind.0, at.0);
     let mine = view.clashes.get(&(kind, at)).filter(|mine| *mine != text);
     let notes = notes::notes(t, collection, view, kind, at, mine.map(String::as_str));
-    let differ = matches!(collection.cells.agreed(kind, at), Agreed::Contradicted(_));
+    let differ = matches!(said.agreed(kind, at), Agreed::Contradicted(_));
     html! {
         td id={"c-" (place)} .differ[differ] .clash[mine.is_some()] .open[view.open == Some(at)] {
             @if view.fits(collection, kind, at) || mine.is_some() {

@@ -48,9 +48,10 @@ impl AtTheTable {
         }
     }
 
-    fn cell(&self, kind: u32, character: u32) -> String {
+    fn cell(&mut self, kind: u32, character: u32) -> String {
         let at = (spinney_model::KindId(kind), spinney_model::CharacterId(character));
-        super::sheet::shown(&self.0.history.now, "", at.0, at.1).to_owned()
+        let laid = self.0.worked.laid(&self.0.history.now).expect("there are kinds");
+        super::sheet::shown(&laid.said, "", at.0, at.1).to_owned()
     }
 }
 

@@ -10,7 +10,7 @@ use spinney_model::{CharacterId, Edit, KindId};
 
 use super::{LONGEST_TEXT, decide, sheet};
 use crate::Desk;
-use crate::collection::{Agreed, Collection};
+use crate::collection::{Agreed, Cells, Collection};
 use crate::routes::{Asked, Deed, Refused};
 
 /// So many texts that clash go back to the page; more do not fit into an address.
@@ -20,7 +20,9 @@ type Place = (KindId, CharacterId);
 
 /// Writes the cells that were changed, and what was decided.
 pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let laid = desk.worked.laid(&desk.history.now);
     let collection = &desk.history.now;
+    let said = laid.as_ref().map_or(&collection.cells, |laid| &laid.said);
     let who: String = asked.request.field("as").chars().take(super::LONGEST_NAME).collect();
     let typed = with_mark(asked, "c-");
     let bases = with_mark(asked, "b-");
@@ -33,7 +35,7 @@ pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         }
         let text = text.trim();
         let base = bases.get(&at).map_or("", |base| base.trim());
-        let now = sheet::shown(collection, &who, at.0, at.1).trim();
+        let now = sheet::shown(said, &who, at.0, at.1).trim();
         if text == base || text == now {
             continue;
         }
@@ -41,7 +43,7 @@ pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
             return Err(too_long(asked));
         }
         if now == base {
-            edits.push(written(collection, &who, at, text));
+            edits.push(written(&collection.cells, said, &who, at, text));
         } else {
             clashes.push((at, text));
         }
@@ -51,7 +53,7 @@ pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         if mine.chars().count() > LONGEST_TEXT {
             return Err(too_long(asked));
         }
-        edits.extend(decision(collection, &who, at, &word, mine));
+        edits.extend(decision(&collection.cells, said, &who, at, &word, mine));
     }
     if clashes.len() > MOST_CLASHES {
         let t = asked.tongue;
@@ -73,29 +75,34 @@ fn known(collection: &Collection, (kind, character): Place) -> bool {
 }
 
 /// What is to be written so that the cell counts as this text.
-fn written(collection: &Collection, who: &str, (kind, character): Place, text: &str) -> Edit {
-    let by_itself = collection.cells.said(kind, character, "");
-    let agreed = collection.cells.agreed(kind, character);
-    // Emptied, though groups have said something: nobody loses a word, but it is open again.
-    let open = who.is_empty() && text.is_empty() && by_itself.is_empty();
-    let text = if open && agreed != Agreed::Blank { "?" } else { text };
+fn written(typed: &Cells, said: &Cells, who: &str, at: Place, text: &str) -> Edit {
+    let (kind, character) = at;
+    let by_itself = typed.said(kind, character, who);
+    // Emptied, though groups have said something, or how this one sorted does: nobody loses a
+    // word, but it is open again.
+    let still_said = match who {
+        "" => said.agreed(kind, character) != Agreed::Blank,
+        _ => !said.said(kind, character, who).is_empty(),
+    };
+    let open = text.is_empty() && by_itself.is_empty() && still_said;
+    let text = if open { "?" } else { text };
     Edit::SetCell { kind, character, source: who.to_owned(), text: text.to_owned() }
 }
 
 /// What a button under a cell decides.
 fn decision(
-    collection: &Collection,
+    typed: &Cells,
+    said: &Cells,
     who: &str,
     at: Place,
     word: &str,
     mine: &str,
 ) -> Option<Edit> {
     let (kind, character) = at;
-    let said = collection.cells.sources(kind, character);
-    let texts = decide::texts(&said);
+    let texts = decide::texts(&said.sources(kind, character));
     let text = match word {
         "leave" => return None,
-        "mine" => return Some(written(collection, who, at, mine)),
+        "mine" => return Some(written(typed, said, who, at, mine)),
         "look" => "?".to_owned(),
         "varies" => decide::both(&texts)?,
         number => texts.get(number.parse::<usize>().ok()?)?.clone(),

@@ -7,7 +7,7 @@ use maud::{Markup, html};
 use spinney_model::{CharacterId, Code, Finding, KindId, Place, Value};
 
 use crate::Desk;
-use crate::collection::{Agreed, Collection};
+use crate::collection::{Agreed, Cells, Collection};
 use crate::laid::{Laid, folded};
 use crate::language::Tongue;
 use crate::routes::Asked;
@@ -119,13 +119,18 @@ impl View {
         self.kinds.truncate(a_page);
     }
 
+    /// Who says what.
+    pub(super) fn said<'v>(&'v self, collection: &'v Collection) -> &'v Cells {
+        self.laid.as_ref().map_or(&collection.cells, |laid| &laid.said)
+    }
+
     /// Whether a cell is among those that are asked for.
     pub(super) fn fits(&self, collection: &Collection, kind: KindId, at: CharacterId) -> bool {
         match self.which {
             Which::All => true,
             Which::Blank => self.unknown(kind, at),
             Which::Differ => {
-                matches!(collection.cells.agreed(kind, at), Agreed::Contradicted(_))
+                matches!(self.said(collection).agreed(kind, at), Agreed::Contradicted(_))
             }
         }
     }
@@ -236,7 +241,7 @@ fn clashes<'q>(
 
 /// What to show, and who writes.
 pub(super) fn choices(t: Tongue, collection: &Collection, view: &View) -> Markup {
-    let split = collection.cells.contradictions().count();
+    let split = view.said(collection).contradictions().count();
     html! {
         details.choices open[view.which != Which::All || view.kind.is_some() || view.character.is_some() || !view.who.is_empty()] {
             summary #choices { (t.say("table-choices")) @if split > 0 { " · " strong.differ { (t.count("table-differ-count", split)) } } }

@@ -107,7 +107,7 @@ pub(super) fn question(trying: &Trying<'_>, walk: &Walk<'_>, couplet: &Couplet) 
 }
 
 fn name(trying: &Trying<'_>, taxon: TaxonIx) -> String {
-    trying.collection.name(trying.made.layer.kinds[taxon.0])
+    trying.collection.name_in(trying.id, trying.made.layer.kinds[taxon.0])
 }
 
 /// Words of a question in plain words.
@@ -212,7 +212,7 @@ fn comes_out(trying: &Trying<'_>, id: KindId) -> Markup {
     html! {
         div.ending {
             (face(kind))
-            h2 dir="auto" { (trying.collection.name(id)) }
+            h2 dir="auto" { (trying.collection.name_in(trying.id, id)) }
             @if !scientific.is_empty() { p.scientific lang="la" { (scientific) } }
             @if !confirm.is_empty() {
                 p.confirm dir="auto" { strong { (t.say("try-confirm")) " " } (confirm) }
@@ -229,7 +229,7 @@ fn cautions(trying: &Trying<'_>, kinds: &[TaxonIx], heading: &str) -> Markup {
     let warned = kinds.iter().filter_map(|taxon| {
         let kind = trying.made.layer.kinds.get(taxon.0)?;
         let caution = trying.collection.kinds.get(kind)?.field(KindField::Caution);
-        (!caution.is_empty()).then(|| (trying.collection.name(*kind), caution))
+        (!caution.is_empty()).then(|| (trying.collection.name_in(trying.id, *kind), caution))
     });
     let warned: Vec<_> = warned.collect();
     html! {

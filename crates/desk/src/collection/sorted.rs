@@ -1,0 +1,214 @@
+//! What hands say of the table: a card that lies at a question which is linked to it.
+//!
+//! From how groups sorted, and from the table as it was typed, to what each group says of which
+//! cell. These are no facts of their own: the sorting is the fact, and what it says goes when a
+//! card is taken back. It lies beside what others say of the cell and never over it. Where a
+//! side does not come to one thing (a "no" among three states leaves two), nothing is said;
+//! but whoever says what such a hand denies is contradicted by it.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_exchange::table;
+use spinney_model::{
+    AskOf, AskedOf, CharacterId, Fork, KeyId, KindId, Scale, Side, Value, WishField,
+};
+
+use super::{Cells, Collection, Drawn};
+use crate::laid::{Laid, folded};
+use crate::layer::numbers;
+
+/// Stands before a state that a hand denies: nobody can write it into a cell.
+const NOT: &str = "\u{2260} ";
+
+/// A card on a side of a question that is linked to the table.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Put {
+    pub(crate) key: KeyId,
+    /// The group.
+    pub(crate) who: String,
+    /// The question's words.
+    pub(crate) words: String,
+    pub(crate) side: Side,
+    says: Says,
+    at: Fork,
+}
+
+/// What a side says of a cell.
+#[derive(Clone, Debug, PartialEq, Eq)]
+enum Says {
+    /// This, as it would be typed.
+    Cell(String),
+    /// Which of several things is left open; but none of these, as they would be typed.
+    Not(Vec<String>),
+}
+
+/// All cards that say something of a cell.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(crate) struct Sorted(BTreeMap<(KindId, CharacterId), Vec<Put>>);
+
+impl Sorted {
+    /// What hands say beside a table that was laid out as it was typed.
+    pub(crate) fn of(collection: &Collection, typed: &Laid) -> Self {
+        let mut all = BTreeMap::<_, Vec<Put>>::new();
+        for (&key, drawn) in &collection.keys {
+            for (at, question) in &drawn.questions {
+                let Some(AskOf { character, yes: AskedOf::States(yes) }) = &question.ask else {
+                    continue;
+                };
+                let Some(states) = states(typed, *character, yes) else { continue };
+                let lying = question.sorted.iter();
+                let lying = lying.filter(|(kind, _)| {
+                    drawn.lies_at(at, **kind) && has_it(typed, **kind, *character)
+                });
+                for (&kind, &side) in lying {
+                    all.entry((kind, *character)).or_default().push(Put {
+                        key,
+                        who: drawn.who(key),
+                        words: question.words.clone(),
+                        side,
+                        says: says(yes, side, states),
+                        at: at.clone(),
+                    });
+                }
+            }
+        }
+        Self(all)
+    }
+
+    pub(crate) fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    /// The characters of which hands say something.
+    pub(crate) fn characters(&self) -> BTreeSet<CharacterId> {
+        self.0.keys().map(|(_, character)| *character).collect()
+    }
+
+    /// The cards that say something of a cell.
+    pub(crate) fn puts(&self, kind: KindId, at: CharacterId) -> &[Put] {
+        self.0.get(&(kind, at)).map_or(&[], Vec::as_slice)
+    }
+
+    /// What to write into a cell so that it says what a card says; None: that is several
+    /// things, between which the table cannot choose for a person.
+    pub(crate) fn text(&self, key: KeyId, at: &Fork, kind: KindId) -> Option<&str> {
+        let mut puts = self.0.iter().filter(|((of, _), _)| *of == kind).flat_map(|(_, p)| p);
+        match &puts.find(|put| put.key == key && put.at == *at)?.says {
+            Says::Cell(text) => Some(text),
+            Says::Not(_) => None,
+        }
+    }
+
+    /// The cells with what hands say beside what was typed. What a group typed itself counts
+    /// before how it sorted.
+    pub(crate) fn beside(&self, typed: &Cells) -> Cells {
+        let mut cells = typed.clone();
+        for (&(kind, at), puts) in &self.0 {
+            let typed_by: BTreeSet<String> =
+                typed.sources(kind, at).iter().map(|(who, _)| folded(who)).collect();
+            let by_hand = || puts.iter().filter(|put| !typed_by.contains(&folded(&put.who)));
+            for put in by_hand() {
+                if let Says::Cell(text) = &put.says {
+                    say(&mut cells, kind, at, put, text);
+                }
+            }
+            let decided = typed_by.contains("");
+            for put in by_hand().filter(|_| !decided) {
+                if let Says::Not(states) = &put.says
+                    && let Some(denied) = denied_by(&cells, kind, at, states)
+                {
+                    say(&mut cells, kind, at, put, &format!("{NOT}{denied}"));
+                }
+            }
+        }
+        cells
+    }
+}
+
+/// The state that a text of a cell denies; None: it says something.
+pub(crate) fn denied(text: &str) -> Option<&str> {
+    text.strip_prefix(NOT)
+}
+
+impl Drawn {
+    /// Whose key it is, for naming who says something; never empty, since that would be the
+    /// table itself.
+    pub(crate) fn who(&self, id: KeyId) -> String {
+        let names = [self.wish(WishField::Group), &self.name].map(str::trim);
+        let name = names.into_iter().find(|name| !name.is_empty());
+        name.map_or_else(|| format!("\u{2116} {}", id.0), str::to_owned)
+    }
+
+    /// Whether a kind belongs to this key and no hand sent it another way before this place.
+    pub(crate) fn lies_at(&self, at: &Fork, kind: KindId) -> bool {
+        let chosen = numbers(self.wish(WishField::Kinds));
+        let elsewhere = |length: usize| {
+            let above = self.questions.get(&Fork(at.0[..length].to_vec()));
+            match above.and_then(|question| question.sorted.get(&kind)) {
+                Some(Side::Yes) => !at.0[length],
+                Some(Side::No) => at.0[length],
+                Some(Side::Both) | None => false,
+            }
+        };
+        (chosen.is_empty() || chosen.contains(&kind.0)) && !(0..at.0.len()).any(elsewhere)
+    }
+}
+
+/// The states of a character, if it has all that are asked for.
+fn states<'l>(typed: &'l Laid, of: CharacterId, yes: &[String]) -> Option<&'l [String]> {
+    match &typed.matrix.character(typed.character(of)?).scale {
+        Scale::Words { states } if yes.iter().all(|word| states.contains(word)) => Some(states),
+        _ => None,
+    }
+}
+
+/// Whether a kind has such a thing at all: a leaf in one piece says no to "are the leaflets in
+/// pairs?", and nothing of leaflets.
+fn has_it(typed: &Laid, kind: KindId, of: CharacterId) -> bool {
+    let place = typed.taxon(kind).zip(typed.character(of));
+    place.is_some_and(|(kind, at)| typed.matrix.cell(kind, at).value != Value::DoesNotApply)
+}
+
+fn says(yes: &[String], side: Side, states: &[String]) -> Says {
+    let typed = |states: &[&String]| states.iter().map(|s| table::as_typed(s)).collect();
+    let all: Vec<&String> = states.iter().collect();
+    let (yes, no): (Vec<&String>, Vec<&String>) =
+        all.iter().copied().partition(|state| yes.contains(state));
+    match (side, yes.as_slice(), no.as_slice()) {
+        (Side::Yes, [one], _) | (Side::No, _, [one]) => Says::Cell(table::as_typed(one)),
+        (Side::Both, [one], [other]) => {
+            Says::Cell(format!("{} or {}", table::as_typed(one), table::as_typed(other)))
+        }
+        (Side::Yes, ..) => Says::Not(typed(&no)),
+        (Side::No, ..) => Says::Not(typed(&yes)),
+        (Side::Both, ..) => Says::Not(typed(&all)),
+    }
+}
+
+/// The first thing that somebody says of a cell though a hand denies it.
+fn denied_by(
+    cells: &Cells,
+    kind: KindId,
+    at: CharacterId,
+    states: &[String],
+) -> Option<String> {
+    let said = cells.sources(kind, at).into_iter().map(|(_, text)| text);
+    let denied = |text: &&str| states.iter().any(|state| folded(state) == folded(text));
+    said.into_iter().find(denied).map(str::to_owned)
+}
+
+/// A group that says two things, in two places, says each under the words of its question.
+fn say(cells: &mut Cells, kind: KindId, at: CharacterId, put: &Put, text: &str) {
+    let with_words = format!("{} · {}", put.who, put.words);
+    let numbered = (2..).map(|number: u32| format!("{with_words} ({number})"));
+    let free = |who: &String| {
+        let there = cells.said(kind, at, who);
+        there.is_empty() || there == text
+    };
+    let mut names = [put.who.clone(), with_words.clone()].into_iter().chain(numbered);
+    let who = names.find(free).expect("numbers do not end");
+    cells.set(kind, at, &who, text);
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,243 @@
+//! What a group calls its finds: the names that stand at the ends of its key on paper.
+//!
+//! From a form to the group's own names, which stand on its sheets and walks with ours beside
+//! them. A name that sounds like another find is asked back before anything is matched: "holly"
+//! may be the holly, or what they call something spiky.
+
+mod meant;
+
+use maud::{Markup, html};
+use spinney_model::{Fork, KeyId, KindField, KindId};
+
+use crate::Desk;
+use crate::asking::{letters, way};
+use crate::collection::Collection;
+use crate::laid::{Laid, folded};
+use crate::layer::Layer;
+use crate::pages::finds::LONGEST_NAME;
+use crate::pages::heaps::{answer_tab, stranded};
+use crate::routes::Asked;
+
+pub(super) use meant::{decide, keep};
+
+/// A name shorter than this, in letters, begins too many others.
+const SHORTEST_BEGIN: usize = 3;
+/// So many names are asked back at once.
+const MOST_ASKED_BACK: usize = 24;
+
+/// Where a name stands on the paper.
+enum Where {
+    /// At the end where this kind lies.
+    At(KindId),
+    /// At an end where nobody comes out.
+    Nobody(Fork),
+}
+
+/// What the parts of this section look at.
+struct Names<'a> {
+    asked: &'a Asked<'a>,
+    collection: &'a Collection,
+    key: KeyId,
+    layer: &'a Layer,
+    laid: &'a Laid,
+}
+
+/// The names that there are, fields for more, and what has to be asked back.
+pub(super) fn section(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    key: KeyId,
+    layer: &Layer,
+    laid: &Laid,
+) -> Markup {
+    let t = asked.tongue;
+    let collection = &desk.history.now;
+    let names = Names { asked, collection, key, layer, laid };
+    if collection.keys[&key].questions.is_empty() {
+        return html! {};
+    }
+    let open = asked_back(asked);
+    html! {
+        section.own-names {
+            h2 #own-names { (t.say("copy-names")) }
+            @for (at, (place, name)) in open.iter().enumerate() {
+                @let others = open.iter().enumerate().filter(|(other, _)| *other != at);
+                @let others: Vec<String> = others.map(|(_, (place, name))| in_address(place, name)).collect();
+                @match place {
+                    Where::At(kind) => (ask_back(&names, *kind, name, &others)),
+                    Where::Nobody(end) => (who_is_it(&names, end, name, &others)),
+                }
+            }
+            p.quiet { (t.say("copy-names-why")) }
+            form method="post" action="/do/copy-names" {
+                input type="hidden" name="key" value=(key.0);
+                (fields(&names))
+                button #keep-names { (t.say("copy-names-keep")) }
+            }
+        }
+    }
+}
+
+/// A field for every kind at its end, and for every end where nobody comes out.
+fn fields(names: &Names<'_>) -> Markup {
+    let t = names.asked.tongue;
+    let drawn = &names.collection.keys[&names.key];
+    let ends = || names.layer.forks.iter().filter(|(_, heap)| heap.ask.is_none());
+    // A kind that varies comes out at several ends, and has one name.
+    let kinds: std::collections::BTreeSet<KindId> =
+        ends().flat_map(|(_, heap)| heap.kinds.iter().copied()).collect();
+    let nobody = ends().filter(|(_, heap)| heap.kinds.is_empty());
+    html! {
+        @for kind in kinds {
+            @let id = format!("name-{}", kind.0);
+            @let called = drawn.called.get(&kind).map_or("", String::as_str);
+            div.field {
+                label for=(id) dir="auto" { (t.with("copy-name-of", &[("kind", &names.collection.name(kind))])) }
+                input type="hidden" name={"o-" (id)} value=(called);
+                input id=(id) name=(id) value=(called) maxlength=(LONGEST_NAME) dir="auto" autocomplete="off";
+            }
+        }
+        @for (at, _) in nobody {
+            @let id = format!("end-{}", letters(at));
+            div.field {
+                label for=(id) dir="auto" {
+                    (t.say("copy-name-nobody")) " "
+                    @for (words, yes) in super::answer::way(drawn, at) { (words) " " (answer_tab(t, yes)) " " }
+                }
+                input id=(id) name=(id) maxlength=(LONGEST_NAME) dir="auto" autocomplete="off";
+            }
+        }
+    }
+}
+
+/// A button that decides what a name means.
+fn button(
+    names: &Names<'_>,
+    fields: &[(&str, String)],
+    others: &[String],
+    words: &str,
+) -> Markup {
+    let id: Vec<&str> = fields.iter().map(|(_, text)| text.as_str()).collect();
+    html! {
+        form method="post" action="/do/copy-name" {
+            input type="hidden" name="key" value=(names.key.0);
+            input type="hidden" name="back" value=(address(names.key, others));
+            @for (field, text) in fields { input type="hidden" name=(field) value=(text); }
+            button id={"means-" (folded(&id.join("-")).replace(' ', "-"))} { span dir="auto" { (words) } }
+        }
+    }
+}
+
+/// A name at the end of a kind that sounds like another kind.
+fn ask_back(names: &Names<'_>, kind: KindId, name: &str, others: &[String]) -> Markup {
+    let t = names.asked.tongue;
+    let collection = names.collection;
+    let Some(known) = collection.kinds.get(&kind) else { return html! {} };
+    let nameless = known.field(KindField::Name).is_empty();
+    let alike = sounding_like(collection, names.laid, name, Some(kind));
+    let list: Vec<String> = alike.iter().map(|kind| collection.name(*kind)).collect();
+    let lies = collection.name(kind);
+    let at = names.layer.forks.iter().find(|(_, h)| h.ask.is_none() && h.kinds.contains(&kind));
+    let heaps = at.map_or(String::new(), |(at, _)| letters(at));
+    let of_kind = |what: &str| {
+        vec![("as", what.to_owned()), ("kind", kind.0.to_string()), ("name", name.to_owned())]
+    };
+    html! {
+        div.ask-back {
+            p dir="auto" {
+                strong { (t.with("copy-sounds-like", &[("name", &name), ("kind", &lies), ("known", &list.join(", "))])) }
+            }
+            (button(names, &of_kind("own"), others, &t.with("copy-own-name", &[("name", &name), ("kind", &lies)])))
+            @if nameless {
+                @for with in &alike {
+                    @let fields = [of_kind("match"), vec![("with", with.0.to_string())]].concat();
+                    (button(names, &fields, others, &t.with("copy-same-find", &[("kind", &collection.name(*with))])))
+                }
+            }
+            p { a href={"/heaps?key=" (names.key.0) "&at=" (heaps)} { (t.say("copy-lies-wrong")) } }
+        }
+    }
+}
+
+/// A name at an end where nobody comes out.
+fn who_is_it(names: &Names<'_>, end: &Fork, name: &str, others: &[String]) -> Markup {
+    let t = names.asked.tongue;
+    let collection = names.collection;
+    let mut finds = sounding_like(collection, names.laid, name, None);
+    finds.retain(|kind| names.layer.kinds.contains(kind));
+    for (_, kind) in stranded(names.layer) {
+        if !finds.contains(&kind) {
+            finds.push(kind);
+        }
+    }
+    html! {
+        div.ask-back {
+            p dir="auto" { strong { (t.with("copy-who-is", &[("name", &name)])) } }
+            @for kind in &finds {
+                @let fields = [
+                    ("as", "place".to_owned()),
+                    ("with", kind.0.to_string()),
+                    ("at", letters(end)),
+                    ("name", name.to_owned()),
+                ];
+                (button(names, &fields, others, &t.with("copy-it-is", &[("kind", &collection.name(*kind))])))
+            }
+            @if finds.is_empty() { p { (t.say("copy-nobody-like-it")) } }
+        }
+    }
+}
+
+/// Kinds with a name, or another name, that begins as this does or the other way round.
+fn sounding_like(
+    collection: &Collection,
+    laid: &Laid,
+    name: &str,
+    but: Option<KindId>,
+) -> Vec<KindId> {
+    let name = folded(name);
+    let begins = |one: &str, other: &str| {
+        one == other || other.chars().count() >= SHORTEST_BEGIN && one.starts_with(other)
+    };
+    let alike = |known: &str| {
+        let known = folded(known);
+        !known.is_empty() && (begins(&known, &name) || begins(&name, &known))
+    };
+    let known = collection.kinds.iter().filter(|(id, _)| Some(**id) != but);
+    let known = known.filter(|(id, kind)| {
+        let taxon = laid.taxon(**id).map(|at| laid.matrix.taxon(at));
+        let others = taxon.map_or(&[][..], |taxon| &taxon.other_names);
+        alike(kind.field(KindField::Name)) || others.iter().any(|other| alike(&other.name))
+    });
+    known.map(|(id, _)| *id).collect()
+}
+
+/// Names that a form brought and that have to be asked back: `called=3-holly`, `called=ny-yew`.
+fn asked_back(asked: &Asked<'_>) -> Vec<(Where, String)> {
+    let called = asked.request.query.iter().filter(|(field, _)| field == "called");
+    let called = called.filter_map(|(_, text)| {
+        let (place, name) = text.split_once('-')?;
+        let name: String = name.chars().take(LONGEST_NAME).collect();
+        let place = match place.parse() {
+            Ok(kind) => Where::At(KindId(kind)),
+            Err(_) => Where::Nobody(way(place)),
+        };
+        Some((place, name))
+    });
+    called.take(MOST_ASKED_BACK).collect()
+}
+
+fn in_address(place: &Where, name: &str) -> String {
+    match place {
+        Where::At(kind) => format!("{}-{name}", kind.0),
+        Where::Nobody(end) => format!("{}-{name}", letters(end)),
+    }
+}
+
+fn address(key: KeyId, called: &[String]) -> String {
+    let mut query = form_urlencoded::Serializer::new(String::new());
+    query.append_pair("key", &key.0.to_string()).append_pair("at", "end");
+    called.iter().take(MOST_ASKED_BACK).for_each(|text| {
+        query.append_pair("called", text);
+    });
+    format!("/copy?{}#own-names", query.finish())
+}

@@ -1,0 +1,84 @@
+//! What a name on paper means: the group's own name for a find, a find that we know, or one that
+//! comes out at this end after all.
+
+use spinney_model::{Edit, Fork, KeyId, KindField, KindId, Side};
+
+use super::{Where, address, in_address, sounding_like};
+use crate::Desk;
+use crate::asking::way;
+use crate::collection::Collection;
+use crate::laid::folded;
+use crate::pages::finds::LONGEST_NAME;
+use crate::pages::heaps::deeds;
+use crate::routes::{Asked, Deed, Refused};
+
+/// Keeps the names that were typed; what sounds like another find is asked back first.
+pub(crate) fn keep(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let (key, _) = deeds::place(desk, asked)?;
+    let laid = desk.worked.laid(&desk.history.now).ok_or_else(|| deeds::gone(asked))?;
+    let collection = &desk.history.now;
+    let (mut edits, mut open) = (Vec::new(), Vec::new());
+    for (field, _) in &asked.request.form {
+        let name = deeds::text(asked, field, LONGEST_NAME);
+        if let Some(end) = field.strip_prefix("end-").filter(|_| !name.is_empty()) {
+            open.push(in_address(&Where::Nobody(way(end)), &name));
+        }
+        let kind = field.strip_prefix("name-").and_then(|id| id.parse().ok()).map(KindId);
+        let Some(kind) = kind.filter(|kind| collection.kinds.contains_key(kind)) else {
+            continue;
+        };
+        if !asked.touched(field, &name) {
+            continue;
+        }
+        let ours = folded(collection.kinds[&kind].field(KindField::Name)) == folded(&name);
+        match ours || sounding_like(collection, &laid, &name, Some(kind)).is_empty() {
+            true => edits.extend(called(collection, key, kind, &name)),
+            false => open.push(in_address(&Where::At(kind), &name)),
+        }
+    }
+    Ok(Deed::edits(edits, address(key, &open)))
+}
+
+/// A kind goes by a name of the group's own; by none where that is ours.
+fn called(collection: &Collection, key: KeyId, kind: KindId, name: &str) -> Option<Edit> {
+    let ours = collection.kinds.get(&kind).map_or("", |kind| kind.field(KindField::Name));
+    let name = if folded(ours) == folded(name) { "" } else { name };
+    let now = collection.keys.get(&key).and_then(|key| key.called.get(&kind));
+    let same = now.map_or("", String::as_str) == name;
+    (!same).then(|| Edit::CallKind { key, kind, name: name.to_owned() })
+}
+
+/// What a person says that a name means: a name of their own, a find that we know, or a find
+/// that comes out at this end.
+pub(crate) fn decide(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let (key, at) = deeds::place(desk, asked)?;
+    let collection = &desk.history.now;
+    let name = deeds::text(asked, "name", LONGEST_NAME);
+    let kind = |field| {
+        let kind = KindId(asked.request.field(field).parse().unwrap_or(0));
+        collection.kinds.get(&kind).map(|of| (kind, of)).ok_or_else(|| deeds::gone(asked))
+    };
+    let mut edits = Vec::new();
+    match asked.request.field("as") {
+        "own" => edits.extend(called(collection, key, kind("kind")?.0, &name)),
+        "match" => {
+            let ((find, of), (with, _)) = (kind("kind")?, kind("with")?);
+            if !of.field(KindField::Name).is_empty() || find == with {
+                return Err(deeds::gone(asked));
+            }
+            edits.push(Edit::MergeKinds(with, find));
+            edits.extend(called(collection, key, with, &name));
+        }
+        "place" => {
+            let (kind, _) = kind("with")?;
+            for (length, yes) in at.0.iter().enumerate() {
+                let at = Fork(at.0[..length].to_vec());
+                let side = Some(if *yes { Side::Yes } else { Side::No });
+                edits.push(Edit::Sort { key, at, kind, side });
+            }
+            edits.extend(called(collection, key, kind, &name));
+        }
+        _ => return Err(deeds::gone(asked)),
+    }
+    Ok(Deed::edits(edits, asked.back(&address(key, &[]))))
+}

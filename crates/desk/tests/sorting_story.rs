@@ -1,0 +1,202 @@
+//! What a group sorts fills the table for everybody, and never over anybody.
+
+#[path = "at_the_desk/person.rs"]
+mod at_the_desk;
+
+use at_the_desk::AtTheDesk;
+
+/// Hazel is toothed, oak smooth; of ash and lime nobody has said anything.
+fn four_finds() -> AtTheDesk {
+    let mut class = AtTheDesk::empty();
+    class.paste("kind,edge\nhazel,toothed\noak,smooth\nash,\nlime,\n");
+    class
+}
+
+/// A group begins with a question that is linked to the table.
+fn begins(class: &mut AtTheDesk, key: &str, name: &str, character: &str, state: &str) {
+    class.post("/do/start-heaps", &[("name", name)]);
+    let words = format!("Is it {state}?");
+    let form = [
+        ("key", key),
+        ("at", ""),
+        ("character", character),
+        ("state", state),
+        ("words", words.as_str()),
+        ("back", "/heaps"),
+    ];
+    class.post("/do/ask", &form);
+}
+
+fn puts(class: &mut AtTheDesk, key: &str, kind: &str, side: &str) -> String {
+    let back = format!("/heaps?key={key}");
+    let form = [("key", key), ("at", ""), ("kind", kind), ("side", side), ("back", &back)];
+    class.post("/do/sort", &form)
+}
+
+/// A card on the table top.
+fn card(page: &str, kind: u32) -> &str {
+    let mark = format!("<li class=\"card\" id=\"card-{kind}\"");
+    let odd = format!("<li class=\"card contradicted\" id=\"card-{kind}\"");
+    let from = page.find(&mark).or_else(|| page.find(&odd)).expect("the card lies there");
+    let rest = &page[from + 4..];
+    &rest[..rest.find("<li class=\"card").unwrap_or(rest.len())]
+}
+
+#[test]
+fn a_blank_cell_is_filled_for_every_key_until_the_card_is_taken_back() {
+    let mut class = four_finds();
+    begins(&mut class, "1", "Fern", "1", "toothed");
+    begins(&mut class, "2", "Moss", "1", "toothed");
+    assert!(card(&class.get("/heaps?key=2"), 3).contains("not placed yet"));
+    puts(&mut class, "1", "3", "yes");
+    let page = class.get("/table");
+    assert!(page.contains("name=\"c-3-1\" value=\"toothed\""));
+    assert!(page.contains("Fern: “toothed”") && page.contains("(by its heaps)"));
+    assert!(class.get("/finds/3").contains("toothed<span class=\"quiet\"> (Fern)"));
+    assert!(card(&class.get("/heaps?key=2"), 3).contains("says Fern"));
+    assert!(class.get("/heaps?key=2&at=y").contains("ash"));
+    puts(&mut class, "1", "3", "middle");
+    assert!(class.get("/table").contains("name=\"c-3-1\" value=\"\""));
+    assert!(card(&class.get("/heaps?key=2"), 3).contains("not placed yet"));
+}
+
+#[test]
+fn two_groups_disagree_and_each_goes_by_its_own_hand_until_a_person_decides() {
+    let mut class = four_finds();
+    begins(&mut class, "1", "Fern", "1", "toothed");
+    begins(&mut class, "2", "Moss", "1", "toothed");
+    puts(&mut class, "1", "3", "yes");
+    let page = puts(&mut class, "2", "3", "no");
+    let told = card(&page, 3);
+    for said in ["people do not agree here.", "You put it to no.", "Fern put it to yes."] {
+        assert!(told.contains(said), "{said}");
+    }
+    assert!(told.contains("href=\"/table?kind=3&amp;character=1#c-3-1\""), "the way to decide");
+    let page = class.get("/heaps?key=1");
+    assert!(card(&page, 3).contains("Moss put it to no."), "the other group hears it too");
+    assert!(class.get("/heaps?key=1&at=y").contains("ash"));
+    assert!(!class.get("/heaps?key=2&at=y").contains("id=\"card-3\""));
+    assert!(class.get("/heaps?key=2&at=n").contains("id=\"card-3\""));
+    assert!(class.get("/table?show=differ").contains("they differ"));
+    let page = class.get("/finds");
+    assert!(page.contains("One thing that is seen differently"));
+    assert!(page.contains("Fern: toothed") && page.contains("Moss: smooth"));
+    assert!(!page.contains("do not agree on one find"), "it is said once, of the cell");
+    // One answer more would not help; of lime it would.
+    assert!(class.get("/heaps/answers?key=2").contains("Look at lime: edge?"));
+    // A third group, which has not put it anywhere, sees who says what as well.
+    begins(&mut class, "3", "Oak", "1", "toothed");
+    let page = class.get("/heaps?key=3");
+    let told = card(&page, 3);
+    assert!(told.contains("Fern put it to yes.") && told.contains("Moss put it to no."));
+    assert!(told.contains("not placed yet") && !told.contains("Take our card back"));
+    assert!(!class.get("/heaps/answers?key=3").contains("Look at ash: edge?"));
+    class.post("/do/decide", &[("kind", "3"), ("character", "1"), ("text", "smooth")]);
+    assert!(!class.get("/finds").contains("seen differently"));
+    assert!(card(&class.get("/heaps?key=1"), 3).contains("the table says no."));
+    assert!(!card(&class.get("/heaps?key=2"), 3).contains("to mend"));
+    assert!(card(&class.get("/heaps?key=3"), 3).contains("says the table"));
+}
+
+#[test]
+fn a_group_that_looked_again_takes_its_card_back_or_writes_what_it_sees() {
+    let mut class = four_finds();
+    begins(&mut class, "1", "Fern", "1", "toothed");
+    begins(&mut class, "2", "Moss", "1", "toothed");
+    puts(&mut class, "1", "3", "yes");
+    puts(&mut class, "2", "3", "no");
+    let form = [("key", "2"), ("at", ""), ("kind", "3"), ("back", "/heaps?key=2")];
+    let page = class.post("/do/sort-as-table", &form);
+    assert!(card(&page, 3).contains("says Fern") && !page.contains("do not agree"));
+    class.post("/do/undo", &[("back", "/heaps")]);
+    let page = class.post("/do/table-as-sorted", &form);
+    assert!(!page.contains("do not agree") && page.contains("id=\"card-3\""));
+    assert!(class.get("/table").contains("name=\"c-3-1\" value=\"smooth\""));
+}
+
+#[test]
+fn what_was_typed_or_measured_is_never_written_over() {
+    let mut class = AtTheDesk::empty();
+    class.paste("kind,edge,blade length (mm)\nhazel,toothed,60-110\noak,smooth,60-120\n");
+    begins(&mut class, "1", "Fern", "1", "toothed");
+    let page = puts(&mut class, "1", "1", "no");
+    assert!(card(&page, 1).contains("the table says yes."));
+    class.post("/do/start-heaps", &[("name", "Moss")]);
+    let long = [
+        ("key", "2"),
+        ("at", ""),
+        ("character", "2"),
+        ("at-least", "50000"),
+        ("words", "Is the blade longer than my finger?"),
+        ("back", "/heaps?key=2"),
+    ];
+    class.post("/do/ask", &long);
+    puts(&mut class, "2", "1", "no");
+    let page = class.get("/table");
+    assert!(page.contains("name=\"c-1-1\" value=\"toothed\""));
+    assert!(page.contains("name=\"c-1-2\" value=\"60-110\""));
+    // A table that a group laid over it is a source like any other.
+    let blue = "kind,edge\nash,toothed\n";
+    class.post("/do/take-table", &[("table", blue), ("source", "Blue")]);
+    let page = puts(&mut class, "1", "3", "no");
+    assert!(card(&page, 3).contains("Blue: “toothed”"));
+    assert!(card(&page, 3).contains("You put it to no."));
+}
+
+#[test]
+fn a_no_among_three_says_nothing_but_contradicts_the_very_thing() {
+    let mut class = AtTheDesk::with_hedge_walk();
+    class.post("/do/add-kinds", &[("names", "stranger")]);
+    begins(&mut class, "1", "Fern", "4", "toothed");
+    begins(&mut class, "2", "Moss", "4", "toothed");
+    puts(&mut class, "1", "13", "no");
+    assert!(class.get("/table?kind=13").contains("name=\"c-13-4\" value=\"\""));
+    let page = puts(&mut class, "2", "13", "yes");
+    assert!(card(&page, 13).contains("Fern put it to no."));
+    let page = class.get("/heaps?key=1");
+    assert!(card(&page, 13).contains("Moss put it to yes."));
+    assert!(!card(&page, 13).contains("write what we see"), "no is not one thing here");
+    let page = class.get("/table?show=differ");
+    assert!(page.contains("Fern: not “toothed”") && page.contains("Take “toothed”"));
+    assert!(!page.contains("It varies: “") && !page.contains("value=\"\u{2260}"));
+    assert!(class.get("/finds").contains("Fern: not toothed"));
+    assert!(class.get("/finds/13").contains("not toothed"));
+}
+
+#[test]
+fn a_group_sees_in_its_own_column_what_its_heaps_say() {
+    let mut class = four_finds();
+    begins(&mut class, "1", "Fern", "1", "toothed");
+    puts(&mut class, "1", "3", "yes");
+    let page = class.get("/table?as=Fern");
+    assert!(page.contains("name=\"c-3-1\" value=\"toothed\""));
+    let emptied = [("as", "Fern"), ("c-3-1", ""), ("b-3-1", "toothed")];
+    class.post("/do/cells", &emptied);
+    assert!(class.get("/table?as=Fern").contains("name=\"c-3-1\" value=\"?\""));
+}
+
+#[test]
+fn the_same_words_sorted_differently_are_shown_to_both_groups() {
+    let mut class = AtTheDesk::empty();
+    class.post("/do/add-kinds", &[("names", "holly\nyew")]);
+    for (key, name, words) in [("1", "Fern", "Is it spiky?"), ("2", "Moss", " is it  SPIKY?")] {
+        class.post("/do/start-heaps", &[("name", name)]);
+        let form = [("key", key), ("at", ""), ("words", words), ("back", "/heaps")];
+        class.post("/do/ask", &form);
+    }
+    puts(&mut class, "1", "1", "yes");
+    puts(&mut class, "1", "2", "no");
+    puts(&mut class, "2", "2", "no");
+    assert!(!class.get("/finds").contains("do not agree"), "they agree, as far as both said");
+    puts(&mut class, "2", "1", "no");
+    let page = class.get("/finds");
+    assert!(page.contains("Two groups do not agree on one find"));
+    assert!(page.contains("holly: Is it spiky?"));
+    assert!(
+        page.contains("href=\"/heaps?key=1&amp;at=#card-1\"") && page.contains("Fern: yes")
+    );
+    assert!(page.contains("Moss: no"));
+    assert!(!page.contains("seen differently"), "no cell is touched");
+    puts(&mut class, "2", "1", "yes");
+    assert!(!class.get("/finds").contains("do not agree"));
+}
