@@ -183,7 +183,7 @@ impl Search {
             ),
             longest: wished.longest,
             stopped,
-            heaps: course.solver.taken_apart + self.prices.taken_apart(),
+            heaps: course.solver.work + self.prices.work(),
             kept: None,
             wishes: course.wishes.clone(),
             reached: prices::reached(course, &wished, tally.as_ref()),

@@ -57,9 +57,9 @@ impl Prices {
         (sure, full)
     }
 
-    pub(crate) fn taken_apart(&self) -> u64 {
+    pub(crate) fn work(&self) -> u64 {
         let without = self.without.iter().filter_map(|(_, course)| course.as_ref());
-        self.free.iter().chain(without).map(|course| course.solver.taken_apart).sum()
+        self.free.iter().chain(without).map(|course| course.solver.work).sum()
     }
 
     /// Puts the prices into a claim about a key.

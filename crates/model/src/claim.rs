@@ -15,7 +15,8 @@ pub struct Claim {
     pub longest: u32,
     /// Why the search ended before it was sure; None: the key is proved best.
     pub stopped: Option<Stopped>,
-    /// How many heaps were taken apart, one that was taken apart again counted again.
+    /// How many heaps were taken apart, as the budget counts them: one of many kinds and questions
+    /// counts for several, and one that was taken apart again counts again.
     pub heaps: u64,
     /// What the wishes cost, where there were any.
     pub kept: Option<KeptPrice>,
