@@ -104,12 +104,13 @@ impl Desk {
     }
 
     /// The lines that put a first collection on an empty desk: a table as it came from a
-    /// spreadsheet. None: it holds no kind.
+    /// spreadsheet. None: it holds no kind, or says two things of one column.
     pub fn lines_of_table(
         sheets: &[(String, Vec<Vec<String>>)],
         at: i64,
     ) -> Option<Vec<Vec<u8>>> {
-        let edits = intake::edits(&collection::Collection::default(), sheets, "");
+        let taken = intake::take_in(&collection::Collection::default(), sheets, "");
+        let edits = taken.ok()?.edits;
         (!edits.is_empty())
             .then(|| vec![journal::write(&Entry { at, done: Done::Edits(edits) })])
     }

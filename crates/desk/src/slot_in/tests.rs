@@ -27,7 +27,7 @@ fn apply(collection: &mut Collection, edits: &[Edit]) {
 fn hedge() -> Collection {
     let mut collection = Collection::default();
     let sheets = sheets(&["table", "characters", "kinds", "about"]);
-    let edits = intake::edits(&collection, &sheets, "");
+    let edits = intake::take_in(&collection, &sheets, "").expect("it fits").edits;
     apply(&mut collection, &edits);
     let key = KeyId(1);
     let finish = Edit::Wish(key, WishField::Finish, "yes".into());
