@@ -87,7 +87,7 @@ fn where_a_picture_of_a_bundle_was_taken_is_not_kept() {
     }
     let workbench = Workbench::open(Some(&file));
     let finds = workbench.get("/finds").text();
-    let address = finds.split("src=\"").nth(1).and_then(|rest| rest.split('"').next());
+    let address = finds.split("<img src=\"").nth(1).and_then(|rest| rest.split('"').next());
     let picture = workbench.get(address.expect("the picture of the first kind, not undone"));
     assert_eq!((picture.status, picture.header("content-type")), (200, "image/jpeg"));
     assert!(!holds(&picture.body, b"51.4769") && !holds(&picture.body, b"Exif"));
