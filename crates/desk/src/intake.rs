@@ -7,7 +7,7 @@
 
 mod units;
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use spinney_exchange::table;
 use spinney_model::{AboutField, CharacterField, CharacterId, Edit, KindField, KindId};
@@ -160,19 +160,20 @@ impl<'c> Intake<'c> {
     fn table(&mut self, rows: &[Vec<String>], described: &[Record]) -> Result<(), OddUnit> {
         let [headings, rows @ ..] = rows else { return Ok(()) };
         let mut columns: Vec<Option<Column>> = Vec::new();
-        let mut seen = BTreeSet::new();
+        let mut seen = BTreeMap::new();
         for (at, heading) in headings.iter().enumerate() {
             let heading = heading.trim();
             let column = (at > 0 && !heading.is_empty())
                 .then(|| self.column(heading, described, &mut seen));
             columns.push(column.transpose()?);
         }
+        let mut seen = BTreeMap::new();
         for row in rows {
             let name = row.first().map_or("", |name| name.trim());
             if name.is_empty() {
                 continue;
             }
-            let kind = self.kind(name);
+            let kind = self.kind(&unseen(name, &mut seen));
             for (column, text) in columns.iter().zip(row) {
                 let text = text.trim();
                 let (Some(column), false) = (column, text.is_empty()) else { continue };
@@ -187,27 +188,20 @@ impl<'c> Intake<'c> {
         Ok(())
     }
 
-    /// The column under a heading. A heading that stands twice is two columns, so that neither
-    /// writes over the other.
+    /// The column under a heading.
     fn column(
         &mut self,
         heading: &str,
         described: &[Record],
-        seen: &mut BTreeSet<String>,
+        seen: &mut BTreeMap<String, usize>,
     ) -> Result<Column, OddUnit> {
         // A name that is known, letter for letter, is the whole name.
         let known = self.characters.contains_key(&folded(heading));
-        let (mut name, unit) = match known {
+        let (name, unit) = match known {
             true => (heading.to_owned(), None),
             false => table::name_and_unit(heading),
         };
-        let base = name.clone();
-        for count in 2.. {
-            if seen.insert(folded(&name)) {
-                break;
-            }
-            name = format!("{base} ({count})");
-        }
+        let name = unseen(&name, seen);
         let there = self.characters.get(&folded(&name)).copied();
         let there = there.filter(|id| self.collection.characters.contains_key(id));
         let theirs = unit.clone().or_else(|| units::described(described, &name));
@@ -287,6 +281,20 @@ impl<'c> Intake<'c> {
             }
         }
     }
+}
+
+/// A name that did not stand there before: what stands twice is two kinds, or two columns, so that
+/// neither writes over the other. A table that is read from a file is read so as well.
+fn unseen(name: &str, seen: &mut BTreeMap<String, usize>) -> String {
+    let mut given = name.to_owned();
+    while seen.contains_key(&folded(&given)) {
+        // Counting on from the last of this name: twenty thousand of one name are quick.
+        let count = seen.entry(folded(name)).or_default();
+        *count += 1;
+        given = format!("{name} ({count})");
+    }
+    seen.insert(folded(&given), 1);
+    given
 }
 
 /// A row of a sheet: the name in the first column, and what stands under each heading.

@@ -179,18 +179,31 @@ fn numbers_of_which_nobody_said_the_unit_are_not_given_one_by_others() {
 }
 
 #[test]
-fn a_heading_that_stands_twice_is_two_columns() {
-    let sheets =
-        [sheet("table", &["kind | edge | Edge | edge (leaf)", "oak | lobed | wavy | x"])];
+fn what_stands_twice_is_two_as_in_a_file() {
+    let rows =
+        ["kind | edge | Edge | edge (leaf)", "oak | lobed | wavy | x", "Oak | round | |"];
+    let sheets = [sheet("table", &rows)];
     let mut collection = Collection::default();
     for _ in 0..2 {
         for edit in edits(&collection.clone(), &sheets, "") {
             collection.apply(&edit);
         }
-        let names: Vec<&str> =
-            collection.characters.keys().map(|id| collection.character_name(*id)).collect();
+        let characters = collection.characters.keys();
+        let names: Vec<&str> = characters.map(|id| collection.character_name(*id)).collect();
         assert_eq!(names, ["edge", "Edge (2)", "edge (leaf)"]);
-        assert_eq!(collection.cells.said(KindId(1), CharacterId(1), ""), "lobed");
-        assert_eq!(collection.cells.said(KindId(1), CharacterId(2), ""), "wavy");
+        let kinds: Vec<String> =
+            collection.kinds.keys().map(|id| collection.name(*id)).collect();
+        assert_eq!(kinds, ["oak", "Oak (2)"]);
+        for (kind, character, text) in [(1, 1, "lobed"), (1, 2, "wavy"), (2, 1, "round")] {
+            let said = collection.cells.said(KindId(kind), CharacterId(character), "");
+            assert_eq!(said, text);
+        }
     }
+    let read =
+        Sources { table: table::typed("table", sheets[0].1.clone()), ..Sources::default() };
+    let read = table::read(&read, &Settings::default()).expect("it can be read").matrix;
+    let names: Vec<&str> = read.taxa().iter().map(|taxon| taxon.name.as_str()).collect();
+    assert_eq!(names, ["oak", "Oak (2)"]);
+    let names: Vec<&str> = read.characters().iter().map(|c| c.name.as_str()).collect();
+    assert_eq!(names, ["edge", "Edge (2)", "edge (leaf)"]);
 }
