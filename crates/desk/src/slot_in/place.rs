@@ -8,8 +8,8 @@
 
 use spinney_build::{Budget, Revising, revise};
 use spinney_model::{
-    Cell, CharacterId, CharacterIx, Edit, Key, KeyId, KindId, Matrix, Revision, Share, TaxonIx,
-    Wishes,
+    Cell, CharacterId, CharacterIx, Destination, Edit, End, Key, KeyId, KindId, Matrix,
+    Revision, Share, TaxonIx, Wishes,
 };
 use spinney_press::wording;
 
@@ -62,14 +62,19 @@ impl Place<'_> {
         Some(Found { revision, pins, now, alike })
     }
 
-    /// The key in which the new difference parts the newcomer from the kind beside it; None:
-    /// several lie there.
+    /// The key in which the new difference parts the newcomer from those beside it; None: they
+    /// lie at several ends, or nobody does.
     pub(super) fn by_difference(&self, new: CharacterId, beside: &[KindId]) -> Option<Found> {
-        let [beside] = beside else { return None };
-        let taxon = |kind| self.layer.kinds.iter().position(|known| *known == kind);
-        let (ours, theirs) = (TaxonIx(taxon(self.kind)?), TaxonIx(taxon(*beside)?));
+        let taxon = |kind: &KindId| {
+            self.layer.kinds.iter().position(|known| known == kind).map(TaxonIx)
+        };
+        let theirs = beside.iter().map(taxon).collect::<Option<Vec<TaxonIx>>>()?;
+        let (ours, first) = (taxon(&self.kind)?, *theirs.first()?);
         let new = self.laid.character(new)?;
-        self.found(&alike_but_for(&self.layer.matrix, ours, theirs, new))
+        let mut to = self.old.couplets.iter().flat_map(|couplet| [&couplet.yes, &couplet.no]);
+        let together = |end: &End| theirs.iter().all(|taxon| end.taxa.contains(taxon));
+        to.any(|to| matches!(to, Destination::End(end) if together(end)))
+            .then(|| self.found(&alike_but_for(&self.layer.matrix, ours, first, new)))?
     }
 }
 
