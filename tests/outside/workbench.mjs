@@ -381,6 +381,8 @@ const stories = {
     await page.locator("#d-name").fill("underside");
     await page.locator("#d-ours").fill("white");
     await page.locator("#d-theirs-12").fill("green");
+    const [ours, theirs] = await page.$$eval(".cards.two .card", (all) => all.map((one) => one.getBoundingClientRect().top));
+    expect(ours === theirs, "the two cards lie side by side");
     await look(page, "cards");
     await go("#newcomer-slot");
     expect((await page.textContent("main")).includes("Nothing is kept yet."), "it is only shown");

@@ -44,7 +44,7 @@ pub(crate) struct Left {
 }
 
 /// A field that the sheets beside the table fill.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(crate) enum Field {
     Kind(KindId, KindField),
     Character(CharacterId, CharacterField),
@@ -106,6 +106,8 @@ struct Intake<'c> {
     collection: &'c Collection,
     source: &'c str,
     taken: Taken,
+    /// What these sheets have written into fields.
+    written: BTreeMap<Field, String>,
     kinds: BTreeMap<String, KindId>,
     characters: BTreeMap<String, CharacterId>,
     next_kind: u32,
@@ -128,6 +130,7 @@ impl<'c> Intake<'c> {
             collection,
             source,
             taken: Taken::default(),
+            written: BTreeMap::new(),
             kinds: kinds.collect(),
             characters: characters.collect(),
             next_kind: collection.next_kind().0,
@@ -232,11 +235,14 @@ impl<'c> Intake<'c> {
     }
 
     /// Writes a field. What a group says of one that is filled is left, and so is another unit
-    /// for numbers that are there.
+    /// for numbers that are there, and whatever these sheets say a second time.
     fn write(&mut self, of: Field, theirs: String) {
-        let now = of.now(self.collection);
+        let first = self.written.get(&of).map(String::as_str);
+        let now = first.unwrap_or_else(|| of.now(self.collection));
         let unit = matches!(of, Field::Character(_, CharacterField::Unit));
-        if now.is_empty() || (self.source.is_empty() && !unit) {
+        let decides = self.source.is_empty() && !unit && first.is_none();
+        if now.is_empty() || decides {
+            self.written.insert(of, theirs.clone());
             self.taken.edits.push(of.written(theirs));
         } else if !now.split_whitespace().eq(theirs.split_whitespace()) {
             self.taken.left.push(Left { of, theirs });

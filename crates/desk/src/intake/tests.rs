@@ -111,6 +111,11 @@ fn a_groups_sheets_fill_what_is_empty_and_leave_what_is_filled() {
     // Without a name the sheets decide, as the table does.
     let taken = take_in(&before, &sheets, "").expect("no unit in it");
     assert!(taken.left.is_empty());
+    // What one sheet says twice is not written over by itself either.
+    let sheets = [sheet("kinds", &["kind | where", "oak | here", "oak | there"])];
+    let taken = take_in(&before, &sheets, "").expect("no unit in it");
+    assert_eq!(taken.left, [left(Field::Kind(oak, KindField::Where), "there")]);
+    assert_eq!(taken.edits.len(), 1);
 }
 
 #[test]

@@ -1,4 +1,4 @@
-//! Who speaks too slowly is not waited for, and holds nobody else up.
+//! Who speaks too slowly is not waited for without an end; who speaks at once is answered.
 
 use std::io::{Read, Write};
 use std::net::TcpStream;
