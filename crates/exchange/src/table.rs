@@ -36,7 +36,7 @@ mod workbook;
 mod write;
 
 pub use retyped::{either, renamed};
-pub use unit_of_column::{Units, has_bare_number, measured_in, name_and_unit, units};
+pub use unit_of_column::{Units, fits_any_unit, measured_in, name_and_unit, units};
 
 pub(crate) use characters_sheet::HEADINGS as CHARACTER_HEADINGS;
 pub(crate) use kinds_sheet::HEADINGS as KIND_HEADINGS;

@@ -59,7 +59,7 @@ finds-left-more = { $count ->
 }
 finds-unit-differs = “{ $name }” is measured in { $ours } here, and in { $theirs } in this table.
 finds-unit-differs-remedy = Give the column another name, or the unit that it has here. Nothing was taken in.
-finds-unit-nobody-said = In this table “{ $name }” is measured in { $theirs }. Here it has numbers, and nobody has said in what.
+finds-unit-nobody-said = In this table “{ $name }” is measured in { $theirs }. Here something stands in it, and nobody has said in what it is measured.
 finds-unit-nobody-said-remedy = Open the column in the table, say what it is measured in, and take this in again. Nothing was taken in.
 finds-disagree = { $count ->
     [one] One thing that two tables see differently

@@ -179,6 +179,8 @@ fn numbers_of_which_nobody_said_the_unit_are_not_given_one_by_others() {
     before.apply(&cell("?"));
     assert!(take_in(&before, &sheets, "group Blue").is_ok());
     before.apply(&cell("4-6"));
+    let words = [sheet("table", &["kind | edge (m)", "ash | 3"])];
+    assert!(take_in(&before, &words, "group Blue").is_err(), "lobed is no metre");
     let odd = take_in(&before, &sheets, "group Blue").expect_err("4-6 what?");
     assert_eq!((odd.theirs.as_str(), odd.ours.as_str()), ("mm", ""));
 }

@@ -12,7 +12,7 @@ use crate::laid::folded;
 pub(crate) struct OddUnit {
     pub(crate) name: String,
     pub(crate) theirs: String,
-    /// Empty: the column has numbers, and nobody has said in what.
+    /// Empty: something stands in the column, and nobody has said in what it is measured.
     pub(crate) ours: String,
 }
 
@@ -23,7 +23,7 @@ pub(super) enum Fitting {
     AsTyped,
     /// Each gets its own unit behind it.
     Written(String),
-    /// It is the column's unit from now on: it has no number yet that could mean another.
+    /// It is the column's unit from now on: nothing stands there that could mean another.
     First(String),
 }
 
@@ -49,9 +49,9 @@ pub(super) fn fitting(
     if ours.is_empty() {
         let texts = |kind| collection.cells.sources(kind, id);
         let mut cells = collection.kinds.keys().flat_map(|kind| texts(*kind));
-        return match cells.any(|(_, text)| table::has_bare_number(text)) {
-            true => Err(odd()),
-            false => Ok(Fitting::First(theirs.to_owned())),
+        return match cells.all(|(_, text)| table::fits_any_unit(text)) {
+            true => Ok(Fitting::First(theirs.to_owned())),
+            false => Err(odd()),
         };
     }
     match table::units(ours, theirs) {

@@ -57,10 +57,12 @@ pub fn measured_in(text: &str, unit: &str) -> String {
     out
 }
 
-/// Whether a typed cell has a number without a unit, so that the column says what it means.
-pub fn has_bare_number(text: &str) -> bool {
+/// Whether a typed cell means the same in whatever unit its column is measured: every number in
+/// it has a unit of its own, or it says `?` or `n/a`.
+pub fn fits_any_unit(text: &str) -> bool {
     let (cell, _) = seen(text);
-    !understood_in_every_column(cell) && things(cell).into_iter().any(is_bare)
+    let has_own = |thing: &str| amount(thing).is_ok_and(|amount| amount.unit.is_some());
+    understood_in_every_column(cell) || things(cell).into_iter().all(has_own)
 }
 
 fn is_bare(thing: &str) -> bool {
@@ -71,7 +73,7 @@ fn is_bare(thing: &str) -> bool {
 mod tests {
     //! Headings and cells as groups type them.
 
-    use super::{Units, has_bare_number, measured_in, name_and_unit, units};
+    use super::{Units, fits_any_unit, measured_in, name_and_unit, units};
 
     #[test]
     fn a_heading_has_a_unit_only_if_it_is_one() {
@@ -120,7 +122,8 @@ mod tests {
             ("", ""),
         ] {
             assert_eq!(measured_in(text, "cm"), expected, "{text}");
-            assert_eq!(has_bare_number(text), text != expected, "{text}");
+            let fits = text == expected && text != "long";
+            assert_eq!(fits_any_unit(text), fits, "{text}");
         }
     }
 }
