@@ -342,6 +342,16 @@ const stories = {
     expect((await other.content()).includes("Another window has changed the question"), "it is refused");
     await one.goto(`${host.address}/heaps?key=1`);
     expect((await one.textContent("#asked")).includes("Does it shine?"), "the first question stands");
+    // Undo on a page that has not seen what the other window did.
+    await one.goto(`${host.address}/finds/1`);
+    await other.goto(`${host.address}/finds/1`);
+    await other.locator("#about-when").fill("in October");
+    await Promise.all([other.waitForNavigation(), other.locator("#about-keep").click()]);
+    const undo = one.locator("form[action='/do/undo'] button");
+    await Promise.all([one.waitForNavigation(), undo.click()]);
+    expect((await one.textContent("main")).includes("in October"), "it says what it would take back");
+    await one.goto(`${host.address}/finds/1`);
+    expect(await one.locator("#about-when").inputValue() === "in October", "nothing was taken back unseen");
     host.end();
     // What was acknowledged is there after a new start.
     const again = await open(join(out, "windows.spinney"));
@@ -349,6 +359,47 @@ const stories = {
     await page.goto(`${again.address}/table`);
     expect(await page.locator("[name=c-1-1]").inputValue() === "toothed", "it is kept");
     again.end();
+  },
+
+  /** Somebody brings a find that is not in the key: nothing that was typed is lost. */
+  async newcomer() {
+    const host = await open(join(out, "newcomer.spinney"));
+    const page = await window(host, PHONE);
+    await page.goto(`${host.address}/finds`);
+    const folder = new URL("../../crates/spinney/scenarios/hedge_walk/", import.meta.url);
+    const files = ["table", "characters"].map((name) => new URL(`${name}.csv`, folder).pathname);
+    await page.locator("#table-file").setInputFiles(files);
+    await Promise.all([page.waitForNavigation(), page.locator("#take-table button").last().click()]);
+    const go = (what) => Promise.all([page.waitForNavigation(), page.locator(what).click()]);
+    await page.goto(`${host.address}/newcomer`);
+    await go("#newcomer-key");
+    await page.locator("#newcomer-name").fill("dewberry");
+    await go("#newcomer-walk");
+    for (let steps = 0; steps < 20 && await page.locator("#walk-no").count(); steps += 1) {
+      await look(page, `walk-${steps}`);
+      const hand = (await page.textContent("h1")).includes("hand");
+      await go(hand ? "#walk-yes" : "#walk-no");
+    }
+    expect((await page.textContent("h1")).includes("bramble"), "it comes out at bramble");
+    await page.locator("#d-name").fill("underside");
+    await page.locator("#d-ours").fill("white");
+    await page.locator("#d-theirs-12").fill("green");
+    const [ours, theirs] = await page.$$eval(".cards.two .card", (all) => all.map((one) => one.getBoundingClientRect().top));
+    expect(ours === theirs, "the two cards lie side by side");
+    await look(page, "cards");
+    await go("#newcomer-slot");
+    expect((await page.textContent("main")).includes("Nothing is kept yet."), "it is only shown");
+    await look(page, "shown");
+    await go("#newcomer-again");
+    expect(await page.locator("#d-ours").inputValue() === "white", "what was typed is there again");
+    await go("#newcomer-slot");
+    await page.locator("#newcomer-picture").setInputFiles({ name: "dewberry.png", mimeType: "image/png",
+      buffer: await page.screenshot() });
+    await go("#newcomer-keep");
+    expect((await page.textContent("h1")).includes("dewberry has a place"), "it has a place");
+    expect(await page.locator(".cards.two img").count() === 1, "its picture is on its card");
+    await look(page, "kept");
+    host.end();
   },
 
   /** Every screen with the demo, narrow and wide, and without scripts. */

@@ -14,6 +14,7 @@ pub(crate) fn done(t: Tongue, before: &Collection, done: &Done) -> String {
         Done::Redo => t.say("said-redo"),
         Done::HoldFirst(_) => t.say("said-hold"),
         Done::Version(name) => t.with("said-version", &[("name", name)]),
+        Done::Unname(_) => t.say("said-unname"),
         Done::Edits(edits) => match edits.as_slice() {
             [] => t.say("said-nothing"),
             [edit] => one(t, before, edit),

@@ -3,7 +3,7 @@
 //! From a collection to derived values, each worked out once and kept until an edit. Nothing
 //! here is a fact: all of it can be thrown away and worked out again.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use spinney_build::{Budget, Search};
@@ -39,8 +39,6 @@ pub(crate) struct Worked {
     pub(crate) work: Option<Work>,
     /// The sheet that was looked at last.
     pub(crate) pressed: Option<Pressed>,
-    /// The pictures that the host was asked for last.
-    pub(crate) asked_for: Option<BTreeSet<String>>,
 }
 
 /// A key that was made, with what can be said of it.

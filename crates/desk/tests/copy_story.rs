@@ -64,7 +64,7 @@ fn a_word_that_a_person_links_fills_the_table_with_what_the_group_sorted() {
     let sides = [("kind-1", "yes"), ("kind-2", "no"), ("kind-3", "yes")];
     copy(&mut teacher, "", "Is the edge toothed?", &sides);
     assert!(teacher.get("/table").contains("name=\"c-3-1\" value=\"\""), "nobody linked it");
-    teacher.post("/do/undo", &[("back", "/finds")]);
+    teacher.undo("/finds");
     let means = [("means", "yes"), ("character", "1"), ("state", "toothed")];
     copy(&mut teacher, "", "Is the edge toothed?", &[&sides[..], &means].concat());
     let page = teacher.get("/table");
@@ -111,7 +111,7 @@ fn the_groups_own_names_stand_on_its_sheets_and_walks_beside_ours() {
     assert!(!group.get("/print/key.txt?key=1").contains("spiky"), "files keep our names");
     assert!(group.get("/finds").contains("yew") && !group.get("/finds").contains("spiky"));
     assert!(group.get("/done").contains("Group Green calls yew “spiky one”"));
-    let page = group.post("/do/undo", &[("back", "/copy?key=1&at=end")]);
+    let page = group.undo("/copy?key=1&at=end");
     assert!(!page.contains("spiky one"));
     for (sheet, before) in sheets.iter().zip(&before) {
         assert_eq!(&group.get(sheet), before, "{sheet}");

@@ -195,7 +195,7 @@ fn what_is_never_to_be_asked_is_not_asked() {
     form.extend(numbers.iter().map(|number| ("never", *number)));
     let page = teacher.post("/do/key-describe", &form);
     assert!(page.contains("This key has no question yet."), "nothing may be asked");
-    teacher.post("/do/undo", &[]);
+    teacher.undo("/key?key=1");
     assert_eq!(words(&teacher.get("/key?key=1"), 1), first);
 }
 

@@ -44,7 +44,7 @@ fn each_group_gets_a_set_and_a_key_of_its_own() {
         }
         other => panic!("no sheets: {other:?}"),
     }
-    let page = teacher.post("/do/undo", &[("back", "/share-out")]);
+    let page = teacher.undo("/share-out");
     assert!(!page.contains("Sets that groups have"), "one undo takes all of it back");
 }
 

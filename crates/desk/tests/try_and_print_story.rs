@@ -139,7 +139,7 @@ fn a_groups_poster_is_in_its_own_words() {
 }
 
 #[test]
-fn pictures_are_asked_for_once() {
+fn pictures_are_asked_for_until_they_come_or_are_lost() {
     let mut teacher = found();
     let hash = "ab".repeat(32);
     teacher.does(vec![Edit::AddPicture(KindId(1), hash.clone())]);
@@ -147,11 +147,17 @@ fn pictures_are_asked_for_once() {
     let Reply::NeedPictures(wanted) = teacher.desk.handle(&print) else {
         panic!("no pictures")
     };
-    assert!(wanted.contains(&hash));
-    let Reply::Page(page) = teacher.desk.handle(&print) else { panic!("it is asked again") };
+    assert_eq!(wanted, [hash.clone()].into());
+    assert!(
+        matches!(teacher.desk.handle(&print), Reply::NeedPictures(again) if again == wanted)
+    );
+    let another = Request { pictures: [("cd".repeat(32), None)].into(), ..print.clone() };
+    assert!(matches!(teacher.desk.handle(&another), Reply::NeedPictures(_)));
+    let lost = Request { pictures: [(hash.clone(), None)].into(), ..print.clone() };
+    let Reply::Page(page) = teacher.desk.handle(&lost) else { panic!("it is asked again") };
     assert_eq!(page.status, 200, "a lost picture does not stop the printing");
     assert!(matches!(teacher.desk.handle(&print), Reply::NeedPictures(_)));
-    let pictures = [(hash, vec![0xFF, 0xD8, 0, 0])].into();
+    let pictures = [(hash, Some(vec![0xFF, 0xD8, 0, 0]))].into();
     let given = Request { pictures, ..Request::get("/print/today.pdf?key=1") };
     let Reply::Page(pdf) = teacher.desk.handle(&given) else { panic!("it has them") };
     assert!(pdf.body.starts_with(b"%PDF"), "a broken picture does not stop it either");

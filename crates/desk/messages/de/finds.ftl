@@ -46,6 +46,21 @@ finds-no-table-remedy = Fügt Zellen mit einer Zeile Überschriften darüber ein
 finds-table-error = { $error }
 finds-wide-table = Eine Tabelle hat höchstens { $count } Spalten und 100.000 Zellen.
 finds-wide-table-remedy = Nehmt die Spalten herein, die der Schlüssel braucht, ein Blatt nach dem anderen.
+finds-left = { $count ->
+    [one] Eines blieb, wie es hier steht
+   *[other] { $count } Dinge blieben, wie sie hier stehen
+}
+finds-left-why = Die Blätter neben dieser Tabelle sagen dort etwas anderes. Wenn das stimmt, schreibt es hier selbst auf.
+finds-left-about = Der Kopf der Blätter
+finds-left-one = { $what }, { $field }: hier „{ $ours }“, im Blatt „{ $theirs }“
+finds-left-more = { $count ->
+    [one] und noch eines
+   *[other] und noch { $count }
+}
+finds-unit-differs = „{ $name }“ wird hier in { $ours } gemessen und in dieser Tabelle in { $theirs }.
+finds-unit-differs-remedy = Gebt der Spalte einen anderen Namen, oder die Einheit, die sie hier hat. Nichts wurde hereingenommen.
+finds-unit-nobody-said = In dieser Tabelle wird „{ $name }“ in { $theirs } gemessen. Hier steht dort schon etwas, und niemand hat gesagt, worin es gemessen wird.
+finds-unit-nobody-said-remedy = Öffnet die Spalte in der Tabelle, sagt, worin sie gemessen wird, und nehmt diese noch einmal herein. Nichts wurde hereingenommen.
 finds-disagree = { $count ->
     [one] Eines, was verschieden gesehen wird
    *[other] { $count } Dinge, die verschieden gesehen werden

@@ -5,6 +5,7 @@ said-redo = Noch einmal getan
 said-hold = An eine andere Stelle der Liste gegangen
 said-back-to = Zurück zum Stand „{ $name }“
 said-version = Diesen Stand „{ $name }“ genannt
+said-unname = Den Namen eines Standes aufgegeben
 said-nothing = Nichts hat sich geändert
 said-kinds = { $count } Arten kamen dazu
 said-and-more = { $count ->

@@ -46,6 +46,21 @@ finds-no-table-remedy = Paste cells with a row of headings above them, the finds
 finds-table-error = { $error }
 finds-wide-table = A table has at most { $count } columns and 100,000 cells.
 finds-wide-table-remedy = Take in the columns that the key needs, one sheet after the other.
+finds-left = { $count ->
+    [one] One thing was left as it stands here
+   *[other] { $count } things were left as they stand here
+}
+finds-left-why = The sheets beside this table say something else there. If that is right, write it down here yourself.
+finds-left-about = The head of the sheets
+finds-left-one = { $what }, { $field }: here “{ $ours }”, in the sheet “{ $theirs }”
+finds-left-more = { $count ->
+    [one] and one thing more
+   *[other] and { $count } things more
+}
+finds-unit-differs = “{ $name }” is measured in { $ours } here, and in { $theirs } in this table.
+finds-unit-differs-remedy = Give the column another name, or the unit that it has here. Nothing was taken in.
+finds-unit-nobody-said = In this table “{ $name }” is measured in { $theirs }. Here something stands in it, and nobody has said in what it is measured.
+finds-unit-nobody-said-remedy = Open the column in the table, say what it is measured in, and take this in again. Nothing was taken in.
 finds-disagree = { $count ->
     [one] One thing that is seen differently
    *[other] { $count } things that are seen differently

@@ -5,6 +5,7 @@ said-redo = Done again
 said-hold = Went to another place in the list
 said-back-to = Back to the state named “{ $name }”
 said-version = Named this state “{ $name }”
+said-unname = Gave up the name of a state
 said-nothing = Nothing changed
 said-kinds = { $count } kinds were added
 said-and-more = { $count ->

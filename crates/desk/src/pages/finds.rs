@@ -8,8 +8,9 @@ mod deeds;
 mod disagree;
 mod drawing;
 mod kind;
+pub(crate) mod left;
 mod scene;
-mod take_table;
+pub(crate) mod take_table;
 
 use maud::{Markup, html};
 use spinney_model::{KindField, KindId, OtherName};
@@ -22,6 +23,7 @@ use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
 
+pub(crate) use add::pictures_of;
 pub(crate) use deeds::{free, gone, typed};
 
 pub(super) const ROUTES: &[Route] = &[
@@ -58,6 +60,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let work = html! {
         h1 { (t.say("nav-finds")) }
         (scene::head(t, collection))
+        (left::list(asked, collection))
         @if empty {
             div.first {
                 (drawing::hand_laying_leaves())

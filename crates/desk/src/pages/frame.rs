@@ -115,7 +115,7 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
 
 /// The languages that the screens speak, each by its own name; the host remembers the choice.
 fn languages(asked: &Asked<'_>) -> Markup {
-    let here = here(asked);
+    let here = to_come_back(asked);
     let mark = if here.contains('?') { '&' } else { '?' };
     html! {
         ul.languages {
@@ -139,11 +139,7 @@ fn collection_title(desk: &Desk, t: Tongue) -> String {
 fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Markup {
     let t = asked.tongue;
     let history = &desk.history;
-    // A page that answers a form has no address of its own to come back to.
-    let here = match asked.request.method {
-        Method::Get => here(asked),
-        Method::Post => asked.back("/finds"),
-    };
+    let here = to_come_back(asked);
     let key = match asked.request.asked("key") {
         number if number.parse::<u32>().is_ok() => format!("?key={number}"),
         _ => String::new(),
@@ -154,8 +150,8 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
                 (twig())
                 p.collection dir="auto" { (collection) }
                 div.back-and-forth {
-                    (history_button(t, "undo", history.holding.is_empty(), &here))
-                    (history_button(t, "redo", history.undone.is_empty(), &here))
+                    (history_button(desk, t, "undo", history.holding.is_empty(), &here))
+                    (history_button(desk, t, "redo", history.undone.is_empty(), &here))
                 }
             }
             nav aria-label=(t.say("nav")) {
@@ -174,12 +170,22 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
     }
 }
 
-fn history_button(t: Tongue, what: &str, idle: bool, here: &str) -> Markup {
+/// Carries how far the page saw, so that it takes back nothing that came later unseen.
+fn history_button(desk: &Desk, t: Tongue, what: &str, idle: bool, here: &str) -> Markup {
     html! {
         form method="post" action={"/do/" (what)} {
+            input type="hidden" name="head" value=(desk.head());
             input type="hidden" name="back" value=(here);
             button.quiet disabled[idle] { (t.say(what)) }
         }
+    }
+}
+
+/// Where to come back to. A page that answers a form has no address of its own.
+fn to_come_back(asked: &Asked<'_>) -> String {
+    match asked.request.method {
+        Method::Get => here(asked),
+        Method::Post => asked.back("/finds"),
     }
 }
 

@@ -22,7 +22,7 @@ use maud::{Markup, html};
 use spinney_model::{Couplet, Finding, Fork, KeyId, Place};
 
 use super::frame::{self, Parts, Screen};
-use super::{Route, Shown};
+use super::{Route, Shown, heaps};
 use crate::asking::{letters, way};
 use crate::collection::{Collection, Drawn};
 use crate::laid::Laid;
@@ -42,7 +42,7 @@ pub(super) const ROUTES: &[Route] = &[
     (Method::Post, "/do/key-start", Handler::Do(deeds::start)),
     (Method::Post, "/do/key-describe", Handler::Do(wishes::describe)),
     (Method::Post, "/do/key-remove", Handler::Do(deeds::remove)),
-    (Method::Post, "/do/key-finish", Handler::Do(deeds::finish)),
+    (Method::Post, "/do/key-finish", Handler::Do(heaps::deeds::finish)),
     (Method::Post, "/do/key-reword", Handler::Do(deeds::reword)),
     (Method::Post, "/do/key-swap", Handler::Do(deeds::swap)),
     (Method::Post, "/do/key-keep", Handler::Do(deeds::keep)),

@@ -162,13 +162,14 @@ fn preview(wanted: &Wanted, page: usize, of: usize) -> Markup {
 /// The sheet that is looked at, set once and kept until something changes.
 fn pressed(desk: &mut Desk, asked: &Asked<'_>, wanted: &Wanted, bound: &Bound) -> Arc<Sheet> {
     let (_, paper) = paper_asked(wanted.paper);
+    let pictures: Vec<&str> = bound.pictures.keys().map(String::as_str).collect();
     let from = format!(
         "{} {} {} {} {}",
         wanted.key.0,
         wanted.sheet.name,
         wanted.paper,
         asked.request.today,
-        bound.pictures.len()
+        pictures.join(" ")
     );
     if let Some(pressed) = desk.worked.pressed.as_ref().filter(|pressed| pressed.from == from) {
         return Arc::clone(&pressed.sheet);

@@ -5,7 +5,7 @@ use maud::{Markup, html};
 use spinney_check::WeakSettings;
 use spinney_model::{Fork, KindId, Look, Scale};
 
-use super::Top;
+use super::{Top, deeds};
 use crate::Desk;
 use crate::asking::letters;
 use crate::collection::Agreed;
@@ -49,6 +49,7 @@ pub(super) fn margin(top: &Top<'_>) -> Markup {
         h2 { (t.say("beside-finish")) }
         form method="post" action="/do/finish" {
             (top.where_fields())
+            (deeds::finish_field(top.drawn))
             input type="hidden" name="back" value={"/key?key=" (top.key.0)};
             button.main #finish {
                 (t.say(if top.drawn.finished() { "beside-unfinish" } else { "beside-finish-button" }))

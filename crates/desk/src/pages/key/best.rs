@@ -12,6 +12,7 @@ use crate::amounts::{a_find, one_decimal, price};
 use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::heaps::deeds::finish_field;
 use crate::routes::Asked;
 use crate::work::Work;
 use crate::worked::{HEAPS_A_PAGE, Made};
@@ -62,6 +63,7 @@ pub(super) fn standing(key: &Keyed) -> Markup {
             @if !key.drawn().finished() || !key.drawn().questions.is_empty() {
                 form method="post" action="/do/key-finish" {
                     input type="hidden" name="key" value=(key.id.0);
+                    (finish_field(key.drawn()))
                     input type="hidden" name="back" value=(key.address(None));
                     button.main[!key.drawn().finished()] #finish {
                         (t.say(if key.drawn().finished() { "key-unfinish" } else { "key-finish" }))

@@ -39,14 +39,6 @@ pub(super) fn remove(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused>
     Ok(Deed::edits(vec![Edit::RemoveKey(key)], "/key"))
 }
 
-/// The rest is found by the machine, or the key is as people drew it.
-pub(super) fn finish(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let (key, _) = place(desk, asked)?;
-    let wish = if desk.history.now.keys[&key].finished() { "" } else { "yes" };
-    let edits = vec![Edit::Wish(key, WishField::Finish, wish.to_owned())];
-    Ok(Deed::edits(edits, asked.back(&format!("/key?key={}", key.0))))
-}
-
 /// The key of a form and the place of one of its questions.
 fn question(desk: &mut Desk, asked: &Form<'_>) -> Result<(Keyed, Fork), Refused> {
     let (id, at) = place(desk, asked)?;
@@ -123,7 +115,7 @@ pub(super) fn replace(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused
     let words = words(asked)?;
     let ask = of_form(asked.request).ok_or_else(|| gone(asked))?;
     let (key, at) = question(desk, asked)?;
-    if key.laid.ask(&ask).is_none() {
+    if key.laid.may_be_asked(&ask).is_none() {
         return Err(gone(asked));
     }
     let mut edits = pinned::pin_above(&key, &at);

@@ -1,7 +1,7 @@
 //! A key bound for the press, with its pictures.
 //!
-//! From a key of the collection to a booklet. Pictures that the host does not hand over are
-//! asked for once; one that is lost leaves its box empty.
+//! From a key of the collection to a booklet. Pictures that the request does not bring are asked
+//! for; one that the host says it has lost leaves its box empty.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
@@ -37,16 +37,18 @@ impl Bound {
     ) -> Result<Option<Self>, BTreeSet<String>> {
         let Some(made) = desk.worked.made(&desk.history.now, key) else { return Ok(None) };
         let given = &asked.request.pictures;
-        let wanted: BTreeSet<String> =
-            made.layer.matrix.taxa().iter().filter_map(|taxon| taxon.picture.clone()).collect();
-        // Whoever was just asked for them and brings none has none.
-        let just_asked = desk.worked.asked_for.take().is_some_and(|asked| asked == wanted);
-        if given.is_empty() && !wanted.is_empty() && !just_asked {
-            desk.worked.asked_for = Some(wanted.clone());
-            return Err(wanted);
+        let wanted = made.layer.matrix.taxa().iter().filter_map(|taxon| taxon.picture.as_ref());
+        let wanted: BTreeSet<&String> = wanted.collect();
+        let missing = wanted.iter().filter(|hash| !given.contains_key(**hash));
+        let missing: BTreeSet<String> = missing.map(|hash| (*hash).clone()).collect();
+        if !missing.is_empty() {
+            return Err(missing);
         }
-        let pictures =
-            given.iter().filter_map(|(hash, bytes)| Some((hash.clone(), opened(bytes)?)));
+        let pictures = wanted.into_iter().filter_map(|hash| {
+            let bytes = given.get(hash)?.as_ref()?;
+            Some((hash.clone(), opened(bytes)?))
+        });
+        let pictures: BTreeMap<String, Picture> = pictures.collect();
         let keys = &desk.history.now.keys;
         let drawn = &keys[&key];
         let own_title = keys.len() > 1 || !drawn.finished();
@@ -56,7 +58,7 @@ impl Bound {
         let named = named(&matrix, names);
         let name = file_name(&drawn.name);
         let today = asked.request.today.clone();
-        Ok(Some(Self { matrix, named, pictures: pictures.collect(), made, today, name }))
+        Ok(Some(Self { matrix, named, pictures, made, today, name }))
     }
 
     pub(super) fn booklet(&self) -> Booklet<'_> {
