@@ -8,7 +8,7 @@ mod wishes;
 pub(crate) use forgiving::forgiving;
 pub(crate) use many_ways::many_ways;
 pub(crate) use revision::revision;
-pub(crate) use wishes::left_together;
+pub(crate) use wishes::{left_together, not_asked};
 
 use std::fmt::Write;
 

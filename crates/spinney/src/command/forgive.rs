@@ -37,7 +37,7 @@ pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
         text = key_text::write(&last.key, matrix);
         text.push('\n');
     }
-    text.push_str(&report::forgiving(&ink, matrix, &forgiving));
+    text.push_str(&report::forgiving(&ink, matrix, &wishes, &forgiving));
     let others: Vec<Finding> =
         findings.iter().filter(|f| f.severity != Severity::ForInformation).cloned().collect();
     if !others.is_empty() {

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use spinney_build::{Budget, Built, build};
 use spinney_model::{Destination, Goal, Key, ManyWays, Matrix, Stopped, TaxonIx, Wishes};
 
-use super::{Ink, decimal, part, push_wrapped, shown};
+use super::{Ink, decimal, not_asked, part, push_wrapped, shown};
 
 const INDENT: &str = "  ";
 
@@ -21,6 +21,7 @@ pub(crate) fn many_ways(
         push_wrapped(&mut text, INDENT, nothing_asked(found));
         return text;
     }
+    text.push_str(&not_asked(matrix, wishes));
     push_wrapped(&mut text, INDENT, &takes(found));
     push_wrapped(&mut text, INDENT, &against(matrix, wishes, found));
     text
