@@ -71,6 +71,17 @@ pub(crate) fn push_wrapped(text: &mut String, indent: &str, sentence: &str) {
     }
 }
 
+/// What must be mended or looked at, under a heading; empty: nothing.
+pub(crate) fn to_look_at(ink: &Ink, findings: &[Finding]) -> String {
+    let others: Vec<Finding> =
+        findings.iter().filter(|f| f.severity != Severity::ForInformation).cloned().collect();
+    if others.is_empty() {
+        return String::new();
+    }
+    let heading = ink.bold("To be looked at in the table and the key");
+    format!("\n{heading}\n{}", self::findings(ink, &others))
+}
+
 /// What is claimed of a key, in a teacher's words. `refused` of the person's questions could
 /// not be kept.
 pub(crate) fn claim(claim: &Claim, matrix: &Matrix, refused: usize) -> String {

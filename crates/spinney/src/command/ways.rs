@@ -30,12 +30,7 @@ pub(crate) fn run(args: &Ways) -> Result<bool, Failure> {
     let ink = Ink { colour: terminal::colour() };
     let mut text = wording::many_ways(&found.key, &found.same_look, matrix);
     let _ = write!(text, "\n{}", report::many_ways(&ink, matrix, &wishes, &found));
-    let others: Vec<Finding> =
-        findings.iter().filter(|f| f.severity != Severity::ForInformation).cloned().collect();
-    if !others.is_empty() {
-        let heading = ink.bold("To be looked at in the table and the key");
-        let _ = write!(text, "\n{heading}\n{}", report::findings(&ink, &others));
-    }
+    text.push_str(&report::to_look_at(&ink, &findings));
     terminal::print(&text)?;
     Ok(fine(&findings))
 }
