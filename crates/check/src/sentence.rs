@@ -36,6 +36,20 @@ pub(crate) fn capital(sentence: &str) -> String {
         .map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
+/// A character as it is called in a sentence: its name, or its question between quotation marks
+/// where it was made from one that people asked in their own words.
+pub(crate) fn called(name: &str) -> String {
+    if name.ends_with('?') { format!("“{name}”") } else { name.to_owned() }
+}
+
+/// What a question does: `asks for edge`, `asks “Is it round?”`.
+pub(crate) fn asks_for(name: &str) -> String {
+    match name.ends_with('?') {
+        true => format!("asks “{name}”"),
+        false => format!("asks for {name}"),
+    }
+}
+
 /// One word for one, another for several: `number(2, "has", "have")`.
 pub(crate) fn number<'a>(count: usize, one: &'a str, several: &'a str) -> &'a str {
     if count == 1 { one } else { several }
@@ -103,7 +117,7 @@ pub(crate) fn asked(matrix: &Matrix, ask: &Ask) -> String {
         (Asked::Below(at), scale) => format!("less than {}", amount(scale, at.thousandths())),
         (Asked::States(_), _) => "nothing that it can have".to_owned(),
     };
-    format!("{} ({what})", character.name)
+    format!("{} ({what})", called(&character.name))
 }
 
 /// A number with its unit.

@@ -165,3 +165,26 @@ fn a_caution_is_said_to_be_printed_where_pupils_touch() {
         )
     );
 }
+
+#[test]
+fn a_question_in_peoples_own_words_is_quoted_and_not_asked_for() {
+    let matrix = matrix(
+        "Is it soft?: yes, no
+         edge: toothed, smooth
+         hazel | yes | toothed
+         lime  | ?   | smooth
+         oak   | no  | toothed",
+    );
+    let key = key(
+        &matrix,
+        "1. Is it soft? [Is it soft? = yes] -> hazel / 2
+         2. Is the edge smooth? [edge = smooth] -> lime / oak",
+    );
+    let found = check(&matrix, &key, None, &Settings::default()).findings;
+    let (sentence, remedy) = only(&found, Code::NobodyRecorded);
+    assert!(
+        sentence.starts_with("Question 1 asks “Is it soft?”, which nobody recorded for lime."),
+        "{sentence}"
+    );
+    assert_eq!(remedy, "Look at lime and say yes or no to it, or move the question.");
+}
