@@ -226,6 +226,11 @@ fn words_that_look_alike_are_told_and_never_merged() {
     let alike = told(&read, Code::StatesAlike);
     assert_eq!(alike.len(), 1, "{alike:?}");
     assert!(alike[0].contains("hedge.csv!B3") && alike[0].contains("“toothed” and “tooted”"));
+    // The slip stands first: it is told there, not at a kind that is spelt right.
+    let read = table("kind | edge\n a | tooted\n b | toothed\n c | smooth\n d | toothed");
+    let alike = told(&read, Code::StatesAlike);
+    assert_eq!(alike.len(), 1, "{alike:?}");
+    assert!(alike[0].contains("“tooted” (hedge.csv!B2)"), "{alike:?}");
     let plain =
         table("kind | feel\n a | smooth\n b | rough\n c | round\n d | 1 pair\n e | soft");
     assert!(told(&plain, Code::StatesAlike).is_empty());
