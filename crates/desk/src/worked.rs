@@ -9,8 +9,8 @@ use std::sync::Arc;
 use spinney_build::{Budget, Search};
 use spinney_check::{Report, Settings};
 use spinney_model::{
-    Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal, TaxonIx,
-    WishField, Wording,
+    Answer, Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal,
+    Step, TaxonIx, Value, WishField, Wording,
 };
 use spinney_press::{SecondLooks, wording};
 
@@ -174,6 +174,26 @@ impl Made {
     pub(crate) fn couplet(&self, at: &Fork) -> Option<&Couplet> {
         let number = self.places.iter().find(|(_, place)| *place == at)?.0;
         self.key.couplets.iter().find(|couplet| couplet.number == *number)
+    }
+
+    /// The questions on a kind's way to an end that nobody has answered for it. There it goes
+    /// both ways, so that what comes out is no more than possible.
+    pub(crate) fn guessed(&self, (number, answer): (u32, Answer), taxon: TaxonIx) -> Vec<u32> {
+        let last = Step { couplet: number, answer };
+        let walks = self.opinion.walks.iter();
+        let here = walks.filter(|w| w.taxon == taxon && w.steps.last() == Some(&last));
+        let mut met: BTreeSet<u32> = here.flat_map(|w| &w.steps).map(|s| s.couplet).collect();
+        met.retain(|number| self.nobody_knows(*number, taxon));
+        met.into_iter().collect()
+    }
+
+    /// Whether nobody has recorded what a question asks of a kind.
+    pub(crate) fn nobody_knows(&self, number: u32, taxon: TaxonIx) -> bool {
+        let couplet = self.key.couplets.iter().find(|couplet| couplet.number == number);
+        let ask = couplet.and_then(|couplet| couplet.ask.as_ref());
+        ask.is_some_and(|ask| {
+            self.layer.matrix.cell(taxon, ask.character).value == Value::Unknown
+        })
     }
 
     /// What must be mended or looked at in the key.

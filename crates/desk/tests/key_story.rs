@@ -252,3 +252,24 @@ fn a_hostile_name_is_only_a_name() {
         assert!(!teacher.get(path).contains("<script>alert"), "{path}");
     }
 }
+
+#[test]
+fn what_nobody_has_said_of_a_kind_stands_once_and_its_ends_are_marked() {
+    let mut class = AtTheDesk::empty();
+    class.paste(
+        "kind\tedge\tlobes\tshine\nelm\ttoothed\tno\tdull\noak\tsmooth\tyes\tdull\n\
+         box\tsmooth\tno\tshiny\nash\t?\t?\t?\n",
+    );
+    let page = class.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
+    let margin = page.split("id=\"margin\"").nth(1).expect("the key has a margin");
+    assert_eq!(page.matches("Nobody has said of ash what").count(), 1);
+    assert!(margin.contains("Nobody has said of ash what these 2 questions ask:"), "{margin}");
+    assert!(!page.contains("which nobody recorded for"), "not at each question as well");
+    let ends = page.matches("ash is a guess here: nobody has said what question 1 asks of it");
+    assert_eq!(ends.count(), 3, "it comes out at all three ends");
+    assert!(!page.contains("elm is a guess"));
+    // A pupil hears the same at the end of a walk.
+    let end = class.get("/try?key=1&at=yy");
+    let end = if end.contains("id=\"yes\"") { class.get("/try?key=1&at=yyy") } else { end };
+    assert!(end.contains("ash is a guess here"), "{end}");
+}

@@ -3,7 +3,7 @@
 answer-yes = ja
 answer-no = nein
 answer-varies = es wechselt
-answer-middle = zurück in die Mitte
+answer-middle = Mitte
 heaps-no-finds = Zuerst die Funde: legt sie aus, dann sortiert sie auf zwei Haufen.
 heaps-empty = Legt alle Funde auf den Tisch. Was unterscheidet diese von jenen? Beginnt mit einer Frage und sortiert sie auf einen Ja-Haufen und einen Nein-Haufen.
 heaps-whose = Wessen Schlüssel ist es?
@@ -13,6 +13,7 @@ heaps-start = Mit zwei Haufen beginnen
 heaps-title = Zwei Haufen
 heaps-others = Andere Schlüssel, oder ein neuer
 heaps-copy = Einen Schlüssel vom Papier abschreiben
+heaps-on-paper = Steht der Schlüssel schon auf Papier?
 heaps-path = Der Weg zu diesem Haufen
 heaps-here = { $count ->
     [one] hier: 1 Art
@@ -65,6 +66,7 @@ card-take-table = Dorthin legen, wo die Tabelle es sagt
 card-mend-table = Die Tabelle stimmt nicht: schreiben, was wir sehen
 beside-not-placed = Noch nicht gelegt
 beside-all-placed = Niemand ist vergessen.
+beside-nothing-sorted = Noch ist nichts sortiert.
 beside-together = Noch beisammen
 beside-none-together = Auf keinem Haufen liegen noch zwei Arten.
 beside-finish = Der Rest

@@ -13,6 +13,7 @@ heaps-start = Begin with two heaps
 heaps-title = Two heaps
 heaps-others = Other keys, or a new one
 heaps-copy = Copy in a key from paper
+heaps-on-paper = Is the key on paper already?
 heaps-path = The way to this heap
 heaps-here = { $count ->
     [one] here: 1 kind
@@ -65,6 +66,7 @@ card-take-table = Put it where the table says
 card-mend-table = The table is wrong: write what we see
 beside-not-placed = Not placed yet
 beside-all-placed = Nobody is forgotten.
+beside-nothing-sorted = Nothing is sorted yet.
 beside-together = Still together
 beside-none-together = No heap holds two kinds any more.
 beside-finish = The rest

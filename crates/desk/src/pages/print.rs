@@ -64,6 +64,9 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         Ok(None) => return nothing(desk, asked),
         Err(pictures) => return Shown::NeedPictures(pictures),
     };
+    if bound.nothing_asked() {
+        return Shown::Page(nothing_asked(desk, asked, wanted.key));
+    }
     let sheet = pressed(desk, asked, &wanted, &bound);
     let of = sheet.pages.len();
     let page = wanted.page.clamp(1, of.max(1));
@@ -86,6 +89,21 @@ fn nothing(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         p { a.main href="/key" { (t.say("nav-key")) } }
     };
     frame::shown(desk, asked, &Parts::new(Screen::Print, t.say("nav-print"), work))
+}
+
+/// A key without a question would be a bad sheet: what is missing is said instead.
+fn nothing_asked(desk: &Desk, asked: &Asked<'_>, key: KeyId) -> Page {
+    let t = asked.tongue;
+    let work = html! {
+        h1 { (t.say("print-title")) " · " span dir="auto" { (desk.history.now.keys[&key].name) } }
+        p.empty { (t.say("print-nothing-asked")) }
+        p.buttons {
+            a.main #to-heaps href={"/heaps?key=" (key.0)} { (t.say("key-to-heaps")) }
+            a.button #set-sheets href={"/share-out/sheets/" (key.0)} { (t.say("share-sheets")) }
+        }
+        p.quiet { (t.say("print-set-sheets")) }
+    };
+    frame::page(desk, asked, &Parts::new(Screen::Print, t.say("nav-print"), work))
 }
 
 /// Which key, which sheet, on what paper; and the files.
@@ -186,6 +204,9 @@ fn file(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         Ok(None) => return Shown::Nothing,
         Err(pictures) => return Shown::NeedPictures(pictures),
     };
+    if bound.nothing_asked() {
+        return Shown::Page(nothing_asked(desk, asked, key));
+    }
     let name = asked.parts[0];
     let Some((stem, ending)) = name.rsplit_once('.') else { return Shown::Nothing };
     let sheet = SHEETS.iter().find(|sheet| sheet.name == stem);

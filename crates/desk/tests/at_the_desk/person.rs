@@ -77,7 +77,8 @@ impl AtTheDesk {
         let page = self.send(Request::post(path, form));
         assert_eq!(page.status, 303, "{path}: {}", String::from_utf8_lossy(&page.body));
         let location = page.location.expect("a form leads somewhere");
-        self.get(&location)
+        // A browser keeps the part of the page to itself.
+        self.get(location.split('#').next().unwrap_or_default())
     }
 
     /// Sends a form that is refused, and sees why.

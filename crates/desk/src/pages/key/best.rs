@@ -47,13 +47,13 @@ pub(super) fn standing(key: &Keyed) -> Markup {
     let kinds = key.made.layer.kinds.len();
     html! {
         div.standing {
-            p.numbers {
-                strong { (t.count_with("key-size", numbers.questions, &[("kinds", &kinds)])) }
+            ul.in-numbers {
+                li { strong { (t.count_with("key-size", numbers.questions, &[("kinds", &kinds)])) } }
                 @if let (Some(mean), true) = (numbers.mean, numbers.questions > 0) {
-                    " · " (t.with("key-mean", &[("mean", &one_decimal(mean))]))
+                    li { (t.with("key-mean", &[("mean", &one_decimal(mean))])) }
                 }
                 @if let (Some(longest), true) = (numbers.longest, numbers.questions > 0) {
-                    " · " (t.count("key-longest", longest as usize))
+                    li { (t.count("key-longest", longest as usize)) }
                 }
             }
             @if let Some(claim) = &key.made.claim { (verdict(key, claim)) }
