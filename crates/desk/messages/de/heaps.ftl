@@ -2,7 +2,7 @@
 
 answer-yes = ja
 answer-no = nein
-answer-varies = es wechselt
+answer-varies = beides
 answer-middle = Mitte
 heaps-no-finds = Zuerst die Funde: legt sie aus, dann sortiert sie auf zwei Haufen.
 heaps-empty = Legt alle Funde auf den Tisch. Was unterscheidet diese von jenen? Beginnt mit einer Frage und sortiert sie auf einen Ja-Haufen und einen Nein-Haufen.
@@ -42,7 +42,14 @@ heaps-cheapest = der kürzeste Weg
 heaps-hardly = kaum länger
 heaps-price = { $price } Fragen mehr je Blatt
 heaps-price-least = mindestens { $price } Fragen mehr je Blatt
-heaps-split = { $yes } sagen ja, { $no } sagen nein
+heaps-say-yes = { $count ->
+    [one] 1 sagt ja
+   *[other] { $count } sagen ja
+}
+heaps-say-no = { $count ->
+    [one] 1 sagt nein
+   *[other] { $count } sagen nein
+}
 heaps-split-both = { $count ->
     [one] eine wechselt
    *[other] { $count } wechseln

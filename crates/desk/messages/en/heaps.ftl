@@ -42,7 +42,14 @@ heaps-cheapest = the shortest way
 heaps-hardly = hardly longer
 heaps-price = { $price } questions more a leaf
 heaps-price-least = at least { $price } questions more a leaf
-heaps-split = { $yes } say yes, { $no } say no
+heaps-say-yes = { $count ->
+    [one] 1 says yes
+   *[other] { $count } say yes
+}
+heaps-say-no = { $count ->
+    [one] 1 says no
+   *[other] { $count } say no
+}
 heaps-split-both = { $count ->
     [one] one varies
    *[other] { $count } vary

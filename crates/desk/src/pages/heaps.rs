@@ -21,6 +21,7 @@ use crate::layer::{Heap, Layer};
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
 
+pub(crate) use ask_here::split;
 pub(crate) use beside::{stranded, together};
 pub(crate) use card::answer_tab;
 pub(crate) use read_as::readings;

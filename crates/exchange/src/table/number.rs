@@ -86,6 +86,17 @@ pub(super) struct Amount {
     pub(super) backwards: bool,
 }
 
+/// The unit in which most of some cells are typed, of equally many the finer one: `cm`. None: no
+/// cell has a unit.
+pub fn unit_written<'t>(texts: impl IntoIterator<Item = &'t str>) -> Option<&'static str> {
+    let mut counts = std::collections::BTreeMap::<TypedUnit, usize>::new();
+    for unit in texts.into_iter().filter_map(|text| amount(text).ok()?.unit) {
+        *counts.entry(unit).or_default() += 1;
+    }
+    let most = counts.values().max().copied()?;
+    counts.into_iter().find(|(_, count)| *count == most).map(|(unit, _)| unit.sign())
+}
+
 /// Why a text that begins like a number is none.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum NoAmount {

@@ -4,6 +4,7 @@
 //! changed here is written, and another window's cells are left alone.
 
 use maud::{Markup, html};
+use spinney_exchange::table::unit_written;
 use spinney_model::{CharacterField, CharacterId, KindId, Scale};
 
 use super::notes;
@@ -76,10 +77,15 @@ fn heading(t: Tongue, collection: &Collection, view: &View, at: CharacterId) -> 
     }
 }
 
-/// What a column is measured in, as typed or as the reader took it.
-fn unit(collection: &Collection, view: &View, at: CharacterId) -> String {
-    let typed = collection.character_field(at, CharacterField::Unit);
-    if !typed.is_empty() {
+/// What a column is measured in: as its sheet says, as its cells are typed, or as the reader
+/// took it.
+pub(super) fn unit(collection: &Collection, view: &View, at: CharacterId) -> String {
+    let said = collection.character_field(at, CharacterField::Unit);
+    if !said.is_empty() {
+        return said.to_owned();
+    }
+    let cells = collection.kinds.keys().map(|kind| shown(collection, "", *kind, at));
+    if let Some(typed) = unit_written(cells) {
         return typed.to_owned();
     }
     let place = view.laid.as_ref().and_then(|laid| Some((laid, laid.character(at)?)));
