@@ -33,6 +33,11 @@ fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
     if added > 1 {
         return t.count("said-kinds", added);
     }
+    let keys = [first].into_iter().chain(rest);
+    let keys = keys.filter(|edit| matches!(edit, Edit::StartKey(..))).count();
+    if keys > 1 {
+        return t.count("said-keys", keys);
+    }
     let sentence = one(t, before, first);
     t.count_with("said-and-more", rest.len(), &[("first", &sentence)])
 }

@@ -27,6 +27,7 @@ key-kept = behalten
 key-go-to = weiter zu Frage { $number }
 key-together = bleiben beisammen
 key-nobody = hier kommt niemand heraus
+key-guess-end = { $kind } nur geraten
 key-guess = { $kind } ist hier nur geraten: niemand hat gesagt, was Frage { $number } von dieser Art wissen will, darum geht sie beide Wege.
 key-change = Ändern
 key-close = Fertig mit dieser Frage

@@ -28,6 +28,7 @@ said-cell-by = { $source } sagt über { $kind }, { $character }: „{ $text }“
 said-rename-state = „{ $from }“ schreibt man jetzt „{ $to }“
 said-scene = Der Kopf der Blätter: „{ $text }“
 said-start-key = Der Schlüssel „{ $name }“ wurde begonnen
+said-keys = { $count } Schlüssel wurden begonnen, einer je Gruppe
 said-rename-key = Der Schlüssel „{ $old }“ heißt jetzt „{ $name }“
 said-remove-key = Der Schlüssel „{ $name }“ wurde weggelegt
 said-wish-away = Der Schlüssel „{ $name }“ wünscht sich das nicht mehr

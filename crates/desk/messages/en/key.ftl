@@ -27,6 +27,7 @@ key-kept = kept
 key-go-to = go to question { $number }
 key-together = stay together
 key-nobody = nobody comes out here
+key-guess-end = { $kind } only as a guess
 key-guess = { $kind } is a guess here: nobody has said what question { $number } asks of it, so it goes both ways.
 key-change = Change
 key-close = Done with this question

@@ -28,6 +28,7 @@ said-cell-by = { $source } says of { $kind }, { $character }: “{ $text }”
 said-rename-state = “{ $from }” is written “{ $to }” now
 said-scene = The head of the sheets: “{ $text }”
 said-start-key = The key “{ $name }” was begun
+said-keys = { $count } keys were begun, one a group
 said-rename-key = The key “{ $old }” is called “{ $name }” now
 said-remove-key = The key “{ $name }” was put away
 said-wish-away = The key “{ $name }” does not wish for that any more

@@ -82,10 +82,11 @@ fn guess(key: &Keyed, couplet: &Couplet, yes: bool, kind: KindId) -> Markup {
     let open = taxon.map_or(Vec::new(), |at| key.made.guessed((couplet.number, answer), at));
     let name = key.collection.name(kind);
     html! {
-        @if let Some(first) = open.first() {
+        // Why it is one stands once in the margin, kind by kind.
+        @if !open.is_empty() {
             span.guess dir="auto" {
                 span.mark aria-hidden="true" { "?" } " "
-                (t.with("key-guess", &[("kind", &name), ("number", first)]))
+                (t.with("key-guess-end", &[("kind", &name)]))
             }
         }
     }

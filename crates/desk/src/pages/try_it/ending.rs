@@ -114,6 +114,8 @@ fn comes_out(trying: &Trying<'_>, id: KindId, open: &[u32]) -> Markup {
             (face(kind))
             h2 dir="auto" { (name) }
             @if !scientific.is_empty() { p.scientific lang="la" { (scientific) } }
+            // Before anything that takes long to read.
+            @if !caution.is_empty() { p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) } }
             @if let Some(first) = open.first() {
                 p.guess dir="auto" {
                     span.mark aria-hidden="true" { "?" } " "
@@ -124,7 +126,6 @@ fn comes_out(trying: &Trying<'_>, id: KindId, open: &[u32]) -> Markup {
                 p.confirm dir="auto" { strong { (t.say("try-confirm")) " " } (confirm) }
                 (explained(t, &[confirm]))
             }
-            @if !caution.is_empty() { p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) } }
         }
     }
 }
