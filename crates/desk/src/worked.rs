@@ -9,12 +9,13 @@ use std::sync::Arc;
 use spinney_build::{Budget, Search};
 use spinney_check::{Report, Settings};
 use spinney_model::{
-    Answer, Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal,
-    Step, TaxonIx, Value, WishField, Wording,
+    Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal, TaxonIx,
+    WishField, Wording,
 };
 use spinney_press::{SecondLooks, wording};
 
 use crate::collection::{Collection, Drawn};
+use crate::guesses::Guesses;
 use crate::laid::Laid;
 use crate::layer::Layer;
 use crate::pressed::Pressed;
@@ -59,6 +60,8 @@ pub(crate) struct Made {
     pub(crate) looked_long: bool,
     /// The place of every couplet, by its number.
     pub(crate) places: BTreeMap<u32, Fork>,
+    /// Who comes out where only because nobody knows better.
+    pub(crate) guesses: Guesses,
 }
 
 impl Worked {
@@ -165,8 +168,10 @@ fn made(
     let settings =
         Settings { pupils_wrote_it: !drawn.finished(), replay_nodes, ..Settings::default() };
     let opinion = spinney_check::check(&layer.matrix, &key, claim.as_ref(), &settings);
+    let guesses = Guesses::of(&layer.matrix, &key, &opinion.walks);
     let (refused, reasons, looks) = (Vec::new(), Vec::new(), BTreeMap::new());
-    Made { layer, key, claim, opinion, refused, reasons, looks, looked_long: false, places }
+    let looked_long = false;
+    Made { layer, key, claim, opinion, refused, reasons, looks, looked_long, places, guesses }
 }
 
 impl Made {
@@ -174,26 +179,6 @@ impl Made {
     pub(crate) fn couplet(&self, at: &Fork) -> Option<&Couplet> {
         let number = self.places.iter().find(|(_, place)| *place == at)?.0;
         self.key.couplets.iter().find(|couplet| couplet.number == *number)
-    }
-
-    /// The questions on a kind's way to an end that nobody has answered for it. There it goes
-    /// both ways, so that what comes out is no more than possible.
-    pub(crate) fn guessed(&self, (number, answer): (u32, Answer), taxon: TaxonIx) -> Vec<u32> {
-        let last = Step { couplet: number, answer };
-        let walks = self.opinion.walks.iter();
-        let here = walks.filter(|w| w.taxon == taxon && w.steps.last() == Some(&last));
-        let mut met: BTreeSet<u32> = here.flat_map(|w| &w.steps).map(|s| s.couplet).collect();
-        met.retain(|number| self.nobody_knows(*number, taxon));
-        met.into_iter().collect()
-    }
-
-    /// Whether nobody has recorded what a question asks of a kind.
-    pub(crate) fn nobody_knows(&self, number: u32, taxon: TaxonIx) -> bool {
-        let couplet = self.key.couplets.iter().find(|couplet| couplet.number == number);
-        let ask = couplet.and_then(|couplet| couplet.ask.as_ref());
-        ask.is_some_and(|ask| {
-            self.layer.matrix.cell(taxon, ask.character).value == Value::Unknown
-        })
     }
 
     /// What must be mended or looked at in the key.

@@ -79,11 +79,11 @@ fn guess(key: &Keyed, couplet: &Couplet, yes: bool, kind: KindId) -> Markup {
     let t = key.t;
     let answer = if yes { Answer::Yes } else { Answer::No };
     let taxon = key.made.layer.kinds.iter().position(|known| *known == kind).map(TaxonIx);
-    let open = taxon.map_or(Vec::new(), |at| key.made.guessed((couplet.number, answer), at));
+    let open = taxon.and_then(|at| key.made.guesses.at((couplet.number, answer), at));
     let name = key.collection.name(kind);
     html! {
         // Why it is one stands once in the margin, kind by kind.
-        @if !open.is_empty() {
+        @if open.is_some() {
             span.guess dir="auto" {
                 span.mark aria-hidden="true" { "?" } " "
                 (t.with("key-guess-end", &[("kind", &name)]))

@@ -4,24 +4,14 @@
 //! says it question by question; a group that left one card in the middle would read the same
 //! of it at every question that follows.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use maud::{Markup, html};
 use spinney_model::{Code, Finding, TaxonIx};
 
 use super::Keyed;
+use crate::guesses::Unsaid;
 
 /// So many kinds are seen at once; the others are folded.
 const SEEN_FIRST: usize = 6;
-
-/// What nobody has said of a kind.
-#[derive(Default)]
-struct Open {
-    /// The numbers of the questions.
-    questions: BTreeSet<u32>,
-    /// Whether it is lost on some of its ways.
-    lost: bool,
-}
 
 /// Whether a finding is said here, kind by kind, and not at its question.
 pub(super) fn said_here(found: &Finding) -> bool {
@@ -30,8 +20,9 @@ pub(super) fn said_here(found: &Finding) -> bool {
 
 /// One slip for every kind; None: everything was said of everybody.
 pub(super) fn slips(key: &Keyed) -> Option<Markup> {
-    let open = open(key);
-    let all: Vec<_> = open.iter().collect();
+    // Only where the second opinion found something to say.
+    let said = key.made.findings().iter().any(said_here);
+    let all: Vec<_> = key.made.guesses.of_kinds.iter().filter(|_| said).collect();
     let (first, rest) = all.split_at(all.len().min(SEEN_FIRST));
     let slips = html! {
         @for (taxon, open) in first { (slip(key, **taxon, open)) }
@@ -45,26 +36,7 @@ pub(super) fn slips(key: &Keyed) -> Option<Markup> {
     (!all.is_empty()).then_some(slips)
 }
 
-/// Only where the second opinion found something to say.
-fn open(key: &Keyed) -> BTreeMap<TaxonIx, Open> {
-    let mut open: BTreeMap<TaxonIx, Open> = BTreeMap::new();
-    if !key.made.findings().iter().any(said_here) {
-        return open;
-    }
-    for walk in &key.made.opinion.walks {
-        let numbers = walk.steps.iter().map(|step| step.couplet);
-        let unsaid: Vec<u32> =
-            numbers.filter(|number| key.made.nobody_knows(*number, walk.taxon)).collect();
-        if !unsaid.is_empty() {
-            let known = open.entry(walk.taxon).or_default();
-            known.questions.extend(unsaid);
-            known.lost |= !walk.arrived;
-        }
-    }
-    open
-}
-
-fn slip(key: &Keyed, taxon: TaxonIx, open: &Open) -> Markup {
+fn slip(key: &Keyed, taxon: TaxonIx, open: &Unsaid) -> Markup {
     let t = key.t;
     let name = key.collection.name(key.made.layer.kinds[taxon.0]);
     let sentence = t.count_with("key-unanswered", open.questions.len(), &[("kind", &name)]);

@@ -17,8 +17,9 @@ use crate::pages::key::Ending;
 /// What came out, in the order of the ways.
 #[derive(Default)]
 struct CameOut<'a> {
-    /// Each kind with the questions on its way that nobody has answered for it.
-    kinds: Vec<(KindId, Vec<u32>)>,
+    /// Each kind; with a question on its way that nobody has answered for it, where it is a
+    /// guess.
+    kinds: Vec<(KindId, Option<u32>)>,
     /// Names that are none of the collection's.
     strange: Vec<&'a String>,
     /// Whether some way led to nothing.
@@ -43,10 +44,9 @@ impl<'a> CameOut<'a> {
     }
 
     /// A kind that two ways lead to is as sure as the surer of them.
-    fn add(&mut self, kind: KindId, open: Vec<u32>) {
+    fn add(&mut self, kind: KindId, open: Option<u32>) {
         match self.kinds.iter_mut().find(|(known, _)| *known == kind) {
-            Some((_, known)) if open.is_empty() => known.clear(),
-            Some(_) => {}
+            Some((_, known)) => *known = known.and(open),
             None => self.kinds.push((kind, open)),
         }
     }
@@ -56,9 +56,9 @@ impl<'a> CameOut<'a> {
     }
 }
 
-fn guessed(trying: &Trying<'_>, from: (u32, Answer), kind: KindId) -> Vec<u32> {
-    let taxon = trying.made.layer.kinds.iter().position(|known| *known == kind);
-    taxon.map_or(Vec::new(), |at| trying.made.guessed(from, TaxonIx(at)))
+fn guessed(trying: &Trying<'_>, from: (u32, Answer), kind: KindId) -> Option<u32> {
+    let taxon = trying.made.layer.kinds.iter().position(|known| *known == kind)?;
+    trying.made.guesses.at(from, TaxonIx(taxon))
 }
 
 /// The last screen of a walk.
@@ -86,7 +86,7 @@ pub(super) fn ending(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
             }
             @if out.nothing { p { (t.say("try-newcomer")) " " a href={"/newcomer?key=" (trying.id.0)} { (t.say("try-newcomer-how")) } } }
             div.several[out.count() > 1] {
-                @for (kind, open) in &out.kinds { (comes_out(trying, *kind, open)) }
+                @for (kind, open) in &out.kinds { (comes_out(trying, *kind, *open)) }
                 @for name in &out.strange { div.ending { h2 dir="auto" { (name) } } }
             }
             @if out.count() > 0 { (second_looks(trying, walk)) }
@@ -100,7 +100,7 @@ pub(super) fn ending(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
 }
 
 /// A kind that comes out: its picture, its name, what to confirm it by, what may hurt.
-fn comes_out(trying: &Trying<'_>, id: KindId, open: &[u32]) -> Markup {
+fn comes_out(trying: &Trying<'_>, id: KindId, open: Option<u32>) -> Markup {
     let t = trying.t;
     let Some(kind) = trying.collection.kinds.get(&id) else { return html! {} };
     let (scientific, confirm, caution) = (
@@ -110,16 +110,16 @@ fn comes_out(trying: &Trying<'_>, id: KindId, open: &[u32]) -> Markup {
     );
     let name = trying.collection.name(id);
     html! {
-        div.ending.guessed[!open.is_empty()] {
+        div.ending.guessed[open.is_some()] {
             (face(kind))
             h2 dir="auto" { (name) }
             @if !scientific.is_empty() { p.scientific lang="la" { (scientific) } }
             // Before anything that takes long to read.
             @if !caution.is_empty() { p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) } }
-            @if let Some(first) = open.first() {
+            @if let Some(number) = open {
                 p.guess dir="auto" {
                     span.mark aria-hidden="true" { "?" } " "
-                    (t.with("key-guess", &[("kind", &name), ("number", first)]))
+                    (t.with("key-guess", &[("kind", &name), ("number", &number)]))
                 }
             }
             @if confirm.is_empty() { p.quiet { (t.say("try-no-sentence")) } } @else {
