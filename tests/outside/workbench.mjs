@@ -18,10 +18,13 @@ import { byKeyboard } from "./workbench/stories/by_keyboard.mjs";
 import { byNames } from "./workbench/stories/by_names.mjs";
 import { byTouch } from "./workbench/stories/by_touch.mjs";
 import { everyScreen } from "./workbench/stories/every_screen.mjs";
+import { shareOut } from "./workbench/stories/share_out.mjs";
 import { twoGroups } from "./workbench/stories/two_groups.mjs";
 import { twoWindows } from "./workbench/stories/two_windows.mjs";
 
-const STORIES = { byKeyboard, byTouch, byNames, byCells, twoGroups, twoWindows, everyScreen };
+const STORIES = {
+  byKeyboard, byTouch, byNames, byCells, shareOut, twoGroups, twoWindows, everyScreen,
+};
 const ARGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
   "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 

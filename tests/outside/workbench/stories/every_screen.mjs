@@ -1,5 +1,5 @@
-// Every screen with the demo: narrow, wide, dark, at double size, calm.
-import { LAPTOP, NARROW } from "../stage.mjs";
+// Every screen with the demo: narrow, wide, dark, at double size, in German, calm.
+import { LAPTOP, NARROW, PHONE } from "../stage.mjs";
 
 export async function everyScreen(stage) {
   const host = await stage.open("screens.spinney");
@@ -12,11 +12,12 @@ export async function everyScreen(stage) {
   await setup.goto(`${host.address}/key`);
   await setup.locator("#new-name").fill("Our key");
   await Promise.all([setup.waitForNavigation(), setup.locator("#start-finished").click()]);
-  const screens = ["/finds", "/finds/1", "/share-out", "/newcomer", "/heaps?key=1", "/heaps/answers?key=1",
-    "/copy?key=1", "/table", "/table/4", "/key?key=1", "/key?key=1&as=tree", "/words?key=1",
+  const screens = ["/finds", "/finds/1", "/forget/kind/1", "/share-out", "/newcomer", "/heaps?key=1", "/heaps/answers?key=1",
+    "/copy?key=1", "/copy/new", "/table", "/table/4", "/key?key=1", "/key?key=1&as=tree", "/words?key=1",
     "/try?key=1", "/try?key=1&at=y", "/print?key=1", "/done", "/nothing-here"];
   for (const [name, settings] of [["narrow", NARROW], ["laptop", LAPTOP],
     ["dark", { ...LAPTOP, colorScheme: "dark" }], ["double", { viewport: { width: 683, height: 384 } }],
+    ["german", { ...PHONE, locale: "de-DE" }],
     ["calm", { ...LAPTOP, reducedMotion: "reduce", forcedColors: "active" }]]) {
     const page = await stage.window(host, settings);
     for (const path of screens) {
