@@ -1,7 +1,10 @@
 //! What findings say, word for word where it matters: numbers, singulars, reasons, remedies.
 
 use spinney_check::{Settings, check, table};
-use spinney_model::{Code, Finding, Matrix, Place};
+use spinney_model::{
+    Character, Code, Finding, Matrix, Place, Quantity, Scale, Scene, Taxon, Unit, Value,
+    WrittenIn,
+};
 
 #[path = "drawn/good_key.rs"]
 mod drawn;
@@ -187,4 +190,25 @@ fn a_question_in_peoples_own_words_is_quoted_and_not_asked_for() {
         "{sentence}"
     );
     assert_eq!(remedy, "Look at lime and say yes or no to it, or move the question.");
+}
+
+#[test]
+fn a_length_is_said_in_the_unit_of_its_column() {
+    let mut character = Character::named(
+        "stalk",
+        Scale::Measure { unit: Unit::Millimetres, gap: Quantity::from_whole(3) },
+    );
+    character.written_in = Some(WrittenIn::Centimetres);
+    let range = |low, high| {
+        let (low, high) = (Quantity::from_whole(low), Quantity::from_whole(high));
+        vec![Value::Range { low, high }.into()]
+    };
+    let taxa = ["hazel", "lime"].map(Taxon::named).to_vec();
+    let rows = vec![range(30, 35), range(50, 60)];
+    let matrix = Matrix::new(Scene::default(), taxa, vec![character], rows).expect("it fits");
+    let key = key(&matrix, "1. Is the stalk 3.7 cm or longer? [stalk >= 37] -> lime / hazel");
+    let found = check(&matrix, &key, None, &Settings::default()).findings;
+    let near = only(&found, Code::ThresholdNear).0;
+    assert!(near.contains("asks at 3.7 cm, which is nearer than 0.3 cm"), "{near}");
+    assert!(near.contains("hazel (3 to 3.5 cm)"), "{near}");
 }

@@ -274,3 +274,23 @@ fn what_nobody_has_said_of_a_kind_stands_once_and_its_ends_are_marked() {
     let why = "ash is a guess here: nobody has said what question 1 asks of it";
     assert!(end.contains(why), "{end}");
 }
+
+#[test]
+fn a_length_is_asked_shown_and_moved_in_the_unit_of_its_column() {
+    let mut class = AtTheDesk::empty();
+    class.paste("kind\tblade length (cm)\nelm\t6-9\nbox\t1-2\n");
+    let page = class.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
+    assert!(page.contains("Is the blade 4 cm or longer?"), "{page}");
+    let open = class.get("/key?key=1&open=");
+    assert!(
+        open.contains("6–9 cm") && open.contains("1–2 cm") && !open.contains(" mm"),
+        "{open}"
+    );
+    assert!(open.contains("value=\"4\""), "the number is typed in centimetres too");
+    let form = [("key", "1"), ("at", ""), ("number", "3.5"), ("back", "/key?key=1")];
+    let moved = class.post("/do/key-threshold", &form);
+    assert!(moved.contains("Is the blade 3.5 cm or longer?"), "{moved}");
+    let form = [("key", "1"), ("at", ""), ("number", "7"), ("back", "/key?key=1")];
+    let inside = class.refused("/do/key-threshold", &form);
+    assert!(inside.contains("elm (6–9)"), "{inside}");
+}

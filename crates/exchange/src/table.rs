@@ -34,7 +34,6 @@ mod source;
 mod workbook;
 mod write;
 
-pub use number::unit_written;
 pub use retyped::{either, renamed};
 
 pub(crate) use characters_sheet::HEADINGS as CHARACTER_HEADINGS;

@@ -39,7 +39,7 @@ pub use finding::{Code, Finding, Place, Severity};
 pub use forgiving::{BothWays, Forgiving, ForgivingKeys};
 pub use key::{Couplet, Destination, End, Key, Wording};
 pub use matrix::{Matrix, MatrixError, Scene};
-pub use quantity::{Quantity, Share, Unit};
+pub use quantity::{Quantity, Share, Unit, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};
 pub use taxon::{OtherName, Taxon, TaxonIx};
 pub use walk::{Answer, Step, Walk};

@@ -89,7 +89,7 @@ fn too_narrow(
         .zip(names)
         .map(|(taxon, name)| match values.value(TaxonIx(taxon), character) {
             Value::Range { low, high } => {
-                format!("{name} {}", sentence::range(&about.scale, *low, *high))
+                format!("{name} {}", sentence::range(about, *low, *high))
             }
             _ => name.clone(),
         })
@@ -104,7 +104,7 @@ fn too_narrow(
             names[0],
             names[1],
             ranges.join(", "),
-            amount(&about.scale, gap.thousandths())
+            amount(about, gap.thousandths())
         ),
         what_to_add(values, one, other),
     )

@@ -4,7 +4,7 @@
 //! international yard and pound agreement of 1959.
 
 use num_traits::ToPrimitive;
-use spinney_model::{Quantity, Share, Unit};
+use spinney_model::{Quantity, Share, Unit, WrittenIn};
 
 /// A unit that somebody typed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -49,6 +49,16 @@ impl TypedUnit {
         }
     }
 
+    /// What people go on to write it in, where that is not the unit in which it is kept.
+    pub(super) fn written_in(self) -> Option<WrittenIn> {
+        match self {
+            Self::Centimetre => Some(WrittenIn::Centimetres),
+            Self::Metre => Some(WrittenIn::Metres),
+            Self::Millimetre | Self::Inch | Self::Degree | Self::Gram => None,
+            Self::Kilogram | Self::Ratio => None,
+        }
+    }
+
     /// How many of the kept unit one of it is.
     fn factor(self) -> Share {
         match self {
@@ -84,17 +94,6 @@ pub(super) struct Amount {
     pub(super) unit: Option<TypedUnit>,
     /// Whether the larger number stood first.
     pub(super) backwards: bool,
-}
-
-/// The unit in which most of some cells are typed, of equally many the finer one: `cm`. None: no
-/// cell has a unit.
-pub fn unit_written<'t>(texts: impl IntoIterator<Item = &'t str>) -> Option<&'static str> {
-    let mut counts = std::collections::BTreeMap::<TypedUnit, usize>::new();
-    for unit in texts.into_iter().filter_map(|text| amount(text).ok()?.unit) {
-        *counts.entry(unit).or_default() += 1;
-    }
-    let most = counts.values().max().copied()?;
-    counts.into_iter().find(|(_, count)| *count == most).map(|(unit, _)| unit.sign())
 }
 
 /// Why a text that begins like a number is none.

@@ -71,10 +71,7 @@ fn asks(t: Tongue, laid: &Laid, at: CharacterIx) -> Markup {
 
 /// Where a column is typed in another unit than questions and sheets have.
 fn kept_in(t: Tongue, laid: &Laid, at: CharacterIx, typed: &str) -> Markup {
-    let kept = match &laid.matrix.character(at).scale {
-        Scale::Measure { unit, .. } => unit.sign(),
-        Scale::Words { .. } | Scale::Counts => "",
-    };
+    let kept = laid.matrix.character(at).sign();
     html! {
         @if !kept.is_empty() && !typed.is_empty() && kept != typed {
             p.quiet #kept-in { (t.with("table-kept-in", &[("typed", &typed), ("kept", &kept)])) }
