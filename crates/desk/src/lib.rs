@@ -27,6 +27,7 @@ mod amounts;
 mod asking;
 mod collection;
 mod forget;
+mod guesses;
 mod history;
 mod intake;
 mod laid;

@@ -15,6 +15,7 @@ use spinney_model::{
 use spinney_press::{SecondLooks, wording};
 
 use crate::collection::{Collection, Drawn};
+use crate::guesses::Guesses;
 use crate::laid::Laid;
 use crate::layer::Layer;
 use crate::pressed::Pressed;
@@ -57,6 +58,8 @@ pub(crate) struct Made {
     pub(crate) looked_long: bool,
     /// The place of every couplet, by its number.
     pub(crate) places: BTreeMap<u32, Fork>,
+    /// Who comes out where only because nobody knows better.
+    pub(crate) guesses: Guesses,
 }
 
 impl Worked {
@@ -163,8 +166,10 @@ fn made(
     let settings =
         Settings { pupils_wrote_it: !drawn.finished(), replay_nodes, ..Settings::default() };
     let opinion = spinney_check::check(&layer.matrix, &key, claim.as_ref(), &settings);
+    let guesses = Guesses::of(&layer.matrix, &key, &opinion.walks);
     let (refused, reasons, looks) = (Vec::new(), Vec::new(), BTreeMap::new());
-    Made { layer, key, claim, opinion, refused, reasons, looks, looked_long: false, places }
+    let looked_long = false;
+    Made { layer, key, claim, opinion, refused, reasons, looks, looked_long, places, guesses }
 }
 
 impl Made {

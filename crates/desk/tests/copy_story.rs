@@ -41,7 +41,13 @@ fn the_lost_one_stands_stranded_in_the_groups_words() {
     copy(&mut group, "", "Is it a needle?", &sides);
     let page = group.get("/copy?key=1&at=end");
     assert!(page.contains("At “Is it a needle?”: where does alder go?"));
-    assert!(page.contains("sallow, spindle still lie together."));
+    assert!(page.contains("sallow and spindle still lie together."));
+    let verdict =
+        page.split("verdict-names").nth(1).and_then(|rest| rest.split("</ul>").next());
+    let verdict = verdict.expect("the answer begins with who does not come out alone");
+    assert!(verdict.contains("sallow and spindle</strong> stay together."), "{verdict}");
+    assert!(verdict.contains("alder</strong> stands at “Is it a needle?”"), "{verdict}");
+    assert!(!page.contains("Every find comes out of your key."));
     assert!(page.contains("2 questions back to the group:"));
 }
 
@@ -194,4 +200,29 @@ fn hostile_names_are_only_text() {
         let page = group.get(path);
         assert!(!page.contains("<script>alert") && !page.contains("\" onload=\"x"), "{path}");
     }
+}
+
+#[test]
+fn who_goes_both_ways_is_marked_at_both_ends() {
+    let mut group = group();
+    let sides = [("kind-1", "no"), ("kind-2", "both"), ("kind-3", "no"), ("kind-4", "yes")];
+    copy(&mut group, "", "Is it a needle?", &sides);
+    let page = group.get("/copy?key=1&at=end");
+    let marks = page.matches("spindle goes both ways, so it comes out in another place too.");
+    assert_eq!(marks.count(), 2, "once at each end");
+    assert!(!page.contains("yew goes both ways"));
+}
+
+#[test]
+fn a_key_on_paper_has_a_way_in_without_any_key() {
+    let mut group = AtTheDesk::empty();
+    assert!(group.get("/copy").contains("First the finds"));
+    group.post("/do/add-kinds", &[("names", "sallow\nspindle\nyew")]);
+    for screen in ["/finds", "/heaps"] {
+        assert!(group.get(screen).contains("href=\"/copy/new\""), "{screen} leads there");
+    }
+    assert!(group.get("/copy/new").contains("Whose key is it?"));
+    let page = group.post("/do/start-heaps", &[("name", "Group Red"), ("then", "copy")]);
+    assert!(page.contains("What does the paper ask first of these kinds?"));
+    assert!(group.get("/heaps?key=1").contains("href=\"/copy?key=1\""));
 }

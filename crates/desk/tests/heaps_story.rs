@@ -29,6 +29,8 @@ fn ask(group: &mut AtTheDesk, at: &str, words: &str) -> String {
 #[test]
 fn nobody_is_forgotten() {
     let mut group = six_finds();
+    let page = group.get("/heaps?key=1");
+    assert!(page.contains("Nothing is sorted yet.") && !page.contains("Nobody is forgotten."));
     ask(&mut group, "", "Is the leaf a needle?");
     sort(&mut group, "", "6", "yes");
     for kind in ["1", "2", "3", "4"] {

@@ -13,6 +13,7 @@ heaps-start = Begin with two heaps
 heaps-title = Two heaps
 heaps-others = Other keys, or a new one
 heaps-copy = Copy in a key from paper
+heaps-on-paper = Is the key on paper already?
 heaps-path = The way to this heap
 heaps-here = { $count ->
     [one] here: 1 kind
@@ -41,7 +42,14 @@ heaps-cheapest = the shortest way
 heaps-hardly = hardly longer
 heaps-price = { $price } questions more a leaf
 heaps-price-least = at least { $price } questions more a leaf
-heaps-split = { $yes } say yes, { $no } say no
+heaps-say-yes = { $count ->
+    [one] 1 says yes
+   *[other] { $count } say yes
+}
+heaps-say-no = { $count ->
+    [one] 1 says no
+   *[other] { $count } say no
+}
 heaps-split-both = { $count ->
     [one] one varies
    *[other] { $count } vary
@@ -76,6 +84,7 @@ card-we-are-right = We looked again: write what we see
 card-decide = Decide who is right
 beside-not-placed = Not placed yet
 beside-all-placed = Nobody is forgotten.
+beside-nothing-sorted = Nothing is sorted yet.
 beside-together = Still together
 beside-none-together = No heap holds two kinds any more.
 beside-finish = The rest

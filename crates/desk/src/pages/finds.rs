@@ -89,6 +89,7 @@ fn margin(t: Tongue, desk: &Desk, laid: Option<&Laid>) -> Markup {
             li { a href="/share-out" { (t.say("finds-share-out")) } }
             li { a href="/newcomer" { (t.say("finds-newcomer")) } }
             li { a href="/heaps" { (t.say("finds-to-heaps")) } }
+            li { a href="/copy/new" { (t.say("heaps-copy")) } }
         }
         (disagree::list(t, &desk.history.now, laid))
         p.for-good { a href="/forget" { (t.say("finds-forget")) } }

@@ -73,6 +73,7 @@ pub(crate) fn shown(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Shown {
 pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
     let t = asked.tongue;
     let collection = collection_title(desk, t);
+    let english = t.tag() != "en" && parts.screen.is_some_and(speaks_english);
     let main = html! {
         main #work tabindex="-1" {
             (parts.work)
@@ -105,12 +106,27 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                         aside #margin aria-label=(t.say("margin")) { (margin) }
                     }
                 }
-                @if !parts.bare { footer { p { (t.say("foot")) } (languages(asked)) } }
+                @if english || !parts.bare {
+                    footer {
+                        @if english { p #still-english { (t.say("foot-english")) } }
+                        @if !parts.bare { p { (t.say("foot")) } (languages(asked)) }
+                    }
+                }
                 div #told.unseen role="status" aria-live="polite" {}
             }
         }
     };
     Page::html(page.into_string())
+}
+
+/// Whether a screen shows what other rooms say, which is English whatever the screens speak:
+/// findings, questions made from the table, plain words, sheets.
+fn speaks_english(screen: Screen) -> bool {
+    match screen {
+        Screen::Heaps | Screen::Table | Screen::Key => true,
+        Screen::Words | Screen::Try | Screen::Print => true,
+        Screen::Finds | Screen::Done => false,
+    }
 }
 
 /// The languages that the screens speak, each by its own name; the host remembers the choice.
@@ -176,7 +192,7 @@ fn history_button(desk: &Desk, t: Tongue, what: &str, idle: bool, here: &str) ->
         form method="post" action={"/do/" (what)} {
             input type="hidden" name="head" value=(desk.head());
             input type="hidden" name="back" value=(here);
-            button.quiet disabled[idle] { (t.say(what)) }
+            button.quiet id=(what) disabled[idle] { (t.say(what)) }
         }
     }
 }
@@ -238,8 +254,8 @@ pub(crate) fn finding_slip(t: Tongue, finding: &Finding) -> Markup {
     html! {
         div class=(class) {
             p.severity { (t.say(word)) }
-            p dir="auto" { (finding.sentence) }
-            p.remedy dir="auto" { (finding.remedy) }
+            p dir="auto" lang="en" { (finding.sentence) }
+            p.remedy dir="auto" lang="en" { (finding.remedy) }
         }
     }
 }

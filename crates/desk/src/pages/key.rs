@@ -14,6 +14,7 @@ mod pinned;
 mod questions;
 mod ranges;
 mod tree;
+mod unanswered;
 mod wishes;
 
 use std::sync::Arc;
@@ -121,10 +122,12 @@ impl Keyed {
         }
     }
 
-    /// What was found at one question.
+    /// What was found at one question; what nobody has said is gathered in the margin.
     pub(super) fn findings_at(&self, number: u32) -> Vec<Finding> {
         let here = Place::Couplet(number);
-        self.made.findings().iter().filter(|found| found.place == here).cloned().collect()
+        let found = self.made.findings().iter();
+        let found = found.filter(|found| found.place == here && !unanswered::said_here(found));
+        found.cloned().collect()
     }
 }
 

@@ -73,8 +73,11 @@ enum Meaning {
 
 impl Line {
     pub(super) fn of(entry: &Entry) -> Self {
+        // A program that reads only the first form must say that this is newer, and not that it
+        // is damaged.
+        let v = if of_the_first_form(&entry.done) { 1 } else { 2 };
         let empty = Self {
-            v: 1,
+            v,
             at: entry.at,
             edits: None,
             version: None,
@@ -91,9 +94,7 @@ impl Line {
             Done::Redo => Self { redo: true, ..empty },
             Done::HoldFirst(lines) => Self { hold_first: Some(*lines), ..empty },
             Done::Version(name) => Self { version: Some(name.clone()), ..empty },
-            // A program that reads only the first form must say that this is newer, and not
-            // that it is damaged.
-            Done::Unname(version) => Self { v: 2, unname: Some(*version), ..empty },
+            Done::Unname(version) => Self { unname: Some(*version), ..empty },
         }
     }
 
@@ -113,6 +114,15 @@ impl Line {
             _ => return None,
         };
         Some(Entry { at: self.at, done })
+    }
+}
+
+/// Whether the first form of a line could say this.
+fn of_the_first_form(done: &Done) -> bool {
+    match done {
+        Done::Edits(edits) => !edits.iter().any(|edit| matches!(edit, Edit::CallKind { .. })),
+        Done::Unname(_) => false,
+        Done::Undo | Done::Redo | Done::HoldFirst(_) | Done::Version(_) => true,
     }
 }
 

@@ -78,10 +78,9 @@ fn a_line_stays_as_it_was_first_written() {
                 kind: KindId(1),
                 side: Some(Side::No),
             },
-            Edit::CallKind { key: KeyId(1), kind: KindId(1), name: "spiky one".to_owned() },
         ]),
     };
-    let line = r#"{"v":1,"at":5,"edits":[{"add_kind":{"kind":1,"name":"hazel"}},{"sort":{"key":1,"at":"yn","kind":1,"side":"no"}},{"call_kind":{"key":1,"kind":1,"name":"spiky one"}}]}"#;
+    let line = r#"{"v":1,"at":5,"edits":[{"add_kind":{"kind":1,"name":"hazel"}},{"sort":{"key":1,"at":"yn","kind":1,"side":"no"}}]}"#;
     assert_eq!(String::from_utf8(write(&entry)).expect("JSON is UTF-8"), line);
     assert_eq!(read(line.as_bytes()), Ok(entry));
 }
@@ -95,7 +94,8 @@ fn lines_of_the_first_form_are_read_and_written_as_they_were() {
         .lines()
         .map(|line| read(line.as_bytes()).unwrap_or_else(|why| panic!("{why}: {line}")))
         .collect();
-    let edits = edits().into_iter().map(|edit| Done::Edits(vec![edit]));
+    let first = |edit: &Edit| !matches!(edit, Edit::CallKind { .. });
+    let edits = edits().into_iter().filter(first).map(|edit| Done::Edits(vec![edit]));
     let others = [
         Done::Undo,
         Done::Redo,
@@ -115,10 +115,20 @@ fn lines_of_the_first_form_are_read_and_written_as_they_were() {
 
 #[test]
 fn what_only_the_second_form_can_say_says_so() {
-    let line = r#"{"v":2,"at":5,"unname":0}"#;
-    let entry = Entry { at: 5, done: Done::Unname(0) };
-    assert_eq!(String::from_utf8(write(&entry)).expect("JSON is UTF-8"), line);
-    assert_eq!(read(line.as_bytes()), Ok(entry));
+    let name = "spiky one".to_owned();
+    let call = Edit::CallKind { key: KeyId(1), kind: KindId(1), name };
+    let lines = [
+        (r#"{"v":2,"at":5,"unname":0}"#, Done::Unname(0)),
+        (
+            r#"{"v":2,"at":5,"edits":[{"call_kind":{"key":1,"kind":1,"name":"spiky one"}}]}"#,
+            Done::Edits(vec![call]),
+        ),
+    ];
+    for (line, done) in lines {
+        let entry = Entry { at: 5, done };
+        assert_eq!(String::from_utf8(write(&entry)).expect("JSON is UTF-8"), line);
+        assert_eq!(read(line.as_bytes()), Ok(entry));
+    }
 }
 
 #[test]

@@ -254,3 +254,17 @@ fn the_list_says_what_was_true_when_it_was_done() {
     assert!(text.contains("rowan was taken out"));
     assert!(text.contains("3 hours ago") && text.contains("datetime=\"1970-01-01T00:00:00Z\""));
 }
+
+#[test]
+fn what_a_key_is_for_is_said_in_words() {
+    let mut desk = desk();
+    let key = KeyId(1);
+    let wish = |field, text: &str| Edit::Wish(key, field, text.to_owned());
+    done(&mut desk, vec![wish(WishField::Finish, "yes")]);
+    done(&mut desk, vec![wish(WishField::Kinds, "1 2")]);
+    done(&mut desk, vec![wish(WishField::Never, "1")]);
+    let text = get(&mut desk, "/done");
+    assert!(text.contains("is found from the table"), "{text}");
+    assert!(text.contains("never asks about: edge"), "{text}");
+    assert!(!text.contains("made for: yes") && !text.contains("made for: 1"), "{text}");
+}

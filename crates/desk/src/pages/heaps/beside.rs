@@ -29,7 +29,8 @@ pub(super) fn margin(top: &Top<'_>) -> Markup {
     let answers = looks(top.layer, top.laid).len();
     html! {
         h2 { (t.say("beside-not-placed")) }
-        @if stranded.is_empty() { p.quiet { (t.say("beside-all-placed")) } }
+        @if top.drawn.questions.is_empty() { p.quiet { (t.say("beside-nothing-sorted")) } }
+        @else if stranded.is_empty() { p.quiet { (t.say("beside-all-placed")) } }
         ul.waiting {
             @for (at, kind) in &stranded {
                 li { a href=(top.address(at)) dir="auto" { (name(kind)) } }

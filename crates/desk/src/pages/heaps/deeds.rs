@@ -60,7 +60,10 @@ pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         name if name.is_empty() => t.with("heaps-unnamed", &[("number", &key.0)]),
         name => name,
     };
-    let to = format!("/heaps?key={}", key.0);
+    let to = match asked.request.field("then") {
+        "copy" => format!("/copy?key={}", key.0),
+        _ => format!("/heaps?key={}", key.0),
+    };
     Ok(Deed::edits(vec![Edit::StartKey(key, name)], to))
 }
 

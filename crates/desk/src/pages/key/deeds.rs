@@ -1,7 +1,7 @@
 //! What a hand does to a key and its questions.
 
 use spinney_check::Says;
-use spinney_model::{Ask, Asked, Edit, Fork, Scale, Value, WhyNot, WishField};
+use spinney_model::{Ask, Asked, Edit, Fork, Quantity, Scale, Value, WhyNot, WishField};
 
 use super::{Keyed, pinned};
 use crate::Desk;
@@ -129,8 +129,13 @@ pub(super) fn threshold(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refus
     let (key, at) = question(desk, asked)?;
     let couplet = key.made.couplet(&at).expect("it was found before");
     let old = couplet.ask.as_ref().ok_or_else(|| gone(asked))?;
-    let number = quantity(asked.request.field("number"));
-    let counts = matches!(key.made.layer.matrix.character(old.character).scale, Scale::Counts);
+    let character = key.made.layer.matrix.character(old.character);
+    // It is typed as the column is written: 4 in a column of centimetres is 40 mm.
+    let kept = |typed: Quantity| {
+        Quantity::from_thousandths(typed.thousandths() * character.millimetres())
+    };
+    let number = quantity(asked.request.field("number")).map(kept);
+    let counts = matches!(character.scale, Scale::Counts);
     let number = number.filter(|number| !counts || number.thousandths() % 1000 == 0);
     let Some(number) = number else {
         return Err(Refused {
@@ -165,6 +170,8 @@ fn inside(key: &Keyed, number: u32, ask: &Ask) -> Result<(), Refused> {
         .into_keys()
         .filter_map(|taxon| match matrix.cell(taxon, ask.character).value {
             Value::Range { low, high } if says[taxon.0] == Says::NobodyKnows => {
+                let character = matrix.character(ask.character);
+                let (low, high) = (character.number(low), character.number(high));
                 Some(format!("{} ({low}–{high})", matrix.taxon(taxon).name))
             }
             _ => None,

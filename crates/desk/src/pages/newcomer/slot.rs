@@ -121,7 +121,7 @@ fn changed(desk: &Desk, t: Tongue, id: KeyId, change: &Change) -> Markup {
         }
         @if stayed > 0 { p { (t.count("newcomer-stayed", stayed)) } }
         @if dearer > Share::from_integer(0) {
-            p.quiet { (t.with("newcomer-dearer", &[("questions", &one_decimal(dearer))])) }
+            p.quiet { (t.with("newcomer-dearer", &[("questions", &t.decimal(&one_decimal(dearer)))])) }
         }
         @if revision.stopped.is_some() { p.quiet { (t.say("newcomer-stopped")) } }
         @if !change.exact { p.quiet { (t.say("newcomer-inexact")) } }

@@ -104,7 +104,7 @@ pub(super) fn ask(
         div.asking {
             p.quiet { (t.count("newcomer-question", number as usize)) }
             h1 dir="auto" { (words(&made.key, number)) }
-            p.answers {
+            p.three-answers {
                 a.button.yes #walk-yes href=(to("y")) { (t.say("answer-yes")) }
                 a.button.unsure #walk-unsure href=(to("u")) { (t.say("newcomer-cannot-tell")) }
                 a.button.no #walk-no href=(to("n")) { (t.say("answer-no")) }

@@ -24,6 +24,8 @@ pub(super) struct Bound {
     named: Matrix,
     pub(super) made: Arc<Made>,
     pub(super) pictures: BTreeMap<String, Picture>,
+    /// Whether people asked some of its questions.
+    peoples: bool,
     today: String,
     name: String,
 }
@@ -57,8 +59,9 @@ impl Bound {
             made.layer.kinds.iter().map(|kind| desk.history.now.name_in(key, *kind)).collect();
         let named = named(&matrix, names);
         let name = file_name(&drawn.name);
+        let peoples = !drawn.questions.is_empty();
         let today = asked.request.today.clone();
-        Ok(Some(Self { matrix, named, pictures, made, today, name }))
+        Ok(Some(Self { matrix, named, pictures, made, peoples, today, name }))
     }
 
     pub(super) fn booklet(&self) -> Booklet<'_> {
@@ -73,13 +76,19 @@ impl Bound {
         }
     }
 
-    /// What the sheets say of the key's standing: the words of people are kept as they are,
-    /// a key of the machine that loses somebody is a draft.
+    /// Whether there is no question yet, though there are kinds to part.
+    pub(super) fn nothing_asked(&self) -> bool {
+        self.made.key.couplets.is_empty() && self.matrix.taxa().len() > 1
+    }
+
+    /// What the sheets say of the key's standing. A key of the machine that loses somebody is a
+    /// draft. A key with questions of people is a trying-out copy, also where the machine found
+    /// the rest: nobody has tried it, and the words of people are kept as they are.
     fn stamp(&self) -> Stamp {
         match (&self.made.claim, self.made.opinion.broken_as_a_tree()) {
             (Some(_), true) => Stamp::Draft,
-            (Some(_), false) => Stamp::None,
-            (None, _) => Stamp::TryingOut,
+            (Some(_), false) if !self.peoples => Stamp::None,
+            _ => Stamp::TryingOut,
         }
     }
 
