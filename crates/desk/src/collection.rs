@@ -13,12 +13,15 @@ use spinney_model::{
 };
 
 mod cells;
+mod claim;
+mod sayings;
 mod sorted;
 mod toward;
 mod unlike;
 
-pub(crate) use cells::{Agreed, Cells};
-pub(crate) use sorted::{Put, Sorted, denied};
+pub(crate) use cells::Cells;
+pub(crate) use sayings::{Agreed, Saying, Sayings};
+pub(crate) use sorted::{Put, Sorted};
 pub(crate) use toward::toward;
 pub(crate) use unlike::{Unlike, unlike};
 

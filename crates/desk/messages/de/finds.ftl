@@ -71,8 +71,15 @@ finds-disagree-more = { $count ->
    *[other] Noch { $count } Dinge werden verschieden gesehen.
 }
 finds-says = { $source }: { $text }
-finds-says-not = { $source }: nicht { $text }
-finds-not = nicht { $text }
+saying-one-of = eines oder mehrere von: { $states }
+saying-none-of = { $count ->
+    [one] nicht { $states }
+   *[other] keines von: { $states }
+}
+saying-varies = { $count ->
+    [one] manchmal { $states }, manchmal nicht
+   *[other] manchmal eines oder mehrere von: { $states }; manchmal nicht
+}
 finds-unlike = { $count ->
     [one] Bei einem Fund sind sich zwei Gruppen nicht einig
    *[other] Bei { $count } Funden sind sich Gruppen nicht einig

@@ -72,7 +72,6 @@ table-who = { $count ->
 }
 table-itself = Die Tabelle
 table-says = { $who }: „{ $text }“
-table-says-not = { $who }: nicht „{ $text }“
 table-by-heaps = (nach den Haufen)
 table-too-long = Das ist länger als { $count } Buchstaben.
 table-too-long-remedy = Sagt es kürzer. Längere Notizen gehören zu den Funden.

@@ -71,8 +71,15 @@ finds-disagree-more = { $count ->
    *[other] { $count } things more are seen differently.
 }
 finds-says = { $source }: { $text }
-finds-says-not = { $source }: not { $text }
-finds-not = not { $text }
+saying-one-of = one or more of: { $states }
+saying-none-of = { $count ->
+    [one] not { $states }
+   *[other] none of: { $states }
+}
+saying-varies = { $count ->
+    [one] sometimes { $states }, sometimes not
+   *[other] sometimes one or more of: { $states }; sometimes not
+}
 finds-unlike = { $count ->
     [one] Two groups do not agree on one find
    *[other] Groups do not agree on { $count } finds

@@ -86,7 +86,7 @@ fn looks(layer: &Layer, laid: &Laid) -> Vec<Look> {
         let of_the_table = look.character.0 < layer.sorted_from;
         let character = laid.characters.get(look.character.0).copied().flatten();
         let agreed = character.map(|at| laid.said.agreed(layer.kinds[look.taxon.0], at));
-        let differ = matches!(agreed, Some(Agreed::Contradicted(_)));
+        let differ = matches!(agreed, Some(Agreed::Contradicted));
         of_the_table && !differ && !(look.parts.is_empty() && look.with_others.is_empty())
     });
     useful.collect()

@@ -182,8 +182,10 @@ fn row(view: &View<'_>, at: CharacterId) -> Markup {
                             label for=(field) { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
                             input id=(field) name=(field) value=(view.fields.get(&field)) dir="auto"
                                 maxlength=(LONGEST_TEXT) list={"states-" (at.0)};
-                            @if let Agreed::Contradicted(said) = blank_or_not {
-                                @for (source, text) in said { p.quiet dir="auto" { (clash::says(t, source, text)) } }
+                            @if blank_or_not == Agreed::Contradicted {
+                                @for (source, saying) in view.laid.said.sources(*kind, at) {
+                                    p.quiet dir="auto" { (clash::says(t, source, saying)) }
+                                }
                             }
                         },
                     }

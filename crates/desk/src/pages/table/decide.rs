@@ -2,15 +2,15 @@
 
 use spinney_exchange::table;
 
-use crate::collection::denied;
+use crate::collection::Saying;
 
-/// What people say, each text once, in the order in which they are named. What is only denied
-/// cannot be chosen.
-pub(super) fn texts(said: &[(&str, &str)]) -> Vec<String> {
+/// What people say, each text once, in the order in which they are named. Who leaves open what
+/// it is cannot be chosen.
+pub(super) fn texts(said: &[(&str, &Saying)]) -> Vec<String> {
     let mut texts: Vec<String> = Vec::new();
-    for (_, text) in said.iter().filter(|(_, text)| denied(text).is_none()) {
+    for text in said.iter().filter_map(|(_, saying)| saying.text()) {
         if !texts.iter().any(|known| crate::laid::folded(known) == crate::laid::folded(text)) {
-            texts.push((*text).to_owned());
+            texts.push(text.to_owned());
         }
     }
     texts
