@@ -81,10 +81,10 @@ saying-varies = { $count ->
    *[other] manchmal eines oder mehrere von: { $states }; manchmal nicht
 }
 finds-unlike = { $count ->
-    [one] Bei einem Fund sind sich zwei Gruppen nicht einig
-   *[other] Bei { $count } Funden sind sich Gruppen nicht einig
+    [one] Ein Fund, der verschieden sortiert ist
+   *[other] { $count } Funde, die verschieden sortiert sind
 }
-finds-unlike-why = Sie haben mit denselben Worten gefragt und den Fund verschieden sortiert. Haben sie dasselbe gemeint? Seht gemeinsam hin; wer sich geirrt hat, legt die Karte um.
+finds-unlike-why = Schlüssel fragen mit denselben Worten und sortieren den Fund verschieden. Haben alle dasselbe gemeint? Seht gemeinsam hin; wer sich geirrt hat, legt die Karte um.
 finds-unlike-put = { $who }: { $side }
 finds-right = „{ $text }“ stimmt
 finds-otherwise = Oder was wir jetzt sehen

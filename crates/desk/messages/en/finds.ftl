@@ -81,10 +81,10 @@ saying-varies = { $count ->
    *[other] sometimes one or more of: { $states }; sometimes not
 }
 finds-unlike = { $count ->
-    [one] Two groups do not agree on one find
-   *[other] Groups do not agree on { $count } finds
+    [one] One find that is sorted differently
+   *[other] { $count } finds that are sorted differently
 }
-finds-unlike-why = They asked the same words and sorted the find differently. Did they mean the same? Look at it together; whoever is mistaken puts the card elsewhere.
+finds-unlike-why = Keys ask the same words and sort the find differently. Did everybody mean the same? Look at it together; whoever is mistaken puts the card elsewhere.
 finds-unlike-put = { $who }: { $side }
 finds-right = “{ $text }” is right
 finds-otherwise = Or what we see now

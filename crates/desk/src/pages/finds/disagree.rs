@@ -4,6 +4,8 @@
 //! asked the same words and sorted a kind differently: there only they can tell what they
 //! meant.
 
+use std::collections::BTreeSet;
+
 use maud::{Markup, html};
 use spinney_model::{CharacterId, Edit, KindId, Side};
 
@@ -25,7 +27,7 @@ pub(super) fn list(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> M
     let said = laid::said(collection, laid);
     let all: Vec<_> = said.contradictions().collect();
     html! {
-        (groups(t, collection))
+        (groups(t, collection, laid))
         @if !all.is_empty() {
             section.disagree {
                 h2 #disagree { (t.count("finds-disagree", all.len())) }
@@ -70,12 +72,13 @@ fn says(t: Tongue, source: &str, saying: &Saying, by_heaps: bool) -> Markup {
 }
 
 /// Where groups sorted the same words differently: nobody decides it for them.
-fn groups(t: Tongue, collection: &Collection) -> Markup {
-    let all = unlike(collection);
+fn groups(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> Markup {
+    let all = unlike(collection, laid.map(|laid| &laid.sorted));
+    let finds: BTreeSet<KindId> = all.iter().map(|one| one.kind).collect();
     html! {
         @if !all.is_empty() {
             section.disagree {
-                h2 #unlike { (t.count("finds-unlike", all.len())) }
+                h2 #unlike { (t.count("finds-unlike", finds.len())) }
                 p.quiet { (t.say("finds-unlike-why")) }
                 @for Unlike { kind, words, cards } in all.iter().take(SHOWN) {
                     h3 dir="auto" { (collection.name(*kind)) ": " (words) }

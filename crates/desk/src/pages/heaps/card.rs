@@ -44,7 +44,7 @@ pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
                         button class={"way " (value)} name="side" value=(value)
                             id={(value) "-" (kind.0)} {
                             (t.say(word))
-                            span.unseen { ": " (top.desk.history.now.name(kind)) }
+                            span.unseen { ": " (top.desk.history.now.name_in(top.key, kind)) }
                         }
                     }
                 }
@@ -73,7 +73,10 @@ fn standing(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
     if let (Some(Side::Yes | Side::No), false, Some(who)) =
         (placed.side, placed.by_hand, who_says(top, kind))
     {
-        return html! { p.why dir="auto" { (t.with("card-by-who", &[("who", &who)])) } };
+        let all = who.join(", ");
+        return html! {
+            p.why dir="auto" { (t.count_with("card-by-who", who.len(), &[("who", &all)])) }
+        };
     }
     let why = match (placed.side, placed.by_hand) {
         (None, _) => "card-not-placed",
@@ -86,11 +89,11 @@ fn standing(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
 }
 
 /// Who says what the table says here; None: the table itself.
-fn who_says(top: &Top<'_>, kind: KindId) -> Option<String> {
+fn who_says<'t>(top: &'t Top<'_>, kind: KindId) -> Option<Vec<&'t str>> {
     let at = top.drawn.questions.get(&top.at)?.ask.as_ref()?.character;
     let who: Vec<&str> =
         top.laid.said.sources(kind, at).into_iter().map(|(who, _)| who).collect();
-    (!who.is_empty() && !who.contains(&"")).then(|| who.join(", "))
+    (!who.is_empty() && !who.contains(&"")).then_some(who)
 }
 
 /// The hand and the table say different things: a person decides.

@@ -117,7 +117,7 @@ fn changed(desk: &Desk, t: Tongue, id: KeyId, change: &Change) -> Markup {
     let stayed = revision.parts.kept.len();
     let dearer = revision.effort - revision.best;
     let alike: Vec<String> =
-        change.alike.iter().map(|kind| desk.history.now.name(*kind)).collect();
+        change.alike.iter().map(|kind| desk.history.now.name_in(id, *kind)).collect();
     html! {
         p dir="auto" { (t.with("newcomer-in-key", &[("key", &desk.history.now.keys[&id].name)])) }
         @if !alike.is_empty() {
