@@ -148,7 +148,11 @@ fn a_newcomer_does_not_write_over_a_no_that_leaves_several_things_open() {
     ];
     fern_goes_on(&mut class, false, &lying);
     let typed = |text| [("key", "1"), ("walk", "ny"), ("name", "willow"), ("k-3-1", text)];
-    assert!(class.get("/newcomer?key=1&walk=ny").contains("It comes out at ash<"));
+    let page = class.get("/newcomer?key=1&walk=ny");
+    assert!(
+        page.contains("It comes out at ash<") && page.contains("Fern: not toothed"),
+        "{page}"
+    );
     let page = class.look("/newcomer/slot", &typed("toothed"));
     assert!(page.contains("Fern: not toothed") && page.contains("What you typed: toothed"));
     let page = class.look("/newcomer/slot", &typed("spiny"));

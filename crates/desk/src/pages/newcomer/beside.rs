@@ -177,15 +177,13 @@ fn row(view: &View<'_>, at: CharacterId) -> Markup {
                             p.of dir="auto" { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
                             p.known dir="auto" { (text) }
                         },
-                        blank_or_not => {
+                        Agreed::Blank | Agreed::Contradicted => {
                             @let field = format!("k-{}-{}", kind.0, at.0);
                             label for=(field) { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
                             input id=(field) name=(field) value=(view.fields.get(&field)) dir="auto"
                                 maxlength=(LONGEST_TEXT) list={"states-" (at.0)};
-                            @if blank_or_not == Agreed::Contradicted {
-                                @for (source, saying) in view.laid.said.sources(*kind, at) {
-                                    p.quiet dir="auto" { (clash::says(t, source, saying)) }
-                                }
+                            @for (source, saying) in view.laid.said.sources_and_open(*kind, at) {
+                                p.quiet dir="auto" { (clash::says(t, source, saying)) }
                             }
                         },
                     }
