@@ -72,6 +72,8 @@ struct Cell {
     /// What hands leave open, where nobody contradicts it; and the states that there are.
     open: Voices,
     known: States,
+    /// Where people do not agree: whoever is the first to say each of the things that are said.
+    first: Vec<String>,
     comes_to: ComesTo,
 }
 
@@ -152,6 +154,12 @@ impl Sayings {
         })
     }
 
+    /// Where people do not agree: what they say, each thing once.
+    pub(crate) fn choices(&self, kind: KindId, at: CharacterId) -> Vec<&str> {
+        let first = self.0.get(&(kind, at)).into_iter().flat_map(|cell| &cell.first);
+        first.map(|who| self.said(kind, at, who)).collect()
+    }
+
     /// Everything that anybody says as it is typed: whose cell, who, what.
     pub(crate) fn texts(&self) -> impl Iterator<Item = (Place, &str, &str)> {
         self.0.iter().flat_map(|(at, cell)| {
@@ -176,7 +184,7 @@ impl Cell {
             return Self { voices, comes_to, ..Self::default() };
         }
         let known = if open.is_empty() { States::new() } else { known.clone() };
-        let cell = Self { voices, open, known, comes_to: ComesTo::Blank };
+        let cell = Self { voices, open, known, ..Self::default() };
         let texts: Vec<(&String, Meaning)> = cell
             .voices
             .iter()
@@ -192,9 +200,13 @@ impl Cell {
         if same && (cell.open.is_empty() || can_all_be(&claims, &cell.known)) {
             return Self { comes_to, ..cell };
         }
+        let first = texts.iter().enumerate().filter(|(at, (_, text))| {
+            !texts[..*at].iter().any(|(_, before)| before.same(text))
+        });
+        let first = first.map(|(_, (who, _))| (*who).clone()).collect();
         let Self { mut voices, open, .. } = cell;
         voices.extend(open);
-        Self { voices, comes_to: ComesTo::Contradicted, ..Self::default() }
+        Self { voices, first, comes_to: ComesTo::Contradicted, ..Self::default() }
     }
 }
 
@@ -214,11 +226,15 @@ fn typed(cells: &Cells) -> BTreeMap<Place, Voices> {
     all
 }
 
-/// The texts of all columns in which some cell has to be compared with what others say of it.
+/// The texts of all columns in which some cell has to be compared with what others say of it,
+/// and not letter by letter only.
 fn unsettled(all: &BTreeMap<Place, Voices>) -> BTreeMap<CharacterId, Vec<String>> {
     let mut columns = BTreeMap::<CharacterId, Vec<String>>::new();
     for ((_, at), voices) in all {
-        if voices.len() > 1 && !voices.contains_key("") {
+        let mut said = voices.values().map(|saying| saying.text().map(folded));
+        let first = said.next();
+        let alike = said.all(|other| other.is_some() && Some(&other) == first.as_ref());
+        if !alike && !voices.contains_key("") {
             columns.entry(*at).or_default();
         }
     }

@@ -155,6 +155,22 @@ fn texts_are_the_same_if_the_reader_reads_the_same() {
 }
 
 #[test]
+fn what_is_the_same_is_offered_once() {
+    let mut collection = column(EDGE);
+    for (who, text) in [
+        ("Fern", "smooth or toothed"),
+        ("Moss", "toothed, smooth"),
+        ("Oak", "wavy"),
+        ("Reed", "Toothed or smooth"),
+    ] {
+        collection.apply(&say(who, text));
+    }
+    let laid = Laid::of(&collection).expect("there are kinds");
+    assert_eq!(laid.said.choices(ASH, AT), ["smooth or toothed", "wavy"]);
+    assert_eq!(laid.said.sources(ASH, AT).len(), 4, "all are named");
+}
+
+#[test]
 fn a_card_that_varies_says_what_others_typed_in_another_order() {
     let mut collection = column("toothed; smooth");
     puts(&mut collection, 1, &["toothed"], Side::Both);

@@ -25,7 +25,7 @@ pub(super) fn notes(
         |who: &str| !who.is_empty() && collection.cells.said(kind, at, who).is_empty();
     let who_says = || who_says(t, &said, by_heaps);
     let differ = match cells.agreed(kind, at) {
-        Agreed::Contradicted => Some(differ(t, kind, at, &said, who_says())),
+        Agreed::Contradicted => Some(differ(t, kind, at, &cells.choices(kind, at), who_says())),
         _ => None,
     };
     let named = said.iter().filter(|(who, _)| !who.is_empty()).count();
@@ -61,16 +61,9 @@ fn clash(t: Tongue, view: &View, kind: KindId, at: CharacterId, mine: &str) -> M
     }
 }
 
-fn differ(
-    t: Tongue,
-    kind: KindId,
-    at: CharacterId,
-    said: &[(&str, &Saying)],
-    who_says: Markup,
-) -> Markup {
+fn differ(t: Tongue, kind: KindId, at: CharacterId, ways: &[&str], who_says: Markup) -> Markup {
     let place = format!("{}-{}", kind.0, at.0);
-    let ways = decide::texts(said);
-    let both = decide::both(&ways);
+    let both = decide::both(ways);
     html! {
         p.word.look { (t.say("table-differ")) }
         (who_says)

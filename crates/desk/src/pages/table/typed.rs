@@ -100,13 +100,13 @@ fn decision(
     mine: &str,
 ) -> Option<Edit> {
     let (kind, character) = at;
-    let texts = decide::texts(&said.sources(kind, character));
+    let texts = said.choices(kind, character);
     let text = match word {
         "leave" => return None,
         "mine" => return Some(written(typed, said, who, at, mine)),
         "look" => "?".to_owned(),
         "varies" => decide::both(&texts)?,
-        number => texts.get(number.parse::<usize>().ok()?)?.clone(),
+        number => (*texts.get(number.parse::<usize>().ok()?)?).to_owned(),
     };
     Some(Edit::SetCell { kind, character, source: String::new(), text })
 }
