@@ -13,12 +13,15 @@ use spinney_model::{
 };
 
 mod cells;
+mod claim;
+mod sayings;
 mod sorted;
 mod toward;
 mod unlike;
 
-pub(crate) use cells::{Agreed, Cells};
-pub(crate) use sorted::{Put, Sorted, denied};
+pub(crate) use cells::Cells;
+pub(crate) use sayings::{Agreed, Saying, Sayings};
+pub(crate) use sorted::{Put, Sorted};
 pub(crate) use toward::toward;
 pub(crate) use unlike::{Unlike, unlike};
 
@@ -116,14 +119,14 @@ impl Collection {
         }
     }
 
-    /// What a kind is called in a key: the group's own name, with ours beside it, if it has one.
+    /// What a kind is called in a key: the group's own name, with ours beside it. Two may have
+    /// one name, so a kind that we have no name for keeps its letter.
     pub(crate) fn name_in(&self, key: KeyId, kind: KindId) -> String {
         let called = self.keys.get(&key).and_then(|key| key.called.get(&kind));
-        let ours = self.kinds.get(&kind).map_or("", |kind| kind.field(KindField::Name));
+        let ours = self.name(kind);
         match called {
-            Some(own) if ours.is_empty() => own.clone(),
             Some(own) => format!("{own} ({ours})"),
-            None => self.name(kind),
+            None => ours,
         }
     }
 

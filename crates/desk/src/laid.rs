@@ -5,6 +5,7 @@
 //! the sources of a cell ([`Sorted`]). Where sources contradict each other and nobody has
 //! decided, the cell counts as unknown.
 
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 
 use spinney_exchange::table::{self, Settings, Sources};
@@ -13,7 +14,11 @@ use spinney_model::{
     KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx,
 };
 
-use crate::collection::{Agreed, Cells, Collection, Sorted};
+use crate::collection::{Agreed, Collection, Sayings, Sorted};
+
+mod meaning;
+
+pub(crate) use meaning::{Meaning, Meanings};
 
 /// The collection as a matrix, and which kind and character is which.
 #[derive(Clone, Debug)]
@@ -26,7 +31,7 @@ pub(crate) struct Laid {
     /// What hands say of the table.
     pub(crate) sorted: Sorted,
     /// Who says what of which kind: what was typed, and what hands say.
-    pub(crate) said: Cells,
+    pub(crate) said: Sayings,
 }
 
 /// The fields of a character, in the order of the sheet, each under its heading.
@@ -65,6 +70,14 @@ pub(crate) const ABOUT_SHEET: [(AboutField, &str); 4] = [
     (AboutField::Part, "part"),
 ];
 
+/// Who says what of which kind; of what cannot be read as a table, what was typed.
+pub(crate) fn said<'l>(collection: &Collection, laid: Option<&'l Laid>) -> Cow<'l, Sayings> {
+    match laid {
+        Some(laid) => Cow::Borrowed(&laid.said),
+        None => Cow::Owned(Sayings::unread(collection)),
+    }
+}
+
 impl Laid {
     /// None: there is no kind yet.
     pub(crate) fn of(collection: &Collection) -> Option<Self> {
@@ -78,8 +91,8 @@ impl Laid {
     }
 
     fn with(collection: &Collection, sorted: Sorted, typed: Option<&Self>) -> Option<Self> {
-        let said = sorted.beside(&collection.cells);
         let states = typed.map_or(BTreeMap::new(), |typed| states_known(typed, &sorted));
+        let said = Sayings::of(collection, &sorted, &states);
         let sheets = sheets(collection, &said, &states);
         let read = table::read(&sheets, &Settings::default()).ok()?;
         let kinds = kinds_of(&read.matrix, collection);
@@ -92,6 +105,19 @@ impl Laid {
         let characters = characters.map(|c| by_name.get(&folded(&c.name)).copied()).collect();
         let matrix = with_pictures(read.matrix, collection, &kinds);
         Some(Self { matrix, findings: read.findings, kinds, characters, sorted, said })
+    }
+
+    /// What texts mean in a column, those that stand there and others.
+    pub(crate) fn meanings(
+        &self,
+        collection: &Collection,
+        at: CharacterId,
+        others: &[&str],
+    ) -> Meanings {
+        let there = self.said.texts().filter(|((_, character), ..)| *character == at);
+        let texts = there.map(|(_, _, text)| text).chain(others.iter().copied());
+        let column = BTreeMap::from([(at, texts.map(str::to_owned).collect())]);
+        Meanings::of(collection, &states_known(self, &self.sorted), column)
     }
 
     pub(crate) fn taxon(&self, kind: KindId) -> Option<TaxonIx> {
@@ -205,7 +231,7 @@ fn states_known(typed: &Laid, sorted: &Sorted) -> BTreeMap<CharacterId, String> 
 
 fn sheets(
     collection: &Collection,
-    said: &Cells,
+    said: &Sayings,
     states: &BTreeMap<CharacterId, String>,
 ) -> Sources {
     let mut rows = vec![vec!["kind".to_owned()]];
@@ -216,7 +242,7 @@ fn sheets(
         row.extend(named(collection).map(|at| match said.agreed(kind, at) {
             Agreed::Text(text) => text.to_owned(),
             Agreed::Blank => String::new(),
-            Agreed::Contradicted(_) => "?".to_owned(),
+            Agreed::Contradicted => "?".to_owned(),
         }));
         rows.push(row);
     }

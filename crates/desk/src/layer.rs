@@ -113,7 +113,7 @@ impl Layer {
             let by_hand = question.sorted.get(kind).copied();
             let side = by_hand.or_else(|| table.and_then(side_of));
             let agreed = question.ask.as_ref().map(|of| laid.said.agreed(*kind, of.character));
-            let differ = matches!(agreed, Some(Agreed::Contradicted(_)));
+            let differ = matches!(agreed, Some(Agreed::Contradicted));
             (*kind, Placed { side, by_hand: by_hand.is_some(), table, differ })
         };
         let sides: BTreeMap<KindId, Placed> = kinds.iter().map(placed).collect();

@@ -11,6 +11,7 @@ pub(crate) mod host;
 pub(crate) mod key;
 pub(crate) mod newcomer;
 pub(crate) mod print;
+mod saying;
 pub(crate) mod share_out;
 pub(crate) mod table;
 pub(crate) mod try_it;

@@ -15,7 +15,7 @@ use spinney_model::{
     Ask, CharacterId, Destination, Edit, Fork, Key, KeyId, KindId, Revision, Side, WishField,
 };
 
-use crate::collection::{Collection, denied};
+use crate::collection::Collection;
 use crate::laid::Laid;
 use crate::layer::Layer;
 use crate::worked::Made;
@@ -142,21 +142,21 @@ fn written_down(collection: &Collection, kind: KindId, newcomer: &Newcomer) -> V
     edits
 }
 
-/// What hands said of the table is written down as their group's where its question went.
-fn written_as_sorted(after: &mut Collection, before: &Laid) -> Vec<Edit> {
-    if before.sorted.is_empty() {
+/// What hands say of the table, with the newcomer in it, is written down as their group's where
+/// its question goes when the key's new questions are fixed.
+fn written_as_sorted(pinned: &mut Collection, with_newcomer: &Laid) -> Vec<Edit> {
+    if with_newcomer.sorted.is_empty() {
         return Vec::new();
     }
-    let Some(now) = Laid::of(after) else { return Vec::new() };
+    let Some(now) = Laid::of(pinned) else { return Vec::new() };
     let mut edits = Vec::new();
-    for ((kind, character), source) in before.said.all() {
-        let text = before.said.said(kind, character, source);
-        if now.said.said(kind, character, source) != text && denied(text).is_none() {
+    for ((kind, character), source, text) in with_newcomer.said.texts() {
+        if now.said.said(kind, character, source) != text {
             let (source, text) = (source.to_owned(), text.to_owned());
             edits.push(Edit::SetCell { kind, character, source, text });
         }
     }
-    edits.iter().for_each(|edit| after.apply(edit));
+    edits.iter().for_each(|edit| pinned.apply(edit));
     edits
 }
 

@@ -162,6 +162,58 @@ fn a_find_without_a_name_may_be_one_that_we_know() {
 }
 
 #[test]
+fn two_finds_of_one_name_within_a_key_are_asked_back_and_told_apart() {
+    let mut group = AtTheDesk::empty();
+    group.does((1..4).map(|id| Edit::AddKind(KindId(id), String::new())).collect());
+    group.post("/do/start-heaps", &[("name", "Group Green")]);
+    let sides = [("kind-1", "yes"), ("kind-2", "no"), ("kind-3", "no")];
+    copy(&mut group, "", "Is it flat?", &sides);
+    copy(&mut group, "n", "Is it soft?", &[("kind-2", "yes"), ("kind-3", "no")]);
+    let names = [("key", "1"), ("name-2", "spiky"), ("name-3", " Spiky")];
+    let page = group.post("/do/copy-names", &names);
+    let asked = "On the paper “Spiky” stands where find C lies. It sounds like spiky (find B).";
+    assert!(page.contains(asked), "{page}");
+    assert!(page.contains("This find is spiky (find B)"));
+    assert!(!group.get("/heaps?key=1&at=n").contains("Spiky"), "first it is decided");
+    let own = [("key", "1"), ("as", "own"), ("kind", "3"), ("name", "Spiky")];
+    group.post("/do/copy-name", &own);
+    let page = group.get("/heaps?key=1&at=n");
+    assert!(page.contains("spiky (find B)") && page.contains("Spiky (find C)"), "{page}");
+    // Names that change places are nobody's namesakes.
+    let page = group.post("/do/copy-names", &[("key", "1"), ("name-2", "flat one")]);
+    assert!(!page.contains("It sounds like"));
+    let swapped = [("key", "1"), ("name-2", "Spiky"), ("name-3", "flat one")];
+    let page = group.post("/do/copy-names", &swapped);
+    assert!(!page.contains("It sounds like"), "{page}");
+    assert!(page.contains("Spiky (find B)") && page.contains("flat one (find C)"));
+}
+
+#[test]
+fn more_names_than_can_be_asked_back_are_not_lost() {
+    let mut group = AtTheDesk::empty();
+    let (names, sides): (Vec<String>, Vec<String>) =
+        (1..=50).map(|id| (format!("kind {id:02}"), format!("kind-{id}"))).unzip();
+    group.post("/do/add-kinds", &[("names", &names.join("\n"))]);
+    group.post("/do/start-heaps", &[("name", "Group Green")]);
+    let lying: Vec<(&str, &str)> = sides.iter().map(|side| (side.as_str(), "yes")).collect();
+    copy(&mut group, "", "Is it flat?", &lying);
+    // Each of the first finds is called as one of the last is: 26 of them, then 24.
+    let fields: Vec<String> = (1..=26).map(|id| format!("name-{id}")).collect();
+    let called: Vec<String> = (24..50).map(|id| format!("{} there", names[id])).collect();
+    let mut form = vec![("key", "1")];
+    form.extend(
+        fields.iter().zip(&called).map(|(field, name)| (field.as_str(), name.as_str())),
+    );
+    let page = group.refused("/do/copy-names", &form);
+    assert!(page.contains("26 of these names sound like other finds"), "{page}");
+    for name in &called {
+        assert!(page.contains(&format!("<pre class=\"typed\" dir=\"auto\">{name}<")), "{name}");
+    }
+    let page = group.post("/do/copy-names", &form[..25]);
+    assert_eq!(page.matches("On the paper “").count(), 24);
+}
+
+#[test]
 fn an_end_where_nobody_comes_out_may_be_the_lost_ones() {
     let mut group = copied();
     let page = group.get("/copy?key=1&at=end");

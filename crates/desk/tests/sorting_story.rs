@@ -4,6 +4,8 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
+use spinney_desk::Request;
+use spinney_model::{CharacterId, Edit, KeyId, KindId};
 
 /// Hazel is toothed, oak smooth; of ash and lime nobody has said anything.
 fn four_finds() -> AtTheDesk {
@@ -31,6 +33,12 @@ fn puts(class: &mut AtTheDesk, key: &str, kind: &str, side: &str) -> String {
     let back = format!("/heaps?key={key}");
     let form = [("key", key), ("at", ""), ("kind", kind), ("side", side), ("back", &back)];
     class.post("/do/sort", &form)
+}
+
+/// A page as somebody sees it whose browser asks for German.
+fn in_german(class: &mut AtTheDesk, path: &str) -> String {
+    let request = Request { languages: vec!["de".to_owned()], ..Request::get(path) };
+    String::from_utf8(class.send(request).body).expect("a page is text")
 }
 
 /// A card on the table top.
@@ -68,12 +76,19 @@ fn two_groups_disagree_and_each_goes_by_its_own_hand_until_a_person_decides() {
     puts(&mut class, "1", "3", "yes");
     let page = puts(&mut class, "2", "3", "no");
     let told = card(&page, 3);
-    for said in ["people do not agree here.", "You put it to no.", "Fern put it to yes."] {
+    for said in [
+        "people do not agree here.",
+        "You put it on the no heap.",
+        "Fern put it on the yes heap.",
+    ] {
         assert!(told.contains(said), "{said}");
     }
     assert!(told.contains("href=\"/table?kind=3&amp;character=1#c-3-1\""), "the way to decide");
     let page = class.get("/heaps?key=1");
-    assert!(card(&page, 3).contains("Moss put it to no."), "the other group hears it too");
+    assert!(
+        card(&page, 3).contains("Moss put it on the no heap."),
+        "the other group hears it too"
+    );
     assert!(class.get("/heaps?key=1&at=y").contains("ash"));
     assert!(!class.get("/heaps?key=2&at=y").contains("id=\"card-3\""));
     assert!(class.get("/heaps?key=2&at=n").contains("id=\"card-3\""));
@@ -81,14 +96,17 @@ fn two_groups_disagree_and_each_goes_by_its_own_hand_until_a_person_decides() {
     let page = class.get("/finds");
     assert!(page.contains("One thing that is seen differently"));
     assert!(page.contains("Fern: toothed") && page.contains("Moss: smooth"));
-    assert!(!page.contains("do not agree on one find"), "it is said once, of the cell");
+    assert!(!page.contains("sorted differently"), "it is said once, of the cell");
     // One answer more would not help; of lime it would.
     assert!(class.get("/heaps/answers?key=2").contains("Look at lime: edge?"));
     // A third group, which has not put it anywhere, sees who says what as well.
     begins(&mut class, "3", "Oak", "1", "toothed");
     let page = class.get("/heaps?key=3");
     let told = card(&page, 3);
-    assert!(told.contains("Fern put it to yes.") && told.contains("Moss put it to no."));
+    assert!(
+        told.contains("Fern put it on the yes heap.")
+            && told.contains("Moss put it on the no heap.")
+    );
     assert!(told.contains("not placed yet") && !told.contains("Take our card back"));
     assert!(!class.get("/heaps/answers?key=3").contains("Look at ash: edge?"));
     class.post("/do/decide", &[("kind", "3"), ("character", "1"), ("text", "smooth")]);
@@ -140,7 +158,7 @@ fn what_was_typed_or_measured_is_never_written_over() {
     class.post("/do/take-table", &[("table", blue), ("source", "Blue")]);
     let page = puts(&mut class, "1", "3", "no");
     assert!(card(&page, 3).contains("Blue: “toothed”"));
-    assert!(card(&page, 3).contains("You put it to no."));
+    assert!(card(&page, 3).contains("You put it on the no heap."));
 }
 
 #[test]
@@ -152,12 +170,12 @@ fn a_no_among_three_says_nothing_but_contradicts_the_very_thing() {
     puts(&mut class, "1", "13", "no");
     assert!(class.get("/table?kind=13").contains("name=\"c-13-4\" value=\"\""));
     let page = puts(&mut class, "2", "13", "yes");
-    assert!(card(&page, 13).contains("Fern put it to no."));
+    assert!(card(&page, 13).contains("Fern put it on the no heap."));
     let page = class.get("/heaps?key=1");
-    assert!(card(&page, 13).contains("Moss put it to yes."));
+    assert!(card(&page, 13).contains("Moss put it on the yes heap."));
     assert!(!card(&page, 13).contains("write what we see"), "no is not one thing here");
     let page = class.get("/table?show=differ");
-    assert!(page.contains("Fern: not “toothed”") && page.contains("Take “toothed”"));
+    assert!(page.contains("Fern: not toothed") && page.contains("Take “toothed”"));
     assert!(!page.contains("It varies: “") && !page.contains("value=\"\u{2260}"));
     assert!(class.get("/finds").contains("Fern: not toothed"));
     assert!(class.get("/finds/13").contains("not toothed"));
@@ -187,16 +205,91 @@ fn the_same_words_sorted_differently_are_shown_to_both_groups() {
     puts(&mut class, "1", "1", "yes");
     puts(&mut class, "1", "2", "no");
     puts(&mut class, "2", "2", "no");
-    assert!(!class.get("/finds").contains("do not agree"), "they agree, as far as both said");
+    assert!(
+        !class.get("/finds").contains("sorted differently"),
+        "they agree, as far as both said"
+    );
     puts(&mut class, "2", "1", "no");
     let page = class.get("/finds");
-    assert!(page.contains("Two groups do not agree on one find"));
+    assert!(page.contains("One find that is sorted differently"));
     assert!(page.contains("holly: Is it spiky?"));
     assert!(
         page.contains("href=\"/heaps?key=1&amp;at=#card-1\"") && page.contains("Fern: yes")
     );
     assert!(page.contains("Moss: no"));
     assert!(!page.contains("seen differently"), "no cell is touched");
+    // A third group, and another question about the same find: it is still one find.
+    class.post("/do/start-heaps", &[("name", "Reed")]);
+    let form = [("key", "3"), ("at", ""), ("words", "Is it spiky?"), ("back", "/heaps")];
+    class.post("/do/ask", &form);
+    puts(&mut class, "3", "1", "both");
+    for (key, at, side) in [("1", "y", "yes"), ("2", "n", "no")] {
+        let form = [("key", key), ("at", at), ("words", "Is it soft?"), ("back", "/heaps")];
+        class.post("/do/ask", &form);
+        let form = [("key", key), ("at", at), ("kind", "1"), ("side", side)];
+        class.post("/do/sort", &form);
+    }
+    let page = class.get("/finds");
+    assert!(page.contains("Is it soft?</h3>") && page.contains("Reed: varies"), "{page}");
+    assert!(
+        page.contains("One find that is sorted differently") && !page.contains("Two groups")
+    );
+    puts(&mut class, "3", "2", "both");
+    assert!(class.get("/finds").contains("2 finds that are sorted differently"));
+    puts(&mut class, "3", "1", "yes");
+    puts(&mut class, "3", "2", "no");
     puts(&mut class, "2", "1", "yes");
-    assert!(!class.get("/finds").contains("do not agree"));
+    assert!(!class.get("/finds").contains("sorted differently"));
+}
+
+#[test]
+fn where_the_table_cannot_say_it_any_more_the_cards_are_told() {
+    let mut class = four_finds();
+    begins(&mut class, "1", "Fern", "1", "toothed");
+    begins(&mut class, "2", "Moss", "1", "toothed");
+    puts(&mut class, "1", "3", "yes");
+    puts(&mut class, "2", "3", "no");
+    assert!(!class.get("/finds").contains("sorted differently"), "it is said of the cell");
+    class.does(vec![Edit::RemoveCharacter(CharacterId(1))]);
+    let page = class.get("/finds");
+    assert!(
+        page.contains("ash: Is it toothed?") && !page.contains("seen differently"),
+        "{page}"
+    );
+}
+
+#[test]
+fn heaps_are_named_in_german_and_several_say() {
+    let mut class = four_finds();
+    for (key, name) in [("1", "Fern"), ("2", "Moss"), ("3", "Reed")] {
+        begins(&mut class, key, name, "1", "toothed");
+    }
+    puts(&mut class, "1", "3", "yes");
+    assert!(card(&class.get("/heaps?key=3"), 3).contains(">says Fern<"));
+    puts(&mut class, "2", "3", "yes");
+    assert!(card(&class.get("/heaps?key=3"), 3).contains(">say Fern, Moss<"));
+    assert!(card(&in_german(&mut class, "/heaps?key=3"), 3).contains(">sagen Fern, Moss<"));
+    puts(&mut class, "2", "3", "both");
+    assert!(card(&class.get("/heaps?key=2"), 3).contains("You put it on both heaps."));
+    let page = in_german(&mut class, "/heaps?key=2");
+    assert!(card(&page, 3).contains("Ihr habt es auf beide Haufen gelegt."));
+    assert!(card(&page, 3).contains("Fern hat es auf den Ja-Haufen gelegt."));
+    assert!(in_german(&mut class, "/table").contains("(so liegt es auf ihren Haufen)"));
+}
+
+#[test]
+fn a_card_its_buttons_and_the_margin_say_one_name() {
+    let mut class = four_finds();
+    begins(&mut class, "1", "Fern", "1", "toothed");
+    let name = "spiky".to_owned();
+    class.does(vec![Edit::CallKind { key: KeyId(1), kind: KindId(3), name }]);
+    let page = class.get("/heaps?key=1");
+    assert!(card(&page, 3).contains("aria-label=\"yes: spiky (ash)\""), "{page}");
+    let margin = page.split("Not placed yet</h2>").nth(1).expect("the margin");
+    let waiting = margin.split("</ul>").next().expect("it ends");
+    assert!(waiting.contains("spiky (ash)") && !waiting.contains(">ash<"), "{waiting}");
+    puts(&mut class, "1", "3", "yes");
+    let page = class.get("/heaps?key=1");
+    let margin = page.split("Still together</h2>").nth(1).expect("the margin");
+    assert!(margin.contains("hazel, spiky (ash)"), "{margin}");
 }

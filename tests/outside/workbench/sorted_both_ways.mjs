@@ -22,5 +22,5 @@ export async function sortedBothWays(stage, page, host) {
     await page.locator(`.heap.${side} #card-3`).waitFor();
   }
   await page.goto(`${host.address}/heaps?key=1`);
-  stage.expect((await page.textContent("#card-3")).includes("Group 2 put it to no."), "the other group hears it");
+  stage.expect((await page.textContent("#card-3")).includes("Group 2 put it on the no heap."), "the other group hears it");
 }

@@ -71,13 +71,20 @@ finds-disagree-more = { $count ->
    *[other] Noch { $count } Dinge werden verschieden gesehen.
 }
 finds-says = { $source }: { $text }
-finds-says-not = { $source }: nicht { $text }
-finds-not = nicht { $text }
-finds-unlike = { $count ->
-    [one] Bei einem Fund sind sich zwei Gruppen nicht einig
-   *[other] Bei { $count } Funden sind sich Gruppen nicht einig
+saying-one-of = eines oder mehrere von: { $states }
+saying-none-of = { $count ->
+    [one] nicht { $states }
+   *[other] keines von: { $states }
 }
-finds-unlike-why = Sie haben mit denselben Worten gefragt und den Fund verschieden sortiert. Haben sie dasselbe gemeint? Seht gemeinsam hin; wer sich geirrt hat, legt die Karte um.
+saying-varies = { $count ->
+    [one] manchmal { $states }, manchmal nicht
+   *[other] manchmal eines oder mehrere von: { $states }; manchmal nicht
+}
+finds-unlike = { $count ->
+    [one] Ein Fund, der verschieden sortiert ist
+   *[other] { $count } Funde, die verschieden sortiert sind
+}
+finds-unlike-why = Schlüssel fragen mit denselben Worten und sortieren den Fund verschieden. Haben alle dasselbe gemeint? Seht gemeinsam hin; wer sich geirrt hat, legt die Karte um.
 finds-unlike-put = { $who }: { $side }
 finds-right = „{ $text }“ stimmt
 finds-otherwise = Oder was wir jetzt sehen

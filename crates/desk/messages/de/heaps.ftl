@@ -68,17 +68,36 @@ card-not-placed = noch nicht gelegt
 card-varies = es wechselt: auf beide Haufen
 card-table-varies = es wechselt, sagt die Tabelle: auf beide Haufen
 card-by-table = sagt die Tabelle
-card-by-who = sagt { $who }
+card-by-who = { $count ->
+    [one] sagt { $who }
+   *[other] sagen { $who }
+}
 card-table-yes = die Tabelle sagt ja.
 card-table-no = die Tabelle sagt nein.
 card-table-both = die Tabelle sagt, dass es wechselt.
 card-take-table = Dorthin legen, wo die Tabelle es sagt
 card-mend-table = Die Tabelle stimmt nicht: schreiben, was wir sehen
 card-differ = hier ist man sich nicht einig.
-card-we-put = Ihr habt es auf { $side } gelegt.
-card-we-put-at = Ihr habt es bei „{ $words }“ auf { $side } gelegt.
-card-who-put = { $who } hat es auf { $side } gelegt.
-card-who-put-at = { $who } hat es bei „{ $words }“ auf { $side } gelegt.
+card-we-put = Ihr habt es { $side ->
+    [yes] auf den Ja-Haufen
+    [no] auf den Nein-Haufen
+   *[both] auf beide Haufen
+} gelegt.
+card-we-put-at = Ihr habt es bei „{ $words }“ { $side ->
+    [yes] auf den Ja-Haufen
+    [no] auf den Nein-Haufen
+   *[both] auf beide Haufen
+} gelegt.
+card-who-put = { $who } hat es { $side ->
+    [yes] auf den Ja-Haufen
+    [no] auf den Nein-Haufen
+   *[both] auf beide Haufen
+} gelegt.
+card-who-put-at = { $who } hat es bei „{ $words }“ { $side ->
+    [yes] auf den Ja-Haufen
+    [no] auf den Nein-Haufen
+   *[both] auf beide Haufen
+} gelegt.
 card-take-back = Unsere Karte zurücknehmen
 card-we-are-right = Wir haben noch einmal hingesehen: schreiben, was wir sehen
 card-decide = Entscheiden, wer recht hat

@@ -72,8 +72,7 @@ table-who = { $count ->
 }
 table-itself = Die Tabelle
 table-says = { $who }: „{ $text }“
-table-says-not = { $who }: nicht „{ $text }“
-table-by-heaps = (nach den Haufen)
+table-by-heaps = (so liegt es auf ihren Haufen)
 table-too-long = Das ist länger als { $count } Buchstaben.
 table-too-long-remedy = Sagt es kürzer. Längere Notizen gehören zu den Funden.
 table-margin-empty = Was sich noch gleicht und wo man als Nächstes hinsehen sollte, steht hier, sobald es Arten gibt.

@@ -71,13 +71,20 @@ finds-disagree-more = { $count ->
    *[other] { $count } things more are seen differently.
 }
 finds-says = { $source }: { $text }
-finds-says-not = { $source }: not { $text }
-finds-not = not { $text }
-finds-unlike = { $count ->
-    [one] Two groups do not agree on one find
-   *[other] Groups do not agree on { $count } finds
+saying-one-of = one or more of: { $states }
+saying-none-of = { $count ->
+    [one] not { $states }
+   *[other] none of: { $states }
 }
-finds-unlike-why = They asked the same words and sorted the find differently. Did they mean the same? Look at it together; whoever is mistaken puts the card elsewhere.
+saying-varies = { $count ->
+    [one] sometimes { $states }, sometimes not
+   *[other] sometimes one or more of: { $states }; sometimes not
+}
+finds-unlike = { $count ->
+    [one] One find that is sorted differently
+   *[other] { $count } finds that are sorted differently
+}
+finds-unlike-why = Keys ask the same words and sort the find differently. Did everybody mean the same? Look at it together; whoever is mistaken puts the card elsewhere.
 finds-unlike-put = { $who }: { $side }
 finds-right = “{ $text }” is right
 finds-otherwise = Or what we see now

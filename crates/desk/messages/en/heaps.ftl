@@ -68,17 +68,36 @@ card-not-placed = not placed yet
 card-varies = it varies: both ways
 card-table-varies = it varies, says the table: both ways
 card-by-table = says the table
-card-by-who = says { $who }
+card-by-who = { $count ->
+    [one] says { $who }
+   *[other] say { $who }
+}
 card-table-yes = the table says yes.
 card-table-no = the table says no.
 card-table-both = the table says that it varies.
 card-take-table = Put it where the table says
 card-mend-table = The table is wrong: write what we see
 card-differ = people do not agree here.
-card-we-put = You put it to { $side }.
-card-we-put-at = You put it to { $side } at “{ $words }”.
-card-who-put = { $who } put it to { $side }.
-card-who-put-at = { $who } put it to { $side } at “{ $words }”.
+card-we-put = You put it { $side ->
+    [yes] on the yes heap
+    [no] on the no heap
+   *[both] on both heaps
+}.
+card-we-put-at = You put it { $side ->
+    [yes] on the yes heap
+    [no] on the no heap
+   *[both] on both heaps
+} at “{ $words }”.
+card-who-put = { $who } put it { $side ->
+    [yes] on the yes heap
+    [no] on the no heap
+   *[both] on both heaps
+}.
+card-who-put-at = { $who } put it { $side ->
+    [yes] on the yes heap
+    [no] on the no heap
+   *[both] on both heaps
+} at “{ $words }”.
 card-take-back = Take our card back
 card-we-are-right = We looked again: write what we see
 card-decide = Decide who is right

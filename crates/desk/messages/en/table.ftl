@@ -72,7 +72,6 @@ table-who = { $count ->
 }
 table-itself = The table
 table-says = { $who }: “{ $text }”
-table-says-not = { $who }: not “{ $text }”
 table-by-heaps = (by its heaps)
 table-too-long = That is longer than { $count } letters.
 table-too-long-remedy = Say it shorter. Longer notes belong to the finds.

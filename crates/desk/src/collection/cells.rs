@@ -1,7 +1,9 @@
-//! The cells of a collection: who says what of which kind.
+//! The cells of a collection: who typed what of which kind.
 //!
 //! Every source keeps its own layer, so that one group never overwrites another or a
-//! measurement. What the table itself says (the source without a name) decides.
+//! measurement. What it comes to, with what hands say, is worked out by [`Sayings`].
+//!
+//! [`Sayings`]: super::Sayings
 
 use std::collections::BTreeMap;
 
@@ -11,17 +13,6 @@ use spinney_model::{CharacterId, KindId};
 /// Who says what of which kind in which character; the source without a name decides.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub(crate) struct Cells(BTreeMap<(KindId, CharacterId), BTreeMap<String, String>>);
-
-/// What a cell comes to.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) enum Agreed<'c> {
-    /// Nobody has said anything.
-    Blank,
-    /// All who said something say this, or it was decided.
-    Text(&'c str),
-    /// They do not agree, and nobody has decided.
-    Contradicted(&'c BTreeMap<String, String>),
-}
 
 impl Cells {
     pub(super) fn set(&mut self, kind: KindId, at: CharacterId, source: &str, text: &str) {
@@ -71,22 +62,6 @@ impl Cells {
         said.map_or("", String::as_str)
     }
 
-    /// What all sources together come to.
-    pub(crate) fn agreed(&self, kind: KindId, at: CharacterId) -> Agreed<'_> {
-        let Some(said) = self.0.get(&(kind, at)) else { return Agreed::Blank };
-        if let Some(decided) = said.get("") {
-            return Agreed::Text(decided);
-        }
-        let mut texts = said.values();
-        match texts.next() {
-            None => Agreed::Blank,
-            Some(first) => match texts.all(|text| same(text, first)) {
-                true => Agreed::Text(first),
-                false => Agreed::Contradicted(said),
-            },
-        }
-    }
-
     /// Everybody who says something, the table itself first.
     pub(crate) fn sources(&self, kind: KindId, at: CharacterId) -> Vec<(&str, &str)> {
         let said = self.0.get(&(kind, at)).into_iter().flatten();
@@ -109,19 +84,4 @@ impl Cells {
         let named = self.0.values().flat_map(BTreeMap::keys);
         named.map(String::as_str).filter(|source| !source.is_empty()).collect()
     }
-
-    /// Cells whose sources do not agree.
-    pub(crate) fn contradictions(
-        &self,
-    ) -> impl Iterator<Item = (KindId, CharacterId, &BTreeMap<String, String>)> {
-        self.0.keys().filter_map(|&(kind, at)| match self.agreed(kind, at) {
-            Agreed::Contradicted(said) => Some((kind, at, said)),
-            _ => None,
-        })
-    }
-}
-
-/// Whether two people typed the same thing.
-fn same(one: &str, other: &str) -> bool {
-    one.trim().to_lowercase() == other.trim().to_lowercase()
 }

@@ -3,8 +3,8 @@
 //! From how groups sorted, and from the table as it was typed, to what each group says of which
 //! cell. These are no facts of their own: the sorting is the fact, and what it says goes when a
 //! card is taken back. It lies beside what others say of the cell and never over it. Where a
-//! side does not come to one thing (a "no" among three states leaves two), nothing is said;
-//! but whoever says what such a hand denies is contradicted by it.
+//! side does not come to one thing (a "no" among three states leaves two), it fills nothing,
+//! but says what it leaves open ([`Saying`]).
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -13,12 +13,10 @@ use spinney_model::{
     AskOf, AskedOf, CharacterId, Fork, KeyId, KindId, Scale, Side, Value, WishField,
 };
 
-use super::{Cells, Collection, Drawn};
+use super::claim::States;
+use super::{Cells, Collection, Drawn, Saying};
 use crate::laid::{Laid, folded};
 use crate::layer::numbers;
-
-/// Stands before a state that a hand denies: nobody can write it into a cell.
-const NOT: &str = "\u{2260} ";
 
 /// A card on a side of a question that is linked to the table.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -29,27 +27,22 @@ pub(crate) struct Put {
     /// The question's words.
     pub(crate) words: String,
     pub(crate) side: Side,
-    says: Says,
+    says: Saying,
     at: Fork,
-}
-
-/// What a side says of a cell.
-#[derive(Clone, Debug, PartialEq, Eq)]
-enum Says {
-    /// This, as it would be typed.
-    Cell(String),
-    /// Which of several things is left open; but none of these, as they would be typed.
-    Not(Vec<String>),
 }
 
 /// All cards that say something of a cell.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub(crate) struct Sorted(BTreeMap<(KindId, CharacterId), Vec<Put>>);
+pub(crate) struct Sorted {
+    puts: BTreeMap<(KindId, CharacterId), Vec<Put>>,
+    /// The states of the characters of which hands say something.
+    known: BTreeMap<CharacterId, States>,
+}
 
 impl Sorted {
     /// What hands say beside a table that was laid out as it was typed.
     pub(crate) fn of(collection: &Collection, typed: &Laid) -> Self {
-        let mut all = BTreeMap::<_, Vec<Put>>::new();
+        let mut all = Self::default();
         for (&key, drawn) in &collection.keys {
             for (at, question) in &drawn.questions {
                 let Some(AskOf { character, yes: AskedOf::States(yes) }) = &question.ask else {
@@ -61,7 +54,9 @@ impl Sorted {
                     drawn.lies_at(at, **kind) && has_it(typed, **kind, *character)
                 });
                 for (&kind, &side) in lying {
-                    all.entry((kind, *character)).or_default().push(Put {
+                    let known = states.iter().map(|state| folded(state));
+                    all.known.entry(*character).or_insert_with(|| known.collect());
+                    all.puts.entry((kind, *character)).or_default().push(Put {
                         key,
                         who: drawn.who(key),
                         words: question.words.clone(),
@@ -72,62 +67,52 @@ impl Sorted {
                 }
             }
         }
-        Self(all)
+        all
     }
 
     pub(crate) fn is_empty(&self) -> bool {
-        self.0.is_empty()
+        self.puts.is_empty()
     }
 
     /// The characters of which hands say something.
     pub(crate) fn characters(&self) -> BTreeSet<CharacterId> {
-        self.0.keys().map(|(_, character)| *character).collect()
+        self.known.keys().copied().collect()
+    }
+
+    /// The states of such a character, folded.
+    pub(super) fn known(&self, at: CharacterId) -> &States {
+        const NONE: &States = &States::new();
+        self.known.get(&at).unwrap_or(NONE)
     }
 
     /// The cards that say something of a cell.
     pub(crate) fn puts(&self, kind: KindId, at: CharacterId) -> &[Put] {
-        self.0.get(&(kind, at)).map_or(&[], Vec::as_slice)
+        self.puts.get(&(kind, at)).map_or(&[], Vec::as_slice)
     }
 
     /// What to write into a cell so that it says what a card says; None: that is several
     /// things, between which the table cannot choose for a person.
     pub(crate) fn text(&self, key: KeyId, at: &Fork, kind: KindId) -> Option<&str> {
-        let mut puts = self.0.iter().filter(|((of, _), _)| *of == kind).flat_map(|(_, p)| p);
-        match &puts.find(|put| put.key == key && put.at == *at)?.says {
-            Says::Cell(text) => Some(text),
-            Says::Not(_) => None,
-        }
+        let mut puts = self.puts.iter().filter(|((of, _), _)| *of == kind).flat_map(|(_, p)| p);
+        puts.find(|put| put.key == key && put.at == *at)?.says.text()
     }
 
-    /// The cells with what hands say beside what was typed. What a group typed itself counts
-    /// before how it sorted.
-    pub(crate) fn beside(&self, typed: &Cells) -> Cells {
-        let mut cells = typed.clone();
-        for (&(kind, at), puts) in &self.0 {
+    /// Puts what hands say beside what was typed. What a group typed itself counts before how
+    /// it sorted.
+    pub(super) fn beside(
+        &self,
+        typed: &Cells,
+        all: &mut BTreeMap<(KindId, CharacterId), BTreeMap<String, Saying>>,
+    ) {
+        for (&(kind, at), puts) in &self.puts {
             let typed_by: BTreeSet<String> =
                 typed.sources(kind, at).iter().map(|(who, _)| folded(who)).collect();
-            let by_hand = || puts.iter().filter(|put| !typed_by.contains(&folded(&put.who)));
-            for put in by_hand() {
-                if let Says::Cell(text) = &put.says {
-                    say(&mut cells, kind, at, put, text);
-                }
-            }
-            let decided = typed_by.contains("");
-            for put in by_hand().filter(|_| !decided) {
-                if let Says::Not(states) = &put.says
-                    && let Some(denied) = denied_by(&cells, kind, at, states)
-                {
-                    say(&mut cells, kind, at, put, &format!("{NOT}{denied}"));
-                }
+            let voices = all.entry((kind, at)).or_default();
+            for put in puts.iter().filter(|put| !typed_by.contains(&folded(&put.who))) {
+                say(voices, put);
             }
         }
-        cells
     }
-}
-
-/// The state that a text of a cell denies; None: it says something.
-pub(crate) fn denied(text: &str) -> Option<&str> {
-    text.strip_prefix(NOT)
 }
 
 impl Drawn {
@@ -169,45 +154,29 @@ fn has_it(typed: &Laid, kind: KindId, of: CharacterId) -> bool {
     place.is_some_and(|(kind, at)| typed.matrix.cell(kind, at).value != Value::DoesNotApply)
 }
 
-fn says(yes: &[String], side: Side, states: &[String]) -> Says {
-    let typed = |states: &[&String]| states.iter().map(|s| table::as_typed(s)).collect();
-    let all: Vec<&String> = states.iter().collect();
-    let (yes, no): (Vec<&String>, Vec<&String>) =
-        all.iter().copied().partition(|state| yes.contains(state));
+fn says(yes: &[String], side: Side, states: &[String]) -> Saying {
+    let (yes, no): (Vec<String>, Vec<String>) =
+        states.iter().cloned().partition(|state| yes.contains(state));
     match (side, yes.as_slice(), no.as_slice()) {
-        (Side::Yes, [one], _) | (Side::No, _, [one]) => Says::Cell(table::as_typed(one)),
+        (Side::Yes, [one], _) | (Side::No, _, [one]) => Saying::Text(table::as_typed(one)),
         (Side::Both, [one], [other]) => {
-            Says::Cell(format!("{} or {}", table::as_typed(one), table::as_typed(other)))
+            let both = [one, other].map(|state| table::as_typed(state));
+            Saying::Text(both.join(" or "))
         }
-        (Side::Yes, ..) => Says::Not(typed(&no)),
-        (Side::No, ..) => Says::Not(typed(&yes)),
-        (Side::Both, ..) => Says::Not(typed(&all)),
+        (Side::Yes, ..) => Saying::OneOf(yes),
+        (Side::No, ..) => Saying::NoneOf(yes),
+        (Side::Both, ..) => Saying::Varies(yes),
     }
 }
 
-/// The first thing that somebody says of a cell though a hand denies it.
-fn denied_by(
-    cells: &Cells,
-    kind: KindId,
-    at: CharacterId,
-    states: &[String],
-) -> Option<String> {
-    let said = cells.sources(kind, at).into_iter().map(|(_, text)| text);
-    let denied = |text: &&str| states.iter().any(|state| folded(state) == folded(text));
-    said.into_iter().find(denied).map(str::to_owned)
-}
-
 /// A group that says two things, in two places, says each under the words of its question.
-fn say(cells: &mut Cells, kind: KindId, at: CharacterId, put: &Put, text: &str) {
+fn say(voices: &mut BTreeMap<String, Saying>, put: &Put) {
     let with_words = format!("{} · {}", put.who, put.words);
     let numbered = (2..).map(|number: u32| format!("{with_words} ({number})"));
-    let free = |who: &String| {
-        let there = cells.said(kind, at, who);
-        there.is_empty() || there == text
-    };
+    let free = |who: &String| voices.get(who).is_none_or(|said| *said == put.says);
     let mut names = [put.who.clone(), with_words.clone()].into_iter().chain(numbered);
     let who = names.find(free).expect("numbers do not end");
-    cells.set(kind, at, &who, text);
+    voices.insert(who, put.says.clone());
 }
 
 #[cfg(test)]

@@ -1,14 +1,14 @@
 //! Where two keys ask the same words and sort a kind differently.
 //!
-//! From the keys of a collection to what their people may want to look at together. Questions
-//! that are linked to the same states of the table are left out: what they contradict each
-//! other in is said of the cell. It decides nothing.
+//! From the keys of a collection to what their people may want to look at together. Where both
+//! cards say something of the same states of the table they are left out: what they contradict
+//! each other in is said of the cell. It decides nothing.
 
 use std::collections::BTreeMap;
 
 use spinney_model::{AskOf, AskedOf, Fork, KeyId, KindId, Side};
 
-use super::{Collection, Question};
+use super::{Collection, Question, Sorted};
 use crate::laid::folded;
 
 /// A kind that two keys sort differently though they ask the same.
@@ -28,8 +28,13 @@ pub(crate) struct Card {
     pub(crate) side: Side,
 }
 
-/// All such kinds, in their order.
-pub(crate) fn unlike(collection: &Collection) -> Vec<Unlike> {
+/// All such kinds, in their order. `sorted`: what hands say of the table, if it can be read.
+pub(crate) fn unlike(collection: &Collection, sorted: Option<&Sorted>) -> Vec<Unlike> {
+    // Of a column that is not there any more, or that the kind does not have, no cell says it.
+    let speaks = |card: &Card, kind, of: &AskOf| {
+        let puts = sorted.map_or(&[][..], |sorted| sorted.puts(kind, of.character));
+        puts.iter().any(|put| put.key == card.key)
+    };
     let mut alike = BTreeMap::<(KindId, String), (&str, Vec<(Card, Option<&AskOf>)>)>::new();
     for (&key, drawn) in &collection.keys {
         for (at, question) in &drawn.questions {
@@ -44,7 +49,8 @@ pub(crate) fn unlike(collection: &Collection) -> Vec<Unlike> {
     }
     let unlike = alike.into_iter().filter_map(|((kind, _), (words, cards))| {
         let differ = pairs(&cards).any(|((one, of), (other, of_other))| {
-            let said_of_cell = of.is_some() && of == of_other;
+            let said_of_cell = of == of_other
+                && of.is_some_and(|of| speaks(one, kind, of) && speaks(other, kind, of));
             one.key != other.key && one.side != other.side && !said_of_cell
         });
         let cards = cards.into_iter().map(|(card, _)| card).collect();

@@ -1,8 +1,9 @@
 //! What a group calls its finds: the names that stand at the ends of its key on paper.
 //!
 //! From a form to the group's own names, which stand on its sheets and walks with ours beside
-//! them. A name that sounds like another find is asked back before anything is matched: "holly"
-//! may be the holly, or what they call something spiky.
+//! them. A name that sounds like another find, or that another find has in this key already, is
+//! asked back before anything is matched: "holly" may be the holly, or what they call something
+//! spiky.
 
 mod meant;
 
@@ -134,8 +135,16 @@ fn ask_back(names: &Names<'_>, kind: KindId, name: &str, others: &[String]) -> M
     let collection = names.collection;
     let Some(known) = collection.kinds.get(&kind) else { return html! {} };
     let nameless = known.field(KindField::Name).is_empty();
-    let alike = sounding_like(collection, names.laid, name, Some(kind));
-    let list: Vec<String> = alike.iter().map(|kind| collection.name(*kind)).collect();
+    let mut alike = sounding_like(collection, names.laid, name, Some(kind));
+    let called = &collection.keys[&names.key].called;
+    let namesakes = called.iter().filter(|(_, own)| folded(own) == folded(name));
+    for (other, _) in namesakes.filter(|(other, _)| **other != kind) {
+        if !alike.contains(other) {
+            alike.push(*other);
+        }
+    }
+    let known_as = |kind: &KindId| collection.name_in(names.key, *kind);
+    let list: Vec<String> = alike.iter().map(known_as).collect();
     let lies = collection.name(kind);
     let at = names.layer.forks.iter().find(|(_, h)| h.ask.is_none() && h.kinds.contains(&kind));
     let heaps = at.map_or(String::new(), |(at, _)| letters(at));
@@ -151,7 +160,7 @@ fn ask_back(names: &Names<'_>, kind: KindId, name: &str, others: &[String]) -> M
             @if nameless {
                 @for with in &alike {
                     @let fields = [of_kind("match"), vec![("with", with.0.to_string())]].concat();
-                    (button(names, &fields, others, &t.with("copy-same-find", &[("kind", &collection.name(*with))])))
+                    (button(names, &fields, others, &t.with("copy-same-find", &[("kind", &known_as(with))])))
                 }
             }
             p { a href={"/heaps?key=" (names.key.0) "&at=" (heaps)} { (t.say("copy-lies-wrong")) } }

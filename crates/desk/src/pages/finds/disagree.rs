@@ -4,6 +4,8 @@
 //! asked the same words and sorted a kind differently: there only they can tell what they
 //! meant.
 
+use std::collections::BTreeSet;
+
 use maud::{Markup, html};
 use spinney_model::{CharacterId, Edit, KindId, Side};
 
@@ -11,9 +13,10 @@ use super::LONGEST_TEXT;
 use super::deeds::{self, typed};
 use crate::Desk;
 use crate::asking::letters;
-use crate::collection::{Collection, Unlike, denied, unlike};
-use crate::laid::Laid;
+use crate::collection::{Collection, Saying, Unlike, unlike};
+use crate::laid::{self, Laid};
 use crate::language::Tongue;
+use crate::pages::saying;
 use crate::routes::{Asked, Deed, Refused};
 
 /// So many are shown; the others are counted.
@@ -21,28 +24,28 @@ const SHOWN: usize = 12;
 
 /// Every cell whose sources do not agree.
 pub(super) fn list(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> Markup {
-    let said = laid.map_or(&collection.cells, |laid| &laid.said);
+    let said = laid::said(collection, laid);
     let all: Vec<_> = said.contradictions().collect();
     html! {
-        (groups(t, collection))
+        (groups(t, collection, laid))
         @if !all.is_empty() {
             section.disagree {
                 h2 #disagree { (t.count("finds-disagree", all.len())) }
                 p.quiet { (t.say("finds-disagree-why")) }
-                @for (kind, at, said) in all.iter().take(SHOWN) {
+                @for (kind, at) in all.iter().take(SHOWN) {
                     @let id = format!("decide-{}-{}", kind.0, at.0);
                     form.decision id=(id) method="post" action="/do/decide" {
                         h3 dir="auto" { (collection.name(*kind)) ": " (collection.character_name(*at)) }
                         input type="hidden" name="kind" value=(kind.0);
                         input type="hidden" name="character" value=(at.0);
                         ul {
-                            @for (place, (source, text)) in said.iter().enumerate() {
+                            @for (place, (source, saying)) in said.sources(*kind, *at).into_iter().enumerate() {
                                 li {
                                     @let by_heaps = collection.cells.said(*kind, *at, source).is_empty();
-                                    (says(t, source, text, by_heaps)) " "
-                                    @if denied(text).is_none() {
+                                    (says(t, source, saying, by_heaps)) " "
+                                    @if let Some(text) = saying.text() {
                                         button id={(id) "-" (place)} name="text" value=(text) {
-                                            (t.with("finds-right", &[("text", text)]))
+                                            (t.with("finds-right", &[("text", &text)]))
                                         }
                                     }
                                 }
@@ -60,24 +63,22 @@ pub(super) fn list(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> M
 }
 
 /// What somebody says, and whether only their heaps say it.
-fn says(t: Tongue, source: &str, text: &str, by_heaps: bool) -> Markup {
-    let (message, text) = match denied(text) {
-        Some(state) => ("finds-says-not", state),
-        None => ("finds-says", text),
-    };
+fn says(t: Tongue, source: &str, saying: &Saying, by_heaps: bool) -> Markup {
+    let text = saying::words(t, saying);
     html! {
-        span dir="auto" { (t.with(message, &[("source", &source), ("text", &text)])) }
+        span dir="auto" { (t.with("finds-says", &[("source", &source), ("text", &text)])) }
         @if by_heaps { " " span.quiet { (t.say("table-by-heaps")) } }
     }
 }
 
 /// Where groups sorted the same words differently: nobody decides it for them.
-fn groups(t: Tongue, collection: &Collection) -> Markup {
-    let all = unlike(collection);
+fn groups(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> Markup {
+    let all = unlike(collection, laid.map(|laid| &laid.sorted));
+    let finds: BTreeSet<KindId> = all.iter().map(|one| one.kind).collect();
     html! {
         @if !all.is_empty() {
             section.disagree {
-                h2 #unlike { (t.count("finds-unlike", all.len())) }
+                h2 #unlike { (t.count("finds-unlike", finds.len())) }
                 p.quiet { (t.say("finds-unlike-why")) }
                 @for Unlike { kind, words, cards } in all.iter().take(SHOWN) {
                     h3 dir="auto" { (collection.name(*kind)) ": " (words) }

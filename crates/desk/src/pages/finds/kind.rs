@@ -5,10 +5,11 @@ use spinney_model::{KindField, KindId};
 
 use super::{LONGEST_NAME, LONGEST_TEXT, MOST_PICTURES};
 use crate::Desk;
-use crate::collection::{Cells, Kind, denied};
+use crate::collection::{Kind, Sayings};
+use crate::laid;
 use crate::language::Tongue;
-use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::{Shown, saying};
 use crate::routes::Asked;
 
 /// What can be written down about a kind: the field, its name in the form, its label, what
@@ -45,7 +46,7 @@ struct View<'a> {
     id: KindId,
     kind: &'a Kind,
     /// Who says what of it.
-    said: &'a Cells,
+    said: &'a Sayings,
     name: String,
 }
 
@@ -54,8 +55,8 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let id = KindId(asked.number(0));
     let laid = desk.worked.laid(&desk.history.now);
     let Some(kind) = desk.history.now.kinds.get(&id) else { return Shown::Nothing };
-    let said = laid.as_ref().map_or(&desk.history.now.cells, |laid| &laid.said);
-    let view = View { t, desk, id, kind, said, name: desk.history.now.name(id) };
+    let said = laid::said(&desk.history.now, laid.as_deref());
+    let view = View { t, desk, id, kind, said: &said, name: desk.history.now.name(id) };
     let work = html! {
         p { a href={"/finds#kind-" (id.0)} { (t.say("finds-all")) } }
         h1 dir="auto" { (view.name) }
@@ -178,12 +179,9 @@ fn table_says(view: &View<'_>) -> Markup {
             dl.row {
                 @for (character, said) in said {
                     dt dir="auto" { (collection.character_name(character)) }
-                    @for (source, text) in said {
+                    @for (source, saying) in said {
                         dd dir="auto" {
-                            @match denied(text) {
-                                Some(state) => (t.with("finds-not", &[("text", &state)])),
-                                None => (text),
-                            }
+                            (saying::words(t, saying))
                             @if !source.is_empty() { span.quiet { " (" (source) ")" } }
                         }
                     }

@@ -25,7 +25,7 @@ pub(super) fn margin(top: &Top<'_>) -> Markup {
     let t = top.t;
     let stranded = stranded(top.layer);
     let together = together(top.layer);
-    let name = |kind: &KindId| top.desk.history.now.name(*kind);
+    let name = |kind: &KindId| top.desk.history.now.name_in(top.key, *kind);
     let answers = looks(top.layer, top.laid).len();
     html! {
         h2 { (t.say("beside-not-placed")) }
@@ -87,7 +87,7 @@ fn looks(layer: &Layer, laid: &Laid) -> Vec<Look> {
         let of_the_table = look.character.0 < layer.sorted_from;
         let character = laid.characters.get(look.character.0).copied().flatten();
         let agreed = character.map(|at| laid.said.agreed(layer.kinds[look.taxon.0], at));
-        let differ = matches!(agreed, Some(Agreed::Contradicted(_)));
+        let differ = matches!(agreed, Some(Agreed::Contradicted));
         of_the_table && !differ && !(look.parts.is_empty() && look.with_others.is_empty())
     });
     useful.collect()
@@ -114,9 +114,9 @@ pub(super) fn answers(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                 @let kind = layer.kinds[look.taxon.0];
                 @let character = layer.matrix.character(look.character);
                 @let others: Vec<String> = look.parts.iter().chain(&look.with_others)
-                    .map(|taxon| layer.matrix.taxon(*taxon).name.clone()).collect();
+                    .map(|taxon| desk.history.now.name_in(key, layer.kinds[taxon.0])).collect();
                 h2 dir="auto" {
-                    (t.with("answers-look", &[("kind", &desk.history.now.name(kind)), ("character", &character.name)]))
+                    (t.with("answers-look", &[("kind", &desk.history.now.name_in(key, kind)), ("character", &character.name)]))
                 }
                 p.quiet dir="auto" { (t.with("answers-why", &[("kinds", &others.join(", "))])) }
                 form method="post" action="/do/answer" {

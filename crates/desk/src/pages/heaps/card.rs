@@ -24,7 +24,7 @@ pub(super) fn plain(top: &Top<'_>, kind: KindId) -> Markup {
 pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
     let t = top.t;
     let placed = top.heap().sides[&kind];
-    let name = top.desk.history.now.name(kind);
+    let name = top.desk.history.now.name_in(top.key, kind);
     let ways = [
         (Some(Side::Yes), "yes", "answer-yes"),
         (Some(Side::Both), "both", "answer-varies"),
@@ -73,7 +73,10 @@ fn standing(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
     if let (Some(Side::Yes | Side::No), false, Some(who)) =
         (placed.side, placed.by_hand, who_says(top, kind))
     {
-        return html! { p.why dir="auto" { (t.with("card-by-who", &[("who", &who)])) } };
+        let all = who.join(", ");
+        return html! {
+            p.why dir="auto" { (t.count_with("card-by-who", who.len(), &[("who", &all)])) }
+        };
     }
     let why = match (placed.side, placed.by_hand) {
         (None, _) => "card-not-placed",
@@ -86,11 +89,11 @@ fn standing(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
 }
 
 /// Who says what the table says here; None: the table itself.
-fn who_says(top: &Top<'_>, kind: KindId) -> Option<String> {
+fn who_says<'t>(top: &'t Top<'_>, kind: KindId) -> Option<Vec<&'t str>> {
     let at = top.drawn.questions.get(&top.at)?.ask.as_ref()?.character;
     let who: Vec<&str> =
         top.laid.said.sources(kind, at).into_iter().map(|(who, _)| who).collect();
-    (!who.is_empty() && !who.contains(&"")).then(|| who.join(", "))
+    (!who.is_empty() && !who.contains(&"")).then_some(who)
 }
 
 /// The hand and the table say different things: a person decides.

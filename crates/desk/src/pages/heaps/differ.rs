@@ -51,15 +51,15 @@ pub(super) fn differ(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
 /// Who says what: this group's own hand first, then other groups' hands, then what was typed.
 fn sentences(top: &Top<'_>, kind: KindId, at: CharacterId) -> Vec<String> {
     let t = top.t;
-    let side = |side| match side {
-        Side::Yes => t.say("answer-yes"),
-        Side::No => t.say("answer-no"),
-        Side::Both => t.say("answer-varies"),
-    };
     let (ours, others): (Vec<_>, Vec<_>) =
         top.laid.sorted.puts(kind, at).iter().partition(|put| put.key == top.key);
     let put = |put: &Put| {
-        let side = side(put.side);
+        // The message has a heap for each of these words.
+        let side = match put.side {
+            Side::Yes => "yes",
+            Side::No => "no",
+            Side::Both => "both",
+        };
         let same = folded(&put.words) == folded(top.words());
         let (who, words) = (&put.who, &put.words);
         match (put.key == top.key, same) {

@@ -177,13 +177,13 @@ fn row(view: &View<'_>, at: CharacterId) -> Markup {
                             p.of dir="auto" { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
                             p.known dir="auto" { (text) }
                         },
-                        blank_or_not => {
+                        Agreed::Blank | Agreed::Contradicted => {
                             @let field = format!("k-{}-{}", kind.0, at.0);
                             label for=(field) { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
                             input id=(field) name=(field) value=(view.fields.get(&field)) dir="auto"
                                 maxlength=(LONGEST_TEXT) list={"states-" (at.0)};
-                            @if let Agreed::Contradicted(said) = blank_or_not {
-                                @for (source, text) in said { p.quiet dir="auto" { (clash::says(t, source, text)) } }
+                            @for (source, saying) in view.laid.said.sources_and_open(*kind, at) {
+                                p.quiet dir="auto" { (clash::says(t, source, saying)) }
                             }
                         },
                     }

@@ -9,9 +9,18 @@ use maud::{Markup, html};
 use spinney_model::{CharacterId, KindId};
 
 use super::seen::Fields;
-use crate::collection::{Agreed, Collection};
-use crate::laid::folded;
+use crate::collection::{Agreed, Collection, Saying};
+use crate::laid::{Laid, folded};
 use crate::language::Tongue;
+use crate::pages::saying;
+
+/// What is looked at.
+#[derive(Clone, Copy)]
+pub(super) struct Table<'a> {
+    pub(super) t: Tongue,
+    pub(super) collection: &'a Collection,
+    pub(super) laid: &'a Laid,
+}
 
 /// A cell of which something else is said already.
 pub(super) struct Clash {
@@ -33,9 +42,10 @@ pub(super) enum Look {
     Ask(Clash),
 }
 
-/// Looks whether what was typed of a kind may be written into the table.
+/// Looks whether what was typed of a kind may be written into the table. Cards on heaps are
+/// heard like everything else that is said of it.
 pub(super) fn look(
-    collection: &Collection,
+    table: Table<'_>,
     fields: &Fields<'_>,
     at: (KindId, CharacterId),
     typed: &str,
@@ -43,15 +53,18 @@ pub(super) fn look(
     if typed.is_empty() {
         return Look::Leave;
     }
-    match collection.cells.agreed(at.0, at.1) {
-        Agreed::Blank => return Look::Write,
-        Agreed::Text(now) if folded(now) == folded(typed) => return Look::Leave,
-        Agreed::Text(_) | Agreed::Contradicted(_) => {}
+    let laid = table.laid;
+    let meanings = laid.meanings(table.collection, at.1, &[typed]);
+    let meaning = meanings.of_text(at.1, typed);
+    match laid.said.agreed(at.0, at.1) {
+        Agreed::Blank if laid.said.leave_open(at.0, at.1, &meaning) => return Look::Write,
+        Agreed::Text(now) if meanings.of_text(at.1, now).same(&meaning) => return Look::Leave,
+        Agreed::Blank | Agreed::Text(_) | Agreed::Contradicted => {}
     }
     let name = field(at);
     match fields.get(&name) {
         "" if fields.has(&name) => Look::Leave,
-        seen if folded(seen) == folded(&said(collection, at)) => Look::Write,
+        seen if folded(seen) == folded(&said(table, at)) => Look::Write,
         _ => Look::Ask(Clash { at, typed: typed.to_owned() }),
     }
 }
@@ -66,20 +79,22 @@ fn field((kind, character): (KindId, CharacterId)) -> String {
 }
 
 /// Everything that is said of a cell now.
-fn said(collection: &Collection, (kind, character): (KindId, CharacterId)) -> String {
-    let sources = collection.cells.sources(kind, character);
-    let said = sources.iter().map(|(source, text)| format!("{source}: {text}"));
+fn said(table: Table<'_>, (kind, character): (KindId, CharacterId)) -> String {
+    let sources = table.laid.said.sources_and_open(kind, character).into_iter();
+    let said =
+        sources.map(|(source, saying)| format!("{source}: {}", saying::words(table.t, saying)));
     said.collect::<Vec<_>>().join("; ")
 }
 
 /// The questions, each with what stands there and what was typed.
-pub(super) fn questions(t: Tongue, collection: &Collection, clashes: &[Clash]) -> Markup {
+pub(super) fn questions(table: Table<'_>, clashes: &[Clash]) -> Markup {
     html! {
-        @for clash in clashes { (question(t, collection, clash)) }
+        @for clash in clashes { (question(table, clash)) }
     }
 }
 
-fn question(t: Tongue, collection: &Collection, clash: &Clash) -> Markup {
+fn question(table: Table<'_>, clash: &Clash) -> Markup {
+    let Table { t, collection, laid } = table;
     let (kind, character) = clash.at;
     let name = field(clash.at);
     let (leave, write) = (format!("{name}-leave"), format!("{name}-write"));
@@ -87,8 +102,8 @@ fn question(t: Tongue, collection: &Collection, clash: &Clash) -> Markup {
         fieldset.clash {
             legend dir="auto" { (collection.name(kind)) ": " (collection.character_name(character)) }
             ul {
-                @for (source, text) in collection.cells.sources(kind, character) {
-                    li dir="auto" { (says(t, source, text)) }
+                @for (source, saying) in laid.said.sources_and_open(kind, character) {
+                    li dir="auto" { (says(t, source, saying)) }
                 }
                 li dir="auto" { strong { (t.with("newcomer-you-say", &[("text", &clash.typed)])) } }
             }
@@ -97,7 +112,7 @@ fn question(t: Tongue, collection: &Collection, clash: &Clash) -> Markup {
                 label for=(leave) { (t.say("newcomer-leave-it")) }
             }
             p.choice {
-                input type="radio" required id=(write) name=(name) value=(said(collection, clash.at));
+                input type="radio" required id=(write) name=(name) value=(said(table, clash.at));
                 label for=(write) dir="auto" { (t.with("newcomer-write-it", &[("text", &clash.typed)])) }
             }
         }
@@ -105,7 +120,8 @@ fn question(t: Tongue, collection: &Collection, clash: &Clash) -> Markup {
 }
 
 /// What one source says; the table itself has no name.
-pub(super) fn says(t: Tongue, source: &str, text: &str) -> String {
+pub(super) fn says(t: Tongue, source: &str, saying: &Saying) -> String {
+    let text = saying::words(t, saying);
     match source {
         "" => t.with("newcomer-table-says", &[("text", &text)]),
         source => t.with("finds-says", &[("source", &source), ("text", &text)]),

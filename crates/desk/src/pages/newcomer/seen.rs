@@ -64,6 +64,7 @@ impl<'f> Fields<'f> {
 /// The newcomer that the fields tell of, and what a person has to decide first.
 pub(super) fn newcomer(
     desk: &Desk,
+    laid: &Laid,
     asked: &Asked<'_>,
     fields: &Fields<'_>,
     (id, made): (KeyId, &Made),
@@ -74,6 +75,7 @@ pub(super) fn newcomer(
         free(collection, asked, &name, None)?;
     }
     let walking = walk::follow(&made.key, fields.get("walk"));
+    let table = clash::Table { t: asked.tongue, collection, laid };
     let landed = landed(made, &walking);
     let (mut cells, mut clashes) = (Vec::new(), Vec::new());
     for &character in collection.characters.keys() {
@@ -84,7 +86,7 @@ pub(super) fn newcomer(
         for &kind in &landed {
             let field = format!("k-{}-{}", kind.0, character.0);
             let theirs = fields.text(asked, &field, LONGEST_TEXT)?;
-            match clash::look(collection, fields, (kind, character), &theirs) {
+            match clash::look(table, fields, (kind, character), &theirs) {
                 Look::Write => cells.push((Some(kind), character, theirs)),
                 Look::Leave => {}
                 Look::Ask(clash) => clashes.push(clash),

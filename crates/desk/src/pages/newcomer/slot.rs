@@ -1,6 +1,8 @@
 //! Slotting in: first what would change in the key, in words, then it is kept, then the way on
 //! which the newcomer comes out now.
 
+use std::sync::Arc;
+
 use maud::{Markup, html};
 use spinney_model::{Answer, Edit, KeyId, KindId, Share};
 
@@ -8,6 +10,7 @@ use super::beside::{MOST_CARDS, faces};
 use super::clash::{self, Clash};
 use super::seen::{self, Fields};
 use super::{key, walk};
+use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::finds::{MOST_PICTURES, gone, pictures_of};
@@ -20,15 +23,16 @@ use crate::{Desk, pictures};
 /// A newcomer with its place, or what a person has to decide before it gets one.
 enum Found {
     Place(KeyId, Box<Slotted>, Vec<KindId>),
-    Clashes(Vec<Clash>),
+    Clashes(Arc<Laid>, Vec<Clash>),
 }
 
 /// The newcomer of these fields with its place.
 fn found(desk: &mut Desk, asked: &Asked<'_>, fields: &Fields<'_>) -> Result<Found, Refused> {
     let (id, made) = key(desk, asked, fields.get("key")).ok_or_else(|| gone(asked))?;
-    let (newcomer, clashes) = seen::newcomer(desk, asked, fields, (id, &made))?;
+    let laid = desk.worked.laid(&desk.history.now).ok_or_else(|| gone(asked))?;
+    let (newcomer, clashes) = seen::newcomer(desk, &laid, asked, fields, (id, &made))?;
     if !clashes.is_empty() {
-        return Ok(Found::Clashes(clashes));
+        return Ok(Found::Clashes(laid, clashes));
     }
     let slotted = slot_in(&desk.history.now, id, &made, &newcomer);
     let slotted = slotted.ok_or_else(|| gone(asked))?;
@@ -50,7 +54,7 @@ pub(super) fn preview(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let work = html! {
         h1 dir="auto" { (t.with("newcomer-slot-title", &[("kind", &name)])) }
         @match &found {
-            Found::Clashes(clashes) => (decide(desk, t, &fields, clashes)),
+            Found::Clashes(laid, clashes) => (decide(desk, t, laid, &fields, clashes)),
             Found::Place(id, slotted, _) => (place(desk, t, &fields, *id, slotted)),
         }
         form method="post" action="/newcomer" {
@@ -62,7 +66,14 @@ pub(super) fn preview(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
 }
 
 /// Something else stands in the table: first a person decides.
-fn decide(desk: &Desk, t: Tongue, fields: &Fields<'_>, clashes: &[Clash]) -> Markup {
+fn decide(
+    desk: &Desk,
+    t: Tongue,
+    laid: &Laid,
+    fields: &Fields<'_>,
+    clashes: &[Clash],
+) -> Markup {
+    let table = clash::Table { t, collection: &desk.history.now, laid };
     html! {
         div.finding.look {
             p { (t.count("newcomer-clashes", clashes.len())) }
@@ -70,7 +81,7 @@ fn decide(desk: &Desk, t: Tongue, fields: &Fields<'_>, clashes: &[Clash]) -> Mar
         }
         form method="post" action="/newcomer/slot" {
             (fields.again(|name| clashes.iter().any(|clash| clash.field() == name)))
-            (clash::questions(t, &desk.history.now, clashes))
+            (clash::questions(table, clashes))
             button.main #newcomer-slot { (t.say("newcomer-slot")) }
         }
     }
@@ -106,7 +117,7 @@ fn changed(desk: &Desk, t: Tongue, id: KeyId, change: &Change) -> Markup {
     let stayed = revision.parts.kept.len();
     let dearer = revision.effort - revision.best;
     let alike: Vec<String> =
-        change.alike.iter().map(|kind| desk.history.now.name(*kind)).collect();
+        change.alike.iter().map(|kind| desk.history.now.name_in(id, *kind)).collect();
     html! {
         p dir="auto" { (t.with("newcomer-in-key", &[("key", &desk.history.now.keys[&id].name)])) }
         @if !alike.is_empty() {
@@ -172,7 +183,7 @@ pub(super) fn keep(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> 
     let t = asked.tongue;
     let (id, slotted, beside) = match found(desk, asked, &Fields::of(asked.request))? {
         Found::Place(id, slotted, beside) => (id, slotted, beside),
-        Found::Clashes(_) => {
+        Found::Clashes(..) => {
             return Err(Refused {
                 sentence: t.say("newcomer-clash-moved"),
                 remedy: t.say("newcomer-clash-moved-remedy"),

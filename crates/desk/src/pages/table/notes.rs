@@ -6,8 +6,9 @@ use spinney_model::{CharacterId, Finding, KindId, Severity};
 
 use super::decide;
 use super::view::View;
-use crate::collection::{Agreed, Collection, denied};
+use crate::collection::{Agreed, Collection, Saying};
 use crate::language::Tongue;
+use crate::pages::saying;
 
 /// None: nothing is to be said.
 pub(super) fn notes(
@@ -18,13 +19,13 @@ pub(super) fn notes(
     at: CharacterId,
     mine: Option<&str>,
 ) -> Option<Markup> {
-    let cells = view.said(collection);
+    let cells = view.said();
     let said = cells.sources(kind, at);
     let by_heaps =
         |who: &str| !who.is_empty() && collection.cells.said(kind, at, who).is_empty();
     let who_says = || who_says(t, &said, by_heaps);
     let differ = match cells.agreed(kind, at) {
-        Agreed::Contradicted(_) => Some(differ(t, kind, at, &said, who_says())),
+        Agreed::Contradicted => Some(differ(t, kind, at, &cells.choices(kind, at), who_says())),
         _ => None,
     };
     let named = said.iter().filter(|(who, _)| !who.is_empty()).count();
@@ -33,7 +34,7 @@ pub(super) fn notes(
         return None;
     }
     Some(html! {
-        @if let Some(mine) = mine { (clash(t, collection, view, kind, at, mine)) }
+        @if let Some(mine) = mine { (clash(t, view, kind, at, mine)) }
         @if let Some(differ) = &differ { (differ) }
         @for finding in findings.into_iter().flatten() { (found(t, finding)) }
         @if differ.is_none() && named > 0 {
@@ -46,15 +47,8 @@ pub(super) fn notes(
 }
 
 /// Somebody wrote here while this person did: both texts stay in sight.
-fn clash(
-    t: Tongue,
-    collection: &Collection,
-    view: &View,
-    kind: KindId,
-    at: CharacterId,
-    mine: &str,
-) -> Markup {
-    let theirs = super::sheet::shown(view.said(collection), &view.who, kind, at);
+fn clash(t: Tongue, view: &View, kind: KindId, at: CharacterId, mine: &str) -> Markup {
+    let theirs = super::sheet::shown(view.said(), &view.who, kind, at);
     let place = format!("{}-{}", kind.0, at.0);
     html! {
         p.word.mend { (t.say("table-clash")) }
@@ -67,16 +61,9 @@ fn clash(
     }
 }
 
-fn differ(
-    t: Tongue,
-    kind: KindId,
-    at: CharacterId,
-    said: &[(&str, &str)],
-    who_says: Markup,
-) -> Markup {
+fn differ(t: Tongue, kind: KindId, at: CharacterId, ways: &[&str], who_says: Markup) -> Markup {
     let place = format!("{}-{}", kind.0, at.0);
-    let ways = decide::texts(said);
-    let both = decide::both(&ways);
+    let both = decide::both(ways);
     html! {
         p.word.look { (t.say("table-differ")) }
         (who_says)
@@ -96,15 +83,15 @@ fn differ(
     }
 }
 
-fn who_says(t: Tongue, said: &[(&str, &str)], by_heaps: impl Fn(&str) -> bool) -> Markup {
+fn who_says(t: Tongue, said: &[(&str, &Saying)], by_heaps: impl Fn(&str) -> bool) -> Markup {
     html! {
         ul {
-            @for (who, text) in said {
+            @for (who, saying) in said {
                 @let name = if who.is_empty() { t.say("table-itself") } else { (*who).to_owned() };
                 li dir="auto" {
-                    @match denied(text) {
-                        Some(state) => (t.with("table-says-not", &[("who", &name), ("text", &state)])),
-                        None => (t.with("table-says", &[("who", &name), ("text", text)])),
+                    @match saying.text() {
+                        Some(text) => (t.with("table-says", &[("who", &name), ("text", &text)])),
+                        None => (t.with("finds-says", &[("source", &name), ("text", &saying::words(t, saying))])),
                     }
                     @if by_heaps(who) { " " span.quiet { (t.say("table-by-heaps")) } }
                 }

@@ -8,7 +8,7 @@ use spinney_model::{CharacterField, CharacterId, KindId};
 
 use super::notes;
 use super::view::{View, Which};
-use crate::collection::{Agreed, Cells, Collection, denied};
+use crate::collection::{Agreed, Collection, Sayings};
 use crate::language::Tongue;
 
 pub(super) fn sheet(t: Tongue, collection: &Collection, view: &View) -> Markup {
@@ -98,14 +98,18 @@ fn row(t: Tongue, collection: &Collection, view: &View, kind: KindId) -> Markup 
 }
 
 /// What a cell shows for typing over: what it counts as, or what this group says.
-pub(super) fn shown<'c>(said: &'c Cells, who: &str, kind: KindId, at: CharacterId) -> &'c str {
+pub(super) fn shown<'c>(
+    said: &'c Sayings,
+    who: &str,
+    kind: KindId,
+    at: CharacterId,
+) -> &'c str {
     if !who.is_empty() {
-        let text = said.said(kind, at, who);
-        return if denied(text).is_some() { "" } else { text };
+        return said.said(kind, at, who);
     }
     match said.agreed(kind, at) {
         Agreed::Text(text) => text,
-        Agreed::Blank | Agreed::Contradicted(_) => "",
+        Agreed::Blank | Agreed::Contradicted => "",
     }
 }
 
@@ -116,15 +120,15 @@ fn cell(
     kind: KindId,
     at: CharacterId,
 ) -> Markup {
-    let said = view.said(collection);
+    let said = view.said();
     let text = shown(said, &view.who, kind, at);
     let place = format!("{}-{}", kind.0, at.0);
     let mine = view.clashes.get(&(kind, at)).filter(|mine| *mine != text);
     let notes = notes::notes(t, collection, view, kind, at, mine.map(String::as_str));
-    let differ = matches!(said.agreed(kind, at), Agreed::Contradicted(_));
+    let differ = said.agreed(kind, at) == Agreed::Contradicted;
     html! {
         td id={"c-" (place)} .differ[differ] .clash[mine.is_some()] .open[view.open == Some(at)] {
-            @if view.fits(collection, kind, at) || mine.is_some() {
+            @if view.fits(kind, at) || mine.is_some() {
                 input id={"i-" (place)} name={"c-" (place)} value=(mine.map_or(text, String::as_str))
                     aria-labelledby={"k-" (kind.0) " h-" (at.0)}
                     aria-describedby=[notes.is_some().then(|| format!("n-{place}"))]

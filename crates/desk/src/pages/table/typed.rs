@@ -10,7 +10,8 @@ use spinney_model::{CharacterId, Edit, KindId};
 
 use super::{LONGEST_TEXT, decide, sheet};
 use crate::Desk;
-use crate::collection::{Agreed, Cells, Collection};
+use crate::collection::{Agreed, Cells, Collection, Sayings};
+use crate::laid;
 use crate::routes::{Asked, Deed, Refused};
 
 /// So many texts that clash go back to the page; more do not fit into an address.
@@ -22,7 +23,7 @@ type Place = (KindId, CharacterId);
 pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let laid = desk.worked.laid(&desk.history.now);
     let collection = &desk.history.now;
-    let said = laid.as_ref().map_or(&collection.cells, |laid| &laid.said);
+    let said = laid::said(collection, laid.as_deref());
     let who: String = asked.request.field("as").chars().take(super::LONGEST_NAME).collect();
     let typed = with_mark(asked, "c-");
     let bases = with_mark(asked, "b-");
@@ -35,7 +36,7 @@ pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         }
         let text = text.trim();
         let base = bases.get(&at).map_or("", |base| base.trim());
-        let now = sheet::shown(said, &who, at.0, at.1).trim();
+        let now = sheet::shown(&said, &who, at.0, at.1).trim();
         if text == base || text == now {
             continue;
         }
@@ -43,7 +44,7 @@ pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
             return Err(too_long(asked));
         }
         if now == base {
-            edits.push(written(&collection.cells, said, &who, at, text));
+            edits.push(written(&collection.cells, &said, &who, at, text));
         } else {
             clashes.push((at, text));
         }
@@ -53,7 +54,7 @@ pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         if mine.chars().count() > LONGEST_TEXT {
             return Err(too_long(asked));
         }
-        edits.extend(decision(&collection.cells, said, &who, at, &word, mine));
+        edits.extend(decision(&collection.cells, &said, &who, at, &word, mine));
     }
     if clashes.len() > MOST_CLASHES {
         let t = asked.tongue;
@@ -75,7 +76,7 @@ fn known(collection: &Collection, (kind, character): Place) -> bool {
 }
 
 /// What is to be written so that the cell counts as this text.
-fn written(typed: &Cells, said: &Cells, who: &str, at: Place, text: &str) -> Edit {
+fn written(typed: &Cells, said: &Sayings, who: &str, at: Place, text: &str) -> Edit {
     let (kind, character) = at;
     let by_itself = typed.said(kind, character, who);
     // Emptied, though groups have said something, or how this one sorted does: nobody loses a
@@ -92,20 +93,20 @@ fn written(typed: &Cells, said: &Cells, who: &str, at: Place, text: &str) -> Edi
 /// What a button under a cell decides.
 fn decision(
     typed: &Cells,
-    said: &Cells,
+    said: &Sayings,
     who: &str,
     at: Place,
     word: &str,
     mine: &str,
 ) -> Option<Edit> {
     let (kind, character) = at;
-    let texts = decide::texts(&said.sources(kind, character));
+    let texts = said.choices(kind, character);
     let text = match word {
         "leave" => return None,
         "mine" => return Some(written(typed, said, who, at, mine)),
         "look" => "?".to_owned(),
         "varies" => decide::both(&texts)?,
-        number => texts.get(number.parse::<usize>().ok()?)?.clone(),
+        number => (*texts.get(number.parse::<usize>().ok()?)?).to_owned(),
     };
     Some(Edit::SetCell { kind, character, source: String::new(), text })
 }

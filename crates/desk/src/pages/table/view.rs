@@ -7,7 +7,7 @@ use maud::{Markup, html};
 use spinney_model::{CharacterId, Code, Finding, KindId, Place, Value};
 
 use crate::Desk;
-use crate::collection::{Agreed, Cells, Collection};
+use crate::collection::{Agreed, Collection, Sayings};
 use crate::laid::{Laid, folded};
 use crate::language::Tongue;
 use crate::routes::Asked;
@@ -50,6 +50,8 @@ pub(super) struct View {
     pub(super) before: usize,
     pub(super) after: usize,
     pub(super) laid: Option<Arc<Laid>>,
+    /// Who says what, where it cannot be read as a table.
+    unread: Sayings,
     /// What the reader of tables says of a cell.
     pub(super) of_cells: BTreeMap<(KindId, CharacterId), Vec<Finding>>,
     /// What is to be said of the whole, its kinds and its characters.
@@ -76,6 +78,10 @@ impl View {
             characters: Vec::new(),
             before: 0,
             after: 0,
+            unread: match &laid {
+                Some(_) => Sayings::default(),
+                None => Sayings::unread(collection),
+            },
             laid,
             of_cells: BTreeMap::new(),
             of_table: Vec::new(),
@@ -101,7 +107,7 @@ impl View {
         let mut columns = BTreeSet::new();
         for &kind in &self.kinds {
             for &at in &self.characters {
-                if self.fits(collection, kind, at) {
+                if self.fits(kind, at) {
                     rows.insert(kind);
                     columns.insert(at);
                 }
@@ -120,18 +126,16 @@ impl View {
     }
 
     /// Who says what.
-    pub(super) fn said<'v>(&'v self, collection: &'v Collection) -> &'v Cells {
-        self.laid.as_ref().map_or(&collection.cells, |laid| &laid.said)
+    pub(super) fn said(&self) -> &Sayings {
+        self.laid.as_ref().map_or(&self.unread, |laid| &laid.said)
     }
 
     /// Whether a cell is among those that are asked for.
-    pub(super) fn fits(&self, collection: &Collection, kind: KindId, at: CharacterId) -> bool {
+    pub(super) fn fits(&self, kind: KindId, at: CharacterId) -> bool {
         match self.which {
             Which::All => true,
             Which::Blank => self.unknown(kind, at),
-            Which::Differ => {
-                matches!(self.said(collection).agreed(kind, at), Agreed::Contradicted(_))
-            }
+            Which::Differ => self.said().agreed(kind, at) == Agreed::Contradicted,
         }
     }
 
@@ -244,7 +248,7 @@ fn clashes<'q>(
 
 /// What to show, and who writes.
 pub(super) fn choices(t: Tongue, collection: &Collection, view: &View) -> Markup {
-    let split = view.said(collection).contradictions().count();
+    let split = view.said().contradictions().count();
     html! {
         details.choices open[view.which != Which::All || view.kind.is_some() || view.character.is_some() || !view.who.is_empty()] {
             summary #choices { (t.say("table-choices")) @if split > 0 { " · " strong.differ { (t.count("table-differ-count", split)) } } }

@@ -3,7 +3,7 @@
 
 use spinney_model::{Edit, Fork, KeyId, KindField, KindId, Side};
 
-use super::{Where, address, in_address, sounding_like};
+use super::{MOST_ASKED_BACK, Where, address, in_address, sounding_like};
 use crate::Desk;
 use crate::asking::way;
 use crate::collection::Collection;
@@ -12,31 +12,56 @@ use crate::pages::finds::LONGEST_NAME;
 use crate::pages::heaps::deeds;
 use crate::routes::{Asked, Deed, Refused};
 
-/// Keeps the names that were typed; what sounds like another find is asked back first.
+/// Keeps the names that were typed; what sounds like another find, or is the name of another
+/// find in this key, is asked back first.
 pub(crate) fn keep(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let (key, _) = deeds::place(desk, asked)?;
     let laid = desk.worked.laid(&desk.history.now).ok_or_else(|| deeds::gone(asked))?;
     let collection = &desk.history.now;
-    let (mut edits, mut open) = (Vec::new(), Vec::new());
-    for (field, _) in &asked.request.form {
-        let name = deeds::text(asked, field, LONGEST_NAME);
-        if let Some(end) = field.strip_prefix("end-").filter(|_| !name.is_empty()) {
-            open.push(in_address(&Where::Nobody(way(end)), &name));
-        }
-        let kind = field.strip_prefix("name-").and_then(|id| id.parse().ok()).map(KindId);
-        let Some(kind) = kind.filter(|kind| collection.kinds.contains_key(kind)) else {
-            continue;
-        };
-        if !asked.touched(field, &name) {
-            continue;
-        }
+    let (mut edits, mut open) = (Vec::new(), at_empty_ends(asked));
+    let typed = typed(collection, asked);
+    let mut own = collection.keys[&key].called.clone();
+    own.retain(|kind, _| !typed.iter().any(|(other, _)| other == kind));
+    for (kind, name) in typed {
         let ours = folded(collection.kinds[&kind].field(KindField::Name)) == folded(&name);
-        match ours || sounding_like(collection, &laid, &name, Some(kind)).is_empty() {
+        let namesake = !name.is_empty() && own.values().any(|own| folded(own) == folded(&name));
+        let alone = !namesake && sounding_like(collection, &laid, &name, Some(kind)).is_empty();
+        match ours || alone {
             true => edits.extend(called(collection, key, kind, &name)),
             false => open.push(in_address(&Where::At(kind), &name)),
         }
+        own.insert(kind, name);
+    }
+    if open.len() > MOST_ASKED_BACK {
+        let t = asked.tongue;
+        let most: [(&str, &dyn std::fmt::Display); 1] = [("most", &MOST_ASKED_BACK)];
+        return Err(Refused {
+            sentence: t.count_with("copy-many-names", open.len(), &most),
+            remedy: t.say("copy-many-names-remedy"),
+        });
     }
     Ok(Deed::edits(edits, address(key, &open)))
+}
+
+/// The names that were changed, in the order of the form.
+fn typed(collection: &Collection, asked: &Asked<'_>) -> Vec<(KindId, String)> {
+    let typed = asked.request.form.iter().filter_map(|(field, _)| {
+        let kind = KindId(field.strip_prefix("name-")?.parse().ok()?);
+        let name = deeds::text(asked, field, LONGEST_NAME);
+        let changed = collection.kinds.contains_key(&kind) && asked.touched(field, &name);
+        changed.then_some((kind, name))
+    });
+    typed.collect()
+}
+
+/// The names that stand where nobody comes out; which finds they are is asked.
+fn at_empty_ends(asked: &Asked<'_>) -> Vec<String> {
+    let typed = asked.request.form.iter().filter_map(|(field, _)| {
+        let end = way(field.strip_prefix("end-")?);
+        let name = deeds::text(asked, field, LONGEST_NAME);
+        (!name.is_empty()).then(|| in_address(&Where::Nobody(end), &name))
+    });
+    typed.collect()
 }
 
 /// A kind goes by a name of the group's own; by none where that is ours.
