@@ -13,7 +13,10 @@ use spinney_model::{
     KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx,
 };
 
+use maud::Markup;
+
 use crate::collection::{Agreed, Cells, Collection, Sorted};
+use crate::drawing::Drawings;
 
 /// The collection as a matrix, and which kind and character is which.
 #[derive(Clone, Debug)]
@@ -27,6 +30,8 @@ pub(crate) struct Laid {
     pub(crate) sorted: Sorted,
     /// Who says what of which kind: what was typed, and what hands say.
     pub(crate) said: Cells,
+    /// The drawings of its kinds.
+    drawings: Drawings,
 }
 
 /// The fields of a character, in the order of the sheet, each under its heading.
@@ -91,7 +96,21 @@ impl Laid {
         let characters = read.matrix.characters().iter();
         let characters = characters.map(|c| by_name.get(&folded(&c.name)).copied()).collect();
         let matrix = with_pictures(read.matrix, collection, &kinds);
-        Some(Self { matrix, findings: read.findings, kinds, characters, sorted, said })
+        let drawings = Drawings::of(&matrix);
+        Some(Self {
+            matrix,
+            findings: read.findings,
+            kinds,
+            characters,
+            sorted,
+            said,
+            drawings,
+        })
+    }
+
+    /// The drawing of what the table says of a kind; None: it says nothing of a leaf.
+    pub(crate) fn drawing(&self, kind: KindId) -> Option<&Markup> {
+        self.drawings.drawing(&self.matrix, self.taxon(kind)?)
     }
 
     pub(crate) fn taxon(&self, kind: KindId) -> Option<TaxonIx> {

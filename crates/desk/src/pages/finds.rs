@@ -16,7 +16,7 @@ use spinney_model::{KindField, KindId, OtherName};
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
-use crate::collection::Kind;
+use crate::collection::{Collection, Kind};
 use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
@@ -69,6 +69,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                 (slip(t, &collection.name(*id), *id, kind, laid.as_deref()))
             }
         }
+        @if some_drawn(collection, laid.as_deref()) { p.quiet { (t.say("finds-drawn")) } }
         (add::forms(t))
     };
     let parts = Parts {
@@ -101,7 +102,7 @@ fn slip(t: Tongue, name: &str, id: KindId, kind: &Kind, laid: Option<&Laid>) -> 
     html! {
         li.slip {
             a id={"kind-" (id.0)} href={"/finds/" (id.0)} {
-                (face(kind))
+                (face(id, kind, laid))
                 span.name dir="auto" { (name) }
             }
             @if field(KindField::Name).is_empty() { p.quiet { (t.say("finds-not-named")) } }
@@ -141,12 +142,17 @@ fn other_names(names: &[OtherName]) -> Markup {
     }
 }
 
-/// The first picture of a kind, or an empty frame to stick a leaf in.
-pub(crate) fn face(kind: &Kind) -> Markup {
+/// The first picture of a kind; else a drawing of what the table says of it; else nothing.
+pub(crate) fn face(id: KindId, kind: &Kind, laid: Option<&Laid>) -> Markup {
     html! {
-        @match kind.pictures.first() {
-            Some(hash) => img src={"/picture/" (hash)} alt="" loading="lazy";,
-            None => span.no-picture aria-hidden="true" {},
-        }
+        @if let Some(hash) = kind.pictures.first() {
+            img src={"/picture/" (hash)} alt="" loading="lazy";
+        } @else if let Some(drawing) = laid.and_then(|laid| laid.drawing(id)) { (drawing) }
     }
+}
+
+/// Whether some find is shown by a drawing.
+fn some_drawn(collection: &Collection, laid: Option<&Laid>) -> bool {
+    let drawn = |id: &KindId| laid.is_some_and(|laid| laid.drawing(*id).is_some());
+    collection.kinds.iter().any(|(id, kind)| kind.pictures.is_empty() && drawn(id))
 }

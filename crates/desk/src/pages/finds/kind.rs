@@ -46,6 +46,8 @@ struct View<'a> {
     kind: &'a Kind,
     /// Who says what of it.
     said: &'a Cells,
+    /// What the table says of it, drawn.
+    drawing: Option<&'a Markup>,
     name: String,
 }
 
@@ -55,7 +57,8 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let laid = desk.worked.laid(&desk.history.now);
     let Some(kind) = desk.history.now.kinds.get(&id) else { return Shown::Nothing };
     let said = laid.as_ref().map_or(&desk.history.now.cells, |laid| &laid.said);
-    let view = View { t, desk, id, kind, said, name: desk.history.now.name(id) };
+    let drawing = laid.as_ref().and_then(|laid| laid.drawing(id));
+    let view = View { t, desk, id, kind, said, drawing, name: desk.history.now.name(id) };
     let work = html! {
         p { a href={"/finds#kind-" (id.0)} { (t.say("finds-all")) } }
         h1 dir="auto" { (view.name) }
@@ -83,6 +86,9 @@ fn pictures(view: &View<'_>) -> Markup {
     let t = view.t;
     let pictures = &view.kind.pictures;
     html! {
+        @if let (true, Some(drawing)) = (pictures.is_empty(), view.drawing) {
+            div.from-table { (drawing) p.quiet { (t.say("finds-drawn")) } }
+        }
         @if !pictures.is_empty() {
             ul.prints {
                 @for (at, hash) in pictures.iter().enumerate() {

@@ -92,14 +92,13 @@ fn cards(view: &View<'_>) -> Markup {
     html! {
         ul.cards.two {
             li.card {
-                span.no-picture aria-hidden="true" {}
                 span.name dir="auto" { (view.name) }
                 p.why { (t.say("newcomer-is-new")) }
             }
             @for kind in &view.beside {
                 @let known = &view.desk.history.now.kinds[kind];
                 li.card {
-                    (face(known))
+                    (face(*kind, known, Some(view.laid)))
                     span.name dir="auto" { (view.kind_name(*kind)) }
                     p { a href={"/finds/" (kind.0)} { (t.with("newcomer-same", &[("kind", &view.kind_name(*kind))])) } }
                 }

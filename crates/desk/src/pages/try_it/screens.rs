@@ -211,7 +211,7 @@ fn comes_out(trying: &Trying<'_>, id: KindId) -> Markup {
     );
     html! {
         div.ending {
-            (face(kind))
+            (face(id, kind, trying.laid.as_deref()))
             h2 dir="auto" { (trying.collection.name_in(trying.id, id)) }
             @if !scientific.is_empty() { p.scientific lang="la" { (scientific) } }
             @if !confirm.is_empty() {
