@@ -231,6 +231,8 @@ fn wherever_a_find_stands_its_drawing_stands_with_it() {
     teacher.post("/do/ask", &spiny);
     teacher.post("/do/sort", &[("key", "1"), ("at", ""), ("kind", "9"), ("side", "yes")]);
     assert_eq!(drawing(&teacher.get("/heaps?key=1"), "id=\"card-9\""), Some(holly.as_str()));
-    assert!(teacher.get("/try?key=1&at=y").contains(&holly));
-    assert!(teacher.get("/newcomer?key=1&walk=y").contains(&holly));
+    for path in ["/try?key=1&at=y", "/newcomer?key=1&walk=y"] {
+        let page = teacher.get(path);
+        assert!(page.contains(&holly) && page.contains("not a portrait"), "{path}");
+    }
 }

@@ -176,7 +176,7 @@ impl Blade {
 /// How high a cut may stand at a place: less towards base and tip, where the sides meet, and
 /// nothing in the hollow between two lobes, where it would cross its neighbour.
 fn room(way: &Way<'_>, along: f64) -> f64 {
-    let (base, tip) = (along / way.long() / 0.14, (way.long() - along) / way.long() / 0.16);
+    let (base, tip) = (along / way.long() / 0.2, (way.long() - along) / way.long() / 0.16);
     if way.hollow(along, 1.9) { 0.0 } else { base.min(tip).clamp(0.0, 1.0) }
 }
 

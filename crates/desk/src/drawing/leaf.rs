@@ -186,7 +186,7 @@ impl Pen {
             let aside = (f64::from(leaflet) - middle) / middle;
             let length = (LENGTH - from - APART) * (1.0 - 0.3 * aside);
             let between = 2.0 * half / (1.0 + half * half).sqrt() * (APART + length * 0.42);
-            let width = (length * LEAFLET_WIDTH).min(between * 0.86);
+            let width = (length * LEAFLET_WIDTH).min(between * 0.74);
             for side in [1.0, -1.0] {
                 let way = (up.0 * side, up.1);
                 let at = placed(&[(0.0, APART)], (0.0, from), way)[0];

@@ -69,7 +69,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                 (slip(t, &collection.name(*id), *id, kind, laid.as_deref()))
             }
         }
-        @if some_drawn(collection, laid.as_deref()) { p.quiet { (t.say("finds-drawn")) } }
+        (drawn_line(t, collection, collection.kinds.keys(), laid.as_deref()))
         (add::forms(t))
     };
     let parts = Parts {
@@ -151,8 +151,15 @@ pub(crate) fn face(id: KindId, kind: &Kind, laid: Option<&Laid>) -> Markup {
     }
 }
 
-/// Whether some find is shown by a drawing.
-fn some_drawn(collection: &Collection, laid: Option<&Laid>) -> bool {
+/// A line that says what the drawings are, where one of these finds is shown by a drawing.
+pub(crate) fn drawn_line<'k>(
+    t: Tongue,
+    collection: &Collection,
+    mut kinds: impl Iterator<Item = &'k KindId>,
+    laid: Option<&Laid>,
+) -> Markup {
+    let bare = |id| collection.kinds.get(id).is_some_and(|kind| kind.pictures.is_empty());
     let drawn = |id: &KindId| laid.is_some_and(|laid| laid.drawing(*id).is_some());
-    collection.kinds.iter().any(|(id, kind)| kind.pictures.is_empty() && drawn(id))
+    let some = kinds.any(|id| bare(id) && drawn(id));
+    html! { @if some { p.quiet { (t.say("finds-drawn")) } } }
 }

@@ -12,7 +12,7 @@ use crate::collection::Agreed;
 use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::pages::Shown;
-use crate::pages::finds::{LONGEST_NAME, LONGEST_TEXT, face};
+use crate::pages::finds::{LONGEST_NAME, LONGEST_TEXT, drawn_line, face};
 use crate::pages::frame::{self, Parts, Screen};
 use crate::routes::Asked;
 use crate::worked::Made;
@@ -74,6 +74,7 @@ pub(super) fn show(
         @else { h1 dir="auto" { (t.with("newcomer-comes-out", &[("kinds", &names.join(", "))])) } }
         p { (t.say("newcomer-look")) }
         (cards(&view))
+        (drawn_line(t, &desk.history.now, view.beside.iter(), Some(view.laid)))
         form.compare method="get" action="/newcomer/slot" {
             input type="hidden" name="key" value=(id.0);
             input type="hidden" name="walk" value=(walk::letters(walking));

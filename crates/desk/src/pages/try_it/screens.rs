@@ -7,7 +7,7 @@ use spinney_press::glossary;
 use super::Trying;
 use super::walk::Walk;
 use crate::language::Tongue;
-use crate::pages::finds::face;
+use crate::pages::finds::{drawn_line, face};
 use crate::pages::heaps::answer_tab;
 use crate::pages::key::Ending;
 
@@ -191,6 +191,7 @@ pub(super) fn ending(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
                 @for kind in &kinds { (comes_out(trying, *kind)) }
                 @for name in &strange { div.ending { h2 dir="auto" { (name) } } }
             }
+            (drawn_line(t, trying.collection, kinds.iter(), trying.laid.as_deref()))
             p.cannot-tell {
                 a.button.main #again href=(trying.address("")) { (t.say("try-another")) }
                 a.button #not-it href=(back(trying)) { (t.say("try-not-it")) }
