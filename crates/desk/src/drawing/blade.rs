@@ -110,7 +110,7 @@ impl Blade {
             Edge::Plain => plain,
             Edge::Toothed => teeth(&plain, width, large, false),
             Edge::DoubleToothed => teeth(&plain, width, 1.9 * large, true),
-            Edge::Spiny => spines(&plain, width),
+            Edge::Spiny => spines(&plain, width, large),
         }
     }
 
@@ -177,7 +177,8 @@ impl Blade {
 /// nothing in the hollow between two lobes, where it would cross its neighbour.
 fn room(way: &Way<'_>, along: f64) -> f64 {
     let (base, tip) = (along / way.long() / 0.2, (way.long() - along) / way.long() / 0.16);
-    if way.hollow(along, 1.9) { 0.0 } else { base.min(tip).clamp(0.0, 1.0) }
+    let hollow = [-1.4, 0.0, 1.4].iter().any(|near| way.hollow(along + near, 1.9));
+    if hollow { 0.0 } else { base.min(tip).clamp(0.0, 1.0) }
 }
 
 /// Teeth like those of a saw, their points towards the tip; small ones on the big ones if wished.
@@ -211,11 +212,13 @@ fn teeth(plain: &[Point], width: f64, large: f64, double: bool) -> Vec<Point> {
 }
 
 /// Hollows between spines: a parabola with its ends drawn out to points.
-fn spines(plain: &[Point], width: f64) -> Vec<Point> {
+fn spines(plain: &[Point], width: f64, large: f64) -> Vec<Point> {
     let way = Way::of(plain);
-    let many = (way.long() / SPINE).round().max(3.0);
+    let many = (way.long() / SPINE / large).round().max(3.0);
     let step = way.long() / many;
     let high = step.min(width * 0.35);
+    // Between two spines of a lobe it is no hollower: its tip has no room for that.
+    let deep = if large < 1.0 { 0.0 } else { 0.13 };
     let mut points = vec![plain[0]];
     for hollow in 0..many as u32 {
         for part in 1..=HOLLOW {
@@ -223,7 +226,7 @@ fn spines(plain: &[Point], width: f64) -> Vec<Point> {
             let end = (2.0 * along - 1.0) * (2.0 * along - 1.0);
             let at = (f64::from(hollow) + along) * step;
             if at < way.long() - step * 0.01 {
-                let out = high * (0.5 * end * end * end - 0.13);
+                let out = high * (0.5 * end * end * end - deep);
                 points.push(way.at(at, out * room(&way, at)));
             }
         }

@@ -57,7 +57,7 @@ const USUAL_STALK: f64 = 0.22;
 /// The whole height of a drawing, stalk and all, and the width of a blade: teeth and hairs stand
 /// out of it.
 const HEIGHT: f64 = 52.0;
-const BREADTH: f64 = 42.0;
+const BREADTH: f64 = 38.0;
 /// Where the tips of all leaves are.
 pub(crate) const TIP: f64 = 38.0;
 /// More leaflets than these cannot be told apart at the size of a card.

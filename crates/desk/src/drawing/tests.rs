@@ -8,6 +8,7 @@ use spinney_model::{Matrix, TaxonIx};
 use super::blade::{Blade, Edge, Lobes, Shape};
 use super::columns::Columns;
 use super::leaf::{Form, Leaf, Part};
+use super::pen::Point;
 use super::{Drawings, pen, svg};
 
 /// The lines of one part of a leaf, as paths.
@@ -84,8 +85,7 @@ fn stalk_and_blade_keep_their_proportion_and_every_line_its_box() {
     }
 }
 
-/// Leaves of every form, shape, lobes and edge, short and long, bald and hairy.
-fn all() -> Vec<Leaf> {
+fn blades() -> Vec<Blade> {
     let mut blades = Vec::new();
     for shape in [Shape::Egg, Shape::Heart, Shape::Round, Shape::Narrow, Shape::Needle] {
         for lobes in [Lobes::None, Lobes::Some, Lobes::Feather, Lobes::Hand] {
@@ -94,19 +94,45 @@ fn all() -> Vec<Leaf> {
             }
         }
     }
+    blades
+}
+
+/// Leaves of every form, shape, lobes and edge, narrow and broad, with hairs that stand out.
+fn all() -> Vec<Leaf> {
+    let sizes =
+        [(None, None), (Some(0.01), Some(9.0)), (Some(9.0), Some(0.0)), (Some(1.2), None)];
     let mut leaves = Vec::new();
-    for blade in blades {
-        for form in [Form::OnePiece, Form::Feather(2), Form::Feather(60), Form::Hand(60)] {
-            for (width, stalk) in
-                [(None, None), (Some(0.01), Some(0.0)), (Some(9.0), Some(9.0))]
-            {
-                for hairy in [false, true] {
-                    leaves.push(Leaf { form, blade, width, stalk, hairy });
-                }
-            }
+    for blade in blades() {
+        for (width, stalk) in sizes {
+            let form = Form::OnePiece;
+            leaves.push(Leaf { form, blade, width, stalk, hairy: true });
+        }
+        for form in [2, 8, 60].into_iter().flat_map(|n| [Form::Feather(n), Form::Hand(n)]) {
+            leaves.push(Leaf { form, blade, hairy: true, ..Leaf::default() });
         }
     }
     leaves
+}
+
+/// Whether two pieces of line cross.
+fn cross(one: [Point; 2], other: [Point; 2]) -> bool {
+    let side =
+        |[a, b]: [Point; 2], p: Point| (b.0 - a.0) * (p.1 - a.1) - (b.1 - a.1) * (p.0 - a.0);
+    side(one, other[0]) * side(one, other[1]) < -1e-9
+        && side(other, one[0]) * side(other, one[1]) < -1e-9
+}
+
+#[test]
+fn no_edge_crosses_itself() {
+    for blade in blades() {
+        let side = blade.side(36.0, 36.0 * blade.usual_width());
+        let pieces: Vec<[Point; 2]> = side.windows(2).map(|two| [two[0], two[1]]).collect();
+        for (at, one) in pieces.iter().enumerate() {
+            let others = pieces.iter().skip(at + 2);
+            let crossed = others.filter(|other| cross(*one, **other)).count();
+            assert_eq!(crossed, 0, "{blade:?} at {one:?}");
+        }
+    }
 }
 
 #[test]
@@ -272,6 +298,10 @@ fn lengths_become_proportions_and_a_round_stalk_no_round_leaf() {
     assert_eq!((oak.width, oak.stalk), (Some(0.5), Some(0.1)));
     assert_eq!((beech.width, beech.stalk), (None, None), "no length to compare with");
     assert_eq!(oak.blade.shape, Shape::Egg);
+    let angle =
+        read("kind,leaf edge,blade length,bend of the stalk\noak,smooth,80 mm,40°\n", None);
+    let oak = Columns::of(&angle).leaf(&angle, TaxonIx(0)).expect("a leaf");
+    assert_eq!(oak.stalk, None, "an angle is no part of a length");
 }
 
 #[test]
