@@ -30,6 +30,9 @@ DEMO = pathlib.Path(sys.argv[2]).resolve()
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 SCHEMA = json.loads((ROOT / "docs/key.schema.json").read_text())
 WEAK_SCHEMA = json.loads((ROOT / "docs/weak.schema.json").read_text())
+WAYS_SCHEMA = json.loads((ROOT / "docs/ways.schema.json").read_text())
+FORGIVE_SCHEMA = json.loads((ROOT / "docs/forgive.schema.json").read_text())
+REVISE_SCHEMA = json.loads((ROOT / "docs/revise.schema.json").read_text())
 
 
 def spinney(*args, stdin=None, codes=(0,)):
@@ -176,6 +179,44 @@ def test_plants_that_nothing_separates_end_together_and_are_named():
     assert Fraction(answer["cost"]["total_exact"]) <= Fraction(102, 100) * Fraction(
         answer["proof"]["lower_bound_exact"]
     )
+
+
+# --- second places, and last season's key -------------------------------------------------------
+
+
+def test_forgiving_keys_bring_out_no_fewer_and_keep_their_schema():
+    for outing in ("hedge_walk", "pasta_shapes"):
+        table = ROOT / "crates/spinney/scenarios" / outing
+        args = ("forgive", table, "--places", "2", "--budget", "2000", "--format", "json")
+        answer = json.loads(spinney(*args, codes=(0, 1)))
+        jsonschema.validate(answer, FORGIVE_SCHEMA)
+        right = [Fraction(key["right_exact"]) for key in answer["keys"]]
+        assert right == sorted(right) and 0 < right[0] and right[-1] <= 1, right
+
+
+def test_a_revised_key_keeps_its_schema():
+    hedge = ROOT / "crates/spinney/scenarios/hedge_walk"
+    args = ("revise", hedge, "--old", hedge / "last_season.txt", "--format", "json")
+    answer = json.loads(spinney(*args, codes=(0, 1)))
+    jsonschema.validate(answer, REVISE_SCHEMA)
+
+
+# --- three and four ways ------------------------------------------------------------------------
+
+
+def test_a_key_of_more_ways_takes_no_more_and_keeps_its_schema():
+    for outing in ("hedge_walk", "pond_tray", "pasta_shapes"):
+        table = ROOT / "crates/spinney/scenarios" / outing
+        totals = []
+        for most in ("2", "3", "4"):
+            args = ("ways", table, "--most", most, "--format", "json")
+            answer = json.loads(spinney(*args, codes=(0, 1)))
+            jsonschema.validate(answer, WAYS_SCHEMA)
+            assert answer["proved"], outing
+            totals.append(Fraction(answer["total_exact"]))
+        assert totals == sorted(totals, reverse=True), outing
+        key = json.loads(spinney("key", table, "--format", "json", codes=(0, 1)))
+        assert totals[0] == Fraction(key["cost"]["total_exact"]), outing
 
 
 # --- where a table is weak ---------------------------------------------------------------------

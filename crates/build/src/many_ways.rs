@@ -7,17 +7,17 @@
 mod look;
 mod search;
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{
     Couplet, Destination, End, Key, ManyWays, Matrix, Share, Stopped, Wishes, Wording,
 };
 
-use crate::Budget;
 use crate::cost::Effort;
 use crate::course::left_out;
 use crate::ground::{Ground, Plan};
 use crate::heap::Heap;
+use crate::{Budget, Built};
 use look::Chain;
 use search::Search;
 
@@ -42,10 +42,10 @@ pub fn many_ways(matrix: &Matrix, wishes: &Wishes, most: usize, budget: Budget) 
     let known = search.whole(&root);
     let mut laid = Laid { search: &search, key: Key::default(), same_look: BTreeSet::new() };
     let (_, walked) = laid.heap(&root, None);
-    let Laid { key, same_look, .. } = laid;
+    let (key, same_look) = looks_first(laid.key, &laid.same_look);
     let ground = &search.ground;
     let share = |packed: Effort| ground.scale.share(ground.goals.effort(packed));
-    ManyWays {
+    let found = ManyWays {
         key,
         same_look,
         total: share(known.upper),
@@ -54,7 +54,53 @@ pub fn many_ways(matrix: &Matrix, wishes: &Wishes, most: usize, budget: Budget) 
         longest: walked.longest,
         stopped: (!known.done).then_some(Stopped::Budget),
         heaps: search.opened,
+    };
+    if known.done { found } else { or_yes_and_no(found, matrix, wishes, budget) }
+}
+
+/// A search that was stopped may have found less than that of questions of yes and no.
+fn or_yes_and_no(
+    found: ManyWays,
+    matrix: &Matrix,
+    wishes: &Wishes,
+    budget: Budget,
+) -> ManyWays {
+    let Wishes { hand, season, never, .. } = wishes.clone();
+    let plain = Wishes { hand, season, never, ..Wishes::default() };
+    let Built { key, claim, .. } = crate::build(matrix, &plain, budget);
+    if claim.total >= found.total {
+        return found;
     }
+    ManyWays {
+        key,
+        same_look: BTreeSet::new(),
+        total: claim.total,
+        mean_steps: claim.mean_steps,
+        longest: claim.longest,
+        ..found
+    }
+}
+
+/// The key with its looks numbered from 1, and the questions that belong to a look behind them:
+/// what is said of a look then has the number that is printed before it.
+fn looks_first(mut key: Key, same_look: &BTreeSet<u32>) -> (Key, BTreeSet<u32>) {
+    let (others, looks): (Vec<u32>, Vec<u32>) = key
+        .couplets
+        .iter()
+        .map(|couplet| couplet.number)
+        .partition(|number| same_look.contains(number));
+    let new: BTreeMap<u32, u32> = looks.into_iter().chain(others).zip(1..).collect();
+    for couplet in &mut key.couplets {
+        couplet.number = new[&couplet.number];
+        couplet.back = couplet.back.map(|back| new[&back]);
+        for to in [&mut couplet.yes, &mut couplet.no] {
+            if let Destination::Couplet(number) = to {
+                *number = new[number];
+            }
+        }
+    }
+    key.couplets.sort_by_key(|couplet| couplet.number);
+    (key, same_look.iter().map(|number| new[number]).collect())
 }
 
 fn nothing(why: Stopped) -> ManyWays {
@@ -131,8 +177,17 @@ impl Laid<'_> {
             kept: false,
             line: None,
         });
-        self.key.couplets[at].yes = self.chain(yes, ways, Some(number), false, walked);
-        self.key.couplets[at].no = self.chain(no, ways, Some(number), false, walked);
+        let yes = self.chain(yes, ways, Some(number), false, walked);
+        let no = self.chain(no, ways, Some(number), false, walked);
+        if let (Destination::End(one), Destination::End(other)) = (&yes, &no)
+            && one == other
+        {
+            // Two values of one kind: nobody need tell them apart.
+            self.key.couplets.pop();
+            self.same_look.remove(&number);
+            return yes;
+        }
+        (self.key.couplets[at].yes, self.key.couplets[at].no) = (yes, no);
         Destination::Couplet(number)
     }
 }

@@ -149,8 +149,8 @@ fn thresholds(matrix: &Matrix, character: CharacterIx, gap: Quantity) -> Vec<Qua
             if !neighbours {
                 break;
             }
-            let room = low.thousandths() - high.thousandths();
-            if room > 0 && room >= 2 * gap.thousandths() {
+            let room = room(*high, *low);
+            if room > 0 && room >= 2 * i128::from(gap.thousandths()) {
                 between.insert(midway(*high, *low));
             }
         }
@@ -160,8 +160,15 @@ fn thresholds(matrix: &Matrix, character: CharacterIx, gap: Quantity) -> Vec<Qua
 
 /// Halfway from `high` up to `low`, half a thousandth rounded up so that it is above `high`.
 pub(crate) fn midway(high: Quantity, low: Quantity) -> Quantity {
-    let room = low.thousandths() - high.thousandths();
-    Quantity::from_thousandths(high.thousandths() + (room + 1) / 2)
+    let middle = i128::from(high.thousandths()) + (room(high, low) + 1) / 2;
+    let middle = i64::try_from(middle).expect("it lies between the two");
+    Quantity::from_thousandths(middle)
+}
+
+/// How far it is from one number up to another, in thousandths. Wider than the numbers
+/// themselves: a person may ask for any number, and two of them can be twice as far apart.
+fn room(from: Quantity, to: Quantity) -> i128 {
+    i128::from(to.thousandths()) - i128::from(from.thousandths())
 }
 
 /// On which side of a threshold a range lies.
@@ -174,10 +181,10 @@ pub(crate) enum Side {
 
 /// On which side of a threshold a range lies, the gap between them.
 pub(crate) fn side(low: Quantity, high: Quantity, threshold: Quantity, gap: Quantity) -> Side {
-    let room = |from: Quantity, to: Quantity| to.thousandths() - from.thousandths();
-    if threshold <= low && room(threshold, low) >= gap.thousandths() {
+    let gap = i128::from(gap.thousandths());
+    if threshold <= low && room(threshold, low) >= gap {
         Side::Yes
-    } else if threshold > high && room(high, threshold) >= gap.thousandths() {
+    } else if threshold > high && room(high, threshold) >= gap {
         Side::No
     } else {
         Side::Blocked

@@ -168,6 +168,32 @@ fn three_by_three_takes_two_looks() {
     assert!(none.lower_bound <= three.total);
 }
 
+/// Counts that vary in every column: many looks, and few of them good.
+#[test]
+fn a_budget_ends_the_work_and_yes_and_no_is_the_least_that_is_found() {
+    let mut rng = fastrand::Rng::with_seed(5);
+    let characters = (0..5).map(|at| Character::named(format!("count {at}"), Scale::Counts));
+    let half = Share::new(1, 2);
+    let mut cell = || {
+        let (one, other) = (rng.u32(1..=9), rng.u32(10..=18));
+        Cell::from(Value::Counts(vec![(one, half), (other, half)]))
+    };
+    let rows = (0..30).map(|_| (0..5).map(|_| cell()).collect()).collect();
+    let taxa = (0..30).map(|kind| Taxon::named(format!("kind {kind}"))).collect();
+    let matrix = Matrix::new(Scene::default(), taxa, characters.collect(), rows);
+    let matrix = matrix.expect("a table");
+    for heaps in [0, 10, 100] {
+        let budget = Budget { heaps };
+        let found = many_ways(&matrix, &Wishes::default(), 4, budget);
+        // What is taken unseen is as deep as a key, and no deeper than all forms of all kinds.
+        assert!(found.heaps <= heaps + 32 * 30, "{} heaps for {heaps}", found.heaps);
+        assert!(found.total <= build(&matrix, &Wishes::default(), budget).claim.total);
+    }
+}
+
+/// The kinds of an evening's table.
+const KINDS: u64 = 12;
+
 /// A key of several ways that was stopped is still a key, and its bound a bound.
 #[test]
 fn what_is_stopped_is_a_key_and_a_bound() {
@@ -178,6 +204,7 @@ fn what_is_stopped_is_a_key_and_a_bound() {
         for heaps in [0, 1, 3, 10] {
             let some = many_ways(&matrix, &Wishes::default(), 4, Budget { heaps });
             assert!(some.lower_bound <= sure.total && sure.total <= some.total, "{seed}");
+            assert!(some.heaps <= heaps + 2 * KINDS, "{seed}: {} for {heaps}", some.heaps);
         }
     }
 }

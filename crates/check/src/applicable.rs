@@ -6,7 +6,7 @@
 use spinney_model::{Code, Finding, Place};
 
 use crate::seen::{Seen, taxa};
-use crate::sentence::{capital, kinds, number};
+use crate::sentence::{called, capital, kinds, number};
 use crate::tree::{ANSWERS, word};
 use crate::values::Has;
 use crate::walks::Cause;
@@ -15,7 +15,7 @@ use crate::walks::Cause;
 pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, couplet, question, visits) in seen.asked() {
-        let about = seen.about(&question);
+        let asks = seen.asks(&question);
         let at = couplet.number;
         let with =
             |has: Has| taxa(visits.iter().copied().filter(move |visit| visit.has == has));
@@ -26,7 +26,7 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
                 Code::DoesNotHave,
                 Place::Couplet(at),
                 format!(
-                    "Question {at} asks for {about}, but {names} {} here and {} none.",
+                    "Question {at} {asks}, but {names} {} here and {} none.",
                     number(lacking.len(), "gets", "get"),
                     number(lacking.len(), "has", "have"),
                 ),
@@ -37,14 +37,15 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
         if !perhaps.is_empty() {
             let names = kinds(seen.matrix, perhaps.iter().copied());
             let governor = seen.matrix.character(question.character).governor.as_ref();
-            let governor = governor
-                .map_or("another character", |g| &seen.matrix.character(g.character).name);
+            let governor = governor.map_or_else(
+                || "another character".to_owned(),
+                |g| called(&seen.matrix.character(g.character).name),
+            );
             found.push(Finding::new(
                 Code::MayNotHave,
                 Place::Couplet(at),
                 format!(
-                    "Question {at} asks for {about}, but {names} may have none: it depends on \
-                     {governor}."
+                    "Question {at} {asks}, but {names} may have none: it depends on {governor}."
                 ),
                 format!("Ask about {governor} before this question."),
             ));
@@ -66,7 +67,7 @@ fn nobody_recorded(seen: &Seen<'_>, index: usize) -> Option<Finding> {
     if asked.is_empty() {
         return None;
     }
-    let about = seen.about(&question);
+    let (about, asks) = (seen.about(&question), seen.asks(&question));
     let names = kinds(seen.matrix, asked.iter().copied());
     let lost: Vec<String> = ANSWERS
         .into_iter()
@@ -84,10 +85,10 @@ fn nobody_recorded(seen: &Seen<'_>, index: usize) -> Option<Finding> {
     Some(Finding::new(
         Code::NobodyRecorded,
         Place::Couplet(at),
-        format!(
-            "Question {at} asks for {about}, which nobody recorded for {names}.{}",
-            lost.concat()
-        ),
-        format!("Look at {names} and fill in {about}, or move the question."),
+        format!("Question {at} {asks}, which nobody recorded for {names}.{}", lost.concat()),
+        match about.starts_with('“') {
+            true => format!("Look at {names} and say yes or no to it, or move the question."),
+            false => format!("Look at {names} and fill in {about}, or move the question."),
+        },
     ))
 }

@@ -79,7 +79,8 @@ fn wrong_place(
         "Perhaps the two answers have changed places; else look at the table again.".to_owned()
     } else {
         let names: Vec<TaxonIx> = strays.iter().map(|(_, taxon, _)| *taxon).collect();
-        let about = seen.questions[couplet].map_or("", |question| seen.about(&question));
+        let about =
+            seen.questions[couplet].map_or_else(String::new, |question| seen.about(&question));
         format!(
             "Look at {about} of {} again; if the table is right, let the name stand after {} \
              as well, with a question before it.",

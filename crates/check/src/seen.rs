@@ -7,6 +7,7 @@ use spinney_model::{CharacterIx, Couplet, Matrix, TaxonIx};
 use crate::Settings;
 use crate::question::Question;
 use crate::second::SecondPlace;
+use crate::sentence;
 use crate::tree::Tree;
 use crate::values::Values;
 use crate::walks::{Named, Visit, Walked};
@@ -52,9 +53,14 @@ impl<'a> Seen<'a> {
         self.walked.unfinished.is_empty()
     }
 
-    /// The name of the character a question is about.
-    pub(crate) fn about(&self, question: &Question) -> &'a str {
-        &self.matrix.character(question.character).name
+    /// What the character a question is about is called in a sentence.
+    pub(crate) fn about(&self, question: &Question) -> String {
+        sentence::called(&self.matrix.character(question.character).name)
+    }
+
+    /// What a question does: `asks for edge`.
+    pub(crate) fn asks(&self, question: &Question) -> String {
+        sentence::asks_for(&self.matrix.character(question.character).name)
     }
 }
 

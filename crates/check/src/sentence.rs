@@ -1,6 +1,8 @@
 //! Lists, numbers and forms as a teacher would say them: from indices to phrases.
 
-use spinney_model::{Answer, Ask, Asked, CharacterIx, End, Matrix, Quantity, Scale, TaxonIx};
+use spinney_model::{
+    Answer, Ask, Asked, Character, CharacterIx, End, Matrix, Quantity, Scale, TaxonIx,
+};
 
 use crate::tree::Tree;
 use crate::values::{Left, Taken};
@@ -36,6 +38,20 @@ pub(crate) fn capital(sentence: &str) -> String {
         .map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
+/// A character as it is called in a sentence: its name, or its question between quotation marks
+/// where it was made from one that people asked in their own words.
+pub(crate) fn called(name: &str) -> String {
+    if name.ends_with('?') { format!("“{name}”") } else { name.to_owned() }
+}
+
+/// What a question does: `asks for edge`, `asks “Is it round?”`.
+pub(crate) fn asks_for(name: &str) -> String {
+    match name.ends_with('?') {
+        true => format!("asks “{name}”"),
+        false => format!("asks for {name}"),
+    }
+}
+
 /// One word for one, another for several: `number(2, "has", "have")`.
 pub(crate) fn number<'a>(count: usize, one: &'a str, several: &'a str) -> &'a str {
     if count == 1 { one } else { several }
@@ -63,8 +79,8 @@ pub(crate) fn form(matrix: &Matrix, character: CharacterIx, taken: &Taken) -> St
     let Some((_, left)) = taken.iter().find(|(c, _)| *c == character) else {
         return String::new();
     };
-    let scale = &matrix.character(character).scale;
-    match (left, scale) {
+    let character = matrix.character(character);
+    match (left, &character.scale) {
         (Left::States(bits), Scale::Words { states }) => any(&states
             .iter()
             .enumerate()
@@ -72,16 +88,16 @@ pub(crate) fn form(matrix: &Matrix, character: CharacterIx, taken: &Taken) -> St
             .map(|(_, name)| name.clone())
             .collect::<Vec<_>>()),
         (Left::Span(from, below), _) => match (*from, *below) {
-            (i64::MIN, below) => format!("less than {}", amount(scale, below)),
-            (from, i64::MAX) => format!("{} or more", amount(scale, from)),
-            (from, below) if *scale == Scale::Counts && below - from == 1000 => {
-                amount(scale, from)
+            (i64::MIN, below) => format!("less than {}", amount(character, below)),
+            (from, i64::MAX) => format!("{} or more", amount(character, from)),
+            (from, below) if character.scale == Scale::Counts && below - from == 1000 => {
+                amount(character, from)
             }
             (from, below) => {
                 format!(
                     "{} or more and less than {}",
-                    amount(scale, from),
-                    amount(scale, below)
+                    amount(character, from),
+                    amount(character, below)
                 )
             }
         },
@@ -99,28 +115,26 @@ pub(crate) fn asked(matrix: &Matrix, ask: &Ask) -> String {
             let named = asked.iter().filter_map(|state| states.get(state.0));
             any(&named.cloned().collect::<Vec<_>>())
         }
-        (Asked::AtLeast(at), scale) => format!("{} or more", amount(scale, at.thousandths())),
-        (Asked::Below(at), scale) => format!("less than {}", amount(scale, at.thousandths())),
+        (Asked::AtLeast(at), _) => format!("{} or more", amount(character, at.thousandths())),
+        (Asked::Below(at), _) => format!("less than {}", amount(character, at.thousandths())),
         (Asked::States(_), _) => "nothing that it can have".to_owned(),
     };
-    format!("{} ({what})", character.name)
+    format!("{} ({what})", called(&character.name))
 }
 
-/// A number with its unit.
-pub(crate) fn amount(scale: &Scale, thousandths: i64) -> String {
-    let quantity = Quantity::from_thousandths(thousandths);
-    match scale {
-        Scale::Measure { unit, .. } if !unit.sign().is_empty() => {
-            format!("{quantity} {}", unit.sign())
-        }
-        _ => quantity.to_string(),
+/// A number with its unit, as its column writes it.
+pub(crate) fn amount(character: &Character, thousandths: i64) -> String {
+    let number = character.number(Quantity::from_thousandths(thousandths));
+    match character.sign() {
+        "" => number,
+        sign => format!("{number} {sign}"),
     }
 }
 
 /// A range with its unit: "30 to 35 mm"; "35 mm" where it is one number.
-pub(crate) fn range(scale: &Scale, low: Quantity, high: Quantity) -> String {
-    let high_end = amount(scale, high.thousandths());
-    if low == high { high_end } else { format!("{low} to {high_end}") }
+pub(crate) fn range(character: &Character, low: Quantity, high: Quantity) -> String {
+    let high_end = amount(character, high.thousandths());
+    if low == high { high_end } else { format!("{} to {high_end}", character.number(low)) }
 }
 
 fn listed(words: &[String], last: &str) -> String {

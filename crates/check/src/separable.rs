@@ -12,7 +12,7 @@ use spinney_model::{CharacterIx, Code, Finding, Place, Scale, Severity, TaxonIx,
 use crate::candidate;
 use crate::pairs::Pairs;
 use crate::seen::Seen;
-use crate::sentence::kinds;
+use crate::sentence::{called, kinds};
 use crate::tree::{To, word};
 use crate::values::{Has, Taken, Values};
 
@@ -90,11 +90,15 @@ pub(crate) fn of_key(seen: &Seen<'_>) -> Vec<Finding> {
             ));
         } else if let Some(character) = question_for(seen.values, &heap, seen.left_out) {
             let names = kinds(seen.matrix, heap.iter().map(|(taxon, _)| *taxon));
-            let about = &seen.matrix.character(character).name;
+            let about = called(&seen.matrix.character(character).name);
+            let differ = match about.starts_with('“') {
+                true => format!("{about} tells them apart"),
+                false => format!("they differ in {about}"),
+            };
             found.push(Finding::new(
                 Code::CouldBeParted,
                 Place::Couplet(at),
-                format!("The end {here} names {names} together, but {about} parts them."),
+                format!("The end {here} names {names} together, but {differ}."),
                 format!("Ask about {about} there, if you want them apart."),
             ));
         }

@@ -54,7 +54,7 @@ fn finding(
     code: Code,
 ) -> Option<Finding> {
     let character = seen.matrix.character(question.character);
-    let at = amount(&character.scale, question.at()?);
+    let at = amount(character, question.at()?);
     if taxa.is_empty() {
         return None;
     }
@@ -64,7 +64,7 @@ fn finding(
             let name = &seen.matrix.taxon(taxon).name;
             match seen.values.value(taxon, question.character) {
                 Value::Range { low, high } => {
-                    format!("{name} ({})", sentence::range(&character.scale, *low, *high))
+                    format!("{name} ({})", sentence::range(character, *low, *high))
                 }
                 _ => name.clone(),
             }
@@ -89,7 +89,7 @@ fn finding(
             format!(
                 "Question {couplet} asks at {at}, which is nearer than {} to the {about} of \
                  {ranges}: one small slip with the ruler and it goes the wrong way.",
-                amount(&character.scale, gap.thousandths())
+                amount(character, gap.thousandths())
             ),
             "Take a number in the middle between the ranges, or ask about something else."
                 .into(),

@@ -4,7 +4,7 @@
 
 use spinney_model::{Code, Finding, Place};
 
-use crate::sentence::{capital, kinds, number};
+use crate::sentence::{called, capital, kinds, number};
 use crate::values::Values;
 
 /// Characters named in the sentence; the others are counted.
@@ -20,7 +20,7 @@ pub(crate) fn summary(values: &Values<'_>) -> Option<Finding> {
             matrix.taxon_indices().filter(|taxon| values.unknown(*taxon, character)).collect();
         cells += unknown.len();
         if !unknown.is_empty() {
-            let name = &matrix.character(character).name;
+            let name = called(&matrix.character(character).name);
             listed.push(format!("{name} of {}", kinds(matrix, unknown)));
         }
     }

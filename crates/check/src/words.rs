@@ -119,9 +119,8 @@ const UNITS: [&str; 16] = [
 
 fn no_unit(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
     let question = text.question?;
-    let Scale::Measure { unit, .. } = seen.matrix.character(question.character).scale else {
-        return None;
-    };
+    let character = seen.matrix.character(question.character);
+    let Scale::Measure { unit, .. } = character.scale else { return None };
     let number = text.words.list.iter().find(|word| phrase::is_number(word) && *word != "one");
     let has_unit = text.words.list.iter().any(|word| {
         let bare = word.trim_start_matches(|l: char| l.is_ascii_digit() || ".,-".contains(l));
@@ -135,7 +134,7 @@ fn no_unit(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
     Some(text.finding(
         Code::NoUnit,
         format!("{} says {number}, but not of what.", text.called()),
-        format!("Write the unit behind it: {number} {}.", unit.sign()),
+        format!("Write the unit behind it: {number} {}.", character.sign()),
     ))
 }
 

@@ -1,7 +1,10 @@
 //! What findings say, word for word where it matters: numbers, singulars, reasons, remedies.
 
 use spinney_check::{Settings, check, table};
-use spinney_model::{Code, Finding, Matrix, Place};
+use spinney_model::{
+    Character, Code, Finding, Matrix, Place, Quantity, Scale, Scene, Taxon, Unit, Value,
+    WrittenIn,
+};
 
 #[path = "drawn/good_key.rs"]
 mod drawn;
@@ -164,4 +167,48 @@ fn a_caution_is_said_to_be_printed_where_pupils_touch() {
              ask another question first."
         )
     );
+}
+
+#[test]
+fn a_question_in_peoples_own_words_is_quoted_and_not_asked_for() {
+    let matrix = matrix(
+        "Is it soft?: yes, no
+         edge: toothed, smooth
+         hazel | yes | toothed
+         lime  | ?   | smooth
+         oak   | no  | toothed",
+    );
+    let key = key(
+        &matrix,
+        "1. Is it soft? [Is it soft? = yes] -> hazel / 2
+         2. Is the edge smooth? [edge = smooth] -> lime / oak",
+    );
+    let found = check(&matrix, &key, None, &Settings::default()).findings;
+    let (sentence, remedy) = only(&found, Code::NobodyRecorded);
+    assert!(
+        sentence.starts_with("Question 1 asks “Is it soft?”, which nobody recorded for lime."),
+        "{sentence}"
+    );
+    assert_eq!(remedy, "Look at lime and say yes or no to it, or move the question.");
+}
+
+#[test]
+fn a_length_is_said_in_the_unit_of_its_column() {
+    let mut character = Character::named(
+        "stalk",
+        Scale::Measure { unit: Unit::Millimetres, gap: Quantity::from_whole(3) },
+    );
+    character.written_in = Some(WrittenIn::Centimetres);
+    let range = |low, high| {
+        let (low, high) = (Quantity::from_whole(low), Quantity::from_whole(high));
+        vec![Value::Range { low, high }.into()]
+    };
+    let taxa = ["hazel", "lime"].map(Taxon::named).to_vec();
+    let rows = vec![range(30, 35), range(50, 60)];
+    let matrix = Matrix::new(Scene::default(), taxa, vec![character], rows).expect("it fits");
+    let key = key(&matrix, "1. Is the stalk 3.7 cm or longer? [stalk >= 37] -> lime / hazel");
+    let found = check(&matrix, &key, None, &Settings::default()).findings;
+    let near = only(&found, Code::ThresholdNear).0;
+    assert!(near.contains("asks at 3.7 cm, which is nearer than 0.3 cm"), "{near}");
+    assert!(near.contains("hazel (3 to 3.5 cm)"), "{near}");
 }

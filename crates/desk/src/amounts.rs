@@ -28,7 +28,7 @@ pub(crate) fn price(t: Tongue, extra: Share, exact: bool) -> String {
     let nothing = Share::from_integer(0);
     let small = Share::new(1, 20);
     let size = if extra < nothing { -extra } else { extra };
-    let amount = one_decimal(size);
+    let amount = t.decimal(&one_decimal(size));
     match (extra == nothing, size < small, extra > nothing, exact) {
         (true, _, _, true) => t.say("amount-nothing"),
         (true, _, _, false) => t.say("amount-not-sure"),

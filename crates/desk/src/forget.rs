@@ -52,7 +52,9 @@ fn left(entries: &[Entry], going: &Going) -> Vec<(usize, Entry)> {
             Done::Undo => moved(&mut holding, &mut undone).then_some(Done::Undo),
             Done::Redo => moved(&mut undone, &mut holding).then_some(Done::Redo),
             Done::HoldFirst(lines) => Some(hold_first(*lines, &mut holding, &mut undone)),
+            // Names of states keep their numbers: none of their lines goes.
             Done::Version(name) => Some(Done::Version(struck(name, going))),
+            Done::Unname(version) => Some(Done::Unname(*version)),
         };
         out.extend(done.map(|done| (at, Entry { at: entry.at, done })));
     }
@@ -246,7 +248,7 @@ pub(crate) fn mentions<'e>(
             edits.iter().any(|edit| kept(edit, &going).as_ref() != Some(edit))
         }
         Done::Version(name) => struck(name, &going) != *name,
-        Done::Undo | Done::Redo | Done::HoldFirst(_) => false,
+        Done::Undo | Done::Redo | Done::HoldFirst(_) | Done::Unname(_) => false,
     })
 }
 
@@ -264,7 +266,9 @@ pub(crate) fn pictures(entries: &[Entry]) -> BTreeMap<String, BTreeSet<KindId>> 
 fn edits(entries: &[Entry]) -> impl Iterator<Item = &Edit> {
     entries.iter().flat_map(|entry| match &entry.done {
         Done::Edits(edits) => edits.as_slice(),
-        Done::Undo | Done::Redo | Done::HoldFirst(_) | Done::Version(_) => &[],
+        Done::Undo | Done::Redo | Done::HoldFirst(_) | Done::Version(_) | Done::Unname(_) => {
+            &[]
+        }
     })
 }
 

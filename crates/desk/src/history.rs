@@ -20,7 +20,11 @@ pub(crate) struct History {
     pub(crate) holding: Vec<usize>,
     /// The lines that were undone and can come back, the last one last.
     pub(crate) undone: Vec<usize>,
-    pub(crate) versions: Vec<Version>,
+    /// Every state that was ever named, in order.
+    versions: Vec<Version>,
+    /// The line under each line that held: undone and done again, a line always comes back to
+    /// the same one. So a state is named by its last line alone.
+    below: Vec<Option<usize>>,
     pub(crate) now: Collection,
     /// States after so many holding lines.
     remembered: Vec<(usize, Collection)>,
@@ -33,8 +37,10 @@ pub(crate) struct History {
 pub(crate) struct Version {
     pub(crate) name: String,
     pub(crate) at: i64,
-    /// The lines that held then.
-    holding: Vec<usize>,
+    /// The last line that held then; None: none did.
+    last: Option<usize>,
+    /// Whether its name was given up.
+    gone: bool,
 }
 
 impl History {
@@ -56,6 +62,7 @@ impl History {
 
     fn take_in(&mut self, entry: Entry) {
         let at = self.entries.len();
+        self.below.push(self.holding.last().copied());
         match &entry.done {
             Done::Edits(edits) => {
                 if !self.stale {
@@ -79,8 +86,15 @@ impl History {
             Done::Version(name) => self.versions.push(Version {
                 name: name.clone(),
                 at: entry.at,
-                holding: self.holding.clone(),
+                last: self.holding.last().copied(),
+                gone: false,
             }),
+            Done::Unname(version) => {
+                let version = usize::try_from(*version).ok();
+                if let Some(version) = version.and_then(|at| self.versions.get_mut(at)) {
+                    version.gone = true;
+                }
+            }
         }
         self.entries.push(entry);
     }
@@ -132,10 +146,24 @@ impl History {
         }
     }
 
+    /// The states that have a name, each with its number, in the order of their naming.
+    pub(crate) fn versions(&self) -> impl DoubleEndedIterator<Item = (usize, &Version)> {
+        self.versions.iter().enumerate().filter(|(_, version)| !version.gone)
+    }
+
+    /// A state that has a name, by its number; None: nobody named it, or the name was given up.
+    pub(crate) fn named(&self, version: usize) -> Option<&Version> {
+        self.versions.get(version).filter(|version| !version.gone)
+    }
+
     /// The collection as it stood when a version was named.
     pub(crate) fn version(&self, version: usize) -> Option<Collection> {
+        let last = self.named(version)?.last;
+        let mut lines: Vec<usize> =
+            std::iter::successors(last, |line| self.below[*line]).collect();
+        lines.reverse();
         let mut state = Collection::default();
-        self.fold(&mut state, &self.versions.get(version)?.holding);
+        self.fold(&mut state, &lines);
         Some(state)
     }
 

@@ -2,13 +2,20 @@
 //!
 //! From sheets of cells to the edits that write them into a collection. Kinds and characters
 //! are found again by name; blank cells say nothing. What a source says goes to its own layer.
+//! The sheets beside the table have no layers: what a group's say of a field that is filled
+//! already is left, and told.
+
+mod units;
 
 use std::collections::BTreeMap;
 
+use spinney_exchange::table;
 use spinney_model::{AboutField, CharacterField, CharacterId, Edit, KindField, KindId};
 
 use crate::collection::Collection;
 use crate::laid::{CHARACTER_SHEET, KIND_SHEET, folded};
+
+pub(crate) use units::OddUnit;
 
 /// Sheets by name, each as rows of cells.
 pub(crate) type Sheets = [(String, Vec<Vec<String>>)];
@@ -21,45 +28,109 @@ const FINDS_SHEET: [(KindField, &str); 4] = [
     (KindField::WhichPlant, "which plant"),
 ];
 
+/// What was taken in.
+#[derive(Debug, Default)]
+pub(crate) struct Taken {
+    pub(crate) edits: Vec<Edit>,
+    /// What was left, because something else stands there.
+    pub(crate) left: Vec<Left>,
+}
+
+/// Something that a sheet says, and that was left.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(crate) struct Left {
+    pub(crate) of: Field,
+    pub(crate) theirs: String,
+}
+
+/// A field that the sheets beside the table fill.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(crate) enum Field {
+    Kind(KindId, KindField),
+    Character(CharacterId, CharacterField),
+    About(AboutField),
+}
+
+impl Field {
+    /// What stands there; empty: nothing does.
+    pub(crate) fn now(self, collection: &Collection) -> &str {
+        match self {
+            Self::Kind(id, field) => {
+                collection.kinds.get(&id).map_or("", |kind| kind.field(field))
+            }
+            Self::Character(id, field) => collection.character_field(id, field),
+            Self::About(field) => collection.about_field(field),
+        }
+    }
+
+    fn written(self, text: String) -> Edit {
+        match self {
+            Self::Kind(id, field) => Edit::DescribeKind(id, field, text),
+            Self::Character(id, field) => Edit::DescribeCharacter(id, field, text),
+            Self::About(field) => Edit::DescribeScene(field, text),
+        }
+    }
+}
+
+/// The headings of the sheet `kinds`, but for the name.
+pub(crate) fn kind_headings() -> impl Iterator<Item = &'static (KindField, &'static str)> {
+    KIND_SHEET[1..].iter().chain(&FINDS_SHEET)
+}
+
 /// The edits that take in sheets: the table (the first that is called nothing else), and those
 /// called `characters`, `kinds` and `about`. `source` is who says it; empty: the table itself.
-pub(crate) fn edits(collection: &Collection, sheets: &Sheets, source: &str) -> Vec<Edit> {
-    let mut intake = Intake::of(collection);
+///
+/// **Errors**: a heading has a unit that says nothing of the column that is there.
+pub(crate) fn take_in(
+    collection: &Collection,
+    sheets: &Sheets,
+    source: &str,
+) -> Result<Taken, OddUnit> {
+    let mut intake = Intake::of(collection, source);
     let called = |name: &str| {
         sheets.iter().find(|(sheet, _)| folded(sheet) == name).map(|(_, rows)| rows.as_slice())
     };
     let beside = ["characters", "kinds", "about"];
+    let described = called("characters").map_or(Vec::new(), records);
     let table = sheets.iter().find(|(name, _)| !beside.contains(&folded(name).as_str()));
     if let Some((_, rows)) = table {
-        intake.table(rows, source);
+        intake.table(rows, &described)?;
     }
-    if let Some(rows) = called("characters") {
-        intake.characters(rows);
-    }
-    if let Some(rows) = called("kinds") {
-        intake.kinds(rows);
-    }
-    if let Some(rows) = called("about") {
-        intake.about(rows);
-    }
-    intake.edits
+    intake.characters(described);
+    intake.kinds(called("kinds").map_or(Vec::new(), records));
+    intake.about(called("about").unwrap_or_default());
+    Ok(intake.taken)
 }
 
-struct Intake {
-    edits: Vec<Edit>,
+struct Intake<'c> {
+    collection: &'c Collection,
+    source: &'c str,
+    taken: Taken,
+    /// What these sheets have written into fields.
+    written: BTreeMap<Field, String>,
     kinds: BTreeMap<String, KindId>,
     characters: BTreeMap<String, CharacterId>,
     next_kind: u32,
     next_character: u32,
 }
 
-impl Intake {
-    fn of(collection: &Collection) -> Self {
+/// A column of the table that is taken in.
+struct Column {
+    character: CharacterId,
+    /// Written behind its numbers, since the column is measured in another.
+    unit: Option<String>,
+}
+
+impl<'c> Intake<'c> {
+    fn of(collection: &'c Collection, source: &'c str) -> Self {
         let kinds = collection.kinds.keys().map(|id| (folded(&collection.name(*id)), *id));
         let characters = collection.characters.keys();
         let characters = characters.map(|id| (folded(collection.character_name(*id)), *id));
         Self {
-            edits: Vec::new(),
+            collection,
+            source,
+            taken: Taken::default(),
+            written: BTreeMap::new(),
             kinds: kinds.collect(),
             characters: characters.collect(),
             next_kind: collection.next_kind().0,
@@ -74,69 +145,127 @@ impl Intake {
         let id = KindId(self.next_kind);
         self.next_kind += 1;
         self.kinds.insert(folded(name), id);
-        self.edits.push(Edit::AddKind(id, name.to_owned()));
+        self.taken.edits.push(Edit::AddKind(id, name.to_owned()));
         id
     }
 
-    fn character(&mut self, heading: &str) -> CharacterId {
-        let (name, unit) = name_and_unit(heading);
+    fn character(&mut self, name: &str) -> CharacterId {
         if let Some(id) = self.characters.get(&folded(name)) {
             return *id;
         }
         let id = CharacterId(self.next_character);
         self.next_character += 1;
         self.characters.insert(folded(name), id);
-        self.edits.push(Edit::AddCharacter(id, name.to_owned()));
-        if let Some(unit) = unit {
-            let unit = unit.to_owned();
-            self.edits.push(Edit::DescribeCharacter(id, CharacterField::Unit, unit));
-        }
+        self.taken.edits.push(Edit::AddCharacter(id, name.to_owned()));
         id
     }
 
-    fn table(&mut self, rows: &[Vec<String>], source: &str) {
-        let [headings, rows @ ..] = rows else { return };
-        let columns: Vec<Option<CharacterId>> = headings
-            .iter()
-            .enumerate()
-            .map(|(at, heading)| {
-                let heading = heading.trim();
-                (at > 0 && !heading.is_empty()).then(|| self.character(heading))
-            })
-            .collect();
+    fn table(&mut self, rows: &[Vec<String>], described: &[Record]) -> Result<(), OddUnit> {
+        let [headings, rows @ ..] = rows else { return Ok(()) };
+        let mut columns: Vec<Option<Column>> = Vec::new();
+        let mut seen = BTreeMap::new();
+        for (at, heading) in headings.iter().enumerate() {
+            let heading = heading.trim();
+            let column = (at > 0 && !heading.is_empty())
+                .then(|| self.column(heading, described, &mut seen));
+            columns.push(column.transpose()?);
+        }
+        let mut seen = BTreeMap::new();
         for row in rows {
             let name = row.first().map_or("", |name| name.trim());
             if name.is_empty() {
                 continue;
             }
-            let kind = self.kind(name);
-            for (character, text) in columns.iter().zip(row) {
+            let kind = self.kind(&unseen(name, &mut seen));
+            for (column, text) in columns.iter().zip(row) {
                 let text = text.trim();
-                if let (Some(character), false) = (*character, text.is_empty()) {
-                    let (source, text) = (source.to_owned(), text.to_owned());
-                    self.edits.push(Edit::SetCell { kind, character, source, text });
-                }
+                let (Some(column), false) = (column, text.is_empty()) else { continue };
+                let text = match &column.unit {
+                    Some(unit) => table::measured_in(text, unit),
+                    None => text.to_owned(),
+                };
+                let (character, source) = (column.character, self.source.to_owned());
+                self.taken.edits.push(Edit::SetCell { kind, character, source, text });
             }
+        }
+        Ok(())
+    }
+
+    /// The column under a heading.
+    fn column(
+        &mut self,
+        heading: &str,
+        described: &[Record],
+        seen: &mut BTreeMap<String, usize>,
+    ) -> Result<Column, OddUnit> {
+        // A name that is known, letter for letter, is the whole name.
+        let known = self.characters.contains_key(&folded(heading));
+        let (name, unit) = match known {
+            true => (heading.to_owned(), None),
+            false => table::name_and_unit(heading),
+        };
+        let name = unseen(&name, seen);
+        let there = self.characters.get(&folded(&name)).copied();
+        let there = there.filter(|id| self.collection.characters.contains_key(id));
+        let theirs = unit.clone().or_else(|| units::described(described, &name));
+        if let Some(id) = there {
+            let unit = match theirs {
+                Some(theirs) => units::fitting(self.collection, id, &theirs)?,
+                None => units::Fitting::AsTyped,
+            };
+            let unit = match unit {
+                units::Fitting::AsTyped => None,
+                units::Fitting::Written(unit) => Some(unit),
+                units::Fitting::First(unit) => {
+                    self.write(Field::Character(id, CharacterField::Unit), unit);
+                    None
+                }
+            };
+            return Ok(Column { character: id, unit });
+        }
+        let character = self.character(&name);
+        if let Some(unit) = unit {
+            self.taken.edits.push(Edit::DescribeCharacter(
+                character,
+                CharacterField::Unit,
+                unit,
+            ));
+        }
+        Ok(Column { character, unit: None })
+    }
+
+    /// Writes a field. What a group says of one that is filled is left, and so is another unit
+    /// for numbers that are there, and whatever these sheets say a second time.
+    fn write(&mut self, of: Field, theirs: String) {
+        let first = self.written.get(&of).map(String::as_str);
+        let now = first.unwrap_or_else(|| of.now(self.collection));
+        let unit = matches!(of, Field::Character(_, CharacterField::Unit));
+        let decides = self.source.is_empty() && !unit && first.is_none();
+        if now.is_empty() || decides {
+            self.written.insert(of, theirs.clone());
+            self.taken.edits.push(of.written(theirs));
+        } else if !now.split_whitespace().eq(theirs.split_whitespace()) {
+            self.taken.left.push(Left { of, theirs });
         }
     }
 
-    fn characters(&mut self, rows: &[Vec<String>]) {
-        for (name, row) in records(rows) {
+    fn characters(&mut self, described: Vec<Record>) {
+        for (name, mut row) in described {
             let id = self.character(&name);
             for (field, heading) in &CHARACTER_SHEET[1..] {
-                if let Some(text) = row.get(*heading) {
-                    self.edits.push(Edit::DescribeCharacter(id, *field, text.clone()));
+                if let Some(text) = row.remove(*heading) {
+                    self.write(Field::Character(id, *field), text);
                 }
             }
         }
     }
 
-    fn kinds(&mut self, rows: &[Vec<String>]) {
-        for (name, row) in records(rows) {
+    fn kinds(&mut self, rows: Vec<Record>) {
+        for (name, mut row) in rows {
             let id = self.kind(&name);
-            for (field, heading) in KIND_SHEET[1..].iter().chain(&FINDS_SHEET) {
-                if let Some(text) = row.get(*heading) {
-                    self.edits.push(Edit::DescribeKind(id, *field, text.clone()));
+            for (field, heading) in kind_headings() {
+                if let Some(text) = row.remove(*heading) {
+                    self.write(Field::Kind(id, *field), text);
                 }
             }
         }
@@ -153,13 +282,31 @@ impl Intake {
                 "caution" => AboutField::Caution,
                 _ => continue,
             };
-            self.edits.push(Edit::DescribeScene(field, text.trim().to_owned()));
+            if !text.trim().is_empty() {
+                self.write(Field::About(field), text.trim().to_owned());
+            }
         }
     }
 }
 
-/// The rows of a sheet: the name in the first column, and what stands under each heading.
-fn records(rows: &[Vec<String>]) -> Vec<(String, BTreeMap<String, String>)> {
+/// A name that did not stand there before: what stands twice is two kinds, or two columns, so that
+/// neither writes over the other. A table that is read from a file is read so as well.
+fn unseen(name: &str, seen: &mut BTreeMap<String, usize>) -> String {
+    let mut given = name.to_owned();
+    while seen.contains_key(&folded(&given)) {
+        // Counting on from the last of this name: twenty thousand of one name are quick.
+        let count = seen.entry(folded(name)).or_default();
+        *count += 1;
+        given = format!("{name} ({count})");
+    }
+    seen.insert(folded(&given), 1);
+    given
+}
+
+/// A row of a sheet: the name in the first column, and what stands under each heading.
+type Record = (String, BTreeMap<String, String>);
+
+fn records(rows: &[Vec<String>]) -> Vec<Record> {
     let [headings, rows @ ..] = rows else { return Vec::new() };
     let record = |row: &Vec<String>| {
         let name = row.first()?.trim();
@@ -168,17 +315,6 @@ fn records(rows: &[Vec<String>]) -> Vec<(String, BTreeMap<String, String>)> {
         (!name.is_empty()).then(|| (name.to_owned(), fields.collect()))
     };
     rows.iter().filter_map(record).collect()
-}
-
-/// `blade length (mm)` is a name and a unit.
-pub(crate) fn name_and_unit(heading: &str) -> (&str, Option<&str>) {
-    let parts = heading.strip_suffix(')').and_then(|rest| rest.rsplit_once('('));
-    match parts {
-        Some((name, unit)) if !name.trim().is_empty() && !unit.trim().is_empty() => {
-            (name.trim(), Some(unit.trim()))
-        }
-        _ => (heading, None),
-    }
 }
 
 #[cfg(test)]

@@ -63,7 +63,7 @@ pub(crate) const KIND_SHEET: [(KindField, &str); 6] = [
     (KindField::ConfirmBy, "confirm by"),
 ];
 
-const ABOUT_SHEET: [(AboutField, &str); 4] = [
+pub(crate) const ABOUT_SHEET: [(AboutField, &str); 4] = [
     (AboutField::Title, "title"),
     (AboutField::Place, "place"),
     (AboutField::Season, "season"),
@@ -121,7 +121,8 @@ impl Laid {
         self.characters.iter().position(|at| *at == Some(id)).map(CharacterIx)
     }
 
-    /// What a question means in this matrix; None: it has no such character or states.
+    /// What a question means in this matrix; None: it has no such character or states, or the
+    /// number is beyond anything that is measured.
     pub(crate) fn ask(&self, of: &AskOf) -> Option<Ask> {
         let character = self.character(of.character)?;
         let yes = match (&of.yes, &self.matrix.character(character).scale) {
@@ -131,14 +132,30 @@ impl Laid {
                 Asked::States(places.map(|at| at.map(StateIx)).collect::<Option<_>>()?)
             }
             (AskedOf::AtLeast(least), Scale::Counts | Scale::Measure { .. }) => {
-                Asked::AtLeast(*least)
+                Asked::AtLeast(within_reach(*least)?)
             }
             (AskedOf::Below(least), Scale::Counts | Scale::Measure { .. }) => {
-                Asked::Below(*least)
+                Asked::Below(within_reach(*least)?)
             }
             _ => return None,
         };
         Some(Ask { character, yes })
+    }
+
+    /// As [`Laid::ask`], for a question that somebody wants to ask from now on: it can be
+    /// answered with yes and with no, and what is counted is asked for in whole numbers.
+    pub(crate) fn may_be_asked(&self, of: &AskOf) -> Option<Ask> {
+        let ask = self.ask(of)?;
+        let fits = match (&ask.yes, &self.matrix.character(ask.character).scale) {
+            (Asked::States(asked), Scale::Words { states }) => {
+                !asked.is_empty() && asked.len() < states.len()
+            }
+            (Asked::AtLeast(at) | Asked::Below(at), Scale::Counts) => {
+                at.thousandths() % 1000 == 0
+            }
+            _ => true,
+        };
+        fits.then_some(ask)
     }
 
     /// A question of this matrix in words that outlast it; None: about a column that the table
@@ -157,11 +174,19 @@ impl Laid {
     }
 }
 
+/// The largest number that can be asked for, in thousandths: as large as a table may hold.
+const LARGEST: i64 = 1_000_000_000_000;
+
+fn within_reach(number: Quantity) -> Option<Quantity> {
+    (number.thousandths().unsigned_abs() <= LARGEST.unsigned_abs()).then_some(number)
+}
+
 /// The number that a person typed for a threshold.
 pub(crate) fn quantity(text: &str) -> Option<Quantity> {
     let number: f64 = text.trim().replace(',', ".").parse().ok()?;
     let thousandths = (number * 1000.0).round();
-    (thousandths.abs() < 1e12).then(|| Quantity::from_thousandths(thousandths as i64))
+    let near = thousandths.abs() <= LARGEST as f64;
+    near.then(|| Quantity::from_thousandths(thousandths as i64))
 }
 
 pub(crate) fn folded(name: &str) -> String {

@@ -74,6 +74,14 @@ impl Tongue {
         LANGUAGES[self.language].0
     }
 
+    /// A number with a point in it, as it is written in this language.
+    pub(crate) fn decimal(self, number: &str) -> String {
+        match self.tag() {
+            "de" => number.replace('.', ","),
+            _ => number.to_owned(),
+        }
+    }
+
     /// A message without anything to fill in.
     pub(crate) fn say(self, message: &str) -> String {
         self.fill(message, None)

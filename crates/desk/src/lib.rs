@@ -28,6 +28,7 @@ mod asking;
 mod collection;
 mod drawing;
 mod forget;
+mod guesses;
 mod history;
 mod intake;
 mod laid;
@@ -42,8 +43,11 @@ mod routes;
 mod said;
 mod sharing;
 mod slot_in;
+mod unpacked;
 mod work;
 mod worked;
+
+use std::collections::BTreeMap;
 
 use spinney_exchange::journal::{self, LineError};
 use spinney_model::{Done, Entry};
@@ -55,6 +59,7 @@ pub use language::LANGUAGES;
 pub use pages::host::Trouble;
 pub use reply::{Page, Reply};
 pub use request::{Method, Request, Upload};
+pub use unpacked::Unpacked;
 pub use work::Progress;
 
 /// One collection on the desk.
@@ -94,7 +99,8 @@ impl Desk {
 
     /// Answers a request. Nothing has changed until the host keeps the lines of the reply.
     ///
-    /// **Guarantees**: the same journal and request give the same reply, byte for byte.
+    /// **Guarantees**: the same journal and request give the same reply, byte for byte; only a
+    /// key that somebody waits for (long work) shows how far it has come and what was found.
     pub fn handle(&mut self, request: &Request) -> Reply {
         routes::handle(self, request)
     }
@@ -104,13 +110,26 @@ impl Desk {
         pages::host::page(self, request, trouble)
     }
 
+    /// A collection that comes from elsewhere, as it is kept: its pictures (by their hash) are
+    /// written anew, so that they tell no place, time or camera, and its lines name the new ones.
+    ///
+    /// **Errors**: a line that is newer than this program, or damaged.
+    /// **Cost**: a tenth of a second for a large picture.
+    pub fn unpacked(
+        lines: &[Vec<u8>],
+        pictures: &BTreeMap<String, Vec<u8>>,
+    ) -> Result<Unpacked, LineError> {
+        unpacked::unpacked(lines, pictures)
+    }
+
     /// The lines that put a first collection on an empty desk: a table as it came from a
-    /// spreadsheet. None: it holds no kind.
+    /// spreadsheet. None: it holds no kind, or says two things of one column.
     pub fn lines_of_table(
         sheets: &[(String, Vec<Vec<String>>)],
         at: i64,
     ) -> Option<Vec<Vec<u8>>> {
-        let edits = intake::edits(&collection::Collection::default(), sheets, "");
+        let taken = intake::take_in(&collection::Collection::default(), sheets, "");
+        let edits = taken.ok()?.edits;
         (!edits.is_empty())
             .then(|| vec![journal::write(&Entry { at, done: Done::Edits(edits) })])
     }

@@ -15,6 +15,8 @@ const LONGEST_SIDE: u32 = 1600;
 /// The most pixels that are unpacked, in bytes of memory: 40 million pixels of four bytes.
 const MOST_MEMORY: u64 = 160 << 20;
 const MOST_SIDE: u32 = 20_000;
+/// The most bytes of a file: as much as a whole form may bring.
+const MOST_BYTES: usize = 32 << 20;
 
 /// Why a picture cannot be kept.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,6 +29,9 @@ pub(crate) enum NoPicture {
 
 /// The picture as it is kept.
 pub(crate) fn written_anew(bytes: &[u8]) -> Result<Vec<u8>, NoPicture> {
+    if bytes.len() > MOST_BYTES {
+        return Err(NoPicture::TooLarge);
+    }
     let reader = ImageReader::new(Cursor::new(bytes));
     let mut reader = reader.with_guessed_format().map_err(|_| NoPicture::NotRead)?;
     let format = reader.format().ok_or(NoPicture::NotRead)?;
@@ -65,4 +70,4 @@ pub(crate) fn name(bytes: &[u8]) -> String {
 }
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

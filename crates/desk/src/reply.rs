@@ -34,7 +34,7 @@ pub enum Reply {
     },
     /// Show the picture with this hash.
     Picture(String),
-    /// Ask again with these pictures in the request; those that are lost may stay away.
+    /// Ask again with these pictures in the request, those that are lost as None.
     NeedPictures(BTreeSet<String>),
 }
 

@@ -30,8 +30,9 @@ pub struct Request {
     pub today: String,
     /// The languages that the person reads, the best first: `de`, `en-GB`.
     pub languages: Vec<String>,
-    /// Pictures that the desk asked for, by their hash in hexadecimal digits.
-    pub pictures: BTreeMap<String, Vec<u8>>,
+    /// Pictures that the desk asked for, by their hash in hexadecimal digits; None: the host
+    /// has lost it.
+    pub pictures: BTreeMap<String, Option<Vec<u8>>>,
 }
 
 /// A file of a form.

@@ -2,7 +2,9 @@
 //!
 //! From a line of the journal, and the collection it was done to, to a sentence.
 
-use spinney_model::{CharacterField, Done, Edit, KeyId, KindField, KindId, Side};
+use spinney_model::{
+    CharacterField, CharacterId, Done, Edit, KeyId, KindField, KindId, Side, WishField,
+};
 
 use crate::collection::Collection;
 use crate::language::Tongue;
@@ -14,6 +16,7 @@ pub(crate) fn done(t: Tongue, before: &Collection, done: &Done) -> String {
         Done::Redo => t.say("said-redo"),
         Done::HoldFirst(_) => t.say("said-hold"),
         Done::Version(name) => t.with("said-version", &[("name", name)]),
+        Done::Unname(_) => t.say("said-unname"),
         Done::Edits(edits) => match edits.as_slice() {
             [] => t.say("said-nothing"),
             [edit] => one(t, before, edit),
@@ -30,6 +33,11 @@ fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
     let added = usize::from(kinds(first)) + rest.iter().filter(|edit| kinds(edit)).count();
     if added > 1 {
         return t.count("said-kinds", added);
+    }
+    let keys = [first].into_iter().chain(rest);
+    let keys = keys.filter(|edit| matches!(edit, Edit::StartKey(..))).count();
+    if keys > 1 {
+        return t.count("said-keys", keys);
     }
     let sentence = one(t, before, first);
     t.count_with("said-and-more", rest.len(), &[("first", &sentence)])
@@ -99,10 +107,7 @@ fn of_key(t: Tongue, before: &Collection, edit: &Edit) -> String {
             t.with("said-rename-key", &[("old", &named(id)), ("name", name)])
         }
         Edit::RemoveKey(id) => t.with("said-remove-key", &[("name", &named(id))]),
-        Edit::Wish(id, _, text) if text.is_empty() => {
-            t.with("said-wish-away", &[("name", &named(id))])
-        }
-        Edit::Wish(id, _, text) => t.with("said-wish", &[("name", &named(id)), ("text", text)]),
+        Edit::Wish(id, field, text) => wish(t, before, &named(id), *field, text),
         Edit::Ask { key, words, .. } => {
             t.with("said-ask", &[("name", &named(key)), ("words", words)])
         }
@@ -132,4 +137,29 @@ fn of_key(t: Tongue, before: &Collection, edit: &Edit) -> String {
         Edit::BackTo(name) => t.with("said-back-to", &[("name", name)]),
         _ => t.say("said-nothing"),
     }
+}
+
+/// What a key is for, in words: numbers of kinds and columns are their names here.
+fn wish(t: Tongue, before: &Collection, name: &str, field: WishField, text: &str) -> String {
+    let message = match (field, text) {
+        (WishField::Finish, "") => return t.with("said-unfinish", &[("name", &name)]),
+        (WishField::Finish, _) => return t.with("said-finish", &[("name", &name)]),
+        (WishField::Kinds, "") => return t.with("said-all-kinds", &[("name", &name)]),
+        (_, "") => return t.with("said-wish-away", &[("name", &name)]),
+        (WishField::Group, _) => "said-wish-group",
+        (WishField::Never, _) => "said-wish-never",
+        (WishField::Kinds | WishField::Hand | WishField::Season, _) => "said-wish",
+    };
+    let numbers = crate::layer::numbers(text).into_iter();
+    let text: Vec<String> = match field {
+        WishField::Kinds => numbers.map(|id| before.name(KindId(id))).collect(),
+        WishField::Never => {
+            let name = |id| before.character_name(CharacterId(id)).to_owned();
+            numbers.map(name).collect()
+        }
+        WishField::Group | WishField::Hand | WishField::Season | WishField::Finish => {
+            vec![text.to_owned()]
+        }
+    };
+    t.with(message, &[("name", &name), ("text", &text.join(", "))])
 }

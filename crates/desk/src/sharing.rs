@@ -7,7 +7,8 @@
 //! first in the table. Where nobody can join, the last choice is taken back and the next is
 //! tried, so a set is found wherever there is one (a complete search for a clique, depth
 //! first; the first descent is the greedy answer), unless the steps run out. At the end, kinds
-//! that lie in no set are taken in by exchange for kinds that lie in several.
+//! that lie in no set are taken in by exchange for kinds that lie in several. To share out anew
+//! is to begin with another kind.
 
 use spinney_check::Apart;
 use spinney_model::TaxonIx;
@@ -33,12 +34,35 @@ pub(crate) enum Short {
     NotFound,
 }
 
-/// A set for each group.
-pub(crate) fn share(apart: &Apart, groups: usize, size: usize) -> Vec<Set> {
+/// Ways to share out that are looked for, so that a page ends; a class asks for two or three.
+const MOST_WAYS: usize = 12;
+
+/// The sets of the first proposal, of the second, and so on; after the last that there is, the
+/// first comes again.
+pub(crate) fn share_anew(apart: &Apart, groups: usize, size: usize, time: usize) -> Vec<Set> {
+    let mut ways: Vec<Vec<Set>> = Vec::new();
+    let same = |one: &Vec<Set>, other: &Vec<Set>| {
+        one.iter().all(|set| other.contains(set)) && other.iter().all(|set| one.contains(set))
+    };
+    for from in 0..apart.kinds().clamp(1, MOST_WAYS) {
+        let way = share(apart, groups, size, from);
+        if !ways.iter().any(|known| same(known, &way)) {
+            ways.push(way);
+        }
+        if ways.len() > time {
+            break;
+        }
+    }
+    ways.swap_remove(time % ways.len())
+}
+
+/// A set for each group; `from` is the place of the kind that a set begins with, among those
+/// that lie in the fewest sets.
+pub(crate) fn share(apart: &Apart, groups: usize, size: usize, from: usize) -> Vec<Set> {
     let mut used = vec![0; apart.kinds()];
     let mut sets = Vec::new();
     for _ in 0..groups {
-        let set = set(apart, &used, size);
+        let set = set(apart, &used, size, from);
         set.taxa.iter().for_each(|taxon| used[taxon.0] += 1);
         sets.push(set);
     }
@@ -96,10 +120,11 @@ fn exchange(
 }
 
 /// One set; where none is so large, the largest there is.
-fn set(apart: &Apart, used: &[usize], size: usize) -> Set {
+fn set(apart: &Apart, used: &[usize], size: usize, from: usize) -> Set {
     let mut short = None;
     for wanted in (1..=size).rev() {
-        let mut growing = Growing { apart, used, wanted, taxa: Vec::new(), steps: MOST_STEPS };
+        let mut growing =
+            Growing { apart, used, wanted, from, taxa: Vec::new(), steps: MOST_STEPS };
         let everybody = (0..apart.kinds()).map(TaxonIx).collect();
         if growing.grow(everybody) {
             growing.taxa.sort();
@@ -119,6 +144,8 @@ struct Growing<'a> {
     apart: &'a Apart,
     used: &'a [usize],
     wanted: usize,
+    /// Where to begin among the kinds that lie in the fewest sets.
+    from: usize,
     taxa: Vec<TaxonIx>,
     /// Choices that may still be tried.
     steps: u32,
@@ -132,6 +159,10 @@ impl Growing<'_> {
         }
         let mut ranked: Vec<_> = open.iter().map(|taxon| self.rank(*taxon, &open)).collect();
         ranked.sort_unstable();
+        if self.taxa.is_empty() {
+            let fewest = ranked.iter().take_while(|(used, ..)| *used == ranked[0].0).count();
+            ranked[..fewest].rotate_left(self.from % fewest.max(1));
+        }
         let open: Vec<TaxonIx> = ranked.into_iter().map(|(.., taxon)| taxon).collect();
         for at in 0..open.len() {
             if self.taxa.len() + open.len() - at < self.wanted || self.steps == 0 {

@@ -3,26 +3,23 @@
 //!
 //! From a collection, one of its keys and what was seen of the newcomer to the edits that keep
 //! the decision, and to what changes in the key (`spinney_build::revise`, `docs/KEY.md` 16).
-//! Questions that would not be found again by themselves are fixed at their places.
+//! Questions that would not be found again by themselves are fixed at their places. A difference
+//! that somebody has just found is asked for, even where an older column would do as well: it
+//! is what people see with the two in their hands.
 
+mod heap;
 mod pins;
+mod place;
 
-use spinney_build::{Budget, Revising, revise};
 use spinney_model::{
-    Ask, CharacterId, Destination, Edit, Fork, Key, KeyId, KindId, Revision, Share, Side,
-    WishField, Wishes,
+    Ask, CharacterId, Destination, Edit, Fork, Key, KeyId, KindId, Revision, Side, WishField,
 };
-use spinney_press::wording;
 
 use crate::collection::{Collection, denied};
 use crate::laid::Laid;
 use crate::layer::Layer;
-use crate::worked::{Made, make};
-
-/// As few changes as there can be, whatever they cost: so many steps a find are never lost.
-const ANY_LOSS: i128 = 1_000;
-/// Heaps that may be taken apart while a person waits: half a second at most.
-const HEAPS: u64 = 6_000;
+use crate::worked::Made;
+use place::Place;
 
 /// What was seen of a newcomer.
 #[derive(Clone, Debug, Default)]
@@ -33,6 +30,8 @@ pub(crate) struct Newcomer {
     pub(crate) difference: Option<Difference>,
     /// Answers to questions that were sorted by hand.
     pub(crate) sides: Vec<(Fork, Side)>,
+    /// The kinds that lie where it came out.
+    pub(crate) beside: Vec<KindId>,
 }
 
 /// Something new to look at, in which the newcomer differs.
@@ -53,6 +52,10 @@ pub(crate) struct Slotted {
     /// What changes in the key; None: people are still making it, and the newcomer lies in
     /// the heap where it came out.
     pub(crate) change: Option<Change>,
+    /// The new difference as that heap asks for it, in words.
+    pub(crate) asks: Option<String>,
+    /// The name of a new difference that the key does not ask for.
+    pub(crate) not_asked: Option<String>,
 }
 
 /// What changes in a key.
@@ -87,24 +90,37 @@ pub(crate) fn slot_in(
     }
     let mut after = collection.clone();
     edits.iter().for_each(|edit| after.apply(edit));
-    if !drawn.finished() && !whole(&made.key) {
-        return Some(Slotted { edits, kind, change: None });
-    }
+    let new = newcomer.difference.as_ref().map(|_| collection.next_character());
     let laid = Laid::of(&after)?;
     let layer = Layer::of(&after, &laid, &after.keys[&key])?;
+    if !drawn.finished() && !whole(&made.key) {
+        let asked = new.and_then(|new| heap::asking(&after, &laid, &layer, key, (kind, new)));
+        let (edit, asks) = asked.unzip();
+        edits.extend(edit);
+        return Some(Slotted { edits, kind, change: None, asks, not_asked: None });
+    }
     let old = carried_over(made, &before, &laid, &layer);
-    let wishes = Wishes { kept: None, ..layer.wishes.clone() };
-    let settings =
-        Revising { loss: Share::from_integer(ANY_LOSS), budget: Budget { heaps: HEAPS } };
-    let mut revision = revise(&layer.matrix, &old, &wishes, settings).revision;
-    wording::put_words(&mut revision.key, &layer.matrix);
-    edits.extend(pins::pins(&mut after, key, &laid, &layer, &revision.key));
-    edits.extend(written_as_sorted(&mut after, &laid));
-    let now = make(&after, &laid, &after.keys[&key])?;
-    let exact = same(&now.key, &revision.key);
-    let alike = alike(&now, kind);
-    let change = Some(Change { before: made.key.clone(), revision, alike, exact });
-    Some(Slotted { edits, kind, change })
+    let place = Place { after: &after, key, laid: &laid, layer: &layer, old: &old, kind };
+    let ordinary = place.found(&layer.matrix)?;
+    let found = match new.filter(|new| !ordinary.asks_for(&laid, *new)) {
+        Some(new) => place
+            .by_difference(new, &newcomer.beside)
+            .filter(|found| found.asks_for(&laid, new) && found.right())
+            .map(|found| found.measured_by(&ordinary))
+            .unwrap_or(ordinary),
+        None => ordinary,
+    };
+    let asked = new.is_none_or(|new| found.asks_for(&laid, new));
+    let not_asked = newcomer.difference.as_ref().filter(|_| !asked).map(|d| d.name.clone());
+    edits.extend(found.pins);
+    let exact = same(&found.now.key, &found.revision.key);
+    let change = Change {
+        before: made.key.clone(),
+        revision: found.revision,
+        alike: found.alike,
+        exact,
+    };
+    Some(Slotted { edits, kind, change: Some(change), asks: None, not_asked })
 }
 
 /// The kind, its cells and its difference.

@@ -3,7 +3,7 @@
 //! From a collection to derived values, each worked out once and kept until an edit. Nothing
 //! here is a fact: all of it can be thrown away and worked out again.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use spinney_build::{Budget, Search};
@@ -15,6 +15,7 @@ use spinney_model::{
 use spinney_press::{SecondLooks, wording};
 
 use crate::collection::{Collection, Drawn};
+use crate::guesses::Guesses;
 use crate::laid::Laid;
 use crate::layer::Layer;
 use crate::pressed::Pressed;
@@ -39,8 +40,6 @@ pub(crate) struct Worked {
     pub(crate) work: Option<Work>,
     /// The sheet that was looked at last.
     pub(crate) pressed: Option<Pressed>,
-    /// The pictures that the host was asked for last.
-    pub(crate) asked_for: Option<BTreeSet<String>>,
 }
 
 /// A key that was made, with what can be said of it.
@@ -59,6 +58,8 @@ pub(crate) struct Made {
     pub(crate) looked_long: bool,
     /// The place of every couplet, by its number.
     pub(crate) places: BTreeMap<u32, Fork>,
+    /// Who comes out where only because nobody knows better.
+    pub(crate) guesses: Guesses,
 }
 
 impl Worked {
@@ -165,8 +166,10 @@ fn made(
     let settings =
         Settings { pupils_wrote_it: !drawn.finished(), replay_nodes, ..Settings::default() };
     let opinion = spinney_check::check(&layer.matrix, &key, claim.as_ref(), &settings);
+    let guesses = Guesses::of(&layer.matrix, &key, &opinion.walks);
     let (refused, reasons, looks) = (Vec::new(), Vec::new(), BTreeMap::new());
-    Made { layer, key, claim, opinion, refused, reasons, looks, looked_long: false, places }
+    let looked_long = false;
+    Made { layer, key, claim, opinion, refused, reasons, looks, looked_long, places, guesses }
 }
 
 impl Made {

@@ -41,7 +41,13 @@ fn the_lost_one_stands_stranded_in_the_groups_words() {
     copy(&mut group, "", "Is it a needle?", &sides);
     let page = group.get("/copy?key=1&at=end");
     assert!(page.contains("At “Is it a needle?”: where does alder go?"));
-    assert!(page.contains("sallow, spindle still lie together."));
+    assert!(page.contains("sallow and spindle still lie together."));
+    let verdict =
+        page.split("verdict-names").nth(1).and_then(|rest| rest.split("</ul>").next());
+    let verdict = verdict.expect("the answer begins with who does not come out alone");
+    assert!(verdict.contains("sallow and spindle</strong> stay together."), "{verdict}");
+    assert!(verdict.contains("alder</strong> stands at “Is it a needle?”"), "{verdict}");
+    assert!(!page.contains("Every find comes out of your key."));
     assert!(page.contains("2 questions back to the group:"));
 }
 
@@ -64,7 +70,7 @@ fn a_word_that_a_person_links_fills_the_table_with_what_the_group_sorted() {
     let sides = [("kind-1", "yes"), ("kind-2", "no"), ("kind-3", "yes")];
     copy(&mut teacher, "", "Is the edge toothed?", &sides);
     assert!(teacher.get("/table").contains("name=\"c-3-1\" value=\"\""), "nobody linked it");
-    teacher.post("/do/undo", &[("back", "/finds")]);
+    teacher.undo("/finds");
     let means = [("means", "yes"), ("character", "1"), ("state", "toothed")];
     copy(&mut teacher, "", "Is the edge toothed?", &[&sides[..], &means].concat());
     let page = teacher.get("/table");
@@ -111,7 +117,7 @@ fn the_groups_own_names_stand_on_its_sheets_and_walks_beside_ours() {
     assert!(!group.get("/print/key.txt?key=1").contains("spiky"), "files keep our names");
     assert!(group.get("/finds").contains("yew") && !group.get("/finds").contains("spiky"));
     assert!(group.get("/done").contains("Group Green calls yew “spiky one”"));
-    let page = group.post("/do/undo", &[("back", "/copy?key=1&at=end")]);
+    let page = group.undo("/copy?key=1&at=end");
     assert!(!page.contains("spiky one"));
     for (sheet, before) in sheets.iter().zip(&before) {
         assert_eq!(&group.get(sheet), before, "{sheet}");
@@ -194,4 +200,29 @@ fn hostile_names_are_only_text() {
         let page = group.get(path);
         assert!(!page.contains("<script>alert") && !page.contains("\" onload=\"x"), "{path}");
     }
+}
+
+#[test]
+fn who_goes_both_ways_is_marked_at_both_ends() {
+    let mut group = group();
+    let sides = [("kind-1", "no"), ("kind-2", "both"), ("kind-3", "no"), ("kind-4", "yes")];
+    copy(&mut group, "", "Is it a needle?", &sides);
+    let page = group.get("/copy?key=1&at=end");
+    let marks = page.matches("spindle goes both ways, so it comes out in another place too.");
+    assert_eq!(marks.count(), 2, "once at each end");
+    assert!(!page.contains("yew goes both ways"));
+}
+
+#[test]
+fn a_key_on_paper_has_a_way_in_without_any_key() {
+    let mut group = AtTheDesk::empty();
+    assert!(group.get("/copy").contains("First the finds"));
+    group.post("/do/add-kinds", &[("names", "sallow\nspindle\nyew")]);
+    for screen in ["/finds", "/heaps"] {
+        assert!(group.get(screen).contains("href=\"/copy/new\""), "{screen} leads there");
+    }
+    assert!(group.get("/copy/new").contains("Whose key is it?"));
+    let page = group.post("/do/start-heaps", &[("name", "Group Red"), ("then", "copy")]);
+    assert!(page.contains("What does the paper ask first of these kinds?"));
+    assert!(group.get("/heaps?key=1").contains("href=\"/copy?key=1\""));
 }

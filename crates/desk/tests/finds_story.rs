@@ -73,7 +73,7 @@ fn two_groups_tables_lie_side_by_side_and_a_person_decides() {
     assert!(!page.contains("seen differently"));
     let page = teacher.get("/finds/1");
     assert!(page.contains("(Red)") && page.contains("(Blue)"), "what they said stays theirs");
-    let page = teacher.post("/do/undo", &[("back", "/finds")]);
+    let page = teacher.undo("/finds");
     assert!(page.contains("One thing that is seen differently"));
     let form = [("kind", "1"), ("character", "1"), ("other", "spiny")];
     teacher.post("/do/decide", &form);
@@ -96,6 +96,68 @@ fn a_table_comes_from_a_file_and_no_table_is_refused_with_a_remedy() {
     let page = String::from_utf8(page.body).expect("text");
     assert!(page.contains("Give a spreadsheet saved as XLSX or CSV."));
     assert!(teacher.refused("/do/take-table", &[("table", " \n")]).contains("nothing new"));
+}
+
+#[test]
+fn a_groups_workbook_leaves_what_is_written_here_and_says_so() {
+    let sheet = |name: &str, text: &str| Upload {
+        field: "file".into(),
+        name: format!("{name}.csv"),
+        bytes: text.as_bytes().to_vec(),
+    };
+    for (path, whose) in [("/do/take-table", "source"), ("/do/lay-over", "who")] {
+        let mut teacher = AtTheDesk::with_hedge_walk();
+        let table = sheet("table", "kind,edge\nhazel,wavy\n");
+        let kinds = sheet("kinds", "kind,caution,where\nhazel,<b>None</b> at all,Mill Lane\n");
+        let files = if path == "/do/take-table" { vec![table, kinds] } else { vec![kinds] };
+        let request = spinney_desk::Request {
+            files,
+            ..spinney_desk::Request::post(path, &[(whose, "group Blue")])
+        };
+        let page = teacher.send(request);
+        let to = page
+            .location
+            .unwrap_or_else(|| panic!("{path}: {}", String::from_utf8_lossy(&page.body)));
+        let page = teacher.get(to.split('#').next().expect("an address"));
+        assert!(page.contains("One thing was left as it stands here"), "{path}: {page}");
+        assert!(page.contains("hazel, caution: here “If nuts make you ill"), "{path}");
+        assert!(page.contains("in the sheet “&lt;b&gt;None&lt;/b&gt; at all”"), "{path}");
+        let hazel = teacher.get("/finds/1");
+        assert!(
+            hazel.contains("leave its nuts and catkins alone") && hazel.contains("Mill Lane")
+        );
+    }
+}
+
+#[test]
+fn a_heading_in_another_unit_is_refused_or_taken_along() {
+    let mut teacher = AtTheDesk::with_hedge_walk();
+    let form = |table: &'static str| [("table", table), ("source", "group Blue")];
+    let page = teacher.refused("/do/take-table", &form("kind,blade length (g)\nhazel,3\n"));
+    assert!(page.contains("“blade length” is measured in mm here, and in g in this table."));
+    teacher.post("/do/take-table", &form("kind,blade length (cm)\nhazel,3-4\n"));
+    assert!(teacher.get("/finds/1").contains("3-4 cm"));
+}
+
+#[test]
+fn every_screen_takes_as_many_columns_as_a_table_is_read_to() {
+    let wide = |columns: usize| {
+        let names: Vec<String> = (0..columns).map(|n| format!("column {n}")).collect();
+        format!("kind,{}\noak{}\n", names.join(","), ",x".repeat(columns))
+    };
+    let most = spinney_exchange::table::MOST_CHARACTERS;
+    for path in ["/do/take-table", "/do/lay-over"] {
+        let mut teacher = AtTheDesk::empty();
+        teacher.refused(path, &[("table", &wide(most + 1))]);
+        let page = teacher.send(spinney_desk::Request::post(path, &[("table", &wide(most))]));
+        assert_eq!(page.status, 303, "{path}");
+        let form = [("name", "one more")];
+        assert!(teacher.refused("/do/add-character", &form).contains(&most.to_string()));
+        assert!(
+            teacher.get("/table").contains(&format!("column {}", most - 1)),
+            "all are read"
+        );
+    }
 }
 
 #[test]

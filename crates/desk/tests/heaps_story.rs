@@ -4,6 +4,7 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
+use spinney_model::{AskOf, AskedOf, CharacterId, Edit, Fork, KeyId, Quantity};
 
 const SIX: &str = "sallow\nguelder rose\nspindle\nalder\naspen\nyew";
 
@@ -28,6 +29,8 @@ fn ask(group: &mut AtTheDesk, at: &str, words: &str) -> String {
 #[test]
 fn nobody_is_forgotten() {
     let mut group = six_finds();
+    let page = group.get("/heaps?key=1");
+    assert!(page.contains("Nothing is sorted yet.") && !page.contains("Nobody is forgotten."));
     ask(&mut group, "", "Is the leaf a needle?");
     sort(&mut group, "", "6", "yes");
     for kind in ["1", "2", "3", "4"] {
@@ -63,9 +66,20 @@ fn the_rest_is_found_by_the_machine_and_given_back() {
     teacher.post("/do/start-heaps", &[("name", "Ours")]);
     let page = teacher.get("/heaps?key=1");
     assert!(page.contains("What you could ask here") && page.contains("the shortest way"));
-    let finish = [("key", "1"), ("at", ""), ("back", "/heaps?key=1")];
-    assert!(teacher.post("/do/finish", &finish).contains("Leave the rest to the group again"));
-    assert!(teacher.post("/do/finish", &finish).contains("Finish it for me"));
+    for path in ["/do/finish", "/do/key-finish"] {
+        let finish = |wanted| [("key", "1"), ("finish", wanted), ("back", "/heaps?key=1")];
+        // Two windows that show the same button, one after the other.
+        for _ in 0..2 {
+            let page = teacher.post(path, &finish("yes"));
+            assert!(page.contains("Leave the rest to the group again"));
+            assert!(page.contains("name=\"finish\" value=\"\""), "it offers the other");
+        }
+        let lines = teacher.lines.len();
+        assert!(teacher.post(path, &finish("")).contains("Finish it for me"));
+        assert!(teacher.post(path, &finish("")).contains("name=\"finish\" value=\"yes\""));
+        assert_eq!(teacher.lines.len(), lines + 1, "the second window changed nothing");
+        teacher.refused(path, &[("key", "1"), ("back", "/heaps?key=1")]);
+    }
 }
 
 #[test]
@@ -90,6 +104,54 @@ fn a_card_that_the_table_contradicts_says_so_and_a_person_decides() {
     let form = [("key", "1"), ("at", ""), ("kind", "1"), ("back", back)];
     let page = group.post("/do/sort-as-table", &form);
     assert!(!page.contains("The table is wrong"));
+}
+
+#[test]
+fn the_table_is_asked_only_for_what_it_has() {
+    let mut group = AtTheDesk::with_hedge_walk();
+    group.post("/do/start-heaps", &[("name", "Group Red")]);
+    // 4 is the edge, in words; 5 the length of the blade, measured.
+    let nonsense: [&[(&str, &str)]; 9] = [
+        &[("character", "4"), ("state", "toothed"), ("state", "made of glass")],
+        &[("character", "4"), ("at-least", "4000")],
+        &[("character", "99"), ("state", "toothed")],
+        &[("character", "5"), ("at-least", "-9223372036854775808")],
+        &[("character", "5"), ("below", "9223372036854775807")],
+        &[("character", "5"), ("below", "a lot")],
+        &[("character", "5"), ("state", "toothed")],
+        &[("character", ""), ("state", "toothed")],
+        &[("state", "toothed")],
+    ];
+    for meant in nonsense {
+        let form = [&[("key", "1"), ("at", ""), ("words", "Really?")], meant].concat();
+        let page = group.refused("/do/ask", &form);
+        assert!(page.contains("The table cannot be asked that"), "{meant:?}");
+    }
+    let states = ["toothed", "smooth", "spiny"];
+    let all: Vec<_> = states.iter().map(|state| ("state", *state)).collect();
+    let form = [&[("key", "1"), ("words", "Any?"), ("character", "4")], &all[..]].concat();
+    group.refused("/do/ask", &form);
+    let form = [("key", "1"), ("at", ""), ("words", "Long?"), ("character", "5")];
+    let form = [&form[..], &[("at-least", "50000")]].concat();
+    assert!(group.post("/do/ask", &form).contains("Long?"));
+}
+
+#[test]
+fn a_line_that_asks_for_a_monstrous_number_breaks_no_page() {
+    let mut group = AtTheDesk::with_hedge_walk();
+    group.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
+    for (place, number) in [(vec![], i64::MIN), (vec![true], i64::MAX)] {
+        let yes = AskedOf::AtLeast(Quantity::from_thousandths(number));
+        group.does(vec![Edit::Ask {
+            key: KeyId(1),
+            at: Fork(place),
+            words: "As long as that?".to_owned(),
+            ask: Some(AskOf { character: CharacterId(5), yes }),
+        }]);
+    }
+    for path in ["/heaps?key=1", "/key?key=1", "/copy?key=1", "/try?key=1", "/print?key=1"] {
+        group.get(path);
+    }
 }
 
 #[test]

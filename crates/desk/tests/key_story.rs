@@ -195,7 +195,7 @@ fn what_is_never_to_be_asked_is_not_asked() {
     form.extend(numbers.iter().map(|number| ("never", *number)));
     let page = teacher.post("/do/key-describe", &form);
     assert!(page.contains("This key has no question yet."), "nothing may be asked");
-    teacher.post("/do/undo", &[]);
+    teacher.undo("/key?key=1");
     assert_eq!(words(&teacher.get("/key?key=1"), 1), first);
 }
 
@@ -251,4 +251,46 @@ fn a_hostile_name_is_only_a_name() {
     {
         assert!(!teacher.get(path).contains("<script>alert"), "{path}");
     }
+}
+
+#[test]
+fn what_nobody_has_said_of_a_kind_stands_once_and_its_ends_are_marked() {
+    let mut class = AtTheDesk::empty();
+    class.paste(
+        "kind\tedge\tlobes\tshine\nelm\ttoothed\tno\tdull\noak\tsmooth\tyes\tdull\n\
+         box\tsmooth\tno\tshiny\nash\t?\t?\t?\n",
+    );
+    let page = class.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
+    let margin = page.split("id=\"margin\"").nth(1).expect("the key has a margin");
+    assert_eq!(page.matches("Nobody has said of ash what").count(), 1);
+    assert!(margin.contains("Nobody has said of ash what these 2 questions ask:"), "{margin}");
+    assert!(!page.contains("which nobody recorded for"), "not at each question as well");
+    let ends = page.matches("ash only as a guess");
+    assert_eq!(ends.count(), 3, "it comes out at all three ends");
+    assert!(!page.contains("elm only as a guess"));
+    // A pupil hears the same at the end of a walk.
+    let end = class.get("/try?key=1&at=yy");
+    let end = if end.contains("id=\"yes\"") { class.get("/try?key=1&at=yyy") } else { end };
+    let why = "ash is a guess here: nobody has said what question 1 asks of it";
+    assert!(end.contains(why), "{end}");
+}
+
+#[test]
+fn a_length_is_asked_shown_and_moved_in_the_unit_of_its_column() {
+    let mut class = AtTheDesk::empty();
+    class.paste("kind\tblade length (cm)\nelm\t6-9\nbox\t1-2\n");
+    let page = class.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
+    assert!(page.contains("Is the blade 4 cm or longer?"), "{page}");
+    let open = class.get("/key?key=1&open=");
+    assert!(
+        open.contains("6–9 cm") && open.contains("1–2 cm") && !open.contains(" mm"),
+        "{open}"
+    );
+    assert!(open.contains("value=\"4\""), "the number is typed in centimetres too");
+    let form = [("key", "1"), ("at", ""), ("number", "3.5"), ("back", "/key?key=1")];
+    let moved = class.post("/do/key-threshold", &form);
+    assert!(moved.contains("Is the blade 3.5 cm or longer?"), "{moved}");
+    let form = [("key", "1"), ("at", ""), ("number", "7"), ("back", "/key?key=1")];
+    let inside = class.refused("/do/key-threshold", &form);
+    assert!(inside.contains("elm (6–9)"), "{inside}");
 }

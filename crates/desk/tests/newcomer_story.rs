@@ -4,6 +4,8 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
+use spinney_desk::Upload;
+use spinney_model::{CharacterId, Edit, KindId};
 
 fn with_key() -> AtTheDesk {
     let mut class = AtTheDesk::with_hedge_walk();
@@ -38,21 +40,23 @@ fn a_spindle_walks_comes_out_differs_and_is_slotted_in() {
         "key=1&walk={walk}&name=spindle&c-1=in+one+piece&c-3=unlobed&c-4=toothed&c-5=30-70+mm\
          &c-6=5-12+mm&c-7=opposite&c-8=like+paper"
     );
-    let page = class.get(&format!("/newcomer/slot?{query}"));
-    assert!(
-        page.contains("A place for spindle")
-            && page.contains("One question was added after question")
-    );
-    assert_eq!(class.lines.len(), 2, "a look changes nothing");
     let form: Vec<(String, String)> =
         form_urlencoded::parse(query.as_bytes()).into_owned().collect();
     let form: Vec<(&str, &str)> = form.iter().map(|(n, t)| (n.as_str(), t.as_str())).collect();
+    let page = class.look("/newcomer/slot", &form);
+    assert!(
+        page.contains("A place for spindle")
+            && page.contains("One question comes in after question")
+            && page.contains("Nothing is kept yet.")
+    );
+    assert!(!page.contains("was added"), "nothing was, yet");
+    assert_eq!(class.lines.len(), 2, "a look changes nothing");
     let page = class.post("/do/slot-in", &form);
     assert!(page.contains("spindle has a place in the key"));
     assert!(class.get("/finds").contains("spindle"));
     let again = class.refused("/do/slot-in", &form);
     assert!(again.contains("There is a find called “spindle” already."));
-    class.post("/do/undo", &[("back", "/finds")]);
+    class.undo("/finds");
     assert!(!class.get("/finds").contains(">spindle<"), "one undo takes all of it back");
 }
 
@@ -96,3 +100,178 @@ fn half_a_difference_is_refused_and_nonsense_is_borne() {
     empty.post("/do/start-heaps", &[("name", "Blue")]);
     assert!(empty.get("/newcomer").contains("does not ask anything yet"));
 }
+
+/// The value of a hidden or radio field.
+fn value(page: &str, id: &str) -> String {
+    let tag = page.split("<input ").find(|tag| tag.contains(&format!("id=\"{id}\"")));
+    let tag = tag.unwrap_or_else(|| panic!("no field {id} in {page}"));
+    let value = tag.split("value=\"").nth(1).and_then(|rest| rest.split('"').next());
+    value.expect("a value").replace("&quot;", "\"").replace("&amp;", "&")
+}
+
+#[test]
+fn what_is_written_of_another_find_is_never_decided_unseen() {
+    let mut class = with_key();
+    let (walk, page) = walked(&mut class, &["hand"]);
+    let bramble = "12";
+    assert!(page.contains("It comes out at bramble<"), "{page}");
+    // A group contradicts the table of a blank cell, and another one of its own: two views.
+    let cell = |source: &str, character: u32, text: &str| Edit::SetCell {
+        kind: KindId(12),
+        character: CharacterId(character),
+        source: source.into(),
+        text: text.into(),
+    };
+    class.does(vec![cell("", 8, ""), cell("Blue", 8, "furry"), cell("Red", 8, "smooth")]);
+    let page = class.get(&format!("/newcomer?key=1&name=dewberry&walk={walk}"));
+    assert!(page.contains("Blue: furry") && page.contains("Red: smooth"), "both views");
+    let field = format!("k-{bramble}-8");
+    let typed =
+        [("key", "1"), ("walk", walk.as_str()), ("name", "dewberry"), (&field, "rough")];
+    let page = class.look("/newcomer/slot", &typed);
+    for said in
+        ["says something else already", "Blue: furry", "Red: smooth", "What you typed: rough"]
+    {
+        assert!(page.contains(said), "{said}: {page}");
+    }
+    assert!(!page.contains("/do/slot-in"), "first it is decided");
+    class.refused("/do/slot-in", &typed);
+    // Left as it stands.
+    let over = format!("over-{bramble}-8");
+    let leave = [&typed[..], &[(&over, "")]].concat();
+    assert!(class.look("/newcomer/slot", &leave).contains("/do/slot-in"));
+    let write = value(&page, &format!("{over}-write"));
+    let write = [&typed[..], &[(&over, write.as_str())]].concat();
+    let shown = class.look("/newcomer/slot", &write);
+    assert!(shown.contains("/do/slot-in") && shown.contains("value=\"rough\""));
+    // Another window writes meanwhile: the answer was for something else.
+    class.does(vec![cell("Green", 8, "like felt")]);
+    let page = class.refused("/do/slot-in", &write);
+    assert!(page.contains("Meanwhile something else was written down"), "{page}");
+    let page = class.look("/newcomer/slot", &write);
+    assert!(page.contains("Green: like felt"), "it is asked anew");
+    class.undo("/finds");
+    class.post("/do/slot-in", &leave);
+    assert!(!class.get("/finds/12").contains("rough"));
+    class.undo("/finds");
+    class.post("/do/slot-in", &write);
+    assert!(class.get("/finds/12").contains("rough"));
+    let page = class.get("/table");
+    assert!(
+        page.contains("Blue: “furry”") && page.contains("Red: “smooth”"),
+        "nobody's word is lost"
+    );
+}
+
+#[test]
+fn a_cell_that_was_filled_meanwhile_is_not_written_over() {
+    let mut class = with_key();
+    let (walk, page) = walked(&mut class, &["hand"]);
+    assert!(page.contains("It comes out at bramble<"), "{page}");
+    let blank = |text: &str| Edit::SetCell {
+        kind: KindId(12),
+        character: CharacterId(8),
+        source: String::new(),
+        text: text.into(),
+    };
+    class.does(vec![blank("")]);
+    let form =
+        [("key", "1"), ("walk", walk.as_str()), ("name", "dewberry"), ("k-12-8", "rough")];
+    assert!(class.look("/newcomer/slot", &form).contains("/do/slot-in"), "the cell is blank");
+    class.does(vec![blank("like paper")]);
+    assert!(class.refused("/do/slot-in", &form).contains("Meanwhile something else"));
+    let page = class.look("/newcomer/slot", &form);
+    assert!(page.contains("The table: like paper") && page.contains("What you typed: rough"));
+    // The same again is no contradiction.
+    let same = [
+        ("key", "1"),
+        ("walk", walk.as_str()),
+        ("name", "dewberry"),
+        ("k-12-8", "Like  paper"),
+    ];
+    assert!(class.look("/newcomer/slot", &same).contains("/do/slot-in"));
+}
+
+#[test]
+fn a_long_form_loses_nothing_on_the_way_there_and_back() {
+    let mut class = with_key();
+    let (walk, _) = walked(&mut class, &["one piece", "toothed", "opposite"]);
+    let long: Vec<String> =
+        (0..20).map(|n| format!("{n} {}", "what somebody saw of it ".repeat(15))).collect();
+    let names: Vec<String> = (0..20).map(|n| format!("note-{n}")).collect();
+    let mut form = vec![("key", "1"), ("walk", walk.as_str()), ("name", "spindle")];
+    form.push(("c-8", "like paper"));
+    form.extend(names.iter().zip(&long).map(|(name, text)| (name.as_str(), text.trim())));
+    assert!(long.iter().map(String::len).sum::<usize>() > 7_000, "longer than an address");
+    let page = class.look("/newcomer/slot", &form);
+    for (name, text) in names.iter().zip(&long) {
+        let field = format!("name=\"{name}\" value=\"{}\"", text.trim());
+        assert_eq!(page.matches(&field).count(), 2, "to be kept, and to go back");
+    }
+    assert!(page.contains("<form method=\"post\" action=\"/newcomer\""));
+    let page = class.look("/newcomer", &form);
+    assert!(page.contains("name=\"c-8\" value=\"like paper\"") && page.contains("Lay the two"));
+}
+
+#[test]
+fn the_new_difference_is_what_the_key_asks() {
+    let mut class = with_key();
+    let (walk, page) = walked(&mut class, &["hand"]);
+    assert!(page.contains("It comes out at bramble<"), "{page}");
+    // An old column tells the two apart as well.
+    let form = [
+        ("key", "1"),
+        ("walk", walk.as_str()),
+        ("name", "dewberry"),
+        ("c-1", "like a hand"),
+        ("c-2", "3 or 5"),
+        ("c-3", "n/a"),
+        ("c-4", "toothed"),
+        ("c-5", "n/a"),
+        ("c-6", "2-6 cm"),
+        ("c-7", "opposite"),
+        ("c-8", "like thin card"),
+        ("d-name", "underside"),
+        ("d-ours", "white"),
+        ("d-theirs-12", "green"),
+    ];
+    let page = class.look("/newcomer/slot", &form);
+    let comes_in = page.split("One question comes in").nth(1).expect("one question more");
+    let comes_in = comes_in.split("</li>").next().expect("it ends");
+    assert!(comes_in.contains("white") || comes_in.contains("green"), "{comes_in}");
+    let page = class.post("/do/slot-in", &form);
+    assert!(page.contains("white") || page.contains("green"), "its way ends with it: {page}");
+    let key = class.get("/key?key=1");
+    assert!(key.contains("white") || key.contains("green"));
+}
+
+#[test]
+fn both_cards_show_their_pictures() {
+    let mut class = with_key();
+    let (one, two) = ("ab".repeat(32), "cd".repeat(32));
+    let pictures = [&one, &two].map(|hash| Edit::AddPicture(KindId(12), hash.clone()));
+    class.does(pictures.to_vec());
+    let (walk, page) = walked(&mut class, &["hand"]);
+    for hash in [&one, &two] {
+        assert!(page.contains(&format!("src=\"/picture/{hash}\"")), "all that there are");
+    }
+    let form = [("key", "1"), ("walk", walk.as_str()), ("name", "dewberry")];
+    let grey =
+        Upload { field: "pictures".into(), name: "dewberry.png".into(), bytes: GREY.to_vec() };
+    let page = class.upload("/do/slot-in", &form, grey);
+    assert_eq!((page.status, class.pictures.len()), (303, 1));
+    let page = class.get(&page.location.expect("the way it comes out now"));
+    let cards = page.split("class=\"cards two\"").nth(1).expect("the cards");
+    let cards = cards.split("</ul>").next().expect("they end");
+    assert_eq!(cards.matches("src=\"/picture/").count(), 3, "the newcomer's and bramble's two");
+    assert!(
+        cards.find("dewberry").expect("its card") < cards.find("bramble").expect("the other")
+    );
+}
+
+/// One grey pixel as PNG (W3C PNG, third edition: signature, IHDR, IDAT, IEND).
+const GREY: &[u8] = &[
+    137, 80, 78, 71, 13, 10, 26, 10, 0, 0, 0, 13, 73, 72, 68, 82, 0, 0, 0, 1, 0, 0, 0, 1, 8, 0,
+    0, 0, 0, 58, 126, 155, 85, 0, 0, 0, 10, 73, 68, 65, 84, 120, 218, 99, 104, 0, 0, 0, 130, 0,
+    129, 218, 69, 8, 59, 0, 0, 0, 0, 73, 69, 78, 68, 174, 66, 96, 130,
+];

@@ -35,6 +35,13 @@ fn each_group_gets_a_set_and_a_key_of_its_own() {
     let form = [("set-1", sets[0].as_str()), ("name-1", "Blue"), ("set-2", &sets[1])];
     let page = teacher.post("/do/share-out", &form);
     assert!(page.contains("Blue") && page.contains("Group 2"));
+    assert!(page.contains("Next: print the sheets for each group"), "it leads on");
+    assert!(!page.contains("id=\"share-start\""), "no second proposal until it is asked for");
+    assert!(page.contains("href=\"/share-out/sheets/1\"") && !page.contains("/print?key=1"));
+    let print = teacher.get("/print?key=1");
+    assert!(print.contains("this key has no question") && !print.contains("today.pdf"));
+    assert!(print.contains("<select id=\"print-key\""), "another key can be chosen");
+    assert!(teacher.get("/done").contains("2 keys were begun, one a group"));
     let heap = teacher.get("/heaps?key=1");
     assert!(heap.contains("here: 6 kinds"));
     match teacher.desk.handle(&Request::get("/share-out/sheets/1")) {
@@ -44,7 +51,7 @@ fn each_group_gets_a_set_and_a_key_of_its_own() {
         }
         other => panic!("no sheets: {other:?}"),
     }
-    let page = teacher.post("/do/undo", &[("back", "/share-out")]);
+    let page = teacher.undo("/share-out");
     assert!(!page.contains("Sets that groups have"), "one undo takes all of it back");
 }
 
@@ -73,4 +80,23 @@ fn odd_numbers_and_empty_tables_are_borne() {
     }
     assert!(teacher.refused("/do/share-out", &[("set-1", "77 78 79")]).contains("no set"));
     assert!(teacher.refused("/do/share-out", &[("set-1", "1")]).contains("no set"));
+}
+
+#[test]
+fn anew_is_another_proposal_with_the_same_numbers() {
+    let mut teacher = AtTheDesk::with_hedge_walk();
+    let sets = |page: &str| {
+        let mut sets = hidden(page, "set");
+        sets.sort();
+        sets
+    };
+    let first = teacher.get("/share-out?groups=3&size=5");
+    assert!(first.contains("name=\"time\" value=\"1\""));
+    let second = teacher.get("/share-out?groups=3&size=5&time=1");
+    assert!(second.contains("name=\"time\" value=\"2\""));
+    assert_ne!(sets(&first), sets(&second));
+    assert_eq!(sets(&second).len(), 3);
+    assert!(
+        second.contains("max=\"12\" value=\"3\"") && second.contains("max=\"10\" value=\"5\"")
+    );
 }

@@ -108,7 +108,7 @@ fn a_group_that_looked_again_takes_its_card_back_or_writes_what_it_sees() {
     let form = [("key", "2"), ("at", ""), ("kind", "3"), ("back", "/heaps?key=2")];
     let page = class.post("/do/sort-as-table", &form);
     assert!(card(&page, 3).contains("says Fern") && !page.contains("do not agree"));
-    class.post("/do/undo", &[("back", "/heaps")]);
+    class.undo("/heaps");
     let page = class.post("/do/table-as-sorted", &form);
     assert!(!page.contains("do not agree") && page.contains("id=\"card-3\""));
     assert!(class.get("/table").contains("name=\"c-3-1\" value=\"smooth\""));

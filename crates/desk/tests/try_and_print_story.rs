@@ -139,7 +139,7 @@ fn a_groups_poster_is_in_its_own_words() {
 }
 
 #[test]
-fn pictures_are_asked_for_once() {
+fn pictures_are_asked_for_until_they_come_or_are_lost() {
     let mut teacher = found();
     let hash = "ab".repeat(32);
     teacher.does(vec![Edit::AddPicture(KindId(1), hash.clone())]);
@@ -147,12 +147,70 @@ fn pictures_are_asked_for_once() {
     let Reply::NeedPictures(wanted) = teacher.desk.handle(&print) else {
         panic!("no pictures")
     };
-    assert!(wanted.contains(&hash));
-    let Reply::Page(page) = teacher.desk.handle(&print) else { panic!("it is asked again") };
+    assert_eq!(wanted, [hash.clone()].into());
+    assert!(
+        matches!(teacher.desk.handle(&print), Reply::NeedPictures(again) if again == wanted)
+    );
+    let another = Request { pictures: [("cd".repeat(32), None)].into(), ..print.clone() };
+    assert!(matches!(teacher.desk.handle(&another), Reply::NeedPictures(_)));
+    let lost = Request { pictures: [(hash.clone(), None)].into(), ..print.clone() };
+    let Reply::Page(page) = teacher.desk.handle(&lost) else { panic!("it is asked again") };
     assert_eq!(page.status, 200, "a lost picture does not stop the printing");
     assert!(matches!(teacher.desk.handle(&print), Reply::NeedPictures(_)));
-    let pictures = [(hash, vec![0xFF, 0xD8, 0, 0])].into();
+    let pictures = [(hash, Some(vec![0xFF, 0xD8, 0, 0]))].into();
     let given = Request { pictures, ..Request::get("/print/today.pdf?key=1") };
     let Reply::Page(pdf) = teacher.desk.handle(&given) else { panic!("it has them") };
     assert!(pdf.body.starts_with(b"%PDF"), "a broken picture does not stop it either");
+}
+
+#[test]
+fn the_end_has_a_second_look_and_drawings_of_its_words() {
+    let mut pupil = found();
+    let mut open = vec![String::new()];
+    let (mut looks, mut drawn) = (0, 0);
+    while let Some(at) = open.pop() {
+        let page = pupil.get(&format!("/try?key=1&at={at}"));
+        if page.contains("id=\"yes\"") {
+            if page.contains("opposite on the twig?") {
+                assert!(page.contains("class=\"two-states\""), "a drawn word is shown");
+            }
+            open.extend([format!("{at}y"), format!("{at}n")]);
+        } else {
+            looks += page.matches("To make sure, look once more").count();
+            drawn += page.matches("class=\"two-states\"").count();
+        }
+    }
+    assert!(looks > 0 && drawn > 0, "{looks} {drawn}");
+}
+
+#[test]
+fn a_way_that_could_not_be_told_is_marked_at_the_end() {
+    let mut pupil = found();
+    let mut page = pupil.get("/try?key=1&at=u");
+    while page.contains("id=\"yes\"") {
+        page = pupil.get(&link(&page, "no"));
+    }
+    assert!(page.contains("so both ways were gone."));
+    let sure = pupil.get("/try?key=1&at=nn");
+    assert!(!sure.contains("so both ways were gone."));
+}
+
+#[test]
+fn a_key_with_questions_of_people_is_a_trying_out_copy_also_when_it_is_finished() {
+    let mut group = found();
+    let phone = |group: &mut AtTheDesk, key: u32| {
+        let page = file(group, &format!("/print/phone.html?key={key}"));
+        String::from_utf8(page.body).expect("text")
+    };
+    assert!(!phone(&mut group, 1).contains("trying-out copy"), "the machine's own");
+    group.post("/do/start-heaps", &[("name", "Group Blue")]);
+    group.post("/do/ask", &[("key", "2"), ("at", ""), ("words", "Is it soft?")]);
+    for kind in 1..=12 {
+        let (kind, side) = (kind.to_string(), if kind % 2 == 0 { "yes" } else { "no" });
+        group.post("/do/sort", &[("key", "2"), ("at", ""), ("kind", &kind), ("side", side)]);
+    }
+    assert!(phone(&mut group, 2).contains("trying-out copy"));
+    group.post("/do/finish", &[("key", "2"), ("at", ""), ("finish", "yes")]);
+    assert!(group.get("/key?key=2").contains("Is it soft?"));
+    assert!(phone(&mut group, 2).contains("trying-out copy"), "the rest is the machine's");
 }

@@ -10,8 +10,9 @@ use std::fmt;
 
 use spinney_model::Entry;
 
-/// The version of the lines that are written. Older ones are read.
-pub const VERSION: u32 = 1;
+/// The newest form of lines that is read. Each line is written in the oldest form that can say
+/// it: 2 knows that the name of a state can be given up.
+pub const VERSION: u32 = 2;
 /// The longest line that is read, in bytes: a pasted table of the largest size takes less.
 const LONGEST: usize = 64 << 20;
 

@@ -31,10 +31,12 @@ mod second_sheet;
 mod separated;
 mod sheets;
 mod source;
+mod unit_of_column;
 mod workbook;
 mod write;
 
 pub use retyped::{as_typed, either, renamed};
+pub use unit_of_column::{Units, fits_any_unit, measured_in, name_and_unit, units};
 
 pub(crate) use characters_sheet::HEADINGS as CHARACTER_HEADINGS;
 pub(crate) use kinds_sheet::HEADINGS as KIND_HEADINGS;
@@ -61,6 +63,9 @@ pub struct Sources {
     /// Title, place, season.
     pub about: Option<Source>,
 }
+
+/// The most characters of a table; columns beyond them are not read.
+pub const MOST_CHARACTERS: usize = caps::MOST_CHARACTERS;
 
 /// What a person may choose about reading.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -125,7 +130,8 @@ pub type TypedSheet = (String, Vec<Vec<String>>);
 
 /// The cells of a file or of pasted text as they were typed, sheet by sheet, each with its name.
 ///
-/// **Errors**: as [`read`]; a sheet without cells is none.
+/// **Errors**: as [`read`], and where something of it would be left out because it is over a
+/// limit; a sheet without cells is none.
 pub fn cells(source: &Source) -> Result<Vec<TypedSheet>, TableError> {
     sheets::cells(source)
 }
@@ -178,6 +184,11 @@ pub enum TableError {
         /// The sheet or file.
         name: String,
     },
+    /// Some of it is over a limit and would be lost without a word.
+    DoesNotFit {
+        /// What, and where.
+        sentence: String,
+    },
 }
 
 impl TableError {
@@ -193,6 +204,9 @@ impl TableError {
             Self::Broken { .. } => "Open it in a spreadsheet and save it anew, or as CSV.",
             Self::NoKinds { .. } => {
                 "Type one kind a row, its name in the first column, below a row of headings."
+            }
+            Self::DoesNotFit { .. } => {
+                "Take in only what the key needs, one sheet after the other. Nothing was taken in."
             }
         }
     }
@@ -211,6 +225,7 @@ impl fmt::Display for TableError {
             }
             Self::Broken { name } => write!(f, "{name} is a damaged workbook."),
             Self::NoKinds { name } => write!(f, "{name} has no kinds yet."),
+            Self::DoesNotFit { sentence } => f.write_str(sentence),
         }
     }
 }

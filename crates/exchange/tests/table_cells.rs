@@ -226,6 +226,11 @@ fn words_that_look_alike_are_told_and_never_merged() {
     let alike = told(&read, Code::StatesAlike);
     assert_eq!(alike.len(), 1, "{alike:?}");
     assert!(alike[0].contains("hedge.csv!B3") && alike[0].contains("“toothed” and “tooted”"));
+    // The slip stands first: it is told there, not at a kind that is spelt right.
+    let read = table("kind | edge\n a | tooted\n b | toothed\n c | smooth\n d | toothed");
+    let alike = told(&read, Code::StatesAlike);
+    assert_eq!(alike.len(), 1, "{alike:?}");
+    assert!(alike[0].contains("“tooted” (hedge.csv!B2)"), "{alike:?}");
     let plain =
         table("kind | feel\n a | smooth\n b | rough\n c | round\n d | 1 pair\n e | soft");
     assert!(told(&plain, Code::StatesAlike).is_empty());
@@ -273,4 +278,19 @@ fn what_the_second_sheet_says_comes_first() {
     assert_eq!(states(&read, 2), ["toothed", "smooth", "tooted"]);
     assert!(told(&read, Code::SheetDisagrees)[0].contains("hedge.csv!D3"));
     assert_eq!(told(&read, Code::StatesAlike).len(), 1);
+}
+
+#[test]
+fn a_column_goes_on_to_be_written_as_it_was_typed() {
+    let read = table(
+        "kind | stalk (cm) | blade | bud (mm) | trunk | twig (in)\n\
+         a | 4 | 6 cm | 5 | 2 m | 1\n b | 1 | 90 mm | 9 | 3 m | 2\n c | 2 | 5 cm | 2 | 9 m | 3",
+    );
+    let written: Vec<_> = read.matrix.characters().iter().map(|c| c.sign()).collect();
+    assert_eq!(written, ["cm", "cm", "mm", "m", "mm"]);
+    assert_eq!(
+        value(&read, 0, 0),
+        mm(40_000, 40_000),
+        "it is kept in millimetres all the same"
+    );
 }

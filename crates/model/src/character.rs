@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::{Quantity, TaxonIx, Unit};
+use crate::{Quantity, TaxonIx, Unit, WrittenIn};
 
 /// The place of a character in its matrix, counted from 0.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -19,6 +19,9 @@ pub struct Character {
     pub name: String,
     /// What its cells hold.
     pub scale: Scale,
+    /// What its lengths are written in for people, where the column is; None: in the unit in
+    /// which they are kept.
+    pub written_in: Option<WrittenIn>,
     /// How to ask about it, with `{}` where the states or the threshold go:
     /// `Is the leaf edge {}?`. A character whose states are yes and no needs no `{}`.
     /// None: nobody gave a wording, and one is written from the name.
@@ -58,6 +61,7 @@ impl Character {
         Self {
             name: name.into(),
             scale,
+            written_in: None,
             question: None,
             seen_on: BTreeSet::new(),
             seasons: BTreeSet::new(),
@@ -70,6 +74,33 @@ impl Character {
             read_right_of: BTreeMap::new(),
             by_touch: false,
             governor: None,
+        }
+    }
+}
+
+impl Character {
+    /// The sign of the unit in which its numbers are written; empty: they have none.
+    pub fn sign(&self) -> &'static str {
+        match (&self.scale, self.written_in) {
+            (Scale::Measure { unit: Unit::Millimetres, .. }, Some(written)) => written.sign(),
+            (Scale::Measure { unit, .. }, _) => unit.sign(),
+            (Scale::Words { .. } | Scale::Counts, _) => "",
+        }
+    }
+
+    /// A number in the unit in which it is written, without its sign: `4` for 40 mm in a column
+    /// of centimetres.
+    pub fn number(&self, quantity: Quantity) -> String {
+        quantity.over(self.millimetres())
+    }
+
+    /// How many kept units one written unit is.
+    pub fn millimetres(&self) -> i64 {
+        match (&self.scale, self.written_in) {
+            (Scale::Measure { unit: Unit::Millimetres, .. }, Some(written)) => {
+                written.millimetres()
+            }
+            _ => 1,
         }
     }
 }

@@ -33,6 +33,9 @@ pub enum Done {
     HoldFirst(u64),
     /// The collection as it stands gets a name: `tried with class 4, 12 October`.
     Version(String),
+    /// The name of a state is given up; the number counts all states that were ever named, from
+    /// 0. What was done stays as it is.
+    Unname(u64),
 }
 
 /// One change. An empty text takes something back.

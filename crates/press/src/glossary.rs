@@ -35,16 +35,20 @@ pub(crate) struct Listed {
     pub(crate) forms: &'static [&'static str],
 }
 
-/// The words of the built-in list that this key's questions and confirming sentences use, in
-/// the order of the alphabet.
+/// The words of the built-in list that this key's questions and confirming sentences use, and
+/// those that one must know to answer its questions, in the order of the alphabet.
 ///
-/// **Guarantees**: no word twice; no word that the reader will not meet.
+/// **Guarantees**: no word twice; no word that the reader will neither meet nor need.
 pub fn words_used(booklet: &Booklet) -> Vec<Entry> {
     let mut texts = Vec::new();
     for couplet in &booklet.key.couplets {
         match &couplet.wording {
             Wording::Question(text) => texts.push(text.as_str()),
             Wording::Leads { yes, no } => texts.extend([yes.as_str(), no.as_str()]),
+        }
+        if let Some(ask) = &couplet.ask {
+            let asked = booklet.matrix.characters().get(ask.character.0);
+            texts.extend(asked.into_iter().flat_map(|asked| &asked.terms).map(String::as_str));
         }
         for to in [&couplet.yes, &couplet.no] {
             let Destination::End(end) = to else { continue };

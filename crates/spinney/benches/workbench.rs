@@ -125,13 +125,16 @@ fn live_key() {
         command.arg(&file);
         command
     });
+    let mut head = lines.len();
     for path in ["/heaps", "/key", "/key?key=1&open=", "/table"] {
         let (mut edits, mut pages) = (Vec::new(), Vec::new());
         for round in 0..400 {
             // The same cell is changed back and forth: the table and the key are new each time.
             let what = if round % 2 == 0 { "/do/undo" } else { "/do/redo" };
+            let seen = head.to_string();
+            head += 1;
             let begun = Instant::now();
-            assert_eq!(workbench.post(what, &[]).status, 303);
+            assert_eq!(workbench.post(what, &[("head", &seen)]).status, 303);
             edits.push(begun.elapsed());
             let begun = Instant::now();
             assert_eq!(workbench.get(path).status, 200);

@@ -307,7 +307,7 @@ pub(crate) struct Forgive {
 pub(crate) struct Ways {
     #[command(flatten)]
     pub(crate) table: Table,
-    /// The most ways that a question may have.
+    /// The most ways that a question may have: with 3, four different words make no question.
     #[arg(long, value_name = "N", default_value_t = 3, value_parser = ways)]
     pub(crate) most: usize,
     #[command(flatten)]

@@ -8,7 +8,7 @@ mod wishes;
 pub(crate) use forgiving::forgiving;
 pub(crate) use many_ways::many_ways;
 pub(crate) use revision::revision;
-pub(crate) use wishes::left_together;
+pub(crate) use wishes::{left_together, not_asked};
 
 use std::fmt::Write;
 
@@ -69,6 +69,17 @@ pub(crate) fn push_wrapped(text: &mut String, indent: &str, sentence: &str) {
     if column > 0 {
         text.push('\n');
     }
+}
+
+/// What must be mended or looked at, under a heading; empty: nothing.
+pub(crate) fn to_look_at(ink: &Ink, findings: &[Finding]) -> String {
+    let others: Vec<Finding> =
+        findings.iter().filter(|f| f.severity != Severity::ForInformation).cloned().collect();
+    if others.is_empty() {
+        return String::new();
+    }
+    let heading = ink.bold("To be looked at in the table and the key");
+    format!("\n{heading}\n{}", self::findings(ink, &others))
 }
 
 /// What is claimed of a key, in a teacher's words. `refused` of the person's questions could

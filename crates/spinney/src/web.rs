@@ -29,6 +29,7 @@ use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 use crate::failure::Failure;
 use clerk::{Clerk, Sitting};
 use guard::Refusal;
+use limits::Patience;
 
 /// What every connection needs to know.
 struct Host {
@@ -38,6 +39,7 @@ struct Host {
     run: String,
     /// How many bodies may be read at a time.
     bodies: Semaphore,
+    patience: Patience,
 }
 
 /// A place where pages can be asked for; nobody answers yet.
@@ -70,6 +72,16 @@ impl Door {
 
     /// Answers until the person ends it.
     pub(crate) fn answer(self, sitting: Sitting) -> Result<(), Failure> {
+        self.answer_until(sitting, limits::PATIENCE, ended())
+    }
+
+    /// Answers until something has happened.
+    fn answer_until(
+        self,
+        sitting: Sitting,
+        patience: Patience,
+        end: impl Future<Output = std::io::Result<()>>,
+    ) -> Result<(), Failure> {
         let failed = |error: std::io::Error| {
             Failure::new(
                 format!("The workbench could not be opened: {error}."),
@@ -82,6 +94,7 @@ impl Door {
             clerk,
             run: format!("\"{:x}-{:x}\"", std::process::id(), clerk::now()),
             bodies: Semaphore::new(limits::MOST_BODIES),
+            patience,
         });
         let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build();
         runtime
@@ -90,7 +103,7 @@ impl Door {
                 let listener = TcpListener::from_std(self.listener)?;
                 tokio::select! {
                     () = take_connections(listener, host) => Ok(()),
-                    ended = ended() => ended,
+                    ended = end => ended,
                 }
             })
             .map_err(failed)?;
@@ -117,6 +130,7 @@ async fn ended() -> std::io::Result<()> {
 
 async fn take_connections(listener: TcpListener, host: Arc<Host>) {
     let room = Arc::new(Semaphore::new(limits::MOST_CONNECTIONS));
+    let patience = host.patience;
     let router = Router::new().fallback(answer_one).with_state(host);
     loop {
         let Ok((stream, _)) = listener.accept().await else {
@@ -125,18 +139,23 @@ async fn take_connections(listener: TcpListener, host: Arc<Host>) {
             continue;
         };
         match Arc::clone(&room).try_acquire_owned() {
-            Ok(place) => drop(tokio::spawn(serve(stream, router.clone(), place))),
-            Err(_) => drop(tokio::spawn(turn_away(stream))),
+            Ok(place) => drop(tokio::spawn(serve(stream, router.clone(), patience, place))),
+            Err(_) => drop(tokio::spawn(turn_away(stream, patience))),
         }
     }
 }
 
-async fn serve(stream: TcpStream, router: Router, _place: OwnedSemaphorePermit) {
+async fn serve(
+    stream: TcpStream,
+    router: Router,
+    patience: Patience,
+    _place: OwnedSemaphorePermit,
+) {
     // Pages are small and a person waits for them.
     let _ = stream.set_nodelay(true);
     let connection = http1::Builder::new()
         .timer(TokioTimer::new())
-        .header_read_timeout(limits::HEAD_TIME)
+        .header_read_timeout(patience.head)
         .max_headers(limits::MOST_HEADERS)
         .max_buf_size(limits::LONGEST_HEAD)
         .serve_connection(TokioIo::new(stream), TowerToHyperService::new(router));
@@ -144,8 +163,8 @@ async fn serve(stream: TcpStream, router: Router, _place: OwnedSemaphorePermit) 
     let _ = connection.await;
 }
 
-async fn turn_away(stream: TcpStream) {
-    let said = tokio::time::timeout(limits::HEAD_TIME, async {
+async fn turn_away(stream: TcpStream, patience: Patience) {
+    let said = tokio::time::timeout(patience.head, async {
         stream.writable().await?;
         stream.try_write(guard::FULL_HOUSE)
     });
@@ -169,9 +188,12 @@ async fn answer_guest(host: &Host, request: Request<Body>) -> Response {
     if let Some(chosen) = languages::chosen(request.uri()) {
         return chosen;
     }
-    let (asked, trouble) = reading::read(request, &host.bodies).await;
+    let (asked, trouble) = reading::read(request, &host.bodies, host.patience.body).await;
     match host.clerk.ask(asked, trouble).await {
         Some(done) => answer::of(done, &host.run),
         None => guard::refused(Refusal::Busy),
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -6,12 +6,31 @@
 use std::cmp::Ordering;
 
 use smallvec::SmallVec;
-use spinney_model::{Asked, Character, Scale};
+use spinney_model::{Asked, Character, CharacterIx, Scale};
 
 use crate::cost::Effort;
 use crate::ground::Ground;
 use crate::heap::{Asking, Heap};
 use crate::set::Set;
+
+/// Where a column offers more cuts than this at a heap it is only cut in two: every choice of
+/// two or three of 16 are 680 looks.
+const MOST_CUTS: usize = 16;
+
+/// The most ways that any question about this table can have: at least two.
+pub(super) fn most_ways(ground: &Ground) -> usize {
+    let questions = &ground.questions[..ground.candidates];
+    let of = |at: CharacterIx| {
+        let about = ground.matrix.character(at);
+        let cuts = questions.iter().filter(|question| question.ask.character == at).count();
+        match &about.scale {
+            Scale::Words { states } if !about.ordered => states.len(),
+            Scale::Words { .. } | Scale::Counts => cuts + 1,
+            Scale::Measure { .. } => 2,
+        }
+    };
+    ground.matrix.character_indices().map(of).max().unwrap_or(2).max(2)
+}
 
 /// One look at a heap.
 #[derive(Clone)]
@@ -87,6 +106,7 @@ fn several(
             }
             state_by_state(ground, heap, questions, most).into_iter().collect()
         }
+        Scale::Words { .. } | Scale::Counts if cuts.len() > MOST_CUTS => Vec::new(),
         Scale::Words { .. } | Scale::Counts => {
             let mut looks = Vec::new();
             for (at, (_, first)) in cuts.iter().enumerate() {

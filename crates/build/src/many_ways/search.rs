@@ -51,6 +51,7 @@ struct Weighed {
 impl Search {
     pub(super) fn new(ground: Ground, most: usize, heaps: u64) -> Self {
         let known = FxHashMap::default();
+        let most = most.min(look::most_ways(&ground));
         Self { ground, most, known, opened: 0, work: 0, limit: heaps }
     }
 
@@ -72,7 +73,7 @@ impl Search {
         if known.done || known.lower >= enough {
             return known;
         }
-        if self.work >= self.limit || self.known.len() >= REMEMBERED {
+        if self.spent() {
             return self.unseen(heap);
         }
         let looks = self.weighed(heap);
@@ -83,7 +84,7 @@ impl Search {
         let mut rest = NEVER;
         for Weighed { look, lowers, bound } in looks {
             let cap = best.min(enough);
-            if bound >= cap {
+            if bound >= cap || best < NEVER && self.spent() {
                 rest = rest.min(bound);
                 break;
             }
@@ -95,6 +96,10 @@ impl Search {
         }
         let lower = known.lower.max(rest.min(best));
         self.remember(heap, Known { lower, upper: best, done: best <= rest }, choice)
+    }
+
+    fn spent(&self) -> bool {
+        self.work >= self.limit || self.known.len() >= REMEMBERED
     }
 
     /// What a look takes at least and at most; stops where it reaches the cap.
@@ -143,9 +148,10 @@ impl Search {
     fn weighed(&mut self, heap: &Heap) -> Vec<Weighed> {
         let layout = &self.ground.layout;
         let present: Vec<usize> = layout.kinds(heap).collect();
-        self.opened += 1;
-        self.work += 1 + (present.len() * self.ground.candidates / LARGE) as u64;
         let (looks, parted) = look::all(&self.ground, heap, self.most);
+        self.opened += 1;
+        let asked = self.ground.candidates + looks.len();
+        self.work += 1 + (present.len() * asked / LARGE) as u64;
         let kinds = layout.kinds_in_all();
         let parted = Parted::by(kinds, &present, usize::MAX, parted.into_iter());
         let weigh = |look: Look| {

@@ -1,6 +1,6 @@
 //! The questions that a column of words offers, listed by hand.
 
-use super::{BTreeSet, StateIx, groups};
+use super::{BTreeSet, Quantity, Side, StateIx, groups, midway, side};
 
 fn asked(states: &[&str], ordered: bool) -> Vec<String> {
     let states: Vec<String> = states.iter().map(ToString::to_string).collect();
@@ -51,4 +51,16 @@ fn yes_and_no_ask_for_yes_whatever_their_order() {
     for ordered in [false, true] {
         assert_eq!(asked(&["No", "yes"], ordered), ["yes"]);
     }
+}
+
+#[test]
+fn no_number_is_too_far_away_to_be_asked_for() {
+    let [least, low, high, most] =
+        [i64::MIN, 60_000, 110_000, i64::MAX].map(Quantity::from_thousandths);
+    let gap = Quantity::from_thousandths(5_000);
+    assert!(matches!(side(low, high, least, gap), Side::Yes));
+    assert!(matches!(side(low, high, most, gap), Side::No));
+    assert!(matches!(side(least, least, most, gap), Side::No));
+    assert!(matches!(side(least, most, low, gap), Side::Blocked));
+    assert_eq!(midway(least, most), Quantity::ZERO);
 }

@@ -13,7 +13,7 @@ use spinney_model::{
 use super::reached::questions;
 use crate::question::{Question, Yes};
 use crate::seen::Seen;
-use crate::sentence::{asked, capital, kinds};
+use crate::sentence::{asked, called, capital, kinds};
 use crate::separable::may_ask;
 use crate::tree::{To, word};
 use crate::values::Taken;
@@ -174,7 +174,7 @@ fn out_of_order(seen: &Seen<'_>, claim: &Claim, placed: &BTreeSet<usize>) -> Vec
         let says = format!(
             "Question {number} asks about {}, but {} was to come first and can be asked there.",
             seen.about(&question),
-            seen.matrix.character(*first).name
+            called(&seen.matrix.character(*first).name)
         );
         found.push(broken(Some(number), says, BUILD_AGAIN));
     }

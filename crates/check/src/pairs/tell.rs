@@ -10,7 +10,7 @@ use crate::values::Values;
 pub(crate) fn fragile(matrix: &Matrix, pairs: &Pairs, named: usize) -> Vec<Finding> {
     let finding = |&(worth, one, other, character): &(Worth, usize, usize, CharacterIx)| {
         let (one, other) = (&matrix.taxa()[one].name, &matrix.taxa()[other].name);
-        let about = &matrix.character(character).name;
+        let about = sentence::called(&matrix.character(character).name);
         let why = match (worth.ease == 0, worth.room < NARROW) {
             (true, true) => "which is hard to see, and the ranges are close",
             (true, false) => "which is hard to see",
@@ -89,7 +89,7 @@ fn too_narrow(
         .zip(names)
         .map(|(taxon, name)| match values.value(TaxonIx(taxon), character) {
             Value::Range { low, high } => {
-                format!("{name} {}", sentence::range(&about.scale, *low, *high))
+                format!("{name} {}", sentence::range(about, *low, *high))
             }
             _ => name.clone(),
         })
@@ -104,7 +104,7 @@ fn too_narrow(
             names[0],
             names[1],
             ranges.join(", "),
-            amount(&about.scale, gap.thousandths())
+            amount(about, gap.thousandths())
         ),
         what_to_add(values, one, other),
     )

@@ -72,7 +72,7 @@ fn empty_key(seen: &Seen<'_>) -> Vec<Finding> {
     let could = crate::separable::question_for(seen.values, &heap, seen.left_out);
     could
         .map(|character| {
-            let name = &seen.matrix.character(character).name;
+            let name = sentence::called(&seen.matrix.character(character).name);
             Finding::new(
                 Code::NeverComesOut,
                 Place::Key,

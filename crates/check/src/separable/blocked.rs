@@ -7,7 +7,7 @@
 use spinney_model::{CharacterIx, Code, Finding, Place, Quantity, Scale, TaxonIx, Value};
 
 use crate::pairs::{Facts, Pairs};
-use crate::sentence::{self, capital, kinds, number};
+use crate::sentence::{self, called, capital, kinds, number};
 use crate::settled;
 use crate::values::{Has, Values};
 
@@ -121,7 +121,7 @@ impl Reason {
         .collect();
         format!(
             "{}, which parts {}, cannot be asked {}",
-            matrix.character(self.character).name,
+            called(&matrix.character(self.character).name),
             if group.len() == 2 { "them".to_owned() } else { kinds(matrix, self.parts) },
             said.join(", and ")
         )
@@ -147,7 +147,7 @@ fn remedy(values: &Values<'_>, reasons: &[Reason]) -> String {
     match unknown {
         Some((character, taxa)) => format!(
             "Fill in {} of {}, or add a column with something that can be asked of all of them.",
-            matrix.character(character).name,
+            called(&matrix.character(character).name),
             kinds(matrix, taxa)
         ),
         None => {

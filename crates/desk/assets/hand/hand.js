@@ -15,6 +15,7 @@ const before = sessionStorage.getItem(place);
 if (before !== null) {
   sessionStorage.removeItem(place);
   const { y, id } = JSON.parse(before);
-  scrollTo({ top: y, behavior: "instant" });
+  // Where a deed leads on to a part of the page, that part is shown.
+  if (!location.hash) scrollTo({ top: y, behavior: "instant" });
   if (id) document.getElementById(id)?.focus({ preventScroll: true });
 }

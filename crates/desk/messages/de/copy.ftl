@@ -1,6 +1,9 @@
 ### Den Schlüssel einer Gruppe abschreiben.
 
 copy-title = Einen Schlüssel vom Papier abschreiben
+copy-why = Die Gruppe hat ihren Schlüssel auf Papier gezeichnet. Schreibt ihn Frage für Frage ab, sagt, wer ja sagt, und hört, was die Gruppe vergessen hat.
+copy-no-finds = Zuerst die Funde, die die Gruppe auf dem Papier sortiert hat.
+copy-begin = Abschreiben
 copy-words = Was fragt das Papier diese Arten zuerst? Schreibt es so, wie die Gruppe es geschrieben hat.
 copy-next = Weiter: wer sagt ja?
 copy-who = Wo liegen sie auf dem Papier?
@@ -13,6 +16,7 @@ copy-still-open = Noch abzuschreiben
 copy-no-more = Mehr sagt das Papier nicht
 copy-answer = Die Antwort für die Gruppe
 copy-works = Jeder Fund kommt aus eurem Schlüssel heraus. Versucht es mit einem Blatt, das nicht auf dem Tisch liegt.
+copy-not-yet = Noch kommt nicht jeder Fund allein aus eurem Schlüssel heraus:
 copy-questions = { $count ->
     [one] Eine Frage zurück an die Gruppe:
    *[other] { $count } Fragen zurück an die Gruppe:
@@ -27,6 +31,7 @@ copy-later = { $count ->
 }
 copy-walks = Jeder Fund auf seinem Weg durch eure Fragen
 copy-stranded = steht bei „{ $words }“ und kommt nicht weiter.
+copy-elsewhere = { $kind } geht beide Wege, kommt also noch an anderer Stelle heraus.
 copy-print = Als euer Plakat drucken
 copy-heaps = Zu den Haufen
 copy-names = Wie nennt die Gruppe sie?

@@ -23,7 +23,9 @@ done-more-undone = { $count ->
    *[other] und noch { $count }
 }
 done-moved-on = Inzwischen wurde etwas anderes getan, vielleicht in einem anderen Fenster.
-done-moved-on-remedy = Seht euch die Liste noch einmal an und wählt dann die Stelle. Nichts wurde rückgängig gemacht.
+done-moved-on-remedy = Seht euch „Was wir getan haben“ an, wie es jetzt ist, und wählt dann noch einmal. Nichts wurde rückgängig gemacht.
+done-would-undo = „Rückgängig“ nähme jetzt dies zurück: { $what }
+done-would-redo = „Noch einmal“ brächte jetzt dies wieder: { $what }
 done-just-now = gerade eben
 done-minutes-ago = { $count ->
     [one] vor einer Minute
@@ -55,6 +57,10 @@ done-characters = { $count ->
    *[other] { $count } Merkmale
 }
 done-key = Schlüssel: { $name }
+done-many-versions = Eine Sammlung hat höchstens { $count } benannte Stände.
+done-many-versions-remedy = Seht euch einen an, den niemand mehr braucht, und gebt seinen Namen auf.
+done-unname = Diesen Namen aufgeben
+done-unname-why = Nur der Name geht: nichts, was getan wurde, ändert sich, und die Liste bleibt. „Rückgängig“ bringt den Namen nicht wieder.
 done-no-such-version = Einen Stand mit diesem Namen gibt es nicht mehr.
 done-no-such-version-remedy = Wählt einen aus der Liste.
 done-between = Was sich im Schlüssel geändert hat

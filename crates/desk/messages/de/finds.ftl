@@ -47,6 +47,21 @@ finds-no-table-remedy = Fügt Zellen mit einer Zeile Überschriften darüber ein
 finds-table-error = { $error }
 finds-wide-table = Eine Tabelle hat höchstens { $count } Spalten und 100.000 Zellen.
 finds-wide-table-remedy = Nehmt die Spalten herein, die der Schlüssel braucht, ein Blatt nach dem anderen.
+finds-left = { $count ->
+    [one] Eines blieb, wie es hier steht
+   *[other] { $count } Dinge blieben, wie sie hier stehen
+}
+finds-left-why = Die Blätter neben dieser Tabelle sagen dort etwas anderes. Wenn das stimmt, schreibt es hier selbst auf.
+finds-left-about = Der Kopf der Blätter
+finds-left-one = { $what }, { $field }: hier „{ $ours }“, im Blatt „{ $theirs }“
+finds-left-more = { $count ->
+    [one] und noch eines
+   *[other] und noch { $count }
+}
+finds-unit-differs = „{ $name }“ wird hier in { $ours } gemessen und in dieser Tabelle in { $theirs }.
+finds-unit-differs-remedy = Gebt der Spalte einen anderen Namen, oder die Einheit, die sie hier hat. Nichts wurde hereingenommen.
+finds-unit-nobody-said = In dieser Tabelle wird „{ $name }“ in { $theirs } gemessen. Hier steht dort schon etwas, und niemand hat gesagt, worin es gemessen wird.
+finds-unit-nobody-said-remedy = Öffnet die Spalte in der Tabelle, sagt, worin sie gemessen wird, und nehmt diese noch einmal herein. Nichts wurde hereingenommen.
 finds-disagree = { $count ->
     [one] Eines, was verschieden gesehen wird
    *[other] { $count } Dinge, die verschieden gesehen werden
@@ -214,6 +229,8 @@ share-never-remedy = Findet einen Unterschied, schreibt ihn in die Tabelle und v
 share-too-few = Für einen Satz braucht es mindestens { $count } Funde.
 share-too-many = Es sind zu viele Funde, um jeden mit jedem zu vergleichen. Verteilt eine kleinere Sammlung.
 share-begun = Sätze, die Gruppen haben
+share-next = Weiter: druckt die Blätter für jede Gruppe, mit einer Nummer für jeden Fund, einem leeren Schlüssel zum Schreiben und Streifen zum Ankreuzen. Dann sortiert jede Gruppe ihre Funde auf Haufen.
+share-more = Noch einmal verteilen
 share-to-heaps = Auf Haufen sortieren
 share-sheets = Blätter für die Gruppe
 share-file = satz-{ $number }.pdf

@@ -12,6 +12,7 @@ nav-print = Drucken
 nav-done = Was wir getan haben
 margin = Neben der Arbeit
 foot = Spinney arbeitet nur auf diesem Rechner: nichts wird irgendwohin geschickt. Ein Schlüssel macht nie etwas essbar oder ungefährlich.
+foot-english = Noch auf Englisch: Fragen, die Spinney aus der Tabelle macht, was zu verbessern ist, die Worterklärungen und die gedruckten Blätter. Fragen in euren eigenen Worten bleiben, wie ihr sie schreibt.
 untitled = Eine Sammlung ohne Titel
 undo = Rückgängig
 redo = Noch einmal

@@ -2,8 +2,8 @@
 
 answer-yes = ja
 answer-no = nein
-answer-varies = es wechselt
-answer-middle = zurück in die Mitte
+answer-varies = beides
+answer-middle = Mitte
 heaps-no-finds = Zuerst die Funde: legt sie aus, dann sortiert sie auf zwei Haufen.
 heaps-empty = Legt alle Funde auf den Tisch. Was unterscheidet diese von jenen? Beginnt mit einer Frage und sortiert sie auf einen Ja-Haufen und einen Nein-Haufen.
 heaps-whose = Wessen Schlüssel ist es?
@@ -13,6 +13,7 @@ heaps-start = Mit zwei Haufen beginnen
 heaps-title = Zwei Haufen
 heaps-others = Andere Schlüssel, oder ein neuer
 heaps-copy = Einen Schlüssel vom Papier abschreiben
+heaps-on-paper = Steht der Schlüssel schon auf Papier?
 heaps-path = Der Weg zu diesem Haufen
 heaps-here = { $count ->
     [one] hier: 1 Art
@@ -41,7 +42,14 @@ heaps-cheapest = der kürzeste Weg
 heaps-hardly = kaum länger
 heaps-price = { $price } Fragen mehr je Blatt
 heaps-price-least = mindestens { $price } Fragen mehr je Blatt
-heaps-split = { $yes } sagen ja, { $no } sagen nein
+heaps-say-yes = { $count ->
+    [one] 1 sagt ja
+   *[other] { $count } sagen ja
+}
+heaps-say-no = { $count ->
+    [one] 1 sagt nein
+   *[other] { $count } sagen nein
+}
 heaps-split-both = { $count ->
     [one] eine wechselt
    *[other] { $count } wechseln
@@ -52,6 +60,8 @@ heaps-no-words = Es gibt noch keine Frage.
 heaps-no-words-remedy = Schreibt den Unterschied als Frage, auf die man ja oder nein antworten kann.
 heaps-gone = Diesen Schlüssel, diese Art oder diese Frage gibt es nicht mehr.
 heaps-gone-remedy = Sie wurde herausgenommen, vielleicht in einem anderen Fenster. „Was wir getan haben“ bringt sie wieder.
+heaps-not-of-table = Danach kann die Tabelle nicht gefragt werden: so eine Spalte, ein solches Wort oder eine solche Zahl hat sie nicht.
+heaps-not-of-table-remedy = Geht zurück und wählt eine der Fragen, die jetzt angeboten werden, oder fragt in euren eigenen Worten.
 heaps-cannot-write = Aus Ja und Nein allein ist nicht klar, was in die Tabelle gehört.
 heaps-cannot-write-remedy = Öffnet die Tabelle und schreibt, was ihr seht, etwa „gelappt or ganzrandig“ oder „30-60“.
 card-not-placed = noch nicht gelegt
@@ -74,6 +84,7 @@ card-we-are-right = Wir haben noch einmal hingesehen: schreiben, was wir sehen
 card-decide = Entscheiden, wer recht hat
 beside-not-placed = Noch nicht gelegt
 beside-all-placed = Niemand ist vergessen.
+beside-nothing-sorted = Noch ist nichts sortiert.
 beside-together = Noch beisammen
 beside-none-together = Auf keinem Haufen liegen noch zwei Arten.
 beside-finish = Der Rest

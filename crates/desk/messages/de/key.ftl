@@ -27,6 +27,8 @@ key-kept = behalten
 key-go-to = weiter zu Frage { $number }
 key-together = bleiben beisammen
 key-nobody = hier kommt niemand heraus
+key-guess-end = { $kind } nur geraten
+key-guess = { $kind } ist hier nur geraten: niemand hat gesagt, was Frage { $number } von dieser Art wissen will, darum geht sie beide Wege.
 key-change = Ändern
 key-close = Fertig mit dieser Frage
 key-see-heaps = Ihre Haufen ansehen
@@ -43,10 +45,10 @@ key-keep-why = Sie bleibt, und die Fragen über ihr auch, was immer sich sonst �
 key-let-go = Loslassen
 key-let-go-why = Diese Frage, und die behaltenen darunter, dürfen wieder andere sein.
 key-ranges = Was gemessen wurde: { $character }
-key-number = Ja heißt: so viel oder mehr, oder weniger als das
+key-number = Ja heißt: so viel oder mehr
 key-number-below = Ja heißt: weniger als das
 key-move = Die Grenze hierher legen
-key-gap = Der schraffierte Streifen ist { $gap } nach jeder Seite: näher daran kommen zwei mit Linealen auf zwei Antworten.
+key-gap = Der helle Streifen reicht { $gap } nach jeder Seite: näher an der Grenze kommen zwei mit Linealen auf zwei Antworten.
 key-not-measured = nicht gemessen
 key-no-number = Das ist keine Zahl.
 key-no-count = Das ist keine ganze Zahl.
@@ -105,6 +107,16 @@ key-stop = Anhalten, und den besten bisher nehmen
 key-mend = Was zu verbessern ist
 key-nothing-to-mend = Nichts.
 key-mend-at = Bei Frage
+key-unanswered = { $count ->
+    [one] Niemand hat von { $kind } gesagt, was diese Frage wissen will:
+   *[other] Niemand hat von { $kind } gesagt, was diese { $count } Fragen wissen wollen:
+}
+key-unanswered-lost = Auf manchen Wegen geht { $kind } verloren.
+key-unanswered-remedy = Seht euch { $kind } an und sagt ja oder nein. Bis dahin geht die Art beide Wege.
+key-unanswered-more = { $count ->
+    [one] Dasselbe gilt für noch eine Art
+   *[other] Dasselbe gilt für noch { $count } Arten
+}
 key-not-asked = „{ $words }“ wurde behalten, kann dort aber nicht gefragt werden.
 key-take-out = Loslassen
 key-why-blocked = { $kind } hat nicht, oder vielleicht nicht, wonach sie fragt, oder sein Bereich liegt auf beiden Seiten der Zahl.

@@ -37,13 +37,13 @@ newcomer-slot = Sehen, wie er in den Schlüssel passt
 newcomer-slot-title = Ein Platz für { $kind }
 newcomer-in-key = Im Schlüssel „{ $key }“:
 newcomer-into-heap = Der Schlüssel wird noch von Hand gemacht, darum ändert sich nichts darin: der Neuling liegt auf dem Haufen, wo er herauskam. Macht mit diesem Haufen weiter.
-newcomer-alike = Er kommt noch zusammen mit { $kinds } heraus: die Tabelle unterscheidet sie nicht.
+newcomer-alike = Er wird zusammen mit { $kinds } herauskommen: die Tabelle unterscheidet sie nicht.
 newcomer-alike-remedy = Geht zurück und schreibt einen Unterschied auf.
-newcomer-no-change = Keine Frage ändert sich.
-newcomer-added-first = Eine Frage kam ganz am Anfang dazu: „{ $words }“
-newcomer-added = Eine Frage kam nach Frage { $after } („{ $before }“) dazu: „{ $words }“
-newcomer-rewritten = Frage { $number } („{ $before }“) fragt jetzt etwas anderes: „{ $words }“
-newcomer-struck = Frage { $number } („{ $before }“) wird nicht mehr gefragt.
+newcomer-no-change = Keine Frage wird sich ändern.
+newcomer-added-first = Eine Frage kommt ganz am Anfang dazu: „{ $words }“
+newcomer-added = Eine Frage kommt nach Frage { $after } („{ $before }“) dazu: „{ $words }“
+newcomer-rewritten = Frage { $number } („{ $before }“) wird etwas anderes fragen: „{ $words }“
+newcomer-struck = Frage { $number } („{ $before }“) wird nicht mehr gefragt werden.
 newcomer-stayed = { $count ->
     [one] Die andere Frage bleibt, wie sie war.
    *[other] Die anderen { $count } Fragen bleiben, wie sie waren.
@@ -58,3 +58,19 @@ newcomer-its-page = Seine eigene Seite: ein Bild dazulegen
 newcomer-to-key = Der ganze Schlüssel
 newcomer-to-heaps = Die Haufen
 newcomer-next = Noch ein Neuling
+newcomer-not-yet = Noch ist nichts aufgehoben.
+newcomer-clashes = { $count ->
+    [one] An einer Stelle sagt die Tabelle schon etwas anderes.
+   *[other] An { $count } Stellen sagt die Tabelle schon etwas anderes.
+}
+newcomer-clashes-remedy = Seht euch den Fund noch einmal an und entscheidet, was dort stehen soll.
+newcomer-table-says = Die Tabelle: { $text }
+newcomer-you-say = Was ihr geschrieben habt: { $text }
+newcomer-leave-it = Lassen, wie es da steht
+newcomer-write-it = Von jetzt an ist es „{ $text }“
+newcomer-clash-moved = Inzwischen wurde über einen Fund, der neben dem Neuling liegt, etwas anderes aufgeschrieben, vielleicht in einem anderen Fenster.
+newcomer-clash-moved-remedy = Geht zurück zu den beiden Karten und seht, was jetzt dort steht. Nichts wurde geändert.
+newcomer-heap-asks = Dieser Haufen fragt dann: „{ $words }“
+newcomer-not-asked = „{ $name }“ steht in der Tabelle. Der Schlüssel fragt hier nach etwas anderem.
+newcomer-picture = Ein Bild des Neulings, wenn es eines gibt
+newcomer-many-pictures-remedy = Wählt weniger aus.

@@ -2,7 +2,9 @@
 
 print-title = Drucken
 print-no-key = Noch gibt es nichts zu drucken: zuerst ein Schlüssel.
-print-draft = Dieser Schlüssel verliert unterwegs jemanden, darum steht auf jeder Seite ENTWURF. Die Seite des Schlüssels zeigt, was zu verbessern ist.
+print-nothing-asked = Noch gibt es nichts zu drucken: dieser Schlüssel hat keine Frage. Sortiert zuerst die Funde auf Haufen, oder lasst dort den Rest finden.
+print-set-sheets = Die Blätter für die Gruppe sind zum Sortieren: eine Nummer für jeden Fund, ein leerer Schlüssel zum Schreiben, Streifen zum Ankreuzen.
+print-draft = Dieser Schlüssel verliert unterwegs jemanden, darum steht auf jeder Seite DRAFT (Entwurf). Die Seite des Schlüssels zeigt, was zu verbessern ist.
 print-today = Alles für heute
 print-today-about = Schlüssel, Schaubild, Schilder, Zettel und Streifen in einer Datei, mit einer Seite für die Erwachsenen, die sagt, wie oft was gebraucht wird
 print-key-pages = Der Schlüssel

@@ -147,6 +147,7 @@ table-not-said = nicht gesagt
 table-more-fields = Mehr dazu
 table-keep-character = Das behalten
 table-asks = Es fragt zum Beispiel: „{ $question }“
+table-kept-in = Hier steht es in „{ $typed }“. Fragen und Blätter sagen „{ $kept }“.
 table-states = Seine Zustände
 table-rename-help = Ein anderes Wort wird überall geschrieben: in jeder Zelle und in jeder Frage danach.
 table-state-of = { $count ->

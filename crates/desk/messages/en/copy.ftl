@@ -1,6 +1,9 @@
 ### Copy in a group's key.
 
 copy-title = Copy in a key from paper
+copy-why = The group drew its key on paper. Type it question by question, say who says yes, and hear what the group forgot.
+copy-no-finds = First the finds that the group sorted on paper.
+copy-begin = Copy it in
 copy-words = What does the paper ask first of these kinds? Type it as the group wrote it.
 copy-next = Next: who says yes?
 copy-who = Where do they lie on the paper?
@@ -13,6 +16,7 @@ copy-still-open = Still to copy
 copy-no-more = The paper says no more
 copy-answer = The answer for the group
 copy-works = Every find comes out of your key. Try it with a leaf that is not on the table.
+copy-not-yet = Not every find comes out of your key alone:
 copy-questions = { $count ->
     [one] One question back to the group:
    *[other] { $count } questions back to the group:
@@ -27,6 +31,7 @@ copy-later = { $count ->
 }
 copy-walks = Every find on its way through your questions
 copy-stranded = stands at “{ $words }” and has no way on.
+copy-elsewhere = { $kind } goes both ways, so it comes out in another place too.
 copy-print = Print it as your poster
 copy-heaps = To the heaps
 copy-names = What does the group call them?

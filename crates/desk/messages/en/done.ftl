@@ -23,7 +23,9 @@ done-more-undone = { $count ->
    *[other] and { $count } things more
 }
 done-moved-on = Something else was done in the meantime, perhaps in another window.
-done-moved-on-remedy = Look at the list again, then choose the place once more. Nothing was undone.
+done-moved-on-remedy = Look at “What we did” as it is now, then choose once more. Nothing was undone.
+done-would-undo = “Undo” would take this back now: { $what }
+done-would-redo = “Do it again” would bring this back now: { $what }
 done-just-now = just now
 done-minutes-ago = { $count ->
     [one] a minute ago
@@ -55,6 +57,10 @@ done-characters = { $count ->
    *[other] { $count } things to look at
 }
 done-key = Key: { $name }
+done-many-versions = A collection has at most { $count } named states.
+done-many-versions-remedy = Look at one that nobody needs any more, and give up its name.
+done-unname = Give up this name
+done-unname-why = Only the name goes: nothing that was done changes, and the list stays. “Undo” does not bring the name back.
 done-no-such-version = There is no state with that name any more.
 done-no-such-version-remedy = Choose one from the list.
 done-between = What changed in the key

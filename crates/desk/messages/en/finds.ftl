@@ -47,6 +47,21 @@ finds-no-table-remedy = Paste cells with a row of headings above them, the finds
 finds-table-error = { $error }
 finds-wide-table = A table has at most { $count } columns and 100,000 cells.
 finds-wide-table-remedy = Take in the columns that the key needs, one sheet after the other.
+finds-left = { $count ->
+    [one] One thing was left as it stands here
+   *[other] { $count } things were left as they stand here
+}
+finds-left-why = The sheets beside this table say something else there. If that is right, write it down here yourself.
+finds-left-about = The head of the sheets
+finds-left-one = { $what }, { $field }: here “{ $ours }”, in the sheet “{ $theirs }”
+finds-left-more = { $count ->
+    [one] and one thing more
+   *[other] and { $count } things more
+}
+finds-unit-differs = “{ $name }” is measured in { $ours } here, and in { $theirs } in this table.
+finds-unit-differs-remedy = Give the column another name, or the unit that it has here. Nothing was taken in.
+finds-unit-nobody-said = In this table “{ $name }” is measured in { $theirs }. Here something stands in it, and nobody has said in what it is measured.
+finds-unit-nobody-said-remedy = Open the column in the table, say what it is measured in, and take this in again. Nothing was taken in.
 finds-disagree = { $count ->
     [one] One thing that is seen differently
    *[other] { $count } things that are seen differently
@@ -214,6 +229,8 @@ share-never-remedy = Find a difference, write it into the table, and share out a
 share-too-few = For a set there must be at least { $count } finds.
 share-too-many = There are too many finds to compare each with each. Share out a smaller collection.
 share-begun = Sets that groups have
+share-next = Next: print the sheets for each group, with a number for every find, an empty key to write and strips to tick. Then each group sorts its set into heaps.
+share-more = Share out once more
 share-to-heaps = Sort into heaps
 share-sheets = Sheets for the group
 share-file = set-{ $number }.pdf

@@ -12,6 +12,7 @@ nav-print = Print
 nav-done = What we did
 margin = Beside the work
 foot = Spinney works on this machine alone: nothing is sent anywhere. A key never makes anything safe to eat or to touch.
+foot-english = Still in English: questions that Spinney makes from the table, what is to be mended, plain words and printed sheets. Questions in your own words stay as you write them.
 untitled = A collection without a title
 undo = Undo
 redo = Do it again

@@ -13,6 +13,7 @@ heaps-start = Begin with two heaps
 heaps-title = Two heaps
 heaps-others = Other keys, or a new one
 heaps-copy = Copy in a key from paper
+heaps-on-paper = Is the key on paper already?
 heaps-path = The way to this heap
 heaps-here = { $count ->
     [one] here: 1 kind
@@ -41,7 +42,14 @@ heaps-cheapest = the shortest way
 heaps-hardly = hardly longer
 heaps-price = { $price } questions more a leaf
 heaps-price-least = at least { $price } questions more a leaf
-heaps-split = { $yes } say yes, { $no } say no
+heaps-say-yes = { $count ->
+    [one] 1 says yes
+   *[other] { $count } say yes
+}
+heaps-say-no = { $count ->
+    [one] 1 says no
+   *[other] { $count } say no
+}
 heaps-split-both = { $count ->
     [one] one varies
    *[other] { $count } vary
@@ -52,6 +60,8 @@ heaps-no-words = There is no question yet.
 heaps-no-words-remedy = Type what the difference is, as a question that can be answered with yes or no.
 heaps-gone = This key, kind or question is not there any more.
 heaps-gone-remedy = It was taken out, perhaps in another window. “What we did” brings it back.
+heaps-not-of-table = The table cannot be asked that: it has no such column, word or number.
+heaps-not-of-table-remedy = Go back and choose one of the questions that are offered now, or ask in your own words.
 heaps-cannot-write = What to write into the table is not clear from yes and no alone.
 heaps-cannot-write-remedy = Open the table and type what you see, such as “lobed or entire” or “30-60”.
 card-not-placed = not placed yet
@@ -74,6 +84,7 @@ card-we-are-right = We looked again: write what we see
 card-decide = Decide who is right
 beside-not-placed = Not placed yet
 beside-all-placed = Nobody is forgotten.
+beside-nothing-sorted = Nothing is sorted yet.
 beside-together = Still together
 beside-none-together = No heap holds two kinds any more.
 beside-finish = The rest

@@ -27,6 +27,8 @@ key-kept = kept
 key-go-to = go to question { $number }
 key-together = stay together
 key-nobody = nobody comes out here
+key-guess-end = { $kind } only as a guess
+key-guess = { $kind } is a guess here: nobody has said what question { $number } asks of it, so it goes both ways.
 key-change = Change
 key-close = Done with this question
 key-see-heaps = See its heaps
@@ -105,6 +107,16 @@ key-stop = Stop, and take the best so far
 key-mend = What to mend
 key-nothing-to-mend = Nothing.
 key-mend-at = At question
+key-unanswered = { $count ->
+    [one] Nobody has said of { $kind } what this question asks:
+   *[other] Nobody has said of { $kind } what these { $count } questions ask:
+}
+key-unanswered-lost = On some of its ways { $kind } is lost.
+key-unanswered-remedy = Look at { $kind } and say yes or no. Until then it goes both ways.
+key-unanswered-more = { $count ->
+    [one] The same of one kind more
+   *[other] The same of { $count } kinds more
+}
 key-not-asked = “{ $words }” was kept, but cannot be asked there.
 key-take-out = Let it go
 key-why-blocked = { $kind } does not, or may not, have what it asks about, or its range lies on both sides of the number.

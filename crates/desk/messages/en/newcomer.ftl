@@ -37,13 +37,13 @@ newcomer-slot = See how it fits into the key
 newcomer-slot-title = A place for { $kind }
 newcomer-in-key = In the key “{ $key }”:
 newcomer-into-heap = The key is still being made by hand, so nothing changes in it: the newcomer lies in the heap where it came out. Go on with that heap.
-newcomer-alike = It still comes out together with { $kinds }: the table does not tell them apart.
+newcomer-alike = It will come out together with { $kinds }: the table does not tell them apart.
 newcomer-alike-remedy = Go back and write down a difference.
-newcomer-no-change = No question changes.
-newcomer-added-first = One question was added at the very beginning: “{ $words }”
-newcomer-added = One question was added after question { $after } (“{ $before }”): “{ $words }”
-newcomer-rewritten = Question { $number } (“{ $before }”) asks something else now: “{ $words }”
-newcomer-struck = Question { $number } (“{ $before }”) is not asked any more.
+newcomer-no-change = No question will change.
+newcomer-added-first = One question comes in at the very beginning: “{ $words }”
+newcomer-added = One question comes in after question { $after } (“{ $before }”): “{ $words }”
+newcomer-rewritten = Question { $number } (“{ $before }”) will ask something else: “{ $words }”
+newcomer-struck = Question { $number } (“{ $before }”) will not be asked any more.
 newcomer-stayed = { $count ->
     [one] The other question stays as it was.
    *[other] The other { $count } questions stay as they were.
@@ -58,3 +58,19 @@ newcomer-its-page = Its own page: add a picture
 newcomer-to-key = The whole key
 newcomer-to-heaps = The heaps
 newcomer-next = Another newcomer
+newcomer-not-yet = Nothing is kept yet.
+newcomer-clashes = { $count ->
+    [one] In one place the table says something else already.
+   *[other] In { $count } places the table says something else already.
+}
+newcomer-clashes-remedy = Look at the find again, and decide what is to stand there.
+newcomer-table-says = The table: { $text }
+newcomer-you-say = What you typed: { $text }
+newcomer-leave-it = Leave it as it stands
+newcomer-write-it = From now on it is “{ $text }”
+newcomer-clash-moved = Meanwhile something else was written down of a find that lies beside the newcomer, perhaps in another window.
+newcomer-clash-moved-remedy = Go back to the two cards, and see what stands there now. Nothing was changed.
+newcomer-heap-asks = That heap then asks: “{ $words }”
+newcomer-not-asked = “{ $name }” is written down in the table. The key asks about something else here.
+newcomer-picture = A picture of the newcomer, if there is one
+newcomer-many-pictures-remedy = Choose fewer.

@@ -2,6 +2,8 @@
 
 print-title = Print
 print-no-key = There is nothing to print yet: first a key.
+print-nothing-asked = There is nothing to print yet: this key has no question. Sort the finds into heaps first, or let the rest be found there.
+print-set-sheets = The sheets for the group are for the sorting: a number for every find, an empty key to write, strips to tick.
 print-draft = This key loses somebody on the way, so every page says DRAFT. The key page shows what to mend.
 print-today = Everything for today
 print-today-about = key, chart, labels, slips and strips in one file, with a page for the adult that says how many copies of what

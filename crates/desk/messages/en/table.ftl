@@ -147,6 +147,7 @@ table-not-said = nobody said
 table-more-fields = More about it
 table-keep-character = Keep this
 table-asks = It asks, for instance: “{ $question }”
+table-kept-in = It is typed in “{ $typed }” here. Questions and sheets say “{ $kept }”.
 table-states = Its states
 table-rename-help = Another word is written everywhere: in every cell, and in every question that asks for it.
 table-state-of = { $count ->

@@ -158,6 +158,7 @@ pub(crate) fn any_journal(seed: u64, lines: usize) -> Vec<Entry> {
                 0..4 => Done::Undo,
                 4..6 => Done::Redo,
                 6 => Done::HoldFirst(dice.below(at + 2) as u64),
+                7 if dice.below(4) == 0 => Done::Unname(dice.below(4) as u64),
                 7 => Done::Version(text(&mut dice)),
                 _ => Done::Edits((0..dice.below(4)).map(|_| any_edit(&mut dice)).collect()),
             };
@@ -191,7 +192,7 @@ fn from_the_beginning(entries: &[Entry]) -> Collection {
                     holding.extend(undone.pop());
                 }
             }
-            Done::Version(_) => {}
+            Done::Version(_) | Done::Unname(_) => {}
         }
     }
     let mut collection = Collection::default();
@@ -253,16 +254,43 @@ fn undo_goes_back_past_a_remembered_state() {
 
 #[test]
 fn a_version_is_what_stood_when_it_was_named() {
-    for seed in 0..30 {
+    let (mut kept, mut gone) = (0, 0);
+    for seed in 0..90 {
         let entries = any_journal(seed, 60);
         let history = of(&entries);
         let named = entries.iter().enumerate();
         let named = named.filter(|(_, entry)| matches!(entry.done, Done::Version(_)));
         for (version, (line, _)) in named.enumerate() {
-            let then = from_the_beginning(&entries[..line]);
-            assert_eq!(history.version(version), Some(then), "{seed}, line {line}");
+            let unnamed =
+                |entry: &Entry| matches!(entry.done, Done::Unname(n) if n == version as u64);
+            let then = match entries[line..].iter().any(unnamed) {
+                true => None,
+                false => Some(from_the_beginning(&entries[..line])),
+            };
+            assert_eq!(history.version(version), then, "{seed}, line {line}");
+            assert_eq!(history.named(version).is_some(), then.is_some(), "{seed}");
+            (kept, gone) =
+                (kept + usize::from(then.is_some()), gone + usize::from(then.is_none()));
         }
     }
+    assert!(kept > 20 && gone > 5, "{kept} {gone}: the journals have become too dull");
+}
+
+#[test]
+fn a_name_is_as_cheap_after_many_lines_as_after_one() {
+    let line = |number: usize| {
+        let edit = Edit::DescribeScene(AboutField::Title, format!("title {number}"));
+        Entry { at: 0, done: Done::Edits(vec![edit]) }
+    };
+    let name = || Entry { at: 0, done: Done::Version("a name".to_owned()) };
+    let mut history = History::default();
+    history.add_all((0..20_000).map(line));
+    history.add_all((0..200).map(|_| name()));
+    assert_eq!(history.versions().count(), 200);
+    // All that a name holds on to: two words of text and time, and one line.
+    assert!(size_of::<super::Version>() <= 64, "{}", size_of::<super::Version>());
+    let state = history.version(199).expect("it was named");
+    assert_eq!(state.about_field(AboutField::Title), "title 19999");
 }
 
 #[test]

@@ -12,7 +12,7 @@ use spinney_model::{AskOf, Edit, Fork, KeyId, KindId, Side};
 
 use super::finds::face;
 use super::frame::{self, Parts, Screen};
-use super::heaps::{deeds, readings, together};
+use super::heaps::{deeds, readings, start_form, together};
 use super::{Route, Shown};
 use crate::asking::{self, letters};
 use crate::laid::Laid;
@@ -23,6 +23,7 @@ use crate::{Desk, Method};
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/copy", Handler::Show(show)),
+    (Method::Get, "/copy/new", Handler::Show(begin)),
     (Method::Post, "/do/copy", Handler::Do(take)),
     (Method::Post, "/do/copy-names", Handler::Do(names::keep)),
     (Method::Post, "/do/copy-name", Handler::Do(names::decide)),
@@ -42,7 +43,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let key = frame::key_asked(desk, asked);
     let laid = desk.worked.laid(&desk.history.now);
-    let (Some(key), Some(laid)) = (key, laid) else { return Shown::Nothing };
+    let (Some(key), Some(laid)) = (key, laid) else { return begin(desk, asked) };
     let drawn = desk.history.now.keys[&key].clone();
     let Some(layer) = Layer::of(&desk.history.now, &laid, &drawn) else {
         return Shown::Nothing;
@@ -73,6 +74,22 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         ..Parts::new(Screen::Heaps, t.say("copy-title"), work)
     };
     frame::shown(desk, asked, &parts)
+}
+
+/// Whose key stands on the paper: it becomes a key of its own.
+fn begin(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let work = html! {
+        h1 { (t.say("copy-title")) }
+        @if desk.history.now.kinds.is_empty() {
+            p.empty { (t.say("copy-no-finds")) }
+            p { a.main href="/finds" { (t.say("nav-finds")) } }
+        } @else {
+            p.empty { (t.say("copy-why")) }
+            (start_form(t, "copy"))
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Heaps, t.say("copy-title"), work))
 }
 
 fn trail(copy: &Copy<'_>) -> Markup {

@@ -1,7 +1,8 @@
 //! What we did: the list of what was done, undo to anywhere in it, named states, and what
 //! changed in a key between two of them.
 //!
-//! Everything here is an edit like any other: undo takes it back too.
+//! Whatever changes the collection here is an edit like any other: undo takes it back too.
+//! Naming a state, and giving the name up, changes nothing in it.
 
 mod between;
 mod compare;
@@ -24,6 +25,7 @@ pub(super) const ROUTES: &[Route] = &[
     (Method::Post, "/do/redo", Handler::Do(redo)),
     (Method::Post, "/do/hold-to", Handler::Do(hold_to)),
     (Method::Post, "/do/version", Handler::Do(version::name)),
+    (Method::Post, "/do/unname", Handler::Do(version::unname)),
     (Method::Post, "/do/back-to-version", Handler::Do(version::go_back)),
 ];
 
@@ -141,26 +143,64 @@ fn pages(desk: &Desk, asked: &Asked<'_>, first: usize, end: usize) -> Markup {
 }
 
 fn undo(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let would = |said: &str| asked.tongue.with("done-would-undo", &[("what", &said)]);
+    seen(desk, asked, || last_held(desk, asked).map(|said| would(&said)))?;
     let done = (!desk.history.holding.is_empty()).then_some(Done::Undo);
     Ok(Deed { done, pictures: Vec::new(), to: asked.back("/done") })
 }
 
 fn redo(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let would = |said: &str| asked.tongue.with("done-would-redo", &[("what", &said)]);
+    seen(desk, asked, || last_undone(desk, asked).map(|said| would(&said)))?;
     let done = (!desk.history.undone.is_empty()).then_some(Done::Redo);
     Ok(Deed { done, pictures: Vec::new(), to: asked.back("/done") })
+}
+
+/// Refused where something was done since the page was shown, perhaps in another window: it
+/// must not be taken back unseen. `would` says what the button would do now.
+fn seen(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    would: impl Fn() -> Option<String>,
+) -> Result<(), Refused> {
+    if asked.request.field("head").parse() == Ok(desk.head()) {
+        return Ok(());
+    }
+    let t = asked.tongue;
+    let moved = t.say("done-moved-on");
+    let sentence = match would() {
+        Some(would) => format!("{moved} {would}"),
+        None => moved,
+    };
+    Err(Refused { sentence, remedy: t.say("done-moved-on-remedy") })
+}
+
+/// The thing that was done last and holds, in a sentence.
+fn last_held(desk: &Desk, asked: &Asked<'_>) -> Option<String> {
+    let history = &desk.history;
+    let held = history.holding.len();
+    let mut said = None;
+    history.told(held.saturating_sub(1), held, |line, before| {
+        said = Some(said::done(asked.tongue, before, &history.entries[line].done));
+    });
+    said
+}
+
+/// The thing that comes back first, in a sentence.
+fn last_undone(desk: &Desk, asked: &Asked<'_>) -> Option<String> {
+    let history = &desk.history;
+    let mut said = None;
+    history.told_undone(1, |line, before| {
+        said = Some(said::done(asked.tongue, before, &history.entries[line].done));
+    });
+    said
 }
 
 /// Undo or redo to a place in the list. What another window did since the list was shown is
 /// not undone unseen.
 fn hold_to(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
+    seen(desk, asked, || None)?;
     let history = &desk.history;
-    if asked.request.field("head").parse() != Ok(desk.head()) {
-        return Err(Refused {
-            sentence: t.say("done-moved-on"),
-            remedy: t.say("done-moved-on-remedy"),
-        });
-    }
     let place: Option<usize> = asked.request.field("place").parse().ok();
     let there = |place: &usize| {
         *place <= history.holding.len() + history.undone.len()

@@ -8,8 +8,9 @@ mod deeds;
 mod disagree;
 mod drawing;
 mod kind;
+pub(crate) mod left;
 mod scene;
-mod take_table;
+pub(crate) mod take_table;
 
 use maud::{Markup, html};
 use spinney_model::{KindField, KindId, OtherName};
@@ -22,6 +23,7 @@ use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
 
+pub(crate) use add::pictures_of;
 pub(crate) use deeds::{free, gone, typed};
 
 pub(super) const ROUTES: &[Route] = &[
@@ -58,6 +60,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let work = html! {
         h1 { (t.say("nav-finds")) }
         (scene::head(t, collection))
+        (left::list(asked, collection))
         @if empty {
             div.first {
                 (drawing::hand_laying_leaves())
@@ -87,6 +90,7 @@ fn margin(t: Tongue, desk: &Desk, laid: Option<&Laid>) -> Markup {
             li { a href="/share-out" { (t.say("finds-share-out")) } }
             li { a href="/newcomer" { (t.say("finds-newcomer")) } }
             li { a href="/heaps" { (t.say("finds-to-heaps")) } }
+            li { a href="/copy/new" { (t.say("heaps-copy")) } }
         }
         (disagree::list(t, &desk.history.now, laid))
         p.for-good { a href="/forget" { (t.say("finds-forget")) } }

@@ -95,7 +95,7 @@ fn confirm(desk: &Desk, t: Tongue, action: &str, fields: &Markup, button: &str) 
         form method="post" action=(action) {
             input type="hidden" name="head" value=(desk.head());
             (fields)
-            p.choice {
+            p.being-sure {
                 input #sure type="checkbox" name="sure" value="yes" required;
                 label for="sure" { (t.say("forget-sure")) }
             }
@@ -148,7 +148,7 @@ fn ask_kind(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
             @if mentions.len() > MENTIONS_SHOWN {
                 p { (t.count("forget-mentions-more", mentions.len() - MENTIONS_SHOWN)) }
             }
-            p.choice {
+            p.being-sure {
                 input #words type="checkbox" name="words" value="yes" checked;
                 label for="words" { (t.say("forget-strike")) }
             }

@@ -73,6 +73,7 @@ pub(crate) fn shown(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Shown {
 pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
     let t = asked.tongue;
     let collection = collection_title(desk, t);
+    let english = t.tag() != "en" && parts.screen.is_some_and(speaks_english);
     let main = html! {
         main #work tabindex="-1" {
             (parts.work)
@@ -105,7 +106,12 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                         aside #margin aria-label=(t.say("margin")) { (margin) }
                     }
                 }
-                @if !parts.bare { footer { p { (t.say("foot")) } (languages(asked)) } }
+                @if english || !parts.bare {
+                    footer {
+                        @if english { p #still-english { (t.say("foot-english")) } }
+                        @if !parts.bare { p { (t.say("foot")) } (languages(asked)) }
+                    }
+                }
                 div #told.unseen role="status" aria-live="polite" {}
             }
         }
@@ -113,9 +119,19 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
     Page::html(page.into_string())
 }
 
+/// Whether a screen shows what other rooms say, which is English whatever the screens speak:
+/// findings, questions made from the table, plain words, sheets.
+fn speaks_english(screen: Screen) -> bool {
+    match screen {
+        Screen::Heaps | Screen::Table | Screen::Key => true,
+        Screen::Words | Screen::Try | Screen::Print => true,
+        Screen::Finds | Screen::Done => false,
+    }
+}
+
 /// The languages that the screens speak, each by its own name; the host remembers the choice.
 fn languages(asked: &Asked<'_>) -> Markup {
-    let here = here(asked);
+    let here = to_come_back(asked);
     let mark = if here.contains('?') { '&' } else { '?' };
     html! {
         ul.languages {
@@ -139,11 +155,7 @@ fn collection_title(desk: &Desk, t: Tongue) -> String {
 fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Markup {
     let t = asked.tongue;
     let history = &desk.history;
-    // A page that answers a form has no address of its own to come back to.
-    let here = match asked.request.method {
-        Method::Get => here(asked),
-        Method::Post => asked.back("/finds"),
-    };
+    let here = to_come_back(asked);
     let key = match asked.request.asked("key") {
         number if number.parse::<u32>().is_ok() => format!("?key={number}"),
         _ => String::new(),
@@ -154,8 +166,8 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
                 (twig())
                 p.collection dir="auto" { (collection) }
                 div.back-and-forth {
-                    (history_button(t, "undo", history.holding.is_empty(), &here))
-                    (history_button(t, "redo", history.undone.is_empty(), &here))
+                    (history_button(desk, t, "undo", history.holding.is_empty(), &here))
+                    (history_button(desk, t, "redo", history.undone.is_empty(), &here))
                 }
             }
             nav aria-label=(t.say("nav")) {
@@ -174,12 +186,22 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
     }
 }
 
-fn history_button(t: Tongue, what: &str, idle: bool, here: &str) -> Markup {
+/// Carries how far the page saw, so that it takes back nothing that came later unseen.
+fn history_button(desk: &Desk, t: Tongue, what: &str, idle: bool, here: &str) -> Markup {
     html! {
         form method="post" action={"/do/" (what)} {
+            input type="hidden" name="head" value=(desk.head());
             input type="hidden" name="back" value=(here);
-            button.quiet disabled[idle] { (t.say(what)) }
+            button.quiet id=(what) disabled[idle] { (t.say(what)) }
         }
+    }
+}
+
+/// Where to come back to. A page that answers a form has no address of its own.
+fn to_come_back(asked: &Asked<'_>) -> String {
+    match asked.request.method {
+        Method::Get => here(asked),
+        Method::Post => asked.back("/finds"),
     }
 }
 
@@ -232,8 +254,8 @@ pub(crate) fn finding_slip(t: Tongue, finding: &Finding) -> Markup {
     html! {
         div class=(class) {
             p.severity { (t.say(word)) }
-            p dir="auto" { (finding.sentence) }
-            p.remedy dir="auto" { (finding.remedy) }
+            p dir="auto" lang="en" { (finding.sentence) }
+            p.remedy dir="auto" lang="en" { (finding.remedy) }
         }
     }
 }

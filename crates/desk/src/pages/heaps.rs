@@ -23,6 +23,7 @@ use crate::layer::{Heap, Layer};
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
 
+pub(crate) use ask_here::split;
 pub(crate) use beside::{stranded, together};
 pub(crate) use card::answer_tab;
 pub(crate) use read_as::readings;
@@ -133,17 +134,22 @@ fn beginning(desk: &Desk, t: Tongue) -> Markup {
             p { a.main href="/finds" { (t.say("nav-finds")) } }
         } @else {
             p.empty { (t.say("heaps-empty")) }
-            (start_form(t))
+            (start_form(t, ""))
+            h2 { (t.say("heaps-on-paper")) }
+            p { a.button #copy-new href="/copy/new" { (t.say("heaps-copy")) } }
         }
     }
 }
 
-fn start_form(t: Tongue) -> Markup {
+/// Whose key is begun; `then` is `copy` where it stands on paper already.
+pub(crate) fn start_form(t: Tongue, then: &str) -> Markup {
+    let button = if then == "copy" { "copy-begin" } else { "heaps-start" };
     html! {
         form method="post" action="/do/start-heaps" {
+            input type="hidden" name="then" value=(then);
             label for="key-name" { (t.say("heaps-whose")) }
             input #key-name name="name" maxlength="120" placeholder=(t.say("heaps-whose-example"));
-            button.main { (t.say("heaps-start")) }
+            button.main { (t.say(button)) }
         }
     }
 }
@@ -155,15 +161,15 @@ fn keys(top: &Top<'_>) -> Markup {
     html! {
         div.whose {
             h1 { (t.say("heaps-title")) " · " span dir="auto" { (top.drawn.name) } }
+            a.button #copy href={"/copy?key=" (top.key.0)} { (t.say("heaps-copy")) }
             details {
                 summary { (t.say("heaps-others")) }
                 ul {
                     @for (id, key) in keys.iter().filter(|(id, _)| **id != top.key) {
                         li { a href={"/heaps?key=" (id.0)} dir="auto" { (key.name) } }
                     }
-                    li { a href={"/copy?key=" (top.key.0)} { (t.say("heaps-copy")) } }
                 }
-                (start_form(t))
+                (start_form(t, ""))
             }
         }
     }

@@ -14,6 +14,7 @@ mod pinned;
 mod questions;
 mod ranges;
 mod tree;
+mod unanswered;
 mod wishes;
 
 use std::sync::Arc;
@@ -22,7 +23,7 @@ use maud::{Markup, html};
 use spinney_model::{Couplet, Finding, Fork, KeyId, Place};
 
 use super::frame::{self, Parts, Screen};
-use super::{Route, Shown};
+use super::{Route, Shown, heaps};
 use crate::asking::{letters, way};
 use crate::collection::{Collection, Drawn};
 use crate::laid::Laid;
@@ -42,7 +43,7 @@ pub(super) const ROUTES: &[Route] = &[
     (Method::Post, "/do/key-start", Handler::Do(deeds::start)),
     (Method::Post, "/do/key-describe", Handler::Do(wishes::describe)),
     (Method::Post, "/do/key-remove", Handler::Do(deeds::remove)),
-    (Method::Post, "/do/key-finish", Handler::Do(deeds::finish)),
+    (Method::Post, "/do/key-finish", Handler::Do(heaps::deeds::finish)),
     (Method::Post, "/do/key-reword", Handler::Do(deeds::reword)),
     (Method::Post, "/do/key-swap", Handler::Do(deeds::swap)),
     (Method::Post, "/do/key-keep", Handler::Do(deeds::keep)),
@@ -121,10 +122,12 @@ impl Keyed {
         }
     }
 
-    /// What was found at one question.
+    /// What was found at one question; what nobody has said is gathered in the margin.
     pub(super) fn findings_at(&self, number: u32) -> Vec<Finding> {
         let here = Place::Couplet(number);
-        self.made.findings().iter().filter(|found| found.place == here).cloned().collect()
+        let found = self.made.findings().iter();
+        let found = found.filter(|found| found.place == here && !unanswered::said_here(found));
+        found.cloned().collect()
     }
 }
 

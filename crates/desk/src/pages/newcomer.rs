@@ -1,10 +1,12 @@
 //! A newcomer: somebody brings a find that is not in the key.
 //!
 //! It walks the key as with pupils, one question a page (`walk`); where it comes out, its card
-//! is laid beside the card that lies there, and what differs is written down (`beside`); then
-//! it is slotted in with as few questions changed as the table allows (`slot`).
+//! is laid beside the card that lies there, and what differs is written down (`beside`); where
+//! something else stands in the table already, a person decides (`clash`); then it is slotted
+//! in with as few questions changed as the table allows (`slot`).
 
 mod beside;
+mod clash;
 mod seen;
 mod slot;
 mod walk;
@@ -20,10 +22,13 @@ use super::{Route, Shown};
 use crate::routes::{Asked, Deed, Handler, Refused};
 use crate::worked::Made;
 use crate::{Desk, Method};
+use seen::Fields;
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/newcomer", Handler::Show(show)),
-    (Method::Get, "/newcomer/slot", Handler::Show(slot::preview)),
+    // With everything that was typed, which is too much for an address.
+    (Method::Post, "/newcomer", Handler::Show(show)),
+    (Method::Post, "/newcomer/slot", Handler::Show(slot::preview)),
     (Method::Get, "/newcomer/done", Handler::Show(slot::done)),
     (Method::Post, "/do/newcomer-key", Handler::Do(begin_key)),
     (Method::Post, "/do/slot-in", Handler::Do(slot::keep)),
@@ -40,13 +45,13 @@ fn key(desk: &mut Desk, asked: &Asked<'_>, wanted: &str) -> Option<(KeyId, Arc<M
 
 fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
-    let found = key(desk, asked, asked.request.asked("key"));
+    let fields = Fields::of(asked.request);
+    let found = key(desk, asked, fields.get("key"));
     let Some((id, made)) = found.filter(|(_, made)| !made.key.couplets.is_empty()) else {
         return first_a_key(desk, asked);
     };
-    let walk = asked.request.asked("walk");
-    let walking = walk::follow(&made.key, walk);
-    if asked.request.query.iter().all(|(name, _)| name != "walk") {
+    let walking = walk::follow(&made.key, fields.get("walk"));
+    if !fields.has("walk") {
         return start(desk, asked, id);
     }
     match walking.next {

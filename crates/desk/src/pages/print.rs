@@ -64,6 +64,9 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         Ok(None) => return nothing(desk, asked),
         Err(pictures) => return Shown::NeedPictures(pictures),
     };
+    if bound.nothing_asked() {
+        return Shown::Page(nothing_asked(desk, asked, wanted.key));
+    }
     let sheet = pressed(desk, asked, &wanted, &bound);
     let of = sheet.pages.len();
     let page = wanted.page.clamp(1, of.max(1));
@@ -88,6 +91,38 @@ fn nothing(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     frame::shown(desk, asked, &Parts::new(Screen::Print, t.say("nav-print"), work))
 }
 
+/// A key without a question would be a bad sheet: what is missing is said instead.
+fn nothing_asked(desk: &Desk, asked: &Asked<'_>, key: KeyId) -> Page {
+    let t = asked.tongue;
+    let work = html! {
+        h1 { (t.say("print-title")) " · " span dir="auto" { (desk.history.now.keys[&key].name) } }
+        p.empty { (t.say("print-nothing-asked")) }
+        p.buttons {
+            a.main #to-heaps href={"/heaps?key=" (key.0)} { (t.say("key-to-heaps")) }
+            a.button #set-sheets href={"/share-out/sheets/" (key.0)} { (t.say("share-sheets")) }
+        }
+        p.quiet { (t.say("print-set-sheets")) }
+        @if desk.history.now.keys.len() > 1 {
+            form.paper method="get" action="/print" {
+                (which_key(desk, t, key))
+                button #show { (t.say("print-show")) }
+            }
+        }
+    };
+    frame::page(desk, asked, &Parts::new(Screen::Print, t.say("nav-print"), work))
+}
+
+fn which_key(desk: &Desk, t: Tongue, chosen: KeyId) -> Markup {
+    html! {
+        label for="print-key" { (t.say("print-key")) }
+        select #print-key name="key" {
+            @for (id, key) in &desk.history.now.keys {
+                option value=(id.0) selected[*id == chosen] { (key.name) }
+            }
+        }
+    }
+}
+
 /// Which key, which sheet, on what paper; and the files.
 fn choices(desk: &Desk, wanted: &Wanted) -> Markup {
     let t = wanted.t;
@@ -107,14 +142,8 @@ fn choices(desk: &Desk, wanted: &Wanted) -> Markup {
             }
             form.paper method="get" action="/print" {
                 input type="hidden" name="sheet" value=(wanted.sheet.name);
-                @if keys.len() > 1 {
-                    label for="print-key" { (t.say("print-key")) }
-                    select #print-key name="key" {
-                        @for (id, key) in keys {
-                            option value=(id.0) selected[*id == wanted.key] { (key.name) }
-                        }
-                    }
-                } @else { input type="hidden" name="key" value=(wanted.key.0); }
+                @if keys.len() > 1 { (which_key(desk, t, wanted.key)) }
+                @else { input type="hidden" name="key" value=(wanted.key.0); }
                 label for="paper" { (t.say("print-paper")) }
                 select #paper name="paper" {
                     @for (name, _) in PAPERS { option value=(name) selected[name == wanted.paper] { (name.to_uppercase()) } }
@@ -162,13 +191,14 @@ fn preview(wanted: &Wanted, page: usize, of: usize) -> Markup {
 /// The sheet that is looked at, set once and kept until something changes.
 fn pressed(desk: &mut Desk, asked: &Asked<'_>, wanted: &Wanted, bound: &Bound) -> Arc<Sheet> {
     let (_, paper) = paper_asked(wanted.paper);
+    let pictures: Vec<&str> = bound.pictures.keys().map(String::as_str).collect();
     let from = format!(
         "{} {} {} {} {}",
         wanted.key.0,
         wanted.sheet.name,
         wanted.paper,
         asked.request.today,
-        bound.pictures.len()
+        pictures.join(" ")
     );
     if let Some(pressed) = desk.worked.pressed.as_ref().filter(|pressed| pressed.from == from) {
         return Arc::clone(&pressed.sheet);
@@ -186,6 +216,9 @@ fn file(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         Ok(None) => return Shown::Nothing,
         Err(pictures) => return Shown::NeedPictures(pictures),
     };
+    if bound.nothing_asked() {
+        return Shown::Page(nothing_asked(desk, asked, key));
+    }
     let name = asked.parts[0];
     let Some((stem, ending)) = name.rsplit_once('.') else { return Shown::Nothing };
     let sheet = SHEETS.iter().find(|sheet| sheet.name == stem);

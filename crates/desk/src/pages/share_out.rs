@@ -32,6 +32,8 @@ pub(crate) const MOST_GROUPS: usize = 12;
 /// Kinds a group: so few make no key, so many fill no lesson.
 pub(crate) const SIZES: std::ops::RangeInclusive<usize> = 4..=10;
 const USUAL_SIZE: usize = 6;
+/// Proposals are counted up to here; there are never so many.
+const MOST_TIMES: usize = 1_000;
 /// Pairs that are named in a sentence; the others are counted.
 const PAIRS_NAMED: usize = 6;
 
@@ -43,6 +45,8 @@ struct View<'a> {
     apart: &'a Apart,
     groups: usize,
     size: usize,
+    /// How often it was shared out anew.
+    time: usize,
 }
 
 impl View<'_> {
@@ -69,15 +73,25 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         |name, otherwise| asked.request.asked(name).trim().parse().unwrap_or(otherwise);
     let groups = number("groups", USUAL_GROUPS).clamp(1, MOST_GROUPS);
     let size = number("size", USUAL_SIZE).clamp(*SIZES.start(), *SIZES.end());
+    let time = number("time", 0).min(MOST_TIMES);
+    let begun = begun(t, desk);
+    // Who has sets goes on with them; another proposal waits until it is asked for.
+    let folded = begun.is_some() && asked.request.asked("groups").is_empty();
     let enough = desk.history.now.kinds.len() >= *SIZES.start();
     let work = html! {
         h1 { (t.say("share-title")) }
-        (begun(t, desk))
+        @if let Some(begun) = &begun { (begun) }
         @match (&laid, &apart) {
             (Some(laid), Some(apart)) if enough => {
-                p.empty { (t.say("share-why")) }
-                (wanted(t, groups, size))
-                (proposal(&View { t, desk, laid, apart, groups, size }))
+                @let view = View { t, desk, laid, apart, groups, size, time };
+                @if folded {
+                    p { a.button #share-more href={"/share-out?groups=" (groups) "&size=" (size)} { (t.say("share-more")) } }
+                } @else {
+                    @if begun.is_some() { h2 { (t.say("share-more")) } }
+                    p.empty { (t.say("share-why")) }
+                    (wanted(&view))
+                    (proposal(&view))
+                }
             }
             (Some(_), None) => p.empty { (t.say("share-too-many")) },
             _ => {
@@ -89,30 +103,30 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("share-title"), work))
 }
 
-/// Sets that groups have already.
-fn begun(t: Tongue, desk: &Desk) -> Markup {
+/// Sets that groups have already, and what each does next; None: nobody has one.
+fn begun(t: Tongue, desk: &Desk) -> Option<Markup> {
     let collection = &desk.history.now;
     let keys: Vec<_> = collection
         .keys
         .iter()
         .filter(|(_, key)| !key.wish(WishField::Kinds).is_empty())
         .collect();
-    html! {
-        @if !keys.is_empty() {
-            section {
-                h2 { (t.say("share-begun")) }
-                ul.sets {
-                    @for (id, key) in keys {
-                        li.set {
-                            h3 dir="auto" { (key.name) }
-                            p dir="auto" { (names_of(desk, key.wish(WishField::Kinds))) }
-                            (ways_on(t, *id))
-                        }
+    let section = html! {
+        section #begun {
+            h2 { (t.say("share-begun")) }
+            p { (t.say("share-next")) }
+            ul.sets {
+                @for (id, key) in &keys {
+                    li.set {
+                        h3 dir="auto" { (key.name) }
+                        p dir="auto" { (names_of(desk, key.wish(WishField::Kinds))) }
+                        (ways_on(t, **id, key.questions.is_empty() && !key.finished()))
                     }
                 }
             }
         }
-    }
+    };
+    (!keys.is_empty()).then_some(section)
 }
 
 fn names_of(desk: &Desk, kinds: &str) -> String {
@@ -122,18 +136,21 @@ fn names_of(desk: &Desk, kinds: &str) -> String {
     there.map(|kind| collection.name(kind)).collect::<Vec<_>>().join(", ")
 }
 
-fn ways_on(t: Tongue, id: KeyId) -> Markup {
+/// A group that has asked nothing yet has nothing to print but the sheets for its set.
+fn ways_on(t: Tongue, id: KeyId, nothing_asked: bool) -> Markup {
     html! {
         p.ways-on {
-            a href={"/heaps?key=" (id.0)} { (t.say("share-to-heaps")) } " "
-            a href={"/share-out/sheets/" (id.0)} { (t.say("share-sheets")) } " "
-            a href={"/print?key=" (id.0)} { (t.say("nav-print")) }
+            a.button href={"/share-out/sheets/" (id.0)} { (t.say("share-sheets")) } " "
+            a.button href={"/heaps?key=" (id.0)} { (t.say("share-to-heaps")) } " "
+            @if !nothing_asked { a.button href={"/print?key=" (id.0)} { (t.say("nav-print")) } }
         }
     }
 }
 
 /// How many groups, how many kinds each.
-fn wanted(t: Tongue, groups: usize, size: usize) -> Markup {
+fn wanted(view: &View<'_>) -> Markup {
+    let t = view.t;
+    let (groups, size) = (view.groups, view.size);
     html! {
         form.numbers method="get" action="/share-out" {
             div {
@@ -144,14 +161,14 @@ fn wanted(t: Tongue, groups: usize, size: usize) -> Markup {
                 label for="size" { (t.say("share-size")) }
                 input #size type="number" name="size" min=(SIZES.start()) max=(SIZES.end()) value=(size);
             }
-            button #share-again { (t.say("share-again")) }
+            button #share-again name="time" value=(view.time + 1) { (t.say("share-again")) }
         }
     }
 }
 
 fn proposal(view: &View<'_>) -> Markup {
     let t = view.t;
-    let sets = sharing::share(view.apart, view.groups, view.size);
+    let sets = sharing::share_anew(view.apart, view.groups, view.size, view.time);
     html! {
         (why_short(view, &sets))
         form method="post" action="/do/share-out" {

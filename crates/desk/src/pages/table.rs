@@ -38,8 +38,6 @@ pub(super) const ROUTES: &[Route] = &[
 pub(crate) const LONGEST_TEXT: usize = 400;
 /// The longest name of a character, in letters.
 pub(crate) const LONGEST_NAME: usize = 120;
-/// The most characters of a collection: a table is read to 256 columns.
-pub(crate) const MOST_CHARACTERS: usize = 250;
 
 fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let view = View::of(desk, asked, None);

@@ -3,6 +3,7 @@
 //! Everything is in the address: the answers so far, a letter each. Whoever cannot tell goes
 //! both ways, first on by yes, then on by no, and compares where they come out.
 
+mod ending;
 mod screens;
 mod walk;
 
@@ -56,7 +57,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let work = match (begun, walk.here()) {
         (false, _) => screens::start(&trying),
         (true, Some(couplet)) => screens::question(&trying, &walk, couplet),
-        (true, None) => screens::ending(&trying, &walk),
+        (true, None) => ending::ending(&trying, &walk),
     };
     let parts = Parts { bare: true, ..Parts::new(Screen::Try, t.say("nav-try"), work) };
     frame::shown(desk, asked, &parts)

@@ -144,9 +144,9 @@ fn one(t: Tongue, said: &Said, word: &Entry) -> Markup {
     let id = format!("word-{}", word.word.replace(' ', "-"));
     html! {
         section.word-slip aria-labelledby=(id) {
-            h2 id=(id) { (word.word) }
-            @if let Some(pair) = drawing::of_word(word.word) { (drawing::pair(t, pair)) }
-            p.plain-words { (word.plain) }
+            h2 id=(id) lang="en" { (word.word) }
+            @if let Some(drawing) = drawn(t, word.word) { (drawing) }
+            p.plain-words lang="en" { (word.plain) }
             @if let Some(other) = word.not_to_be_confused {
                 p.look-alike { strong { (t.say("words-look-alike")) } " " (other) }
             }
@@ -162,6 +162,11 @@ fn one(t: Tongue, said: &Said, word: &Entry) -> Markup {
             }
         }
     }
+}
+
+/// The drawing of a word beside what it is taken for; None: nobody has drawn it.
+pub(crate) fn drawn(t: Tongue, word: &str) -> Option<Markup> {
+    drawing::of_word(word).map(|pair| drawing::pair(t, pair))
 }
 
 /// Words to know that nobody has explained.

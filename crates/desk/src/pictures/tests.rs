@@ -4,10 +4,10 @@ use std::io::Cursor;
 
 use image::{DynamicImage, GenericImageView, ImageFormat, Rgb, RgbImage};
 
-use super::{LONGEST_SIDE, NoPicture, name, written_anew};
+use super::{LONGEST_SIDE, MOST_BYTES, MOST_SIDE, NoPicture, name, written_anew};
 
 /// Red on its left half, blue on its right.
-fn two_halves(width: u32, height: u32) -> DynamicImage {
+pub(crate) fn two_halves(width: u32, height: u32) -> DynamicImage {
     RgbImage::from_fn(width, height, |x, _| match x < width / 2 {
         true => Rgb([220, 20, 20]),
         false => Rgb([20, 20, 220]),
@@ -40,7 +40,7 @@ fn exif(turned: u8) -> Vec<u8> {
 }
 
 /// A JPEG with an Exif segment behind its start (ISO/IEC 10918-1, Exif 2.3).
-fn jpeg_with_exif(picture: &DynamicImage, turned: u8) -> Vec<u8> {
+pub(crate) fn jpeg_with_exif(picture: &DynamicImage, turned: u8) -> Vec<u8> {
     let plain = bytes(picture, ImageFormat::Jpeg);
     let mut body = b"Exif\0\0".to_vec();
     body.extend(exif(turned));
@@ -78,7 +78,7 @@ fn png_with_words(picture: &DynamicImage, turned: u8) -> Vec<u8> {
     out
 }
 
-fn contains(all: &[u8], part: &[u8]) -> bool {
+pub(crate) fn contains(all: &[u8], part: &[u8]) -> bool {
     all.windows(part.len()).any(|window| window == part)
 }
 
@@ -143,10 +143,25 @@ fn too_many_pixels_are_refused_before_they_are_unpacked() {
         assert_eq!(refused, Err(NoPicture::TooLarge), "{width} × {height}");
     }
     assert_eq!(written_anew(&says_it_is(600, 600)), Err(NoPicture::NotRead));
+    assert_eq!(written_anew(&says_it_is(MOST_SIDE, 1)), Err(NoPicture::NotRead));
+    assert_eq!(written_anew(&says_it_is(1, MOST_SIDE + 1)), Err(NoPicture::TooLarge));
     let mut jpeg = bytes(&two_halves(16, 16), ImageFormat::Jpeg);
     let frame = jpeg.windows(2).position(|two| two == [0xFF, 0xC0]).expect("a frame");
     jpeg[frame + 5..frame + 9].copy_from_slice(&[0x4E, 0x00, 0x4E, 0x00]);
     assert_eq!(written_anew(&jpeg), Err(NoPicture::TooLarge));
+}
+
+#[test]
+fn too_many_bytes_are_refused_before_they_are_looked_at() {
+    // A picture, and behind its end so much that nobody needs.
+    let small = bytes(&two_halves(3, 2), ImageFormat::Png);
+    let padded = |length: usize| {
+        let mut padded = small.clone();
+        padded.resize(length, 0);
+        written_anew(&padded)
+    };
+    assert_eq!(padded(MOST_BYTES), written_anew(&small), "what stands behind is not kept");
+    assert_eq!(padded(MOST_BYTES + 1), Err(NoPicture::TooLarge));
 }
 
 #[test]

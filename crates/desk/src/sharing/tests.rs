@@ -4,7 +4,7 @@ use spinney_check::{Apart, apart};
 use spinney_fixtures::drawn;
 use spinney_model::TaxonIx;
 
-use super::{Short, look_alikes, never_together, share};
+use super::{Short, look_alikes, never_together, share, share_anew};
 use crate::history::tests::Dice;
 
 fn all_parted(apart: &Apart, taxa: &[TaxonIx]) -> bool {
@@ -51,7 +51,7 @@ fn look_alikes_come_together_and_nobody_is_left_over() {
          rose     0 1 1 1",
     );
     let apart = apart(&table).expect("a small table");
-    let sets = share(&apart, 2, 4);
+    let sets = share(&apart, 2, 4, 0);
     for pair in [(0, 1), (2, 3), (4, 5), (6, 7)] {
         let with = |at: usize| sets.iter().position(|set| set.taxa.contains(&TaxonIx(at)));
         assert_eq!(with(pair.0), with(pair.1), "{pair:?} look alike");
@@ -73,7 +73,7 @@ fn what_the_table_cannot_part_never_shares_a_set() {
     );
     let apart = apart(&table).expect("a small table");
     assert_eq!(never_together(&apart), [(TaxonIx(0), TaxonIx(1)), (TaxonIx(2), TaxonIx(3))]);
-    for set in share(&apart, 3, 4) {
+    for set in share(&apart, 3, 4, 0) {
         assert_eq!((set.taxa.len(), set.short), (3, Some(Short::NotParted)));
         assert!(all_parted(&apart, &set.taxa));
     }
@@ -86,7 +86,7 @@ fn a_set_is_found_wherever_there_is_one() {
     for _ in 0..60 {
         let apart = any_table(&mut dice, 9, 4);
         let largest = largest(&apart);
-        for set in share(&apart, 3, 5) {
+        for set in share(&apart, 3, 5, 0) {
             assert!(all_parted(&apart, &set.taxa));
             assert_eq!(set.taxa.len(), largest.min(5));
             assert_eq!(set.short.is_none(), largest >= 5);
@@ -106,7 +106,10 @@ fn kinds_are_used_evenly_where_all_are_parted() {
     }
     let apart = apart(&drawn::yes_no(&drawing)).expect("a small table");
     let mut used = [0; 10];
-    share(&apart, 4, 6).iter().flat_map(|set| &set.taxa).for_each(|taxon| used[taxon.0] += 1);
+    share(&apart, 4, 6, 0)
+        .iter()
+        .flat_map(|set| &set.taxa)
+        .for_each(|taxon| used[taxon.0] += 1);
     assert_eq!(used.iter().sum::<usize>(), 24);
     assert!(used.iter().all(|times| (2..=3).contains(times)), "{used:?}");
 }
@@ -114,5 +117,25 @@ fn kinds_are_used_evenly_where_all_are_parted() {
 #[test]
 fn nobody_can_be_shared_out_of_nothing() {
     let apart = apart(&drawn::yes_no("   a\nk0 0")).expect("a small table");
-    assert_eq!(share(&apart, 2, 4)[1].taxa, [TaxonIx(0)]);
+    assert_eq!(share(&apart, 2, 4, 0)[1].taxa, [TaxonIx(0)]);
+}
+
+#[test]
+fn anew_is_not_the_same_again_as_long_as_there_is_another_way() {
+    let mut drawing = "   a b c".to_owned();
+    for kind in 0..8_u32 {
+        let bit = |at: u32| kind >> at & 1;
+        drawing.push_str(&format!("\nk{kind} {} {} {}", bit(0), bit(1), bit(2)));
+    }
+    let all = apart(&drawn::yes_no(&drawing)).expect("a small table");
+    let times: Vec<_> = (0..3).map(|time| share_anew(&all, 2, 4, time)).collect();
+    assert_ne!(times[0], times[1]);
+    assert_ne!(times[1], times[2]);
+    for sets in &times {
+        assert!(sets.iter().all(|set| set.taxa.len() == 4 && all_parted(&all, &set.taxa)));
+    }
+    assert_eq!(times[0], share(&all, 2, 4, 0), "the first is the usual one");
+    // Four kinds for a group of four: there is one way, and it comes again.
+    let four = apart(&drawn::yes_no("   a b\nk0 0 0\nk1 0 1\nk2 1 0\nk3 1 1")).expect("small");
+    assert_eq!(share_anew(&four, 1, 4, 0), share_anew(&four, 1, 4, 5));
 }

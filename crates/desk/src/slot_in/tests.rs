@@ -27,7 +27,7 @@ fn apply(collection: &mut Collection, edits: &[Edit]) {
 fn hedge() -> Collection {
     let mut collection = Collection::default();
     let sheets = sheets(&["table", "characters", "kinds", "about"]);
-    let edits = intake::edits(&collection, &sheets, "");
+    let edits = intake::take_in(&collection, &sheets, "").expect("it fits").edits;
     apply(&mut collection, &edits);
     let key = KeyId(1);
     let finish = Edit::Wish(key, WishField::Finish, "yes".into());
@@ -239,4 +239,110 @@ fn what_hands_said_of_the_table_outlasts_its_question() {
     assert_eq!(super::written_as_sorted(&mut collection, &before), [written]);
     let after = Laid::of(&collection).expect("there are kinds");
     assert_eq!(after.said, before.said);
+}
+
+#[test]
+fn what_was_just_found_is_asked_though_an_older_column_would_do() {
+    let collection = hedge();
+    let before = made(&collection);
+    // Like bramble, the last kind, but for how the leaf feels.
+    let bramble = KindId(12);
+    let like_bramble = |character: &CharacterId| {
+        let text = match collection.character_name(*character) {
+            "feel" => "like thin card",
+            _ => collection.cells.said(bramble, *character, ""),
+        };
+        (None, *character, text.to_owned())
+    };
+    let mut newcomer = Newcomer {
+        name: "dewberry".into(),
+        cells: collection.characters.keys().map(like_bramble).collect(),
+        difference: Some(Difference {
+            name: "underside".into(),
+            ours: "white".into(),
+            theirs: vec![(bramble, "green".into())],
+        }),
+        ..Newcomer::default()
+    };
+    let asks = |newcomer: &Newcomer| {
+        let slotted = slot_in(&collection, KeyId(1), &before, newcomer).expect("a place");
+        let mut after = collection.clone();
+        apply(&mut after, &slotted.edits);
+        assert_right(&after, &slotted);
+        let underside = Laid::of(&after).and_then(|laid| laid.character(CharacterId(9)));
+        let underside = underside.expect("it is in the table");
+        let asked = made(&after).key.couplets.into_iter().filter_map(|couplet| couplet.ask);
+        let asked = asked.filter(|ask| ask.character == underside).count();
+        (asked, slotted.not_asked, slotted.change.expect("the key is whole"))
+    };
+    // Nobody knows beside whom it lies: the table does with what it has, and says so.
+    let (asked, not_asked, _) = asks(&newcomer);
+    assert_eq!((asked, not_asked.as_deref()), (0, Some("underside")));
+    newcomer.beside = vec![bramble];
+    let (asked, not_asked, change) = asks(&newcomer);
+    assert_eq!((asked, not_asked), (1, None));
+    assert!(change.alike.is_empty());
+    assert_eq!(change.revision.parts.added.len(), 1, "{:?}", change.revision.parts);
+    assert!(change.revision.effort >= change.revision.best, "no key is better than the best");
+}
+
+#[test]
+fn from_two_that_nobody_tells_apart_the_new_difference_parts_a_third() {
+    let collection = hedge();
+    let before = made(&collection);
+    let (ivy, holly) = (KindId(8), KindId(9));
+    // Smooth and with a long stalk, as neither alone is told from by one older column.
+    let cells = collection.characters.keys().map(|character| {
+        let text = match collection.character_name(*character) {
+            "place on the twig" => "opposite",
+            _ => collection.cells.said(ivy, *character, ""),
+        };
+        (None, *character, text.to_owned())
+    });
+    let newcomer = Newcomer {
+        name: "privet".into(),
+        cells: cells.collect(),
+        difference: Some(Difference {
+            name: "berries".into(),
+            ours: "none".into(),
+            theirs: vec![(ivy, "black".into()), (holly, "red".into())],
+        }),
+        beside: vec![ivy, holly],
+        ..Newcomer::default()
+    };
+    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    let mut after = collection.clone();
+    apply(&mut after, &slotted.edits);
+    assert_right(&after, &slotted);
+    assert_eq!(slotted.not_asked, None);
+    assert!(slotted.change.expect("the key is whole").alike.is_empty());
+}
+
+#[test]
+fn a_heap_that_nobody_went_on_with_asks_for_the_new_difference() {
+    let mut collection = sorted_by_hand();
+    collection.apply(&Edit::TakeOut(KeyId(1), Fork(vec![false])));
+    let before = made(&collection);
+    let newcomer = Newcomer {
+        name: "elm".into(),
+        sides: vec![(Fork(vec![]), Side::No)],
+        difference: Some(Difference {
+            name: "foot".into(),
+            ours: "lopsided".into(),
+            theirs: vec![(KindId(1), "even".into()), (KindId(2), "even".into())],
+        }),
+        beside: vec![KindId(1), KindId(2)],
+        ..Newcomer::default()
+    };
+    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    let words = slotted.asks.clone().expect("it is offered there");
+    apply(&mut collection, &slotted.edits);
+    let question = &collection.keys[&KeyId(1)].questions[&Fork(vec![false])];
+    assert_eq!(question.words, words);
+    assert!(question.ask.as_ref().is_some_and(|ask| ask.character == CharacterId(1)));
+    let layer = made(&collection).layer;
+    let lies = |answer| layer.forks[&Fork(vec![false, answer])].kinds.clone();
+    let (one, others) = (vec![KindId(5)], vec![KindId(1), KindId(2)]);
+    let heaps = [lies(true), lies(false)];
+    assert!(heaps == [one.clone(), others.clone()] || heaps == [others, one], "{heaps:?}");
 }

@@ -81,6 +81,21 @@ impl AtTheDesk {
         self.get(location.split('#').next().unwrap_or_default())
     }
 
+    /// Sends a form that only shows something, and sees it.
+    pub(crate) fn look(&mut self, path: &str, form: &[(&str, &str)]) -> String {
+        let lines = self.lines.len();
+        let page = self.send(Request::post(path, form));
+        assert_eq!(page.status, 200, "{path}: {}", String::from_utf8_lossy(&page.body));
+        assert_eq!(self.lines.len(), lines, "something was kept");
+        String::from_utf8(page.body).expect("a page is text")
+    }
+
+    /// Presses "Undo" on a page that has seen everything.
+    pub(crate) fn undo(&mut self, back: &str) -> String {
+        let head = self.desk.head().to_string();
+        self.post("/do/undo", &[("head", &head), ("back", back)])
+    }
+
     /// Sends a form that is refused, and sees why.
     pub(crate) fn refused(&mut self, path: &str, form: &[(&str, &str)]) -> String {
         let lines = self.lines.len();

@@ -5,7 +5,7 @@ use spinney_model::{
     AskOf, AskedOf, CharacterId, Done, Edit, Entry, Fork, KeyId, KindId, Quantity,
 };
 
-use super::{VERSION, words};
+use super::words;
 
 /// What every line has, whatever its version.
 #[derive(Deserialize)]
@@ -22,6 +22,8 @@ pub(super) struct Line {
     edits: Option<Vec<Change>>,
     #[serde(skip_serializing_if = "Option::is_none")]
     version: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    unname: Option<u64>,
     #[serde(default, skip_serializing_if = "is_false")]
     undo: bool,
     #[serde(default, skip_serializing_if = "is_false")]
@@ -71,11 +73,15 @@ enum Meaning {
 
 impl Line {
     pub(super) fn of(entry: &Entry) -> Self {
+        // A program that reads only the first form must say that this is newer, and not that it
+        // is damaged.
+        let v = if of_the_first_form(&entry.done) { 1 } else { 2 };
         let empty = Self {
-            v: VERSION,
+            v,
             at: entry.at,
             edits: None,
             version: None,
+            unname: None,
             undo: false,
             redo: false,
             hold_first: None,
@@ -88,23 +94,35 @@ impl Line {
             Done::Redo => Self { redo: true, ..empty },
             Done::HoldFirst(lines) => Self { hold_first: Some(*lines), ..empty },
             Done::Version(name) => Self { version: Some(name.clone()), ..empty },
+            Done::Unname(version) => Self { unname: Some(*version), ..empty },
         }
     }
 
     /// None: it does not say what it does, or says two things, or uses a word nobody knows.
     pub(super) fn entry(self) -> Option<Entry> {
-        let said = (self.edits, self.version, self.hold_first, self.undo, self.redo);
+        let said =
+            (self.edits, self.version, self.unname, self.hold_first, self.undo, self.redo);
         let done = match said {
-            (Some(edits), None, None, false, false) => {
+            (Some(edits), None, None, None, false, false) => {
                 Done::Edits(edits.into_iter().map(edit).collect::<Option<_>>()?)
             }
-            (None, Some(name), None, false, false) => Done::Version(name),
-            (None, None, Some(lines), false, false) => Done::HoldFirst(lines),
-            (None, None, None, true, false) => Done::Undo,
-            (None, None, None, false, true) => Done::Redo,
+            (None, Some(name), None, None, false, false) => Done::Version(name),
+            (None, None, Some(version), None, false, false) => Done::Unname(version),
+            (None, None, None, Some(lines), false, false) => Done::HoldFirst(lines),
+            (None, None, None, None, true, false) => Done::Undo,
+            (None, None, None, None, false, true) => Done::Redo,
             _ => return None,
         };
         Some(Entry { at: self.at, done })
+    }
+}
+
+/// Whether the first form of a line could say this.
+fn of_the_first_form(done: &Done) -> bool {
+    match done {
+        Done::Edits(edits) => !edits.iter().any(|edit| matches!(edit, Edit::CallKind { .. })),
+        Done::Unname(_) => false,
+        Done::Undo | Done::Redo | Done::HoldFirst(_) | Done::Version(_) => true,
     }
 }
 

@@ -56,6 +56,7 @@ fn every_edit_comes_back_from_its_line() {
         Done::Redo,
         Done::HoldFirst(12),
         Done::Version("tried with class 4, 12 October".to_owned()),
+        Done::Unname(3),
     ]);
     for done in done {
         let entry = Entry { at: 1_760_000_000_123, done };
@@ -77,18 +78,63 @@ fn a_line_stays_as_it_was_first_written() {
                 kind: KindId(1),
                 side: Some(Side::No),
             },
-            Edit::CallKind { key: KeyId(1), kind: KindId(1), name: "spiky one".to_owned() },
         ]),
     };
-    let line = r#"{"v":1,"at":5,"edits":[{"add_kind":{"kind":1,"name":"hazel"}},{"sort":{"key":1,"at":"yn","kind":1,"side":"no"}},{"call_kind":{"key":1,"kind":1,"name":"spiky one"}}]}"#;
+    let line = r#"{"v":1,"at":5,"edits":[{"add_kind":{"kind":1,"name":"hazel"}},{"sort":{"key":1,"at":"yn","kind":1,"side":"no"}}]}"#;
     assert_eq!(String::from_utf8(write(&entry)).expect("JSON is UTF-8"), line);
     assert_eq!(read(line.as_bytes()), Ok(entry));
 }
 
+/// Lines as the first form had them, one of each: never to be changed.
+const FIRST_FORM: &str = include_str!("tests/form_1.jsonl");
+
+#[test]
+fn lines_of_the_first_form_are_read_and_written_as_they_were() {
+    let entries: Vec<Entry> = FIRST_FORM
+        .lines()
+        .map(|line| read(line.as_bytes()).unwrap_or_else(|why| panic!("{why}: {line}")))
+        .collect();
+    let first = |edit: &Edit| !matches!(edit, Edit::CallKind { .. });
+    let edits = edits().into_iter().filter(first).map(|edit| Done::Edits(vec![edit]));
+    let others = [
+        Done::Undo,
+        Done::Redo,
+        Done::HoldFirst(12),
+        Done::Version("tried with class 4, 12 October".to_owned()),
+    ];
+    let done: Vec<Done> = edits.chain(others).collect();
+    assert_eq!(entries.iter().map(|entry| &entry.done).collect::<Vec<_>>(), {
+        done.iter().collect::<Vec<_>>()
+    });
+    let again: Vec<String> = entries
+        .iter()
+        .map(|entry| String::from_utf8(write(entry)).expect("JSON is UTF-8"))
+        .collect();
+    assert_eq!(again, FIRST_FORM.lines().collect::<Vec<_>>());
+}
+
+#[test]
+fn what_only_the_second_form_can_say_says_so() {
+    let name = "spiky one".to_owned();
+    let call = Edit::CallKind { key: KeyId(1), kind: KindId(1), name };
+    let lines = [
+        (r#"{"v":2,"at":5,"unname":0}"#, Done::Unname(0)),
+        (
+            r#"{"v":2,"at":5,"edits":[{"call_kind":{"key":1,"kind":1,"name":"spiky one"}}]}"#,
+            Done::Edits(vec![call]),
+        ),
+    ];
+    for (line, done) in lines {
+        let entry = Entry { at: 5, done };
+        assert_eq!(String::from_utf8(write(&entry)).expect("JSON is UTF-8"), line);
+        assert_eq!(read(line.as_bytes()), Ok(entry));
+    }
+}
+
 #[test]
 fn what_is_newer_or_damaged_is_refused() {
-    let newer = br#"{"v":2,"at":5,"sketch":{"kind":1}}"#;
-    assert_eq!(read(newer), Err(LineError::Newer(2)));
+    let newer = br#"{"v":3,"at":5,"sketch":{"kind":1}}"#;
+    assert_eq!(read(newer), Err(LineError::Newer(3)));
     for line in [
         "",
         "{}",
@@ -96,6 +142,8 @@ fn what_is_newer_or_damaged_is_refused() {
         r#"{"v":1,"at":5,"undo":true,"redo":true}"#,
         r#"{"v":1,"at":5,"undo":true,"hold_first":3}"#,
         r#"{"v":1,"at":5,"hold_first":-3}"#,
+        r#"{"v":2,"at":5,"unname":-1}"#,
+        r#"{"v":2,"at":5,"unname":0,"version":"both"}"#,
         r#"{"v":1,"at":5,"edits":[{"sort":{"key":1,"at":"ux","kind":1,"side":null}}]}"#,
         r#"{"v":1,"at":5,"edits":[{"describe_kind":{"kind":1,"what":"colour","text":""}}]}"#,
     ] {

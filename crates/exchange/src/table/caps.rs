@@ -26,6 +26,9 @@ pub(super) const MOST_KINDS: usize = 20_000;
 /// The most columns; a table for children has ten.
 pub(super) const MOST_COLUMNS: u32 = 256;
 
+/// The most characters: a column each, beside the kinds' names.
+pub(super) const MOST_CHARACTERS: usize = MOST_COLUMNS as usize - 1;
+
 /// The longest text in one cell, in bytes: room for 64 states, or for a long caution.
 pub(super) const LONGEST_TEXT: usize = 4_000;
 

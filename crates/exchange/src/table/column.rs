@@ -63,6 +63,9 @@ pub(super) fn read(
 fn character(column: &Column<'_>, scale: Scale, report: &mut Report) -> Character {
     let heading = column.heading;
     let mut character = Character::named(heading.name.clone(), scale);
+    if matches!(character.scale, Scale::Measure { unit: Unit::Millimetres, .. }) {
+        character.written_in = unit_of(column).and_then(TypedUnit::written_in);
+    }
     let by_touch = heading.described.and_then(|described| described.by_touch);
     if by_touch.is_none() && heading.is_touch() {
         report.one(

@@ -139,7 +139,7 @@ fn named<'d>(
 }
 
 /// `stalk length (mm)`, `stalk length [mm]`, `stalk length in mm`, `stalk length mm`.
-fn split_unit(text: &str) -> Option<(String, TypedUnit)> {
+pub(super) fn split_unit(text: &str) -> Option<(String, TypedUnit)> {
     if let Some(inner) = text.strip_suffix([')', ']']) {
         let (name, unit) = inner.rsplit_once(['(', '['])?;
         let unit = TypedUnit::read(unit.trim().trim_start_matches("in "))?;

@@ -4,7 +4,7 @@
 //! international yard and pound agreement of 1959.
 
 use num_traits::ToPrimitive;
-use spinney_model::{Quantity, Share, Unit};
+use spinney_model::{Quantity, Share, Unit, WrittenIn};
 
 /// A unit that somebody typed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -46,6 +46,16 @@ impl TypedUnit {
             Self::Degree => Unit::Degrees,
             Self::Gram | Self::Kilogram => Unit::Grams,
             Self::Ratio => Unit::Ratio,
+        }
+    }
+
+    /// What people go on to write it in, where that is not the unit in which it is kept.
+    pub(super) fn written_in(self) -> Option<WrittenIn> {
+        match self {
+            Self::Centimetre => Some(WrittenIn::Centimetres),
+            Self::Metre => Some(WrittenIn::Metres),
+            Self::Millimetre | Self::Inch | Self::Degree | Self::Gram => None,
+            Self::Kilogram | Self::Ratio => None,
         }
     }
 

@@ -71,7 +71,7 @@ fn once(text: String) -> String {
 }
 
 /// The things in a cell, without how often each was seen.
-fn things(text: &str) -> Vec<&str> {
+pub(super) fn things(text: &str) -> Vec<&str> {
     let pieces = list(text).into_iter().flat_map(alternatives);
     pieces.filter(|piece| !piece.is_empty()).map(thing_counted).collect()
 }

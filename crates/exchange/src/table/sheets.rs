@@ -75,6 +75,11 @@ pub(super) fn cells(source: &Source) -> Result<Vec<TypedSheet>, TableError> {
             sheets.map(|at| workbook.sheet(at, &mut report)).collect::<Result<_, _>>()?
         }
     };
+    // Nobody would see that something of it is not there.
+    let findings = report.finish();
+    if let Some(over) = findings.into_iter().find(|finding| finding.code == Code::TooLarge) {
+        return Err(TableError::DoesNotFit { sentence: over.sentence });
+    }
     let full = grids.into_iter().filter(|grid| !grid.is_empty());
     Ok(full.map(|grid| (grid.name.clone(), rows(&grid))).collect())
 }

@@ -39,6 +39,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "A feeler on the head of a small animal.",
         "leg: legs grow from the body, feelers from the head.",
     ),
+    word("bark", &["bark"], "The skin of a trunk or a branch.", ""),
     word(
         "base",
         &["base", "bases"],
@@ -72,11 +73,18 @@ pub(crate) const WORDS: &[Listed] = &[
     ),
     word("catkin", &["catkin", "catkins"], "A hanging tail of tiny flowers.", ""),
     word("claw", &["claw", "claws"], "A hooked end of a leg.", ""),
+    word("coiled", &["coiled"], "Wound round and round, like a rolled-up rope.", ""),
     word(
         "compound",
         &["compound"],
         "Made of several leaflets on one stalk.",
         "lobed: a lobed leaf is still in one piece.",
+    ),
+    word(
+        "cone",
+        &["cone", "cones"],
+        "Scales round a middle stalk, with the seeds under them.",
+        "catkin: a catkin is soft and hangs.",
     ),
     word(
         "double-toothed",
@@ -121,7 +129,7 @@ pub(crate) const WORDS: &[Listed] = &[
     ),
     word(
         "hair",
-        &["hair", "hairs"],
+        &["hair", "hairs", "hairy"],
         "Very thin threads on the surface. Hold it against the light.",
         "",
     ),
@@ -200,6 +208,12 @@ pub(crate) const WORDS: &[Listed] = &[
         "spine: a spine is hard and pricks.",
     ),
     word(
+        "nut",
+        &["nut", "nuts"],
+        "A dry fruit in a hard shell. Never taste it.",
+        "berry: a berry is soft.",
+    ),
+    word(
         "opposite",
         &["opposite"],
         "Two leaves at the same height of the twig, face to face.",
@@ -207,6 +221,12 @@ pub(crate) const WORDS: &[Listed] = &[
     ),
     word("oval", &["oval"], "Egg-shaped, or like a stretched circle.", ""),
     word("pair", &["pair", "pairs"], "Two that stand together.", ""),
+    word(
+        "petal",
+        &["petal", "petals"],
+        "One of the coloured parts round the middle of a flower.",
+        "sepal: sepals stand under the petals.",
+    ),
     word("pod", &["pod", "pods"], "A long dry fruit with the seeds in a row.", ""),
     word(
         "prickle",
@@ -214,7 +234,12 @@ pub(crate) const WORDS: &[Listed] = &[
         "A sharp point on the skin of a stem. It snaps off sideways.",
         "thorn: a thorn is a hard twig and does not snap off.",
     ),
-    word("rib", &["rib", "ribs", "ribbed"], "A raised line along a surface.", ""),
+    word(
+        "rib",
+        &["rib", "ribs", "ribbed", "ridge", "ridges", "ridged"],
+        "A raised line along a surface.",
+        "",
+    ),
     word("rosette", &["rosette", "rosettes"], "A ring of leaves flat on the ground.", ""),
     word("sap", &["sap"], "The juice of a plant. Keep it off your skin.", ""),
     word(
@@ -223,11 +248,18 @@ pub(crate) const WORDS: &[Listed] = &[
         "A small flat plate that lies on others like a roof tile.",
         "",
     ),
+    word("seed", &["seed", "seeds"], "What a new plant grows from. Never taste it.", ""),
     word(
         "segment",
         &["segment", "segments"],
         "One of the rings that a body is made of.",
         "leg: count the rings, not the legs.",
+    ),
+    word(
+        "sepal",
+        &["sepal", "sepals"],
+        "One of the parts under the petals, green as a rule.",
+        "petal: petals are coloured.",
     ),
     word(
         "shell",
@@ -257,6 +289,12 @@ pub(crate) const WORDS: &[Listed] = &[
         &["stem", "stems"],
         "The part of a plant that carries the leaves.",
         "leaf stalk: it carries one leaf only.",
+    ),
+    word(
+        "stipule",
+        &["stipule", "stipules"],
+        "A small leafy part where the leaf stalk begins, as a rule one on each side.",
+        "leaflet: leaflets belong to the blade.",
     ),
     word("sucker", &["sucker", "suckers"], "A round pad that an animal holds on with.", ""),
     word(
@@ -291,16 +329,18 @@ pub(crate) const WORDS: &[Listed] = &[
     ),
     word(
         "toothed",
-        &["toothed", "serrate"],
+        &["toothed", "serrate", "jagged"],
         "With small points along the edge, like a saw.",
         "lobed: lobes are big, with deep bays between.",
     ),
+    word("trunk", &["trunk", "trunks"], "The thick stem of a tree.", ""),
     word(
         "twig",
         &["twig", "twigs"],
         "A thin branch, with buds along it.",
         "leaf stalk: it has no buds along it.",
     ),
+    word("underside", &["underside", "undersides"], "The side that looks to the ground.", ""),
     word("unlobed", &["unlobed"], "Without deep bays: the blade is one plain shape.", ""),
     word(
         "vein",
@@ -313,6 +353,12 @@ pub(crate) const WORDS: &[Listed] = &[
         &["vein pair", "vein pairs", "pairs of veins", "pair of veins"],
         "Two side veins, one left and one right of the midrib.",
         "",
+    ),
+    word(
+        "wavy",
+        &["wavy"],
+        "Going in and out in soft bends, without points.",
+        "toothed: teeth are points.",
     ),
     word(
         "whorl",

@@ -53,13 +53,11 @@ pub(super) fn threshold(character: &Character, template: &str, least: Quantity) 
 
 /// A number with its unit: `22.5 mm`, `40°`, `5`.
 fn amount(character: &Character, quantity: Quantity) -> String {
-    match &character.scale {
-        Scale::Measure { unit, .. } => match unit.sign() {
-            "" => quantity.to_string(),
-            sign @ "°" => format!("{quantity}{sign}"),
-            sign => format!("{quantity} {sign}"),
-        },
-        Scale::Counts | Scale::Words { .. } => quantity.to_string(),
+    let number = character.number(quantity);
+    match character.sign() {
+        "" => number,
+        sign @ "°" => format!("{number}{sign}"),
+        sign => format!("{number} {sign}"),
     }
 }
 

@@ -1,11 +1,9 @@
 //! `spinney forgive`: which kinds to give a second place, and how many finds that saves.
 
-use std::fmt::Write;
-
 use spinney_build::Budget;
 use spinney_check::Settings;
 use spinney_exchange::{json, key_text};
-use spinney_model::{Finding, Forgiving, Matrix, Severity, Wishes};
+use spinney_model::{Finding, Forgiving, Matrix, Wishes};
 use spinney_press::wording;
 
 use crate::args::{Forgive, Format};
@@ -37,13 +35,8 @@ pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
         text = key_text::write(&last.key, matrix);
         text.push('\n');
     }
-    text.push_str(&report::forgiving(&ink, matrix, &forgiving));
-    let others: Vec<Finding> =
-        findings.iter().filter(|f| f.severity != Severity::ForInformation).cloned().collect();
-    if !others.is_empty() {
-        let heading = ink.bold("To be looked at in the table and the key");
-        let _ = write!(text, "\n{heading}\n{}", report::findings(&ink, &others));
-    }
+    text.push_str(&report::forgiving(&ink, matrix, &wishes, &forgiving));
+    text.push_str(&report::to_look_at(&ink, &findings));
     terminal::print(&text)?;
     Ok(fine(&findings))
 }

@@ -1,4 +1,7 @@
 //! `spinney pack` and `spinney unpack`: a collection as one zip, and back.
+//!
+//! Whatever a bundle brings, its pictures are kept as pixels alone, like those that are added
+//! at the desk.
 
 use std::fs::File;
 use std::io::Read;
@@ -32,7 +35,7 @@ pub(crate) fn pack(args: &Pack) -> Result<bool, Failure> {
     }
     let packed = bundle.pack().map_err(|error| Failure::new(error, error.remedy()))?;
     folder::write_whole(&args.out, &packed)?;
-    say(&bundle, &format!("packed into {out}"))
+    say(bundle.lines.len(), bundle.pictures.len(), &format!("packed into {out}"))
 }
 
 pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
@@ -42,21 +45,30 @@ pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
     file.take(LARGEST).read_to_end(&mut bytes).map_err(failed)?;
     let bundle = Bundle::unpack(&bytes).map_err(|error| Failure::new(error, error.remedy()))?;
     // A line that the desk cannot read must not become a collection that cannot be opened.
-    Desk::open(bundle.lines.iter().map(Vec::as_slice))
+    let kept = Desk::unpacked(&bundle.lines, &bundle.pictures)
         .map_err(|error| Failure::new(error, error.remedy()))?;
     let mut store = Store::create(&args.file).map_err(Failure::kept)?;
-    let pictures: Vec<Vec<u8>> = bundle.pictures.values().cloned().collect();
-    if let Err(error) = store.append(0, &bundle.lines, &pictures) {
+    if let Err(error) = store.append(0, &kept.lines, &kept.pictures) {
         drop(store);
         // Half a collection would look like a whole one.
         let _ = std::fs::remove_file(&args.file);
         return Err(Failure::kept(error));
     }
-    say(&bundle, &format!("unpacked into {}", args.file.display()))
+    say(
+        kept.lines.len(),
+        kept.pictures.len(),
+        &format!("unpacked into {}", args.file.display()),
+    )?;
+    if kept.lost > 0 {
+        terminal::print(&format!(
+            "Pictures that could not be read and were left out: {}.\n",
+            kept.lost
+        ))?;
+    }
+    Ok(true)
 }
 
-fn say(bundle: &Bundle, what: &str) -> Result<bool, Failure> {
-    let (lines, pictures) = (bundle.lines.len(), bundle.pictures.len());
+fn say(lines: usize, pictures: usize, what: &str) -> Result<bool, Failure> {
     terminal::print(&format!(
         "Lines of the journal: {lines}; pictures: {pictures}; {what}.\n"
     ))?;

@@ -60,15 +60,17 @@ fn understood(matrix: &Matrix, at: CharacterIx) -> String {
         })
         .collect();
     let span = match (numbers.iter().min(), numbers.iter().max()) {
-        (Some(low), Some(high)) if low == high => format!("{low}"),
-        (Some(low), Some(high)) => format!("{low} to {high}"),
+        (Some(low), Some(high)) if low == high => character.number(*low),
+        (Some(low), Some(high)) => {
+            format!("{} to {}", character.number(*low), character.number(*high))
+        }
         _ => "nothing yet".to_owned(),
     };
     let what = match &character.scale {
         Scale::Words { states } if states.is_empty() => "nothing yet".to_owned(),
         Scale::Words { states } => states.join(", "),
         Scale::Counts => format!("counted, {span}"),
-        Scale::Measure { unit, .. } => format!("measured, {span} {}", unit.sign()),
+        Scale::Measure { .. } => format!("measured, {span} {}", character.sign()),
     };
     format!("{}: {}", character.name, what.trim_end())
 }

@@ -5,7 +5,7 @@ use std::fmt::Write;
 use spinney_build::Budget;
 use spinney_check::Settings;
 use spinney_exchange::json;
-use spinney_model::{Finding, ManyWays, Matrix, Severity, Wishes};
+use spinney_model::{Finding, ManyWays, Matrix, Place, Severity, Wishes};
 use spinney_press::wording;
 
 use crate::args::{Format, Ways};
@@ -29,18 +29,14 @@ pub(crate) fn run(args: &Ways) -> Result<bool, Failure> {
     }
     let ink = Ink { colour: terminal::colour() };
     let mut text = wording::many_ways(&found.key, &found.same_look, matrix);
-    let _ = write!(text, "\n{}", report::many_ways(&ink, matrix, &wishes, &found, args.most));
-    let others: Vec<Finding> =
-        findings.iter().filter(|f| f.severity != Severity::ForInformation).cloned().collect();
-    if !others.is_empty() {
-        let heading = ink.bold("To be looked at in the table and the key");
-        let _ = write!(text, "\n{heading}\n{}", report::findings(&ink, &others));
-    }
+    let _ = write!(text, "\n{}", report::many_ways(&ink, matrix, &wishes, &found));
+    text.push_str(&report::to_look_at(&ink, &findings));
     terminal::print(&text)?;
     Ok(fine(&findings))
 }
 
-/// What `check` says of the key, question by question.
+/// What `check` says of the key. What it says of the words of a question that belongs to another
+/// one's look is left out: they are not printed.
 fn opinion(matrix: &Matrix, wishes: &Wishes, found: &ManyWays) -> Vec<Finding> {
     if found.key.couplets.is_empty() {
         return Vec::new();
@@ -50,5 +46,13 @@ fn opinion(matrix: &Matrix, wishes: &Wishes, found: &ManyWays) -> Vec<Finding> {
         left_out: spinney_check::left_out(matrix, wishes),
         ..Settings::default()
     };
-    spinney_check::check(matrix, &found.key, None, &settings).findings
+    let printed = |finding: &Finding| match finding.place {
+        Place::Couplet(number) => {
+            finding.severity == Severity::MustBeMended || !found.same_look.contains(&number)
+        }
+        _ => true,
+    };
+    let mut findings = spinney_check::check(matrix, &found.key, None, &settings).findings;
+    findings.retain(printed);
+    findings
 }

@@ -3,16 +3,24 @@
 
 use std::fmt::Write;
 
-use spinney_model::{Answer, BothWays, Forgiving, ForgivingKeys, Key, Matrix, Share, Stopped};
+use spinney_model::{
+    Answer, BothWays, Forgiving, ForgivingKeys, Key, Matrix, Share, Stopped, Wishes,
+};
 
-use super::{Ink, decimal, push_wrapped};
+use super::{Ink, decimal, not_asked, push_wrapped};
 
 const INDENT: &str = "  ";
 
 /// What the last key's second places are, and what every number of them brings.
-pub(crate) fn forgiving(ink: &Ink, matrix: &Matrix, forgiving: &ForgivingKeys) -> String {
+pub(crate) fn forgiving(
+    ink: &Ink,
+    matrix: &Matrix,
+    wishes: &Wishes,
+    forgiving: &ForgivingKeys,
+) -> String {
     let Some(last) = forgiving.keys.last() else { return String::new() };
     let mut text = format!("{}\n", ink.bold("Second places in this key"));
+    text.push_str(&not_asked(matrix, wishes));
     if last.key.couplets.is_empty() {
         push_wrapped(&mut text, INDENT, &nothing_asked(last));
         return text;

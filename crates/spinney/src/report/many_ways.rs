@@ -1,9 +1,11 @@
 //! What a key with several ways takes, against questions of yes and no, in a teacher's words.
 
-use spinney_build::{Budget, build};
-use spinney_model::{Goal, ManyWays, Matrix, Stopped, Wishes};
+use std::collections::BTreeSet;
 
-use super::{Ink, decimal, push_wrapped};
+use spinney_build::{Budget, Built, build};
+use spinney_model::{Destination, Goal, Key, ManyWays, Matrix, Stopped, TaxonIx, Wishes};
+
+use super::{Ink, decimal, not_asked, part, push_wrapped, shown};
 
 const INDENT: &str = "  ";
 
@@ -13,38 +15,68 @@ pub(crate) fn many_ways(
     matrix: &Matrix,
     wishes: &Wishes,
     found: &ManyWays,
-    most: usize,
 ) -> String {
     let mut text = format!("{}\n", ink.bold("What it takes"));
     if found.key.couplets.is_empty() {
         push_wrapped(&mut text, INDENT, nothing_asked(found));
         return text;
     }
-    let looks = |steps| decimal(steps, 2);
+    text.push_str(&not_asked(matrix, wishes));
+    push_wrapped(&mut text, INDENT, &takes(found));
+    push_wrapped(&mut text, INDENT, &against(matrix, wishes, found));
+    text
+}
+
+/// How many questions a find takes, and whether that is the least.
+fn takes(found: &ManyWays) -> String {
+    let mean = decimal(found.mean_steps, 2);
+    let question = if mean == "1" { "question" } else { "questions" };
     let proof = match found.stopped {
         None => "no key of this kind takes less effort".to_owned(),
-        Some(_) => format!(
-            "the search stopped after {} heaps; an effort below {} is not possible",
-            found.heaps,
-            decimal(found.lower_bound, 2)
-        ),
+        Some(_) => {
+            let over = part(found.total - found.lower_bound, found.lower_bound) * 100.0;
+            format!(
+                "the search stopped after {} heaps, and a better key could save {} % of its \
+                 effort at the very most",
+                found.heaps,
+                shown(100.0 * over / (100.0 + over), 1)
+            )
+        }
     };
-    let sentence = format!(
-        "A find takes {} questions on average and {} at most, each of up to {most} ways; {proof}.",
-        looks(found.mean_steps),
-        found.longest
-    );
-    push_wrapped(&mut text, INDENT, &sentence);
+    format!("A find takes {mean} {question} on average and {} at most; {proof}.", found.longest)
+}
+
+/// The same with yes and no alone.
+fn against(matrix: &Matrix, wishes: &Wishes, found: &ManyWays) -> String {
     let plain = Wishes { goals: vec![Goal::LeastEffort], ..wishes.clone() };
-    let plain = build(matrix, &plain, Budget::default()).claim;
-    let sentence = format!(
-        "With yes and no alone it is {} on average and {} at most. Questions of several ways \
-         save steps and cost attention: they are for grown-ups, and no sheet for pupils has them.",
-        looks(plain.mean_steps),
-        plain.longest
-    );
-    push_wrapped(&mut text, INDENT, &sentence);
-    text
+    let Built { key, claim, .. } = build(matrix, &plain, Budget::default());
+    if together(&key) != together(&found.key) {
+        return "With yes and no alone other kinds stay together, so the two keys cannot be \
+                compared."
+            .to_owned();
+    }
+    let best = if claim.optimal() { "the best key" } else { "the best key that was found" };
+    let saves = if found.total < claim.total {
+        "Questions of several ways save steps and cost attention: they are for grown-ups, and no \
+         sheet for pupils has them."
+    } else {
+        "Questions of several ways save nothing here."
+    };
+    format!(
+        "With yes and no alone {best} takes {} on average and {} at most. {saves}",
+        decimal(claim.mean_steps, 2),
+        claim.longest
+    )
+}
+
+/// The kinds that stay together at some end.
+fn together(key: &Key) -> BTreeSet<Vec<TaxonIx>> {
+    let to = key.couplets.iter().flat_map(|couplet| [&couplet.yes, &couplet.no]);
+    let ends = to.filter_map(|to| match to {
+        Destination::End(end) if end.taxa.len() > 1 => Some(end.taxa.clone()),
+        _ => None,
+    });
+    ends.collect()
 }
 
 fn nothing_asked(found: &ManyWays) -> &'static str {

@@ -151,14 +151,14 @@ pub(crate) fn not_asked(matrix: &Matrix, wishes: &Wishes) -> String {
     if wishes.hand.is_none() && wishes.season.is_none() {
         return text;
     }
+    let (hand, season) = (wishes.hand, wishes.season);
+    let seen = Wishes { hand, season, ..Wishes::default() };
+    let left_out = spinney_check::left_out(matrix, &seen);
     let (mut unseen, mut unsaid) = (Vec::new(), Vec::new());
-    for character in matrix.characters() {
-        let on = &character.seen_on;
-        let when = &character.seasons;
-        let not_there = wishes.hand.is_some_and(|hand| !on.is_empty() && !on.contains(&hand));
-        let not_then =
-            wishes.season.is_some_and(|season| !when.is_empty() && !when.contains(&season));
-        if not_there || not_then {
+    for at in matrix.character_indices() {
+        let character = matrix.character(at);
+        let (on, when) = (&character.seen_on, &character.seasons);
+        if left_out.contains(&at) {
             unseen.push(character.name.as_str());
         } else if (wishes.hand.is_some() && on.is_empty())
             || (wishes.season.is_some() && when.is_empty() && wishes.hand.is_none())
@@ -166,7 +166,7 @@ pub(crate) fn not_asked(matrix: &Matrix, wishes: &Wishes) -> String {
             unsaid.push(character.name.as_str());
         }
     }
-    let hand = hand(wishes);
+    let hand = self::hand(wishes);
     if unseen.is_empty() {
         push(&mut text, format_args!("All columns can be asked of {hand}."));
     } else {

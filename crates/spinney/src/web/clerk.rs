@@ -134,9 +134,8 @@ impl Sitting {
                 }
                 Reply::NeedPictures(hashes) => {
                     for hash in hashes {
-                        if let Some(bytes) = self.picture(&hash)? {
-                            asked.pictures.insert(hash, bytes);
-                        }
+                        let bytes = self.picture(&hash)?;
+                        asked.pictures.insert(hash, bytes);
                     }
                 }
                 Reply::Keep { head, lines, pictures, then } => {

@@ -19,10 +19,18 @@ pub(crate) const LONGEST_ADDRESS: usize = 8_000;
 pub(crate) const LONGEST_HEAD: usize = 32 << 10;
 /// The most headers.
 pub(crate) const MOST_HEADERS: usize = 100;
-/// How long the headers of a request may take, and how long a connection may be idle.
-pub(crate) const HEAD_TIME: Duration = Duration::from_secs(30);
-/// How long a form may take.
-pub(crate) const BODY_TIME: Duration = Duration::from_secs(60);
+/// How long somebody is waited for.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Patience {
+    /// How long the headers of a request may take, and how long a connection may be idle.
+    pub(crate) head: Duration,
+    /// How long a form may take.
+    pub(crate) body: Duration,
+}
+
+/// A telephone at the edge of the school's wireless takes seconds; nobody takes longer.
+pub(crate) const PATIENCE: Patience =
+    Patience { head: Duration::from_secs(30), body: Duration::from_secs(60) };
 /// The most connections: a browser opens six, a class of forty with one each.
 pub(crate) const MOST_CONNECTIONS: usize = 256;
 /// The most forms that are read at a time: so much memory, times 32 MiB, is the most.

@@ -4,6 +4,7 @@
 //! request is the network; what is added is the time and the languages.
 
 use std::collections::BTreeMap;
+use std::time::Duration;
 
 use axum::body::{Body, Bytes};
 use axum::extract::{DefaultBodyLimit, FromRequest, Multipart};
@@ -20,6 +21,7 @@ use crate::folder;
 pub(crate) async fn read(
     request: Request<Body>,
     bodies: &Semaphore,
+    time: Duration,
 ) -> (spinney_desk::Request, Option<Trouble>) {
     let (head, body) = request.into_parts();
     let mut asked = spinney_desk::Request {
@@ -43,7 +45,7 @@ pub(crate) async fn read(
     let mut trouble = None;
     if head.method == Method::POST {
         asked.method = spinney_desk::Method::Post;
-        trouble = form(head, body, bodies, &mut asked).await.err();
+        trouble = form(head, body, (bodies, time), &mut asked).await.err();
     }
     (asked, trouble)
 }
@@ -56,11 +58,11 @@ fn path(uri: &Uri) -> String {
 async fn form(
     head: Parts,
     body: Body,
-    bodies: &Semaphore,
+    (bodies, time): (&Semaphore, Duration),
     asked: &mut spinney_desk::Request,
 ) -> Result<(), Trouble> {
     let _one_of_few = bodies.acquire().await.expect("nobody closes it");
-    let arrived = tokio::time::timeout(limits::BODY_TIME, collect(body)).await;
+    let arrived = tokio::time::timeout(time, collect(body)).await;
     let (bytes, whole) = arrived.map_err(|_| Trouble::Slow)??;
     let kind = head.headers.get(header::CONTENT_TYPE).and_then(|kind| kind.to_str().ok());
     let kind = kind.unwrap_or("").split(';').next().unwrap_or("").trim().to_lowercase();

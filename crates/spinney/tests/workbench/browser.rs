@@ -51,6 +51,14 @@ impl Workbench {
         self.try_post(path, form).expect("an answer")
     }
 
+    /// Presses "Undo" or "Do it again" on a page as it is now.
+    pub(crate) fn again(&self, what: &str) -> u16 {
+        let page = self.get("/finds").text();
+        let head = page.split("data-head=\"").nth(1).and_then(|rest| rest.split('"').next());
+        let form = [("head", head.expect("a page says how far it saw"))];
+        self.post(&format!("/do/{what}"), &form).status
+    }
+
     /// As a browser sends a form; an error if the connection breaks before the whole answer.
     pub(crate) fn try_post(
         &self,

@@ -58,12 +58,12 @@ fn an_end_and_a_beginning_keep_everything() {
     let workbench = Workbench::open(Some(&file));
     assert!(workbench.said.contains("new, empty collection"), "{}", workbench.said);
     add(&workbench, "one", 3);
-    assert_eq!(workbench.post("/do/undo", &[]).status, 303);
+    assert_eq!(workbench.again("undo"), 303);
     let before = workbench.get("/finds").text();
     assert_eq!(workbench.interrupt(), Some(0));
     let workbench = Workbench::open(Some(&file));
     assert_eq!(workbench.get("/finds").text(), before);
-    assert_eq!(workbench.post("/do/redo", &[]).status, 303);
+    assert_eq!(workbench.again("redo"), 303);
     all_there(&workbench.get("/finds").text(), &["one"], 3);
 }
 

@@ -7,8 +7,9 @@ use spinney_model::{AskOf, Fork, KeyId, KindId, Side};
 
 use super::names;
 use crate::Desk;
-use crate::collection::Drawn;
+use crate::collection::{Collection, Drawn};
 use crate::laid::Laid;
+use crate::language::Tongue;
 use crate::layer::Layer;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
@@ -49,8 +50,8 @@ pub(super) fn show(
     let all = questions.len();
     let work = html! {
         h1 { (t.say("copy-answer")) " · " span dir="auto" { (desk.history.now.keys[&key].name) } }
-        @if questions.is_empty() { p.empty { (t.say("copy-works")) } }
-        @else { p.empty { (t.count("copy-questions", all.min(MOST_QUESTIONS))) } }
+        (verdict(desk, asked, key, layer))
+        @if !questions.is_empty() { p { (t.count("copy-questions", all.min(MOST_QUESTIONS))) } }
         ol.back {
             @for question in questions.iter().take(MOST_QUESTIONS) {
                 li { p dir="auto" { (question.sentence) } a.button href=(question.to) { (t.say("copy-mend")) } }
@@ -66,6 +67,43 @@ pub(super) fn show(
         }
     };
     frame::shown(desk, asked, &Parts::new(Screen::Heaps, t.say("copy-answer"), work))
+}
+
+/// Whether every find comes out alone, and by name who does not.
+fn verdict(desk: &Desk, asked: &Asked<'_>, key: KeyId, layer: &Layer) -> Markup {
+    let t = asked.tongue;
+    let collection = &desk.history.now;
+    let drawn = &collection.keys[&key];
+    let lost = stranded(layer);
+    let alike = together(layer);
+    let words = |at: &Fork| drawn.questions.get(at).map_or("", |q| q.words.as_str());
+    html! {
+        @if lost.is_empty() && alike.is_empty() {
+            p.empty { (t.say("copy-works")) }
+        } @else {
+            p.empty { (t.say("copy-not-yet")) }
+            ul.verdict-names {
+                @for (at, kind) in &lost {
+                    li dir="auto" { strong { (collection.name_in(key, *kind)) } " " (t.with("copy-stranded", &[("words", &words(at))])) }
+                }
+                @for (_, kinds) in &alike {
+                    li dir="auto" { strong { (joined(t, collection, key, kinds)) } " " (t.say("key-together")) "." }
+                }
+            }
+        }
+    }
+}
+
+/// Names as they are said one after another: `sallow, yew and alder`.
+fn joined(t: Tongue, collection: &Collection, key: KeyId, kinds: &[KindId]) -> String {
+    let all: Vec<String> = kinds.iter().map(|kind| collection.name_in(key, *kind)).collect();
+    match all.as_slice() {
+        [] => String::new(),
+        [one] => one.clone(),
+        [first @ .., last] => {
+            t.with("share-pair", &[("one", &first.join(", ")), ("other", last)])
+        }
+    }
 }
 
 /// The lost first, then what the table contradicts, then who still lies together.
@@ -107,9 +145,8 @@ fn questions(
         }
     }
     for (at, kinds) in together(layer) {
-        let names: Vec<String> =
-            kinds.iter().map(|kind| collection.name_in(key, *kind)).collect();
-        let sentence = t.with("copy-together", &[("kinds", &names.join(", "))]);
+        let names = joined(t, collection, key, &kinds);
+        let sentence = t.with("copy-together", &[("kinds", &names)]);
         questions.push(Question { sentence, to: to(&at) });
     }
     questions
@@ -122,17 +159,22 @@ fn walked(desk: &Desk, asked: &Asked<'_>, key: KeyId, layer: &Layer) -> Markup {
     let drawn = &collection.keys[&key];
     let ends =
         layer.forks.iter().filter(|(_, heap)| heap.ask.is_none() && !heap.kinds.is_empty());
+    let elsewhere = |at: &Fork, kind: &KindId| {
+        ends.clone().any(|(other, heap)| other != at && heap.kinds.contains(kind))
+    };
     html! {
         h2 { (t.say("copy-walks")) }
         ul.walks {
-            @for (at, heap) in ends {
+            @for (at, heap) in ends.clone() {
                 li {
-                    strong dir="auto" {
-                        (heap.kinds.iter().map(|kind| collection.name_in(key, *kind)).collect::<Vec<_>>().join(", "))
-                    }
+                    strong dir="auto" { (joined(t, collection, key, &heap.kinds)) }
+                    @if heap.kinds.len() > 1 { " " span.guess { (t.say("key-together")) } }
                     ": "
                     @for (words, yes) in way(drawn, at) {
                         span dir="auto" { (words) } " " (crate::pages::heaps::answer_tab(t, yes)) " "
+                    }
+                    @for kind in heap.kinds.iter().filter(|kind| elsewhere(at, kind)) {
+                        span.guess dir="auto" { (t.with("copy-elsewhere", &[("kind", &collection.name_in(key, *kind))])) }
                     }
                 }
             }

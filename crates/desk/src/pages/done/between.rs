@@ -16,10 +16,10 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let from: Option<usize> = asked.request.asked("from").parse().ok();
     let to: Option<usize> = asked.request.asked("to").parse().ok();
-    let Some(from) = from.filter(|n| *n < desk.history.versions.len()) else {
+    let Some(from) = from.filter(|n| desk.history.named(*n).is_some()) else {
         return Shown::Nothing;
     };
-    let to = to.filter(|n| *n < desk.history.versions.len());
+    let to = to.filter(|n| desk.history.named(*n).is_some());
     let old = desk.history.version(from).expect("the number was looked at");
     let later = to.and_then(|n| desk.history.version(n));
     let keys = all_keys(t, &old, later.as_ref().unwrap_or(&desk.history.now));
@@ -71,19 +71,19 @@ fn choices(
     keys: &[(KeyId, String)],
     chosen: Option<KeyId>,
 ) -> Markup {
-    let versions = &desk.history.versions;
+    let versions = || desk.history.versions();
     html! {
         form.between method="get" action="/done/between" {
             div { label for="from" { (t.say("done-from")) }
             select #from name="from" {
-                @for (n, version) in versions.iter().enumerate() {
+                @for (n, version) in versions() {
                     option value=(n) selected[n == from] { (version.name) }
                 }
             } }
             div { label for="to" { (t.say("done-to")) }
             select #to name="to" {
                 option value="" selected[to.is_none()] { (t.say("done-now")) }
-                @for (n, version) in versions.iter().enumerate() {
+                @for (n, version) in versions() {
                     option value=(n) selected[Some(n) == to] { (version.name) }
                 }
             } }

@@ -33,10 +33,23 @@ fn post(desk: &mut Desk, path: &str, form: &[(&str, &str)]) {
     }
 }
 
+/// "Undo" or "Do it again" on a page that has seen everything.
+fn again(desk: &mut Desk, what: &str) {
+    let head = desk.head().to_string();
+    post(desk, &format!("/do/{what}"), &[("head", &head)]);
+}
+
 fn page(desk: &mut Desk, request: &Request) -> String {
     match desk.handle(request) {
         Reply::Page(Page { status: 200, body, .. }) => String::from_utf8(body).expect("text"),
         other => panic!("{}: {other:?}", request.path),
+    }
+}
+
+fn refused(desk: &mut Desk, path: &str, form: &[(&str, &str)]) -> String {
+    match desk.handle(&Request::post(path, form)) {
+        Reply::Page(Page { status: 422, body, .. }) => String::from_utf8(body).expect("text"),
+        other => panic!("{path}: {other:?}"),
     }
 }
 
@@ -66,11 +79,11 @@ fn undo_to_a_place_and_forth_again() {
     assert_eq!(desk.history.now, states[3], "all is back");
     to(&mut desk, "0");
     assert!(desk.history.now.kinds.is_empty());
-    post(&mut desk, "/do/redo", &[]);
+    again(&mut desk, "redo");
     assert_eq!(desk.history.now, states[0]);
     to(&mut desk, "3");
     assert_eq!(desk.history.now, states[2]);
-    post(&mut desk, "/do/undo", &[]);
+    again(&mut desk, "undo");
     assert_eq!(desk.history.now, states[1]);
     // Whatever the way, the journal read anew says the same.
     let lines: Vec<_> =
@@ -90,12 +103,77 @@ fn nothing_is_undone_unseen() {
     let seen = desk.head().to_string();
     done(&mut desk, vec![cell(1, 1, "spiny")]);
     let form = [("place", "1"), ("head", seen.as_str())];
-    match desk.handle(&Request::post("/do/hold-to", &form)) {
-        Reply::Page(Page { status: 422, body, .. }) => {
-            assert!(String::from_utf8_lossy(&body).contains("Something else was done"));
-        }
-        other => panic!("{other:?}"),
+    for path in ["/do/hold-to", "/do/undo", "/do/redo"] {
+        assert!(refused(&mut desk, path, &form).contains("Something else was done"), "{path}");
+        assert!(refused(&mut desk, path, &[]).contains("Something else was done"), "{path}");
     }
+    let text = refused(&mut desk, "/do/undo", &form);
+    assert!(text.contains("would take this back now: hazel, edge: “spiny”"), "{text}");
+}
+
+#[test]
+fn nothing_comes_back_unseen() {
+    let mut desk = desk();
+    done(&mut desk, vec![cell(2, 1, "wavy")]);
+    done(&mut desk, vec![cell(2, 1, "smooth")]);
+    again(&mut desk, "undo");
+    let seen = desk.head().to_string();
+    // Another window undoes one thing more.
+    again(&mut desk, "undo");
+    let text = refused(&mut desk, "/do/redo", &[("head", &seen)]);
+    assert!(text.contains("would bring this back now: oak, edge: “wavy”"), "{text}");
+    assert!(text.contains(&format!("name=\"head\" value=\"{}\"", desk.head())), "{text}");
+}
+
+#[test]
+fn a_name_can_be_given_up_and_others_keep_their_own() {
+    let mut desk = desk();
+    for name in ["first", "second", "third"] {
+        post(&mut desk, "/do/version", &[("name", name)]);
+    }
+    let before = desk.history.now.clone();
+    assert!(get(&mut desk, "/done/version/1").contains("“Undo” does not bring the name back."));
+    post(&mut desk, "/do/unname", &[("version", "1")]);
+    assert_eq!(desk.history.now, before, "what was done stays");
+    let text = get(&mut desk, "/done");
+    assert!(text.contains("first") && text.contains("third") && !text.contains("second"));
+    assert!(get(&mut desk, "/done/version/2").contains("<h1 dir=\"auto\">third</h1>"));
+    assert!(!get(&mut desk, "/done/between?from=0").contains("second"));
+    for path in ["/done/version/1", "/done/between?from=1"] {
+        let Reply::Page(page) = desk.handle(&Request::get(path)) else { panic!("{path}") };
+        assert_eq!(page.status, 404, "{path}");
+    }
+    for path in ["/do/unname", "/do/back-to-version"] {
+        for version in ["1", "3", "-1", ""] {
+            let text = refused(&mut desk, path, &[("version", version)]);
+            assert!(text.contains("no state with that name any more"), "{path} {version}");
+        }
+    }
+    // The journal read anew says the same.
+    let lines: Vec<_> =
+        desk.history.entries.iter().map(spinney_exchange::journal::write).collect();
+    let again = Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines are read");
+    let names = |desk: &Desk| {
+        desk.history
+            .versions()
+            .map(|(n, version)| (n, version.name.clone()))
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(names(&again), [(0, "first".to_owned()), (2, "third".to_owned())]);
+}
+
+#[test]
+fn there_are_only_so_many_names() {
+    let mut desk = desk();
+    for number in 0..super::version::MOST_VERSIONS {
+        post(&mut desk, "/do/version", &[("name", &format!("state {number}"))]);
+    }
+    let text = refused(&mut desk, "/do/version", &[("name", "one more")]);
+    assert!(text.contains("at most 200 named states"), "{text}");
+    assert!(get(&mut desk, "/done").contains("at most 200 named states"));
+    post(&mut desk, "/do/unname", &[("version", "7")]);
+    post(&mut desk, "/do/version", &[("name", "one more")]);
+    assert!(get(&mut desk, "/done").contains("one more"));
 }
 
 #[test]
@@ -111,7 +189,7 @@ fn going_back_to_a_named_state_can_be_undone() {
     assert_eq!(desk.history.now, then);
     assert!(get(&mut desk, "/done").contains("Back to the state named “before &lt;b&gt;"));
     assert!(get(&mut desk, "/done/version/0").contains("It is like this now."));
-    post(&mut desk, "/do/undo", &[]);
+    again(&mut desk, "undo");
     assert_eq!(desk.history.now, later);
 }
 
@@ -175,4 +253,18 @@ fn the_list_says_what_was_true_when_it_was_done() {
     assert!(text.contains("ash, edge: “wavy”"), "it was called ash then");
     assert!(text.contains("rowan was taken out"));
     assert!(text.contains("3 hours ago") && text.contains("datetime=\"1970-01-01T00:00:00Z\""));
+}
+
+#[test]
+fn what_a_key_is_for_is_said_in_words() {
+    let mut desk = desk();
+    let key = KeyId(1);
+    let wish = |field, text: &str| Edit::Wish(key, field, text.to_owned());
+    done(&mut desk, vec![wish(WishField::Finish, "yes")]);
+    done(&mut desk, vec![wish(WishField::Kinds, "1 2")]);
+    done(&mut desk, vec![wish(WishField::Never, "1")]);
+    let text = get(&mut desk, "/done");
+    assert!(text.contains("is found from the table"), "{text}");
+    assert!(text.contains("never asks about: edge"), "{text}");
+    assert!(!text.contains("made for: yes") && !text.contains("made for: 1"), "{text}");
 }

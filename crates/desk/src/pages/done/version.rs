@@ -13,16 +13,18 @@ use crate::{Desk, worked};
 
 /// The longest name of a version, in letters.
 const LONGEST_NAME: usize = 200;
+/// The most states that have a name at a time: more is no list to choose from.
+pub(super) const MOST_VERSIONS: usize = 200;
 
 /// The named states, the latest on top, and a form to name this one.
 pub(super) fn list(desk: &Desk, asked: &Asked<'_>) -> Markup {
     let t = asked.tongue;
-    let versions = &desk.history.versions;
+    let versions = || desk.history.versions();
     html! {
         h2 { (t.say("done-versions")) }
-        @if versions.is_empty() { p.quiet { (t.say("done-no-versions")) } }
+        @if versions().next().is_none() { p.quiet { (t.say("done-no-versions")) } }
         ul.versions {
-            @for (n, version) in versions.iter().enumerate().rev() {
+            @for (n, version) in versions().rev() {
                 li {
                     p.what dir="auto" { strong { (version.name) } }
                     p.quiet { (when::when(t, version.at, asked.request.at)) }
@@ -34,11 +36,15 @@ pub(super) fn list(desk: &Desk, asked: &Asked<'_>) -> Markup {
                 }
             }
         }
-        form method="post" action="/do/version" {
-            label for="version" { (t.say("done-name-version")) }
-            input #version name="name" maxlength=(LONGEST_NAME) required dir="auto" autocomplete="off";
-            input type="hidden" name="back" value="/done";
-            button #name-version { (t.say("done-keep-version")) }
+        @if versions().count() >= MOST_VERSIONS {
+            p.quiet { (t.count("done-many-versions", MOST_VERSIONS)) }
+        } @else {
+            form method="post" action="/do/version" {
+                label for="version" { (t.say("done-name-version")) }
+                input #version name="name" maxlength=(LONGEST_NAME) required dir="auto" autocomplete="off";
+                input type="hidden" name="back" value="/done";
+                button #name-version { (t.say("done-keep-version")) }
+            }
         }
     }
 }
@@ -48,7 +54,7 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let Some(n) = asked.parts[0].parse().ok() else { return Shown::Nothing };
     let Some(state) = desk.history.version(n) else { return Shown::Nothing };
-    let version = &desk.history.versions[n];
+    let version = desk.history.named(n).expect("its state was found");
     let same = toward(&desk.history.now, &state).is_empty();
     let work = html! {
         h1 dir="auto" { (version.name) }
@@ -64,6 +70,11 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         }
         p { a href={"/done/between?from=" (n)} { (t.say("done-since-then")) } }
         (contents(t, &state))
+        form method="post" action="/do/unname" {
+            input type="hidden" name="version" value=(n);
+            p.quiet #unname-why { (t.say("done-unname-why")) }
+            button.quiet #unname aria-describedby="unname-why" { (t.say("done-unname")) }
+        }
     };
     let parts = Parts::new(Screen::Done, version.name.clone(), work);
     frame::shown(desk, asked, &parts)
@@ -95,26 +106,51 @@ fn key(t: Tongue, state: &Collection, id: KeyId) -> Markup {
     }
 }
 
-pub(super) fn name(_: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+pub(super) fn name(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let t = asked.tongue;
+    if desk.history.versions().count() >= MOST_VERSIONS {
+        return Err(Refused {
+            sentence: t.count("done-many-versions", MOST_VERSIONS),
+            remedy: t.say("done-many-versions-remedy"),
+        });
+    }
     let name = asked.request.field("name").chars().take(LONGEST_NAME);
     let name: String = name.map(|sign| if sign.is_control() { ' ' } else { sign }).collect();
     let done = (!name.trim().is_empty()).then_some(Done::Version(name));
     Ok(Deed { done, pictures: Vec::new(), to: asked.back("/done") })
 }
 
+/// Gives up the name of a state. What was done stays in the list.
+pub(super) fn unname(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+    let n = number(asked);
+    if desk.history.named(n).is_none() {
+        return Err(no_such_version(asked));
+    }
+    let done = Some(Done::Unname(n as u64));
+    Ok(Deed { done, pictures: Vec::new(), to: "/done".to_owned() })
+}
+
+fn number(asked: &Asked<'_>) -> usize {
+    asked.request.field("version").parse().unwrap_or(usize::MAX)
+}
+
+fn no_such_version(asked: &Asked<'_>) -> Refused {
+    let t = asked.tongue;
+    Refused {
+        sentence: t.say("done-no-such-version"),
+        remedy: t.say("done-no-such-version-remedy"),
+    }
+}
+
 /// The collection becomes what it was, by edits that can be undone like any others.
 pub(super) fn go_back(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let n = asked.request.field("version").parse().unwrap_or(usize::MAX);
-    let Some(state) = desk.history.version(n) else {
-        return Err(Refused {
-            sentence: t.say("done-no-such-version"),
-            remedy: t.say("done-no-such-version-remedy"),
-        });
+    let n = number(asked);
+    let (Some(state), Some(version)) = (desk.history.version(n), desk.history.named(n)) else {
+        return Err(no_such_version(asked));
     };
     let mut edits = toward(&desk.history.now, &state);
     if !edits.is_empty() {
-        edits.insert(0, Edit::BackTo(desk.history.versions[n].name.clone()));
+        edits.insert(0, Edit::BackTo(version.name.clone()));
     }
     Ok(Deed::edits(edits, "/done"))
 }

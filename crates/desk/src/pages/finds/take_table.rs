@@ -5,20 +5,19 @@
 //! and waits for a person.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, Source, TypedSheet};
+use spinney_exchange::table::{self, MOST_CHARACTERS, Source, TypedSheet};
 use spinney_model::Edit;
 
 use super::add::too_many;
 use super::deeds::typed;
-use super::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS};
+use super::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS, left};
 use crate::language::Tongue;
 use crate::routes::{Asked, Deed, Refused};
 use crate::{Desk, intake};
 
 /// The longest text in a cell, in letters: no cell of a key says as much.
 const LONGEST_CELL: usize = 2_000;
-/// The most characters of a collection, and the most cells of one table.
-const MOST_CHARACTERS: usize = 400;
+/// The most cells of one table.
 const MOST_CELLS: usize = 100_000;
 
 pub(super) fn form(t: Tongue) -> Markup {
@@ -47,19 +46,26 @@ pub(super) fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> 
         sheets.extend(read(t, Source { name: t.say("finds-pasted"), bytes })?);
     }
     for file in asked.request.files.iter().filter(|file| !file.bytes.is_empty()) {
-        let name = file.name.rsplit(['/', '\\']).next().unwrap_or_default();
-        let name = name.rsplit_once('.').map_or(name, |(stem, _)| stem).to_owned();
+        let name = sheet_name(&file.name).to_owned();
         sheets.extend(read(t, Source { name, bytes: file.bytes.clone() })?);
     }
-    let edits = intake::edits(&desk.history.now, &sheets, &source);
-    if edits.is_empty() {
+    let taken = intake::take_in(&desk.history.now, &sheets, &source)
+        .map_err(|odd| left::odd_unit(t, &odd))?;
+    let edits = taken.edits;
+    if edits.is_empty() && taken.left.is_empty() {
         return Err(Refused {
             sentence: t.say("finds-no-table"),
             remedy: t.say("finds-no-table-remedy"),
         });
     }
     small_enough(desk, t, &edits)?;
-    Ok(Deed::edits(edits, asked.back("/finds")))
+    Ok(Deed::edits(edits, left::address(asked.back("/finds"), &taken.left)))
+}
+
+/// What a file of cells is called as a sheet: `kinds.csv` is the sheet `kinds`.
+pub(crate) fn sheet_name(file: &str) -> &str {
+    let name = file.rsplit(['/', '\\']).next().unwrap_or_default();
+    name.rsplit_once('.').map_or(name, |(stem, _)| stem)
 }
 
 fn read(t: Tongue, source: Source) -> Result<Vec<TypedSheet>, Refused> {

@@ -7,8 +7,10 @@ use spinney_press::wording;
 
 use super::Top;
 use crate::Desk;
+use crate::amounts::one_decimal;
 use crate::asking::fields;
 use crate::laid::Laid;
+use crate::language::Tongue;
 use crate::worked::Made;
 
 /// So many questions are offered at once; the rest is folded away.
@@ -95,10 +97,10 @@ pub(super) fn form(top: &Top<'_>, laid: &Laid, offers: &[Offer]) -> Markup {
 fn offered(top: &Top<'_>, offer: &Offer) -> Markup {
     let t = top.t;
     let (yes, no, both) = offer.heaps;
-    let price = one_decimal(offer.extra);
+    let price = t.decimal(&one_decimal(offer.extra));
     let price = match (offer.extra == Share::from_integer(0), offer.exact) {
         (true, _) => t.say("heaps-cheapest"),
-        (false, true) if price == "0.0" => t.say("heaps-hardly"),
+        (false, true) if price == "0" => t.say("heaps-hardly"),
         (false, true) => t.with("heaps-price", &[("price", &price)]),
         (false, false) => t.with("heaps-price-least", &[("price", &price)]),
     };
@@ -111,7 +113,7 @@ fn offered(top: &Top<'_>, offer: &Offer) -> Markup {
                 button.offer {
                     span.words dir="auto" { (offer.words) }
                     span.split {
-                        (t.with("heaps-split", &[("yes", &yes), ("no", &no)]))
+                        (split(t, yes, no))
                         @if both > 0 { " · " (t.count("heaps-split-both", both)) }
                         " · " (price)
                     }
@@ -121,8 +123,7 @@ fn offered(top: &Top<'_>, offer: &Offer) -> Markup {
     }
 }
 
-/// A number of questions as people say it: `0.3`.
-fn one_decimal(share: Share) -> String {
-    let number = *share.numer() as f64 / *share.denom() as f64;
-    format!("{number:.1}")
+/// How many say only yes, and how many only no.
+pub(crate) fn split(t: Tongue, yes: usize, no: usize) -> String {
+    format!("{}, {}", t.count("heaps-say-yes", yes), t.count("heaps-say-no", no))
 }

@@ -5,7 +5,7 @@ use maud::{Markup, html};
 use spinney_check::WeakSettings;
 use spinney_model::{Fork, KindId, Look, Scale};
 
-use super::Top;
+use super::{Top, deeds};
 use crate::Desk;
 use crate::asking::letters;
 use crate::collection::Agreed;
@@ -29,7 +29,8 @@ pub(super) fn margin(top: &Top<'_>) -> Markup {
     let answers = looks(top.layer, top.laid).len();
     html! {
         h2 { (t.say("beside-not-placed")) }
-        @if stranded.is_empty() { p.quiet { (t.say("beside-all-placed")) } }
+        @if top.drawn.questions.is_empty() { p.quiet { (t.say("beside-nothing-sorted")) } }
+        @else if stranded.is_empty() { p.quiet { (t.say("beside-all-placed")) } }
         ul.waiting {
             @for (at, kind) in &stranded {
                 li { a href=(top.address(at)) dir="auto" { (name(kind)) } }
@@ -49,6 +50,7 @@ pub(super) fn margin(top: &Top<'_>) -> Markup {
         h2 { (t.say("beside-finish")) }
         form method="post" action="/do/finish" {
             (top.where_fields())
+            (deeds::finish_field(top.drawn))
             input type="hidden" name="back" value={"/key?key=" (top.key.0)};
             button.main #finish {
                 (t.say(if top.drawn.finished() { "beside-unfinish" } else { "beside-finish-button" }))

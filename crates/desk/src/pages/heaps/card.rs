@@ -24,6 +24,7 @@ pub(super) fn plain(top: &Top<'_>, kind: KindId) -> Markup {
 pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
     let t = top.t;
     let placed = top.heap().sides[&kind];
+    let name = top.desk.history.now.name(kind);
     let ways = [
         (Some(Side::Yes), "yes", "answer-yes"),
         (Some(Side::Both), "both", "answer-varies"),
@@ -42,9 +43,8 @@ pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
                 @for (side, value, word) in ways {
                     @if side.is_some() || placed.by_hand {
                         button class={"way " (value)} name="side" value=(value)
-                            id={(value) "-" (kind.0)} {
+                            id={(value) "-" (kind.0)} aria-label={(t.say(word)) ": " (name)} {
                             (t.say(word))
-                            span.unseen { ": " (top.desk.history.now.name(kind)) }
                         }
                     }
                 }

@@ -1,6 +1,7 @@
 //! What a hand does to heaps: begin, ask, sort, take back, let the rest be found.
 
-use spinney_model::{CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
+use maud::{Markup, html};
+use spinney_model::{AskOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
 
 use crate::Desk;
 use crate::asking::{of_form, way};
@@ -59,7 +60,10 @@ pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         name if name.is_empty() => t.with("heaps-unnamed", &[("number", &key.0)]),
         name => name,
     };
-    let to = format!("/heaps?key={}", key.0);
+    let to = match asked.request.field("then") {
+        "copy" => format!("/copy?key={}", key.0),
+        _ => format!("/heaps?key={}", key.0),
+    };
     Ok(Deed::edits(vec![Edit::StartKey(key, name)], to))
 }
 
@@ -73,8 +77,24 @@ pub(super) fn ask(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
             remedy: t.say("heaps-no-words-remedy"),
         });
     }
-    let ask = Edit::Ask { key, at, words, ask: of_form(asked.request) };
+    let ask = Edit::Ask { key, at, words, ask: meant(desk, asked)? };
     Ok(Deed::edits(vec![ask], asked.back("/heaps")))
+}
+
+/// What the form says that the question means in the table; None: it says nothing of that.
+fn meant(desk: &mut Desk, asked: &Asked<'_>) -> Result<Option<AskOf>, Refused> {
+    let says = |name| asked.request.fields(name).next().is_some();
+    if !["character", "state", "at-least", "below"].into_iter().any(says) {
+        return Ok(None);
+    }
+    let laid = desk.worked.laid(&desk.history.now);
+    let may_be = |of: &AskOf| laid.is_some_and(|laid| laid.may_be_asked(of).is_some());
+    let of = of_form(asked.request).filter(may_be);
+    let t = asked.tongue;
+    of.map(Some).ok_or_else(|| Refused {
+        sentence: t.say("heaps-not-of-table"),
+        remedy: t.say("heaps-not-of-table-remedy"),
+    })
 }
 
 /// The sides that a form can say.
@@ -137,13 +157,28 @@ pub(super) fn take_out(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     Ok(Deed::edits(vec![Edit::TakeOut(key, at)], asked.back("/heaps")))
 }
 
-/// The rest is found by the machine, or is left to the people again.
-pub(super) fn finish(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+/// The rest is found by the machine, or is left to the people again. The form says which, so
+/// that two windows that want the same do not take it back from each other.
+pub(crate) fn finish(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let (key, _) = place(desk, asked)?;
-    let drawn: &Drawn = &desk.history.now.keys[&key];
-    let wish = if drawn.finished() { "" } else { "yes" };
-    let edits = vec![Edit::Wish(key, WishField::Finish, wish.to_owned())];
+    let finished = desk.history.now.keys[&key].finished();
+    let wanted = match asked.request.fields("finish").next() {
+        Some("yes") => true,
+        Some("") => false,
+        _ => return Err(gone(asked)),
+    };
+    let mut edits = Vec::new();
+    if wanted != finished {
+        let wish = if wanted { "yes" } else { "" };
+        edits.push(Edit::Wish(key, WishField::Finish, wish.to_owned()));
+    }
     Ok(Deed::edits(edits, asked.back(&format!("/key?key={}", key.0))))
+}
+
+/// The hidden field by which a button wants the other of finished and not finished.
+pub(crate) fn finish_field(drawn: &Drawn) -> Markup {
+    let wanted = if drawn.finished() { "" } else { "yes" };
+    html! { input type="hidden" name="finish" value=(wanted); }
 }
 
 /// An answer that was still needed: a cell of the table, said by the key's group.

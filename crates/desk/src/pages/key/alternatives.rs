@@ -7,6 +7,7 @@ use spinney_press::wording;
 use super::{Keyed, pinned};
 use crate::amounts;
 use crate::asking::fields;
+use crate::pages::heaps::split;
 use crate::worked::Made;
 
 /// So many are listed; the rest costs more than these.
@@ -64,7 +65,7 @@ fn offer(
             button.offer id={"instead-" (at)} {
                 span.words dir="auto" { (words) }
                 span.split {
-                    (t.with("heaps-split", &[("yes", &yes), ("no", &no)]))
+                    (split(t, yes, no))
                     @if both > 0 { " · " (t.count("heaps-split-both", both)) }
                     " · " (amounts::price(t, extra, other.exact))
                 }

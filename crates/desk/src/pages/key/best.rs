@@ -12,6 +12,7 @@ use crate::amounts::{a_find, one_decimal, price};
 use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::heaps::deeds::finish_field;
 use crate::routes::Asked;
 use crate::work::Work;
 use crate::worked::{HEAPS_A_PAGE, Made};
@@ -47,13 +48,13 @@ pub(super) fn standing(key: &Keyed) -> Markup {
     let kinds = key.made.layer.kinds.len();
     html! {
         div.standing {
-            p.numbers {
-                strong { (t.count_with("key-size", numbers.questions, &[("kinds", &kinds)])) }
+            ul.in-numbers {
+                li { strong { (t.count_with("key-size", numbers.questions, &[("kinds", &kinds)])) } }
                 @if let (Some(mean), true) = (numbers.mean, numbers.questions > 0) {
-                    " · " (t.with("key-mean", &[("mean", &one_decimal(mean))]))
+                    li { (t.with("key-mean", &[("mean", &t.decimal(&one_decimal(mean)))])) }
                 }
                 @if let (Some(longest), true) = (numbers.longest, numbers.questions > 0) {
-                    " · " (t.count("key-longest", longest as usize))
+                    li { (t.count("key-longest", longest as usize)) }
                 }
             }
             @if let Some(claim) = &key.made.claim { (verdict(key, claim)) }
@@ -62,6 +63,7 @@ pub(super) fn standing(key: &Keyed) -> Markup {
             @if !key.drawn().finished() || !key.drawn().questions.is_empty() {
                 form method="post" action="/do/key-finish" {
                     input type="hidden" name="key" value=(key.id.0);
+                    (finish_field(key.drawn()))
                     input type="hidden" name="back" value=(key.address(None));
                     button.main[!key.drawn().finished()] #finish {
                         (t.say(if key.drawn().finished() { "key-unfinish" } else { "key-finish" }))
@@ -79,7 +81,7 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
     let sentence = match (claim.stopped, &key.made.opinion.replay, wished) {
         (Some(Stopped::Overflow), ..) => t.say("key-too-fine"),
         (Some(Stopped::Budget | Stopped::Memory), ..) => {
-            let least = one_decimal(a_find(matrix, claim.lower_bound));
+            let least = t.decimal(&one_decimal(a_find(matrix, claim.lower_bound)));
             t.with("key-not-sure", &[("least", &least)])
         }
         (None, Replay::Confirmed { .. }, false) => t.say("key-best"),
@@ -160,7 +162,8 @@ fn so_far(t: Tongue, work: Option<&Work>, matrix: Option<&spinney_model::Matrix>
     html! {
         @if let Some(((best, least), matrix)) = known {
             @let (best, least) = (a_find(matrix, best), a_find(matrix, least));
-            p { (t.with("key-looking-best", &[("best", &one_decimal(best)), ("least", &one_decimal(least))])) }
+            @let [best, least] = [best, least].map(|share| t.decimal(&one_decimal(share)));
+            p { (t.with("key-looking-best", &[("best", &best), ("least", &least)])) }
         }
         @if let Some(work) = work {
             p { (t.count("key-looked", usize::try_from(work.heaps).unwrap_or(usize::MAX))) }

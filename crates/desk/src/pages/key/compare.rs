@@ -80,15 +80,15 @@ fn which(t: Tongue, collection: &Collection, one: KeyId, other: KeyId) -> Markup
 }
 
 /// What a row of the comparison says of a key.
-type Told = fn(&Numbers) -> Option<String>;
+type Told = fn(Tongue, &Numbers) -> Option<String>;
 
 fn table(t: Tongue, sides: &[Side; 2]) -> Markup {
     let numbers = sides.each_ref().map(|side| side.made.as_ref().map(|made| Numbers::of(made)));
     let rows: [(&str, Told); 4] = [
-        ("key-row-questions", |n| Some(n.questions.to_string())),
-        ("key-row-mean", |n| n.mean.map(one_decimal)),
-        ("key-row-longest", |n| n.longest.map(|longest| longest.to_string())),
-        ("key-row-mend", |n| Some(n.to_mend.to_string())),
+        ("key-row-questions", |_, n| Some(n.questions.to_string())),
+        ("key-row-mean", |t, n| Some(t.decimal(&one_decimal(n.mean?)))),
+        ("key-row-longest", |_, n| n.longest.map(|longest| longest.to_string())),
+        ("key-row-mend", |_, n| Some(n.to_mend.to_string())),
     ];
     html! {
         table.compared {
@@ -104,7 +104,7 @@ fn table(t: Tongue, sides: &[Side; 2]) -> Markup {
                         th scope="row" { (t.say(label)) }
                         @for numbers in &numbers {
                             td {
-                                (numbers.as_ref().and_then(value).unwrap_or_else(|| t.say("key-cannot-say")))
+                                (numbers.as_ref().and_then(|n| value(t, n)).unwrap_or_else(|| t.say("key-cannot-say")))
                             }
                         }
                     }

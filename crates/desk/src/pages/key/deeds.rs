@@ -1,7 +1,7 @@
 //! What a hand does to a key and its questions.
 
 use spinney_check::Says;
-use spinney_model::{Ask, Asked, Edit, Fork, Scale, Value, WhyNot, WishField};
+use spinney_model::{Ask, Asked, Edit, Fork, Quantity, Scale, Value, WhyNot, WishField};
 
 use super::{Keyed, pinned};
 use crate::Desk;
@@ -37,14 +37,6 @@ pub(super) fn start(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> 
 pub(super) fn remove(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
     let (key, _) = place(desk, asked)?;
     Ok(Deed::edits(vec![Edit::RemoveKey(key)], "/key"))
-}
-
-/// The rest is found by the machine, or the key is as people drew it.
-pub(super) fn finish(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let (key, _) = place(desk, asked)?;
-    let wish = if desk.history.now.keys[&key].finished() { "" } else { "yes" };
-    let edits = vec![Edit::Wish(key, WishField::Finish, wish.to_owned())];
-    Ok(Deed::edits(edits, asked.back(&format!("/key?key={}", key.0))))
 }
 
 /// The key of a form and the place of one of its questions.
@@ -123,7 +115,7 @@ pub(super) fn replace(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused
     let words = words(asked)?;
     let ask = of_form(asked.request).ok_or_else(|| gone(asked))?;
     let (key, at) = question(desk, asked)?;
-    if key.laid.ask(&ask).is_none() {
+    if key.laid.may_be_asked(&ask).is_none() {
         return Err(gone(asked));
     }
     let mut edits = pinned::pin_above(&key, &at);
@@ -137,8 +129,13 @@ pub(super) fn threshold(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refus
     let (key, at) = question(desk, asked)?;
     let couplet = key.made.couplet(&at).expect("it was found before");
     let old = couplet.ask.as_ref().ok_or_else(|| gone(asked))?;
-    let number = quantity(asked.request.field("number"));
-    let counts = matches!(key.made.layer.matrix.character(old.character).scale, Scale::Counts);
+    let character = key.made.layer.matrix.character(old.character);
+    // It is typed as the column is written: 4 in a column of centimetres is 40 mm.
+    let kept = |typed: Quantity| {
+        Quantity::from_thousandths(typed.thousandths() * character.millimetres())
+    };
+    let number = quantity(asked.request.field("number")).map(kept);
+    let counts = matches!(character.scale, Scale::Counts);
     let number = number.filter(|number| !counts || number.thousandths() % 1000 == 0);
     let Some(number) = number else {
         return Err(Refused {
@@ -173,6 +170,8 @@ fn inside(key: &Keyed, number: u32, ask: &Ask) -> Result<(), Refused> {
         .into_keys()
         .filter_map(|taxon| match matrix.cell(taxon, ask.character).value {
             Value::Range { low, high } if says[taxon.0] == Says::NobodyKnows => {
+                let character = matrix.character(ask.character);
+                let (low, high) = (character.number(low), character.number(high));
                 Some(format!("{} ({low}–{high})", matrix.taxon(taxon).name))
             }
             _ => None,

@@ -6,7 +6,7 @@ use std::collections::BTreeSet;
 use maud::{Markup, html};
 use spinney_model::{Finding, Fork, Place, Severity, Wanted, WhyNot};
 
-use super::Keyed;
+use super::{Keyed, unanswered};
 use crate::asking::letters;
 use crate::pages::frame;
 
@@ -16,9 +16,10 @@ pub(super) fn margin(key: &Keyed) -> Markup {
     let of_question =
         |found: &&Finding| matches!(found.place, Place::Couplet(n) if numbers.contains(&n));
     let (at, others): (Vec<&Finding>, Vec<&Finding>) =
-        key.made.findings().iter().partition(|found| of_question(found));
+        key.made.findings().iter().filter(|f| !unanswered::said_here(f)).partition(of_question);
     let others: Vec<Finding> = others.into_iter().cloned().collect();
     let left = not_asked(key);
+    let unanswered = unanswered::slips(key);
     let loud = |found: &&&Finding| found.severity != Severity::ForInformation;
     let places: BTreeSet<u32> = at
         .iter()
@@ -28,7 +29,8 @@ pub(super) fn margin(key: &Keyed) -> Markup {
             _ => None,
         })
         .collect();
-    let quiet = places.is_empty()
+    let quiet = unanswered.is_none()
+        && places.is_empty()
         && left.is_empty()
         && others.iter().all(|found| found.severity == Severity::ForInformation);
     html! {
@@ -40,6 +42,7 @@ pub(super) fn margin(key: &Keyed) -> Markup {
                 @for number in &places { " " a href={"#q" (number)} { (number) } }
             }
         }
+        @if let Some(slips) = &unanswered { (slips) }
         @for (place, words, why) in &left { (wanted(key, place, words, why)) }
         (frame::findings(t, &others))
     }

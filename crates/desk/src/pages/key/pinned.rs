@@ -155,8 +155,12 @@ pub(super) fn words_with(key: &Keyed, couplet: &Couplet, old: &Ask, new: &Ask) -
     let matrix = &key.made.layer.matrix;
     let words = couplet.wording.first();
     let own = words != wording::question(matrix, old);
-    let numbers = threshold(old).map(|q| q.to_string()).zip(threshold(new));
-    let replaced = numbers.and_then(|(was, is)| exchanged_number(words, &was, &is.to_string()));
+    let character = matrix.character(old.character);
+    // People may have written it as the column is written, or as it is kept.
+    let replaced = threshold(old).zip(threshold(new)).and_then(|(was, is)| {
+        exchanged_number(words, &character.number(was), &character.number(is))
+            .or_else(|| exchanged_number(words, &was.to_string(), &is.to_string()))
+    });
     match replaced {
         Some(words) if own => words,
         _ => wording::question(matrix, new),

@@ -1,7 +1,7 @@
 //! The key as numbered questions, as it is printed.
 
 use maud::{Markup, html};
-use spinney_model::{Couplet, Destination};
+use spinney_model::{Answer, Couplet, Destination, KindId, TaxonIx};
 use spinney_press::wording;
 
 use super::{Ending, Keyed, names, open};
@@ -44,9 +44,9 @@ pub(super) fn heading(key: &Keyed, couplet: &Couplet) -> Markup {
 fn leads(key: &Keyed, couplet: &Couplet) -> Markup {
     html! {
         ul.leads {
-            @for (yes, to) in [(true, &couplet.yes), (false, &couplet.no)] {
+            @for yes in [true, false] {
                 li class=(if yes { "yes" } else { "no" }) {
-                    (answer_tab(key.t, yes)) " " (leads_to(key, to))
+                    (answer_tab(key.t, yes)) " " (leads_to(key, couplet, yes))
                 }
             }
         }
@@ -54,16 +54,40 @@ fn leads(key: &Keyed, couplet: &Couplet) -> Markup {
 }
 
 /// What stands behind an answer.
-pub(super) fn leads_to(key: &Keyed, to: &Destination) -> Markup {
+pub(super) fn leads_to(key: &Keyed, couplet: &Couplet, yes: bool) -> Markup {
     let t = key.t;
     html! {
-        @match Ending::of(&key.made, to) {
+        @match Ending::of(&key.made, answered(couplet, yes)) {
             Ending::On(number) => a href={"#q" (number)} { (t.with("key-go-to", &[("number", &number)])) },
             Ending::Out(kinds, strange) => {
                 strong.out dir="auto" { (names(&key.collection, key.id, &kinds, strange).join(", ")) }
                 @if kinds.len() > 1 { " " span.quiet { (t.say("key-together")) } }
+                @for kind in &kinds { (guess(key, couplet, yes, *kind)) }
             }
             Ending::Nothing => span.quiet { (t.say("key-nobody")) },
+        }
+    }
+}
+
+/// Where an answer leads.
+pub(super) fn answered(couplet: &Couplet, yes: bool) -> &Destination {
+    if yes { &couplet.yes } else { &couplet.no }
+}
+
+/// A kind that comes out here only because nobody knows better is no answer like the others.
+fn guess(key: &Keyed, couplet: &Couplet, yes: bool, kind: KindId) -> Markup {
+    let t = key.t;
+    let answer = if yes { Answer::Yes } else { Answer::No };
+    let taxon = key.made.layer.kinds.iter().position(|known| *known == kind).map(TaxonIx);
+    let open = taxon.and_then(|at| key.made.guesses.at((couplet.number, answer), at));
+    let name = key.collection.name(kind);
+    html! {
+        // Why it is one stands once in the margin, kind by kind.
+        @if open.is_some() {
+            span.guess dir="auto" {
+                span.mark aria-hidden="true" { "?" } " "
+                (t.with("key-guess-end", &[("kind", &name)]))
+            }
         }
     }
 }

@@ -2,7 +2,7 @@
 //! between, and a field to move it.
 
 use maud::{Markup, html};
-use spinney_model::{Asked, Couplet, Quantity, Scale, Side, TaxonIx, Value};
+use spinney_model::{Asked, Character, Couplet, Quantity, Scale, Side, TaxonIx, Value};
 
 use super::{Keyed, pinned};
 use crate::pages::heaps::answer_tab;
@@ -47,7 +47,7 @@ pub(super) fn ranges(key: &Keyed, couplet: &Couplet) -> Markup {
     let t = key.t;
     let character = key.made.layer.matrix.character(ask.character);
     let (gap, unit, step) = match &character.scale {
-        Scale::Measure { unit, gap } => (*gap, unit.sign(), "any"),
+        Scale::Measure { gap, .. } => (*gap, character.sign(), "any"),
         Scale::Counts | Scale::Words { .. } => (Quantity::ZERO, "", "1"),
     };
     let means = match ask.yes {
@@ -59,22 +59,24 @@ pub(super) fn ranges(key: &Keyed, couplet: &Couplet) -> Markup {
     let ends = ends.flat_map(|(low, high)| [low.as_f64(), high.as_f64()]);
     let line = [at.as_f64() - gap.as_f64(), at.as_f64() + gap.as_f64()];
     let ruler = Ruler::over(ends.chain(line));
+    // Numbers are typed and shown as the column is written; the drawing has no unit.
+    let one = character.millimetres() as f64;
     html! {
         section.threshold aria-labelledby="ranges-title" {
             h3 #ranges-title dir="auto" { (t.with("key-ranges", &[("character", &character.name)])) }
-            ul.ranges data-low=(ruler.low) data-high=(ruler.high) data-gap=(gap.as_f64()) {
-                @for bar in &bars { (drawn(key, &ruler, bar, at, gap, unit)) }
+            ul.ranges data-low=(ruler.low / one) data-high=(ruler.high / one) data-gap=(gap.as_f64() / one) {
+                @for bar in &bars { (drawn(key, &ruler, bar, at, gap, character)) }
             }
             form method="post" action="/do/key-threshold" {
                 (key.where_fields(key.place(couplet)))
                 label for="number" {
                     (t.say(means)) @if !unit.is_empty() { " (" (unit) ")" }
                 }
-                input #number name="number" type="number" step=(step) inputmode="decimal" required value=(at);
+                input #number name="number" type="number" step=(step) inputmode="decimal" required value=(character.number(at));
                 button #move { (t.say("key-move")) }
             }
             @if gap > Quantity::ZERO {
-                p.quiet { (t.with("key-gap", &[("gap", &format!("{gap} {unit}").trim())])) }
+                p.quiet { (t.with("key-gap", &[("gap", &format!("{} {unit}", character.number(gap)).trim())])) }
             }
         }
     }
@@ -110,9 +112,10 @@ fn drawn(
     bar: &Bar,
     at: Quantity,
     gap: Quantity,
-    unit: &str,
+    character: &Character,
 ) -> Markup {
     let t = key.t;
+    let unit = character.sign();
     let name = key.collection.name(key.made.layer.kinds[bar.taxon.0]);
     let (line, near) = (at.as_f64(), gap.as_f64());
     html! {
@@ -131,8 +134,10 @@ fn drawn(
             }
             span.measured {
                 @match bar.range {
-                    Some((low, high)) if low == high => { (format!("{low} {unit}").trim()) },
-                    Some((low, high)) => { (format!("{low}–{high} {unit}").trim()) },
+                    Some((low, high)) if low == high => { (format!("{} {unit}", character.number(low)).trim()) },
+                    Some((low, high)) => {
+                        (format!("{}–{} {unit}", character.number(low), character.number(high)).trim())
+                    },
                     None => { (t.say("key-not-measured")) },
                 }
                 " "

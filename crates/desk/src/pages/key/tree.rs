@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use spinney_model::{Couplet, Destination};
 
 use super::Keyed;
-use super::questions::{about, change, heading, leads_to};
+use super::questions::{about, answered, change, heading, leads_to};
 use crate::pages::heaps::answer_tab;
 
 /// Deeper than this the tree says where it goes on among the numbered questions: 40 levels are
@@ -28,17 +28,18 @@ fn knot(key: &Keyed, couplet: &Couplet, depth: usize) -> Markup {
             (about(key, couplet))
         }
         ul.branches {
-            @for (yes, to) in [(true, &couplet.yes), (false, &couplet.no)] {
+            @for yes in [true, false] {
                 li class=(if yes { "yes" } else { "no" }) {
                     (answer_tab(key.t, yes)) " "
-                    (branch(key, to, depth + 1))
+                    (branch(key, couplet, yes, depth + 1))
                 }
             }
         }
     }
 }
 
-fn branch(key: &Keyed, to: &Destination, depth: usize) -> Markup {
+fn branch(key: &Keyed, couplet: &Couplet, yes: bool, depth: usize) -> Markup {
+    let to = answered(couplet, yes);
     let next = match to {
         Destination::Couplet(number) if depth < DEEPEST => {
             key.made.key.couplets.iter().find(|couplet| couplet.number == *number)
@@ -52,6 +53,6 @@ fn branch(key: &Keyed, to: &Destination, depth: usize) -> Markup {
                 (key.t.with("key-go-to", &[("number", number)]))
             }
         },
-        (None, _) => leads_to(key, to),
+        (None, _) => leads_to(key, couplet, yes),
     }
 }

@@ -5,20 +5,22 @@ use std::collections::BTreeSet;
 use maud::{Markup, html};
 use spinney_model::{CharacterId, KeyId, KindId, Scale};
 
+use super::clash;
 use super::seen::{Fields, answered, landed};
 use super::walk::{self, Walking};
 use crate::Desk;
-use crate::collection::Agreed;
+use crate::collection::{Agreed, Kind};
 use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::pages::Shown;
-use crate::pages::finds::{LONGEST_NAME, LONGEST_TEXT, drawn_line, face};
+use crate::pages::finds::{LONGEST_NAME, drawn_line};
 use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::table::LONGEST_TEXT;
 use crate::routes::Asked;
 use crate::worked::Made;
 
 /// So many cards are laid beside the newcomer's; a table top holds no more.
-const MOST_CARDS: usize = 3;
+pub(super) const MOST_CARDS: usize = 3;
 
 /// What the parts of this page look at.
 struct View<'a> {
@@ -50,7 +52,8 @@ pub(super) fn show(
     let t = asked.tongue;
     let laid = desk.worked.laid(&desk.history.now)?;
     let all = landed(made, walking);
-    let name = match asked.request.asked("name").trim() {
+    let fields = Fields::of(asked.request);
+    let name = match fields.get("name") {
         "" => t.say("newcomer-nameless"),
         name => name.chars().take(LONGEST_NAME).collect(),
     };
@@ -62,7 +65,7 @@ pub(super) fn show(
         made,
         walking,
         beside: all.iter().take(MOST_CARDS).copied().collect(),
-        fields: Fields(&asked.request.query),
+        fields,
         name,
     };
     let names: Vec<String> = all.iter().map(|kind| view.kind_name(*kind)).collect();
@@ -75,9 +78,10 @@ pub(super) fn show(
         p { (t.say("newcomer-look")) }
         (cards(&view))
         (drawn_line(t, &desk.history.now, view.beside.iter(), Some(view.laid)))
-        form.compare method="get" action="/newcomer/slot" {
+        form.compare method="post" action="/newcomer/slot" {
             input type="hidden" name="key" value=(id.0);
             input type="hidden" name="walk" value=(walk::letters(walking));
+            input type="hidden" name="back" value=(walk::address(asked, id, &walk::letters(walking)));
             (rows(&view))
             (new_difference(&view))
             button.main #newcomer-slot { (t.say("newcomer-slot")) }
@@ -99,11 +103,23 @@ fn cards(view: &View<'_>) -> Markup {
             @for kind in &view.beside {
                 @let known = &view.desk.history.now.kinds[kind];
                 li.card {
-                    (face(*kind, known, Some(view.laid)))
+                    (faces(t, known, &view.kind_name(*kind), view.laid.drawing(*kind)))
                     span.name dir="auto" { (view.kind_name(*kind)) }
                     p { a href={"/finds/" (kind.0)} { (t.with("newcomer-same", &[("kind", &view.kind_name(*kind))])) } }
                 }
             }
+        }
+    }
+}
+
+/// All pictures of a kind, so that the thing in the hand can be held beside them; else what the
+/// table says of it, drawn.
+pub(super) fn faces(t: Tongue, kind: &Kind, name: &str, drawing: Option<&Markup>) -> Markup {
+    html! {
+        @if let (true, Some(drawing)) = (kind.pictures.is_empty(), drawing) { (drawing) }
+        @for (at, hash) in kind.pictures.iter().enumerate() {
+            img src={"/picture/" (hash)} loading="lazy"
+                alt=(t.with("finds-picture-of", &[("kind", &name), ("number", &(at + 1))]));
         }
     }
 }
@@ -162,11 +178,14 @@ fn row(view: &View<'_>, at: CharacterId) -> Markup {
                             p.of dir="auto" { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
                             p.known dir="auto" { (text) }
                         },
-                        Agreed::Blank | Agreed::Contradicted(_) => {
+                        blank_or_not => {
                             @let field = format!("k-{}-{}", kind.0, at.0);
                             label for=(field) { (t.with("newcomer-of", &[("kind", &view.kind_name(*kind))])) }
                             input id=(field) name=(field) value=(view.fields.get(&field)) dir="auto"
                                 maxlength=(LONGEST_TEXT) list={"states-" (at.0)};
+                            @if let Agreed::Contradicted(said) = blank_or_not {
+                                @for (source, text) in said { p.quiet dir="auto" { (clash::says(t, source, text)) } }
+                            }
                         },
                     }
                 }

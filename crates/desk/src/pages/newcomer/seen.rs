@@ -1,32 +1,49 @@
 //! What was seen of a newcomer, in the fields of a form and back.
 //!
-//! The same fields stand in the address of the preview and in the form that keeps it, so that
-//! nothing that was typed is lost on the way.
+//! The same fields are sent from page to page, so that nothing that was typed is lost on the
+//! way. What is said of a kind that is there already goes into blank cells; for any other cell a
+//! person is asked (`clash`).
 
 use maud::{Markup, html};
+use spinney_exchange::table::MOST_CHARACTERS;
 use spinney_model::{AskedOf, CharacterId, Fork, Key, KeyId, KindId, Scale, Side};
 
+use super::clash::{self, Clash, Look};
 use super::walk::{self, Walking};
-use crate::Desk;
 use crate::laid::{Laid, folded};
-use crate::pages::finds::{LONGEST_NAME, LONGEST_TEXT, free};
+use crate::pages::finds::{LONGEST_NAME, free};
+use crate::pages::table::LONGEST_TEXT;
 use crate::routes::{Asked, Refused};
 use crate::slot_in::{Difference, Newcomer};
 use crate::worked::Made;
+use crate::{Desk, Method, Request};
 
 /// The fields of an address or of a form.
 pub(super) struct Fields<'f>(pub(super) &'f [(String, String)]);
 
-impl Fields<'_> {
+impl<'f> Fields<'f> {
+    /// The fields of a form; where something is only shown, those of the address.
+    pub(super) fn of(request: &'f Request) -> Self {
+        match request.method {
+            Method::Get => Self(&request.query),
+            Method::Post => Self(&request.form),
+        }
+    }
+
+    pub(super) fn has(&self, name: &str) -> bool {
+        self.0.iter().any(|(field, _)| field == name)
+    }
+
     pub(super) fn get(&self, name: &str) -> &str {
         let found = self.0.iter().find(|(field, _)| field == name);
         found.map_or("", |(_, text)| text.trim())
     }
 
-    /// All of them, to be sent again.
-    pub(super) fn again(&self) -> Markup {
+    /// All of them, to be sent again, but for some that are asked anew.
+    pub(super) fn again(&self, but: impl Fn(&str) -> bool) -> Markup {
+        let kept = self.0.iter().filter(|(name, _)| !but(name));
         html! {
-            @for (name, text) in self.0 { input type="hidden" name=(name) value=(text); }
+            @for (name, text) in kept { input type="hidden" name=(name) value=(text); }
         }
     }
 
@@ -44,13 +61,13 @@ impl Fields<'_> {
     }
 }
 
-/// The newcomer that the fields tell of.
+/// The newcomer that the fields tell of, and what a person has to decide first.
 pub(super) fn newcomer(
     desk: &Desk,
     asked: &Asked<'_>,
     fields: &Fields<'_>,
     (id, made): (KeyId, &Made),
-) -> Result<Newcomer, Refused> {
+) -> Result<(Newcomer, Vec<Clash>), Refused> {
     let collection = &desk.history.now;
     let name = fields.text(asked, "name", LONGEST_NAME)?;
     if !name.is_empty() {
@@ -58,7 +75,7 @@ pub(super) fn newcomer(
     }
     let walking = walk::follow(&made.key, fields.get("walk"));
     let landed = landed(made, &walking);
-    let mut cells = Vec::new();
+    let (mut cells, mut clashes) = (Vec::new(), Vec::new());
     for &character in collection.characters.keys() {
         let ours = fields.text(asked, &format!("c-{}", character.0), LONGEST_TEXT)?;
         if !ours.is_empty() {
@@ -67,14 +84,16 @@ pub(super) fn newcomer(
         for &kind in &landed {
             let field = format!("k-{}-{}", kind.0, character.0);
             let theirs = fields.text(asked, &field, LONGEST_TEXT)?;
-            if !theirs.is_empty() {
-                cells.push((Some(kind), character, theirs));
+            match clash::look(collection, fields, (kind, character), &theirs) {
+                Look::Write => cells.push((Some(kind), character, theirs)),
+                Look::Leave => {}
+                Look::Ask(clash) => clashes.push(clash),
             }
         }
     }
     let difference = difference(desk, asked, fields, &landed)?;
     let sides = sides(desk, id, made, &walking);
-    Ok(Newcomer { name, cells, difference, sides })
+    Ok((Newcomer { name, cells, difference, sides, beside: landed }, clashes))
 }
 
 /// Something new to look at: it has a name, and both sides of it are said.
@@ -104,6 +123,12 @@ fn difference(
         });
     }
     let collection = &desk.history.now;
+    if collection.characters.len() >= MOST_CHARACTERS {
+        return Err(Refused {
+            sentence: t.count("table-full", MOST_CHARACTERS),
+            remedy: t.say("table-full-remedy"),
+        });
+    }
     let mut known = collection.characters.keys().map(|id| collection.character_name(*id));
     if known.any(|known| folded(known) == folded(&name)) {
         return Err(Refused {

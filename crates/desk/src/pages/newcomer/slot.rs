@@ -2,36 +2,44 @@
 //! which the newcomer comes out now.
 
 use maud::{Markup, html};
-use spinney_model::{Answer, KeyId, KindId, Share};
+use spinney_model::{Answer, Edit, KeyId, KindId, Share};
 
+use super::beside::{MOST_CARDS, faces};
+use super::clash::{self, Clash};
 use super::seen::{self, Fields};
 use super::{key, walk};
-use crate::Desk;
 use crate::language::Tongue;
 use crate::pages::Shown;
-use crate::pages::finds::gone;
+use crate::pages::finds::{MOST_PICTURES, gone, pictures_of};
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::answer_tab;
 use crate::routes::{Asked, Deed, Refused};
 use crate::slot_in::{Change, Slotted, slot_in};
+use crate::{Desk, pictures};
 
-/// The newcomer of these fields with its place.
-fn slotted(
-    desk: &mut Desk,
-    asked: &Asked<'_>,
-    fields: &Fields<'_>,
-) -> Result<(KeyId, Slotted), Refused> {
-    let (id, made) = key(desk, asked, fields.get("key")).ok_or_else(|| gone(asked))?;
-    let newcomer = seen::newcomer(desk, asked, fields, (id, &made))?;
-    let slotted = slot_in(&desk.history.now, id, &made, &newcomer);
-    slotted.map(|slotted| (id, slotted)).ok_or_else(|| gone(asked))
+/// A newcomer with its place, or what a person has to decide before it gets one.
+enum Found {
+    Place(KeyId, Box<Slotted>, Vec<KindId>),
+    Clashes(Vec<Clash>),
 }
 
-/// What would change.
+/// The newcomer of these fields with its place.
+fn found(desk: &mut Desk, asked: &Asked<'_>, fields: &Fields<'_>) -> Result<Found, Refused> {
+    let (id, made) = key(desk, asked, fields.get("key")).ok_or_else(|| gone(asked))?;
+    let (newcomer, clashes) = seen::newcomer(desk, asked, fields, (id, &made))?;
+    if !clashes.is_empty() {
+        return Ok(Found::Clashes(clashes));
+    }
+    let slotted = slot_in(&desk.history.now, id, &made, &newcomer);
+    let slotted = slotted.ok_or_else(|| gone(asked))?;
+    Ok(Found::Place(id, Box::new(slotted), newcomer.beside))
+}
+
+/// What would change; before that, what a person has to decide.
 pub(super) fn preview(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
-    let fields = Fields(&asked.request.query);
-    let (id, slotted) = match slotted(desk, asked, &fields) {
+    let fields = Fields::of(asked.request);
+    let found = match found(desk, asked, &fields) {
         Ok(found) => found,
         Err(refused) => return Shown::Page(frame::refused(desk, asked, &refused)),
     };
@@ -39,21 +47,56 @@ pub(super) fn preview(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         "" => t.say("newcomer-nameless"),
         name => name.to_owned(),
     };
-    let mut back = form_urlencoded::Serializer::new(String::new());
-    back.extend_pairs(&asked.request.query);
     let work = html! {
         h1 dir="auto" { (t.with("newcomer-slot-title", &[("kind", &name)])) }
+        @match &found {
+            Found::Clashes(clashes) => (decide(desk, t, &fields, clashes)),
+            Found::Place(id, slotted, _) => (place(desk, t, &fields, *id, slotted)),
+        }
+        form method="post" action="/newcomer" {
+            (fields.again(clash::is_answer))
+            button.quiet #newcomer-again { (t.say("newcomer-again")) }
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work))
+}
+
+/// Something else stands in the table: first a person decides.
+fn decide(desk: &Desk, t: Tongue, fields: &Fields<'_>, clashes: &[Clash]) -> Markup {
+    html! {
+        div.finding.look {
+            p { (t.count("newcomer-clashes", clashes.len())) }
+            p.remedy { (t.say("newcomer-clashes-remedy")) }
+        }
+        form method="post" action="/newcomer/slot" {
+            (fields.again(|name| clashes.iter().any(|clash| clash.field() == name)))
+            (clash::questions(t, &desk.history.now, clashes))
+            button.main #newcomer-slot { (t.say("newcomer-slot")) }
+        }
+    }
+}
+
+/// What would change, and the button that keeps it.
+fn place(desk: &Desk, t: Tongue, fields: &Fields<'_>, id: KeyId, slotted: &Slotted) -> Markup {
+    html! {
         @match &slotted.change {
             Some(change) => (changed(desk, t, id, change)),
             None => p.empty { (t.say("newcomer-into-heap")) },
         }
-        form method="post" action="/do/slot-in" {
-            (fields.again())
+        @if let Some(words) = &slotted.asks {
+            p dir="auto" { (t.with("newcomer-heap-asks", &[("words", words)])) }
+        }
+        @if let Some(name) = &slotted.not_asked {
+            p.quiet dir="auto" { (t.with("newcomer-not-asked", &[("name", name)])) }
+        }
+        p.quiet { (t.say("newcomer-not-yet")) }
+        form method="post" action="/do/slot-in" enctype="multipart/form-data" {
+            (fields.again(|_| false))
+            label for="newcomer-picture" { (t.say("newcomer-picture")) }
+            input #newcomer-picture type="file" name="pictures" accept="image/jpeg,image/png" multiple;
             button.main #newcomer-keep { (t.say("newcomer-keep")) }
         }
-        p { a #newcomer-again href={"/newcomer?" (back.finish())} { (t.say("newcomer-again")) } }
-    };
-    frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work))
+    }
 }
 
 /// What changes, question by question, and what it costs.
@@ -78,7 +121,7 @@ fn changed(desk: &Desk, t: Tongue, id: KeyId, change: &Change) -> Markup {
         }
         @if stayed > 0 { p { (t.count("newcomer-stayed", stayed)) } }
         @if dearer > Share::from_integer(0) {
-            p.quiet { (t.with("newcomer-dearer", &[("questions", &one_decimal(dearer))])) }
+            p.quiet { (t.with("newcomer-dearer", &[("questions", &t.decimal(&one_decimal(dearer)))])) }
         }
         @if revision.stopped.is_some() { p.quiet { (t.say("newcomer-stopped")) } }
         @if !change.exact { p.quiet { (t.say("newcomer-inexact")) } }
@@ -126,10 +169,31 @@ fn sentences(t: Tongue, change: &Change) -> Vec<String> {
 
 /// Keeps the decision, all of it as one thing that was done.
 pub(super) fn keep(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let fields = Fields(&asked.request.form);
-    let (id, slotted) = slotted(desk, asked, &fields)?;
-    let to = format!("/newcomer/done?key={}&kind={}", id.0, slotted.kind.0);
-    Ok(Deed::edits(slotted.edits, to))
+    let t = asked.tongue;
+    let (id, slotted, beside) = match found(desk, asked, &Fields::of(asked.request))? {
+        Found::Place(id, slotted, beside) => (id, slotted, beside),
+        Found::Clashes(_) => {
+            return Err(Refused {
+                sentence: t.say("newcomer-clash-moved"),
+                remedy: t.say("newcomer-clash-moved-remedy"),
+            });
+        }
+    };
+    let pictures = pictures_of(asked)?;
+    if pictures.len() > MOST_PICTURES {
+        return Err(Refused {
+            sentence: t.count("finds-many-pictures", MOST_PICTURES),
+            remedy: t.say("newcomer-many-pictures-remedy"),
+        });
+    }
+    let mut edits = slotted.edits;
+    let kind = slotted.kind;
+    edits.extend(pictures.iter().map(|bytes| Edit::AddPicture(kind, pictures::name(bytes))));
+    let mut to = format!("/newcomer/done?key={}&kind={}", id.0, kind.0);
+    for kind in beside.iter().take(MOST_CARDS) {
+        to.push_str(&format!("&beside={}", kind.0));
+    }
+    Ok(Deed { pictures, ..Deed::edits(edits, to) })
 }
 
 /// Where the newcomer comes out now.
@@ -143,8 +207,23 @@ pub(super) fn done(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let at = made.layer.kinds.iter().position(|known| *known == kind);
     let ways = made.opinion.walks.iter().filter(|walk| Some(walk.taxon.0) == at);
     let name = desk.history.now.name(kind);
+    let beside = asked.request.query.iter().filter(|(name, _)| name == "beside");
+    let beside = beside.filter_map(|(_, number)| number.parse().ok().map(KindId));
+    let cards: Vec<KindId> = std::iter::once(kind).chain(beside.take(MOST_CARDS)).collect();
+    let laid = desk.worked.laid(&desk.history.now);
+    let drawing = |kind: &KindId| laid.as_ref().and_then(|laid| laid.drawing(*kind));
     let work = html! {
         h1 dir="auto" { (t.with("newcomer-is-in", &[("kind", &name)])) }
+        ul.cards.two {
+            @for id in &cards {
+                @if let Some(known) = desk.history.now.kinds.get(id) {
+                    li.card {
+                        (faces(t, known, &desk.history.now.name(*id), drawing(id)))
+                        span.name dir="auto" { (desk.history.now.name(*id)) }
+                    }
+                }
+            }
+        }
         @for way in ways {
             ol.way {
                 @for step in &way.steps {

@@ -6,6 +6,7 @@
 use maud::{Markup, html};
 use spinney_model::{Destination, End, Key, KeyId};
 
+use super::seen::Fields;
 use crate::Desk;
 use crate::language::Tongue;
 use crate::pages::Shown;
@@ -65,7 +66,7 @@ pub(super) fn follow<'k>(key: &'k Key, answers: &str) -> Walking<'k> {
 pub(super) fn address(asked: &Asked<'_>, id: KeyId, answers: &str) -> String {
     let mut query = form_urlencoded::Serializer::new(String::new());
     query.append_pair("key", &id.0.to_string());
-    query.append_pair("name", asked.request.asked("name"));
+    query.append_pair("name", Fields::of(asked.request).get("name"));
     query.append_pair("walk", answers);
     format!("/newcomer?{}", query.finish())
 }
@@ -103,7 +104,7 @@ pub(super) fn ask(
         div.asking {
             p.quiet { (t.count("newcomer-question", number as usize)) }
             h1 dir="auto" { (words(&made.key, number)) }
-            p.answers {
+            p.three-answers {
                 a.button.yes #walk-yes href=(to("y")) { (t.say("answer-yes")) }
                 a.button.unsure #walk-unsure href=(to("u")) { (t.say("newcomer-cannot-tell")) }
                 a.button.no #walk-no href=(to("n")) { (t.say("answer-no")) }

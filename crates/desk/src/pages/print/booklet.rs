@@ -1,7 +1,7 @@
 //! A key bound for the press, with its pictures.
 //!
-//! From a key of the collection to a booklet. Pictures that the host does not hand over are
-//! asked for once; one that is lost leaves its box empty.
+//! From a key of the collection to a booklet. Pictures that the request does not bring are asked
+//! for; one that the host says it has lost leaves its box empty.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
@@ -24,6 +24,8 @@ pub(super) struct Bound {
     named: Matrix,
     pub(super) made: Arc<Made>,
     pub(super) pictures: BTreeMap<String, Picture>,
+    /// Whether people asked some of its questions.
+    peoples: bool,
     today: String,
     name: String,
 }
@@ -37,16 +39,18 @@ impl Bound {
     ) -> Result<Option<Self>, BTreeSet<String>> {
         let Some(made) = desk.worked.made(&desk.history.now, key) else { return Ok(None) };
         let given = &asked.request.pictures;
-        let wanted: BTreeSet<String> =
-            made.layer.matrix.taxa().iter().filter_map(|taxon| taxon.picture.clone()).collect();
-        // Whoever was just asked for them and brings none has none.
-        let just_asked = desk.worked.asked_for.take().is_some_and(|asked| asked == wanted);
-        if given.is_empty() && !wanted.is_empty() && !just_asked {
-            desk.worked.asked_for = Some(wanted.clone());
-            return Err(wanted);
+        let wanted = made.layer.matrix.taxa().iter().filter_map(|taxon| taxon.picture.as_ref());
+        let wanted: BTreeSet<&String> = wanted.collect();
+        let missing = wanted.iter().filter(|hash| !given.contains_key(**hash));
+        let missing: BTreeSet<String> = missing.map(|hash| (*hash).clone()).collect();
+        if !missing.is_empty() {
+            return Err(missing);
         }
-        let pictures =
-            given.iter().filter_map(|(hash, bytes)| Some((hash.clone(), opened(bytes)?)));
+        let pictures = wanted.into_iter().filter_map(|hash| {
+            let bytes = given.get(hash)?.as_ref()?;
+            Some((hash.clone(), opened(bytes)?))
+        });
+        let pictures: BTreeMap<String, Picture> = pictures.collect();
         let keys = &desk.history.now.keys;
         let drawn = &keys[&key];
         let own_title = keys.len() > 1 || !drawn.finished();
@@ -55,8 +59,9 @@ impl Bound {
             made.layer.kinds.iter().map(|kind| desk.history.now.name_in(key, *kind)).collect();
         let named = named(&matrix, names);
         let name = file_name(&drawn.name);
+        let peoples = !drawn.questions.is_empty();
         let today = asked.request.today.clone();
-        Ok(Some(Self { matrix, named, pictures: pictures.collect(), made, today, name }))
+        Ok(Some(Self { matrix, named, pictures, made, peoples, today, name }))
     }
 
     pub(super) fn booklet(&self) -> Booklet<'_> {
@@ -71,13 +76,19 @@ impl Bound {
         }
     }
 
-    /// What the sheets say of the key's standing: the words of people are kept as they are,
-    /// a key of the machine that loses somebody is a draft.
+    /// Whether there is no question yet, though there are kinds to part.
+    pub(super) fn nothing_asked(&self) -> bool {
+        self.made.key.couplets.is_empty() && self.matrix.taxa().len() > 1
+    }
+
+    /// What the sheets say of the key's standing. A key of the machine that loses somebody is a
+    /// draft. A key with questions of people is a trying-out copy, also where the machine found
+    /// the rest: nobody has tried it, and the words of people are kept as they are.
     fn stamp(&self) -> Stamp {
         match (&self.made.claim, self.made.opinion.broken_as_a_tree()) {
             (Some(_), true) => Stamp::Draft,
-            (Some(_), false) => Stamp::None,
-            (None, _) => Stamp::TryingOut,
+            (Some(_), false) if !self.peoples => Stamp::None,
+            _ => Stamp::TryingOut,
         }
     }
 

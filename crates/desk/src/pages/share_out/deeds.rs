@@ -43,7 +43,7 @@ pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
             remedy: t.say("share-nothing-remedy"),
         });
     }
-    Ok(Deed::edits(edits, "/share-out"))
+    Ok(Deed::edits(edits, "/share-out#begun"))
 }
 
 /// The sheets for a set: numbers to lay beside the finds, and an empty key to write.

@@ -2,17 +2,17 @@
 //! differs from what others say, a person decides.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, Source};
+use spinney_exchange::table::{self, MOST_CHARACTERS, Source};
 use spinney_model::Edit;
 
 use super::fields::one_line;
 use super::view::View;
-use super::{LONGEST_NAME, LONGEST_TEXT, MOST_CHARACTERS};
+use super::{LONGEST_NAME, LONGEST_TEXT};
 use crate::Desk;
 use crate::intake;
 use crate::laid::Laid;
 use crate::language::Tongue;
-use crate::pages::finds::MOST_KINDS;
+use crate::pages::finds::{MOST_KINDS, left, take_table};
 use crate::routes::{Asked, Deed, Refused};
 
 pub(super) fn form(t: Tongue, view: &View) -> Markup {
@@ -39,7 +39,10 @@ pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     let who: String = one_line(asked.request.field("who")).chars().take(LONGEST_NAME).collect();
     let file = asked.request.files.iter().find(|file| !file.bytes.is_empty());
     let source = match file {
-        Some(file) => Source { name: file.name.clone(), bytes: file.bytes.clone() },
+        Some(file) => {
+            let name = take_table::sheet_name(&file.name).to_owned();
+            Source { name, bytes: file.bytes.clone() }
+        }
         None => {
             let text = asked.request.form.iter().find(|(name, _)| name == "table");
             let bytes = text.map_or(Vec::new(), |(_, text)| text.clone().into_bytes());
@@ -50,7 +53,9 @@ pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
         sentence: why.to_string(),
         remedy: why.remedy().to_owned(),
     })?;
-    let mut edits = intake::edits(collection, &sheets, &who);
+    let taken =
+        intake::take_in(collection, &sheets, &who).map_err(|odd| left::odd_unit(t, &odd))?;
+    let mut edits = taken.edits;
     // What is said already need not be said again.
     edits.retain(|edit| match edit {
         Edit::SetCell { kind, character, source, text } => {
@@ -58,7 +63,7 @@ pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
         }
         _ => true,
     });
-    if edits.is_empty() {
+    if edits.is_empty() && taken.left.is_empty() {
         return Err(Refused {
             sentence: t.say("table-nothing-pasted"),
             remedy: t.say("table-nothing-pasted-remedy"),
@@ -75,7 +80,8 @@ pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     }
     let laid = Laid::of(&then);
     let differ = laid.is_some_and(|laid| laid.said.contradictions().next().is_some());
-    Ok(Deed::edits(edits, if differ { "/table?show=differ" } else { "/table" }))
+    let to = if differ { "/table?show=differ" } else { "/table" };
+    Ok(Deed::edits(edits, left::address(to.to_owned(), &taken.left)))
 }
 
 /// No text is longer than could be typed.

@@ -123,8 +123,8 @@ fn found(t: Tongue, finding: &Finding) -> Markup {
     html! {
         details {
             summary { span class=(class) { (t.say(word)) } }
-            p dir="auto" { (finding.sentence) }
-            p.remedy dir="auto" { (finding.remedy) }
+            p dir="auto" lang="en" { (finding.sentence) }
+            p.remedy dir="auto" lang="en" { (finding.remedy) }
         }
     }
 }

@@ -6,7 +6,7 @@ use spinney_press::wording;
 
 use super::fields::{FIELDS, Input, named};
 use super::view::View;
-use super::{LONGEST_NAME, LONGEST_TEXT, margin};
+use super::{LONGEST_NAME, LONGEST_TEXT, margin, sheet};
 use crate::collection::Collection;
 use crate::laid::Laid;
 use crate::language::Tongue;
@@ -27,7 +27,10 @@ pub(super) fn panel(
     html! {
         section #panel tabindex="-1" aria-labelledby="panel-name" {
             h2 #panel-name dir="auto" { (name) }
-            @if let Some((laid, at)) = place { (asks(t, laid, at)) }
+            @if let Some((laid, at)) = place {
+                (asks(t, laid, at))
+                (kept_in(t, laid, at, &sheet::unit(collection, view, id)))
+            }
             @for finding in margin::of_character(view, name) { (frame::finding_slip(t, finding)) }
             form method="post" action={"/do/character/" (id.0)} {
                 input type="hidden" name="back" value=(back);
@@ -64,6 +67,16 @@ fn asks(t: Tongue, laid: &Laid, at: CharacterIx) -> Markup {
     };
     let question = wording::question(&laid.matrix, &Ask { character: at, yes });
     html! { p.asks dir="auto" { (t.with("table-asks", &[("question", &question)])) } }
+}
+
+/// Where a column is typed in another unit than questions and sheets have.
+fn kept_in(t: Tongue, laid: &Laid, at: CharacterIx, typed: &str) -> Markup {
+    let kept = laid.matrix.character(at).sign();
+    html! {
+        @if !kept.is_empty() && !typed.is_empty() && kept != typed {
+            p.quiet #kept-in { (t.with("table-kept-in", &[("typed", &typed), ("kept", &kept)])) }
+        }
+    }
 }
 
 /// A number of the column, to show how a threshold would be asked.

@@ -1,15 +1,14 @@
 //! Adding a character, writing a state in another word everywhere, taking a character out.
 
 use maud::{Markup, html};
-use spinney_exchange::table;
+use spinney_exchange::table::{self, MOST_CHARACTERS};
 use spinney_model::{CharacterField, CharacterId, Edit};
 
 use super::fields::{condition, gone, new_name, one_line};
 use super::view::View;
-use super::{LONGEST_NAME, LONGEST_TEXT, MOST_CHARACTERS};
+use super::{LONGEST_NAME, LONGEST_TEXT};
 use crate::Desk;
 use crate::collection::Collection;
-use crate::intake::name_and_unit;
 use crate::laid::folded;
 use crate::language::Tongue;
 use crate::pages::finds;
@@ -46,12 +45,12 @@ pub(super) fn add(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
         });
     }
     let typed = one_line(asked.request.field("name"));
-    let (name, unit) = name_and_unit(&typed);
-    let name = new_name(t, collection, None, name)?;
+    let (name, unit) = table::name_and_unit(&typed);
+    let name = new_name(t, collection, None, &name)?;
     let id = collection.next_character();
     let mut edits = vec![Edit::AddCharacter(id, name)];
     if let Some(unit) = unit {
-        edits.push(Edit::DescribeCharacter(id, CharacterField::Unit, unit.to_owned()));
+        edits.push(Edit::DescribeCharacter(id, CharacterField::Unit, unit));
     }
     Ok(Deed::edits(edits, format!("/table/{}#panel", id.0)))
 }

@@ -4,7 +4,7 @@
 //! changed here is written, and another window's cells are left alone.
 
 use maud::{Markup, html};
-use spinney_model::{CharacterField, CharacterId, KindId, Scale};
+use spinney_model::{CharacterField, CharacterId, KindId};
 
 use super::notes;
 use super::view::{View, Which};
@@ -76,17 +76,14 @@ fn heading(t: Tongue, collection: &Collection, view: &View, at: CharacterId) -> 
     }
 }
 
-/// What a column is measured in, as typed or as the reader took it.
-fn unit(collection: &Collection, view: &View, at: CharacterId) -> String {
-    let typed = collection.character_field(at, CharacterField::Unit);
-    if !typed.is_empty() {
-        return typed.to_owned();
+/// What a column is measured in: as its sheet says, or as the reader took it.
+pub(super) fn unit(collection: &Collection, view: &View, at: CharacterId) -> String {
+    let said = collection.character_field(at, CharacterField::Unit);
+    if !said.is_empty() {
+        return said.to_owned();
     }
     let place = view.laid.as_ref().and_then(|laid| Some((laid, laid.character(at)?)));
-    match place.map(|(laid, at)| &laid.matrix.character(at).scale) {
-        Some(Scale::Measure { unit, .. }) => unit.sign().to_owned(),
-        _ => String::new(),
-    }
+    place.map_or("", |(laid, at)| laid.matrix.character(at).sign()).to_owned()
 }
 
 fn row(t: Tongue, collection: &Collection, view: &View, kind: KindId) -> Markup {

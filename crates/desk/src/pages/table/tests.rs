@@ -293,3 +293,31 @@ fn hostile_names_are_only_text() {
         &[("c-99-1", "x"), ("c-x", "y"), ("decide", "1-1-77"), ("decide", "a-b")],
     );
 }
+
+#[test]
+fn a_column_is_headed_by_the_unit_that_is_typed_in_it() {
+    let mut table =
+        AtTheTable::with("kind | stalk (cm) | blade\nlime | 4 | 6 cm\nelm | 1 | 9 cm");
+    let page = table.page("/table");
+    assert_eq!(page.matches(">in cm</span>").count(), 2, "by its heading, and by its cells");
+    assert!(!page.contains(">in mm</span>"));
+    for column in [1, 2] {
+        let page = table.page(&format!("/table/{column}"));
+        assert!(page.contains(" cm or more?”") && !page.contains("kept-in"), "{column}");
+    }
+    let mut table = AtTheTable::with("kind | stalk (in)\nlime | 4\nelm | 1");
+    let page = table.page("/table/1");
+    assert!(page.contains(">in in</span>"), "what was typed");
+    assert!(page.contains("It is typed in “in” here. Questions and sheets say “mm”."));
+}
+
+#[test]
+fn a_slip_is_told_at_its_own_kind() {
+    let mut table = AtTheTable::with(
+        "kind | edge\nlime | tooted\nelm | toothed\noak | toothed\nash | wavy",
+    );
+    let page = table.page("/table");
+    let cells = page.split("cells-to-mend").nth(1).expect("one cell is to be looked at");
+    let cells = cells.split("</ul>").next().expect("the list ends");
+    assert!(cells.contains("lime, edge") && !cells.contains("elm, edge"), "{cells}");
+}

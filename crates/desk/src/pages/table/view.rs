@@ -144,7 +144,10 @@ impl View {
     fn sort_findings(&mut self, collection: &Collection) {
         let Some(laid) = &self.laid else { return };
         let kinds: Vec<KindId> = collection.kinds.keys().copied().collect();
-        let characters: Vec<CharacterId> = collection.characters.keys().copied().collect();
+        // Columns without a name are not laid out, so they are no columns of the sheet.
+        let named = |id: &CharacterId| !collection.character_name(*id).trim().is_empty();
+        let characters: Vec<CharacterId> =
+            collection.characters.keys().copied().filter(named).collect();
         for finding in &laid.findings {
             // That cells are blank is seen; where a look helps most is said beside the table.
             if finding.code == Code::Unknown {

@@ -1,15 +1,14 @@
-//! The screens of a walk: the start, a question, an end.
+//! The screens of a walk: the start, and a question.
 
 use maud::{Markup, html};
-use spinney_model::{Couplet, KindField, KindId, TaxonIx, Wording};
+use spinney_model::{Couplet, KindField, TaxonIx, Wording};
 use spinney_press::glossary;
 
 use super::Trying;
 use super::walk::Walk;
 use crate::language::Tongue;
-use crate::pages::finds::{drawn_line, face};
 use crate::pages::heaps::answer_tab;
-use crate::pages::key::Ending;
+use crate::pages::words;
 
 /// Where there is no key to try.
 pub(super) fn no_key(t: Tongue) -> Markup {
@@ -53,7 +52,7 @@ pub(super) fn start(trying: &Trying<'_>) -> Markup {
 }
 
 /// Which key this is, a step back, and the way out.
-fn head(trying: &Trying<'_>, back: Option<String>) -> Markup {
+pub(super) fn head(trying: &Trying<'_>, back: Option<String>) -> Markup {
     let t = trying.t;
     html! {
         nav.walk-head aria-label=(t.say("try-ways")) {
@@ -65,7 +64,7 @@ fn head(trying: &Trying<'_>, back: Option<String>) -> Markup {
 }
 
 /// The address one answer ago.
-fn back(trying: &Trying<'_>) -> String {
+pub(super) fn back(trying: &Trying<'_>) -> String {
     match trying.answers.char_indices().next_back() {
         Some((last, _)) => trying.address(&trying.answers[..last]),
         None => format!("/try?key={}", trying.id.0),
@@ -111,15 +110,16 @@ fn name(trying: &Trying<'_>, taxon: TaxonIx) -> String {
 }
 
 /// Words of a question in plain words.
-fn explained(t: Tongue, texts: &[&str]) -> Markup {
+pub(super) fn explained(t: Tongue, texts: &[&str]) -> Markup {
     let words = glossary::words_in(texts.iter().copied());
     html! {
         @if !words.is_empty() {
             section.explained aria-label=(t.say("try-words")) {
-                dl {
+                dl lang="en" {
                     @for entry in &words {
                         dt { (entry.word) }
                         dd {
+                            @if let Some(drawing) = words::drawn(t, entry.word) { (drawing) }
                             (entry.plain)
                             @if let Some(other) = entry.not_to_be_confused {
                                 " " span.quiet { (t.with("try-not-confused", &[("other", &other)])) }
@@ -133,7 +133,7 @@ fn explained(t: Tongue, texts: &[&str]) -> Markup {
 }
 
 /// The answers so far, each a way back to its question.
-fn trail(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
+pub(super) fn trail(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
     let t = trying.t;
     html! {
         @if !walk.steps.is_empty() {
@@ -153,73 +153,6 @@ fn trail(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
                     }
                 }
             }
-        }
-    }
-}
-
-/// What came out: one kind, several to compare, or nothing that is known.
-pub(super) fn ending(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
-    let t = trying.t;
-    let mut kinds: Vec<KindId> = Vec::new();
-    let mut strange: Vec<&String> = Vec::new();
-    let mut nothing = walk.reached.is_empty();
-    for to in &walk.reached {
-        match Ending::of(&trying.made, to) {
-            Ending::Out(found, names) => {
-                kinds.extend(
-                    found.into_iter().filter(|kind| !kinds.contains(kind)).collect::<Vec<_>>(),
-                );
-                strange.extend(names);
-            }
-            Ending::On(_) | Ending::Nothing => nothing = true,
-        }
-    }
-    let several = kinds.len() + strange.len() > 1;
-    html! {
-        div.walk {
-            (head(trying, Some(back(trying))))
-            h1 {
-                @match (kinds.len() + strange.len(), walk.both_ways()) {
-                    (0, _) => (t.say("try-nobody")),
-                    (1, _) => (t.say("try-is-it")),
-                    (_, true) => (t.say("try-compare")),
-                    (_, false) => (t.say("try-one-of")),
-                }
-            }
-            @if nothing { p { (t.say("try-newcomer")) " " a href={"/newcomer?key=" (trying.id.0)} { (t.say("try-newcomer-how")) } } }
-            div.several[several] {
-                @for kind in &kinds { (comes_out(trying, *kind)) }
-                @for name in &strange { div.ending { h2 dir="auto" { (name) } } }
-            }
-            (drawn_line(t, trying.collection, kinds.iter(), trying.laid.as_deref()))
-            p.cannot-tell {
-                a.button.main #again href=(trying.address("")) { (t.say("try-another")) }
-                a.button #not-it href=(back(trying)) { (t.say("try-not-it")) }
-            }
-            (trail(trying, walk))
-        }
-    }
-}
-
-/// A kind that comes out: its picture, its name, what to confirm it by, what may hurt.
-fn comes_out(trying: &Trying<'_>, id: KindId) -> Markup {
-    let t = trying.t;
-    let Some(kind) = trying.collection.kinds.get(&id) else { return html! {} };
-    let (scientific, confirm, caution) = (
-        kind.field(KindField::ScientificName),
-        kind.field(KindField::ConfirmBy),
-        kind.field(KindField::Caution),
-    );
-    html! {
-        div.ending {
-            (face(id, kind, trying.laid.as_deref()))
-            h2 dir="auto" { (trying.collection.name_in(trying.id, id)) }
-            @if !scientific.is_empty() { p.scientific lang="la" { (scientific) } }
-            @if !confirm.is_empty() {
-                p.confirm dir="auto" { strong { (t.say("try-confirm")) " " } (confirm) }
-                (explained(t, &[confirm]))
-            }
-            @if !caution.is_empty() { p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) } }
         }
     }
 }

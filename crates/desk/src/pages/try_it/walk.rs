@@ -6,21 +6,39 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Couplet, Destination, Key, TaxonIx};
+use spinney_model::{Answer, Couplet, Destination, Key, TaxonIx};
 
 /// The answers of an address; at most one for every question.
 pub(super) fn letters(text: &str, questions: usize) -> String {
     text.chars().filter(|letter| matches!(letter, 'y' | 'n' | 'u')).take(questions).collect()
 }
 
+/// An answer, and where it leads.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Way<'k> {
+    /// The number of the question, and what was answered.
+    pub(super) from: (u32, Answer),
+    pub(super) to: &'k Destination,
+}
+
+impl<'k> Way<'k> {
+    fn of(couplet: &'k Couplet, answer: Answer) -> Self {
+        let to = match answer {
+            Answer::Yes => &couplet.yes,
+            Answer::No => &couplet.no,
+        };
+        Self { from: (couplet.number, answer), to }
+    }
+}
+
 /// Where somebody is.
 pub(super) struct Walk<'k> {
     key: &'k Key,
     /// Places still to follow, the one in hand last.
-    open: Vec<&'k Destination>,
+    open: Vec<Way<'k>>,
     begin: Option<&'k Couplet>,
     /// The ends that were reached, in order.
-    pub(super) reached: Vec<&'k Destination>,
+    pub(super) reached: Vec<Way<'k>>,
     /// What was answered where.
     pub(super) steps: Vec<(&'k Couplet, char)>,
 }
@@ -35,10 +53,11 @@ impl<'k> Walk<'k> {
             walk.steps.push((couplet, letter));
             walk.begin = None;
             walk.open.pop();
+            let way = |answer| Way::of(couplet, answer);
             match letter {
-                'y' => walk.open.push(&couplet.yes),
-                'n' => walk.open.push(&couplet.no),
-                _ => walk.open.extend([&couplet.no, &couplet.yes]),
+                'y' => walk.open.push(way(Answer::Yes)),
+                'n' => walk.open.push(way(Answer::No)),
+                _ => walk.open.extend([Answer::No, Answer::Yes].map(way)),
             }
             walk.arrive();
         }
@@ -47,11 +66,11 @@ impl<'k> Walk<'k> {
 
     /// Ends are laid aside until a question comes up.
     fn arrive(&mut self) {
-        while let Some(to) = self.open.last() {
-            if self.couplet(to).is_some() {
+        while let Some(&way) = self.open.last() {
+            if self.couplet(way.to).is_some() {
                 return;
             }
-            self.reached.push(to);
+            self.reached.push(way);
             self.open.pop();
         }
     }
@@ -63,18 +82,19 @@ impl<'k> Walk<'k> {
 
     /// The question in hand; None: at an end.
     pub(super) fn here(&self) -> Option<&'k Couplet> {
-        self.begin.or_else(|| self.couplet(self.open.last()?))
+        self.begin.or_else(|| self.couplet(self.open.last()?.to))
     }
 
-    /// Whether somebody could not tell on the way here.
-    pub(super) fn both_ways(&self) -> bool {
-        self.steps.iter().any(|(_, letter)| *letter == 'u')
+    /// The questions at which somebody could not tell on the way here.
+    pub(super) fn both_ways(&self) -> Vec<&'k Couplet> {
+        let unsure = self.steps.iter().filter(|(_, letter)| *letter == 'u');
+        unsure.map(|(couplet, _)| *couplet).collect()
     }
 
     /// The kinds that may still come out, and those that have.
     pub(super) fn possible(&self) -> BTreeSet<TaxonIx> {
-        let mut open: Vec<&Destination> = self.open.clone();
-        open.extend(&self.reached);
+        let ways = self.open.iter().chain(&self.reached);
+        let mut open: Vec<&Destination> = ways.map(|way| way.to).collect();
         if let Some(couplet) = self.begin {
             open.extend([&couplet.yes, &couplet.no]);
         }
@@ -124,8 +144,10 @@ mod tests {
         assert_eq!(walk.here().map(|couplet| couplet.number), Some(2));
         assert_eq!(walk.possible().len(), 3);
         let walk = Walk::of(&key, "un");
-        assert!(walk.here().is_none() && walk.both_ways());
-        assert_eq!(walk.reached, [&end(1), &end(2)]);
+        assert!(walk.here().is_none());
+        assert_eq!(walk.both_ways().len(), 1);
+        let reached: Vec<_> = walk.reached.iter().map(|way| way.to).collect();
+        assert_eq!(reached, [&end(1), &end(2)]);
         assert_eq!(walk.possible().len(), 2);
     }
 

@@ -3,32 +3,46 @@
 //! From a sentence that compares two parts to a threshold of the column that is their ratio.
 //! "At least" and "more than" are one threshold, as they are for measures; "twice as long"
 //! without either is an exact amount and no threshold. A comparison the other way round ("is
-//! the blade shorter than twice the stalk?") is turned.
+//! the blade shorter than twice the stalk?") is turned. A number, a portion or a joining word
+//! that is no part of the comparison says something else, and then nothing is read here.
 
 use spinney_model::{Ask, Asked, CharacterIx, Quantity};
 
+use super::super::SURE;
 use super::super::numbers_asked::{LESS, MORE};
 use super::super::vocabulary::Column;
 use super::super::words::{Role, Word};
 use super::{Doubt, NAME, OWN, Reading, Sentence};
 
-/// Parts and multiples that have a name, as so many over so many.
-const NAMED: [(&[&str], Portion); 15] = [
-    (&["one", "and", "a", "half", "times"], Portion(3, 2)),
-    (&["three", "quarters"], Portion(3, 4)),
-    (&["two", "thirds"], Portion(2, 3)),
-    (&["one", "third"], Portion(1, 3)),
-    (&["a", "third"], Portion(1, 3)),
-    (&["one", "quarter"], Portion(1, 4)),
-    (&["a", "quarter"], Portion(1, 4)),
-    (&["half"], Portion(1, 2)),
-    (&["twice"], Portion(2, 1)),
-    (&["double"], Portion(2, 1)),
-    (&["½"], Portion(1, 2)),
-    (&["⅓"], Portion(1, 3)),
-    (&["¼"], Portion(1, 4)),
-    (&["⅔"], Portion(2, 3)),
-    (&["¾"], Portion(3, 4)),
+/// Multiples and signs that stand for themselves, as so many over so many.
+const NAMED: [(&str, Portion); 9] = [
+    ("half", Portion(1, 2)),
+    ("twice", Portion(2, 1)),
+    ("thrice", Portion(3, 1)),
+    ("double", Portion(2, 1)),
+    ("½", Portion(1, 2)),
+    ("⅓", Portion(1, 3)),
+    ("¼", Portion(1, 4)),
+    ("⅔", Portion(2, 3)),
+    ("¾", Portion(3, 4)),
+];
+
+/// Parts of which there are one or several: `a third`, `three quarters`.
+const PARTS: [(&str, i64); 8] = [
+    ("third", 3),
+    ("thirds", 3),
+    ("quarter", 4),
+    ("quarters", 4),
+    ("fifth", 5),
+    ("fifths", 5),
+    ("tenth", 10),
+    ("tenths", 10),
+];
+
+/// Small words that say nothing beside a comparison.
+const SMALL: [&str; 20] = [
+    "is", "are", "was", "does", "do", "the", "a", "an", "this", "that", "these", "its", "it",
+    "they", "their", "of", "leaf", "leaves", "really", "clearly",
 ];
 
 /// Words by which a thing is compared with itself: `longer than it is wide`.
@@ -62,7 +76,7 @@ impl Sentence<'_> {
                 (false, true) => true,
                 (false, false) => return None,
             };
-            Some((compared.threshold(turned), compared.left_over(self, character)))
+            Some((compared.threshold(turned), compared.left_over(self, character)?))
         });
         self.words = words;
         let (threshold, left_over) = found?;
@@ -71,7 +85,10 @@ impl Sentence<'_> {
             self.doubts.insert(Doubt::Exactly(name));
             return None;
         };
-        Some(Reading { ask: Ask { character, yes }, points: NAME + OWN - left_over })
+        // Where a word is left over, the person is asked.
+        let most = if left_over == 0 { NAME + OWN } else { SURE - 1 };
+        let points = most.min(NAME + OWN - left_over);
+        Some(Reading { ask: Ask { character, yes }, points })
     }
 
     /// Whether a reading is of a comparison that explains the whole sentence.
@@ -130,6 +147,11 @@ impl<'w> Compared<'w> {
             thing => (thing, None),
         };
         let measure = &words[first + 1];
+        // `as long as half the blade`.
+        let (portion, thing) = match portion_at(thing) {
+            Some((portion, length)) if from == first => (portion, &thing[length..]),
+            _ => (portion, thing),
+        };
         Some(Self {
             subject,
             measure,
@@ -163,20 +185,46 @@ impl<'w> Compared<'w> {
         Some(if self.more? != turned { Asked::AtLeast(at) } else { Asked::Below(at) })
     }
 
-    /// What the words cost that belong neither to the comparison nor to the two parts.
-    fn left_over(&self, sentence: &Sentence<'_>, character: CharacterIx) -> i32 {
+    /// What the words cost that belong neither to the comparison nor to the two parts; None: one
+    /// of them says something that the comparison does not.
+    fn left_over(&self, sentence: &Sentence<'_>, character: CharacterIx) -> Option<i32> {
         let parts = sentence.matrix.character(character).ratio_of;
         let parts = parts.map_or([character; 2], |(one, other)| [one, other]);
         let own = |word: &Word| {
-            dimension(word).is_some()
-                || parts.iter().any(|part| {
-                    let name = &sentence.vocabulary.columns[part.0].name;
-                    name.iter().any(|known| word.meets(known).is_some())
-                })
+            parts.iter().any(|part| {
+                let name = &sentence.vocabulary.columns[part.0].name;
+                name.iter().any(|known| word.meets(known).is_some())
+            })
         };
-        let words = self.subject.iter().chain(self.thing).filter(|word| !own(word));
-        words.map(|word| sentence.cost(character, word)).sum()
+        // The subject says no dimension but the one that it is compared in.
+        let measured = |word: &Word| dimension(word).is_some() && said(word).is_none();
+        // "Not longer" is turned already.
+        let subject = match self.subject {
+            [subject @ .., not] if not.text == "not" => subject,
+            subject => subject,
+        };
+        let subject = subject.iter().map(|word| (word, own(word)));
+        let thing = self.thing.iter().map(|word| (word, own(word) || measured(word)));
+        let mut cost = 0;
+        for (word, known) in subject.chain(thing) {
+            match word.role {
+                _ if word.text.split(' ').any(is_of_a_portion) || said(word).is_some() => {
+                    return None;
+                }
+                _ if known || SMALL.contains(&word.text.as_str()) => {}
+                Role::Content => cost += sentence.cost(character, word),
+                Role::Filler | Role::Number(_) | Role::Mark(_) => return None,
+            }
+        }
+        Some(cost)
     }
+}
+
+/// Whether a word belongs to some portion, known or not.
+fn is_of_a_portion(word: &str) -> bool {
+    NAMED.iter().any(|(name, _)| *name == word)
+        || PARTS.iter().any(|(name, _)| *name == word)
+        || ["times", "part", "parts", "percent", "only"].contains(&word)
 }
 
 /// Whether a word says more or less; None: neither.
@@ -225,17 +273,31 @@ fn dimension(word: &Word) -> Option<&'static str> {
 /// The portion at the beginning of some words, and how many of them it is.
 fn portion_at(words: &[Word]) -> Option<(Portion, usize)> {
     let text = |at: usize| words.get(at).map_or("", |word: &Word| word.text.as_str());
-    let named = NAMED
-        .iter()
-        .find(|(name, _)| name.iter().enumerate().all(|(at, word)| text(at) == *word));
-    let (portion, length) = match (named, words.first().map(|word| word.role)) {
-        (Some((name, portion)), _) => (*portion, name.len()),
-        (None, Some(Role::Number(number))) if text(1) == "times" => {
-            (Portion(number.thousandths(), 1_000), 2)
-        }
-        _ => return None,
+    let number = |at: usize| match words.get(at).map(|word| word.role) {
+        Some(Role::Number(number)) => Some(number.thousandths()),
+        _ => None,
     };
-    (portion.0 > 0).then(|| (portion, length + usize::from(text(length) == "of")))
+    let whole = |at: usize| number(at).filter(|number| number % 1_000 == 0).map(|n| n / 1_000);
+    let parts = |at: usize| PARTS.iter().find(|(name, _)| *name == text(at)).map(|(_, n)| *n);
+    let named = NAMED.iter().find(|(name, _)| *name == text(0));
+    let many = if text(0) == "a" { Some(1) } else { whole(0) };
+    let (portion, length) = if let Some((_, portion)) = named {
+        (*portion, 1)
+    } else if let Some((many, parts)) = many.zip(parts(1)) {
+        (Portion(many, parts), 2)
+    } else if let (Some(over), "/", Some(under)) = (whole(0), text(1), whole(2)) {
+        (Portion(over, under), 3)
+    } else if (text(1), text(2), text(3)) == ("and", "a", "half") && text(4) == "times" {
+        (Portion(2 * whole(0)? + 1, 2), 5)
+    } else {
+        match text(1) {
+            "times" | "×" => (Portion(number(0)?, 1_000), 2),
+            "%" => (Portion(number(0)?, 100_000), 2),
+            _ => return None,
+        }
+    };
+    let Portion(over, under) = portion;
+    (over > 0 && under > 0).then(|| (portion, length + usize::from(text(length) == "of")))
 }
 
 #[cfg(test)]

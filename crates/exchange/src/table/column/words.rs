@@ -68,7 +68,7 @@ pub(super) fn read(column: &Column<'_>, report: &mut Report) -> Option<(Scale, V
         };
         cells.push(Cell { value, seen });
     }
-    alike(column, &states.names, report);
+    alike(column, &states, report);
     Some((Scale::Words { states: states.names }, cells))
 }
 
@@ -251,14 +251,23 @@ fn notes(column: &Column<'_>, report: &mut Report) {
     );
 }
 
-fn alike(column: &Column<'_>, names: &[String], report: &mut Report) {
+/// Words that look like one word spelt twice, told at the cell of the one that is probably the
+/// slip: the one that fewer cells have, unless it is declared; of equally many the later.
+fn alike(column: &Column<'_>, states: &States, report: &mut Report) {
+    let names = &states.names;
     let folded: Vec<String> = names.iter().map(|name| fold(name)).collect();
+    let often = |folded: &str| cells_with(column, folded).count();
     for (at, one) in folded.iter().enumerate() {
         for (other, name) in folded[at + 1..].iter().zip(&names[at + 1..]) {
             if !alike_words(one, other) {
                 continue;
             }
-            let (first, place) = (&names[at], first_cell(column, other));
+            let first_slipped = at >= states.declared && often(one) < often(other);
+            let (slip, first, name) = match first_slipped {
+                true => (one, name, &names[at]),
+                false => (other, &names[at], name),
+            };
+            let place = cells_with(column, slip).next().map(|at| column.place(at));
             report.add(
                 Code::StatesAlike,
                 &format!("alike {}", column.heading.name),
@@ -288,11 +297,12 @@ fn alike_words(one: &str, other: &str) -> bool {
         && strsim::jaro_winkler(one, other) >= ALIKE
 }
 
-fn first_cell(column: &Column<'_>, folded: &str) -> Option<spinney_model::Place> {
-    let has = |what: &What| match what {
+/// The cells in which a word stands.
+fn cells_with<'c>(column: &'c Column<'_>, folded: &'c str) -> impl Iterator<Item = usize> + 'c {
+    let has = move |what: &What| match what {
         What::Words(parts) => parts.iter().any(|part| fold(&part.item) == folded),
         _ => false,
     };
-    let at = column.typed.iter().position(|typed| has(&typed.what))?;
-    Some(column.place(at))
+    let cells = column.typed.iter().enumerate();
+    cells.filter(move |(_, typed)| has(&typed.what)).map(|(at, _)| at)
 }

@@ -46,6 +46,24 @@ fn a_broken_picture_says_so() {
     assert_eq!(open(&Picture::Png(huge)).unwrap_err(), HUGE);
 }
 
+#[test]
+fn a_photograph_that_says_it_is_huge_is_not_unpacked() {
+    let mut file = Vec::new();
+    let encoder = jpeg_encoder::Encoder::new(&mut file, 90);
+    encoder.encode(&[90; 16 * 16 * 3], 16, 16, jpeg_encoder::ColorType::Rgb).unwrap();
+    // Height and width stand behind the mark of the frame (ISO/IEC 10918-1, B.2.2).
+    let frame = file.windows(2).position(|two| two == [0xFF, 0xC0]).expect("a frame");
+    let says = |height: u16, width: u16| {
+        let mut file = file.clone();
+        file[frame + 5..frame + 7].copy_from_slice(&height.to_be_bytes());
+        file[frame + 7..frame + 9].copy_from_slice(&width.to_be_bytes());
+        open(&Picture::Jpeg(file))
+    };
+    assert!(says(16, 16).is_ok());
+    assert_eq!(says(8_000, 5_001).unwrap_err(), HUGE);
+    assert_eq!(says(16_000, 16_000).unwrap_err(), HUGE);
+}
+
 /// The check sum of a PNG chunk (PNG specification, annex D).
 fn crc(bytes: &[u8]) -> [u8; 4] {
     let mut crc = u32::MAX;

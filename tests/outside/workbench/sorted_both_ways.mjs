@@ -5,7 +5,7 @@
 // group's heaps, where the card says so.
 
 /** Two groups sort a find that the table knows nothing of, one to yes and one to no. */
-export async function sortedBothWays(page, host, expect) {
+export async function sortedBothWays(stage, page, host) {
   const step = (click) => Promise.all([page.waitForNavigation(), click]);
   await page.goto(`${host.address}/finds`);
   await page.locator("#table").fill("kind\tedge\nash\t");
@@ -22,5 +22,5 @@ export async function sortedBothWays(page, host, expect) {
     await page.locator(`.heap.${side} #card-3`).waitFor();
   }
   await page.goto(`${host.address}/heaps?key=1`);
-  expect((await page.textContent("#card-3")).includes("Group 2 put it to no."), "the other group hears it");
+  stage.expect((await page.textContent("#card-3")).includes("Group 2 put it to no."), "the other group hears it");
 }

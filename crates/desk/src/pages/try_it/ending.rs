@@ -1,0 +1,160 @@
+//! The end of a walk: what came out, how sure that is, and how to make sure of it.
+//!
+//! One kind, several to compare, or nothing that is known. What came out only because somebody
+//! could not tell, or because nobody has looked at the kind, says so.
+
+use maud::{Markup, html};
+use spinney_model::{Answer, KindField, KindId, TaxonIx};
+use spinney_press::wording;
+
+use super::Trying;
+use super::screens::{back, explained, head, trail};
+use super::walk::Walk;
+use crate::pages::finds::{drawn_line, face};
+use crate::pages::heaps::answer_tab;
+use crate::pages::key::Ending;
+
+/// What came out, in the order of the ways.
+#[derive(Default)]
+struct CameOut<'a> {
+    /// Each kind; with a question on its way that nobody has answered for it, where it is a
+    /// guess.
+    kinds: Vec<(KindId, Option<u32>)>,
+    /// Names that are none of the collection's.
+    strange: Vec<&'a String>,
+    /// Whether some way led to nothing.
+    nothing: bool,
+}
+
+impl<'a> CameOut<'a> {
+    fn of(trying: &'a Trying<'_>, walk: &'a Walk<'_>) -> Self {
+        let mut out = Self { nothing: walk.reached.is_empty(), ..Self::default() };
+        for way in &walk.reached {
+            match Ending::of(&trying.made, way.to) {
+                Ending::Out(kinds, names) => {
+                    for kind in kinds {
+                        out.add(kind, guessed(trying, way.from, kind));
+                    }
+                    out.strange.extend(names);
+                }
+                Ending::On(_) | Ending::Nothing => out.nothing = true,
+            }
+        }
+        out
+    }
+
+    /// A kind that two ways lead to is as sure as the surer of them.
+    fn add(&mut self, kind: KindId, open: Option<u32>) {
+        match self.kinds.iter_mut().find(|(known, _)| *known == kind) {
+            Some((_, known)) => *known = known.and(open),
+            None => self.kinds.push((kind, open)),
+        }
+    }
+
+    fn count(&self) -> usize {
+        self.kinds.len() + self.strange.len()
+    }
+}
+
+fn guessed(trying: &Trying<'_>, from: (u32, Answer), kind: KindId) -> Option<u32> {
+    let taxon = trying.made.layer.kinds.iter().position(|known| *known == kind)?;
+    trying.made.guesses.at(from, TaxonIx(taxon))
+}
+
+/// The last screen of a walk.
+pub(super) fn ending(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
+    let t = trying.t;
+    let out = CameOut::of(trying, walk);
+    let unsure = walk.both_ways();
+    html! {
+        div.walk {
+            (head(trying, Some(back(trying))))
+            h1 {
+                @match (out.count(), unsure.is_empty()) {
+                    (0, _) => (t.say("try-nobody")),
+                    (1, true) => (t.say("try-is-it")),
+                    (1, false) => (t.say("try-may-be-it")),
+                    (_, false) => (t.say("try-compare")),
+                    (_, true) => (t.say("try-one-of")),
+                }
+            }
+            @for couplet in &unsure {
+                p.guess dir="auto" {
+                    span.mark aria-hidden="true" { "?" } " "
+                    (t.with("try-went-both-ways", &[("words", &couplet.wording.first())]))
+                }
+            }
+            @if out.nothing { p { (t.say("try-newcomer")) " " a href={"/newcomer?key=" (trying.id.0)} { (t.say("try-newcomer-how")) } } }
+            div.several[out.count() > 1] {
+                @for (kind, open) in &out.kinds { (comes_out(trying, *kind, *open)) }
+                @for name in &out.strange { div.ending { h2 dir="auto" { (name) } } }
+            }
+            (drawn_line(t, trying.collection, out.kinds.iter().map(|(kind, _)| kind), trying.laid.as_deref()))
+            @if out.count() > 0 { (second_looks(trying, walk)) }
+            p.cannot-tell {
+                a.button.main #again href=(trying.address("")) { (t.say("try-another")) }
+                a.button #not-it href=(back(trying)) { (t.say("try-not-it")) }
+            }
+            (trail(trying, walk))
+        }
+    }
+}
+
+/// A kind that comes out: its picture, its name, what to confirm it by, what may hurt.
+fn comes_out(trying: &Trying<'_>, id: KindId, open: Option<u32>) -> Markup {
+    let t = trying.t;
+    let Some(kind) = trying.collection.kinds.get(&id) else { return html! {} };
+    let (scientific, confirm, caution) = (
+        kind.field(KindField::ScientificName),
+        kind.field(KindField::ConfirmBy),
+        kind.field(KindField::Caution),
+    );
+    let name = trying.collection.name_in(trying.id, id);
+    html! {
+        div.ending.guessed[open.is_some()] {
+            (face(id, kind, trying.laid.as_deref()))
+            h2 dir="auto" { (name) }
+            @if !scientific.is_empty() { p.scientific lang="la" { (scientific) } }
+            // Before anything that takes long to read.
+            @if !caution.is_empty() { p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) } }
+            @if let Some(number) = open {
+                p.guess dir="auto" {
+                    span.mark aria-hidden="true" { "?" } " "
+                    (t.with("key-guess", &[("kind", &name), ("number", &number)]))
+                }
+            }
+            @if confirm.is_empty() { p.quiet { (t.say("try-no-sentence")) } } @else {
+                p.confirm dir="auto" { strong { (t.say("try-confirm")) " " } (confirm) }
+                (explained(t, &[confirm]))
+            }
+        }
+    }
+}
+
+/// Questions that were not asked on the way, and what they must come to if the answers were
+/// right. What is answered by touch is left out: nobody was warned of it.
+fn second_looks(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
+    let t = trying.t;
+    let matrix = &trying.made.layer.matrix;
+    let looks = walk.steps.iter().filter(|(_, letter)| *letter != 'u');
+    let looks = looks.filter_map(|(couplet, letter)| {
+        let all = trying.made.looks.get(&couplet.number)?;
+        let (ask, opposite) =
+            all.iter().find(|(ask, _)| !matrix.character(ask.character).by_touch)?;
+        Some((wording::question(matrix, ask), (*letter == 'y') != *opposite))
+    });
+    let looks: Vec<(String, bool)> = looks.collect();
+    html! {
+        @if !looks.is_empty() {
+            section.second-looks {
+                h2 { (t.say("try-second-look")) }
+                ul {
+                    @for (words, yes) in &looks {
+                        li { span dir="auto" { (words) } " " (answer_tab(t, *yes)) }
+                    }
+                }
+                (explained(t, &looks.iter().map(|(words, _)| words.as_str()).collect::<Vec<_>>()))
+            }
+        }
+    }
+}
