@@ -8,6 +8,7 @@
 use std::borrow::Cow;
 use std::collections::BTreeMap;
 
+use maud::Markup;
 use spinney_exchange::table::{self, Settings, Sources};
 use spinney_model::{
     AboutField, Ask, AskOf, Asked, AskedOf, CharacterField, CharacterId, CharacterIx, Finding,
@@ -15,6 +16,7 @@ use spinney_model::{
 };
 
 use crate::collection::{Agreed, Collection, Sayings, Sorted};
+use crate::drawing::Drawings;
 
 mod meaning;
 
@@ -32,6 +34,8 @@ pub(crate) struct Laid {
     pub(crate) sorted: Sorted,
     /// Who says what of which kind: what was typed, and what hands say.
     pub(crate) said: Sayings,
+    /// The drawings of its kinds.
+    drawings: Drawings,
 }
 
 /// The fields of a character, in the order of the sheet, each under its heading.
@@ -104,7 +108,21 @@ impl Laid {
         let characters = read.matrix.characters().iter();
         let characters = characters.map(|c| by_name.get(&folded(&c.name)).copied()).collect();
         let matrix = with_pictures(read.matrix, collection, &kinds);
-        Some(Self { matrix, findings: read.findings, kinds, characters, sorted, said })
+        let drawings = Drawings::of(&matrix);
+        Some(Self {
+            matrix,
+            findings: read.findings,
+            kinds,
+            characters,
+            sorted,
+            said,
+            drawings,
+        })
+    }
+
+    /// The drawing of what the table says of a kind; None: it says nothing of a leaf.
+    pub(crate) fn drawing(&self, kind: KindId) -> Option<&Markup> {
+        self.drawings.drawing(&self.matrix, self.taxon(kind)?)
     }
 
     /// What texts mean in a column, those that stand there and others.

@@ -26,6 +26,7 @@
 mod amounts;
 mod asking;
 mod collection;
+mod drawing;
 mod forget;
 mod guesses;
 mod history;

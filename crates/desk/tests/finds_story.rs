@@ -5,6 +5,7 @@ mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
 use spinney_desk::Upload;
+use spinney_model::{CharacterId, Edit, KindId};
 
 /// A picture of one colour, as a PNG file.
 fn picture(shade: u8) -> Vec<u8> {
@@ -243,4 +244,57 @@ fn hostile_finds_stay_words() {
     let form = [("kind", "1"), ("where", long.as_str())];
     assert!(teacher.refused("/do/describe-kind", &form).contains("is longer than 600"));
     assert!(teacher.refused("/do/merge-kinds", &[("kind", "1"), ("with", "1")]).len() > 100);
+}
+
+/// The drawing in a card that begins with these words; None: it has none.
+fn drawing<'p>(page: &'p str, begins: &str) -> Option<&'p str> {
+    let card = page.split(begins).nth(1).unwrap_or_else(|| panic!("no {begins}"));
+    let card = card.split("</li>").next().expect("a card ends");
+    let from = card.find("<svg class=\"leaf drawn\"")?;
+    let to = card.find("</svg>").expect("a drawing ends");
+    Some(&card[from..to])
+}
+
+#[test]
+fn a_find_without_a_picture_is_drawn_as_the_table_says_and_follows_every_edit() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.paste("kind,leaf edge\nhazel,toothed\ndogwood,smooth\nspindle,\n");
+    let page = teacher.get("/finds");
+    let [hazel, dogwood, spindle] = ["kind-1", "kind-2", "kind-3"]
+        .map(|id| drawing(&page, &format!("id=\"{id}\"")).map(str::to_owned));
+    assert!(hazel.is_some() && dogwood.is_some() && hazel != dogwood);
+    assert!(spindle.is_none() && !page.contains("no-picture"), "only its name");
+    assert!(hazel.as_deref().is_some_and(|svg| svg.contains("aria-hidden=\"true\"")));
+    assert!(page.contains("Drawn from what the table says; not a portrait."));
+    let (kind, character) = (KindId(1), CharacterId(1));
+    let (source, text) = (String::new(), "smooth".to_owned());
+    teacher.does(vec![Edit::SetCell { kind, character, source, text }]);
+    let page = teacher.get("/finds");
+    assert_eq!(drawing(&page, "id=\"kind-1\"").map(str::to_owned), dogwood, "at once");
+    teacher.upload("/do/add-pictures", &[("kind", "1")], upload(3));
+    let page = teacher.get("/finds");
+    assert!(drawing(&page, "id=\"kind-1\"").is_none() && page.contains("<img src=\"/picture/"));
+    let mut pupil = AtTheDesk::with_scenario("pond_tray");
+    let page = pupil.get("/finds");
+    assert!(!page.contains("class=\"leaf drawn\"") && !page.contains("not a portrait"));
+}
+
+#[test]
+fn wherever_a_find_stands_its_drawing_stands_with_it() {
+    let mut teacher = AtTheDesk::with_hedge_walk();
+    let finds = teacher.get("/finds");
+    let holly = drawing(&finds, "id=\"kind-9\"").expect("its edge is known").to_owned();
+    teacher.post("/do/start-heaps", &[("name", "Blue")]);
+    assert!(teacher.get("/finds/9").contains(&holly));
+    assert!(teacher.get("/share-out").contains(&holly));
+    assert_eq!(drawing(&teacher.get("/heaps?key=1"), "id=\"card-9\""), Some(holly.as_str()));
+    assert!(teacher.get("/copy?key=1&words=Is+it+spiny").contains(&holly));
+    let spiny = [("key", "1"), ("at", ""), ("words", "Is the edge spiny?")];
+    teacher.post("/do/ask", &spiny);
+    teacher.post("/do/sort", &[("key", "1"), ("at", ""), ("kind", "9"), ("side", "yes")]);
+    assert_eq!(drawing(&teacher.get("/heaps?key=1"), "id=\"card-9\""), Some(holly.as_str()));
+    for path in ["/try?key=1&at=y", "/newcomer?key=1&walk=y"] {
+        let page = teacher.get(path);
+        assert!(page.contains(&holly) && page.contains("not a portrait"), "{path}");
+    }
 }

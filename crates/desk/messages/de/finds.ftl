@@ -3,6 +3,7 @@
 caution = Vorsicht!
 finds-empty = Was habt ihr gefunden? Legt es aus, dann schreibt unten die Namen auf, einen je Zeile, oder legt Bilder hinein. Ein Fund ohne Namen heißt nach einem Buchstaben, bis jemand ihn kennt.
 finds-not-named = noch ohne Namen
+finds-drawn = Gezeichnet nach dem, was in der Tabelle steht; kein Bildnis.
 finds-next = Wie weiter?
 finds-share-out = Auf Gruppen verteilen
 finds-newcomer = Ein Neuling: ein Fund, der nicht im Schlüssel ist

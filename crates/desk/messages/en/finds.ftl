@@ -3,6 +3,7 @@
 caution = Take care!
 finds-empty = What did you find? Lay it out, then type the names below, one a line, or drop in pictures. A find without a name goes by a letter until somebody knows it.
 finds-not-named = not named yet
+finds-drawn = Drawn from what the table says; not a portrait.
 finds-next = What next?
 finds-share-out = Share out among groups
 finds-newcomer = A newcomer: a find that is not in the key

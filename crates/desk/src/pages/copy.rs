@@ -10,6 +10,7 @@ mod names;
 use maud::{Markup, html};
 use spinney_model::{AskOf, Edit, Fork, KeyId, KindId, Side};
 
+use super::finds::face;
 use super::frame::{self, Parts, Screen};
 use super::heaps::{deeds, readings, start_form, together};
 use super::{Route, Shown};
@@ -166,6 +167,7 @@ fn one(copy: &Copy<'_>, kind: KindId, reading: Option<&AskOf>) -> Markup {
     html! {
         fieldset.kind {
             legend dir="auto" { (name) }
+            @if let Some(found) = copy.desk.history.now.kinds.get(&kind) { (face(kind, found, Some(copy.laid))) }
             @for (side, value, word) in choices {
                 @let id = format!("{value}-{}", kind.0);
                 span.choice {

@@ -17,7 +17,7 @@ use spinney_model::{KindField, KindId, OtherName};
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
-use crate::collection::Kind;
+use crate::collection::{Collection, Kind};
 use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
@@ -72,6 +72,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                 (slip(t, &collection.name(*id), *id, kind, laid.as_deref()))
             }
         }
+        (drawn_line(t, collection, collection.kinds.keys(), laid.as_deref()))
         (add::forms(t))
     };
     let parts = Parts {
@@ -105,7 +106,7 @@ fn slip(t: Tongue, name: &str, id: KindId, kind: &Kind, laid: Option<&Laid>) -> 
     html! {
         li.slip {
             a id={"kind-" (id.0)} href={"/finds/" (id.0)} {
-                (face(kind))
+                (face(id, kind, laid))
                 span.name dir="auto" { (name) }
             }
             @if field(KindField::Name).is_empty() { p.quiet { (t.say("finds-not-named")) } }
@@ -145,12 +146,24 @@ fn other_names(names: &[OtherName]) -> Markup {
     }
 }
 
-/// The first picture of a kind, or an empty frame to stick a leaf in.
-pub(crate) fn face(kind: &Kind) -> Markup {
+/// The first picture of a kind; else a drawing of what the table says of it; else nothing.
+pub(crate) fn face(id: KindId, kind: &Kind, laid: Option<&Laid>) -> Markup {
     html! {
-        @match kind.pictures.first() {
-            Some(hash) => img src={"/picture/" (hash)} alt="" loading="lazy";,
-            None => span.no-picture aria-hidden="true" {},
-        }
+        @if let Some(hash) = kind.pictures.first() {
+            img src={"/picture/" (hash)} alt="" loading="lazy";
+        } @else if let Some(drawing) = laid.and_then(|laid| laid.drawing(id)) { (drawing) }
     }
+}
+
+/// A line that says what the drawings are, where one of these finds is shown by a drawing.
+pub(crate) fn drawn_line<'k>(
+    t: Tongue,
+    collection: &Collection,
+    mut kinds: impl Iterator<Item = &'k KindId>,
+    laid: Option<&Laid>,
+) -> Markup {
+    let bare = |id| collection.kinds.get(id).is_some_and(|kind| kind.pictures.is_empty());
+    let drawn = |id: &KindId| laid.is_some_and(|laid| laid.drawing(*id).is_some());
+    let some = kinds.any(|id| bare(id) && drawn(id));
+    html! { @if some { p.quiet { (t.say("finds-drawn")) } } }
 }

@@ -198,7 +198,7 @@ fn one(view: &View<'_>, number: usize, set: &Set) -> Markup {
                 @for taxon in &set.taxa {
                     @let kind = view.kind(*taxon);
                     li.slip {
-                        @if let Some(kind) = view.desk.history.now.kinds.get(&kind) { (face(kind)) }
+                        @if let Some(found) = view.desk.history.now.kinds.get(&kind) { (face(kind, found, Some(view.laid))) }
                         span.name dir="auto" { (view.name(*taxon)) }
                     }
                 }

@@ -14,6 +14,7 @@ use spinney_model::KeyId;
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
 use crate::collection::Collection;
+use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
 use crate::worked::Made;
@@ -29,6 +30,7 @@ struct Trying<'a> {
     id: KeyId,
     collection: &'a Collection,
     made: Arc<Made>,
+    laid: Option<Arc<Laid>>,
     answers: String,
 }
 
@@ -49,7 +51,8 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     };
     let begun = asked.request.query.iter().any(|(name, _)| name == "at");
     let answers = letters(asked.request.asked("at"), made.key.couplets.len());
-    let trying = Trying { t, id, collection: &desk.history.now, made, answers };
+    let laid = desk.worked.laid(&desk.history.now);
+    let trying = Trying { t, id, collection: &desk.history.now, made, laid, answers };
     let walk = Walk::of(&trying.made.key, &trying.answers);
     let work = match (begun, walk.here()) {
         (false, _) => screens::start(&trying),

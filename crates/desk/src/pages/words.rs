@@ -4,7 +4,6 @@
 //! in them that a pupil may not know. What a word means is press's word list; a word that the
 //! list lacks is named, not explained. It invents nothing.
 
-mod blade;
 mod drawing;
 
 use std::collections::{BTreeMap, BTreeSet};

@@ -47,6 +47,8 @@ struct View<'a> {
     kind: &'a Kind,
     /// Who says what of it.
     said: &'a Sayings,
+    /// What the table says of it, drawn.
+    drawing: Option<&'a Markup>,
     name: String,
 }
 
@@ -56,7 +58,9 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let laid = desk.worked.laid(&desk.history.now);
     let Some(kind) = desk.history.now.kinds.get(&id) else { return Shown::Nothing };
     let said = laid::said(&desk.history.now, laid.as_deref());
-    let view = View { t, desk, id, kind, said: &said, name: desk.history.now.name(id) };
+    let drawing = laid.as_ref().and_then(|laid| laid.drawing(id));
+    let view =
+        View { t, desk, id, kind, said: &said, drawing, name: desk.history.now.name(id) };
     let work = html! {
         p { a href={"/finds#kind-" (id.0)} { (t.say("finds-all")) } }
         h1 dir="auto" { (view.name) }
@@ -84,6 +88,9 @@ fn pictures(view: &View<'_>) -> Markup {
     let t = view.t;
     let pictures = &view.kind.pictures;
     html! {
+        @if let (true, Some(drawing)) = (pictures.is_empty(), view.drawing) {
+            div.from-table { (drawing) p.quiet { (t.say("finds-drawn")) } }
+        }
         @if !pictures.is_empty() {
             ul.prints {
                 @for (at, hash) in pictures.iter().enumerate() {

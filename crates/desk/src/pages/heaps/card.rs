@@ -60,7 +60,7 @@ fn front(top: &Top<'_>, kind: KindId) -> Markup {
     html! {
         div.front {
             @if let Some(found) = collection.kinds.get(&kind) {
-                @if !found.pictures.is_empty() { (face(found)) }
+                (face(kind, found, Some(top.laid)))
             }
             span.name dir="auto" { (collection.name_in(top.key, kind)) }
         }

@@ -13,7 +13,7 @@ use crate::collection::{Agreed, Kind};
 use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::pages::Shown;
-use crate::pages::finds::LONGEST_NAME;
+use crate::pages::finds::{LONGEST_NAME, drawn_line};
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::table::LONGEST_TEXT;
 use crate::routes::Asked;
@@ -77,6 +77,7 @@ pub(super) fn show(
         @else { h1 dir="auto" { (t.with("newcomer-comes-out", &[("kinds", &names.join(", "))])) } }
         p { (t.say("newcomer-look")) }
         (cards(&view))
+        (drawn_line(t, &desk.history.now, view.beside.iter(), Some(view.laid)))
         form.compare method="post" action="/newcomer/slot" {
             input type="hidden" name="key" value=(id.0);
             input type="hidden" name="walk" value=(walk::letters(walking));
@@ -96,14 +97,13 @@ fn cards(view: &View<'_>) -> Markup {
     html! {
         ul.cards.two {
             li.card {
-                span.no-picture aria-hidden="true" {}
                 span.name dir="auto" { (view.name) }
                 p.why { (t.say("newcomer-is-new")) }
             }
             @for kind in &view.beside {
                 @let known = &view.desk.history.now.kinds[kind];
                 li.card {
-                    (faces(t, known, &view.kind_name(*kind)))
+                    (faces(t, known, &view.kind_name(*kind), view.laid.drawing(*kind)))
                     span.name dir="auto" { (view.kind_name(*kind)) }
                     p { a href={"/finds/" (kind.0)} { (t.with("newcomer-same", &[("kind", &view.kind_name(*kind))])) } }
                 }
@@ -112,10 +112,11 @@ fn cards(view: &View<'_>) -> Markup {
     }
 }
 
-/// All pictures of a kind, so that the thing in the hand can be held beside them.
-pub(super) fn faces(t: Tongue, kind: &Kind, name: &str) -> Markup {
+/// All pictures of a kind, so that the thing in the hand can be held beside them; else what the
+/// table says of it, drawn.
+pub(super) fn faces(t: Tongue, kind: &Kind, name: &str, drawing: Option<&Markup>) -> Markup {
     html! {
-        @if kind.pictures.is_empty() { span.no-picture aria-hidden="true" {} }
+        @if let (true, Some(drawing)) = (kind.pictures.is_empty(), drawing) { (drawing) }
         @for (at, hash) in kind.pictures.iter().enumerate() {
             img src={"/picture/" (hash)} loading="lazy"
                 alt=(t.with("finds-picture-of", &[("kind", &name), ("number", &(at + 1))]));

@@ -221,13 +221,15 @@ pub(super) fn done(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let beside = asked.request.query.iter().filter(|(name, _)| name == "beside");
     let beside = beside.filter_map(|(_, number)| number.parse().ok().map(KindId));
     let cards: Vec<KindId> = std::iter::once(kind).chain(beside.take(MOST_CARDS)).collect();
+    let laid = desk.worked.laid(&desk.history.now);
+    let drawing = |kind: &KindId| laid.as_ref().and_then(|laid| laid.drawing(*kind));
     let work = html! {
         h1 dir="auto" { (t.with("newcomer-is-in", &[("kind", &name)])) }
         ul.cards.two {
             @for id in &cards {
                 @if let Some(known) = desk.history.now.kinds.get(id) {
                     li.card {
-                        (faces(t, known, &desk.history.now.name(*id)))
+                        (faces(t, known, &desk.history.now.name(*id), drawing(id)))
                         span.name dir="auto" { (desk.history.now.name(*id)) }
                     }
                 }

@@ -10,7 +10,7 @@ use spinney_press::wording;
 use super::Trying;
 use super::screens::{back, explained, head, trail};
 use super::walk::Walk;
-use crate::pages::finds::face;
+use crate::pages::finds::{drawn_line, face};
 use crate::pages::heaps::answer_tab;
 use crate::pages::key::Ending;
 
@@ -89,6 +89,7 @@ pub(super) fn ending(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
                 @for (kind, open) in &out.kinds { (comes_out(trying, *kind, *open)) }
                 @for name in &out.strange { div.ending { h2 dir="auto" { (name) } } }
             }
+            (drawn_line(t, trying.collection, out.kinds.iter().map(|(kind, _)| kind), trying.laid.as_deref()))
             @if out.count() > 0 { (second_looks(trying, walk)) }
             p.cannot-tell {
                 a.button.main #again href=(trying.address("")) { (t.say("try-another")) }
@@ -111,7 +112,7 @@ fn comes_out(trying: &Trying<'_>, id: KindId, open: Option<u32>) -> Markup {
     let name = trying.collection.name_in(trying.id, id);
     html! {
         div.ending.guessed[open.is_some()] {
-            (face(kind))
+            (face(id, kind, trying.laid.as_deref()))
             h2 dir="auto" { (name) }
             @if !scientific.is_empty() { p.scientific lang="la" { (scientific) } }
             // Before anything that takes long to read.

@@ -6,14 +6,17 @@
 
 use maud::{Markup, html};
 
-use super::blade::{self, Form, Point, outline, path, placed, side_veins};
+use crate::drawing::blade::{Blade, Edge, Lobes, Shape};
+use crate::drawing::class;
+use crate::drawing::leaf::{self, Form, LENGTH, Leaf, TIP};
+use crate::drawing::pen::{Point, path, placed};
 use crate::language::Tongue;
 
 /// What a drawing shows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Shows {
     /// One blade on its stalk.
-    Leaf(Form),
+    Leaf(Look),
     /// The same leaf, one part of it heavy.
     Part(Part),
     Feather,
@@ -23,6 +26,18 @@ pub(super) enum Shows {
     Whorl,
     /// A leaf that sits on its twig without a stalk.
     NoStalk,
+}
+
+/// How its blade looks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Look {
+    Smooth,
+    Toothed,
+    DoubleToothed,
+    Spiny,
+    Lobed,
+    Heart,
+    Needle,
 }
 
 /// A part of a leaf.
@@ -37,23 +52,23 @@ pub(super) enum Part {
     Base,
 }
 
-const LENGTH: f64 = 36.0;
-const WIDTH: f64 = 24.0;
+/// A stalk a third of the blade, long enough to be pointed at.
+const STALK: f64 = 1.0 / 3.0;
 
 /// The word's drawing, and beside it what it is taken for.
 pub(super) fn of_word(word: &str) -> Option<[Shows; 2]> {
     use Shows::{Alternate, Feather, Hand, Leaf, NoStalk, Opposite, Whorl};
     Some(match word {
-        "lobed" | "lobe" | "sinus" => [Leaf(Form::Lobed), Leaf(Form::Smooth)],
-        "unlobed" => [Leaf(Form::Smooth), Leaf(Form::Lobed)],
-        "toothed" | "tooth" => [Leaf(Form::Toothed), Leaf(Form::Smooth)],
-        "double-toothed" => [Leaf(Form::DoubleToothed), Leaf(Form::Toothed)],
-        "entire" => [Leaf(Form::Smooth), Leaf(Form::Toothed)],
-        "spine" | "spike" => [Leaf(Form::Spiny), Leaf(Form::Toothed)],
-        "heart-shaped" => [Leaf(Form::Heart), Leaf(Form::Smooth)],
-        "oval" => [Leaf(Form::Smooth), Leaf(Form::Heart)],
-        "needle" => [Leaf(Form::Needle), Leaf(Form::Smooth)],
-        "leaflet" | "compound" => [Feather, Leaf(Form::Lobed)],
+        "lobed" | "lobe" | "sinus" => [Leaf(Look::Lobed), Leaf(Look::Smooth)],
+        "unlobed" => [Leaf(Look::Smooth), Leaf(Look::Lobed)],
+        "toothed" | "tooth" => [Leaf(Look::Toothed), Leaf(Look::Smooth)],
+        "double-toothed" => [Leaf(Look::DoubleToothed), Leaf(Look::Toothed)],
+        "entire" => [Leaf(Look::Smooth), Leaf(Look::Toothed)],
+        "spine" | "spike" => [Leaf(Look::Spiny), Leaf(Look::Toothed)],
+        "heart-shaped" => [Leaf(Look::Heart), Leaf(Look::Smooth)],
+        "oval" => [Leaf(Look::Smooth), Leaf(Look::Heart)],
+        "needle" => [Leaf(Look::Needle), Leaf(Look::Smooth)],
+        "leaflet" | "compound" => [Feather, Leaf(Look::Lobed)],
         "feather" => [Feather, Hand],
         "hand-shaped" => [Hand, Feather],
         "opposite" | "pair" => [Opposite, Alternate],
@@ -76,7 +91,7 @@ pub(super) fn pair(t: Tongue, shows: [Shows; 2]) -> Markup {
         div.two-states {
             @for (n, one) in shows.into_iter().enumerate() {
                 figure.other[n == 1] {
-                    svg.leaf viewBox="-21 -50 42 64" aria-hidden="true" focusable="false" { (drawn(one)) }
+                    svg.leaf viewBox="-24 -50 48 64" aria-hidden="true" focusable="false" { (drawn(one)) }
                     figcaption { (caption(t, one, shows[1 - n])) }
                 }
             }
@@ -87,21 +102,21 @@ pub(super) fn pair(t: Tongue, shows: [Shows; 2]) -> Markup {
 /// What a drawing shows, in the words that set it apart from its neighbour.
 fn caption(t: Tongue, shows: Shows, beside: Shows) -> String {
     match shows {
-        Shows::Leaf(Form::Smooth) if beside == Shows::Leaf(Form::Lobed) => {
+        Shows::Leaf(Look::Smooth) if beside == Shows::Leaf(Look::Lobed) => {
             t.say("words-draw-unlobed")
         }
-        Shows::Leaf(Form::Smooth)
-            if matches!(beside, Shows::Leaf(Form::Heart | Form::Needle)) =>
+        Shows::Leaf(Look::Smooth)
+            if matches!(beside, Shows::Leaf(Look::Heart | Look::Needle)) =>
         {
             t.say("words-draw-oval")
         }
-        Shows::Leaf(Form::Smooth) => t.say("words-draw-smooth"),
-        Shows::Leaf(Form::Toothed) => t.say("words-draw-toothed"),
-        Shows::Leaf(Form::DoubleToothed) => t.say("words-draw-double"),
-        Shows::Leaf(Form::Spiny) => t.say("words-draw-spiny"),
-        Shows::Leaf(Form::Lobed) => t.say("words-draw-lobed"),
-        Shows::Leaf(Form::Heart) => t.say("words-draw-heart"),
-        Shows::Leaf(Form::Needle) => t.say("words-draw-needle"),
+        Shows::Leaf(Look::Smooth) => t.say("words-draw-smooth"),
+        Shows::Leaf(Look::Toothed) => t.say("words-draw-toothed"),
+        Shows::Leaf(Look::DoubleToothed) => t.say("words-draw-double"),
+        Shows::Leaf(Look::Spiny) => t.say("words-draw-spiny"),
+        Shows::Leaf(Look::Lobed) => t.say("words-draw-lobed"),
+        Shows::Leaf(Look::Heart) => t.say("words-draw-heart"),
+        Shows::Leaf(Look::Needle) => t.say("words-draw-needle"),
         Shows::Feather => t.say("words-draw-feather"),
         Shows::Hand => t.say("words-draw-hand"),
         Shows::Opposite => t.say("words-draw-opposite"),
@@ -120,14 +135,14 @@ fn caption(t: Tongue, shows: Shows, beside: Shows) -> String {
 
 fn drawn(shows: Shows) -> Markup {
     match shows {
-        Shows::Leaf(form) => leaf(form, None, true),
-        Shows::Part(part) => leaf(Form::Smooth, Some(part), true),
+        Shows::Leaf(look) => leaf(of_look(look), None),
+        Shows::Part(part) => leaf(of_look(Look::Smooth), Some(part)),
         Shows::NoStalk => html! {
-            (leaf(Form::Smooth, None, false))
-            (line("midrib", &[(-12.0, -1.0), (12.0, 1.0)]))
+            (leaf(Leaf { stalk: Some(0.0), ..of_look(Look::Smooth) }, None))
+            (line("midrib", &[(-12.0, TIP - LENGTH - 1.0), (12.0, TIP - LENGTH + 1.0)]))
         },
-        Shows::Feather => feather(),
-        Shows::Hand => hand(),
+        Shows::Feather => leaf(of_form(Form::Feather(leaf::USUAL_FEATHER)), None),
+        Shows::Hand => leaf(of_form(Form::Hand(leaf::USUAL_HAND)), None),
         Shows::Opposite => {
             twig(&[(30.0, &[(-1.0, 0.5), (1.0, 0.5)]), (8.0, &[(-1.0, 0.5), (1.0, 0.5)])])
         }
@@ -144,83 +159,68 @@ fn drawn(shows: Shows) -> Markup {
     }
 }
 
+fn of_look(look: Look) -> Leaf {
+    let plain = Blade::default();
+    let blade = match look {
+        Look::Smooth => plain,
+        Look::Toothed => Blade { edge: Edge::Toothed, ..plain },
+        Look::DoubleToothed => Blade { edge: Edge::DoubleToothed, ..plain },
+        Look::Spiny => Blade { edge: Edge::Spiny, ..plain },
+        Look::Lobed => Blade { lobes: Lobes::Some, ..plain },
+        Look::Heart => Blade { shape: Shape::Heart, ..plain },
+        Look::Needle => Blade { shape: Shape::Needle, ..plain },
+    };
+    Leaf { blade, stalk: Some(STALK), ..Leaf::default() }
+}
+
+fn of_form(form: Form) -> Leaf {
+    Leaf { form, ..of_look(Look::Smooth) }
+}
+
 fn line(class: &str, points: &[Point]) -> Markup {
     html! { path class=(class) d=(path(points)) {} }
 }
 
-fn leaf(form: Form, heavy: Option<Part>, stalk: bool) -> Markup {
-    let class = |part: Part, usual: &'static str| match heavy == Some(part) {
-        true => "heavy",
-        false => usual,
+/// A leaf, one part of it heavy.
+fn leaf(leaf: Leaf, heavy: Option<Part>) -> Markup {
+    let of = |part: leaf::Part| match (part, heavy) {
+        (leaf::Part::Edge, Some(Part::Edge))
+        | (leaf::Part::Midrib, Some(Part::Midrib))
+        | (leaf::Part::Veins, Some(Part::Veins))
+        | (leaf::Part::Stalk, Some(Part::Stalk)) => "heavy",
+        _ => class(part),
     };
-    let mirrored = |points: &[Point; 2]| points.map(|(x, y)| (-x, y));
     html! {
-        @if heavy == Some(Part::Blade) { (hatching()) }
-        (line(class(Part::Edge, "outline"), &outline(form, LENGTH, WIDTH)))
-        (line(class(Part::Midrib, "midrib"), &[(0.0, 0.0), (0.0, LENGTH * 0.97)]))
-        @for vein in side_veins(form, LENGTH, WIDTH) {
-            (line(class(Part::Veins, "vein"), &vein))
-            (line(class(Part::Veins, "vein"), &mirrored(&vein)))
-        }
-        @if stalk { (line(class(Part::Stalk, "outline"), &[(0.0, 0.0), (0.6, -6.0), (2.0, -12.0)])) }
-        @if heavy == Some(Part::Tip) { circle.heavy cx="0" cy=(-LENGTH) r="5" {} }
-        @if heavy == Some(Part::Base) { circle.heavy cx="0" cy="0" r="5" {} }
+        @if heavy == Some(Part::Blade) { (hatching(leaf.blade)) }
+        @for part in leaf.lines() { (line(of(part.part), &part.points)) }
+        @if heavy == Some(Part::Tip) { circle.heavy cx="0" cy=(-TIP) r="5" {} }
+        @if heavy == Some(Part::Base) { circle.heavy cx="0" cy=(LENGTH - TIP) r="5" {} }
     }
 }
 
 /// Hatching over the blade: lines across it, from edge to edge.
-fn hatching() -> Markup {
-    let edge = outline(Form::Smooth, LENGTH, WIDTH);
-    let right = &edge[1..edge.len() / 2];
-    html! {
-        @for (x, y) in right.iter().step_by(3) { (line("hatch", &[(-x * 0.9, y - 0.8), (*x * 0.9, y + 0.8)])) }
-    }
-}
-
-/// A small blade with its midrib, growing in a direction.
-fn leaflet(at: Point, up: Point, length: f64) -> Markup {
-    let blade = outline(Form::Smooth, length, length * 0.5);
-    html! {
-        (line("outline", &placed(&blade, at, up)))
-        (line("vein", &placed(&[(0.0, 0.0), (0.0, length * 0.94)], at, up)))
-    }
-}
-
-fn feather() -> Markup {
-    html! {
-        (line("outline", &[(2.0, -12.0), (0.6, -6.0), (0.0, 0.0), (0.0, 30.0)]))
-        @for height in [2.0, 12.0, 22.0] {
-            (leaflet((0.0, height), (-1.0, 0.55), 16.0))
-            (leaflet((0.0, height), (1.0, 0.55), 16.0))
-        }
-        (leaflet((0.0, 30.0), (0.0, 1.0), 16.0))
-    }
-}
-
-fn hand() -> Markup {
-    html! {
-        (line("outline", &[(2.0, -12.0), (0.6, -2.0), (0.0, 8.0)]))
-        @for (up, length) in [
-            ((-1.0, 0.1), 18.0),
-            ((-0.8, 0.85), 23.0),
-            ((0.0, 1.0), 28.0),
-            ((0.8, 0.85), 23.0),
-            ((1.0, 0.1), 18.0),
-        ] {
-            (leaflet((0.0, 8.0), up, length))
-        }
-    }
+fn hatching(blade: Blade) -> Markup {
+    let base = TIP - LENGTH;
+    let across = (1..LENGTH as u32 / 2).filter_map(|n| {
+        let y = f64::from(n) * 2.0;
+        let half = blade.half_width(LENGTH, LENGTH * blade.usual_width(), y)? * 0.9;
+        Some([(-half, base + y - 0.8), (half, base + y + 0.8)])
+    });
+    html! { @for hatch in across { (line("hatch", &hatch)) } }
 }
 
 /// A twig with leaves at some heights.
 fn twig(leaves: &[(f64, &[Point])]) -> Markup {
+    let blade = Blade { shape: Shape::Leaflet, ..Blade::default() };
+    let (length, width) = (14.0, 14.0 * blade.usual_width());
     html! {
         (line("twig-line", &[(0.0, -12.0), (0.0, 47.0)]))
         @for (height, ways) in leaves {
             @for way in *ways {
-                @let foot = blade::placed(&[(0.0, 0.0), (0.0, 3.0)], (0.0, *height), *way);
+                @let foot = placed(&[(0.0, 0.0), (0.0, 3.0)], (0.0, *height), *way);
                 (line("outline", &foot))
-                (leaflet(foot[1], *way, 14.0))
+                (line("outline", &placed(&blade.outline(length, width), foot[1], *way)))
+                (line("vein", &placed(&[(0.0, 0.0), (0.0, length * 0.92)], foot[1], *way)))
             }
         }
     }

@@ -2,8 +2,7 @@
 
 use spinney_model::{Done, Edit, Entry, Fork, KeyId};
 
-use super::blade::{Form, outline};
-use super::drawing::{self, Shows};
+use super::drawing::{self, Look, Shows};
 use crate::{Desk, Page, Reply, Request};
 
 fn page(desk: &mut Desk, address: &str) -> String {
@@ -57,7 +56,7 @@ fn two_drawings_stand_side_by_side_at_the_same_size() {
         let Some([one, other]) = drawing::of_word(entry.word) else { continue };
         assert_ne!(one, other, "{}", entry.word);
         let text = drawing::pair(tongue, [one, other]).into_string();
-        assert_eq!(text.matches("viewBox=\"-21 -50 42 64\"").count(), 2);
+        assert_eq!(text.matches("viewBox=\"-24 -50 48 64\"").count(), 2);
         drawn += 1;
     }
     assert!(drawn >= 20, "{drawn} words have a drawing");
@@ -67,33 +66,23 @@ fn two_drawings_stand_side_by_side_at_the_same_size() {
 #[test]
 fn every_line_stays_within_its_drawing() {
     let tongue = crate::language::Tongue::for_person(&[]);
-    use Shows::{Alternate, Feather, Hand, Leaf, Opposite, Whorl};
-    for shows in
-        [Feather, Hand, Opposite, Alternate, Whorl, Leaf(Form::Lobed), Leaf(Form::Heart)]
-    {
-        let text = drawing::pair(tongue, [shows, Leaf(Form::Spiny)]).into_string();
-        for points in text.split(" d=\"").skip(1) {
-            let points = points.split('"').next().expect("a path ends");
-            for point in points.split(['M', 'L']).skip(1) {
-                let (x, y) = point.split_once(' ').expect("two numbers");
-                let [x, y]: [f64; 2] = [x, y].map(|number| number.parse().expect("a number"));
-                assert!(
-                    (-21.0..=21.0).contains(&x) && (-50.0..=14.0).contains(&y),
-                    "{shows:?} {x} {y}"
-                );
-            }
-        }
-    }
-}
-
-#[test]
-fn edges_differ_and_both_halves_are_alike() {
-    let width = |form| outline(form, 36.0, 24.0).iter().map(|(x, _)| *x).fold(0.0, f64::max);
-    assert!(width(Form::Toothed) > width(Form::Smooth));
-    for form in [Form::Smooth, Form::Toothed, Form::Spiny, Form::Lobed, Form::Heart] {
-        let points = outline(form, 36.0, 24.0);
-        for (right, left) in points.iter().zip(points.iter().rev()) {
-            assert!((right.0 + left.0).abs() < 1e-9 && (right.1 - left.1).abs() < 1e-9);
+    use Shows::{Alternate, Feather, Hand, Leaf, NoStalk, Opposite, Whorl};
+    for shows in [
+        Feather,
+        Hand,
+        Opposite,
+        Alternate,
+        Whorl,
+        NoStalk,
+        Leaf(Look::Lobed),
+        Leaf(Look::Heart),
+    ] {
+        let text = drawing::pair(tongue, [shows, Leaf(Look::Spiny)]).into_string();
+        let points = crate::drawing::pen::points_of(&text);
+        assert!(points.len() > 20, "{shows:?}");
+        for (x, y) in points {
+            let inside = (-24.0..=24.0).contains(&x) && (-50.0..=14.0).contains(&y);
+            assert!(inside, "{shows:?} {x} {y}");
         }
     }
 }

@@ -1,0 +1,148 @@
+//! The pen: points in millimetres, curves through them, and the path that a browser draws.
+//!
+//! Only sums, products and square roots, so that every machine draws the same line to the last
+//! digit.
+
+/// A point in millimetres: to the right, and up.
+pub(crate) type Point = (f64, f64);
+
+/// Points between two points that a curve goes through; at the size of the drawings it looks
+/// round.
+const STEPS: u32 = 4;
+
+/// Points turned so that "up" is this direction, and put at a place.
+pub(crate) fn placed(points: &[Point], at: Point, up: Point) -> Vec<Point> {
+    let (ux, uy) = one_long(up);
+    points.iter().map(|(x, y)| (at.0 + x * uy + y * ux, at.1 - x * ux + y * uy)).collect()
+}
+
+/// The same direction, one millimetre long.
+pub(super) fn one_long((x, y): Point) -> Point {
+    let long = (x * x + y * y).sqrt();
+    (x / long, y / long)
+}
+
+/// A round line through points: a cubic curve between every two, whose slope at a point is that
+/// of the line from the point before to the point after.
+pub(super) fn round(through: &[Point]) -> Vec<Point> {
+    let at = |n: usize| through[n.min(through.len() - 1)];
+    let slope = |n: usize| {
+        let (before, after) = (at(n.saturating_sub(1)), at(n + 1));
+        ((after.0 - before.0) / 2.0, (after.1 - before.1) / 2.0)
+    };
+    let mut points = vec![through[0]];
+    for n in 0..through.len() - 1 {
+        let (from, to, leaves, comes) = (at(n), at(n + 1), slope(n), slope(n + 1));
+        for step in 1..=STEPS {
+            let s = f64::from(step) / f64::from(STEPS);
+            let (s2, s3) = (s * s, s * s * s);
+            let [a, b] = [2.0 * s3 - 3.0 * s2 + 1.0, 3.0 * s2 - 2.0 * s3];
+            let [c, d] = [s3 - 2.0 * s2 + s, s3 - s2];
+            points.push((
+                a * from.0 + b * to.0 + c * leaves.0 + d * comes.0,
+                a * from.1 + b * to.1 + c * leaves.1 + d * comes.1,
+            ));
+        }
+    }
+    points
+}
+
+/// A line by the way along it.
+pub(super) struct Way<'p> {
+    points: &'p [Point],
+    /// How far each point is from the first.
+    far: Vec<f64>,
+}
+
+impl<'p> Way<'p> {
+    pub(super) fn of(points: &'p [Point]) -> Self {
+        let mut far = vec![0.0];
+        for pair in points.windows(2) {
+            let (x, y) = (pair[1].0 - pair[0].0, pair[1].1 - pair[0].1);
+            far.push(far[far.len() - 1] + (x * x + y * y).sqrt());
+        }
+        Self { points, far }
+    }
+
+    pub(super) fn long(&self) -> f64 {
+        self.far[self.far.len() - 1]
+    }
+
+    /// Whether the line bends to the right here: within so much before and behind.
+    pub(super) fn hollow(&self, along: f64, reach: f64) -> bool {
+        let end = self.long();
+        let [from, here, to] = [along - reach, along, along + reach]
+            .map(|along| self.at(along.clamp(0.0, end), 0.0));
+        let (x1, y1) = (here.0 - from.0, here.1 - from.1);
+        let (x2, y2) = (to.0 - here.0, to.1 - here.1);
+        x1 * y2 - y1 * x2 < -0.12 * reach * reach
+    }
+
+    /// The place so far along, moved out to the right of the way by so much.
+    pub(super) fn at(&self, along: f64, out: f64) -> Point {
+        let next = self.far.iter().position(|far| *far >= along);
+        let next = next.unwrap_or(self.far.len() - 1).max(1);
+        let (from, to) = (self.points[next - 1], self.points[next]);
+        let part = (along - self.far[next - 1]) / (self.far[next] - self.far[next - 1]);
+        let (x, y) = one_long((to.0 - from.0, to.1 - from.1));
+        (from.0 + (to.0 - from.0) * part + y * out, from.1 + (to.1 - from.1) * part - x * out)
+    }
+}
+
+/// A path of a drawing in which y grows downwards, to a hundredth of a millimetre; every point
+/// is told from the one before, in whole hundredths, so that no error adds up.
+pub(crate) fn path(points: &[Point]) -> String {
+    let mut text = String::new();
+    let mut before = (0, 0);
+    for (n, (x, y)) in points.iter().enumerate() {
+        let here = (hundredths(*x), hundredths(-y));
+        text.push_str(["M", "l", ""][n.min(2)]);
+        number(&mut text, here.0 - before.0, n > 1);
+        number(&mut text, here.1 - before.1, true);
+        before = here;
+    }
+    text
+}
+
+fn hundredths(number: f64) -> i64 {
+    (number * 100.0).round() as i64
+}
+
+/// A number as short as it can be written: `-.5`, `12.25`; a space before it where it would run
+/// into the one before.
+fn number(text: &mut String, hundredths: i64, apart: bool) {
+    let (whole, rest) = (hundredths.unsigned_abs() / 100, hundredths.unsigned_abs() % 100);
+    if hundredths < 0 {
+        text.push('-');
+    } else if apart {
+        text.push(' ');
+    }
+    if whole > 0 || rest == 0 {
+        text.push_str(&whole.to_string());
+    }
+    if rest > 0 {
+        let decimals = format!(".{rest:02}");
+        text.push_str(decimals.trim_end_matches('0'));
+    }
+}
+
+/// The points of every path of a drawing, y growing downwards: for tests that look at it.
+#[cfg(test)]
+pub(crate) fn points_of(svg: &str) -> Vec<Point> {
+    let mut points = Vec::new();
+    for path in svg.split(" d=\"").skip(1) {
+        let path = path.split('"').next().expect("a path ends");
+        for line in path.split('M').skip(1) {
+            let apart = line.replace('l', " ").replace('-', " -");
+            let numbers: Vec<f64> =
+                apart.split_whitespace().map(|n| n.parse().expect("a number")).collect();
+            assert_eq!(numbers.len() % 2, 0, "{line}");
+            let mut here = (0.0, 0.0);
+            for step in numbers.chunks(2) {
+                here = (here.0 + step[0], here.1 + step[1]);
+                points.push(here);
+            }
+        }
+    }
+    points
+}
