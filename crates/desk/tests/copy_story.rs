@@ -66,7 +66,7 @@ fn a_word_that_a_person_links_fills_the_table_with_what_the_group_sorted() {
     teacher.paste("kind,edge\nhazel,toothed\noak,smooth\nash,\n");
     teacher.post("/do/start-heaps", &[("name", "Group Green")]);
     let page = teacher.get("/copy?key=1&at=&words=Is+the+edge+toothed%3F");
-    assert!(page.contains("The group means: Is the edge toothed?"));
+    assert!(page.contains("Yes, the group means this: Is the edge toothed?"));
     let sides = [("kind-1", "yes"), ("kind-2", "no"), ("kind-3", "yes")];
     copy(&mut teacher, "", "Is the edge toothed?", &sides);
     assert!(teacher.get("/table").contains("name=\"c-3-1\" value=\"\""), "nobody linked it");

@@ -273,7 +273,7 @@ fn heaps_are_named_in_german_and_several_say() {
     assert!(card(&class.get("/heaps?key=2"), 3).contains("You put it on both heaps."));
     let page = in_german(&mut class, "/heaps?key=2");
     assert!(card(&page, 3).contains("Ihr habt es auf beide Haufen gelegt."));
-    assert!(card(&page, 3).contains("Fern hat es auf den Ja-Haufen gelegt."));
+    assert!(card(&page, 3).contains("Bei „Fern“ liegt es auf dem Ja-Haufen."));
     assert!(in_german(&mut class, "/table").contains("(so liegt es auf ihren Haufen)"));
 }
 

@@ -190,9 +190,9 @@ fn a_way_that_could_not_be_told_is_marked_at_the_end() {
     while page.contains("id=\"yes\"") {
         page = pupil.get(&link(&page, "no"));
     }
-    assert!(page.contains("so both ways were gone."));
+    assert!(page.contains("so you went both ways."));
     let sure = pupil.get("/try?key=1&at=nn");
-    assert!(!sure.contains("so both ways were gone."));
+    assert!(!sure.contains("so you went both ways."));
 }
 
 #[test]

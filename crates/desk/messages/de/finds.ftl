@@ -59,7 +59,7 @@ finds-left-more = { $count ->
    *[other] und noch { $count }
 }
 finds-unit-differs = „{ $name }“ wird hier in { $ours } gemessen und in dieser Tabelle in { $theirs }.
-finds-unit-differs-remedy = Gebt der Spalte einen anderen Namen, oder die Einheit, die sie hier hat. Nichts wurde hereingenommen.
+finds-unit-differs-remedy = Gebt der Spalte einen anderen Namen oder die Einheit, die sie hier hat. Nichts wurde hereingenommen.
 finds-unit-nobody-said = In dieser Tabelle wird „{ $name }“ in { $theirs } gemessen. Hier steht dort schon etwas, und niemand hat gesagt, worin es gemessen wird.
 finds-unit-nobody-said-remedy = Öffnet die Spalte in der Tabelle, sagt, worin sie gemessen wird, und nehmt diese noch einmal herein. Nichts wurde hereingenommen.
 finds-disagree = { $count ->

@@ -22,7 +22,7 @@ heaps-here = { $count ->
 heaps-ask-otherwise = Hier etwas anderes fragen
 heaps-yes = Diese sagen ja
 heaps-no = Diese sagen nein
-heaps-middle = Noch nicht gelegt, oder es wechselt
+heaps-middle = Noch nicht gelegt, oder beides kommt vor
 heaps-nobody-waits = Hier wartet niemand.
 heaps-empty-heap = noch niemand
 heaps-comes-out = { $kind } kommt hier heraus.
@@ -51,8 +51,8 @@ heaps-say-no = { $count ->
    *[other] { $count } sagen nein
 }
 heaps-split-both = { $count ->
-    [one] eine wechselt
-   *[other] { $count } wechseln
+    [one] eine sagt beides
+   *[other] { $count } sagen beides
 }
 heaps-does-it-mean = Meint eure Frage das?
 heaps-does-it-mean-more = Wenn ja, gehen die Karten dorthin, wo die Tabelle es sagt, und ihr seht nach, ob das stimmt. Wenn nicht, sortiert sie von Hand.
@@ -65,8 +65,8 @@ heaps-not-of-table-remedy = Geht zurück und wählt eine der Fragen, die jetzt a
 heaps-cannot-write = Aus Ja und Nein allein ist nicht klar, was in die Tabelle gehört.
 heaps-cannot-write-remedy = Öffnet die Tabelle und schreibt, was ihr seht, etwa „gelappt or ganzrandig“ oder „30-60“.
 card-not-placed = noch nicht gelegt
-card-varies = es wechselt: auf beide Haufen
-card-table-varies = es wechselt, sagt die Tabelle: auf beide Haufen
+card-varies = beides kommt vor: auf beide Haufen
+card-table-varies = beides kommt vor, sagt die Tabelle: auf beide Haufen
 card-by-table = sagt die Tabelle
 card-by-who = { $count ->
     [one] sagt { $who }
@@ -74,7 +74,7 @@ card-by-who = { $count ->
 }
 card-table-yes = die Tabelle sagt ja.
 card-table-no = die Tabelle sagt nein.
-card-table-both = die Tabelle sagt, dass es wechselt.
+card-table-both = die Tabelle sagt, dass beides vorkommt.
 card-take-table = Dorthin legen, wo die Tabelle es sagt
 card-mend-table = Die Tabelle stimmt nicht: schreiben, was wir sehen
 card-differ = hier ist man sich nicht einig.
@@ -88,16 +88,16 @@ card-we-put-at = Ihr habt es bei „{ $words }“ { $side ->
     [no] auf den Nein-Haufen
    *[both] auf beide Haufen
 } gelegt.
-card-who-put = { $who } hat es { $side ->
-    [yes] auf den Ja-Haufen
-    [no] auf den Nein-Haufen
-   *[both] auf beide Haufen
-} gelegt.
-card-who-put-at = { $who } hat es bei „{ $words }“ { $side ->
-    [yes] auf den Ja-Haufen
-    [no] auf den Nein-Haufen
-   *[both] auf beide Haufen
-} gelegt.
+card-who-put = Bei „{ $who }“ liegt es { $side ->
+    [yes] auf dem Ja-Haufen
+    [no] auf dem Nein-Haufen
+   *[both] auf beiden Haufen
+}.
+card-who-put-at = Bei „{ $who }“ liegt es unter „{ $words }“ { $side ->
+    [yes] auf dem Ja-Haufen
+    [no] auf dem Nein-Haufen
+   *[both] auf beiden Haufen
+}.
 card-take-back = Unsere Karte zurücknehmen
 card-we-are-right = Wir haben noch einmal hingesehen: schreiben, was wir sehen
 card-decide = Entscheiden, wer recht hat

@@ -58,7 +58,7 @@ newcomer-its-page = Seine eigene Seite: ein Bild dazulegen
 newcomer-to-key = Der ganze Schlüssel
 newcomer-to-heaps = Die Haufen
 newcomer-next = Noch ein Neuling
-newcomer-not-yet = Noch ist nichts aufgehoben.
+newcomer-not-yet = Noch ist nichts gespeichert.
 newcomer-clashes = { $count ->
     [one] An einer Stelle sagt die Tabelle schon etwas anderes.
    *[other] An { $count } Stellen sagt die Tabelle schon etwas anderes.

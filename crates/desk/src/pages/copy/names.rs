@@ -191,7 +191,7 @@ fn who_is_it(names: &Names<'_>, end: &Fork, name: &str, others: &[String]) -> Ma
                 ];
                 (button(names, &fields, others, &t.with("copy-it-is", &[("kind", &collection.name(*kind))])))
             }
-            @if finds.is_empty() { p { (t.say("copy-nobody-like-it")) } }
+            @if finds.is_empty() { p { (t.say("copy-nobody-like-it")) " " a href="/finds" { (t.say("nav-finds")) } } }
         }
     }
 }
