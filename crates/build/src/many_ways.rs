@@ -17,7 +17,7 @@ use crate::cost::Effort;
 use crate::course::left_out;
 use crate::ground::{Ground, Plan};
 use crate::heap::Heap;
-use crate::{Budget, Built};
+use crate::{Budget, Built, settle};
 use look::Chain;
 use search::Search;
 
@@ -140,7 +140,13 @@ impl Laid<'_> {
         };
         let flow = ground.flow(heap);
         let mut walked = Walked::default();
+        let at = self.key.couplets.len();
         let to = self.chain(&look.chain, &look.ways, back, true, &mut walked);
+        if let (Chain::Cut { question, .. }, [yes, no]) = (&look.chain, look.ways.as_slice()) {
+            // As in a key of yes and no alone.
+            let ask = settle::midway(ground, heap, *question, (yes, no));
+            self.key.couplets[at].ask = Some(ask);
+        }
         (to, Walked { steps: walked.steps + flow, longest: walked.longest + 1 })
     }
 

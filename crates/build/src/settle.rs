@@ -7,6 +7,7 @@ use spinney_model::{Ask, Asked, Couplet, Destination, End, Key, TaxonIx, Wording
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
+use crate::ground::Ground;
 use crate::heap::{Asking, Heap};
 use crate::offer::{Candidate, Offered};
 use crate::possible::Possible;
@@ -139,8 +140,17 @@ pub(crate) fn reaches(solver: &mut Solver, candidate: &Candidate, least: Effort)
 
 /// The question, a threshold moved midway between its neighbours where that changes nothing.
 pub(crate) fn worded(solver: &Solver, heap: &Heap, chosen: &Candidate) -> Ask {
-    let ground = &solver.ground;
-    let ask = &ground.questions[chosen.question].ask;
+    midway(&solver.ground, heap, chosen.question, (&chosen.yes, &chosen.no))
+}
+
+/// The same of a question that makes two heaps of one.
+pub(crate) fn midway(
+    ground: &Ground,
+    heap: &Heap,
+    question: usize,
+    (yes, no): (&Heap, &Heap),
+) -> Ask {
+    let ask = &ground.questions[question].ask;
     let Asked::AtLeast(threshold) = ask.yes else {
         return ask.clone();
     };
@@ -153,8 +163,8 @@ pub(crate) fn worded(solver: &Solver, heap: &Heap, chosen: &Candidate) -> Ask {
     let same = ground.questions.iter().find(|question| question.ask == moved).is_some_and(
         |question| match ground.layout.ask(heap, question) {
             Asking::Parts(sides) => {
-                ground.layout.take_sides(heap, question, &sides)
-                    == (chosen.yes.clone(), chosen.no.clone())
+                let (moved_yes, moved_no) = ground.layout.take_sides(heap, question, &sides);
+                (&moved_yes, &moved_no) == (yes, no)
             }
             _ => false,
         },

@@ -118,7 +118,7 @@ fn the_groups_own_names_stand_on_its_sheets_and_walks_beside_ours() {
     assert!(group.get("/finds").contains("yew") && !group.get("/finds").contains("spiky"));
     assert!(group.get("/done").contains("Group Green calls yew “spiky one”"));
     let page = group.undo("/copy?key=1&at=end");
-    assert!(!page.contains("spiky one"));
+    assert!(!page.contains("spiky one (yew)"));
     for (sheet, before) in sheets.iter().zip(&before) {
         assert_eq!(&group.get(sheet), before, "{sheet}");
     }

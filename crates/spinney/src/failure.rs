@@ -32,7 +32,7 @@ impl Failure {
 
     /// A file could not be read. That it is not there is a wrong use, the rest a failure.
     pub(crate) fn reading(path: &Path, error: &std::io::Error) -> Self {
-        let sentence = format!("{} could not be read: {error}.", path.display());
+        let sentence = format!("{} could not be read: {}.", path.display(), plain(error));
         match error.kind() {
             std::io::ErrorKind::NotFound => Self::usage(sentence, "Look at the name."),
             _ => Self::new(sentence, "Look whether you may open it, and whether it is a file."),
@@ -42,7 +42,7 @@ impl Failure {
     /// A file could not be written.
     pub(crate) fn writing(path: &Path, error: &std::io::Error) -> Self {
         Self::new(
-            format!("{} could not be written: {error}.", path.display()),
+            format!("{} could not be written: {}.", path.display(), plain(error)),
             "Name another place with --out. Nothing that was there before was changed.",
         )
     }
@@ -57,4 +57,12 @@ impl Failure {
         eprintln!("spinney: {}\n  {}", self.sentence, self.remedy);
         ExitCode::from(self.code)
     }
+}
+
+/// What the system says, without its number: `no such file or directory`.
+fn plain(error: &std::io::Error) -> String {
+    let said = error.to_string();
+    let said = said.split(" (os error").next().unwrap_or_default();
+    let mut letters = said.chars();
+    letters.next().map_or(String::new(), |first| first.to_lowercase().chain(letters).collect())
 }

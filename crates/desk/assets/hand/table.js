@@ -73,6 +73,13 @@ document.addEventListener("keydown", (event) => {
     const to = move();
     if (to === input) keep([input]);
     go(to);
+  } else if (key === "Tab" && !event.ctrlKey && !event.metaKey) {
+    // Cell after cell, row after row; past the last one Tab goes on as everywhere.
+    const cells = grid().flat().filter(Boolean);
+    const to = cells[cells.indexOf(input) + (event.shiftKey ? -1 : 1)];
+    if (!to) return;
+    event.preventDefault();
+    go(to);
   } else if (key === "Escape") {
     if (!changed(input) && free) return;
     event.preventDefault();

@@ -105,6 +105,7 @@ beside-not-placed = Noch nicht gelegt
 beside-all-placed = Niemand ist vergessen.
 beside-nothing-sorted = Noch ist nichts sortiert.
 beside-together = Noch beisammen
+beside-first-place = Zuerst bekommt jede Karte ihren Platz.
 beside-none-together = Auf keinem Haufen liegen noch zwei Arten.
 beside-finish = Der Rest
 beside-finish-button = Mach es für mich fertig

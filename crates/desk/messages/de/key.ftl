@@ -72,6 +72,10 @@ key-size = { $count ->
     [one] 1 Frage für { $kinds } Arten
    *[other] { $count } Fragen für { $kinds } Arten
 }
+key-may-change = Der Rest dieses Schlüssels wird aus der Tabelle gefunden: ändert sich die Tabelle, können sich seine Fragen ändern.
+key-keep-all = Jede Frage so behalten
+key-all-kept = Jede Frage dieses Schlüssels bleibt, was immer in die Tabelle geschrieben wird.
+key-mean-one = etwa eine Frage je Blatt
 key-mean = etwa { $mean } Fragen je Blatt
 key-longest = { $count ->
     [one] nie mehr als 1 Frage

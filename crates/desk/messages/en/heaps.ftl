@@ -105,6 +105,7 @@ beside-not-placed = Not placed yet
 beside-all-placed = Nobody is forgotten.
 beside-nothing-sorted = Nothing is sorted yet.
 beside-together = Still together
+beside-first-place = First every card gets its place.
 beside-none-together = No heap holds two kinds any more.
 beside-finish = The rest
 beside-finish-button = Finish it for me

@@ -72,6 +72,10 @@ key-size = { $count ->
     [one] 1 question for { $kinds } kinds
    *[other] { $count } questions for { $kinds } kinds
 }
+key-may-change = The rest of this key is found from the table: when the table changes, its questions may change.
+key-keep-all = Keep every question as it is
+key-all-kept = Every question of this key is kept, whatever is written into the table.
+key-mean-one = about one question a leaf
 key-mean = about { $mean } questions a leaf
 key-longest = { $count ->
     [one] never more than 1 question

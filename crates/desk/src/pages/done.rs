@@ -196,6 +196,16 @@ fn last_undone(desk: &Desk, asked: &Asked<'_>) -> Option<String> {
     said
 }
 
+/// What the last line of the journal took back or brought back; None: it did something else.
+pub(super) fn just_taken_back(desk: &Desk, asked: &Asked<'_>) -> Option<String> {
+    let (message, what) = match desk.history.entries.last()?.done {
+        Done::Undo => ("done-just-undone", last_undone(desk, asked)?),
+        Done::Redo => ("done-just-redone", last_held(desk, asked)?),
+        _ => return None,
+    };
+    Some(asked.tongue.with(message, &[("what", &what)]))
+}
+
 /// Undo or redo to a place in the list. What another window did since the list was shown is
 /// not undone unseen.
 fn hold_to(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {

@@ -169,6 +169,9 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
                     (history_button(desk, t, "undo", history.holding.is_empty(), &here))
                     (history_button(desk, t, "redo", history.undone.is_empty(), &here))
                 }
+                @if let Some(said) = super::done::just_taken_back(desk, asked) {
+                    p.taken-back role="status" dir="auto" { (said) }
+                }
             }
             nav aria-label=(t.say("nav")) {
                 ul {

@@ -47,6 +47,7 @@ pub(super) const ROUTES: &[Route] = &[
     (Method::Post, "/do/key-reword", Handler::Do(deeds::reword)),
     (Method::Post, "/do/key-swap", Handler::Do(deeds::swap)),
     (Method::Post, "/do/key-keep", Handler::Do(deeds::keep)),
+    (Method::Post, "/do/key-keep-all", Handler::Do(deeds::keep_all)),
     (Method::Post, "/do/key-let-go", Handler::Do(deeds::let_go)),
     (Method::Post, "/do/key-replace", Handler::Do(deeds::replace)),
     (Method::Post, "/do/key-threshold", Handler::Do(deeds::threshold)),
@@ -148,6 +149,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
             (ways_to_look(&key))
             @if key.as_tree { (tree::tree(&key)) } @else { (questions::questions(&key)) }
         }
+        (keep_all(&key))
         (wishes::form(&key))
     };
     let parts = Parts {
@@ -156,6 +158,25 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         ..Parts::new(Screen::Key, t.say("nav-key"), work)
     };
     frame::shown(desk, asked, &parts)
+}
+
+/// Against surprises: a key that was printed should not change with the table.
+fn keep_all(key: &Keyed) -> Markup {
+    let t = key.t;
+    let questions = &key.drawn().questions;
+    let open = key.made.places.values().any(|place| !questions.contains_key(place));
+    html! {
+        @if key.drawn().finished() && !key.made.places.is_empty() {
+            @if open {
+                form.keep-all method="post" action="/do/key-keep-all" {
+                    input type="hidden" name="key" value=(key.id.0);
+                    input type="hidden" name="back" value=(key.address(None));
+                    p.quiet { (t.say("key-may-change")) }
+                    button #keep-all { (t.say("key-keep-all")) }
+                }
+            } @else { p.quiet { (t.say("key-all-kept")) } }
+        }
+    }
 }
 
 /// Where there is no key yet: begin one, or find something first.

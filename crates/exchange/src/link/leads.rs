@@ -74,7 +74,8 @@ fn pair(
     both.retain(|reading| reading.points > 0);
     let doubts: BTreeSet<Doubt> = first.doubts.union(&second.doubts).cloned().collect();
     let named = first.named.or(second.named);
-    Readings { readings: both, doubts, named, at_once: first.at_once }
+    let no_ratio = first.no_ratio.or(second.no_ratio);
+    Readings { readings: both, doubts, named, no_ratio, at_once: first.at_once }
 }
 
 /// Whether one means just what a no to the other means, among what is left.

@@ -64,6 +64,8 @@ pub(super) struct Readings {
     pub(super) doubts: BTreeSet<Doubt>,
     /// A character that is named in the sentence, whatever is said of it.
     pub(super) named: Option<CharacterIx>,
+    /// Two lengths that the sentence compares, where the table has no column for their ratio.
+    pub(super) no_ratio: Option<(CharacterIx, CharacterIx)>,
     /// States of several characters that the sentence names, each at the cost of the others.
     pub(super) at_once: Vec<Ask>,
 }
@@ -94,8 +96,9 @@ pub(super) fn read(sentence: &str, matrix: &Matrix, vocabulary: &Vocabulary) -> 
         sentence.doubts.clear();
     }
     sentence.manner(&readings);
+    let no_ratio = sentence.ratio_wanted();
     let named = matrix.character_indices().find(|ix| sentence.wholly(*ix).is_some());
-    Readings { readings, doubts: sentence.doubts, named, at_once }
+    Readings { readings, doubts: sentence.doubts, named, no_ratio, at_once }
 }
 
 /// Cuts off "… or not?", which asks nothing more.

@@ -21,7 +21,9 @@ pub(super) fn finding(
     names: &Names,
 ) -> Finding {
     let number = couplet.number;
-    if let Some((sentence, remedy)) = plain_reason(number, readings, matrix) {
+    let reason =
+        no_ratio(number, readings, matrix).or_else(|| plain_reason(number, readings, matrix));
+    if let Some((sentence, remedy)) = reason {
         return Finding::new(Code::NotLinked, Place::Couplet(number), sentence, remedy);
     }
     let worth: Vec<String> = readings
@@ -65,6 +67,21 @@ pub(super) fn finding(
     }
     let (sentence, remedy) = nothing(couplet, readings, matrix, names);
     Finding::new(Code::NotLinked, Place::Couplet(number), sentence, remedy)
+}
+
+/// Two lengths are compared, and the table has no column for it.
+fn no_ratio(number: u32, readings: &Readings, matrix: &Matrix) -> Option<(String, String)> {
+    let (one, other) = readings.no_ratio?;
+    let (one, other) = (&matrix.character(one).name, &matrix.character(other).name);
+    Some((
+        format!(
+            "Question {number} compares {one} with {other}, and the table has no column for that."
+        ),
+        format!(
+            "Add a row to the sheet `characters` whose cell under `ratio of` is `{one} / {other}`; \
+             it is then worked out."
+        ),
+    ))
 }
 
 /// A reason that is plain whatever the readings are.

@@ -17,8 +17,8 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let frame = setting.frame(paper, false, "Answers, for the adult", "Notes:");
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, "Answers, for the adult", false));
-    let words = "The right way of every kind. A kind with several ways varies: each way is \
-                 right. Do not hand this sheet out.";
+    let words = "The right way of every kind. A kind with several ways varies, or nobody \
+                 has looked at it there: each way is right. Do not hand this sheet out.";
     flow.put(4.0, setting.text(words, Style::SMALL, flow.wide()));
     let wide = flow.wide();
     let widths = [wide * 0.28, wide * 0.58, wide * 0.14];

@@ -64,6 +64,10 @@ pub(super) fn yes_no_question(name: &str, asks_for_yes: bool) -> String {
         "does" if !rest.is_empty() => format!("Does it {not}{rest}"),
         "without" => format!("Is it {not}{name}"),
         _ if is_adjective(first) && rest.is_empty() => format!("Is it {not}{name}"),
+        // `leaves opposite`, `hairs white`: some things, and how they are.
+        _ if noun_of(first) == Noun::Plural && is_adjective(rest) => {
+            format!("Are the {first} {not}{rest}")
+        }
         _ => match noun_of(&name) {
             Noun::Plural => format!("Are there {no}{name}"),
             Noun::Uncounted => format!("Is there {no}{name}"),

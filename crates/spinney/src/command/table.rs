@@ -35,7 +35,12 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
     }
     let ink = Ink { colour: terminal::colour() };
     let (kinds, characters) = (matrix.taxa().len(), matrix.characters().len());
-    let mut text = format!("{kinds} kinds and {characters} characters were read:\n");
+    let many = |count: usize, word: &str| match count {
+        1 => format!("1 {word}"),
+        _ => format!("{count} {word}s"),
+    };
+    let mut text =
+        format!("{} and {} were read:\n", many(kinds, "kind"), many(characters, "character"));
     for at in matrix.character_indices() {
         report::push_wrapped(&mut text, "  ", &understood(matrix, at));
     }

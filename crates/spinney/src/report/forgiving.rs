@@ -48,6 +48,9 @@ pub(crate) fn forgiving(
     }
     let mut text = text + "\n";
     push_wrapped(&mut text, INDENT, HOW_COUNTED);
+    if forgiving.keys.last().is_some_and(|last| !last.both_ways.is_empty()) {
+        push_wrapped(&mut text, INDENT, NO_SUM);
+    }
     if forgiving.keys.iter().any(|one| one.stopped == Some(Stopped::Budget)) {
         push_wrapped(
             &mut text,
@@ -65,6 +68,9 @@ pub(crate) fn forgiving(
     }
     text
 }
+
+const NO_SUM: &str = "What each place saves is counted in the key as it is. With second places \
+    another order of questions is best, so that it does not add up to what the whole key gains.";
 
 const HOW_COUNTED: &str = "Counted so: a pupil reads each question right as often as the table \
     says, one like the other. A wrong answer loses the find, unless the kind is looked for on \

@@ -142,5 +142,14 @@ fn curve(matrix: &Matrix, revision: &Revision) -> String {
         }
         line(&point.changes.to_string(), &what);
     }
+    let fewer = revision.curve.iter().filter(|point| point.changes < revision.changes);
+    if let Some(point) = fewer.max_by_key(|point| point.changes) {
+        let loss = decimal(each(matrix, point.effort - revision.best), 2);
+        let _ = writeln!(
+            text,
+            "  For fewer changes allow more: --loss {loss} gives the key with {}.",
+            point.changes
+        );
+    }
     text
 }

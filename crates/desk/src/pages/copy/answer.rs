@@ -61,7 +61,7 @@ pub(super) fn show(
         (walked(desk, asked, key, layer))
         (names::section(desk, asked, key, layer, laid))
         p.then {
-            a.main href={"/print?key=" (key.0)} { (t.say("copy-print")) } " "
+            a.main href={"/print?key=" (key.0) "&sheet=chart"} { (t.say("copy-print")) } " "
             a.button href={"/heaps?key=" (key.0)} { (t.say("copy-heaps")) } " "
             a.button href={"/try?key=" (key.0)} { (t.say("nav-try")) }
         }

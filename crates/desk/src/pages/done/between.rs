@@ -125,8 +125,13 @@ fn about(mean: Share) -> String {
 
 fn questions(t: Tongue, changes: &Changes) -> Markup {
     html! {
+        @if let Some((old, new)) = &changes.begins {
+            p dir="auto" { (t.with("done-begins", &[("old", old), ("new", new)])) }
+        }
         (texts(&t.say("done-questions-gone"), &changes.gone))
         (texts(&t.say("done-questions-new"), &changes.new))
+        (texts(&t.say("done-questions-fewer"), &changes.fewer))
+        (texts(&t.say("done-questions-more"), &changes.more))
         (pairs(t, &t.say("done-questions-reworded"), &changes.reworded))
     }
 }

@@ -5,7 +5,7 @@
 //! they ask the table for the same; a number that moved is a question in other words. How many
 //! questions a find takes is what the second opinion added up.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{AskOf, AskedOf, KeyId, KindId, Share};
 
@@ -33,6 +33,11 @@ struct Question {
 pub(super) struct Changes {
     pub(super) gone: Vec<String>,
     pub(super) new: Vec<String>,
+    /// Asked at fewer places, or at more, than before.
+    pub(super) fewer: Vec<String>,
+    pub(super) more: Vec<String>,
+    /// The question that it began with, and the one that it begins with now.
+    pub(super) begins: Option<(String, String)>,
     /// The old words and the new.
     pub(super) reworded: Vec<(String, String)>,
     /// How many questions are asked as before.
@@ -85,8 +90,26 @@ pub(super) fn changes(old: &Side, new: &Side) -> Changes {
             false
         });
     }
-    changes.gone = left.into_iter().map(|question| question.words.clone()).collect();
-    changes.new = open.into_iter().map(|question| question.words.clone()).collect();
+    let words = |questions: Vec<&Question>| -> Vec<String> {
+        let mut words: Vec<String> =
+            questions.into_iter().map(|question| question.words.clone()).collect();
+        let mut seen = BTreeSet::new();
+        words.retain(|words| seen.insert(words.clone()));
+        words
+    };
+    let asked = |side: &Side, question: &Question| {
+        side.questions
+            .iter()
+            .any(|other| exactly(question, other) || in_other_words(question, other))
+    };
+    let (fewer, gone) = left.into_iter().partition(|question| asked(new, question));
+    let (more, came) = open.into_iter().partition(|question| asked(old, question));
+    (changes.gone, changes.new) = (words(gone), words(came));
+    (changes.fewer, changes.more) = (words(fewer), words(more));
+    let first = old.questions.first().zip(new.questions.first());
+    changes.begins = first
+        .filter(|(one, other)| one.words != other.words && !in_other_words(one, other))
+        .map(|(one, other)| (one.words.clone(), other.words.clone()));
     for (id, name) in &old.kinds {
         match new.kinds.get(id) {
             None => changes.kinds_gone.push(name.clone()),

@@ -37,7 +37,8 @@ pub(super) fn margin(top: &Top<'_>) -> Markup {
             }
         }
         h2 { (t.say("beside-together")) }
-        @if together.is_empty() { p.quiet { (t.say("beside-none-together")) } }
+        @if together.is_empty() && stranded.is_empty() { p.quiet { (t.say("beside-none-together")) } }
+        @else if together.is_empty() { p.quiet { (t.say("beside-first-place")) } }
         ul {
             @for (at, kinds) in &together {
                 li {

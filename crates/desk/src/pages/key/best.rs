@@ -51,7 +51,11 @@ pub(super) fn standing(key: &Keyed) -> Markup {
             ul.in-numbers {
                 li { strong { (t.count_with("key-size", numbers.questions, &[("kinds", &kinds)])) } }
                 @if let (Some(mean), true) = (numbers.mean, numbers.questions > 0) {
-                    li { (t.with("key-mean", &[("mean", &t.decimal(&one_decimal(mean)))])) }
+                    @let mean = one_decimal(mean);
+                    li {
+                        @if mean == "1" { (t.say("key-mean-one")) }
+                        @else { (t.with("key-mean", &[("mean", &t.decimal(&mean))])) }
+                    }
                 }
                 @if let (Some(longest), true) = (numbers.longest, numbers.questions > 0) {
                     li { (t.count("key-longest", longest as usize)) }

@@ -1,7 +1,7 @@
 //! What a hand does to a key and its questions.
 
 use spinney_check::Says;
-use spinney_model::{Ask, Asked, Edit, Fork, Quantity, Scale, Value, WhyNot, WishField};
+use spinney_model::{Ask, Asked, Edit, Fork, KeyId, Quantity, Scale, Value, WhyNot, WishField};
 
 use super::{Keyed, pinned};
 use crate::Desk;
@@ -42,17 +42,19 @@ pub(super) fn remove(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused>
 /// The key of a form and the place of one of its questions.
 fn question(desk: &mut Desk, asked: &Form<'_>) -> Result<(Keyed, Fork), Refused> {
     let (id, at) = place(desk, asked)?;
-    let laid = desk.worked.laid(&desk.history.now).ok_or_else(|| gone(asked))?;
-    let made = desk.worked.made(&desk.history.now, id).ok_or_else(|| gone(asked))?;
-    if made.couplet(&at).is_none() {
+    let key = keyed(desk, asked, id)?;
+    if key.made.couplet(&at).is_none() {
         return Err(gone(asked));
     }
+    Ok((key, at))
+}
+
+fn keyed(desk: &mut Desk, asked: &Form<'_>, id: KeyId) -> Result<Keyed, Refused> {
+    let laid = desk.worked.laid(&desk.history.now).ok_or_else(|| gone(asked))?;
+    let made = desk.worked.made(&desk.history.now, id).ok_or_else(|| gone(asked))?;
     let collection = desk.history.now.clone();
     let t = asked.tongue;
-    Ok((
-        Keyed { t, id, collection, laid, made, explained: None, open: None, as_tree: false },
-        at,
-    ))
+    Ok(Keyed { t, id, collection, laid, made, explained: None, open: None, as_tree: false })
 }
 
 fn words(asked: &Form<'_>) -> Result<String, Refused> {
@@ -100,6 +102,14 @@ pub(super) fn swap(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
 pub(super) fn keep(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
     let (key, at) = question(desk, asked)?;
     let edits = pinned::pin(&key, &at);
+    Ok(deed(&key, asked, edits))
+}
+
+/// Every question stays as it is, whatever is written into the table.
+pub(super) fn keep_all(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
+    let (id, _) = place(desk, asked)?;
+    let key = keyed(desk, asked, id)?;
+    let edits = pinned::pin_all(&key);
     Ok(deed(&key, asked, edits))
 }
 

@@ -43,6 +43,13 @@ pub(super) fn pin(key: &Keyed, at: &Fork) -> Vec<Edit> {
     above.flat_map(|place| pin_one(key, &place)).collect()
 }
 
+/// Fixes every question of the key that is not fixed yet, those above first.
+pub(super) fn pin_all(key: &Keyed) -> Vec<Edit> {
+    let mut places: Vec<&Fork> = key.made.places.values().collect();
+    places.sort_by_key(|place| (place.0.len(), *place));
+    places.into_iter().flat_map(|place| pin_one(key, place)).collect()
+}
+
 /// Fixes all above a question.
 pub(super) fn pin_above(key: &Keyed, at: &Fork) -> Vec<Edit> {
     match at.0.split_last() {

@@ -6,7 +6,7 @@
 //! the blade shorter than twice the stalk?") is turned. A number, a portion or a joining word
 //! that is no part of the comparison says something else, and then nothing is read here.
 
-use spinney_model::{Ask, Asked, CharacterIx, Quantity};
+use spinney_model::{Ask, Asked, CharacterIx, Quantity, Scale};
 
 use super::super::SURE;
 use super::super::numbers_asked::{LESS, MORE};
@@ -89,6 +89,28 @@ impl Sentence<'_> {
         let most = if left_over == 0 { NAME + OWN } else { SURE - 1 };
         let points = most.min(NAME + OWN - left_over);
         Some(Reading { ask: Ask { character, yes }, points })
+    }
+
+    /// The two lengths that the sentence compares, where no column is their ratio.
+    pub(super) fn ratio_wanted(&self) -> Option<(CharacterIx, CharacterIx)> {
+        let compared = Compared::of(&self.words)?;
+        let matrix = self.matrix;
+        let measured = |at: &CharacterIx| {
+            let character = matrix.character(*at);
+            matches!(character.scale, Scale::Measure { .. }) && character.ratio_of.is_none()
+        };
+        let lengths: Vec<CharacterIx> = matrix.character_indices().filter(measured).collect();
+        let pairs = lengths.iter().flat_map(|one| lengths.iter().map(move |two| (*one, *two)));
+        let columns = &self.vocabulary.columns;
+        let mut said = pairs.filter(|(one, other)| {
+            one != other && compared.says(&columns[one.0], &columns[other.0])
+        });
+        let (one, other) = said.next()?;
+        let known = |at: CharacterIx| {
+            let of = matrix.character(at).ratio_of;
+            of == Some((one, other)) || of == Some((other, one))
+        };
+        (!matrix.character_indices().any(known)).then_some((one, other))
     }
 
     /// Whether a reading is of a comparison that explains the whole sentence.

@@ -24,6 +24,10 @@ const WIDE: Trouble = Trouble::new(
     "is too wide for a count",
     "Type the numbers that were seen, `5 or 7`. For a measure give the column a unit.",
 );
+const BELOW_NOTHING: Trouble = Trouble::new(
+    "is less than nothing",
+    "Measure once more: no length, weight or ratio is below 0.",
+);
 const OTHER_UNIT: Trouble = Trouble::new(
     "has a unit that the rest of the column does not have",
     "Give every cell of a column the same sort of unit.",
@@ -229,6 +233,10 @@ fn range(
     let low = ends.iter().map(|(low, _)| *low).min();
     let high = ends.iter().map(|(_, high)| *high).max();
     let (low, high) = low.zip(high).expect("a cell of numbers has at least one");
+    let measured = matches!(unit, Unit::Millimetres | Unit::Grams | Unit::Ratio);
+    if measured && low < Quantity::ZERO {
+        return Err(BELOW_NOTHING);
+    }
     if parts.len() > 1 {
         let remedy = "Nothing, if anything in between may be met. A measure has one range.";
         column.doubtful(at, "one range from the smallest to the largest", remedy, report);
