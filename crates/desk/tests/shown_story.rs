@@ -19,6 +19,65 @@ fn copy(group: &mut AtTheDesk, at: &str, words: &str, sides: &[(&str, &str)]) ->
     group.post("/do/copy", &[&form, sides].concat())
 }
 
+/// The first kind has no name; the others are holly and yew.
+fn nameless() -> AtTheDesk {
+    let mut group = AtTheDesk::empty();
+    group.does(vec![Edit::AddKind(KindId(1), String::new())]);
+    group.post("/do/add-kinds", &[("names", "holly\nyew")]);
+    group.post("/do/start-heaps", &[("name", "Group Green")]);
+    group
+}
+
+const IS_HOLLY: [(&str, &str); 5] =
+    [("key", "1"), ("as", "match"), ("kind", "1"), ("with", "2"), ("name", "holly")];
+
+#[test]
+fn a_find_that_lies_on_another_heap_is_not_made_the_same() {
+    let mut group = nameless();
+    let sides = [("kind-1", "yes"), ("kind-2", "no"), ("kind-3", "no")];
+    copy(&mut group, "", "Is it spiky?", &sides);
+    let page = group.post("/do/copy-names", &[("key", "1"), ("name-1", "holly")]);
+    let apart =
+        "find A cannot become holly here: at “Is it spiky?” they lie on different heaps.";
+    assert!(page.contains(apart), "{page}");
+    assert!(!page.contains("This find is holly"), "nothing is offered that would lose a card");
+    assert!(page.contains("href=\"/heaps?key=1&amp;at=#card-1\""), "{page}");
+    // A window that was opened before offers it still.
+    assert!(group.refused("/do/copy-name", &IS_HOLLY).contains(apart));
+    group.post("/do/sort", &[("key", "1"), ("at", ""), ("kind", "2"), ("side", "yes")]);
+    let page = group.post("/do/copy-names", &[("key", "1"), ("name-1", "holly")]);
+    assert!(page.contains("This find is holly") && !page.contains("cannot become"));
+    group.post("/do/copy-name", &IS_HOLLY);
+    assert!(!group.get("/finds").contains("find A"));
+}
+
+#[test]
+fn a_find_that_turns_out_to_be_holly_is_called_what_was_said_last() {
+    let mut group = nameless();
+    let sides = [("kind-1", "yes"), ("kind-2", "nowhere"), ("kind-3", "no")];
+    copy(&mut group, "", "Is it spiky?", &sides);
+    let page = group.post("/do/copy-names", &[("key", "1"), ("name-1", "gorse")]);
+    assert!(page.contains("gorse (find A)"));
+    group.post("/do/copy-name", &IS_HOLLY);
+    let page = group.get("/heaps?key=1");
+    assert!(page.contains("holly") && !page.contains("gorse"), "{page}");
+}
+
+#[test]
+fn one_name_is_not_said_twice() {
+    let mut group = nameless();
+    copy(&mut group, "", "Is it spiky?", &[("kind-1", "yes"), ("kind-2", "no")]);
+    group.post("/do/copy-names", &[("key", "1"), ("name-1", "Gorse")]);
+    assert!(group.get("/heaps?key=1").contains("Gorse (find A)"));
+    group.does(vec![Edit::DescribeKind(
+        KindId(1),
+        spinney_model::KindField::Name,
+        "gorse".to_owned(),
+    )]);
+    let page = group.get("/heaps?key=1");
+    assert!(page.contains("Gorse") && !page.contains("(gorse)"), "{page}");
+}
+
 /// Yew is smooth, oak is lobed; of holly the table itself says nothing.
 fn edges() -> AtTheDesk {
     let mut class = AtTheDesk::empty();
@@ -73,6 +132,41 @@ fn who_was_not_put_anywhere_is_put_there_from_the_key() {
     assert!(page.contains("Nobody has said of spiky one (holly) what"), "{page}");
     assert!(page.contains("href=\"/heaps?key=1&amp;at=#card-2\""), "{page}");
     assert!(page.contains("spiky one (holly) only as a guess"), "{page}");
+}
+
+#[test]
+fn a_screen_of_a_key_says_the_groups_names() {
+    let mut group = AtTheDesk::empty();
+    group.post("/do/add-kinds", &[("names", "sallow\nholly\nyew\nash")]);
+    group.post("/do/start-heaps", &[("name", "Group Green")]);
+    let called = Edit::CallKind { key: KeyId(1), kind: HOLLY, name: "spiky one".to_owned() };
+    group.does(vec![called]);
+    let page = group.get("/copy?key=1&at=&words=Is+it+a+needle%3F");
+    assert!(page.contains("<legend dir=\"auto\">spiky one (holly)</legend>"), "{page}");
+    let margin = page.split("Still to copy").nth(1).unwrap_or_default();
+    assert!(margin.contains("spiky one (holly)"), "{margin}");
+    let sides = [("kind-1", "no"), ("kind-2", "nowhere"), ("kind-3", "yes"), ("kind-4", "no")];
+    copy(&mut group, "", "Is it a needle?", &sides);
+    copy(&mut group, "n", "Is it soft?", &[("kind-1", "yes"), ("kind-4", "yes")]);
+    let page = group.post("/do/copy-names", &[("key", "1"), ("end-nn", "cone")]);
+    assert!(page.contains("It is spiky one (holly): put it there"), "{page}");
+    let page = group.get("/newcomer/done?key=1&kind=2&beside=1");
+    assert!(page.contains("spiky one (holly)</span>"), "{page}");
+    assert!(page.contains("spiky one (holly)</strong>"), "{page}");
+}
+
+#[test]
+fn what_a_newcomer_would_write_over_is_asked_under_the_groups_name() {
+    let mut class = edges();
+    class.post("/do/newcomer-key", &[]);
+    let name = "feathery".to_owned();
+    class.does(vec![Edit::CallKind { key: KeyId(1), kind: KindId(4), name }]);
+    let asked = ["yy", "yn", "ny", "nn", "y", "n"].into_iter().any(|walk| {
+        let typed = [("key", "1"), ("walk", walk), ("name", "elm"), ("k-4-1", "wavy")];
+        let page = class.look("/newcomer/slot", &typed);
+        page.contains("<legend dir=\"auto\">feathery (ash): edge</legend>")
+    });
+    assert!(asked);
 }
 
 #[test]
