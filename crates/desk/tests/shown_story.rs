@@ -87,6 +87,40 @@ fn edges() -> AtTheDesk {
     class
 }
 
+/// The values that buttons, fields and lists of a page offer, as a browser would send them.
+fn offered(page: &str, tag: &str) -> Vec<String> {
+    let tags = page.split(tag).skip(1).filter_map(|rest| rest.split('>').next());
+    let values = tags.filter_map(|tag| tag.split("value=\"").nth(1)?.split('"').next());
+    values.map(|value| value.replace("&quot;", "\"").replace("&amp;", "&")).collect()
+}
+
+#[test]
+fn a_state_with_a_comma_stays_one_state_wherever_it_is_tapped() {
+    const JAGGED: &str = "\"jagged, like a saw\"";
+    let mut class = AtTheDesk::empty();
+    class.paste("kind,edge\nyew,smooth\nholly,\noak,\nash,\n");
+    class.does(vec![says("", JAGGED)]);
+    class.post("/do/start-heaps", &[("name", "Foxes")]);
+    let page = class.get("/heaps/answers?key=1");
+    let buttons = offered(&page, "<button name=\"text\" ");
+    assert!(buttons.iter().any(|button| button == JAGGED), "{buttons:?}");
+    let kind = offered(&page, "<input type=\"hidden\" name=\"kind\" ").remove(0);
+    let answer = [("key", "1"), ("kind", &kind), ("character", "1"), ("text", JAGGED)];
+    class.post("/do/answer", &answer);
+    let page = class.get("/heaps/answers?key=1");
+    assert_eq!(offered(&page, "<button name=\"text\" "), buttons, "no state more");
+    class.post("/do/newcomer-key", &[]);
+    let seen: Vec<String> = ["y", "n"]
+        .map(|walk| class.get(&format!("/newcomer?key=2&name=elm&walk={walk}")))
+        .iter()
+        .flat_map(|page| {
+            assert!(offered(page, "<option ").iter().any(|state| state == JAGGED), "{page}");
+            offered(page, "<input id=\"c-1\" ")
+        })
+        .collect();
+    assert!(seen.iter().any(|text| text == JAGGED), "filled in from the walk: {seen:?}");
+}
+
 #[test]
 fn where_people_do_not_agree_the_key_says_so_and_leads_there() {
     let mut class = edges();
