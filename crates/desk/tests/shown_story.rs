@@ -4,6 +4,7 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
+use spinney_desk::Request;
 use spinney_model::{AskOf, AskedOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
 
 const EDGE: CharacterId = CharacterId(1);
@@ -243,4 +244,19 @@ fn a_group_that_typed_one_thing_and_sorted_another_is_told_of_its_other_key() {
     // What a group typed counts before its card, so the cell is no contradiction any more.
     class.does(vec![says("Group 1", "smooth")]);
     assert!(class.get("/finds").contains("id=\"unlike\""));
+}
+
+#[test]
+fn what_was_left_is_told_in_the_persons_language() {
+    let mut class = edges();
+    class.does(vec![Edit::DescribeKind(
+        HOLLY,
+        spinney_model::KindField::Caution,
+        "spitz".to_owned(),
+    )]);
+    let path = "/finds?left=kind%3A2%3Acaution+giftig&of=1";
+    assert!(class.get(path).contains("holly, What may hurt: here “spitz”"));
+    let request = Request { languages: vec!["de".to_owned()], ..Request::get(path) };
+    let page = String::from_utf8(class.send(request).body).expect("a page is text");
+    assert!(page.contains("holly, Was schaden kann: hier „spitz“"), "{page}");
 }
