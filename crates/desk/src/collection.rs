@@ -12,6 +12,8 @@ use spinney_model::{
     KindId, Side, WishField,
 };
 
+use crate::laid::folded;
+
 mod cells;
 mod claim;
 mod sayings;
@@ -119,12 +121,13 @@ impl Collection {
         }
     }
 
-    /// What a kind is called in a key: the group's own name, with ours beside it. Two may have
-    /// one name, so a kind that we have no name for keeps its letter.
+    /// What a kind is called in a key: the group's own name, with ours beside it where ours is
+    /// another. Two may have one name, so a kind that we have no name for keeps its letter.
     pub(crate) fn name_in(&self, key: KeyId, kind: KindId) -> String {
         let called = self.keys.get(&key).and_then(|key| key.called.get(&kind));
         let ours = self.name(kind);
         match called {
+            Some(own) if folded(own) == folded(&ours) => own.clone(),
             Some(own) => format!("{own} ({ours})"),
             None => ours,
         }

@@ -1,14 +1,15 @@
 //! Kinds that come out of a key only because nobody knows better.
 //!
 //! From the ways of the kinds, as the second opinion walked them, to the questions on each way
-//! that nobody has answered for the kind: there it goes both ways (`docs/KEY.md`, section 1), so
-//! that what comes out is no more than possible.
+//! that are open for the kind, since nobody has answered them or people do not agree: there it
+//! goes both ways (`docs/KEY.md`, section 1), so that what comes out is no more than possible.
+//! Which of the two it is, a screen says (`pages/key/missing.rs`).
 
 use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{Answer, Ask, Key, Matrix, TaxonIx, Value, Walk};
 
-/// What nobody has said of a kind on all its ways.
+/// What is open of a kind on all its ways.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub(crate) struct Unsaid {
     /// The numbers of the questions.
@@ -17,7 +18,7 @@ pub(crate) struct Unsaid {
     pub(crate) lost: bool,
 }
 
-/// Where kinds go both ways because nobody has looked.
+/// Where kinds go both ways because nobody has looked, or people do not agree.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Guesses {
     /// By the last question of a way, its answer and the kind.
@@ -48,8 +49,8 @@ impl Guesses {
         guesses
     }
 
-    /// The first question on a kind's way to an end that nobody has answered for it; None: it
-    /// comes out there because somebody looked.
+    /// The first question on a kind's way to an end that is open for it; None: it comes out
+    /// there because somebody looked.
     pub(crate) fn at(&self, (number, answer): (u32, Answer), taxon: TaxonIx) -> Option<u32> {
         self.at_ends.get(&(number, answer, taxon))?.first().copied()
     }

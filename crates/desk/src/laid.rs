@@ -324,11 +324,7 @@ fn with_pictures(matrix: Matrix, collection: &Collection, kinds: &[KindId]) -> M
         taxon.picture =
             collection.kinds.get(kind).and_then(|kind| kind.pictures.first().cloned());
     }
-    let row =
-        |taxon| matrix.character_indices().map(|at| matrix.cell(taxon, at).clone()).collect();
-    let rows = matrix.taxon_indices().map(row).collect();
-    Matrix::new(matrix.scene().clone(), taxa, matrix.characters().to_vec(), rows)
-        .expect("the same cells fit the same characters")
+    matrix.with_taxa(taxa).expect("the same kinds, with pictures")
 }
 
 #[cfg(test)]

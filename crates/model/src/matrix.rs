@@ -44,9 +44,7 @@ impl Matrix {
         if rows.len() != taxa.len() {
             return Err(MatrixError::Rows { taxa: taxa.len(), rows: rows.len() });
         }
-        if let Some(taxon) = taxa.iter().find(|taxon| taxon.weight <= Share::zero()) {
-            return Err(MatrixError::Weight { taxon: taxon.name.clone() });
-        }
+        all_weigh(&taxa)?;
         governors_hold(&characters)?;
         let mut cells = Vec::with_capacity(taxa.len() * characters.len());
         for (taxon, row) in taxa.iter().zip(rows) {
@@ -94,6 +92,17 @@ impl Matrix {
         Self { scene, ..self }
     }
 
+    /// The same cells for kinds that are described otherwise.
+    ///
+    /// **Errors**: there are not as many as before, or one of them weighs nothing.
+    pub fn with_taxa(self, taxa: Vec<Taxon>) -> Result<Self, MatrixError> {
+        if taxa.len() != self.taxa.len() {
+            return Err(MatrixError::Rows { taxa: taxa.len(), rows: self.taxa.len() });
+        }
+        all_weigh(&taxa)?;
+        Ok(Self { taxa, ..self })
+    }
+
     /// The kinds, in the order of the rows.
     pub fn taxa(&self) -> &[Taxon] {
         &self.taxa
@@ -128,6 +137,13 @@ impl Matrix {
     /// The indices of all characters.
     pub fn character_indices(&self) -> impl Iterator<Item = CharacterIx> + use<> {
         (0..self.characters.len()).map(CharacterIx)
+    }
+}
+
+fn all_weigh(taxa: &[Taxon]) -> Result<(), MatrixError> {
+    match taxa.iter().find(|taxon| taxon.weight <= Share::zero()) {
+        Some(taxon) => Err(MatrixError::Weight { taxon: taxon.name.clone() }),
+        None => Ok(()),
     }
 }
 

@@ -29,6 +29,9 @@ key-together = bleiben beisammen
 key-nobody = hier kommt niemand heraus
 key-guess-end = { $kind } nur geraten
 key-guess = { $kind } ist hier nur geraten: niemand hat gesagt, was Frage { $number } von dieser Art wissen will, darum geht sie beide Wege.
+key-guess-differ = { $kind } ist hier nur geraten: über das, was Frage { $number } von dieser Art wissen will, ist man sich nicht einig, darum geht sie beide Wege.
+key-say-it = Für Frage { $number } sagen
+key-decide-it = Für Frage { $number } entscheiden
 key-change = Ändern
 key-close = Fertig mit dieser Frage
 key-see-heaps = Ihre Haufen ansehen
@@ -115,6 +118,11 @@ key-unanswered = { $count ->
     [one] Niemand hat von { $kind } gesagt, was diese Frage wissen will:
    *[other] Niemand hat von { $kind } gesagt, was diese { $count } Fragen wissen wollen:
 }
+key-not-agreed = { $count ->
+    [one] Über das, was diese Frage von { $kind } wissen will, ist man sich nicht einig:
+   *[other] Über das, was diese { $count } Fragen von { $kind } wissen wollen, ist man sich nicht einig:
+}
+key-not-agreed-remedy = Seht euch { $kind } zusammen an und entscheidet. Bis dahin geht die Art beide Wege.
 key-unanswered-lost = Auf manchen Wegen geht { $kind } verloren.
 key-unanswered-remedy = Seht euch { $kind } an und sagt ja oder nein. Bis dahin geht die Art beide Wege.
 key-unanswered-more = { $count ->

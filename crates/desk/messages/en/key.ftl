@@ -29,6 +29,9 @@ key-together = stay together
 key-nobody = nobody comes out here
 key-guess-end = { $kind } only as a guess
 key-guess = { $kind } is a guess here: nobody has said what question { $number } asks of it, so it goes both ways.
+key-guess-differ = { $kind } is a guess here: people do not agree about what question { $number } asks of it, so it goes both ways.
+key-say-it = Say it for question { $number }
+key-decide-it = Decide for question { $number }
 key-change = Change
 key-close = Done with this question
 key-see-heaps = See its heaps
@@ -115,6 +118,11 @@ key-unanswered = { $count ->
     [one] Nobody has said of { $kind } what this question asks:
    *[other] Nobody has said of { $kind } what these { $count } questions ask:
 }
+key-not-agreed = { $count ->
+    [one] People do not agree about { $kind } in what this question asks:
+   *[other] People do not agree about { $kind } in what these { $count } questions ask:
+}
+key-not-agreed-remedy = Look at { $kind } together and decide. Until then it goes both ways.
 key-unanswered-lost = On some of its ways { $kind } is lost.
 key-unanswered-remedy = Look at { $kind } and say yes or no. Until then it goes both ways.
 key-unanswered-more = { $count ->

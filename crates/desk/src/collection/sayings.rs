@@ -200,14 +200,27 @@ impl Cell {
         if same && (cell.open.is_empty() || can_all_be(&claims, &cell.known)) {
             return Self { comes_to, ..cell };
         }
-        let first = texts.iter().enumerate().filter(|(at, (_, text))| {
-            !texts[..*at].iter().any(|(_, before)| before.same(text))
-        });
-        let first = first.map(|(_, (who, _))| (*who).clone()).collect();
+        let first = each_once(&texts);
         let Self { mut voices, open, .. } = cell;
         voices.extend(open);
         Self { voices, first, comes_to: ComesTo::Contradicted, ..Self::default() }
     }
+}
+
+/// Whoever is the first to say each of the things that are said. Two who counted differently
+/// may both mean the same as one who did not count, so those who counted come first, and
+/// everybody is compared with those who are kept.
+fn each_once(texts: &[(&String, Meaning)]) -> Vec<String> {
+    let (counted, seen): (Vec<_>, Vec<_>) =
+        texts.iter().enumerate().partition(|(_, (_, text))| text.counted());
+    let mut kept = Vec::<(usize, &(&String, Meaning))>::new();
+    for (at, said) in counted.into_iter().chain(seen) {
+        if !kept.iter().any(|(_, (_, known))| known.same(&said.1)) {
+            kept.push((at, said));
+        }
+    }
+    kept.sort_by_key(|(at, _)| *at);
+    kept.into_iter().map(|(_, (who, _))| (*who).clone()).collect()
 }
 
 fn exactly(text: &Meaning) -> Option<Claim> {

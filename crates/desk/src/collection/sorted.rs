@@ -14,7 +14,7 @@ use spinney_model::{
 };
 
 use super::claim::States;
-use super::{Cells, Collection, Drawn, Saying};
+use super::{Cells, Collection, Drawn, Question, Saying};
 use crate::laid::{Laid, folded};
 use crate::layer::numbers;
 
@@ -136,6 +136,15 @@ impl Drawn {
             }
         };
         (chosen.is_empty() || chosen.contains(&kind.0)) && !(0..at.0.len()).any(elsewhere)
+    }
+
+    /// The first question where both kinds lie and hands put them on different sides: as one
+    /// kind, one of them would lose its card.
+    pub(crate) fn parts(&self, one: KindId, other: KindId) -> Option<(&Fork, &Question)> {
+        self.questions.iter().find(|(at, question)| {
+            let side = |kind| question.sorted.get(&kind).filter(|_| self.lies_at(at, kind));
+            matches!((side(one), side(other)), (Some(one), Some(other)) if one != other)
+        })
     }
 }
 

@@ -1,15 +1,15 @@
 //! Where two keys ask the same words and sort a kind differently.
 //!
 //! From the keys of a collection to what their people may want to look at together. Where both
-//! cards say something of the same states of the table they are left out: what they contradict
-//! each other in is said of the cell. It decides nothing.
+//! cards say something of the same states of the table, and people do not agree in that cell or
+//! somebody has decided, they are left out: it is said of the cell. It decides nothing.
 
 use std::collections::BTreeMap;
 
 use spinney_model::{AskOf, AskedOf, Fork, KeyId, KindId, Side};
 
-use super::{Collection, Question, Sorted};
-use crate::laid::folded;
+use super::{Agreed, Collection, Question};
+use crate::laid::{Laid, folded};
 
 /// A kind that two keys sort differently though they ask the same.
 pub(crate) struct Unlike {
@@ -28,12 +28,19 @@ pub(crate) struct Card {
     pub(crate) side: Side,
 }
 
-/// All such kinds, in their order. `sorted`: what hands say of the table, if it can be read.
-pub(crate) fn unlike(collection: &Collection, sorted: Option<&Sorted>) -> Vec<Unlike> {
+/// All such kinds, in their order. `laid`: the table, if it can be read.
+pub(crate) fn unlike(collection: &Collection, laid: Option<&Laid>) -> Vec<Unlike> {
     // Of a column that is not there any more, or that the kind does not have, no cell says it.
     let speaks = |card: &Card, kind, of: &AskOf| {
-        let puts = sorted.map_or(&[][..], |sorted| sorted.puts(kind, of.character));
+        let puts = laid.map_or(&[][..], |laid| laid.sorted.puts(kind, of.character));
         puts.iter().any(|put| put.key == card.key)
+    };
+    // Two keys of one group are one voice, and what a group typed itself counts before its
+    // cards: then the cell may come to one thing though the cards differ.
+    let told = |kind, of: &AskOf| {
+        let decided = !collection.cells.said(kind, of.character, "").is_empty();
+        let agreed = laid.map(|laid| laid.said.agreed(kind, of.character));
+        decided || matches!(agreed, Some(Agreed::Contradicted))
     };
     let mut alike = BTreeMap::<(KindId, String), (&str, Vec<(Card, Option<&AskOf>)>)>::new();
     for (&key, drawn) in &collection.keys {
@@ -50,7 +57,9 @@ pub(crate) fn unlike(collection: &Collection, sorted: Option<&Sorted>) -> Vec<Un
     let unlike = alike.into_iter().filter_map(|((kind, _), (words, cards))| {
         let differ = pairs(&cards).any(|((one, of), (other, of_other))| {
             let said_of_cell = of == of_other
-                && of.is_some_and(|of| speaks(one, kind, of) && speaks(other, kind, of));
+                && of.is_some_and(|of| {
+                    speaks(one, kind, of) && speaks(other, kind, of) && told(kind, of)
+                });
             one.key != other.key && one.side != other.side && !said_of_cell
         });
         let cards = cards.into_iter().map(|(card, _)| card).collect();

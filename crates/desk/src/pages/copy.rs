@@ -157,7 +157,7 @@ fn who(copy: &Copy<'_>, words: &str, reading: Option<&(AskOf, String)>) -> Marku
 fn one(copy: &Copy<'_>, kind: KindId, reading: Option<&AskOf>) -> Markup {
     let t = copy.t;
     let known = reading.and_then(|of| answer::table_side(copy.laid, of, kind));
-    let name = copy.desk.history.now.name(kind);
+    let name = copy.desk.history.now.name_in(copy.key, kind);
     let choices = [
         (Some(Side::Yes), "yes", "answer-yes"),
         (Some(Side::No), "no", "answer-no"),
@@ -183,7 +183,7 @@ fn one(copy: &Copy<'_>, kind: KindId, reading: Option<&AskOf>) -> Markup {
 fn margin(copy: &Copy<'_>) -> Markup {
     let t = copy.t;
     let open = together(copy.layer);
-    let name = |kind: &KindId| copy.desk.history.now.name(*kind);
+    let name = |kind: &KindId| copy.desk.history.now.name_in(copy.key, *kind);
     html! {
         h2 { (t.say("copy-still-open")) }
         ul {

@@ -9,6 +9,7 @@ mod compare;
 mod deeds;
 mod ends;
 mod margin;
+mod missing;
 mod open;
 mod pinned;
 mod questions;
@@ -20,7 +21,7 @@ mod wishes;
 use std::sync::Arc;
 
 use maud::{Markup, html};
-use spinney_model::{Couplet, Finding, Fork, KeyId, Place};
+use spinney_model::{Couplet, Finding, Fork, KeyId, KindId, Place};
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown, heaps};
@@ -33,6 +34,7 @@ use crate::worked::Made;
 use crate::{Desk, Method};
 
 pub(crate) use ends::{Ending, names};
+pub(crate) use missing::{From, Missing};
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/key", Handler::Show(show)),
@@ -91,6 +93,12 @@ impl Keyed {
 
     pub(super) fn drawn(&self) -> &Drawn {
         &self.collection.keys[&self.id]
+    }
+
+    /// What is missing of a kind at a question.
+    pub(super) fn missing(&self, number: u32, kind: KindId) -> Missing {
+        let (collection, laid, made) = (&self.collection, &self.laid, &self.made);
+        Missing::of(From { collection, laid, made, key: self.id }, number, kind)
     }
 
     pub(super) fn place(&self, couplet: &Couplet) -> &Fork {

@@ -21,6 +21,7 @@ use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
+pub(crate) use fields::label;
 use view::View;
 
 pub(super) const ROUTES: &[Route] = &[

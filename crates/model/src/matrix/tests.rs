@@ -48,3 +48,25 @@ fn governors_in_a_circle_are_refused() {
     let circle = Matrix::new(Scene::default(), taxa, vec![form, lobes], rows);
     assert!(matches!(circle, Err(MatrixError::Governor { .. })));
 }
+
+#[test]
+fn other_names_stand_over_the_same_cells() {
+    let matrix = Matrix::new(
+        Scene::default(),
+        vec![Taxon::named("hazel"), Taxon::named("oak")],
+        vec![words("edge", &["toothed", "smooth"])],
+        vec![vec![state(0)], vec![state(1)]],
+    );
+    let matrix = matrix.expect("every cell fits");
+    let other = vec![Taxon::named("nut"), Taxon::named("acorn")];
+    let named = matrix.clone().with_taxa(other).expect("as many as before");
+    assert_eq!(named.taxon(TaxonIx(1)).name, "acorn");
+    for taxon in matrix.taxon_indices() {
+        assert_eq!(named.cell(taxon, CharacterIx(0)), matrix.cell(taxon, CharacterIx(0)));
+    }
+    let few = matrix.clone().with_taxa(vec![Taxon::named("nut")]);
+    assert!(matches!(few, Err(MatrixError::Rows { taxa: 1, rows: 2 })));
+    let weightless = Taxon { weight: Share::zero(), ..Taxon::named("nut") };
+    let none = matrix.with_taxa(vec![weightless.clone(), weightless]);
+    assert!(matches!(none, Err(MatrixError::Weight { .. })));
+}

@@ -177,3 +177,25 @@ fn a_card_that_varies_says_what_others_typed_in_another_order() {
     collection.apply(&say("Moss", "smooth or toothed"));
     assert_eq!(agreed(&collection), "toothed or smooth");
 }
+
+#[test]
+fn of_three_voices_both_who_counted_are_heard() {
+    let voices = [
+        ("Adders", "toothed 3, smooth 1"),
+        ("Bees", "toothed or smooth"),
+        ("Cats", "toothed 1, smooth 3"),
+    ];
+    // In whichever order they stand, the one who did not count says nothing of its own.
+    for names in
+        [["Adders", "Bees", "Cats"], ["Bees", "Adders", "Cats"], ["Cats", "Adders", "Bees"]]
+    {
+        let mut collection = column(EDGE);
+        for (name, (_, text)) in names.iter().zip(&voices) {
+            collection.apply(&say(name, text));
+        }
+        let laid = Laid::of(&collection).expect("there are kinds");
+        let mut choices = laid.said.choices(ASH, AT);
+        choices.sort_unstable();
+        assert_eq!(choices, ["toothed 1, smooth 3", "toothed 3, smooth 1"], "{names:?}");
+    }
+}

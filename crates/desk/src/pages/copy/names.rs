@@ -12,8 +12,9 @@ use spinney_model::{Fork, KeyId, KindField, KindId};
 
 use crate::Desk;
 use crate::asking::{letters, way};
-use crate::collection::Collection;
+use crate::collection::{Collection, Question};
 use crate::laid::{Laid, folded};
+use crate::language::Tongue;
 use crate::layer::Layer;
 use crate::pages::finds::LONGEST_NAME;
 use crate::pages::heaps::{answer_tab, stranded};
@@ -159,13 +160,35 @@ fn ask_back(names: &Names<'_>, kind: KindId, name: &str, others: &[String]) -> M
             (button(names, &of_kind("own"), others, &t.with("copy-own-name", &[("name", &name), ("kind", &lies)])))
             @if nameless {
                 @for with in &alike {
-                    @let fields = [of_kind("match"), vec![("with", with.0.to_string())]].concat();
-                    (button(names, &fields, others, &t.with("copy-same-find", &[("kind", &known_as(with))])))
+                    @match collection.keys[&names.key].parts(kind, *with) {
+                        None => {
+                            @let fields = [of_kind("match"), vec![("with", with.0.to_string())]].concat();
+                            (button(names, &fields, others, &t.with("copy-same-find", &[("kind", &known_as(with))])))
+                        }
+                        Some((at, question)) => p dir="auto" {
+                            (lie_apart(t, collection, names.key, (kind, *with), question)) " "
+                            a href={"/heaps?key=" (names.key.0) "&at=" (letters(at)) "#card-" (kind.0)} {
+                                (t.say("copy-lie-apart-look"))
+                            }
+                        }
+                    }
                 }
             }
             p { a href={"/heaps?key=" (names.key.0) "&at=" (heaps)} { (t.say("copy-lies-wrong")) } }
         }
     }
+}
+
+/// That two finds cannot be one while their cards lie on different heaps.
+fn lie_apart(
+    t: Tongue,
+    collection: &Collection,
+    key: KeyId,
+    (find, known): (KindId, KindId),
+    question: &Question,
+) -> String {
+    let (find, known) = (collection.name_in(key, find), collection.name_in(key, known));
+    t.with("copy-lie-apart", &[("find", &find), ("kind", &known), ("words", &question.words)])
 }
 
 /// A name at an end where nobody comes out.
@@ -189,7 +212,7 @@ fn who_is_it(names: &Names<'_>, end: &Fork, name: &str, others: &[String]) -> Ma
                     ("at", letters(end)),
                     ("name", name.to_owned()),
                 ];
-                (button(names, &fields, others, &t.with("copy-it-is", &[("kind", &collection.name(*kind))])))
+                (button(names, &fields, others, &t.with("copy-it-is", &[("kind", &collection.name_in(names.key, *kind))])))
             }
             @if finds.is_empty() { p { (t.say("copy-nobody-like-it")) " " a href="/finds" { (t.say("nav-finds")) } } }
         }

@@ -58,7 +58,7 @@ impl Side {
             words: couplet.wording.first().to_owned(),
             ask: couplet.ask.as_ref().and_then(|ask| meaning(&made, &laid, ask)),
         };
-        let kinds = made.layer.kinds.iter().map(|id| (*id, collection.name(*id)));
+        let kinds = made.layer.kinds.iter().map(|id| (*id, collection.name_in(key, *id)));
         Self {
             questions: made.key.couplets.iter().map(question).collect(),
             kinds: kinds.collect(),

@@ -238,6 +238,10 @@ fn what_changed_in_the_key_between_two_states_is_told_in_words() {
     }
     post(&mut desk, "/do/version", &[("name", "second")]);
     assert!(get(&mut desk, "/done/between?from=1&to=0").contains(">holly<"));
+    let name = "nut".to_owned();
+    done(&mut desk, vec![Edit::CallKind { key, kind: KindId(1), name }]);
+    let text = get(&mut desk, "/done/between?from=1");
+    assert!(text.contains("nut (hazel)"), "the group's name is another name: {text}");
 }
 
 #[test]

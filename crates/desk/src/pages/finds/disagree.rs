@@ -73,7 +73,7 @@ fn says(t: Tongue, source: &str, saying: &Saying, by_heaps: bool) -> Markup {
 
 /// Where groups sorted the same words differently: nobody decides it for them.
 fn groups(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> Markup {
-    let all = unlike(collection, laid.map(|laid| &laid.sorted));
+    let all = unlike(collection, laid);
     let finds: BTreeSet<KindId> = all.iter().map(|one| one.kind).collect();
     html! {
         @if !all.is_empty() {

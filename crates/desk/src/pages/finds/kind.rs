@@ -39,6 +39,11 @@ pub(super) const FIELDS: [(KindField, &str, &str, &str, bool); 10] = [
     (KindField::WhichPlant, "which", "finds-which", "finds-which-help", false),
 ];
 
+/// The label of a field.
+pub(super) fn label(field: KindField) -> &'static str {
+    FIELDS.iter().find(|(known, ..)| *known == field).map_or("", |(_, _, label, ..)| label)
+}
+
 /// What the parts of this page look at.
 struct View<'a> {
     t: Tongue,

@@ -10,25 +10,34 @@ use crate::collection::Collection;
 use crate::intake::{Field, Left, OddUnit, kind_headings};
 use crate::laid::{ABOUT_SHEET, CHARACTER_SHEET};
 use crate::language::Tongue;
+use crate::pages::table::label as character_label;
 use crate::routes::{Asked, Refused};
 
 /// So many are told one by one; more do not fit into an address.
 const TOLD: usize = 12;
 /// So many letters of each.
 const LETTERS: usize = 80;
+/// So many bytes of an address tell it. A letter may take twelve, and hosts and what stands
+/// before them take addresses of some thousand.
+const BYTES: usize = 2_000;
 
 /// The page to go to; with what was left, it is told there.
 pub(crate) fn address(to: String, left: &[Left]) -> String {
     if left.is_empty() {
         return to;
     }
-    let mut query = form_urlencoded::Serializer::new(String::new());
+    let mut query = String::new();
     for left in left.iter().take(TOLD) {
         let theirs: String = left.theirs.chars().take(LETTERS).collect();
-        query.append_pair("left", &format!("{} {theirs}", mark(left.of)));
+        let mut one = form_urlencoded::Serializer::new(String::new());
+        let one = one.append_pair("left", &format!("{} {theirs}", mark(left.of))).finish();
+        if query.len() + one.len() > BYTES {
+            break;
+        }
+        query.push_str(&one);
+        query.push('&');
     }
-    query.append_pair("of", &left.len().to_string());
-    format!("/finds?{}#left", query.finish())
+    format!("/finds?{query}of={}#left", left.len())
 }
 
 /// `kind:3:caution`: the heading of the sheet has no blank in an address.
@@ -112,12 +121,13 @@ pub(super) fn list(asked: &Asked<'_>, collection: &Collection) -> Markup {
 
 fn one(t: Tongue, collection: &Collection, of: Field, ours: &str, theirs: &str) -> String {
     let (what, field) = match of {
-        Field::Kind(id, field) => (collection.name(id), heading_of_kind(field)),
+        Field::Kind(id, field) => (collection.name(id), super::kind::label(field)),
         Field::Character(id, field) => {
-            (collection.character_name(id).to_owned(), heading_of_character(field))
+            (collection.character_name(id).to_owned(), character_label(field))
         }
-        Field::About(field) => (t.say("finds-left-about"), heading_of_about(field)),
+        Field::About(field) => (t.say("finds-left-about"), super::scene::label(field)),
     };
+    let field = t.say(field);
     t.with(
         "finds-left-one",
         &[("what", &what), ("field", &field), ("ours", &ours), ("theirs", &theirs)],
@@ -136,4 +146,27 @@ pub(crate) fn odd_unit(t: Tongue, odd: &OddUnit) -> Refused {
         texts.push(("ours", &odd.ours));
     }
     Refused { sentence: t.with(sentence, &texts), remedy: t.say(remedy) }
+}
+
+#[cfg(test)]
+mod tests {
+    use spinney_model::{KindField, KindId};
+
+    use super::{BYTES, TOLD, address};
+    use crate::intake::{Field, Left};
+
+    #[test]
+    fn an_address_stays_short_in_every_script() {
+        for (letter, told) in [("a", TOLD), ("é", 3), ("毒", 2), ("🍂", 2)] {
+            let left = |id| Left {
+                of: Field::Kind(KindId(id), KindField::Caution),
+                theirs: letter.repeat(300),
+            };
+            let left: Vec<Left> = (1..=20).map(left).collect();
+            let address = address("/finds".to_owned(), &left);
+            assert!(address.len() < BYTES + 40, "{letter}: {}", address.len());
+            assert!(address.matches("left=").count() >= told, "{letter}: {address}");
+            assert!(address.ends_with("of=20#left"), "all are counted");
+        }
+    }
 }

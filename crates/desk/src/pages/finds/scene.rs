@@ -19,6 +19,11 @@ const FIELDS: [(AboutField, &str, &str, &str); 5] = [
     (AboutField::Caution, "caution", "finds-scene-caution", "finds-scene-caution-example"),
 ];
 
+/// The label of a field.
+pub(super) fn label(field: AboutField) -> &'static str {
+    FIELDS.iter().find(|(known, ..)| *known == field).map_or("", |(_, _, label, _)| label)
+}
+
 /// Where and when, the caution, and the form to change them.
 pub(super) fn head(t: Tongue, collection: &Collection) -> Markup {
     let said = [AboutField::Place, AboutField::Season, AboutField::Part];

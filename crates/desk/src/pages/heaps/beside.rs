@@ -3,6 +3,7 @@
 
 use maud::{Markup, html};
 use spinney_check::WeakSettings;
+use spinney_exchange::table;
 use spinney_model::{Fork, KindId, Look, Scale};
 
 use super::{Top, deeds};
@@ -128,7 +129,7 @@ pub(super) fn answers(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                     }
                     @if let Scale::Words { states } = &character.scale {
                         @for (at, state) in states.iter().enumerate() {
-                            button name="text" value=(state) id={"state-" (at)} { span dir="auto" { (state) } } " "
+                            button name="text" value=(table::as_typed(state)) id={"state-" (at)} { span dir="auto" { (state) } } " "
                         }
                         button name="text" value="n/a" #state-none { (t.say("answers-has-none")) }
                     } @else {

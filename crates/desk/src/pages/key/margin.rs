@@ -74,7 +74,8 @@ pub(super) fn why_not(key: &Keyed, why: WhyNot) -> String {
     let t = key.t;
     match why {
         WhyNot::Blocked(taxon) => {
-            let name = key.made.layer.kinds.get(taxon.0).map(|kind| key.collection.name(*kind));
+            let kind = key.made.layer.kinds.get(taxon.0);
+            let name = kind.map(|kind| key.collection.name_in(key.id, *kind));
             t.with("key-why-blocked", &[("kind", &name.unwrap_or_default())])
         }
         WhyNot::AllAlike => t.say("key-why-alike"),

@@ -80,7 +80,7 @@ fn guess(key: &Keyed, couplet: &Couplet, yes: bool, kind: KindId) -> Markup {
     let answer = if yes { Answer::Yes } else { Answer::No };
     let taxon = key.made.layer.kinds.iter().position(|known| *known == kind).map(TaxonIx);
     let open = taxon.and_then(|at| key.made.guesses.at((couplet.number, answer), at));
-    let name = key.collection.name(kind);
+    let name = key.collection.name_in(key.id, kind);
     html! {
         // Why it is one stands once in the margin, kind by kind.
         @if open.is_some() {

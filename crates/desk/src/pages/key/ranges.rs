@@ -116,7 +116,7 @@ fn drawn(
 ) -> Markup {
     let t = key.t;
     let unit = character.sign();
-    let name = key.collection.name(key.made.layer.kinds[bar.taxon.0]);
+    let name = key.collection.name_in(key.id, key.made.layer.kinds[bar.taxon.0]);
     let (line, near) = (at.as_f64(), gap.as_f64());
     html! {
         li {

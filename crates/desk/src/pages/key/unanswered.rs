@@ -1,13 +1,14 @@
-//! Kinds of which nobody has said what the key asks, each said once.
+//! Kinds of which nobody has said what the key asks, or about which people do not agree, each
+//! said once.
 //!
-//! From the ways of the kinds to a slip for each, with all its questions. The second opinion
+//! From the ways of the kinds to a slip for each, with all its questions and the way to answer. The second opinion
 //! says it question by question; a group that left one card in the middle would read the same
 //! of it at every question that follows.
 
 use maud::{Markup, html};
 use spinney_model::{Code, Finding, TaxonIx};
 
-use super::Keyed;
+use super::{Keyed, Missing};
 use crate::guesses::Unsaid;
 
 /// So many kinds are seen at once; the others are folded.
@@ -38,17 +39,42 @@ pub(super) fn slips(key: &Keyed) -> Option<Markup> {
 
 fn slip(key: &Keyed, taxon: TaxonIx, open: &Unsaid) -> Markup {
     let t = key.t;
-    let name = key.collection.name(key.made.layer.kinds[taxon.0]);
-    let sentence = t.count_with("key-unanswered", open.questions.len(), &[("kind", &name)]);
+    let kind = key.made.layer.kinds[taxon.0];
+    let name = key.collection.name_in(key.id, kind);
+    let missing = open.questions.iter().map(|number| (*number, key.missing(*number, kind)));
+    let (differ, unsaid): (Vec<_>, Vec<_>) = missing.partition(|(_, missing)| missing.differ);
     html! {
         div.finding.look {
             p.severity { (t.say("severity-look")) }
-            p dir="auto" {
-                (sentence)
-                @for number in &open.questions { " " a href={"#q" (number)} { (number) } }
+            @for (open, words, remedy, way) in [
+                (&unsaid, "key-unanswered", "key-unanswered-remedy", "key-say-it"),
+                (&differ, "key-not-agreed", "key-not-agreed-remedy", "key-decide-it"),
+            ] {
+                @if !open.is_empty() {
+                    p dir="auto" {
+                        (t.count_with(words, open.len(), &[("kind", &name)]))
+                        @for (number, _) in open { " " a href={"#q" (number)} { (number) } }
+                    }
+                    p.remedy dir="auto" {
+                        (t.with(remedy, &[("kind", &name)]))
+                        @for (number, missing) in once_each(open) {
+                            " " a href=(missing.address) { (t.with(way, &[("number", number)])) }
+                        }
+                    }
+                }
             }
             @if open.lost { p dir="auto" { (t.with("key-unanswered-lost", &[("kind", &name)])) } }
-            p.remedy dir="auto" { (t.with("key-unanswered-remedy", &[("kind", &name)])) }
         }
     }
+}
+
+/// One card that waits on the way is missing at every question below it.
+fn once_each(open: &[(u32, Missing)]) -> Vec<&(u32, Missing)> {
+    let mut ways = Vec::<&(u32, Missing)>::new();
+    for one in open {
+        if !ways.iter().any(|(_, known)| known.address == one.1.address) {
+            ways.push(one);
+        }
+    }
+    ways
 }

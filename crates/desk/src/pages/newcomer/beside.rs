@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use maud::{Markup, html};
+use spinney_exchange::table;
 use spinney_model::{CharacterId, KeyId, KindId, Scale};
 
 use super::clash;
@@ -201,7 +202,7 @@ fn states(view: &View<'_>, at: CharacterId) -> Markup {
     html! {
         datalist id={"states-" (at.0)} {
             @if let Some(Scale::Words { states }) = scale {
-                @for state in states { option value=(state) {} }
+                @for state in states { option value=(table::as_typed(state)) {} }
             }
         }
     }

@@ -6,7 +6,7 @@
 //! an answer holds only for what stood there when it was given.
 
 use maud::{Markup, html};
-use spinney_model::{CharacterId, KindId};
+use spinney_model::{CharacterId, KeyId, KindId};
 
 use super::seen::Fields;
 use crate::collection::{Agreed, Collection, Saying};
@@ -24,6 +24,8 @@ pub(super) struct Table<'a> {
 
 /// A cell of which something else is said already.
 pub(super) struct Clash {
+    /// The key that the newcomer comes into: its screens say its group's names.
+    key: KeyId,
     at: (KindId, CharacterId),
     typed: String,
 }
@@ -47,6 +49,7 @@ pub(super) enum Look {
 pub(super) fn look(
     table: Table<'_>,
     fields: &Fields<'_>,
+    key: KeyId,
     at: (KindId, CharacterId),
     typed: &str,
 ) -> Look {
@@ -65,7 +68,7 @@ pub(super) fn look(
     match fields.get(&name) {
         "" if fields.has(&name) => Look::Leave,
         seen if folded(seen) == folded(&said(table, at)) => Look::Write,
-        _ => Look::Ask(Clash { at, typed: typed.to_owned() }),
+        _ => Look::Ask(Clash { key, at, typed: typed.to_owned() }),
     }
 }
 
@@ -100,7 +103,7 @@ fn question(table: Table<'_>, clash: &Clash) -> Markup {
     let (leave, write) = (format!("{name}-leave"), format!("{name}-write"));
     html! {
         fieldset.clash {
-            legend dir="auto" { (collection.name(kind)) ": " (collection.character_name(character)) }
+            legend dir="auto" { (collection.name_in(clash.key, kind)) ": " (collection.character_name(character)) }
             ul {
                 @for (source, saying) in laid.said.sources_and_open(kind, character) {
                     li dir="auto" { (says(t, source, saying)) }

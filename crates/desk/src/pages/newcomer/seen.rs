@@ -5,7 +5,7 @@
 //! person is asked (`clash`).
 
 use maud::{Markup, html};
-use spinney_exchange::table::MOST_CHARACTERS;
+use spinney_exchange::table::{self, MOST_CHARACTERS};
 use spinney_model::{AskedOf, CharacterId, Fork, Key, KeyId, KindId, Scale, Side};
 
 use super::clash::{self, Clash, Look};
@@ -86,7 +86,7 @@ pub(super) fn newcomer(
         for &kind in &landed {
             let field = format!("k-{}-{}", kind.0, character.0);
             let theirs = fields.text(asked, &field, LONGEST_TEXT)?;
-            match clash::look(table, fields, (kind, character), &theirs) {
+            match clash::look(table, fields, id, (kind, character), &theirs) {
                 Look::Write => cells.push((Some(kind), character, theirs)),
                 Look::Leave => {}
                 Look::Ask(clash) => clashes.push(clash),
@@ -98,7 +98,8 @@ pub(super) fn newcomer(
     Ok((Newcomer { name, cells, difference, sides, beside: landed }, clashes))
 }
 
-/// Something new to look at: it has a name, and both sides of it are said.
+/// Something new to look at: it has a name, and it is said what the newcomer has there. What the
+/// others have may be left open.
 fn difference(
     desk: &Desk,
     asked: &Asked<'_>,
@@ -172,7 +173,7 @@ fn sides(desk: &Desk, id: KeyId, made: &Made, walking: &Walking<'_>) -> Vec<(For
     walking.asked.iter().filter_map(side).collect()
 }
 
-/// What the answers on the way say of a character, as far as they settle it.
+/// What the answers on the way say of a character, as far as they settle it, as it is typed.
 pub(super) fn answered(
     laid: &Laid,
     key: &Key,
@@ -194,7 +195,7 @@ pub(super) fn answered(
         }
     }
     match left.as_slice() {
-        [only] if states.len() > 1 => Some((*only).clone()),
+        [only] if states.len() > 1 => Some(table::as_typed(only)),
         _ => None,
     }
 }

@@ -217,7 +217,8 @@ pub(super) fn done(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     };
     let at = made.layer.kinds.iter().position(|known| *known == kind);
     let ways = made.opinion.walks.iter().filter(|walk| Some(walk.taxon.0) == at);
-    let name = desk.history.now.name(kind);
+    let known_as = |kind| desk.history.now.name_in(id, kind);
+    let name = known_as(kind);
     let beside = asked.request.query.iter().filter(|(name, _)| name == "beside");
     let beside = beside.filter_map(|(_, number)| number.parse().ok().map(KindId));
     let cards: Vec<KindId> = std::iter::once(kind).chain(beside.take(MOST_CARDS)).collect();
@@ -226,11 +227,11 @@ pub(super) fn done(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let work = html! {
         h1 dir="auto" { (t.with("newcomer-is-in", &[("kind", &name)])) }
         ul.cards.two {
-            @for id in &cards {
-                @if let Some(known) = desk.history.now.kinds.get(id) {
+            @for card in &cards {
+                @if let Some(known) = desk.history.now.kinds.get(card) {
                     li.card {
-                        (faces(t, known, &desk.history.now.name(*id), drawing(id)))
-                        span.name dir="auto" { (desk.history.now.name(*id)) }
+                        (faces(t, known, &known_as(*card), drawing(card)))
+                        span.name dir="auto" { (known_as(*card)) }
                     }
                 }
             }

@@ -127,12 +127,7 @@ fn named(matrix: &Matrix, names: Vec<String>) -> Matrix {
     for (taxon, name) in taxa.iter_mut().zip(names) {
         taxon.name = name;
     }
-    let row = |taxon| {
-        matrix.character_indices().map(|at| matrix.cell(taxon, at).clone()).collect::<Vec<_>>()
-    };
-    let rows = matrix.taxon_indices().map(row).collect();
-    Matrix::new(matrix.scene().clone(), taxa, matrix.characters().to_vec(), rows)
-        .expect("other names fit the same table")
+    matrix.clone().with_taxa(taxa).expect("other names fit the same table")
 }
 
 /// Letters and digits of any language, everything else a hyphen.

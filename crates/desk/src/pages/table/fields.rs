@@ -75,6 +75,11 @@ pub(super) const FIELDS: [(Field, &str, Input, &str, &str); 15] = [
     (Field::RatioOf, "ratio", Input::Line, "table-field-ratio", "table-help-ratio"),
 ];
 
+/// The label of a field.
+pub(crate) fn label(field: Field) -> &'static str {
+    FIELDS.iter().find(|(known, ..)| *known == field).map_or("", |(_, _, _, label, _)| label)
+}
+
 const INSTRUMENTS: [&str; 3] =
     [Instrument::Eyes.word(), Instrument::Lens.word(), Instrument::Ruler.word()];
 

@@ -12,7 +12,7 @@ use super::screens::{back, explained, head, trail};
 use super::walk::Walk;
 use crate::pages::finds::{drawn_line, face};
 use crate::pages::heaps::answer_tab;
-use crate::pages::key::Ending;
+use crate::pages::key::{Ending, From, Missing};
 
 /// What came out, in the order of the ways.
 #[derive(Default)]
@@ -120,13 +120,33 @@ fn comes_out(trying: &Trying<'_>, id: KindId, open: Option<u32>) -> Markup {
             @if let Some(number) = open {
                 p.guess dir="auto" {
                     span.mark aria-hidden="true" { "?" } " "
-                    (t.with("key-guess", &[("kind", &name), ("number", &number)]))
+                    (guess(trying, id, &name, number))
                 }
             }
             @if confirm.is_empty() { p.quiet { (t.say("try-no-sentence")) } } @else {
                 p.confirm dir="auto" { strong { (t.say("try-confirm")) " " } (confirm) }
                 (explained(t, &[confirm]))
             }
+        }
+    }
+}
+
+/// Why a kind is only a guess, and where somebody says what is missing.
+fn guess(trying: &Trying<'_>, id: KindId, name: &str, number: u32) -> Markup {
+    let t = trying.t;
+    let missing = trying.laid.as_deref().map(|laid| {
+        let (collection, made) = (trying.collection, &trying.made);
+        Missing::of(From { collection, laid, made, key: trying.id }, number, id)
+    });
+    let differ = missing.as_ref().is_some_and(|missing| missing.differ);
+    let (why, way) = match differ {
+        true => ("key-guess-differ", "key-decide-it"),
+        false => ("key-guess", "key-say-it"),
+    };
+    html! {
+        (t.with(why, &[("kind", &name), ("number", &number)]))
+        @if let Some(missing) = missing {
+            " " a href=(missing.address) { (t.with(way, &[("number", &number)])) }
         }
     }
 }

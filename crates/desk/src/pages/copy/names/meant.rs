@@ -3,7 +3,7 @@
 
 use spinney_model::{Edit, Fork, KeyId, KindField, KindId, Side};
 
-use super::{MOST_ASKED_BACK, Where, address, in_address, sounding_like};
+use super::{MOST_ASKED_BACK, Where, address, in_address, lie_apart, sounding_like};
 use crate::Desk;
 use crate::asking::way;
 use crate::collection::Collection;
@@ -91,8 +91,19 @@ pub(crate) fn decide(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused
             if !of.field(KindField::Name).is_empty() || find == with {
                 return Err(deeds::gone(asked));
             }
-            edits.push(Edit::MergeKinds(with, find));
-            edits.extend(called(collection, key, with, &name));
+            if let Some((_, question)) = collection.keys[&key].parts(find, with) {
+                let t = asked.tongue;
+                return Err(Refused {
+                    sentence: lie_apart(t, collection, key, (find, with), question),
+                    remedy: t.say("copy-lie-apart-remedy"),
+                });
+            }
+            let same = Edit::MergeKinds(with, find);
+            // A name that the find had goes over to the kind, unless this one takes its place.
+            let mut merged = collection.clone();
+            merged.apply(&same);
+            edits.push(same);
+            edits.extend(called(&merged, key, with, &name));
         }
         "place" => {
             let (kind, _) = kind("with")?;
