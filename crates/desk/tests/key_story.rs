@@ -294,3 +294,26 @@ fn a_length_is_asked_shown_and_moved_in_the_unit_of_its_column() {
     let inside = class.refused("/do/key-threshold", &form);
     assert!(inside.contains("elm (6–9)"), "{inside}");
 }
+
+#[test]
+fn a_key_that_is_kept_whole_does_not_change_with_the_table() {
+    let questions = |page: &str| -> Vec<String> {
+        let places = page.split("id=\"q").skip(1);
+        places.map(|rest| between(rest, "<span dir=\"auto\">", "</span>").to_owned()).collect()
+    };
+    // A find that is met very often turns the key about.
+    let changed = |teacher: &mut AtTheDesk| {
+        teacher.post("/do/describe-kind", &[("kind", "12"), ("how-often", "90")]);
+        questions(&teacher.get("/key?key=1"))
+    };
+    let mut teacher = found();
+    let before = questions(&teacher.get("/key?key=1"));
+    assert_ne!(changed(&mut teacher), before);
+    let mut teacher = found();
+    assert!(teacher.get("/key?key=1").contains("its questions may change"));
+    let page = teacher.post("/do/key-keep-all", &[("key", "1"), ("back", "/key?key=1")]);
+    assert!(page.contains("Every question of this key is kept"), "{page}");
+    assert_eq!(questions(&page), before);
+    assert_eq!(changed(&mut teacher), before);
+    assert!(teacher.undo("/key?key=1").contains("Undone: "), "what was taken back is said");
+}

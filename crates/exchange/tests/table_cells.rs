@@ -294,3 +294,19 @@ fn a_column_goes_on_to_be_written_as_it_was_typed() {
         "it is kept in millimetres all the same"
     );
 }
+
+#[test]
+fn no_length_is_less_than_nothing() {
+    let read = table(
+        "kind  | stalk length (mm)
+         hazel | -3
+         ivy   | -3 to 6
+         lime  | 0-4",
+    );
+    assert_eq!(value(&read, 0, 0), Value::Unknown);
+    assert_eq!(value(&read, 1, 0), Value::Unknown);
+    assert!(matches!(value(&read, 2, 0), Value::Range { .. }));
+    let codes: Vec<Code> = read.findings.iter().map(|finding| finding.code).collect();
+    assert!(codes.contains(&Code::CellNotUnderstood), "{codes:?}");
+    assert!(read.findings.iter().any(|f| f.sentence.contains("less than nothing")));
+}

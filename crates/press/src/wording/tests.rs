@@ -99,6 +99,8 @@ fn yes_and_no_become_sentences() {
         ("two tails", "Are there two tails?"),
         ("Is the edge toothed?", "Is the edge toothed?"),
         ("a spine", "Is there a spine?"),
+        ("leaves opposite", "Are the leaves opposite?"),
+        ("hairs below", "Are there hairs below?"),
     ] {
         assert_eq!(asked(words(name, &["yes", "no"]), None, states(&[0])), sentence);
     }

@@ -46,7 +46,8 @@ async function moves(stage, page) {
   for (const [key, there] of [["ArrowRight", "sallow lobed"], ["ArrowDown", "yew lobed"], ["End", "yew shine"],
     ["ArrowDown", "alder shine"], ["ArrowDown", "alder shine"], ["ArrowRight", "alder shine"], ["Home", "alder edge"],
     ["Shift+Enter", "yew edge"], ["ArrowUp", "sallow edge"], ["ArrowUp", "sallow edge"], ["Control+End", "alder shine"],
-    ["Control+Home", "sallow edge"], ["Enter", "yew edge"], ["Tab", "yew lobed"]]) {
+    ["Control+Home", "sallow edge"], ["Enter", "yew edge"], ["Tab", "yew lobed"],
+    ["Tab", "yew shine"], ["Tab", "alder edge"], ["Shift+Tab", "yew shine"]]) {
     await page.keyboard.press(key);
     const at = await here(page);
     stage.expect(at === there, `${key} goes to ${at}, not to ${there}`);
