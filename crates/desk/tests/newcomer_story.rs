@@ -137,7 +137,7 @@ fn what_is_written_of_another_find_is_never_decided_unseen() {
     assert!(!page.contains("/do/slot-in"), "first it is decided");
     class.refused("/do/slot-in", &typed);
     // Left as it stands.
-    let over = format!("over-{bramble}-8");
+    let over = format!("stood-over-{bramble}-8");
     let leave = [&typed[..], &[(&over, "")]].concat();
     assert!(class.look("/newcomer/slot", &leave).contains("/do/slot-in"));
     let write = value(&page, &format!("{over}-write"));

@@ -7,6 +7,7 @@ use maud::{DOCTYPE, Markup, html};
 use spinney_model::{AboutField, Finding, KeyId, Severity};
 
 use super::Shown;
+use super::stood::STOOD;
 use crate::language::{LANGUAGES, Tongue};
 use crate::routes::{Asked, Refused};
 use crate::{Desk, Method, Page};
@@ -288,7 +289,10 @@ pub(crate) fn not_found(desk: &Desk, asked: &Asked<'_>) -> Page {
 pub(crate) fn refused(desk: &Desk, asked: &Asked<'_>, refused: &Refused) -> Page {
     let t = asked.tongue;
     let typed = asked.request.form.iter();
-    let typed = typed.filter(|(name, text)| name != "back" && text.trim().len() > 1);
+    let typed = typed.filter(|(name, text)| {
+        let ours = name == "back" || name == "seen" || name.starts_with(STOOD);
+        !ours && text.trim().len() > 1
+    });
     let work = html! {
         h1 { (t.say("refused")) }
         div.finding.mend role="alert" {

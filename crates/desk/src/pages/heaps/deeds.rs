@@ -6,7 +6,9 @@ use spinney_model::{AskOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishFie
 use crate::Desk;
 use crate::asking::{of_form, way};
 use crate::collection::Drawn;
+use crate::laid;
 use crate::pages::finds::LONGEST_NAME;
+use crate::pages::stood;
 use crate::routes::{Asked, Deed, Refused};
 
 /// The longest question, in letters.
@@ -181,7 +183,8 @@ pub(crate) fn finish_field(drawn: &Drawn) -> Markup {
     html! { input type="hidden" name="finish" value=(wanted); }
 }
 
-/// An answer that was still needed: a cell of the table, said by the key's group.
+/// An answer that was still needed: a cell of the table, said by the key's group. Not where
+/// somebody has answered meanwhile; the same again is nothing new.
 pub(super) fn answer(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let (key, _) = place(desk, asked)?;
     let kind = kind(desk, asked)?;
@@ -191,6 +194,14 @@ pub(super) fn answer(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused
     }
     let source = desk.history.now.keys[&key].who(key);
     let text = text(asked, "text", LONGEST_QUESTION);
-    let edits = vec![Edit::SetCell { kind, character, source, text }];
+    let laid = desk.worked.laid(&desk.history.now);
+    let said = laid::said(&desk.history.now, laid.as_deref());
+    let mut edits = Vec::new();
+    if text.is_empty() || said.said(kind, character, &source) != text {
+        if !stood::cell_still(asked, &said, (kind, character)) {
+            return Err(stood::cell_moved(asked, &desk.history.now, &said, (kind, character)));
+        }
+        edits.push(Edit::SetCell { kind, character, source, text });
+    }
     Ok(Deed::edits(edits, asked.back(&format!("/heaps/answers?key={}", key.0))))
 }
