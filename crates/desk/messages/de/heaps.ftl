@@ -129,3 +129,4 @@ answers-later = Später
 heaps-moved = Ein anderes Fenster hat die Frage hier inzwischen geändert. Jetzt heißt sie: { $words }
 heaps-moved-remedy = Geh zurück, sieh dir den Haufen an, wie er jetzt liegt, und mach es dort noch einmal.
 heaps-nothing-asked = noch keine Frage
+heaps-way-moved = Ein anderes Fenster hat inzwischen eine Frage auf dem Weg zu diesem Haufen geändert.

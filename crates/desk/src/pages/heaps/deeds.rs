@@ -13,6 +13,8 @@ use crate::routes::{Asked, Deed, Refused};
 
 /// The longest question, in letters.
 pub(crate) const LONGEST_QUESTION: usize = 300;
+/// The hidden field with what was asked on the way to a place.
+const STOOD_WAY: &str = "stood-way";
 
 /// Which key and where, as the form says; refused where another window took it away.
 pub(crate) fn place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> {
@@ -23,17 +25,24 @@ pub(crate) fn place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Ref
     }
 }
 
-/// As [`place`], and refused where another window has asked something else there meanwhile: a
-/// card sorted for one question says nothing of another.
-fn seen_place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> {
+/// As [`place`], and refused where another window has asked something else there or on the way
+/// there meanwhile: a card sorted for one question says nothing of another.
+pub(crate) fn seen_place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> {
     let (key, at) = place(desk, asked)?;
-    let question = desk.history.now.keys[&key].questions.get(&at);
+    let t = asked.tongue;
+    let drawn = &desk.history.now.keys[&key];
+    if !stood::still(&asked.request.form, STOOD_WAY, &way_token(drawn, &at)) {
+        return Err(Refused {
+            sentence: t.say("heaps-way-moved"),
+            remedy: t.say("heaps-moved-remedy"),
+        });
+    }
+    let question = drawn.questions.get(&at);
     let now = question.map_or("", |question| question.words.as_str());
     let seen = asked.request.form.iter().find(|(field, _)| field == "seen");
     match seen.is_none_or(|(_, words)| words.split_whitespace().eq(now.split_whitespace())) {
         true => Ok((key, at)),
         false => {
-            let t = asked.tongue;
             let now =
                 if now.is_empty() { t.say("heaps-nothing-asked") } else { now.to_owned() };
             Err(Refused {
@@ -42,6 +51,23 @@ fn seen_place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> 
             })
         }
     }
+}
+
+/// The hidden fields that say what is asked at a place and on the way there.
+pub(crate) fn seen_fields(drawn: &Drawn, at: &Fork) -> Markup {
+    let words = drawn.questions.get(at).map_or("", |question| question.words.as_str());
+    html! {
+        input type="hidden" name="seen" value=(words);
+        (stood::field(STOOD_WAY, &way_token(drawn, at)))
+    }
+}
+
+/// The token of what people ask on the way to a place.
+fn way_token(drawn: &Drawn, at: &Fork) -> String {
+    stood::token((0..at.0.len()).map(|length| {
+        let question = drawn.questions.get(&Fork(at.0[..length].to_vec()));
+        question.map_or("", |question| question.words.as_str())
+    }))
 }
 
 pub(crate) fn gone(asked: &Asked<'_>) -> Refused {
@@ -84,7 +110,7 @@ pub(super) fn ask(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
 }
 
 /// What the form says that the question means in the table; None: it says nothing of that.
-fn meant(desk: &mut Desk, asked: &Asked<'_>) -> Result<Option<AskOf>, Refused> {
+pub(crate) fn meant(desk: &mut Desk, asked: &Asked<'_>) -> Result<Option<AskOf>, Refused> {
     let says = |name| asked.request.fields(name).next().is_some();
     if !["character", "state", "at-least", "below"].into_iter().any(says) {
         return Ok(None);
