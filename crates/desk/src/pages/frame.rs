@@ -286,7 +286,17 @@ pub(crate) fn not_found(desk: &Desk, asked: &Asked<'_>) -> Page {
 }
 
 /// Says why something was not done; what was typed can be copied from there.
-pub(crate) fn refused(desk: &Desk, asked: &Asked<'_>, refused: &Refused) -> Page {
+pub(crate) fn refused(desk: &Desk, asked: &Asked<'_>, why: &Refused) -> Page {
+    refused_from(desk, asked, why, &asked.back("/finds"))
+}
+
+/// As [`refused`], where it goes back to.
+pub(crate) fn refused_from(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    refused: &Refused,
+    back: &str,
+) -> Page {
     let t = asked.tongue;
     let typed = asked.request.form.iter();
     let typed = typed.filter(|(name, text)| {
@@ -299,7 +309,7 @@ pub(crate) fn refused(desk: &Desk, asked: &Asked<'_>, refused: &Refused) -> Page
             p { (refused.sentence) }
             p.remedy { (refused.remedy) }
         }
-        p { a.main href=(asked.back("/finds")) { (t.say("go-back")) } }
+        p { a.main href=(back) { (t.say("go-back")) } }
         @let typed: Vec<_> = typed.collect();
         @if !typed.is_empty() {
             h2 { (t.say("what-you-typed")) }
