@@ -191,5 +191,5 @@ table-pasted-too-long = „{ $text } …“ ist länger als { $most } Buchstaben
 table-too-much = Das ist mehr, als eine Tabelle fasst.
 table-too-much-remedy = Legt nur die Arten und Spalten darüber, die ihr braucht.
 stood-cell = Ein anderes Fenster hat inzwischen zu { $kind }, { $character } etwas geschrieben. Jetzt heißt es: { $says }
-stood-cell-remedy = Nichts wurde geschrieben. Geh zurück, sieh nach, was jetzt da steht, und entscheide noch einmal.
+stood-cell-remedy = Nichts wurde geschrieben. Geht zurück, seht nach, was jetzt da steht, und entscheidet noch einmal.
 stood-nothing = nichts

@@ -300,7 +300,8 @@ pub(crate) fn refused_from(
     let t = asked.tongue;
     let typed = asked.request.form.iter();
     let typed = typed.filter(|(name, text)| {
-        let ours = name == "back" || name == "seen" || name.starts_with(STOOD);
+        let ours =
+            ["back", "seen", "decide"].contains(&name.as_str()) || name.starts_with(STOOD);
         !ours && text.trim().len() > 1
     });
     let work = html! {

@@ -3,10 +3,12 @@
 use maud::{Markup, html};
 use spinney_model::{AskOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
 
+use super::Top;
 use crate::Desk;
 use crate::asking::{of_form, way};
 use crate::collection::Drawn;
-use crate::laid;
+use crate::laid::{self, Laid};
+use crate::language::Tongue;
 use crate::pages::finds::LONGEST_NAME;
 use crate::pages::stood;
 use crate::routes::{Asked, Deed, Refused};
@@ -157,7 +159,28 @@ pub(super) fn sort_as_table(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, 
     Ok(Deed::edits(edits, asked.back("/heaps")))
 }
 
-/// The table says what the hand says: a person decided, so it goes into the table itself.
+/// The hidden field with what is said of a card's cell, and what its heap would write there.
+pub(super) fn weighed_field(top: &Top<'_>, kind: KindId) -> Markup {
+    let question = top.drawn.questions.get(&top.at);
+    let weighed = question.and_then(|question| question.ask.as_ref()).map(|ask| {
+        let place = (top.key, &top.at);
+        weighed(top.t, top.laid, place, (kind, ask.character))
+    });
+    html! { @if let Some(weighed) = weighed { (stood::field(stood::STOOD, &weighed)) } }
+}
+
+fn weighed(
+    t: Tongue,
+    laid: &Laid,
+    (key, at): (KeyId, &Fork),
+    cell: (KindId, CharacterId),
+) -> String {
+    let writes = laid.sorted.text(key, at, cell.0).unwrap_or_default();
+    stood::token([stood::cell(t, &laid.said, cell).as_str(), writes])
+}
+
+/// The table says what the hand says: a person decided, so it goes into the table itself, as
+/// long as both still say what the card showed.
 pub(super) fn table_as_sorted(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let t = asked.tongue;
     let (key, at) = seen_place(desk, asked)?;
@@ -165,14 +188,20 @@ pub(super) fn table_as_sorted(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed
     let laid = desk.worked.laid(&desk.history.now);
     let question = desk.history.now.keys[&key].questions.get(&at);
     let ask = question.and_then(|question| question.ask.as_ref());
-    let text = laid.and_then(|laid| laid.sorted.text(key, &at, kind).map(str::to_owned));
-    let (Some(text), Some(ask)) = (text, ask) else {
+    let text = laid.as_ref().and_then(|laid| laid.sorted.text(key, &at, kind));
+    let (Some(laid), Some(text), Some(ask)) = (&laid, text, ask) else {
         return Err(Refused {
             sentence: t.say("heaps-cannot-write"),
             remedy: t.say("heaps-cannot-write-remedy"),
         });
     };
     let character = ask.character;
+    let weighed = weighed(t, laid, (key, &at), (kind, character));
+    if !stood::still(&asked.request.form, stood::STOOD, &weighed) {
+        let collection = &desk.history.now;
+        return Err(stood::cell_moved(asked, collection, &laid.said, (kind, character)));
+    }
+    let text = text.to_owned();
     let edits = vec![
         Edit::SetCell { kind, character, source: String::new(), text },
         Edit::Sort { key, at, kind, side: None },
