@@ -280,3 +280,107 @@ fn a_key_on_paper_has_a_way_in_without_any_key() {
     assert!(page.contains("What does the paper ask first of these kinds?"));
     assert!(group.get("/heaps?key=1").contains("href=\"/copy?key=1\""));
 }
+
+/// The hidden fields of the form that has this in it, and of no other.
+fn hidden(page: &str, part: &str) -> Vec<(String, String)> {
+    let form = page.split("<form ").find(|form| form.contains(part));
+    let form =
+        form.and_then(|form| form.split("</form>").next()).expect("there is such a form");
+    let value = |tag: &str, name: &str| {
+        let value = tag.split(&format!("{name}=\"")).nth(1)?.split('"').next()?;
+        Some(value.replace("&quot;", "\"").replace("&amp;", "&"))
+    };
+    let tags = form.split("<input ").filter(|tag| tag.starts_with("type=\"hidden\""));
+    tags.filter_map(|tag| Some((value(tag, "name")?, value(tag, "value")?))).collect()
+}
+
+/// The form of a page as it is sent, with what a person fills in.
+fn filled<'f>(
+    form: &'f [(String, String)],
+    by_hand: &[(&'f str, &'f str)],
+) -> Vec<(&'f str, &'f str)> {
+    let hidden = form.iter().map(|(name, text)| (name.as_str(), text.as_str()));
+    hidden.chain(by_hand.iter().copied()).collect()
+}
+
+#[test]
+fn a_second_window_copies_nothing_over_the_question_of_the_first() {
+    let mut group = group();
+    let page = group.get("/copy?key=1&at=&words=Is+it+flat%3F");
+    let second = hidden(&page, "action=\"/do/copy\"");
+    let sides = [("kind-1", "no"), ("kind-2", "no"), ("kind-3", "no"), ("kind-4", "yes")];
+    copy(&mut group, "", "Is it a needle?", &sides);
+    let page = group.refused("/do/copy", &filled(&second, &sides));
+    assert!(page.contains("Another window has changed the question here"), "{page}");
+    // Nor below a question that is another one by now.
+    let page = group.get("/copy?key=1&at=n&words=Is+it+soft%3F");
+    let below = hidden(&page, "action=\"/do/copy\"");
+    group.post("/do/take-out", &[("key", "1"), ("at", "")]);
+    copy(&mut group, "", "Is it flat?", &sides);
+    let page =
+        group.refused("/do/copy", &filled(&below, &[("kind-1", "yes"), ("kind-2", "no")]));
+    assert!(page.contains("changed a question on the way to this heap"), "{page}");
+    assert!(group.get("/heaps?key=1").contains("Is it flat?"));
+}
+
+#[test]
+fn a_question_is_linked_only_to_what_the_table_has() {
+    let mut group = group();
+    let form = [("key", "1"), ("at", ""), ("words", "Is it soft?"), ("means", "yes")];
+    let means = [("character", "77"), ("state", "soft"), ("kind-1", "yes")];
+    let page = group.refused("/do/copy", &[&form[..], &means].concat());
+    assert!(page.contains("The table cannot be asked that"), "{page}");
+}
+
+#[test]
+fn a_find_that_another_window_has_put_somewhere_is_not_put_at_an_empty_end_unseen() {
+    let mut group = copied();
+    let named = [("key", "1"), ("end-nn", "cone bush")];
+    let places = |group: &mut AtTheDesk| {
+        hidden(&group.post("/do/copy-names", &named), "name=\"as\" value=\"place\"")
+    };
+    let form = places(&mut group);
+    assert!(form.contains(&("with".to_owned(), "3".to_owned())), "{form:?}");
+    group.post("/do/sort", &[("key", "1"), ("at", ""), ("kind", "3"), ("side", "yes")]);
+    let page = group.refused("/do/copy-name", &filled(&form, &[]));
+    assert!(page.contains("has put alder on a heap meanwhile"), "{page}");
+    group.undo("/copy");
+    // Where the way there leads past another question by now, it is another end.
+    let form = places(&mut group);
+    group.post("/do/take-out", &[("key", "1"), ("at", "n")]);
+    copy(&mut group, "n", "Is it round?", &[("kind-1", "yes"), ("kind-2", "yes")]);
+    let page = group.refused("/do/copy-name", &filled(&form, &[]));
+    assert!(page.contains("changed a question on the way"), "{page}");
+}
+
+#[test]
+fn two_windows_that_name_one_find_are_asked_back() {
+    let mut group = copied();
+    let shown = [("key", "1"), ("o-name-4", ""), ("name-4", "spike")];
+    group.post("/do/copy-names", &shown);
+    let lines = group.lines.len();
+    let other = [("key", "1"), ("o-name-4", ""), ("name-4", "prickle")];
+    let page = group.post("/do/copy-names", &other);
+    assert_eq!(group.lines.len(), lines, "nothing is kept before it is asked back");
+    assert!(page.contains("By now they call yew “spike”. You typed “prickle”."), "{page}");
+    assert!(page.contains("Leave it as it stands"));
+    group.post("/do/copy-names", &shown);
+    assert_eq!(group.lines.len(), lines, "the same once more is nothing new");
+    // A third name comes in while it is asked: it is asked once more.
+    let form = hidden(&page, "name=\"as\" value=\"own\"");
+    group.post("/do/copy-names", &[("key", "1"), ("o-name-4", "spike"), ("name-4", "thorn")]);
+    let page = group.post("/do/copy-name", &filled(&form, &[]));
+    assert!(page.contains("By now they call yew “thorn”. You typed “prickle”."), "{page}");
+    let form = hidden(&page, "name=\"as\" value=\"own\"");
+    let page = group.post("/do/copy-name", &filled(&form, &[]));
+    assert!(page.contains("prickle (yew)") && !page.contains("By now they call"), "{page}");
+    let page =
+        group.post("/do/copy-names", &[("key", "1"), ("o-name-2", "x"), ("name-2", "y")]);
+    assert!(page.contains("By now they have no name of their own for spindle."), "{page}");
+    // A name that was taken away over a newer one is asked back as well.
+    let page =
+        group.post("/do/copy-names", &[("key", "1"), ("o-name-4", "spike"), ("name-4", "")]);
+    assert!(page.contains("You took its name away."), "{page}");
+    let form = hidden(&page, "name=\"as\" value=\"own\"");
+    assert!(!group.post("/do/copy-name", &filled(&form, &[])).contains("prickle"));
+}

@@ -298,3 +298,55 @@ fn wherever_a_find_stands_its_drawing_stands_with_it() {
         assert!(page.contains(&holly) && page.contains("not a portrait"), "{path}");
     }
 }
+
+/// The value of the hidden field with what stood there.
+fn stood(page: &str) -> String {
+    let value = page.split("name=\"stood\" value=\"").nth(1).and_then(|v| v.split('"').next());
+    value.unwrap_or_else(|| panic!("no such field in {page}")).to_owned()
+}
+
+#[test]
+fn what_an_old_page_decides_is_not_written_over_a_newer_word() {
+    let mut teacher = AtTheDesk::empty();
+    for (who, says) in [("Blue", "smooth"), ("Red", "toothed")] {
+        let table = format!("kind,edge\noak,{says}\nhazel,toothed\n");
+        teacher.post("/do/take-table", &[("table", &table), ("source", who)]);
+    }
+    let stood = stood(&teacher.get("/finds"));
+    let decides = |text| [("kind", "1"), ("character", "1"), ("stood", &stood), ("text", text)];
+    teacher.post("/do/decide", &decides("smooth"));
+    let page = teacher.refused("/do/decide", &decides("toothed"));
+    assert!(page.contains("has written of oak, edge meanwhile"), "{page}");
+    assert!(page.contains("The table: smooth"), "{page}");
+    assert!(page.contains("Red: toothed") && !page.contains(&stood), "{page}");
+    assert!(teacher.get("/finds/1").contains("smooth"));
+}
+
+#[test]
+fn an_answer_that_was_given_meanwhile_is_not_written_over() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.paste("kind,edge\noak,smooth\nhazel,toothed\nash,\nelm,toothed\n");
+    teacher.post("/do/start-heaps", &[("name", "Foxes")]);
+    let page = teacher.get("/heaps/answers?key=1");
+    assert!(page.contains("Look at ash: edge?"), "{page}");
+    let stood = stood(&page);
+    let answers = |text| {
+        let back = ("back", "/heaps/answers?key=1");
+        [
+            ("key", "1"),
+            ("kind", "3"),
+            ("character", "1"),
+            ("stood", &stood),
+            back,
+            ("text", text),
+        ]
+    };
+    teacher.post("/do/answer", &answers("smooth"));
+    let lines = teacher.lines.len();
+    teacher.post("/do/answer", &answers("smooth"));
+    assert_eq!(teacher.lines.len(), lines, "the same once more is nothing new");
+    let page = teacher.refused("/do/answer", &answers("toothed"));
+    assert!(page.contains("Foxes: smooth"), "{page}");
+    assert!(page.contains("class=\"main\" href=\"/heaps/answers?key=1\""), "{page}");
+    assert!(teacher.get("/table").contains("Foxes: “smooth”"));
+}

@@ -4,7 +4,7 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
-use spinney_desk::Upload;
+use spinney_desk::{Request, Upload};
 use spinney_model::{CharacterId, Edit, KindId};
 
 fn with_key() -> AtTheDesk {
@@ -137,7 +137,7 @@ fn what_is_written_of_another_find_is_never_decided_unseen() {
     assert!(!page.contains("/do/slot-in"), "first it is decided");
     class.refused("/do/slot-in", &typed);
     // Left as it stands.
-    let over = format!("over-{bramble}-8");
+    let over = format!("stood-over-{bramble}-8");
     let leave = [&typed[..], &[(&over, "")]].concat();
     assert!(class.look("/newcomer/slot", &leave).contains("/do/slot-in"));
     let write = value(&page, &format!("{over}-write"));
@@ -275,3 +275,118 @@ const GREY: &[u8] = &[
     0, 0, 0, 58, 126, 155, 85, 0, 0, 0, 10, 73, 68, 65, 84, 120, 218, 99, 104, 0, 0, 0, 130, 0,
     129, 218, 69, 8, 59, 0, 0, 0, 0, 73, 69, 78, 68, 174, 66, 96, 130,
 ];
+
+/// Three finds on heaps: holly is spiky, of the others yew is a needle.
+fn on_heaps() -> AtTheDesk {
+    let mut group = AtTheDesk::empty();
+    group.post("/do/add-kinds", &[("names", "yew\nholly\noak")]);
+    group.post("/do/start-heaps", &[("name", "Foxes")]);
+    asks(
+        &mut group,
+        "",
+        "Is it spiky?",
+        &[("kind-1", "no"), ("kind-2", "yes"), ("kind-3", "no")],
+    );
+    asks(&mut group, "n", "Is it a needle?", &[("kind-1", "yes"), ("kind-3", "no")]);
+    group
+}
+
+fn asks(group: &mut AtTheDesk, at: &str, words: &str, sides: &[(&str, &str)]) {
+    let form = [("key", "1"), ("at", at), ("words", words)];
+    group.post("/do/copy", &[&form[..], sides].concat());
+}
+
+/// The hidden fields of the form that goes there.
+fn hidden(page: &str, action: &str) -> Vec<(String, String)> {
+    let form = page.split("<form ").find(|form| form.contains(&format!("action=\"{action}\"")));
+    let form =
+        form.and_then(|form| form.split("</form>").next()).expect("there is such a form");
+    let value = |tag: &str, name: &str| {
+        let value = tag.split(&format!("{name}=\"")).nth(1)?.split('"').next()?;
+        Some(value.replace("&quot;", "\"").replace("&amp;", "&"))
+    };
+    let tags = form.split("<input ").filter(|tag| tag.starts_with("type=\"hidden\""));
+    tags.filter_map(|tag| Some((value(tag, "name")?, value(tag, "value")?))).collect()
+}
+
+fn as_sent(form: &[(String, String)]) -> Vec<(&str, &str)> {
+    form.iter().map(|(name, text)| (name.as_str(), text.as_str())).collect()
+}
+
+/// Where a link of a page leads.
+fn link(page: &str, id: &str) -> String {
+    let tag = page.split("<a ").find(|tag| tag.contains(&format!("id=\"{id}\"")));
+    let to = tag.and_then(|tag| tag.split("href=\"").nth(1)?.split('"').next());
+    to.unwrap_or_else(|| panic!("no link {id} in {page}")).replace("&amp;", "&")
+}
+
+/// Another window takes the first question out, and asks something else.
+fn asks_something_else_first(group: &mut AtTheDesk) {
+    group.post("/do/take-out", &[("key", "1"), ("at", "")]);
+    asks(group, "", "Is it soft?", &[("kind-1", "yes"), ("kind-2", "no"), ("kind-3", "yes")]);
+}
+
+#[test]
+fn answers_hold_only_for_the_questions_that_they_were_given_to() {
+    let mut group = on_heaps();
+    let first = group.get("/newcomer?key=1&name=gorse&walk=");
+    let second = link(&first, "walk-no");
+    let cards = group.get(&link(&first, "walk-yes"));
+    assert!(cards.contains("It comes out at holly"), "{cards}");
+    let form = hidden(&cards, "/newcomer/slot");
+    let form = [&as_sent(&form)[..], &[("name", "gorse"), ("c-9", "thorns")]].concat();
+    let preview = group.look("/newcomer/slot", &form);
+    assert!(preview.contains("It comes out at holly"), "the page says where it came out");
+    let kept = hidden(&preview, "/do/slot-in");
+    asks_something_else_first(&mut group);
+    let page = group.refused("/do/slot-in", &as_sent(&kept));
+    assert!(page.contains("Its answers were for other questions."), "{page}");
+    assert!(page.contains("thorns"), "what was typed is not lost: {page}");
+    for path in ["/newcomer/slot", "/newcomer"] {
+        assert!(group.refused(path, &form).contains("Its answers were for other questions."));
+    }
+    // Nor does a walk that is still under way go on with another key.
+    let page = group.send(Request::get(&second));
+    assert_eq!(page.status, 422);
+    let page = String::from_utf8(page.body).expect("text");
+    assert!(page.contains("href=\"/newcomer?key=1&amp;name=gorse&amp;walk=\""), "{page}");
+    assert!(!group.get("/finds").contains("gorse"));
+}
+
+#[test]
+fn a_question_that_came_in_at_the_end_of_the_way_is_asked_first() {
+    let mut group = on_heaps();
+    let mut page = group.get("/newcomer?key=1&name=gorse&walk=");
+    for answer in ["walk-no", "walk-no"] {
+        page = group.get(&link(&page, answer));
+    }
+    assert!(page.contains("It comes out at oak"), "{page}");
+    let form = hidden(&page, "/newcomer/slot");
+    group.post("/do/add-kinds", &[("names", "elm")]);
+    for at in ["", "n"] {
+        let elm = [("key", "1"), ("at", at), ("kind", "4"), ("side", "no")];
+        group.post("/do/sort", &elm);
+    }
+    asks(&mut group, "nn", "Is it lobed?", &[("kind-3", "yes"), ("kind-4", "no")]);
+    group.refused("/newcomer/slot", &as_sent(&form));
+    assert!(group.look("/newcomer", &as_sent(&form)).contains("Is it lobed?"));
+}
+
+#[test]
+fn what_is_kept_is_the_change_that_was_shown() {
+    let mut group = on_heaps();
+    let page = group.get("/newcomer?key=1&name=gorse&walk=");
+    let cards = group.get(&link(&page, "walk-yes"));
+    let form = hidden(&cards, "/newcomer/slot");
+    let form = [&as_sent(&form)[..], &[("name", "gorse")]].concat();
+    let kept = hidden(&group.look("/newcomer/slot", &form), "/do/slot-in");
+    // The questions are the same, but holly no longer lies where it came out.
+    group.post("/do/sort", &[("key", "1"), ("at", ""), ("kind", "2"), ("side", "no")]);
+    let page = group.refused("/do/slot-in", &as_sent(&kept));
+    assert!(page.contains("would not come in as the page said"), "{page}");
+    let shown = group.look("/newcomer/slot", &form);
+    assert!(!shown.contains("It comes out at holly"), "{shown}");
+    let kept = hidden(&shown, "/do/slot-in");
+    group.post("/do/slot-in", &as_sent(&kept));
+    assert!(group.get("/finds").contains("gorse"));
+}

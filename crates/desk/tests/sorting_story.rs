@@ -293,3 +293,25 @@ fn a_card_its_buttons_and_the_margin_say_one_name() {
     let margin = page.split("Still together</h2>").nth(1).expect("the margin");
     assert!(margin.contains("hazel, spiky (ash)"), "{margin}");
 }
+
+#[test]
+fn a_heap_is_written_over_the_table_only_as_both_were_seen() {
+    let mut class = AtTheDesk::empty();
+    class.paste("kind,edge\nhazel,toothed\noak,smooth\nash,toothed\n");
+    begins(&mut class, "1", "Fern", "1", "toothed");
+    let page = puts(&mut class, "1", "1", "no");
+    let told = card(&page, 1);
+    assert!(told.contains("the table says yes."), "{told}");
+    let form = told.split("/do/table-as-sorted").nth(1).expect("the heap can be written");
+    let stood = form.split("name=\"stood\" value=\"").nth(1).and_then(|v| v.split('"').next());
+    let stood = stood.expect("what the card showed");
+    let ours = [("key", "1"), ("at", ""), ("kind", "1"), ("stood", stood)];
+    // Another window looks at hazel once more, and writes what it sees.
+    let both = [("c-1-1", "toothed or smooth"), ("b-1-1", "toothed")];
+    class.post("/do/cells", &both);
+    let page = class.refused("/do/table-as-sorted", &ours);
+    assert!(page.contains("The table: toothed or smooth"), "{page}");
+    class.undo("/heaps");
+    class.post("/do/table-as-sorted", &ours);
+    assert!(class.get("/table").contains("name=\"c-1-1\" value=\"smooth\""));
+}

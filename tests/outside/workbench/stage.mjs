@@ -36,7 +36,10 @@ export class Stage {
       const hear = (bytes) => {
         said += bytes;
         const found = said.match(/http:\/\/127\.0\.0\.1:\d+/);
-        if (found) done({ address: found[0], end: () => child.kill("SIGINT") });
+        if (!found) return;
+        const host = { address: found[0], ended: false };
+        host.end = () => { host.ended = true; child.kill("SIGINT"); };
+        done(host);
       };
       child.stdout.on("data", hear);
       child.stderr.on("data", hear);
@@ -61,7 +64,9 @@ export class Stage {
       // The one page that is not there, and what is refused, are asked for on purpose.
       const meant = (page.url().endsWith("/nothing-here") && line.text().includes("404")) ||
         (page.url().includes("/do/") && line.text().includes("422"));
-      if (line.type() === "error" && !meant) this.say(`console at ${page.url()}: ${line.text()}`);
+      // A window that still looks on asks once more when another one takes the focus.
+      const gone = host.ended && line.text().includes("ERR_CONNECTION_REFUSED");
+      if (line.type() === "error" && !meant && !gone) this.say(`console at ${page.url()}: ${line.text()}`);
     });
     page.on("pageerror", (error) => this.say(`script: ${error.message}`));
     return page;

@@ -128,5 +128,6 @@ answers-number = Was seht ihr? Eine Zahl oder ein Bereich, etwa 30-60
 answers-write = Aufschreiben
 answers-later = Später
 heaps-moved = Ein anderes Fenster hat die Frage hier inzwischen geändert. Jetzt heißt sie: { $words }
-heaps-moved-remedy = Geh zurück, sieh dir den Haufen an, wie er jetzt liegt, und mach es dort noch einmal.
+heaps-moved-remedy = Geht zurück, seht euch den Haufen an, wie er jetzt liegt, und macht es dort noch einmal.
 heaps-nothing-asked = noch keine Frage
+heaps-way-moved = Ein anderes Fenster hat inzwischen eine Frage auf dem Weg zu diesem Haufen geändert.

@@ -74,3 +74,7 @@ newcomer-heap-asks = Dieser Haufen fragt dann: „{ $words }“
 newcomer-not-asked = „{ $name }“ steht in der Tabelle. Der Schlüssel fragt hier nach etwas anderem.
 newcomer-picture = Ein Bild des Neulings, wenn es eines gibt
 newcomer-many-pictures-remedy = Wählt weniger aus.
+newcomer-walk-moved = Ein anderes Fenster hat inzwischen eine Frage auf dem Weg des Neulings geändert. Die Antworten galten anderen Fragen.
+newcomer-walk-moved-remedy = Nichts wurde aufgehoben. Geht den Schlüssel noch einmal von der ersten Frage an.
+newcomer-change-moved = Ein anderes Fenster hat inzwischen etwas geändert: Der Neuling käme nicht so hinein, wie es auf der Seite stand.
+newcomer-change-moved-remedy = Nichts wurde aufgehoben. Geht zurück zu den zwei Karten und seht nach, wie er jetzt in den Schlüssel passt.

@@ -190,3 +190,6 @@ table-nothing-pasted-remedy = Fügt eine Tabelle mit einer Zeile Überschriften 
 table-pasted-too-long = „{ $text } …“ ist länger als { $most } Buchstaben.
 table-too-much = Das ist mehr, als eine Tabelle fasst.
 table-too-much-remedy = Legt nur die Arten und Spalten darüber, die ihr braucht.
+stood-cell = Ein anderes Fenster hat inzwischen zu { $kind }, { $character } etwas geschrieben. Jetzt heißt es: { $says }
+stood-cell-remedy = Nichts wurde geschrieben. Geht zurück, seht nach, was jetzt da steht, und entscheidet noch einmal.
+stood-nothing = nichts

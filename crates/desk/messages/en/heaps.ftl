@@ -130,3 +130,4 @@ answers-later = Later
 heaps-moved = Another window has changed the question here meanwhile. It is now: { $words }
 heaps-moved-remedy = Go back, look at the heap as it is now, and do it again there.
 heaps-nothing-asked = nothing is asked yet
+heaps-way-moved = Another window has changed a question on the way to this heap meanwhile.

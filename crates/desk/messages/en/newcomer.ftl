@@ -74,3 +74,7 @@ newcomer-heap-asks = That heap then asks: “{ $words }”
 newcomer-not-asked = “{ $name }” is written down in the table. The key asks about something else here.
 newcomer-picture = A picture of the newcomer, if there is one
 newcomer-many-pictures-remedy = Choose fewer.
+newcomer-walk-moved = Another window has changed a question on the way of the newcomer meanwhile. Its answers were for other questions.
+newcomer-walk-moved-remedy = Nothing was kept. Walk the key again from its first question.
+newcomer-change-moved = Another window has changed something meanwhile: the newcomer would not come in as the page said.
+newcomer-change-moved-remedy = Nothing was kept. Go back to the two cards, and see how it fits into the key now.

@@ -190,3 +190,6 @@ table-nothing-pasted-remedy = Paste a table with a row of headings, and the kind
 table-pasted-too-long = “{ $text } …” is longer than { $most } letters.
 table-too-much = That is more than a table holds.
 table-too-much-remedy = Lay over only the kinds and columns that you need.
+stood-cell = Another window has written of { $kind }, { $character } meanwhile. What is said now: { $says }
+stood-cell-remedy = Nothing was written. Go back, look at what stands there now, and decide again.
+stood-nothing = nothing

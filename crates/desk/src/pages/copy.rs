@@ -135,6 +135,8 @@ fn who(copy: &Copy<'_>, words: &str, reading: Option<&(AskOf, String)>) -> Marku
         form method="post" action="/do/copy" {
             input type="hidden" name="key" value=(copy.key.0);
             input type="hidden" name="at" value=(letters(&copy.at));
+            (deeds::seen_fields(&copy.desk.history.now.keys[&copy.key], &copy.at))
+            input type="hidden" name="back" value={"/copy?key=" (copy.key.0)};
             input type="hidden" name="words" value=(words);
             h2 dir="auto" { (words) }
             p { (t.say("copy-who")) }
@@ -199,10 +201,11 @@ fn margin(copy: &Copy<'_>) -> Markup {
     }
 }
 
-/// Takes a question over, with who says what.
+/// Takes a question over, with who says what: where nothing is asked yet, or still what the page
+/// showed. The table is asked only for what it has.
 fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let t = asked.tongue;
-    let (key, at) = deeds::place(desk, asked)?;
+    let (key, at) = deeds::seen_place(desk, asked)?;
     let words = deeds::text(asked, "words", deeds::LONGEST_QUESTION);
     if words.is_empty() {
         return Err(Refused {
@@ -211,7 +214,7 @@ fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
         });
     }
     let means = asked.request.field("means") == "yes";
-    let ask = if means { asking::of_form(asked.request) } else { None };
+    let ask = if means { deeds::meant(desk, asked)? } else { None };
     let confirmed = ask.is_some();
     let mut edits = vec![Edit::Ask { key, at: at.clone(), words: words.clone(), ask }];
     let mut sides = Vec::new();

@@ -7,6 +7,7 @@ use maud::{DOCTYPE, Markup, html};
 use spinney_model::{AboutField, Finding, KeyId, Severity};
 
 use super::Shown;
+use super::stood::STOOD;
 use crate::language::{LANGUAGES, Tongue};
 use crate::routes::{Asked, Refused};
 use crate::{Desk, Method, Page};
@@ -288,17 +289,31 @@ pub(crate) fn not_found(desk: &Desk, asked: &Asked<'_>) -> Page {
 }
 
 /// Says why something was not done; what was typed can be copied from there.
-pub(crate) fn refused(desk: &Desk, asked: &Asked<'_>, refused: &Refused) -> Page {
+pub(crate) fn refused(desk: &Desk, asked: &Asked<'_>, why: &Refused) -> Page {
+    refused_from(desk, asked, why, &asked.back("/finds"))
+}
+
+/// As [`refused`], where it goes back to.
+pub(crate) fn refused_from(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    refused: &Refused,
+    back: &str,
+) -> Page {
     let t = asked.tongue;
     let typed = asked.request.form.iter();
-    let typed = typed.filter(|(name, text)| name != "back" && text.trim().len() > 1);
+    let typed = typed.filter(|(name, text)| {
+        let ours =
+            ["back", "seen", "decide"].contains(&name.as_str()) || name.starts_with(STOOD);
+        !ours && text.trim().len() > 1
+    });
     let work = html! {
         h1 { (t.say("refused")) }
         div.finding.mend role="alert" {
             p { (refused.sentence) }
             p.remedy { (refused.remedy) }
         }
-        p { a.main href=(asked.back("/finds")) { (t.say("go-back")) } }
+        p { a.main href=(back) { (t.say("go-back")) } }
         @let typed: Vec<_> = typed.collect();
         @if !typed.is_empty() {
             h2 { (t.say("what-you-typed")) }

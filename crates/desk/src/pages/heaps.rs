@@ -73,7 +73,7 @@ impl Top<'_> {
         html! {
             input type="hidden" name="key" value=(self.key.0);
             input type="hidden" name="at" value=(letters(&self.at));
-            input type="hidden" name="seen" value=(self.words());
+            (deeds::seen_fields(self.drawn, &self.at))
             input type="hidden" name="back" value=(self.back);
         }
     }

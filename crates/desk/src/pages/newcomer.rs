@@ -54,6 +54,11 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     if !fields.has("walk") {
         return start(desk, asked, id);
     }
+    if !walk::still(&fields, &made.key, &walking) {
+        let anew = walk::address(asked, id, &made.key, &[]);
+        let moved = walk::moved(asked);
+        return Shown::Page(frame::refused_from(desk, asked, &moved, &anew));
+    }
     match walking.next {
         Some(number) => walk::ask(desk, asked, id, &made, &walking, number),
         None => beside::show(desk, asked, id, &made, &walking),

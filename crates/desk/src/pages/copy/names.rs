@@ -116,6 +116,7 @@ fn fields(names: &Names<'_>) -> Markup {
 fn button(
     names: &Names<'_>,
     fields: &[(&str, String)],
+    stood: &Markup,
     others: &[String],
     words: &str,
 ) -> Markup {
@@ -125,6 +126,7 @@ fn button(
             input type="hidden" name="key" value=(names.key.0);
             input type="hidden" name="back" value=(address(names.key, others));
             @for (field, text) in fields { input type="hidden" name=(field) value=(text); }
+            (stood)
             button id={"means-" (folded(&id.join("-")).replace(' ', "-"))} { span dir="auto" { (words) } }
         }
     }
@@ -146,6 +148,10 @@ fn ask_back(names: &Names<'_>, kind: KindId, name: &str, others: &[String]) -> M
     }
     let known_as = |kind: &KindId| collection.name_in(names.key, *kind);
     let list: Vec<String> = alike.iter().map(known_as).collect();
+    let now = called.get(&kind).map_or("", String::as_str);
+    if alike.is_empty() && now == name {
+        return html! {};
+    }
     let lies = collection.name(kind);
     let at = names.layer.forks.iter().find(|(_, h)| h.ask.is_none() && h.kinds.contains(&kind));
     let heaps = at.map_or(String::new(), |(at, _)| letters(at));
@@ -154,16 +160,20 @@ fn ask_back(names: &Names<'_>, kind: KindId, name: &str, others: &[String]) -> M
     };
     html! {
         div.ask-back {
-            p dir="auto" {
-                strong { (t.with("copy-sounds-like", &[("name", &name), ("kind", &lies), ("known", &list.join(", "))])) }
+            @if now != name && (alike.is_empty() || !now.is_empty()) { (called_now(names, kind, name, now)) }
+            @if !alike.is_empty() {
+                p dir="auto" {
+                    strong { (t.with("copy-sounds-like", &[("name", &name), ("kind", &lies), ("known", &list.join(", "))])) }
+                }
             }
-            (button(names, &of_kind("own"), others, &t.with("copy-own-name", &[("name", &name), ("kind", &lies)])))
+            @let own = if name.is_empty() { "copy-no-own-name" } else { "copy-own-name" };
+            (button(names, &of_kind("own"), &meant::stood_name(names, kind), others, &t.with(own, &[("name", &name), ("kind", &lies)])))
             @if nameless {
                 @for with in &alike {
                     @match collection.keys[&names.key].parts(kind, *with) {
                         None => {
                             @let fields = [of_kind("match"), vec![("with", with.0.to_string())]].concat();
-                            (button(names, &fields, others, &t.with("copy-same-find", &[("kind", &known_as(with))])))
+                            (button(names, &fields, &meant::stood_name(names, *with), others, &t.with("copy-same-find", &[("kind", &known_as(with))])))
                         }
                         Some((at, question)) => p dir="auto" {
                             (lie_apart(t, collection, names.key, (kind, *with), question)) " "
@@ -175,6 +185,23 @@ fn ask_back(names: &Names<'_>, kind: KindId, name: &str, others: &[String]) -> M
                 }
             }
             p { a href={"/heaps?key=" (names.key.0) "&at=" (heaps)} { (t.say("copy-lies-wrong")) } }
+            p { a href=(address(names.key, others)) { (t.say("copy-leave-name")) } }
+        }
+    }
+}
+
+/// What they call a kind by now, where that is not what was typed.
+fn called_now(names: &Names<'_>, kind: KindId, name: &str, now: &str) -> Markup {
+    let t = names.asked.tongue;
+    let lies = names.collection.name(kind);
+    let typed = if name.is_empty() { "copy-called-none-typed" } else { "copy-called-typed" };
+    html! {
+        p dir="auto" {
+            strong {
+                @if now.is_empty() { (t.with("copy-called-none-now", &[("kind", &lies)])) }
+                @else { (t.with("copy-called-now", &[("kind", &lies), ("now", &now)])) }
+                " " (t.with(typed, &[("name", &name)]))
+            }
         }
     }
 }
@@ -212,7 +239,7 @@ fn who_is_it(names: &Names<'_>, end: &Fork, name: &str, others: &[String]) -> Ma
                     ("at", letters(end)),
                     ("name", name.to_owned()),
                 ];
-                (button(names, &fields, others, &t.with("copy-it-is", &[("kind", &collection.name_in(names.key, *kind))])))
+                (button(names, &fields, &meant::stood_place(names, *kind, end), others, &t.with("copy-it-is", &[("kind", &collection.name_in(names.key, *kind))])))
             }
             @if finds.is_empty() { p { (t.say("copy-nobody-like-it")) " " a href="/finds" { (t.say("nav-finds")) } } }
         }

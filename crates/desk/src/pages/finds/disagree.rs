@@ -16,7 +16,7 @@ use crate::asking::letters;
 use crate::collection::{Collection, Saying, Unlike, unlike};
 use crate::laid::{self, Laid};
 use crate::language::Tongue;
-use crate::pages::saying;
+use crate::pages::{saying, stood};
 use crate::routes::{Asked, Deed, Refused};
 
 /// So many are shown; the others are counted.
@@ -38,6 +38,7 @@ pub(super) fn list(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> M
                         h3 dir="auto" { (collection.name(*kind)) ": " (collection.character_name(*at)) }
                         input type="hidden" name="kind" value=(kind.0);
                         input type="hidden" name="character" value=(at.0);
+                        (stood::field(stood::STOOD, &stood::cell(t, &said, (*kind, *at))))
                         ul {
                             @for (place, (source, saying)) in said.sources(*kind, *at).into_iter().enumerate() {
                                 li {
@@ -103,7 +104,8 @@ fn groups(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> Markup {
     }
 }
 
-/// What a person decided goes into the table itself; what the groups said stays with them.
+/// What a person decided goes into the table itself; what the groups said stays with them. It
+/// holds for what the page showed of the cell.
 pub(super) fn decide(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let t = asked.tongue;
     let kind = KindId(asked.request.field("kind").parse().unwrap_or(0));
@@ -120,6 +122,11 @@ pub(super) fn decide(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused
             sentence: t.say("finds-nothing-decided"),
             remedy: t.say("finds-nothing-decided-remedy"),
         });
+    }
+    let laid = desk.worked.laid(&desk.history.now);
+    let said = laid::said(&desk.history.now, laid.as_deref());
+    if !stood::cell_still(asked, &said, (kind, character)) {
+        return Err(stood::cell_moved(asked, &desk.history.now, &said, (kind, character)));
     }
     let edits = vec![Edit::SetCell { kind, character, source: String::new(), text }];
     Ok(Deed::edits(edits, asked.back("/finds")))

@@ -12,8 +12,8 @@ use crate::asking::letters;
 use crate::collection::Agreed;
 use crate::laid::Laid;
 use crate::layer::Layer;
-use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::{Shown, stood};
 use crate::routes::Asked;
 
 /// Looking for the smallest sets of characters is not what is wanted here.
@@ -126,6 +126,8 @@ pub(super) fn answers(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                     input type="hidden" name="kind" value=(kind.0);
                     @if let Some(id) = laid.characters[look.character.0] {
                         input type="hidden" name="character" value=(id.0);
+                        (stood::field(stood::STOOD, &stood::cell(t, &laid.said, (kind, id))))
+                        input type="hidden" name="back" value={"/heaps/answers?key=" (key.0)};
                     }
                     @if let Scale::Words { states } = &character.scale {
                         @for (at, state) in states.iter().enumerate() {

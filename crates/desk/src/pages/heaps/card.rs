@@ -4,7 +4,7 @@ use maud::{Markup, html};
 use spinney_check::Says;
 use spinney_model::{KindId, Side};
 
-use super::{Top, differ};
+use super::{Top, deeds, differ};
 use crate::language::Tongue;
 use crate::layer::Placed;
 use crate::pages::finds::face;
@@ -115,6 +115,7 @@ fn decide(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
             form method="post" action="/do/table-as-sorted" {
                 (top.where_fields())
                 input type="hidden" name="kind" value=(kind.0);
+                (deeds::weighed_field(top, kind))
                 button id={"as-sorted-" (kind.0)} { (t.say("card-mend-table")) }
             }
         }

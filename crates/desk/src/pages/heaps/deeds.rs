@@ -3,14 +3,20 @@
 use maud::{Markup, html};
 use spinney_model::{AskOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
 
+use super::Top;
 use crate::Desk;
 use crate::asking::{of_form, way};
 use crate::collection::Drawn;
+use crate::laid::{self, Laid};
+use crate::language::Tongue;
 use crate::pages::finds::LONGEST_NAME;
+use crate::pages::stood;
 use crate::routes::{Asked, Deed, Refused};
 
 /// The longest question, in letters.
 pub(crate) const LONGEST_QUESTION: usize = 300;
+/// The hidden field with what was asked on the way to a place.
+const STOOD_WAY: &str = "stood-way";
 
 /// Which key and where, as the form says; refused where another window took it away.
 pub(crate) fn place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> {
@@ -21,17 +27,24 @@ pub(crate) fn place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Ref
     }
 }
 
-/// As [`place`], and refused where another window has asked something else there meanwhile: a
-/// card sorted for one question says nothing of another.
-fn seen_place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> {
+/// As [`place`], and refused where another window has asked something else there or on the way
+/// there meanwhile: a card sorted for one question says nothing of another.
+pub(crate) fn seen_place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> {
     let (key, at) = place(desk, asked)?;
-    let question = desk.history.now.keys[&key].questions.get(&at);
+    let t = asked.tongue;
+    let drawn = &desk.history.now.keys[&key];
+    if !stood::still(&asked.request.form, STOOD_WAY, &way_token(drawn, &at)) {
+        return Err(Refused {
+            sentence: t.say("heaps-way-moved"),
+            remedy: t.say("heaps-moved-remedy"),
+        });
+    }
+    let question = drawn.questions.get(&at);
     let now = question.map_or("", |question| question.words.as_str());
     let seen = asked.request.form.iter().find(|(field, _)| field == "seen");
     match seen.is_none_or(|(_, words)| words.split_whitespace().eq(now.split_whitespace())) {
         true => Ok((key, at)),
         false => {
-            let t = asked.tongue;
             let now =
                 if now.is_empty() { t.say("heaps-nothing-asked") } else { now.to_owned() };
             Err(Refused {
@@ -40,6 +53,23 @@ fn seen_place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> 
             })
         }
     }
+}
+
+/// The hidden fields that say what is asked at a place and on the way there.
+pub(crate) fn seen_fields(drawn: &Drawn, at: &Fork) -> Markup {
+    let words = drawn.questions.get(at).map_or("", |question| question.words.as_str());
+    html! {
+        input type="hidden" name="seen" value=(words);
+        (stood::field(STOOD_WAY, &way_token(drawn, at)))
+    }
+}
+
+/// The token of what people ask on the way to a place.
+fn way_token(drawn: &Drawn, at: &Fork) -> String {
+    stood::token((0..at.0.len()).map(|length| {
+        let question = drawn.questions.get(&Fork(at.0[..length].to_vec()));
+        question.map_or("", |question| question.words.as_str())
+    }))
 }
 
 pub(crate) fn gone(asked: &Asked<'_>) -> Refused {
@@ -82,7 +112,7 @@ pub(super) fn ask(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
 }
 
 /// What the form says that the question means in the table; None: it says nothing of that.
-fn meant(desk: &mut Desk, asked: &Asked<'_>) -> Result<Option<AskOf>, Refused> {
+pub(crate) fn meant(desk: &mut Desk, asked: &Asked<'_>) -> Result<Option<AskOf>, Refused> {
     let says = |name| asked.request.fields(name).next().is_some();
     if !["character", "state", "at-least", "below"].into_iter().any(says) {
         return Ok(None);
@@ -129,7 +159,28 @@ pub(super) fn sort_as_table(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, 
     Ok(Deed::edits(edits, asked.back("/heaps")))
 }
 
-/// The table says what the hand says: a person decided, so it goes into the table itself.
+/// The hidden field with what is said of a card's cell, and what its heap would write there.
+pub(super) fn weighed_field(top: &Top<'_>, kind: KindId) -> Markup {
+    let question = top.drawn.questions.get(&top.at);
+    let weighed = question.and_then(|question| question.ask.as_ref()).map(|ask| {
+        let place = (top.key, &top.at);
+        weighed(top.t, top.laid, place, (kind, ask.character))
+    });
+    html! { @if let Some(weighed) = weighed { (stood::field(stood::STOOD, &weighed)) } }
+}
+
+fn weighed(
+    t: Tongue,
+    laid: &Laid,
+    (key, at): (KeyId, &Fork),
+    cell: (KindId, CharacterId),
+) -> String {
+    let writes = laid.sorted.text(key, at, cell.0).unwrap_or_default();
+    stood::token([stood::cell(t, &laid.said, cell).as_str(), writes])
+}
+
+/// The table says what the hand says: a person decided, so it goes into the table itself, as
+/// long as both still say what the card showed.
 pub(super) fn table_as_sorted(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let t = asked.tongue;
     let (key, at) = seen_place(desk, asked)?;
@@ -137,14 +188,20 @@ pub(super) fn table_as_sorted(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed
     let laid = desk.worked.laid(&desk.history.now);
     let question = desk.history.now.keys[&key].questions.get(&at);
     let ask = question.and_then(|question| question.ask.as_ref());
-    let text = laid.and_then(|laid| laid.sorted.text(key, &at, kind).map(str::to_owned));
-    let (Some(text), Some(ask)) = (text, ask) else {
+    let text = laid.as_ref().and_then(|laid| laid.sorted.text(key, &at, kind));
+    let (Some(laid), Some(text), Some(ask)) = (&laid, text, ask) else {
         return Err(Refused {
             sentence: t.say("heaps-cannot-write"),
             remedy: t.say("heaps-cannot-write-remedy"),
         });
     };
     let character = ask.character;
+    let weighed = weighed(t, laid, (key, &at), (kind, character));
+    if !stood::still(&asked.request.form, stood::STOOD, &weighed) {
+        let collection = &desk.history.now;
+        return Err(stood::cell_moved(asked, collection, &laid.said, (kind, character)));
+    }
+    let text = text.to_owned();
     let edits = vec![
         Edit::SetCell { kind, character, source: String::new(), text },
         Edit::Sort { key, at, kind, side: None },
@@ -181,7 +238,8 @@ pub(crate) fn finish_field(drawn: &Drawn) -> Markup {
     html! { input type="hidden" name="finish" value=(wanted); }
 }
 
-/// An answer that was still needed: a cell of the table, said by the key's group.
+/// An answer that was still needed: a cell of the table, said by the key's group. Not where
+/// somebody has answered meanwhile; the same again is nothing new.
 pub(super) fn answer(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let (key, _) = place(desk, asked)?;
     let kind = kind(desk, asked)?;
@@ -191,6 +249,14 @@ pub(super) fn answer(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused
     }
     let source = desk.history.now.keys[&key].who(key);
     let text = text(asked, "text", LONGEST_QUESTION);
-    let edits = vec![Edit::SetCell { kind, character, source, text }];
+    let laid = desk.worked.laid(&desk.history.now);
+    let said = laid::said(&desk.history.now, laid.as_deref());
+    let mut edits = Vec::new();
+    if text.is_empty() || said.said(kind, character, &source) != text {
+        if !stood::cell_still(asked, &said, (kind, character)) {
+            return Err(stood::cell_moved(asked, &desk.history.now, &said, (kind, character)));
+        }
+        edits.push(Edit::SetCell { kind, character, source, text });
+    }
     Ok(Deed::edits(edits, asked.back(&format!("/heaps/answers?key={}", key.0))))
 }

@@ -7,7 +7,7 @@
 use maud::{Markup, html};
 use spinney_model::{CharacterId, KindId, Side};
 
-use super::Top;
+use super::{Top, deeds};
 use crate::collection::Put;
 use crate::laid::folded;
 use crate::layer::Placed;
@@ -35,6 +35,7 @@ pub(super) fn differ(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
                     form method="post" action="/do/table-as-sorted" {
                         (top.where_fields())
                         input type="hidden" name="kind" value=(kind.0);
+                        (deeds::weighed_field(top, kind))
                         button id={"as-sorted-" (kind.0)} { (t.say("card-we-are-right")) }
                     }
                 }

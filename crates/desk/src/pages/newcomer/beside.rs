@@ -70,8 +70,7 @@ pub(super) fn show(
         name,
     };
     let names: Vec<String> = all.iter().map(|kind| view.kind_name(*kind)).collect();
-    let back = walk::letters(walking);
-    let back = back.get(..back.len().saturating_sub(1)).unwrap_or_default();
+    let back = walking.asked.split_last().map_or(&[][..], |(_, back)| back);
     let work = html! {
         (walk::trail(t, &made.key, walking))
         @if names.is_empty() { h1 { (t.say("newcomer-comes-out-nowhere")) } }
@@ -81,13 +80,13 @@ pub(super) fn show(
         (drawn_line(t, &desk.history.now, view.beside.iter(), Some(view.laid)))
         form.compare method="post" action="/newcomer/slot" {
             input type="hidden" name="key" value=(id.0);
-            input type="hidden" name="walk" value=(walk::letters(walking));
-            input type="hidden" name="back" value=(walk::address(asked, id, &walk::letters(walking)));
+            (walk::fields(&made.key, walking))
+            input type="hidden" name="back" value=(walk::address(asked, id, &made.key, &walking.asked));
             (rows(&view))
             (new_difference(&view))
             button.main #newcomer-slot { (t.say("newcomer-slot")) }
         }
-        p { a #walk-back href=(walk::address(asked, id, back)) { (t.say("newcomer-back")) } }
+        p { a #walk-back href=(walk::address(asked, id, &made.key, back)) { (t.say("newcomer-back")) } }
     };
     Some(frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work)))
 }

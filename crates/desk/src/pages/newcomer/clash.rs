@@ -10,9 +10,12 @@ use spinney_model::{CharacterId, KeyId, KindId};
 
 use super::seen::Fields;
 use crate::collection::{Agreed, Collection, Saying};
-use crate::laid::{Laid, folded};
+use crate::laid::Laid;
 use crate::language::Tongue;
-use crate::pages::saying;
+use crate::pages::{saying, stood};
+
+/// The fields that answer such questions begin so.
+const OVER: &str = "stood-over-";
 
 /// What is looked at.
 #[derive(Clone, Copy)]
@@ -67,26 +70,18 @@ pub(super) fn look(
     let name = field(at);
     match fields.get(&name) {
         "" if fields.has(&name) => Look::Leave,
-        seen if folded(seen) == folded(&said(table, at)) => Look::Write,
+        seen if seen == stood::cell(table.t, &laid.said, at) => Look::Write,
         _ => Look::Ask(Clash { key, at, typed: typed.to_owned() }),
     }
 }
 
 /// Whether a field answers such a question.
 pub(super) fn is_answer(name: &str) -> bool {
-    name.starts_with("over-")
+    name.starts_with(OVER)
 }
 
 fn field((kind, character): (KindId, CharacterId)) -> String {
-    format!("over-{}-{}", kind.0, character.0)
-}
-
-/// Everything that is said of a cell now.
-fn said(table: Table<'_>, (kind, character): (KindId, CharacterId)) -> String {
-    let sources = table.laid.said.sources_and_open(kind, character).into_iter();
-    let said =
-        sources.map(|(source, saying)| format!("{source}: {}", saying::words(table.t, saying)));
-    said.collect::<Vec<_>>().join("; ")
+    format!("{OVER}{}-{}", kind.0, character.0)
 }
 
 /// The questions, each with what stands there and what was typed.
@@ -115,7 +110,7 @@ fn question(table: Table<'_>, clash: &Clash) -> Markup {
                 label for=(leave) { (t.say("newcomer-leave-it")) }
             }
             p.choice {
-                input type="radio" required id=(write) name=(name) value=(said(table, clash.at));
+                input type="radio" required id=(write) name=(name) value=(stood::cell(t, &laid.said, clash.at));
                 label for=(write) dir="auto" { (t.with("newcomer-write-it", &[("text", &clash.typed)])) }
             }
         }

@@ -75,6 +75,10 @@ pub(super) fn newcomer(
         free(collection, asked, &name, None)?;
     }
     let walking = walk::follow(&made.key, fields.get("walk"));
+    // A question may have come in at its end as well.
+    if walking.next.is_some() || !walk::still(fields, &made.key, &walking) {
+        return Err(walk::moved(asked));
+    }
     let table = clash::Table { t: asked.tongue, collection, laid };
     let landed = landed(made, &walking);
     let (mut cells, mut clashes) = (Vec::new(), Vec::new());

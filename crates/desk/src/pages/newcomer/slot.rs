@@ -1,5 +1,5 @@
 //! Slotting in: first what would change in the key, in words, then it is kept, then the way on
-//! which the newcomer comes out now.
+//! which the newcomer comes out now. What is kept is what was shown, or nothing.
 
 use std::sync::Arc;
 
@@ -16,9 +16,13 @@ use crate::pages::Shown;
 use crate::pages::finds::{MOST_PICTURES, gone, pictures_of};
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::answer_tab;
+use crate::pages::stood;
 use crate::routes::{Asked, Deed, Refused};
 use crate::slot_in::{Change, Slotted, slot_in};
 use crate::{Desk, pictures};
+
+/// The hidden field with what the page said that would change.
+const STOOD_CHANGE: &str = "stood-change";
 
 /// A newcomer with its place, or what a person has to decide before it gets one.
 enum Found {
@@ -55,7 +59,11 @@ pub(super) fn preview(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         h1 dir="auto" { (t.with("newcomer-slot-title", &[("kind", &name)])) }
         @match &found {
             Found::Clashes(laid, clashes) => (decide(desk, t, laid, &fields, clashes)),
-            Found::Place(id, slotted, _) => (place(desk, t, &fields, *id, slotted)),
+            Found::Place(id, slotted, beside) => {
+                @let would = would_change(desk, t, *id, slotted, beside);
+                (would)
+                (keep_form(t, &fields, &would))
+            }
         }
         form method="post" action="/newcomer" {
             (fields.again(clash::is_answer))
@@ -87,9 +95,19 @@ fn decide(
     }
 }
 
-/// What would change, and the button that keeps it.
-fn place(desk: &Desk, t: Tongue, fields: &Fields<'_>, id: KeyId, slotted: &Slotted) -> Markup {
+/// Where it came out, and what would change.
+fn would_change(
+    desk: &Desk,
+    t: Tongue,
+    id: KeyId,
+    slotted: &Slotted,
+    beside: &[KindId],
+) -> Markup {
+    let names: Vec<String> =
+        beside.iter().map(|kind| desk.history.now.name_in(id, *kind)).collect();
     html! {
+        @if names.is_empty() { p { (t.say("newcomer-comes-out-nowhere")) } }
+        @else { p dir="auto" { (t.with("newcomer-comes-out", &[("kinds", &names.join(", "))])) } }
         @match &slotted.change {
             Some(change) => (changed(desk, t, id, change)),
             None => p.empty { (t.say("newcomer-into-heap")) },
@@ -101,8 +119,15 @@ fn place(desk: &Desk, t: Tongue, fields: &Fields<'_>, id: KeyId, slotted: &Slott
             p.quiet dir="auto" { (t.with("newcomer-not-asked", &[("name", name)])) }
         }
         p.quiet { (t.say("newcomer-not-yet")) }
+    }
+}
+
+/// The button that keeps it, with what was shown.
+fn keep_form(t: Tongue, fields: &Fields<'_>, would: &Markup) -> Markup {
+    html! {
         form method="post" action="/do/slot-in" enctype="multipart/form-data" {
-            (fields.again(|_| false))
+            (fields.again(|name| name == STOOD_CHANGE))
+            (stood::field(STOOD_CHANGE, &stood::token([&would.0])))
             label for="newcomer-picture" { (t.say("newcomer-picture")) }
             input #newcomer-picture type="file" name="pictures" accept="image/jpeg,image/png" multiple;
             button.main #newcomer-keep { (t.say("newcomer-keep")) }
@@ -190,6 +215,13 @@ pub(super) fn keep(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> 
             });
         }
     };
+    let would = would_change(desk, t, id, &slotted, &beside);
+    if !stood::still(&asked.request.form, STOOD_CHANGE, &stood::token([&would.0])) {
+        return Err(Refused {
+            sentence: t.say("newcomer-change-moved"),
+            remedy: t.say("newcomer-change-moved-remedy"),
+        });
+    }
     let pictures = pictures_of(asked)?;
     if pictures.len() > MOST_PICTURES {
         return Err(Refused {

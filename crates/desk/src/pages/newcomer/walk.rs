@@ -1,7 +1,8 @@
 //! Walking a key with something unknown in the hand: yes, no, or "can't tell".
 //!
 //! From a key and the answers so far to the next question, or to everywhere it comes out. With
-//! "can't tell" both ways are gone, the yes first.
+//! "can't tell" both ways are gone, the yes first. The answers hold only for the questions that
+//! they were given to: where another window has changed one of them, the walk begins anew.
 
 use maud::{Markup, html};
 use spinney_model::{Destination, End, Key, KeyId};
@@ -12,13 +13,14 @@ use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::answer_tab;
-use crate::routes::Asked;
+use crate::pages::stood;
+use crate::routes::{Asked, Refused};
 use crate::worked::Made;
 
 /// A walk under way.
 pub(super) struct Walking<'k> {
     /// Questions by number, with the answers; None: can't tell.
-    pub(super) asked: Vec<(u32, Option<bool>)>,
+    pub(super) asked: Vec<Answered>,
     /// What is asked next; None: it came out.
     pub(super) next: Option<u32>,
     /// Where it came out.
@@ -62,23 +64,59 @@ pub(super) fn follow<'k>(key: &'k Key, answers: &str) -> Walking<'k> {
     }
 }
 
-/// The address of this walk with other answers.
-pub(super) fn address(asked: &Asked<'_>, id: KeyId, answers: &str) -> String {
+/// The hidden field with the questions that were answered.
+const STOOD_WALK: &str = "stood-walk";
+
+/// A question by its number, with its answer; None: can't tell.
+type Answered = (u32, Option<bool>);
+
+/// The token of the questions that were answered, in their order.
+fn token(key: &Key, way: &[Answered]) -> String {
+    stood::token(way.iter().map(|(number, _)| words(key, *number)))
+}
+
+/// The hidden fields of a walk that came out.
+pub(super) fn fields(key: &Key, walking: &Walking<'_>) -> Markup {
+    html! {
+        input type="hidden" name="walk" value=(letters(&walking.asked));
+        (stood::field(STOOD_WALK, &token(key, &walking.asked)))
+    }
+}
+
+/// Whether the key still asks on the way what was answered.
+pub(super) fn still(fields: &Fields<'_>, key: &Key, walking: &Walking<'_>) -> bool {
+    stood::still(fields.0, STOOD_WALK, &token(key, &walking.asked))
+}
+
+/// Why a walk goes no further.
+pub(super) fn moved(asked: &Asked<'_>) -> Refused {
+    let t = asked.tongue;
+    Refused {
+        sentence: t.say("newcomer-walk-moved"),
+        remedy: t.say("newcomer-walk-moved-remedy"),
+    }
+}
+
+/// The address of a walk with these answers.
+pub(super) fn address(asked: &Asked<'_>, id: KeyId, key: &Key, way: &[Answered]) -> String {
     let mut query = form_urlencoded::Serializer::new(String::new());
     query.append_pair("key", &id.0.to_string());
     query.append_pair("name", Fields::of(asked.request).get("name"));
-    query.append_pair("walk", answers);
+    query.append_pair("walk", &letters(way));
+    if !way.is_empty() {
+        query.append_pair(STOOD_WALK, &token(key, way));
+    }
     format!("/newcomer?{}", query.finish())
 }
 
 /// The answers of a walk as letters.
-pub(super) fn letters(walking: &Walking<'_>) -> String {
-    let letter = |(_, answer): &(u32, Option<bool>)| match answer {
+fn letters(way: &[Answered]) -> String {
+    let letter = |(_, answer): &Answered| match answer {
         Some(true) => 'y',
         Some(false) => 'n',
         None => 'u',
     };
-    walking.asked.iter().map(letter).collect()
+    way.iter().map(letter).collect()
 }
 
 /// The words of a question of the key.
@@ -97,20 +135,22 @@ pub(super) fn ask(
     number: u32,
 ) -> Option<Shown> {
     let t = asked.tongue;
-    let so_far = letters(walking);
-    let to = |letter: &str| address(asked, id, &format!("{so_far}{letter}"));
+    let to = |answer: Option<bool>| {
+        let way = [&walking.asked[..], &[(number, answer)]].concat();
+        address(asked, id, &made.key, &way)
+    };
     let work = html! {
         (trail(t, &made.key, walking))
         div.asking {
             p.quiet { (t.count("newcomer-question", number as usize)) }
             h1 dir="auto" { (words(&made.key, number)) }
             p.three-answers {
-                a.button.yes #walk-yes href=(to("y")) { (t.say("answer-yes")) }
-                a.button.unsure #walk-unsure href=(to("u")) { (t.say("newcomer-cannot-tell")) }
-                a.button.no #walk-no href=(to("n")) { (t.say("answer-no")) }
+                a.button.yes #walk-yes href=(to(Some(true))) { (t.say("answer-yes")) }
+                a.button.unsure #walk-unsure href=(to(None)) { (t.say("newcomer-cannot-tell")) }
+                a.button.no #walk-no href=(to(Some(false))) { (t.say("answer-no")) }
             }
-            @if let Some(back) = so_far.get(..so_far.len().wrapping_sub(1)) {
-                p { a #walk-back href=(address(asked, id, back)) { (t.say("newcomer-back")) } }
+            @if let Some((_, back)) = walking.asked.split_last() {
+                p { a #walk-back href=(address(asked, id, &made.key, back)) { (t.say("newcomer-back")) } }
             }
         }
     };

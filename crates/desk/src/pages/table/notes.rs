@@ -8,7 +8,7 @@ use super::decide;
 use super::view::View;
 use crate::collection::{Agreed, Collection, Saying};
 use crate::language::Tongue;
-use crate::pages::saying;
+use crate::pages::{saying, stood};
 
 /// None: nothing is to be said.
 pub(super) fn notes(
@@ -34,6 +34,9 @@ pub(super) fn notes(
         return None;
     }
     Some(html! {
+        @if mine.is_some() || differ.is_some() {
+            (stood::field(&decide::stood_field((kind, at)), &stood::cell(t, cells, (kind, at))))
+        }
         @if let Some(mine) = mine { (clash(t, view, kind, at, mine)) }
         @if let Some(differ) = &differ { (differ) }
         @for finding in findings.into_iter().flatten() { (found(t, finding)) }
@@ -69,12 +72,12 @@ fn differ(t: Tongue, kind: KindId, at: CharacterId, ways: &[&str], who_says: Mar
         (who_says)
         div.ways {
             @for (n, text) in ways.iter().enumerate() {
-                button #{"d-" (place) "-" (n)} name="decide" value={(place) "-" (n)} {
+                button #{"d-" (place) "-" (n)} name="decide" value={(place) "-" (decide::TAKE) (text)} {
                     (t.with("table-take", &[("text", text)]))
                 }
             }
             @if let Some(both) = both {
-                button #{"d-" (place) "-varies"} name="decide" value={(place) "-varies"} {
+                button #{"d-" (place) "-varies"} name="decide" value={(place) "-" (decide::TAKE) (both)} {
                     (t.with("table-varies", &[("text", &both)]))
                 }
             }

@@ -118,9 +118,9 @@ fn two_groups_tables_are_merged_and_their_disagreements_decided() {
     }
     assert!(page.contains("in 3 cells people differ"));
     assert!(!page.contains("id=\"k-2\""), "oak is not shown: both groups agree on it");
-    desk.post("/do/cells", &[("decide", "1-2-1")]);
+    desk.post("/do/cells", &[("decide", "1-2-take-spiny")]);
     assert_eq!(desk.cell(1, 2), "spiny");
-    desk.post("/do/cells", &[("decide", "1-3-varies")]);
+    desk.post("/do/cells", &[("decide", "1-3-take-8-12 or 10-15")]);
     assert_eq!(desk.cell(1, 3), "8-12 or 10-15");
     desk.post("/do/cells", &[("decide", "3-2-look")]);
     assert_eq!(desk.cell(3, 2), "?");
@@ -320,4 +320,42 @@ fn a_slip_is_told_at_its_own_kind() {
     let cells = page.split("cells-to-mend").nth(1).expect("one cell is to be looked at");
     let cells = cells.split("</ul>").next().expect("the list ends");
     assert!(cells.contains("lime, edge") && !cells.contains("elm, edge"), "{cells}");
+}
+
+/// The value of a hidden field.
+fn hidden(page: &str, name: &str) -> String {
+    let tag = page.split("<input ").find(|tag| tag.contains(&format!("name=\"{name}\"")));
+    let value = tag.and_then(|tag| tag.split("value=\"").nth(1)?.split('"').next());
+    value.unwrap_or_else(|| panic!("no field {name} in {page}")).to_owned()
+}
+
+#[test]
+fn a_button_takes_the_text_it_shows_or_nothing() {
+    let mut desk = AtTheTable::with("kind | edge\nhazel |\noak | smooth");
+    let lay = |desk: &mut AtTheTable, who: &str, says: &str| {
+        let table = format!("kind,edge\nhazel,{says}");
+        desk.post("/do/lay-over", &[("who", who), ("table", &table)]);
+    };
+    lay(&mut desk, "Foxes", "toothed");
+    lay(&mut desk, "Owls", "smooth");
+    let page = desk.page("/table?show=differ");
+    assert!(page.contains("value=\"1-1-take-toothed\""), "{page}");
+    let stood = hidden(&page, "stood-1-1");
+    // Another window lays a third view over it; its group comes first in the order.
+    lay(&mut desk, "Adders", "lobed");
+    let old = |word: &'static str| {
+        [("c-1-1", ""), ("b-1-1", ""), ("stood-1-1", stood.as_str()), ("decide", word)]
+    };
+    for word in ["1-1-take-toothed", "1-1-take-toothed or smooth", "1-1-look", "1-1-mine"] {
+        let page = desk.refused("/do/cells", &old(word));
+        assert!(page.contains("Adders: lobed"), "{word}: {page}");
+        assert!(!page.contains(&stood) && !page.contains("take-"), "nobody typed that");
+        assert_eq!(desk.cell(1, 1), "", "{word}");
+    }
+    let stood = hidden(&desk.page("/table?show=differ"), "stood-1-1");
+    let now = [("stood-1-1", stood.as_str()), ("decide", "1-1-take-toothed")];
+    desk.post("/do/cells", &now);
+    assert_eq!(desk.cell(1, 1), "toothed");
+    // Pressed once more, it takes what nobody says any more for nothing.
+    desk.refused("/do/cells", &now);
 }

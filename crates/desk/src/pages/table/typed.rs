@@ -2,7 +2,8 @@
 //!
 //! A cell whose text is still what stood there when the page was made is not written. Where
 //! another window wrote in the meantime, nothing is overwritten: what was typed goes back to
-//! the page with it, and the person decides there.
+//! the page with it, and the person decides there. What a button decides is the text that it
+//! showed, and only as long as nobody has said anything else of the cell since.
 
 use std::collections::BTreeMap;
 
@@ -12,6 +13,7 @@ use super::{LONGEST_TEXT, decide, sheet};
 use crate::Desk;
 use crate::collection::{Agreed, Cells, Collection, Sayings};
 use crate::laid;
+use crate::pages::stood;
 use crate::routes::{Asked, Deed, Refused};
 
 /// So many texts that clash go back to the page; more do not fit into an address.
@@ -54,7 +56,10 @@ pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         if mine.chars().count() > LONGEST_TEXT {
             return Err(too_long(asked));
         }
-        edits.extend(decision(&collection.cells, &said, &who, at, &word, mine));
+        if word != "leave" && moved(asked, &said, at, word) {
+            return Err(stood::cell_moved(asked, collection, &said, at));
+        }
+        edits.extend(decision(&collection.cells, &said, &who, at, word, mine));
     }
     if clashes.len() > MOST_CLASHES {
         let t = asked.tongue;
@@ -100,23 +105,37 @@ fn decision(
     mine: &str,
 ) -> Option<Edit> {
     let (kind, character) = at;
-    let texts = said.choices(kind, character);
     let text = match word {
         "leave" => return None,
         "mine" => return Some(written(typed, said, who, at, mine)),
         "look" => "?".to_owned(),
-        "varies" => decide::both(&texts)?,
-        number => (*texts.get(number.parse::<usize>().ok()?)?).to_owned(),
+        word => offered(said, at, word.strip_prefix(decide::TAKE)?)?,
     };
     Some(Edit::SetCell { kind, character, source: String::new(), text })
 }
 
-/// `3-7-varies`: the cell, and what was decided.
-fn decided(text: &str) -> (Option<Place>, String) {
-    match text.rsplit_once('-') {
-        Some((at, word)) => (place(at), word.to_owned()),
-        None => (None, String::new()),
-    }
+/// The text that a button wants to take, if it is one that the page would offer now.
+fn offered(said: &Sayings, at: Place, wanted: &str) -> Option<String> {
+    let texts = said.choices(at.0, at.1);
+    let both = decide::both(&texts);
+    let mut offered = texts.into_iter().map(str::to_owned).chain(both);
+    // On its way through a page a text may lose how its lines were broken.
+    offered.find(|text| text.split_whitespace().eq(wanted.split_whitespace()))
+}
+
+/// Whether something else is said of the cell than when the button was shown.
+fn moved(asked: &Asked<'_>, said: &Sayings, at: Place, word: &str) -> bool {
+    let name = decide::stood_field(at);
+    let gone = |wanted| offered(said, at, wanted).is_none();
+    !stood::still(&asked.request.form, &name, &stood::cell(asked.tongue, said, at))
+        || word.strip_prefix(decide::TAKE).is_some_and(gone)
+}
+
+/// `3-7-look`: the cell, and what was decided.
+fn decided(text: &str) -> (Option<Place>, &str) {
+    let end = text.match_indices('-').nth(1).map_or(text.len(), |(end, _)| end);
+    let (at, word) = text.split_at(end);
+    (place(at), word.strip_prefix('-').unwrap_or_default())
 }
 
 fn place(text: &str) -> Option<Place> {
