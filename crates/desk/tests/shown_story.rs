@@ -260,3 +260,17 @@ fn what_was_left_is_told_in_the_persons_language() {
     let page = String::from_utf8(class.send(request).body).expect("a page is text");
     assert!(page.contains("holly, Was schaden kann: hier „spitz“"), "{page}");
 }
+
+#[test]
+fn who_was_never_placed_is_not_said_to_land_anywhere() {
+    let mut group = AtTheDesk::empty();
+    group.post("/do/add-kinds", &[("names", "sallow\nspindle\nyew")]);
+    group.post("/do/start-heaps", &[("name", "Group Blue")]);
+    group.post("/do/ask", &[("key", "1"), ("at", ""), ("words", "Is it soft?")]);
+    for (kind, side) in [("1", "yes"), ("2", "no")] {
+        group.post("/do/sort", &[("key", "1"), ("at", ""), ("kind", kind), ("side", side)]);
+    }
+    let page = group.get("/key?key=1");
+    assert!(page.contains("yew") && page.contains("Until then it goes both ways."), "{page}");
+    assert!(!page.contains("never comes out"), "it waits for its place");
+}

@@ -135,7 +135,8 @@ impl Keyed {
     pub(super) fn findings_at(&self, number: u32) -> Vec<Finding> {
         let here = Place::Couplet(number);
         let found = self.made.findings().iter();
-        let found = found.filter(|found| found.place == here && !unanswered::said_here(found));
+        let found =
+            found.filter(|found| found.place == here && !unanswered::said_here(self, found));
         found.cloned().collect()
     }
 }

@@ -15,8 +15,12 @@ pub(super) fn margin(key: &Keyed) -> Markup {
     let numbers: BTreeSet<u32> = key.made.key.couplets.iter().map(|c| c.number).collect();
     let of_question =
         |found: &&Finding| matches!(found.place, Place::Couplet(n) if numbers.contains(&n));
-    let (at, others): (Vec<&Finding>, Vec<&Finding>) =
-        key.made.findings().iter().filter(|f| !unanswered::said_here(f)).partition(of_question);
+    let (at, others): (Vec<&Finding>, Vec<&Finding>) = key
+        .made
+        .findings()
+        .iter()
+        .filter(|f| !unanswered::said_here(key, f))
+        .partition(of_question);
     let others: Vec<Finding> = others.into_iter().cloned().collect();
     let left = not_asked(key);
     let unanswered = unanswered::slips(key);

@@ -6,7 +6,7 @@
 //! of it at every question that follows.
 
 use maud::{Markup, html};
-use spinney_model::{Code, Finding, TaxonIx};
+use spinney_model::{Code, Finding, Place, TaxonIx};
 
 use super::{Keyed, Missing};
 use crate::guesses::Unsaid;
@@ -14,15 +14,25 @@ use crate::guesses::Unsaid;
 /// So many kinds are seen at once; the others are folded.
 const SEEN_FIRST: usize = 6;
 
-/// Whether a finding is said here, kind by kind, and not at its question.
-pub(super) fn said_here(found: &Finding) -> bool {
-    found.code == Code::NobodyRecorded
+/// Whether a finding is said here, kind by kind, and not by itself: what nobody has said of a
+/// kind, and that a kind never comes out which nobody has placed.
+pub(super) fn said_here(key: &Keyed, found: &Finding) -> bool {
+    let made = &key.made;
+    let unplaced = |name: &String| {
+        let open = made.guesses.of_kinds.iter().filter(|(_, open)| open.lost);
+        open.into_iter().any(|(taxon, _)| made.layer.matrix.taxon(*taxon).name == *name)
+    };
+    match (found.code, &found.place) {
+        (Code::NobodyRecorded, _) => true,
+        (Code::NeverComesOut, Place::Taxon(name)) => unplaced(name),
+        _ => false,
+    }
 }
 
 /// One slip for every kind; None: everything was said of everybody.
 pub(super) fn slips(key: &Keyed) -> Option<Markup> {
     // Only where the second opinion found something to say.
-    let said = key.made.findings().iter().any(said_here);
+    let said = key.made.findings().iter().any(|found| said_here(key, found));
     let all: Vec<_> = key.made.guesses.of_kinds.iter().filter(|_| said).collect();
     let (first, rest) = all.split_at(all.len().min(SEEN_FIRST));
     let slips = html! {
