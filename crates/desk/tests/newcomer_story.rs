@@ -390,3 +390,13 @@ fn what_is_kept_is_the_change_that_was_shown() {
     group.post("/do/slot-in", &as_sent(&kept));
     assert!(group.get("/finds").contains("gorse"));
 }
+
+#[test]
+fn an_answer_about_a_number_asks_for_the_number_itself() {
+    let mut class = with_key();
+    // No to all: not in one piece, like a feather, fewer than eleven leaflets.
+    let (_, page) = walked(&mut class, &["feather"]);
+    assert!(page.contains("You said no to “Are there 11 or more leaflets?”"), "{page}");
+    let (_, page) = walked(&mut class, &["hand"]);
+    assert!(!page.contains("Type the number"), "nothing was asked about a number");
+}

@@ -155,6 +155,22 @@ fn rows(view: &View<'_>) -> Markup {
     }
 }
 
+/// What was answered on the way about a count or a measure: a threshold is no number yet, so that
+/// the table learns nothing from it by itself.
+fn numbers_answered(view: &View<'_>, at: CharacterId) -> Vec<(String, bool)> {
+    let Some(character) = view.laid.character(at) else { return Vec::new() };
+    if matches!(view.laid.matrix.character(character).scale, Scale::Words { .. }) {
+        return Vec::new();
+    }
+    let said = view.walking.asked.iter().filter_map(|(number, answer)| {
+        let key = &view.made.key;
+        let couplet = key.couplets.iter().find(|couplet| couplet.number == *number)?;
+        let of = couplet.ask.as_ref().and_then(|ask| view.laid.ask_of(ask))?;
+        (of.character == at).then(|| Some((couplet.wording.first().to_owned(), (*answer)?)))?
+    });
+    said.collect()
+}
+
 fn row(view: &View<'_>, at: CharacterId) -> Markup {
     let t = view.t;
     let collection = &view.desk.history.now;
@@ -170,6 +186,12 @@ fn row(view: &View<'_>, at: CharacterId) -> Markup {
                 input id=(field) name=(field) value=(text) maxlength=(LONGEST_TEXT) dir="auto"
                     list={"states-" (at.0)};
                 (states(view, at))
+                @if text.is_empty() {
+                    @for (words, yes) in numbers_answered(view, at) {
+                        @let says = if yes { "newcomer-number-yes" } else { "newcomer-number-no" };
+                        p.quiet dir="auto" { (t.with(says, &[("words", &words)])) }
+                    }
+                }
             }
             @for kind in &view.beside {
                 div {
