@@ -60,6 +60,12 @@ pub(crate) struct Tongue {
 }
 
 impl Tongue {
+    /// The language in which pages are compared with each other, whatever a person speaks: who
+    /// goes on in another language has still seen the same.
+    pub(crate) fn of_tokens() -> Self {
+        Self::for_person(&[])
+    }
+
     /// The first of the person's languages that there is; else English.
     pub(crate) fn for_person(languages: &[String]) -> Self {
         let known = |wanted: &String| {

@@ -317,3 +317,19 @@ fn a_key_that_is_kept_whole_does_not_change_with_the_table() {
     assert_eq!(changed(&mut teacher), before);
     assert!(teacher.undo("/key?key=1").contains("Undone: "), "what was taken back is said");
 }
+
+#[test]
+fn a_key_that_changed_meanwhile_is_not_kept_unseen() {
+    let mut teacher = found();
+    let page = teacher.get("/key?key=1");
+    let form = between(&page, "action=\"/do/key-keep-all\">", "</form>");
+    let seen = between(form, "name=\"stood\" value=\"", "\"").to_owned();
+    let keep = [("key", "1"), ("stood", seen.as_str()), ("back", "/key?key=1")];
+    teacher.post("/do/describe-kind", &[("kind", "12"), ("how-often", "90")]);
+    let page = teacher.refused("/do/key-keep-all", &keep);
+    assert!(page.contains("have changed meanwhile"), "{page}");
+    teacher.post("/do/describe-kind", &[("kind", "12"), ("how-often", "4")]);
+    assert!(
+        teacher.post("/do/key-keep-all", &keep).contains("Every question of this key is kept")
+    );
+}

@@ -74,7 +74,9 @@ document.addEventListener("keydown", (event) => {
     if (to === input) keep([input]);
     go(to);
   } else if (key === "Tab" && !event.ctrlKey && !event.metaKey) {
-    // Cell after cell, row after row; past the last one Tab goes on as everywhere.
+    // Cell after cell, row after row; past the last one, and into what is to be decided in a
+    // cell, Tab goes on as everywhere.
+    if (!event.shiftKey && cellOf(input).querySelector("button, summary")) return;
     const cells = grid().flat().filter(Boolean);
     const to = cells[cells.indexOf(input) + (event.shiftKey ? -1 : 1)];
     if (!to) return;
@@ -102,7 +104,14 @@ document.addEventListener("focusin", (event) => {
   if (isCell(event.target) && writing !== event.target) { writing = null; event.target.select(); }
 });
 document.addEventListener("focusout", (event) => {
-  if (isCell(event.target) && changed(event.target)) keep([event.target]);
+  if (!isCell(event.target) || !changed(event.target)) return;
+  const to = event.relatedTarget;
+  // Who decides in a cell by its buttons writes nothing into it besides.
+  if (to instanceof HTMLButtonElement && cellOf(to) === cellOf(event.target)) {
+    event.target.value = base(event.target).value;
+    return;
+  }
+  keep([event.target]);
 });
 
 // Cells wait for each other, so that answers come in the order of the questions.

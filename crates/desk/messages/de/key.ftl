@@ -77,7 +77,9 @@ key-size = { $count ->
 }
 key-may-change = Der Rest dieses Schlüssels wird aus der Tabelle gefunden: ändert sich die Tabelle, können sich seine Fragen ändern.
 key-keep-all = Jede Frage so behalten
-key-all-kept = Jede Frage dieses Schlüssels bleibt, was immer in die Tabelle geschrieben wird.
+key-moved = Die Fragen dieses Schlüssels haben sich inzwischen geändert, vielleicht durch ein anderes Fenster.
+key-moved-remedy = Nichts wurde behalten. Geht zurück, seht euch die Fragen an, wie sie jetzt sind, und behaltet diese.
+key-all-kept = Jede Frage dieses Schlüssels bleibt, solange die Tabelle sie zulässt. Neue können hinzukommen, wo Arten zusammenbleiben.
 key-mean-one = etwa eine Frage je Blatt
 key-mean = etwa { $mean } Fragen je Blatt
 key-longest = { $count ->

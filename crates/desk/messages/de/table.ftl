@@ -4,7 +4,7 @@ table-no-kinds = Was habt ihr? Tragt zuerst die Arten ein, eine je Zeile; dann e
 table-no-characters = Tragt ein, worauf man bei jeder Art schaut, etwa „Blattrand“, „Zahl der Blättchen“ oder „Länge der Spreite (mm)“.
 table-help = Was in einer Zelle stehen kann
 table-help-word = Ein Wort für das, was ihr seht. Für dasselbe dasselbe Wort, die ganze Spalte hinunter.
-table-help-varies = Es wechselt: manche dieser Art sind so und manche so.
+table-help-varies = Beides kommt vor: manche dieser Art sind so und manche so.
 table-help-counted = Ihr habt gezählt: acht waren gelappt und zwei nicht.
 table-help-range = Gemessen, vom kleinsten bis zum größten.
 table-help-count = Gezählt: fünf, sechs oder sieben.
@@ -64,7 +64,7 @@ table-many-clashes = { $count } dieser Zellen wurden in einem anderen Fenster ge
 table-many-clashes-remedy = Was ihr geschrieben habt, steht unten. Geht zurück, seht nach, was jetzt dasteht, und schreibt noch einmal, was fehlt.
 table-differ = nicht einig
 table-take = „{ $text }“ nehmen
-table-varies = Es wechselt: „{ $text }“
+table-varies = Beides kommt vor: „{ $text }“
 table-look-again = Noch einmal hinsehen (?)
 table-who = { $count ->
     [one] eine Gruppe

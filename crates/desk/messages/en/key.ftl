@@ -77,7 +77,9 @@ key-size = { $count ->
 }
 key-may-change = The rest of this key is found from the table: when the table changes, its questions may change.
 key-keep-all = Keep every question as it is
-key-all-kept = Every question of this key is kept, whatever is written into the table.
+key-moved = The questions of this key have changed meanwhile, perhaps by another window.
+key-moved-remedy = Nothing was kept. Go back, look at the questions as they are now, and keep those.
+key-all-kept = Every question of this key is kept for as long as the table allows it. New ones may come in where kinds stay together.
 key-mean-one = about one question a leaf
 key-mean = about { $mean } questions a leaf
 key-longest = { $count ->

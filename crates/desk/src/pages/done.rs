@@ -196,9 +196,17 @@ fn last_undone(desk: &Desk, asked: &Asked<'_>) -> Option<String> {
     said
 }
 
+/// So many milliseconds after something was taken back, a page still says what it was.
+const JUST: i64 = 10_000;
+
 /// What the last line of the journal took back or brought back; None: it did something else.
 pub(super) fn just_taken_back(desk: &Desk, asked: &Asked<'_>) -> Option<String> {
-    let (message, what) = match desk.history.entries.last()?.done {
+    let last = desk.history.entries.last()?;
+    // Only on the page that the button leads to, and not in every window from then on.
+    if asked.request.at.saturating_sub(last.at) > JUST {
+        return None;
+    }
+    let (message, what) = match last.done {
         Done::Undo => ("done-just-undone", last_undone(desk, asked)?),
         Done::Redo => ("done-just-redone", last_held(desk, asked)?),
         _ => return None,

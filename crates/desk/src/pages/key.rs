@@ -24,7 +24,7 @@ use maud::{Markup, html};
 use spinney_model::{Couplet, Finding, Fork, KeyId, KindId, Place};
 
 use super::frame::{self, Parts, Screen};
-use super::{Route, Shown, heaps};
+use super::{Route, Shown, heaps, stood};
 use crate::asking::{letters, way};
 use crate::collection::{Collection, Drawn};
 use crate::laid::Laid;
@@ -169,6 +169,13 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     frame::shown(desk, asked, &parts)
 }
 
+/// The token of the questions of a key, each with its place.
+pub(super) fn asked_token(made: &Made) -> String {
+    stood::token(made.key.couplets.iter().flat_map(|couplet| {
+        [letters(&made.places[&couplet.number]), couplet.wording.first().to_owned()]
+    }))
+}
+
 /// Against surprises: a key that was printed should not change with the table.
 fn keep_all(key: &Keyed) -> Markup {
     let t = key.t;
@@ -178,6 +185,7 @@ fn keep_all(key: &Keyed) -> Markup {
         @if key.drawn().finished() && !key.made.places.is_empty() {
             @if open {
                 form.keep-all method="post" action="/do/key-keep-all" {
+                    (stood::field(stood::STOOD, &asked_token(&key.made)))
                     input type="hidden" name="key" value=(key.id.0);
                     input type="hidden" name="back" value=(key.address(None));
                     p.quiet { (t.say("key-may-change")) }

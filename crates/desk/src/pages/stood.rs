@@ -23,8 +23,9 @@ const BYTES: usize = 8;
 pub(super) fn token<S: AsRef<str>>(words: impl IntoIterator<Item = S>) -> String {
     let mut hash = Sha256::new();
     for part in words {
-        // With its length, so that no two lists of words run together into the same.
-        hash.update(part.as_ref().len().to_le_bytes());
+        // With its length, so that no two lists of words run together into the same; in as many
+        // bytes on every machine.
+        hash.update((part.as_ref().len() as u64).to_le_bytes());
         hash.update(part.as_ref());
     }
     hash.finalize().iter().take(BYTES).map(|byte| format!("{byte:02x}")).collect()
@@ -42,13 +43,17 @@ pub(super) fn still(fields: &[(String, String)], name: &str, token: &str) -> boo
 }
 
 /// The token of everything that is said of a cell.
-pub(super) fn cell(t: Tongue, said: &Sayings, at: (KindId, CharacterId)) -> String {
-    token(everything(t, said, at).into_iter().flat_map(|(source, says)| [source, says]))
+pub(super) fn cell(said: &Sayings, at: (KindId, CharacterId)) -> String {
+    token(
+        everything(Tongue::of_tokens(), said, at)
+            .into_iter()
+            .flat_map(|(source, says)| [source, says]),
+    )
 }
 
 /// Whether the form's page showed everything that is said of a cell now.
 pub(super) fn cell_still(asked: &Asked<'_>, said: &Sayings, at: (KindId, CharacterId)) -> bool {
-    still(&asked.request.form, STOOD, &cell(asked.tongue, said, at))
+    still(&asked.request.form, STOOD, &cell(said, at))
 }
 
 /// Why nothing is written into a cell of which something else is said by now.

@@ -144,7 +144,9 @@ fn curve(matrix: &Matrix, revision: &Revision) -> String {
     }
     let fewer = revision.curve.iter().filter(|point| point.changes < revision.changes);
     if let Some(point) = fewer.max_by_key(|point| point.changes) {
-        let loss = decimal(each(matrix, point.effort - revision.best), 2);
+        // A hundredth too much rather than too little: what is allowed must suffice.
+        let loss = each(matrix, point.effort - revision.best) * Share::from_integer(100);
+        let loss = decimal(loss.ceil() / Share::from_integer(100), 2);
         let _ = writeln!(
             text,
             "  For fewer changes allow more: --loss {loss} gives the key with {}.",

@@ -17,6 +17,13 @@ export async function twoGroups(stage) {
   await stage.look(page, "disagree");
   await page.goto(`${host.address}/table`);
   await stage.look(page, "table");
+  // Tab goes from cell to cell, but into what is to be decided in one.
+  await page.locator("#i-1-1").focus();
+  await page.keyboard.press("Tab");
+  const inside = await page.evaluate(() =>
+    ["BUTTON", "SUMMARY"].includes(document.activeElement.tagName) &&
+    document.activeElement.closest("td")?.contains(document.getElementById("i-1-1")));
+  stage.expect(inside, "the buttons of a cell are reached by Tab");
   await page.goto(`${host.address}/finds`);
   await Promise.all([page.waitForNavigation(), page.locator("form.decision button").first().click()]);
   await page.goto(`${host.address}/finds`);

@@ -108,7 +108,9 @@ pub(super) fn changes(old: &Side, new: &Side) -> Changes {
     (changes.fewer, changes.more) = (words(fewer), words(more));
     let first = old.questions.first().zip(new.questions.first());
     changes.begins = first
-        .filter(|(one, other)| one.words != other.words && !in_other_words(one, other))
+        .filter(|(one, other)| {
+            one.words != other.words && !in_other_words(one, other) && !moved(one, other)
+        })
         .map(|(one, other)| (one.words.clone(), other.words.clone()));
     for (id, name) in &old.kinds {
         match new.kinds.get(id) {

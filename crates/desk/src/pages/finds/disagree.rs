@@ -38,7 +38,7 @@ pub(super) fn list(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> M
                         h3 dir="auto" { (collection.name(*kind)) ": " (collection.character_name(*at)) }
                         input type="hidden" name="kind" value=(kind.0);
                         input type="hidden" name="character" value=(at.0);
-                        (stood::field(stood::STOOD, &stood::cell(t, &said, (*kind, *at))))
+                        (stood::field(stood::STOOD, &stood::cell(&said, (*kind, *at))))
                         ul {
                             @for (place, (source, saying)) in said.sources(*kind, *at).into_iter().enumerate() {
                                 li {

@@ -126,8 +126,8 @@ pub(super) fn answers(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                     input type="hidden" name="kind" value=(kind.0);
                     @if let Some(id) = laid.characters[look.character.0] {
                         input type="hidden" name="character" value=(id.0);
-                        (stood::field(stood::STOOD, &stood::cell(t, &laid.said, (kind, id))))
-                        input type="hidden" name="back" value={"/heaps/answers?key=" (key.0)};
+                        (stood::field(stood::STOOD, &stood::cell(&laid.said, (kind, id))))
+                        input type="hidden" name="back" value={"/heaps/answers?key=" (key.0) "&passed=" (passed)};
                     }
                     @if let Scale::Words { states } = &character.scale {
                         @for (at, state) in states.iter().enumerate() {

@@ -8,7 +8,6 @@ use crate::Desk;
 use crate::asking::{of_form, way};
 use crate::collection::Drawn;
 use crate::laid::{self, Laid};
-use crate::language::Tongue;
 use crate::pages::finds::LONGEST_NAME;
 use crate::pages::stood;
 use crate::routes::{Asked, Deed, Refused};
@@ -164,19 +163,14 @@ pub(super) fn weighed_field(top: &Top<'_>, kind: KindId) -> Markup {
     let question = top.drawn.questions.get(&top.at);
     let weighed = question.and_then(|question| question.ask.as_ref()).map(|ask| {
         let place = (top.key, &top.at);
-        weighed(top.t, top.laid, place, (kind, ask.character))
+        weighed(top.laid, place, (kind, ask.character))
     });
     html! { @if let Some(weighed) = weighed { (stood::field(stood::STOOD, &weighed)) } }
 }
 
-fn weighed(
-    t: Tongue,
-    laid: &Laid,
-    (key, at): (KeyId, &Fork),
-    cell: (KindId, CharacterId),
-) -> String {
+fn weighed(laid: &Laid, (key, at): (KeyId, &Fork), cell: (KindId, CharacterId)) -> String {
     let writes = laid.sorted.text(key, at, cell.0).unwrap_or_default();
-    stood::token([stood::cell(t, &laid.said, cell).as_str(), writes])
+    stood::token([stood::cell(&laid.said, cell).as_str(), writes])
 }
 
 /// The table says what the hand says: a person decided, so it goes into the table itself, as
@@ -196,7 +190,7 @@ pub(super) fn table_as_sorted(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed
         });
     };
     let character = ask.character;
-    let weighed = weighed(t, laid, (key, &at), (kind, character));
+    let weighed = weighed(laid, (key, &at), (kind, character));
     if !stood::still(&asked.request.form, stood::STOOD, &weighed) {
         let collection = &desk.history.now;
         return Err(stood::cell_moved(asked, collection, &laid.said, (kind, character)));

@@ -3,12 +3,13 @@
 use spinney_check::Says;
 use spinney_model::{Ask, Asked, Edit, Fork, KeyId, Quantity, Scale, Value, WhyNot, WishField};
 
-use super::{Keyed, pinned};
+use super::{Keyed, asked_token, pinned};
 use crate::Desk;
 use crate::asking::of_form;
 use crate::laid::quantity;
 use crate::pages::finds::LONGEST_NAME;
 use crate::pages::heaps::deeds::{LONGEST_QUESTION, gone, place, text};
+use crate::pages::stood;
 use crate::routes::{Asked as Form, Deed, Refused};
 use crate::worked;
 
@@ -109,6 +110,13 @@ pub(super) fn keep(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
 pub(super) fn keep_all(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
     let (id, _) = place(desk, asked)?;
     let key = keyed(desk, asked, id)?;
+    if !stood::still(&asked.request.form, stood::STOOD, &asked_token(&key.made)) {
+        let t = asked.tongue;
+        return Err(Refused {
+            sentence: t.say("key-moved"),
+            remedy: t.say("key-moved-remedy"),
+        });
+    }
     let edits = pinned::pin_all(&key);
     Ok(deed(&key, asked, edits))
 }

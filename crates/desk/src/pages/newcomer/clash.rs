@@ -70,7 +70,7 @@ pub(super) fn look(
     let name = field(at);
     match fields.get(&name) {
         "" if fields.has(&name) => Look::Leave,
-        seen if seen == stood::cell(table.t, &laid.said, at) => Look::Write,
+        seen if seen == stood::cell(&laid.said, at) => Look::Write,
         _ => Look::Ask(Clash { key, at, typed: typed.to_owned() }),
     }
 }
@@ -110,7 +110,7 @@ fn question(table: Table<'_>, clash: &Clash) -> Markup {
                 label for=(leave) { (t.say("newcomer-leave-it")) }
             }
             p.choice {
-                input type="radio" required id=(write) name=(name) value=(stood::cell(t, &laid.said, clash.at));
+                input type="radio" required id=(write) name=(name) value=(stood::cell(&laid.said, clash.at));
                 label for=(write) dir="auto" { (t.with("newcomer-write-it", &[("text", &clash.typed)])) }
             }
         }

@@ -60,9 +60,8 @@ pub(super) fn preview(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         @match &found {
             Found::Clashes(laid, clashes) => (decide(desk, t, laid, &fields, clashes)),
             Found::Place(id, slotted, beside) => {
-                @let would = would_change(desk, t, *id, slotted, beside);
-                (would)
-                (keep_form(t, &fields, &would))
+                (would_change(desk, t, *id, slotted, beside))
+                (keep_form(t, &fields, &shown(desk, *id, slotted, beside)))
             }
         }
         form method="post" action="/newcomer" {
@@ -122,12 +121,17 @@ fn would_change(
     }
 }
 
+/// The token of what is shown of a change.
+fn shown(desk: &Desk, id: KeyId, slotted: &Slotted, beside: &[KindId]) -> String {
+    stood::token([would_change(desk, Tongue::of_tokens(), id, slotted, beside).0])
+}
+
 /// The button that keeps it, with what was shown.
-fn keep_form(t: Tongue, fields: &Fields<'_>, would: &Markup) -> Markup {
+fn keep_form(t: Tongue, fields: &Fields<'_>, shown: &str) -> Markup {
     html! {
         form method="post" action="/do/slot-in" enctype="multipart/form-data" {
             (fields.again(|name| name == STOOD_CHANGE))
-            (stood::field(STOOD_CHANGE, &stood::token([&would.0])))
+            (stood::field(STOOD_CHANGE, shown))
             label for="newcomer-picture" { (t.say("newcomer-picture")) }
             input #newcomer-picture type="file" name="pictures" accept="image/jpeg,image/png" multiple;
             button.main #newcomer-keep { (t.say("newcomer-keep")) }
@@ -215,8 +219,7 @@ pub(super) fn keep(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> 
             });
         }
     };
-    let would = would_change(desk, t, id, &slotted, &beside);
-    if !stood::still(&asked.request.form, STOOD_CHANGE, &stood::token([&would.0])) {
+    if !stood::still(&asked.request.form, STOOD_CHANGE, &shown(desk, id, &slotted, &beside)) {
         return Err(Refused {
             sentence: t.say("newcomer-change-moved"),
             remedy: t.say("newcomer-change-moved-remedy"),

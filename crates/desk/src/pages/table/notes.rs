@@ -35,7 +35,7 @@ pub(super) fn notes(
     }
     Some(html! {
         @if mine.is_some() || differ.is_some() {
-            (stood::field(&decide::stood_field((kind, at)), &stood::cell(t, cells, (kind, at))))
+            (stood::field(&decide::stood_field((kind, at)), &stood::cell(cells, (kind, at))))
         }
         @if let Some(mine) = mine { (clash(t, view, kind, at, mine)) }
         @if let Some(differ) = &differ { (differ) }

@@ -127,7 +127,7 @@ fn offered(said: &Sayings, at: Place, wanted: &str) -> Option<String> {
 fn moved(asked: &Asked<'_>, said: &Sayings, at: Place, word: &str) -> bool {
     let name = decide::stood_field(at);
     let gone = |wanted| offered(said, at, wanted).is_none();
-    !stood::still(&asked.request.form, &name, &stood::cell(asked.tongue, said, at))
+    !stood::still(&asked.request.form, &name, &stood::cell(said, at))
         || word.strip_prefix(decide::TAKE).is_some_and(gone)
 }
 
