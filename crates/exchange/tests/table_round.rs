@@ -136,8 +136,13 @@ fn value(rng: &mut Rng, scale: &Scale) -> Cell {
             let (shares, seen) = shares(rng, &all);
             Cell { value: Value::Counts(shares), seen }
         }
-        (_, Scale::Measure { .. }) => {
-            let (a, b) = (rng.i64(-9_000..90_000), rng.i64(-9_000..90_000));
+        (_, Scale::Measure { unit, .. }) => {
+            // No length, weight or ratio is below nothing; an angle may be.
+            let least = match unit {
+                Unit::Millimetres | Unit::Grams | Unit::Ratio => 0,
+                Unit::Degrees | Unit::Unstated => -9_000,
+            };
+            let (a, b) = (rng.i64(least..90_000), rng.i64(least..90_000));
             let ends = if rng.bool() { (a.min(b), a.max(b)) } else { (a, a) };
             let [low, high] = [ends.0, ends.1].map(Quantity::from_thousandths);
             Cell { value: Value::Range { low, high }, seen }
