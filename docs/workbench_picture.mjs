@@ -31,14 +31,14 @@ const browser = await chromium.launch({
 const out = mkdtempSync(join(tmpdir(), "spinney-picture-"));
 const stage = new Stage({ program: resolve(program), out, browser, axe: "" });
 const host = await stage.open("picture.spinney");
-const page = await stage.window(host, { viewport: { width: 1180, height: 760 } });
+const page = await stage.window(host, { viewport: { width: 1366, height: 860 } });
 const press = (role, name) => Promise.all([
   page.waitForNavigation(), page.getByRole(role, { name, exact: true }).first().click(),
 ]);
 
 await page.goto(host.address);
 await page.locator("#table-file").setInputFiles(
-  ["kinds", "about"].map((name) => new URL(`${name}.csv`, HEDGE_WALK).pathname));
+  ["table", "characters", "kinds", "about"].map((name) => new URL(`${name}.csv`, HEDGE_WALK).pathname));
 await page.getByRole("textbox", { name: "Names, one a line" }).fill("");
 await press("button", "Take the table in");
 await press("link", "Heaps");
