@@ -29,8 +29,9 @@ pub const MOST_WAYS: usize = 4;
 /// Of the wishes only what is in the hand, the season and what must never be asked are regarded.
 ///
 /// **Guarantees**: the same key on every machine; with `most` = 2 the effort of
-/// [`build`](crate::build)'s. **Cost**: at most `budget` heaps; what is not proved by then has a
-/// bound. Where exact numbers do not fit there is no key, and it says so.
+/// [`build`](crate::build)'s. **Cost**: `budget` heaps, then one key straight down and, where
+/// nothing is proved, as much again for yes and no alone, which is the least that is given; what is
+/// not proved has a bound. Where exact numbers do not fit there is no key, and it says so.
 pub fn many_ways(matrix: &Matrix, wishes: &Wishes, most: usize, budget: Budget) -> ManyWays {
     let plan = Plan { left_out: left_out(matrix, wishes), ..Plan::default() };
     let ground = Ground::lay(matrix, &plan);

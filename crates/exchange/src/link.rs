@@ -111,18 +111,23 @@ pub fn link(key: &mut Key, matrix: &Matrix, links: &Links) -> LinkReport {
 /// As [`link`] reads the questions of a key; none of it is to be taken without asking the
 /// person, unless it is `sure`.
 pub fn proposals(question: &str, matrix: &Matrix) -> Vec<Proposal> {
+    let mut key = alone(Wording::Question(question.to_owned()));
+    link(&mut key, matrix, &Links::default()).proposals
+}
+
+/// A couplet that leads nowhere yet, as a key of its own.
+fn alone(wording: Wording) -> Key {
     let couplet = Couplet {
         number: 1,
         back: None,
-        wording: Wording::Question(question.to_owned()),
+        wording,
         ask: None,
         yes: Destination::Missing,
         no: Destination::Missing,
         kept: false,
         line: None,
     };
-    let mut key = Key { couplets: vec![couplet] };
-    link(&mut key, matrix, &Links::default()).proposals
+    Key { couplets: vec![couplet] }
 }
 
 /// Reads a couplet and links it where that is sure.

@@ -3,10 +3,10 @@
 //! `fresh/sentences.txt` is the list, and `docs/key-text.md` gives its first and second rate.
 //! The keys that ship with the tables are linked here too.
 
-use spinney_model::{Couplet, Destination, Key, Matrix, Wording};
+use spinney_model::{Matrix, Wording};
 
 use super::links_file::meaning;
-use super::{LinkReport, Links, link};
+use super::{LinkReport, Links, alone, link};
 use crate::key_text;
 use crate::table::{self, Settings, Source, Sources};
 
@@ -62,17 +62,7 @@ fn pasta() -> Matrix {
 }
 
 fn linked(matrix: &Matrix, question: &str) -> (Option<String>, LinkReport) {
-    let couplet = Couplet {
-        number: 1,
-        back: None,
-        wording: Wording::Question(question.to_owned()),
-        ask: None,
-        yes: Destination::Missing,
-        no: Destination::Missing,
-        kept: false,
-        line: None,
-    };
-    let mut key = Key { couplets: vec![couplet] };
+    let mut key = alone(Wording::Question(question.to_owned()));
     let report = link(&mut key, matrix, &Links::default());
     let ask = key.couplets[0].ask.as_ref().map(|ask| meaning(ask, matrix).replace('"', ""));
     (ask, report)

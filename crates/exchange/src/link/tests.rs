@@ -1,12 +1,12 @@
 //! Sentences as nine-year-olds and teachers write them, and what they must link to.
 
 use spinney_model::{
-    Cell, Character, Code, Couplet, Destination, Key, Matrix, Quantity, Scale, Scene, Share,
-    Taxon, Unit, Value as ModelValue, Wording,
+    Cell, Character, Code, Matrix, Quantity, Scale, Scene, Share, Taxon, Unit,
+    Value as ModelValue, Wording,
 };
 
 use super::hedge::table;
-use super::{LinkReport, Links, link};
+use super::{LinkReport, Links, alone, link};
 
 /// Questions and the line they must link to.
 const LINKABLE: &[(&str, &str)] = &[
@@ -116,17 +116,7 @@ fn linked(wording: Wording) -> (Option<String>, LinkReport) {
 }
 
 fn linked_in(matrix: &Matrix, wording: Wording) -> (Option<String>, LinkReport) {
-    let couplet = Couplet {
-        number: 1,
-        back: None,
-        wording,
-        ask: None,
-        yes: Destination::Missing,
-        no: Destination::Missing,
-        kept: false,
-        line: None,
-    };
-    let mut key = Key { couplets: vec![couplet] };
+    let mut key = alone(wording);
     let report = link(&mut key, matrix, &Links::default());
     let ask = key.couplets[0].ask.as_ref();
     (ask.map(|ask| super::links_file::meaning(ask, matrix)), report)

@@ -123,19 +123,8 @@ fn an_exact_amount_or_a_third_thing_is_not_linked() {
 #[test]
 fn lengths_that_are_compared_without_a_column_are_told_how_to_get_one() {
     let hedge = crate::link::hedge::table();
-    let mut key = spinney_model::Key::default();
-    key.couplets.push(spinney_model::Couplet {
-        number: 3,
-        back: None,
-        wording: spinney_model::Wording::Question(
-            "Is the stalk longer than half the blade?".into(),
-        ),
-        ask: None,
-        yes: spinney_model::Destination::Missing,
-        no: spinney_model::Destination::Missing,
-        kept: false,
-        line: None,
-    });
+    let words = "Is the stalk longer than half the blade?".to_owned();
+    let mut key = crate::link::alone(spinney_model::Wording::Question(words));
     let report = crate::link::link(&mut key, &hedge, &crate::link::Links::default());
     let [finding] = report.findings.as_slice() else { panic!("{:?}", report.findings) };
     assert!(
