@@ -3,7 +3,7 @@
 #[path = "at_the_desk/person.rs"]
 mod at_the_desk;
 
-use at_the_desk::AtTheDesk;
+use at_the_desk::{AtTheDesk, hidden};
 use spinney_desk::Request;
 use spinney_model::{Edit, KindId};
 
@@ -279,19 +279,6 @@ fn a_key_on_paper_has_a_way_in_without_any_key() {
     let page = group.post("/do/start-heaps", &[("name", "Group Red"), ("then", "copy")]);
     assert!(page.contains("What does the paper ask first of these kinds?"));
     assert!(group.get("/heaps?key=1").contains("href=\"/copy?key=1\""));
-}
-
-/// The hidden fields of the form that has this in it, and of no other.
-fn hidden(page: &str, part: &str) -> Vec<(String, String)> {
-    let form = page.split("<form ").find(|form| form.contains(part));
-    let form =
-        form.and_then(|form| form.split("</form>").next()).expect("there is such a form");
-    let value = |tag: &str, name: &str| {
-        let value = tag.split(&format!("{name}=\"")).nth(1)?.split('"').next()?;
-        Some(value.replace("&quot;", "\"").replace("&amp;", "&"))
-    };
-    let tags = form.split("<input ").filter(|tag| tag.starts_with("type=\"hidden\""));
-    tags.filter_map(|tag| Some((value(tag, "name")?, value(tag, "value")?))).collect()
 }
 
 /// The form of a page as it is sent, with what a person fills in.

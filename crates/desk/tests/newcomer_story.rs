@@ -3,7 +3,7 @@
 #[path = "at_the_desk/person.rs"]
 mod at_the_desk;
 
-use at_the_desk::AtTheDesk;
+use at_the_desk::{AtTheDesk, hidden};
 use spinney_desk::{Request, Upload};
 use spinney_model::{CharacterId, Edit, KindId};
 
@@ -296,19 +296,6 @@ fn asks(group: &mut AtTheDesk, at: &str, words: &str, sides: &[(&str, &str)]) {
     group.post("/do/copy", &[&form[..], sides].concat());
 }
 
-/// The hidden fields of the form that goes there.
-fn hidden(page: &str, action: &str) -> Vec<(String, String)> {
-    let form = page.split("<form ").find(|form| form.contains(&format!("action=\"{action}\"")));
-    let form =
-        form.and_then(|form| form.split("</form>").next()).expect("there is such a form");
-    let value = |tag: &str, name: &str| {
-        let value = tag.split(&format!("{name}=\"")).nth(1)?.split('"').next()?;
-        Some(value.replace("&quot;", "\"").replace("&amp;", "&"))
-    };
-    let tags = form.split("<input ").filter(|tag| tag.starts_with("type=\"hidden\""));
-    tags.filter_map(|tag| Some((value(tag, "name")?, value(tag, "value")?))).collect()
-}
-
 fn as_sent(form: &[(String, String)]) -> Vec<(&str, &str)> {
     form.iter().map(|(name, text)| (name.as_str(), text.as_str())).collect()
 }
@@ -333,11 +320,11 @@ fn answers_hold_only_for_the_questions_that_they_were_given_to() {
     let second = link(&first, "walk-no");
     let cards = group.get(&link(&first, "walk-yes"));
     assert!(cards.contains("It comes out at holly"), "{cards}");
-    let form = hidden(&cards, "/newcomer/slot");
+    let form = hidden(&cards, "action=\"/newcomer/slot\"");
     let form = [&as_sent(&form)[..], &[("name", "gorse"), ("c-9", "thorns")]].concat();
     let preview = group.look("/newcomer/slot", &form);
     assert!(preview.contains("It comes out at holly"), "the page says where it came out");
-    let kept = hidden(&preview, "/do/slot-in");
+    let kept = hidden(&preview, "action=\"/do/slot-in\"");
     asks_something_else_first(&mut group);
     let page = group.refused("/do/slot-in", &as_sent(&kept));
     assert!(page.contains("Its answers were for other questions."), "{page}");
@@ -361,7 +348,7 @@ fn a_question_that_came_in_at_the_end_of_the_way_is_asked_first() {
         page = group.get(&link(&page, answer));
     }
     assert!(page.contains("It comes out at oak"), "{page}");
-    let form = hidden(&page, "/newcomer/slot");
+    let form = hidden(&page, "action=\"/newcomer/slot\"");
     group.post("/do/add-kinds", &[("names", "elm")]);
     for at in ["", "n"] {
         let elm = [("key", "1"), ("at", at), ("kind", "4"), ("side", "no")];
@@ -377,16 +364,16 @@ fn what_is_kept_is_the_change_that_was_shown() {
     let mut group = on_heaps();
     let page = group.get("/newcomer?key=1&name=gorse&walk=");
     let cards = group.get(&link(&page, "walk-yes"));
-    let form = hidden(&cards, "/newcomer/slot");
+    let form = hidden(&cards, "action=\"/newcomer/slot\"");
     let form = [&as_sent(&form)[..], &[("name", "gorse")]].concat();
-    let kept = hidden(&group.look("/newcomer/slot", &form), "/do/slot-in");
+    let kept = hidden(&group.look("/newcomer/slot", &form), "action=\"/do/slot-in\"");
     // The questions are the same, but holly no longer lies where it came out.
     group.post("/do/sort", &[("key", "1"), ("at", ""), ("kind", "2"), ("side", "no")]);
     let page = group.refused("/do/slot-in", &as_sent(&kept));
     assert!(page.contains("would not come in as the page said"), "{page}");
     let shown = group.look("/newcomer/slot", &form);
     assert!(!shown.contains("It comes out at holly"), "{shown}");
-    let kept = hidden(&shown, "/do/slot-in");
+    let kept = hidden(&shown, "action=\"/do/slot-in\"");
     group.post("/do/slot-in", &as_sent(&kept));
     assert!(group.get("/finds").contains("gorse"));
 }

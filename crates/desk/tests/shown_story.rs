@@ -204,20 +204,25 @@ fn what_a_newcomer_would_write_over_is_asked_under_the_groups_name() {
     assert!(asked);
 }
 
-#[test]
-fn two_keys_of_one_group_that_put_a_find_differently_are_told() {
-    let mut class = edges();
-    for (number, side) in [(1, Side::Yes), (2, Side::No)] {
+/// Two keys ask whether the edge is toothed; the first puts holly to yes, the second to no.
+fn put_holly_differently(class: &mut AtTheDesk, groups: [&str; 2]) {
+    for (number, (group, side)) in (1..).zip(groups.into_iter().zip([Side::Yes, Side::No])) {
         let (key, at) = (KeyId(number), Fork::default());
         let ask = AskOf { character: EDGE, yes: AskedOf::States(vec!["toothed".to_owned()]) };
         let words = "Is the edge toothed?".to_owned();
         class.does(vec![
             Edit::StartKey(key, format!("key {number}")),
-            Edit::Wish(key, WishField::Group, "Foxes".to_owned()),
+            Edit::Wish(key, WishField::Group, group.to_owned()),
             Edit::Ask { key, at: at.clone(), words, ask: Some(ask) },
             Edit::Sort { key, at, kind: HOLLY, side: Some(side) },
         ]);
     }
+}
+
+#[test]
+fn two_keys_of_one_group_that_put_a_find_differently_are_told() {
+    let mut class = edges();
+    put_holly_differently(&mut class, ["Foxes", "Foxes"]);
     let page = class.get("/finds");
     let told = page.contains("id=\"unlike\"") || page.contains("id=\"disagree\"");
     assert!(told, "nobody says that the two keys differ: {page}");
@@ -229,17 +234,7 @@ fn two_keys_of_one_group_that_put_a_find_differently_are_told() {
 #[test]
 fn a_group_that_typed_one_thing_and_sorted_another_is_told_of_its_other_key() {
     let mut class = edges();
-    for (number, side) in [(1, Side::Yes), (2, Side::No)] {
-        let (key, at) = (KeyId(number), Fork::default());
-        let ask = AskOf { character: EDGE, yes: AskedOf::States(vec!["toothed".to_owned()]) };
-        let words = "Is the edge toothed?".to_owned();
-        class.does(vec![
-            Edit::StartKey(key, format!("key {number}")),
-            Edit::Wish(key, WishField::Group, format!("Group {number}")),
-            Edit::Ask { key, at: at.clone(), words, ask: Some(ask) },
-            Edit::Sort { key, at, kind: HOLLY, side: Some(side) },
-        ]);
-    }
+    put_holly_differently(&mut class, ["Group 1", "Group 2"]);
     assert!(!class.get("/finds").contains("id=\"unlike\""), "the cell says it");
     // What a group typed counts before its card, so the cell is no contradiction any more.
     class.does(vec![says("Group 1", "smooth")]);

@@ -142,3 +142,16 @@ impl AtTheDesk {
         }
     }
 }
+
+/// The hidden fields of the form that has this in it, and of no other.
+pub(crate) fn hidden(page: &str, part: &str) -> Vec<(String, String)> {
+    let form = page.split("<form ").find(|form| form.contains(part));
+    let form =
+        form.and_then(|form| form.split("</form>").next()).expect("there is such a form");
+    let value = |tag: &str, name: &str| {
+        let value = tag.split(&format!("{name}=\"")).nth(1)?.split('"').next()?;
+        Some(value.replace("&quot;", "\"").replace("&amp;", "&"))
+    };
+    let tags = form.split("<input ").filter(|tag| tag.starts_with("type=\"hidden\""));
+    tags.filter_map(|tag| Some((value(tag, "name")?, value(tag, "value")?))).collect()
+}
