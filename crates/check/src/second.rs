@@ -2,8 +2,9 @@
 //!
 //! From a walked key to the ends at which a kind that comes out elsewhere stands once more, so
 //! that it comes out right although somebody misread it (`docs/KEY.md` 18). Nothing in a key
-//! declares them: an end is one if, on the way to it, every answer but one is the kind's own,
-//! given what is left of it; or but two, if the first of them leads to a second place as well.
+//! declares them: an end to which nobody comes is one if, on the way to it, every answer but one
+//! is the kind's own, given what is left of it; or but several, if each wrong one before the last
+//! leads to a second place as well.
 //! Where ways meet it does not look: there the other way may be meant.
 
 use std::collections::BTreeSet;
