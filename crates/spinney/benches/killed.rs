@@ -3,9 +3,9 @@
 //! From a seed to figures; it ends with a panic at the first acknowledged edit that is lost or
 //! at the first file that does not open. `-- 200` kills two hundred times.
 
-#[path = "../tests/workbench/browser.rs"]
+#[path = "../tests/screens/browser.rs"]
 mod browser;
-#[path = "../tests/workbench/killed.rs"]
+#[path = "../tests/screens/killed.rs"]
 mod killed;
 
 use std::time::Instant;

@@ -4,11 +4,11 @@ use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
+pub(crate) use screens::{Open, Pack, Unpack};
 pub(crate) use wishes::{Hand, Season, Seen, Wishes};
-pub(crate) use workbench::{Open, Pack, Unpack};
 
+mod screens;
 mod wishes;
-mod workbench;
 
 /// Reads the command line; on wrong use says why and exits with 2.
 pub(crate) fn read() -> Spinney {
@@ -22,7 +22,7 @@ pub(crate) fn read() -> Spinney {
     version,
     arg_required_else_help = true,
     after_help = "Examples:\n  \
-        spinney open                          the workbench, with an invented walk to try\n  \
+        spinney open                          the screens, with an invented walk to try\n  \
         spinney demo                          three invented outings, end to end\n  \
         spinney template finds.xlsx           an empty table to fill in\n  \
         spinney key finds.xlsx --out visit    the best key, its sheets and its phone page\n  \
@@ -40,7 +40,7 @@ pub(crate) struct Spinney {
 
 #[derive(Debug, Subcommand)]
 pub(crate) enum Verb {
-    /// Open the workbench in a browser: kinds, heaps, table and key on a screen.
+    /// Work on screens in your browser: finds, heaps, table and key.
     Open(Open),
     /// Make keys, sheets and phone pages for the three invented outings that come with it.
     Demo(Demo),

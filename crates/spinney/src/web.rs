@@ -1,4 +1,4 @@
-//! The workbench's host: the desk's screens by HTTP, for this machine alone.
+//! The host of the screens: the desk's screens by HTTP, for this machine alone.
 //!
 //! From an open collection to pages on 127.0.0.1, until somebody ends it. One thread takes
 //! connections and reads and writes bytes; another, the clerk, sits at the desk and keeps the
@@ -84,7 +84,7 @@ impl Door {
     ) -> Result<(), Failure> {
         let failed = |error: std::io::Error| {
             Failure::new(
-                format!("The workbench could not be opened: {error}."),
+                format!("The screens could not be opened: {error}."),
                 "Close other programs and try again.",
             )
         };

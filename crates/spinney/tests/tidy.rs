@@ -87,7 +87,7 @@ fn no_file_is_called_after_nothing() {
     }
 }
 
-/// Files without their tests: the median at most 180 lines, none far over 400.
+/// Files without their tests: the median at most 180 lines, none over 600.
 #[test]
 fn files_are_one_thing() {
     let mut lengths: Vec<(usize, PathBuf)> = rust_files()
@@ -105,7 +105,7 @@ fn files_are_one_thing() {
     let (median, _) = lengths[lengths.len() / 2];
     assert!(median <= 180, "the median file has {median} lines");
     let (longest, path) = lengths.last().expect("there are files");
-    assert!(*longest <= 420, "{} has {longest} lines: is it one thing?", path.display());
+    assert!(*longest <= 600, "{} has {longest} lines: is it one thing?", path.display());
 }
 
 #[test]

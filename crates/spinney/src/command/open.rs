@@ -1,4 +1,4 @@
-//! `spinney open`: the workbench in a browser, for this machine alone.
+//! `spinney open`: the screens in a browser, for this machine alone.
 
 use std::path::Path;
 use std::process::{Command, Stdio};

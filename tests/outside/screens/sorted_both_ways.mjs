@@ -1,4 +1,4 @@
-// A part of the stories at the workbench: a find that two groups put on different heaps.
+// A part of the stories at the screens: a find that two groups put on different heaps.
 //
 // From a page on the program, whose table says of some finds whether their edge is toothed, to
 // a third find that one group puts to yes and the other to no; the page ends at the first

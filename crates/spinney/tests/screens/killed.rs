@@ -1,4 +1,4 @@
-//! The workbench is killed at any moment, and nothing that it acknowledged is lost.
+//! The screens is killed at any moment, and nothing that it acknowledged is lost.
 
 use std::path::Path;
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -8,7 +8,7 @@ use std::time::{Duration, Instant};
 use fastrand::Rng;
 use spinney_store::Store;
 
-use super::browser::{Workbench, signal};
+use super::browser::{Screens, signal};
 
 /// What a kill found.
 pub(crate) struct Fallen {
@@ -18,23 +18,23 @@ pub(crate) struct Fallen {
     pub(crate) in_a_request: bool,
 }
 
-/// Opens a file, makes edits without a pause, kills the workbench at a random moment, and looks
+/// Opens a file, makes edits without a pause, kills the screens at a random moment, and looks
 /// into the file. `round` marks the names of this life.
 pub(crate) fn one_life(file: &Path, round: usize, rng: &mut Rng) -> Fallen {
-    let workbench = Workbench::open(Some(file));
-    let process = workbench.process.id();
+    let screens = Screens::open(Some(file));
+    let process = screens.process.id();
     let (enough, part) = (rng.usize(0..6), rng.f64() * 2.0);
     let asking = AtomicBool::new(false);
     let (kept, acknowledged) = mpsc::channel();
     let (names, in_a_request) = std::thread::scope(|scope| {
-        let (workbench, asking) = (&workbench, &asking);
+        let (screens, asking) = (&screens, &asking);
         let editor = scope.spawn(move || {
             let mut names = Vec::new();
             for number in 0.. {
                 let name = format!("life {round} find {number}");
                 let begun = Instant::now();
                 asking.store(true, Ordering::SeqCst);
-                let answer = workbench.try_post("/do/add-kinds", &[("names", &name)]);
+                let answer = screens.try_post("/do/add-kinds", &[("names", &name)]);
                 asking.store(false, Ordering::SeqCst);
                 match answer {
                     Ok(answer) if answer.status == 303 => names.push(name),
@@ -53,7 +53,7 @@ pub(crate) fn one_life(file: &Path, round: usize, rng: &mut Rng) -> Fallen {
         signal("KILL", process);
         (editor.join().expect("the editor ends"), in_a_request)
     });
-    drop(workbench);
+    drop(screens);
     let store = Store::open(file).expect("the file opens");
     let rows = store.rows(0).expect("its lines are whole");
     let journal: Vec<u8> = rows.into_iter().flat_map(|row| row.bytes).collect();

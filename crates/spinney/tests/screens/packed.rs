@@ -6,7 +6,7 @@ use std::process::Command;
 use spinney_exchange::bundle::Bundle;
 use spinney_store::Hash;
 
-use super::browser::{Workbench, fresh};
+use super::browser::{Screens, fresh};
 
 /// The exit code and what was said, on both channels.
 fn spinney(verb: &str, from: &Path, to: &Path) -> (Option<i32>, String) {
@@ -21,22 +21,22 @@ fn what_was_packed_is_unpacked_as_it_was() {
     let folder = fresh("packed");
     let (file, zip) = (folder.join("walk.spinney"), folder.join("walk.zip"));
     let other = folder.join("other.spinney");
-    let workbench = Workbench::open(Some(&file));
+    let screens = Screens::open(Some(&file));
     let parts: [(&str, Option<&str>, &[u8]); 2] =
         [("names", None, b"yew\nholly"), ("pictures", Some("a.png"), super::doors::GREY)];
-    assert_eq!(workbench.post_files("/do/add-kinds", &parts).status, 303);
-    assert_eq!((workbench.again("undo"), workbench.again("redo")), (303, 303));
-    let before = workbench.get("/finds").text();
+    assert_eq!(screens.post_files("/do/add-kinds", &parts).status, 303);
+    assert_eq!((screens.again("undo"), screens.again("redo")), (303, 303));
+    let before = screens.get("/finds").text();
     // Packing works while a window is open.
     let (code, said) = spinney("pack", &file, &zip);
     assert_eq!((code, said.contains("journal: 3; pictures: 1;")), (Some(0), true), "{said}");
-    drop(workbench);
+    drop(screens);
     let (code, said) = spinney("pack", &file, &zip);
     assert_eq!((code, said.contains("--force")), (Some(1), true), "{said}");
     let (code, said) = spinney("unpack", &zip, &other);
     assert_eq!(code, Some(0), "{said}");
-    let workbench = Workbench::open(Some(&other));
-    assert_eq!(workbench.get("/finds").text(), before);
+    let screens = Screens::open(Some(&other));
+    assert_eq!(screens.get("/finds").text(), before);
     let (code, said) = spinney("unpack", &zip, &other);
     assert_eq!((code, said.contains("already")), (Some(1), true), "{said}");
 }
@@ -85,14 +85,14 @@ fn where_a_picture_of_a_bundle_was_taken_is_not_kept() {
     for told in [&b"51.4769"[..], b"Exif", name(&taken).as_bytes()] {
         assert!(!holds(&bytes, told), "{} is kept", String::from_utf8_lossy(told));
     }
-    let workbench = Workbench::open(Some(&file));
-    let finds = workbench.get("/finds").text();
+    let screens = Screens::open(Some(&file));
+    let finds = screens.get("/finds").text();
     let address = finds.split("<img src=\"").nth(1).and_then(|rest| rest.split('"').next());
-    let picture = workbench.get(address.expect("the picture of the first kind, not undone"));
+    let picture = screens.get(address.expect("the picture of the first kind, not undone"));
     assert_eq!((picture.status, picture.header("content-type")), (200, "image/jpeg"));
     assert!(!holds(&picture.body, b"51.4769") && !holds(&picture.body, b"Exif"));
-    assert_eq!(workbench.again("redo"), 303);
-    let finds = workbench.get("/finds").text();
+    assert_eq!(screens.again("redo"), 303);
+    let finds = screens.get("/finds").text();
     assert!(!finds.contains(address.expect("as above")), "the line that took it away names it");
 }
 

@@ -5,7 +5,7 @@ use std::process::Command;
 
 use spinney_store::Store;
 
-use super::browser::{Workbench, fresh};
+use super::browser::{Screens, fresh};
 
 /// The exit code and what was said.
 fn fails(args: &[&str], file: Option<&Path>) -> (Option<i32>, String) {
@@ -52,9 +52,9 @@ fn a_newer_or_damaged_file_is_said_to_be_so_and_left_alone() {
 
 #[test]
 fn a_port_that_is_taken_is_said_to_be_taken() {
-    let workbench = Workbench::open(None);
-    assert!(workbench.said.contains("in memory only"), "{}", workbench.said);
-    let (code, said) = fails(&["--port", &workbench.port.to_string()], None);
+    let screens = Screens::open(None);
+    assert!(screens.said.contains("in memory only"), "{}", screens.said);
+    let (code, said) = fails(&["--port", &screens.port.to_string()], None);
     assert_eq!(code, Some(1), "{said}");
     assert!(said.contains("could not be taken") && said.contains("--port"), "{said}");
 }

@@ -1,6 +1,6 @@
-// Takes docs/pictures/workbench.png: an invented group in the middle of sorting the demo's walk.
+// Takes docs/pictures/heaps.png: an invented group in the middle of sorting the demo's walk.
 //
-//   node docs/workbench_picture.mjs SPINNEY [--modules DIR] [--chromium PATH]
+//   node docs/heaps_picture.mjs SPINNEY [--modules DIR] [--chromium PATH]
 //
 // The modules are those of the stories (`./check` puts them into target/check/node). The picture
 // shows a real screen of the program SPINNEY; nothing is drawn over it.
@@ -9,14 +9,14 @@ import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 
-import { Stage } from "../tests/outside/workbench/stage.mjs";
+import { Stage } from "../tests/outside/screens/stage.mjs";
 
 const [program, ...rest] = process.argv.slice(2);
 const option = (name, otherwise) => rest[rest.indexOf(name) + 1 || rest.length] ?? otherwise;
 const require = createRequire(join(resolve(option("--modules", "target/check/node")), "package.json"));
 const { chromium } = require("playwright-core");
 const HEDGE_WALK = new URL("../crates/spinney/scenarios/hedge_walk/", import.meta.url);
-const PICTURE = new URL("pictures/workbench.png", import.meta.url).pathname;
+const PICTURE = new URL("pictures/heaps.png", import.meta.url).pathname;
 // Where the group has put whom so far; ivy and holly wait. Invented.
 const SORTED = { "Is the leaf in one piece?": [
   ["hazel", "yes"], ["lime", "yes"], ["blackthorn", "yes"], ["plane", "yes"],

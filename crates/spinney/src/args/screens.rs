@@ -1,4 +1,4 @@
-//! The command line of the workbench: open, pack, unpack.
+//! The command line of the screens: open, pack, unpack.
 
 use std::path::PathBuf;
 

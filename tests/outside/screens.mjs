@@ -1,6 +1,6 @@
-// Stories at the workbench, in a real browser against the real program.
+// Stories at the screens, in a real browser against the real program.
 //
-//   node tests/outside/workbench.mjs SPINNEY OUT [--modules DIR] [--chromium PATH] [--only STORY]
+//   node tests/outside/screens.mjs SPINNEY OUT [--modules DIR] [--chromium PATH] [--only STORY]
 //
 // Each story starts the program with a collection of its own in OUT and works as people do:
 // by keyboard alone, by touch, by the names that a screen reader says, without scripts, in two
@@ -12,16 +12,16 @@ import { createRequire } from "node:module";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join, resolve } from "node:path";
 
-import { Stage } from "./workbench/stage.mjs";
-import { byCells } from "./workbench/stories/by_cells.mjs";
-import { byKeyboard } from "./workbench/stories/by_keyboard.mjs";
-import { byNames } from "./workbench/stories/by_names.mjs";
-import { byTouch } from "./workbench/stories/by_touch.mjs";
-import { everyScreen } from "./workbench/stories/every_screen.mjs";
-import { newcomer } from "./workbench/stories/newcomer.mjs";
-import { shareOut } from "./workbench/stories/share_out.mjs";
-import { twoGroups } from "./workbench/stories/two_groups.mjs";
-import { twoWindows } from "./workbench/stories/two_windows.mjs";
+import { Stage } from "./screens/stage.mjs";
+import { byCells } from "./screens/stories/by_cells.mjs";
+import { byKeyboard } from "./screens/stories/by_keyboard.mjs";
+import { byNames } from "./screens/stories/by_names.mjs";
+import { byTouch } from "./screens/stories/by_touch.mjs";
+import { everyScreen } from "./screens/stories/every_screen.mjs";
+import { newcomer } from "./screens/stories/newcomer.mjs";
+import { shareOut } from "./screens/stories/share_out.mjs";
+import { twoGroups } from "./screens/stories/two_groups.mjs";
+import { twoWindows } from "./screens/stories/two_windows.mjs";
 
 const STORIES = {
   byKeyboard, byTouch, byNames, byCells, shareOut, twoGroups, twoWindows, newcomer, everyScreen,
@@ -37,7 +37,7 @@ for (let at = 2; at < process.argv.length; at += 1) {
   else given.push(word);
 }
 if (given.length !== 2) {
-  console.error("Use: workbench.mjs SPINNEY OUT [--modules DIR] [--chromium PATH] [--only STORY]");
+  console.error("Use: screens.mjs SPINNEY OUT [--modules DIR] [--chromium PATH] [--only STORY]");
   process.exit(2);
 }
 const [program, out] = given.map((path) => resolve(path));

@@ -1,4 +1,4 @@
-//! A very small browser: starts the workbench and speaks HTTP with it over loopback.
+//! A very small browser: starts the screens and speaks HTTP with it over loopback.
 
 #![allow(dead_code, reason = "the benches use a part of it")]
 
@@ -9,8 +9,8 @@ use std::path::{Path, PathBuf};
 use std::process::{Child, ChildStdout, Command, Stdio};
 use std::time::Duration;
 
-/// A workbench that runs; it is ended when this goes away.
-pub(crate) struct Workbench {
+/// Spinney with its screens open; it is ended when this goes away.
+pub(crate) struct Screens {
     pub(crate) process: Child,
     pub(crate) port: u16,
     /// What it said before it printed its address.
@@ -18,7 +18,7 @@ pub(crate) struct Workbench {
     _stdout: BufReader<ChildStdout>,
 }
 
-impl Workbench {
+impl Screens {
     /// Opens a file, or without one the invented walk.
     pub(crate) fn open(file: Option<&Path>) -> Self {
         let mut command = Command::new(env!("CARGO_BIN_EXE_spinney"));
@@ -26,7 +26,7 @@ impl Workbench {
         Self::start(command)
     }
 
-    /// Starts a command that runs the workbench.
+    /// Starts a command that runs the screens.
     pub(crate) fn start(mut command: Command) -> Self {
         let mut process = command.stdout(Stdio::piped()).spawn().expect("it starts");
         let mut stdout = BufReader::new(process.stdout.take().expect("it has a stdout"));
@@ -143,7 +143,7 @@ pub(crate) fn signal(name: &str, process: u32) {
     assert!(Command::new("sh").args(["-c", &told]).status().expect("a shell").success());
 }
 
-impl Drop for Workbench {
+impl Drop for Screens {
     fn drop(&mut self) {
         let _ = self.process.kill();
         let _ = self.process.wait();
@@ -186,7 +186,7 @@ impl Answer {
 
 /// An empty folder.
 pub(crate) fn fresh(name: &str) -> PathBuf {
-    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("workbench").join(name);
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("screens").join(name);
     let _ = std::fs::remove_dir_all(&folder);
     std::fs::create_dir_all(&folder).expect("a folder for a test");
     folder

@@ -1,10 +1,10 @@
-//! Figures of the workbench over loopback: `cargo bench -p spinney --bench workbench`.
+//! Figures of the screens over loopback: `cargo bench -p spinney --bench screens`.
 //!
 //! From a release build to figures: start to first page, memory, a page with a live key, forty
-//! readers at once, a hundred thousand edits. The load comes from this process; the workbench
+//! readers at once, a hundred thousand edits. The load comes from this process; the screens
 //! is another one. The load average of the machine is said first.
 
-#[path = "../tests/workbench/browser.rs"]
+#[path = "../tests/screens/browser.rs"]
 mod browser;
 
 use std::io::{Read, Write};
@@ -13,7 +13,7 @@ use std::path::Path;
 use std::process::Command;
 use std::time::{Duration, Instant};
 
-use browser::{Workbench, fresh};
+use browser::{Screens, fresh};
 use spinney_desk::Desk;
 use spinney_exchange::journal;
 use spinney_model::{CharacterId, Done, Edit, Entry, KeyId, KindId, WishField};
@@ -38,32 +38,32 @@ fn start_and_memory() {
     let mut times = Vec::new();
     for _ in 0..21 {
         let begun = Instant::now();
-        let workbench = Workbench::open(None);
-        assert_eq!(workbench.get("/").status, 200);
+        let screens = Screens::open(None);
+        assert_eq!(screens.get("/").status, 200);
         times.push(begun.elapsed());
     }
     say("start to first page, the demo", &mut times);
-    let workbench = Workbench::open(None);
-    assert_eq!(workbench.get("/").status, 200);
-    let first = memory(&workbench, "VmRSS");
+    let screens = Screens::open(None);
+    assert_eq!(screens.get("/").status, 200);
+    let first = memory(&screens, "VmRSS");
     for path in SCREENS {
-        workbench.get(path);
+        screens.get(path);
     }
     for number in 0..20 {
-        workbench.post("/do/add-kinds", &[("names", &format!("find {number}"))]);
-        workbench.get("/heaps");
+        screens.post("/do/add-kinds", &[("names", &format!("find {number}"))]);
+        screens.get("/heaps");
     }
     println!(
         "memory with the demo open: {first:.1} MiB after the first page, {:.1} MiB after every \
          screen and 20 edits, {:.1} MiB at most",
-        memory(&workbench, "VmRSS"),
-        memory(&workbench, "VmHWM"),
+        memory(&screens, "VmRSS"),
+        memory(&screens, "VmHWM"),
     );
 }
 
 /// Resident memory in MiB, as the kernel counts it.
-fn memory(workbench: &Workbench, what: &str) -> f64 {
-    let path = format!("/proc/{}/status", workbench.process.id());
+fn memory(screens: &Screens, what: &str) -> f64 {
+    let path = format!("/proc/{}/status", screens.process.id());
     let status = std::fs::read_to_string(path).expect("Linux tells");
     let line = status.lines().find(|line| line.starts_with(what)).expect("it is there");
     let kilobytes: f64 =
@@ -121,7 +121,7 @@ fn live_key() {
     drop(store);
     let mut command = Command::new("taskset");
     command.args(["-c", "0", env!("CARGO_BIN_EXE_spinney"), "open", "--no-browser"]);
-    let workbench = Workbench::start({
+    let screens = Screens::start({
         command.arg(&file);
         command
     });
@@ -134,10 +134,10 @@ fn live_key() {
             let seen = head.to_string();
             head += 1;
             let begun = Instant::now();
-            assert_eq!(workbench.post(what, &[("head", &seen)]).status, 303);
+            assert_eq!(screens.post(what, &[("head", &seen)]).status, 303);
             edits.push(begun.elapsed());
             let begun = Instant::now();
-            assert_eq!(workbench.get(path).status, 200);
+            assert_eq!(screens.get(path).status, 200);
             pages.push(begun.elapsed());
         }
         say(&format!("one core, 20 × 20: {path} after an edit"), &mut pages);
@@ -146,8 +146,8 @@ fn live_key() {
 }
 
 fn readers() {
-    let workbench = Workbench::open(None);
-    let port = workbench.port;
+    let screens = Screens::open(None);
+    let port = screens.port;
     let mut times: Vec<Duration> = std::thread::scope(|scope| {
         let readers: Vec<_> =
             (0..40).map(|reader| scope.spawn(move || one_reader(port, reader))).collect();
@@ -209,17 +209,17 @@ fn long_journal() {
     let mut times = Vec::new();
     for _ in 0..7 {
         let begun = Instant::now();
-        let workbench = Workbench::open(Some(&file));
-        assert_eq!(workbench.get("/finds").status, 200);
+        let screens = Screens::open(Some(&file));
+        assert_eq!(screens.get("/finds").status, 200);
         times.push(begun.elapsed());
     }
     say(
         &format!("{edits} edits, 40 kinds, 200 pictures ({size} MiB): open to /finds"),
         &mut times,
     );
-    let workbench = Workbench::open(Some(&file));
-    workbench.get("/finds");
-    println!("  memory then: {:.1} MiB", memory(&workbench, "VmRSS"));
+    let screens = Screens::open(Some(&file));
+    screens.get("/finds");
+    println!("  memory then: {:.1} MiB", memory(&screens, "VmRSS"));
 }
 
 fn write_long(file: &Path) -> usize {

@@ -1,0 +1,8 @@
+//! The screens over its own door: started as a person starts it, asked as a browser asks.
+
+mod browser;
+mod doors;
+mod keeping;
+mod killed;
+mod packed;
+mod starting;

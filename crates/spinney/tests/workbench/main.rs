@@ -1,8 +1,0 @@
-//! The workbench over its own door: started as a person starts it, asked as a browser asks.
-
-mod browser;
-mod doors;
-mod keeping;
-mod killed;
-mod packed;
-mod starting;
