@@ -10,7 +10,9 @@
 //
 // For each of two screens (320 × 640 and 1366 × 768): every walk is clicked through; the trail
 // leads back; the address alone leads to the same end; nothing is fetched; the console stays
-// silent; no page is wider than the screen; answers are 44 px or more. Then axe-core (the
+// silent; no page is wider than the screen; answers are 44 px or more. On 320 × 640 and 390 × 844
+// both answers of every question are in sight without scrolling, cautions and all (not looked at
+// with --hostile, for pages whose questions are as long as a page). Then axe-core (the
 // rules of WCAG 2.2 A and AA) on every kind of screen, light and dark; and, without scripts,
 // every link of the numbered key, and the walks without doubts by following its links.
 //
@@ -25,7 +27,8 @@ const options = { modules: "target/node", chromium: "/usr/bin/chromium" };
 const files = [];
 for (let at = 2; at < process.argv.length; at += 1) {
   const word = process.argv[at];
-  if (word.startsWith("--")) options[word.slice(2)] = process.argv[(at += 1)];
+  if (word === "--hostile") options.hostile = true;
+  else if (word.startsWith("--")) options[word.slice(2)] = process.argv[(at += 1)];
   else files.push(word);
 }
 if (files.length !== 2) {
@@ -43,7 +46,7 @@ const ARGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run
   "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 const wrong = [];
-const counted = { clicks: 0, walks: 0, axe: 0, links: 0 };
+const counted = { clicks: 0, walks: 0, axe: 0, links: 0, seen: 0 };
 
 // A fresh profile in a folder of its own, which Playwright makes and removes.
 const browser = await chromium.launch({
@@ -240,8 +243,33 @@ async function withoutScripts() {
   });
 }
 
+// Both answers of every question that a walk without doubts passes are in sight.
+async function inSight(width, height) {
+  await withPage({ viewport: { width, height }, reducedMotion: "reduce" }, async (page) => {
+    const asked = new Set();
+    for (const walk of walks.filter((walk) => !walk.answers.includes("cant_tell"))) {
+      const letters = walk.answers.map((answer) => answer[0]).join("");
+      for (let at = 0; at < letters.length; at += 1) asked.add(letters.slice(0, at));
+    }
+    for (const letters of asked) {
+      await page.goto("about:blank");
+      await page.goto(`${address}#w-${letters}`);
+      const lowest = await page.evaluate(() => Math.max(...[...document.querySelectorAll(
+        ".now .answer")].map((answer) => answer.getBoundingClientRect().bottom)));
+      counted.seen += 1;
+      if (lowest > height) {
+        wrong.push(`${width} × ${height}: after "${letters}" an answer ends at ${Math.round(lowest)} px`);
+      }
+    }
+  });
+}
+
 await walkAll("320 × 640", 320, 640);
 await walkAll("1366 × 768", 1366, 768);
+if (scripted && !options.hostile) {
+  await inSight(320, 640);
+  await inSight(390, 844);
+}
 await accessible("light");
 await accessible("dark");
 await withoutScripts();
@@ -251,4 +279,4 @@ if (wrong.length) {
   process.exit(1);
 }
 console.log(`${files[0]}: ${counted.walks} walks, ${counted.clicks} clicks, ` +
-  `${counted.links} links without scripts, ${counted.axe} screens past axe-core: all well`);
+  `${counted.seen} questions in sight, ${counted.links} links without scripts, ${counted.axe} screens past axe-core: all well`);

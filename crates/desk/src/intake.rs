@@ -272,6 +272,8 @@ impl<'c> Intake<'c> {
     }
 
     fn about(&mut self, rows: &[Vec<String>]) {
+        // What is there several times holds several lines.
+        let mut said: BTreeMap<AboutField, Vec<&str>> = BTreeMap::new();
         for row in rows {
             let [what, text, ..] = row.as_slice() else { continue };
             let field = match folded(what.trim_end_matches(':')).as_str() {
@@ -280,11 +282,16 @@ impl<'c> Intake<'c> {
                 "season" | "when" | "date" => AboutField::Season,
                 "part" | "on" => AboutField::Part,
                 "caution" => AboutField::Caution,
+                "before you go" => AboutField::BeforeYouGo,
                 _ => continue,
             };
             if !text.trim().is_empty() {
-                self.write(Field::About(field), text.trim().to_owned());
+                said.entry(field).or_default().push(text.trim());
             }
+        }
+        for (field, lines) in said {
+            let between = if field == AboutField::BeforeYouGo { "\n" } else { " " };
+            self.write(Field::About(field), lines.join(between));
         }
     }
 }

@@ -67,11 +67,14 @@ pub(crate) const KIND_SHEET: [(KindField, &str); 6] = [
     (KindField::ConfirmBy, "confirm by"),
 ];
 
-pub(crate) const ABOUT_SHEET: [(AboutField, &str); 4] = [
+/// What is written of the visit, in the order of the sheet, each under its heading.
+pub(crate) const ABOUT_SHEET: [(AboutField, &str); 6] = [
     (AboutField::Title, "title"),
     (AboutField::Place, "place"),
     (AboutField::Season, "season"),
     (AboutField::Part, "part"),
+    (AboutField::Caution, "caution"),
+    (AboutField::BeforeYouGo, "before you go"),
 ];
 
 /// Who says what of which kind; of what cannot be read as a table, what was typed.

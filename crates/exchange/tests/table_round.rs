@@ -196,6 +196,8 @@ fn matrix(rng: &mut Rng) -> Matrix {
         place: text(rng),
         season: text(rng),
         part: text(rng),
+        caution: text(rng),
+        before_you_go: text(rng).into_iter().chain(text(rng)).collect(),
         version: text(rng),
     };
     Matrix::new(scene, taxa, characters, rows).unwrap()

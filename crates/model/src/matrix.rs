@@ -17,6 +17,10 @@ pub struct Scene {
     pub season: Option<String>,
     /// The part needed in the hand: `a twig with leaves`
     pub part: Option<String>,
+    /// What everybody on the visit must know, whatever they find: `Wash your hands before lunch.`
+    pub caution: Option<String>,
+    /// What the adults see to before they set out, a line each.
+    pub before_you_go: Vec<String>,
     /// The version that distinguishes this print from older ones.
     pub version: Option<String>,
 }

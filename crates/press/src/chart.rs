@@ -17,7 +17,7 @@ use crate::setting::Setting;
 use crate::sheet::frame::{Frame, MARGIN};
 use crate::sheet::ink::{Ink, Style};
 use crate::sheet::{Page, Piece, Sheet};
-use crate::{Booklet, Paper, drawing};
+use crate::{Booklet, Paper, drawing, safety};
 
 use layout::Plan;
 use tree::{Forest, Tree};
@@ -86,20 +86,26 @@ impl Room {
     }
 }
 
-/// Cautions and the newcomer's sentence, once a page.
+/// Cautions, the newcomer's sentence and who decides, once a page.
 fn below(setting: &Setting, wide: f64) -> Piece {
-    let taxa = setting.booklet.matrix.taxon_indices();
-    let warned = taxa.filter(|ix| setting.booklet.matrix.taxon(*ix).caution.is_some());
-    let names: Vec<_> = warned.map(|ix| setting.name(ix)).collect();
-    let newcomer = setting.text(NEWCOMER, Style::SMALL, wide);
-    if names.is_empty() {
-        return newcomer;
+    let berry = Style::SMALL.inked(Ink::Berry);
+    let everybody = safety::for_everybody(setting.booklet.matrix);
+    let everybody = everybody.map(|text| setting.text(text, berry, wide - 8.0));
+    let names: Vec<_> = safety::of_kinds(setting.booklet.matrix)
+        .map(|(taxon, _)| setting.name(taxon))
+        .collect();
+    let kinds = (!names.is_empty()).then(|| {
+        let words = format!("Read the cautions in the key first: {}.", names.join(", "));
+        let block = setting.block(&words, berry, wide - 8.0).at_most(&setting.faces, 2);
+        Piece::text(block, crate::sheet::Role::Paragraph)
+    });
+    let last = setting.text(&format!("{NEWCOMER} {}", safety::LOCAL_RULES), Style::SMALL, wide);
+    let said =
+        [everybody, kinds].into_iter().flatten().reduce(|above, below| above.then(0.3, below));
+    match said {
+        Some(said) => drawing::warning(5.5).with(8.0, 0.0, said).then(0.5, last),
+        None => last,
     }
-    let words = format!("Read the cautions in the key first: {}.", names.join(", "));
-    let block = setting.block(&words, Style::SMALL.inked(Ink::Berry), wide - 8.0);
-    let block = block.at_most(&setting.faces, 2);
-    let cautions = Piece::text(block, crate::sheet::Role::Paragraph);
-    drawing::warning(5.5).with(8.0, 0.0, cautions).then(0.5, newcomer)
 }
 
 /// The key cut into as few pages as hold it, each with its plan.

@@ -10,6 +10,7 @@ pub mod glossary;
 pub mod key_pages;
 pub mod page;
 pub mod pdf;
+pub mod safety;
 mod second_look;
 mod setting;
 pub mod sheet;

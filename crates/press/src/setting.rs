@@ -17,7 +17,7 @@ use crate::sheet::legible::{legible, says_something};
 use crate::sheet::picture::{self, Pixels};
 use crate::sheet::text::{Block, Run};
 use crate::sheet::{Piece, Role};
-use crate::{Booklet, Paper, Stamp, drawing};
+use crate::{Booklet, Paper, Stamp, drawing, safety};
 
 /// What a group writes at the foot of a sheet; never a child's name.
 pub(crate) const OUR_GROUP: &str = "Our group's colour or number:";
@@ -96,6 +96,18 @@ impl<'a> Setting<'a> {
     /// A heading; levels as in [`Role::Heading`].
     pub(crate) fn heading(&self, level: u8, text: &str, style: Style, width: f64) -> Piece {
         Piece::text(self.block(text, style, width), Role::Heading(level))
+    }
+
+    /// What everybody on the visit must know, and who decides.
+    pub(crate) fn to_mind(&self, width: f64) -> Piece {
+        let rules = self.text(safety::LOCAL_RULES, Style::SMALL, width);
+        match safety::for_everybody(self.booklet.matrix) {
+            Some(text) => {
+                let text = self.text(text, Style::SMALL_STRONG.inked(Ink::Berry), width - 8.0);
+                drawing::warning(5.5).with(8.0, 0.0, text).then(0.3, rules)
+            }
+            None => rules,
+        }
     }
 
     /// The name of a kind as it can be printed; a name without letters gets its number.

@@ -9,7 +9,7 @@ use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
 use crate::try_out::Parts;
-use crate::{Booklet, Paper, chart, drawing, key_pages};
+use crate::{Booklet, Paper, chart, drawing, key_pages, safety};
 
 /// Groups in a class of 24 to 32 children, four to a group.
 const GROUPS: (usize, usize) = (6, 8);
@@ -28,7 +28,8 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let kinds = setting.booklet.matrix.taxa().len();
     let slips = kinds.max(1).div_ceil(parts.slips_a_page);
     let strips = |groups: usize| groups.div_ceil(parts.strips_a_page);
-    let sheets = [
+    let mut sheets = vec![
+        Part::new("Before you go", "for every adult", before_you_go(&setting, paper), (1, 1)),
         Part::new("Answers, for the adult", "to check by", parts.answers, (1, 1)),
         Part::new("Number labels", "cut out before you go", parts.labels, (1, 1)),
         Part::new("Key", "one a group", key_pages::pages(&setting, paper), GROUPS),
@@ -52,6 +53,7 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
         ),
         Part::new("Our own key", "one a group, to write on", parts.blank_key, GROUPS),
     ];
+    sheets.retain(|part| !part.pages.is_empty());
     let mut pages = cover(&setting, paper, &sheets);
     pages.extend(sheets.into_iter().flat_map(|part| part.pages));
     Sheet { title: format!("{}: everything for today", setting.title()), pages }
@@ -147,32 +149,59 @@ fn order(setting: &Setting, wide: f64) -> Piece {
 /// The cautions once more, since the adult reads this page first.
 fn cautions(setting: &Setting, flow: &mut Flow) {
     let wide = flow.wide() - 2.0 * Flow::PADDING;
-    let taxa = setting.booklet.matrix.taxon_indices();
-    let mut pieces: Vec<_> = taxa
-        .filter_map(|taxon| {
-            let caution = setting.booklet.matrix.taxon(taxon).caution.as_deref()?;
-            let name = format!("{}: ", setting.name(taxon));
-            Some(setting.runs(&[(&name, Style::SMALL_STRONG), (caution, Style::SMALL)], wide))
-        })
-        .collect();
-    if pieces.is_empty() {
-        return;
-    }
+    let matrix = setting.booklet.matrix;
+    let kinds: Vec<_> = safety::of_kinds(matrix).collect();
     let style = Style::LARGE.inked(Ink::Berry);
     let title = setting.heading(2, "Cautions", style, wide - 11.0);
     let y = (8.0 - title.h) / 2.0;
-    let title = drawing::warning(8.0).with(11.0, y, title);
-    let high: f64 = pieces.iter().map(|piece| piece.h + 0.5).sum::<f64>() + title.h;
-    if high + 2.0 * Flow::PADDING + 6.0 > flow.room() {
-        // One page is what an adult reads in the doorway: the whole list stands in the key.
+    let mut pieces = vec![drawing::warning(8.0).with(11.0, y, title)];
+    let everybody = safety::for_everybody(matrix);
+    pieces.extend(everybody.map(|text| setting.text(text, Style::SMALL_STRONG, wide)));
+    let rules = setting.text(safety::LOCAL_RULES, Style::SMALL, wide);
+    let each: Vec<_> = kinds
+        .iter()
+        .map(|(taxon, caution)| {
+            let name = format!("{}: ", setting.name(*taxon));
+            setting.runs(&[(&name, Style::SMALL_STRONG), (caution, Style::SMALL)], wide)
+        })
+        .collect();
+    let high: f64 = pieces.iter().chain(&each).map(|piece| piece.h + 0.5).sum();
+    if high + rules.h + 2.0 * Flow::PADDING + 6.0 <= flow.room() {
+        pieces.extend(each);
+    } else if !each.is_empty() {
+        // One page is what an adult reads in the doorway: the whole list is in the key.
         let words = format!(
             "{} kinds carry a caution. Read the box \u{201c}Before you touch anything\u{201d} on the \
              first page of the key before you go.",
-            pieces.len()
+            each.len()
         );
-        pieces = vec![setting.text(&words, Style::BODY, wide)];
+        pieces.push(setting.text(&words, Style::BODY, wide));
     }
-    pieces.insert(0, title);
+    pieces.push(rules);
     let pen = Some(Pen::solid(0.6, Ink::Berry));
     flow.boxed(6.0, pieces, Boxed { fill: Some(Ink::Blush), pen, gap: 0.5 });
+}
+
+/// What the adults see to before they set out, each with a box to tick; nothing where nobody
+/// wrote it down.
+fn before_you_go(setting: &Setting, paper: Paper) -> Vec<Page> {
+    let lines = &setting.booklet.matrix.scene().before_you_go;
+    if lines.is_empty() {
+        return Vec::new();
+    }
+    let frame = setting.frame(paper, false, "Before you go", "Notes:");
+    let mut flow = Flow::new(&setting.faces, &frame);
+    flow.put(0.0, setting.masthead(&frame, "Before you go: for the adults", false));
+    let wide = flow.wide();
+    let first =
+        "The rules of your school, of your employer and of the land's owner come first.";
+    flow.put(5.0, setting.text(first, Style::STRONG, wide));
+    for line in lines {
+        let tick = Piece::rectangle(5.0, 5.0, None, Some(Pen::solid(0.4, Ink::Ink)));
+        let words = setting.text(line, Style::BODY, wide - 9.0);
+        flow.put(4.0, tick.with(9.0, -0.8, words).grouped(Group::Section));
+    }
+    flow.put(6.0, setting.to_mind(wide));
+    flow.lines_to_write_on("Also today");
+    flow.finish()
 }

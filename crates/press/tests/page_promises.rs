@@ -103,7 +103,7 @@ fn stamps_and_warnings_stand_on_the_page() {
     let html = html(Stamp::None);
     assert!(html.contains("<strong>blackthorn, hawthorn</strong>: It has long, hard thorns."));
     // Question 7 makes people touch; of all kinds with a caution three may be in the hand.
-    let touched = between(&html, "<div class=\"caution touch\">", "</div>");
+    let touched = between(&html, "<details class=\"caution touch\">", "</details>");
     let may_be = touched.lines().filter(|l| l.starts_with("<li") && !l.contains("hidden"));
     let names: Vec<_> = may_be.map(|line| between(line, "<strong>", "<")).collect();
     assert_eq!(names, ["blackthorn", "ivy", "holly"]);

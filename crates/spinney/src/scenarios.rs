@@ -55,14 +55,7 @@ pub(crate) const OUTINGS: &[Outing] = &[
     outing!(
         "pond_tray",
         "A pond tray, 10 animals",
-        [
-            "table.csv",
-            "characters.csv",
-            "kinds.csv",
-            "about.csv",
-            "key_by_hand.txt",
-            "before_you_go.txt",
-        ],
+        ["table.csv", "characters.csv", "kinds.csv", "about.csv", "key_by_hand.txt",],
         &[("key_by_hand.txt", "table.csv")]
     ),
     outing!(

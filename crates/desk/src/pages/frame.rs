@@ -107,11 +107,10 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                         aside #margin aria-label=(t.say("margin")) { (margin) }
                     }
                 }
-                @if english || !parts.bare {
-                    footer {
-                        @if english { p #still-english { (t.say("foot-english")) } }
-                        @if !parts.bare { p { (t.say("foot")) } (languages(asked)) }
-                    }
+                footer {
+                    p { (t.say("foot-rules")) }
+                    @if english { p #still-english { (t.say("foot-english")) } }
+                    @if !parts.bare { p { (t.say("foot")) } (languages(asked)) }
                 }
                 div #told.unseen role="status" aria-live="polite" {}
             }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 use spinney_model::{
-    AskOf, AskedOf, CharacterId, Done, Edit, Entry, Fork, KeyId, KindId, Quantity,
+    AboutField, AskOf, AskedOf, CharacterId, Done, Edit, Entry, Fork, KeyId, KindId, Quantity,
 };
 
 use super::words;
@@ -73,9 +73,9 @@ enum Meaning {
 
 impl Line {
     pub(super) fn of(entry: &Entry) -> Self {
-        // A program that reads only the first form must say that this is newer, and not that it
-        // is damaged.
-        let v = if of_the_first_form(&entry.done) { 1 } else { 2 };
+        // A program that reads only older forms must say that this is newer, and not that it is
+        // damaged.
+        let v = form(&entry.done);
         let empty = Self {
             v,
             at: entry.at,
@@ -117,12 +117,20 @@ impl Line {
     }
 }
 
-/// Whether the first form of a line could say this.
-fn of_the_first_form(done: &Done) -> bool {
+/// The oldest form of a line that can say this.
+fn form(done: &Done) -> u32 {
     match done {
-        Done::Edits(edits) => !edits.iter().any(|edit| matches!(edit, Edit::CallKind { .. })),
-        Done::Unname(_) => false,
-        Done::Undo | Done::Redo | Done::HoldFirst(_) | Done::Version(_) => true,
+        Done::Edits(edits) => edits.iter().map(form_of_edit).max().unwrap_or(1),
+        Done::Unname(_) => 2,
+        Done::Undo | Done::Redo | Done::HoldFirst(_) | Done::Version(_) => 1,
+    }
+}
+
+fn form_of_edit(edit: &Edit) -> u32 {
+    match edit {
+        Edit::DescribeScene(AboutField::BeforeYouGo, _) => 3,
+        Edit::CallKind { .. } => 2,
+        _ => 1,
     }
 }
 

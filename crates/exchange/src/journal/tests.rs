@@ -31,6 +31,7 @@ fn edits() -> Vec<Edit> {
         Edit::SetCell { kind, character, source: "group Blue".to_owned(), text: text() },
         Edit::RenameState { character, from: text(), to: String::new() },
         Edit::DescribeScene(AboutField::Part, text()),
+        Edit::DescribeScene(AboutField::BeforeYouGo, text()),
         Edit::StartKey(key, text()),
         Edit::RenameKey(key, text()),
         Edit::RemoveKey(key),
@@ -94,7 +95,11 @@ fn lines_of_the_first_form_are_read_and_written_as_they_were() {
         .lines()
         .map(|line| read(line.as_bytes()).unwrap_or_else(|why| panic!("{why}: {line}")))
         .collect();
-    let first = |edit: &Edit| !matches!(edit, Edit::CallKind { .. });
+    let first = |edit: &Edit| {
+        let later = |of: &AboutField| *of == AboutField::BeforeYouGo;
+        !matches!(edit, Edit::CallKind { .. })
+            && !matches!(edit, Edit::DescribeScene(of, _) if later(of))
+    };
     let edits = edits().into_iter().filter(first).map(|edit| Done::Edits(vec![edit]));
     let others = [
         Done::Undo,
@@ -114,7 +119,7 @@ fn lines_of_the_first_form_are_read_and_written_as_they_were() {
 }
 
 #[test]
-fn what_only_the_second_form_can_say_says_so() {
+fn what_only_a_later_form_can_say_says_so() {
     let name = "spiky one".to_owned();
     let call = Edit::CallKind { key: KeyId(1), kind: KindId(1), name };
     let lines = [
@@ -122,6 +127,10 @@ fn what_only_the_second_form_can_say_says_so() {
         (
             r#"{"v":2,"at":5,"edits":[{"call_kind":{"key":1,"kind":1,"name":"spiky one"}}]}"#,
             Done::Edits(vec![call]),
+        ),
+        (
+            r#"{"v":3,"at":5,"edits":[{"describe_scene":{"what":"before you go","text":"Ask."}}]}"#,
+            Done::Edits(vec![Edit::DescribeScene(AboutField::BeforeYouGo, "Ask.".to_owned())]),
         ),
     ];
     for (line, done) in lines {
@@ -133,8 +142,8 @@ fn what_only_the_second_form_can_say_says_so() {
 
 #[test]
 fn what_is_newer_or_damaged_is_refused() {
-    let newer = br#"{"v":3,"at":5,"sketch":{"kind":1}}"#;
-    assert_eq!(read(newer), Err(LineError::Newer(3)));
+    let newer = br#"{"v":4,"at":5,"sketch":{"kind":1}}"#;
+    assert_eq!(read(newer), Err(LineError::Newer(4)));
     for line in [
         "",
         "{}",

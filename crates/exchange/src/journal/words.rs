@@ -61,7 +61,8 @@ words!(
     Place = "place",
     Season = "season",
     Part = "part",
-    Caution = "caution"
+    Caution = "caution",
+    BeforeYouGo = "before you go"
 );
 
 words!(

@@ -278,11 +278,8 @@ fn weight(weight: Share) -> String {
 }
 
 fn about(matrix: &Matrix) -> String {
-    let scene = matrix.scene();
-    let texts = [&scene.title, &scene.place, &scene.season, &scene.part, &scene.version];
     let mut rows = vec![vec!["what".to_owned(), "text".to_owned()]];
-    for (what, text) in about_sheet::ROWS.iter().zip(texts) {
-        rows.extend(text.as_ref().map(|text| vec![(*what).to_owned(), text.clone()]));
-    }
+    let said = about_sheet::rows(matrix.scene()).into_iter();
+    rows.extend(said.map(|(what, text)| vec![what.to_owned(), text.to_owned()]));
     separated(rows)
 }

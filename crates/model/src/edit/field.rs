@@ -71,8 +71,10 @@ pub enum AboutField {
     Season,
     /// Which part is needed in the hand.
     Part,
-    /// What may hurt there, and what to do before going.
+    /// What everybody on the visit must know, whatever they find.
     Caution,
+    /// What the adults see to before they set out, a line each.
+    BeforeYouGo,
 }
 
 /// What a key is for.

@@ -1,6 +1,6 @@
 //! Cautions: what may hurt, said before a child is sent to touch it.
 //!
-//! From the kinds' cautions to a box above the first question and a line at every question
+//! From the visit's and the kinds' cautions to a box above the first question and a line at every question
 //! that is answered by touch. Which kinds may still be in the hand at a question is read from
 //! the key itself (every end that can still be reached) and from the right ways of the kinds.
 
@@ -10,23 +10,27 @@ use spinney_model::{Couplet, Destination, TaxonIx};
 
 use crate::Booklet;
 use crate::drawing;
+use crate::safety;
 use crate::setting::Setting;
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Piece};
 
-/// Puts the box of cautions, if any kind has one.
+/// Puts the box of cautions; where there is none, only who decides.
 pub(super) fn put(setting: &Setting, flow: &mut Flow) {
     let wide = flow.wide() - 2.0 * Flow::PADDING;
-    let mut pieces = Vec::new();
-    for taxon in setting.booklet.matrix.taxon_indices() {
-        let Some(caution) = &setting.booklet.matrix.taxon(taxon).caution else { continue };
+    let everybody = safety::for_everybody(setting.booklet.matrix);
+    let mut pieces: Vec<Piece> =
+        everybody.map(|text| setting.text(text, Style::STRONG, wide)).into_iter().collect();
+    for (taxon, caution) in safety::of_kinds(setting.booklet.matrix) {
         let name = format!("{}: ", setting.name(taxon));
         pieces.push(setting.runs(&[(&name, Style::STRONG), (caution, Style::BODY)], wide));
     }
     if pieces.is_empty() {
+        flow.put(2.0, setting.text(safety::LOCAL_RULES, Style::SMALL, flow.wide()));
         return;
     }
+    pieces.push(setting.text(safety::LOCAL_RULES, Style::SMALL, wide));
     let sign = drawing::warning(8.0);
     let style = Style::LARGE.inked(Ink::Berry);
     let title = setting.heading(2, "Before you touch anything", style, wide - 11.0);
@@ -69,9 +73,8 @@ fn hazards(booklet: &Booklet, number: u32) -> Vec<TaxonIx> {
         .iter()
         .filter(|walk| walk.steps.iter().any(|step| step.couplet == number));
     held.extend(passing.map(|walk| walk.taxon));
-    let taxa = booklet.matrix.taxa();
-    let warned = |ix: &TaxonIx| taxa.get(ix.0).is_some_and(|taxon| taxon.caution.is_some());
-    held.into_iter().filter(warned).collect()
+    let warned = safety::of_kinds(booklet.matrix).map(|(taxon, _)| taxon);
+    warned.filter(|taxon| held.contains(taxon)).collect()
 }
 
 /// Every kind named at an end that can be reached from a couplet; loops do no harm.

@@ -33,7 +33,7 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
             );
             let several = end.taxa.len() + end.unrecognised.len() > 1;
             if several {
-                html += "<p>This key cannot part them. Read what is written for each.</p>\n";
+                html += "<p>This key cannot tell them apart. Read what it says of each.</p>\n";
             }
             html += &format!("<div class=\"kinds{}\">\n", if several { "" } else { " one" });
             for &taxon in &end.taxa {
@@ -60,7 +60,7 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
         }
     }
     html += &back(tree, &tree.leading_to(ix));
-    html += "<p class=\"again\"><a href=\"#start\">Start again</a></p>\n</section>\n";
+    html += "<p class=\"again\"><a href=\"#start\">Back to the start</a></p>\n</section>\n";
     html
 }
 

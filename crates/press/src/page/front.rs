@@ -5,8 +5,8 @@
 
 use std::collections::BTreeMap;
 
-use crate::Booklet;
 use crate::glossary::{Entry, words_in, words_used};
+use crate::{Booklet, safety};
 
 use super::escape::escaped;
 use super::stamp_words;
@@ -57,16 +57,18 @@ pub(super) fn start(booklet: &Booklet, tree: &Tree) -> String {
     html
 }
 
-/// What may hurt, before the first question; kinds with the same caution together.
+/// What everybody must know and what may hurt, before the first question; kinds with the same
+/// caution together.
 fn cautions(booklet: &Booklet) -> String {
     let mut said: BTreeMap<&str, (usize, Vec<String>)> = BTreeMap::new();
-    for (ix, taxon) in booklet.matrix.taxa().iter().enumerate() {
-        if let Some(caution) = &taxon.caution {
-            let first = said.entry(caution).or_insert((ix, Vec::new()));
-            first.1.push(escaped(&taxon.name));
-        }
+    for (ix, caution) in safety::of_kinds(booklet.matrix) {
+        let first = said.entry(caution).or_insert((ix.0, Vec::new()));
+        first.1.push(escaped(&booklet.matrix.taxon(ix).name));
     }
-    if said.is_empty() {
+    let everybody = safety::for_everybody(booklet.matrix)
+        .map(|text| format!("<p><strong>{}</strong></p>\n", escaped(text)))
+        .unwrap_or_default();
+    if said.is_empty() && everybody.is_empty() {
         return String::new();
     }
     let mut lines: Vec<_> = said.into_iter().collect();
@@ -77,9 +79,10 @@ fn cautions(booklet: &Booklet) -> String {
             format!("<li><strong>{}</strong>: {}</li>\n", names.join(", "), escaped(caution))
         })
         .collect();
+    let list = if lines.is_empty() { lines } else { format!("<ul>\n{lines}</ul>\n") };
     format!(
         "<div class=\"caution\">\n<h3><svg class=\"mark\" aria-hidden=\"true\">\
-         <use href=\"#mark-caution\"/></svg>Take care</h3>\n<ul>\n{lines}</ul>\n</div>\n"
+         <use href=\"#mark-caution\"/></svg>Take care</h3>\n{everybody}{list}</div>\n"
     )
 }
 
@@ -97,7 +100,7 @@ pub(super) fn short_list() -> String {
     "<section class=\"screen\" id=\"list\" hidden>\n<h2 tabindex=\"-1\"></h2>\n\
      <p class=\"told\"></p>\n<div class=\"kinds\"></div>\n\
      <p class=\"newcomer\"></p>\n\
-     <p class=\"again\"><a href=\"#start\">Start again</a></p>\n</section>\n\
+     <p class=\"again\"><a href=\"#start\">Back to the start</a></p>\n</section>\n\
      <section id=\"left\" aria-labelledby=\"left-head\" hidden>\n\
      <h2 id=\"left-head\">It may still be</h2>\n<ul></ul>\n</section>\n"
         .to_string()
@@ -106,8 +109,8 @@ pub(super) fn short_list() -> String {
 /// The trail of answers, which the script fills.
 pub(super) fn trail() -> String {
     "<nav id=\"trail\" aria-labelledby=\"trail-head\" hidden>\n\
-     <h2 id=\"trail-head\">Your answers</h2>\n<ol></ol>\n\
-     <p class=\"again\"><a href=\"#start\">Start again</a></p>\n</nav>\n"
+     <h2 id=\"trail-head\">How you got here</h2>\n<ol></ol>\n\
+     <p class=\"again\"><a href=\"#start\">Back to the start</a></p>\n</nav>\n"
         .to_string()
 }
 
@@ -148,13 +151,15 @@ fn entries(words: &[Entry]) -> String {
     html
 }
 
-/// The foot: version and date, so that old copies are recognised.
+/// The foot: who decides; version and date, so that old copies are recognised.
 pub(super) fn footer(booklet: &Booklet) -> String {
+    let rules = safety::LOCAL_RULES;
     let version =
         booklet.matrix.scene().version.as_deref().map(|v| format!("Version {}", escaped(v)));
     let said: Vec<_> = version.into_iter().chain(booklet.date.map(escaped)).collect();
-    if said.is_empty() {
-        return String::new();
-    }
-    format!("<footer><p>{}</p></footer>\n", said.join(", "))
+    let said = match said.is_empty() {
+        true => String::new(),
+        false => format!("<p>{}</p>", said.join(", ")),
+    };
+    format!("<footer><p>{rules}</p>{said}</footer>\n")
 }

@@ -73,7 +73,7 @@ fn answer(booklet: &Booklet, tree: &Tree, side: &str, word: &str, to: Way) -> St
 }
 
 /// What may hurt among the kinds that may still be in the hand, where the question makes
-/// people touch. All such kinds are in the page: who could not tell further up may hold one
+/// people touch: one line that opens, so that the answers stay in sight. All such kinds are in the page: who could not tell further up may hold one
 /// that does not come out below this question.
 fn before_touching(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
     let asked = tree.questions[ix].couplet.ask.as_ref();
@@ -98,9 +98,10 @@ fn before_touching(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
         return String::new();
     }
     format!(
-        "<div class=\"caution touch\"{}>\n\
-         <p><svg class=\"mark\" aria-hidden=\"true\"><use href=\"#mark-caution\"/></svg>\
-         <strong>Before you touch.</strong> It may still be:</p>\n<ul>\n{kinds}</ul>\n</div>\n",
+        "<details class=\"caution touch\"{}>\n\
+         <summary><svg class=\"mark\" aria-hidden=\"true\"><use href=\"#mark-caution\"/></svg>\
+         <strong>Read before you touch</strong></summary>\n\
+         <p>It may still be:</p>\n<ul>\n{kinds}</ul>\n</details>\n",
         if any { "" } else { " hidden" }
     )
 }

@@ -143,7 +143,7 @@
       words.appendChild(element("strong", place.said[step.letter]));
       link.appendChild(mark(SIDES[step.letter]));
       link.appendChild(words);
-      link.appendChild(element("span", "Change", "change"));
+      link.appendChild(element("span", "Answer again", "change"));
       item.appendChild(link);
       list.appendChild(item);
     });
@@ -241,6 +241,7 @@
   }
 
   function render(move) {
+    root.classList.remove("asking");
     var hash = location.hash.slice(1);
     var letters = /^w-[ync]*$/.test(hash) ? hash.slice(2) : null;
     if (letters === null && places[hash]) { letters = pathTo(hash); }
@@ -256,6 +257,7 @@
     showTrail(state);
     showFork(state, left);
     if (state.open.length) {
+      root.classList.add("asking");
       show(showQuestion(state, left), still, move);
     } else if (state.ends.length === 1) {
       show(places[state.ends[0].at].section, "You have come to an end of the key.", move);

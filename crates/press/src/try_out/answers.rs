@@ -20,6 +20,7 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let words = "The right way of every kind. A kind with several ways varies, or nobody \
                  has looked at it there: each way is right. Do not hand this sheet out.";
     flow.put(4.0, setting.text(words, Style::SMALL, flow.wide()));
+    flow.put(1.0, setting.to_mind(flow.wide()));
     let wide = flow.wide();
     let widths = [wide * 0.28, wide * 0.58, wide * 0.14];
     let mut rows = Vec::new();

@@ -17,9 +17,10 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let frame = setting.frame(paper, false, "Our own key", crate::setting::OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, "Our own key", false));
-    let words = "Sort your kinds into two heaps. Write the question that parts them. \
+    let words = "Sort your kinds into two heaps. Write the question that separates them. \
                  Then write where each side goes: a number, or a name.";
     flow.put(4.0, setting.text(words, Style::BODY, flow.wide()));
+    flow.put(2.0, setting.to_mind(flow.wide()));
     let wide = flow.wide();
     // The last page is filled with questions too: somebody always needs one more.
     let mut number = 1;

@@ -90,6 +90,8 @@ fn table() -> Matrix {
         place: Some("Mill Lane".into()),
         season: Some("early October".into()),
         part: Some("a twig with leaves".into()),
+        caution: Some("Nothing goes into a mouth. Wash your hands before lunch.".into()),
+        before_you_go: vec!["Ask the land's owner.".into()],
         version: Some("3".into()),
     };
     Matrix::new(scene, taxa, characters, rows).expect("rows that fit")
@@ -184,6 +186,8 @@ pub(crate) fn hostile() -> Hedge {
         place: hostile(),
         season: hostile(),
         part: hostile(),
+        caution: hostile(),
+        before_you_go: hostile().into_iter().collect(),
         version: hostile(),
     };
     let matrix = Matrix::new(scene, taxa, vec![character], rows).expect("rows that fit");

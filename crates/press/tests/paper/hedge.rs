@@ -115,6 +115,8 @@ pub(crate) fn scene() -> Scene {
         place: Some("Mill Lane".to_owned()),
         season: Some("early October".to_owned()),
         part: Some("a twig with leaves".to_owned()),
+        caution: Some("Wash your hands before lunch.".to_owned()),
+        before_you_go: vec!["Ask the land's owner.".to_owned(), "Look for ticks.".to_owned()],
         version: Some("3".to_owned()),
     }
 }

@@ -120,6 +120,8 @@ fn hostile_names_and_words() {
         place: Some(names[0].clone()),
         season: Some(names[1].clone()),
         part: Some(long.clone()),
+        caution: Some(long.clone()),
+        before_you_go: vec![long.clone(); 3],
         version: Some(long.repeat(3)),
     };
     let matrix = hedge::matrix(taxa.collect(), scene);

@@ -5,6 +5,7 @@
 #![allow(clippy::unwrap_used, reason = "these are tests, their helpers too")]
 
 mod boxes;
+mod cautions;
 mod hedge;
 mod hostile;
 mod look;

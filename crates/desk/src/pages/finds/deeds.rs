@@ -17,14 +17,19 @@ use crate::routes::{Asked, Deed, Refused};
 pub(crate) fn typed(asked: &Asked<'_>, field: &str, longest: usize) -> Result<String, Refused> {
     let text = asked.request.field(field).split_whitespace().collect::<Vec<_>>().join(" ");
     if text.chars().count() > longest {
-        let start: String = text.chars().take(40).collect();
-        let t = asked.tongue;
-        return Err(Refused {
-            sentence: t.count_with("finds-long-text", longest, &[("start", &start)]),
-            remedy: t.say("finds-long-text-remedy"),
-        });
+        return Err(too_long(asked, &text, longest));
     }
     Ok(text)
+}
+
+/// A text is longer than it may be.
+pub(super) fn too_long(asked: &Asked<'_>, text: &str, longest: usize) -> Refused {
+    let start: String = text.chars().take(40).collect();
+    let t = asked.tongue;
+    Refused {
+        sentence: t.count_with("finds-long-text", longest, &[("start", &start)]),
+        remedy: t.say("finds-long-text-remedy"),
+    }
 }
 
 /// The kind is not there any more.

@@ -67,20 +67,12 @@ fn field(mark: &str) -> Option<Field> {
             Field::Character(CharacterId(number), *field)
         }
         "about" => {
-            let known = ABOUT.iter().find(|field| heading_of_about(**field) == heading)?;
+            let (known, _) = ABOUT_SHEET.iter().find(|(_, word)| *word == heading)?;
             Field::About(*known)
         }
         _ => return None,
     })
 }
-
-const ABOUT: [AboutField; 5] = [
-    AboutField::Title,
-    AboutField::Place,
-    AboutField::Season,
-    AboutField::Part,
-    AboutField::Caution,
-];
 
 fn heading_of_kind(field: KindField) -> &'static str {
     kind_headings().find(|(known, _)| *known == field).map_or("", |(_, heading)| heading)
@@ -91,8 +83,7 @@ fn heading_of_character(field: CharacterField) -> &'static str {
 }
 
 fn heading_of_about(field: AboutField) -> &'static str {
-    // The table has no place for the caution; the sheet may say it.
-    ABOUT_SHEET.iter().find(|(known, _)| *known == field).map_or("caution", |(_, word)| word)
+    ABOUT_SHEET.iter().find(|(known, _)| *known == field).map_or("", |(_, word)| word)
 }
 
 /// What the address says was left.

@@ -1,10 +1,11 @@
-//! What stands at the head of every sheet: title, place, season, part, caution.
+//! What every sheet says of the visit: title, place, season, part, what everybody must know; and
+//! what the adults see to before they go.
 
 use maud::{Markup, html};
 use spinney_model::{AboutField, Edit};
 
 use super::LONGEST_TEXT;
-use super::deeds::typed;
+use super::deeds::{too_long, typed};
 use crate::Desk;
 use crate::collection::Collection;
 use crate::language::Tongue;
@@ -23,6 +24,9 @@ const FIELDS: [(AboutField, &str, &str, &str); 5] = [
 pub(super) fn label(field: AboutField) -> &'static str {
     FIELDS.iter().find(|(known, ..)| *known == field).map_or("", |(_, _, label, _)| label)
 }
+
+/// What the adults see to before they go may be so long, in letters.
+const LONGEST_LIST: usize = 4000;
 
 /// Where and when, the caution, and the form to change them.
 pub(super) fn head(t: Tongue, collection: &Collection) -> Markup {
@@ -46,6 +50,11 @@ pub(super) fn head(t: Tongue, collection: &Collection) -> Markup {
                         input id={"scene-" (name)} name=(name) maxlength=(LONGEST_TEXT) dir="auto"
                             placeholder=(t.say(example)) value=(collection.about_field(field));
                     }
+                    @let before = collection.about_field(AboutField::BeforeYouGo);
+                    label for="scene-before" { (t.say("finds-before")) }
+                    input type="hidden" name="o-before" value=(before);
+                    textarea id="scene-before" name="before" rows="5" maxlength=(LONGEST_LIST) dir="auto"
+                        placeholder=(t.say("finds-before-example")) { "\n" (before) }
                     button #scene-keep { (t.say("finds-keep")) }
                 }
             }
@@ -62,5 +71,20 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
             edits.push(Edit::DescribeScene(field, text));
         }
     }
+    let before = lines(asked.request.field("before"));
+    if before.chars().count() > LONGEST_LIST {
+        return Err(too_long(asked, &before, LONGEST_LIST));
+    }
+    if before != desk.history.now.about_field(AboutField::BeforeYouGo)
+        && asked.touched("before", &before)
+    {
+        edits.push(Edit::DescribeScene(AboutField::BeforeYouGo, before));
+    }
     Ok(Deed::edits(edits, asked.back("/finds")))
+}
+
+/// The lines that say something.
+fn lines(text: &str) -> String {
+    let lines = text.lines().map(|line| line.split_whitespace().collect::<Vec<_>>().join(" "));
+    lines.filter(|line| !line.is_empty()).collect::<Vec<_>>().join("\n")
 }

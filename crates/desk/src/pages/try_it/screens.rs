@@ -31,7 +31,10 @@ pub(super) fn start(trying: &Trying<'_>) -> Markup {
             h1 { (t.say("try-found")) }
             @if let Some(part) = &scene.part { p dir="auto" { (t.with("try-need", &[("part", part)])) } }
             p { (t.say("try-how")) }
-            (cautions(trying, &all, "try-care"))
+            @if let Some(caution) = &scene.caution {
+                p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) }
+            }
+            (cautions(trying, &all))
             @if trying.made.key.couplets.is_empty() {
                 p.empty { (t.say("key-no-question")) }
             } @else {
@@ -89,7 +92,7 @@ pub(super) fn question(trying: &Trying<'_>, walk: &Walk<'_>, couplet: &Couplet) 
                 span.step { (t.with("try-step", &[("number", &couplet.number)])) " " }
                 span dir="auto" { (words) }
             }
-            @if touch { (cautions(trying, &possible, "try-before-touch")) }
+            @if touch { (before_touching(trying, &possible)) }
             div.answers role="group" aria-labelledby="asking" {
                 a.yes #yes href=(on('y')) dir="auto" { (yes) }
                 a.no #no href=(on('n')) dir="auto" { (no) }
@@ -158,20 +161,45 @@ pub(super) fn trail(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
 }
 
 /// What may hurt among some kinds.
-fn cautions(trying: &Trying<'_>, kinds: &[TaxonIx], heading: &str) -> Markup {
-    let t = trying.t;
+fn cautions(trying: &Trying<'_>, kinds: &[TaxonIx]) -> Markup {
+    let warned = warned(trying, kinds);
+    html! {
+        @if !warned.is_empty() {
+            div.caution {
+                p { strong { (trying.t.say("try-care")) } }
+                (list(&warned))
+            }
+        }
+    }
+}
+
+/// The same before a question that is answered by touch: one line that opens, so that the answers
+/// stay in sight.
+fn before_touching(trying: &Trying<'_>, kinds: &[TaxonIx]) -> Markup {
+    let warned = warned(trying, kinds);
+    html! {
+        @if !warned.is_empty() {
+            details.caution #before-touching {
+                summary { strong { (trying.t.say("try-before-touch")) } }
+                p { (trying.t.say("try-may-be")) }
+                (list(&warned))
+            }
+        }
+    }
+}
+
+/// The kinds that may hurt, by name, and what is said of each.
+fn warned<'c>(trying: &Trying<'c>, kinds: &[TaxonIx]) -> Vec<(String, &'c str)> {
     let warned = kinds.iter().filter_map(|taxon| {
         let kind = trying.made.layer.kinds.get(taxon.0)?;
         let caution = trying.collection.kinds.get(kind)?.field(KindField::Caution);
         (!caution.is_empty()).then(|| (trying.collection.name_in(trying.id, *kind), caution))
     });
-    let warned: Vec<_> = warned.collect();
+    warned.collect()
+}
+
+fn list(warned: &[(String, &str)]) -> Markup {
     html! {
-        @if !warned.is_empty() {
-            div.caution {
-                p { strong { (t.say(heading)) } }
-                ul { @for (name, caution) in &warned { li dir="auto" { strong { (name) ": " } (caution) } } }
-            }
-        }
+        ul { @for (name, caution) in warned { li dir="auto" { strong { (name) ": " } (caution) } } }
     }
 }
