@@ -19,6 +19,7 @@ from fractions import Fraction
 from functools import lru_cache
 
 import cp_sat
+import documents
 import flower
 import jsonschema
 import openpyxl
@@ -377,7 +378,7 @@ def test_the_other_hand_drawn_keys_work():
 
 def main():
     passed = failed = 0
-    for name, test in list(globals().items()):
+    for name, test in [*vars(documents).items(), *globals().items()]:
         if not name.startswith("test_"):
             continue
         try:

@@ -6,8 +6,8 @@
 //! or forgiven, `bound` says how much can come out right at most, `search` finds the most, and
 //! `second` the most with second places; `written` lays the key out. Nothing is rounded.
 //!
-//! **Source**: the model of one-sided errors along a path is the one of Osborne 1963 as the
-//! house's `TRADE.md` 3.3 reports it; two ways to one end are an old habit of printed keys.
+//! **Source**: errors along a way as Osborne 1963 counts them, as others report it
+//! (`docs/TRADE.md`, "Reading errors"); two ways to one end are an old habit of printed keys.
 
 mod bound;
 mod node;

@@ -1,6 +1,5 @@
-//! Worked matrices and published figures. Source: `docs/TRADE.md` of the house, section on
-//! worked matrices (values recomputed twice there by exhaustive enumeration); path lengths from
-//! Knuth, *The Art of Computer Programming* 3, 5.3.1 and 6.2.1 (from memory).
+//! Worked matrices and published figures. Source: `docs/TRADE.md`, "Worked tables M1 and M2"
+//! (worked out there by exhaustive enumeration, not published); path lengths from Knuth, *The Art of Computer Programming* 3, 5.3.1 and 6.2.1 (from memory).
 
 use spinney_build::{Budget, build};
 use spinney_fixtures::drawn;
@@ -81,8 +80,7 @@ fn every_split_has_as_many_nestings_as_there_are_trees() {
     }
 }
 
-/// The mean share of finds that come out right, as `docs/TRADE.md` of the house gives it: 0.6903,
-/// and "lobed?" first. What is added up here are integer-rounded logarithms; the key they prefer
+/// The mean share of finds that come out right, as `docs/TRADE.md` gives it for M1: 0.6903, and "lobed?" first. What is added up here are integer-rounded logarithms; the key they prefer
 /// is the same, and its mean share is computed here from the key.
 #[test]
 fn m1_with_reliabilities_asks_for_lobes_first() {

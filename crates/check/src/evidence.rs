@@ -1,6 +1,7 @@
 //! A kind that is split off on one leaf's evidence: from counts of what was seen to findings.
 //!
-//! Source of the caution: in oaks one tree's branches differ as much as trees do (TRADE 1.3).
+//! Rule C3 of `docs/TRADE.md`: in oaks one tree's branches may differ more than trees do ("Where
+//! people go wrong").
 
 use spinney_model::{Code, Finding, Place};
 

@@ -1,6 +1,6 @@
 //! The second opinion: will this key work? From a matrix, a key and perhaps a claim to findings.
 //!
-//! Written from `docs/KEY.md` and the trade's rules for good keys, apart from `build`, so that
+//! Written from `docs/KEY.md` and the rules of `docs/TRADE.md`, apart from `build`, so that
 //! one can contradict the other. Every kind is walked through the key in every form; what goes
 //! wrong is said once, where it goes wrong, with a remedy. Nothing here builds or mends a key.
 

@@ -188,8 +188,9 @@ impl Pairs {
 /// the middle, and a slip of two gaps crosses over. In hundredths of the gap.
 const NARROW: i64 = 400;
 
-/// Read right less often than this, in per cent, a character is as good as hard. TRADE 5.1:
-/// about .80 is usual for a leaf question with pictures.
+/// Read right less often than this, in per cent, a character is as good as hard: a
+/// leaf question with pictures is read right about 79 times of 100 (`docs/TRADE.md`, "Where
+/// people go wrong"); where the line lies is our judgement.
 const SELDOM_RIGHT: u8 = 75;
 
 fn worth(matrix: &Matrix, character: CharacterIx, one: Fact, other: Fact) -> Worth {

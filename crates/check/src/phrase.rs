@@ -1,6 +1,6 @@
 //! The words of a question or lead: from a text to words, numbers and the states it names.
 //!
-//! English only, and only as much as the lints need. It links nothing: `exchange` does that.
+//! English only, and only as much as the rules need. It links nothing: `exchange` does that.
 
 use spinney_model::{CharacterIx, Matrix};
 

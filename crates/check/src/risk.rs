@@ -1,6 +1,6 @@
 //! What may hurt, and what tires: from the key's shape and cautions to findings.
 //!
-//! Lints P8, S11 and S12 of the trade's rules for good keys.
+//! Rules P8, S11 and S12 of `docs/TRADE.md`.
 
 use std::collections::BTreeMap;
 

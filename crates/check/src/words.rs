@@ -1,7 +1,7 @@
 //! The words of a key: from what people read at each couplet to findings.
 //!
-//! Lints T1, T3, T4 and T10 to T13 of the trade's rules for good keys. English only. Questions
-//! that the tool words itself ("Is the leaf stalk 22.5 mm or longer?") pass them all.
+//! Rules T1, T3, T4 and T10 to T13 of `docs/TRADE.md`. English only. Questions that the tool
+//! words itself ("Is the leaf stalk 22.5 mm or longer?") pass them all.
 
 use spinney_model::{Code, Couplet, Finding, Place, Scale, Unit, Wording};
 

@@ -1,4 +1,5 @@
-//! Against figures worked out elsewhere: M1 of `TRADE.md` 3.9, and a printed key of oaks.
+//! Against figures worked out elsewhere: M1 and a printed key of oaks (`docs/TRADE.md`, "Check
+//! values").
 //!
 //! M1's figures were found there by enumerating all 8,410 of its keys; they are no measured
 //! data. The oaks' key is an encyclopaedia's example of a single-access key, written down from

@@ -18,7 +18,7 @@ fn names(matrix: &Matrix, taxa: [TaxonIx; 2]) -> String {
     taxa.map(|taxon| matrix.taxon(taxon).name.clone()).join("-")
 }
 
-/// The house's worked matrix M1, counted by hand and by an exhaustive program.
+/// The worked table M1 of `docs/TRADE.md`, counted by hand and by an exhaustive program.
 #[test]
 fn m1_needs_all_seven_characters_and_has_eight_fragile_pairs() {
     let matrix = drawn::m1();

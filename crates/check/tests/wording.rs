@@ -1,4 +1,4 @@
-//! The lints on words: what they must catch, and the tool's own wording, which they must not.
+//! The rules on words: what they must catch, and the tool's own wording, which they must not.
 
 use spinney_check::{Settings, check};
 use spinney_model::Code;

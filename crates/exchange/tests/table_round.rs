@@ -197,7 +197,11 @@ fn matrix(rng: &mut Rng) -> Matrix {
         season: text(rng),
         part: text(rng),
         caution: text(rng),
-        before_you_go: text(rng).into_iter().chain(text(rng)).collect(),
+        before_you_go: [text(rng), text(rng)]
+            .into_iter()
+            .flatten()
+            .flat_map(|text| text.lines().map(str::to_owned).collect::<Vec<_>>())
+            .collect(),
         version: text(rng),
     };
     Matrix::new(scene, taxa, characters, rows).unwrap()

@@ -1,4 +1,4 @@
-//! Drawings of the house: tabs, arrows, scissors, a warning sign, a twig for the title.
+//! Our own drawings: tabs, arrows, scissors, a warning sign, a twig for the title.
 //!
 //! From a size in mm to a drawn piece. Nothing is filled but tabs; every line is 0.5 pt or
 //! more; a grey copier keeps every meaning.

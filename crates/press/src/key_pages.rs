@@ -24,7 +24,7 @@ use crate::{Booklet, Paper};
 pub(crate) use end::NEWCOMER;
 pub(crate) use question::answer_words;
 
-/// How to use a key, in the order in which one needs it.
+/// How to use a key, in the order in which one needs it (`docs/TRADE.md`, "How to use a key").
 const RULES: [&str; 5] = [
     "Start at the first question. Read all of it before you answer.",
     "Look at several if you can, not only one. Measure; do not guess.",

@@ -1,4 +1,4 @@
-//! The house rules as tests: edges between crates, the top of every file, names, findings.
+//! The rules of `ARCHITECTURE.md` and `CONTRIBUTING.md` as tests: edges between crates, the top of every file, names, findings.
 
 use std::collections::BTreeMap;
 use std::fs;

@@ -2,7 +2,7 @@
 
 use super::*;
 
-/// `docs/TRADE.md`, unequal frequencies: w = (.4,.2,.2,.1,.1) takes 2.2 questions; weights
+/// `docs/TRADE.md`, "Unequal weights": w = (.4,.2,.2,.1,.1) takes 2.2 questions; weights
 /// (3,1,2,3,1,4,2,1,2,1) take 64 in all.
 #[test]
 fn huffman_gives_the_worked_values() {

@@ -219,7 +219,7 @@ pub(crate) fn here(asked: &Asked<'_>) -> String {
     format!("{}?{}", request.path, query.finish())
 }
 
-/// The mark of the house: a twig with three leaves.
+/// Our mark: a twig with three leaves.
 fn twig() -> Markup {
     html! {
         svg.twig viewBox="0 0 48 32" aria-hidden="true" focusable="false" {

@@ -55,7 +55,13 @@ pub(super) fn read(grid: &Grid, report: &mut Report) -> Scene {
 
 /// The lines of a text that say something, without the dashes that people put before them.
 fn lines(text: &str) -> impl Iterator<Item = String> {
-    let lines = text.lines().map(|line| line.trim().trim_start_matches(['-', '•', '*']).trim());
+    let bare = |line: &'_ str| -> usize {
+        ["- ", "* ", "• "]
+            .iter()
+            .find(|dash| line.starts_with(**dash))
+            .map_or(0, |dash| dash.len())
+    };
+    let lines = text.lines().map(str::trim).map(move |line| line[bare(line)..].trim());
     lines.filter(|line| !line.is_empty()).map(str::to_owned)
 }
 

@@ -1,4 +1,4 @@
-//! Inks, pens and letter sizes: the house's look on white paper.
+//! Inks, pens and letter sizes: our look on white paper.
 //!
 //! Every ink is dark enough to be read after a grey copier (see the tests); none carries a
 //! meaning that a word, a side, a line or a shape does not say too.
