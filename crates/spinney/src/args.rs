@@ -20,9 +20,9 @@ pub(crate) fn read() -> Spinney {
 #[command(
     name = "spinney",
     version,
-    arg_required_else_help = true,
     after_help = "Examples:\n  \
-        spinney open                          the screens, with an invented walk to try\n  \
+        spinney                               the screens in your browser, with an invented walk\n  \
+        spinney open class4.spinney           the same with your own collection, kept in that file\n  \
         spinney demo                          three invented outings, end to end\n  \
         spinney template finds.xlsx           an empty table to fill in\n  \
         spinney key finds.xlsx --out visit    the best key, its sheets and its phone page\n  \
@@ -31,11 +31,12 @@ pub(crate) fn read() -> Spinney {
         Exit codes: 0 done; 1 something failed or must be mended; 2 used wrongly (an option, a file\n\
         that is not there).\n\n\
         Spinney works on this machine alone: no account, no network, nothing leaves it.\n\
-        A key names what it was made for. It never makes anything safe to eat or to touch."
+        No key makes anything safe to touch, pick or eat. Local rules and trained people decide."
 )]
 pub(crate) struct Spinney {
+    /// None: started by a double-click, or by its name alone; then the screens open.
     #[command(subcommand)]
-    pub(crate) verb: Verb,
+    pub(crate) verb: Option<Verb>,
 }
 
 #[derive(Debug, Subcommand)]

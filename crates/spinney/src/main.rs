@@ -30,8 +30,8 @@ fn main() -> ExitCode {
     }
 }
 
-fn run(verb: Verb) -> ExitCode {
-    let done = match verb {
+fn run(verb: Option<Verb>) -> ExitCode {
+    let done = match verb.unwrap_or_else(|| Verb::Open(args::Open::default())) {
         Verb::Open(args) => command::open::run(&args),
         Verb::Demo(args) => command::demo::run(&args),
         Verb::Key(args) => command::key::run(&args),

@@ -238,3 +238,12 @@ fn a_false_cost_does_not_pass() {
         assert_eq!(false_cost.status.code(), Some(1), "{}", said(&false_cost));
     }
 }
+
+#[test]
+fn the_help_teaches_and_says_who_decides() {
+    let output = spinney(&desk("help"), &["--help"], "");
+    assert_eq!(output.status.code(), Some(0));
+    let text = said(&output).split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(text.contains(spinney_press::safety::LOCAL_RULES), "{text}");
+    assert!(text.contains("spinney key finds.xlsx --out visit"), "{text}");
+}

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use clap::Args;
 
-#[derive(Args, Debug)]
+#[derive(Args, Debug, Default)]
 #[command(after_help = "Examples:\n  \
     spinney open                  an invented hedge walk to try, kept nowhere\n  \
     spinney open class4.spinney   your own collection; begun if it is not there\n\n\

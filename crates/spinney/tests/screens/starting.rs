@@ -58,3 +58,13 @@ fn a_port_that_is_taken_is_said_to_be_taken() {
     assert_eq!(code, Some(1), "{said}");
     assert!(said.contains("could not be taken") && said.contains("--port"), "{said}");
 }
+
+#[test]
+fn started_by_its_name_alone_it_opens_the_screens() {
+    let mut command = Command::new(env!("CARGO_BIN_EXE_spinney"));
+    // No browser is found there, and none is opened by a test.
+    command.env("PATH", "");
+    let screens = Screens::start(command);
+    assert!(screens.said.contains("in memory only"), "{}", screens.said);
+    assert_eq!(screens.get("/finds").status, 200);
+}
