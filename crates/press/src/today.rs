@@ -47,7 +47,7 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
         ),
         Part::new(
             "Try-out slips",
-            "one slip for every specimen a group tries: cut",
+            "one slip for every find a group tries: cut",
             parts.slips,
             (slips * GROUPS.0, slips * GROUPS.1),
         ),
@@ -130,9 +130,9 @@ fn table(setting: &Setting, parts: &[Part], wide: f64) -> Piece {
 /// What happens when.
 fn order(setting: &Setting, wide: f64) -> Piece {
     let steps = [
-        "Before: lay a number beside each specimen and note it on the answer list.",
+        "Before: lay a number beside each find and note it on the answer list.",
         "Read the cautions in the key aloud. Say what nobody touches.",
-        "Give each group the key. They key out their numbers and fill in a slip for each.",
+        "Give each group the key. They follow it with each number and fill in a slip for each.",
         "Tick the strip together. What has no tick got lost: which question lost it?",
         "With time left: each group makes its own key and swaps it.",
     ];
@@ -156,7 +156,7 @@ fn cautions(setting: &Setting, flow: &mut Flow) {
     let y = (8.0 - title.h) / 2.0;
     let mut pieces = vec![drawing::warning(8.0).with(11.0, y, title)];
     let everybody = safety::for_everybody(matrix);
-    pieces.extend(everybody.map(|text| setting.text(text, Style::SMALL_STRONG, wide)));
+    pieces.extend(everybody.map(|text| setting.text(text, Style::STRONG, wide)));
     let rules = setting.text(safety::LOCAL_RULES, Style::SMALL, wide);
     let each: Vec<_> = kinds
         .iter()

@@ -143,7 +143,7 @@
       words.appendChild(element("strong", place.said[step.letter]));
       link.appendChild(mark(SIDES[step.letter]));
       link.appendChild(words);
-      link.appendChild(element("span", "Answer again", "change"));
+      link.appendChild(element("span", "Back here", "change"));
       item.appendChild(link);
       list.appendChild(item);
     });

@@ -19,7 +19,7 @@ const LEAST: f64 = 34.0;
 pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let frame = setting.frame(paper, false, "Number labels", crate::setting::OUR_GROUP);
     let head = setting.masthead(&frame, "Number labels", false);
-    let words = "Cut out. Lay one number beside each specimen. Only the adult keeps the list \
+    let words = "Cut out. Lay one number beside each find. Only the adult keeps the list \
                  of names.";
     let head = head.then(4.0, setting.text(words, Style::BODY, frame.wide()));
     let wanted = setting.booklet.matrix.taxa().len().max(8);
