@@ -51,7 +51,9 @@ fn the_visits_caution_and_who_decides_reach_the_walk_and_every_screen() {
     let start = teacher.get("/try?key=1");
     assert!(start.contains("Gloves stay on until noon."), "the walk drops it");
     let question = teacher.get(&link(&start, "begin"));
-    for page in ["/finds", "/heaps", "/table", "/key", "/words", "/try?key=1", "/print", "/done"] {
+    for page in
+        ["/finds", "/heaps", "/table", "/key", "/words", "/try?key=1", "/print", "/done"]
+    {
         assert!(teacher.get(page).contains(rules), "{page} does not say who decides");
     }
     assert!(question.contains(rules), "a question of the walk does not say who decides");
@@ -63,7 +65,10 @@ fn the_visits_caution_and_who_decides_reach_the_walk_and_every_screen() {
 fn what_a_question_of_touch_warns_of_is_one_line_that_opens() {
     let mut pupil = AtTheDesk::empty();
     pupil.paste("kind,feel\nivy,leathery\nlime,thin\n");
-    pupil.post("/do/describe-kind", &[("kind", "1"), ("caution", "Its sap can make skin sore.")]);
+    pupil.post(
+        "/do/describe-kind",
+        &[("kind", "1"), ("caution", "Its sap can make skin sore.")],
+    );
     pupil.does(vec![Edit::DescribeCharacter(
         spinney_model::CharacterId(1),
         spinney_model::CharacterField::ByTouch,
@@ -71,7 +76,8 @@ fn what_a_question_of_touch_warns_of_is_one_line_that_opens() {
     )]);
     pupil.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
     let question = pupil.get("/try?key=1&at=");
-    let (_, rest) = question.split_once("<details class=\"caution\"").expect("a line that opens");
+    let (_, rest) =
+        question.split_once("<details class=\"caution\"").expect("a line that opens");
     let (warning, after) = rest.split_once("</details>").expect("it ends");
     assert!(warning.contains("Its sap can make skin sore."), "{warning}");
     assert!(after.contains("id=\"yes\""), "the warning comes before the answers");
