@@ -2,7 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Answer, CharacterIx, Code, Finding, Severity, Share, TaxonIx, Walk};
+use spinney_model::{
+    Answer, CharacterIx, Code, Finding, Holds, Severity, Share, TaxonIx, Walk,
+};
 
 use crate::sentence::number;
 
@@ -128,6 +130,15 @@ impl Report {
             && self.checked == self.questions
             && self.unfinished.is_empty()
             && self.walks.iter().all(|walk| walk.arrived)
+    }
+
+    /// The same in one of three words.
+    pub fn holds(&self) -> Holds {
+        match (self.broken_as_a_tree(), self.works()) {
+            (true, _) => Holds::Broken,
+            (false, true) => Holds::Whole,
+            (false, false) => Holds::InPart,
+        }
     }
 
     /// "7 of 9 questions checked against the table".

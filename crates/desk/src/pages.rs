@@ -13,7 +13,7 @@ pub(crate) mod newcomer;
 pub(crate) mod print;
 mod saying;
 pub(crate) mod share_out;
-mod stood;
+pub(crate) mod stood;
 pub(crate) mod table;
 pub(crate) mod try_it;
 pub(crate) mod words;

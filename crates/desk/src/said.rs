@@ -144,6 +144,8 @@ fn wish(t: Tongue, before: &Collection, name: &str, field: WishField, text: &str
     let message = match (field, text) {
         (WishField::Finish, "") => return t.with("said-unfinish", &[("name", &name)]),
         (WishField::Finish, _) => return t.with("said-finish", &[("name", &name)]),
+        (WishField::Tried, "") => return t.with("said-not-tried", &[("name", &name)]),
+        (WishField::Tried, _) => return t.with("said-tried", &[("name", &name)]),
         (WishField::Kinds, "") => return t.with("said-all-kinds", &[("name", &name)]),
         (_, "") => return t.with("said-wish-away", &[("name", &name)]),
         (WishField::Group, _) => "said-wish-group",
@@ -157,9 +159,11 @@ fn wish(t: Tongue, before: &Collection, name: &str, field: WishField, text: &str
             let name = |id| before.character_name(CharacterId(id)).to_owned();
             numbers.map(name).collect()
         }
-        WishField::Group | WishField::Hand | WishField::Season | WishField::Finish => {
-            vec![text.to_owned()]
-        }
+        WishField::Group
+        | WishField::Hand
+        | WishField::Season
+        | WishField::Finish
+        | WishField::Tried => vec![text.to_owned()],
     };
     t.with(message, &[("name", &name), ("text", &text.join(", "))])
 }

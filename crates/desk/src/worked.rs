@@ -9,15 +9,17 @@ use std::sync::Arc;
 use spinney_build::{Budget, Search};
 use spinney_check::{Report, Settings};
 use spinney_model::{
-    Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal, TaxonIx,
-    WishField, Wording,
+    AskedBy, Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal,
+    Standing, TaxonIx, WishField, Wording,
 };
 use spinney_press::{SecondLooks, wording};
 
+use crate::asking::letters;
 use crate::collection::{Collection, Drawn};
 use crate::guesses::Guesses;
 use crate::laid::Laid;
 use crate::layer::Layer;
+use crate::pages::stood;
 use crate::pressed::Pressed;
 use crate::work::Work;
 
@@ -177,6 +179,34 @@ impl Made {
     pub(crate) fn couplet(&self, at: &Fork) -> Option<&Couplet> {
         let number = self.places.iter().find(|(_, place)| *place == at)?.0;
         self.key.couplets.iter().find(|couplet| couplet.number == *number)
+    }
+
+    /// The token of the key as people read it: its questions, each with its place, and its ends.
+    pub(crate) fn token(&self) -> String {
+        let side = |to: &Destination| match to {
+            Destination::Couplet(number) => letters(&self.places[number]),
+            Destination::End(end) => {
+                let kinds =
+                    end.taxa.iter().map(|taxon| self.layer.kinds[taxon.0].0.to_string());
+                kinds.collect::<Vec<_>>().join(" ")
+            }
+            Destination::Missing => String::new(),
+        };
+        stood::token(self.key.couplets.iter().flat_map(|couplet| {
+            let place = letters(&self.places[&couplet.number]);
+            let words = couplet.wording.first().to_owned();
+            [place, words, side(&couplet.yes), side(&couplet.no)]
+        }))
+    }
+
+    /// How the key stands: who asked, whether it holds, whether people tried it as it is now.
+    pub(crate) fn standing(&self, drawn: &Drawn) -> Standing {
+        let peoples = self.claim.is_none() || !drawn.questions.is_empty();
+        Standing {
+            asked_by: if peoples { AskedBy::People } else { AskedBy::Search },
+            holds: self.opinion.holds(),
+            tried: drawn.wish(WishField::Tried) == self.token(),
+        }
     }
 
     /// What must be mended or looked at in the key.

@@ -256,4 +256,34 @@ fn a_key_with_questions_of_people_is_a_trying_out_copy_also_when_it_is_finished(
     group.post("/do/finish", &[("key", "2"), ("at", ""), ("finish", "yes")]);
     assert!(group.get("/key?key=2").contains("Is it soft?"));
     assert!(phone(&mut group, 2).contains("trying-out copy"), "the rest is the machine's");
+
+    // People tried it as it is; another question is another key.
+    let page = group.get("/key?key=2");
+    let fields = at_the_desk::hidden(&page, "/do/key-tried");
+    let fields: Vec<(&str, &str)> =
+        fields.iter().map(|(n, v)| (n.as_str(), v.as_str())).collect();
+    let page = group.post("/do/key-tried", &fields);
+    assert!(page.contains("We have not tried it after all"));
+    assert!(!phone(&mut group, 2).contains("trying-out copy"), "people tried it");
+    group.post("/do/key-reword", &[("key", "2"), ("at", ""), ("words", "Is it quite soft?")]);
+    assert!(phone(&mut group, 2).contains("trying-out copy"), "nobody tried it so");
+    let said = group.refused("/do/key-tried", &fields);
+    assert!(said.contains("This key has changed since the page was shown."));
+    group.undo("/key?key=2");
+    assert!(!phone(&mut group, 2).contains("trying-out copy"), "as it was tried");
+}
+
+#[test]
+fn a_hand_drawn_key_that_loses_a_find_is_a_draft_and_cannot_be_said_to_be_tried() {
+    let mut group = AtTheDesk::empty();
+    group.post("/do/add-kinds", &[("names", "hazel\nlime\nivy")]);
+    group.post("/do/start-heaps", &[("name", "Group Blue")]);
+    group.post("/do/ask", &[("key", "1"), ("at", ""), ("words", "Is the edge toothed?")]);
+    for (kind, side) in [("1", "yes"), ("3", "no")] {
+        group.post("/do/sort", &[("key", "1"), ("at", ""), ("kind", kind), ("side", side)]);
+    }
+    let page = file(&mut group, "/print/phone.html?key=1");
+    let page = String::from_utf8(page.body).expect("text");
+    assert!(page.contains("DRAFT"), "lime comes out nowhere");
+    assert!(!group.get("/key?key=1").contains("/do/key-tried"));
 }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Ask, Key, Matrix, Walk};
+use spinney_model::{Ask, AskedBy, Holds, Key, Matrix, Standing, Walk};
 
 /// By the number of a question: what else parts the kinds that are left there in the same way,
 /// and whether its yes is the question's no.
@@ -41,10 +41,24 @@ pub enum Picture {
 pub enum Stamp {
     /// Nothing: the second opinion found nothing that must be mended.
     None,
-    /// DRAFT on every page: the key is broken as a tree.
+    /// DRAFT on every page of the key: whoever follows it may be left without an answer.
     Draft,
-    /// "trying-out copy": people wrote it, and their words are kept.
+    /// "trying-out copy": people asked some of it and nobody has tried it yet, or not all of it
+    /// could be checked.
     TryingOut,
+}
+
+impl Stamp {
+    /// The one rule for every sheet, page and command.
+    pub fn of(standing: Standing) -> Self {
+        match (standing.holds, standing.tried, standing.asked_by) {
+            (Holds::Broken, ..) => Self::Draft,
+            (_, true, _) | (Holds::Whole, false, AskedBy::Search) => Self::None,
+            (Holds::InPart, false, _) | (Holds::Whole, false, AskedBy::People) => {
+                Self::TryingOut
+            }
+        }
+    }
 }
 
 /// A paper size, upright unless a sheet needs it turned.
@@ -65,6 +79,32 @@ impl Paper {
             Self::A4 => (210.0, 297.0),
             Self::Letter => (215.9, 279.4),
             Self::A3 => (297.0, 420.0),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use spinney_model::AskedBy::{People, Search};
+    use spinney_model::Holds::{Broken, InPart, Whole};
+    use spinney_model::Standing;
+
+    use super::Stamp::{self, Draft, None, TryingOut};
+
+    #[test]
+    fn the_stamp_follows_who_asked_whether_it_holds_and_whether_it_was_tried() {
+        let table = [
+            // asked by, holds, not tried, tried
+            (Search, Whole, None, None),
+            (Search, InPart, TryingOut, None),
+            (Search, Broken, Draft, Draft),
+            (People, Whole, TryingOut, None),
+            (People, InPart, TryingOut, None),
+            (People, Broken, Draft, Draft),
+        ];
+        for (asked_by, holds, untried, tried) in table {
+            let stamp = |tried| Stamp::of(Standing { asked_by, holds, tried });
+            assert_eq!((stamp(false), stamp(true)), (untried, tried), "{asked_by:?} {holds:?}");
         }
     }
 }

@@ -63,7 +63,7 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
 }
 
 fn frame(setting: &Setting, paper: Paper, turned: bool) -> Frame {
-    setting.frame(paper, turned, "Chart", crate::setting::OUR_GROUP)
+    setting.frame_of_key(paper, turned, "Chart", crate::setting::OUR_GROUP)
 }
 
 /// The room for the tree on a page, and what stands below it.

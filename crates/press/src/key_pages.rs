@@ -85,7 +85,7 @@ const MOST_TRIED: usize = 40;
 
 /// The pages with the second looks of these questions; and whether the word list is whole.
 fn laid(setting: &Setting, paper: Paper, looks: &BTreeSet<u32>) -> (Vec<Page>, bool) {
-    let frame = setting.frame(paper, false, "Key", crate::setting::OUR_GROUP);
+    let frame = setting.frame_of_key(paper, false, "Key", crate::setting::OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, "Key", false));
     let look = Boxed { fill: Some(Ink::Tint), pen: None, gap: 1.0 };

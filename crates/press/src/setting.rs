@@ -166,7 +166,7 @@ impl<'a> Setting<'a> {
         known.join(" · ")
     }
 
-    /// The frame of a sheet, upright or turned.
+    /// The frame of a sheet that does not show the key, upright or turned.
     pub(crate) fn frame(
         &self,
         paper: Paper,
@@ -188,9 +188,24 @@ impl<'a> Setting<'a> {
             running: whole.trim_end_matches([' ', '·']).to_owned(),
             version: known.join(" · "),
             writing: writing.to_owned(),
-            stamp: (self.booklet.stamp == Stamp::Draft).then(|| "DRAFT".to_owned()),
-            beside: (self.booklet.stamp == Stamp::TryingOut)
-                .then(|| "trying-out copy".to_owned()),
+            stamp: None,
+            beside: None,
+        }
+    }
+
+    /// The same for a sheet that shows the key itself: it says how the key stands.
+    pub(crate) fn frame_of_key(
+        &self,
+        paper: Paper,
+        turned: bool,
+        sheet: &str,
+        writing: &str,
+    ) -> Frame {
+        let stamp = self.booklet.stamp;
+        Frame {
+            stamp: (stamp == Stamp::Draft).then(|| "DRAFT".to_owned()),
+            beside: (stamp == Stamp::TryingOut).then(|| "trying-out copy".to_owned()),
+            ..self.frame(paper, turned, sheet, writing)
         }
     }
 

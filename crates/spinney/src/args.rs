@@ -127,6 +127,10 @@ pub(crate) struct Sheets {
     /// The date at the foot of the sheets; today if not given.
     #[arg(long, value_name = "DATE")]
     pub(crate) date: Option<String>,
+    /// People who did not know the answers tried this key, and it worked: print it without
+    /// "trying-out copy". A broken key stays a draft.
+    #[arg(long)]
+    pub(crate) tried: bool,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

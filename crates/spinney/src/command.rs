@@ -17,8 +17,8 @@ pub(crate) mod wishes;
 use spinney_build::{Built, Progress as Found, Search};
 use spinney_check::{Report, Settings};
 use spinney_exchange::json;
-use spinney_model::{Code, Finding, Matrix, Wishes, Wording};
-use spinney_press::wording;
+use spinney_model::{AskedBy, Claim, Code, Finding, Key, Matrix, Standing, Wishes, Wording};
+use spinney_press::{Stamp, wording};
 
 use crate::args;
 use crate::report;
@@ -82,6 +82,18 @@ pub(crate) fn settings(answer: &args::Answer, pupils: bool) -> Settings {
         pupils_wrote_it: pupils,
         ..usual
     }
+}
+
+/// What the sheets say of a key's standing: whether its questions are people's, what a second
+/// opinion says of it, and whether people tried it.
+pub(crate) fn stamp(peoples: bool, opinion: &Report, tried: bool) -> Stamp {
+    let asked_by = if peoples { AskedBy::People } else { AskedBy::Search };
+    Stamp::of(Standing { asked_by, holds: opinion.holds(), tried })
+}
+
+/// Whether people asked one of a key's questions.
+pub(crate) fn peoples(key: &Key, claim: Option<&Claim>) -> bool {
+    claim.is_none() || key.couplets.iter().any(|couplet| couplet.kept)
 }
 
 /// The words of a couplet, for a sentence.

@@ -22,6 +22,7 @@ use std::sync::Arc;
 
 use maud::{Markup, html};
 use spinney_model::{Couplet, Finding, Fork, KeyId, KindId, Place};
+use spinney_press::Stamp;
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown, heaps, stood};
@@ -53,6 +54,7 @@ pub(super) const ROUTES: &[Route] = &[
     (Method::Post, "/do/key-let-go", Handler::Do(deeds::let_go)),
     (Method::Post, "/do/key-replace", Handler::Do(deeds::replace)),
     (Method::Post, "/do/key-threshold", Handler::Do(deeds::threshold)),
+    (Method::Post, "/do/key-tried", Handler::Do(deeds::tried)),
 ];
 
 /// A key with everything that the parts of this screen look at.
@@ -158,6 +160,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
             (ways_to_look(&key))
             @if key.as_tree { (tree::tree(&key)) } @else { (questions::questions(&key)) }
         }
+        (trying_out(t, key.id, &key.made, key.drawn(), &key.address(None)))
         (keep_all(&key))
         (wishes::form(&key))
     };
@@ -174,6 +177,32 @@ pub(super) fn asked_token(made: &Made) -> String {
     stood::token(made.key.couplets.iter().flat_map(|couplet| {
         [letters(&made.places[&couplet.number]), couplet.wording.first().to_owned()]
     }))
+}
+
+/// Whether the key is a trying-out copy, and the button by which people say that they tried it.
+pub(crate) fn trying_out(
+    t: Tongue,
+    id: KeyId,
+    made: &Made,
+    drawn: &Drawn,
+    back: &str,
+) -> Markup {
+    let standing = made.standing(drawn);
+    let (told, button, wanted) = match (Stamp::of(standing), standing.tried) {
+        _ if made.key.couplets.is_empty() => return html! {},
+        (Stamp::Draft, _) | (Stamp::None, false) => return html! {},
+        (Stamp::TryingOut, _) => ("tried-not-yet", "tried-it", made.token()),
+        (Stamp::None, true) => ("tried-already", "tried-not-after-all", String::new()),
+    };
+    html! {
+        form.trying-out method="post" action="/do/key-tried" {
+            input type="hidden" name="key" value=(id.0);
+            input type="hidden" name="tried" value=(wanted);
+            input type="hidden" name="back" value=(back);
+            p.quiet { (t.say(told)) }
+            button #tried { (t.say(button)) }
+        }
+    }
 }
 
 /// Against surprises: a key that was printed should not change with the table.

@@ -73,6 +73,13 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let work = html! {
         h1 { (t.say("print-title")) " · " span dir="auto" { (desk.history.now.keys[&wanted.key].name) } }
         @if bound.draft() { div.finding.mend { p.severity { (t.say("severity-mend")) } p { (t.say("print-draft")) } } }
+        (super::key::trying_out(
+            t,
+            wanted.key,
+            &bound.made,
+            &desk.history.now.keys[&wanted.key],
+            &wanted.address(wanted.sheet, wanted.paper, page),
+        ))
         div.printing {
             (choices(desk, &wanted))
             (preview(&wanted, page, of))

@@ -20,7 +20,7 @@ pub(super) const STOOD: &str = "stood";
 const BYTES: usize = 8;
 
 /// The token of these words, in this order.
-pub(super) fn token<S: AsRef<str>>(words: impl IntoIterator<Item = S>) -> String {
+pub(crate) fn token<S: AsRef<str>>(words: impl IntoIterator<Item = S>) -> String {
     let mut hash = Sha256::new();
     for part in words {
         // With its length, so that no two lists of words run together into the same; in as many

@@ -36,6 +36,7 @@ fn edits() -> Vec<Edit> {
         Edit::RenameKey(key, text()),
         Edit::RemoveKey(key),
         Edit::Wish(key, WishField::Hand, text()),
+        Edit::Wish(key, WishField::Tried, "0123456789abcdef".to_owned()),
         ask(AskedOf::States(vec![text(), String::new()])),
         ask(AskedOf::AtLeast(Quantity::from_thousandths(1500))),
         ask(AskedOf::Below(Quantity::from_thousandths(-1))),
@@ -95,10 +96,10 @@ fn lines_of_the_first_form_are_read_and_written_as_they_were() {
         .lines()
         .map(|line| read(line.as_bytes()).unwrap_or_else(|why| panic!("{why}: {line}")))
         .collect();
-    let first = |edit: &Edit| {
-        let later = |of: &AboutField| *of == AboutField::BeforeYouGo;
-        !matches!(edit, Edit::CallKind { .. })
-            && !matches!(edit, Edit::DescribeScene(of, _) if later(of))
+    let first = |edit: &Edit| match edit {
+        Edit::CallKind { .. } | Edit::Wish(_, WishField::Tried, _) => false,
+        Edit::DescribeScene(of, _) => *of != AboutField::BeforeYouGo,
+        _ => true,
     };
     let edits = edits().into_iter().filter(first).map(|edit| Done::Edits(vec![edit]));
     let others = [
@@ -131,6 +132,10 @@ fn what_only_a_later_form_can_say_says_so() {
         (
             r#"{"v":3,"at":5,"edits":[{"describe_scene":{"what":"before you go","text":"Ask."}}]}"#,
             Done::Edits(vec![Edit::DescribeScene(AboutField::BeforeYouGo, "Ask.".to_owned())]),
+        ),
+        (
+            r#"{"v":3,"at":5,"edits":[{"wish":{"key":1,"what":"tried","text":"0a1b"}}]}"#,
+            Done::Edits(vec![Edit::Wish(KeyId(1), WishField::Tried, "0a1b".to_owned())]),
         ),
     ];
     for (line, done) in lines {

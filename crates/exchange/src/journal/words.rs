@@ -74,7 +74,8 @@ words!(
     Season = "season",
     Never = "never",
     Kinds = "kinds",
-    Finish = "finish"
+    Finish = "finish",
+    Tried = "tried"
 );
 
 words!(of_side, side, Side, Yes = "yes", No = "no", Both = "both");

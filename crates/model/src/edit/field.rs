@@ -92,4 +92,6 @@ pub enum WishField {
     Kinds,
     /// Whether the rest of it is to be found by the machine: `yes` or empty.
     Finish,
+    /// The token of the key that people have tried; empty: nobody has.
+    Tried,
 }

@@ -14,7 +14,7 @@ const MOST: usize = 6;
 
 /// The pages of the list.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
-    let frame = setting.frame(paper, false, "Answers, for the adult", "Notes:");
+    let frame = setting.frame_of_key(paper, false, "Answers, for the adult", "Notes:");
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, "Answers, for the adult", false));
     let words = "The right way of every kind. A kind with several ways varies, or nobody \

@@ -200,5 +200,6 @@ fn the_key_of_twelve_kinds_takes_five_pages_at_most_and_the_cover_one() {
     let today = today::sheet(&booklet, Paper::A4);
     assert!(today.pages[0].words().contains("How many copies of what"));
     assert!(today.pages[0].words().contains("Cautions"));
-    assert!(today.pages[1].words().contains("Answers, for the adult"));
+    assert!(today.pages[1].words().contains("Before you go: for the adults"));
+    assert!(today.pages[2].words().contains("Answers, for the adult"));
 }

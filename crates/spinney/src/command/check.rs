@@ -7,7 +7,7 @@ use spinney_check::Report;
 use spinney_exchange::link::{self, Link, Links};
 use spinney_exchange::{json, key_text};
 use spinney_model::{Claim, Code, Finding, Key, Matrix, Place};
-use spinney_press::{Booklet, SecondLooks, Stamp, wording};
+use spinney_press::{Booklet, SecondLooks, wording};
 
 use crate::args::{Check, Format};
 use crate::command::key::{add_new, fine};
@@ -64,7 +64,11 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
             key: &given.key,
             walks: &opinion.walks,
             second_looks: &SecondLooks::new(),
-            stamp: stamp(args.pupils, &opinion),
+            stamp: command::stamp(
+                args.pupils || command::peoples(&given.key, given.claim.as_ref()),
+                &opinion,
+                args.sheets.tried,
+            ),
             date: Some(&date),
             pictures: &opened.pictures,
         };
@@ -133,16 +137,6 @@ pub(crate) fn read(text: &str, matrix: &Matrix, mut links: Links) -> Result<Give
     let linked = link::link(&mut read.key, matrix, &links);
     read.findings.extend(linked.findings);
     Ok(Given { key: read.key, claim: None, findings: read.findings })
-}
-
-/// What the sheets of this key say of its standing.
-pub(crate) fn stamp(pupils: bool, opinion: &Report) -> Stamp {
-    match (pupils, opinion.broken_as_a_tree(), opinion.works()) {
-        (true, ..) => Stamp::TryingOut,
-        (false, true, _) => Stamp::Draft,
-        (false, false, true) => Stamp::None,
-        (false, false, false) => Stamp::TryingOut,
-    }
 }
 
 /// The opinion as a page of text.

@@ -96,7 +96,7 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
         key: &built.key,
         walks: &opinion.walks,
         second_looks: &looks,
-        stamp: check::stamp(false, &opinion),
+        stamp: command::stamp(false, &opinion, false),
         date: Some(date),
         pictures: &BTreeMap::new(),
     };
@@ -150,7 +150,7 @@ fn second_opinion(
         key: &given.key,
         walks: &opinion.walks,
         second_looks: &SecondLooks::new(),
-        stamp: check::stamp(true, &opinion),
+        stamp: command::stamp(true, &opinion, false),
         date: Some(date),
         pictures: &BTreeMap::new(),
     };

@@ -5,7 +5,7 @@ use std::fmt::Write;
 use spinney_check::Replay;
 use spinney_exchange::{json, key_text};
 use spinney_model::{Finding, Severity};
-use spinney_press::{Booklet, SecondLooks, Stamp};
+use spinney_press::{Booklet, SecondLooks};
 
 use crate::args::{Format, Key};
 use crate::failure::Failure;
@@ -29,7 +29,8 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     let settings = command::settings(&args.answer, false);
     command::look_at_table(matrix, &settings, &mut findings);
     let opinion = spinney_check::check(matrix, &built.key, Some(&built.claim), &settings);
-    let stamp = if opinion.broken_as_a_tree() { Stamp::Draft } else { Stamp::None };
+    let peoples = command::peoples(&built.key, Some(&built.claim));
+    let stamp = command::stamp(peoples, &opinion, args.sheets.tried);
     add_new(&mut findings, &opinion.findings);
     let json = json::Report {
         matrix,

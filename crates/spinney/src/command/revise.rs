@@ -8,7 +8,7 @@ use spinney_check::Report;
 use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text};
 use spinney_model::{Code, Finding, Key, Matrix, Wording};
-use spinney_press::{Booklet, SecondLooks, Stamp, wording};
+use spinney_press::{Booklet, SecondLooks, wording};
 
 use crate::args::{Format, Revise};
 use crate::command::check::{drop_echoes, read};
@@ -45,7 +45,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
                 key,
                 walks: &opinion.walks,
                 second_looks: &SecondLooks::new(),
-                stamp: if opinion.broken_as_a_tree() { Stamp::Draft } else { Stamp::None },
+                stamp: command::stamp(true, &opinion, args.sheets.tried),
                 date: Some(&date),
                 pictures: &opened.pictures,
             };

@@ -8,6 +8,7 @@ use crate::Desk;
 use crate::asking::of_form;
 use crate::laid::quantity;
 use crate::pages::finds::LONGEST_NAME;
+use crate::pages::frame;
 use crate::pages::heaps::deeds::{LONGEST_QUESTION, gone, place, text};
 use crate::pages::stood;
 use crate::routes::{Asked as Form, Deed, Refused};
@@ -221,4 +222,28 @@ fn asked_there(key: &Keyed, at: &Fork, ask: &Ask, edits: &[Edit]) -> Result<(), 
         }),
         _ => Ok(()),
     }
+}
+
+/// People who did not know the answers tried the key as the page showed it, and it worked; or they
+/// have not after all.
+pub(super) fn tried(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
+    let id = frame::key_of_form(asked);
+    let Some(made) = desk.worked.made(&desk.history.now, id) else { return Err(gone(asked)) };
+    let token = made.token();
+    let back = asked.back(&format!("/key?key={}", id.0));
+    let wanted = match asked.request.field("tried") {
+        "" => String::new(),
+        shown if shown == token => token,
+        _ => {
+            let t = asked.tongue;
+            return Err(Refused {
+                sentence: t.say("tried-moved"),
+                remedy: t.say("tried-moved-remedy"),
+            });
+        }
+    };
+    let now = desk.history.now.keys[&id].wish(WishField::Tried);
+    let edits =
+        if now == wanted { vec![] } else { vec![Edit::Wish(id, WishField::Tried, wanted)] };
+    Ok(Deed::edits(edits, back))
 }

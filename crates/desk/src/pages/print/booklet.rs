@@ -6,7 +6,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use spinney_model::{KeyId, Matrix};
+use spinney_model::{KeyId, Matrix, Standing};
 use spinney_press::{Booklet, Picture, Stamp};
 
 use crate::Desk;
@@ -24,8 +24,7 @@ pub(super) struct Bound {
     named: Matrix,
     pub(super) made: Arc<Made>,
     pub(super) pictures: BTreeMap<String, Picture>,
-    /// Whether people asked some of its questions.
-    peoples: bool,
+    pub(super) standing: Standing,
     today: String,
     name: String,
 }
@@ -59,9 +58,9 @@ impl Bound {
             made.layer.kinds.iter().map(|kind| desk.history.now.name_in(key, *kind)).collect();
         let named = named(&matrix, names);
         let name = file_name(&drawn.name);
-        let peoples = !drawn.questions.is_empty();
+        let standing = made.standing(drawn);
         let today = asked.request.today.clone();
-        Ok(Some(Self { matrix, named, pictures, made, peoples, today, name }))
+        Ok(Some(Self { matrix, named, pictures, made, standing, today, name }))
     }
 
     pub(super) fn booklet(&self) -> Booklet<'_> {
@@ -81,15 +80,9 @@ impl Bound {
         self.made.key.couplets.is_empty() && self.matrix.taxa().len() > 1
     }
 
-    /// What the sheets say of the key's standing. A key of the machine that loses somebody is a
-    /// draft. A key with questions of people is a trying-out copy, also where the machine found
-    /// the rest: nobody has tried it, and the words of people are kept as they are.
-    fn stamp(&self) -> Stamp {
-        match (&self.made.claim, self.made.opinion.broken_as_a_tree()) {
-            (Some(_), true) => Stamp::Draft,
-            (Some(_), false) if !self.peoples => Stamp::None,
-            _ => Stamp::TryingOut,
-        }
+    /// What the sheets say of the key's standing.
+    pub(super) fn stamp(&self) -> Stamp {
+        Stamp::of(self.standing)
     }
 
     pub(super) fn draft(&self) -> bool {
