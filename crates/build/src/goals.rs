@@ -133,7 +133,7 @@ fn packed(order: &[Goal], all: Effort, longest: Effort) -> Option<Vec<Part>> {
     unit.checked_mul(cost::SPARE).map(|_| parts)
 }
 
-fn sum_of(goal: Goal) -> Option<Sum> {
+pub(crate) fn sum_of(goal: Goal) -> Option<Sum> {
     match goal {
         Goal::LeastEffort => Some(Sum::Effort),
         Goal::MostRightEnds => Some(Sum::Misread),

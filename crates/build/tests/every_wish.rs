@@ -13,8 +13,8 @@ use spinney_fixtures::every_key::{Question, Tree};
 use spinney_fixtures::forms::Forms;
 use spinney_fixtures::seeded;
 use spinney_model::{
-    Ask, Asked, CharacterIx, Difficulty, Early, Goal, Instrument, Kept, Matrix, Scale, Season,
-    SeenOn, Share, StateIx, TaxonIx, Wishes,
+    Ask, Asked, Character, CharacterIx, Difficulty, Early, Goal, Instrument, Kept, Matrix,
+    Scale, Scene, Season, SeenOn, Share, StateIx, Taxon, TaxonIx, Value, Wishes,
 };
 
 fn whole(number: usize) -> Share {
@@ -78,13 +78,7 @@ fn words(matrix: &Matrix, question: &Question) -> BTreeSet<String> {
     if let (Asked::States(asked), Scale::Words { states }) = (&question.asked, &character.scale)
         && !states.contains(&"yes".to_owned())
     {
-        // The smaller group is named; of equal ones that with the first state.
-        let first = asked.contains(&StateIx(0));
-        let named = match (2 * asked.len()).cmp(&states.len()) {
-            Ordering::Less => true,
-            Ordering::Equal => first,
-            Ordering::Greater => false,
-        };
+        let named = named_as_asked(asked, states.len());
         let all = (0..states.len()).map(StateIx);
         words.extend(
             all.filter(|at| asked.contains(at) == named)
@@ -227,6 +221,120 @@ fn every_order_of_goals_reaches_what_the_best_key_of_the_list_reaches() {
     assert!(compared > 500, "only {compared} tables had a list");
 }
 
+/// The orders in which two or three of the goals can be wished.
+fn pairs_and_triples() -> Vec<Vec<Goal>> {
+    let mut orders = Vec::new();
+    for one in Goal::ALL {
+        for two in Goal::ALL.into_iter().filter(|two| *two != one) {
+            orders.push(vec![one, two]);
+            for three in Goal::ALL.into_iter().filter(|three| ![one, two].contains(three)) {
+                orders.push(vec![one, two, three]);
+            }
+        }
+    }
+    orders
+}
+
+/// What the goals alone reach, and their price, against the list.
+fn compare_goals(matrix: &Matrix, keys: &[Rc<Tree>], goals: &[Goal], seed: u64) {
+    let wishes = Wishes { goals: goals.to_vec(), ..Wishes::default() };
+    let built = build(matrix, &wishes, Budget::default());
+    assert!(built.claim.optimal() && built.refused.is_empty(), "seed {seed}: {goals:?}");
+    let found: Vec<Share> = built
+        .claim
+        .reached
+        .iter()
+        .flat_map(|reached| std::iter::once(reached.value).chain(reached.then))
+        .collect();
+    let expected = best(matrix, keys, goals);
+    let effort = *expected.last().expect("the effort is measured last");
+    // The effort that settles the rest is said once.
+    let said = expected.len() - usize::from(goals.contains(&Goal::LeastEffort));
+    assert_eq!(found, expected[..said], "seed {seed}: {goals:?}");
+    assert_eq!(built.claim.total, effort, "seed {seed}: {goals:?}");
+    let free = best(matrix, keys, &[])[0];
+    let prices: Vec<(Share, bool)> =
+        built.claim.prices.iter().map(|price| (price.extra, price.exact)).collect();
+    let usual = goals == [Goal::LeastEffort];
+    let price = (!usual).then_some((effort - free, true));
+    assert_eq!(prices, Vec::from_iter(price), "seed {seed}: {goals:?}");
+}
+
+#[test]
+fn every_pair_and_every_triple_of_goals_reaches_what_the_best_key_of_the_list_reaches() {
+    let orders = pairs_and_triples();
+    assert_eq!(orders.len(), 30 + 120);
+    let mut compared = 0;
+    for seed in 0..400 {
+        // Every second table with characters that share words.
+        let matrix = if seed % 2 == 0 { table(seed) } else { wordy(seed) };
+        let Some(keys) = list(&matrix, &BTreeSet::new()) else { continue };
+        for goals in &orders {
+            compare_goals(&matrix, &keys, goals, seed);
+        }
+        compared += 1;
+    }
+    assert!(compared > 150, "only {compared} tables had a list");
+}
+
+/// The shortest of the keys with the fewest words is wanted, not the shortest of those that do
+/// without the same word.
+#[test]
+fn the_second_goal_does_not_spoil_the_first() {
+    let matrix = edge_rings_spots();
+    let keys = list(&matrix, &BTreeSet::new()).expect("it is a small table");
+    let words = |goals: &[Goal]| {
+        let wishes = Wishes { goals: goals.to_vec(), ..Wishes::default() };
+        build(&matrix, &wishes, Budget::default()).claim.reached[0].value
+    };
+    assert_eq!(words(&[Goal::FewestWords]), whole(3));
+    assert_eq!(words(&[Goal::FewestWords, Goal::ShortestLongestPath]), whole(3));
+    for goals in pairs_and_triples() {
+        compare_goals(&matrix, &keys, &goals, 0);
+    }
+}
+
+/// Four invented kinds that a question about the edge, which is easy, need not help to tell
+/// apart: rings and spots, which are hard, do.
+fn edge_rings_spots() -> Matrix {
+    let states = vec!["toothed".to_owned(), "spiny".to_owned()];
+    let mut characters = vec![
+        Character::named("edge", Scale::Words { states }),
+        Character::named("rings", Scale::Counts),
+        Character::named("spots", Scale::Counts),
+    ];
+    for hard in &mut characters[1..] {
+        hard.difficulty = Difficulty::Hard;
+    }
+    let rows = [(0, 2, 6), (0, 2, 2), (0, 6, 5), (1, 6, 5)].map(|(edge, rings, spots)| {
+        let one = whole(1);
+        vec![
+            Value::States(vec![(StateIx(edge), one)]).into(),
+            Value::Counts(vec![(rings, one)]).into(),
+            Value::Counts(vec![(spots, one)]).into(),
+        ]
+    });
+    let taxa = ["ant", "bee", "fly", "bug"].map(Taxon::named).to_vec();
+    Matrix::new(Scene::default(), taxa, characters, rows.to_vec()).expect("it is a table")
+}
+
+/// A small table in which characters are hard and easy, counted and worded, and share words.
+fn wordy(seed: u64) -> Matrix {
+    let matrix = seeded::awkward(seed);
+    let mut rng = fastrand::Rng::with_seed(seed + 11);
+    let mut characters = matrix.characters().to_vec();
+    for character in &mut characters {
+        character.difficulty =
+            [Difficulty::Easy, Difficulty::Fair, Difficulty::Hard][rng.usize(..3)];
+        if rng.u8(..3) > 0 {
+            let words = ["blade", "stalk", "vein", "edge", "base"];
+            character.terms =
+                (0..rng.usize(1..=3)).map(|_| words[rng.usize(..5)].to_owned()).collect();
+        }
+    }
+    spinney_fixtures::drawn::remade(&matrix, matrix.taxa().to_vec(), characters)
+}
+
 #[test]
 fn pins_are_kept_and_the_rest_is_best() {
     let mut compared = BTreeMap::<&str, usize>::new();
@@ -298,9 +406,18 @@ fn pins_are_kept_and_the_rest_is_best() {
             wishes.early.push(early);
             *compared.entry("early").or_default() += 1;
         }
+        if rng.u8(..3) == 0 {
+            let mut goals = Goal::ALL.to_vec();
+            rng.shuffle(&mut goals);
+            goals.truncate(rng.usize(1..=3));
+            wishes.goals = goals;
+            *compared.entry("goals").or_default() += 1;
+        }
         let (found, found_within) = reached(&matrix, &wishes);
         assert_eq!(found_within, within, "seed {seed}: {wishes:?}");
-        assert_eq!(found, best(&matrix, &keys, &[])[..1], "seed {seed}: {wishes:?}");
+        let expected = best(&matrix, &keys, &wishes.goals);
+        let said = expected.len() - usize::from(wishes.goals.contains(&Goal::LeastEffort));
+        assert_eq!(found, expected[..said], "seed {seed}: {wishes:?}");
         *compared.entry("left out").or_default() += usize::from(!left_out.is_empty());
     }
     for (what, times) in compared {
@@ -308,14 +425,30 @@ fn pins_are_kept_and_the_rest_is_best() {
     }
 }
 
-/// The list asks for any of two complementary groups; the search knows one of them.
-fn in_our_words(matrix: &Matrix, ask: Ask) -> Option<Ask> {
+/// The list asks for any of two complementary groups; a table's own question asks for the
+/// smaller one, and its words are the ones to know.
+fn in_our_words(matrix: &Matrix, mut ask: Ask) -> Option<Ask> {
+    let character = matrix.character(ask.character);
+    if let (Asked::States(asked), Scale::Words { states }) = (&mut ask.yes, &character.scale)
+        && !named_as_asked(asked, states.len())
+    {
+        *asked = (0..states.len()).map(StateIx).filter(|at| !asked.contains(at)).collect();
+    }
     let kept = |ask: &Ask| Wishes {
         kept: Some(Box::new(Kept { ask: ask.clone(), yes: None, no: None })),
         ..Wishes::default()
     };
     let fine = |ask: &Ask| build(matrix, &kept(ask), Budget::default()).refused.is_empty();
     fine(&ask).then_some(ask)
+}
+
+/// Whether a question names this group: the smaller one; of equal ones that with the first state.
+fn named_as_asked(asked: &BTreeSet<StateIx>, states: usize) -> bool {
+    match (2 * asked.len()).cmp(&states) {
+        Ordering::Less => true,
+        Ordering::Equal => asked.contains(&StateIx(0)),
+        Ordering::Greater => false,
+    }
 }
 
 /// A search that is stopped anywhere still gives a whole key, and claims nothing of it.
