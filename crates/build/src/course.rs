@@ -12,9 +12,7 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{
-    Ask, CharacterIx, Early, Goal, Key, Matrix, Refusal, TaxonIx, Wanted, WhyNot, Wishes,
-};
+use spinney_model::{Ask, CharacterIx, Goal, Key, Matrix, Refusal, Wanted, WhyNot, Wishes};
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
@@ -125,7 +123,7 @@ impl Course {
         let ground = &self.solver.ground;
         let root = ground.root();
         for _ in &self.wishes.early {
-            let mut steps = 1;
+            let mut steps = 0;
             loop {
                 let mut within = self.within.clone();
                 within.push(steps);
@@ -442,21 +440,4 @@ pub(crate) fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx
         not_there || not_then || wishes.never.contains(at)
     };
     matrix.character_indices().filter(unseen).collect()
-}
-
-impl Ground {
-    /// The kinds that some question can part from the kind of an early wish.
-    pub(crate) fn rivals(&self, early: Early) -> Vec<TaxonIx> {
-        let (kind, others): (TaxonIx, Vec<TaxonIx>) = match early {
-            Early::Part(one, other) => (one, vec![other]),
-            Early::Leave(kind) => {
-                (kind, self.matrix.taxon_indices().filter(|other| *other != kind).collect())
-            }
-        };
-        let candidates = &self.questions[..self.candidates];
-        let parts = |other: &TaxonIx| {
-            candidates.iter().any(|question| question.can_part(kind.0, other.0))
-        };
-        others.into_iter().filter(parts).collect()
-    }
 }
