@@ -185,7 +185,7 @@ def plants(spinney, folder):
             seconds = processor(resource.RUSAGE_CHILDREN) - before
             assert run.returncode in (0, 1), run.stderr
             answer = json.loads(run.stdout)
-            total, bound = answer["cost"]["total"], answer["proof"]["lower_bound"]
+            total, bound = answer["cost"]["effort_total"], answer["proof"]["lower_bound"]
             alike = [f["place"] for f in answer["findings"] if f["code"] == "not-separable"]
             cells = [
                 "in quarters" if quarters else "numbers as numbers",

@@ -81,8 +81,7 @@ fn words(matrix: &Matrix, question: &Question) -> BTreeSet<String> {
         let named = named_as_asked(asked, states.len());
         let all = (0..states.len()).map(StateIx);
         words.extend(
-            all.filter(|at| asked.contains(at) == named)
-                .map(|at| format!("{}: {}", character.name, states[at.0])),
+            all.filter(|at| asked.contains(at) == named).map(|at| states[at.0].clone()),
         );
     }
     words
@@ -292,6 +291,26 @@ fn the_second_goal_does_not_spoil_the_first() {
     for goals in pairs_and_triples() {
         compare_goals(&matrix, &keys, &goals, 0);
     }
+}
+
+/// "Pointed" is taught once, at the tip or at the base.
+#[test]
+fn a_word_that_two_columns_ask_for_is_one_word() {
+    let column = |name: &str, other: &str| {
+        let states = vec!["pointed".to_owned(), other.to_owned()];
+        Character::named(name, Scale::Words { states })
+    };
+    let characters = vec![column("tip", "round"), column("base", "heart-shaped")];
+    let rows = [(0, 0), (0, 1), (1, 0), (1, 1)].map(|(tip, base)| {
+        [tip, base].map(|state| Value::States(vec![(StateIx(state), whole(1))]).into()).to_vec()
+    });
+    let taxa = ["ant", "bee", "fly", "bug"].map(Taxon::named).to_vec();
+    let matrix =
+        Matrix::new(Scene::default(), taxa, characters, rows.to_vec()).expect("it is a table");
+    let wishes = Wishes { goals: vec![Goal::FewestWords], ..Wishes::default() };
+    let built = build(&matrix, &wishes, Budget::default());
+    // Tip, base, pointed.
+    assert_eq!(built.claim.reached[0].value, whole(3));
 }
 
 /// Four invented kinds that a question about the edge, which is easy, need not help to tell

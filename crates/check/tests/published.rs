@@ -52,7 +52,7 @@ fn a_best_key_to_m1_takes_34_steps() {
     assert_eq!(report.findings, []);
     let effort = report.effort.unwrap();
     assert_eq!(effort.total, Share::from_integer(34));
-    assert_eq!(effort.mean_steps, Share::new(34, 10));
+    assert_eq!(effort.mean_questions, Share::new(34, 10));
     assert_eq!(effort.longest, 4);
 }
 

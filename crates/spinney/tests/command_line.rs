@@ -66,7 +66,7 @@ fn a_table_may_come_from_stdin_and_the_answer_be_json() {
     assert!(text.contains("\"optimal\": true"), "{text}");
     // By hand: dogwood 1, hawthorn 2, and hazel and lime 2 and a question with a ruler, which
     // counts 2: 1 + 2 + 4 + 4.
-    assert!(text.contains("\"total\": 11"), "{text}");
+    assert!(text.contains("\"effort_total\": 11"), "{text}");
 }
 
 #[test]
@@ -234,7 +234,7 @@ fn a_false_cost_does_not_pass() {
     let told = check(&plain);
     assert_eq!(told.status.code(), Some(0), "{}{}", said(&told), complained(&told));
     for text in [&json, &plain] {
-        let false_cost = check(&text.replace("\"total\": 11", "\"total\": 10"));
+        let false_cost = check(&text.replace("\"effort_total\": 11", "\"effort_total\": 10"));
         assert_eq!(false_cost.status.code(), Some(1), "{}", said(&false_cost));
     }
 }

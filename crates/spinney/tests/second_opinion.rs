@@ -33,7 +33,7 @@ fn confirmed(matrix: &Matrix, wishes: &Wishes, name: &str) -> (Built, Report) {
     assert!(blame.is_empty(), "{name}: {blame:#?}");
     if let Some(effort) = &opinion.effort {
         assert_eq!(effort.total, built.claim.total, "{name}");
-        assert_eq!(effort.mean_steps, built.claim.mean_steps, "{name}");
+        assert_eq!(effort.mean_questions, built.claim.mean_questions, "{name}");
         assert_eq!(effort.longest, built.claim.longest, "{name}");
     } else {
         panic!("{name}: the effort could not be added up again");
@@ -240,7 +240,7 @@ fn keys_of_several_ways_are_confirmed() {
         assert!(blame.is_empty() || found.key.couplets.is_empty(), "{seed}: {blame:#?}");
         let effort = opinion.effort.expect("it can be added up");
         assert_eq!(effort.total, found.total, "{seed}");
-        assert_eq!(effort.mean_steps, found.mean_steps, "{seed}");
+        assert_eq!(effort.mean_questions, found.mean_questions, "{seed}");
         several += usize::from(!found.same_look.is_empty());
     }
     assert!(several > 100, "{several} keys have a question of several ways");
