@@ -417,7 +417,7 @@ fn real_output_has_the_shape_of_the_schema_and_the_schema_refuses_others() {
         ("/key/couplets/0/ask", json!({"character": "edge", "at_least": 3, "below": 4})),
         ("/key/couplets/0/yes", json!({"couplet": 2, "taxa": []})),
         ("/key/couplets/1/leads", json!(["one"])),
-        ("/cost/total", json!("34")),
+        ("/cost/effort_total", json!("34")),
         ("/proof/stopped", json!("tired")),
         ("/findings/0", json!({"code": "loop"})),
         ("/reasons/0/heaps", json!([1, 2, 3])),

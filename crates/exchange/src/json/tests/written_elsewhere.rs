@@ -64,7 +64,10 @@ fn a_number_that_its_exact_fraction_contradicts_is_refused_in_words() {
     };
     let error = read(json!(30), "119").expect_err("30 is not 119");
     let sentence = error.to_string();
-    assert!(sentence.starts_with("The total says 30 but total_exact says 119;"), "{sentence}");
+    assert!(
+        sentence.starts_with("The effort_total says 30 but effort_total_exact says 119;"),
+        "{sentence}"
+    );
     assert!(read(json!(34.6), "104/3").is_err());
     for near in [34.666666666666664, 34.66666666666667] {
         let claim = read(json!(near), "104/3").expect("within rounding").0.expect("a claim");
