@@ -183,7 +183,7 @@ const OF_THE_KEY: &[Mutant] = &[
     ),
     in_key(Code::CouldBeParted, &[("lime / hazel", "lime / hazel or beech")]),
     in_key(Code::BareComparative, &[("Do the leaves stand opposite?", "Is the leaf big?")]),
-    in_key(Code::WeaselWord, &[("Do the leaves stand", "Do the leaves usually stand")]),
+    in_key(Code::VagueWord, &[("Do the leaves stand", "Do the leaves usually stand")]),
     in_key(Code::NotYesNo, &[("stand opposite?", "stand opposite or alternate?")]),
     in_key(
         Code::NotYesNo,

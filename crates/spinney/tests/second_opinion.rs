@@ -49,6 +49,24 @@ fn the_cost_of_awkward_tables_is_confirmed() {
     }
 }
 
+/// Every two goals, one before the other: the replay finds the very same numbers.
+#[test]
+fn what_two_goals_reach_is_found_a_second_time() {
+    let mut confirmed_in_full = 0;
+    for seed in 0..60 {
+        let matrix = seeded::awkward(seed);
+        for one in Goal::ALL {
+            for two in Goal::ALL.into_iter().filter(|two| *two != one) {
+                let wishes = Wishes { goals: vec![one, two], ..Wishes::default() };
+                let (_, opinion) = confirmed(&matrix, &wishes, &format!("{seed}: {wishes:?}"));
+                let same = matches!(opinion.replay, Replay::Confirmed { .. });
+                confirmed_in_full += usize::from(same);
+            }
+        }
+    }
+    assert!(confirmed_in_full > 60 * 30 * 9 / 10, "only {confirmed_in_full}");
+}
+
 #[test]
 fn the_cost_of_larger_tables_is_confirmed() {
     for seed in 0..5 {
