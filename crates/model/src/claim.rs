@@ -78,9 +78,10 @@ pub enum Stopped {
 /// What the wishes cost, all together.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct KeptPrice {
-    /// Effort of the best key without the wish; exact only if `without_wishes_optimal`.
+    /// The effort of the best key of the same table without any wish; the least only if
+    /// `without_wishes_optimal`.
     pub without_wishes: Share,
-    /// Whether `without_wishes` is proved.
+    /// Whether no key without wishes takes less.
     pub without_wishes_optimal: bool,
     /// Kept questions that could not be asked where they were wanted.
     pub refused: Vec<Ask>,
