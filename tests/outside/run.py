@@ -132,7 +132,7 @@ def test_animals_take_the_least_effort_that_another_recursion_finds():
     expected = least((None,) * len(columns))
     answer = report("key", "-", stdin=animals_csv())
     assert answer["proof"]["optimal"] is True
-    assert Fraction(answer["cost"]["total_exact"]) == expected, (answer["cost"], expected)
+    assert Fraction(answer["cost"]["effort_total_exact"]) == expected, (answer["cost"], expected)
 
 
 # --- the least effort by other roads -----------------------------------------------------------
@@ -144,7 +144,7 @@ def claimed(table, *options):
         table.write(pathlib.Path(folder))
         answer = report("key", folder, *options)
     assert answer["proof"]["optimal"] is True
-    return Fraction(answer["cost"]["total_exact"])
+    return Fraction(answer["cost"]["effort_total_exact"])
 
 
 def test_fifty_tables_take_the_least_effort_that_cp_sat_proves():
@@ -177,7 +177,7 @@ def test_plants_that_nothing_separates_end_together_and_are_named():
     alike = [f for f in answer["findings"] if f["code"] == "not-separable"]
     named = [set(f["place"].split(", ")) for f in alike]
     assert all(any(pair <= names for names in named) for pair in expected), named
-    assert Fraction(answer["cost"]["total_exact"]) <= Fraction(102, 100) * Fraction(
+    assert Fraction(answer["cost"]["effort_total_exact"]) <= Fraction(102, 100) * Fraction(
         answer["proof"]["lower_bound_exact"]
     )
 
@@ -214,10 +214,10 @@ def test_a_key_of_more_ways_takes_no_more_and_keeps_its_schema():
             answer = json.loads(spinney(*args, codes=(0, 1)))
             jsonschema.validate(answer, WAYS_SCHEMA)
             assert answer["proved"], outing
-            totals.append(Fraction(answer["total_exact"]))
+            totals.append(Fraction(answer["effort_total_exact"]))
         assert totals == sorted(totals, reverse=True), outing
         key = json.loads(spinney("key", table, "--format", "json", codes=(0, 1)))
-        assert totals[0] == Fraction(key["cost"]["total_exact"]), outing
+        assert totals[0] == Fraction(key["cost"]["effort_total_exact"]), outing
 
 
 # --- where a table is weak ---------------------------------------------------------------------

@@ -78,7 +78,7 @@ fn row([kinds, characters, seed, heaps, varying]: [u64; 5], growth: bool) {
         "| {kinds} × {characters} | {seed} | {heaps} | {:.1} | {:.1} | {gap:.2} % | {:.2} | {:.2} s | {} MiB |",
         number(claim.total),
         number(claim.lower_bound),
-        number(claim.mean_steps),
+        number(claim.mean_questions),
         ms as f64 / 1e3,
         status("VmHWM") / 1024,
     );

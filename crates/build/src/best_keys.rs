@@ -11,7 +11,7 @@ use std::cmp::Reverse;
 use std::collections::{BTreeMap, BinaryHeap};
 
 use rustc_hash::FxHashMap;
-use spinney_model::{AsGood, BestKeys};
+use spinney_model::{AsGood, Asked, BestKeys};
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
@@ -215,11 +215,12 @@ fn as_good(
     let mut thresholds = std::collections::BTreeSet::new();
     for candidate in offered.candidates {
         let (yes, no) = (candidate.yes.clone(), candidate.no.clone());
-        // Two thresholds of one character that part the same heaps are one question.
-        let character = solver.ground.questions[candidate.question].ask.character;
-        if !thresholds.insert((character, yes.clone(), no.clone()))
-            || !settle::reaches(solver, &candidate, known.upper)
-        {
+        // Two thresholds of one character that part the same heaps are one question. Two
+        // groups of states are two, whichever of them is called yes.
+        let ask = &solver.ground.questions[candidate.question].ask;
+        let again = matches!(ask.yes, Asked::AtLeast(_) | Asked::Below(_))
+            && !thresholds.insert((ask.character, yes.clone(), no.clone()));
+        if again || !settle::reaches(solver, &candidate, known.upper) {
             continue;
         }
         let (of_yes, of_no) = (as_good(solver, &yes, seen)?, as_good(solver, &no, seen)?);

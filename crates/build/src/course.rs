@@ -3,26 +3,27 @@
 //! Goals that add up are one number (`goals`), and the least of it is found by `exact`. A goal
 //! that does not add up is a limit: the longest path, or the most new words on a question. It is
 //! tightened as far as the goals before it still reach what they reach without it; then it
-//! stands, and the search goes on within it. (The fewest different words: see `vocabulary`.)
+//! stands, and the search goes on within it. (The fewest different words: see `vocabulary`.
+//! Keys with equally few words may use different ones, so what comes after them is settled for
+//! every set of words that may be best.)
 //! What must be over early is settled before everything else, one wish after the other.
 //!
 //! From a matrix and wishes to a key, in steps that a host counts out.
 
 use std::collections::BTreeSet;
 
-use spinney_model::{
-    CharacterIx, Early, Goal, Key, Matrix, Refusal, TaxonIx, Wanted, WhyNot, Wishes,
-};
+use spinney_model::{Ask, CharacterIx, Goal, Key, Matrix, Refusal, Wanted, WhyNot, Wishes};
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
+use crate::goals;
 use crate::ground::{Ground, Plan};
 use crate::heap::Heap;
 use crate::kept::{self, Placed};
 use crate::limits::{MOST_EARLY, MOST_STEPS};
 use crate::possible::Possible;
 use crate::tally::Tally;
-use crate::vocabulary::Vocabulary;
+use crate::vocabulary::{A_BRANCH, Before, Vocabulary};
 
 /// A search under one set of wishes.
 pub(crate) struct Course {
@@ -122,7 +123,7 @@ impl Course {
         let ground = &self.solver.ground;
         let root = ground.root();
         for _ in &self.wishes.early {
-            let mut steps = 1;
+            let mut steps = 0;
             loop {
                 let mut within = self.within.clone();
                 within.push(steps);
@@ -171,21 +172,36 @@ impl Course {
     }
 
     fn advance(&mut self) -> bool {
+        loop {
+            let Some(some_key) = self.settle() else { return false };
+            if self.vocabulary.as_ref().is_none_or(Vocabulary::done) {
+                return true;
+            }
+            self.try_next_words(some_key);
+        }
+    }
+
+    /// Settles one goal after the other and closes the root; whether there is a key. None: the
+    /// limit was reached.
+    fn settle(&mut self) -> Option<bool> {
         while let Some(goal) = self.solver.ground.goals.order.get(self.settled).copied() {
             let settled = match goal {
                 Goal::ShortestLongestPath => self.shorten(goal),
                 Goal::EvenTeaching => self.even_out(goal),
-                Goal::FewestWords => self.save_words(goal),
-                Goal::LeastEffort | Goal::MostRightEnds | Goal::FewestRulers => true,
+                Goal::FewestWords if !self.has_key_with_words(goal)? => return Some(false),
+                Goal::FewestWords
+                | Goal::LeastEffort
+                | Goal::MostRightEnds
+                | Goal::FewestRulers => true,
             };
             if !settled {
-                return false;
+                return None;
             }
             self.settled += 1;
             self.threshold = None;
         }
         let root = self.root();
-        self.closed(&root, NEVER)
+        self.closed(&root, NEVER).then_some(true)
     }
 
     /// Goes on until the best key under a root is known, or known to reach `goal`.
@@ -259,24 +275,96 @@ impl Course {
 
     /// What was found under another limit holds no longer.
     fn try_new_words(&mut self, most: u32) {
-        self.solver.most_new_words = Some(most);
-        self.solver.memory.clear();
+        self.limit_new_words(Some(most));
     }
 
-    /// Finds the fewest different words.
-    fn save_words(&mut self, goal: Goal) -> bool {
-        let Some(threshold) = self.reach_goals_before(goal) else { return false };
-        let mut vocabulary = self.vocabulary.take().unwrap_or_default();
-        let done = vocabulary.search(self, threshold);
-        if done && let Some(without) = vocabulary.without() {
-            self.use_without(&without);
+    fn limit_new_words(&mut self, most: Option<u32>) {
+        if self.solver.most_new_words != most {
+            self.solver.most_new_words = most;
+            self.solver.memory.clear();
         }
-        self.vocabulary = Some(vocabulary);
-        done
+    }
+
+    /// Whether the words of the branch that is looked at allow a key at which the goals before
+    /// them reach what they can. All that stands from then on is forgotten first.
+    fn has_key_with_words(&mut self, goal: Goal) -> Option<bool> {
+        if self.vocabulary.is_none() {
+            let before = Before {
+                threshold: self.reach_goals_before(goal)?,
+                longest: self.longest,
+                most_new_words: self.solver.most_new_words,
+            };
+            self.vocabulary = Some(Vocabulary::new(self.kept_words(), before));
+        }
+        let vocabulary = self.vocabulary.as_ref()?;
+        let (before, without) = (vocabulary.before, vocabulary.without());
+        self.stand_before_words(before, &without);
+        let root = self.root();
+        if !self.closed(&root, before.threshold) {
+            return None;
+        }
+        Some(self.known(&root).1.is_some_and(|upper| upper < before.threshold))
+    }
+
+    /// Closes a branch of the words, and goes back to where they were to be settled.
+    fn try_next_words(&mut self, some_key: bool) {
+        let key = some_key.then(|| (self.used_words(), self.reached_after_words()));
+        if let Some(vocabulary) = &mut self.vocabulary {
+            vocabulary.close_branch(key);
+        }
+        self.solver.charge(A_BRANCH);
+        self.settled = self.place_of_words();
+    }
+
+    fn place_of_words(&self) -> usize {
+        let order = &self.solver.ground.goals.order;
+        let place = order.iter().position(|goal| *goal == Goal::FewestWords);
+        place.expect("words are searched only where they are a goal")
+    }
+
+    /// The limits of the goals before the words, without these words.
+    fn stand_before_words(&mut self, before: Before, without: &BTreeSet<String>) {
+        self.longest = before.longest;
+        self.limit_new_words(before.most_new_words);
+        self.use_without(without);
+    }
+
+    /// What the best key reaches of the goals after the words, number for number.
+    fn reached_after_words(&self) -> Vec<Effort> {
+        let goals = &self.solver.ground.goals;
+        let packed = self.known(&self.root()).1.unwrap_or(NEVER);
+        let mut reached = Vec::new();
+        for goal in &goals.order[self.place_of_words() + 1..] {
+            match goal {
+                Goal::ShortestLongestPath => reached.extend(self.longest.map(Effort::from)),
+                Goal::EvenTeaching => {
+                    reached.extend(self.solver.most_new_words.map(Effort::from));
+                }
+                _ => {}
+            }
+            reached.extend(goals::sum_of(*goal).map(|sum| goals.part(sum, packed)));
+        }
+        reached
+    }
+
+    /// The words of the best key found.
+    fn used_words(&mut self) -> BTreeSet<String> {
+        let root = self.root();
+        let placed = self.place(&root);
+        let asks = placed.key.couplets.iter().filter_map(|couplet| couplet.ask.as_ref());
+        asks.flat_map(|ask| self.words(ask)).collect()
+    }
+
+    fn kept_words(&self) -> BTreeSet<String> {
+        self.plan.kept.iter().flat_map(|ask| self.words(ask)).collect()
+    }
+
+    fn words(&self, ask: &Ask) -> BTreeSet<String> {
+        goals::words(self.solver.ground.matrix.character(ask.character), &ask.yes)
     }
 
     /// Starts again with these words banned from every question.
-    pub(crate) fn use_without(&mut self, without: &BTreeSet<String>) {
+    fn use_without(&mut self, without: &BTreeSet<String>) {
         if self.plan.without == *without {
             return;
         }
@@ -288,28 +376,27 @@ impl Course {
     /// Where the search was stopped on the way to a limit, goes back to limits under which there
     /// is a whole key.
     pub(crate) fn step_back(&mut self) {
-        let Some(goal) = self.solver.ground.goals.order.get(self.settled) else { return };
-        let even = *goal == Goal::EvenTeaching;
-        if let Some(vocabulary) = &self.vocabulary {
-            let without = vocabulary.without().unwrap_or_default();
-            self.use_without(&without);
+        let searching = self.vocabulary.as_ref().filter(|vocabulary| !vocabulary.done());
+        let words = searching.map(|words| (words.before, words.best_without()));
+        let goal = self.solver.ground.goals.order.get(self.settled);
+        if goal.is_none() && words.is_none() {
+            return;
+        }
+        let even = words.is_none() && goal == Some(&Goal::EvenTeaching);
+        if let Some((before, without)) = words {
+            self.settled = self.place_of_words();
+            self.threshold = None;
+            self.stand_before_words(before, &without);
         }
         let root = self.root();
         if self.known(&root).1.is_some() {
             return;
         }
         if even {
-            self.solver.most_new_words = None;
-            self.solver.memory.clear();
+            self.limit_new_words(None);
         }
         self.solver.set_limit(GOING_BACK);
         self.closed(&root, NEVER);
-    }
-
-    /// Whether the best key under the limits that stand is known, or known to reach `goal`.
-    pub(crate) fn close_root(&mut self, goal: Effort) -> bool {
-        let root = self.root();
-        self.closed(&root, goal)
     }
 
     /// The best key known under a root.
@@ -325,7 +412,9 @@ impl Course {
 
     /// Whether every goal is settled and early wishes could not be over earlier.
     pub(crate) fn limits_sure(&self) -> bool {
-        self.within_sure && self.settled == self.solver.ground.goals.order.len()
+        self.within_sure
+            && self.settled == self.solver.ground.goals.order.len()
+            && self.vocabulary.as_ref().is_none_or(Vocabulary::done)
     }
 }
 
@@ -351,21 +440,4 @@ pub(crate) fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx
         not_there || not_then || wishes.never.contains(at)
     };
     matrix.character_indices().filter(unseen).collect()
-}
-
-impl Ground {
-    /// The kinds that some question can part from the kind of an early wish.
-    pub(crate) fn rivals(&self, early: Early) -> Vec<TaxonIx> {
-        let (kind, others): (TaxonIx, Vec<TaxonIx>) = match early {
-            Early::Part(one, other) => (one, vec![other]),
-            Early::Leave(kind) => {
-                (kind, self.matrix.taxon_indices().filter(|other| *other != kind).collect())
-            }
-        };
-        let candidates = &self.questions[..self.candidates];
-        let parts = |other: &TaxonIx| {
-            candidates.iter().any(|question| question.can_part(kind.0, other.0))
-        };
-        others.into_iter().filter(parts).collect()
-    }
 }

@@ -133,7 +133,7 @@ fn packed(order: &[Goal], all: Effort, longest: Effort) -> Option<Vec<Part>> {
     unit.checked_mul(cost::SPARE).map(|_| parts)
 }
 
-fn sum_of(goal: Goal) -> Option<Sum> {
+pub(crate) fn sum_of(goal: Goal) -> Option<Sum> {
     match goal {
         Goal::LeastEffort => Some(Sum::Effort),
         Goal::MostRightEnds => Some(Sum::Misread),
@@ -188,7 +188,8 @@ const MILLIONTHS: [u32; 101] = [
 ];
 
 /// The words that must be known to answer a question: those that the table names for its
-/// character, else the character's name and the states that are asked for.
+/// character, else the character's name and the states that are asked for. A word that two
+/// columns ask for is one word.
 pub(crate) fn words(character: &Character, yes: &Asked) -> BTreeSet<String> {
     if !character.terms.is_empty() {
         return character.terms.clone();
@@ -197,7 +198,7 @@ pub(crate) fn words(character: &Character, yes: &Asked) -> BTreeSet<String> {
     if let (Scale::Words { states }, Asked::States(asked)) = (&character.scale, yes) {
         let named = asked.iter().map(|state| states[state.0].as_str());
         let plain = |state: &&str| !matches!(*state, "yes" | "no");
-        words.extend(named.filter(plain).map(|state| format!("{state} {}", character.name)));
+        words.extend(named.filter(plain).map(str::to_owned));
     }
     words
 }

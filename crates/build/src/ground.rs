@@ -376,15 +376,6 @@ impl Question {
         }
     }
 
-    /// Whether two kinds may answer it differently, whatever else is known of them.
-    pub(crate) fn can_part(&self, one: usize, other: usize) -> bool {
-        let varies = |kind| self.varying.iter().any(|varying| varying.kind == kind);
-        let may_say =
-            |kind, side: &Set| !self.never.has(kind) && (side.has(kind) || varies(kind));
-        may_say(one, &self.yes) && may_say(other, &self.no)
-            || may_say(one, &self.no) && may_say(other, &self.yes)
-    }
-
     /// Whether a value of the column (a state's or a count's number) is on the yes side.
     fn takes(&self, value: usize, column: &Column) -> bool {
         match &self.ask.yes {

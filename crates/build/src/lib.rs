@@ -177,9 +177,9 @@ impl Search {
                 .as_ref()
                 .map_or_else(|| ground.scale.share(effort), |tally| tally.share(Sum::Effort)),
             lower_bound: ground.scale.share(lower),
-            mean_steps: tally.as_ref().map_or_else(
+            mean_questions: tally.as_ref().map_or_else(
                 || ground.scale.mean(wished.steps, ground.total_flow()),
-                |tally| tally.mean_steps(ground),
+                |tally| tally.mean_questions(ground),
             ),
             longest: wished.longest,
             stopped,

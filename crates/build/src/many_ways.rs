@@ -51,7 +51,7 @@ pub fn many_ways(matrix: &Matrix, wishes: &Wishes, most: usize, budget: Budget) 
         same_look,
         total: share(known.upper),
         lower_bound: share(known.lower),
-        mean_steps: ground.scale.mean(walked.steps, ground.total_flow()),
+        mean_questions: ground.scale.mean(walked.steps, ground.total_flow()),
         longest: walked.longest,
         stopped: (!known.done).then_some(Stopped::Budget),
         heaps: search.opened,
@@ -76,7 +76,7 @@ fn or_yes_and_no(
         key,
         same_look: BTreeSet::new(),
         total: claim.total,
-        mean_steps: claim.mean_steps,
+        mean_questions: claim.mean_questions,
         longest: claim.longest,
         ..found
     }
@@ -111,7 +111,7 @@ fn nothing(why: Stopped) -> ManyWays {
         same_look: BTreeSet::new(),
         total: none,
         lower_bound: none,
-        mean_steps: none,
+        mean_questions: none,
         longest: 0,
         stopped: Some(why),
         heaps: 0,

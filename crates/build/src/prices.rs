@@ -76,8 +76,8 @@ impl Prices {
             _ => None,
         };
         claim.kept = Some(KeptPrice {
-            free_total: free.effort,
-            free_optimal: free.sure,
+            without_wishes: free.effort,
+            without_wishes_optimal: free.sure,
             refused: refused.iter().filter_map(ask).collect(),
         });
         let together = pairs(key);

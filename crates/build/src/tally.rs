@@ -101,7 +101,7 @@ impl Tally {
     }
 
     /// Questions that a find takes on average.
-    pub(crate) fn mean_steps(&self, ground: &Ground) -> Share {
+    pub(crate) fn mean_questions(&self, ground: &Ground) -> Share {
         let weights = ground.matrix.taxa().iter().map(|taxon| long(taxon.weight));
         let weights = weights.fold(BigRational::zero(), |all, weight| all + weight);
         if weights.is_zero() {

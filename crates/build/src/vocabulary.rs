@@ -4,20 +4,34 @@
 //! searched: the best key without some words names a set that it uses; one after the other of
 //! these is banned, those before it being needed from then on. A branch ends where all words
 //! used are needed, where too many are needed, or where no key is left.
+//!
+//! What is best without some words is settled by all goals that come after the words (`course`
+//! does that, branch by branch): keys with equally few words differ in these, and a key that a
+//! later goal would prefer may need a word more. Nothing is solved here.
 
 use std::collections::BTreeSet;
 
 use crate::cost::Effort;
-use crate::course::Course;
-use crate::goals;
 
 /// What looking at one word set counts for, in heaps: laying the table out again for it.
-const A_BRANCH: u64 = 20;
+pub(crate) const A_BRANCH: u64 = 20;
 
 /// A search for the fewest words under way.
 pub(crate) struct Vocabulary {
+    /// The branch that is looked at comes last.
     open: Vec<Branch>,
     best: Option<Best>,
+    /// What stands, whatever words are used.
+    pub(crate) before: Before,
+}
+
+/// What the goals before the words came to.
+#[derive(Clone, Copy)]
+pub(crate) struct Before {
+    /// Below this number those that add up reach all that they can.
+    pub(crate) threshold: Effort,
+    pub(crate) longest: Option<u32>,
+    pub(crate) most_new_words: Option<u32>,
 }
 
 #[derive(Clone, Default)]
@@ -28,56 +42,64 @@ struct Branch {
 
 struct Best {
     words: usize,
-    packed: Effort,
+    reached: Vec<Effort>,
     without: BTreeSet<String>,
 }
 
-impl Default for Vocabulary {
-    fn default() -> Self {
-        Self { open: vec![Branch::default()], best: None }
-    }
-}
-
 impl Vocabulary {
-    /// Goes on as long as the limit of the course allows; whether all is settled. Keys must
-    /// stay below `threshold`.
-    pub(crate) fn search(&mut self, course: &mut Course, threshold: Effort) -> bool {
-        while let Some(branch) = self.open.last().cloned() {
-            let best = self.best.as_ref().map(|best| (best.words, best.packed));
-            if best.is_some_and(|(words, _)| branch.needed.len() > words) {
-                self.open.pop();
-                continue;
-            }
-            if course.solver.spent() {
-                return false;
-            }
-            course.use_without(&branch.without);
-            course.solver.charge(A_BRANCH);
-            if !course.close_root(threshold) {
-                return false;
-            }
-            self.open.pop();
-            let root = course.root();
-            let Some(packed) = course.known(&root).1.filter(|packed| *packed < threshold)
-            else {
-                continue;
-            };
-            if best.is_some_and(|best| (branch.needed.len(), packed) >= best) {
-                continue;
-            }
-            let used = used(course);
-            if best.is_none_or(|best| (used.len(), packed) < best) {
-                let without = branch.without.clone();
-                self.best = Some(Best { words: used.len(), packed, without });
-            }
-            self.open.extend(branches(&branch, &used));
-        }
-        true
+    /// Nothing is banned; the words of kept questions are needed in any case.
+    pub(crate) fn new(kept: BTreeSet<String>, before: Before) -> Self {
+        let open = vec![Branch { without: BTreeSet::new(), needed: kept }];
+        Self { open, best: None, before }
     }
 
-    /// The words that the best key does without.
-    pub(crate) fn without(&self) -> Option<BTreeSet<String>> {
-        self.best.as_ref().map(|best| best.without.clone())
+    /// Whether every branch was looked at.
+    pub(crate) fn done(&self) -> bool {
+        self.open.is_empty()
+    }
+
+    /// The words to do without: in the branch that is looked at, or, after all of them, in the
+    /// best key.
+    pub(crate) fn without(&self) -> BTreeSet<String> {
+        self.open.last().map_or_else(|| self.best_without(), |branch| branch.without.clone())
+    }
+
+    /// The words that the best key so far does without.
+    pub(crate) fn best_without(&self) -> BTreeSet<String> {
+        self.best.as_ref().map(|best| best.without.clone()).unwrap_or_default()
+    }
+
+    /// Closes the branch that was looked at, in which the best key uses these words and reaches
+    /// so much of the goals after them; None: there is no key.
+    pub(crate) fn close_branch(&mut self, key: Option<(BTreeSet<String>, Vec<Effort>)>) {
+        if let Some(branch) = self.open.pop()
+            && let Some((used, reached)) = key
+        {
+            self.look_into(&branch, &used, reached);
+        }
+        while self.open.last().is_some_and(|branch| self.too_many(branch)) {
+            self.open.pop();
+        }
+    }
+
+    fn too_many(&self, branch: &Branch) -> bool {
+        self.best.as_ref().is_some_and(|best| branch.needed.len() > best.words)
+    }
+
+    fn look_into(&mut self, branch: &Branch, used: &BTreeSet<String>, reached: Vec<Effort>) {
+        let is_best = |words: usize| {
+            self.best
+                .as_ref()
+                .is_none_or(|best| (words, &reached) < (best.words, &best.reached))
+        };
+        if !is_best(branch.needed.len()) {
+            return;
+        }
+        if is_best(used.len()) {
+            let without = branch.without.clone();
+            self.best = Some(Best { words: used.len(), reached, without });
+        }
+        self.open.extend(branches(branch, used));
     }
 }
 
@@ -94,13 +116,4 @@ fn branches(from: &Branch, used: &BTreeSet<String>) -> Vec<Branch> {
     }
     branches.reverse();
     branches
-}
-
-/// The words of the best key found.
-fn used(course: &mut Course) -> BTreeSet<String> {
-    let root = course.root();
-    let placed = course.place(&root);
-    let matrix = &course.solver.ground.matrix;
-    let asks = placed.key.couplets.iter().filter_map(|couplet| couplet.ask.as_ref());
-    asks.flat_map(|ask| goals::words(matrix.character(ask.character), &ask.yes)).collect()
 }

@@ -7,7 +7,10 @@ use spinney_build::{Budget, Search};
 use spinney_fixtures::every_key::Tree;
 use spinney_fixtures::forms::Forms;
 use spinney_fixtures::{drawn, seeded};
-use spinney_model::{AsGood, BestKeys, Difficulty, Instrument, Matrix, Scale, Share, Wishes};
+use spinney_model::{
+    AsGood, BestKeys, Character, CharacterIx, Difficulty, Instrument, Matrix, Scale, Scene,
+    Share, StateIx, Taxon, Value, Wishes,
+};
 
 fn best(matrix: &Matrix, wanted: usize) -> BestKeys {
     let mut search = Search::new(matrix, &Wishes::default());
@@ -68,6 +71,88 @@ fn as_many_are_as_good_as_trying_every_key_finds() {
         }
     }
     assert!(compared > 1000, "only {compared} of words alone");
+}
+
+/// A small table of words with four or five states, some in order, with kinds that vary.
+fn many_states(seed: u64) -> Matrix {
+    let mut rng = fastrand::Rng::with_seed(seed);
+    let kinds = rng.usize(2..=5);
+    let mut characters = Vec::new();
+    for at in 0..rng.usize(1..=3) {
+        let states = (0..rng.usize(3..=5)).map(|state| format!("s{state}")).collect();
+        let mut character = Character::named(format!("c{at}"), Scale::Words { states });
+        character.ordered = rng.u8(..3) == 0;
+        characters.push(character);
+    }
+    let states = |character: &Character| match &character.scale {
+        Scale::Words { states } => states.len(),
+        _ => unreachable!("words alone were drawn"),
+    };
+    let rows = (0..kinds)
+        .map(|_| {
+            let cell = |character: &Character| {
+                let all = states(character);
+                let mut shown = std::collections::BTreeSet::from([rng.usize(..all)]);
+                if rng.u8(..4) == 0 {
+                    shown.insert(rng.usize(..all));
+                }
+                let share = Share::new(1, shown.len() as i128);
+                Value::States(shown.into_iter().map(|at| (StateIx(at), share)).collect()).into()
+            };
+            characters.iter().map(cell).collect()
+        })
+        .collect();
+    let taxa = (0..kinds).map(|kind| Taxon::named(format!("k{kind}"))).collect();
+    Matrix::new(Scene::default(), taxa, characters, rows).expect("every cell fits")
+}
+
+/// The same table with the states of every character in the other direction.
+fn reflected(matrix: &Matrix) -> Matrix {
+    let mut characters = matrix.characters().to_vec();
+    let mut last = Vec::new();
+    for character in &mut characters {
+        if let Scale::Words { states } = &mut character.scale {
+            states.reverse();
+            last.push(states.len() - 1);
+        }
+    }
+    let rows = matrix
+        .taxon_indices()
+        .map(|taxon| {
+            let cell = |at: CharacterIx| match &matrix.cell(taxon, at).value {
+                Value::States(shares) => {
+                    let mut other: Vec<(StateIx, Share)> = shares
+                        .iter()
+                        .map(|(state, share)| (StateIx(last[at.0] - state.0), *share))
+                        .collect();
+                    other.sort_unstable();
+                    Value::States(other).into()
+                }
+                _ => unreachable!("words alone were drawn"),
+            };
+            matrix.character_indices().map(cell).collect()
+        })
+        .collect();
+    Matrix::new(matrix.scene().clone(), matrix.taxa().to_vec(), characters, rows)
+        .expect("only the order of the states was changed")
+}
+
+/// How many keys are as good does not depend on which side of a question is called yes, and is
+/// what trying every key finds.
+#[test]
+fn as_many_are_as_good_in_a_reflected_table() {
+    let mut compared = 0;
+    for seed in 0..1500 {
+        let matrix = many_states(seed);
+        let tried = Forms::of(&matrix).try_every_key();
+        let as_good = best(&matrix, 0).as_good.expect("small tables are counted");
+        let expected = AsGood { keys: tried.least_keys, nestings: tried.least_nestings };
+        assert_eq!(as_good, expected, "seed {seed}");
+        let other = best(&reflected(&matrix), 0).as_good;
+        assert_eq!(other, Some(as_good), "seed {seed}, reflected");
+        compared += usize::from(as_good.keys > as_good.nestings);
+    }
+    assert!(compared > 500, "only {compared} tables with questions that part alike");
 }
 
 #[test]

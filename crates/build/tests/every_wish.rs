@@ -10,11 +10,11 @@ use std::rc::Rc;
 
 use spinney_build::{Budget, build};
 use spinney_fixtures::every_key::{Question, Tree};
-use spinney_fixtures::forms::Forms;
+use spinney_fixtures::forms::{Forms, Single};
 use spinney_fixtures::seeded;
 use spinney_model::{
-    Ask, Asked, CharacterIx, Difficulty, Early, Goal, Instrument, Kept, Matrix, Scale, Season,
-    SeenOn, Share, StateIx, TaxonIx, Wishes,
+    Ask, Asked, Character, CharacterIx, Difficulty, Early, Goal, Instrument, Kept, Matrix,
+    Scale, Scene, Season, SeenOn, Share, StateIx, Taxon, TaxonIx, Value, WhyNot, Wishes,
 };
 
 fn whole(number: usize) -> Share {
@@ -78,17 +78,10 @@ fn words(matrix: &Matrix, question: &Question) -> BTreeSet<String> {
     if let (Asked::States(asked), Scale::Words { states }) = (&question.asked, &character.scale)
         && !states.contains(&"yes".to_owned())
     {
-        // The smaller group is named; of equal ones that with the first state.
-        let first = asked.contains(&StateIx(0));
-        let named = match (2 * asked.len()).cmp(&states.len()) {
-            Ordering::Less => true,
-            Ordering::Equal => first,
-            Ordering::Greater => false,
-        };
+        let named = named_as_asked(asked, states.len());
         let all = (0..states.len()).map(StateIx);
         words.extend(
-            all.filter(|at| asked.contains(at) == named)
-                .map(|at| format!("{}: {}", character.name, states[at.0])),
+            all.filter(|at| asked.contains(at) == named).map(|at| states[at.0].clone()),
         );
     }
     words
@@ -227,10 +220,144 @@ fn every_order_of_goals_reaches_what_the_best_key_of_the_list_reaches() {
     assert!(compared > 500, "only {compared} tables had a list");
 }
 
+/// The orders in which two or three of the goals can be wished.
+fn pairs_and_triples() -> Vec<Vec<Goal>> {
+    let mut orders = Vec::new();
+    for one in Goal::ALL {
+        for two in Goal::ALL.into_iter().filter(|two| *two != one) {
+            orders.push(vec![one, two]);
+            for three in Goal::ALL.into_iter().filter(|three| ![one, two].contains(three)) {
+                orders.push(vec![one, two, three]);
+            }
+        }
+    }
+    orders
+}
+
+/// What the goals alone reach, and their price, against the list.
+fn compare_goals(matrix: &Matrix, keys: &[Rc<Tree>], goals: &[Goal], seed: u64) {
+    let wishes = Wishes { goals: goals.to_vec(), ..Wishes::default() };
+    let built = build(matrix, &wishes, Budget::default());
+    assert!(built.claim.optimal() && built.refused.is_empty(), "seed {seed}: {goals:?}");
+    let found: Vec<Share> = built
+        .claim
+        .reached
+        .iter()
+        .flat_map(|reached| std::iter::once(reached.value).chain(reached.then))
+        .collect();
+    let expected = best(matrix, keys, goals);
+    let effort = *expected.last().expect("the effort is measured last");
+    // The effort that settles the rest is said once.
+    let said = expected.len() - usize::from(goals.contains(&Goal::LeastEffort));
+    assert_eq!(found, expected[..said], "seed {seed}: {goals:?}");
+    assert_eq!(built.claim.total, effort, "seed {seed}: {goals:?}");
+    let free = best(matrix, keys, &[])[0];
+    let prices: Vec<(Share, bool)> =
+        built.claim.prices.iter().map(|price| (price.extra, price.exact)).collect();
+    let usual = goals == [Goal::LeastEffort];
+    let price = (!usual).then_some((effort - free, true));
+    assert_eq!(prices, Vec::from_iter(price), "seed {seed}: {goals:?}");
+}
+
+#[test]
+fn every_pair_and_every_triple_of_goals_reaches_what_the_best_key_of_the_list_reaches() {
+    let orders = pairs_and_triples();
+    assert_eq!(orders.len(), 30 + 120);
+    let mut compared = 0;
+    for seed in 0..400 {
+        // Every second table with characters that share words.
+        let matrix = if seed % 2 == 0 { table(seed) } else { wordy(seed) };
+        let Some(keys) = list(&matrix, &BTreeSet::new()) else { continue };
+        for goals in &orders {
+            compare_goals(&matrix, &keys, goals, seed);
+        }
+        compared += 1;
+    }
+    assert!(compared > 150, "only {compared} tables had a list");
+}
+
+/// The shortest of the keys with the fewest words is wanted, not the shortest of those that do
+/// without the same word.
+#[test]
+fn the_second_goal_does_not_spoil_the_first() {
+    let matrix = edge_rings_spots();
+    let keys = list(&matrix, &BTreeSet::new()).expect("it is a small table");
+    let words = |goals: &[Goal]| {
+        let wishes = Wishes { goals: goals.to_vec(), ..Wishes::default() };
+        build(&matrix, &wishes, Budget::default()).claim.reached[0].value
+    };
+    assert_eq!(words(&[Goal::FewestWords]), whole(3));
+    assert_eq!(words(&[Goal::FewestWords, Goal::ShortestLongestPath]), whole(3));
+    for goals in pairs_and_triples() {
+        compare_goals(&matrix, &keys, &goals, 0);
+    }
+}
+
+/// "Pointed" is taught once, at the tip or at the base.
+#[test]
+fn a_word_that_two_columns_ask_for_is_one_word() {
+    let column = |name: &str, other: &str| {
+        let states = vec!["pointed".to_owned(), other.to_owned()];
+        Character::named(name, Scale::Words { states })
+    };
+    let characters = vec![column("tip", "round"), column("base", "heart-shaped")];
+    let rows = [(0, 0), (0, 1), (1, 0), (1, 1)].map(|(tip, base)| {
+        [tip, base].map(|state| Value::States(vec![(StateIx(state), whole(1))]).into()).to_vec()
+    });
+    let taxa = ["ant", "bee", "fly", "bug"].map(Taxon::named).to_vec();
+    let matrix =
+        Matrix::new(Scene::default(), taxa, characters, rows.to_vec()).expect("it is a table");
+    let wishes = Wishes { goals: vec![Goal::FewestWords], ..Wishes::default() };
+    let built = build(&matrix, &wishes, Budget::default());
+    // Tip, base, pointed.
+    assert_eq!(built.claim.reached[0].value, whole(3));
+}
+
+/// Four invented kinds that a question about the edge, which is easy, need not help to tell
+/// apart: rings and spots, which are hard, do.
+fn edge_rings_spots() -> Matrix {
+    let states = vec!["toothed".to_owned(), "spiny".to_owned()];
+    let mut characters = vec![
+        Character::named("edge", Scale::Words { states }),
+        Character::named("rings", Scale::Counts),
+        Character::named("spots", Scale::Counts),
+    ];
+    for hard in &mut characters[1..] {
+        hard.difficulty = Difficulty::Hard;
+    }
+    let rows = [(0, 2, 6), (0, 2, 2), (0, 6, 5), (1, 6, 5)].map(|(edge, rings, spots)| {
+        let one = whole(1);
+        vec![
+            Value::States(vec![(StateIx(edge), one)]).into(),
+            Value::Counts(vec![(rings, one)]).into(),
+            Value::Counts(vec![(spots, one)]).into(),
+        ]
+    });
+    let taxa = ["ant", "bee", "fly", "bug"].map(Taxon::named).to_vec();
+    Matrix::new(Scene::default(), taxa, characters, rows.to_vec()).expect("it is a table")
+}
+
+/// A small table in which characters are hard and easy, counted and worded, and share words.
+fn wordy(seed: u64) -> Matrix {
+    let matrix = seeded::awkward(seed);
+    let mut rng = fastrand::Rng::with_seed(seed + 11);
+    let mut characters = matrix.characters().to_vec();
+    for character in &mut characters {
+        character.difficulty =
+            [Difficulty::Easy, Difficulty::Fair, Difficulty::Hard][rng.usize(..3)];
+        if rng.u8(..3) > 0 {
+            let words = ["blade", "stalk", "vein", "edge", "base"];
+            character.terms =
+                (0..rng.usize(1..=3)).map(|_| words[rng.usize(..5)].to_owned()).collect();
+        }
+    }
+    spinney_fixtures::drawn::remade(&matrix, matrix.taxa().to_vec(), characters)
+}
+
 #[test]
 fn pins_are_kept_and_the_rest_is_best() {
     let mut compared = BTreeMap::<&str, usize>::new();
-    for seed in 0..2500 {
+    for seed in 0..4000 {
         let matrix = table(seed);
         let mut rng = fastrand::Rng::with_seed(seed + 5);
         let mut wishes = Wishes::default();
@@ -289,18 +416,30 @@ fn pins_are_kept_and_the_rest_is_best() {
             };
             let asked = Wishes { early: vec![early], ..wishes.clone() };
             let refused = build(&matrix, &asked, Budget::default()).refused;
+            let can_be = could_be_over(&matrix, &left_out, early);
+            assert_eq!(refused.is_empty(), can_be, "seed {seed}: {early:?}");
+            *compared.entry("refused").or_default() += usize::from(!can_be);
             if !refused.is_empty() || wishes.early.contains(&early) {
                 continue;
             }
             let soonest = keys.iter().map(|key| until(key, early)).min().unwrap_or(0);
             keys.retain(|key| until(key, early) == soonest);
-            within.push(soonest.max(1));
+            within.push(soonest);
             wishes.early.push(early);
             *compared.entry("early").or_default() += 1;
         }
+        if rng.u8(..3) == 0 {
+            let mut goals = Goal::ALL.to_vec();
+            rng.shuffle(&mut goals);
+            goals.truncate(rng.usize(1..=3));
+            wishes.goals = goals;
+            *compared.entry("goals").or_default() += 1;
+        }
         let (found, found_within) = reached(&matrix, &wishes);
         assert_eq!(found_within, within, "seed {seed}: {wishes:?}");
-        assert_eq!(found, best(&matrix, &keys, &[])[..1], "seed {seed}: {wishes:?}");
+        let expected = best(&matrix, &keys, &wishes.goals);
+        let said = expected.len() - usize::from(wishes.goals.contains(&Goal::LeastEffort));
+        assert_eq!(found, expected[..said], "seed {seed}: {wishes:?}");
         *compared.entry("left out").or_default() += usize::from(!left_out.is_empty());
     }
     for (what, times) in compared {
@@ -308,14 +447,143 @@ fn pins_are_kept_and_the_rest_is_best() {
     }
 }
 
-/// The list asks for any of two complementary groups; the search knows one of them.
-fn in_our_words(matrix: &Matrix, ask: Ask) -> Option<Ask> {
+/// A wish may be over before anything is asked: here the newt, which has no leaf, is in the way
+/// of the only question, so that the whole table is one end.
+#[test]
+fn the_least_number_of_questions_may_be_none() {
+    let matrix = spinney_fixtures::drawn::yes_no(
+        "    lobed
+ ivy 1
+ elm 0
+ newt -",
+    );
+    for early in [Early::Part(TaxonIx(0), TaxonIx(1)), Early::Leave(TaxonIx(0))] {
+        let wishes = Wishes { early: vec![early], ..Wishes::default() };
+        let built = build(&matrix, &wishes, Budget::default());
+        assert_eq!((built.refused, built.claim.within), (Vec::new(), vec![0]), "{early:?}");
+    }
+}
+
+/// Ivy is lobed or not: whatever is asked, an unlobed ivy stays with the elm.
+#[test]
+fn look_alikes_that_no_question_separates_are_refused() {
+    let matrix = spinney_fixtures::drawn::yes_no(
+        "     lobed spiny
+         ivy  v     0
+         elm  0     0
+         oak  1     0
+         holly 0    1",
+    );
+    let [ivy, elm, oak, holly] = [0, 1, 2, 3].map(TaxonIx);
+    let refused = |early: Early| {
+        let wishes = Wishes { early: vec![early], ..Wishes::default() };
+        let refused = build(&matrix, &wishes, Budget::default()).refused;
+        refused.into_iter().map(|refusal| refusal.why).collect::<Vec<_>>()
+    };
+    for (one, other) in [(ivy, elm), (ivy, oak)] {
+        assert_eq!(refused(Early::Part(one, other)), [WhyNot::NeverParted]);
+    }
+    for (one, other) in [(elm, oak), (ivy, holly)] {
+        assert_eq!(refused(Early::Part(one, other)), []);
+    }
+    assert_eq!(refused(Early::Leave(ivy)), []);
+}
+
+/// Whether some question parts the kind of an early wish from another that it is about.
+fn could_be_over(matrix: &Matrix, left_out: &BTreeSet<CharacterIx>, early: Early) -> bool {
+    match early {
+        Early::Part(one, other) => parts(matrix, left_out, one, other),
+        Early::Leave(taxon) => matrix
+            .taxon_indices()
+            .any(|other| other != taxon && parts(matrix, left_out, taxon, other)),
+    }
+}
+
+/// Whether a character parts two kinds, read on their forms (`docs/KEY.md` 17).
+fn parts(
+    matrix: &Matrix,
+    left_out: &BTreeSet<CharacterIx>,
+    one: TaxonIx,
+    other: TaxonIx,
+) -> bool {
+    let forms = Forms::of(matrix).without(left_out);
+    let of = |taxon: TaxonIx| {
+        let all = forms.forms().iter().enumerate();
+        all.filter(move |(_, form)| form.taxon == taxon)
+    };
+    // What a kind answers wherever the question can be put to it, if it is always the same.
+    let always = |answers: &[Option<bool>], taxon: TaxonIx| {
+        let said: BTreeSet<bool> = of(taxon).filter_map(|(at, _)| answers[at]).collect();
+        if said.len() == 1 { said.first().copied() } else { None }
+    };
+    let apart = |answers: &[Option<bool>], one: TaxonIx, other: TaxonIx| {
+        let said = always(answers, one).zip(always(answers, other));
+        said.is_some_and(|(one, other)| one != other)
+    };
+    let questions = forms.answers();
+    // Some two kinds make a governor worth asking about.
+    let worth_asking = |governor: CharacterIx| {
+        let about = questions.iter().filter(|(at, _)| *at == governor);
+        let pairs = || {
+            let all = matrix.taxon_indices();
+            all.flat_map(|a| matrix.taxon_indices().map(move |b| (a, b)))
+        };
+        about.into_iter().any(|(_, answers)| pairs().any(|(a, b)| apart(answers, a, b)))
+    };
+    questions.iter().any(|(at, answers)| {
+        let mut after = Vec::new();
+        let mut above = matrix.character(*at).governor.as_ref();
+        while let Some(governor) = above {
+            let right: Vec<BTreeSet<bool>> = [one, other]
+                .map(|taxon| {
+                    let values =
+                        of(taxon).filter_map(|(_, form)| form.values[governor.character.0]);
+                    values
+                        .map(|value| match value {
+                            Single::State(state) => governor.states.contains(&state),
+                            other => panic!("a governor has states, not {other:?}"),
+                        })
+                        .collect()
+                })
+                .to_vec();
+            after.push((governor.character, right));
+            above = matrix.character(governor.character).governor.as_ref();
+        }
+        let settled = after.iter().all(|(governor, right)| {
+            match right.iter().filter(|right| right.len() == 2).count() {
+                0 => true,
+                1 => worth_asking(*governor),
+                _ => false,
+            }
+        });
+        settled && apart(answers, one, other)
+    })
+}
+
+/// The list asks for any of two complementary groups; a table's own question asks for the
+/// smaller one, and its words are the ones to know.
+fn in_our_words(matrix: &Matrix, mut ask: Ask) -> Option<Ask> {
+    let character = matrix.character(ask.character);
+    if let (Asked::States(asked), Scale::Words { states }) = (&mut ask.yes, &character.scale)
+        && !named_as_asked(asked, states.len())
+    {
+        *asked = (0..states.len()).map(StateIx).filter(|at| !asked.contains(at)).collect();
+    }
     let kept = |ask: &Ask| Wishes {
         kept: Some(Box::new(Kept { ask: ask.clone(), yes: None, no: None })),
         ..Wishes::default()
     };
     let fine = |ask: &Ask| build(matrix, &kept(ask), Budget::default()).refused.is_empty();
     fine(&ask).then_some(ask)
+}
+
+/// Whether a question names this group: the smaller one; of equal ones that with the first state.
+fn named_as_asked(asked: &BTreeSet<StateIx>, states: usize) -> bool {
+    match (2 * asked.len()).cmp(&states) {
+        Ordering::Less => true,
+        Ordering::Equal => asked.contains(&StateIx(0)),
+        Ordering::Greater => false,
+    }
 }
 
 /// A search that is stopped anywhere still gives a whole key, and claims nothing of it.

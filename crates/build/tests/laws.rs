@@ -184,7 +184,7 @@ fn the_price_of_a_kept_question_is_exact() {
         assert_eq!(built.key.couplets[0].ask, Some(ask.clone()));
         assert!(built.key.couplets[0].kept);
         let price = built.claim.kept.expect("there was a wish");
-        assert_eq!(price.free_total, free);
+        assert_eq!(price.without_wishes, free);
         assert!(price.refused.is_empty());
         let side = |state: usize| -> Share {
             let kinds = m1.taxon_indices().filter(|taxon| {
@@ -281,7 +281,7 @@ fn a_kept_threshold_of_a_persons_own_is_asked() {
     assert_eq!(built.key.couplets[0].ask, Some(ask));
     // Three finds, one question with a ruler each.
     assert_eq!(built.claim.total, one * 6);
-    assert_eq!(built.claim.kept.map(|kept| kept.free_total), Some(one * 6));
+    assert_eq!(built.claim.kept.map(|kept| kept.without_wishes), Some(one * 6));
 }
 
 /// A step that is shorter than the way to where the last one ended still gets somewhere.

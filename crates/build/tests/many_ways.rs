@@ -159,7 +159,7 @@ fn three_by_three_takes_two_looks() {
     let matrix = Matrix::new(Scene::default(), taxa, characters, rows).expect("a table");
     let three = many_ways(&matrix, &Wishes::default(), 3, Budget::default());
     assert_eq!((three.total, three.longest), (Share::from_integer(18), 2));
-    assert_eq!(three.mean_steps, Share::from_integer(2));
+    assert_eq!(three.mean_questions, Share::from_integer(2));
     assert_eq!((three.key.couplets.len(), three.same_look.len()), (8, 4));
     let two = many_ways(&matrix, &Wishes::default(), 2, Budget::default());
     assert!(two.total >= Share::from_integer(29));

@@ -35,13 +35,13 @@ pub(crate) fn effort(seen: &Seen<'_>) -> Option<Effort> {
     let effort = seen.walked.effort.as_ref()?;
     let weights = seen.matrix.taxa().iter().map(|taxon| Amount::Short(taxon.weight));
     let weights = weights.fold(Amount::zero(), |all, weight| all.plus(&weight));
-    let mean_steps = if weights == Amount::zero() {
+    let mean_questions = if weights == Amount::zero() {
         Share::from_integer(0)
     } else {
         effort.steps.over(&weights).said()?
     };
     let total = effort.total.said()?;
-    Some(Effort { total, mean_steps, longest: seen.tree.longest() })
+    Some(Effort { total, mean_questions, longest: seen.tree.longest() })
 }
 
 /// Where the claim and the key disagree, and what a replay of the proof came to.
@@ -71,8 +71,8 @@ fn cost(claim: &Claim, effort: &Effort) -> Option<Finding> {
     if claim.total != effort.total {
         wrong.push(format!("its effort is {}, not {}", effort.total, claim.total));
     }
-    if claim.mean_steps != effort.mean_steps {
-        let (is, said) = (effort.mean_steps, claim.mean_steps);
+    if claim.mean_questions != effort.mean_questions {
+        let (is, said) = (effort.mean_questions, claim.mean_questions);
         let questions = if is == Share::from_integer(1) { "question" } else { "questions" };
         wrong.push(format!("a find takes {is} {questions} on average, not {said}"));
     }

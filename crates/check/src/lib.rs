@@ -85,7 +85,7 @@ pub const CODES: &[Code] = &[
     Code::GoalWrong,
     Code::WishBroken,
     Code::BareComparative,
-    Code::WeaselWord,
+    Code::VagueWord,
     Code::NotYesNo,
     Code::Negative,
     Code::NameInQuestion,

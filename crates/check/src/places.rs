@@ -11,6 +11,7 @@ use crate::reach;
 use crate::seen::Seen;
 use crate::sentence::{self, capital, number};
 use crate::tree::{ANSWERS, To, word};
+use crate::values::Taken;
 use crate::walks::{Cause, Stray};
 
 /// Wrong places, varying characters used as fixed, and ends nobody reaches.
@@ -137,12 +138,21 @@ fn ends_unreached(seen: &Seen<'_>) -> Vec<Finding> {
             continue;
         }
         for answer in ANSWERS {
-            let reached = seen.walked.ends.contains_key(&(couplet, answer));
+            let came = seen.walked.ends.get(&(couplet, answer));
             let same = seen.tree.same_both_ways(couplet);
-            if reached || same || seen.tree.to(couplet, answer) != To::End {
+            if same || seen.tree.to(couplet, answer) != To::End {
                 continue;
             }
             let end = seen.tree.end(couplet, answer).expect("an end was found there");
+            let only = match came {
+                None => None,
+                Some(came) => match only_for_want_of_a_look(seen, (couplet, answer), came) {
+                    Some(why) if came.iter().all(|(taxon, _)| !end.taxa.contains(taxon)) => {
+                        Some(why)
+                    }
+                    _ => continue,
+                },
+            };
             let second = |taxon: &TaxonIx| {
                 let here = (couplet, answer);
                 seen.second.iter().any(|place| (place.taxon, place.end) == (*taxon, here))
@@ -159,6 +169,20 @@ fn ends_unreached(seen: &Seen<'_>) -> Vec<Finding> {
             }
             let at = seen.tree.number(couplet);
             let names = sentence::at_end(seen.matrix, seen.tree, (couplet, answer));
+            if let Some((who, cells)) = only {
+                found.push(Finding::new(
+                    Code::EndUnreached,
+                    Place::Couplet(at),
+                    format!(
+                        "{} never comes out after {} at question {at}, where its name is. Only \
+                         {who} can, because nobody has recorded {cells}.",
+                        capital(&names),
+                        word(answer)
+                    ),
+                    format!("Write {who} there, or look at {who} and fill in {cells}."),
+                ));
+                continue;
+            }
             found.push(Finding::new(
                 Code::EndUnreached,
                 Place::Couplet(at),
@@ -177,4 +201,29 @@ fn ends_unreached(seen: &Seen<'_>) -> Vec<Finding> {
         }
     }
     found
+}
+
+/// Who comes to an end, and the cells that are blank, where everybody who comes there left the
+/// side with the right name only because nobody has looked.
+fn only_for_want_of_a_look(
+    seen: &Seen<'_>,
+    end: (usize, Answer),
+    came: &[(TaxonIx, Taken)],
+) -> Option<(String, String)> {
+    let mut cells = BTreeSet::new();
+    for (taxon, _) in came {
+        let strays = seen.walked.strays.iter();
+        let mut here = strays
+            .filter(|((.., who), stray)| who == taxon && stray.ends.contains(&end))
+            .peekable();
+        here.peek()?;
+        for ((couplet, ..), stray) in here {
+            let question =
+                seen.questions[*couplet].filter(|_| stray.cause == Cause::Unrecorded)?;
+            let name = &seen.matrix.taxon(*taxon).name;
+            cells.insert(format!("{} of {name}", seen.about(&question)));
+        }
+    }
+    let who = sentence::kinds(seen.matrix, came.iter().map(|(taxon, _)| *taxon));
+    Some((who, sentence::all(&cells.into_iter().collect::<Vec<_>>())))
 }

@@ -48,7 +48,7 @@ pub struct Effort {
     /// The effort of the whole key.
     pub total: Share,
     /// Questions a find takes on average.
-    pub mean_steps: Share,
+    pub mean_questions: Share,
     /// The most questions on any path.
     pub longest: u32,
 }

@@ -62,7 +62,7 @@ fn claim(total: i128, wishes: Wishes) -> Claim {
     Claim {
         total: whole(total),
         lower_bound: whole(total),
-        mean_steps: whole(2),
+        mean_questions: whole(2),
         longest: 2,
         stopped: None,
         heaps: 0,
@@ -162,7 +162,7 @@ fn an_early_wish_that_could_be_over_earlier_is_found() {
 fn a_key_that_leaves_kinds_together_reaches_nothing() {
     let matrix = matrix(TWIGS);
     let text = "1. Is the edge toothed? [edge = toothed] -> hazel or lime / beech or maple";
-    let one = Claim { mean_steps: whole(1), longest: 1, ..claim(4, Wishes::default()) };
+    let one = Claim { mean_questions: whole(1), longest: 1, ..claim(4, Wishes::default()) };
     let report = opinion(&matrix, text, &one);
     let none = "No whole key reaches what is claimed of this one. At best, its effort is 8, not \
                 4. See whether an end names kinds that could be parted.";

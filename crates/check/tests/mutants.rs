@@ -183,7 +183,7 @@ const OF_THE_KEY: &[Mutant] = &[
     ),
     in_key(Code::CouldBeParted, &[("lime / hazel", "lime / hazel or beech")]),
     in_key(Code::BareComparative, &[("Do the leaves stand opposite?", "Is the leaf big?")]),
-    in_key(Code::WeaselWord, &[("Do the leaves stand", "Do the leaves usually stand")]),
+    in_key(Code::VagueWord, &[("Do the leaves stand", "Do the leaves usually stand")]),
     in_key(Code::NotYesNo, &[("stand opposite?", "stand opposite or alternate?")]),
     in_key(
         Code::NotYesNo,
@@ -302,7 +302,7 @@ fn claim(total: Share) -> Claim {
     Claim {
         total,
         lower_bound: Share::from_integer(30),
-        mean_steps: Share::new(32, 9),
+        mean_questions: Share::new(32, 9),
         longest: 5,
         stopped: Some(Stopped::Budget),
         heaps: 0,
@@ -330,8 +330,8 @@ fn a_true_claim_stands_and_a_false_one_falls() {
     assert_eq!(codes_of(right.clone()), []);
     assert_eq!(codes_of(claim(by_hand - 1)), [Code::CostWrong]);
     assert_eq!(codes_of(Claim { longest: 4, ..right.clone() }), [Code::CostWrong]);
-    let mean_steps = Share::from_integer(4);
-    assert_eq!(codes_of(Claim { mean_steps, ..right.clone() }), [Code::CostWrong]);
+    let mean_questions = Share::from_integer(4);
+    assert_eq!(codes_of(Claim { mean_questions, ..right.clone() }), [Code::CostWrong]);
     let bound = |lower_bound: i128| Claim {
         lower_bound: Share::from_integer(lower_bound),
         ..right.clone()

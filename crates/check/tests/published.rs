@@ -53,7 +53,7 @@ fn a_best_key_to_m1_takes_34_steps() {
     assert_eq!(report.findings, []);
     let effort = report.effort.unwrap();
     assert_eq!(effort.total, Share::from_integer(34));
-    assert_eq!(effort.mean_steps, Share::new(34, 10));
+    assert_eq!(effort.mean_questions, Share::new(34, 10));
     assert_eq!(effort.longest, 4);
 }
 
@@ -121,11 +121,11 @@ const OAKS_KEY: &str = "
 ";
 
 #[test]
-fn the_printed_oaks_are_whole_as_a_tree_and_use_weasel_words_four_times() {
+fn the_printed_oaks_are_whole_as_a_tree_and_use_vague_words_four_times() {
     let matrix = matrix(OAKS);
     let report = check(&matrix, &key(&matrix, OAKS_KEY), None, &Settings::default());
     let count = |code| report.findings.iter().filter(|finding| finding.code == code).count();
-    assert_eq!(count(Code::WeaselWord), 4);
+    assert_eq!(count(Code::VagueWord), 4);
     assert!(!report.broken_as_a_tree());
     // Large tree or small shrub: twice a bare comparative. A first lead says "without".
     assert_eq!(count(Code::BareComparative), 2);

@@ -212,3 +212,39 @@ fn a_length_is_said_in_the_unit_of_its_column() {
     assert!(near.contains("asks at 3.7 cm, which is nearer than 0.3 cm"), "{near}");
     assert!(near.contains("hazel (3 to 3.5 cm)"), "{near}");
 }
+
+/// Hazel may be lobed, since nobody has looked: the key names it on both sides, until somebody
+/// writes lime over it where nothing but that comes out.
+#[test]
+fn a_wrong_name_where_a_kind_comes_only_because_nobody_looked_is_told() {
+    let table = matrix(
+        "edge: toothed, smooth
+         lobes: lobed, entire
+         hazel | toothed | ?
+         oak   | smooth  | lobed
+         lime  | smooth  | entire",
+    );
+    let opinion = |end: &str| {
+        let text = format!(
+            "1. Is it lobed? [lobes = lobed] -> 2 / 3
+             2 (1). Is the edge toothed? [edge = toothed] -> {end} / oak
+             3 (1). Is the leaf edge toothed? [edge = toothed] -> hazel / lime"
+        );
+        check(&table, &key(&table, &text), None, &Settings::default()).findings
+    };
+    let told = |end: &str| {
+        let mut found = opinion(end);
+        found.retain(|finding| finding.code == Code::EndUnreached);
+        found.into_iter().map(|finding| (finding.place, finding.sentence)).collect::<Vec<_>>()
+    };
+    assert_eq!(told("hazel"), []);
+    assert_eq!(
+        told("lime"),
+        [(
+            Place::Couplet(2),
+            "Lime never comes out after yes at question 2, where its name is. Only hazel can, \
+             because nobody has recorded lobes of hazel."
+                .to_owned()
+        )]
+    );
+}

@@ -37,7 +37,7 @@ fn random_keys_are_walked_alike_on_both_roads() {
         }
         let weights: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
         let expected = effort.map(|(total, steps)| (total, steps / weights));
-        let readded = report.effort.map(|effort| (effort.total, effort.mean_steps));
+        let readded = report.effort.map(|effort| (effort.total, effort.mean_questions));
         assert_eq!(readded, expected, "{matrix:#?}\n{key:#?}");
         varied += usize::from(ways.len() > matrix.taxa().len());
         cut += usize::from(effort.is_none());
@@ -74,7 +74,7 @@ fn keys_within_the_rules_work_and_cost_what_their_forms_cost() {
             total,
             // Such a key is seldom the best, and a replay would say so.
             lower_bound: Share::from_integer(0),
-            mean_steps: steps / weights,
+            mean_questions: steps / weights,
             longest,
             stopped: Some(Stopped::Budget),
             heaps: 0,

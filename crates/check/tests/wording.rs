@@ -31,7 +31,7 @@ fn lints(text: &str, ask: &str) -> Vec<&'static str> {
     let report = check(&matrix, &key, None, &Settings::default());
     let words = [
         Code::BareComparative,
-        Code::WeaselWord,
+        Code::VagueWord,
         Code::NotYesNo,
         Code::Negative,
         Code::NameInQuestion,
@@ -82,9 +82,9 @@ fn questions_that_trip_people_up_are_caught() {
         ("Does it have many leaflets?", "leaflets >= 5", "bare-comparative"),
         ("Is the stalk longer?", "stalk length >= 22.5", "bare-comparative"),
         ("Large leaf | Round leaf", "shape = long", "bare-comparative"),
-        ("Is the edge mostly smooth?", "edge = smooth", "weasel-word"),
-        ("Is the edge more or less smooth?", "edge = smooth", "weasel-word"),
-        ("Is the stalk about 3 cm?", "stalk length >= 22.5", "weasel-word"),
+        ("Is the edge mostly smooth?", "edge = smooth", "vague-word"),
+        ("Is the edge more or less smooth?", "edge = smooth", "vague-word"),
+        ("Is the stalk about 3 cm?", "stalk length >= 22.5", "vague-word"),
         ("Is the stalk 4 or 5 cm?", "stalk length >= 22.5", "not-yes-no"),
         ("Are there four or five leaflets?", "leaflets >= 5", "not-yes-no"),
         ("Is the edge toothed or smooth?", "edge = toothed", "not-yes-no"),

@@ -69,15 +69,15 @@ pub struct Effort {
     /// The effort of the whole key: every kind's weight times the cost of its questions.
     pub total: Share,
     /// Questions a find takes on average, whatever they cost.
-    pub mean_steps: Share,
+    pub mean_questions: Share,
     /// The most questions on any path.
     pub longest: u32,
 }
 
 impl From<&Claim> for Effort {
     fn from(claim: &Claim) -> Self {
-        let Claim { total, mean_steps, longest, .. } = *claim;
-        Self { total, mean_steps, longest }
+        let Claim { total, mean_questions, longest, .. } = *claim;
+        Self { total, mean_questions, longest }
     }
 }
 

@@ -10,7 +10,7 @@ pub struct Claim {
     /// No key with the same wishes takes less than this.
     pub lower_bound: Share,
     /// Questions a find takes on average, whatever they cost.
-    pub mean_steps: Share,
+    pub mean_questions: Share,
     /// The most questions on any path.
     pub longest: u32,
     /// Why the search ended before it was sure; None: the key is proved best.
@@ -78,10 +78,11 @@ pub enum Stopped {
 /// What the wishes cost, all together.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct KeptPrice {
-    /// Effort of the best key without the wish; exact only if `free_optimal`.
-    pub free_total: Share,
-    /// Whether `free_total` is proved.
-    pub free_optimal: bool,
+    /// The effort of the best key of the same table without any wish; the least only if
+    /// `without_wishes_optimal`.
+    pub without_wishes: Share,
+    /// Whether no key without wishes takes less.
+    pub without_wishes_optimal: bool,
     /// Kept questions that could not be asked where they were wanted.
     pub refused: Vec<Ask>,
 }

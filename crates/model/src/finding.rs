@@ -228,7 +228,7 @@ codes! {
     /// A comparative without a measure: big, long, dark.
     BareComparative = "bare-comparative", MustBeMended;
     /// A word that commits to nothing: usually, about.
-    WeaselWord = "weasel-word", ShouldBeLookedAt;
+    VagueWord = "vague-word", ShouldBeLookedAt;
     /// A question with two answers in it: "is it 4 or 5?".
     NotYesNo = "not-yes-no", MustBeMended;
     /// A negative in a question.

@@ -17,7 +17,7 @@ pub struct ManyWays {
     /// No such key takes less; equal to `total` where that is proved.
     pub lower_bound: Share,
     /// Looks that a find takes on average.
-    pub mean_steps: Share,
+    pub mean_questions: Share,
     /// The most looks on any path.
     pub longest: u32,
     /// Why the search ended before it was sure; None: the key is proved best.

@@ -13,7 +13,7 @@ pub struct Revision {
     /// The effort of the new key.
     pub effort: Share,
     /// Questions a find takes on average, whatever they cost.
-    pub mean_steps: Share,
+    pub mean_questions: Share,
     /// The most questions on any path.
     pub longest: u32,
     /// The effort of the best key from this table, however much it changes.

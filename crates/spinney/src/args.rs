@@ -154,7 +154,7 @@ pub(crate) struct Demo {
     spinney key finds.csv\n  \
     spinney key finds.xlsx --out visit --paper letter\n  \
     spinney key finds.csv --first \"Is the leaf edge toothed?\"\n  \
-    spinney key finds.csv --hand leaf --season autumn --best no-ruler\n  \
+    spinney key finds.csv --hand leaf --season autumn --goals no-ruler\n  \
     spinney key finds.csv --out-first \"giant hogweed\" --apart \"hazel, lime\"\n  \
     spinney key - --format json < finds.csv")]
 pub(crate) struct Key {

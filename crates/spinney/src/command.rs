@@ -69,7 +69,7 @@ pub(crate) fn effort(opinion: &Report) -> Option<json::Effort> {
     let effort = opinion.effort.as_ref()?;
     Some(json::Effort {
         total: effort.total,
-        mean_steps: effort.mean_steps,
+        mean_questions: effort.mean_questions,
         longest: effort.longest,
     })
 }

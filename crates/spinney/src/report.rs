@@ -91,7 +91,7 @@ pub(crate) fn claim(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
         return text;
     }
     text.push_str(&wishes::not_asked(matrix, &claim.wishes));
-    let mean = counted(claim.mean_steps, 1, "question");
+    let mean = counted(claim.mean_questions, 1, "question");
     push(&mut text, format_args!("About {mean} a find, at most {}.", claim.longest));
     push(&mut text, format_args!("{}", proof(claim)));
     if refused > 0 {

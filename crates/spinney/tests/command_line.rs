@@ -66,7 +66,7 @@ fn a_table_may_come_from_stdin_and_the_answer_be_json() {
     assert!(text.contains("\"optimal\": true"), "{text}");
     // By hand: dogwood 1, hawthorn 2, and hazel and lime 2 and a question with a ruler, which
     // counts 2: 1 + 2 + 4 + 4.
-    assert!(text.contains("\"total\": 11"), "{text}");
+    assert!(text.contains("\"effort_total\": 11"), "{text}");
 }
 
 #[test]
@@ -93,6 +93,63 @@ fn a_persons_first_question_is_kept_and_priced() {
     let none = spinney(&desk, &["key", "-", "--first", "Does it sing?"], finds);
     assert_eq!(none.status.code(), Some(2));
     assert!(complained(&none).contains("could not be linked"), "{}", complained(&none));
+}
+
+/// A question to keep is never dropped: it is linked, or the key is not made.
+#[test]
+fn a_question_to_keep_that_cannot_be_linked_is_refused() {
+    let desk = desk("keep");
+    fs::write(desk.join("finds.csv"), FINDS).expect("written");
+    let keep = |text: &str, more: &[&str]| {
+        fs::write(desk.join("keep.txt"), text).expect("written");
+        let mut words = vec!["key", "finds.csv", "--keep", "keep.txt"];
+        words.extend(more);
+        spinney(&desk, &words, "")
+    };
+    let two = "1. Is it lobed? Yes -> ?, No -> 2\n2. Is the edge toothed? Yes -> ?, No -> ?\n";
+    let fine = keep(two, &[]);
+    assert_eq!(fine.status.code(), Some(0), "{}{}", said(&fine), complained(&fine));
+    let second = two.replace("Is the edge toothed", "Does it sing");
+    let sings = keep(&second, &[]);
+    assert_eq!(sings.status.code(), Some(2), "{}", said(&sings));
+    let why = complained(&sings);
+    assert!(why.contains("\"Does it sing?\" cannot be kept"), "{why}");
+    // What the remedy says is done: a line in a links file.
+    fs::write(desk.join("links.txt"), "question 2: edge = toothed\n").expect("written");
+    let linked = keep(&second, &["--links", "links.txt"]);
+    assert_eq!(linked.status.code(), Some(0), "{}{}", said(&linked), complained(&linked));
+    assert!(said(&linked).contains("Is the edge toothed?"), "{}", said(&linked));
+    let alone = keep(&two.replace("No -> 2", "No -> ?"), &[]);
+    assert_eq!(alone.status.code(), Some(2), "{}", said(&alone));
+    assert!(complained(&alone).contains("No answer leads to question 2"));
+}
+
+/// Four kinds of which nothing may be asked: their key has no questions.
+#[test]
+fn a_key_without_questions_is_checked() {
+    let desk = desk("no_questions");
+    let alike = "kind,edge\nhazel,toothed\nlime,toothed\n";
+    fs::write(desk.join("finds.csv"), alike).expect("written");
+    let check = |text: &str| spinney(&desk, &["check", "finds.csv", "--key", "-"], text);
+    let right = check("{\"couplets\": []}");
+    assert_eq!(right.status.code(), Some(0), "{}{}", said(&right), complained(&right));
+    fs::write(desk.join("finds.csv"), FINDS).expect("written");
+    let wrong = check("{\"couplets\": []}");
+    assert_eq!(wrong.status.code(), Some(1), "{}{}", said(&wrong), complained(&wrong));
+    assert!(said(&wrong).contains("The key has no questions"), "{}", said(&wrong));
+    let ours = said(&spinney(&desk, &["key", "-", "--format", "json"], alike));
+    fs::write(desk.join("finds.csv"), alike).expect("written");
+    let again = check(&ours);
+    assert_eq!(again.status.code(), Some(0), "{}{}", said(&again), complained(&again));
+}
+
+#[test]
+fn goals_are_wished_by_the_name_that_the_json_has() {
+    let desk = desk("goals");
+    let json = ["key", "-", "--goals", "words,short", "--format", "json"];
+    let output = spinney(&desk, &json, FINDS);
+    assert_eq!(output.status.code(), Some(0), "{}", complained(&output));
+    assert!(said(&output).contains("\"fewest words\""), "{}", said(&output));
 }
 
 #[test]
@@ -181,7 +238,7 @@ fn the_printed_key_of_eight_oaks_is_checked_as_a_tree() {
     for lost in ["never-comes-out", "number-missing", "unreachable", "loop", "name-unknown"] {
         assert!(!text.contains(&format!("\"{lost}\"")), "{lost}: {text}");
     }
-    assert!(text.contains("weasel-word"), "{text}");
+    assert!(text.contains("vague-word"), "{text}");
     assert_eq!(output.status.code(), Some(1), "fewer than all checked is never called works");
 }
 
@@ -234,7 +291,7 @@ fn a_false_cost_does_not_pass() {
     let told = check(&plain);
     assert_eq!(told.status.code(), Some(0), "{}{}", said(&told), complained(&told));
     for text in [&json, &plain] {
-        let false_cost = check(&text.replace("\"total\": 11", "\"total\": 10"));
+        let false_cost = check(&text.replace("\"effort_total\": 11", "\"effort_total\": 10"));
         assert_eq!(false_cost.status.code(), Some(1), "{}", said(&false_cost));
     }
 }

@@ -40,7 +40,7 @@ fn a_claim_about_long_numbers_is_confirmed_and_every_other_is_not() {
         let wrong = Claim { total, ..claim.clone() };
         assert_eq!(contradictions(&matrix, &built, &wrong), [Code::CostWrong], "{total}");
     }
-    let wrong = Claim { mean_steps: claim.mean_steps - units, ..claim.clone() };
+    let wrong = Claim { mean_questions: claim.mean_questions - units, ..claim.clone() };
     assert_eq!(contradictions(&matrix, &built, &wrong), [Code::CostWrong]);
     for lower_bound in [claim.total + units, claim.total * 2] {
         let wrong = Claim { lower_bound, ..claim.clone() };

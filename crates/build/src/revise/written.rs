@@ -64,7 +64,7 @@ impl Writing<'_> {
         let revision = Revision {
             changes: weighed.changes,
             effort: share(weighed.effort),
-            mean_steps: claim.mean_steps,
+            mean_questions: claim.mean_questions,
             longest: claim.longest,
             best: share(weighed.best),
             loss: settings.loss,
@@ -155,8 +155,8 @@ impl Writing<'_> {
             open.push((couplet.no.clone(), no, steps + 1));
         }
         let tally = (!ground.scale.exact).then(|| Tally::of(&ground, &ground.root(), key, 1));
-        let (total, mean_steps) = match tally {
-            Some(tally) => (tally.share(Sum::Effort), tally.mean_steps(&ground)),
+        let (total, mean_questions) = match tally {
+            Some(tally) => (tally.share(Sum::Effort), tally.mean_questions(&ground)),
             None => (
                 ground.scale.share(ground.goals.effort(walked.0)),
                 ground.scale.mean(walked.1, ground.total_flow()),
@@ -165,7 +165,7 @@ impl Writing<'_> {
         Claim {
             total,
             lower_bound: Share::zero(),
-            mean_steps,
+            mean_questions,
             longest: walked.2,
             stopped: Some(if ground.scale.exact { Stopped::Budget } else { Stopped::Overflow }),
             heaps,

@@ -42,7 +42,8 @@ pub(super) fn ruler(character: &Character) -> bool {
 }
 
 /// The words one must know to answer: those that the table names for the character, else its
-/// name and the states that are asked for. `yes` and `no` need no teaching.
+/// name and the states that are asked for. `yes` and `no` need no teaching; a word that stands
+/// in several columns is taught once.
 pub(super) fn words(character: &Character, question: &Question) -> BTreeSet<String> {
     if !character.terms.is_empty() {
         return character.terms.clone();
@@ -51,7 +52,7 @@ pub(super) fn words(character: &Character, question: &Question) -> BTreeSet<Stri
     if let (Yes::States(asked), Scale::Words { states }) = (question.yes, &character.scale) {
         let named = states.iter().enumerate().filter(|(at, _)| asked >> at & 1 == 1);
         let taught = named.filter(|(_, state)| *state != "yes" && *state != "no");
-        words.extend(taught.map(|(_, state)| format!("{state} {}", character.name)));
+        words.extend(taught.map(|(_, state)| state.clone()));
     }
     words
 }

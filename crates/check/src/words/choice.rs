@@ -50,7 +50,7 @@ fn must_choose(seen: &Seen<'_>, text: &Text<'_>) -> bool {
     let word = |place: usize| words.list.get(place).map_or("", String::as_str);
     let open: Vec<usize> = (0..words.list.len())
         .filter(|place| word(*place) == "or" && !BEYOND.contains(&word(place + 1)))
-        // "more or less" is a weasel word, and "one or two" may be a number as well.
+        // "more or less" is a vague word, and "one or two" may be a number as well.
         .collect();
     if open.is_empty() {
         return false;

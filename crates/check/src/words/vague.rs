@@ -1,4 +1,4 @@
-//! Words that each child takes differently: bare comparatives and weasel words.
+//! Words that each child takes differently: bare comparatives and vague words.
 
 use spinney_model::{Code, Finding, Scale};
 
@@ -15,7 +15,7 @@ const COMPARATIVES: [&str; 37] = [
 ];
 
 /// Words that commit to nothing (T4).
-const WEASELS: [&str; 26] = [
+const VAGUE: [&str; 26] = [
     "usually",
     "mostly",
     "often",
@@ -92,17 +92,17 @@ fn without_names(seen: &Seen<'_>, text: &Text<'_>) -> Words {
 }
 
 /// A word that commits to nothing.
-pub(super) fn weasel_word(text: &Text<'_>) -> Option<Finding> {
+pub(super) fn vague_word(text: &Text<'_>) -> Option<Finding> {
     let more_or_less = ["more", "or", "less"].map(str::to_owned);
     let word = text
         .words
         .list
         .iter()
-        .find(|word| WEASELS.contains(&word.as_str()))
+        .find(|word| VAGUE.contains(&word.as_str()))
         .map(String::as_str)
         .or_else(|| text.words.find(&more_or_less).map(|_| "more or less"))?;
     Some(text.finding(
-        Code::WeaselWord,
+        Code::VagueWord,
         format!("{} says “{word}”: what about the others?", text.called()),
         "Say what all of them have, or let the kinds that vary come out on both sides.",
     ))

@@ -13,8 +13,8 @@ use super::{shape, write};
 
 #[derive(Serialize)]
 struct Shape {
-    total: Number,
-    total_exact: String,
+    effort_total: Number,
+    effort_total_exact: String,
     lower_bound: Number,
     lower_bound_exact: String,
     proved: bool,
@@ -32,14 +32,14 @@ struct Shape {
 /// it.
 pub fn many_ways(matrix: &Matrix, found: &ManyWays, findings: &[Finding]) -> String {
     super::printed(&Shape {
-        total: of_share(found.total),
-        total_exact: exact(found.total),
+        effort_total: of_share(found.total),
+        effort_total_exact: exact(found.total),
         lower_bound: of_share(found.lower_bound),
         lower_bound_exact: exact(found.lower_bound),
         proved: found.stopped.is_none(),
         stopped: write::stopped(found.stopped),
         heaps: found.heaps,
-        mean_questions: of_share(found.mean_steps),
+        mean_questions: of_share(found.mean_questions),
         longest: found.longest,
         same_look: found.same_look.iter().copied().collect(),
         key: write::key_alone(&found.key, matrix).key,

@@ -121,9 +121,13 @@ pub fn read_claim(
     let mut names = Names { matrix, findings: Vec::new() };
     let (wishes, within) = wished::wishes(report.wishes.unwrap_or_default(), &mut names);
     let claim = Claim {
-        total: share("total", cost.total_exact, &cost.total)?,
+        total: share("effort_total", cost.effort_total_exact, &cost.effort_total)?,
         lower_bound: share("lower_bound", proof.lower_bound_exact, &proof.lower_bound)?,
-        mean_steps: share("mean_steps", cost.mean_steps_exact, &cost.mean_steps)?,
+        mean_questions: share(
+            "mean_questions",
+            cost.mean_questions_exact,
+            &cost.mean_questions,
+        )?,
         longest: cost.longest,
         stopped,
         heaps: proof.heaps,
@@ -138,8 +142,12 @@ pub fn read_claim(
 
 fn kept_price(kept: shape::KeptPrice, matrix: &Matrix) -> Result<KeptPrice, JsonError> {
     Ok(KeptPrice {
-        free_total: share("free_total", kept.free_total_exact, &kept.free_total)?,
-        free_optimal: kept.free_optimal,
+        without_wishes: share(
+            "without_wishes",
+            kept.without_wishes_exact,
+            &kept.without_wishes,
+        )?,
+        without_wishes_optimal: kept.without_wishes_optimal,
         refused: kept.refused.into_iter().filter_map(|ask| asked(ask, matrix).ok()).collect(),
     })
 }

@@ -27,12 +27,12 @@ pub struct Revised<'a> {
 struct Shape {
     key: Option<shape::Key>,
     changes: u32,
-    steps: Number,
-    steps_exact: String,
+    mean_steps: Number,
+    mean_steps_exact: String,
     mean_questions: Number,
     longest: u32,
-    best_steps: Number,
-    best_steps_exact: String,
+    best_mean_steps: Number,
+    best_mean_steps_exact: String,
     loss: Number,
     proved: bool,
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -53,8 +53,8 @@ struct Shape {
 #[derive(Serialize)]
 struct PointShape {
     changes: u32,
-    steps: Number,
-    steps_exact: String,
+    mean_steps: Number,
+    mean_steps_exact: String,
     proved: bool,
 }
 
@@ -74,19 +74,19 @@ pub fn revised(revised: &Revised<'_>) -> String {
     };
     let curve = revision.curve.iter().map(|point| PointShape {
         changes: point.changes,
-        steps: of_share(each(point.effort)),
-        steps_exact: exact(each(point.effort)),
+        mean_steps: of_share(each(point.effort)),
+        mean_steps_exact: exact(each(point.effort)),
         proved: point.proved,
     });
     super::printed(&Shape {
         key: write::key_alone(&revision.key, matrix).key,
         changes: revision.changes,
-        steps: of_share(each(revision.effort)),
-        steps_exact: exact(each(revision.effort)),
-        mean_questions: of_share(revision.mean_steps),
+        mean_steps: of_share(each(revision.effort)),
+        mean_steps_exact: exact(each(revision.effort)),
+        mean_questions: of_share(revision.mean_questions),
         longest: revision.longest,
-        best_steps: of_share(each(revision.best)),
-        best_steps_exact: exact(each(revision.best)),
+        best_mean_steps: of_share(each(revision.best)),
+        best_mean_steps_exact: exact(each(revision.best)),
         loss: of_share(revision.loss),
         proved: revision.stopped.is_none(),
         stopped: write::stopped(revision.stopped),

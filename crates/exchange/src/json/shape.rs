@@ -48,9 +48,9 @@ pub(super) struct BestKeys {
 #[derive(Serialize, Deserialize)]
 pub(super) struct OneOfTheBest {
     pub(super) key: Key,
-    pub(super) total: Number,
+    pub(super) effort_total: Number,
     #[serde(default)]
-    pub(super) total_exact: Option<String>,
+    pub(super) effort_total_exact: Option<String>,
 }
 
 /// Whole numbers that may be larger than a JSON number holds exactly.
@@ -114,12 +114,12 @@ pub(super) struct Destination {
 
 #[derive(Serialize, Deserialize)]
 pub(super) struct Cost {
-    pub(super) total: Number,
+    pub(super) effort_total: Number,
     #[serde(default)]
-    pub(super) total_exact: Option<String>,
-    pub(super) mean_steps: Number,
+    pub(super) effort_total_exact: Option<String>,
+    pub(super) mean_questions: Number,
     #[serde(default)]
-    pub(super) mean_steps_exact: Option<String>,
+    pub(super) mean_questions_exact: Option<String>,
     pub(super) longest: u32,
 }
 
@@ -138,10 +138,10 @@ pub(super) struct Proof {
 
 #[derive(Serialize, Deserialize)]
 pub(super) struct KeptPrice {
-    pub(super) free_total: Number,
+    pub(super) without_wishes: Number,
     #[serde(default)]
-    pub(super) free_total_exact: Option<String>,
-    pub(super) free_optimal: bool,
+    pub(super) without_wishes_exact: Option<String>,
+    pub(super) without_wishes_optimal: bool,
     #[serde(default)]
     pub(super) refused: Vec<Ask>,
 }

@@ -53,13 +53,13 @@ fn claim() -> Claim {
     Claim {
         total: Share::new(104, 3),
         lower_bound: Share::new(67, 2),
-        mean_steps: Share::new(10, 3),
+        mean_questions: Share::new(10, 3),
         longest: 5,
         stopped: Some(Stopped::Budget),
         heaps: 123_456,
         kept: Some(KeptPrice {
-            free_total: Share::from_integer(34),
-            free_optimal: true,
+            without_wishes: Share::from_integer(34),
+            without_wishes_optimal: true,
             refused: vec![ask(3, Asked::States([StateIx(0)].into()))],
         }),
         wishes: wishes(),
@@ -191,8 +191,8 @@ fn a_report_has_the_documented_shape() {
     assert_eq!(
         found["cost"],
         json!({
-            "total": 34.666666666666664, "total_exact": "104/3",
-            "mean_steps": 3.3333333333333335, "mean_steps_exact": "10/3", "longest": 5,
+            "effort_total": 34.666666666666664, "effort_total_exact": "104/3",
+            "mean_questions": 3.3333333333333335, "mean_questions_exact": "10/3", "longest": 5,
         })
     );
     assert_eq!(
@@ -210,7 +210,7 @@ fn a_report_has_the_documented_shape() {
         }])
     );
     assert_eq!(found["links"], json!({"checked": 3, "of": 4}));
-    assert_eq!(found["kept_price"]["free_total"], json!(34));
+    assert_eq!(found["kept_price"]["without_wishes"], json!(34));
     assert_eq!(found["reasons"][0]["heaps"], json!({"yes": 3, "no": 8, "both": 1}));
     let toothed = json!({"character": "edge", "states": ["toothed"]});
     let also = json!([{"ask": toothed, "opposite": true}]);
@@ -375,7 +375,7 @@ fn text_that_is_not_ours_is_an_error_in_words() {
     let deep = "[".repeat(1_000_000);
     assert!(read_key(&deep, &matrix).is_err());
     let wrong = full().replace("104/3", "1/0");
-    assert_eq!(read_claim(&wrong, &matrix), Err(JsonError::Cost { field: "total" }));
+    assert_eq!(read_claim(&wrong, &matrix), Err(JsonError::Cost { field: "effort_total" }));
 }
 
 #[test]
@@ -417,7 +417,7 @@ fn real_output_has_the_shape_of_the_schema_and_the_schema_refuses_others() {
         ("/key/couplets/0/ask", json!({"character": "edge", "at_least": 3, "below": 4})),
         ("/key/couplets/0/yes", json!({"couplet": 2, "taxa": []})),
         ("/key/couplets/1/leads", json!(["one"])),
-        ("/cost/total", json!("34")),
+        ("/cost/effort_total", json!("34")),
         ("/proof/stopped", json!("tired")),
         ("/findings/0", json!({"code": "loop"})),
         ("/reasons/0/heaps", json!([1, 2, 3])),

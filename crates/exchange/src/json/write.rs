@@ -43,8 +43,8 @@ pub(super) fn key_alone(key: &Key, matrix: &Matrix) -> shape::Report {
 fn best_keys(best: &BestKeys, matrix: &Matrix) -> shape::BestKeys {
     let one = |(one, total): &(Key, Share)| shape::OneOfTheBest {
         key: key(one, matrix),
-        total: of_share(*total),
-        total_exact: Some(exact(*total)),
+        effort_total: of_share(*total),
+        effort_total_exact: Some(exact(*total)),
     };
     shape::BestKeys {
         keys: best.keys.iter().map(one).collect(),
@@ -122,10 +122,10 @@ fn destination(destination: &Destination, matrix: &Matrix) -> Option<shape::Dest
 
 fn cost(effort: Effort) -> shape::Cost {
     shape::Cost {
-        total: of_share(effort.total),
-        total_exact: Some(exact(effort.total)),
-        mean_steps: of_share(effort.mean_steps),
-        mean_steps_exact: Some(exact(effort.mean_steps)),
+        effort_total: of_share(effort.total),
+        effort_total_exact: Some(exact(effort.total)),
+        mean_questions: of_share(effort.mean_questions),
+        mean_questions_exact: Some(exact(effort.mean_questions)),
         longest: effort.longest,
     }
 }
@@ -151,9 +151,9 @@ pub(super) fn stopped(why: Option<Stopped>) -> Option<&'static str> {
 
 fn kept_price(kept: &KeptPrice, matrix: &Matrix) -> shape::KeptPrice {
     shape::KeptPrice {
-        free_total: of_share(kept.free_total),
-        free_total_exact: Some(exact(kept.free_total)),
-        free_optimal: kept.free_optimal,
+        without_wishes: of_share(kept.without_wishes),
+        without_wishes_exact: Some(exact(kept.without_wishes)),
+        without_wishes_optimal: kept.without_wishes_optimal,
         refused: kept.refused.iter().map(|refused| ask(refused, matrix)).collect(),
     }
 }

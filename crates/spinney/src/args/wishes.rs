@@ -14,6 +14,9 @@ pub(crate) struct Wishes {
     /// Keep these first questions: a beginning of a key in words, open ends left as `?`.
     #[arg(long, value_name = "FILE")]
     pub(crate) keep: Option<PathBuf>,
+    /// What the questions to keep mean in the table, where that had to be asked back.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) links: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) seen: Seen,
     /// Ask about these columns first, in this order, wherever they can be asked.
@@ -27,7 +30,7 @@ pub(crate) struct Wishes {
     pub(crate) out_first: Vec<String>,
     /// What is best, the first first (commas between); the fewest questions settle the rest.
     #[arg(long, value_enum, value_delimiter = ',', value_name = "GOALS")]
-    pub(crate) best: Vec<Best>,
+    pub(crate) goals: Vec<Aim>,
     /// How many heaps may be taken apart before the best key so far is given.
     #[arg(long, value_name = "HEAPS", default_value_t = spinney_build::Budget::default().heaps)]
     pub(crate) budget: u64,
@@ -118,7 +121,7 @@ impl Season {
 
 /// What makes one key better than another.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub(crate) enum Best {
+pub(crate) enum Aim {
     /// The fewest questions a find; hard ones count for more.
     Questions,
     /// No long way: the longest path as short as can be.
@@ -133,7 +136,7 @@ pub(crate) enum Best {
     NoRuler,
 }
 
-impl Best {
+impl Aim {
     pub(crate) fn goal(self) -> Goal {
         match self {
             Self::Questions => Goal::LeastEffort,

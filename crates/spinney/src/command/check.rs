@@ -24,16 +24,10 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
     let text = collection::text(&args.key)?;
-    let links = match &args.links {
-        Some(path) => {
-            let (links, found) = Links::read(&collection::text(path)?, matrix);
-            findings.extend(found);
-            links
-        }
-        None => Links::default(),
-    };
+    let links = links(args.links.as_deref(), matrix, &mut findings)?;
     let given = read(&text, matrix, links)?;
-    if given.key.couplets.is_empty() {
+    // A table in which nothing can be asked has a key without questions, which only JSON can say.
+    if given.key.couplets.is_empty() && !is_json(&text) {
         return Err(Failure::new(
             format!("No numbered question was found in {}.", args.key.display()),
             "Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> hazel",
@@ -86,6 +80,18 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
     Ok(fine(&findings) && opinion.works())
 }
 
+/// What a links file says, if there is one.
+pub(crate) fn links(
+    path: Option<&Path>,
+    matrix: &Matrix,
+    findings: &mut Vec<Finding>,
+) -> Result<Links, Failure> {
+    let Some(path) = path else { return Ok(Links::default()) };
+    let (links, found) = Links::read(&collection::text(path)?, matrix);
+    findings.extend(found);
+    Ok(links)
+}
+
 /// Drops "not linked" where a finding on the question's words says why it cannot be.
 pub(crate) fn drop_echoes(findings: &mut Vec<Finding>) {
     let said = [Code::BareComparative, Code::NotYesNo, Code::NameInQuestion];
@@ -107,8 +113,8 @@ pub(crate) struct Given {
 }
 
 /// Reads a key in words or in JSON, and links it to the table.
-pub(crate) fn read(text: &str, matrix: &Matrix, mut links: Links) -> Result<Given, Failure> {
-    if text.trim_start_matches('\u{feff}').trim_start().starts_with('{') {
+pub(crate) fn read(text: &str, matrix: &Matrix, links: Links) -> Result<Given, Failure> {
+    if is_json(text) {
         let unread = |error: json::JsonError| {
             Failure::new(&error, "Or give the key in words; docs/key-text.md shows how.")
         };
@@ -118,6 +124,16 @@ pub(crate) fn read(text: &str, matrix: &Matrix, mut links: Links) -> Result<Give
         wording::put_words(&mut key, matrix);
         return Ok(Given { key, claim, findings });
     }
+    Ok(in_words(text, matrix, links))
+}
+
+fn is_json(text: &str) -> bool {
+    text.trim_start_matches('\u{feff}').trim_start().starts_with('{')
+}
+
+/// Reads a key in words and links it to the table; where a question is not linked for sure and
+/// somebody sits at the terminal, asks back.
+pub(crate) fn in_words(text: &str, matrix: &Matrix, mut links: Links) -> Given {
     let mut read = key_text::read(text, matrix, &links);
     let first = link::link(&mut read.key.clone(), matrix, &links);
     for proposal in first.proposals.iter().filter(|proposal| !proposal.sure) {
@@ -136,7 +152,7 @@ pub(crate) fn read(text: &str, matrix: &Matrix, mut links: Links) -> Result<Give
     }
     let linked = link::link(&mut read.key, matrix, &links);
     read.findings.extend(linked.findings);
-    Ok(Given { key: read.key, claim: None, findings: read.findings })
+    Given { key: read.key, claim: None, findings: read.findings }
 }
 
 /// The opinion as a page of text.

@@ -3,16 +3,16 @@
 //! Names of kinds and characters are matched as people type them. What is not understood is
 //! wrong use, said with the names that there are; what cannot be fulfilled is a finding.
 
-use spinney_exchange::{key_text, link};
+use std::collections::BTreeSet;
+
 use spinney_model::{
-    CharacterIx, Code, Destination, Early, Finding, Goal, Kept, Key, Matrix, Place, Refusal,
-    TaxonIx, Wanted, WhyNot, Wishes,
+    CharacterIx, Code, Couplet, Destination, Early, Finding, Goal, Kept, Key, Matrix, Place,
+    Refusal, TaxonIx, Wanted, WhyNot, Wishes,
 };
 use spinney_press::wording;
 
-use crate::args;
-use crate::collection;
 use crate::failure::Failure;
+use crate::{args, collection, command};
 
 /// The wishes of the command line, and what could not be understood of the questions to keep.
 pub(crate) fn read(
@@ -45,7 +45,7 @@ pub(crate) fn read(
     for name in args.out_first.iter().flat_map(|list| names(list)) {
         wishes.early.push(Early::Leave(taxon(matrix, &name)?));
     }
-    wishes.goals = args.best.iter().map(|best| best.goal()).collect();
+    wishes.goals = args.goals.iter().map(|aim| aim.goal()).collect();
     Ok((wishes, findings))
 }
 
@@ -101,14 +101,18 @@ fn kept(
         (None, Some(path)) => collection::text(path)?,
         (None, None) => return Ok((None, Vec::new())),
     };
-    let mut read = key_text::read(&text, matrix, &link::Links::default());
-    let linked = link::link(&mut read.key, matrix, &link::Links::default());
+    let mut findings = Vec::new();
+    let links = command::check::links(args.links.as_deref(), matrix, &mut findings)?;
+    let given = command::check::in_words(&text, matrix, links);
+    findings.extend(given.findings);
     let open_ends = [Code::NothingWritten, Code::NameUnknown, Code::NameNotSure];
-    let mut findings = read.findings;
     findings.retain(|finding| !open_ends.contains(&finding.code));
-    findings.extend(linked.findings);
+    if let Some(couplet) = given.key.couplets.iter().find(|couplet| couplet.ask.is_none()) {
+        return Err(not_linked(couplet, &findings, matrix));
+    }
     let mut room = MOST_KEPT;
-    let kept = kept_from(&read.key, 0, &mut room);
+    let mut placed = BTreeSet::new();
+    let kept = kept_from(&given.key, 0, &mut room, &mut placed);
     if room == 0 {
         return Err(Failure::usage(
             format!("More than {MOST_KEPT} questions are to be kept, or ways meet in them."),
@@ -116,29 +120,53 @@ fn kept(
         ));
     }
     let Some(kept) = kept else {
-        let why = findings.first().map_or("It has no numbered question.", |f| &f.sentence);
-        let columns: Vec<&str> = matrix.characters().iter().map(|c| c.name.as_str()).collect();
-        let columns = columns.join(", ");
         return Err(Failure::usage(
-            format!("The question to keep could not be linked to the table. {why}"),
-            format!("Ask with the table's own words. Its columns are: {columns}."),
+            "There is no numbered question to keep.",
+            "Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> ?",
         ));
     };
+    let left = (0..given.key.couplets.len()).find(|at| !placed.contains(at));
+    if let Some(left) = left {
+        let number = given.key.couplets[left].number;
+        return Err(Failure::usage(
+            format!("No answer leads to question {number}, so it cannot be kept."),
+            format!("Let an answer lead to {number}, or take the question out."),
+        ));
+    }
     Ok((Some(Box::new(kept)), findings))
+}
+
+/// A question to keep that is not linked to the table: why, and what settles it.
+fn not_linked(couplet: &Couplet, findings: &[Finding], matrix: &Matrix) -> Failure {
+    let words = command::words(&couplet.wording);
+    let what = format!("\"{words}\" cannot be kept: it could not be linked to the table.");
+    let here = findings.iter().find(|finding| finding.place == Place::Couplet(couplet.number));
+    if let Some(why) = here {
+        return Failure::usage(format!("{what} {}", why.sentence), &why.remedy);
+    }
+    let columns: Vec<&str> = matrix.characters().iter().map(|c| c.name.as_str()).collect();
+    let columns = columns.join(", ");
+    Failure::usage(what, format!("Ask with the table's own words. Its columns are: {columns}."))
 }
 
 /// So many questions may be kept. A key in which ways meet would be written out way by way.
 const MOST_KEPT: usize = 500;
 
 /// The linked questions of a beginning of a key, from one of them on, while there is room.
-fn kept_from(key: &Key, at: usize, room: &mut usize) -> Option<Kept> {
+fn kept_from(
+    key: &Key,
+    at: usize,
+    room: &mut usize,
+    placed: &mut BTreeSet<usize>,
+) -> Option<Kept> {
     let couplet = key.couplets.get(at)?;
     let ask = couplet.ask.clone()?;
     *room = room.checked_sub(1)?;
+    placed.insert(at);
     let mut next = |destination: &Destination| -> Option<Box<Kept>> {
         let Destination::Couplet(number) = destination else { return None };
         let at = key.couplets.iter().position(|couplet| couplet.number == *number)?;
-        kept_from(key, at, room).map(Box::new)
+        kept_from(key, at, room, placed).map(Box::new)
     };
     Some(Kept { ask, yes: next(&couplet.yes), no: next(&couplet.no) })
 }

@@ -29,7 +29,7 @@ pub(crate) fn many_ways(
 
 /// How many questions a find takes, and whether that is the least.
 fn takes(found: &ManyWays) -> String {
-    let mean = decimal(found.mean_steps, 2);
+    let mean = decimal(found.mean_questions, 2);
     let question = if mean == "1" { "question" } else { "questions" };
     let proof = match found.stopped {
         None => "no key of this kind takes less effort".to_owned(),
@@ -64,7 +64,7 @@ fn against(matrix: &Matrix, wishes: &Wishes, found: &ManyWays) -> String {
     };
     format!(
         "With yes and no alone {best} takes {} on average and {} at most. {saves}",
-        decimal(claim.mean_steps, 2),
+        decimal(claim.mean_questions, 2),
         claim.longest
     )
 }

@@ -24,7 +24,7 @@ fn each(matrix: &Matrix, effort: Share) -> Share {
 }
 
 fn in_short(matrix: &Matrix, revision: &Revision) -> String {
-    let mean = counted(revision.mean_steps, 1, "question");
+    let mean = counted(revision.mean_questions, 1, "question");
     let changes = match revision.changes {
         0 => "Last season's key still works and stays as it is".to_owned(),
         1 => "Last season's key with one question changed".to_owned(),

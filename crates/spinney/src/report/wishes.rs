@@ -70,9 +70,9 @@ pub(super) fn prices(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
         push(&mut text, format_args!("{}", one(price, claim, matrix)));
     }
     if claim.prices.len() > 1 {
-        let extra = super::less(claim.total, kept.free_total);
+        let extra = super::less(claim.total, kept.without_wishes);
         let extra = super::each(extra, all(matrix));
-        let exact = kept.free_optimal && claim.optimal();
+        let exact = kept.without_wishes_optimal && claim.optimal();
         push(
             &mut text,
             format_args!("All your wishes together: this key {}.", costs(extra, exact)),

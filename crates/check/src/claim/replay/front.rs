@@ -31,8 +31,6 @@ impl Part {
     pub(in crate::claim) fn share(self, number: i128, whole: i128) -> Share {
         match self.adds_up() {
             true => Share::new(number, whole),
-            // A wish that is over at once is over within one question.
-            false if matches!(self, Self::Until(_)) => Share::from_integer(number.max(1)),
             false => Share::from_integer(number),
         }
     }

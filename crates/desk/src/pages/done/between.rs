@@ -102,7 +102,7 @@ fn choices(
 
 fn told(t: Tongue, before: &Side, after: &Side) -> Markup {
     let changes = changes(before, after);
-    let effort = before.mean_steps.zip(after.mean_steps);
+    let effort = before.mean_questions.zip(after.mean_questions);
     html! {
         @if changes.none() {
             p { (t.say("done-no-change")) }

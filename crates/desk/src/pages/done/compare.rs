@@ -19,7 +19,7 @@ pub(super) struct Side {
     questions: Vec<Question>,
     kinds: BTreeMap<KindId, String>,
     /// Questions a find takes on average, where that can be added up.
-    pub(super) mean_steps: Option<Share>,
+    pub(super) mean_questions: Option<Share>,
 }
 
 struct Question {
@@ -62,7 +62,7 @@ impl Side {
         Self {
             questions: made.key.couplets.iter().map(question).collect(),
             kinds: kinds.collect(),
-            mean_steps: made.opinion.effort.map(|effort| effort.mean_steps),
+            mean_questions: made.opinion.effort.map(|effort| effort.mean_questions),
         }
     }
 }

@@ -34,7 +34,7 @@ impl Numbers {
         let mend = spinney_model::Severity::MustBeMended;
         Self {
             questions: made.key.couplets.len(),
-            mean: claim.map(|c| c.mean_steps).or(effort.map(|e| e.mean_steps)),
+            mean: claim.map(|c| c.mean_questions).or(effort.map(|e| e.mean_questions)),
             longest: claim.map(|c| c.longest).or(effort.map(|e| e.longest)),
             to_mend: made.findings().iter().filter(|found| found.severity == mend).count(),
         }
@@ -105,8 +105,8 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
             }
         }
         @if let Some(kept) = &claim.kept {
-            @let extra = a_find(matrix, claim.total - kept.free_total);
-            p { (t.say("key-wishes-cost")) " " (price(t, extra, kept.free_optimal && claim.optimal())) "." }
+            @let extra = a_find(matrix, claim.total - kept.without_wishes);
+            p { (t.say("key-wishes-cost")) " " (price(t, extra, kept.without_wishes_optimal && claim.optimal())) "." }
         }
         details {
             summary { (t.say("key-more")) }

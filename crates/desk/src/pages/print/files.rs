@@ -22,7 +22,7 @@ fn as_json(bound: &Bound) -> String {
     let (made, matrix) = (&bound.made, &bound.matrix);
     let effort = made.opinion.effort.map(|effort| json::Effort {
         total: effort.total,
-        mean_steps: effort.mean_steps,
+        mean_questions: effort.mean_questions,
         longest: effort.longest,
     });
     json::report(&json::Report {

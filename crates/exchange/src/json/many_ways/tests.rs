@@ -15,7 +15,7 @@ fn written() -> Value {
         same_look: BTreeSet::from([2, 3]),
         total: Share::new(7, 2),
         lower_bound: Share::from_integer(3),
-        mean_steps: Share::new(7, 4),
+        mean_questions: Share::new(7, 4),
         longest: 2,
         stopped: Some(Stopped::Budget),
         heaps: 5,
@@ -26,7 +26,7 @@ fn written() -> Value {
 #[test]
 fn exact_numbers_and_looks_are_written() {
     let value = written();
-    assert_eq!(value["total_exact"], json!("7/2"));
+    assert_eq!(value["effort_total_exact"], json!("7/2"));
     assert_eq!(value["same_look"], json!([2, 3]));
     assert_eq!((&value["proved"], &value["stopped"]), (&json!(false), &json!("budget")));
 }
@@ -39,7 +39,7 @@ fn what_is_written_has_the_shape_of_the_schema() {
     let value = written();
     assert_eq!(disagrees(&value, &schema, &schema), None);
     for (field, wrong) in
-        [("total", json!(-1)), ("same_look", json!(["a"])), ("stopped", json!("tired"))]
+        [("effort_total", json!(-1)), ("same_look", json!(["a"])), ("stopped", json!("tired"))]
     {
         let mut broken = value.clone();
         broken[field] = wrong;

@@ -28,7 +28,7 @@ fn found(matrix: &Matrix) -> Revision {
         key: linked(matrix),
         changes: 3,
         effort: all * Share::new(10, 3),
-        mean_steps: Share::new(5, 2),
+        mean_questions: Share::new(5, 2),
         longest: 4,
         best: all * 3,
         loss: Share::new(1, 2),
@@ -59,8 +59,8 @@ fn written(revision: &Revision) -> String {
 fn steps_are_those_of_one_find_and_names_stand_where_places_stood() {
     let matrix = table();
     let value: Value = serde_json::from_str(&written(&found(&matrix))).expect("JSON");
-    assert_eq!(value["steps_exact"], json!("10/3"));
-    assert_eq!(value["best_steps"], json!(3));
+    assert_eq!(value["mean_steps_exact"], json!("10/3"));
+    assert_eq!(value["best_mean_steps"], json!(3));
     assert_eq!(value["curve"][1]["proved"], json!(false));
     assert_eq!(value["kept"][1], json!({ "was": 3, "now": 2 }));
     assert_eq!(value["arrived"], json!([matrix.taxa()[9].name]));
@@ -90,10 +90,10 @@ fn it_has_the_shape_of_the_schema_and_the_schema_refuses_others() {
     }
     for (place, bad) in [
         ("/changes", json!("3")),
-        ("/steps", json!(-1)),
-        ("/steps_exact", json!(3)),
+        ("/mean_steps", json!(-1)),
+        ("/mean_steps_exact", json!(3)),
         ("/curve", json!([])),
-        ("/curve/0", json!({ "changes": 1, "steps": 2 })),
+        ("/curve/0", json!({ "changes": 1, "mean_steps": 2 })),
         ("/kept/0", json!([1, 1])),
         ("/added/0", json!(-4)),
         ("/stopped", json!("tired")),

@@ -13,23 +13,24 @@ fn documented(cost: &Value, proof: &Value) -> Value {
 }
 
 fn mean_of(mean: f64) -> Share {
-    let cost = json!({"total": 30, "mean_steps": mean, "longest": 4});
+    let cost = json!({"effort_total": 30, "mean_questions": mean, "longest": 4});
     let text = documented(&cost, &json!({"optimal": true, "lower_bound": 30})).to_string();
     let (claim, _) = read_claim(&text, &table()).expect("the documented shape is read");
-    claim.expect("cost and proof make a claim").mean_steps
+    claim.expect("cost and proof make a claim").mean_questions
 }
 
 #[test]
 fn costs_without_exact_fractions_are_read_and_fit_the_schema() {
     let schema = include_str!("../../../../../docs/key.schema.json");
     let schema: Value = serde_json::from_str(schema).expect("the schema is JSON");
-    let cost = json!({"total": 33.5, "mean_steps": 3.7142857142857144, "longest": 4});
+    let cost =
+        json!({"effort_total": 33.5, "mean_questions": 3.7142857142857144, "longest": 4});
     let given = documented(&cost, &json!({"optimal": false, "lower_bound": 30}));
     assert_eq!(disagrees(&given, &schema, &schema), None);
     let claim = read_claim(&given.to_string(), &table()).expect("read").0.expect("a claim");
     assert_eq!(claim.total, Share::new(67, 2));
     assert_eq!(claim.lower_bound, Share::from_integer(30));
-    assert_eq!(claim.mean_steps, Share::new(26, 7));
+    assert_eq!(claim.mean_questions, Share::new(26, 7));
     assert_eq!((claim.longest, claim.optimal()), (4, false));
 }
 
@@ -45,10 +46,10 @@ fn a_float_is_the_simplest_fraction_that_it_can_stand_for() {
     }
     for odd in ["1e-300", "1.5e300"] {
         let text = format!(
-            "{{\"key\": null, \"cost\": {{\"total\": {odd}, \"mean_steps\": 1, \"longest\": 1}}, \
+            "{{\"key\": null, \"cost\": {{\"effort_total\": {odd}, \"mean_questions\": 1, \"longest\": 1}}, \
              \"proof\": {{\"optimal\": true, \"lower_bound\": 1}}}}"
         );
-        assert_eq!(read_claim(&text, &table()), Err(JsonError::Cost { field: "total" }));
+        assert_eq!(read_claim(&text, &table()), Err(JsonError::Cost { field: "effort_total" }));
     }
 }
 
@@ -56,14 +57,17 @@ fn a_float_is_the_simplest_fraction_that_it_can_stand_for() {
 fn a_number_that_its_exact_fraction_contradicts_is_refused_in_words() {
     let read = |total: Value, exact: &str| {
         let cost = json!({
-            "total": total, "total_exact": exact, "mean_steps": 3, "longest": 4,
+            "effort_total": total, "effort_total_exact": exact, "mean_questions": 3, "longest": 4,
         });
         let proof = json!({"optimal": true, "lower_bound": 30});
         read_claim(&documented(&cost, &proof).to_string(), &table())
     };
     let error = read(json!(30), "119").expect_err("30 is not 119");
     let sentence = error.to_string();
-    assert!(sentence.starts_with("The total says 30 but total_exact says 119;"), "{sentence}");
+    assert!(
+        sentence.starts_with("The effort_total says 30 but effort_total_exact says 119;"),
+        "{sentence}"
+    );
     assert!(read(json!(34.6), "104/3").is_err());
     for near in [34.666666666666664, 34.66666666666667] {
         let claim = read(json!(near), "104/3").expect("within rounding").0.expect("a claim");
@@ -96,11 +100,11 @@ fn a_key_alone_is_read_as_one_inside_a_report() {
 fn effort_without_a_claim_is_a_cost_without_a_proof() {
     let matrix = table();
     let effort =
-        Effort { total: Share::new(104, 3), mean_steps: Share::new(26, 9), longest: 5 };
+        Effort { total: Share::new(104, 3), mean_questions: Share::new(26, 9), longest: 5 };
     let said = Report { effort: Some(effort), ..Report::of(&matrix) };
     let text = report(&said);
     let value: Value = serde_json::from_str(&text).expect("our JSON is JSON");
-    assert_eq!(value["cost"]["total_exact"], json!("104/3"));
+    assert_eq!(value["cost"]["effort_total_exact"], json!("104/3"));
     assert_eq!(value["cost"]["longest"], json!(5));
     assert_eq!(value.get("proof"), None);
     assert_eq!(read_claim(&text, &matrix), Ok((None, Vec::new())));
@@ -112,7 +116,7 @@ fn effort_without_a_claim_is_a_cost_without_a_proof() {
 
 #[test]
 fn wishes_that_name_what_the_table_lacks_are_findings_and_the_rest_is_read() {
-    let cost = json!({"total": 30, "mean_steps": 3, "longest": 4});
+    let cost = json!({"effort_total": 30, "mean_questions": 3, "longest": 4});
     let mut given = documented(&cost, &json!({"optimal": true, "lower_bound": 30}));
     let red = json!({"character": "edge", "states": ["red"]});
     let toothed = json!({"character": "edge", "states": ["toothed"]});
@@ -149,7 +153,7 @@ fn wishes_that_name_what_the_table_lacks_are_findings_and_the_rest_is_read() {
 
 #[test]
 fn no_list_of_questions_to_keep_is_too_long_to_read() {
-    let cost = json!({"total": 30, "mean_steps": 3, "longest": 4});
+    let cost = json!({"effort_total": 30, "mean_questions": 3, "longest": 4});
     let mut given = documented(&cost, &json!({"optimal": true, "lower_bound": 30}));
     let toothed = json!({"character": "edge", "states": ["toothed"]});
     let list =

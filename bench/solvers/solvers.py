@@ -1,4 +1,4 @@
-"""The programs from the Python registry that look for decision trees, each asked for a key.
+"""General-purpose solvers that look for decision trees, each asked for a key.
 
 From a table of 0 and 1 to what was found: effort of the tree, whether it was proved, seconds.
 All are general-purpose; none was made for keys. Every kind is a class of its own with one row.
@@ -30,14 +30,14 @@ from sklearn.tree import DecisionTreeClassifier
 
 warnings.filterwarnings("ignore")
 DEEPEST_OF_PYSTREED = 20
-NO_LIMIT = 1e6  # the programs' own limits are on the clock of the wall
+NO_LIMIT = 1e6  # the solvers' own limits are on the clock of the wall
 
 
-def limited(program, limit, table, *rest):
-    """What a program answers and its seconds; None and the limit where it did not finish."""
+def limited(solver, limit, table, *rest):
+    """What a solver answers and its seconds; None and the limit where it did not finish."""
     ours, theirs = multiprocessing.Pipe(duplex=False)
     run = multiprocessing.get_context("fork").Process(
-        target=_alone, args=(theirs, program, limit, table, rest)
+        target=_alone, args=(theirs, solver, limit, table, rest)
     )
     run.start()
     theirs.close()
@@ -46,17 +46,17 @@ def limited(program, limit, table, *rest):
     except EOFError:
         run.join()
         stopped = run.exitcode in (-signal.SIGXCPU, -signal.SIGKILL)
-        assert stopped, f"{program.__name__} broke down on {table.name}"
+        assert stopped, f"{solver.__name__} broke down on {table.name}"
         return None, limit
 
 
-def _alone(pipe, program, limit, table, rest):
-    program(Square(), *rest)
+def _alone(pipe, solver, limit, table, rest):
+    solver(Square(), *rest)
     before = processor(resource.RUSAGE_SELF)
     # Whole seconds only: one more rather than one less.
     last = int(before + limit) + 1
     resource.setrlimit(resource.RLIMIT_CPU, (last, last))
-    answer = program(table, *rest)
+    answer = solver(table, *rest)
     pipe.send((answer, processor(resource.RUSAGE_SELF) - before))
 
 

@@ -1,6 +1,6 @@
-//! Times the search on the very tables that other programs are timed on (`bench/peers`).
+//! Times the search on the very tables that general-purpose solvers are timed on (`bench/solvers`).
 //!
-//! `cargo bench -p spinney-build --bench peers -- FILE`. From a file of tables of 0 and 1 to one
+//! `cargo bench -p spinney-build --bench solvers -- FILE`. From a file of tables of 0 and 1 to one
 //! line a table: its name, the least effort, the longest path, heaps taken apart, the median
 //! time in microseconds of making the table ready, searching, proving and reading the key off,
 //! and whether it was proved. Nothing is kept from one run to the next. The file has, for every
@@ -22,7 +22,9 @@ const LONG_ENOUGH: Duration = Duration::from_millis(500);
 fn main() {
     let named = std::env::args().skip(1).find(|arg| !arg.starts_with("--"));
     let Some(path) = named else {
-        eprintln!("Name a file of tables: cargo bench -p spinney-build --bench peers -- FILE");
+        eprintln!(
+            "Name a file of tables: cargo bench -p spinney-build --bench solvers -- FILE"
+        );
         return;
     };
     let text = std::fs::read_to_string(&path).expect("the file of tables is there to read");

@@ -1,15 +1,17 @@
-"""Times Spinney's search against programs from the Python registry on the same drawn tables.
+"""Times Spinney's search against general-purpose solvers on the same drawn tables.
+
+The solvers come from the Python registry.
 
     python run.py draw FILE SEEDS              writes the tables that Spinney's timing reads
     python run.py compare SEEDS OURS SECONDS   prints tables in Markdown; OURS is what
-                                               `cargo bench --bench peers -- FILE` printed
+                                               `cargo bench --bench solvers -- FILE` printed
     python run.py plants SPINNEY FOLDER        times `spinney key` on cluster/plantTraits
 
-bench.sh does all of it. A median is over the tables of one size and sort; each program has
+bench.sh does all of it. A median is over the tables of one size and sort; each solver has
 SECONDS of one core for each table, and "not finished" is said where that was not enough. pystreed
 and CP-SAT search trees up to a depth: "told" is the depth of the best key, which they are given
 for nothing; "any" is the deepest that a key can be. Exits 1 if a proved optimum of another
-program is not ours.
+solver is not ours.
 """
 
 import json
@@ -19,9 +21,9 @@ import subprocess
 import sys
 from statistics import median
 
-import programs
+import solvers
 import tables
-from programs import limited, processor
+from solvers import limited, processor
 
 CP_SAT_KINDS = 12  # beyond them CP-SAT is not tried: 12 × 12 already takes it seconds
 
@@ -40,7 +42,7 @@ def main():
 
 
 class Ours:
-    """One line of the timing of crates/build/benches/peers.rs."""
+    """One line of the timing of crates/build/benches/solvers.rs."""
 
     def __init__(self, cells):
         self.effort, self.longest = int(cells[0]), int(cells[1])
@@ -73,15 +75,15 @@ def compare(seeds, text, limit):
 
 
 def compared(group, here, size, limit):
-    """The cells of a row, and what other programs proved and we do not say."""
+    """The cells of a row, and what other solvers proved and we do not say."""
     assert all(one.proved for one in here), "ours is proved on every one of these"
     both = list(zip(group, here))
     runs = {
-        "told": [limited(programs.streed, limit, t, o.longest) for t, o in both],
-        "any": [limited(programs.streed, limit, t, size[0] - 1) for t in group],
+        "told": [limited(solvers.streed, limit, t, o.longest) for t, o in both],
+        "any": [limited(solvers.streed, limit, t, size[0] - 1) for t in group],
     }
     if size[0] <= CP_SAT_KINDS:
-        runs["cp"] = [limited(programs.cp_sat, limit, t, o.longest) for t, o in both]
+        runs["cp"] = [limited(solvers.cp_sat, limit, t, o.longest) for t, o in both]
     agreed, differing = 0, []
     for found in runs.values():
         for (table, one), (effort, _) in zip(both, found):
@@ -125,7 +127,7 @@ def others(groups, ours, limit):
         unsure = sum(depth is None for depth, *_ in shallowest)
         yes = [seconds for _, seconds, _ in shallowest if seconds is not None]
         no = [seconds for *_, seconds in shallowest]
-        trees = [limited(programs.greedy_tree, limit, table) for table in group]
+        trees = [limited(solvers.greedy_tree, limit, table) for table in group]
         losses = [effort / ours[t.name].effort - 1 for t, (effort, _) in zip(group, trees)]
         assert min(losses) >= 0, "nothing is below the least effort"
         span = " or ".join(map(str, depths)) + (f" ({unsure} not sure)" if unsure else "")
@@ -148,9 +150,9 @@ def shallowest_tree(table, limit):
     in time; seconds there; seconds to be sure, or not, that one less is too shallow."""
     # n kinds need at least this depth, whatever the questions.
     depth = (len(table.rows) - 1).bit_length()
-    _, before = limited(programs.without_error, limit, table, depth - 1)
+    _, before = limited(solvers.without_error, limit, table, depth - 1)
     while True:
-        found, seconds = limited(programs.without_error, limit, table, depth)
+        found, seconds = limited(solvers.without_error, limit, table, depth)
         if found is None:
             return None, None, before
         if found:
@@ -185,7 +187,7 @@ def plants(spinney, folder):
             seconds = processor(resource.RUSAGE_CHILDREN) - before
             assert run.returncode in (0, 1), run.stderr
             answer = json.loads(run.stdout)
-            total, bound = answer["cost"]["total"], answer["proof"]["lower_bound"]
+            total, bound = answer["cost"]["effort_total"], answer["proof"]["lower_bound"]
             alike = [f["place"] for f in answer["findings"] if f["code"] == "not-separable"]
             cells = [
                 "in quarters" if quarters else "numbers as numbers",

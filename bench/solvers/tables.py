@@ -1,4 +1,4 @@
-"""Drawn tables of 0 and 1 for all programs alike, and the file for Spinney's own timing.
+"""Drawn tables of 0 and 1 for all solvers alike, and the file for Spinney's own timing.
 
 Kinds differ pairwise. "even": every character is yes on about half of the kinds, every question
 one step; "skewed": yes on about a fifth; "steps": even, questions of 1, 2 or 3 steps.
@@ -28,7 +28,7 @@ class Table:
         self.steps = [draw.choice([1, 2, 3]) if sort == "steps" else 1 for _ in range(characters)]
 
     def lines(self):
-        """As crates/build/benches/peers.rs reads it."""
+        """As crates/build/benches/solvers.rs reads it."""
         yield f"table {self.name}"
         yield "steps " + " ".join(map(str, self.steps))
         yield "weights " + " ".join("1" for _ in self.rows)
