@@ -3,7 +3,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_check::{Replay, Report, Settings, check};
+use spinney_check::{Proof, Report, Road, Settings, check};
 use spinney_model::*;
 
 #[path = "drawn/good_key.rs"]
@@ -71,6 +71,7 @@ fn claim(total: i128, wishes: Wishes) -> Claim {
         reached: Vec::new(),
         prices: Vec::new(),
         within,
+        certificate: None,
     }
 }
 
@@ -115,12 +116,12 @@ fn a_true_claim_is_found_a_second_time() {
         let report = opinion(&matrix, text, &claim(8, wishes.clone()));
         assert_eq!(said(&report), NOTHING, "{wishes:?}");
         assert!(
-            matches!(report.replay, Replay::Confirmed { nodes } if nodes > 1),
+            matches!(report.proof, Proof::Confirmed(Road::EveryKey { nodes }) if nodes > 1),
             "{wishes:?}"
         );
     }
     let without = check(&matrix, &key(&matrix, BY_EDGE), None, &Settings::default());
-    assert_eq!(without.replay, Replay::NotReplayed);
+    assert_eq!(without.proof, Proof::NothingClaimed);
 }
 
 #[test]
@@ -131,7 +132,7 @@ fn a_key_that_is_not_the_best_is_not_proved_by_saying_so() {
     let better = "The key is said to be the best under its wishes, but there is a better one: \
                   its effort is 8, not 12.";
     assert_eq!(said(&report), [(Code::BoundWrong, better)]);
-    assert!(matches!(report.replay, Replay::Contradicted { .. }));
+    assert!(matches!(report.proof, Proof::Contradicted(Road::EveryKey { .. })));
     // Under these wishes nothing is better.
     let wishes = Wishes { order: vec![STALK], ..Wishes::default() };
     let report = opinion(&matrix, BY_STALK, &claim(12, wishes));
@@ -226,7 +227,7 @@ fn every_broken_wish_is_named() {
             said(&report).iter().filter(|f| f.0 == Code::WishBroken).map(|f| f.1).collect();
         assert!(broken.contains(&sentence), "{wishes:?}: {:#?}", said(&report));
         assert!(report.must_be_mended());
-        assert!(!matches!(report.replay, Replay::Confirmed { .. }), "{wishes:?}");
+        assert!(!matches!(report.proof, Proof::Confirmed(_)), "{wishes:?}");
     }
 }
 
@@ -274,7 +275,7 @@ fn every_aim_is_counted_again() {
     let all = Claim { reached: right.clone(), ..claim(8, wishes.clone()) };
     let report = opinion(&matrix, BY_EDGE, &all);
     assert_eq!(said(&report), NOTHING);
-    assert!(matches!(report.replay, Replay::Confirmed { .. }));
+    assert!(matches!(report.proof, Proof::Confirmed(_)));
     for (at, sentence) in [
         (0, "its effort is 8, not 9"),
         (1, "the longest path has 2 questions, not 3"),
@@ -333,5 +334,5 @@ fn what_is_too_large_to_replay_says_so() {
     let matrix = matrix(&format!("rings: counts\n{}", rows.join("\n")));
     let text = "1. Has it 2 or more rings? [rings >= 2] -> kind 2 / kind 1";
     let report = opinion(&matrix, text, &claim(50, Wishes::default()));
-    assert_eq!(report.replay, Replay::TooLarge { nodes: 0 });
+    assert_eq!(report.proof, Proof::NotCarried { nodes: 0 });
 }

@@ -132,6 +132,7 @@ pub fn read_claim(
         reached: wished::reached(report.reached, &mut names)?,
         prices: wished::prices(report.prices, &mut names)?,
         within,
+        certificate: None,
     };
     Ok((Some(claim), names.findings))
 }

@@ -73,6 +73,7 @@ fn claim() -> Claim {
         ],
         prices: prices(),
         within: vec![1, 3],
+        certificate: None,
     }
 }
 

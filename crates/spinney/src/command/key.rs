@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use spinney_check::Replay;
+use spinney_check::Proof;
 use spinney_exchange::{json, key_text};
 use spinney_model::{Finding, Severity};
 use spinney_press::{Booklet, SecondLooks, Stamp};
@@ -69,7 +69,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
             text.push('\n');
         }
         text.push_str(&report::claim(&built.claim, matrix, built.refused.len()));
-        if built.claim.optimal() && matches!(opinion.replay, Replay::Confirmed { .. }) {
+        if built.claim.optimal() && matches!(opinion.proof, Proof::Confirmed(_)) {
             let same = "A second opinion, which knows nothing of the search, finds the same.";
             report::push_wrapped(&mut text, "  ", same);
         }
