@@ -25,8 +25,9 @@ use crate::split::{self, Column};
 /// A proof of more lines is not carried.
 const MOST_LINES: usize = 50_000;
 
-/// Heaps that may be taken apart for a proof, beyond as many as the search took.
-const BESIDE: u64 = 2_000;
+/// Heaps that may be taken apart to write a proof down: what looking ahead proved of a large heap
+/// is to be said heap by heap.
+const BESIDE: u64 = 60_000;
 
 /// The proof that a search has come to; None: it is not carried.
 pub(crate) fn of(course: &mut Course) -> Option<Certificate> {
@@ -42,8 +43,7 @@ pub(crate) fn of(course: &mut Course) -> Option<Certificate> {
     }
     let root = course.root();
     let open = kept::open_heaps(&course.solver.ground, &root, course.wishes.kept.as_deref());
-    let heaps = BESIDE + course.solver.taken_apart;
-    let lines = course.solver.beside(heaps, |solver| Lines::down_from(solver, &open))?;
+    let lines = course.solver.beside(BESIDE, |solver| Lines::down_from(solver, &open))?;
     let needed = lines.needed();
     let names = Names::of(&course.solver.ground, &course.plan.kept);
     let lines = lines.worked.iter().zip(needed).filter(|(_, needed)| *needed);
