@@ -10,7 +10,7 @@
 
 use spinney_build::{Budget, build};
 use spinney_fixtures::seeded;
-use spinney_model::{Character, Difficulty, Matrix, Scale, Scene, Share, Taxon, Value, Wishes};
+use spinney_model::{Character, Difficulty, Matrix, Scale, Share, Value, Wishes};
 
 const TABLES: u64 = 100;
 const SIZES: [(usize, usize); 3] = [(12, 15), (20, 24), (40, 30)];
