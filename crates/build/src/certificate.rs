@@ -25,9 +25,9 @@ use crate::split::{self, Column};
 /// A proof of more lines is not carried.
 const MOST_LINES: usize = 50_000;
 
-/// Heaps that may be taken apart to write a proof down: what looking ahead proved of a large heap
-/// is to be said heap by heap.
-const BESIDE: u64 = 60_000;
+/// Heaps that may be taken apart to write a proof down, and how many more for each that the
+/// search took: what looking ahead proved of a large heap is to be said heap by heap.
+const BESIDE: (u64, u64) = (5_000, 10);
 
 /// The proof that a search has come to; None: it is not carried.
 pub(crate) fn of(course: &mut Course) -> Option<Certificate> {
@@ -43,7 +43,8 @@ pub(crate) fn of(course: &mut Course) -> Option<Certificate> {
     }
     let root = course.root();
     let open = kept::open_heaps(&course.solver.ground, &root, course.wishes.kept.as_deref());
-    let lines = course.solver.beside(BESIDE, |solver| Lines::down_from(solver, &open))?;
+    let heaps = BESIDE.0 + BESIDE.1 * course.solver.work;
+    let lines = course.solver.beside(heaps, |solver| Lines::down_from(solver, &open))?;
     let needed = lines.needed();
     let names = Names::of(&course.solver.ground, &course.plan.kept);
     let lines = lines.worked.iter().zip(needed).filter(|(_, needed)| *needed);
@@ -195,10 +196,8 @@ fn ask_all(
             continue;
         }
         let side = |heap, seen| Side { heap, seen, line: None };
-        let sides = [
-            side(candidate.yes, candidate.yes_lower),
-            side(candidate.no, candidate.no_lower),
-        ];
+        let sides =
+            [side(candidate.yes, candidate.yes_lower), side(candidate.no, candidate.no_lower)];
         if whole < need {
             give_lines(solver, need - own, &sides, needs)?;
         }
@@ -218,9 +217,8 @@ fn give_lines(
     if said[0] + said[1] >= want {
         return Some(());
     }
-    let known = |solver: &Solver, at: usize, side: &Side| {
-        said[at].max(solver.known(&side.heap).0)
-    };
+    let known =
+        |solver: &Solver, at: usize, side: &Side| said[at].max(solver.known(&side.heap).0);
     let (mut sure_yes, mut sure_no) = (known(solver, 0, yes), known(solver, 1, no));
     if sure_yes + sure_no < want {
         sure_yes = sure_yes.max(solver.refine(&yes.heap, sure_yes, want - sure_no).lower);
@@ -313,8 +311,7 @@ impl<'a> Names<'a> {
             Remains::Values(mask) => {
                 let bits = [mask];
                 let places = crate::set::bits(&bits);
-                let value =
-                    &self.ground.matrix.cell(TaxonIx(cell.kind), cell.character).value;
+                let value = &self.ground.matrix.cell(TaxonIx(cell.kind), cell.character).value;
                 match value {
                     Value::States(shares) => {
                         Remaining::States(places.map(|at| shares[at].0).collect())

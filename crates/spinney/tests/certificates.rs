@@ -45,8 +45,7 @@ fn a_proof_travels_in_the_file() {
     for seed in 0..120 {
         let matrix = table(seed);
         let goals = [vec![], vec![Goal::FewestRulers], vec![Goal::MostRightEnds]];
-        let wishes =
-            Wishes { goals: goals[seed as usize % 3].clone(), ..Wishes::default() };
+        let wishes = Wishes { goals: goals[seed as usize % 3].clone(), ..Wishes::default() };
         let built = build(&matrix, &wishes, Budget::default());
         let report = json::Report {
             key: Some(&built.key),
@@ -144,7 +143,9 @@ fn no_false_proof_is_accepted() {
             // Refused for what is false in it, and not since it could not be read.
             let said = match falsehood {
                 TotalLowered => says(Code::CostWrong).is_some(),
-                NotEnough => says(Code::BoundWrong).is_some_and(|s| s.contains("it only shows")),
+                NotEnough => {
+                    says(Code::BoundWrong).is_some_and(|s| s.contains("it only shows"))
+                }
                 RaisedALittle | RaisedAboveTheBest | CostLowered => {
                     says(Code::BoundWrong).is_some_and(|s| s.contains("it says too much"))
                 }
@@ -268,8 +269,7 @@ fn alone(matrix: &Matrix, line: &Line) -> Option<Matrix> {
         let mut row = Vec::new();
         for at in matrix.character_indices() {
             let mut cell = matrix.cell(*kind, at).clone();
-            let remains =
-                line.remains.iter().find(|r| r.taxon == *kind && r.character == at);
+            let remains = line.remains.iter().find(|r| r.taxon == *kind && r.character == at);
             if let Some(remains) = remains {
                 let Remaining::States(left) = &remains.values else { return None };
                 let spinney_model::Scale::Words { states } = &matrix.character(at).scale else {
@@ -322,7 +322,9 @@ fn what_is_wrong_with_a_proof_is_said() {
     };
     let total = built.claim.total.to_integer();
     let short = with(vec![line(&[0, 1, 2, 3], total - 1)]);
-    assert!(short.contains(&format!("but it only shows that no key comes below {}", total - 1)));
+    assert!(
+        short.contains(&format!("but it only shows that no key comes below {}", total - 1))
+    );
     let raised = with(vec![line(&[0, 1, 2, 3], total + 1)]);
     assert!(raised.contains("it says too much of what it takes to separate"), "{raised}");
     let end = with(vec![line(&[0], 1)]);

@@ -185,7 +185,8 @@ impl Proof<'_> {
     /// any key takes.
     fn in_parts(&self, said: Share) -> Option<i128> {
         let (whole, denominator) = (self.board.whole, *said.denom());
-        let parts = (whole % denominator == 0).then(|| said.numer().checked_mul(whole / denominator));
+        let parts =
+            (whole % denominator == 0).then(|| said.numer().checked_mul(whole / denominator));
         parts.flatten().filter(|parts| (0..i128::MAX / 8).contains(parts))
     }
 
@@ -322,7 +323,8 @@ impl Proof<'_> {
                 continue;
             }
             let seen = [0, 1].map(|side| {
-                cheapest.times(parted.least(&mut self.flows(heap, &split, side), &mut self.shapes))
+                cheapest
+                    .times(parted.least(&mut self.flows(heap, &split, side), &mut self.shapes))
             });
             if own.plus(seen[0]).plus(seen[1]) >= said {
                 continue;

@@ -65,7 +65,10 @@ fn proved(
     fine: bool,
 ) -> Option<(Option<String>, bool)> {
     let not_so = |why: String| {
-        Some((Some(format!("The proof that this key is the best does not hold: {why}.")), false))
+        Some((
+            Some(format!("The proof that this key is the best does not hold: {why}.")),
+            false,
+        ))
     };
     match followed {
         Followed::CannotSay => None,

@@ -6,10 +6,10 @@ use std::collections::BTreeSet;
 
 use serde_json::{Value, json};
 use spinney_model::{
-    Alternative, AsGood, Ask, Asked, BestKeys, Certificate, CharacterIx, Claim, Code, Couplet, Destination,
-    Early, End, Finding, Goal, Kept, KeptPrice, Key, Line, Matrix, Place, Price, Quantity, Reached,
-    Reasons, Refusal, Remaining, Remains, Season, SeenOn, Share, StateIx, Stopped, TaxonIx, Wanted, WhyNot, Wish,
-    Wishes, Wording,
+    Alternative, AsGood, Ask, Asked, BestKeys, Certificate, CharacterIx, Claim, Code, Couplet,
+    Destination, Early, End, Finding, Goal, Kept, KeptPrice, Key, Line, Matrix, Place, Price,
+    Quantity, Reached, Reasons, Refusal, Remaining, Remains, Season, SeenOn, Share, StateIx,
+    Stopped, TaxonIx, Wanted, WhyNot, Wish, Wishes, Wording,
 };
 
 use super::schema::disagrees;
@@ -87,8 +87,7 @@ fn certificate() -> Certificate {
     let states = remains(3, 0, Remaining::States([StateIx(1), StateIx(2)].into()));
     let half = Quantity::from_thousandths(22_500);
     let above = remains(0, 5, Remaining::Numbers(Some(half), None));
-    let between =
-        remains(5, 1, Remaining::Numbers(Some(Quantity::from_whole(5)), Some(half)));
+    let between = remains(5, 1, Remaining::Numbers(Some(Quantity::from_whole(5)), Some(half)));
     let line = |kinds: &[usize], remains: &[Remains], at_least: &[Share]| Line {
         kinds: kinds.iter().map(|kind| TaxonIx(*kind)).collect(),
         remains: remains.to_vec(),

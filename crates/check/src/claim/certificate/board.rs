@@ -210,8 +210,7 @@ impl<'a> Board<'a> {
         if let (Value::Range { low, high }, Some(at)) =
             (self.values.value(taxon, asked.character), asked.at())
         {
-            let [low, high, at] =
-                [low.thousandths(), high.thousandths(), at].map(i128::from);
+            let [low, high, at] = [low.thousandths(), high.thousandths(), at].map(i128::from);
             let gap = i128::from(gap);
             let above = low >= at && low - at >= gap;
             let below = high < at && at - high >= gap;
