@@ -336,3 +336,56 @@ fn what_is_too_large_to_replay_says_so() {
     let report = opinion(&matrix, text, &claim(50, Wishes::default()));
     assert_eq!(report.proof, Proof::NotCarried { nodes: 0 });
 }
+
+/// Proofs written by hand from `docs/KEY.md` 20, without any search.
+#[test]
+fn a_proof_written_by_hand_is_followed() {
+    let matrix = matrix(TWIGS);
+    let line = |kinds: &[TaxonIx], at_least: i128| Line {
+        kinds: kinds.iter().copied().collect(),
+        remains: Vec::new(),
+        at_least: vec![whole(at_least)],
+    };
+    let all = [HAZEL, LIME, BEECH, TaxonIx(3)];
+    let with = |lines: Vec<Line>| {
+        let certificate = Some(Certificate { lines });
+        opinion(&matrix, BY_EDGE, &Claim { certificate, ..claim(8, Wishes::default()) })
+    };
+    // Whatever is asked first, of the easy two or with a ruler: 4 finds, and two pairs after it,
+    // or one find and three; the joins of the others can be seen.
+    let report = with(vec![line(&all, 8)]);
+    assert_eq!(said(&report), NOTHING);
+    assert_eq!(report.proof, Proof::Confirmed(Road::Certificate { lines: 1 }));
+    // More lines that are true do no harm.
+    let report = with(vec![line(&[HAZEL, LIME], 2), line(&all, 8), line(&[LIME], 0)]);
+    assert_eq!(report.proof, Proof::Confirmed(Road::Certificate { lines: 3 }));
+    for (lines, why) in [
+        (vec![], "8 is claimed, but it only shows that no key comes below 0"),
+        (vec![line(&all, 7)], "8 is claimed, but it only shows that no key comes below 7"),
+        (vec![line(&all, 9)], "it says too much of what it takes to separate"),
+        (
+            vec![line(&[HAZEL, LIME], 3), line(&all, 8)],
+            "separate hazel and lime, as can be seen",
+        ),
+        (vec![line(&[LIME], 1), line(&all, 8)], "but no question can do that"),
+        (vec![line(&[TaxonIx(9)], 1), line(&all, 8)], "do not fit the table"),
+    ] {
+        let report = with(lines);
+        let [(Code::BoundWrong, says)] = said(&report)[..] else {
+            panic!("{why}: {report:#?}")
+        };
+        let begins = "The proof that this key is the best does not hold: ";
+        assert!(says.starts_with(begins) && says.contains(why), "{says}");
+        assert!(matches!(report.proof, Proof::Contradicted(Road::Certificate { .. })));
+    }
+}
+
+/// A claim of which no certificate speaks is looked at by trying every key, whatever it carries.
+#[test]
+fn of_early_wishes_no_certificate_speaks() {
+    let wishes = Wishes { early: vec![Early::Leave(HAZEL)], ..Wishes::default() };
+    let certificate = Some(Certificate::default());
+    let carried = Claim { certificate, ..claim(8, wishes) };
+    let report = opinion(&matrix(TWIGS), BY_LOBES, &carried);
+    assert!(matches!(report.proof, Proof::Confirmed(Road::EveryKey { .. })), "{report:#?}");
+}
