@@ -10,7 +10,7 @@
 
 use spinney_build::{Budget, build};
 use spinney_fixtures::seeded;
-use spinney_model::{Character, Difficulty, Matrix, Scale, Scene, Share, Taxon, Value, Wishes};
+use spinney_model::{Character, Difficulty, Matrix, Scale, Share, Value, Wishes};
 
 const TABLES: u64 = 100;
 const SIZES: [(usize, usize); 3] = [(12, 15), (20, 24), (40, 30)];
@@ -27,16 +27,16 @@ const KINDS: [(&str, Draw); 7] = [
     ("two and three states", |seed, kinds, at| seeded::plain(seed, kinds, at, 0, 0)),
     ("two, one in five", |seed, kinds, at| seeded::skewed(seed, kinds, at, 0, 0)),
     ("two, of 1 to 3 steps", |seed, kinds, at| {
-        priced(seed, &seeded::binary(seed, kinds, at, 0, 0), true, false)
+        seeded::priced(seed, &seeded::binary(seed, kinds, at, 0, 0), true, false)
     }),
     ("two, met 1 to 8 times", |seed, kinds, at| {
-        priced(seed, &seeded::binary(seed, kinds, at, 0, 0), false, true)
+        seeded::priced(seed, &seeded::binary(seed, kinds, at, 0, 0), false, true)
     }),
     ("two and three, 10 % varying, 5 % unknown", |seed, kinds, at| {
         seeded::plain(seed, kinds, at, 10, 5)
     }),
     (HARDEST, |seed, kinds, at| {
-        priced(seed, &seeded::skewed(seed, kinds, at, 10, 5), true, true)
+        seeded::priced(seed, &seeded::skewed(seed, kinds, at, 10, 5), true, true)
     }),
 ];
 
@@ -84,35 +84,6 @@ fn row(name: &str, draw: Draw, kinds: usize, characters: usize) {
     });
     let cells = cells.join(" | ");
     println!("| {kinds} × {characters} | {name} | {proved} of {TABLES} | {cells} |");
-}
-
-/// The same table with steps or weights drawn.
-fn priced(seed: u64, matrix: &Matrix, steps: bool, often: bool) -> Matrix {
-    let mut rng = fastrand::Rng::with_seed(seed);
-    let hard = [Difficulty::Easy, Difficulty::Fair, Difficulty::Hard];
-    let characters: Vec<Character> = matrix
-        .characters()
-        .iter()
-        .map(|character| {
-            let difficulty = if steps { hard[rng.usize(..3)] } else { character.difficulty };
-            Character { difficulty, ..character.clone() }
-        })
-        .collect();
-    let taxa: Vec<Taxon> = matrix
-        .taxa()
-        .iter()
-        .map(|taxon| {
-            let weight = Share::from_integer(if often { 1 << rng.u32(..4) } else { 1 });
-            Taxon { weight, ..taxon.clone() }
-        })
-        .collect();
-    let rows = matrix
-        .taxon_indices()
-        .map(|taxon| {
-            matrix.character_indices().map(|at| matrix.cell(taxon, at).clone()).collect()
-        })
-        .collect();
-    Matrix::new(Scene::default(), taxa, characters, rows).expect("the same cells")
 }
 
 #[derive(Clone, Copy)]

@@ -11,6 +11,7 @@
 //! * `goals` packs what "best" means into one number, `limits` carries what must be over early,
 //!   `course` settles one after the other (`possible`, `vocabulary`), `prices` says what each
 //!   wish costs;
+//! * `certificate` writes the proof down, so that it can be followed without a search;
 //! * `settle` reads the key off, ties broken as the definition says; `kept` puts a person's own
 //!   questions on top; `explain` says what the alternatives cost;
 //! * `many_ways` finds keys whose questions may have three or four ways.
@@ -20,6 +21,7 @@
 
 mod best_keys;
 mod bound;
+mod certificate;
 mod cost;
 mod course;
 mod exact;
@@ -189,7 +191,10 @@ impl Search {
             reached: prices::reached(course, &wished, tally.as_ref()),
             prices: Vec::new(),
             within: course.within.clone(),
+            certificate: None,
         };
+        let certificate = if sure { certificate::of(course) } else { None };
+        let claim = Claim { certificate, ..claim };
         let claim = self.prices.put_into(claim, &wished.key, &self.course.refused);
         Built { key: wished.key, claim, refused: self.course.refused.clone() }
     }

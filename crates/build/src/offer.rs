@@ -11,7 +11,7 @@ use smallvec::SmallVec;
 
 use crate::bound::{PAIRS_UP_TO, Parted};
 use crate::cost::Effort;
-use crate::exact::{NEVER, Solver};
+use crate::exact::{Known, NEVER, Solver};
 use crate::ground::Ground;
 use crate::heap::{Asking, Heap, Sides};
 use crate::set::Set;
@@ -56,15 +56,21 @@ impl Solver {
     /// the same effort, the first; where nothing is wished, of several that make the same two
     /// heaps, the first of the cheapest.
     pub(crate) fn offered(&self, heap: &Heap) -> Offered {
-        self.offer(heap, false)
+        self.offer(heap, false, true)
     }
 
     /// Every question that may be asked of a heap, also where an earlier one does the same.
     pub(crate) fn every_offer(&self, heap: &Heap) -> Offered {
-        self.offer(heap, true)
+        self.offer(heap, true, true)
     }
 
-    fn offer(&self, heap: &Heap, alike_too: bool) -> Offered {
+    /// Every question that may be asked of a heap, with bounds that rest on nothing that was
+    /// found out before.
+    pub(crate) fn offered_plainly(&self, heap: &Heap) -> Offered {
+        self.offer(heap, false, false)
+    }
+
+    fn offer(&self, heap: &Heap, alike_too: bool, remembering: bool) -> Offered {
         let ground = &self.ground;
         let layout = &ground.layout;
         let present: Vec<usize> = layout.kinds(heap).collect();
@@ -109,7 +115,9 @@ impl Solver {
             }
             let mut weigh = |side: &Heap, kinds: &Set| {
                 with_flows.clear();
-                self.weigh(side, kinds, &sides, (&rising, &flows), &parted, &mut with_flows)
+                let known = if remembering { self.memory.get(side) } else { None };
+                let at = (&rising[..], &flows[..]);
+                self.weigh((side, known), kinds, &sides, at, &parted, &mut with_flows)
             };
             let (yes_lower, yes_guess) = weigh(&yes, &sides.yes);
             let (no_lower, no_guess) = weigh(&no, &sides.no);
@@ -174,14 +182,13 @@ impl Solver {
     /// what it would take if all had to be.
     fn weigh(
         &self,
-        side: &Heap,
+        (side, known): (&Heap, Option<&Known>),
         kinds: &Set,
         sides: &Sides,
         (rising, flows): (&[usize], &[Effort]),
         parted: &Parted,
         with_flows: &mut Vec<(Effort, usize)>,
     ) -> (Effort, Effort) {
-        let known = self.memory.get(side);
         if self.ground.layout.out_of_steps(side) && parted.some_of(kinds) {
             return (NEVER, NEVER);
         }

@@ -3,7 +3,7 @@
 //! It knows them by their place in the matrix and nothing else of them.
 
 /// A set of kinds, or of characters, one bit each.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub(crate) struct Bits(Vec<u64>);
 
 impl Bits {
@@ -54,6 +54,11 @@ impl Bits {
     /// The kinds in both.
     pub(crate) fn and(&self, other: &Self) -> Self {
         Self(self.0.iter().zip(&other.0).map(|(a, b)| a & b).collect())
+    }
+
+    /// The kinds that are not in the other.
+    pub(crate) fn but(&self, other: &Self) -> Self {
+        Self(self.0.iter().zip(&other.0).map(|(a, b)| a & !b).collect())
     }
 
     /// How many kinds are in both.

@@ -1,19 +1,20 @@
-//! The claim, looked at again: from a walked key and a certificate to a second opinion.
+//! The claim, looked at again: from a walked key and what is claimed to a second opinion.
 //!
-//! Cost and aims are added up along the walks, wishes are looked for in the key, and of a
-//! small table the proof itself is replayed. Sections 7 and 10 of `docs/KEY.md`, in exact
-//! numbers. Nothing here knows how the key was found.
+//! Cost and aims are added up along the walks, wishes are looked for in the key, and the
+//! certificate is followed; where none is carried, every key of a small table is looked at.
+//! Sections 7, 10, 13 and 20 of `docs/KEY.md`, in exact numbers. Nothing here knows how the key was found.
 
 use std::collections::BTreeSet;
 
 use spinney_model::{CharacterIx, Claim, Code, Finding, Matrix, Place, Share, Wishes};
 
 use crate::amount::Amount;
-use crate::report::{Effort, Replay};
+use crate::report::{Effort, Proof};
 use crate::seen::Seen;
 use crate::sentence;
 
 mod aims;
+mod certificate;
 mod least;
 mod reached;
 mod replay;
@@ -44,8 +45,8 @@ pub(crate) fn effort(seen: &Seen<'_>) -> Option<Effort> {
     Some(Effort { total, mean_questions, longest: seen.tree.longest() })
 }
 
-/// Where the claim and the key disagree, and what a replay of the proof came to.
-pub(crate) fn findings(seen: &Seen<'_>, claim: &Claim) -> (Vec<Finding>, Replay) {
+/// Where the claim and the key disagree, and what became of the proof.
+pub(crate) fn findings(seen: &Seen<'_>, claim: &Claim) -> (Vec<Finding>, Proof) {
     let mut found = wished::findings(seen, claim);
     let Some(effort) = effort(seen) else {
         found.push(Finding::new(
@@ -54,15 +55,15 @@ pub(crate) fn findings(seen: &Seen<'_>, claim: &Claim) -> (Vec<Finding>, Replay)
             "The claimed effort could not be added up again for this key.",
             "Link every question, and mend what is asked of kinds that cannot answer.",
         ));
-        return (found, Replay::NotReplayed);
+        return (found, Proof::NothingClaimed);
     };
     let wrong = cost(claim, &effort);
     found.extend(bound(claim, &effort, wrong.is_none()));
     found.extend(wrong);
     found.extend(reached::finding(seen, claim));
-    let (more, replay) = least::compare(seen, claim, found.is_empty());
+    let (more, proof) = least::compare(seen, claim, found.is_empty());
     found.extend(more);
-    (found, replay)
+    (found, proof)
 }
 
 /// Where the cost is not what was claimed.

@@ -38,7 +38,7 @@ use spinney_model::{Claim, Code, Finding, Key, Matrix, Place};
 
 pub use apart::{Apart, apart};
 pub use claim::left_out;
-pub use report::{Effort, Replay, Report, Settings};
+pub use report::{Effort, Proof, Report, Road, Settings};
 pub use says::{Says, says};
 pub use weak::{WeakSettings, weak};
 
@@ -136,11 +136,11 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
     findings.extend(threshold::findings(&seen));
     findings.extend(evidence::findings(&seen));
     findings.extend(separable::of_key(&seen));
-    let mut replay = Replay::NotReplayed;
+    let mut proof = Proof::NothingClaimed;
     if let Some(claim) = claim {
         let (found, came_to) = claim::findings(&seen, claim);
         findings.extend(found);
-        replay = came_to;
+        proof = came_to;
     }
     findings.extend(risk::findings(&seen));
     findings.extend(words::findings(&seen));
@@ -157,7 +157,7 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
         effort,
         unfinished: walked.unfinished,
         walks: walked.walks,
-        replay,
+        proof,
     }
 }
 

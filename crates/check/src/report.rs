@@ -15,8 +15,8 @@ pub struct Settings {
     pub pairs_named: usize,
     /// Pupils wrote the key: good questions are praised.
     pub pupils_wrote_it: bool,
-    /// How many nodes a replay of a proof looks at before the table is called too large for it;
-    /// 20,000 take some tenths of a second.
+    /// How many nodes are looked at of a claim that carries no certificate, before the table is
+    /// called too large for that; 20,000 take some tenths of a second.
     pub replay_nodes: usize,
     /// Second places that are meant: the question, the wrong answer, and the kind that is looked
     /// for there as well. Others are named as something to be looked at.
@@ -53,28 +53,37 @@ pub struct Effort {
     pub longest: u32,
 }
 
-/// What came of looking for the best key once more, without bounds and apart from any search.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Replay {
-    /// Nothing is claimed, or nothing that can be looked for again.
-    #[default]
-    NotReplayed,
-    /// The very same was found: of a proved key, that none is better under its wishes; of a
-    /// search that stopped, that its bound is not too high.
-    Confirmed {
+/// How a second opinion went over a claim.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Road {
+    /// It followed the certificate that the claim carries, line by line (`docs/KEY.md` 20).
+    Certificate {
+        /// How many lines it has.
+        lines: usize,
+    },
+    /// It looked at every key, since no certificate is carried.
+    EveryKey {
         /// How many nodes were looked at.
         nodes: usize,
     },
-    /// The table is too large for it.
-    TooLarge {
+}
+
+/// What came of a second opinion on what is claimed.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Proof {
+    /// Nothing is claimed, or nothing that a second opinion can go over.
+    #[default]
+    NothingClaimed,
+    /// It is so: of a proved key, that none is better under its wishes; of a search that
+    /// stopped, that its bound is not too high.
+    Confirmed(Road),
+    /// No certificate is carried, and the table is too large to look at every key.
+    NotCarried {
         /// How many nodes were looked at before that was seen.
         nodes: usize,
     },
-    /// Something contradicts the claim; the findings say what.
-    Contradicted {
-        /// How many nodes were looked at.
-        nodes: usize,
-    },
+    /// Something contradicts the claim, or its proof does not hold; the findings say what.
+    Contradicted(Road),
 }
 
 /// The second opinion on a key.
@@ -96,8 +105,8 @@ pub struct Report {
     pub effort: Option<Effort>,
     /// Kinds that vary in too many ways to be followed to the end of all of them.
     pub unfinished: BTreeSet<TaxonIx>,
-    /// What came of replaying the proof of a claim.
-    pub replay: Replay,
+    /// Whether what is claimed is so.
+    pub proof: Proof,
 }
 
 impl Report {

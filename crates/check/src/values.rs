@@ -221,6 +221,11 @@ impl<'m> Values<'m> {
         &self.columns[character.0].wholes
     }
 
+    /// What parts the values of an unknown measure of a column, in thousandths, rising.
+    pub(crate) fn cuts(&self, character: CharacterIx) -> &[i64] {
+        &self.columns[character.0].cuts
+    }
+
     /// How many values an unknown cell of this column has (section 1).
     pub(crate) fn unknown_has(&self, character: CharacterIx) -> usize {
         let column = &self.columns[character.0];

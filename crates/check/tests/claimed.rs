@@ -3,7 +3,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_check::{Replay, Report, Settings, check};
+use spinney_check::{Proof, Report, Road, Settings, check};
 use spinney_model::*;
 
 #[path = "drawn/good_key.rs"]
@@ -71,6 +71,7 @@ fn claim(total: i128, wishes: Wishes) -> Claim {
         reached: Vec::new(),
         prices: Vec::new(),
         within,
+        certificate: None,
     }
 }
 
@@ -115,12 +116,12 @@ fn a_true_claim_is_found_a_second_time() {
         let report = opinion(&matrix, text, &claim(8, wishes.clone()));
         assert_eq!(said(&report), NOTHING, "{wishes:?}");
         assert!(
-            matches!(report.replay, Replay::Confirmed { nodes } if nodes > 1),
+            matches!(report.proof, Proof::Confirmed(Road::EveryKey { nodes }) if nodes > 1),
             "{wishes:?}"
         );
     }
     let without = check(&matrix, &key(&matrix, BY_EDGE), None, &Settings::default());
-    assert_eq!(without.replay, Replay::NotReplayed);
+    assert_eq!(without.proof, Proof::NothingClaimed);
 }
 
 #[test]
@@ -131,7 +132,7 @@ fn a_key_that_is_not_the_best_is_not_proved_by_saying_so() {
     let better = "The key is said to be the best under its wishes, but there is a better one: \
                   its effort is 8, not 12.";
     assert_eq!(said(&report), [(Code::BoundWrong, better)]);
-    assert!(matches!(report.replay, Replay::Contradicted { .. }));
+    assert!(matches!(report.proof, Proof::Contradicted(Road::EveryKey { .. })));
     // Under these wishes nothing is better.
     let wishes = Wishes { order: vec![STALK], ..Wishes::default() };
     let report = opinion(&matrix, BY_STALK, &claim(12, wishes));
@@ -226,7 +227,7 @@ fn every_broken_wish_is_named() {
             said(&report).iter().filter(|f| f.0 == Code::WishBroken).map(|f| f.1).collect();
         assert!(broken.contains(&sentence), "{wishes:?}: {:#?}", said(&report));
         assert!(report.must_be_mended());
-        assert!(!matches!(report.replay, Replay::Confirmed { .. }), "{wishes:?}");
+        assert!(!matches!(report.proof, Proof::Confirmed(_)), "{wishes:?}");
     }
 }
 
@@ -274,7 +275,7 @@ fn every_aim_is_counted_again() {
     let all = Claim { reached: right.clone(), ..claim(8, wishes.clone()) };
     let report = opinion(&matrix, BY_EDGE, &all);
     assert_eq!(said(&report), NOTHING);
-    assert!(matches!(report.replay, Replay::Confirmed { .. }));
+    assert!(matches!(report.proof, Proof::Confirmed(_)));
     for (at, sentence) in [
         (0, "its effort is 8, not 9"),
         (1, "the longest path has 2 questions, not 3"),
@@ -333,5 +334,58 @@ fn what_is_too_large_to_replay_says_so() {
     let matrix = matrix(&format!("rings: counts\n{}", rows.join("\n")));
     let text = "1. Has it 2 or more rings? [rings >= 2] -> kind 2 / kind 1";
     let report = opinion(&matrix, text, &claim(50, Wishes::default()));
-    assert_eq!(report.replay, Replay::TooLarge { nodes: 0 });
+    assert_eq!(report.proof, Proof::NotCarried { nodes: 0 });
+}
+
+/// Proofs written by hand from `docs/KEY.md` 20, without any search.
+#[test]
+fn a_proof_written_by_hand_is_followed() {
+    let matrix = matrix(TWIGS);
+    let line = |kinds: &[TaxonIx], at_least: i128| Line {
+        kinds: kinds.iter().copied().collect(),
+        remains: Vec::new(),
+        at_least: vec![whole(at_least)],
+    };
+    let all = [HAZEL, LIME, BEECH, TaxonIx(3)];
+    let with = |lines: Vec<Line>| {
+        let certificate = Some(Certificate { lines });
+        opinion(&matrix, BY_EDGE, &Claim { certificate, ..claim(8, Wishes::default()) })
+    };
+    // Whatever is asked first, of the easy two or with a ruler: 4 finds, and two pairs after it,
+    // or one find and three; the joins of the others can be seen.
+    let report = with(vec![line(&all, 8)]);
+    assert_eq!(said(&report), NOTHING);
+    assert_eq!(report.proof, Proof::Confirmed(Road::Certificate { lines: 1 }));
+    // More lines that are true do no harm.
+    let report = with(vec![line(&[HAZEL, LIME], 2), line(&all, 8), line(&[LIME], 0)]);
+    assert_eq!(report.proof, Proof::Confirmed(Road::Certificate { lines: 3 }));
+    for (lines, why) in [
+        (vec![], "8 is claimed, but it only shows that no key comes below 0"),
+        (vec![line(&all, 7)], "8 is claimed, but it only shows that no key comes below 7"),
+        (vec![line(&all, 9)], "it says too much of what it takes to separate"),
+        (
+            vec![line(&[HAZEL, LIME], 3), line(&all, 8)],
+            "separate hazel and lime, as can be seen",
+        ),
+        (vec![line(&[LIME], 1), line(&all, 8)], "but no question can do that"),
+        (vec![line(&[TaxonIx(9)], 1), line(&all, 8)], "do not fit the table"),
+    ] {
+        let report = with(lines);
+        let [(Code::BoundWrong, says)] = said(&report)[..] else {
+            panic!("{why}: {report:#?}")
+        };
+        let begins = "The proof that this key is the best does not hold: ";
+        assert!(says.starts_with(begins) && says.contains(why), "{says}");
+        assert!(matches!(report.proof, Proof::Contradicted(Road::Certificate { .. })));
+    }
+}
+
+/// A claim of which no certificate speaks is looked at by trying every key, whatever it carries.
+#[test]
+fn of_early_wishes_no_certificate_speaks() {
+    let wishes = Wishes { early: vec![Early::Leave(HAZEL)], ..Wishes::default() };
+    let certificate = Some(Certificate::default());
+    let carried = Claim { certificate, ..claim(8, wishes) };
+    let report = opinion(&matrix(TWIGS), BY_LOBES, &carried);
+    assert!(matches!(report.proof, Proof::Confirmed(Road::EveryKey { .. })), "{report:#?}");
 }

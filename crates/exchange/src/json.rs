@@ -5,6 +5,7 @@
 //! fixed order, and back to a key. The shape is described in `docs/key.schema.json`. The
 //! matrix itself is not in it: names of kinds, characters and states refer to the table.
 
+mod certificate;
 mod forgive;
 mod many_ways;
 mod number;

@@ -1,6 +1,6 @@
 //! What `build` claims of a key it found, for `check` to confirm and for people to read.
 
-use crate::{Ask, CharacterIx, Early, Goal, Share, TaxonIx, Wish, Wishes};
+use crate::{Ask, Certificate, CharacterIx, Early, Goal, Share, TaxonIx, Wish, Wishes};
 
 /// What is claimed of a key. Effort is V of `docs/KEY.md`, over all kinds with their weights.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -28,6 +28,8 @@ pub struct Claim {
     pub prices: Vec<Price>,
     /// How early the early wishes are over: questions, in the order of the wishes.
     pub within: Vec<u32>,
+    /// The proof that none is better (`docs/KEY.md` 20); None: it is not carried.
+    pub certificate: Option<Certificate>,
 }
 
 /// What a key reaches of a goal.

@@ -8,6 +8,7 @@
 mod ask;
 mod best_keys;
 mod cell;
+mod certificate;
 mod character;
 mod claim;
 mod edit;
@@ -27,6 +28,7 @@ mod wishes;
 pub use ask::{Ask, Asked};
 pub use best_keys::{AsGood, BestKeys};
 pub use cell::{Cell, Value};
+pub use certificate::{Certificate, Line, Remaining, Remains};
 pub use character::{
     Character, CharacterIx, Difficulty, Governor, Instrument, Scale, Season, SeenOn, StateIx,
 };

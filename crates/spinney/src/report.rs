@@ -12,6 +12,7 @@ pub(crate) use wishes::{left_together, not_asked};
 
 use std::fmt::Write;
 
+use spinney_check::{Proof, Road};
 use spinney_model::{Claim, Finding, Matrix, Severity, Share, Stopped, Wishes};
 
 /// Text that may be coloured.
@@ -106,6 +107,36 @@ pub(crate) fn claim(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
     }
     text.push_str(&wishes::reached(claim, matrix));
     text.push_str(&wishes::prices(claim, matrix, refused));
+    text
+}
+
+/// What a second opinion says of the proof, in a line of its own; nothing where a finding says it.
+pub(crate) fn second_opinion(claim: &Claim, proof: Proof) -> String {
+    let says = match proof {
+        _ if !claim.optimal() => return String::new(),
+        Proof::Confirmed(Road::Certificate { .. }) => {
+            "A second opinion, which knows nothing of the search, went through the proof and \
+             agrees."
+        }
+        Proof::Confirmed(Road::EveryKey { .. }) => {
+            "A second opinion, which knows nothing of the search, tried every key and finds the \
+             same."
+        }
+        Proof::NotCarried { .. } => {
+            "No second opinion on that: no proof comes with the key, and there are too many keys \
+             to try them all."
+        }
+        Proof::NothingClaimed | Proof::Contradicted(_) => return String::new(),
+    };
+    let mut text = String::new();
+    push(&mut text, format_args!("{says}"));
+    text
+}
+
+/// What is claimed of a key that is proved, alone.
+pub(crate) fn proved(claim: &Claim) -> String {
+    let mut text = String::new();
+    push(&mut text, format_args!("{}", proof(claim)));
     text
 }
 

@@ -51,6 +51,17 @@ fn a_teacher_makes_a_key_from_a_small_table() {
     let check = spinney(&desk, &["check", "finds.csv", "--key", "visit/key.json"], "");
     assert_eq!(check.status.code(), Some(0), "{}", said(&check));
     assert!(said(&check).contains("This key works"), "{}", said(&check));
+    // The proof is in the file, and is followed here.
+    let spoken = said(&check).split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(spoken.contains("went through the proof and agrees"), "{spoken}");
+    // A file whose proof was changed is refused; 11 is the effort of the whole key.
+    let file = desk.join("visit").join("key.json");
+    let json = fs::read_to_string(&file).expect("a file");
+    assert!(json.contains(">= 11\""), "{json}");
+    fs::write(desk.join("changed.json"), json.replace(">= 11\"", ">= 10\"")).expect("written");
+    let changed = spinney(&desk, &["check", "finds.csv", "--key", "changed.json"], "");
+    assert_eq!(changed.status.code(), Some(1), "{}", said(&changed));
+    assert!(said(&changed).contains("does not hold"), "{}", said(&changed));
     let in_words = spinney(&desk, &["check", "finds.csv", "--key", "visit/key.txt"], "");
     assert_eq!(in_words.status.code(), Some(0), "{}", said(&in_words));
     assert!(said(&in_words).contains("3 of 3 questions checked"), "{}", said(&in_words));

@@ -4,11 +4,11 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_build::{Budget, Built, build, forgive, many_ways};
-use spinney_check::{Replay, Report, Settings, check};
+use spinney_check::{Proof, Report, Road, Settings, check};
 use spinney_fixtures::{drawn, seeded};
 use spinney_model::{
-    Ask, Asked, CharacterIx, Code, Early, Finding, Goal, Instrument, Kept, Matrix, Quantity,
-    Scale, Season, SeenOn, StateIx, TaxonIx, Wishes,
+    Ask, Asked, CharacterIx, Claim, Code, Early, Finding, Goal, Instrument, Kept, Matrix,
+    Quantity, Scale, Season, SeenOn, StateIx, TaxonIx, Wishes,
 };
 
 /// What would contradict the search. (A person's kept question may part nothing, and then both
@@ -38,7 +38,33 @@ fn confirmed(matrix: &Matrix, wishes: &Wishes, name: &str) -> (Built, Report) {
     } else {
         panic!("{name}: the effort could not be added up again");
     }
+    followed(matrix, &built, &opinion, name);
     (built, opinion)
+}
+
+/// A proved claim whose wishes add up carries a certificate, and following it says what looking
+/// at every key says.
+fn followed(matrix: &Matrix, built: &Built, opinion: &Report, name: &str) {
+    let claim = &built.claim;
+    let adds_up = |goal: &Goal| {
+        matches!(goal, Goal::LeastEffort | Goal::MostRightEnds | Goal::FewestRulers)
+    };
+    let carried = claim.optimal()
+        && claim.wishes.early.is_empty()
+        && claim.wishes.goals.iter().all(adds_up);
+    assert_eq!(claim.certificate.is_some(), carried, "{name}");
+    if !carried {
+        return;
+    }
+    let confirmed = matches!(opinion.proof, Proof::Confirmed(Road::Certificate { .. }));
+    assert!(confirmed, "{name}: {:?} {:#?}", opinion.proof, opinion.findings);
+    let alone = Claim { certificate: None, ..claim.clone() };
+    let every_key = check(matrix, &built.key, Some(&alone), &Settings::default());
+    let same = matches!(
+        every_key.proof,
+        Proof::Confirmed(Road::EveryKey { .. }) | Proof::NotCarried { .. }
+    );
+    assert!(same, "{name}: {:?} {:#?}", every_key.proof, every_key.findings);
 }
 
 #[test]
@@ -188,7 +214,7 @@ fn what_is_claimed_under_wishes_is_confirmed() {
         assert!(built.claim.optimal(), "{name}: small tables are proved");
         let together = |finding: &&spinney_model::Finding| finding.code == Code::CouldBeParted;
         assert_eq!(opinion.findings.iter().find(together), None, "{name}");
-        replayed += usize::from(matches!(opinion.replay, Replay::Confirmed { .. }));
+        replayed += usize::from(matches!(opinion.proof, Proof::Confirmed(_)));
         let kept = &built.claim.wishes;
         for (what, some) in [
             ("kept", kept.kept.is_some()),

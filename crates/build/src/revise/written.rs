@@ -174,6 +174,7 @@ impl Writing<'_> {
             reached: Vec::new(),
             prices: Vec::new(),
             within: Vec::new(),
+            certificate: None,
         }
     }
 

@@ -1,28 +1,42 @@
-//! The claim against the best that the replay finds: from two lists of numbers to a finding.
+//! The claim against what its certificate proves, or against the best of every key: from two
+//! lists of numbers to a finding.
 
 use std::cmp::Ordering;
 
 use spinney_model::{Claim, Code, Early, Finding, Goal, Place, Share};
 
+use super::certificate::{self, Fault, Followed};
 use super::reached;
 use super::replay::{Part, Replayed, replay};
-use crate::report::Replay;
+use crate::report::{Proof, Road};
 use crate::seen::Seen;
-use crate::sentence::kinds;
+use crate::sentence::{called, kinds};
 
-/// Replays the proof. `fine`: nothing else contradicts the claim so far.
-pub(super) fn compare(seen: &Seen<'_>, claim: &Claim, fine: bool) -> (Option<Finding>, Replay) {
+/// Whether none is better, by the certificate if one is carried, else by looking at every key.
+/// `fine`: nothing else contradicts the claim so far.
+pub(super) fn compare(seen: &Seen<'_>, claim: &Claim, fine: bool) -> (Option<Finding>, Proof) {
+    if claim.optimal()
+        && let Some((followed, lines)) = certificate::follow(seen, claim)
+    {
+        match proved(seen, claim, followed, fine) {
+            Some((None, true)) => return (None, Proof::Confirmed(Road::Certificate { lines })),
+            Some((says, _)) => {
+                return (says.map(wrong), Proof::Contradicted(Road::Certificate { lines }));
+            }
+            None => {}
+        }
+    }
     let effort_first = claim.wishes.early.is_empty()
         && reached::goals(&claim.wishes).first() == Some(&Goal::LeastEffort);
     if !claim.optimal() && !effort_first {
         // A search that stopped says nothing then that a better key would contradict.
-        return (None, Replay::NotReplayed);
+        return (None, Proof::NothingClaimed);
     }
     let Replayed { nodes, best, parts } = replay(seen, claim);
-    let Some(best) = best else { return (None, Replay::TooLarge { nodes }) };
+    let Some(best) = best else { return (None, Proof::NotCarried { nodes }) };
     let says = if claim.optimal() {
         let Some(said) = claimed(claim).filter(|said| said.len() == best.len()) else {
-            return (None, Replay::NotReplayed);
+            return (None, Proof::NothingClaimed);
         };
         against_proved(seen, &parts, &said, &best, fine)
     } else {
@@ -32,12 +46,62 @@ pub(super) fn compare(seen: &Seen<'_>, claim: &Claim, fine: bool) -> (Option<Fin
         })
     };
     match says {
-        Some(says) => {
-            let finding = Finding::new(Code::BoundWrong, Place::Key, says, super::REMEDY);
-            (Some(finding), Replay::Contradicted { nodes })
+        Some(says) => (Some(wrong(says)), Proof::Contradicted(Road::EveryKey { nodes })),
+        None if fine => (None, Proof::Confirmed(Road::EveryKey { nodes })),
+        None => (None, Proof::Contradicted(Road::EveryKey { nodes })),
+    }
+}
+
+fn wrong(says: String) -> Finding {
+    Finding::new(Code::BoundWrong, Place::Key, says, super::REMEDY)
+}
+
+/// What is to be said of a certificate that was followed, and whether it proves the claim; None:
+/// certificates do not speak of such wishes, or of numbers as large as these.
+fn proved(
+    seen: &Seen<'_>,
+    claim: &Claim,
+    followed: Followed,
+    fine: bool,
+) -> Option<(Option<String>, bool)> {
+    let not_so = |why: String| {
+        Some((
+            Some(format!("The proof that this key is the best does not hold: {why}.")),
+            false,
+        ))
+    };
+    match followed {
+        Followed::CannotSay => None,
+        Followed::Fails(Fault::NoSuchHeap) => {
+            not_so("it speaks of kinds, values or numbers that do not fit the table".to_owned())
         }
-        None if fine => (None, Replay::Confirmed { nodes }),
-        None => (None, Replay::Contradicted { nodes }),
+        Followed::Fails(Fault::AnEnd { kinds: heap }) => not_so(format!(
+            "it says that {} must be separated, but no question can do that",
+            kinds(seen.matrix, heap)
+        )),
+        Followed::Fails(Fault::TakesLess { kinds: heap, character }) => not_so(format!(
+            "it says too much of what it takes to separate {}, as can be seen when {} is asked \
+             about",
+            kinds(seen.matrix, heap),
+            called(&seen.matrix.character(character).name)
+        )),
+        Followed::Proves(least) => {
+            let said = claimed(claim).filter(|said| said.len() == least.len());
+            let Some(said) = said else { return Some((None, false)) };
+            let parts: Vec<Part> =
+                reached::goals(&claim.wishes).into_iter().map(Part::Aim).collect();
+            let differs = said.iter().zip(&least).position(|(said, least)| said != least);
+            let Some(at) = differs else { return Some((None, fine)) };
+            if least[at] > said[at] {
+                let says = against_proved(seen, &parts, &said, &least, fine);
+                return Some((says, false));
+            }
+            let (said, least) = (said[at], least[at]);
+            not_so(format!(
+                "{} is claimed, but it only shows that no key comes below {least}",
+                in_words(seen, parts[at], said)
+            ))
+        }
     }
 }
 

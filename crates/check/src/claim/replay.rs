@@ -14,7 +14,7 @@ use crate::question::Question;
 use crate::seen::Seen;
 use crate::values::Values;
 
-mod asks;
+pub(super) mod asks;
 mod front;
 mod node;
 

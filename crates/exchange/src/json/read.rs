@@ -11,7 +11,7 @@ use spinney_model::{
     Quantity, Scale, Share, StateIx, Stopped, TaxonIx, Wording,
 };
 
-use super::{number, shape};
+use super::{certificate, number, shape};
 
 mod wished;
 
@@ -43,6 +43,11 @@ pub enum JsonError {
         /// What stands in the field of the same name with `_exact` behind it.
         exact: String,
     },
+    /// A line of the proof that is none of ours.
+    Line {
+        /// The line.
+        line: String,
+    },
     /// A cost that is no number of ours.
     Cost {
         /// The field.
@@ -66,6 +71,11 @@ impl fmt::Display for JsonError {
                 "The {field} says {number} but {field}_exact says {exact}; nobody can tell \
                  which is meant. Leave {field}_exact out, or write the key again rather than \
                  changing the file by hand."
+            ),
+            Self::Line { line } => write!(
+                f,
+                "The proof in this file has the line \"{line}\", which nobody can read. Write \
+                 the key again rather than changing the file by hand."
             ),
             Self::Cost { field } => write!(
                 f,
@@ -136,8 +146,13 @@ pub fn read_claim(
         reached: wished::reached(report.reached, &mut names)?,
         prices: wished::prices(report.prices, &mut names)?,
         within,
+        certificate: None,
     };
-    Ok((Some(claim), names.findings))
+    let certificate = proof
+        .certificate
+        .map(|shape| certificate::read(shape, matrix, &mut names.findings))
+        .transpose()?;
+    Ok((Some(Claim { certificate, ..claim }), names.findings))
 }
 
 fn kept_price(kept: shape::KeptPrice, matrix: &Matrix) -> Result<KeptPrice, JsonError> {

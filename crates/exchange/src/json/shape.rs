@@ -134,6 +134,31 @@ pub(super) struct Proof {
     pub(super) stopped: Option<String>,
     #[serde(default)]
     pub(super) heaps: u64,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) certificate: Option<Certificate>,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Certificate {
+    /// Lines and remains name kinds by their place in this list, from 0.
+    pub(super) kinds: Vec<String>,
+    /// Lines name what remains by its place in this list, from 0.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) remains: Vec<Remains>,
+    /// `0-3 5 | 2 7 >= 31/2`: kinds, what remains, and at least how much.
+    pub(super) lines: Vec<String>,
+}
+
+#[derive(Serialize, Deserialize)]
+pub(super) struct Remains {
+    pub(super) kind: usize,
+    pub(super) character: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) states: Option<Vec<String>>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) at_least: Option<Number>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) below: Option<Number>,
 }
 
 #[derive(Serialize, Deserialize)]

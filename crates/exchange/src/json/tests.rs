@@ -6,10 +6,10 @@ use std::collections::BTreeSet;
 
 use serde_json::{Value, json};
 use spinney_model::{
-    Alternative, AsGood, Ask, Asked, BestKeys, CharacterIx, Claim, Code, Couplet, Destination,
-    Early, End, Finding, Goal, Kept, KeptPrice, Key, Matrix, Place, Price, Quantity, Reached,
-    Reasons, Refusal, Season, SeenOn, Share, StateIx, Stopped, TaxonIx, Wanted, WhyNot, Wish,
-    Wishes, Wording,
+    Alternative, AsGood, Ask, Asked, BestKeys, Certificate, CharacterIx, Claim, Code, Couplet,
+    Destination, Early, End, Finding, Goal, Kept, KeptPrice, Key, Line, Matrix, Place, Price,
+    Quantity, Reached, Reasons, Refusal, Remaining, Remains, Season, SeenOn, Share, StateIx,
+    Stopped, TaxonIx, Wanted, WhyNot, Wish, Wishes, Wording,
 };
 
 use super::schema::disagrees;
@@ -73,6 +73,32 @@ fn claim() -> Claim {
         ],
         prices: prices(),
         within: vec![1, 3],
+        certificate: Some(certificate()),
+    }
+}
+
+/// Lines with everything that a line can have.
+fn certificate() -> Certificate {
+    let remains = |taxon, character, values| Remains {
+        taxon: TaxonIx(taxon),
+        character: CharacterIx(character),
+        values,
+    };
+    let states = remains(3, 0, Remaining::States([StateIx(1), StateIx(2)].into()));
+    let half = Quantity::from_thousandths(22_500);
+    let above = remains(0, 5, Remaining::Numbers(Some(half), None));
+    let between = remains(5, 1, Remaining::Numbers(Some(Quantity::from_whole(5)), Some(half)));
+    let line = |kinds: &[usize], remains: &[Remains], at_least: &[Share]| Line {
+        kinds: kinds.iter().map(|kind| TaxonIx(*kind)).collect(),
+        remains: remains.to_vec(),
+        at_least: at_least.to_vec(),
+    };
+    Certificate {
+        lines: vec![
+            line(&[0, 1, 2, 3, 5], &[above.clone(), states], &[Share::new(31, 2), share(3)]),
+            line(&[1, 2], &[], &[share(7)]),
+            line(&[0, 5], &[above, between], &[share(0), Share::new(1, 3)]),
+        ],
     }
 }
 
@@ -200,6 +226,18 @@ fn a_report_has_the_documented_shape() {
         json!({
             "optimal": false, "lower_bound": 33.5, "lower_bound_exact": "67/2",
             "stopped": "budget", "heaps": 123456,
+            "certificate": {
+                "kinds": table().taxa().iter().map(|taxon| &taxon.name).collect::<Vec<_>>(),
+                "remains": [
+                    {"kind": 0, "character": "stalk length", "at_least": 22.5},
+                    {"kind": 3, "character": "form", "states": ["feather", "hand"]},
+                    {
+                        "kind": 5, "character": "number of leaflets",
+                        "at_least": 5, "below": 22.5,
+                    },
+                ],
+                "lines": ["0-3 5 | 0-1 >= 31/2, 3", "1-2 >= 7", "0 5 | 0 2 >= 0, 1/3"],
+            },
         })
     );
     assert_eq!(
@@ -438,4 +476,35 @@ fn real_output_has_the_shape_of_the_schema_and_the_schema_refuses_others() {
         *changed.pointer_mut(place).expect("a place of the report") = bad;
         assert!(disagrees(&changed, &schema, &schema).is_some(), "{place}");
     }
+}
+
+/// A proof of another table says what that table lacks; a line that is none of ours is an error.
+#[test]
+fn a_proof_is_read_as_far_as_the_table_has_its_names() {
+    let with = |from: &str, to: &str| {
+        let text = full();
+        assert!(text.contains(from), "{from}");
+        read_claim(&text.replace(from, to), &table())
+    };
+    let names = "\"kinds\": [\n        \"hazel\"";
+    let (claim, findings) =
+        with(names, &names.replace("hazel", "hazle")).expect("the rest is read");
+    let lines = claim.expect("a claim").certificate.expect("a proof").lines;
+    assert_eq!(lines, [certificate().lines[1].clone()], "the others name hazel");
+    assert!(findings.iter().any(|finding| {
+        finding.code == Code::NameUnknown && finding.sentence.contains("\"hazle\"")
+    }));
+    for broken in ["1-2", "1-2 >= ", "1-2 >= 7/0", "2-1 >= 7", "1 1 >= 7", "12 >= 7", "x >= 7"]
+    {
+        let error = with("\"1-2 >= 7\"", &format!("\"{broken}\""));
+        assert_eq!(error, Err(JsonError::Line { line: broken.to_owned() }));
+    }
+    // Kinds in another order, as of a table that was sorted anew, are found by their names.
+    let mut moved: Value = serde_json::from_str(&full()).expect("our JSON is JSON");
+    let proof = &mut moved["proof"]["certificate"];
+    proof["kinds"].as_array_mut().expect("a list").swap(1, 9);
+    proof["lines"] = json!(["2 9 >= 7"]);
+    let (claim, _) = read_claim(&moved.to_string(), &table()).expect("ours");
+    let lines = claim.expect("a claim").certificate.expect("a proof").lines;
+    assert_eq!(lines, [certificate().lines[1].clone()]);
 }

@@ -6,7 +6,7 @@ use spinney_model::{
 };
 
 use super::number::{exact, of_quantity, of_share};
-use super::{Effort, shape};
+use super::{Effort, certificate, shape};
 
 mod wished;
 
@@ -16,7 +16,7 @@ pub(super) fn report(report: &super::Report) -> shape::Report {
     shape::Report {
         key: report.key.map(|key| self::key(key, matrix)),
         cost: report.claim.map(Effort::from).or(report.effort).map(cost),
-        proof: report.claim.map(proof),
+        proof: report.claim.map(|claim| proof(claim, matrix)),
         kept_price: report
             .claim
             .and_then(|claim| claim.kept.as_ref())
@@ -130,13 +130,14 @@ fn cost(effort: Effort) -> shape::Cost {
     }
 }
 
-fn proof(claim: &Claim) -> shape::Proof {
+fn proof(claim: &Claim, matrix: &Matrix) -> shape::Proof {
     shape::Proof {
         optimal: claim.optimal(),
         lower_bound: of_share(claim.lower_bound),
         lower_bound_exact: Some(exact(claim.lower_bound)),
         stopped: stopped(claim.stopped).map(str::to_owned),
         heaps: claim.heaps,
+        certificate: claim.certificate.as_ref().map(|proof| certificate::write(proof, matrix)),
     }
 }
 

@@ -68,14 +68,17 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         };
         let mut folder = Folder::make(path)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;
-        let text = opinion_in_words(&Ink { colour: false }, &opinion, &findings);
+        let mut text = opinion_in_words(&Ink { colour: false }, &opinion, &findings);
+        text.push_str(&of_the_claim(given.claim.as_ref(), &opinion));
         folder.write("opinion.txt", text.as_bytes())?;
     }
     if args.answer.format == Format::Json {
         terminal::print(&json::report(&json))?;
     } else {
         let ink = Ink { colour: terminal::colour() };
-        terminal::print(&opinion_in_words(&ink, &opinion, &findings))?;
+        let mut text = opinion_in_words(&ink, &opinion, &findings);
+        text.push_str(&of_the_claim(given.claim.as_ref(), &opinion));
+        terminal::print(&text)?;
     }
     Ok(fine(&findings) && opinion.works())
 }
@@ -153,6 +156,15 @@ pub(crate) fn in_words(text: &str, matrix: &Matrix, mut links: Links) -> Given {
     let linked = link::link(&mut read.key, matrix, &links);
     read.findings.extend(linked.findings);
     Given { key: read.key, claim: None, findings: read.findings }
+}
+
+/// What is claimed of the key in its own file, and what becomes of it here.
+fn of_the_claim(claim: Option<&Claim>, opinion: &Report) -> String {
+    let Some(claim) = claim.filter(|claim| claim.optimal()) else {
+        return String::new();
+    };
+    let second = report::second_opinion(claim, opinion.proof);
+    if second.is_empty() { second } else { format!("\n{}{second}", report::proved(claim)) }
 }
 
 /// The opinion as a page of text.

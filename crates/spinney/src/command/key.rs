@@ -2,7 +2,6 @@
 
 use std::fmt::Write;
 
-use spinney_check::Replay;
 use spinney_exchange::{json, key_text};
 use spinney_model::{Finding, Severity};
 use spinney_press::{Booklet, SecondLooks};
@@ -70,10 +69,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
             text.push('\n');
         }
         text.push_str(&report::claim(&built.claim, matrix, built.refused.len()));
-        if built.claim.optimal() && matches!(opinion.replay, Replay::Confirmed { .. }) {
-            let same = "A second opinion, which knows nothing of the search, finds the same.";
-            report::push_wrapped(&mut text, "  ", same);
-        }
+        text.push_str(&report::second_opinion(&built.claim, opinion.proof));
         if !findings.is_empty() {
             let _ = write!(
                 text,

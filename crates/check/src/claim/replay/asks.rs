@@ -13,7 +13,7 @@ use crate::values::{Has, Values};
 const EVERY_SPLIT: usize = 6;
 
 /// The safety gap of a character in thousandths; 0 where it has none.
-pub(super) fn gap(character: &Character) -> i64 {
+pub(in crate::claim) fn gap(character: &Character) -> i64 {
     match character.scale {
         Scale::Measure { gap, .. } => gap.thousandths(),
         Scale::Words { .. } | Scale::Counts => Quantity::ZERO.thousandths(),
@@ -43,7 +43,7 @@ pub(super) fn of(values: &Values<'_>, node: &Node, at: CharacterIx) -> Vec<Quest
 
 /// Every split of states once: the smaller group, and of equal ones that with the first state.
 /// An order is only ever cut once.
-fn groups(states: &[String], ordered: bool) -> Vec<u64> {
+pub(in crate::claim) fn groups(states: &[String], ordered: bool) -> Vec<u64> {
     let count = states.len();
     if ordered {
         let cut = |at: usize| {

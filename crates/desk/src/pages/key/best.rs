@@ -4,7 +4,7 @@
 //! that goes on, with a stop.
 
 use maud::{Markup, html};
-use spinney_check::Replay;
+use spinney_check::Proof;
 use spinney_model::{Claim, Share, Stopped};
 
 use super::Keyed;
@@ -82,19 +82,19 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
     let t = key.t;
     let matrix = &key.made.layer.matrix;
     let wished = claim.wishes != spinney_model::Wishes::default();
-    let sentence = match (claim.stopped, &key.made.opinion.replay, wished) {
+    let sentence = match (claim.stopped, &key.made.opinion.proof, wished) {
         (Some(Stopped::Overflow), ..) => t.say("key-too-fine"),
         (Some(Stopped::Budget | Stopped::Memory), ..) => {
             let least = t.decimal(&one_decimal(a_find(matrix, claim.lower_bound)));
             t.with("key-not-sure", &[("least", &least)])
         }
-        (None, Replay::Confirmed { .. }, false) => t.say("key-best"),
-        (None, Replay::Confirmed { .. }, true) => t.say("key-best-wished"),
-        (None, Replay::Contradicted { .. }, _) => t.say("key-contradicted"),
+        (None, Proof::Confirmed(_), false) => t.say("key-best"),
+        (None, Proof::Confirmed(_), true) => t.say("key-best-wished"),
+        (None, Proof::Contradicted(_), _) => t.say("key-contradicted"),
         (None, _, _) if key.made.looked_long => t.say("key-best-alone"),
         (None, _, _) => t.say("key-best-so-far-alone"),
     };
-    let unasked = claim.optimal() && matches!(key.made.opinion.replay, Replay::TooLarge { .. });
+    let unasked = claim.optimal() && matches!(key.made.opinion.proof, Proof::NotCarried { .. });
     let looking = !key.made.looked_long && (unasked || claim.stopped == Some(Stopped::Budget));
     html! {
         p.verdict.sure[claim.optimal()] { (sentence) }
