@@ -85,7 +85,7 @@ fn what_two_goals_reach_is_found_a_second_time() {
             for two in Goal::ALL.into_iter().filter(|two| *two != one) {
                 let wishes = Wishes { goals: vec![one, two], ..Wishes::default() };
                 let (_, opinion) = confirmed(&matrix, &wishes, &format!("{seed}: {wishes:?}"));
-                let same = matches!(opinion.replay, Replay::Confirmed { .. });
+                let same = matches!(opinion.proof, Proof::Confirmed(_));
                 confirmed_in_full += usize::from(same);
             }
         }
