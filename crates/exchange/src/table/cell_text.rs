@@ -7,12 +7,12 @@
 use spinney_model::Share;
 
 use super::number::{Amount, NoAmount, amount};
-use super::phrase::{alternatives, fold, list, quoted, unquote};
+use super::phrase::{alternatives, fold, has_stroke, list, quoted, unquote};
 use counted::{counted, out_of, shares};
 use trouble::{MIXED, NOT_A_NUMBER, ONE_END, ambiguous};
 
 pub(super) use counted::OutOf;
-pub(super) use trouble::{OUT_OF, Trouble};
+pub(super) use trouble::{OUT_OF, Trouble, backwards};
 
 mod counted;
 mod trouble;
@@ -81,7 +81,7 @@ pub(super) fn understand(text: &str, heading: &str) -> Result<Typed, Trouble> {
     if items.len() < 2 {
         let items = alternatives(items.first().copied().unwrap_or(""));
         let (what, counted) = parts(&items, heading, items.len() == 1)?;
-        return of(what, false).map(|typed| with_seen(typed, counted));
+        return of(what, has_stroke(text)).map(|typed| with_seen(typed, counted));
     }
     let (what, counted) = parts(&items, heading, true)?;
     let listed = counted.is_none() && no_shares(&what);

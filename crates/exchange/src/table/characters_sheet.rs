@@ -5,9 +5,9 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Difficulty, Instrument, Place, Season, SeenOn, Share};
+use spinney_model::{Difficulty, Instrument, Place, Season, SeenOn, Share, WrittenIn};
 
-use super::number::{Amount, TypedUnit, amount};
+use super::number::{Amount, amount};
 use super::phrase::{alternatives, fold, list, states, unquote};
 use super::read_right::{self, ReadRight};
 use super::second_sheet::{Record, Records};
@@ -49,7 +49,7 @@ pub(super) struct Described {
     pub(super) question: Option<String>,
     pub(super) values: Option<Values>,
     pub(super) states: Vec<String>,
-    pub(super) unit: Option<TypedUnit>,
+    pub(super) unit: Option<WrittenIn>,
     pub(super) gap: Option<Amount>,
     pub(super) seen_on: BTreeSet<SeenOn>,
     pub(super) difficulty: Difficulty,
@@ -111,7 +111,7 @@ fn described(row: Row<'_>, report: &mut Report) -> Described {
     }
 }
 
-fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<TypedUnit>) {
+fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<WrittenIn>) {
     let says_ratio = |field: usize| {
         matches!(fold(row.get(field)).as_str(), "ratio" | "ratios" | "proportion")
     };
@@ -121,7 +121,7 @@ fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<TypedUni
             let remedy = "Leave it empty: a length over a length has no unit.";
             row.odd(4, "unit of a ratio", remedy, report);
         }
-        return (Some(Values::Measure), Some(TypedUnit::Ratio));
+        return (Some(Values::Measure), Some(WrittenIn::Ratio));
     }
     let typed = match fold(row.get(2)).as_str() {
         "" => None,
@@ -140,10 +140,10 @@ fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<TypedUni
             (typed.or(Some(Values::Counts)), None)
         }
         "none" | "no unit" => (typed.or(Some(Values::Measure)), None),
-        _ => match TypedUnit::read(unit) {
+        _ => match WrittenIn::spelt(unit) {
             Some(unit) => (typed.or(Some(Values::Measure)), Some(unit)),
             None => {
-                row.odd(4, "unit", "Type mm, cm, m, in, °, g, ratio or count.", report);
+                row.odd(4, "unit", "Type mm, cm, m, in, ft, °, g, ratio or count.", report);
                 (typed, None)
             }
         },

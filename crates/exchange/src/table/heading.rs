@@ -5,10 +5,9 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::Code;
+use spinney_model::{Code, WrittenIn};
 
 use super::characters_sheet::Described;
-use super::number::TypedUnit;
 use super::phrase::fold;
 use super::{caps, grid::Grid, report::Report};
 
@@ -20,7 +19,7 @@ pub(super) struct Heading<'d> {
     /// The character's name.
     pub(super) name: String,
     /// A unit that stands in the heading: `stalk length (mm)`.
-    pub(super) unit: Option<TypedUnit>,
+    pub(super) unit: Option<WrittenIn>,
     /// What the sheet `characters` says of it.
     pub(super) described: Option<&'d Described>,
 }
@@ -139,17 +138,17 @@ fn named<'d>(
 }
 
 /// `stalk length (mm)`, `stalk length [mm]`, `stalk length in mm`, `stalk length mm`.
-pub(super) fn split_unit(text: &str) -> Option<(String, TypedUnit)> {
+pub(super) fn split_unit(text: &str) -> Option<(String, WrittenIn)> {
     if let Some(inner) = text.strip_suffix([')', ']']) {
         let (name, unit) = inner.rsplit_once(['(', '['])?;
-        let unit = TypedUnit::read(unit.trim().trim_start_matches("in "))?;
+        let unit = WrittenIn::spelt(unit.trim().trim_start_matches("in "))?;
         let name = name.trim();
         return (!name.is_empty()).then(|| (name.to_owned(), unit));
     }
     let (name, unit) = text.rsplit_once([' ', ','])?;
-    let unit = TypedUnit::read(unit)?;
+    let unit = WrittenIn::spelt(unit)?;
     // `in` and `m` alone are words and letters before they are units.
-    if matches!(unit, TypedUnit::Inch | TypedUnit::Metre | TypedUnit::Gram)
+    if matches!(unit, WrittenIn::Inches | WrittenIn::Metres | WrittenIn::Grams)
         && text.rsplit(' ').next().is_some_and(|word| word.len() <= 2)
     {
         return None;
