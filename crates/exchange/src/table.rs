@@ -12,6 +12,7 @@ use std::fmt;
 use spinney_model::{Code, Finding, Matrix, Place, Quantity};
 
 mod about_sheet;
+mod answers;
 mod assemble;
 mod caps;
 mod cell_text;

@@ -6,6 +6,7 @@
 
 use spinney_model::Share;
 
+use super::answers::{is_not_applicable, is_unknown};
 use super::number::{Amount, NoAmount, amount};
 use super::phrase::{alternatives, fold, has_stroke, list, quoted, unquote};
 use counted::{counted, out_of, shares};
@@ -105,9 +106,8 @@ fn fixed(text: &str) -> Option<What> {
     let folded = fold(text);
     Some(match folded.as_str() {
         "" => What::Empty,
-        "?" | "??" | "???" | "unknown" | "not known" => What::Question,
-        "n/a" | "na" | "n.a." | "n. a." | "n.a" | "does not apply" | "doesn't apply"
-        | "doesn’t apply" | "not applicable" => What::NotApplicable,
+        known if is_unknown(known) => What::Question,
+        known if is_not_applicable(known) => What::NotApplicable,
         _ if folded.chars().all(|sign| matches!(sign, '-' | '\u{2010}'..='\u{2015}')) => {
             What::Dash
         }

@@ -7,6 +7,7 @@ use std::collections::BTreeSet;
 
 use spinney_model::{Difficulty, Instrument, Place, Season, SeenOn, Share, WrittenIn};
 
+use super::answers::{is_no, is_yes};
 use super::number::{Amount, amount};
 use super::phrase::{alternatives, fold, list, states, unquote};
 use super::read_right::{self, ReadRight};
@@ -210,10 +211,10 @@ fn read_right(row: Row<'_>, report: &mut Report) -> ReadRight {
 }
 
 fn yes_or_no(row: Row<'_>, field: usize, remedy: &str, report: &mut Report) -> Option<bool> {
-    match fold(row.get(field)).as_str() {
+    match row.get(field) {
         "" => None,
-        "yes" | "y" => Some(true),
-        "no" | "n" => Some(false),
+        text if is_yes(text) => Some(true),
+        text if is_no(text) => Some(false),
         _ => {
             row.odd(field, "yes or no", remedy, report);
             None
