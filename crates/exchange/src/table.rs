@@ -22,6 +22,7 @@ mod governors;
 mod grid;
 mod heading;
 mod kinds_sheet;
+mod no_table;
 mod number;
 mod phrase;
 mod ratios;
@@ -196,7 +197,10 @@ impl TableError {
     /// What to do about it.
     pub fn remedy(&self) -> &'static str {
         match self {
-            Self::NotATable { .. } => "Give a spreadsheet saved as XLSX or CSV.",
+            Self::NotATable { .. } => {
+                "Give a spreadsheet saved as XLSX or CSV, or paste its cells: one kind a row, its \
+                 name first, below a row of headings."
+            }
             Self::OldFormat { .. } => "Open it in a spreadsheet and save it as XLSX or CSV.",
             Self::Protected { .. } => "Save a copy without a password.",
             Self::TooLarge { .. } => {
@@ -216,7 +220,9 @@ impl TableError {
 impl fmt::Display for TableError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::NotATable { name, what } => write!(f, "{name} is no table: it is {what}."),
+            Self::NotATable { name, what } => {
+                write!(f, "{name} does not look like a table: it is {what}.")
+            }
             Self::OldFormat { name, format } => {
                 write!(f, "{name} is {format}, which is not read here.")
             }

@@ -13,7 +13,7 @@ use super::workbook::Workbook;
 use super::{
     Source, Sources, TableError, TypedSheet, about_sheet, characters_sheet, kinds_sheet,
 };
-use super::{report::Report, separated};
+use super::{no_table, report::Report, separated};
 
 /// What a sheet is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -32,6 +32,9 @@ pub(super) fn read(sources: &Sources, report: &mut Report) -> Result<Sheets, Tab
     let mut found = match form(&sources.table)? {
         Form::Text(text) => {
             let table = separated::read(&sources.table.name, &text, report);
+            if let Some(what) = no_table::by_its_cells(&table) {
+                return Err(TableError::NotATable { name: table.name, what });
+            }
             Found { table, characters: None, kinds: None, about: None }
         }
         Form::Workbook => {
