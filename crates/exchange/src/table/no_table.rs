@@ -53,8 +53,7 @@ pub(super) fn by_its_cells(grid: &Grid) -> Option<&'static str> {
         row.last().is_some_and(|(_, text)| text.ends_with(['.', '!', '?', ':']))
     };
     let sentences = 2 * rows.iter().filter(ends_a_sentence).count() >= rows.len();
-    let writing =
-        middle >= WORDS_OF_A_SENTENCE || middle + 1 >= WORDS_OF_A_SENTENCE && sentences;
+    let writing = middle >= WORDS_OF_A_SENTENCE || sentences;
     (writing && !regular(&rows)).then_some("writing, not rows and columns")
 }
 
