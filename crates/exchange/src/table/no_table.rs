@@ -4,6 +4,7 @@
 //! rows and columns are regular it is one, however many words stand in a cell.
 
 use super::grid::Grid;
+use super::phrase::fold;
 
 /// So many rows are looked at.
 const ROWS: usize = 60;
@@ -12,6 +13,10 @@ const ROWS: usize = 60;
 /// in the tables of the repository it has one or two words, in its pages of writing six to
 /// fourteen.
 const WORDS_OF_A_SENTENCE: usize = 4;
+
+/// What people write above the names of the kinds.
+const KINDS: [&str; 8] =
+    ["kind", "kinds", "name", "species", "find", "finds", "plant", "animal"];
 
 /// What a text is by its first signs: HTML, JSON, a PDF behind a line of something else.
 pub(super) fn by_its_beginning(text: &str) -> Option<&'static str> {
@@ -37,33 +42,47 @@ pub(super) fn by_its_beginning(text: &str) -> Option<&'static str> {
 
 /// What the cells of a text are instead of a table.
 pub(super) fn by_its_cells(grid: &Grid) -> Option<&'static str> {
-    let rows: Vec<&[(u32, String)]> = grid.rows().take(ROWS).map(|(_, cells)| cells).collect();
-    let mut words: Vec<usize> = rows
-        .iter()
-        .flat_map(|row| row.iter().map(|(_, text)| text.split_whitespace().count()))
-        .collect();
-    words.sort_unstable();
-    let middle = words.get(words.len().saturating_sub(1) / 2).copied()?;
+    let rows: Vec<Row<'_>> = grid.rows().take(ROWS).map(|(_, cells)| cells).collect();
+    // Nobody begins a letter so.
+    let headed = |row: &Row<'_>| row.len() > 1 && KINDS.contains(&fold(&row[0].1).as_str());
+    if rows.iter().take(3).any(headed) {
+        return None;
+    }
     // No name of a kind asks anything: a key in words, cut at its commas.
-    let asks = |row: &&&[(u32, String)]| row[0].1.trim_end_matches('?').contains(['?', '→']);
+    let asks = |row: &&Row<'_>| row[0].1.trim_end_matches('?').contains(['?', '→']);
     if 2 * rows.iter().filter(asks).count() > rows.len() {
         return Some("a key in words");
     }
-    let ends_a_sentence = |row: &&&[(u32, String)]| {
-        row.last().is_some_and(|(_, text)| text.ends_with(['.', '!', '?', ':']))
-    };
-    let sentences = 2 * rows.iter().filter(ends_a_sentence).count() >= rows.len();
-    let writing = middle >= WORDS_OF_A_SENTENCE || sentences;
-    (writing && !regular(&rows)).then_some("writing, not rows and columns")
+    let sentences = 2 * rows.iter().filter(|row| is_sentence(row)).count() >= rows.len();
+    let all = middle(rows.iter().flat_map(|row| row.iter()).map(words));
+    let names = middle(rows.iter().map(|row| words(&row[0])));
+    let short = !sentences && (all < WORDS_OF_A_SENTENCE || names + 1 < WORDS_OF_A_SENTENCE);
+    (!rows.is_empty() && !short && !regular(&rows)).then_some("writing, not rows and columns")
 }
 
-/// Whether nine in ten rows reach as far to the right as the headings do, or nearly.
-fn regular(rows: &[&[(u32, String)]]) -> bool {
-    let widest = |row: &&[(u32, String)]| row.len();
-    let Some(columns) = rows.iter().take(3).map(widest).max().filter(|widest| *widest > 1)
-    else {
-        return false;
-    };
-    let alike = rows.iter().filter(|row| row.len().abs_diff(columns) <= columns / 4);
-    10 * alike.count() >= 9 * rows.len() && rows.len() > 1
+/// The filled cells of a row.
+type Row<'g> = &'g [(u32, String)];
+
+fn words((_, text): &(u32, String)) -> usize {
+    text.split_whitespace().count()
+}
+
+/// The one in the middle, sorted; of two the smaller.
+fn middle(counts: impl Iterator<Item = usize>) -> usize {
+    let mut counts: Vec<usize> = counts.collect();
+    counts.sort_unstable();
+    counts.get(counts.len().saturating_sub(1) / 2).copied().unwrap_or(0)
+}
+
+/// Whether a row reads as a sentence to its end.
+fn is_sentence(row: Row<'_>) -> bool {
+    let ends = row.last().is_some_and(|(_, text)| text.ends_with(['.', '!', '?', ':']));
+    ends && row.iter().map(words).sum::<usize>() >= WORDS_OF_A_SENTENCE
+}
+
+/// Whether nine in ten rows have as many cells as the headings, or nearly.
+fn regular(rows: &[Row<'_>]) -> bool {
+    let widest = rows.iter().take(3).map(|row| row.len()).max().unwrap_or(0);
+    let alike = rows.iter().filter(|row| row.len().abs_diff(widest) <= widest / 4);
+    widest > 1 && rows.len() > 1 && 10 * alike.count() >= 9 * rows.len()
 }
