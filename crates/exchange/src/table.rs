@@ -9,7 +9,7 @@
 
 use std::fmt;
 
-use spinney_model::{Code, Finding, Matrix, Place, Quantity};
+use spinney_model::{CharacterField, Code, Finding, KindField, Matrix, Place, Quantity};
 
 mod about_sheet;
 mod answers;
@@ -33,11 +33,13 @@ mod second_sheet;
 mod separated;
 mod sheets;
 mod source;
+mod typed_sheets;
 mod unit_of_column;
 mod workbook;
 mod write;
 
 pub use retyped::{as_typed, either, renamed};
+pub use typed_sheets::{TypedColumn, TypedKind, TypedSheets};
 pub use unit_of_column::{Units, fits_any_unit, measured_in, name_and_unit, units};
 
 pub(crate) use characters_sheet::HEADINGS as CHARACTER_HEADINGS;
@@ -127,15 +129,23 @@ pub fn typed(name: &str, rows: Vec<Vec<String>>) -> Source {
     Source { name: name.to_owned(), bytes: write::separated(rows).into_bytes() }
 }
 
-/// A sheet of typed cells, row after row, under its name.
-pub type TypedSheet = (String, Vec<Vec<String>>);
-
-/// The cells of a file or of pasted text as they were typed, sheet by sheet, each with its name.
+/// Reads files as they were typed, in any order, each called as the sheet that it is (`kinds.csv`,
+/// `about`); the first that is called nothing else is the table, and there may be none.
 ///
 /// **Errors**: as [`read`], and where something of it would be left out because it is over a
-/// limit; a sheet without cells is none.
-pub fn cells(source: &Source) -> Result<Vec<TypedSheet>, TableError> {
-    sheets::cells(source)
+/// limit.
+pub fn typed_sheets(sources: &[Source]) -> Result<TypedSheets, TableError> {
+    typed_sheets::read(sources)
+}
+
+/// The fields of a character with the usual heading of each, in the order of the sheet.
+pub fn character_headings() -> impl Iterator<Item = (CharacterField, &'static str)> {
+    characters_sheet::HEADINGS.into_iter().map(|(field, names)| (field, names[0]))
+}
+
+/// The fields of a kind with the usual heading of each, in the order of the sheet.
+pub fn kind_headings() -> impl Iterator<Item = (KindField, &'static str)> {
+    kinds_sheet::HEADINGS.into_iter().filter_map(|(field, names)| Some((field?, names[0])))
 }
 
 /// Bytes as text: by their byte order mark (UTF-8 or UTF-16), else as UTF-8, else as

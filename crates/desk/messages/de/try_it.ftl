@@ -7,7 +7,6 @@ try-how = Lest die Frage. Seht euch mehrere an, nicht nur eines. Messt, ratet ni
 try-care = Vorsicht
 try-before-touch = Vor dem Anfassen: es kann noch eines von diesen sein.
 try-begin = Anfangen
-try-other-key = Einen anderen Schlüssel ausprobieren
 try-ways = Zurück und hinaus
 try-back = Zurück
 try-leave = Hinaus

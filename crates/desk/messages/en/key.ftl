@@ -13,12 +13,6 @@ key-group-example = Group Blue
 key-start = Begin another key
 key-start-finished = Find a key from the table
 key-start-empty = Begin with two heaps
-key-others = { $count ->
-    [0] Begin another key
-    [one] One other key, or a new one
-   *[other] { $count } other keys, or a new one
-}
-key-compare-with = side by side
 key-looks = How to look at it
 key-as-list = As questions
 key-as-tree = As a tree
@@ -159,3 +153,10 @@ key-row-mean = About how many a leaf
 key-row-longest = On the longest way
 key-row-mend = To mend
 key-cannot-say = cannot be said yet
+key-others = { $count ->
+    [0] Begin another key
+   *[other] Lay two keys side by side, or begin another
+}
+key-compare-with = Beside “{ $name }”
+key-own-words = These words are your own, so they stay when the words of the table change. From the table it would be: “{ $question }”
+key-own-words-take = Take the words of the table

@@ -7,7 +7,6 @@ try-how = Read the question. Look at several, not only one. Measure, do not gues
 try-care = Take care
 try-before-touch = Before you touch: it may still be one of these.
 try-begin = Begin
-try-other-key = Try another key
 try-ways = Back and out
 try-back = Back
 try-leave = Leave

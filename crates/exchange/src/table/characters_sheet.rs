@@ -5,7 +5,9 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Difficulty, Instrument, Place, Season, SeenOn, Share, WrittenIn};
+use spinney_model::{
+    CharacterField, Difficulty, Instrument, Place, Season, SeenOn, Share, WrittenIn,
+};
 
 use super::answers::{is_no, is_yes};
 use super::number::{Amount, amount};
@@ -14,24 +16,28 @@ use super::read_right::{self, ReadRight};
 use super::second_sheet::{Record, Records};
 use super::{grid::Grid, report::Report};
 
-/// The headings, in the order in which they are written; the first name is the usual one.
-pub(crate) const HEADINGS: [&[&str]; 16] = [
-    &["character", "characters", "name", "heading"],
-    &["question", "wording", "how to ask"],
-    &["values", "holds"],
-    &["states", "state", "words"],
-    &["unit", "units", "measured in"],
-    &["gap", "safety gap"],
-    &["seen on", "where seen", "where"],
-    &["difficulty", "how hard", "hard to see"],
-    &["read right", "reliability", "read right (per cent)", "read right (%)"],
-    &["by touch", "touch"],
-    &["applies when", "applies if", "only when", "only if"],
-    &["season", "seasons", "when seen"],
-    &["instrument", "instruments", "tool", "seen with"],
-    &["in order", "ordered", "states in order"],
-    &["words to know", "word to know", "terms", "vocabulary"],
-    &["ratio of", "ratio", "proportion of"],
+/// The headings, in the order in which they are written, with what each describes; the first
+/// name is the usual one.
+pub(crate) const HEADINGS: [(CharacterField, &[&str]); 16] = [
+    (CharacterField::Name, &["character", "characters", "name", "heading"]),
+    (CharacterField::Question, &["question", "wording", "how to ask"]),
+    (CharacterField::Values, &["values", "holds"]),
+    (CharacterField::States, &["states", "state", "words"]),
+    (CharacterField::Unit, &["unit", "units", "measured in"]),
+    (CharacterField::Gap, &["gap", "safety gap", "safety margin"]),
+    (CharacterField::SeenOn, &["seen on", "where seen", "where"]),
+    (CharacterField::Difficulty, &["difficulty", "how hard", "hard to see"]),
+    (
+        CharacterField::ReadRight,
+        &["read right", "reliability", "read right (per cent)", "read right (%)"],
+    ),
+    (CharacterField::ByTouch, &["by touch", "touch"]),
+    (CharacterField::AppliesWhen, &["applies when", "applies if", "only when", "only if"]),
+    (CharacterField::Season, &["season", "seasons", "when seen"]),
+    (CharacterField::Instrument, &["instrument", "instruments", "tool", "seen with"]),
+    (CharacterField::InOrder, &["in order", "ordered", "states in order"]),
+    (CharacterField::WordsToKnow, &["words to know", "word to know", "terms", "vocabulary"]),
+    (CharacterField::RatioOf, &["ratio of", "ratio", "proportion of"]),
 ];
 
 /// What a column holds.
@@ -62,6 +68,8 @@ pub(super) struct Described {
     pub(super) in_order: bool,
     pub(super) terms: BTreeSet<String>,
     pub(super) ratio: Option<RatioOf>,
+    /// The row as it was typed.
+    pub(super) typed: Vec<(CharacterField, String)>,
 }
 
 /// `stalk length / blade length`; which columns these are is for the table to say.
@@ -109,6 +117,7 @@ fn described(row: Row<'_>, report: &mut Report) -> Described {
             .unwrap_or(false),
         terms: terms(row.get(14)),
         ratio: ratio(row),
+        typed: row.typed(&HEADINGS),
     }
 }
 

@@ -16,6 +16,8 @@ use super::{caps, grid::Grid, report::Report};
 pub(super) struct Heading<'d> {
     /// Where it is in the sheet.
     pub(super) column: u32,
+    /// The heading as it was typed.
+    pub(super) typed: String,
     /// The character's name.
     pub(super) name: String,
     /// A unit that stands in the heading: `stalk length (mm)`.
@@ -120,20 +122,22 @@ fn named<'d>(
             "Type what the column is about. If a decimal comma cut a number in two (2,5), write \
              2.5, or put it in quotes. Merged headings count for their first column only.",
         );
-        return Heading { column, name, unit: None, described: None };
+        return Heading { column, typed: String::new(), name, unit: None, described: None };
     }
     let find = |name: &str| described.iter().find(|row| fold(&row.name) == fold(name));
     // A name that the second sheet has, letter for letter, is the whole name.
     if let Some(row) = find(text) {
         let unit = split_unit(text).map(|(_, unit)| unit);
-        return Heading { column, name: row.name.clone(), unit, described: Some(row) };
+        let (typed, name) = (text.to_owned(), row.name.clone());
+        return Heading { column, typed, name, unit, described: Some(row) };
     }
+    let typed = text.to_owned();
     match split_unit(text) {
         Some((name, unit)) => {
             let described = find(&name);
-            Heading { column, name, unit: Some(unit), described }
+            Heading { column, typed, name, unit: Some(unit), described }
         }
-        None => Heading { column, name: text.to_owned(), unit: None, described: None },
+        None => Heading { column, name: typed.clone(), typed, unit: None, described: None },
     }
 }
 
