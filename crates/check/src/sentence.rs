@@ -124,11 +124,7 @@ pub(crate) fn asked(matrix: &Matrix, ask: &Ask) -> String {
 
 /// A number with its unit, as its column writes it.
 pub(crate) fn amount(character: &Character, thousandths: i64) -> String {
-    let number = character.number(Quantity::from_thousandths(thousandths));
-    match character.sign() {
-        "" => number,
-        sign => format!("{number} {sign}"),
-    }
+    character.amount(Quantity::from_thousandths(thousandths))
 }
 
 /// A range with its unit: "30 to 35 mm"; "35 mm" where it is one number.

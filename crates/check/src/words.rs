@@ -3,7 +3,7 @@
 //! Rules T1, T3, T4 and T10 to T13 of `docs/TRADE.md`. English only. Questions that the tool
 //! words itself ("Is the leaf stalk 22.5 mm or longer?") pass them all.
 
-use spinney_model::{Code, Couplet, Finding, Place, Scale, Unit, Wording};
+use spinney_model::{Code, Couplet, Finding, Place, Scale, Unit, Wording, WrittenIn};
 
 use crate::contrast::is_number;
 use crate::phrase::{self, Words};
@@ -98,25 +98,6 @@ fn too_many_words(text: &Text<'_>) -> Option<Finding> {
     })
 }
 
-const UNITS: [&str; 16] = [
-    "mm",
-    "cm",
-    "m",
-    "millimetre",
-    "millimetres",
-    "centimetre",
-    "centimetres",
-    "millimeter",
-    "millimeters",
-    "centimeter",
-    "centimeters",
-    "°",
-    "degree",
-    "degrees",
-    "g",
-    "gram",
-];
-
 fn no_unit(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
     let question = text.question?;
     let character = seen.matrix.character(question.character);
@@ -124,7 +105,7 @@ fn no_unit(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
     let number = text.words.list.iter().find(|word| phrase::is_number(word) && *word != "one");
     let has_unit = text.words.list.iter().any(|word| {
         let bare = word.trim_start_matches(|l: char| l.is_ascii_digit() || ".,-".contains(l));
-        UNITS.contains(&bare) || bare == "grams"
+        WrittenIn::spelt(bare).is_some_and(|written| written.row().kept_as == unit)
     });
     // A ratio has no unit. Where the table itself has none, its reader has said so.
     if matches!(unit, Unit::Unstated | Unit::Ratio) || has_unit {

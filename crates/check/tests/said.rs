@@ -2,7 +2,7 @@
 
 use spinney_check::{Settings, check, table};
 use spinney_model::{
-    Character, Code, Finding, Matrix, Place, Quantity, Scale, Scene, Taxon, Unit, Value,
+    Character, Code, Finding, Matrix, Place, Quantity, Scale, Scene, Taxon, UNITS, Unit, Value,
     WrittenIn,
 };
 
@@ -247,4 +247,50 @@ fn a_wrong_name_where_a_kind_comes_only_because_nobody_looked_is_told() {
                 .to_owned()
         )]
     );
+}
+
+#[test]
+fn a_unit_is_a_unit_in_whatever_spelling() {
+    let length = Scale::Measure { unit: Unit::Millimetres, gap: Quantity::from_whole(100) };
+    let mut character = Character::named("height", length);
+    character.written_in = Some(WrittenIn::Metres);
+    let range = |low, high| {
+        let (low, high) = (Quantity::from_whole(low), Quantity::from_whole(high));
+        vec![Value::Range { low, high }.into()]
+    };
+    let taxa = ["hazel", "lime"].map(Taxon::named).to_vec();
+    let rows = vec![range(1000, 1500), range(3000, 9000)];
+    let matrix = Matrix::new(Scene::default(), taxa, vec![character], rows).expect("it fits");
+    let unit_missing = |asked: &str| {
+        let text = format!("1. Is it {asked}? [height >= 2000] -> lime / hazel");
+        let found = check(&matrix, &key(&matrix, &text), None, &Settings::default()).findings;
+        found.iter().any(|finding| finding.code == Code::NoUnit)
+    };
+    assert!(unit_missing("taller than 2"));
+    assert!(unit_missing("taller than 2 grams"), "no length is weighed");
+    for row in UNITS.iter().filter(|row| row.kept_as == Unit::Millimetres) {
+        for spelt in row.spelt.iter().filter(|spelt| spelt.chars().all(char::is_alphabetic)) {
+            assert!(!unit_missing(&format!("taller than 2 {spelt}")), "{spelt}");
+        }
+    }
+}
+
+#[test]
+fn a_column_of_inches_is_said_in_inches() {
+    let length = Scale::Measure { unit: Unit::Millimetres, gap: Quantity::from_whole(3) };
+    let mut character = Character::named("stalk", length);
+    character.written_in = Some(WrittenIn::Inches);
+    let range = |low, high| {
+        let [low, high] = [low, high].map(Quantity::from_thousandths);
+        vec![Value::Range { low, high }.into()]
+    };
+    let taxa = ["hazel", "lime"].map(Taxon::named).to_vec();
+    let rows = vec![range(25_400, 50_800), range(76_200, 101_600)];
+    let matrix = Matrix::new(Scene::default(), taxa, vec![character], rows).expect("it fits");
+    let key =
+        key(&matrix, "1. Is the stalk 2.1 inches or longer? [stalk >= 53.34] -> lime / hazel");
+    let found = check(&matrix, &key, None, &Settings::default()).findings;
+    let near = only(&found, Code::ThresholdNear).0;
+    assert!(near.contains("asks at 2.1 inches"), "{near}");
+    assert!(near.contains("hazel (1 to 2 inches)"), "{near}");
 }

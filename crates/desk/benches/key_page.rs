@@ -47,13 +47,12 @@ fn main() {
 /// A desk with a table and a key that is to be finished.
 fn opened(seed: u64) -> Desk {
     let sheets = table::write(&three_vary(&seeded::plain(seed, 20, 20, 20, 0), seed));
-    let source = |name: &str, text: String| {
-        let source = table::Source { name: name.to_owned(), bytes: text.into_bytes() };
-        table::cells(&source).expect("a table of ours can be read")
+    let source = |name: &str, text: String| table::Source {
+        name: name.to_owned(),
+        bytes: text.into_bytes(),
     };
-    let mut cells = source("table", sheets.table);
-    cells.extend(source("characters", sheets.characters));
-    let lines = Desk::lines_of_table(&cells, 0).expect("it has kinds");
+    let sources = [source("table", sheets.table), source("characters", sheets.characters)];
+    let lines = Desk::lines_of_table(&sources, 0).expect("it has kinds");
     let mut desk = Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines");
     let form = [("name", "bench"), ("how", "finish")];
     keep(&mut desk, &Request::post("/do/key-start", &form));

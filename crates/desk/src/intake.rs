@@ -1,32 +1,23 @@
-//! Taking in a table: typed cells of a spreadsheet become edits.
+//! Taking in a table: typed sheets become edits.
 //!
-//! From sheets of cells to the edits that write them into a collection. Kinds and characters
-//! are found again by name; blank cells say nothing. What a source says goes to its own layer.
-//! The sheets beside the table have no layers: what a group's say of a field that is filled
-//! already is left, and told.
+//! From sheets as the reader of tables gives them to the edits that write them into a collection.
+//! Kinds and characters are found again by name; blank cells say nothing. What a source says
+//! goes to its own layer. The sheets beside the table have no layers: what a group's say of a
+//! field that is filled already is left, and told. It reads no headings: that is the reader's.
 
 mod units;
 
 use std::collections::BTreeMap;
 
-use spinney_exchange::table;
-use spinney_model::{AboutField, CharacterField, CharacterId, Edit, KindField, KindId};
+use spinney_exchange::table::{self, TypedColumn, TypedSheets};
+use spinney_model::{
+    AboutField, CharacterField, CharacterId, Code, Edit, Finding, KindField, KindId,
+};
 
 use crate::collection::Collection;
-use crate::laid::{CHARACTER_SHEET, KIND_SHEET, folded};
+use crate::laid::folded;
 
 pub(crate) use units::OddUnit;
-
-/// Sheets by name, each as rows of cells.
-pub(crate) type Sheets = [(String, Vec<Vec<String>>)];
-
-/// Further headings of the sheet `kinds`, which a table does not need but a collection keeps.
-const FINDS_SHEET: [(KindField, &str); 4] = [
-    (KindField::HowSure, "how sure"),
-    (KindField::Where, "where"),
-    (KindField::When, "when"),
-    (KindField::WhichPlant, "which plant"),
-];
 
 /// What was taken in.
 #[derive(Debug, Default)]
@@ -34,6 +25,10 @@ pub(crate) struct Taken {
     pub(crate) edits: Vec<Edit>,
     /// What was left, because something else stands there.
     pub(crate) left: Vec<Left>,
+    /// Names that were taken for a kind whose name is written in other letters.
+    pub(crate) taken_for: Vec<(String, KindId)>,
+    /// How many files with pictures the sheets name; they do not come along.
+    pub(crate) pictures: usize,
 }
 
 /// Something that a sheet says, and that was left.
@@ -72,34 +67,34 @@ impl Field {
     }
 }
 
-/// The headings of the sheet `kinds`, but for the name.
-pub(crate) fn kind_headings() -> impl Iterator<Item = &'static (KindField, &'static str)> {
-    KIND_SHEET[1..].iter().chain(&FINDS_SHEET)
-}
-
-/// The edits that take in sheets: the table (the first that is called nothing else), and those
-/// called `characters`, `kinds` and `about`. `source` is who says it; empty: the table itself.
+/// The edits that take in sheets. `source` is who says it; empty: the table itself.
 ///
 /// **Errors**: a heading has a unit that says nothing of the column that is there.
 pub(crate) fn take_in(
     collection: &Collection,
-    sheets: &Sheets,
+    sheets: &TypedSheets,
     source: &str,
 ) -> Result<Taken, OddUnit> {
     let mut intake = Intake::of(collection, source);
-    let called = |name: &str| {
-        sheets.iter().find(|(sheet, _)| folded(sheet) == name).map(|(_, rows)| rows.as_slice())
-    };
-    let beside = ["characters", "kinds", "about"];
-    let described = called("characters").map_or(Vec::new(), records);
-    let table = sheets.iter().find(|(name, _)| !beside.contains(&folded(name).as_str()));
-    if let Some((_, rows)) = table {
-        intake.table(rows, &described)?;
+    intake.table(sheets)?;
+    intake.characters(&sheets.characters);
+    intake.kinds(sheets);
+    for (field, text) in &sheets.about {
+        intake.write(Field::About(*field), text.clone());
     }
-    intake.characters(described);
-    intake.kinds(called("kinds").map_or(Vec::new(), records));
-    intake.about(called("about").unwrap_or_default());
     Ok(intake.taken)
+}
+
+/// What of a table was not understood or could not be taken in, as its reader says it. What it
+/// assumed, and what nobody has looked at yet, the table itself goes on to say.
+pub(crate) fn not_understood(sheets: &TypedSheets) -> impl Iterator<Item = &Finding> {
+    sheets.findings.iter().filter(|finding| match finding.code {
+        Code::CellNotUnderstood | Code::CellNotPlain | Code::HeadingTwice => true,
+        Code::LeftOut | Code::StatesAlike | Code::SheetDisagrees => true,
+        // Asked about among the finds, where it can be answered.
+        Code::KindTwice => false,
+        _ => false,
+    })
 }
 
 struct Intake<'c> {
@@ -139,8 +134,14 @@ impl<'c> Intake<'c> {
     }
 
     fn kind(&mut self, name: &str) -> KindId {
-        if let Some(id) = self.kinds.get(&folded(name)) {
-            return *id;
+        if let Some(id) = self.kinds.get(&folded(name)).copied() {
+            let ours = self.collection.kinds.contains_key(&id);
+            let letters = || self.collection.name(id) == name;
+            let told = || self.taken.taken_for.iter().any(|(theirs, _)| theirs == name);
+            if ours && !letters() && !told() {
+                self.taken.taken_for.push((name.to_owned(), id));
+            }
+            return id;
         }
         let id = KindId(self.next_kind);
         self.next_kind += 1;
@@ -160,26 +161,15 @@ impl<'c> Intake<'c> {
         id
     }
 
-    fn table(&mut self, rows: &[Vec<String>], described: &[Record]) -> Result<(), OddUnit> {
-        let [headings, rows @ ..] = rows else { return Ok(()) };
-        let mut columns: Vec<Option<Column>> = Vec::new();
-        let mut seen = BTreeMap::new();
-        for (at, heading) in headings.iter().enumerate() {
-            let heading = heading.trim();
-            let column = (at > 0 && !heading.is_empty())
-                .then(|| self.column(heading, described, &mut seen));
-            columns.push(column.transpose()?);
-        }
-        let mut seen = BTreeMap::new();
-        for row in rows {
-            let name = row.first().map_or("", |name| name.trim());
-            if name.is_empty() {
-                continue;
-            }
-            let kind = self.kind(&unseen(name, &mut seen));
-            for (column, text) in columns.iter().zip(row) {
-                let text = text.trim();
-                let (Some(column), false) = (column, text.is_empty()) else { continue };
+    fn table(&mut self, sheets: &TypedSheets) -> Result<(), OddUnit> {
+        let columns = sheets.columns.iter().map(|column| self.column(column, sheets));
+        let columns: Vec<Column> = columns.collect::<Result<_, _>>()?;
+        for (name, texts) in &sheets.rows {
+            let kind = self.kind(name);
+            for (column, text) in columns.iter().zip(texts) {
+                if text.is_empty() {
+                    continue;
+                }
                 let text = match &column.unit {
                     Some(unit) => table::measured_in(text, unit),
                     None => text.to_owned(),
@@ -192,22 +182,17 @@ impl<'c> Intake<'c> {
     }
 
     /// The column under a heading.
-    fn column(
-        &mut self,
-        heading: &str,
-        described: &[Record],
-        seen: &mut BTreeMap<String, usize>,
-    ) -> Result<Column, OddUnit> {
+    fn column(&mut self, typed: &TypedColumn, sheets: &TypedSheets) -> Result<Column, OddUnit> {
         // A name that is known, letter for letter, is the whole name.
-        let known = self.characters.contains_key(&folded(heading));
+        let known =
+            typed.unit.is_some() && self.characters.contains_key(&folded(&typed.heading));
         let (name, unit) = match known {
-            true => (heading.to_owned(), None),
-            false => table::name_and_unit(heading),
+            true => (typed.heading.clone(), None),
+            false => (typed.name.clone(), typed.unit.map(str::to_owned)),
         };
-        let name = unseen(&name, seen);
         let there = self.characters.get(&folded(&name)).copied();
         let there = there.filter(|id| self.collection.characters.contains_key(id));
-        let theirs = unit.clone().or_else(|| units::described(described, &name));
+        let theirs = unit.clone().or_else(|| units::described(sheets, &name));
         if let Some(id) = there {
             let unit = match theirs {
                 Some(theirs) => units::fitting(self.collection, id, &theirs)?,
@@ -249,79 +234,24 @@ impl<'c> Intake<'c> {
         }
     }
 
-    fn characters(&mut self, described: Vec<Record>) {
-        for (name, mut row) in described {
-            let id = self.character(&name);
-            for (field, heading) in &CHARACTER_SHEET[1..] {
-                if let Some(text) = row.remove(*heading) {
-                    self.write(Field::Character(id, *field), text);
-                }
+    fn characters(&mut self, described: &[(String, Vec<(CharacterField, String)>)]) {
+        for (name, fields) in described {
+            let id = self.character(name);
+            for (field, text) in fields {
+                self.write(Field::Character(id, *field), text.clone());
             }
         }
     }
 
-    fn kinds(&mut self, rows: Vec<Record>) {
-        for (name, mut row) in rows {
-            let id = self.kind(&name);
-            for (field, heading) in kind_headings() {
-                if let Some(text) = row.remove(*heading) {
-                    self.write(Field::Kind(id, *field), text);
-                }
+    fn kinds(&mut self, sheets: &TypedSheets) {
+        for row in &sheets.kinds {
+            let id = self.kind(&row.name);
+            for (field, text) in &row.fields {
+                self.write(Field::Kind(id, *field), text.clone());
             }
+            self.taken.pictures += usize::from(row.picture.is_some());
         }
     }
-
-    fn about(&mut self, rows: &[Vec<String>]) {
-        // What is there several times holds several lines.
-        let mut said: BTreeMap<AboutField, Vec<&str>> = BTreeMap::new();
-        for row in rows {
-            let [what, text, ..] = row.as_slice() else { continue };
-            let field = match folded(what.trim_end_matches(':')).as_str() {
-                "title" => AboutField::Title,
-                "place" | "where" => AboutField::Place,
-                "season" | "when" | "date" => AboutField::Season,
-                "part" | "on" => AboutField::Part,
-                "caution" => AboutField::Caution,
-                "before you go" => AboutField::BeforeYouGo,
-                _ => continue,
-            };
-            if !text.trim().is_empty() {
-                said.entry(field).or_default().push(text.trim());
-            }
-        }
-        for (field, lines) in said {
-            let between = if field == AboutField::BeforeYouGo { "\n" } else { " " };
-            self.write(Field::About(field), lines.join(between));
-        }
-    }
-}
-
-/// A name that did not stand there before: what stands twice is two kinds, or two columns, so that
-/// neither writes over the other. A table that is read from a file is read so as well.
-fn unseen(name: &str, seen: &mut BTreeMap<String, usize>) -> String {
-    let mut given = name.to_owned();
-    while seen.contains_key(&folded(&given)) {
-        // Counting on from the last of this name: twenty thousand of one name are quick.
-        let count = seen.entry(folded(name)).or_default();
-        *count += 1;
-        given = format!("{name} ({count})");
-    }
-    seen.insert(folded(&given), 1);
-    given
-}
-
-/// A row of a sheet: the name in the first column, and what stands under each heading.
-type Record = (String, BTreeMap<String, String>);
-
-fn records(rows: &[Vec<String>]) -> Vec<Record> {
-    let [headings, rows @ ..] = rows else { return Vec::new() };
-    let record = |row: &Vec<String>| {
-        let name = row.first()?.trim();
-        let filled = headings.iter().zip(row).filter(|(_, text)| !text.trim().is_empty());
-        let fields = filled.map(|(heading, text)| (folded(heading), text.trim().to_owned()));
-        (!name.is_empty()).then(|| (name.to_owned(), fields.collect()))
-    };
-    rows.iter().filter_map(record).collect()
 }
 
 #[cfg(test)]

@@ -38,35 +38,6 @@ pub(crate) struct Laid {
     drawings: Drawings,
 }
 
-/// The fields of a character, in the order of the sheet, each under its heading.
-pub(crate) const CHARACTER_SHEET: [(CharacterField, &str); 15] = [
-    (CharacterField::Name, "character"),
-    (CharacterField::Question, "question"),
-    (CharacterField::States, "states"),
-    (CharacterField::Unit, "unit"),
-    (CharacterField::Gap, "gap"),
-    (CharacterField::SeenOn, "seen on"),
-    (CharacterField::Difficulty, "difficulty"),
-    (CharacterField::ReadRight, "read right"),
-    (CharacterField::ByTouch, "by touch"),
-    (CharacterField::AppliesWhen, "applies when"),
-    (CharacterField::Season, "season"),
-    (CharacterField::Instrument, "instrument"),
-    (CharacterField::InOrder, "in order"),
-    (CharacterField::WordsToKnow, "words to know"),
-    (CharacterField::RatioOf, "ratio of"),
-];
-
-/// The fields of a kind, in the order of the sheet, each under its heading.
-pub(crate) const KIND_SHEET: [(KindField, &str); 6] = [
-    (KindField::Name, "kind"),
-    (KindField::ScientificName, "scientific name"),
-    (KindField::OtherNames, "other names"),
-    (KindField::HowOften, "how often"),
-    (KindField::Caution, "caution"),
-    (KindField::ConfirmBy, "confirm by"),
-];
-
 /// What is written of the visit, in the order of the sheet, each under its heading.
 pub(crate) const ABOUT_SHEET: [(AboutField, &str); 6] = [
     (AboutField::Title, "title"),
@@ -285,7 +256,7 @@ fn character_rows(
     collection: &Collection,
     states: &BTreeMap<CharacterId, String>,
 ) -> Vec<Vec<String>> {
-    let heading = CHARACTER_SHEET.map(|(_, heading)| heading.to_owned()).to_vec();
+    let heading = table::character_headings().map(|(_, name)| name.to_owned()).collect();
     let rows = named(collection).map(|id| {
         let typed = |field| collection.character_field(id, field);
         // An order is a person's to give.
@@ -294,20 +265,19 @@ fn character_rows(
             (CharacterField::States, "", Some(states)) if !ordered => states.as_str(),
             (_, typed, _) => typed,
         };
-        CHARACTER_SHEET.map(|(field, _)| text(field).to_owned()).to_vec()
+        table::character_headings().map(|(field, _)| text(field).to_owned()).collect()
     });
     std::iter::once(heading).chain(rows).collect()
 }
 
 fn kind_rows(collection: &Collection) -> Vec<Vec<String>> {
-    let heading = KIND_SHEET.map(|(_, heading)| heading.to_owned()).to_vec();
+    let heading = table::kind_headings().map(|(_, name)| name.to_owned()).collect();
     let rows = collection.kinds.iter().map(|(id, kind)| {
-        KIND_SHEET
-            .map(|(field, _)| match field {
-                KindField::Name => collection.name(*id),
-                _ => kind.field(field).to_owned(),
-            })
-            .to_vec()
+        let text = |field| match field {
+            KindField::Name => collection.name(*id),
+            _ => kind.field(field).to_owned(),
+        };
+        table::kind_headings().map(|(field, _)| text(field)).collect()
     });
     std::iter::once(heading).chain(rows).collect()
 }

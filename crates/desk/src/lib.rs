@@ -39,6 +39,7 @@ mod pictures;
 mod pressed;
 mod reply;
 mod request;
+mod reworded;
 mod routes;
 mod said;
 mod sharing;
@@ -50,6 +51,7 @@ mod worked;
 use std::collections::BTreeMap;
 
 use spinney_exchange::journal::{self, LineError};
+use spinney_exchange::table::{self, Source};
 use spinney_model::{Done, Entry};
 
 use history::History;
@@ -123,12 +125,11 @@ impl Desk {
     }
 
     /// The lines that put a first collection on an empty desk: a table as it came from a
-    /// spreadsheet. None: it holds no kind, or says two things of one column.
-    pub fn lines_of_table(
-        sheets: &[(String, Vec<Vec<String>>)],
-        at: i64,
-    ) -> Option<Vec<Vec<u8>>> {
-        let taken = intake::take_in(&collection::Collection::default(), sheets, "");
+    /// spreadsheet, each file called as the sheet that it is. None: it cannot be read, holds nothing,
+    /// or says two things of one column.
+    pub fn lines_of_table(sources: &[Source], at: i64) -> Option<Vec<Vec<u8>>> {
+        let sheets = table::typed_sheets(sources).ok()?;
+        let taken = intake::take_in(&collection::Collection::default(), &sheets, "");
         let edits = taken.ok()?.edits;
         (!edits.is_empty())
             .then(|| vec![journal::write(&Entry { at, done: Done::Edits(edits) })])

@@ -9,9 +9,10 @@
 
 use std::fmt;
 
-use spinney_model::{Code, Finding, Matrix, Place, Quantity};
+use spinney_model::{CharacterField, Code, Finding, KindField, Matrix, Place, Quantity};
 
 mod about_sheet;
+mod answers;
 mod assemble;
 mod caps;
 mod cell_text;
@@ -21,6 +22,7 @@ mod governors;
 mod grid;
 mod heading;
 mod kinds_sheet;
+mod no_table;
 mod number;
 mod phrase;
 mod ratios;
@@ -31,11 +33,13 @@ mod second_sheet;
 mod separated;
 mod sheets;
 mod source;
+mod typed_sheets;
 mod unit_of_column;
 mod workbook;
 mod write;
 
 pub use retyped::{as_typed, either, renamed};
+pub use typed_sheets::{TypedColumn, TypedKind, TypedSheets};
 pub use unit_of_column::{Units, fits_any_unit, measured_in, name_and_unit, units};
 
 pub(crate) use characters_sheet::HEADINGS as CHARACTER_HEADINGS;
@@ -125,15 +129,23 @@ pub fn typed(name: &str, rows: Vec<Vec<String>>) -> Source {
     Source { name: name.to_owned(), bytes: write::separated(rows).into_bytes() }
 }
 
-/// A sheet of typed cells, row after row, under its name.
-pub type TypedSheet = (String, Vec<Vec<String>>);
-
-/// The cells of a file or of pasted text as they were typed, sheet by sheet, each with its name.
+/// Reads files as they were typed, in any order, each called as the sheet that it is (`kinds.csv`,
+/// `about`); the first that is called nothing else is the table, and there may be none.
 ///
 /// **Errors**: as [`read`], and where something of it would be left out because it is over a
-/// limit; a sheet without cells is none.
-pub fn cells(source: &Source) -> Result<Vec<TypedSheet>, TableError> {
-    sheets::cells(source)
+/// limit.
+pub fn typed_sheets(sources: &[Source]) -> Result<TypedSheets, TableError> {
+    typed_sheets::read(sources)
+}
+
+/// The fields of a character with the usual heading of each, in the order of the sheet.
+pub fn character_headings() -> impl Iterator<Item = (CharacterField, &'static str)> {
+    characters_sheet::HEADINGS.into_iter().map(|(field, names)| (field, names[0]))
+}
+
+/// The fields of a kind with the usual heading of each, in the order of the sheet.
+pub fn kind_headings() -> impl Iterator<Item = (KindField, &'static str)> {
+    kinds_sheet::HEADINGS.into_iter().filter_map(|(field, names)| Some((field?, names[0])))
 }
 
 /// Bytes as text: by their byte order mark (UTF-8 or UTF-16), else as UTF-8, else as
@@ -195,7 +207,10 @@ impl TableError {
     /// What to do about it.
     pub fn remedy(&self) -> &'static str {
         match self {
-            Self::NotATable { .. } => "Give a spreadsheet saved as XLSX or CSV.",
+            Self::NotATable { .. } => {
+                "Give a spreadsheet saved as XLSX or CSV, or paste its cells: one kind a row, its \
+                 name first, below a row of headings."
+            }
             Self::OldFormat { .. } => "Open it in a spreadsheet and save it as XLSX or CSV.",
             Self::Protected { .. } => "Save a copy without a password.",
             Self::TooLarge { .. } => {
@@ -215,7 +230,9 @@ impl TableError {
 impl fmt::Display for TableError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::NotATable { name, what } => write!(f, "{name} is no table: it is {what}."),
+            Self::NotATable { name, what } => {
+                write!(f, "{name} does not look like a table: it is {what}.")
+            }
             Self::OldFormat { name, format } => {
                 write!(f, "{name} is {format}, which is not read here.")
             }

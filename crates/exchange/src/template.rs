@@ -112,7 +112,7 @@ fn characters(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
         20.0, 38.0, 10.0, 38.0, 8.0, 8.0, 30.0, 10.0, 11.0, 9.0, 44.0, 16.0, 11.0, 9.0, 24.0,
         30.0,
     ];
-    headings(sheet, looks, CHARACTER_HEADINGS.iter().map(|names| names[0]).zip(widths))?;
+    headings(sheet, looks, CHARACTER_HEADINGS.iter().map(|(_, names)| names[0]).zip(widths))?;
     for (row, starter) in (1_u32..).zip(CHARACTERS) {
         let cells = [
             starter.name,
@@ -150,7 +150,7 @@ fn characters(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
 fn kinds(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
     sheet.set_name("kinds")?;
     let widths = [20.0, 24.0, 30.0, 14.0, 34.0, 20.0, 40.0];
-    headings(sheet, looks, KIND_HEADINGS.iter().map(|names| names[0]).zip(widths))?;
+    headings(sheet, looks, KIND_HEADINGS.iter().map(|(_, names)| names[0]).zip(widths))?;
     let often = DataValidation::new().allow_list_strings(&["often", "sometimes", "rarely"])?;
     sheet.add_data_validation(1, 3, READY_ROWS, 3, &often.show_error_message(false))?;
     Ok(())

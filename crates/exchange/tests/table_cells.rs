@@ -252,10 +252,42 @@ fn names_that_end_in_a_number_are_names() {
 }
 
 #[test]
-fn a_range_the_wrong_way_round_is_turned_and_told() {
-    let read = table("kind | stalk (mm)\n a | 60-30\n b | 5");
-    assert_eq!(value(&read, 0, 0), mm(30_000, 60_000));
-    assert!(told(&read, Code::CellNotPlain)[0].contains("hedge.csv!B2"));
+fn a_range_the_wrong_way_round_is_asked_about_and_not_turned() {
+    for (heading, text, meant) in [
+        ("stalk (mm)", "60-30", "`30-60`"),
+        ("height (cm)", "800-200", "`200-800`"),
+        ("stalk (mm)", "60 to 30 mm", "`30 to 60 mm`"),
+        ("stalk (mm)", "6 cm - 30 mm", "the smaller number first"),
+        ("leaflets", "7-5", "`5-7`"),
+    ] {
+        let read = table(&format!("kind | {heading}\n a | {text}\n b | 5"));
+        assert_eq!(value(&read, 0, 0), Value::Unknown, "{text}");
+        let odd = told(&read, Code::CellNotUnderstood);
+        assert!(odd[0].contains("hedge.csv!B2") && odd[0].contains("larger number"), "{odd:?}");
+        assert!(read.findings[0].remedy.contains(meant), "{:?}", read.findings);
+        assert!(told(&read, Code::CellNotPlain).is_empty());
+    }
+}
+
+#[test]
+fn a_stroke_with_spaces_or_a_comma_means_two_states() {
+    let read = table(
+        "kind | edge
+         a | toothed / smooth
+         b | toothed, smooth
+         c | smooth
+         d | toothed or smooth
+         e | toothed/wavy
+         f | 3/4 toothed, 1/4 smooth",
+    );
+    assert_eq!(states(&read, 0), ["toothed", "smooth", "wavy"]);
+    let both = value(&read, 3, 0);
+    assert_eq!([0, 1].map(|kind| value(&read, kind, 0)), [both.clone(), both]);
+    let doubtful = told(&read, Code::CellNotPlain);
+    assert_eq!(doubtful.len(), 3, "each is said: {doubtful:?}");
+    let declared = "character | states\n edge | green/brown; red / blue";
+    let read = with_characters("kind | edge\n a | green/brown\n b | red", Some(declared));
+    assert_eq!(states(&read, 0), ["green/brown", "red", "blue"]);
 }
 
 #[test]
@@ -287,7 +319,7 @@ fn a_column_goes_on_to_be_written_as_it_was_typed() {
          a | 4 | 6 cm | 5 | 2 m | 1\n b | 1 | 90 mm | 9 | 3 m | 2\n c | 2 | 5 cm | 2 | 9 m | 3",
     );
     let written: Vec<_> = read.matrix.characters().iter().map(|c| c.sign()).collect();
-    assert_eq!(written, ["cm", "cm", "mm", "m", "mm"]);
+    assert_eq!(written, ["cm", "cm", "mm", "m", "in"]);
     assert_eq!(
         value(&read, 0, 0),
         mm(40_000, 40_000),

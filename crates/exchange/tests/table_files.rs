@@ -123,7 +123,7 @@ fn what_is_no_table_is_refused_in_words() {
     let locked = try_read("locked.xlsx", compound).unwrap_err();
     assert!(matches!(locked, TableError::Protected { .. }));
     let pdf = try_read("a.pdf", b"%PDF-1.7".to_vec()).unwrap_err();
-    assert_eq!(pdf.to_string(), "a.pdf is no table: it is a PDF.");
+    assert_eq!(pdf.to_string(), "a.pdf does not look like a table: it is a PDF.");
     let binary = try_read("a.bin", vec![0; 100]).unwrap_err();
     let zip =
         try_read("a.zip", b"PK\x05\x06".iter().chain(&[0; 18]).copied().collect::<Vec<_>>());
@@ -131,6 +131,62 @@ fn what_is_no_table_is_refused_in_words() {
     assert!(matches!(zip, TableError::NotATable { .. }), "{zip}");
     for error in [old, locked, pdf, binary, zip] {
         assert!(error.to_string().ends_with('.') && error.remedy().ends_with('.'));
+    }
+}
+
+#[test]
+fn writing_and_web_pages_are_no_table_and_tables_are() {
+    let repository = concat!(env!("CARGO_MANIFEST_DIR"), "/../..");
+    let read =
+        |path: &str| try_read(path, std::fs::read(format!("{repository}/{path}")).unwrap());
+    let no_table = |name: &str, read: Result<TableRead, TableError>| {
+        let error = read.expect_err(name);
+        assert!(matches!(error, TableError::NotATable { .. }), "{name}: {error}");
+        assert!(error.to_string().contains("does not look like a table"), "{error}");
+        assert!(error.remedy().contains("one kind a row"), "{}", error.remedy());
+    };
+    for path in
+        ["README.md", "ARCHITECTURE.md", "CONTRIBUTING.md", "docs/KEY.md", "docs/findings.md"]
+    {
+        no_table(path, read(path));
+    }
+    let scenarios = "crates/spinney/scenarios";
+    for path in [
+        "hedge_walk/key_by_hand.txt",
+        "hedge_walk/key_in_leads.txt",
+        "pond_tray/key_by_hand.txt",
+    ] {
+        no_table(path, read(&format!("{scenarios}/{path}")));
+    }
+    for (name, text) in [
+        (
+            "letter",
+            "Dear class,\n\ntoday we go out and look for leaves, twigs and shells.\n\
+                    Bring boots, a coat and a bag.\nMr Green\n",
+        ),
+        ("one line", "We found hazel, ivy and a very old oak behind the church wall.\n"),
+        (
+            "page",
+            "\n <!DOCTYPE html>\n<html><body><table><tr><td>a</td></tr></table></body></html>",
+        ),
+        ("json", "{\n  \"version\": 1,\n  \"key\": []\n}"),
+        ("pdf", "scanned\n%PDF-1.4\n1 0 obj\n"),
+    ] {
+        no_table(name, try_read(name, text.as_bytes().to_vec()));
+    }
+    for name in ["hedge_walk", "pond_tray", "pasta_shapes"] {
+        assert!(read(&format!("{scenarios}/{name}/table.csv")).is_ok(), "{name}");
+    }
+    for text in [
+        "kind\nhazel\nivy\n",
+        "Leaves of our hedge, spring, all of them invented for this lesson\nkind,edge\nhazel,toothed\n",
+        "kind,what the leaf looks like\nhazel,round and soft and toothed all round\nivy,dark and shiny with five lobes\n",
+        "kind;the leaf in your own words;the twig in your own words\n\
+         hazel;round and soft and toothed all round;brown with many soft hairs\n\
+         ivy;dark and shiny with five lobes;green with small roots on it\n",
+        "kind,edge,note\nhazel,toothed,\nivy,smooth,found behind the old church wall\nlime,toothed,\n",
+    ] {
+        assert!(try_read("a.csv", text.as_bytes().to_vec()).is_ok(), "{text}");
     }
 }
 

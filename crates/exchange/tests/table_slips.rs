@@ -18,7 +18,7 @@ fn other_words_in_a_yes_no_column_are_named_and_asked_back() {
          b    | no
          c    | No
          d    | yes or no
-         e    | ja
+         e    | perhaps
          f    | sometimes
          g    | lobed or entire
          h    | yes",
@@ -29,7 +29,7 @@ fn other_words_in_a_yes_no_column_are_named_and_asked_back() {
     }
     let odd = told(&read, Code::CellNotUnderstood);
     assert_eq!(odd.len(), 3, "{odd:?}");
-    for (text, cell) in [("ja", "B6"), ("sometimes", "B7"), ("lobed or entire", "B8")] {
+    for (text, cell) in [("perhaps", "B6"), ("sometimes", "B7"), ("lobed or entire", "B8")] {
         let named = |told: &&String| told.contains(text) && told.contains(cell);
         assert!(odd.iter().any(|told| named(&told)), "{text}: {odd:?}");
     }
@@ -209,5 +209,39 @@ fn bytes_become_text_by_mark_by_utf8_or_by_windows_1252() {
         [b"\xd6l", "Öl".as_bytes(), "\u{feff}Öl".as_bytes(), &utf16(true), &utf16(false)];
     for bytes in cases {
         assert_eq!(decode(bytes), "Öl", "{bytes:?}");
+    }
+}
+
+#[test]
+fn yes_no_and_does_not_apply_are_read_in_eight_languages() {
+    for (yes, no, none, unknown) in [
+        ("yes", "no", "n/a", "unknown"),
+        ("ja", "nein", "entfällt", "unbekannt"),
+        ("Oui", "Non", "sans objet", "inconnu"),
+        ("sí", "no", "no aplica", "desconocido"),
+        ("si", "no", "non applicabile", "sconosciuto"),
+        ("ja", "nee", "n.v.t.", "onbekend"),
+        ("oes", "nac oes", "amherthnasol", "anhysbys"),
+        ("tak", "nie", "nie dotyczy", "nieznane"),
+    ] {
+        let text = format!(
+            "kind | spines\n a | {yes}\n b | {no}\n c | {none}\n d | {unknown}\n \
+             e | {yes} 3, {no} 7\n f | {yes} or {no}\n g | {yes} 3 of 10"
+        );
+        let read = table(&text);
+        assert_eq!(states(&read, 0), ["yes", "no"], "{yes}");
+        let one = |state| Value::States(vec![(StateIx(state), share(1, 1))]);
+        let both = Value::States(vec![(StateIx(0), share(3, 10)), (StateIx(1), share(7, 10))]);
+        let wanted = [one(0), one(1), Value::DoesNotApply, Value::Unknown, both.clone()];
+        for (kind, wanted) in wanted.into_iter().enumerate() {
+            assert_eq!(value(&read, kind, 0), wanted, "{text}");
+        }
+        assert_eq!(value(&read, 6, 0), both, "{text}");
+        assert!(told(&read, Code::CellNotUnderstood).is_empty(), "{:?}", read.findings);
+        // Named as states they are the same two, so that the column asks for yes.
+        let declared = format!("character | states\n spines | {yes}; {no}");
+        let read = with_characters(&text, Some(&declared));
+        assert_eq!(states(&read, 0), ["yes", "no"], "{declared}");
+        assert!(told(&read, Code::SheetDisagrees).is_empty(), "{:?}", read.findings);
     }
 }

@@ -79,29 +79,44 @@ impl Character {
 }
 
 impl Character {
+    /// The unit in which its numbers are written; None: they have none.
+    fn unit_written(&self) -> Option<WrittenIn> {
+        let Scale::Measure { unit, .. } = self.scale else { return None };
+        match unit {
+            Unit::Millimetres => Some(self.written_in.unwrap_or(WrittenIn::Millimetres)),
+            Unit::Degrees => Some(WrittenIn::Degrees),
+            Unit::Grams => Some(self.written_in.unwrap_or(WrittenIn::Grams)),
+            Unit::Ratio | Unit::Unstated => None,
+        }
+        .filter(|written| written.row().kept_as == unit)
+    }
+
     /// The sign of the unit in which its numbers are written; empty: they have none.
     pub fn sign(&self) -> &'static str {
-        match (&self.scale, self.written_in) {
-            (Scale::Measure { unit: Unit::Millimetres, .. }, Some(written)) => written.sign(),
-            (Scale::Measure { unit, .. }, _) => unit.sign(),
-            (Scale::Words { .. } | Scale::Counts, _) => "",
-        }
+        self.unit_written().map_or("", WrittenIn::sign)
     }
 
     /// A number in the unit in which it is written, without its sign: `4` for 40 mm in a column
     /// of centimetres.
     pub fn number(&self, quantity: Quantity) -> String {
-        quantity.over(self.millimetres())
+        quantity.written(self.one().thousandths())
     }
 
-    /// How many kept units one written unit is.
-    pub fn millimetres(&self) -> i64 {
-        match (&self.scale, self.written_in) {
-            (Scale::Measure { unit: Unit::Millimetres, .. }, Some(written)) => {
-                written.millimetres()
-            }
-            _ => 1,
+    /// A number with its unit, as it stands in a sentence: `4 cm`, `40°`, `1 inch`, `2 inches`.
+    pub fn amount(&self, quantity: Quantity) -> String {
+        let number = self.number(quantity);
+        let said = self.unit_written().map_or(["", ""], |written| written.row().said);
+        match said[usize::from(number != "1")] {
+            "" => number,
+            sign @ "°" => format!("{number}{sign}"),
+            unit => format!("{number} {unit}"),
         }
+    }
+
+    /// One of the unit in which its numbers are written, as it is kept.
+    pub fn one(&self) -> Quantity {
+        let one = self.unit_written().map_or(1_000, |written| written.row().thousandths);
+        Quantity::from_thousandths(one)
     }
 }
 

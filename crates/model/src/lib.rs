@@ -44,7 +44,7 @@ pub use forgiving::{BothWays, Forgiving, ForgivingKeys};
 pub use key::{Couplet, Destination, End, Key, Wording};
 pub use many_ways::ManyWays;
 pub use matrix::{Matrix, MatrixError, Scene};
-pub use quantity::{Quantity, Share, Unit, WrittenIn};
+pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};
 pub use standing::{AskedBy, Holds, Standing};
 pub use taxon::{OtherName, Taxon, TaxonIx};

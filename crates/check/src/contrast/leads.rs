@@ -1,6 +1,6 @@
 //! What a lead says about one character: from its words to states or to a span of numbers.
 
-use spinney_model::{Character, Scale, Unit};
+use spinney_model::{Character, Scale, WrittenIn};
 
 use crate::phrase::{self, Words};
 
@@ -35,16 +35,12 @@ impl Said {
             }
             Scale::Counts => span(words, 1000, 1000).map(Self::Numbers),
             Scale::Measure { unit, .. } => {
-                let one = if *unit == Unit::Millimetres
-                    && words
-                        .list
-                        .iter()
-                        .any(|word| word.ends_with("cm") || word == "centimetres")
-                {
-                    10_000
-                } else {
-                    1000
-                };
+                let written = words.list.iter().filter_map(|word| {
+                    let bare = word.trim_start_matches(|l: char| l.is_ascii_digit());
+                    let row = WrittenIn::spelt(bare)?.row();
+                    (row.kept_as == *unit).then_some(row.thousandths)
+                });
+                let one = written.last().unwrap_or(1000);
                 span(words, one, 1).map(Self::Numbers)
             }
         }

@@ -41,12 +41,26 @@ finds-whose = Wessen Tabelle ist es?
 finds-whose-example = Gruppe Blau
 finds-whose-why = Mit einem Namen liegt diese Tabelle neben den anderen, und wo zwei sich widersprechen, werdet ihr gefragt. Lasst es leer, wenn sie entscheidet.
 finds-take-table = Die Tabelle hereinnehmen
-finds-pasted = Die eingefügte Tabelle
+finds-pasted = Was eingefügt wurde
 finds-no-table = In der Tabelle stand nichts Neues.
 finds-no-table-remedy = Fügt Zellen mit einer Zeile Überschriften darüber ein, die Funde in der ersten Spalte.
 finds-table-error = { $error }
 finds-wide-table = Eine Tabelle hat höchstens { $count } Spalten und 100.000 Zellen.
 finds-wide-table-remedy = Nehmt die Spalten herein, die der Schlüssel braucht, ein Blatt nach dem anderen.
+finds-not-read = Was nicht verstanden wurde
+finds-not-read-remedy = Verbessert es in eurer Tabelle und nehmt sie noch einmal auf, oder tippt es hier. „Rückgängig“ nimmt heraus, was hereinkam.
+finds-taken-for = „{ $theirs }“ wurde für „{ $ours }“ gehalten, das schon hier ist. Sind es zwei Funde, macht es rückgängig und gebt einem einen anderen Namen.
+finds-no-pictures = { $count ->
+    [one] Ein Bild, das die Tabelle nennt, kam nicht mit. Öffnet den Fund und fügt es dort hinzu.
+   *[other] { $count } Bilder, die die Tabelle nennt, kamen nicht mit. Öffnet jeden Fund und fügt sein Bild dort hinzu.
+}
+finds-here-already = { $count ->
+    [one] „{ $names }“ ist schon hier und wurde nicht noch einmal hinzugefügt. Habt ihr einen zweiten gefunden, gebt ihm einen anderen Namen.
+   *[other] { $names } sind schon hier und wurden nicht noch einmal hinzugefügt. Habt ihr andere gefunden, gebt ihnen andere Namen.
+}
+finds-one-name = „{ $first }“ und „{ $second }“ haben einen Namen. Ist es derselbe Fund oder sind es zwei?
+finds-one-name-same = Derselbe: zusammenlegen
+finds-one-name-two = Zwei Funde: diesem einen anderen Namen geben
 finds-left = { $count ->
     [one] Eines blieb, wie es hier steht
    *[other] { $count } Dinge blieben, wie sie hier stehen

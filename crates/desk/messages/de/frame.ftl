@@ -29,3 +29,6 @@ not-found-remedy = Vielleicht wurde sie rückgängig gemacht oder in einem ander
 refused = Das wurde nicht getan
 go-back = Zurück
 what-you-typed = Was ihr geschrieben habt
+which-key = Welcher Schlüssel?
+which-key-show = Zeigen
+which-key-finished = fertig

@@ -13,12 +13,6 @@ key-group-example = Gruppe Blau
 key-start = Noch einen Schlüssel beginnen
 key-start-finished = Einen Schlüssel aus der Tabelle finden
 key-start-empty = Mit zwei Haufen beginnen
-key-others = { $count ->
-    [0] Noch einen Schlüssel beginnen
-    [one] Ein anderer Schlüssel, oder ein neuer
-   *[other] { $count } andere Schlüssel, oder ein neuer
-}
-key-compare-with = nebeneinander
 key-looks = Wie man ihn ansieht
 key-as-list = Als Fragen
 key-as-tree = Als Baum
@@ -165,3 +159,10 @@ tried-already = Ihr habt diesen Schlüssel so, wie er jetzt ist, ausprobiert, un
 tried-not-after-all = Wir haben ihn doch noch nicht ausprobiert
 tried-moved = Dieser Schlüssel hat sich geändert, seit die Seite gezeigt wurde.
 tried-moved-remedy = Seht ihn noch einmal an, und sagt es von dem Schlüssel, wie er jetzt ist.
+key-others = { $count ->
+    [0] Noch einen Schlüssel beginnen
+   *[other] Zwei Schlüssel nebeneinander legen oder noch einen beginnen
+}
+key-compare-with = Neben „{ $name }“
+key-own-words = Das sind eure eigenen Worte. Darum bleiben sie, wenn sich die Worte der Tabelle ändern. Aus der Tabelle hieße es: „{ $question }“
+key-own-words-take = Die Worte der Tabelle nehmen

@@ -10,7 +10,6 @@ newcomer-key-name = Unser Schlüssel
 newcomer-no-question = Der Schlüssel fragt noch nichts. Beginnt mit zwei Haufen.
 newcomer-nowhere = Dieser Schlüssel führt nirgendwohin. Seht ihn euch zuerst an.
 newcomer-name = Wie heißt der Neuling? Lasst es leer, wenn es niemand weiß.
-newcomer-which = Durch welchen Schlüssel geht er?
 newcomer-walk = Durch den Schlüssel gehen
 newcomer-question = Frage { $count }
 newcomer-cannot-tell = weiß nicht

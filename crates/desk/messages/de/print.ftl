@@ -13,7 +13,6 @@ print-chart = Das Schaubild
 print-chart-about = der ganze Schlüssel als Baum, für die Wand: A3, wenn es geht
 print-try-out = Blätter zum Ausprobieren
 print-try-out-about = Nummernschilder, Zettel, Streifen zum Ankreuzen, ein leerer Schlüssel und die Antworten für die Erwachsenen
-print-key = Welcher Schlüssel?
 print-paper = Papier
 print-show = Zeigen
 print-files = Andere Dateien

@@ -8,7 +8,6 @@ try-care = Vorsicht
 try-before-touch = Vor dem Anfassen lesen
 try-may-be = Es kann noch eines von diesen sein:
 try-begin = Anfangen
-try-other-key = Einen anderen Schlüssel ausprobieren
 try-ways = Zurück und hinaus
 try-back = Zurück
 try-leave = Hinaus

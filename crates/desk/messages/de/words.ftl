@@ -6,8 +6,6 @@ words-count = { $count ->
     [one] Ein Wort, dem Kinder in diesem Schlüssel begegnen und das sie vielleicht nicht kennen.
    *[other] { $count } Wörter, denen Kinder in diesem Schlüssel begegnen und die sie vielleicht nicht kennen.
 }
-words-key = Die Wörter welches Schlüssels?
-words-show = Seine Wörter zeigen
 words-look-alike = Nicht zu verwechseln mit
 words-question = Frage { $number }: { $text }
 words-confirming = { $kind }: { $text }

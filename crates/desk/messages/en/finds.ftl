@@ -41,12 +41,26 @@ finds-whose = Whose table is it?
 finds-whose-example = group Blue
 finds-whose-why = With a name, this table lies beside the others, and where two tables disagree you are asked. Leave it empty if it decides.
 finds-take-table = Take the table in
-finds-pasted = The pasted table
+finds-pasted = What was pasted
 finds-no-table = There was nothing new in the table.
 finds-no-table-remedy = Paste cells with a row of headings above them, the finds in the first column.
 finds-table-error = { $error }
 finds-wide-table = A table has at most { $count } columns and 100,000 cells.
 finds-wide-table-remedy = Take in the columns that the key needs, one sheet after the other.
+finds-not-read = What was not understood
+finds-not-read-remedy = Mend it in your table and take it in again, or type it here. “Undo” takes out what came in.
+finds-taken-for = “{ $theirs }” was taken for “{ $ours }”, which is here already. If they are two finds, undo, and give one of them another name.
+finds-no-pictures = { $count ->
+    [one] One picture that the table names did not come along. Open the find and add it there.
+   *[other] { $count } pictures that the table names did not come along. Open each find and add its picture there.
+}
+finds-here-already = { $count ->
+    [one] “{ $names }” is here already and was not added again. If you found a second one, give it another name.
+   *[other] { $names } are here already and were not added again. If you found others, give them other names.
+}
+finds-one-name = “{ $first }” and “{ $second }” have one name. Are they the same find or two?
+finds-one-name-same = The same: lay them together
+finds-one-name-two = Two finds: give this one another name
 finds-left = { $count ->
     [one] One thing was left as it stands here
    *[other] { $count } things were left as they stand here

@@ -29,3 +29,6 @@ not-found-remedy = It may have been undone, or removed in another window.
 refused = That was not done
 go-back = Go back
 what-you-typed = What you typed
+which-key = Which key?
+which-key-show = Show it
+which-key-finished = finished

@@ -13,12 +13,6 @@ key-group-example = Group Blue
 key-start = Begin another key
 key-start-finished = Find a key from the table
 key-start-empty = Begin with two heaps
-key-others = { $count ->
-    [0] Begin another key
-    [one] One other key, or a new one
-   *[other] { $count } other keys, or a new one
-}
-key-compare-with = side by side
 key-looks = How to look at it
 key-as-list = As questions
 key-as-tree = As a tree
@@ -165,3 +159,10 @@ tried-already = You tried this key as it is now, and it worked.
 tried-not-after-all = We have not tried it after all
 tried-moved = This key has changed since the page was shown.
 tried-moved-remedy = Look at it again, and say it of the key as it is now.
+key-others = { $count ->
+    [0] Begin another key
+   *[other] Lay two keys side by side, or begin another
+}
+key-compare-with = Beside “{ $name }”
+key-own-words = These words are your own, so they stay when the words of the table change. From the table it would be: “{ $question }”
+key-own-words-take = Take the words of the table

@@ -10,7 +10,6 @@ newcomer-key-name = Our key
 newcomer-no-question = The key does not ask anything yet. Begin with two heaps.
 newcomer-nowhere = This key leads nowhere. Look at it first.
 newcomer-name = What is the newcomer called? Leave it empty if nobody knows.
-newcomer-which = Which key does it walk?
 newcomer-walk = Walk the key
 newcomer-question = Question { $count }
 newcomer-cannot-tell = can’t tell

@@ -13,7 +13,6 @@ print-chart = The chart
 print-chart-about = the whole key as a tree, for the wall: A3 if you can
 print-try-out = Try-out sheets
 print-try-out-about = number labels, slips, strips to tick, an empty key and the answers for the adult
-print-key = Which key?
 print-paper = Paper
 print-show = Show it
 print-files = Other files

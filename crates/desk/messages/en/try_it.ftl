@@ -8,7 +8,6 @@ try-care = Take care
 try-before-touch = Read before you touch
 try-may-be = It may still be:
 try-begin = Begin
-try-other-key = Try another key
 try-ways = Back and out
 try-back = Back
 try-leave = Leave

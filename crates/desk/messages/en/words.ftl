@@ -6,8 +6,6 @@ words-count = { $count ->
     [one] One word that pupils meet in this key and may not know.
    *[other] { $count } words that pupils meet in this key and may not know.
 }
-words-key = The words of which key?
-words-show = Show its words
 words-look-alike = Not to be mixed up with
 words-question = Question { $number }: { $text }
 words-confirming = { $kind }: { $text }

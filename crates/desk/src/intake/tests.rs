@@ -5,7 +5,7 @@ use spinney_model::{
     AboutField, CharacterField, CharacterId, Edit, KindField, KindId, Quantity, Value,
 };
 
-use super::{Field, Left, OddUnit, Sheets, take_in};
+use super::{Field, Left, OddUnit, Taken, not_understood, take_in};
 use crate::collection::Collection;
 use crate::laid::Laid;
 
@@ -16,17 +16,18 @@ fn source(name: &str) -> Source {
     Source { name: name.to_owned(), bytes }
 }
 
-fn edits(collection: &Collection, sheets: &Sheets, source: &str) -> Vec<Edit> {
-    take_in(collection, sheets, source).expect("its units fit").edits
+fn take(collection: &Collection, sheets: &[Source], who: &str) -> Result<Taken, OddUnit> {
+    take_in(collection, &table::typed_sheets(sheets).expect("it can be read"), who)
+}
+
+fn edits(collection: &Collection, sheets: &[Source], source: &str) -> Vec<Edit> {
+    take(collection, sheets, source).expect("its units fit").edits
 }
 
 #[test]
 fn what_comes_in_means_what_it_means_as_a_file() {
     let names = ["table", "characters", "kinds", "about"];
-    let sheets: Vec<_> = names
-        .iter()
-        .flat_map(|name| table::cells(&source(name)).expect("it can be read"))
-        .collect();
+    let sheets = names.map(source);
     let mut collection = Collection::default();
     for edit in edits(&collection.clone(), &sheets, "") {
         collection.apply(&edit);
@@ -48,9 +49,9 @@ fn what_comes_in_means_what_it_means_as_a_file() {
     }));
 }
 
-fn sheet(name: &str, rows: &[&str]) -> (String, Vec<Vec<String>>) {
+fn sheet(name: &str, rows: &[&str]) -> Source {
     let row = |row: &&str| row.split('|').map(|cell| cell.trim().to_owned()).collect();
-    (name.to_owned(), rows.iter().map(row).collect())
+    table::typed(name, rows.iter().map(row).collect())
 }
 
 /// A small table with a caution, a unit and a title.
@@ -83,7 +84,7 @@ fn a_groups_sheets_fill_what_is_empty_and_leave_what_is_filled() {
         ),
         sheet("about", &["title | Our walk", "place | Mill Lane"]),
     ];
-    let taken = take_in(&before, &sheets, "group Blue").expect("no unit in it");
+    let taken = take(&before, &sheets, "group Blue").expect("no unit in it");
     let mut after = before.clone();
     taken.edits.iter().for_each(|edit| after.apply(edit));
     let (oak, edge) = (KindId(1), CharacterId(1));
@@ -109,11 +110,11 @@ fn a_groups_sheets_fill_what_is_empty_and_leave_what_is_filled() {
     assert_eq!(after.cells.said(oak, edge, ""), "lobed");
     assert_eq!(after.cells.said(oak, edge, "group Blue"), "wavy");
     // Without a name the sheets decide, as the table does.
-    let taken = take_in(&before, &sheets, "").expect("no unit in it");
+    let taken = take(&before, &sheets, "").expect("no unit in it");
     assert!(taken.left.is_empty());
     // What one sheet says twice is not written over by itself either.
     let sheets = [sheet("kinds", &["kind | where", "oak | here", "oak | there"])];
-    let taken = take_in(&before, &sheets, "").expect("no unit in it");
+    let taken = take(&before, &sheets, "").expect("no unit in it");
     assert_eq!(taken.left, [left(Field::Kind(oak, KindField::Where), "there")]);
     assert_eq!(taken.edits.len(), 1);
 }
@@ -122,10 +123,10 @@ fn a_groups_sheets_fill_what_is_empty_and_leave_what_is_filled() {
 fn numbers_in_another_unit_take_it_along() {
     let before = small();
     let blade = CharacterId(2);
-    let taken_from = |rows: &[&str], beside: &[(String, Vec<Vec<String>>)]| {
+    let taken_from = |rows: &[&str], beside: &[Source]| {
         let sheets: Vec<_> =
             [sheet("table", rows)].into_iter().chain(beside.to_vec()).collect();
-        let taken = take_in(&before, &sheets, "group Blue")?;
+        let taken = take(&before, &sheets, "group Blue")?;
         let mut after = before.clone();
         taken.edits.iter().for_each(|edit| after.apply(edit));
         assert_eq!(after.characters.len(), 2, "{rows:?} is no new column");
@@ -168,7 +169,7 @@ fn numbers_of_which_nobody_said_the_unit_are_not_given_one_by_others() {
         let says = |edit: &&Edit| matches!(edit, Edit::DescribeCharacter(id, CharacterField::Unit, _) if *id == teeth);
         taken.iter().filter(says).count()
     };
-    let taken = take_in(&before, &sheets, "group Blue").expect("an empty column");
+    let taken = take(&before, &sheets, "group Blue").expect("an empty column");
     assert_eq!(unit(&taken.edits), 1, "it has no number yet that could mean another");
     let cell = |text: &str| Edit::SetCell {
         kind: oak,
@@ -177,11 +178,11 @@ fn numbers_of_which_nobody_said_the_unit_are_not_given_one_by_others() {
         text: text.into(),
     };
     before.apply(&cell("?"));
-    assert!(take_in(&before, &sheets, "group Blue").is_ok());
+    assert!(take(&before, &sheets, "group Blue").is_ok());
     before.apply(&cell("4-6"));
     let words = [sheet("table", &["kind | edge (m)", "ash | 3"])];
-    assert!(take_in(&before, &words, "group Blue").is_err(), "lobed is no metre");
-    let odd = take_in(&before, &sheets, "group Blue").expect_err("4-6 what?");
+    assert!(take(&before, &words, "group Blue").is_err(), "lobed is no metre");
+    let odd = take(&before, &sheets, "group Blue").expect_err("4-6 what?");
     assert_eq!((odd.theirs.as_str(), odd.ours.as_str()), ("mm", ""));
 }
 
@@ -206,11 +207,94 @@ fn what_stands_twice_is_two_as_in_a_file() {
             assert_eq!(said, text);
         }
     }
-    let read =
-        Sources { table: table::typed("table", sheets[0].1.clone()), ..Sources::default() };
+    let read = Sources { table: sheets[0].clone(), ..Sources::default() };
     let read = table::read(&read, &Settings::default()).expect("it can be read").matrix;
     let names: Vec<&str> = read.taxa().iter().map(|taxon| taxon.name.as_str()).collect();
     assert_eq!(names, ["oak", "Oak (2)"]);
     let names: Vec<&str> = read.characters().iter().map(|c| c.name.as_str()).collect();
     assert_eq!(names, ["edge", "Edge (2)", "edge (leaf)"]);
+}
+
+#[test]
+fn a_sheet_is_read_here_as_the_command_line_reads_it() {
+    // A title above, headings under other names in another order, a kind twice, a note.
+    let sheets = [
+        sheet(
+            "finds.csv",
+            &[
+                "Our hedge, invented",
+                "kind | edge | legs | blade length",
+                "oak | lobed / wavy | 4 | 40-20",
+                "ash | toothed | 2 | 3 cm",
+                "Oak | smooth | |",
+                " | smooth | |",
+            ],
+        ),
+        sheet(
+            "characters.csv",
+            &[
+                "how to ask | name | holds | colour of the pen",
+                "Is the edge {}? | edge | |",
+                "How many legs? | legs | words | red",
+            ],
+        ),
+        sheet(
+            "Kinds.csv",
+            &[
+                "take care | species | photo | where found",
+                "Acorns upset the stomach. | oak | oak.jpg | at the gate",
+            ],
+        ),
+        sheet("about.csv", &["Title: | Hedge walk", "weather | rain"]),
+    ];
+    let typed = table::typed_sheets(&sheets).expect("it can be read");
+    let taken = take_in(&Collection::default(), &typed, "").expect("no unit in it");
+    let mut collection = Collection::default();
+    taken.edits.iter().for_each(|edit| collection.apply(edit));
+    let (oak, edge, legs) = (KindId(1), CharacterId(1), CharacterId(2));
+    assert_eq!(collection.character_field(edge, CharacterField::Question), "Is the edge {}?");
+    assert_eq!(collection.character_field(legs, CharacterField::Values), "words");
+    assert_eq!(collection.kinds[&oak].field(KindField::Caution), "Acorns upset the stomach.");
+    assert_eq!(collection.kinds[&oak].field(KindField::Where), "at the gate");
+    assert_eq!(collection.about_field(AboutField::Title), "Hedge walk");
+    assert_eq!(taken.pictures, 1);
+    let [finds, characters, kinds, about] = sheets;
+    let sources = Sources {
+        table: finds,
+        characters: Some(characters),
+        kinds: Some(kinds),
+        about: Some(about),
+    };
+    let read = table::read(&sources, &Settings::default()).expect("it can be read");
+    assert_eq!(read.findings, typed.findings, "the same findings");
+    let laid = Laid::of(&collection).expect("there are kinds");
+    let without_pictures: Vec<_> = (read.matrix.taxa().iter())
+        .map(|taxon| spinney_model::Taxon { picture: None, ..taxon.clone() })
+        .collect();
+    let expected = read.matrix.with_taxa(without_pictures).expect("the same kinds");
+    assert_eq!(laid.matrix, expected, "the same matrix");
+    let told: Vec<&str> =
+        not_understood(&typed).map(|finding| finding.sentence.as_str()).collect();
+    for part in
+        ["Our hedge", "colour of the pen", "weather", "40-20", "lobed / wavy", "no name"]
+    {
+        assert!(told.iter().any(|sentence| sentence.contains(part)), "{part}: {told:?}");
+    }
+}
+
+#[test]
+fn a_name_in_other_letters_is_the_find_that_is_here_and_is_told() {
+    let before = small();
+    let sheets = [sheet("table", &["kind | edge", "Oak | wavy", "ash | smooth"])];
+    let taken = take(&before, &sheets, "group Blue").expect("no unit in it");
+    assert_eq!(taken.taken_for, [("Oak".to_owned(), KindId(1))]);
+}
+
+#[test]
+fn writing_is_no_table_here_either() {
+    let text =
+        "We went to the hedge today and looked at leaves.\nIt rained all morning, sadly.\n";
+    let source = Source { name: "letter".into(), bytes: text.into() };
+    let error = table::typed_sheets(&[source]).expect_err("a letter");
+    assert!(error.to_string().contains("does not look like a table"), "{error}");
 }

@@ -1,9 +1,8 @@
 //! A column comes in under another unit than it has here: what becomes of its numbers.
 
-use spinney_exchange::table::{self, Units};
+use spinney_exchange::table::{self, TypedSheets, Units};
 use spinney_model::{CharacterField, CharacterId};
 
-use super::Record;
 use crate::collection::Collection;
 use crate::laid::folded;
 
@@ -28,9 +27,10 @@ pub(super) enum Fitting {
 }
 
 /// What the sheet `characters` says that a column is measured in, if it is a unit.
-pub(super) fn described(described: &[Record], name: &str) -> Option<String> {
-    let (_, row) = described.iter().find(|(other, _)| folded(other) == folded(name))?;
-    let unit = row.get("unit")?;
+pub(super) fn described(sheets: &TypedSheets, name: &str) -> Option<String> {
+    let mut rows = sheets.characters.iter();
+    let (_, fields) = rows.find(|(other, _)| folded(other) == folded(name))?;
+    let (_, unit) = fields.iter().find(|(field, _)| *field == CharacterField::Unit)?;
     (table::units(unit, unit) == Units::Same).then(|| unit.clone())
 }
 

@@ -10,7 +10,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use spinney_exchange::table::{self, Settings, Sources};
 use spinney_model::{CharacterField, CharacterId, Matrix, Scale, Share, TaxonIx, Value};
 
-use super::{CHARACTER_SHEET, character_rows, folded};
+use super::{character_rows, folded};
 use crate::collection::Collection;
 
 /// What a cell means to the reader.
@@ -116,11 +116,15 @@ fn described(
     collection: &Collection,
     states: &BTreeMap<CharacterId, String>,
 ) -> Vec<Vec<String>> {
-    const READ: [CharacterField; 3] =
-        [CharacterField::Name, CharacterField::States, CharacterField::Unit];
+    const READ: [CharacterField; 4] = [
+        CharacterField::Name,
+        CharacterField::Values,
+        CharacterField::States,
+        CharacterField::Unit,
+    ];
     let mut rows = character_rows(collection, states);
     for row in rows.iter_mut().skip(1) {
-        for (text, (field, _)) in row.iter_mut().zip(CHARACTER_SHEET) {
+        for (text, (field, _)) in row.iter_mut().zip(table::character_headings()) {
             if !READ.contains(&field) {
                 text.clear();
             }

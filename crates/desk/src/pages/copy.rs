@@ -63,6 +63,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let words = asked.request.asked("words").trim();
     let work = html! {
         h1 { (t.say("copy-title")) " · " span dir="auto" { (drawn.name) } }
+        @if words.is_empty() { (frame::key_picker(t, &desk.history.now, Some(key), "/copy")) }
         (trail(&copy))
         @if words.is_empty() { (ask(&copy)) } @else {
             @let readings = readings(&laid, words);

@@ -9,6 +9,7 @@ mod disagree;
 mod drawing;
 mod kind;
 pub(crate) mod left;
+mod one_name;
 mod scene;
 pub(crate) mod take_table;
 
@@ -61,6 +62,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         h1 { (t.say("nav-finds")) }
         (scene::head(t, collection))
         (left::list(asked, collection))
+        (one_name::list(t, collection))
         @if empty {
             div.first {
                 (drawing::hand_laying_leaves())

@@ -8,6 +8,7 @@ use spinney_model::{AboutField, Finding, KeyId, Severity};
 
 use super::Shown;
 use super::stood::STOOD;
+use crate::collection::Collection;
 use crate::language::{LANGUAGES, Tongue};
 use crate::routes::{Asked, Refused};
 use crate::{Desk, Method, Page};
@@ -125,7 +126,9 @@ fn speaks_english(screen: Screen) -> bool {
     match screen {
         Screen::Heaps | Screen::Table | Screen::Key => true,
         Screen::Words | Screen::Try | Screen::Print => true,
-        Screen::Finds | Screen::Done => false,
+        // What the reader of tables says of what came in.
+        Screen::Finds => true,
+        Screen::Done => false,
     }
 }
 
@@ -263,11 +266,47 @@ pub(crate) fn finding_slip(t: Tongue, finding: &Finding) -> Markup {
     }
 }
 
-/// Which key a screen is about: `?key=3`, or the one that was begun last.
+/// Which key a screen is about: `?key=3`; else of the finished ones, else of all, the one that was
+/// begun last. Keys that groups have only begun do not stand before the finished one.
 pub(crate) fn key_asked(desk: &Desk, asked: &Asked<'_>) -> Option<KeyId> {
     let keys = &desk.history.now.keys;
     let wanted = asked.request.asked("key").parse().ok().map(KeyId);
-    wanted.filter(|id| keys.contains_key(id)).or_else(|| keys.keys().next_back().copied())
+    let finished = || keys.iter().rev().find(|(_, key)| key.finished()).map(|(id, _)| *id);
+    let last = || keys.keys().next_back().copied();
+    wanted.filter(|id| keys.contains_key(id)).or_else(finished).or_else(last)
+}
+
+/// Chooses the key that a screen is about; nothing where there is no other. `path` is the screen.
+pub(crate) fn key_picker(
+    t: Tongue,
+    collection: &Collection,
+    chosen: Option<KeyId>,
+    path: &str,
+) -> Markup {
+    html! {
+        @if collection.keys.len() > 1 {
+            form.which-key method="get" action=(path) {
+                (key_choice(t, collection, chosen))
+                button #show-key { (t.say("which-key-show")) }
+            }
+        }
+    }
+}
+
+/// The same as a field of a form that asks for more.
+pub(crate) fn key_choice(t: Tongue, collection: &Collection, chosen: Option<KeyId>) -> Markup {
+    html! {
+        label for="which-key" { (t.say("which-key")) }
+        select #which-key name="key" {
+            @for (id, key) in &collection.keys {
+                option value=(id.0) selected[chosen == Some(*id)] {
+                    @if key.name.is_empty() { (t.with("heaps-unnamed", &[("number", &id.0)])) }
+                    @else { (key.name) }
+                    @if key.finished() { " · " (t.say("which-key-finished")) }
+                }
+            }
+        }
+    }
 }
 
 /// Which key a form is about.

@@ -157,18 +157,13 @@ pub(crate) fn start_form(t: Tongue, then: &str) -> Markup {
 /// Whose heaps these are, and the ways to the others'.
 fn keys(top: &Top<'_>) -> Markup {
     let t = top.t;
-    let keys = &top.desk.history.now.keys;
     html! {
         div.whose {
             h1 { (t.say("heaps-title")) " · " span dir="auto" { (top.drawn.name) } }
             a.button #copy href={"/copy?key=" (top.key.0)} { (t.say("heaps-copy")) }
+            (frame::key_picker(t, &top.desk.history.now, Some(top.key), "/heaps"))
             details {
-                summary { (t.say("heaps-others")) }
-                ul {
-                    @for (id, key) in keys.iter().filter(|(id, _)| **id != top.key) {
-                        li { a href={"/heaps?key=" (id.0)} dir="auto" { (key.name) } }
-                    }
-                }
+                summary { (t.say("heaps-another")) }
                 (start_form(t, ""))
             }
         }

@@ -263,15 +263,14 @@ fn whose(key: &Keyed) -> Markup {
     html! {
         div.whose {
             h1 { (t.say("key-title")) " · " span dir="auto" { (key.drawn().name) } }
+            (frame::key_picker(t, &key.collection, Some(key.id), "/key"))
             details {
                 summary { (t.count("key-others", others.len())) }
                 ul {
                     @for (id, other) in &others {
                         li {
-                            a href={"/key?key=" (id.0)} dir="auto" { (other.name) } " · "
-                            a href={"/key/compare?one=" (key.id.0) "&other=" (id.0)} {
-                                (t.say("key-compare-with"))
-                                span.unseen dir="auto" { ": " (other.name) }
+                            a href={"/key/compare?one=" (key.id.0) "&other=" (id.0)} dir="auto" {
+                                (t.with("key-compare-with", &[("name", &other.name)]))
                             }
                         }
                     }

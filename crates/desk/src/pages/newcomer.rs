@@ -104,12 +104,7 @@ fn start(desk: &Desk, asked: &Asked<'_>, id: KeyId) -> Shown {
         form method="get" action="/newcomer" {
             label for="newcomer-name" { (t.say("newcomer-name")) }
             input #newcomer-name name="name" maxlength=(LONGEST_NAME) dir="auto";
-            label for="newcomer-which" { (t.say("newcomer-which")) }
-            select #newcomer-which name="key" {
-                @for (key, drawn) in &desk.history.now.keys {
-                    option value=(key.0) selected[*key == id] { (drawn.name) }
-                }
-            }
+            (frame::key_choice(t, &desk.history.now, Some(id)))
             input type="hidden" name="walk" value="";
             button.main #newcomer-walk { (t.say("newcomer-walk")) }
         }

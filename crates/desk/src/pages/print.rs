@@ -109,25 +109,9 @@ fn nothing_asked(desk: &Desk, asked: &Asked<'_>, key: KeyId) -> Page {
             a.button #set-sheets href={"/share-out/sheets/" (key.0)} { (t.say("share-sheets")) }
         }
         p.quiet { (t.say("print-set-sheets")) }
-        @if desk.history.now.keys.len() > 1 {
-            form.paper method="get" action="/print" {
-                (which_key(desk, t, key))
-                button #show { (t.say("print-show")) }
-            }
-        }
+        (frame::key_picker(t, &desk.history.now, Some(key), "/print"))
     };
     frame::page(desk, asked, &Parts::new(Screen::Print, t.say("nav-print"), work))
-}
-
-fn which_key(desk: &Desk, t: Tongue, chosen: KeyId) -> Markup {
-    html! {
-        label for="print-key" { (t.say("print-key")) }
-        select #print-key name="key" {
-            @for (id, key) in &desk.history.now.keys {
-                option value=(id.0) selected[*id == chosen] { (key.name) }
-            }
-        }
-    }
 }
 
 /// Which key, which sheet, on what paper; and the files.
@@ -149,7 +133,7 @@ fn choices(desk: &Desk, wanted: &Wanted) -> Markup {
             }
             form.paper method="get" action="/print" {
                 input type="hidden" name="sheet" value=(wanted.sheet.name);
-                @if keys.len() > 1 { (which_key(desk, t, wanted.key)) }
+                @if keys.len() > 1 { (frame::key_choice(t, &desk.history.now, Some(wanted.key))) }
                 @else { input type="hidden" name="key" value=(wanted.key.0); }
                 label for="paper" { (t.say("print-paper")) }
                 select #paper name="paper" {

@@ -9,12 +9,11 @@ mod drawing;
 use std::collections::{BTreeMap, BTreeSet};
 
 use maud::{Markup, html};
-use spinney_model::{Destination, KeyId, Wording};
+use spinney_model::{Destination, Wording};
 use spinney_press::glossary::{self, Entry};
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
-use crate::collection::Collection;
 use crate::laid::folded;
 use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
@@ -31,7 +30,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let collection = &desk.history.now;
     let work = html! {
         h1 { (t.say("nav-words")) }
-        (keys(t, collection, key))
+        (frame::key_picker(t, collection, key, "/words"))
         @match &said {
             None => {
                 p.empty { (t.say("words-no-key")) }
@@ -47,26 +46,6 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         }
     };
     frame::shown(desk, asked, &Parts::new(Screen::Words, t.say("nav-words"), work))
-}
-
-/// Which key's words; nothing to choose where there is one.
-fn keys(t: Tongue, collection: &Collection, chosen: Option<KeyId>) -> Markup {
-    html! {
-        @if collection.keys.len() > 1 {
-            form.which-key method="get" action="/words" {
-                label for="key" { (t.say("words-key")) }
-                select #key name="key" {
-                    @for (id, key) in &collection.keys {
-                        option value=(id.0) selected[chosen == Some(*id)] {
-                            @if key.name.is_empty() { (t.with("heaps-unnamed", &[("number", &id.0)])) }
-                            @else { (key.name) }
-                        }
-                    }
-                }
-                button #show-words { (t.say("words-show")) }
-            }
-        }
-    }
 }
 
 /// A text with the listed words in it.

@@ -1,7 +1,7 @@
 //! Newcomers of an invented hedge walk: few questions change, and the kept edits make the very
 //! key that was shown.
 
-use spinney_exchange::table::{self, Source};
+use spinney_exchange::table::{self, Source, TypedSheets};
 use spinney_model::{AskOf, AskedOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
 
 use super::{Difference, Newcomer, slot_in};
@@ -10,13 +10,14 @@ use crate::intake;
 use crate::laid::Laid;
 use crate::worked::{Made, make};
 
-fn sheets(names: &[&str]) -> Vec<(String, Vec<Vec<String>>)> {
+fn sheets(names: &[&str]) -> TypedSheets {
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../spinney/scenarios/hedge_walk/");
     let read = |name: &&str| {
         let bytes = std::fs::read(format!("{folder}{name}.csv")).expect("the demo has it");
-        table::cells(&Source { name: (*name).to_owned(), bytes }).expect("it can be read")
+        Source { name: (*name).to_owned(), bytes }
     };
-    names.iter().flat_map(read).collect()
+    let sources: Vec<Source> = names.iter().map(read).collect();
+    table::typed_sheets(&sources).expect("it can be read")
 }
 
 fn apply(collection: &mut Collection, edits: &[Edit]) {
@@ -42,14 +43,14 @@ fn made(collection: &Collection) -> Made {
 
 /// The strangers of the hedge walk, each with its cells.
 fn strangers(collection: &Collection) -> Vec<Newcomer> {
-    let rows = &sheets(&["strangers"])[0].1;
+    let rows = sheets(&["strangers"]).rows;
     let characters: Vec<CharacterId> = collection.characters.keys().copied().collect();
-    let row = |row: &Vec<String>| Newcomer {
-        name: row[0].clone(),
-        cells: characters.iter().zip(&row[1..]).map(|(c, t)| (None, *c, t.clone())).collect(),
+    let row = |(name, texts): &(String, Vec<String>)| Newcomer {
+        name: name.clone(),
+        cells: characters.iter().zip(texts).map(|(c, t)| (None, *c, t.clone())).collect(),
         ..Newcomer::default()
     };
-    rows[1..].iter().map(row).collect()
+    rows.iter().map(row).collect()
 }
 
 /// Every kind comes out, alone, and the key is the one that was shown.

@@ -6,7 +6,7 @@
 
 use spinney_desk::{Desk, Page, Reply, Request, Upload};
 use spinney_exchange::journal;
-use spinney_exchange::table::{self, Source};
+use spinney_exchange::table::Source;
 use spinney_model::{Done, Edit, Entry};
 
 /// A desk with the journal that its host would keep.
@@ -31,14 +31,10 @@ impl AtTheDesk {
     /// One of the demo's invented outings.
     pub(crate) fn with_scenario(name: &str) -> Self {
         let folder = format!("{}/../spinney/scenarios/{name}/", env!("CARGO_MANIFEST_DIR"));
-        let sheets: Vec<_> = ["table", "characters", "kinds", "about"]
-            .iter()
-            .flat_map(|sheet| {
-                let bytes = std::fs::read(format!("{folder}{sheet}.csv")).expect("a sheet");
-                let source = Source { name: (*sheet).to_owned(), bytes };
-                table::cells(&source).expect("it can be read")
-            })
-            .collect();
+        let sheets = ["table", "characters", "kinds", "about"].map(|sheet| {
+            let bytes = std::fs::read(format!("{folder}{sheet}.csv")).expect("a sheet");
+            Source { name: sheet.to_owned(), bytes }
+        });
         let mut at = Self::empty();
         let lines = Desk::lines_of_table(&sheets, 0).expect("it has kinds");
         at.keep(lines, Vec::new());
@@ -48,8 +44,7 @@ impl AtTheDesk {
     /// Puts a table on the desk as it was pasted from a spreadsheet.
     pub(crate) fn paste(&mut self, table: &str) {
         let source = Source { name: "table".to_owned(), bytes: table.as_bytes().to_vec() };
-        let sheets = table::cells(&source).expect("it can be read");
-        let lines = Desk::lines_of_table(&sheets, 0).expect("it has kinds");
+        let lines = Desk::lines_of_table(&[source], 0).expect("it has kinds");
         self.keep(lines, Vec::new());
     }
 

@@ -38,6 +38,7 @@ words!(
     CharacterField,
     Name = "name",
     Question = "question",
+    Values = "values",
     States = "states",
     Unit = "unit",
     Gap = "gap",

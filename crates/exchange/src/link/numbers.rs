@@ -2,7 +2,7 @@
 //!
 //! From words to exact quantities in a character's unit. It does not know what is counted.
 
-use spinney_model::{Quantity, Unit};
+use spinney_model::{Quantity, Unit, WrittenIn};
 
 /// The number words of a primary school.
 const WORDS: [&str; 21] = [
@@ -54,28 +54,20 @@ pub(super) fn number(word: &str) -> Option<Quantity> {
 
 /// What a unit word measures, and how many thousandths of the kept unit one of it is.
 pub(super) fn unit(word: &str) -> Option<(Unit, i64)> {
-    Some(match word {
-        "mm" | "millimetre" | "millimetres" | "millimeter" | "millimeters" => {
-            (Unit::Millimetres, 1_000)
-        }
-        "cm" | "cms" | "centimetre" | "centimetres" | "centimeter" | "centimeters" => {
-            (Unit::Millimetres, 10_000)
-        }
-        "m" | "metre" | "metres" | "meter" | "meters" => (Unit::Millimetres, 1_000_000),
-        "inch" | "inches" => (Unit::Millimetres, 25_400),
-        "°" | "degree" | "degrees" => (Unit::Degrees, 1_000),
-        "g" | "gram" | "grams" => (Unit::Grams, 1_000),
-        "kg" | "kilogram" | "kilograms" | "kilo" | "kilos" => (Unit::Grams, 1_000_000),
-        _ => return None,
-    })
+    let row = WrittenIn::spelt(word)?.row();
+    Some((row.kept_as, row.thousandths))
 }
 
-/// A number of some unit in thousandths of the kept unit, where that is exact.
+/// The same of a word in a sentence, where `in` is no inch: "are there 5 in a row?"
+pub(super) fn unit_in_sentence(word: &str) -> Option<(Unit, i64)> {
+    unit(word).filter(|_| word != "in")
+}
+
+/// A number of some unit in thousandths of the kept unit, to the nearest as in a table.
 pub(super) fn scaled(number: Quantity, factor: i64) -> Option<Quantity> {
     let product = i128::from(number.thousandths()) * i128::from(factor);
-    (product % 1_000 == 0)
-        .then(|| i64::try_from(product / 1_000).ok().map(Quantity::from_thousandths))
-        .flatten()
+    let nearest = (product.abs() + 500) / 1_000 * product.signum();
+    i64::try_from(nearest).ok().map(Quantity::from_thousandths)
 }
 
 /// A number with or without a unit: `22.5 mm`, `5`.

@@ -59,7 +59,8 @@ pub(super) fn asked(words: &[Word]) -> Option<Asks> {
         })
         .collect();
     let (at, number) = *numbers.first()?;
-    let unit_at = |at: usize| words.get(at + 1).and_then(|word| numbers::unit(&word.text));
+    let unit_at =
+        |at: usize| words.get(at + 1).and_then(|word| numbers::unit_in_sentence(&word.text));
     if let Some((second, _)) = numbers.get(1) {
         let unit = unit_at(*second).or_else(|| unit_at(at));
         let bound =
@@ -76,7 +77,8 @@ pub(super) fn asked(words: &[Word]) -> Option<Asks> {
 /// How two numbers belong together.
 fn between(words: &[Word], first: usize, second: usize) -> Bound {
     let joined = words[first + 1..second].iter().all(|word| {
-        matches!(word.text.as_str(), "or" | "to" | "and" | "-" | "–" | "—" | "/" | "cm" | "mm")
+        matches!(word.text.as_str(), "or" | "to" | "and" | "-" | "–" | "—" | "/")
+            || numbers::unit_in_sentence(&word.text).is_some()
     });
     if joined { Bound::Span } else { Bound::Several }
 }

@@ -103,6 +103,8 @@ const LEADS: &[(&str, &str, Option<&str>)] = &[
     ("Edge toothed", "Edge not toothed", Some("edge = toothed")),
     ("Edge toothed", "Edge smooth", None),
     ("Stalk 2 cm or longer", "Stalk shorter than 2 cm", Some("stalk length >= 20 mm")),
+    ("Stalk 1 inch or longer", "Stalk shorter than 1 inch", Some("stalk length >= 25.4 mm")),
+    ("Stalk 0.02 metres or longer", "Otherwise", Some("stalk length >= 20 mm")),
     ("More than 4 leaflets", "4 leaflets or fewer", Some("number of leaflets >= 5")),
     ("Leaves opposite", "Leaves alternate", Some("place on the twig = opposite")),
     ("Leaf lobed", "Otherwise", Some("lobes = lobed")),

@@ -29,22 +29,46 @@ pub(super) fn assemble(
     usual_gap: Quantity,
     report: &mut Report,
 ) -> Result<Matrix, TableError> {
-    let grid = &sheets.table;
-    let no_kinds = || TableError::NoKinds { name: grid.name.clone() };
-    let headed = grid.below_heading(report).ok_or_else(no_kinds)?;
-    let mut columns = grid.columns();
-    let names = columns.pop_first().ok_or_else(no_kinds)?;
-    let mut headings = heading::read(grid, headed.row, &columns, &sheets.characters, report);
-    headings.extend(ratios::beside(&sheets.characters, &headings));
-    let kinds = kinds(grid, &headed, names, headings.len(), report);
-    if kinds.rows.is_empty() {
-        return Err(no_kinds());
+    let no_kinds = || TableError::NoKinds { name: sheets.table.name.clone() };
+    let table = Rows::of(sheets, report).filter(|table| !table.kinds.rows.is_empty());
+    let table = table.ok_or_else(no_kinds)?;
+    not_in_the_table(sheets, &table.headings, &table.kinds, report);
+    Ok(matrix(sheets, &table, usual_gap, report))
+}
+
+/// The sheet of the table with its headings and kinds found.
+pub(super) struct Rows<'s> {
+    pub(super) headings: Vec<Heading<'s>>,
+    pub(super) kinds: Kinds<'s>,
+}
+
+impl<'s> Rows<'s> {
+    /// None: nothing stands in it.
+    pub(super) fn of(sheets: &'s Sheets, report: &mut Report) -> Option<Self> {
+        let grid = &sheets.table;
+        let headed = grid.below_heading(report)?;
+        let mut columns = grid.columns();
+        let names = columns.pop_first()?;
+        let mut headings =
+            heading::read(grid, headed.row, &columns, &sheets.characters, report);
+        headings.extend(ratios::beside(&sheets.characters, &headings));
+        let kinds = kinds(grid, &headed, names, headings.len(), report);
+        Some(Self { headings, kinds })
     }
-    not_in_the_table(sheets, &headings, &kinds, report);
+}
+
+/// The matrix of a table that has kinds.
+pub(super) fn matrix(
+    sheets: &Sheets,
+    table: &Rows<'_>,
+    usual_gap: Quantity,
+    report: &mut Report,
+) -> Matrix {
+    let Rows { headings, kinds } = table;
     let (mut characters, mut cells, mut used) = (Vec::new(), Vec::new(), Vec::new());
     let mut shares = caps::MOST_SHARES;
-    for heading in &headings {
-        let Some((character, column)) = column::read(heading, &kinds, usual_gap, report) else {
+    for heading in headings {
+        let Some((character, column)) = column::read(heading, kinds, usual_gap, report) else {
             continue;
         };
         match shares.checked_sub(column.iter().map(shares_of).sum()) {
@@ -61,13 +85,13 @@ pub(super) fn assemble(
     ratios::link(&mut characters, &mut cells, &mut used, report);
     governors::link(&mut characters, &used, report);
     ratios::take_governors(&mut characters);
-    governors::settle(&characters, &mut cells, &kinds, &used, report);
+    governors::settle(&characters, &mut cells, kinds, &used, report);
     ratios::fill(&characters, &mut cells, &kinds.rows, report);
-    unknowns(&characters, &cells, &kinds, &used, report);
-    let taxa = taxa(sheets, &kinds);
+    unknowns(&characters, &cells, kinds, &used, report);
+    let taxa = taxa(sheets, kinds);
     let rows = turned(cells, kinds.rows.len());
-    Ok(Matrix::new(sheets.scene.clone(), taxa, characters, rows)
-        .expect("the reader makes only cells that fit their columns"))
+    Matrix::new(sheets.scene.clone(), taxa, characters, rows)
+        .expect("the reader makes only cells that fit their columns")
 }
 
 fn shares_of(cell: &Cell) -> usize {

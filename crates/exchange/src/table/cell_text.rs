@@ -6,13 +6,14 @@
 
 use spinney_model::Share;
 
+use super::answers::{is_not_applicable, is_unknown};
 use super::number::{Amount, NoAmount, amount};
-use super::phrase::{alternatives, fold, list, quoted, unquote};
+use super::phrase::{alternatives, fold, has_stroke, list, quoted, unquote};
 use counted::{counted, out_of, shares};
 use trouble::{MIXED, NOT_A_NUMBER, ONE_END, ambiguous};
 
 pub(super) use counted::OutOf;
-pub(super) use trouble::{OUT_OF, Trouble};
+pub(super) use trouble::{OUT_OF, Trouble, backwards};
 
 mod counted;
 mod trouble;
@@ -81,7 +82,7 @@ pub(super) fn understand(text: &str, heading: &str) -> Result<Typed, Trouble> {
     if items.len() < 2 {
         let items = alternatives(items.first().copied().unwrap_or(""));
         let (what, counted) = parts(&items, heading, items.len() == 1)?;
-        return of(what, false).map(|typed| with_seen(typed, counted));
+        return of(what, has_stroke(text)).map(|typed| with_seen(typed, counted));
     }
     let (what, counted) = parts(&items, heading, true)?;
     let listed = counted.is_none() && no_shares(&what);
@@ -105,9 +106,8 @@ fn fixed(text: &str) -> Option<What> {
     let folded = fold(text);
     Some(match folded.as_str() {
         "" => What::Empty,
-        "?" | "??" | "???" | "unknown" | "not known" => What::Question,
-        "n/a" | "na" | "n.a." | "n. a." | "n.a" | "does not apply" | "doesn't apply"
-        | "doesn’t apply" | "not applicable" => What::NotApplicable,
+        known if is_unknown(known) => What::Question,
+        known if is_not_applicable(known) => What::NotApplicable,
         _ if folded.chars().all(|sign| matches!(sign, '-' | '\u{2010}'..='\u{2015}')) => {
             What::Dash
         }

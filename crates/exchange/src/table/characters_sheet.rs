@@ -5,32 +5,39 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Difficulty, Instrument, Place, Season, SeenOn, Share};
+use spinney_model::{
+    CharacterField, Difficulty, Instrument, Place, Season, SeenOn, Share, WrittenIn,
+};
 
-use super::number::{Amount, TypedUnit, amount};
+use super::answers::{is_no, is_yes};
+use super::number::{Amount, amount};
 use super::phrase::{alternatives, fold, list, states, unquote};
 use super::read_right::{self, ReadRight};
 use super::second_sheet::{Record, Records};
 use super::{grid::Grid, report::Report};
 
-/// The headings, in the order in which they are written; the first name is the usual one.
-pub(crate) const HEADINGS: [&[&str]; 16] = [
-    &["character", "characters", "name", "heading"],
-    &["question", "wording", "how to ask"],
-    &["values", "holds"],
-    &["states", "state", "words"],
-    &["unit", "units", "measured in"],
-    &["gap", "safety gap"],
-    &["seen on", "where seen", "where"],
-    &["difficulty", "how hard", "hard to see"],
-    &["read right", "reliability", "read right (per cent)", "read right (%)"],
-    &["by touch", "touch"],
-    &["applies when", "applies if", "only when", "only if"],
-    &["season", "seasons", "when seen"],
-    &["instrument", "instruments", "tool", "seen with"],
-    &["in order", "ordered", "states in order"],
-    &["words to know", "word to know", "terms", "vocabulary"],
-    &["ratio of", "ratio", "proportion of"],
+/// The headings, in the order in which they are written, with what each describes; the first
+/// name is the usual one.
+pub(crate) const HEADINGS: [(CharacterField, &[&str]); 16] = [
+    (CharacterField::Name, &["character", "characters", "name", "heading"]),
+    (CharacterField::Question, &["question", "wording", "how to ask"]),
+    (CharacterField::Values, &["values", "holds"]),
+    (CharacterField::States, &["states", "state", "words"]),
+    (CharacterField::Unit, &["unit", "units", "measured in"]),
+    (CharacterField::Gap, &["gap", "safety gap", "safety margin"]),
+    (CharacterField::SeenOn, &["seen on", "where seen", "where"]),
+    (CharacterField::Difficulty, &["difficulty", "how hard", "hard to see"]),
+    (
+        CharacterField::ReadRight,
+        &["read right", "reliability", "read right (per cent)", "read right (%)"],
+    ),
+    (CharacterField::ByTouch, &["by touch", "touch"]),
+    (CharacterField::AppliesWhen, &["applies when", "applies if", "only when", "only if"]),
+    (CharacterField::Season, &["season", "seasons", "when seen"]),
+    (CharacterField::Instrument, &["instrument", "instruments", "tool", "seen with"]),
+    (CharacterField::InOrder, &["in order", "ordered", "states in order"]),
+    (CharacterField::WordsToKnow, &["words to know", "word to know", "terms", "vocabulary"]),
+    (CharacterField::RatioOf, &["ratio of", "ratio", "proportion of"]),
 ];
 
 /// What a column holds.
@@ -49,7 +56,7 @@ pub(super) struct Described {
     pub(super) question: Option<String>,
     pub(super) values: Option<Values>,
     pub(super) states: Vec<String>,
-    pub(super) unit: Option<TypedUnit>,
+    pub(super) unit: Option<WrittenIn>,
     pub(super) gap: Option<Amount>,
     pub(super) seen_on: BTreeSet<SeenOn>,
     pub(super) difficulty: Difficulty,
@@ -61,6 +68,8 @@ pub(super) struct Described {
     pub(super) in_order: bool,
     pub(super) terms: BTreeSet<String>,
     pub(super) ratio: Option<RatioOf>,
+    /// The row as it was typed.
+    pub(super) typed: Vec<(CharacterField, String)>,
 }
 
 /// `stalk length / blade length`; which columns these are is for the table to say.
@@ -108,10 +117,11 @@ fn described(row: Row<'_>, report: &mut Report) -> Described {
             .unwrap_or(false),
         terms: terms(row.get(14)),
         ratio: ratio(row),
+        typed: row.typed(&HEADINGS),
     }
 }
 
-fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<TypedUnit>) {
+fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<WrittenIn>) {
     let says_ratio = |field: usize| {
         matches!(fold(row.get(field)).as_str(), "ratio" | "ratios" | "proportion")
     };
@@ -121,7 +131,7 @@ fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<TypedUni
             let remedy = "Leave it empty: a length over a length has no unit.";
             row.odd(4, "unit of a ratio", remedy, report);
         }
-        return (Some(Values::Measure), Some(TypedUnit::Ratio));
+        return (Some(Values::Measure), Some(WrittenIn::Ratio));
     }
     let typed = match fold(row.get(2)).as_str() {
         "" => None,
@@ -140,10 +150,10 @@ fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<TypedUni
             (typed.or(Some(Values::Counts)), None)
         }
         "none" | "no unit" => (typed.or(Some(Values::Measure)), None),
-        _ => match TypedUnit::read(unit) {
+        _ => match WrittenIn::spelt(unit) {
             Some(unit) => (typed.or(Some(Values::Measure)), Some(unit)),
             None => {
-                row.odd(4, "unit", "Type mm, cm, m, in, °, g, ratio or count.", report);
+                row.odd(4, "unit", "Type mm, cm, m, in, ft, °, g, ratio or count.", report);
                 (typed, None)
             }
         },
@@ -210,10 +220,10 @@ fn read_right(row: Row<'_>, report: &mut Report) -> ReadRight {
 }
 
 fn yes_or_no(row: Row<'_>, field: usize, remedy: &str, report: &mut Report) -> Option<bool> {
-    match fold(row.get(field)).as_str() {
+    match row.get(field) {
         "" => None,
-        "yes" | "y" => Some(true),
-        "no" | "n" => Some(false),
+        text if is_yes(text) => Some(true),
+        text if is_no(text) => Some(false),
         _ => {
             row.odd(field, "yes or no", remedy, report);
             None

@@ -3,12 +3,12 @@
 //! Words, else counts, else a measure; what the sheet `characters` says comes first. Cells
 //! that do not fit their column are told and read as unknown.
 
-use spinney_model::{Cell, Character, Code, Quantity, Scale, Unit, Value};
+use spinney_model::{Cell, Character, Code, Quantity, Scale, Unit, Value, WrittenIn};
 
 use super::cell_text::{Part, Trouble, Typed, What, understand};
 use super::characters_sheet::Values;
 use super::heading::Heading;
-use super::number::{Amount, TypedUnit, quantity};
+use super::number::{Amount, quantity};
 use super::phrase::fold;
 use super::{caps, grid::Grid, ratios, report::Report};
 
@@ -64,7 +64,8 @@ fn character(column: &Column<'_>, scale: Scale, report: &mut Report) -> Characte
     let heading = column.heading;
     let mut character = Character::named(heading.name.clone(), scale);
     if matches!(character.scale, Scale::Measure { unit: Unit::Millimetres, .. }) {
-        character.written_in = unit_of(column).and_then(TypedUnit::written_in);
+        character.written_in =
+            unit_of(column).filter(|written| *written != WrittenIn::Millimetres);
     }
     let by_touch = heading.described.and_then(|described| described.by_touch);
     if by_touch.is_none() && heading.is_touch() {
@@ -340,7 +341,7 @@ fn gap(heading: &Heading<'_>, unit: Unit, usual: Quantity, report: &mut Report) 
     };
     let Some(described) = heading.described else { return usual };
     let Some(wanted) = &described.gap else { return usual };
-    let typed = wanted.unit.or(described.unit).filter(|typed| typed.kept_as() == unit);
+    let typed = wanted.unit.or(described.unit).filter(|typed| typed.row().kept_as == unit);
     if wanted.unit.is_some() && typed.is_none() {
         report.one(
             Code::CellNotUnderstood,
@@ -360,10 +361,10 @@ fn too_many(count: usize) -> bool {
 
 /// The unit in which numbers without one are read: the sheet's, the heading's, or the one
 /// that was typed most often.
-fn unit_of(column: &Column<'_>) -> Option<TypedUnit> {
+fn unit_of(column: &Column<'_>) -> Option<WrittenIn> {
     let declared = column.heading.described.and_then(|described| described.unit);
     declared.or(column.heading.unit).or_else(|| {
-        let mut counts = std::collections::BTreeMap::<TypedUnit, usize>::new();
+        let mut counts = std::collections::BTreeMap::<WrittenIn, usize>::new();
         for unit in column.amounts().filter_map(|(_, amount)| amount.unit) {
             *counts.entry(unit).or_default() += 1;
         }

@@ -5,10 +5,9 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::Code;
+use spinney_model::{Code, WrittenIn};
 
 use super::characters_sheet::Described;
-use super::number::TypedUnit;
 use super::phrase::fold;
 use super::{caps, grid::Grid, report::Report};
 
@@ -17,10 +16,12 @@ use super::{caps, grid::Grid, report::Report};
 pub(super) struct Heading<'d> {
     /// Where it is in the sheet.
     pub(super) column: u32,
+    /// The heading as it was typed.
+    pub(super) typed: String,
     /// The character's name.
     pub(super) name: String,
     /// A unit that stands in the heading: `stalk length (mm)`.
-    pub(super) unit: Option<TypedUnit>,
+    pub(super) unit: Option<WrittenIn>,
     /// What the sheet `characters` says of it.
     pub(super) described: Option<&'d Described>,
 }
@@ -121,35 +122,37 @@ fn named<'d>(
             "Type what the column is about. If a decimal comma cut a number in two (2,5), write \
              2.5, or put it in quotes. Merged headings count for their first column only.",
         );
-        return Heading { column, name, unit: None, described: None };
+        return Heading { column, typed: String::new(), name, unit: None, described: None };
     }
     let find = |name: &str| described.iter().find(|row| fold(&row.name) == fold(name));
     // A name that the second sheet has, letter for letter, is the whole name.
     if let Some(row) = find(text) {
         let unit = split_unit(text).map(|(_, unit)| unit);
-        return Heading { column, name: row.name.clone(), unit, described: Some(row) };
+        let (typed, name) = (text.to_owned(), row.name.clone());
+        return Heading { column, typed, name, unit, described: Some(row) };
     }
+    let typed = text.to_owned();
     match split_unit(text) {
         Some((name, unit)) => {
             let described = find(&name);
-            Heading { column, name, unit: Some(unit), described }
+            Heading { column, typed, name, unit: Some(unit), described }
         }
-        None => Heading { column, name: text.to_owned(), unit: None, described: None },
+        None => Heading { column, name: typed.clone(), typed, unit: None, described: None },
     }
 }
 
 /// `stalk length (mm)`, `stalk length [mm]`, `stalk length in mm`, `stalk length mm`.
-pub(super) fn split_unit(text: &str) -> Option<(String, TypedUnit)> {
+pub(super) fn split_unit(text: &str) -> Option<(String, WrittenIn)> {
     if let Some(inner) = text.strip_suffix([')', ']']) {
         let (name, unit) = inner.rsplit_once(['(', '['])?;
-        let unit = TypedUnit::read(unit.trim().trim_start_matches("in "))?;
+        let unit = WrittenIn::spelt(unit.trim().trim_start_matches("in "))?;
         let name = name.trim();
         return (!name.is_empty()).then(|| (name.to_owned(), unit));
     }
     let (name, unit) = text.rsplit_once([' ', ','])?;
-    let unit = TypedUnit::read(unit)?;
+    let unit = WrittenIn::spelt(unit)?;
     // `in` and `m` alone are words and letters before they are units.
-    if matches!(unit, TypedUnit::Inch | TypedUnit::Metre | TypedUnit::Gram)
+    if matches!(unit, WrittenIn::Inches | WrittenIn::Metres | WrittenIn::Grams)
         && text.rsplit(' ').next().is_some_and(|word| word.len() <= 2)
     {
         return None;

@@ -4,23 +4,31 @@
 //! table has.
 
 use num_traits::Zero;
-use spinney_model::{Code, OtherName, Place, Share, Taxon};
+use spinney_model::{Code, KindField, OtherName, Place, Share, Taxon};
 
 use super::number::amount;
 use super::phrase::{fold, quoted, semicolon_list, unquote};
 use super::second_sheet::{Record, Records};
 use super::{grid::Grid, report::Report};
 
-/// The headings, in the order in which they are written; the first name is the usual one.
-pub(crate) const HEADINGS: [&[&str]; 7] = [
-    &["kind", "kinds", "name", "species"],
-    &["scientific name", "latin name", "botanical name"],
-    &["other names", "other name", "also called"],
-    &["how often", "how often met", "weight", "frequency"],
-    &["caution", "cautions", "take care"],
-    &["picture", "photo", "image", "picture file"],
-    &["confirm by", "confirm", "confirming", "to be sure"],
+/// The headings, in the order in which they are written, with what each describes (None: a file
+/// with a picture); the first name is the usual one.
+pub(crate) const HEADINGS: [(Option<KindField>, &[&str]); 11] = [
+    (Some(KindField::Name), &["kind", "kinds", "name", "species"]),
+    (Some(KindField::ScientificName), &["scientific name", "latin name", "botanical name"]),
+    (Some(KindField::OtherNames), &["other names", "other name", "also called"]),
+    (Some(KindField::HowOften), &["how often", "how often met", "weight", "frequency"]),
+    (Some(KindField::Caution), &["caution", "cautions", "take care"]),
+    (None, &["picture", "photo", "image", "picture file"]),
+    (Some(KindField::ConfirmBy), &["confirm by", "confirm", "confirming", "to be sure"]),
+    (Some(KindField::HowSure), &["how sure", "sure"]),
+    (Some(KindField::Where), &["where", "where found", "place"]),
+    (Some(KindField::When), &["when", "when found", "date"]),
+    (Some(KindField::WhichPlant), &["which plant", "which one"]),
 ];
+
+/// How many of the headings, from the first, a key needs; the others belong to the finds.
+pub(crate) const OF_A_KEY: usize = 7;
 
 /// How often a kind is met, in words; twice as often from one to the next.
 const OFTEN: [(&str, i128); 3] = [("often", 4), ("sometimes", 2), ("rarely", 1)];
@@ -28,11 +36,15 @@ const OFTEN: [(&str, i128); 3] = [("often", 4), ("sometimes", 2), ("rarely", 1)]
 /// The largest number of times; more would leave no digits for exact arithmetic.
 const MOST_OFTEN: i128 = 1_000_000;
 
+type Row<'r> = Record<'r, 11>;
+
 /// One row.
 #[derive(Clone, Debug)]
 pub(super) struct Described {
     pub(super) taxon: Taxon,
     pub(super) place: Place,
+    /// The row as it was typed.
+    pub(super) typed: Vec<(Option<KindField>, String)>,
 }
 
 /// The whole sheet.
@@ -49,7 +61,7 @@ pub(super) fn read(grid: &Grid, report: &mut Report) -> Kinds {
     let Some(records) = Records::of(grid, &HEADINGS, report) else {
         return Kinds { rows: Vec::new(), usual_weight: one };
     };
-    let in_words = |record: Record<'_, 7>| often(record.get(3)).is_some();
+    let in_words = |record: Row<'_>| often(record.get(3)).is_some();
     let usual_weight = match records.has(3) && records.rows().any(in_words) {
         true => Share::from_integer(2),
         false => one,
@@ -73,7 +85,7 @@ fn often(text: &str) -> Option<i128> {
     OFTEN.iter().find(|(word, _)| *word == folded).map(|(_, weight)| *weight)
 }
 
-fn described(row: Record<'_, 7>, usual_weight: Share, report: &mut Report) -> Described {
+fn described(row: Row<'_>, usual_weight: Share, report: &mut Report) -> Described {
     let taxon = Taxon {
         name: row.get(0).to_owned(),
         scientific_name: row.text(1),
@@ -83,10 +95,10 @@ fn described(row: Record<'_, 7>, usual_weight: Share, report: &mut Report) -> De
         picture: row.text(5),
         confirming: row.text(6),
     };
-    Described { taxon, place: row.place(0) }
+    Described { taxon, place: row.place(0), typed: row.typed(&HEADINGS) }
 }
 
-fn weight(row: Record<'_, 7>, usual: Share, report: &mut Report) -> Share {
+fn weight(row: Row<'_>, usual: Share, report: &mut Report) -> Share {
     let text = row.get(3);
     if text.is_empty() || text == "?" {
         return usual;

@@ -1,97 +1,17 @@
 //! Numbers and units as people type them: `4 cm`, `3,5`, `30–60 mm`, `1 to 2 in`, `8±1 mm`.
 //!
-//! From text to exact numbers; nothing passes through a float. The inch is 25.4 mm by the
-//! international yard and pound agreement of 1959.
+//! From text to exact numbers; nothing passes through a float. Which units
+//! there are and how they are spelt stands in `spinney_model::UNITS`.
 
 use num_traits::ToPrimitive;
-use spinney_model::{Quantity, Share, Unit, WrittenIn};
-
-/// A unit that somebody typed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub(super) enum TypedUnit {
-    Millimetre,
-    Centimetre,
-    Metre,
-    Inch,
-    Degree,
-    Gram,
-    Kilogram,
-    /// One length over another; only the sheet `characters` says so.
-    Ratio,
-}
-
-impl TypedUnit {
-    /// Reads a unit, whole.
-    pub(super) fn read(text: &str) -> Option<Self> {
-        Some(match text.trim().trim_end_matches('.').to_lowercase().as_str() {
-            "mm" | "millimetre" | "millimetres" | "millimeter" | "millimeters" => {
-                Self::Millimetre
-            }
-            "cm" | "centimetre" | "centimetres" | "centimeter" | "centimeters" => {
-                Self::Centimetre
-            }
-            "m" | "metre" | "metres" | "meter" | "meters" => Self::Metre,
-            "in" | "inch" | "inches" | "\"" | "″" => Self::Inch,
-            "°" | "º" | "deg" | "degree" | "degrees" => Self::Degree,
-            "g" | "gram" | "grams" | "gramme" | "grammes" => Self::Gram,
-            "kg" | "kilogram" | "kilograms" => Self::Kilogram,
-            _ => return None,
-        })
-    }
-
-    /// The unit in which it is kept.
-    pub(super) fn kept_as(self) -> Unit {
-        match self {
-            Self::Millimetre | Self::Centimetre | Self::Metre | Self::Inch => Unit::Millimetres,
-            Self::Degree => Unit::Degrees,
-            Self::Gram | Self::Kilogram => Unit::Grams,
-            Self::Ratio => Unit::Ratio,
-        }
-    }
-
-    /// What people go on to write it in, where that is not the unit in which it is kept.
-    pub(super) fn written_in(self) -> Option<WrittenIn> {
-        match self {
-            Self::Centimetre => Some(WrittenIn::Centimetres),
-            Self::Metre => Some(WrittenIn::Metres),
-            Self::Millimetre | Self::Inch | Self::Degree | Self::Gram => None,
-            Self::Kilogram | Self::Ratio => None,
-        }
-    }
-
-    /// How many of the kept unit one of it is.
-    fn factor(self) -> Share {
-        match self {
-            Self::Millimetre | Self::Degree | Self::Gram | Self::Ratio => {
-                Share::from_integer(1)
-            }
-            Self::Centimetre => Share::from_integer(10),
-            Self::Metre | Self::Kilogram => Share::from_integer(1000),
-            Self::Inch => Share::new(254, 10),
-        }
-    }
-
-    /// How it is written in a sentence.
-    pub(super) fn sign(self) -> &'static str {
-        match self {
-            Self::Millimetre => "mm",
-            Self::Centimetre => "cm",
-            Self::Metre => "m",
-            Self::Inch => "in",
-            Self::Degree => "°",
-            Self::Gram => "g",
-            Self::Kilogram => "kg",
-            Self::Ratio => "",
-        }
-    }
-}
+use spinney_model::{Quantity, Share, WrittenIn};
 
 /// A number or a range, in the unit in which it was typed.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) struct Amount {
     pub(super) low: Share,
     pub(super) high: Share,
-    pub(super) unit: Option<TypedUnit>,
+    pub(super) unit: Option<WrittenIn>,
     /// Whether the larger number stood first.
     pub(super) backwards: bool,
 }
@@ -137,10 +57,10 @@ pub(super) fn amount(text: &str) -> Result<Amount, NoAmount> {
     // `3-5 cm`: the unit at the end holds for both; `3 cm - 45 mm` has one each.
     let (low, high, unit) = match (first_unit, second_unit) {
         (Some(a), Some(b)) if a != b => {
-            if a.kept_as() != b.kept_as() {
+            if a.row().kept_as != b.row().kept_as {
                 return Err(NoAmount::Other);
             }
-            (first, second * b.factor() / a.factor(), Some(a))
+            (first, second * factor(b) / factor(a), Some(a))
         }
         (a, b) => (first, second, a.or(b)),
     };
@@ -156,7 +76,7 @@ pub(super) fn amount(text: &str) -> Result<Amount, NoAmount> {
 fn around(
     middle: Share,
     more_or_less: Share,
-    unit: Option<TypedUnit>,
+    unit: Option<WrittenIn>,
 ) -> Result<Amount, NoAmount> {
     let none = Share::from_integer(0);
     if middle < none || more_or_less < none {
@@ -197,15 +117,20 @@ impl Amount {
     }
 
     /// Both ends in the kept unit, a number without unit being in `unless`.
-    pub(super) fn quantities(&self, unless: Option<TypedUnit>) -> (Quantity, Quantity) {
+    pub(super) fn quantities(&self, unless: Option<WrittenIn>) -> (Quantity, Quantity) {
         let unit = self.unit.or(unless);
         (quantity(self.low, unit), quantity(self.high, unit))
     }
 }
 
+/// How many of the kept unit one of a unit is.
+fn factor(unit: WrittenIn) -> Share {
+    Share::new(unit.row().thousandths.into(), 1000)
+}
+
 /// A number in a typed unit, as it is kept: to the nearest thousandth.
-pub(super) fn quantity(number: Share, unit: Option<TypedUnit>) -> Quantity {
-    let factor = unit.map_or(Share::from_integer(1), TypedUnit::factor);
+pub(super) fn quantity(number: Share, unit: Option<WrittenIn>) -> Quantity {
+    let factor = unit.map_or(Share::from_integer(1), factor);
     let thousandths = (number * factor * Share::from_integer(1000)).round().to_integer();
     Quantity::from_thousandths(i64::try_from(thousandths).unwrap_or(i64::MAX))
 }
@@ -265,14 +190,16 @@ fn whole(digits: &str) -> Result<Share, NoAmount> {
 }
 
 /// A unit at the beginning, and the rest.
-fn unit(text: &str) -> (Option<TypedUnit>, &str) {
+fn unit(text: &str) -> (Option<WrittenIn>, &str) {
     let trimmed = text.trim_start();
-    let letters = |sign: char| sign.is_alphabetic() || matches!(sign, '°' | 'º' | '″' | '"');
+    let letters = |sign: char| {
+        sign.is_alphabetic() || matches!(sign, '°' | 'º' | '″' | '"' | '”' | '\'' | '′')
+    };
     let end = trimmed.find(|sign| !letters(sign)).unwrap_or(trimmed.len());
     // The dot of `3 cm. to 5 cm.`, but not the two of `3 cm..5 cm`.
     let dot = trimmed[end..].starts_with('.') && !trimmed[end..].starts_with("..");
     let dotted = if dot { end + 1 } else { end };
-    match TypedUnit::read(&trimmed[..end]) {
+    match WrittenIn::spelt(&trimmed[..end]) {
         Some(unit) => (Some(unit), &trimmed[dotted..]),
         None => (None, text),
     }

@@ -33,20 +33,51 @@ pub(super) fn semicolon_list(text: &str) -> Vec<&str> {
     cut(text, |at| (text.as_bytes()[at] == b';').then_some(1))
 }
 
-/// The alternatives between which somebody wrote `or`.
+/// The alternatives between which somebody wrote `or`, or a stroke: `toothed / smooth`.
 pub(super) fn alternatives(text: &str) -> Vec<&str> {
-    let bytes = text.as_bytes();
-    cut(text, |at| {
-        let word = bytes.get(at..at + 4)?;
-        let spaced = word[0].is_ascii_whitespace() && word[3].is_ascii_whitespace();
-        (spaced && word[1..3].eq_ignore_ascii_case(b"or")).then_some(3)
-    })
+    cut(text, |at| or_at(text, at).or_else(|| stroke_at(text, at, true)))
 }
 
-/// Declared states: parted by semicolons, commas or `or`.
+/// Whether a stroke stands between two alternatives.
+pub(super) fn has_stroke(text: &str) -> bool {
+    cut(text, |at| stroke_at(text, at, true)).len() > 1
+}
+
+/// Declared states: parted by semicolons, commas, `or` or a stroke with spaces around it.
 pub(super) fn states(text: &str) -> Vec<String> {
+    let alternatives =
+        |piece| cut(piece, |at| or_at(piece, at).or_else(|| stroke_at(piece, at, false)));
     let pieces = list(text).into_iter().flat_map(alternatives);
     pieces.map(unquote).filter(|state| !state.is_empty()).collect()
+}
+
+fn or_at(text: &str, at: usize) -> Option<usize> {
+    let word = text.as_bytes().get(at..at + 4)?;
+    let spaced = word[0].is_ascii_whitespace() && word[3].is_ascii_whitespace();
+    (spaced && word[1..3].eq_ignore_ascii_case(b"or")).then_some(3)
+}
+
+/// A stroke between two words; with numbers on both sides it is a fraction, and `n/a` is none.
+/// `close`: also between words of two letters or more without spaces, `toothed/smooth`.
+fn stroke_at(text: &str, at: usize, close: bool) -> Option<usize> {
+    if text.as_bytes()[at] != b'/' {
+        return None;
+    }
+    let (before, after) = (&text[..at], &text[at + 1..]);
+    let spaced =
+        before.ends_with(char::is_whitespace) && after.starts_with(char::is_whitespace);
+    let (last, first) =
+        (before.trim_end().chars().next_back()?, after.trim_start().chars().next()?);
+    if spaced {
+        return (!(last.is_ascii_digit() && first.is_ascii_digit())).then_some(1);
+    }
+    let letters = |mut signs: Box<dyn Iterator<Item = char> + '_>| {
+        signs.next().is_some_and(char::is_alphabetic)
+            && signs.next().is_some_and(char::is_alphabetic)
+    };
+    let words =
+        close && letters(Box::new(before.chars().rev())) && letters(Box::new(after.chars()));
+    words.then_some(1)
 }
 
 /// Cuts outside quotation marks where `mark` says how many bytes to leave out.

@@ -45,6 +45,7 @@ pub(super) fn beside<'d>(
         .take(room);
     new.map(|row| Heading {
         column: BESIDE,
+        typed: row.name.clone(),
         name: row.name.clone(),
         unit: None,
         described: Some(row),

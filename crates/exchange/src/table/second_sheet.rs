@@ -24,16 +24,16 @@ pub(super) struct Record<'r, const N: usize> {
 
 impl<'g, const N: usize> Records<'g, N> {
     /// Finds the headings; `wanted` has the names of each column, the usual one first.
-    pub(super) fn of(
+    pub(super) fn of<F>(
         grid: &'g Grid,
-        wanted: &[&[&str]; N],
+        wanted: &[(F, &[&str]); N],
         report: &mut Report,
     ) -> Option<Self> {
         let headed = grid.below_heading(report)?;
         let mut columns = [None; N];
         for (column, heading) in headed.headings {
             let folded = fold(heading.trim_end_matches(['?', ':']));
-            let names = wanted.iter().map(|names| names.contains(&folded.as_str()));
+            let names = wanted.iter().map(|(_, names)| names.contains(&folded.as_str()));
             match names.enumerate().find(|(_, named)| *named) {
                 Some((field, _)) if columns[field].is_none() => columns[field] = Some(*column),
                 _ => report.add(
@@ -71,6 +71,12 @@ impl<'r, const N: usize> Record<'r, N> {
         Some(self.get(field).to_owned()).filter(|text| !text.is_empty())
     }
 
+    /// What is filled in besides the name, as it was typed.
+    pub(super) fn typed<F: Copy>(self, wanted: &[(F, &[&str]); N]) -> Vec<(F, String)> {
+        let fields = wanted.iter().enumerate().skip(1);
+        fields.filter_map(|(at, (field, _))| Some((*field, self.text(at)?))).collect()
+    }
+
     /// Where that is.
     pub(super) fn place(self, field: usize) -> spinney_model::Place {
         self.grid.place(self.row, self.columns[field].unwrap_or(0))
@@ -89,6 +95,6 @@ impl<'r, const N: usize> Record<'r, N> {
     }
 }
 
-fn usual(wanted: &[&[&str]]) -> String {
-    wanted.iter().map(|names| names[0]).collect::<Vec<_>>().join(", ")
+fn usual<F>(wanted: &[(F, &[&str])]) -> String {
+    wanted.iter().map(|(_, names)| names[0]).collect::<Vec<_>>().join(", ")
 }

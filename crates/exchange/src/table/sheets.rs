@@ -10,10 +10,8 @@ use super::grid::Grid;
 use super::phrase::fold;
 use super::source::{Form, form};
 use super::workbook::Workbook;
-use super::{
-    Source, Sources, TableError, TypedSheet, about_sheet, characters_sheet, kinds_sheet,
-};
-use super::{report::Report, separated};
+use super::{Source, Sources, TableError, about_sheet, characters_sheet, kinds_sheet};
+use super::{no_table, report::Report, separated};
 
 /// What a sheet is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -32,6 +30,9 @@ pub(super) fn read(sources: &Sources, report: &mut Report) -> Result<Sheets, Tab
     let mut found = match form(&sources.table)? {
         Form::Text(text) => {
             let table = separated::read(&sources.table.name, &text, report);
+            if let Some(what) = no_table::by_its_cells(&table) {
+                return Err(TableError::NotATable { name: table.name, what });
+            }
             Found { table, characters: None, kinds: None, about: None }
         }
         Form::Workbook => {
@@ -64,34 +65,43 @@ pub(super) fn read(sources: &Sources, report: &mut Report) -> Result<Sheets, Tab
     })
 }
 
-/// The typed cells of every sheet of a file.
-pub(super) fn cells(source: &Source) -> Result<Vec<TypedSheet>, TableError> {
-    let mut report = Report::default();
-    let grids = match form(source)? {
-        Form::Text(text) => vec![separated::read(&source.name, &text, &mut report)],
-        Form::Workbook => {
-            let mut workbook = Workbook::open(&source.name, &source.bytes)?;
-            let sheets = 0..workbook.names().len();
-            sheets.map(|at| workbook.sheet(at, &mut report)).collect::<Result<_, _>>()?
+/// Reads files in any order, each called as the sheet that it is: `kinds.csv` has the kinds. The
+/// first that is called nothing else is the table. None: a sheet that nobody gave.
+pub(super) fn in_any_order(
+    sources: &[Source],
+    report: &mut Report,
+) -> Result<(Sheets, bool), TableError> {
+    let stem = |name: &str| {
+        let name = name.rsplit(['/', '\\']).next().unwrap_or_default();
+        name.rsplit_once('.').map_or(name, |(stem, _)| stem).to_owned()
+    };
+    let mut given = Sources::default();
+    let mut table = None;
+    for source in sources {
+        let place = match part_of(&stem(&source.name)) {
+            Some(Part::Characters) => &mut given.characters,
+            Some(Part::Kinds) => &mut given.kinds,
+            Some(Part::About) => &mut given.about,
+            Some(Part::HowTo) => continue,
+            None => &mut table,
+        };
+        match place {
+            None => *place = Some(source.clone()),
+            Some(first) => {
+                let first = first.name.clone();
+                report.one(
+                    Code::LeftOut,
+                    Place::Table,
+                    format!("“{}” is not read: “{first}” is.", source.name),
+                    "Take in one table after the other. Files beside a table are called \
+                     characters, kinds and about.",
+                );
+            }
         }
-    };
-    // Nobody would see that something of it is not there.
-    let findings = report.finish();
-    if let Some(over) = findings.into_iter().find(|finding| finding.code == Code::TooLarge) {
-        return Err(TableError::DoesNotFit { sentence: over.sentence });
     }
-    let full = grids.into_iter().filter(|grid| !grid.is_empty());
-    Ok(full.map(|grid| (grid.name.clone(), rows(&grid))).collect())
-}
-
-/// Rows from the first column on; blank rows and columns on the way stay.
-fn rows(grid: &Grid) -> Vec<Vec<String>> {
-    let columns = grid.columns();
-    let (Some(&first), Some(&last)) = (columns.first(), columns.last()) else {
-        return Vec::new();
-    };
-    let row = |at: u32| (first..=last).map(|c| grid.get(at, c).to_owned()).collect();
-    grid.rows().map(|(at, _)| row(at)).collect()
+    let is_there = table.is_some();
+    given.table = table.unwrap_or_default();
+    Ok((read(&given, report)?, is_there))
 }
 
 struct Found {

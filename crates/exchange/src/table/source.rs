@@ -6,7 +6,7 @@
 
 use std::borrow::Cow;
 
-use super::{Source, TableError, caps};
+use super::{Source, TableError, caps, no_table};
 
 /// What a file turned out to be.
 #[derive(Debug)]
@@ -52,6 +52,9 @@ pub(super) fn form(source: &Source) -> Result<Form<'_>, TableError> {
     let text = decode(bytes);
     if text.contains('\0') {
         return Err(TableError::NotATable { name: name(), what: "not text" });
+    }
+    if let Some(what) = no_table::by_its_beginning(&text) {
+        return Err(TableError::NotATable { name: name(), what });
     }
     Ok(Form::Text(text))
 }

@@ -5,8 +5,9 @@
 
 use super::cell_text::{seen, understood_in_every_column};
 use super::heading::split_unit;
-use super::number::{TypedUnit, amount};
+use super::number::amount;
 use super::retyped::things;
+use spinney_model::WrittenIn;
 
 /// How the unit of a heading stands to the unit of a column.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -31,9 +32,9 @@ pub fn name_and_unit(heading: &str) -> (String, Option<String>) {
 
 /// Whether numbers of one unit can stand in a column of the other.
 pub fn units(one: &str, other: &str) -> Units {
-    match (TypedUnit::read(one), TypedUnit::read(other)) {
+    match (WrittenIn::spelt(one), WrittenIn::spelt(other)) {
         (Some(one), Some(other)) if one == other => Units::Same,
-        (Some(one), Some(other)) if one.kept_as() == other.kept_as() => Units::Convert,
+        (Some(one), Some(other)) if one.row().kept_as == other.row().kept_as => Units::Convert,
         _ => Units::Differ,
     }
 }

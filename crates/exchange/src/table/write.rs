@@ -153,8 +153,8 @@ fn characters(matrix: &Matrix) -> String {
     separated(rows)
 }
 
-fn usual(headings: &[&[&str]]) -> Vec<String> {
-    headings.iter().map(|names| names[0].to_owned()).collect()
+fn usual<F>(headings: &[(F, &[&str])]) -> Vec<String> {
+    headings.iter().map(|(_, names)| names[0].to_owned()).collect()
 }
 
 fn described(character: &Character, matrix: &Matrix) -> Vec<String> {
@@ -238,7 +238,7 @@ fn applies_when(character: &Character, matrix: &Matrix) -> String {
 }
 
 fn kinds(matrix: &Matrix) -> String {
-    let mut rows = vec![usual(&kinds_sheet::HEADINGS)];
+    let mut rows = vec![usual(&kinds_sheet::HEADINGS[..kinds_sheet::OF_A_KEY])];
     for taxon in matrix.taxa() {
         let names = taxon.other_names.iter().map(other_name).collect::<Vec<_>>();
         let or_empty = |text: &Option<String>| text.clone().unwrap_or_default();

@@ -32,6 +32,8 @@ pub enum CharacterField {
     Name,
     /// How to ask about it, with `{}` for the states.
     Question,
+    /// What its cells hold: words, counts or a measure; empty: as they look.
+    Values,
     /// Its states, in their order.
     States,
     /// What it is measured in.

@@ -30,13 +30,13 @@ const DIMENSIONS: &[Dimension] = &[
 
 /// A threshold as it stands in a list: `22.5 mm or more`, `5 or more`.
 pub(super) fn or_more(character: &Character, least: Quantity) -> String {
-    format!("{} or more", amount(character, least))
+    format!("{} or more", character.amount(least))
 }
 
 /// The other side of a threshold: `less than 22.5 mm`, `fewer than 5`.
 pub(super) fn less_than(character: &Character, least: Quantity) -> String {
     let less = if matches!(character.scale, Scale::Counts) { "fewer" } else { "less" };
-    format!("{less} than {}", amount(character, least))
+    format!("{less} than {}", character.amount(least))
 }
 
 /// A threshold as it stands in a person's own wording: `22.5 mm or longer`; but "or more"
@@ -45,19 +45,9 @@ pub(super) fn threshold(character: &Character, template: &str, least: Quantity) 
     let said = |word: &str| template.to_lowercase().contains(word);
     match dimension(&character.name) {
         Some((dimension, _)) if !said(dimension.noun) => {
-            format!("{} or {}", amount(character, least), dimension.more)
+            format!("{} or {}", character.amount(least), dimension.more)
         }
         _ => or_more(character, least),
-    }
-}
-
-/// A number with its unit: `22.5 mm`, `40°`, `5`.
-fn amount(character: &Character, quantity: Quantity) -> String {
-    let number = character.number(quantity);
-    match character.sign() {
-        "" => number,
-        sign @ "°" => format!("{number}{sign}"),
-        sign => format!("{number} {sign}"),
     }
 }
 
@@ -94,8 +84,8 @@ pub(super) fn measure_question(
         None => (name, "more", "less"),
     };
     let wanted = match asked {
-        Asked::AtLeast(least) => format!("{} or {more}", amount(character, *least)),
-        Asked::Below(limit) => format!("{less} than {}", amount(character, *limit)),
+        Asked::AtLeast(least) => format!("{} or {more}", character.amount(*least)),
+        Asked::Below(limit) => format!("{less} than {}", character.amount(*limit)),
         Asked::States(_) => String::new(),
     };
     if part.is_empty() {

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use spinney_model::{
     Cell, Character, CharacterIx, Couplet, Destination, Quantity, Scene, StateIx, Taxon, Unit,
-    Value,
+    Value, WrittenIn,
 };
 
 use super::*;
@@ -107,6 +107,21 @@ fn yes_and_no_become_sentences() {
     let spine = || words("spine at the tip", &["no", "yes"]);
     assert_eq!(asked(spine(), None, states(&[0])), "Is there no spine at the tip?");
     assert_eq!(asked(spine(), None, states(&[1])), "Is there a spine at the tip?");
+}
+
+#[test]
+fn a_column_of_inches_is_asked_in_inches() {
+    let mut stalk = measure("stalk length", Unit::Millimetres);
+    stalk.written_in = Some(WrittenIn::Inches);
+    for (thousandths, wanted) in [
+        (25_400, "Is the stalk 1 inch or longer?"),
+        (63_500, "Is the stalk 2.5 inches or longer?"),
+    ] {
+        assert_eq!(asked(stalk.clone(), None, at_least(thousandths)), wanted);
+    }
+    stalk.written_in = Some(WrittenIn::Feet);
+    let feet = asked(stalk, None, at_least(609_600));
+    assert_eq!(feet, "Is the stalk 2 feet or longer?");
 }
 
 #[test]

@@ -56,14 +56,11 @@ fn file(path: &Path) -> Result<Sitting, Failure> {
 /// The invented hedge walk, with a key begun.
 fn demo() -> Result<Sitting, Failure> {
     let outing = &OUTINGS[0];
-    let mut sheets = Vec::new();
-    for name in ["table", "characters", "kinds", "about"] {
-        let bytes = outing.text(&format!("{name}.csv")).as_bytes().to_vec();
-        let source = table::Source { name: format!("{name}.csv"), bytes };
-        let cells =
-            table::cells(&source).map_err(|error| Failure::new(&error, error.remedy()))?;
-        sheets.extend(cells.into_iter().map(|(_, rows)| (name.to_owned(), rows)));
-    }
+    let sheets = ["table", "characters", "kinds", "about"].map(|name| {
+        let name = format!("{name}.csv");
+        let bytes = outing.text(&name).as_bytes().to_vec();
+        table::Source { name, bytes }
+    });
     let at = clerk::now();
     let mut lines = Desk::lines_of_table(&sheets, at).expect("the hedge walk holds kinds");
     let key = KeyId(1);

@@ -10,7 +10,8 @@ fn desk() -> Desk {
     let rows =
         ["kind|edge|shape", "hazel|toothed|round", "oak|smooth|lobed", "ash|toothed|long"];
     let rows = rows.map(|row| row.split('|').map(str::to_owned).collect()).to_vec();
-    let lines = Desk::lines_of_table(&[("table".to_owned(), rows)], 0).expect("it has kinds");
+    let lines = Desk::lines_of_table(&[spinney_exchange::table::typed("table", rows)], 0)
+        .expect("it has kinds");
     Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines are read")
 }
 

@@ -3,6 +3,7 @@
 use maud::{Markup, html};
 use spinney_model::{Edit, KindId};
 
+use super::left::{self, Told};
 use super::{LONGEST_NAME, MOST_KINDS, take_table};
 use crate::Desk;
 use crate::laid::folded;
@@ -35,7 +36,7 @@ pub(super) fn add(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let t = asked.tongue;
     let collection = &desk.history.now;
     let mut next = collection.next_kind().0;
-    let mut edits = Vec::new();
+    let (mut edits, mut here_already) = (Vec::new(), Vec::new());
     let mut known: Vec<String> =
         collection.kinds.keys().map(|id| folded(&collection.name(*id))).collect();
     for (at, name) in asked.request.field("names").lines().enumerate() {
@@ -46,7 +47,11 @@ pub(super) fn add(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
                 remedy: t.say("finds-long-line-remedy"),
             });
         }
-        if name.is_empty() || known.contains(&folded(&name)) {
+        if name.is_empty() {
+            continue;
+        }
+        if known.contains(&folded(&name)) {
+            here_already.push(name);
             continue;
         }
         known.push(folded(&name));
@@ -69,7 +74,16 @@ pub(super) fn add(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     if collection.kinds.len() + added > MOST_KINDS {
         return Err(too_many(t));
     }
-    Ok(Deed { pictures, ..Deed::edits(edits, asked.back("/finds")) })
+    let back = asked.back("/finds");
+    let to = match here_already.len() {
+        0 => back,
+        count => {
+            let names = here_already.join(", ");
+            let sentence = t.count_with("finds-here-already", count, &[("names", &names)]);
+            left::address(back, &Told::sentence(sentence))
+        }
+    };
+    Ok(Deed { pictures, ..Deed::edits(edits, to) })
 }
 
 pub(super) fn too_many(t: Tongue) -> Refused {

@@ -4,40 +4,95 @@
 //! stands what stood here, and a person writes down the other if it is right.
 
 use maud::{Markup, html};
+use spinney_exchange::table::{self, Source, TypedSheets};
 use spinney_model::{AboutField, CharacterField, CharacterId, KindField, KindId};
 
 use crate::collection::Collection;
-use crate::intake::{Field, Left, OddUnit, kind_headings};
-use crate::laid::{ABOUT_SHEET, CHARACTER_SHEET};
+use crate::intake::{self, Field, Left, OddUnit, Taken};
+use crate::laid::ABOUT_SHEET;
 use crate::language::Tongue;
 use crate::pages::table::label as character_label;
 use crate::routes::{Asked, Refused};
 
 /// So many are told one by one; more do not fit into an address.
 const TOLD: usize = 12;
-/// So many letters of each.
+/// So many letters of each text.
 const LETTERS: usize = 80;
+/// So many letters of a sentence.
+const SENTENCE: usize = 240;
 /// So many bytes of an address tell it. A letter may take twelve, and hosts and what stands
 /// before them take addresses of some thousand.
 const BYTES: usize = 2_000;
 
-/// The page to go to; with what was left, it is told there.
-pub(crate) fn address(to: String, left: &[Left]) -> String {
-    if left.is_empty() {
+/// What there is to tell of a table that came in.
+#[derive(Default)]
+pub(crate) struct Told {
+    left: Vec<Left>,
+    /// Sentences, each with whether it is of the reader, which speaks English.
+    said: Vec<(bool, String)>,
+}
+
+impl Told {
+    /// What was left and not understood. Of a single table, cells go by their place alone.
+    pub(crate) fn of(
+        t: Tongue,
+        collection: &Collection,
+        sources: &[Source],
+        sheets: &TypedSheets,
+        taken: &Taken,
+    ) -> Self {
+        let place = match sources {
+            [one] => format!("{}!", one.name),
+            _ => "\u{0}".to_owned(),
+        };
+        let read = intake::not_understood(sheets);
+        let mut said: Vec<_> =
+            read.map(|finding| (true, finding.sentence.replace(&place, ""))).collect();
+        said.extend(taken.taken_for.iter().map(|(theirs, kind)| {
+            let ours = collection.name(*kind);
+            (false, t.with("finds-taken-for", &[("theirs", theirs), ("ours", &ours)]))
+        }));
+        if taken.pictures > 0 {
+            said.push((false, t.count("finds-no-pictures", taken.pictures)));
+        }
+        Self { left: taken.left.clone(), said }
+    }
+
+    /// One sentence of the screens.
+    pub(crate) fn sentence(sentence: String) -> Self {
+        Self { said: vec![(false, sentence)], ..Self::default() }
+    }
+
+    pub(crate) fn is_empty(&self) -> bool {
+        self.left.is_empty() && self.said.is_empty()
+    }
+}
+
+/// The page to go to; where there is something to tell, it is told on *Our finds*.
+pub(crate) fn address(to: String, told: &Told) -> String {
+    if told.is_empty() {
         return to;
     }
     let mut query = String::new();
-    for left in left.iter().take(TOLD) {
+    let marks = told.left.iter().take(TOLD).map(|left| {
         let theirs: String = left.theirs.chars().take(LETTERS).collect();
+        ("left", format!("{} {theirs}", mark(left.of)))
+    });
+    let said = told.said.iter().take(TOLD).map(|(english, sentence)| {
+        let short: String = sentence.chars().take(SENTENCE).collect();
+        (if *english { "read" } else { "note" }, short)
+    });
+    for (name, text) in said.chain(marks) {
         let mut one = form_urlencoded::Serializer::new(String::new());
-        let one = one.append_pair("left", &format!("{} {theirs}", mark(left.of))).finish();
+        let one = one.append_pair(name, &text).finish();
         if query.len() + one.len() > BYTES {
             break;
         }
         query.push_str(&one);
         query.push('&');
     }
-    format!("/finds?{query}of={}#left", left.len())
+    let at = if told.said.is_empty() { "left" } else { "not-read" };
+    format!("/finds?{query}of={}&said={}#{at}", told.left.len(), told.said.len())
 }
 
 /// `kind:3:caution`: the heading of the sheet has no blank in an address.
@@ -59,12 +114,13 @@ fn field(mark: &str) -> Option<Field> {
     let heading = heading.replace('-', " ");
     Some(match sheet {
         "kind" => {
-            let (field, _) = kind_headings().find(|(_, known)| *known == heading)?;
-            Field::Kind(KindId(number), *field)
+            let (field, _) = table::kind_headings().find(|(_, known)| *known == heading)?;
+            Field::Kind(KindId(number), field)
         }
         "character" => {
-            let (field, _) = CHARACTER_SHEET.iter().find(|(_, known)| *known == heading)?;
-            Field::Character(CharacterId(number), *field)
+            let (field, _) =
+                table::character_headings().find(|(_, known)| *known == heading)?;
+            Field::Character(CharacterId(number), field)
         }
         "about" => {
             let (known, _) = ABOUT_SHEET.iter().find(|(_, word)| *word == heading)?;
@@ -75,19 +131,55 @@ fn field(mark: &str) -> Option<Field> {
 }
 
 fn heading_of_kind(field: KindField) -> &'static str {
-    kind_headings().find(|(known, _)| *known == field).map_or("", |(_, heading)| heading)
+    table::kind_headings().find(|(known, _)| *known == field).map_or("", |(_, heading)| heading)
 }
 
 fn heading_of_character(field: CharacterField) -> &'static str {
-    CHARACTER_SHEET.iter().find(|(known, _)| *known == field).map_or("", |(_, heading)| heading)
+    table::character_headings()
+        .find(|(known, _)| *known == field)
+        .map_or("", |(_, heading)| heading)
 }
 
 fn heading_of_about(field: AboutField) -> &'static str {
     ABOUT_SHEET.iter().find(|(known, _)| *known == field).map_or("", |(_, word)| word)
 }
 
-/// What the address says was left.
+/// What the address says was not understood, and what was left.
 pub(super) fn list(asked: &Asked<'_>, collection: &Collection) -> Markup {
+    html! {
+        (not_read(asked))
+        (left(asked, collection))
+    }
+}
+
+fn not_read(asked: &Asked<'_>) -> Markup {
+    let t = asked.tongue;
+    let said = asked.request.query.iter().take(2 * TOLD);
+    let said: Vec<(bool, &str)> = said
+        .filter_map(|(name, text)| match name.as_str() {
+            "read" => Some((true, text.as_str())),
+            "note" => Some((false, text.as_str())),
+            _ => None,
+        })
+        .collect();
+    let all = asked.request.asked("said").parse().unwrap_or(0).max(said.len());
+    html! {
+        @if !said.is_empty() {
+            section.finding.look #not-read {
+                h2 { (t.say("finds-not-read")) }
+                ul {
+                    @for (english, sentence) in &said {
+                        li dir="auto" lang=[english.then_some("en")] { (sentence) }
+                    }
+                }
+                @if all > said.len() { p { (t.count("finds-left-more", all - said.len())) } }
+                p.remedy { (t.say("finds-not-read-remedy")) }
+            }
+        }
+    }
+}
+
+fn left(asked: &Asked<'_>, collection: &Collection) -> Markup {
     let t = asked.tongue;
     let told = asked.request.query.iter().filter(|(name, _)| name == "left").take(TOLD);
     let told = told.filter_map(|(_, text)| {
@@ -143,7 +235,7 @@ pub(crate) fn odd_unit(t: Tongue, odd: &OddUnit) -> Refused {
 mod tests {
     use spinney_model::{KindField, KindId};
 
-    use super::{BYTES, TOLD, address};
+    use super::{BYTES, TOLD, Told, address};
     use crate::intake::{Field, Left};
 
     #[test]
@@ -154,10 +246,11 @@ mod tests {
                 theirs: letter.repeat(300),
             };
             let left: Vec<Left> = (1..=20).map(left).collect();
-            let address = address("/finds".to_owned(), &left);
+            let all = Told { left, ..Told::default() };
+            let address = address("/finds".to_owned(), &all);
             assert!(address.len() < BYTES + 40, "{letter}: {}", address.len());
             assert!(address.matches("left=").count() >= told, "{letter}: {address}");
-            assert!(address.ends_with("of=20#left"), "all are counted");
+            assert!(address.ends_with("of=20&said=0#left"), "all are counted");
         }
     }
 }

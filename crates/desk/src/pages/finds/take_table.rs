@@ -5,15 +5,18 @@
 //! and waits for a person.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, MOST_CHARACTERS, Source, TypedSheet};
+use spinney_exchange::table::{self, MOST_CHARACTERS, Source, TypedSheets};
 use spinney_model::Edit;
 
 use super::add::too_many;
 use super::deeds::typed;
-use super::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS, left};
+use super::left::{self, Told};
+use super::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS};
+use crate::collection::Collection;
+use crate::intake::Taken;
 use crate::language::Tongue;
 use crate::routes::{Asked, Deed, Refused};
-use crate::{Desk, intake};
+use crate::{Desk, intake, reworded};
 
 /// The longest text in a cell, in letters: no cell of a key says as much.
 const LONGEST_CELL: usize = 2_000;
@@ -39,40 +42,44 @@ pub(super) fn form(t: Tongue) -> Markup {
 pub(super) fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let t = asked.tongue;
     let source = typed(asked, "source", LONGEST_NAME)?;
-    let mut sheets = Vec::new();
+    let mut sources = Vec::new();
     let pasted = asked.request.form.iter().find(|(field, _)| field == "table");
     if let Some((_, text)) = pasted.filter(|(_, text)| !text.trim().is_empty()) {
         let bytes = text.clone().into_bytes();
-        sheets.extend(read(t, Source { name: t.say("finds-pasted"), bytes })?);
+        sources.push(Source { name: t.say("finds-pasted"), bytes });
     }
-    for file in asked.request.files.iter().filter(|file| !file.bytes.is_empty()) {
-        let name = sheet_name(&file.name).to_owned();
-        sheets.extend(read(t, Source { name, bytes: file.bytes.clone() })?);
-    }
-    let taken = intake::take_in(&desk.history.now, &sheets, &source)
-        .map_err(|odd| left::odd_unit(t, &odd))?;
-    let edits = taken.edits;
-    if edits.is_empty() && taken.left.is_empty() {
+    let files = asked.request.files.iter().filter(|file| !file.bytes.is_empty());
+    sources.extend(
+        files.map(|file| Source { name: file.name.clone(), bytes: file.bytes.clone() }),
+    );
+    let collection = &desk.history.now;
+    let (sheets, taken) = taken_in(t, collection, &sources, &source)?;
+    if taken.edits.is_empty() && taken.left.is_empty() {
         return Err(Refused {
             sentence: t.say("finds-no-table"),
             remedy: t.say("finds-no-table-remedy"),
         });
     }
-    small_enough(desk, t, &edits)?;
-    Ok(Deed::edits(edits, left::address(asked.back("/finds"), &taken.left)))
+    small_enough(desk, t, &taken.edits)?;
+    let told = Told::of(t, collection, &sources, &sheets, &taken);
+    Ok(Deed::edits(taken.edits, left::address(asked.back("/finds"), &told)))
 }
 
-/// What a file of cells is called as a sheet: `kinds.csv` is the sheet `kinds`.
-pub(crate) fn sheet_name(file: &str) -> &str {
-    let name = file.rsplit(['/', '\\']).next().unwrap_or_default();
-    name.rsplit_once('.').map_or(name, |(stem, _)| stem)
-}
-
-fn read(t: Tongue, source: Source) -> Result<Vec<TypedSheet>, Refused> {
-    table::cells(&source).map_err(|error| Refused {
+/// Files as the reader of tables reads them, and the edits that take them in.
+pub(crate) fn taken_in(
+    t: Tongue,
+    collection: &Collection,
+    sources: &[Source],
+    who: &str,
+) -> Result<(TypedSheets, Taken), Refused> {
+    let sheets = table::typed_sheets(sources).map_err(|error| Refused {
         sentence: t.with("finds-table-error", &[("error", &error)]),
         remedy: error.remedy().to_owned(),
-    })
+    })?;
+    let mut taken =
+        intake::take_in(collection, &sheets, who).map_err(|odd| left::odd_unit(t, &odd))?;
+    taken.edits.extend(reworded::follow(collection, &taken.edits));
+    Ok((sheets, taken))
 }
 
 fn small_enough(desk: &Desk, t: Tongue, edits: &[Edit]) -> Result<(), Refused> {

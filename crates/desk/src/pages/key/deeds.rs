@@ -151,7 +151,10 @@ pub(super) fn threshold(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refus
     let character = key.made.layer.matrix.character(old.character);
     // It is typed as the column is written: 4 in a column of centimetres is 40 mm.
     let kept = |typed: Quantity| {
-        Quantity::from_thousandths(typed.thousandths() * character.millimetres())
+        let product =
+            i128::from(typed.thousandths()) * i128::from(character.one().thousandths());
+        let nearest = (product.abs() + 500) / 1000 * product.signum();
+        Quantity::from_thousandths(i64::try_from(nearest).unwrap_or(i64::MAX))
     };
     let number = quantity(asked.request.field("number")).map(kept);
     let counts = matches!(character.scale, Scale::Counts);

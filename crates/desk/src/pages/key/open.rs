@@ -6,6 +6,7 @@ use spinney_model::Couplet;
 use super::{Keyed, alternatives, pinned, ranges};
 use crate::asking::letters;
 use crate::pages::heaps::deeds::LONGEST_QUESTION;
+use crate::reworded;
 
 /// Everything that can be done to a question.
 pub(super) fn panel(key: &Keyed, couplet: &Couplet) -> Markup {
@@ -21,6 +22,7 @@ pub(super) fn panel(key: &Keyed, couplet: &Couplet) -> Markup {
                     value=(couplet.wording.first());
                 button #reword { (t.say("key-reword")) }
             }
+            (own_words(key, couplet))
             (swap(key, couplet))
             (ranges::ranges(key, couplet))
             @if key.drawn().finished() { (keep(key, couplet, pinned)) }
@@ -30,6 +32,24 @@ pub(super) fn panel(key: &Keyed, couplet: &Couplet) -> Markup {
                     a.button href={"/heaps?key=" (key.id.0) "&at=" (letters(at))} { (t.say("key-see-heaps")) } " "
                 }
                 a.button #close href={(key.address(None)) "#q" (couplet.number)} { (t.say("key-close")) }
+            }
+        }
+    }
+}
+
+/// Why a question keeps its words when the column's change, and the way to the column's.
+fn own_words(key: &Keyed, couplet: &Couplet) -> Markup {
+    let t = key.t;
+    let at = key.place(couplet);
+    let own = reworded::own_words(&key.collection, &key.laid, None);
+    let own = own.into_iter().find(|own| own.key == key.id && own.at == *at);
+    html! {
+        @if let Some(own) = own {
+            form #own-words method="post" action="/do/key-reword" {
+                (key.where_fields(at))
+                input type="hidden" name="words" value=(own.of_the_table);
+                p.quiet dir="auto" { (t.with("key-own-words", &[("question", &own.of_the_table)])) }
+                button #own-words-take { (t.say("key-own-words-take")) }
             }
         }
     }

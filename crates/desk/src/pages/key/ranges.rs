@@ -60,7 +60,7 @@ pub(super) fn ranges(key: &Keyed, couplet: &Couplet) -> Markup {
     let line = [at.as_f64() - gap.as_f64(), at.as_f64() + gap.as_f64()];
     let ruler = Ruler::over(ends.chain(line));
     // Numbers are typed and shown as the column is written; the drawing has no unit.
-    let one = character.millimetres() as f64;
+    let one = character.one().as_f64();
     html! {
         section.threshold aria-labelledby="ranges-title" {
             h3 #ranges-title dir="auto" { (t.with("key-ranges", &[("character", &character.name)])) }

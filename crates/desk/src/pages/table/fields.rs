@@ -13,6 +13,7 @@ use crate::Desk;
 use crate::collection::Collection;
 use crate::laid::folded;
 use crate::language::Tongue;
+use crate::reworded;
 use crate::routes::{Asked, Deed, Refused};
 
 /// How a field is asked for.
@@ -27,7 +28,7 @@ pub(super) enum Input {
 }
 
 /// Every field of the sheet: its mark in forms, its label, its help (empty: none).
-pub(super) const FIELDS: [(Field, &str, Input, &str, &str); 15] = [
+pub(super) const FIELDS: [(Field, &str, Input, &str, &str); 16] = [
     (Field::Name, "name", Input::Line, "table-field-name", ""),
     (Field::Question, "question", Input::Line, "table-field-question", "table-help-question"),
     (Field::States, "states", Input::Line, "table-field-states", "table-help-states"),
@@ -41,9 +42,16 @@ pub(super) const FIELDS: [(Field, &str, Input, &str, &str); 15] = [
     (
         Field::Unit,
         "unit",
-        Input::One(&["mm", "cm", "m", "in", "°", "g", "count", "ratio"]),
+        Input::One(&["mm", "cm", "m", "in", "ft", "°", "g", "count", "ratio"]),
         "table-field-unit",
         "",
+    ),
+    (
+        Field::Values,
+        "values",
+        Input::One(&["words", "counts", "measure"]),
+        "table-field-values",
+        "table-help-values",
     ),
     (Field::Gap, "gap", Input::Line, "table-field-gap", "table-help-gap"),
     (
@@ -134,6 +142,7 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
         }
         edits.push(Edit::DescribeCharacter(id, field, typed));
     }
+    edits.extend(reworded::follow(collection, &edits));
     Ok(Deed::edits(edits, asked.back(&format!("/table/{}", id.0))))
 }
 

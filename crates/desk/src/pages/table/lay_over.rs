@@ -2,17 +2,17 @@
 //! differs from what others say, a person decides.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, MOST_CHARACTERS, Source};
+use spinney_exchange::table::{MOST_CHARACTERS, Source};
 use spinney_model::Edit;
 
 use super::fields::one_line;
 use super::view::View;
 use super::{LONGEST_NAME, LONGEST_TEXT};
 use crate::Desk;
-use crate::intake;
 use crate::laid::Laid;
 use crate::language::Tongue;
-use crate::pages::finds::{MOST_KINDS, left, take_table};
+use crate::pages::finds::left::{self, Told};
+use crate::pages::finds::{MOST_KINDS, take_table};
 use crate::routes::{Asked, Deed, Refused};
 
 pub(super) fn form(t: Tongue, view: &View) -> Markup {
@@ -39,23 +39,17 @@ pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     let who: String = one_line(asked.request.field("who")).chars().take(LONGEST_NAME).collect();
     let file = asked.request.files.iter().find(|file| !file.bytes.is_empty());
     let source = match file {
-        Some(file) => {
-            let name = take_table::sheet_name(&file.name).to_owned();
-            Source { name, bytes: file.bytes.clone() }
-        }
+        Some(file) => Source { name: file.name.clone(), bytes: file.bytes.clone() },
         None => {
             let text = asked.request.form.iter().find(|(name, _)| name == "table");
             let bytes = text.map_or(Vec::new(), |(_, text)| text.clone().into_bytes());
             Source { name: t.say("table-pasted"), bytes }
         }
     };
-    let sheets = table::cells(&source).map_err(|why| Refused {
-        sentence: why.to_string(),
-        remedy: why.remedy().to_owned(),
-    })?;
-    let taken =
-        intake::take_in(collection, &sheets, &who).map_err(|odd| left::odd_unit(t, &odd))?;
-    let mut edits = taken.edits;
+    let sources = [source];
+    let (sheets, mut taken) = take_table::taken_in(t, collection, &sources, &who)?;
+    let told = Told::of(t, collection, &sources, &sheets, &taken);
+    let mut edits = std::mem::take(&mut taken.edits);
     // What is said already need not be said again.
     edits.retain(|edit| match edit {
         Edit::SetCell { kind, character, source, text } => {
@@ -81,7 +75,7 @@ pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     let laid = Laid::of(&then);
     let differ = laid.is_some_and(|laid| laid.said.contradictions().next().is_some());
     let to = if differ { "/table?show=differ" } else { "/table" };
-    Ok(Deed::edits(edits, left::address(to.to_owned(), &taken.left)))
+    Ok(Deed::edits(edits, left::address(to.to_owned(), &told)))
 }
 
 /// No text is longer than could be typed.

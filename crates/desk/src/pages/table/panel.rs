@@ -1,16 +1,19 @@
 //! A character's sheet beside the table: how it is asked, where it is seen, its states.
 
 use maud::{Markup, html};
+use spinney_exchange::table::{self, Units};
 use spinney_model::{Ask, Asked, CharacterId, CharacterIx, Scale, StateIx, Value};
 use spinney_press::wording;
 
 use super::fields::{FIELDS, Input, named};
 use super::view::View;
 use super::{LONGEST_NAME, LONGEST_TEXT, margin, sheet};
+use crate::asking::letters;
 use crate::collection::Collection;
 use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::pages::frame;
+use crate::reworded;
 
 /// So many fields are seen at once; the others are folded.
 const SEEN_FIRST: usize = 8;
@@ -45,12 +48,35 @@ pub(super) fn panel(
                 }
                 button.main #keep-character { (t.say("table-keep-character")) }
             }
-            @if let Some((laid, at)) = place { (states(t, laid, at, id, &back)) }
+            @if let Some((laid, at)) = place {
+                (states(t, laid, at, id, &back))
+                (own_words(t, collection, laid, id))
+            }
             form method="post" action={"/do/take-out-character/" (id.0)} {
                 input type="hidden" name="back" value=(view.with_choices("/table"));
                 button.quiet #take-out-character { (t.say("table-take-out")) }
             }
             p { a href=(view.with_choices("/table")) { (t.say("table-close-panel")) } }
+        }
+    }
+}
+
+/// The questions about it that a person worded: they do not follow when it is worded anew.
+fn own_words(t: Tongue, collection: &Collection, laid: &Laid, id: CharacterId) -> Markup {
+    let own = reworded::own_words(collection, laid, Some(id));
+    html! {
+        @if !own.is_empty() {
+            p.quiet { (t.say("table-own-words")) }
+            ul #own-words {
+                @for own in &own {
+                    @let key = &collection.keys[&own.key].name;
+                    li dir="auto" {
+                        a href={"/key?key=" (own.key.0) "&open=" (letters(&own.at))} {
+                            (t.with("table-own-words-one", &[("question", &own.words), ("key", key)]))
+                        }
+                    }
+                }
+            }
         }
     }
 }
@@ -73,7 +99,7 @@ fn asks(t: Tongue, laid: &Laid, at: CharacterIx) -> Markup {
 fn kept_in(t: Tongue, laid: &Laid, at: CharacterIx, typed: &str) -> Markup {
     let kept = laid.matrix.character(at).sign();
     html! {
-        @if !kept.is_empty() && !typed.is_empty() && kept != typed {
+        @if !kept.is_empty() && !typed.is_empty() && table::units(kept, typed) == Units::Convert {
             p.quiet #kept-in { (t.with("table-kept-in", &[("typed", &typed), ("kept", &kept)])) }
         }
     }
@@ -140,6 +166,10 @@ fn word_in(t: Tongue, word: &str) -> String {
         "count" => t.say("table-word-count"),
         "ratio" => t.say("table-word-ratio"),
         "in" => t.say("table-word-inch"),
+        "ft" => t.say("table-word-feet"),
+        "words" => t.say("table-word-words"),
+        "counts" => t.say("table-word-counts"),
+        "measure" => t.say("table-word-measure"),
         "tree" => t.say("table-word-tree"),
         "twig" => t.say("table-word-twig"),
         "leaf" => t.say("table-word-leaf"),

@@ -12,6 +12,7 @@ use crate::collection::Collection;
 use crate::laid::folded;
 use crate::language::Tongue;
 use crate::pages::finds;
+use crate::reworded;
 use crate::routes::{Asked, Deed, Refused};
 
 /// A row more, a column more.
@@ -90,6 +91,7 @@ pub(super) fn state(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
             }
         }
     }
+    edits.extend(reworded::follow(collection, &edits));
     Ok(Deed::edits(edits, back))
 }
 

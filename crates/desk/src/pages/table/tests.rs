@@ -11,7 +11,7 @@ impl AtTheTable {
     fn with(table: &str) -> Self {
         let rows =
             table.lines().map(|line| line.split('|').map(|c| c.trim().to_owned()).collect());
-        let sheets = [("table".to_owned(), rows.collect())];
+        let sheets = [spinney_exchange::table::typed("table", rows.collect())];
         let lines = Desk::lines_of_table(&sheets, 0).expect("the table has kinds");
         Self(Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines are read"))
     }
@@ -308,7 +308,10 @@ fn a_column_is_headed_by_the_unit_that_is_typed_in_it() {
     let mut table = AtTheTable::with("kind | stalk (in)\nlime | 4\nelm | 1");
     let page = table.page("/table/1");
     assert!(page.contains(">in in</span>"), "what was typed");
-    assert!(page.contains("It is typed in “in” here. Questions and sheets say “mm”."));
+    assert!(page.contains(" inches or more?”") && !page.contains("kept-in"), "{page}");
+    let mut table = AtTheTable::with("kind | weight (kg)\nlime | 4\nelm | 1");
+    let page = table.page("/table/1");
+    assert!(page.contains("It is typed in “kg” here. Questions and sheets say “g”."));
 }
 
 #[test]
@@ -358,4 +361,78 @@ fn a_button_takes_the_text_it_shows_or_nothing() {
     assert_eq!(desk.cell(1, 1), "toothed");
     // Pressed once more, it takes what nobody says any more for nothing.
     desk.refused("/do/cells", &now);
+}
+
+/// A key that the machine finished, with every question kept.
+fn all_kept(table: &mut AtTheTable) {
+    table.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
+    let page = table.page("/key");
+    let stood = hidden(&page.split("do/key-keep-all").nth(1).expect("it may be kept"), "stood");
+    table.post("/do/key-keep-all", &[("key", "1"), ("at", ""), ("stood", &stood)]);
+}
+
+fn kept_words(table: &AtTheTable) -> Vec<String> {
+    let key = &table.0.history.now.keys[&spinney_model::KeyId(1)];
+    key.questions.values().map(|question| question.words.clone()).collect()
+}
+
+#[test]
+fn a_column_worded_anew_words_its_questions_but_not_a_persons_own() {
+    let mut table = AtTheTable::with(
+        "kind | edge | blade\nlime | wavy | 6 cm\nelm | wavy | 30 cm\noak | smooth | 30 cm",
+    );
+    all_kept(&mut table);
+    let before = kept_words(&table);
+    assert_eq!(before.len(), 2, "{before:?}");
+    // Its question, then a state, then the name: kept questions follow each time.
+    let describe = [("o-question", ""), ("f-question", "Does its edge look {}?")];
+    table.post("/do/character/1", &describe);
+    assert!(
+        kept_words(&table).iter().any(|words| words.starts_with("Does its edge look ")),
+        "{:?}",
+        kept_words(&table)
+    );
+    table.post("/do/rename-state/1", &[("from", "smooth"), ("to", "plain")]);
+    table.post("/do/rename-state/1", &[("from", "wavy"), ("to", "in waves")]);
+    let words = kept_words(&table).join(" ");
+    assert!(words.contains("look plain?") || words.contains("look in waves?"), "{words}");
+    assert!(!table.page("/table/1").contains("id=\"own-words\""));
+    // A person's own words stay, and both screens say why.
+    let key = spinney_model::KeyId(1);
+    let at = table.0.history.now.keys[&key].questions.iter();
+    let at =
+        at.filter(|(_, question)| question.words.contains("edge")).map(|(at, _)| at.clone());
+    let at = crate::asking::letters(&at.last().expect("it was kept"));
+    table.post("/do/key-reword", &[("key", "1"), ("at", &at), ("words", "Has it got waves?")]);
+    table.post(
+        "/do/character/1",
+        &[("o-question", "Does its edge look {}?"), ("f-question", "Is the rim {}?")],
+    );
+    assert!(kept_words(&table).contains(&"Has it got waves?".to_owned()));
+    let page = table.page("/table/1");
+    assert!(page.contains("id=\"own-words\"") && page.contains("Has it got waves?"));
+    let page = table.page(&format!("/key?key=1&open={at}"));
+    assert!(page.contains("These words are your own") && page.contains("Is the rim "));
+}
+
+#[test]
+fn keys_that_groups_begin_do_not_stand_before_the_finished_one() {
+    let mut table = AtTheTable::with("kind | edge\nlime | wavy\nelm | toothed\noak | smooth");
+    all_kept(&mut table);
+    for group in ["Blue", "Red"] {
+        table.post("/do/key-start", &[("name", group), ("how", "empty")]);
+    }
+    for screen in ["/key", "/words", "/print", "/try", "/heaps", "/newcomer", "/copy"] {
+        let page = table.page(screen);
+        assert_eq!(page.matches("id=\"which-key\"").count(), 1, "{screen} lets one choose");
+        assert!(
+            page.contains("<option value=\"1\" selected>Ours · finished</option>"),
+            "{screen}"
+        );
+        assert!(page.contains("<option value=\"3\">Red</option>"), "{screen}");
+    }
+    for screen in ["/key", "/words", "/print", "/try", "/heaps", "/copy"] {
+        let page = table.page(&format!("{screen}?key=2"));
+        assert!(page.contains("<option value=\"2\" selected>Blue</option>"), "{screen}");
+    }
 }

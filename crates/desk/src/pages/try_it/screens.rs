@@ -7,6 +7,7 @@ use spinney_press::glossary;
 use super::Trying;
 use super::walk::Walk;
 use crate::language::Tongue;
+use crate::pages::frame;
 use crate::pages::heaps::answer_tab;
 use crate::pages::words;
 
@@ -23,7 +24,6 @@ pub(super) fn no_key(t: Tongue) -> Markup {
 pub(super) fn start(trying: &Trying<'_>) -> Markup {
     let t = trying.t;
     let scene = trying.made.layer.matrix.scene();
-    let keys = &trying.collection.keys;
     let all: Vec<TaxonIx> = trying.made.layer.matrix.taxon_indices().collect();
     html! {
         div.walk {
@@ -40,16 +40,7 @@ pub(super) fn start(trying: &Trying<'_>) -> Markup {
             } @else {
                 p { a.main #begin href=(trying.address("")) { (t.say("try-begin")) } }
             }
-            @if keys.len() > 1 {
-                details {
-                    summary { (t.say("try-other-key")) }
-                    ul {
-                        @for (id, key) in keys.iter().filter(|(id, _)| **id != trying.id) {
-                            li { a href={"/try?key=" (id.0)} dir="auto" { (key.name) } }
-                        }
-                    }
-                }
-            }
+            (frame::key_picker(t, trying.collection, Some(trying.id), "/try"))
         }
     }
 }

@@ -16,7 +16,8 @@ fn page(desk: &mut Desk, address: &str) -> String {
 fn only_the_words_of_the_chosen_key_are_there() {
     let rows = ["kind|edge", "hazel|toothed", "oak|smooth"];
     let rows = rows.map(|row| row.split('|').map(str::to_owned).collect()).to_vec();
-    let lines = Desk::lines_of_table(&[("table".to_owned(), rows)], 0).expect("it has kinds");
+    let lines = Desk::lines_of_table(&[spinney_exchange::table::typed("table", rows)], 0)
+        .expect("it has kinds");
     let mut desk = Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines");
     assert!(page(&mut desk, "/words").contains("Begin a key first."));
     let ask = |key, words: &str| {

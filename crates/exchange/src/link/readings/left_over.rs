@@ -40,7 +40,7 @@ impl Sentence<'_> {
         if self.vocabulary.explains(self.matrix, character, word)
             || self.vocabulary.common.contains(key)
             || self.opposed(character, key)
-            || numbers::unit(&word.text).is_some()
+            || numbers::unit_in_sentence(&word.text).is_some()
             || (self.asks.is_some() && Column::is_dimension(word))
         {
             0

@@ -37,6 +37,33 @@ pub(super) const NOT_A_NUMBER: Trouble = Trouble::new(
     "is neither a number nor a range",
     "Type `40 mm`, `4 cm` or a range, `30-60`; what is not certain is a wider range.",
 );
+/// `800-200`, `7-5`, with the person's own numbers the other way round.
+pub(in crate::table) fn backwards(text: &str) -> Trouble {
+    let what = "begins with the larger number";
+    let digit = |sign: char| sign.is_ascii_digit();
+    let number = |sign: char| digit(sign) || matches!(sign, '.' | ',');
+    let turned = || {
+        let end = text.find(|sign| !number(sign))?;
+        let (high, rest) = text.split_at(end);
+        let (between, low) = rest.split_at(rest.find(digit)?);
+        let end = low.find(|sign| !number(sign)).unwrap_or(low.len());
+        let (low, unit) = low.split_at(end);
+        // With a unit each, the numbers alone cannot change places.
+        let plain = matches!(between.trim(), "to") || !between.contains(char::is_alphabetic);
+        plain.then(|| format!("{low}{between}{high}{unit}"))
+    };
+    let remedy = match turned() {
+        Some(turned) => format!(
+            "Type `{turned}` if that is meant. If not, look whether a digit is missing or one \
+             too many."
+        ),
+        None => {
+            "Type the smaller number first, and look whether a digit is missing.".to_owned()
+        }
+    };
+    Trouble { what, remedy: Cow::Owned(remedy) }
+}
+
 pub(super) const ONE_END: Trouble = Trouble::new(
     "says only where the range begins or ends",
     "Type both ends of what was seen, such as `5-9` or `15-20 mm`.",

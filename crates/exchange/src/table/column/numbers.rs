@@ -5,11 +5,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Cell, Code, Quantity, Scale, Share, Unit, Value};
+use spinney_model::{Cell, Code, Quantity, Scale, Share, Unit, Value, WrittenIn};
 
 use super::{Column, gap, unit_of};
-use crate::table::cell_text::{OUT_OF, Part, Trouble, What};
-use crate::table::number::{Amount, TypedUnit};
+use crate::table::cell_text::{OUT_OF, Part, Trouble, What, backwards};
+use crate::table::number::Amount;
 use crate::table::{caps, of_character, report::Report};
 
 const A_WORD: Trouble = Trouble::new(
@@ -75,19 +75,19 @@ pub(super) fn told_too_many(column: &Column<'_>, report: &mut Report) {
 
 /// Reads a column of counts.
 pub(super) fn counts(column: &Column<'_>, report: &mut Report) -> Vec<Cell> {
-    let read = |at: usize, report: &mut Report| {
+    let read = |at: usize| {
         let parts = match &column.typed[at].what {
             What::Numbers(parts) => parts,
             What::Words(_) => return Err(A_WORD),
             What::OutOf(_) => return Err(OUT_OF),
             _ => return Ok(column.fixed(at).expect("neither words nor numbers")),
         };
-        told_backwards(column, at, parts, report);
+        in_their_order(column, at, parts)?;
         Ok(Value::Counts(count_shares(parts)?))
     };
     let mut cells = Vec::with_capacity(column.typed.len());
     for (at, typed) in column.typed.iter().enumerate() {
-        let value = read(at, report).unwrap_or_else(|trouble| {
+        let value = read(at).unwrap_or_else(|trouble| {
             column.odd(at, trouble, report);
             Value::Unknown
         });
@@ -144,9 +144,9 @@ pub(super) fn measure(
 
 /// The unit of the column: one that stands somewhere, else millimetres for what looks like a
 /// length, else none.
-fn kept_unit(column: &Column<'_>, typed: Option<TypedUnit>) -> Unit {
+fn kept_unit(column: &Column<'_>, typed: Option<WrittenIn>) -> Unit {
     if let Some(typed) = typed {
-        return typed.kept_as();
+        return typed.row().kept_as;
     }
     if column.heading.described.is_some_and(|described| described.values.is_some()) {
         return Unit::Unstated;
@@ -160,7 +160,7 @@ fn kept_unit(column: &Column<'_>, typed: Option<TypedUnit>) -> Unit {
 }
 
 /// Says what unit was assumed, where nobody gave one.
-fn assumptions(column: &Column<'_>, typed: Option<TypedUnit>, unit: Unit, report: &mut Report) {
+fn assumptions(column: &Column<'_>, typed: Option<WrittenIn>, unit: Unit, report: &mut Report) {
     let heading = column.heading;
     let described = heading.described.is_some_and(|described| described.values.is_some());
     let bare = column.amounts().find(|(_, amount)| amount.unit.is_none());
@@ -214,7 +214,7 @@ fn unitless(column: &Column<'_>, report: &mut Report) {
 fn range(
     column: &Column<'_>,
     at: usize,
-    typed: Option<TypedUnit>,
+    typed: Option<WrittenIn>,
     unit: Unit,
     report: &mut Report,
 ) -> Result<Value, Trouble> {
@@ -224,11 +224,11 @@ fn range(
         What::OutOf(_) => return Err(OUT_OF),
         _ => return Ok(column.fixed(at).expect("neither words nor numbers")),
     };
-    let fits = |amount: &Amount| amount.unit.is_none_or(|typed| typed.kept_as() == unit);
+    let fits = |amount: &Amount| amount.unit.is_none_or(|typed| typed.row().kept_as == unit);
     if !parts.iter().all(|part| fits(&part.item)) {
         return Err(OTHER_UNIT);
     }
-    told_backwards(column, at, parts, report);
+    in_their_order(column, at, parts)?;
     let ends: Vec<_> = parts.iter().map(|part| part.item.quantities(typed)).collect();
     let low = ends.iter().map(|(low, _)| *low).min();
     let high = ends.iter().map(|(_, high)| *high).max();
@@ -244,9 +244,14 @@ fn range(
     Ok(Value::Range { low, high })
 }
 
-fn told_backwards(column: &Column<'_>, at: usize, parts: &[Part<Amount>], report: &mut Report) {
-    if parts.iter().any(|part| part.item.backwards) {
-        let remedy = "Type the smaller number first, and look whether a digit is missing.";
-        column.doubtful(at, "a range with the smaller number first", remedy, report);
+/// Nobody can tell which end of `800-200` is the slip, so it is asked and not turned round.
+fn in_their_order(
+    column: &Column<'_>,
+    at: usize,
+    parts: &[Part<Amount>],
+) -> Result<(), Trouble> {
+    match parts.iter().any(|part| part.item.backwards) {
+        true => Err(backwards(column.text(at))),
+        false => Ok(()),
     }
 }

@@ -8,6 +8,7 @@ use std::collections::BTreeMap;
 use spinney_model::{Cell, Code, Scale, Share, StateIx, Value};
 
 use super::{Column, too_many};
+use crate::table::answers::{is_no, is_yes};
 use crate::table::cell_text::{OUT_OF, OutOf, Part, Trouble, What};
 use crate::table::phrase::fold;
 use crate::table::{caps, of_character, report::Report};
@@ -95,7 +96,14 @@ impl States {
                 none
             };
         };
-        let mut states = none.with(described.states.iter().take(caps::MOST_STATES).cloned());
+        let in_english = |word: &String| match none.yes_no {
+            true if is_yes(word) => "yes".to_owned(),
+            true => "no".to_owned(),
+            false => word.clone(),
+        };
+        let declared: Vec<String> =
+            described.states.iter().take(caps::MOST_STATES).map(in_english).collect();
+        let mut states = none.with(declared);
         states.declared = states.names.len();
         if states.declared < described.states.len() {
             report.one(
@@ -124,8 +132,8 @@ impl States {
         let mut folded = fold(name);
         if self.yes_no {
             folded = match folded.as_str() {
-                "y" => "yes".to_owned(),
-                "n" => "no".to_owned(),
+                text if is_yes(text) => "yes".to_owned(),
+                text if is_no(text) => "no".to_owned(),
                 _ => folded,
             };
         }
@@ -167,7 +175,8 @@ impl States {
 /// and at least as many cells say yes or no as say anything else.
 fn yes_and_no(column: &Column<'_>) -> bool {
     if let Some(described) = column.heading.described.filter(|row| !row.states.is_empty()) {
-        let full = |word: &String| matches!(fold(word).as_str(), "yes" | "no");
+        // A single letter may be the name of a state.
+        let full = |word: &String| word.chars().count() > 1 && (is_yes(word) || is_no(word));
         return described.states.iter().all(full);
     }
     let (mut yes_or_no, mut others, mut some_yes) = (0_usize, 0_usize, false);
@@ -189,16 +198,8 @@ fn yes_and_no(column: &Column<'_>) -> bool {
     yes_or_no > 0 && yes_or_no >= others && (some_yes || others == 0)
 }
 
-fn is_yes(word: &str) -> bool {
-    matches!(fold(word).as_str(), "yes" | "y")
-}
-
 fn says_yes(what: &What) -> bool {
     matches!(what, What::Words(parts) if parts.iter().any(|part| is_yes(&part.item)))
-}
-
-fn is_no(word: &str) -> bool {
-    matches!(fold(word).as_str(), "no" | "n")
 }
 
 fn says_yes_or_no(part: &Part<String>) -> bool {

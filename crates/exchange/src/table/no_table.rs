@@ -1,0 +1,88 @@
+//! Texts that people give for a table by mistake: a web page, a letter, a page of instructions.
+//!
+//! From a text, or from its cells, to what it is instead; None: it may well be a table. Where
+//! rows and columns are regular it is one, however many words stand in a cell.
+
+use super::grid::Grid;
+use super::phrase::fold;
+
+/// So many rows are looked at.
+const ROWS: usize = 60;
+
+/// So many words in the middle one of all cells, sorted by length, are a sentence and no state:
+/// in the tables of the repository it has one or two words, in its pages of writing six to
+/// fourteen.
+const WORDS_OF_A_SENTENCE: usize = 4;
+
+/// What people write above the names of the kinds.
+const KINDS: [&str; 8] =
+    ["kind", "kinds", "name", "species", "find", "finds", "plant", "animal"];
+
+/// What a text is by its first signs: HTML, JSON, a PDF behind a line of something else.
+pub(super) fn by_its_beginning(text: &str) -> Option<&'static str> {
+    let start: String = text.trim_start().chars().take(1024).collect();
+    let lower = start.to_lowercase();
+    if start.contains("%PDF-") {
+        return Some("a PDF");
+    }
+    let tags =
+        ["<!doctype", "<html", "<head", "<body", "<?xml", "<svg", "<div", "<p>", "<table"];
+    if tags.iter().any(|tag| lower.starts_with(tag)) {
+        return Some("a web page");
+    }
+    // A heading may stand in brackets, but not with quotation marks or braces inside.
+    let mut signs = start.chars().filter(|sign| !sign.is_whitespace());
+    match (signs.next(), signs.next()) {
+        (Some('{'), Some('"' | '}')) | (Some('['), Some('{' | '"' | '[')) => {
+            Some("a file that programs exchange (JSON)")
+        }
+        _ => None,
+    }
+}
+
+/// What the cells of a text are instead of a table.
+pub(super) fn by_its_cells(grid: &Grid) -> Option<&'static str> {
+    let rows: Vec<Row<'_>> = grid.rows().take(ROWS).map(|(_, cells)| cells).collect();
+    // Nobody begins a letter so.
+    let headed = |row: &Row<'_>| row.len() > 1 && KINDS.contains(&fold(&row[0].1).as_str());
+    if rows.iter().take(3).any(headed) {
+        return None;
+    }
+    // No name of a kind asks anything: a key in words, cut at its commas.
+    let asks = |row: &&Row<'_>| row[0].1.trim_end_matches('?').contains(['?', '→']);
+    if 2 * rows.iter().filter(asks).count() > rows.len() {
+        return Some("a key in words");
+    }
+    let sentences = 2 * rows.iter().filter(|row| is_sentence(row)).count() >= rows.len();
+    let all = middle(rows.iter().flat_map(|row| row.iter()).map(words));
+    let names = middle(rows.iter().map(|row| words(&row[0])));
+    let short = !sentences && (all < WORDS_OF_A_SENTENCE || names + 1 < WORDS_OF_A_SENTENCE);
+    (!rows.is_empty() && !short && !regular(&rows)).then_some("writing, not rows and columns")
+}
+
+/// The filled cells of a row.
+type Row<'g> = &'g [(u32, String)];
+
+fn words((_, text): &(u32, String)) -> usize {
+    text.split_whitespace().count()
+}
+
+/// The one in the middle, sorted; of two the smaller.
+fn middle(counts: impl Iterator<Item = usize>) -> usize {
+    let mut counts: Vec<usize> = counts.collect();
+    counts.sort_unstable();
+    counts.get(counts.len().saturating_sub(1) / 2).copied().unwrap_or(0)
+}
+
+/// Whether a row reads as a sentence to its end.
+fn is_sentence(row: Row<'_>) -> bool {
+    let ends = row.last().is_some_and(|(_, text)| text.ends_with(['.', '!', '?', ':']));
+    ends && row.iter().map(words).sum::<usize>() >= WORDS_OF_A_SENTENCE
+}
+
+/// Whether nine in ten rows have as many cells as the headings, or nearly.
+fn regular(rows: &[Row<'_>]) -> bool {
+    let widest = rows.iter().take(3).map(|row| row.len()).max().unwrap_or(0);
+    let alike = rows.iter().filter(|row| row.len().abs_diff(widest) <= widest / 4);
+    widest > 1 && rows.len() > 1 && 10 * alike.count() >= 9 * rows.len()
+}
