@@ -73,7 +73,7 @@ fn a_smaller_loss_changes_no_fewer_questions_and_costs_no_more() {
             after.split([',', '\n']).next().expect("a value").parse().expect("a number")
         };
         assert!(text.contains("\"proved\": true"), "{text}");
-        (number("changes"), number("steps"))
+        (number("changes"), number("mean_steps"))
     };
     let all: Vec<(f64, f64)> = ["2", "0.25", "0"].map(of).to_vec();
     assert!(all.windows(2).all(|two| two[0].0 <= two[1].0 && two[0].1 >= two[1].1), "{all:?}");
