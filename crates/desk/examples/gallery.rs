@@ -31,7 +31,7 @@ seven lobes like a hand,in one piece,n/a,lobed,like a hand,7,toothed,?,?\n\
 five lobes like a feather,in one piece,n/a,lobed,like a feather,5,toothed,?,?\n\
 seven lobes like a feather,in one piece,n/a,lobed,like a feather,7,smooth,?,?\n\
 nine lobes like a feather,in one piece,n/a,lobed,like a feather,9,smooth,?,?\n\
-eleven lobes like a feather,in one piece,n/a,lobed,like a feather,11,spiny,?,?\n\
+nine lobes and spines,in one piece,n/a,lobed,like a feather,9,spiny,?,?\n\
 lobes and waves,in one piece,n/a,lobed,like a feather,7,wavy,?,?\n\
 three leaflets like a feather,like a feather,3,n/a,n/a,n/a,smooth,n/a,?\n\
 four leaflets like a feather,like a feather,4,n/a,n/a,n/a,smooth,n/a,?\n\
@@ -43,6 +43,7 @@ edge not known,in one piece,n/a,unlobed,n/a,n/a,?,?,?\n\
 lobes not known,in one piece,n/a,?,?,?,smooth,?,?\n\
 how it is lobed not known,in one piece,n/a,lobed,?,?,smooth,?,?\n\
 number of leaflets not known,like a feather,?,n/a,n/a,n/a,smooth,n/a,?\n\
+eleven lobes,in one piece,n/a,lobed,like a feather,11,smooth,?,?\n\
 needle,needle,n/a,unlobed,n/a,n/a,smooth,?,?\n\
 scale,scale,n/a,unlobed,n/a,n/a,smooth,?,?\n\
 frond,frond,n/a,unlobed,n/a,n/a,smooth,?,?\n";

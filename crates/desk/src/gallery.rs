@@ -15,15 +15,15 @@ use crate::pages::words;
 
 /// Paper for the drawings of the screens, with their lines.
 const LOOK: &str = "@page { size: A4; margin: 12mm; } \
- body { font: 11pt/1.35 Andika, sans-serif; color: #1F2A24; background: #FBF8F1; margin: 12mm; } \
+ body { font: 11pt/1.35 Andika, sans-serif; color: #1F2A24; background: #FBF8F1; margin: 0; } \
  h2 { break-before: page; } h3 { margin: 0; } p { margin: .2em 0; } \
- .sheet { display: grid; grid-template-columns: repeat(3, 1fr); gap: 5mm; } \
- .slip { border: .3mm solid #55615A; padding: 3mm; break-inside: avoid; } \
- .soft, .source { color: #55615A; font-size: 9pt; } .bare { font-size: 22pt; } \
- .two-states { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; gap: 2mm; } \
- .words .two-states { max-width: 70mm; } figure { margin: 0; text-align: center; } \
- figcaption { font-size: 9.5pt; } .other { border-left: .3mm dashed #55615A; } \
- .words { grid-template-columns: repeat(2, 1fr); } svg { width: 100%; max-height: 58mm; } \
+ .sheet { columns: 4; column-gap: 4mm; } .words { columns: 3; } \
+ .slip { border: .3mm solid #55615A; padding: 2.5mm; margin-bottom: 4mm; break-inside: avoid; } \
+ .soft, .source { color: #55615A; font-size: 9pt; } .bare { font-size: 20pt; line-height: 1.1; } \
+ .two-states { display: grid; grid-auto-flow: column; grid-auto-columns: 1fr; gap: 1mm; } \
+ figure { margin: 0; text-align: center; } \
+ figcaption { font-size: 9pt; } .other { border-left: .3mm dashed #55615A; } \
+ svg { width: 100%; max-height: 52mm; } \
  path { fill: none; stroke: #1F2A24; stroke-linecap: round; stroke-linejoin: round; } \
  .fine { stroke-width: .25; } .midrib { stroke-width: .4; } .outline { stroke-width: .6; } \
  .twig { stroke-width: 1.1; } .hatch { stroke-width: .4; stroke: #2A6148; } \

@@ -258,15 +258,22 @@ fn drawing<'p>(page: &'p str, begins: &str) -> Option<&'p str> {
 #[test]
 fn a_find_without_a_picture_is_drawn_as_the_table_says_and_follows_every_edit() {
     let mut teacher = AtTheDesk::empty();
-    teacher.paste("kind,leaf edge\nhazel,toothed\ndogwood,smooth\nspindle,\n");
+    teacher.paste(
+        "kind,form of the leaf,lobes,leaf edge\n\
+         hazel,in one piece,unlobed,toothed\n\
+         dogwood,in one piece,unlobed,smooth\n\
+         spindle,in one piece,unlobed,\n\
+         pine,needle,,smooth\n",
+    );
     let page = teacher.get("/finds");
+    assert!(drawing(&page, "id=\"kind-4\"").is_none(), "a pine is no broadleaf");
     let [hazel, dogwood, spindle] = ["kind-1", "kind-2", "kind-3"]
         .map(|id| drawing(&page, &format!("id=\"{id}\"")).map(str::to_owned));
     assert!(hazel.is_some() && dogwood.is_some() && hazel != dogwood);
     assert!(spindle.is_none() && !page.contains("no-picture"), "only its name");
     assert!(hazel.as_deref().is_some_and(|svg| svg.contains("aria-hidden=\"true\"")));
     assert!(page.contains("Drawn from what the table says; not a portrait."));
-    let (kind, character) = (KindId(1), CharacterId(1));
+    let (kind, character) = (KindId(1), CharacterId(3));
     let (source, text) = (String::new(), "smooth".to_owned());
     teacher.does(vec![Edit::SetCell { kind, character, source, text }]);
     let page = teacher.get("/finds");

@@ -92,7 +92,7 @@ impl Lobes {
         match self {
             Self::None => true,
             Self::Hand(many) => matches!(many, 3 | 5 | 7),
-            Self::Feather(many) => matches!(many, 5 | 7 | 9 | 11),
+            Self::Feather(many) => matches!(many, 5 | 7 | 9),
         }
     }
 }
@@ -138,7 +138,7 @@ impl Blade {
                 Tip::Usual | Tip::Pointed | Tip::Spine => vec![EGG.to_vec()],
             },
             (Lobes::None, Shape::Oval) => vec![outlines::widest_at(0.5, self.tip)],
-            (Lobes::None, Shape::Upper) => vec![outlines::widest_at(0.7, self.tip)],
+            (Lobes::None, Shape::Upper) => vec![outlines::widest_at(0.66, self.tip)],
             (Lobes::None, Shape::Heart) => vec![HEART.to_vec()],
             (Lobes::None, Shape::Round) => vec![outlines::ending(ROUND, self.tip)],
             (Lobes::None, Shape::Narrow) => vec![NARROW.to_vec()],
@@ -238,7 +238,8 @@ fn teeth(plain: &[Point], width: f64, large: f64, double: bool) -> Vec<Point> {
     let way = Way::of(plain);
     let many = (way.long() / TOOTH / large).round().max(FEWEST_TEETH);
     let step = way.long() / many;
-    let high = (step * 0.42).min(width * 0.17);
+    // In the narrow lobes of a hand small teeth on high ones would meet those across the gap.
+    let high = (step * if double && large < 1.5 { 0.2 } else { 0.42 }).min(width * 0.17);
     let mut points = vec![plain[0]];
     for tooth in 0..many as u32 {
         let from = (f64::from(tooth) + 0.3) * step;
@@ -269,7 +270,8 @@ fn waves(plain: &[Point], width: f64, large: f64) -> Vec<Point> {
     let way = Way::of(plain);
     let many = (way.long() / WAVE / large).round().max(3.0);
     let step = way.long() / many;
-    let high = (step * 0.16).min(width * 0.08);
+    // Bends of narrow lobes are flatter, or they would meet across the gap.
+    let high = (step * if large < 1.0 { 0.1 } else { 0.16 }).min(width * 0.08);
     let mut points = vec![plain[0]];
     for half in 0..2 * many as u32 {
         let out = if half.is_multiple_of(2) { high } else { -high };
@@ -278,7 +280,9 @@ fn waves(plain: &[Point], width: f64, large: f64) -> Vec<Point> {
             let at = (f64::from(half) + part) * step / 2.0;
             let bend = 1.0 - (2.0 * part - 1.0) * (2.0 * part - 1.0);
             if at < way.long() - step * 0.01 {
-                points.push(way.at(at, out * bend * room(&way, at)));
+                let pointed = [-1.2, 0.0, 1.2].iter().any(|near| way.point(at + near, 1.9));
+                let room = if pointed { 0.0 } else { room(&way, at) };
+                points.push(way.at(at, out * bend * room));
             }
         }
     }

@@ -135,7 +135,7 @@ impl About {
 
     /// Whether it names a leaf or a part of one.
     pub(super) fn named(self) -> bool {
-        self.leaf || self.edge || self.lobes
+        self.leaf || self.edge || self.lobes || self.tip
     }
 }
 

@@ -80,7 +80,7 @@ pub(super) fn widest_at(widest: f64, tip: Tip) -> Vec<Point> {
             ends.into_iter().chain(last.iter().copied()).collect()
         }
         Tip::Usual | Tip::Pointed | Tip::Spine => {
-            let point = |part: f64| (0.5 * (1.0 - part * part.sqrt()), above(part));
+            let point = |part: f64| (0.5 * (1.0 - part * part), above(part));
             let ends = [0.2, 0.4, 0.6, 0.8, 0.92].map(point);
             ends.into_iter().chain([(0.0, 1.0)]).collect()
         }
@@ -133,7 +133,7 @@ pub(super) fn feather_lobed(many: u32) -> Vec<Point> {
         points.extend([part(0.22, 0.2), part(0.72, 0.4), part(1.0, 0.68)]);
         points.extend([part(0.86, 0.93), part(0.36, 0.89), part(0.0, 1.0)]);
     }
-    points.extend([(0.15, 0.89), (0.14, 0.95), (0.075, 0.99), (0.0, 1.0)]);
+    points.extend([(0.185, 0.885), (0.165, 0.945), (0.085, 0.99), (0.0, 1.0)]);
     points
 }
 

@@ -74,12 +74,22 @@ impl<'p> Way<'p> {
 
     /// Whether the line bends to the right here: within so much before and behind.
     pub(super) fn hollow(&self, along: f64, reach: f64) -> bool {
+        self.bend(along, reach) < -0.12
+    }
+
+    /// Whether it comes to a point here.
+    pub(super) fn point(&self, along: f64, reach: f64) -> bool {
+        self.bend(along, reach) > 0.7
+    }
+
+    /// How much it bends to the left here: the sine of the angle, where it is sharp.
+    fn bend(&self, along: f64, reach: f64) -> f64 {
         let end = self.long();
         let [from, here, to] = [along - reach, along, along + reach]
             .map(|along| self.at(along.clamp(0.0, end), 0.0));
         let (x1, y1) = (here.0 - from.0, here.1 - from.1);
         let (x2, y2) = (to.0 - here.0, to.1 - here.1);
-        x1 * y2 - y1 * x2 < -0.12 * reach * reach
+        (x1 * y2 - y1 * x2) / (reach * reach)
     }
 
     /// The place so far along, moved out to the right of the way by so much.

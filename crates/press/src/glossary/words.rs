@@ -270,7 +270,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "Longer than wide, and widest in the middle.",
         "egg-shaped: an egg is wider at one end.",
     ),
-    word("pair", &["pair", "pairs"], "Two that stand together.", ""),
+    word("pair", &["pair", "pairs"], "Two that belong together.", ""),
     word(
         "petal",
         &["petal", "petals"],
@@ -329,7 +329,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "smooth",
         &["smooth"],
         "An edge is smooth when it has no teeth. A surface is smooth when nothing rough can be felt.",
-        "shiny: you see shiny. Say which you mean: the edge or the feel.",
+        "shiny: you see shiny, you feel smooth.",
     ),
     word("snout", &["snout", "snouts"], "A long nose.", ""),
     word(
