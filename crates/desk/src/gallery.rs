@@ -26,7 +26,7 @@ const LOOK: &str = "@page { size: A4; margin: 12mm; } \
  svg { width: 100%; max-height: 52mm; } \
  path { fill: none; stroke: #1F2A24; stroke-linecap: round; stroke-linejoin: round; } \
  .fine { stroke-width: .25; } .midrib { stroke-width: .4; } .outline { stroke-width: .6; } \
- .twig { stroke-width: 1.1; } .hatch { stroke-width: .4; stroke: #2A6148; } \
+ .wood { stroke-width: 1.1; } .hatch { stroke-width: .4; stroke: #2A6148; } \
  .heavy { stroke-width: 1.3; stroke: #2A6148; }";
 
 /// The gallery of some tables, each under its title, and of all words.

@@ -258,6 +258,7 @@ const PHRASES: &[(&str, Where, Says)] = {
         ("palmate*", AtLobes, Lobes(Lobed::Hand)),
         ("finger*", AtLobes, Lobes(Lobed::Hand)),
         ("one point", AtLobes, Lobes(Lobed::Hand)),
+        ("one place", AtLobes, Lobes(Lobed::Hand)),
         ("wie eine hand", AtLobes, Lobes(Lobed::Hand)),
         ("feather*", AtLobes, Lobes(Lobed::Feather)),
         ("pinnate*", AtLobes, Lobes(Lobed::Feather)),

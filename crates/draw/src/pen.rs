@@ -123,7 +123,7 @@ pub(crate) fn circle(at: Point, radius: f64) -> Vec<Point> {
 
 /// A drawing as SVG, one path after the other; it says nothing to a screen reader, since the
 /// name beside it does. The classes by which its lines get their weight: `fine`, `hatch`,
-/// `midrib`, `outline`, `twig`, `heavy`.
+/// `midrib`, `outline`, `wood`, `heavy`.
 pub fn svg(drawing: &Drawing, class: &str) -> String {
     let [left, top, width, height] = drawing.frame;
     let mut text = format!(
@@ -136,7 +136,7 @@ pub fn svg(drawing: &Drawing, class: &str) -> String {
             Weight::Hatch => "hatch",
             Weight::Midrib => "midrib",
             Weight::Outline => "outline",
-            Weight::Twig => "twig",
+            Weight::Twig => "wood",
             Weight::Heavy => "heavy",
         };
         let lines = same.iter().map(|stroke| path(&stroke.points)).collect::<String>();

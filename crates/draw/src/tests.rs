@@ -501,7 +501,7 @@ fn turns(edge: &[Point]) -> usize {
 fn every_combination_of_the_starter_columns_is_shown_or_not_drawn() {
     let (mut drawn, mut bare) = (0, 0);
     let forms = ["in one piece", "like a feather", "like a hand"];
-    let hows = ["n/a", "like fingers", "along the midrib"];
+    let hows = ["n/a", "from one place", "along the midrib"];
     let edges_said = ["smooth", "toothed", "wavy", "spiny"];
     let widest = ["?", "near the stalk", "in the middle", "near the tip"];
     let tips = ["?", "pointed", "rounded", "notched"];
@@ -580,16 +580,16 @@ fn combination(said: [&str; 7]) -> bool {
         let side = right(plain[0]);
         let foot = side[0];
         let out: Vec<f64> = match how {
-            "like fingers" => side
+            "from one place" => side
                 .iter()
                 .map(|(x, y)| ((x - foot.0).powi(2) + (y - foot.1).powi(2)).sqrt())
                 .collect(),
             _ => side.iter().map(|(x, _)| *x).collect(),
         };
         // Lobes at the sides are tops of the line; the one at the tip ends it.
-        let end = usize::from(how != "like fingers");
+        let end = usize::from(how != "from one place");
         let shown = 2 * (tops(&out, 1.5) - end) + 1;
-        let wanted = lobes.parse().unwrap_or(if how == "like fingers" { 5 } else { 9 });
+        let wanted = lobes.parse().unwrap_or(if how == "from one place" { 5 } else { 9 });
         assert_eq!(shown, wanted, "{said:?}: its lobes");
     }
     let (cut, plain) = (right(cut[0]), right(plain[0]));

@@ -332,7 +332,7 @@ fn wood(from: Point, to: Point, heavy: bool) -> Stroke {
 
 /// A bud that sits at a place and points somewhere.
 fn bud(at: Point, up: Point, heavy: bool) -> Stroke {
-    let half = [(0.0, 0.0), (1.5, 0.9), (1.75, 2.2), (1.1, 3.9), (0.0, 5.4)];
+    let half = [(0.0, 0.0), (1.5, 0.9), (1.9, 2.4), (1.3, 4.6), (0.0, 6.6)];
     let left = half.iter().rev().skip(1).map(|(x, y)| (-x, *y));
     let outline: Vec<Point> = half.iter().copied().chain(left).collect();
     let weight = if heavy { Weight::Heavy } else { Weight::Outline };
