@@ -287,6 +287,23 @@ fn a_find_without_a_picture_is_drawn_as_the_table_says_and_follows_every_edit() 
 }
 
 #[test]
+fn the_twelve_kinds_of_the_hedge_walk_are_drawn_as_its_table_says() {
+    let page = AtTheDesk::with_hedge_walk().get("/finds");
+    let drawn = |kind: usize| {
+        let drawing = drawing(&page, &format!("id=\"kind-{kind}\"")).map(str::to_owned);
+        drawing.unwrap_or_else(|| panic!("kind {kind} has no drawing"))
+    };
+    let all: std::collections::BTreeSet<String> = (1..=12).map(drawn).collect();
+    assert_eq!(
+        all.len(),
+        12,
+        "hazel and lime are told apart by their stalks, and all others too"
+    );
+    let mut pasta = AtTheDesk::with_scenario("pasta_shapes");
+    assert!(!pasta.get("/finds").contains("class=\"leaf drawn\""));
+}
+
+#[test]
 fn wherever_a_find_stands_its_drawing_stands_with_it() {
     let mut teacher = AtTheDesk::with_hedge_walk();
     let finds = teacher.get("/finds");
