@@ -28,6 +28,7 @@ mod asking;
 mod collection;
 mod drawing;
 mod forget;
+mod gallery;
 mod guesses;
 mod history;
 mod intake;
@@ -57,6 +58,7 @@ use spinney_model::{Done, Entry};
 use history::History;
 use worked::Worked;
 
+pub use gallery::gallery;
 pub use language::LANGUAGES;
 pub use pages::host::Trouble;
 pub use reply::{Page, Reply};

@@ -258,15 +258,22 @@ fn drawing<'p>(page: &'p str, begins: &str) -> Option<&'p str> {
 #[test]
 fn a_find_without_a_picture_is_drawn_as_the_table_says_and_follows_every_edit() {
     let mut teacher = AtTheDesk::empty();
-    teacher.paste("kind,leaf edge\nhazel,toothed\ndogwood,smooth\nspindle,\n");
+    teacher.paste(
+        "kind,form of the leaf,lobes,leaf edge\n\
+         hazel,in one piece,unlobed,toothed\n\
+         dogwood,in one piece,unlobed,smooth\n\
+         spindle,in one piece,unlobed,\n\
+         pine,needle,,smooth\n",
+    );
     let page = teacher.get("/finds");
+    assert!(drawing(&page, "id=\"kind-4\"").is_none(), "a pine is no broadleaf");
     let [hazel, dogwood, spindle] = ["kind-1", "kind-2", "kind-3"]
         .map(|id| drawing(&page, &format!("id=\"{id}\"")).map(str::to_owned));
     assert!(hazel.is_some() && dogwood.is_some() && hazel != dogwood);
     assert!(spindle.is_none() && !page.contains("no-picture"), "only its name");
     assert!(hazel.as_deref().is_some_and(|svg| svg.contains("aria-hidden=\"true\"")));
     assert!(page.contains("Drawn from what the table says; not a portrait."));
-    let (kind, character) = (KindId(1), CharacterId(1));
+    let (kind, character) = (KindId(1), CharacterId(3));
     let (source, text) = (String::new(), "smooth".to_owned());
     teacher.does(vec![Edit::SetCell { kind, character, source, text }]);
     let page = teacher.get("/finds");
@@ -277,6 +284,23 @@ fn a_find_without_a_picture_is_drawn_as_the_table_says_and_follows_every_edit() 
     let mut pupil = AtTheDesk::with_scenario("pond_tray");
     let page = pupil.get("/finds");
     assert!(!page.contains("class=\"leaf drawn\"") && !page.contains("not a portrait"));
+}
+
+#[test]
+fn the_twelve_kinds_of_the_hedge_walk_are_drawn_as_its_table_says() {
+    let page = AtTheDesk::with_hedge_walk().get("/finds");
+    let drawn = |kind: usize| {
+        let drawing = drawing(&page, &format!("id=\"kind-{kind}\"")).map(str::to_owned);
+        drawing.unwrap_or_else(|| panic!("kind {kind} has no drawing"))
+    };
+    let all: std::collections::BTreeSet<String> = (1..=12).map(drawn).collect();
+    assert_eq!(
+        all.len(),
+        12,
+        "hazel and lime are told apart by their stalks, and all others too"
+    );
+    let mut pasta = AtTheDesk::with_scenario("pasta_shapes");
+    assert!(!pasta.get("/finds").contains("class=\"leaf drawn\""));
 }
 
 #[test]

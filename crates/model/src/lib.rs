@@ -11,6 +11,7 @@ mod cell;
 mod certificate;
 mod character;
 mod claim;
+mod drawing;
 mod edit;
 mod finding;
 mod forgiving;
@@ -35,6 +36,7 @@ pub use character::{
 pub use claim::{
     Alternative, Claim, KeptPrice, Price, Reached, Reasons, Refusal, Stopped, Wanted, WhyNot,
 };
+pub use drawing::{Drawing, Stroke, Weight};
 pub use edit::{
     AboutField, AskOf, AskedOf, CharacterField, CharacterId, Done, Edit, Entry, Fork, KeyId,
     KindField, KindId, Side, WishField,

@@ -26,6 +26,8 @@ pub struct Entry {
     pub plain: &'static str,
     /// What it is taken for, and how to tell.
     pub not_to_be_confused: Option<&'static str>,
+    /// Who defines it so, or that it is common practice.
+    pub source: &'static str,
 }
 
 /// A word of the built-in list, with the ways it is spelt in a sentence.
@@ -58,6 +60,11 @@ pub fn words_used(booklet: &Booklet) -> Vec<Entry> {
         }
     }
     words_in(texts)
+}
+
+/// Every word of the built-in list, in the order of the alphabet.
+pub fn all() -> impl Iterator<Item = Entry> {
+    WORDS.iter().map(|listed| listed.entry)
 }
 
 /// The words of the built-in list that some texts use, in the order of the alphabet.

@@ -34,9 +34,10 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("check", vec!["model"]),
         ("exchange", vec!["model"]),
         ("press", vec!["model"]),
+        ("draw", vec!["model"]),
         ("fixtures", vec!["model"]),
         ("store", vec![]),
-        ("desk", vec!["model", "build", "check", "exchange", "press"]),
+        ("desk", vec!["model", "build", "check", "exchange", "press", "draw"]),
         ("spinney", vec!["model", "build", "check", "exchange", "press", "store", "desk"]),
     ])
 }

@@ -4,16 +4,16 @@
 //! in them that a pupil may not know. What a word means is press's word list; a word that the
 //! list lacks is named, not explained. It invents nothing.
 
-mod drawing;
-
 use std::collections::{BTreeMap, BTreeSet};
 
 use maud::{Markup, html};
-use spinney_model::{Destination, Wording};
+use spinney_draw::{Leaves, Shows};
+use spinney_model::{Destination, Matrix, Wording};
 use spinney_press::glossary::{self, Entry};
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
+use crate::drawing::svg;
 use crate::laid::folded;
 use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
@@ -74,13 +74,19 @@ struct Said {
     confirming: Vec<Text>,
     /// Words to know that the characters asked about name.
     terms: BTreeSet<String>,
+    /// Whether its table is about leaves.
+    leaves: bool,
 }
 
 impl Said {
     fn of(made: &Made) -> Self {
         let matrix = &made.layer.matrix;
-        let mut said =
-            Self { questions: Vec::new(), confirming: Vec::new(), terms: BTreeSet::new() };
+        let mut said = Self {
+            questions: Vec::new(),
+            confirming: Vec::new(),
+            terms: BTreeSet::new(),
+            leaves: about_leaves(matrix),
+        };
         let mut named = BTreeSet::new();
         for couplet in &made.key.couplets {
             let words = match &couplet.wording {
@@ -124,7 +130,7 @@ fn one(t: Tongue, said: &Said, word: &Entry) -> Markup {
     html! {
         section.word-slip aria-labelledby=(id) {
             h2 id=(id) lang="en" { (word.word) }
-            @if let Some(drawing) = drawn(t, word.word) { (drawing) }
+            @if let Some(drawing) = drawn(t, word.word, said.leaves) { (drawing) }
             p.plain-words lang="en" { (word.plain) }
             @if let Some(other) = word.not_to_be_confused {
                 p.look-alike { strong { (t.say("words-look-alike")) } " " (other) }
@@ -143,9 +149,29 @@ fn one(t: Tongue, said: &Said, word: &Entry) -> Markup {
     }
 }
 
-/// The drawing of a word beside what it is taken for; None: nobody has drawn it.
-pub(crate) fn drawn(t: Tongue, word: &str) -> Option<Markup> {
-    drawing::of_word(word).map(|pair| drawing::pair(t, pair))
+/// The drawings of a word, its own first, beside what it is taken for; None: nobody has drawn
+/// it, or it is said of other things than leaves here.
+pub(crate) fn drawn(t: Tongue, word: &str, about_leaves: bool) -> Option<Markup> {
+    let word = spinney_draw::of_word(word, about_leaves)?;
+    let figure = |shows: &Shows, other: bool| {
+        html! {
+            figure.other[other] {
+                (svg(&shows.drawing(), "leaf"))
+                figcaption { (t.say(&format!("words-draw-{}", shows.caption()))) }
+            }
+        }
+    };
+    Some(html! {
+        div.two-states.three[word.own.len() + word.other.len() > 2] {
+            @for shows in word.own { (figure(shows, false)) }
+            @for shows in word.other { (figure(shows, true)) }
+        }
+    })
+}
+
+/// Whether a table is about leaves, so that "tip" and "smooth" are said of them.
+pub(crate) fn about_leaves(matrix: &Matrix) -> bool {
+    Leaves::of(matrix).any()
 }
 
 /// Words to know that nobody has explained.

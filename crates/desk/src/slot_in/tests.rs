@@ -270,7 +270,7 @@ fn what_was_just_found_is_asked_though_an_older_column_would_do() {
         let mut after = collection.clone();
         apply(&mut after, &slotted.edits);
         assert_right(&after, &slotted);
-        let underside = Laid::of(&after).and_then(|laid| laid.character(CharacterId(9)));
+        let underside = Laid::of(&after).and_then(|laid| laid.character(CharacterId(10)));
         let underside = underside.expect("it is in the table");
         let asked = made(&after).key.couplets.into_iter().filter_map(|couplet| couplet.ask);
         let asked = asked.filter(|ask| ask.character == underside).count();

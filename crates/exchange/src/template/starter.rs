@@ -60,6 +60,16 @@ pub(super) const CHARACTERS: &[Starter] = &[
         ..words("number of leaflets", "Does the leaf have {} leaflets?", "")
     },
     Starter { applies_when: ONE_PIECE, ..words("lobes", "Is the leaf {}?", "lobed; unlobed") },
+    Starter {
+        difficulty: "fair",
+        applies_when: "lobes = lobed",
+        hint: "Do the lobes spread from one place, like fingers, or are they in rows along the midrib?",
+        ..words(
+            "how it is lobed",
+            "Do the lobes spread {}?",
+            "from one place; along the midrib",
+        )
+    },
     words("edge", "Is the leaf edge {}?", "smooth; toothed; wavy; spiny"),
     Starter { applies_when: ONE_PIECE, ..length("blade length", "Is the leaf blade {} long?") },
     length("stalk length", "Is the leaf stalk {} long?"),

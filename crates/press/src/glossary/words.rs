@@ -1,12 +1,14 @@
-//! The built-in words, in the order of the alphabet, each with its plain words, its look-alike
-//! and its spellings.
+//! The built-in words, in the order of the alphabet, each with its plain words, its look-alike,
+//! its spellings and where its definition comes from.
 //!
-//! Leaf words (base, blade, compound, edge, entire, feather, hand-shaped, leaf stalk, leaflet, lobe,
-//! lobed, midrib, sinus, tip, tooth, toothed, vein) draw their lines as Ellis et al. 2009,
-//! *Manual of Leaf Architecture*, does (from memory). All the others, and every look-alike,
-//! are common practice, without a source. It holds no facts about kinds.
+//! A [`leaf_word`] draws its line as Ellis et al. 2009, *Manual of Leaf Architecture*, does (from
+//! memory: a page number would be a guess). All the others, and every look-alike, are common
+//! practice, without a source. It holds no facts about kinds.
 
 use super::{Entry, Listed};
+
+const COMMON: &str = "common practice, no source";
+const LEAF: &str = "after Ellis et al. 2009, Manual of Leaf Architecture (from memory)";
 
 /// One line of the list.
 const fn word(
@@ -15,8 +17,28 @@ const fn word(
     plain: &'static str,
     not: &'static str,
 ) -> Listed {
+    listed(COMMON, word, forms, plain, not)
+}
+
+/// One line of the list that the handbook of leaves defines.
+const fn leaf_word(
+    word: &'static str,
+    forms: &'static [&'static str],
+    plain: &'static str,
+    not: &'static str,
+) -> Listed {
+    listed(LEAF, word, forms, plain, not)
+}
+
+const fn listed(
+    source: &'static str,
+    word: &'static str,
+    forms: &'static [&'static str],
+    plain: &'static str,
+    not: &'static str,
+) -> Listed {
     let not_to_be_confused = if not.is_empty() { None } else { Some(not) };
-    Listed { entry: Entry { word, plain, not_to_be_confused }, forms }
+    Listed { entry: Entry { word, plain, not_to_be_confused, source }, forms }
 }
 
 /// Every word that can be explained.
@@ -30,8 +52,8 @@ pub(crate) const WORDS: &[Listed] = &[
     word(
         "alternate",
         &["alternate", "alternately"],
-        "One leaf at each height of the twig, by turns on one side and the other.",
-        "opposite: there the leaves stand in pairs.",
+        "One leaf at each height of the twig, left and right by turns.",
+        "opposite: opposite leaves are in pairs.",
     ),
     word(
         "antenna",
@@ -40,14 +62,14 @@ pub(crate) const WORDS: &[Listed] = &[
         "leg: legs grow from the body, feelers from the head.",
     ),
     word("bark", &["bark"], "The skin of a trunk or a branch.", ""),
-    word(
+    leaf_word(
         "base",
         &["base", "bases"],
         "The end of the blade where the stalk comes in.",
         "tip: the other end.",
     ),
     word("berry", &["berry", "berries"], "A soft round fruit. Never taste it.", ""),
-    word(
+    leaf_word(
         "blade",
         &["blade", "blades", "leaf blade", "leaf blades", "lamina"],
         "The flat part of a leaf, without its stalk.",
@@ -62,8 +84,8 @@ pub(crate) const WORDS: &[Listed] = &[
     word(
         "bud",
         &["bud", "buds"],
-        "A small, tight bump on the twig from which a new shoot grows. Every leaf has one at its foot.",
-        "gall: a swelling that an insect made.",
+        "A small closed bump on the twig, from which a new shoot grows. It sits in the angle above a leaf stalk.",
+        "gall: a swelling that a tiny animal caused. It can be anywhere.",
     ),
     word(
         "case",
@@ -74,36 +96,47 @@ pub(crate) const WORDS: &[Listed] = &[
     word("catkin", &["catkin", "catkins"], "A hanging tail of tiny flowers.", ""),
     word("claw", &["claw", "claws"], "A hooked end of a leg.", ""),
     word("coiled", &["coiled"], "Wound round and round, like a rolled-up rope.", ""),
-    word(
+    leaf_word(
         "compound",
         &["compound"],
-        "Made of several leaflets on one stalk.",
+        "Made of several separate leaflets on one leaf stalk.",
         "lobed: a lobed leaf is still in one piece.",
     ),
     word(
         "cone",
         &["cone", "cones"],
-        "Scales round a middle stalk, with the seeds under them.",
-        "catkin: a catkin is soft and hangs.",
+        "Scales round a middle stalk. The seeds lie on the scales.",
+        "catkin: a catkin is soft, a cone is woody.",
     ),
-    word(
+    leaf_word(
         "double-toothed",
         &["double toothed", "doubly toothed"],
         "Each big tooth of the edge has small teeth of its own.",
-        "toothed: all the teeth are alike.",
+        "toothed: there all the teeth are about the same size.",
     ),
-    word(
+    leaf_word(
         "edge",
         &["edge", "edges", "margin", "margins", "leaf edge", "leaf edges", "leaf margin"],
         "The rim of the blade, all the way round.",
-        "tip: the far end only.",
+        "tip: the tip is only the far end.",
     ),
-    word("entire", &["entire", "untoothed"], "With a smooth edge: no teeth and no lobes.", ""),
-    word(
+    leaf_word(
+        "egg-shaped",
+        &["egg shaped", "like an egg", "ovate"],
+        "Longer than wide, and widest near the stalk.",
+        "oval: an oval is widest in the middle.",
+    ),
+    leaf_word(
+        "entire",
+        &["entire", "untoothed", "smooth edge", "smooth edges", "smooth edged"],
+        "With a smooth edge: a plain line without teeth.",
+        "toothed: there small points run along the edge.",
+    ),
+    leaf_word(
         "feather",
         &["feather", "feathers", "pinnate", "feather shaped", "feather like"],
-        "With leaflets in two rows along a middle stalk, like a feather.",
-        "hand-shaped: there all leaflets start at one point.",
+        "With leaflets, or lobes, in two rows along the middle, like a feather.",
+        "hand-shaped: there they all start at one point.",
     ),
     word(
         "feeler",
@@ -115,6 +148,12 @@ pub(crate) const WORDS: &[Listed] = &[
     word("fringe", &["fringe", "fringes", "fringed"], "A row of hairs along a rim.", ""),
     word("frond", &["frond", "fronds"], "The whole leaf of a fern.", ""),
     word("fruit", &["fruit", "fruits"], "The part of a plant that holds the seeds.", ""),
+    leaf_word(
+        "gap",
+        &["gap", "gaps", "sinus", "sinuses"],
+        "The space between two lobes, where the blade is cut in.",
+        "lobe: a lobe is blade, a gap is air.",
+    ),
     word(
         "gill",
         &["gill", "gills"],
@@ -133,18 +172,18 @@ pub(crate) const WORDS: &[Listed] = &[
         "Very thin threads on the surface. Hold it against the light.",
         "",
     ),
-    word(
+    leaf_word(
         "hand-shaped",
-        &["hand shaped", "like a hand", "hand like", "palmate"],
-        "With parts that all start at one point, like fingers.",
-        "feather: there the parts stand in two rows.",
+        &["hand shaped", "like a hand", "hand like", "palmate", "like the fingers of a hand"],
+        "With leaflets, or lobes, that all start at one point, like fingers. Leaflets are separate; lobes are joined.",
+        "feather: there they are in two rows.",
     ),
     word("head", &["head", "heads"], "The front end, with the eyes and the mouth.", ""),
-    word(
+    leaf_word(
         "heart-shaped",
         &["heart shaped", "like a heart"],
-        "With two round corners beside the stalk, like the heart on a playing card.",
-        "",
+        "Cut in at the stalk, with a round corner on each side, like the heart on a playing card.",
+        "egg-shaped: an egg is not cut in at the stalk.",
     ),
     word(
         "hip",
@@ -167,45 +206,51 @@ pub(crate) const WORDS: &[Listed] = &[
     word(
         "leaf",
         &["leaf", "leaves"],
-        "One whole leaf begins at a bud on the twig.",
-        "leaflet: a leaflet has no bud at its foot.",
+        "Look for the bud. The stalk below it, and everything on that stalk, is one leaf.",
+        "leaflet: a leaflet has no bud above its foot.",
     ),
-    word(
+    leaf_word(
         "leaf stalk",
         &["leaf stalk", "leaf stalks", "petiole", "petioles"],
         "The thin part that holds the blade on the twig.",
         "twig: a twig has buds along it, a leaf stalk has none.",
     ),
-    word(
+    leaf_word(
         "leaflet",
         &["leaflet", "leaflets"],
-        "One of the small blades that together make one leaf.",
-        "leaf: a leaflet has no bud at its foot.",
+        "One of the separate small blades that together make one leaf.",
+        "leaf: a leaf has a bud above its foot, a leaflet has none.",
     ),
-    word(
+    leaf_word(
         "lobe",
         &["lobe", "lobes"],
-        "A large part that sticks out of the blade, with a deep bay on each side.",
-        "tooth: a tooth is small, a lobe is a big part of the blade.",
+        "A large part that sticks out of the blade, with a deep gap beside it.",
+        "tooth: a tooth is a small point on the edge.",
     ),
-    word(
+    leaf_word(
         "lobed",
         &["lobed"],
-        "With large parts that stick out and deep bays between them, like a mitten.",
-        "toothed: teeth are small and many.",
+        "With large parts that stick out and deep gaps between them, like a piece of a jigsaw.",
+        "toothed: teeth are small points on the edge.",
     ),
-    word(
+    leaf_word(
+        "lopsided",
+        &["lopsided", "lop sided", "asymmetrical", "asymmetric"],
+        "One half of the blade is larger, or starts lower on the stalk.",
+        "",
+    ),
+    leaf_word(
         "midrib",
         &["midrib", "midribs"],
         "The thick vein down the middle of the blade.",
-        "leaf stalk: it ends where the blade begins.",
+        "side veins: they are thinner and branch off the midrib.",
     ),
     word("mouth", &["mouth", "mouths"], "The opening of a shell, or of an animal's head.", ""),
     word(
         "needle",
         &["needle", "needles"],
-        "A leaf as thin as a pin.",
-        "spine: a spine is hard and pricks.",
+        "A whole leaf that is long and very thin, like a sewing needle.",
+        "spine: a spine is only a hard point on a leaf.",
     ),
     word(
         "nut",
@@ -217,10 +262,15 @@ pub(crate) const WORDS: &[Listed] = &[
         "opposite",
         &["opposite"],
         "Two leaves at the same height of the twig, face to face.",
-        "alternate: there each leaf stands alone.",
+        "alternate: one leaf at each height. Leaflets in pairs do not count: look for the buds, and see how whole leaves are placed.",
     ),
-    word("oval", &["oval"], "Egg-shaped, or like a stretched circle.", ""),
-    word("pair", &["pair", "pairs"], "Two that stand together.", ""),
+    leaf_word(
+        "oval",
+        &["oval", "elliptic"],
+        "Longer than wide, and widest in the middle.",
+        "egg-shaped: an egg is wider at one end.",
+    ),
+    word("pair", &["pair", "pairs"], "Two that belong together.", ""),
     word(
         "petal",
         &["petal", "petals"],
@@ -228,6 +278,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "sepal: sepals stand under the petals.",
     ),
     word("pod", &["pod", "pods"], "A long dry fruit with the seeds in a row.", ""),
+    word("pointed", &["pointed"], "Ending in a point.", "rounded: it ends in a curve."),
     word(
         "prickle",
         &["prickle", "prickles", "prickly"],
@@ -267,14 +318,30 @@ pub(crate) const WORDS: &[Listed] = &[
         "A hard house that grows with the animal.",
         "case: a case is built from bits of plant or sand.",
     ),
+    word(
+        "shiny",
+        &["shiny", "glossy"],
+        "Light flashes off it, as if it were wet or polished.",
+        "smooth: you feel smooth, you see shiny.",
+    ),
     word("shoot", &["shoot", "shoots"], "This year's new piece of a twig.", ""),
-    word("sinus", &["sinus", "sinuses"], "The bay between two lobes.", ""),
+    word(
+        "smooth",
+        &["smooth"],
+        "An edge is smooth when it has no teeth. A surface is smooth when nothing rough can be felt.",
+        "shiny: you see shiny, you feel smooth.",
+    ),
     word("snout", &["snout", "snouts"], "A long nose.", ""),
-    word("spike", &["spike", "spikes", "spiky"], "A sharp point.", ""),
+    word(
+        "spike",
+        &["spike", "spikes", "spiky"],
+        "A hard, sharp point that pricks.",
+        "tooth: a tooth of a leaf is soft and does not prick.",
+    ),
     word(
         "spine",
         &["spine", "spines", "spiny"],
-        "A sharp, hard point on a leaf.",
+        "A sharp, hard point on a leaf. It pricks.",
         "tooth: a tooth of the edge is soft and does not prick.",
     ),
     word(
@@ -315,23 +382,23 @@ pub(crate) const WORDS: &[Listed] = &[
         "A hard, sharp twig that pricks. It has wood inside.",
         "prickle: a prickle sits on the skin and snaps off.",
     ),
-    word(
+    leaf_word(
         "tip",
         &["tip", "tips"],
         "The end of the blade that is farthest from the stalk.",
         "base: the end at the stalk.",
     ),
-    word(
+    leaf_word(
         "tooth",
         &["tooth", "teeth"],
         "A small point on the edge, like one of a saw.",
         "lobe: a lobe is a big part of the blade.",
     ),
-    word(
+    leaf_word(
         "toothed",
         &["toothed", "serrate", "jagged"],
         "With small points along the edge, like a saw.",
-        "lobed: lobes are big, with deep bays between.",
+        "lobed: lobes are big, with deep gaps between them.",
     ),
     word("trunk", &["trunk", "trunks"], "The thick stem of a tree.", ""),
     word(
@@ -340,9 +407,19 @@ pub(crate) const WORDS: &[Listed] = &[
         "A thin branch, with buds along it.",
         "leaf stalk: it has no buds along it.",
     ),
-    word("underside", &["underside", "undersides"], "The side that looks to the ground.", ""),
-    word("unlobed", &["unlobed"], "Without deep bays: the blade is one plain shape.", ""),
     word(
+        "underside",
+        &["underside", "undersides"],
+        "The lower side of a leaf, where the veins stick out.",
+        "",
+    ),
+    leaf_word(
+        "unlobed",
+        &["unlobed"],
+        "Without deep gaps: the blade is one plain shape. It may still have teeth.",
+        "",
+    ),
+    leaf_word(
         "vein",
         &["vein", "veins"],
         "One of the lines in the blade that carry water.",
@@ -351,10 +428,10 @@ pub(crate) const WORDS: &[Listed] = &[
     word(
         "vein pair",
         &["vein pair", "vein pairs", "pairs of veins", "pair of veins"],
-        "Two side veins, one left and one right of the midrib.",
+        "Two side veins, one on the left and one on the right of the midrib.",
         "",
     ),
-    word(
+    leaf_word(
         "wavy",
         &["wavy"],
         "Going in and out in soft bends, without points.",
@@ -364,7 +441,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "whorl",
         &["whorl", "whorls", "whorled"],
         "On a twig: three or more leaves at one height. On a shell: one turn.",
-        "opposite: there just two leaves stand at one height.",
+        "opposite: there just two leaves are at one height.",
     ),
     word("wing", &["wing", "wings", "winged"], "A thin flat flap.", ""),
 ];

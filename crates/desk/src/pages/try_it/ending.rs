@@ -125,7 +125,7 @@ fn comes_out(trying: &Trying<'_>, id: KindId, open: Option<u32>) -> Markup {
             }
             @if confirm.is_empty() { p.quiet { (t.say("try-no-sentence")) } } @else {
                 p.confirm dir="auto" { strong { (t.say("try-confirm")) " " } (confirm) }
-                (explained(t, &[confirm]))
+                (explained(trying, &[confirm]))
             }
         }
     }
@@ -173,7 +173,7 @@ fn second_looks(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
                         li { span dir="auto" { (words) } " " (answer_tab(t, *yes)) }
                     }
                 }
-                (explained(t, &looks.iter().map(|(words, _)| words.as_str()).collect::<Vec<_>>()))
+                (explained(trying, &looks.iter().map(|(words, _)| words.as_str()).collect::<Vec<_>>()))
             }
         }
     }

@@ -89,7 +89,7 @@ pub(super) fn question(trying: &Trying<'_>, walk: &Walk<'_>, couplet: &Couplet) 
                 a.no #no href=(on('n')) dir="auto" { (no) }
             }
             p.cannot-tell { a.button #cannot-tell href=(on('u')) { (t.say("try-cannot-tell")) } }
-            (explained(t, &[words.as_str(), yes.as_str(), no.as_str()]))
+            (explained(trying, &[words.as_str(), yes.as_str(), no.as_str()]))
             (trail(trying, walk))
             details.so-far {
                 summary #possible { (t.count("try-possible", possible.len())) }
@@ -104,7 +104,9 @@ fn name(trying: &Trying<'_>, taxon: TaxonIx) -> String {
 }
 
 /// Words of a question in plain words.
-pub(super) fn explained(t: Tongue, texts: &[&str]) -> Markup {
+pub(super) fn explained(trying: &Trying<'_>, texts: &[&str]) -> Markup {
+    let t = trying.t;
+    let leaves = words::about_leaves(&trying.made.layer.matrix);
     let words = glossary::words_in(texts.iter().copied());
     html! {
         @if !words.is_empty() {
@@ -113,7 +115,7 @@ pub(super) fn explained(t: Tongue, texts: &[&str]) -> Markup {
                     @for entry in &words {
                         dt { (entry.word) }
                         dd {
-                            @if let Some(drawing) = words::drawn(t, entry.word) { (drawing) }
+                            @if let Some(drawing) = words::drawn(t, entry.word, leaves) { (drawing) }
                             (entry.plain)
                             @if let Some(other) = entry.not_to_be_confused {
                                 " " span.quiet { (t.with("try-not-confused", &[("other", &other)])) }

@@ -1,8 +1,8 @@
-//! Only the words of the key, and drawings that differ in the word alone.
+//! Only the words of the key, each beside what its text warns of, and leaves only for leaves.
 
 use spinney_model::{Done, Edit, Entry, Fork, KeyId};
+use spinney_press::glossary;
 
-use super::drawing::{self, Look, Shows};
 use crate::{Desk, Page, Reply, Request};
 
 fn page(desk: &mut Desk, address: &str) -> String {
@@ -38,7 +38,7 @@ fn only_the_words_of_the_chosen_key_are_there() {
     }
     let first = page(&mut desk, "/words?key=1");
     assert!(first.contains("id=\"word-lobed\"") && !first.contains("id=\"word-opposite\""));
-    assert!(first.contains("toothed: teeth are small and many."), "its look-alike");
+    assert!(first.contains("toothed: teeth are small points on the edge."), "its look-alike");
     assert!(first.contains("Question 1: Is the leaf lobed &amp; &lt;b&gt;big&lt;/b&gt;?"));
     assert!(first.contains("&lt;key 1&gt;") && first.contains("<svg class=\"leaf\""));
     let second = page(&mut desk, "/words?key=2");
@@ -46,44 +46,65 @@ fn only_the_words_of_the_chosen_key_are_there() {
 }
 
 #[test]
-fn two_drawings_stand_side_by_side_at_the_same_size() {
+fn a_word_is_drawn_beside_what_its_text_warns_of() {
     let tongue = crate::language::Tongue::for_person(&[]);
-    let entries = spinney_press::glossary::words_in([
-        "lobed unlobed toothed double-toothed entire spine leaflet feather opposite alternate \
-         whorl blade stalk edge midrib vein tip base heart-shaped oval needle hand-shaped",
-    ]);
     let mut drawn = 0;
-    for entry in entries {
-        let Some([one, other]) = drawing::of_word(entry.word) else { continue };
-        assert_ne!(one, other, "{}", entry.word);
-        let text = drawing::pair(tongue, [one, other]).into_string();
-        assert_eq!(text.matches("viewBox=\"-24 -50 48 64\"").count(), 2);
+    for entry in glossary::all() {
+        let Some(word) = spinney_draw::of_word(entry.word, true) else { continue };
+        let text = super::drawn(tongue, entry.word, true).expect("the same").into_string();
+        let many = word.own.len() + word.other.len();
+        assert_eq!(text.matches("viewBox=\"-24 -50 48 64\"").count(), many, "{}", entry.word);
+        assert_eq!(text.matches("<figcaption></figcaption>").count(), 0, "{}", entry.word);
+        // Every drawing has its own words under it, in every language.
+        for shows in word.own.iter().chain(word.other) {
+            for language in ["en", "de"] {
+                let id = format!("words-draw-{}", shows.caption());
+                let tongue = crate::language::Tongue::for_person(&[language.to_owned()]);
+                assert!(!tongue.say(&id).contains("words-draw"), "{id} in {language}");
+            }
+        }
         drawn += 1;
     }
-    assert!(drawn >= 20, "{drawn} words have a drawing");
-    assert_eq!(drawing::of_word("catkin"), None);
+    assert!(drawn >= 30, "{drawn} words have a drawing");
+    let captions = |word: &str| {
+        let word = spinney_draw::of_word(word, true).expect("it is drawn");
+        word.other.iter().map(|shows| shows.caption()).collect::<Vec<_>>()
+    };
+    for (word, warned_of) in [
+        ("lobe", &["tooth"][..]),
+        ("lobed", &["toothed"]),
+        ("tooth", &["lobe"]),
+        ("toothed", &["lobed"]),
+        ("needle", &["spiny"]),
+        ("midrib", &["veins"]),
+        ("leaf", &["one-leaflet"]),
+        ("leaflet", &["one-leaf"]),
+        ("opposite", &["alternate", "paired-leaflets"]),
+        ("bud", &["gall"]),
+        ("oval", &["egg"]),
+    ] {
+        assert_eq!(captions(word), warned_of, "{word}");
+    }
 }
 
 #[test]
-fn every_line_stays_within_its_drawing() {
-    let tongue = crate::language::Tongue::for_person(&[]);
-    use Shows::{Alternate, Feather, Hand, Leaf, NoStalk, Opposite, Whorl};
-    for shows in [
-        Feather,
-        Hand,
-        Opposite,
-        Alternate,
-        Whorl,
-        NoStalk,
-        Leaf(Look::Lobed),
-        Leaf(Look::Heart),
-    ] {
-        let text = drawing::pair(tongue, [shows, Leaf(Look::Spiny)]).into_string();
-        let points = crate::drawing::pen::points_of(&text);
-        assert!(points.len() > 20, "{shows:?}");
-        for (x, y) in points {
-            let inside = (-24.0..=24.0).contains(&x) && (-50.0..=14.0).contains(&y);
-            assert!(inside, "{shows:?} {x} {y}");
-        }
-    }
+fn a_shell_that_is_smooth_is_no_leaf() {
+    let rows = ["kind|surface|shell", "snail|smooth|pointed", "limpet|ridged|flat"];
+    let rows = rows.map(|row| row.split('|').map(str::to_owned).collect()).to_vec();
+    let lines = Desk::lines_of_table(&[("table".to_owned(), rows)], 0).expect("it has kinds");
+    let mut desk = Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines");
+    let edits = vec![
+        Edit::StartKey(KeyId(1), "Blue".to_owned()),
+        Edit::Ask {
+            key: KeyId(1),
+            at: Fork::default(),
+            words: "Is it smooth and pointed?".to_owned(),
+            ask: None,
+        },
+    ];
+    let line = spinney_exchange::journal::write(&Entry { at: 0, done: Done::Edits(edits) });
+    desk.catch_up([line.as_slice()]).expect("our own line is read");
+    let page = page(&mut desk, "/words?key=1");
+    assert!(page.contains("id=\"word-smooth\"") && page.contains("id=\"word-pointed\""));
+    assert!(!page.contains("two-states"), "no leaf beside a shell");
 }

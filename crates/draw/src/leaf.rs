@@ -4,7 +4,7 @@
 //! upright, their tips at one height, in a box of one size; one with a long stalk is drawn
 //! smaller as a whole, so that stalk and blade keep their proportion.
 
-use super::blade::{Blade, Shape};
+use super::blade::{Blade, Shape, Tip};
 use super::pen::{Point, Way, one_long, placed};
 
 /// What a line of the drawing is.
@@ -28,7 +28,6 @@ pub(crate) struct Line {
 /// Of what a leaf is made.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) enum Form {
-    /// Also where nobody said.
     #[default]
     OnePiece,
     /// So many leaflets, in pairs along a common stalk.
@@ -61,8 +60,8 @@ const BREADTH: f64 = 38.0;
 /// Where the tips of all leaves are.
 pub(crate) const TIP: f64 = 38.0;
 /// More leaflets than these cannot be told apart at the size of a card.
-const MOST_FEATHER: u32 = 31;
-const MOST_HAND: u32 = 11;
+pub(crate) const MOST_FEATHER: u32 = 31;
+pub(crate) const MOST_HAND: u32 = 11;
 /// Width of a leaflet in parts of its length, where its neighbours leave room.
 const LEAFLET_WIDTH: f64 = 0.5;
 /// Slimmer leaflets get a finer outline.
@@ -73,10 +72,6 @@ const APART: f64 = 3.0;
 const PAIR_RISES: f64 = 3.0;
 /// From one point more leaflets than these are slim.
 const MOST_BROAD: u32 = 7;
-/// Leaflets where the table says that there are some, not how many.
-pub(crate) const USUAL_FEATHER: u32 = 7;
-pub(crate) const USUAL_HAND: u32 = 5;
-
 impl Default for Leaf {
     fn default() -> Self {
         let (form, blade) = (Form::OnePiece, Blade::default());
@@ -127,9 +122,8 @@ impl Pen {
 
     fn one_piece(&mut self, blade: Blade, width: f64) {
         self.line(Part::Edge, blade.outline(LENGTH, width));
-        if blade.shape != Shape::Needle {
-            self.line(Part::Midrib, vec![(0.0, 0.0), (0.0, LENGTH * 0.97)]);
-        }
+        let top = if blade.tip == Tip::Notched { 0.9 } else { 0.97 };
+        self.line(Part::Midrib, vec![(0.0, 0.0), (0.0, LENGTH * top)]);
         for vein in blade.side_veins(LENGTH, width) {
             self.line(Part::Veins, vein.iter().map(|(x, y)| (-x, *y)).collect());
             self.line(Part::Veins, vein);

@@ -1,7 +1,11 @@
-//! The pen: points in millimetres, curves through them, and the path that a browser draws.
+//! The pen: points in millimetres, curves through them, strokes, and SVG of a drawing.
 //!
 //! Only sums, products and square roots, so that every machine draws the same line to the last
 //! digit.
+
+use std::fmt::Write;
+
+use spinney_model::{Drawing, Stroke, Weight};
 
 /// A point in millimetres: to the right, and up.
 pub(crate) type Point = (f64, f64);
@@ -17,14 +21,14 @@ pub(crate) fn placed(points: &[Point], at: Point, up: Point) -> Vec<Point> {
 }
 
 /// The same direction, one millimetre long.
-pub(super) fn one_long((x, y): Point) -> Point {
+pub(crate) fn one_long((x, y): Point) -> Point {
     let long = (x * x + y * y).sqrt();
     (x / long, y / long)
 }
 
 /// A round line through points: a cubic curve between every two, whose slope at a point is that
 /// of the line from the point before to the point after.
-pub(super) fn round(through: &[Point]) -> Vec<Point> {
+pub(crate) fn round(through: &[Point]) -> Vec<Point> {
     let at = |n: usize| through[n.min(through.len() - 1)];
     let slope = |n: usize| {
         let (before, after) = (at(n.saturating_sub(1)), at(n + 1));
@@ -70,12 +74,22 @@ impl<'p> Way<'p> {
 
     /// Whether the line bends to the right here: within so much before and behind.
     pub(super) fn hollow(&self, along: f64, reach: f64) -> bool {
+        self.bend(along, reach) < -0.12
+    }
+
+    /// Whether it comes to a point here.
+    pub(super) fn point(&self, along: f64, reach: f64) -> bool {
+        self.bend(along, reach) > 0.7
+    }
+
+    /// How much it bends to the left here: the sine of the angle, where it is sharp.
+    fn bend(&self, along: f64, reach: f64) -> f64 {
         let end = self.long();
         let [from, here, to] = [along - reach, along, along + reach]
             .map(|along| self.at(along.clamp(0.0, end), 0.0));
         let (x1, y1) = (here.0 - from.0, here.1 - from.1);
         let (x2, y2) = (to.0 - here.0, to.1 - here.1);
-        x1 * y2 - y1 * x2 < -0.12 * reach * reach
+        (x1 * y2 - y1 * x2) / (reach * reach)
     }
 
     /// The place so far along, moved out to the right of the way by so much.
@@ -89,13 +103,55 @@ impl<'p> Way<'p> {
     }
 }
 
-/// A path of a drawing in which y grows downwards, to a hundredth of a millimetre; every point
-/// is told from the one before, in whole hundredths, so that no error adds up.
-pub(crate) fn path(points: &[Point]) -> String {
+/// A line on paper, where down is more.
+pub(crate) fn stroke(weight: Weight, points: &[Point]) -> Stroke {
+    Stroke { weight, points: points.iter().map(|(x, y)| (*x, -y)).collect() }
+}
+
+/// A circle round a place.
+pub(crate) fn circle(at: Point, radius: f64) -> Vec<Point> {
+    // Cosine and sine of a twenty-fourth of a circle, which is as round as the eye can see.
+    let (cosine, sine) = (0.965_925_826_289_068_3, 0.258_819_045_102_520_76);
+    let mut way: Point = (0.0, radius);
+    let mut points = Vec::new();
+    for _ in 0..=24 {
+        points.push((at.0 + way.0, at.1 + way.1));
+        way = (way.0 * cosine + way.1 * sine, way.1 * cosine - way.0 * sine);
+    }
+    points
+}
+
+/// A drawing as SVG, one path after the other; it says nothing to a screen reader, since the
+/// name beside it does. The classes by which its lines get their weight: `fine`, `hatch`,
+/// `midrib`, `outline`, `wood`, `heavy`.
+pub fn svg(drawing: &Drawing, class: &str) -> String {
+    let [left, top, width, height] = drawing.frame;
+    let mut text = format!(
+        "<svg class=\"{class}\" viewBox=\"{left} {top} {width} {height}\" \
+         aria-hidden=\"true\" focusable=\"false\">"
+    );
+    for same in drawing.strokes.chunk_by(|one, other| one.weight == other.weight) {
+        let class = match same[0].weight {
+            Weight::Fine => "fine",
+            Weight::Hatch => "hatch",
+            Weight::Midrib => "midrib",
+            Weight::Outline => "outline",
+            Weight::Twig => "wood",
+            Weight::Heavy => "heavy",
+        };
+        let lines = same.iter().map(|stroke| path(&stroke.points)).collect::<String>();
+        let _ = write!(text, "<path class=\"{class}\" d=\"{lines}\"></path>");
+    }
+    text + "</svg>"
+}
+
+/// A path of SVG, to a hundredth of a millimetre; every point is told from the one before, in
+/// whole hundredths, so that no error adds up.
+fn path(points: &[Point]) -> String {
     let mut text = String::new();
     let mut before = (0, 0);
     for (n, (x, y)) in points.iter().enumerate() {
-        let here = (hundredths(*x), hundredths(-y));
+        let here = (hundredths(*x), hundredths(*y));
         text.push_str(["M", "l", ""][n.min(2)]);
         number(&mut text, here.0 - before.0, n > 1);
         number(&mut text, here.1 - before.1, true);
@@ -124,25 +180,4 @@ fn number(text: &mut String, hundredths: i64, apart: bool) {
         let decimals = format!(".{rest:02}");
         text.push_str(decimals.trim_end_matches('0'));
     }
-}
-
-/// The points of every path of a drawing, y growing downwards: for tests that look at it.
-#[cfg(test)]
-pub(crate) fn points_of(svg: &str) -> Vec<Point> {
-    let mut points = Vec::new();
-    for path in svg.split(" d=\"").skip(1) {
-        let path = path.split('"').next().expect("a path ends");
-        for line in path.split('M').skip(1) {
-            let apart = line.replace('l', " ").replace('-', " -");
-            let numbers: Vec<f64> =
-                apart.split_whitespace().map(|n| n.parse().expect("a number")).collect();
-            assert_eq!(numbers.len() % 2, 0, "{line}");
-            let mut here = (0.0, 0.0);
-            for step in numbers.chunks(2) {
-                here = (here.0 + step[0], here.1 + step[1]);
-                points.push(here);
-            }
-        }
-    }
-    points
 }

@@ -4,17 +4,20 @@
 //! lobes, edge, shape, hairs and stalk. A word that means different things on different things
 //! ("smooth", "round", "spiny") counts only where its column says what it is about.
 
-use super::blade::{Edge, Lobes, Shape};
+use super::blade::{Edge, Shape, Tip};
 
 /// What words say of a leaf; None: nothing.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(super) struct Look {
     pub(super) form: Option<Pieces>,
-    pub(super) lobes: Option<Lobes>,
+    pub(super) lobed: Option<Lobed>,
     pub(super) edge: Option<Edge>,
     pub(super) shape: Option<Shape>,
+    pub(super) tip: Option<Tip>,
     pub(super) hairy: Option<bool>,
     pub(super) stalk: Option<bool>,
+    /// A needle, a scale, a frond: no line of ours shows it.
+    pub(super) other: bool,
 }
 
 /// Of how many pieces a leaf is, and how they stand.
@@ -27,38 +30,60 @@ pub(super) enum Pieces {
     Hand,
 }
 
+/// Whether a blade has lobes, and how they are arranged.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Lobed {
+    No,
+    /// It has, nobody said how.
+    Somehow,
+    Feather,
+    Hand,
+}
+
+impl Lobed {
+    /// Both together: who says how it is lobed says more than who says that it is.
+    fn and(self, other: Self) -> Self {
+        match (self, other) {
+            (Self::Somehow, Self::Feather | Self::Hand) => other,
+            _ => self,
+        }
+    }
+}
+
 impl Look {
     /// Both together; where both speak of the same, the first holds.
     pub(super) fn or(self, other: Self) -> Self {
+        let lobed = self.lobed.map(|lobed| other.lobed.map_or(lobed, |other| lobed.and(other)));
         Self {
             form: self.form.or(other.form),
-            lobes: self.lobes.or(other.lobes),
+            lobed: lobed.or(other.lobed),
             edge: self.edge.or(other.edge),
             shape: self.shape.or(other.shape),
+            tip: self.tip.or(other.tip),
             hairy: self.hairy.or(other.hairy),
             stalk: self.stalk.or(other.stalk),
+            other: self.other || other.other,
         }
     }
 
     /// Whether there is something to draw besides a plain line round one piece.
     pub(super) fn stands_out(self) -> bool {
-        self.form.is_some_and(|pieces| pieces != Pieces::One)
-            || self.lobes.is_some_and(|lobes| lobes != Lobes::None)
-            || self.edge.is_some_and(|edge| edge != Edge::Plain)
+        self.other
+            || self.form.is_some_and(|pieces| pieces != Pieces::One)
+            || self.lobed.is_some_and(|lobed| lobed != Lobed::No)
+            || self.edge.is_some_and(|edge| edge != Edge::Smooth)
             || self.hairy == Some(true)
     }
 
-    /// What is said by denying this.
+    /// What is said by denying this. Who says that it is not toothed has not said what it is.
     pub(super) fn denied(self) -> Self {
-        let cut = self.edge.filter(|edge| *edge != Edge::Plain);
-        let lobed = self.lobes.filter(|lobes| *lobes != Lobes::None);
+        let lobed = self.lobed.filter(|lobed| *lobed == Lobed::Somehow);
         Self {
             form: self.form.filter(|form| *form == Pieces::Several).map(|_| Pieces::One),
-            lobes: lobed.map(|_| Lobes::None),
-            edge: cut.map(|_| Edge::Plain),
-            shape: None,
+            lobed: lobed.map(|_| Lobed::No),
             hairy: self.hairy.map(|hairy| !hairy),
             stalk: self.stalk.map(|stalk| !stalk),
+            ..Self::default()
         }
     }
 }
@@ -69,8 +94,16 @@ pub(super) struct About {
     /// A leaf, or a part that only leaves have.
     pub(super) leaf: bool,
     pub(super) edge: bool,
-    /// A shape or form.
+    /// A shape or form, or where the blade is widest.
     pub(super) form: bool,
+    /// How a blade is lobed.
+    pub(super) lobes: bool,
+    /// How a blade ends.
+    pub(super) tip: bool,
+    /// How a blade begins at its stalk.
+    pub(super) base: bool,
+    /// Needles, scales or fronds.
+    pub(super) other: bool,
     /// Another part of a plant, about which the same words say nothing of the leaf.
     pub(super) elsewhere: bool,
     /// What only animals have or do.
@@ -83,10 +116,26 @@ impl About {
         Self {
             leaf: any(LEAF),
             edge: any(&["edge*", "margin*", "rim", "border", "rand", "blattrand"]),
-            form: any(&["shape*", "form*", "outline", "umriss", "gestalt"]),
+            form: any(FORM),
+            lobes: any(&["lobe*", "lappen", "gelappt*"]),
+            tip: any(&["tip", "tips", "apex", "blattspitze"]),
+            base: any(&["base", "foot", "blattgrund"]),
+            other: any(OTHER),
             elsewhere: any(ELSEWHERE),
             animal: any(ANIMAL),
         }
+    }
+}
+
+impl About {
+    /// Whether it says how the outline of a leaf looks.
+    pub(super) fn looks(self) -> bool {
+        self.edge || self.form || self.lobes || self.tip || self.base
+    }
+
+    /// Whether it names a leaf or a part of one.
+    pub(super) fn named(self) -> bool {
+        self.leaf || self.edge || self.lobes || self.tip
     }
 }
 
@@ -99,7 +148,16 @@ enum Where {
     Edge,
     /// In a column about a leaf, a shape or a form.
     Leaf,
+    /// In a column about lobes.
+    Lobes,
+    /// In a column about a tip.
+    Tip,
 }
+
+const FORM: &[&str] =
+    &["shape*", "form*", "outline", "widest", "broadest", "umriss", "gestalt", "breitest*"];
+/// Leaves that these lines do not show.
+const OTHER: &[&str] = &["needle*", "scale*", "frond*", "nadel*", "schuppe*", "wedel*"];
 
 pub(super) const LEAF: &[&str] = &[
     "leaf",
@@ -118,45 +176,10 @@ pub(super) const LEAF: &[&str] = &[
 pub(super) const STALK: &[&str] =
     &["stalk*", "petiole*", "leafstalk*", "stiel*", "blattstiel*"];
 const ELSEWHERE: &[&str] = &[
-    "twig*",
-    "bark",
-    "berr*",
-    "fruit*",
-    "flower*",
-    "petal*",
-    "bud*",
-    "root*",
-    "trunk*",
-    "branch*",
-    "tip",
-    "tips",
-    "base",
-    "vein*",
-    "seed*",
-    "cone*",
-    "nut*",
-    "stem",
-    "stems",
-    "tree*",
-    "shell*",
-    "wing*",
-    "zweig*",
-    "rinde",
-    "beere*",
-    "frucht*",
-    "früchte",
-    "blüte*",
-    "knospe*",
-    "stamm",
-    "ast",
-    "spitze*",
-    "grund",
-    "blattspitze",
-    "blattgrund",
-    "ader*",
-    "samen",
-    "baum*",
-    "zapfen",
+    "twig*", "bark", "berr*", "fruit*", "flower*", "petal*", "bud*", "root*", "trunk*",
+    "branch*", "vein*", "seed*", "cone*", "nut*", "stem", "stems", "tree*", "shell*", "wing*",
+    "zweig*", "rinde", "beere*", "frucht*", "früchte", "blüte*", "knospe*", "stamm", "ast",
+    "ader*", "samen", "baum*", "zapfen",
 ];
 const ANIMAL: &[&str] = &[
     "leg", "legs", "tail*", "antenna*", "feeler*", "shell*", "beak*", "eats", "eat", "swim*",
@@ -164,13 +187,15 @@ const ANIMAL: &[&str] = &[
     "körper*", "schwimm*",
 ];
 /// Words that deny the word after them.
-const DENIALS: &[&str] =
-    &["not", "no", "without", "never", "nicht", "kein", "keine", "keinen", "ohne"];
+const DENIALS: &[&str] = &[
+    "not", "no", "without", "never", "neither", "nor", "nicht", "kein", "keine", "keinen",
+    "ohne",
+];
 
 /// Phrases, the longer ones first; `*` stands for any ending.
 const PHRASES: &[(&str, Where, Says)] = {
-    use Says::{Cut, Divided, Hairs, Lobed, Outline, Stalk};
-    use Where::{Anywhere, Edge as AtEdge, Leaf};
+    use Says::{Cut, Divided, Ends, Hairs, Lobes, Other, Outline, Stalk};
+    use Where::{Anywhere, Edge as AtEdge, Leaf, Lobes as AtLobes, Tip as AtTip};
     &[
         ("double tooth*", Anywhere, Cut(Edge::DoubleToothed)),
         ("doubly tooth*", Anywhere, Cut(Edge::DoubleToothed)),
@@ -179,10 +204,19 @@ const PHRASES: &[(&str, Where, Says)] = {
         ("biserrat*", Anywhere, Cut(Edge::DoubleToothed)),
         ("doppelt gez*", Anywhere, Cut(Edge::DoubleToothed)),
         ("doppelt ges*", Anywhere, Cut(Edge::DoubleToothed)),
-        ("untoothed", Anywhere, Cut(Edge::Plain)),
-        ("toothless", AtEdge, Cut(Edge::Plain)),
-        ("ungezähnt", Anywhere, Cut(Edge::Plain)),
-        ("ganzrandig", Anywhere, Cut(Edge::Plain)),
+        ("without teeth", Anywhere, Cut(Edge::Smooth)),
+        ("no teeth", Anywhere, Cut(Edge::Smooth)),
+        ("not toothed", AtEdge, Cut(Edge::Smooth)),
+        ("nicht gezähnt", AtEdge, Cut(Edge::Smooth)),
+        ("ohne zähne", AtEdge, Cut(Edge::Smooth)),
+        ("wavy", AtEdge, Cut(Edge::Wavy)),
+        ("wav*", AtEdge, Cut(Edge::Wavy)),
+        ("gewellt", AtEdge, Cut(Edge::Wavy)),
+        ("wellig", AtEdge, Cut(Edge::Wavy)),
+        ("untoothed", Anywhere, Cut(Edge::Smooth)),
+        ("toothless", AtEdge, Cut(Edge::Smooth)),
+        ("ungezähnt", Anywhere, Cut(Edge::Smooth)),
+        ("ganzrandig", Anywhere, Cut(Edge::Smooth)),
         ("tooth*", Anywhere, Cut(Edge::Toothed)),
         ("teeth", Anywhere, Cut(Edge::Toothed)),
         ("serrat*", Anywhere, Cut(Edge::Toothed)),
@@ -202,26 +236,39 @@ const PHRASES: &[(&str, Where, Says)] = {
         ("stachel*", AtEdge, Cut(Edge::Spiny)),
         ("stachlig", AtEdge, Cut(Edge::Spiny)),
         ("dornig", AtEdge, Cut(Edge::Spiny)),
-        ("smooth", AtEdge, Cut(Edge::Plain)),
-        ("plain", AtEdge, Cut(Edge::Plain)),
-        ("even", AtEdge, Cut(Edge::Plain)),
-        ("entire", AtEdge, Cut(Edge::Plain)),
-        ("glatt", AtEdge, Cut(Edge::Plain)),
-        ("unlobed", Anywhere, Lobed(Lobes::None)),
-        ("ungelappt", Anywhere, Lobed(Lobes::None)),
-        ("hand lobe*", Anywhere, Lobed(Lobes::Hand)),
-        ("palmately lobed", Anywhere, Lobed(Lobes::Hand)),
-        ("lobed like a hand", Anywhere, Lobed(Lobes::Hand)),
-        ("handförmig gelappt", Anywhere, Lobed(Lobes::Hand)),
-        ("feather lobe*", Anywhere, Lobed(Lobes::Feather)),
-        ("pinnately lobed", Anywhere, Lobed(Lobes::Feather)),
-        ("lobed like a feather", Anywhere, Lobed(Lobes::Feather)),
-        ("fiederlappig", Anywhere, Lobed(Lobes::Feather)),
-        ("fiederförmig gelappt", Anywhere, Lobed(Lobes::Feather)),
-        ("lobed", Anywhere, Lobed(Lobes::Some)),
-        ("lobe*", Anywhere, Lobed(Lobes::Some)),
-        ("gelappt", Anywhere, Lobed(Lobes::Some)),
-        ("lappen", Leaf, Lobed(Lobes::Some)),
+        ("smooth", AtEdge, Cut(Edge::Smooth)),
+        ("plain", AtEdge, Cut(Edge::Smooth)),
+        ("even", AtEdge, Cut(Edge::Smooth)),
+        ("entire", AtEdge, Cut(Edge::Smooth)),
+        ("glatt", AtEdge, Cut(Edge::Smooth)),
+        ("unlobed", Anywhere, Lobes(Lobed::No)),
+        ("ungelappt", Anywhere, Lobes(Lobed::No)),
+        ("hand lobe*", Anywhere, Lobes(Lobed::Hand)),
+        ("palmately lobed", Anywhere, Lobes(Lobed::Hand)),
+        ("lobed like a hand", Anywhere, Lobes(Lobed::Hand)),
+        ("handförmig gelappt", Anywhere, Lobes(Lobed::Hand)),
+        ("feather lobe*", Anywhere, Lobes(Lobed::Feather)),
+        ("pinnately lobed", Anywhere, Lobes(Lobed::Feather)),
+        ("lobed like a feather", Anywhere, Lobes(Lobed::Feather)),
+        ("fiederlappig", Anywhere, Lobes(Lobed::Feather)),
+        ("fiederförmig gelappt", Anywhere, Lobes(Lobed::Feather)),
+        ("lobes like a hand", Anywhere, Lobes(Lobed::Hand)),
+        ("lobes like a feather", Anywhere, Lobes(Lobed::Feather)),
+        ("hand*", AtLobes, Lobes(Lobed::Hand)),
+        ("palmate*", AtLobes, Lobes(Lobed::Hand)),
+        ("finger*", AtLobes, Lobes(Lobed::Hand)),
+        ("one point", AtLobes, Lobes(Lobed::Hand)),
+        ("one place", AtLobes, Lobes(Lobed::Hand)),
+        ("wie eine hand", AtLobes, Lobes(Lobed::Hand)),
+        ("feather*", AtLobes, Lobes(Lobed::Feather)),
+        ("pinnate*", AtLobes, Lobes(Lobed::Feather)),
+        ("two rows", AtLobes, Lobes(Lobed::Feather)),
+        ("along the midrib", AtLobes, Lobes(Lobed::Feather)),
+        ("wie eine feder", AtLobes, Lobes(Lobed::Feather)),
+        ("lobed", Anywhere, Lobes(Lobed::Somehow)),
+        ("lobe*", Anywhere, Lobes(Lobed::Somehow)),
+        ("gelappt", Anywhere, Lobes(Lobed::Somehow)),
+        ("lappen", Leaf, Lobes(Lobed::Somehow)),
         ("like a hand", Leaf, Divided(Pieces::Hand)),
         ("hand shaped", Leaf, Divided(Pieces::Hand)),
         ("palmate", Anywhere, Divided(Pieces::Hand)),
@@ -253,14 +300,34 @@ const PHRASES: &[(&str, Where, Says)] = {
         ("circular", Leaf, Outline(Shape::Round)),
         ("rund", Leaf, Outline(Shape::Round)),
         ("egg*", Leaf, Outline(Shape::Egg)),
-        ("oval", Leaf, Outline(Shape::Egg)),
+        ("ovate", Leaf, Outline(Shape::Egg)),
+        ("oval", Leaf, Outline(Shape::Oval)),
+        ("ellip*", Leaf, Outline(Shape::Oval)),
         ("eiförmig", Leaf, Outline(Shape::Egg)),
         ("narrow", Leaf, Outline(Shape::Narrow)),
         ("lance*", Leaf, Outline(Shape::Narrow)),
         ("schmal", Leaf, Outline(Shape::Narrow)),
         ("lanzettlich", Leaf, Outline(Shape::Narrow)),
-        ("needle*", Leaf, Outline(Shape::Needle)),
-        ("nadel*", Leaf, Outline(Shape::Needle)),
+        ("near the stalk", Leaf, Outline(Shape::Egg)),
+        ("below the middle", Leaf, Outline(Shape::Egg)),
+        ("in the middle", Leaf, Outline(Shape::Oval)),
+        ("near the tip", Leaf, Outline(Shape::Upper)),
+        ("above the middle", Leaf, Outline(Shape::Upper)),
+        ("needle*", Anywhere, Other),
+        ("scale*", Anywhere, Other),
+        ("frond*", Anywhere, Other),
+        ("nadel*", Anywhere, Other),
+        ("schuppe*", Anywhere, Other),
+        ("wedel*", Anywhere, Other),
+        ("blunt", AtTip, Ends(Tip::Rounded)),
+        ("round*", AtTip, Ends(Tip::Rounded)),
+        ("notch*", AtTip, Ends(Tip::Notched)),
+        ("spine*", AtTip, Ends(Tip::Spine)),
+        ("spin*", AtTip, Ends(Tip::Spine)),
+        ("point*", AtTip, Ends(Tip::Pointed)),
+        ("sharp", AtTip, Ends(Tip::Pointed)),
+        ("spitz", AtTip, Ends(Tip::Pointed)),
+        ("abgerundet", AtTip, Ends(Tip::Rounded)),
         ("hairy", Leaf, Hairs(true)),
         ("hairs", Leaf, Hairs(true)),
         ("downy", Leaf, Hairs(true)),
@@ -285,9 +352,11 @@ const PHRASES: &[(&str, Where, Says)] = {
 #[derive(Clone, Copy)]
 enum Says {
     Cut(Edge),
-    Lobed(Lobes),
+    Lobes(Lobed),
     Divided(Pieces),
     Outline(Shape),
+    Ends(Tip),
+    Other,
     Hairs(bool),
     Stalk(bool),
 }
@@ -297,7 +366,9 @@ impl Says {
         let nothing = Look::default();
         match self {
             Self::Cut(edge) => Look { edge: Some(edge), ..nothing },
-            Self::Lobed(lobes) => Look { lobes: Some(lobes), ..nothing },
+            Self::Lobes(lobed) => Look { lobed: Some(lobed), ..nothing },
+            Self::Ends(tip) => Look { tip: Some(tip), ..nothing },
+            Self::Other => Look { other: true, ..nothing },
             Self::Divided(pieces) => Look { form: Some(pieces), ..nothing },
             Self::Outline(shape) => Look { shape: Some(shape), ..nothing },
             Self::Hairs(hairy) => Look { hairy: Some(hairy), ..nothing },
@@ -329,7 +400,10 @@ pub(super) fn look(tokens: &[String], about: About) -> Look {
         let counts = match place {
             Where::Anywhere => true,
             Where::Edge => about.edge,
-            Where::Leaf => about.leaf || about.form,
+            // "Round" is said of a tip as well, and then it is no round leaf.
+            Where::Leaf => (about.leaf || about.form) && !about.tip && !about.lobes,
+            Where::Lobes => about.lobes,
+            Where::Tip => about.tip,
         };
         if !counts {
             continue;

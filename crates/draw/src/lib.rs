@@ -1,0 +1,73 @@
+//! How it looks as lines: leaves from the cells of a table, and the words of the list.
+//!
+//! From a table to a drawing of each kind that it describes well enough ([`Leaves`]), and from a
+//! word to drawings of what it means and of what it is taken for ([`of_word`]). A drawing is true
+//! or absent: it shows every feature that the table states of a leaf, or there is none.
+//!
+//! It is the table that is drawn, not the plant: kinds that the table does not tell apart look
+//! alike. It has no pages, papers or languages; a [`Drawing`](spinney_model::Drawing) is lines in
+//! millimetres, which screens and sheets place.
+
+mod blade;
+mod columns;
+mod leaf;
+mod leaf_words;
+mod outlines;
+mod pen;
+mod words;
+
+use spinney_model::{Drawing, Matrix, TaxonIx, Weight};
+
+use columns::Columns;
+use leaf::{Leaf, Part};
+pub use pen::svg;
+pub use words::{Shows, Word, of_word};
+
+/// The box of every kind, in millimetres: half its width, how far it goes up and down.
+const BOX: [f64; 4] = [-24.0, -41.0, 48.0, 57.0];
+
+/// What the columns of a table say of leaves.
+#[derive(Clone, Debug, Default)]
+pub struct Leaves(Columns);
+
+impl Leaves {
+    /// Reads the columns of a table.
+    pub fn of(matrix: &Matrix) -> Self {
+        Self(Columns::of(matrix))
+    }
+
+    /// Whether the table speaks of leaves at all.
+    pub fn any(&self) -> bool {
+        self.0.any()
+    }
+
+    /// The drawing of a kind of this table.
+    ///
+    /// **Guarantees**: it shows the form that the cells state, the lobes and how they are
+    /// arranged, the edge and, where leaflets were counted, a number of them that was counted.
+    /// None: the cells do not say one of these, or say something that these lines cannot show.
+    pub fn drawing(&self, matrix: &Matrix, taxon: TaxonIx) -> Option<Drawing> {
+        self.0.leaf(matrix, taxon).map(|leaf| drawing(&leaf))
+    }
+}
+
+/// How heavy the lines of a part are.
+fn weight(part: Part) -> Weight {
+    match part {
+        Part::Edge | Part::Stalk => Weight::Outline,
+        Part::Midrib | Part::SlimEdge => Weight::Midrib,
+        Part::Veins | Part::Hairs => Weight::Fine,
+    }
+}
+
+/// Fine lines first, so that the outline lies on top of them.
+fn drawing(leaf: &Leaf) -> Drawing {
+    let lines = leaf.lines();
+    let mut strokes: Vec<_> =
+        lines.iter().map(|line| pen::stroke(weight(line.part), &line.points)).collect();
+    strokes.sort_by_key(|stroke| stroke.weight);
+    Drawing { frame: BOX, strokes }
+}
+
+#[cfg(test)]
+mod tests;

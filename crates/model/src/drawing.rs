@@ -1,0 +1,38 @@
+//! A drawing in lines: what a screen, a sheet or a phone page places as it is.
+//!
+//! It says how long and how heavy its lines are, not what they show; `draw` makes it.
+
+/// Lines in millimetres; to the right, and down as on paper.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Drawing {
+    /// The paper that it takes: left, top, width, height.
+    pub frame: [f64; 4],
+    /// Its lines, the ones below first.
+    pub strokes: Vec<Stroke>,
+}
+
+/// One line of a drawing.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Stroke {
+    /// How heavy it is.
+    pub weight: Weight,
+    /// The points that it goes through.
+    pub points: Vec<(f64, f64)>,
+}
+
+/// How heavy a line is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Weight {
+    /// 0.25 mm: side veins, hairs.
+    Fine,
+    /// 0.4 mm: hatching for what is spoken of.
+    Hatch,
+    /// 0.4 mm: midribs.
+    Midrib,
+    /// 0.6 mm: outlines and stalks.
+    Outline,
+    /// 1.1 mm: a twig.
+    Twig,
+    /// 1.3 mm: the part that is spoken of.
+    Heavy,
+}
