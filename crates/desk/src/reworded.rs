@@ -32,7 +32,7 @@ pub(crate) fn follow(before: &Collection, edits: &[Edit]) -> Vec<Edit> {
             let now = after.keys.get(key).and_then(|drawn| drawn.questions.get(at));
             let Some((was, now)) = question.ask.as_ref().zip(now) else { continue };
             let gave = from_the_table(&old, was);
-            if !gave.is_some_and(|gave| folded(&gave) == folded(&question.words)) {
+            if gave.is_none_or(|gave| folded(&gave) != folded(&question.words)) {
                 continue;
             }
             let gives = now.ask.as_ref().and_then(|ask| from_the_table(&new, ask));

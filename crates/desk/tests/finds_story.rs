@@ -94,7 +94,7 @@ fn a_table_comes_from_a_file_and_no_table_is_refused_with_a_remedy() {
     let page = teacher.upload("/do/take-table", &[], file("leaf.png", &picture(1)));
     assert_eq!(page.status, 422);
     let page = String::from_utf8(page.body).expect("text");
-    assert!(page.contains("Give a spreadsheet saved as XLSX or CSV."));
+    assert!(page.contains("Give a spreadsheet saved as XLSX or CSV, or paste its cells"));
     assert!(teacher.refused("/do/take-table", &[("table", " \n")]).contains("nothing new"));
 }
 
@@ -373,4 +373,33 @@ fn an_answer_that_was_given_meanwhile_is_not_written_over() {
     assert!(page.contains("Foxes: smooth"), "{page}");
     assert!(page.contains("class=\"main\" href=\"/heaps/answers?key=1\""), "{page}");
     assert!(teacher.get("/table").contains("Foxes: “smooth”"));
+}
+
+#[test]
+fn our_finds_says_at_once_what_of_a_table_was_not_understood() {
+    let mut teacher = AtTheDesk::empty();
+    let table = "Our hedge\nkind,edge,height (cm)\nIvy,smooth,800-200\nivy,toothed / smooth,300\n\
+                 ,smooth,20\noak,lobed,\n";
+    let page = teacher.post("/do/take-table", &[("table", table)]);
+    let told = page.split("id=\"not-read\"").nth(1).expect("it is said at once");
+    let told = told.split("</section>").next().expect("it ends");
+    for part in ["“Our hedge” stands alone", "“800-200” for Ivy under “height” (C3)", "Row 5"]
+    {
+        assert!(told.contains(part), "{part}: {told}");
+    }
+    // One find or two? A hand answers.
+    assert!(page.contains("“Ivy” and “ivy (2)” have one name."));
+    let page = teacher.post("/do/merge-kinds", &[("kind", "2"), ("with", "1")]);
+    assert!(!page.contains("have one name") && !teacher.get("/finds").contains("ivy (2)"));
+    // The same name in other letters, another day; and a list of names.
+    let page = teacher
+        .post("/do/take-table", &[("table", "kind,edge\nOAK,lobed\n"), ("source", "we")]);
+    assert!(page.contains("“OAK” was taken for “oak”, which is here already."), "{page}");
+    let page = teacher.post("/do/add-kinds", &[("names", "Oak\nelm")]);
+    assert!(page.contains("“Oak” is here already and was not added again."));
+    assert!(!teacher.get("/finds").contains("id=\"not-read\""), "said once");
+    let letter = "Dear class,\ntoday we go out and look for leaves, twigs and shells.\n\
+                  Bring boots, a coat and a bag.\n";
+    let page = teacher.refused("/do/take-table", &[("table", letter)]);
+    assert!(page.contains("does not look like a table"), "{page}");
 }

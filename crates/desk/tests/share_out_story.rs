@@ -40,7 +40,7 @@ fn each_group_gets_a_set_and_a_key_of_its_own() {
     assert!(page.contains("href=\"/share-out/sheets/1\"") && !page.contains("/print?key=1"));
     let print = teacher.get("/print?key=1");
     assert!(print.contains("this key has no question") && !print.contains("today.pdf"));
-    assert!(print.contains("<select id=\"print-key\""), "another key can be chosen");
+    assert!(print.contains("<select id=\"which-key\""), "another key can be chosen");
     assert!(teacher.get("/done").contains("2 keys were begun, one for each group"));
     let heap = teacher.get("/heaps?key=1");
     assert!(heap.contains("here: 6 kinds"));

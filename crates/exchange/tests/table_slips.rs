@@ -245,3 +245,15 @@ fn yes_no_and_does_not_apply_are_read_in_eight_languages() {
         assert!(told(&read, Code::SheetDisagrees).is_empty(), "{:?}", read.findings);
     }
 }
+
+#[test]
+fn a_condition_says_yes_in_the_language_of_its_table() {
+    let read = with_characters(
+        "kind | Stacheln | Stachelfarbe\n a | ja | rot\n b | nein | entfällt",
+        Some("character | only when\n Stachelfarbe | Stacheln = ja"),
+    );
+    assert!(told(&read, Code::SheetDisagrees).is_empty(), "{:?}", read.findings);
+    let governor = read.matrix.character(CharacterIx(1)).governor.as_ref();
+    let governor = governor.expect("the condition is read");
+    assert_eq!(governor.states, [StateIx(0)].into());
+}

@@ -72,7 +72,7 @@ fn memory(screens: &Screens, what: &str) -> f64 {
 }
 
 /// A table of 20 kinds and 20 characters, three kinds met in more than one form, as typed.
-fn twenty_by_twenty() -> Vec<(String, Vec<Vec<String>>)> {
+fn twenty_by_twenty() -> Vec<spinney_exchange::table::Source> {
     let mut rng = fastrand::Rng::with_seed(20);
     let states = ["smooth", "toothed", "lobed"];
     let headings = (1..=20).map(|number| format!("character {number}"));
@@ -91,7 +91,7 @@ fn twenty_by_twenty() -> Vec<(String, Vec<Vec<String>>)> {
         }
         rows.push(row);
     }
-    vec![("table".to_owned(), rows)]
+    vec![spinney_exchange::table::typed("table", rows)]
 }
 
 fn line(edits: Vec<Edit>) -> Vec<u8> {

@@ -315,3 +315,19 @@ fn the_help_teaches_and_says_who_decides() {
     assert!(text.contains(spinney_press::safety::LOCAL_RULES), "{text}");
     assert!(text.contains("spinney key finds.xlsx --out visit"), "{text}");
 }
+
+#[test]
+fn a_text_that_is_no_table_says_so_and_exits_with_1() {
+    let desk = desk("no_table");
+    let letter = "Dear class,\ntoday we go out and look for leaves, twigs and shells.\n\
+                  Bring boots, a coat and a bag.\n";
+    for (name, text) in [("letter.txt", letter), ("a.html", "<!DOCTYPE html>\n<html></html>\n")]
+    {
+        fs::write(desk.join(name), text).expect("written");
+        let output = spinney(&desk, &["key", name], "");
+        assert_eq!(output.status.code(), Some(1), "{name}");
+        let told = complained(&output);
+        assert!(told.contains("does not look like a table"), "{told}");
+        assert!(told.replace("\n", " ").contains("one kind a"), "{told}");
+    }
+}

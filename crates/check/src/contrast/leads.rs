@@ -35,12 +35,12 @@ impl Said {
             }
             Scale::Counts => span(words, 1000, 1000).map(Self::Numbers),
             Scale::Measure { unit, .. } => {
-                let written = words.list.iter().filter_map(|word| {
+                let mut written = words.list.iter().filter_map(|word| {
                     let bare = word.trim_start_matches(|l: char| l.is_ascii_digit());
                     let row = WrittenIn::spelt(bare)?.row();
                     (row.kept_as == *unit).then_some(row.thousandths)
                 });
-                let one = written.last().unwrap_or(1000);
+                let one = written.next_back().unwrap_or(1000);
                 span(words, one, 1).map(Self::Numbers)
             }
         }

@@ -174,12 +174,12 @@ fn twice(grid: &Grid, rows: (u32, u32), column: u32, names: (&str, &str), report
         "kind",
         grid.place(rows.1, column),
         || {
+            let [first, second] = [rows.0, rows.1].map(|row| grid.cell(row, column));
+            let one = grid.get(rows.0, column);
             format!(
-                "{} stands in {} and in {}; the second is called “{}” here.",
-                names.0,
-                grid.cell(rows.0, column),
-                grid.cell(rows.1, column),
-                names.1
+                "“{one}” ({first}) and “{}” ({second}) have one name. Are they one kind or two? \
+                 They are read as two, and the second is called “{}” here.",
+                names.0, names.1
             )
         },
         "Delete one row, or make them one: `lobed or entire`. Two kinds need two names.",

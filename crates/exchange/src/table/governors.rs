@@ -10,6 +10,7 @@ use spinney_model::{
     Cell, Character, CharacterIx, Code, Governor, Place, Scale, StateIx, Value,
 };
 
+use super::answers::{is_no, is_yes};
 use super::characters_sheet::Applies;
 use super::column::Kinds;
 use super::heading::Heading;
@@ -59,7 +60,13 @@ fn governor(
     };
     let mut right = BTreeSet::new();
     for state in &applies.states {
-        let found = states.iter().position(|known| fold(known) == fold(state));
+        // `ja` is the state `yes` of a column that says yes and no.
+        let same = |known: &String| match fold(known).as_str() {
+            "yes" if is_yes(state) => true,
+            "no" if is_no(state) => true,
+            known => known == fold(state),
+        };
+        let found = states.iter().position(same);
         right.insert(StateIx(
             found.ok_or_else(|| format!("names “{state}”, which is no state of “{name}”"))?,
         ));

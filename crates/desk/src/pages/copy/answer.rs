@@ -50,6 +50,7 @@ pub(super) fn show(
     let all = questions.len();
     let work = html! {
         h1 { (t.say("copy-answer")) " · " span dir="auto" { (desk.history.now.keys[&key].name) } }
+        (frame::key_picker(t, &desk.history.now, Some(key), "/copy"))
         (verdict(desk, asked, key, layer))
         @if !questions.is_empty() { p { (t.count("copy-questions", all.min(MOST_QUESTIONS))) } }
         ol.back {

@@ -367,7 +367,7 @@ fn a_button_takes_the_text_it_shows_or_nothing() {
 fn all_kept(table: &mut AtTheTable) {
     table.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
     let page = table.page("/key");
-    let stood = hidden(&page.split("do/key-keep-all").nth(1).expect("it may be kept"), "stood");
+    let stood = hidden(page.split("do/key-keep-all").nth(1).expect("it may be kept"), "stood");
     table.post("/do/key-keep-all", &[("key", "1"), ("at", ""), ("stood", &stood)]);
 }
 
@@ -400,9 +400,9 @@ fn a_column_worded_anew_words_its_questions_but_not_a_persons_own() {
     // A person's own words stay, and both screens say why.
     let key = spinney_model::KeyId(1);
     let at = table.0.history.now.keys[&key].questions.iter();
-    let at =
+    let mut at =
         at.filter(|(_, question)| question.words.contains("edge")).map(|(at, _)| at.clone());
-    let at = crate::asking::letters(&at.last().expect("it was kept"));
+    let at = crate::asking::letters(&at.next_back().expect("it was kept"));
     table.post("/do/key-reword", &[("key", "1"), ("at", &at), ("words", "Has it got waves?")]);
     table.post(
         "/do/character/1",

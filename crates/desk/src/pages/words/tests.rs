@@ -91,7 +91,8 @@ fn a_word_is_drawn_beside_what_its_text_warns_of() {
 fn a_shell_that_is_smooth_is_no_leaf() {
     let rows = ["kind|surface|shell", "snail|smooth|pointed", "limpet|ridged|flat"];
     let rows = rows.map(|row| row.split('|').map(str::to_owned).collect()).to_vec();
-    let lines = Desk::lines_of_table(&[("table".to_owned(), rows)], 0).expect("it has kinds");
+    let lines = Desk::lines_of_table(&[spinney_exchange::table::typed("table", rows)], 0)
+        .expect("it has kinds");
     let mut desk = Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines");
     let edits = vec![
         Edit::StartKey(KeyId(1), "Blue".to_owned()),
