@@ -2,8 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 use spinney_model::{
-    AboutField, AskOf, AskedOf, CharacterId, Done, Edit, Entry, Fork, KeyId, KindId, Quantity,
-    WishField,
+    AboutField, AskOf, AskedOf, CharacterField, CharacterId, Done, Edit, Entry, Fork, KeyId,
+    KindId, Quantity, WishField,
 };
 
 use super::words;
@@ -130,6 +130,7 @@ fn form(done: &Done) -> u32 {
 fn form_of_edit(edit: &Edit) -> u32 {
     match edit {
         Edit::DescribeScene(AboutField::BeforeYouGo, _) => 3,
+        Edit::DescribeCharacter(_, CharacterField::Values, _) => 3,
         Edit::Wish(_, WishField::Tried, _) => 3,
         Edit::CallKind { .. } => 2,
         _ => 1,

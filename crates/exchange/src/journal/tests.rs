@@ -27,6 +27,7 @@ fn edits() -> Vec<Edit> {
         Edit::RemovePicture(kind, "ab".repeat(32)),
         Edit::AddCharacter(character, text()),
         Edit::DescribeCharacter(character, CharacterField::AppliesWhen, text()),
+        Edit::DescribeCharacter(character, CharacterField::Values, "words".to_owned()),
         Edit::RemoveCharacter(character),
         Edit::SetCell { kind, character, source: "group Blue".to_owned(), text: text() },
         Edit::RenameState { character, from: text(), to: String::new() },
@@ -97,7 +98,9 @@ fn lines_of_the_first_form_are_read_and_written_as_they_were() {
         .map(|line| read(line.as_bytes()).unwrap_or_else(|why| panic!("{why}: {line}")))
         .collect();
     let first = |edit: &Edit| match edit {
-        Edit::CallKind { .. } | Edit::Wish(_, WishField::Tried, _) => false,
+        Edit::CallKind { .. }
+        | Edit::Wish(_, WishField::Tried, _)
+        | Edit::DescribeCharacter(_, CharacterField::Values, _) => false,
         Edit::DescribeScene(of, _) => *of != AboutField::BeforeYouGo,
         _ => true,
     };
