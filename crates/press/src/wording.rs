@@ -112,6 +112,29 @@ pub fn phrase(matrix: &Matrix, ask: &Ask) -> String {
     format!("{}: {}", character.name.trim(), yes_means(matrix, ask))
 }
 
+/// A question taken apart for a statement: `the leaf edge` and `be toothed`. None: it is of no
+/// form that can be turned.
+pub(crate) fn should(matrix: &Matrix, ask: &Ask, question: &str) -> Option<(String, String)> {
+    let text = question.strip_suffix('?')?;
+    let (verb, rest) = text.split_once(' ')?;
+    if text.contains(':') {
+        return None;
+    }
+    let it = rest.strip_prefix("it ").map(|rest| ("it".to_string(), rest));
+    match (verb, it) {
+        ("Is", Some((it, rest))) => Some((it, format!("be {rest}"))),
+        ("Does", Some((it, rest))) => Some((it, rest.to_string())),
+        ("Is" | "Are", None) => {
+            let wanted = yes_means(matrix, ask);
+            let at = rest.find(wanted.as_str()).filter(|at| *at > 0)?;
+            let subject = rest[..at].trim();
+            let known = subject.starts_with("the ") || subject.starts_with("its ");
+            known.then(|| (subject.to_string(), format!("be {}", &rest[at..])))
+        }
+        _ => None,
+    }
+}
+
 /// Whether the wording of a character's questions is a person's own.
 pub fn is_own(matrix: &Matrix, character: CharacterIx) -> bool {
     let own = matrix.character(character).question.as_deref();

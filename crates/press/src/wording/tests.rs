@@ -480,3 +480,27 @@ fn states_in_order_read_as_one_phrase() {
     let edge = || words("edge", &["smooth", "toothed", "wavy", "spiny", "lobed", "cut"]);
     assert_eq!(asked(edge(), None, states(&[1, 2, 4])), "Is the edge toothed, wavy or lobed?");
 }
+
+#[test]
+fn a_question_is_turned_into_what_should_be_so() {
+    for (character, yes, said) in [
+        (words("shiny", &["yes", "no"]), states(&[0]), Some("it should be shiny")),
+        (words("thorns", &["yes", "no"]), states(&[0]), Some("it should have thorns")),
+        (words("edge", &["toothed", "smooth"]), states(&[0]), Some("the edge should be toothed")),
+        (
+            worded("Are the leaves {} on the twig?", words("place", &["opposite", "alternate"])),
+            states(&[0]),
+            Some("the leaves should be opposite on the twig"),
+        ),
+        (measure("edge length", Unit::Millimetres), at_least(40_000), None),
+        (words("Rand", &["glatt", "gezähnt"]), states(&[1]), None),
+        (words("leaf feels", &["rough", "soft"]), states(&[1]), None),
+    ] {
+        let matrix = table(character, None);
+        let ask = Ask { character: CharacterIx(0), yes };
+        let question = question(&matrix, &ask);
+        let found = should(&matrix, &ask, &question);
+        let found = found.map(|(subject, verb)| format!("{subject} should {verb}"));
+        assert_eq!(found.as_deref(), said, "{question}");
+    }
+}
