@@ -19,14 +19,15 @@ const MUST_LINK: &str = include_str!("sentences/must_link.tsv");
 const FURTHER: &str = include_str!("sentences/further_must_not_link.tsv");
 const MUST_NOT_LINK: &str = include_str!("sentences/must_not_link.tsv");
 
-
 /// The ratio that some of the sentences ask for is no column of the list's table.
 const CHARACTERS: &str = include_str!("sentences/characters.tsv");
 
 /// The table; with the sheet on its characters, or as bare columns.
 fn table(described: bool) -> Matrix {
-    let source =
-        |name: &str, text: &str| Source { name: name.to_owned(), bytes: text.as_bytes().to_vec() };
+    let source = |name: &str, text: &str| Source {
+        name: name.to_owned(),
+        bytes: text.as_bytes().to_vec(),
+    };
     let sources = Sources {
         table: source("leaves.tsv", TABLE),
         characters: described.then(|| source("characters.tsv", CHARACTERS)),
@@ -78,12 +79,14 @@ fn wanted(matrix: &Matrix, ask: &Ask, row: &[&str]) -> Option<bool> {
         "=" => (None, Some(next)),
         _ => panic!("{row:?}"),
     };
-    Some(named
-        && match asked {
-            Asked::AtLeast(at) => Some(at.thousandths()) == least,
-            Asked::Below(at) => Some(at.thousandths()) == limit,
-            Asked::States(_) => false,
-        })
+    Some(
+        named
+            && match asked {
+                Asked::AtLeast(at) => Some(at.thousandths()) == least,
+                Asked::Below(at) => Some(at.thousandths()) == limit,
+                Asked::States(_) => false,
+            },
+    )
 }
 
 /// What becomes of the sentences that the table can answer.
@@ -148,4 +151,3 @@ fn another_part_is_not_even_proposed() {
         parts.filter(|row| !proposals(row[0], &matrix).is_empty()).map(|row| row[0]).collect();
     assert_eq!(proposed, [""; 0]);
 }
-

@@ -96,8 +96,7 @@ fn from_name(matrix: &Matrix, ask: &Ask) -> String {
                     .unwrap_or_else(|| format!("{}: {}", capital(name), yes.join(" or ")));
             }
             let sentence = states::states_question(&whole_name(matrix, name), &yes, &all);
-            sentence
-                .unwrap_or_else(|| states::plain_form(&capital(name), name, &yes, &all))
+            sentence.unwrap_or_else(|| states::plain_form(&capital(name), name, &yes, &all))
         }
         (asked, Scale::Measure { .. }) => {
             numbers::measure_question(character, asked, |part| whole_name(matrix, part))
@@ -151,7 +150,7 @@ fn leads(matrix: &Matrix, ask: &Ask) -> (String, String) {
         Asked::States(asked) => {
             let or = language::of(matrix).or();
             states::joined_by(or, &states::others(character, asked))
-        },
+        }
         Asked::AtLeast(least) => opposite(Asked::Below(*least)),
         Asked::Below(limit) => opposite(Asked::AtLeast(*limit)),
     };

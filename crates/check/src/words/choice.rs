@@ -67,7 +67,8 @@ fn two_at_once(seen: &Seen<'_>, list: &[String]) -> bool {
         let [before, and, behind] = three else { return false };
         let again = matches!(behind.as_str(), "is" | "are" | "does" | "do" | "has" | "have");
         let (one, other) = (homes(before), homes(behind));
-        let two = !one.is_empty() && !other.is_empty() && one.iter().all(|at| !other.contains(at));
+        let two =
+            !one.is_empty() && !other.is_empty() && one.iter().all(|at| !other.contains(at));
         and == "and" && (again || two)
     })
 }

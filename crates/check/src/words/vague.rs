@@ -14,40 +14,143 @@ use crate::seen::Seen;
 /// Sizes and shades without a measure (T3).
 const SIZES: [&str; 32] = [
     "big", "small", "large", "little", "tiny", "huge", "long", "short", "wide", "narrow",
-    "broad", "thick", "thin", "tall", "high", "low", "deep", "shallow", "dark", "light", "pale",
-    "bright", "heavy", "many", "lots", "several", "few", "loads", "stout", "slender", "old",
-    "young",
+    "broad", "thick", "thin", "tall", "high", "low", "deep", "shallow", "dark", "light",
+    "pale", "bright", "heavy", "many", "lots", "several", "few", "loads", "stout", "slender",
+    "old", "young",
 ];
 
 /// The same as comparatives.
 const COMPARATIVES: [&str; 26] = [
-    "bigger", "smaller", "larger", "longer", "shorter", "wider", "narrower", "broader", "thicker",
-    "thinner", "taller", "higher", "lower", "deeper", "shallower", "darker", "lighter", "paler",
-    "brighter", "heavier", "shinier", "rougher", "smoother", "older", "younger", "rounder",
+    "bigger",
+    "smaller",
+    "larger",
+    "longer",
+    "shorter",
+    "wider",
+    "narrower",
+    "broader",
+    "thicker",
+    "thinner",
+    "taller",
+    "higher",
+    "lower",
+    "deeper",
+    "shallower",
+    "darker",
+    "lighter",
+    "paler",
+    "brighter",
+    "heavier",
+    "shinier",
+    "rougher",
+    "smoother",
+    "older",
+    "younger",
+    "rounder",
 ];
 
 /// The same as superlatives: among which finds?
 const SUPERLATIVES: [&str; 22] = [
-    "biggest", "smallest", "largest", "longest", "shortest", "widest", "narrowest", "thickest",
-    "thinnest", "tallest", "highest", "lowest", "deepest", "darkest", "lightest", "palest",
-    "heaviest", "shiniest", "roughest", "oldest", "most", "fewest",
+    "biggest",
+    "smallest",
+    "largest",
+    "longest",
+    "shortest",
+    "widest",
+    "narrowest",
+    "thickest",
+    "thinnest",
+    "tallest",
+    "highest",
+    "lowest",
+    "deepest",
+    "darkest",
+    "lightest",
+    "palest",
+    "heaviest",
+    "shiniest",
+    "roughest",
+    "oldest",
+    "most",
+    "fewest",
 ];
 
 /// Matters of taste, and of what one is used to (T3).
 const JUDGEMENTS: [&str; 36] = [
-    "nice", "pretty", "beautiful", "lovely", "cute", "funny", "strange", "weird", "odd",
-    "unusual", "interesting", "boring", "ugly", "cool", "bad", "good", "horrible", "yucky",
-    "special", "normal", "ordinary", "typical", "common", "rare", "favourite", "favorite", "best",
-    "worst", "great", "amazing", "scary", "smelly", "messy", "perfect", "attractive", "dangerous",
+    "nice",
+    "pretty",
+    "beautiful",
+    "lovely",
+    "cute",
+    "funny",
+    "strange",
+    "weird",
+    "odd",
+    "unusual",
+    "interesting",
+    "boring",
+    "ugly",
+    "cool",
+    "bad",
+    "good",
+    "horrible",
+    "yucky",
+    "special",
+    "normal",
+    "ordinary",
+    "typical",
+    "common",
+    "rare",
+    "favourite",
+    "favorite",
+    "best",
+    "worst",
+    "great",
+    "amazing",
+    "scary",
+    "smelly",
+    "messy",
+    "perfect",
+    "attractive",
+    "dangerous",
 ];
 
 /// Words that commit to nothing (T4).
 const HEDGES: [&str; 34] = [
-    "usually", "mostly", "often", "sometimes", "tends", "tend", "generally", "normally",
-    "rather", "fairly", "quite", "roughly", "approximately", "typically", "rarely", "seldom",
-    "perhaps", "maybe", "somewhat", "almost", "nearly", "commonly", "frequently", "probably",
-    "slightly", "really", "very", "pretty", "mainly", "largely", "possibly", "relatively",
-    "ish", "kinda",
+    "usually",
+    "mostly",
+    "often",
+    "sometimes",
+    "tends",
+    "tend",
+    "generally",
+    "normally",
+    "rather",
+    "fairly",
+    "quite",
+    "roughly",
+    "approximately",
+    "typically",
+    "rarely",
+    "seldom",
+    "perhaps",
+    "maybe",
+    "somewhat",
+    "almost",
+    "nearly",
+    "commonly",
+    "frequently",
+    "probably",
+    "slightly",
+    "really",
+    "very",
+    "pretty",
+    "mainly",
+    "largely",
+    "possibly",
+    "relatively",
+    "ish",
+    "kinda",
 ];
 
 /// The same in several words.
@@ -81,7 +184,10 @@ pub(super) fn vague(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
     Some(match look(&words, character)? {
         Vague::Bare(word) => text.finding(
             Code::BareComparative,
-            format!("{} asks for “{word}”, and each child draws that line elsewhere.", text.called()),
+            format!(
+                "{} asks for “{word}”, and each child draws that line elsewhere.",
+                text.called()
+            ),
             "Give a length with its unit, a count, or something to compare it with.",
         ),
         Vague::Compared(word) => text.finding(
@@ -94,7 +200,10 @@ pub(super) fn vague(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
         ),
         Vague::Word(word) => text.finding(
             Code::WeaselWord,
-            format!("{} says “{word}”, and people do not agree on what that is.", text.called()),
+            format!(
+                "{} says “{word}”, and people do not agree on what that is.",
+                text.called()
+            ),
             "Ask for something that everybody sees in the same way.",
         ),
     })
@@ -121,7 +230,8 @@ fn taste(list: &[&str]) -> Option<String> {
     for phrase in PHRASES {
         // "Is it a kind of …?" is no "kind of …".
         let mut places = (0..list.len()).filter(|at| list[*at..].starts_with(phrase));
-        let kind = |at: usize| phrase[0] == "kind" && at > 0 && matches!(list[at - 1], "a" | "one");
+        let kind =
+            |at: usize| phrase[0] == "kind" && at > 0 && matches!(list[at - 1], "a" | "one");
         if places.any(|at| !kind(at)) {
             return Some(phrase.join(" "));
         }
@@ -173,7 +283,8 @@ fn other_finds(list: &[&str]) -> Option<String> {
         // "Is it the biggest?", but not "is the longest leaflet at the end?".
         let last = matches!(at(place + 1), "" | "one" | "of" | "on" | "here");
         let whole = place > 0 && at(place - 1) == "the";
-        if SUPERLATIVES.contains(word) && whole && (last || at(place.wrapping_sub(2)) == "got") {
+        if SUPERLATIVES.contains(word) && whole && (last || at(place.wrapping_sub(2)) == "got")
+        {
             return Some(format!("the {word}"));
         }
     }
@@ -209,12 +320,14 @@ fn bare(list: &[&str], character: Option<&Character>) -> Option<String> {
 /// Whether a column in order says itself with numbers what its states are: `small` is then no
 /// comparative of anybody's own.
 fn measured_by_the_table(word: &str, character: Option<&Character>) -> bool {
-    let Some(Character { scale: Scale::Words { states }, ordered: true, name, question, .. }) =
-        character
+    let Some(Character {
+        scale: Scale::Words { states }, ordered: true, name, question, ..
+    }) = character
     else {
         return false;
     };
-    let a_state = states.iter().any(|state| Words::of(state).list.iter().any(|own| own == word));
+    let a_state =
+        states.iter().any(|state| Words::of(state).list.iter().any(|own| own == word));
     let texts = states.iter().chain([name]).chain(question);
     a_state && texts.into_iter().any(|text| text.contains(|c: char| c.is_ascii_digit()))
 }

@@ -68,8 +68,7 @@ fn pair(
             Some(other) => i32::midpoint(reading.points, other.points),
             None => (reading.points - DISAGREES).min(super::SURE - 1),
         };
-        let understood =
-            reading.understood && other.is_none_or(|other| other.understood);
+        let understood = reading.understood && other.is_none_or(|other| other.understood);
         both.push(Reading { ask: reading.ask.clone(), points, understood });
     }
     both.sort_by(|a, b| b.points.cmp(&a.points).then_with(|| a.ask.cmp(&b.ask)));

@@ -186,8 +186,7 @@ impl Sentence<'_> {
 
     /// Whether a sentence asks of a length how wide it is, and the like.
     fn another_dimension(&self, character: CharacterIx) -> bool {
-        let lengths =
-            matches!(self.matrix.character(character).scale, Scale::Measure { unit, .. }
+        let lengths = matches!(self.matrix.character(character).scale, Scale::Measure { unit, .. }
                 if unit == Unit::Millimetres);
         let own = compared::measured(&self.vocabulary.columns[character.0]);
         let mut said = self.words.iter().filter_map(compared::dimension);
@@ -323,9 +322,10 @@ impl Sentence<'_> {
         if self.words.first().is_some_and(|word| OPENERS.contains(&word.text.as_str())) {
             doubts.insert(Doubt::Open);
         }
-        let two = self.words.windows(2).any(|pair| {
-            pair[0].text == "and" && ASKS.contains(&pair[1].text.as_str())
-        });
+        let two = self
+            .words
+            .windows(2)
+            .any(|pair| pair[0].text == "and" && ASKS.contains(&pair[1].text.as_str()));
         if two {
             doubts.insert(Doubt::Two);
         }

@@ -33,7 +33,10 @@ pub(super) const SYNONYMS: &[(&str, &str)] = &[
     ),
     ("stalk", "petiole, leafstalk, leaf stalk, leaf stem"),
     ("edge", "margin, rim, border, leaf edge"),
-    ("blade", "without its stalk, without the stalk, without its leaf stalk, without the leaf stalk, lamina, leaf blade"),
+    (
+        "blade",
+        "without its stalk, without the stalk, without its leaf stalk, without the leaf stalk, lamina, leaf blade",
+    ),
     (
         "opposite",
         "another leaf across, two leaves grow at the same place, pair, pairs, paired, in pairs, two by two, face each other, \
@@ -44,7 +47,10 @@ pub(super) const SYNONYMS: &[(&str, &str)] = &[
         "in turn, left and right in turn, one leaf at each, alternating, alternately, one by one, one at a time, singly, staggered, \
       one after the other, one after another, take turns, taking turns, by turns",
     ),
-    ("spine", "prick, pricks, sharp spine, sharp spines, spiny, prickle, prickles, prickly, thorn, thorns, thorny, spike, spikes, spiky"),
+    (
+        "spine",
+        "prick, pricks, sharp spine, sharp spines, spiny, prickle, prickles, prickly, thorn, thorns, thorny, spike, spikes, spiky",
+    ),
     ("feather", "in two rows, two rows, pinnate, feather shaped, like a feather"),
     ("hand", "palmate, finger, fingers, fingered, hand shaped, like a hand"),
     ("card", "leathery, leather, stiff"),
@@ -52,8 +58,11 @@ pub(super) const SYNONYMS: &[(&str, &str)] = &[
     ("point", "pointed, pointy"),
     ("round", "rounded, circular"),
     ("double", "doubly, smaller teeth, teeth on teeth, big and little teeth, double saw"),
-    ("underside", "underneath, lower side, back of the leaf, from below, turn it over, turned over, \
-      undersurface"),
+    (
+        "underside",
+        "underneath, lower side, back of the leaf, from below, turn it over, turned over, \
+      undersurface",
+    ),
     ("feel", "to the touch, to touch"),
     ("rough", "like sandpaper, sandpaper"),
     ("shin", "shiny, shine, shines, glossy, gleaming"),
@@ -127,9 +136,9 @@ pub(super) const ASKS: [&str; 10] =
 
 /// Words that compare; without a number they say nothing that others can tell.
 pub(super) const COMPARES: [&str; 22] = [
-    "more", "most", "less", "least", "fewer", "fewest", "longer", "shorter", "bigger", "smaller",
-    "larger", "wider", "narrower", "taller", "higher", "lower", "greater", "heavier", "lighter",
-    "thicker", "thinner", "much",
+    "more", "most", "less", "least", "fewer", "fewest", "longer", "shorter", "bigger",
+    "smaller", "larger", "wider", "narrower", "taller", "higher", "lower", "greater",
+    "heavier", "lighter", "thicker", "thinner", "much",
 ];
 
 /// How many, without a number.

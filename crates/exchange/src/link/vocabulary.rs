@@ -212,7 +212,8 @@ fn things(matrix: &Matrix, lexicon: &Lexicon) -> (BTreeSet<String>, bool) {
     let leaves = names.chain(said).any(|text| {
         let words = lexicon.words(text);
         let of_leaf = |key: &String| LEAF.contains(&key.as_str());
-        let texts = words.iter().flat_map(|word| word.text.split(' ').map(stem).collect::<Vec<_>>());
+        let texts =
+            words.iter().flat_map(|word| word.text.split(' ').map(stem).collect::<Vec<_>>());
         let mut texts = texts;
         texts.any(|text| of_leaf(&text))
     });

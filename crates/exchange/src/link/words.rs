@@ -204,7 +204,8 @@ impl<'t> Around<'t> {
         let points = ["this", "that", "the", "which", "each", "every"];
         let places = ["on", "in", "at", "of", "from", "along"];
         let next = self.tokens.get(self.at + 1).map_or("", String::as_str);
-        let whole = ["whole", "single", "another", "leaf", "side", "point", "place", "same", "on"];
+        let whole =
+            ["whole", "single", "another", "leaf", "side", "point", "place", "same", "on"];
         let behind = points.contains(&self.back(1)) || places.contains(&self.back(1));
         text == "one" && (behind || whole.contains(&next))
     }
@@ -327,7 +328,9 @@ fn halves(tokens: Vec<String>) -> Vec<String> {
     while at < tokens.len() {
         let text = |ahead: usize| tokens.get(at + ahead).map_or("", String::as_str);
         let whole = numbers::number(text(0)).filter(|number| number.thousandths() % 1_000 == 0);
-        if text(0) == "half" && matches!(text(1), "a" | "an") && numbers::unit(text(2)).is_some()
+        if text(0) == "half"
+            && matches!(text(1), "a" | "an")
+            && numbers::unit(text(2)).is_some()
         {
             found.push("0.5".to_owned());
             at += 2;

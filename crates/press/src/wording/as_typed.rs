@@ -53,7 +53,8 @@ fn column(row: &[&str]) -> (Character, Asked) {
 /// A table of one kind with these columns.
 fn table(columns: Vec<Character>) -> Matrix {
     let row = columns.iter().map(|_| Cell::from(Value::Unknown)).collect();
-    Matrix::new(Scene::default(), vec![Taxon::named("it")], columns, vec![row]).expect("a table")
+    Matrix::new(Scene::default(), vec![Taxon::named("it")], columns, vec![row])
+        .expect("a table")
 }
 
 fn rows() -> Vec<Vec<&'static str>> {

@@ -17,9 +17,36 @@ pub(super) enum Noun {
 
 /// Words that begin with where, how or whose, and end a noun before them.
 const JOINTS: &[&str] = &[
-    "of", "at", "on", "in", "under", "with", "along", "near", "between", "above", "below",
-    "from", "that", "when", "where", "for", "per", "through", "round", "around", "to", "by",
-    "inside", "outside", "without", "like", "over", "across", "underneath", "into",
+    "of",
+    "at",
+    "on",
+    "in",
+    "under",
+    "with",
+    "along",
+    "near",
+    "between",
+    "above",
+    "below",
+    "from",
+    "that",
+    "when",
+    "where",
+    "for",
+    "per",
+    "through",
+    "round",
+    "around",
+    "to",
+    "by",
+    "inside",
+    "outside",
+    "without",
+    "like",
+    "over",
+    "across",
+    "underneath",
+    "into",
 ];
 
 /// Whether a word begins with where or how.
@@ -80,8 +107,11 @@ pub(super) fn is_noun(word: &str) -> bool {
 
 /// `two`, `many`, `7`: how many there are, and more than one.
 pub(super) fn is_several(word: &str) -> bool {
-    ["two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "many", "several", "few"]
-        .contains(&word)
+    [
+        "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "many",
+        "several", "few",
+    ]
+    .contains(&word)
         || word.parse::<u32>().is_ok_and(|number| number != 1)
 }
 
@@ -155,14 +185,16 @@ const ADJECTIVES: &str = "evergreen opposite compound smooth round flat soft har
 /// Nouns with the ending of an adjective.
 const NO_ADJECTIVES: &[&str] = &[
     "body", "berry", "belly", "petal", "seed", "bud", "reed", "plate", "fly", "bee", "ivy",
-    "cavity", "colony", "sepal", "animal", "crystal", "metal", "daisy", "lily", "cherry", "weed",
-    "honey", "clay", "abdomen", "mint", "spiral", "bead", "key", "ray", "spray", "pansy", "poppy", "bulb",
+    "cavity", "colony", "sepal", "animal", "crystal", "metal", "daisy", "lily", "cherry",
+    "weed", "honey", "clay", "abdomen", "mint", "spiral", "bead", "key", "ray", "spray",
+    "pansy", "poppy", "bulb",
 ];
 
 /// Whether a word surely says how something is: `hairy`, `toothed`, `heart-shaped`.
 pub(super) fn is_adjective(word: &str) -> bool {
-    const ENDS: &[&str] =
-        &["ed", "y", "ous", "ish", "like", "less", "shaped", "al", "ate", "ular", "ic", "sided"];
+    const ENDS: &[&str] = &[
+        "ed", "y", "ous", "ish", "like", "less", "shaped", "al", "ate", "ular", "ic", "sided",
+    ];
     !NO_ADJECTIVES.contains(&word)
         && (ADJECTIVES.split_whitespace().any(|known| known == word)
             || ENDS.iter().any(|end| word.len() > end.len() + 2 && word.ends_with(end)))
@@ -234,7 +266,8 @@ pub(super) fn article(name: &str) -> &'static str {
 /// A name as the subject of a sentence: `the leaf edge`.
 pub(super) fn the(name: &str) -> String {
     let first = name.split(' ').next().unwrap_or_default();
-    if ["the", "its", "their", "each", "every", "a", "an", "both", "it", "all"].contains(&first) {
+    if ["the", "its", "their", "each", "every", "a", "an", "both", "it", "all"].contains(&first)
+    {
         return name.to_string();
     }
     format!("the {name}")

@@ -12,9 +12,22 @@ const FILLED_IN: [&str; 6] = [" y/n", " yes/no", " yes or no", "?", ":", " -"];
 
 /// Units and the like, in brackets or behind a name.
 const UNITS: [&str; 16] = [
-    "en mm", "en cm",
-    "mm", "cm", "m", "in mm", "in cm", "in m", "millimetres", "centimetres", "in millimetres",
-    "in centimetres", "g", "grams", "in g", "°",
+    "en mm",
+    "en cm",
+    "mm",
+    "cm",
+    "m",
+    "in mm",
+    "in cm",
+    "in m",
+    "millimetres",
+    "centimetres",
+    "in millimetres",
+    "in centimetres",
+    "g",
+    "grams",
+    "in g",
+    "°",
 ];
 
 /// Words in brackets that say that a column is counted.

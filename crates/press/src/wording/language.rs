@@ -94,8 +94,11 @@ pub(super) fn of(matrix: &Matrix) -> Language {
     if english >= most && (english > 0 || !foreign) {
         return English;
     }
-    let best: Vec<Language> =
-        others.iter().filter(|(count, _)| *count == most).map(|(_, language)| *language).collect();
+    let best: Vec<Language> = others
+        .iter()
+        .filter(|(count, _)| *count == most)
+        .map(|(_, language)| *language)
+        .collect();
     match best.as_slice() {
         [one] if most > 0 => *one,
         _ => Other,

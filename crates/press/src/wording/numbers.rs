@@ -100,7 +100,10 @@ fn things(name: &str) -> Option<String> {
     let (last, before) = words.split_last()?;
     let plain = name.chars().all(|letter| letter.is_alphabetic() || " -'".contains(letter));
     // `side veins pairs` is no English.
-    if !plain || !reads_well(name) || before.iter().any(|word| is_plural(word) || is_joint(word)) {
+    if !plain
+        || !reads_well(name)
+        || before.iter().any(|word| is_plural(word) || is_joint(word))
+    {
         return None;
     }
     if is_plural(last) {
@@ -163,7 +166,8 @@ pub(super) fn dimension(name: &str) -> Option<(&'static Dimension, String)> {
             ""
         } else if let Some(part) = name.strip_suffix(noun).and_then(|n| n.strip_suffix(' ')) {
             part
-        } else if let Some(part) = name.strip_prefix(noun).and_then(|n| n.strip_prefix(" of ")) {
+        } else if let Some(part) = name.strip_prefix(noun).and_then(|n| n.strip_prefix(" of "))
+        {
             part
         } else {
             let asked = name.strip_prefix(how.as_str())?;

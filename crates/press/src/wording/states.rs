@@ -8,8 +8,8 @@ use std::collections::BTreeSet;
 use spinney_model::{Character, Scale, StateIx};
 
 use super::grammar::{
-    Noun, article, front, is_adjective, is_joint, is_noun, is_plural, is_several, noun_of, plural,
-    singular, the, verb,
+    Noun, article, front, is_adjective, is_joint, is_noun, is_plural, is_several, noun_of,
+    plural, singular, the, verb,
 };
 use super::heading::{reads_well, with_articles};
 
@@ -285,7 +285,9 @@ fn of_quality(
     if part.is_empty() {
         return Some(format!("Is it {wanted}"));
     }
-    if is_adjective(part) || matches!(part, "main" | "overall" | "general") || quality == "pattern"
+    if is_adjective(part)
+        || matches!(part, "main" | "overall" | "general")
+        || quality == "pattern"
     {
         return Some(format!("Is the {part} {quality} {wanted}"));
     }
@@ -320,7 +322,8 @@ fn of_verb(name: &str, sorts: &[Sort], wanted: &str) -> Option<Option<String>> {
     let unsure = |sort: Sort| sort == Sort::Unknown || noun(sort) || sort == Sort::Several;
     let ends_in_joint = words.last().is_some_and(|last| is_joint(last)) && words.len() > 1;
     let at = words.len() - 1 - usize::from(ends_in_joint);
-    let joint = if ends_in_joint { format!(" {}", words[words.len() - 1]) } else { String::new() };
+    let joint =
+        if ends_in_joint { format!(" {}", words[words.len() - 1]) } else { String::new() };
     let subject = words[..at].join(" ");
     let subject = subject.strip_prefix("how it").unwrap_or(&subject).to_string();
     let word = words[at];
@@ -399,15 +402,16 @@ fn of_part(part: &str, states: &[&str], sorts: &[Sort], wanted: &str) -> Option<
         Sort::Thing if !plural && states.iter().all(|state| !state.starts_with("the ")) => {
             Some(format!("{} {wanted}", be(part)))
         }
-        Sort::Bare if noun == "fruit" => {
-            Some(format!("{} {}", be(part), things(states)))
-        }
+        Sort::Bare if noun == "fruit" => Some(format!("{} {}", be(part), things(states))),
         // Where another state is "no teeth", the edge has them.
-        Sort::Bare if states.iter().all(|state| is_plural(state) || !is_noun(state)) && !plural => {
+        Sort::Bare
+            if states.iter().all(|state| is_plural(state) || !is_noun(state)) && !plural =>
+        {
             Some(format!("{} have {wanted}", does(part)))
         }
         Sort::Several if plural && states.len() <= 3 => {
-            let pairs = states.iter().all(|state| state.ends_with("pair") || state.ends_with("pairs"));
+            let pairs =
+                states.iter().all(|state| state.ends_with("pair") || state.ends_with("pairs"));
             let alone = states.iter().all(|state| !state.contains(' '));
             let one = states == ["one"] || states == ["1"];
             let of = if one { singular_part(part) } else { part.to_string() };
@@ -457,7 +461,8 @@ pub(super) fn yes_no_question(name: &str, asks_for_yes: bool) -> Option<String> 
     match first {
         "has" | "have" | "with" | "got" if !rest.is_empty() => {
             let thing = rest.strip_prefix("got ").unwrap_or(&rest);
-            let thing = ["a ", "an "].iter().find_map(|a| thing.strip_prefix(a)).unwrap_or(thing);
+            let thing =
+                ["a ", "an "].iter().find_map(|a| thing.strip_prefix(a)).unwrap_or(thing);
             return Some(has(thing));
         }
         "can" if !rest.is_empty() => return Some(format!("Can it {not}{rest}")),

@@ -64,11 +64,7 @@ fn words_become_sentences() {
         (words("thorns", &["present", "absent"]), states(&[1]), "Does it have no thorns?"),
         (words("feel", &["like paper", "like card"]), states(&[0]), "Does it feel like paper?"),
         (words("tail", &["with hooks", "bare"]), states(&[0]), "Does the tail have hooks?"),
-        (
-            shape(),
-            states(&[0, 1, 2, 3]),
-            "Shape: is it round, oval, heart or kidney?",
-        ),
+        (shape(), states(&[0, 1, 2, 3]), "Shape: is it round, oval, heart or kidney?"),
     ] {
         assert_eq!(asked(character, Some("a twig with leaves"), yes), sentence);
     }
@@ -117,7 +113,11 @@ fn numbers_become_sentences() {
     let counts = |name: &str| Character::named(name, Scale::Counts);
     for (character, yes, sentence) in [
         (measure("stalk length", mm), at_least(22_500), "Is the leaf stalk 22.5 mm or longer?"),
-        (measure("length of the blade", mm), at_least(40_000), "Is the leaf blade 4 cm or longer?"),
+        (
+            measure("length of the blade", mm),
+            at_least(40_000),
+            "Is the leaf blade 4 cm or longer?",
+        ),
         (measure("Leaf width (cm)", mm), at_least(40_000), "Is the leaf 4 cm or wider?"),
         (measure("length", mm), at_least(9_000), "Is it 9 mm or longer?"),
         (
@@ -486,9 +486,16 @@ fn a_question_is_turned_into_what_should_be_so() {
     for (character, yes, said) in [
         (words("shiny", &["yes", "no"]), states(&[0]), Some("it should be shiny")),
         (words("thorns", &["yes", "no"]), states(&[0]), Some("it should have thorns")),
-        (words("edge", &["toothed", "smooth"]), states(&[0]), Some("the edge should be toothed")),
         (
-            worded("Are the leaves {} on the twig?", words("place", &["opposite", "alternate"])),
+            words("edge", &["toothed", "smooth"]),
+            states(&[0]),
+            Some("the edge should be toothed"),
+        ),
+        (
+            worded(
+                "Are the leaves {} on the twig?",
+                words("place", &["opposite", "alternate"]),
+            ),
             states(&[0]),
             Some("the leaves should be opposite on the twig"),
         ),

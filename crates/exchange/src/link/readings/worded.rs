@@ -109,10 +109,13 @@ impl Sentence<'_> {
             if !meeting.by_itself {
                 worth = worth.min(SYNONYM);
             }
-            let size = || self.words.iter().any(|other| {
-                SIZES.contains(&other.text.as_str()) && other.meets(word).is_some()
-            });
-            if !named && (self.vocabulary.lexicon.ambiguous.contains(&word.keys[0].0) || size()) {
+            let size = || {
+                self.words.iter().any(|other| {
+                    SIZES.contains(&other.text.as_str()) && other.meets(word).is_some()
+                })
+            };
+            if !named && (self.vocabulary.lexicon.ambiguous.contains(&word.keys[0].0) || size())
+            {
                 worth = worth.min(AMBIGUOUS_WORD);
             }
         }
