@@ -161,6 +161,12 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
     }
 }
 
+/// The word of a question on which people will not agree (`nice`, `big`, `usually`), if there
+/// is one: the same that [`check`] names, for a question that stands in no key yet.
+pub fn vague_word(question: &str) -> Option<String> {
+    words::vague::word(question)
+}
+
 /// What can be said of a table without a key: what it cannot part, and what hangs on little.
 ///
 /// **Cost**: quadratic in the kinds up to 1,500 of them; beyond, only kinds with equal rows

@@ -1,6 +1,6 @@
 //! Questions worth praising in a key that pupils wrote: from everything else that was found.
 //!
-//! A good question is linked, clear for every kind that belongs before it, not hard to see,
+//! A good question is linked to the table and not only sorted by hand, clear for every kind that belongs before it, not hard to see,
 //! cleanly worded, and leaves no side with less than a quarter of the heap.
 
 use spinney_model::{Code, Difficulty, Finding, Place};
@@ -23,6 +23,7 @@ pub(crate) fn findings(seen: &Seen<'_>, others: &[Finding]) -> Vec<Finding> {
     for (index, couplet, question, _) in seen.asked() {
         let place = Place::Couplet(couplet.number);
         if others.iter().any(|finding| finding.place == place)
+            || seen.settings.by_hand.contains(&question.character)
             || seen.matrix.character(question.character).difficulty == Difficulty::Hard
         {
             continue;
@@ -47,8 +48,8 @@ pub(crate) fn findings(seen: &Seen<'_>, others: &[Finding]) -> Vec<Finding> {
                 Code::GoodQuestion,
                 Place::Couplet(number),
                 format!(
-                    "Question {number} is a good one: one can see the answer, it is clear for \
-                     all {heap} kinds, and it parts them well."
+                    "Question {number} is a good one: you can see the answer, it is clear for \
+                     all {heap} kinds, and it separates them well."
                 ),
                 "Keep it.",
             )

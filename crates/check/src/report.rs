@@ -27,6 +27,9 @@ pub struct Settings {
     /// Characters that must not be asked about, besides those that the wishes of a claim leave
     /// out: nobody is told to ask about them.
     pub left_out: BTreeSet<CharacterIx>,
+    /// Columns that were made from sorting by hand: a question about one is in people's own
+    /// words, and what they mean was not checked against the table. It is never praised.
+    pub by_hand: BTreeSet<CharacterIx>,
 }
 
 impl Default for Settings {
@@ -38,6 +41,7 @@ impl Default for Settings {
             second_places: BTreeSet::new(),
             same_look: BTreeSet::new(),
             left_out: BTreeSet::new(),
+            by_hand: BTreeSet::new(),
         }
     }
 }

@@ -12,7 +12,7 @@ use crate::seen::Seen;
 
 mod choice;
 mod names;
-mod vague;
+pub(crate) mod vague;
 
 /// More words than this are too many for early readers (T10).
 const MOST_WORDS: usize = 12;
@@ -45,8 +45,7 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
             }
             let first = place == 0;
             let text = Text { index, couplet, question, text, words, is_question, first };
-            found.extend(vague::bare_comparative(seen, &text));
-            found.extend(vague::vague_word(&text));
+            found.extend(vague::vague(seen, &text));
             found.extend(choice::not_yes_no(seen, &text));
             found.extend(negative(&text));
             found.extend(names::name_in_question(seen, &text, &known));

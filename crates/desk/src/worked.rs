@@ -165,8 +165,13 @@ fn made(
             couplet.wording = Wording::Question(question.words.clone());
         }
     }
-    let settings =
-        Settings { pupils_wrote_it: !drawn.finished(), replay_nodes, ..Settings::default() };
+    let characters = layer.matrix.character_indices();
+    let settings = Settings {
+        pupils_wrote_it: !drawn.finished(),
+        replay_nodes,
+        by_hand: characters.filter(|at| at.0 >= layer.sorted_from).collect(),
+        ..Settings::default()
+    };
     let opinion = spinney_check::check(&layer.matrix, &key, claim.as_ref(), &settings);
     let guesses = Guesses::of(&layer.matrix, &key, &opinion.walks);
     let (refused, reasons, looks) = (Vec::new(), Vec::new(), BTreeMap::new());

@@ -35,6 +35,20 @@ fn a_key_that_works_is_praised() {
 }
 
 #[test]
+fn a_word_on_which_people_do_not_agree_goes_back_to_the_group() {
+    let mut group = group();
+    let sides = [("kind-1", "no"), ("kind-2", "no"), ("kind-3", "yes"), ("kind-4", "yes")];
+    copy(&mut group, "", "Is it nice?", &sides);
+    copy(&mut group, "y", "Is it a needle?", &[("kind-3", "no"), ("kind-4", "yes")]);
+    let page = group.get("/copy?key=1&at=end");
+    assert!(page.contains("“Is it nice?”: people do not agree on “nice”."), "{page}");
+    assert!(!page.contains("“Is it a needle?”: people do not agree"));
+    let page = group.get("/key?key=1");
+    assert!(!page.contains("is a good one"), "nothing here is the table's");
+    assert!(page.contains("and people do not agree on what that is"), "{page}");
+}
+
+#[test]
 fn the_lost_one_stands_stranded_in_the_groups_words() {
     let mut group = group();
     let sides = [("kind-1", "no"), ("kind-2", "no"), ("kind-3", "nowhere"), ("kind-4", "yes")];

@@ -11,6 +11,7 @@ mod links_file;
 pub(crate) mod names;
 mod numbers;
 mod numbers_asked;
+mod parts;
 pub(crate) mod quotes;
 mod readings;
 mod said;
@@ -199,7 +200,8 @@ fn tell(
 fn sure(found: &Readings) -> bool {
     let best = found.readings.first().map_or(0, |reading| reading.points);
     let next = found.readings.get(1).map_or(0, |reading| reading.points);
-    found.doubts.is_empty() && best >= SURE && best - next >= AHEAD
+    let understood = found.readings.first().is_some_and(|reading| reading.understood);
+    found.doubts.is_empty() && understood && best >= SURE && best - next >= AHEAD
 }
 
 #[cfg(test)]

@@ -8,6 +8,8 @@
 //! plain. The rules of grammar are common practice, without a source.
 
 mod grammar;
+mod heading;
+mod language;
 mod many_ways;
 mod numbers;
 mod ratios;
@@ -17,7 +19,9 @@ use spinney_model::{Ask, Asked, CharacterIx, Couplet, Key, Matrix, Scale, Wordin
 
 pub use many_ways::many_ways;
 
-use grammar::{capital, from_name};
+use grammar::{capital, lower};
+use heading::{clean, whole_name, without_remark, without_unit};
+use language::Language;
 
 /// Fills every wording of a key that is still empty and that is linked to a character.
 ///
@@ -44,22 +48,90 @@ pub fn put_words(key: &mut Key, matrix: &Matrix) {
 
 /// The question that a couplet asks: `Is the leaf edge toothed?`
 ///
-/// **Guarantees**: ends in a question mark; without a person's own wording it starts with Is,
-/// Are, Does or Can. **Panics** if the ask is of another matrix.
+/// **Guarantees**: ends in a question mark; without a person's own wording it is a sentence
+/// whose grammar a rule is sure of, or the plain form: `Twig end: is it one bud?` A table in
+/// another language is always asked in the plain form, in its own words: `Blattrand: gezähnt?`
+/// **Panics** if the ask is of another matrix.
 pub fn question(matrix: &Matrix, ask: &Ask) -> String {
     let character = matrix.character(ask.character);
     let own = character.question.as_deref().map(str::trim).filter(|text| !text.is_empty());
     let sentence = own
         .and_then(|template| from_template(template, matrix, ask))
         .unwrap_or_else(|| from_name(matrix, ask));
+    // French has a space before its marks.
+    let space = if sentence.ends_with(' ') { " " } else { "" };
     let sentence = capital(sentence.trim().trim_end_matches(['?', '.', ' ']));
-    format!("{sentence}?")
+    format!("{sentence}{space}?")
+}
+
+/// A sentence from the character's name, without its question mark.
+fn from_name(matrix: &Matrix, ask: &Ask) -> String {
+    let character = matrix.character(ask.character);
+    let name = clean(&character.name);
+    match language::of(matrix) {
+        Language::English => {}
+        other => {
+            let name = heading::clean_as_written(&character.name);
+            let name = if matches!(character.scale, Scale::Measure { .. }) {
+                without_unit(&name)
+            } else {
+                name.as_str()
+            };
+            return other.safe(&capital(name), &yes_means(matrix, ask));
+        }
+    }
+    if let Some(sentence) = ratios::question(matrix, ask) {
+        return sentence;
+    }
+    match (&ask.yes, &character.scale) {
+        (Asked::States(asked), _) => {
+            let name = without_remark(&name);
+            let yes: Vec<String> =
+                states::names(character, asked).into_iter().map(lower).collect();
+            let yes: Vec<&str> = yes.iter().map(String::as_str).collect();
+            let all: Vec<String> = states::all(character).iter().map(|s| lower(s)).collect();
+            if states::is_yes_no(character) {
+                let sentence = states::yes_no_question(name, yes == ["yes"]);
+                return sentence
+                    .unwrap_or_else(|| format!("{}: {}", capital(name), yes.join(" or ")));
+            }
+            let sentence = states::states_question(&whole_name(matrix, name), &yes, &all);
+            sentence.unwrap_or_else(|| states::plain_form(&capital(name), name, &yes, &all))
+        }
+        (asked, Scale::Measure { .. }) => {
+            numbers::measure_question(character, asked, |part| whole_name(matrix, part))
+        }
+        _ => numbers::count_question(character, &yes_means(matrix, ask)),
+    }
 }
 
 /// What "yes" means, short, for lists and explanations: `leaf edge: toothed`.
 pub fn phrase(matrix: &Matrix, ask: &Ask) -> String {
     let character = matrix.character(ask.character);
     format!("{}: {}", character.name.trim(), yes_means(matrix, ask))
+}
+
+/// A question taken apart for a statement: `the leaf edge` and `be toothed`. None: it is of no
+/// form that can be turned.
+pub(crate) fn should(matrix: &Matrix, ask: &Ask, question: &str) -> Option<(String, String)> {
+    let text = question.strip_suffix('?')?;
+    let (verb, rest) = text.split_once(' ')?;
+    if text.contains(':') {
+        return None;
+    }
+    let it = rest.strip_prefix("it ").map(|rest| ("it".to_string(), rest));
+    match (verb, it) {
+        ("Is", Some((it, rest))) => Some((it, format!("be {rest}"))),
+        ("Does", Some((it, rest))) => Some((it, rest.to_string())),
+        ("Is" | "Are", None) => {
+            let wanted = yes_means(matrix, ask);
+            let at = rest.find(wanted.as_str()).filter(|at| *at > 0)?;
+            let subject = rest[..at].trim();
+            let known = subject.starts_with("the ") || subject.starts_with("its ");
+            known.then(|| (subject.to_string(), format!("be {}", &rest[at..])))
+        }
+        _ => None,
+    }
 }
 
 /// Whether the wording of a character's questions is a person's own.
@@ -75,7 +147,10 @@ fn leads(matrix: &Matrix, ask: &Ask) -> (String, String) {
     let yes = yes_means(matrix, ask);
     let opposite = |yes| yes_means(matrix, &Ask { character: ask.character, yes });
     let no = match &ask.yes {
-        Asked::States(asked) => states::joined(&states::others(character, asked)),
+        Asked::States(asked) => {
+            let or = language::of(matrix).or();
+            states::joined_by(or, &states::others(character, asked))
+        }
         Asked::AtLeast(least) => opposite(Asked::Below(*least)),
         Asked::Below(limit) => opposite(Asked::AtLeast(*limit)),
     };
@@ -88,10 +163,13 @@ fn yes_means(matrix: &Matrix, ask: &Ask) -> String {
         return compared;
     }
     let character = matrix.character(ask.character);
+    let language = language::of(matrix);
     match &ask.yes {
-        Asked::States(asked) => states::joined(&states::names(character, asked)),
-        Asked::AtLeast(least) => numbers::or_more(character, *least),
-        Asked::Below(limit) => numbers::less_than(character, *limit),
+        Asked::States(asked) => {
+            states::joined_by(language.or(), &states::names(character, asked))
+        }
+        Asked::AtLeast(least) => numbers::or_more(language, character, *least),
+        Asked::Below(limit) => numbers::less_than(language, character, *limit),
     }
 }
 
@@ -103,11 +181,14 @@ fn from_template(template: &str, matrix: &Matrix, ask: &Ask) -> Option<String> {
         return ratios::in_template(template, matrix, ask);
     }
     let asked = &ask.yes;
+    let language = language::of(matrix);
     let yes_no = states::is_yes_no(character);
     let wanted = match asked {
-        Asked::States(asked) => states::joined(&states::names(character, asked)),
-        Asked::AtLeast(least) => numbers::threshold(character, template, *least),
-        Asked::Below(limit) => numbers::less_than(character, *limit),
+        Asked::States(asked) => {
+            states::joined_by(language.or(), &states::names(character, asked))
+        }
+        Asked::AtLeast(least) => numbers::threshold(language, character, template, *least),
+        Asked::Below(limit) => numbers::less_than(language, character, *limit),
     };
     if template.contains("{}") {
         return (!yes_no).then(|| template.replace("{}", &wanted));
@@ -120,5 +201,7 @@ fn from_template(template: &str, matrix: &Matrix, ask: &Ask) -> Option<String> {
     (says_it && !matches!(character.scale, Scale::Measure { .. })).then(|| template.to_string())
 }
 
+#[cfg(test)]
+mod as_typed;
 #[cfg(test)]
 mod tests;

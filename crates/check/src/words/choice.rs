@@ -3,7 +3,7 @@
 //! "Lobed or spiny" is one phrase where both are what a yes means; "toothed or smooth" is a
 //! choice where only one of them is.
 
-use spinney_model::{Code, Finding, Scale};
+use spinney_model::{Character, Code, Finding, Scale};
 
 use super::{Text, asks_number};
 use crate::phrase;
@@ -33,14 +33,60 @@ pub(super) fn not_yes_no(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
             "Begin with Is, Are, Does, Do, Has or Have.",
         ));
     }
+    if two_at_once(seen, &text.words.list) {
+        return Some(text.finding(
+            Code::NotYesNo,
+            format!("{} asks two things at once.", text.called()),
+            "Ask one of them here, and the other in a question of its own.",
+        ));
+    }
     must_choose(seen, text).then(|| {
         text.finding(
             Code::NotYesNo,
-            format!("{} makes one choose, and “yes” says nothing.", text.called()),
-            "Ask for one of the two only; the other is the “no”.",
+            format!("{} offers two choices, so “yes” is not an answer.", text.called()),
+            "Ask about one of them.",
         )
     })
 }
+
+/// "Is it smooth and shiny?": two things that the table has in two columns; or a second question
+/// behind an "and".
+fn two_at_once(seen: &Seen<'_>, list: &[String]) -> bool {
+    let homes = |word: &str| -> Vec<usize> {
+        let characters = seen.matrix.characters().iter().enumerate();
+        let knows = |character: &Character| {
+            let alone = |text: &String| text.trim().eq_ignore_ascii_case(word);
+            match &character.scale {
+                Scale::Words { states } => alone(&character.name) || states.iter().any(alone),
+                Scale::Counts | Scale::Measure { .. } => false,
+            }
+        };
+        characters.filter(|(_, character)| knows(character)).map(|(at, _)| at).collect()
+    };
+    list.windows(3).any(|three| {
+        let [before, and, behind] = three else { return false };
+        let again = matches!(behind.as_str(), "is" | "are" | "does" | "do" | "has" | "have");
+        let (one, other) = (homes(before), homes(behind));
+        let two =
+            !one.is_empty() && !other.is_empty() && one.iter().all(|at| !other.contains(at));
+        and == "and" && (again || two)
+    })
+}
+
+/// Pairs of which one excludes the other: "toothed or smooth?" offers a choice, whatever other
+/// states there are.
+const OPPOSITES: [(&str, &str); 10] = [
+    ("toothed", "smooth"),
+    ("opposite", "alternate"),
+    ("round", "pointed"),
+    ("rounded", "pointed"),
+    ("hairy", "bare"),
+    ("hairy", "smooth"),
+    ("rough", "smooth"),
+    ("rough", "soft"),
+    ("shiny", "dull"),
+    ("simple", "compound"),
+];
 
 fn must_choose(seen: &Seen<'_>, text: &Text<'_>) -> bool {
     let words = match text.question {
@@ -54,6 +100,14 @@ fn must_choose(seen: &Seen<'_>, text: &Text<'_>) -> bool {
         .collect();
     if open.is_empty() {
         return false;
+    }
+    let opposites = open.iter().any(|place| {
+        let (before, behind) = (place.checked_sub(1).map_or("", word), word(place + 1));
+        let pair = [(before, behind), (behind, before)];
+        OPPOSITES.iter().any(|known| pair.contains(known))
+    });
+    if text.question.is_none() && opposites && !words.list.iter().any(|word| word == "either") {
+        return true;
     }
     let numbers = open.iter().any(|place| {
         *place > 0

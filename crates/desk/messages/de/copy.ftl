@@ -22,6 +22,7 @@ copy-questions = { $count ->
    *[other] { $count } Fragen zurück an die Gruppe:
 }
 copy-lost = Bei „{ $words }“: wohin geht { $kind }?
+copy-vague = „{ $words }“: bei „{ $word }“ sind sich nicht alle einig. Was können alle sehen, zählen oder messen?
 copy-look-again = Seht euch { $kind } noch einmal an: „{ $words }“? Jemand anders hat es anders gesehen.
 copy-together = { $kinds } liegen noch beisammen. Was ist an ihnen verschieden?
 copy-mend = Dorthin

@@ -22,6 +22,7 @@ copy-questions = { $count ->
    *[other] { $count } questions back to the group:
 }
 copy-lost = At “{ $words }”: where does { $kind } go?
+copy-vague = “{ $words }”: people do not agree on “{ $word }”. What can everybody see, count or measure?
 copy-look-again = Look at { $kind } once more: “{ $words }”? Somebody else saw it the other way.
 copy-together = { $kinds } still lie together. What is different about them?
 copy-mend = Look there

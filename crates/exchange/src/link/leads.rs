@@ -68,11 +68,14 @@ fn pair(
             Some(other) => i32::midpoint(reading.points, other.points),
             None => (reading.points - DISAGREES).min(super::SURE - 1),
         };
-        both.push(Reading { ask: reading.ask.clone(), points });
+        let understood = reading.understood && other.is_none_or(|other| other.understood);
+        both.push(Reading { ask: reading.ask.clone(), points, understood });
     }
     both.sort_by(|a, b| b.points.cmp(&a.points).then_with(|| a.ask.cmp(&b.ask)));
     both.retain(|reading| reading.points > 0);
-    let doubts: BTreeSet<Doubt> = first.doubts.union(&second.doubts).cloned().collect();
+    let doubts = first.doubts.union(&second.doubts).cloned();
+    // A lead says what is so, and offers nothing.
+    let doubts: BTreeSet<Doubt> = doubts.filter(|doubt| *doubt != Doubt::Choice).collect();
     let named = first.named.or(second.named);
     let no_ratio = first.no_ratio.or(second.no_ratio);
     Readings { readings: both, doubts, named, no_ratio, at_once: first.at_once }

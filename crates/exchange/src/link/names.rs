@@ -133,6 +133,12 @@ impl<'l> Names<'l> {
             let longest = (1..=3.min(words.len() - at)).rev().find_map(|length| {
                 let name = words[at..at + length].join(" ");
                 let taxa = self.folded.get(&name)?;
+                // A kind that is called "1" is named by no number, nor "fly" by "does it fly?".
+                let before = at.checked_sub(1).map_or("", |at| words[at]);
+                let does = matches!(words[0], "does" | "do" | "can" | "did") && before == "it";
+                if length == 1 && (does || name.parse::<f64>().is_ok()) {
+                    return None;
+                }
                 taxa.first().map(|taxon| (length, name, *taxon))
             });
             match longest {

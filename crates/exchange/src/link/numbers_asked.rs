@@ -48,6 +48,9 @@ pub(super) const LESS: [&str; 9] =
 const UP: [&str; 5] = ["over", "above", "upwards", "up", "plus"];
 const DOWN: [&str; 2] = ["under", "below"];
 
+/// So many words behind a number its bound may stand: "8 pairs of side veins or more".
+const FAR: usize = 6;
+
 /// The number a sentence asks about, if there is any in it.
 pub(super) fn asked(words: &[Word]) -> Option<Asks> {
     let numbers: Vec<(usize, Quantity)> = words
@@ -121,7 +124,14 @@ fn after(words: &[Word], at: usize) -> Option<Bound> {
     if rest.first().is_some_and(|word| word.text == "+") {
         return Some(Bound::AtLeast);
     }
-    let joint = rest.iter().take(4).position(|word| matches!(word.text.as_str(), "or" | "and"));
+    let far = &rest[..rest.len().min(FAR)];
+    let most = far.windows(2).find(|two| two[0].text == "at").map(|two| two[1].text.as_str());
+    match most {
+        Some("most") => return Some(Bound::AtMost),
+        Some("least") => return Some(Bound::AtLeast),
+        _ => {}
+    }
+    let joint = far.iter().position(|word| matches!(word.text.as_str(), "or" | "and"));
     let bound = match joint {
         Some(joint) => rest.get(joint + 1)?.text.as_str(),
         None => rest.first().map(|word| word.text.as_str()).filter(|word| UP.contains(word))?,

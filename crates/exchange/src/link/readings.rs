@@ -11,10 +11,12 @@ mod worded;
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Ask, Asked, CharacterIx, Matrix, Scale, StateIx};
+use spinney_model::{Ask, Asked, CharacterIx, Matrix, Scale, StateIx, Unit};
 
 use super::numbers_asked::{self, Asks};
-use super::trade_words::{EXISTENCE, SIZES};
+use super::parts::{self, Standing};
+use super::said;
+use super::trade_words::{ASKS, EXISTENCE, OPENERS, SIZES};
 use super::vocabulary::{Column, Vocabulary};
 use super::words::{Role, Word, denies, plain};
 
@@ -35,11 +37,21 @@ const NAME: i32 = 8;
 pub(super) struct Reading {
     pub(super) ask: Ask,
     pub(super) points: i32,
+    /// Whether every word is understood, and the sentence speaks of this character's part.
+    pub(super) understood: bool,
 }
 
 /// What stands in the way of a link, the plainest first.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) enum Doubt {
+    /// It speaks of a part that the table does not speak of.
+    Part(String),
+    /// It asks what, which or how.
+    Open,
+    /// It asks two questions: "… and is it …?".
+    Two,
+    /// It offers two things that exclude each other.
+    Choice,
     /// A choice or span of numbers.
     Span(String),
     /// Exactly a number, in the middle of the column.
@@ -78,9 +90,14 @@ pub(super) fn read(sentence: &str, matrix: &Matrix, vocabulary: &Vocabulary) -> 
         vocabulary,
         asks: numbers_asked::asked(&words),
         plain: plain(&words),
+        parts: parts::mentioned(&words, &vocabulary.lexicon),
         words,
         doubts: BTreeSet::new(),
     };
+    if let Some(part) = sentence.stranger() {
+        let doubts = [Doubt::Part(part)].into();
+        return Readings { doubts, ..Readings::default() };
+    }
     let mut readings = Vec::new();
     for character in matrix.character_indices() {
         readings.extend(sentence.reading(character));
@@ -91,14 +108,17 @@ pub(super) fn read(sentence: &str, matrix: &Matrix, vocabulary: &Vocabulary) -> 
     readings.dedup_by(|later, kept| later.ask == kept.ask);
     let at_once = sentence.at_once(&readings);
     readings.retain(|reading| reading.points > 0);
-    if readings.first().is_some_and(|best| sentence.compares(best)) {
-        // Its number is a portion, whatever else it might be of one of the two lengths alone.
-        sentence.doubts.clear();
+    if let Some(best) = readings.first() {
+        // A portion, or a number within a state ("in one piece"), is no number of anything else.
+        let (compares, settles) = (sentence.compares(best), sentence.settles(best));
+        let own = best.ask.character;
+        sentence.doubts.retain(|(of, _)| !compares && (!settles || *of == own));
     }
-    sentence.manner(&readings);
+    let mut doubts = sentence.manner(&readings);
+    doubts.extend(sentence.doubts.iter().map(|(_, doubt)| doubt.clone()));
     let no_ratio = sentence.ratio_wanted();
     let named = matrix.character_indices().find(|ix| sentence.wholly(*ix).is_some());
-    Readings { readings, doubts: sentence.doubts, named, no_ratio, at_once }
+    Readings { readings, doubts, named, no_ratio, at_once }
 }
 
 /// Cuts off "… or not?", which asks nothing more.
@@ -121,7 +141,10 @@ struct Sentence<'a> {
     /// All words as plain stems, each with whether it is denied.
     plain: Vec<(String, bool)>,
     asks: Option<Asks>,
-    doubts: BTreeSet<Doubt>,
+    /// The parts that it names, by the place of the word.
+    parts: Vec<(usize, Standing)>,
+    /// Doubts about one character's reading.
+    doubts: BTreeSet<(CharacterIx, Doubt)>,
 }
 
 impl Sentence<'_> {
@@ -133,6 +156,7 @@ impl Sentence<'_> {
         let vocabulary = self.vocabulary;
         let column = &vocabulary.columns[character.0];
         let (name, named) = self.name(column);
+        let mut understood = self.understood(character);
         let (yes, worth) = match &self.matrix.character(character).scale {
             Scale::Words { .. } => match column.yes_no {
                 Some((yes, no)) => self.whether(column, yes, no)?,
@@ -140,6 +164,10 @@ impl Sentence<'_> {
             },
             Scale::Counts | Scale::Measure { .. } => {
                 let own_noun = column.name.iter().all(Column::is_dimension);
+                if self.another_dimension(character) {
+                    return None;
+                }
+                understood &= self.names_all(column);
                 if !named && !own_noun {
                     return self.bare_number(character, name);
                 }
@@ -147,8 +175,53 @@ impl Sentence<'_> {
                 (self.threshold(character)?, worth)
             }
         };
-        let points = name + worth - self.unexplained(character);
-        Some(Reading { ask: Ask { character, yes }, points })
+        let mut points = name + worth - self.unexplained(character);
+        let reading = Ask { character, yes: yes.clone() };
+        if self.asks.is_some() && matches!(yes, Asked::States(_)) && !self.spelt(&reading) {
+            // A number that it leaves out: "five lobes" is not yet "lobed".
+            points = points.min(said::WORTH_ASKING - 1);
+        }
+        Some(Reading { ask: Ask { character, yes }, points, understood })
+    }
+
+    /// Whether a sentence asks of a length how wide it is, and the like.
+    fn another_dimension(&self, character: CharacterIx) -> bool {
+        let lengths = matches!(self.matrix.character(character).scale, Scale::Measure { unit, .. }
+                if unit == Unit::Millimetres);
+        let own = compared::measured(&self.vocabulary.columns[character.0]);
+        let mut said = self.words.iter().filter_map(compared::dimension);
+        lengths && said.any(|said| Some(said) != own)
+    }
+
+    /// Whether a sentence names all that a count or measure is of: "pairs of side veins" and not
+    /// only "side veins".
+    fn names_all(&self, column: &Column) -> bool {
+        let mut of = column.name.iter().filter(|word| !Column::is_dimension(word));
+        of.all(|word| {
+            word.role == Role::Filler || self.words.iter().any(|o| o.meets(word).is_some())
+        })
+    }
+
+    /// A part in the sentence that no column speaks of.
+    fn stranger(&self) -> Option<String> {
+        if !self.vocabulary.says_of_what {
+            return None;
+        }
+        let known = |mention: (usize, Standing)| {
+            let characters = self.matrix.character_indices();
+            let speaks = |ix| self.vocabulary.speaks_of(self.matrix, ix, &self.words, mention);
+            characters.into_iter().any(speaks)
+        };
+        let parts = self.parts.iter().filter(|(_, how)| *how != Standing::Likened);
+        let stranger = parts.copied().find(|mention| !known(*mention))?;
+        Some(self.words[stranger.0].text.clone())
+    }
+
+    /// Whether a reading by states explains the whole sentence, its number included.
+    fn settles(&self, best: &Reading) -> bool {
+        let states = matches!(best.ask.yes, Asked::States(_));
+        let number = self.asks.is_none() || self.spelt(&best.ask);
+        states && number && best.understood && best.points >= super::SURE
     }
 
     /// States of characters that do not explain each other, where no reading is good.
@@ -217,7 +290,7 @@ impl Sentence<'_> {
             let yes = if denied { rest().collect() } else { governor.states.clone() };
             let points = SYNONYM + NAME / 2 - self.unexplained(above);
             let ask = Ask { character: above, yes: Asked::States(yes) };
-            readings.push(Reading { ask, points });
+            readings.push(Reading { ask, points, understood: self.understood(above) });
         }
         readings
     }
@@ -233,7 +306,8 @@ impl Sentence<'_> {
     }
 
     /// Doubts about the sentence as a whole.
-    fn manner(&mut self, readings: &[Reading]) {
+    fn manner(&self, readings: &[Reading]) -> BTreeSet<Doubt> {
+        let mut doubts = BTreeSet::new();
         let denials = self.words.iter().filter(|word| denies(word)).count();
         let first =
             self.words.first().is_some_and(|word| word.text.contains('\'') || denies(word));
@@ -243,7 +317,20 @@ impl Sentence<'_> {
                 && matches!(pair[1].text.as_str(), "only" | "all" | "always" | "just" | "very")
         });
         if denials > 1 || asks || manner {
-            self.doubts.insert(Doubt::Denied);
+            doubts.insert(Doubt::Denied);
+        }
+        if self.words.first().is_some_and(|word| OPENERS.contains(&word.text.as_str())) {
+            doubts.insert(Doubt::Open);
+        }
+        let two = self
+            .words
+            .windows(2)
+            .any(|pair| pair[0].text == "and" && ASKS.contains(&pair[1].text.as_str()));
+        if two {
+            doubts.insert(Doubt::Two);
+        }
+        if self.offers_opposites() {
+            doubts.insert(Doubt::Choice);
         }
         let best = readings.first().map(|reading| &reading.ask);
         if self.asks.is_some()
@@ -252,7 +339,7 @@ impl Sentence<'_> {
                 Asked::AtLeast(_) | Asked::Below(_) => !self.without_unit(ask.character),
             })
         {
-            self.doubts.insert(Doubt::Number);
+            doubts.insert(Doubt::Number);
         }
         let size = self.words.iter().find(|word| {
             let explained = best.is_some_and(|ask| {
@@ -269,8 +356,27 @@ impl Sentence<'_> {
                 && !explained
         });
         if let Some(size) = size {
-            self.doubts.insert(Doubt::Size(size.text.clone()));
+            doubts.insert(Doubt::Size(size.text.clone()));
         }
+        doubts
+    }
+
+    /// "Toothed or smooth?" offers a thing and its opposite; "either … or" asks for both.
+    fn offers_opposites(&self) -> bool {
+        let Some(or) = self.words.iter().position(|word| word.text == "or") else {
+            return false;
+        };
+        let (before, behind) = self.words.split_at(or);
+        if before.iter().any(|word| word.text == "either") {
+            return false;
+        }
+        let says = |words: &[Word], key: &String| {
+            words.iter().flat_map(|word| &word.keys).any(|(own, _)| own == key)
+        };
+        let mut opposites = self.vocabulary.lexicon.opposites.iter();
+        opposites.any(|(one, other)| {
+            says(before, one) && says(behind, other) || says(before, other) && says(behind, one)
+        })
     }
 
     /// Whether the number in the sentence is a word of a state that is asked for.

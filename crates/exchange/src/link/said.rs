@@ -87,6 +87,24 @@ fn no_ratio(number: u32, readings: &Readings, matrix: &Matrix) -> Option<(String
 /// A reason that is plain whatever the readings are.
 fn plain_reason(number: u32, readings: &Readings, matrix: &Matrix) -> Option<(String, String)> {
     let reason = |doubt: &Doubt| match doubt {
+        Doubt::Part(word) => Some((
+            format!(
+                "Question {number} speaks of \"{word}\", and no column of the table is about that."
+            ),
+            "Add a column for it, or ask about something that the table has.".to_owned(),
+        )),
+        Doubt::Open => Some((
+            format!("Question {number} cannot be answered with yes or no."),
+            "Begin with Is, Are, Does, Do, Has or Have.".to_owned(),
+        )),
+        Doubt::Two => Some((
+            format!("Question {number} asks two things at once."),
+            "Ask one of them here, and the other in a question of its own.".to_owned(),
+        )),
+        Doubt::Choice => Some((
+            format!("Question {number} offers two choices, so \"yes\" is not an answer."),
+            "Ask about one of them.".to_owned(),
+        )),
         Doubt::Span(name) => Some((
             format!(
                 "Question {number} asks for one of two numbers of {name}, which is neither \

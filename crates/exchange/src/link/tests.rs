@@ -91,7 +91,7 @@ const NOT_LINKABLE: &[(&str, Code)] = &[
     ("Isn't the edge toothed?", Code::LinkNotSure),
     ("Is the edge not without teeth?", Code::LinkNotSure),
     ("Is the leaf lobed and toothed?", Code::LinkNotSure),
-    ("Has it got 5 lobes?", Code::LinkNotSure),
+    ("Has it got 5 lobes?", Code::NotLinked),
     ("Is the bark smooth?", Code::NotLinked),
     ("", Code::NotLinked),
 ];

@@ -64,7 +64,8 @@ type Phrase = (Vec<String>, Vec<String>);
 
 /// The synonyms, stemmed once.
 pub(super) struct Lexicon {
-    single: BTreeMap<String, Vec<String>>,
+    /// With each key whether the word means the opposite of it.
+    single: BTreeMap<String, Vec<(String, bool)>>,
     /// Phrases by their first stem, the longest first.
     phrases: BTreeMap<String, Vec<Phrase>>,
     fillers: BTreeSet<&'static str>,
@@ -77,14 +78,15 @@ pub(super) struct Lexicon {
 
 impl Lexicon {
     pub(super) fn new() -> Self {
-        let mut single: BTreeMap<String, Vec<String>> = BTreeMap::new();
+        let mut single: BTreeMap<String, Vec<(String, bool)>> = BTreeMap::new();
         let mut phrases: BTreeMap<Vec<String>, Vec<String>> = BTreeMap::new();
         for (key, words) in SYNONYMS {
-            let key = stem(key);
+            let denied = key.starts_with('!');
+            let key = stem(key.trim_start_matches('!'));
             for entry in words.split(',') {
                 let stems: Vec<String> = entry.split_whitespace().map(stem).collect();
                 if stems.len() == 1 {
-                    single.entry(stems[0].clone()).or_default().push(key.clone());
+                    single.entry(stems[0].clone()).or_default().push((key.clone(), denied));
                 } else {
                     phrases.entry(stems).or_default().push(key.clone());
                 }
@@ -106,9 +108,14 @@ impl Lexicon {
                 .map(|(word, other)| (stem(word), stem(other)))
                 .collect(),
             ambiguous: AMBIGUOUS.iter().map(|word| stem(word)).collect(),
-            parts: PARTS.iter().map(|word| stem(word)).collect(),
+            parts: PARTS.split_whitespace().map(stem).collect(),
             describing: DESCRIBING.iter().map(|word| stem(word)).collect(),
         }
+    }
+
+    /// Whether a word names a part of a plant or animal.
+    pub(super) fn is_part(&self, word: &Word) -> bool {
+        word.role == Role::Content && word.keys.iter().any(|(key, _)| self.parts.contains(key))
     }
 
     /// Whether a word of the trade says how something is.
@@ -118,7 +125,7 @@ impl Lexicon {
 
     /// The words of a sentence, with what is denied marked.
     pub(super) fn words(&self, sentence: &str) -> Vec<Word> {
-        let tokens = tokens(sentence);
+        let tokens = halves(tokens(sentence));
         let stems: Vec<String> = tokens.iter().map(|token| stem(token)).collect();
         let mut words = Vec::new();
         let mut at = 0;
@@ -164,7 +171,7 @@ impl Lexicon {
         let add = |keys: &mut Vec<(String, bool)>, stem: &str, denied: bool| {
             keys.push((stem.to_owned(), denied));
             let more = self.single.get(stem).into_iter().flatten();
-            keys.extend(more.map(|key| (key.clone(), denied)));
+            keys.extend(more.map(|(key, opposite)| (key.clone(), denied != *opposite)));
         };
         if let Some(base) = denied_base(&text) {
             add(&mut keys, &stem(&base), true);
@@ -196,7 +203,11 @@ impl<'t> Around<'t> {
     fn one_is_no_number(&self, text: &str) -> bool {
         let points = ["this", "that", "the", "which", "each", "every"];
         let places = ["on", "in", "at", "of", "from", "along"];
-        text == "one" && (points.contains(&self.back(1)) || places.contains(&self.back(1)))
+        let next = self.tokens.get(self.at + 1).map_or("", String::as_str);
+        let whole =
+            ["whole", "single", "another", "leaf", "side", "point", "place", "same", "on"];
+        let behind = points.contains(&self.back(1)) || places.contains(&self.back(1));
+        text == "one" && (behind || whole.contains(&next))
     }
 
     /// "Right through" and "straight across" say no more than "through" and "across"; "all
@@ -206,6 +217,9 @@ impl<'t> Around<'t> {
         if text == "round" {
             return matches!(self.back(1), "way" | "all")
                 || matches!(next, "the" | "its" | "it");
+        }
+        if text == "very" {
+            return matches!(next, "tip" | "end" | "top" | "bottom" | "edge" | "middle");
         }
         matches!(text, "right" | "straight" | "clean")
             && matches!(next, "through" | "across" | "along" | "round" | "around" | "down")
@@ -307,8 +321,35 @@ fn tokens(sentence: &str) -> Vec<String> {
     found
 }
 
+/// "Half a centimetre" and "two and a half centimetres" as one number before its unit.
+fn halves(tokens: Vec<String>) -> Vec<String> {
+    let mut found: Vec<String> = Vec::with_capacity(tokens.len());
+    let mut at = 0;
+    while at < tokens.len() {
+        let text = |ahead: usize| tokens.get(at + ahead).map_or("", String::as_str);
+        let whole = numbers::number(text(0)).filter(|number| number.thousandths() % 1_000 == 0);
+        if text(0) == "half"
+            && matches!(text(1), "a" | "an")
+            && numbers::unit(text(2)).is_some()
+        {
+            found.push("0.5".to_owned());
+            at += 2;
+        } else if let Some(whole) = whole
+            && (text(1), text(2), text(3)) == ("and", "a", "half")
+            && numbers::unit(text(4)).is_some()
+        {
+            found.push(format!("{}.5", whole.thousandths() / 1_000));
+            at += 4;
+        } else {
+            found.push(tokens[at].clone());
+            at += 1;
+        }
+    }
+    found
+}
+
 /// The plain stem of an English word: `teeth` and `toothed` are `tooth`.
-fn stem(word: &str) -> String {
+pub(super) fn stem(word: &str) -> String {
     let word = match word {
         "teeth" => "tooth",
         "leaves" | "leafs" => "leaf",

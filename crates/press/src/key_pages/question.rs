@@ -34,7 +34,7 @@ pub(super) fn piece(setting: &Setting, couplet: &Couplet, look: bool, wide: f64)
 /// What else is to be seen on yes: two looks where they fit into a line, else one.
 fn second_look(setting: &Setting, couplet: &Couplet, wide: f64) -> Option<Piece> {
     let style = Style::SMALL.inked(Ink::Soft);
-    let one_line = setting.block("Also", style, wide).height;
+    let one_line = setting.block("On", style, wide).height;
     let block = |most| {
         let words = second_look::line(setting.booklet, couplet, most)?;
         Some(setting.block(&words, style, wide))

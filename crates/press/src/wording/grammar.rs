@@ -1,67 +1,8 @@
-//! The little English that the questions need: number, article, subject, first letters.
+//! The little English that the questions need: number, article, what a word is.
 //!
-//! From a heading as somebody typed it to the parts of a sentence. It knows a handful of
-//! irregular words and no dictionary; common practice, without a source.
-
-use spinney_model::{Ask, Asked, Matrix, Scale};
-
-use super::{numbers, ratios, states};
-
-/// A sentence from the character's name, without its question mark.
-pub(super) fn from_name(matrix: &Matrix, ask: &Ask) -> String {
-    if let Some(sentence) = ratios::question(matrix, ask) {
-        return sentence;
-    }
-    let character = matrix.character(ask.character);
-    let whole = |part: &str| whole_name(matrix, part);
-    match &ask.yes {
-        Asked::States(asked) if states::is_yes_no(character) => {
-            let yes = states::names(character, asked);
-            let asks_for_yes = yes.iter().any(|name| name.eq_ignore_ascii_case("yes"));
-            states::yes_no_question(&character.name, asks_for_yes)
-        }
-        Asked::States(asked) => {
-            let name = whole(&lower_first(character.name.trim()));
-            states::states_question(&name, &the(&name), &states::names(character, asked))
-        }
-        Asked::AtLeast(amount) | Asked::Below(amount) => match character.scale {
-            Scale::Measure { .. } => numbers::measure_question(character, &ask.yes, whole),
-            Scale::Counts | Scale::Words { .. } => {
-                let wanted = match ask.yes {
-                    Asked::Below(_) => numbers::less_than(character, *amount),
-                    _ => numbers::or_more(character, *amount),
-                };
-                numbers::count_question(character, &wanted)
-            }
-        },
-    }
-}
-
-/// A part's full name: in a table about leaves `edge` is the leaf edge, and the place on the
-/// twig is said of the leaves themselves.
-pub(super) fn whole_name(matrix: &Matrix, part: &str) -> String {
-    if !speaks_of_leaves(matrix) {
-        return part.to_string();
-    }
-    match part {
-        "edge" | "margin" | "stalk" | "blade" => format!("leaf {part}"),
-        "place on the twig"
-        | "arrangement"
-        | "arrangement on the twig"
-        | "leaf arrangement" => "leaves".to_string(),
-        _ => part.to_string(),
-    }
-}
-
-fn speaks_of_leaves(matrix: &Matrix) -> bool {
-    let scene = matrix.scene();
-    let headings = matrix.characters().iter().map(|character| character.name.as_str());
-    let texts = headings.chain(scene.part.as_deref()).chain(scene.title.as_deref());
-    texts.flat_map(|text| text.split(|c: char| !c.is_alphabetic())).any(|word| {
-        let word = word.to_lowercase();
-        ["leaf", "leaves", "leaflet", "leaflets", "petiole", "twig"].contains(&word.as_str())
-    })
-}
+//! It knows lists of the words that stand in tables of finds, and no dictionary. A word that no
+//! list or ending knows is said to be unknown, so that nobody makes a sentence with it. Common
+//! practice, without a source.
 
 /// How a noun is counted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -74,19 +15,65 @@ pub(super) enum Noun {
     Uncounted,
 }
 
+/// Words that begin with where, how or whose, and end a noun before them.
+const JOINTS: &[&str] = &[
+    "of",
+    "at",
+    "on",
+    "in",
+    "under",
+    "with",
+    "along",
+    "near",
+    "between",
+    "above",
+    "below",
+    "from",
+    "that",
+    "when",
+    "where",
+    "for",
+    "per",
+    "through",
+    "round",
+    "around",
+    "to",
+    "by",
+    "inside",
+    "outside",
+    "without",
+    "like",
+    "over",
+    "across",
+    "underneath",
+    "into",
+];
+
+/// Whether a word begins with where or how.
+pub(super) fn is_joint(word: &str) -> bool {
+    JOINTS.contains(&word)
+}
+
+/// The noun at the front of a name: `hairs` of `hairs on the vein`.
+pub(super) fn front(name: &str) -> &str {
+    let mut end = 0;
+    for word in name.split(' ') {
+        if is_joint(word) {
+            break;
+        }
+        end += word.len() + 1;
+    }
+    name[..end.min(name.len())].trim_end()
+}
+
 /// How the first noun of a name is counted: that of `hairs on the vein` is `hairs`.
 pub(super) fn noun_of(name: &str) -> Noun {
-    const JOINTS: &[&str] = &[
-        "of", "at", "on", "in", "under", "with", "along", "near", "between", "above", "below",
-        "from", "that", "when", "where", "for",
-    ];
-    let before = name.split_whitespace().take_while(|word| !JOINTS.contains(word));
-    let words: Vec<_> = before.collect();
-    let numeral = words.first().is_some_and(|word| is_numeral(word));
-    let noun = words.last().copied().unwrap_or(name).to_lowercase();
-    if is_plural(&noun) || numeral {
+    let before = front(name);
+    let numeral = before.split(' ').next().is_some_and(is_several);
+    let noun = before.rsplit(' ').next().unwrap_or(name);
+    if is_plural(noun) || numeral {
         Noun::Plural
-    } else if UNCOUNTED.contains(&noun.as_str()) {
+    } else if UNCOUNTED.contains(&noun) {
         Noun::Uncounted
     } else {
         Noun::Singular
@@ -94,45 +81,75 @@ pub(super) fn noun_of(name: &str) -> Noun {
 }
 
 const UNCOUNTED: &[&str] = &[
-    "bark", "colour", "down", "dust", "felt", "fluff", "foam", "fur", "gum", "hair", "latex",
-    "milk", "moss", "resin", "sap", "scent", "slime", "smell", "wax", "wool", "water",
+    "bark", "down", "dust", "felt", "fluff", "foam", "fur", "gum", "hair", "latex", "milk",
+    "moss", "resin", "sap", "slime", "wax", "wool", "water", "juice", "cork", "pith", "pollen",
+    "skin", "silk", "grass", "bloom",
 ];
 
-fn is_numeral(word: &str) -> bool {
-    ["two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "many", "several"]
-        .contains(&word)
+/// Nouns that stand in tables of finds, one of each: only of these is a bare heading or state
+/// surely a thing.
+const NOUNS: &str = "leaf leaflet edge margin base tip stalk stem twig bud bark vein midrib lobe \
+    tooth thorn spine prickle hook hair tail wing leg eye head body shell antenna feeler gill \
+    claw foot mouth fin beak pincer sucker segment ring spot stripe band ridge rib hole cap case \
+    lid seed fruit berry nut acorn pod cone capsule catkin flower petal sepal needle scale root \
+    bulb trunk branch shoot tendril crown parachute beard feather smell mark line scar pore \
+    underside surface side point groove opening turn layer node pappus abdomen thorax larva \
+    fungus insect spider worm snail slug beetle bug fly bee wasp ant mite moth caterpillar \
+    shield collar husk cup plume keel joint knob bump wart pit cluster lens egg horn snout \
+    stone pebble log stick feet tube bow spiral fan kidney star bell trumpet cup disc cross \
+    triangle square oval circle diamond spoon sword arrow heart hand finger plant animal tree back belly top bottom end middle ground side neck";
+
+/// Whether a word names a thing that is known, in one or in several.
+pub(super) fn is_noun(word: &str) -> bool {
+    let known = |word: &str| NOUNS.split_whitespace().any(|noun| noun == word);
+    known(word) || known(&singular(word)) || UNCOUNTED.contains(&word)
+}
+
+/// `two`, `many`, `7`: how many there are, and more than one.
+pub(super) fn is_several(word: &str) -> bool {
+    [
+        "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "many",
+        "several", "few",
+    ]
+    .contains(&word)
         || word.parse::<u32>().is_ok_and(|number| number != 1)
 }
 
-fn is_plural(noun: &str) -> bool {
+/// Whether a noun means several.
+pub(super) fn is_plural(noun: &str) -> bool {
     match noun {
-        "teeth" | "feet" | "antennae" | "larvae" | "fungi" | "people" | "fronds" => true,
-        "lens" | "species" | "gas" | "canvas" | "series" => false,
-        _ => noun.ends_with('s') && !["ss", "us", "is"].iter().any(|end| noun.ends_with(end)),
+        "teeth" | "feet" | "antennae" | "larvae" | "fungi" | "people" | "fronds" | "leaves"
+        | "pupae" | "nymphae" => true,
+        "lens" | "species" | "gas" | "canvas" | "series" | "has" | "is" => false,
+        _ => {
+            noun.len() > 2
+                && noun.ends_with('s')
+                && !["ss", "us", "is"].iter().any(|end| noun.ends_with(end))
+        }
     }
 }
 
-/// The plural of what is counted: `leaflets` of `leaflet`, `pairs of legs` of `pair of legs`.
-pub(super) fn plural(name: &str) -> String {
-    if noun_of(name) == Noun::Plural {
-        return name.to_string();
+/// Several of a noun: `leaflets` of `leaflet`, `flies` of `fly`.
+pub(super) fn plural(noun: &str) -> String {
+    if is_plural(noun) {
+        return noun.to_string();
     }
-    let (noun, rest) = match name.find(" of ").or_else(|| name.find(" on ")) {
-        Some(at) => name.split_at(at),
-        None => (name, ""),
-    };
-    let many = match noun {
+    let vowel_before_y = ["ay", "ey", "oy", "uy"].iter().any(|end| noun.ends_with(end));
+    match noun {
         "tooth" => "teeth".to_string(),
         "leaf" => "leaves".to_string(),
         "foot" => "feet".to_string(),
         "antenna" => "antennae".to_string(),
-        _ if noun.ends_with(" leaf") => format!("{}eaves", &noun[..noun.len() - 3]),
-        _ if noun.ends_with("ch") || noun.ends_with("sh") || noun.ends_with('x') => {
+        "larva" => "larvae".to_string(),
+        "fungus" => "fungi".to_string(),
+        _ if noun.ends_with('y') && !vowel_before_y => {
+            format!("{}ies", &noun[..noun.len() - 1])
+        }
+        _ if ["ch", "sh", "x", "s"].iter().any(|end| noun.ends_with(end)) => {
             format!("{noun}es")
         }
         _ => format!("{noun}s"),
-    };
-    format!("{many}{rest}")
+    }
 }
 
 /// One of several: `lobe` of `lobes`. A name in the singular stays as it is.
@@ -140,48 +157,103 @@ pub(super) fn singular(noun: &str) -> String {
     match noun {
         "teeth" => "tooth".to_string(),
         "leaves" => "leaf".to_string(),
-        _ if is_plural(noun) => noun[..noun.len() - 1].to_string(),
-        _ => noun.to_string(),
+        "feet" => "foot".to_string(),
+        "antennae" => "antenna".to_string(),
+        "larvae" => "larva".to_string(),
+        "fungi" => "fungus".to_string(),
+        _ if !is_plural(noun) => noun.to_string(),
+        _ if noun.ends_with("ies") && noun.len() > 4 => format!("{}y", &noun[..noun.len() - 3]),
+        _ if ["ches", "shes", "xes"].iter().any(|end| noun.ends_with(end)) => {
+            noun[..noun.len() - 2].to_string()
+        }
+        _ => noun[..noun.len() - 1].to_string(),
     }
 }
 
-/// Whether a heading of one word describes rather than names: `hairy`, `toothed`.
+/// Adjectives that no ending shows.
+const ADJECTIVES: &str = "evergreen opposite compound smooth round flat soft hard stiff straight \
+    hollow rough green red white yellow brown black grey gray orange pink purple blue cream \
+    silver golden alive winged edible simple open closed entire serrate wavy oval narrow wide \
+    broad long short thick thin blunt sharp even uneven bare solid single double whole split \
+    plain dull dark pale light bright fine coarse upright hanging peeling creeping climbing \
+    floating crawling strong weak sour sweet bitter dry wet big small large little tiny middling \
+    medium tall low high deep shallow loose tight parallel see-through two-tone different same \
+    joined free square hooked lopsided female male hairless toothless wingless legless fresh \
+    rotten alternate whorled deciduous native wild left right clear cloudy oblong linear lanceolate \
+    ovate acute obtuse";
+
+/// Nouns with the ending of an adjective.
+const NO_ADJECTIVES: &[&str] = &[
+    "body", "berry", "belly", "petal", "seed", "bud", "reed", "plate", "fly", "bee", "ivy",
+    "cavity", "colony", "sepal", "animal", "crystal", "metal", "daisy", "lily", "cherry",
+    "weed", "honey", "clay", "abdomen", "mint", "spiral", "bead", "key", "ray", "spray",
+    "pansy", "poppy", "bulb",
+];
+
+/// Whether a word surely says how something is: `hairy`, `toothed`, `heart-shaped`.
 pub(super) fn is_adjective(word: &str) -> bool {
-    const ENDS: &[&str] = &["ed", "y", "ous", "ish", "like", "less", "shaped", "al", "ate"];
-    const NOUNS: &[&str] = &["body", "berry", "belly", "petal", "seed", "bud", "reed", "plate"];
-    const OTHERS: &[&str] = &[
-        "evergreen",
-        "opposite",
-        "compound",
-        "smooth",
-        "round",
-        "flat",
-        "soft",
-        "hard",
-        "stiff",
-        "straight",
-        "hollow",
-        "rough",
-        "green",
-        "red",
-        "white",
-        "yellow",
-        "brown",
-        "alive",
-        "winged",
-        "edible",
-        "simple",
-        "open",
+    const ENDS: &[&str] = &[
+        "ed", "y", "ous", "ish", "like", "less", "shaped", "al", "ate", "ular", "ic", "sided",
     ];
-    !NOUNS.contains(&word)
-        && (OTHERS.contains(&word)
+    !NO_ADJECTIVES.contains(&word)
+        && (ADJECTIVES.split_whitespace().any(|known| known == word)
             || ENDS.iter().any(|end| word.len() > end.len() + 2 && word.ends_with(end)))
+}
+
+/// Verbs that stand in headings as "floats" or "lives in": that form, and the plain one.
+const VERBS: &[(&str, &str)] = &[
+    ("lives", "live"),
+    ("moves", "move"),
+    ("eats", "eat"),
+    ("grows", "grow"),
+    ("travels", "travel"),
+    ("swims", "swim"),
+    ("floats", "float"),
+    ("sinks", "sink"),
+    ("rolls", "roll"),
+    ("curls", "curl"),
+    ("breathes", "breathe"),
+    ("falls", "fall"),
+    ("flies", "fly"),
+    ("crawls", "crawl"),
+    ("hops", "hop"),
+    ("jumps", "jump"),
+    ("feels", "feel"),
+    ("smells", "smell"),
+    ("tastes", "taste"),
+    ("looks", "look"),
+    ("has", "have"),
+    ("hangs", "hang"),
+    ("climbs", "climb"),
+    ("feeds", "feed"),
+    ("bends", "bend"),
+    ("snaps", "snap"),
+    ("peels", "peel"),
+    ("sticks", "stick"),
+    ("spins", "spin"),
+    ("opens", "open"),
+    ("bites", "bite"),
+    ("stings", "sting"),
+    ("glows", "glow"),
+    ("bounces", "bounce"),
+    ("bleeds", "bleed"),
+    ("stands", "stand"),
+    ("shines", "shine"),
+];
+
+/// The plain form of a verb in a heading, and whether the heading has it of one thing.
+pub(super) fn verb(word: &str) -> Option<(&'static str, bool)> {
+    VERBS.iter().find_map(|(one, plain)| match () {
+        () if *one == word => Some((*plain, true)),
+        () if *plain == word => Some((*plain, false)),
+        () => None,
+    })
 }
 
 /// The indefinite article with its space; none before another article.
 pub(super) fn article(name: &str) -> &'static str {
     let first = name.split(' ').next().unwrap_or_default();
-    if ["a", "an", "the", "one", "any", "some", "only"].contains(&first) {
+    if ["a", "an", "the", "one", "any", "some", "only", "no"].contains(&first) {
         return "";
     }
     match name.chars().next() {
@@ -194,7 +266,8 @@ pub(super) fn article(name: &str) -> &'static str {
 /// A name as the subject of a sentence: `the leaf edge`.
 pub(super) fn the(name: &str) -> String {
     let first = name.split(' ').next().unwrap_or_default();
-    if ["the", "its", "their", "each", "every", "a", "an", "both"].contains(&first) {
+    if ["the", "its", "their", "each", "every", "a", "an", "both", "it", "all"].contains(&first)
+    {
         return name.to_string();
     }
     format!("the {name}")
@@ -209,12 +282,12 @@ pub(super) fn capital(text: &str) -> String {
     }
 }
 
-/// The text with a small first letter, unless it begins with an abbreviation: `DNA`.
-pub(super) fn lower_first(text: &str) -> String {
-    let mut letters = text.chars();
-    match (letters.next(), letters.clone().next()) {
-        (Some(_), Some(second)) if second.is_uppercase() => text.to_string(),
-        (Some(first), _) => first.to_lowercase().chain(letters).collect(),
-        (None, _) => String::new(),
-    }
+/// The text in small letters, but for single ones: `U-shaped`, `like an S`.
+pub(super) fn lower(text: &str) -> String {
+    let words = text.split(' ').map(|word| {
+        let first = word.split('-').next().unwrap_or_default();
+        let single = first.chars().count() == 1 && !matches!(first, "A" | "I");
+        if single { word.to_string() } else { word.to_lowercase() }
+    });
+    words.collect::<Vec<_>>().join(" ")
 }

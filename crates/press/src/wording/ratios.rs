@@ -6,8 +6,9 @@
 
 use spinney_model::{Ask, Asked, CharacterIx, Matrix, Quantity, Scale, Value};
 
-use super::grammar::{Noun, lower_first, noun_of, the, whole_name};
-use super::numbers::{Dimension, LENGTH, dimension, without_brackets};
+use super::grammar::{Noun, noun_of, the};
+use super::heading::{clean, whole_name, without_unit};
+use super::numbers::{Dimension, LENGTH, dimension};
 
 /// Numbers that have a name, the plainest first: over, under, `half`, `twice as long as`.
 const PLAIN: [(i64, i64, &str); 11] = [
@@ -97,8 +98,9 @@ impl Compared {
         let (one, other) = matrix.character(ask.character).ratio_of?;
         let (Asked::AtLeast(at) | Asked::Below(at)) = ask.yes else { return None };
         let named = |at: CharacterIx| {
-            let name = lower_first(without_brackets(&matrix.character(at).name));
-            let (dimension, part) = dimension(&name).unwrap_or((&LENGTH, name));
+            let name = clean(&matrix.character(at).name);
+            let name = without_unit(&name);
+            let (dimension, part) = dimension(name).unwrap_or((&LENGTH, name.to_owned()));
             (dimension, whole_name(matrix, &part))
         };
         let ((own, part), (with, whole)) = (named(one), named(other));

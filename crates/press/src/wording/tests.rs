@@ -56,19 +56,15 @@ fn words_become_sentences() {
         (edge(), states(&[0, 1]), "Is the leaf edge toothed or spiny?"),
         (words("leaves", &["opposite", "alternate"]), states(&[0]), "Are the leaves opposite?"),
         (words("place on the twig", &["opposite"]), states(&[0]), "Are the leaves opposite?"),
-        (words("Leaf shape", &["round", "oval"]), states(&[1]), "Is the leaf shape oval?"),
+        (words("Leaf shape", &["round", "oval"]), states(&[1]), "Is the leaf oval?"),
         (words("lobes", &["lobed", "unlobed"]), states(&[0]), "Is it lobed?"),
         (words("lobes", &["lobed", "unlobed"]), states(&[1]), "Is it unlobed?"),
         (words("lobes", &["3", "5", "7"]), states(&[0, 1]), "Does it have 3 or 5 lobes?"),
-        (words("thorns", &["present", "absent"]), states(&[0]), "Are there thorns?"),
-        (words("thorns", &["present", "absent"]), states(&[1]), "Are there no thorns?"),
+        (words("thorns", &["present", "absent"]), states(&[0]), "Does it have thorns?"),
+        (words("thorns", &["present", "absent"]), states(&[1]), "Does it have no thorns?"),
         (words("feel", &["like paper", "like card"]), states(&[0]), "Does it feel like paper?"),
         (words("tail", &["with hooks", "bare"]), states(&[0]), "Does the tail have hooks?"),
-        (
-            shape(),
-            states(&[0, 1, 2, 3]),
-            "Is the shape one of these: round, oval, heart or kidney?",
-        ),
+        (shape(), states(&[0, 1, 2, 3]), "Shape: is it round, oval, heart or kidney?"),
     ] {
         assert_eq!(asked(character, Some("a twig with leaves"), yes), sentence);
     }
@@ -85,9 +81,9 @@ fn only_a_table_about_leaves_has_leaf_edges() {
 #[test]
 fn yes_and_no_become_sentences() {
     for (name, sentence) in [
-        ("spine at the tip", "Is there a spine at the tip?"),
-        ("Spines on the edge", "Are there spines on the edge?"),
-        ("eye stalk", "Is there an eye stalk?"),
+        ("spine at the tip", "Does it have a spine at the tip?"),
+        ("Spines on the edge", "Does it have spines on the edge?"),
+        ("eye stalk", "Does it have an eye stalk?"),
         ("has hairs", "Does it have hairs?"),
         ("with hairs", "Does it have hairs?"),
         ("is toothed", "Is it toothed?"),
@@ -95,18 +91,20 @@ fn yes_and_no_become_sentences() {
         ("are in pairs", "Are they in pairs?"),
         ("hairy", "Is it hairy?"),
         ("evergreen", "Is it evergreen?"),
-        ("white sap", "Is there white sap?"),
-        ("two tails", "Are there two tails?"),
+        ("white sap", "Does it have white sap?"),
+        ("two tails", "Does it have two tails?"),
         ("Is the edge toothed?", "Is the edge toothed?"),
-        ("a spine", "Is there a spine?"),
+        ("a spine", "Does it have a spine?"),
         ("leaves opposite", "Are the leaves opposite?"),
-        ("hairs below", "Are there hairs below?"),
+        ("lays eggs", "Lays eggs: yes?"),
+        ("flies", "Flies: yes?"),
+        ("hairs below", "Does it have hairs below?"),
     ] {
         assert_eq!(asked(words(name, &["yes", "no"]), None, states(&[0])), sentence);
     }
     let spine = || words("spine at the tip", &["no", "yes"]);
-    assert_eq!(asked(spine(), None, states(&[0])), "Is there no spine at the tip?");
-    assert_eq!(asked(spine(), None, states(&[1])), "Is there a spine at the tip?");
+    assert_eq!(asked(spine(), None, states(&[0])), "Does it have no spine at the tip?");
+    assert_eq!(asked(spine(), None, states(&[1])), "Does it have a spine at the tip?");
 }
 
 #[test]
@@ -130,23 +128,30 @@ fn numbers_become_sentences() {
     let counts = |name: &str| Character::named(name, Scale::Counts);
     for (character, yes, sentence) in [
         (measure("stalk length", mm), at_least(22_500), "Is the leaf stalk 22.5 mm or longer?"),
-        (measure("length of the blade", mm), at_least(40_000), "Is the blade 40 mm or longer?"),
-        (measure("Leaf width (cm)", mm), at_least(40_000), "Is the leaf 40 mm or wider?"),
+        (
+            measure("length of the blade", mm),
+            at_least(40_000),
+            "Is the leaf blade 4 cm or longer?",
+        ),
+        (measure("Leaf width (cm)", mm), at_least(40_000), "Is the leaf 4 cm or wider?"),
         (measure("length", mm), at_least(9_000), "Is it 9 mm or longer?"),
         (
             measure("shell weight", Unit::Grams),
             at_least(3_000),
-            "Is the shell weight 3 g or more?",
+            "Shell weight: is it 3 g or more?",
         ),
         (
             measure("base angle", Unit::Degrees),
             at_least(90_000),
-            "Is the base angle 90° or more?",
+            "Base angle: is it 90° or more?",
         ),
-        (measure("wings", mm), at_least(12_000), "Are the wings 12 mm or more?"),
+        (measure("wings", mm), at_least(12_000), "Wings: is it 12 mm or more?"),
         (counts("number of leaflets"), at_least(5_000), "Does it have 5 or more leaflets?"),
         (counts("leaflets"), at_least(5_000), "Does it have 5 or more leaflets?"),
-        (counts("Leaflet count"), at_least(5_000), "Does it have 5 or more leaflets?"),
+        (counts("Leaflet count"), at_least(5_000), "Leaflet count: 5 or more?"),
+        (measure("max. length", mm), at_least(25_000), "Max. length: is it 2.5 cm or more?"),
+        (counts("fly"), at_least(2_000), "Does it have 2 or more flies?"),
+        (measure("stalk length", mm), at_least(35_000), "Is the leaf stalk 3.5 cm or longer?"),
         (measure("stalk length", mm), below(9_000), "Is the leaf stalk shorter than 9 mm?"),
         (counts("leaflets"), below(5_000), "Does it have fewer than 5 leaflets?"),
         (counts("pair of legs"), at_least(4_000), "Does it have 4 or more pairs of legs?"),
@@ -200,13 +205,13 @@ fn a_wording_that_cannot_ask_for_this_is_left_aside() {
     let stalk = worded("Is the stalk long?", measure("stalk length", Unit::Millimetres));
     assert_eq!(asked(stalk, None, at_least(9_000)), "Is the stalk 9 mm or longer?");
     let spine = worded("Does it prick?", words("spine", &["yes", "no"]));
-    assert_eq!(asked(spine, None, states(&[1])), "Is there no spine?");
+    assert_eq!(asked(spine, None, states(&[1])), "Does it have no spine?");
 }
 
 #[test]
 fn a_question_opens_as_a_real_yes_or_no() {
     let shapes = [
-        (words("leaf edge", &["a", "b"]), states(&[0])),
+        (words("leaf edge", &["toothed", "b"]), states(&[0])),
         (words("hairs", &["yes", "no"]), states(&[0])),
         (measure("stalk length", Unit::Unstated), at_least(4_000)),
         (Character::named("legs", Scale::Counts), at_least(6_000)),
@@ -484,9 +489,40 @@ fn states_in_order_read_as_one_phrase() {
         ordered: true,
         ..words("size", &["tiny", "small", "middling", "large"])
     };
-    assert_eq!(asked(size(), None, states(&[0, 1])), "Is the size tiny or small?");
+    assert_eq!(asked(size(), None, states(&[0, 1])), "Is it tiny or small?");
     let own = worded("Is the leaf {}?", size());
     assert_eq!(asked(own, None, states(&[2, 3])), "Is the leaf middling or large?");
     let edge = || words("edge", &["smooth", "toothed", "wavy", "spiny", "lobed", "cut"]);
     assert_eq!(asked(edge(), None, states(&[1, 2, 4])), "Is the edge toothed, wavy or lobed?");
+}
+
+#[test]
+fn a_question_is_turned_into_what_should_be_so() {
+    for (character, yes, said) in [
+        (words("shiny", &["yes", "no"]), states(&[0]), Some("it should be shiny")),
+        (words("thorns", &["yes", "no"]), states(&[0]), Some("it should have thorns")),
+        (
+            words("edge", &["toothed", "smooth"]),
+            states(&[0]),
+            Some("the edge should be toothed"),
+        ),
+        (
+            worded(
+                "Are the leaves {} on the twig?",
+                words("place", &["opposite", "alternate"]),
+            ),
+            states(&[0]),
+            Some("the leaves should be opposite on the twig"),
+        ),
+        (measure("edge length", Unit::Millimetres), at_least(40_000), None),
+        (words("Rand", &["glatt", "gezähnt"]), states(&[1]), None),
+        (words("leaf feels", &["rough", "soft"]), states(&[1]), None),
+    ] {
+        let matrix = table(character, None);
+        let ask = Ask { character: CharacterIx(0), yes };
+        let question = question(&matrix, &ask);
+        let found = should(&matrix, &ask, &question);
+        let found = found.map(|(subject, verb)| format!("{subject} should {verb}"));
+        assert_eq!(found.as_deref(), said, "{question}");
+    }
 }

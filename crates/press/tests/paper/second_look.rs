@@ -38,9 +38,9 @@ fn a_second_look_says_what_is_seen_on_yes() {
     walked.key.couplets.truncate(2);
     let looks = looks(&walked, 1);
     let html = page::html(&with(&walked, &looks));
-    let straight = "Also, on yes: leaf face: hairy.";
+    let straight = "On yes, check: the leaf face should be hairy.";
     assert_eq!(html.matches(straight).count(), 1, "the second question: {straight}");
-    let crossed = "Also, on yes: leaf face: bare or waxy.";
+    let crossed = "On yes, check: the leaf face should not be hairy.";
     assert_eq!(html.matches(crossed).count(), 1, "the first question: {crossed}");
     let pdf = key_pages::pdf(&with(&walked, &looks), Paper::A4).expect("a file");
     let text = poppler("pdftotext", &["-raw"], "second-look.pdf", &pdf);
@@ -70,5 +70,5 @@ fn nobody_is_sent_to_touch_for_a_second_look() {
     let walked = hedge_walk();
     assert!(walked.matrix.character(CharacterIx(0)).by_touch, "the feel is felt");
     let looks = looks(&walked, 0);
-    assert!(!page::html(&with(&walked, &looks)).contains("Also, on yes"));
+    assert!(!page::html(&with(&walked, &looks)).contains("On yes, check"));
 }

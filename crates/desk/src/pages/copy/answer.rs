@@ -107,7 +107,8 @@ fn joined(t: Tongue, collection: &Collection, key: KeyId, kinds: &[KindId]) -> S
     }
 }
 
-/// The lost first, then what the table contradicts, then who still lies together.
+/// The lost first, then words that say too little, then what the table contradicts, then who
+/// still lies together.
 fn questions(
     desk: &Desk,
     asked: &Asked<'_>,
@@ -126,6 +127,16 @@ fn questions(
         let texts: [(&str, &dyn std::fmt::Display); 2] =
             [("kind", &collection.name_in(key, kind)), ("words", &words(&at))];
         questions.push(Question { sentence: t.with("copy-lost", &texts), to: to(&at) });
+    }
+    for (at, question) in &drawn.questions {
+        // A question that is not on the way any more is nobody's.
+        let asked = layer.forks.get(at).is_some_and(|heap| heap.ask.is_some());
+        let Some(word) = spinney_check::vague_word(&question.words).filter(|_| asked) else {
+            continue;
+        };
+        let texts: [(&str, &dyn std::fmt::Display); 2] =
+            [("words", &question.words), ("word", &word)];
+        questions.push(Question { sentence: t.with("copy-vague", &texts), to: to(at) });
     }
     for (at, heap) in &layer.forks {
         // What a person confirmed; else what the words seem to say: the group may mean something

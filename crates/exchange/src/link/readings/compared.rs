@@ -82,13 +82,13 @@ impl Sentence<'_> {
         let (threshold, left_over) = found?;
         let Some(yes) = threshold else {
             let name = self.matrix.character(character).name.clone();
-            self.doubts.insert(Doubt::Exactly(name));
+            self.doubts.insert((character, Doubt::Exactly(name)));
             return None;
         };
         // Where a word is left over, the person is asked.
         let most = if left_over == 0 { NAME + OWN } else { SURE - 1 };
         let points = most.min(NAME + OWN - left_over);
-        Some(Reading { ask: Ask { character, yes }, points })
+        Some(Reading { ask: Ask { character, yes }, points, understood: left_over == 0 })
     }
 
     /// The two lengths that the sentence compares, where no column is their ratio.
@@ -185,8 +185,10 @@ impl<'w> Compared<'w> {
 
     /// Whether it compares the one column with the other.
     fn says(&self, one: &Column, other: &Column) -> bool {
-        let own = dimension(self.measure);
-        let with = self.thing.iter().find_map(dimension).or(own);
+        let thing = self.thing.iter().find_map(dimension);
+        // "More than a quarter of the length" says only there what is compared.
+        let own = dimension(self.measure).or(thing);
+        let with = thing.or(own);
         let itself = self.thing.iter().all(|word| {
             ITSELF.contains(&word.text.as_str())
                 || word.role != Role::Content
@@ -271,12 +273,12 @@ fn names(words: &[Word], column: &Column) -> bool {
 }
 
 /// The dimension that a column measures: a length if it does not say.
-fn measured(column: &Column) -> Option<&'static str> {
+pub(super) fn measured(column: &Column) -> Option<&'static str> {
     column.name.iter().find_map(dimension).or(Some("length"))
 }
 
 /// The dimension that a word speaks of: `longer` of the length.
-fn dimension(word: &Word) -> Option<&'static str> {
+pub(super) fn dimension(word: &Word) -> Option<&'static str> {
     let of = |list: &[(&'static str, [&str; 5])]| {
         let found = list.iter().find(|(_, words)| words.contains(&word.text.as_str()));
         found.map(|(dimension, _)| *dimension)

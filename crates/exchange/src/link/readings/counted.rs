@@ -43,15 +43,15 @@ impl Sentence<'_> {
             Bound::AtMost => Some(Asked::Below(next)),
             Bound::Exactly if whole => self.outermost(character, number, next, name),
             Bound::Exactly => {
-                self.doubts.insert(Doubt::Exactly(name.clone()));
+                self.doubts.insert((character, Doubt::Exactly(name.clone())));
                 None
             }
             Bound::Span => {
-                self.doubts.insert(Doubt::Span(name.clone()));
+                self.doubts.insert((character, Doubt::Span(name.clone())));
                 None
             }
             Bound::Several => {
-                self.doubts.insert(Doubt::Several);
+                self.doubts.insert((character, Doubt::Several));
                 None
             }
         }
@@ -82,7 +82,7 @@ impl Sentence<'_> {
         if counts.len() > 1 && counts.last() == Some(&asked) {
             return Some(Asked::AtLeast(number));
         }
-        self.doubts.insert(Doubt::Exactly(name.to_owned()));
+        self.doubts.insert((character, Doubt::Exactly(name.to_owned())));
         None
     }
 
@@ -94,8 +94,11 @@ impl Sentence<'_> {
         self.doubts = spare;
         let points = name + SYNONYM - 2 - self.unexplained(character);
         let fits = self.asks?.unit.is_some();
-        yes.filter(|_| fits)
-            .map(|yes| Reading { ask: Ask { character, yes }, points: points.min(9) })
+        yes.filter(|_| fits).map(|yes| Reading {
+            ask: Ask { character, yes },
+            points: points.min(9),
+            understood: false,
+        })
     }
 
     /// "Has it got legs?" is one or more where some kinds have 0, and "has it a tail?" all but
@@ -124,7 +127,8 @@ impl Sentence<'_> {
                 Scale::Counts | Scale::Measure { .. } => continue,
             };
             let ask = Ask { character, yes };
-            readings.push(Reading { ask, points: SYNONYM + NAME / 2 });
+            let understood = self.understood(character);
+            readings.push(Reading { ask, points: SYNONYM + NAME / 2, understood });
         }
         readings
     }

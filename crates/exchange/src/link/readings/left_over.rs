@@ -7,7 +7,8 @@
 use spinney_model::CharacterIx;
 
 use super::super::numbers;
-use super::super::trade_words::JOINERS;
+use super::super::parts::Standing;
+use super::super::trade_words::{AMOUNTS, COMPARES, JOINERS};
 use super::super::vocabulary::{Column, governs};
 use super::super::words::{Role, Word};
 use super::Sentence;
@@ -26,10 +27,38 @@ impl Sentence<'_> {
         let words = self.words.iter().enumerate();
         let costs = words.map(|(at, word)| match self.cost(character, word) {
             UNEXPLAINED if pictured.is_some_and(|from| at > from) => 0,
+            cost if self.foreign(character, at) => cost.max(ELSEWHERE),
             UNEXPLAINED if self.narrows(character, at) => ANOTHER,
             cost => cost,
         });
         costs.sum::<i32>() + self.another_name(character)
+    }
+
+    /// Whether a sentence is about a character, as far as anybody can tell: every word is
+    /// understood, no part in it is another's, the character's own part is named where it has
+    /// one, and nothing is compared without a number.
+    pub(super) fn understood(&self, character: CharacterIx) -> bool {
+        let pictured = self.pictured(character);
+        let left_over = self.words.iter().enumerate().any(|(at, word)| {
+            let pictured = pictured.is_some_and(|from| at > from);
+            !pictured && self.cost(character, word) > 0 || self.foreign(character, at)
+        });
+        let column = &self.vocabulary.columns[character.0];
+        let met = |part: &Word| self.words.iter().any(|word| word.meets(part).is_some());
+        let compares = |word: &Word| {
+            let text = word.text.as_str();
+            self.asks.is_none() && word.role == Role::Filler && COMPARES.contains(&text)
+        };
+        !left_over && column.needed.iter().all(met) && !self.words.iter().any(compares)
+    }
+
+    /// Whether a word names a part that a character does not speak of.
+    fn foreign(&self, character: CharacterIx, at: usize) -> bool {
+        let mention = self.parts.iter().find(|(part, _)| *part == at);
+        mention.is_some_and(|mention| {
+            mention.1 != Standing::Likened
+                && !self.vocabulary.speaks_of(self.matrix, character, &self.words, *mention)
+        })
     }
 
     pub(super) fn cost(&self, character: CharacterIx, word: &Word) -> i32 {
@@ -61,6 +90,9 @@ impl Sentence<'_> {
     /// "A brown shell" and "finely toothed" ask for less than a shell or teeth.
     fn narrows(&self, character: CharacterIx, at: usize) -> bool {
         let column = &self.vocabulary.columns[character.0];
+        if AMOUNTS.contains(&self.words[at].text.as_str()) {
+            return false;
+        }
         self.words.get(at + 1).is_some_and(|next| {
             let named = || column.name.iter().any(|name| next.meets(name).is_some());
             next.role == Role::Content && (column.state_knows(next) || named())

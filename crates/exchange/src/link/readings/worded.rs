@@ -48,6 +48,7 @@ impl Sentence<'_> {
         if named_states.is_empty() {
             named_states = self.opposites(column);
         }
+        self.widen(column, &mut named_states);
         let all: BTreeSet<StateIx> = (0..column.states.len()).map(StateIx).collect();
         let pick = |denied: bool| -> BTreeSet<StateIx> {
             named_states.iter().filter(|found| found.2 == denied).map(|found| found.0).collect()
@@ -60,9 +61,29 @@ impl Sentence<'_> {
         };
         let worth = named_states.iter().map(|found| found.3).max()?;
         if yes.len() == all.len() && !asked.is_empty() {
-            self.doubts.insert(Doubt::AllStates(character));
+            self.doubts.insert((character, Doubt::AllStates(character)));
         }
         (!yes.is_empty() && yes.len() < all.len()).then_some((Asked::States(yes), worth))
+    }
+
+    /// "Has it got teeth?" asks for the double-toothed too, "is it toothed?" in the table's own
+    /// word only for the toothed.
+    fn widen(&self, column: &Column, named: &mut Vec<(StateIx, usize, bool, i32)>) {
+        let exact = |state: &[Word]| {
+            state.iter().all(|word| self.words.iter().any(|other| other.text == word.text))
+        };
+        for (ix, length, denied, worth) in named.clone() {
+            let state = &column.states[ix.0];
+            if exact(state) {
+                continue;
+            }
+            for (at, wider) in column.states.iter().enumerate() {
+                let known = named.iter().any(|found| found.0.0 == at);
+                if !known && wider.len() > state.len() && within(state, wider) {
+                    named.push((StateIx(at), length, denied, worth));
+                }
+            }
+        }
     }
 
     /// Whether a state of several words stands in the sentence as it is written in the
@@ -88,7 +109,13 @@ impl Sentence<'_> {
             if !meeting.by_itself {
                 worth = worth.min(SYNONYM);
             }
-            if !named && self.vocabulary.lexicon.ambiguous.contains(&word.keys[0].0) {
+            let size = || {
+                self.words.iter().any(|other| {
+                    SIZES.contains(&other.text.as_str()) && other.meets(word).is_some()
+                })
+            };
+            if !named && (self.vocabulary.lexicon.ambiguous.contains(&word.keys[0].0) || size())
+            {
                 worth = worth.min(AMBIGUOUS_WORD);
             }
         }

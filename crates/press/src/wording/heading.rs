@@ -1,0 +1,173 @@
+//! A heading as somebody typed it, made ready for a sentence.
+//!
+//! From `Leaf_edge`, `Spines (yes/no)` or `stalk length in mm` to the words that say what it is
+//! about. In a table of leaves `edge` is the leaf edge. It makes no sentence.
+
+use spinney_model::Matrix;
+
+use super::grammar::{front, is_joint, is_noun, lower};
+
+/// Endings that say only how a column is filled in.
+const FILLED_IN: [&str; 6] = [" y/n", " yes/no", " yes or no", "?", ":", " -"];
+
+/// Units and the like, in brackets or behind a name.
+const UNITS: [&str; 16] = [
+    "en mm",
+    "en cm",
+    "mm",
+    "cm",
+    "m",
+    "in mm",
+    "in cm",
+    "in m",
+    "millimetres",
+    "centimetres",
+    "in millimetres",
+    "in centimetres",
+    "g",
+    "grams",
+    "in g",
+    "°",
+];
+
+/// Words in brackets that say that a column is counted.
+const COUNTED: [&str; 4] = ["number", "how many", "count", "no."];
+
+/// A heading in small letters, without marks and without what says how it is filled in.
+pub(super) fn clean(name: &str) -> String {
+    bare(lower(&spaced(name)))
+}
+
+/// The same with the capitals of its own, as German needs them; a heading all in capitals is in
+/// small letters.
+pub(super) fn clean_as_written(name: &str) -> String {
+    let spaced = spaced(name);
+    let shouted = !spaced.chars().any(char::is_lowercase);
+    bare(if shouted { lower(&spaced) } else { spaced })
+}
+
+fn spaced(name: &str) -> String {
+    let spaced = name.replace('_', " ");
+    spaced.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// Without what says how it is filled in.
+fn bare(mut text: String) -> String {
+    loop {
+        let bracket = bracket(&text).filter(|(_, inside)| {
+            matches!(*inside, "y/n" | "yes/no" | "yes or no" | "tick" | "ticked")
+        });
+        let shorter = bracket.map(|(before, _)| before.to_string()).or_else(|| {
+            FILLED_IN.iter().find_map(|end| text.strip_suffix(end)).map(str::to_string)
+        });
+        match shorter {
+            Some(shorter) if !shorter.trim().is_empty() => text = shorter.trim().to_string(),
+            _ => return text,
+        }
+    }
+}
+
+/// A cleaned heading without a remark in brackets: `edge (look closely)`.
+pub(super) fn without_remark(cleaned: &str) -> &str {
+    bracket(cleaned).map_or(cleaned, |(before, _)| before)
+}
+
+/// A cleaned heading of a count without what says that it is counted; None: nothing says so.
+pub(super) fn counted(cleaned: &str) -> Option<&str> {
+    if let Some((before, inside)) = bracket(cleaned)
+        && COUNTED.contains(&inside)
+    {
+        return Some(before);
+    }
+    let starts = ["number of ", "no. of ", "no of ", "count of ", "how many ", "# of ", "# "];
+    let rest = starts.iter().find_map(|start| cleaned.strip_prefix(start))?;
+    let ends = [" does it have", " has it got", " are there", " it has"];
+    let rest = ends.iter().find_map(|end| rest.strip_suffix(end)).unwrap_or(rest);
+    Some(rest.strip_prefix("the ").unwrap_or(rest))
+}
+
+/// A cleaned heading of a measure without its unit.
+pub(super) fn without_unit(cleaned: &str) -> &str {
+    if let Some((before, inside)) = bracket(cleaned)
+        && UNITS.contains(&inside)
+    {
+        return before;
+    }
+    let behind = |unit: &&str| {
+        let before = cleaned.strip_suffix(*unit)?.strip_suffix(' ')?;
+        let before = before.trim_end_matches(['/', ',', '-', ' ']);
+        (unit.len() > 1 && !before.is_empty()).then_some(before)
+    };
+    let mut longest: Vec<&str> = UNITS.to_vec();
+    longest.sort_by_key(|unit| usize::MAX - unit.len());
+    longest.iter().find_map(behind).unwrap_or(cleaned)
+}
+
+/// What stands before a bracket at the end, and in it.
+fn bracket(text: &str) -> Option<(&str, &str)> {
+    let open = text.rfind([' ', '-']).map(|_| text.rfind(['(', '[']))??;
+    let inside = text[open + 1..].strip_suffix([')', ']'])?;
+    let before = text[..open].trim_end();
+    (!before.is_empty()).then_some((before, inside.trim()))
+}
+
+/// "The" before the thing behind `of`, `on` or `in`: `edge of the leaf`, `spots on the wings`.
+pub(super) fn with_articles(name: &str) -> String {
+    let words: Vec<&str> = name.split(' ').collect();
+    let head = front(name).rsplit(' ').next().unwrap_or_default();
+    let amount = matches!(head, "pair" | "pairs" | "row" | "rows" | "bunch" | "group" | "sort");
+    let mut found: Vec<&str> = Vec::with_capacity(words.len() + 1);
+    for (at, word) in words.iter().enumerate() {
+        let before = at.checked_sub(1).map_or("", |at| words[at]);
+        let joins = matches!(before, "of" | "on" | "in" | "at" | "under") && !amount;
+        let thing = words[at..].iter().take_while(|word| !is_joint(word)).last();
+        if at > 1 && joins && thing.is_some_and(|thing| is_noun(thing)) && !determined(word) {
+            found.push("the");
+        }
+        found.push(word);
+    }
+    found.join(" ")
+}
+
+/// Whether nobody would miss an article in a name: `stripes on back` has none before a word that
+/// is not known.
+pub(super) fn reads_well(name: &str) -> bool {
+    let words: Vec<&str> = name.split(' ').collect();
+    words.windows(2).enumerate().all(|(at, pair)| {
+        let place = matches!(pair[0], "on" | "at" | "under" | "of");
+        let thing = words[at + 1..].iter().take_while(|word| !is_joint(word)).last();
+        !place || determined(pair[1]) || thing.is_some_and(|thing| is_noun(thing))
+    })
+}
+
+fn determined(word: &str) -> bool {
+    ["the", "a", "an", "each", "every", "both", "its", "their", "one", "all", "two", "three"]
+        .contains(&word)
+}
+
+/// A part's full name: in a table about leaves `edge` is the leaf edge, and the place on the
+/// twig is said of the leaves themselves.
+pub(super) fn whole_name(matrix: &Matrix, part: &str) -> String {
+    match part {
+        "edge" | "margin" | "stalk" | "blade" if speaks_of_leaves(matrix) => {
+            format!("leaf {part}")
+        }
+        "place on the twig" => "leaves".to_string(),
+        "arrangement on the twig" | "arrangement" | "leaf arrangement"
+            if speaks_of_leaves(matrix) =>
+        {
+            "leaves".to_string()
+        }
+        _ => part.to_string(),
+    }
+}
+
+fn speaks_of_leaves(matrix: &Matrix) -> bool {
+    let scene = matrix.scene();
+    let headings = matrix.characters().iter().map(|character| character.name.as_str());
+    let texts = headings.chain(scene.part.as_deref()).chain(scene.title.as_deref());
+    texts.flat_map(|text| text.split(|c: char| !c.is_alphabetic())).any(|word| {
+        let word = word.to_lowercase();
+        ["leaf", "leaves", "leaflet", "leaflets", "petiole"].contains(&word.as_str())
+    })
+}

@@ -1,0 +1,164 @@
+//! The language of a table, and the plain form of a question that is right in each.
+//!
+//! From the headings and states of a table to one of eight languages, by their common words;
+//! English where nothing says otherwise, and "some other" where letters do. Sentences are made
+//! in English only. Every other table is asked by its own words alone: `Blattrand: gezähnt?`
+//! The lists hold words that stand in tables of finds, and no word of two of the languages.
+
+use spinney_model::{Matrix, Scale};
+
+/// The language of a table's words.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Language {
+    English,
+    German,
+    French,
+    Spanish,
+    Italian,
+    Dutch,
+    Welsh,
+    Polish,
+    /// Not English, by its letters, and nobody can say which.
+    Other,
+}
+
+use Language::{Dutch, English, French, German, Italian, Other, Polish, Spanish, Welsh};
+
+/// Common words of each language. Common knowledge, no source.
+const WORDS: [(Language, &str); 8] = [
+    (
+        English,
+        "the of in on with without and or is are has have leaf leaves leaflet leaflets edge base \
+         tip stalk length width height colour color shape number how many like feel smell bark \
+         twig bud underside found lives round smooth hairy shiny yes toothed legs shell",
+    ),
+    (
+        German,
+        "ja nein der die das und oder mit ohne wie viele blatt blattrand blattform blattstiel \
+         rand gezähnt gesägt glatt behaart kahl länge breite höhe farbe anzahl beine dornen hat \
+         ist im unterseite gelappt glänzend rinde geruch stachelig",
+    ),
+    (
+        French,
+        "oui non le la les des du avec sans et ou feuille feuilles bord forme longueur largeur \
+         couleur nombre combien dentée denté lisse pattes épines poilue écorce tige dessous une",
+    ),
+    (
+        Spanish,
+        "sí los las el con sin hoja hojas borde forma longitud anchura color número cuántas \
+         cuántos patas espinas liso dentado envés peludo tallo corteza",
+    ),
+    (
+        Italian,
+        "sì il lo gli con senza foglia foglie margine lunghezza larghezza colore numero quante \
+         quanti zampe spine liscio dentato picciolo corteccia peloso di",
+    ),
+    (
+        Dutch,
+        "nee het een met zonder blad bladrand bladeren bladvorm gaaf getand lengte breedte kleur \
+         aantal hoeveel poten doornen harig kaal glad bladstand behaard steel schors",
+    ),
+    (
+        Welsh,
+        "oes nac ydy nad gyda heb deilen ddeilen dail ymyl hyd lled lliw nifer coesau drain \
+         llyfn danheddog blewog siâp rhisgl y",
+    ),
+    (
+        Polish,
+        "tak nie z bez liść liścia liści brzeg kształt długość szerokość kolor liczba nóg kolce \
+         gładki ząbkowany owłosiony kora ogonek",
+    ),
+];
+
+/// The language that most words of a table are in.
+pub(super) fn of(matrix: &Matrix) -> Language {
+    let mut words: Vec<String> = Vec::new();
+    for character in matrix.characters() {
+        let states: &[String] = match &character.scale {
+            Scale::Words { states } => states,
+            Scale::Counts | Scale::Measure { .. } => &[],
+        };
+        for text in std::iter::once(&character.name).chain(states) {
+            let parts = text.split(|letter: char| !letter.is_alphabetic());
+            words.extend(parts.filter(|word| !word.is_empty()).map(str::to_lowercase));
+        }
+    }
+    let known = |list: &str| {
+        words.iter().filter(|word| list.split_whitespace().any(|known| known == *word)).count()
+    };
+    let counted = WORDS.map(|(language, list)| (known(list), language));
+    let english = counted[0].0;
+    let others = &counted[1..];
+    let most = others.iter().map(|(count, _)| *count).max().unwrap_or(0);
+    let foreign = words.iter().flat_map(|word| word.chars()).any(|letter| !letter.is_ascii());
+    if english >= most && (english > 0 || !foreign) {
+        return English;
+    }
+    let best: Vec<Language> = others
+        .iter()
+        .filter(|(count, _)| *count == most)
+        .map(|(_, language)| *language)
+        .collect();
+    match best.as_slice() {
+        [one] if most > 0 => *one,
+        _ => Other,
+    }
+}
+
+impl Language {
+    /// `Blattrand: gezähnt?`, with the marks of the language.
+    pub(super) fn safe(self, heading: &str, wanted: &str) -> String {
+        match self {
+            French => format!("{heading} : {wanted} "),
+            Spanish => format!("{heading}: ¿{wanted}"),
+            _ => format!("{heading}: {wanted}"),
+        }
+    }
+
+    /// `5 or more`.
+    pub(super) fn or_more(self, amount: &str) -> String {
+        let words = match self {
+            English => "or more",
+            German => "oder mehr",
+            French => "ou plus",
+            Spanish => "o más",
+            Italian => "o più",
+            Dutch => "of meer",
+            Welsh => "neu fwy",
+            Polish => "lub więcej",
+            Other => return format!("≥ {amount}"),
+        };
+        format!("{amount} {words}")
+    }
+
+    /// `fewer than 5`, for a count or a measure.
+    pub(super) fn less_than(self, amount: &str, count: bool) -> String {
+        let words = match self {
+            English if count => "fewer than",
+            English => "less than",
+            German => "weniger als",
+            French => "moins de",
+            Spanish => "menos de",
+            Italian => "meno di",
+            Dutch => "minder dan",
+            Welsh => "llai na",
+            Polish => "mniej niż",
+            Other => "<",
+        };
+        format!("{words} {amount}")
+    }
+
+    /// The word between two states, either of which is asked for.
+    pub(super) fn or(self) -> &'static str {
+        match self {
+            English => "or",
+            German => "oder",
+            French => "ou",
+            Spanish | Italian => "o",
+            Dutch => "of",
+            Welsh => "neu",
+            Polish => "lub",
+            Other => "/",
+        }
+    }
+}
