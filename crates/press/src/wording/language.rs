@@ -5,6 +5,8 @@
 //! in English only. Every other table is asked by its own words alone: `Blattrand: gezähnt?`
 //! The lists hold words that stand in tables of finds, and no word of two of the languages.
 
+use std::collections::BTreeMap;
+
 use spinney_model::{Matrix, Scale};
 
 /// The language of a table's words.
@@ -72,7 +74,7 @@ const WORDS: [(Language, &str); 8] = [
 
 /// The language that most words of a table are in.
 pub(super) fn of(matrix: &Matrix) -> Language {
-    let mut words: Vec<String> = Vec::new();
+    let mut words: BTreeMap<String, usize> = BTreeMap::new();
     for character in matrix.characters() {
         let states: &[String] = match &character.scale {
             Scale::Words { states } => states,
@@ -80,27 +82,24 @@ pub(super) fn of(matrix: &Matrix) -> Language {
         };
         for text in std::iter::once(&character.name).chain(states) {
             let parts = text.split(|letter: char| !letter.is_alphabetic());
-            words.extend(parts.filter(|word| !word.is_empty()).map(str::to_lowercase));
+            for word in parts.filter(|word| !word.is_empty()) {
+                *words.entry(word.to_lowercase()).or_default() += 1;
+            }
         }
     }
-    let known = |list: &str| {
-        words.iter().filter(|word| list.split_whitespace().any(|known| known == *word)).count()
-    };
-    let counted = WORDS.map(|(language, list)| (known(list), language));
-    let english = counted[0].0;
-    let others = &counted[1..];
+    let counted = WORDS.map(|(language, list)| {
+        let times = list.split_whitespace().filter_map(|word| words.get(word));
+        (times.sum::<usize>(), language)
+    });
+    let (english, others) = (counted[0].0, &counted[1..]);
     let most = others.iter().map(|(count, _)| *count).max().unwrap_or(0);
-    let foreign = words.iter().flat_map(|word| word.chars()).any(|letter| !letter.is_ascii());
+    let foreign = words.keys().any(|word| !word.is_ascii());
     if english >= most && (english > 0 || !foreign) {
         return English;
     }
-    let best: Vec<Language> = others
-        .iter()
-        .filter(|(count, _)| *count == most)
-        .map(|(_, language)| *language)
-        .collect();
-    match best.as_slice() {
-        [one] if most > 0 => *one,
+    let mut best = others.iter().filter(|(count, _)| *count == most && most > 0);
+    match (best.next(), best.next()) {
+        (Some((_, one)), None) => *one,
         _ => Other,
     }
 }
@@ -146,6 +145,21 @@ impl Language {
             Other => "<",
         };
         format!("{words} {amount}")
+    }
+
+    /// Yes, or no: a reader of tables makes "yes" of every language's own word.
+    pub(super) fn yes_or_no(self, yes: bool) -> &'static str {
+        let (one, other) = match self {
+            English | Other => ("yes", "no"),
+            German => ("ja", "nein"),
+            French => ("oui", "non"),
+            Spanish => ("sí", "no"),
+            Italian => ("sì", "no"),
+            Dutch => ("ja", "nee"),
+            Welsh => ("oes", "nac oes"),
+            Polish => ("tak", "nie"),
+        };
+        if yes { one } else { other }
     }
 
     /// The word between two states, either of which is asked for.
