@@ -3,7 +3,7 @@
 //! From the headings and states of a table to one of eight languages, by their common words;
 //! English where nothing says otherwise, and "some other" where letters do. Sentences are made
 //! in English only. Every other table is asked by its own words alone: `Blattrand: gezähnt?`
-//! The lists hold words that stand in tables of finds, and no word of two of the languages.
+//! The lists hold words that stand in tables of finds, and none that is an English word too.
 
 use std::collections::BTreeMap;
 
@@ -32,12 +32,12 @@ const WORDS: [(Language, &str); 8] = [
         English,
         "the of in on with without and or is are has have leaf leaves leaflet leaflets edge base \
          tip stalk length width height colour color shape number how many like feel smell bark \
-         twig bud underside found lives round smooth hairy shiny yes toothed legs shell",
+         twig bud underside found lives round smooth hairy shiny toothed legs shell",
     ),
     (
         German,
-        "ja nein der die das und oder mit ohne wie viele blatt blattrand blattform blattstiel \
-         rand gezähnt gesägt glatt behaart kahl länge breite höhe farbe anzahl beine dornen hat \
+        "ja nein der das und oder mit ohne wie viele blatt blattrand blattform blattstiel \
+         rand gezähnt gesägt glatt behaart kahl länge breite höhe farbe anzahl beine dornen \
          ist im unterseite gelappt glänzend rinde geruch stachelig",
     ),
     (
@@ -47,27 +47,27 @@ const WORDS: [(Language, &str); 8] = [
     ),
     (
         Spanish,
-        "sí los las el con sin hoja hojas borde forma longitud anchura color número cuántas \
+        "sí los las el con sin hoja hojas borde forma longitud anchura número cuántas \
          cuántos patas espinas liso dentado envés peludo tallo corteza",
     ),
     (
         Italian,
         "sì il lo gli con senza foglia foglie margine lunghezza larghezza colore numero quante \
-         quanti zampe spine liscio dentato picciolo corteccia peloso di",
+         quanti zampe liscio dentato picciolo corteccia peloso di",
     ),
     (
         Dutch,
-        "nee het een met zonder blad bladrand bladeren bladvorm gaaf getand lengte breedte kleur \
-         aantal hoeveel poten doornen harig kaal glad bladstand behaard steel schors",
+        "nee het een zonder blad bladrand bladeren bladvorm gaaf getand lengte breedte kleur \
+         aantal hoeveel poten doornen harig kaal bladstand behaard schors",
     ),
     (
         Welsh,
-        "oes nac ydy nad gyda heb deilen ddeilen dail ymyl hyd lled lliw nifer coesau drain \
-         llyfn danheddog blewog siâp rhisgl y",
+        "oes nac ydy nad gyda heb deilen ddeilen dail ymyl hyd lled lliw nifer coesau \
+         llyfn danheddog blewog siâp rhisgl ",
     ),
     (
         Polish,
-        "tak nie z bez liść liścia liści brzeg kształt długość szerokość kolor liczba nóg kolce \
+        "tak nie bez liść liścia liści brzeg kształt długość szerokość kolor liczba nóg kolce \
          gładki ząbkowany owłosiony kora ogonek",
     ),
 ];
