@@ -77,7 +77,14 @@ fn from_name(matrix: &Matrix, ask: &Ask) -> String {
             } else {
                 name.as_str()
             };
-            return other.safe(&capital(name), &yes_means(matrix, ask));
+            let wanted = yes_means(matrix, ask);
+            let wanted = match wanted.as_str() {
+                "yes" | "no" if states::is_yes_no(character) => {
+                    other.yes_or_no(wanted == "yes").to_string()
+                }
+                _ => wanted,
+            };
+            return other.safe(&capital(name), &wanted);
         }
     }
     if let Some(sentence) = ratios::question(matrix, ask) {
@@ -125,7 +132,10 @@ pub(crate) fn should(matrix: &Matrix, ask: &Ask, question: &str) -> Option<(Stri
         ("Does", Some((it, rest))) => Some((it, rest.to_string())),
         ("Is" | "Are", None) => {
             let wanted = yes_means(matrix, ask);
-            let at = rest.find(wanted.as_str()).filter(|at| *at > 0)?;
+            // "2 cm or more" is worded as "2 cm or longer".
+            let amount = wanted.strip_suffix(" or more").unwrap_or(&wanted);
+            let at = rest.find(wanted.as_str()).or_else(|| rest.find(amount));
+            let at = at.filter(|at| *at > 0)?;
             let subject = rest[..at].trim();
             let known = subject.starts_with("the ") || subject.starts_with("its ");
             known.then(|| (subject.to_string(), format!("be {}", &rest[at..])))

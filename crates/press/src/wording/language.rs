@@ -3,7 +3,9 @@
 //! From the headings and states of a table to one of eight languages, by their common words;
 //! English where nothing says otherwise, and "some other" where letters do. Sentences are made
 //! in English only. Every other table is asked by its own words alone: `Blattrand: gezähnt?`
-//! The lists hold words that stand in tables of finds, and no word of two of the languages.
+//! The lists hold words that stand in tables of finds, and none that is an English word too.
+
+use std::collections::BTreeMap;
 
 use spinney_model::{Matrix, Scale};
 
@@ -30,12 +32,12 @@ const WORDS: [(Language, &str); 8] = [
         English,
         "the of in on with without and or is are has have leaf leaves leaflet leaflets edge base \
          tip stalk length width height colour color shape number how many like feel smell bark \
-         twig bud underside found lives round smooth hairy shiny yes toothed legs shell",
+         twig bud underside found lives round smooth hairy shiny toothed legs shell",
     ),
     (
         German,
-        "ja nein der die das und oder mit ohne wie viele blatt blattrand blattform blattstiel \
-         rand gezähnt gesägt glatt behaart kahl länge breite höhe farbe anzahl beine dornen hat \
+        "ja nein der das und oder mit ohne wie viele blatt blattrand blattform blattstiel \
+         rand gezähnt gesägt glatt behaart kahl länge breite höhe farbe anzahl beine dornen \
          ist im unterseite gelappt glänzend rinde geruch stachelig",
     ),
     (
@@ -45,34 +47,34 @@ const WORDS: [(Language, &str); 8] = [
     ),
     (
         Spanish,
-        "sí los las el con sin hoja hojas borde forma longitud anchura color número cuántas \
+        "sí los las el con sin hoja hojas borde forma longitud anchura número cuántas \
          cuántos patas espinas liso dentado envés peludo tallo corteza",
     ),
     (
         Italian,
         "sì il lo gli con senza foglia foglie margine lunghezza larghezza colore numero quante \
-         quanti zampe spine liscio dentato picciolo corteccia peloso di",
+         quanti zampe liscio dentato picciolo corteccia peloso di",
     ),
     (
         Dutch,
-        "nee het een met zonder blad bladrand bladeren bladvorm gaaf getand lengte breedte kleur \
-         aantal hoeveel poten doornen harig kaal glad bladstand behaard steel schors",
+        "nee het een zonder blad bladrand bladeren bladvorm gaaf getand lengte breedte kleur \
+         aantal hoeveel poten doornen harig kaal bladstand behaard schors",
     ),
     (
         Welsh,
-        "oes nac ydy nad gyda heb deilen ddeilen dail ymyl hyd lled lliw nifer coesau drain \
-         llyfn danheddog blewog siâp rhisgl y",
+        "oes nac ydy nad gyda heb deilen ddeilen dail ymyl hyd lled lliw nifer coesau \
+         llyfn danheddog blewog siâp rhisgl ",
     ),
     (
         Polish,
-        "tak nie z bez liść liścia liści brzeg kształt długość szerokość kolor liczba nóg kolce \
+        "tak nie bez liść liścia liści brzeg kształt długość szerokość kolor liczba nóg kolce \
          gładki ząbkowany owłosiony kora ogonek",
     ),
 ];
 
 /// The language that most words of a table are in.
 pub(super) fn of(matrix: &Matrix) -> Language {
-    let mut words: Vec<String> = Vec::new();
+    let mut words: BTreeMap<String, usize> = BTreeMap::new();
     for character in matrix.characters() {
         let states: &[String] = match &character.scale {
             Scale::Words { states } => states,
@@ -80,27 +82,24 @@ pub(super) fn of(matrix: &Matrix) -> Language {
         };
         for text in std::iter::once(&character.name).chain(states) {
             let parts = text.split(|letter: char| !letter.is_alphabetic());
-            words.extend(parts.filter(|word| !word.is_empty()).map(str::to_lowercase));
+            for word in parts.filter(|word| !word.is_empty()) {
+                *words.entry(word.to_lowercase()).or_default() += 1;
+            }
         }
     }
-    let known = |list: &str| {
-        words.iter().filter(|word| list.split_whitespace().any(|known| known == *word)).count()
-    };
-    let counted = WORDS.map(|(language, list)| (known(list), language));
-    let english = counted[0].0;
-    let others = &counted[1..];
+    let counted = WORDS.map(|(language, list)| {
+        let times = list.split_whitespace().filter_map(|word| words.get(word));
+        (times.sum::<usize>(), language)
+    });
+    let (english, others) = (counted[0].0, &counted[1..]);
     let most = others.iter().map(|(count, _)| *count).max().unwrap_or(0);
-    let foreign = words.iter().flat_map(|word| word.chars()).any(|letter| !letter.is_ascii());
+    let foreign = words.keys().any(|word| !word.is_ascii());
     if english >= most && (english > 0 || !foreign) {
         return English;
     }
-    let best: Vec<Language> = others
-        .iter()
-        .filter(|(count, _)| *count == most)
-        .map(|(_, language)| *language)
-        .collect();
-    match best.as_slice() {
-        [one] if most > 0 => *one,
+    let mut best = others.iter().filter(|(count, _)| *count == most && most > 0);
+    match (best.next(), best.next()) {
+        (Some((_, one)), None) => *one,
         _ => Other,
     }
 }
@@ -146,6 +145,21 @@ impl Language {
             Other => "<",
         };
         format!("{words} {amount}")
+    }
+
+    /// Yes, or no: a reader of tables makes "yes" of every language's own word.
+    pub(super) fn yes_or_no(self, yes: bool) -> &'static str {
+        let (one, other) = match self {
+            English | Other => ("yes", "no"),
+            German => ("ja", "nein"),
+            French => ("oui", "non"),
+            Spanish => ("sí", "no"),
+            Italian => ("sì", "no"),
+            Dutch => ("ja", "nee"),
+            Welsh => ("oes", "nac oes"),
+            Polish => ("tak", "nie"),
+        };
+        if yes { one } else { other }
     }
 
     /// The word between two states, either of which is asked for.

@@ -514,7 +514,12 @@ fn a_question_is_turned_into_what_should_be_so() {
             states(&[0]),
             Some("the leaves should be opposite on the twig"),
         ),
-        (measure("edge length", Unit::Millimetres), at_least(40_000), None),
+        (
+            measure("edge length", Unit::Millimetres),
+            at_least(40_000),
+            Some("the edge should be 4 cm or longer"),
+        ),
+        (measure("edge length", Unit::Millimetres), below(40_000), None),
         (words("Rand", &["glatt", "gezähnt"]), states(&[1]), None),
         (words("leaf feels", &["rough", "soft"]), states(&[1]), None),
     ] {
@@ -525,4 +530,31 @@ fn a_question_is_turned_into_what_should_be_so() {
         let found = found.map(|(subject, verb)| format!("{subject} should {verb}"));
         assert_eq!(found.as_deref(), said, "{question}");
     }
+}
+
+#[test]
+fn headings_that_went_wrong_once_are_plain_or_right() {
+    for (name, state, sentence) in [
+        ("how it moves", "by crawling", "Does it move by crawling?"),
+        ("movement", "crawls", "Movement: crawls?"),
+        ("moves", "swims", "Moves: swims?"),
+        ("smell", "none", "Smell: none?"),
+        ("feelers", "longer than the body", "Feelers: longer than the body?"),
+        ("fruits", "berries", "Fruits: berries?"),
+        ("twig end", "one bud", "Twig end: is it one bud?"),
+        ("form", "U-shaped", "Is it U-shaped?"),
+    ] {
+        let column = words(name, &[state, "smooth"]);
+        assert_eq!(asked(column, None, states(&[0])), sentence);
+    }
+}
+
+#[test]
+fn a_table_in_no_known_language_is_asked_in_its_own_words() {
+    let column = words("lehden reuna", &["sileä", "hampainen"]);
+    assert_eq!(asked(column, None, states(&[1])), "Lehden reuna: hampainen?");
+    let thorns = words("Dornen", &["yes", "no"]);
+    assert_eq!(asked(thorns, None, states(&[0])), "Dornen: ja?");
+    let german = words("Rand", &["glatt", "gezähnt", "gesägt"]);
+    assert_eq!(asked(german, None, states(&[1, 2])), "Rand: gezähnt oder gesägt?");
 }
