@@ -57,6 +57,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
             matrix,
             key: &given.key,
             walks: &opinion.walks,
+            left_together: &opinion.left_together,
             second_looks: &SecondLooks::new(),
             stamp: command::stamp(
                 args.pupils || command::peoples(&given.key, given.claim.as_ref()),

@@ -49,6 +49,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
             matrix,
             key: &built.key,
             walks: &opinion.walks,
+            left_together: &opinion.left_together,
             second_looks: &looks,
             stamp,
             date: Some(&date),

@@ -44,6 +44,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
                 matrix,
                 key,
                 walks: &opinion.walks,
+                left_together: &opinion.left_together,
                 second_looks: &SecondLooks::new(),
                 stamp: command::stamp(true, &opinion, args.sheets.tried),
                 date: Some(&date),
