@@ -266,7 +266,7 @@ fn what_the_reader_does_not_understand_stands_at_its_cell() {
         .next()
         .expect("its end");
     assert!(cell.contains("about 5") && cell.contains("to mend"), "{cell}");
-    assert!(page.contains("One cell should be looked at:"));
+    assert!(page.contains("One cell is worth a look:"));
 }
 
 #[test]
