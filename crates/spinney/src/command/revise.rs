@@ -73,6 +73,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
     let ink = Ink { colour: terminal::colour() };
     let mut text = key_text::write(key, matrix);
     text.push('\n');
+    text.push_str(&report::together(matrix, &opinion.left_together));
     text.push_str(&what_changed(&ink, matrix, &old, &revised));
     for (title, found) in
         [("In last season's key", &old_findings), ("What to look at", &findings)]
