@@ -30,7 +30,10 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
                     number(lacking.len(), "gets", "get"),
                     number(lacking.len(), "has", "have"),
                 ),
-                format!("Part {names} off before, or ask about something else."),
+                format!(
+                    "Ask it where {names} can no longer come, or ask about something \
+                     else."
+                ),
             ));
         }
         let perhaps = with(Has::Maybe);
@@ -85,7 +88,10 @@ fn nobody_recorded(seen: &Seen<'_>, index: usize) -> Option<Finding> {
     Some(Finding::new(
         Code::NobodyRecorded,
         Place::Couplet(at),
-        format!("Question {at} {asks}, which nobody recorded for {names}.{}", lost.concat()),
+        format!(
+            "Question {at} {asks}, and nobody has looked at that on {names}.{}",
+            lost.concat()
+        ),
         match about.starts_with('“') {
             true => format!("Look at {names} and say yes or no to it, or move the question."),
             false => format!("Look at {names} and fill in {about}, or move the question."),

@@ -24,7 +24,7 @@ pub(crate) use aims::steps;
 
 /// What to do about a claim that is not so.
 const REMEDY: &str =
-    "Build the key again from this table; if it stays so, the tool is at fault.";
+    "Make the key again from this table. If this comes back, the fault is in Spinney.";
 
 /// Characters that must not be asked about under some wishes (`docs/KEY.md` 13).
 pub fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx> {

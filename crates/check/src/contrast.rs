@@ -69,13 +69,13 @@ fn against_leads(
         Code::BothLeads,
         both,
         "both leads",
-        "Word the leads so that each state or number stands in one of them only.",
+        "Word the leads so that only one of them can be true.",
     );
     let neither = finding(
         Code::NeitherLead,
         neither,
         "neither lead",
-        "Word the leads so that together they hold everything that gets here.",
+        "Word the leads so that one of them is always true.",
     );
     both.into_iter().chain(neither).collect()
 }
@@ -152,7 +152,7 @@ fn parts_nothing(seen: &Seen<'_>, index: usize) -> Option<Finding> {
             "Everything that gets to question {at} answers {}: {who}.",
             word(ANSWERS[side])
         ),
-        "Strike the question out, or ask one that parts these kinds.",
+        "Take the question out, or ask one that tells these kinds apart.",
     ))
 }
 

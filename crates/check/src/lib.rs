@@ -27,6 +27,7 @@ mod sentence;
 mod separable;
 mod settled;
 mod threshold;
+mod together;
 mod tree;
 mod unknown;
 mod values;
@@ -149,7 +150,9 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
         .sort_by(|a, b| (a.severity, &a.place, a.code).cmp(&(b.severity, &b.place, b.code)));
     let checked = tree.order.iter().filter(|couplet| questions[**couplet].is_some()).count();
     let effort = claim::effort(&seen);
+    let left_together = together::left(&seen);
     Report {
+        left_together,
         findings,
         walks_left_out: walked.walks_left_out || !walked.unfinished.is_empty(),
         checked,

@@ -77,14 +77,14 @@ fn wrong_place(
         })
         .collect();
     let remedy = if strays.iter().any(|(answer, ..)| answer != first) {
-        "Perhaps the two answers have changed places; else look at the table again.".to_owned()
+        "Perhaps yes and no have changed places. If not, look at the table again.".to_owned()
     } else {
         let names: Vec<TaxonIx> = strays.iter().map(|(_, taxon, _)| *taxon).collect();
         let about =
             seen.questions[couplet].map_or_else(String::new, |question| seen.about(&question));
         format!(
-            "Look at {about} of {} again; if the table is right, let the name stand after {} \
-             as well, with a question before it.",
+            "Look at {about} of {} again. If the table is right, write the name after {} as \
+             well, with a question before it.",
             sentence::kinds(seen.matrix, names),
             word(*first)
         )
@@ -119,7 +119,7 @@ fn varies(
     Some(Finding::new(
         Code::VariesUsedAsFixed,
         Place::Couplet(number),
-        format!("Question {number} takes {about} as fixed: {}.", ways.join("; ")),
+        format!("Question {number} takes {about} to be always the same: {}.", ways.join("; ")),
         format!(
             "Let {names} come out after {} as well, or ask here about something else.",
             word(*answer)
@@ -174,8 +174,8 @@ fn ends_unreached(seen: &Seen<'_>) -> Vec<Finding> {
                     Code::EndUnreached,
                     Place::Couplet(at),
                     format!(
-                        "{} never comes out after {} at question {at}, where its name is. Only \
-                         {who} can, because nobody has recorded {cells}.",
+                        "{} never comes out after {} at question {at}, where its name is. \
+                         Only {who} can, because nobody has looked at {cells}.",
                         capital(&names),
                         word(answer)
                     ),
@@ -187,13 +187,13 @@ fn ends_unreached(seen: &Seen<'_>) -> Vec<Finding> {
                 Code::EndUnreached,
                 Place::Couplet(at),
                 format!(
-                    "Nobody comes to the end {} after {} at question {at}: no kind before it \
-                     answers {1}.",
-                    capital(&names),
+                    "No kind comes out at {} after {} at question {at}: no kind that gets \
+                     there answers {1}.",
+                    names,
                     word(answer)
                 ),
                 format!(
-                    "Strike that end out, or let {names} answer {} here.{}",
+                    "Take that end out, or let {names} answer {} here.{}",
                     word(answer),
                     number(visits.len(), " Only one kind gets here at all.", "")
                 ),

@@ -81,7 +81,7 @@ fn missing(seen: &Seen<'_>, orphans: &[usize]) -> Vec<Finding> {
             );
             let remedy = match orphans {
                 [orphan] => format!(
-                    "Perhaps {} is meant: nobody gets to question {0} now.",
+                    "Perhaps {} is meant: no answer leads to question {0} now.",
                     seen.tree.number(*orphan)
                 ),
                 _ => format!(
@@ -137,7 +137,7 @@ fn loops(seen: &Seen<'_>) -> Vec<Finding> {
             Code::Loop,
             Place::Couplet(from),
             format!(
-                "Question {from}, {}, leads back to question {to}, so one goes round in a \
+                "Question {from}, {}, leads back to question {to}, so you go round in a \
                  circle.{}",
                 word(answer),
                 who_gets_lost(seen, &[(couplet, answer)])
@@ -217,8 +217,8 @@ fn unreachable(seen: &Seen<'_>, orphan: usize) -> Finding {
     Finding::new(
         Code::Unreachable,
         Place::Couplet(number),
-        format!("Nobody can get to question {number}{lost}."),
-        format!("Let an answer lead to {number}, or strike it out."),
+        format!("No answer leads to question {number}{lost}."),
+        format!("Lead an answer to {number}, or take it out."),
     )
 }
 
@@ -256,7 +256,7 @@ fn same_both_ways(seen: &Seen<'_>) -> Vec<Finding> {
             Code::SameBothWays,
             Place::Couplet(at),
             format!("At question {at} both answers lead to the same place."),
-            "Strike the question out, or mend one of its numbers.",
+            "Take the question out, or change one of its numbers.",
         )
     })
     .collect()

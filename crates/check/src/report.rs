@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    Answer, CharacterIx, Code, Finding, Holds, Severity, Share, TaxonIx, Walk,
+    Answer, CharacterIx, Code, Finding, Holds, LeftTogether, Severity, Share, TaxonIx, Walk,
 };
 
 use crate::sentence::number;
@@ -109,6 +109,9 @@ pub struct Report {
     pub effort: Option<Effort>,
     /// Kinds that vary in too many ways to be followed to the end of all of them.
     pub unfinished: BTreeSet<TaxonIx>,
+    /// Kinds that the key does not tell apart, in the order of the questions: no set is part of
+    /// another. Screens, sheets and the command line name them before they say how good the key is.
+    pub left_together: Vec<LeftTogether>,
     /// Whether what is claimed is so.
     pub proof: Proof,
 }

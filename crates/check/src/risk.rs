@@ -44,11 +44,12 @@ fn touch(seen: &Seen<'_>) -> Vec<Finding> {
             Code::TouchCaution,
             Place::Couplet(couplet.number),
             format!(
-                "Question {} asks pupils to touch, and {names} {} still among what they may hold.",
+                "Question {} asks pupils to touch, and {names} {} still among what they may \
+                 hold.",
                 couplet.number,
                 number(risky.len(), "is", "are")
             ),
-            "The caution is printed at this question; let an adult hand round such leaves, or \
+            "The caution is printed at this question; let an adult hold such a find, or \
              ask another question first.",
         ));
     }
@@ -91,7 +92,7 @@ fn comb(seen: &Seen<'_>) -> Option<Finding> {
             "From question {at} on, {run} questions in a row each split off one end only, like \
              the teeth of a comb."
         ),
-        "Look for a question that parts the heap into two more equal heaps.",
+        "Look for a question that makes two heaps of nearly the same size.",
     ))
 }
 
@@ -110,7 +111,7 @@ fn long_path(seen: &Seen<'_>) -> Option<Finding> {
              {even}.",
             number(ends, "kind takes", "kinds take")
         ),
-        "Ask questions that part the heap more evenly, or make two keys.",
+        "Ask questions that make two heaps of nearly the same size, or make two keys.",
     ))
 }
 

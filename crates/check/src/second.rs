@@ -122,8 +122,8 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
             format!("after {answer} at question {end}, which is the wrong answer for it")
         } else {
             format!(
-                "after {answer} at question {end}, where one gets with it only after a wrong \
-                 {} at question {wrong}",
+                "after {answer} at question {end}, where only a wrong {} at \
+                 question {wrong} leads",
                 word(misread)
             )
         };
@@ -131,7 +131,7 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
             Code::SecondPlace,
             Place::Couplet(end),
             format!("{} has a second place {at}.", capital(name)),
-            "That is allowed, and forgives a doubtful answer; if you did not mean it, strike \
+            "That is allowed, and forgives a doubtful answer; if you did not mean it, cross \
              that name out.",
         )
     })

@@ -29,7 +29,7 @@ pub(crate) fn of_table(values: &Values<'_>, pairs: &Pairs) -> Vec<Finding> {
         .collect();
     if !all {
         found.push(too_many(
-            "There are more groups of kinds that nothing parts than can be listed.",
+            "There are too many groups of kinds that nothing tells apart to list them all.",
         ));
     }
     if pairs.capped {
@@ -86,7 +86,7 @@ pub(crate) fn of_key(seen: &Seen<'_>) -> Vec<Finding> {
                 format!(
                     "The end {here} names {names} as well, but by the table that is never so."
                 ),
-                format!("Strike {names} out there."),
+                format!("Cross {names} out there."),
             ));
         } else if let Some(character) = question_for(seen.values, &heap, seen.left_out) {
             let names = kinds(seen.matrix, heap.iter().map(|(taxon, _)| *taxon));

@@ -75,11 +75,11 @@ fn finding(
     let (sentence, remedy) = if code == Code::ThresholdInside {
         (
             format!(
-                "Question {couplet} cuts at {at} through the {about} of {ranges}: some answer \
-                 yes and some no."
+                "Question {couplet} has its number, {at}, inside the {about} of {ranges}: \
+                 some answer yes and some no."
             ),
             format!(
-                "Take a number outside the {} of {names}.",
+                "Choose a number outside the {} of {names}.",
                 number(taxa.len(), "range", "ranges")
             ),
         )
@@ -88,10 +88,10 @@ fn finding(
         (
             format!(
                 "Question {couplet} asks at {at}, which is nearer than {} to the {about} of \
-                 {ranges}: one small slip with the ruler and it goes the wrong way.",
+                 {ranges}: two people who measure may disagree.",
                 amount(character, gap.thousandths())
             ),
-            "Take a number in the middle between the ranges, or ask about something else."
+            "Choose a number in the middle between the ranges, or ask about something else."
                 .into(),
         )
     };

@@ -42,7 +42,7 @@ pub(crate) fn summary(values: &Values<'_>) -> Option<Finding> {
             number(cells, "cell is", "cells are"),
             listed.join("; ")
         )),
-        "Look at these kinds and fill in what you see; until then they are let through on both \
-         sides of such questions.",
+        "Look at these kinds and fill in what you see. Until then a question about it lets \
+         them come out on both sides.",
     ))
 }

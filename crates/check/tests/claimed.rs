@@ -166,7 +166,7 @@ fn a_key_that_leaves_kinds_together_reaches_nothing() {
     let one = Claim { mean_questions: whole(1), longest: 1, ..claim(4, Wishes::default()) };
     let report = opinion(&matrix, text, &one);
     let none = "No whole key reaches what is claimed of this one. At best, its effort is 8, not \
-                4. See whether an end names kinds that could be parted.";
+                4. See whether an end names kinds that could be told apart.";
     assert!(said(&report).contains(&(Code::BoundWrong, none)), "{:#?}", said(&report));
     let parted = |finding: &&Finding| finding.code == Code::CouldBeParted;
     assert_eq!(report.findings.iter().filter(parted).count(), 2);

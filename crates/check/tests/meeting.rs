@@ -57,7 +57,7 @@ fn a_loop_behind_the_second_bearer_of_a_number_is_found() {
     assert_eq!(codes(&found), [Code::Loop]);
     assert_eq!(
         found[0].sentence,
-        "Question 2, no, leads back to question 1, so one goes round in a circle."
+        "Question 2, no, leads back to question 1, so you go round in a circle."
     );
     // A loop that does not need the second bearer is said once.
     assert_eq!(with("2 / 2").len(), 2, "both answers lead back to where they stand");

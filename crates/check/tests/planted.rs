@@ -94,22 +94,22 @@ fn the_sentences_name_the_kinds_and_where_they_end() {
     );
     assert_eq!(
         sentence(Code::VariesUsedAsFixed, "question 2"),
-        "Question 2 takes leaflets as fixed: bramble varies, and where it has 5 or more it \
-         comes out at dog rose."
+        "Question 2 takes leaflets to be always the same: bramble varies, and where it has \
+         5 or more it comes out at dog rose."
     );
     assert_eq!(
         sentence(Code::VariesUsedAsFixed, "question 3"),
-        "Question 3 takes lobes as fixed: ivy varies, and where it is entire it comes out at \
-         dogwood."
+        "Question 3 takes lobes to be always the same: ivy varies, and where it is entire \
+         it comes out at dogwood."
     );
     assert_eq!(
         sentence(Code::NeverComesOut, "rowan"),
-        "Rowan never comes out of this key: it lands at dog rose."
+        "Rowan never comes out of this key: it comes out at dog rose."
     );
     assert_eq!(
         sentence(Code::NobodyRecorded, "question 4"),
-        "Question 4 asks for edge, which nobody recorded for field maple. Field maple is lost \
-         if the answer is yes."
+        "Question 4 asks for edge, and nobody has looked at that on field maple. Field \
+         maple is lost if the answer is yes."
     );
 }
 

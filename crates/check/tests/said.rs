@@ -27,14 +27,14 @@ fn a_range_of_one_number_is_that_number() {
     let found = of_table("stalk: mm gap 3\nhazel | 30-35\nlime | 40-40");
     assert_eq!(
         only(&found, Code::GapTooNarrow).0,
-        "Only stalk could part hazel and lime (hazel 30 to 35 mm, lime 40 mm), and that is \
-         less than twice the safety gap of 3 mm, so they end together."
+        "Only stalk could tell hazel from lime (hazel 30 to 35 mm, lime 40 mm), but the \
+         difference is less than twice the safety margin of 3 mm. So they are left together."
     );
     let matrix = matrix("stalk: mm gap 3\nhazel | 35-35\nlime | 50-60");
     let key = key(&matrix, "1. Is the stalk 37 mm or longer? [stalk >= 37] -> lime / hazel");
     let found = check(&matrix, &key, None, &Settings::default()).findings;
     let near = only(&found, Code::ThresholdNear).0;
-    assert!(near.contains("the stalk of hazel (35 mm): one small slip"), "{near}");
+    assert!(near.contains("the stalk of hazel (35 mm): two people"), "{near}");
     assert_eq!(
         check(&matrix, &key, None, &Settings::default()).coverage(),
         "1 of 1 question checked against the table"
@@ -59,7 +59,7 @@ fn of_many_pairs_that_only_the_gap_keeps_together_the_closest_are_named() {
     assert_eq!(
         rest[0].sentence,
         "And 276 more pairs of kinds differ only in a measure, by less than twice its safety \
-         gap, and end together."
+         margin, and are left together."
     );
     let found = of_table(&format!("stalk: mm gap 3\n{}", rows[..8].join("\n")));
     assert!(found.last().unwrap().sentence.starts_with("And 4 more pairs of kinds differ"));
@@ -71,9 +71,9 @@ fn a_question_that_a_third_kind_blocks_is_not_denied() {
     assert_eq!(
         only(&across, Code::NotSeparable),
         (
-            "Elm, hazel and lime end together, because stalk, which parts elm and lime, \
-             cannot be asked of hazel, whose range lies between.",
-            "Add a column with something that can be asked of all of them, or let them end \
+            "Elm, hazel and lime are left together, because stalk, which tells elm and lime \
+             apart, cannot be asked of hazel, whose range is in between.",
+            "Add a column with something that can be asked of all of them, or leave them \
              together."
         )
     );
@@ -86,8 +86,9 @@ fn a_question_that_a_third_kind_blocks_is_not_denied() {
     );
     assert_eq!(
         only(&lacks, Code::NotSeparable).0,
-        "Hazel, holly, ivy and lime end together, because stalk, which parts hazel and lime, \
-         cannot be asked of ivy, which has none, and of holly, which may have none."
+        "Hazel, holly, ivy and lime are left together, because stalk, which tells hazel and \
+         lime apart, cannot be asked of ivy, which has none, and of holly, which may have \
+         none."
     );
     // Nobody knows the form of holly: that can be looked up.
     let unknown = of_table(
@@ -97,8 +98,8 @@ fn a_question_that_a_third_kind_blocks_is_not_denied() {
     assert_eq!(
         only(&unknown, Code::NotSeparable),
         (
-            "Hazel, holly and lime end together, because stalk, which parts hazel and lime, \
-             cannot be asked of holly, which may have none.",
+            "Hazel, holly and lime are left together, because stalk, which tells hazel and \
+             lime apart, cannot be asked of holly, which may have none.",
             "Fill in form of holly, or add a column with something that can be asked of all \
              of them."
         )
@@ -106,7 +107,7 @@ fn a_question_that_a_third_kind_blocks_is_not_denied() {
     let alike = of_table("colour: red, blue\nhazel | red\nlime | red");
     assert_eq!(
         only(&alike, Code::NotSeparable).0,
-        "Nothing in the table parts hazel and lime."
+        "Nothing in the table tells hazel and lime apart."
     );
 }
 
@@ -122,7 +123,7 @@ fn no_pair_is_said_to_hang_on_what_nothing_parts() {
         let fragile = only(&found, Code::FragilePair).0;
         assert!(fragile.contains("hang on stalk alone"), "{fragile}");
         let together = only(&found, Code::NotSeparable).0;
-        assert!(!together.starts_with("Nothing in the table parts"), "{together}");
+        assert!(!together.starts_with("Nothing in the table tells"), "{together}");
     }
 }
 
@@ -146,8 +147,8 @@ fn what_an_earlier_question_settles_is_no_reason_to_end_together() {
     let said: Vec<&str> = both.iter().map(|finding| finding.sentence.as_str()).collect();
     assert_eq!(
         said,
-        ["Holly and ivy end together, because stalk, which parts them, cannot be asked of \
-             holly and ivy, which may have none."]
+        ["Holly and ivy are left together, because stalk, which tells them apart, cannot \
+             be asked of holly and ivy, which may have none."]
     );
 }
 
@@ -163,7 +164,7 @@ fn a_caution_is_said_to_be_printed_where_pupils_touch() {
         only(&found, Code::TouchCaution),
         (
             "Question 8 asks pupils to touch, and holly is still among what they may hold.",
-            "The caution is printed at this question; let an adult hand round such leaves, or \
+            "The caution is printed at this question; let an adult hold such a find, or \
              ask another question first."
         )
     );
@@ -186,7 +187,9 @@ fn a_question_in_peoples_own_words_is_quoted_and_not_asked_for() {
     let found = check(&matrix, &key, None, &Settings::default()).findings;
     let (sentence, remedy) = only(&found, Code::NobodyRecorded);
     assert!(
-        sentence.starts_with("Question 1 asks “Is it soft?”, which nobody recorded for lime."),
+        sentence.starts_with(
+            "Question 1 asks “Is it soft?”, and nobody has looked at that on lime."
+        ),
         "{sentence}"
     );
     assert_eq!(remedy, "Look at lime and say yes or no to it, or move the question.");
@@ -242,8 +245,8 @@ fn a_wrong_name_where_a_kind_comes_only_because_nobody_looked_is_told() {
         told("lime"),
         [(
             Place::Couplet(2),
-            "Lime never comes out after yes at question 2, where its name is. Only hazel can, \
-             because nobody has recorded lobes of hazel."
+            "Lime never comes out after yes at question 2, where its name is. Only hazel \
+             can, because nobody has looked at lobes of hazel."
                 .to_owned()
         )]
     );

@@ -45,6 +45,7 @@ mod routes;
 mod said;
 mod sharing;
 mod slot_in;
+mod told_apart;
 mod unpacked;
 mod work;
 mod worked;

@@ -45,9 +45,9 @@ impl Severity {
     /// The words printed before the finding.
     pub fn words(self) -> &'static str {
         match self {
-            Self::MustBeMended => "must be mended",
-            Self::ShouldBeLookedAt => "should be looked at",
-            Self::ForInformation => "for information",
+            Self::MustBeMended => "mend this",
+            Self::ShouldBeLookedAt => "worth a look",
+            Self::ForInformation => "good to know",
         }
     }
 }

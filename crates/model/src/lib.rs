@@ -50,6 +50,6 @@ pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};
 pub use standing::{AskedBy, Holds, Standing};
 pub use taxon::{OtherName, Taxon, TaxonIx};
-pub use walk::{Answer, Step, Walk};
+pub use walk::{Answer, LeftTogether, Step, Walk};
 pub use weak::{Alike, Fewest, Fragile, Hope, Look, Weak};
 pub use wishes::{Early, Goal, Kept, Wish, Wishes};

@@ -1,6 +1,6 @@
-//! A walk: the way of one kind through a key.
+//! A walk: the way of one kind through a key; and kinds whose ways a key leaves together.
 
-use crate::TaxonIx;
+use crate::{CharacterIx, TaxonIx};
 
 /// What was answered at a couplet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -29,4 +29,15 @@ pub struct Walk {
     pub steps: Vec<Step>,
     /// Whether it came out at an end that names the kind.
     pub arrived: bool,
+}
+
+/// Kinds that come out at one end of a key together: it does not tell them apart.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LeftTogether {
+    /// The kinds, two or more, in the order of the matrix.
+    pub taxa: Vec<TaxonIx>,
+    /// The last question on the way to them and its answer; None: the key asks nothing at all.
+    pub after: Option<Step>,
+    /// A character that tells some of them apart there; None: the table has none.
+    pub differ: Option<CharacterIx>,
 }

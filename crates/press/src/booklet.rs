@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Ask, AskedBy, Holds, Key, Matrix, Standing, Walk};
+use spinney_model::{Ask, AskedBy, Holds, Key, LeftTogether, Matrix, Standing, Walk};
 
 /// By the number of a question: what else parts the kinds that are left there in the same way,
 /// and whether its yes is the question's no.
@@ -17,6 +17,8 @@ pub struct Booklet<'a> {
     pub key: &'a Key,
     /// The right ways of every kind, for the adult's answer list.
     pub walks: &'a [Walk],
+    /// Kinds that the key does not tell apart, as the second opinion says.
+    pub left_together: &'a [LeftTogether],
     /// What else can be looked at, to be sure of an answer; nothing where nobody knows.
     pub second_looks: &'a SecondLooks,
     /// What is printed across or beside the title.

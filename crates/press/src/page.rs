@@ -73,7 +73,7 @@ pub fn html(booklet: &Booklet) -> String {
 fn stamp_words(stamp: Stamp) -> Option<&'static str> {
     match stamp {
         Stamp::None => None,
-        Stamp::Draft => Some("DRAFT: this key must be mended before anybody uses it"),
+        Stamp::Draft => Some("DRAFT: mend this key before anybody uses it"),
         Stamp::TryingOut => Some("trying-out copy"),
     }
 }

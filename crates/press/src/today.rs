@@ -9,7 +9,7 @@ use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
 use crate::try_out::Parts;
-use crate::{Booklet, Paper, chart, drawing, key_pages, safety};
+use crate::{Booklet, Paper, chart, drawing, key_pages, safety, wording};
 
 /// Groups in a class of 24 to 32 children, four to a group.
 const GROUPS: (usize, usize) = (6, 8);
@@ -83,6 +83,10 @@ fn cover(setting: &Setting, paper: Paper, parts: &[Part]) -> Vec<Page> {
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, "Today: for the adult", false));
     let wide = flow.wide();
+    let left = setting.booklet.left_together;
+    if let Some(left) = wording::left_together(|taxon| setting.name(taxon), left) {
+        flow.put(3.0, setting.text(&left, Style::STRONG, wide));
+    }
     flow.put(5.0, setting.heading(2, "How many copies of what", Style::LARGE, wide));
     flow.put(2.0, table(setting, parts, wide));
     let words = "Counted for 24 to 32 children in groups of four: 6 to 8 groups. For another \

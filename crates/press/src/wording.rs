@@ -15,13 +15,18 @@ mod numbers;
 mod ratios;
 mod states;
 
-use spinney_model::{Ask, Asked, CharacterIx, Couplet, Key, Matrix, Scale, Wording};
+use spinney_model::{
+    Ask, Asked, CharacterIx, Couplet, Key, LeftTogether, Matrix, Scale, TaxonIx, Wording,
+};
 
 pub use many_ways::many_ways;
 
 use grammar::{capital, lower};
 use heading::{clean, whole_name, without_remark, without_unit};
 use language::Language;
+
+/// So many kinds that are left together are named, and so many such sets.
+const MOST_TOGETHER: usize = 8;
 
 /// Fills every wording of a key that is still empty and that is linked to a character.
 ///
@@ -109,6 +114,35 @@ fn from_name(matrix: &Matrix, ask: &Ask) -> String {
             numbers::measure_question(character, asked, |part| whole_name(matrix, part))
         }
         _ => numbers::count_question(character, &yes_means(matrix, ask)),
+    }
+}
+
+/// Which kinds a key does not tell apart: `These are left together: hazel and lime.` None: it
+/// tells all of them apart. Of a long list the first are named, and the others counted.
+pub fn left_together(
+    name: impl Fn(TaxonIx) -> String,
+    left: &[LeftTogether],
+) -> Option<String> {
+    let most = |mut words: Vec<String>, between: &str| {
+        let more = words.len().saturating_sub(MOST_TOGETHER);
+        let last = match more {
+            0 => words.pop()?,
+            more => format!("{more} more"),
+        };
+        words.truncate(MOST_TOGETHER);
+        Some(if words.is_empty() { last } else { [words.join(between), last].join(" and ") })
+    };
+    let sets = left.iter().map(|left| {
+        most(left.taxa.iter().map(|taxon| name(*taxon)).collect(), ", ").unwrap_or_default()
+    });
+    let sets: Vec<String> = sets.collect();
+    match sets.len().saturating_sub(MOST_TOGETHER) {
+        _ if sets.is_empty() => None,
+        0 => Some(format!("These are left together: {}.", sets.join("; "))),
+        more => {
+            let first = sets[..MOST_TOGETHER].join("; ");
+            Some(format!("These are left together: {first}; and {more} more."))
+        }
     }
 }
 

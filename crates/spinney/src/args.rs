@@ -28,8 +28,8 @@ pub(crate) fn read() -> Spinney {
         spinney key finds.xlsx --out visit    the best key, its sheets and its phone page\n  \
         spinney check finds.xlsx --key ours.txt\n                                        \
         does the key that we drew work?\n\n\
-        Exit codes: 0 done; 1 something failed or must be mended; 2 used wrongly (an option, a file\n\
-        that is not there).\n\n\
+        Exit codes: 0 done; 1 something failed, or a finding says mend this; 2 used wrongly (an\n\
+        option, a file that is not there).\n\n\
         Spinney works on this machine alone: no account, no network, nothing leaves it.\n\
         No key makes anything safe to touch, pick or eat. Local rules and trained people decide."
 )]

@@ -13,7 +13,10 @@ pub(crate) use wishes::{left_together, not_asked};
 use std::fmt::Write;
 
 use spinney_check::{Proof, Road};
-use spinney_model::{Claim, Finding, Matrix, Severity, Share, Stopped, Wishes};
+use spinney_model::{
+    Claim, Finding, LeftTogether, Matrix, Severity, Share, Stopped, TaxonIx, Wishes,
+};
+use spinney_press::wording;
 
 /// Text that may be coloured.
 pub(crate) struct Ink {
@@ -79,16 +82,21 @@ pub(crate) fn to_look_at(ink: &Ink, findings: &[Finding]) -> String {
     if others.is_empty() {
         return String::new();
     }
-    let heading = ink.bold("To be looked at in the table and the key");
+    let heading = ink.bold("What to mend and what is worth a look, in the table and the key");
     format!("\n{heading}\n{}", self::findings(ink, &others))
 }
 
 /// What is claimed of a key, in a teacher's words. `refused` of the person's questions could
-/// not be kept.
-pub(crate) fn claim(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
-    let mut text = String::new();
+/// not be kept. First which kinds are left together.
+pub(crate) fn claim(
+    claim: &Claim,
+    matrix: &Matrix,
+    left: &[LeftTogether],
+    refused: usize,
+) -> String {
+    let mut text = together(matrix, left);
     if claim.longest == 0 {
-        push(&mut text, format_args!("Nothing can be asked that parts two of these kinds."));
+        push(&mut text, format_args!("Nothing in this table tells any of these kinds apart."));
         return text;
     }
     text.push_str(&wishes::not_asked(matrix, &claim.wishes));
@@ -137,6 +145,16 @@ pub(crate) fn second_opinion(claim: &Claim, proof: Proof) -> String {
 pub(crate) fn proved(claim: &Claim) -> String {
     let mut text = String::new();
     push(&mut text, format_args!("{}", proof(claim)));
+    text
+}
+
+/// Which kinds a key leaves together, before anything good is said of it; empty: none.
+pub(crate) fn together(matrix: &Matrix, left: &[LeftTogether]) -> String {
+    let name = |taxon: TaxonIx| matrix.taxon(taxon).name.clone();
+    let mut text = String::new();
+    if let Some(sentence) = wording::left_together(name, left) {
+        push(&mut text, format_args!("{sentence}"));
+    }
     text
 }
 

@@ -32,6 +32,7 @@ fn pages_and_their_walks_are_written_for_the_browser() {
             matrix: &matrix,
             key: &key,
             walks: &opinion.walks,
+            left_together: &opinion.left_together,
             second_looks: &looks,
             stamp: Stamp::None,
             date: Some("3 October 2026"),

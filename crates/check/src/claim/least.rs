@@ -145,8 +145,8 @@ fn against_proved(
         // What else is wrong with the claim has been said already.
         _ => fine.then(|| {
             format!(
-                "No whole key reaches what is claimed of this one. At best, {}, not {said}. See \
-                 whether an end names kinds that could be parted.",
+                "No whole key reaches what is claimed of this one. At best, {}, not {said}. \
+                 See whether an end names kinds that could be told apart.",
                 in_words(seen, parts[at], best)
             )
         }),

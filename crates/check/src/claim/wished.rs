@@ -44,7 +44,7 @@ fn broken(couplet: Option<u32>, sentence: String, remedy: &str) -> Finding {
     Finding::new(Code::WishBroken, place, sentence, remedy)
 }
 
-const BUILD_AGAIN: &str = "Build the key again with this wish, or take the wish back.";
+const BUILD_AGAIN: &str = "Make the key again with this wish, or take the wish back.";
 
 /// Whether the kept questions stand where they were wanted. `from` is the answer that leads
 /// there; `placed` collects the couplets that do.

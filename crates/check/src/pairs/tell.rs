@@ -51,13 +51,13 @@ pub(crate) fn gap_too_narrow(values: &Values<'_>, pairs: &Pairs) -> Vec<Finding>
             Code::GapTooNarrow,
             Place::Table,
             format!(
-                "And {more} more {} {} only in a measure, by less than twice its safety gap, \
-                 and {} together.",
+                "And {more} more {} {} only in a measure, by less than twice its safety \
+                 margin, and {} left together.",
                 number(more, "pair of kinds", "pairs of kinds"),
                 number(more, "differs", "differ"),
-                number(more, "ends", "end"),
+                number(more, "is", "are"),
             ),
-            "Look for a difference that parts many of them, and add it as a column.",
+            "Look for a difference that tells many of them apart, and add it as a column.",
         ));
     }
     found
@@ -98,8 +98,8 @@ fn too_narrow(
         Code::GapTooNarrow,
         Place::Taxa(names.map(Clone::clone).to_vec()),
         format!(
-            "Only {} could part {} and {} ({}), and that is less than twice the safety gap of \
-             {}, so they end together.",
+            "Only {} could tell {} from {} ({}), but the difference is less than twice the \
+             safety margin of {}. So they are left together.",
             about.name,
             names[0],
             names[1],
@@ -131,7 +131,7 @@ fn what_to_add(values: &Values<'_>, one: usize, other: usize) -> String {
             .into()
     } else {
         format!(
-            "Look for another difference; nobody has recorded {} yet.",
+            "Look for another difference: nobody has looked at {} yet.",
             sentence::all(&gaps)
         )
     }

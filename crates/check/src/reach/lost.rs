@@ -34,15 +34,18 @@ pub(super) fn never_come_out(seen: &Seen<'_>) -> Vec<Finding> {
         let strands = if ends.is_empty() {
             String::new()
         } else if !seen.meets_unlinked(taxon) {
-            format!(": it lands at {}", sentence::any(&ends))
+            format!(": it comes out at {}", sentence::any(&ends))
         } else {
-            format!(": as far as the questions are linked it lands at {}", sentence::any(&ends))
+            format!(
+                ": as far as the questions are linked it comes out at {}",
+                sentence::any(&ends)
+            )
         };
         Finding::new(
             Code::NeverComesOut,
             Place::Taxon(name.clone()),
             format!("{} never comes out of this key{strands}.", capital(name)),
-            format!("Add a question there that parts {name} from its company."),
+            format!("Add a question there that tells {name} from the others."),
         )
     };
     forgotten.iter().map(finding).collect()
@@ -77,7 +80,10 @@ fn empty_key(seen: &Seen<'_>) -> Vec<Finding> {
                 Code::NeverComesOut,
                 Place::Key,
                 "The key has no questions, so no kind comes out.",
-                format!("Begin with a question about {name}: it parts some of the kinds."),
+                format!(
+                    "Begin with a question about {name}: it tells some of the kinds \
+                     apart."
+                ),
             )
         })
         .into_iter()

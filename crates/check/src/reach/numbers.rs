@@ -18,8 +18,7 @@ pub(super) fn twice(seen: &Seen<'_>) -> Vec<Finding> {
         .into_iter()
         .map(|(number, others)| {
             let meant = seen.tree.probably.iter().find(|(_, couplet)| others.contains(couplet));
-            let sentence =
-                format!("The number {number} stands before {} questions.", others.len() + 1);
+            let sentence = format!("{} questions have the number {number}.", others.len() + 1);
             let remedy = meant.map_or_else(
                 || "Give each question a number of its own, and mend what leads there.".into(),
                 |(meant, _)| {
@@ -58,7 +57,7 @@ pub(super) fn skip(seen: &Seen<'_>) -> Option<Finding> {
         Code::NumbersSkip,
         Place::Couplet(couplet.number),
         format!(
-            "The numbers do not run 1, 2, 3: question {} stands where {expected} is expected.",
+            "The numbers do not run 1, 2, 3: question {} is where {expected} is expected.",
             couplet.number
         ),
         "Number the questions down the page; a class finds its way faster.",
@@ -83,7 +82,8 @@ pub(super) fn back(seen: &Seen<'_>) -> Vec<Finding> {
                 Code::BackWrong,
                 Place::Couplet(number),
                 format!(
-                    "Question {number} says one came from {back}, but one came from {from}."
+                    "The number in brackets at question {number} is {back}, but the question \
+                     before it is {from}."
                 ),
                 format!("Write {number} ({from}) there."),
             ))

@@ -33,16 +33,15 @@ pub(super) fn finding(values: &Values<'_>, pairs: &Pairs, group: &[usize]) -> Fi
     let reasons = reasons(values, pairs, group);
     let (says, remedy) = if reasons.is_empty() {
         (
-            format!("Nothing in the table parts {listed}."),
-            "Look for a difference between them and add it as a column, or let them end \
-             together."
+            format!("Nothing in the table tells {listed} apart."),
+            "Look for a difference between them and add it as a column, or leave them together."
                 .to_owned(),
         )
     } else {
         let said: Vec<String> =
             reasons.iter().map(|reason| reason.say(values, group)).collect();
         (
-            format!("{} end together, because {}.", capital(&listed), said.join(", and ")),
+            format!("{} are left together, because {}.", capital(&listed), said.join(", and ")),
             remedy(values, &reasons),
         )
     };
@@ -103,7 +102,7 @@ impl Reason {
         }
     }
 
-    /// "stalk, which parts elm and lime, cannot be asked of holly, which has none".
+    /// "stalk, which tells elm and lime apart, cannot be asked of holly, which has none".
     fn say(&self, values: &Values<'_>, group: &[usize]) -> String {
         let matrix = values.matrix;
         let of = |taxa: &[TaxonIx], one: &str, several: &str| {
@@ -114,13 +113,13 @@ impl Reason {
         let said: Vec<String> = [
             of(&self.without, "which has none", "which have none"),
             of(&self.perhaps, "which may have none", "which may have none"),
-            of(&self.across, "whose range lies between", "whose ranges lie between"),
+            of(&self.across, "whose range is in between", "whose ranges are in between"),
         ]
         .into_iter()
         .flatten()
         .collect();
         format!(
-            "{}, which parts {}, cannot be asked {}",
+            "{}, which tells {} apart, cannot be asked {}",
             called(&matrix.character(self.character).name),
             if group.len() == 2 { "them".to_owned() } else { kinds(matrix, self.parts) },
             said.join(", and ")
@@ -146,15 +145,14 @@ fn remedy(values: &Values<'_>, reasons: &[Reason]) -> String {
     });
     match unknown {
         Some((character, taxa)) => format!(
-            "Fill in {} of {}, or add a column with something that can be asked of all of them.",
+            "Fill in {} of {}, or add a column with something that can be asked of all of \
+             them.",
             called(&matrix.character(character).name),
             kinds(matrix, taxa)
         ),
-        None => {
-            "Add a column with something that can be asked of all of them, or let them end \
-                 together."
-                .to_owned()
-        }
+        None => "Add a column with something that can be asked of all of them, or leave them \
+             together."
+            .to_owned(),
     }
 }
 

@@ -21,8 +21,8 @@ good-to-know = { $count ->
     [one] 1 Sache, die man wissen sollte
    *[other] { $count } Sachen, die man wissen sollte
 }
-severity-mend = zu verbessern
-severity-look = ansehen
+severity-mend = bitte verbessern
+severity-look = einen Blick wert
 severity-know = gut zu wissen
 not-found = Diese Seite gibt es nicht
 not-found-remedy = Vielleicht wurde sie rückgängig gemacht oder in einem anderen Fenster entfernt.

@@ -108,6 +108,7 @@ beside-first-place = Zuerst bekommt jede Karte ihren Platz.
 beside-none-together = Auf keinem Haufen liegen noch zwei Arten.
 beside-finish = Der Rest
 beside-finish-button = Mach es für mich fertig
+beside-finished = Er ist fertig: Jede Art kommt allein heraus.
 beside-unfinish = Den Rest wieder uns überlassen
 beside-answers = { $count ->
     [one] Eine Antwort mehr würde helfen

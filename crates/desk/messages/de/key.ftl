@@ -19,7 +19,19 @@ key-as-tree = Als Baum
 key-question = Frage
 key-kept = behalten
 key-go-to = weiter zu Frage { $number }
-key-together = bleiben beisammen
+key-together = bleiben zusammen
+key-are-together = bleiben zusammen
+key-left-together = Diese bleiben zusammen: { $kinds }.
+key-together-all = { $count ->
+   *[other] Noch ist nichts gefragt, darum bleiben alle { $count } Arten zusammen.
+}
+key-together-more = { $kinds } und { $count } weitere
+key-one-more-thing = Noch ein Merkmal: { $kinds }
+key-one-more-question = Noch eine Frage: { $kinds }
+key-finish-needs = Um sie zu trennen, braucht Spinney:
+key-together-finished = Spinney hat alles gefragt, was die Tabelle beantworten kann. Sucht einen Unterschied und schreibt ihn hier auf:
+key-together-table-can = Die Tabelle kann einige davon trennen: Stellt noch eine Frage, oder lasst „Mach es für mich fertig“ sie stellen.
+key-together-look = In der Tabelle trennt sie nichts. Sucht einen Unterschied und fragt hier danach:
 key-nobody = hier kommt niemand heraus
 key-guess-end = { $kind } nur geraten
 key-guess = { $kind } ist hier nur geraten: niemand hat gesagt, was Frage { $number } von dieser Art wissen will, darum geht sie beide Wege.
@@ -81,6 +93,7 @@ key-longest = { $count ->
    *[other] nie mehr als { $count } Fragen
 }
 key-as-drawn = Wie eure Gruppe ihn gemacht hat.
+key-as-drawn-works = Dieser Schlüssel funktioniert: Jede Art kommt bei ihrem Namen heraus. So hat ihn eure Gruppe gemacht.
 key-finish = Mach es für mich fertig
 key-unfinish = So lassen, wie wir ihn gezeichnet haben
 key-best = Kein Schlüssel braucht weniger Fragen; eine zweite Meinung stimmt zu.
@@ -148,8 +161,15 @@ key-compare-button = Nebeneinanderlegen
 key-one = Der eine Schlüssel
 key-other = Der andere
 key-open = Öffnen
-key-row-questions = Fragen
-key-row-mean = Etwa wie viele je Blatt
+key-row-works = Funktioniert er?
+key-row-together = Bleiben zusammen
+key-none-together = keine
+key-works = ja: Jede Art kommt bei ihrem Namen heraus
+key-works-in-part = soweit er geprüft werden konnte
+key-works-not-yet = noch nicht: seht nach, was zu verbessern ist
+key-works-not-begun = noch ist nichts gefragt
+key-row-questions = Fragen insgesamt
+key-row-mean = Fragen je Fund, etwa
 key-row-longest = Auf dem längsten Weg
 key-row-mend = Zu verbessern
 key-cannot-say = lässt sich noch nicht sagen

@@ -84,6 +84,8 @@ table-alike-count = { $count ->
    *[other] { $count } Paare lassen sich mit dieser Tabelle nicht unterscheiden:
 }
 table-pair = { $one } und { $other }
+table-told-by-heaps = Die Tabelle trennt diese nicht, aber eine Gruppe hat es getan, mit Haufen:
+table-told-pair = { $group } trennt { $one } und { $other }: „{ $words }“
 table-hope-one = Eine leere Zelle könnte sie trennen.
 table-hope-several = Mehrere leere Zellen zusammen könnten sie trennen.
 table-hope-new = Sucht einen Unterschied, der nicht in der Tabelle steht.

@@ -108,6 +108,7 @@ beside-first-place = First every card gets its place.
 beside-none-together = No heap holds two kinds any more.
 beside-finish = The rest
 beside-finish-button = Finish it for me
+beside-finished = It is finished: every kind comes out alone.
 beside-unfinish = Leave the rest to the group again
 beside-answers = { $count ->
     [one] One answer more would help

@@ -84,6 +84,8 @@ table-alike-count = { $count ->
    *[other] { $count } pairs cannot be told apart by this table:
 }
 table-pair = { $one } and { $other }
+table-told-by-heaps = The table cannot tell these apart, but a group did, by heaps:
+table-told-pair = { $group } tells { $one } and { $other } apart: “{ $words }”
 table-hope-one = One blank cell may part them.
 table-hope-several = Several blank cells together may part them.
 table-hope-new = Look for a difference that is not in the table.
@@ -100,8 +102,8 @@ table-and-more = { $kinds } and { $count } more
 table-to-mend = What to mend
 table-nothing-to-mend = Nothing.
 table-cells-to-mend = { $count ->
-    [one] One cell should be looked at:
-   *[other] { $count } cells should be looked at:
+    [one] One cell is worth a look:
+   *[other] { $count } cells are worth a look:
 }
 table-new-character = Something more to look at
 table-add-character = Add a column

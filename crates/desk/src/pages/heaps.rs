@@ -96,6 +96,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         at.0.pop();
     }
     let could_ask = ask_here::could_ask(desk, &laid, key, &at);
+    let made = desk.worked.made(&desk.history.now, key).filter(|_| drawn.finished());
     let top = Top {
         t,
         desk,
@@ -118,7 +119,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         }
     };
     let parts = Parts {
-        margin: Some(beside::margin(&top)),
+        margin: Some(beside::margin(&top, made.as_deref())),
         script: Some("heaps.js"),
         ..Parts::new(Screen::Heaps, t.say("nav-heaps"), work)
     };

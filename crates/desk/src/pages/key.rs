@@ -14,6 +14,7 @@ mod open;
 mod pinned;
 mod questions;
 mod ranges;
+mod together;
 mod tree;
 mod unanswered;
 mod wishes;
@@ -36,6 +37,7 @@ use crate::{Desk, Method};
 
 pub(crate) use ends::{Ending, names};
 pub(crate) use missing::{From, Missing};
+pub(crate) use together::{Together, joined};
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/key", Handler::Show(show)),
@@ -101,6 +103,12 @@ impl Keyed {
     pub(super) fn missing(&self, number: u32, kind: KindId) -> Missing {
         let (collection, laid, made) = (&self.collection, &self.laid, &self.made);
         Missing::of(From { collection, laid, made, key: self.id }, number, kind)
+    }
+
+    /// The kinds that the key leaves together.
+    pub(super) fn together(&self) -> Together<'_> {
+        let (t, collection, key, made) = (self.t, &self.collection, self.id, &*self.made);
+        Together { t, collection, key, made }
     }
 
     pub(super) fn place(&self, couplet: &Couplet) -> &Fork {

@@ -73,6 +73,12 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let work = html! {
         h1 { (t.say("print-title")) " · " span dir="auto" { (desk.history.now.keys[&wanted.key].name) } }
         @if bound.draft() { div.finding.mend { p.severity { (t.say("severity-mend")) } p { (t.say("print-draft")) } } }
+        (super::key::Together {
+            t,
+            collection: &desk.history.now,
+            key: wanted.key,
+            made: &bound.made,
+        }.slip())
         (super::key::trying_out(
             t,
             wanted.key,

@@ -71,7 +71,7 @@ fn page(desk: &Desk, asked: &Asked<'_>, view: &View) -> Shown {
     };
     let margin = html! {
         @if let Some(id) = view.open { (panel::panel(t, collection, view, id)) }
-        (margin::margin(t, view))
+        (margin::margin(t, view, &desk.history.now))
     };
     let parts = Parts {
         margin: Some(margin),

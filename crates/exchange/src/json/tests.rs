@@ -243,7 +243,7 @@ fn a_report_has_the_documented_shape() {
     assert_eq!(
         found["findings"],
         json!([{
-            "code": "not-linked", "severity": "should be looked at", "place": "question 4",
+            "code": "not-linked", "severity": "worth a look", "place": "question 4",
             "sentence": "A sentence.", "remedy": "Do it.",
         }])
     );

@@ -25,6 +25,7 @@ impl Hedge {
             matrix: &self.matrix,
             key: &self.key,
             walks: &[],
+            left_together: &[],
             second_looks: NO_LOOKS,
             stamp,
             date: Some("25 November 2026"),

@@ -1,6 +1,6 @@
 //! Which outputs what is said of safety must reach: every one that is printed or shown to children.
 
-use spinney_model::{Matrix, Scene, Taxon};
+use spinney_model::{LeftTogether, Matrix, Scene, Taxon, TaxonIx};
 use spinney_press::safety::LOCAL_RULES;
 use spinney_press::sheet::{Sheet, What};
 use spinney_press::{Booklet, Paper, Stamp, chart, key_pages, page, today, try_out};
@@ -84,4 +84,26 @@ fn what_the_adults_see_to_is_a_page_of_today() {
     for line in ["Before you go: for the adults", "Ask the land's owner.", "Look for ticks."] {
         assert!(text.contains(line), "{line} is not printed");
     }
+}
+
+#[test]
+fn kinds_that_are_left_together_stand_on_the_adults_page() {
+    let walked = hedge_walk();
+    let named = |name: &str| {
+        let at = walked.matrix.taxa().iter().position(|taxon| taxon.name == name);
+        TaxonIx(at.expect("a kind of the hedge walk"))
+    };
+    let together = |names: &[&str]| LeftTogether {
+        taxa: names.iter().map(|name| named(name)).collect(),
+        after: None,
+        differ: None,
+    };
+    let left = [together(&["hazel", "lime"]), together(&["ivy", "holly", "rowan"])];
+    let booklet = Booklet { left_together: &left, ..walked.booklet(Stamp::None) };
+    let sheet = today::sheet(&booklet, Paper::A4);
+    let first = Sheet { pages: sheet.pages[..1].to_vec(), ..sheet };
+    let says = "These are left together: hazel and lime; ivy, holly and rowan.";
+    assert!(words(&first).contains(says), "{}", words(&first));
+    let whole = words(&today::sheet(&walked.booklet(Stamp::None), Paper::A4));
+    assert!(!whole.contains("left together"));
 }

@@ -82,6 +82,7 @@ impl Walked {
             matrix: &self.matrix,
             key: &self.key,
             walks: &self.walks,
+            left_together: &[],
             second_looks: NO_LOOKS,
             stamp,
             date: Some("25 November 2026"),

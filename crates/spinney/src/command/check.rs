@@ -57,6 +57,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
             matrix,
             key: &given.key,
             walks: &opinion.walks,
+            left_together: &opinion.left_together,
             second_looks: &SecondLooks::new(),
             stamp: command::stamp(
                 args.pupils || command::peoples(&given.key, given.claim.as_ref()),
@@ -68,7 +69,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         };
         let mut folder = Folder::make(path)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;
-        let mut text = opinion_in_words(&Ink { colour: false }, &opinion, &findings);
+        let mut text = opinion_in_words(&Ink { colour: false }, matrix, &opinion, &findings);
         text.push_str(&of_the_claim(given.claim.as_ref(), &opinion));
         folder.write("opinion.txt", text.as_bytes())?;
     }
@@ -76,7 +77,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         terminal::print(&json::report(&json))?;
     } else {
         let ink = Ink { colour: terminal::colour() };
-        let mut text = opinion_in_words(&ink, &opinion, &findings);
+        let mut text = opinion_in_words(&ink, matrix, &opinion, &findings);
         text.push_str(&of_the_claim(given.claim.as_ref(), &opinion));
         terminal::print(&text)?;
     }
@@ -168,15 +169,25 @@ fn of_the_claim(claim: Option<&Claim>, opinion: &Report) -> String {
 }
 
 /// The opinion as a page of text.
-pub(crate) fn opinion_in_words(ink: &Ink, opinion: &Report, findings: &[Finding]) -> String {
+pub(crate) fn opinion_in_words(
+    ink: &Ink,
+    matrix: &Matrix,
+    opinion: &Report,
+    findings: &[Finding],
+) -> String {
+    let together = report::together(matrix, &opinion.left_together);
+    let together = together.trim_start();
     let verdict = if opinion.works() && fine(findings) {
-        "This key works: every kind comes out where it should, in every form."
+        match together.is_empty() {
+            true => "This key works: every kind comes out where it should, in every form.",
+            false => "Apart from that, this key works: every kind comes out, in every form.",
+        }
     } else if fine(findings) {
-        "Nothing was found that must be mended, but not all of it could be checked."
+        "There is nothing to mend in what could be checked, but not all of it could be."
     } else {
         "This key does not work yet."
     };
-    let mut text = format!("{}\n{}.\n", ink.bold(verdict), opinion.coverage());
+    let mut text = format!("{together}{}\n{}.\n", ink.bold(verdict), opinion.coverage());
     if !findings.is_empty() {
         let _ = write!(text, "\n{}", report::findings(ink, findings));
     }

@@ -95,6 +95,7 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
         matrix: &matrix,
         key: &built.key,
         walks: &opinion.walks,
+        left_together: &opinion.left_together,
         second_looks: &looks,
         stamp: command::stamp(false, &opinion, false),
         date: Some(date),
@@ -116,7 +117,8 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
     folder.fill(&booklet, &json, Paper::A4)?;
     let plain = Ink { colour: false };
     folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
-    let mut why = report::claim(&built.claim, &matrix, 0);
+    let claim = report::claim(&built.claim, &matrix, &opinion.left_together, 0);
+    let mut why = claim.clone();
     for reason in search.explain(&built.key, budget) {
         let _ = write!(
             why,
@@ -125,7 +127,6 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
         );
     }
     folder.write("why.txt", why.as_bytes())?;
-    let claim = report::claim(&built.claim, &matrix, 0);
     let text = key_text::write(&built.key, &matrix);
     Ok(format!("\n  The best key from {name} ({into}):\n{}{claim}", indented(&text)))
 }
@@ -149,6 +150,7 @@ fn second_opinion(
         matrix: &matrix,
         key: &given.key,
         walks: &opinion.walks,
+        left_together: &opinion.left_together,
         second_looks: &SecondLooks::new(),
         stamp: command::stamp(true, &opinion, false),
         date: Some(date),
@@ -168,16 +170,21 @@ fn second_opinion(
     let mut folder = Folder::make(&place.join(into))?;
     folder.fill(&booklet, &json, Paper::A4)?;
     let plain = Ink { colour: false };
-    let opinion_text = check::opinion_in_words(&plain, &opinion, &of_key);
+    let opinion_text = check::opinion_in_words(&plain, &matrix, &opinion, &of_key);
     folder.write("opinion.txt", opinion_text.as_bytes())?;
     let mended = of_key.iter().filter(|f| !fine(std::slice::from_ref(f))).count();
     let verdict = if opinion.works() && mended == 0 {
         "it works".to_owned()
     } else {
-        format!("{mended} things must be mended")
+        match mended {
+            0 => "not all of it could be checked".to_owned(),
+            1 => "it does not work yet: 1 thing says mend this".to_owned(),
+            n => format!("it does not work yet: {n} things say mend this"),
+        }
     };
     let coverage = opinion.coverage();
-    Ok(format!("\n  The key in {key} ({into}/opinion.txt): {verdict}; {coverage}.\n"))
+    let together = report::together(&matrix, &opinion.left_together);
+    Ok(format!("\n  The key in {key} ({into}/opinion.txt): {verdict}; {coverage}.\n{together}"))
 }
 
 fn indented(text: &str) -> String {

@@ -46,7 +46,8 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
         return Ok(fine(&findings));
     }
     let ink = Ink { colour: terminal::colour() };
-    let mut text = report::claim(&built.claim, matrix, built.refused.len());
+    let left = &opinion.left_together;
+    let mut text = report::claim(&built.claim, matrix, left, built.refused.len());
     text.push_str(&as_good(&best));
     for reason in &reasons {
         text.push('\n');
@@ -70,15 +71,15 @@ fn as_good(best: &BestKeys) -> String {
     let line = match (as_good.nestings, as_good.keys) {
         (_, 1) => "No other key is as good.".to_owned(),
         (1, keys) => format!(
-            "{keys} keys are as good; they make the same heaps, by other questions that part \
-             them alike."
+            "{keys} keys are as good; they make the same heaps, by other questions that \
+             tell the same kinds apart."
         ),
         (nestings, keys) if nestings == keys => {
             format!("{keys} keys are as good, each with other heaps.")
         }
         (nestings, keys) => format!(
-            "{keys} keys are as good; {nestings} of them make other heaps, the rest ask something \
-             else that parts them alike."
+            "{keys} keys are as good; {nestings} of them make other heaps, the rest ask \
+             something else that tells the same kinds apart."
         ),
     };
     report::push_wrapped(&mut text, "  ", &line);
@@ -132,7 +133,8 @@ pub(crate) fn reason_in_words(
                 format!("{question}{answers}")
             })
             .collect();
-        let line = format!("A second look that parts them the same way: {}", also.join("; "));
+        let line =
+            format!("A second look that separates them in the same way: {}", also.join("; "));
         report::push_wrapped(&mut text, INDENT, &line);
     }
     if most > 0 && !reason.alternatives.is_empty() {
@@ -191,8 +193,10 @@ fn because(matrix: &Matrix, kept: bool, reason: &Reasons) -> String {
         .filter(|other| uneven(other.heaps) < uneven(reason.heaps))
         .min_by_key(|other| uneven(other.heaps));
     match more_even {
-        None => "It parts the heap more evenly than the others, or as evenly and at less cost."
-            .to_owned(),
+        None => {
+            "It divides the heap more evenly than the others, or as evenly and at less cost."
+                .to_owned()
+        }
         Some(other) => format!(
             "\"{}\" would part the heap more evenly, but the key as a whole would take longer: \
              it is harder to see, or what it leaves is harder to part.",

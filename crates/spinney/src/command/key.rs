@@ -49,6 +49,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
             matrix,
             key: &built.key,
             walks: &opinion.walks,
+            left_together: &opinion.left_together,
             second_looks: &looks,
             stamp,
             date: Some(&date),
@@ -68,7 +69,8 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
         if !text.is_empty() {
             text.push('\n');
         }
-        text.push_str(&report::claim(&built.claim, matrix, built.refused.len()));
+        let left = &opinion.left_together;
+        text.push_str(&report::claim(&built.claim, matrix, left, built.refused.len()));
         text.push_str(&report::second_opinion(&built.claim, opinion.proof));
         if !findings.is_empty() {
             let _ = write!(
@@ -92,8 +94,8 @@ pub(crate) fn still_to_mend(findings: &[Finding]) -> String {
     let worst = |finding: &&Finding| finding.severity == Severity::MustBeMended;
     match findings.iter().filter(worst).count() {
         0 => String::new(),
-        1 => "\n1 thing must be mended before you print this.\n".to_owned(),
-        n => format!("\n{n} things must be mended before you print this.\n"),
+        1 => "\nBefore you print this: 1 thing says mend this.\n".to_owned(),
+        n => format!("\nBefore you print this: {n} things say mend this.\n"),
     }
 }
 

@@ -44,6 +44,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
                 matrix,
                 key,
                 walks: &opinion.walks,
+                left_together: &opinion.left_together,
                 second_looks: &SecondLooks::new(),
                 stamp: command::stamp(true, &opinion, args.sheets.tried),
                 date: Some(&date),
@@ -72,6 +73,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
     let ink = Ink { colour: terminal::colour() };
     let mut text = key_text::write(key, matrix);
     text.push('\n');
+    text.push_str(&report::together(matrix, &opinion.left_together));
     text.push_str(&what_changed(&ink, matrix, &old, &revised));
     for (title, found) in
         [("In last season's key", &old_findings), ("What to look at", &findings)]

@@ -220,11 +220,11 @@ fn why(matrix: &Matrix, refusal: &Refusal) -> (String, String) {
         }
         WhyNot::AllAlike => (
             "all kinds that are left answer it alike".to_owned(),
-            "Leave it out: it parts nothing there.".to_owned(),
+            "Leave it out: it separates nothing there.".to_owned(),
         ),
         WhyNot::NoSuchState => (
             format!("{character} cannot be asked for that"),
-            "Use one of the states that stand in the table.".to_owned(),
+            "Use one of the words that are in the table.".to_owned(),
         ),
         WhyNot::AfterRefused => (
             "the question before it could not be kept".to_owned(),
@@ -235,7 +235,7 @@ fn why(matrix: &Matrix, refusal: &Refusal) -> (String, String) {
             "Take back one of the two wishes.".to_owned(),
         ),
         WhyNot::NeverParted => (
-            "nothing that may be asked parts them".to_owned(),
+            "nothing that may be asked tells them apart".to_owned(),
             "Look for a difference between them and add it to the table.".to_owned(),
         ),
         WhyNot::TooLarge => (

@@ -83,7 +83,7 @@ fn nothing_asked(last: &Forgiving) -> String {
              rounder counts, or fill in unknown cells."
                 .to_owned()
         }
-        _ => "Nothing can be asked that parts two of these kinds.".to_owned(),
+        _ => "Nothing in this table tells any of these kinds apart.".to_owned(),
     }
 }
 

@@ -51,7 +51,7 @@ fn against(matrix: &Matrix, wishes: &Wishes, found: &ManyWays) -> String {
     let plain = Wishes { goals: vec![Goal::LeastEffort], ..wishes.clone() };
     let Built { key, claim, .. } = build(matrix, &plain, Budget::default());
     if together(&key) != together(&found.key) {
-        return "With yes and no alone other kinds stay together, so the two keys cannot be \
+        return "With yes and no alone other kinds are left together, so the two keys cannot be \
                 compared."
             .to_owned();
     }
@@ -85,6 +85,6 @@ fn nothing_asked(found: &ManyWays) -> &'static str {
             "No key: exact numbers for this table grow too large. Write rounder counts, or fill \
              in unknown cells."
         }
-        _ => "Nothing can be asked that parts two of these kinds.",
+        _ => "Nothing in this table tells any of these kinds apart.",
     }
 }

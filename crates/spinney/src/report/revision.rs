@@ -122,7 +122,10 @@ fn curve(matrix: &Matrix, revision: &Revision) -> String {
     line("changed", "");
     if let Some(most) = revision.fewest.checked_sub(1) {
         let changes = if most == 0 { "0".to_owned() } else { format!("0 to {most}") };
-        line(&changes, "not possible: no key that parts these kinds is so like the old one");
+        line(
+            &changes,
+            "not possible: no key that tells these kinds apart is so like the old one",
+        );
     }
     for point in &revision.curve {
         let steps = decimal(each(matrix, point.effort), 2);

@@ -198,7 +198,7 @@ pub(crate) fn left_together(claim: &Claim, matrix: &Matrix) -> Option<Finding> {
     Some(Finding::new(
         Code::LeftTogether,
         Place::Table,
-        format!("Because of your wishes nothing parts these any more: {pairs}."),
+        format!("Because of your wishes these are left together: {pairs}."),
         "Look for a difference that may be asked, or take a wish back.",
     ))
 }

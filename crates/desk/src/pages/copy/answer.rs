@@ -88,23 +88,19 @@ fn verdict(desk: &Desk, asked: &Asked<'_>, key: KeyId, layer: &Layer) -> Markup 
                     li dir="auto" { strong { (collection.name_in(key, *kind)) } " " (t.with("copy-stranded", &[("words", &words(at))])) }
                 }
                 @for (_, kinds) in &alike {
-                    li dir="auto" { strong { (joined(t, collection, key, kinds)) } " " (t.say("key-together")) "." }
+                    li dir="auto" { strong { (joined(t, collection, key, kinds)) } " " (t.say("key-are-together")) "." }
                 }
             }
         }
     }
 }
 
-/// Names as they are said one after another: `sallow, yew and alder`.
+/// The names of kinds as they are said one after another.
 fn joined(t: Tongue, collection: &Collection, key: KeyId, kinds: &[KindId]) -> String {
-    let all: Vec<String> = kinds.iter().map(|kind| collection.name_in(key, *kind)).collect();
-    match all.as_slice() {
-        [] => String::new(),
-        [one] => one.clone(),
-        [first @ .., last] => {
-            t.with("share-pair", &[("one", &first.join(", ")), ("other", last)])
-        }
-    }
+    crate::pages::key::joined(
+        t,
+        kinds.iter().map(|kind| collection.name_in(key, *kind)).collect(),
+    )
 }
 
 /// The lost first, then words that say too little, then what the table contradicts, then who

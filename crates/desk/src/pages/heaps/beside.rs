@@ -13,16 +13,18 @@ use crate::collection::Agreed;
 use crate::laid::Laid;
 use crate::layer::Layer;
 use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::key::Together;
 use crate::pages::{Shown, stood};
 use crate::routes::Asked;
+use crate::worked::Made;
 
 /// Looking for the smallest sets of characters is not what is wanted here.
 const FEW_STEPS: u64 = 1_000;
 /// So many blank cells are asked for at most.
 const MOST_ANSWERS: usize = 20;
 
-/// The margin.
-pub(super) fn margin(top: &Top<'_>) -> Markup {
+/// The margin. `made`: the key as it was finished, where somebody wished for that.
+pub(super) fn margin(top: &Top<'_>, made: Option<&Made>) -> Markup {
     let t = top.t;
     let stranded = stranded(top.layer);
     let together = together(top.layer);
@@ -50,6 +52,11 @@ pub(super) fn margin(top: &Top<'_>) -> Markup {
             }
         }
         h2 { (t.say("beside-finish")) }
+        @if let Some(made) = made {
+            @let together = Together { t, collection: &top.desk.history.now, key: top.key, made };
+            @if together.none() { p.quiet { (t.say("beside-finished")) } }
+            (together.slip())
+        }
         form method="post" action="/do/finish" {
             (top.where_fields())
             (deeds::finish_field(top.drawn))

@@ -13,6 +13,7 @@ use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::deeds::finish_field;
+use crate::pages::heaps::stranded;
 use crate::routes::Asked;
 use crate::work::Work;
 use crate::worked::{HEAPS_A_PAGE, Made};
@@ -61,10 +62,8 @@ pub(super) fn standing(key: &Keyed) -> Markup {
                     li { (t.count("key-longest", longest as usize)) }
                 }
             }
-            @if let Some(claim) = &key.made.claim { (verdict(key, claim)) }
-            @else { p { (t.say("key-as-drawn")) } }
-            // A key that nobody drew anything of would be left empty.
-            @if !key.drawn().finished() || !key.drawn().questions.is_empty() {
+            @if let Some(claim) = &key.made.claim { (verdict(key, claim)) } @else { (as_drawn(key)) }
+            @if can_finish(key) {
                 form method="post" action="/do/key-finish" {
                     input type="hidden" name="key" value=(key.id.0);
                     (finish_field(key.drawn()))
@@ -78,8 +77,31 @@ pub(super) fn standing(key: &Keyed) -> Markup {
     }
 }
 
+/// A group's own key: first whether it works, and by name what it leaves together.
+fn as_drawn(key: &Keyed) -> Markup {
+    let t = key.t;
+    let together = key.together();
+    let works = together.none() && key.made.opinion.works();
+    html! {
+        p.verdict.sure[works] {
+            (t.say(if works { "key-as-drawn-works" } else { "key-as-drawn" }))
+            @if let Some(sentence) = together.sentence() { " " span dir="auto" { (sentence) } }
+        }
+    }
+}
+
+/// Whether there is something to finish, or to leave to the group again: not where its key tells
+/// everything apart, nor where nobody drew anything and it would be left empty.
+fn can_finish(key: &Keyed) -> bool {
+    match key.drawn().finished() {
+        true => !key.drawn().questions.is_empty(),
+        false => !key.together().none() || !stranded(&key.made.layer).is_empty(),
+    }
+}
+
 fn verdict(key: &Keyed, claim: &Claim) -> Markup {
     let t = key.t;
+    let together = key.together();
     let matrix = &key.made.layer.matrix;
     let wished = claim.wishes != spinney_model::Wishes::default();
     let sentence = match (claim.stopped, &key.made.opinion.proof, wished) {
@@ -97,7 +119,11 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
     let unasked = claim.optimal() && matches!(key.made.opinion.proof, Proof::NotCarried { .. });
     let looking = !key.made.looked_long && (unasked || claim.stopped == Some(Stopped::Budget));
     html! {
-        p.verdict.sure[claim.optimal()] { (sentence) }
+        @if let Some(left) = together.sentence() {
+            p.verdict { span dir="auto" { (left) } " " (t.say("key-finish-needs")) }
+            (together.needs())
+        }
+        p.verdict.sure[claim.optimal() && together.none()] { (sentence) }
         @if looking {
             form method="post" action="/do/key-look-on" {
                 input type="hidden" name="key" value=(key.id.0);

@@ -6,7 +6,7 @@ use maud::{Markup, html};
 use spinney_model::KeyId;
 
 use super::best::Numbers;
-use super::{Ending, names};
+use super::{Ending, Together, names};
 use crate::Desk;
 use crate::amounts::one_decimal;
 use crate::collection::Collection;
@@ -47,7 +47,7 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let work = html! {
         h1 { (t.say("key-compare")) }
         (which(t, collection, one, other))
-        (table(t, &sides))
+        (table(t, collection, &sides))
         div.side-by-side {
             @for side in &sides {
                 section {
@@ -80,15 +80,24 @@ fn which(t: Tongue, collection: &Collection, one: KeyId, other: KeyId) -> Markup
 }
 
 /// What a row of the comparison says of a key.
-type Told = fn(Tongue, &Numbers) -> Option<String>;
+type Told = fn(&Together<'_>, &Numbers) -> Option<String>;
 
-fn table(t: Tongue, sides: &[Side; 2]) -> Markup {
-    let numbers = sides.each_ref().map(|side| side.made.as_ref().map(|made| Numbers::of(made)));
-    let rows: [(&str, Told); 4] = [
-        ("key-row-questions", |_, n| Some(n.questions.to_string())),
-        ("key-row-mean", |t, n| Some(t.decimal(&one_decimal(n.mean?)))),
-        ("key-row-longest", |_, n| n.longest.map(|longest| longest.to_string())),
+/// First whether a key works, whoever made it, then what it takes: a key with few questions that
+/// leaves kinds together is not the shorter one.
+fn table(t: Tongue, collection: &Collection, sides: &[Side; 2]) -> Markup {
+    let told = sides.each_ref().map(|side| {
+        let made = side.made.as_deref()?;
+        Some((Together { t, collection, key: side.id, made }, Numbers::of(made)))
+    });
+    let rows: [(&str, Told); 6] = [
+        ("key-row-works", |of, _| Some(works(of))),
+        ("key-row-together", |of, _| {
+            Some(if of.none() { of.t.say("key-none-together") } else { of.names() })
+        }),
         ("key-row-mend", |_, n| Some(n.to_mend.to_string())),
+        ("key-row-mean", |of, n| Some(of.t.decimal(&one_decimal(n.mean?)))),
+        ("key-row-longest", |_, n| n.longest.map(|longest| longest.to_string())),
+        ("key-row-questions", |_, n| Some(n.questions.to_string())),
     ];
     html! {
         table.compared {
@@ -102,9 +111,9 @@ fn table(t: Tongue, sides: &[Side; 2]) -> Markup {
                 @for (label, value) in rows {
                     tr {
                         th scope="row" { (t.say(label)) }
-                        @for numbers in &numbers {
-                            td {
-                                (numbers.as_ref().and_then(|n| value(t, n)).unwrap_or_else(|| t.say("key-cannot-say")))
+                        @for told in &told {
+                            td dir="auto" {
+                                (told.as_ref().and_then(|(of, n)| value(of, n)).unwrap_or_else(|| t.say("key-cannot-say")))
                             }
                         }
                     }
@@ -112,6 +121,17 @@ fn table(t: Tongue, sides: &[Side; 2]) -> Markup {
             }
         }
     }
+}
+
+/// Whether every kind comes out at its name.
+fn works(of: &Together<'_>) -> String {
+    let opinion = &of.made.opinion;
+    of.t.say(match (opinion.works(), opinion.must_be_mended()) {
+        _ if of.made.key.couplets.is_empty() => "key-works-not-begun",
+        (true, _) => "key-works",
+        (false, true) => "key-works-not-yet",
+        (false, false) => "key-works-in-part",
+    })
 }
 
 fn questions(t: Tongue, collection: &Collection, id: KeyId, made: &Made) -> Markup {

@@ -33,13 +33,16 @@ pub(super) fn margin(key: &Keyed) -> Markup {
             _ => None,
         })
         .collect();
+    let together = key.together();
     let quiet = unanswered.is_none()
+        && together.none()
         && places.is_empty()
         && left.is_empty()
         && others.iter().all(|found| found.severity == Severity::ForInformation);
     html! {
         h2 { (t.say("key-mend")) }
         @if quiet { p.quiet { (t.say("key-nothing-to-mend")) } }
+        (together.slip())
         @if !places.is_empty() {
             p {
                 (t.say("key-mend-at"))

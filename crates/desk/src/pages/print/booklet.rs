@@ -68,6 +68,7 @@ impl Bound {
             matrix: &self.named,
             key: &self.made.key,
             walks: &self.made.opinion.walks,
+            left_together: &self.made.opinion.left_together,
             stamp: self.stamp(),
             date: (!self.today.is_empty()).then_some(self.today.as_str()),
             pictures: &self.pictures,

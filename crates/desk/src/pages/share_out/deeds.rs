@@ -66,6 +66,7 @@ pub(super) fn sheets(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         matrix: &matrix,
         key: &Key::default(),
         walks: &[],
+        left_together: &[],
         second_looks: &SecondLooks::default(),
         stamp: Stamp::None,
         date: (!today.is_empty()).then_some(today),

@@ -2,12 +2,14 @@
 
 use maud::{Markup, html};
 use spinney_check::{Settings, WeakSettings};
-use spinney_model::{Code, Finding, Hope, Look, Place, TaxonIx};
+use spinney_model::{Alike, Code, Finding, Hope, Look, Place, TaxonIx};
 
 use super::view::View;
+use crate::collection::Collection;
 use crate::laid::{Laid, folded};
 use crate::language::Tongue;
 use crate::pages::frame;
+use crate::told_apart;
 
 /// Up to so many kinds all pairs are looked at while a person waits.
 const MOST_KINDS: usize = 300;
@@ -18,7 +20,7 @@ const KINDS_NAMED: usize = 6;
 /// The fewest columns are not looked for here, so these steps are not needed.
 const LOOKING: WeakSettings = WeakSettings { steps: 0, sets_listed: 0, cells_named: 3 };
 
-pub(super) fn margin(t: Tongue, view: &View) -> Markup {
+pub(super) fn margin(t: Tongue, view: &View, collection: &Collection) -> Markup {
     let Some(laid) = &view.laid else {
         return html! { p.quiet { (t.say("table-margin-empty")) } };
     };
@@ -32,7 +34,7 @@ pub(super) fn margin(t: Tongue, view: &View) -> Markup {
     found.sort_by_key(|finding| finding.severity);
     html! {
         @if small && laid.matrix.taxa().len() > 1 {
-            (alike(t, view, laid))
+            (alike(t, view, laid, collection))
         } @else if !small {
             p.quiet { (t.count("table-too-large", MOST_KINDS)) }
         }
@@ -43,17 +45,25 @@ pub(super) fn margin(t: Tongue, view: &View) -> Markup {
     }
 }
 
-fn alike(t: Tongue, view: &View, laid: &Laid) -> Markup {
+fn alike(t: Tongue, view: &View, laid: &Laid, collection: &Collection) -> Markup {
     let weak = spinney_check::weak(&laid.matrix, &LOOKING);
     let name = |taxon: TaxonIx| laid.matrix.taxon(taxon).name.as_str();
+    let kinds = |pair: &Alike| pair.taxa.map(|taxon| laid.kinds[taxon.0]);
+    let pairs: Vec<_> = weak.alike.iter().map(kinds).collect();
+    let told = told_apart::by_heaps(collection, laid, &pairs);
+    let (told, alike): (Vec<_>, Vec<_>) = weak
+        .alike
+        .iter()
+        .map(|pair| (pair, told.get(&kinds(pair))))
+        .partition(|(_, by)| by.is_some());
     html! {
         h2 { (t.say("table-alike")) }
-        @if weak.alike.is_empty() {
+        @if alike.is_empty() && told.is_empty() {
             p { (t.say("table-none-alike")) }
-        } @else {
-            p { (t.count("table-alike-count", weak.alike.len())) }
+        } @else if !alike.is_empty() {
+            p { (t.count("table-alike-count", alike.len())) }
             ul.alike {
-                @for pair in weak.alike.iter().take(PAIRS_NAMED) {
+                @for (pair, _) in alike.iter().take(PAIRS_NAMED) {
                     @let [one, other] = pair.taxa.map(name);
                     li dir="auto" {
                         strong { (t.with("table-pair", &[("one", &one), ("other", &other)])) }
@@ -61,8 +71,21 @@ fn alike(t: Tongue, view: &View, laid: &Laid) -> Markup {
                     }
                 }
             }
-            @if weak.alike.len() > PAIRS_NAMED {
-                p.quiet { (t.count("table-more-pairs", weak.alike.len() - PAIRS_NAMED)) }
+            @if alike.len() > PAIRS_NAMED {
+                p.quiet { (t.count("table-more-pairs", alike.len() - PAIRS_NAMED)) }
+            }
+        }
+        @if !told.is_empty() {
+            p { (t.say("table-told-by-heaps")) }
+            ul.alike {
+                @for (pair, by) in told.iter().filter_map(|(pair, by)| by.map(|by| (pair, by))).take(PAIRS_NAMED) {
+                    @let [one, other] = pair.taxa.map(name);
+                    @let texts: [(&str, &dyn std::fmt::Display); 4] = [("group", &collection.keys[&by.key].who(by.key)), ("one", &one), ("other", &other), ("words", &by.words)];
+                    li dir="auto" { (t.with("table-told-pair", &texts)) }
+                }
+            }
+            @if told.len() > PAIRS_NAMED {
+                p.quiet { (t.count("table-more-pairs", told.len() - PAIRS_NAMED)) }
             }
         }
         @if let Some((first, rest)) = weak.next.split_first() {

@@ -265,8 +265,8 @@ fn what_the_reader_does_not_understand_stands_at_its_cell() {
         .split("</td>")
         .next()
         .expect("its end");
-    assert!(cell.contains("about 5") && cell.contains("to mend"), "{cell}");
-    assert!(page.contains("One cell should be looked at:"));
+    assert!(cell.contains("about 5") && cell.contains("mend this"), "{cell}");
+    assert!(page.contains("One cell is worth a look:"));
 }
 
 #[test]
