@@ -26,11 +26,14 @@ pub(crate) struct Prices {
 
 impl Prices {
     pub(crate) fn of(matrix: &Matrix, course: &Course, wished: &Wishes) -> Self {
-        let list = list(&course.wishes);
+        let list = list(course);
         if list.is_empty() && *wished == Wishes::default() {
             return Self { free: None, without: Vec::new() };
         }
-        let alone = list.len() == 1;
+        // Without any wish people may touch.
+        let allowed = course.wishes.allow_touch;
+        let alone = list.len() == 1 && !(allowed && list == [Wish::Touch]);
+        let free = Wishes { allow_touch: true, ..Wishes::default() };
         let without = list
             .into_iter()
             .map(|wish| {
@@ -38,7 +41,7 @@ impl Prices {
                 (wish, (!alone).then(|| Course::new(matrix, &fewer)))
             })
             .collect();
-        Self { free: Some(Course::new(matrix, &Wishes::default())), without }
+        Self { free: Some(Course::new(matrix, &free)), without }
     }
 
     pub(crate) fn courses(&mut self) -> impl Iterator<Item = &mut Course> {
@@ -132,13 +135,17 @@ fn pairs(key: &Key) -> BTreeSet<(TaxonIx, TaxonIx)> {
     pairs
 }
 
-/// Every wish that stands alone.
-fn list(wishes: &Wishes) -> Vec<Wish> {
-    let Wishes { kept, hand, season, never, order, early, goals } = wishes;
+/// Every wish that stands alone. That nobody is sent to touch what may hurt, or is allowed to, is
+/// one wherever it says something of the table.
+fn list(course: &Course) -> Vec<Wish> {
+    let Wishes { kept, hand, season, allow_touch: _, never, order, early, goals } =
+        &course.wishes;
+    let touch = !course.solver.ground.at_risk.is_empty();
     let mut list = Vec::new();
     list.extend(kept.as_ref().map(|_| Wish::Kept));
     list.extend((hand.is_some() || season.is_some()).then_some(Wish::Hand));
     list.extend(never.iter().map(|at| Wish::Never(*at)));
+    list.extend(touch.then_some(Wish::Touch));
     list.extend((!order.is_empty()).then_some(Wish::Order));
     list.extend(early.iter().map(|early| Wish::Early(*early)));
     let usual = goals::in_order(goals) == [Goal::LeastEffort];
@@ -154,6 +161,7 @@ fn without(wishes: &Wishes, wish: &Wish) -> Wishes {
         Wish::Never(at) => {
             fewer.never.remove(at);
         }
+        Wish::Touch => fewer.allow_touch = !fewer.allow_touch,
         Wish::Order => fewer.order.clear(),
         Wish::Early(early) => fewer.early.retain(|other| other != early),
         Wish::Goals => fewer.goals.clear(),

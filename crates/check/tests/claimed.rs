@@ -71,6 +71,7 @@ fn claim(total: i128, wishes: Wishes) -> Claim {
         reached: Vec::new(),
         prices: Vec::new(),
         within,
+        touching: Vec::new(),
         certificate: None,
     }
 }

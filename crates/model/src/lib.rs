@@ -33,7 +33,8 @@ pub use character::{
     Character, CharacterIx, Difficulty, Governor, Instrument, Scale, Season, SeenOn, StateIx,
 };
 pub use claim::{
-    Alternative, Claim, KeptPrice, Price, Reached, Reasons, Refusal, Stopped, Wanted, WhyNot,
+    Alternative, Claim, KeptPrice, NotByTouch, Price, Reached, Reasons, Refusal, Stopped,
+    Wanted, WhyNot,
 };
 pub use edit::{
     AboutField, AskOf, AskedOf, CharacterField, CharacterId, Done, Edit, Entry, Fork, KeyId,

@@ -13,7 +13,7 @@ pub(crate) use wishes::{left_together, not_asked};
 use std::fmt::Write;
 
 use spinney_check::{Proof, Road};
-use spinney_model::{Claim, Finding, Matrix, Severity, Share, Stopped, Wishes};
+use spinney_model::{Claim, Finding, Matrix, Severity, Share, Stopped, Wish, Wishes};
 
 /// Text that may be coloured.
 pub(crate) struct Ink {
@@ -143,6 +143,10 @@ pub(crate) fn proved(claim: &Claim) -> String {
 /// Whether a key is proved best, and if not, how far from it it can be.
 fn proof(claim: &Claim) -> String {
     match claim.stopped {
+        None if claim.wishes == Wishes::default() && touch_costs(claim) => {
+            "Proved: no key from this table takes less and sends nobody to touch what may hurt."
+                .to_owned()
+        }
         None if claim.wishes == Wishes::default() => {
             "Proved: no key from this table takes less.".to_owned()
         }
@@ -165,6 +169,12 @@ fn proof(claim: &Claim) -> String {
             could_be_saved(claim),
         ),
     }
+}
+
+/// Whether a key that sends people to touch what may hurt would take less.
+fn touch_costs(claim: &Claim) -> bool {
+    let nothing = Share::from_integer(0);
+    claim.prices.iter().any(|price| price.wish == Wish::Touch && price.extra > nothing)
 }
 
 /// How far from the best a key can be, where anything is known of that.

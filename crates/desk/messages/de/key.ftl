@@ -93,6 +93,12 @@ key-not-sure = Der beste bisher, noch nicht sicher: kein Schlüssel kommt mit we
 key-too-fine = Der beste, der gefunden wurde. Die Anteile in dieser Tabelle sind zu fein, um sicher zu sein.
 key-look-on = Weiter suchen
 key-wishes-cost = Was ihr behalten und gewünscht habt:
+key-touch-costs = Niemand soll anfassen, was schaden kann, solange etwas anderes trennt. Das braucht
+key-touch-saves = Anfassen ist erlaubt. Das braucht
+key-touching = { $count ->
+    [one] Frage { $questions } geht nur durch Anfassen, obwohl noch eine Art mit Warnung möglich ist: nichts anderes trennt dort, oder ihr habt sie behalten.
+   *[other] Die Fragen { $questions } gehen nur durch Anfassen, obwohl noch eine Art mit Warnung möglich ist: nichts anderes trennt dort, oder ihr habt sie behalten.
+}
 key-more = Mehr
 key-more-effort = Eine schwere Frage zählt für zwei oder drei, und eine, die ein Lineal oder eine Lupe braucht, doppelt so viel.
 key-more-heaps = { $count ->
@@ -138,6 +144,8 @@ key-hand = Was hat man in der Hand?
 key-any-hand = irgendetwas
 key-season = Wann?
 key-any-season = irgendwann
+key-touch = Anfassen ist erlaubt
+key-touch-more = Sonst soll niemand einen Fund anfassen, solange noch eine Art mit Warnung möglich ist und etwas anderes trennt.
 key-never = Nie fragen nach
 key-describe = Das nehmen
 key-remove = Diesen Schlüssel weglegen

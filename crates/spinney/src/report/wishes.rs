@@ -66,10 +66,17 @@ fn goal(reached: &Reached, matrix: &Matrix, sure: bool) -> Option<String> {
 pub(super) fn prices(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
     let mut text = String::new();
     let Some(kept) = &claim.kept else { return text };
-    for price in &claim.prices {
+    let (touch, wished): (Vec<&Price>, Vec<&Price>) =
+        claim.prices.iter().partition(|price| price.wish == Wish::Touch);
+    for price in &touch {
+        if let Some(sentence) = self::touch(price, claim, matrix) {
+            push(&mut text, format_args!("{sentence}"));
+        }
+    }
+    for price in &wished {
         push(&mut text, format_args!("{}", one(price, claim, matrix)));
     }
-    if claim.prices.len() > 1 {
+    if wished.len() > 1 || !wished.is_empty() && !touch.is_empty() {
         let extra = super::less(claim.total, kept.without_wishes);
         let extra = super::each(extra, all(matrix));
         let exact = kept.without_wishes_optimal && claim.optimal();
@@ -78,7 +85,8 @@ pub(super) fn prices(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
             format_args!("All your wishes together: this key {}.", costs(extra, exact)),
         );
     }
-    if claim.prices.is_empty() && refused == 0 {
+    let nothing_wished = claim.wishes == Wishes::default();
+    if wished.is_empty() && touch.is_empty() && !nothing_wished && refused == 0 {
         push(&mut text, format_args!("Your wishes cost nothing."));
     }
     text
@@ -94,6 +102,47 @@ fn one(price: &Price, claim: &Claim, matrix: &Matrix) -> String {
     }
     sentence.push('.');
     sentence
+}
+
+/// What it costs that nobody is sent to touch what may hurt, or what is saved where it is allowed;
+/// and where touch had to be asked for all the same. None: it changes nothing.
+fn touch(price: &Price, claim: &Claim, matrix: &Matrix) -> Option<String> {
+    let zero = Share::from_integer(0);
+    let extra = super::each(price.extra, all(matrix));
+    if claim.wishes.allow_touch {
+        let costs = costs(extra, price.exact);
+        return Some(match touching(claim) {
+            Some(questions) => format!(
+                "Touching is allowed. That {costs}; {questions} while a kind with a caution may be \
+                 in the hand."
+            ),
+            None => {
+                format!("Touching is allowed. That {costs}, and nobody touches what may hurt.")
+            }
+        });
+    }
+    let spared = "Nobody is sent to touch what may hurt while something else separates.";
+    let costs = costs(extra, price.exact);
+    match touching(claim) {
+        None if extra == zero => None,
+        None => Some(format!("{spared} That {costs}.")),
+        Some(questions) => Some(format!(
+            "{spared} That {costs}. {} all the same: nothing else separates there, or you kept it.",
+            capital(&questions)
+        )),
+    }
+}
+
+/// `question 7 is answered by touch`
+fn touching(claim: &Claim) -> Option<String> {
+    let numbers: Vec<String> = claim.touching.iter().map(u32::to_string).collect();
+    match numbers.as_slice() {
+        [] => None,
+        [one] => Some(format!("question {one} is answered by touch")),
+        [before @ .., last] => {
+            Some(format!("questions {} and {last} are answered by touch", before.join(", ")))
+        }
+    }
 }
 
 /// `costs 0.3 steps a find`
@@ -114,6 +163,8 @@ fn in_words(wish: &Wish, wishes: &Wishes, matrix: &Matrix) -> String {
         Wish::Kept => "Keeping your questions".to_owned(),
         Wish::Hand => format!("Asking only what {} shows", hand(wishes)),
         Wish::Never(at) => format!("Never asking about {}", matrix.character(*at).name),
+        Wish::Touch if wishes.allow_touch => "Letting people touch what may hurt".to_owned(),
+        Wish::Touch => "Sending nobody to touch what may hurt".to_owned(),
         Wish::Order => "Asking in your order".to_owned(),
         Wish::Early(early) => format!("That {}", early_in_words(matrix, *early)),
         Wish::Goals => "Putting your other aims first".to_owned(),
