@@ -18,7 +18,7 @@ use crate::tally::{self, Tally};
 
 /// The searches with fewer wishes.
 pub(crate) struct Prices {
-    /// The search without any wish; None: nothing was wished.
+    /// The search without any wish of a person's; None: nothing was wished.
     free: Option<Course>,
     /// The search without this wish; None: the same as `free`.
     without: Vec<(Wish, Option<Course>)>,
@@ -26,22 +26,20 @@ pub(crate) struct Prices {
 
 impl Prices {
     pub(crate) fn of(matrix: &Matrix, course: &Course, wished: &Wishes) -> Self {
-        let list = list(course);
-        if list.is_empty() && *wished == Wishes::default() {
-            return Self { free: None, without: Vec::new() };
-        }
-        // Without any wish people may touch.
         let allowed = course.wishes.allow_touch;
-        let alone = list.len() == 1 && !(allowed && list == [Wish::Touch]);
-        let free = Wishes { allow_touch: true, ..Wishes::default() };
+        let list = list(course);
+        // That nobody is sent to touch what may hurt is nobody's wish, and still has its price.
+        let by_people = list.iter().filter(|wish| allowed || **wish != Wish::Touch).count();
         let without = list
             .into_iter()
             .map(|wish| {
+                let alone = by_people == 1 && (allowed || wish != Wish::Touch);
                 let fewer = without(&course.wishes, &wish);
                 (wish, (!alone).then(|| Course::new(matrix, &fewer)))
             })
             .collect();
-        Self { free: Some(Course::new(matrix, &free)), without }
+        let wishes = by_people > 0 || *wished != Wishes::default();
+        Self { free: wishes.then(|| Course::new(matrix, &Wishes::default())), without }
     }
 
     pub(crate) fn courses(&mut self) -> impl Iterator<Item = &mut Course> {
@@ -72,13 +70,12 @@ impl Prices {
         key: &Key,
         refused: &[Refusal],
     ) -> Claim {
-        let Some(free) = &mut self.free else { return claim };
-        let free = Without::best_of(free);
+        let free = self.free.as_mut().map(Without::best_of);
         let ask = |refusal: &Refusal| match &refusal.wanted {
             Wanted::Ask(ask) => Some(ask.clone()),
             _ => None,
         };
-        claim.kept = Some(KeptPrice {
+        claim.kept = free.as_ref().map(|free| KeptPrice {
             without_wishes: free.effort,
             without_wishes_optimal: free.sure,
             refused: refused.iter().filter_map(ask).collect(),
@@ -86,7 +83,7 @@ impl Prices {
         let together = pairs(key);
         for (wish, course) in &mut self.without {
             let other = course.as_mut().map(Without::best_of);
-            let other = other.as_ref().unwrap_or(&free);
+            let Some(other) = other.as_ref().or(free.as_ref()) else { continue };
             claim.prices.push(Price {
                 wish: wish.clone(),
                 extra: tally::difference(claim.total, other.effort),

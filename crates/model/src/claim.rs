@@ -82,7 +82,7 @@ pub enum Stopped {
 /// What the wishes cost, all together.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct KeptPrice {
-    /// The effort of the best key of the same table without any wish; the least only if
+    /// The effort of the best key of the same table without any wish of a person's; the least only if
     /// `without_wishes_optimal`.
     pub without_wishes: Share,
     /// Whether no key without wishes takes less.

@@ -144,7 +144,7 @@ pub(crate) fn proved(claim: &Claim) -> String {
 fn proof(claim: &Claim) -> String {
     match claim.stopped {
         None if claim.wishes == Wishes::default() && touch_costs(claim) => {
-            "Proved: no key from this table takes less and sends nobody to touch what may hurt."
+            "Proved: of the keys that send nobody to touch what may hurt, none takes less."
                 .to_owned()
         }
         None if claim.wishes == Wishes::default() => {

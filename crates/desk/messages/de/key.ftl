@@ -84,6 +84,7 @@ key-as-drawn = Wie eure Gruppe ihn gemacht hat.
 key-finish = Mach es für mich fertig
 key-unfinish = So lassen, wie wir ihn gezeichnet haben
 key-best = Kein Schlüssel braucht weniger Fragen; eine zweite Meinung stimmt zu.
+key-best-spared = Kein Schlüssel, bei dem niemand anfassen soll, was schaden kann, braucht weniger Fragen; eine zweite Meinung stimmt zu.
 key-best-wished = Kein Schlüssel, der euren Wünschen folgt, braucht weniger Fragen; eine zweite Meinung stimmt zu.
 key-best-alone = Kein Schlüssel braucht weniger Fragen. Für eine zweite Meinung dazu ist die Tabelle zu groß.
 key-best-so-far-alone = Kein Schlüssel braucht weniger Fragen. Eine zweite Meinung wurde noch nicht gefragt.

@@ -84,6 +84,7 @@ key-as-drawn = As your group made it.
 key-finish = Finish it for me
 key-unfinish = Leave it as we drew it
 key-best = No key needs fewer questions; a second opinion agrees.
+key-best-spared = No key that sends nobody to touch what may hurt needs fewer questions; a second opinion agrees.
 key-best-wished = No key that keeps to what you wished needs fewer questions; a second opinion agrees.
 key-best-alone = No key needs fewer questions. The table is too large for a second opinion on that.
 key-best-so-far-alone = No key needs fewer questions. A second opinion was not asked yet.

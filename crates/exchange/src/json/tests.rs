@@ -259,6 +259,8 @@ fn a_report_has_the_documented_shape() {
     assert_eq!(found["reasons"][0]["also"], also);
     let blocked = json!([{"character": "number of leaflets", "kind": "rowan"}]);
     assert_eq!(found["reasons"][0]["blocked"], blocked);
+    assert_eq!(found["reasons"][0]["not_by_touch"]["kinds"], json!(["rowan"]));
+    assert_eq!(found["touching"], json!([2]));
     assert_eq!(
         found["wishes"],
         json!({
@@ -266,7 +268,7 @@ fn a_report_has_the_documented_shape() {
                 {"ask": toothed, "yes": 1, "no": 3}, {"ask": stalk, "no": 2}, {"ask": toothed},
                 {"ask": stalk},
             ],
-            "hand": "winter twig", "season": "autumn",
+            "hand": "winter twig", "season": "autumn", "allow_touch": true,
             "never": ["number of leaflets", "blade length"], "order": ["stalk length", "form"],
             "early": [
                 {"leave": "rowan", "within": 1}, {"part": ["dogwood", "hazel"], "within": 3},
@@ -282,12 +284,13 @@ fn a_report_has_the_documented_shape() {
         })
     );
     assert_eq!(
-        found["prices"][4],
+        found["prices"][5],
         json!({
             "wish": "rowan comes out first", "about": "early", "early": {"leave": "rowan"},
-            "extra": 0.6666666666666666, "extra_exact": "2/3", "exact": true,
-            "together": [["hazel", "rowan"], [found["prices"][4]["together"][1][0], "rowan"],
-                [found["prices"][4]["together"][2][0], "rowan"], ["dogwood", "rowan"]],
+            "extra": 1, "extra_exact": "1", "exact": true,
+            "together": [["hazel", "rowan"], [found["prices"][5]["together"][1][0], "rowan"],
+                [found["prices"][5]["together"][2][0], "rowan"], ["dogwood", "rowan"],
+                [found["prices"][5]["together"][4][0], "rowan"]],
         })
     );
     let blocked = json!({"ask": toothed, "why": "blocked", "kind": "rowan"});

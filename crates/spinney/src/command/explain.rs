@@ -209,8 +209,14 @@ fn not_by_touch(matrix: &Matrix, barred: &NotByTouch) -> String {
     let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
     let saved = report::counted(report::each(-barred.instead.extra, all), 2, "step");
     let question = wording::question(matrix, &barred.instead.ask);
-    let names: Vec<&str> =
-        barred.kinds.iter().map(|taxon| matrix.taxon(*taxon).name.as_str()).collect();
+    const MOST: usize = 3;
+    let mut names: Vec<String> =
+        barred.kinds.iter().take(MOST).map(|taxon| matrix.taxon(*taxon).name.clone()).collect();
+    match barred.kinds.len().saturating_sub(MOST) {
+        0 => {}
+        1 => names.push("one more kind with a caution".to_owned()),
+        more => names.push(format!("{more} more kinds with a caution")),
+    }
     let names = match names.as_slice() {
         [before @ .., last] if !before.is_empty() => format!("{} or {last}", before.join(", ")),
         _ => names.concat(),

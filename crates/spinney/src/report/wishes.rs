@@ -65,7 +65,6 @@ fn goal(reached: &Reached, matrix: &Matrix, sure: bool) -> Option<String> {
 /// What each wish costs, and all of them together.
 pub(super) fn prices(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
     let mut text = String::new();
-    let Some(kept) = &claim.kept else { return text };
     let (touch, wished): (Vec<&Price>, Vec<&Price>) =
         claim.prices.iter().partition(|price| price.wish == Wish::Touch);
     for price in &touch {
@@ -73,10 +72,11 @@ pub(super) fn prices(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
             push(&mut text, format_args!("{sentence}"));
         }
     }
+    let Some(kept) = &claim.kept else { return text };
     for price in &wished {
         push(&mut text, format_args!("{}", one(price, claim, matrix)));
     }
-    if wished.len() > 1 || !wished.is_empty() && !touch.is_empty() {
+    if wished.len() > 1 || !wished.is_empty() && claim.wishes.allow_touch {
         let extra = super::less(claim.total, kept.without_wishes);
         let extra = super::each(extra, all(matrix));
         let exact = kept.without_wishes_optimal && claim.optimal();
@@ -85,8 +85,7 @@ pub(super) fn prices(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
             format_args!("All your wishes together: this key {}.", costs(extra, exact)),
         );
     }
-    let nothing_wished = claim.wishes == Wishes::default();
-    if wished.is_empty() && touch.is_empty() && !nothing_wished && refused == 0 {
+    if claim.prices.is_empty() && refused == 0 {
         push(&mut text, format_args!("Your wishes cost nothing."));
     }
     text
@@ -121,13 +120,15 @@ fn touch(price: &Price, claim: &Claim, matrix: &Matrix) -> Option<String> {
             }
         });
     }
-    let spared = "Nobody is sent to touch what may hurt while something else separates.";
-    let costs = costs(extra, price.exact);
+    let spared = format!(
+        "Nobody is sent to touch what may hurt while something else separates: that {}",
+        costs(extra, price.exact)
+    );
     match touching(claim) {
         None if extra == zero => None,
-        None => Some(format!("{spared} That {costs}.")),
+        None => Some(format!("{spared}.")),
         Some(questions) => Some(format!(
-            "{spared} That {costs}. {} all the same: nothing else separates there, or you kept it.",
+            "{spared}. {} all the same, since nothing else separates there, or you kept it.",
             capital(&questions)
         )),
     }

@@ -92,6 +92,7 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
             t.with("key-not-sure", &[("least", &least)])
         }
         (None, Proof::Confirmed(_), false) => t.say("key-best"),
+        (None, Proof::Confirmed(_), true) if !by_choice => t.say("key-best-spared"),
         (None, Proof::Confirmed(_), true) => t.say("key-best-wished"),
         (None, Proof::Contradicted(_), _) => t.say("key-contradicted"),
         (None, _, _) if key.made.looked_long => t.say("key-best-alone"),
