@@ -70,6 +70,7 @@ impl Course {
             kept: fitting.collect(),
             left_out,
             order: wishes.order.clone(),
+            allow_touch: wishes.allow_touch,
             early: Vec::new(),
             goals: wishes.goals.clone(),
             without: BTreeSet::new(),

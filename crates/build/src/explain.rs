@@ -2,7 +2,9 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Alternative, Ask, CharacterIx, Destination, Key, Reasons, TaxonIx};
+use spinney_model::{
+    Alternative, Ask, CharacterIx, Destination, Key, NotByTouch, Reasons, Share, TaxonIx,
+};
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
@@ -41,6 +43,7 @@ fn reasons(solver: &mut Solver, root: &Heap, key: &Key) -> Vec<Reasons> {
             also: also(solver, &heap, ask),
             alternatives: alternatives(solver, &heap, ask, effort),
             blocked: blocked(solver, &heap),
+            not_by_touch: not_by_touch(solver, &heap, effort),
         });
         for (side, destination) in [(no, &couplet.no), (yes, &couplet.yes)] {
             open.extend(place_of(key, destination).map(|at| (at, side)));
@@ -155,6 +158,45 @@ fn alternatives(
     }
     alternatives.sort_by_key(|(whole, _)| *whole);
     alternatives.into_iter().map(|(_, alternative)| alternative).collect()
+}
+
+/// The best question answered by touch, where none may be asked of a heap because a kind in it
+/// may hurt, and one would take less.
+fn not_by_touch(solver: &mut Solver, heap: &Heap, effort: Effort) -> Option<NotByTouch> {
+    if !solver.ground.scale.exact || !solver.ground.bars_touch(heap) {
+        return None;
+    }
+    let mut best: Option<(Effort, Alternative)> = None;
+    for at in 0..solver.ground.candidates {
+        let question = &solver.ground.questions[at];
+        if !solver.ground.by_touch(question) {
+            continue;
+        }
+        let ask = question.ask.clone();
+        let Some((heaps, yes, no)) = asked(solver, heap, &ask) else { continue };
+        if heaps.0 == 0 || heaps.1 == 0 {
+            continue;
+        }
+        let own = solver.ground.layout.own(heap, &solver.ground.questions[at]);
+        let sides = (&yes, &no);
+        let ask = settle::midway(&solver.ground, heap, at, sides);
+        let (yes, no) = (solver.refine(&yes, 0, NEVER), solver.refine(&no, 0, NEVER));
+        let sure = yes.lower == yes.upper && no.lower == no.upper;
+        let whole = own + yes.upper.min(NEVER) + no.upper.min(NEVER);
+        if !sure || yes.upper >= NEVER || no.upper >= NEVER {
+            continue;
+        }
+        let goals = &solver.ground.goals;
+        let extra: Share =
+            solver.ground.scale.share(goals.effort(whole) - goals.effort(effort));
+        if best.as_ref().is_none_or(|(least, _)| whole < *least) {
+            best = Some((whole, Alternative { ask, heaps, extra, exact: true }));
+        }
+    }
+    let (_, instead) = best.filter(|(_, best)| best.extra < Share::from_integer(0))?;
+    let at_risk = &solver.ground.at_risk;
+    let kinds = solver.ground.layout.present_of(heap, at_risk).iter().map(TaxonIx).collect();
+    Some(NotByTouch { instead, kinds })
 }
 
 /// Questions about other characters that part the very same kinds in the same way, or the

@@ -31,13 +31,18 @@ pub const MOST_SECOND_PLACES: u32 = 3;
 
 /// The keys with the most right ends that have at most 0, 1, … `most` second places.
 ///
-/// Of the wishes only what is in the hand, the season and what must never be asked are regarded.
+/// Of the wishes only what is in the hand, the season, touch and what must never be asked are
+/// regarded.
 ///
 /// **Guarantees**: exact fractions; the same keys on every machine. Ties: fewer second places,
 /// then fewer steps walked by finds that are not lost, then the order of the table.
 /// **Cost**: at most `budget` heaps for each key; what is not proved by then has a bound.
 pub fn forgive(matrix: &Matrix, wishes: &Wishes, most: u32, budget: Budget) -> ForgivingKeys {
-    let plan = Plan { left_out: left_out(matrix, wishes), ..Plan::default() };
+    let plan = Plan {
+        left_out: left_out(matrix, wishes),
+        allow_touch: wishes.allow_touch,
+        ..Plan::default()
+    };
     let ground = Ground::lay(matrix, &plan);
     let exact = ground.scale.exact;
     let mut search = Search::new(Solver::new(ground));

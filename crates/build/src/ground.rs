@@ -9,7 +9,7 @@ use spinney_model::{Ask, Asked, CharacterIx, Early, Goal, Matrix, Quantity, Stat
 
 use crate::cost::{self, Effort, Scale, Shares};
 use crate::goals::{self, Goals, Sum};
-use crate::heap::{Heap, Layout, Remains};
+use crate::heap::{Asking, Heap, Layout, Remains};
 use crate::set::Set;
 use crate::split::{self, Column, Side};
 
@@ -35,9 +35,13 @@ pub(crate) struct Ground {
     pub(crate) left_out: BTreeSet<CharacterIx>,
     /// Characters to ask about first, in this order.
     pub(crate) order: Vec<CharacterIx>,
-    /// Whether any question that parts a pair may be asked anywhere: nothing is wished of the
-    /// order or the words, and words are not counted.
+    /// Whether any question that parts a pair may be asked anywhere, but for touch: nothing is
+    /// wished of the order or the words, and words are not counted.
     pub(crate) any_question: bool,
+    /// Kinds with a caution, where some questions are answered by touch and others are not.
+    pub(crate) at_risk: Set,
+    /// Whether pupils may be sent to touch these although something else separates.
+    pub(crate) allow_touch: bool,
     /// Every word that some question needs, by its number.
     pub(crate) words: Vec<String>,
 }
@@ -50,6 +54,7 @@ pub(crate) struct Plan {
     /// Characters of which nothing is asked.
     pub(crate) left_out: BTreeSet<CharacterIx>,
     pub(crate) order: Vec<CharacterIx>,
+    pub(crate) allow_touch: bool,
     pub(crate) early: Vec<Early>,
     pub(crate) goals: Vec<Goal>,
     /// Words that no question may need.
@@ -160,6 +165,8 @@ impl Ground {
             left_out: plan.left_out.clone(),
             order: plan.order.clone(),
             any_question: false,
+            at_risk: Set::none(matrix.taxa().len()),
+            allow_touch: plan.allow_touch,
             words: Vec::new(),
         };
         ground.ask_everything(&columns, &held, plan);
@@ -207,6 +214,60 @@ impl Ground {
         self.cheapest = candidates.iter().map(least).min().unwrap_or(1);
         self.number_words(&mut questions);
         self.questions = questions;
+        self.at_risk = self.kinds_at_risk();
+    }
+
+    fn kinds_at_risk(&self) -> Set {
+        let mut at_risk = Set::none(self.matrix.taxa().len());
+        let touch = |question: &Question| self.by_touch(question);
+        let candidates = &self.questions[..self.candidates];
+        if candidates.iter().any(touch) && !candidates.iter().all(touch) {
+            let taxa = self.matrix.taxa().iter().enumerate();
+            let cautioned = taxa.filter(|(_, taxon)| taxon.caution.is_some());
+            cautioned.for_each(|(kind, _)| at_risk.add(kind));
+        }
+        at_risk
+    }
+
+    /// Whether the rule on touch says nothing of this table, or is taken back.
+    pub(crate) fn touch_is_free(&self) -> bool {
+        self.allow_touch || self.at_risk.is_empty()
+    }
+
+    /// Whether a question is answered by touch.
+    pub(crate) fn by_touch(&self, question: &Question) -> bool {
+        self.matrix.character(question.ask.character).by_touch
+    }
+
+    /// Whether nobody is to be sent to touch here if something else separates: a kind of the heap
+    /// may hurt (`docs/KEY.md` 13).
+    pub(crate) fn is_careful(&self, heap: &Heap) -> bool {
+        !self.touch_is_free() && !self.layout.present_of(heap, &self.at_risk).is_empty()
+    }
+
+    /// Whether no question answered by touch may be asked of a heap: something else separates.
+    pub(crate) fn bars_touch(&self, heap: &Heap) -> bool {
+        self.is_careful(heap)
+            && self.questions[..self.candidates].iter().any(|question| {
+                !self.by_touch(question)
+                    && matches!(self.layout.ask(heap, question),
+                        Asking::Parts(sides) if sides.parts_a_pair)
+            })
+    }
+
+    /// Of all that could be asked of a heap, what may be by the rule on touch.
+    pub(crate) fn leave_touch<T>(
+        &self,
+        heap: &Heap,
+        asks: &mut Vec<T>,
+        question: impl Fn(&T) -> usize,
+    ) {
+        if self.is_careful(heap) {
+            let touch = |ask: &T| self.by_touch(&self.questions[question(ask)]);
+            if !asks.iter().all(touch) {
+                asks.retain(|ask| !touch(ask));
+            }
+        }
     }
 
     /// Numbers the words of all questions.

@@ -147,6 +147,7 @@ impl Solver {
         let ground = &self.ground;
         let plain = ground.goals.order == [Goal::LeastEffort]
             && ground.order.is_empty()
+            && ground.touch_is_free()
             && self.most_new_words.is_none()
             && !ground.layout.carries_more();
         let usable = || ground.questions.iter().all(|question| question.usable);

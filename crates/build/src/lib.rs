@@ -191,6 +191,7 @@ impl Search {
             reached: prices::reached(course, &wished, tally.as_ref()),
             prices: Vec::new(),
             within: course.within.clone(),
+            touching: tally::touching(ground, &wished.key),
             certificate: None,
         };
         let certificate = if sure { certificate::of(course) } else { None };

@@ -26,14 +26,19 @@ pub const MOST_WAYS: usize = 4;
 
 /// The key of least effort in which a question may have up to `most` ways (2 to 4).
 ///
-/// Of the wishes only what is in the hand, the season and what must never be asked are regarded.
+/// Of the wishes only what is in the hand, the season, touch and what must never be asked are
+/// regarded.
 ///
 /// **Guarantees**: the same key on every machine; with `most` = 2 the effort of
 /// [`build`](crate::build)'s. **Cost**: `budget` heaps, then one key straight down and, where
 /// nothing is proved, as much again for yes and no alone, which is the least that is given; what is
 /// not proved has a bound. Where exact numbers do not fit there is no key, and it says so.
 pub fn many_ways(matrix: &Matrix, wishes: &Wishes, most: usize, budget: Budget) -> ManyWays {
-    let plan = Plan { left_out: left_out(matrix, wishes), ..Plan::default() };
+    let plan = Plan {
+        left_out: left_out(matrix, wishes),
+        allow_touch: wishes.allow_touch,
+        ..Plan::default()
+    };
     let ground = Ground::lay(matrix, &plan);
     let root = ground.root();
     if !ground.scale.exact {
@@ -66,8 +71,8 @@ fn or_yes_and_no(
     wishes: &Wishes,
     budget: Budget,
 ) -> ManyWays {
-    let Wishes { hand, season, never, .. } = wishes.clone();
-    let plain = Wishes { hand, season, never, ..Wishes::default() };
+    let Wishes { hand, season, allow_touch, never, .. } = wishes.clone();
+    let plain = Wishes { hand, season, allow_touch, never, ..Wishes::default() };
     let Built { key, claim, .. } = crate::build(matrix, &plain, budget);
     if claim.total >= found.total {
         return found;

@@ -81,7 +81,7 @@ impl Solver {
         let all: Effort = present.iter().map(|kind| flows[*kind]).sum();
         let mut admissible: Vec<(usize, Sides)> = Vec::new();
         let mut splits = Splits::none();
-        let leave_dearer = !alike_too && self.nothing_wished();
+        let leave_dearer = !alike_too && self.nothing_wished(heap);
         for (at, question) in ground.questions[..ground.candidates].iter().enumerate() {
             if layout.may_part(heap, question)
                 && let Asking::Parts(sides) = layout.ask(heap, question)
@@ -139,14 +139,17 @@ impl Solver {
         Offered { candidates, end: false, left_out }
     }
 
-    /// Whether any admissible question may be asked anywhere, whatever was asked before.
-    fn nothing_wished(&self) -> bool {
-        self.ground.any_question && self.most_new_words.is_none()
+    /// Whether any admissible question may be asked of a heap, whatever was asked before.
+    fn nothing_wished(&self, heap: &Heap) -> bool {
+        self.ground.any_question
+            && self.most_new_words.is_none()
+            && !self.ground.is_careful(heap)
     }
 
     /// Of the questions that could be asked, those that the wishes allow here.
     fn leave_what_is_wished(&self, heap: &Heap, admissible: &mut Vec<(usize, Sides)>) {
         let ground = &self.ground;
+        ground.leave_touch(heap, admissible, |(at, _)| *at);
         let character = |at: usize| ground.questions[at].ask.character;
         let first = ground
             .order

@@ -39,7 +39,8 @@ impl Possible {
         let out_of_steps = layout.out_of_steps(heap);
         let mut end = true;
         let mut possible = false;
-        let first = self.first_of_order(ground, heap);
+        let no_touch = ground.bars_touch(heap);
+        let first = self.first_of_order(ground, heap, no_touch);
         for question in &ground.questions[..ground.candidates] {
             let Asking::Parts(sides) = layout.ask(heap, question) else { continue };
             if !sides.parts_a_pair {
@@ -50,7 +51,7 @@ impl Possible {
                 break;
             }
             let wished = first.is_none_or(|first| question.ask.character == first);
-            if !wished || !question.usable {
+            if !wished || !question.usable || no_touch && ground.by_touch(question) {
                 continue;
             }
             let (yes, no) = layout.take_sides(heap, question, &sides);
@@ -69,8 +70,10 @@ impl Possible {
         &self,
         ground: &Ground,
         heap: &Heap,
+        no_touch: bool,
     ) -> Option<spinney_model::CharacterIx> {
-        ground.order.iter().copied().find(|first| {
+        let barred = |at: &CharacterIx| no_touch && ground.matrix.character(*at).by_touch;
+        ground.order.iter().copied().filter(|at| !barred(at)).find(|first| {
             let mut of_first = ground.questions[..ground.candidates]
                 .iter()
                 .filter(|question| question.ask.character == *first);

@@ -18,7 +18,7 @@ use crate::tally::{self, Tally};
 
 /// The searches with fewer wishes.
 pub(crate) struct Prices {
-    /// The search without any wish; None: nothing was wished.
+    /// The search without any wish of a person's; None: nothing was wished.
     free: Option<Course>,
     /// The search without this wish; None: the same as `free`.
     without: Vec<(Wish, Option<Course>)>,
@@ -26,19 +26,20 @@ pub(crate) struct Prices {
 
 impl Prices {
     pub(crate) fn of(matrix: &Matrix, course: &Course, wished: &Wishes) -> Self {
-        let list = list(&course.wishes);
-        if list.is_empty() && *wished == Wishes::default() {
-            return Self { free: None, without: Vec::new() };
-        }
-        let alone = list.len() == 1;
+        let allowed = course.wishes.allow_touch;
+        let list = list(course);
+        // That nobody is sent to touch what may hurt is nobody's wish, and still has its price.
+        let by_people = list.iter().filter(|wish| allowed || **wish != Wish::Touch).count();
         let without = list
             .into_iter()
             .map(|wish| {
+                let alone = by_people == 1 && (allowed || wish != Wish::Touch);
                 let fewer = without(&course.wishes, &wish);
                 (wish, (!alone).then(|| Course::new(matrix, &fewer)))
             })
             .collect();
-        Self { free: Some(Course::new(matrix, &Wishes::default())), without }
+        let wishes = by_people > 0 || *wished != Wishes::default();
+        Self { free: wishes.then(|| Course::new(matrix, &Wishes::default())), without }
     }
 
     pub(crate) fn courses(&mut self) -> impl Iterator<Item = &mut Course> {
@@ -69,13 +70,12 @@ impl Prices {
         key: &Key,
         refused: &[Refusal],
     ) -> Claim {
-        let Some(free) = &mut self.free else { return claim };
-        let free = Without::best_of(free);
+        let free = self.free.as_mut().map(Without::best_of);
         let ask = |refusal: &Refusal| match &refusal.wanted {
             Wanted::Ask(ask) => Some(ask.clone()),
             _ => None,
         };
-        claim.kept = Some(KeptPrice {
+        claim.kept = free.as_ref().map(|free| KeptPrice {
             without_wishes: free.effort,
             without_wishes_optimal: free.sure,
             refused: refused.iter().filter_map(ask).collect(),
@@ -83,7 +83,7 @@ impl Prices {
         let together = pairs(key);
         for (wish, course) in &mut self.without {
             let other = course.as_mut().map(Without::best_of);
-            let other = other.as_ref().unwrap_or(&free);
+            let Some(other) = other.as_ref().or(free.as_ref()) else { continue };
             claim.prices.push(Price {
                 wish: wish.clone(),
                 extra: tally::difference(claim.total, other.effort),
@@ -132,13 +132,17 @@ fn pairs(key: &Key) -> BTreeSet<(TaxonIx, TaxonIx)> {
     pairs
 }
 
-/// Every wish that stands alone.
-fn list(wishes: &Wishes) -> Vec<Wish> {
-    let Wishes { kept, hand, season, never, order, early, goals } = wishes;
+/// Every wish that stands alone. That nobody is sent to touch what may hurt, or is allowed to, is
+/// one wherever it says something of the table.
+fn list(course: &Course) -> Vec<Wish> {
+    let Wishes { kept, hand, season, allow_touch: _, never, order, early, goals } =
+        &course.wishes;
+    let touch = !course.solver.ground.at_risk.is_empty();
     let mut list = Vec::new();
     list.extend(kept.as_ref().map(|_| Wish::Kept));
     list.extend((hand.is_some() || season.is_some()).then_some(Wish::Hand));
     list.extend(never.iter().map(|at| Wish::Never(*at)));
+    list.extend(touch.then_some(Wish::Touch));
     list.extend((!order.is_empty()).then_some(Wish::Order));
     list.extend(early.iter().map(|early| Wish::Early(*early)));
     let usual = goals::in_order(goals) == [Goal::LeastEffort];
@@ -154,6 +158,7 @@ fn without(wishes: &Wishes, wish: &Wish) -> Wishes {
         Wish::Never(at) => {
             fewer.never.remove(at);
         }
+        Wish::Touch => fewer.allow_touch = !fewer.allow_touch,
         Wish::Order => fewer.order.clear(),
         Wish::Early(early) => fewer.early.retain(|other| other != early),
         Wish::Goals => fewer.goals.clear(),

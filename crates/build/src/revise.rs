@@ -53,13 +53,18 @@ pub struct Revised {
 
 /// Revises an old key for a table.
 ///
-/// Of the wishes only what is in the hand, the season and what must never be asked are regarded.
+/// Of the wishes only what is in the hand, the season, touch and what must never be asked are
+/// regarded.
 ///
 /// **Guarantees**: the new key is one that the table allows, whatever the old one is: questions
 /// that are not linked, kinds that are gone and ways that lead nowhere are tolerated.
 /// **Cost**: within the budget; what is not sure by then is said not to be.
 pub fn revise(matrix: &Matrix, old: &Key, wishes: &Wishes, settings: Revising) -> Revised {
-    let plan = Plan { left_out: left_out(matrix, wishes), ..Plan::default() };
+    let plan = Plan {
+        left_out: left_out(matrix, wishes),
+        allow_touch: wishes.allow_touch,
+        ..Plan::default()
+    };
     let ground = old::lay(matrix, old, plan);
     let places = Old::unfold(old, &ground);
     let mut solver = Solver::new(ground);

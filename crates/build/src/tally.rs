@@ -24,6 +24,30 @@ pub(crate) struct Tally {
     rulers: BigRational,
 }
 
+/// The numbers of a key's questions that are answered by touch while a kind with a caution is
+/// present, rising.
+pub(crate) fn touching(ground: &Ground, key: &Key) -> Vec<u32> {
+    let layout = &ground.layout;
+    let mut touching = Vec::new();
+    let mut open = vec![(Destination::Couplet(1), ground.root())];
+    while let Some((destination, heap)) = open.pop() {
+        let Destination::Couplet(number) = destination else { continue };
+        let Some(couplet) = key.couplets.get((number - 1) as usize) else { continue };
+        let Some(question) = couplet.ask.as_ref().and_then(|ask| ground.asking(ask)) else {
+            continue;
+        };
+        let cautioned = |kind: usize| ground.matrix.taxa()[kind].caution.is_some();
+        if ground.by_touch(question) && layout.kinds(&heap).any(cautioned) {
+            touching.push(number);
+        }
+        let Asking::Parts(sides) = layout.ask(&heap, question) else { continue };
+        let (yes, no) = layout.take_sides(&heap, question, &sides);
+        open.extend([(couplet.yes.clone(), yes), (couplet.no.clone(), no)]);
+    }
+    touching.sort_unstable();
+    touching
+}
+
 /// A kind that is present, with its true flow.
 type Flow = (usize, BigRational);
 

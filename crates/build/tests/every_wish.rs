@@ -13,8 +13,9 @@ use spinney_fixtures::every_key::{Question, Tree};
 use spinney_fixtures::forms::{Forms, Single};
 use spinney_fixtures::seeded;
 use spinney_model::{
-    Ask, Asked, Character, CharacterIx, Difficulty, Early, Goal, Instrument, Kept, Matrix,
-    Scale, Scene, Season, SeenOn, Share, StateIx, Taxon, TaxonIx, Value, WhyNot, Wishes,
+    Ask, Asked, Character, CharacterIx, Claim, Difficulty, Early, Goal, Instrument, Kept,
+    Matrix, Scale, Scene, Season, SeenOn, Share, StateIx, Taxon, TaxonIx, Value, WhyNot, Wish,
+    Wishes,
 };
 
 fn whole(number: usize) -> Share {
@@ -142,11 +143,20 @@ fn until(tree: &Tree, early: Early) -> usize {
 }
 
 /// Whether the characters to ask about first come first, wherever they can.
-fn in_order(tree: &Tree, order: &[CharacterIx]) -> bool {
+fn in_order(matrix: &Matrix, tree: &Tree, wishes: &Wishes) -> bool {
     couplets(tree).iter().all(|question| {
-        let first = order.iter().find(|at| question.could.contains(at));
+        let may = |at: &&CharacterIx| {
+            question.could.contains(at)
+                && (wishes.allow_touch || question.spares_hands(matrix, **at))
+        };
+        let first = wishes.order.iter().find(may);
         first.is_none_or(|first| question.character == *first)
     })
+}
+
+/// Whether nobody is sent to touch a kind with a caution, wherever something else separates.
+fn spares_hands(matrix: &Matrix, tree: &Tree) -> bool {
+    couplets(tree).iter().all(|question| question.spares_hands(matrix, question.character))
 }
 
 /// What the search reaches, in the same order.
@@ -358,7 +368,8 @@ fn wordy(seed: u64) -> Matrix {
 fn pins_are_kept_and_the_rest_is_best() {
     let mut compared = BTreeMap::<&str, usize>::new();
     for seed in 0..4000 {
-        let matrix = table(seed);
+        let matrix =
+            if seed % 2 == 0 { table(seed) } else { seeded::prickly(&table(seed), seed) };
         let mut rng = fastrand::Rng::with_seed(seed + 5);
         let mut wishes = Wishes::default();
         let columns = matrix.characters().len();
@@ -382,11 +393,17 @@ fn pins_are_kept_and_the_rest_is_best() {
         let left_out: BTreeSet<CharacterIx> =
             matrix.character_indices().filter(unseen).collect();
         let Some(mut keys) = list(&matrix, &left_out) else { continue };
+        wishes.allow_touch = rng.u8(..6) == 0;
+        if !wishes.allow_touch {
+            let all = keys.len();
+            keys.retain(|key| spares_hands(&matrix, key));
+            *compared.entry("touch").or_default() += usize::from(keys.len() < all);
+        }
         if rng.u8(..3) == 0 {
             let order = [CharacterIx(rng.usize(..columns)), CharacterIx(rng.usize(..columns))];
             wishes.order = order.into_iter().filter(|at| !left_out.contains(at)).collect();
             wishes.order.dedup();
-            keys.retain(|key| in_order(key, &wishes.order));
+            keys.retain(|key| in_order(&matrix, key, &wishes));
             *compared.entry("order").or_default() += usize::from(!wishes.order.is_empty());
         }
         if rng.u8(..3) == 0 {
@@ -445,6 +462,43 @@ fn pins_are_kept_and_the_rest_is_best() {
     for (what, times) in compared {
         assert!(times > 150, "{what}: only {times}");
     }
+}
+
+/// What a key takes without touch, what with it, and how many keys are as good, by the list.
+#[test]
+fn nobody_is_sent_to_touch_what_may_hurt_while_something_else_separates() {
+    let (mut dearer, mut had_to, mut barred) = (0, 0, 0);
+    for seed in 0..1500 {
+        let matrix = seeded::prickly(&table(seed), seed);
+        let Some(keys) = list(&matrix, &BTreeSet::new()) else { continue };
+        let spared: Vec<Rc<Tree>> =
+            keys.iter().filter(|key| spares_hands(&matrix, key)).cloned().collect();
+        barred += usize::from(spared.len() < keys.len());
+        let (least, free) = (best(&matrix, &spared, &[])[0], best(&matrix, &keys, &[])[0]);
+        let usual = build(&matrix, &Wishes::default(), Budget::default()).claim;
+        assert!(usual.optimal());
+        assert_eq!(usual.total, least, "seed {seed}");
+        let allowed = Wishes { allow_touch: true, ..Wishes::default() };
+        let allowed = build(&matrix, &allowed, Budget::default()).claim;
+        assert_eq!(allowed.total, free, "seed {seed}");
+        let price = |claim: &Claim| {
+            let touch = claim.prices.iter().filter(|price| price.wish == Wish::Touch);
+            let said: Vec<(Share, bool)> =
+                touch.map(|price| (price.extra, price.exact)).collect();
+            said
+        };
+        let risky = matrix.taxa().iter().any(|taxon| taxon.caution.is_some());
+        let touched = Forms::of(&matrix).answers().into_iter();
+        let touched: BTreeSet<bool> =
+            touched.map(|(at, _)| matrix.character(at).by_touch).collect();
+        let matters = risky && touched.len() == 2;
+        let expected = |extra| if matters { vec![(extra, true)] } else { Vec::new() };
+        assert_eq!(price(&usual), expected(least - free), "seed {seed}");
+        assert_eq!(price(&allowed), expected(free - least), "seed {seed}");
+        dearer += usize::from(least > free);
+        had_to += usize::from(!usual.touching.is_empty());
+    }
+    assert!(dearer > 60 && had_to > 60 && barred > 150, "{dearer} {had_to} {barred}");
 }
 
 /// A wish may be over before anything is asked: here the newt, which has no leaf, is in the way

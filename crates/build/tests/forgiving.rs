@@ -89,7 +89,14 @@ impl<'a> Road<'a> {
         let kinds: BTreeSet<TaxonIx> = flows.iter().map(|flow| self.kind(flow)).collect();
         let mut best: Option<Worth> = None;
         let mut asked = false;
+        let touch = |question: usize| self.matrix.character(self.answers[question].0).by_touch;
+        let no_touch = kinds.iter().any(|kind| self.matrix.taxon(*kind).caution.is_some())
+            && (0..self.answers.len())
+                .any(|other| !touch(other) && self.sides(&flows, other).is_some());
         for question in 0..self.answers.len() {
+            if no_touch && self.matrix.character(self.answers[question].0).by_touch {
+                continue;
+            }
             let Some(sides) = self.sides(&flows, question) else { continue };
             asked = kinds.len() > 1;
             if !asked {
@@ -247,6 +254,23 @@ fn awkward_tables_agree_with_every_key_and_every_second_place() {
         gained += usize::from(compare(&table, 2, &format!("awkward {seed}")));
     }
     assert!(tried > 100 && gained > 5, "{tried} tried, {gained} gained");
+}
+
+#[test]
+fn nobody_is_sent_to_touch_what_may_hurt_in_a_forgiving_key_either() {
+    let (mut tried, mut gained, mut dearer) = (0, 0, 0);
+    for seed in 0..900 {
+        let table = seeded::prickly(&seeded::awkward(seed), seed);
+        if Forms::of(&table).forms().len() > 8 {
+            continue;
+        }
+        tried += 1;
+        gained += usize::from(compare(&table, 2, &format!("prickly {seed}")));
+        let allowed = Wishes { allow_touch: true, ..Wishes::default() };
+        let allowed = forgive(&table, &allowed, 0, Budget::default());
+        dearer += usize::from(allowed.keys[0].right > forgiven(&table, 0)[0].right);
+    }
+    assert!(gained > 5 && dearer > 5, "{tried} tried, {gained} gained, {dearer} dearer");
 }
 
 #[test]

@@ -2,13 +2,16 @@
 //!
 //! Rules P8, S11 and S12 of `docs/TRADE.md`.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Code, Finding, Place};
+use spinney_model::{CharacterIx, Code, Finding, Place, TaxonIx};
 
+use crate::question::Question;
 use crate::seen::{Seen, taxa};
-use crate::sentence::{kinds, number};
+use crate::sentence::{called, kinds, number};
+use crate::separable::may_ask;
 use crate::tree::{ANSWERS, To};
+use crate::values::Taken;
 
 /// Children follow five or six questions (S12).
 const MOST_QUESTIONS: u32 = 6;
@@ -27,19 +30,20 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
 fn touch(seen: &Seen<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, couplet, question, _) in seen.asked() {
-        if !seen.matrix.character(question.character).by_touch {
-            continue;
-        }
-        // Strays hurt as much as kinds that belong there.
-        let here = taxa(&seen.walked.visits[index]);
-        let risky: Vec<_> = here
-            .into_iter()
-            .filter(|taxon| seen.matrix.taxon(*taxon).caution.is_some())
-            .collect();
-        if risky.is_empty() {
-            continue;
-        }
+        let Some((risky, otherwise)) = by_touch(seen, index, &question) else { continue };
         let names = kinds(seen.matrix, risky.iter().copied());
+        let remedy = match otherwise {
+            Some(otherwise) => format!(
+                "Ask about {} first: nobody has to touch anything for it. The caution is printed \
+                 at this question.",
+                called(&seen.matrix.character(otherwise).name)
+            ),
+            None => {
+                "The caution is printed at this question. Let an adult hand round what may \
+                     hurt, or add a difference that people can see."
+                    .to_owned()
+            }
+        };
         found.push(Finding::new(
             Code::TouchCaution,
             Place::Couplet(couplet.number),
@@ -49,11 +53,54 @@ fn touch(seen: &Seen<'_>) -> Vec<Finding> {
                 couplet.number,
                 number(risky.len(), "is", "are")
             ),
-            "The caution is printed at this question; let an adult hold such a find, or \
-             ask another question first.",
+            remedy,
         ));
     }
     found
+}
+
+/// The kinds with a caution that may be in the hand at a question answered by touch, and what
+/// else separates there, if anything does; None: nobody touches what may hurt.
+pub(crate) fn by_touch(
+    seen: &Seen<'_>,
+    couplet: usize,
+    question: &Question,
+) -> Option<(Vec<TaxonIx>, Option<CharacterIx>)> {
+    if !seen.matrix.character(question.character).by_touch {
+        return None;
+    }
+    let visits = &seen.walked.visits[couplet];
+    // Strays hurt as much as kinds that belong there.
+    let may_hurt = |taxon: &TaxonIx| seen.matrix.taxon(*taxon).caution.is_some();
+    let risky: Vec<TaxonIx> = taxa(visits).into_iter().filter(may_hurt).collect();
+    if risky.is_empty() {
+        return None;
+    }
+    let otherwise = heap(seen, couplet).and_then(|heap| otherwise(seen, &heap));
+    Some((risky, otherwise))
+}
+
+/// The first character that separates kinds of which one may hurt, and that nobody has to touch
+/// anything for (`docs/KEY.md` 13); None: none of them may hurt, or there is no such character.
+pub(crate) fn otherwise(seen: &Seen<'_>, heap: &[(TaxonIx, &Taken)]) -> Option<CharacterIx> {
+    let matrix = seen.matrix;
+    heap.iter().find(|(taxon, _)| matrix.taxon(*taxon).caution.is_some())?;
+    let mut seen_alone = matrix
+        .character_indices()
+        .filter(|at| !matrix.character(*at).by_touch && !seen.left_out.contains(at));
+    seen_alone.find(|at| may_ask(seen.values, heap, *at))
+}
+
+/// The heap of a couplet; None: ways meet here, and what could be asked depends on the way.
+pub(crate) fn heap<'s>(
+    seen: &'s Seen<'_>,
+    couplet: usize,
+) -> Option<Vec<(TaxonIx, &'s Taken)>> {
+    let visits = &seen.walked.visits[couplet];
+    let heap: Vec<(TaxonIx, &Taken)> =
+        visits.iter().map(|visit| (visit.taxon, &visit.taken)).collect();
+    let different: BTreeSet<TaxonIx> = heap.iter().map(|(taxon, _)| *taxon).collect();
+    (different.len() == heap.len()).then_some(heap)
 }
 
 /// The longest run of questions that each send one side straight to an end.

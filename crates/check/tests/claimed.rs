@@ -71,6 +71,7 @@ fn claim(total: i128, wishes: Wishes) -> Claim {
         reached: Vec::new(),
         prices: Vec::new(),
         within,
+        touching: Vec::new(),
         certificate: None,
     }
 }
@@ -123,6 +124,40 @@ fn a_true_claim_is_found_a_second_time() {
     let without = check(&matrix, &key(&matrix, BY_EDGE), None, &Settings::default());
     assert_eq!(without.proof, Proof::NothingClaimed);
 }
+
+/// The edge is felt, and hazel may hurt: the lobes come first, and only beech and maple are felt.
+#[test]
+fn nobody_is_sent_to_touch_what_may_hurt_but_where_that_was_wished() {
+    let matrix = matrix(TWIGS);
+    let (mut taxa, mut characters) = (matrix.taxa().to_vec(), matrix.characters().to_vec());
+    taxa[HAZEL.0].caution = Some("It makes people sneeze.".to_owned());
+    characters[EDGE.0].by_touch = true;
+    let matrix = spinney_fixtures::drawn::remade(&matrix, taxa, characters);
+    let touches = "Question 1 is answered by touch while hazel may be in the hand, but lobes can \
+                   be asked about there.";
+    let unsaid = "Question 1 sends people to touch what may hurt, and that is not said.";
+    let said_of = |claim: &Claim, text: &str| {
+        let report = opinion(&matrix, text, claim);
+        let broken = report.findings.iter().filter(|found| found.code == Code::WishBroken);
+        broken.map(|found| found.sentence.clone()).collect::<Vec<String>>()
+    };
+    let usual = Claim { touching: vec![1], ..claim(8, Wishes::default()) };
+    assert_eq!(said_of(&usual, BY_EDGE), [touches]);
+    let allowed = Wishes { allow_touch: true, ..Wishes::default() };
+    let allowing = |touching| Claim { touching, ..claim(8, allowed.clone()) };
+    assert_eq!(said_of(&allowing(vec![1]), BY_EDGE), NO_ONE);
+    assert_eq!(said_of(&allowing(vec![]), BY_EDGE), [unsaid]);
+    let wanted = Wishes { kept: kept(states(EDGE, 0), None, None), ..Wishes::default() };
+    let kept = Claim { touching: vec![1], ..claim(8, wanted) };
+    assert_eq!(said_of(&kept, BY_EDGE), NO_ONE);
+    // The edge was to come first, but it is barred there.
+    let first = Wishes { order: vec![EDGE], ..Wishes::default() };
+    let lobes_first = Claim { touching: vec![], ..claim(8, first) };
+    let said: Vec<String> = said_of(&lobes_first, BY_LOBES);
+    assert!(said.iter().all(|says| !says.contains("was to come first")), "{said:?}");
+}
+
+const NO_ONE: [&str; 0] = [];
 
 #[test]
 fn a_key_that_is_not_the_best_is_not_proved_by_saying_so() {

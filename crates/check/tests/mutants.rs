@@ -311,6 +311,7 @@ fn claim(total: Share) -> Claim {
         reached: Vec::new(),
         prices: Vec::new(),
         within: Vec::new(),
+        touching: Vec::new(),
         certificate: None,
     }
 }

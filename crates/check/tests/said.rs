@@ -154,7 +154,7 @@ fn what_an_earlier_question_settles_is_no_reason_to_end_together() {
 
 #[test]
 fn a_caution_is_said_to_be_printed_where_pupils_touch() {
-    let matrix: Matrix = matrix(HEDGE);
+    let matrix = matrix(HEDGE);
     let text = HEDGE_KEY.replace(
         "Is the leaf edge spiny? [edge = spiny]",
         "Does it feel leathery? [feel = leathery]",
@@ -164,9 +164,24 @@ fn a_caution_is_said_to_be_printed_where_pupils_touch() {
         only(&found, Code::TouchCaution),
         (
             "Question 8 asks pupils to touch, and holly is still among what they may hold.",
-            "The caution is printed at this question; let an adult hold such a find, or \
-             ask another question first."
+            "Ask about edge first: nobody has to touch anything for it. The caution is printed at \
+             this question."
         )
+    );
+    let table = "feel: leathery, papery; by touch
+         holly | leathery
+         lime  | papery";
+    let mut matrix = drawn::matrix(table);
+    let mut taxa = matrix.taxa().to_vec();
+    taxa[0].caution = Some("It pricks.".to_owned());
+    matrix = spinney_fixtures::drawn::remade(&matrix, taxa, matrix.characters().to_vec());
+    let text = "1. Does it feel leathery? [feel = leathery] -> holly / lime";
+    let found = check(&matrix, &key(&matrix, text), None, &Settings::default()).findings;
+    let (_, remedy) = only(&found, Code::TouchCaution);
+    assert_eq!(
+        remedy,
+        "The caution is printed at this question. Let an adult hand round what may hurt, or add a \
+         difference that people can see."
     );
 }
 

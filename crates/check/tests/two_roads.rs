@@ -83,6 +83,7 @@ fn keys_within_the_rules_work_and_cost_what_their_forms_cost() {
             reached: Vec::new(),
             prices: Vec::new(),
             within: Vec::new(),
+            touching: Vec::new(),
             certificate: None,
         };
         let report = check(&matrix, &key, Some(&claim), &Settings::default());

@@ -226,6 +226,7 @@ fn wishes(collection: &Collection, laid: &Laid, key: &Drawn) -> Wishes {
     Wishes {
         hand: SeenOn::ALL.into_iter().find(|form| form.word() == key.wish(WishField::Hand)),
         season: Season::ALL.into_iter().find(|s| s.word() == key.wish(WishField::Season)),
+        allow_touch: !key.wish(WishField::Touch).is_empty(),
         never: never.filter_map(|id| laid.character(*id)).collect(),
         ..Wishes::default()
     }

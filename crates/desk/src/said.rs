@@ -146,6 +146,8 @@ fn wish(t: Tongue, before: &Collection, name: &str, field: WishField, text: &str
         (WishField::Finish, _) => return t.with("said-finish", &[("name", &name)]),
         (WishField::Tried, "") => return t.with("said-not-tried", &[("name", &name)]),
         (WishField::Tried, _) => return t.with("said-tried", &[("name", &name)]),
+        (WishField::Touch, "") => return t.with("said-no-touch", &[("name", &name)]),
+        (WishField::Touch, _) => return t.with("said-touch", &[("name", &name)]),
         (WishField::Kinds, "") => return t.with("said-all-kinds", &[("name", &name)]),
         (_, "") => return t.with("said-wish-away", &[("name", &name)]),
         (WishField::Group, _) => "said-wish-group",
@@ -162,6 +164,7 @@ fn wish(t: Tongue, before: &Collection, name: &str, field: WishField, text: &str
         WishField::Group
         | WishField::Hand
         | WishField::Season
+        | WishField::Touch
         | WishField::Finish
         | WishField::Tried => vec![text.to_owned()],
     };

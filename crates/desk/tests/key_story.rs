@@ -11,7 +11,7 @@ use spinney_fixtures::seeded;
 fn found() -> AtTheDesk {
     let mut teacher = AtTheDesk::with_hedge_walk();
     let page = start(&mut teacher, "Hedge walk", "finish");
-    assert!(page.contains("No key needs fewer questions; a second opinion agrees."));
+    assert!(page.contains("No key that sends nobody to touch what may hurt needs fewer"));
     teacher
 }
 
@@ -204,6 +204,29 @@ fn what_is_never_to_be_asked_is_not_asked() {
     assert!(page.contains("This key has no question yet."), "nothing may be asked");
     teacher.undo("/key?key=1");
     assert_eq!(words(&teacher.get("/key?key=1"), 1), first);
+}
+
+#[test]
+fn nobody_is_sent_to_touch_what_may_hurt_until_that_is_allowed() {
+    let mut teacher = found();
+    let page = teacher.get("/key?key=1");
+    let price = between(&page, "<p id=\"touch-price\">", "</p>");
+    assert!(price.starts_with("Nobody is sent to touch what may hurt"), "{price}");
+    assert!(price.contains("questions more a leaf"), "{price}");
+    assert!(!page.contains("Does the leaf feel") && !page.contains("id=\"touching\""));
+    let describe = |teacher: &mut AtTheDesk, touch: &[(&'static str, &'static str)]| {
+        let mut form = vec![("key", "1"), ("name", "Hedge walk")];
+        form.extend(touch);
+        teacher.post("/do/key-describe", &form)
+    };
+    let page = describe(&mut teacher, &[("touch", "allowed")]);
+    assert!(page.contains("Does the leaf feel like paper?"));
+    let saves = between(&page, "<p id=\"touch-price\">", "</p>");
+    assert!(saves.starts_with("Touching is allowed.") && saves.contains("fewer"), "{saves}");
+    let page = describe(&mut teacher, &[]);
+    assert!(!page.contains("Does the leaf feel"), "the box is empty again");
+    teacher.undo("/key?key=1");
+    assert!(teacher.get("/key?key=1").contains("Does the leaf feel like paper?"));
 }
 
 #[test]

@@ -28,6 +28,8 @@ pub struct Claim {
     pub prices: Vec<Price>,
     /// How early the early wishes are over: questions, in the order of the wishes.
     pub within: Vec<u32>,
+    /// The numbers of the questions answered by touch at which a kind with a caution is possible.
+    pub touching: Vec<u32>,
     /// The proof that none is better (`docs/KEY.md` 20); None: it is not carried.
     pub certificate: Option<Certificate>,
 }
@@ -80,7 +82,7 @@ pub enum Stopped {
 /// What the wishes cost, all together.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct KeptPrice {
-    /// The effort of the best key of the same table without any wish; the least only if
+    /// The effort of the best key of the same table without any wish of a person's; the least only if
     /// `without_wishes_optimal`.
     pub without_wishes: Share,
     /// Whether no key without wishes takes less.
@@ -146,6 +148,17 @@ pub struct Reasons {
     pub alternatives: Vec<Alternative>,
     /// Characters that cannot be asked about here, each with a kind that stands in the way.
     pub blocked: Vec<(CharacterIx, TaxonIx)>,
+    /// What is not asked here because a kind in the heap may hurt, where that would take less.
+    pub not_by_touch: Option<NotByTouch>,
+}
+
+/// A question that would take less, but sends pupils to touch what may hurt.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct NotByTouch {
+    /// The best question answered by touch.
+    pub instead: Alternative,
+    /// Kinds with a caution that may be in the hand.
+    pub kinds: Vec<TaxonIx>,
 }
 
 /// Another question that could stand at a couplet.

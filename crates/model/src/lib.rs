@@ -34,7 +34,8 @@ pub use character::{
     Character, CharacterIx, Difficulty, Governor, Instrument, Scale, Season, SeenOn, StateIx,
 };
 pub use claim::{
-    Alternative, Claim, KeptPrice, Price, Reached, Reasons, Refusal, Stopped, Wanted, WhyNot,
+    Alternative, Claim, KeptPrice, NotByTouch, Price, Reached, Reasons, Refusal, Stopped,
+    Wanted, WhyNot,
 };
 pub use drawing::{Drawing, Stroke, Weight};
 pub use edit::{

@@ -13,6 +13,9 @@ pub struct Wishes {
     pub hand: Option<SeenOn>,
     /// The season: characters that are known not to be seen in it are not asked.
     pub season: Option<Season>,
+    /// Whether pupils may be sent to touch while a kind with a caution is still possible,
+    /// although something else separates. Usually not.
+    pub allow_touch: bool,
     /// Characters that must not be asked about.
     pub never: BTreeSet<CharacterIx>,
     /// Characters to ask about first, in this order, wherever they can be asked.
@@ -81,6 +84,8 @@ pub enum Wish {
     Hand,
     /// A character that must not be asked about.
     Never(CharacterIx),
+    /// That nobody is sent to touch what may hurt; or, where it is allowed, that it is.
+    Touch,
     /// Characters to ask about first.
     Order,
     /// What must be over early.

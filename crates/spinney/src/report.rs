@@ -14,7 +14,7 @@ use std::fmt::Write;
 
 use spinney_check::{Proof, Road};
 use spinney_model::{
-    Claim, Finding, LeftTogether, Matrix, Severity, Share, Stopped, TaxonIx, Wishes,
+    Claim, Finding, LeftTogether, Matrix, Severity, Share, Stopped, TaxonIx, Wish, Wishes,
 };
 use spinney_press::wording;
 
@@ -161,6 +161,10 @@ pub(crate) fn together(matrix: &Matrix, left: &[LeftTogether]) -> String {
 /// Whether a key is proved best, and if not, how far from it it can be.
 fn proof(claim: &Claim) -> String {
     match claim.stopped {
+        None if claim.wishes == Wishes::default() && touch_costs(claim) => {
+            "Proved: of the keys that send nobody to touch what may hurt, none takes less."
+                .to_owned()
+        }
         None if claim.wishes == Wishes::default() => {
             "Proved: no key from this table takes less.".to_owned()
         }
@@ -183,6 +187,12 @@ fn proof(claim: &Claim) -> String {
             could_be_saved(claim),
         ),
     }
+}
+
+/// Whether a key that sends people to touch what may hurt would take less.
+fn touch_costs(claim: &Claim) -> bool {
+    let nothing = Share::from_integer(0);
+    claim.prices.iter().any(|price| price.wish == Wish::Touch && price.extra > nothing)
 }
 
 /// How far from the best a key can be, where anything is known of that.

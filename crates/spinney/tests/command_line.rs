@@ -67,6 +67,45 @@ fn a_teacher_makes_a_key_from_a_small_table() {
     assert!(said(&in_words).contains("3 of 3 questions checked"), "{}", said(&in_words));
 }
 
+/// By hand: the feel first, two questions a find. But holly pricks: so the edge comes first, then
+/// the feel, then the lobes: 4 + 3 + 2 for four finds, a quarter of a step more.
+#[test]
+fn nobody_is_sent_to_touch_what_may_hurt_unless_a_person_allows_it() {
+    let desk = desk("touch");
+    let finds = "kind,feel,edge,lobes
+ivy,leathery,smooth,unlobed
+holly,leathery,spiny,unlobed
+lime,papery,smooth,lobed
+hazel,papery,smooth,unlobed
+";
+    fs::write(desk.join("finds.csv"), finds).expect("written");
+    fs::write(desk.join("kinds.csv"), "kind,caution\nholly,It pricks.\n").expect("written");
+    let asked = |more: &[&str]| {
+        let mut args = vec!["key", "finds.csv", "--kinds", "kinds.csv"];
+        args.extend(more);
+        let output = spinney(&desk, &args, "");
+        assert_eq!(output.status.code(), Some(0), "{}", complained(&output));
+        said(&output).split_whitespace().collect::<Vec<_>>().join(" ")
+    };
+    let usual = asked(&[]);
+    let spared = "Nobody is sent to touch what may hurt while something else separates: that costs \
+                  0.25 steps a find.";
+    assert!(usual.contains(spared), "{usual}");
+    assert!(usual.starts_with("1. Is the edge"), "{usual}");
+    let allowed = asked(&["--allow-touch"]);
+    assert!(allowed.contains("Touching is allowed. That saves"), "{allowed}");
+    assert!(allowed.contains("question 1 is answered by touch while a kind"), "{allowed}");
+    let json = asked(&["--allow-touch", "--format", "json"]);
+    assert!(json.contains("\"allow_touch\": true"), "{json}");
+    assert!(json.contains("\"touching\": [ 1 ]"), "{json}");
+    let explain = spinney(&desk, &["explain", "finds.csv", "--kinds", "kinds.csv"], "");
+    let why = said(&explain).split_whitespace().collect::<Vec<_>>().join(" ");
+    let touch = "a find, but one has to touch for it, and holly may be in the hand.";
+    assert!(why.contains(touch), "{why}");
+    let help = spinney(&desk, &["key", "--help"], "");
+    assert!(said(&help).contains("--allow-touch"), "{}", said(&help));
+}
+
 #[test]
 fn a_table_may_come_from_stdin_and_the_answer_be_json() {
     let desk = desk("stdin");

@@ -8,7 +8,7 @@ use spinney_check::{Proof, Report, Road, Settings, check};
 use spinney_fixtures::{drawn, seeded};
 use spinney_model::{
     Ask, Asked, CharacterIx, Claim, Code, Early, Finding, Goal, Instrument, Kept, Matrix,
-    Quantity, Scale, Season, SeenOn, StateIx, TaxonIx, Wishes,
+    Quantity, Scale, Season, SeenOn, StateIx, TaxonIx, Wish, Wishes,
 };
 
 /// What would contradict the search. (A person's kept question may part nothing, and then both
@@ -72,6 +72,8 @@ fn the_cost_of_awkward_tables_is_confirmed() {
     for seed in 0..3000 {
         let matrix = seeded::awkward(seed);
         confirmed(&matrix, &Wishes::default(), &format!("seed {seed}"));
+        let prickly = seeded::prickly(&matrix, seed);
+        confirmed(&prickly, &Wishes::default(), &format!("seed {seed}, prickly"));
     }
 }
 
@@ -207,8 +209,10 @@ fn what_is_claimed_under_wishes_is_confirmed() {
     const TABLES: usize = 1600;
     for seed in 0..TABLES as u64 {
         let matrix = table(seed);
+        let matrix = if seed % 2 == 0 { seeded::prickly(&matrix, seed) } else { matrix };
         let mut rng = fastrand::Rng::with_seed(seed + 3);
-        let wanted = wishes(&mut rng, &matrix);
+        let mut wanted = wishes(&mut rng, &matrix);
+        wanted.allow_touch = rng.u8(..4) == 0;
         let name = format!("seed {seed}: {wanted:?}");
         let (built, opinion) = confirmed(&matrix, &wanted, &name);
         assert!(built.claim.optimal(), "{name}: small tables are proved");
@@ -224,6 +228,8 @@ fn what_is_claimed_under_wishes_is_confirmed() {
             ("order", !kept.order.is_empty()),
             ("early", !kept.early.is_empty()),
             ("goals", !kept.goals.is_empty()),
+            ("touch", built.claim.prices.iter().any(|price| price.wish == Wish::Touch)),
+            ("touching", !built.claim.touching.is_empty()),
         ] {
             *with.entry(what).or_default() += usize::from(some);
         }
@@ -232,6 +238,35 @@ fn what_is_claimed_under_wishes_is_confirmed() {
     for (what, times) in with {
         assert!(times > 100, "{what}: only {times}");
     }
+}
+
+/// A key that sends people to touch what may hurt does not pass for one that does not, nor the
+/// other way round; and every such question must be named.
+#[test]
+fn what_is_claimed_of_touch_is_not_taken_on_trust() {
+    let mut dearer = 0;
+    for seed in 0..800 {
+        let matrix = seeded::prickly(&seeded::awkward(seed), seed);
+        let spared = build(&matrix, &Wishes::default(), Budget::default());
+        let allowing = Wishes { allow_touch: true, ..Wishes::default() };
+        let allowed = build(&matrix, &allowing, Budget::default());
+        if spared.claim.total <= allowed.claim.total {
+            continue;
+        }
+        dearer += 1;
+        let codes = |built: &Built, claim: &Claim| -> Vec<Code> {
+            let opinion = check(&matrix, &built.key, Some(claim), &Settings::default());
+            assert!(!matches!(opinion.proof, Proof::Confirmed(_)), "{seed}");
+            opinion.findings.iter().map(|finding| finding.code).collect()
+        };
+        let as_if_allowed = Claim { wishes: allowing.clone(), ..spared.claim.clone() };
+        assert!(codes(&spared, &as_if_allowed).contains(&Code::BoundWrong), "{seed}");
+        let as_if_spared = Claim { wishes: Wishes::default(), ..allowed.claim.clone() };
+        assert!(codes(&allowed, &as_if_spared).contains(&Code::WishBroken), "{seed}");
+        let silent = Claim { touching: Vec::new(), ..allowed.claim.clone() };
+        assert!(codes(&allowed, &silent).contains(&Code::WishBroken), "{seed}");
+    }
+    assert!(dearer > 40, "touching saves something on {dearer} tables only");
 }
 
 /// Second places that are meant are nothing to be looked at, and leave nothing else to be mended;
@@ -274,6 +309,7 @@ fn keys_of_several_ways_are_confirmed() {
     let mut several = 0;
     for seed in 1..=800 {
         let matrix = seeded::awkward(seed);
+        let matrix = if seed % 2 == 0 { seeded::prickly(&matrix, seed) } else { matrix };
         let found = many_ways(&matrix, &Wishes::default(), 4, Budget::default());
         let settings = Settings { same_look: found.same_look.clone(), ..Settings::default() };
         let opinion = check(&matrix, &found.key, None, &settings);

@@ -92,8 +92,10 @@ impl Table {
     }
 
     /// Every question that can be put to the node and sends something to either side; of several
-    /// about one character that make the same two heaps, the first.
-    pub(super) fn put_all(&self, node: &Node) -> Vec<Put> {
+    /// about one character that make the same two heaps, the first. `careful`: nobody is sent to
+    /// touch what may hurt where something else parts a pair (for a bound, anybody may be: without
+    /// the kinds that came in by wrong answers more may separate).
+    pub(super) fn put_all(&self, node: &Node, careful: bool) -> Vec<Put> {
         let ground = self.ground();
         let mut all: Vec<Put> = Vec::new();
         for (at, question) in ground.questions[..ground.candidates].iter().enumerate() {
@@ -110,6 +112,11 @@ impl Table {
             if !before.any(|other| other.heaps == heaps) {
                 all.push(Put { question: at, sides, heaps });
             }
+        }
+        let touch = |put: &Put| ground.by_touch(self.question(put.question));
+        let otherwise = |put: &Put| put.sides.parts_a_pair && !touch(put);
+        if careful && ground.is_careful(&node.heap) && all.iter().any(otherwise) {
+            all.retain(|put| !touch(put));
         }
         all
     }

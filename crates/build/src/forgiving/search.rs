@@ -180,7 +180,9 @@ impl Search {
         if self.table.size(node) < 2 {
             return Some(Known::end(total));
         }
-        let level = if level == LOOSELY && !self.table.varies(node) { 0 } else { level };
+        // A kind with a second place may be in the way of all that bars a question of touch.
+        let loose = self.table.varies(node) || !self.table.ground().touch_is_free();
+        let level = if level == LOOSELY && !loose { 0 } else { level };
         let fresh = Known { upper: total, best: None, done: false };
         let known = self.remembered(node, level).cloned().unwrap_or(fresh);
         if known.done || floor.is_some_and(|floor| known.upper < floor) {
@@ -207,7 +209,7 @@ impl Search {
         floor: Option<Share>,
         mut known: Known,
     ) -> Option<Known> {
-        let puts = self.table.put_all(node);
+        let puts = self.table.put_all(node, level != LOOSELY);
         let admissible = puts.iter().any(|put| put.sides.parts_a_pair);
         if !admissible && node.misread.is_empty() {
             return Some(Known::end(known.upper));
@@ -373,7 +375,7 @@ impl Search {
             }
             return Some(known);
         }
-        let puts = self.table.put_all(node);
+        let puts = self.table.put_all(node, true);
         let candidates = self.candidates(node, &puts, 0)?;
         let Some(first) = candidates.first() else { return Some(Known::end(known.upper)) };
         let mut values = Vec::new();

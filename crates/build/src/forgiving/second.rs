@@ -41,7 +41,7 @@ impl Search {
         if known.floor(given).is_some_and(|floor| known.upper < floor) {
             return Some(known);
         }
-        let puts = self.table.put_all(node);
+        let puts = self.table.put_all(node, true);
         if puts.iter().all(|put| !put.sides.parts_a_pair) {
             return Some(plain_or_never(node, known));
         }

@@ -56,7 +56,7 @@ impl Writing<'_> {
             return (Destination::End(end), right);
         };
         let table = &self.search.table;
-        let puts = table.put_all(node);
+        let puts = table.put_all(node, true);
         let put = puts.into_iter().find(|put| put.question == question);
         let put = put.expect("a question that was chosen can be put");
         let parts = table.part(node, &put, &sent).expect("these numbers did fit in the search");

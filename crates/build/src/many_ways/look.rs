@@ -76,6 +76,7 @@ pub(super) fn all(ground: &Ground, heap: &Heap, most: usize) -> (Vec<Look>, Vec<
             looks.extend(several(ground, heap, about, (range, &cuts), most));
         }
     }
+    ground.leave_touch(heap, &mut looks, |look| look.chain.first());
     (looks, parted)
 }
 
@@ -175,6 +176,14 @@ fn refined(ground: &Ground, look: &Look, question: usize) -> Option<Look> {
 }
 
 impl Chain {
+    /// The first question: all are about one character.
+    fn first(&self) -> usize {
+        match self {
+            Self::Cut { question, .. } => *question,
+            Self::Way(_) => unreachable!("a look asks something"),
+        }
+    }
+
     fn tear(&mut self, torn: usize, new: usize, question: usize) {
         match self {
             Self::Way(way) if *way == torn => {

@@ -117,6 +117,7 @@ fn clique(with: &[Set], kinds: impl Iterator<Item = usize>) -> u32 {
 }
 
 /// The two heaps that a question makes, if it may be asked and parts a pair; and its effort.
+/// Nobody is sent to touch what may hurt where a candidate separates without.
 pub(super) fn parted(
     solver: &Solver,
     heap: &Heap,
@@ -124,6 +125,9 @@ pub(super) fn parted(
 ) -> Option<(Heap, Heap, Effort)> {
     let ground = &solver.ground;
     let question = &ground.questions[question];
+    if ground.by_touch(question) && ground.bars_touch(heap) {
+        return None;
+    }
     match ground.layout.ask(heap, question) {
         Asking::Parts(sides) if sides.parts_a_pair => {
             let (yes, no) = ground.layout.take_sides(heap, question, &sides);

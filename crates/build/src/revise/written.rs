@@ -22,7 +22,7 @@ use crate::ground::{Ground, Plan};
 use crate::heap::Asking;
 use crate::offer::Candidate;
 use crate::settle;
-use crate::tally::Tally;
+use crate::tally::{self, Tally};
 
 /// Writes the result down.
 pub(super) struct Writing<'a> {
@@ -174,6 +174,7 @@ impl Writing<'_> {
             reached: Vec::new(),
             prices: Vec::new(),
             within: Vec::new(),
+            touching: tally::touching(&ground, key),
             certificate: None,
         }
     }

@@ -6,7 +6,7 @@
 
 use std::collections::HashMap;
 
-use spinney_model::{CharacterIx, Claim, Goal, Kept, Line, Share, TaxonIx};
+use spinney_model::{CharacterIx, Claim, Goal, Kept, Line, Share, TaxonIx, Wishes};
 
 use super::{aims, reached};
 use crate::bits::Bits;
@@ -64,7 +64,7 @@ pub(super) fn follow(seen: &Seen<'_>, claim: &Claim) -> Option<(Followed, usize)
         return Some((Followed::CannotSay, lines));
     };
     let mut proof = Proof { board, goals, lines: HashMap::new(), shapes: Shapes::default() };
-    let followed = match proof.all(&certificate.lines, &claim.wishes.order) {
+    let followed = match proof.all(&certificate.lines, &claim.wishes) {
         Err(fault) => Followed::Fails(fault),
         Ok(()) => match proof.on_top(proof.root(), kept) {
             None => Followed::CannotSay,
@@ -137,7 +137,7 @@ struct Proof<'a> {
 
 impl Proof<'_> {
     /// Looks at every line once.
-    fn all(&mut self, lines: &[Line], order: &[CharacterIx]) -> Result<(), Fault> {
+    fn all(&mut self, lines: &[Line], wishes: &Wishes) -> Result<(), Fault> {
         let read = lines.iter().map(|line| self.read(line).ok_or(Fault::NoSuchHeap));
         let read: Vec<(Name, Sum)> = read.collect::<Result<_, _>>()?;
         for (name, sum) in &read {
@@ -147,7 +147,7 @@ impl Proof<'_> {
         let cheapest = self.cheapest();
         for (name, sum) in read {
             let heap = self.spread(name);
-            self.holds(&heap, sum, order, cheapest)?;
+            self.holds(&heap, sum, wishes, cheapest)?;
         }
         Ok(())
     }
@@ -284,7 +284,7 @@ impl Proof<'_> {
         &mut self,
         heap: &Heap,
         said: Sum,
-        order: &[CharacterIx],
+        wishes: &Wishes,
         cheapest: Sum,
     ) -> Result<(), Fault> {
         if said == Sum::default() {
@@ -313,6 +313,16 @@ impl Proof<'_> {
         if asks.is_empty() {
             return Err(Fault::AnEnd { kinds: kinds() });
         }
+        let matrix = self.board.values.matrix;
+        let touch = |at: &CharacterIx| matrix.character(*at).by_touch;
+        let may_hurt = |kind: usize| matrix.taxon(TaxonIx(kind)).caution.is_some();
+        if !wishes.allow_touch
+            && heap.name.kinds.iter().any(may_hurt)
+            && !asks.iter().all(|(character, _)| touch(character))
+        {
+            asks.retain(|(character, _)| !touch(character));
+        }
+        let order = &wishes.order;
         let first = order.iter().find(|at| asks.iter().any(|(character, _)| character == *at));
         for (character, split) in asks {
             if first.is_some_and(|first| *first != character) {

@@ -52,6 +52,7 @@ pub(super) fn replay(seen: &Seen<'_>, claim: &Claim) -> Replayed {
         values: seen.values,
         left_out: seen.left_out,
         order: &claim.wishes.order,
+        allow_touch: claim.wishes.allow_touch,
         measures: Measures::of(seen.matrix, &parts),
         seen: BTreeMap::new(),
         most_nodes: seen.settings.replay_nodes,
@@ -69,6 +70,7 @@ struct Search<'a> {
     values: &'a Values<'a>,
     left_out: &'a BTreeSet<CharacterIx>,
     order: &'a [CharacterIx],
+    allow_touch: bool,
     measures: Measures<'a>,
     /// What is best below a node, by the node and the words that were met before it.
     seen: BTreeMap<(Node, u128), Rc<Front>>,
@@ -121,8 +123,9 @@ impl Search<'_> {
         (self.work <= self.most_nodes.saturating_mul(WORK_A_NODE)).then_some(())
     }
 
-    /// Every question that the wishes allow here (sections 3 to 5); none: an end. The first
-    /// character of the order that can be asked about is.
+    /// Every question that the wishes allow here (sections 3 to 5); none: an end. Nobody is sent to
+    /// touch what may hurt while something else separates; the first character of the order that
+    /// can be asked about is.
     fn admissible(&mut self, node: &Node) -> Option<Vec<(Question, Split)>> {
         let mut found = Vec::new();
         if node.kinds().len() < 2 {
@@ -138,6 +141,13 @@ impl Search<'_> {
                 let split = node.ask(self.values, &question, Some(gap));
                 found.extend(split.filter(|split| split.parts).map(|split| (question, split)));
             }
+        }
+        let matrix = self.values.matrix;
+        let touch = |at: CharacterIx| matrix.character(at).by_touch;
+        let may_hurt = |kind: &node::Kind| matrix.taxon(kind.taxon).caution.is_some();
+        let otherwise = found.iter().any(|(question, _)| !touch(question.character));
+        if !self.allow_touch && otherwise && node.kinds().iter().any(may_hurt) {
+            found.retain(|(question, _)| !touch(question.character));
         }
         let first = self
             .order

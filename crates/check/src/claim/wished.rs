@@ -1,8 +1,8 @@
 //! Whether a key does what was wished of it: from a walked key and wishes to broken ones.
 //!
 //! Questions to keep stand where they were wanted; nothing is asked that must not be, or that
-//! cannot be seen on what is in the hand or in the season; characters come in their order
-//! wherever they can be asked; and what was to be over early is. `docs/KEY.md` 10.
+//! cannot be seen on what is in the hand or in the season; nobody is sent to touch what may hurt
+//! while something else separates; characters come in their order wherever they can be asked; and what was to be over early is. `docs/KEY.md` 10.
 
 use std::collections::BTreeSet;
 
@@ -12,11 +12,11 @@ use spinney_model::{
 
 use super::reached::questions;
 use crate::question::{Question, Yes};
+use crate::risk;
 use crate::seen::Seen;
 use crate::sentence::{asked, called, capital, kinds};
 use crate::separable::may_ask;
 use crate::tree::{To, word};
-use crate::values::Taken;
 
 /// Characters of which nothing may be asked under these wishes.
 pub(crate) fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx> {
@@ -32,6 +32,8 @@ pub(super) fn findings(seen: &Seen<'_>, claim: &Claim) -> Vec<Finding> {
         keeps(seen, None, to, kept, &mut placed, &mut found);
     }
     found.extend(not_to_be_asked(seen, claim));
+    found.extend(sent_to_touch(seen, claim, &placed));
+    found.extend(touching(seen, claim));
     found.extend(out_of_order(seen, claim, &placed));
     for (at, early) in claim.wishes.early.iter().enumerate() {
         found.extend(late(seen, *early, claim.within.get(at).copied()));
@@ -149,6 +151,49 @@ fn not_to_be_asked(seen: &Seen<'_>, claim: &Claim) -> Vec<Finding> {
     found
 }
 
+/// Couplets that send people to touch what may hurt although something else separates there.
+/// Kept questions stand where they were wanted.
+fn sent_to_touch(seen: &Seen<'_>, claim: &Claim, placed: &BTreeSet<usize>) -> Vec<Finding> {
+    let mut found = Vec::new();
+    if claim.wishes.allow_touch {
+        return found;
+    }
+    for &couplet in seen.tree.order.iter().filter(|couplet| !placed.contains(couplet)) {
+        let Some(question) = seen.questions[couplet] else { continue };
+        let risky = risk::by_touch(seen, couplet, &question);
+        let Some((risky, Some(otherwise))) = risky else { continue };
+        let number = seen.tree.number(couplet);
+        let says = format!(
+            "Question {number} is answered by touch while {} may be in the hand, but {} can be \
+             asked about there.",
+            kinds(seen.matrix, risky),
+            called(&seen.matrix.character(otherwise).name)
+        );
+        found.push(broken(Some(number), says, BUILD_AGAIN));
+    }
+    found
+}
+
+/// Whether the claim names every question that is answered by touch while a kind may hurt.
+fn touching(seen: &Seen<'_>, claim: &Claim) -> Option<Finding> {
+    let mut touching = BTreeSet::new();
+    for &couplet in &seen.tree.order {
+        let question = seen.questions[couplet];
+        let risky = question.and_then(|question| risk::by_touch(seen, couplet, &question));
+        touching.extend(risky.map(|_| seen.tree.number(couplet)));
+    }
+    let said: BTreeSet<u32> = claim.touching.iter().copied().collect();
+    let number = *touching.symmetric_difference(&said).next()?;
+    let says = if said.contains(&number) {
+        format!(
+            "Question {number} is said to send people to touch what may hurt, but it does not."
+        )
+    } else {
+        format!("Question {number} sends people to touch what may hurt, and that is not said.")
+    };
+    Some(broken(Some(number), says, super::REMEDY))
+}
+
 /// Couplets at which a character that comes earlier in the order could be asked. Kept questions
 /// stand where they were wanted, whatever the order.
 fn out_of_order(seen: &Seen<'_>, claim: &Claim, placed: &BTreeSet<usize>) -> Vec<Finding> {
@@ -160,15 +205,13 @@ fn out_of_order(seen: &Seen<'_>, claim: &Claim, placed: &BTreeSet<usize>) -> Vec
     let order: Vec<CharacterIx> = order.copied().collect();
     for &couplet in seen.tree.order.iter().filter(|couplet| !placed.contains(couplet)) {
         let Some(question) = seen.questions[couplet] else { continue };
-        let visits = &seen.walked.visits[couplet];
-        let heap: Vec<(TaxonIx, &Taken)> =
-            visits.iter().map(|visit| (visit.taxon, &visit.taken)).collect();
-        let different: BTreeSet<TaxonIx> = heap.iter().map(|(taxon, _)| *taxon).collect();
-        if different.len() < heap.len() {
-            // Ways meet here; what could be asked depends on the way.
-            continue;
-        }
-        let first = order.iter().find(|at| may_ask(seen.values, &heap, **at));
+        let Some(heap) = risk::heap(seen, couplet) else { continue };
+        let barred = !claim.wishes.allow_touch && risk::otherwise(seen, &heap).is_some();
+        let may = |at: &&CharacterIx| {
+            !(barred && seen.matrix.character(**at).by_touch)
+                && may_ask(seen.values, &heap, **at)
+        };
+        let first = order.iter().find(may);
         let Some(first) = first.filter(|first| **first != question.character) else { continue };
         let number = seen.tree.number(couplet);
         let says = format!(

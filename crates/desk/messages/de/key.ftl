@@ -97,6 +97,7 @@ key-as-drawn-works = Dieser Schlüssel funktioniert: Jede Art kommt bei ihrem Na
 key-finish = Mach es für mich fertig
 key-unfinish = So lassen, wie wir ihn gezeichnet haben
 key-best = Kein Schlüssel braucht weniger Fragen; eine zweite Meinung stimmt zu.
+key-best-spared = Kein Schlüssel, bei dem niemand anfassen soll, was schaden kann, braucht weniger Fragen; eine zweite Meinung stimmt zu.
 key-best-wished = Kein Schlüssel, der euren Wünschen folgt, braucht weniger Fragen; eine zweite Meinung stimmt zu.
 key-best-alone = Kein Schlüssel braucht weniger Fragen. Für eine zweite Meinung dazu ist die Tabelle zu groß.
 key-best-so-far-alone = Kein Schlüssel braucht weniger Fragen. Eine zweite Meinung wurde noch nicht gefragt.
@@ -106,6 +107,12 @@ key-not-sure = Der beste bisher, noch nicht sicher: kein Schlüssel kommt mit we
 key-too-fine = Der beste, der gefunden wurde. Die Anteile in dieser Tabelle sind zu fein, um sicher zu sein.
 key-look-on = Weiter suchen
 key-wishes-cost = Was ihr behalten und gewünscht habt:
+key-touch-costs = Niemand soll anfassen, was schaden kann, solange etwas anderes trennt. Das braucht
+key-touch-saves = Anfassen ist erlaubt. Das braucht
+key-touching = { $count ->
+    [one] Frage { $questions } geht nur durch Anfassen, obwohl noch eine Art mit Warnung möglich ist: nichts anderes trennt dort, oder ihr habt sie behalten.
+   *[other] Die Fragen { $questions } gehen nur durch Anfassen, obwohl noch eine Art mit Warnung möglich ist: nichts anderes trennt dort, oder ihr habt sie behalten.
+}
 key-more = Mehr
 key-more-effort = Eine schwere Frage zählt für zwei oder drei, und eine, die ein Lineal oder eine Lupe braucht, doppelt so viel.
 key-more-heaps = { $count ->
@@ -151,6 +158,8 @@ key-hand = Was hat man in der Hand?
 key-any-hand = irgendetwas
 key-season = Wann?
 key-any-season = irgendwann
+key-touch = Anfassen ist erlaubt
+key-touch-more = Sonst soll niemand einen Fund anfassen, solange noch eine Art mit Warnung möglich ist und etwas anderes trennt.
 key-never = Nie fragen nach
 key-describe = Das nehmen
 key-remove = Diesen Schlüssel weglegen

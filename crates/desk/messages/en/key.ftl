@@ -97,6 +97,7 @@ key-as-drawn-works = This key works: every kind comes out at its own name. It is
 key-finish = Finish it for me
 key-unfinish = Leave it as we drew it
 key-best = No key needs fewer questions; a second opinion agrees.
+key-best-spared = No key that sends nobody to touch what may hurt needs fewer questions; a second opinion agrees.
 key-best-wished = No key that keeps to what you wished needs fewer questions; a second opinion agrees.
 key-best-alone = No key needs fewer questions. The table is too large for a second opinion on that.
 key-best-so-far-alone = No key needs fewer questions. A second opinion was not asked yet.
@@ -106,6 +107,12 @@ key-not-sure = The best so far, not yet sure: no key can do with fewer than { $l
 key-too-fine = The best that was found. The shares in this table are too fine to be sure.
 key-look-on = Go on looking
 key-wishes-cost = What you kept and wished for:
+key-touch-costs = Nobody is sent to touch what may hurt while something else separates. That takes
+key-touch-saves = Touching is allowed. That takes
+key-touching = { $count ->
+    [one] Question { $questions } has to be answered by touch while a kind with a caution is possible: nothing else separates there, or you kept it.
+   *[other] Questions { $questions } have to be answered by touch while a kind with a caution is possible: nothing else separates there, or you kept them.
+}
 key-more = More
 key-more-effort = A hard question counts for two or three, and one that takes a ruler or a lens for twice as many.
 key-more-heaps = { $count ->
@@ -151,6 +158,8 @@ key-hand = What is in the hand?
 key-any-hand = anything
 key-season = When?
 key-any-season = any time
+key-touch = Touching is allowed
+key-touch-more = Otherwise nobody is sent to touch a find while a kind with a caution is still possible, as long as something else separates.
 key-never = Never ask about
 key-describe = Take this
 key-remove = Put this key away

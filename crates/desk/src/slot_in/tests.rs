@@ -246,11 +246,11 @@ fn what_hands_said_of_the_table_outlasts_its_question() {
 fn what_was_just_found_is_asked_though_an_older_column_would_do() {
     let collection = hedge();
     let before = made(&collection);
-    // Like bramble, the last kind, but for how the leaf feels.
+    // Like bramble, the last kind, but for the place on the twig.
     let bramble = KindId(12);
     let like_bramble = |character: &CharacterId| {
         let text = match collection.character_name(*character) {
-            "feel" => "like thin card",
+            "place on the twig" => "opposite",
             _ => collection.cells.said(bramble, *character, ""),
         };
         (None, *character, text.to_owned())

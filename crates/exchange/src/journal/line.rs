@@ -131,7 +131,7 @@ fn form_of_edit(edit: &Edit) -> u32 {
     match edit {
         Edit::DescribeScene(AboutField::BeforeYouGo, _) => 3,
         Edit::DescribeCharacter(_, CharacterField::Values, _) => 3,
-        Edit::Wish(_, WishField::Tried, _) => 3,
+        Edit::Wish(_, WishField::Tried | WishField::Touch, _) => 3,
         Edit::CallKind { .. } => 2,
         _ => 1,
     }

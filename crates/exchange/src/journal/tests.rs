@@ -37,6 +37,7 @@ fn edits() -> Vec<Edit> {
         Edit::RenameKey(key, text()),
         Edit::RemoveKey(key),
         Edit::Wish(key, WishField::Hand, text()),
+        Edit::Wish(key, WishField::Touch, "allowed".to_owned()),
         Edit::Wish(key, WishField::Tried, "0123456789abcdef".to_owned()),
         ask(AskedOf::States(vec![text(), String::new()])),
         ask(AskedOf::AtLeast(Quantity::from_thousandths(1500))),
@@ -99,7 +100,7 @@ fn lines_of_the_first_form_are_read_and_written_as_they_were() {
         .collect();
     let first = |edit: &Edit| match edit {
         Edit::CallKind { .. }
-        | Edit::Wish(_, WishField::Tried, _)
+        | Edit::Wish(_, WishField::Tried | WishField::Touch, _)
         | Edit::DescribeCharacter(_, CharacterField::Values, _) => false,
         Edit::DescribeScene(of, _) => *of != AboutField::BeforeYouGo,
         _ => true,

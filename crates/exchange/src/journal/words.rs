@@ -73,6 +73,7 @@ words!(
     Group = "group",
     Hand = "hand",
     Season = "season",
+    Touch = "touch",
     Never = "never",
     Kinds = "kinds",
     Finish = "finish",

@@ -146,6 +146,7 @@ pub fn read_claim(
         reached: wished::reached(report.reached, &mut names)?,
         prices: wished::prices(report.prices, &mut names)?,
         within,
+        touching: report.touching,
         certificate: None,
     };
     let certificate = proof

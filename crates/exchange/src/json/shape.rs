@@ -27,6 +27,8 @@ pub(super) struct Report {
     pub(super) prices: Vec<Price>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) refused: Vec<Refused>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub(super) touching: Vec<u32>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) links: Option<Checked>,
     #[serde(default)]
@@ -196,6 +198,15 @@ pub(super) struct Reasons {
     pub(super) alternatives: Vec<Alternative>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) blocked: Vec<Blocked>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) not_by_touch: Option<NotByTouch>,
+}
+
+/// What would take less, but sends pupils to touch what may hurt.
+#[derive(Serialize, Deserialize)]
+pub(super) struct NotByTouch {
+    pub(super) instead: Alternative,
+    pub(super) kinds: Vec<String>,
 }
 
 /// The pupil's second look.

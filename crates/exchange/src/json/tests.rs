@@ -7,9 +7,9 @@ use std::collections::BTreeSet;
 use serde_json::{Value, json};
 use spinney_model::{
     Alternative, AsGood, Ask, Asked, BestKeys, Certificate, CharacterIx, Claim, Code, Couplet,
-    Destination, Early, End, Finding, Goal, Kept, KeptPrice, Key, Line, Matrix, Place, Price,
-    Quantity, Reached, Reasons, Refusal, Remaining, Remains, Season, SeenOn, Share, StateIx,
-    Stopped, TaxonIx, Wanted, WhyNot, Wish, Wishes, Wording,
+    Destination, Early, End, Finding, Goal, Kept, KeptPrice, Key, Line, Matrix, NotByTouch,
+    Place, Price, Quantity, Reached, Reasons, Refusal, Remaining, Remains, Season, SeenOn,
+    Share, StateIx, Stopped, TaxonIx, Wanted, WhyNot, Wish, Wishes, Wording,
 };
 
 use super::schema::disagrees;
@@ -73,6 +73,7 @@ fn claim() -> Claim {
         ],
         prices: prices(),
         within: vec![1, 3],
+        touching: vec![2],
         certificate: Some(certificate()),
     }
 }
@@ -116,6 +117,7 @@ fn wishes() -> Wishes {
         kept: kept(&toothed, after, kept(&long, None, None)),
         hand: Some(SeenOn::WinterTwig),
         season: Some(Season::Autumn),
+        allow_touch: true,
         never: BTreeSet::from([CharacterIx(1), CharacterIx(4)]),
         order: vec![CharacterIx(5), CharacterIx(0)],
         early: vec![Early::Leave(TaxonIx(9)), Early::Part(TaxonIx(3), TaxonIx(0))],
@@ -128,6 +130,7 @@ fn prices() -> Vec<Price> {
         Wish::Kept,
         Wish::Hand,
         Wish::Never(CharacterIx(4)),
+        Wish::Touch,
         Wish::Order,
         Wish::Early(Early::Leave(TaxonIx(9))),
         Wish::Early(Early::Part(TaxonIx(3), TaxonIx(0))),
@@ -171,8 +174,9 @@ fn full() -> String {
         kinds: 12,
         heaps: (3, 8, 1),
         also: vec![(ask(3, Asked::States([StateIx(0)].into())), true)],
-        alternatives: vec![alternative],
+        alternatives: vec![alternative.clone()],
         blocked: vec![(CharacterIx(1), TaxonIx(9))],
+        not_by_touch: Some(NotByTouch { instead: alternative, kinds: vec![TaxonIx(9)] }),
     }];
     let best_keys = BestKeys {
         keys: vec![(key.clone(), Share::new(104, 3)), (key.clone(), share(35))],
@@ -255,6 +259,8 @@ fn a_report_has_the_documented_shape() {
     assert_eq!(found["reasons"][0]["also"], also);
     let blocked = json!([{"character": "number of leaflets", "kind": "rowan"}]);
     assert_eq!(found["reasons"][0]["blocked"], blocked);
+    assert_eq!(found["reasons"][0]["not_by_touch"]["kinds"], json!(["rowan"]));
+    assert_eq!(found["touching"], json!([2]));
     assert_eq!(
         found["wishes"],
         json!({
@@ -262,7 +268,7 @@ fn a_report_has_the_documented_shape() {
                 {"ask": toothed, "yes": 1, "no": 3}, {"ask": stalk, "no": 2}, {"ask": toothed},
                 {"ask": stalk},
             ],
-            "hand": "winter twig", "season": "autumn",
+            "hand": "winter twig", "season": "autumn", "allow_touch": true,
             "never": ["number of leaflets", "blade length"], "order": ["stalk length", "form"],
             "early": [
                 {"leave": "rowan", "within": 1}, {"part": ["dogwood", "hazel"], "within": 3},
@@ -278,12 +284,13 @@ fn a_report_has_the_documented_shape() {
         })
     );
     assert_eq!(
-        found["prices"][4],
+        found["prices"][5],
         json!({
             "wish": "rowan comes out first", "about": "early", "early": {"leave": "rowan"},
-            "extra": 0.6666666666666666, "extra_exact": "2/3", "exact": true,
-            "together": [["hazel", "rowan"], [found["prices"][4]["together"][1][0], "rowan"],
-                [found["prices"][4]["together"][2][0], "rowan"], ["dogwood", "rowan"]],
+            "extra": 1, "extra_exact": "1", "exact": true,
+            "together": [["hazel", "rowan"], [found["prices"][5]["together"][1][0], "rowan"],
+                [found["prices"][5]["together"][2][0], "rowan"], ["dogwood", "rowan"],
+                [found["prices"][5]["together"][4][0], "rowan"]],
         })
     );
     let blocked = json!({"ask": toothed, "why": "blocked", "kind": "rowan"});

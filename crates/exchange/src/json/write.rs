@@ -25,10 +25,11 @@ pub(super) fn report(report: &super::Report) -> shape::Report {
         reached: claimed.iter().flat_map(|claim| &claim.reached).map(wished::reached).collect(),
         prices: claimed
             .iter()
-            .flat_map(|claim| &claim.prices)
-            .map(|price| wished::price(price, matrix))
+            .flat_map(|claim| claim.prices.iter().map(move |price| (price, claim)))
+            .map(|(price, claim)| wished::price(price, claim, matrix))
             .collect(),
         refused: report.refused.iter().map(|one| wished::refused(one, matrix)).collect(),
+        touching: claimed.map(|claim| claim.touching.clone()).unwrap_or_default(),
         links: report.questions_checked.map(|(checked, of)| shape::Checked { checked, of }),
         findings: report.findings.iter().map(finding).collect(),
         reasons: report.reasons.iter().map(|reason| reasons(reason, matrix)).collect(),
@@ -192,6 +193,10 @@ fn reasons(reasons: &Reasons, matrix: &Matrix) -> shape::Reasons {
         also: reasons.also.iter().map(also).collect(),
         alternatives: reasons.alternatives.iter().map(alternative).collect(),
         blocked: reasons.blocked.iter().map(blocked).collect(),
+        not_by_touch: reasons.not_by_touch.as_ref().map(|barred| shape::NotByTouch {
+            instead: alternative(&barred.instead),
+            kinds: barred.kinds.iter().map(|at| matrix.taxon(*at).name.clone()).collect(),
+        }),
     }
 }
 

@@ -88,6 +88,9 @@ pub enum WishField {
     Hand,
     /// The season.
     Season,
+    /// Whether pupils may be sent to touch while a kind with a caution is possible: `allowed` or
+    /// empty.
+    Touch,
     /// Numbers of characters that must not be asked about, with spaces between.
     Never,
     /// Numbers of the kinds it is for, with spaces between; empty: all.

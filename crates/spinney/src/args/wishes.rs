@@ -61,6 +61,10 @@ pub(crate) struct Seen {
     /// The season. Only what can be seen then is asked; says what drops out.
     #[arg(long, value_enum)]
     pub(crate) season: Option<Season>,
+    /// Let questions that are answered by touch come at any place. Otherwise they wait until every
+    /// kind with a caution is gone, as long as something else separates; says what that costs.
+    #[arg(long)]
+    pub(crate) allow_touch: bool,
     /// Never ask about these columns (commas between, or several times).
     #[arg(long, value_name = "COLUMNS")]
     pub(crate) never: Vec<String>,

@@ -5,7 +5,7 @@ use std::fmt::Write;
 
 use spinney_build::Budget;
 use spinney_exchange::{json, key_text};
-use spinney_model::{Alternative, BestKeys, Code, Key, Matrix, Reasons, Share};
+use spinney_model::{Alternative, BestKeys, Code, Key, Matrix, NotByTouch, Reasons, Share};
 use spinney_press::wording;
 
 use crate::args::{Explain, Format};
@@ -123,6 +123,9 @@ pub(crate) fn reason_in_words(
     let here = format!("{} kinds are left here: {}.", reason.kinds, heaps(reason.heaps));
     report::push_wrapped(&mut text, INDENT, &here);
     report::push_wrapped(&mut text, INDENT, &because(matrix, couplet.kept, reason));
+    if let Some(barred) = &reason.not_by_touch {
+        report::push_wrapped(&mut text, INDENT, &not_by_touch(matrix, barred));
+    }
     if !reason.also.is_empty() {
         let also: Vec<String> = reason
             .also
@@ -203,6 +206,29 @@ fn because(matrix: &Matrix, kept: bool, reason: &Reasons) -> String {
             wording::question(matrix, &other.ask)
         ),
     }
+}
+
+/// What would take less, and whom it would hurt.
+fn not_by_touch(matrix: &Matrix, barred: &NotByTouch) -> String {
+    let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
+    let saved = report::counted(report::each(-barred.instead.extra, all), 2, "step");
+    let question = wording::question(matrix, &barred.instead.ask);
+    const MOST: usize = 3;
+    let mut names: Vec<String> =
+        barred.kinds.iter().take(MOST).map(|taxon| matrix.taxon(*taxon).name.clone()).collect();
+    match barred.kinds.len().saturating_sub(MOST) {
+        0 => {}
+        1 => names.push("one more kind with a caution".to_owned()),
+        more => names.push(format!("{more} more kinds with a caution")),
+    }
+    let names = match names.as_slice() {
+        [before @ .., last] if !before.is_empty() => format!("{} or {last}", before.join(", ")),
+        _ => names.concat(),
+    };
+    format!(
+        "\"{question}\" would have saved {saved} a find, but one has to touch for it, and {names} \
+         may be in the hand."
+    )
 }
 
 fn alternative_in_words(matrix: &Matrix, other: &Alternative) -> String {

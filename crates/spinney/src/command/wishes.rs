@@ -54,6 +54,7 @@ pub(crate) fn what_can_be_asked(matrix: &Matrix, seen: &args::Seen) -> Result<Wi
     let mut wishes = Wishes {
         hand: seen.hand.map(args::Hand::seen_on),
         season: seen.season.map(args::Season::season),
+        allow_touch: seen.allow_touch,
         ..Wishes::default()
     };
     for name in seen.never.iter().flat_map(|list| names(list)) {

@@ -65,11 +65,18 @@ fn goal(reached: &Reached, matrix: &Matrix, sure: bool) -> Option<String> {
 /// What each wish costs, and all of them together.
 pub(super) fn prices(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
     let mut text = String::new();
+    let (touch, wished): (Vec<&Price>, Vec<&Price>) =
+        claim.prices.iter().partition(|price| price.wish == Wish::Touch);
+    for price in &touch {
+        if let Some(sentence) = self::touch(price, claim, matrix) {
+            push(&mut text, format_args!("{sentence}"));
+        }
+    }
     let Some(kept) = &claim.kept else { return text };
-    for price in &claim.prices {
+    for price in &wished {
         push(&mut text, format_args!("{}", one(price, claim, matrix)));
     }
-    if claim.prices.len() > 1 {
+    if wished.len() > 1 || !wished.is_empty() && claim.wishes.allow_touch {
         let extra = super::less(claim.total, kept.without_wishes);
         let extra = super::each(extra, all(matrix));
         let exact = kept.without_wishes_optimal && claim.optimal();
@@ -96,6 +103,49 @@ fn one(price: &Price, claim: &Claim, matrix: &Matrix) -> String {
     sentence
 }
 
+/// What it costs that nobody is sent to touch what may hurt, or what is saved where it is allowed;
+/// and where touch had to be asked for all the same. None: it changes nothing.
+fn touch(price: &Price, claim: &Claim, matrix: &Matrix) -> Option<String> {
+    let zero = Share::from_integer(0);
+    let extra = super::each(price.extra, all(matrix));
+    if claim.wishes.allow_touch {
+        let costs = costs(extra, price.exact);
+        return Some(match touching(claim) {
+            Some(questions) => format!(
+                "Touching is allowed. That {costs}; {questions} while a kind with a caution may be \
+                 in the hand."
+            ),
+            None => {
+                format!("Touching is allowed. That {costs}, and nobody touches what may hurt.")
+            }
+        });
+    }
+    let spared = format!(
+        "Nobody is sent to touch what may hurt while something else separates: that {}",
+        costs(extra, price.exact)
+    );
+    match touching(claim) {
+        None if extra == zero => None,
+        None => Some(format!("{spared}.")),
+        Some(questions) => Some(format!(
+            "{spared}. {} all the same, since nothing else separates there, or you kept it.",
+            capital(&questions)
+        )),
+    }
+}
+
+/// `question 7 is answered by touch`
+fn touching(claim: &Claim) -> Option<String> {
+    let numbers: Vec<String> = claim.touching.iter().map(u32::to_string).collect();
+    match numbers.as_slice() {
+        [] => None,
+        [one] => Some(format!("question {one} is answered by touch")),
+        [before @ .., last] => {
+            Some(format!("questions {} and {last} are answered by touch", before.join(", ")))
+        }
+    }
+}
+
 /// `costs 0.3 steps a find`
 fn costs(extra: Share, exact: bool) -> String {
     let zero = Share::from_integer(0);
@@ -114,6 +164,8 @@ fn in_words(wish: &Wish, wishes: &Wishes, matrix: &Matrix) -> String {
         Wish::Kept => "Keeping your questions".to_owned(),
         Wish::Hand => format!("Asking only what {} shows", hand(wishes)),
         Wish::Never(at) => format!("Never asking about {}", matrix.character(*at).name),
+        Wish::Touch if wishes.allow_touch => "Letting people touch what may hurt".to_owned(),
+        Wish::Touch => "Sending nobody to touch what may hurt".to_owned(),
         Wish::Order => "Asking in your order".to_owned(),
         Wish::Early(early) => format!("That {}", early_in_words(matrix, *early)),
         Wish::Goals => "Putting your other aims first".to_owned(),

@@ -5,7 +5,7 @@
 
 use maud::{Markup, html};
 use spinney_check::Proof;
-use spinney_model::{Claim, Share, Stopped};
+use spinney_model::{Claim, Share, Stopped, Wish, Wishes};
 
 use super::Keyed;
 use crate::amounts::{a_find, one_decimal, price};
@@ -103,7 +103,10 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
     let t = key.t;
     let together = key.together();
     let matrix = &key.made.layer.matrix;
-    let wished = claim.wishes != spinney_model::Wishes::default();
+    let by_choice = claim.wishes != Wishes::default();
+    let touch = claim.prices.iter().find(|price| price.wish == Wish::Touch);
+    let spared = touch.filter(|price| price.extra != Share::from_integer(0));
+    let wished = by_choice || spared.is_some();
     let sentence = match (claim.stopped, &key.made.opinion.proof, wished) {
         (Some(Stopped::Overflow), ..) => t.say("key-too-fine"),
         (Some(Stopped::Budget | Stopped::Memory), ..) => {
@@ -111,6 +114,7 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
             t.with("key-not-sure", &[("least", &least)])
         }
         (None, Proof::Confirmed(_), false) => t.say("key-best"),
+        (None, Proof::Confirmed(_), true) if !by_choice => t.say("key-best-spared"),
         (None, Proof::Confirmed(_), true) => t.say("key-best-wished"),
         (None, Proof::Contradicted(_), _) => t.say("key-contradicted"),
         (None, _, _) if key.made.looked_long => t.say("key-best-alone"),
@@ -130,7 +134,14 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
                 button #look-on { (t.say(if unasked { "key-ask-second" } else { "key-look-on" })) }
             }
         }
-        @if let Some(kept) = &claim.kept {
+        @if touch.is_some() && !claim.wishes.allow_touch && !claim.touching.is_empty() {
+            p #touching { (touching(t, claim)) }
+        }
+        @if let Some(spared) = spared {
+            @let message = if claim.wishes.allow_touch { "key-touch-saves" } else { "key-touch-costs" };
+            p #touch-price { (t.say(message)) " " (price(t, a_find(matrix, spared.extra), spared.exact)) "." }
+        }
+        @if let (Some(kept), true) = (&claim.kept, by_choice) {
             @let extra = a_find(matrix, claim.total - kept.without_wishes);
             p { (t.say("key-wishes-cost")) " " (price(t, extra, kept.without_wishes_optimal && claim.optimal())) "." }
         }
@@ -140,6 +151,13 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
             p.quiet { (t.count("key-more-heaps", usize::try_from(claim.heaps).unwrap_or(usize::MAX))) }
         }
     }
+}
+
+/// Which questions are answered by touch although a kind with a caution is possible.
+fn touching(t: Tongue, claim: &Claim) -> String {
+    let numbers: Vec<String> = claim.touching.iter().map(u32::to_string).collect();
+    let count = [("questions", &numbers.join(", ") as &dyn std::fmt::Display)];
+    t.count_with("key-touching", numbers.len(), &count)
 }
 
 /// Starts to look on: nothing that is kept, so no edit.

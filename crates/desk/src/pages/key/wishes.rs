@@ -1,4 +1,5 @@
-//! What a key is for: its name and group, what is in the hand, the season, what is never asked.
+//! What a key is for: its name and group, what is in the hand, the season, whether people may be
+//! sent to touch what may hurt, what is never asked.
 
 use maud::{Markup, html};
 use spinney_model::{Edit, Season, SeenOn, WishField};
@@ -29,6 +30,11 @@ pub(super) fn form(key: &Keyed) -> Markup {
                 input #key-group name="group" maxlength=(LONGEST_NAME) dir="auto" value=(drawn.wish(WishField::Group));
                 (choice("hand", &t.say("key-hand"), &t.say("key-any-hand"), &hands, drawn.wish(WishField::Hand)))
                 (choice("season", &t.say("key-season"), &t.say("key-any-season"), &seasons, drawn.wish(WishField::Season)))
+                div.choice {
+                    input type="checkbox" name="touch" value="allowed" id="wish-touch" checked[!drawn.wish(WishField::Touch).is_empty()] aria-describedby="wish-touch-more";
+                    label for="wish-touch" { (t.say("key-touch")) }
+                }
+                p.quiet #wish-touch-more { (t.say("key-touch-more")) }
                 @if !key.collection.characters.is_empty() {
                     fieldset.never {
                         legend { (t.say("key-never")) }
@@ -65,12 +71,13 @@ fn choice(name: &str, label: &str, any: &str, words: &[&str], chosen: &str) -> M
 }
 
 /// What the page shows, by the names of the fields.
-fn shown(drawn: &Drawn) -> [(&'static str, &str); 5] {
+fn shown(drawn: &Drawn) -> [(&'static str, &str); 6] {
     [
         ("name", drawn.name.as_str()),
         ("group", drawn.wish(WishField::Group)),
         ("hand", drawn.wish(WishField::Hand)),
         ("season", drawn.wish(WishField::Season)),
+        ("touch", drawn.wish(WishField::Touch)),
         ("never", drawn.wish(WishField::Never)),
     ]
 }
@@ -97,6 +104,7 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
         ("group", WishField::Group, text(asked, "group", LONGEST_NAME)),
         ("hand", WishField::Hand, known(&SeenOn::ALL.map(SeenOn::word), "hand")),
         ("season", WishField::Season, known(&Season::ALL.map(Season::word), "season")),
+        ("touch", WishField::Touch, known(&["allowed"], "touch")),
         ("never", WishField::Never, never.join(" ")),
     ];
     let mut edits = Vec::new();

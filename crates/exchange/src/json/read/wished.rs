@@ -87,6 +87,7 @@ pub(super) fn wishes(shape: shape::Wishes, names: &mut Names<'_>) -> (Wishes, Ve
             names.missing(&format!("the season \"{word}\""));
         }
     }
+    wishes.allow_touch = shape.allow_touch;
     wishes.never = shape.never.iter().filter_map(|name| names.character(name)).collect();
     wishes.order = shape.order.iter().filter_map(|name| names.character(name)).collect();
     for early in &shape.early {
@@ -169,6 +170,7 @@ fn priced(shape: &shape::Price, names: &mut Names<'_>) -> Option<Wish> {
         ("kept", ..) => Some(Wish::Kept),
         ("hand", ..) => Some(Wish::Hand),
         ("never", Some(name), _) => names.character(name).map(Wish::Never),
+        ("touch", ..) => Some(Wish::Touch),
         ("order", ..) => Some(Wish::Order),
         ("early", _, Some(early)) => names.early(early).map(Wish::Early),
         ("goals", ..) => Some(Wish::Goals),

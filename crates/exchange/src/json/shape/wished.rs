@@ -13,6 +13,8 @@ pub(in crate::json) struct Wishes {
     pub(in crate::json) hand: Option<String>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(in crate::json) season: Option<String>,
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub(in crate::json) allow_touch: bool,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(in crate::json) never: Vec<String>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
@@ -59,7 +61,7 @@ pub(in crate::json) struct Reached {
 pub(in crate::json) struct Price {
     /// In words.
     pub(in crate::json) wish: String,
-    /// `kept`, `hand`, `never`, `order`, `early` or `goals`.
+    /// `kept`, `hand`, `never`, `touch`, `order`, `early` or `goals`.
     pub(in crate::json) about: String,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(in crate::json) character: Option<String>,

@@ -21,6 +21,7 @@ pub(super) fn wishes(claim: &Claim, matrix: &Matrix) -> Option<shape::Wishes> {
         kept: wishes.kept.as_deref().map(|first| kept(first, matrix)).unwrap_or_default(),
         hand: wishes.hand.map(|hand| hand.word().to_owned()),
         season: wishes.season.map(|season| season.word().to_owned()),
+        allow_touch: wishes.allow_touch,
         never: wishes.never.iter().map(name).collect(),
         order: wishes.order.iter().map(name).collect(),
         early: wishes
@@ -70,7 +71,7 @@ pub(super) fn reached(reached: &Reached) -> shape::Reached {
     }
 }
 
-pub(super) fn price(price: &Price, matrix: &Matrix) -> shape::Price {
+pub(super) fn price(price: &Price, claim: &Claim, matrix: &Matrix) -> shape::Price {
     let name = |taxon: &TaxonIx| matrix.taxon(*taxon).name.clone();
     let character = match price.wish {
         Wish::Never(at) => Some(matrix.character(at).name.clone()),
@@ -82,6 +83,10 @@ pub(super) fn price(price: &Price, matrix: &Matrix) -> shape::Price {
         Wish::Never(_) => {
             (format!("never asking about {}", character.clone().unwrap_or_default()), "never")
         }
+        Wish::Touch if claim.wishes.allow_touch => {
+            ("letting people touch what may hurt".to_owned(), "touch")
+        }
+        Wish::Touch => ("sending nobody to touch what may hurt".to_owned(), "touch"),
         Wish::Order => ("asking in your order".to_owned(), "order"),
         Wish::Early(Early::Part(one, other)) => {
             (format!("{} and {} part early", name(one), name(other)), "early")
