@@ -133,6 +133,23 @@ def test_pages_have_one_set_of_weights():
     ])
 
 
+def test_programs_and_people_read_one_set_of_weights():
+    """Schemas, the words of the screens, and every text in the code (comments may say "must")."""
+    texts = [(path, path.read_text()) for path in files(".json", ".ftl")]
+    texts += [
+        (path, "\n".join(re.findall(r'"(?:[^"\\\\]|\\\\.)*"', uncommented(path)))) for path in files(".rs")
+    ]
+    none([
+        (path.relative_to(ROOT), old) for path, text in texts for old in OLD_WEIGHTS if old in text
+    ])
+    said = " ".join(text for _, text in texts)
+    assert all(weight in said for weight in WEIGHTS)
+
+
+def uncommented(path):
+    return re.sub(r"^\s*//.*$", "", path.read_text(), flags=re.M)
+
+
 def main():
     failed = 0
     for name, test in list(globals().items()):

@@ -104,7 +104,7 @@ fn the_sentences_name_the_kinds_and_where_they_end() {
     );
     assert_eq!(
         sentence(Code::NeverComesOut, "rowan"),
-        "Rowan never comes out of this key: it comes out at dog rose."
+        "Rowan never comes out of this key: whoever holds it reads dog rose."
     );
     assert_eq!(
         sentence(Code::NobodyRecorded, "question 4"),

@@ -89,13 +89,13 @@ fn who_lets_it_be_finished_is_told_what_is_needed_and_where() {
     let standing = page.split("class=\"standing\"").nth(1).expect("how it stands");
     assert!(standing.split("</form>").next().expect("a first part").contains(link), "{page}");
     let heaps = group.get("/heaps?key=1");
-    assert!(margin(&heaps, "The rest").contains(link), "{heaps}");
+    assert!(margin(&heaps, "Still together").contains(link), "{heaps}");
     // Said there, it is separated, and nobody is named any more.
     sort(&mut group, "y", "Is it soft?", &[("1", "yes"), ("2", "no")]);
     let page = group.get("/key?key=1");
     assert!(!page.contains("These are left together"), "{page}");
     assert!(margin(&page, "What to mend").contains("Nothing."));
-    assert!(margin(&group.get("/heaps?key=1"), "The rest").contains("It is finished"));
+    assert!(margin(&group.get("/heaps?key=1"), "Still together").contains("It is finished"));
     // Where the machine asked all the questions, it is said in the table.
     let page = finished().get("/key?key=1");
     assert!(page.contains(
@@ -123,6 +123,9 @@ fn two_keys_side_by_side_are_first_asked_whether_they_work() {
     let page = group.get("/key/compare?one=1&other=2");
     let rows: Vec<&str> = page.split("<tr>").skip(2).collect();
     assert!(rows[0].contains("Does it work?"));
+    let works: Vec<&str> = rows[0].split("<td dir=\"auto\">").skip(1).collect();
+    assert!(works[0].starts_with("yes: every kind comes out alone"), "{works:?}");
+    assert!(works[1].starts_with("every kind comes out, but not each alone"), "{works:?}");
     assert!(rows[1].contains("Left together"));
     let cells: Vec<&str> = rows[1].split("<td dir=\"auto\">").skip(1).collect();
     assert!(

@@ -194,6 +194,28 @@ fn a_key_without_questions_is_checked() {
 }
 
 #[test]
+fn kinds_that_are_left_together_are_named_before_anything_good_is_said() {
+    let place = desk("left_together");
+    let table = "kind,edge\nhazel,toothed\nlime,toothed\nbox,smooth\n";
+    fs::write(place.join("finds.csv"), table).expect("a table");
+    let left = "These are left together: hazel and lime.";
+    let before = |text: &str, praise: &str| {
+        let named = text.find(left).unwrap_or_else(|| panic!("nobody is named: {text}"));
+        let praised = text.find(praise).unwrap_or_else(|| panic!("no {praise}: {text}"));
+        assert!(named < praised, "{text}");
+    };
+    before(&said(&spinney(&place, &["key", "finds.csv"], "")), "Proved:");
+    before(&said(&spinney(&place, &["explain", "finds.csv"], "")), "Proved:");
+    let key = "1. Is the edge toothed? Yes -> hazel or lime, No -> box\n";
+    let checked = spinney(&place, &["check", "finds.csv", "--key", "-"], key);
+    assert!(checked.status.success(), "{}", complained(&checked));
+    before(&said(&checked), "this key works");
+    let whole = "kind,edge\nhazel,toothed\nbox,smooth\n";
+    fs::write(place.join("finds.csv"), whole).expect("a table");
+    assert!(!said(&spinney(&place, &["key", "finds.csv"], "")).contains("left together"));
+}
+
+#[test]
 fn goals_are_wished_by_the_name_that_the_json_has() {
     let desk = desk("goals");
     let json = ["key", "-", "--goals", "words,short", "--format", "json"];

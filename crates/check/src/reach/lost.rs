@@ -34,10 +34,10 @@ pub(super) fn never_come_out(seen: &Seen<'_>) -> Vec<Finding> {
         let strands = if ends.is_empty() {
             String::new()
         } else if !seen.meets_unlinked(taxon) {
-            format!(": it comes out at {}", sentence::any(&ends))
+            format!(": whoever holds it reads {}", sentence::any(&ends))
         } else {
             format!(
-                ": as far as the questions are linked it comes out at {}",
+                ": as far as the questions are linked, whoever holds it reads {}",
                 sentence::any(&ends)
             )
         };

@@ -40,23 +40,24 @@ pub(super) fn margin(top: &Top<'_>, made: Option<&Made>) -> Markup {
             }
         }
         h2 { (t.say("beside-together")) }
-        @if together.is_empty() && stranded.is_empty() { p.quiet { (t.say("beside-none-together")) } }
-        @else if together.is_empty() { p.quiet { (t.say("beside-first-place")) } }
-        ul {
-            @for (at, kinds) in &together {
-                li {
-                    a href=(top.address(at)) dir="auto" {
-                        (kinds.iter().map(name).collect::<Vec<_>>().join(", "))
+        @if let Some(made) = made {
+            @let together = Together { t, collection: &top.desk.history.now, key: top.key, made };
+            @if together.none() { p.quiet { (t.say("beside-finished")) } }
+            (together.slip())
+        } @else {
+            @if together.is_empty() && stranded.is_empty() { p.quiet { (t.say("beside-none-together")) } }
+            @else if together.is_empty() { p.quiet { (t.say("beside-first-place")) } }
+            ul {
+                @for (at, kinds) in &together {
+                    li {
+                        a href=(top.address(at)) dir="auto" {
+                            (kinds.iter().map(name).collect::<Vec<_>>().join(", "))
+                        }
                     }
                 }
             }
         }
         h2 { (t.say("beside-finish")) }
-        @if let Some(made) = made {
-            @let together = Together { t, collection: &top.desk.history.now, key: top.key, made };
-            @if together.none() { p.quiet { (t.say("beside-finished")) } }
-            (together.slip())
-        }
         form method="post" action="/do/finish" {
             (top.where_fields())
             (deeds::finish_field(top.drawn))

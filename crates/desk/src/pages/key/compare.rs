@@ -128,7 +128,8 @@ fn works(of: &Together<'_>) -> String {
     let opinion = &of.made.opinion;
     of.t.say(match (opinion.works(), opinion.must_be_mended()) {
         _ if of.made.key.couplets.is_empty() => "key-works-not-begun",
-        (true, _) => "key-works",
+        (true, _) if of.none() => "key-works",
+        (true, _) => "key-works-together",
         (false, true) => "key-works-not-yet",
         (false, false) => "key-works-in-part",
     })
