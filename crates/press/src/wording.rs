@@ -17,6 +17,7 @@ use spinney_model::{Ask, Asked, CharacterIx, Couplet, Key, Matrix, Scale, Wordin
 
 pub use many_ways::many_ways;
 
+pub(crate) use grammar::speaks_of_leaves;
 use grammar::{capital, from_name};
 
 /// Fills every wording of a key that is still empty and that is linked to a character.

@@ -215,10 +215,13 @@ fn table_top(top: &Top<'_>) -> Markup {
                 button.quiet #ask-otherwise { (t.say("heaps-ask-otherwise")) }
             }
         }
-        div.top role="group" aria-labelledby="asked" {
+        div.top.many-wait[lying(None).count() > 3] role="group" aria-labelledby="asked" {
             @for (side, class, heading) in heaps {
                 section class={"heap " (class)} data-side=(class) {
                     h3 { (t.say(heading)) }
+                    @if side.is_none() && lying(None).next().is_some() {
+                        p.how { span.by-mouse { (t.say("heaps-drag")) } span.by-finger { (t.say("heaps-tap")) } }
+                    }
                     ul.cards {
                         @for kind in lying(side) { (card::card(top, *kind)) }
                         @if side.is_none() {

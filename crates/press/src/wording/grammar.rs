@@ -53,7 +53,8 @@ pub(super) fn whole_name(matrix: &Matrix, part: &str) -> String {
     }
 }
 
-fn speaks_of_leaves(matrix: &Matrix) -> bool {
+/// Whether a table is about leaves: its headings, the part in the hand or the title say so.
+pub(crate) fn speaks_of_leaves(matrix: &Matrix) -> bool {
     let scene = matrix.scene();
     let headings = matrix.characters().iter().map(|character| character.name.as_str());
     let texts = headings.chain(scene.part.as_deref()).chain(scene.title.as_deref());
