@@ -107,9 +107,11 @@ fn kind(booklet: &Booklet, taxon: &Taxon) -> String {
     }
     html += &match taxon.confirming.as_deref().filter(|text| !text.trim().is_empty()) {
         Some(sentence) => format!("<p class=\"sentence\">{}</p>\n", escaped(sentence)),
-        None => "<p class=\"sentence missing\">Nobody has written a sentence for this kind yet. \
+        None => {
+            "<p class=\"sentence missing\">Nobody has written a sentence for this kind yet. \
                  Ask somebody who knows it.</p>\n"
-            .to_string(),
+                .to_string()
+        }
     };
     if let Some(caution) = &taxon.caution {
         html += &format!(

@@ -261,7 +261,8 @@ fn a_lead_is_read_before_the_place_it_leads_to() {
 /// What a booklet says on paper and on the phone page, sheet by sheet.
 fn every_sheet(walked: &Walked) -> Vec<(&'static str, String)> {
     let booklet = walked.booklet(Stamp::None);
-    let said = |sheet: Sheet| even(&sheet.pages.iter().map(|page| page.words()).collect::<String>());
+    let said =
+        |sheet: Sheet| even(&sheet.pages.iter().map(|page| page.words()).collect::<String>());
     let page = spinney_press::page::html(&booklet);
     let page = page.split("<script>").next().unwrap().to_owned();
     vec![
@@ -293,7 +294,10 @@ fn a_sentence_that_nobody_wrote_is_not_spoken_of() {
     let bare = Walked { matrix: matrix(taxa.clone(), scene()), ..hedge_walk() };
     assert_eq!(all(&bare).collect::<Vec<_>>(), Vec::<String>::new());
     for (sheet, words) in every_sheet(&bare) {
-        assert!(sheet == "try-out" || words.contains("you may have found a newcomer"), "{sheet}");
+        assert!(
+            sheet == "try-out" || words.contains("you may have found a newcomer"),
+            "{sheet}"
+        );
     }
     // One sentence: only its own end asks whether it fits.
     taxa[0].confirming = Some("The blade is round.".to_owned());
