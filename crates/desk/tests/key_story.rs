@@ -53,7 +53,7 @@ fn a_key_is_found_from_the_table() {
     let mut teacher = found();
     let page = teacher.get("/key?key=1");
     assert_eq!(kept(&page), 0);
-    assert!(page.contains("questions a leaf") && page.contains("id=\"q1\""));
+    assert!(page.contains("questions per find") && page.contains("id=\"q1\""));
     let tree = teacher.get("/key?key=1&as=tree");
     assert_eq!(
         tree.matches("class=\"branches\"").count(),
@@ -106,7 +106,7 @@ fn a_question_is_kept_with_all_above_it_and_let_go() {
     let page = change(&mut teacher, "keep", &third, &[]);
     assert_eq!(kept(&page), 3);
     assert!(page.contains("No key that keeps to what you wished needs fewer questions"));
-    assert!(page.contains("What you kept and wished for: no question more a leaf."));
+    assert!(page.contains("What you kept and wished for: no question more per find."));
     let page = change(&mut teacher, "let-go", &third[..1], &[]);
     assert_eq!(kept(&page), 1);
 }
@@ -118,7 +118,7 @@ fn another_question_has_its_price() {
     let offers = between(&page, "<ol class=\"offers\">", "</ol>");
     let offer = offers.split("<form").skip(1).find(|offer| offer.contains("about "));
     let offer = offer.expect("some question costs more");
-    let price = between(offer, "about ", " questions more a leaf").to_owned();
+    let price = between(offer, "about ", " questions more per find").to_owned();
     let value =
         |name: &str| between(offer, &format!("name=\"{name}\" value=\""), "\"").to_owned();
     let character = value("character");
@@ -138,7 +138,7 @@ fn another_question_has_its_price() {
     let page = change(&mut teacher, "replace", "", &form);
     assert_eq!(kept(&page), 1);
     assert!(page.contains(&words_of));
-    let costs = format!("What you kept and wished for: about {price} questions more a leaf.");
+    let costs = format!("What you kept and wished for: about {price} questions more per find.");
     assert!(page.contains(&costs), "the price is what was said: {costs}");
 }
 
@@ -176,7 +176,7 @@ fn two_keys_lie_side_by_side() {
     start(&mut teacher, "Group Blue", "empty");
     let page = teacher.get("/key/compare?one=1&other=2");
     let table = between(&page, "<table class=\"compared\">", "</table>");
-    for row in ["Questions", "About how many a leaf", "On the longest way", "To mend"] {
+    for row in ["Questions", "Questions per find, about", "On the longest way", "To mend"] {
         assert!(table.contains(row), "{row}");
     }
     assert!(table.contains("Hedge walk") && table.contains("Group Blue"));

@@ -51,7 +51,7 @@ finds-no-table = In der Tabelle stand nichts Neues.
 finds-no-table-remedy = Fügt Zellen mit einer Zeile Überschriften darüber ein, die Funde in der ersten Spalte.
 finds-table-error = { $error }
 finds-wide-table = Eine Tabelle hat höchstens { $count } Spalten und 100.000 Zellen.
-finds-wide-table-remedy = Nehmt die Spalten herein, die der Schlüssel braucht, ein Blatt nach dem anderen.
+finds-wide-table-remedy = Nehmt die Spalten herein, die der Schlüssel braucht, eine Tabelle nach der anderen.
 finds-not-read = Was nicht verstanden wurde
 finds-not-read-remedy = Verbessert es in eurer Tabelle und nehmt sie noch einmal auf, oder tippt es hier. „Rückgängig“ nimmt heraus, was hereinkam.
 finds-taken-for = „{ $theirs }“ wurde für „{ $ours }“ gehalten, das schon hier ist. Sind es zwei Funde, macht es rückgängig und gebt einem einen anderen Namen.
@@ -72,7 +72,7 @@ finds-left = { $count ->
 }
 finds-left-why = Die Blätter neben dieser Tabelle sagen dort etwas anderes. Wenn das stimmt, schreibt es hier selbst auf.
 finds-left-about = Der Kopf der Blätter
-finds-left-one = { $what }, { $field }: hier „{ $ours }“, im Blatt „{ $theirs }“
+finds-left-one = { $what }, { $field }: hier „{ $ours }“, in der Tabelle „{ $theirs }“
 finds-left-more = { $count ->
     [one] und noch eines
    *[other] und noch { $count }
@@ -120,7 +120,7 @@ finds-season = Wann im Jahr
 finds-season-example = Anfang Oktober
 finds-part = Was man in der Hand haben muss
 finds-part-example = einen Zweig mit Blättern
-finds-scene-caution = Was alle wissen müssen, die mitgehen; es steht auf jedem Blatt
+finds-scene-caution = Was alle wissen müssen, die mitgehen; es steht auf jedem Bogen
 finds-scene-caution-example = Wascht euch vor dem Essen die Hände.
 finds-before = Bevor es losgeht: woran die Erwachsenen denken, eine Zeile für jedes
 finds-before-example = Den Besitzer fragen.

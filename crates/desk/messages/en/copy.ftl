@@ -15,7 +15,7 @@ copy-nowhere = nowhere
 copy-still-open = Still to copy
 copy-no-more = The paper says no more
 copy-answer = The answer for the group
-copy-works = Every find comes out of your key. Try it with a leaf that is not on the table.
+copy-works = Every find comes out of your key. Try it with a find that is not on the table.
 copy-not-yet = Not every find comes out of your key alone:
 copy-questions = { $count ->
     [one] One question back to the group:

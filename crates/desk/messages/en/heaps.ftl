@@ -24,8 +24,8 @@ heaps-no = These say no
 heaps-middle = Not placed, or it varies
 heaps-drag = Drag a card onto yes or no, or tap yes or no on it.
 heaps-tap = Tap yes or no on each card.
-heaps-nobody-waits = Nobody waits here.
-heaps-empty-heap = nobody yet
+heaps-nobody-waits = No find is left over.
+heaps-empty-heap = nothing yet
 heaps-comes-out = { $kind } comes out here.
 heaps-go-on = Go on with these { $count }
 heaps-one-left = Only this one is left: it comes out here.
@@ -41,8 +41,8 @@ heaps-more-offers = { $count ->
 heaps-no-table = As soon as the table says something of these kinds, questions are offered here.
 heaps-cheapest = the shortest way
 heaps-hardly = hardly longer
-heaps-price = { $price } questions more a leaf
-heaps-price-least = at least { $price } questions more a leaf
+heaps-price = { $price } questions more per find
+heaps-price-least = at least { $price } questions more per find
 heaps-say-yes = { $count ->
     [one] 1 says yes
    *[other] { $count } say yes

@@ -74,8 +74,8 @@ key-keep-all = Keep every question as it is
 key-moved = The questions of this key have changed meanwhile, perhaps by another window.
 key-moved-remedy = Nothing was kept. Go back, look at the questions as they are now, and keep those.
 key-all-kept = Every question of this key is kept for as long as the table allows it. New ones may come in where kinds stay together.
-key-mean-one = about one question a leaf
-key-mean = about { $mean } questions a leaf
+key-mean-one = about one question per find
+key-mean = about { $mean } questions per find
 key-longest = { $count ->
     [one] never more than 1 question
    *[other] never more than { $count } questions
@@ -89,7 +89,7 @@ key-best-alone = No key needs fewer questions. The table is too large for a seco
 key-best-so-far-alone = No key needs fewer questions. A second opinion was not asked yet.
 key-ask-second = Ask for a second opinion
 key-contradicted = The search says that no key needs fewer questions, but the second opinion does not agree: see what to mend.
-key-not-sure = The best so far, not yet sure: no key can do with fewer than { $least } a leaf.
+key-not-sure = The best so far, not yet sure: no key for this table can use fewer than { $least } questions per find.
 key-too-fine = The best that was found. The shares in this table are too fine to be sure.
 key-look-on = Go on looking
 key-wishes-cost = What you kept and wished for:
@@ -101,7 +101,7 @@ key-more-heaps = { $count ->
 }
 key-looking = Looking for a better key
 key-looking-more = You may go on with other things meanwhile. A change to the table or the key ends the search.
-key-looking-best = So far { $best } a leaf. No key can do with fewer than { $least }.
+key-looking-best = So far { $best } questions per find. No key for this table can use fewer than { $least }.
 key-looked = { $count ->
     [one] One heap taken apart.
    *[other] { $count } heaps taken apart.
@@ -149,7 +149,7 @@ key-one = One key
 key-other = The other
 key-open = Open it
 key-row-questions = Questions
-key-row-mean = About how many a leaf
+key-row-mean = Questions per find, about
 key-row-longest = On the longest way
 key-row-mend = To mend
 key-cannot-say = cannot be said yet
