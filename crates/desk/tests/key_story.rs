@@ -222,7 +222,7 @@ fn what_is_not_sure_is_said_and_looked_at_for_longer() {
     let mut teacher = AtTheDesk::empty();
     teacher.paste(&table::write(&seeded::skewed(1, 20, 20, 20, 5)).table);
     let page = start(&mut teacher, "All of them", "finish");
-    assert!(page.contains("The best so far, not yet sure: no key can do with fewer than"));
+    assert!(page.contains("The best so far, not yet sure: no key for this table can use fewer than"));
     teacher.send(spinney_desk::Request::post("/do/key-look-on", &[("key", "1")]));
     let progress = teacher.desk.work_on(1).expect("it is under way");
     assert!(!progress.over && progress.heaps == 1);

@@ -86,10 +86,12 @@ impl Places {
             Some((name, _)) => name,
             None => heading,
         });
-        let names = self.rows.get(&row).zip(heading);
-        sheet == self.sheet
-            && names
-                .is_some_and(|(kind, heading)| text.contains(kind) && text.contains(heading))
+        let nameless = || text.contains(&format!("ow {} ", row.saturating_add(1)));
+        let said = match self.rows.get(&row).zip(heading) {
+            Some((kind, heading)) => text.contains(kind) && text.contains(heading),
+            None => nameless(),
+        };
+        sheet == self.sheet && said
     }
 
     fn words(&self, sheet: &str, column: u32, row: u32) -> String {
@@ -158,6 +160,8 @@ mod tests {
         assert_eq!(said("It is in my table!B3!"), "It is in the heading “edge”!");
         let odd = "“a lot” for elm under “blade” (my table!C5) is no number.";
         assert_eq!(said(odd), "“a lot” for elm under “blade” is no number.");
+        let row = "Row 9 has no name (my table!A9) and was left out.";
+        assert_eq!(said(row), "Row 9 has no name and was left out.");
         assert_eq!(said("in characters!C4."), "in row 4 of the sheet “characters”.");
         assert_eq!(said("Well! That is C5."), "Well! That is C5.");
         assert_eq!(said("my table!Z99"), "row 99");

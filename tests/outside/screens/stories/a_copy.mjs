@@ -11,7 +11,7 @@ export async function aCopy(stage) {
   await page.locator("#names").fill("wych elm");
   await Promise.all([page.waitForNavigation(), page.locator("#add-finds").click()]);
   const [file] = await Promise.all([page.waitForEvent("download"), page.locator("#foot-save").click()]);
-  stage.expect(/^hedge-and-street-walk-\d+-[a-z]+-\d{4}\.zip$/.test(file.suggestedFilename()),
+  stage.expect(/^hedge-and-street-walk-[a-z-]*-\d+-[a-z]+-\d{4}\.zip$/.test(file.suggestedFilename()),
     `the copy is called ${file.suggestedFilename()}`);
   const copy = stage.file("copy.zip");
   await file.saveAs(copy);

@@ -75,7 +75,7 @@ async function demoScreens(stage) {
 function place(page) {
   return page.$$eval("#undo, #redo", (both) => both.map((one) => {
     const { left, top, width, height } = one.getBoundingClientRect();
-    return [left, top, width, height].map(Math.round).join(",");
+    return [left, top + scrollY, width, height].map(Math.round).join(",");
   }).join(" "));
 }
 
