@@ -121,13 +121,14 @@ function miscount() {
   const now = document.querySelector(".now");
   const told = now.querySelector("h2").textContent;
   if (now.id === "list" && told.startsWith("It may be")) {
+    const stops = [...now.querySelectorAll(".this-one")].some((way) => /question \d+, which|nothing is written/.test(way.textContent));
     const named = new Set([...now.querySelectorAll(".kind h3")].map((kind) => kind.textContent)).size;
-    if (said(told) !== named) return `“${told}” before ${named} names`;
+    if (!stops && said(told) !== named) return `“${told}” before ${named} names`;
   }
   // At the first question all kinds of the key are left.
   if (document.querySelectorAll("#trail li").length > 0) return null;
-  const all = new Set([...document.querySelectorAll(".end[data-kinds]")]
-    .flatMap((end) => end.dataset.kinds.split(" ").filter(Boolean))).size;
+  const all = new Set([...document.querySelectorAll(".end:not([data-stops]) .kind h3")]
+    .map((kind) => kind.textContent)).size;
   const spoken = document.getElementById("spoken").textContent;
   return spoken.includes("still be") && said(spoken) !== all ? `“${spoken}” of ${all}` : null;
 }

@@ -340,7 +340,7 @@ fn what_an_old_page_decides_is_not_written_over_a_newer_word() {
     let decides = |text| [("kind", "1"), ("character", "1"), ("stood", &stood), ("text", text)];
     teacher.post("/do/decide", &decides("smooth"));
     let page = teacher.refused("/do/decide", &decides("toothed"));
-    assert!(page.contains("has written of oak, edge meanwhile"), "{page}");
+    assert!(page.contains("Someone changed edge of oak in another window."), "{page}");
     assert!(page.contains("The table: smooth"), "{page}");
     assert!(page.contains("Red: toothed") && !page.contains(&stood), "{page}");
     assert!(teacher.get("/finds/1").contains("smooth"));

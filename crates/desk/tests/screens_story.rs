@@ -169,3 +169,26 @@ fn a_number_that_was_moved_is_not_called_typed() {
     assert!(page.contains("What you typed") && page.contains(&long), "a typed text is kept");
     assert!(!page.contains(">Walk</pre>"), "what stood there before was not typed");
 }
+
+#[test]
+fn a_walk_speaks_of_a_sentence_only_where_somebody_wrote_one() {
+    let mut class = AtTheDesk::empty();
+    class.paste("kind,edge\nholly,spiny\nyew,smooth\n");
+    class.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
+    assert!(!class.get("/try?key=1").contains("read the sentence"));
+    assert!(!class.get("/try?key=1&at=y").contains("Does this fit?"));
+    let page = class.get("/print/phone.html?key=1");
+    let page = page.split("<script>").next().expect("a page").to_owned();
+    assert!(
+        !page.contains("read the sentence") && !page.contains("Does the sentence not fit?")
+    );
+    let confirm = [("kind", "1"), ("name", "holly"), ("confirm", "The edge pricks.")];
+    class.post("/do/describe-kind", &confirm);
+    assert!(class.get("/try?key=1").contains("read the sentence: it must fit"));
+    let page = class.get("/print/phone.html?key=1");
+    assert_eq!(
+        page.matches("Does the sentence not fit?").count(),
+        1,
+        "at the end of holly alone"
+    );
+}

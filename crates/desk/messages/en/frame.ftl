@@ -21,8 +21,8 @@ good-to-know = { $count ->
     [one] 1 thing that is good to know
    *[other] { $count } things that are good to know
 }
-severity-mend = to mend
-severity-look = look at this
+severity-mend = mend this
+severity-look = worth a look
 severity-know = good to know
 not-found = There is no such page
 not-found-remedy = It may have been undone, or removed in another window.

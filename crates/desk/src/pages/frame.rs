@@ -356,7 +356,7 @@ fn ours(name: &str) -> bool {
         "walk",
     ];
     OURS.contains(&name)
-        || ["o-", "b-", "set-", STOOD].iter().any(|ours| name.starts_with(ours))
+        || ["o-", "b-", "set-", "kind-", STOOD].iter().any(|ours| name.starts_with(ours))
 }
 
 /// Which key a form is about.

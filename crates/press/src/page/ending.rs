@@ -18,9 +18,10 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
     let ending = &tree.endings[ix];
     let name = ending_name(booklet, ending);
     let mut html = format!(
-        "<section class=\"screen end\" id=\"end-{}\" data-name=\"{name}\" data-kinds=\"{}\">\n",
+        "<section class=\"screen end\" id=\"end-{}\" data-name=\"{name}\" data-kinds=\"{}\"{}>\n",
         ix + 1,
-        kinds(ending)
+        kinds(ending),
+        if matches!(ending, Ending::Kinds(_)) { "" } else { " data-stops" }
     );
     match ending {
         Ending::Kinds(end) => {

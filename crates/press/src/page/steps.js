@@ -153,13 +153,15 @@
     byId("one-back").href = state.steps.length ? "#w-" + state.letters.slice(0, -1) : "#start";
   }
 
-  // How many kinds some places name; what names none that is known counts as one.
+  // How many kinds some ends name. Where the key stops without a name there is none.
   function howManyKinds(ats) {
-    var kinds = {};
+    var names = {};
     ats.forEach(function (at) {
-      (places[at].kinds.length ? places[at].kinds : [at]).forEach(function (kind) { kinds[kind] = true; });
+      if (places[at].section.hasAttribute("data-stops")) { return; }
+      var named = places[at].section.querySelectorAll(".kind h3");
+      Array.prototype.forEach.call(named, function (name) { names[name.textContent] = true; });
     });
-    return Object.keys(kinds).length;
+    return Object.keys(names).length;
   }
 
   // What is supposed at the moment, and what may still be in the hand.
@@ -268,7 +270,7 @@
     var state = walk(letters);
     var left = reachable(state.open.concat(state.ends).map(function (way) { return way.at; }));
     var kinds = howManyKinds(left);
-    var still = kinds === 1 ? "Only one is left." : "It may still be one of " + kinds + ".";
+    var still = kinds === 1 ? "Only one is left." : kinds ? "It may still be one of " + kinds + "." : "";
     showTrail(state);
     showFork(state, left);
     if (state.open.length) {
