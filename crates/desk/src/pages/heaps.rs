@@ -108,7 +108,10 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     };
     let work = html! {
         (keys(&top))
-        (trail(&top))
+        div.way-here {
+            (trail(&top))
+            a #copy href={"/copy?key=" (top.key.0)} { (t.say("heaps-copy")) }
+        }
         @if top.heap().ask.is_some() {
             (table_top(&top))
             (read_as::proposals(&top, &laid))
@@ -160,7 +163,6 @@ fn keys(top: &Top<'_>) -> Markup {
     html! {
         div.whose {
             h1 { (t.say("heaps-title")) " · " span dir="auto" { (top.drawn.name) } }
-            a.button #copy href={"/copy?key=" (top.key.0)} { (t.say("heaps-copy")) }
             (frame::key_picker(t, &top.desk.history.now, Some(top.key), "/heaps"))
             details {
                 summary { (t.say("heaps-another")) }

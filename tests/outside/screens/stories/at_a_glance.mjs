@@ -35,6 +35,13 @@ async function nineCards(stage) {
   stage.expect(await page.locator(".heap.middle .card").count() === 9, "nine cards wait");
   stage.expect(await inSight(page, ".heap.middle .card"), "all nine cards are in sight");
   stage.expect(await inSight(page, ".heap.yes h3, .heap.no h3, #asked"), "so are both heaps and the question");
+  // Another group's key beside it takes no room away from the cards.
+  await page.goto(`${host.address}/heaps?key=1`);
+  await page.locator(".whose details summary").click();
+  await page.locator("#key-name").fill("Group Red");
+  await press(page, page.locator(".whose details button"));
+  await page.goto(`${host.address}/heaps?key=1`);
+  stage.expect(await inSight(page, ".heap.middle .card"), "nine cards are in sight beside a choice of keys");
   stage.expect(await page.getByText("Drag a card onto yes or no").isVisible(), "dragging is offered in words");
   await stage.look(page, "nine");
   // Every card has its buttons in the same order and at the same place, wherever it lies.
