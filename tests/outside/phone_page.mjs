@@ -125,8 +125,8 @@ function miscount() {
     const named = new Set([...now.querySelectorAll(".kind h3")].map((kind) => kind.textContent)).size;
     if (!stops && said(told) !== named) return `“${told}” before ${named} names`;
   }
-  // At the first question all kinds of the key are left.
-  if (document.querySelectorAll("#trail li").length > 0) return null;
+  // At the first question all kinds of a whole key are left.
+  if (document.querySelector("#trail li, [data-stops]")) return null;
   const all = new Set([...document.querySelectorAll(".end:not([data-stops]) .kind h3")]
     .map((kind) => kind.textContent)).size;
   const spoken = document.getElementById("spoken").textContent;
