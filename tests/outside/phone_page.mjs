@@ -114,6 +114,25 @@ async function click(page, css, nth = 0) {
   }), [css, nth]);
 }
 
+// Whether the page says of another number of kinds than it names; null: it does not.
+function miscount() {
+  const words = { two: 2, three: 3, four: 4 };
+  const said = (text) => words[text.trim().split(" ").at(-1)] ?? Number(text.match(/\d+/)?.[0]);
+  const now = document.querySelector(".now");
+  const told = now.querySelector("h2").textContent;
+  if (now.id === "list" && told.startsWith("It may be")) {
+    const stops = [...now.querySelectorAll(".this-one")].some((way) => /question \d+, which|nothing is written/.test(way.textContent));
+    const named = new Set([...now.querySelectorAll(".kind h3")].map((kind) => kind.textContent)).size;
+    if (!stops && said(told) !== named) return `“${told}” before ${named} names`;
+  }
+  // At the first question all kinds of a whole key are left.
+  if (document.querySelector("#trail li, [data-stops]")) return null;
+  const all = new Set([...document.querySelectorAll(".end:not([data-stops]) .kind h3")]
+    .map((kind) => kind.textContent)).size;
+  const spoken = document.getElementById("spoken").textContent;
+  return spoken.includes("still be") && said(spoken) !== all ? `“${spoken}” of ${all}` : null;
+}
+
 async function replay(page, walk, size) {
   const name = `${size}: ${walk.answers.join(" ")}`;
   await page.evaluate(() => { location.hash = "#start"; });
@@ -121,6 +140,8 @@ async function replay(page, walk, size) {
   for (const css of [".begin a", ...walk.answers.map((answer) => CLICKED[answer])]) {
     const fault = await click(page, css);
     if (fault) { wrong.push(`${name}: ${fault}`); return; }
+    const miscounted = await page.evaluate(miscount);
+    if (miscounted) wrong.push(`${name}: ${miscounted}`);
   }
   counted.walks += 1;
   const ends = await endsShown(page);

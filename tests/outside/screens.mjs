@@ -13,6 +13,8 @@ import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join, resolve } from "node:path";
 
 import { Stage } from "./screens/stage.mjs";
+import { aCopy } from "./screens/stories/a_copy.mjs";
+import { atAGlance } from "./screens/stories/at_a_glance.mjs";
 import { byCells } from "./screens/stories/by_cells.mjs";
 import { byKeyboard } from "./screens/stories/by_keyboard.mjs";
 import { byNames } from "./screens/stories/by_names.mjs";
@@ -24,7 +26,8 @@ import { twoGroups } from "./screens/stories/two_groups.mjs";
 import { twoWindows } from "./screens/stories/two_windows.mjs";
 
 const STORIES = {
-  byKeyboard, byTouch, byNames, byCells, shareOut, twoGroups, twoWindows, newcomer, everyScreen,
+  byKeyboard, byTouch, byNames, byCells, shareOut, twoGroups, twoWindows, newcomer, atAGlance, aCopy,
+  everyScreen,
 };
 const ARGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
   "--disable-background-networking", "--disable-component-update", "--disable-sync"];

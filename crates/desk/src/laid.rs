@@ -9,7 +9,7 @@ use std::borrow::Cow;
 use std::collections::BTreeMap;
 
 use maud::Markup;
-use spinney_exchange::table::{self, Settings, Sources};
+use spinney_exchange::table::{self, Places, Settings, Sources};
 use spinney_model::{
     AboutField, Ask, AskOf, Asked, AskedOf, CharacterField, CharacterId, CharacterIx, Finding,
     KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx,
@@ -27,6 +27,8 @@ pub(crate) use meaning::{Meaning, Meanings};
 pub(crate) struct Laid {
     pub(crate) matrix: Matrix,
     pub(crate) findings: Vec<Finding>,
+    /// The names of its rows and columns, to say a cell in words.
+    pub(crate) places: Places,
     pub(crate) kinds: Vec<KindId>,
     /// None: a column that the table made by itself (a ratio beside its two lengths).
     pub(crate) characters: Vec<Option<CharacterId>>,
@@ -86,6 +88,7 @@ impl Laid {
         Some(Self {
             matrix,
             findings: read.findings,
+            places: read.places,
             kinds,
             characters,
             sorted,

@@ -9,6 +9,7 @@ use std::sync::OnceLock;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use spinney_model::within_marks;
 use unic_langid::LanguageIdentifier;
 
 /// Languages with a message file, each by its tag and its own name.
@@ -32,6 +33,7 @@ const EN: &[&str] = &[
     include_str!("../messages/en/print.ftl"),
     include_str!("../messages/en/done.ftl"),
     include_str!("../messages/en/said.ftl"),
+    include_str!("../messages/en/saved.ftl"),
 ];
 
 const DE: &[&str] = &[
@@ -49,6 +51,7 @@ const DE: &[&str] = &[
     include_str!("../messages/de/print.ftl"),
     include_str!("../messages/de/done.ftl"),
     include_str!("../messages/de/said.ftl"),
+    include_str!("../messages/de/saved.ftl"),
 ];
 
 type Bundle = FluentBundle<FluentResource>;
@@ -97,7 +100,7 @@ impl Tongue {
     pub(crate) fn with(self, message: &str, texts: &[(&str, &dyn Display)]) -> String {
         let mut args = FluentArgs::new();
         for (name, text) in texts {
-            args.set(*name, text.to_string());
+            args.set(*name, held(text.to_string()));
         }
         self.fill(message, Some(&args))
     }
@@ -119,7 +122,7 @@ impl Tongue {
         let mut args = FluentArgs::new();
         args.set("count", FluentValue::from(count));
         for (name, text) in texts {
-            args.set(*name, text.to_string());
+            args.set(*name, held(text.to_string()));
         }
         self.fill(message, Some(&args))
     }
@@ -130,12 +133,41 @@ impl Tongue {
                 let mut errors = Vec::new();
                 let text = bundle.format_pattern(pattern, args, &mut errors).into_owned();
                 debug_assert!(errors.is_empty(), "the message {message} lacks a text");
-                return text;
+                return let_go(text);
             }
         }
         debug_assert!(false, "there is no message {message}");
         message.to_owned()
     }
+}
+
+/// Around a text with quotation marks of its own, while it is filled in.
+const HELD: (char, char) = ('\u{2}', '\u{3}');
+
+/// A text to fill in. Where it has quotation marks, it is held until it is known whether the
+/// message puts it between quotation marks, too.
+fn held(text: String) -> String {
+    match text.contains(['“', '”', '„', '"']) {
+        true => format!("{}{text}{}", HELD.0, HELD.1),
+        false => text,
+    }
+}
+
+/// The message with what was held: within its quotation marks there are single ones only.
+fn let_go(text: String) -> String {
+    let mut out = String::new();
+    let mut rest = text.as_str();
+    while let Some((before, held)) = rest.split_once(HELD.0) {
+        let (held, after) = held.split_once(HELD.1).unwrap_or((held, ""));
+        out.push_str(before);
+        match before.ends_with(['“', '„']) {
+            true => out.push_str(&within_marks(held)),
+            false => out.push_str(held),
+        }
+        rest = after;
+    }
+    out.push_str(rest);
+    out
 }
 
 fn bundles() -> &'static [Bundle] {

@@ -11,10 +11,12 @@ pub(crate) mod host;
 pub(crate) mod key;
 pub(crate) mod newcomer;
 pub(crate) mod print;
+pub(crate) mod saved;
 mod saying;
 pub(crate) mod share_out;
 pub(crate) mod stood;
 pub(crate) mod table;
+mod to_keep;
 pub(crate) mod try_it;
 pub(crate) mod words;
 
@@ -53,6 +55,7 @@ pub(crate) fn routes() -> impl Iterator<Item = &'static Route> {
         try_it::ROUTES,
         print::ROUTES,
         done::ROUTES,
+        saved::ROUTES,
     ]
     .into_iter()
     .flatten()

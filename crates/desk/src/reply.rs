@@ -32,6 +32,20 @@ pub enum Reply {
         /// What to show then.
         then: Page,
     },
+    /// Put a collection in the place of what is kept, all or nothing: these lines are the whole
+    /// journal from now on, with these pictures. Only where nothing is lost that a file holds: a
+    /// host with a file writes into an empty one and no other. Open the collection again, then
+    /// show the page.
+    Replace {
+        /// The line that the desk had seen last.
+        head: u64,
+        /// The whole journal.
+        lines: Vec<Vec<u8>>,
+        /// Its pictures, each by the SHA-256 of its bytes.
+        pictures: Vec<Vec<u8>>,
+        /// What to show then.
+        then: Page,
+    },
     /// Show the picture with this hash.
     Picture(String),
     /// Ask again with these pictures in the request, those that are lost as None.

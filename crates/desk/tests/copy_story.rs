@@ -60,7 +60,7 @@ fn the_lost_one_stands_stranded_in_the_groups_words() {
         page.split("verdict-names").nth(1).and_then(|rest| rest.split("</ul>").next());
     let verdict = verdict.expect("the answer begins with who does not come out alone");
     assert!(verdict.contains("sallow and spindle</strong> are left together."), "{verdict}");
-    assert!(verdict.contains("alder</strong> stands at “Is it a needle?”"), "{verdict}");
+    assert!(verdict.contains("alder</strong> comes to “Is it a needle?”"), "{verdict}");
     assert!(!page.contains("Every find comes out of your key."));
     assert!(page.contains("2 questions back to the group:"));
 }
@@ -145,9 +145,7 @@ fn a_name_that_sounds_like_a_find_is_asked_back_before_anything_is_matched() {
     let lines = group.lines.len();
     let page = group.post("/do/copy-names", &[("key", "1"), ("name-1", "Erle")]);
     assert_eq!(group.lines.len(), lines, "nothing is kept before it is asked back");
-    assert!(
-        page.contains("On the paper “Erle” stands where sallow lies. It sounds like alder.")
-    );
+    assert!(page.contains("The paper says “Erle” for sallow. It sounds like alder."));
     assert!(!page.contains("This find is alder"), "sallow has a name of its own");
     let own = [("key", "1"), ("as", "own"), ("kind", "1"), ("name", "Erle")];
     assert!(group.post("/do/copy-name", &own).contains("Erle (sallow)"));
@@ -163,7 +161,7 @@ fn a_find_without_a_name_may_be_one_that_we_know() {
     let sides = [("kind-1", "yes"), ("kind-2", "nowhere"), ("kind-3", "no")];
     copy(&mut group, "", "Is it spiky?", &sides);
     let page = group.post("/do/copy-names", &[("key", "1"), ("name-1", "Holly leaf")]);
-    assert!(page.contains("“Holly leaf” stands where find A lies. It sounds like holly."));
+    assert!(page.contains("The paper says “Holly leaf” for find A. It sounds like holly."));
     assert!(page.contains("This find is holly"));
     let same =
         [("key", "1"), ("as", "match"), ("kind", "1"), ("with", "2"), ("name", "Holly leaf")];
@@ -185,7 +183,7 @@ fn two_finds_of_one_name_within_a_key_are_asked_back_and_told_apart() {
     copy(&mut group, "n", "Is it soft?", &[("kind-2", "yes"), ("kind-3", "no")]);
     let names = [("key", "1"), ("name-2", "spiky"), ("name-3", " Spiky")];
     let page = group.post("/do/copy-names", &names);
-    let asked = "On the paper “Spiky” stands where find C lies. It sounds like spiky (find B).";
+    let asked = "The paper says “Spiky” for find C. It sounds like spiky (find B).";
     assert!(page.contains(asked), "{page}");
     // They lie on different heaps: as one find, one of them would lose its card.
     assert!(page.contains("find C cannot become spiky (find B) here: at “Is it soft?”"));
@@ -226,16 +224,18 @@ fn more_names_than_can_be_asked_back_are_not_lost() {
         assert!(page.contains(&format!("<pre class=\"typed\" dir=\"auto\">{name}<")), "{name}");
     }
     let page = group.post("/do/copy-names", &form[..25]);
-    assert_eq!(page.matches("On the paper “").count(), 24);
+    assert_eq!(page.matches("The paper says “").count(), 24);
 }
 
 #[test]
 fn an_end_where_nobody_comes_out_may_be_the_lost_ones() {
     let mut group = copied();
     let page = group.get("/copy?key=1&at=end");
-    assert!(page.contains("Nobody comes out here. What stands there on the paper?"));
+    assert!(page.contains("No find comes out here. What does the paper say?"));
     let page = group.post("/do/copy-names", &[("key", "1"), ("end-nn", "cone bush")]);
-    assert!(page.contains("“cone bush” stands where nobody comes out. Which find is it?"));
+    assert!(
+        page.contains("The paper says “cone bush” where no find comes out. Which find is it?")
+    );
     assert!(page.contains("It is alder: put it there"), "it waits on the way");
     let place =
         [("key", "1"), ("as", "place"), ("with", "3"), ("at", "nn"), ("name", "cone bush")];
@@ -312,7 +312,7 @@ fn a_second_window_copies_nothing_over_the_question_of_the_first() {
     let sides = [("kind-1", "no"), ("kind-2", "no"), ("kind-3", "no"), ("kind-4", "yes")];
     copy(&mut group, "", "Is it a needle?", &sides);
     let page = group.refused("/do/copy", &filled(&second, &sides));
-    assert!(page.contains("Another window has changed the question here"), "{page}");
+    assert!(page.contains("Someone changed the question here in another window."), "{page}");
     // Nor below a question that is another one by now.
     let page = group.get("/copy?key=1&at=n&words=Is+it+soft%3F");
     let below = hidden(&page, "action=\"/do/copy\"");
@@ -344,7 +344,7 @@ fn a_find_that_another_window_has_put_somewhere_is_not_put_at_an_empty_end_unsee
     assert!(form.contains(&("with".to_owned(), "3".to_owned())), "{form:?}");
     group.post("/do/sort", &[("key", "1"), ("at", ""), ("kind", "3"), ("side", "yes")]);
     let page = group.refused("/do/copy-name", &filled(&form, &[]));
-    assert!(page.contains("has put alder on a heap meanwhile"), "{page}");
+    assert!(page.contains("Someone put alder on a heap in another window"), "{page}");
     group.undo("/copy");
     // Where the way there leads past another question by now, it is another end.
     let form = places(&mut group);
@@ -364,7 +364,7 @@ fn two_windows_that_name_one_find_are_asked_back() {
     let page = group.post("/do/copy-names", &other);
     assert_eq!(group.lines.len(), lines, "nothing is kept before it is asked back");
     assert!(page.contains("By now they call yew “spike”. You typed “prickle”."), "{page}");
-    assert!(page.contains("Leave it as it stands"));
+    assert!(page.contains("Leave it as it is"));
     group.post("/do/copy-names", &shown);
     assert_eq!(group.lines.len(), lines, "the same once more is nothing new");
     // A third name comes in while it is asked: it is asked once more.

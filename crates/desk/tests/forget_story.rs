@@ -91,7 +91,7 @@ fn what_changed_meanwhile_is_shown_again() {
     teacher.post("/do/add-kinds", &[("names", "elm")]);
     let form = [("kind", "2"), ("head", head.as_str()), ("sure", "yes")];
     let page = teacher.refused("/do/forget-kind", &form);
-    assert!(page.contains("Somebody changed the collection meanwhile."));
+    assert!(page.contains("Someone changed the collection in another window."));
     assert_eq!(teacher.send(Request::get("/forget/kind/77")).status, 404);
     assert_eq!(teacher.send(Request::get("/forget/picture/1/none")).status, 404);
 }

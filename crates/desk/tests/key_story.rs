@@ -53,7 +53,7 @@ fn a_key_is_found_from_the_table() {
     let mut teacher = found();
     let page = teacher.get("/key?key=1");
     assert_eq!(kept(&page), 0);
-    assert!(page.contains("questions a leaf") && page.contains("id=\"q1\""));
+    assert!(page.contains("questions per find") && page.contains("id=\"q1\""));
     let tree = teacher.get("/key?key=1&as=tree");
     assert_eq!(
         tree.matches("class=\"branches\"").count(),
@@ -106,7 +106,7 @@ fn a_question_is_kept_with_all_above_it_and_let_go() {
     let page = change(&mut teacher, "keep", &third, &[]);
     assert_eq!(kept(&page), 3);
     assert!(page.contains("No key that keeps to what you wished needs fewer questions"));
-    assert!(page.contains("What you kept and wished for: no question more a leaf."));
+    assert!(page.contains("What you kept and wished for: no question more per find."));
     let page = change(&mut teacher, "let-go", &third[..1], &[]);
     assert_eq!(kept(&page), 1);
 }
@@ -118,7 +118,7 @@ fn another_question_has_its_price() {
     let offers = between(&page, "<ol class=\"offers\">", "</ol>");
     let offer = offers.split("<form").skip(1).find(|offer| offer.contains("about "));
     let offer = offer.expect("some question costs more");
-    let price = between(offer, "about ", " questions more a leaf").to_owned();
+    let price = between(offer, "about ", " questions more per find").to_owned();
     let value =
         |name: &str| between(offer, &format!("name=\"{name}\" value=\""), "\"").to_owned();
     let character = value("character");
@@ -138,7 +138,7 @@ fn another_question_has_its_price() {
     let page = change(&mut teacher, "replace", "", &form);
     assert_eq!(kept(&page), 1);
     assert!(page.contains(&words_of));
-    let costs = format!("What you kept and wished for: about {price} questions more a leaf.");
+    let costs = format!("What you kept and wished for: about {price} questions more per find.");
     assert!(page.contains(&costs), "the price is what was said: {costs}");
 }
 
@@ -252,7 +252,11 @@ fn what_is_not_sure_is_said_and_looked_at_for_longer() {
     let mut teacher = AtTheDesk::empty();
     teacher.paste(&table::write(&seeded::skewed(1, 20, 20, 20, 5)).table);
     let page = start(&mut teacher, "All of them", "finish");
-    assert!(page.contains("The best so far, not yet sure: no key can do with fewer than"));
+    assert!(
+        page.contains(
+            "The best so far, not yet sure: no key for this table can use fewer than"
+        )
+    );
     teacher.send(spinney_desk::Request::post("/do/key-look-on", &[("key", "1")]));
     let progress = teacher.desk.work_on(1).expect("it is under way");
     assert!(!progress.over && progress.heaps == 1);
@@ -357,7 +361,7 @@ fn a_key_that_changed_meanwhile_is_not_kept_unseen() {
     let keep = [("key", "1"), ("stood", seen.as_str()), ("back", "/key?key=1")];
     teacher.post("/do/describe-kind", &[("kind", "12"), ("how-often", "90")]);
     let page = teacher.refused("/do/key-keep-all", &keep);
-    assert!(page.contains("have changed meanwhile"), "{page}");
+    assert!(page.contains("have changed, perhaps"), "{page}");
     teacher.post("/do/describe-kind", &[("kind", "12"), ("how-often", "4")]);
     assert!(
         teacher.post("/do/key-keep-all", &keep).contains("Every question of this key is kept")

@@ -147,7 +147,7 @@ fn what_is_written_of_another_find_is_never_decided_unseen() {
     // Another window writes meanwhile: the answer was for something else.
     class.does(vec![cell("Green", 8, "like felt")]);
     let page = class.refused("/do/slot-in", &write);
-    assert!(page.contains("Meanwhile something else was written down"), "{page}");
+    assert!(page.contains("Someone changed a find beside the newcomer"), "{page}");
     let page = class.look("/newcomer/slot", &write);
     assert!(page.contains("Green: like felt"), "it is asked anew");
     class.undo("/finds");
@@ -179,7 +179,11 @@ fn a_cell_that_was_filled_meanwhile_is_not_written_over() {
         [("key", "1"), ("walk", walk.as_str()), ("name", "dewberry"), ("k-12-8", "rough")];
     assert!(class.look("/newcomer/slot", &form).contains("/do/slot-in"), "the cell is blank");
     class.does(vec![blank("like paper")]);
-    assert!(class.refused("/do/slot-in", &form).contains("Meanwhile something else"));
+    assert!(
+        class
+            .refused("/do/slot-in", &form)
+            .contains("Someone changed a find beside the newcomer")
+    );
     let page = class.look("/newcomer/slot", &form);
     assert!(page.contains("The table: like paper") && page.contains("What you typed: rough"));
     // The same again is no contradiction.

@@ -25,6 +25,7 @@ mod kinds_sheet;
 mod no_table;
 mod number;
 mod phrase;
+mod places;
 mod ratios;
 mod read_right;
 mod report;
@@ -38,6 +39,7 @@ mod unit_of_column;
 mod workbook;
 mod write;
 
+pub use places::Places;
 pub use retyped::{as_typed, either, renamed};
 pub use typed_sheets::{TypedColumn, TypedKind, TypedSheets};
 pub use unit_of_column::{Units, fits_any_unit, measured_in, name_and_unit, units};
@@ -89,6 +91,8 @@ pub struct TableRead {
     pub findings: Vec<Finding>,
     /// What the reader assumed, a sentence each; the findings say it too.
     pub assumed: Vec<String>,
+    /// The names of rows and columns, to say a cell in words.
+    pub places: Places,
 }
 
 /// A matrix as four sheets of separated values.
@@ -116,7 +120,7 @@ pub fn read(sources: &Sources, settings: &Settings) -> Result<TableRead, TableEr
     let findings = report.finish();
     let assumed = findings.iter().filter(|finding| finding.code == Code::Assumed);
     let assumed = assumed.map(|finding| finding.sentence.clone()).collect();
-    Ok(TableRead { matrix, findings, assumed })
+    Ok(TableRead { matrix, findings, assumed, places: Places::of(&sheets.table) })
 }
 
 /// Writes a matrix; reading the four sheets together gives an equal one.

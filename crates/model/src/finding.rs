@@ -2,6 +2,8 @@
 
 use std::fmt;
 
+use crate::marks::marks_tidied;
+
 /// Something true about a person's table or key. A list of them never stops the work.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Finding {
@@ -26,7 +28,8 @@ impl Finding {
         remedy: impl Into<String>,
     ) -> Self {
         let severity = code.severity();
-        Self { code, severity, place, sentence: sentence.into(), remedy: remedy.into() }
+        let (sentence, remedy) = (marks_tidied(&sentence.into()), marks_tidied(&remedy.into()));
+        Self { code, severity, place, sentence, remedy }
     }
 }
 

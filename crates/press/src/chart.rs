@@ -11,13 +11,12 @@ mod tree;
 
 use std::collections::BTreeMap;
 
-use crate::key_pages::NEWCOMER;
 use crate::pdf::{self, PressError};
 use crate::setting::Setting;
 use crate::sheet::frame::{Frame, MARGIN};
 use crate::sheet::ink::{Ink, Style};
 use crate::sheet::{Page, Piece, Sheet};
-use crate::{Booklet, Paper, drawing, safety};
+use crate::{Booklet, Paper, drawing, fitting, safety};
 
 use layout::Plan;
 use tree::{Forest, Tree};
@@ -99,7 +98,8 @@ fn below(setting: &Setting, wide: f64) -> Piece {
         let block = setting.block(&words, berry, wide - 8.0).at_most(&setting.faces, 2);
         Piece::text(block, crate::sheet::Role::Paragraph)
     });
-    let last = setting.text(&format!("{NEWCOMER} {}", safety::LOCAL_RULES), Style::SMALL, wide);
+    let newcomer = fitting::newcomer(fitting::anywhere(setting.booklet.matrix));
+    let last = setting.text(&format!("{newcomer} {}", safety::LOCAL_RULES), Style::SMALL, wide);
     let said =
         [everybody, kinds].into_iter().flatten().reduce(|above, below| above.then(0.3, below));
     match said {

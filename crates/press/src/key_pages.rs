@@ -21,7 +21,6 @@ use crate::sheet::ink::{Ink, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
 use crate::{Booklet, Paper};
 
-pub(crate) use end::NEWCOMER;
 pub(crate) use question::answer_words;
 
 /// How to use a key, in the order in which one needs it (`docs/TRADE.md`, "How to use a key").

@@ -6,6 +6,7 @@
 mod booklet;
 pub mod chart;
 mod drawing;
+mod fitting;
 pub mod glossary;
 pub mod key_pages;
 pub mod page;

@@ -113,7 +113,7 @@ fn pictures(
                 Place::Taxon(taxon.name.clone()),
                 format!("The picture {name} of {} was left out: {why}.", taxon.name),
                 "Put a PNG or JPEG file of that name beside the table. Without it there is \
-                 a box to stick the leaf in.",
+                 an empty box.",
             )),
         }
     }

@@ -28,9 +28,10 @@ export class Stage {
     return join(this.out, name);
   }
 
-  /** Starts the program on a file; gives its address and a way to end it. */
+  /** Starts the program on a file, or on none; gives its address and a way to end it. */
   open(name) {
-    const child = spawn(this.program, ["open", this.file(name), "--no-browser", "--port", "0"]);
+    const file = name ? [this.file(name)] : [];
+    const child = spawn(this.program, ["open", ...file, "--no-browser", "--port", "0"]);
     return new Promise((done, failed) => {
       let said = "";
       const hear = (bytes) => {

@@ -16,6 +16,11 @@ if (before !== null) {
   sessionStorage.removeItem(place);
   const { y, id } = JSON.parse(before);
   // Where a deed leads on to a part of the page, that part is shown.
-  if (!location.hash) scrollTo({ top: y, behavior: "instant" });
+  if (!location.hash) {
+    const back = () => scrollTo({ top: y, behavior: "instant" });
+    back();
+    // Letters that come later than the page move it by a line, and the browser moves along.
+    document.fonts?.ready.then(() => { if (Math.abs(scrollY - y) < 40) back(); });
+  }
   if (id) document.getElementById(id)?.focus({ preventScroll: true });
 }

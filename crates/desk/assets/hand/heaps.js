@@ -2,7 +2,7 @@
 // through the buttons that are on the cards anyway.
 
 const press = (card, side) => {
-  const button = card.querySelector(`.ways button[value="${side}"]`);
+  const button = card.querySelector(`.ways button[value="${side}"]:not(:disabled)`);
   if (!button) return false;
   sessionStorage.setItem("heaps:next", card.id);
   button.click();
@@ -49,7 +49,7 @@ for (const heap of document.querySelectorAll(".top .heap")) {
 const moved = sessionStorage.getItem("heaps:next");
 if (moved !== null) {
   sessionStorage.removeItem("heaps:next");
-  const card = document.querySelector(".heap.middle .card:not(:has(.why + *))") ??
+  const card = document.querySelector(".heap.middle .card:has(.waits)") ??
     document.querySelector(".heap.middle .card") ?? document.getElementById(moved);
   card?.focus({ preventScroll: true });
 }

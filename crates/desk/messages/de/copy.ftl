@@ -15,7 +15,7 @@ copy-nowhere = nirgends
 copy-still-open = Noch abzuschreiben
 copy-no-more = Mehr sagt das Papier nicht
 copy-answer = Die Antwort für die Gruppe
-copy-works = Jeder Fund kommt aus eurem Schlüssel heraus. Versucht es mit einem Blatt, das nicht auf dem Tisch liegt.
+copy-works = Jeder Fund kommt aus eurem Schlüssel heraus. Versucht es mit einem Fund, der nicht auf dem Tisch liegt.
 copy-not-yet = Noch kommt nicht jeder Fund allein aus eurem Schlüssel heraus:
 copy-questions = { $count ->
     [one] Eine Frage zurück an die Gruppe:

@@ -22,8 +22,10 @@ heaps-ask-otherwise = Hier etwas anderes fragen
 heaps-yes = Diese sagen ja
 heaps-no = Diese sagen nein
 heaps-middle = Noch nicht gelegt, oder beides kommt vor
-heaps-nobody-waits = Hier wartet niemand.
-heaps-empty-heap = noch niemand
+heaps-drag = Zieht eine Karte auf Ja oder Nein, oder tippt auf ihr ja oder nein an.
+heaps-tap = Tippt auf jeder Karte ja oder nein an.
+heaps-nobody-waits = Kein Fund ist übrig.
+heaps-empty-heap = noch nichts
 heaps-comes-out = { $kind } kommt hier heraus.
 heaps-go-on = Mit diesen { $count } weitermachen
 heaps-one-left = Nur noch diese ist da: sie kommt hier heraus.
@@ -39,8 +41,8 @@ heaps-more-offers = { $count ->
 heaps-no-table = Sobald die Tabelle etwas über diese Arten sagt, werden hier Fragen angeboten.
 heaps-cheapest = der kürzeste Weg
 heaps-hardly = kaum länger
-heaps-price = { $price } Fragen mehr je Blatt
-heaps-price-least = mindestens { $price } Fragen mehr je Blatt
+heaps-price = { $price } Fragen mehr je Fund
+heaps-price-least = mindestens { $price } Fragen mehr je Fund
 heaps-say-yes = { $count ->
     [one] 1 sagt ja
    *[other] { $count } sagen ja

@@ -86,8 +86,8 @@ key-keep-all = Jede Frage so behalten
 key-moved = Die Fragen dieses Schlüssels haben sich inzwischen geändert, vielleicht durch ein anderes Fenster.
 key-moved-remedy = Nichts wurde behalten. Geht zurück, seht euch die Fragen an, wie sie jetzt sind, und behaltet diese.
 key-all-kept = Jede Frage dieses Schlüssels bleibt, solange die Tabelle sie zulässt. Neue können hinzukommen, wo Arten zusammenbleiben.
-key-mean-one = etwa eine Frage je Blatt
-key-mean = etwa { $mean } Fragen je Blatt
+key-mean-one = etwa eine Frage je Fund
+key-mean = etwa { $mean } Fragen je Fund
 key-longest = { $count ->
     [one] nie mehr als 1 Frage
    *[other] nie mehr als { $count } Fragen
@@ -103,7 +103,7 @@ key-best-alone = Kein Schlüssel braucht weniger Fragen. Für eine zweite Meinun
 key-best-so-far-alone = Kein Schlüssel braucht weniger Fragen. Eine zweite Meinung wurde noch nicht gefragt.
 key-ask-second = Eine zweite Meinung einholen
 key-contradicted = Die Suche sagt, dass kein Schlüssel weniger Fragen braucht, aber die zweite Meinung stimmt nicht zu: seht nach, was zu verbessern ist.
-key-not-sure = Der beste bisher, noch nicht sicher: kein Schlüssel kommt mit weniger als { $least } je Blatt aus.
+key-not-sure = Der beste bisher, noch nicht sicher: kein Schlüssel zu dieser Tabelle kommt mit weniger als { $least } Fragen je Fund aus.
 key-too-fine = Der beste, der gefunden wurde. Die Anteile in dieser Tabelle sind zu fein, um sicher zu sein.
 key-look-on = Weiter suchen
 key-wishes-cost = Was ihr behalten und gewünscht habt:
@@ -121,7 +121,7 @@ key-more-heaps = { $count ->
 }
 key-looking = Sucht nach einem besseren Schlüssel
 key-looking-more = Ihr könnt inzwischen anderes tun. Eine Änderung an der Tabelle oder am Schlüssel beendet die Suche.
-key-looking-best = Bisher { $best } je Blatt. Kein Schlüssel kommt mit weniger als { $least } aus.
+key-looking-best = Bisher { $best } Fragen je Fund. Kein Schlüssel kommt mit weniger als { $least } aus.
 key-looked = { $count ->
     [one] Ein Haufen zerlegt.
    *[other] { $count } Haufen zerlegt.

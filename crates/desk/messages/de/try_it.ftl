@@ -3,7 +3,8 @@
 try-no-key = Noch gibt es keinen Schlüssel zum Ausprobieren.
 try-found = Was habt ihr gefunden?
 try-need = Ihr braucht { $part }.
-try-how = Lest die Frage. Seht euch mehrere an, nicht nur eines. Messt, ratet nicht. Lest am Ende den Satz: er muss stimmen.
+try-how = Lest die Frage. Seht euch mehrere an, nicht nur eines. Messt, ratet nicht.
+try-sentence = Lest am Ende den Satz: er muss stimmen.
 try-care = Vorsicht
 try-before-touch = Vor dem Anfassen lesen
 try-may-be = Es kann noch eines von diesen sein:

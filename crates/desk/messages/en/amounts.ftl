@@ -1,9 +1,9 @@
-### What something costs, in questions a leaf.
+### What something costs, in questions per find.
 
-amount-nothing = no question more a leaf
-amount-not-sure = perhaps no question more a leaf
-amount-hardly-more = hardly a question more a leaf
-amount-hardly-fewer = hardly a question fewer a leaf
-amount-more = about { $amount } questions more a leaf
-amount-at-least = at least { $amount } questions more a leaf
-amount-fewer = about { $amount } questions fewer a leaf
+amount-nothing = no question more per find
+amount-not-sure = perhaps no question more per find
+amount-hardly-more = hardly a question more per find
+amount-hardly-fewer = hardly a question fewer per find
+amount-more = about { $amount } questions more per find
+amount-at-least = at least { $amount } questions more per find
+amount-fewer = about { $amount } questions fewer per find

@@ -41,8 +41,8 @@ done-days-ago = { $count ->
     [one] a day ago
    *[other] { $count } days ago
 }
-done-versions = Named states
-done-no-versions = Before you try something, give the state a name. You can look at it later, compare, and go back.
+done-versions = Saved versions
+done-no-versions = Before you try something, save this version under a name. You can look at it later, compare, and go back.
 done-name-version = A name for what it is like now, such as “tried with class 4, 12 October”
 done-keep-version = Keep this name
 done-look-at = Look at it
@@ -59,11 +59,11 @@ done-characters = { $count ->
    *[other] { $count } things to look at
 }
 done-key = Key: { $name }
-done-many-versions = A collection has at most { $count } named states.
+done-many-versions = A collection has at most { $count } saved versions.
 done-many-versions-remedy = Look at one that nobody needs any more, and give up its name.
 done-unname = Give up this name
 done-unname-why = Only the name goes: nothing that was done changes, and the list stays. “Undo” does not bring the name back.
-done-no-such-version = There is no state with that name any more.
+done-no-such-version = There is no saved version with that name any more.
 done-no-such-version-remedy = Choose one from the list.
 done-between = What changed in the key
 done-from = From

@@ -1,7 +1,7 @@
 ### A newcomer: a find that is not in the key.
 
 newcomer-title = A newcomer
-newcomer-why = Somebody brings a find that is not in the key. Walk the key with it, as if it were in there, and see where it comes out. Then say what is different, and it gets a place of its own.
+newcomer-why = You have a find that is not in the key. Walk the key with it, as if it were in there, and see where it comes out. Then say what is different, and it gets a place of its own.
 newcomer-no-finds = First lay out the finds that the key is for.
 newcomer-no-key = There is no key yet that a newcomer could walk.
 newcomer-make-key = Find a key for our finds
@@ -49,7 +49,7 @@ newcomer-stayed = { $count ->
     [one] The other question stays as it was.
    *[other] The other { $count } questions stay as they were.
 }
-newcomer-dearer = A key made all anew would be up to { $questions } questions a find shorter. This one keeps what the group knows.
+newcomer-dearer = A new key would be up to { $questions } questions per find shorter. This one keeps what the group knows.
 newcomer-stopped = There was no time to make sure that fewer changes would not do.
 newcomer-inexact = Some questions are found again by the machine, and may come in another order.
 newcomer-keep = Slot it in
@@ -67,15 +67,15 @@ newcomer-clashes = { $count ->
 newcomer-clashes-remedy = Look at the find again, and decide what is to stand there.
 newcomer-table-says = The table: { $text }
 newcomer-you-say = What you typed: { $text }
-newcomer-leave-it = Leave it as it stands
+newcomer-leave-it = Leave it as it is
 newcomer-write-it = From now on it is “{ $text }”
-newcomer-clash-moved = Meanwhile something else was written down of a find that lies beside the newcomer, perhaps in another window.
-newcomer-clash-moved-remedy = Go back to the two cards, and see what stands there now. Nothing was changed.
+newcomer-clash-moved = Someone changed a find beside the newcomer, perhaps in another window.
+newcomer-clash-moved-remedy = Go back to the two cards, and see what is written there now. Nothing was changed.
 newcomer-heap-asks = That heap then asks: “{ $words }”
 newcomer-not-asked = “{ $name }” is written down in the table. The key asks about something else here.
 newcomer-picture = A picture of the newcomer, if there is one
 newcomer-many-pictures-remedy = Choose fewer.
-newcomer-walk-moved = Another window has changed a question on the way of the newcomer meanwhile. Its answers were for other questions.
+newcomer-walk-moved = Someone changed a question on the way of the newcomer in another window. Its answers were for other questions.
 newcomer-walk-moved-remedy = Nothing was kept. Walk the key again from its first question.
-newcomer-change-moved = Another window has changed something meanwhile: the newcomer would not come in as the page said.
+newcomer-change-moved = Someone changed something in another window: the newcomer would not come in as the page said.
 newcomer-change-moved-remedy = Nothing was kept. Go back to the two cards, and see how it fits into the key now.

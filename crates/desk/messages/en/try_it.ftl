@@ -3,7 +3,8 @@
 try-no-key = There is no key to try yet.
 try-found = What did you find?
 try-need = You need { $part }.
-try-how = Read the question. Look at several, not only one. Measure, do not guess. At the end, read the sentence: it must fit.
+try-how = Read the question. Look at several, not only one. Measure, do not guess.
+try-sentence = At the end, read the sentence: it must fit.
 try-care = Take care
 try-before-touch = Read before you touch
 try-may-be = It may still be:

@@ -9,6 +9,7 @@ mod disagree;
 mod drawing;
 mod kind;
 pub(crate) mod left;
+mod next;
 mod one_name;
 mod scene;
 pub(crate) mod take_table;
@@ -67,6 +68,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
             div.first {
                 (drawing::hand_laying_leaves())
                 p.empty { (t.say("finds-empty")) }
+                p { a href="/saved" { (t.say("finds-open-copy")) } }
             }
         }
         ul.slips {
@@ -78,22 +80,16 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         (add::forms(t))
     };
     let parts = Parts {
-        margin: (!empty).then(|| margin(t, desk, laid.as_deref())),
+        margin: (!empty).then(|| margin(t, desk, asked, laid.as_deref())),
         script: Some("finds.js"),
         ..Parts::new(Screen::Finds, t.say("nav-finds"), work)
     };
     frame::shown(desk, asked, &parts)
 }
 
-fn margin(t: Tongue, desk: &Desk, laid: Option<&Laid>) -> Markup {
+fn margin(t: Tongue, desk: &Desk, asked: &Asked<'_>, laid: Option<&Laid>) -> Markup {
     html! {
-        h2 { (t.say("finds-next")) }
-        ul.ways-on {
-            li { a href="/share-out" { (t.say("finds-share-out")) } }
-            li { a href="/newcomer" { (t.say("finds-newcomer")) } }
-            li { a href="/heaps" { (t.say("finds-to-heaps")) } }
-            li { a href="/copy/new" { (t.say("heaps-copy")) } }
-        }
+        (next::next(t, desk, asked, laid))
         (disagree::list(t, &desk.history.now, laid))
         p.for-good { a href="/forget" { (t.say("finds-forget")) } }
     }

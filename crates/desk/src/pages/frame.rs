@@ -111,7 +111,17 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                 footer {
                     p { (t.say("foot-rules")) }
                     @if english { p #still-english { (t.say("foot-english")) } }
-                    @if !parts.bare { p { (t.say("foot")) } (languages(asked)) }
+                    @if !parts.bare {
+                        p { (t.say("foot")) }
+                        p.copies {
+                            @if desk.head() > 0 {
+                                a #foot-save href="/saved/copy.zip" download { (t.say("saved-save")) }
+                                " "
+                            }
+                            a #foot-open href="/saved" { (t.say("saved-open")) }
+                        }
+                        (languages(asked))
+                    }
                 }
                 div #told.unseen role="status" aria-live="polite" {}
             }
@@ -167,7 +177,15 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
         header {
             div.title {
                 (twig())
-                p.collection dir="auto" { (collection) }
+                div.whose-collection {
+                    p.collection dir="auto" { (collection) }
+                    @if asked.request.in_memory && desk.head() > 0 {
+                        p.memory-only {
+                            (t.say("memory-only")) " "
+                            a href="/saved" { (t.say("memory-only-save")) }
+                        }
+                    }
+                }
                 div.back-and-forth {
                     (history_button(desk, t, "undo", history.holding.is_empty(), &here))
                     (history_button(desk, t, "redo", history.undone.is_empty(), &here))
@@ -309,6 +327,38 @@ pub(crate) fn key_choice(t: Tongue, collection: &Collection, chosen: Option<KeyI
     }
 }
 
+/// Whether a field of a form is our own, or was chosen or moved and not typed.
+fn ours(name: &str) -> bool {
+    const OURS: [&str; 24] = [
+        "as",
+        "at",
+        "at-least",
+        "back",
+        "below",
+        "character",
+        "decide",
+        "finish",
+        "from",
+        "head",
+        "key",
+        "kind",
+        "number",
+        "picture",
+        "place",
+        "seen",
+        "sheet",
+        "side",
+        "state",
+        "sure",
+        "then",
+        "tried",
+        "version",
+        "walk",
+    ];
+    OURS.contains(&name)
+        || ["o-", "b-", "set-", "kind-", STOOD].iter().any(|ours| name.starts_with(ours))
+}
+
 /// Which key a form is about.
 pub(crate) fn key_of_form(asked: &Asked<'_>) -> KeyId {
     KeyId(asked.request.field("key").parse().unwrap_or(0))
@@ -340,11 +390,7 @@ pub(crate) fn refused_from(
 ) -> Page {
     let t = asked.tongue;
     let typed = asked.request.form.iter();
-    let typed = typed.filter(|(name, text)| {
-        let ours =
-            ["back", "seen", "decide"].contains(&name.as_str()) || name.starts_with(STOOD);
-        !ours && text.trim().len() > 1
-    });
+    let typed = typed.filter(|(name, text)| !ours(name) && text.trim().len() > 1);
     let work = html! {
         h1 { (t.say("refused")) }
         div.finding.mend role="alert" {

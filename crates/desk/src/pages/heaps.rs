@@ -109,7 +109,10 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     };
     let work = html! {
         (keys(&top))
-        (trail(&top))
+        div.way-here {
+            (trail(&top))
+            a #copy href={"/copy?key=" (top.key.0)} { (t.say("heaps-copy")) }
+        }
         @if top.heap().ask.is_some() {
             (table_top(&top))
             (read_as::proposals(&top, &laid))
@@ -161,7 +164,6 @@ fn keys(top: &Top<'_>) -> Markup {
     html! {
         div.whose {
             h1 { (t.say("heaps-title")) " · " span dir="auto" { (top.drawn.name) } }
-            a.button #copy href={"/copy?key=" (top.key.0)} { (t.say("heaps-copy")) }
             (frame::key_picker(t, &top.desk.history.now, Some(top.key), "/heaps"))
             details {
                 summary { (t.say("heaps-another")) }
@@ -216,10 +218,13 @@ fn table_top(top: &Top<'_>) -> Markup {
                 button.quiet #ask-otherwise { (t.say("heaps-ask-otherwise")) }
             }
         }
-        div.top role="group" aria-labelledby="asked" {
+        div.top.many-wait[lying(None).count() > 3] role="group" aria-labelledby="asked" {
             @for (side, class, heading) in heaps {
                 section class={"heap " (class)} data-side=(class) {
                     h3 { (t.say(heading)) }
+                    @if side.is_none() && lying(None).next().is_some() {
+                        p.how { span.by-mouse { (t.say("heaps-drag")) } span.by-finger { (t.say("heaps-tap")) } }
+                    }
                     ul.cards {
                         @for kind in lying(side) { (card::card(top, *kind)) }
                         @if side.is_none() {

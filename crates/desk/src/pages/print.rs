@@ -15,6 +15,7 @@ use spinney_press::sheet::Sheet;
 use spinney_press::{PressError, svg};
 
 use super::frame::{self, Parts, Screen};
+use super::to_keep::to_keep;
 use super::{Route, Shown};
 use crate::language::Tongue;
 use crate::pressed::Pressed;
@@ -249,10 +250,6 @@ fn file(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
             None => Shown::Nothing,
         },
     }
-}
-
-fn to_keep(kind: &'static str, bytes: Vec<u8>, name: String) -> Page {
-    Page { file: Some(name), ..Page::of(kind, bytes) }
 }
 
 fn failed(desk: &Desk, asked: &Asked<'_>, error: &PressError) -> Shown {

@@ -162,7 +162,7 @@ fn nameless(grid: &Grid, row: u32, column: u32, report: &mut Report) {
         grid.place(row, column),
         || {
             let cell = grid.cell(row, column);
-            format!("Row {} has no name in {cell} and was left out.", row.saturating_add(1))
+            format!("Row {} has no name ({cell}) and was left out.", row.saturating_add(1))
         },
         "Type the kind's name. If cells are merged there, unmerge them and fill each row.",
     );

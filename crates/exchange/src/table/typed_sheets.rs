@@ -8,6 +8,7 @@ use spinney_model::{AboutField, CharacterField, Code, Finding, KindField, Scene}
 
 use super::column::USUAL_GAP;
 use super::heading::BESIDE;
+use super::places::Places;
 use super::{Source, TableError, assemble, report::Report, sheets};
 
 /// Sheets as they were typed.
@@ -25,6 +26,8 @@ pub struct TypedSheets {
     pub about: Vec<(AboutField, String)>,
     /// Everything there is to say of it, in the order of reading.
     pub findings: Vec<Finding>,
+    /// The names of rows and columns, to say a cell in words.
+    pub places: Places,
 }
 
 /// A column of the table.
@@ -62,6 +65,7 @@ pub(super) fn read(sources: &[Source]) -> Result<TypedSheets, TableError> {
             .collect(),
         kinds: sheets.kinds.rows.iter().map(kind).collect(),
         about: about(&sheets.scene),
+        places: Places::of(&sheets.table),
         ..TypedSheets::default()
     };
     if let Some(table) = &table {

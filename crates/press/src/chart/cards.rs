@@ -11,6 +11,7 @@ use crate::key_pages::answer_words;
 use crate::setting::Setting;
 use crate::sheet::ink::{Dash, Ink, MM_IN_PT, Pen, Style};
 use crate::sheet::{Group, Path, Piece, Role, Segment};
+use crate::wording::speaks_of_leaves;
 
 /// A tab stands half on its card; mm, with the smallest letters.
 const TAB: f64 = 7.0;
@@ -146,7 +147,11 @@ fn card(
         }
         Item::Blank => {
             let y = top + words.h + 1.0;
-            let empty = setting.empty_box(width, plan.picture, "write or stick it here");
+            let what = match speaks_of_leaves(setting.booklet.matrix) {
+                true => "write or stick it here",
+                false => "write or draw it here",
+            };
+            let empty = setting.empty_box(width, plan.picture, what);
             card = card.with(0.0, top, words).with(0.0, y, empty);
         }
         Item::Question(_) => {

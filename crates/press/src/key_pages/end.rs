@@ -2,13 +2,10 @@
 
 use spinney_model::End;
 
+use crate::fitting;
 use crate::setting::Setting;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Piece, Role};
-
-/// What every end says: a key knows only its own kinds.
-pub(crate) const NEWCOMER: &str =
-    "Does the sentence not fit? Then stop: you may have found a newcomer.";
 
 /// The least height of the picture or box, in mm: a leaf's tip and edge, or a small rubbing.
 const BOX: f64 = 40.0;
@@ -28,7 +25,7 @@ pub(super) fn piece(
     let across = (wide * 0.42).clamp(36.0, 46.0);
     let room = wide - across - 4.0;
     let words = sentences(setting, end, room);
-    let words = words.then(2.0, newcomer(setting, room));
+    let words = words.then(2.0, newcomer(setting, end, room));
     let beside = wide > BESIDE;
     let name = name(if beside { room } else { wide });
     let below = name.h + 2.0;
@@ -38,8 +35,9 @@ pub(super) fn piece(
     words.with(room + 4.0, from, pictures(setting, end, across, high))
 }
 
-fn newcomer(setting: &Setting, wide: f64) -> Piece {
-    setting.text(NEWCOMER, Style::SMALL.inked(Ink::Soft), wide)
+fn newcomer(setting: &Setting, end: &End, wide: f64) -> Piece {
+    let written = fitting::at_end(setting.booklet.matrix, end);
+    setting.text(fitting::newcomer(written), Style::SMALL.inked(Ink::Soft), wide)
 }
 
 /// One picture of one kind; of several kinds, those that have one, each with its name.
@@ -65,14 +63,10 @@ fn pictures(setting: &Setting, end: &End, w: f64, h: f64) -> Piece {
 
 /// The confirming sentence, or a line to write one on.
 fn sentences(setting: &Setting, end: &End, wide: f64) -> Piece {
-    let taxa = setting.booklet.matrix.taxa();
     let several = end.taxa.len() + end.unrecognised.len() > 1;
     let mut words = Piece::blank(wide, 0.0);
     for ix in &end.taxa {
-        let sentence = taxa.get(ix.0).and_then(|taxon| taxon.confirming.as_deref());
-        let Some(sentence) = sentence.filter(|sentence| !sentence.trim().is_empty()) else {
-            continue;
-        };
+        let Some(sentence) = fitting::sentence(setting.booklet.matrix, *ix) else { continue };
         let name = format!("{}: ", setting.name(*ix));
         let runs = [(name.as_str(), Style::STRONG), (sentence, Style::BODY)];
         let runs = if several { &runs[..] } else { &runs[1..] };

@@ -6,25 +6,22 @@
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 use spinney_model::Taxon;
 
-use crate::{Booklet, Picture};
+use crate::{Booklet, Picture, fitting};
 
 use super::escape::escaped;
 use super::front::words_explained;
 use super::question::back;
 use super::tree::{Ending, Tree};
 
-/// What stands at every end, after the sentence.
-pub(super) const NEWCOMER: &str =
-    "Does the sentence not fit? Then stop: you may have found a newcomer.";
-
 /// The section of one end.
 pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
     let ending = &tree.endings[ix];
     let name = ending_name(booklet, ending);
     let mut html = format!(
-        "<section class=\"screen end\" id=\"end-{}\" data-name=\"{name}\" data-kinds=\"{}\">\n",
+        "<section class=\"screen end\" id=\"end-{}\" data-name=\"{name}\" data-kinds=\"{}\"{}>\n",
         ix + 1,
-        kinds(ending)
+        kinds(ending),
+        if matches!(ending, Ending::Kinds(_)) { "" } else { " data-stops" }
     );
     match ending {
         Ending::Kinds(end) => {
@@ -33,7 +30,11 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
             );
             let several = end.taxa.len() + end.unrecognised.len() > 1;
             if several {
-                html += "<p>This key cannot tell them apart. Read what it says of each.</p>\n";
+                let read = match fitting::at_end(booklet.matrix, end) {
+                    true => " Read what it says of each.",
+                    false => "",
+                };
+                html += &format!("<p>This key cannot tell them apart.{read}</p>\n");
             }
             html += &format!("<div class=\"kinds{}\">\n", if several { "" } else { " one" });
             for &taxon in &end.taxa {
@@ -41,12 +42,13 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
             }
             for written in &end.unrecognised {
                 html += &format!(
-                    "<article class=\"kind\"><h3>{}</h3>\n<p class=\"sentence\">\
+                    "<article class=\"kind\"><h3>{}</h3>\n<p class=\"sentence missing\">\
                      This name is not in the table: ask whoever made the key.</p></article>\n",
                     escaped(written)
                 );
             }
-            html += &format!("</div>\n<p class=\"newcomer\">{NEWCOMER}</p>\n");
+            let newcomer = fitting::newcomer(fitting::at_end(booklet.matrix, end));
+            html += &format!("</div>\n<p class=\"newcomer\">{newcomer}</p>\n");
             let kinds = end.taxa.iter().map(|&taxon| booklet.matrix.taxon(taxon));
             html += &words_explained(kinds.filter_map(|kind| kind.confirming.as_deref()));
         }
@@ -104,11 +106,13 @@ fn kind(booklet: &Booklet, taxon: &Taxon) -> String {
     if let Some(picture) = taxon.picture.as_ref().and_then(|file| booklet.pictures.get(file)) {
         html += &format!("<img alt=\"{name}\" src=\"{}\">\n", data_url(picture));
     }
-    html += &match &taxon.confirming {
+    html += &match taxon.confirming.as_deref().filter(|text| !text.trim().is_empty()) {
         Some(sentence) => format!("<p class=\"sentence\">{}</p>\n", escaped(sentence)),
-        None => "<p class=\"sentence\">Nobody has written a sentence for this kind yet. \
+        None => {
+            "<p class=\"sentence missing\">Nobody has written a sentence for this kind yet. \
                  Ask somebody who knows it.</p>\n"
-            .to_string(),
+                .to_string()
+        }
     };
     if let Some(caution) = &taxon.caution {
         html += &format!(

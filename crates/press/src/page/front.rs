@@ -6,7 +6,7 @@
 use std::collections::BTreeMap;
 
 use crate::glossary::{Entry, words_in, words_used};
-use crate::{Booklet, safety};
+use crate::{Booklet, fitting, safety};
 
 use super::escape::escaped;
 use super::stamp_words;
@@ -42,8 +42,11 @@ pub(super) fn start(booklet: &Booklet, tree: &Tree) -> String {
              <li>Look at several of them, not only one.</li>\n\
              <li>Read the question. Measure, do not guess.</li>\n\
              <li id=\"cannot-tell\">Can't tell? Follow both ways, and compare where they \
-             come out.</li>\n\
-             <li>At the end, read the sentence. It must fit.</li>\n</ol>\n";
+             come out.</li>\n";
+    if fitting::anywhere(booklet.matrix) {
+        html += "<li>At the end, read the sentence. It must fit.</li>\n";
+    }
+    html += "</ol>\n";
     html += &cautions(booklet);
     if tree.questions.is_empty() {
         html += "<p>This key has no question yet.</p>\n";

@@ -153,6 +153,17 @@
     byId("one-back").href = state.steps.length ? "#w-" + state.letters.slice(0, -1) : "#start";
   }
 
+  // How many kinds some ends name. Where the key stops without a name there is none.
+  function howManyKinds(ats) {
+    var names = {};
+    ats.forEach(function (at) {
+      if (places[at].section.hasAttribute("data-stops")) { return; }
+      var named = places[at].section.querySelectorAll(".kind h3");
+      Array.prototype.forEach.call(named, function (name) { names[name.textContent] = true; });
+    });
+    return Object.keys(names).length;
+  }
+
   // What is supposed at the moment, and what may still be in the hand.
   function showFork(state, left) {
     var box = byId("supposing");
@@ -202,15 +213,20 @@
     var section = byId("list");
     var kinds = within(section, ".kinds");
     var several = state.ends.length > 1;
+    var count = howManyKinds(state.ends.map(function (way) { return way.at; }));
     kinds.textContent = "";
     within(section, "h2").textContent = several
-      ? "It may be one of these " + (["two", "three", "four"][state.ends.length - 2] || state.ends.length)
+      ? "It may be one of these " + (["two", "three", "four"][count - 2] || count)
       : "You have come round in a circle";
+    var written = state.ends.some(function (way) {
+      return !!places[way.at].section.querySelector(".sentence:not(.missing)");
+    });
     within(section, ".told").textContent = several
-      ? "Read the sentences. Which one fits?"
+      ? (written ? "Read the sentences. Which one fits?" : "Compare them. Which one fits?")
       : "The key leads back to a question you have answered. Tell whoever made it.";
     within(section, ".newcomer").textContent = several
-      ? "Does no sentence fit? Then stop: you may have found a newcomer." : "";
+      ? (written ? "Does no sentence fit?" : "Does none of them fit?") +
+        " Then stop: you may have found a newcomer." : "";
     within(section, ".newcomer").hidden = !several;
     state.ends.forEach(function (way) {
       var shown = places[way.at].section.querySelectorAll(".kind");
@@ -253,7 +269,8 @@
     }
     var state = walk(letters);
     var left = reachable(state.open.concat(state.ends).map(function (way) { return way.at; }));
-    var still = left.length === 1 ? "Only one is left." : "It may still be any of " + left.length + ".";
+    var kinds = howManyKinds(left);
+    var still = kinds === 1 ? "Only one is left." : kinds ? "It may still be one of " + kinds + "." : "";
     showTrail(state);
     showFork(state, left);
     if (state.open.length) {

@@ -2,6 +2,7 @@
 
 use crate::Paper;
 use crate::drawing;
+use crate::fitting;
 use crate::setting::Setting;
 use crate::sheet::frame::MARGIN;
 use crate::sheet::ink::{Ink, Pen, Style};
@@ -41,7 +42,7 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> (Vec<Page>, usize) {
 fn slip(setting: &Setting, w: f64, h: f64) -> Piece {
     let title = setting.heading(2, "We tried the key", Style::STRONG, w);
     let asks = [
-        "Specimen number",
+        "Number of the find",
         "It came out as",
         "Question that stopped us",
         "Word we did not know",
@@ -59,10 +60,14 @@ fn slip(setting: &Setting, w: f64, h: f64) -> Piece {
         drawing::tick_box(5.0).with(7.0, -0.8, setting.text(words, Style::BODY, w))
     };
     let (yes, no) = (tick("yes"), tick("no"));
-    let sentence = setting.text("The sentence fits:", Style::BODY, w);
-    let first = sentence.w + 4.0;
+    let fits = match fitting::anywhere(setting.booklet.matrix) {
+        true => "The sentence fits:",
+        false => "It looks right:",
+    };
+    let fits = setting.text(fits, Style::BODY, w);
+    let first = fits.w + 4.0;
     let second = first + yes.w + 4.0;
-    slip.with(0.0, y - 0.8, sentence)
+    slip.with(0.0, y - 0.8, fits)
         .with(first, y, yes)
         .with(second, y, no)
         .grouped(Group::Section)

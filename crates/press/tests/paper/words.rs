@@ -2,11 +2,11 @@
 
 use std::process::Command;
 
-use spinney_model::Destination;
-use spinney_press::sheet::Role;
+use spinney_model::{Destination, Scene};
+use spinney_press::sheet::{Role, Sheet};
 use spinney_press::{Paper, Stamp, chart, key_pages, today, try_out};
 
-use crate::hedge::hedge_walk;
+use crate::hedge::{Walked, hedge_walk, matrix, scene};
 use crate::look::folder;
 
 /// What a program of Poppler says of a file, white space made even.
@@ -256,4 +256,69 @@ fn a_lead_is_read_before_the_place_it_leads_to() {
             "go to 4",
         ],
     );
+}
+
+/// What a booklet says on paper and on the phone page, sheet by sheet.
+fn every_sheet(walked: &Walked) -> Vec<(&'static str, String)> {
+    let booklet = walked.booklet(Stamp::None);
+    let said =
+        |sheet: Sheet| even(&sheet.pages.iter().map(|page| page.words()).collect::<String>());
+    let page = spinney_press::page::html(&booklet);
+    let page = page.split("<script>").next().unwrap().to_owned();
+    vec![
+        ("key", said(key_pages::sheet(&booklet, Paper::A4))),
+        ("chart", said(chart::sheet(&booklet, Paper::A3))),
+        ("try-out", said(try_out::sheet(&booklet, Paper::A4))),
+        ("phone", page.split("</style>").nth(1).unwrap().to_owned()),
+    ]
+}
+
+#[test]
+fn a_sentence_that_nobody_wrote_is_not_spoken_of() {
+    let spoken = [
+        "Does the sentence not fit?",
+        "read the sentence",
+        "The sentence fits",
+        "Read what it says of each",
+    ];
+    let all = |walked: &Walked| {
+        every_sheet(walked).into_iter().flat_map(|(sheet, words)| {
+            let here = spoken.into_iter().filter(move |line| words.contains(line));
+            here.map(move |line| format!("{sheet}: {line}")).collect::<Vec<_>>()
+        })
+    };
+    let walked = hedge_walk();
+    assert_eq!(all(&walked).count(), 6, "here every sentence is written");
+    let mut taxa = walked.matrix.taxa().to_vec();
+    taxa.iter_mut().for_each(|taxon| taxon.confirming = None);
+    let bare = Walked { matrix: matrix(taxa.clone(), scene()), ..hedge_walk() };
+    assert_eq!(all(&bare).collect::<Vec<_>>(), Vec::<String>::new());
+    for (sheet, words) in every_sheet(&bare) {
+        assert!(
+            sheet == "try-out" || words.contains("you may have found a newcomer"),
+            "{sheet}"
+        );
+    }
+    // One sentence: only its own end asks whether it fits.
+    taxa[0].confirming = Some("The blade is round.".to_owned());
+    let one = Walked { matrix: matrix(taxa, scene()), ..hedge_walk() };
+    let (_, key) = &every_sheet(&one)[0];
+    assert_eq!(key.matches("Does the sentence not fit?").count(), 1);
+}
+
+#[test]
+fn only_a_table_about_leaves_has_boxes_for_leaves() {
+    let walked = hedge_walk();
+    assert!(every_sheet(&walked)[0].1.contains("stick the leaf or the rubbing here"));
+    let pond = Scene {
+        title: Some("Pond".to_owned()),
+        part: Some("a tray with water".to_owned()),
+        ..Scene::default()
+    };
+    let taxa = walked.matrix.taxa().to_vec();
+    let pond = Walked { matrix: matrix(taxa, pond), ..walked };
+    for (sheet, words) in every_sheet(&pond) {
+        assert!(!words.contains("stick "), "{sheet}");
+    }
+    assert!(every_sheet(&pond)[0].1.contains("draw it here"));
 }

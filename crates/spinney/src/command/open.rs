@@ -73,7 +73,8 @@ fn demo() -> Result<Sitting, Failure> {
     }));
     terminal::print(
         "This is an invented hedge walk, for a try. It is in memory only and is gone when you \
-         end\nSpinney; `spinney open FILE` keeps a collection of your own.\n",
+         end\nSpinney, unless you save a copy on the screens; `spinney open FILE` keeps a collection \
+         of your own.\n",
     )?;
     Sitting::open(Kept::in_memory(lines.clone()), &lines)
 }

@@ -124,6 +124,7 @@ impl Sitting {
     }
 
     fn carry_out(&mut self, asked: &mut Request) -> Result<Done, Trouble> {
+        asked.in_memory = self.kept.is_in_memory();
         for _ in 0..limits::MOST_TRIES {
             self.look_up()?;
             match (self.handle)(&mut self.desk, asked) {
@@ -142,6 +143,16 @@ impl Sitting {
                     match self.kept.append(head, &lines, &pictures) {
                         Ok(()) => {
                             self.catch_up(&lines)?;
+                            return Ok(Done::Page(then));
+                        }
+                        Err(NotKept::Trouble(trouble)) => return Err(trouble),
+                        Err(NotKept::Moved | NotKept::Rewritten) => {}
+                    }
+                }
+                Reply::Replace { head, lines, pictures, then } => {
+                    match self.kept.replace(head, &lines, &pictures) {
+                        Ok(()) => {
+                            self.begin_again()?;
                             return Ok(Done::Page(then));
                         }
                         Err(NotKept::Trouble(trouble)) => return Err(trouble),

@@ -102,6 +102,29 @@ impl Kept {
         }
     }
 
+    /// Puts a collection in the place of what is kept. A file takes one only while it is empty:
+    /// what it holds is never written over.
+    pub(crate) fn replace(
+        &mut self,
+        head: u64,
+        lines: &[Vec<u8>],
+        pictures: &[Vec<u8>],
+    ) -> Result<(), NotKept> {
+        match self {
+            Self::InMemory(memory) if memory.lines.len() as u64 != head => Err(NotKept::Moved),
+            Self::InMemory(memory) => {
+                *memory = InMemory::default();
+                self.append(0, lines, pictures)
+            }
+            Self::InFile(_) => self.append(0, lines, pictures),
+        }
+    }
+
+    /// Whether it is gone when the program ends.
+    pub(crate) fn is_in_memory(&self) -> bool {
+        matches!(self, Self::InMemory(_))
+    }
+
     /// The bytes of a picture; None: it is not here.
     pub(crate) fn picture(&self, hash: &str) -> Result<Option<Vec<u8>>, NotKept> {
         let Ok(hash) = hash.parse::<Hash>() else { return Ok(None) };

@@ -7,6 +7,8 @@ use std::time::Duration;
 
 /// The most bytes of a form with its files: eight photographs of a good telephone.
 pub(crate) const LONGEST_BODY: usize = 32 << 20;
+/// The most bytes of a copy of a collection: eight hundred pictures as they are kept.
+pub(crate) const LONGEST_COPY: usize = 128 << 20;
 /// So many bytes of a form that is too large are let go by before the answer.
 pub(crate) const MOST_LET_GO_BY: usize = 1 << 30;
 /// The most fields of a form: the cells of a large table, twice.

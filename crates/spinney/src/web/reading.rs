@@ -34,6 +34,7 @@ pub(crate) async fn read(
         today: folder::date(None),
         languages: languages::read(&head.headers),
         pictures: BTreeMap::new(),
+        in_memory: false,
     };
     let address = head.uri.path_and_query().map_or(0, |all| all.as_str().len());
     if address > limits::LONGEST_ADDRESS {
@@ -62,7 +63,12 @@ async fn form(
     asked: &mut spinney_desk::Request,
 ) -> Result<(), Trouble> {
     let _one_of_few = bodies.acquire().await.expect("nobody closes it");
-    let arrived = tokio::time::timeout(time, collect(body)).await;
+    // A whole collection comes with all its pictures.
+    let most = match asked.path.as_str() {
+        "/do/open-copy" => limits::LONGEST_COPY,
+        _ => limits::LONGEST_BODY,
+    };
+    let arrived = tokio::time::timeout(time, collect(body, most)).await;
     let (bytes, whole) = arrived.map_err(|_| Trouble::Slow)??;
     let kind = head.headers.get(header::CONTENT_TYPE).and_then(|kind| kind.to_str().ok());
     let kind = kind.unwrap_or("").split(';').next().unwrap_or("").trim().to_lowercase();
@@ -75,18 +81,18 @@ async fn form(
         _ if bytes.is_empty() => Ok(()),
         _ => Err(Trouble::NotAForm),
     };
-    if whole { read } else { Err(Trouble::Large(limits::LONGEST_BODY >> 20)) }
+    if whole { read } else { Err(Trouble::Large(most >> 20)) }
 }
 
 /// The bytes of a form, and whether they are all. The rest of one that is too large is let go
 /// by: most browsers hear an answer only when they have said everything.
-async fn collect(mut body: Body) -> Result<(Bytes, bool), Trouble> {
+async fn collect(mut body: Body, most: usize) -> Result<(Bytes, bool), Trouble> {
     let mut bytes = Vec::new();
     let mut gone = 0;
     while let Some(frame) = body.frame().await {
         let frame = frame.map_err(|_| Trouble::NotAForm)?;
         let Ok(data) = frame.into_data() else { continue };
-        let room = limits::LONGEST_BODY - bytes.len();
+        let room = most - bytes.len();
         bytes.extend_from_slice(&data[..data.len().min(room)]);
         gone += data.len().saturating_sub(room);
         if gone > limits::MOST_LET_GO_BY {

@@ -19,12 +19,13 @@ export async function shareOut(stage) {
   await press(page, "link", "Share out among groups");
   await page.getByRole("spinbutton", { name: "Groups" }).fill("3");
   await page.getByRole("spinbutton", { name: "Finds a group" }).fill("4");
-  await press(page, "button", "Share out anew");
+  await press(page, "button", "Share out again");
   const first = await sets(page);
-  const again = page.getByRole("button", { name: "Share out anew" });
+  const again = page.getByRole("button", { name: "Share out again" });
   await page.evaluate(() => scrollTo({ top: 90, behavior: "instant" }));
   await Promise.all([page.waitForNavigation(), again.tap()]);
-  stage.expect(await page.evaluate(() => scrollY) === 90, "the page stays where it was");
+  const at = await page.evaluate(() => scrollY);
+  stage.expect(at === 90, `the page stays where it was, at 90 (${at})`);
   const second = await sets(page);
   stage.expect(first.length === 3 && second.length === 3, "three groups are still three");
   stage.expect(await page.getByRole("spinbutton", { name: "Finds a group" }).inputValue() === "4", "four finds are still four");

@@ -147,7 +147,10 @@ fn a_name_can_be_given_up_and_others_keep_their_own() {
     for path in ["/do/unname", "/do/back-to-version"] {
         for version in ["1", "3", "-1", ""] {
             let text = refused(&mut desk, path, &[("version", version)]);
-            assert!(text.contains("no state with that name any more"), "{path} {version}");
+            assert!(
+                text.contains("no saved version with that name any more"),
+                "{path} {version}"
+            );
         }
     }
     // The journal read anew says the same.
@@ -170,8 +173,8 @@ fn there_are_only_so_many_names() {
         post(&mut desk, "/do/version", &[("name", &format!("state {number}"))]);
     }
     let text = refused(&mut desk, "/do/version", &[("name", "one more")]);
-    assert!(text.contains("at most 200 named states"), "{text}");
-    assert!(get(&mut desk, "/done").contains("at most 200 named states"));
+    assert!(text.contains("at most 200 saved versions"), "{text}");
+    assert!(get(&mut desk, "/done").contains("at most 200 saved versions"));
     post(&mut desk, "/do/unname", &[("version", "7")]);
     post(&mut desk, "/do/version", &[("name", "one more")]);
     assert!(get(&mut desk, "/done").contains("one more"));
@@ -188,7 +191,7 @@ fn going_back_to_a_named_state_can_be_undone() {
     assert!(text.contains("before &lt;b&gt;class&lt;/b&gt; 4") && text.contains("ash"));
     post(&mut desk, "/do/back-to-version", &[("version", "0")]);
     assert_eq!(desk.history.now, then);
-    assert!(get(&mut desk, "/done").contains("Back to the state named “before &lt;b&gt;"));
+    assert!(get(&mut desk, "/done").contains("Back to the saved version “before &lt;b&gt;"));
     assert!(get(&mut desk, "/done/version/0").contains("It is like this now."));
     again(&mut desk, "undo");
     assert_eq!(desk.history.now, later);

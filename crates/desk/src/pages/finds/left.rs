@@ -4,7 +4,7 @@
 //! stands what stood here, and a person writes down the other if it is right.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, Source, TypedSheets};
+use spinney_exchange::table::{self, TypedSheets};
 use spinney_model::{AboutField, CharacterField, CharacterId, KindField, KindId};
 
 use crate::collection::Collection;
@@ -33,21 +33,16 @@ pub(crate) struct Told {
 }
 
 impl Told {
-    /// What was left and not understood. Of a single table, cells go by their place alone.
+    /// What was left and not understood.
     pub(crate) fn of(
         t: Tongue,
         collection: &Collection,
-        sources: &[Source],
         sheets: &TypedSheets,
         taken: &Taken,
     ) -> Self {
-        let place = match sources {
-            [one] => format!("{}!", one.name),
-            _ => "\u{0}".to_owned(),
-        };
         let read = intake::not_understood(sheets);
         let mut said: Vec<_> =
-            read.map(|finding| (true, finding.sentence.replace(&place, ""))).collect();
+            read.map(|finding| (true, sheets.places.in_words(finding).sentence)).collect();
         said.extend(taken.taken_for.iter().map(|(theirs, kind)| {
             let ours = collection.name(*kind);
             (false, t.with("finds-taken-for", &[("theirs", theirs), ("ours", &ours)]))

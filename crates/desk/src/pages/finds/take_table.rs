@@ -61,7 +61,7 @@ pub(super) fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> 
         });
     }
     small_enough(desk, t, &taken.edits)?;
-    let told = Told::of(t, collection, &sources, &sheets, &taken);
+    let told = Told::of(t, collection, &sheets, &taken);
     Ok(Deed::edits(taken.edits, left::address(asked.back("/finds"), &told)))
 }
 

@@ -31,7 +31,6 @@ pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
         (Some(Side::No), "no", "answer-no"),
         (None, "middle", "answer-middle"),
     ];
-    let ways = ways.into_iter().filter(|(side, _, _)| *side != placed.side);
     html! {
         li.card id={"card-" (kind.0)} data-kind=(kind.0) tabindex="-1"
             .contradicted[placed.contradicted()] {
@@ -40,10 +39,12 @@ pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
             form.ways method="post" action="/do/sort" {
                 (top.where_fields())
                 input type="hidden" name="kind" value=(kind.0);
+                // Each button keeps its place; where the card lies, its own rests.
                 @for (side, value, word) in ways {
                     @if side.is_some() || placed.by_hand {
                         button class={"way " (value)} name="side" value=(value)
-                            id={(value) "-" (kind.0)} aria-label={(t.say(word)) ": " (name)} {
+                            id={(value) "-" (kind.0)} disabled[side.is_some() && side == placed.side]
+                            aria-label={(t.say(word)) ": " (name)} {
                             (t.say(word))
                         }
                     }
@@ -79,7 +80,8 @@ fn standing(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
         };
     }
     let why = match (placed.side, placed.by_hand) {
-        (None, _) => "card-not-placed",
+        // Eyes see where it lies.
+        (None, _) => return html! { p.why.waits.unseen { (t.say("card-not-placed")) } },
         (Some(Side::Both), true) => "card-varies",
         (Some(Side::Both), false) => "card-table-varies",
         (Some(_), false) => "card-by-table",

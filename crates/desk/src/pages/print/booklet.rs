@@ -10,11 +10,9 @@ use spinney_model::{KeyId, Matrix, Standing};
 use spinney_press::{Booklet, Picture, Stamp};
 
 use crate::Desk;
+use crate::pages::to_keep::file_name;
 use crate::routes::Asked;
 use crate::worked::Made;
-
-/// The longest name of a file, in letters.
-const LONGEST_NAME: usize = 60;
 
 /// A key bound for the press.
 pub(super) struct Bound {
@@ -57,7 +55,7 @@ impl Bound {
         let names =
             made.layer.kinds.iter().map(|kind| desk.history.now.name_in(key, *kind)).collect();
         let named = named(&matrix, names);
-        let name = file_name(&drawn.name);
+        let name = file_name(&drawn.name, "key");
         let standing = made.standing(drawn);
         let today = asked.request.today.clone();
         Ok(Some(Self { matrix, named, pictures, made, standing, today, name }))
@@ -122,33 +120,4 @@ fn named(matrix: &Matrix, names: Vec<String>) -> Matrix {
         taxon.name = name;
     }
     matrix.clone().with_taxa(taxa).expect("other names fit the same table")
-}
-
-/// Letters and digits of any language, everything else a hyphen.
-fn file_name(name: &str) -> String {
-    let mut file = String::new();
-    for letter in name.to_lowercase().chars().take(LONGEST_NAME) {
-        match letter.is_alphanumeric() {
-            true => file.push(letter),
-            false if !file.is_empty() && !file.ends_with('-') => file.push('-'),
-            false => {}
-        }
-    }
-    match file.trim_end_matches('-') {
-        "" => "key".to_owned(),
-        file => file.to_owned(),
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::file_name;
-
-    #[test]
-    fn a_file_has_a_name_that_every_machine_takes() {
-        assert_eq!(file_name("Group Blue, class 4"), "group-blue-class-4");
-        assert_eq!(file_name("../../<script>"), "script");
-        assert_eq!(file_name("Ulmen-Schlüssel"), "ulmen-schlüssel");
-        assert_eq!(file_name("🍂🍂"), "key");
-    }
 }

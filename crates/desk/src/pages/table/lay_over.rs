@@ -48,7 +48,7 @@ pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     };
     let sources = [source];
     let (sheets, mut taken) = take_table::taken_in(t, collection, &sources, &who)?;
-    let told = Told::of(t, collection, &sources, &sheets, &taken);
+    let told = Told::of(t, collection, &sheets, &taken);
     let mut edits = std::mem::take(&mut taken.edits);
     // What is said already need not be said again.
     edits.retain(|edit| match edit {

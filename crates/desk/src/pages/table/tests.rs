@@ -88,7 +88,7 @@ fn two_windows_write_different_cells_and_neither_is_lost() {
     assert_eq!(desk.cell(2, 1), "wavy", "nothing is overwritten");
     assert_eq!(desk.cell(1, 1), "double-toothed", "the other cell is kept");
     let page = desk.page(to.split('#').next().expect("an address"));
-    assert!(page.contains("Somebody wrote “wavy” here while you typed “lobed”."), "{to}");
+    assert!(page.contains("Someone wrote “wavy” here while you typed “lobed”."), "{to}");
     assert!(
         page.contains("name=\"c-2-1\" value=\"lobed\""),
         "what was typed stays in its cell"
@@ -222,7 +222,7 @@ fn a_renamed_character_is_named_anew_where_others_speak_of_it() {
     let page = desk.refused("/do/character/2", &[("o-name", "shape"), ("f-name", "EDGE ")]);
     assert!(page.contains("“EDGE” is in the table already."));
     let page = desk.refused("/do/character/2", &[("o-name", "form"), ("f-name", "outline")]);
-    assert!(page.contains("Somebody wrote “shape” there while you typed “outline”."));
+    assert!(page.contains("Someone wrote “shape” there while you typed “outline”."));
 }
 
 #[test]

@@ -163,10 +163,10 @@ impl View {
             };
             match cell {
                 Some(at) => {
-                    let finding = without_address(finding);
+                    let finding = laid.places.in_words(&without_address(finding));
                     self.of_cells.entry(at).or_default().push(finding);
                 }
-                None => self.of_table.push(finding.clone()),
+                None => self.of_table.push(laid.places.in_words(finding)),
             }
         }
     }

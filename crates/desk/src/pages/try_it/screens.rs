@@ -30,7 +30,10 @@ pub(super) fn start(trying: &Trying<'_>) -> Markup {
             (head(trying, None))
             h1 { (t.say("try-found")) }
             @if let Some(part) = &scene.part { p dir="auto" { (t.with("try-need", &[("part", part)])) } }
-            p { (t.say("try-how")) }
+            p {
+                (t.say("try-how"))
+                @if all.iter().any(|taxon| written(trying, *taxon)) { " " (t.say("try-sentence")) }
+            }
             @if let Some(caution) = &scene.caution {
                 p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) }
             }
@@ -43,6 +46,13 @@ pub(super) fn start(trying: &Trying<'_>) -> Markup {
             (frame::key_picker(t, trying.collection, Some(trying.id), "/try"))
         }
     }
+}
+
+/// Whether somebody wrote a sentence to confirm a kind by.
+fn written(trying: &Trying<'_>, taxon: TaxonIx) -> bool {
+    let kind =
+        trying.made.layer.kinds.get(taxon.0).and_then(|id| trying.collection.kinds.get(id));
+    kind.is_some_and(|kind| !kind.field(KindField::ConfirmBy).is_empty())
 }
 
 /// Which key this is, a step back, and the way out.

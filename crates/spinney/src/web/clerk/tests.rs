@@ -167,3 +167,59 @@ fn a_picture_that_is_lost_is_said_to_be_lost() {
     assert_eq!(status, 404);
     assert!(page.contains("picture"), "{page}");
 }
+
+/// Lines as another collection has them.
+fn another() -> Vec<Vec<u8>> {
+    let path = fresh("another");
+    let mut sitting = at(&path);
+    assert_eq!(sitting.add("wych elm").0, 303);
+    sitting.kept.lines(0).expect("its lines")
+}
+
+/// A desk that opens a copy whatever is asked, as if nothing stood in the way.
+fn opening(lines: Vec<Vec<u8>>) -> Handle {
+    Box::new(move |desk, asked| match asked.path.as_str() {
+        "/do/open-copy" if !desk.at_work() => Reply::Replace {
+            head: desk.head(),
+            lines: lines.clone(),
+            pictures: Vec::new(),
+            then: match desk.handle(&Request::get("/finds")) {
+                Reply::Page(page) => page,
+                other => panic!("no page: {other:?}"),
+            },
+        },
+        _ => desk.handle(asked),
+    })
+}
+
+#[test]
+fn a_copy_takes_the_place_of_what_is_in_memory_and_of_an_empty_file() {
+    let lines = another();
+    let empty = fresh("empty");
+    let sittings = [
+        Sitting::open(Kept::in_memory(lines.clone()), &lines).expect("a collection"),
+        at(&empty),
+    ];
+    for mut sitting in sittings {
+        sitting.handle = opening(another());
+        if sitting.kept.is_in_memory() {
+            assert_eq!(sitting.add("holly").0, 303);
+            assert!(sitting.finds().contains("Kept in memory only"));
+        }
+        assert_eq!(sitting.page(&mut Request::post("/do/open-copy", &[])).0, 200);
+        let finds = sitting.finds();
+        assert!(finds.contains("wych elm") && !finds.contains("holly"), "{finds}");
+    }
+    assert!(at(&empty).finds().contains("wych elm"), "it is in the file");
+}
+
+#[test]
+fn a_file_that_holds_a_collection_is_never_replaced() {
+    let path = fresh("held");
+    let mut sitting = at(&path);
+    assert_eq!(sitting.add("holly").0, 303);
+    sitting.handle = opening(another());
+    let (status, _) = sitting.page(&mut Request::post("/do/open-copy", &[]));
+    assert_eq!(status, 503, "it gives up instead of writing over it");
+    assert!(at(&path).finds().contains("holly"));
+}

@@ -1,0 +1,111 @@
+//! Quotation marks within quotation marks.
+//!
+//! From a sentence or a text to the same with single marks inside double ones, so that nobody
+//! reads `“Is it “spiny”?”`. It changes nothing but marks.
+
+/// A text that is about to be put between double marks: its own become single ones, and marks
+/// around the whole of it go.
+pub fn within_marks(text: &str) -> String {
+    single(bare(text.trim()))
+}
+
+/// A finished sentence in English marks: what stands between double marks has single ones inside.
+pub fn marks_tidied(sentence: &str) -> String {
+    let mut out = String::with_capacity(sentence.len());
+    let mut rest = sentence;
+    while let Some(start) = rest.find('“') {
+        let (before, quoted) = rest.split_at(start + '“'.len_utf8());
+        out.push_str(before);
+        let end = closing(quoted);
+        out.push_str(&within_marks(&quoted[..end]));
+        rest = &quoted[end..];
+    }
+    out.push_str(rest);
+    out
+}
+
+/// Where the mark stands that closes what has just been opened.
+fn closing(quoted: &str) -> usize {
+    let mut deep = 0_usize;
+    for (at, sign) in quoted.char_indices() {
+        match sign {
+            '“' | '„' => deep += 1,
+            '”' if deep == 0 => return at,
+            '”' => deep -= 1,
+            _ => {}
+        }
+    }
+    // Marks of somebody's own that do not pair: the first that closes is ours.
+    quoted.find('”').unwrap_or(quoted.len())
+}
+
+/// Without marks around the whole text.
+fn bare(text: &str) -> &str {
+    const AROUND: [(char, char); 4] = [('“', '”'), ('„', '“'), ('„', '”'), ('"', '"')];
+    let inner = AROUND.iter().find_map(|(open, close)| {
+        let inner = text.strip_prefix(*open)?.strip_suffix(*close)?;
+        (!inner.contains([*open, *close])).then_some(inner)
+    });
+    inner.unwrap_or(text)
+}
+
+fn single(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    let mut open = false;
+    let mut low = false;
+    for sign in text.chars() {
+        match sign {
+            '„' => {
+                (open, low) = (true, true);
+                out.push('‚');
+            }
+            // After a low mark the high one closes, as in German.
+            '“' if low => {
+                (open, low) = (false, false);
+                out.push('‘');
+            }
+            '“' => {
+                open = true;
+                out.push('‘');
+            }
+            '”' => {
+                (open, low) = (false, false);
+                out.push('’');
+            }
+            '"' => {
+                out.push(if open { '’' } else { '‘' });
+                open = !open;
+            }
+            other => out.push(other),
+        }
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{marks_tidied, within_marks};
+
+    #[test]
+    fn marks_within_marks_are_single() {
+        assert_eq!(within_marks("Is it “spiny”?"), "Is it ‘spiny’?");
+        assert_eq!(within_marks("„Ist es glatt?“"), "Ist es glatt?");
+        assert_eq!(within_marks("Ist es „glatt“?"), "Ist es ‚glatt‘?");
+        assert_eq!(within_marks("\"jagged, like a saw\""), "jagged, like a saw");
+        assert_eq!(within_marks("Is it \"a\" or \"b\"?"), "Is it ‘a’ or ‘b’?");
+        assert_eq!(within_marks("the leaf's edge"), "the leaf's edge");
+    }
+
+    #[test]
+    fn a_sentence_keeps_its_own_marks() {
+        assert_eq!(
+            marks_tidied("Question 2, “Is it “spiny”?”, is long."),
+            "Question 2, “Is it ‘spiny’?”, is long."
+        );
+        assert_eq!(marks_tidied("““a”” and “b”"), "“a” and “b”");
+        assert_eq!(marks_tidied("“a and „b“ c”"), "“a and ‚b‘ c”");
+        assert_eq!(marks_tidied("no marks, 5 \" long"), "no marks, 5 \" long");
+        assert_eq!(marks_tidied("“open for ever"), "“open for ever");
+        assert_eq!(marks_tidied("type `x “or” y`"), "type `x “or” y`");
+    }
+}
