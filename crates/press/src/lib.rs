@@ -3,6 +3,7 @@
 //! A [`Booklet`] holds everything that may be printed for one visit; every form of it is a
 //! pure function from the booklet to bytes. No network, no system fonts, no clock.
 
+mod below;
 mod booklet;
 pub mod chart;
 mod drawing;

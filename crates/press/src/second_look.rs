@@ -32,7 +32,10 @@ pub(crate) fn line(booklet: &Booklet, couplet: &Couplet, most: usize) -> Option<
 pub(crate) fn looks(booklet: &Booklet, couplet: &Couplet) -> Vec<String> {
     let looks = booklet.second_looks.get(&couplet.number).into_iter().flatten();
     let seen = looks.filter(|(ask, _)| !booklet.matrix.character(ask.character).by_touch);
-    seen.take(MOST).map(|(ask, opposite)| on_yes(booklet.matrix, ask, *opposite)).collect()
+    let said = |ask| wording::said_at(booklet.matrix, booklet.key, couplet.number, ask);
+    seen.take(MOST)
+        .map(|(ask, opposite)| on_yes(booklet.matrix, &said(ask), *opposite))
+        .collect()
 }
 
 /// `it should be shiny.`; where the question cannot be turned into that, the question itself with

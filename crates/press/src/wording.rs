@@ -13,10 +13,11 @@ mod language;
 mod many_ways;
 mod numbers;
 mod ratios;
+mod rounded;
 mod states;
 
 use spinney_model::{
-    Ask, Asked, CharacterIx, Couplet, Key, LeftTogether, Matrix, Scale, TaxonIx, Wording,
+    Ask, Asked, CharacterIx, Key, LeftTogether, Matrix, Scale, TaxonIx, Wording,
 };
 
 pub use many_ways::many_ways;
@@ -33,11 +34,9 @@ const MOST_TOGETHER: usize = 8;
 ///
 /// **Guarantees**: words that stand there already are kept to the letter.
 pub fn put_words(key: &mut Key, matrix: &Matrix) {
-    for couplet in &mut key.couplets {
-        let Couplet { wording, ask: Some(ask), .. } = couplet else {
-            continue;
-        };
-        match wording {
+    for at in 0..key.couplets.len() {
+        let Some(ask) = &said(matrix, key, at) else { continue };
+        match &mut key.couplets[at].wording {
             Wording::Question(text) if text.trim().is_empty() => *text = question(matrix, ask),
             Wording::Question(_) => {}
             Wording::Leads { yes, no } => {
@@ -50,6 +49,18 @@ pub fn put_words(key: &mut Key, matrix: &Matrix) {
             }
         }
     }
+}
+
+/// What a couplet asks, with the number that is said for its threshold: the roundest that lies
+/// between the same ranges of the kinds that come out below it, and keeps the gap (`docs/KEY.md` 3).
+/// A question that a person kept has the person's number. None: nobody has linked it yet.
+pub fn said(matrix: &Matrix, key: &Key, at: usize) -> Option<Ask> {
+    rounded::said(matrix, key, at)
+}
+
+/// The same of another question that could be asked where the couplet of this number is.
+pub fn said_at(matrix: &Matrix, key: &Key, number: u32, ask: &Ask) -> Ask {
+    rounded::said_at(matrix, key, number, ask)
 }
 
 /// The question that a couplet asks: `Is the leaf edge toothed?`

@@ -4,11 +4,10 @@
 //! that is answered by touch. Which kinds may still be in the hand at a question is read from
 //! the key itself (every end that can still be reached) and from the right ways of the kinds.
 
-use std::collections::{BTreeMap, BTreeSet};
-
-use spinney_model::{Couplet, Destination, TaxonIx};
+use spinney_model::TaxonIx;
 
 use crate::Booklet;
+use crate::below::below;
 use crate::drawing;
 use crate::safety;
 use crate::setting::Setting;
@@ -67,7 +66,7 @@ fn hazards(booklet: &Booklet, number: u32) -> Vec<TaxonIx> {
     if !by_touch {
         return Vec::new();
     }
-    let mut held = below(booklet, number);
+    let mut held = below(booklet.key, number);
     let passing = booklet
         .walks
         .iter()
@@ -75,27 +74,4 @@ fn hazards(booklet: &Booklet, number: u32) -> Vec<TaxonIx> {
     held.extend(passing.map(|walk| walk.taxon));
     let warned = safety::of_kinds(booklet.matrix).map(|(taxon, _)| taxon);
     warned.filter(|taxon| held.contains(taxon)).collect()
-}
-
-/// Every kind named at an end that can be reached from a couplet; loops do no harm.
-fn below(booklet: &Booklet, number: u32) -> BTreeSet<TaxonIx> {
-    let (mut seen, mut open, mut found) = (BTreeSet::new(), vec![number], BTreeSet::new());
-    let mut by_number: BTreeMap<u32, Vec<&Couplet>> = BTreeMap::new();
-    for couplet in &booklet.key.couplets {
-        by_number.entry(couplet.number).or_default().push(couplet);
-    }
-    while let Some(number) = open.pop() {
-        if !seen.insert(number) {
-            continue;
-        }
-        let same = by_number.get(&number).into_iter().flatten();
-        for to in same.flat_map(|couplet| [&couplet.yes, &couplet.no]) {
-            match to {
-                Destination::Couplet(next) => open.push(*next),
-                Destination::End(end) => found.extend(end.taxa.iter().copied()),
-                Destination::Missing => {}
-            }
-        }
-    }
-    found
 }

@@ -168,6 +168,6 @@ pub(crate) fn speaks_of_leaves(matrix: &Matrix) -> bool {
     let texts = headings.chain(scene.part.as_deref()).chain(scene.title.as_deref());
     texts.flat_map(|text| text.split(|c: char| !c.is_alphabetic())).any(|word| {
         let word = word.to_lowercase();
-        ["leaf", "leaves", "leaflet", "leaflets", "petiole", "twig"].contains(&word.as_str())
+        ["leaf", "leaves", "leaflet", "leaflets", "petiole"].contains(&word.as_str())
     })
 }

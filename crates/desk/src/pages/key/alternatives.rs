@@ -54,13 +54,14 @@ fn offer(
     at: usize,
 ) -> Markup {
     let t = key.t;
-    let words = wording::question(&made.layer.matrix, &other.ask);
+    let ask = wording::said_at(&made.layer.matrix, &key.made.key, couplet.number, &other.ask);
+    let words = wording::question(&made.layer.matrix, &ask);
     let extra = amounts::a_find(&made.layer.matrix, other.extra);
     let (yes, no, both) = other.heaps;
     html! {
         form method="post" action="/do/key-replace" {
             (key.where_fields(key.place(couplet)))
-            @if let Some(ask) = pinned::of_the_table(key, &other.ask) { (fields(&ask)) }
+            @if let Some(ask) = pinned::of_the_table(key, &ask) { (fields(&ask)) }
             input type="hidden" name="words" value=(words);
             button.offer id={"instead-" (at)} {
                 span.words dir="auto" { (words) }

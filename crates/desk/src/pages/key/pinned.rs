@@ -63,7 +63,15 @@ fn pin_one(key: &Keyed, at: &Fork) -> Vec<Edit> {
         return Vec::new();
     }
     let Some(couplet) = key.made.couplet(at) else { return Vec::new() };
-    let ask = couplet.ask.as_ref().and_then(|ask| of_the_table(key, ask));
+    // The number that was said is what is kept, so that the words stay true.
+    let said = |ask| {
+        let (made, number) = (&key.made, couplet.number);
+        match couplet.kept {
+            true => Ask::clone(ask),
+            false => wording::said_at(&made.layer.matrix, &made.key, number, ask),
+        }
+    };
+    let ask = couplet.ask.as_ref().map(said).and_then(|ask| of_the_table(key, &ask));
     let by_hand = ask.is_none();
     let words = couplet.wording.first().to_owned();
     let mut edits = vec![Edit::Ask { key: key.id, at: at.clone(), words, ask }];

@@ -124,7 +124,9 @@ fn second_look(key: &Keyed, couplet: &Couplet) -> Markup {
         @if let Some((ask, opposite)) = also.first() {
             p.second-look {
                 strong { (t.say("key-second-look")) } " "
-                span dir="auto" { (wording::question(&key.made.layer.matrix, ask)) } " "
+                @let (matrix, number) = (&key.made.layer.matrix, couplet.number);
+                @let ask = wording::said_at(matrix, &key.made.key, number, ask);
+                span dir="auto" { (wording::question(matrix, &ask)) } " "
                 (t.say(if *opposite { "key-second-opposite" } else { "key-second-same" }))
             }
         }

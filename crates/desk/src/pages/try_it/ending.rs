@@ -161,7 +161,8 @@ fn second_looks(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
         let all = trying.made.looks.get(&couplet.number)?;
         let (ask, opposite) =
             all.iter().find(|(ask, _)| !matrix.character(ask.character).by_touch)?;
-        Some((wording::question(matrix, ask), (*letter == 'y') != *opposite))
+        let ask = wording::said_at(matrix, &trying.made.key, couplet.number, ask);
+        Some((wording::question(matrix, &ask), (*letter == 'y') != *opposite))
     });
     let looks: Vec<(String, bool)> = looks.collect();
     html! {
