@@ -87,8 +87,9 @@ fn free(
     (least..=greatest).contains(&threshold.thousandths()).then_some(free)
 }
 
-/// Steps from the roundest on, in thousandths: tens, fives, ones, halves, tenths of the unit that
-/// children use. Lengths in millimetres and centimetres go by the centimetre.
+/// Steps from the roundest on, in thousandths: tens, fives, ones, halves, tenths of the column's
+/// unit. Lengths in millimetres and centimetres are said as children read a ruler: in whole
+/// centimetres, half ones, millimetres; a rounder one would only come nearer to the ranges.
 fn grains(matrix: &Matrix, ask: &Ask) -> impl Iterator<Item = i64> {
     let character = matrix.character(ask.character);
     let metric = matches!(character.scale, Scale::Measure { unit: Unit::Millimetres, .. })
@@ -96,8 +97,12 @@ fn grains(matrix: &Matrix, ask: &Ask) -> impl Iterator<Item = i64> {
             character.written_in,
             None | Some(WrittenIn::Millimetres | WrittenIn::Centimetres)
         );
-    let one = if metric { 10_000 } else { character.one().thousandths() };
-    [10 * one, 5 * one, one, one / 2, one / 10].into_iter().filter(|grain| *grain > 0)
+    let one = character.one().thousandths();
+    let grains = match metric {
+        true => vec![10_000, 5_000, 1_000],
+        false => vec![10 * one, 5 * one, one, one / 2, one / 10],
+    };
+    grains.into_iter().filter(|grain| *grain > 0)
 }
 
 /// The multiple of a step that is free and nearest to the middle; of two as near the smaller.

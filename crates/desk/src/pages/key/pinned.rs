@@ -58,20 +58,20 @@ pub(super) fn pin_above(key: &Keyed, at: &Fork) -> Vec<Edit> {
     }
 }
 
+/// What a question asks, with the number that its words say.
+pub(super) fn said(key: &Keyed, couplet: &Couplet) -> Option<Ask> {
+    let couplets = &key.made.key.couplets;
+    let at = couplets.iter().position(|other| other.number == couplet.number)?;
+    wording::said(&key.made.layer.matrix, &key.made.key, at)
+}
+
 fn pin_one(key: &Keyed, at: &Fork) -> Vec<Edit> {
     if key.drawn().questions.contains_key(at) {
         return Vec::new();
     }
     let Some(couplet) = key.made.couplet(at) else { return Vec::new() };
     // The number that was said is what is kept, so that the words stay true.
-    let said = |ask| {
-        let (made, number) = (&key.made, couplet.number);
-        match couplet.kept {
-            true => Ask::clone(ask),
-            false => wording::said_at(&made.layer.matrix, &made.key, number, ask),
-        }
-    };
-    let ask = couplet.ask.as_ref().map(said).and_then(|ask| of_the_table(key, &ask));
+    let ask = said(key, couplet).and_then(|ask| of_the_table(key, &ask));
     let by_hand = ask.is_none();
     let words = couplet.wording.first().to_owned();
     let mut edits = vec![Edit::Ask { key: key.id, at: at.clone(), words, ask }];

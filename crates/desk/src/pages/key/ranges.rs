@@ -42,7 +42,7 @@ struct Bar {
 }
 
 pub(super) fn ranges(key: &Keyed, couplet: &Couplet) -> Markup {
-    let Some(ask) = &couplet.ask else { return html! {} };
+    let Some(ask) = &pinned::said(key, couplet) else { return html! {} };
     let Some(at) = pinned::threshold(ask) else { return html! {} };
     let t = key.t;
     let character = key.made.layer.matrix.character(ask.character);

@@ -40,8 +40,8 @@ fn five_centimetres_before_four_and_a_half() {
         ((6, 14), (26, 50), 20_000, 20_000), // 19 to 21
         ((10, 20), (35, 50), 27_500, 30_000), // 25 to 30: 3 cm, not 2.75
         ((20, 36), (52, 90), 44_000, 45_000), // 41 to 47: no whole one, so the half
-        ((20, 40), (60, 90), 50_000, 50_000), // 45 to 55: a five
-        ((20, 70), (120, 190), 95_000, 100_000), // 75 to 115: a ten
+        ((10, 20), (60, 90), 40_000, 40_000), // 25 to 55: the whole one in the middle
+        ((20, 70), (121, 190), 95_500, 100_000), // 75 to 116: the nearer whole one
         ((5, 14), (24, 30), 19_000, 19_000), // 19 and nothing else is free
     ];
     for ((a, b), (c, d), middle, wanted) in table {
@@ -85,13 +85,13 @@ fn nothing_rounder_is_free() {
         let free = |n: i64| n > high && n - high >= gap && next - n >= gap;
         assert!(free(number), "{high} {next} {gap}: {number}");
         let round = |n: i64| {
-            let grains = [100_000, 50_000, 10_000, 5_000, 1_000];
+            let grains = [10_000, 5_000, 1_000];
             grains.iter().position(|grain| n % grain == 0).unwrap_or(grains.len())
         };
         let all = (0..=300).map(|millimetres| millimetres * 1_000).filter(|n| free(*n));
         let best = all
             .min_by_key(|n| (round(*n), (2 * n - (high + next)).abs(), *n))
-            .filter(|best| round(*best) < 5);
+            .filter(|best| round(*best) < 3);
         match best {
             Some(best) => assert_eq!(number, best, "{high} to {next}, gap {gap}"),
             None => assert_eq!(number, middle, "{high} to {next}, gap {gap}"),
