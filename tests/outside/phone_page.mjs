@@ -275,9 +275,15 @@ async function inSight(width, height) {
     for (const letters of asked) {
       await page.goto("about:blank");
       await page.goto(`${address}#w-${letters}`);
-      const lowest = await page.evaluate(() => Math.max(...[...document.querySelectorAll(
-        ".now .answer")].map((answer) => answer.getBoundingClientRect().bottom)));
+      const answers = await page.evaluate(() => [...document.querySelectorAll(".now .answer")]
+        .map((answer) => answer.getBoundingClientRect())
+        .map((box) => ({ bottom: box.bottom, seen: box.width > 0 && box.height > 0 })));
       counted.seen += 1;
+      if (answers.length !== 2 || !answers.every((answer) => answer.seen)) {
+        wrong.push(`${width} × ${height}: after "${letters}" there are not two answers`);
+        continue;
+      }
+      const lowest = Math.max(...answers.map((answer) => answer.bottom));
       if (lowest > height) {
         wrong.push(`${width} × ${height}: after "${letters}" an answer ends at ${Math.round(lowest)} px`);
       }

@@ -148,12 +148,15 @@ impl Report {
             && self.walks.iter().all(|walk| walk.arrived)
     }
 
-    /// The same in one of three words.
+    /// The same in one word.
     pub fn holds(&self) -> Holds {
-        match (self.broken_as_a_tree(), self.works()) {
-            (true, _) => Holds::Broken,
-            (false, true) => Holds::Whole,
-            (false, false) => Holds::InPart,
+        match () {
+            () if self.broken_as_a_tree() => Holds::Broken,
+            () if self.works() => Holds::Whole,
+            () if self.must_be_mended() || self.walks.iter().any(|walk| !walk.arrived) => {
+                Holds::ToMend
+            }
+            () => Holds::Unchecked,
         }
     }
 

@@ -25,8 +25,10 @@ pub enum AskedBy {
 pub enum Holds {
     /// Every kind comes out where it should, in every form, and every question was checked.
     Whole,
-    /// Something must be mended, or not all of it could be checked.
-    InPart,
+    /// Nothing wrong was found, but not all of it could be checked.
+    Unchecked,
+    /// Something is to be mended: whoever follows it may come out wrong.
+    ToMend,
     /// Somebody who follows it is left without an answer, or a kind never comes out.
     Broken,
 }

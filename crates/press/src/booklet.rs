@@ -41,12 +41,13 @@ pub enum Picture {
 /// What a key says of its own standing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Stamp {
-    /// Nothing: the second opinion found nothing that must be mended.
+    /// Nothing: the search asked all of it and it holds, or people tried it and nothing is to be
+    /// mended.
     None,
     /// DRAFT on every page of the key: whoever follows it may be left without an answer.
     Draft,
-    /// "trying-out copy": people asked some of it and nobody has tried it yet, or not all of it
-    /// could be checked.
+    /// "trying-out copy": people asked some of it or not all of it could be checked, and nobody
+    /// has tried it yet; or something is to be mended.
     TryingOut,
 }
 
@@ -55,8 +56,9 @@ impl Stamp {
     pub fn of(standing: Standing) -> Self {
         match (standing.holds, standing.tried, standing.asked_by) {
             (Holds::Broken, ..) => Self::Draft,
+            (Holds::ToMend, ..) => Self::TryingOut,
             (_, true, _) | (Holds::Whole, false, AskedBy::Search) => Self::None,
-            (Holds::InPart, false, _) | (Holds::Whole, false, AskedBy::People) => {
+            (Holds::Unchecked, false, _) | (Holds::Whole, false, AskedBy::People) => {
                 Self::TryingOut
             }
         }
@@ -88,7 +90,7 @@ impl Paper {
 #[cfg(test)]
 mod tests {
     use spinney_model::AskedBy::{People, Search};
-    use spinney_model::Holds::{Broken, InPart, Whole};
+    use spinney_model::Holds::{Broken, ToMend, Unchecked, Whole};
     use spinney_model::Standing;
 
     use super::Stamp::{self, Draft, None, TryingOut};
@@ -98,10 +100,12 @@ mod tests {
         let table = [
             // asked by, holds, not tried, tried
             (Search, Whole, None, None),
-            (Search, InPart, TryingOut, None),
+            (Search, Unchecked, TryingOut, None),
+            (Search, ToMend, TryingOut, TryingOut),
             (Search, Broken, Draft, Draft),
             (People, Whole, TryingOut, None),
-            (People, InPart, TryingOut, None),
+            (People, Unchecked, TryingOut, None),
+            (People, ToMend, TryingOut, TryingOut),
             (People, Broken, Draft, Draft),
         ];
         for (asked_by, holds, untried, tried) in table {

@@ -9,7 +9,7 @@ use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
 use crate::try_out::Parts;
-use crate::{Booklet, Paper, chart, drawing, key_pages, safety, wording};
+use crate::{Booklet, Paper, Stamp, chart, drawing, key_pages, safety, wording};
 
 /// Groups in a class of 24 to 32 children, four to a group.
 const GROUPS: (usize, usize) = (6, 8);
@@ -47,7 +47,7 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
         ),
         Part::new(
             "Try-out slips",
-            "one slip for every find a group tries: cut",
+            "a slip for every try: cut",
             parts.slips,
             (slips * GROUPS.0, slips * GROUPS.1),
         ),
@@ -83,16 +83,24 @@ fn cover(setting: &Setting, paper: Paper, parts: &[Part]) -> Vec<Page> {
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, "Today: for the adult", false));
     let wide = flow.wide();
+    let stands = match setting.booklet.stamp {
+        Stamp::None => None,
+        Stamp::Draft => Some("This key is a draft. Do not hand it out before it is mended."),
+        Stamp::TryingOut => Some("This key is a trying-out copy. Let somebody try it first."),
+    };
+    if let Some(stands) = stands {
+        flow.put(3.0, setting.text(stands, Style::STRONG.inked(Ink::Berry), wide));
+    }
     let left = setting.booklet.left_together;
     if let Some(left) = wording::left_together(|taxon| setting.name(taxon), left) {
         flow.put(3.0, setting.text(&left, Style::STRONG, wide));
     }
-    flow.put(5.0, setting.heading(2, "How many copies of what", Style::LARGE, wide));
+    flow.put(4.0, setting.heading(2, "How many copies of what", Style::LARGE, wide));
     flow.put(2.0, table(setting, parts, wide));
-    let words = "Counted for 24 to 32 children in groups of four: 6 to 8 groups. For another \
-                 class, print one key, one strip and one empty key for each group.";
+    let words =
+        "Counted for 6 to 8 groups of four: one key, one strip and one empty key a group.";
     flow.put(3.0, setting.text(words, Style::SMALL.inked(Ink::Soft), wide));
-    flow.put(6.0, order(setting, wide));
+    flow.put(4.0, order(setting, wide));
     cautions(setting, &mut flow);
     flow.lines_to_write_on("For myself");
     flow.finish()
@@ -170,7 +178,7 @@ fn cautions(setting: &Setting, flow: &mut Flow) {
         })
         .collect();
     let high: f64 = pieces.iter().chain(&each).map(|piece| piece.h + 0.5).sum();
-    if high + rules.h + 2.0 * Flow::PADDING + 6.0 <= flow.room() {
+    if high + rules.h + 2.0 * Flow::PADDING + 4.0 <= flow.room() {
         pieces.extend(each);
     } else if !each.is_empty() {
         // One page is what an adult reads in the doorway: the whole list is in the key.
@@ -183,7 +191,7 @@ fn cautions(setting: &Setting, flow: &mut Flow) {
     }
     pieces.push(rules);
     let pen = Some(Pen::solid(0.6, Ink::Berry));
-    flow.boxed(6.0, pieces, Boxed { fill: Some(Ink::Blush), pen, gap: 0.5 });
+    flow.boxed(4.0, pieces, Boxed { fill: Some(Ink::Blush), pen, gap: 0.5 });
 }
 
 /// What the adults see to before they set out, each with a box to tick; nothing where nobody

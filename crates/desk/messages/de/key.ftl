@@ -184,6 +184,7 @@ key-row-longest = Auf dem längsten Weg
 key-row-mend = Zu verbessern
 key-cannot-say = lässt sich noch nicht sagen
 tried-not-yet = Das ist ein Exemplar zum Ausprobieren: einige Fragen sind von euch, oder nicht alles ließ sich prüfen. Lasst jemanden damit arbeiten, der die Antworten nicht kennt.
+tried-mend-first = Das ist ein Exemplar zum Ausprobieren: erst ist noch etwas zu verbessern.
 tried-it = Wir haben ihn ausprobiert, und er hat funktioniert
 tried-already = Ihr habt diesen Schlüssel so, wie er jetzt ist, ausprobiert, und er hat funktioniert.
 tried-not-after-all = Wir haben ihn doch noch nicht ausprobiert

@@ -184,6 +184,7 @@ key-row-longest = On the longest way
 key-row-mend = To mend
 key-cannot-say = cannot be said yet
 tried-not-yet = This is a trying-out copy: people asked some of its questions, or not all of it could be checked. Let somebody try it who does not know the answers.
+tried-mend-first = This is a trying-out copy: something is to be mended first.
 tried-it = We tried it, and it worked
 tried-already = You tried this key as it is now, and it worked.
 tried-not-after-all = We have not tried it after all

@@ -22,7 +22,7 @@ mod wishes;
 use std::sync::Arc;
 
 use maud::{Markup, html};
-use spinney_model::{Couplet, Finding, Fork, KeyId, KindId, Place};
+use spinney_model::{Couplet, Finding, Fork, Holds, KeyId, KindId, Place};
 use spinney_press::Stamp;
 
 use super::frame::{self, Parts, Screen};
@@ -199,6 +199,9 @@ pub(crate) fn trying_out(
     let (told, button, wanted) = match (Stamp::of(standing), standing.tried) {
         _ if made.key.couplets.is_empty() => return html! {},
         (Stamp::Draft, _) | (Stamp::None, false) => return html! {},
+        (Stamp::TryingOut, _) if standing.holds == Holds::ToMend => {
+            return html! { p.quiet.trying-out { (t.say("tried-mend-first")) } };
+        }
         (Stamp::TryingOut, _) => ("tried-not-yet", "tried-it", made.token()),
         (Stamp::None, true) => ("tried-already", "tried-not-after-all", String::new()),
     };

@@ -141,6 +141,18 @@ fn what_only_a_later_form_can_say_says_so() {
             r#"{"v":3,"at":5,"edits":[{"wish":{"key":1,"what":"tried","text":"0a1b"}}]}"#,
             Done::Edits(vec![Edit::Wish(KeyId(1), WishField::Tried, "0a1b".to_owned())]),
         ),
+        (
+            r#"{"v":3,"at":5,"edits":[{"wish":{"key":1,"what":"touch","text":"allowed"}}]}"#,
+            Done::Edits(vec![Edit::Wish(KeyId(1), WishField::Touch, "allowed".to_owned())]),
+        ),
+        (
+            r#"{"v":3,"at":5,"edits":[{"describe_character":{"character":1,"what":"values","text":"counts"}}]}"#,
+            Done::Edits(vec![Edit::DescribeCharacter(
+                CharacterId(1),
+                CharacterField::Values,
+                "counts".to_owned(),
+            )]),
+        ),
     ];
     for (line, done) in lines {
         let entry = Entry { at: 5, done };

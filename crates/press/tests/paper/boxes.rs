@@ -197,6 +197,13 @@ fn the_key_of_twelve_kinds_takes_five_pages_at_most_and_the_cover_one() {
     let walked = hedge_walk();
     let booklet = walked.booklet(Stamp::None);
     assert!(key_pages::sheet(&booklet, Paper::A4).pages.len() <= 5);
+    for (stamp, stands) in
+        [(Stamp::Draft, "This key is a draft."), (Stamp::TryingOut, "is a trying-out copy.")]
+    {
+        let today = today::sheet(&walked.booklet(stamp), Paper::A4);
+        assert!(today.pages[0].words().contains(stands));
+        assert!(today.pages[1].words().contains("Before you go: for the adults"));
+    }
     let today = today::sheet(&booklet, Paper::A4);
     assert!(today.pages[0].words().contains("How many copies of what"));
     assert!(today.pages[0].words().contains("Cautions"));

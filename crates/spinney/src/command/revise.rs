@@ -25,7 +25,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
     let opened = collection::open(&args.table)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
-    let (old, old_findings) = old_key(args, matrix)?;
+    let (old, peoples, old_findings) = old_key(args, matrix)?;
     let wishes = command::wishes::what_can_be_asked(matrix, &args.seen)?;
     let settings = Revising { loss: args.loss, budget: Budget { heaps: args.budget } };
     let mut revised = spinney_build::revise(matrix, &old, &wishes, settings);
@@ -46,7 +46,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
                 walks: &opinion.walks,
                 left_together: &opinion.left_together,
                 second_looks: &SecondLooks::new(),
-                stamp: command::stamp(true, &opinion, args.sheets.tried),
+                stamp: command::stamp(peoples, &opinion, args.sheets.tried),
                 date: Some(&date),
                 pictures: &opened.pictures,
             };
@@ -92,8 +92,8 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
 
 /// The old key, linked to the new table as far as it goes.
 ///
-/// That a name is no kind any more is what revising is for, and is said among the changes.
-fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, Vec<Finding>), Failure> {
+/// With it whether people asked some of it. That a name is no kind any more is what revising is for, and is said among the changes.
+fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, bool, Vec<Finding>), Failure> {
     let text = collection::text(&args.old)?;
     let (links, more) = match &args.links {
         Some(path) => Links::read(&collection::text(path)?, matrix),
@@ -110,7 +110,8 @@ fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, Vec<Finding>), Failur
     findings.extend(given.findings);
     findings.retain(|finding| !matches!(finding.code, Code::NameUnknown | Code::NameNotSure));
     drop_echoes(&mut findings);
-    Ok((given.key, findings))
+    let peoples = command::peoples(&given.key, given.claim.as_ref());
+    Ok((given.key, peoples, findings))
 }
 
 /// New questions are put in paired leads where the old key has leads.
