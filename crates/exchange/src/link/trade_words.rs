@@ -52,7 +52,11 @@ pub(super) const SYNONYMS: &[(&str, &str)] = &[
         "prick, pricks, sharp spine, sharp spines, spiny, prickle, prickles, prickly, thorn, thorns, thorny, spike, spikes, spiky",
     ),
     ("feather", "in two rows, two rows, pinnate, feather shaped, like a feather"),
-    ("hand", "palmate, finger, fingers, fingered, hand shaped, like a hand"),
+    (
+        "hand",
+        "palmate, finger, fingers, fingered, hand shaped, like a hand, from one point, \
+      from the same point",
+    ),
     ("card", "leathery, leather, stiff"),
     ("hair", "hairy, fuzzy, furry, downy, woolly"),
     ("point", "pointed, pointy"),
@@ -122,6 +126,10 @@ pub(super) const PARTS: &str = "twig bark berry fruit flower bud stem root tip b
     fur stamen pollen midrib rib shoot tendril sepal stigma husk conker samara abdomen thorax \
     body gill beak hoof neck resin spore bloom \
     blossom nest egg pupa";
+
+/// Words that only lead over to how things are placed: "spread out like a hand".
+pub(super) const PLACING: [&str; 9] =
+    ["spread", "spreads", "lined", "start", "starts", "begin", "begins", "lie", "lies"];
 
 /// Parts of the person who asks, by which sizes are told: "as long as your finger".
 pub(super) const BODY: [&str; 8] =
