@@ -179,6 +179,26 @@ pub(super) const FILLERS: &str = "a an the is are was were be been does do did h
     upwards between against next side sides show shows go goes going way \
     measure measures measured stroke rub light outline";
 
+/// How a question begins in another language, and the words that hold it together there; from
+/// memory. What denies is not among them: nobody reads it, so that such a question is asked back.
+pub(super) const ELSEWHERE: [(&str, &str); 6] = [
+    (
+        "ist sind hat haben sitzen stehen",
+        "ist sind hat haben sitzen stehen der die das den dem des ein eine einen es er sie am an im in",
+    ),
+    (
+        "est sont a ont la le les l",
+        "est sont a ont ce que la le les l un une des elle il ils t",
+    ),
+    (
+        "es son tiene tienen está están",
+        "es son tiene tienen está están el la los las un una en",
+    ),
+    ("è sono ha hanno il lo gli", "è sono ha hanno il lo la i gli le un una l"),
+    ("zijn heeft hebben", "is zijn heeft hebben de het een er"),
+    ("czy", "czy jest są ma mają"),
+];
+
 /// Words after which what follows is denied.
 pub(super) const DENIALS: [&str; 20] = [
     "not", "no", "without", "never", "neither", "nor", "lack", "lacks", "lacking", "none",

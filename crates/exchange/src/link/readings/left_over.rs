@@ -7,7 +7,7 @@
 use spinney_model::CharacterIx;
 
 use super::super::numbers;
-use super::super::parts::Standing;
+use super::super::parts::Mention;
 use super::super::trade_words::{AMOUNTS, COMPARES, JOINERS, PLACING};
 use super::super::vocabulary::{Column, governs};
 use super::super::words::{Role, Word};
@@ -66,7 +66,7 @@ impl Sentence<'_> {
     fn foreign(&self, character: CharacterIx, at: usize) -> bool {
         let mention = self.parts.iter().find(|(part, _)| *part == at);
         mention.is_some_and(|mention| {
-            mention.1 != Standing::Likened
+            mention.1 != Mention::Likened
                 && !self.vocabulary.speaks_of(self.matrix, character, &self.words, *mention)
         })
     }
