@@ -115,15 +115,18 @@ fn nine_in_ten_that_the_table_can_answer_are_right_and_none_is_wrong() {
         };
         match (wanted(&matrix, &best.ask, &row), best.sure) {
             (Some(true), true) => rates.sure += 1,
-            (Some(true), false) => rates.asked += 1,
+            (Some(true), false) => {
+                println!("asked: {}: {found:?}", row[0]);
+                rates.asked += 1;
+            }
             _ => {
                 println!("wrong: {}: {found:?}", row[0]);
                 rates.wrong += 1;
             }
         }
     }
-    assert_eq!(rates, Rates { sure: 156, asked: 15, open: 6, wrong: 0, of: 177 });
-    assert!(10 * (rates.sure + rates.asked) >= 9 * rates.of);
+    assert_eq!(rates, Rates { sure: 160, asked: 11, open: 6, wrong: 0, of: 177 });
+    assert!(10 * rates.sure >= 9 * rates.of);
 }
 
 #[test]
@@ -132,7 +135,7 @@ fn nothing_that_the_table_does_not_speak_of_is_linked_by_itself() {
         let matrix = table(described);
         let mut list = rows(MUST_NOT_LINK);
         list.extend(rows(FURTHER));
-        assert_eq!(list.len(), 183 + 50);
+        assert_eq!(list.len(), 183 + 60);
         let linked: Vec<&str> = list
             .iter()
             .filter(|row| proposals(row[0], &matrix).iter().any(|proposal| proposal.sure))

@@ -110,12 +110,13 @@ fn from_name(matrix: &Matrix, ask: &Ask) -> String {
     match (&ask.yes, &character.scale) {
         (Asked::States(asked), _) => {
             let name = without_remark(&name);
-            let yes: Vec<String> =
-                states::names(character, asked).into_iter().map(lower).collect();
-            let yes: Vec<&str> = yes.iter().map(String::as_str).collect();
             let all: Vec<String> = states::all(character).iter().map(|s| lower(s)).collect();
+            let yes = states::names(character, asked).into_iter();
+            let yes: Vec<String> =
+                yes.map(|state| states::in_small_letters(state, &all)).collect();
+            let yes: Vec<&str> = yes.iter().map(String::as_str).collect();
             if states::is_yes_no(character) {
-                let sentence = states::yes_no_question(name, yes == ["yes"]);
+                let sentence = states::yes_no_question(name).filter(|_| yes == ["yes"]);
                 return sentence
                     .unwrap_or_else(|| format!("{}: {}", capital(name), yes.join(" or ")));
             }

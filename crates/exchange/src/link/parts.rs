@@ -9,7 +9,7 @@ use super::words::{Lexicon, Role, Word};
 
 /// How a part stands in a text.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Standing {
+pub(super) enum Mention {
     /// It is what the text is about.
     Spoken,
     /// It is where something is, or sits.
@@ -32,20 +32,20 @@ const AGAIN: [&str; 24] = [
 ];
 
 /// How each word stands in a text; only that of parts matters.
-fn standings(words: &[Word]) -> Vec<Standing> {
-    let mut now = Standing::Spoken;
+fn mentions(words: &[Word]) -> Vec<Mention> {
+    let mut now = Mention::Spoken;
     let mut found = Vec::with_capacity(words.len());
     for word in words {
         let likens = word.text.split(' ').any(|text| text == "like");
         let text = word.text.rsplit(' ').next().unwrap_or_default();
         now = match now {
             _ if matches!(word.role, Role::Mark(',' | ';' | ':' | '.' | '?')) => {
-                Standing::Spoken
+                Mention::Spoken
             }
-            Standing::Likened => Standing::Likened,
-            _ if likens => Standing::Likened,
-            _ if WHERE.contains(&text) => Standing::Place,
-            _ if AGAIN.contains(&text) => Standing::Spoken,
+            Mention::Likened => Mention::Likened,
+            _ if likens => Mention::Likened,
+            _ if WHERE.contains(&text) => Mention::Place,
+            _ if AGAIN.contains(&text) => Mention::Spoken,
             same => same,
         };
         found.push(now);
@@ -54,15 +54,15 @@ fn standings(words: &[Word]) -> Vec<Standing> {
 }
 
 /// The parts that a text names: which word it is, and how it stands there.
-pub(super) fn mentioned(words: &[Word], lexicon: &Lexicon) -> Vec<(usize, Standing)> {
-    let standings = standings(words);
+pub(super) fn mentioned(words: &[Word], lexicon: &Lexicon) -> Vec<(usize, Mention)> {
+    let mentions = mentions(words);
     let parts = words.iter().enumerate().filter(|(_, word)| lexicon.is_part(word));
-    parts.map(|(at, _)| (at, standings[at])).collect()
+    parts.map(|(at, _)| (at, mentions[at])).collect()
 }
 
 /// The words of a text that are no place and no likeness.
 pub(super) fn spoken_of(words: &[Word]) -> Vec<Word> {
-    let standings = standings(words);
-    let words = words.iter().zip(standings);
-    words.filter(|(_, how)| *how == Standing::Spoken).map(|(word, _)| word.clone()).collect()
+    let mentions = mentions(words);
+    let words = words.iter().zip(mentions);
+    words.filter(|(_, how)| *how == Mention::Spoken).map(|(word, _)| word.clone()).collect()
 }

@@ -14,7 +14,7 @@ use std::collections::BTreeSet;
 use spinney_model::{Ask, Asked, CharacterIx, Matrix, Scale, StateIx, Unit};
 
 use super::numbers_asked::{self, Asks};
-use super::parts::{self, Standing};
+use super::parts::{self, Mention};
 use super::said;
 use super::trade_words::{ASKS, EXISTENCE, OPENERS, SIZES};
 use super::vocabulary::{Column, Vocabulary};
@@ -142,7 +142,7 @@ struct Sentence<'a> {
     plain: Vec<(String, bool)>,
     asks: Option<Asks>,
     /// The parts that it names, by the place of the word.
-    parts: Vec<(usize, Standing)>,
+    parts: Vec<(usize, Mention)>,
     /// Doubts about one character's reading.
     doubts: BTreeSet<(CharacterIx, Doubt)>,
 }
@@ -207,12 +207,12 @@ impl Sentence<'_> {
         if !self.vocabulary.says_of_what {
             return None;
         }
-        let known = |mention: (usize, Standing)| {
+        let known = |mention: (usize, Mention)| {
             let characters = self.matrix.character_indices();
             let speaks = |ix| self.vocabulary.speaks_of(self.matrix, ix, &self.words, mention);
             characters.into_iter().any(speaks)
         };
-        let parts = self.parts.iter().filter(|(_, how)| *how != Standing::Likened);
+        let parts = self.parts.iter().filter(|(_, how)| *how != Mention::Likened);
         let stranger = parts.copied().find(|mention| !known(*mention))?;
         Some(self.words[stranger.0].text.clone())
     }

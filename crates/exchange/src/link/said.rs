@@ -7,6 +7,7 @@ use spinney_model::{Code, Couplet, Finding, Matrix, Place, Scale};
 use super::links_file::{meaning, question_line};
 use super::names::Names;
 use super::readings::{Doubt, Readings};
+use super::vocabulary::yes_no;
 
 /// How many readings are named.
 const MOST_NAMED: usize = 3;
@@ -184,6 +185,10 @@ fn nothing(
         let character = matrix.character(named);
         let name = &character.name;
         let remedy = match &character.scale {
+            Scale::Words { states } if yes_no(states).is_some() => format!(
+                "Ask only whether it is so, as the heading says it: {name}? If something else is \
+                 meant, add a column for it."
+            ),
             Scale::Words { states } => {
                 format!("Ask for one of its states: {}.", states.join(", "))
             }

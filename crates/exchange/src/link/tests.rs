@@ -255,3 +255,40 @@ fn other_things_than_leaves_link_too() {
     println!("{linked} of {linkable}");
     assert!(linked * 10 >= linkable * 9, "{linked} of {linkable}");
 }
+
+/// A table in German, with a column of yes and no.
+fn german() -> Matrix {
+    let words =
+        |of: &[&str]| Scale::Words { states: of.iter().map(ToString::to_string).collect() };
+    let characters = vec![
+        Character::named("Blattrand", words(&["gesägt", "glatt"])),
+        Character::named("Stiel", words(&["yes", "no"])),
+    ];
+    let unknown = || Cell::from(ModelValue::Unknown);
+    let rows = vec![vec![unknown(), unknown()]];
+    Matrix::new(Scene::default(), vec![Taxon::named("Hasel")], characters, rows).unwrap()
+}
+
+#[test]
+fn a_sentence_in_the_tables_own_language_links_by_the_tables_own_words() {
+    for (sentence, wanted) in [
+        ("Ist der Blattrand gesägt?", Some("Blattrand = gesägt")),
+        ("Ist der Blattrand glatt?", Some("Blattrand = glatt")),
+        ("Hat es einen Stiel?", Some("Stiel = yes")),
+        ("Ist der Blattrand nicht gesägt?", None),
+        ("Ist der Blattrand kaum gesägt?", None),
+        ("Ist der Stiel lang?", None),
+        ("Ist das Blatt gesägt?", None),
+    ] {
+        let (found, _) = linked_in(&german(), Wording::Question(sentence.to_owned()));
+        assert_eq!(found.as_deref(), wanted, "{sentence}");
+    }
+}
+
+#[test]
+fn what_a_yes_or_no_column_can_be_asked_is_said_so_that_it_can_be_followed() {
+    let (_, report) = linked_in(&german(), Wording::Question("Ist der Stiel lang?".to_owned()));
+    let finding = &report.findings[0];
+    assert!(!finding.remedy.contains("states: yes, no"), "{}", finding.remedy);
+    println!("{} {}", finding.sentence, finding.remedy);
+}

@@ -52,7 +52,11 @@ pub(super) const SYNONYMS: &[(&str, &str)] = &[
         "prick, pricks, sharp spine, sharp spines, spiny, prickle, prickles, prickly, thorn, thorns, thorny, spike, spikes, spiky",
     ),
     ("feather", "in two rows, two rows, pinnate, feather shaped, like a feather"),
-    ("hand", "palmate, finger, fingers, fingered, hand shaped, like a hand"),
+    (
+        "hand",
+        "palmate, finger, fingers, fingered, hand shaped, like a hand, from one point, \
+      from the same point",
+    ),
     ("card", "leathery, leather, stiff"),
     ("hair", "hairy, fuzzy, furry, downy, woolly"),
     ("point", "pointed, pointy"),
@@ -123,6 +127,10 @@ pub(super) const PARTS: &str = "twig bark berry fruit flower bud stem root tip b
     body gill beak hoof neck resin spore bloom \
     blossom nest egg pupa";
 
+/// Words that only lead over to how things are placed: "spread out like a hand".
+pub(super) const PLACING: [&str; 9] =
+    ["spread", "spreads", "lined", "start", "starts", "begin", "begins", "lie", "lies"];
+
 /// Parts of the person who asks, by which sizes are told: "as long as your finger".
 pub(super) const BODY: [&str; 8] =
     ["hand", "hands", "finger", "fingers", "thumb", "fingernail", "arm", "foot"];
@@ -170,6 +178,26 @@ pub(super) const FILLERS: &str = "a an the is are was were be been does do did h
     without never neither nor lack lacks lacking none please now also both touch counted much \
     upwards between against next side sides show shows go goes going way \
     measure measures measured stroke rub light outline";
+
+/// How a question begins in another language, and the words that hold it together there; from
+/// memory. What denies is not among them: nobody reads it, so that such a question is asked back.
+pub(super) const ELSEWHERE: [(&str, &str); 6] = [
+    (
+        "ist sind hat haben sitzen stehen",
+        "ist sind hat haben sitzen stehen der die das den dem des ein eine einen es er sie am an im in",
+    ),
+    (
+        "est sont a ont la le les l",
+        "est sont a ont ce que la le les l un une des elle il ils t",
+    ),
+    (
+        "es son tiene tienen está están",
+        "es son tiene tienen está están el la los las un una en",
+    ),
+    ("è sono ha hanno il lo gli", "è sono ha hanno il lo la i gli le un una l"),
+    ("zijn heeft hebben", "is zijn heeft hebben de het een er"),
+    ("czy", "czy jest są ma mają"),
+];
 
 /// Words after which what follows is denied.
 pub(super) const DENIALS: [&str; 20] = [

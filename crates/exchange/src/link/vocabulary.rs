@@ -7,7 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{CharacterIx, Matrix, Scale, StateIx};
 
-use super::parts::{self, Standing};
+use super::parts::{self, Mention};
 use super::words::{Lexicon, Role, Word, plain, stem};
 
 /// Words of a name that say only what sort of thing it is.
@@ -113,7 +113,7 @@ impl Vocabulary {
         matrix: &Matrix,
         character: CharacterIx,
         words: &[Word],
-        (at, standing): (usize, Standing),
+        (at, how): (usize, Mention),
     ) -> bool {
         let (column, word) = (&self.columns[character.0], &words[at]);
         let knows =
@@ -123,7 +123,7 @@ impl Vocabulary {
         }
         if knows(&column.about) {
             let met = |head: &Word| words.iter().any(|word| word.meets(head).is_some());
-            return standing == Standing::Place || column.head.iter().any(met);
+            return how == Mention::Place || column.head.iter().any(met);
         }
         if let Some((one, other)) = matrix.character(character).ratio_of
             && [one, other].iter().any(|part| knows(&self.columns[part.0].about))
@@ -189,7 +189,8 @@ fn telling(words: Vec<Word>) -> Vec<Word> {
     words.into_iter().filter(|word| if any { says(word) } else { !mark(word) }).collect()
 }
 
-fn yes_no(states: &[String]) -> Option<(StateIx, StateIx)> {
+/// Which states mean yes and no, where there are just these.
+pub(super) fn yes_no(states: &[String]) -> Option<(StateIx, StateIx)> {
     let is = |at: usize, words: [&str; 2]| {
         states
             .get(at)

@@ -10,7 +10,8 @@ use spinney_model::Quantity;
 
 use super::numbers;
 use super::trade_words::{
-    AMBIGUOUS, BODY, DENIALS, DESCRIBING, FILLERS, NOT_UN, OPPOSITES, PARTS, SYNONYMS,
+    AMBIGUOUS, BODY, DENIALS, DESCRIBING, ELSEWHERE, FILLERS, NOT_UN, OPPOSITES, PARTS,
+    SYNONYMS,
 };
 
 /// One word (or phrase) of a sentence.
@@ -127,6 +128,7 @@ impl Lexicon {
     pub(super) fn words(&self, sentence: &str) -> Vec<Word> {
         let tokens = halves(tokens(sentence));
         let stems: Vec<String> = tokens.iter().map(|token| stem(token)).collect();
+        let elsewhere = elsewhere(&tokens);
         let mut words = Vec::new();
         let mut at = 0;
         while at < tokens.len() {
@@ -136,7 +138,11 @@ impl Lexicon {
                 words.push(Word { text, keys, role: Role::Content });
                 at += length;
             } else {
-                words.push(self.word(&tokens[at], &stems[at], Around::of(&tokens, at)));
+                let mut word = self.word(&tokens[at], &stems[at], Around::of(&tokens, at));
+                if word.role == Role::Content && elsewhere.contains(&tokens[at].as_str()) {
+                    word.role = Role::Filler;
+                }
+                words.push(word);
                 at += 1;
             }
         }
@@ -181,6 +187,16 @@ impl Lexicon {
         let role = if filler { Role::Filler } else { Role::Content };
         Word { text, keys, role }
     }
+}
+
+/// The small words of the language in which a sentence begins, where that is not English.
+fn elsewhere(tokens: &[String]) -> Vec<&'static str> {
+    let begins = |openers: &str| {
+        let first = tokens.first().map_or("", String::as_str);
+        tokens.len() > 2 && openers.split(' ').any(|opener| opener == first)
+    };
+    let language = ELSEWHERE.iter().find(|(openers, _)| begins(openers));
+    language.map(|(_, small)| small.split(' ').collect()).unwrap_or_default()
 }
 
 /// The words beside a word.

@@ -97,7 +97,9 @@ const NOUNS: &str = "leaf leaflet edge margin base tip stalk stem twig bud bark 
     fungus insect spider worm snail slug beetle bug fly bee wasp ant mite moth caterpillar \
     shield collar husk cup plume keel joint knob bump wart pit cluster lens egg horn snout \
     stone pebble log stick feet tube bow spiral fan kidney star bell trumpet cup disc cross \
-    triangle square oval circle diamond spoon sword arrow heart hand finger plant animal tree back belly top bottom end middle ground side neck";
+    triangle square oval circle diamond spoon sword arrow heart hand finger plant animal tree \
+    back belly top bottom end middle ground side neck pasta face wall rim flesh hoof trail hump \
+    chin cheek lip tongue";
 
 /// Whether a word names a thing that is known, in one or in several.
 pub(super) fn is_noun(word: &str) -> bool {
@@ -120,7 +122,8 @@ pub(super) fn is_plural(noun: &str) -> bool {
     match noun {
         "teeth" | "feet" | "antennae" | "larvae" | "fungi" | "people" | "fronds" | "leaves"
         | "pupae" | "nymphae" => true,
-        "lens" | "species" | "gas" | "canvas" | "series" | "has" | "is" => false,
+        "lens" | "species" | "gas" | "canvas" | "series" | "has" | "is" | "indoors"
+        | "outdoors" | "sideways" | "always" | "upwards" | "downwards" => false,
         _ => {
             noun.len() > 2
                 && noun.ends_with('s')

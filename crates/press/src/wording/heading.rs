@@ -140,6 +140,19 @@ pub(super) fn reads_well(name: &str) -> bool {
     })
 }
 
+/// Whether a name ends where a thing should follow: `needles in bundles of`. `hairs below` needs
+/// nothing more.
+pub(super) fn hangs(name: &str) -> bool {
+    let adverb = |word: &str| {
+        matches!(
+            word,
+            "above" | "below" | "underneath" | "inside" | "outside" | "around" | "round"
+        )
+    };
+    let last = name.rsplit(' ').next().unwrap_or_default();
+    is_joint(last) && !adverb(last)
+}
+
 fn determined(word: &str) -> bool {
     ["the", "a", "an", "each", "every", "both", "its", "their", "one", "all", "two", "three"]
         .contains(&word)

@@ -9,7 +9,7 @@ use spinney_model::{Asked, Character, Quantity, Scale, Unit, WrittenIn};
 use super::grammar::{
     Noun, capital, front, is_adjective, is_joint, is_noun, is_plural, noun_of, plural, the,
 };
-use super::heading::{clean, counted, reads_well, with_articles, without_unit};
+use super::heading::{clean, counted, hangs, reads_well, with_articles, without_unit};
 use super::language::Language;
 
 /// What a measure says of a thing, and the words that go with it.
@@ -100,6 +100,7 @@ fn things(name: &str) -> Option<String> {
     // `side veins pairs` is no English.
     if !plain
         || !reads_well(name)
+        || hangs(name)
         || before.iter().any(|word| is_plural(word) || is_joint(word))
     {
         return None;

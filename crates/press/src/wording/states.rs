@@ -8,10 +8,10 @@ use std::collections::BTreeSet;
 use spinney_model::{Character, Scale, StateIx};
 
 use super::grammar::{
-    Noun, article, front, is_adjective, is_joint, is_noun, is_plural, is_several, noun_of,
-    plural, singular, the, verb,
+    Noun, article, front, is_adjective, is_joint, is_noun, is_plural, is_several, lower,
+    noun_of, plural, singular, the, verb,
 };
-use super::heading::{reads_well, with_articles};
+use super::heading::{hangs, reads_well, with_articles};
 
 /// The names of some states, in the order of the character.
 pub(super) fn names<'a>(character: &'a Character, asked: &BTreeSet<StateIx>) -> Vec<&'a str> {
@@ -30,6 +30,15 @@ pub(super) fn is_yes_no(character: &Character) -> bool {
     let mut states: Vec<_> = all(character).iter().map(|s| s.trim().to_lowercase()).collect();
     states.sort();
     states == ["no", "yes"]
+}
+
+/// A state in small letters; one that no list or ending knows may be a name, `Ann` or `Kew`, and
+/// keeps its capitals.
+pub(super) fn in_small_letters(state: &str, all: &[String]) -> String {
+    let small = lower(state);
+    let shouted = state.chars().count() > 1 && !state.chars().any(char::is_lowercase);
+    let known = shouted || sort(&small, all) != Sort::Unknown;
+    if known { small } else { state.to_string() }
 }
 
 /// Several states as one phrase: `toothed, spiny or lobed`.
@@ -144,7 +153,8 @@ fn does(part: &str) -> String {
 
 /// A question whether one of some states is there; None: no rule is sure.
 ///
-/// `name` is the cleaned heading, `states` are those on the yes side, in small letters.
+/// `name` is the cleaned heading, `states` are those on the yes side, in small letters but for
+/// names.
 pub(super) fn states_question(name: &str, states: &[&str], all: &[String]) -> Option<String> {
     let sorts: Vec<Sort> = states.iter().map(|state| sort(state, all)).collect();
     let one = *sorts.first()?;
@@ -156,7 +166,7 @@ pub(super) fn states_question(name: &str, states: &[&str], all: &[String]) -> Op
     };
     let so = is_so(&sorts);
     if states.iter().all(|state| matches!(*state, "present" | "absent")) {
-        return yes_no_question(name, *states == ["present"]);
+        return yes_no_question(name).filter(|_| *states == ["present"]);
     }
     if let Some(asked) = name.strip_prefix("what ").or_else(|| name.strip_prefix("where ")) {
         return of_question(asked, states, &sorts, all);
@@ -305,7 +315,9 @@ pub(super) fn plain_form(heading: &str, name: &str, states: &[&str], all: &[Stri
         Sort::Of | Sort::Manner | Sort::With | Sort::Without | Sort::None => false,
     });
     let several = noun_of(name) == Noun::Plural && !name.contains(" or ");
-    let is = if goes && !several { "is it " } else { "" };
+    let first = name.split(' ').next().unwrap_or_default();
+    let asks = matches!(first, "who" | "what" | "which" | "when" | "where" | "how" | "why");
+    let is = if goes && !several && !asks { "is it " } else { "" };
     format!("{heading}: {is}{}", joined(states))
 }
 
@@ -366,16 +378,15 @@ fn of_verb(name: &str, sorts: &[Sort], wanted: &str) -> Option<Option<String>> {
 }
 
 /// Headings that name nothing one can be.
-const ABSTRACT: &str = "habitat season family use place time month weather damage status group \
-    order number position date name notes remarks comment food diet sound taste behaviour \
+const ABSTRACT: &str = "habitat season winter summer autumn spring family use place time month \
+    weather damage status group order number position date name notes remarks comment food diet sound taste behaviour \
     location origin period week year age sex role stage";
 
 /// A part, and how it is.
 fn of_part(part: &str, states: &[&str], sorts: &[Sort], wanted: &str) -> Option<String> {
     let first = part.split(' ').next().unwrap_or_default();
     let noun = front(part).rsplit(' ').next().unwrap_or_default();
-    let known = !noun.is_empty()
-        && (is_noun(noun) || !is_adjective(noun))
+    let known = (is_noun(noun) || is_plural(noun) && !is_adjective(noun))
         && !ABSTRACT.split_whitespace().any(|word| word == noun)
         && noun.chars().all(|letter| letter.is_alphabetic() || letter == '-');
     if is_joint(first) || !known || is_several(first) {
@@ -426,7 +437,6 @@ fn of_part(part: &str, states: &[&str], sorts: &[Sort], wanted: &str) -> Option<
             let of = if one { part.to_string() } else { many(part) };
             Some(format!("Does it have {wanted} {of}"))
         }
-        Sort::None => Some(format!("Does it have no {}", with_articles(part))),
         _ => None,
     }
 }
@@ -439,23 +449,22 @@ fn singular_part(part: &str) -> String {
 }
 
 /// A question whether a yes/no character is so; None: no rule is sure.
-pub(super) fn yes_no_question(name: &str, asks_for_yes: bool) -> Option<String> {
+///
+/// There is none for the "no": "Does it have no spine?" is answered either way.
+pub(super) fn yes_no_question(name: &str) -> Option<String> {
     let words: Vec<&str> = name.split(' ').collect();
     let (first, rest) = (words[0], words[1..].join(" "));
     let second = words.get(1).copied().unwrap_or_default();
     let asks = matches!(first, "is" | "are" | "does" | "do" | "has" | "have" | "can" | "did");
     let of_it = matches!(second, "it" | "they" | "the" | "its" | "there" | "you" | "one");
     if asks && of_it {
-        return asks_for_yes.then(|| name.to_string());
+        return Some(name.to_string());
     }
-    let not = if asks_for_yes { "" } else { "not " };
     let has = |thing: &str| {
         let thing = with_articles(thing);
-        let bare = noun_of(&thing) != Noun::Singular;
-        match (asks_for_yes, bare) {
-            (false, _) => format!("Does it have no {thing}"),
-            (true, true) => format!("Does it have {thing}"),
-            (true, false) => format!("Does it have {}{thing}", article(&thing)),
+        match noun_of(&thing) {
+            Noun::Singular => format!("Does it have {}{thing}", article(&thing)),
+            Noun::Plural | Noun::Uncounted => format!("Does it have {thing}"),
         }
     };
     match first {
@@ -465,10 +474,10 @@ pub(super) fn yes_no_question(name: &str, asks_for_yes: bool) -> Option<String> 
                 ["a ", "an "].iter().find_map(|a| thing.strip_prefix(a)).unwrap_or(thing);
             return Some(has(thing));
         }
-        "can" if !rest.is_empty() => return Some(format!("Can it {not}{rest}")),
-        "is" if !rest.is_empty() => return Some(format!("Is it {not}{rest}")),
-        "are" if !rest.is_empty() => return Some(format!("Are they {not}{rest}")),
-        "any" if asks_for_yes => return Some(format!("Does it have {name}")),
+        "can" if !rest.is_empty() => return Some(format!("Can it {rest}")),
+        "is" if !rest.is_empty() => return Some(format!("Is it {rest}")),
+        "are" if !rest.is_empty() => return Some(format!("Are they {rest}")),
+        "any" => return Some(format!("Does it have {name}")),
         "without" | "no" => return None,
         _ => {}
     }
@@ -487,17 +496,19 @@ pub(super) fn yes_no_question(name: &str, asks_for_yes: bool) -> Option<String> 
             (at > 0 && of_one != (noun_of(&subject) == Noun::Plural)) || (at == 0 && of_one);
         let does = does(&subject);
         let space = if behind.is_empty() { "" } else { " " };
-        let not = if asks_for_yes { "" } else { "not " };
         let noun = at == 0 && matches!(first, "flies" | "looks");
         if agrees && !noun && words[..at].iter().all(|word| !is_joint(word)) {
-            return Some(format!("{does} {not}{plain}{space}{behind}"));
+            return Some(format!("{does} {plain}{space}{behind}"));
         }
+    }
+    if is_manner(&words) {
+        return None;
     }
     let adverb = |word: &str| {
         matches!(word, "underneath" | "below" | "above" | "inside" | "outside" | "all" | "over")
     };
     if is_adjective(first) && words[1..].iter().all(|word| adverb(word)) {
-        return Some(format!("Is it {not}{name}"));
+        return Some(format!("Is it {name}"));
     }
     // `underside hairy`, `petals joined`.
     if let Some((last, part)) = words.split_last()
@@ -507,7 +518,7 @@ pub(super) fn yes_no_question(name: &str, asks_for_yes: bool) -> Option<String> 
         && part.last().is_some_and(|noun| is_noun(noun) || is_plural(noun))
         && part.iter().all(|word| !is_joint(word))
     {
-        return Some(format!("{} {not}{last}", be(&part.join(" "))));
+        return Some(format!("{} {last}", be(&part.join(" "))));
     }
     let noun = front(name).rsplit(' ').next().unwrap_or_default();
     if !name.chars().all(|letter| letter.is_alphabetic() || " -'".contains(letter)) {
@@ -519,7 +530,16 @@ pub(super) fn yes_no_question(name: &str, asks_for_yes: bool) -> Option<String> 
         return None;
     }
     let surely = is_noun(noun) || (is_plural(noun) && verb(noun).is_none());
-    (surely && !is_adjective(noun) && reads_well(name)).then(|| has(name))
+    (surely && !is_adjective(noun) && reads_well(name) && !hangs(name)).then(|| has(name))
+}
+
+/// Whether words say how something lies, and not what there is: `upside down`, `side by side`,
+/// `back to front`, `inside out`.
+fn is_manner(words: &[&str]) -> bool {
+    let turned =
+        |pair: &[&str]| matches!(pair[1], "down" | "up" | "out") && !is_adjective(pair[0]);
+    let from_to = |word: &&str| matches!(*word, "by" | "to" | "from" | "into" | "after");
+    words.windows(2).any(turned) && words.len() == 2 || words.len() == 3 && from_to(&words[1])
 }
 
 /// Whether a state is the name turned into an adjective: `lobed` and `unlobed` of `lobes`.

@@ -61,7 +61,7 @@ fn words_become_sentences() {
         (words("lobes", &["lobed", "unlobed"]), states(&[1]), "Is it unlobed?"),
         (words("lobes", &["3", "5", "7"]), states(&[0, 1]), "Does it have 3 or 5 lobes?"),
         (words("thorns", &["present", "absent"]), states(&[0]), "Does it have thorns?"),
-        (words("thorns", &["present", "absent"]), states(&[1]), "Does it have no thorns?"),
+        (words("thorns", &["present", "absent"]), states(&[1]), "Thorns: absent?"),
         (words("feel", &["like paper", "like card"]), states(&[0]), "Does it feel like paper?"),
         (words("tail", &["with hooks", "bare"]), states(&[0]), "Does the tail have hooks?"),
         (shape(), states(&[0, 1, 2, 3]), "Shape: is it round, oval, heart or kidney?"),
@@ -103,7 +103,7 @@ fn yes_and_no_become_sentences() {
         assert_eq!(asked(words(name, &["yes", "no"]), None, states(&[0])), sentence);
     }
     let spine = || words("spine at the tip", &["no", "yes"]);
-    assert_eq!(asked(spine(), None, states(&[0])), "Does it have no spine at the tip?");
+    assert_eq!(asked(spine(), None, states(&[0])), "Spine at the tip: no?");
     assert_eq!(asked(spine(), None, states(&[1])), "Does it have a spine at the tip?");
 }
 
@@ -205,7 +205,7 @@ fn a_wording_that_cannot_ask_for_this_is_left_aside() {
     let stalk = worded("Is the stalk long?", measure("stalk length", Unit::Millimetres));
     assert_eq!(asked(stalk, None, at_least(9_000)), "Is the stalk 9 mm or longer?");
     let spine = worded("Does it prick?", words("spine", &["yes", "no"]));
-    assert_eq!(asked(spine, None, states(&[1])), "Does it have no spine?");
+    assert_eq!(asked(spine, None, states(&[1])), "Spine: no?");
 }
 
 #[test]

@@ -7,8 +7,8 @@
 use spinney_model::CharacterIx;
 
 use super::super::numbers;
-use super::super::parts::Standing;
-use super::super::trade_words::{AMOUNTS, COMPARES, JOINERS};
+use super::super::parts::Mention;
+use super::super::trade_words::{AMOUNTS, COMPARES, JOINERS, PLACING};
 use super::super::vocabulary::{Column, governs};
 use super::super::words::{Role, Word};
 use super::Sentence;
@@ -27,6 +27,7 @@ impl Sentence<'_> {
         let words = self.words.iter().enumerate();
         let costs = words.map(|(at, word)| match self.cost(character, word) {
             UNEXPLAINED if pictured.is_some_and(|from| at > from) => 0,
+            UNEXPLAINED if self.leads_over(character, at) => 0,
             cost if self.foreign(character, at) => cost.max(ELSEWHERE),
             UNEXPLAINED if self.narrows(character, at) => ANOTHER,
             cost => cost,
@@ -41,7 +42,8 @@ impl Sentence<'_> {
         let pictured = self.pictured(character);
         let left_over = self.words.iter().enumerate().any(|(at, word)| {
             let pictured = pictured.is_some_and(|from| at > from);
-            !pictured && self.cost(character, word) > 0 || self.foreign(character, at)
+            let explained = pictured || self.leads_over(character, at);
+            !explained && self.cost(character, word) > 0 || self.foreign(character, at)
         });
         let column = &self.vocabulary.columns[character.0];
         let met = |part: &Word| self.words.iter().any(|word| word.meets(part).is_some());
@@ -52,11 +54,19 @@ impl Sentence<'_> {
         !left_over && column.needed.iter().all(met) && !self.words.iter().any(compares)
     }
 
+    /// Whether a word of placing leads over to a state: "spread out" alone says more.
+    fn leads_over(&self, character: CharacterIx, at: usize) -> bool {
+        let column = &self.vocabulary.columns[character.0];
+        let state = |word: &Word| word.role == Role::Content && column.state_knows(word);
+        PLACING.contains(&self.words[at].text.as_str())
+            && self.words[at + 1..].iter().any(state)
+    }
+
     /// Whether a word names a part that a character does not speak of.
     fn foreign(&self, character: CharacterIx, at: usize) -> bool {
         let mention = self.parts.iter().find(|(part, _)| *part == at);
         mention.is_some_and(|mention| {
-            mention.1 != Standing::Likened
+            mention.1 != Mention::Likened
                 && !self.vocabulary.speaks_of(self.matrix, character, &self.words, *mention)
         })
     }
