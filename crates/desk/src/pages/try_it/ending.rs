@@ -152,15 +152,13 @@ fn guess(trying: &Trying<'_>, id: KindId, name: &str, number: u32) -> Markup {
 }
 
 /// Questions that were not asked on the way, and what they must come to if the answers were
-/// right. What is answered by touch is left out: nobody was warned of it.
+/// right.
 fn second_looks(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
     let t = trying.t;
     let matrix = &trying.made.layer.matrix;
     let looks = walk.steps.iter().filter(|(_, letter)| *letter != 'u');
     let looks = looks.filter_map(|(couplet, letter)| {
-        let all = trying.made.looks.get(&couplet.number)?;
-        let (ask, opposite) =
-            all.iter().find(|(ask, _)| !matrix.character(ask.character).by_touch)?;
+        let (ask, opposite) = trying.made.looks.get(&couplet.number)?.first()?;
         Some((wording::question(matrix, ask), (*letter == 'y') != *opposite))
     });
     let looks: Vec<(String, bool)> = looks.collect();
