@@ -118,7 +118,7 @@ fn another_question_has_its_price() {
     let offers = between(&page, "<ol class=\"offers\">", "</ol>");
     let offer = offers.split("<form").skip(1).find(|offer| offer.contains("about "));
     let offer = offer.expect("some question costs more");
-    let price = between(offer, "about ", " questions more per find").to_owned();
+    let price = between(offer, "about ", " more questions per find").to_owned();
     let value =
         |name: &str| between(offer, &format!("name=\"{name}\" value=\""), "\"").to_owned();
     let character = value("character");
@@ -138,7 +138,7 @@ fn another_question_has_its_price() {
     let page = change(&mut teacher, "replace", "", &form);
     assert_eq!(kept(&page), 1);
     assert!(page.contains(&words_of));
-    let costs = format!("What you kept and wished for: about {price} questions more per find.");
+    let costs = format!("What you kept and wished for: about {price} more questions per find.");
     assert!(page.contains(&costs), "the price is what was said: {costs}");
 }
 
@@ -212,7 +212,7 @@ fn nobody_is_sent_to_touch_what_may_hurt_until_that_is_allowed() {
     let page = teacher.get("/key?key=1");
     let price = between(&page, "<p id=\"touch-price\">", "</p>");
     assert!(price.starts_with("Nobody is sent to touch what may hurt"), "{price}");
-    assert!(price.contains("questions more a leaf"), "{price}");
+    assert!(price.contains("more questions per find"), "{price}");
     assert!(!page.contains("Does the leaf feel") && !page.contains("id=\"touching\""));
     let describe = |teacher: &mut AtTheDesk, touch: &[(&'static str, &'static str)]| {
         let mut form = vec![("key", "1"), ("name", "Hedge walk")];

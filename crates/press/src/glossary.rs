@@ -100,9 +100,10 @@ pub fn words_in<'t>(
             at += length.unwrap_or(1);
         }
     }
-    let listed = WORDS.iter().zip(used).filter(|(listed, used)| {
-        *used && (about_leaves || !listed.leaves)
-    });
+    let listed = WORDS
+        .iter()
+        .zip(used)
+        .filter(|(listed, used)| *used && (about_leaves || !listed.leaves));
     listed.map(|(listed, _)| listed.entry).collect()
 }
 

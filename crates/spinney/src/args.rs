@@ -169,7 +169,8 @@ pub(crate) struct Key {
 }
 
 #[derive(Args, Debug)]
-#[command(after_help = "A key is read as it is written in a handbook, with dots or arrows:\n  \
+#[command(
+    after_help = "A key is read as it is written in a handbook, with dots or arrows:\n  \
     1. Is the leaf made of leaflets?  Yes -> 2, No -> 3\n\
     or in paired leads:\n  \
     1  Leaf in one piece ........ 2\n  \
@@ -177,7 +178,8 @@ pub(crate) struct Key {
     Examples:\n  \
     spinney check finds.csv --key ours.txt --pupils\n  \
     spinney check finds.csv --key ours.txt --links ours-links.txt\n  \
-    spinney check finds.csv --key visit/key.json")]
+    spinney check finds.csv --key visit/key.json"
+)]
 pub(crate) struct Check {
     #[command(flatten)]
     pub(crate) table: Table,

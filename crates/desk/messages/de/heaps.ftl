@@ -104,7 +104,7 @@ card-take-back = Unsere Karte zurücknehmen
 card-we-are-right = Wir haben noch einmal hingesehen: schreiben, was wir sehen
 card-decide = Entscheiden, wer recht hat
 beside-not-placed = Noch nicht gelegt
-beside-all-placed = Niemand ist vergessen.
+beside-all-placed = Kein Fund ist vergessen.
 beside-nothing-sorted = Noch ist nichts sortiert.
 beside-together = Noch beisammen
 beside-first-place = Zuerst bekommt jede Karte ihren Platz.
@@ -122,7 +122,7 @@ answers-title = { $count ->
     [one] Eine Antwort mehr würde helfen
    *[other] { $count } Antworten mehr würden helfen
 }
-answers-none = Nichts, wonach die Tabelle fragt, ist dort leer, wo es helfen würde. Arten, die noch beisammenliegen, brauchen einen neuen Unterschied.
+answers-none = Nichts, wonach die Tabelle fragt, ist dort leer, wo es helfen würde. Arten, die noch beisammen sind, brauchen einen neuen Unterschied.
 answers-back = Zurück zu den Haufen
 answers-look = Seht euch an: { $kind }, { $character }?
 answers-why = Das würde es trennen von: { $kinds }.

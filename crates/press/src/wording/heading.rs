@@ -152,7 +152,10 @@ pub(super) fn whole_name(matrix: &Matrix, part: &str) -> String {
         "edge" | "margin" | "stalk" | "blade" if speaks_of_leaves(matrix) => {
             format!("leaf {part}")
         }
-        "place on the twig" | "arrangement on the twig" | "arrangement" | "leaf arrangement"
+        "place on the twig"
+        | "arrangement on the twig"
+        | "arrangement"
+        | "leaf arrangement"
             if speaks_of_leaves(matrix) =>
         {
             "leaves".to_string()

@@ -252,7 +252,11 @@ fn why(matrix: &Matrix, refusal: &Refusal) -> (String, String) {
 pub(crate) fn early_in_words(matrix: &Matrix, early: Early) -> String {
     match early {
         Early::Part(one, other) => {
-            format!("{} and {} are told apart early", matrix.taxon(one).name, matrix.taxon(other).name)
+            format!(
+                "{} and {} are told apart early",
+                matrix.taxon(one).name,
+                matrix.taxon(other).name
+            )
         }
         Early::Leave(taxon) => format!("{} comes out first", matrix.taxon(taxon).name),
     }
