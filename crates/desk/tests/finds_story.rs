@@ -119,7 +119,7 @@ fn a_groups_workbook_leaves_what_is_written_here_and_says_so() {
             .location
             .unwrap_or_else(|| panic!("{path}: {}", String::from_utf8_lossy(&page.body)));
         let page = teacher.get(to.split('#').next().expect("an address"));
-        assert!(page.contains("One thing was left as it stands here"), "{path}: {page}");
+        assert!(page.contains("One thing was left as it is here"), "{path}: {page}");
         assert!(page.contains("hazel, What may hurt: here “If nuts make you ill"), "{path}");
         assert!(page.contains("in the sheet “&lt;b&gt;None&lt;/b&gt; at all”"), "{path}");
         let hazel = teacher.get("/finds/1");

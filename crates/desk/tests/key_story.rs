@@ -106,7 +106,7 @@ fn a_question_is_kept_with_all_above_it_and_let_go() {
     let page = change(&mut teacher, "keep", &third, &[]);
     assert_eq!(kept(&page), 3);
     assert!(page.contains("No key that keeps to what you wished needs fewer questions"));
-    assert!(page.contains("What you kept and wished for: no question more per find."));
+    assert!(page.contains("What you kept and wished for: no more questions per find."));
     let page = change(&mut teacher, "let-go", &third[..1], &[]);
     assert_eq!(kept(&page), 1);
 }
