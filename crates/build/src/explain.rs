@@ -200,7 +200,8 @@ fn not_by_touch(solver: &mut Solver, heap: &Heap, effort: Effort) -> Option<NotB
 }
 
 /// Questions about other characters that part the very same kinds in the same way, or the
-/// opposite way. Where a kind goes both ways no other question can say which.
+/// opposite way. Where a kind goes both ways no other question can say which. What is answered by
+/// touch is no second look: nobody warns of it where the question itself is only looked at.
 fn also(solver: &Solver, heap: &Heap, ask: &Ask) -> Vec<(Ask, bool)> {
     let ground = &solver.ground;
     let sides = |question| match ground.layout.ask(heap, question) {
@@ -215,7 +216,8 @@ fn also(solver: &Solver, heap: &Heap, ask: &Ask) -> Vec<(Ask, bool)> {
     for question in &ground.questions[..ground.candidates] {
         let same_character =
             |(other, _): &(Ask, bool)| other.character == question.ask.character;
-        if question.ask.character == ask.character || also.iter().any(same_character) {
+        let other = question.ask.character != ask.character && !ground.by_touch(question);
+        if !other || also.iter().any(same_character) {
             continue;
         }
         match sides(question) {

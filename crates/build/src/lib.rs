@@ -209,8 +209,9 @@ impl Search {
         explain::explain(&mut self.course.solver, &root, key, budget.heaps)
     }
 
-    /// By the number of a couplet of the key: the questions about other characters that part
-    /// its kinds in the same way, and whether their yes is its no. Nothing is searched.
+    /// By the number of a couplet of the key: the questions about other characters, none of them
+    /// answered by touch, that part its kinds in the same way, and whether their yes is its no.
+    /// Nothing is searched.
     pub fn second_looks(&self, key: &Key) -> BTreeMap<u32, Vec<(Ask, bool)>> {
         explain::second_looks(&self.course.solver, &self.course.root(), key)
     }

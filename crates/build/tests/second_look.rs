@@ -88,3 +88,41 @@ fn it_is_the_same_with_and_without_what_the_alternatives_cost() {
     }
     assert!(found > 10, "only {found} couplets have a second look");
 }
+
+#[test]
+fn nobody_is_sent_to_touch_for_a_second_look() {
+    let mut left_out = 0;
+    for seed in 0..30 {
+        let plain = seeded::binary(seed, 9, 8, 0, 0);
+        let mut characters = plain.characters().to_vec();
+        // Enough that are looked at stay for a key; a kind with a caution is always possible.
+        for character in &mut characters[4..] {
+            character.by_touch = true;
+        }
+        let mut taxa = plain.taxa().to_vec();
+        for taxon in &mut taxa {
+            taxon.caution = Some("It may hurt.".to_owned());
+        }
+        let rows = plain.taxon_indices().map(|taxon| {
+            let cells = plain.character_indices();
+            cells.map(|at| plain.cell(taxon, at).clone()).collect()
+        });
+        let rows = rows.collect();
+        let matrix = Matrix::new(plain.scene().clone(), taxa, characters, rows)
+            .expect("the cells fit their characters");
+        let mut search = Search::new(&matrix, &Wishes::default());
+        search.step(Budget::default().heaps);
+        let key = search.finish().key;
+        let looks = search.second_looks(&key);
+        let reasons = search.explain(&key, Budget::default());
+        let explained = reasons.iter().flat_map(|reason| &reason.also);
+        for (ask, _) in looks.values().flatten().chain(explained) {
+            assert!(!matrix.character(ask.character).by_touch, "seed {seed}: {ask:?}");
+        }
+        // The same key of the same cells has such looks where touch is not known of.
+        let before = Search::new(&plain, &Wishes::default()).second_looks(&key);
+        let touched = before.values().flatten();
+        left_out += touched.filter(|(ask, _)| matrix.character(ask.character).by_touch).count();
+    }
+    assert!(left_out > 20, "only {left_out} second looks by touch were left out");
+}

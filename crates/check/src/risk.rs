@@ -154,9 +154,9 @@ fn long_path(seen: &Seen<'_>) -> Option<Finding> {
         Code::LongPath,
         Place::Key,
         format!(
-            "The longest path has {longest} questions; with even questions {ends} {} about \
-             {even}.",
-            number(ends, "kind takes", "kinds take")
+            "The longest path has {longest} questions. If every question made two heaps of the \
+             same size, {ends} {} about {even}.",
+            number(ends, "kind would take", "kinds would take")
         ),
         "Ask questions that make two heaps of nearly the same size, or make two keys.",
     ))

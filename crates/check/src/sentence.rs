@@ -1,7 +1,8 @@
 //! Lists, numbers and forms as a teacher would say them: from indices to phrases.
 
 use spinney_model::{
-    Answer, Ask, Asked, Character, CharacterIx, End, Matrix, Quantity, Scale, TaxonIx,
+    Answer, Ask, Asked, Character, CharacterIx, End, Matrix, Quantity, Scale, TaxonIx, Unit,
+    Value,
 };
 
 use crate::tree::Tree;
@@ -50,6 +51,37 @@ pub(crate) fn asks_for(name: &str) -> String {
         true => format!("asks “{name}”"),
         false => format!("asks for {name}"),
     }
+}
+
+/// Lengths below so many margins are small beside the margin.
+const SMALL: i64 = 10;
+/// In thousandths of a millimetre: who measures with a ruler is not surer than that.
+const LEAST_MARGIN: i64 = 2_000;
+
+/// A remedy, and after it the setting of the safety margin, where these lengths are small beside
+/// it.
+pub(crate) fn with_margin<'v>(
+    character: &Character,
+    lengths: impl IntoIterator<Item = &'v Value>,
+    remedy: &str,
+) -> String {
+    let Scale::Measure { gap, unit: Unit::Millimetres } = character.scale else {
+        return remedy.to_owned();
+    };
+    let longest = lengths.into_iter().filter_map(|value| match value {
+        Value::Range { high, .. } => Some(high.thousandths()),
+        _ => None,
+    });
+    let margin = gap.thousandths();
+    let small = longest.max().is_some_and(|longest| longest < SMALL.saturating_mul(margin));
+    if margin <= LEAST_MARGIN || !small {
+        return remedy.to_owned();
+    }
+    format!(
+        "{remedy} Or make the safety margin of {} smaller, if you measure that closely: at the \
+         column on the screens, or with --gap 2 at the terminal.",
+        called(&character.name)
+    )
 }
 
 /// One word for one, another for several: `number(2, "has", "have")`.

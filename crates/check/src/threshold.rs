@@ -1,6 +1,6 @@
 //! Thresholds against ranges: inside one, or nearer to one than the safety gap.
 //!
-//! Section 4 of `docs/KEY.md`: two people with rulers must come to the same answer.
+//! Section 4 of `docs/KEY.md`: two people with rulers must give the same answer.
 
 use spinney_model::{Code, Finding, Place, Scale, TaxonIx, Value};
 
@@ -91,8 +91,11 @@ fn finding(
                  {ranges}: two people who measure may disagree.",
                 amount(character, gap.thousandths())
             ),
-            "Choose a number in the middle between the ranges, or ask about something else."
-                .into(),
+            sentence::with_margin(
+                character,
+                taxa.iter().map(|taxon| seen.values.value(*taxon, question.character)),
+                "Choose a number in the middle between the ranges, or ask about something else.",
+            ),
         )
     };
     Some(Finding::new(code, Place::Couplet(couplet), sentence, remedy))

@@ -42,6 +42,27 @@ fn a_range_of_one_number_is_that_number() {
 }
 
 #[test]
+fn where_lengths_are_small_beside_the_margin_its_setting_is_named() {
+    let says = "Or make the safety margin of stalk smaller, if you measure that closely: at the \
+                column on the screens, or with --gap 2 at the terminal.";
+    for (table, named) in [
+        ("stalk: mm gap 5\nhazel | 6-9\nlime | 12-15", true),
+        ("stalk: mm gap 5\nhazel | 106-109\nlime | 112-115", false),
+        // Nobody measures more closely than that.
+        ("stalk: mm gap 2\nhazel | 6-9\nlime | 12-15", false),
+    ] {
+        let found = of_table(table);
+        let narrow = found.iter().find(|finding| finding.code == Code::GapTooNarrow);
+        let remedy = narrow.map(|finding| finding.remedy.contains(says));
+        assert_eq!(remedy.unwrap_or(false), named, "{table}: {found:#?}");
+    }
+    let matrix = matrix("stalk: mm gap 5\nhazel | 6-9\nlime | 12-15");
+    let key = key(&matrix, "1. Is the stalk 11 mm or longer? [stalk >= 11] -> lime / hazel");
+    let found = check(&matrix, &key, None, &Settings::default()).findings;
+    assert!(only(&found, Code::ThresholdNear).1.contains(says), "{found:#?}");
+}
+
+#[test]
 fn of_many_pairs_that_only_the_gap_keeps_together_the_closest_are_named() {
     // Every kind 1 to 5 mm from every other: 300 pairs.
     let rows: Vec<String> = (0..25)

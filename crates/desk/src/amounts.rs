@@ -1,4 +1,4 @@
-//! Numbers of questions as people say them: `about 0.3 questions more a leaf`.
+//! Numbers of questions as people say them: `about 0.3 more questions per find`.
 //!
 //! From exact shares to one decimal and a sentence. Effort stands for questions: a hard one, or
 //! one with a ruler, counts for two or three.

@@ -55,7 +55,7 @@ fn the_lost_one_stands_stranded_in_the_groups_words() {
     copy(&mut group, "", "Is it a needle?", &sides);
     let page = group.get("/copy?key=1&at=end");
     assert!(page.contains("At “Is it a needle?”: where does alder go?"));
-    assert!(page.contains("sallow and spindle still lie together."));
+    assert!(page.contains("sallow and spindle are still left together."));
     let verdict =
         page.split("verdict-names").nth(1).and_then(|rest| rest.split("</ul>").next());
     let verdict = verdict.expect("the answer begins with who does not come out alone");

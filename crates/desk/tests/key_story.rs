@@ -11,7 +11,7 @@ use spinney_fixtures::seeded;
 fn found() -> AtTheDesk {
     let mut teacher = AtTheDesk::with_hedge_walk();
     let page = start(&mut teacher, "Hedge walk", "finish");
-    assert!(page.contains("No key that sends nobody to touch what may hurt needs fewer"));
+    assert!(page.contains("Nobody touches what may hurt. No such key needs fewer"));
     teacher
 }
 
@@ -106,7 +106,7 @@ fn a_question_is_kept_with_all_above_it_and_let_go() {
     let page = change(&mut teacher, "keep", &third, &[]);
     assert_eq!(kept(&page), 3);
     assert!(page.contains("No key that keeps to what you wished needs fewer questions"));
-    assert!(page.contains("What you kept and wished for: no question more per find."));
+    assert!(page.contains("What you kept and wished for: no more questions per find."));
     let page = change(&mut teacher, "let-go", &third[..1], &[]);
     assert_eq!(kept(&page), 1);
 }
@@ -118,7 +118,7 @@ fn another_question_has_its_price() {
     let offers = between(&page, "<ol class=\"offers\">", "</ol>");
     let offer = offers.split("<form").skip(1).find(|offer| offer.contains("about "));
     let offer = offer.expect("some question costs more");
-    let price = between(offer, "about ", " questions more per find").to_owned();
+    let price = between(offer, "about ", " more questions per find").to_owned();
     let value =
         |name: &str| between(offer, &format!("name=\"{name}\" value=\""), "\"").to_owned();
     let character = value("character");
@@ -138,7 +138,7 @@ fn another_question_has_its_price() {
     let page = change(&mut teacher, "replace", "", &form);
     assert_eq!(kept(&page), 1);
     assert!(page.contains(&words_of));
-    let costs = format!("What you kept and wished for: about {price} questions more per find.");
+    let costs = format!("What you kept and wished for: about {price} more questions per find.");
     assert!(page.contains(&costs), "the price is what was said: {costs}");
 }
 
@@ -212,7 +212,7 @@ fn nobody_is_sent_to_touch_what_may_hurt_until_that_is_allowed() {
     let page = teacher.get("/key?key=1");
     let price = between(&page, "<p id=\"touch-price\">", "</p>");
     assert!(price.starts_with("Nobody is sent to touch what may hurt"), "{price}");
-    assert!(price.contains("questions more"), "{price}");
+    assert!(price.contains("more questions per find"), "{price}");
     let asks = |page: &str| {
         let numbers = 1..=page.matches("class=\"leads\"").count() as u32;
         numbers.map(|number| words(page, number)).collect::<Vec<String>>()

@@ -227,6 +227,26 @@ fn the_end_has_a_second_look_and_drawings_of_its_words() {
 }
 
 #[test]
+fn a_word_is_explained_once_on_an_end() {
+    let mut pupil = found();
+    let mut ends = 0;
+    for at in ["u", "uu", "uuu", "n", "y", "nn", "yn", "ny", "yy", "uuuu", "uuuuu", "uuuuuu"] {
+        let page = pupil.get(&format!("/try?key=1&at={at}"));
+        if page.contains("id=\"yes\"") || !page.contains("<dt>") {
+            continue;
+        }
+        ends += 1;
+        let mut words: Vec<&str> =
+            page.split("<dt>").skip(1).filter_map(|rest| rest.split("</dt>").next()).collect();
+        let all = words.len();
+        words.sort_unstable();
+        words.dedup();
+        assert_eq!(words.len(), all, "{at}: {words:?}");
+    }
+    assert!(ends > 1, "only {ends} ends with words");
+}
+
+#[test]
 fn a_way_that_could_not_be_told_is_marked_at_the_end() {
     let mut pupil = found();
     let mut page = pupil.get("/try?key=1&at=u");

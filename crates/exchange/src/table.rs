@@ -220,7 +220,7 @@ impl TableError {
             Self::TooLarge { .. } => {
                 "Copy the table alone, without pictures, into a new workbook, or save it as CSV."
             }
-            Self::Broken { .. } => "Open it in a spreadsheet and save it anew, or as CSV.",
+            Self::Broken { .. } => "Open it in a spreadsheet and save it again, or as CSV.",
             Self::NoKinds { .. } => {
                 "Type one kind a row, its name in the first column, below a row of headings."
             }

@@ -33,6 +33,8 @@ pub struct Entry {
 /// A word of the built-in list, with the ways it is spelt in a sentence.
 pub(crate) struct Listed {
     pub(crate) entry: Entry,
+    /// Whether its plain words are true of leaves alone: a feather of a mayfly has no leaflets.
+    pub(crate) leaves: bool,
     /// Every spelling in small letters, several words apart by one space.
     pub(crate) forms: &'static [&'static str],
 }
@@ -59,7 +61,13 @@ pub fn words_used(booklet: &Booklet) -> Vec<Entry> {
             }
         }
     }
-    words_in(texts)
+    words_in(about_leaves(booklet), texts)
+}
+
+/// Whether what a key says is about leaves: its table, or its questions.
+pub(crate) fn about_leaves(booklet: &Booklet) -> bool {
+    let questions = booklet.key.couplets.iter().map(|couplet| couplet.wording.first());
+    crate::wording::about_leaves(booklet.matrix, questions)
 }
 
 /// Every word of the built-in list, in the order of the alphabet.
@@ -70,8 +78,12 @@ pub fn all() -> impl Iterator<Item = Entry> {
 /// The words of the built-in list that some texts use, in the order of the alphabet.
 ///
 /// Whole words only, in any of their spellings; of two words that overlap the longer counts,
-/// so that "leaf stalk" explains the leaf stalk and neither leaf nor stalk.
-pub fn words_in<'t>(texts: impl IntoIterator<Item = &'t str>) -> Vec<Entry> {
+/// so that "leaf stalk" explains the leaf stalk and neither leaf nor stalk. Words of which the
+/// list knows only what they mean on a leaf are left out unless the texts are about leaves.
+pub fn words_in<'t>(
+    about_leaves: bool,
+    texts: impl IntoIterator<Item = &'t str>,
+) -> Vec<Entry> {
     let mut used = vec![false; WORDS.len()];
     for text in texts {
         let words: Vec<String> = text
@@ -88,7 +100,10 @@ pub fn words_in<'t>(texts: impl IntoIterator<Item = &'t str>) -> Vec<Entry> {
             at += length.unwrap_or(1);
         }
     }
-    let listed = WORDS.iter().zip(used).filter(|(_, used)| *used);
+    let listed = WORDS
+        .iter()
+        .zip(used)
+        .filter(|(listed, used)| *used && (about_leaves || !listed.leaves));
     listed.map(|(listed, _)| listed.entry).collect()
 }
 

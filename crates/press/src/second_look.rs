@@ -1,8 +1,7 @@
 //! The pupil's second look: what else is to be seen where the answer is yes.
 //!
 //! From what separates a heap in the same way to one line for a sheet or a page: `On yes, check: it
-//! should not be shiny.` What is answered by touch is left out, since cautions stand only where
-//! the question itself makes people touch.
+//! should not be shiny.` Which questions are second looks the search decides.
 
 use spinney_model::{Ask, Couplet, Matrix};
 
@@ -31,9 +30,9 @@ pub(crate) fn line(booklet: &Booklet, couplet: &Couplet, most: usize) -> Option<
 /// What is to be seen on yes, for each look.
 pub(crate) fn looks(booklet: &Booklet, couplet: &Couplet) -> Vec<String> {
     let looks = booklet.second_looks.get(&couplet.number).into_iter().flatten();
-    let seen = looks.filter(|(ask, _)| !booklet.matrix.character(ask.character).by_touch);
     let said = |ask| wording::said_at(booklet.matrix, booklet.key, couplet.number, ask);
-    seen.take(MOST)
+    looks
+        .take(MOST)
         .map(|(ask, opposite)| on_yes(booklet.matrix, &said(ask), *opposite))
         .collect()
 }

@@ -23,6 +23,7 @@ use spinney_model::{
 pub use many_ways::many_ways;
 
 use grammar::{capital, lower};
+pub use heading::about_leaves;
 pub(crate) use heading::speaks_of_leaves;
 use heading::{clean, whole_name, without_remark, without_unit};
 use language::Language;

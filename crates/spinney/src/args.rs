@@ -169,7 +169,8 @@ pub(crate) struct Key {
 }
 
 #[derive(Args, Debug)]
-#[command(after_help = "A key is read as it stands in a handbook, with dots or arrows:\n  \
+#[command(
+    after_help = "A key is read as it is written in a handbook, with dots or arrows:\n  \
     1. Is the leaf made of leaflets?  Yes -> 2, No -> 3\n\
     or in paired leads:\n  \
     1  Leaf in one piece ........ 2\n  \
@@ -177,7 +178,8 @@ pub(crate) struct Key {
     Examples:\n  \
     spinney check finds.csv --key ours.txt --pupils\n  \
     spinney check finds.csv --key ours.txt --links ours-links.txt\n  \
-    spinney check finds.csv --key visit/key.json")]
+    spinney check finds.csv --key visit/key.json"
+)]
 pub(crate) struct Check {
     #[command(flatten)]
     pub(crate) table: Table,
@@ -280,7 +282,7 @@ pub(crate) struct Revise {
 #[command(
     after_help = "A second place: one kind that is looked for on the wrong side of one question \
     as well.\n\
-    How often each question is read right stands in the column `read right` of the sheet\n\
+    How often each question is read right is in the column `read right` of the sheet\n\
     `characters`; where nobody said, 95, 90, 80 of 100 for easy, fair, hard ones.\n\n\
     Examples:\n  \
     spinney forgive finds.csv\n  \
@@ -335,10 +337,10 @@ fn ways(text: &str) -> Result<usize, String> {
 
 /// Steps such as `0.25`, `0,5` or `1`.
 fn loss(text: &str) -> Result<spinney_model::Share, String> {
-    let wrong = || "the loss is a number of steps a find, such as 0.25 or 1".to_owned();
+    let wrong = || "the loss is a number of questions per find, such as 0.25 or 1".to_owned();
     let number: f64 = text.trim().replace(',', ".").parse().map_err(|_| wrong())?;
     if !(0.0..=1000.0).contains(&number) {
-        return Err("the loss is 0 steps a find or more, and at most 1000".to_owned());
+        return Err("the loss is 0 questions per find or more, and at most 1000".to_owned());
     }
     Ok(spinney_model::Share::new((number * 1000.0).round() as i128, 1000))
 }

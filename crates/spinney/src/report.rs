@@ -101,7 +101,7 @@ pub(crate) fn claim(
     }
     text.push_str(&wishes::not_asked(matrix, &claim.wishes));
     let mean = counted(claim.mean_questions, 1, "question");
-    push(&mut text, format_args!("About {mean} a find, at most {}.", claim.longest));
+    push(&mut text, format_args!("About {mean} per find, at most {}.", claim.longest));
     push(&mut text, format_args!("{}", proof(claim)));
     if refused > 0 {
         let (were, they) = if refused == 1 { ("One", "it") } else { ("Some", "them") };
@@ -162,8 +162,11 @@ pub(crate) fn together(matrix: &Matrix, left: &[LeftTogether]) -> String {
 fn proof(claim: &Claim) -> String {
     match claim.stopped {
         None if claim.wishes == Wishes::default() && touch_costs(claim) => {
-            "Proved: of the keys that send nobody to touch what may hurt, none takes less."
-                .to_owned()
+            let spared = match claim.touching.is_empty() {
+                true => "nobody touches what may hurt",
+                false => "touch waits until nothing else separates",
+            };
+            format!("Proved: {spared}. No such key needs fewer questions.")
         }
         None if claim.wishes == Wishes::default() => {
             "Proved: no key from this table takes less.".to_owned()
@@ -232,7 +235,7 @@ fn number(share: Share) -> f64 {
     *share.numer() as f64 / *share.denom() as f64
 }
 
-/// A number with its word, in the singular where it is one: `1 step`, `0.25 steps`.
+/// A number with its word, in the singular where it is one: `1 question`, `0.25 questions`.
 pub(crate) fn counted(number: Share, decimals: usize, word: &str) -> String {
     let number = decimal(number, decimals);
     let plural = if number == "1" { "" } else { "s" };

@@ -67,7 +67,7 @@ fn a_teacher_makes_a_key_from_a_small_table() {
     assert!(said(&in_words).contains("3 of 3 questions checked"), "{}", said(&in_words));
 }
 
-/// By hand: the feel first, two questions a find. But holly pricks: so the edge comes first, then
+/// By hand: the feel first, two questions per find. But holly pricks: so the edge comes first, then
 /// the feel, then the lobes: 4 + 3 + 2 for four finds, a quarter of a step more.
 #[test]
 fn nobody_is_sent_to_touch_what_may_hurt_unless_a_person_allows_it() {
@@ -88,8 +88,8 @@ hazel,papery,smooth,unlobed
         said(&output).split_whitespace().collect::<Vec<_>>().join(" ")
     };
     let usual = asked(&[]);
-    let spared = "Nobody is sent to touch what may hurt while something else separates: that costs \
-                  0.25 steps a find.";
+    let spared = "Nobody is sent to touch what may hurt while something else separates. That \
+                  costs 0.25 questions per find.";
     assert!(usual.contains(spared), "{usual}");
     assert!(usual.starts_with("1. Is the edge"), "{usual}");
     let allowed = asked(&["--allow-touch"]);
@@ -100,7 +100,7 @@ hazel,papery,smooth,unlobed
     assert!(json.contains("\"touching\": [ 1 ]"), "{json}");
     let explain = spinney(&desk, &["explain", "finds.csv", "--kinds", "kinds.csv"], "");
     let why = said(&explain).split_whitespace().collect::<Vec<_>>().join(" ");
-    let touch = "a find, but one has to touch for it, and holly may be in the hand.";
+    let touch = "per find, but children would have to touch, and holly may be in the hand.";
     assert!(why.contains(touch), "{why}");
     let help = spinney(&desk, &["key", "--help"], "");
     assert!(said(&help).contains("--allow-touch"), "{}", said(&help));
@@ -139,7 +139,7 @@ fn a_persons_first_question_is_kept_and_priced() {
     let finds = "kind,a,b,c\nw,yes,yes,no\nx,yes,no,no\ny,no,yes,no\nz,no,no,yes\n";
     let output = spinney(&desk, &["key", "-", "--first", "Is c yes?"], finds);
     let text = said(&output);
-    assert!(text.contains("Keeping your questions costs 0.25 steps a find."), "{text}");
+    assert!(text.contains("Keeping your questions costs 0.25 questions per find."), "{text}");
     let none = spinney(&desk, &["key", "-", "--first", "Does it sing?"], finds);
     assert_eq!(none.status.code(), Some(2));
     assert!(complained(&none).contains("could not be linked"), "{}", complained(&none));
@@ -311,7 +311,7 @@ fn the_printed_key_of_eight_oaks_is_checked_as_a_tree() {
         assert!(!text.contains(&format!("\"{lost}\"")), "{lost}: {text}");
     }
     assert!(text.contains("vague-word"), "{text}");
-    assert_eq!(output.status.code(), Some(1), "fewer than all checked is never called works");
+    assert_eq!(output.status.code(), Some(1), "a bare comparative is to be mended");
 }
 
 #[test]
@@ -323,6 +323,48 @@ fn a_wish_that_cannot_be_kept_is_named_with_the_kind_in_the_way() {
     assert!(text.contains("One of your questions could not be kept"), "{text}");
     assert!(text.contains("kept-refused") && text.contains("rose is still there"), "{text}");
     assert!(!text.contains("costs nothing"), "{text}");
+}
+
+/// What the help promises of exit codes: 1 only for what failed, or what says *mend this*.
+#[test]
+fn only_what_is_to_be_mended_makes_a_check_fail() {
+    let desk = desk("exit_codes");
+    fs::write(desk.join("finds.csv"), FINDS).expect("written");
+    let check = |key: &str| {
+        let output = spinney(&desk, &["check", "finds.csv", "--key", "-"], key);
+        (output.status.code(), said(&output))
+    };
+    let key = said(&spinney(&desk, &["key", "finds.csv"], ""));
+    let (code, text) = check(&key);
+    assert!(code == Some(0) && text.contains("This key works"), "{code:?} {text}");
+    // Nothing to mend, though not all of it could be checked.
+    let two = "kind,edge\nhazel,toothed\nlime,smooth\n";
+    fs::write(desk.join("two.csv"), two).expect("written");
+    let unsure = "1. Does it make you think of a saw?  Yes -> hazel, No -> lime\n";
+    let output = spinney(&desk, &["check", "two.csv", "--key", "-"], unsure);
+    let (code, text) = (output.status.code(), said(&output));
+    assert!(code == Some(0) && text.contains("worth a look"), "{code:?} {text}");
+    assert!(text.contains("not all of it could be") && !text.contains("key works"), "{text}");
+    let whole = "1. Is the edge toothed?  Yes -> 2, No -> 3\n2. Is it lobed?  Yes -> hazel, No -> lime\n";
+    let (code, text) = check(whole);
+    assert!(code == Some(1) && text.contains("mend this"), "{code:?} {text}");
+}
+
+/// Invented: told apart only by what nobody should touch, and nobody kept anything.
+#[test]
+fn where_only_touch_separates_that_is_said_and_nothing_else() {
+    let desk = desk("only_touch");
+    let finds = "kind,edge,feel\nnettle,toothed,furry\ngiant hogweed,toothed,bristly\n\
+                 hazel,smooth,furry\n";
+    fs::write(desk.join("finds.csv"), finds).expect("written");
+    let kinds = "kind,caution\nnettle,It stings.\ngiant hogweed,Its sap burns the skin.\n";
+    fs::write(desk.join("kinds.csv"), kinds).expect("written");
+    let output = spinney(&desk, &["key", "finds.csv", "--kinds", "kinds.csv"], "");
+    let text = said(&output).split_whitespace().collect::<Vec<_>>().join(" ");
+    let says = "Question 2 is answered by touch while a kind with a caution may be in the hand. \
+                Nothing else separates there.";
+    assert!(text.contains(says), "{text}");
+    assert!(!text.contains("kept it") && !text.contains("costs nothing"), "{text}");
 }
 
 #[test]

@@ -33,9 +33,7 @@ pub(super) fn finding(seen: &Seen<'_>, claim: &Claim) -> Option<Finding> {
     if !claim.wishes.goals.is_empty() {
         let said: Vec<Goal> = claim.reached.iter().map(|reached| reached.goal).collect();
         let silent = goals(&claim.wishes).into_iter().filter(|goal| !said.contains(goal));
-        wrong.extend(
-            silent.map(|goal| format!("it is not said how it stands with {}", name(goal))),
-        );
+        wrong.extend(silent.map(|goal| format!("nothing is said of {}", name(goal))));
     }
     (!wrong.is_empty()).then(|| {
         Finding::new(

@@ -106,7 +106,11 @@ fn too_narrow(
             ranges.join(", "),
             amount(about, gap.thousandths())
         ),
-        what_to_add(values, one, other),
+        sentence::with_margin(
+            about,
+            [one, other].map(|taxon| values.value(TaxonIx(taxon), character)),
+            &what_to_add(values, one, other),
+        ),
     )
 }
 

@@ -24,7 +24,7 @@ copy-questions = { $count ->
 copy-lost = Bei „{ $words }“: wohin geht { $kind }?
 copy-vague = „{ $words }“: bei „{ $word }“ sind sich nicht alle einig. Was können alle sehen, zählen oder messen?
 copy-look-again = Seht euch { $kind } noch einmal an: „{ $words }“? Jemand anders hat es anders gesehen.
-copy-together = { $kinds } liegen noch beisammen. Was ist an ihnen verschieden?
+copy-together = { $kinds } sind noch beisammen. Was ist an ihnen verschieden?
 copy-mend = Dorthin
 copy-later = { $count ->
     [one] Eine Frage noch, an einem anderen Tag.
@@ -38,7 +38,7 @@ copy-heaps = Zu den Haufen
 copy-names = Wie nennt die Gruppe sie?
 copy-names-why = Schreibt die Namen vom Papier ab, wo es eigene der Gruppe sind. Sie stehen auf den Blättern der Gruppe, unsere daneben. Lasst ein Feld leer, wo es keinen gibt.
 copy-name-of = { $kind }: auf dem Papier heißt es
-copy-name-nobody = Hier kommt niemand heraus. Was steht dort auf dem Papier?
+copy-name-nobody = Hier kommt nichts heraus. Was steht dort auf dem Papier?
 copy-names-keep = Ihre Namen behalten
 copy-sounds-like = Auf dem Papier steht „{ $name }“, wo { $kind } liegt. Es klingt wie { $known }.
 copy-own-name = So nennen sie { $kind }: „{ $name }“

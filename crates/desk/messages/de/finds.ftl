@@ -63,7 +63,7 @@ finds-here-already = { $count ->
     [one] „{ $names }“ ist schon hier und wurde nicht noch einmal hinzugefügt. Habt ihr einen zweiten gefunden, gebt ihm einen anderen Namen.
    *[other] { $names } sind schon hier und wurden nicht noch einmal hinzugefügt. Habt ihr andere gefunden, gebt ihnen andere Namen.
 }
-finds-one-name = „{ $first }“ und „{ $second }“ haben einen Namen. Ist es derselbe Fund oder sind es zwei?
+finds-one-name = „{ $first }“ und „{ $second }“ sind fast gleich geschrieben. Ist es derselbe Fund oder sind es zwei?
 finds-one-name-same = Derselbe: zusammenlegen
 finds-one-name-two = Zwei Funde: diesem einen anderen Namen geben
 finds-left = { $count ->

@@ -31,7 +31,8 @@ heaps-go-on = Mit diesen { $count } weitermachen
 heaps-one-left = Nur noch diese ist da: sie kommt hier heraus.
 heaps-difference = Was unterscheidet diese von jenen?
 heaps-own-question = In eigenen Worten fragen
-heaps-own-example = Ist der Rand des Blattes zackig?
+heaps-leaf-example = Ist der Rand des Blattes zackig?
+heaps-own-example = Hat es mehr als eine Farbe?
 heaps-ask = Das fragen
 heaps-could-ask = Was ihr hier fragen könntet
 heaps-more-offers = { $count ->
@@ -103,7 +104,7 @@ card-take-back = Unsere Karte zurücknehmen
 card-we-are-right = Wir haben noch einmal hingesehen: schreiben, was wir sehen
 card-decide = Entscheiden, wer recht hat
 beside-not-placed = Noch nicht gelegt
-beside-all-placed = Niemand ist vergessen.
+beside-all-placed = Kein Fund ist vergessen.
 beside-nothing-sorted = Noch ist nichts sortiert.
 beside-together = Noch beisammen
 beside-first-place = Zuerst bekommt jede Karte ihren Platz.
@@ -121,7 +122,7 @@ answers-title = { $count ->
     [one] Eine Antwort mehr würde helfen
    *[other] { $count } Antworten mehr würden helfen
 }
-answers-none = Nichts, wonach die Tabelle fragt, ist dort leer, wo es helfen würde. Arten, die noch beisammenliegen, brauchen einen neuen Unterschied.
+answers-none = Nichts, wonach die Tabelle fragt, ist dort leer, wo es helfen würde. Arten, die noch beisammen sind, brauchen einen neuen Unterschied.
 answers-back = Zurück zu den Haufen
 answers-look = Seht euch an: { $kind }, { $character }?
 answers-why = Das würde es trennen von: { $kinds }.

@@ -97,7 +97,8 @@ key-as-drawn-works = Dieser Schlüssel funktioniert: Jede Art kommt bei ihrem Na
 key-finish = Mach es für mich fertig
 key-unfinish = So lassen, wie wir ihn gezeichnet haben
 key-best = Kein Schlüssel braucht weniger Fragen; eine zweite Meinung stimmt zu.
-key-best-spared = Kein Schlüssel, bei dem niemand anfassen soll, was schaden kann, braucht weniger Fragen; eine zweite Meinung stimmt zu.
+key-best-spared = Niemand fasst an, was schaden kann. Kein solcher Schlüssel braucht weniger Fragen, und eine zweite Meinung stimmt zu.
+key-best-touch-waits = Das Anfassen wartet, bis nichts anderes mehr trennt. Kein solcher Schlüssel braucht weniger Fragen, und eine zweite Meinung stimmt zu.
 key-best-wished = Kein Schlüssel, der euren Wünschen folgt, braucht weniger Fragen; eine zweite Meinung stimmt zu.
 key-best-alone = Kein Schlüssel braucht weniger Fragen. Für eine zweite Meinung dazu ist die Tabelle zu groß.
 key-best-so-far-alone = Kein Schlüssel braucht weniger Fragen. Eine zweite Meinung wurde noch nicht gefragt.
@@ -110,8 +111,12 @@ key-wishes-cost = Was ihr behalten und gewünscht habt:
 key-touch-costs = Niemand soll anfassen, was schaden kann, solange etwas anderes trennt. Das braucht
 key-touch-saves = Anfassen ist erlaubt. Das braucht
 key-touching = { $count ->
-    [one] Frage { $questions } geht nur durch Anfassen, obwohl noch eine Art mit Warnung möglich ist: nichts anderes trennt dort, oder ihr habt sie behalten.
-   *[other] Die Fragen { $questions } gehen nur durch Anfassen, obwohl noch eine Art mit Warnung möglich ist: nichts anderes trennt dort, oder ihr habt sie behalten.
+    [one] Frage { $questions } geht nur durch Anfassen, obwohl noch eine Art mit Warnung möglich ist. Nichts anderes trennt dort.
+   *[other] Die Fragen { $questions } gehen nur durch Anfassen, obwohl noch eine Art mit Warnung möglich ist. Nichts anderes trennt dort.
+}
+key-touching-or-kept = { $count ->
+    [one] Frage { $questions } geht nur durch Anfassen, obwohl noch eine Art mit Warnung möglich ist. Nichts anderes trennt dort, oder ihr habt sie behalten.
+   *[other] Die Fragen { $questions } gehen nur durch Anfassen, obwohl noch eine Art mit Warnung möglich ist. Nichts anderes trennt dort, oder ihr habt sie behalten.
 }
 key-more = Mehr
 key-more-effort = Eine schwere Frage zählt für zwei oder drei, und eine, die ein Lineal oder eine Lupe braucht, doppelt so viel.

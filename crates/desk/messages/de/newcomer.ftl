@@ -77,5 +77,5 @@ newcomer-picture = Ein Bild des Neulings, wenn es eines gibt
 newcomer-many-pictures-remedy = Wählt weniger aus.
 newcomer-walk-moved = Ein anderes Fenster hat inzwischen eine Frage auf dem Weg des Neulings geändert. Die Antworten galten anderen Fragen.
 newcomer-walk-moved-remedy = Nichts wurde gespeichert. Geht den Schlüssel noch einmal von der ersten Frage an.
-newcomer-change-moved = Ein anderes Fenster hat inzwischen etwas geändert: Der Neuling käme nicht so hinein, wie es auf der Seite stand.
+newcomer-change-moved = In einem anderen Fenster hat jemand etwas geändert: Der Neuling käme nicht so hinein, wie es auf der Seite stand.
 newcomer-change-moved-remedy = Nichts wurde gespeichert. Geht zurück zu den zwei Karten und seht nach, wie er jetzt in den Schlüssel passt.

@@ -9,7 +9,7 @@ copy-next = Next: who says yes?
 copy-who = Where do they lie on the paper?
 copy-filled-in = The table has filled in what it knows of this word. Look whether the group meant the same.
 copy-means = Yes, the group means this: { $words } Its sorting then fills the table.
-copy-take = Take it over
+copy-take = Keep this question
 copy-both = both
 copy-nowhere = nowhere
 copy-still-open = Still to copy
@@ -24,11 +24,11 @@ copy-questions = { $count ->
 copy-lost = At “{ $words }”: where does { $kind } go?
 copy-vague = “{ $words }”: people do not agree on “{ $word }”. What can everybody see, count or measure?
 copy-look-again = Look at { $kind } once more: “{ $words }”? Someone else saw it the other way.
-copy-together = { $kinds } still lie together. What is different about them?
+copy-together = { $kinds } are still left together. What is different about them?
 copy-mend = Look there
 copy-later = { $count ->
-    [one] One question more is for another day.
-   *[other] { $count } questions more are for another day.
+    [one] One more question is for another day.
+   *[other] { $count } more questions are for another day.
 }
 copy-walks = Every find on its way through your questions
 copy-stranded = comes to “{ $words }” and has no way on.
@@ -36,7 +36,7 @@ copy-elsewhere = { $kind } goes both ways, so it comes out in another place too.
 copy-print = Print it as your poster
 copy-heaps = To the heaps
 copy-names = What does the group call them?
-copy-names-why = Type the names from the paper where they are the group’s own. They stand on the group’s sheets, with ours beside them. Leave a field empty where there is none.
+copy-names-why = Type the names from the paper where they are the group’s own. They are printed on the group’s sheets, with ours beside them. Leave a field empty where there is none.
 copy-name-of = { $kind }: the paper calls it
 copy-name-nobody = No find comes out here. What does the paper say?
 copy-names-keep = Keep their names

@@ -63,19 +63,19 @@ finds-here-already = { $count ->
     [one] “{ $names }” is here already and was not added again. If you found a second one, give it another name.
    *[other] { $names } are here already and were not added again. If you found others, give them other names.
 }
-finds-one-name = “{ $first }” and “{ $second }” have one name. Are they the same find or two?
+finds-one-name = “{ $first }” and “{ $second }” are written almost alike. Are they the same find or two?
 finds-one-name-same = The same: lay them together
 finds-one-name-two = Two finds: give this one another name
 finds-left = { $count ->
-    [one] One thing was left as it stands here
-   *[other] { $count } things were left as they stand here
+    [one] One thing was left as it is here
+   *[other] { $count } things were left as they are here
 }
 finds-left-why = The sheets beside this table say something else there. If that is right, write it down here yourself.
 finds-left-about = The head of the sheets
 finds-left-one = { $what }, { $field }: here “{ $ours }”, in the sheet “{ $theirs }”
 finds-left-more = { $count ->
-    [one] and one thing more
-   *[other] and { $count } things more
+    [one] and one more thing
+   *[other] and { $count } more things
 }
 finds-unit-differs = “{ $name }” is measured in { $ours } here, and in { $theirs } in this table.
 finds-unit-differs-remedy = Give the column another name, or the unit that it has here. Nothing was taken in.

@@ -31,18 +31,19 @@ heaps-go-on = Go on with these { $count }
 heaps-one-left = Only this one is left: it comes out here.
 heaps-difference = What is the difference between these and those?
 heaps-own-question = Ask in your own words
-heaps-own-example = Is the edge of the leaf jagged?
+heaps-leaf-example = Is the edge of the leaf jagged?
+heaps-own-example = Does it have more than one colour?
 heaps-ask = Ask this
 heaps-could-ask = What you could ask here
 heaps-more-offers = { $count ->
-    [one] one question more
-   *[other] { $count } questions more
+    [one] one more question
+   *[other] { $count } more questions
 }
 heaps-no-table = As soon as the table says something of these kinds, questions are offered here.
 heaps-cheapest = the shortest way
 heaps-hardly = hardly longer
-heaps-price = { $price } questions more per find
-heaps-price-least = at least { $price } questions more per find
+heaps-price = { $price } more questions per find
+heaps-price-least = at least { $price } more questions per find
 heaps-say-yes = { $count ->
     [one] 1 says yes
    *[other] { $count } say yes
@@ -103,7 +104,7 @@ card-take-back = Take our card back
 card-we-are-right = We looked again: write what we see
 card-decide = Decide who is right
 beside-not-placed = Not placed yet
-beside-all-placed = Nobody is forgotten.
+beside-all-placed = No find is forgotten.
 beside-nothing-sorted = Nothing is sorted yet.
 beside-together = Still together
 beside-first-place = First every card gets its place.
@@ -121,7 +122,7 @@ answers-title = { $count ->
     [one] One answer more would help
    *[other] { $count } answers more would help
 }
-answers-none = Nothing that the table asks about is blank where it would help. Kinds that still lie together need a new difference.
+answers-none = Nothing that the table asks about is blank where it would help. Kinds that are still left together need a new difference.
 answers-back = Back to the heaps
 answers-look = Look at { $kind }: { $character }?
 answers-why = It would tell it from { $kinds }.

@@ -97,7 +97,8 @@ key-as-drawn-works = This key works: every kind comes out at its own name. It is
 key-finish = Finish it for me
 key-unfinish = Leave it as we drew it
 key-best = No key needs fewer questions; a second opinion agrees.
-key-best-spared = No key that sends nobody to touch what may hurt needs fewer questions; a second opinion agrees.
+key-best-spared = Nobody touches what may hurt. No such key needs fewer questions, and a second opinion agrees.
+key-best-touch-waits = Touch waits until nothing else separates. No such key needs fewer questions, and a second opinion agrees.
 key-best-wished = No key that keeps to what you wished needs fewer questions; a second opinion agrees.
 key-best-alone = No key needs fewer questions. The table is too large for a second opinion on that.
 key-best-so-far-alone = No key needs fewer questions. A second opinion was not asked yet.
@@ -110,8 +111,12 @@ key-wishes-cost = What you kept and wished for:
 key-touch-costs = Nobody is sent to touch what may hurt while something else separates. That takes
 key-touch-saves = Touching is allowed. That takes
 key-touching = { $count ->
-    [one] Question { $questions } has to be answered by touch while a kind with a caution is possible: nothing else separates there, or you kept it.
-   *[other] Questions { $questions } have to be answered by touch while a kind with a caution is possible: nothing else separates there, or you kept them.
+    [one] Question { $questions } has to be answered by touch while a kind with a caution is possible. Nothing else separates there.
+   *[other] Questions { $questions } have to be answered by touch while a kind with a caution is possible. Nothing else separates there.
+}
+key-touching-or-kept = { $count ->
+    [one] Question { $questions } has to be answered by touch while a kind with a caution is possible. Nothing else separates there, or you kept it.
+   *[other] Questions { $questions } have to be answered by touch while a kind with a caution is possible. Nothing else separates there, or you kept them.
 }
 key-more = More
 key-more-effort = A hard question counts for two or three, and one that takes a ruler or a lens for twice as many.

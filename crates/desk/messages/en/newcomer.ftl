@@ -64,7 +64,7 @@ newcomer-clashes = { $count ->
     [one] In one place the table says something else already.
    *[other] In { $count } places the table says something else already.
 }
-newcomer-clashes-remedy = Look at the find again, and decide what is to stand there.
+newcomer-clashes-remedy = Look at the find again, and decide what to write there.
 newcomer-table-says = The table: { $text }
 newcomer-you-say = What you typed: { $text }
 newcomer-leave-it = Leave it as it is

@@ -21,7 +21,7 @@ try-possible = { $count ->
    *[other] It may still be one of { $count } kinds
 }
 try-words = The words
-try-not-confused = Not to be confused with { $other }
+try-not-confused = Not to be mixed up with { $other }
 try-trail = How you got here
 try-nobody = Nothing that we know comes out here
 try-is-it = It comes out as

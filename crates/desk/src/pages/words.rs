@@ -7,9 +7,10 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use maud::{Markup, html};
-use spinney_draw::{Leaves, Shows};
-use spinney_model::{Destination, Matrix, Wording};
+use spinney_draw::Shows;
+use spinney_model::{Destination, Wording};
 use spinney_press::glossary::{self, Entry};
+use spinney_press::wording;
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
@@ -57,8 +58,8 @@ struct Text {
 }
 
 impl Text {
-    fn new(of: String, text: String) -> Self {
-        let words = glossary::words_in([text.as_str()]);
+    fn new(of: String, text: String, leaves: bool) -> Self {
+        let words = glossary::words_in(leaves, [text.as_str()]);
         Self { of, text, words }
     }
 
@@ -81,11 +82,12 @@ struct Said {
 impl Said {
     fn of(made: &Made) -> Self {
         let matrix = &made.layer.matrix;
+        let leaves = about_leaves(made);
         let mut said = Self {
             questions: Vec::new(),
             confirming: Vec::new(),
             terms: BTreeSet::new(),
-            leaves: about_leaves(matrix),
+            leaves,
         };
         let mut named = BTreeSet::new();
         for couplet in &made.key.couplets {
@@ -93,7 +95,7 @@ impl Said {
                 Wording::Question(text) => text.clone(),
                 Wording::Leads { yes, no } => format!("{yes} / {no}"),
             };
-            said.questions.push(Text::new(couplet.number.to_string(), words));
+            said.questions.push(Text::new(couplet.number.to_string(), words, leaves));
             if let Some(ask) = &couplet.ask {
                 let asked = matrix.characters().get(ask.character.0);
                 said.terms.extend(asked.into_iter().flat_map(|c| c.terms.iter().cloned()));
@@ -106,7 +108,7 @@ impl Said {
         for taxon in named {
             let taxon = matrix.taxon(taxon);
             if let Some(sentence) = &taxon.confirming {
-                said.confirming.push(Text::new(taxon.name.clone(), sentence.clone()));
+                said.confirming.push(Text::new(taxon.name.clone(), sentence.clone(), leaves));
             }
         }
         said
@@ -115,7 +117,7 @@ impl Said {
     fn words(&self) -> Vec<Entry> {
         let texts = self.questions.iter().chain(&self.confirming);
         let said = texts.flat_map(|text| text.words.iter()).copied();
-        let terms = glossary::words_in(self.terms.iter().map(String::as_str));
+        let terms = glossary::words_in(self.leaves, self.terms.iter().map(String::as_str));
         let words: BTreeMap<&str, Entry> =
             said.chain(terms).map(|word| (word.word, word)).collect();
         words.into_values().collect()
@@ -169,9 +171,10 @@ pub(crate) fn drawn(t: Tongue, word: &str, about_leaves: bool) -> Option<Markup>
     })
 }
 
-/// Whether a table is about leaves, so that "tip" and "smooth" are said of them.
-pub(crate) fn about_leaves(matrix: &Matrix) -> bool {
-    Leaves::of(matrix).any()
+/// Whether a key is about leaves, so that "tip" and "smooth" are said of them.
+pub(crate) fn about_leaves(made: &Made) -> bool {
+    let questions = made.key.couplets.iter().map(|couplet| couplet.wording.first());
+    wording::about_leaves(&made.layer.matrix, questions)
 }
 
 /// Words to know that nobody has explained.
@@ -179,7 +182,7 @@ fn unexplained(t: Tongue, said: &Said, words: &[Entry]) -> Markup {
     let known = |term: &&String| {
         let term = folded(term);
         words.iter().any(|word| folded(word.word) == term)
-            || !glossary::words_in([term.as_str()]).is_empty()
+            || !glossary::words_in(said.leaves, [term.as_str()]).is_empty()
     };
     let unknown: Vec<_> = said.terms.iter().filter(|term| !known(term)).collect();
     html! {

@@ -177,7 +177,7 @@ fn twice(grid: &Grid, rows: (u32, u32), column: u32, names: (&str, &str), report
             let [first, second] = [rows.0, rows.1].map(|row| grid.cell(row, column));
             let one = grid.get(rows.0, column);
             format!(
-                "“{one}” ({first}) and “{}” ({second}) have one name. Are they one kind or two? \
+                "“{one}” ({first}) and “{}” ({second}) are written almost alike. Are they one kind or two? \
                  They are read as two, and the second is called “{}” here.",
                 names.0, names.1
             )

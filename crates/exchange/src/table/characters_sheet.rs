@@ -113,7 +113,7 @@ fn described(row: Row<'_>, report: &mut Report) -> Described {
         applies: applies(row, report),
         seasons: seasons(row, report),
         instrument: instrument(row, report),
-        in_order: yes_or_no(row, 13, "Type yes if its states stand in an order.", report)
+        in_order: yes_or_no(row, 13, "Type yes if its states have an order.", report)
             .unwrap_or(false),
         terms: terms(row.get(14)),
         ratio: ratio(row),

@@ -100,7 +100,7 @@ fn in_order(heading: &Heading<'_>, scale: &Scale, report: &mut Report) -> bool {
             Code::Assumed,
             super::of_character(&heading.name),
             format!(
-                "The states of “{}” are taken to stand in the order in which they are met: {}.",
+                "The states of “{}” are taken to be in the order in which the table names them: {}.",
                 heading.name,
                 states.join(", ")
             ),

@@ -162,7 +162,7 @@ impl Grid {
             report.one(
                 Code::LeftOut,
                 self.place(first.0, *column),
-                format!("“{title}” stands alone above the headings and is taken for a title."),
+                format!("“{title}” is alone above the headings and is taken for a title."),
                 "Nothing, if it is one. A title for print goes on the sheet “about”.",
             );
             first = rows.next().expect("a row was just looked at");

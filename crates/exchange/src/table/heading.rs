@@ -93,7 +93,7 @@ pub(super) fn read<'d>(
                 Code::HeadingTwice,
                 place.clone(),
                 format!(
-                    "The heading “{base}” stands twice. The second, in {place}, is called \
+                    "The heading “{base}” is there twice. The second, in {place}, is called \
                      “{}” here.",
                     heading.name
                 ),

@@ -102,15 +102,12 @@ pub(super) const ABOUT: [&str; 5] = ["title", "place", "season", "part", "versio
 pub(super) const ADVICE: &[(&str, &str)] = &[
     ("How to fill this in", ""),
     ("One row a kind", "Type its name in the first column of the sheet “table”."),
-    (
-        "One column a character",
-        "Keep, change or delete the ones that stand there, as you like.",
-    ),
+    ("One column a character", "Keep, change or delete the ones that are there, as you like."),
     ("Look at real things", "Fill in what you see on several leaves, not what a book says."),
     ("", ""),
     ("In a cell you type", "It means"),
     ("toothed", "All that you saw are toothed."),
-    ("lobed or entire", "Both are met, equally often as far as you know."),
+    ("lobed or entire", "You see both, equally often as far as you know."),
     ("lobed 8, entire 2", "You looked at ten: eight were lobed, two were not."),
     ("40 mm", "All that you measured have this length; 4 cm is the same."),
     ("30-60", "From the smallest to the largest that you measured."),
@@ -119,10 +116,10 @@ pub(super) const ADVICE: &[(&str, &str)] = &[
     ("?", "Nobody knows yet. An empty cell means the same."),
     ("n/a", "There is no such thing: a leaf in one piece has no leaflets."),
     ("", ""),
-    ("The sheet “characters”", "How to ask: {} stands where the state or the length goes."),
-    ("applies when", "Which other character must be how, or there is nothing to ask."),
+    ("The sheet “characters”", "How to ask: write {} where the state or the length goes."),
+    ("applies when", "Only ask this when … (for example: form = feather)"),
     ("season", "When it can be seen: spring, summer, autumn, winter. Empty: always."),
-    ("instrument", "What one needs to see it: eyes, lens or ruler. Lengths need a ruler."),
+    ("instrument", "What you need to see it: eyes, lens or ruler. Lengths need a ruler."),
     ("in order", "yes, if its states go from one end to the other: small; middling; large."),
     ("read right", "How often, in per cent, and kinds that differ: 90; holly 60"),
     (
@@ -134,5 +131,5 @@ pub(super) const ADVICE: &[(&str, &str)] = &[
         "The sheet “kinds”",
         "Cautions matter: thorns, sap, berries. All the rest may stay empty.",
     ),
-    ("The sheet “about”", "What stands in the title of the key."),
+    ("The sheet “about”", "What is written at the head of the key."),
 ];

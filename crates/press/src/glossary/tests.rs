@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use super::*;
 
 fn heads(text: &str) -> Vec<&'static str> {
-    words_in([text]).into_iter().map(|entry| entry.word).collect()
+    words_in(true, [text]).into_iter().map(|entry| entry.word).collect()
 }
 
 #[test]
@@ -23,6 +23,29 @@ fn only_whole_words_of_the_text_are_explained() {
         ("", &[]),
     ] {
         assert_eq!(heads(text), words, "{text}");
+    }
+}
+
+#[test]
+fn words_of_leaves_are_not_said_of_other_things() {
+    let heads = |leaves, text| -> Vec<&str> {
+        words_in(leaves, [text]).into_iter().map(|entry| entry.word).collect()
+    };
+    for (text, of_leaves, of_others) in [
+        ("Are its gills like a feather?", &["feather", "gill"][..], &["gill"][..]),
+        ("Does it look like a leaf?", &["leaf"], &[]),
+        ("Are the buds opposite?", &["bud", "opposite"], &["bud"]),
+        ("Is the tip of the tail spiny?", &["spine", "tail", "tip"], &["tail"]),
+        ("Is the shell smooth?", &["shell", "smooth"], &["shell", "smooth"]),
+    ] {
+        assert_eq!(heads(true, text), of_leaves, "{text}");
+        assert_eq!(heads(false, text), of_others, "{text}");
+    }
+    for listed in WORDS.iter().filter(|listed| !listed.leaves) {
+        let of_blades = ["blade", "leaflet", "Look for the bud", "leaves at the same height"];
+        let plain = listed.entry.plain;
+        let said = of_blades.iter().any(|words| plain.contains(words));
+        assert!(!said || listed.entry.word == "gland", "{}: {plain}", listed.entry.word);
     }
 }
 

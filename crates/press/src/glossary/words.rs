@@ -1,7 +1,7 @@
 //! The built-in words, in the order of the alphabet, each with its plain words, its look-alike,
 //! its spellings and where its definition comes from.
 //!
-//! A [`leaf_word`] draws its line as Ellis et al. 2009, *Manual of Leaf Architecture*, does (from
+//! A [`leaf_word`] is true of leaves alone, and draws its line as Ellis et al. 2009, *Manual of Leaf Architecture*, does (from
 //! memory: a page number would be a guess). All the others, and every look-alike, are common
 //! practice, without a source. It holds no facts about kinds.
 
@@ -17,7 +17,17 @@ const fn word(
     plain: &'static str,
     not: &'static str,
 ) -> Listed {
-    listed(COMMON, word, forms, plain, not)
+    listed(COMMON, false, word, forms, plain, not)
+}
+
+/// One line of the list that is true of leaves alone, as common practice has it.
+const fn of_leaves(
+    word: &'static str,
+    forms: &'static [&'static str],
+    plain: &'static str,
+    not: &'static str,
+) -> Listed {
+    listed(COMMON, true, word, forms, plain, not)
 }
 
 /// One line of the list that the handbook of leaves defines.
@@ -27,18 +37,19 @@ const fn leaf_word(
     plain: &'static str,
     not: &'static str,
 ) -> Listed {
-    listed(LEAF, word, forms, plain, not)
+    listed(LEAF, true, word, forms, plain, not)
 }
 
 const fn listed(
     source: &'static str,
+    leaves: bool,
     word: &'static str,
     forms: &'static [&'static str],
     plain: &'static str,
     not: &'static str,
 ) -> Listed {
     let not_to_be_confused = if not.is_empty() { None } else { Some(not) };
-    Listed { entry: Entry { word, plain, not_to_be_confused, source }, forms }
+    Listed { entry: Entry { word, plain, not_to_be_confused, source }, leaves, forms }
 }
 
 /// Every word that can be explained.
@@ -49,7 +60,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "The hind part of an insect's body, behind the legs.",
         "",
     ),
-    word(
+    of_leaves(
         "alternate",
         &["alternate", "alternately"],
         "One leaf at each height of the twig, left and right by turns.",
@@ -203,7 +214,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "The young of an insect, before it has wings.",
         "worm: most larvae have legs or a hard head.",
     ),
-    word(
+    of_leaves(
         "leaf",
         &["leaf", "leaves"],
         "Look for the bud. The stalk below it, and everything on that stalk, is one leaf.",
@@ -258,7 +269,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "A dry fruit in a hard shell. Never taste it.",
         "berry: a berry is soft.",
     ),
-    word(
+    of_leaves(
         "opposite",
         &["opposite"],
         "Two leaves at the same height of the twig, face to face.",
@@ -275,7 +286,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "petal",
         &["petal", "petals"],
         "One of the coloured parts round the middle of a flower.",
-        "sepal: sepals stand under the petals.",
+        "sepal: sepals are under the petals.",
     ),
     word("pod", &["pod", "pods"], "A long dry fruit with the seeds in a row.", ""),
     word("pointed", &["pointed"], "Ending in a point.", "rounded: it ends in a curve."),
@@ -338,7 +349,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "A hard, sharp point that pricks.",
         "tooth: a tooth of a leaf is soft and does not prick.",
     ),
-    word(
+    of_leaves(
         "spine",
         &["spine", "spines", "spiny"],
         "A sharp, hard point on a leaf. It pricks.",
@@ -407,7 +418,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "A thin branch, with buds along it.",
         "leaf stalk: it has no buds along it.",
     ),
-    word(
+    of_leaves(
         "underside",
         &["underside", "undersides"],
         "The lower side of a leaf, where the veins stick out.",
@@ -425,7 +436,7 @@ pub(crate) const WORDS: &[Listed] = &[
         "One of the lines in the blade that carry water.",
         "midrib: the thickest vein, in the middle.",
     ),
-    word(
+    of_leaves(
         "vein pair",
         &["vein pair", "vein pairs", "pairs of veins", "pair of veins"],
         "Two side veins, one on the left and one on the right of the midrib.",

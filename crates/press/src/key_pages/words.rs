@@ -86,7 +86,7 @@ fn piece(setting: &Setting, entry: &Entry, wide: f64, style: Style) -> Piece {
     match entry.not_to_be_confused {
         None => piece,
         Some(other) => {
-            let words = format!("Do not confuse with {other}");
+            let words = format!("Not to be mixed up with {other}");
             piece.then(0.3, setting.text(&words, Style::SMALL.inked(Ink::Soft), wide))
         }
     }

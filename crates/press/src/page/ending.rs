@@ -50,7 +50,8 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
             let newcomer = fitting::newcomer(fitting::at_end(booklet.matrix, end));
             html += &format!("</div>\n<p class=\"newcomer\">{newcomer}</p>\n");
             let kinds = end.taxa.iter().map(|&taxon| booklet.matrix.taxon(taxon));
-            html += &words_explained(kinds.filter_map(|kind| kind.confirming.as_deref()));
+            html +=
+                &words_explained(booklet, kinds.filter_map(|kind| kind.confirming.as_deref()));
         }
         Ending::NoSuchNumber(_) | Ending::Nothing => {
             html += &format!(

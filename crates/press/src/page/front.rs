@@ -5,7 +5,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::glossary::{Entry, words_in, words_used};
+use crate::glossary::{Entry, about_leaves, words_in, words_used};
 use crate::{Booklet, fitting, safety};
 
 use super::escape::escaped;
@@ -127,8 +127,11 @@ pub(super) fn word_list(booklet: &Booklet) -> String {
 }
 
 /// The words of some texts, to be opened where they are read.
-pub(super) fn words_explained<'t>(texts: impl IntoIterator<Item = &'t str>) -> String {
-    let words = words_in(texts);
+pub(super) fn words_explained<'t>(
+    booklet: &Booklet,
+    texts: impl IntoIterator<Item = &'t str>,
+) -> String {
+    let words = words_in(about_leaves(booklet), texts);
     if words.is_empty() {
         return String::new();
     }
@@ -146,7 +149,7 @@ fn entries(words: &[Entry]) -> String {
         html += &format!("<dt>{}</dt>\n<dd>{}", escaped(entry.word), escaped(entry.plain));
         if let Some(other) = entry.not_to_be_confused {
             let other = escaped(other);
-            html += &format!("<span class=\"not\">Not to be confused with {other}</span>");
+            html += &format!("<span class=\"not\">Not to be mixed up with {other}</span>");
         }
         html += "</dd>\n";
     }

@@ -3,7 +3,7 @@
 //! From `Leaf_edge`, `Spines (yes/no)` or `stalk length in mm` to the words that say what it is
 //! about. In a table of leaves `edge` is the leaf edge. It makes no sentence.
 
-use spinney_model::Matrix;
+use spinney_model::{Matrix, Scale};
 
 use super::grammar::{front, is_joint, is_noun, lower};
 
@@ -165,8 +165,10 @@ pub(super) fn whole_name(matrix: &Matrix, part: &str) -> String {
         "edge" | "margin" | "stalk" | "blade" if speaks_of_leaves(matrix) => {
             format!("leaf {part}")
         }
-        "place on the twig" => "leaves".to_string(),
-        "arrangement on the twig" | "arrangement" | "leaf arrangement"
+        "place on the twig"
+        | "arrangement on the twig"
+        | "arrangement"
+        | "leaf arrangement"
             if speaks_of_leaves(matrix) =>
         {
             "leaves".to_string()
@@ -175,12 +177,84 @@ pub(super) fn whole_name(matrix: &Matrix, part: &str) -> String {
     }
 }
 
+/// What only animals have or do: such a table is never about leaves.
+const ANIMAL: [&str; 8] = ["leg", "antenna", "feeler", "gill", "fin", "claw", "swim", "crawl"];
+/// Other things than leaves; in a table of leaves they are said beside a leaf.
+const BESIDE: [&str; 12] = [
+    "tail", "shell", "body", "mouth", "wing", "seed", "fruit", "cone", "nut", "bud", "bark",
+    "trunk",
+];
+/// What is said of a leaf's outline alone.
+const OUTLINE: [&str; 7] =
+    ["toothed", "lobed", "unlobed", "serrate", "double-toothed", "pinnate", "palmate"];
+
+/// Whether a table names leaves, so that `edge` is the leaf edge and there is a box to stick one
+/// into.
 pub(crate) fn speaks_of_leaves(matrix: &Matrix) -> bool {
-    let scene = matrix.scene();
-    let headings = matrix.characters().iter().map(|character| character.name.as_str());
-    let texts = headings.chain(scene.part.as_deref()).chain(scene.title.as_deref());
-    texts.flat_map(|text| text.split(|c: char| !c.is_alphabetic())).any(|word| {
-        let word = word.to_lowercase();
-        ["leaf", "leaves", "leaflet", "leaflets", "petiole"].contains(&word.as_str())
+    named(matrix, &[]).unwrap_or_else(|| {
+        let scene = matrix.scene();
+        // The starter's own column says where the leaves are.
+        headings(matrix).any(|name| lower(name.trim()) == "place on the twig")
+            || scene.part.iter().chain(&scene.title).any(|text| names_a_leaf(text))
+    })
+}
+
+/// Whether "tip" and "opposite" are said of leaves: in the table, or in these questions of a key.
+/// A column of edges that are toothed or lobed is about leaves, though it does not say so.
+pub fn about_leaves<'t>(
+    matrix: &'t Matrix,
+    questions: impl IntoIterator<Item = &'t str>,
+) -> bool {
+    let questions: Vec<&str> = questions.into_iter().collect();
+    let outline = || {
+        matrix.characters().iter().any(|character| match &character.scale {
+            Scale::Words { states } => {
+                states.iter().any(|state| OUTLINE.contains(&lower(state).as_str()))
+            }
+            _ => false,
+        })
+    };
+    let animal = headings(matrix).chain(questions.iter().copied()).any(is_of_an_animal);
+    named(matrix, &questions) == Some(true)
+        || !animal && (outline() || speaks_of_leaves(matrix))
+}
+
+/// Whether headings or questions name leaves. None: they name nothing that tells.
+fn named(matrix: &Matrix, questions: &[&str]) -> Option<bool> {
+    let said = || headings(matrix).chain(questions.iter().copied());
+    if said().any(is_of_an_animal) {
+        return Some(false);
+    }
+    if said().any(names_a_leaf) {
+        return Some(true);
+    }
+    said().any(|text| says(text, &BESIDE, true)).then_some(false)
+}
+
+fn headings(matrix: &Matrix) -> impl Iterator<Item = &str> {
+    matrix.characters().iter().map(|character| character.name.as_str())
+}
+
+fn is_of_an_animal(text: &str) -> bool {
+    says(text, &ANIMAL, true)
+}
+
+/// Whether a text names a leaf, and not only what looks like one or what one leaves behind.
+fn names_a_leaf(text: &str) -> bool {
+    let mut text = format!(" {} ", lower(text));
+    for other in ["like a leaf", "like leaves", "leaf-like", "leaf scar", "leaf litter"] {
+        text = text.replace(other, " ");
+    }
+    const NAMES: [&str; 8] =
+        ["leaf", "leaves", "leaflet", "leaflets", "petiole", "blatt", "blätter", "blattrand"];
+    says(&text, &NAMES, false)
+}
+
+/// Whether a text has one of these words, or their plurals.
+fn says(text: &str, words: &[&str], plural: bool) -> bool {
+    let in_words = lower(text);
+    in_words.split(|c: char| !c.is_alphabetic()).any(|word| {
+        let one = if plural { word.strip_suffix('s').unwrap_or(word) } else { word };
+        words.contains(&word) || words.contains(&one)
     })
 }

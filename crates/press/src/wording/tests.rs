@@ -558,3 +558,34 @@ fn a_table_in_no_known_language_is_asked_in_its_own_words() {
     let german = words("Rand", &["glatt", "gezähnt", "gesägt"]);
     assert_eq!(asked(german, None, states(&[1, 2])), "Rand: gezähnt oder gesägt?");
 }
+
+#[test]
+fn a_table_is_about_leaves_where_it_names_them_or_their_edges() {
+    let table = |title: &str, headings: &[(&str, &[&str])]| {
+        let characters: Vec<_> =
+            headings.iter().map(|(name, states)| words(name, states)).collect();
+        let row = characters.iter().map(|_| Cell::from(Value::Unknown)).collect();
+        let scene = Scene { title: Some(title.to_owned()), ..Scene::default() };
+        Matrix::new(scene, vec![Taxon::named("it")], characters, vec![row]).unwrap()
+    };
+    let bare: &[&str] = &["one", "two"];
+    for (title, headings, leaves) in [
+        ("Hedge", &[("leaf edge", bare), ("fruit", bare)][..], true),
+        ("Hedge", &[("edge", &["toothed", "smooth"]), ("fruit", bare)], true),
+        ("Leaves of our street", &[("feel", bare)], true),
+        ("Hedge", &[("place on the twig", bare)], true),
+        ("Pond", &[("number of legs", bare), ("gills like a leaf", bare)], false),
+        ("Pond leaves", &[("legs", bare), ("lives on leaves", bare)], false),
+        ("Leaf litter", &[("colour", bare)], false),
+        ("Seeds", &[("wings", bare), ("colour", bare)], false),
+        ("Winter twigs", &[("twig end", bare), ("buds", bare), ("leaf scar", bare)], false),
+        ("Pasta", &[("edge", &["wavy", "smooth"]), ("hole", bare)], false),
+    ] {
+        assert_eq!(about_leaves(&table(title, headings), []), leaves, "{title}: {headings:?}");
+    }
+    // A key in people's own words, whose table has no column for it.
+    let acorns = table("Oaks", &[("acorn", bare)]);
+    assert!(!about_leaves(&acorns, ["Is it small?"]));
+    assert!(about_leaves(&acorns, ["Are the leaves lobed?"]));
+    assert!(!about_leaves(&acorns, ["Does it look like a leaf?"]));
+}

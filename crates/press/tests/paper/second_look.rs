@@ -64,11 +64,3 @@ fn no_second_look_needs_a_further_page() {
     }
     assert!(printed > 20, "only {printed} sheets have a second look");
 }
-
-#[test]
-fn nobody_is_sent_to_touch_for_a_second_look() {
-    let walked = hedge_walk();
-    assert!(walked.matrix.character(CharacterIx(0)).by_touch, "the feel is felt");
-    let looks = looks(&walked, 0);
-    assert!(!page::html(&with(&walked, &looks)).contains("On yes, check"));
-}

@@ -97,7 +97,7 @@ fn next_best(ink: &Ink, matrix: &Matrix, best: &BestKeys) -> String {
         let more = if more == Share::from_integer(0) {
             "as good as the best".to_owned()
         } else {
-            format!("{} more a find", report::counted(report::each(more, all), 2, "step"))
+            format!("{} more per find", report::counted(report::each(more, all), 2, "question"))
         };
         let title = format!("Key {} of those that make other heaps: {more}", place + 1);
         let _ = write!(text, "\n{}\n{}", ink.bold(&title), key_text::write(&key, matrix));
@@ -187,7 +187,7 @@ fn because(matrix: &Matrix, kept: bool, reason: &Reasons) -> String {
         return format!("You wanted this question here; {saved}.");
     }
     if next.extra == zero && next.exact {
-        return "Others do as well; this one stands first in the table.".to_owned();
+        return "Others do as well. This one comes first in the table.".to_owned();
     }
     let uneven = |(yes, no, _): (usize, usize, usize)| yes.abs_diff(no);
     let more_even = reason
@@ -197,12 +197,12 @@ fn because(matrix: &Matrix, kept: bool, reason: &Reasons) -> String {
         .min_by_key(|other| uneven(other.heaps));
     match more_even {
         None => {
-            "It divides the heap more evenly than the others, or as evenly and at less cost."
+            "It divides the heap more evenly than the others, or as evenly and more easily."
                 .to_owned()
         }
         Some(other) => format!(
-            "\"{}\" would part the heap more evenly, but the key as a whole would take longer: \
-             it is harder to see, or what it leaves is harder to part.",
+            "\"{}\" would divide the heap more evenly, but the key as a whole would take longer: \
+             it is harder to see, or what it leaves is harder to tell apart.",
             wording::question(matrix, &other.ask)
         ),
     }
@@ -211,7 +211,7 @@ fn because(matrix: &Matrix, kept: bool, reason: &Reasons) -> String {
 /// What would take less, and whom it would hurt.
 fn not_by_touch(matrix: &Matrix, barred: &NotByTouch) -> String {
     let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
-    let saved = report::counted(report::each(-barred.instead.extra, all), 2, "step");
+    let saved = report::counted(report::each(-barred.instead.extra, all), 2, "question");
     let question = wording::question(matrix, &barred.instead.ask);
     const MOST: usize = 3;
     let mut names: Vec<String> =
@@ -226,8 +226,8 @@ fn not_by_touch(matrix: &Matrix, barred: &NotByTouch) -> String {
         _ => names.concat(),
     };
     format!(
-        "\"{question}\" would have saved {saved} a find, but one has to touch for it, and {names} \
-         may be in the hand."
+        "\"{question}\" That would save {saved} per find, but children would have to touch, and \
+         {names} may be in the hand."
     )
 }
 
@@ -236,13 +236,13 @@ fn alternative_in_words(matrix: &Matrix, other: &Alternative) -> String {
     let question = wording::question(matrix, &other.ask);
     let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
     let size = if other.extra < zero { -other.extra } else { other.extra };
-    let steps = report::counted(report::each(size, all), 2, "step");
+    let questions = report::counted(report::each(size, all), 2, "question");
     let cost = match (other.extra.cmp(&zero), other.exact) {
         (Ordering::Equal, true) => "costs the same".to_owned(),
-        (Ordering::Less, true) => format!("saves {steps} a find"),
-        (Ordering::Greater, true) => format!("costs {steps} more a find"),
-        (Ordering::Greater, false) => format!("costs at least {steps} more a find"),
-        (_, false) => format!("may save up to {steps} a find; not looked at to the end"),
+        (Ordering::Less, true) => format!("saves {questions} per find"),
+        (Ordering::Greater, true) => format!("costs {questions} more per find"),
+        (Ordering::Greater, false) => format!("costs at least {questions} more per find"),
+        (_, false) => format!("may save up to {questions} per find; not looked at to the end"),
     };
     format!("{question} – {cost} ({})", heaps(other.heaps))
 }

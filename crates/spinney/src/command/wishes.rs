@@ -252,7 +252,11 @@ fn why(matrix: &Matrix, refusal: &Refusal) -> (String, String) {
 pub(crate) fn early_in_words(matrix: &Matrix, early: Early) -> String {
     match early {
         Early::Part(one, other) => {
-            format!("{} and {} part early", matrix.taxon(one).name, matrix.taxon(other).name)
+            format!(
+                "{} and {} are told apart early",
+                matrix.taxon(one).name,
+                matrix.taxon(other).name
+            )
         }
         Early::Leave(taxon) => format!("{} comes out first", matrix.taxon(taxon).name),
     }
@@ -261,7 +265,7 @@ pub(crate) fn early_in_words(matrix: &Matrix, early: Early) -> String {
 /// What is best, in a teacher's words.
 pub(crate) fn goal_in_words(goal: Goal) -> &'static str {
     match goal {
-        Goal::LeastEffort => "the fewest questions a find",
+        Goal::LeastEffort => "the fewest questions per find",
         Goal::ShortestLongestPath => "no long way",
         Goal::MostRightEnds => "the most finds at the right name",
         Goal::EvenTeaching => "few new words at once",

@@ -36,7 +36,7 @@ pub(crate) fn forgiving(
         push_wrapped(
             &mut text,
             INDENT,
-            "A kind with a second place stands at more than one end, and that is meant: whoever \
+            "A kind with a second place comes out at more than one end, and that is meant: whoever \
              misreads the question can still find it.",
         );
     }
@@ -55,7 +55,7 @@ pub(crate) fn forgiving(
         push_wrapped(
             &mut text,
             INDENT,
-            "Where \"at most\" stands, the search was stopped; a larger --budget goes on.",
+            "Where it says \"at most\", the search was stopped; a larger --budget goes on.",
         );
     }
     if forgiving.keys.iter().any(|one| one.stopped == Some(Stopped::Overflow)) {

@@ -34,21 +34,21 @@ fn in_short(matrix: &Matrix, revision: &Revision) -> String {
     let against = if more <= Share::from_integer(0) {
         "no key from this table takes less".to_owned()
     } else {
-        format!("the best key from this table saves {} a find", counted(more, 2, "step"))
+        format!("the best key from this table saves {} per find", counted(more, 2, "question"))
     };
     let against = match revision.stopped {
         None => against,
         Some(_) => format!("as far as was looked, {against}"),
     };
-    format!("{changes}: about {mean} a find, at most {}; {against}.", revision.longest)
+    format!("{changes}: about {mean} per find, at most {}; {against}.", revision.longest)
 }
 
 fn proof(revision: &Revision) -> String {
-    let loss = counted(revision.loss, 2, "step");
+    let loss = counted(revision.loss, 2, "question");
     match revision.stopped {
         None if revision.changes == 0 => String::new(),
         None => format!(
-            "Proved: every key with fewer changes takes more than {loss} a find beyond the best."
+            "Proved: every key with fewer changes takes more than {loss} per find beyond the best."
         ),
         Some(Stopped::Budget) => format!(
             "Not proved: the search stopped after {} heaps; fewer changes may do. A larger \
@@ -118,7 +118,7 @@ fn curve(matrix: &Matrix, revision: &Revision) -> String {
     let mut line = |changes: &str, what: &str| {
         let _ = writeln!(text, "  {changes:>9}   {what}");
     };
-    line("questions", "steps a find (an easy question is one step, a hard one more)");
+    line("questions", "questions per find (a hard question counts for two or three)");
     line("changed", "");
     if let Some(most) = revision.fewest.checked_sub(1) {
         let changes = if most == 0 { "0".to_owned() } else { format!("0 to {most}") };

@@ -49,7 +49,7 @@ fn goal(reached: &Reached, matrix: &Matrix, sure: bool) -> Option<String> {
             let most = counted(value, 0, "new word");
             let met = super::each(reached.then.unwrap_or(zero), all(matrix));
             let met = counted(met, 1, "new word");
-            format!("At most {most} on any question, and {met} a find in all{best}.")
+            format!("At most {most} on any question, and {met} per find in all{best}.")
         }
         Goal::FewestWords => {
             format!("The whole key uses {}{best}.", counted(value, 0, "different word"))
@@ -57,7 +57,7 @@ fn goal(reached: &Reached, matrix: &Matrix, sure: bool) -> Option<String> {
         Goal::FewestRulers if value == zero => "Nobody needs a ruler.".to_owned(),
         Goal::FewestRulers => {
             let each = counted(super::each(value, all(matrix)), 2, "time");
-            format!("A ruler is needed {each} a find{best}.")
+            format!("A ruler is needed {each} per find{best}.")
         }
     })
 }
@@ -120,18 +120,19 @@ fn touch(price: &Price, claim: &Claim, matrix: &Matrix) -> Option<String> {
             }
         });
     }
-    let spared = format!(
-        "Nobody is sent to touch what may hurt while something else separates: that {}",
-        costs(extra, price.exact)
-    );
-    match touching(claim) {
-        None if extra == zero => None,
-        None => Some(format!("{spared}.")),
-        Some(questions) => Some(format!(
-            "{spared}. {} all the same, since nothing else separates there, or you kept it.",
-            capital(&questions)
-        )),
-    }
+    let spared = (extra != zero).then(|| {
+        let costs = costs(extra, price.exact);
+        format!("Nobody is sent to touch what may hurt while something else separates. That {costs}.")
+    });
+    let asked = touching(claim).map(|questions| {
+        let why = match claim.wishes.kept {
+            Some(_) => "Nothing else separates there, or you kept it.",
+            None => "Nothing else separates there.",
+        };
+        format!("{} while a kind with a caution may be in the hand. {why}", capital(&questions))
+    });
+    let said: Vec<String> = spared.into_iter().chain(asked).collect();
+    (!said.is_empty()).then(|| said.join(" "))
 }
 
 /// `question 7 is answered by touch`
@@ -146,14 +147,14 @@ fn touching(claim: &Claim) -> Option<String> {
     }
 }
 
-/// `costs 0.3 steps a find`
+/// `costs 0.3 questions per find`
 fn costs(extra: Share, exact: bool) -> String {
     let zero = Share::from_integer(0);
     let about = if exact { "" } else { "about " };
     if extra > zero {
-        format!("costs {about}{} a find", counted(extra, 2, "step"))
+        format!("costs {about}{} per find", counted(extra, 2, "question"))
     } else if extra < zero {
-        format!("saves {about}{} a find", counted(-extra, 2, "step"))
+        format!("saves {about}{} per find", counted(-extra, 2, "question"))
     } else {
         format!("costs {about}nothing")
     }
@@ -267,8 +268,8 @@ mod tests {
     #[test]
     fn prices_are_said_with_their_sign() {
         let third = Share::new(1, 3);
-        assert_eq!(costs(third, true), "costs 0.33 steps a find");
-        assert_eq!(costs(-third, false), "saves about 0.33 steps a find");
+        assert_eq!(costs(third, true), "costs 0.33 questions per find");
+        assert_eq!(costs(-third, false), "saves about 0.33 questions per find");
         assert_eq!(costs(Share::from_integer(0), true), "costs nothing");
     }
 }

@@ -15,7 +15,7 @@ pub(super) fn list(t: Tongue, collection: &Collection) -> Markup {
     let pairs = pairs(collection);
     html! {
         @for (first, second) in &pairs {
-            @let names = [collection.name(*first), collection.name(*second)];
+            @let names = as_typed(collection.name(*first), collection.name(*second));
             form.finding.look.one-name id={"one-name-" (second.0)} method="post" action="/do/merge-kinds" {
                 p dir="auto" { (t.with("finds-one-name", &[("first", &names[0]), ("second", &names[1])])) }
                 input type="hidden" name="kind" value=(second.0);
@@ -27,6 +27,15 @@ pub(super) fn list(t: Tongue, collection: &Collection) -> Markup {
                 p.quiet { (t.say("finds-merge-why")) }
             }
         }
+    }
+}
+
+/// Both names as they were typed, without the number that only keeps them apart, where that
+/// leaves two.
+fn as_typed(first: String, second: String) -> [String; 2] {
+    match second.rsplit_once(" (") {
+        Some((bare, _)) if bare != first => [first, bare.to_owned()],
+        _ => [first, second],
     }
 }
 

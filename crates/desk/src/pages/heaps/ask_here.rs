@@ -68,6 +68,8 @@ fn a_find(made: &Made, effort: Share) -> Share {
 /// The form: type a question, or take one of the table's.
 pub(super) fn form(top: &Top<'_>, laid: &Laid, offers: &[Offer]) -> Markup {
     let t = top.t;
+    let leaves = wording::about_leaves(&top.layer.matrix, []);
+    let example = if leaves { "heaps-leaf-example" } else { "heaps-own-example" };
     let (first, rest) = offers.split_at(offers.len().min(OFFERED));
     html! {
         section.ask {
@@ -75,7 +77,7 @@ pub(super) fn form(top: &Top<'_>, laid: &Laid, offers: &[Offer]) -> Markup {
             form method="post" action="/do/ask" {
                 (top.where_fields())
                 label for="words" { (t.say("heaps-own-question")) }
-                input #words name="words" maxlength="300" required placeholder=(t.say("heaps-own-example"));
+                input #words name="words" maxlength="300" required placeholder=(t.say(example));
                 button.main #ask { (t.say("heaps-ask")) }
             }
             @if !offers.is_empty() {

@@ -114,7 +114,10 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
             t.with("key-not-sure", &[("least", &least)])
         }
         (None, Proof::Confirmed(_), false) => t.say("key-best"),
-        (None, Proof::Confirmed(_), true) if !by_choice => t.say("key-best-spared"),
+        (None, Proof::Confirmed(_), true) if !by_choice => {
+            let all = claim.touching.is_empty();
+            t.say(if all { "key-best-spared" } else { "key-best-touch-waits" })
+        }
         (None, Proof::Confirmed(_), true) => t.say("key-best-wished"),
         (None, Proof::Contradicted(_), _) => t.say("key-contradicted"),
         (None, _, _) if key.made.looked_long => t.say("key-best-alone"),
@@ -157,7 +160,9 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
 fn touching(t: Tongue, claim: &Claim) -> String {
     let numbers: Vec<String> = claim.touching.iter().map(u32::to_string).collect();
     let count = [("questions", &numbers.join(", ") as &dyn std::fmt::Display)];
-    t.count_with("key-touching", numbers.len(), &count)
+    let message =
+        if claim.wishes.kept.is_some() { "key-touching-or-kept" } else { "key-touching" };
+    t.count_with(message, numbers.len(), &count)
 }
 
 /// Starts to look on: nothing that is kept, so no edit.

@@ -10,6 +10,7 @@ use spinney_press::wording;
 use super::Trying;
 use super::screens::{back, explained, head, trail};
 use super::walk::Walk;
+use crate::language::Tongue;
 use crate::pages::finds::{drawn_line, face};
 use crate::pages::heaps::answer_tab;
 use crate::pages::key::{Ending, From, Missing};
@@ -90,7 +91,12 @@ pub(super) fn ending(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
                 @for name in &out.strange { div.ending { h2 dir="auto" { (name) } } }
             }
             (drawn_line(t, trying.collection, out.kinds.iter().map(|(kind, _)| kind), trying.laid.as_deref()))
-            @if out.count() > 0 { (second_looks(trying, walk)) }
+            @if out.count() > 0 {
+                @let looks = second_looks(trying, walk);
+                (looks_listed(t, &looks))
+                // Each word once, whoever says it.
+                (explained(trying, &said_at(trying, &out, &looks)))
+            }
             p.cannot-tell {
                 a.button.main #again href=(trying.address("")) { (t.say("try-another")) }
                 a.button #not-it href=(back(trying)) { (t.say("try-not-it")) }
@@ -125,7 +131,6 @@ fn comes_out(trying: &Trying<'_>, id: KindId, open: Option<u32>) -> Markup {
             }
             @if confirm.is_empty() { p.quiet { (t.say("try-no-sentence")) } } @else {
                 p.confirm dir="auto" { strong { (t.say("try-confirm")) " " } (confirm) }
-                (explained(trying, &[confirm]))
             }
         }
     }
@@ -151,30 +156,40 @@ fn guess(trying: &Trying<'_>, id: KindId, name: &str, number: u32) -> Markup {
     }
 }
 
+/// What is read at an end: the sentences that confirm its kinds, and the second looks.
+fn said_at<'a>(
+    trying: &'a Trying<'_>,
+    out: &CameOut<'_>,
+    looks: &'a [(String, bool)],
+) -> Vec<&'a str> {
+    let kinds = out.kinds.iter().filter_map(|(kind, _)| trying.collection.kinds.get(kind));
+    let confirming = kinds.map(|kind| kind.field(KindField::ConfirmBy));
+    confirming.chain(looks.iter().map(|(words, _)| words.as_str())).collect()
+}
+
 /// Questions that were not asked on the way, and what they must come to if the answers were
-/// right. What is answered by touch is left out: nobody was warned of it.
-fn second_looks(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
-    let t = trying.t;
+/// right.
+fn second_looks(trying: &Trying<'_>, walk: &Walk<'_>) -> Vec<(String, bool)> {
     let matrix = &trying.made.layer.matrix;
     let looks = walk.steps.iter().filter(|(_, letter)| *letter != 'u');
     let looks = looks.filter_map(|(couplet, letter)| {
-        let all = trying.made.looks.get(&couplet.number)?;
-        let (ask, opposite) =
-            all.iter().find(|(ask, _)| !matrix.character(ask.character).by_touch)?;
+        let (ask, opposite) = trying.made.looks.get(&couplet.number)?.first()?;
         let ask = wording::said_at(matrix, &trying.made.key, couplet.number, ask);
         Some((wording::question(matrix, &ask), (*letter == 'y') != *opposite))
     });
-    let looks: Vec<(String, bool)> = looks.collect();
+    looks.collect()
+}
+
+fn looks_listed(t: Tongue, looks: &[(String, bool)]) -> Markup {
     html! {
         @if !looks.is_empty() {
             section.second-looks {
                 h2 { (t.say("try-second-look")) }
                 ul {
-                    @for (words, yes) in &looks {
+                    @for (words, yes) in looks {
                         li { span dir="auto" { (words) } " " (answer_tab(t, *yes)) }
                     }
                 }
-                (explained(trying, &looks.iter().map(|(words, _)| words.as_str()).collect::<Vec<_>>()))
             }
         }
     }

@@ -116,8 +116,8 @@ fn name(trying: &Trying<'_>, taxon: TaxonIx) -> String {
 /// Words of a question in plain words.
 pub(super) fn explained(trying: &Trying<'_>, texts: &[&str]) -> Markup {
     let t = trying.t;
-    let leaves = words::about_leaves(&trying.made.layer.matrix);
-    let words = glossary::words_in(texts.iter().copied());
+    let leaves = words::about_leaves(&trying.made);
+    let words = glossary::words_in(leaves, texts.iter().copied());
     html! {
         @if !words.is_empty() {
             section.explained aria-label=(t.say("try-words")) {

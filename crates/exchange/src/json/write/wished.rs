@@ -89,7 +89,7 @@ pub(super) fn price(price: &Price, claim: &Claim, matrix: &Matrix) -> shape::Pri
         Wish::Touch => ("sending nobody to touch what may hurt".to_owned(), "touch"),
         Wish::Order => ("asking in your order".to_owned(), "order"),
         Wish::Early(Early::Part(one, other)) => {
-            (format!("{} and {} part early", name(one), name(other)), "early")
+            (format!("{} and {} are told apart early", name(one), name(other)), "early")
         }
         Wish::Early(Early::Leave(taxon)) => {
             (format!("{} comes out first", name(taxon)), "early")

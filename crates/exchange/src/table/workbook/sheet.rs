@@ -99,7 +99,7 @@ fn damaged(damage: Damage, at: (u32, u32), grid: &Grid, report: &mut Report) {
                 "The file is damaged after {}; the rest is missing.",
                 grid.cell(at.0, at.1)
             ),
-            "Open it in a spreadsheet, look whether all is there, and save it anew.",
+            "Open it in a spreadsheet, look whether all is there, and save it again.",
         );
     }
 }
