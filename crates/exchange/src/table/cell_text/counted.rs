@@ -64,7 +64,7 @@ pub(super) fn counts_in_a_row(text: &str) -> Option<Vec<&str>> {
         0 => counts(word),
         _ => counted(word),
     });
-    if words.len() < 4 || words.len() % 2 != 0 || !in_turn {
+    if words.len() < 4 || !words.len().is_multiple_of(2) || !in_turn {
         return None;
     }
     let named: BTreeSet<String> =
