@@ -36,6 +36,38 @@ fn words_alternatives_and_counts_of_what_was_seen() {
 }
 
 #[test]
+fn counts_in_a_row_need_no_comma() {
+    let read = table(
+        "kind  | horned     | lobes
+         hazel | yes 9 no 1 | lobed 3 entire 1
+         ivy   | 9 no 1 yes | 3 entire 1 lobed
+         oak   | yes        | lobed",
+    );
+    assert_eq!(states(&read, 0), ["yes", "no"]);
+    assert_eq!(states(&read, 1), ["lobed", "entire"]);
+    let of = |first: i128, second: i128, whole: i128| {
+        Value::States(vec![
+            (StateIx(0), share(first, whole)),
+            (StateIx(1), share(second, whole)),
+        ])
+    };
+    assert_eq!(value(&read, 0, 0), of(9, 1, 10));
+    assert_eq!(value(&read, 1, 0), of(1, 9, 10));
+    assert_eq!(value(&read, 0, 1), of(3, 1, 4));
+    assert_eq!(value(&read, 1, 1), of(1, 3, 4));
+    assert!(read.findings.is_empty(), "{:?}", read.findings);
+}
+
+#[test]
+fn words_beside_numbers_are_not_always_counts() {
+    for cell in ["between 5 and 7", "from 3 to 4", "type 2", "5 cm 3 mm", "2 rows of 5"] {
+        let read = table(&format!("kind | what\nhazel | {cell}\nivy | toothed\noak | smooth"));
+        let two = matches!(value(&read, 0, 0), Value::States(states) if states.len() > 1);
+        assert!(!two, "{cell}");
+    }
+}
+
+#[test]
 fn unknown_and_does_not_apply_are_never_the_same() {
     let read = table(
         "kind  | edge    | leaflets

@@ -164,6 +164,8 @@ fn writing_and_web_pages_are_no_table_and_tables_are() {
             "Dear class,\n\ntoday we go out and look for leaves, twigs and shells.\n\
                     Bring boots, a coat and a bag.\nMr Green\n",
         ),
+        ("short letter", "Dear class\nwe go out\n"),
+        ("short lines", "Hello everybody\nplease bring boots\nwe meet at nine\n"),
         ("one line", "We found hazel, ivy and a very old oak behind the church wall.\n"),
         (
             "page",
@@ -179,6 +181,7 @@ fn writing_and_web_pages_are_no_table_and_tables_are() {
     }
     for text in [
         "kind\nhazel\nivy\n",
+        "our trees\nhazel\nfield maple\nlily of the valley\n",
         "Leaves of our hedge, spring, all of them invented for this lesson\nkind,edge\nhazel,toothed\n",
         "kind,what the leaf looks like\nhazel,round and soft and toothed all round\nivy,dark and shiny with five lobes\n",
         "kind;the leaf in your own words;the twig in your own words\n\

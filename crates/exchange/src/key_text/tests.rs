@@ -314,6 +314,46 @@ fn a_line_of_a_links_file_that_cannot_be_used_is_named() {
     }
 }
 
+#[test]
+fn a_threshold_may_be_said_in_words() {
+    let matrix = table();
+    for (line, same) in [
+        ("stalk length > 2 mm", "stalk length >= 2 mm"),
+        ("stalk length over 2 mm", "stalk length >= 2 mm"),
+        ("stalk length = over 2 mm", "stalk length >= 2 mm"),
+        ("stalk length is more than 2 mm", "stalk length >= 2 mm"),
+        ("stalk length = at least 2 mm", "stalk length >= 2 mm"),
+        ("stalk length more than 2 mm", "stalk length >= 2 mm"),
+        ("stalk length = 2 mm or more", "stalk length >= 2 mm"),
+        ("stalk length is under 3 cm", "stalk length < 30 mm"),
+        ("stalk length <= 30 mm", "stalk length < 30 mm"),
+        ("number of leaflets > 4", "number of leaflets >= 5"),
+        ("number of leaflets = fewer than 5", "number of leaflets < 5"),
+        ("number of leaflets = at most 4", "number of leaflets < 5"),
+    ] {
+        let (links, findings) = Links::read(&format!("question 5: {line}"), &matrix);
+        assert_eq!(findings, [], "{line}");
+        assert_eq!(links.write(&matrix), format!("question 5: {same}\n"), "{line}");
+    }
+}
+
+#[test]
+fn a_number_that_is_no_threshold_is_told_with_the_number_that_was_typed() {
+    let matrix = table();
+    for (line, write) in [
+        ("stalk length = 12 mm", "stalk length >= 12 mm"),
+        ("stalk length is 3 cm", "stalk length >= 30 mm"),
+        ("number of leaflets = 7", "number of leaflets >= 7"),
+    ] {
+        let (_, findings) = Links::read(&format!("question 5: {line}"), &matrix);
+        let remedy = &findings[0].remedy;
+        assert!(remedy.contains(&format!("question 5: {write}")), "{line}: {remedy}");
+        println!("{} {remedy}", findings[0].sentence);
+        let (_, again) = Links::read(&format!("question 5: {write}"), &matrix);
+        assert_eq!(again, []);
+    }
+}
+
 /// Pieces of which key texts are made, sense and nonsense.
 const PIECES: &[&str] = &[
     "1",

@@ -138,7 +138,7 @@ impl Links {
         let link = if matches!(nothing.as_str(), "nothing" | "nothing in the table" | "none") {
             Link::Nothing
         } else {
-            Link::Asks(meaning_of(meaning, matrix)?)
+            Link::Asks(meaning_of(number, meaning, matrix)?)
         };
         if self.questions.contains_key(&number) {
             return Err((
@@ -183,11 +183,18 @@ impl Links {
 }
 
 /// Signs and words between a character and what is asked of it.
-const SIGNS: [&str; 8] = [">=", "≥", "<", "=", " at least ", " below ", " under ", " is "];
+const SIGNS: [&str; 11] =
+    [">=", "≥", ">", "<=", "≤", "<", "=", " at least ", " below ", " under ", " is "];
+
+/// Words that do the same where no sign stands: `stalk length over 2 mm`. A name may hold one of
+/// them.
+const WORDED: [&str; 7] =
+    [" more than ", " less than ", " fewer than ", " at most ", " up to ", " over ", " above "];
 
 /// Reads `edge = toothed or spiny`, `stalk length >= 22.5 mm`, `leaflets < 5`.
-fn meaning_of(meaning: &str, matrix: &Matrix) -> Result<Ask, (String, String)> {
-    let (name, (sign, asked)) = taken(meaning, &SIGNS).ok_or_else(|| {
+fn meaning_of(question: u32, meaning: &str, matrix: &Matrix) -> Result<Ask, (String, String)> {
+    let found = taken(meaning, &SIGNS).or_else(|| taken(meaning, &WORDED));
+    let (name, (sign, asked)) = found.ok_or_else(|| {
         (
             format!("does not say what is asked: {}", shortened(meaning)),
             "Write the character, then = and a state, or >= and a number.".to_owned(),
@@ -206,8 +213,9 @@ fn meaning_of(meaning: &str, matrix: &Matrix) -> Result<Ask, (String, String)> {
             }
             Asked::States(states_of(asked, &column.name, states)?)
         }
-        Scale::Counts => threshold(sign, asked, &column.name, None)?,
-        Scale::Measure { unit, .. } => threshold(sign, asked, &column.name, Some(*unit))?,
+        Scale::Counts | Scale::Measure { .. } => {
+            threshold(sign, asked, (question, character), matrix)?
+        }
     };
     Ok(Ask { character, yes })
 }
@@ -253,37 +261,109 @@ fn states_of(
     Ok(found)
 }
 
+/// Which side of a number is asked for.
+#[derive(Clone, Copy)]
+enum Side {
+    AtLeast,
+    Above,
+    Below,
+    AtMost,
+}
+
+/// The side that a sign or a word before a number says; None: exactly the number.
+fn side(sign: &str) -> Option<Side> {
+    match sign.trim() {
+        ">=" | "≥" | "at least" => Some(Side::AtLeast),
+        ">" | "over" | "above" | "more than" => Some(Side::Above),
+        "<" | "below" | "under" | "less than" | "fewer than" => Some(Side::Below),
+        "<=" | "≤" | "at most" | "up to" => Some(Side::AtMost),
+        _ => None,
+    }
+}
+
+/// The side and the number behind an equals sign: `= over 2 mm`, `= 2 mm or more`.
+fn sided(asked: &str) -> Option<(Side, &str)> {
+    let worded = SIGNS.iter().chain(&WORDED).filter(|sign| side(sign).is_some());
+    let before = worded.filter_map(|sign| {
+        let rest = asked.get(..sign.trim().len())?.eq_ignore_ascii_case(sign.trim());
+        Some((side(sign)?, asked[sign.trim().len()..].trim())).filter(|_| rest)
+    });
+    let behind = [
+        (" or more", Side::AtLeast),
+        (" or longer", Side::AtLeast),
+        (" or less", Side::AtMost),
+        (" or fewer", Side::AtMost),
+    ];
+    let behind = behind.into_iter().filter_map(|(words, side)| {
+        let at = asked.len().checked_sub(words.len())?;
+        let ends = asked.get(at..)?.eq_ignore_ascii_case(words);
+        ends.then(|| (side, asked[..at].trim()))
+    });
+    before.max_by_key(|(_, rest)| usize::MAX - rest.len()).or_else(|| behind.into_iter().next())
+}
+
 fn threshold(
     sign: &str,
     asked: &str,
-    column: &str,
-    unit: Option<Unit>,
+    (question, character): (u32, CharacterIx),
+    matrix: &Matrix,
 ) -> Result<Asked, (String, String)> {
-    let shown = match unit {
-        Some(unit) if !unit.sign().is_empty() => format!("22.5 {}", unit.sign()),
-        Some(_) => "22.5".to_owned(),
-        None => "5".to_owned(),
+    let column = matrix.character(character);
+    let (name, unit) = match column.scale {
+        Scale::Measure { unit, .. } => (&column.name, Some(unit)),
+        Scale::Words { .. } | Scale::Counts => (&column.name, None),
     };
-    let remedy = format!("Write: {} >= {shown}", word(column));
-    let fault = |what: String| (what, remedy.clone());
-    if matches!(sign, "=" | " is ") {
-        return Err(fault(format!("asks exactly a number of {column}: that is no threshold.")));
-    }
-    let (number, said) = numbers::quantity(asked).ok_or_else(|| {
-        fault(format!("has a number that cannot be read: {}", shortened(asked)))
-    })?;
+    let said = side(sign).map(|side| (side, asked)).or_else(|| sided(asked));
+    let asked = said.map_or(asked, |(_, asked)| asked);
+    let Some((number, of)) = numbers::quantity(asked) else {
+        let unit = unit.map_or("", Unit::sign);
+        return Err((
+            format!("has a number that cannot be read: {}", shortened(asked)),
+            format!("Write {} >= and then a number, {}.", word(name), in_unit(unit)),
+        ));
+    };
     let fits = match unit {
-        None => said.is_none() && number.thousandths() % 1000 == 0,
-        Some(unit) => said.is_none_or(|said| said == unit),
+        None => of.is_none() && number.thousandths() % 1000 == 0,
+        Some(unit) => of.is_none_or(|of| of == unit),
     };
     if !fits {
-        return Err(fault(format!("gives {column} a number that does not fit it.")));
+        let unit = unit.map_or("", Unit::sign);
+        return Err((
+            format!("gives {name} a number that does not fit it."),
+            format!("Write {} >= and then a number, {}.", word(name), in_unit(unit)),
+        ));
     }
-    Ok(if matches!(sign, ">=" | "≥" | " at least ") {
-        Asked::AtLeast(number)
-    } else {
-        Asked::Below(number)
-    })
+    let whole = if unit.is_none() { 1_000 } else { 0 };
+    let next = Quantity::from_thousandths(number.thousandths().saturating_add(whole));
+    match said {
+        Some((Side::AtLeast, _)) => Ok(Asked::AtLeast(number)),
+        Some((Side::Above, _)) => Ok(Asked::AtLeast(next)),
+        Some((Side::Below, _)) => Ok(Asked::Below(number)),
+        Some((Side::AtMost, _)) => Ok(Asked::Below(next)),
+        None => {
+            let line = |yes| question_line(question, &Ask { character, yes }, matrix);
+            Err((
+                format!(
+                    "asks whether {name} is exactly {}. A question asks for that much or more, or \
+                     for less.",
+                    asked.trim()
+                ),
+                format!(
+                    "Write: {} (or, for less than that: {})",
+                    line(Asked::AtLeast(number)),
+                    line(Asked::Below(number))
+                ),
+            ))
+        }
+    }
+}
+
+/// How a number of some unit is written.
+fn in_unit(unit: &str) -> String {
+    match unit {
+        "" => "in figures".to_owned(),
+        unit => format!("in {unit}"),
+    }
 }
 
 /// Takes a name (in quotation marks or not) up to the first of some signs.

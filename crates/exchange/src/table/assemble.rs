@@ -168,7 +168,27 @@ fn nameless(grid: &Grid, row: u32, column: u32, report: &mut Report) {
     );
 }
 
+/// So many columns are looked at for a word in which two rows of one name differ.
+const LOOKED_AT: u32 = 30;
+
 fn twice(grid: &Grid, rows: (u32, u32), column: u32, names: (&str, &str), report: &mut Report) {
+    // Their own words, where they differ in some.
+    let differ =
+        (column.saturating_add(1)..=column.saturating_add(LOOKED_AT)).find_map(|other| {
+            let (one, two) = (grid.get(rows.0, other).trim(), grid.get(rows.1, other).trim());
+            let word = |text: &str| {
+                text.chars().all(|sign| sign.is_alphabetic() || " -".contains(sign))
+                    && text.chars().any(char::is_alphabetic)
+            };
+            (word(one) && word(two) && fold(one) != fold(two))
+                .then(|| format!("`{one} or {two}`"))
+        });
+    let one_row = match differ {
+        Some(both) => {
+            format!("Delete one row, or make them one: {both}. Two kinds need two names.")
+        }
+        None => "Delete one row. Two kinds need two names.".to_owned(),
+    };
     report.add(
         Code::KindTwice,
         "kind",
@@ -182,7 +202,7 @@ fn twice(grid: &Grid, rows: (u32, u32), column: u32, names: (&str, &str), report
                 names.0, names.1
             )
         },
-        "Delete one row, or make them one: `lobed or entire`. Two kinds need two names.",
+        &one_row,
     );
 }
 

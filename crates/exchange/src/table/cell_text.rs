@@ -9,7 +9,7 @@ use spinney_model::Share;
 use super::answers::{is_not_applicable, is_unknown};
 use super::number::{Amount, NoAmount, amount};
 use super::phrase::{alternatives, fold, has_stroke, list, quoted, unquote};
-use counted::{counted, out_of, shares};
+use counted::{counted, counts_in_a_row, out_of, shares};
 use trouble::{MIXED, NOT_A_NUMBER, ONE_END, ambiguous};
 
 pub(super) use counted::OutOf;
@@ -77,7 +77,7 @@ pub(super) fn understand(text: &str, heading: &str) -> Result<Typed, Trouble> {
     if let Some(out_of) = out_of(text) {
         return of(What::OutOf(out_of?), false);
     }
-    let items = list(text);
+    let items = counts_in_a_row(text).unwrap_or_else(|| list(text));
     let items: Vec<&str> = items.into_iter().filter(|item| !item.is_empty()).collect();
     if items.len() < 2 {
         let items = alternatives(items.first().copied().unwrap_or(""));

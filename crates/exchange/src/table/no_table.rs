@@ -18,6 +18,11 @@ const WORDS_OF_A_SENTENCE: usize = 4;
 const KINDS: [&str; 8] =
     ["kind", "kinds", "name", "species", "find", "finds", "plant", "animal"];
 
+/// Words that speak to somebody or say what is done: in one of two lines of a single column they
+/// make it writing. No name of a kind holds one.
+const SPEAKS: &str = "dear hello hi we you i they he she us me our your my is are was were will go \
+    please thank thanks can must bring today tomorrow";
+
 /// What a text is by its first signs: HTML, JSON, a PDF behind a line of something else.
 pub(super) fn by_its_beginning(text: &str) -> Option<&'static str> {
     let start: String = text.trim_start().chars().take(1024).collect();
@@ -53,6 +58,10 @@ pub(super) fn by_its_cells(grid: &Grid) -> Option<&'static str> {
     if 2 * rows.iter().filter(asks).count() > rows.len() {
         return Some("a key in words");
     }
+    let spoken = rows.iter().filter(|row| row.iter().any(|(_, text)| speaks(text))).count();
+    if rows.len() > 1 && rows.iter().all(|row| row.len() == 1) && 2 * spoken >= rows.len() {
+        return Some("writing, not rows and columns");
+    }
     let sentences = 2 * rows.iter().filter(|row| is_sentence(row)).count() >= rows.len();
     let all = middle(rows.iter().flat_map(|row| row.iter()).map(words));
     let names = middle(rows.iter().map(|row| words(&row[0])));
@@ -65,6 +74,12 @@ type Row<'g> = &'g [(u32, String)];
 
 fn words((_, text): &(u32, String)) -> usize {
     text.split_whitespace().count()
+}
+
+/// Whether a text speaks to somebody.
+fn speaks(text: &str) -> bool {
+    let words = text.split(|letter: char| !letter.is_alphabetic()).map(str::to_lowercase);
+    words.into_iter().any(|word| SPEAKS.split_whitespace().any(|known| known == word))
 }
 
 /// The one in the middle, sorted; of two the smaller.

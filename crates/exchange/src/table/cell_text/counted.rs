@@ -2,11 +2,13 @@
 //!
 //! From an item to the thing and its count, and from counts to exact shares.
 
-use num_traits::Zero;
-use spinney_model::Share;
+use std::collections::BTreeSet;
 
-use super::begins_like_a_number;
+use num_traits::Zero;
+use spinney_model::{Share, WrittenIn};
+
 use super::trouble::{HALF_COUNTED, NO_COUNT, SHARES, Trouble};
+use super::{HEDGES, begins_like_a_number};
 use crate::table::number::{NoAmount, amount};
 use crate::table::phrase::{quoted, unquote};
 
@@ -39,6 +41,40 @@ pub(super) fn out_of(text: &str) -> Option<Result<OutOf, Trouble>> {
         return Some(Err(NO_COUNT));
     }
     Some(Ok(OutOf { word, part, whole }))
+}
+
+/// Words that stand beside numbers and are not counted: `between 5 and 7`, `from 3 to 4`.
+const BETWEEN: [&str; 13] =
+    ["and", "to", "or", "of", "by", "x", "from", "between", "until", "in", "on", "at", "than"];
+
+/// `yes 9 no 1`, `9 yes 1 no`: words that differ, each with its count, and nothing between them.
+pub(super) fn counts_in_a_row(text: &str) -> Option<Vec<&str>> {
+    let words: Vec<&str> = text.split_whitespace().collect();
+    let counts = |word: &str| word.parse::<u32>().is_ok();
+    let counted = |word: &str| {
+        let letters = word.chars().count() > 1 && word.chars().all(char::is_alphabetic);
+        let small = word.to_lowercase();
+        letters
+            && !BETWEEN.contains(&small.as_str())
+            && !HEDGES.iter().any(|hedge| hedge.split(' ').any(|part| part == small))
+            && WrittenIn::spelt(&small).is_none()
+    };
+    let number_first = usize::from(!counts(words.first()?));
+    let in_turn = words.iter().enumerate().all(|(at, word)| match (at + number_first) % 2 {
+        0 => counts(word),
+        _ => counted(word),
+    });
+    if words.len() < 4 || !words.len().is_multiple_of(2) || !in_turn {
+        return None;
+    }
+    let named: BTreeSet<String> =
+        words.iter().filter(|word| !counts(word)).map(|word| word.to_lowercase()).collect();
+    let start = |word: &str| word.as_ptr() as usize - text.as_ptr() as usize;
+    let pairs = words.chunks(2).map(|pair| {
+        let end = start(pair[1]) + pair[1].len();
+        &text[start(pair[0])..end]
+    });
+    (2 * named.len() == words.len()).then(|| pairs.collect())
 }
 
 /// How often an item was seen.
