@@ -230,9 +230,13 @@ fn the_end_has_a_second_look_and_drawings_of_its_words() {
 fn a_word_is_explained_once_on_an_end() {
     let mut pupil = found();
     let mut ends = 0;
-    for at in ["u", "uu", "uuu", "n", "y", "nn", "yn", "ny", "yy", "uuuu", "uuuuu", "uuuuuu"] {
+    let mut open = vec![String::new()];
+    while let Some(at) = open.pop() {
         let page = pupil.get(&format!("/try?key=1&at={at}"));
-        if page.contains("id=\"yes\"") || !page.contains("<dt>") {
+        if page.contains("id=\"yes\"") {
+            // Whoever can tell nothing ends at many kinds.
+            let answers = if at.len() < 3 { "ynu" } else { "u" };
+            open.extend(answers.chars().map(|answer| format!("{at}{answer}")));
             continue;
         }
         ends += 1;
@@ -243,7 +247,7 @@ fn a_word_is_explained_once_on_an_end() {
         words.dedup();
         assert_eq!(words.len(), all, "{at}: {words:?}");
     }
-    assert!(ends > 1, "only {ends} ends with words");
+    assert!(ends > 1, "only {ends} ends");
 }
 
 #[test]
