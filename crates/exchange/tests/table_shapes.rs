@@ -102,7 +102,7 @@ fn what_is_no_season_or_instrument_is_told_with_what_to_type() {
         [
             "Type some of: spring, summer, autumn, winter.",
             "Type eyes, lens or ruler.",
-            "Type yes if its states stand in an order."
+            "Type yes if its states have an order."
         ]
     );
 }
@@ -125,8 +125,10 @@ fn states_stand_in_the_order_in_which_they_are_listed() {
     assert!(!named(&unlisted.matrix, "stalk length").1.ordered, "numbers always are");
     assert_eq!(
         unlisted.assumed,
-        ["The states of “size” are taken to stand in the order in which they are met: small, \
-          middling, large."]
+        [
+            "The states of “size” are taken to be in the order in which the table names them: small, \
+          middling, large."
+        ]
     );
 }
 

@@ -5,7 +5,9 @@ use std::fmt::Write;
 
 use spinney_build::Budget;
 use spinney_exchange::{json, key_text};
-use spinney_model::{Alternative, BestKeys, Code, Key, Matrix, NotByTouch, Reasons, Share};
+use spinney_model::{
+    Alternative, Ask, BestKeys, Code, Key, Matrix, NotByTouch, Reasons, Share,
+};
 use spinney_press::wording;
 
 use crate::args::{Explain, Format};
@@ -108,6 +110,16 @@ fn next_best(ink: &Ink, matrix: &Matrix, best: &BestKeys) -> String {
     text
 }
 
+/// The same reasons with the numbers that are said, as in the key's own words.
+fn as_said(matrix: &Matrix, key: &Key, reason: &Reasons) -> Reasons {
+    let said = |ask: &mut Ask| *ask = wording::said_at(matrix, key, reason.couplet, ask);
+    let mut reason = reason.clone();
+    reason.also.iter_mut().for_each(|(ask, _)| said(ask));
+    reason.alternatives.iter_mut().for_each(|other| said(&mut other.ask));
+    reason.not_by_touch.iter_mut().for_each(|barred| said(&mut barred.instead.ask));
+    reason
+}
+
 /// One question with its reasons; at most `most` other questions.
 pub(crate) fn reason_in_words(
     ink: &Ink,
@@ -118,6 +130,7 @@ pub(crate) fn reason_in_words(
 ) -> String {
     let couplet = key.couplets.iter().find(|couplet| couplet.number == reason.couplet);
     let Some(couplet) = couplet else { return String::new() };
+    let reason = &as_said(matrix, key, reason);
     let title = format!("{}. {}", reason.couplet, command::words(&couplet.wording));
     let mut text = format!("{}\n", ink.bold(&title));
     let here = format!("{} kinds are left here: {}.", reason.kinds, heaps(reason.heaps));
