@@ -5,7 +5,7 @@
 //! or absent: it shows every feature that the table states of a leaf, or there is none.
 //!
 //! It is the table that is drawn, not the plant: kinds that the table does not tell apart look
-//! alike. It has no pages, papers or languages; a [`Drawing`](spinney_model::Drawing) is lines in
+//! alike. It has no pages, papers or languages; a [`Drawing`] is lines in
 //! millimetres, which screens and sheets place.
 
 mod blade;
