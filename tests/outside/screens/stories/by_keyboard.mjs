@@ -31,7 +31,7 @@ export async function byKeyboard(stage) {
     await sortHeap(fingers, kinds.split(", "));
   }
   const beside = await page.textContent("#margin");
-  stage.expect(beside.includes("Nobody is forgotten."), "all eight are placed");
+  stage.expect(beside.includes("No find is forgotten."), "all eight are placed");
   stage.expect(beside.includes("No heap holds two kinds any more."), "all eight come out");
   await stage.look(page, "all-sorted");
   await fingers.follow("Key");

@@ -48,7 +48,7 @@ export async function twoWindows(stage) {
     await page.locator("#words").fill(words);
     await Promise.all([page.waitForNavigation(), page.locator("#ask").click()]);
   }
-  stage.expect((await other.content()).includes("Another window has changed the question"), "it is refused");
+  stage.expect((await other.content()).includes("Someone changed the question here in another window"), "it is refused");
   await one.goto(`${host.address}/heaps?key=1`);
   stage.expect((await one.textContent("#asked")).includes("Does it shine?"), "the first question stands");
   // Undo on a page that has not seen what the other window did.
