@@ -124,7 +124,7 @@ impl fmt::Display for StoreError {
                 f,
                 "{} was kept by a newer Spinney (its form is {version}; this one knows {}).",
                 path.display(),
-                crate::open::FORM
+                crate::form::FORM
             ),
             Self::ReadOnly { path } => {
                 write!(f, "{} may not be written to here.", path.display())

@@ -41,7 +41,8 @@ impl Whole {
 
     pub(crate) fn add_line(&mut self, seal: &[u8; 32]) {
         self.lines += 1;
-        self.chain = Sha256::new().chain_update(self.chain).chain_update(seal).finalize().into();
+        self.chain =
+            Sha256::new().chain_update(self.chain).chain_update(seal).finalize().into();
     }
 
     pub(crate) fn add_picture(&mut self, hash: &Hash) {
