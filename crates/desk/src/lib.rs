@@ -61,6 +61,7 @@ use worked::Worked;
 
 pub use gallery::gallery;
 pub use language::LANGUAGES;
+pub use pages::damaged::{Damage, SAVE as SAVE_WHAT_CAN_BE_READ};
 pub use pages::host::Trouble;
 pub use reply::{Page, Reply};
 pub use request::{Method, Request, Upload};
@@ -113,6 +114,11 @@ impl Desk {
     /// The page that says what the host could not do, with what was typed still on it.
     pub fn trouble(&self, request: &Request, trouble: &Trouble) -> Page {
         pages::host::page(self, request, trouble)
+    }
+
+    /// The page of a collection whose file is damaged, with what went wrong the last time.
+    pub fn damaged(&self, request: &Request, damage: &Damage, trouble: &str) -> Page {
+        pages::damaged::page(self, request, damage, trouble)
     }
 
     /// A collection that comes from elsewhere, as it is kept: its pictures (by their hash) are

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
-pub(crate) use screens::{Open, Pack, Unpack};
+pub(crate) use screens::{Open, Pack, Rescue, Unpack};
 pub(crate) use wishes::{Hand, Season, Seen, Wishes};
 
 mod screens;
@@ -67,6 +67,8 @@ pub(crate) enum Verb {
     Pack(Pack),
     /// Make a collection of a packed one.
     Unpack(Unpack),
+    /// Save what can be read of a damaged collection into a new file.
+    Rescue(Rescue),
 }
 
 /// Where a table comes from.

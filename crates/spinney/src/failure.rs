@@ -111,6 +111,19 @@ impl Failure {
         Self::new(&error, error.remedy())
     }
 
+    /// A collection is damaged: what is, in words.
+    pub(crate) fn damaged(rescue: &crate::rescue::Rescue) -> Self {
+        Self::new(
+            rescue.in_words(),
+            "spinney rescue saves what can be read into a new file. This one was not changed.",
+        )
+    }
+
+    /// What failed and what to do, for a page.
+    pub(crate) fn in_words(&self) -> String {
+        format!("{} {}", self.sentence, self.remedy)
+    }
+
     /// Says it on stderr.
     pub(crate) fn tell(&self) -> ExitCode {
         crate::terminal::tell(&format!("spinney: {}\n  {}\n", self.sentence, self.remedy));

@@ -10,6 +10,7 @@ mod failure;
 mod files;
 mod folder;
 mod report;
+mod rescue;
 mod scenarios;
 mod terminal;
 mod web;
@@ -50,6 +51,7 @@ fn run(verb: Option<Verb>) -> ExitCode {
         Verb::Template(args) => command::template::run(&args),
         Verb::Pack(args) => command::pack::pack(&args),
         Verb::Unpack(args) => command::pack::unpack(&args),
+        Verb::Rescue(args) => command::rescue::run(&args),
     };
     match done {
         Ok(true) => ExitCode::SUCCESS,
