@@ -43,7 +43,66 @@ impl Failure {
     pub(crate) fn writing(path: &Path, error: &std::io::Error) -> Self {
         Self::new(
             format!("{} could not be written: {}.", path.display(), plain(error)),
-            "Name another place with --out. Nothing that was there before was changed.",
+            "Look whether there is room and whether you may write there, or name another \
+             place. What was there before is still there.",
+        )
+    }
+
+    /// What would be written over is what the command was given to read.
+    pub(crate) fn own_input(path: &Path) -> Self {
+        Self::usage(
+            format!("This would write over {}, which it was made from.", path.display()),
+            "Name another place to write to. Nothing was changed.",
+        )
+    }
+
+    /// Two things would be written to one place.
+    pub(crate) fn written_twice(path: &Path) -> Self {
+        Self::usage(
+            format!("Two different things would be written to {}.", path.display()),
+            "Name another place for one of them. Nothing was changed.",
+        )
+    }
+
+    /// Something stands there already.
+    pub(crate) fn already_there(path: &Path) -> Self {
+        Self::new(
+            format!(
+                "{} is there already. Spinney did not write it, or somebody changed it.",
+                path.display()
+            ),
+            "Name another place, or add --force to write over it. Nothing was changed.",
+        )
+    }
+
+    /// No file, so that nothing can be written over it.
+    pub(crate) fn not_a_file(path: &Path) -> Self {
+        Self::usage(
+            format!("{} is there already, and it is not a file.", path.display()),
+            "Name another place. Nothing was changed.",
+        )
+    }
+
+    /// No folder to write into.
+    pub(crate) fn not_a_folder(path: &Path) -> Self {
+        Self::usage(
+            format!("{} is there already, and it is not a folder.", path.display()),
+            "Name another folder. Nothing was changed.",
+        )
+    }
+
+    /// A set of files could neither be put in its place nor taken back.
+    pub(crate) fn half_written(folder: &Path, kept: &Path, error: &std::io::Error) -> Self {
+        Self::new(
+            format!(
+                "Only some of the files could be put into {}: {}.",
+                folder.display(),
+                plain(error)
+            ),
+            format!(
+                "The files that were there before are in {}. Copy them from there.",
+                kept.display()
+            ),
         )
     }
 
@@ -54,7 +113,7 @@ impl Failure {
 
     /// Says it on stderr.
     pub(crate) fn tell(&self) -> ExitCode {
-        eprintln!("spinney: {}\n  {}", self.sentence, self.remedy);
+        crate::terminal::tell(&format!("spinney: {}\n  {}\n", self.sentence, self.remedy));
         ExitCode::from(self.code)
     }
 }

@@ -1,9 +1,13 @@
 //! The binary: a contents page. What each command does stands in `command/<verb>.rs`.
 
+// What cannot be written must not end the program as a bug: see `terminal::tell`.
+#![deny(clippy::print_stdout, clippy::print_stderr)]
+
 mod args;
 mod collection;
 mod command;
 mod failure;
+mod files;
 mod folder;
 mod report;
 mod scenarios;
@@ -18,13 +22,14 @@ use args::Verb;
 const STACK: usize = 256 << 20;
 
 fn main() -> ExitCode {
+    files::bear_a_size_limit();
     let args = args::read();
     let work = std::thread::Builder::new().stack_size(STACK).spawn(move || run(args.verb));
     match work.map(std::thread::JoinHandle::join) {
         Ok(Ok(code)) => code,
         Ok(Err(_)) => ExitCode::from(failure::BUG),
         Err(error) => {
-            eprintln!("spinney could not start its work: {error}.");
+            terminal::tell(&format!("spinney could not start its work: {error}.\n"));
             ExitCode::from(failure::FAILED)
         }
     }
