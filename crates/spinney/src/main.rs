@@ -18,13 +18,18 @@ use args::Verb;
 const STACK: usize = 256 << 20;
 
 fn main() -> ExitCode {
-    let args = args::read();
+    // A bug may quote what somebody typed.
+    std::panic::set_hook(Box::new(|bug| terminal::complain(&format!("{bug}\n"))));
+    let args = match args::read() {
+        Ok(args) => args,
+        Err(said) => return said,
+    };
     let work = std::thread::Builder::new().stack_size(STACK).spawn(move || run(args.verb));
     match work.map(std::thread::JoinHandle::join) {
         Ok(Ok(code)) => code,
         Ok(Err(_)) => ExitCode::from(failure::BUG),
         Err(error) => {
-            eprintln!("spinney could not start its work: {error}.");
+            terminal::complain(&format!("spinney could not start its work: {error}.\n"));
             ExitCode::from(failure::FAILED)
         }
     }

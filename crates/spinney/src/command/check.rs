@@ -74,7 +74,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         folder.write("opinion.txt", text.as_bytes())?;
     }
     if args.answer.format == Format::Json {
-        terminal::print(&json::report(&json))?;
+        terminal::print_json(&json::report(&json))?;
     } else {
         let ink = Ink { colour: terminal::colour() };
         let mut text = opinion_in_words(&ink, matrix, &opinion, &findings);

@@ -27,7 +27,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
         folder.write("about.csv", sheets.about.as_bytes())?;
     }
     if args.answer.format == Format::Json {
-        terminal::print(&json::report(&json::Report {
+        terminal::print_json(&json::report(&json::Report {
             findings: &findings,
             ..json::Report::of(matrix)
         }))?;

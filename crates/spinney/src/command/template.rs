@@ -26,10 +26,9 @@ pub(crate) fn run(args: &Template) -> Result<bool, Failure> {
         ));
     }
     folder::write_whole(&args.file, &workbook)?;
-    println!(
-        "Written: {}. Fill in one row a kind, then: spinney key {}",
-        args.file.display(),
+    terminal::print(&format!(
+        "Written: {0}. Fill in one row a kind, then: spinney key {0}\n",
         args.file.display()
-    );
+    ))?;
     Ok(true)
 }
