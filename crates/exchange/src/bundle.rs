@@ -11,6 +11,10 @@ use std::fmt;
 use std::io::{Cursor, Read, Write};
 
 use sha2::{Digest, Sha256};
+use spinney_model::limits::{
+    BUNDLE_FILES as MOST_FILES, BUNDLE_UNPACKED as MOST, JOURNAL_BYTES, JOURNAL_LINES,
+    PICTURE_BYTES as LARGEST_PICTURE,
+};
 use zip::write::SimpleFileOptions;
 use zip::{CompressionMethod, DateTime, ZipArchive, ZipWriter};
 
@@ -19,13 +23,6 @@ const PICTURES: &str = "pictures/";
 const READ_ME: &str = "read_me.txt";
 /// What a person finds who opens the zip without this program.
 const EXPLAINED: &str = include_str!("bundle/read_me.txt");
-
-/// The most that is unpacked, in bytes: a thousand pictures of half a megabyte.
-const MOST: u64 = 512 << 20;
-/// The most that one picture may be, in bytes.
-const LARGEST_PICTURE: u64 = 32 << 20;
-/// The most files that are looked at.
-const MOST_FILES: usize = 20_000;
 
 /// A collection as it came out of a bundle.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -43,8 +40,10 @@ impl Bundle {
     pub fn pack(&self) -> Result<Vec<u8>, BundleError> {
         let sizes =
             self.pictures.values().chain(&self.lines).map(|bytes| bytes.len() as u64 + 1);
-        let large = self.pictures.values().any(|bytes| bytes.len() as u64 > LARGEST_PICTURE);
-        if large || sizes.sum::<u64>() > MOST || self.pictures.len() + 2 > MOST_FILES {
+        let large = self.pictures.values().any(|bytes| bytes.len() > LARGEST_PICTURE);
+        let journal: u64 = self.lines.iter().map(|line| line.len() as u64 + 1).sum();
+        let long = self.lines.len() > JOURNAL_LINES || journal > JOURNAL_BYTES;
+        if large || long || sizes.sum::<u64>() > MOST || self.pictures.len() + 2 > MOST_FILES {
             return Err(BundleError::TooLarge);
         }
         let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
@@ -86,9 +85,9 @@ impl Bundle {
             let name = file.name().map_err(|_| BundleError::Damaged)?.into_owned();
             let (picture, most) = match name.strip_prefix(PICTURES) {
                 Some(hash) if is_hash(hash) => {
-                    (Some(hash.to_owned()), left.min(LARGEST_PICTURE))
+                    (Some(hash.to_owned()), left.min(LARGEST_PICTURE as u64))
                 }
-                _ if name == JOURNAL => (None, left),
+                _ if name == JOURNAL => (None, left.min(JOURNAL_BYTES)),
                 _ => continue,
             };
             let mut content = Vec::new();
@@ -110,8 +109,11 @@ impl Bundle {
             }
         }
         let journal = journal.ok_or(BundleError::NotABundle)?;
-        let lines = journal.split(|byte| *byte == b'\n').map(<[u8]>::to_vec);
-        bundle.lines = lines.filter(|line| !line.is_empty()).collect();
+        let lines = || journal.split(|byte| *byte == b'\n').filter(|line| !line.is_empty());
+        if lines().count() > JOURNAL_LINES {
+            return Err(BundleError::TooLarge);
+        }
+        bundle.lines = lines().map(<[u8]>::to_vec).collect();
         Ok(bundle)
     }
 }

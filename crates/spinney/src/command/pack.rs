@@ -7,15 +7,13 @@ use std::fs::File;
 use std::io::Read;
 
 use spinney_desk::Desk;
-use spinney_exchange::bundle::Bundle;
+use spinney_exchange::bundle::{Bundle, BundleError};
+use spinney_model::limits::{BUNDLE_BYTES, BUNDLE_UNPACKED};
 use spinney_store::Store;
 
 use crate::args::{Pack, Unpack};
 use crate::failure::Failure;
 use crate::{folder, terminal};
-
-/// The largest zip that is read, in bytes: somewhat more than a bundle may unpack to.
-const LARGEST: u64 = 600 << 20;
 
 pub(crate) fn pack(args: &Pack) -> Result<bool, Failure> {
     let out = args.out.display();
@@ -28,9 +26,15 @@ pub(crate) fn pack(args: &Pack) -> Result<bool, Failure> {
     let store = Store::open(&args.file).map_err(Failure::kept)?;
     let mut bundle = Bundle::default();
     bundle.lines.extend(store.rows(0).map_err(Failure::kept)?.into_iter().map(|row| row.bytes));
+    let mut held = 0;
     for hash in store.pictures().map_err(Failure::kept)? {
         if let Some(bytes) = store.picture(hash).map_err(Failure::kept)? {
+            held += bytes.len() as u64;
             bundle.pictures.insert(hash.to_string(), bytes);
+        }
+        if held > BUNDLE_UNPACKED {
+            let error = BundleError::TooLarge;
+            return Err(Failure::new(error, error.remedy()));
         }
     }
     let packed = bundle.pack().map_err(|error| Failure::new(error, error.remedy()))?;
@@ -42,10 +46,15 @@ pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
     let failed = |error: std::io::Error| Failure::reading(&args.packed, &error);
     let mut bytes = Vec::new();
     let file = File::open(&args.packed).map_err(failed)?;
-    file.take(LARGEST).read_to_end(&mut bytes).map_err(failed)?;
+    file.take(BUNDLE_BYTES as u64 + 1).read_to_end(&mut bytes).map_err(failed)?;
+    if bytes.len() > BUNDLE_BYTES {
+        let error = BundleError::TooLarge;
+        return Err(Failure::new(error, error.remedy()));
+    }
     let bundle = Bundle::unpack(&bytes).map_err(|error| Failure::new(error, error.remedy()))?;
+    drop(bytes);
     // A line that the desk cannot read must not become a collection that cannot be opened.
-    let kept = Desk::unpacked(&bundle.lines, &bundle.pictures)
+    let kept = Desk::unpacked(bundle.lines, bundle.pictures)
         .map_err(|error| Failure::new(error, error.remedy()))?;
     let mut store = Store::create(&args.file).map_err(Failure::kept)?;
     if let Err(error) = store.append(0, &kept.lines, &kept.pictures) {
