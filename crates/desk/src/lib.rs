@@ -127,8 +127,8 @@ impl Desk {
     /// **Errors**: a line that is newer than this program, or damaged.
     /// **Cost**: a tenth of a second for a large picture.
     pub fn unpacked(
-        lines: &[Vec<u8>],
-        pictures: &BTreeMap<String, Vec<u8>>,
+        lines: Vec<Vec<u8>>,
+        pictures: BTreeMap<String, Vec<u8>>,
     ) -> Result<Unpacked, LineError> {
         unpacked::unpacked(lines, pictures)
     }

@@ -17,6 +17,10 @@ use std::fmt;
 use std::io::{Cursor, Read, Write};
 
 use sha2::{Digest, Sha256};
+use spinney_model::limits::{
+    BUNDLE_FILES as MOST_FILES, BUNDLE_UNPACKED as MOST, JOURNAL_BYTES, JOURNAL_LINES,
+    PICTURE_BYTES as LARGEST_PICTURE,
+};
 use zip::write::SimpleFileOptions;
 use zip::{CompressionMethod, DateTime, ZipArchive, ZipWriter};
 
@@ -31,13 +35,6 @@ const FILE_SUMS: &str = "checksums.txt";
 const EXPLAINED: &str = include_str!("bundle/read_me.txt");
 
 pub use saved::Saved;
-
-/// The most that is unpacked, in bytes: a thousand pictures of half a megabyte.
-const MOST: u64 = 512 << 20;
-/// The most that one picture may be, in bytes.
-const LARGEST_PICTURE: u64 = 32 << 20;
-/// The most files that are looked at.
-const MOST_FILES: usize = 20_000;
 
 /// A collection as it came out of a bundle.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -55,8 +52,10 @@ impl Bundle {
     pub fn pack(&self) -> Result<Vec<u8>, BundleError> {
         let sizes =
             self.pictures.values().chain(&self.lines).map(|bytes| bytes.len() as u64 + 1);
-        let large = self.pictures.values().any(|bytes| bytes.len() as u64 > LARGEST_PICTURE);
-        if large || sizes.sum::<u64>() > MOST || self.pictures.len() + 4 > MOST_FILES {
+        let large = self.pictures.values().any(|bytes| bytes.len() > LARGEST_PICTURE);
+        let journal: u64 = self.lines.iter().map(|line| line.len() as u64 + 1).sum();
+        let long = self.lines.len() > JOURNAL_LINES || journal > JOURNAL_BYTES;
+        if large || long || sizes.sum::<u64>() > MOST || self.pictures.len() + 4 > MOST_FILES {
             return Err(BundleError::TooLarge);
         }
         let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
@@ -105,8 +104,8 @@ impl Bundle {
                 [JOURNAL, LINE_SUMS, FILE_SUMS, READ_ME].into_iter().find(|it| *it == name);
             let picture = name.strip_prefix(PICTURES).filter(|hash| is_hash(hash));
             let most = match (text, picture) {
-                (Some(_), _) => left,
-                (None, Some(_)) => left.min(LARGEST_PICTURE),
+                (Some(_), _) => left.min(JOURNAL_BYTES),
+                (None, Some(_)) => left.min(LARGEST_PICTURE as u64),
                 (None, None) => continue,
             };
             let mut content = Vec::new();
@@ -134,8 +133,11 @@ impl Bundle {
             return Err(BundleError::Damaged);
         }
         let journal = texts.remove(JOURNAL).ok_or(BundleError::NotABundle)?;
-        let lines = journal.split(|byte| *byte == b'\n').map(<[u8]>::to_vec);
-        bundle.lines = lines.filter(|line| !line.is_empty()).collect();
+        let lines = || journal.split(|byte| *byte == b'\n').filter(|line| !line.is_empty());
+        if lines().count() > JOURNAL_LINES {
+            return Err(BundleError::TooLarge);
+        }
+        bundle.lines = lines().map(<[u8]>::to_vec).collect();
         Ok(bundle)
     }
 

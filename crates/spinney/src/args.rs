@@ -1,18 +1,30 @@
 //! The command line as one declarative table, from which help and errors are made.
 
 use std::path::PathBuf;
+use std::process::ExitCode;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 
 pub(crate) use screens::{Open, Pack, Rescue, Unpack};
 pub(crate) use wishes::{Hand, Season, Seen, Wishes};
 
+use crate::{failure, terminal};
+
 mod screens;
 mod wishes;
 
-/// Reads the command line; on wrong use says why and exits with 2.
-pub(crate) fn read() -> Spinney {
-    Spinney::parse()
+/// Reads the command line. **Errors**: help was asked for, or it was used wrongly; that was
+/// said, and this is the exit code.
+pub(crate) fn read() -> Result<Spinney, ExitCode> {
+    Spinney::try_parse().map_err(|said| {
+        if !said.use_stderr() {
+            // Help and version quote nobody.
+            let _ = said.print();
+            return ExitCode::SUCCESS;
+        }
+        terminal::complain(&said.render().to_string());
+        ExitCode::from(failure::USED_WRONGLY)
+    })
 }
 
 /// From a table of finds to a yes/no key that a nine-year-old can follow.

@@ -5,16 +5,13 @@ use std::io::Read;
 use std::path::{Component, Path, PathBuf};
 
 use spinney_exchange::table::{self, Settings, Source, Sources};
-use spinney_model::{Code, Finding, Matrix, Place};
+use spinney_model::{Code, Finding, Matrix, Place, limits};
 use spinney_press::Picture;
+use spinney_press::picture::{self, NoPicture};
+use spinney_press::sheet::picture::LONGEST_SIDE;
 
 use crate::failure::Failure;
 use crate::{args, files};
-
-/// The most that is read of one file, in bytes: the reader of tables takes less.
-const LARGEST_FILE: u64 = 32 << 20;
-/// The most that is read of one picture, in bytes: a photograph of a telephone takes ten.
-const LARGEST_PICTURE: u64 = 32 << 20;
 
 /// A table as it was read.
 pub(crate) struct Collection {
@@ -67,29 +64,33 @@ pub(crate) fn open(args: &args::Table) -> Result<Collection, Failure> {
 
 /// Reads a text, such as a key, in whatever encoding it was saved; `-` is stdin.
 pub(crate) fn text(path: &Path) -> Result<String, Failure> {
-    Ok(table::decode(&source(path)?.bytes))
+    Ok(table::decode(&read(path, limits::KEY_BYTES)?.bytes))
 }
 
 fn source(path: &Path) -> Result<Source, Failure> {
+    read(path, limits::TABLE_BYTES)
+}
+
+fn read(path: &Path, most: usize) -> Result<Source, Failure> {
     if path == Path::new("-") {
-        let bytes = read_at_most(std::io::stdin().lock(), LARGEST_FILE, path)?;
+        let bytes = read_at_most(std::io::stdin().lock(), most, path)?;
         return Ok(Source { name: "stdin".to_owned(), bytes });
     }
     let file = files::open(path).map_err(|error| Failure::reading(path, &error))?;
-    let bytes = read_at_most(file, LARGEST_FILE, path)?;
+    let bytes = read_at_most(file, most, path)?;
     let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy().into_owned();
     Ok(Source { name, bytes })
 }
 
-fn read_at_most(from: impl Read, most: u64, path: &Path) -> Result<Vec<u8>, Failure> {
+fn read_at_most(from: impl Read, most: usize, path: &Path) -> Result<Vec<u8>, Failure> {
     let mut bytes = Vec::new();
-    from.take(most + 1)
+    from.take(most as u64 + 1)
         .read_to_end(&mut bytes)
         .map_err(|error| Failure::reading(path, &error))?;
-    if bytes.len() as u64 > most {
+    if bytes.len() > most {
         return Err(Failure::new(
             format!("{} is larger than {} MiB.", path.display(), most >> 20),
-            "Leave out what is no part of the table, and save it again.",
+            "Leave out what is no part of it, and save it again.",
         ));
     }
     Ok(bytes)
@@ -102,10 +103,19 @@ fn pictures(
     findings: &mut Vec<Finding>,
 ) -> BTreeMap<String, Picture> {
     let mut pictures = BTreeMap::new();
+    let mut room = limits::PICTURES_OF_A_KEY;
     for taxon in matrix.taxa() {
         let Some(name) = &taxon.picture else { continue };
-        match picture(folder, name) {
+        if pictures.contains_key(name) {
+            continue;
+        }
+        let found = match room {
+            0 => Err("all pictures together would take too much memory".to_owned()),
+            _ => picture(folder, name),
+        };
+        match found {
             Ok(picture) => {
+                room = room.saturating_sub(picture.bytes().len());
                 pictures.insert(name.clone(), picture);
             }
             Err(why) => findings.push(Finding::new(
@@ -127,11 +137,11 @@ fn picture(folder: &Path, name: &str) -> Result<Picture, String> {
     }
     let path = folder.join(name);
     let file = files::open(&path).map_err(|error| error.to_string())?;
-    let bytes = read_at_most(file, LARGEST_PICTURE, &path)
-        .map_err(|_| format!("it is larger than {} MiB", LARGEST_PICTURE >> 20))?;
-    match bytes.as_slice() {
-        [0x89, b'P', b'N', b'G', ..] => Ok(Picture::Png(bytes)),
-        [0xff, 0xd8, 0xff, ..] => Ok(Picture::Jpeg(bytes)),
-        _ => Err("it is neither PNG nor JPEG".to_owned()),
-    }
+    let bytes = read_at_most(file, limits::PICTURE_BYTES, &path)
+        .map_err(|_| format!("it is larger than {} MiB", limits::PICTURE_BYTES >> 20))?;
+    // Pixels and nothing else, no more of them than paper shows: a hundred photographs fit.
+    picture::packed_anew(&bytes, LONGEST_SIDE).map_err(|why| match why {
+        NoPicture::NotRead => "it is neither a whole PNG nor a whole JPEG file".to_owned(),
+        NoPicture::TooLarge => "it has too many pixels. Make it smaller".to_owned(),
+    })
 }

@@ -4,6 +4,8 @@ use std::fmt::Display;
 use std::path::Path;
 use std::process::ExitCode;
 
+use crate::terminal;
+
 /// Something failed, or something must be mended.
 pub(crate) const FAILED: u8 = 1;
 /// The command was used wrongly (as clap says it).
@@ -126,7 +128,7 @@ impl Failure {
 
     /// Says it on stderr.
     pub(crate) fn tell(&self) -> ExitCode {
-        crate::terminal::tell(&format!("spinney: {}\n  {}\n", self.sentence, self.remedy));
+        terminal::complain(&format!("spinney: {}\n  {}\n", self.sentence, self.remedy));
         ExitCode::from(self.code)
     }
 }

@@ -1,6 +1,6 @@
 //! The binary: a contents page. What each command does stands in `command/<verb>.rs`.
 
-// What cannot be written must not end the program as a bug: see `terminal::tell`.
+// What cannot be written must not end the program as a bug: see `terminal`.
 #![deny(clippy::print_stdout, clippy::print_stderr)]
 
 mod args;
@@ -24,13 +24,18 @@ const STACK: usize = 256 << 20;
 
 fn main() -> ExitCode {
     files::bear_a_size_limit();
-    let args = args::read();
+    // A bug may quote what somebody typed.
+    std::panic::set_hook(Box::new(|bug| terminal::complain(&format!("{bug}\n"))));
+    let args = match args::read() {
+        Ok(args) => args,
+        Err(said) => return said,
+    };
     let work = std::thread::Builder::new().stack_size(STACK).spawn(move || run(args.verb));
     match work.map(std::thread::JoinHandle::join) {
         Ok(Ok(code)) => code,
         Ok(Err(_)) => ExitCode::from(failure::BUG),
         Err(error) => {
-            terminal::tell(&format!("spinney could not start its work: {error}.\n"));
+            terminal::complain(&format!("spinney could not start its work: {error}.\n"));
             ExitCode::from(failure::FAILED)
         }
     }

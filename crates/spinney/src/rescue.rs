@@ -95,7 +95,7 @@ impl Rescue {
             Line::Damaged(_) => None,
         });
         // A bundle is a stranger's: its pictures are written anew, and its lines name those.
-        let kept = Desk::unpacked(&bytes.collect::<Vec<_>>(), &saved.pictures);
+        let kept = Desk::unpacked(bytes.collect(), saved.pictures);
         let kept = kept.map_err(|error| Failure::new(error, error.remedy()))?;
         let sounds = lines.iter_mut().filter(|line| sound(line));
         for (line, bytes) in sounds.zip(kept.lines) {

@@ -9,6 +9,7 @@ use std::path::Path;
 use spinney_desk::Desk;
 use spinney_exchange::bundle::{Bundle, BundleError, Saved};
 use spinney_exchange::journal::LineError;
+use spinney_model::limits::{BUNDLE_BYTES, BUNDLE_UNPACKED};
 use spinney_store::{Store, StoreError};
 
 use crate::args::{Pack, Unpack};
@@ -16,9 +17,6 @@ use crate::failure::Failure;
 use crate::files::{self, Over};
 use crate::rescue::{Rescue, new_collection};
 use crate::terminal;
-
-/// The largest zip that is read, in bytes: somewhat more than a bundle may unpack to.
-const LARGEST: u64 = 600 << 20;
 
 pub(crate) fn pack(args: &Pack) -> Result<bool, Failure> {
     let out = args.out.display();
@@ -34,22 +32,29 @@ pub(crate) fn pack(args: &Pack) -> Result<bool, Failure> {
 
 /// A whole collection.
 ///
-/// **Errors**: something of it is damaged, and what.
+/// **Errors**: something of it is damaged, and what; it is larger than any that is packed.
 fn bundle_of(path: &Path) -> Result<Bundle, Failure> {
-    let whole = |path: &Path| -> Result<Bundle, StoreError> {
+    // None: too large.
+    let whole = |path: &Path| -> Result<Option<Bundle>, StoreError> {
         let store = Store::open(path)?;
         store.check()?;
         let mut bundle = Bundle::default();
         bundle.lines.extend(store.rows(0)?.into_iter().map(|row| row.bytes));
+        let mut held = 0;
         for hash in store.pictures()? {
             if let Some(bytes) = store.picture(hash)? {
+                held += bytes.len() as u64;
                 bundle.pictures.insert(hash.to_string(), bytes);
             }
+            if held > BUNDLE_UNPACKED {
+                return Ok(None);
+            }
         }
-        Ok(bundle)
+        Ok(Some(bundle))
     };
     match whole(path) {
-        Ok(bundle) => match Desk::open(bundle.lines.iter().map(Vec::as_slice)) {
+        Ok(None) => Err(too_large()),
+        Ok(Some(bundle)) => match Desk::open(bundle.lines.iter().map(Vec::as_slice)) {
             Ok(_) => Ok(bundle),
             Err(LineError::NotALine) => Err(Failure::damaged(&Rescue::of(path)?)),
             Err(error) => Err(Failure::new(error, error.remedy())),
@@ -64,8 +69,13 @@ pub(crate) fn read(path: &Path) -> Result<Vec<u8>, Failure> {
     let failed = |error: std::io::Error| Failure::reading(path, &error);
     let mut bytes = Vec::new();
     let file = files::open(path).map_err(failed)?;
-    file.take(LARGEST).read_to_end(&mut bytes).map_err(failed)?;
-    Ok(bytes)
+    file.take(BUNDLE_BYTES as u64 + 1).read_to_end(&mut bytes).map_err(failed)?;
+    if bytes.len() > BUNDLE_BYTES { Err(too_large()) } else { Ok(bytes) }
+}
+
+fn too_large() -> Failure {
+    let error = BundleError::TooLarge;
+    Failure::new(error, error.remedy())
 }
 
 pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
@@ -80,7 +90,7 @@ pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
     }
     let bundle = unpacked.map_err(|error| Failure::new(error, error.remedy()))?;
     // A line that the desk cannot read must not become a collection that cannot be opened.
-    let kept = match Desk::unpacked(&bundle.lines, &bundle.pictures) {
+    let kept = match Desk::unpacked(bundle.lines, bundle.pictures) {
         Ok(kept) => kept,
         Err(LineError::NotALine) => return Err(Failure::damaged(&Rescue::of(&args.packed)?)),
         Err(error) => return Err(Failure::new(error, error.remedy())),

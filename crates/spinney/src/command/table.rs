@@ -29,7 +29,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
         folder.finish()?;
     }
     if args.answer.format == Format::Json {
-        terminal::print(&json::report(&json::Report {
+        terminal::print_json(&json::report(&json::Report {
             findings: &findings,
             ..json::Report::of(matrix)
         }))?;

@@ -17,12 +17,15 @@ use tokio::sync::oneshot;
 use super::answer::Done;
 use super::kept::{Kept, NotKept};
 use super::limits;
+use super::room::Place;
 use crate::failure::Failure;
 use crate::rescue::{HowMuch, Rescue};
 
 struct Question {
     asked: Request,
     trouble: Option<Trouble>,
+    /// What the form holds until it is answered.
+    place: Place,
     to: oneshot::Sender<Done>,
 }
 
@@ -56,9 +59,14 @@ impl Clerk {
     }
 
     /// Asks; None: too many wait already.
-    pub(crate) async fn ask(&self, asked: Request, trouble: Option<Trouble>) -> Option<Done> {
+    pub(crate) async fn ask(
+        &self,
+        asked: Request,
+        trouble: Option<Trouble>,
+        place: Place,
+    ) -> Option<Done> {
         let (to, answer) = oneshot::channel();
-        self.desk.try_send(Question { asked, trouble, to }).ok()?;
+        self.desk.try_send(Question { asked, trouble, place, to }).ok()?;
         answer.await.ok()
     }
 }
@@ -94,9 +102,11 @@ impl Sitting {
     }
 
     fn answer_all(mut self, questions: &Receiver<Question>) {
-        while let Some(Question { mut asked, trouble, to }) = self.next(questions) {
+        while let Some(Question { mut asked, trouble, place, to }) = self.next(questions) {
+            let done = self.answer(&mut asked, trouble);
+            drop((asked, place));
             // Whoever asked may have gone away.
-            let _ = to.send(self.answer(&mut asked, trouble));
+            let _ = to.send(done);
         }
     }
 
@@ -147,8 +157,14 @@ impl Sitting {
                     return Ok(Done::Picture(bytes));
                 }
                 Reply::NeedPictures(hashes) => {
+                    let mut held = 0;
                     for hash in hashes {
-                        let bytes = self.picture(&hash)?;
+                        let bytes = match held < limits::MOST_PICTURES {
+                            true => self.picture(&hash)?,
+                            false => None,
+                        };
+                        asked.pictures_cut |= held >= limits::MOST_PICTURES;
+                        held += bytes.as_ref().map_or(0, |bytes| bytes.len() as u64);
                         asked.pictures.insert(hash, bytes);
                     }
                 }
