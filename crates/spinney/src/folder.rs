@@ -18,7 +18,7 @@ pub(crate) struct Folder {
 impl Folder {
     /// Makes the folder if it is not there.
     pub(crate) fn make(path: &Path) -> Result<Self, Failure> {
-        std::fs::create_dir_all(path).map_err(|error| Failure::writing(path, &error))?;
+        std::fs::create_dir_all(path).map_err(|error| Failure::making(path, &error))?;
         Ok(Self { path: path.to_owned(), written: Vec::new() })
     }
 

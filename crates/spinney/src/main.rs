@@ -5,6 +5,8 @@ mod collection;
 mod command;
 mod failure;
 mod folder;
+mod named;
+mod near;
 mod report;
 mod scenarios;
 mod terminal;
@@ -18,13 +20,16 @@ use args::Verb;
 const STACK: usize = 256 << 20;
 
 fn main() -> ExitCode {
-    let args = args::read();
+    let args = match args::read() {
+        Ok(args) => args,
+        Err(failure) => return failure.tell(),
+    };
     let work = std::thread::Builder::new().stack_size(STACK).spawn(move || run(args.verb));
     match work.map(std::thread::JoinHandle::join) {
         Ok(Ok(code)) => code,
         Ok(Err(_)) => ExitCode::from(failure::BUG),
         Err(error) => {
-            eprintln!("spinney could not start its work: {error}.");
+            eprintln!("spinney could not start its work: {}.", failure::plain(&error));
             ExitCode::from(failure::FAILED)
         }
     }

@@ -65,7 +65,7 @@ pub(crate) fn print_bytes(bytes: &[u8]) -> Result<(), crate::failure::Failure> {
     match std::io::stdout().lock().write_all(bytes) {
         Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => {
             Err(crate::failure::Failure::new(
-                format!("The answer could not be written: {error}."),
+                format!("The answer could not be written: {}.", crate::failure::plain(&error)),
                 "Look whether the disk is full.",
             ))
         }

@@ -26,7 +26,7 @@ use hyper_util::service::TowerToHyperService;
 use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
-use crate::failure::Failure;
+use crate::failure::{Failure, plain};
 use clerk::{Clerk, Sitting};
 use guard::Refusal;
 use limits::Patience;
@@ -55,7 +55,7 @@ impl Door {
         let listener = std::net::TcpListener::bind(address);
         let failed = |error: std::io::Error| {
             Failure::new(
-                format!("Port {port} of this machine could not be taken: {error}."),
+                format!("Port {port} of this machine could not be taken: {}.", plain(&error)),
                 "Leave --port away, and a free one is found.",
             )
         };
@@ -84,7 +84,7 @@ impl Door {
     ) -> Result<(), Failure> {
         let failed = |error: std::io::Error| {
             Failure::new(
-                format!("The screens could not be opened: {error}."),
+                format!("The screens could not be opened: {}.", plain(&error)),
                 "Close other programs and try again.",
             )
         };

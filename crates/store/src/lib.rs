@@ -16,6 +16,11 @@ use rusqlite::{Connection, OptionalExtension, Transaction, TransactionBehavior, 
 pub use error::StoreError;
 pub use hash::Hash;
 
+/// Whether the first hundred bytes of a file are those of a collection.
+pub fn is_collection(beginning: &[u8]) -> bool {
+    open::is_collection(beginning)
+}
+
 /// One collection, one file.
 #[derive(Debug)]
 pub struct Store {

@@ -24,6 +24,13 @@ const TABLES: &str = "
     INSERT INTO facts (name, value) VALUES ('epoch', 1);
 ";
 
+/// Whether the beginning of a file is that of a collection.
+pub(crate) fn is_collection(bytes: &[u8]) -> bool {
+    // SQLite keeps the application's id behind the first 68 bytes (its file format, 1.3).
+    let id = bytes.get(68..72).and_then(|id| id.try_into().ok()).map(u32::from_be_bytes);
+    bytes.starts_with(b"SQLite format 3\0") && id.map(i64::from) == Some(OURS)
+}
+
 pub(crate) fn create(path: &Path) -> Result<Store, StoreError> {
     // The file is claimed before anything is written, so that two programs cannot both make it.
     let claimed = match OpenOptions::new().write(true).create_new(true).open(path) {
@@ -123,6 +130,6 @@ fn of_io(path: &Path, error: &std::io::Error) -> StoreError {
         }
         ErrorKind::NotFound => StoreError::Missing { path },
         ErrorKind::StorageFull => StoreError::Full { path },
-        _ => StoreError::Other { path, why: error.to_string() },
+        _ => StoreError::Other { path, why: crate::error::ITS_PLACE.to_owned() },
     }
 }

@@ -8,6 +8,7 @@ use std::io::Read;
 
 use spinney_desk::Desk;
 use spinney_exchange::bundle::Bundle;
+use spinney_exchange::journal::{self, LineError};
 use spinney_store::Store;
 
 use crate::args::{Pack, Unpack};
@@ -43,10 +44,12 @@ pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
     let mut bytes = Vec::new();
     let file = File::open(&args.packed).map_err(failed)?;
     file.take(LARGEST).read_to_end(&mut bytes).map_err(failed)?;
-    let bundle = Bundle::unpack(&bytes).map_err(|error| Failure::new(error, error.remedy()))?;
+    let zip = args.packed.display().to_string();
+    let bundle =
+        Bundle::unpack(&bytes).map_err(|error| Failure::new(error.of(&zip), error.remedy()))?;
     // A line that the desk cannot read must not become a collection that cannot be opened.
     let kept = Desk::unpacked(&bundle.lines, &bundle.pictures)
-        .map_err(|error| Failure::new(error, error.remedy()))?;
+        .map_err(|error| unreadable(&zip, &bundle.lines, error))?;
     let mut store = Store::create(&args.file).map_err(Failure::kept)?;
     if let Err(error) = store.append(0, &kept.lines, &kept.pictures) {
         drop(store);
@@ -66,6 +69,18 @@ pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
         ))?;
     }
     Ok(true)
+}
+
+/// A packed collection with a line that cannot be read: which.
+fn unreadable(zip: &str, lines: &[Vec<u8>], error: LineError) -> Failure {
+    let spoilt = lines.iter().position(|line| journal::read(line) == Err(LineError::NotALine));
+    match spoilt.filter(|_| error == LineError::NotALine) {
+        Some(at) => Failure::new(
+            format!("Line {} of the journal in {zip} is damaged.", at + 1),
+            "Take another copy of it if there is one, and keep this one to have it looked at.",
+        ),
+        None => Failure::new(error, error.remedy()),
+    }
 }
 
 fn say(lines: usize, pictures: usize, what: &str) -> Result<bool, Failure> {

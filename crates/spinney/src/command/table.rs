@@ -18,6 +18,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
     let mut findings = opened.findings;
     let settings = command::settings(&args.answer, false);
     command::look_at_table(matrix, &settings, &mut findings);
+    let mut written = None;
     if let Some(path) = &args.out {
         let sheets = table::write(matrix);
         let mut folder = Folder::make(path)?;
@@ -25,6 +26,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
         folder.write("characters.csv", sheets.characters.as_bytes())?;
         folder.write("kinds.csv", sheets.kinds.as_bytes())?;
         folder.write("about.csv", sheets.about.as_bytes())?;
+        written = Some((path, folder.written));
     }
     if args.answer.format == Format::Json {
         terminal::print(&json::report(&json::Report {
@@ -46,6 +48,9 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
     }
     if !findings.is_empty() {
         let _ = write!(text, "\n{}", report::findings(&ink, &findings));
+    }
+    if let Some((path, files)) = written {
+        let _ = write!(text, "\nWritten into {}: {}\n", path.display(), files.join(", "));
     }
     terminal::print(&text)?;
     Ok(fine(&findings))
