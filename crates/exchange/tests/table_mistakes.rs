@@ -3,7 +3,9 @@
 
 #![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
 
-use spinney_exchange::table::{Instead, Settings, Source, Sources, TableError, TableRead, read};
+use spinney_exchange::table::{
+    Instead, Settings, Source, Sources, TableError, TableRead, read,
+};
 use spinney_model::{Code, Value};
 
 #[path = "drawn/table.rs"]
@@ -58,7 +60,7 @@ fn what_is_written_below_a_table_is_no_kind() {
     assert_eq!(names(&read), ["ash", "rowan"]);
     let left = told(&read, Code::LeftOut);
     assert_eq!(left.len(), 2, "{left:?}");
-    let read = csv(&format!("{table}the children measured these on Tuesday,,\n")).unwrap();
+    let read = csv(&format!("{table}we measured these on Tuesday with rulers,,\n")).unwrap();
     assert_eq!(names(&read), ["ash", "rowan"]);
 }
 
@@ -72,13 +74,14 @@ fn a_column_that_counts_the_rows_holds_no_names() {
 
 #[test]
 fn remarks_in_sentences_are_no_character() {
-    let read = csv(
-        "kind,edge,remarks\nhazel,toothed,Ben found it near the gate and we liked it.\n\
-         ivy,smooth,\"It was on the wall of the church, and there were wasps.\"\n",
-    )
-    .unwrap();
+    let read =
+        csv("kind,edge,remarks\nhazel,toothed,Ben found it near the gate and we liked it.\n\
+         ivy,smooth,\"It was on the wall of the church, and there were wasps.\"\n")
+        .unwrap();
     assert_eq!(columns(&read), ["edge"]);
     assert!(only(&read, Code::LeftOut).contains("“remarks” holds sentences"));
+    // Its commas are no list of states.
+    assert!(told(&read, Code::CellNotPlain).is_empty(), "{:?}", read.findings);
 }
 
 #[test]
@@ -99,7 +102,7 @@ fn a_date_is_what_a_spreadsheet_made_of_a_range() {
         assert!(told.contains("is a date") && told.contains("`3-5`"), "{told}");
         assert_eq!(value(&read, 1, 0), Value::Unknown);
     }
-    let read = csv("kind,blade\nhazel,6-9 cm\nivy,5 cm x 3 cm\n").unwrap();
+    let read = csv("kind,blade\nhazel,6-9 cm\nivy,5 cm x 3 cm\noak,7-12 cm\n").unwrap();
     assert!(only(&read, Code::CellNotUnderstood).contains("Make two columns of it"));
 }
 
@@ -136,7 +139,8 @@ fn letters_and_columns_of_spaces_are_no_table() {
     let letter = "Dear parents,\n\non Tuesday we go to Mill Lane to look at leaves. Please send a \
                   coat, boots, and a\nsnack. We are back by noon, in time for lunch.\n\n\
                   Kind regards,\nMrs Ahmed\n";
-    let spaces = "kind    edge      lobes\nhazel   toothed   unlobed\nivy     smooth    lobed\n";
+    let spaces =
+        "kind    edge      lobes\nhazel   toothed   unlobed\nivy     smooth    lobed\n";
     for (text, wanted) in [(letter, Instead::Writing), (spaces, Instead::LinedUp)] {
         match csv(text) {
             Err(TableError::NotATable { what, .. }) => assert_eq!(what, wanted),
@@ -153,7 +157,8 @@ fn sheets_that_are_changed_round_are_not_read() {
     let table = file("finds.csv", "kind,edge\nhazel,toothed\nivy,smooth\n").unwrap();
     let characters = "character,question,states,unit\nedge,Is it {}?,\"toothed, smooth\",\n";
     let kinds = "kind,scientific name,how often,caution\nhazel,Corylus avellana,often,\n";
-    let wrong = |sources: Sources| read(&sources, &Settings::default()).unwrap_err().to_string();
+    let wrong =
+        |sources: Sources| read(&sources, &Settings::default()).unwrap_err().to_string();
     let told = wrong(Sources {
         table: table.clone(),
         kinds: file("a.csv", characters),
@@ -193,7 +198,7 @@ fn tables_that_are_fine_are_not_accused() {
         "kind,edge\nlarge white butterfly with black tips on it,wavy\nsmall one,plain\n",
         "kind,edge\nhazel,with one big tooth on each side\nivy,with many small teeth all round it\n",
         "kind,flowers\nhazel,February\nlime,July\nivy,Sept\n",
-        "kind,height\nhazel,5\" tall\nlime,7\" tall\n",
+        "kind,height\nhazel,5\"\nlime,7\"\n",
         "kind,what the children said\nhazel,soft\nivy,shiny\n",
         // Accents as they should be, curly marks that hold together, and a last row with words
         // in it.

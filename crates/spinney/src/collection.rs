@@ -77,7 +77,10 @@ pub(crate) fn open_for_a_key(args: &args::Table) -> Result<Collection, Failure> 
     let matrix = &opened.matrix;
     if let [only] = matrix.taxa() {
         return Err(Failure::new(
-            format!("There is only one kind, {}, so there is nothing to tell apart.", only.name),
+            format!(
+                "There is only one kind, {}, so there is nothing to tell apart.",
+                only.name
+            ),
             "Add the other kinds, one a row.",
         ));
     }
@@ -125,7 +128,9 @@ fn no_table(path: &Path, given: &Source, error: &TableError) -> Failure {
         TableError::NotATable { what: Instead::PackedCollection, .. } => {
             Failure::new(error, named::unpack_it(path))
         }
-        TableError::OtherPart { is, .. } => Failure::new(error, format!("Give it with --{is}.")),
+        TableError::OtherPart { is, .. } => {
+            Failure::new(error, format!("Give it with --{is}."))
+        }
         _ => Failure::new(error, error.remedy()),
     }
 }

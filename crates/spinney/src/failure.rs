@@ -86,13 +86,15 @@ impl Failure {
         match &error {
             StoreError::Missing { path } => named::missing_folder(path)
                 .map_or_else(|| named::not_there(path), named::no_folder),
-            StoreError::NotACollection { path } if path.is_dir() => named::a_folder(path),
-            StoreError::NotACollection { path } => named::no_collection(path)
-                .unwrap_or_else(|| Self::new(&error, error.remedy())),
+            StoreError::NotACollection { path } if path.is_dir() => {
+                named::no_collection_but_a_folder(path)
+            }
+            StoreError::NotACollection { path } => {
+                named::no_collection(path).unwrap_or_else(|| Self::new(&error, error.remedy()))
+            }
             _ => Self::new(&error, error.remedy()),
         }
     }
-
 
     /// Says it on stderr.
     pub(crate) fn tell(&self) -> ExitCode {
@@ -112,7 +114,9 @@ pub(crate) fn plain(error: &Error) -> &'static str {
         ErrorKind::ReadOnlyFilesystem => "nothing may be written on that disk",
         ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "the disk is full",
         ErrorKind::FileTooLarge => "it is larger than a file may be there",
-        ErrorKind::InvalidFilename => "that name is too long, or has a sign that no name may have",
+        ErrorKind::InvalidFilename => {
+            "that name is too long, or has a sign that no name may have"
+        }
         ErrorKind::ResourceBusy | ErrorKind::ExecutableFileBusy => "another program uses it",
         ErrorKind::AddrInUse => "another program uses it",
         ErrorKind::AddrNotAvailable => "this machine has no such address",

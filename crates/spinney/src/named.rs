@@ -16,6 +16,10 @@ use crate::near::nearest;
 const NAMES: usize = 2_000;
 /// The endings of what a person can have meant, the likeliest first.
 const ENDINGS: [&str; 6] = ["csv", "xlsx", "tsv", "txt", "spinney", "json"];
+/// The endings of tables.
+const TABLES: [&str; 3] = ["csv", "xlsx", "tsv"];
+/// The endings of what is read beside a collection: tables first, then keys.
+const TEXTS: [&str; 5] = ["csv", "xlsx", "tsv", "txt", "json"];
 
 /// There is no file of that name: which was meant?
 pub(crate) fn not_there(path: &Path) -> Failure {
@@ -36,7 +40,8 @@ pub(crate) fn not_there(path: &Path) -> Failure {
     let names = names_in(&folder);
     let same = names.iter().find(|other| other.to_lowercase() == name.to_lowercase());
     if let Some(same) = same {
-        let letters = if *same == same.to_lowercase() { "small letters" } else { "these capitals" };
+        let letters =
+            if *same == same.to_lowercase() { "small letters" } else { "these capitals" };
         let meant = folder.join(same);
         let remedy = format!("Do you mean {}, in {letters}?", meant.display());
         return Failure::usage(sentence, remedy);
@@ -46,7 +51,9 @@ pub(crate) fn not_there(path: &Path) -> Failure {
             let meant = folder.join(near);
             Failure::usage(sentence, format!("Do you mean {}?", meant.display()))
         }
-        None => Failure::usage(sentence, "Look at the name, or drag the file into this window."),
+        None => {
+            Failure::usage(sentence, "Look at the name, or drag the file into this window.")
+        }
     }
 }
 
@@ -84,7 +91,9 @@ fn by_its_signs(typed: &str) -> Option<Failure> {
     }
     if typed == "~" || typed.starts_with("~/") {
         return Some(Failure::usage(
-            format!("There is no file {typed}: ~ means your own folder only without quotation marks."),
+            format!(
+                "There is no file {typed}: ~ means your own folder only without quotation marks."
+            ),
             "Type it without quotation marks, or write the whole name.",
         ));
     }
@@ -103,17 +112,29 @@ fn meant<'a>(name: &str, names: &'a [String]) -> Option<&'a str> {
 
 /// A folder where a file is wanted.
 pub(crate) fn a_folder(path: &Path) -> Failure {
-    let remedy = match fitting(path).as_slice() {
-        [] => format!("Give the file, such as {}.", path.join("finds.csv").display()),
+    let remedy = match fitting(path, &TEXTS).as_slice() {
+        [] => "Give the name of a file.".to_owned(),
         [one] => format!("Give the file in it: {}", one.display()),
         [first, ..] => format!("Give one of the files in it, such as {}.", first.display()),
     };
     Failure::usage(format!("{} is a folder.", path.display()), remedy)
 }
 
+/// A folder where a collection is wanted.
+pub(crate) fn no_collection_but_a_folder(path: &Path) -> Failure {
+    let remedy = match fitting(path, &["spinney"]).first() {
+        Some(file) => format!("Give the file of the collection: {}", file.display()),
+        None => {
+            let such = path.join("class4.spinney");
+            format!("Give the file of a collection, such as {}.", such.display())
+        }
+    };
+    Failure::usage(format!("{} is a folder.", path.display()), remedy)
+}
+
 /// A folder that was given as a table, and holds no `table.csv`.
 pub(crate) fn folder_without_a_table(path: &Path) -> Failure {
-    let remedy = match fitting(path).as_slice() {
+    let remedy = match fitting(path, &TABLES).as_slice() {
         [] => {
             let such = path.join("finds.csv");
             format!("Give the file of the table, such as {}.", such.display())
@@ -125,8 +146,7 @@ pub(crate) fn folder_without_a_table(path: &Path) -> Failure {
             format!("Give the file of the table: {}.", shown.join(" or "))
         }
     };
-    let sentence =
-        format!("{} is a folder, and there is no table.csv in it.", path.display());
+    let sentence = format!("{} is a folder, and there is no table.csv in it.", path.display());
     Failure::usage(sentence, remedy)
 }
 
@@ -162,7 +182,10 @@ pub(crate) fn no_collection(path: &Path) -> Option<Failure> {
         is => {
             let remedy = "Give the file of a collection; a table is taken in on the page “Our \
                           finds”.";
-            Failure::new(format!("{shown} is {}, and no collection of Spinney's.", is.said()), remedy)
+            Failure::new(
+                format!("{shown} is {}, and no collection of Spinney's.", is.said()),
+                remedy,
+            )
         }
     })
 }
@@ -183,13 +206,13 @@ fn beginning(path: &Path) -> Option<Vec<u8>> {
 }
 
 /// The files in a folder that a person can have meant, the likeliest first.
-fn fitting(folder: &Path) -> Vec<PathBuf> {
+fn fitting(folder: &Path, endings: &[&str]) -> Vec<PathBuf> {
     let mut names: Vec<(usize, String)> = names_in(folder)
         .into_iter()
         .filter_map(|name| {
             let (_, ending) = name.rsplit_once('.')?;
             let ending = ending.to_lowercase();
-            let rank = ENDINGS.iter().position(|known| *known == ending)?;
+            let rank = endings.iter().position(|known| *known == ending)?;
             (!name.starts_with(['.', '~'])).then_some((rank, name))
         })
         .collect();

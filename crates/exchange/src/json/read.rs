@@ -84,9 +84,9 @@ impl JsonError {
                 "{file} says {number} as {field}, but {exact} as {field}_exact; nobody can tell \
                  which is meant."
             ),
-            Self::Line { line } => format!(
-                "{file} has a proof with the line \"{line}\", which nobody can read."
-            ),
+            Self::Line { line } => {
+                format!("{file} has a proof with the line \"{line}\", which nobody can read.")
+            }
             Self::Cost { field } => format!("{file} has a {field} that is no cost."),
         }
     }

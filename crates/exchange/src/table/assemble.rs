@@ -13,7 +13,9 @@ use super::column::{self, Kinds};
 use super::grid::{Grid, Headed};
 use super::heading::{self, Heading};
 use super::phrase::fold;
-use super::{TableError, caps, governors, kinds_sheet, last_rows, layout, of_character, ratios};
+use super::{
+    TableError, caps, governors, kinds_sheet, last_rows, layout, of_character, ratios,
+};
 use super::{report::Report, spoilt};
 
 /// The sheets of one table, each read as far as it can be without the others.
@@ -298,8 +300,8 @@ fn unknowns(
                 Code::Unknown,
                 place,
                 format!(
-                    "Under “{}” there are ticks, crosses or yes, and blanks: of {}{more}. A blank \
-                     is read as: nobody has looked.",
+                    "Under “{}” there is nothing but ticks, crosses or yes, and blanks for {}{more}. \
+                     A blank counts as: nobody has looked.",
                     character.name,
                     named.join(", ")
                 ),

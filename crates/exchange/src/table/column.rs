@@ -45,15 +45,15 @@ pub(super) fn read(
     usual_gap: Quantity,
     report: &mut Report,
 ) -> Option<(Character, Vec<Cell>)> {
+    if remarks::are(heading, kinds) {
+        remarks::tell(heading, report);
+        return None;
+    }
     let mut column = Column::of(heading, kinds, report);
     column.take_number_words(report);
     let (scale, cells) = match column.values() {
         Values::Words => {
             column.take_numbered_names(report);
-            if remarks::are(&column) {
-                remarks::tell(&column, report);
-                return None;
-            }
             words::read(&column, report)?
         }
         Values::Counts if numbers::too_many(&column) => {

@@ -74,7 +74,7 @@ impl Instead {
         match self {
             Self::Pdf => {
                 "A PDF is made for paper. Give the spreadsheet that it was made from, or type \
-                 the table as CSV."
+                 the table as CSV, one kind a row."
             }
             Self::Picture | Self::Photograph => {
                 "Spinney cannot read writing in a picture. Type the table into a spreadsheet."
@@ -88,6 +88,7 @@ impl Instead {
                 "Open it in the browser and choose File, Download, Microsoft Excel."
             }
             Self::ExcelLock => "Give the table itself: its name is the same without ~$.",
+            Self::Zip => "If the table is in it, unpack it first, and give the table alone.",
             Self::LinedUp => {
                 "Put a comma between the cells, or type them into a spreadsheet: one kind a row."
             }
@@ -147,10 +148,8 @@ pub fn what_it_is(name: &str, bytes: &[u8]) -> Option<Instead> {
         return Some(Instead::ExcelLock);
     }
     if is_zip(bytes) {
-        let ends = [
-            &bytes[..bytes.len().min(ENDS)],
-            &bytes[bytes.len().saturating_sub(ENDS)..],
-        ];
+        let ends =
+            [&bytes[..bytes.len().min(ENDS)], &bytes[bytes.len().saturating_sub(ENDS)..]];
         let holds = |part: &[u8]| {
             ends.iter().any(|end| end.windows(part.len()).any(|window| window == part))
         };
@@ -180,14 +179,20 @@ mod tests {
         for (bytes, what) in [
             (zip("xl/workbook.xml"), Some(Instead::Spreadsheet)),
             (zip("word/document.xml"), Some(Instead::WordDocument)),
-            (zip("mimetypeapplication/vnd.oasis.opendocument.text"), Some(Instead::LibreOffice)),
+            (
+                zip("mimetypeapplication/vnd.oasis.opendocument.text"),
+                Some(Instead::LibreOffice),
+            ),
             (zip("Index/Document.iwa"), Some(Instead::Numbers)),
             (zip("journal.jsonl"), Some(Instead::PackedCollection)),
             (zip("photos/1.jpg"), Some(Instead::Zip)),
             (b"%PDF-1.4".to_vec(), Some(Instead::Pdf)),
             (b" \n".to_vec(), Some(Instead::Empty)),
             (b"\xef\xbb\xbf\n".to_vec(), Some(Instead::Empty)),
-            (br#"{"url":"https://docs.google.com/x","doc_id":"1"}"#.to_vec(), Some(Instead::GoogleSheet)),
+            (
+                br#"{"url":"https://docs.google.com/x","doc_id":"1"}"#.to_vec(),
+                Some(Instead::GoogleSheet),
+            ),
             (br#"{"couplets":[]}"#.to_vec(), Some(Instead::Json)),
             (b"kind,edge\nhazel,toothed\n".to_vec(), None),
             (b"1. Is it lobed? Yes -> 2, No -> 3\n".to_vec(), None),

@@ -39,7 +39,8 @@ pub(super) fn without(grid: &Grid, rows: &[u32], names: u32, report: &mut Report
     while count > 1 {
         let row = rows[count - 1];
         let name = grid.get(row, names);
-        let alone = grid.rows().find(|(at, _)| *at == row).is_some_and(|(_, row)| row.len() == 1);
+        let alone =
+            grid.rows().find(|(at, _)| *at == row).is_some_and(|(_, row)| row.len() == 1);
         let what = if TOTALS.contains(&fold(name).trim_end_matches(':')) {
             "it adds up the others and is no kind"
         } else if alone && is_note(name) {

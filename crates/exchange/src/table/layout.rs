@@ -48,7 +48,9 @@ pub(super) fn names_column(grid: &Grid, headed: &Headed<'_>) -> Option<u32> {
 fn names_only(grid: &Grid, headed: &Headed<'_>, column: u32) -> bool {
     let mut seen = BTreeSet::new();
     let texts = headed.rows.iter().map(|row| grid.get(*row, column));
-    texts.filter(|text| !text.is_empty()).all(|text| amount(text).is_err() && seen.insert(fold(text)))
+    texts
+        .filter(|text| !text.is_empty())
+        .all(|text| amount(text).is_err() && seen.insert(fold(text)))
 }
 
 /// Tells what of the layout can hardly be meant.

@@ -29,7 +29,10 @@ pub(super) fn tell(grid: &Grid, report: &mut Report) {
         }
         let cut = |pair: &&[(u32, String)]| {
             let [(_, one), (_, two)] = pair else { return false };
-            one.starts_with('“') && !one.contains('”') && two.ends_with('”') && !two.contains('“')
+            one.starts_with('“')
+                && !one.contains('”')
+                && two.ends_with('”')
+                && !two.contains('“')
         };
         for pair in cells.windows(2).filter(cut) {
             let [(column, one), (_, two)] = pair else { continue };
@@ -72,7 +75,8 @@ mod tests {
     fn letters_saved_twice_are_known_and_others_are_left_alone() {
         assert_eq!(saved_twice("BÃ¤rlauch").as_deref(), Some("Bärlauch"));
         assert_eq!(saved_twice("4 cm â€“ 5 cm").as_deref(), Some("4 cm – 5 cm"));
-        for fine in ["Bärlauch", "érable", "jarząb", "São", "Ålesund", "✓", "30–50 mm", "Ã"] {
+        for fine in ["Bärlauch", "érable", "jarząb", "São", "Ålesund", "✓", "30–50 mm", "Ã"]
+        {
             assert_eq!(saved_twice(fine), None, "{fine}");
         }
     }

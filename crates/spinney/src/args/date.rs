@@ -106,7 +106,8 @@ mod tests {
         ] {
             assert_eq!(read(text).ok().as_deref(), Some(text));
         }
-        for text in ["tomorrow", "", "31/02/2026", "2026-02-31", "31 June 2026", "1/13/13/2026"] {
+        for text in ["tomorrow", "", "31/02/2026", "2026-02-31", "31 June 2026", "1/13/13/2026"]
+        {
             assert_eq!(read(text).is_err(), text != "1/13/13/2026", "{text}");
         }
         assert!(read("Today").is_ok_and(|today| today.contains("20")));

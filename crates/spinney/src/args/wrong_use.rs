@@ -183,7 +183,8 @@ impl Told<'_> {
         let at = self.typed.iter().rposition(|typed| typed == word).unwrap_or_default();
         let before = self.typed[..at].iter().rposition(|typed| typed.starts_with("--"));
         if let Some(option) = before.filter(|option| at - option > 1) {
-            let rest = self.typed[option + 1..].iter().take_while(|typed| !typed.starts_with("--"));
+            let rest =
+                self.typed[option + 1..].iter().take_while(|typed| !typed.starts_with("--"));
             let text = rest.map(String::as_str).collect::<Vec<_>>().join(" ");
             let option = &self.typed[option];
             return Unfit::new(
@@ -196,7 +197,9 @@ impl Told<'_> {
         if command == "check" && !self.typed.iter().any(|typed| typed.starts_with("--key")) {
             return Unfit::new(
                 format!("Two names were given, {first} and {word}."),
-                format!("Put --key before the name of the key: spinney check {first} --key {word}"),
+                format!(
+                    "Put --key before the name of the key: spinney check {first} --key {word}"
+                ),
             );
         }
         let whole = format!("{first} {word}");
@@ -206,10 +209,9 @@ impl Told<'_> {
                 sentence,
                 format!("If it is one file, put it in quotation marks: \"{whole}\""),
             ),
-            false => Unfit::new(
-                sentence,
-                "Spinney takes one table: copy the rows of both into one.",
-            ),
+            false => {
+                Unfit::new(sentence, "Spinney takes one table: copy the rows of both into one.")
+            }
         }
     }
 
@@ -223,7 +225,9 @@ impl Told<'_> {
         match missing.split(' ').next().unwrap_or_default() {
             "<TABLE>" => Unfit::new(
                 "Which table?",
-                format!("Type its name behind {command}, such as: spinney {command} finds.xlsx"),
+                format!(
+                    "Type its name behind {command}, such as: spinney {command} finds.xlsx"
+                ),
             ),
             "--key" => {
                 Unfit::new("Which key?", "Add --key and its file, such as: --key ours.txt")
@@ -288,7 +292,8 @@ impl Told<'_> {
             return unfit.clone();
         }
         let reason = source.map(ToString::to_string).unwrap_or_default();
-        let ends = reason.rsplit_once(" is not in ").and_then(|(_, range)| range.split_once("..="));
+        let ends =
+            reason.rsplit_once(" is not in ").and_then(|(_, range)| range.split_once("..="));
         if let Some((low, high)) = ends {
             return Unfit::new(
                 format!("{value} is not possible for {option}."),

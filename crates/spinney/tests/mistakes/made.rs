@@ -57,8 +57,10 @@ pub(crate) fn wrong_with(mistake: &Mistake, lists: &Lists) -> Option<String> {
 }
 
 fn fresh_folder(name: &str) -> PathBuf {
-    let called: String =
-        name.chars().map(|sign| if sign.is_ascii_alphanumeric() { sign } else { '_' }).collect();
+    let called: String = name
+        .chars()
+        .map(|sign| if sign.is_ascii_alphanumeric() { sign } else { '_' })
+        .collect();
     let folder = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join("mistakes").join(called);
     if folder.exists() {
         fs::remove_dir_all(&folder).expect("an older run can be cleared away");

@@ -28,7 +28,8 @@ fn every_mistake_is_answered_with_a_sentence_that_helps() {
                 loop {
                     let at = next.fetch_add(1, Ordering::Relaxed);
                     let Some(mistake) = lists.mistakes.get(at) else { break };
-                    tell.send((at, made::wrong_with(mistake, lists))).expect("somebody listens");
+                    tell.send((at, made::wrong_with(mistake, lists)))
+                        .expect("somebody listens");
                 }
             });
         }

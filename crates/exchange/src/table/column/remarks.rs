@@ -1,10 +1,11 @@
 //! A column of remarks: a sentence a kind, each another. No question comes of them.
 //!
-//! From a column of words to whether it is one. States may be long; sentences speak.
+//! From the texts of a column to whether it is one. States may be long; sentences speak.
 
 use spinney_model::Code;
 
-use super::Column;
+use super::Kinds;
+use crate::table::heading::Heading;
 use crate::table::no_table::speaks;
 use crate::table::phrase::fold;
 use crate::table::{of_character, report::Report};
@@ -13,11 +14,11 @@ use crate::table::{of_character, report::Report};
 const WORDS: usize = 6;
 
 /// Whether a column holds remarks.
-pub(super) fn are(column: &Column<'_>) -> bool {
-    if column.heading.described.is_some_and(|row| !row.states.is_empty()) {
+pub(super) fn are(heading: &Heading<'_>, kinds: &Kinds<'_>) -> bool {
+    if heading.described.is_some_and(|row| !row.states.is_empty()) {
         return false;
     }
-    let texts = (0..column.typed.len()).map(|at| column.text(at));
+    let texts = kinds.rows.iter().map(|(row, _)| kinds.grid.get(*row, heading.column));
     let mut texts: Vec<&str> = texts.filter(|text| !text.is_empty()).collect();
     if texts.len() < 2 {
         return false;
@@ -36,8 +37,8 @@ pub(super) fn are(column: &Column<'_>) -> bool {
 }
 
 /// Tells it.
-pub(super) fn tell(column: &Column<'_>, report: &mut Report) {
-    let name = &column.heading.name;
+pub(super) fn tell(heading: &Heading<'_>, report: &mut Report) {
+    let name = &heading.name;
     report.one(
         Code::LeftOut,
         of_character(name),

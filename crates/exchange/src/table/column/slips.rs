@@ -53,9 +53,8 @@ const NOBODY_LOOKED: [&str; 14] = [
 ];
 
 /// The signs of a tick and of a cross.
-const MARKS: [&str; 16] = [
-    "✓", "✔", "☑", "✅", "✗", "✘", "☒", "❌", "x", "×", "•", "●", "*", "+", "√", "v",
-];
+const MARKS: [&str; 16] =
+    ["✓", "✔", "☑", "✅", "✗", "✘", "☒", "❌", "x", "×", "•", "●", "*", "+", "√", "v"];
 
 /// How ticks and crosses of the picture font Wingdings come out as letters.
 const WINGDINGS: [&str; 3] = ["ü", "û", "þ"];
@@ -75,10 +74,8 @@ pub(super) fn better(text: &str) -> Option<Trouble> {
     two_measurements(text).then_some(TWO)
 }
 
-const TWO: Trouble = Trouble::new(
-    "holds two measurements",
-    "Make two columns of it, such as length and width.",
-);
+const TWO: Trouble =
+    Trouble::new("holds two measurements", "Make two columns of it, such as length and width.");
 
 /// The day and the month of `05-Mar`, `3 May`, `May 3`, `03/05/2026`, `2026-05-03`, the smaller
 /// first; None: no date.
@@ -91,18 +88,25 @@ fn day_and_month(text: &str) -> Option<(u32, u32)> {
     let year = |piece: &str| piece.len() == 4 && number(piece).is_some_and(|year| year > 1899);
     let month = |piece: &str| {
         let name = fold(piece);
-        let is = |(short, whole): &(&str, &str)| name.starts_with(short) && whole.starts_with(&name);
-        let at = MONTHS.iter().position(|month| is(month) || name == "sept" && month.0 == "sep")?;
+        let is =
+            |(short, whole): &(&str, &str)| name.starts_with(short) && whole.starts_with(&name);
+        let at =
+            MONTHS.iter().position(|month| is(month) || name == "sept" && month.0 == "sep")?;
         u32::try_from(at + 1).ok()
     };
     let (one, two, named) = match pieces.as_slice() {
-        [day, name] | [day, name, _] if month(name).is_some() => (number(day)?, month(name)?, true),
-        [name, day] | [name, day, _] if month(name).is_some() => (number(day)?, month(name)?, true),
+        [day, name] | [day, name, _] if month(name).is_some() => {
+            (number(day)?, month(name)?, true)
+        }
+        [name, day] | [name, day, _] if month(name).is_some() => {
+            (number(day)?, month(name)?, true)
+        }
         [one, two, last] if year(last) => (number(one)?, number(two)?, false),
         [first, one, two] if year(first) => (number(one)?, number(two)?, false),
         _ => return None,
     };
-    let may_be = if named { (1..=31).contains(&one) } else { one.min(two) <= 12 && one.max(two) <= 31 };
+    let may_be =
+        if named { (1..=31).contains(&one) } else { one.min(two) <= 12 && one.max(two) <= 31 };
     (may_be && one.min(two) > 0).then(|| (one.min(two), one.max(two)))
 }
 
