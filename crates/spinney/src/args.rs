@@ -172,6 +172,10 @@ pub(crate) struct Sheets {
     /// "trying-out copy". A broken key stays a draft.
     #[arg(long)]
     pub(crate) tried: bool,
+    /// Write over files that Spinney did not write, or that were changed since. Never over what
+    /// the command reads.
+    #[arg(long)]
+    pub(crate) force: bool,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -185,6 +189,9 @@ pub(crate) struct Demo {
     /// The folder to write into.
     #[arg(long, value_name = "FOLDER", default_value = "spinney-demo")]
     pub(crate) out: PathBuf,
+    /// Write over files that Spinney did not write, or that were changed since.
+    #[arg(long)]
+    pub(crate) force: bool,
     /// The date at the foot of the sheets, such as "3 October 2026"; today if not given.
     #[arg(long, value_name = "DATE", value_parser = date::read)]
     pub(crate) date: Option<String>,
@@ -265,6 +272,10 @@ pub(crate) struct LookAtTable {
     /// Write the table as four CSV files into this folder.
     #[arg(long, value_name = "FOLDER")]
     pub(crate) out: Option<PathBuf>,
+    /// Write over files that Spinney did not write, or that were changed since. Never over what
+    /// the command reads.
+    #[arg(long)]
+    pub(crate) force: bool,
     #[command(flatten)]
     pub(crate) answer: Answer,
 }

@@ -11,7 +11,7 @@ use spinney_model::{Code, Finding, Matrix, Place};
 use spinney_press::Picture;
 
 use crate::failure::{self, Failure};
-use crate::{args, named};
+use crate::{args, files, named};
 
 /// The most that is read of one file, in bytes: the reader of tables takes less.
 const LARGEST_FILE: u64 = 32 << 20;
@@ -195,7 +195,7 @@ fn source(path: &Path) -> Result<Source, Failure> {
         let bytes = read_at_most(std::io::stdin().lock(), LARGEST_FILE, path)?;
         return Ok(Source { name: "stdin".to_owned(), bytes });
     }
-    let file = std::fs::File::open(path).map_err(|error| Failure::reading(path, &error))?;
+    let file = files::open(path).map_err(|error| Failure::reading(path, &error))?;
     let bytes = read_at_most(file, LARGEST_FILE, path)?;
     let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy().into_owned();
     Ok(Source { name, bytes })
@@ -246,7 +246,7 @@ fn picture(folder: &Path, name: &str) -> Result<Picture, String> {
         return Err("it is not beside the table".to_owned());
     }
     let path = folder.join(name);
-    let file = std::fs::File::open(&path).map_err(|error| match error.kind() {
+    let file = files::open(&path).map_err(|error| match error.kind() {
         std::io::ErrorKind::NotFound => "there is no such file beside the table".to_owned(),
         _ => failure::plain(&error).to_owned(),
     })?;

@@ -61,23 +61,66 @@ impl Failure {
         }
         Self::new(
             format!("{} could not be written: {}.", path.display(), plain(error)),
-            "Name another place with --out. Nothing that was there before was changed.",
+            "Look whether there is room and whether you may write there, or name another \
+             place. What was there before is still there.",
         )
     }
 
-    /// A folder could not be made.
-    pub(crate) fn making(folder: &Path, error: &Error) -> Self {
-        let shown = folder.display();
-        let in_the_way = folder.ancestors().find(|path| path.is_file());
-        if let Some(file) = in_the_way {
-            return Self::usage(
-                format!("{} is a file, and --out wants a folder.", file.display()),
-                "Name a folder, such as: --out visit",
-            );
-        }
+    /// What would be written over is what the command was given to read.
+    pub(crate) fn own_input(path: &Path) -> Self {
+        Self::usage(
+            format!("This would write over {}, which it was made from.", path.display()),
+            "Name another place to write to. Nothing was changed.",
+        )
+    }
+
+    /// Two things would be written to one place.
+    pub(crate) fn written_twice(path: &Path) -> Self {
+        Self::usage(
+            format!("Two different things would be written to {}.", path.display()),
+            "Name another place for one of them. Nothing was changed.",
+        )
+    }
+
+    /// Something stands there already.
+    pub(crate) fn already_there(path: &Path) -> Self {
         Self::new(
-            format!("The folder {shown} could not be made: {}.", plain(error)),
-            "Name another place with --out.",
+            format!(
+                "{} is there already. Spinney did not write it, or somebody changed it.",
+                path.display()
+            ),
+            "Name another place, or add --force to write over it. Nothing was changed.",
+        )
+    }
+
+    /// No file, so that nothing can be written over it.
+    pub(crate) fn not_a_file(path: &Path) -> Self {
+        Self::usage(
+            format!("{} is there already, and it is not a file.", path.display()),
+            "Name another place. Nothing was changed.",
+        )
+    }
+
+    /// No folder to write into.
+    pub(crate) fn not_a_folder(path: &Path) -> Self {
+        Self::usage(
+            format!("{} is there already, and it is not a folder.", path.display()),
+            "Name another folder. Nothing was changed.",
+        )
+    }
+
+    /// A set of files could neither be put in its place nor taken back.
+    pub(crate) fn half_written(folder: &Path, kept: &Path, error: &Error) -> Self {
+        Self::new(
+            format!(
+                "Only some of the files could be put into {}: {}.",
+                folder.display(),
+                plain(error)
+            ),
+            format!(
+                "The files that were there before are in {}. Copy them from there.",
+                kept.display()
+            ),
         )
     }
 
@@ -98,7 +141,7 @@ impl Failure {
 
     /// Says it on stderr.
     pub(crate) fn tell(&self) -> ExitCode {
-        eprintln!("spinney: {}\n  {}", self.sentence, self.remedy);
+        crate::terminal::tell(&format!("spinney: {}\n  {}\n", self.sentence, self.remedy));
         ExitCode::from(self.code)
     }
 }

@@ -1,34 +1,103 @@
 //! Writes everything for one visit into a folder: key, sheets, phone page.
+//!
+//! From bytes to files that change places at once. They are written into a fresh folder beside
+//! their place first, so that whatever stops it, the folder holds one key and not two. What
+//! stands in the folder and is not ours ([`ours`]) stays; `crate::files` says what a run may
+//! write at all.
 
+mod change;
+mod ours;
+
+use std::fs;
+use std::io::Write;
 use std::path::{Path, PathBuf};
 
 use spinney_exchange::{json, key_text};
 use spinney_press::{Booklet, Paper, PressError};
+use tempfile::TempDir;
 
 use crate::args;
 use crate::failure::Failure;
+use crate::files::{self, Over};
+use ours::{Ours, hash_of};
 
-/// A folder that is being filled.
+/// What is written of every key; the large chart only where the paper is A4.
+const SHEETS: [&str; 8] = [
+    "key.txt",
+    "key.json",
+    "phone.html",
+    "key-pages.pdf",
+    "chart.pdf",
+    ON_A3,
+    "try-out.pdf",
+    "today.pdf",
+];
+const ON_A3: &str = "chart-a3.pdf";
+/// What a command says of a key beside them.
+const SAID: [&str; 4] = ["findings.txt", "opinion.txt", "changes.txt", "why.txt"];
+
+/// A folder that is being filled. Dropped before [`Folder::finish`], it leaves nothing behind.
 pub(crate) struct Folder {
     path: PathBuf,
+    /// Whether it was there before.
+    there: bool,
+    over: Over,
+    /// Where everything is written first.
+    side: TempDir,
+    /// What we made of what stands in the folder.
+    before: Ours,
+    now: Ours,
+    /// Whether a key is in it: then what we wrote of an older key goes.
+    of_a_key: bool,
     /// The names of the files written, in order.
-    pub(crate) written: Vec<String>,
+    written: Vec<String>,
 }
 
 impl Folder {
-    /// Makes the folder if it is not there.
-    pub(crate) fn make(path: &Path) -> Result<Self, Failure> {
-        std::fs::create_dir_all(path).map_err(|error| Failure::making(path, &error))?;
-        Ok(Self { path: path.to_owned(), written: Vec::new() })
+    /// Begins to fill a folder.
+    pub(crate) fn make(path: &Path, over: Over) -> Result<Self, Failure> {
+        let failed = |error: std::io::Error| Failure::writing(path, &error);
+        let there = match fs::metadata(path) {
+            Ok(found) if found.is_dir() => true,
+            Ok(_) => return Err(Failure::not_a_folder(path)),
+            Err(_) => false,
+        };
+        // On the same disk as its place, so that it can be moved there.
+        let near = if there { path } else { nearest(path) };
+        let mut builder = tempfile::Builder::new();
+        files::part_named(&mut builder, path.file_name().unwrap_or("visit".as_ref()));
+        #[cfg(unix)]
+        {
+            use std::os::unix::fs::PermissionsExt;
+            builder.permissions(fs::Permissions::from_mode(0o777));
+        }
+        let side = builder.tempdir_in(near).map_err(failed)?;
+        Ok(Self {
+            path: path.to_owned(),
+            there,
+            over,
+            side,
+            before: Ours::of(path),
+            now: Ours::default(),
+            of_a_key: false,
+            written: Vec::new(),
+        })
     }
 
-    /// Writes one file whole: first beside its place, then moved there, so that a full disk
-    /// leaves the older file as it was.
+    /// Writes one file; it is in the folder once everything is.
     pub(crate) fn write(&mut self, name: &str, bytes: &[u8]) -> Result<(), Failure> {
-        let path = self.path.join(name);
-        write_whole(&path, bytes)?;
+        may_be_written(&self.path, name, &self.before, self.over)?;
+        self.write_aside(name, bytes)?;
+        self.now.add(name, hash_of(bytes));
         self.written.push(name.to_owned());
         Ok(())
+    }
+
+    fn write_aside(&self, name: &str, bytes: &[u8]) -> Result<(), Failure> {
+        let path = self.side.path().join(name);
+        let written = fs::File::create_new(path)
+            .and_then(|mut file| file.write_all(bytes).and_then(|()| file.sync_all()));
+        written.map_err(|error| Failure::writing(&self.path.join(name), &error))
     }
 
     /// Writes the key in words and as JSON, the sheets and the phone page.
@@ -42,34 +111,87 @@ impl Folder {
             args::Paper::A4 => Paper::A4,
             args::Paper::Letter => Paper::Letter,
         };
+        self.of_a_key = true;
         self.write("key.txt", key_text::write(booklet.key, booklet.matrix).as_bytes())?;
         self.write("key.json", json::report(report).as_bytes())?;
         self.write("phone.html", spinney_press::page::html(booklet).as_bytes())?;
         self.write("key-pages.pdf", &pressed(spinney_press::key_pages::pdf(booklet, size))?)?;
         self.write("chart.pdf", &pressed(spinney_press::chart::pdf(booklet, size))?)?;
         if paper == args::Paper::A4 {
-            self.write(
-                "chart-a3.pdf",
-                &pressed(spinney_press::chart::pdf(booklet, Paper::A3))?,
-            )?;
+            self.write(ON_A3, &pressed(spinney_press::chart::pdf(booklet, Paper::A3))?)?;
         }
         self.write("try-out.pdf", &pressed(spinney_press::try_out::pdf(booklet, size))?)?;
         self.write("today.pdf", &pressed(spinney_press::today::pdf(booklet, size))?)
     }
+
+    /// Puts everything in its place at once. Returns the names of the files, in order.
+    pub(crate) fn finish(mut self) -> Result<Vec<String>, Failure> {
+        // Again: somebody may have put something there since.
+        for name in self.now.names() {
+            may_be_written(&self.path, name, &self.before, self.over)?;
+        }
+        may_be_written(&self.path, ours::NAME, &self.before, self.over)?;
+        let goes: Vec<String> = self.before.names().map(str::to_owned).collect();
+        let goes: Vec<String> = goes.into_iter().filter(|name| self.goes(name)).collect();
+        // What stays of what we made before stays on the list.
+        let mut list = self.before.clone();
+        goes.iter().for_each(|name| list.remove(name));
+        self.now.names().for_each(|name| list.remove(name));
+        let list = list.with(&self.now).text();
+        self.write_aside(ours::NAME, list.as_bytes())?;
+        self.written.push(ours::NAME.to_owned());
+        let changing = change::Changing {
+            folder: &self.path,
+            side: self.side,
+            comes: &self.written,
+            goes: &goes,
+            during: self.before.with(&self.now).text(),
+        };
+        match self.there {
+            false => changing.arrive(),
+            true => changing.change(),
+        }?;
+        self.written.pop();
+        Ok(self.written)
+    }
+
+    /// Whether a file that we made before goes now: one of an older key, which nobody changed,
+    /// and which is not what this run was made from.
+    fn goes(&self, name: &str) -> bool {
+        self.of_a_key
+            && (SHEETS.contains(&name) || SAID.contains(&name))
+            && !self.written.iter().any(|written| written == name)
+            && self.before.has(&self.path, name)
+            && !files::was_read(&self.path.join(name))
+    }
 }
 
-/// Writes a file whole or not at all.
-pub(crate) fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), Failure> {
-    let mut beside = path.as_os_str().to_owned();
-    beside.push(".part");
-    let beside = PathBuf::from(beside);
-    let failed = |error: std::io::Error| {
-        // If even this fails there is nothing more to do; the first error is what counts.
-        let _ = std::fs::remove_file(&beside);
-        Failure::writing(path, &error)
-    };
-    std::fs::write(&beside, bytes).map_err(failed)?;
-    std::fs::rename(&beside, path).map_err(failed)
+/// Looks whether the sheets of a key, and files of these names beside them, may be written,
+/// before any work is done.
+pub(crate) fn look_first(sheets: &args::Sheets, beside: &[&str]) -> Result<(), Failure> {
+    let Some(path) = &sheets.out else { return Ok(()) };
+    let letter = sheets.paper == args::Paper::Letter;
+    let names = SHEETS.into_iter().filter(|name| !(letter && *name == ON_A3));
+    let before = Ours::of(path);
+    let over = Over::forced(sheets.force);
+    let mut names = names.chain(beside.iter().copied()).chain([ours::NAME]);
+    names.try_for_each(|name| {
+        files::claim(&path.join(name))?;
+        may_be_written(path, name, &before, over)
+    })
+}
+
+/// Looks whether a file may be written into a folder: not what this run reads; and not what is
+/// no work of ours, unless the person says so.
+fn may_be_written(folder: &Path, name: &str, before: &Ours, over: Over) -> Result<(), Failure> {
+    let over = if before.has(folder, name) { Over::AFile } else { over };
+    files::may_be_written(&folder.join(name), over)
+}
+
+/// The nearest folder above that is there.
+fn nearest(path: &Path) -> &Path {
+    let mut above = path.ancestors().skip(1).filter(|above| *above != Path::new(""));
+    above.find(|above| above.is_dir()).unwrap_or(Path::new("."))
 }
 
 fn pressed(sheet: Result<Vec<u8>, PressError>) -> Result<Vec<u8>, Failure> {
@@ -83,3 +205,6 @@ pub(crate) fn date(given: Option<&str>) -> String {
         |given| given.trim().to_owned(),
     )
 }
+
+#[cfg(test)]
+mod tests;

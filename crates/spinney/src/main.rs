@@ -1,9 +1,13 @@
 //! The binary: a contents page. What each command does stands in `command/<verb>.rs`.
 
+// What cannot be written must not end the program as a bug: see `terminal::tell`.
+#![deny(clippy::print_stdout, clippy::print_stderr)]
+
 mod args;
 mod collection;
 mod command;
 mod failure;
+mod files;
 mod folder;
 mod named;
 mod near;
@@ -20,6 +24,7 @@ use args::Verb;
 const STACK: usize = 256 << 20;
 
 fn main() -> ExitCode {
+    files::bear_a_size_limit();
     let args = match args::read() {
         Ok(args) => args,
         Err(failure) => return failure.tell(),
@@ -29,7 +34,8 @@ fn main() -> ExitCode {
         Ok(Ok(code)) => code,
         Ok(Err(_)) => ExitCode::from(failure::BUG),
         Err(error) => {
-            eprintln!("spinney could not start its work: {}.", failure::plain(&error));
+            let why = failure::plain(&error);
+            terminal::tell(&format!("spinney could not start its work: {why}.\n"));
             ExitCode::from(failure::FAILED)
         }
     }

@@ -24,10 +24,8 @@ impl Progress {
         if self.watched {
             let length = line.chars().count();
             let rest = self.shown.saturating_sub(length);
-            eprint!("\r{line}{}", " ".repeat(rest));
+            tell(&format!("\r{line}{}", " ".repeat(rest)));
             self.shown = length;
-            // A progress line that cannot be written is no failure of the work.
-            let _ = std::io::stderr().flush();
         }
     }
 }
@@ -35,9 +33,16 @@ impl Progress {
 impl Drop for Progress {
     fn drop(&mut self) {
         if self.shown > 0 {
-            eprint!("\r{}\r", " ".repeat(self.shown));
+            tell(&format!("\r{}\r", " ".repeat(self.shown)));
         }
     }
+}
+
+/// Says something on stderr. Where that cannot be written, the exit code still says it: the
+/// macros of the standard library would end the program as a bug.
+pub(crate) fn tell(text: &str) {
+    let mut stderr = std::io::stderr().lock();
+    let _ = stderr.write_all(text.as_bytes()).and_then(|()| stderr.flush());
 }
 
 /// Asks a yes/no question if a person sits there; None if not, or if they do not say.
@@ -45,7 +50,7 @@ pub(crate) fn ask(question: &str) -> Option<bool> {
     if !std::io::stdin().is_terminal() || !std::io::stderr().is_terminal() {
         return None;
     }
-    eprint!("{question} [y/n] ");
+    tell(&format!("{question} [y/n] "));
     let mut answer = String::new();
     std::io::stdin().lock().read_line(&mut answer).ok()?;
     match answer.trim().to_lowercase().as_str() {
@@ -62,7 +67,9 @@ pub(crate) fn print(text: &str) -> Result<(), crate::failure::Failure> {
 
 /// The same for what is no text.
 pub(crate) fn print_bytes(bytes: &[u8]) -> Result<(), crate::failure::Failure> {
-    match std::io::stdout().lock().write_all(bytes) {
+    let mut stdout = std::io::stdout().lock();
+    // Flushed here: what is left to the end of the program fails without a word.
+    match stdout.write_all(bytes).and_then(|()| stdout.flush()) {
         Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => {
             Err(crate::failure::Failure::new(
                 format!("The answer could not be written: {}.", crate::failure::plain(&error)),

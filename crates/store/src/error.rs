@@ -72,6 +72,29 @@ impl StoreError {
         }
     }
 
+    /// The same of another place: of the name that a person knows, where a file was being made
+    /// under another one.
+    #[must_use]
+    pub fn of_place(mut self, made: &Path, known: &Path) -> Self {
+        match &mut self {
+            Self::Missing { path }
+            | Self::Exists { path }
+            | Self::NotACollection { path }
+            | Self::Newer { path, .. }
+            | Self::ReadOnly { path }
+            | Self::Locked { path }
+            | Self::Full { path }
+            | Self::Damaged { path }
+            | Self::Other { path, .. }
+                if path == made =>
+            {
+                known.clone_into(path);
+            }
+            _ => {}
+        }
+        self
+    }
+
     /// What to do about it.
     pub fn remedy(&self) -> &'static str {
         match self {
@@ -112,7 +135,7 @@ impl fmt::Display for StoreError {
                 f,
                 "{} was kept by a newer Spinney (its form is {version}; this one knows {}).",
                 path.display(),
-                crate::open::FORM
+                crate::form::FORM
             ),
             Self::ReadOnly { path } => {
                 write!(f, "{} may not be written to here.", path.display())

@@ -2,11 +2,17 @@
 //!
 //! From bytes to bytes on a disk, and back. It knows nothing of what they mean. What
 //! [`Store::append`] has acknowledged is on the disk, whatever happens then. The only crate
-//! with SQL; `docs/decisions/` says why it is SQLite with a rollback journal.
+//! with SQL; `docs/decisions/` says why it is SQLite with a rollback journal. Every line is sealed
+//! ([`seal`]), so that a changed byte is found and not believed; [`Salvage`] reads what can be
+//! read of a damaged file, and changes nothing in it.
 
 mod error;
+mod form;
 mod hash;
+mod head;
 mod open;
+mod salvage;
+mod seal;
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
@@ -15,10 +21,13 @@ use rusqlite::{Connection, OptionalExtension, Transaction, TransactionBehavior, 
 
 pub use error::StoreError;
 pub use hash::Hash;
+pub use salvage::{Picture, Salvage, Saved};
+
+use seal::Whole;
 
 /// Whether the first hundred bytes of a file are those of a collection.
 pub fn is_collection(beginning: &[u8]) -> bool {
-    open::is_collection(beginning)
+    head::Beginning::of_bytes(beginning) != head::Beginning::Others
 }
 
 /// One collection, one file.
@@ -66,27 +75,52 @@ impl Store {
     /// since this was opened: open it anew.
     pub fn head(&self) -> Result<u64, StoreError> {
         let look = self.look()?;
-        last_of(&look).map_err(|error| StoreError::of(&self.path, &error))
+        self.last_of(&look)
     }
 
     /// The lines after a number, in order.
+    ///
+    /// **Errors**: [`StoreError::Damaged`] if one of them is not what was kept, or not there.
+    /// From 0, that none is missing and none was put in another's place is looked at too.
     pub fn rows(&self, after: u64) -> Result<Vec<Row>, StoreError> {
         let look = self.look()?;
         let wrong = |error| StoreError::of(&self.path, &error);
+        let last = self.last_of(&look)?;
         // SQLite counts no further than this.
         let after = after.min(i64::MAX as u64);
+        let sealed = form::of(&look).map_err(wrong)? > 1;
+        let what = if sealed { "number, line, seal" } else { "number, line, NULL" };
         let mut query = look
-            .prepare_cached(
-                "SELECT number, line FROM journal WHERE number > ?1 ORDER BY number",
-            )
+            .prepare_cached(&format!(
+                "SELECT {what} FROM journal WHERE number > ?1 ORDER BY number"
+            ))
             .map_err(wrong)?;
         let row = |row: &rusqlite::Row<'_>| {
-            Ok(Row { number: row.get::<_, i64>(0)? as u64, bytes: row.get(1)? })
+            let number = row.get::<_, i64>(0)? as u64;
+            Ok((Row { number, bytes: row.get(1)? }, row.get::<_, Option<[u8; 32]>>(2)?))
         };
-        let rows = query.query_map(params![after as i64], row).map_err(wrong)?;
-        let rows: Vec<Row> = rows.collect::<Result<_, _>>().map_err(wrong)?;
-        let whole = rows.iter().zip(after + 1..).all(|(row, number)| row.number == number);
-        if whole { Ok(rows) } else { Err(StoreError::Damaged { path: self.path.clone() }) }
+        let found = query.query_map(params![after as i64], row).map_err(wrong)?;
+        let (mut rows, mut whole) = (Vec::new(), Whole::of_epoch(self.epoch));
+        for found in found {
+            let (row, seal) = found.map_err(wrong)?;
+            if row.number != after + rows.len() as u64 + 1 {
+                return Err(self.damaged());
+            }
+            if sealed {
+                let fits = seal::of_line(self.epoch, row.number, &row.bytes);
+                if seal != Some(fits) {
+                    return Err(self.damaged());
+                }
+                whole.add_line(&fits);
+            }
+            rows.push(row);
+        }
+        let all = after.saturating_add(rows.len() as u64) >= last;
+        let chained = !sealed || after > 0 || {
+            let kept = Whole::read(&look).map_err(wrong)?;
+            kept.is_some_and(|kept| (kept.lines, kept.chain) == (whole.lines, whole.chain))
+        };
+        if all && chained { Ok(rows) } else { Err(self.damaged()) }
     }
 
     /// Appends lines and keeps pictures, all or nothing. Returns the number of the last line.
@@ -102,16 +136,18 @@ impl Store {
     ) -> Result<u64, StoreError> {
         let path = self.path.clone();
         let wrong = |error| StoreError::of(&path, &error);
-        let transaction = self.begin_after(head)?;
+        let (transaction, mut whole) = self.begin_after(head)?;
         for picture in pictures {
-            transaction
+            let hash = Hash::of(picture);
+            let new = transaction
                 .prepare_cached("INSERT OR IGNORE INTO pictures (hash, bytes) VALUES (?1, ?2)")
-                .and_then(|mut insert| {
-                    insert.execute(params![Hash::of(picture).bytes(), picture])
-                })
+                .and_then(|mut insert| insert.execute(params![hash.bytes(), picture]))
                 .map_err(wrong)?;
+            if new > 0 {
+                whole.add_picture(&hash);
+            }
         }
-        write_rows(&transaction, head, rows).map_err(wrong)?;
+        write_rows(&transaction, &mut whole, rows).map_err(wrong)?;
         transaction.commit().map_err(wrong)?;
         Ok(head + rows.len() as u64)
     }
@@ -126,9 +162,7 @@ impl Store {
             .and_then(|mut query| query.query_row([hash.bytes()], |row| row.get(0)).optional())
             .map_err(|error| StoreError::of(&self.path, &error))?;
         match picture {
-            Some(bytes) if Hash::of(&bytes) != hash => {
-                Err(StoreError::Damaged { path: self.path.clone() })
-            }
+            Some(bytes) if Hash::of(&bytes) != hash => Err(self.damaged()),
             picture => Ok(picture),
         }
     }
@@ -136,6 +170,28 @@ impl Store {
     /// The hashes of all pictures, in their order.
     pub fn pictures(&self) -> Result<Vec<Hash>, StoreError> {
         hashes_of(&self.connection).map_err(|error| StoreError::of(&self.path, &error))
+    }
+
+    /// Looks at everything in the file: every line, every picture, and SQLite's own pages.
+    ///
+    /// **Errors**: [`StoreError::Damaged`] if anything is not what was kept. Of a file of form 1,
+    /// whose lines have no seals, a changed line is not found out.
+    pub fn check(&self) -> Result<(), StoreError> {
+        let wrong = |error| StoreError::of(&self.path, &error);
+        self.rows(0)?;
+        open::looks_whole(&self.connection, "integrity_check").map_err(wrong)?;
+        let mut found = Whole::default();
+        for hash in self.pictures()? {
+            self.picture(hash)?.ok_or_else(|| self.damaged())?;
+            found.add_picture(&hash);
+        }
+        if form::of(&self.connection).map_err(wrong)? == 1 {
+            return Ok(());
+        }
+        let kept = Whole::read(&self.connection).map_err(wrong)?;
+        let all =
+            kept.map(|kept| (kept.pictures, kept.sum)) == Some((found.pictures, found.sum));
+        if all { Ok(()) } else { Err(self.damaged()) }
     }
 
     /// Removes for good: the journal is these lines from now on, numbered anew, and only these
@@ -151,8 +207,7 @@ impl Store {
     ) -> Result<u64, StoreError> {
         let path = self.path.clone();
         let wrong = |error| StoreError::of(&path, &error);
-        let epoch = self.epoch;
-        let transaction = self.begin_after(head)?;
+        let (transaction, mut whole) = self.begin_after(head)?;
         transaction.execute("DELETE FROM journal", []).map_err(wrong)?;
         // Asked in here: a picture may have come without a line since the caller looked.
         let mut gone = hashes_of(&transaction).map_err(wrong)?;
@@ -161,13 +216,17 @@ impl Store {
             transaction
                 .execute("DELETE FROM pictures WHERE hash = ?1", [hash.bytes()])
                 .map_err(wrong)?;
+            whole.take_picture(&hash);
         }
-        write_rows(&transaction, 0, rows).map_err(wrong)?;
+        // A line that was there before fits no seal any more.
+        let epoch = whole.epoch + 1;
+        let mut whole = Whole { epoch, lines: 0, chain: [0; 32], ..whole };
+        write_rows(&transaction, &mut whole, rows).map_err(wrong)?;
         transaction
             .execute("UPDATE facts SET value = value + 1 WHERE name = 'epoch'", [])
             .map_err(wrong)?;
         transaction.commit().map_err(wrong)?;
-        self.epoch = epoch + 1;
+        self.epoch = epoch;
         // What goes was written over before the line above returned. Packing only makes the
         // file smaller: if another program or a full disk stops it, the removal is done all the
         // same, and must not be reported as one that was not.
@@ -175,20 +234,47 @@ impl Store {
         Ok(rows.len() as u64)
     }
 
-    /// Begins to write after line `head`, if nobody has written or rewritten meanwhile.
-    fn begin_after(&mut self, head: u64) -> Result<Transaction<'_>, StoreError> {
-        let wrong = |error| StoreError::of(&self.path, &error);
+    /// Begins to write after line `head`, if nobody has written or rewritten meanwhile. A file
+    /// of an older form becomes one of today.
+    fn begin_after(&mut self, head: u64) -> Result<(Transaction<'_>, Whole), StoreError> {
+        let path = self.path.clone();
+        let wrong = |error| StoreError::of(&path, &error);
+        let epoch = self.epoch;
         let transaction = self
             .connection
             .transaction_with_behavior(TransactionBehavior::Immediate)
             .map_err(wrong)?;
-        if open::epoch(&transaction).map_err(wrong)? != self.epoch {
+        if open::epoch(&transaction).map_err(wrong)? != epoch {
             return Err(StoreError::Rewritten);
         }
-        match last_of(&transaction).map_err(wrong)? {
-            last if last == head => Ok(transaction),
-            last => Err(StoreError::Moved { head: last }),
+        let last = head::last_of(&transaction).map_err(wrong)?;
+        if last != head {
+            return Err(StoreError::Moved { head: last });
         }
+        if form::of(&transaction).map_err(wrong)? == 1 {
+            form::renew(&transaction, epoch).map_err(wrong)?;
+        }
+        let whole = Whole::read(&transaction).map_err(wrong)?;
+        match whole.filter(|whole| (whole.epoch, whole.lines) == (epoch, head)) {
+            Some(whole) => Ok((transaction, whole)),
+            None => Err(StoreError::Damaged { path }),
+        }
+    }
+
+    fn damaged(&self) -> StoreError {
+        StoreError::Damaged { path: self.path.clone() }
+    }
+
+    /// The number of the last line there is, if it is the last that was kept.
+    fn last_of(&self, look: &Connection) -> Result<u64, StoreError> {
+        let wrong = |error| StoreError::of(&self.path, &error);
+        let last = head::last_of(look).map_err(wrong)?;
+        if form::of(look).map_err(wrong)? == 1 {
+            return Ok(last);
+        }
+        let whole = Whole::read(look).map_err(wrong)?;
+        let fits = whole.is_some_and(|whole| (whole.epoch, whole.lines) == (self.epoch, last));
+        if fits { Ok(last) } else { Err(self.damaged()) }
     }
 
     /// Lets the file grow to so many pages of 4 KiB only, as a full disk would.
@@ -209,24 +295,24 @@ impl Store {
     }
 }
 
-fn last_of(connection: &Connection) -> rusqlite::Result<u64> {
-    let last: i64 = connection
-        .prepare_cached("SELECT COALESCE(MAX(number), 0) FROM journal")?
-        .query_row([], |row| row.get(0))?;
-    u64::try_from(last).map_err(|_| rusqlite::Error::IntegralValueOutOfRange(0, last))
-}
-
 fn hashes_of(connection: &Connection) -> rusqlite::Result<Vec<Hash>> {
     let mut query = connection.prepare_cached("SELECT hash FROM pictures ORDER BY hash")?;
     let hashes = query.query_map([], |row| row.get::<_, [u8; 32]>(0))?;
     hashes.map(|hash| hash.map(Hash::from_bytes)).collect()
 }
 
-fn write_rows(connection: &Connection, head: u64, rows: &[Vec<u8>]) -> rusqlite::Result<()> {
-    let mut insert =
-        connection.prepare_cached("INSERT INTO journal (number, line) VALUES (?1, ?2)")?;
-    for (number, row) in (head + 1..).zip(rows) {
-        insert.execute(params![number as i64, row])?;
+/// Writes lines after those that are there, and what the whole adds up to then.
+fn write_rows(
+    connection: &Connection,
+    whole: &mut Whole,
+    rows: &[Vec<u8>],
+) -> rusqlite::Result<()> {
+    let mut insert = form::insert(connection)?;
+    for row in rows {
+        let number = whole.lines + 1;
+        let seal = seal::of_line(whole.epoch, number, row);
+        insert.execute(params![number as i64, whole.epoch, row, seal])?;
+        whole.add_line(&seal);
     }
-    Ok(())
+    whole.write(connection)
 }

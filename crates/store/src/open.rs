@@ -2,34 +2,21 @@
 
 use std::fs::{self, OpenOptions};
 use std::io::ErrorKind;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::time::Duration;
 
 use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags};
 
+use crate::form::{self, FORM};
+use crate::head::{Beginning, OURS};
+use crate::seal::Whole;
 use crate::{Store, StoreError};
 
-/// The form of the file; older forms are opened.
-pub(crate) const FORM: i64 = 1;
-/// `SPNY`: tells our files from other SQLite files.
-const OURS: i64 = 0x5350_4E59;
+/// So many forms later are a newer program's; a number beyond is one that was changed.
+const NEAR: i64 = 16;
 /// How long to wait for another program that is just writing.
 const PATIENCE: Duration = Duration::from_secs(2);
-
-const TABLES: &str = "
-    CREATE TABLE journal (number INTEGER PRIMARY KEY, line BLOB NOT NULL) STRICT;
-    CREATE TABLE pictures (hash BLOB NOT NULL UNIQUE, bytes BLOB NOT NULL) STRICT;
-    CREATE TABLE facts (name TEXT PRIMARY KEY, value INTEGER NOT NULL) STRICT;
-    INSERT INTO facts (name, value) VALUES ('epoch', 1);
-";
-
-/// Whether the beginning of a file is that of a collection.
-pub(crate) fn is_collection(bytes: &[u8]) -> bool {
-    // SQLite keeps the application's id behind the first 68 bytes (its file format, 1.3).
-    let id = bytes.get(68..72).and_then(|id| id.try_into().ok()).map(u32::from_be_bytes);
-    bytes.starts_with(b"SQLite format 3\0") && id.map(i64::from) == Some(OURS)
-}
 
 pub(crate) fn create(path: &Path) -> Result<Store, StoreError> {
     // The file is claimed before anything is written, so that two programs cannot both make it.
@@ -44,10 +31,10 @@ pub(crate) fn create(path: &Path) -> Result<Store, StoreError> {
         Err(error) => return Err(of_io(path, &error)),
     };
     let made = connect(path).and_then(|connection| {
-        connection.execute_batch(&format!(
-            "BEGIN IMMEDIATE; {TABLES} PRAGMA application_id = {OURS}; \
-             PRAGMA user_version = {FORM}; COMMIT;"
-        ))?;
+        connection.execute_batch("BEGIN IMMEDIATE")?;
+        connection.execute_batch(&format!("PRAGMA application_id = {OURS}"))?;
+        form::make(&connection)?;
+        connection.execute_batch("COMMIT")?;
         Ok(connection)
     });
     match made {
@@ -77,17 +64,60 @@ pub(crate) fn open(path: &Path) -> Result<Store, StoreError> {
         }
         Err(error) => return Err(of_io(path, &error)),
     }
+    let damaged = || StoreError::Damaged { path: path.to_owned() };
+    let as_begun = || match Beginning::of(path) {
+        Ok(Beginning::Ours) => Ok(()),
+        Ok(Beginning::Damaged) => Err(damaged()),
+        Ok(Beginning::Others) => Err(StoreError::NotACollection { path: path.to_owned() }),
+        Err(error) => Err(of_io(path, &error)),
+    };
+    // A journal that was left beside it means that its writer was cut off: SQLite takes back what
+    // was begun when it opens the file.
+    let cut_off = fs::metadata(journal_of(path)).is_ok_and(|journal| journal.len() > 0);
+    if !cut_off {
+        as_begun()?;
+    }
     let connection = connect(path).map_err(wrong)?;
-    let number = |name| connection.pragma_query_value(None, name, |row| row.get::<_, i64>(0));
-    if number("application_id").map_err(wrong)? != OURS {
-        return Err(StoreError::NotACollection { path: path.to_owned() });
+    let version = form::of(&connection).map_err(wrong)?;
+    if cut_off {
+        as_begun()?;
     }
-    let version = number("user_version").map_err(wrong)?;
-    if version > FORM {
-        return Err(StoreError::Newer { path: path.to_owned(), version });
+    let tables = form::of_tables(&connection).map_err(wrong)?;
+    if tables != Some(version) {
+        return Err(match tables {
+            _ if (FORM + 1..=FORM + NEAR).contains(&version) => {
+                StoreError::Newer { path: path.to_owned(), version }
+            }
+            _ => damaged(),
+        });
     }
+    looks_whole(&connection, "quick_check").map_err(wrong)?;
     let epoch = epoch(&connection).map_err(wrong)?;
+    if version > 1 {
+        let whole = Whole::read(&connection).map_err(wrong)?;
+        whole.filter(|whole| whole.epoch == epoch).ok_or_else(damaged)?;
+    }
     Ok(Store { connection, path: path.to_owned(), epoch })
+}
+
+/// What SQLite itself says of its pages.
+pub(crate) fn looks_whole(connection: &Connection, check: &str) -> rusqlite::Result<()> {
+    let said: String =
+        connection.query_row(&format!("PRAGMA {check}(1)"), [], |row| row.get(0))?;
+    if said == "ok" { Ok(()) } else { Err(rusqlite::Error::QueryReturnedNoRows) }
+}
+
+/// The file that SQLite keeps beside another one while it writes.
+fn journal_of(path: &Path) -> PathBuf {
+    let mut name = path.as_os_str().to_owned();
+    name.push("-journal");
+    PathBuf::from(name)
+}
+
+/// A path that SQLite takes for nothing but a path: `:memory:` and `file:…` mean something else
+/// to it, and are names of files like any other to a person.
+pub(crate) fn plainly(path: &Path) -> PathBuf {
+    std::path::absolute(path).unwrap_or_else(|_| Path::new(".").join(path))
 }
 
 /// How often the journal was rewritten, counted from 1.
@@ -103,7 +133,7 @@ fn is_empty(path: &Path) -> bool {
 
 fn connect(path: &Path) -> rusqlite::Result<Connection> {
     let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_NO_MUTEX;
-    let connection = Connection::open_with_flags(path, flags)?;
+    let connection = Connection::open_with_flags(plainly(path), flags)?;
     connection.busy_timeout(PATIENCE)?;
     // A file from elsewhere may hold triggers and views; ours has none.
     for (config, on) in [
@@ -122,7 +152,7 @@ fn connect(path: &Path) -> rusqlite::Result<Connection> {
     Ok(connection)
 }
 
-fn of_io(path: &Path, error: &std::io::Error) -> StoreError {
+pub(crate) fn of_io(path: &Path, error: &std::io::Error) -> StoreError {
     let path = path.to_owned();
     match error.kind() {
         ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => {

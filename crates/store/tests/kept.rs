@@ -13,7 +13,7 @@ fn folder(name: &str) -> PathBuf {
     folder
 }
 
-fn lines(texts: &[&str]) -> Vec<Vec<u8>> {
+fn lines_of(texts: &[&str]) -> Vec<Vec<u8>> {
     texts.iter().map(|text| text.as_bytes().to_vec()).collect()
 }
 
@@ -22,8 +22,11 @@ fn what_is_appended_comes_back_in_order() {
     let path = folder("appended").join("walk.spinney");
     let mut store = Store::create(&path).expect("a new file");
     assert_eq!(store.head(), Ok(0));
-    assert_eq!(store.append(0, &lines(&["one", "two"]), &[]), Ok(2));
-    assert_eq!(store.append(2, &lines(&["three"]), &lines(&["picture", "picture"])), Ok(3));
+    assert_eq!(store.append(0, &lines_of(&["one", "two"]), &[]), Ok(2));
+    assert_eq!(
+        store.append(2, &lines_of(&["three"]), &lines_of(&["picture", "picture"])),
+        Ok(3)
+    );
     drop(store);
     let store = Store::open(&path).expect("it is there");
     let rows = store.rows(1).expect("it can be read");
@@ -52,13 +55,13 @@ fn two_windows_do_not_lose_each_others_lines() {
     let path = folder("two").join("walk.spinney");
     let mut one = Store::create(&path).expect("a new file");
     let mut other = Store::open(&path).expect("it is there");
-    assert_eq!(one.append(0, &lines(&["from one"]), &[]), Ok(1));
+    assert_eq!(one.append(0, &lines_of(&["from one"]), &[]), Ok(1));
     assert_eq!(
-        other.append(0, &lines(&["from other"]), &lines(&["p"])),
+        other.append(0, &lines_of(&["from other"]), &lines_of(&["p"])),
         Err(StoreError::Moved { head: 1 })
     );
     assert_eq!(other.pictures(), Ok(Vec::new()), "nothing of it was kept");
-    assert_eq!(other.append(1, &lines(&["from other"]), &[]), Ok(2));
+    assert_eq!(other.append(1, &lines_of(&["from other"]), &[]), Ok(2));
     assert_eq!(one.rows(1).map(|rows| rows[0].bytes.clone()), Ok(b"from other".to_vec()));
 }
 
@@ -93,7 +96,7 @@ fn what_is_removed_for_good_is_in_no_file() {
         assert!(!there(b"a name that must go") && !there(b"QQQQQQQQQQQQ"));
     }
     assert_eq!(other.rows(0), Err(StoreError::Rewritten));
-    assert_eq!(other.append(head, &lines(&["late"]), &[]), Err(StoreError::Rewritten));
+    assert_eq!(other.append(head, &lines_of(&["late"]), &[]), Err(StoreError::Rewritten));
     assert_eq!(Store::open(&path).and_then(|store| store.head()), Ok(left.len() as u64));
 }
 
@@ -126,27 +129,58 @@ fn a_newer_file_says_so() {
     let path = folder("newer").join("walk.spinney");
     drop(Store::create(&path).expect("a new file"));
     let connection = rusqlite::Connection::open(&path).expect("it is SQLite");
-    connection.pragma_update(None, "user_version", 2).expect("it can be written");
+    connection.pragma_update(None, "user_version", 3).expect("it can be written");
     drop(connection);
     let error = Store::open(&path).expect_err("it is newer");
-    assert_eq!(error, StoreError::Newer { path, version: 2 });
+    assert_eq!(error, StoreError::Newer { path, version: 3 });
     assert!(error.to_string().contains("a newer Spinney"));
 }
 
-#[test]
-fn a_file_of_every_older_form_opens() {
-    let kept = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/fixtures/form_1.spinney");
-    // A copy, so that the fixture stays as it was first written.
-    let path = folder("older").join("walk.spinney");
+/// The lines of the fixtures, as they were first written.
+const FIXED: [&[u8]; 2] = [
+    br#"{"v":1,"at":0,"edits":[{"add_kind":{"kind":1,"name":"yew"}}]}"#,
+    br#"{"v":1,"at":7,"undo":true}"#,
+];
+
+/// A copy, so that a fixture stays as it was first written.
+fn fixture(form: u32, name: &str) -> PathBuf {
+    let kept = format!("{}/tests/fixtures/form_{form}.spinney", env!("CARGO_MANIFEST_DIR"));
+    let path = folder(name).join("walk.spinney");
     fs::copy(kept, &path).expect("the fixture is there");
-    let mut store = Store::open(&path).expect("form 1 opens");
-    let rows = store.rows(0).expect("it can be read");
-    assert_eq!(
-        rows[0].bytes,
-        br#"{"v":1,"at":0,"edits":[{"add_kind":{"kind":1,"name":"yew"}}]}"#
-    );
-    assert_eq!(store.pictures().map(|all| all.len()), Ok(1));
-    assert_eq!(store.append(rows.len() as u64, &lines(&["more"]), &[]), Ok(2));
+    path
+}
+
+#[test]
+fn a_file_of_every_form_opens_and_goes_on() {
+    for (form, count) in [(1, 1), (2, 2)] {
+        let path = fixture(form, &format!("form_{form}"));
+        let before = fs::read(&path).expect("read");
+        let mut store = Store::open(&path).expect("it opens");
+        let rows = store.rows(0).expect("it can be read");
+        let lines: Vec<&[u8]> = rows.iter().map(|row| row.bytes.as_slice()).collect();
+        assert_eq!(lines, &FIXED[..count], "form {form}");
+        assert_eq!(store.pictures().map(|all| all.len()), Ok(1));
+        assert_eq!(store.check(), Ok(()));
+        assert_eq!(fs::read(&path).expect("read"), before, "opening it changed form {form}");
+        let mut other = Store::open(&path).expect("a second window");
+        let last = count as u64 + 1;
+        assert_eq!(
+            store.append(last - 1, &lines_of(&["more"]), &lines_of(&["leaf"])),
+            Ok(last)
+        );
+        assert_eq!((other.head(), other.check()), (Ok(last), Ok(())), "form {form}");
+        assert_eq!(other.append(last, &lines_of(&["and more"]), &[]), Ok(last + 1));
+        assert_eq!(store.check(), Ok(()));
+        // Now every line has a seal, those of before too.
+        drop((store, other));
+        let other = rusqlite::Connection::open(&path).expect("it is SQLite");
+        other
+            .execute("UPDATE journal SET line = x'7b7d' WHERE number = 1", [])
+            .expect("changed");
+        drop(other);
+        let store = Store::open(&path).expect("the pages are whole");
+        assert_eq!(store.rows(0), Err(StoreError::Damaged { path }), "form {form}");
+    }
 }
 
 #[test]
@@ -155,23 +189,23 @@ fn a_file_that_another_program_holds_is_said_to_be_held() {
     let mut store = Store::create(&path).expect("a new file");
     let other = rusqlite::Connection::open(&path).expect("it is SQLite");
     other.execute_batch("BEGIN EXCLUSIVE").expect("nobody else holds it");
-    let error = store.append(0, &lines(&["one"]), &[]).expect_err("it is held");
+    let error = store.append(0, &lines_of(&["one"]), &[]).expect_err("it is held");
     assert_eq!(error, StoreError::Locked { path });
     other.execute_batch("ROLLBACK").expect("it lets go");
-    assert_eq!(store.append(0, &lines(&["one"]), &[]), Ok(1));
+    assert_eq!(store.append(0, &lines_of(&["one"]), &[]), Ok(1));
 }
 
 #[test]
 fn a_full_disk_is_said_and_nothing_is_lost() {
     let path = folder("full").join("walk.spinney");
     let mut store = Store::create(&path).expect("a new file");
-    store.append(0, &lines(&["one"]), &[]).expect("there is room");
+    store.append(0, &lines_of(&["one"]), &[]).expect("there is room");
     drop(store);
     // A limit on pages stands in for the disk: SQLite answers as it does on a full one.
     let mut store = Store::open(&path).expect("it is there");
     store.allow_pages(12).expect("a limit can be set");
-    let error = store.append(1, &lines(&["two"]), &[vec![1; 200_000]]).expect_err("full");
+    let error = store.append(1, &lines_of(&["two"]), &[vec![1; 200_000]]).expect_err("full");
     assert_eq!(error, StoreError::Full { path: path.clone() });
     assert_eq!(store.rows(0).map(|rows| rows.len()), Ok(1));
-    assert_eq!(store.append(1, &lines(&["two"]), &[]), Ok(2), "a short line still fits");
+    assert_eq!(store.append(1, &lines_of(&["two"]), &[]), Ok(2), "a short line still fits");
 }

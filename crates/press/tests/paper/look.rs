@@ -1,4 +1,5 @@
-//! Writes every sheet as a file, for eyes: into the tests' own folder of the target.
+//! Writes every sheet as a file, for eyes: into the tests' own folder of the target. What a file
+//! is, its first page says.
 
 use std::path::PathBuf;
 
@@ -6,6 +7,7 @@ use spinney_model::Wording;
 use spinney_press::{Paper, Stamp, chart, key_pages, today, try_out};
 
 use crate::hedge::hedge_walk;
+use crate::words::poppler;
 
 /// The folder that the sheets are written to.
 pub(crate) fn folder() -> PathBuf {
@@ -19,13 +21,13 @@ fn the_sheets_of_the_walk_are_written_for_eyes() {
     let draft = walked.booklet(Stamp::Draft);
     let trying = walked.booklet(Stamp::TryingOut);
     let files = [
-        ("key.pdf", key_pages::pdf(&booklet, Paper::A4)),
-        ("key-letter-draft.pdf", key_pages::pdf(&draft, Paper::Letter)),
-        ("chart.pdf", chart::pdf(&booklet, Paper::A4)),
-        ("chart-a3.pdf", chart::pdf(&trying, Paper::A3)),
-        ("chart-draft.pdf", chart::pdf(&draft, Paper::A4)),
-        ("try-out.pdf", try_out::pdf(&booklet, Paper::A4)),
-        ("today.pdf", today::pdf(&booklet, Paper::A4)),
+        ("key.pdf", "Key", key_pages::pdf(&booklet, Paper::A4)),
+        ("key-letter-draft.pdf", "Key", key_pages::pdf(&draft, Paper::Letter)),
+        ("chart.pdf", "Chart", chart::pdf(&booklet, Paper::A4)),
+        ("chart-a3.pdf", "Chart", chart::pdf(&trying, Paper::A3)),
+        ("chart-draft.pdf", "Chart", chart::pdf(&draft, Paper::A4)),
+        ("try-out.pdf", "Number labels", try_out::pdf(&booklet, Paper::A4)),
+        ("today.pdf", "Today", today::pdf(&booklet, Paper::A4)),
     ];
     let mut paired = hedge_walk();
     for couplet in &mut paired.key.couplets {
@@ -35,10 +37,12 @@ fn the_sheets_of_the_walk_are_written_for_eyes() {
     }
     let leads = paired.booklet(Stamp::TryingOut);
     let more = [
-        ("key-leads.pdf", key_pages::pdf(&leads, Paper::A4)),
-        ("chart-leads.pdf", chart::pdf(&leads, Paper::A4)),
+        ("key-leads.pdf", "Key", key_pages::pdf(&leads, Paper::A4)),
+        ("chart-leads.pdf", "Chart", chart::pdf(&leads, Paper::A4)),
     ];
-    for (name, pdf) in files.into_iter().chain(more) {
-        std::fs::write(folder().join(name), pdf.unwrap()).unwrap();
+    for (name, heading, pdf) in files.into_iter().chain(more) {
+        let words = poppler("pdftotext", &["-l", "1"], name, &pdf.unwrap());
+        let first = words.lines().take(3).find(|line| line.starts_with(heading));
+        assert!(first.is_some(), "{name} begins: {words}");
     }
 }

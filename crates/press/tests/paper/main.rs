@@ -9,5 +9,6 @@ mod cautions;
 mod hedge;
 mod hostile;
 mod look;
+mod places;
 mod second_look;
 mod words;

@@ -152,11 +152,8 @@ fn every_picture_says_what_it_shows_and_a_broken_one_says_so() {
     assert!(
         whole.contains("/Alt(Picture of hazel)") || whole.contains("/Alt (Picture of hazel)")
     );
-    let words = poppler("pdftotext", &["-layout"], "broken.pdf", &pdf);
-    assert!(
-        even(&words).contains("This picture file could not be opened.")
-            || words.contains("could not be")
-    );
+    let words = poppler("pdftotext", &[], "broken.pdf", &pdf);
+    assert!(even(&words).contains("This picture file could not be opened."), "{words}");
 }
 
 #[test]

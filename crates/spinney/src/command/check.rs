@@ -12,6 +12,7 @@ use spinney_press::{Booklet, SecondLooks, wording};
 use crate::args::{Check, Format};
 use crate::command::key::{add_new, fine};
 use crate::failure::Failure;
+use crate::files::{self, Over};
 use crate::folder::{self, Folder};
 use crate::report::{self, Ink};
 use crate::{collection, command, terminal};
@@ -31,8 +32,12 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         return Err(no_question(&args.key, &text));
     }
     findings.extend(given.findings);
+    // Both are looked at before either is written.
+    let over = Over::forced(args.sheets.force);
+    folder::look_first(&args.sheets, &["opinion.txt"])?;
     if let Some(path) = &args.write_links {
-        folder::write_whole(path, Links::of(&given.key).write(matrix).as_bytes())?;
+        files::claim(path)?;
+        files::may_be_written(path, over)?;
     }
     let settings = command::settings(&args.answer, args.pupils);
     let opinion = spinney_check::check(matrix, &given.key, given.claim.as_ref(), &settings);
@@ -64,11 +69,16 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
             date: Some(&date),
             pictures: &opened.pictures,
         };
-        let mut folder = Folder::make(path)?;
+        let mut folder = Folder::make(path, over)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;
         let mut text = opinion_in_words(&Ink { colour: false }, matrix, &opinion, &findings);
         text.push_str(&of_the_claim(given.claim.as_ref(), &opinion));
         folder.write("opinion.txt", text.as_bytes())?;
+        folder.finish()?;
+    }
+    if let Some(path) = &args.write_links {
+        let links = Links::of(&given.key).write(matrix);
+        files::write_whole(path, links.as_bytes(), over)?;
     }
     if args.answer.format == Format::Json {
         terminal::print(&json::report(&json))?;

@@ -15,6 +15,7 @@ use crate::args::{Demo, Paper};
 use crate::command::key::{add_new, fine};
 use crate::command::{self, check, explain};
 use crate::failure::Failure;
+use crate::files::Over;
 use crate::folder::{self, Folder};
 use crate::report::{self, Ink};
 use crate::scenarios::{OUTINGS, Outing};
@@ -22,17 +23,18 @@ use crate::terminal;
 
 pub(crate) fn run(args: &Demo) -> Result<bool, Failure> {
     let date = folder::date(args.date.as_deref());
+    let over = Over::forced(args.force);
     let ink = Ink { colour: terminal::colour() };
     for outing in OUTINGS {
         terminal::print(&format!("{}\n", ink.bold(outing.title)))?;
         let place = args.out.join(outing.name);
-        write_given(outing, &place)?;
+        write_given(outing, &place, over)?;
         let tables = outing.files.iter().map(|file| file.name);
         for name in tables.filter(|name| name.starts_with("table")) {
-            terminal::print(&best_key(outing, name, &place, &date)?)?;
+            terminal::print(&best_key(outing, name, (&place, over), &date)?)?;
         }
         for (key, table) in outing.keys {
-            terminal::print(&second_opinion(outing, key, table, &place, &date)?)?;
+            terminal::print(&second_opinion(outing, key, table, (&place, over), &date)?)?;
         }
         terminal::print("\n")?;
     }
@@ -45,12 +47,12 @@ pub(crate) fn run(args: &Demo) -> Result<bool, Failure> {
 }
 
 /// The files of the outing as a person would have made them.
-fn write_given(outing: &Outing, place: &Path) -> Result<(), Failure> {
-    let mut folder = Folder::make(place)?;
+fn write_given(outing: &Outing, place: &Path, over: Over) -> Result<(), Failure> {
+    let mut folder = Folder::make(place, over)?;
     for file in outing.files {
         folder.write(file.name, file.text.as_bytes())?;
     }
-    Ok(())
+    folder.finish().map(drop)
 }
 
 /// Reads one of the outing's tables.
@@ -76,7 +78,12 @@ fn best_folder(table: &str) -> String {
     table.trim_end_matches(".csv").replace("table", "best")
 }
 
-fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<String, Failure> {
+fn best_key(
+    outing: &Outing,
+    name: &str,
+    (place, over): (&Path, Over),
+    date: &str,
+) -> Result<String, Failure> {
     let (matrix, mut findings) = read(outing, name)?;
     let wishes = spinney_model::Wishes::default();
     let budget = Budget::default();
@@ -113,7 +120,7 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
         ..json::Report::of(&matrix)
     };
     let into = best_folder(name);
-    let mut folder = Folder::make(&place.join(&into))?;
+    let mut folder = Folder::make(&place.join(&into), over)?;
     folder.fill(&booklet, &json, Paper::A4)?;
     let plain = Ink { colour: false };
     folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
@@ -127,6 +134,7 @@ fn best_key(outing: &Outing, name: &str, place: &Path, date: &str) -> Result<Str
         );
     }
     folder.write("why.txt", why.as_bytes())?;
+    folder.finish()?;
     let text = key_text::write(&built.key, &matrix);
     Ok(format!("\n  The best key from {name} ({into}):\n{}{claim}", indented(&text)))
 }
@@ -135,7 +143,7 @@ fn second_opinion(
     outing: &Outing,
     key: &str,
     table: &str,
-    place: &Path,
+    (place, over): (&Path, Over),
     date: &str,
 ) -> Result<String, Failure> {
     let (matrix, mut findings) = read(outing, table)?;
@@ -167,11 +175,12 @@ fn second_opinion(
         ..json::Report::of(&matrix)
     };
     let into = key.trim_end_matches(".txt");
-    let mut folder = Folder::make(&place.join(into))?;
+    let mut folder = Folder::make(&place.join(into), over)?;
     folder.fill(&booklet, &json, Paper::A4)?;
     let plain = Ink { colour: false };
     let opinion_text = check::opinion_in_words(&plain, &matrix, &opinion, &of_key);
     folder.write("opinion.txt", opinion_text.as_bytes())?;
+    folder.finish()?;
     let mended = of_key.iter().filter(|f| !fine(std::slice::from_ref(f))).count();
     let verdict = if opinion.works() && mended == 0 {
         "it works".to_owned()

@@ -8,6 +8,7 @@ use spinney_press::{Booklet, SecondLooks};
 
 use crate::args::{Format, Key};
 use crate::failure::Failure;
+use crate::files::Over;
 use crate::folder::{self, Folder};
 use crate::report::{self, Ink};
 use crate::{collection, command, terminal};
@@ -18,6 +19,8 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     let mut findings = opened.findings;
     let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;
     findings.extend(more);
+    let over = Over::forced(args.sheets.force);
+    folder::look_first(&args.sheets, &["findings.txt"])?;
     let (search, built) = command::find(matrix, &wishes, args.wishes.limits(), &mut findings);
     let looks = match args.sheets.out {
         Some(_) => search.second_looks(&built.key),
@@ -55,11 +58,11 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
             date: Some(&date),
             pictures: &opened.pictures,
         };
-        let mut folder = Folder::make(path)?;
+        let mut folder = Folder::make(path, over)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;
         let text = report::findings(&Ink { colour: false }, &findings);
         folder.write("findings.txt", text.as_bytes())?;
-        written = Some((path, folder.written));
+        written = Some((path, folder.finish()?));
     }
     if args.answer.format == Format::Json {
         terminal::print(&json::report(&json))?;

@@ -14,6 +14,7 @@ use crate::args::{Format, Revise};
 use crate::command::check::{drop_echoes, no_question, read};
 use crate::command::key::{add_new, fine, still_to_mend};
 use crate::failure::Failure;
+use crate::files::Over;
 use crate::folder::{self, Folder};
 use crate::report::{self, Ink};
 use crate::{collection, command, terminal};
@@ -26,6 +27,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
     let (old, peoples, old_findings) = old_key(args, matrix)?;
+    folder::look_first(&args.sheets, &["changes.txt", "findings.txt"])?;
     let wishes = command::wishes::what_can_be_asked(matrix, &args.seen)?;
     let settings = Revising { loss: args.loss, budget: Budget { heaps: args.budget } };
     let mut revised = spinney_build::revise(matrix, &old, &wishes, settings);
@@ -51,13 +53,13 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
                 pictures: &opened.pictures,
             };
             let report = report_of(matrix, key, &opinion, &findings);
-            let mut folder = Folder::make(path)?;
+            let mut folder = Folder::make(path, Over::forced(args.sheets.force))?;
             folder.fill(&booklet, &report, args.sheets.paper)?;
             let plain = Ink { colour: false };
             let changed = what_changed(&plain, matrix, &old, &revised);
             folder.write("changes.txt", changed.as_bytes())?;
             folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
-            Some((path, folder.written))
+            Some((path, folder.finish()?))
         }
         None => None,
     };

@@ -8,6 +8,7 @@ use spinney_model::{CharacterIx, Matrix, Quantity, Scale, Value};
 use crate::args::{Format, LookAtTable};
 use crate::command::key::fine;
 use crate::failure::Failure;
+use crate::files::Over;
 use crate::folder::Folder;
 use crate::report::{self, Ink};
 use crate::{collection, command, terminal};
@@ -21,12 +22,12 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
     let mut written = None;
     if let Some(path) = &args.out {
         let sheets = table::write(matrix);
-        let mut folder = Folder::make(path)?;
+        let mut folder = Folder::make(path, Over::forced(args.force))?;
         folder.write("table.csv", sheets.table.as_bytes())?;
         folder.write("characters.csv", sheets.characters.as_bytes())?;
         folder.write("kinds.csv", sheets.kinds.as_bytes())?;
         folder.write("about.csv", sheets.about.as_bytes())?;
-        written = Some((path, folder.written));
+        written = Some((path, folder.finish()?));
     }
     if args.answer.format == Format::Json {
         terminal::print(&json::report(&json::Report {

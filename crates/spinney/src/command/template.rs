@@ -4,7 +4,8 @@ use std::path::Path;
 
 use crate::args::Template;
 use crate::failure::Failure;
-use crate::{folder, terminal};
+use crate::files::{self, Over};
+use crate::terminal;
 
 pub(crate) fn run(args: &Template) -> Result<bool, Failure> {
     let today = jiff::Zoned::now().strftime("%Y-%m-%d").to_string();
@@ -19,17 +20,11 @@ pub(crate) fn run(args: &Template) -> Result<bool, Failure> {
             "Name a spreadsheet, such as finds.xlsx.",
         ));
     }
-    if args.file.exists() && !args.force {
-        return Err(Failure::new(
-            format!("{} is there already.", args.file.display()),
-            "Choose another name, or say --force to write over it.",
-        ));
-    }
-    folder::write_whole(&args.file, &workbook)?;
-    println!(
-        "Written: {}. Fill in one row a kind, then: spinney key {}",
+    files::write_whole(&args.file, &workbook, Over::forced(args.force))?;
+    terminal::print(&format!(
+        "Written: {}. Fill in one row a kind, then: spinney key {}\n",
         args.file.display(),
         args.file.display()
-    );
+    ))?;
     Ok(true)
 }

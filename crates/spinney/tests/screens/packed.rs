@@ -112,3 +112,76 @@ fn what_is_no_bundle_makes_no_collection() {
     assert_eq!((code, said.contains("no collection of Spinney's")), (Some(1), true), "{said}");
     assert!(!folder.join("out.zip").exists());
 }
+
+/// A packed collection of so many kinds.
+fn packed(zip: &Path, kinds: u32) {
+    let line = |kind: u32| {
+        format!(
+            r#"{{"v":1,"at":0,"edits":[{{"add_kind":{{"kind":{kind},"name":"kind {kind}"}}}}]}}"#
+        )
+        .into_bytes()
+    };
+    let bundle = Bundle { lines: (1..=kinds).map(line).collect(), pictures: [].into() };
+    std::fs::write(zip, bundle.pack().expect("it is small")).expect("written");
+}
+
+#[test]
+fn of_two_that_unpack_to_one_name_one_wins_and_keeps_its_file() {
+    let folder = fresh("two-unpack");
+    let zips = [folder.join("a.zip"), folder.join("b.zip")];
+    packed(&zips[0], 40);
+    packed(&zips[1], 70);
+    for round in 0..30 {
+        let file = folder.join(format!("walk-{round}.spinney"));
+        let start = |zip: &Path| {
+            let mut command = Command::new(env!("CARGO_BIN_EXE_spinney"));
+            command.arg("unpack").args([zip, &file]).output().expect("it runs").status.code()
+        };
+        let codes = std::thread::scope(|scope| {
+            let both = zips.each_ref().map(|zip| scope.spawn(|| start(zip)));
+            both.map(|one| one.join().expect("it ends"))
+        });
+        let store = spinney_store::Store::open(&file).expect("the winner's file is there");
+        let lines = store.head().expect("it can be read");
+        match codes {
+            [Some(0), Some(1)] => assert_eq!(lines, 40),
+            [Some(1), Some(0)] => assert_eq!(lines, 70),
+            other => panic!("{other:?}"),
+        }
+    }
+    let left = std::fs::read_dir(&folder).expect("read").count();
+    assert_eq!(left, 32, "the loser left something");
+}
+
+#[test]
+fn an_unpack_that_fails_removes_only_what_it_made() {
+    let folder = fresh("failed-unpack");
+    let (zip, file) = (folder.join("walk.zip"), folder.join("walk.spinney"));
+    packed(&zip, 400);
+    let all = || {
+        let entries = std::fs::read_dir(&folder).expect("read");
+        let mut names: Vec<_> =
+            entries.map(|entry| entry.expect("an entry").file_name()).collect();
+        names.sort();
+        names
+    };
+    // A limit on the size of files stands in for a full disk.
+    let full = |kibibytes: u32| {
+        let limit = format!("ulimit -f {kibibytes}; exec \"$0\" unpack \"$1\" \"$2\"");
+        let mut command = Command::new("bash");
+        command.args(["-c", &limit, env!("CARGO_BIN_EXE_spinney")]).args([&zip, &file]);
+        command.output().expect("bash runs").status.code()
+    };
+    for kibibytes in [0, 4, 8, 16, 24, 32] {
+        assert_eq!(full(kibibytes), Some(1), "{kibibytes} KiB");
+        assert_eq!(all(), ["walk.zip"], "{kibibytes} KiB");
+    }
+    // What stands there is somebody's: a file, also an empty one, a folder, a link to nowhere.
+    std::fs::write(&file, "").expect("written");
+    assert_eq!(spinney("unpack", &zip, &file).0, Some(1));
+    assert_eq!(std::fs::metadata(&file).map(|file| file.len()).ok(), Some(0));
+    std::fs::remove_file(&file).expect("removed");
+    std::os::unix::fs::symlink("nowhere", &file).expect("linked");
+    assert_eq!(spinney("unpack", &zip, &file).0, Some(1));
+    assert_eq!(all(), ["walk.spinney", "walk.zip"]);
+}

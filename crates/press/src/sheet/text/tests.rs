@@ -36,7 +36,11 @@ fn bold_words_inside_a_line_stand_side_by_side() {
     let block = Block::set(&Faces::new(), &runs, 150.0);
     let parts = &block.lines[0].parts;
     assert_eq!((block.lines.len(), parts.len()), (1, 2));
-    assert!(parts[1].x > parts[0].x);
+    // The bold words end where the others begin.
+    let first = &parts[0];
+    let wide = Faces::new().width(&first.text, first.style.weight) * 12.0 * super::MM_IN_PT;
+    assert_eq!(first.style.size, 12.0);
+    assert!((parts[1].x - (first.x + wide)).abs() < 0.01, "{} after {wide}", parts[1].x);
     assert_eq!(block.words().trim(), "holly: spines that prick");
 }
 
@@ -47,4 +51,35 @@ fn what_is_cut_is_marked() {
     let block = Block::set(&faces, &[Run::new(text, Style::BODY)], 30.0).at_most(&faces, 2);
     assert_eq!(block.lines.len(), 2);
     assert!(block.words().trim().ends_with('…'));
+}
+
+#[test]
+fn what_is_centred_has_the_same_room_on_both_sides_and_what_is_flush_has_none_on_the_right() {
+    let faces = Faces::new();
+    let set = || Block::set(&faces, &[Run::new("hazel and holly", Style::BODY)], 100.0);
+    let wide = set().lines[0].width;
+    assert!(wide > 20.0 && wide < 60.0, "{wide}");
+    let centred = set().centred(100.0);
+    assert_eq!(centred.lines[0].parts[0].x, (100.0 - wide) / 2.0);
+    assert_eq!(set().flush_right(100.0).lines[0].parts[0].x, 100.0 - wide);
+    assert_eq!(set().centred(10.0).lines[0].parts[0].x, 0.0, "never into the left margin");
+}
+
+#[test]
+fn lines_stand_one_beneath_the_other_and_what_is_cut_is_as_high_as_what_is_kept() {
+    let faces = Faces::new();
+    let text = "one two three four five six seven eight nine ten";
+    let whole = Block::set(&faces, &[Run::new(text, Style::BODY)], 30.0);
+    let step = Style::BODY.size * super::MM_IN_PT * Style::BODY.leading;
+    assert!(whole.lines.len() > 3);
+    for (line, at) in whole.lines.iter().zip(0..) {
+        assert!((line.top - f64::from(at) * step).abs() < 1e-9, "{at}: {}", line.top);
+        assert!((line.height - step).abs() < 1e-9);
+        // Letters stand on it below the middle of the line, and inside the line.
+        let down = line.baseline - line.top;
+        assert!(down > step / 2.0 && down < step, "{down} of {step}");
+    }
+    assert!((whole.height - whole.lines.len() as f64 * step).abs() < 1e-9);
+    let cut = whole.at_most(&faces, 2);
+    assert!((cut.height - 2.0 * step).abs() < 1e-9, "{}", cut.height);
 }

@@ -1,0 +1,87 @@
+//! Where things stand on a sheet: the numbers of pages, words beside their arrows, and what stands
+//! where a key has no question yet.
+
+use spinney_press::sheet::{Page, Placed, Role, What};
+use spinney_press::{Paper, Stamp, key_pages, today};
+
+use crate::hedge::hedge_walk;
+
+fn words(placed: &Placed) -> Option<String> {
+    match &placed.what {
+        What::Text(block) => Some(block.words().trim().to_owned()),
+        _ => None,
+    }
+}
+
+/// What stands in the head and the foot of a page.
+fn running(page: &Page) -> Vec<String> {
+    let placed = page.placed();
+    let running = placed.iter().filter(|thing| thing.role == Role::Running);
+    running.filter_map(|thing| words(thing)).collect()
+}
+
+#[test]
+fn every_page_says_which_of_how_many_it_is() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::None);
+    for sheet in [key_pages::sheet(&booklet, Paper::A4), today::sheet(&booklet, Paper::A4)] {
+        let mut next = (1, 1);
+        for page in &sheet.pages {
+            let running = running(page);
+            let foot = running.iter().find_map(|words| {
+                let (number, of) = words.strip_prefix("page ")?.split_once(" of ")?;
+                Some((number.parse().unwrap(), of.parse().unwrap()))
+            });
+            let (number, of): (usize, usize) = foot.unwrap_or_else(|| panic!("{running:?}"));
+            // A sheet of several pages counts them through; then the next sheet begins.
+            if number == 1 {
+                assert_eq!(next.0, 1, "the sheet before is whole");
+                next.1 = of;
+            }
+            assert_eq!((number, of), next, "{running:?}");
+            next = (number % of + 1, of);
+        }
+        assert_eq!(next.0, 1, "the last sheet is whole");
+    }
+    assert!(key_pages::sheet(&booklet, Paper::A4).pages.len() > 2);
+}
+
+#[test]
+fn a_key_without_a_question_has_room_for_the_first_one() {
+    let mut walked = hedge_walk();
+    walked.key.couplets.clear();
+    let sheet = key_pages::sheet(&walked.booklet(Stamp::Draft), Paper::A4);
+    let all: String = sheet.pages.iter().map(Page::words).collect();
+    let none = "There is no question in this key yet. Write the first one here:";
+    assert!(all.contains("Questions") && all.contains(none), "{all}");
+    assert!(!all.contains("go to "), "{all}");
+}
+
+/// The middle of the words lies at the height of the arrow in front of them.
+#[test]
+fn where_an_answer_leads_stands_behind_its_arrow() {
+    let walked = hedge_walk();
+    let mut seen = 0;
+    for page in key_pages::sheet(&walked.booklet(Stamp::None), Paper::A4).pages {
+        let placed = page.placed();
+        for thing in &placed {
+            let Some(said) = words(thing).filter(|said| said.starts_with("go to ")) else {
+                continue;
+            };
+            let middle = |thing: &Placed| thing.rect.y + thing.rect.h / 2.0;
+            // An arrow is 10 mm long, and ends less than 3 mm before its words.
+            let arrow = placed.iter().find(|other| {
+                let ends = other.rect.x + other.rect.w;
+                matches!(other.what, What::Path(_))
+                    && (other.rect.w - 10.0).abs() < 0.5
+                    && (0.0..3.0).contains(&(thing.rect.x - ends))
+                    && (middle(other) - middle(thing)).abs() < 4.0
+            });
+            let arrow = arrow.unwrap_or_else(|| panic!("no arrow before “{said}”"));
+            let apart = middle(arrow) - middle(thing);
+            assert!(apart.abs() < 0.6, "“{said}” is {apart} mm from its arrow");
+            seen += 1;
+        }
+    }
+    assert!(seen >= 8, "{seen} answers lead to a question");
+}

@@ -1,0 +1,163 @@
+//! The files of a person: what a run reads it never writes over, and what it writes is whole.
+//!
+//! From paths to bytes, and from bytes to a file that is there whole or not at all. Everything
+//! that a command reads is opened through here, and everything that it writes goes through here
+//! or through [`crate::folder`], which asks here: so no command can forget the rule. It does not
+//! know what is in a file. `docs/decisions/0012-a-persons-files.md` says why.
+
+use std::collections::BTreeSet;
+use std::fs::{self, File};
+use std::io::{ErrorKind, Write};
+use std::path::{Path, PathBuf};
+use std::sync::{Mutex, PoisonError};
+
+use same_file::is_same_file;
+use tempfile::{Builder, NamedTempFile};
+
+use crate::failure::Failure;
+
+/// What this run has read so far. A file is only ever added.
+static READ: Mutex<BTreeSet<PathBuf>> = Mutex::new(BTreeSet::new());
+
+/// Opens a file that a command reads; from now on nothing writes over it.
+pub(crate) fn open(path: &Path) -> std::io::Result<File> {
+    note(path);
+    File::open(path)
+}
+
+/// The same for the file of a collection, and for what is kept beside it while it is written.
+pub(crate) fn note_collection(path: &Path) {
+    note(path);
+    for beside in ["-journal", "-wal", "-shm"] {
+        let mut name = path.as_os_str().to_owned();
+        name.push(beside);
+        note(Path::new(&name));
+    }
+}
+
+fn note(path: &Path) {
+    let path = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
+    READ.lock().unwrap_or_else(PoisonError::into_inner).insert(path);
+}
+
+/// Whether this run has read that very file, whatever it is called there.
+pub(crate) fn was_read(path: &Path) -> bool {
+    let whole = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
+    let read = READ.lock().unwrap_or_else(PoisonError::into_inner);
+    read.contains(&whole) || read.iter().any(|one| is_same_file(one, path).unwrap_or(false))
+}
+
+/// Says that this run will write there.
+///
+/// **Errors**: it said so before of something else.
+pub(crate) fn claim(path: &Path) -> Result<(), Failure> {
+    static CLAIMED: Mutex<BTreeSet<PathBuf>> = Mutex::new(BTreeSet::new());
+    let folder = fs::canonicalize(folder_of(path));
+    let whole = match (folder, path.file_name()) {
+        (Ok(folder), Some(name)) => folder.join(name),
+        _ => std::path::absolute(path).unwrap_or_else(|_| path.to_owned()),
+    };
+    let mut claimed = CLAIMED.lock().unwrap_or_else(PoisonError::into_inner);
+    if claimed.insert(whole) { Ok(()) } else { Err(Failure::written_twice(path)) }
+}
+
+/// What may stand where something is to be written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Over {
+    /// Nothing.
+    Nothing,
+    /// A file: the person said so.
+    AFile,
+}
+
+impl Over {
+    /// What `--force` says.
+    pub(crate) fn forced(force: bool) -> Self {
+        if force { Self::AFile } else { Self::Nothing }
+    }
+}
+
+/// Looks whether a file may be written there.
+///
+/// **Errors**: it is what this run reads, with or without `--force`; something is there already.
+pub(crate) fn may_be_written(path: &Path, over: Over) -> Result<(), Failure> {
+    if was_read(path) {
+        return Err(Failure::own_input(path));
+    }
+    match fs::symlink_metadata(path) {
+        Err(_) => Ok(()),
+        Ok(there) if !there.is_file() && !there.is_symlink() => Err(Failure::not_a_file(path)),
+        Ok(_) if over == Over::Nothing => Err(Failure::already_there(path)),
+        Ok(_) => Ok(()),
+    }
+}
+
+/// Writes a file whole or not at all: first beside its place under a name that nobody has, then
+/// moved there. A link that stands in its place is replaced, and never followed.
+pub(crate) fn write_whole(path: &Path, bytes: &[u8], over: Over) -> Result<(), Failure> {
+    may_be_written(path, over)?;
+    let failed = |error: std::io::Error| Failure::writing(path, &error);
+    let mut part = part_of(path).map_err(failed)?;
+    part.write_all(bytes).map_err(failed)?;
+    put_in_place(part, path, over)
+}
+
+/// A fresh file beside the place of another one; it is gone when it is dropped.
+pub(crate) fn part_of(path: &Path) -> std::io::Result<NamedTempFile> {
+    let name = path.file_name().ok_or(ErrorKind::InvalidInput)?;
+    let mut builder = Builder::new();
+    part_named(&mut builder, name);
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt;
+        // As any file that a program makes: what the person's mask leaves of it.
+        builder.permissions(fs::Permissions::from_mode(0o666));
+    }
+    builder.tempfile_in(folder_of(path))
+}
+
+/// What a half-made thing is called: `.key.txt.f3Tz9a.part`.
+pub(crate) fn part_named<'n>(builder: &mut Builder<'n, 'static>, name: &'n std::ffi::OsStr) {
+    builder.prefix(name).suffix(".part");
+}
+
+/// Moves a finished file to its place, once it is on the disk.
+pub(crate) fn put_in_place(
+    part: NamedTempFile,
+    path: &Path,
+    over: Over,
+) -> Result<(), Failure> {
+    let failed = |error: std::io::Error| Failure::writing(path, &error);
+    part.as_file().sync_all().map_err(failed)?;
+    let moved = match over {
+        Over::Nothing => part.persist_noclobber(path),
+        Over::AFile => part.persist(path),
+    };
+    match moved {
+        Ok(_) => Ok(()),
+        // It came there since we looked.
+        Err(error) if error.error.kind() == ErrorKind::AlreadyExists => {
+            Err(Failure::already_there(path))
+        }
+        Err(error) => Err(failed(error.error)),
+    }
+}
+
+/// Where a system limits the size of files, writing past it is an error like a full disk, and
+/// not the sudden end of the program (SIGXFSZ of POSIX) with half-made files left behind.
+pub(crate) fn bear_a_size_limit() {
+    #[cfg(unix)]
+    {
+        // Nobody asks for the flag: that there is a handler makes `write` say EFBIG.
+        let seen = std::sync::Arc::<std::sync::atomic::AtomicBool>::default();
+        let _ = signal_hook::flag::register(signal_hook::consts::SIGXFSZ, seen);
+    }
+}
+
+/// The folder that a path is in.
+pub(crate) fn folder_of(path: &Path) -> &Path {
+    match path.parent() {
+        Some(parent) if parent != Path::new("") => parent,
+        _ => Path::new("."),
+    }
+}
