@@ -89,7 +89,10 @@ impl Bundle {
     /// says, or is missing. Files that a bundle does not have are passed over.
     pub fn unpack(bytes: &[u8]) -> Result<Self, BundleError> {
         let mut zip =
-            ZipArchive::new(Cursor::new(bytes)).map_err(|_| BundleError::NotABundle)?;
+            ZipArchive::new(Cursor::new(bytes)).map_err(|_| match is_cut_off(bytes) {
+                true => BundleError::CutOff,
+                false => BundleError::NotABundle,
+            })?;
         if zip.len() > MOST_FILES {
             return Err(BundleError::TooLarge);
         }
@@ -165,6 +168,12 @@ fn sum_of_line(line: &[u8]) -> String {
     sum
 }
 
+/// Whether it begins as a zip and has no end, which all zips have.
+fn is_cut_off(bytes: &[u8]) -> bool {
+    let end = b"PK\x05\x06";
+    bytes.starts_with(b"PK\x03\x04") && !bytes.windows(end.len()).any(|window| window == end)
+}
+
 fn is_hash(name: &str) -> bool {
     name.len() == 64 && name.bytes().all(|b| b.is_ascii_digit() || (b'a'..=b'f').contains(&b))
 }
@@ -180,6 +189,8 @@ pub enum BundleError {
     NotABundle,
     /// Larger than any collection, perhaps on purpose.
     TooLarge,
+    /// It stops in the middle.
+    CutOff,
     /// A part of it is not what it was.
     Damaged,
 }
@@ -190,6 +201,9 @@ impl BundleError {
         match self {
             Self::NotABundle => "Give a file that “spinney pack” has made.",
             Self::TooLarge => "Copy the collection's own file instead, or take pictures out.",
+            Self::CutOff => {
+                "Copy it once more from where it came from. “spinney rescue” saves what can be read."
+            }
             Self::Damaged => {
                 "Fetch it once more: it was cut off or changed on the way. “spinney rescue” saves what \
                  can be read."
@@ -198,13 +212,21 @@ impl BundleError {
     }
 }
 
+impl BundleError {
+    /// The sentence, about a file of this name.
+    pub fn of(&self, file: &str) -> String {
+        match self {
+            Self::NotABundle => format!("{file} is no packed collection."),
+            Self::TooLarge => format!("{file} is larger than a packed collection may be."),
+            Self::CutOff => format!("{file} is damaged: it stops in the middle."),
+            Self::Damaged => format!("{file} is damaged."),
+        }
+    }
+}
+
 impl fmt::Display for BundleError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::NotABundle => "This is no packed collection.",
-            Self::TooLarge => "This is larger than a packed collection may be.",
-            Self::Damaged => "This packed collection is damaged.",
-        })
+        f.write_str(&self.of("This file"))
     }
 }
 

@@ -21,7 +21,10 @@ mod column;
 mod governors;
 mod grid;
 mod heading;
+mod instead;
 mod kinds_sheet;
+mod last_rows;
+mod layout;
 mod no_table;
 mod number;
 mod phrase;
@@ -34,11 +37,13 @@ mod second_sheet;
 mod separated;
 mod sheets;
 mod source;
+mod spoilt;
 mod typed_sheets;
 mod unit_of_column;
 mod workbook;
 mod write;
 
+pub use instead::{Instead, what_it_is};
 pub use places::Places;
 pub use retyped::{as_typed, either, renamed};
 pub use typed_sheets::{TypedColumn, TypedKind, TypedSheets};
@@ -171,7 +176,7 @@ pub enum TableError {
         /// The file.
         name: String,
         /// What it is instead.
-        what: &'static str,
+        what: Instead,
     },
     /// A table in a format that is not read.
     OldFormat {
@@ -189,6 +194,22 @@ pub enum TableError {
     TooLarge {
         /// The file.
         name: String,
+    },
+    /// The table is on another sheet.
+    OtherSheet {
+        /// The first sheet.
+        name: String,
+        /// The sheet that looks like one.
+        other: String,
+    },
+    /// A file beside the table that is another one than it was given for.
+    OtherPart {
+        /// The file.
+        name: String,
+        /// The sheet that it is: `characters`.
+        is: &'static str,
+        /// The sheet for which it was given.
+        wanted: &'static str,
     },
     /// A damaged workbook.
     Broken {
@@ -211,14 +232,17 @@ impl TableError {
     /// What to do about it.
     pub fn remedy(&self) -> &'static str {
         match self {
-            Self::NotATable { .. } => {
-                "Give a spreadsheet saved as XLSX or CSV, or paste its cells: one kind a row, its \
-                 name first, below a row of headings."
-            }
+            Self::NotATable { what, .. } => what.remedy(),
             Self::OldFormat { .. } => "Open it in a spreadsheet and save it as XLSX or CSV.",
             Self::Protected { .. } => "Save a copy without a password.",
             Self::TooLarge { .. } => {
                 "Copy the table alone, without pictures, into a new workbook, or save it as CSV."
+            }
+            Self::OtherSheet { .. } => {
+                "Drag that sheet to the front in the spreadsheet, and save it."
+            }
+            Self::OtherPart { .. } => {
+                "Give it as the sheet that it is: characters, kinds or about."
             }
             Self::Broken { .. } => "Open it in a spreadsheet and save it again, or as CSV.",
             Self::NoKinds { .. } => {
@@ -235,7 +259,7 @@ impl fmt::Display for TableError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::NotATable { name, what } => {
-                write!(f, "{name} does not look like a table: it is {what}.")
+                write!(f, "{name} does not look like a table: it is {}.", what.said())
             }
             Self::OldFormat { name, format } => {
                 write!(f, "{name} is {format}, which is not read here.")
@@ -243,6 +267,13 @@ impl fmt::Display for TableError {
             Self::Protected { name } => write!(f, "{name} is protected with a password."),
             Self::TooLarge { name } => {
                 write!(f, "{name} is larger than any table of kinds, or unpacks to far more.")
+            }
+            Self::OtherSheet { name, other } => write!(
+                f,
+                "The first sheet, “{name}”, is no table. The sheet “{other}” looks like one."
+            ),
+            Self::OtherPart { name, is, wanted } => {
+                write!(f, "{name} is the sheet {is}, and not the sheet {wanted}.")
             }
             Self::Broken { name } => write!(f, "{name} is a damaged workbook."),
             Self::NoKinds { name } => write!(f, "{name} has no kinds yet."),

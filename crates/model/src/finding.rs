@@ -118,6 +118,14 @@ codes! {
     CellNotUnderstood = "cell-not-understood", MustBeMended;
     /// A cell holds a formula, an error or something else that is no plain value.
     CellNotPlain = "cell-not-plain", ShouldBeLookedAt;
+    /// A quotation mark that is not closed takes the rest of a table into one cell.
+    QuotationNotClosed = "quotation-not-closed", MustBeMended;
+    /// A text whose letters were spoilt when a file was saved.
+    LettersSpoilt = "letters-spoilt", ShouldBeLookedAt;
+    /// The first row says what the rows below say.
+    NoHeadings = "no-headings", MustBeMended;
+    /// The kinds are along the top.
+    Swapped = "swapped", MustBeMended;
     /// Two rows name the same kind.
     KindTwice = "kind-twice", MustBeMended;
     /// Two columns have the same heading, or one has none.

@@ -3,29 +3,66 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use clap::{Args, Parser, Subcommand, ValueEnum};
+use clap::error::ErrorKind;
+use clap::{Args, CommandFactory, Parser, Subcommand, ValueEnum};
+
+use crate::failure;
 
 pub(crate) use screens::{Open, Pack, Rescue, Unpack};
 pub(crate) use wishes::{Hand, Season, Seen, Wishes};
 
-use crate::{failure, terminal};
-
+mod date;
 mod screens;
 mod wishes;
+mod wrong_use;
 
-/// Reads the command line. **Errors**: help was asked for, or it was used wrongly; that was
-/// said, and this is the exit code.
+/// Reads the command line.
+///
+/// **Errors**: help was asked for, or it was used wrongly; that was said, and this is the exit
+/// code.
 pub(crate) fn read() -> Result<Spinney, ExitCode> {
-    Spinney::try_parse().map_err(|said| {
-        if !said.use_stderr() {
+    let typed: Vec<String> =
+        std::env::args_os().map(|word| word.to_string_lossy().into_owned()).collect();
+    Spinney::try_parse().map_err(|error| match error.kind() {
+        ErrorKind::DisplayHelp | ErrorKind::DisplayVersion => {
             // Help and version quote nobody.
-            let _ = said.print();
-            return ExitCode::SUCCESS;
+            let _ = error.print();
+            ExitCode::SUCCESS
         }
-        terminal::complain(&said.render().to_string());
-        ExitCode::from(failure::USED_WRONGLY)
+        ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand => {
+            let _ = error.print();
+            ExitCode::from(failure::USED_WRONGLY)
+        }
+        _ => wrong_use::said(&error, &Spinney::command(), &typed).tell(),
     })
 }
+
+/// The names of all commands.
+fn commands() -> Vec<String> {
+    let all = Spinney::command();
+    all.get_subcommands().map(|command| command.get_name().to_owned()).collect()
+}
+
+/// A value that does not fit, in a sentence and a remedy.
+#[derive(Clone, Debug)]
+pub(crate) struct Unfit {
+    pub(crate) sentence: String,
+    pub(crate) remedy: String,
+}
+
+impl Unfit {
+    fn new(sentence: impl Into<String>, remedy: impl Into<String>) -> Self {
+        Self { sentence: sentence.into(), remedy: remedy.into() }
+    }
+}
+
+impl std::fmt::Display for Unfit {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{} {}", self.sentence, self.remedy)
+    }
+}
+
+impl std::error::Error for Unfit {}
 
 /// From a table of finds to a yes/no key that a nine-year-old can follow.
 #[derive(Debug, Parser)]
@@ -138,8 +175,8 @@ pub(crate) struct Sheets {
     /// The paper of the sheets.
     #[arg(long, value_enum, default_value = "a4")]
     pub(crate) paper: Paper,
-    /// The date at the foot of the sheets; today if not given.
-    #[arg(long, value_name = "DATE")]
+    /// The date at the foot of the sheets, such as "3 October 2026"; today if not given.
+    #[arg(long, value_name = "DATE", value_parser = date::read)]
     pub(crate) date: Option<String>,
     /// People who did not know the answers tried this key, and it worked: print it without
     /// "trying-out copy". A broken key stays a draft.
@@ -165,8 +202,8 @@ pub(crate) struct Demo {
     /// Write over files that Spinney did not write, or that were changed since.
     #[arg(long)]
     pub(crate) force: bool,
-    /// The date at the foot of the sheets; today if not given.
-    #[arg(long, value_name = "DATE")]
+    /// The date at the foot of the sheets, such as "3 October 2026"; today if not given.
+    #[arg(long, value_name = "DATE", value_parser = date::read)]
     pub(crate) date: Option<String>,
 }
 
@@ -354,33 +391,44 @@ pub(crate) struct Ways {
     pub(crate) format: Format,
 }
 
-fn ways(text: &str) -> Result<usize, String> {
+fn ways(text: &str) -> Result<usize, Unfit> {
     let most = text.trim().parse().ok();
-    most.filter(|most| (2..=spinney_build::MOST_WAYS).contains(most))
-        .ok_or_else(|| "a question has 2, 3 or 4 ways".to_owned())
+    most.filter(|most| (2..=spinney_build::MOST_WAYS).contains(most)).ok_or_else(|| {
+        Unfit::new("A question has 2, 3 or 4 ways.", "Choose one of these for --most.")
+    })
 }
 
 /// Steps such as `0.25`, `0,5` or `1`.
-fn loss(text: &str) -> Result<spinney_model::Share, String> {
-    let wrong = || "the loss is a number of questions per find, such as 0.25 or 1".to_owned();
-    let number: f64 = text.trim().replace(',', ".").parse().map_err(|_| wrong())?;
+fn loss(text: &str) -> Result<spinney_model::Share, Unfit> {
+    let number = text.trim().replace(',', ".").parse::<f64>().map_err(|_| {
+        Unfit::new(
+            format!("{text} is not a number of questions per find."),
+            "Type a figure behind --loss, such as: --loss 0.25",
+        )
+    })?;
     if !(0.0..=1000.0).contains(&number) {
-        return Err("the loss is 0 questions per find or more, and at most 1000".to_owned());
+        return Err(Unfit::new(
+            "--loss takes a number of questions per find between 0 and 1000.",
+            "Type a figure such as: --loss 0.25",
+        ));
     }
     Ok(spinney_model::Share::new((number * 1000.0).round() as i128, 1000))
 }
 
 /// A length such as `5`, `2.5` or `2,5`.
-fn gap(text: &str) -> Result<spinney_model::Quantity, String> {
-    let number: f64 = text
-        .trim()
-        .trim_end_matches("mm")
-        .trim()
-        .replace(',', ".")
-        .parse()
-        .map_err(|_| "the gap is a number of mm, such as 5 or 2.5".to_owned())?;
+fn gap(text: &str) -> Result<spinney_model::Quantity, Unfit> {
+    let bare = text.trim().trim_end_matches("mm").trim().replace(',', ".");
+    let number = bare.parse::<f64>().map_err(|_| {
+        Unfit::new(
+            format!("{text} is not a number of mm."),
+            "Type a figure behind --gap, such as: --gap 2",
+        )
+    })?;
     if !(0.0..=10_000.0).contains(&number) {
-        return Err("the gap is 0 mm or more, and at most 10000".to_owned());
+        return Err(Unfit::new(
+            "--gap takes a number of mm between 0 and 10000.",
+            "Type a figure such as: --gap 2",
+        ));
     }
     Ok(spinney_model::Quantity::from_thousandths((number * 1000.0).round() as i64))
 }

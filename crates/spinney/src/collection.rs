@@ -4,14 +4,16 @@ use std::collections::BTreeMap;
 use std::io::Read;
 use std::path::{Component, Path, PathBuf};
 
-use spinney_exchange::table::{self, Settings, Source, Sources};
+use spinney_exchange::table::{
+    self, Instead, Settings, Source, Sources, TableError, what_it_is,
+};
 use spinney_model::{Code, Finding, Matrix, Place, limits};
 use spinney_press::Picture;
 use spinney_press::picture::{self, NoPicture};
 use spinney_press::sheet::picture::LONGEST_SIDE;
 
-use crate::failure::Failure;
-use crate::{args, files};
+use crate::failure::{self, Failure};
+use crate::{args, files, named};
 
 /// A table as it was read.
 pub(crate) struct Collection {
@@ -36,7 +38,11 @@ pub(crate) fn stdin_once(args: &args::Table) -> Result<(), Failure> {
 /// Reads a table, its sheets and its pictures.
 pub(crate) fn open(args: &args::Table) -> Result<Collection, Failure> {
     let (table, beside) = if args.table.is_dir() {
-        (args.table.join("table.csv"), Some(args.table.clone()))
+        let table = args.table.join("table.csv");
+        if !table.is_file() {
+            return Err(named::folder_without_a_table(&args.table));
+        }
+        (table, Some(args.table.clone()))
     } else {
         (args.table.clone(), None)
     };
@@ -55,16 +61,130 @@ pub(crate) fn open(args: &args::Table) -> Result<Collection, Failure> {
         about: sheet(&args.about, "about.csv")?,
     };
     let read = table::read(&sources, &Settings { gap: Some(args.gap) })
-        .map_err(|error| Failure::new(&error, error.remedy()))?;
+        .map_err(|error| no_table(&table, &sources.table, &error))?;
     let mut findings = read.findings;
     let folder = table.parent().map(Path::to_path_buf).unwrap_or_default();
     let pictures = pictures(&read.matrix, &folder, &mut findings);
     Ok(Collection { matrix: read.matrix, findings, pictures })
 }
 
-/// Reads a text, such as a key, in whatever encoding it was saved; `-` is stdin.
-pub(crate) fn text(path: &Path) -> Result<String, Failure> {
-    Ok(table::decode(&read(path, limits::KEY_BYTES)?.bytes))
+/// The same for a key: there must be several kinds, and something that tells them apart.
+pub(crate) fn open_for_a_key(args: &args::Table) -> Result<Collection, Failure> {
+    let opened = open(args)?;
+    let matrix = &opened.matrix;
+    if let [only] = matrix.taxa() {
+        return Err(Failure::new(
+            format!(
+                "There is only one kind, {}, so there is nothing to tell apart.",
+                only.name
+            ),
+            "Add the other kinds, one a row.",
+        ));
+    }
+    // Where columns were left out, a finding says why.
+    let left_out = |finding: &Finding| {
+        matches!(finding.code, Code::LeftOut | Code::TooLarge)
+            && matches!(finding.place, Place::Character(_))
+    };
+    if matrix.characters().is_empty() && !opened.findings.iter().any(left_out) {
+        return Err(Failure::new(
+            format!(
+                "{} has names and nothing to tell them apart: there is no further column.",
+                args.table.display()
+            ),
+            "Add a column for each thing to look at, such as the edge of the leaf.",
+        ));
+    }
+    Ok(opened)
+}
+
+/// Why a file is no table, with what to type instead.
+fn no_table(path: &Path, given: &Source, error: &TableError) -> Failure {
+    let shown = path.display();
+    match error {
+        TableError::NoKinds { .. }
+            if what_it_is(&given.name, &given.bytes) == Some(Instead::Empty) =>
+        {
+            empty(path)
+        }
+        TableError::NotATable { what: Instead::KeyInWords, .. } => Failure::new(
+            error,
+            format!(
+                "Give the table first, and the key behind --key: spinney check finds.csv --key \
+                 {shown}"
+            ),
+        ),
+        TableError::NotATable { what: Instead::Database, .. }
+            if spinney_store::is_collection(&given.bytes) =>
+        {
+            Failure::new(
+                format!("{shown} is a collection and not a table."),
+                format!("Open it with: spinney open {shown}"),
+            )
+        }
+        TableError::NotATable { what: Instead::PackedCollection, .. } => {
+            Failure::new(error, named::unpack_it(path))
+        }
+        TableError::OtherPart { is, .. } => {
+            Failure::new(error, format!("Give it with --{is}."))
+        }
+        _ => Failure::new(error, error.remedy()),
+    }
+}
+
+fn empty(path: &Path) -> Failure {
+    if path == Path::new("-") {
+        return Failure::new(
+            "Nothing came in.",
+            "The sign - means that the text comes from another program. Give the name of a file \
+             instead.",
+        );
+    }
+    Failure::new(
+        format!("{} is empty.", path.display()),
+        "Look whether it was saved, or whether this is the right file.",
+    )
+}
+
+/// Reads a key in whatever encoding it was saved; `-` is stdin.
+pub(crate) fn key(path: &Path) -> Result<String, Failure> {
+    let given = read(path, limits::KEY_BYTES)?;
+    let Some(is) = what_it_is(&given.name, &given.bytes).filter(|is| !is.is_text()) else {
+        return Ok(table::decode(&given.bytes));
+    };
+    let remedy = match is {
+        Instead::Empty => return Err(empty(path)),
+        Instead::WordDocument | Instead::TextDocument => {
+            "Save it there as plain text (.txt), and give that."
+        }
+        Instead::Pdf => {
+            "A PDF is made for paper. Copy its text into a plain text file, and give that."
+        }
+        Instead::Picture | Instead::Photograph => {
+            "Spinney cannot read writing in a picture. Type the key as plain text."
+        }
+        _ => "Write the key as plain text, one numbered question a line.",
+    };
+    Err(Failure::new(format!("{} is {}, and no key.", path.display(), is.said()), remedy))
+}
+
+/// Reads a links file; an empty one says nothing.
+pub(crate) fn links(path: &Path) -> Result<String, Failure> {
+    let given = source(path)?;
+    match what_it_is(&given.name, &given.bytes) {
+        Some(is) if !is.is_text() && is != Instead::Empty => Err(Failure::new(
+            format!("{} is {}, and no links file.", path.display(), is.said()),
+            "Write the answers as plain text, one a line: question 3: edge = toothed",
+        )),
+        _ => Ok(table::decode(&given.bytes)),
+    }
+}
+
+/// Whether a text can be read as a table with something to ask.
+pub(crate) fn is_a_table(text: &str) -> bool {
+    let table = Source { name: String::new(), bytes: text.as_bytes().to_vec() };
+    let read = table::read(&Sources { table, ..Sources::default() }, &Settings::default());
+    read.is_ok_and(|read| !read.matrix.characters().is_empty())
 }
 
 fn source(path: &Path) -> Result<Source, Failure> {
@@ -136,7 +256,10 @@ fn picture(folder: &Path, name: &str) -> Result<Picture, String> {
         return Err("it is not beside the table".to_owned());
     }
     let path = folder.join(name);
-    let file = files::open(&path).map_err(|error| error.to_string())?;
+    let file = files::open(&path).map_err(|error| match error.kind() {
+        std::io::ErrorKind::NotFound => "there is no such file beside the table".to_owned(),
+        _ => failure::plain(&error).to_owned(),
+    })?;
     let bytes = read_at_most(file, limits::PICTURE_BYTES, &path)
         .map_err(|_| format!("it is larger than {} MiB", limits::PICTURE_BYTES >> 20))?;
     // Pixels and nothing else, no more of them than paper shows: a hundred photographs fit.

@@ -1,14 +1,20 @@
 //! What could not be done: a sentence, a remedy, an exit code.
+//!
+//! The one place where what the system says of a file becomes a sentence. Its own words and
+//! numbers reach nobody.
 
 use std::fmt::Display;
+use std::io::{Error, ErrorKind};
 use std::path::Path;
 use std::process::ExitCode;
 
-use crate::terminal;
+use spinney_store::StoreError;
+
+use crate::{named, terminal};
 
 /// Something failed, or something must be mended.
 pub(crate) const FAILED: u8 = 1;
-/// The command was used wrongly (as clap says it).
+/// The command was used wrongly.
 pub(crate) const USED_WRONGLY: u8 = 2;
 /// The program itself is at fault (`EX_SOFTWARE` of BSD's sysexits).
 pub(crate) const BUG: u8 = 70;
@@ -32,17 +38,27 @@ impl Failure {
         Self { code: USED_WRONGLY, ..Self::new(sentence, remedy) }
     }
 
-    /// A file could not be read. That it is not there is a wrong use, the rest a failure.
-    pub(crate) fn reading(path: &Path, error: &std::io::Error) -> Self {
-        let sentence = format!("{} could not be read: {}.", path.display(), plain(error));
+    /// A file could not be read. That it is not there, or a folder, is a wrong use; the rest is
+    /// a failure.
+    pub(crate) fn reading(path: &Path, error: &Error) -> Self {
         match error.kind() {
-            std::io::ErrorKind::NotFound => Self::usage(sentence, "Look at the name."),
-            _ => Self::new(sentence, "Look whether you may open it, and whether it is a file."),
+            ErrorKind::NotFound => named::not_there(path),
+            _ if path.is_dir() => named::a_folder(path),
+            ErrorKind::NotADirectory => named::not_there(path),
+            _ => Self::new(
+                format!("{} could not be read: {}.", path.display(), plain(error)),
+                "Look whether you may open it, and whether its disk is still there.",
+            ),
         }
     }
 
-    /// A file could not be written.
-    pub(crate) fn writing(path: &Path, error: &std::io::Error) -> Self {
+    /// A file could not be written. That its folder is not there is a wrong use.
+    pub(crate) fn writing(path: &Path, error: &Error) -> Self {
+        if error.kind() == ErrorKind::NotFound
+            && let Some(folder) = named::missing_folder(path)
+        {
+            return named::no_folder(folder);
+        }
         Self::new(
             format!("{} could not be written: {}.", path.display(), plain(error)),
             "Look whether there is room and whether you may write there, or name another \
@@ -94,7 +110,7 @@ impl Failure {
     }
 
     /// A set of files could neither be put in its place nor taken back.
-    pub(crate) fn half_written(folder: &Path, kept: &Path, error: &std::io::Error) -> Self {
+    pub(crate) fn half_written(folder: &Path, kept: &Path, error: &Error) -> Self {
         Self::new(
             format!(
                 "Only some of the files could be put into {}: {}.",
@@ -109,8 +125,18 @@ impl Failure {
     }
 
     /// A collection could not be opened or kept.
-    pub(crate) fn kept(error: spinney_store::StoreError) -> Self {
-        Self::new(&error, error.remedy())
+    pub(crate) fn kept(error: StoreError) -> Self {
+        match &error {
+            StoreError::Missing { path } => named::missing_folder(path)
+                .map_or_else(|| named::not_there(path), named::no_folder),
+            StoreError::NotACollection { path } if path.is_dir() => {
+                named::no_collection_but_a_folder(path)
+            }
+            StoreError::NotACollection { path } => {
+                named::no_collection(path).unwrap_or_else(|| Self::new(&error, error.remedy()))
+            }
+            _ => Self::new(&error, error.remedy()),
+        }
     }
 
     /// A collection is damaged: what is, in words.
@@ -133,10 +159,26 @@ impl Failure {
     }
 }
 
-/// What the system says, without its number: `no such file or directory`.
-fn plain(error: &std::io::Error) -> String {
-    let said = error.to_string();
-    let said = said.split(" (os error").next().unwrap_or_default();
-    let mut letters = said.chars();
-    letters.next().map_or(String::new(), |first| first.to_lowercase().chain(letters).collect())
+/// What the system says, in plain words and without its numbers: `nobody may write there`.
+pub(crate) fn plain(error: &Error) -> &'static str {
+    match error.kind() {
+        ErrorKind::NotFound => "it is not there, or nothing may be written in that place",
+        ErrorKind::PermissionDenied => "you do not have the right to do that there",
+        ErrorKind::AlreadyExists => "something of that name is there already",
+        ErrorKind::NotADirectory => "a part of its name is a file and no folder",
+        ErrorKind::IsADirectory => "it is a folder",
+        ErrorKind::ReadOnlyFilesystem => "nothing may be written on that disk",
+        ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "the disk is full",
+        ErrorKind::FileTooLarge => "it is larger than a file may be there",
+        ErrorKind::InvalidFilename => {
+            "that name is too long, or has a sign that no name may have"
+        }
+        ErrorKind::ResourceBusy | ErrorKind::ExecutableFileBusy => "another program uses it",
+        ErrorKind::AddrInUse => "another program uses it",
+        ErrorKind::AddrNotAvailable => "this machine has no such address",
+        ErrorKind::TimedOut | ErrorKind::StaleNetworkFileHandle => "its disk does not answer",
+        ErrorKind::BrokenPipe | ErrorKind::UnexpectedEof => "the other end was closed",
+        ErrorKind::OutOfMemory => "there is not enough memory",
+        _ => "its disk, or the place where it is, does not work as it should",
+    }
 }

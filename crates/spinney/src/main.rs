@@ -9,6 +9,8 @@ mod command;
 mod failure;
 mod files;
 mod folder;
+mod named;
+mod near;
 mod report;
 mod rescue;
 mod scenarios;
@@ -35,7 +37,8 @@ fn main() -> ExitCode {
         Ok(Ok(code)) => code,
         Ok(Err(_)) => ExitCode::from(failure::BUG),
         Err(error) => {
-            terminal::complain(&format!("spinney could not start its work: {error}.\n"));
+            let why = failure::plain(&error);
+            terminal::complain(&format!("spinney could not start its work: {why}.\n"));
             ExitCode::from(failure::FAILED)
         }
     }

@@ -161,7 +161,7 @@ fn to_stdout(bytes: &[u8]) -> Result<(), Failure> {
     // Flushed here: what is left to the end of the program fails without a word.
     match stdout.write_all(bytes).and_then(|()| stdout.flush()) {
         Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => Err(Failure::new(
-            format!("The answer could not be written: {error}."),
+            format!("The answer could not be written: {}.", crate::failure::plain(&error)),
             "Look whether the disk is full.",
         )),
         _ => Ok(()),

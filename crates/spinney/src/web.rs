@@ -29,7 +29,7 @@ use tokio::io::{AsyncReadExt, AsyncWriteExt};
 use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
-use crate::failure::Failure;
+use crate::failure::{Failure, plain};
 use clerk::{Clerk, Sitting};
 use guard::Refusal;
 use limits::{Bounds, Patience};
@@ -62,7 +62,7 @@ impl Door {
         let listener = std::net::TcpListener::bind(address);
         let failed = |error: std::io::Error| {
             Failure::new(
-                format!("Port {port} of this machine could not be taken: {error}."),
+                format!("Port {port} of this machine could not be taken: {}.", plain(&error)),
                 "Leave --port away, and a free one is found.",
             )
         };
@@ -91,7 +91,7 @@ impl Door {
     ) -> Result<(), Failure> {
         let failed = |error: std::io::Error| {
             Failure::new(
-                format!("The screens could not be opened: {error}."),
+                format!("The screens could not be opened: {}.", plain(&error)),
                 "Close other programs and try again.",
             )
         };

@@ -33,6 +33,11 @@ pub enum StoreError {
     Other { path: PathBuf, why: String },
 }
 
+/// What people can know of a disk that fails. The numbers and names of SQLite and of the system
+/// say nothing to them.
+pub(crate) const ITS_PLACE: &str =
+    "its disk, or the place where it is, does not work as it should";
+
 impl StoreError {
     pub(crate) fn of(path: &Path, error: &rusqlite::Error) -> Self {
         let path = path.to_owned();
@@ -57,7 +62,13 @@ impl StoreError {
             Some(ErrorCode::DiskFull) => Self::Full { path },
             Some(ErrorCode::NotADatabase) => Self::NotACollection { path },
             Some(ErrorCode::DatabaseCorrupt) => Self::Damaged { path },
-            _ => Self::Other { path, why: error.to_string() },
+            Some(ErrorCode::OutOfMemory) => {
+                Self::Other { path, why: "there is not enough memory".to_owned() }
+            }
+            Some(ErrorCode::TooBig) => {
+                Self::Other { path, why: "something in it is too large to be kept".to_owned() }
+            }
+            _ => Self::Other { path, why: ITS_PLACE.to_owned() },
         }
     }
 

@@ -39,7 +39,7 @@ impl Beginning {
         Ok(Self::of_bytes(&bytes))
     }
 
-    fn of_bytes(bytes: &[u8]) -> Self {
+    pub(crate) fn of_bytes(bytes: &[u8]) -> Self {
         let mark = OURS.to_be_bytes();
         let alike = |range: Range<usize>, as_in: &[u8]| {
             let found = bytes.get(range).unwrap_or_default().iter();

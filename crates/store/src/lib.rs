@@ -25,6 +25,11 @@ pub use salvage::{Picture, Salvage, Saved};
 
 use seal::Whole;
 
+/// Whether the first hundred bytes of a file are those of a collection.
+pub fn is_collection(beginning: &[u8]) -> bool {
+    head::Beginning::of_bytes(beginning) != head::Beginning::Others
+}
+
 /// One collection, one file.
 #[derive(Debug)]
 pub struct Store {

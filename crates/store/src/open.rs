@@ -160,6 +160,6 @@ pub(crate) fn of_io(path: &Path, error: &std::io::Error) -> StoreError {
         }
         ErrorKind::NotFound => StoreError::Missing { path },
         ErrorKind::StorageFull => StoreError::Full { path },
-        _ => StoreError::Other { path, why: error.to_string() },
+        _ => StoreError::Other { path, why: crate::error::ITS_PLACE.to_owned() },
     }
 }

@@ -179,7 +179,7 @@ fn told(asked: &Asked<'_>, error: BundleError) -> Refused {
     let (sentence, remedy) = match error {
         BundleError::NotABundle => ("saved-no-copy", "saved-no-copy-remedy"),
         BundleError::TooLarge => ("saved-too-large", "saved-too-large-remedy"),
-        BundleError::Damaged => ("saved-damaged", "saved-damaged-remedy"),
+        BundleError::CutOff | BundleError::Damaged => ("saved-damaged", "saved-damaged-remedy"),
     };
     Refused { sentence: asked.tongue.say(sentence), remedy: asked.tongue.say(remedy) }
 }

@@ -33,6 +33,16 @@ pub enum JsonError {
         /// What the reader stumbled over.
         reason: String,
     },
+    /// It stops in the middle of this line.
+    CutOff {
+        /// The line, counted from 1.
+        line: usize,
+    },
+    /// A field of the key that this program does not know.
+    Unknown {
+        /// What the reader says of it.
+        field: String,
+    },
     /// The JSON holds no key.
     NoKey,
     /// A cost as a number and as an exact fraction that are not the same.
@@ -56,34 +66,56 @@ pub enum JsonError {
     },
 }
 
+impl JsonError {
+    /// The sentence, about a file of this name.
+    pub fn of(&self, file: &str) -> String {
+        match self {
+            Self::NotOurs { line, column, .. } => format!(
+                "{file} is not a key as Spinney writes it: line {line}, place {column}, cannot be \
+                 read."
+            ),
+            Self::CutOff { line } => {
+                format!("{file} is damaged: it stops in the middle of line {line}.")
+            }
+            Self::Unknown { field } => {
+                format!("{file} holds something that this Spinney does not know: “{field}”.")
+            }
+            Self::NoKey => format!("{file} holds no key."),
+            Self::Disagree { field, number, exact } => format!(
+                "{file} says {number} as {field}, but {exact} as {field}_exact; nobody can tell \
+                 which is meant."
+            ),
+            Self::Line { line } => {
+                format!("{file} has a proof with the line \"{line}\", which nobody can read.")
+            }
+            Self::Cost { field } => format!("{file} has a {field} that is no cost."),
+        }
+    }
+
+    /// What to do about it.
+    pub fn remedy(&self) -> &'static str {
+        match self {
+            Self::NotOurs { .. } | Self::NoKey => {
+                "Give the key.json that “spinney key” has written, or the key in words."
+            }
+            Self::CutOff { .. } => "Copy it once more, or make it again with “spinney key”.",
+            Self::Unknown { .. } => {
+                "It may be from a newer Spinney: use that one, or give the key in words, key.txt."
+            }
+            Self::Disagree { .. } => {
+                "Leave the exact one out, or write the key again rather than changing the file by \
+                 hand."
+            }
+            Self::Line { .. } | Self::Cost { .. } => {
+                "Write the key again rather than changing the file by hand."
+            }
+        }
+    }
+}
+
 impl fmt::Display for JsonError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::NotOurs { line, column, reason } => write!(
-                f,
-                "This is not a key in JSON: line {line}, column {column}: {reason}. Give the \
-                 file that the key was written to, or the key as plain text."
-            ),
-            Self::NoKey => f.write_str(
-                "This JSON holds no key. Give the file that the key was written to.",
-            ),
-            Self::Disagree { field, number, exact } => write!(
-                f,
-                "The {field} says {number} but {field}_exact says {exact}; nobody can tell \
-                 which is meant. Leave {field}_exact out, or write the key again rather than \
-                 changing the file by hand."
-            ),
-            Self::Line { line } => write!(
-                f,
-                "The proof in this file has the line \"{line}\", which nobody can read. Write \
-                 the key again rather than changing the file by hand."
-            ),
-            Self::Cost { field } => write!(
-                f,
-                "The field {field} is no cost. Write the key again rather than changing the \
-                 file by hand."
-            ),
-        }
+        write!(f, "{} {}", self.of("This file"), self.remedy())
     }
 }
 
@@ -197,6 +229,13 @@ fn parsed<T: serde::de::DeserializeOwned>(text: &str) -> Result<T, JsonError> {
     serde_json::from_str(text).map_err(|error| {
         let reason = error.to_string();
         let reason = reason.split(" at line ").next().unwrap_or_default().to_owned();
+        if error.is_eof() {
+            return JsonError::CutOff { line: error.line() };
+        }
+        if let Some(named) = reason.strip_prefix("unknown field `") {
+            let field = named.split('`').next().unwrap_or_default().to_owned();
+            return JsonError::Unknown { field };
+        }
         JsonError::NotOurs { line: error.line(), column: error.column(), reason }
     })
 }

@@ -62,7 +62,9 @@ pub(super) struct AsGood {
     pub(super) nestings: String,
 }
 
+// What a newer program adds here may change what the key means.
 #[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub(super) struct Key {
     pub(super) couplets: Vec<Couplet>,
 }
@@ -74,6 +76,7 @@ pub(super) struct BareKey {
 }
 
 #[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub(super) struct Couplet {
     pub(super) number: u32,
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -92,6 +95,7 @@ pub(super) struct Couplet {
 }
 
 #[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub(super) struct Ask {
     pub(super) character: String,
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -105,6 +109,7 @@ pub(super) struct Ask {
 }
 
 #[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub(super) struct Destination {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) couplet: Option<u32>,

@@ -412,10 +412,18 @@ fn what_the_table_lacks_is_a_finding_and_the_rest_is_read() {
 #[test]
 fn text_that_is_not_ours_is_an_error_in_words() {
     let matrix = table();
-    for text in ["", "[]", "{", "{\"key\": 3}", "1. Is it lobed? Yes → 2", "\u{0}", "null"] {
+    for text in ["[]", "{\"key\": 3}", "1. Is it lobed? Yes → 2", "\u{0}", "null"] {
         let error = read_key(text, &matrix).expect_err("this is no key");
         assert!(matches!(error, JsonError::NotOurs { .. }), "{text}: {error}");
     }
+    for (text, line) in [("", 1), ("{", 1), ("{\n\"key\": {", 2)] {
+        assert_eq!(read_key(text, &matrix), Err(JsonError::CutOff { line }), "{text}");
+    }
+    // What a newer program adds to a question may change what the key means.
+    let newer =
+        json!({"key": {"couplets": [{"number": 1, "question": "?", "picture": "a.svg"}]}});
+    let unknown = JsonError::Unknown { field: "picture".to_owned() };
+    assert_eq!(read_key(&newer.to_string(), &matrix), Err(unknown));
     assert_eq!(read_key("{\"key\": null}", &matrix), Err(JsonError::NoKey));
     let deep = "[".repeat(1_000_000);
     assert!(read_key(&deep, &matrix).is_err());

@@ -78,7 +78,14 @@ fn pair(
     let doubts: BTreeSet<Doubt> = doubts.filter(|doubt| *doubt != Doubt::Choice).collect();
     let named = first.named.or(second.named);
     let no_ratio = first.no_ratio.or(second.no_ratio);
-    Readings { readings: both, doubts, named, no_ratio, at_once: first.at_once }
+    Readings {
+        readings: both,
+        doubts,
+        named,
+        no_ratio,
+        at_once: first.at_once,
+        unitless: first.unitless,
+    }
 }
 
 /// Whether one means just what a no to the other means, among what is left.

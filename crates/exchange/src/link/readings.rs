@@ -80,6 +80,8 @@ pub(super) struct Readings {
     pub(super) no_ratio: Option<(CharacterIx, CharacterIx)>,
     /// States of several characters that the sentence names, each at the cost of the others.
     pub(super) at_once: Vec<Ask>,
+    /// Whether a number is asked for, and no unit is behind it.
+    pub(super) unitless: bool,
 }
 
 /// Reads a sentence.
@@ -118,7 +120,8 @@ pub(super) fn read(sentence: &str, matrix: &Matrix, vocabulary: &Vocabulary) -> 
     doubts.extend(sentence.doubts.iter().map(|(_, doubt)| doubt.clone()));
     let no_ratio = sentence.ratio_wanted();
     let named = matrix.character_indices().find(|ix| sentence.wholly(*ix).is_some());
-    Readings { readings, doubts, named, no_ratio, at_once }
+    let unitless = sentence.asks.is_some_and(|asks| asks.unit.is_none());
+    Readings { readings, doubts, named, no_ratio, at_once, unitless }
 }
 
 /// Cuts off "… or not?", which asks nothing more.

@@ -2,7 +2,7 @@
 //!
 //! From its readings and doubts to one finding, with the line that settles it in a links file.
 
-use spinney_model::{Code, Couplet, Finding, Matrix, Place, Scale};
+use spinney_model::{CharacterIx, Code, Couplet, Finding, Matrix, Place, Scale, Unit};
 
 use super::links_file::{meaning, question_line};
 use super::names::Names;
@@ -43,6 +43,18 @@ pub(super) fn finding(
             format!("Question {number} may ask for {}.", worth.join(", or for "))
         };
         let line = question_line(number, &best.ask, matrix);
+        if readings.unitless && has_a_unit(matrix, best.ask.character) {
+            let sign = matrix.character(best.ask.character).sign();
+            return Finding::new(
+                Code::NoUnit,
+                Place::Couplet(number),
+                format!("The number in question {number} has no unit. {sentence}"),
+                format!(
+                    "Write {sign}, or what it is measured in, behind the number; or put the line \
+                     that is meant into the links file: {line}"
+                ),
+            );
+        }
         return Finding::new(
             Code::LinkNotSure,
             Place::Couplet(number),
@@ -68,6 +80,11 @@ pub(super) fn finding(
     }
     let (sentence, remedy) = nothing(couplet, readings, matrix, names);
     Finding::new(Code::NotLinked, Place::Couplet(number), sentence, remedy)
+}
+
+fn has_a_unit(matrix: &Matrix, at: CharacterIx) -> bool {
+    let scale = &matrix.character(at).scale;
+    matches!(scale, Scale::Measure { unit, .. } if !matches!(unit, Unit::Unstated | Unit::Ratio))
 }
 
 /// Two lengths are compared, and the table has no column for it.

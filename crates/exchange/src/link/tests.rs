@@ -85,7 +85,7 @@ const NOT_LINKABLE: &[(&str, Code)] = &[
     ("Does the leaf have big teeth?", Code::NotLinked),
     ("Is the leaf longer than 5 cm?", Code::LinkNotSure),
     ("Is it longer than 5 cm?", Code::LinkNotSure),
-    ("Is the stalk longer than 2?", Code::LinkNotSure),
+    ("Is the stalk longer than 2?", Code::NoUnit),
     ("Has the twig got thorns?", Code::NotLinked),
     ("Is the leaf smooth?", Code::LinkNotSure),
     ("Isn't the edge toothed?", Code::LinkNotSure),

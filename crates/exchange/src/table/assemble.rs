@@ -13,7 +13,10 @@ use super::column::{self, Kinds};
 use super::grid::{Grid, Headed};
 use super::heading::{self, Heading};
 use super::phrase::fold;
-use super::{TableError, caps, governors, kinds_sheet, of_character, ratios, report::Report};
+use super::{
+    TableError, caps, governors, kinds_sheet, last_rows, layout, of_character, ratios,
+};
+use super::{report::Report, spoilt};
 
 /// The sheets of one table, each read as far as it can be without the others.
 pub(super) struct Sheets {
@@ -47,8 +50,10 @@ impl<'s> Rows<'s> {
     pub(super) fn of(sheets: &'s Sheets, report: &mut Report) -> Option<Self> {
         let grid = &sheets.table;
         let headed = grid.below_heading(report)?;
-        let mut columns = grid.columns();
-        let names = columns.pop_first()?;
+        let names = layout::names_column(grid, &headed)?;
+        layout::tell(grid, &headed, names, report);
+        spoilt::tell(grid, report);
+        let columns = grid.columns().into_iter().filter(|column| *column > names).collect();
         let mut headings =
             heading::read(grid, headed.row, &columns, &sheets.characters, report);
         headings.extend(ratios::beside(&sheets.characters, &headings));
@@ -122,7 +127,8 @@ fn kinds<'g>(
     let most = caps::MOST_KINDS.min(caps::MOST_CELLS / headings.max(1));
     let (mut first, mut counts) = (BTreeMap::new(), BTreeMap::new());
     let mut rows: Vec<(u32, String)> = Vec::new();
-    for row in headed.rows.iter().copied() {
+    let count = last_rows::without(grid, &headed.rows, column, report);
+    for row in headed.rows.iter().take(count).copied() {
         let name = grid.get(row, column);
         if name.is_empty() {
             nameless(grid, row, column, report);
@@ -289,6 +295,20 @@ fn unknowns(
             1 => kinds.grid.place(kinds.rows[*first].0, heading.column),
             _ => Place::Character(character.name.clone()),
         };
+        if column::a_blank_may_mean_no(heading, kinds, &unknown) {
+            report.one(
+                Code::Unknown,
+                place,
+                format!(
+                    "Under “{}” there is nothing but ticks, crosses or yes, and blanks for {}{more}. \
+                     A blank counts as: nobody has looked.",
+                    character.name,
+                    named.join(", ")
+                ),
+                "Does a blank mean no? If so, type no there, and yes in the others.",
+            );
+            continue;
+        }
         report.one(
             Code::Unknown,
             place,

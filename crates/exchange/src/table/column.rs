@@ -13,6 +13,8 @@ use super::phrase::fold;
 use super::{caps, grid::Grid, ratios, report::Report};
 
 mod numbers;
+mod remarks;
+mod slips;
 mod words;
 
 /// Where the kinds stand.
@@ -43,6 +45,10 @@ pub(super) fn read(
     usual_gap: Quantity,
     report: &mut Report,
 ) -> Option<(Character, Vec<Cell>)> {
+    if remarks::are(heading, kinds) {
+        remarks::tell(heading, report);
+        return None;
+    }
     let mut column = Column::of(heading, kinds, report);
     column.take_number_words(report);
     let (scale, cells) = match column.values() {
@@ -122,6 +128,11 @@ impl<'c> Column<'c> {
         for at in 0..kinds.rows.len() {
             let text = column.text(at);
             // Few texts stand in many cells, so each is understood once.
+            if let Some(why) = slips::error_of_a_spreadsheet(text) {
+                column.error(at, why, report);
+                column.typed.push(Typed::unknown());
+                continue;
+            }
             let typed = known.entry(text).or_insert_with(|| {
                 if !declared.is_empty() && declared.contains(&fold(text)) {
                     Ok(Typed::word(text))
@@ -137,10 +148,11 @@ impl<'c> Column<'c> {
             if typed.what == What::Dash {
                 column.dash(at, report);
             }
-            if typed.listed {
+            let listed = typed.listed;
+            column.typed.push(typed);
+            if listed {
                 column.listed(at, report);
             }
-            column.typed.push(typed);
         }
         column
     }
@@ -158,6 +170,7 @@ impl<'c> Column<'c> {
     /// Tells a cell that could not be understood.
     pub(super) fn odd(&self, at: usize, trouble: Trouble, report: &mut Report) {
         let (place, kind, text) = (self.place(at), &self.kinds.rows[at].1, self.text(at));
+        let trouble = slips::better(text).unwrap_or(trouble);
         report.add(
             Code::CellNotUnderstood,
             &format!("{} {}", trouble.what, self.heading.name),
@@ -194,8 +207,33 @@ impl<'c> Column<'c> {
     }
 
     fn listed(&self, at: usize, report: &mut Report) {
-        let remedy = "Type `lobed or entire`, or counts of what you saw: `lobed 8, entire 2`.";
-        self.doubtful(at, "“or”: each of them in equal shares", remedy, report);
+        let own = match &self.typed[at].what {
+            What::Words(parts) => {
+                let own: Vec<&str> = parts.iter().map(|part| part.item.as_str()).collect();
+                own.join(" or ")
+            }
+            _ => "lobed or entire".to_owned(),
+        };
+        let remedy = format!("Type `{own}`, or counts of what you saw: `lobed 8, entire 2`.");
+        self.doubtful(at, "“or”: each of them in equal shares", &remedy, report);
+    }
+
+    /// `#REF!`: what a spreadsheet shows is not what anybody saw.
+    fn error(&self, at: usize, why: &str, report: &mut Report) {
+        let (place, kind, text) = (self.place(at), &self.kinds.rows[at].1, self.text(at));
+        report.add(
+            Code::CellNotPlain,
+            &format!("error {}", self.heading.name),
+            place.clone(),
+            || {
+                format!(
+                    "“{text}” for {kind} under “{}” ({place}) is no word of yours: the \
+                     spreadsheet {why}. It is read as unknown.",
+                    self.heading.name
+                )
+            },
+            "Type the word or number itself.",
+        );
     }
 
     /// What the column holds: as the second sheet says, else what most of its cells are.
@@ -352,6 +390,17 @@ fn gap(heading: &Heading<'_>, unit: Unit, usual: Quantity, report: &mut Report) 
         return usual;
     }
     quantity(wanted.low, typed)
+}
+
+/// Whether a blank in this column may mean no: all else in it is yes, a tick or a cross.
+pub(super) fn a_blank_may_mean_no(
+    heading: &Heading<'_>,
+    kinds: &Kinds<'_>,
+    blanks: &[usize],
+) -> bool {
+    let typed = vec![Typed::unknown(); kinds.rows.len()];
+    let column = Column { heading, kinds, typed };
+    blanks.iter().all(|at| column.text(*at).is_empty()) && words::a_blank_may_mean_no(&column)
 }
 
 /// Makes sure that states stay within what a character may have.

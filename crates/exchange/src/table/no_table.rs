@@ -4,6 +4,7 @@
 //! rows and columns are regular it is one, however many words stand in a cell.
 
 use super::grid::Grid;
+use super::instead::Instead;
 use super::phrase::fold;
 
 /// So many rows are looked at.
@@ -14,8 +15,11 @@ const ROWS: usize = 60;
 /// fourteen.
 const WORDS_OF_A_SENTENCE: usize = 4;
 
+/// So many words without a comma are a part of a letter; a cell of a table hardly has them.
+const WORDS_OF_A_LETTER: usize = 8;
+
 /// What people write above the names of the kinds.
-const KINDS: [&str; 8] =
+pub(super) const KINDS: [&str; 8] =
     ["kind", "kinds", "name", "species", "find", "finds", "plant", "animal"];
 
 /// Words that speak to somebody or say what is done: in one of two lines of a single column they
@@ -24,29 +28,30 @@ const SPEAKS: &str = "dear hello hi we you i they he she us me our your my is ar
     please thank thanks can must bring today tomorrow";
 
 /// What a text is by its first signs: HTML, JSON, a PDF behind a line of something else.
-pub(super) fn by_its_beginning(text: &str) -> Option<&'static str> {
+pub(super) fn by_its_beginning(text: &str) -> Option<Instead> {
     let start: String = text.trim_start().chars().take(1024).collect();
     let lower = start.to_lowercase();
     if start.contains("%PDF-") {
-        return Some("a PDF");
+        return Some(Instead::Pdf);
     }
     let tags =
         ["<!doctype", "<html", "<head", "<body", "<?xml", "<svg", "<div", "<p>", "<table"];
     if tags.iter().any(|tag| lower.starts_with(tag)) {
-        return Some("a web page");
+        return Some(Instead::WebPage);
     }
     // A heading may stand in brackets, but not with quotation marks or braces inside.
     let mut signs = start.chars().filter(|sign| !sign.is_whitespace());
     match (signs.next(), signs.next()) {
         (Some('{'), Some('"' | '}')) | (Some('['), Some('{' | '"' | '[')) => {
-            Some("a file that programs exchange (JSON)")
+            let points = lower.contains("docs.google.com") && lower.contains("\"doc_id\"");
+            Some(if points { Instead::GoogleSheet } else { Instead::Json })
         }
         _ => None,
     }
 }
 
 /// What the cells of a text are instead of a table.
-pub(super) fn by_its_cells(grid: &Grid) -> Option<&'static str> {
+pub(super) fn by_its_cells(grid: &Grid) -> Option<Instead> {
     let rows: Vec<Row<'_>> = grid.rows().take(ROWS).map(|(_, cells)| cells).collect();
     // Nobody begins a letter so.
     let headed = |row: &Row<'_>| row.len() > 1 && KINDS.contains(&fold(&row[0].1).as_str());
@@ -56,17 +61,24 @@ pub(super) fn by_its_cells(grid: &Grid) -> Option<&'static str> {
     // No name of a kind asks anything: a key in words, cut at its commas.
     let asks = |row: &&Row<'_>| row[0].1.trim_end_matches('?').contains(['?', '→']);
     if 2 * rows.iter().filter(asks).count() > rows.len() {
-        return Some("a key in words");
+        return Some(Instead::KeyInWords);
     }
+    if lined_up(&rows) {
+        return Some(Instead::LinedUp);
+    }
+    // A letter, cut at its commas or not.
     let spoken = rows.iter().filter(|row| row.iter().any(|(_, text)| speaks(text))).count();
-    if rows.len() > 1 && rows.iter().all(|row| row.len() == 1) && 2 * spoken >= rows.len() {
-        return Some("writing, not rows and columns");
+    let single = rows.iter().all(|row| row.len() == 1);
+    let long = rows.iter().any(|row| row.iter().any(|cell| words(cell) >= WORDS_OF_A_LETTER));
+    let letter = single || long && !regular(&rows);
+    if rows.len() > 1 && letter && 2 * spoken >= rows.len() {
+        return Some(Instead::Writing);
     }
     let sentences = 2 * rows.iter().filter(|row| is_sentence(row)).count() >= rows.len();
     let all = middle(rows.iter().flat_map(|row| row.iter()).map(words));
     let names = middle(rows.iter().map(|row| words(&row[0])));
     let short = !sentences && (all < WORDS_OF_A_SENTENCE || names + 1 < WORDS_OF_A_SENTENCE);
-    (!rows.is_empty() && !short && !regular(&rows)).then_some("writing, not rows and columns")
+    (!rows.is_empty() && !short && !regular(&rows)).then_some(Instead::Writing)
 }
 
 /// The filled cells of a row.
@@ -77,9 +89,17 @@ fn words((_, text): &(u32, String)) -> usize {
 }
 
 /// Whether a text speaks to somebody.
-fn speaks(text: &str) -> bool {
+pub(super) fn speaks(text: &str) -> bool {
     let words = text.split(|letter: char| !letter.is_alphabetic()).map(str::to_lowercase);
     words.into_iter().any(|word| SPEAKS.split_whitespace().any(|known| known == word))
+}
+
+/// Whether every row is one cell in which spaces part as many pieces as in every other row.
+fn lined_up(rows: &[Row<'_>]) -> bool {
+    let pieces = |text: &str| text.split("  ").filter(|piece| !piece.trim().is_empty()).count();
+    let first = rows.first().map_or(0, |row| pieces(&row[0].1));
+    let alike = |row: &Row<'_>| row.len() == 1 && pieces(&row[0].1) == first;
+    rows.len() > 2 && first > 1 && rows.iter().all(alike)
 }
 
 /// The one in the middle, sorted; of two the smaller.

@@ -8,6 +8,7 @@ use std::collections::BTreeMap;
 use spinney_model::Finding;
 
 use super::grid::Grid;
+use super::layout;
 use super::report::Report;
 
 /// The names of a table's rows and columns.
@@ -27,7 +28,7 @@ impl Places {
         let Some(headed) = table.below_heading(&mut Report::default()) else {
             return Self { sheet, ..Self::default() };
         };
-        let first = table.columns().first().copied().unwrap_or(0);
+        let first = layout::names_column(table, &headed).unwrap_or(0);
         let name = |row: &u32| (*row, table.get(*row, first).to_owned());
         Self {
             sheet,

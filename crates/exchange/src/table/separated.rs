@@ -6,6 +6,8 @@
 
 use csv_core::{ReadFieldResult, ReaderBuilder, Terminator};
 
+use spinney_model::Code;
+
 use super::{caps, grid::Grid, report::Report};
 
 /// How many lines are looked at to tell the separator.
@@ -53,7 +55,40 @@ pub(super) fn read(name: &str, text: &str, report: &mut Report) -> Grid {
             }
         }
     }
+    if let Some((row, column)) = unclosed(text, separator, end) {
+        report.one(
+            Code::QuotationNotClosed,
+            grid.place(row, column),
+            format!(
+                "In row {} a quotation mark is opened ({}) and not closed, so that the rest of \
+                 the table is in that cell.",
+                row.saturating_add(1),
+                grid.cell(row, column)
+            ),
+            "Take the quotation mark out, or close it.",
+        );
+    }
     grid
+}
+
+/// Where the field begins whose quotation mark is not closed up to the end of the text.
+fn unclosed(text: &str, separator: u8, end: u8) -> Option<(u32, u32)> {
+    let (mut row, mut column, mut at_start, mut quoted) = (0_u32, 0_u32, true, false);
+    let mut bytes = text.bytes().peekable();
+    while let Some(byte) = bytes.next() {
+        match byte {
+            b'"' if quoted && bytes.peek() == Some(&b'"') => _ = bytes.next(),
+            b'"' if quoted => quoted = false,
+            _ if quoted => continue,
+            b'"' if at_start => (quoted, at_start) = (true, false),
+            _ if byte == separator => (column, at_start) = (column.saturating_add(1), true),
+            _ if byte == end => {
+                (row, column, at_start) = (row.saturating_add(1), 0, true);
+            }
+            _ => at_start = false,
+        }
+    }
+    quoted.then_some((row, column))
 }
 
 /// Takes away the apostrophe with which [`super::write()`] keeps a spreadsheet from

@@ -25,6 +25,21 @@ enum Part {
 /// The name of the sheet with advice that the template has.
 pub(crate) const HOW_TO: &str = "how to fill this in";
 
+/// So many further sheets are looked at for the table, where the first sheet has one column.
+const SHEETS_LOOKED_AT: usize = 5;
+
+impl Part {
+    /// Its usual name.
+    fn name(self) -> &'static str {
+        match self {
+            Self::Characters => "characters",
+            Self::Kinds => "kinds",
+            Self::About => "about",
+            Self::HowTo => HOW_TO,
+        }
+    }
+}
+
 /// Reads all sheets.
 pub(super) fn read(sources: &Sources, report: &mut Report) -> Result<Sheets, TableError> {
     let mut found = match form(&sources.table)? {
@@ -52,7 +67,12 @@ pub(super) fn read(sources: &Sources, report: &mut Report) -> Result<Sheets, Tab
     ];
     for (source, place, part) in extra {
         if let Some(source) = source {
-            *place = Some(alone(source, part, report)?);
+            let sheet = alone(source, part, report)?;
+            if let Some(is) = another(&sheet, part) {
+                let (name, is, wanted) = (source.name.clone(), is.name(), part.name());
+                return Err(TableError::OtherPart { name, is, wanted });
+            }
+            *place = Some(sheet);
         }
     }
     let empty = Grid::default();
@@ -143,7 +163,7 @@ fn in_workbook(
                 continue;
             }
             None => {
-                left_out.push(name.clone());
+                left_out.push((at, name.clone()));
                 continue;
             }
         };
@@ -151,21 +171,54 @@ fn in_workbook(
             *place = Some(workbook.sheet(at, report)?);
         }
     }
-    if !left_out.is_empty() {
-        let named = left_out.iter().take(5).cloned().collect::<Vec<_>>().join("”, “");
+    let one_column = |grid: &Grid| grid.rows().all(|(_, cells)| cells.len() < 2);
+    if one_column(&found.table) && !found.table.is_empty() {
+        // What is told of a sheet that is only looked at is not told.
+        for (at, _) in left_out.iter().take(SHEETS_LOOKED_AT) {
+            let other = workbook.sheet(*at, &mut Report::default())?;
+            if other.rows().filter(|(_, cells)| cells.len() > 1).count() > 1 {
+                let name = found.table.name;
+                return Err(TableError::OtherSheet { name, other: other.name });
+            }
+        }
+    }
+    if let Some(((_, first), others)) = left_out.split_first() {
+        let left = match others {
+            [] => format!("“{first}” was not"),
+            [(_, second)] => format!("“{first}” and “{second}” were not"),
+            more => format!("“{first}” and {} more were not", more.len()),
+        };
         report.one(
             Code::LeftOut,
             Place::Table,
-            format!(
-                "“{}” is read as the table; {} further sheets are not, such as “{named}”.",
-                found.table.name,
-                left_out.len()
-            ),
-            "Put the sheet with the table first. Sheets beside it are called characters, \
-             kinds and about.",
+            format!("Only the sheet “{}” was read, and {left}.", found.table.name),
+            "If its rows belong to the table, copy them under the others. If it is the table, \
+             drag it to the front. Sheets beside the table are called characters, kinds and \
+             about.",
         );
     }
     Ok(found)
+}
+
+/// The sheet that a file is by its headings, where it was given for another one.
+fn another(sheet: &Grid, wanted: Part) -> Option<Part> {
+    let headings: Vec<String> = sheet
+        .rows()
+        .next()
+        .map(|(_, cells)| cells.iter().map(|(_, text)| fold(text)).collect())
+        .unwrap_or_default();
+    let of = |part: Part| {
+        let known: Vec<&[&str]> = match part {
+            Part::Characters => characters_sheet::HEADINGS.iter().map(|row| row.1).collect(),
+            Part::Kinds => kinds_sheet::HEADINGS.iter().map(|row| row.1).collect(),
+            _ => Vec::new(),
+        };
+        let known = |heading: &&String| known.iter().any(|one| one.contains(&heading.as_str()));
+        headings.iter().filter(known).count()
+    };
+    // One heading, such as “name”, several sheets may have.
+    let mut others = [Part::Characters, Part::Kinds].into_iter().filter(|part| *part != wanted);
+    others.find(|part| of(*part) > 2 && of(*part) > 2 * of(wanted))
 }
 
 /// A file that holds one of the sheets beside the table.

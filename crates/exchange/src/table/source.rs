@@ -6,7 +6,8 @@
 
 use std::borrow::Cow;
 
-use super::{Source, TableError, caps, no_table};
+use super::instead::{COMPOUND, Instead, is_zip, what_it_is};
+use super::{Source, TableError, caps};
 
 /// What a file turned out to be.
 #[derive(Debug)]
@@ -17,26 +18,14 @@ pub(super) enum Form<'a> {
     Text(Cow<'a, str>),
 }
 
-/// Files that people pick by mistake, with what to call them.
-const NOT_TABLES: [(&[u8], &str); 6] = [
-    (b"%PDF", "a PDF"),
-    (b"\x89PNG", "a picture"),
-    (b"\xff\xd8\xff", "a photograph"),
-    (b"GIF8", "a picture"),
-    (b"{\\rtf", "a text document"),
-    (b"SQLite format 3", "a database"),
-];
-
-/// The first bytes of the older office files, and of encrypted new ones.
-const COMPOUND: &[u8] = b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1";
-
 /// Says what a file is, and decodes it if it is text.
 pub(super) fn form(source: &Source) -> Result<Form<'_>, TableError> {
     let (name, bytes) = (|| source.name.clone(), source.bytes.as_slice());
     if bytes.len() > caps::MOST_BYTES {
         return Err(TableError::TooLarge { name: name() });
     }
-    if bytes.starts_with(b"PK\x03\x04") || bytes.starts_with(b"PK\x05\x06") {
+    let what = what_it_is(&source.name, bytes);
+    if is_zip(bytes) && matches!(what, Some(Instead::Spreadsheet | Instead::Zip)) {
         return Ok(Form::Workbook);
     }
     if bytes.starts_with(COMPOUND) {
@@ -46,17 +35,11 @@ pub(super) fn form(source: &Source) -> Result<Form<'_>, TableError> {
             TableError::OldFormat { name: name(), format: "an older office file" }
         });
     }
-    if let Some((_, what)) = NOT_TABLES.iter().find(|(start, _)| bytes.starts_with(start)) {
-        return Err(TableError::NotATable { name: name(), what });
+    match what {
+        // Whoever reads it says that it has no kinds.
+        None | Some(Instead::Empty) => Ok(Form::Text(decode(bytes))),
+        Some(what) => Err(TableError::NotATable { name: name(), what }),
     }
-    let text = decode(bytes);
-    if text.contains('\0') {
-        return Err(TableError::NotATable { name: name(), what: "not text" });
-    }
-    if let Some(what) = no_table::by_its_beginning(&text) {
-        return Err(TableError::NotATable { name: name(), what });
-    }
-    Ok(Form::Text(text))
 }
 
 /// The name that the container of an encrypted workbook holds, in UTF-16.

@@ -13,6 +13,7 @@ use std::collections::BTreeMap;
 use quick_xml::XmlVersion;
 use quick_xml::events::BytesStart;
 
+use super::instead::Instead;
 use super::{TableError, caps, grid::Grid, report::Report};
 
 mod parts;
@@ -116,7 +117,7 @@ fn sheet_list(parts: &mut Parts<'_>, path: &str) -> Result<Vec<(String, String)>
     if there {
         return Ok(sheets);
     }
-    Err(TableError::NotATable { name: parts.file().to_owned(), what: "a zip without sheets" })
+    Err(TableError::NotATable { name: parts.file().to_owned(), what: Instead::Zip })
 }
 
 /// An attribute by its name without prefix.

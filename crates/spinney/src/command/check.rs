@@ -24,15 +24,12 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
     let opened = collection::open(&args.table)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
-    let text = collection::text(&args.key)?;
+    let text = collection::key(&args.key)?;
     let links = links(args.links.as_deref(), matrix, &mut findings)?;
-    let given = read(&text, matrix, links)?;
+    let given = read(&args.key, &text, matrix, links)?;
     // A table in which nothing can be asked has a key without questions, which only JSON can say.
     if given.key.couplets.is_empty() && !is_json(&text) {
-        return Err(Failure::new(
-            format!("No numbered question was found in {}.", args.key.display()),
-            "Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> hazel",
-        ));
+        return Err(no_question(&args.key, &text));
     }
     findings.extend(given.findings);
     // Both are looked at before either is written.
@@ -94,6 +91,21 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
     Ok(fine(&findings))
 }
 
+/// A text in which there is no key: what it is instead, or how one is written.
+pub(crate) fn no_question(path: &Path, text: &str) -> Failure {
+    let shown = path.display();
+    if collection::is_a_table(text) {
+        return Failure::new(
+            format!("{shown} is a table and not a key."),
+            "Give the file with the numbered questions instead, such as ours.txt.",
+        );
+    }
+    Failure::new(
+        format!("No numbered question was found in {shown}."),
+        "Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> hazel",
+    )
+}
+
 /// What a links file says, if there is one.
 pub(crate) fn links(
     path: Option<&Path>,
@@ -101,7 +113,7 @@ pub(crate) fn links(
     findings: &mut Vec<Finding>,
 ) -> Result<Links, Failure> {
     let Some(path) = path else { return Ok(Links::default()) };
-    let (links, found) = Links::read(&collection::text(path)?, matrix);
+    let (links, found) = Links::read(&collection::links(path)?, matrix);
     findings.extend(found);
     Ok(links)
 }
@@ -127,11 +139,15 @@ pub(crate) struct Given {
 }
 
 /// Reads a key in words or in JSON, and links it to the table.
-pub(crate) fn read(text: &str, matrix: &Matrix, links: Links) -> Result<Given, Failure> {
+pub(crate) fn read(
+    path: &Path,
+    text: &str,
+    matrix: &Matrix,
+    links: Links,
+) -> Result<Given, Failure> {
     if is_json(text) {
-        let unread = |error: json::JsonError| {
-            Failure::new(&error, "Or give the key in words; docs/key-text.md shows how.")
-        };
+        let file = path.display().to_string();
+        let unread = |error: json::JsonError| Failure::new(error.of(&file), error.remedy());
         let (mut key, mut findings) = json::read_key(text, matrix).map_err(unread)?;
         let (claim, more) = json::read_claim(text, matrix).map_err(unread)?;
         findings.extend(more);

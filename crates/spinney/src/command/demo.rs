@@ -147,7 +147,7 @@ fn second_opinion(
     date: &str,
 ) -> Result<String, Failure> {
     let (matrix, mut findings) = read(outing, table)?;
-    let given = check::read(outing.text(key), &matrix, Links::default())?;
+    let given = check::read(Path::new(key), outing.text(key), &matrix, Links::default())?;
     let settings = Settings { pupils_wrote_it: true, ..Settings::default() };
     let opinion = spinney_check::check(&matrix, &given.key, None, &settings);
     let mut of_key = given.findings;

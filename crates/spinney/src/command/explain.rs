@@ -17,7 +17,7 @@ use crate::report::{self, Ink};
 use crate::{collection, command, terminal};
 
 pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
-    let opened = collection::open(&args.table)?;
+    let opened = collection::open_for_a_key(&args.table)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
     let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;

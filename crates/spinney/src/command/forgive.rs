@@ -14,7 +14,7 @@ use crate::report::{self, Ink};
 use crate::{collection, terminal};
 
 pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
-    let opened = collection::open(&args.table)?;
+    let opened = collection::open_for_a_key(&args.table)?;
     let (matrix, mut findings) = (&opened.matrix, opened.findings);
     let wishes = wishes::what_can_be_asked(matrix, &args.seen)?;
     let budget = Budget { heaps: args.budget };

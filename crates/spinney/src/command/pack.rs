@@ -83,12 +83,13 @@ pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
     files::may_be_written(&args.file, Over::Nothing)?;
     let unpacked = Bundle::unpack(&bytes);
     // Also where the zip's own table of contents is damaged, so that it looks like no bundle.
-    if let Err(BundleError::Damaged | BundleError::NotABundle) = unpacked
+    if let Err(BundleError::Damaged | BundleError::CutOff | BundleError::NotABundle) = unpacked
         && let Some(saved) = Saved::of(&bytes)
     {
         return Err(Failure::damaged(&Rescue::of_bundle(&args.packed, saved)?));
     }
-    let bundle = unpacked.map_err(|error| Failure::new(error, error.remedy()))?;
+    let zip = args.packed.display().to_string();
+    let bundle = unpacked.map_err(|error| Failure::new(error.of(&zip), error.remedy()))?;
     // A line that the desk cannot read must not become a collection that cannot be opened.
     let kept = match Desk::unpacked(bundle.lines, bundle.pictures) {
         Ok(kept) => kept,

@@ -11,7 +11,7 @@ use spinney_model::{Code, Finding, Key, Matrix, Wording};
 use spinney_press::{Booklet, SecondLooks, wording};
 
 use crate::args::{Format, Revise};
-use crate::command::check::{drop_echoes, read};
+use crate::command::check::{drop_echoes, no_question, read};
 use crate::command::key::{add_new, fine, still_to_mend};
 use crate::failure::Failure;
 use crate::files::Over;
@@ -23,7 +23,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
     if args.old == Path::new("-") {
         collection::stdin_once(&args.table)?;
     }
-    let opened = collection::open(&args.table)?;
+    let opened = collection::open_for_a_key(&args.table)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
     let (old, peoples, old_findings) = old_key(args, matrix)?;
@@ -96,17 +96,14 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
 ///
 /// With it whether people asked some of it. That a name is no kind any more is what revising is for, and is said among the changes.
 fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, bool, Vec<Finding>), Failure> {
-    let text = collection::text(&args.old)?;
+    let text = collection::key(&args.old)?;
     let (links, more) = match &args.links {
-        Some(path) => Links::read(&collection::text(path)?, matrix),
+        Some(path) => Links::read(&collection::links(path)?, matrix),
         None => (Links::default(), Vec::new()),
     };
-    let given = read(&text, matrix, links)?;
+    let given = read(&args.old, &text, matrix, links)?;
     if given.key.couplets.is_empty() {
-        return Err(Failure::new(
-            format!("No numbered question was found in {}.", args.old.display()),
-            "Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> hazel",
-        ));
+        return Err(no_question(&args.old, &text));
     }
     let mut findings = more;
     findings.extend(given.findings);

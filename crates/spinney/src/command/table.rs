@@ -19,6 +19,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
     let mut findings = opened.findings;
     let settings = command::settings(&args.answer, false);
     command::look_at_table(matrix, &settings, &mut findings);
+    let mut written = None;
     if let Some(path) = &args.out {
         let sheets = table::write(matrix);
         let mut folder = Folder::make(path, Over::forced(args.force))?;
@@ -26,7 +27,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
         folder.write("characters.csv", sheets.characters.as_bytes())?;
         folder.write("kinds.csv", sheets.kinds.as_bytes())?;
         folder.write("about.csv", sheets.about.as_bytes())?;
-        folder.finish()?;
+        written = Some((path, folder.finish()?));
     }
     if args.answer.format == Format::Json {
         terminal::print_json(&json::report(&json::Report {
@@ -48,6 +49,9 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
     }
     if !findings.is_empty() {
         let _ = write!(text, "\n{}", report::findings(&ink, &findings));
+    }
+    if let Some((path, files)) = written {
+        let _ = write!(text, "\nWritten into {}: {}\n", path.display(), files.join(", "));
     }
     terminal::print(&text)?;
     Ok(fine(&findings))

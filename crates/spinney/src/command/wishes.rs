@@ -12,6 +12,7 @@ use spinney_model::{
 use spinney_press::wording;
 
 use crate::failure::Failure;
+use crate::near::nearest;
 use crate::{args, collection, command};
 
 /// The wishes of the command line, and what could not be understood of the questions to keep.
@@ -85,9 +86,11 @@ fn found<'a>(
     let all: Vec<&str> = all.collect();
     let folded = name.to_lowercase();
     all.iter().position(|other| other.to_lowercase() == folded).ok_or_else(|| {
+        let meant = nearest(name, all.iter().copied());
+        let meant = meant.map(|near| format!("Did you mean {near}? ")).unwrap_or_default();
         Failure::usage(
             format!("The table has no {what} \"{name}\"."),
-            format!("Its {what}s are: {}.", all.join(", ")),
+            format!("{meant}Its {what}s are: {}.", all.join(", ")),
         )
     })
 }
@@ -99,7 +102,7 @@ fn kept(
 ) -> Result<(Option<Box<Kept>>, Vec<Finding>), Failure> {
     let text = match (&args.first, &args.keep) {
         (Some(question), _) => format!("1. {question} Yes -> ?, No -> ?\n"),
-        (None, Some(path)) => collection::text(path)?,
+        (None, Some(path)) => collection::key(path)?,
         (None, None) => return Ok((None, Vec::new())),
     };
     let mut findings = Vec::new();

@@ -65,7 +65,7 @@ fn a_number_that_its_exact_fraction_contradicts_is_refused_in_words() {
     let error = read(json!(30), "119").expect_err("30 is not 119");
     let sentence = error.to_string();
     assert!(
-        sentence.starts_with("The effort_total says 30 but effort_total_exact says 119;"),
+        sentence.contains("says 30 as effort_total, but 119 as effort_total_exact;"),
         "{sentence}"
     );
     assert!(read(json!(34.6), "104/3").is_err());

@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 
 use spinney_model::{Cell, Code, Scale, Share, StateIx, Value};
 
-use super::{Column, too_many};
+use super::{Column, slips, too_many};
 use crate::table::answers::{is_no, is_yes};
 use crate::table::cell_text::{OUT_OF, OutOf, Part, Trouble, What};
 use crate::table::phrase::fold;
@@ -59,6 +59,9 @@ pub(super) fn read(column: &Column<'_>, report: &mut Report) -> Option<(Scale, V
                           column of their own.";
             column.doubtful(at, "a state like the other words", remedy, report);
         }
+        if states.declared == 0 && matches!(typed.what, What::Words(_)) {
+            odd_word(column, at, report);
+        }
         if too_many(states.names.len()) {
             notes(column, report);
             return None;
@@ -71,6 +74,26 @@ pub(super) fn read(column: &Column<'_>, report: &mut Report) -> Option<(Scale, V
     }
     alike(column, &states, report);
     Some((Scale::Words { states: states.names }, cells))
+}
+
+/// Tells a word that can hardly be something to see.
+fn odd_word(column: &Column<'_>, at: usize, report: &mut Report) {
+    let text = column.text(at);
+    if slips::nobody_looked(text) {
+        let remedy = "If nobody has looked, type `?` there.";
+        column.doubtful(at, "a word for something to see", remedy, report);
+    } else if slips::is_wingdings(text) {
+        let remedy = "In the letters called Wingdings this is a tick or a cross. If it is one, \
+                      type yes or no.";
+        column.doubtful(at, "a word", remedy, report);
+    }
+}
+
+/// Whether all that stands in a column is yes, a tick or a cross, so that a blank may mean no.
+pub(super) fn a_blank_may_mean_no(column: &Column<'_>) -> bool {
+    let texts = (0..column.typed.len()).map(|at| column.text(at));
+    let mut filled = texts.filter(|text| !text.is_empty()).peekable();
+    filled.peek().is_some() && filled.all(|text| is_yes(text) || slips::is_mark(text))
 }
 
 struct States {
