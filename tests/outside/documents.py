@@ -69,6 +69,13 @@ def test_every_link_of_a_page_leads_to_a_file_and_a_heading():
     none(lost)
 
 
+def test_every_test_that_the_page_on_security_names_is_there():
+    named = re.findall(r"`([a-z][a-z0-9]*(?:_[a-z0-9]+){2,})`", (ROOT / "docs/security.md").read_text())
+    there = {name for path in files(".rs") for name in re.findall(r"\bfn (\w+)", path.read_text())}
+    assert len(named) >= 25, named
+    none([name for name in named if name not in there])
+
+
 def test_every_document_that_is_named_is_there():
     lost = set()
     for path in [*pages(), *code()]:
