@@ -143,7 +143,12 @@ impl Failure {
     pub(crate) fn damaged(rescue: &crate::rescue::Rescue) -> Self {
         Self::new(
             rescue.in_words(),
-            "spinney rescue saves what can be read into a new file. This one was not changed.",
+            format!(
+                "Type: spinney rescue {} {}\n  It saves what can be read into a new file. This one was \
+                 not changed.",
+                rescue.path().display(),
+                rescue.new_name().display()
+            ),
         )
     }
 

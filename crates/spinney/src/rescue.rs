@@ -114,6 +114,11 @@ impl Rescue {
         })
     }
 
+    /// The damaged file.
+    pub(crate) fn path(&self) -> &Path {
+        &self.path
+    }
+
     /// Whether nothing is damaged.
     pub(crate) fn is_whole(&self) -> bool {
         self.whole

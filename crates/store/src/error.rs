@@ -62,6 +62,7 @@ impl StoreError {
             Some(ErrorCode::DiskFull) => Self::Full { path },
             Some(ErrorCode::NotADatabase) => Self::NotACollection { path },
             Some(ErrorCode::DatabaseCorrupt) => Self::Damaged { path },
+            Some(ErrorCode::SystemIoFailure) => Self::Other { path, why: of_disk(error) },
             Some(ErrorCode::OutOfMemory) => {
                 Self::Other { path, why: "there is not enough memory".to_owned() }
             }
@@ -118,9 +119,21 @@ impl StoreError {
                 "“spinney rescue” saves what can be read into a new file. This one was not changed."
             }
             Self::Moved { .. } | Self::Rewritten => "Look at it as it is now, and try again.",
-            Self::Other { .. } => "Look whether the disk is still there, and try again.",
+            Self::Other { .. } => {
+                "Look whether the disk is still there and has room, and try again."
+            }
         }
     }
+}
+
+/// What a disk did not do. SQLite's own words say neither what nor to whom.
+fn of_disk(error: &rusqlite::Error) -> String {
+    let wrote = error.sqlite_error().is_some_and(|failure| {
+        // SQLite documentation, "Result and Error Codes": SQLITE_IOERR_WRITE.
+        failure.extended_code == 10 | (3 << 8)
+    });
+    let did = if wrote { "take what was written to it" } else { "do what was asked of it" };
+    format!("the disk did not {did}")
 }
 
 impl fmt::Display for StoreError {

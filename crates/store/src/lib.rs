@@ -3,7 +3,7 @@
 //! From bytes to bytes on a disk, and back. It knows nothing of what they mean. What
 //! [`Store::append`] has acknowledged is on the disk, whatever happens then. The only crate
 //! with SQL; `docs/decisions/` says why it is SQLite with a rollback journal. Every line is sealed
-//! ([`seal`]), so that a changed byte is found and not believed; [`Salvage`] reads what can be
+//! (`seal`), so that a changed byte is found and not believed; [`Salvage`] reads what can be
 //! read of a damaged file, and changes nothing in it.
 
 mod error;

@@ -16,7 +16,7 @@ fn folder(name: &str) -> PathBuf {
 
 fn line(number: usize) -> Vec<u8> {
     // Now and then one that does not fit on a page: a pasted table.
-    let length = if number % 23 == 0 { 9_000 } else { 60 + number * 37 % 240 };
+    let length = if number.is_multiple_of(23) { 9_000 } else { 60 + number * 37 % 240 };
     format!("line {number} {}", "abcdefghij".repeat(length / 10)).into_bytes()
 }
 
@@ -25,8 +25,11 @@ fn picture(random: &mut fastrand::Rng) -> Vec<u8> {
     std::iter::repeat_with(|| random.u8(..)).take(length).collect()
 }
 
+/// Lines in their order, and pictures in the order of their hashes.
+type Held = (Vec<Vec<u8>>, Vec<Vec<u8>>);
+
 /// A collection with a life behind it: lines one by one, pictures, a removal for good.
-fn collection(path: &Path) -> (Vec<Vec<u8>>, Vec<Vec<u8>>) {
+fn collection(path: &Path) -> Held {
     let mut random = fastrand::Rng::with_seed(11);
     let mut store = Store::create(path).expect("a new file");
     let (mut lines, mut pictures) = (Vec::new(), Vec::new());
@@ -50,7 +53,7 @@ fn collection(path: &Path) -> (Vec<Vec<u8>>, Vec<Vec<u8>>) {
 }
 
 /// Everything in a file, if nothing in it is damaged.
-fn all_of(path: &Path) -> Result<(Vec<Vec<u8>>, Vec<Vec<u8>>), StoreError> {
+fn all_of(path: &Path) -> Result<Held, StoreError> {
     let store = Store::open(path)?;
     let lines = store.rows(0)?.into_iter().map(|row| row.bytes).collect();
     store.check()?;
@@ -119,7 +122,7 @@ fn a_changed_byte_is_found_and_the_rest_is_saved() {
 }
 
 /// What of the whole is saved, and that nothing is passed off as what it is not.
-fn saved(path: &Path, whole: &(Vec<Vec<u8>>, Vec<Vec<u8>>), figures: &mut Figures) {
+fn saved(path: &Path, whole: &Held, figures: &mut Figures) {
     let Ok(mut salvage) = Salvage::of(path) else {
         figures.more_lost += 1;
         return;

@@ -68,9 +68,11 @@ fn damaged(path: &Path) -> Result<Sitting, Failure> {
     let kept = || Failure::kept(StoreError::Damaged { path: path.to_owned() });
     let rescue = Rescue::of(path).ok().filter(|rescue| !rescue.is_empty()).ok_or_else(kept)?;
     terminal::print(&format!(
-        "{}\nThe page that opens now saves what can be read into a new file, and so does\n\
-         spinney rescue. This file is not changed.\n",
-        rescue.in_words()
+        "{}\nThe page that opens now saves what can be read into a new file, and so does:\n  \
+         spinney rescue {} {}\nThe damaged file is not changed.\n",
+        rescue.in_words(),
+        path.display(),
+        rescue.new_name().display()
     ))?;
     Ok(Sitting::damaged(rescue))
 }

@@ -112,10 +112,16 @@ impl Changing<'_> {
         let failed = |error: io::Error| Failure::writing(self.folder, &error);
         let aside = tempfile::Builder::new().prefix("before").tempdir_in(self.side.path());
         let aside = aside.map_err(failed)?;
-        // If it is cut off from here on, all of it is still known to be ours.
         let during = self.side.path().join("during");
         fs::write(&during, self.during.as_bytes()).map_err(failed)?;
         let list = self.folder.join(ours::NAME);
+        let old_list = aside.path().join(ours::NAME);
+        let had_list = fs::symlink_metadata(&list).is_ok();
+        if had_list {
+            fs::copy(&list, &old_list).map_err(failed)?;
+        }
+        // If it is cut off from here on, all of it is still known to be ours.
+        fs::rename(&during, &list).map_err(failed)?;
         let mut done: Vec<(PathBuf, PathBuf)> = Vec::new();
         let mut moving = |from: PathBuf, to: PathBuf| -> io::Result<()> {
             fs::rename(&from, &to)?;
@@ -123,10 +129,6 @@ impl Changing<'_> {
             Ok(())
         };
         let moved = (|| -> io::Result<()> {
-            if fs::symlink_metadata(&list).is_ok() {
-                moving(list.clone(), aside.path().join(ours::NAME))?;
-            }
-            moving(during, list.clone())?;
             let sheets = self.comes.iter().filter(|name| *name != ours::NAME);
             for name in sheets.clone().chain(self.goes) {
                 let there = self.folder.join(name);
@@ -147,6 +149,10 @@ impl Changing<'_> {
         for (from, to) in done.into_iter().rev() {
             all_back &= fs::rename(to, from).is_ok();
         }
+        all_back &= match had_list {
+            true => fs::rename(&old_list, &list).is_ok(),
+            false => fs::remove_file(&list).is_ok(),
+        };
         if all_back {
             return Err(failed(error));
         }

@@ -154,14 +154,19 @@ fn an_unpack_that_fails_removes_only_what_it_made() {
         names
     };
     // A limit on the size of files stands in for a full disk.
-    let full = |kibibytes: u32| {
+    let full = |kibibytes: u32| -> (Option<i32>, String) {
         let limit = format!("ulimit -f {kibibytes}; exec \"$0\" unpack \"$1\" \"$2\"");
         let mut command = Command::new("bash");
         command.args(["-c", &limit, env!("CARGO_BIN_EXE_spinney")]).args([&zip, &file]);
-        command.output().expect("bash runs").status.code()
+        let output = command.output().expect("bash runs");
+        (output.status.code(), String::from_utf8(output.stderr).expect("text"))
     };
     for kibibytes in [0, 4, 8, 16, 24, 32] {
-        assert_eq!(full(kibibytes), Some(1), "{kibibytes} KiB");
+        let (code, said) = full(kibibytes);
+        assert_eq!(code, Some(1), "{kibibytes} KiB: {said}");
+        let plain =
+            said.contains("walk.spinney could not be read or written: the disk did not");
+        assert!(plain && !said.contains(".part"), "{said}");
         assert_eq!(all(), ["walk.zip"], "{kibibytes} KiB");
     }
     // What stands there is somebody's: a file, also an empty one, a folder, a link to nowhere.
