@@ -64,7 +64,14 @@ fn two_that_look_the_same_never_share_a_set_and_it_is_said_why() {
     let page = teacher.get("/share-out?groups=2&size=4");
     assert!(page.contains("The table cannot tell so many apart in one set: 3 at most."));
     assert!(page.contains("elm and lime"));
-    for set in hidden(&page, "set") {
+    let sets = hidden(&page, "set");
+    assert_eq!(sets.len(), 2, "{sets:?}");
+    let mut out: Vec<&str> = sets.iter().flat_map(|set| set.split(' ')).collect();
+    out.sort_unstable();
+    out.dedup();
+    assert_eq!(out, ["1", "2", "3", "4"], "every find is in a set: {sets:?}");
+    for set in &sets {
+        assert_eq!(set.split(' ').count(), 3, "{set}");
         assert!(!(set.contains('2') && set.contains('3')), "{set}");
     }
 }

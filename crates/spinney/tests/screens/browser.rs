@@ -118,14 +118,28 @@ impl Screens {
         self.exchange(&[head.as_bytes(), body].concat())
     }
 
-    /// Sends bytes, whatever they are, and reads the answer to its end.
-    pub(crate) fn exchange(&self, bytes: &[u8]) -> std::io::Result<Answer> {
+    /// What is answered to `HEAD`, byte for byte.
+    pub(crate) fn head(&self, path: &str) -> String {
+        let port = self.port;
+        let asked = format!(
+            "HEAD {path} HTTP/1.1\r\nhost: 127.0.0.1:{port}\r\nconnection: close\r\n\r\n"
+        );
+        String::from_utf8(self.bytes(asked.as_bytes()).expect("an answer")).expect("text")
+    }
+
+    fn bytes(&self, bytes: &[u8]) -> std::io::Result<Vec<u8>> {
         let mut stream = TcpStream::connect(("127.0.0.1", self.port))?;
         stream.set_nodelay(true)?;
         stream.set_read_timeout(Some(Duration::from_secs(60)))?;
         stream.write_all(bytes)?;
         let mut answer = Vec::new();
         stream.read_to_end(&mut answer)?;
+        Ok(answer)
+    }
+
+    /// Sends bytes, whatever they are, and reads the answer to its end.
+    pub(crate) fn exchange(&self, bytes: &[u8]) -> std::io::Result<Answer> {
+        let answer = self.bytes(bytes)?;
         let broken = || std::io::Error::from(std::io::ErrorKind::UnexpectedEof);
         Answer::read(&answer).ok_or_else(broken)
     }

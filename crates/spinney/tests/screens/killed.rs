@@ -1,58 +1,34 @@
-//! The screens is killed at any moment, and nothing that it acknowledged is lost.
+//! The program is killed at any system call of an edit, and nothing acknowledged is lost.
 
 use std::path::Path;
-use std::sync::atomic::{AtomicBool, Ordering};
-use std::sync::mpsc;
-use std::time::{Duration, Instant};
+use std::process::Command;
 
-use fastrand::Rng;
 use spinney_store::Store;
 
-use super::browser::{Screens, signal};
+use super::browser::Screens;
 
-/// What a kill found.
-pub(crate) struct Fallen {
-    /// Edits that were acknowledged in this life.
-    pub(crate) acknowledged: usize,
-    /// A request was under way.
-    pub(crate) in_a_request: bool,
-}
+/// What keeping an edit asks of the system.
+const CALLS: &str = "pwrite64,fdatasync,fsync,ftruncate,unlink";
 
-/// Opens a file, makes edits without a pause, kills the screens at a random moment, and looks
-/// into the file. `round` marks the names of this life.
-pub(crate) fn one_life(file: &Path, round: usize, rng: &mut Rng) -> Fallen {
-    let screens = Screens::open(Some(file));
-    let process = screens.process.id();
-    let (enough, part) = (rng.usize(0..6), rng.f64() * 2.0);
-    let asking = AtomicBool::new(false);
-    let (kept, acknowledged) = mpsc::channel();
-    let (names, in_a_request) = std::thread::scope(|scope| {
-        let (screens, asking) = (&screens, &asking);
-        let editor = scope.spawn(move || {
-            let mut names = Vec::new();
-            for number in 0.. {
-                let name = format!("life {round} find {number}");
-                let begun = Instant::now();
-                asking.store(true, Ordering::SeqCst);
-                let answer = screens.try_post("/do/add-kinds", &[("names", &name)]);
-                asking.store(false, Ordering::SeqCst);
-                match answer {
-                    Ok(answer) if answer.status == 303 => names.push(name),
-                    Ok(answer) => panic!("{}: {}", answer.status, answer.text()),
-                    Err(_) => break,
-                }
-                // Nobody listens any more once the kill is near.
-                let _ = kept.send(begun.elapsed());
-            }
-            names
-        });
-        // The kill comes after some edits, somewhere in the time that two more would take.
-        let last = acknowledged.iter().take(enough).last().unwrap_or(Duration::from_millis(5));
-        std::thread::sleep(last.mul_f64(part));
-        let in_a_request = asking.load(Ordering::SeqCst);
-        signal("KILL", process);
-        (editor.join().expect("the editor ends"), in_a_request)
-    });
+/// Opens a file and makes edits without a pause; at the `when`th call of [`CALLS`] the program
+/// is killed (by strace's injection). Then it looks into the file. `round` marks the names of
+/// this life. How many edits were acknowledged in it.
+pub(crate) fn one_life(file: &Path, round: usize, when: usize) -> usize {
+    let mut command = Command::new("strace");
+    // `-D`: the program itself is our child.
+    command.args(["-D", "-f", "-qq", "-o", "/dev/null", "-e", &format!("trace={CALLS}")]);
+    command.args(["-e", &format!("inject={CALLS}:signal=KILL:when={when}")]);
+    command.arg(env!("CARGO_BIN_EXE_spinney")).args(["open", "--no-browser"]).arg(file);
+    let screens = Screens::start(command);
+    let mut names = Vec::new();
+    for number in 0.. {
+        let name = format!("life {round} find {number}");
+        match screens.try_post("/do/add-kinds", &[("names", &name)]) {
+            Ok(answer) if answer.status == 303 => names.push(name),
+            Ok(answer) => panic!("{}: {}", answer.status, answer.text()),
+            Err(_) => break,
+        }
+    }
     drop(screens);
     let store = Store::open(file).expect("the file opens");
     let rows = store.rows(0).expect("its lines are whole");
@@ -61,16 +37,14 @@ pub(crate) fn one_life(file: &Path, round: usize, rng: &mut Rng) -> Fallen {
     for name in &names {
         assert!(journal.contains(&format!("\"{name}\"")), "{name} was acknowledged and lost");
     }
-    Fallen { acknowledged: names.len(), in_a_request }
+    names.len()
 }
 
 #[test]
 fn nothing_acknowledged_is_lost_by_a_kill() {
     let file = super::browser::fresh("killed").join("walk.spinney");
-    let mut rng = Rng::with_seed(4);
-    let lives: Vec<Fallen> = (0..30).map(|round| one_life(&file, round, &mut rng)).collect();
-    let acknowledged: usize = lives.iter().map(|life| life.acknowledged).sum();
-    let in_a_request = lives.iter().filter(|life| life.in_a_request).count();
+    drop(Store::create(&file).expect("a new file"));
+    let lives = (0..30).map(|round| one_life(&file, round, 1 + round * 11 % 43));
+    let acknowledged: usize = lives.sum();
     assert!(acknowledged > 30, "only {acknowledged} edits in 30 lives");
-    assert!(in_a_request >= 9, "only {in_a_request} of 30 in the middle of a request");
 }
