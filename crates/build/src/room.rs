@@ -11,7 +11,7 @@ use crate::offer::Candidate;
 use crate::set::Set;
 
 /// Mebibytes that the program may take unless somebody says otherwise.
-pub const USUAL_MEMORY: u64 = 512;
+pub const USUAL_MEMORY: u64 = spinney_model::limits::SEARCH >> 20;
 
 /// Room for one search.
 #[derive(Clone, Copy, Debug)]

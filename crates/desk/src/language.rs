@@ -34,6 +34,7 @@ const EN: &[&str] = &[
     include_str!("../messages/en/done.ftl"),
     include_str!("../messages/en/said.ftl"),
     include_str!("../messages/en/saved.ftl"),
+    include_str!("../messages/en/damaged.ftl"),
 ];
 
 const DE: &[&str] = &[
@@ -52,6 +53,7 @@ const DE: &[&str] = &[
     include_str!("../messages/de/done.ftl"),
     include_str!("../messages/de/said.ftl"),
     include_str!("../messages/de/saved.ftl"),
+    include_str!("../messages/de/damaged.ftl"),
 ];
 
 type Bundle = FluentBundle<FluentResource>;

@@ -61,6 +61,7 @@ use worked::Worked;
 
 pub use gallery::gallery;
 pub use language::LANGUAGES;
+pub use pages::damaged::{Damage, SAVE as SAVE_WHAT_CAN_BE_READ};
 pub use pages::host::Trouble;
 pub use reply::{Page, Reply};
 pub use request::{Method, Request, Upload};
@@ -115,14 +116,19 @@ impl Desk {
         pages::host::page(self, request, trouble)
     }
 
+    /// The page of a collection whose file is damaged, with what went wrong the last time.
+    pub fn damaged(&self, request: &Request, damage: &Damage, trouble: &str) -> Page {
+        pages::damaged::page(self, request, damage, trouble)
+    }
+
     /// A collection that comes from elsewhere, as it is kept: its pictures (by their hash) are
     /// written anew, so that they tell no place, time or camera, and its lines name the new ones.
     ///
     /// **Errors**: a line that is newer than this program, or damaged.
     /// **Cost**: a tenth of a second for a large picture.
     pub fn unpacked(
-        lines: &[Vec<u8>],
-        pictures: &BTreeMap<String, Vec<u8>>,
+        lines: Vec<Vec<u8>>,
+        pictures: BTreeMap<String, Vec<u8>>,
     ) -> Result<Unpacked, LineError> {
         unpacked::unpacked(lines, pictures)
     }

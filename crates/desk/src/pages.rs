@@ -2,6 +2,7 @@
 
 pub(crate) mod assets;
 pub(crate) mod copy;
+pub(crate) mod damaged;
 pub(crate) mod done;
 pub(crate) mod finds;
 pub(crate) mod forget;

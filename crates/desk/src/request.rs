@@ -33,6 +33,8 @@ pub struct Request {
     /// Pictures that the desk asked for, by their hash in hexadecimal digits; None: the host
     /// has lost it.
     pub pictures: BTreeMap<String, Option<Vec<u8>>>,
+    /// Whether the host gave up giving pictures because there were too many to hold at once.
+    pub pictures_cut: bool,
     /// Whether the host keeps the collection in memory only, so that it is gone afterwards.
     pub in_memory: bool,
 }
@@ -62,6 +64,7 @@ impl Request {
             today: String::new(),
             languages: Vec::new(),
             pictures: BTreeMap::new(),
+            pictures_cut: false,
             in_memory: false,
         }
     }

@@ -26,16 +26,17 @@ pub struct Unpacked {
 ///
 /// **Errors**: a line that is newer than this program, or damaged.
 pub(crate) fn unpacked(
-    lines: &[Vec<u8>],
-    given: &BTreeMap<String, Vec<u8>>,
+    lines: Vec<Vec<u8>>,
+    mut given: BTreeMap<String, Vec<u8>>,
 ) -> Result<Unpacked, LineError> {
     let entries = lines.iter().map(|line| journal::read(line));
     let entries: Vec<Entry> = entries.collect::<Result<_, _>>()?;
     let (mut anew, mut kept) = (BTreeMap::new(), BTreeMap::new());
     let mut lost = 0;
     for hash in forget::pictures(&entries).into_keys() {
-        let Some(bytes) = given.get(&hash) else { continue };
-        match pictures::written_anew(bytes) {
+        // One after another goes, so that they are not held twice.
+        let Some(bytes) = given.remove(&hash) else { continue };
+        match pictures::written_anew(&bytes) {
             Ok(picture) => {
                 let name = pictures::name(&picture);
                 kept.insert(name.clone(), picture);
@@ -44,10 +45,10 @@ pub(crate) fn unpacked(
             Err(_) => lost += 1,
         }
     }
-    let lines = lines.iter().zip(entries);
+    let lines = lines.into_iter().zip(entries);
     let lines = lines.map(|(line, entry)| match renamed(entry, &anew) {
         Some(entry) => journal::write(&entry),
-        None => line.clone(),
+        None => line,
     });
     Ok(Unpacked { lines: lines.collect(), pictures: kept.into_values().collect(), lost })
 }

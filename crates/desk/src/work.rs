@@ -4,7 +4,7 @@
 //! large a step is; what was found takes the place of the key that the pages show.
 
 use spinney_build::{Progress as Searched, Search};
-use spinney_model::{KeyId, Share};
+use spinney_model::{KeyId, Share, limits};
 
 use crate::Desk;
 use crate::layer::Layer;
@@ -38,7 +38,8 @@ impl Work {
         let drawn = desk.history.now.keys.get(&key).filter(|drawn| drawn.finished())?;
         let laid = desk.worked.laid(&desk.history.now)?;
         let layer = Layer::of(&desk.history.now, &laid, drawn)?;
-        let search = Search::new(&layer.matrix, &layer.wishes);
+        let room = limits::SCREENS_SEARCH >> 20;
+        let search = Search::within(&layer.matrix, &layer.wishes, room);
         Some(Self { key, heaps: 0, known: None, layer, search })
     }
 

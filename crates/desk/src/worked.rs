@@ -10,7 +10,7 @@ use spinney_build::{Budget, Search};
 use spinney_check::{Report, Settings};
 use spinney_model::{
     AskedBy, Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal,
-    Standing, TaxonIx, WishField, Wording,
+    Standing, TaxonIx, WishField, Wording, limits,
 };
 use spinney_press::{SecondLooks, wording};
 
@@ -132,7 +132,8 @@ fn begin(
         let key = as_drawn(&layer);
         return Some((made(layer, drawn, key, None, NODES_A_PAGE), None));
     }
-    let mut search = Search::new(&layer.matrix, &layer.wishes);
+    let room = limits::SCREENS_SEARCH >> 20;
+    let mut search = Search::within(&layer.matrix, &layer.wishes, room);
     search.step(HEAPS_A_PAGE);
     Some((found(layer, drawn, &mut search, NODES_A_PAGE), Some(search)))
 }

@@ -5,6 +5,7 @@ mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
 use spinney_desk::{Reply, Request};
+use spinney_fixtures::photographs::{PHOTOGRAPH, tales_in, telling_jpeg};
 use spinney_model::{Edit, KindId};
 
 fn found() -> AtTheDesk {
@@ -310,4 +311,24 @@ fn a_hand_drawn_key_that_loses_a_find_is_a_draft_and_cannot_be_said_to_be_tried(
     let page = String::from_utf8(page.body).expect("text");
     assert!(page.contains("DRAFT"), "lime comes out nowhere");
     assert!(!group.get("/key?key=1").contains("/do/key-tried"));
+}
+
+#[test]
+fn a_picture_kept_by_another_program_tells_nothing_on_paper_or_on_a_phone() {
+    let mut teacher = found();
+    let hash = "ab".repeat(32);
+    teacher.does(vec![Edit::AddPicture(KindId(1), hash.clone())]);
+    let raw = telling_jpeg(PHOTOGRAPH, 1);
+    assert!(tales_in(&raw).len() > 5, "it tells everything");
+    let files = ["phone.html", "chart.svg", "key-pages.pdf", "chart.pdf", "try-out.pdf"];
+    for name in files.into_iter().chain(["today.pdf", "key.json", "key.txt", "table.csv"]) {
+        let pictures = [(hash.clone(), Some(raw.clone()))].into();
+        let given = Request { pictures, ..Request::get(&format!("/print/{name}?key=1")) };
+        let Reply::Page(page) = teacher.desk.handle(&given) else { panic!("{name}") };
+        assert_eq!(page.status, 200, "{name}");
+        assert_eq!(tales_in(&page.body), Vec::<&str>::new(), "{name}");
+        let text = String::from_utf8_lossy(&page.body);
+        // In letters too: the first bytes of the Exif of a file that is handed on as it is.
+        assert!(!text.contains("RXhpZg") && !text.contains("V4aWYA"), "{name}");
+    }
 }

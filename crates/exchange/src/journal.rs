@@ -55,7 +55,7 @@ impl LineError {
         match self {
             Self::Newer(_) => "Open it with the newer Spinney that it was made with.",
             Self::NotALine => {
-                "Open an older copy of it, and keep this one to have it looked at."
+                "“spinney rescue” saves what can be read into a new file. This one was not changed."
             }
         }
     }

@@ -10,6 +10,9 @@ mod draft;
 mod line;
 mod write;
 
+use std::borrow::Cow;
+
+use spinney_model::limits::{KEY_LINE_BYTES, KEY_LINES, KEY_QUESTIONS};
 use spinney_model::{Code, Finding, Key, Matrix, Place};
 
 use crate::link::Links;
@@ -38,7 +41,10 @@ pub struct KeyRead {
 pub fn read(text: &str, matrix: &Matrix, links: &Links) -> KeyRead {
     let text = text.trim_start_matches('\u{feff}').replace("\r\n", "\n").replace('\r', "\n");
     let names = Names::of(matrix, links);
-    let (key, mut findings) = couplets::Gatherer::new(&text, matrix, &names).gather();
+    let (text, mut findings) = within_limits(&text);
+    let (mut key, found) = couplets::Gatherer::new(&text, matrix, &names).gather();
+    findings.extend(found);
+    findings.extend(cut_to_limit(&mut key));
     if key.couplets.is_empty() {
         findings.push(Finding::new(
             Code::LineNotUnderstood,
@@ -49,6 +55,55 @@ pub fn read(text: &str, matrix: &Matrix, links: &Links) -> KeyRead {
         ));
     }
     KeyRead { key, findings }
+}
+
+/// Cuts a key to as many questions as are taken, and says so.
+pub(crate) fn cut_to_limit(key: &mut Key) -> Option<Finding> {
+    (key.couplets.len() > KEY_QUESTIONS).then(|| {
+        key.couplets.truncate(KEY_QUESTIONS);
+        Finding::new(
+            Code::TooLarge,
+            Place::Key,
+            format!("Only the first {KEY_QUESTIONS} questions of this key were read."),
+            "Make several keys of it, one for each part of the walk.",
+        )
+    })
+}
+
+/// What is read of a text: so many lines, and so much of each. What a line reader looks at again
+/// and again is short.
+fn within_limits(text: &str) -> (Cow<'_, str>, Vec<Finding>) {
+    let (mut long, mut findings) = (None, Vec::new());
+    for (line, words) in text.split('\n').take(KEY_LINES).enumerate() {
+        if words.len() > KEY_LINE_BYTES {
+            long = long.or(Some(line));
+        }
+    }
+    let more = text.split('\n').nth(KEY_LINES).is_some();
+    if more {
+        findings.push(Finding::new(
+            Code::TooLarge,
+            Place::Line(KEY_LINES + 1),
+            format!("Only the first {KEY_LINES} lines of this key were read."),
+            "Make several keys of it, one for each part of the walk.",
+        ));
+    }
+    if let Some(line) = long {
+        findings.push(Finding::new(
+            Code::TooLarge,
+            Place::Line(line + 1),
+            format!(
+                "This line is longer than {KEY_LINE_BYTES} letters. The rest was not read."
+            ),
+            "Write each question on a line of its own, in one sentence.",
+        ));
+    }
+    if !more && long.is_none() {
+        return (Cow::Borrowed(text), findings);
+    }
+    let lines = text.split('\n').take(KEY_LINES);
+    let cut = lines.map(|line| &line[..line.floor_char_boundary(KEY_LINE_BYTES)]);
+    (Cow::Owned(cut.collect::<Vec<_>>().join("\n")), findings)
 }
 
 #[cfg(test)]

@@ -16,6 +16,7 @@ mod edit;
 mod finding;
 mod forgiving;
 mod key;
+pub mod limits;
 mod many_ways;
 mod marks;
 mod matrix;

@@ -30,12 +30,28 @@ pub struct Booklet<'a> {
 }
 
 /// The bytes of a picture.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Picture {
     /// A PNG file.
     Png(Vec<u8>),
     /// A JPEG file.
     Jpeg(Vec<u8>),
+}
+
+impl Picture {
+    /// The bytes of the file.
+    pub fn bytes(&self) -> &[u8] {
+        match self {
+            Self::Png(bytes) | Self::Jpeg(bytes) => bytes,
+        }
+    }
+
+    /// The same, to keep.
+    pub fn into_bytes(self) -> Vec<u8> {
+        match self {
+            Self::Png(bytes) | Self::Jpeg(bytes) => bytes,
+        }
+    }
 }
 
 /// What a key says of its own standing.

@@ -12,6 +12,7 @@ pub mod glossary;
 pub mod key_pages;
 pub mod page;
 pub mod pdf;
+pub mod picture;
 pub mod safety;
 mod second_look;
 mod setting;

@@ -12,15 +12,18 @@
 mod ending;
 mod escape;
 mod front;
+mod pictures;
 mod question;
 mod tree;
 
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 use sha2::{Digest as _, Sha256};
+use spinney_model::limits::PHONE_PAGE;
 
 use crate::{Booklet, Stamp};
 
 use escape::escaped;
+use pictures::Pictures;
 use tree::Tree;
 
 const LOOK: &str = include_str!("page/look.css");
@@ -35,9 +38,16 @@ pub const BOLD: &[u8] = include_bytes!("../fonts/andika-latin-700-normal.woff2")
 ///
 /// **Guarantees**: every name and sentence of the booklet is escaped; nothing is fetched;
 /// only the one script and the one style sheet that are in it may run (the policy in its head
-/// names their SHA-256). The same booklet gives the same bytes.
+/// names their SHA-256). Pictures are packed anew and share what is left of two million bytes;
+/// the page says how many it has no room for. The same booklet gives the same bytes.
 pub fn html(booklet: &Booklet) -> String {
     let tree = Tree::of(booklet);
+    let words = with_pictures(booklet, &tree, &Pictures::none()).len();
+    let room = PHONE_PAGE.saturating_sub(words + pictures::TOLD);
+    with_pictures(booklet, &tree, &Pictures::of(booklet, &tree, room))
+}
+
+fn with_pictures(booklet: &Booklet, tree: &Tree, pictures: &Pictures) -> String {
     let style = format!("{}{LOOK}", typeface());
     let title = escaped(booklet.matrix.scene().title.as_deref().unwrap_or("A key"));
     let mut page = String::from("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n");
@@ -50,13 +60,13 @@ pub fn html(booklet: &Booklet) -> String {
     page += &format!("<style>{style}</style>\n</head>\n<body{draft}>\n{MARKS}");
     page += &front::header(booklet, &title);
     page += "<main id=\"work\">\n<div id=\"column\">\n";
-    page += &front::start(booklet, &tree);
+    page += &front::start(booklet, tree, &pictures.told());
     page += &front::while_walking();
     for ix in 0..tree.questions.len() {
-        page += &question::section(booklet, &tree, ix);
+        page += &question::section(booklet, tree, ix);
     }
     for ix in 0..tree.endings.len() {
-        page += &ending::section(booklet, &tree, ix);
+        page += &ending::section(booklet, tree, pictures, ix);
     }
     page += &front::short_list();
     page += &front::word_list(booklet);

@@ -6,13 +6,13 @@
 mod marks;
 
 use std::cell::RefCell;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashMap};
 
 use spinney_model::{End, TaxonIx};
 
 use crate::sheet::face::{Faces, Weight};
 use crate::sheet::frame::Frame;
-use crate::sheet::ink::{Ink, Pen, Style};
+use crate::sheet::ink::{Ink, MM_IN_PT, Pen, Style};
 use crate::sheet::legible::{legible, says_something};
 use crate::sheet::picture::{self, Pixels};
 use crate::sheet::text::{Block, Run};
@@ -35,25 +35,47 @@ pub(crate) struct Setting<'a> {
     pub(crate) faces: Faces,
     pictures: BTreeMap<&'a str, Result<Pixels, &'static str>>,
     /// What was set before: a chart tries many widths again and again.
-    blocks: RefCell<BTreeMap<Setable, Block>>,
+    blocks: RefCell<HashMap<Setable, Block>>,
+    /// How many lines a text takes.
+    lines: RefCell<HashMap<Setable, usize>>,
 }
+
+/// The most bytes of drawings that are held pixel by pixel: a hundred of 300 by 360 pixels.
+const MOST_SHARP: usize = 32 << 20;
+/// So many blocks are remembered, about 50 MB of them; then all are forgotten.
+const MOST_BLOCKS: usize = 10_000;
+/// So many counts of lines, about 30 MB of them.
+const MOST_COUNTS: usize = 200_000;
 
 /// A text with its style (bold, ink, size), leading and width.
 type Setable = (String, (bool, u8, u64), u64, u64);
+
+fn setable(text: &str, style: Style, width: f64) -> Setable {
+    let letters = (style.weight == Weight::Bold, style.ink as u8, style.size.to_bits());
+    (text.to_owned(), letters, style.leading.to_bits(), width.to_bits())
+}
 
 impl<'a> Setting<'a> {
     /// Opens faces and pictures.
     pub(crate) fn new(booklet: &'a Booklet<'a>) -> Self {
         let wanted = booklet.matrix.taxa().iter().filter_map(|taxon| taxon.picture.as_deref());
-        let opened = wanted.filter_map(|file| {
-            let picture = booklet.pictures.get(file)?;
-            Some((file, picture::open(picture)))
-        });
+        let mut pictures: BTreeMap<&str, _> = BTreeMap::new();
+        // Drawings stay sharp as long as all of them may be held pixel by pixel.
+        let mut room = MOST_SHARP;
+        for file in wanted {
+            let Some(picture) = booklet.pictures.get(file) else { continue };
+            pictures.entry(file).or_insert_with(|| {
+                let opened = picture::open(picture, room);
+                room -= opened.as_ref().map_or(0, Pixels::sharp);
+                opened
+            });
+        }
         Self {
             booklet,
             faces: Faces::new(),
-            pictures: opened.collect(),
+            pictures,
             blocks: RefCell::default(),
+            lines: RefCell::default(),
         }
     }
 
@@ -64,14 +86,35 @@ impl<'a> Setting<'a> {
 
     /// Words set in one style.
     pub(crate) fn block(&self, text: &str, style: Style, width: f64) -> Block {
-        let letters = (style.weight == Weight::Bold, style.ink as u8, style.size.to_bits());
-        let entry = (text.to_owned(), letters, style.leading.to_bits(), width.to_bits());
+        let entry = setable(text, style, width);
         if let Some(block) = self.blocks.borrow().get(&entry) {
             return block.clone();
         }
         let block = Block::set(&self.faces, &[Run::new(self.plain(text), style)], width);
-        self.blocks.borrow_mut().insert(entry, block.clone());
+        let mut blocks = self.blocks.borrow_mut();
+        if blocks.len() >= MOST_BLOCKS {
+            blocks.clear();
+        }
+        blocks.insert(entry, block.clone());
         block
+    }
+
+    /// How high [`Self::block`] would be with at most so many lines, without setting it.
+    pub(crate) fn high(&self, text: &str, style: Style, width: f64, most: usize) -> f64 {
+        let entry = setable(text, style, width);
+        let known = self.lines.borrow().get(&entry).copied();
+        let count = known.unwrap_or_else(|| {
+            let run = [Run::new(self.plain(text), style)];
+            let count = Block::count_lines(&self.faces, &run, width);
+            let mut lines = self.lines.borrow_mut();
+            if lines.len() >= MOST_COUNTS {
+                lines.clear();
+            }
+            lines.insert(entry, count);
+            count
+        });
+        // Added up line by line, as a block adds them.
+        (0..count.min(most)).fold(0.0, |high, _| high + style.size * MM_IN_PT * style.leading)
     }
 
     /// A paragraph in one style.

@@ -10,6 +10,7 @@ use std::fmt::Write;
 
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 
+use crate::picture;
 use crate::sheet::face::{Faces, OutlineBuilder, Weight};
 use crate::sheet::ink::{Dash, Ink, MM_IN_PT, Pen};
 use crate::sheet::picture::{Packed, Pixels};
@@ -187,9 +188,9 @@ fn draw_with(body: &mut String, pen: Pen) {
 fn draw_picture(body: &mut String, pixels: &Pixels, at: Rect) {
     let (kind, bytes) = match &pixels.packed {
         Packed::Jpeg(bytes) => ("jpeg", bytes.to_vec()),
-        Packed::Rgb(rgb) => match png(pixels.width, pixels.height, rgb) {
-            Some(bytes) => ("png", bytes),
-            None => return,
+        Packed::Rgb(rgb) => match picture::png(pixels.width, pixels.height, rgb) {
+            Ok(bytes) => ("png", bytes),
+            Err(_) => return,
         },
     };
     let _ = writeln!(
@@ -202,16 +203,4 @@ fn draw_picture(body: &mut String, pixels: &Pixels, at: Rect) {
         number(at.h),
         STANDARD.encode(bytes)
     );
-}
-
-/// Pixels as a PNG file.
-fn png(width: u32, height: u32, rgb: &[u8]) -> Option<Vec<u8>> {
-    let mut file = Vec::new();
-    let mut encoder = png::Encoder::new(&mut file, width, height);
-    encoder.set_color(png::ColorType::Rgb);
-    encoder.set_depth(png::BitDepth::Eight);
-    let mut writer = encoder.write_header().ok()?;
-    writer.write_image_data(rgb).ok()?;
-    writer.finish().ok()?;
-    Some(file)
 }

@@ -1,13 +1,11 @@
 //! The command line as one declarative table, from which help and errors are made.
 
 use std::path::PathBuf;
+use std::process::ExitCode;
 
-use clap::error::ErrorKind;
 use clap::{Args, CommandFactory, Parser, Subcommand, ValueEnum};
 
-use crate::failure::Failure;
-
-pub(crate) use screens::{Open, Pack, Unpack};
+pub(crate) use screens::{Open, Pack, Rescue, Unpack};
 pub(crate) use wishes::{Hand, Season, Seen, Wishes};
 
 mod date;
@@ -15,17 +13,18 @@ mod screens;
 mod wishes;
 mod wrong_use;
 
-/// Reads the command line. Where help is asked for, it is shown and the program ends.
-///
-/// **Errors**: wrong use, in our own words.
-pub(crate) fn read() -> Result<Spinney, Failure> {
+/// Reads the command line. **Errors**: help was asked for, or it was used wrongly; that was
+/// said, and this is the exit code.
+pub(crate) fn read() -> Result<Spinney, ExitCode> {
     let typed: Vec<String> =
         std::env::args_os().map(|word| word.to_string_lossy().into_owned()).collect();
-    Spinney::try_parse().map_err(|error| match error.kind() {
-        ErrorKind::DisplayHelp
-        | ErrorKind::DisplayVersion
-        | ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand => error.exit(),
-        _ => wrong_use::said(&error, &Spinney::command(), &typed),
+    Spinney::try_parse().map_err(|said| {
+        if said.exit_code() == 0 {
+            // Help and version quote nobody.
+            let _ = said.print();
+            return ExitCode::SUCCESS;
+        }
+        wrong_use::said(&said, &Spinney::command(), &typed).tell()
     })
 }
 
@@ -108,6 +107,8 @@ pub(crate) enum Verb {
     Pack(Pack),
     /// Make a collection of a packed one.
     Unpack(Unpack),
+    /// Save what can be read of a damaged collection into a new file.
+    Rescue(Rescue),
 }
 
 /// Where a table comes from.

@@ -7,16 +7,13 @@ use std::path::{Component, Path, PathBuf};
 use spinney_exchange::table::{
     self, Instead, Settings, Source, Sources, TableError, what_it_is,
 };
-use spinney_model::{Code, Finding, Matrix, Place};
+use spinney_model::{Code, Finding, Matrix, Place, limits};
 use spinney_press::Picture;
+use spinney_press::picture::{self, NoPicture};
+use spinney_press::sheet::picture::LONGEST_SIDE;
 
 use crate::failure::{self, Failure};
 use crate::{args, files, named};
-
-/// The most that is read of one file, in bytes: the reader of tables takes less.
-const LARGEST_FILE: u64 = 32 << 20;
-/// The most that is read of one picture, in bytes: a photograph of a telephone takes ten.
-const LARGEST_PICTURE: u64 = 32 << 20;
 
 /// A table as it was read.
 pub(crate) struct Collection {
@@ -151,7 +148,7 @@ fn empty(path: &Path) -> Failure {
 
 /// Reads a key in whatever encoding it was saved; `-` is stdin.
 pub(crate) fn key(path: &Path) -> Result<String, Failure> {
-    let given = source(path)?;
+    let given = read(path, limits::KEY_BYTES)?;
     let Some(is) = what_it_is(&given.name, &given.bytes).filter(|is| !is.is_text()) else {
         return Ok(table::decode(&given.bytes));
     };
@@ -173,7 +170,7 @@ pub(crate) fn key(path: &Path) -> Result<String, Failure> {
 
 /// Reads a links file; an empty one says nothing.
 pub(crate) fn links(path: &Path) -> Result<String, Failure> {
-    let given = source(path)?;
+    let given = read(path, limits::KEY_BYTES)?;
     match what_it_is(&given.name, &given.bytes) {
         Some(is) if !is.is_text() && is != Instead::Empty => Err(Failure::new(
             format!("{} is {}, and no links file.", path.display(), is.said()),
@@ -191,25 +188,29 @@ pub(crate) fn is_a_table(text: &str) -> bool {
 }
 
 fn source(path: &Path) -> Result<Source, Failure> {
+    read(path, limits::TABLE_BYTES)
+}
+
+fn read(path: &Path, most: usize) -> Result<Source, Failure> {
     if path == Path::new("-") {
-        let bytes = read_at_most(std::io::stdin().lock(), LARGEST_FILE, path)?;
+        let bytes = read_at_most(std::io::stdin().lock(), most, path)?;
         return Ok(Source { name: "stdin".to_owned(), bytes });
     }
     let file = files::open(path).map_err(|error| Failure::reading(path, &error))?;
-    let bytes = read_at_most(file, LARGEST_FILE, path)?;
+    let bytes = read_at_most(file, most, path)?;
     let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy().into_owned();
     Ok(Source { name, bytes })
 }
 
-fn read_at_most(from: impl Read, most: u64, path: &Path) -> Result<Vec<u8>, Failure> {
+fn read_at_most(from: impl Read, most: usize, path: &Path) -> Result<Vec<u8>, Failure> {
     let mut bytes = Vec::new();
-    from.take(most + 1)
+    from.take(most as u64 + 1)
         .read_to_end(&mut bytes)
         .map_err(|error| Failure::reading(path, &error))?;
-    if bytes.len() as u64 > most {
+    if bytes.len() > most {
         return Err(Failure::new(
             format!("{} is larger than {} MiB.", path.display(), most >> 20),
-            "Leave out what is no part of the table, and save it again.",
+            "Leave out what is no part of it, and save it again.",
         ));
     }
     Ok(bytes)
@@ -222,10 +223,19 @@ fn pictures(
     findings: &mut Vec<Finding>,
 ) -> BTreeMap<String, Picture> {
     let mut pictures = BTreeMap::new();
+    let mut room = limits::PICTURES_OF_A_KEY;
     for taxon in matrix.taxa() {
         let Some(name) = &taxon.picture else { continue };
-        match picture(folder, name) {
+        if pictures.contains_key(name) {
+            continue;
+        }
+        let found = match room {
+            0 => Err("all pictures together would take too much memory".to_owned()),
+            _ => picture(folder, name),
+        };
+        match found {
             Ok(picture) => {
+                room = room.saturating_sub(picture.bytes().len());
                 pictures.insert(name.clone(), picture);
             }
             Err(why) => findings.push(Finding::new(
@@ -250,11 +260,11 @@ fn picture(folder: &Path, name: &str) -> Result<Picture, String> {
         std::io::ErrorKind::NotFound => "there is no such file beside the table".to_owned(),
         _ => failure::plain(&error).to_owned(),
     })?;
-    let bytes = read_at_most(file, LARGEST_PICTURE, &path)
-        .map_err(|_| format!("it is larger than {} MiB", LARGEST_PICTURE >> 20))?;
-    match bytes.as_slice() {
-        [0x89, b'P', b'N', b'G', ..] => Ok(Picture::Png(bytes)),
-        [0xff, 0xd8, 0xff, ..] => Ok(Picture::Jpeg(bytes)),
-        _ => Err("it is neither PNG nor JPEG".to_owned()),
-    }
+    let bytes = read_at_most(file, limits::PICTURE_BYTES, &path)
+        .map_err(|_| format!("it is larger than {} MiB", limits::PICTURE_BYTES >> 20))?;
+    // Pixels and nothing else, no more of them than paper shows: a hundred photographs fit.
+    picture::packed_anew(&bytes, LONGEST_SIDE).map_err(|why| match why {
+        NoPicture::NotRead => "it is neither a whole PNG nor a whole JPEG file".to_owned(),
+        NoPicture::TooLarge => "it has too many pixels. Make it smaller".to_owned(),
+    })
 }

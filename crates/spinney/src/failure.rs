@@ -10,7 +10,7 @@ use std::process::ExitCode;
 
 use spinney_store::StoreError;
 
-use crate::named;
+use crate::{named, terminal};
 
 /// Something failed, or something must be mended.
 pub(crate) const FAILED: u8 = 1;
@@ -139,9 +139,22 @@ impl Failure {
         }
     }
 
+    /// A collection is damaged: what is, in words.
+    pub(crate) fn damaged(rescue: &crate::rescue::Rescue) -> Self {
+        Self::new(
+            rescue.in_words(),
+            "spinney rescue saves what can be read into a new file. This one was not changed.",
+        )
+    }
+
+    /// What failed and what to do, for a page.
+    pub(crate) fn in_words(&self) -> String {
+        format!("{} {}", self.sentence, self.remedy)
+    }
+
     /// Says it on stderr.
     pub(crate) fn tell(&self) -> ExitCode {
-        crate::terminal::tell(&format!("spinney: {}\n  {}\n", self.sentence, self.remedy));
+        terminal::complain(&format!("spinney: {}\n  {}\n", self.sentence, self.remedy));
         ExitCode::from(self.code)
     }
 }

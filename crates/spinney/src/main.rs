@@ -1,6 +1,6 @@
 //! The binary: a contents page. What each command does stands in `command/<verb>.rs`.
 
-// What cannot be written must not end the program as a bug: see `terminal::tell`.
+// What cannot be written must not end the program as a bug: see `terminal`.
 #![deny(clippy::print_stdout, clippy::print_stderr)]
 
 mod args;
@@ -12,6 +12,7 @@ mod folder;
 mod named;
 mod near;
 mod report;
+mod rescue;
 mod scenarios;
 mod terminal;
 mod web;
@@ -25,9 +26,11 @@ const STACK: usize = 256 << 20;
 
 fn main() -> ExitCode {
     files::bear_a_size_limit();
+    // A bug may quote what somebody typed.
+    std::panic::set_hook(Box::new(|bug| terminal::complain(&format!("{bug}\n"))));
     let args = match args::read() {
         Ok(args) => args,
-        Err(failure) => return failure.tell(),
+        Err(said) => return said,
     };
     let work = std::thread::Builder::new().stack_size(STACK).spawn(move || run(args.verb));
     match work.map(std::thread::JoinHandle::join) {
@@ -35,7 +38,7 @@ fn main() -> ExitCode {
         Ok(Err(_)) => ExitCode::from(failure::BUG),
         Err(error) => {
             let why = failure::plain(&error);
-            terminal::tell(&format!("spinney could not start its work: {why}.\n"));
+            terminal::complain(&format!("spinney could not start its work: {why}.\n"));
             ExitCode::from(failure::FAILED)
         }
     }
@@ -56,6 +59,7 @@ fn run(verb: Option<Verb>) -> ExitCode {
         Verb::Template(args) => command::template::run(&args),
         Verb::Pack(args) => command::pack::pack(&args),
         Verb::Unpack(args) => command::pack::unpack(&args),
+        Verb::Rescue(args) => command::rescue::run(&args),
     };
     match done {
         Ok(true) => ExitCode::SUCCESS,

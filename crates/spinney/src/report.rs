@@ -18,27 +18,29 @@ use spinney_model::{
 };
 use spinney_press::wording;
 
+use crate::terminal::{self, Paint};
+
 /// Text that may be coloured.
 pub(crate) struct Ink {
     pub(crate) colour: bool,
 }
 
 impl Ink {
-    fn paint(&self, code: &str, text: &str) -> String {
-        if self.colour { format!("\u{1b}[{code}m{text}\u{1b}[0m") } else { text.to_owned() }
+    fn paint(&self, paint: Paint, text: &str) -> String {
+        if self.colour { terminal::painted(paint, text) } else { text.to_owned() }
     }
 
     pub(crate) fn bold(&self, text: &str) -> String {
-        self.paint("1", text)
+        self.paint(Paint::Bold, text)
     }
 
     fn severity(&self, severity: Severity) -> String {
-        let code = match severity {
-            Severity::MustBeMended => "31",
-            Severity::ShouldBeLookedAt => "33",
-            Severity::ForInformation => "36",
+        let paint = match severity {
+            Severity::MustBeMended => Paint::Red,
+            Severity::ShouldBeLookedAt => Paint::Yellow,
+            Severity::ForInformation => Paint::Cyan,
         };
-        self.paint(code, severity.words())
+        self.paint(paint, severity.words())
     }
 }
 

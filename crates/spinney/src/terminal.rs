@@ -1,12 +1,82 @@
-//! What a terminal adds: colour, progress, questions. Nothing of it reaches a pipe.
+//! The one writer of everything that a terminal gets, and what a terminal adds: colour, progress,
+//! questions. Nothing of the latter reaches a pipe.
+//!
+//! Names of kinds, names of files and quoted texts are other people's. A sign in them that would
+//! steer a terminal (move its cursor, rename its window, turn the direction of reading) is shown
+//! as `�`, or in JSON written as its number.
 
+use std::fmt::Write as _;
 use std::io::{BufRead, IsTerminal, Write};
+
+use crate::failure::Failure;
+
+/// Where painted words begin, behind it the colour, and where they end. Unicode keeps these for
+/// a program's own use (noncharacters); the writer turns them into what a terminal understands.
+const PAINT: [char; 4] = ['\u{FDD0}', '\u{FDD1}', '\u{FDD2}', '\u{FDD3}'];
+const COLOURS: [&str; 4] = ["1", "31", "33", "36"];
+const PAINT_ENDS: char = '\u{FDDF}';
+
+/// A colour, or bold letters (ECMA-48, SGR).
+#[derive(Clone, Copy)]
+pub(crate) enum Paint {
+    Bold,
+    Red,
+    Yellow,
+    Cyan,
+}
+
+/// Words in a colour, as the writer understands it.
+pub(crate) fn painted(paint: Paint, words: &str) -> String {
+    format!("{}{words}{PAINT_ENDS}", PAINT[paint as usize])
+}
 
 /// Whether to write in colour: on a terminal, and unless `NO_COLOR` is set (no-color.org).
 pub(crate) fn colour() -> bool {
     let wanted = std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty());
     let able = std::env::var_os("TERM").is_none_or(|term| term != "dumb");
     wanted && able && std::io::stdout().is_terminal()
+}
+
+/// Whether a sign steers a terminal or the direction of reading instead of being read: the
+/// controls of ISO 6429 (C0, C1, DEL), and Unicode's embeddings, overrides, isolates (UAX 9)
+/// and separators of lines. A new line and a tab are only space.
+fn steers(sign: char) -> bool {
+    match sign {
+        '\n' | '\t' => false,
+        '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}' | '\u{2028}' | '\u{2029}' => true,
+        _ => sign.is_control(),
+    }
+}
+
+/// Text as a terminal gets it.
+fn harmless(text: &str) -> String {
+    let mut plain = String::with_capacity(text.len());
+    for sign in text.chars() {
+        match (PAINT.iter().position(|paint| *paint == sign), sign) {
+            (Some(at), _) => {
+                let _ = write!(plain, "\u{1b}[{}m", COLOURS[at]);
+            }
+            (None, PAINT_ENDS) => plain.push_str("\u{1b}[0m"),
+            (None, sign) if steers(sign) => plain.push('\u{FFFD}'),
+            (None, sign) => plain.push(sign),
+        }
+    }
+    plain
+}
+
+/// JSON as a terminal gets it: the same value, with numbers for signs that steer (RFC 8259, 7).
+fn harmless_json(text: &str) -> String {
+    let mut plain = String::with_capacity(text.len());
+    for sign in text.chars() {
+        match steers(sign) {
+            // Outside of a text, JSON has no such sign: it stands in one, where this is the same.
+            true => {
+                let _ = write!(plain, "\\u{:04x}", u32::from(sign));
+            }
+            false => plain.push(sign),
+        }
+    }
+    plain
 }
 
 /// A line on stderr that is written over, while a person watches.
@@ -24,7 +94,7 @@ impl Progress {
         if self.watched {
             let length = line.chars().count();
             let rest = self.shown.saturating_sub(length);
-            tell(&format!("\r{line}{}", " ".repeat(rest)));
+            to_stderr(&format!("\r{}{}", harmless(line), " ".repeat(rest)));
             self.shown = length;
         }
     }
@@ -33,16 +103,21 @@ impl Progress {
 impl Drop for Progress {
     fn drop(&mut self) {
         if self.shown > 0 {
-            tell(&format!("\r{}\r", " ".repeat(self.shown)));
+            to_stderr(&format!("\r{}\r", " ".repeat(self.shown)));
         }
     }
 }
 
-/// Says something on stderr. Where that cannot be written, the exit code still says it: the
-/// macros of the standard library would end the program as a bug.
-pub(crate) fn tell(text: &str) {
+/// Where stderr cannot be written, the exit code still says it: the macros of the standard
+/// library would end the program as a bug.
+fn to_stderr(text: &str) {
     let mut stderr = std::io::stderr().lock();
     let _ = stderr.write_all(text.as_bytes()).and_then(|()| stderr.flush());
+}
+
+/// Says on stderr what went wrong.
+pub(crate) fn complain(text: &str) {
+    to_stderr(&harmless(text));
 }
 
 /// Asks a yes/no question if a person sits there; None if not, or if they do not say.
@@ -50,7 +125,7 @@ pub(crate) fn ask(question: &str) -> Option<bool> {
     if !std::io::stdin().is_terminal() || !std::io::stderr().is_terminal() {
         return None;
     }
-    tell(&format!("{question} [y/n] "));
+    complain(&format!("{question} [y/n] "));
     let mut answer = String::new();
     std::io::stdin().lock().read_line(&mut answer).ok()?;
     match answer.trim().to_lowercase().as_str() {
@@ -61,21 +136,59 @@ pub(crate) fn ask(question: &str) -> Option<bool> {
 }
 
 /// Writes to stdout. A reader that has gone away (`| head`) is not a failure.
-pub(crate) fn print(text: &str) -> Result<(), crate::failure::Failure> {
-    print_bytes(text.as_bytes())
+pub(crate) fn print(text: &str) -> Result<(), Failure> {
+    to_stdout(harmless(text).as_bytes())
 }
 
-/// The same for what is no text.
-pub(crate) fn print_bytes(bytes: &[u8]) -> Result<(), crate::failure::Failure> {
+/// The same for JSON.
+pub(crate) fn print_json(text: &str) -> Result<(), Failure> {
+    to_stdout(harmless_json(text).as_bytes())
+}
+
+/// The same for what is no text, and so not for a terminal.
+pub(crate) fn print_bytes(bytes: &[u8]) -> Result<(), Failure> {
+    if std::io::stdout().is_terminal() {
+        return Err(Failure::usage(
+            "This is a file, not text: a terminal cannot show it.",
+            "Give it a name instead of -, or send it on with > NAME.",
+        ));
+    }
+    to_stdout(bytes)
+}
+
+fn to_stdout(bytes: &[u8]) -> Result<(), Failure> {
     let mut stdout = std::io::stdout().lock();
     // Flushed here: what is left to the end of the program fails without a word.
     match stdout.write_all(bytes).and_then(|()| stdout.flush()) {
-        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => {
-            Err(crate::failure::Failure::new(
-                format!("The answer could not be written: {}.", crate::failure::plain(&error)),
-                "Look whether the disk is full.",
-            ))
-        }
+        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => Err(Failure::new(
+            format!("The answer could not be written: {}.", crate::failure::plain(&error)),
+            "Look whether the disk is full.",
+        )),
         _ => Ok(()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Paint, harmless, harmless_json, painted};
+
+    #[test]
+    fn signs_that_steer_are_seen_and_steer_nothing() {
+        assert_eq!(harmless("ha\u{1b}[2Jzel\r\u{7f}\u{9b}31m"), "ha�[2Jzel���31m");
+        assert_eq!(harmless("\u{202e}lezah\u{2066} \u{2028}"), "�lezah� �");
+        assert_eq!(harmless("a\tb\nŵ 🌳 אלון\n"), "a\tb\nŵ 🌳 אלון\n");
+    }
+
+    #[test]
+    fn our_own_colours_come_through() {
+        let words = painted(Paint::Red, "mend\u{1b}[0m this");
+        assert_eq!(harmless(&words), "\u{1b}[31mmend�[0m this\u{1b}[0m");
+        assert_eq!(harmless(&painted(Paint::Bold, "key")), "\u{1b}[1mkey\u{1b}[0m");
+    }
+
+    #[test]
+    fn json_says_the_same_without_steering() {
+        let json = "{\n  \"name\": \"ha\u{9b}zel\u{202e}\u{7f}\"\n}\n";
+        assert_eq!(harmless_json(json), "{\n  \"name\": \"ha\\u009bzel\\u202e\\u007f\"\n}\n");
     }
 }

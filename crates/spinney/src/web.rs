@@ -10,7 +10,9 @@ mod guard;
 pub(crate) mod kept;
 mod languages;
 pub(crate) mod limits;
+mod patient;
 mod reading;
+pub(crate) mod room;
 
 use std::net::{Ipv4Addr, SocketAddr};
 use std::sync::Arc;
@@ -23,13 +25,16 @@ use axum::response::Response;
 use hyper::server::conn::http1;
 use hyper_util::rt::{TokioIo, TokioTimer};
 use hyper_util::service::TowerToHyperService;
+use tokio::io::{AsyncReadExt, AsyncWriteExt};
 use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
 use crate::failure::{Failure, plain};
 use clerk::{Clerk, Sitting};
 use guard::Refusal;
-use limits::Patience;
+use limits::{Bounds, Patience};
+use patient::Patient;
+use room::Room;
 
 /// What every connection needs to know.
 struct Host {
@@ -37,9 +42,11 @@ struct Host {
     clerk: Clerk,
     /// Marks what was sent in this run, so that a browser need not fetch it twice.
     run: String,
-    /// How many bodies may be read at a time.
-    bodies: Semaphore,
-    patience: Patience,
+    /// Room for forms that arrive or wait.
+    forms: Room,
+    /// Room for large answers on their way.
+    answers: Room,
+    bounds: Bounds,
 }
 
 /// A place where pages can be asked for; nobody answers yet.
@@ -72,14 +79,14 @@ impl Door {
 
     /// Answers until the person ends it.
     pub(crate) fn answer(self, sitting: Sitting) -> Result<(), Failure> {
-        self.answer_until(sitting, limits::PATIENCE, ended())
+        self.answer_until(sitting, limits::BOUNDS, ended())
     }
 
     /// Answers until something has happened.
     fn answer_until(
         self,
         sitting: Sitting,
-        patience: Patience,
+        bounds: Bounds,
         end: impl Future<Output = std::io::Result<()>>,
     ) -> Result<(), Failure> {
         let failed = |error: std::io::Error| {
@@ -93,8 +100,9 @@ impl Door {
             port: self.port,
             clerk,
             run: format!("\"{:x}-{:x}\"", std::process::id(), clerk::now()),
-            bodies: Semaphore::new(limits::MOST_BODIES),
-            patience,
+            forms: Room::of(bounds.forms),
+            answers: Room::of(bounds.answers),
+            bounds,
         });
         let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build();
         runtime
@@ -129,8 +137,9 @@ async fn ended() -> std::io::Result<()> {
 }
 
 async fn take_connections(listener: TcpListener, host: Arc<Host>) {
-    let room = Arc::new(Semaphore::new(limits::MOST_CONNECTIONS));
-    let patience = host.patience;
+    let Bounds { patience, connections, .. } = host.bounds;
+    let room = Arc::new(Semaphore::new(connections));
+    let beside = Arc::new(Semaphore::new(limits::MOST_TURNED_AWAY));
     let router = Router::new().fallback(answer_one).with_state(host);
     loop {
         let Ok((stream, _)) = listener.accept().await else {
@@ -140,7 +149,12 @@ async fn take_connections(listener: TcpListener, host: Arc<Host>) {
         };
         match Arc::clone(&room).try_acquire_owned() {
             Ok(place) => drop(tokio::spawn(serve(stream, router.clone(), patience, place))),
-            Err(_) => drop(tokio::spawn(turn_away(stream, patience))),
+            // Where even those wait who are to be told so, nothing is left but to hang up.
+            Err(_) => {
+                if let Ok(place) = Arc::clone(&beside).try_acquire_owned() {
+                    drop(tokio::spawn(turn_away(stream, patience, place)));
+                }
+            }
         }
     }
 }
@@ -158,17 +172,26 @@ async fn serve(
         .header_read_timeout(patience.head)
         .max_headers(limits::MOST_HEADERS)
         .max_buf_size(limits::LONGEST_HEAD)
-        .serve_connection(TokioIo::new(stream), TowerToHyperService::new(router));
+        .serve_connection(
+            TokioIo::new(Patient::new(stream, patience.answer)),
+            TowerToHyperService::new(router),
+        );
     // A browser that goes away in the middle of an answer is no trouble of ours.
     let _ = connection.await;
 }
 
-async fn turn_away(stream: TcpStream, patience: Patience) {
-    let said = tokio::time::timeout(patience.head, async {
-        stream.writable().await?;
-        stream.try_write(guard::FULL_HOUSE)
-    });
-    let _ = said.await;
+/// Says that there is no room, and listens until the other side has heard it: a connection that
+/// is closed with something unread in it takes the answer back.
+async fn turn_away(mut stream: TcpStream, patience: Patience, _place: OwnedSemaphorePermit) {
+    let said = async {
+        stream.write_all(guard::FULL_HOUSE).await?;
+        stream.shutdown().await?;
+        let mut unread = [0; 4 << 10];
+        while stream.read(&mut unread).await? > 0 {}
+        std::io::Result::Ok(())
+    };
+    // Whoever does not hear it in time is gone.
+    let _ = tokio::time::timeout(patience.turned_away, said).await;
 }
 
 /// One request, from the guard at the door to the headers of the answer.
@@ -188,11 +211,11 @@ async fn answer_guest(host: &Host, request: Request<Body>) -> Response {
     if let Some(chosen) = languages::chosen(request.uri()) {
         return chosen;
     }
-    let (asked, trouble) = reading::read(request, &host.bodies, host.patience.body).await;
-    match host.clerk.ask(asked, trouble).await {
-        Some(done) => answer::of(done, &host.run),
-        None => guard::refused(Refusal::Busy),
-    }
+    let read = reading::read(request, &host.forms, host.bounds.patience.body).await;
+    let Some((asked, trouble, place)) = read else { return guard::refused(Refusal::Busy) };
+    let done = host.clerk.ask(asked, trouble, place).await;
+    done.and_then(|done| answer::of(done, &host.run, &host.answers))
+        .unwrap_or_else(|| guard::refused(Refusal::Busy))
 }
 
 #[cfg(test)]

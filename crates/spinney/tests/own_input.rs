@@ -105,6 +105,8 @@ const CASES: &[Case] = &[
     case(&["pack", "walk.spinney", "walk.zip"], "walk.spinney", "walk.zip", true),
     case(&["unpack", "packed.zip", "packed.zip"], "packed.zip", "packed.zip", false),
     case(&["unpack", "packed.zip", "new.spinney"], "packed.zip", "new.spinney", false),
+    case(&["rescue", "walk.spinney", "walk.spinney"], "walk.spinney", "walk.spinney", false),
+    case(&["rescue", "packed.zip", "new.spinney"], "packed.zip", "new.spinney", false),
 ];
 
 /// Commands that read nothing (`template`, `demo`), or write no file that is named to them.

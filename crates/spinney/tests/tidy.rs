@@ -122,3 +122,35 @@ fn every_finding_has_its_heading() {
     let codes: Vec<&str> = spinney_model::Code::ALL.iter().map(|code| code.text()).collect();
     assert_eq!(headings, codes, "one heading a code, in the order of the code");
 }
+
+/// One writer for everything that a terminal gets: `crates/spinney/src/terminal.rs`.
+#[test]
+fn nothing_writes_to_the_terminal_but_its_one_writer() {
+    let writers = ["print!(", "println!(", "eprint!(", "eprintln!(", "stdout()", "stderr()"];
+    let mut looked = 0;
+    for path in rust_files() {
+        let name = path.to_string_lossy().replace('\\', "/");
+        let rooms_do_not_write = !name.contains("/crates/spinney/src/");
+        if rooms_do_not_write || name.ends_with("/terminal.rs") || name.contains("/tests") {
+            continue;
+        }
+        looked += 1;
+        let text = fs::read_to_string(&path).expect("a file of ours is text");
+        let code = text.split("#[cfg(test)]").next().unwrap_or_default();
+        for writer in writers {
+            assert!(!code.contains(writer), "{name}: {writer} must go through the one writer");
+        }
+    }
+    assert!(looked > 40, "{looked} files");
+}
+
+/// `docs/limits.md` is the table of limits as a page.
+#[test]
+fn every_limit_stands_on_its_page() {
+    let page = fs::read_to_string(root().join("docs/limits.md")).expect("the page is there");
+    let rows: Vec<&str> = page.lines().filter(|line| line.starts_with("| ")).skip(2).collect();
+    let limits: Vec<String> =
+        spinney_model::limits::ALL.iter().map(spinney_model::limits::Limit::row).collect();
+    assert_eq!(rows, limits, "one row a limit, in the order of the table");
+    assert!(limits.len() > 30, "{} limits", limits.len());
+}

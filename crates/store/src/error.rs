@@ -115,7 +115,7 @@ impl StoreError {
                 "Make room on the disk and try again. Nothing was changed, and nothing is lost."
             }
             Self::Damaged { .. } => {
-                "Open an older copy of it, and keep this one to have it looked at."
+                "“spinney rescue” saves what can be read into a new file. This one was not changed."
             }
             Self::Moved { .. } | Self::Rewritten => "Look at it as it is now, and try again.",
             Self::Other { .. } => "Look whether the disk is still there, and try again.",

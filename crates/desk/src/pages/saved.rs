@@ -5,7 +5,7 @@
 //! Nothing that is kept in a file is written over: there, opening is refused with a way out.
 //! What is in memory only may be replaced, once somebody has said so.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 use maud::{Markup, html};
 use spinney_exchange::bundle::{Bundle, BundleError};
@@ -101,6 +101,11 @@ fn save(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     if !missing.is_empty() {
         return Shown::NeedPictures(missing);
     }
+    if asked.request.pictures_cut {
+        // Half a collection must not look like a whole one.
+        let refused = told(asked, BundleError::TooLarge);
+        return Shown::Page(frame::refused(desk, asked, &refused));
+    }
     let pictures = named.into_keys().filter_map(|hash| {
         let bytes = given.get(&hash)?.clone()?;
         Some((hash, bytes))
@@ -150,7 +155,7 @@ fn opened(desk: &Desk, asked: &Asked<'_>) -> Result<Reply, Refused> {
         return refused("saved-no-file", "saved-no-file-remedy");
     };
     let bundle = Bundle::unpack(&file.bytes).map_err(|error| told(asked, error))?;
-    let kept = of_bundle(asked, &bundle.lines, &bundle.pictures)?;
+    let kept = of_bundle(asked, bundle)?;
     let to = match kept.lost {
         0 => "/saved?opened=yes".to_owned(),
         lost => format!("/saved?opened=yes&lost={lost}"),
@@ -160,13 +165,9 @@ fn opened(desk: &Desk, asked: &Asked<'_>) -> Result<Reply, Refused> {
 }
 
 /// A line that cannot be read must not become a collection that cannot be opened.
-fn of_bundle(
-    asked: &Asked<'_>,
-    lines: &[Vec<u8>],
-    pictures: &BTreeMap<String, Vec<u8>>,
-) -> Result<crate::Unpacked, Refused> {
+fn of_bundle(asked: &Asked<'_>, bundle: Bundle) -> Result<crate::Unpacked, Refused> {
     let t = asked.tongue;
-    Desk::unpacked(lines, pictures).map_err(|error| match error {
+    Desk::unpacked(bundle.lines, bundle.pictures).map_err(|error| match error {
         journal::LineError::Newer(_) => {
             Refused { sentence: t.say("saved-newer"), remedy: t.say("saved-newer-remedy") }
         }

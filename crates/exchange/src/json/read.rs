@@ -12,6 +12,7 @@ use spinney_model::{
 };
 
 use super::{certificate, number, shape};
+use crate::key_text::cut_to_limit;
 
 mod wished;
 
@@ -138,7 +139,9 @@ pub fn read_key(text: &str, matrix: &Matrix) -> Result<(Key, Vec<Finding>), Json
         .into_iter()
         .map(|shape| couplet(shape, matrix, &kinds, &mut findings))
         .collect();
-    Ok((Key { couplets }, findings))
+    let mut key = Key { couplets };
+    findings.extend(cut_to_limit(&mut key));
+    Ok((key, findings))
 }
 
 /// Reads what was claimed of the key, None if nothing was; and what its wishes name that the

@@ -7,6 +7,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::Quantity;
+use spinney_model::limits::KEY_LINE_BYTES;
 
 use super::numbers;
 use super::trade_words::{
@@ -303,6 +304,8 @@ const MOST_TOKENS: usize = 120;
 
 /// Words, numbers and marks, in small letters.
 fn tokens(sentence: &str) -> Vec<String> {
+    // Nobody reads out more, and what follows is compared again and again.
+    let sentence = &sentence[..sentence.floor_char_boundary(KEY_LINE_BYTES)];
     let lower = sentence.to_lowercase().replace('’', "'");
     let mut found: Vec<String> = Vec::new();
     let mut chars = lower.chars().peekable();

@@ -19,6 +19,10 @@ const TAB: f64 = 7.0;
 const WORDS: f64 = TAB + 0.8;
 /// Every word on a card, times the plan's scale: one chart, one size of letters.
 const LETTERS: Style = Style::SMALL_STRONG;
+/// The most lines of a question, of a name, and of where a way goes on.
+const QUESTION_LINES: usize = 9;
+const NAME_LINES: usize = 4;
+const ON_LINES: usize = 3;
 /// From the edge of a question's card to its words, in mm.
 const PADDING: f64 = 2.0;
 
@@ -118,10 +122,41 @@ fn tree_lines(
 
 /// The height of a card, its tab included.
 pub(super) fn height(setting: &Setting, node: &Node, plan: &Plan) -> f64 {
-    let words = words(setting, node, plan, None);
+    let words = words_high(setting, node, plan);
     match node.item {
-        Item::End(_) | Item::Blank => WORDS * plan.scale + words.h + 1.0 + plan.picture,
-        _ => WORDS * plan.scale + words.h + PADDING,
+        Item::End(_) | Item::Blank => WORDS * plan.scale + words + 1.0 + plan.picture,
+        _ => WORDS * plan.scale + words + PADDING,
+    }
+}
+
+/// The height of what [`words`] sets, without setting it: a layout asks for thousands.
+fn words_high(setting: &Setting, node: &Node, plan: &Plan) -> f64 {
+    let width = plan.width(&node.item);
+    let style = Style { size: LETTERS.size * plan.scale, ..LETTERS };
+    let high = |text: &str, lines| setting.high(text, style, width - 2.0 * PADDING, lines);
+    match &node.item {
+        Item::Question(couplet) => {
+            let couplet = &setting.booklet.key.couplets[*couplet];
+            let (first, second) = question(couplet);
+            let first = high(&format!("{} {first}", couplet.number), QUESTION_LINES);
+            second.map_or(first, |second| first + 1.0 + high(&second, QUESTION_LINES))
+        }
+        Item::End(end) => setting.high(&setting.end_name(end), style, width, NAME_LINES),
+        Item::Blank => high("Where to?", 1),
+        Item::Elsewhere { number, known } => high(&elsewhere(*number, *known), ON_LINES),
+        // Room for three lines, whatever the number of the page turns out to be.
+        Item::GoesOn(_) => {
+            let line = LETTERS.size * LETTERS.leading * MM_IN_PT * plan.scale;
+            line * ON_LINES as f64
+        }
+    }
+}
+
+/// Where an answer leads that is drawn elsewhere, or nowhere.
+fn elsewhere(number: u32, known: bool) -> String {
+    match known {
+        true => format!("go to {number}"),
+        false => format!("go to {number} (there is no {number})"),
     }
 }
 
@@ -134,7 +169,7 @@ fn card(
 ) -> Piece {
     let node = &tree.nodes[at];
     let width = plan.width(&node.item);
-    let words = words(setting, node, plan, Some(pages));
+    let words = words(setting, node, plan, pages);
     let high = height(setting, node, plan);
     let (tab_high, top) = (TAB * plan.scale, WORDS * plan.scale);
     let mut card = Piece::blank(width, high);
@@ -232,7 +267,7 @@ fn words(
     setting: &Setting,
     node: &Node,
     plan: &Plan,
-    pages: Option<&BTreeMap<usize, (usize, usize)>>,
+    pages: &BTreeMap<usize, (usize, usize)>,
 ) -> Piece {
     let width = plan.width(&node.item);
     let set = |text: &str, style: Style, lines: usize| {
@@ -244,29 +279,23 @@ fn words(
             let couplet = &setting.booklet.key.couplets[*couplet];
             let (first, second) = question(couplet);
             let text = format!("{} {first}", couplet.number);
-            let first = Piece::text(set(&text, LETTERS, 9), Role::Paragraph);
+            let first = Piece::text(set(&text, LETTERS, QUESTION_LINES), Role::Paragraph);
             second.into_iter().fold(first, |first, text| {
-                let second = set(&text, LETTERS, 9);
+                let second = set(&text, LETTERS, QUESTION_LINES);
                 first.then(1.0, Piece::text(second, Role::Paragraph))
             })
         }
         Item::End(end) => end_name(setting, end, width, plan.scale),
         Item::Blank => Piece::text(set("Where to?", LETTERS, 1), Role::Paragraph),
         Item::Elsewhere { number, known } => {
-            let missing = format!("go to {number} (there is no {number})");
-            let text = if *known { format!("go to {number}") } else { missing };
-            Piece::text(set(&text, LETTERS, 3), Role::Paragraph)
+            Piece::text(set(&elsewhere(*number, *known), LETTERS, ON_LINES), Role::Paragraph)
         }
         Item::GoesOn(couplet) => {
-            let page =
-                pages.and_then(|pages| Some((letter(pages, *couplet), pages.get(couplet)?)));
-            let (letter, page) =
-                page.map_or(("A".to_owned(), 10), |(letter, at)| (letter, at.1));
+            let letter = letter(pages, *couplet);
+            let page = pages.get(couplet).map_or(0, |at| at.1);
             let text = format!("goes on at page {page}, {letter}");
-            let block = set(&text, LETTERS, 3);
-            // Room for three lines, whatever the number of the page turns out to be.
-            let high = LETTERS.size * LETTERS.leading * 3.0 * MM_IN_PT * plan.scale;
-            Piece::text(block, Role::Paragraph).at_least(0.0, high)
+            let block = set(&text, LETTERS, ON_LINES);
+            Piece::text(block, Role::Paragraph).at_least(0.0, words_high(setting, node, plan))
         }
     }
 }
@@ -282,7 +311,7 @@ fn hurts(setting: &Setting, node: &Node) -> bool {
 fn end_name(setting: &Setting, end: &End, width: f64, scale: f64) -> Piece {
     let style = Style { size: LETTERS.size * scale, ..LETTERS };
     let block = setting.block(&setting.end_name(end), style, width);
-    let block = block.at_most(&setting.faces, 4).centred(width);
+    let block = block.at_most(&setting.faces, NAME_LINES).centred(width);
     Piece::text(block, Role::Paragraph)
 }
 

@@ -118,10 +118,13 @@ pub(super) fn plan(
     rooms: &[(bool, f64, f64)],
     most: f64,
 ) -> Option<Plan> {
-    let scales = (0..=STEPS).rev().map(|step| 1.1_f64.powi(step));
-    let scales = scales.filter(|scale| *scale <= most + 1.0e-9);
     let words = cards::longest_words(setting);
-    scales.into_iter().find_map(|scale| plan_at(setting, forest, rooms, (scale, words)))
+    // What has no room in the smallest letters has none in larger ones.
+    let smallest = plan_at(setting, forest, rooms, (1.0, words))?;
+    let scales = (1..=STEPS).rev().map(|step| 1.1_f64.powi(step));
+    let mut scales = scales.filter(|scale| *scale <= most + 1.0e-9);
+    let larger = scales.find_map(|scale| plan_at(setting, forest, rooms, (scale, words)));
+    Some(larger.unwrap_or(smallest))
 }
 
 fn plan_at(

@@ -3,18 +3,23 @@
 //! From an end to a section of the page. Every end says what to do if the sentence does not
 //! fit. It names no kind that the key does not name there.
 
-use base64::{Engine as _, engine::general_purpose::STANDARD};
 use spinney_model::Taxon;
 
-use crate::{Booklet, Picture, fitting};
+use crate::{Booklet, fitting};
 
 use super::escape::escaped;
 use super::front::words_explained;
+use super::pictures::Pictures;
 use super::question::back;
 use super::tree::{Ending, Tree};
 
 /// The section of one end.
-pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
+pub(super) fn section(
+    booklet: &Booklet,
+    tree: &Tree,
+    pictures: &Pictures,
+    ix: usize,
+) -> String {
     let ending = &tree.endings[ix];
     let name = ending_name(booklet, ending);
     let mut html = format!(
@@ -38,7 +43,7 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
             }
             html += &format!("<div class=\"kinds{}\">\n", if several { "" } else { " one" });
             for &taxon in &end.taxa {
-                html += &kind(booklet, booklet.matrix.taxon(taxon));
+                html += &kind(pictures, booklet.matrix.taxon(taxon));
             }
             for written in &end.unrecognised {
                 html += &format!(
@@ -101,11 +106,11 @@ fn kinds(ending: &Ending) -> String {
 }
 
 /// One kind at its end.
-fn kind(booklet: &Booklet, taxon: &Taxon) -> String {
+fn kind(pictures: &Pictures, taxon: &Taxon) -> String {
     let name = escaped(&taxon.name);
     let mut html = format!("<article class=\"kind\"><h3>{name}</h3>\n");
-    if let Some(picture) = taxon.picture.as_ref().and_then(|file| booklet.pictures.get(file)) {
-        html += &format!("<img alt=\"{name}\" src=\"{}\">\n", data_url(picture));
+    if let Some(address) = taxon.picture.as_ref().and_then(|file| pictures.address(file)) {
+        html += &format!("<img alt=\"{name}\" src=\"{address}\">\n");
     }
     html += &match taxon.confirming.as_deref().filter(|text| !text.trim().is_empty()) {
         Some(sentence) => format!("<p class=\"sentence\">{}</p>\n", escaped(sentence)),
@@ -124,12 +129,4 @@ fn kind(booklet: &Booklet, taxon: &Taxon) -> String {
     }
     html += "</article>\n";
     html
-}
-
-fn data_url(picture: &Picture) -> String {
-    let (form, bytes) = match picture {
-        Picture::Png(bytes) => ("png", bytes),
-        Picture::Jpeg(bytes) => ("jpeg", bytes),
-    };
-    format!("data:image/{form};base64,{}", STANDARD.encode(bytes))
 }

@@ -28,8 +28,8 @@ pub(super) fn header(booklet: &Booklet, title: &str) -> String {
     html
 }
 
-/// The first screen: what is needed, how it goes, what to mind.
-pub(super) fn start(booklet: &Booklet, tree: &Tree) -> String {
+/// The first screen: what is needed, how it goes, what to mind, which pictures are elsewhere.
+pub(super) fn start(booklet: &Booklet, tree: &Tree, of_pictures: &str) -> String {
     let mut html = String::from(
         "<section class=\"screen\" id=\"start\">\n\
          <svg class=\"sprig\" aria-hidden=\"true\"><use href=\"#sprig\"/></svg>\n\
@@ -48,6 +48,7 @@ pub(super) fn start(booklet: &Booklet, tree: &Tree) -> String {
     }
     html += "</ol>\n";
     html += &cautions(booklet);
+    html += of_pictures;
     if tree.questions.is_empty() {
         html += "<p>This key has no question yet.</p>\n";
     } else {

@@ -5,7 +5,7 @@
 //! lacks has been made visible by [`super::legible`] before it comes here.
 
 use std::cell::RefCell;
-use std::collections::BTreeMap;
+use std::collections::HashMap;
 
 use rustybuzz::ttf_parser::GlyphId;
 pub use rustybuzz::ttf_parser::OutlineBuilder;
@@ -25,13 +25,22 @@ pub enum Weight {
     Bold,
 }
 
-/// Both faces, opened. Plans and widths are remembered: they are what takes time.
+/// Both faces, opened once. Which letters they have, plans, and the glyphs of what was shaped
+/// last are remembered: looking these up in the tables of a face is what takes time.
 pub struct Faces {
     regular: Face<'static>,
     bold: Face<'static>,
+    has: RefCell<HashMap<char, bool>>,
     plans: RefCell<Vec<(Weight, Script, ShapePlan)>>,
-    widths: RefCell<BTreeMap<(bool, String), f64>>,
+    /// By weight: regular, bold.
+    widths: [RefCell<HashMap<String, f64>>; 2],
+    shaped: [RefCell<HashMap<String, Vec<Glyph>>>; 2],
 }
+
+/// So many texts are remembered with their glyphs, about 20 MB of them; then all are forgotten.
+const MOST_SHAPED: usize = 8_000;
+/// So many widths are remembered, some 10 MB of them.
+const MOST_WIDTHS: usize = 100_000;
 
 /// One glyph; lengths as parts of the letter size.
 #[derive(Clone, Debug, PartialEq)]
@@ -57,8 +66,10 @@ impl Faces {
         Self {
             regular: open(REGULAR),
             bold: open(BOLD),
+            has: RefCell::default(),
             plans: RefCell::default(),
-            widths: RefCell::default(),
+            widths: Default::default(),
+            shaped: Default::default(),
         }
     }
 
@@ -71,8 +82,11 @@ impl Faces {
 
     /// Whether both faces can draw a character.
     pub fn has(&self, character: char) -> bool {
-        self.regular.glyph_index(character).is_some_and(|glyph| glyph.0 != 0)
-            && self.bold.glyph_index(character).is_some_and(|glyph| glyph.0 != 0)
+        let looked_up = || {
+            self.regular.glyph_index(character).is_some_and(|glyph| glyph.0 != 0)
+                && self.bold.glyph_index(character).is_some_and(|glyph| glyph.0 != 0)
+        };
+        *self.has.borrow_mut().entry(character).or_insert_with(looked_up)
     }
 
     /// Units of the letter size in which outlines are drawn.
@@ -88,6 +102,20 @@ impl Faces {
 
     /// The glyphs of a text, from left to right.
     pub fn shape(&self, text: &str, weight: Weight) -> Vec<Glyph> {
+        let shaped = &self.shaped[usize::from(weight == Weight::Bold)];
+        if let Some(glyphs) = shaped.borrow().get(text) {
+            return glyphs.clone();
+        }
+        let glyphs = self.shaped_now(text, weight);
+        let mut shaped = shaped.borrow_mut();
+        if shaped.len() >= MOST_SHAPED {
+            shaped.clear();
+        }
+        shaped.insert(text.to_owned(), glyphs.clone());
+        glyphs
+    }
+
+    fn shaped_now(&self, text: &str, weight: Weight) -> Vec<Glyph> {
         let face = self.face(weight);
         let em = f64::from(face.units_per_em());
         let mut buffer = UnicodeBuffer::new();
@@ -122,12 +150,16 @@ impl Faces {
 
     /// The width of a text, as parts of the letter size.
     pub fn width(&self, text: &str, weight: Weight) -> f64 {
-        let entry = (weight == Weight::Bold, text.to_owned());
-        if let Some(width) = self.widths.borrow().get(&entry) {
+        let widths = &self.widths[usize::from(weight == Weight::Bold)];
+        if let Some(width) = widths.borrow().get(text) {
             return *width;
         }
-        let width = self.shape(text, weight).iter().map(|glyph| glyph.advance).sum();
-        self.widths.borrow_mut().insert(entry, width);
+        let width = self.shaped_now(text, weight).iter().map(|glyph| glyph.advance).sum();
+        let mut widths = widths.borrow_mut();
+        if widths.len() >= MOST_WIDTHS {
+            widths.clear();
+        }
+        widths.insert(text.to_owned(), width);
         width
     }
 }

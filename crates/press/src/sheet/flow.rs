@@ -134,6 +134,27 @@ impl<'a> Flow<'a> {
         }
     }
 
+    /// Puts rows beneath their heads, the heads on every page anew. Every page takes at least
+    /// one row, so that this ends whatever the rows are.
+    pub fn table(&mut self, gap: f64, heads: &Piece, rows: Vec<Piece>) {
+        let mut rows = rows.into_iter().peekable();
+        while let Some(first) = rows.next() {
+            if gap + heads.h + first.h > self.room() {
+                self.turn();
+            }
+            let gap = if self.fresh() { 0.0 } else { gap };
+            let room = self.room() - gap;
+            let mut table = heads.clone().then(0.0, first);
+            while let Some(row) = rows.next_if(|row| table.h + row.h <= room) {
+                table = table.then(0.0, row);
+            }
+            self.put(gap, table.grouped(Group::Table));
+            if rows.peek().is_some() {
+                self.turn();
+            }
+        }
+    }
+
     /// Fills a page that would waste much paper with lines to write on.
     pub fn lines_to_write_on(&mut self, heading: &str) {
         let step = 12.0;

@@ -68,16 +68,16 @@ pub struct Part {
 impl Block {
     /// Sets runs into lines no wider than `width` mm.
     pub fn set(faces: &Faces, runs: &[Run], width: f64) -> Self {
-        let mut setter = Setter { faces, width, line: Vec::new(), used: 0.0, done: Vec::new() };
-        for word in words(runs) {
-            setter.word(word);
-        }
-        setter.end_line();
         let mut block = Self::default();
-        for parts in setter.done {
+        for parts in lines(faces, runs, width) {
             block.add(faces, &parts);
         }
         block
+    }
+
+    /// How many lines [`Block::set`] would make, without setting them.
+    pub fn count_lines(faces: &Faces, runs: &[Run], width: f64) -> usize {
+        lines(faces, runs, width).len()
     }
 
     /// All lines as one text, their breaks as they are on paper.
@@ -157,6 +157,16 @@ impl Block {
         self.height += height;
         self.lines.push(line);
     }
+}
+
+/// Runs broken into lines no wider than `width` mm.
+fn lines(faces: &Faces, runs: &[Run], width: f64) -> Vec<Vec<Run>> {
+    let mut setter = Setter { faces, width, line: Vec::new(), used: 0.0, done: Vec::new() };
+    for word in words(runs) {
+        setter.word(word);
+    }
+    setter.end_line();
+    setter.done
 }
 
 /// Neighbours in one style as one run.

@@ -11,6 +11,12 @@ use crate::sheet::{Group, Page, Piece};
 
 /// The most ways of one kind that are printed.
 const MOST: usize = 6;
+/// The most answers of one way that are printed: what fits into eight lines.
+const MOST_STEPS: usize = 30;
+/// From what stands above a table to the table, in mm.
+const ABOVE: f64 = 4.0;
+/// What a row takes above and beneath its words, in mm.
+const AROUND: f64 = 3.6;
 
 /// The pages of the list.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
@@ -23,27 +29,13 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     flow.put(1.0, setting.to_mind(flow.wide()));
     let wide = flow.wide();
     let widths = [wide * 0.28, wide * 0.58, wide * 0.14];
+    let heads = heads(setting, widths);
+    let deepest = flow.deep() - heads.h - ABOVE;
     let mut rows = Vec::new();
     for taxon in setting.booklet.matrix.taxon_indices() {
-        rows.push(row(setting, taxon, widths));
+        rows.push(row(setting, taxon, widths, deepest));
     }
-    let mut rows = rows.into_iter().peekable();
-    while rows.peek().is_some() {
-        let mut table = heads(setting, widths);
-        let room = flow.room() - 4.0;
-        let first = rows.peek().map_or(0.0, |row| row.h);
-        if table.h + first > room && !flow.fresh() {
-            flow.turn();
-            continue;
-        }
-        while let Some(row) = rows.next_if(|row| table.h + row.h <= room || row.h > room) {
-            table = table.then(0.0, row);
-        }
-        flow.put(4.0, table.grouped(Group::Table));
-        if rows.peek().is_some() {
-            flow.turn();
-        }
-    }
+    flow.table(ABOVE, &heads, rows);
     flow.lines_to_write_on("What to mend in the key");
     flow.finish()
 }
@@ -60,22 +52,40 @@ fn heads(setting: &Setting, widths: [f64; 3]) -> Piece {
     ruled(row.grouped(Group::Row), Pen::solid(0.5, Ink::Hedge))
 }
 
-fn row(setting: &Setting, taxon: TaxonIx, [name, ways, number]: [f64; 3]) -> Piece {
+/// The row of a kind, no higher than what stands beneath the heads of a page.
+fn row(
+    setting: &Setting,
+    taxon: TaxonIx,
+    [name, ways, number]: [f64; 3],
+    deepest: f64,
+) -> Piece {
     let walks: Vec<_> =
         setting.booklet.walks.iter().filter(|walk| walk.taxon == taxon).collect();
     let title = setting.block(&setting.name(taxon), Style::SMALL_STRONG, name - 3.0);
     let title = title.at_most(&setting.faces, 3);
     let title = Piece::text(title, crate::sheet::Role::Paragraph);
     let mut list = Piece::blank(ways - 3.0, 0.0);
+    let small = |words: &str| setting.text(words, Style::SMALL, ways - 3.0);
+    let more = |left: usize| match left {
+        1 => small("and 1 more way: follow it in the key"),
+        _ => small(&format!("and {left} more ways: follow them in the key")),
+    };
+    let mut shown = 0;
     for walk in walks.iter().take(MOST) {
-        list = list.then(0.5, setting.text(&way(setting, walk), Style::SMALL, ways - 3.0));
+        let way = small(&way(setting, walk));
+        let left = walks.len() - shown - 1;
+        let rest = if left > 0 { 0.5 + more(left).h } else { 0.0 };
+        if list.h + 0.5 + way.h + rest + AROUND > deepest && shown > 0 {
+            break;
+        }
+        list = list.then(0.5, way);
+        shown += 1;
     }
     if walks.is_empty() {
-        list = setting.text("no way leads to it: it is lost", Style::SMALL, ways - 3.0);
+        list = small("no way leads to it: it is lost");
     }
-    if walks.len() > MOST {
-        let more = format!("and {} more ways", walks.len() - MOST);
-        list = list.then(0.5, setting.text(&more, Style::SMALL, ways - 3.0));
+    if shown < walks.len() {
+        list = list.then(0.5, more(walks.len() - shown));
     }
     let blank = Piece::rule(number - 4.0, Pen::solid(0.2, Ink::Soft));
     let row = Piece::blank(name + ways + number, 0.0)
@@ -100,7 +110,12 @@ fn way(setting: &Setting, walk: &Walk) -> String {
         let answer = if step.answer == Answer::Yes { words.0 } else { words.1 };
         format!("{} {answer}", step.couplet)
     });
-    let steps: Vec<_> = steps.collect();
+    let mut steps: Vec<_> = steps.collect();
+    if steps.len() > MOST_STEPS {
+        let more = steps.len() - MOST_STEPS;
+        steps.truncate(MOST_STEPS);
+        steps.push(format!("and so on, {more} more answers in the key"));
+    }
     let way = if steps.is_empty() { "at once".to_owned() } else { steps.join(" · ") };
     if walk.arrived { way } else { format!("{way}: it does not come out") }
 }

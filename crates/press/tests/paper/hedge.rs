@@ -196,10 +196,8 @@ fn leaf_png(width: u32, height: u32) -> Vec<u8> {
             rgba.extend(pixel);
         }
     }
-    let mut file = Vec::new();
-    let mut encoder = png::Encoder::new(&mut file, width, height);
-    encoder.set_color(png::ColorType::Rgba);
-    encoder.set_depth(png::BitDepth::Eight);
-    encoder.write_header().unwrap().write_image_data(&rgba).unwrap();
-    file
+    let mut file = std::io::Cursor::new(Vec::new());
+    let drawn = image::RgbaImage::from_raw(width, height, rgba).unwrap();
+    drawn.write_to(&mut file, image::ImageFormat::Png).unwrap();
+    file.into_inner()
 }

@@ -35,6 +35,23 @@ pub(crate) struct Pack {
 }
 
 #[derive(Args, Debug)]
+#[command(after_help = "Examples:\n  \
+    spinney rescue class4.spinney class4-saved.spinney\n  \
+    spinney rescue class4.zip class4-saved.spinney\n\n\
+    The damaged file is never changed. Keep it until you have looked everything over.")]
+pub(crate) struct Rescue {
+    /// The damaged file: a collection, or one that `spinney pack` has packed.
+    #[arg(value_name = "DAMAGED")]
+    pub(crate) damaged: PathBuf,
+    /// The file to make; there must be none of this name.
+    #[arg(value_name = "FILE")]
+    pub(crate) file: PathBuf,
+    /// Save only what came before the damage, exactly as it was then.
+    #[arg(long)]
+    pub(crate) before: bool,
+}
+
+#[derive(Args, Debug)]
 pub(crate) struct Unpack {
     /// The zip that `spinney pack` has made.
     #[arg(value_name = "IN.zip")]

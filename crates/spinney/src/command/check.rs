@@ -81,7 +81,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         files::write_whole(path, links.as_bytes(), over)?;
     }
     if args.answer.format == Format::Json {
-        terminal::print(&json::report(&json))?;
+        terminal::print_json(&json::report(&json))?;
     } else {
         let ink = Ink { colour: terminal::colour() };
         let mut text = opinion_in_words(&ink, matrix, &opinion, &findings);

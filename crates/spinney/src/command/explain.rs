@@ -34,7 +34,7 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
         for reason in &mut reasons {
             reason.alternatives.truncate(args.alternatives);
         }
-        terminal::print(&json::report(&json::Report {
+        terminal::print_json(&json::report(&json::Report {
             matrix,
             key: Some(&built.key),
             claim: Some(&built.claim),

@@ -26,7 +26,7 @@ pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
         findings.extend(opinion(matrix, &wishes, last));
     }
     if args.format == Format::Json {
-        terminal::print(&json::forgiving(matrix, &forgiving, &findings))?;
+        terminal::print_json(&json::forgiving(matrix, &forgiving, &findings))?;
         return Ok(fine(&findings));
     }
     let ink = Ink { colour: terminal::colour() };

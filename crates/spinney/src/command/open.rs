@@ -4,12 +4,14 @@ use std::path::Path;
 use std::process::{Command, Stdio};
 
 use spinney_desk::Desk;
-use spinney_exchange::{journal, table};
+use spinney_exchange::journal::{self, LineError};
+use spinney_exchange::table;
 use spinney_model::{Done, Edit, Entry, KeyId, WishField};
 use spinney_store::{Store, StoreError};
 
 use crate::args::Open;
 use crate::failure::Failure;
+use crate::rescue::Rescue;
 use crate::scenarios::OUTINGS;
 use crate::terminal;
 use crate::web::Door;
@@ -33,11 +35,13 @@ pub(crate) fn run(args: &Open) -> Result<bool, Failure> {
 
 /// A collection from its file; one that is not there is begun.
 fn file(path: &Path) -> Result<Sitting, Failure> {
-    // An empty file is a beginning that was cut off.
-    let empty = std::fs::metadata(path).is_ok_and(|file| file.is_file() && file.len() == 0);
+    // An empty file is a beginning that was cut off; also one that is empty only since its
+    // opening took back what was begun.
+    let empty = || std::fs::metadata(path).is_ok_and(|file| file.is_file() && file.len() == 0);
     let store = match Store::open(path) {
+        Err(StoreError::Damaged { .. }) => return damaged(path),
         Err(StoreError::Missing { .. } | StoreError::NotACollection { .. })
-            if empty || !path.exists() =>
+            if empty() || !path.exists() =>
         {
             let store = Store::create(path).map_err(Failure::kept)?;
             terminal::print(&format!(
@@ -48,9 +52,27 @@ fn file(path: &Path) -> Result<Sitting, Failure> {
         }
         opened => opened.map_err(Failure::kept)?,
     };
-    let rows = store.rows(0).map_err(Failure::kept)?;
+    let rows = match store.rows(0) {
+        Err(StoreError::Damaged { .. }) => return damaged(path),
+        rows => rows.map_err(Failure::kept)?,
+    };
     let lines: Vec<Vec<u8>> = rows.into_iter().map(|row| row.bytes).collect();
-    Sitting::open(Kept::InFile(store), &lines)
+    match Sitting::open(Kept::InFile(store), &lines) {
+        Err(LineError::NotALine) => damaged(path),
+        sitting => sitting.map_err(|error| Failure::new(error, error.remedy())),
+    }
+}
+
+/// What is damaged is said; where something can be saved, a page offers it.
+fn damaged(path: &Path) -> Result<Sitting, Failure> {
+    let kept = || Failure::kept(StoreError::Damaged { path: path.to_owned() });
+    let rescue = Rescue::of(path).ok().filter(|rescue| !rescue.is_empty()).ok_or_else(kept)?;
+    terminal::print(&format!(
+        "{}\nThe page that opens now saves what can be read into a new file, and so does\n\
+         spinney rescue. This file is not changed.\n",
+        rescue.in_words()
+    ))?;
+    Ok(Sitting::damaged(rescue))
 }
 
 /// The invented hedge walk, with a key begun.
@@ -77,6 +99,7 @@ fn demo() -> Result<Sitting, Failure> {
          of your own.\n",
     )?;
     Sitting::open(Kept::in_memory(lines.clone()), &lines)
+        .map_err(|error| Failure::new(error, error.remedy()))
 }
 
 /// Shows the address in the person's browser. Where there is none, the address was printed.

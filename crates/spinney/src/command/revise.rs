@@ -64,7 +64,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
         None => None,
     };
     if args.answer.format == Format::Json {
-        terminal::print(&json::revised(&json::Revised {
+        terminal::print_json(&json::revised(&json::Revised {
             matrix,
             revision: &revised.revision,
             findings: &findings,

@@ -30,7 +30,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
         written = Some((path, folder.finish()?));
     }
     if args.answer.format == Format::Json {
-        terminal::print(&json::report(&json::Report {
+        terminal::print_json(&json::report(&json::Report {
             findings: &findings,
             ..json::Report::of(matrix)
         }))?;

@@ -22,8 +22,7 @@ pub(crate) fn run(args: &Template) -> Result<bool, Failure> {
     }
     files::write_whole(&args.file, &workbook, Over::forced(args.force))?;
     terminal::print(&format!(
-        "Written: {}. Fill in one row a kind, then: spinney key {}\n",
-        args.file.display(),
+        "Written: {0}. Fill in one row a kind, then: spinney key {0}\n",
         args.file.display()
     ))?;
     Ok(true)

@@ -24,7 +24,7 @@ pub(crate) fn run(args: &Ways) -> Result<bool, Failure> {
     wording::put_words(&mut found.key, matrix);
     add_new(&mut findings, &opinion(matrix, &wishes, &found));
     if args.format == Format::Json {
-        terminal::print(&json::many_ways(matrix, &found, &findings))?;
+        terminal::print_json(&json::many_ways(matrix, &found, &findings))?;
         return Ok(fine(&findings));
     }
     let ink = Ink { colour: terminal::colour() };

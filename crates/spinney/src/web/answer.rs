@@ -6,6 +6,8 @@ use axum::http::{Request, StatusCode};
 use axum::response::Response;
 use spinney_desk::Page;
 
+use super::room::{Answer, Room};
+
 /// What the clerk gives back.
 pub(crate) enum Done {
     /// A page of the desk.
@@ -16,19 +18,30 @@ pub(crate) enum Done {
     Forgotten(Page),
 }
 
-/// An answer to a request that was let in.
-pub(crate) fn of(done: Done, run: &str) -> Response {
-    match done {
-        Done::Page(page) => shown(page, run),
-        Done::Forgotten(page) => {
-            let mut response = shown(page, run);
+/// An answer of so many bytes waits in the kernel's own memory for the most part.
+const SMALL: usize = 256 << 10;
+
+/// An answer to a request that was let in; None: too many large ones are on their way.
+pub(crate) fn of(done: Done, run: &str, room: &Room) -> Option<Response> {
+    let body = |bytes: Vec<u8>| match bytes.len() {
+        0..SMALL => Some(Body::from(bytes)),
+        _ => Answer::held(bytes.into(), room),
+    };
+    Some(match done {
+        Done::Page(mut page) => {
+            let body = body(std::mem::take(&mut page.body))?;
+            shown(page, body, run)
+        }
+        Done::Forgotten(mut page) => {
+            let body = body(std::mem::take(&mut page.body))?;
+            let mut response = shown(page, body, run);
             let cache = HeaderValue::from_static("\"cache\"");
             response.headers_mut().insert(HeaderName::from_static("clear-site-data"), cache);
             response
         }
         Done::Picture(bytes) => {
             let kind = picture_kind(&bytes);
-            let mut response = Response::new(Body::from(bytes));
+            let mut response = Response::new(body(bytes)?);
             let headers = response.headers_mut();
             headers.insert(header::CONTENT_TYPE, HeaderValue::from_static(kind));
             // Its address is the hash of its bytes: it cannot change.
@@ -36,7 +49,7 @@ pub(crate) fn of(done: Done, run: &str) -> Response {
             headers.insert(header::CACHE_CONTROL, lasting);
             response
         }
-    }
+    })
 }
 
 /// What a picture is, by its first bytes; what is neither JPEG nor PNG is only bytes.
@@ -48,8 +61,8 @@ fn picture_kind(bytes: &[u8]) -> &'static str {
     }
 }
 
-fn shown(page: Page, run: &str) -> Response {
-    let mut response = Response::new(Body::from(page.body));
+fn shown(page: Page, body: Body, run: &str) -> Response {
+    let mut response = Response::new(body);
     *response.status_mut() =
         StatusCode::from_u16(page.status).unwrap_or(StatusCode::INTERNAL_SERVER_ERROR);
     let headers = response.headers_mut();

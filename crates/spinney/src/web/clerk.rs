@@ -9,18 +9,23 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::mpsc::{Receiver, SyncSender, TryRecvError, sync_channel};
 use std::thread::JoinHandle;
 
-use spinney_desk::{Desk, Reply, Request, Trouble};
+use spinney_desk::{Desk, Method, Page, Reply, Request, SAVE_WHAT_CAN_BE_READ, Trouble};
 use spinney_exchange::journal::LineError;
+use spinney_store::Store;
 use tokio::sync::oneshot;
 
 use super::answer::Done;
 use super::kept::{Kept, NotKept};
 use super::limits;
+use super::room::Place;
 use crate::failure::Failure;
+use crate::rescue::{HowMuch, Rescue};
 
 struct Question {
     asked: Request,
     trouble: Option<Trouble>,
+    /// What the form holds until it is answered.
+    place: Place,
     to: oneshot::Sender<Done>,
 }
 
@@ -54,9 +59,14 @@ impl Clerk {
     }
 
     /// Asks; None: too many wait already.
-    pub(crate) async fn ask(&self, asked: Request, trouble: Option<Trouble>) -> Option<Done> {
+    pub(crate) async fn ask(
+        &self,
+        asked: Request,
+        trouble: Option<Trouble>,
+        place: Place,
+    ) -> Option<Done> {
         let (to, answer) = oneshot::channel();
-        self.desk.try_send(Question { asked, trouble, to }).ok()?;
+        self.desk.try_send(Question { asked, trouble, place, to }).ok()?;
         answer.await.ok()
     }
 }
@@ -74,20 +84,29 @@ pub(crate) struct Sitting {
     desk: Desk,
     kept: Kept,
     handle: Handle,
+    /// The file is damaged: until somebody has chosen what is saved of it, nothing is open.
+    damaged: Option<Rescue>,
 }
 
 impl Sitting {
     /// Puts a collection on the desk: where it is kept, and all its lines.
-    pub(crate) fn open(kept: Kept, lines: &[Vec<u8>]) -> Result<Self, Failure> {
-        let desk = Desk::open(lines.iter().map(Vec::as_slice))
-            .map_err(|error| Failure::new(error, error.remedy()))?;
-        Ok(Self { desk, kept, handle: Box::new(Desk::handle) })
+    pub(crate) fn open(kept: Kept, lines: &[Vec<u8>]) -> Result<Self, LineError> {
+        let desk = Desk::open(lines.iter().map(Vec::as_slice))?;
+        Ok(Self { desk, kept, handle: Box::new(Desk::handle), damaged: None })
+    }
+
+    /// Puts nothing on the desk yet: the collection is damaged.
+    pub(crate) fn damaged(rescue: Rescue) -> Self {
+        let (desk, kept) = (Desk::default(), Kept::in_memory(Vec::new()));
+        Self { desk, kept, handle: Box::new(Desk::handle), damaged: Some(rescue) }
     }
 
     fn answer_all(mut self, questions: &Receiver<Question>) {
-        while let Some(Question { mut asked, trouble, to }) = self.next(questions) {
+        while let Some(Question { mut asked, trouble, place, to }) = self.next(questions) {
+            let done = self.answer(&mut asked, trouble);
+            drop((asked, place));
             // Whoever asked may have gone away.
-            let _ = to.send(self.answer(&mut asked, trouble));
+            let _ = to.send(done);
         }
     }
 
@@ -124,6 +143,10 @@ impl Sitting {
     }
 
     fn carry_out(&mut self, asked: &mut Request) -> Result<Done, Trouble> {
+        // The looks of a page are there without a collection.
+        if self.damaged.is_some() && !asked.path.starts_with("/assets/") {
+            return self.choose(asked);
+        }
         asked.in_memory = self.kept.is_in_memory();
         for _ in 0..limits::MOST_TRIES {
             self.look_up()?;
@@ -134,8 +157,14 @@ impl Sitting {
                     return Ok(Done::Picture(bytes));
                 }
                 Reply::NeedPictures(hashes) => {
+                    let mut held = 0;
                     for hash in hashes {
-                        let bytes = self.picture(&hash)?;
+                        let bytes = match held < limits::MOST_PICTURES {
+                            true => self.picture(&hash)?,
+                            false => None,
+                        };
+                        asked.pictures_cut |= held >= limits::MOST_PICTURES;
+                        held += bytes.as_ref().map_or(0, |bytes| bytes.len() as u64);
                         asked.pictures.insert(hash, bytes);
                     }
                 }
@@ -172,6 +201,32 @@ impl Sitting {
             }
         }
         Err(Trouble::Overtaken)
+    }
+
+    /// The page of a damaged file; once somebody has chosen, what can be read is saved into a
+    /// new file, and that one is opened.
+    fn choose(&mut self, asked: &Request) -> Result<Done, Trouble> {
+        let Some(rescue) = &mut self.damaged else { return Err(Trouble::Bug) };
+        let new = rescue.new_name();
+        let mut trouble = String::new();
+        if asked.method == Method::Post && asked.path == SAVE_WHAT_CAN_BE_READ {
+            let before =
+                asked.form.iter().any(|field| *field == ("what".into(), "before".into()));
+            let much = if before { HowMuch::Before } else { HowMuch::All };
+            let saved = rescue.save(&new, much);
+            let opened = saved.and_then(|_| Store::open(&new).map_err(Failure::kept));
+            match opened {
+                Ok(store) => {
+                    self.kept = Kept::InFile(store);
+                    self.damaged = None;
+                    self.begin_again()?;
+                    return Ok(Done::Page(to_finds()));
+                }
+                Err(failure) => trouble = failure.in_words(),
+            }
+        }
+        let damage = rescue.damage(&new);
+        Ok(Done::Page(self.desk.damaged(asked, &damage, &trouble)))
     }
 
     /// Takes in what another program has kept meanwhile.
@@ -219,6 +274,17 @@ impl Sitting {
             LineError::Newer(_) => Trouble::Newer(self.kept.name()),
             LineError::NotALine => Trouble::Damaged(self.kept.name()),
         }
+    }
+}
+
+fn to_finds() -> Page {
+    Page {
+        status: 303,
+        kind: "text/plain; charset=utf-8",
+        body: Vec::new(),
+        location: Some("/finds".to_owned()),
+        file: None,
+        lasting: false,
     }
 }
 

@@ -1,26 +1,21 @@
-//! How much is taken from a browser: bytes, fields, time, connections.
+//! How much is taken from a browser: what the table of limits says, and how long one waits.
 //!
 //! The desk limits what is typed and how many pixels are unpacked; these limits come before it,
 //! so that a page of somebody else, or a broken program, cannot fill the memory.
 
 use std::time::Duration;
 
-/// The most bytes of a form with its files: eight photographs of a good telephone.
-pub(crate) const LONGEST_BODY: usize = 32 << 20;
-/// The most bytes of a copy of a collection: eight hundred pictures as they are kept.
-pub(crate) const LONGEST_COPY: usize = 128 << 20;
-/// So many bytes of a form that is too large are let go by before the answer.
-pub(crate) const MOST_LET_GO_BY: usize = 1 << 30;
-/// The most fields of a form: the cells of a large table, twice.
-pub(crate) const MOST_FIELDS: usize = 20_000;
-/// The most files of a form.
-pub(crate) const MOST_FILES: usize = 200;
-/// The longest address, in bytes: what browsers and proxies take as well.
-pub(crate) const LONGEST_ADDRESS: usize = 8_000;
-/// The most bytes of all headers.
-pub(crate) const LONGEST_HEAD: usize = 32 << 10;
-/// The most headers.
-pub(crate) const MOST_HEADERS: usize = 100;
+pub(crate) use spinney_model::limits::{
+    ADDRESS_BYTES as LONGEST_ADDRESS, BUNDLE_BYTES as LONGEST_COPY,
+    BUNDLE_UNPACKED as MOST_PICTURES, FORM_BYTES as LONGEST_BODY, FORM_FIELDS as MOST_FIELDS,
+    FORM_FILES as MOST_FILES, FORM_LET_GO_BY as MOST_LET_GO_BY, HEAD_BYTES as LONGEST_HEAD,
+    HEADERS as MOST_HEADERS, SMALL_FORM, TURNED_AWAY as MOST_TURNED_AWAY,
+    WAITING as MOST_WAITING,
+};
+use spinney_model::limits::{
+    ANSWER_SECONDS, ANSWERS_BYTES, CONNECTIONS, FORM_SECONDS, FORMS_BYTES, HEAD_SECONDS,
+};
+
 /// How long somebody is waited for.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Patience {
@@ -28,17 +23,35 @@ pub(crate) struct Patience {
     pub(crate) head: Duration,
     /// How long a form may take.
     pub(crate) body: Duration,
+    /// How long a browser may take nothing of its answer.
+    pub(crate) answer: Duration,
+    /// How long somebody who is turned away is listened to, so that the answer arrives.
+    pub(crate) turned_away: Duration,
 }
 
-/// A telephone at the edge of the school's wireless takes seconds; nobody takes longer.
-pub(crate) const PATIENCE: Patience =
-    Patience { head: Duration::from_secs(30), body: Duration::from_secs(60) };
-/// The most connections: a browser opens six, a class of forty with one each.
-pub(crate) const MOST_CONNECTIONS: usize = 256;
-/// The most forms that are read at a time: so much memory, times 32 MiB, is the most.
-pub(crate) const MOST_BODIES: usize = 4;
-/// The most requests that wait for the desk.
-pub(crate) const MOST_WAITING: usize = 512;
+/// What a host takes from all browsers together.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Bounds {
+    pub(crate) patience: Patience,
+    /// Bytes of all forms that arrive or wait.
+    pub(crate) forms: usize,
+    /// Bytes of all large answers on their way.
+    pub(crate) answers: usize,
+    /// Connections at a time.
+    pub(crate) connections: usize,
+}
+
+pub(crate) const BOUNDS: Bounds = Bounds {
+    patience: Patience {
+        head: Duration::from_secs(HEAD_SECONDS),
+        body: Duration::from_secs(FORM_SECONDS),
+        answer: Duration::from_secs(ANSWER_SECONDS),
+        turned_away: Duration::from_secs(2),
+    },
+    forms: FORMS_BYTES,
+    answers: ANSWERS_BYTES,
+    connections: CONNECTIONS,
+};
 /// How long to wait when no connection could be taken.
 pub(crate) const AFTER_TROUBLE: Duration = Duration::from_millis(50);
 /// How often a request is asked again because somebody else kept something meanwhile.

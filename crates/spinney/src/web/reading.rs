@@ -11,18 +11,22 @@ use axum::extract::{DefaultBodyLimit, FromRequest, Multipart};
 use axum::http::{Method, Request, Uri, header, request::Parts};
 use http_body_util::BodyExt;
 use spinney_desk::{Trouble, Upload};
-use tokio::sync::Semaphore;
 
+use super::room::{Place, Room};
 use super::{clerk, languages, limits};
 use crate::folder;
 
+/// What was asked, what is wrong with it, and what it holds of the room for forms.
+pub(crate) type Asked = (spinney_desk::Request, Option<Trouble>, Place);
+
 /// Reads a request that was let in. With a trouble comes as much as could be read, so that
-/// what somebody typed is not lost.
+/// what somebody typed is not lost. None: there is no room for its form now.
 pub(crate) async fn read(
     request: Request<Body>,
-    bodies: &Semaphore,
+    forms: &Room,
     time: Duration,
-) -> (spinney_desk::Request, Option<Trouble>) {
+) -> Option<Asked> {
+    let mut place = forms.place(limits::SMALL_FORM);
     let (head, body) = request.into_parts();
     let mut asked = spinney_desk::Request {
         method: spinney_desk::Method::Get,
@@ -34,21 +38,40 @@ pub(crate) async fn read(
         today: folder::date(None),
         languages: languages::read(&head.headers),
         pictures: BTreeMap::new(),
+        pictures_cut: false,
         in_memory: false,
     };
     let address = head.uri.path_and_query().map_or(0, |all| all.as_str().len());
     if address > limits::LONGEST_ADDRESS {
         asked.path = "/".to_owned();
-        return (asked, Some(Trouble::LongAddress));
+        return Some((asked, Some(Trouble::LongAddress), place));
     }
     let query = head.uri.query().unwrap_or("");
     asked.query = form_urlencoded::parse(query.as_bytes()).into_owned().collect();
     let mut trouble = None;
     if head.method == Method::POST {
         asked.method = spinney_desk::Method::Post;
-        trouble = form(head, body, (bodies, time), &mut asked).await.err();
+        trouble = match form(head, body, (&mut place, time), &mut asked).await {
+            Ok(()) => None,
+            Err(NotRead::Trouble(trouble)) => Some(trouble),
+            Err(NotRead::NoRoom) => return None,
+        };
     }
-    (asked, trouble)
+    Some((asked, trouble, place))
+}
+
+/// Why a form was not read.
+enum NotRead {
+    /// Something is wrong with it.
+    Trouble(Trouble),
+    /// Too much of others arrives or waits.
+    NoRoom,
+}
+
+impl From<Trouble> for NotRead {
+    fn from(trouble: Trouble) -> Self {
+        Self::Trouble(trouble)
+    }
 }
 
 /// The path, decoded. What is no text becomes a path that nobody has.
@@ -59,16 +82,15 @@ fn path(uri: &Uri) -> String {
 async fn form(
     head: Parts,
     body: Body,
-    (bodies, time): (&Semaphore, Duration),
+    (place, time): (&mut Place, Duration),
     asked: &mut spinney_desk::Request,
-) -> Result<(), Trouble> {
-    let _one_of_few = bodies.acquire().await.expect("nobody closes it");
+) -> Result<(), NotRead> {
     // A whole collection comes with all its pictures.
     let most = match asked.path.as_str() {
         "/do/open-copy" => limits::LONGEST_COPY,
         _ => limits::LONGEST_BODY,
     };
-    let arrived = tokio::time::timeout(time, collect(body, most)).await;
+    let arrived = tokio::time::timeout(time, collect(body, most, place)).await;
     let (bytes, whole) = arrived.map_err(|_| Trouble::Slow)??;
     let kind = head.headers.get(header::CONTENT_TYPE).and_then(|kind| kind.to_str().ok());
     let kind = kind.unwrap_or("").split(';').next().unwrap_or("").trim().to_lowercase();
@@ -81,25 +103,41 @@ async fn form(
         _ if bytes.is_empty() => Ok(()),
         _ => Err(Trouble::NotAForm),
     };
-    if whole { read } else { Err(Trouble::Large(most >> 20)) }
+    match whole {
+        true => Ok(read?),
+        false => Err(Trouble::Large(most >> 20).into()),
+    }
 }
 
-/// The bytes of a form, and whether they are all. The rest of one that is too large is let go
-/// by: most browsers hear an answer only when they have said everything.
-async fn collect(mut body: Body, most: usize) -> Result<(Bytes, bool), Trouble> {
+/// The bytes of a form, and whether they are all. The rest of one that is too large, or for
+/// which there is no room, is let go by: most browsers hear an answer only when they have said
+/// everything.
+async fn collect(
+    mut body: Body,
+    most: usize,
+    place: &mut Place,
+) -> Result<(Bytes, bool), NotRead> {
     let mut bytes = Vec::new();
-    let mut gone = 0;
+    let (mut gone, mut room) = (0, true);
     while let Some(frame) = body.frame().await {
         let frame = frame.map_err(|_| Trouble::NotAForm)?;
         let Ok(data) = frame.into_data() else { continue };
-        let room = most - bytes.len();
-        bytes.extend_from_slice(&data[..data.len().min(room)]);
-        gone += data.len().saturating_sub(room);
+        let kept = if room { data.len().min(most - bytes.len()) } else { 0 };
+        if place.grow(kept) {
+            bytes.extend_from_slice(&data[..kept]);
+        } else {
+            (bytes, room) = (Vec::new(), false);
+            place.leave();
+        }
+        gone += data.len() - kept;
         if gone > limits::MOST_LET_GO_BY {
             break;
         }
     }
-    Ok((Bytes::from(bytes), gone == 0))
+    match room {
+        true => Ok((Bytes::from(bytes), gone == 0)),
+        false => Err(NotRead::NoRoom),
+    }
 }
 
 fn fields(bytes: &[u8], asked: &mut spinney_desk::Request) -> Result<(), Trouble> {

@@ -7,9 +7,20 @@ use std::time::{Duration, Instant};
 use super::*;
 use crate::web::kept::Kept;
 
-/// A fifth of a second for the head and for the form.
-const SHORT: Patience =
-    Patience { head: Duration::from_millis(200), body: Duration::from_millis(200) };
+/// A fifth of a second for the head, the form and the answer.
+const SHORT: Patience = Patience {
+    head: Duration::from_millis(200),
+    body: Duration::from_millis(200),
+    answer: Duration::from_millis(200),
+    turned_away: Duration::from_secs(2),
+};
+/// Forms may wait for long here, and there is little room.
+const NARROW: Bounds = Bounds {
+    patience: Patience { head: LONG, body: LONG, ..SHORT },
+    forms: 1 << 20,
+    answers: 64 << 20,
+    connections: 16,
+};
 /// Whoever hears nothing for so long was not cut off at all.
 const LONG: Duration = Duration::from_secs(20);
 
@@ -30,13 +41,20 @@ fn heard(port: u16, said: &str) -> (String, Duration) {
 
 /// Runs a host with little patience.
 fn with_host(asks: impl FnOnce(u16)) {
+    with_bounds(Bounds { patience: SHORT, ..limits::BOUNDS }, &[], asks);
+}
+
+/// Runs a host with pictures in it.
+fn with_bounds(bounds: Bounds, pictures: &[Vec<u8>], asks: impl FnOnce(u16)) {
     let door = Door::open(0).expect("a free port");
     let port = door.port;
-    let sitting = Sitting::open(Kept::in_memory(Vec::new()), &[]).expect("an empty collection");
+    let mut kept = Kept::in_memory(Vec::new());
+    kept.append(0, &[], pictures).expect("memory takes them");
+    let sitting = Sitting::open(kept, &[]).expect("an empty collection");
     let (end, ended) = tokio::sync::oneshot::channel::<()>();
     std::thread::scope(|scope| {
         let host = scope.spawn(move || {
-            door.answer_until(sitting, SHORT, async move {
+            door.answer_until(sitting, bounds, async move {
                 // Told to end, or whoever would tell has panicked.
                 let _ = ended.await;
                 Ok(())
@@ -79,5 +97,101 @@ fn a_form_that_never_ends_is_told_so_and_cut_off() {
         assert!(took >= SHORT.body && took < LONG, "{took:?}");
         let whole = format!("{head}content-length: {}\r\n\r\n{form}", form.len());
         assert!(heard(port, &whole).0.starts_with("HTTP/1.1 303 "));
+    });
+}
+
+fn form_head(port: u16, length: usize) -> String {
+    format!(
+        "POST /do/add-kinds HTTP/1.1\r\nhost: 127.0.0.1:{port}\r\n\
+         origin: http://127.0.0.1:{port}\r\ncontent-type: application/x-www-form-urlencoded\r\n\
+         connection: close\r\ncontent-length: {length}\r\n\r\n"
+    )
+}
+
+#[test]
+fn slow_forms_keep_nobody_else_out() {
+    with_bounds(NARROW, &[], |port| {
+        let slow: Vec<TcpStream> = (0..10)
+            .map(|_| {
+                let mut stream = TcpStream::connect(("127.0.0.1", port)).expect("taken");
+                let begun = format!("{}names=yew", form_head(port, 900_000));
+                stream.write_all(begun.as_bytes()).expect("it listens");
+                stream
+            })
+            .collect();
+        let form = "names=holly";
+        let quick = format!("{}{form}", form_head(port, form.len()));
+        let (answer, took) = heard(port, &quick);
+        assert!(answer.starts_with("HTTP/1.1 303 "), "{answer}");
+        assert!(took < LONG, "{took:?}");
+        drop(slow);
+    });
+}
+
+#[test]
+fn a_form_for_which_there_is_no_room_is_told_so_and_the_next_one_has_it() {
+    with_bounds(NARROW, &[], |port| {
+        let mut first = TcpStream::connect(("127.0.0.1", port)).expect("taken");
+        let half = format!("{}{}", form_head(port, 1_000_000), "x".repeat(900_000));
+        first.write_all(half.as_bytes()).expect("it listens");
+        let large = format!("{}{}", form_head(port, 900_000), "x".repeat(900_000));
+        let other = heard(port, &large).0;
+        // One of the two has the room, whoever came first; nobody is cut off without a word.
+        first.write_all(&[b'x'; 100_000]).expect("it listens");
+        let mut answer = String::new();
+        first.read_to_string(&mut answer).expect("an answer");
+        let busy = |answer: &str| answer.starts_with("HTTP/1.1 503 ");
+        assert!(busy(&other) || busy(&answer), "{other} / {answer}");
+        for said in [&other, &answer] {
+            assert!(!busy(said) || said.ends_with("Wait a moment and try again.\n"), "{said}");
+        }
+        assert!(!busy(&heard(port, &large).0), "the room was given back");
+    });
+}
+
+#[test]
+fn who_is_turned_away_reads_why() {
+    with_bounds(Bounds { connections: 1, ..NARROW }, &[], |port| {
+        let mut only = TcpStream::connect(("127.0.0.1", port)).expect("taken");
+        let begun = format!("GET /finds HTTP/1.1\r\nhost: 127.0.0.1:{port}\r\n\r\n");
+        only.write_all(begun.as_bytes()).expect("it listens");
+        let mut first = [0; 15];
+        only.read_exact(&mut first).expect("an answer");
+        assert_eq!(&first, b"HTTP/1.1 200 OK", "the one place is taken, and stays so");
+        // A form with much in it, as a browser sends it before it listens.
+        let large = format!("{}{}", form_head(port, 300_000), "x".repeat(300_000));
+        let mut stream = TcpStream::connect(("127.0.0.1", port)).expect("taken");
+        stream.set_read_timeout(Some(LONG)).expect("a limit");
+        stream.write_all(large.as_bytes()).expect("what is unread does not end it");
+        let mut answer = String::new();
+        stream.read_to_string(&mut answer).expect("whole, not cut off");
+        assert!(answer.starts_with("HTTP/1.1 503 "), "{answer}");
+        assert!(answer.ends_with("Wait a moment and try again.\n"), "{answer}");
+        drop(only);
+    });
+}
+
+#[test]
+fn who_takes_nothing_of_an_answer_is_not_waited_for() {
+    // More than the kernel holds for somebody who does not read.
+    let picture = vec![7; 24 << 20];
+    let address = format!("/picture/{}", spinney_store::Hash::of(&picture));
+    with_bounds(Bounds { connections: 1, ..NARROW }, &[picture], |port| {
+        let ask = |path: &str| {
+            format!(
+                "GET {path} HTTP/1.1\r\nhost: 127.0.0.1:{port}\r\nconnection: close\r\n\r\n"
+            )
+        };
+        let begun = Instant::now();
+        let mut deaf = TcpStream::connect(("127.0.0.1", port)).expect("taken");
+        deaf.write_all(ask(&address).as_bytes()).expect("it listens");
+        let mut first = [0; 15];
+        deaf.read_exact(&mut first).expect("an answer begins");
+        assert_eq!(&first, b"HTTP/1.1 200 OK");
+        while !heard(port, &ask("/finds")).0.starts_with("HTTP/1.1 200 ") {
+            assert!(begun.elapsed() < LONG, "the only place is held for ever");
+        }
+        assert!(begun.elapsed() >= SHORT.answer, "{:?}", begun.elapsed());
+        drop(deaf);
     });
 }

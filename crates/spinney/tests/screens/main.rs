@@ -1,6 +1,7 @@
 //! The screens over its own door: started as a person starts it, asked as a browser asks.
 
 mod browser;
+mod damaged;
 mod doors;
 mod keeping;
 mod killed;

@@ -144,7 +144,7 @@ impl Head {
             *types.get_mut(count)? = field;
             (rest, count) = (&rest[size..], count + 1);
         }
-        let blob = |field: u64| field >= 12 && field % 2 == 0;
+        let blob = |field: u64| field >= 12 && field.is_multiple_of(2);
         let whole = |field: u64| (1..=6).contains(&field) || field == 8 || field == 9;
         let row = match types[..count] {
             [HASH, bytes] if blob(bytes) => Row::Picture(bytes),

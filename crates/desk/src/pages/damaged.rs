@@ -1,0 +1,132 @@
+//! The page of a collection whose file is damaged: what is lost, and what can be saved.
+//!
+//! From what the host found in the file to a page with two ways on: save all that can be read
+//! into a new file, or only what came before the damage. The file itself is never changed, and
+//! nothing is read or written here.
+
+use std::fmt::Display;
+
+use maud::html;
+
+use super::frame::{self, Parts, Screen};
+use crate::language::Tongue;
+use crate::routes::Asked;
+use crate::{Desk, Page, Request};
+
+/// A file that is damaged, and what can be read of it.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Damage {
+    /// The file, as the person called it.
+    pub file: String,
+    /// The file into which what can be read would be saved.
+    pub new: String,
+    /// How many steps there were.
+    pub steps: usize,
+    /// The first step that is damaged, counted from 1; None: no step is.
+    pub first: Option<usize>,
+    /// When it was done, as a person reads it; empty: that is not known.
+    pub when: String,
+    /// How many steps are damaged.
+    pub lost: usize,
+    /// How many pictures are lost.
+    pub pictures_lost: usize,
+    /// Whether it is known how many steps there were.
+    pub end_known: bool,
+}
+
+/// The address to which the choice is sent; its field `what` is `all` or `before`.
+pub const SAVE: &str = "/do/rescue";
+
+/// The page. What went wrong the last time, if anything did, comes first.
+pub(crate) fn page(desk: &Desk, request: &Request, damage: &Damage, trouble: &str) -> Page {
+    let t = Tongue::for_person(&request.languages);
+    let asked = Asked { request, tongue: t, parts: Vec::new() };
+    let files: [(&str, &dyn Display); 2] = [("file", &damage.file), ("new", &damage.new)];
+    let read = damage.steps - damage.lost;
+    let work = html! {
+        h1 { (t.say("damaged-title")) }
+        @if !trouble.is_empty() { div.finding.mend role="alert" { p { (trouble) } } }
+        p { (t.with("damaged-file", &files)) }
+        ul #what-is-damaged {
+            @if let Some(first) = damage.first {
+                li { (lost(t, damage, first)) }
+            } @else {
+                li { (t.say("damaged-no-step")) }
+            }
+            @if damage.lost > 1 { li { (t.count("damaged-more", damage.lost - 1)) } }
+            @if damage.pictures_lost > 0 {
+                li { (t.count("damaged-pictures", damage.pictures_lost)) }
+            }
+            @if !damage.end_known { li { (t.say("damaged-end")) } }
+        }
+        h2 { (t.say("damaged-save")) }
+        p { (t.with("damaged-save-help", &files)) }
+        (choice("all", &t.count("damaged-all", read), &t.say("damaged-all-help")))
+        @if let Some(first) = damage.first.filter(|first| *first > 1) {
+            (choice("before", &t.count("damaged-before", first - 1), &t.say("damaged-before-help")))
+        }
+    };
+    let title = t.say("damaged-title");
+    let parts = Parts { screen: None, bare: true, ..Parts::new(Screen::Done, title, work) };
+    frame::page(desk, &asked, &parts)
+}
+
+fn lost(t: Tongue, damage: &Damage, first: usize) -> String {
+    let gaps: [(&str, &dyn Display); 3] =
+        [("step", &first), ("steps", &damage.steps), ("when", &damage.when)];
+    if damage.when.is_empty() {
+        t.with("damaged-step", &gaps[..2])
+    } else {
+        t.with("damaged-step-when", &gaps)
+    }
+}
+
+fn choice(what: &str, button: &str, help: &str) -> maud::Markup {
+    html! {
+        form method="post" action=(SAVE) {
+            input type="hidden" name="what" value=(what);
+            p { (help) }
+            button id={"save-" (what)} { (button) }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Damage, page};
+    use crate::{Desk, Request};
+
+    fn shown(damage: &Damage, language: &str) -> String {
+        let request = Request { languages: vec![language.to_owned()], ..Request::get("/") };
+        let page = page(&Desk::default(), &request, damage, "");
+        String::from_utf8(page.body).expect("a page is text")
+    }
+
+    #[test]
+    fn it_says_what_is_lost_and_offers_what_is_not() {
+        let damage = Damage {
+            file: "walk.spinney".to_owned(),
+            new: "walk-saved.spinney".to_owned(),
+            steps: 42,
+            first: Some(17),
+            when: "3 October 2026 at 10:12".to_owned(),
+            lost: 2,
+            pictures_lost: 1,
+            end_known: true,
+        };
+        let text = shown(&damage, "en").replace(['\u{2068}', '\u{2069}'], "");
+        for said in [
+            "Step 17 of 42 cannot be read. It was made on 3 October 2026 at 10:12.",
+            "One more step cannot be read.",
+            "One picture is lost.",
+            "walk-saved.spinney",
+            "Save 40 steps",
+            "Save 16 steps",
+        ] {
+            assert!(text.contains(said), "{said} is not in {text}");
+        }
+        let none = Damage { first: None, lost: 0, pictures_lost: 0, ..damage };
+        let text = shown(&none, "de");
+        assert!(text.contains("42 Schritte") && !text.contains("save-before"), "{text}");
+    }
+}
