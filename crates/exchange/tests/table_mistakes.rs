@@ -206,7 +206,7 @@ fn tables_that_are_fine_are_not_accused() {
         "kind,edge\nhazel,“toothed”\nivy,“smooth”\n",
         "kind,edge\nhazel,toothed\nmean bracket,smooth\nsum-of-all,spiny\n",
         // x is one of several letters that are states.
-        "kind,shape\nhazel,x\nivy,y\nlime,\n",
+        "kind,shape\nhazel,x\nivy,z\nlime,\n",
         // In Polish “i” is “and”.
         "gatunek,kolor,brzeg\ndąb,zielony i żółty,\nlipa,zielony i brązowy,gładki\nklon,żółty i czerwony,ząbkowany\n",
     ];

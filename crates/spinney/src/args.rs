@@ -3,10 +3,7 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use clap::error::ErrorKind;
 use clap::{Args, CommandFactory, Parser, Subcommand, ValueEnum};
-
-use crate::failure;
 
 pub(crate) use screens::{Open, Pack, Rescue, Unpack};
 pub(crate) use wishes::{Hand, Season, Seen, Wishes};
@@ -16,24 +13,18 @@ mod screens;
 mod wishes;
 mod wrong_use;
 
-/// Reads the command line.
-///
-/// **Errors**: help was asked for, or it was used wrongly; that was said, and this is the exit
-/// code.
+/// Reads the command line. **Errors**: help was asked for, or it was used wrongly; that was
+/// said, and this is the exit code.
 pub(crate) fn read() -> Result<Spinney, ExitCode> {
     let typed: Vec<String> =
         std::env::args_os().map(|word| word.to_string_lossy().into_owned()).collect();
-    Spinney::try_parse().map_err(|error| match error.kind() {
-        ErrorKind::DisplayHelp | ErrorKind::DisplayVersion => {
+    Spinney::try_parse().map_err(|said| {
+        if said.exit_code() == 0 {
             // Help and version quote nobody.
-            let _ = error.print();
-            ExitCode::SUCCESS
+            let _ = said.print();
+            return ExitCode::SUCCESS;
         }
-        ErrorKind::DisplayHelpOnMissingArgumentOrSubcommand => {
-            let _ = error.print();
-            ExitCode::from(failure::USED_WRONGLY)
-        }
-        _ => wrong_use::said(&error, &Spinney::command(), &typed).tell(),
+        wrong_use::said(&said, &Spinney::command(), &typed).tell()
     })
 }
 

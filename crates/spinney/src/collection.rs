@@ -170,7 +170,7 @@ pub(crate) fn key(path: &Path) -> Result<String, Failure> {
 
 /// Reads a links file; an empty one says nothing.
 pub(crate) fn links(path: &Path) -> Result<String, Failure> {
-    let given = source(path)?;
+    let given = read(path, limits::KEY_BYTES)?;
     match what_it_is(&given.name, &given.bytes) {
         Some(is) if !is.is_text() && is != Instead::Empty => Err(Failure::new(
             format!("{} is {}, and no links file.", path.display(), is.said()),

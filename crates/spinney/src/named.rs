@@ -106,7 +106,7 @@ fn meant<'a>(name: &str, names: &'a [String]) -> Option<&'a str> {
         let whole = format!("{}.{ending}", name.to_lowercase());
         names.iter().find(|other| other.to_lowercase() == whole)
     };
-    let left_out = ENDINGS.iter().find_map(|wanted| ending(&wanted));
+    let left_out = ENDINGS.iter().find_map(ending);
     left_out.map(String::as_str).or_else(|| nearest(name, names.iter().map(String::as_str)))
 }
 

@@ -52,7 +52,7 @@ fn day(text: &str) -> Option<(i8, i8, i16)> {
             let (month, piece) = (month.to_lowercase(), piece.to_lowercase());
             piece.len() > 2 && month.starts_with(&piece)
         };
-        MONTHS.iter().position(|name| known(&name)).and_then(|at| i8::try_from(at + 1).ok())
+        MONTHS.iter().position(known).and_then(|at| i8::try_from(at + 1).ok())
     };
     if let Some(named) = month(two) {
         return Some((small(one)?, named, number(three)?));

@@ -139,7 +139,7 @@ impl Told<'_> {
             let whole = whole.map_or(word.as_str(), String::as_str);
             let long = format!("-{whole}");
             let sentence = format!("There is no option {whole}.");
-            return match self.options().iter().any(|known| *known == long) {
+            return match self.options().contains(&long) {
                 true => Unfit::new(sentence, format!("Write it with two hyphens: {long}")),
                 false => Unfit::new(sentence, self.help()),
             };
