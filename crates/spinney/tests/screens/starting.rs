@@ -23,10 +23,13 @@ fn a_file_that_is_no_collection_is_said_to_be_none() {
     let (code, said) = fails(&[], Some(&table));
     assert_eq!(code, Some(1), "{said}");
     assert!(said.contains("is no collection of Spinney's"), "{said}");
+    // A folder for a file, and a folder that is not there, are wrong use.
     let (code, said) = fails(&[], Some(&folder));
-    assert_eq!(code, Some(1), "{said}");
+    assert_eq!(code, Some(2), "{said}");
+    assert!(said.contains("is a folder"), "{said}");
     let (code, said) = fails(&[], Some(&folder.join("no/such/folder/x.spinney")));
-    assert_eq!(code, Some(1), "{said}");
+    assert_eq!(code, Some(2), "{said}");
+    assert!(said.contains("There is no folder"), "{said}");
 }
 
 #[test]
