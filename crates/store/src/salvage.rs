@@ -21,6 +21,9 @@ use rows::{Found, Pages};
 /// The most lines that a file is believed to have lost: whoever can write one can seal any number.
 const MOST_LOST: usize = 200_000;
 
+/// Lines by their numbers, each with the time round that it is of.
+type Lines = BTreeMap<u64, (i64, Rc<[u8]>)>;
+
 /// What became of a line.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Saved {
@@ -66,7 +69,7 @@ impl Salvage {
     pub fn of(path: &Path) -> Result<Self, StoreError> {
         let failed = |error: std::io::Error| open::of_io(path, &error);
         let mut pages = Pages::of(path).map_err(failed)?;
-        let mut lines: BTreeMap<u64, (i64, Rc<[u8]>)> = BTreeMap::new();
+        let mut lines = Lines::new();
         let (mut changed, mut pictures) = (BTreeMap::new(), BTreeMap::new());
         let mut whole: Option<Whole> = None;
         pages
@@ -156,7 +159,7 @@ fn most_lines(found: usize, length: u64) -> u64 {
 
 /// The lines of a file of form 1, each asked for by itself, so that one that cannot be read does
 /// not hide the others.
-fn unsealed(path: &Path, length: u64) -> Result<BTreeMap<u64, (i64, Rc<[u8]>)>, StoreError> {
+fn unsealed(path: &Path, length: u64) -> Result<Lines, StoreError> {
     let wrong = |error| StoreError::of(path, &error);
     let connection = Connection::open_with_flags(
         open::plainly(path),
@@ -166,7 +169,7 @@ fn unsealed(path: &Path, length: u64) -> Result<BTreeMap<u64, (i64, Rc<[u8]>)>, 
     let last: i64 = connection
         .query_row("SELECT COALESCE(MAX(number), 0) FROM journal", [], |row| row.get(0))
         .map_err(wrong)?;
-    let mut lines = BTreeMap::new();
+    let mut lines = Lines::new();
     for number in 1..=last {
         if number as u64 > most_lines(lines.len(), length) {
             break;
