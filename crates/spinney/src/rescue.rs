@@ -67,7 +67,7 @@ impl Rescue {
     }
 
     fn of_file(path: &Path, mut salvage: Salvage) -> Result<Self, Failure> {
-        let whole = salvage.is_whole() && Store::open(path).is_ok_and(|it| it.check().is_ok());
+        let whole = salvage.is_whole();
         let lines = std::mem::take(&mut salvage.lines).into_iter().map(|line| match line {
             Saved::Sound(line) => read(line),
             Saved::Changed(line) => Ok(Line::Damaged(when_of(&line))),

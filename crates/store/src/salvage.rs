@@ -10,12 +10,19 @@ mod rows;
 
 use std::collections::BTreeMap;
 use std::path::Path;
+use std::rc::Rc;
 
 use rusqlite::{Connection, OpenFlags, params};
 
 use crate::seal::{self, Whole};
-use crate::{Hash, StoreError, open};
+use crate::{Hash, Store, StoreError, open};
 use rows::{Found, Pages};
+
+/// The most lines that a file is believed to have lost: whoever can write one can seal any number.
+const MOST_LOST: usize = 200_000;
+
+/// Lines by their numbers, each with the time round that it is of.
+type Lines = BTreeMap<u64, (i64, Rc<[u8]>)>;
 
 /// What became of a line.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -47,6 +54,8 @@ pub struct Salvage {
     pub pictures: Vec<Picture>,
     /// How many pictures are lost; None: that is not known.
     pub pictures_lost: Option<u64>,
+    /// Whether its lines have seals: those of form 1 have none.
+    sealed: bool,
     pages: Pages,
 }
 
@@ -55,11 +64,12 @@ impl Salvage {
     ///
     /// **Guarantees**: nothing is written to the file.
     /// **Errors**: it cannot be read at all, or nothing of a collection is in it.
-    /// **Cost**: about a second for 200 MB.
+    /// **Cost**: about a second for 200 MB. No file makes it hold more than some copies of itself
+    /// and [`MOST_LOST`] lines.
     pub fn of(path: &Path) -> Result<Self, StoreError> {
         let failed = |error: std::io::Error| open::of_io(path, &error);
         let mut pages = Pages::of(path).map_err(failed)?;
-        let mut lines: BTreeMap<u64, (i64, Vec<u8>)> = BTreeMap::new();
+        let mut lines = Lines::new();
         let (mut changed, mut pictures) = (BTreeMap::new(), BTreeMap::new());
         let mut whole: Option<Whole> = None;
         pages
@@ -86,22 +96,26 @@ impl Salvage {
                 }
             })
             .map_err(failed)?;
-        if lines.is_empty() && whole.is_none() {
-            lines = unsealed(path)?;
+        let sealed = !lines.is_empty() || whole.is_some();
+        if !sealed {
+            lines = unsealed(path, pages.length())?;
         }
         // Lines of before a removal are none of today's.
         let epoch = whole.as_ref().map(|whole| whole.epoch);
         let epoch =
             epoch.or_else(|| lines.values().map(|(epoch, _)| *epoch).max()).unwrap_or(0);
         lines.retain(|_, (of, _)| *of == epoch);
+        let most = most_lines(lines.len(), pages.length());
+        let far = lines.split_off(&(most + 1));
         let last = lines.keys().next_back().copied().unwrap_or(0);
-        let last = whole.as_ref().map_or(last, |whole| whole.lines.max(last));
+        let said = whole.as_ref().map_or(last, |whole| whole.lines.max(last));
+        let last = said.min(most);
         if last == 0 && pictures.is_empty() && whole.is_none() {
             return Err(StoreError::NotACollection { path: path.to_owned() });
         }
         let one = |number| match (lines.remove(&number), changed.remove(&number)) {
-            (Some((_, line)), _) => Saved::Sound(line),
-            (None, Some(line)) => Saved::Changed(line),
+            (Some((_, line)), _) => Saved::Sound(line.to_vec()),
+            (None, Some(line)) => Saved::Changed(line.to_vec()),
             (None, None) => Saved::Lost,
         };
         let pictures_lost =
@@ -109,9 +123,10 @@ impl Salvage {
         let place = |(hash, place)| Picture { hash, place };
         Ok(Self {
             lines: (1..=last).map(one).collect(),
-            end_known: whole.is_some(),
+            end_known: whole.is_some() && last == said && far.is_empty(),
             pictures: pictures.into_iter().map(place).collect(),
             pictures_lost,
+            sealed,
             pages,
         })
     }
@@ -126,17 +141,25 @@ impl Salvage {
         bytes.filter(|bytes| Hash::of(bytes) == picture.hash).ok_or_else(damaged)
     }
 
-    /// Whether nothing at all is missing.
+    /// Whether nothing at all is missing, as far as seals tell; and where there are none, whether
+    /// the file opens and what can be looked at in it is as it should be.
     pub fn is_whole(&self) -> bool {
-        self.end_known
-            && self.pictures_lost == Some(0)
-            && self.lines.iter().all(|line| matches!(line, Saved::Sound(_)))
+        let sound = self.lines.iter().all(|line| matches!(line, Saved::Sound(_)));
+        let adds_up = self.end_known && self.pictures_lost == Some(0);
+        let opens = || Store::open(self.pages.path()).is_ok_and(|it| it.check().is_ok());
+        sound && (adds_up || !self.sealed) && opens()
     }
+}
+
+/// The number of the last line that there can have been: no more are missing than the file has
+/// bytes.
+fn most_lines(found: usize, length: u64) -> u64 {
+    found as u64 + length.min(MOST_LOST as u64)
 }
 
 /// The lines of a file of form 1, each asked for by itself, so that one that cannot be read does
 /// not hide the others.
-fn unsealed(path: &Path) -> Result<BTreeMap<u64, (i64, Vec<u8>)>, StoreError> {
+fn unsealed(path: &Path, length: u64) -> Result<Lines, StoreError> {
     let wrong = |error| StoreError::of(path, &error);
     let connection = Connection::open_with_flags(
         open::plainly(path),
@@ -146,13 +169,15 @@ fn unsealed(path: &Path) -> Result<BTreeMap<u64, (i64, Vec<u8>)>, StoreError> {
     let last: i64 = connection
         .query_row("SELECT COALESCE(MAX(number), 0) FROM journal", [], |row| row.get(0))
         .map_err(wrong)?;
-    // More than there is room for is a number that was changed.
-    let most = std::fs::metadata(path).map_or(0, |file| file.len());
-    let mut lines = BTreeMap::new();
-    for number in 1..=last.min(most as i64) {
+    let mut lines = Lines::new();
+    for number in 1..=last {
+        if number as u64 > most_lines(lines.len(), length) {
+            break;
+        }
         let line = connection
             .prepare_cached("SELECT line FROM journal WHERE number = ?1")
             .and_then(|mut query| query.query_row(params![number], |row| row.get(0)));
+        let line: rusqlite::Result<Rc<[u8]>> = line;
         if let Ok(line) = line {
             lines.insert(number as u64, (0, line));
         }

@@ -5,6 +5,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use sha2::{Digest, Sha256};
 use spinney_store::{Hash, Salvage, Saved, Store, StoreError};
 
 fn folder(name: &str) -> PathBuf {
@@ -195,6 +196,109 @@ fn what_was_removed_is_not_saved() {
     fs::write(&path, bytes).expect("written");
     let salvage = Salvage::of(&path).expect("it can be read");
     assert_eq!(salvage.lines, [Saved::Sound(line(1))]);
+}
+
+/// The seal of the row that says what the whole adds up to, made as anybody can make it.
+fn sealed_whole(path: &Path, lines: i64) {
+    let other = rusqlite::Connection::open(path).expect("it is SQLite");
+    let read = |row: &rusqlite::Row<'_>| {
+        let [chain, sum]: [[u8; 32]; 2] = [row.get(1)?, row.get(3)?];
+        Ok::<_, rusqlite::Error>((row.get::<_, i64>(0)?, chain, row.get::<_, i64>(2)?, sum))
+    };
+    let (epoch, chain, pictures, sum) = other
+        .query_row("SELECT epoch, chain, pictures, sum FROM whole", [], read)
+        .expect("there is one");
+    let mut text = b"whole".to_vec();
+    text.extend(epoch.to_be_bytes());
+    text.extend(lines.to_be_bytes());
+    text.extend(chain);
+    text.extend(pictures.to_be_bytes());
+    text.extend(sum);
+    let seal: [u8; 32] = Sha256::digest(&text).into();
+    other
+        .execute("UPDATE whole SET lines = ?1, seal = ?2", rusqlite::params![lines, seal])
+        .expect("changed");
+}
+
+/// A number in a file is not believed because it is sealed: memory is taken for what is there.
+#[test]
+fn a_sealed_number_without_end_is_not_believed() {
+    let folder = folder("endless");
+    let [path, far] = ["whole.spinney", "line.spinney"].map(|name| folder.join(name));
+    for path in [&path, &far] {
+        let mut store = Store::create(path).expect("a new file");
+        store.append(0, &[line(1), line(2)], &[]).expect("kept");
+    }
+    sealed_whole(&path, 1 << 40);
+    // One line with a number that no collection reaches, and its seal.
+    let number: i64 = 1 << 40;
+    let mut text = b"line".to_vec();
+    text.extend(1_i64.to_be_bytes());
+    text.extend(number.to_be_bytes());
+    text.extend(line(3));
+    let seal: [u8; 32] = Sha256::digest(&text).into();
+    let other = rusqlite::Connection::open(&far).expect("it is SQLite");
+    other
+        .execute(
+            "INSERT INTO journal VALUES (?1, 1, ?2, ?3)",
+            rusqlite::params![number, line(3), seal],
+        )
+        .expect("written");
+    drop(other);
+    for path in [&path, &far] {
+        let salvage = Salvage::of(path).expect("it can be read");
+        let [one, two] = [1, 2].map(|number| Saved::Sound(line(number)));
+        assert_eq!(salvage.lines[..2], [one, two]);
+        let length = fs::metadata(path).expect("it is there").len() as usize;
+        assert!(salvage.lines.len() <= length + 3, "{}", salvage.lines.len());
+        assert!(!salvage.end_known && !salvage.is_whole());
+    }
+}
+
+/// Pages that follow each other in a circle, and heads that all lead into one long chain: what
+/// is read is little more than the file.
+#[test]
+fn pages_that_have_no_end_are_not_followed() {
+    let path = folder("circle").join("walk.spinney");
+    let mut store = Store::create(&path).expect("a new file");
+    store.append(0, &[line(1)], &[]).expect("kept");
+    drop(store);
+    let mut bytes = fs::read(&path).expect("read");
+    let pages = bytes.len() / 4096;
+    // A page full of heads of pictures of 60 MiB, each of which goes on at the page itself.
+    let field: u32 = 2 * (60 << 20) + 12;
+    let part = |at: u32| (field >> (7 * at) & 0x7F) as u8;
+    let head = [6, 76, part(3) | 0x80, part(2) | 0x80, part(1) | 0x80, part(0)];
+    let itself = (pages as u32 + 1).to_be_bytes();
+    let mut page: Vec<u8> = itself.iter().copied().cycle().take(4096).collect();
+    for at in (4..3000).step_by(8) {
+        page[at..at + 6].copy_from_slice(&head);
+    }
+    bytes.extend(&page);
+    fs::write(&path, &bytes).expect("written");
+    let begun = std::time::Instant::now();
+    let salvage = Salvage::of(&path).expect("it can be read");
+    assert_eq!(salvage.lines, [Saved::Sound(line(1))]);
+    let took = begun.elapsed();
+    assert!(took.as_secs() < 5, "{took:?} for {} bytes", bytes.len());
+}
+
+#[test]
+fn a_healthy_file_of_the_first_form_is_whole() {
+    let kept = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/fixtures/form_1.spinney");
+    let mut salvage = Salvage::of(Path::new(kept)).expect("it can be read");
+    assert!(salvage.is_whole());
+    let picture = salvage.pictures[0].clone();
+    let picture = salvage.picture(&picture).expect("it is there");
+    let path = folder("first_form").join("walk.spinney");
+    let mut bytes = fs::read(kept).expect("read");
+    // A picture is not what its name says.
+    let some = &picture[..picture.len().min(64)];
+    let at = bytes.windows(some.len()).position(|part| part == some).expect("it is there");
+    bytes[at] ^= 1;
+    fs::write(&path, bytes).expect("written");
+    let whole = Salvage::of(&path).is_ok_and(|salvage| salvage.is_whole());
+    assert!(!whole, "a changed picture");
 }
 
 #[test]

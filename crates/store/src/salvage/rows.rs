@@ -11,6 +11,7 @@
 use std::fs::File;
 use std::io::{self, Read, Seek, SeekFrom};
 use std::path::{Path, PathBuf};
+use std::rc::Rc;
 
 use crate::head::PAGE;
 use crate::seal::Whole;
@@ -22,9 +23,15 @@ const MOST_HERE: usize = PAGE - 35;
 /// The least bytes of a longer record that stay on its page (its M).
 const LEAST_HERE: usize = (PAGE - 12) * 32 / 255 - 23;
 
+/// Longer than any row that we write: a picture has 32 MiB, a line that was pasted 24.
+const MOST_RECORD: usize = 64 << 20;
+/// How often as much as the file holds is read and compared. Rows of ours take it once, and what
+/// happens to look like a row hardly anything; a row that was made to be read without end does not.
+const MOST_TIMES: u64 = 3;
+
 /// What looks like a row.
 pub(super) enum Found {
-    Line { number: u64, epoch: i64, line: Vec<u8>, seal: [u8; 32] },
+    Line { number: u64, epoch: i64, line: Rc<[u8]>, seal: [u8; 32] },
     Picture { hash: [u8; 32], bytes: Vec<u8>, place: Place },
     Whole { whole: Whole, seal: [u8; 32] },
 }
@@ -53,18 +60,24 @@ impl Pages {
         Ok(Self { file, path: path.to_owned(), count })
     }
 
+    /// How long the file is, in bytes; its last page counts whole.
+    pub(super) fn length(&self) -> u64 {
+        self.count * PAGE as u64
+    }
+
     pub(super) fn path(&self) -> &Path {
         &self.path
     }
 
     /// Gives everything that looks like a row.
     pub(super) fn look_through(&mut self, mut give: impl FnMut(Found)) -> io::Result<()> {
+        let mut left = self.length().saturating_mul(MOST_TIMES);
         for page in 1..=self.count {
             let bytes = self.page(page)?;
             for at in 0..PAGE - 4 {
                 let Some(head) = Head::at(&bytes[at..]) else { continue };
                 let place = Place { page, at, head: head.length, all: head.all() };
-                let Some(record) = self.record(&bytes, &place)? else { continue };
+                let Some(record) = self.record(&bytes, &place, &mut left)? else { continue };
                 head.rows(&bytes[..at], &record[head.length..], place, &mut give);
             }
         }
@@ -74,28 +87,48 @@ impl Pages {
     /// The fields after the hash of a picture; None: the file ends before.
     pub(super) fn bytes_of(&mut self, place: &Place) -> io::Result<Option<Vec<u8>>> {
         let bytes = self.page(place.page)?;
-        let record = self.record(&bytes, place)?;
+        let record = self.record(&bytes, place, &mut self.length())?;
         Ok(record.and_then(|record| Some(record.get(place.head + 32..)?.to_vec())))
     }
 
-    /// A whole record: what is on its page and on those that follow it.
-    fn record(&mut self, bytes: &[u8], place: &Place) -> io::Result<Option<Vec<u8>>> {
+    /// A whole record: what is on its page and on those that follow it, no more than is `left`.
+    /// None: it is longer than the file, or it ends before.
+    fn record(
+        &mut self,
+        bytes: &[u8],
+        place: &Place,
+        left: &mut u64,
+    ) -> io::Result<Option<Vec<u8>>> {
         let all = place.all;
+        if all as u64 > self.length() {
+            return Ok(None);
+        }
         let here = match LEAST_HERE + all.saturating_sub(LEAST_HERE) % (PAGE - 4) {
             _ if all <= MOST_HERE => all,
             here if here <= MOST_HERE => here,
             _ => LEAST_HERE,
         };
         let Some(first) = bytes.get(place.at..place.at + here) else { return Ok(None) };
+        let mut read = |some: usize| {
+            let enough = left.checked_sub(some as u64);
+            *left = enough.unwrap_or(0);
+            enough.is_some()
+        };
+        if !read(here) {
+            return Ok(None);
+        }
         let mut record = first.to_vec();
         let mut next = bytes.get(place.at + here..).and_then(number_of_page);
         while record.len() < all {
             let Some(page) = next.filter(|page| (1..=self.count).contains(page)) else {
                 return Ok(None);
             };
+            let part = (all - record.len()).min(PAGE - 4);
+            if !read(part) {
+                return Ok(None);
+            }
             let bytes = self.page(page)?;
             next = number_of_page(&bytes);
-            let part = (all - record.len()).min(PAGE - 4);
             record.extend_from_slice(&bytes[4..4 + part]);
         }
         Ok(Some(record))
@@ -156,9 +189,8 @@ impl Head {
             }
             _ => return None,
         };
-        // Longer than any that we write: a coincidence.
         let head = Self { length, row };
-        (head.all() < 1 << 30).then_some(head)
+        (head.all() <= MOST_RECORD).then_some(head)
     }
 
     /// How long the whole record is.
@@ -197,6 +229,7 @@ impl Head {
             Row::Line(epoch, line) => {
                 let read = (fields.whole(epoch), fields.take(size(line)), fields.hash());
                 let (Some(epoch), Some(line), Some(seal)) = read else { return };
+                let line: Rc<[u8]> = line.into();
                 // Its number ends where the head begins; where that began is not known.
                 for length in 1..=9.min(before.len()) {
                     let number = &before[before.len() - length..];
@@ -204,7 +237,7 @@ impl Head {
                         && size == length
                         && number > 0
                     {
-                        give(Found::Line { number, epoch, line: line.to_vec(), seal });
+                        give(Found::Line { number, epoch, line: line.clone(), seal });
                     }
                 }
             }
