@@ -1,12 +1,13 @@
 //! Hostile spreadsheets: never a panic, and never more than 512 MiB of memory in all.
 //!
-//! One test in a process of its own, so that the most memory the process ever had, as the
-//! kernel counts it (`VmHWM` in `/proc/self/status`), is that of reading these files and of
-//! building them.
+//! A process of its own, so that the most memory it ever had, as the kernel counts it (`VmHWM` in
+//! `/proc/self/status`), is that of reading these files and of building them. The tests take
+//! turns: two at a time would count each other's memory.
 
 #![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
 
 use std::io::{Cursor, Write};
+use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use spinney_exchange::table::{Settings, Source, Sources, TableError, TableRead, read};
 use spinney_model::Code;
@@ -104,18 +105,15 @@ impl Book {
     }
 }
 
-#[test]
-fn hostile_files_are_read_or_refused_within_512_mib() {
-    far_and_empty_cells();
-    bombs();
-    strings();
-    lies();
-    amplified();
-    texts();
-    println!("in all: {} MiB", most_memory());
+/// Held by the test whose turn it is, also if the one before it failed.
+fn turn() -> MutexGuard<'static, ()> {
+    static TURN: Mutex<()> = Mutex::new(());
+    TURN.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
-fn far_and_empty_cells() {
+#[test]
+fn far_and_empty_cells_take_no_room() {
+    let _turn = turn();
     let far = "<row r=\"1048576\"><c r=\"XFD1048576\" t=\"str\"><v>x</v></c>\
                <c r=\"A1048576\" t=\"str\"><v>ivy</v></c></row>";
     let read = try_read("far cell", Book::sheet(&[(HEAD, 1), (far, 1), (TAIL, 1)])).unwrap();
@@ -140,7 +138,9 @@ fn far_and_empty_cells() {
     try_read("one formula and one merged area over all", Book::sheet(&pieces)).unwrap();
 }
 
-fn bombs() {
+#[test]
+fn bombs_do_not_unpack() {
+    let _turn = turn();
     let zip_bomb = Book::sheet(&[(HEAD, 1), ("        ", 256 * MIB / 8), (TAIL, 1)]);
     let error = try_read("zip bomb", zip_bomb).unwrap_err();
     assert!(matches!(error, TableError::TooLarge { .. }), "{error}");
@@ -160,7 +160,9 @@ fn bombs() {
     assert!(read.findings.iter().any(|finding| finding.code == Code::TooLarge));
 }
 
-fn strings() {
+#[test]
+fn strings_are_counted() {
+    let _turn = turn();
     let mut book = Book::new();
     book.part("xl/worksheets/sheet1.xml", &[(HEAD, 1), (TAIL, 1)]);
     book.part(
@@ -184,7 +186,9 @@ fn strings() {
     assert!(try_read("two million styles", book.bytes()).is_ok());
 }
 
-fn lies() {
+#[test]
+fn lies_are_not_believed() {
+    let _turn = turn();
     let honest = Book::sheet(&[(HEAD, 1), ("        ", 100 * MIB / 8), (TAIL, 1)]);
     // Declared sizes of 1 in every header: what comes out is counted, not believed.
     for size in [1_u32, u32::MAX - 1] {
@@ -211,7 +215,9 @@ fn lies() {
     assert!(try_read("sixty thousand parts", book.bytes()).is_err());
 }
 
-fn amplified() {
+#[test]
+fn what_is_shared_is_counted_each_time() {
+    let _turn = turn();
     // Small cells that mean much: each is thirteen counts.
     let row = "k,".to_owned() + &vec!["0-12"; 250].join(",") + "\n";
     let heading =
@@ -226,7 +232,9 @@ fn amplified() {
     assert!(read.findings.iter().any(|finding| finding.code == Code::TooLarge));
 }
 
-fn texts() {
+#[test]
+fn endless_texts_are_cut_or_refused() {
+    let _turn = turn();
     let line = "kind,edge\nhazel,toothed\n".to_owned() + &",".repeat(20 * MIB);
     assert_eq!(try_read("a line of commas", line.into()).unwrap().matrix.taxa().len(), 1);
     let lines = "kind,edge\nhazel,toothed\n".to_owned() + &"\n".repeat(20 * MIB);
