@@ -216,6 +216,86 @@ fn a_key_that_is_not_finished_gets_a_card_in_a_heap() {
     assert_eq!(heap, &[KindId(1), KindId(2), KindId(5)]);
 }
 
+/// How many edits of a slotting fix a question at its place.
+fn fixed(slotted: &super::Slotted) -> usize {
+    slotted.edits.iter().filter(|edit| matches!(edit, Edit::Ask { .. })).count()
+}
+
+#[test]
+fn what_a_key_asks_by_itself_or_asks_already_is_not_fixed_once_more() {
+    // The machine finds the key with the newcomer like hazel again: nothing is to be fixed.
+    let collection = hedge();
+    let before = made(&collection);
+    let text = |c: &CharacterId| collection.cells.said(KindId(1), *c, "").to_owned();
+    let like_hazel = Newcomer {
+        name: "filbert".into(),
+        cells: collection.characters.keys().map(|c| (None, *c, text(c))).collect(),
+        ..Newcomer::default()
+    };
+    let slotted = slot_in(&collection, KeyId(1), &before, &like_hazel).expect("a place");
+    let mut after = collection.clone();
+    apply(&mut after, &slotted.edits);
+    assert_right(&after, &slotted);
+    assert_eq!(fixed(&slotted), 0, "{:?}", slotted.edits);
+    // Three questions were put there by hands: only the new one is put there now.
+    let collection = sorted_by_hand();
+    let before = made(&collection);
+    let gorse = Newcomer {
+        name: "gorse".into(),
+        difference: Some(Difference {
+            name: "kind of leaf".into(),
+            ours: "needle".into(),
+            theirs: vec![(KindId(3), "flat".into())],
+        }),
+        sides: vec![(Fork(vec![]), Side::Yes), (Fork(vec![true]), Side::Yes)],
+        ..Newcomer::default()
+    };
+    let slotted = slot_in(&collection, KeyId(1), &before, &gorse).expect("a place");
+    assert_eq!(fixed(&slotted), 1, "{:?}", slotted.edits);
+}
+
+#[test]
+fn a_newcomer_that_lies_in_two_heaps_makes_neither_ask() {
+    let mut collection = sorted_by_hand();
+    for side in [true, false] {
+        collection.apply(&Edit::TakeOut(KeyId(1), Fork(vec![side])));
+    }
+    let before = made(&collection);
+    let elm = |sides: Vec<(Fork, Side)>| Newcomer {
+        name: "elm".into(),
+        difference: Some(Difference {
+            name: "bark".into(),
+            ours: "rough".into(),
+            theirs: (1..=4).map(|kind| (KindId(kind), "smooth".to_owned())).collect(),
+        }),
+        sides,
+        ..Newcomer::default()
+    };
+    let asks = |newcomer: &Newcomer| {
+        slot_in(&collection, KeyId(1), &before, newcomer).expect("a place").asks
+    };
+    let one = asks(&elm(vec![(Fork(vec![]), Side::No)]));
+    assert!(one.is_some_and(|words| words.contains("rough") || words.contains("smooth")));
+    assert_eq!(asks(&elm(vec![(Fork(vec![]), Side::Both)])), None);
+}
+
+#[test]
+fn a_question_that_is_linked_later_keeps_its_heaps_and_another_one_does_not() {
+    let mut collection = sorted_by_hand();
+    let (key, at) = (KeyId(1), Fork::default());
+    let sorted = |collection: &Collection| collection.keys[&key].questions[&at].sorted.len();
+    assert_eq!(sorted(&collection), 4);
+    let yes = AskedOf::States(vec!["shiny".into()]);
+    let ask = |words: &str, ask| Edit::Ask { key, at: at.clone(), words: words.into(), ask };
+    let meant = AskOf { character: CharacterId(1), yes };
+    collection.apply(&ask("Does it shine?", Some(meant.clone())));
+    assert_eq!(sorted(&collection), 4);
+    assert_eq!(collection.keys[&key].questions[&at].ask, Some(meant));
+    assert_eq!(collection.keys[&key].questions.len(), 3, "what is asked below stays");
+    collection.apply(&ask("Is it dull?", None));
+    assert_eq!((sorted(&collection), collection.keys[&key].questions.len()), (0, 1));
+}
+
 #[test]
 fn what_hands_said_of_the_table_outlasts_its_question() {
     let (key, at, kind, character) = (KeyId(1), Fork::default(), KindId(1), CharacterId(4));
