@@ -34,9 +34,9 @@ impl Ink {
 
     fn severity(&self, severity: Severity) -> String {
         let code = match severity {
-            Severity::MustBeMended => "31",
-            Severity::ShouldBeLookedAt => "33",
-            Severity::ForInformation => "36",
+            Severity::MendThis => "31",
+            Severity::WorthALook => "33",
+            Severity::GoodToKnow => "36",
         };
         self.paint(code, severity.words())
     }
@@ -78,7 +78,7 @@ pub(crate) fn push_wrapped(text: &mut String, indent: &str, sentence: &str) {
 /// What must be mended or looked at, under a heading; empty: nothing.
 pub(crate) fn to_look_at(ink: &Ink, findings: &[Finding]) -> String {
     let others: Vec<Finding> =
-        findings.iter().filter(|f| f.severity != Severity::ForInformation).cloned().collect();
+        findings.iter().filter(|f| f.severity != Severity::GoodToKnow).cloned().collect();
     if others.is_empty() {
         return String::new();
     }
