@@ -9,6 +9,7 @@
 use std::cmp::Reverse;
 use std::collections::BTreeSet;
 
+use num_integer::Integer;
 use rustc_hash::FxHashMap;
 use spinney_model::{Ask, Certificate, CharacterIx, Goal, Line, Quantity, Remaining, StateIx};
 use spinney_model::{Remains as Remnant, TaxonIx, Value};
@@ -16,6 +17,7 @@ use spinney_model::{Remains as Remnant, TaxonIx, Value};
 use crate::cost::Effort;
 use crate::course::Course;
 use crate::exact::{NEVER, Solver};
+use crate::goals::Part;
 use crate::ground::Ground;
 use crate::heap::{Heap, Remains};
 use crate::kept;
@@ -48,7 +50,7 @@ pub(crate) fn of(course: &mut Course) -> Option<Certificate> {
     let needed = lines.needed();
     let names = Names::of(&course.solver.ground, &course.plan.kept);
     let lines = lines.worked.iter().zip(needed).filter(|(_, needed)| *needed);
-    Some(Certificate { lines: lines.map(|(line, _)| names.line(&root, line)).collect() })
+    Some(names.written(&root, lines.map(|(line, _)| line)))
 }
 
 /// A heap that has a line.
@@ -66,6 +68,8 @@ struct Worked {
 /// One question of a heap: what it takes, and its two heaps.
 struct Asked {
     own: Effort,
+    /// What it and the heap's own bound show without its two heaps.
+    at_once: Effort,
     sides: [Side; 2],
 }
 
@@ -143,7 +147,7 @@ impl Lines {
                     let said = side.line.map_or(0, |place| below[place - at - 1].bound);
                     whole += side.seen.max(said);
                 }
-                line.bound = line.bound.min(whole);
+                line.bound = line.bound.min(whole.max(ask.at_once));
             }
         }
     }
@@ -165,8 +169,8 @@ impl Lines {
                     let line = side.line.filter(|place| *place != at && needed[*place]);
                     line.map_or(0, |place| self.worked[place].bound).max(side.seen)
                 };
-                let without: Effort = ask.own + ask.sides.iter().map(says).sum::<Effort>();
-                needed[*above] && without < self.worked[*above].bound
+                let without = ask.own + ask.sides.iter().map(says).sum::<Effort>();
+                needed[*above] && without.max(ask.at_once) < self.worked[*above].bound
             };
             let rests = self.worked[at].open || leaning[at].iter().any(rests);
             needed[at] = rests;
@@ -184,13 +188,15 @@ fn ask_all(
 ) -> Option<(Vec<Asked>, Effort)> {
     let need = needs.of(heap);
     let best = solver.known(heap).1.unwrap_or(NEVER);
-    let Offered { candidates, end, left_out } = solver.offered_plainly(heap);
+    let offered = solver.offered_plainly(heap, best);
+    let Offered { candidates, end, left_out, after_any, too_dear } = offered;
     if end || left_out < NEVER || solver.spent() {
         return None;
     }
-    let (mut asks, mut others) = (Vec::new(), NEVER);
+    let (mut asks, mut others) = (Vec::new(), too_dear);
     for candidate in candidates {
-        let (own, whole) = (candidate.own, candidate.bound());
+        let (own, at_once) = (candidate.own, candidate.own + after_any);
+        let whole = candidate.bound().max(at_once);
         if whole >= best {
             others = others.min(whole);
             continue;
@@ -201,7 +207,7 @@ fn ask_all(
         if whole < need {
             give_lines(solver, need - own, &sides, needs)?;
         }
-        asks.push(Asked { own, sides });
+        asks.push(Asked { own, at_once, sides });
     }
     Some((asks, others))
 }
@@ -281,23 +287,67 @@ impl<'a> Names<'a> {
         }
     }
 
-    fn line(&self, root: &Heap, line: &Worked) -> Line {
+    /// The lines, with numbers as small as they can be.
+    fn written<'w>(
+        &self,
+        root: &Heap,
+        worked: impl Iterator<Item = &'w Worked>,
+    ) -> Certificate {
+        let mut met: FxHashMap<(usize, Remains), usize> = FxHashMap::default();
+        let mut lines: Vec<Line> =
+            worked.map(|worked| self.line(root, worked, &mut met)).collect();
+        // In the order of the table, and not in that of the lines.
+        let mut remains: Vec<(Remnant, usize)> =
+            met.into_iter().map(|((cell, left), at)| (self.remnant(cell, left), at)).collect();
+        remains.sort_unstable();
+        let mut places = vec![0; remains.len()];
+        for (place, (_, met)) in remains.iter().enumerate() {
+            places[*met] = place;
+        }
+        let mut whole = self.ground.scale.denominator;
+        let numbers = lines.iter().flat_map(|line| &line.at_least);
+        let part = numbers.fold(whole, |part, number| part.gcd(number));
+        whole /= part;
+        for line in &mut lines {
+            line.at_least.iter_mut().for_each(|number| *number /= part);
+            line.remains.iter_mut().for_each(|place| *place = places[*place]);
+            line.remains.sort_unstable();
+        }
+        let remains = remains.into_iter().map(|(remnant, _)| remnant).collect();
+        Certificate { whole, remains, lines }
+    }
+
+    /// A line that names what remains by when it was met first.
+    fn line(
+        &self,
+        root: &Heap,
+        line: &Worked,
+        met: &mut FxHashMap<(usize, Remains), usize>,
+    ) -> Line {
         let layout = &self.ground.layout;
-        let taken = self.cells.iter().filter(|cell| {
+        let mut remains = Vec::new();
+        for (at, cell) in self.cells.iter().enumerate() {
             let left = layout.left(&line.heap, cell.slot);
-            layout.has(&line.heap, cell.kind) && left != layout.left(root, cell.slot)
-        });
-        let remnant = |cell: &Cell| Remnant {
-            taxon: TaxonIx(cell.kind),
-            character: cell.character,
-            values: self.values(cell, layout.left(&line.heap, cell.slot)),
-        };
-        let (goals, scale) = (&self.ground.goals, self.ground.scale);
-        let number = |sum| scale.share(goals.part(sum, line.bound));
+            if layout.has(&line.heap, cell.kind) && left != layout.left(root, cell.slot) {
+                let next = met.len();
+                remains.push(*met.entry((at, left)).or_insert(next));
+            }
+        }
+        let goals = &self.ground.goals;
+        let number = |part: &Part| goals.part(part.sum, line.bound);
         Line {
             kinds: self.ground.taxa(&line.heap).collect(),
-            remains: taken.map(remnant).collect(),
-            at_least: goals.parts.iter().map(|part| number(part.sum)).collect(),
+            remains,
+            at_least: goals.parts.iter().map(number).collect(),
+        }
+    }
+
+    fn remnant(&self, cell: usize, left: Remains) -> Remnant {
+        let cell = &self.cells[cell];
+        Remnant {
+            taxon: TaxonIx(cell.kind),
+            character: cell.character,
+            values: self.values(cell, left),
         }
     }
 

@@ -28,6 +28,8 @@ pub(crate) struct Ground {
     pub(crate) candidates: usize,
     /// The least that any question adds up to for one find.
     pub(crate) cheapest: Effort,
+    /// All candidates, by the least that they cost any one kind.
+    by_price: Vec<(Effort, u32)>,
     pub(crate) goals: Goals,
     /// Goals that do not fit into exact numbers together with those before them.
     pub(crate) too_large: Vec<Goal>,
@@ -160,6 +162,7 @@ impl Ground {
             questions: Vec::new(),
             candidates: 0,
             cheapest: 1,
+            by_price: Vec::new(),
             goals,
             too_large,
             left_out: plan.left_out.clone(),
@@ -206,15 +209,29 @@ impl Ground {
             let applies = self.applying(ask.character, held);
             questions.push(self.question(ask.clone(), column, held, &applies, false));
         }
+        let kinds = self.matrix.taxa().len();
         let least = |question: &Question| {
             let singles = question.singles.iter().map(|(_, more)| *more);
-            question.cost + singles.min().unwrap_or(0).min(0)
+            let usual = (question.singles.len() < kinds).then_some(0);
+            question.cost + singles.chain(usual).min().unwrap_or(0)
         };
-        let candidates = &questions[..self.candidates];
-        self.cheapest = candidates.iter().map(least).min().unwrap_or(1);
+        let candidates = questions[..self.candidates].iter().zip(0..);
+        self.by_price = candidates.map(|(question, at)| (least(question), at)).collect();
+        self.by_price.sort_unstable();
+        self.cheapest = self.by_price.first().map_or(1, |(price, _)| *price);
         self.number_words(&mut questions);
         self.questions = questions;
         self.at_risk = self.kinds_at_risk();
+    }
+
+    /// The least that any question by which some of these kinds may come out differently costs
+    /// any one kind; nothing, where there is none.
+    pub(crate) fn cheapest_of(&self, kinds: &Set) -> Effort {
+        let splits = |at: u32| {
+            let (yes, no) = &self.questions[at as usize].may;
+            yes.meets(kinds) && no.meets(kinds)
+        };
+        self.by_price.iter().find(|(_, at)| splits(*at)).map_or(0, |(price, _)| *price)
     }
 
     fn kinds_at_risk(&self) -> Set {

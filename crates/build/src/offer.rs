@@ -24,6 +24,11 @@ pub(crate) struct Offered {
     pub(crate) end: bool,
     /// The least bound of those questions for which there was no room; [`NEVER`]: for all.
     pub(crate) left_out: Effort,
+    /// What is left to do after any first question, at least; worked out where nothing that was
+    /// found out before is to count.
+    pub(crate) after_any: Effort,
+    /// The least that questions take of which that alone shows that they are too dear.
+    pub(crate) too_dear: Effort,
 }
 
 /// A question that may be asked of a heap, and what it makes.
@@ -56,21 +61,21 @@ impl Solver {
     /// the same effort, the first; where nothing is wished, of several that make the same two
     /// heaps, the first of the cheapest.
     pub(crate) fn offered(&self, heap: &Heap) -> Offered {
-        self.offer(heap, false, true)
+        self.offer(heap, false, None)
     }
 
     /// Every question that may be asked of a heap, also where an earlier one does the same.
     pub(crate) fn every_offer(&self, heap: &Heap) -> Offered {
-        self.offer(heap, true, true)
+        self.offer(heap, true, None)
     }
 
     /// Every question that may be asked of a heap, with bounds that rest on nothing that was
-    /// found out before.
-    pub(crate) fn offered_plainly(&self, heap: &Heap) -> Offered {
-        self.offer(heap, false, false)
+    /// found out before, but for those that plainly take as much as `dear`.
+    pub(crate) fn offered_plainly(&self, heap: &Heap, dear: Effort) -> Offered {
+        self.offer(heap, false, Some(dear))
     }
 
-    fn offer(&self, heap: &Heap, alike_too: bool, remembering: bool) -> Offered {
+    fn offer(&self, heap: &Heap, alike_too: bool, plainly: Option<Effort>) -> Offered {
         let ground = &self.ground;
         let layout = &ground.layout;
         let present: Vec<usize> = layout.kinds(heap).collect();
@@ -93,12 +98,16 @@ impl Solver {
         }
         if admissible.is_empty() || layout.out_of_steps(heap) {
             let end = admissible.is_empty();
-            return Offered { end, candidates: Vec::new(), left_out: NEVER };
+            let (left_out, too_dear) = (NEVER, NEVER);
+            return Offered { end, candidates: Vec::new(), left_out, after_any: 0, too_dear };
         }
         let parted = self.parted(heap, &present, &admissible);
         self.leave_what_is_wished(heap, &mut admissible);
         let mut rising = present;
         rising.sort_unstable_by_key(|kind| (flows[*kind], *kind));
+        let after_any = plainly.map_or(0, |_| self.after_any(&rising, &flows, &parted));
+        let dear = plainly.unwrap_or(NEVER);
+        let mut too_dear = NEVER;
         let room = self.offers();
         let mut candidates = Vec::new();
         let mut left_out = NEVER;
@@ -108,14 +117,18 @@ impl Solver {
         let mut with_flows = Vec::with_capacity(rising.len());
         for (question, sides) in admissible {
             let asked = &ground.questions[question];
-            let (yes, no) = layout.take_sides(heap, asked, &sides);
             let own = all * layout.each(heap, asked) + layout.singles(heap, asked);
+            if own + after_any >= dear {
+                too_dear = too_dear.min(own + after_any);
+                continue;
+            }
+            let (yes, no) = layout.take_sides(heap, asked, &sides);
             if compare && !seen.is_new(own, &yes, &no, &candidates) {
                 continue;
             }
             let mut weigh = |side: &Heap, kinds: &Set| {
                 with_flows.clear();
-                let known = if remembering { self.memory.get(side) } else { None };
+                let known = if plainly.is_none() { self.memory.get(side) } else { None };
                 let at = (&rising[..], &flows[..]);
                 self.weigh((side, known), kinds, &sides, at, &parted, &mut with_flows)
             };
@@ -136,7 +149,18 @@ impl Solver {
             }
         }
         left_out = left_out.min(leave(&mut candidates, room));
-        Offered { candidates, end: false, left_out }
+        Offered { candidates, end: false, left_out, after_any, too_dear }
+    }
+
+    /// All kinds that must be parted take so much, less one question for each of them.
+    fn after_any(&self, rising: &[usize], flows: &[Effort], parted: &Parted) -> Effort {
+        let mut kinds: Vec<(Effort, usize)> =
+            rising.iter().map(|kind| (flows[*kind], *kind)).collect();
+        let (least, _) = parted.least_steps(&mut kinds, &mut self.splits.borrow_mut());
+        let once: Effort = kinds.iter().map(|(flow, _)| flow).sum();
+        let mut here = Set::none(flows.len());
+        rising.iter().for_each(|kind| here.add(*kind));
+        (least - once).max(0) * self.ground.cheapest_of(&here)
     }
 
     /// Whether any admissible question may be asked of a heap, whatever was asked before.
@@ -217,8 +241,9 @@ impl Solver {
         {
             return (NEVER, NEVER);
         }
-        let least = least * self.ground.cheapest;
-        (known.map_or(least, |known| known.lower.max(least)), guess * self.ground.cheapest)
+        let cheapest = self.ground.cheapest_of(kinds);
+        let least = least * cheapest;
+        (known.map_or(least, |known| known.lower.max(least)), guess * cheapest)
     }
 }
 

@@ -8,7 +8,7 @@ use std::cmp::Ordering;
 use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 
-use spinney_build::{Budget, build};
+use spinney_build::{Budget, Progress, Search, build};
 use spinney_fixtures::every_key::{Question, Tree};
 use spinney_fixtures::forms::{Forms, Single};
 use spinney_fixtures::seeded;
@@ -231,6 +231,93 @@ fn every_order_of_goals_reaches_what_the_best_key_of_the_list_reaches() {
 }
 
 /// The orders in which two or three of the goals can be wished.
+/// Every character is read right more or less often of most kinds: what one kind costs less than
+/// the others must not raise what all cost at least.
+#[test]
+fn how_often_each_kind_is_read_right_counts_for_that_kind() {
+    let mut compared = 0;
+    for seed in 0..1200 {
+        let matrix = seeded::awkward(seed);
+        let mut rng = fastrand::Rng::with_seed(seed + 91);
+        let mut characters = matrix.characters().to_vec();
+        for character in &mut characters {
+            character.read_right = Some(rng.u8(40..=99));
+            let often = matrix.taxon_indices().map(|taxon| (taxon, rng.u8(5..=100)));
+            character.read_right_of = often.collect();
+            if rng.bool() {
+                character.read_right_of.retain(|_, right| *right % 3 > 0);
+            }
+        }
+        let matrix =
+            spinney_fixtures::drawn::remade(&matrix, matrix.taxa().to_vec(), characters);
+        let Some(keys) = list(&matrix, &BTreeSet::new()) else { continue };
+        let goals = vec![Goal::MostRightEnds];
+        let wishes = Wishes { goals: goals.clone(), ..Wishes::default() };
+        assert_eq!(reached(&matrix, &wishes).0, best(&matrix, &keys, &goals), "seed {seed}");
+        compared += 1;
+    }
+    assert!(compared > 500, "only {compared} tables had a list");
+}
+
+/// Whoever looks at the screen after every heap comes to the same key as whoever waits.
+#[test]
+fn small_steps_come_to_the_same_as_one_large_one() {
+    let mut steps = 0;
+    for seed in 0..60 {
+        let matrix = if seed % 3 == 0 { seeded::evening(seed) } else { wordy(seed) };
+        for goals in [
+            vec![Goal::EvenTeaching],
+            vec![Goal::MostRightEnds, Goal::EvenTeaching, Goal::ShortestLongestPath],
+            vec![Goal::ShortestLongestPath, Goal::EvenTeaching],
+        ] {
+            let wishes = Wishes { goals, ..Wishes::default() };
+            let at_once = build(&matrix, &wishes, Budget::default());
+            let mut search = Search::new(&matrix, &wishes);
+            while let Progress::Working { .. } = search.step(1) {
+                steps += 1;
+                assert!(steps < 10_000_000, "seed {seed}: it never ends");
+            }
+            let stepped = search.finish();
+            assert!(at_once.claim.optimal() && stepped.claim.optimal(), "seed {seed}");
+            assert_eq!(stepped.claim.reached, at_once.claim.reached, "seed {seed}: {wishes:?}");
+            assert_eq!(stepped.key, at_once.key, "seed {seed}: {wishes:?}");
+        }
+    }
+    assert!(steps > 500, "only {steps} steps were taken");
+}
+
+/// The price of an early wish is what the rest of the wishes take without it, and without no
+/// other.
+#[test]
+fn an_early_wish_costs_what_the_others_take_without_it() {
+    let (mut priced, mut differ) = (0, 0);
+    for seed in 0..400 {
+        let matrix = seeded::awkward_wide(seed);
+        let mut rng = fastrand::Rng::with_seed(seed + 3);
+        let mut kinds: Vec<TaxonIx> = matrix.taxon_indices().collect();
+        rng.shuffle(&mut kinds);
+        let early = vec![Early::Leave(kinds[0]), Early::Leave(kinds[1])];
+        let wishes = Wishes { early: early.clone(), ..Wishes::default() };
+        let built = build(&matrix, &wishes, Budget::default());
+        if !built.refused.is_empty() || !built.claim.optimal() {
+            continue;
+        }
+        let mut extras = Vec::new();
+        for (at, wish) in early.iter().enumerate() {
+            let others = Wishes { early: vec![early[1 - at]], ..Wishes::default() };
+            let without = build(&matrix, &others, Budget::default()).claim.total;
+            let price =
+                built.claim.prices.iter().find(|price| price.wish == Wish::Early(*wish));
+            let price = price.unwrap_or_else(|| panic!("seed {seed}: no price of {wish:?}"));
+            assert_eq!(price.extra, built.claim.total - without, "seed {seed}: {wish:?}");
+            extras.push(price.extra);
+            priced += 1;
+        }
+        differ += usize::from(extras[0] != extras[1]);
+    }
+    assert!(priced > 200 && differ > 50, "{priced} prices, {differ} pairs that differ");
+}
+
 fn pairs_and_triples() -> Vec<Vec<Goal>> {
     let mut orders = Vec::new();
     for one in Goal::ALL {

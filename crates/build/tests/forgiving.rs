@@ -398,18 +398,31 @@ fn a_second_place_stands_in_the_key_where_it_is_said_to() {
 fn a_budget_that_is_used_up_leaves_a_key_and_a_bound() {
     let table = with_odds(&drawn::m1(), &[80, 85, 95, 85, 90, 90, 97]);
     let sure = forgiven(&table, 2);
-    for heaps in [0, 1, 5, 20, 80] {
+    let (mut stopped, mut proved) = (0, 0);
+    for heaps in [0, 1, 5, 20, 80, 100_000] {
         let keys = forgive(&table, &Wishes::default(), 2, Budget { heaps }).keys;
+        assert_eq!(keys.len(), sure.len(), "{heaps}");
         for (key, sure) in keys.iter().zip(&sure) {
             assert!(!key.key.couplets.is_empty());
             assert!(key.right <= sure.right && sure.right <= key.at_most, "{heaps}");
-            let proved = key.stopped.is_none();
-            assert_eq!(
-                proved,
-                key.right == key.at_most && key.stopped != Some(Stopped::Budget)
-            );
+            match key.stopped {
+                None => {
+                    assert_eq!((key.right, key.at_most), (sure.right, sure.right), "{heaps}");
+                    proved += 1;
+                }
+                Some(why) => {
+                    assert_eq!(why, Stopped::Budget, "{heaps}");
+                    assert!(heaps < 100_000, "that is enough for all of them");
+                    stopped += 1;
+                }
+            }
         }
     }
+    // Nothing can be proved by taking no heap apart.
+    assert!(
+        stopped >= sure.len() && proved >= sure.len(),
+        "{stopped} stopped, {proved} proved"
+    );
 }
 
 #[test]

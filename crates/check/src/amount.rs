@@ -86,5 +86,15 @@ fn long(share: Share) -> BigRational {
     BigRational::new((*share.numer()).into(), (*share.denom()).into())
 }
 
+/// The least common multiple of two numbers above zero, by Euclid's rule; None: it does not fit
+/// into a machine number.
+pub(crate) fn common_multiple(one: i128, other: i128) -> Option<i128> {
+    let (mut a, mut b) = (one, other);
+    while b != 0 {
+        (a, b) = (b, a % b);
+    }
+    (one / a).checked_mul(other)
+}
+
 #[cfg(test)]
 mod tests;

@@ -56,11 +56,6 @@ impl Bits {
         Self(self.0.iter().zip(&other.0).map(|(a, b)| a & b).collect())
     }
 
-    /// The kinds that are not in the other.
-    pub(crate) fn but(&self, other: &Self) -> Self {
-        Self(self.0.iter().zip(&other.0).map(|(a, b)| a & !b).collect())
-    }
-
     /// How many kinds are in both.
     pub(crate) fn common(&self, other: &Self) -> u32 {
         self.0.iter().zip(&other.0).map(|(a, b)| (a & b).count_ones()).sum()

@@ -135,14 +135,14 @@ impl Report {
     }
 
     /// Whether anything must be mended.
-    pub fn must_be_mended(&self) -> bool {
-        self.findings.iter().any(|finding| finding.severity == Severity::MustBeMended)
+    pub fn says_mend_this(&self) -> bool {
+        self.findings.iter().any(|finding| finding.severity == Severity::MendThis)
     }
 
     /// Whether the key works: all of it was checked, nothing must be mended, and every form of
     /// every kind comes out, also where nobody has recorded what it has.
     pub fn works(&self) -> bool {
-        !self.must_be_mended()
+        !self.says_mend_this()
             && self.checked == self.questions
             && self.unfinished.is_empty()
             && self.walks.iter().all(|walk| walk.arrived)
@@ -153,7 +153,7 @@ impl Report {
         match () {
             () if self.broken_as_a_tree() => Holds::Broken,
             () if self.works() => Holds::Whole,
-            () if self.must_be_mended() || self.walks.iter().any(|walk| !walk.arrived) => {
+            () if self.says_mend_this() || self.walks.iter().any(|walk| !walk.arrived) => {
                 Holds::ToMend
             }
             () => Holds::Unchecked,

@@ -44,7 +44,7 @@ pub(crate) fn of_table(values: &Values<'_>, pairs: &Pairs) -> Vec<Finding> {
 /// Something was too large to be looked at whole. That is no fault of the table.
 pub(crate) fn too_many(sentence: &str) -> Finding {
     Finding {
-        severity: Severity::ShouldBeLookedAt,
+        severity: Severity::WorthALook,
         ..Finding::new(
             Code::TooLarge,
             Place::Table,

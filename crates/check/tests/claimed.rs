@@ -261,7 +261,7 @@ fn every_broken_wish_is_named() {
         let broken: Vec<&str> =
             said(&report).iter().filter(|f| f.0 == Code::WishBroken).map(|f| f.1).collect();
         assert!(broken.contains(&sentence), "{wishes:?}: {:#?}", said(&report));
-        assert!(report.must_be_mended());
+        assert!(report.says_mend_this());
         assert!(!matches!(report.proof, Proof::Confirmed(_)), "{wishes:?}");
     }
 }
@@ -376,13 +376,13 @@ fn what_is_too_large_to_replay_says_so() {
 fn a_proof_written_by_hand_is_followed() {
     let matrix = matrix(TWIGS);
     let line = |kinds: &[TaxonIx], at_least: i128| Line {
-        kinds: kinds.iter().copied().collect(),
+        kinds: kinds.to_vec(),
         remains: Vec::new(),
-        at_least: vec![whole(at_least)],
+        at_least: vec![at_least],
     };
     let all = [HAZEL, LIME, BEECH, TaxonIx(3)];
     let with = |lines: Vec<Line>| {
-        let certificate = Some(Certificate { lines });
+        let certificate = Some(Certificate { whole: 1, remains: Vec::new(), lines });
         opinion(&matrix, BY_EDGE, &Claim { certificate, ..claim(8, Wishes::default()) })
     };
     // Whatever is asked first, of the easy two or with a ruler: 4 finds, and two pairs after it,
@@ -414,11 +414,43 @@ fn a_proof_written_by_hand_is_followed() {
     }
 }
 
+/// What remains of a cell is known for what it is: a state or a place that there is not, beside
+/// one that there is, makes the whole line none of this table's.
+#[test]
+fn remains_that_the_table_does_not_have_are_refused() {
+    let matrix = matrix(
+        "edge: toothed, smooth
+         lobes: lobed, entire
+         hazel | toothed or smooth | entire
+         lime  | toothed           | lobed
+         beech | smooth            | lobed",
+    );
+    let text = "
+        1. Is it lobed? [lobes = lobed] -> 2 / hazel
+        2 (1). Is the edge toothed? [edge = toothed] -> lime / beech";
+    let with = |states: &[usize], place: usize| {
+        let values = Remaining::States(states.iter().map(|state| StateIx(*state)).collect());
+        let remains = vec![Remains { taxon: HAZEL, character: EDGE, values }];
+        let kinds = vec![HAZEL, LIME];
+        let lines = vec![Line { kinds, remains: vec![place], at_least: vec![3] }];
+        let certificate = Some(Certificate { whole: 2, remains, lines });
+        let claim = Claim { certificate, ..claim(5, Wishes::default()) };
+        let report = opinion(&matrix, text, &claim);
+        report.findings.iter().any(|found| found.sentence.contains("do not fit the table"))
+    };
+    assert!(!with(&[0], 0), "half of hazel, and lime: 3 finds in 2 parts, and one question");
+    for (states, place) in
+        [(&[0, 64][..], 0), (&[0, 2], 0), (&[0, 130], 0), (&[], 0), (&[0], 1)]
+    {
+        assert!(with(states, place), "{states:?} at {place}");
+    }
+}
+
 /// A claim of which no certificate speaks is looked at by trying every key, whatever it carries.
 #[test]
 fn of_early_wishes_no_certificate_speaks() {
     let wishes = Wishes { early: vec![Early::Leave(HAZEL)], ..Wishes::default() };
-    let certificate = Some(Certificate::default());
+    let certificate = Some(Certificate { whole: 1, remains: Vec::new(), lines: Vec::new() });
     let carried = Claim { certificate, ..claim(8, wishes) };
     let report = opinion(&matrix(TWIGS), BY_LOBES, &carried);
     assert!(matches!(report.proof, Proof::Confirmed(Road::EveryKey { .. })), "{report:#?}");

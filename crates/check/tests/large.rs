@@ -87,6 +87,21 @@ fn a_thousand_kinds_that_nothing_parts_are_one_group() {
     assert_eq!(codes(&found), [Code::NotSeparable]);
 }
 
+/// Up to six states every group of them is a question; beyond, one state against the rest. Two
+/// kinds of two states each are parted by a group, but by no state alone.
+#[test]
+fn of_more_than_six_states_one_alone_must_part() {
+    let drawn = |states: usize, first: &str| {
+        let names: Vec<String> = (1..=states).map(|n| format!("s{n}")).collect();
+        let text = format!("form: {}\none | {first}\nother | s3 or s4", names.join(", "));
+        codes(&table(&matrix(&text), &Settings::default()))
+    };
+    assert_eq!(drawn(7, "s1 or s2"), [Code::NotSeparable]);
+    assert!(!drawn(6, "s1 or s2").contains(&Code::NotSeparable), "a group of two parts them");
+    assert!(!drawn(7, "s1").contains(&Code::NotSeparable), "s1 against the rest parts them");
+    assert_eq!(drawn(7, "s3"), [Code::NotSeparable], "s3 is what both may have");
+}
+
 #[test]
 fn a_circle_of_numbers_ends() {
     let matrix = matrix("colour: red, blue\none | red\nother | blue");
@@ -129,7 +144,10 @@ fn twenty_thousand_precise_ranges_are_read_in_reasonable_time() {
     let low = low.into_iter().chain([unknown]);
     key.couplets[0].no = spinney_model::Destination::End(spinney_model::End::of(low));
     let report = check(&matrix, &key, None, &Settings::default());
-    assert!(report.effort.is_some(), "{:?}", codes(&report.findings));
+    // One look with a ruler, two steps, at each of 20,000 finds.
+    let effort = report.effort.as_ref().expect("it can be added up");
+    assert_eq!(effort.total, spinney_model::Share::from_integer(40_000));
+    assert_eq!((effort.longest, report.checked, report.questions), (1, 1, 1));
     assert_eq!(report.walks.len(), 20_001, "the unknown one goes both ways");
 }
 

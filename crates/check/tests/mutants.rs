@@ -2,8 +2,10 @@
 
 use std::collections::BTreeSet;
 
-use spinney_check::{CODES, Settings, check, table};
-use spinney_model::{Claim, Code, Finding, Matrix, Share, Stopped, Wishes};
+use spinney_check::{CODES, Report, Settings, check, table};
+use spinney_model::{
+    CharacterIx, Claim, Code, Finding, Goal, Matrix, Reached, Share, Stopped, Wishes,
+};
 
 #[path = "drawn/good_key.rs"]
 mod drawn;
@@ -255,7 +257,7 @@ fn the_good_key_is_good() {
     let matrix = matrix(HEDGE);
     let report = check(&matrix, &key(&matrix, HEDGE_KEY), None, &Settings::default());
     assert_eq!(report.findings, []);
-    assert!(report.works() && !report.broken_as_a_tree() && !report.must_be_mended());
+    assert!(report.works() && !report.broken_as_a_tree() && !report.says_mend_this());
     assert_eq!(report.coverage(), "9 of 9 questions checked against the table");
     assert!(report.walks.iter().all(|walk| walk.arrived));
     // Ivy comes out twice, everything else once.
@@ -431,21 +433,84 @@ fn a_key_with_too_many_ways_says_so() {
     assert!(report.findings.iter().all(|finding| finding.code != Code::TooLarge));
 }
 
+/// A key, or what is claimed of one, in which a code must appear; and a sound one beside it.
+type Pair = fn() -> [Report; 2];
+
+/// Codes that no change of one word in the drawn key brings about.
+const BY_OTHER_MEANS: &[(Code, Pair)] = &[
+    (Code::GoodQuestion, || {
+        [true, false].map(|pupils_wrote_it| {
+            let matrix = matrix(HEDGE);
+            let settings = Settings { pupils_wrote_it, ..Settings::default() };
+            check(&matrix, &key(&matrix, HEDGE_KEY), None, &settings)
+        })
+    }),
+    (Code::CostWrong, || claims([claim(Share::from_integer(35)), claim(Share::new(71, 2))])),
+    (Code::BoundWrong, || {
+        let right = claim(Share::new(71, 2));
+        let wrong = Claim { lower_bound: Share::from_integer(36), ..right.clone() };
+        claims([wrong, right])
+    }),
+    (Code::GoalWrong, || {
+        // By hand: the longest path has five questions.
+        claims([4, 5].map(|questions| {
+            let value = Share::from_integer(questions);
+            let reached =
+                vec![Reached { goal: Goal::ShortestLongestPath, value, then: None }, effort()];
+            let goals = vec![Goal::ShortestLongestPath];
+            let wishes = Wishes { goals, ..Wishes::default() };
+            Claim { wishes, reached, ..claim(Share::new(71, 2)) }
+        }))
+    }),
+    (Code::WishBroken, || {
+        // The first question is about the character of the first column of the drawing.
+        claims([[CharacterIx(0)].into(), BTreeSet::new()].map(|never| {
+            let wishes = Wishes { never, ..Wishes::default() };
+            Claim { wishes, ..claim(Share::new(71, 2)) }
+        }))
+    }),
+    (Code::Comb, || [&[1, 1, 1, 1][..], &[]].map(|heads| of_rings(6, heads))),
+    (Code::LongPath, || [&[1, 1, 1, 2, 1, 1, 1][..], &[]].map(|heads| of_rings(12, heads))),
+    (Code::TooLarge, || {
+        ["?", "a"].map(|cell| {
+            let (matrix, text) = ladder(16, cell);
+            check(&matrix, &key(&matrix, &text), None, &Settings::default())
+        })
+    }),
+];
+
+fn effort() -> Reached {
+    Reached { goal: Goal::LeastEffort, value: Share::new(71, 2), then: None }
+}
+
+fn claims(of: [Claim; 2]) -> [Report; 2] {
+    let matrix = matrix(HEDGE);
+    let key = key(&matrix, HEDGE_KEY);
+    of.map(|claim| check(&matrix, &key, Some(&claim), &Settings::default()))
+}
+
+fn of_rings(kinds: usize, heads: &[usize]) -> Report {
+    let (matrix, text) = numbered(kinds, heads);
+    check(&matrix, &key(&matrix, &text), None, &Settings::default())
+}
+
+#[test]
+fn each_code_by_other_means_is_found_where_it_belongs_and_nowhere_else() {
+    for (code, pair) in BY_OTHER_MEANS {
+        let [broken, sound] = pair();
+        let found = |report: &Report| codes(&report.findings).contains(code);
+        assert!(found(&broken), "{code:?}: {:#?}", broken.findings);
+        assert!(!found(&sound), "{code:?}: {:#?}", sound.findings);
+    }
+}
+
+/// No code is left out: every one that this crate gives stands in one of the lists above, each of
+/// which has a test that looks for it.
 #[test]
 fn every_code_has_a_mutant() {
-    let tables: BTreeSet<Code> = OF_THE_TABLE.iter().map(|mutant| mutant.code).collect();
-    let keys: BTreeSet<Code> = OF_THE_KEY.iter().map(|mutant| mutant.code).collect();
-    let elsewhere = [
-        Code::GoodQuestion,
-        Code::CostWrong,
-        Code::BoundWrong,
-        // In claimed.rs.
-        Code::GoalWrong,
-        Code::WishBroken,
-        Code::Comb,
-        Code::LongPath,
-        Code::TooLarge,
-    ];
-    let mutants: BTreeSet<Code> = tables.into_iter().chain(keys).chain(elsewhere).collect();
+    let tables = OF_THE_TABLE.iter().map(|mutant| mutant.code);
+    let keys = OF_THE_KEY.iter().map(|mutant| mutant.code);
+    let others = BY_OTHER_MEANS.iter().map(|(code, _)| *code);
+    let mutants: BTreeSet<Code> = tables.chain(keys).chain(others).collect();
     assert_eq!(mutants, CODES.iter().copied().collect());
 }

@@ -57,7 +57,7 @@ fn a_key_with_eight_faults_gives_eight_findings_and_some_praise() {
     let faults: Vec<String> = report
         .findings
         .iter()
-        .filter(|finding| finding.severity != Severity::ForInformation)
+        .filter(|finding| finding.severity != Severity::GoodToKnow)
         .map(|finding| format!("{} at {}", finding.code.text(), finding.place))
         .collect();
     assert_eq!(
@@ -119,7 +119,7 @@ fn an_unlinked_question_takes_no_blame_and_gives_no_certainty() {
     let text = HEDGE_KEY.replace("[lobes = lobed]", "[]");
     let report = check(&matrix, &key(&matrix, &text), None, &Settings::default());
     assert_eq!(report.findings, [], "ivy is named on both sides, the others on one");
-    assert!(!report.works() && !report.must_be_mended());
+    assert!(!report.works() && !report.says_mend_this());
     assert_eq!((report.checked, report.questions, report.effort), (8, 9, None));
     // A fault further down is still seen: hazel can only come by question 6.
     let text = text.replace("lime / hazel", "hazel / lime");

@@ -333,3 +333,30 @@ fn a_column_of_inches_is_said_in_inches() {
     assert!(near.contains("asks at 2.1 inches"), "{near}");
     assert!(near.contains("hazel (1 to 2 inches)"), "{near}");
 }
+
+/// Of a question that nobody gets to, the kinds are named that come out nowhere else.
+#[test]
+fn who_never_comes_out_below_a_lost_question_is_named() {
+    let matrix = matrix(
+        "edge: toothed, smooth
+         lobes: lobed, entire
+         hazel | toothed | entire
+         lime  | toothed | lobed
+         beech | smooth  | entire
+         maple | smooth  | lobed",
+    );
+    let lost = |below: &str| {
+        let text = format!(
+            "1. Is the edge toothed? [edge = toothed] -> hazel / beech
+             2. Is it lobed? [lobes = lobed] -> {below}"
+        );
+        let found = check(&matrix, &key(&matrix, &text), None, &Settings::default()).findings;
+        only(&found, Code::Unreachable).0.to_owned()
+    };
+    let names = |sentence: &str| sentence.split_once(", and so ").map(|(_, so)| so.to_owned());
+    let two = names(&lost("lime / maple")).expect("two are named");
+    assert!(two.starts_with("lime and maple never come out"), "{two}");
+    let one = names(&lost("lime / hazel")).expect("one is named");
+    assert!(one.starts_with("lime never comes out"), "{one}");
+    assert_eq!(names(&lost("beech / hazel")), None, "both come out elsewhere");
+}

@@ -170,7 +170,7 @@ fn blames(report: &Report) -> Vec<Code> {
         Code::Loop,
         Code::SameBothWays,
     ];
-    let must = report.findings.iter().filter(|f| f.severity == Severity::MustBeMended);
+    let must = report.findings.iter().filter(|f| f.severity == Severity::MendThis);
     must.map(|finding| finding.code).filter(|code| !apart.contains(code)).collect()
 }
 

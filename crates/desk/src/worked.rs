@@ -207,9 +207,8 @@ impl Made {
 
     /// How the key stands: who asked, whether it holds, whether people tried it as it is now.
     pub(crate) fn standing(&self, drawn: &Drawn) -> Standing {
-        let peoples = self.claim.is_none() || !drawn.questions.is_empty();
         Standing {
-            asked_by: if peoples { AskedBy::People } else { AskedBy::Search },
+            asked_by: AskedBy::of(&self.key, self.claim.as_ref()),
             holds: self.opinion.holds(),
             tried: drawn.wish(WishField::Tried) == self.token(),
         }

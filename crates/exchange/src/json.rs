@@ -20,7 +20,7 @@ use spinney_model::{BestKeys, Claim, Finding, Key, Matrix, Reasons, Refusal, Sha
 
 pub use forgive::forgiving;
 pub use many_ways::many_ways;
-pub use read::{JsonError, read_claim, read_key};
+pub use read::{JsonError, read, read_claim, read_key};
 pub use revise::{Revised, revised};
 pub use weak::weak;
 

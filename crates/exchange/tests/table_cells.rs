@@ -344,6 +344,27 @@ fn what_the_second_sheet_says_comes_first() {
     assert_eq!(told(&read, Code::StatesAlike).len(), 1);
 }
 
+/// A gap is read in its own unit, else in its column's; of another sort it is none.
+#[test]
+fn a_gap_may_have_a_unit_of_its_own() {
+    let gap = |row: &str| {
+        let read = with_characters(
+            "kind | stalk\n a | 3-30\n b | 60-70",
+            Some(&format!("character | unit | gap\n stalk | {row}")),
+        );
+        let Scale::Measure { gap, .. } = read.matrix.character(CharacterIx(0)).scale else {
+            panic!("no measure")
+        };
+        (gap, told(&read, Code::CellNotUnderstood).len())
+    };
+    let millimetres = |mm| Quantity::from_whole(mm);
+    assert_eq!(gap("mm | 0.5 cm"), (millimetres(5), 0));
+    assert_eq!(gap("cm | 2 mm"), (millimetres(2), 0));
+    assert_eq!(gap("cm | 3"), (millimetres(30), 0));
+    let usual = gap("mm |").0;
+    assert_eq!(gap("mm | 2 g"), (usual, 1), "grams are no length");
+}
+
 #[test]
 fn a_column_goes_on_to_be_written_as_it_was_typed() {
     let read = table(

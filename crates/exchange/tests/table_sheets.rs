@@ -133,6 +133,31 @@ fn governors_stand_above_governors() {
     assert!(matches!(cell(1, 2), Value::Counts(_)));
 }
 
+/// A colon stands behind a language, or is a part of the name.
+#[test]
+fn another_name_may_have_a_colon() {
+    let read = hedge(
+        TABLE,
+        "",
+        "kind  | other names
+         hazel | \"de: Hasel\"; the nut: cob; de: Hasel: die Nuss; : x; de:",
+        "",
+    );
+    let names = &read.matrix.taxon(TaxonIx(0)).other_names;
+    let names: Vec<_> =
+        names.iter().map(|other| (other.language.as_deref(), other.name.as_str())).collect();
+    assert_eq!(
+        names,
+        [
+            (None, "de: Hasel"),
+            (None, "the nut: cob"),
+            (Some("de"), "Hasel: die Nuss"),
+            (None, ": x"),
+            (None, "de:"),
+        ]
+    );
+}
+
 #[test]
 fn a_kind_is_described_on_its_own_sheet() {
     let read = hedge(

@@ -69,6 +69,17 @@ fn so_many_of_so_many_are_counts_of_yes_and_no() {
     assert_eq!(told(&read, Code::CellNotUnderstood).len(), 3);
 }
 
+/// The only yes of a column may stand in a count of finds.
+#[test]
+fn a_yes_in_so_many_of_so_many_makes_a_column_of_yes_and_no() {
+    let read = table("kind | lobes\n a | few\n b | no\n c | yes 3 of 10");
+    let both = vec![(StateIx(0), share(3, 10)), (StateIx(1), share(7, 10))];
+    assert_eq!(states(&read, 0)[..2], ["yes", "no"]);
+    assert_eq!(value(&read, 2, 0), Value::States(both));
+    let none = table("kind | lobes\n a | few\n b | no\n c | no 3 of 10");
+    assert_ne!(states(&none, 0)[..2], ["yes", "no"], "nobody said yes");
+}
+
 #[test]
 fn a_yes_among_other_words_is_a_state_and_said() {
     let read = table("kind | lobes\n a | deep\n b | shallow\n c | yes\n d | no");

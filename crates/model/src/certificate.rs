@@ -4,11 +4,15 @@
 
 use std::collections::BTreeSet;
 
-use crate::{CharacterIx, Quantity, Share, StateIx, TaxonIx};
+use crate::{CharacterIx, Quantity, StateIx, TaxonIx};
 
 /// A proof that no key takes less than a claimed one. None of its lines needs a search.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Certificate {
+    /// The denominator of every number in it, above zero.
+    pub whole: i128,
+    /// What remains of cells. Lines name it by its place here.
+    pub remains: Vec<Remains>,
     /// The lines, each about another heap.
     pub lines: Vec<Line>,
 }
@@ -16,12 +20,14 @@ pub struct Certificate {
 /// What every key takes at least from one heap on.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Line {
-    /// The kinds that are still possible.
-    pub kinds: BTreeSet<TaxonIx>,
-    /// What remains of the cells from which answers have taken something.
-    pub remains: Vec<Remains>,
-    /// A number for each goal that adds up, in their order; of the least effort alone, one.
-    pub at_least: Vec<Share>,
+    /// The kinds that are still possible, rising.
+    pub kinds: Vec<TaxonIx>,
+    /// What remains of the cells from which answers have taken something: places in
+    /// [`Certificate::remains`], rising.
+    pub remains: Vec<usize>,
+    /// A number for each goal that adds up, in their order, over [`Certificate::whole`]; of the
+    /// least effort alone, one.
+    pub at_least: Vec<i128>,
 }
 
 /// What remains of a cell.

@@ -18,7 +18,7 @@ pub(crate) mod wishes;
 use spinney_build::{Built, Progress as Found, Search};
 use spinney_check::{Report, Settings};
 use spinney_exchange::json;
-use spinney_model::{AskedBy, Claim, Code, Finding, Key, Matrix, Standing, Wishes, Wording};
+use spinney_model::{AskedBy, Code, Finding, Matrix, Standing, Wishes, Wording};
 use spinney_press::{Stamp, wording};
 
 use crate::args;
@@ -85,16 +85,10 @@ pub(crate) fn settings(answer: &args::Answer, pupils: bool) -> Settings {
     }
 }
 
-/// What the sheets say of a key's standing: whether its questions are people's, what a second
-/// opinion says of it, and whether people tried it.
-pub(crate) fn stamp(peoples: bool, opinion: &Report, tried: bool) -> Stamp {
-    let asked_by = if peoples { AskedBy::People } else { AskedBy::Search };
+/// What the sheets say of a key's standing: who asked its questions, what a second opinion says
+/// of it, and whether people tried it.
+pub(crate) fn stamp(asked_by: AskedBy, opinion: &Report, tried: bool) -> Stamp {
     Stamp::of(Standing { asked_by, holds: opinion.holds(), tried })
-}
-
-/// Whether people asked one of a key's questions.
-pub(crate) fn peoples(key: &Key, claim: Option<&Claim>) -> bool {
-    claim.is_none() || key.couplets.iter().any(|couplet| couplet.kept)
 }
 
 /// The words of a couplet, for a sentence.

@@ -36,9 +36,9 @@ impl Ink {
 
     fn severity(&self, severity: Severity) -> String {
         let paint = match severity {
-            Severity::MustBeMended => Paint::Red,
-            Severity::ShouldBeLookedAt => Paint::Yellow,
-            Severity::ForInformation => Paint::Cyan,
+            Severity::MendThis => Paint::Red,
+            Severity::WorthALook => Paint::Yellow,
+            Severity::GoodToKnow => Paint::Cyan,
         };
         self.paint(paint, severity.words())
     }
@@ -80,7 +80,7 @@ pub(crate) fn push_wrapped(text: &mut String, indent: &str, sentence: &str) {
 /// What must be mended or looked at, under a heading; empty: nothing.
 pub(crate) fn to_look_at(ink: &Ink, findings: &[Finding]) -> String {
     let others: Vec<Finding> =
-        findings.iter().filter(|f| f.severity != Severity::ForInformation).cloned().collect();
+        findings.iter().filter(|f| f.severity != Severity::GoodToKnow).cloned().collect();
     if others.is_empty() {
         return String::new();
     }

@@ -11,8 +11,8 @@ use spinney_check::{Proof, Report, Road, Settings, check};
 use spinney_exchange::json;
 use spinney_fixtures::{drawn, seeded};
 use spinney_model::{
-    Certificate, CharacterIx, Claim, Code, Difficulty, Goal, Line, Matrix, Remaining, Scene,
-    Share, StateIx, Taxon, TaxonIx, Value, Wishes,
+    Ask, Certificate, CharacterIx, Claim, Code, Difficulty, Goal, Kept, Line, Matrix,
+    Remaining, Scene, Share, StateIx, Taxon, TaxonIx, Value, Wishes,
 };
 
 fn opinion(matrix: &Matrix, built: &Built) -> Report {
@@ -81,182 +81,336 @@ fn large_proofs_are_followed() {
     }
 }
 
-/// What was done to a true proof.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-enum Falsehood {
-    /// A line says more, by the smallest number there is, than follows from its questions.
-    RaisedALittle,
-    /// A line says more than the best key of its heap takes, as a search of that heap alone finds.
-    RaisedAboveTheBest,
-    /// The line of one heap is missing. `build` strikes out what nothing rests on, so that
-    /// without any one line the others do not hold.
-    LeftOut,
-    /// A character is easier now, and a search finds that there is a better key.
-    CostLowered,
-    /// The key is said to take less, and the lines about what lies open as well.
-    TotalLowered,
-    /// The claim stays, and the line it rests on says less.
-    NotEnough,
-    /// One kind of a heap is another one: the heap that was needed has no line.
-    OtherKinds,
-    /// Of a cell something else is left: the same.
-    OtherRemains,
+/// A table, what is wished of its key, and a key that is claimed to be the best.
+#[derive(Clone)]
+struct Case {
+    matrix: Matrix,
+    wishes: Wishes,
+    built: Built,
 }
 
-use Falsehood::*;
+impl Case {
+    fn proof(&mut self) -> &mut Certificate {
+        self.built.claim.certificate.as_mut().expect("it was carried")
+    }
 
-const ALL: [Falsehood; 8] = [
-    RaisedALittle,
-    RaisedAboveTheBest,
-    LeftOut,
-    CostLowered,
-    TotalLowered,
-    NotEnough,
-    OtherKinds,
-    OtherRemains,
+    fn opinion(&self) -> Report {
+        opinion(&self.matrix, &self.built)
+    }
+
+    /// What adds up, in order: a line has a number for each.
+    fn goals(&self) -> Vec<Goal> {
+        let mut goals = self.wishes.goals.clone();
+        if !goals.contains(&Goal::LeastEffort) {
+            goals.push(Goal::LeastEffort);
+        }
+        goals
+    }
+}
+
+/// What is wished of a table, which may be changed so that the wish says something.
+type Wished = fn(&mut Rng, &mut Matrix) -> Wishes;
+
+const WISHES: [(&str, Wished); 9] = [
+    ("nothing", |_, _| Wishes::default()),
+    ("a question kept", |rng, matrix| Wishes {
+        kept: kept(rng, matrix, 1),
+        ..Wishes::default()
+    }),
+    ("three kept", |rng, matrix| Wishes { kept: kept(rng, matrix, 2), ..Wishes::default() }),
+    ("an order", |rng, matrix| Wishes { order: some(rng, matrix), ..Wishes::default() }),
+    ("some left out", |rng, matrix| Wishes {
+        never: some(rng, matrix).into_iter().collect(),
+        ..Wishes::default()
+    }),
+    ("no touch", |rng, matrix| {
+        *matrix = seeded::prickly(matrix, rng.u64(..));
+        Wishes::default()
+    }),
+    ("touch allowed", |rng, matrix| {
+        *matrix = seeded::prickly(matrix, rng.u64(..));
+        Wishes { allow_touch: true, ..Wishes::default() }
+    }),
+    ("two goals", |rng, _| {
+        let goals = [Goal::MostRightEnds, Goal::FewestRulers];
+        Wishes { goals: vec![goals[rng.usize(..2)]], ..Wishes::default() }
+    }),
+    ("three goals, an order, some left out", |rng, matrix| {
+        let mut goals = vec![Goal::FewestRulers, Goal::LeastEffort, Goal::MostRightEnds];
+        rng.shuffle(&mut goals);
+        let never = some(rng, matrix).into_iter().collect();
+        Wishes { goals, order: some(rng, matrix), never, ..Wishes::default() }
+    }),
 ];
+
+/// One or two characters.
+fn some(rng: &mut Rng, matrix: &Matrix) -> Vec<CharacterIx> {
+    let mut all: Vec<CharacterIx> = matrix.character_indices().collect();
+    rng.shuffle(&mut all);
+    all.truncate(rng.usize(1..=2));
+    all
+}
+
+/// Questions of the best key, but from its end, and so many after each other.
+fn kept(rng: &mut Rng, matrix: &Matrix, deep: usize) -> Option<Box<Kept>> {
+    let best = build(matrix, &Wishes::default(), Budget::default()).key;
+    let asks: Vec<Ask> =
+        best.couplets.iter().filter_map(|couplet| couplet.ask.clone()).collect();
+    fn down(rng: &mut Rng, asks: &[Ask], deep: usize) -> Option<Box<Kept>> {
+        let deeper = deep.checked_sub(1)?;
+        let (ask, yes) = (rng.choice(asks)?.clone(), down(rng, asks, deeper));
+        Some(Box::new(Kept { ask, yes, no: down(rng, asks, deeper) }))
+    }
+    down(rng, &asks, deep)
+}
+
+/// Something that is not so.
+struct Falsehood {
+    name: &'static str,
+    /// Whether it can be told in every number of a line.
+    in_every_number: bool,
+    /// Makes it so in the number at this place; None: nothing here can be made so.
+    tell: fn(&mut Rng, &mut Case, usize) -> Option<()>,
+    /// Refused for what is false in it, and not since it could not be read.
+    refused: fn(&Report) -> bool,
+}
+
+const FALSEHOODS: [Falsehood; 8] = [
+    // A line says more, by the smallest number there is, than follows from its questions.
+    Falsehood {
+        name: "raised a little",
+        in_every_number: true,
+        tell: |rng, case, number| {
+            any(rng, case.proof()).at_least[number] += 1;
+            Some(())
+        },
+        refused: |opinion| says(opinion, Code::BoundWrong, "it says too much"),
+    },
+    // A line says more than the best key of its heap takes, as a search of that heap alone finds.
+    Falsehood {
+        name: "raised above the best",
+        in_every_number: true,
+        tell: raised_above_the_best,
+        refused: |opinion| says(opinion, Code::BoundWrong, "it says too much"),
+    },
+    // The line of one heap is missing. `build` strikes out what nothing rests on, so that without
+    // any one line the others do not hold.
+    Falsehood {
+        name: "left out",
+        in_every_number: false,
+        tell: |rng, case, _| {
+            let lines = &mut case.proof().lines;
+            lines.remove(rng.usize(..lines.len()));
+            Some(())
+        },
+        refused: |opinion| says(opinion, Code::BoundWrong, "does not hold"),
+    },
+    // A character is easier now, and a search finds that there is a better key.
+    Falsehood {
+        name: "a cost lowered",
+        in_every_number: false,
+        tell: cost_lowered,
+        refused: |opinion| says(opinion, Code::BoundWrong, "it says too much"),
+    },
+    // The key is said to reach more than it does, and the line about what lies open says so too.
+    Falsehood {
+        name: "more claimed",
+        in_every_number: true,
+        tell: |_, case, number| {
+            let goal = case.goals()[number];
+            let part = Share::new(1, case.proof().whole);
+            open(case.proof(), number)?;
+            let claim = &mut case.built.claim;
+            if goal == Goal::LeastEffort {
+                claim.total -= part;
+                claim.lower_bound -= part;
+            }
+            let reached = claim.reached.iter_mut().filter(|reached| reached.goal == goal);
+            reached.for_each(|reached| reached.value -= part);
+            Some(())
+        },
+        refused: |opinion| {
+            says(opinion, Code::CostWrong, "") || says(opinion, Code::GoalWrong, "")
+        },
+    },
+    // The claim stays, and a line it rests on says less.
+    Falsehood {
+        name: "not enough",
+        in_every_number: true,
+        tell: |_, case, number| open(case.proof(), number),
+        refused: |opinion| says(opinion, Code::BoundWrong, "it only shows"),
+    },
+    // One kind of a heap is another one: the heap that was needed has no line.
+    Falsehood {
+        name: "other kinds",
+        in_every_number: false,
+        tell: |rng, case, _| {
+            let all: Vec<TaxonIx> = case.matrix.taxon_indices().collect();
+            let proof = case.proof();
+            let at = rng.usize(..proof.lines.len());
+            let line = &mut proof.lines[at];
+            let varies = |kind: &TaxonIx| {
+                line.remains.iter().any(|place| proof.remains[*place].taxon == *kind)
+            };
+            let inside: Vec<TaxonIx> =
+                line.kinds.iter().filter(|kind| !varies(kind)).copied().collect();
+            let outside = all.into_iter().filter(|kind| !line.kinds.contains(kind));
+            let outside: Vec<TaxonIx> = outside.collect();
+            let gone = rng.choice(inside)?;
+            line.kinds.retain(|kind| *kind != gone);
+            line.kinds.extend(rng.choice(outside));
+            line.kinds.sort_unstable();
+            Some(())
+        },
+        refused: |opinion| says(opinion, Code::BoundWrong, ""),
+    },
+    // Of a cell something else is left: the same.
+    Falsehood {
+        name: "other remains",
+        in_every_number: false,
+        tell: other_remains,
+        refused: |opinion| says(opinion, Code::BoundWrong, ""),
+    },
+];
+
+fn says(opinion: &Report, code: Code, words: &str) -> bool {
+    let mut found = opinion.findings.iter().filter(|finding| finding.code == code);
+    found.any(|finding| finding.sentence.contains(words))
+}
+
+fn any<'a>(rng: &mut Rng, proof: &'a mut Certificate) -> &'a mut Line {
+    let at = rng.usize(..proof.lines.len());
+    &mut proof.lines[at]
+}
+
+/// Takes a little off what is said of the largest heap, which stands first: nothing else rests on
+/// it, but the claim does.
+fn open(proof: &mut Certificate, number: usize) -> Option<()> {
+    let said = &mut proof.lines[0].at_least[number];
+    *said = said.checked_sub(1).filter(|said| *said >= 0)?;
+    Some(())
+}
+
+fn raised_above_the_best(rng: &mut Rng, case: &mut Case, number: usize) -> Option<()> {
+    let (goals, matrix) = (case.goals(), case.matrix.clone());
+    let wishes = Wishes { kept: None, ..case.wishes.clone() };
+    let proof = case.proof();
+    let at = rng.usize(..proof.lines.len());
+    let alone = alone(&matrix, proof, &proof.lines[at])?;
+    let best = build(&alone, &wishes, Budget::default()).claim;
+    let reached = |goal: &Goal| match best.reached.iter().find(|reached| reached.goal == *goal)
+    {
+        Some(reached) => reached.value,
+        None => best.total,
+    };
+    let parts = |share: Share| (share * Share::from_integer(proof.whole)).floor().to_integer();
+    let best_of_all: Vec<i128> = goals.iter().map(reached).map(parts).collect();
+    let line = &mut proof.lines[at];
+    assert!(best.optimal() && best_of_all >= line.at_least, "the line was true");
+    line.at_least = best_of_all;
+    line.at_least[number] += 1;
+    line.at_least[number + 1..].fill(0);
+    Some(())
+}
+
+fn cost_lowered(rng: &mut Rng, case: &mut Case, _: usize) -> Option<()> {
+    if case.goals() != [Goal::LeastEffort] {
+        return None;
+    }
+    let mut characters = case.matrix.characters().to_vec();
+    let easier = rng.usize(..characters.len());
+    characters[easier].difficulty = Difficulty::Easy;
+    case.matrix = drawn::remade(&case.matrix, case.matrix.taxa().to_vec(), characters);
+    let effort = case.opinion().effort?;
+    let best = build(&case.matrix, &case.wishes, Budget::default()).claim;
+    if !best.optimal() || best.total >= effort.total {
+        return None;
+    }
+    case.built.claim.total = effort.total;
+    case.built.claim.lower_bound = effort.total;
+    Some(())
+}
+
+fn other_remains(rng: &mut Rng, case: &mut Case, _: usize) -> Option<()> {
+    let matrix = case.matrix.clone();
+    let proof = case.proof();
+    let with = |at: &usize| !proof.lines[*at].remains.is_empty();
+    let with: Vec<usize> = (0..proof.lines.len()).filter(with).collect();
+    let line = &mut proof.lines[rng.choice(with)?];
+    let at = rng.usize(..line.remains.len());
+    let mut other = proof.remains[line.remains[at]].clone();
+    match (&mut other.values, &matrix.cell(other.taxon, other.character).value) {
+        (Remaining::States(left), Value::States(shares)) => {
+            let others = shares.iter().map(|(state, _)| *state);
+            *left = others.filter(|state| !left.contains(state)).collect();
+            line.remains[at] = proof.remains.len();
+            proof.remains.push(other);
+        }
+        // All of it is left.
+        _ => {
+            line.remains.remove(at);
+        }
+    }
+    Some(())
+}
 
 #[test]
 fn no_false_proof_is_accepted() {
-    let mut made = BTreeMap::<Falsehood, usize>::new();
+    let mut made = BTreeMap::<(&str, &str, usize), usize>::new();
     let mut accepted = Vec::new();
     let mut seed = 0;
-    while made.values().sum::<usize>() < 1250 {
+    while made.values().sum::<usize>() < 2000 {
         seed += 1;
         assert!(seed < 10_000, "enough tables have proofs to spoil: {made:?}");
         let mut rng = Rng::with_seed(seed);
-        let matrix = table(seed);
-        let built = build(&matrix, &Wishes::default(), Budget::default());
-        if lines(&built).is_empty() {
+        let (wished, wishes) = &WISHES[seed as usize % WISHES.len()];
+        let mut matrix = table(seed / WISHES.len() as u64);
+        let wishes = wishes(&mut rng, &mut matrix);
+        let built = build(&matrix, &wishes, Budget::default());
+        if !built.refused.is_empty() || lines(&built).is_empty() {
             continue;
         }
-        assert!(followed(&opinion(&matrix, &built)), "{seed}: the true one is accepted");
-        for falsehood in ALL {
-            let Some((matrix, built)) = spoilt(&mut rng, &matrix, &built, falsehood) else {
-                continue;
-            };
-            *made.entry(falsehood).or_default() += 1;
-            let opinion = opinion(&matrix, &built);
-            let says = |code| {
-                let found = opinion.findings.iter().find(|finding| finding.code == code);
-                found.map(|finding| finding.sentence.as_str())
-            };
-            // Refused for what is false in it, and not since it could not be read.
-            let said = match falsehood {
-                TotalLowered => says(Code::CostWrong).is_some(),
-                NotEnough => {
-                    says(Code::BoundWrong).is_some_and(|s| s.contains("it only shows"))
+        let case = Case { matrix, wishes, built };
+        let opinion = case.opinion();
+        assert!(followed(&opinion), "{seed}, {wished}: the true one: {:?}", opinion.findings);
+        for falsehood in &FALSEHOODS {
+            let numbers = if falsehood.in_every_number { case.goals().len() } else { 1 };
+            for number in 0..numbers {
+                let mut case = case.clone();
+                if (falsehood.tell)(&mut rng, &mut case, number).is_none() {
+                    continue;
                 }
-                RaisedALittle | RaisedAboveTheBest | CostLowered => {
-                    says(Code::BoundWrong).is_some_and(|s| s.contains("it says too much"))
+                *made.entry((*wished, falsehood.name, number)).or_default() += 1;
+                let opinion = case.opinion();
+                if matches!(opinion.proof, Proof::Confirmed(_))
+                    || !(falsehood.refused)(&opinion)
+                {
+                    accepted.push((seed, *wished, falsehood.name, number, opinion.findings));
                 }
-                LeftOut | OtherKinds | OtherRemains => says(Code::BoundWrong).is_some(),
-            };
-            if matches!(opinion.proof, Proof::Confirmed(_)) || !said {
-                accepted.push((seed, falsehood));
             }
         }
     }
-    println!("{made:?}");
+    println!("{made:#?}");
     assert_eq!(accepted, [], "of {made:?}");
-    for falsehood in ALL {
-        let times = made.get(&falsehood).copied().unwrap_or(0);
-        assert!(times > 40, "{falsehood:?}: only {times} of {made:?}");
-    }
-}
-
-/// A table and a claim of which something is false; None: nothing here can be made so.
-fn spoilt(
-    rng: &mut Rng,
-    matrix: &Matrix,
-    built: &Built,
-    falsehood: Falsehood,
-) -> Option<(Matrix, Built)> {
-    let mut spoilt = built.clone();
-    let all = spoilt.claim.certificate.as_mut().expect("it was carried");
-    let unit = unit(all);
-    let at = rng.usize(..all.lines.len());
-    // The heap of all kinds: nothing is kept, so the claim rests on it.
-    let root = all.lines.iter().position(|line| line.kinds.len() == matrix.taxa().len());
-    match falsehood {
-        RaisedALittle => all.lines[at].at_least[0] += unit,
-        RaisedAboveTheBest => {
-            let line = &mut all.lines[at];
-            let alone = alone(matrix, line)?;
-            let best = build(&alone, &Wishes::default(), Budget::default()).claim;
-            assert!(best.optimal() && best.total >= line.at_least[0], "the line was true");
-            line.at_least[0] = best.total + unit;
-        }
-        LeftOut => {
-            all.lines.remove(at);
-        }
-        CostLowered => {
-            let character = CharacterIx(rng.usize(..matrix.characters().len()));
-            let mut characters = matrix.characters().to_vec();
-            characters[character.0].difficulty = Difficulty::Easy;
-            let easier = drawn::remade(matrix, matrix.taxa().to_vec(), characters);
-            let effort = opinion(&easier, &spoilt).effort?;
-            let best = build(&easier, &Wishes::default(), Budget::default()).claim;
-            if !best.optimal() || best.total >= effort.total {
-                return None;
-            }
-            spoilt.claim.total = effort.total;
-            spoilt.claim.lower_bound = effort.total;
-            return Some((easier, spoilt));
-        }
-        TotalLowered => {
-            all.lines[root?].at_least[0] -= unit;
-            spoilt.claim.total -= unit;
-            spoilt.claim.lower_bound -= unit;
-        }
-        NotEnough => all.lines[root?].at_least[0] -= unit,
-        OtherKinds => {
-            let line = &mut all.lines[at];
-            let varies = |kind: &TaxonIx| line.remains.iter().any(|r| r.taxon == *kind);
-            let inside: Vec<TaxonIx> =
-                line.kinds.iter().filter(|kind| !varies(kind)).copied().collect();
-            let outside: Vec<TaxonIx> =
-                matrix.taxon_indices().filter(|kind| !line.kinds.contains(kind)).collect();
-            line.kinds.remove(&rng.choice(inside)?);
-            line.kinds.extend(rng.choice(outside));
-        }
-        OtherRemains => {
-            let with: Vec<usize> =
-                (0..all.lines.len()).filter(|at| !all.lines[*at].remains.is_empty()).collect();
-            let line = &mut all.lines[rng.choice(with)?];
-            let place = rng.usize(..line.remains.len());
-            let remains = &mut line.remains[place];
-            let value = &matrix.cell(remains.taxon, remains.character).value;
-            match (&mut remains.values, value) {
-                (Remaining::States(left), Value::States(shares)) => {
-                    let other = shares.iter().map(|(state, _)| *state);
-                    *left = other.filter(|state| !left.contains(state)).collect();
-                }
-                // All of it is left.
-                _ => {
-                    line.remains.remove(place);
-                }
-            }
-        }
-    }
-    Some((matrix.clone(), spoilt))
-}
-
-/// The smallest number by which lines can differ, as far as these show.
-fn unit(certificate: &Certificate) -> Share {
-    let common = |a: i128, b: i128| {
-        let (mut x, mut y) = (a, b);
-        while y != 0 {
-            (x, y) = (y, x % y);
-        }
-        a / x * b
+    let of = |fits: &dyn Fn(&(&str, &str, usize)) -> bool| -> usize {
+        made.iter().filter(|(what, _)| fits(what)).map(|(_, times)| times).sum()
     };
-    let all = certificate.lines.iter().flat_map(|line| &line.at_least);
-    Share::new(1, all.map(|share| *share.denom()).fold(1, common))
+    for (wished, _) in WISHES {
+        let times = of(&|what| what.0 == wished);
+        assert!(times >= 100, "{wished}: only {times} of {made:?}");
+    }
+    for falsehood in &FALSEHOODS {
+        let times = of(&|what| what.1 == falsehood.name);
+        assert!(times >= 40, "{}: only {times} of {made:?}", falsehood.name);
+        for number in 1..if falsehood.in_every_number { 3 } else { 1 } {
+            let times = of(&|what| (what.1, what.2) == (falsehood.name, number));
+            assert!(times >= 15, "{} in {number}: only {times} of {made:?}", falsehood.name);
+        }
+    }
 }
 
 /// The heap of a line as a table of its own; None: columns of numbers would ask other things.
-fn alone(matrix: &Matrix, line: &Line) -> Option<Matrix> {
+fn alone(matrix: &Matrix, proof: &Certificate, line: &Line) -> Option<Matrix> {
     let words = |character: &spinney_model::Character| {
         matches!(character.scale, spinney_model::Scale::Words { .. })
     };
@@ -270,7 +424,8 @@ fn alone(matrix: &Matrix, line: &Line) -> Option<Matrix> {
         let mut row = Vec::new();
         for at in matrix.character_indices() {
             let mut cell = matrix.cell(*kind, at).clone();
-            let remains = line.remains.iter().find(|r| r.taxon == *kind && r.character == at);
+            let mut left = line.remains.iter().map(|place| &proof.remains[*place]);
+            let remains = left.find(|left| left.taxon == *kind && left.character == at);
             if let Some(remains) = remains {
                 let Remaining::States(left) = &remains.values else { return None };
                 let spinney_model::Scale::Words { states } = &matrix.character(at).scale else {
@@ -310,7 +465,7 @@ fn what_is_wrong_with_a_proof_is_said() {
     let built = build(&matrix, &Wishes::default(), Budget::default());
     assert!(followed(&opinion(&matrix, &built)));
     let with = |lines: Vec<Line>| {
-        let certificate = Some(Certificate { lines });
+        let certificate = Some(Certificate { whole: 1, remains: Vec::new(), lines });
         let claim = Claim { certificate, ..built.claim.clone() };
         let opinion = check(&matrix, &built.key, Some(&claim), &Settings::default());
         let found = opinion.findings.into_iter().find(|f| f.code == Code::BoundWrong);
@@ -319,7 +474,7 @@ fn what_is_wrong_with_a_proof_is_said() {
     let line = |kinds: &[usize], at_least: i128| Line {
         kinds: kinds.iter().map(|kind| TaxonIx(*kind)).collect(),
         remains: Vec::new(),
-        at_least: vec![Share::from_integer(at_least)],
+        at_least: vec![at_least],
     };
     let total = built.claim.total.to_integer();
     let short = with(vec![line(&[0, 1, 2, 3], total - 1)]);

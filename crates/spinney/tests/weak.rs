@@ -74,7 +74,7 @@ fn programs_get_json_and_the_wrong_use_an_answer() {
 
 /// A table with something to mend is looked at all the same, and the exit says so.
 #[test]
-fn what_must_be_mended_is_said_as_well() {
+fn what_says_mend_this_is_said_as_well() {
     let output = weak(&[], "kind,edge\nhazel,toothed\nhazel,smooth\nbox,smooth\n");
     assert_eq!(output.status.code(), Some(1));
     assert!(said(&output).contains("[kind-twice]"), "{}", said(&output));

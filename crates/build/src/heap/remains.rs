@@ -1,7 +1,7 @@
 //! What is left of one cell that varies, and what a question takes of it.
 
 /// What is left of a varying cell, or what of it a question takes.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub(crate) enum Remains {
     /// A mask over the cell's own values.
     Values(u64),

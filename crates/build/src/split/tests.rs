@@ -1,6 +1,11 @@
 //! The questions that a column of words offers, listed by hand.
 
-use super::{BTreeSet, Quantity, Side, StateIx, groups, midway, side};
+use spinney_model::{Cell, Character, Scale, Scene, Taxon, Unit};
+
+use super::{
+    BTreeSet, CharacterIx, Matrix, Quantity, Side, StateIx, Value, groups, midway, side,
+    thresholds,
+};
 
 fn asked(states: &[&str], ordered: bool) -> Vec<String> {
     let states: Vec<String> = states.iter().map(ToString::to_string).collect();
@@ -63,4 +68,32 @@ fn no_number_is_too_far_away_to_be_asked_for() {
     assert!(matches!(side(least, least, most, gap), Side::No));
     assert!(matches!(side(least, most, low, gap), Side::Blocked));
     assert_eq!(midway(least, most), Quantity::ZERO);
+}
+
+/// Ends of one sort alone are enough to make a column long, whichever they are: then 17, between
+/// 14 and 20 and over another range, is no threshold any more.
+#[test]
+fn a_column_is_long_by_its_lower_or_by_its_upper_ends() {
+    let asks_17 = |more: &dyn Fn(i64) -> (i64, i64), many: i64| {
+        let mut ranges = vec![(10, 14), (15, 19), (20, 24)];
+        ranges.extend((0..many).map(more));
+        let kinds = 1..=ranges.len();
+        let taxa = kinds.map(|number| Taxon::named(format!("kind {number}"))).collect();
+        let range = |(low, high)| {
+            let [low, high] = [low, high].map(Quantity::from_whole);
+            vec![Cell::from(Value::Range { low, high })]
+        };
+        let rows = ranges.into_iter().map(range).collect();
+        let gap = Quantity::from_whole(3);
+        let width = Character::named("width", Scale::Measure { unit: Unit::Millimetres, gap });
+        let matrix = Matrix::new(Scene::default(), taxa, vec![width], rows).expect("it fits");
+        thresholds(&matrix, CharacterIx(0), gap).contains(&Quantity::from_whole(17))
+    };
+    let lower = |n: i64| (1_000 + n, 100_000_i64);
+    let upper = |n: i64| (1_000_i64, 2_000 + n);
+    // Three ends are there already.
+    for (ends, more) in [("lower", &lower as &dyn Fn(i64) -> (i64, i64)), ("upper", &upper)] {
+        assert!(asks_17(more, 997), "{ends}: 1,000 of them are not too many");
+        assert!(!asks_17(more, 998), "{ends}: 1,001 are");
+    }
 }

@@ -37,3 +37,21 @@ fn a_very_long_column_has_one_between_neighbours_only() {
     assert_eq!(long.at[..5], [51, 126, 251, 351, 475]);
     assert!(long.part(101, 150, 20) && !long.part(1, 100, 60) && !long.part(126, 250, 0));
 }
+
+/// Ends of one sort alone are enough to make a column long, whichever they are: then 17, between
+/// 14 and 20 and over another range, is no candidate any more.
+#[test]
+fn a_column_is_long_by_its_lower_or_by_its_upper_ends() {
+    let asks_17 = |more: &dyn Fn(i64) -> (i64, i64), many: i64| {
+        let mut ranges: BTreeSet<(i64, i64)> = [(10, 14), (15, 19), (20, 24)].into();
+        ranges.extend((0..many).map(more));
+        Candidates::of(&ranges, 3).expect("there are ranges").at.contains(&17)
+    };
+    let lower = |n: i64| (1_000 + n, 100_000_i64);
+    let upper = |n: i64| (1_000_i64, 2_000 + n);
+    // Three ends are there already.
+    for (ends, more) in [("lower", &lower as &dyn Fn(i64) -> (i64, i64)), ("upper", &upper)] {
+        assert!(asks_17(more, 997), "{ends}: 1,000 of them are not too many");
+        assert!(!asks_17(more, 998), "{ends}: 1,001 are");
+    }
+}

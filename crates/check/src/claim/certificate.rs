@@ -4,20 +4,24 @@
 //! for all of them. One look at every line: nothing is searched, and nothing is taken on trust.
 //! From a certificate to what it proves, or to the first thing in it that is not so.
 
-use std::collections::HashMap;
-
-use spinney_model::{CharacterIx, Claim, Goal, Kept, Line, Share, TaxonIx, Wishes};
+use spinney_model::{Certificate, CharacterIx, Claim, Goal, Kept, Share, TaxonIx, Wishes};
 
 use super::{aims, reached};
 use crate::bits::Bits;
 use crate::question::Question;
 use crate::seen::Seen;
 
-use board::{Board, Put, Word};
-use seen::{Parted, Shapes};
+use board::Board;
+use heap::{Heap, Splits, each, meet};
+use lines::{Lines, Query, Read};
+use seen::Sight;
+use sum::Sum;
 
 mod board;
+mod heap;
+mod lines;
 mod seen;
+mod sum;
 
 /// What became of a certificate.
 pub(super) enum Followed {
@@ -58,22 +62,17 @@ pub(super) fn follow(seen: &Seen<'_>, claim: &Claim) -> Option<(Followed, usize)
     // No path has more questions than there are kinds: every question leaves one behind. None
     // counts more for one find than this (a misreading, in millionths; or the dearest question).
     let dearest = if goals.contains(&Goal::MostRightEnds) { 5_000_000 } else { 6 };
-    let kept = claim.wishes.kept.as_deref();
-    let longest = (seen.matrix.taxa().len() + depth(kept)) as i128;
+    let longest = (seen.matrix.taxa().len() + depth(claim.wishes.kept.as_deref())) as i128;
     let Some(board) = Board::of(seen.values, seen.left_out, dearest * longest) else {
         return Some((Followed::CannotSay, lines));
     };
-    let mut proof = Proof { board, goals, lines: HashMap::new(), shapes: Shapes::default() };
-    let followed = match proof.all(&certificate.lines, &claim.wishes) {
-        Err(fault) => Followed::Fails(fault),
-        Ok(()) => match proof.on_top(proof.root(), kept) {
-            None => Followed::CannotSay,
-            Some(sum) => {
-                let whole = proof.board.whole;
-                let share = |at| Share::new(sum.0[at], whole);
-                Followed::Proves((0..proof.goals.len()).map(share).collect())
-            }
-        },
+    let followed = match goals[..] {
+        [one] => Proof::follow(board, [one], certificate, &claim.wishes),
+        [one, two] => Proof::follow(board, [one, two], certificate, &claim.wishes),
+        [one, two, three] => {
+            Proof::follow(board, [one, two, three], certificate, &claim.wishes)
+        }
+        _ => Followed::CannotSay,
     };
     Some((followed, lines))
 }
@@ -83,323 +82,293 @@ fn depth(kept: Option<&Kept>) -> usize {
     kept.map_or(0, |kept| 1 + depth(kept.yes.as_deref()).max(depth(kept.no.as_deref())))
 }
 
-/// A number for each goal that adds up, compared from the first on.
-#[derive(Clone, Copy, Default, PartialEq, Eq, PartialOrd, Ord)]
-struct Sum([i128; 3]);
-
-impl Sum {
-    fn plus(mut self, other: Self) -> Self {
-        self.0.iter_mut().zip(other.0).for_each(|(sum, more)| *sum += more);
-        self
-    }
-
-    fn times(mut self, flow: i128) -> Self {
-        self.0.iter_mut().for_each(|part| *part *= flow);
-        self
-    }
-}
-
-/// A heap by its name: the kinds, and what is left of the cells from which something was taken.
-#[derive(Clone, PartialEq, Eq, Hash)]
-struct Name {
-    kinds: Bits,
-    taken: Vec<(usize, Word)>,
-}
-
-/// A heap spread out: what is left of every cell, and the flow of every kind.
-struct Heap {
-    name: Name,
-    left: Vec<Word>,
-    flows: Vec<i128>,
-}
-
-/// What a question makes of a heap.
-struct Split {
-    sides: [Bits; 2],
-    /// Cells that are torn: what is left on either side.
-    cuts: Vec<(usize, [Word; 2])>,
-}
-
-impl Split {
-    /// The kinds that go to one side alone.
-    fn only(&self) -> [Bits; 2] {
-        let [yes, no] = &self.sides;
-        [yes.but(no), no.but(yes)]
-    }
-}
-
-struct Proof<'a> {
+/// A proof under so many goals.
+struct Proof<'a, const N: usize> {
     board: Board<'a>,
-    goals: Vec<Goal>,
-    lines: HashMap<Name, Sum>,
-    shapes: Shapes,
+    goals: [Goal; N],
+    lines: Lines<N>,
+    /// What a question about each character counts for one find, where that is the same for
+    /// every kind.
+    each: Vec<Sum<N>>,
+    /// The questions, by the least that they count for any one kind.
+    by_price: Vec<(Sum<N>, usize)>,
+    /// Of each of these, kinds that may go to yes, and kinds that may go to no.
+    may: Vec<u64>,
+    heap: Heap,
+    splits: Splits,
+    /// The splits that may be asked for.
+    asks: Vec<usize>,
+    /// The line that is looked at.
+    line: Read<N>,
+    /// A heap that lines may be about.
+    query: Query,
+    /// Kinds with a caution.
+    may_hurt: Vec<u64>,
+    sight: Sight,
 }
 
-impl Proof<'_> {
-    /// Looks at every line once.
-    fn all(&mut self, lines: &[Line], wishes: &Wishes) -> Result<(), Fault> {
-        let read = lines.iter().map(|line| self.read(line).ok_or(Fault::NoSuchHeap));
-        let read: Vec<(Name, Sum)> = read.collect::<Result<_, _>>()?;
-        for (name, sum) in &read {
-            let said = self.lines.entry(name.clone()).or_default();
-            *said = (*said).max(*sum);
-        }
-        let cheapest = self.cheapest();
-        for (name, sum) in read {
-            let heap = self.spread(name);
-            self.holds(&heap, sum, wishes, cheapest)?;
-        }
-        Ok(())
-    }
-
-    /// A line as the table has it; None: the table has no such kinds or values.
-    fn read(&self, line: &Line) -> Option<(Name, Sum)> {
-        let kinds = self.board.flows.len();
-        let mut name = Name { kinds: Bits::none(kinds), taken: Vec::new() };
-        for taxon in &line.kinds {
-            if taxon.0 >= kinds {
-                return None;
-            }
-            name.kinds.add(taxon.0);
-        }
-        for remains in &line.remains {
-            let (taxon, character) = (remains.taxon, remains.character);
-            let (cell, word) = self.board.named(taxon, character, &remains.values)?;
-            if !line.kinds.contains(&taxon) {
-                return None;
-            }
-            name.taken.push((cell, word));
-        }
-        name.taken.sort_unstable();
-        let twice = name.taken.windows(2).any(|pair| pair[0].0 == pair[1].0);
-        name.taken.retain(|(cell, word)| *word != self.board.cells[*cell].full);
-        let mut sum = Sum::default();
-        for (part, said) in sum.0.iter_mut().zip(&line.at_least) {
-            *part = self.in_parts(*said)?;
-        }
-        let fits = !twice && line.at_least.len() == self.goals.len();
-        fits.then_some((name, sum))
-    }
-
-    /// A number in parts of the common denominator; None: it is no sum of flows, or more than
-    /// any key takes.
-    fn in_parts(&self, said: Share) -> Option<i128> {
-        let (whole, denominator) = (self.board.whole, *said.denom());
-        let parts =
-            (whole % denominator == 0).then(|| said.numer().checked_mul(whole / denominator));
-        parts.flatten().filter(|parts| (0..i128::MAX / 8).contains(parts))
-    }
-
-    /// All kinds, nothing taken.
-    fn root(&self) -> Heap {
-        let kinds = Bits::all(self.board.flows.len());
-        self.spread(Name { kinds, taken: Vec::new() })
-    }
-
-    fn spread(&self, name: Name) -> Heap {
-        let mut left: Vec<Word> = self.board.cells.iter().map(|cell| cell.full).collect();
-        let mut flows = self.board.flows.clone();
-        for &(place, word) in &name.taken {
-            let cell = &self.board.cells[place];
-            left[place] = word;
-            // Whole multiples: every flow has the denominators of all its cells in it.
-            flows[cell.taxon] = flows[cell.taxon] / cell.denominator() * cell.numerator(word);
-        }
-        Heap { name, left, flows }
-    }
-
-    /// Puts a question to a heap; None: it is blocked, or all answer it alike.
-    fn ask(&self, heap: &Heap, put: &Put) -> Option<Split> {
-        let here = &heap.name.kinds;
-        if put.never.common(here) > 0 {
-            return None;
-        }
-        let settled = |&(kind, cell, right): &(usize, usize, u64)| {
-            !here.has(kind) || heap.left[cell] & !right == 0
+impl<'a, const N: usize> Proof<'a, N> {
+    fn follow(
+        board: Board<'a>,
+        goals: [Goal; N],
+        certificate: &Certificate,
+        wishes: &Wishes,
+    ) -> Followed {
+        let Some(lines) = Lines::read(&board, certificate) else {
+            return Followed::Fails(Fault::NoSuchHeap);
         };
-        if !put.governed.iter().all(settled) {
-            return None;
-        }
-        let mut sides = [put.yes.and(here), put.no.and(here)];
-        let mut cuts = Vec::new();
-        for &(kind, cell, taking) in put.varying.iter().filter(|(kind, ..)| here.has(*kind)) {
-            let cut = taking.cut(heap.left[cell]);
-            for (side, word) in sides.iter_mut().zip(cut) {
-                if word != 0 {
-                    side.add(kind);
-                }
+        let mut may_hurt = Bits::none(board.flows.len());
+        let taxa = board.values.matrix.taxa().iter().enumerate();
+        taxa.filter(|(_, taxon)| taxon.caution.is_some()).for_each(|(at, _)| may_hurt.add(at));
+        let mut proof = Self {
+            each: Vec::new(),
+            by_price: Vec::new(),
+            may: Vec::new(),
+            heap: Heap::whole(&board),
+            splits: Splits::default(),
+            asks: Vec::new(),
+            line: Read { kinds: Vec::new(), taken: Vec::new(), says: Sum::default() },
+            query: Query::default(),
+            may_hurt: may_hurt.words().to_vec(),
+            sight: Sight::of(&board),
+            board,
+            goals,
+            lines,
+        };
+        proof.price();
+        for line in 0..proof.lines.len() {
+            if let Err(fault) = proof.holds(line, wishes) {
+                return Followed::Fails(fault);
             }
-            if cut[0] != 0 && cut[1] != 0 {
-                cuts.push((cell, cut));
-            }
         }
-        let both = sides.iter().all(|side| !side.is_empty());
-        both.then_some(Split { sides, cuts })
+        let mut all = Query::default();
+        all.kinds = Heap::whole(&proof.board).kinds;
+        let Some(sum) = proof.on_top(&mut all, wishes.kept.as_deref()) else {
+            return Followed::CannotSay;
+        };
+        let whole = proof.board.whole;
+        Followed::Proves(sum.0.into_iter().map(|part| Share::new(part, whole)).collect())
     }
 
-    /// What a question counts at a heap.
-    fn own(&self, heap: &Heap, at: CharacterIx) -> Sum {
-        let kinds = || heap.name.kinds.iter();
-        let all: i128 = kinds().map(|kind| heap.flows[kind]).sum();
-        let character = self.board.values.matrix.character(at);
-        let mut own = Sum::default();
-        for (part, goal) in own.0.iter_mut().zip(&self.goals) {
-            *part = match goal {
-                Goal::FewestRulers => all * i128::from(aims::ruler(character)),
-                Goal::MostRightEnds => kinds()
-                    .map(|kind| heap.flows[kind] * aims::misreading(character, TaxonIx(kind)))
-                    .sum(),
-                _ => all * aims::steps(character),
+    /// What questions count.
+    fn price(&mut self) {
+        let matrix = self.board.values.matrix;
+        let counts = |at: CharacterIx, taxon: Option<TaxonIx>| {
+            let character = matrix.character(at);
+            Sum(self.goals.map(|goal| match (goal, taxon) {
+                (Goal::FewestRulers, _) => aims::ruler(character).into(),
+                (Goal::MostRightEnds, None) => 0,
+                (Goal::MostRightEnds, Some(taxon)) => aims::misreading(character, taxon),
+                _ => aims::steps(character),
+            }))
+        };
+        self.each = matrix.character_indices().map(|at| counts(at, None)).collect();
+        let least = |at: CharacterIx| {
+            let of_kind = matrix.taxon_indices().map(|taxon| counts(at, Some(taxon)));
+            of_kind.min().unwrap_or_default()
+        };
+        let least: Vec<Sum<N>> = matrix.character_indices().map(least).collect();
+        let questions = self.board.questions.iter().enumerate();
+        self.by_price = questions.map(|(at, put)| (least[put.character.0], at)).collect();
+        self.by_price.sort_unstable();
+        for (_, at) in &self.by_price {
+            let sides = self.board.questions[*at].may.iter();
+            self.may.extend(sides.flat_map(|side| side.words()));
+        }
+    }
+
+    /// The least that any question which can split these kinds counts for any one kind.
+    fn cheapest(&self, kinds: &[u64]) -> Sum<N> {
+        let words = kinds.len();
+        let may = self.may.chunks_exact(2 * words);
+        let mut all = self.by_price.iter().zip(may);
+        let splits = |may: &[u64]| meet(&may[..words], kinds) && meet(&may[words..], kinds);
+        all.find(|(_, may)| splits(may)).map(|((price, _), _)| *price).unwrap_or_default()
+    }
+
+    /// What a question about a character counts at the heap.
+    fn own(&self, at: CharacterIx, flow: i128) -> Sum<N> {
+        let mut own = self.each[at.0].times(flow);
+        if let Some(place) = self.goals.iter().position(|goal| *goal == Goal::MostRightEnds) {
+            let character = self.board.values.matrix.character(at);
+            let misread = |kind: usize| {
+                self.heap.flows[kind] * aims::misreading(character, TaxonIx(kind))
             };
+            own.0[place] = each(&self.heap.kinds).map(misread).sum();
         }
         own
     }
 
-    /// The least that any question counts for any one kind.
-    fn cheapest(&self) -> Sum {
-        let matrix = self.board.values.matrix;
-        let counts = |at: CharacterIx| {
-            let character = matrix.character(at);
-            matrix.taxon_indices().map(move |taxon| (character, taxon))
-        };
-        let mut characters: Vec<CharacterIx> =
-            self.board.questions.iter().map(|put| put.character).collect();
-        characters.dedup();
-        let sums = characters.into_iter().flat_map(counts).map(|(character, taxon)| {
-            let mut sum = Sum::default();
-            for (part, goal) in sum.0.iter_mut().zip(&self.goals) {
-                *part = match goal {
-                    Goal::FewestRulers => aims::ruler(character).into(),
-                    Goal::MostRightEnds => aims::misreading(character, taxon),
-                    _ => aims::steps(character),
-                };
+    /// Lists the questions that are admissible at the heap.
+    fn list(&mut self) {
+        self.splits.clear(self.heap.kinds.len());
+        let questions = &self.board.questions;
+        for (at, put) in questions.iter().enumerate() {
+            if !self.splits.put(&self.heap, put, at) {
+                continue;
             }
-            sum
-        });
-        sums.min().unwrap_or_default()
+            let last = self.splits.all.len() - 1;
+            // Thresholds next to each other often do the same.
+            let again = last.checked_sub(1).is_some_and(|before| {
+                let question = self.splits.all[before].question as usize;
+                questions[question].character == put.character
+                    && self.splits.alike(before, last)
+            });
+            if again || !self.splits.parts_a_pair(last) {
+                self.splits.drop_last();
+            }
+        }
     }
 
-    /// Whether what a line says of a heap holds for every question that may be asked there.
-    fn holds(
-        &mut self,
-        heap: &Heap,
-        said: Sum,
-        wishes: &Wishes,
-        cheapest: Sum,
-    ) -> Result<(), Fault> {
+    fn character(&self, split: usize) -> CharacterIx {
+        self.board.questions[self.splits.all[split].question as usize].character
+    }
+
+    /// Whether nobody is to be sent to touch here, if something else separates.
+    fn careful(&self, wishes: &Wishes) -> bool {
+        !wishes.allow_touch && meet(&self.may_hurt, &self.heap.kinds)
+    }
+
+    /// Of what is admissible, what may be asked.
+    fn choose(&mut self, wishes: &Wishes) {
+        let matrix = self.board.values.matrix;
+        let mut asks = std::mem::take(&mut self.asks);
+        asks.clear();
+        asks.extend(0..self.splits.all.len());
+        let touch = |split: &usize| matrix.character(self.character(*split)).by_touch;
+        if self.careful(wishes) && !asks.iter().all(touch) {
+            asks.retain(|split| !touch(split));
+        }
+        let about = |at: &&CharacterIx| asks.iter().any(|split| self.character(*split) == **at);
+        if let Some(first) = wishes.order.iter().find(about) {
+            asks.retain(|split| self.character(*split) == *first);
+        }
+        self.asks = asks;
+    }
+
+    /// Whether what a line says of its heap holds for every question that may be asked there.
+    fn holds(&mut self, line: usize, wishes: &Wishes) -> Result<(), Fault> {
+        self.lines.line(line, &mut self.line);
+        let said = self.line.says;
         if said == Sum::default() {
             return Ok(());
         }
-        let kinds = || heap.name.kinds.iter().map(TaxonIx).collect();
-        let mut parted = Parted::none(heap.flows.len(), self.split_off(heap));
-        let mut asks: Vec<(CharacterIx, Split)> = Vec::new();
-        for put in &self.board.questions {
-            let Some(split) = self.ask(heap, put) else { continue };
-            let only = split.only();
-            if only.iter().any(Bits::is_empty) {
-                continue;
-            }
-            // Thresholds next to each other often do the same.
-            let again = asks.last().is_some_and(|(character, last)| {
-                *character == put.character
-                    && last.sides == split.sides
-                    && last.cuts == split.cuts
-            });
-            if !again {
-                parted.part(&only[0], &only[1]);
-                asks.push((put.character, split));
-            }
+        let (lefts, line) = (&self.lines.lefts, &self.line);
+        self.heap.becomes(&self.board, lefts, &line.kinds, &line.taken);
+        let any = wishes.order.is_empty() && !self.careful(wishes);
+        if self.sight.at_once(&self.board, &self.heap) && any {
+            return self.holds_question_by_question(said);
         }
-        if asks.is_empty() {
-            return Err(Fault::AnEnd { kinds: kinds() });
+        self.list();
+        if self.splits.all.is_empty() {
+            return Err(self.end());
         }
-        let matrix = self.board.values.matrix;
-        let touch = |at: &CharacterIx| matrix.character(*at).by_touch;
-        let may_hurt = |kind: usize| matrix.taxon(TaxonIx(kind)).caution.is_some();
-        if !wishes.allow_touch
-            && heap.name.kinds.iter().any(may_hurt)
-            && !asks.iter().all(|(character, _)| touch(character))
-        {
-            asks.retain(|(character, _)| !touch(character));
-        }
-        let order = &wishes.order;
-        let first = order.iter().find(|at| asks.iter().any(|(character, _)| character == *at));
-        for (character, split) in asks {
-            if first.is_some_and(|first| *first != character) {
-                continue;
-            }
-            let own = self.own(heap, character);
-            if own >= said {
-                continue;
-            }
-            let seen = [0, 1].map(|side| {
-                cheapest
-                    .times(parted.least(&mut self.flows(heap, &split, side), &mut self.shapes))
-            });
-            if own.plus(seen[0]).plus(seen[1]) >= said {
-                continue;
-            }
-            let [yes, no] = [0, 1].map(|side| {
-                let line = self.lines.get(&self.side(heap, &split, side));
-                line.copied().unwrap_or_default().max(seen[side])
-            });
-            if own.plus(yes).plus(no) < said {
-                return Err(Fault::TakesLess { kinds: kinds(), character });
+        self.choose(wishes);
+        self.sight.at(&self.heap, &self.splits);
+        let (flow, left) = (self.heap.flow(), self.after_any());
+        for at in 0..self.asks.len() {
+            let split = self.asks[at];
+            let own = self.own(self.character(split), flow);
+            if own.plus(left) < said && !self.enough(split, own, said) {
+                return Err(self.takes_less(split));
             }
         }
         Ok(())
     }
 
-    /// The most kinds that any question splits off at a heap or below it.
-    fn split_off(&self, heap: &Heap) -> usize {
-        let here = &heap.name.kinds;
-        let of = |put: &Put| {
-            let varying = put.varying.iter().filter(|(kind, ..)| here.has(*kind)).count();
-            put.yes.common(here).min(put.no.common(here)) as usize + varying
-        };
-        self.board.questions.iter().map(of).max().unwrap_or(0)
-    }
-
-    /// The kinds on one side of a question, with their flows there.
-    fn flows(&self, heap: &Heap, split: &Split, side: usize) -> Vec<(i128, usize)> {
-        let mut flows: Vec<(i128, usize)> =
-            split.sides[side].iter().map(|kind| (heap.flows[kind], kind)).collect();
-        for (place, cut) in &split.cuts {
-            let cell = &self.board.cells[*place];
-            let before = cell.numerator(heap.left[*place]);
-            let after = cell.numerator(cut[side]);
-            let here = flows.iter_mut().find(|(_, kind)| *kind == cell.taxon);
-            here.into_iter().for_each(|(flow, _)| *flow = *flow / before * after);
+    /// The same where nothing that could be asked has to be known first: who is parted is plain,
+    /// and no wish chooses among questions. A question that is dear enough is not put at all.
+    fn holds_question_by_question(&mut self, said: Sum<N>) -> Result<(), Fault> {
+        let (flow, left) = (self.heap.flow(), self.after_any());
+        let mut end = true;
+        for at in 0..self.by_price.len() {
+            let question = self.by_price[at].1;
+            let own = self.own(self.board.questions[question].character, flow);
+            if own.plus(left) < said && self.put_alone(question) {
+                end = false;
+                if !self.enough(0, own, said) {
+                    return Err(self.takes_less(0));
+                }
+            }
         }
-        flows
+        let questions = self.board.questions.len();
+        if end && !(0..questions).any(|question| self.put_alone(question)) {
+            return Err(self.end());
+        }
+        Ok(())
     }
 
-    /// The name of one of the two heaps that a question makes.
-    fn side(&self, heap: &Heap, split: &Split, side: usize) -> Name {
-        let kinds = split.sides[side].clone();
-        let torn = |place: &usize| split.cuts.iter().any(|(cell, _)| cell == place);
-        let stays = |(place, _): &&(usize, Word)| {
-            kinds.has(self.board.cells[*place].taxon) && !torn(place)
-        };
-        let mut taken: Vec<(usize, Word)> =
-            heap.name.taken.iter().filter(stays).copied().collect();
-        taken.extend(split.cuts.iter().map(|(place, cut)| (*place, cut[side])));
-        taken.sort_unstable();
-        Name { kinds, taken }
+    /// Puts one question to the heap; whether it is admissible.
+    fn put_alone(&mut self, question: usize) -> bool {
+        self.splits.clear(self.heap.kinds.len());
+        self.splits.put(&self.heap, &self.board.questions[question], question)
+            && self.splits.parts_a_pair(0)
+    }
+
+    /// What all kinds take, less one question for those that must be parted: no first question
+    /// leaves less to do.
+    fn after_any(&mut self) -> Sum<N> {
+        let (joined, once) = self.sight.least(&self.heap.kinds, std::iter::empty());
+        self.cheapest(&self.heap.kinds).times((joined - once).max(0))
+    }
+
+    /// Whether a question and its two heaps take as much as a line says.
+    fn enough(&mut self, split: usize, own: Sum<N>, said: Sum<N>) -> bool {
+        let mut sum = own;
+        let mut sides = [Sum::default(); 2];
+        // One kind alone takes nothing, and no line about it says more.
+        let several = [0, 1].map(|side| {
+            let kinds = self.splits.sides(split)[side];
+            kinds.iter().map(|word| word.count_ones()).sum::<u32>() > 1
+        });
+        for side in [0, 1].into_iter().filter(|side| several[*side]) {
+            let kinds = self.splits.sides(split)[side];
+            let torn = self.splits.torn(&self.board, &self.heap, split, side);
+            let (least, _) = self.sight.least(kinds, torn);
+            sides[side] = self.cheapest(kinds).times(least);
+            sum = sum.plus(sides[side]);
+            if sum >= said {
+                return true;
+            }
+        }
+        for side in [0, 1].into_iter().filter(|side| several[*side]) {
+            let (board, lefts) = (&self.board, &self.lines.lefts);
+            if self.splits.side(board, lefts, &self.heap, (split, side), &mut self.query) {
+                sides[side] = sides[side].max(self.lines.about(&mut self.query));
+            }
+        }
+        own.plus(sides[0]).plus(sides[1]) >= said
+    }
+
+    fn end(&self) -> Fault {
+        Fault::AnEnd { kinds: each(&self.heap.kinds).map(TaxonIx).collect() }
+    }
+
+    fn takes_less(&self, split: usize) -> Fault {
+        let kinds = each(&self.heap.kinds).map(TaxonIx).collect();
+        Fault::TakesLess { kinds, character: self.character(split) }
     }
 
     /// What all that comes below a person's own questions takes, with these; None: one of them
     /// cannot be asked where it was wanted.
-    fn on_top(&self, heap: Heap, kept: Option<&Kept>) -> Option<Sum> {
+    fn on_top(&mut self, at: &mut Query, kept: Option<&Kept>) -> Option<Sum<N>> {
         let Some(kept) = kept else {
-            return Some(self.lines.get(&heap.name).copied().unwrap_or_default());
+            return Some(self.lines.about(at));
         };
         let question = Question::asks(self.board.values.matrix, &kept.ask)?;
-        let split = self.ask(&heap, &self.board.put(&question, 0))?;
-        let own = self.own(&heap, question.character);
-        let [yes, no] = [0, 1].map(|side| self.spread(self.side(&heap, &split, side)));
-        let yes = self.on_top(yes, kept.yes.as_deref())?;
-        let no = self.on_top(no, kept.no.as_deref())?;
+        let put = self.board.put(&question, 0);
+        self.heap.becomes(&self.board, &self.lines.lefts, &at.kinds, &at.taken);
+        self.splits.clear(at.kinds.len());
+        if !self.splits.put(&self.heap, &put, 0) {
+            return None;
+        }
+        let own = self.own(question.character, self.heap.flow());
+        let [mut yes, mut no] = [0, 1].map(|side| {
+            let lefts = &mut self.lines.lefts;
+            self.splits.side_of_kept(&self.board, lefts, &self.heap, side)
+        });
+        let yes = self.on_top(&mut yes, kept.yes.as_deref())?;
+        let no = self.on_top(&mut no, kept.no.as_deref())?;
         Some(own.plus(yes).plus(no))
     }
 }

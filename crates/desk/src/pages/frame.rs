@@ -254,9 +254,9 @@ fn twig() -> Markup {
 /// What must be mended or looked at, the worst first; what is only information stays folded.
 pub(crate) fn findings(t: Tongue, findings: &[Finding]) -> Markup {
     let of = |severity| findings.iter().filter(move |f: &&Finding| f.severity == severity);
-    let quiet: Vec<_> = of(Severity::ForInformation).collect();
+    let quiet: Vec<_> = of(Severity::GoodToKnow).collect();
     html! {
-        @for severity in [Severity::MustBeMended, Severity::ShouldBeLookedAt] {
+        @for severity in [Severity::MendThis, Severity::WorthALook] {
             @for finding in of(severity) { (finding_slip(t, finding)) }
         }
         @if !quiet.is_empty() {
@@ -271,9 +271,9 @@ pub(crate) fn findings(t: Tongue, findings: &[Finding]) -> Markup {
 /// One thing that was found.
 pub(crate) fn finding_slip(t: Tongue, finding: &Finding) -> Markup {
     let (class, word) = match finding.severity {
-        Severity::MustBeMended => ("finding mend", "severity-mend"),
-        Severity::ShouldBeLookedAt => ("finding look", "severity-look"),
-        Severity::ForInformation => ("finding know", "severity-know"),
+        Severity::MendThis => ("finding mend", "severity-mend"),
+        Severity::WorthALook => ("finding look", "severity-look"),
+        Severity::GoodToKnow => ("finding know", "severity-know"),
     };
     html! {
         div class=(class) {

@@ -1,40 +1,36 @@
 //! The proof that a claim carries, as JSON: small, since it may have thousands of lines.
 //!
-//! From a certificate to lists of names and lines of text that point into them, and back. A
+//! From a certificate to lists of names and lines that point into them, and back. A
 //! name that the table does not have is a finding, and the lines that need it are left out:
 //! the proof cannot be followed then.
 
-use std::collections::{BTreeMap, BTreeSet};
-use std::fmt::Write;
+use std::collections::BTreeSet;
 
 use spinney_model::{
     Certificate, CharacterIx, Code, Finding, Line, Matrix, Place, Remaining, Remains, Scale,
-    Share, StateIx, TaxonIx,
+    StateIx, TaxonIx,
 };
 
 use super::read::JsonError;
 use super::{number, shape};
 
+mod first_form;
+mod line;
+
+/// The form that is written here.
+const FORM: u32 = 2;
+
 pub(super) fn write(certificate: &Certificate, matrix: &Matrix) -> shape::Certificate {
-    let all = certificate.lines.iter().flat_map(|line| &line.remains);
-    let all: BTreeSet<&Remains> = all.collect();
-    let places: BTreeMap<&Remains, usize> =
-        all.iter().enumerate().map(|(place, remains)| (*remains, place)).collect();
-    let line = |line: &Line| {
-        let mut text = in_ranges(line.kinds.iter().map(|taxon| taxon.0));
-        if !line.remains.is_empty() {
-            let remains: BTreeSet<usize> =
-                line.remains.iter().map(|remains| places[remains]).collect();
-            let _ = write!(text, " | {}", in_ranges(remains.into_iter()));
-        }
-        let numbers: Vec<String> =
-            line.at_least.iter().map(|share| number::exact(*share)).collect();
-        let _ = write!(text, " >= {}", numbers.join(", "));
-        text
+    let line = |line: &Line| shape::Line::Says {
+        kinds: line.kinds.iter().map(|taxon| taxon.0).collect(),
+        remains: line.remains.clone(),
+        at_least: line.at_least.clone(),
     };
     shape::Certificate {
+        form: FORM,
         kinds: matrix.taxa().iter().map(|taxon| taxon.name.clone()).collect(),
-        remains: all.into_iter().map(|one| remains(one, matrix)).collect(),
+        parts: certificate.whole.to_string(),
+        remains: certificate.remains.iter().map(|one| remains(one, matrix)).collect(),
         lines: certificate.lines.iter().map(line).collect(),
     }
 }
@@ -62,25 +58,6 @@ fn remains(remains: &Remains, matrix: &Matrix) -> shape::Remains {
     shape
 }
 
-/// `0-3 5`, for rising numbers.
-fn in_ranges(numbers: impl Iterator<Item = usize>) -> String {
-    let mut ranges: Vec<(usize, usize)> = Vec::new();
-    for number in numbers {
-        match ranges.last_mut() {
-            Some((_, last)) if *last + 1 == number => *last = number,
-            _ => ranges.push((number, number)),
-        }
-    }
-    let words: Vec<String> = ranges
-        .into_iter()
-        .map(|(first, last)| match last - first {
-            0 => first.to_string(),
-            _ => format!("{first}-{last}"),
-        })
-        .collect();
-    words.join(" ")
-}
-
 /// The proof in terms of a table.
 ///
 /// **Errors**: a line is none of ours.
@@ -89,6 +66,13 @@ pub(super) fn read(
     matrix: &Matrix,
     findings: &mut Vec<Finding>,
 ) -> Result<Certificate, JsonError> {
+    let (parts, lines) = match shape.form {
+        FORM => (shape.parts.parse().ok(), shape.lines),
+        0 | 1 => first_form::lines(shape.lines)?,
+        form => return Err(JsonError::Form { form }),
+    };
+    let whole = parts.filter(|parts| *parts > 0_i128);
+    let whole = whole.ok_or(JsonError::Cost { field: "parts" })?;
     let mut missing = BTreeSet::new();
     let kinds: Vec<Option<TaxonIx>> = shape
         .kinds
@@ -128,20 +112,35 @@ pub(super) fn read(
             "Take the table that the key was made from, or build the key again.",
         )
     }));
-    let mut lines = Vec::new();
-    for text in shape.lines {
-        let Some(places) = places(&text, kinds.len(), remains.len()) else {
-            return Err(JsonError::Line { line: text });
+    // Most of the time all names are found, each at its place.
+    let mut here = Vec::new();
+    let places: Vec<Option<usize>> = remains
+        .into_iter()
+        .map(|one| {
+            here.push(one?);
+            Some(here.len() - 1)
+        })
+        .collect();
+    let mut read = Vec::with_capacity(lines.len());
+    for line in lines {
+        let (of, left, at_least) = match line {
+            shape::Line::Says { kinds, remains, at_least } => (kinds, remains, at_least),
+            shape::Line::Unread(line) => return Err(JsonError::Line { line }),
         };
-        let named: Option<BTreeSet<TaxonIx>> =
-            places.kinds.iter().map(|place| *kinds.get(*place)?).collect();
-        let left: Option<Vec<Remains>> =
-            places.remains.iter().map(|place| remains.get(*place)?.clone()).collect();
-        if let (Some(kinds), Some(remains)) = (named, left) {
-            lines.push(Line { kinds, remains, at_least: places.at_least });
+        if of.last().is_some_and(|last| *last >= kinds.len())
+            || left.last().is_some_and(|last| *last >= places.len())
+        {
+            let line = shape::Line::Says { kinds: of, remains: left, at_least }.to_string();
+            return Err(JsonError::Line { line });
+        }
+        let named: Option<Vec<TaxonIx>> = of.iter().map(|place| kinds[*place]).collect();
+        let left: Option<Vec<usize>> = left.iter().map(|place| places[*place]).collect();
+        if let (Some(mut kinds), Some(remains)) = (named, left) {
+            kinds.sort_unstable();
+            read.push(Line { kinds, remains, at_least });
         }
     }
-    Ok(Certificate { lines })
+    Ok(Certificate { whole, remains: here, lines: read })
 }
 
 fn remaining(
@@ -170,37 +169,4 @@ fn remaining(
         _ => return None,
     };
     Some(Remains { taxon, character, values })
-}
-
-/// A line whose names are places in lists.
-struct Places {
-    kinds: Vec<usize>,
-    remains: Vec<usize>,
-    at_least: Vec<Share>,
-}
-
-/// A line of text; there are so many kinds to name, and so much that may remain.
-fn places(text: &str, all_kinds: usize, all_remains: usize) -> Option<Places> {
-    let (heap, numbers) = text.split_once(" >= ")?;
-    let (kinds, remains) = heap.split_once(" | ").unwrap_or((heap, ""));
-    Some(Places {
-        kinds: out_of_ranges(kinds, all_kinds)?,
-        remains: out_of_ranges(remains, all_remains)?,
-        at_least: numbers.split(", ").map(number::share).collect::<Option<_>>()?,
-    })
-}
-
-/// Rising places below `all`.
-fn out_of_ranges(text: &str, all: usize) -> Option<Vec<usize>> {
-    let mut places: Vec<usize> = Vec::new();
-    for word in text.split_whitespace() {
-        let (first, last) = word.split_once('-').unwrap_or((word, word));
-        let (first, last): (usize, usize) = (first.parse().ok()?, last.parse().ok()?);
-        let rises = places.last().is_none_or(|before| *before < first);
-        if first > last || last >= all || !rises {
-            return None;
-        }
-        places.extend(first..=last);
-    }
-    Some(places)
 }

@@ -59,6 +59,11 @@ pub enum JsonError {
         /// The line.
         line: String,
     },
+    /// A proof in a form that is none of ours.
+    Form {
+        /// The number of the form.
+        form: u32,
+    },
     /// A cost that is no number of ours.
     Cost {
         /// The field.
@@ -88,6 +93,9 @@ impl JsonError {
             Self::Line { line } => {
                 format!("{file} has a proof with the line \"{line}\", which nobody can read.")
             }
+            Self::Form { form } => {
+                format!("{file} has a proof in form {form}, which this Spinney cannot read.")
+            }
             Self::Cost { field } => format!("{file} has a {field} that is no cost."),
         }
     }
@@ -106,6 +114,7 @@ impl JsonError {
                 "Leave the exact one out, or write the key again rather than changing the file by \
                  hand."
             }
+            Self::Form { .. } => "Use the newer Spinney, or make the key again from its table.",
             Self::Line { .. } | Self::Cost { .. } => {
                 "Write the key again rather than changing the file by hand."
             }
@@ -121,12 +130,37 @@ impl fmt::Display for JsonError {
 
 impl std::error::Error for JsonError {}
 
-/// Reads a key that [`super::report`] or [`super::key`] wrote, or one that stands alone:
-/// `{"couplets": […]}`.
+/// Reads a key that [`super::report`] or [`super::key`] wrote, or one that stands alone
+/// (`{"couplets": […]}`), with what is claimed of it, if anything is; and what both name that
+/// the table does not have.
+///
+/// **Errors**: the text is not JSON of that shape, or holds no key, or a cost is not a number of
+/// ours.
+pub fn read(
+    text: &str,
+    matrix: &Matrix,
+) -> Result<(Key, Option<Claim>, Vec<Finding>), JsonError> {
+    let mut report = parsed::<shape::Report>(text)?;
+    let (key, mut findings) = key_of(report.key.take(), text, matrix)?;
+    let (claim, more) = claim_of(report, matrix)?;
+    findings.extend(more);
+    Ok((key, claim, findings))
+}
+
+/// Reads the key alone.
 ///
 /// **Errors**: the text is not JSON of that shape, or holds no key.
 pub fn read_key(text: &str, matrix: &Matrix) -> Result<(Key, Vec<Finding>), JsonError> {
-    let key = match parsed::<shape::Report>(text)?.key {
+    key_of(parsed::<shape::Report>(text)?.key, text, matrix)
+}
+
+/// The key of a report, or a text that is a key by itself.
+fn key_of(
+    key: Option<shape::Key>,
+    text: &str,
+    matrix: &Matrix,
+) -> Result<(Key, Vec<Finding>), JsonError> {
+    let key = match key {
         Some(key) => key,
         None => bare(text)?,
     };
@@ -152,7 +186,13 @@ pub fn read_claim(
     text: &str,
     matrix: &Matrix,
 ) -> Result<(Option<Claim>, Vec<Finding>), JsonError> {
-    let report: shape::Report = parsed(text)?;
+    claim_of(parsed(text)?, matrix)
+}
+
+fn claim_of(
+    report: shape::Report,
+    matrix: &Matrix,
+) -> Result<(Option<Claim>, Vec<Finding>), JsonError> {
     let (Some(cost), Some(proof)) = (report.cost, report.proof) else {
         return Ok((None, Vec::new()));
     };

@@ -147,13 +147,28 @@ pub(super) struct Proof {
 
 #[derive(Serialize, Deserialize)]
 pub(super) struct Certificate {
+    /// The number of this form; a proof without one is of the first.
+    #[serde(default)]
+    pub(super) form: u32,
     /// Lines and remains name kinds by their place in this list, from 0.
+    #[serde(default)]
     pub(super) kinds: Vec<String>,
+    /// So many parts make 1: the numbers of lines are parts.
+    #[serde(default)]
+    pub(super) parts: String,
     /// Lines name what remains by its place in this list, from 0.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) remains: Vec<Remains>,
-    /// `0-3 5 | 2 7 >= 31/2`: kinds, what remains, and at least how much.
-    pub(super) lines: Vec<String>,
+    pub(super) lines: Vec<Line>,
+}
+
+/// `2f|2 7|31`: kinds as bits of a number to the base 16, the first kind the lowest; what remains;
+/// and at least how much. Read without being kept as text: there may be thousands.
+pub(super) enum Line {
+    /// What it says.
+    Says { kinds: Vec<usize>, remains: Vec<usize>, at_least: Vec<i128> },
+    /// It is none of ours.
+    Unread(String),
 }
 
 #[derive(Serialize, Deserialize)]

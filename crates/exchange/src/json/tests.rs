@@ -13,7 +13,7 @@ use spinney_model::{
 };
 
 use super::schema::disagrees;
-use super::{JsonError, Report, key, read_claim, read_key, report};
+use super::{JsonError, Report, key, read, read_claim, read_key, report};
 use crate::link::hedge::table;
 
 fn ask(character: usize, yes: Asked) -> Ask {
@@ -89,16 +89,20 @@ fn certificate() -> Certificate {
     let half = Quantity::from_thousandths(22_500);
     let above = remains(0, 5, Remaining::Numbers(Some(half), None));
     let between = remains(5, 1, Remaining::Numbers(Some(Quantity::from_whole(5)), Some(half)));
-    let line = |kinds: &[usize], remains: &[Remains], at_least: &[Share]| Line {
+    let line = |kinds: &[usize], remains: &[usize], at_least: &[i128]| Line {
         kinds: kinds.iter().map(|kind| TaxonIx(*kind)).collect(),
         remains: remains.to_vec(),
         at_least: at_least.to_vec(),
     };
+    let large = 6 * i128::from(u64::MAX);
     Certificate {
+        whole: 6,
+        remains: vec![above, states, between],
         lines: vec![
-            line(&[0, 1, 2, 3, 5], &[above.clone(), states], &[Share::new(31, 2), share(3)]),
-            line(&[1, 2], &[], &[share(7)]),
-            line(&[0, 5], &[above, between], &[share(0), Share::new(1, 3)]),
+            line(&[0, 1, 2, 3, 5], &[0, 1], &[93, 18]),
+            line(&[1, 2], &[], &[42]),
+            line(&[0, 5], &[0, 2], &[0, 2]),
+            line(&[4], &[], &[large]),
         ],
     }
 }
@@ -231,7 +235,9 @@ fn a_report_has_the_documented_shape() {
             "optimal": false, "lower_bound": 33.5, "lower_bound_exact": "67/2",
             "stopped": "budget", "heaps": 123456,
             "certificate": {
+                "form": 2,
                 "kinds": table().taxa().iter().map(|taxon| &taxon.name).collect::<Vec<_>>(),
+                "parts": "6",
                 "remains": [
                     {"kind": 0, "character": "stalk length", "at_least": 22.5},
                     {"kind": 3, "character": "form", "states": ["feather", "hand"]},
@@ -240,7 +246,7 @@ fn a_report_has_the_documented_shape() {
                         "at_least": 5, "below": 22.5,
                     },
                 ],
-                "lines": ["0-3 5 | 0-1 >= 31/2, 3", "1-2 >= 7", "0 5 | 0 2 >= 0, 1/3"],
+                "lines": ["2f|0 1|93 18", "6||42", "21|0 2|0 2", "10||110680464442257309690"],
             },
         })
     );
@@ -336,6 +342,8 @@ fn a_key_comes_back_as_it_was() {
         assert_eq!(places, [(Code::NameUnknown, Place::Couplet(2))]);
     }
     assert_eq!(read_claim(&full(), &matrix), Ok((Some(claim()), Vec::new())));
+    let (alone, found) = read_key(&full(), &matrix).expect("our JSON is read");
+    assert_eq!(read(&full(), &matrix), Ok((alone, Some(claim()), found)), "both at once");
     assert_eq!(read_claim(&key(&drawn(), &matrix), &matrix), Ok((None, Vec::new())));
 }
 
@@ -505,21 +513,79 @@ fn a_proof_is_read_as_far_as_the_table_has_its_names() {
     let (claim, findings) =
         with(names, &names.replace("hazel", "hazle")).expect("the rest is read");
     let lines = claim.expect("a claim").certificate.expect("a proof").lines;
-    assert_eq!(lines, [certificate().lines[1].clone()], "the others name hazel");
+    let others = [1, 3].map(|line: usize| certificate().lines[line].clone());
+    assert_eq!(lines, others, "the first and the third name hazel");
     assert!(findings.iter().any(|finding| {
         finding.code == Code::NameUnknown && finding.sentence.contains("\"hazle\"")
     }));
-    for broken in ["1-2", "1-2 >= ", "1-2 >= 7/0", "2-1 >= 7", "1 1 >= 7", "12 >= 7", "x >= 7"]
-    {
-        let error = with("\"1-2 >= 7\"", &format!("\"{broken}\""));
+    for broken in [
+        "6",
+        "6|42",
+        "6||",
+        "6||-42",
+        "6||42 ",
+        "6|| 42",
+        "6|2 0|42",
+        "6|1 1|42",
+        "6|3|42",
+        "6|x|42",
+        "G||42",
+        "10000||42",
+        "||42",
+        "6||42|1",
+        "6||7/6",
+        "6||170141183460469231731687303715884105728",
+    ] {
+        let error = with("\"6||42\"", &format!("\"{broken}\""));
         assert_eq!(error, Err(JsonError::Line { line: broken.to_owned() }));
     }
     // Kinds in another order, as of a table that was sorted anew, are found by their names.
     let mut moved: Value = serde_json::from_str(&full()).expect("our JSON is JSON");
     let proof = &mut moved["proof"]["certificate"];
     proof["kinds"].as_array_mut().expect("a list").swap(1, 9);
-    proof["lines"] = json!(["2 9 >= 7"]);
+    proof["lines"] = json!(["204||42"]);
     let (claim, _) = read_claim(&moved.to_string(), &table()).expect("ours");
     let lines = claim.expect("a claim").certificate.expect("a proof").lines;
     assert_eq!(lines, [certificate().lines[1].clone()]);
+}
+
+/// Proofs that were written in the first form are read as ever; a form that nobody here knows
+/// is refused in words, and so are numbers over nothing.
+#[test]
+fn an_older_proof_is_read_and_a_newer_one_is_refused() {
+    let with = |change: &dyn Fn(&mut Value)| {
+        let mut report: Value = serde_json::from_str(&full()).expect("our JSON is JSON");
+        change(&mut report["proof"]["certificate"]);
+        read_claim(&report.to_string(), &table())
+    };
+    let older = |lines: Value| {
+        with(&|proof| {
+            let proof = proof.as_object_mut().expect("an object");
+            proof.remove("form");
+            proof.remove("parts");
+            proof.insert("lines".to_owned(), lines.clone());
+        })
+    };
+    let (claim, found) =
+        older(json!(["0-3 5 | 0-1 >= 31/2, 3", "1-2 >= 7", "0 5 | 0 2 >= 0, 1/3"]))
+            .expect("ours");
+    let proof = claim.expect("a claim").certificate.expect("a proof");
+    let now = certificate();
+    assert_eq!(proof.whole, 6);
+    assert_eq!((proof.remains, &proof.lines[..]), (now.remains, &now.lines[..3]));
+    assert_eq!(found, []);
+    for broken in
+        ["1-2", "1-2 >= ", "1-2 >= 7/0", "2-1 >= 7", "1 1 >= 7", "x >= 7", "9999999 >= 7"]
+    {
+        assert_eq!(older(json!([broken])), Err(JsonError::Line { line: broken.to_owned() }));
+    }
+    let newer = with(&|proof| proof["form"] = json!(3)).expect_err("of another time");
+    assert_eq!(newer, JsonError::Form { form: 3 });
+    assert!(
+        newer.to_string().contains("form 3, which this Spinney cannot read. Update Spinney")
+    );
+    for parts in ["0", "-6", "six", ""] {
+        let error = with(&|proof| proof["parts"] = json!(parts));
+        assert_eq!(error, Err(JsonError::Cost { field: "parts" }), "{parts}");
+    }
 }

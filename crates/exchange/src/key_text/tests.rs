@@ -262,6 +262,38 @@ fn a_third_lead_and_a_second_yes_are_findings() {
     }
 }
 
+/// The very text, since people print it, mail it and keep it.
+#[test]
+fn a_key_is_written_just_so() {
+    let key = reading(
+        "1. Is it toothed? yes - 2, no - dogwood\n2 (1). Is it lobed? Yes ivy or holly / No hazel\n",
+    );
+    assert_eq!(
+        write(&key.key, &TABLE),
+        "1. Is it toothed?\n   Yes → 2\n   No → dogwood\n\n\
+         2(1). Is it lobed?\n   Yes → ivy or holly\n   No → hazel\n\n"
+    );
+    let leads = reading(
+        "1 Leaf red … 2\n- Leaf green … hazel\n2 (1) Edge toothed … holly\n- Edge smooth … lime\n",
+    );
+    assert_eq!(
+        write(&leads.key, &TABLE),
+        "1 Leaf red … 2\n- Leaf green … hazel\n\n2(1) Edge toothed … holly\n- Edge smooth … lime\n\n"
+    );
+}
+
+/// An answer may stand on a line of its own with nothing behind it, and be talked round where the
+/// question has no question mark.
+#[test]
+fn an_answer_alone_is_an_answer() {
+    let alone = reading("1. Is it lobed?\nYes\nNo → hazel\n");
+    assert_eq!(drawn(&alone.key, &TABLE), ["1 Is it lobed? | - | hazel"]);
+    let other = reading("1. Is it lobed?\nYes → hazel\nNo\n");
+    assert_eq!(drawn(&other.key, &TABLE), ["1 Is it lobed? | hazel | -"]);
+    let round = reading("1. Lobed: yes → ivy\nNo, it has none … hazel\n");
+    assert_eq!(drawn(&round.key, &TABLE), ["1 Lobed: | ivy | hazel"]);
+}
+
 #[test]
 fn broken_keys_are_kept_as_they_stand() {
     let read = reading(

@@ -69,7 +69,7 @@ fn linked(matrix: &Matrix, question: &str) -> (Option<String>, LinkReport) {
 }
 
 /// How many of a list link right, stay unlinked, or link wrong; of the linkable and the others.
-#[derive(Debug, Default, PartialEq, Eq)]
+#[derive(Debug, Default)]
 struct Tally {
     right: usize,
     not_linked: usize,
@@ -101,18 +101,23 @@ fn tally(list: &str) -> Tally {
     tally
 }
 
+/// None links wrong, nothing that has no answer is guessed, and no fewer link than did when the
+/// list was written: more may.
+fn links(list: &str, at_least: usize, linkable: usize, others: usize) {
+    let found = tally(list);
+    assert_eq!((found.wrong, found.rightly_left), (0, others), "{found:?}");
+    assert_eq!(found.right + found.not_linked, linkable, "{found:?}");
+    assert!(found.right >= at_least, "{found:?}");
+}
+
 #[test]
 fn sentences_written_before_any_was_tried() {
-    let found = tally(SENTENCES);
-    let wanted = Tally { right: 31, not_linked: 9, wrong: 0, rightly_left: 20 };
-    assert_eq!(found, wanted);
+    links(SENTENCES, 31, 40, 20);
 }
 
 #[test]
 fn further_sentences_written_after_mending() {
-    let found = tally(FURTHER);
-    let wanted = Tally { right: 15, not_linked: 3, wrong: 0, rightly_left: 22 };
-    assert_eq!(found, wanted);
+    links(FURTHER, 15, 18, 22);
 }
 
 /// The numbers of the questions of a key that are not linked.

@@ -292,3 +292,38 @@ fn what_a_yes_or_no_column_can_be_asked_is_said_so_that_it_can_be_followed() {
     assert!(!finding.remedy.contains("states: yes, no"), "{}", finding.remedy);
     println!("{} {}", finding.sentence, finding.remedy);
 }
+
+#[test]
+fn numbers_are_read_as_they_stand_or_not_at_all() {
+    let thousandths = |text: &str| super::numbers::decimal(text).map(Quantity::thousandths);
+    for (text, wanted) in [
+        ("5", Some(5_000)),
+        ("0.5", Some(500)),
+        ("2,5", Some(2_500)),
+        ("2.500", Some(2_500)),
+        ("2.505", Some(2_505)),
+        ("2.5005", None),
+        (".5", None),
+        ("5.", None),
+        ("-5", None),
+        ("5.-1", None),
+        ("+5", None),
+        ("", None),
+        ("1234567890", None),
+    ] {
+        assert_eq!(thousandths(text), wanted, "{text}");
+    }
+}
+
+#[test]
+fn teeth_and_toothed_are_of_one_stem() {
+    for word in ["tooth", "teeth", "toothed", "tooth's"] {
+        assert_eq!(super::words::stem(word), "tooth", "{word}");
+    }
+    for sentence in
+        ["Does the edge have teeth?", "Has the edge a tooth?", "Is the edge toothed?"]
+    {
+        let (found, report) = linked(Wording::Question(sentence.to_owned()));
+        assert_eq!(found.as_deref(), Some("edge = toothed"), "{sentence}: {report:?}");
+    }
+}

@@ -6,7 +6,7 @@ use std::path::Path;
 use spinney_check::Report;
 use spinney_exchange::link::{self, Link, Links};
 use spinney_exchange::{json, key_text};
-use spinney_model::{Claim, Code, Finding, Key, Matrix, Place};
+use spinney_model::{AskedBy, Claim, Code, Finding, Key, Matrix, Place};
 use spinney_press::{Booklet, SecondLooks, wording};
 
 use crate::args::{Check, Format};
@@ -55,17 +55,17 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
     };
     if let Some(path) = &args.sheets.out {
         let date = folder::date(args.sheets.date.as_deref());
+        let asked_by = match args.pupils {
+            true => AskedBy::People,
+            false => AskedBy::of(&given.key, given.claim.as_ref()),
+        };
         let booklet = Booklet {
             matrix,
             key: &given.key,
             walks: &opinion.walks,
             left_together: &opinion.left_together,
             second_looks: &SecondLooks::new(),
-            stamp: command::stamp(
-                args.pupils || command::peoples(&given.key, given.claim.as_ref()),
-                &opinion,
-                args.sheets.tried,
-            ),
+            stamp: command::stamp(asked_by, &opinion, args.sheets.tried),
             date: Some(&date),
             pictures: &opened.pictures,
         };
@@ -148,9 +148,7 @@ pub(crate) fn read(
     if is_json(text) {
         let file = path.display().to_string();
         let unread = |error: json::JsonError| Failure::new(error.of(&file), error.remedy());
-        let (mut key, mut findings) = json::read_key(text, matrix).map_err(unread)?;
-        let (claim, more) = json::read_claim(text, matrix).map_err(unread)?;
-        findings.extend(more);
+        let (mut key, claim, findings) = json::read(text, matrix).map_err(unread)?;
         wording::put_words(&mut key, matrix);
         return Ok(Given { key, claim, findings });
     }

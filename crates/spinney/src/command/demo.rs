@@ -8,7 +8,7 @@ use spinney_build::Budget;
 use spinney_check::Settings;
 use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text, table};
-use spinney_model::{Finding, Matrix};
+use spinney_model::{AskedBy, Finding, Matrix};
 use spinney_press::{Booklet, SecondLooks};
 
 use crate::args::{Demo, Paper};
@@ -104,7 +104,7 @@ fn best_key(
         walks: &opinion.walks,
         left_together: &opinion.left_together,
         second_looks: &looks,
-        stamp: command::stamp(false, &opinion, false),
+        stamp: command::stamp(AskedBy::Search, &opinion, false),
         date: Some(date),
         pictures: &BTreeMap::new(),
     };
@@ -160,7 +160,7 @@ fn second_opinion(
         walks: &opinion.walks,
         left_together: &opinion.left_together,
         second_looks: &SecondLooks::new(),
-        stamp: command::stamp(true, &opinion, false),
+        stamp: command::stamp(AskedBy::People, &opinion, false),
         date: Some(date),
         pictures: &BTreeMap::new(),
     };

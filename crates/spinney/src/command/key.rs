@@ -3,7 +3,7 @@
 use std::fmt::Write;
 
 use spinney_exchange::{json, key_text};
-use spinney_model::{Finding, Severity};
+use spinney_model::{AskedBy, Finding, Severity};
 use spinney_press::{Booklet, SecondLooks};
 
 use crate::args::{Format, Key};
@@ -31,8 +31,8 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     let settings = command::settings(&args.answer, false);
     command::look_at_table(matrix, &settings, &mut findings);
     let opinion = spinney_check::check(matrix, &built.key, Some(&built.claim), &settings);
-    let peoples = command::peoples(&built.key, Some(&built.claim));
-    let stamp = command::stamp(peoples, &opinion, args.sheets.tried);
+    let asked_by = AskedBy::of(&built.key, Some(&built.claim));
+    let stamp = command::stamp(asked_by, &opinion, args.sheets.tried);
     add_new(&mut findings, &opinion.findings);
     let json = json::Report {
         matrix,
@@ -94,7 +94,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
 
 /// The last line before a person prints: how much must be mended first.
 pub(crate) fn still_to_mend(findings: &[Finding]) -> String {
-    let worst = |finding: &&Finding| finding.severity == Severity::MustBeMended;
+    let worst = |finding: &&Finding| finding.severity == Severity::MendThis;
     match findings.iter().filter(worst).count() {
         0 => String::new(),
         1 => "\nBefore you print this: 1 thing says mend this.\n".to_owned(),
@@ -104,7 +104,7 @@ pub(crate) fn still_to_mend(findings: &[Finding]) -> String {
 
 /// Nothing must be mended.
 pub(crate) fn fine(findings: &[Finding]) -> bool {
-    findings.iter().all(|finding| finding.severity != Severity::MustBeMended)
+    findings.iter().all(|finding| finding.severity != Severity::MendThis)
 }
 
 /// Adds findings that are not there yet.

@@ -7,7 +7,7 @@ use spinney_build::{Budget, Revised, Revising};
 use spinney_check::Report;
 use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text};
-use spinney_model::{Code, Finding, Key, Matrix, Wording};
+use spinney_model::{AskedBy, Code, Finding, Key, Matrix, Wording};
 use spinney_press::{Booklet, SecondLooks, wording};
 
 use crate::args::{Format, Revise};
@@ -26,7 +26,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
     let opened = collection::open_for_a_key(&args.table)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
-    let (old, peoples, old_findings) = old_key(args, matrix)?;
+    let (old, asked_by, old_findings) = old_key(args, matrix)?;
     folder::look_first(&args.sheets, &["changes.txt", "findings.txt"])?;
     let wishes = command::wishes::what_can_be_asked(matrix, &args.seen)?;
     let settings = Revising { loss: args.loss, budget: Budget { heaps: args.budget } };
@@ -48,7 +48,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
                 walks: &opinion.walks,
                 left_together: &opinion.left_together,
                 second_looks: &SecondLooks::new(),
-                stamp: command::stamp(peoples, &opinion, args.sheets.tried),
+                stamp: command::stamp(asked_by, &opinion, args.sheets.tried),
                 date: Some(&date),
                 pictures: &opened.pictures,
             };
@@ -94,8 +94,8 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
 
 /// The old key, linked to the new table as far as it goes.
 ///
-/// With it whether people asked some of it. That a name is no kind any more is what revising is for, and is said among the changes.
-fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, bool, Vec<Finding>), Failure> {
+/// With it who asked its questions. That a name is no kind any more is what revising is for, and is said among the changes.
+fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, AskedBy, Vec<Finding>), Failure> {
     let text = collection::key(&args.old)?;
     let (links, more) = match &args.links {
         Some(path) => Links::read(&collection::links(path)?, matrix),
@@ -109,8 +109,8 @@ fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, bool, Vec<Finding>), 
     findings.extend(given.findings);
     findings.retain(|finding| !matches!(finding.code, Code::NameUnknown | Code::NameNotSure));
     drop_echoes(&mut findings);
-    let peoples = command::peoples(&given.key, given.claim.as_ref());
-    Ok((given.key, peoples, findings))
+    let asked_by = AskedBy::of(&given.key, given.claim.as_ref());
+    Ok((given.key, asked_by, findings))
 }
 
 /// New questions are put in paired leads where the old key has leads.

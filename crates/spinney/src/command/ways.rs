@@ -48,7 +48,7 @@ fn opinion(matrix: &Matrix, wishes: &Wishes, found: &ManyWays) -> Vec<Finding> {
     };
     let printed = |finding: &Finding| match finding.place {
         Place::Couplet(number) => {
-            finding.severity == Severity::MustBeMended || !found.same_look.contains(&number)
+            finding.severity == Severity::MendThis || !found.same_look.contains(&number)
         }
         _ => true,
     };

@@ -38,5 +38,5 @@ pub(crate) fn run(args: &Weak) -> Result<bool, Failure> {
 
 /// Blank cells are what all of this is about; what is only for information stands in `table`.
 fn matters(finding: &Finding) -> bool {
-    finding.severity != Severity::ForInformation && finding.code != Code::Unknown
+    finding.severity != Severity::GoodToKnow && finding.code != Code::Unknown
 }

@@ -7,6 +7,7 @@ use std::collections::{BTreeSet, HashMap};
 
 use spinney_model::{CharacterIx, Matrix, Remaining, Scale, Share, TaxonIx, Value};
 
+use crate::amount::common_multiple;
 use crate::bits::Bits;
 use crate::candidate::Candidates;
 use crate::claim::replay::asks;
@@ -51,9 +52,13 @@ pub(super) struct Put {
     /// Kinds to which it can never be put.
     pub(super) never: Bits,
     /// Kinds that vary, the cell, and what of it is on the yes side.
-    pub(super) varying: Vec<(usize, usize, Taking)>,
+    pub(super) varying: Vec<(usize, u32, Taking)>,
+    /// Kinds that vary.
+    pub(super) varies: Bits,
     /// Kinds to which it can be put once these cells hold nothing but these states.
-    pub(super) governed: Vec<(usize, usize, u64)>,
+    pub(super) governed: Vec<(usize, u32, u64)>,
+    /// Kinds that may go to yes, and kinds that may go to no: those that vary to both.
+    pub(super) may: [Bits; 2],
 }
 
 /// What of a cell is on the yes side.
@@ -152,7 +157,9 @@ impl<'a> Board<'a> {
             no: none(),
             never: none(),
             varying: Vec::new(),
+            varies: none(),
             governed: Vec::new(),
+            may: [none(), none()],
         };
         for taxon in self.values.matrix.taxon_indices() {
             match self.governors(taxon, asked.character) {
@@ -166,10 +173,11 @@ impl<'a> Board<'a> {
             }
             let taking = self.at.get(&(taxon.0, asked.character)).map(|&cell| {
                 let taking = self.cells[cell].shares.taking(asked.yes);
-                (taxon.0, cell, taking)
+                (taxon.0, cell as u32, taking)
             });
             if let Some(taking) = taking {
                 put.varying.push(taking);
+                put.varies.add(taxon.0);
                 continue;
             }
             match self.side(taxon, asked, gap) {
@@ -178,12 +186,14 @@ impl<'a> Board<'a> {
                 None => put.never.add(taxon.0),
             }
         }
+        put.may = [put.yes.clone(), put.no.clone()];
+        put.may.iter_mut().for_each(|side| side.add_all(&put.varies));
         put
     }
 
     /// The cells that must be settled before a kind has a character, each with the states that
     /// are right; None: it never has it.
-    fn governors(&self, taxon: TaxonIx, at: CharacterIx) -> Option<Vec<(usize, u64)>> {
+    fn governors(&self, taxon: TaxonIx, at: CharacterIx) -> Option<Vec<(u32, u64)>> {
         let matrix: &Matrix = self.values.matrix;
         if *self.values.value(taxon, at) == Value::DoesNotApply {
             return None;
@@ -198,7 +208,8 @@ impl<'a> Board<'a> {
             }
             if states & !right != 0 {
                 let cell = self.at.get(&(taxon.0, governor.character));
-                found.push((*cell.expect("a cell of several states is laid out"), right));
+                let cell = *cell.expect("a cell of several states is laid out");
+                found.push((cell as u32, right));
             }
             above = matrix.character(governor.character).governor.as_ref();
         }
@@ -229,13 +240,16 @@ impl<'a> Board<'a> {
         taxon: TaxonIx,
         at: CharacterIx,
         values: &Remaining,
-    ) -> Option<(usize, Word)> {
+    ) -> Option<(u32, Word)> {
         let place = *self.at.get(&(taxon.0, at))?;
         let cell = &self.cells[place];
         let word = match (&cell.shares.numbers, values) {
             (None, Remaining::States(states)) => {
-                let bits = states.iter().filter(|state| state.0 < 64);
-                let word = bits.fold(0, |word, state| word | 1 << state.0);
+                let word = states.iter().try_fold(0, |word, state| {
+                    let bit =
+                        u32::try_from(state.0).ok().and_then(|at| 1_u64.checked_shl(at))?;
+                    Some(word | bit)
+                })?;
                 (word & !cell.full == 0).then_some(word)?
             }
             (Some(numbers), Remaining::Numbers(from, below)) => {
@@ -245,7 +259,7 @@ impl<'a> Board<'a> {
             }
             _ => return None,
         };
-        (word != 0).then_some((place, word))
+        (word != 0).then_some((place as u32, word))
     }
 }
 
@@ -393,13 +407,4 @@ fn every(values: &Values<'_>, at: CharacterIx) -> Vec<Yes> {
             listed.unwrap_or_else(found).into_iter().map(Yes::AtLeast).collect()
         }
     }
-}
-
-/// The least common multiple of two numbers above zero, by Euclid's rule.
-fn common_multiple(one: i128, other: i128) -> Option<i128> {
-    let (mut a, mut b) = (one, other);
-    while b != 0 {
-        (a, b) = (b, a % b);
-    }
-    (one / a).checked_mul(other)
 }

@@ -5,6 +5,7 @@
 
 use spinney_model::{CharacterIx, Share, TaxonIx, Value};
 
+use crate::amount::common_multiple;
 use crate::question::{Question, Yes};
 use crate::values::{Has, Left, Taken, Values};
 
@@ -150,13 +151,4 @@ fn denominator(values: &Values<'_>, taxon: TaxonIx, character: CharacterIx) -> O
         Value::Unknown => i128::try_from(values.unknown_has(character)).ok(),
         Value::DoesNotApply | Value::Range { .. } => Some(1),
     }
-}
-
-/// The least common multiple of two numbers above zero, by Euclid's rule.
-fn common_multiple(one: i128, other: i128) -> Option<i128> {
-    let (mut a, mut b) = (one, other);
-    while b != 0 {
-        (a, b) = (b, a % b);
-    }
-    (one / a).checked_mul(other)
 }

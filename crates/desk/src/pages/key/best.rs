@@ -32,7 +32,7 @@ impl Numbers {
     pub(super) fn of(made: &Made) -> Self {
         let effort = made.opinion.effort.as_ref();
         let claim = made.claim.as_ref();
-        let mend = spinney_model::Severity::MustBeMended;
+        let mend = spinney_model::Severity::MendThis;
         Self {
             questions: made.key.couplets.len(),
             mean: claim.map(|c| c.mean_questions).or(effort.map(|e| e.mean_questions)),

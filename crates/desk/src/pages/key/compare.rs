@@ -126,7 +126,7 @@ fn table(t: Tongue, collection: &Collection, sides: &[Side; 2]) -> Markup {
 /// Whether every kind comes out at its name.
 fn works(of: &Together<'_>) -> String {
     let opinion = &of.made.opinion;
-    of.t.say(match (opinion.works(), opinion.must_be_mended()) {
+    of.t.say(match (opinion.works(), opinion.says_mend_this()) {
         _ if of.made.key.couplets.is_empty() => "key-works-not-begun",
         (true, _) if of.none() => "key-works",
         (true, _) => "key-works-together",

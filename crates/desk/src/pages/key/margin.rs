@@ -24,7 +24,7 @@ pub(super) fn margin(key: &Keyed) -> Markup {
     let others: Vec<Finding> = others.into_iter().cloned().collect();
     let left = not_asked(key);
     let unanswered = unanswered::slips(key);
-    let loud = |found: &&&Finding| found.severity != Severity::ForInformation;
+    let loud = |found: &&&Finding| found.severity != Severity::GoodToKnow;
     let places: BTreeSet<u32> = at
         .iter()
         .filter(loud)
@@ -38,7 +38,7 @@ pub(super) fn margin(key: &Keyed) -> Markup {
         && together.none()
         && places.is_empty()
         && left.is_empty()
-        && others.iter().all(|found| found.severity == Severity::ForInformation);
+        && others.iter().all(|found| found.severity == Severity::GoodToKnow);
     html! {
         h2 { (t.say("key-mend")) }
         @if quiet { p.quiet { (t.say("key-nothing-to-mend")) } }

@@ -145,7 +145,7 @@ fn look(t: Tongue, view: &View, laid: &Laid, look: &Look, first: bool) -> Markup
 /// How many cells the reader has something to say of, with a way to each.
 fn in_cells(t: Tongue, view: &View) -> Markup {
     let bad = |findings: &Vec<Finding>| {
-        findings.iter().any(|f| f.severity != spinney_model::Severity::ForInformation)
+        findings.iter().any(|f| f.severity != spinney_model::Severity::GoodToKnow)
     };
     let cells: Vec<_> = view.of_cells.iter().filter(|(_, findings)| bad(findings)).collect();
     html! {

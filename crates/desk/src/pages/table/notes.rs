@@ -106,9 +106,9 @@ fn who_says(t: Tongue, said: &[(&str, &Saying)], by_heaps: impl Fn(&str) -> bool
 /// What the reader says of this cell.
 fn found(t: Tongue, finding: &Finding) -> Markup {
     let (class, word) = match finding.severity {
-        Severity::MustBeMended => ("word mend", "severity-mend"),
-        Severity::ShouldBeLookedAt => ("word look", "severity-look"),
-        Severity::ForInformation => ("word know", "severity-know"),
+        Severity::MendThis => ("word mend", "severity-mend"),
+        Severity::WorthALook => ("word look", "severity-look"),
+        Severity::GoodToKnow => ("word know", "severity-know"),
     };
     html! {
         details {
