@@ -97,6 +97,14 @@ fn journal(folder: &Path, name: &str, lines: &[u8]) {
     write(folder, name, zip.finish().expect("a zip").into_inner());
 }
 
+/// The same zip, with a sum in its table of contents changed.
+fn damaged(folder: &Path, name: &str, new: &str) {
+    let mut bytes = std::fs::read(folder.join(name)).expect("read");
+    let table = bytes.windows(4).rposition(|mark| mark == b"PK\x01\x02").expect("a table");
+    bytes[table + 16] ^= 1;
+    write(folder, new, bytes);
+}
+
 fn bundles(folder: &Path) -> f64 {
     let mut most = 0.0_f64;
     let mut unpacked = |what: &str, name: &str| {
@@ -105,6 +113,8 @@ fn bundles(folder: &Path) -> f64 {
     };
     journal(folder, "bomb.zip", &b"x\n".repeat(256 << 20));
     unpacked("512 MiB of lines of one letter", "bomb.zip");
+    damaged(folder, "bomb.zip", "damaged.zip");
+    unpacked("the same, damaged", "damaged.zip");
     journal(folder, "short.zip", &b"x\n".repeat(12 << 20));
     unpacked("24 MiB of such lines", "short.zip");
     let line = |n: usize| {

@@ -193,7 +193,7 @@ fn source(path: &Path) -> Result<Source, Failure> {
 
 fn read(path: &Path, most: usize) -> Result<Source, Failure> {
     if path == Path::new("-") {
-        let bytes = read_at_most(std::io::stdin().lock(), most, path)?;
+        let bytes = read_at_most(files::stdin(), most, path)?;
         return Ok(Source { name: "stdin".to_owned(), bytes });
     }
     let file = files::open(path).map_err(|error| Failure::reading(path, &error))?;

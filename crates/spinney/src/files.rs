@@ -7,22 +7,31 @@
 
 use std::collections::BTreeSet;
 use std::fs::{self, File};
-use std::io::{ErrorKind, Write};
+use std::io::{ErrorKind, StdinLock, Write};
 use std::path::{Path, PathBuf};
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Mutex, PoisonError};
 
-use same_file::is_same_file;
+use same_file::{Handle, is_same_file};
 use tempfile::{Builder, NamedTempFile};
 
 use crate::failure::Failure;
 
 /// What this run has read so far. A file is only ever added.
 static READ: Mutex<BTreeSet<PathBuf>> = Mutex::new(BTreeSet::new());
+/// Whether stdin was read, which can be a file too (`spinney table - < finds.csv`).
+static STDIN_READ: AtomicBool = AtomicBool::new(false);
 
 /// Opens a file that a command reads; from now on nothing writes over it.
 pub(crate) fn open(path: &Path) -> std::io::Result<File> {
     note(path);
     File::open(path)
+}
+
+/// Opens stdin for a command that reads it; where it is a file, nothing writes over that one.
+pub(crate) fn stdin() -> StdinLock<'static> {
+    STDIN_READ.store(true, Ordering::Relaxed);
+    std::io::stdin().lock()
 }
 
 /// The same for the file of a collection, and for what is kept beside it while it is written.
@@ -44,7 +53,14 @@ fn note(path: &Path) {
 pub(crate) fn was_read(path: &Path) -> bool {
     let whole = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
     let read = READ.lock().unwrap_or_else(PoisonError::into_inner);
-    read.contains(&whole) || read.iter().any(|one| is_same_file(one, path).unwrap_or(false))
+    read.contains(&whole)
+        || read.iter().any(|one| is_same_file(one, path).unwrap_or(false))
+        || (STDIN_READ.load(Ordering::Relaxed) && is_stdin(path))
+}
+
+fn is_stdin(path: &Path) -> bool {
+    let both = Handle::stdin().and_then(|stdin| Ok((stdin, Handle::from_path(path)?)));
+    both.is_ok_and(|(stdin, file)| stdin == file)
 }
 
 /// Says that this run will write there.
@@ -116,12 +132,12 @@ pub(crate) fn part_of(path: &Path) -> std::io::Result<NamedTempFile> {
     builder.tempfile_in(folder_of(path))
 }
 
-/// What a half-made thing is called: `.key.txt.f3Tz9a.part`.
+/// What a half-made thing is called: `key.txtf3Tz9a.part`.
 pub(crate) fn part_named<'n>(builder: &mut Builder<'n, 'static>, name: &'n std::ffi::OsStr) {
     builder.prefix(name).suffix(".part");
 }
 
-/// Moves a finished file to its place, once it is on the disk.
+/// Moves a finished file to its place, once it is on the disk; then its name is on the disk too.
 pub(crate) fn put_in_place(
     part: NamedTempFile,
     path: &Path,
@@ -134,7 +150,10 @@ pub(crate) fn put_in_place(
         Over::AFile => part.persist(path),
     };
     match moved {
-        Ok(_) => Ok(()),
+        Ok(_) => {
+            sync(folder_of(path));
+            Ok(())
+        }
         // It came there since we looked.
         Err(error) if error.error.kind() == ErrorKind::AlreadyExists => {
             Err(Failure::already_there(path))
@@ -152,6 +171,21 @@ pub(crate) fn bear_a_size_limit() {
         let seen = std::sync::Arc::<std::sync::atomic::AtomicBool>::default();
         let _ = signal_hook::flag::register(signal_hook::consts::SIGXFSZ, seen);
     }
+}
+
+/// The names in a folder are on the disk. Where a system cannot, nothing is lost but this.
+pub(crate) fn sync(folder: &Path) {
+    let _ = File::open(folder).and_then(|folder| folder.sync_all());
+    #[cfg(test)]
+    SYNCED.with_borrow_mut(|synced| synced.push(folder.to_owned()));
+}
+
+#[cfg(test)]
+thread_local! {
+    /// The folders whose names a test has put on the disk.
+    pub(crate) static SYNCED: std::cell::RefCell<Vec<PathBuf>> = const {
+        std::cell::RefCell::new(Vec::new())
+    };
 }
 
 /// The folder that a path is in.

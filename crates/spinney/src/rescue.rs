@@ -15,6 +15,9 @@ use spinney_store::{Picture, Salvage, Saved, Store, StoreError};
 use crate::failure::Failure;
 use crate::files::{self, Over};
 
+/// What is said where no step can be read.
+const NOTHING: &str = "Nothing of it can be saved. Open an older copy of it.";
+
 /// A line of a damaged collection.
 enum Line {
     /// It is what was kept, and when that was.
@@ -44,7 +47,8 @@ pub(crate) struct Rescue {
     lines: Vec<Line>,
     end_known: bool,
     pictures: Pictures,
-    pictures_lost: usize,
+    /// None: that is not known.
+    pictures_lost: Option<usize>,
     /// Whether the file is whole after all.
     whole: bool,
 }
@@ -80,7 +84,7 @@ impl Rescue {
             whole: whole && lines.iter().all(|line| matches!(line, Line::Sound(..))),
             lines,
             end_known: salvage.end_known,
-            pictures_lost: salvage.pictures_lost.unwrap_or(0) as usize,
+            pictures_lost: salvage.pictures_lost.map(|lost| lost as usize),
             pictures: Pictures::InFile(Box::new(salvage), pictures),
         })
     }
@@ -103,10 +107,10 @@ impl Rescue {
                 *old = bytes;
             }
         }
-        let pictures_lost = saved.pictures_lost.unwrap_or(0) + kept.lost;
+        let pictures_lost = saved.pictures_lost.map(|lost| lost + kept.lost);
         Ok(Self {
             path: path.to_owned(),
-            whole: saved.end_known && pictures_lost == 0 && lines.iter().all(sound),
+            whole: saved.end_known && pictures_lost == Some(0) && lines.iter().all(sound),
             lines,
             end_known: saved.end_known,
             pictures: Pictures::InBundle(kept.pictures),
@@ -150,29 +154,30 @@ impl Rescue {
         let damage = self.damage(Path::new(""));
         let mut text = format!("{} is damaged. ", self.path.display());
         text.push_str(&match (damage.first, damage.when.as_str()) {
-            (None, _) => "Every line can be read, but something else was changed.".to_owned(),
+            (None, _) => "Every step can be read, but something else was changed.".to_owned(),
             (Some(first), when) => {
                 let about = self.after(first - 1);
                 let when = match (when, about) {
-                    ("", Some(at)) => format!(" It was written after {}.", said(at)),
+                    ("", Some(at)) => format!(" It was made after {}.", said(at)),
                     ("", None) => String::new(),
-                    (when, _) => format!(" It was written on {when}."),
+                    (when, _) => format!(" It was made on {when}."),
                 };
-                format!("Line {first} of {} cannot be read.{when}", damage.steps)
+                format!("Step {first} of {} cannot be read.{when}", damage.steps)
             }
         });
         match damage.lost.saturating_sub(1) {
             0 => {}
-            1 => text.push_str(" One more line cannot be read."),
-            more => text.push_str(&format!(" {more} more lines cannot be read.")),
+            1 => text.push_str(" One more step cannot be read."),
+            more => text.push_str(&format!(" {more} more steps cannot be read.")),
         }
         match damage.pictures_lost {
-            0 => {}
-            1 => text.push_str(" One picture is lost."),
-            more => text.push_str(&format!(" {more} pictures are lost.")),
+            Some(0) => {}
+            None => text.push_str(" Pictures may be missing too."),
+            Some(1) => text.push_str(" One picture is lost."),
+            Some(more) => text.push_str(&format!(" {more} pictures are lost.")),
         }
         if !damage.end_known {
-            text.push_str(" Lines may be missing at the end.");
+            text.push_str(" Steps may be missing at the end.");
         }
         text
     }
@@ -197,8 +202,17 @@ impl Rescue {
         })
     }
 
+    /// Whether steps after the damage can be read, which may rest on what is lost.
+    pub(crate) fn goes_on(&self) -> bool {
+        let damaged = |line: &Line| matches!(line, Line::Damaged(_));
+        let first = self.lines.iter().position(damaged);
+        first.is_some_and(|first| !self.lines[first..].iter().all(damaged))
+    }
+
     /// Saves what can be read into a new file. Returns how many lines were saved, and how many
     /// pictures.
+    ///
+    /// **Errors**: no line can be saved; an empty collection is not made of a damaged one.
     pub(crate) fn save(&mut self, to: &Path, much: HowMuch) -> Result<(usize, usize), Failure> {
         let mut at = 0;
         let damaged = |line: &Line| matches!(line, Line::Damaged(_));
@@ -207,6 +221,15 @@ impl Rescue {
             HowMuch::Before => self.lines.iter().position(damaged).unwrap_or(self.lines.len()),
         };
         let sound = self.lines[..end].iter().filter(|line| !damaged(line)).count();
+        if sound == 0 && !self.goes_on() {
+            return Err(Failure::new(self.in_words(), NOTHING));
+        }
+        if sound == 0 {
+            return Err(Failure::new(
+                format!("{} Nothing came before that.", self.in_words()),
+                "Save what came after it: type the same without --before.",
+            ));
+        }
         let lines = self.lines[..end].iter().map(|line| match line {
             Line::Sound(line, when) => {
                 at = *when;

@@ -109,6 +109,34 @@ const CASES: &[Case] = &[
     case(&["rescue", "packed.zip", "new.spinney"], "packed.zip", "new.spinney", false),
 ];
 
+/// A file that comes by stdin is read as much as one that is named.
+#[test]
+fn a_file_that_comes_by_stdin_is_not_written_over() {
+    for (way, typed, input) in [
+        ("table", &["table", "-", "--out", ".", "--force"][..], "table.csv"),
+        ("key", &["key", "-", "--out", "visit", "--force"], "visit/key.txt"),
+        (
+            "check",
+            &["check", "finds.csv", "--key", "-", "--write-links", "ours.txt", "--force"],
+            "ours.txt",
+        ),
+    ] {
+        let desk = desk(&format!("stdin {way}"));
+        if way == "key" {
+            fs::create_dir(desk.join("visit")).expect("made");
+            fs::write(desk.join(input), TABLE).expect("written");
+        }
+        let before = all(&desk);
+        let file = fs::File::open(desk.join(input)).expect("there");
+        let mut command = std::process::Command::new(env!("CARGO_BIN_EXE_spinney"));
+        let output = command.args(typed).current_dir(&desk).stdin(file).output().expect("runs");
+        let said = String::from_utf8_lossy(&output.stderr).into_owned();
+        assert_eq!(output.status.code(), Some(2), "{typed:?}: {said}");
+        assert!(said.contains("which it was made from"), "{typed:?}: {said}");
+        assert!(all(&desk) == before, "{typed:?} changed something");
+    }
+}
+
 /// Commands that read nothing (`template`, `demo`), or write no file that is named to them.
 const NO_CASE: [&str; 7] = ["open", "demo", "explain", "weak", "ways", "forgive", "template"];
 

@@ -13,6 +13,8 @@ damaged-pictures = { $count ->
     [one] Ein Bild ist verloren.
    *[other] { $count } Bilder sind verloren.
 }
+damaged-pictures-unknown = Auch Bilder können fehlen.
+damaged-nothing = Davon lässt sich nichts retten. Öffnet eine ältere Kopie.
 damaged-end = Am Ende können Schritte fehlen. Die Datei sagt nicht mehr, wie viele es waren.
 damaged-save = Rettet, was lesbar ist
 damaged-save-help = Spinney schreibt es in eine neue Datei, { $new }, und öffnet diese. Hebt { $file } auf, bis ihr alles durchgesehen habt.

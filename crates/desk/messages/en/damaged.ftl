@@ -13,6 +13,8 @@ damaged-pictures = { $count ->
     [one] One picture is lost.
    *[other] { $count } pictures are lost.
 }
+damaged-pictures-unknown = Pictures may be missing too.
+damaged-nothing = Nothing of it can be saved. Open an older copy of it.
 damaged-end = Steps may be missing at the end. The file does not say how many there were.
 damaged-save = Save what can be read
 damaged-save-help = Spinney puts it into a new file, { $new }, and opens that one. Keep { $file } until you have looked everything over.

@@ -28,8 +28,8 @@ pub struct Damage {
     pub when: String,
     /// How many steps are damaged.
     pub lost: usize,
-    /// How many pictures are lost.
-    pub pictures_lost: usize,
+    /// How many pictures are lost; None: that is not known.
+    pub pictures_lost: Option<usize>,
     /// Whether it is known how many steps there were.
     pub end_known: bool,
 }
@@ -54,14 +54,20 @@ pub(crate) fn page(desk: &Desk, request: &Request, damage: &Damage, trouble: &st
                 li { (t.say("damaged-no-step")) }
             }
             @if damage.lost > 1 { li { (t.count("damaged-more", damage.lost - 1)) } }
-            @if damage.pictures_lost > 0 {
-                li { (t.count("damaged-pictures", damage.pictures_lost)) }
+            @match damage.pictures_lost {
+                Some(0) => {}
+                Some(lost) => li { (t.count("damaged-pictures", lost)) }
+                None => li { (t.say("damaged-pictures-unknown")) }
             }
             @if !damage.end_known { li { (t.say("damaged-end")) } }
         }
-        h2 { (t.say("damaged-save")) }
-        p { (t.with("damaged-save-help", &files)) }
-        (choice("all", &t.count("damaged-all", read), &t.say("damaged-all-help")))
+        @if read == 0 {
+            p { (t.say("damaged-nothing")) }
+        } @else {
+            h2 { (t.say("damaged-save")) }
+            p { (t.with("damaged-save-help", &files)) }
+            (choice("all", &t.count("damaged-all", read), &t.say("damaged-all-help")))
+        }
         @if let Some(first) = damage.first.filter(|first| *first > 1) {
             (choice("before", &t.count("damaged-before", first - 1), &t.say("damaged-before-help")))
         }
@@ -111,7 +117,7 @@ mod tests {
             first: Some(17),
             when: "3 October 2026 at 10:12".to_owned(),
             lost: 2,
-            pictures_lost: 1,
+            pictures_lost: Some(1),
             end_known: true,
         };
         let text = shown(&damage, "en").replace(['\u{2068}', '\u{2069}'], "");
@@ -125,8 +131,13 @@ mod tests {
         ] {
             assert!(text.contains(said), "{said} is not in {text}");
         }
-        let none = Damage { first: None, lost: 0, pictures_lost: 0, ..damage };
+        let none = Damage { first: None, lost: 0, pictures_lost: None, ..damage.clone() };
         let text = shown(&none, "de");
         assert!(text.contains("42 Schritte") && !text.contains("save-before"), "{text}");
+        assert!(text.contains("Auch Bilder können fehlen."), "{text}");
+        let all = Damage { first: Some(1), lost: 42, ..damage };
+        let text = shown(&all, "en");
+        assert!(text.contains("Nothing of it can be saved."), "{text}");
+        assert!(!text.contains("save-all") && !text.contains("0 steps"), "{text}");
     }
 }

@@ -6,6 +6,9 @@
 //! with its sums. Of a bundle of before, which has no sums, the lines are read as far as they can
 //! be inflated.
 //!
+//! A bundle that was made to fill the memory or to be read without end is no exception to the
+//! limits of one that is whole: no more lines, no more text, and no byte is hashed more than twice.
+//!
 //! Source: ISO/IEC 21320-1; PKWARE's APPNOTE, section 4.3.7 (the head of a file).
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -14,8 +17,8 @@ use std::io::{Cursor, Read};
 use zip::ZipArchive;
 
 use super::{
-    Bundle, FILE_SUMS, JOURNAL, LINE_SUMS, MOST, PICTURES, READ_ME, hash_of, is_hash,
-    sum_of_line,
+    Bundle, FILE_SUMS, JOURNAL, JOURNAL_BYTES, JOURNAL_LINES, LARGEST_PICTURE, LINE_SUMS,
+    PICTURES, READ_ME, hash_of, is_hash, sum_of_line,
 };
 
 /// The length of the sum of a line, in hexadecimal digits.
@@ -57,15 +60,16 @@ impl Saved {
             .filter(|(hash, name)| name.starts_with(PICTURES) && is_hash(hash))
             .map(|(hash, _)| *hash)
             .collect();
+        let mut left = bytes.len() * 2;
         let pictures: BTreeMap<String, Vec<u8>> =
-            files.iter().filter_map(|file| file.picture(&listed)).collect();
+            files.iter().filter_map(|file| file.picture(&listed, &mut left)).collect();
         let pictures_lost = (!file_sums.is_empty())
             .then(|| listed.iter().filter(|hash| !pictures.contains_key(**hash)).count());
         let journal = by_name(JOURNAL, |text| text.starts_with(b"{\""));
         let sums = by_name(LINE_SUMS, |text| is_sums(text, SUM));
         let whole = file_sums.iter().find(|(_, name)| *name == JOURNAL).map(|(hash, _)| *hash);
         let (lines, end_known) = match (journal, sums) {
-            (Some(journal), Some(sums)) => (journal.lines(sums, whole), true),
+            (Some(journal), Some(sums)) => journal.lines(sums, whole),
             _ => (inflated(bytes), false),
         };
         let found = !lines.is_empty() || !pictures.is_empty();
@@ -140,34 +144,56 @@ fn name_at(bytes: &[u8], at: usize) -> Option<&[u8]> {
 }
 
 impl InZip<'_> {
-    /// A picture, if it is what some name says.
-    fn picture(&self, listed: &BTreeSet<&str>) -> Option<(String, Vec<u8>)> {
-        let named =
-            std::str::from_utf8(self.name).ok().and_then(|it| it.strip_prefix(PICTURES));
-        [self.by_length, Some(self.to_mark)].into_iter().flatten().find_map(|bytes| {
+    /// A picture, if it is what some name says. No more than `left` bytes are looked at.
+    fn picture(&self, listed: &BTreeSet<&str>, left: &mut usize) -> Option<(String, Vec<u8>)> {
+        let named = (self.name.len() == PICTURES.len() + 64).then_some(self.name);
+        let named = named.and_then(|name| std::str::from_utf8(name).ok());
+        let named = named.and_then(|name| name.strip_prefix(PICTURES));
+        let to_mark = Some(self.to_mark).filter(|bytes| self.by_length != Some(*bytes));
+        [self.by_length, to_mark].into_iter().flatten().find_map(|bytes| {
+            if bytes.len() > LARGEST_PICTURE {
+                return None;
+            }
+            *left = left.checked_sub(bytes.len())?;
             let hash = hash_of(bytes);
             let known = listed.contains(hash.as_str()) || named == Some(hash.as_str());
             known.then(|| (hash, bytes.to_vec()))
         })
     }
 
-    /// The lines of this journal, each compared with its sum.
-    fn lines(&self, sums: &Self, whole: Option<&str>) -> Vec<Option<Vec<u8>>> {
-        let all = self.by_length.filter(|text| Some(hash_of(text).as_str()) == whole);
+    /// The lines of this journal, each compared with its sum, and whether these are all.
+    fn lines(&self, sums: &Self, whole: Option<&str>) -> (Vec<Option<Vec<u8>>>, bool) {
+        let all = self.by_length.filter(|text| text.len() as u64 <= JOURNAL_BYTES);
+        let all = all.filter(|text| Some(hash_of(text).as_str()) == whole);
         if let Some(text) = all {
-            let lines = text.split(|byte| *byte == b'\n').filter(|line| !line.is_empty());
-            return lines.map(|line| Some(line.to_vec())).collect();
+            return (lines_of(text), lines_in(text).nth(JOURNAL_LINES).is_none());
         }
-        let lines = self.to_mark.split(|byte| *byte == b'\n');
+        let lines = self.to_mark.split(|byte| *byte == b'\n').take(JOURNAL_LINES);
         let known: BTreeMap<String, &[u8]> =
             lines.map(|line| (sum_of_line(line), line)).collect();
+        // Many sums can name one line: what they all take together is a journal at the most.
+        let mut left = JOURNAL_BYTES as usize;
+        let line = |sum: &[u8]| {
+            let sum = sum.get(..SUM).and_then(|sum| std::str::from_utf8(sum).ok());
+            let line = sum.and_then(|sum| known.get(sum)).copied();
+            left = left.checked_sub(line.map_or(0, <[u8]>::len))?;
+            Some(line.map(<[u8]>::to_vec))
+        };
         let sums = sums.to_mark.chunks(SUM + 1);
-        sums.map(|sum| {
-            let sum = std::str::from_utf8(sum.get(..SUM)?).ok()?;
-            known.get(sum).map(|line| line.to_vec())
-        })
-        .collect()
+        let count = sums.len();
+        let lines: Vec<_> = sums.take(JOURNAL_LINES).map_while(line).collect();
+        let all = lines.len() == count;
+        (lines, all)
     }
+}
+
+fn lines_in(text: &[u8]) -> impl Iterator<Item = &[u8]> {
+    text.split(|byte| *byte == b'\n').filter(|line| !line.is_empty())
+}
+
+/// The lines of a text, and no more than a journal may have.
+fn lines_of(text: &[u8]) -> Vec<Option<Vec<u8>>> {
+    lines_in(text).take(JOURNAL_LINES).map(|line| Some(line.to_vec())).collect()
 }
 
 /// The whole lines of a bundle of before, as far as they can be inflated.
@@ -176,8 +202,7 @@ fn inflated(bytes: &[u8]) -> Vec<Option<Vec<u8>>> {
     let Ok(mut zip) = ZipArchive::new(Cursor::new(bytes)) else { return Vec::new() };
     let Ok(file) = zip.by_name(JOURNAL) else { return Vec::new() };
     // What was read before it went wrong is what counts.
-    let _ = file.take(MOST).read_to_end(&mut text);
+    let _ = file.take(JOURNAL_BYTES).read_to_end(&mut text);
     let end = text.iter().rposition(|byte| *byte == b'\n').unwrap_or(0);
-    let lines = text[..end].split(|byte| *byte == b'\n').filter(|line| !line.is_empty());
-    lines.map(|line| Some(line.to_vec())).collect()
+    lines_of(&text[..end])
 }

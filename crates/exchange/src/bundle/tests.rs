@@ -5,7 +5,7 @@ use std::io::{Cursor, Write};
 use zip::ZipWriter;
 use zip::write::SimpleFileOptions;
 
-use super::{Bundle, BundleError, Saved, hash_of};
+use super::{Bundle, BundleError, JOURNAL_BYTES, JOURNAL_LINES, Saved, hash_of, sum_of_line};
 
 fn bundle() -> Bundle {
     let pictures = [b"one".to_vec(), vec![7; 100_000]];
@@ -135,6 +135,68 @@ fn of_a_damaged_bundle_of_before_what_comes_first_is_saved() {
         saved.lines[..500].iter().zip(&lines).all(|(found, line)| found.as_ref() == Some(line))
     );
     assert_eq!(Saved::of(b"kind,edge"), None);
+}
+
+/// What a bundle may not hold does not come out of a damaged one either.
+#[test]
+fn a_damaged_trap_keeps_to_the_same_limits() {
+    let held = |saved: &Saved| saved.lines.iter().flatten().map(Vec::len).sum::<usize>();
+    // More lines than a journal has, and then damage: a bundle of before.
+    let mut packed = zip(&[("journal.jsonl", &b"x\n".repeat(1 << 20))]);
+    let sum = packed.windows(4).position(|mark| mark == b"PK\x01\x02").expect("a table") + 16;
+    packed[sum] ^= 1;
+    assert_eq!(Bundle::unpack(&packed), Err(BundleError::Damaged));
+    let saved = Saved::of(&packed).expect("some of it can be read");
+    assert_eq!((saved.lines.len(), saved.end_known), (JOURNAL_LINES, false));
+    // More text than a journal has.
+    let packed =
+        zip(&[("journal.jsonl", &[&b"y".repeat(999)[..], b"\n"].concat().repeat(30_000))]);
+    let saved = Saved::of(&packed).expect("some of it can be read");
+    assert!(held(&saved) as u64 <= JOURNAL_BYTES && !saved.end_known);
+    // Many sums of one long line.
+    let line = format!("{{\"{}\"}}", "z".repeat(1 << 20));
+    let sums = format!("{}\n", sum_of_line(line.as_bytes())).repeat(1000);
+    let packed = stored(&[
+        ("journal.jsonl", format!("{line}\n").as_bytes()),
+        ("journal.sums", sums.as_bytes()),
+        ("checksums.txt", format!("{}  journal.jsonl\n", "0".repeat(64)).as_bytes()),
+    ]);
+    let saved = Saved::of(&packed).expect("some of it can be read");
+    assert!(held(&saved) as u64 <= JOURNAL_BYTES && !saved.end_known);
+    assert!(saved.lines.len() > 20 && saved.lines[0].as_deref() == Some(line.as_bytes()));
+}
+
+fn stored(files: &[(&str, &[u8])]) -> Vec<u8> {
+    let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
+    let plain = SimpleFileOptions::default().compression_method(zip::CompressionMethod::Stored);
+    for (name, bytes) in files {
+        zip.start_file(*name, plain).expect("started");
+        zip.write_all(bytes).expect("written");
+    }
+    zip.finish().expect("finished").into_inner()
+}
+
+/// Heads of files one after another, each of which says that all the rest is its picture.
+#[test]
+fn heads_that_all_hold_the_rest_are_not_all_read() {
+    let heads = 30_000;
+    let length = heads * 34;
+    let head = |at: usize| {
+        let mut head = [0; 34];
+        head[..4].copy_from_slice(b"PK\x03\x04");
+        head[18..22].copy_from_slice(&((length - (at + 1) * 34) as u32).to_le_bytes());
+        head[26] = 4;
+        head
+    };
+    let mut packed: Vec<u8> = (0..heads).flat_map(head).collect();
+    let picture = b"a leaf";
+    let name = format!("pictures/{}", hash_of(picture));
+    packed.splice(0..0, stored(&[(&name, picture)]));
+    let begun = std::time::Instant::now();
+    let saved = Saved::of(&packed).expect("the picture can be read");
+    assert_eq!(saved.pictures.len(), 1);
+    let took = begun.elapsed();
+    assert!(took.as_secs() < 10, "{took:?} for {} bytes", packed.len());
 }
 
 #[test]

@@ -16,18 +16,31 @@ pub(crate) fn run(args: &Args) -> Result<bool, Failure> {
         return Ok(true);
     }
     let words = rescue.in_words();
-    if rescue.is_empty() {
-        return Err(Failure::new(
-            words,
-            "Nothing of it can be saved. Open an older copy of it.",
-        ));
-    }
     let much = if args.before { HowMuch::Before } else { HowMuch::All };
-    let (lines, pictures) = rescue.save(&args.file, much)?;
+    let (steps, pictures) = rescue.save(&args.file, much)?;
+    let look = match much {
+        HowMuch::All if rescue.goes_on() => {
+            " Look over what came after the damage: it may rest on what is lost."
+        }
+        _ => "",
+    };
     terminal::print(&format!(
-        "{words}\nSaved into {}: lines of the journal: {lines}; pictures: {pictures}.\n{damaged} was \
-         not changed. Look over what came after the damage: it may rest on what is lost.\n",
+        "{words}\n{} saved into {}.\n{damaged} was not changed.{look}\n",
+        counted(steps, pictures),
         args.file.display()
     ))?;
     Ok(true)
+}
+
+/// `2 steps and 1 picture are`.
+fn counted(steps: usize, pictures: usize) -> String {
+    let of = |count: usize, one: &str| match count {
+        1 => format!("1 {one}"),
+        _ => format!("{count} {one}s"),
+    };
+    match (steps, pictures) {
+        (1, 0) => "1 step is".to_owned(),
+        (_, 0) => format!("{} are", of(steps, "step")),
+        _ => format!("{} and {} are", of(steps, "step"), of(pictures, "picture")),
+    }
 }

@@ -14,6 +14,7 @@ use tempfile::TempDir;
 
 use super::ours;
 use crate::failure::Failure;
+use crate::files::sync;
 
 /// A set that is about to change places.
 pub(super) struct Changing<'a> {
@@ -34,6 +35,7 @@ impl Changing<'_> {
         let failed = |error: io::Error| Failure::writing(self.folder, &error);
         let parent = crate::files::folder_of(self.folder);
         fs::create_dir_all(parent).map_err(failed)?;
+        sync(self.side.path());
         fs::rename(self.side.path(), self.folder).map_err(failed)?;
         let _ = self.side.keep();
         sync(parent);
@@ -42,36 +44,42 @@ impl Changing<'_> {
 
     /// The folder was there.
     pub(super) fn change(self) -> Result<(), Failure> {
-        if self.exchange() {
-            return Ok(());
-        }
-        self.one_by_one()
+        if self.exchange(swap)? { Ok(()) } else { self.one_by_one() }
     }
 
     /// In one step. False: it cannot be done here, and nothing was done.
     ///
     /// It cannot where something else is in the folder, where a program works in it (a terminal
-    /// would be left in a folder that is gone), and where the system cannot do it.
-    fn exchange(&self) -> bool {
-        let Ok(folder) = fs::canonicalize(self.folder) else { return false };
+    /// would be left in a folder that is gone), where the new folder would be another person's or
+    /// open to others than before, and where the system cannot do it.
+    ///
+    /// **Errors**: the new set could not be put back for the other way. The old one is untouched.
+    pub(super) fn exchange(
+        &self,
+        swap: impl Fn(&Path, &Path) -> bool,
+    ) -> Result<bool, Failure> {
+        let Ok(folder) = fs::canonicalize(self.folder) else { return Ok(false) };
         let (Ok(here), Some(parent)) = (std::env::current_dir(), folder.parent()) else {
-            return false;
+            return Ok(false);
         };
         if here.starts_with(&folder) || !self.holds_nothing_else(&folder) {
-            return false;
+            return Ok(false);
         }
         let Ok(rights) = fs::metadata(&folder).map(|folder| folder.permissions()) else {
-            return false;
+            return Ok(false);
         };
         let mut builder = tempfile::Builder::new();
         crate::files::part_named(&mut builder, "visit".as_ref());
         // A place beside the folder; another disk or a folder without rights ends it here.
-        let Ok(beside) = builder.tempdir_in(parent) else { return false };
+        let Ok(beside) = builder.tempdir_in(parent) else { return Ok(false) };
         let new = beside.path().join("new");
         if fs::rename(self.side.path(), &new).is_err() {
-            return false;
+            return Ok(false);
         }
-        let changed = fs::set_permissions(&new, rights).is_ok() && swap(&new, &folder);
+        sync(&new);
+        let changed = alike(&new, &folder)
+            && fs::set_permissions(&new, rights).is_ok()
+            && swap(&new, &folder);
         if changed {
             sync(parent);
             // What was put there in this very moment is not thrown away with the old set.
@@ -83,9 +91,10 @@ impl Changing<'_> {
             }
         } else {
             // Back to where it was, for the other way.
-            let _ = fs::rename(&new, self.side.path());
+            fs::rename(&new, self.side.path())
+                .map_err(|error| Failure::writing(self.folder, &error))?;
         }
-        changed
+        Ok(changed)
     }
 
     /// Whether all that is in the folder is replaced or goes.
@@ -163,6 +172,33 @@ impl Changing<'_> {
     }
 }
 
+/// Whether a new folder can stand for an old one once it has its mode: the same owner and group,
+/// and nothing else said of either (lists of who may do what are such).
+pub(super) fn alike(new: &Path, old: &Path) -> bool {
+    #[cfg(any(target_os = "linux", target_os = "macos"))]
+    {
+        use std::os::unix::fs::MetadataExt;
+        let hands = |path: &Path| fs::metadata(path).map(|it| (it.uid(), it.gid())).ok();
+        // The names of what else is said; a disk that knows of no such things says nothing.
+        let said = |path: &Path| {
+            let mut names = [0_u8; 4096];
+            let length = rustix::fs::listxattr(path, &mut names[..]);
+            length.map(|length| names[..length].to_vec()).or_else(|error| match error {
+                rustix::io::Errno::NOTSUP => Ok(Vec::new()),
+                error => Err(error),
+            })
+        };
+        let rights = |names: &[u8]| names.windows(3).any(|part| part == b"acl");
+        hands(new).is_some_and(|new| Some(new) == hands(old))
+            && said(new).is_ok_and(|new| !rights(&new) && Ok(new) == said(old))
+    }
+    #[cfg(not(any(target_os = "linux", target_os = "macos")))]
+    {
+        let _ = (new, old);
+        false
+    }
+}
+
 /// Two folders change names in one step (`renameat2` of Linux, `renameatx_np` of a Mac).
 fn swap(new: &Path, old: &Path) -> bool {
     #[cfg(any(target_os = "linux", target_os = "macos"))]
@@ -175,9 +211,4 @@ fn swap(new: &Path, old: &Path) -> bool {
         let _ = (new, old);
         false
     }
-}
-
-/// The names in a folder are on the disk. Where a system cannot, nothing is lost but this.
-fn sync(folder: &Path) {
-    let _ = fs::File::open(folder).and_then(|folder| folder.sync_all());
 }

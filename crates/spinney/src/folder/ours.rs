@@ -33,11 +33,7 @@ pub(super) struct Ours {
 impl Ours {
     /// The list of a folder; empty where there is none, or none that can be read.
     pub(super) fn of(folder: &Path) -> Self {
-        let path = folder.join(NAME);
-        let small = fs::symlink_metadata(&path)
-            .is_ok_and(|file| file.is_file() && file.len() <= LONGEST);
-        let text =
-            if small { fs::read_to_string(path).unwrap_or_default() } else { String::new() };
+        let text = text_of(folder).unwrap_or_default();
         let mut ours = Self::default();
         for (hash, name) in text.lines().filter_map(|line| line.split_once("  ")) {
             let plain = !name.is_empty() && !name.contains(['/', '\\']) && name != "..";
@@ -80,13 +76,19 @@ impl Ours {
     pub(super) fn has(&self, folder: &Path, name: &str) -> bool {
         let path = folder.join(name);
         if name == NAME {
-            return fs::symlink_metadata(&path).is_ok_and(|file| file.is_file())
-                && fs::read_to_string(&path).is_ok_and(|text| text.starts_with(BEGINS));
+            return text_of(folder).is_some_and(|text| text.starts_with(BEGINS));
         }
         let Some(hashes) = self.files.get(name) else { return false };
         fs::symlink_metadata(&path).is_ok_and(|file| file.is_file())
             && hash_of_file(&path).is_some_and(|hash| hashes.contains(&hash))
     }
+}
+
+/// The text of the list of a folder; None: there is none, or it is longer than any of ours.
+fn text_of(folder: &Path) -> Option<String> {
+    let path = folder.join(NAME);
+    let list = fs::symlink_metadata(&path).ok().filter(|it| it.is_file())?;
+    (list.len() <= LONGEST).then(|| fs::read_to_string(path).ok())?
 }
 
 /// The SHA-256 of some bytes, in hexadecimal digits.

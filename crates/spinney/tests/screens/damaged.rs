@@ -48,7 +48,7 @@ fn a_damaged_collection_is_not_packed_over_a_good_backup() {
     let damaged = damage(&file, "holly");
     let (code, said) = spinney(&["pack", "--force"], &[&file, &zip]);
     assert_eq!(code, Some(1), "{said}");
-    let wanted = "Line 2 of 3 cannot be read. It was written on 3 October 2026 at 10:13.";
+    let wanted = "Step 2 of 3 cannot be read. It was made on 3 October 2026 at 10:13.";
     assert!(said.contains(wanted) && said.contains("spinney rescue"), "{said}");
     assert_eq!(std::fs::read(&zip).expect("read"), good, "the good backup was replaced");
     assert_eq!(std::fs::read(&file).expect("read"), damaged);
@@ -73,7 +73,7 @@ fn what_can_be_read_is_saved_by_command() {
     let damaged = damage(&file, "holly");
     let (code, said) = spinney(&["rescue"], &[&file, &new]);
     assert_eq!(code, Some(0), "{said}");
-    assert!(said.contains("lines of the journal: 2; pictures: 1."), "{said}");
+    assert!(said.contains("2 steps and 1 picture are saved into"), "{said}");
     assert_eq!(std::fs::read(&file).expect("read"), damaged);
     let finds = Screens::open(Some(&new)).get("/finds").text();
     assert!(finds.contains("yew") && finds.contains("ivy") && !finds.contains("holl"));
@@ -83,8 +83,41 @@ fn what_can_be_read_is_saved_by_command() {
     let (code, said) = spinney(&["rescue"], &[&file, &new]);
     assert_eq!((code, said.contains("is there already")), (Some(1), true), "{said}");
     let before = folder.join("before.spinney");
-    assert_eq!(spinney(&["rescue", "--before"], &[&file, &before]).0, Some(0));
+    assert!(said_look(&spinney(&["rescue"], &[&file, &folder.join("other.spinney")]).1));
+    let (code, said) = spinney(&["rescue", "--before"], &[&file, &before]);
+    assert_eq!((code, said_look(&said)), (Some(0), false), "{said}");
     assert_eq!(Store::open(&before).and_then(|store| store.head()), Ok(1));
+}
+
+fn said_look(said: &str) -> bool {
+    said.contains("Look over what came after the damage")
+}
+
+/// An empty collection would look like one that lost everything.
+#[test]
+fn where_nothing_is_left_to_save_no_file_is_made() {
+    let folder = fresh("damaged-nothing");
+    let (file, new) = (collection(&folder), folder.join("new.spinney"));
+    damage(&file, "yew");
+    let (code, said) = spinney(&["rescue", "--before"], &[&file, &new]);
+    assert_eq!((code, new.exists()), (Some(1), false), "{said}");
+    assert!(said.contains("without --before"), "{said}");
+    damage(&file, "holly");
+    damage(&file, "ivy");
+    let (code, said) = spinney(&["rescue"], &[&file, &new]);
+    assert_eq!((code, new.exists()), (Some(1), false), "{said}");
+    assert!(said.contains("Open an older copy of it."), "{said}");
+}
+
+#[test]
+fn a_healthy_collection_of_the_first_form_is_not_called_damaged() {
+    let folder = fresh("damaged-first-form");
+    let kept = concat!(env!("CARGO_MANIFEST_DIR"), "/../store/tests/fixtures/form_1.spinney");
+    let (file, new) = (folder.join("walk.spinney"), folder.join("new.spinney"));
+    std::fs::copy(kept, &file).expect("copied");
+    let (code, said) = spinney(&["rescue"], &[&file, &new]);
+    assert_eq!((code, new.exists()), (Some(0), false), "{said}");
+    assert!(said.contains("Nothing in"), "{said}");
 }
 
 #[test]
@@ -96,8 +129,8 @@ fn what_can_be_read_of_a_damaged_bundle_is_saved() {
     let damaged = damage(&zip, "holly");
     let (code, said) = spinney(&["unpack"], &[&zip, &new]);
     assert_eq!((code, new.exists()), (Some(1), false), "{said}");
-    assert!(said.contains("Line 2 of 3 cannot be read."), "{said}");
-    assert!(said.contains("It was written after 3 October 2026 at 10:12."), "{said}");
+    assert!(said.contains("Step 2 of 3 cannot be read."), "{said}");
+    assert!(said.contains("It was made after 3 October 2026 at 10:12."), "{said}");
     let (code, said) = spinney(&["rescue"], &[&zip, &new]);
     assert_eq!(code, Some(0), "{said}");
     assert_eq!(Store::open(&new).and_then(|store| store.head()), Ok(3));
@@ -111,7 +144,7 @@ fn the_screens_say_what_is_damaged_and_save_the_rest() {
         let file = collection(&folder);
         let damaged = damage(&file, "holly");
         let screens = Screens::open(Some(&file));
-        assert!(screens.said.contains("Line 2 of 3 cannot be read."), "{}", screens.said);
+        assert!(screens.said.contains("Step 2 of 3 cannot be read."), "{}", screens.said);
         for path in ["/", "/finds", "/key"] {
             let page = screens.get(path);
             let text = page.text().replace(['\u{2068}', '\u{2069}'], "");
