@@ -5,13 +5,17 @@
 //! steer a terminal (move its cursor, rename its window, turn the direction of reading) is shown
 //! as `�`, or in JSON written as its number.
 
+use std::collections::hash_map::RandomState;
 use std::fmt::Write as _;
+use std::hash::{BuildHasher, Hasher};
 use std::io::{BufRead, IsTerminal, Write};
+use std::sync::OnceLock;
 
 use crate::failure::Failure;
 
 /// Where painted words begin, behind it the colour, and where they end. Unicode keeps these for
 /// a program's own use (noncharacters); the writer turns them into what a terminal understands.
+/// In other people's words they are signs that steer.
 const PAINT: [char; 4] = ['\u{FDD0}', '\u{FDD1}', '\u{FDD2}', '\u{FDD3}'];
 const COLOURS: [&str; 4] = ["1", "31", "33", "36"];
 const PAINT_ENDS: char = '\u{FDDF}';
@@ -27,7 +31,16 @@ pub(crate) enum Paint {
 
 /// Words in a colour, as the writer understands it.
 pub(crate) fn painted(paint: Paint, words: &str) -> String {
-    format!("{}{words}{PAINT_ENDS}", PAINT[paint as usize])
+    let ours = ours();
+    format!("{}{ours}{words}{PAINT_ENDS}{ours}", PAINT[paint as usize])
+}
+
+/// Stands behind our own signs for paint, and is different in every run: nobody else can write
+/// it into a name.
+fn ours() -> &'static str {
+    static OURS: OnceLock<String> = OnceLock::new();
+    // The keys that the standard library gives its hash maps are random.
+    OURS.get_or_init(|| format!("{:016x}", RandomState::new().build_hasher().finish()))
 }
 
 /// Whether to write in colour: on a terminal, and unless `NO_COLOR` is set (no-color.org).
@@ -39,11 +52,12 @@ pub(crate) fn colour() -> bool {
 
 /// Whether a sign steers a terminal or the direction of reading instead of being read: the
 /// controls of ISO 6429 (C0, C1, DEL), and Unicode's embeddings, overrides, isolates (UAX 9)
-/// and separators of lines. A new line and a tab are only space.
+/// and separators of lines, and our own signs for paint. A new line and a tab are only space.
 fn steers(sign: char) -> bool {
     match sign {
         '\n' | '\t' => false,
         '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}' | '\u{2028}' | '\u{2029}' => true,
+        '\u{FDD0}'..='\u{FDEF}' => true,
         _ => sign.is_control(),
     }
 }
@@ -51,14 +65,23 @@ fn steers(sign: char) -> bool {
 /// Text as a terminal gets it.
 fn harmless(text: &str) -> String {
     let mut plain = String::with_capacity(text.len());
-    for sign in text.chars() {
-        match (PAINT.iter().position(|paint| *paint == sign), sign) {
-            (Some(at), _) => {
-                let _ = write!(plain, "\u{1b}[{}m", COLOURS[at]);
+    let mut rest = text;
+    while let Some(sign) = rest.chars().next() {
+        rest = &rest[sign.len_utf8()..];
+        if !steers(sign) {
+            plain.push(sign);
+            continue;
+        }
+        let colour = match PAINT.iter().position(|paint| *paint == sign) {
+            Some(at) => Some(COLOURS[at]),
+            None => (sign == PAINT_ENDS).then_some("0"),
+        };
+        match colour.zip(rest.strip_prefix(ours())) {
+            Some((colour, behind)) => {
+                let _ = write!(plain, "\u{1b}[{colour}m");
+                rest = behind;
             }
-            (None, PAINT_ENDS) => plain.push_str("\u{1b}[0m"),
-            (None, sign) if steers(sign) => plain.push('\u{FFFD}'),
-            (None, sign) => plain.push(sign),
+            None => plain.push('\u{FFFD}'),
         }
     }
     plain
@@ -184,6 +207,14 @@ mod tests {
         let words = painted(Paint::Red, "mend\u{1b}[0m this");
         assert_eq!(harmless(&words), "\u{1b}[31mmend�[0m this\u{1b}[0m");
         assert_eq!(harmless(&painted(Paint::Bold, "key")), "\u{1b}[1mkey\u{1b}[0m");
+    }
+
+    #[test]
+    fn signs_for_paint_in_a_name_paint_nothing() {
+        let name = "\u{fdd1}hazel\u{fddf}\u{fdd0}\u{fdef}";
+        assert_eq!(harmless(name), "�hazel���");
+        let words = painted(Paint::Red, name);
+        assert_eq!(harmless(&words), "\u{1b}[31m�hazel���\u{1b}[0m");
     }
 
     #[test]

@@ -6,6 +6,7 @@
 
 mod answer;
 pub(crate) mod clerk;
+mod ending;
 mod guard;
 pub(crate) mod kept;
 mod languages;
@@ -31,6 +32,7 @@ use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
 use crate::failure::{Failure, plain};
 use clerk::{Clerk, Sitting};
+use ending::Ending;
 use guard::Refusal;
 use limits::{Bounds, Patience};
 use patient::Patient;
@@ -40,6 +42,7 @@ use room::Room;
 struct Host {
     port: u16,
     clerk: Clerk,
+    ending: Ending,
     /// Marks what was sent in this run, so that a browser need not fetch it twice.
     run: String,
     /// Room for forms that arrive or wait.
@@ -63,7 +66,7 @@ impl Door {
         let failed = |error: std::io::Error| {
             Failure::new(
                 format!("Port {port} of this machine could not be taken: {}.", plain(&error)),
-                "Leave --port away, and a free one is found.",
+                "Leave --port out, and a free one is found.",
             )
         };
         let listener = listener.map_err(failed)?;
@@ -79,15 +82,19 @@ impl Door {
 
     /// Answers until the person ends it.
     pub(crate) fn answer(self, sitting: Sitting) -> Result<(), Failure> {
-        self.answer_until(sitting, limits::BOUNDS, ended())
+        self.answer_until(sitting, limits::BOUNDS, told_to_end, || {
+            std::process::exit(ENDED_AT_ONCE)
+        })
     }
 
-    /// Answers until something has happened.
-    fn answer_until(
+    /// Answers until something has happened; where that happens again before the end, it ends
+    /// `at_once`.
+    fn answer_until<E: Future<Output = std::io::Result<()>>>(
         self,
         sitting: Sitting,
         bounds: Bounds,
-        end: impl Future<Output = std::io::Result<()>>,
+        told: impl Fn() -> E,
+        at_once: impl FnOnce(),
     ) -> Result<(), Failure> {
         let failed = |error: std::io::Error| {
             Failure::new(
@@ -95,34 +102,44 @@ impl Door {
                 "Close other programs and try again.",
             )
         };
-        let (clerk, at_work) = Clerk::sit_down(sitting).map_err(failed)?;
+        let ending = Ending::not_yet();
+        let (clerk, at_work) = Clerk::sit_down(sitting, ending.clone()).map_err(failed)?;
         let host = Arc::new(Host {
             port: self.port,
             clerk,
+            ending: ending.clone(),
             run: format!("\"{:x}-{:x}\"", std::process::id(), clerk::now()),
             forms: Room::of(bounds.forms),
             answers: Room::of(bounds.answers),
             bounds,
         });
         let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build();
-        runtime
-            .map_err(failed)?
-            .block_on(async {
-                let listener = TcpListener::from_std(self.listener)?;
-                tokio::select! {
-                    () = take_connections(listener, host) => Ok(()),
-                    ended = end => ended,
-                }
-            })
-            .map_err(failed)?;
-        // What is being kept is kept before the program ends.
+        let runtime = runtime.map_err(failed)?;
+        let ended: std::io::Result<()> = runtime.block_on(async {
+            let listener = TcpListener::from_std(self.listener)?;
+            let places = Arc::new(Semaphore::new(bounds.connections));
+            tokio::select! {
+                () = take_connections(listener, host, &places) => {}
+                ended = ending::come(&ending, told, at_once) => ended?,
+            }
+            // Those who are told so, and the answer to what was kept last.
+            let all = u32::try_from(bounds.connections).unwrap_or(u32::MAX);
+            let _ = tokio::time::timeout(limits::LAST_ANSWERS, places.acquire_many(all)).await;
+            Ok(())
+        });
+        ended.map_err(failed)?;
+        // Whoever still asks is cut off; the clerk sees that nobody can ask any more.
+        drop(runtime);
         at_work.finish();
         Ok(())
     }
 }
 
+/// The exit code of a program that a person ended a second time (128 and the number of SIGINT).
+const ENDED_AT_ONCE: i32 = 130;
+
 /// Waits until the person presses Ctrl-C, or the machine is shut down.
-async fn ended() -> std::io::Result<()> {
+async fn told_to_end() -> std::io::Result<()> {
     #[cfg(unix)]
     {
         use tokio::signal::unix::{SignalKind, signal};
@@ -136,9 +153,9 @@ async fn ended() -> std::io::Result<()> {
     tokio::signal::ctrl_c().await
 }
 
-async fn take_connections(listener: TcpListener, host: Arc<Host>) {
-    let Bounds { patience, connections, .. } = host.bounds;
-    let room = Arc::new(Semaphore::new(connections));
+async fn take_connections(listener: TcpListener, host: Arc<Host>, places: &Arc<Semaphore>) {
+    let patience = host.bounds.patience;
+    let ending = host.ending.clone();
     let beside = Arc::new(Semaphore::new(limits::MOST_TURNED_AWAY));
     let router = Router::new().fallback(answer_one).with_state(host);
     loop {
@@ -147,8 +164,11 @@ async fn take_connections(listener: TcpListener, host: Arc<Host>) {
             tokio::time::sleep(limits::AFTER_TROUBLE).await;
             continue;
         };
-        match Arc::clone(&room).try_acquire_owned() {
-            Ok(place) => drop(tokio::spawn(serve(stream, router.clone(), patience, place))),
+        match Arc::clone(places).try_acquire_owned() {
+            Ok(place) => {
+                let ending = ending.clone();
+                drop(tokio::spawn(serve(stream, router.clone(), patience, ending, place)));
+            }
             // Where even those wait who are to be told so, nothing is left but to hang up.
             Err(_) => {
                 if let Ok(place) = Arc::clone(&beside).try_acquire_owned() {
@@ -163,6 +183,7 @@ async fn serve(
     stream: TcpStream,
     router: Router,
     patience: Patience,
+    ending: Ending,
     _place: OwnedSemaphorePermit,
 ) {
     // Pages are small and a person waits for them.
@@ -176,8 +197,16 @@ async fn serve(
             TokioIo::new(Patient::new(stream, patience.answer)),
             TowerToHyperService::new(router),
         );
+    let mut connection = std::pin::pin!(connection);
     // A browser that goes away in the middle of an answer is no trouble of ours.
-    let _ = connection.await;
+    tokio::select! {
+        _ = connection.as_mut() => {}
+        () = ending.ended() => {
+            // One more answer, and no request after it.
+            connection.as_mut().graceful_shutdown();
+            let _ = connection.await;
+        }
+    }
 }
 
 /// Says that there is no room, and listens until the other side has heard it: a connection that
@@ -213,9 +242,11 @@ async fn answer_guest(host: &Host, request: Request<Body>) -> Response {
     }
     let read = reading::read(request, &host.forms, host.bounds.patience.body).await;
     let Some((asked, trouble, place)) = read else { return guard::refused(Refusal::Busy) };
-    let done = host.clerk.ask(asked, trouble, place).await;
-    done.and_then(|done| answer::of(done, &host.run, &host.answers))
-        .unwrap_or_else(|| guard::refused(Refusal::Busy))
+    match host.clerk.ask(asked, trouble, place).await {
+        Ok(done) => answer::of(done, &host.run, &host.answers)
+            .unwrap_or_else(|| guard::refused(Refusal::Busy)),
+        Err(refusal) => guard::refused(refusal),
+    }
 }
 
 #[cfg(test)]

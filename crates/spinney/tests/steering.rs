@@ -8,8 +8,10 @@ mod run;
 
 use run::spinney;
 
-/// Clears the screen, renames the window, colours by C1, deletes, turns the direction round.
-const STEERING: &str = "\u{1b}[2J\u{1b}]0;mine\u{7}\u{9b}31m\u{7f}\u{8}\u{202e}\u{2066}";
+/// Clears the screen, renames the window, colours by C1, deletes, turns the direction round;
+/// and the signs with which the program paints its own words.
+const STEERING: &str = "\u{1b}[2J\u{1b}]0;mine\u{7}\u{9b}31m\u{7f}\u{8}\u{202e}\u{2066}\
+     \u{fdd0}\u{fdd1}\u{fdd2}\u{fdd3}\u{fddf}";
 
 fn folder() -> PathBuf {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("steering");

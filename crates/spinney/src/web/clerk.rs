@@ -7,7 +7,6 @@
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::mpsc::{Receiver, SyncSender, TryRecvError, sync_channel};
-use std::thread::JoinHandle;
 
 use spinney_desk::{Desk, Method, Page, Reply, Request, SAVE_WHAT_CAN_BE_READ, Trouble};
 use spinney_exchange::journal::LineError;
@@ -15,6 +14,8 @@ use spinney_store::Store;
 use tokio::sync::oneshot;
 
 use super::answer::Done;
+use super::ending::Ending;
+use super::guard::Refusal;
 use super::kept::{Kept, NotKept};
 use super::limits;
 use super::room::Place;
@@ -32,42 +33,68 @@ struct Question {
 /// Where requests are left for the clerk.
 pub(crate) struct Clerk {
     desk: SyncSender<Question>,
+    ending: Ending,
 }
 
 /// The clerk at work.
 pub(crate) struct AtWork {
-    thread: JoinHandle<()>,
+    /// Hears nothing, until the clerk has gone.
+    gone: Receiver<()>,
 }
 
 impl AtWork {
-    /// Waits until what was asked is answered and kept.
+    /// Waits until the clerk has put everything away. Work that only shows something is not
+    /// waited for: nothing of it is kept.
     pub(crate) fn finish(self) {
-        // A panic outside a request was said on stderr already.
-        let _ = self.thread.join();
+        let _ = self.gone.recv_timeout(limits::LAST_WORK);
     }
 }
 
 impl Clerk {
     /// Sits down at an open collection and waits for requests.
-    pub(crate) fn sit_down(sitting: Sitting) -> std::io::Result<(Self, AtWork)> {
+    pub(crate) fn sit_down(
+        sitting: Sitting,
+        ending: Ending,
+    ) -> std::io::Result<(Self, AtWork)> {
         let (desk, questions) = sync_channel(limits::MOST_WAITING);
-        let thread = std::thread::Builder::new()
-            .name("clerk".to_owned())
-            .stack_size(crate::STACK)
-            .spawn(move || sitting.answer_all(&questions))?;
-        Ok((Self { desk }, AtWork { thread }))
+        let (going, gone) = sync_channel(0);
+        let seen = ending.clone();
+        std::thread::Builder::new().name("clerk".to_owned()).stack_size(crate::STACK).spawn(
+            move || {
+                // A panic outside a request is said on stderr, and nobody waits for it.
+                let _going: SyncSender<()> = going;
+                sitting.answer_all(&questions, &seen);
+            },
+        )?;
+        Ok((Self { desk, ending }, AtWork { gone }))
     }
 
-    /// Asks; None: too many wait already.
+    /// Asks.
+    ///
+    /// **Errors**: too many wait already; Spinney ends, and this was not kept.
     pub(crate) async fn ask(
         &self,
         asked: Request,
         trouble: Option<Trouble>,
         place: Place,
-    ) -> Option<Done> {
+    ) -> Result<Done, Refusal> {
+        if self.ending.has_ended() {
+            return Err(Refusal::Ended);
+        }
         let (to, answer) = oneshot::channel();
-        self.desk.try_send(Question { asked, trouble, place, to }).ok()?;
-        answer.await.ok()
+        let question = Question { asked, trouble, place, to };
+        self.desk.try_send(question).map_err(|_| Refusal::Busy)?;
+        tokio::select! {
+            // What was kept last is answered before it ends.
+            biased;
+            done = answer => done.map_err(|_| self.why_not()),
+            () = self.ending.ended() => Err(Refusal::Ended),
+        }
+    }
+
+    /// Why the clerk gives no answer.
+    fn why_not(&self) -> Refusal {
+        if self.ending.has_ended() { Refusal::Ended } else { Refusal::Busy }
     }
 }
 
@@ -86,27 +113,60 @@ pub(crate) struct Sitting {
     handle: Handle,
     /// The file is damaged: until somebody has chosen what is saved of it, nothing is open.
     damaged: Option<Rescue>,
+    /// What is kept was replaced: the desk begins again with it.
+    replaced: bool,
+}
+
+/// What the clerk did.
+enum Carried {
+    /// It is answered.
+    Out(Done),
+    /// It would have to be kept, and Spinney ends.
+    TooLate,
 }
 
 impl Sitting {
     /// Puts a collection on the desk: where it is kept, and all its lines.
     pub(crate) fn open(kept: Kept, lines: &[Vec<u8>]) -> Result<Self, LineError> {
         let desk = Desk::open(lines.iter().map(Vec::as_slice))?;
-        Ok(Self { desk, kept, handle: Box::new(Desk::handle), damaged: None })
+        Ok(Self { desk, kept, handle: Box::new(Desk::handle), damaged: None, replaced: false })
     }
 
     /// Puts nothing on the desk yet: the collection is damaged.
     pub(crate) fn damaged(rescue: Rescue) -> Self {
         let (desk, kept) = (Desk::default(), Kept::in_memory(Vec::new()));
-        Self { desk, kept, handle: Box::new(Desk::handle), damaged: Some(rescue) }
+        Self {
+            desk,
+            kept,
+            handle: Box::new(Desk::handle),
+            damaged: Some(rescue),
+            replaced: false,
+        }
     }
 
-    fn answer_all(mut self, questions: &Receiver<Question>) {
+    fn answer_all(mut self, questions: &Receiver<Question>, ending: &Ending) {
         while let Some(Question { mut asked, trouble, place, to }) = self.next(questions) {
-            let done = self.answer(&mut asked, trouble);
+            if ending.has_ended() {
+                break;
+            }
+            let carried = self.answer(&mut asked, trouble, ending);
             drop((asked, place));
-            // Whoever asked may have gone away.
-            let _ = to.send(done);
+            match carried {
+                Carried::Out(done) => {
+                    // Whoever asked may have gone away.
+                    let _ = to.send(done);
+                    ending.kept();
+                }
+                Carried::TooLate => {
+                    // Whoever hears nothing looks whether it has ended.
+                    ending.kept();
+                    drop(to);
+                }
+            }
+            if self.replaced {
+                // What stands in its way is said to whoever asks next.
+                let _ = self.begin_again();
+            }
         }
     }
 
@@ -129,32 +189,46 @@ impl Sitting {
     }
 
     /// Answers one request, whatever happens.
-    fn answer(&mut self, asked: &mut Request, trouble: Option<Trouble>) -> Done {
+    fn answer(
+        &mut self,
+        asked: &mut Request,
+        trouble: Option<Trouble>,
+        ending: &Ending,
+    ) -> Carried {
         let told = match trouble {
             Some(trouble) => Err(trouble),
-            None => {
-                catch_unwind(AssertUnwindSafe(|| self.carry_out(asked))).unwrap_or_else(|_| {
+            None => catch_unwind(AssertUnwindSafe(|| self.carry_out(asked, ending)))
+                .unwrap_or_else(|_| {
                     // Half-finished thoughts are thrown away; the journal has none.
                     self.begin_again().and(Err(Trouble::Bug))
-                })
-            }
+                }),
         };
-        told.unwrap_or_else(|trouble| Done::Page(self.desk.trouble(asked, &trouble)))
+        told.unwrap_or_else(|trouble| {
+            Carried::Out(Done::Page(self.desk.trouble(asked, &trouble)))
+        })
     }
 
-    fn carry_out(&mut self, asked: &mut Request) -> Result<Done, Trouble> {
+    fn carry_out(&mut self, asked: &mut Request, ending: &Ending) -> Result<Carried, Trouble> {
         // The looks of a page are there without a collection.
         if self.damaged.is_some() && !asked.path.starts_with("/assets/") {
-            return self.choose(asked);
+            return self.choose(asked, ending);
         }
         asked.in_memory = self.kept.is_in_memory();
         for _ in 0..limits::MOST_TRIES {
             self.look_up()?;
-            match (self.handle)(&mut self.desk, asked) {
-                Reply::Page(page) => return Ok(Done::Page(page)),
+            let reply = (self.handle)(&mut self.desk, asked);
+            let keeps = matches!(
+                reply,
+                Reply::Keep { .. } | Reply::Replace { .. } | Reply::Rewrite { .. }
+            );
+            if keeps && !ending.may_keep() {
+                return Ok(Carried::TooLate);
+            }
+            match reply {
+                Reply::Page(page) => return Ok(Carried::Out(Done::Page(page))),
                 Reply::Picture(hash) => {
                     let bytes = self.picture(&hash)?.ok_or(Trouble::PictureLost)?;
-                    return Ok(Done::Picture(bytes));
+                    return Ok(Carried::Out(Done::Picture(bytes)));
                 }
                 Reply::NeedPictures(hashes) => {
                     let mut held = 0;
@@ -172,7 +246,7 @@ impl Sitting {
                     match self.kept.append(head, &lines, &pictures) {
                         Ok(()) => {
                             self.catch_up(&lines)?;
-                            return Ok(Done::Page(then));
+                            return Ok(Carried::Out(Done::Page(then)));
                         }
                         Err(NotKept::Trouble(trouble)) => return Err(trouble),
                         Err(NotKept::Moved | NotKept::Rewritten) => {}
@@ -181,8 +255,8 @@ impl Sitting {
                 Reply::Replace { head, lines, pictures, then } => {
                     match self.kept.replace(head, &lines, &pictures) {
                         Ok(()) => {
-                            self.begin_again()?;
-                            return Ok(Done::Page(then));
+                            self.replaced = true;
+                            return Ok(Carried::Out(Done::Page(then)));
                         }
                         Err(NotKept::Trouble(trouble)) => return Err(trouble),
                         Err(NotKept::Moved | NotKept::Rewritten) => {}
@@ -191,8 +265,8 @@ impl Sitting {
                 Reply::Rewrite { head, lines, pictures, then } => {
                     match self.kept.rewrite(head, &lines, &pictures) {
                         Ok(()) => {
-                            self.begin_again()?;
-                            return Ok(Done::Forgotten(then));
+                            self.replaced = true;
+                            return Ok(Carried::Out(Done::Forgotten(then)));
                         }
                         Err(NotKept::Trouble(trouble)) => return Err(trouble),
                         Err(NotKept::Moved | NotKept::Rewritten) => {}
@@ -205,11 +279,14 @@ impl Sitting {
 
     /// The page of a damaged file; once somebody has chosen, what can be read is saved into a
     /// new file, and that one is opened.
-    fn choose(&mut self, asked: &Request) -> Result<Done, Trouble> {
+    fn choose(&mut self, asked: &Request, ending: &Ending) -> Result<Carried, Trouble> {
         let Some(rescue) = &mut self.damaged else { return Err(Trouble::Bug) };
         let new = rescue.new_name();
         let mut trouble = String::new();
         if asked.method == Method::Post && asked.path == SAVE_WHAT_CAN_BE_READ {
+            if !ending.may_keep() {
+                return Ok(Carried::TooLate);
+            }
             let before =
                 asked.form.iter().any(|field| *field == ("what".into(), "before".into()));
             let much = if before { HowMuch::Before } else { HowMuch::All };
@@ -219,18 +296,22 @@ impl Sitting {
                 Ok(store) => {
                     self.kept = Kept::InFile(store);
                     self.damaged = None;
-                    self.begin_again()?;
-                    return Ok(Done::Page(to_finds()));
+                    self.replaced = true;
+                    return Ok(Carried::Out(Done::Page(to_finds())));
                 }
                 Err(failure) => trouble = failure.in_words(),
             }
         }
         let damage = rescue.damage(&new);
-        Ok(Done::Page(self.desk.damaged(asked, &damage, &trouble)))
+        let page = self.desk.damaged(asked, &damage, &trouble);
+        Ok(Carried::Out(Done::Page(page)))
     }
 
     /// Takes in what another program has kept meanwhile.
     fn look_up(&mut self) -> Result<(), Trouble> {
+        if self.replaced {
+            return self.begin_again();
+        }
         let seen = self.desk.head();
         match self.kept.head() {
             Ok(head) if head == seen => Ok(()),
@@ -255,6 +336,7 @@ impl Sitting {
         let lines = lines.map_err(|why| self.in_the_way(why))?;
         let desk = Desk::open(lines.iter().map(Vec::as_slice));
         self.desk = desk.map_err(|error| self.not_taken(error))?;
+        self.replaced = false;
         Ok(())
     }
 

@@ -34,6 +34,8 @@ pub(crate) enum Refusal {
     Method,
     /// Too many wait.
     Busy,
+    /// The person has ended Spinney.
+    Ended,
 }
 
 /// Whether a request is answered at all.
@@ -169,6 +171,11 @@ fn words(refusal: Refusal) -> (StatusCode, &'static str) {
             StatusCode::SERVICE_UNAVAILABLE,
             "Too many windows ask at once. Nothing was changed.\n\
              Wait a moment and try again.\n",
+        ),
+        Refusal::Ended => (
+            StatusCode::SERVICE_UNAVAILABLE,
+            "Spinney was closed before this was done. Nothing was changed.\n\
+             Start Spinney, go back to the page before, and do it there once more.\n",
         ),
     }
 }

@@ -54,6 +54,11 @@ pub(crate) const BOUNDS: Bounds = Bounds {
 };
 /// How long to wait when no connection could be taken.
 pub(crate) const AFTER_TROUBLE: Duration = Duration::from_millis(50);
+/// How long answers that are ready may take to leave when Spinney ends; together with the next
+/// well under the second that a person waits before pressing Ctrl-C again.
+pub(crate) const LAST_ANSWERS: Duration = Duration::from_millis(300);
+/// How long the clerk has then to put everything away.
+pub(crate) const LAST_WORK: Duration = Duration::from_millis(300);
 /// How often a request is asked again because somebody else kept something meanwhile.
 pub(crate) const MOST_TRIES: usize = 20;
 

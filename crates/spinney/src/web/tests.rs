@@ -51,14 +51,19 @@ fn with_bounds(bounds: Bounds, pictures: &[Vec<u8>], asks: impl FnOnce(u16)) {
     let mut kept = Kept::in_memory(Vec::new());
     kept.append(0, &[], pictures).expect("memory takes them");
     let sitting = Sitting::open(kept, &[]).expect("an empty collection");
-    let (end, ended) = tokio::sync::oneshot::channel::<()>();
+    let end = tokio::sync::watch::Sender::new(());
+    let seen = end.subscribe();
     std::thread::scope(|scope| {
         let host = scope.spawn(move || {
-            door.answer_until(sitting, bounds, async move {
-                // Told to end, or whoever would tell has panicked.
-                let _ = ended.await;
-                Ok(())
-            })
+            let told = || {
+                let mut ended = seen.clone();
+                async move {
+                    // Told to end, or whoever would tell has panicked.
+                    let _ = ended.changed().await;
+                    Ok(())
+                }
+            };
+            door.answer_until(sitting, bounds, told, || ())
         });
         asks(port);
         drop(end);

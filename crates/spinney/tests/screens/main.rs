@@ -3,6 +3,7 @@
 mod browser;
 mod damaged;
 mod doors;
+mod ending;
 mod keeping;
 mod killed;
 mod packed;

@@ -2,10 +2,13 @@
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
+use std::task::Poll;
+use std::time::{Duration, Instant};
 
 use spinney_store::Store;
 
 use super::*;
+use crate::web::room::Room;
 
 /// A file in a folder of its own for each test.
 fn fresh(name: &str) -> PathBuf {
@@ -35,11 +38,14 @@ impl Sitting {
     }
 
     fn page(&mut self, asked: &mut Request) -> (u16, String) {
-        match self.answer(asked, None) {
-            Done::Page(page) | Done::Forgotten(page) => {
+        let ending = Ending::not_yet();
+        match self.answer(asked, None, &ending) {
+            Carried::Out(Done::Page(page) | Done::Forgotten(page)) => {
                 (page.status, String::from_utf8(page.body).expect("a page is text"))
             }
-            Done::Picture(_) => panic!("a page was asked for"),
+            Carried::Out(Done::Picture(_)) | Carried::TooLate => {
+                panic!("a page was asked for")
+            }
         }
     }
 }
@@ -222,4 +228,98 @@ fn a_file_that_holds_a_collection_is_never_replaced() {
     let (status, _) = sitting.page(&mut Request::post("/do/open-copy", &[]));
     assert_eq!(status, 503, "it gives up instead of writing over it");
     assert!(at(&path).finds().contains("holly"));
+}
+
+/// Asks the clerk in this order; when the last one waits as well, `then` happens.
+fn asked<const N: usize>(
+    clerk: &Clerk,
+    requests: [Request; N],
+    then: impl Future<Output = ()>,
+) -> [Result<u16, Refusal>; N] {
+    let runtime = tokio::runtime::Builder::new_current_thread().build().expect("a runtime");
+    let room = Room::of(1 << 20);
+    let status = |done: Done| match done {
+        Done::Page(page) | Done::Forgotten(page) => page.status,
+        Done::Picture(_) => panic!("a page was asked for"),
+    };
+    runtime.block_on(async {
+        let mut asking: Vec<_> = requests
+            .into_iter()
+            .map(|request| Box::pin(clerk.ask(request, None, room.place(0))))
+            .collect();
+        let mut then = std::pin::pin!(then);
+        let (mut heard, mut done) = ([const { None }; N], false);
+        std::future::poll_fn(|context| {
+            for (one, heard) in asking.iter_mut().zip(&mut heard) {
+                if heard.is_none()
+                    && let Poll::Ready(answer) = one.as_mut().poll(context)
+                {
+                    *heard = Some(answer.map(status));
+                }
+            }
+            done = done || then.as_mut().poll(context).is_ready();
+            match done && heard.iter().all(Option::is_some) {
+                true => Poll::Ready(()),
+                false => Poll::Pending,
+            }
+        })
+        .await;
+        heard.map(|heard| heard.expect("everybody heard something"))
+    })
+}
+
+/// Longer than anybody waits who was told that it ends.
+const LONG: Duration = Duration::from_secs(20);
+
+#[test]
+fn the_end_gives_up_what_only_shows_something_and_tells_whoever_waits() {
+    let path = fresh("end");
+    let mut sitting = at(&path);
+    let (begins, begun) = tokio::sync::oneshot::channel();
+    let (goes_on, held) = std::sync::mpsc::channel::<()>();
+    let mut begins = Some(begins);
+    sitting.handle = Box::new(move |desk, asked| {
+        if let Some(begins) = begins.take() {
+            begins.send(()).expect("somebody waits for it");
+            // A page that takes for ever.
+            let _ = held.recv_timeout(LONG);
+        }
+        desk.handle(asked)
+    });
+    let ending = Ending::not_yet();
+    let (clerk, at_work) = Clerk::sit_down(sitting, ending.clone()).expect("a thread");
+    let since = Instant::now();
+    let elm = || Request::post("/do/add-kinds", &[("names", "wych elm")]);
+    let heard = asked(&clerk, [Request::get("/finds"), elm(), elm()], async {
+        begun.await.expect("it begins");
+        ending.begin();
+    });
+    assert_eq!(heard, [Err(Refusal::Ended); 3]);
+    assert_eq!(asked(&clerk, [elm()], async {}), [Err(Refusal::Ended)], "nor afterwards");
+    at_work.finish();
+    assert!(since.elapsed() < LONG, "the page was waited for");
+    goes_on.send(()).expect("it still waits");
+    assert!(!at(&path).finds().contains("wych elm"), "who was told so finds nothing kept");
+}
+
+#[test]
+fn what_is_being_kept_at_the_end_is_kept_and_answered() {
+    let path = fresh("end-keeping");
+    let sitting = at(&path);
+    let ending = Ending::not_yet();
+    let (clerk, at_work) = Clerk::sit_down(sitting, ending.clone()).expect("a thread");
+    // Another program is just writing: what is to be kept has to wait for it.
+    let other = rusqlite::Connection::open(&path).expect("the file");
+    other.execute_batch("BEGIN IMMEDIATE").expect("held");
+    let add = |name| Request::post("/do/add-kinds", &[("names", name)]);
+    let heard = asked(&clerk, [add("oak"), add("holly")], async {
+        ending.keeping().await;
+        ending.begin();
+        assert!(!ending.has_ended(), "it is being kept");
+        other.execute_batch("ROLLBACK").expect("let go");
+    });
+    assert_eq!(heard, [Ok(303), Err(Refusal::Ended)]);
+    at_work.finish();
+    let finds = at(&path).finds();
+    assert!(finds.contains("oak") && !finds.contains("holly"), "{finds}");
 }
