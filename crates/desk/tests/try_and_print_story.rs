@@ -320,7 +320,7 @@ fn a_picture_kept_by_another_program_tells_nothing_on_paper_or_on_a_phone() {
     teacher.does(vec![Edit::AddPicture(KindId(1), hash.clone())]);
     let raw = telling_jpeg(PHOTOGRAPH, 1);
     assert!(tales_in(&raw).len() > 5, "it tells everything");
-    let files = ["phone.html", "chart.svg", "key-pages.pdf", "chart.pdf", "try-out.pdf"];
+    let files = ["phone.html", "chart.svg", "key.pdf", "chart.pdf", "try-out.pdf"];
     for name in files.into_iter().chain(["today.pdf", "key.json", "key.txt", "table.csv"]) {
         let pictures = [(hash.clone(), Some(raw.clone()))].into();
         let given = Request { pictures, ..Request::get(&format!("/print/{name}?key=1")) };
