@@ -170,7 +170,7 @@ pub(crate) fn plain(error: &Error) -> &'static str {
         ErrorKind::NotFound => "it is not there, or nothing may be written in that place",
         ErrorKind::PermissionDenied => "you do not have the right to do that there",
         ErrorKind::AlreadyExists => "something of that name is there already",
-        ErrorKind::NotADirectory => "a part of its name is a file and no folder",
+        ErrorKind::NotADirectory => "a part of its name is a file, not a folder",
         ErrorKind::IsADirectory => "it is a folder",
         ErrorKind::ReadOnlyFilesystem => "nothing may be written on that disk",
         ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "the disk is full",
@@ -184,6 +184,6 @@ pub(crate) fn plain(error: &Error) -> &'static str {
         ErrorKind::TimedOut | ErrorKind::StaleNetworkFileHandle => "its disk does not answer",
         ErrorKind::BrokenPipe | ErrorKind::UnexpectedEof => "the other end was closed",
         ErrorKind::OutOfMemory => "there is not enough memory",
-        _ => "its disk, or the place where it is, does not work as it should",
+        _ => "the computer gives no reason that Spinney knows",
     }
 }

@@ -27,6 +27,14 @@ const OTHER_WORDS: [(&str, &str); 9] = [
     ("save", "A collection is packed by: spinney pack class4.spinney class4.zip"),
 ];
 
+/// How the commands are typed that take other files than a table.
+const WITH_FILES: [(&str, &str); 4] = [
+    ("pack", "spinney pack class4.spinney class4.zip"),
+    ("unpack", "spinney unpack class4.zip class4.spinney"),
+    ("rescue", "spinney rescue class4.spinney class4-saved.spinney"),
+    ("template", "spinney template finds.xlsx"),
+];
+
 /// What is wrong, and what to type.
 pub(super) fn said(error: &clap::Error, all: &Command, typed: &[String]) -> Failure {
     let told = Told { error, all, typed };
@@ -237,12 +245,11 @@ impl Told<'_> {
                 "Add --old and its file, such as: --old last-spring.txt",
             ),
             _ => {
-                let typed = match command {
-                    "pack" => "spinney pack class4.spinney class4.zip",
-                    "unpack" => "spinney unpack class4.zip class4.spinney",
-                    _ => "spinney template finds.xlsx",
+                let remedy = match WITH_FILES.iter().find(|(name, _)| *name == command) {
+                    Some((_, typed)) => format!("Type its name, such as: {typed}"),
+                    None => self.help(),
                 };
-                Unfit::new("Which file?", format!("Type its name, such as: {typed}"))
+                Unfit::new("Which file?", remedy)
             }
         }
     }
@@ -296,9 +303,9 @@ impl Told<'_> {
             reason.rsplit_once(" is not in ").and_then(|(_, range)| range.split_once("..="));
         if let Some((low, high)) = ends {
             return Unfit::new(
-                format!("{value} is not possible for {option}."),
+                format!("{option} cannot be {value}."),
                 format!(
-                    "Give {option} a number between {low} and {}, or leave it out.",
+                    "Type a number from {low} to {} behind {option}, or leave {option} out.",
                     grouped(high)
                 ),
             );

@@ -108,9 +108,17 @@ pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
     Ok(true)
 }
 
-fn say(lines: usize, pictures: usize, what: &str) -> Result<bool, Failure> {
-    terminal::print(&format!(
-        "Lines of the journal: {lines}; pictures: {pictures}; {what}.\n"
-    ))?;
+/// `3 steps and 1 picture are packed into class4.zip.`
+fn say(steps: usize, pictures: usize, what: &str) -> Result<bool, Failure> {
+    let counted = |number: usize, one: &str| match number {
+        1 => format!("1 {one}"),
+        _ => format!("{number} {one}s"),
+    };
+    let are = if (steps, pictures) == (1, 0) { "is" } else { "are" };
+    let pictures = match pictures {
+        0 => String::new(),
+        _ => format!(" and {}", counted(pictures, "picture")),
+    };
+    terminal::print(&format!("{}{pictures} {are} {what}.\n", counted(steps, "step")))?;
     Ok(true)
 }

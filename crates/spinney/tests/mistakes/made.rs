@@ -29,6 +29,7 @@ pub(crate) fn wrong_with(mistake: &Mistake, lists: &Lists) -> Option<String> {
     for run in &mistake.before {
         let (exit, printed) = run_it(&folder, run, "");
         if exit != Some(0) {
+            let printed = printed.join("\n");
             let _ = writeln!(wrong, "   ! before that: {run:?} ended with {exit:?}\n{printed}");
         }
     }
@@ -36,6 +37,14 @@ pub(crate) fn wrong_with(mistake: &Mistake, lists: &Lists) -> Option<String> {
     if exit != Some(mistake.exit) {
         let _ = writeln!(wrong, "   ! exit {exit:?}, wanted {}", mistake.exit);
     }
+    // A program that reads the answer must not take an error for it.
+    let [out, err] = printed.each_ref().map(|stream| !stream.trim().is_empty());
+    match mistake.exit {
+        2 if out => wrong.push_str("   ! a wrong use is told on stdout\n"),
+        1 if out && err => wrong.push_str("   ! both streams tell what is wrong\n"),
+        _ => {}
+    }
+    let printed = printed.join("\n");
     let said = plain(&printed);
     for text in mistake.says.iter().filter(|text| !said.contains(&plain(text))) {
         let _ = writeln!(wrong, "   ! not said: {text}");
@@ -69,8 +78,9 @@ fn fresh_folder(name: &str) -> PathBuf {
     folder
 }
 
-/// Runs the program: how it ended (None: it had to be ended), and what it printed.
-fn run_it(folder: &Path, typed: &[String], stdin: &str) -> (Option<i64>, String) {
+/// Runs the program: how it ended (None: it had to be ended), and what it printed on
+/// stdout and on stderr.
+fn run_it(folder: &Path, typed: &[String], stdin: &str) -> (Option<i64>, [String; 2]) {
     let mut run = Command::new(env!("CARGO_BIN_EXE_spinney"))
         .args(typed)
         .current_dir(folder)
@@ -119,5 +129,5 @@ fn run_it(folder: &Path, typed: &[String], stdin: &str) -> (Option<i64>, String)
     }
     let printed = printed.map(|bytes| String::from_utf8_lossy(&bytes).into_owned());
     let exit = status.code().filter(|_| in_time).map(i64::from);
-    (exit, printed.join("\n"))
+    (exit, printed)
 }

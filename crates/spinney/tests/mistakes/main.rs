@@ -13,6 +13,8 @@ use std::sync::mpsc;
 
 use entry::Lists;
 
+/// No shorter word says what to do.
+const SHORTEST: usize = 5;
 /// How many mistakes are made at the same time.
 const AT_ONCE: usize = 4;
 
@@ -55,7 +57,7 @@ fn every_mistake_is_answered_with_a_sentence_that_helps() {
 #[test]
 fn the_lists_are_as_their_head_says() {
     let lists = Lists::read();
-    assert!(lists.mistakes.len() >= 196, "{} mistakes are left", lists.mistakes.len());
+    assert!(lists.mistakes.len() >= 216, "{} mistakes are left", lists.mistakes.len());
     let names: BTreeSet<&str> = lists.mistakes.iter().map(|one| one.name.as_str()).collect();
     assert_eq!(names.len(), lists.mistakes.len(), "two mistakes have one name");
     for mistake in &lists.mistakes {
@@ -66,5 +68,18 @@ fn the_lists_are_as_their_head_says() {
         for said in &mistake.says {
             assert!(want.contains(&entry::plain(said)), "{name}: “{said}” is not in “want”");
         }
+        // What is so comes first, and then what to do: both must really be said.
+        if let Some(remedy) = remedy(&want).filter(|_| mistake.exit != 0) {
+            let said = mistake.says.iter().map(|said| entry::plain(said));
+            let mut of_it = said.filter(|said| said.len() >= SHORTEST && remedy.contains(said));
+            assert!(of_it.next().is_some(), "{name}: nothing of “{remedy}” has to be said");
+        }
     }
+}
+
+/// What follows the first sentence; None: there is only one.
+fn remedy(want: &str) -> Option<&str> {
+    let (end, _) = want.match_indices(". ").chain(want.match_indices("? ")).min()?;
+    let colon = want.find(": ").unwrap_or(end);
+    Some(&want[end.min(colon) + 2..])
 }
