@@ -10,7 +10,7 @@ use std::fs::{self, File};
 use std::io::{ErrorKind, StdinLock, Write};
 use std::path::{Path, PathBuf};
 use std::sync::atomic::{AtomicBool, Ordering};
-use std::sync::{Mutex, PoisonError};
+use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use same_file::{Handle, is_same_file};
 use tempfile::{Builder, NamedTempFile};
@@ -129,7 +129,64 @@ pub(crate) fn part_of(path: &Path) -> std::io::Result<NamedTempFile> {
         // As any file that a program makes: what the person's mask leaves of it.
         builder.permissions(fs::Permissions::from_mode(0o666));
     }
-    builder.tempfile_in(folder_of(path))
+    half_made(|| builder.tempfile_in(folder_of(path)))
+}
+
+/// How often a folder is cleared away that is being filled.
+const MOST_TRIES: usize = 1000;
+/// What this run has begun to make and not put in its place. What is there no more stays in it.
+static HALF_MADE: Mutex<BTreeSet<PathBuf>> = Mutex::new(BTreeSet::new());
+
+/// Begins to make a file or folder that is cleared away where a person ends the run.
+pub(crate) fn half_made<T: AsRef<Path>>(
+    make: impl FnOnce() -> std::io::Result<T>,
+) -> std::io::Result<T> {
+    let mut all = undisturbed();
+    let made = make()?;
+    all.insert(std::path::absolute(&made).unwrap_or_else(|_| made.as_ref().to_owned()));
+    Ok(made)
+}
+
+/// As long as this is held, a run that a person ends waits: files change places.
+pub(crate) fn undisturbed() -> MutexGuard<'static, BTreeSet<PathBuf>> {
+    HALF_MADE.lock().unwrap_or_else(PoisonError::into_inner)
+}
+
+/// Clears away what is half-made. Nothing can be begun as long as the answer is held.
+pub(crate) fn clear_away() -> impl Drop {
+    let all = undisturbed();
+    for path in all.iter() {
+        let mut journal = path.as_os_str().to_owned();
+        journal.push("-journal");
+        // The run may just be putting one more file into a folder; into none that is gone.
+        for _ in 0..MOST_TRIES {
+            let gone = fs::remove_file(path).or_else(|_| fs::remove_dir_all(path));
+            if gone.is_ok() || fs::symlink_metadata(path).is_err() {
+                break;
+            }
+        }
+        let _ = fs::remove_file(journal);
+    }
+    all
+}
+
+/// Where a person presses Ctrl-C, or the machine is shut down, nothing half-made is left: first
+/// what has begun to change places does so, then the rest is cleared away.
+pub(crate) fn clear_away_when_ended() {
+    #[cfg(unix)]
+    {
+        use signal_hook::consts::{SIGINT, SIGTERM};
+        let Ok(mut signals) = signal_hook::iterator::Signals::new([SIGINT, SIGTERM]) else {
+            return;
+        };
+        // Where there is no thread for it, a run is ended as any program is.
+        let _ = std::thread::Builder::new().name("end".to_owned()).spawn(move || {
+            for signal in signals.forever() {
+                let _nothing_more = clear_away();
+                let _ = signal_hook::low_level::emulate_default_handler(signal);
+            }
+        });
+    }
 }
 
 /// What a half-made thing is called: `key.txtf3Tz9a.part`.

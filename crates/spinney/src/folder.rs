@@ -71,7 +71,7 @@ impl Folder {
             use std::os::unix::fs::PermissionsExt;
             builder.permissions(fs::Permissions::from_mode(0o777));
         }
-        let side = builder.tempdir_in(near).map_err(failed)?;
+        let side = files::half_made(|| builder.tempdir_in(near)).map_err(failed)?;
         Ok(Self {
             path: path.to_owned(),
             there,
@@ -147,10 +147,15 @@ impl Folder {
             goes: &goes,
             during: self.before.with(&self.now).text(),
         };
-        match self.there {
+        let mut half_made = files::undisturbed();
+        let placed = match self.there {
             false => changing.arrive(),
             true => changing.change(),
-        }?;
+        };
+        // What could not be put back is kept, whoever ends the run.
+        half_made.clear();
+        drop(half_made);
+        placed?;
         self.written.pop();
         Ok(self.written)
     }

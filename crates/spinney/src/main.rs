@@ -32,6 +32,10 @@ fn main() -> ExitCode {
         Ok(args) => args,
         Err(said) => return said,
     };
+    // The screens have an end of their own: see `web::ending`.
+    if !matches!(args.verb, None | Some(Verb::Open(_))) {
+        files::clear_away_when_ended();
+    }
     let work = std::thread::Builder::new().stack_size(STACK).spawn(move || run(args.verb));
     match work.map(std::thread::JoinHandle::join) {
         Ok(Ok(code)) => code,

@@ -83,6 +83,7 @@ impl Door {
     /// Answers until the person ends it.
     pub(crate) fn answer(self, sitting: Sitting) -> Result<(), Failure> {
         self.answer_until(sitting, limits::BOUNDS, told_to_end, || {
+            let _nothing_more = crate::files::clear_away();
             std::process::exit(ENDED_AT_ONCE)
         })
     }

@@ -120,7 +120,7 @@ fn a_file_held_by_another_program_is_said_to_be_held() {
     let answer = screens.post("/do/add-kinds", &[("names", "typed meanwhile")]);
     assert_eq!(answer.status, 503);
     let text = answer.text();
-    assert!(text.contains("Another program holds") && text.contains("typed meanwhile"));
+    assert!(text.contains("Another program is using") && text.contains("typed meanwhile"));
     holder.execute_batch("ROLLBACK").expect("it is let go");
     add(&screens, "two", 1);
     let finds = screens.get("/finds").text();

@@ -44,7 +44,7 @@ pub(crate) fn one_life(file: &Path, round: usize, when: usize) -> usize {
 fn nothing_acknowledged_is_lost_by_a_kill() {
     let file = super::browser::fresh("killed").join("walk.spinney");
     drop(Store::create(&file).expect("a new file"));
-    let lives = (0..30).map(|round| one_life(&file, round, 1 + round * 11 % 43));
+    let lives = (0..30).map(|round| one_life(&file, round, 1 + round * 11 % 61));
     let acknowledged: usize = lives.sum();
     assert!(acknowledged > 30, "only {acknowledged} edits in 30 lives");
 }
