@@ -54,7 +54,7 @@ use spinney_model::{
 pub use crate::forgiving::{MOST_SECOND_PLACES, forgive};
 pub use crate::many_ways::{MOST_WAYS, many_ways};
 pub use crate::revise::{Revised, Revising, revise};
-pub use crate::room::USUAL_MEMORY;
+pub use crate::room::{USUAL_MEMORY, memory_wanted};
 
 use crate::course::Course;
 use crate::goals::Sum;

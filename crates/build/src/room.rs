@@ -5,13 +5,32 @@
 //! what it may take is left for the table as it was read, for the second opinion and for words.
 
 use crate::exact::{Known, Solver};
-use crate::ground::Ground;
+use spinney_model::Matrix;
+
+use crate::ground::{Ground, Question};
 use crate::heap::Heap;
 use crate::offer::Candidate;
 use crate::set::Set;
+use crate::split;
 
 /// Mebibytes that the program may take unless somebody says otherwise.
 pub const USUAL_MEMORY: u64 = spinney_model::limits::SEARCH >> 20;
+
+/// How many mebibytes a search of this table should be allowed, so that its questions fill at
+/// most half of them. It is counted column by column before anything is laid out: a column of
+/// measures alone can offer half a million thresholds.
+pub fn memory_wanted(matrix: &Matrix) -> u64 {
+    let kinds = matrix.taxa().len();
+    let set = 8 * kinds.div_ceil(64);
+    let each = (size_of::<Question>() + SETS * set) as u64;
+    let offered = |at| split::column(matrix, at, &[]).asks.len() as u64;
+    let questions: u64 = matrix.character_indices().map(offered).sum();
+    let cells = (kinds * matrix.characters().len() * CELL) as u64;
+    2 * (questions * each + cells) >> 20
+}
+
+/// Sets of kinds that a question holds: yes, no, never, words.
+const SETS: usize = 4;
 
 /// Room for one search.
 #[derive(Clone, Copy, Debug)]
@@ -122,3 +141,34 @@ impl Ground {
 
 /// About what one cell of a table fills.
 const CELL: usize = 128;
+
+#[cfg(test)]
+mod tests {
+    use spinney_fixtures::drawn;
+    use spinney_model::{Character, Quantity, Scale, Scene, Taxon, Unit, Value};
+
+    use super::{Matrix, memory_wanted};
+
+    /// Kinds whose measures all lie apart, in so many columns.
+    fn measured(kinds: usize, columns: usize) -> Matrix {
+        let gap = Quantity::from_whole(1);
+        let scale = Scale::Measure { unit: Unit::Millimetres, gap };
+        let characters =
+            (0..columns).map(|n| Character::named(format!("length {n}"), scale.clone()));
+        let cell = |kind: usize| {
+            let at = Quantity::from_whole(10 * kind as i64);
+            spinney_model::Cell::from(Value::Range { low: at, high: at })
+        };
+        let rows = (0..kinds).map(|kind| vec![cell(kind); columns]).collect();
+        let taxa = (0..kinds).map(|kind| Taxon::named(format!("kind {kind}"))).collect();
+        Matrix::new(Scene::default(), taxa, characters.collect(), rows).expect("a matrix")
+    }
+
+    #[test]
+    fn many_measures_want_much_memory_and_a_table_for_children_none() {
+        let small = drawn::yes_no("  lobed spiny\n oak 0 1\n elm 1 0");
+        assert_eq!(memory_wanted(&small), 0);
+        let (few, many) = (memory_wanted(&measured(40, 10)), memory_wanted(&measured(900, 60)));
+        assert!(few < 4 && many > 512, "{few} {many}");
+    }
+}

@@ -22,11 +22,30 @@ use spinney_model::{AskedBy, Code, Finding, Matrix, Standing, Wishes, Wording};
 use spinney_press::{Stamp, wording};
 
 use crate::args;
+use crate::failure::Failure;
 use crate::report;
 use crate::terminal::Progress;
 
 /// Heaps between two looks at the clock of the person who watches.
 const HEAPS_A_STEP: u64 = 1_000;
+
+/// Refuses a table whose questions alone would fill more than a search may take, in MiB.
+pub(crate) fn enough_room(matrix: &Matrix, memory: u64) -> Result<(), Failure> {
+    let wanted = spinney_build::memory_wanted(matrix);
+    if wanted <= memory {
+        return Ok(());
+    }
+    Err(Failure::new(
+        format!(
+            "This table allows so many questions that they would take about {wanted} MiB of \
+             memory, and {memory} MiB may be taken."
+        ),
+        format!(
+            "Leave out measured columns, or kinds that do not grow here. `spinney key` and \
+             `spinney explain` take more with --memory {wanted}, if this machine has it."
+        ),
+    ))
+}
 
 /// Finds the key, words it, and says what could not be kept.
 pub(crate) fn find(

@@ -82,7 +82,9 @@ fn a_smaller_loss_changes_no_fewer_questions_and_costs_no_more() {
 
 #[test]
 fn wrong_use_is_said_with_what_to_type() {
-    for (args, remedy) in [(["--loss", "-1"], "between 0 and 1000"), (["--loss", "much"], "such as")] {
+    for (args, remedy) in
+        [(["--loss", "-1"], "between 0 and 1000"), (["--loss", "much"], "such as")]
+    {
         let output = revise(&args);
         assert_eq!(output.status.code(), Some(2), "{args:?}");
         let complaint = String::from_utf8(output.stderr).expect("it speaks UTF-8");

@@ -126,7 +126,8 @@ fn every_finding_has_its_heading() {
 /// One writer for everything that a terminal gets: `crates/spinney/src/terminal.rs`.
 #[test]
 fn nothing_writes_to_the_terminal_but_its_one_writer() {
-    let writers = ["print!(", "println!(", "eprint!(", "eprintln!(", "stdout()", "stderr()"];
+    let writers =
+        ["print!(", "println!(", "eprint!(", "eprintln!(", "io::stdout()", "io::stderr()"];
     let mut looked = 0;
     for path in rust_files() {
         let name = path.to_string_lossy().replace('\\', "/");

@@ -15,6 +15,7 @@ use crate::{collection, command, terminal};
 
 pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     let opened = collection::open_for_a_key(&args.table)?;
+    command::enough_room(&opened.matrix, args.wishes.limits().1)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
     let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;

@@ -24,6 +24,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
         collection::stdin_once(&args.table)?;
     }
     let opened = collection::open_for_a_key(&args.table)?;
+    command::enough_room(&opened.matrix, spinney_build::USUAL_MEMORY)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
     let (old, asked_by, old_findings) = old_key(args, matrix)?;

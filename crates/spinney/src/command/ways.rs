@@ -13,10 +13,11 @@ use crate::command::key::{add_new, fine};
 use crate::command::wishes;
 use crate::failure::Failure;
 use crate::report::{self, Ink};
-use crate::{collection, terminal};
+use crate::{collection, command, terminal};
 
 pub(crate) fn run(args: &Ways) -> Result<bool, Failure> {
     let opened = collection::open_for_a_key(&args.table)?;
+    command::enough_room(&opened.matrix, spinney_build::USUAL_MEMORY)?;
     let (matrix, mut findings) = (&opened.matrix, opened.findings);
     let wishes = wishes::what_can_be_asked(matrix, &args.seen)?;
     let budget = Budget { heaps: args.budget };
