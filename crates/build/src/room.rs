@@ -26,7 +26,7 @@ pub fn memory_wanted(matrix: &Matrix) -> u64 {
     let offered = |at| split::column(matrix, at, &[]).asks.len() as u64;
     let questions: u64 = matrix.character_indices().map(offered).sum();
     let cells = (kinds * matrix.characters().len() * CELL) as u64;
-    2 * (questions * each + cells) >> 20
+    (2 * (questions * each + cells)) >> 20
 }
 
 /// Sets of kinds that a question holds: yes, no, never, words.

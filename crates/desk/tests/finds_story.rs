@@ -94,7 +94,7 @@ fn a_table_comes_from_a_file_and_no_table_is_refused_with_a_remedy() {
     let page = teacher.upload("/do/take-table", &[], file("leaf.png", &picture(1)));
     assert_eq!(page.status, 422);
     let page = String::from_utf8(page.body).expect("text");
-    assert!(page.contains("Give a spreadsheet saved as XLSX or CSV, or paste its cells"));
+    assert!(page.contains("Spinney cannot read writing in a picture. Type the table into"));
     assert!(teacher.refused("/do/take-table", &[("table", " \n")]).contains("nothing new"));
 }
 

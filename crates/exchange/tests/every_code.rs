@@ -24,6 +24,25 @@ const EACH: &[(Code, Pair)] = &[
         Code::CellNotPlain,
         [|| of("edge\n a | -\n b | wavy"), || of("edge\n a | smooth\n b | wavy")],
     ),
+    (
+        Code::QuotationNotClosed,
+        [|| of("edge | lobes\n a | \"wavy | no\n b | smooth | no"), || of("edge\n a | wavy")],
+    ),
+    (Code::LettersSpoilt, [|| of("edge\n BÃ¤rlauch | wavy"), || of("edge\n Bärlauch | wavy")]),
+    (
+        Code::NoHeadings,
+        [
+            || table("a | wavy | no\n b | wavy | no\n c | smooth | yes").findings,
+            || of("edge | lobes\n a | wavy | no\n b | wavy | no\n c | smooth | yes"),
+        ],
+    ),
+    (
+        Code::Swapped,
+        [
+            || of("a | b | c\n edge | wavy | wavy | smooth\n stalk | 6 mm | 30 mm | 20 mm"),
+            || of("edge | stalk\n a | wavy | 6 mm\n b | wavy | 30 mm\n c | smooth | 20 mm"),
+        ],
+    ),
     (Code::KindTwice, [|| of("edge\n a | wavy\n a | smooth"), || of("edge\n a | wavy")]),
     (Code::HeadingTwice, [|| of("edge | edge\n a | x | y"), || of("edge | feel\n a | x | y")]),
     (Code::LeftOut, [|| of("edge\n a | wavy\n | x"), || of("edge\n a | wavy")]),

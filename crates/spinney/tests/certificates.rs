@@ -417,7 +417,7 @@ fn alone(matrix: &Matrix, proof: &Certificate, line: &Line) -> Option<Matrix> {
     if !matrix.characters().iter().all(words) {
         return None;
     }
-    let kinds: Vec<TaxonIx> = line.kinds.iter().copied().collect();
+    let kinds: Vec<TaxonIx> = line.kinds.to_vec();
     let mut taxa: Vec<Taxon> = kinds.iter().map(|kind| matrix.taxon(*kind).clone()).collect();
     let mut rows = Vec::new();
     for (place, kind) in kinds.iter().enumerate() {

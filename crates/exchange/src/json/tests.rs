@@ -581,9 +581,8 @@ fn an_older_proof_is_read_and_a_newer_one_is_refused() {
     }
     let newer = with(&|proof| proof["form"] = json!(3)).expect_err("of another time");
     assert_eq!(newer, JsonError::Form { form: 3 });
-    assert!(
-        newer.to_string().contains("form 3, which this Spinney cannot read. Update Spinney")
-    );
+    let said = newer.to_string();
+    assert!(said.contains("form 3, which this Spinney cannot read. Use the newer"), "{said}");
     for parts in ["0", "-6", "six", ""] {
         let error = with(&|proof| proof["parts"] = json!(parts));
         assert_eq!(error, Err(JsonError::Cost { field: "parts" }), "{parts}");

@@ -7,6 +7,10 @@ use spinney_model::Code;
 pub(crate) const OF_EXCHANGE: &[Code] = &[
     Code::CellNotUnderstood,
     Code::CellNotPlain,
+    Code::QuotationNotClosed,
+    Code::LettersSpoilt,
+    Code::NoHeadings,
+    Code::Swapped,
     Code::KindTwice,
     Code::HeadingTwice,
     Code::LeftOut,
