@@ -140,7 +140,7 @@ fn another_name_may_have_a_colon() {
         TABLE,
         "",
         "kind  | other names
-         hazel | \"de: Hasel\"; the nut: cob; de: Hasel: die Nuss; : x; de:",
+         hazel | the nut: cob; \"de: Hasel\"; de: Hasel: die Nuss; : x; de:",
         "",
     );
     let names = &read.matrix.taxon(TaxonIx(0)).other_names;
@@ -149,8 +149,8 @@ fn another_name_may_have_a_colon() {
     assert_eq!(
         names,
         [
-            (None, "de: Hasel"),
             (None, "the nut: cob"),
+            (None, "de: Hasel"),
             (Some("de"), "Hasel: die Nuss"),
             (None, ": x"),
             (None, "de:"),

@@ -38,8 +38,8 @@ fn bold_words_inside_a_line_stand_side_by_side() {
     assert_eq!((block.lines.len(), parts.len()), (1, 2));
     // The bold words end where the others begin.
     let first = &parts[0];
-    let wide = Faces::new().width(&first.text, first.style.weight) * 12.0 * super::MM_IN_PT;
-    assert_eq!(first.style.size, 12.0);
+    let wide = Faces::new().width(&first.text, first.style.weight);
+    let wide = wide * Style::STRONG.size * super::MM_IN_PT;
     assert!((parts[1].x - (first.x + wide)).abs() < 0.01, "{} after {wide}", parts[1].x);
     assert_eq!(block.words().trim(), "holly: spines that prick");
 }
