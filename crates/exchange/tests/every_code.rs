@@ -39,7 +39,11 @@ const EACH: &[(Code, Pair)] = &[
     (
         Code::Swapped,
         [
-            || of("a | b | c\n edge | wavy | wavy | smooth\n stalk | 6 mm | 30 mm | 20 mm"),
+            || {
+                let rows = "what | hazel | lime | ivy\n edge | toothed | toothed | smooth\n \
+                            stalk length | 6-14 mm | 30-50 mm | 20-60 mm";
+                table(rows).findings
+            },
             || of("edge | stalk\n a | wavy | 6 mm\n b | wavy | 30 mm\n c | smooth | 20 mm"),
         ],
     ),

@@ -19,13 +19,16 @@ use browser::{Screens, fresh};
 use spinney_exchange::bundle::Bundle;
 use spinney_model::limits;
 
+/// Runs the inputs of a sort in a folder; the most memory in MiB.
+type Measure = fn(&Path) -> f64;
+
 fn main() {
     let wanted = std::env::args().skip(1).find(|arg| !arg.starts_with("--"));
     let load = std::fs::read_to_string("/proc/loadavg").unwrap_or_default();
     println!("load average before: {}", load.trim());
     let folder = fresh("hostile");
     let mut worst = 0.0_f64;
-    let parts: [(&str, fn(&Path) -> f64); 5] = [
+    let parts: [(&str, Measure); 5] = [
         ("bundles", bundles),
         ("keys", keys),
         ("pictures", pictures),
