@@ -168,7 +168,8 @@ mod tests {
     fn many_measures_want_much_memory_and_a_table_for_children_none() {
         let small = drawn::yes_no("  lobed spiny\n oak 0 1\n elm 1 0");
         assert_eq!(memory_wanted(&small), 0);
-        let (few, many) = (memory_wanted(&measured(40, 10)), memory_wanted(&measured(900, 60)));
+        let (few, many) =
+            (memory_wanted(&measured(40, 10)), memory_wanted(&measured(4_000, 60)));
         assert!(few < 4 && many > 512, "{few} {many}");
     }
 }

@@ -65,7 +65,7 @@ impl Salvage {
     /// **Guarantees**: nothing is written to the file.
     /// **Errors**: it cannot be read at all, or nothing of a collection is in it.
     /// **Cost**: about a second for 200 MB. No file makes it hold more than some copies of itself
-    /// and [`MOST_LOST`] lines.
+    /// and `MOST_LOST` lines.
     pub fn of(path: &Path) -> Result<Self, StoreError> {
         let failed = |error: std::io::Error| open::of_io(path, &error);
         let mut pages = Pages::of(path).map_err(failed)?;
