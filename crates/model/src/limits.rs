@@ -104,6 +104,8 @@ limits! {
         "Two lines for each question.";
     KEY_QUESTIONS: usize = 20_000, Things, "Questions of a key, and how deep it may be",
         "One for every kind that a table may have.";
+    FORGIVING_KINDS: usize = 300, Things, "Kinds of a table that is searched for second places",
+        "Each kind is followed to every wrong end; a class that errs has some dozen kinds.";
     KEY_LINE_BYTES: usize = 4_000, Bytes, "One line of a key, and one question",
         "A question that is read aloud has 80 letters.";
 

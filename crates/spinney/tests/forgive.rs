@@ -61,3 +61,20 @@ fn programs_get_exact_shares_and_the_wrong_use_an_answer() {
     assert_eq!(forgive(&["--places", "4"], FINDS).status.code(), Some(2));
     assert_eq!(forgive(&[], "").status.code(), Some(1));
 }
+
+#[test]
+fn a_table_that_nobody_could_wait_for_is_refused_with_what_to_do() {
+    let most = spinney_model::limits::FORGIVING_KINDS;
+    let table = |kinds: usize| {
+        let row =
+            |kind| format!("kind {kind},{}\n", if kind == 0 { "toothed" } else { "smooth" });
+        std::iter::once("kind,edge\n".to_owned()).chain((0..kinds).map(row)).collect::<String>()
+    };
+    let output = forgive(&[], &table(most + 1));
+    let told = String::from_utf8(output.stderr).expect("it speaks UTF-8");
+    assert_eq!(output.status.code(), Some(1), "{told}");
+    assert!(told.contains("301 kinds") && told.contains("up to 300"), "{told}");
+    assert!(told.contains("Leave out kinds"), "{told}");
+    let output = forgive(&["--places", "0", "--budget", "10"], &table(most));
+    assert!(output.stderr.is_empty(), "{}", String::from_utf8_lossy(&output.stderr));
+}

@@ -3,7 +3,7 @@
 use spinney_build::Budget;
 use spinney_check::Settings;
 use spinney_exchange::{json, key_text};
-use spinney_model::{Finding, Forgiving, Matrix, Wishes};
+use spinney_model::{Finding, Forgiving, Matrix, Wishes, limits};
 use spinney_press::wording;
 
 use crate::args::{Forgive, Format};
@@ -15,6 +15,7 @@ use crate::{collection, command, terminal};
 
 pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
     let opened = collection::open_for_a_key(&args.table)?;
+    few_enough(&opened.matrix)?;
     command::enough_room(&opened.matrix, spinney_build::USUAL_MEMORY)?;
     let (matrix, mut findings) = (&opened.matrix, opened.findings);
     let wishes = wishes::what_can_be_asked(matrix, &args.seen)?;
@@ -40,6 +41,21 @@ pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
     text.push_str(&report::to_look_at(&ink, &findings));
     terminal::print(&text)?;
     Ok(fine(&findings))
+}
+
+/// Refuses a table that would keep the search busy for longer than anybody waits.
+fn few_enough(matrix: &Matrix) -> Result<(), Failure> {
+    let (kinds, most) = (matrix.taxa().len(), limits::FORGIVING_KINDS);
+    if kinds <= most {
+        return Ok(());
+    }
+    Err(Failure::new(
+        format!(
+            "This table has {kinds} kinds, and second places can be looked for in a table of up \
+             to {most}."
+        ),
+        "Leave out kinds that do not grow here, or make a table for each group of kinds.",
+    ))
 }
 
 /// What `check` says of a key whose second places are meant.
