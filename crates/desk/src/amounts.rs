@@ -1,6 +1,7 @@
 //! Numbers of questions as people say them: `about 0.3 more questions per find`.
 //!
-//! From exact shares to one decimal and a sentence. Effort stands for questions: a hard one, or
+//! From exact shares to a whole number where a key is described, to one decimal where keys are
+//! compared, and to a sentence. Effort stands for questions: a hard one, or
 //! one with a ruler, counts for two or three.
 
 use spinney_model::{Matrix, Share};
@@ -17,13 +18,18 @@ pub(crate) fn one_decimal(share: Share) -> String {
     }
 }
 
+/// About so many questions: what a person says aloud of one key.
+pub(crate) fn in_whole(questions: Share) -> i128 {
+    questions.round().to_integer()
+}
+
 /// Effort over all kinds as effort for one find.
 pub(crate) fn a_find(matrix: &Matrix, effort: Share) -> Share {
     let weight: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
     effort / weight
 }
 
-/// What something costs, in questions a leaf.
+/// What something costs, in questions per find.
 pub(crate) fn price(t: Tongue, extra: Share, exact: bool) -> String {
     let nothing = Share::from_integer(0);
     let small = Share::new(1, 20);

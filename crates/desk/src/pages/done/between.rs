@@ -1,10 +1,11 @@
 //! What changed in a key between two named states, or since one, in words.
 
 use maud::{Markup, html};
-use spinney_model::{KeyId, Share};
+use spinney_model::KeyId;
 
 use super::compare::{Changes, Side, changes};
 use crate::Desk;
+use crate::amounts::one_decimal;
 use crate::collection::Collection;
 use crate::language::Tongue;
 use crate::pages::Shown;
@@ -112,15 +113,10 @@ fn told(t: Tongue, before: &Side, after: &Side) -> Markup {
         }
         @if changes.kept > 0 { p.quiet { (t.count("done-kept", changes.kept)) } }
         @if let Some((old, new)) = effort {
-            p { (t.with("done-effort", &[("old", &about(old)), ("new", &about(new))])) }
+            @let [old, new] = [old, new].map(|mean| t.decimal(&one_decimal(mean)));
+            p { (t.with("done-effort", &[("old", &old), ("new", &new)])) }
         }
     }
-}
-
-/// A number of questions, rounded to a tenth.
-fn about(mean: Share) -> String {
-    let tenths = (mean * Share::from_integer(10)).round().to_integer();
-    format!("{}.{}", tenths / 10, tenths % 10)
 }
 
 fn questions(t: Tongue, changes: &Changes) -> Markup {

@@ -8,7 +8,7 @@ use spinney_check::Proof;
 use spinney_model::{Claim, Share, Stopped, Wish, Wishes};
 
 use super::Keyed;
-use crate::amounts::{a_find, one_decimal, price};
+use crate::amounts::{a_find, in_whole, one_decimal, price};
 use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
@@ -22,7 +22,7 @@ use crate::{Desk, Page, Reply};
 /// A key in four numbers.
 pub(super) struct Numbers {
     pub(super) questions: usize,
-    /// Questions a leaf; None: it cannot be said as long as something must be mended.
+    /// Questions per find; None: it cannot be said as long as something must be mended.
     pub(super) mean: Option<Share>,
     pub(super) longest: Option<u32>,
     pub(super) to_mend: usize,
@@ -52,10 +52,10 @@ pub(super) fn standing(key: &Keyed) -> Markup {
             ul.in-numbers {
                 li { strong { (t.count_with("key-size", numbers.questions, &[("kinds", &kinds)])) } }
                 @if let (Some(mean), true) = (numbers.mean, numbers.questions > 0) {
-                    @let mean = one_decimal(mean);
+                    @let mean = in_whole(mean);
                     li {
-                        @if mean == "1" { (t.say("key-mean-one")) }
-                        @else { (t.with("key-mean", &[("mean", &t.decimal(&mean))])) }
+                        @if mean == 1 { (t.say("key-mean-one")) }
+                        @else { (t.with("key-mean", &[("mean", &mean)])) }
                     }
                 }
                 @if let (Some(longest), true) = (numbers.longest, numbers.questions > 0) {

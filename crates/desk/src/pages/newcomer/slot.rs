@@ -10,6 +10,7 @@ use super::beside::{MOST_CARDS, faces};
 use super::clash::{self, Clash};
 use super::seen::{self, Fields};
 use super::{key, walk};
+use crate::amounts::one_decimal;
 use crate::laid::Laid;
 use crate::language::Tongue;
 use crate::pages::Shown;
@@ -161,17 +162,13 @@ fn changed(desk: &Desk, t: Tongue, id: KeyId, change: &Change) -> Markup {
         }
         @if stayed > 0 { p { (t.count("newcomer-stayed", stayed)) } }
         @if dearer > Share::from_integer(0) {
-            p.quiet { (t.with("newcomer-dearer", &[("questions", &t.decimal(&one_decimal(dearer)))])) }
+            // Nothing that costs something reads 0.
+            @let dearer = one_decimal(dearer.max(Share::new(1, 10)));
+            p.quiet { (t.with("newcomer-dearer", &[("questions", &t.decimal(&dearer))])) }
         }
         @if revision.stopped.is_some() { p.quiet { (t.say("newcomer-stopped")) } }
         @if !change.exact { p.quiet { (t.say("newcomer-inexact")) } }
     }
-}
-
-/// One decimal, upwards, so that nothing that costs something reads 0.0.
-fn one_decimal(share: Share) -> String {
-    let tenths = (share * 10).ceil().to_integer();
-    format!("{}.{}", tenths / 10, tenths % 10)
 }
 
 /// Question by question, by the numbers that the key has now and had before.
