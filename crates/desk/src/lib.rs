@@ -52,6 +52,7 @@ mod worked;
 
 use std::collections::BTreeMap;
 
+use spinney_exchange::bundle::Bundle;
 use spinney_exchange::journal::{self, LineError};
 use spinney_exchange::table::{self, Source};
 use spinney_model::{Done, Entry};
@@ -131,6 +132,19 @@ impl Desk {
         pictures: BTreeMap<String, Vec<u8>>,
     ) -> Result<Unpacked, LineError> {
         unpacked::unpacked(lines, pictures)
+    }
+
+    /// A collection as it is handed on: whatever program has put its pictures there, they are pixels
+    /// and nothing else; and how many could not be read and were left out.
+    ///
+    /// **Errors**: a line that is newer than this program, or damaged.
+    pub fn handed_on(bundle: Bundle) -> Result<(Bundle, usize), LineError> {
+        unpacked::handed_on(bundle)
+    }
+
+    /// A picture that is kept, as a page may show it; None: it cannot be read.
+    pub fn picture_to_show(kept: Vec<u8>) -> Option<Vec<u8>> {
+        pictures::bare(kept).ok()
     }
 
     /// The lines that put a first collection on an empty desk: a table as it came from a

@@ -17,6 +17,11 @@ pub(crate) fn written_anew(bytes: &[u8]) -> Result<Vec<u8>, NoPicture> {
     picture::packed_anew(bytes, LONGEST_SIDE).map(spinney_press::Picture::into_bytes)
 }
 
+/// A picture that is kept, as it may be shown: it may have been put there by another program.
+pub(crate) fn bare(kept: Vec<u8>) -> Result<Vec<u8>, NoPicture> {
+    if picture::is_bare(&kept) { Ok(kept) } else { written_anew(&kept) }
+}
+
 /// The name of a picture: the SHA-256 of its bytes in hexadecimal digits.
 pub(crate) fn name(bytes: &[u8]) -> String {
     Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()

@@ -6,6 +6,7 @@
 
 use std::collections::BTreeMap;
 
+use spinney_exchange::bundle::Bundle;
 use spinney_exchange::journal::{self, LineError};
 use spinney_model::{Done, Edit, Entry};
 
@@ -51,6 +52,19 @@ pub(crate) fn unpacked(
         None => line,
     });
     Ok(Unpacked { lines: lines.collect(), pictures: kept.into_values().collect(), lost })
+}
+
+/// A collection as it is handed on. Where all its pictures are pixels and nothing else, it is as it
+/// is kept; where another program has put in one that tells more, as one that comes from there.
+///
+/// **Errors**: a line that is newer than this program, or damaged.
+pub(crate) fn handed_on(bundle: Bundle) -> Result<(Bundle, usize), LineError> {
+    if bundle.pictures.values().all(|picture| spinney_press::picture::is_bare(picture)) {
+        return Ok((bundle, 0));
+    }
+    let Unpacked { lines, pictures, lost } = unpacked(bundle.lines, bundle.pictures)?;
+    let pictures = pictures.into_iter().map(|picture| (pictures::name(&picture), picture));
+    Ok((Bundle { lines, pictures: pictures.collect() }, lost))
 }
 
 /// The entry with the new names of its pictures; None: it names none that has another.

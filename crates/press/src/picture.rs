@@ -5,6 +5,8 @@
 //! words and the small second picture that a file can carry. Everything that shows a picture
 //! (sheets, phone page, what is kept of a collection) gets it from here. It opens no file.
 
+mod bare;
+
 use std::io::Cursor;
 
 use image::codecs::png::PngEncoder;
@@ -19,6 +21,8 @@ use spinney_model::limits::{
 };
 
 use crate::Picture;
+
+pub use bare::is_bare;
 
 /// The most memory that unpacking one picture may take, in bytes: four for each pixel.
 const MOST_MEMORY: u64 = MOST_PIXELS * 4;

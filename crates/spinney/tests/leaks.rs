@@ -9,9 +9,12 @@ use std::io::Cursor;
 use std::path::Path;
 
 use base64::{Engine as _, engine::general_purpose::STANDARD};
+use spinney_exchange::journal;
 use spinney_fixtures::photographs::{
     PHOTOGRAPH, TALES, more_than_pixels, tales_in, telling_jpeg, telling_png,
 };
+use spinney_model::{Done, Edit, Entry, KindId};
+use spinney_store::{Hash, Store};
 
 #[path = "program/run.rs"]
 mod run;
@@ -155,6 +158,44 @@ fn the_screens_show_no_picture_that_tells_where_it_was_taken() {
     assert_eq!(made.status.code(), Some(0), "{}", String::from_utf8_lossy(&made.stderr));
     for path in [&file, &packed] {
         assert_eq!(tales_in(&fs::read(path).expect("its bytes")), Vec::<&str>::new());
+    }
+}
+
+/// A file that another program wrote, or that was changed by hand: its pictures are as they came
+/// from the camera. What goes out of it is not.
+#[test]
+fn pictures_that_another_program_kept_tell_nothing_when_they_go_out() {
+    let folder = fresh("leaks-of-another-program");
+    let file = folder.join("walk.spinney");
+    let pictures = telling().map(|(_, bytes)| bytes);
+    let edits = |number: usize, bytes: &[u8]| {
+        let kind = KindId(u32::try_from(number).expect("small"));
+        let hash = Hash::of(bytes).to_string();
+        vec![Edit::AddKind(kind, format!("kind {number}")), Edit::AddPicture(kind, hash)]
+    };
+    let edits = pictures.iter().enumerate().flat_map(|(n, bytes)| edits(n + 1, bytes));
+    let line = journal::write(&Entry { at: 0, done: Done::Edits(edits.collect()) });
+    let mut store = Store::create(&file).expect("a file");
+    store.append(0, &[line], &pictures).expect("kept");
+    drop(store);
+    assert!(!tales_in(&fs::read(&file).expect("its bytes")).is_empty(), "the file tells");
+    let screens = Screens::open(Some(&file));
+    let seen = seen_from(&screens, "/finds");
+    let shown = seen.iter().filter(|path| path.starts_with("/picture/"));
+    assert_eq!(shown.count(), 2, "{seen:?}");
+    let copy = folder.join("copy.zip");
+    fs::write(&copy, screens.get("/saved/copy.zip").body).expect("written");
+    drop(screens);
+    let packed = folder.join("walk.zip");
+    let name = |path: &Path| path.to_string_lossy().into_owned();
+    let made = spinney(Path::new("."), &["pack", &name(&file), &name(&packed)], "");
+    assert_eq!(made.status.code(), Some(0), "{}", String::from_utf8_lossy(&made.stderr));
+    for (zip, again) in [(&copy, "copied.spinney"), (&packed, "packed.spinney")] {
+        assert_eq!(tales_in(&fs::read(zip).expect("its bytes")), Vec::<&str>::new());
+        let again = folder.join(again);
+        let made = spinney(Path::new("."), &["unpack", &name(zip), &name(&again)], "");
+        let said = String::from_utf8_lossy(&made.stdout).into_owned();
+        assert!(said.contains("1 step and 2 pictures"), "{said}");
     }
 }
 

@@ -114,7 +114,9 @@ fn save(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         lines: entries.iter().map(journal::write).collect(),
         pictures: pictures.collect(),
     };
-    match bundle.pack() {
+    // The lines were written just now: none is newer or damaged.
+    let packed = Desk::handed_on(bundle).map_err(|_| BundleError::Damaged);
+    match packed.and_then(|(bundle, _)| bundle.pack()) {
         Ok(bytes) => Shown::Page(to_keep("application/zip", bytes, name_of(desk, asked))),
         Err(error) => Shown::Page(frame::refused(desk, asked, &told(asked, error))),
     }

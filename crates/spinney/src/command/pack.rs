@@ -24,10 +24,12 @@ pub(crate) fn pack(args: &Pack) -> Result<bool, Failure> {
     files::note_collection(&args.file);
     files::may_be_written(&args.out, over)?;
     // Everything is read before anything is written: a backup that was good stays as it is.
-    let bundle = bundle_of(&args.file)?;
+    let (bundle, lost) = Desk::handed_on(bundle_of(&args.file)?)
+        .map_err(|error| Failure::new(error, error.remedy()))?;
     let packed = bundle.pack().map_err(|error| Failure::new(error, error.remedy()))?;
     files::write_whole(&args.out, &packed, over)?;
-    say(bundle.lines.len(), bundle.pictures.len(), &format!("packed into {out}"))
+    say(bundle.lines.len(), bundle.pictures.len(), &format!("packed into {out}"))?;
+    say_lost(lost)
 }
 
 /// A whole collection.
@@ -99,17 +101,20 @@ pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
     let count = kept.pictures.len();
     new_collection(&args.file, &kept.lines, kept.pictures.into_iter().map(Ok))?;
     say(kept.lines.len(), count, &format!("unpacked into {}", args.file.display()))?;
-    if kept.lost > 0 {
+    say_lost(kept.lost)
+}
+
+fn say_lost(pictures: usize) -> Result<bool, Failure> {
+    if pictures > 0 {
         terminal::print(&format!(
-            "Pictures that could not be read and were left out: {}.\n",
-            kept.lost
+            "Pictures that could not be read and were left out: {pictures}.\n"
         ))?;
     }
     Ok(true)
 }
 
 /// `3 steps and 1 picture are packed into class4.zip.`
-fn say(steps: usize, pictures: usize, what: &str) -> Result<bool, Failure> {
+fn say(steps: usize, pictures: usize, what: &str) -> Result<(), Failure> {
     let counted = |number: usize, one: &str| match number {
         1 => format!("1 {one}"),
         _ => format!("{number} {one}s"),
@@ -119,6 +124,5 @@ fn say(steps: usize, pictures: usize, what: &str) -> Result<bool, Failure> {
         0 => String::new(),
         _ => format!(" and {}", counted(pictures, "picture")),
     };
-    terminal::print(&format!("{}{pictures} {are} {what}.\n", counted(steps, "step")))?;
-    Ok(true)
+    terminal::print(&format!("{}{pictures} {are} {what}.\n", counted(steps, "step")))
 }

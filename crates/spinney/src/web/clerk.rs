@@ -227,7 +227,9 @@ impl Sitting {
             match reply {
                 Reply::Page(page) => return Ok(Carried::Out(Done::Page(page))),
                 Reply::Picture(hash) => {
-                    let bytes = self.picture(&hash)?.ok_or(Trouble::PictureLost)?;
+                    let kept = self.picture(&hash)?;
+                    let bytes = kept.and_then(Desk::picture_to_show);
+                    let bytes = bytes.ok_or(Trouble::PictureLost)?;
                     return Ok(Carried::Out(Done::Picture(bytes)));
                 }
                 Reply::NeedPictures(hashes) => {
