@@ -4,7 +4,7 @@
 ###
 ### find = Fund; newcomer = neuer Fund; kind = Art; card = Karte; heap = Haufen
 ### question = Frage; key = Schlüssel; comes out at = kommt heraus (bei)
-### yes / no / it varies = ja / nein / verschieden
+### yes / no / it varies (answers) = ja / nein / beides; it varies (cells) = verschieden
 ### nobody has looked = noch niemand hat nachgesehen
 ### to separate (a question) = trennen; to tell apart = unterscheiden
 ### left together = bleiben zusammen; goes both ways = geht beide Wege

@@ -2,7 +2,7 @@
 
 answer-yes = ja
 answer-no = nein
-answer-varies = verschieden
+answer-varies = beides
 answer-middle = Mitte
 heaps-no-finds = Zuerst die Funde: Legt sie aus, dann sortiert sie auf zwei Haufen.
 heaps-empty = Legt alle Funde auf den Tisch. Was ist der Unterschied zwischen diesen und jenen? Beginnt mit einer Frage. Sortiert die Funde auf einen Ja-Haufen und einen Nein-Haufen.
@@ -21,7 +21,7 @@ heaps-here = { $count ->
 heaps-ask-otherwise = Hier etwas anderes fragen
 heaps-yes = Hier heißt es ja
 heaps-no = Hier heißt es nein
-heaps-middle = Noch nicht sortiert, oder verschieden
+heaps-middle = Noch nicht sortiert, oder beides
 heaps-drag = Zieht eine Karte auf Ja oder Nein. Oder tippt auf der Karte auf ja oder nein.
 heaps-tap = Tippt auf jeder Karte auf ja oder nein.
 heaps-nobody-waits = Kein Fund ist übrig.
@@ -53,8 +53,8 @@ heaps-say-no = { $count ->
    *[other] { $count }-mal nein
 }
 heaps-split-both = { $count ->
-    [one] 1-mal verschieden
-   *[other] { $count }-mal verschieden
+    [one] 1-mal beides
+   *[other] { $count }-mal beides
 }
 heaps-does-it-mean = Ist eure Frage so gemeint?
 heaps-does-it-mean-more = Wenn ja, kommen die Karten dorthin, wo es die Tabelle sagt, und ihr seht nach, ob das stimmt. Wenn nein, sortiert sie selbst.
@@ -67,8 +67,8 @@ heaps-not-of-table-remedy = Geht zurück und wählt eine der Fragen, die jetzt d
 heaps-cannot-write = Mit Ja und Nein allein ist nicht klar, was in die Tabelle gehört.
 heaps-cannot-write-remedy = Öffnet die Tabelle und schreibt, was ihr seht, etwa „gelappt / ganzrandig“ oder „30-60“.
 card-not-placed = noch nicht sortiert
-card-varies = verschieden: auf beide Haufen
-card-table-varies = verschieden, sagt die Tabelle: auf beide Haufen
+card-varies = beides: auf beide Haufen
+card-table-varies = die Tabelle sagt beides: auf beide Haufen
 card-by-table = sagt die Tabelle
 card-by-who = { $count ->
     [one] sagt { $who }
@@ -76,7 +76,7 @@ card-by-who = { $count ->
 }
 card-table-yes = Die Tabelle sagt ja.
 card-table-no = Die Tabelle sagt nein.
-card-table-both = Die Tabelle sagt: verschieden.
+card-table-both = Die Tabelle sagt beides.
 card-take-table = Dorthin legen, wo es die Tabelle sagt
 card-mend-table = Die Tabelle stimmt nicht: aufschreiben, was wir sehen
 card-differ = Hier sind sich nicht alle einig.

@@ -50,5 +50,5 @@ said-call-away = Bei „{ $who }“ heißt { $kind } wie bei uns
 said-take-out = „{ $name }“ fragt nicht mehr „{ $words }“
 said-sort-yes = { $kind }: ja
 said-sort-no = { $kind }: nein
-said-sort-both = { $kind }: verschieden, auf beide Haufen
+said-sort-both = { $kind }: beides, auf beide Haufen
 said-sort-back = { $kind } liegt wieder in der Mitte
