@@ -28,7 +28,7 @@ key-together-all = { $count ->
 key-together-more = { $kinds } und { $count } weitere
 key-one-more-thing = Noch ein Merkmal für { $kinds }
 key-one-more-question = Noch eine Frage für { $kinds }
-key-finish-needs = Um sie zu trennen, braucht Spinney:
+key-finish-needs = Um sie zu unterscheiden, braucht Spinney:
 key-together-finished = Spinney hat alles gefragt, was die Tabelle beantworten kann. Sucht einen Unterschied und schreibt ihn hier auf:
 key-together-table-can = Die Tabelle kann einige davon trennen. Stellt noch eine Frage, oder lasst „Mach es für mich fertig“ sie stellen.
 key-together-look = In der Tabelle unterscheiden sie sich nicht. Sucht einen Unterschied und fragt hier danach:
@@ -111,12 +111,12 @@ key-wishes-cost = Was ihr behalten und gewünscht habt:
 key-touch-costs = Niemand muss anfassen, was schaden kann, solange etwas anderes trennt. Das macht
 key-touch-saves = Anfassen ist erlaubt. Das macht
 key-touching = { $count ->
-    [one] Frage { $questions } geht nur mit Anfassen, obwohl eine Art mit Warnung noch möglich ist. Etwas anderes trennt dort nicht.
-   *[other] Die Fragen { $questions } gehen nur mit Anfassen, obwohl eine Art mit Warnung noch möglich ist. Etwas anderes trennt dort nicht.
+    [one] Frage { $questions } geht nur mit Anfassen, obwohl eine Art mit Warnung noch möglich ist. Sonst trennt dort nichts.
+   *[other] Die Fragen { $questions } gehen nur mit Anfassen, obwohl eine Art mit Warnung noch möglich ist. Sonst trennt dort nichts.
 }
 key-touching-or-kept = { $count ->
-    [one] Frage { $questions } geht nur mit Anfassen, obwohl eine Art mit Warnung noch möglich ist. Etwas anderes trennt dort nicht, oder ihr habt sie behalten.
-   *[other] Die Fragen { $questions } gehen nur mit Anfassen, obwohl eine Art mit Warnung noch möglich ist. Etwas anderes trennt dort nicht, oder ihr habt sie behalten.
+    [one] Frage { $questions } geht nur mit Anfassen, obwohl eine Art mit Warnung noch möglich ist. Sonst trennt dort nichts, oder ihr habt sie behalten.
+   *[other] Die Fragen { $questions } gehen nur mit Anfassen, obwohl eine Art mit Warnung noch möglich ist. Sonst trennt dort nichts, oder ihr habt sie behalten.
 }
 key-more = Mehr
 key-more-effort = Eine schwere Frage zählt für zwei oder drei. Mit Lineal oder Lupe zählt sie doppelt.
