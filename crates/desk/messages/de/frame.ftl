@@ -13,10 +13,12 @@
 ### saved version = gespeicherter Stand; to undo / redo = rückgängig machen / wiederherstellen
 ### take out / remove for good = herausnehmen / endgültig löschen
 ### safety margin = Sicherheitsabstand; cut-off = Grenze; questions per find = Fragen je Fund
-### thing to look at = Merkmal; state = Möglichkeit; cell / row / column = Zelle / Zeile / Spalte
+### thing to look at = Merkmal; state = Möglichkeit
+### cell / row / column = Zelle / Zeile / Spalte
 ### printed sheet = Arbeitsblatt (nie „Blatt“ allein: das ist das Blatt am Baum)
 ### set of finds = Satz; title, place, season, cautions = Angaben zum Ausflug
-### leaf: Blattrand, Blattspreite, Blattstiel, Blattspitze, Blattgrund, Mittelrippe, Seitennerven;
+### leaf: Blattrand, Blattspreite, Blattstiel, Blattspitze, Blattgrund, Mittelrippe,
+### Seitennerven;
 ### leaflet = Blättchen; smooth, toothed, lobed, entire = glatt, gezähnt, gelappt, ganzrandig;
 ### feather / hand = gefiedert / gefingert; opposite, alternate, whorl = gegenständig,
 ### wechselständig, quirlständig
