@@ -160,7 +160,7 @@ fn a_threshold_moves_between_the_ranges_and_not_into_one() {
     assert_eq!(words(&page, 1), "Is the stalk 36 mm or longer?");
     let form = [("key", "1"), ("at", ""), ("number", "50"), ("back", "/key?key=1")];
     let page = group.refused("/do/key-threshold", &form);
-    assert!(page.contains("lies inside the range of lime (40–60)"), "{page}");
+    assert!(page.contains("is inside the range of lime (40–60)"), "{page}");
     let form = [("key", "1"), ("at", ""), ("number", "long"), ("back", "/key?key=1")];
     assert!(group.refused("/do/key-threshold", &form).contains("That is not a number."));
     let form = [("key", "1"), ("at", ""), ("number", "200"), ("back", "/key?key=1")];

@@ -290,7 +290,7 @@ fn a_card_its_buttons_and_the_margin_say_one_name() {
     assert!(waiting.contains("spiky (ash)") && !waiting.contains(">ash<"), "{waiting}");
     puts(&mut class, "1", "3", "yes");
     let page = class.get("/heaps?key=1");
-    let margin = page.split("Still together</h2>").nth(1).expect("the margin");
+    let margin = page.split("Still left together</h2>").nth(1).expect("the margin");
     assert!(margin.contains("hazel, spiky (ash)"), "{margin}");
 }
 

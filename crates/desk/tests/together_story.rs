@@ -89,13 +89,14 @@ fn who_lets_it_be_finished_is_told_what_is_needed_and_where() {
     let standing = page.split("class=\"standing\"").nth(1).expect("how it stands");
     assert!(standing.split("</form>").next().expect("a first part").contains(link), "{page}");
     let heaps = group.get("/heaps?key=1");
-    assert!(margin(&heaps, "Still together").contains(link), "{heaps}");
+    assert!(margin(&heaps, "Still left together").contains(link), "{heaps}");
     // Said there, it is separated, and nobody is named any more.
     sort(&mut group, "y", "Is it soft?", &[("1", "yes"), ("2", "no")]);
     let page = group.get("/key?key=1");
     assert!(!page.contains("These are left together"), "{page}");
     assert!(margin(&page, "What to mend").contains("Nothing."));
-    assert!(margin(&group.get("/heaps?key=1"), "Still together").contains("It is finished"));
+    let heaps = group.get("/heaps?key=1");
+    assert!(margin(&heaps, "Still left together").contains("It is finished"));
     // Where the machine asked all the questions, it is said in the table.
     let page = finished().get("/key?key=1");
     assert!(page.contains(

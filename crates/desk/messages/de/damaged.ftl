@@ -3,7 +3,7 @@
 damaged-title = Ein Teil dieser Sammlung ist beschädigt
 damaged-file = Ein Teil von { $file } ist nicht mehr so, wie Spinney ihn geschrieben hat. Die Datei selbst wurde nicht geändert.
 damaged-step = Schritt { $step } von { $steps } ist nicht lesbar.
-damaged-step-when = Schritt { $step } von { $steps } ist nicht lesbar. Er ist vom { $when }.
+damaged-step-when = Schritt { $step } von { $steps } ist nicht lesbar. Er stammt vom { $when }.
 damaged-no-step = Alle Schritte sind lesbar. Etwas anderes in der Datei wurde verändert.
 damaged-more = { $count ->
     [one] Noch ein Schritt ist nicht lesbar.
@@ -14,15 +14,15 @@ damaged-pictures = { $count ->
    *[other] { $count } Bilder sind verloren.
 }
 damaged-pictures-unknown = Auch Bilder können fehlen.
-damaged-nothing = Davon lässt sich nichts retten. Öffnet eine ältere Kopie.
-damaged-end = Am Ende können Schritte fehlen. Die Datei sagt nicht mehr, wie viele es waren.
-damaged-save = Rettet, was lesbar ist
-damaged-save-help = Spinney schreibt es in eine neue Datei, { $new }, und öffnet diese. Hebt { $file } auf, bis ihr alles durchgesehen habt.
+damaged-nothing = Davon lässt sich nichts retten. Bitte eine ältere Kopie öffnen.
+damaged-end = Am Ende können Schritte fehlen. Die Datei sagt nicht, wie viele es waren.
+damaged-save = Retten, was lesbar ist
+damaged-save-help = Spinney schreibt es in eine neue Datei, { $new }, und öffnet sie. Bitte { $file } behalten, bis alles durchgesehen ist.
 damaged-all = { $count ->
     [one] Einen Schritt retten
    *[other] { $count } Schritte retten
 }
-damaged-all-help = Alles, was lesbar ist, vor und nach dem Schaden. Seht es durch: was danach kam, kann auf dem beruhen, was fehlt.
+damaged-all-help = Alles, was lesbar ist, vor und nach dem Schaden. Bitte durchsehen: Spätere Schritte können sich auf etwas beziehen, das jetzt fehlt.
 damaged-before = { $count ->
     [one] Einen Schritt retten
    *[other] { $count } Schritte retten

@@ -1,6 +1,32 @@
 ### Was jeder Bildschirm hat.
+###
+### Ein Wort für eine Sache, auf jedem Bildschirm:
+###
+### find = Fund; newcomer = neuer Fund; kind = Art; card = Karte; heap = Haufen
+### question = Frage; key = Schlüssel; comes out at = kommt heraus (bei)
+### yes / no / it varies (answers) = ja / nein / beides; it varies (cells) = verschieden
+### nobody has looked = noch niemand hat nachgesehen
+### to separate (a question) = trennen; to tell apart = unterscheiden
+### left together = bleiben zusammen; goes both ways = geht beide Wege
+### mend this / worth a look / good to know = bitte beheben / einen Blick wert / gut zu wissen
+### what to mend = was zu beheben ist; finished = fertig; works = funktioniert
+### saved version = gespeicherter Stand; to undo / redo = rückgängig machen / wiederherstellen
+### take out / remove for good = herausnehmen / endgültig löschen
+### safety margin = Sicherheitsabstand; cut-off = Grenze; questions per find = Fragen je Fund
+### thing to look at = Merkmal; state = Möglichkeit
+### cell / row / column = Zelle / Zeile / Spalte
+### printed sheet = Arbeitsblatt (nie „Blatt“ allein: das ist das Blatt am Baum)
+### set of finds = Satz; title, place, season, cautions = Angaben zum Ausflug
+### leaf: Blattrand, Blattspreite, Blattstiel, Blattspitze, Blattgrund, Mittelrippe,
+### Seitennerven;
+### leaflet = Blättchen; smooth, toothed, lobed, entire = glatt, gezähnt, gelappt, ganzrandig;
+### feather / hand = gefiedert / gefingert; opposite, alternate, whorl = gegenständig,
+### wechselständig, quirlständig
+###
+### „Ihr“ sind alle, die am Tisch stehen. Wo nur Erwachsene lesen (Dateien, Drucken, Verteilen,
+### endgültig Löschen), steht es unpersönlich, nie „Sie“ und „ihr“ durcheinander.
 
-skip = Zur Arbeit
+skip = Zum Inhalt
 nav = Bildschirme
 nav-finds = Unsere Funde
 nav-heaps = Haufen
@@ -9,24 +35,24 @@ nav-key = Schlüssel
 nav-words = Wörter
 nav-try = Ausprobieren
 nav-print = Drucken
-nav-done = Was wir getan haben
-margin = Neben der Arbeit
-foot = Spinney arbeitet nur auf diesem Rechner: nichts wird irgendwohin geschickt.
-foot-rules = Kein Schlüssel macht etwas so sicher, dass man es anfassen, pflücken oder essen darf. Darüber entscheiden die Regeln vor Ort und Leute, die dafür ausgebildet sind.
-foot-english = Noch auf Englisch: Fragen, die Spinney aus der Tabelle macht, was zu verbessern ist, die Worterklärungen und die gedruckten Blätter. Fragen in euren eigenen Worten bleiben, wie ihr sie schreibt.
+nav-done = Was wir gemacht haben
+margin = Am Rand
+foot = Spinney läuft nur auf diesem Gerät: Nichts wird irgendwohin geschickt.
+foot-rules = Kein Schlüssel kann sagen, ob man etwas anfassen, pflücken oder essen darf. Das entscheiden die Regeln vor Ort und Menschen, die sich auskennen.
+foot-english = Noch auf Englisch: die Fragen, die Spinney aus der Tabelle macht, was zu beheben ist, die Worterklärungen und die Arbeitsblätter. Fragen in euren eigenen Worten bleiben so, wie ihr sie schreibt.
 untitled = Eine Sammlung ohne Titel
 undo = Rückgängig
-redo = Noch einmal
+redo = Wiederherstellen
 good-to-know = { $count ->
-    [one] 1 Sache, die man wissen sollte
-   *[other] { $count } Sachen, die man wissen sollte
+    [one] 1 Sache, die gut zu wissen ist
+   *[other] { $count } Sachen, die gut zu wissen sind
 }
-severity-mend = bitte verbessern
+severity-mend = bitte beheben
 severity-look = einen Blick wert
 severity-know = gut zu wissen
 not-found = Diese Seite gibt es nicht
-not-found-remedy = Vielleicht wurde sie rückgängig gemacht oder in einem anderen Fenster entfernt.
-refused = Das wurde nicht getan
+not-found-remedy = Vielleicht hat jemand etwas rückgängig gemacht oder in einem anderen Fenster gelöscht.
+refused = Das hat nicht geklappt
 go-back = Zurück
 what-you-typed = Was ihr geschrieben habt
 which-key = Welcher Schlüssel?

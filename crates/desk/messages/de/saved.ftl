@@ -1,33 +1,33 @@
 ### Eine Kopie der Sammlung.
 
-saved-title = Eine Kopie eurer Sammlung
-saved-save = Eine Kopie speichern
-saved-save-help = Eine Datei mit allem: Funde, Bilder, Tabelle, Schlüssel und alles, was „Was wir getan haben“ sich gemerkt hat. Legt sie auf einen Stick oder schickt sie jemandem aus dem Kollegium.
+saved-title = Eine Kopie der Sammlung
+saved-save = Kopie speichern
+saved-save-help = Eine Datei mit allem: Funde, Bilder, Tabelle, Schlüssel und alles aus „Was wir gemacht haben“. Sie passt auf einen USB-Stick oder in eine Mail an Kolleginnen und Kollegen.
 saved-nothing = Es gibt noch nichts zu speichern.
-saved-open = Eine Kopie öffnen
-saved-open-help = Wählt eine Datei, die „Eine Kopie speichern“ gemacht hat.
+saved-open = Kopie öffnen
+saved-open-help = Eine Datei wählen, die mit „Kopie speichern“ gemacht wurde.
 saved-file = Die Datei (ihr Name endet auf .zip)
-saved-sure = Ja: was jetzt hier ist, geht, und die Kopie kommt an seine Stelle
+saved-sure = Ja: Was jetzt hier ist, verschwindet. Die Kopie kommt an seine Stelle.
 saved-opened = Die Kopie ist geöffnet.
 saved-lost = { $count ->
-    [one] Ein Bild konnte nicht gelesen werden und fehlt.
-   *[other] { $count } Bilder konnten nicht gelesen werden und fehlen.
+    [one] Ein Bild ließ sich nicht lesen und fehlt.
+   *[other] { $count } Bilder ließen sich nicht lesen und fehlen.
 }
-saved-in-the-way = Diese Sammlung liegt in einer Datei, und eine Kopie würde sie überschreiben.
-saved-in-the-way-remedy = Schließt Spinney, startet es mit einem Doppelklick und öffnet die Kopie dort.
+saved-in-the-way = Diese Sammlung ist in einer Datei gespeichert. Eine Kopie würde sie überschreiben.
+saved-in-the-way-remedy = Spinney schließen, mit einem Doppelklick neu starten und die Kopie dort öffnen.
 saved-moved = Jemand hat die Sammlung in einem anderen Fenster geändert. Nichts wurde geöffnet.
-saved-moved-remedy = Geht zurück, seht euch die Seite noch einmal an und wählt die Datei erneut.
-saved-unsure = Nichts wurde geöffnet: die Sammlung hier ist nur im Arbeitsspeicher und wäre weg.
-saved-unsure-remedy = Speichert eine Kopie von ihr, wenn ihr sie braucht. Kreuzt dann das Kästchen an und öffnet die andere.
+saved-moved-remedy = Zurückgehen, die Seite noch einmal ansehen und die Datei noch einmal wählen.
+saved-unsure = Nichts wurde geöffnet: Die Sammlung hier ist noch nicht gespeichert und wäre weg.
+saved-unsure-remedy = Eine Kopie davon speichern, wenn sie noch gebraucht wird. Dann das Kästchen ankreuzen und die andere öffnen.
 saved-no-file = Es wurde keine Datei gewählt.
-saved-no-file-remedy = Wählt eine Datei, die „Eine Kopie speichern“ gemacht hat.
+saved-no-file-remedy = Eine Datei wählen, die mit „Kopie speichern“ gemacht wurde.
 saved-no-copy = Diese Datei ist keine Kopie einer Sammlung.
-saved-no-copy-remedy = Wählt eine Datei, die „Eine Kopie speichern“ gemacht hat; ihr Name endet auf .zip.
+saved-no-copy-remedy = Eine Datei wählen, die mit „Kopie speichern“ gemacht wurde. Ihr Name endet auf .zip.
 saved-too-large = Das ist größer, als eine Kopie sein darf.
-saved-too-large-remedy = Nehmt zuerst einige Bilder weg.
+saved-too-large-remedy = Zuerst einige Bilder herausnehmen.
 saved-damaged = Diese Kopie ist beschädigt.
-saved-damaged-remedy = Holt sie noch einmal: sie wurde unterwegs abgeschnitten oder verändert. Wenn das nicht hilft, rettet der Befehl „spinney rescue“, was davon lesbar ist.
-saved-newer = Ein neueres Spinney hat diese Kopie gemacht.
-saved-newer-remedy = Öffnet sie mit dem neueren Spinney.
-memory-only = Nur im Arbeitsspeicher:
-memory-only-save = speichert eine Kopie, bevor ihr schließt
+saved-damaged-remedy = Die Datei noch einmal holen: Unterwegs wurde sie abgeschnitten oder verändert. Hilft das nicht, rettet der Befehl „spinney rescue“, was noch lesbar ist.
+saved-newer = Diese Kopie wurde mit einem neueren Spinney gemacht.
+saved-newer-remedy = Die Kopie mit dem neueren Spinney öffnen.
+memory-only = Noch nicht gespeichert:
+memory-only-save = vor dem Schließen eine Kopie speichern

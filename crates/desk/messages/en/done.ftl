@@ -22,7 +22,7 @@ done-more-undone = { $count ->
     [one] and one thing more
    *[other] and { $count } things more
 }
-done-moved-on = Something else was done in the meantime, perhaps in another window.
+done-moved-on = Something else was done just now, perhaps in another window.
 done-moved-on-remedy = Look at “What we did” as it is now, then choose once more. Nothing was undone.
 done-just-undone = Undone: { $what }
 done-just-redone = Done again: { $what }

@@ -86,8 +86,8 @@ table-alike-count = { $count ->
 table-pair = { $one } and { $other }
 table-told-by-heaps = The table cannot tell these apart, but a group did, by heaps:
 table-told-pair = { $group } tells { $one } and { $other } apart: “{ $words }”
-table-hope-one = One blank cell may part them.
-table-hope-several = Several blank cells together may part them.
+table-hope-one = One blank cell may tell them apart.
+table-hope-several = Several blank cells together may tell them apart.
 table-hope-new = Look for a difference that is not in the table.
 table-more-pairs = { $count ->
     [one] and one pair more

@@ -78,7 +78,7 @@ fn every_language_has_every_message_with_the_same_gaps() {
 fn a_person_who_reads_german_is_spoken_to_in_german_and_can_choose() {
     let mut desk = crate::Desk::default();
     for (languages, said) in
-        [(vec!["de-AT"], "Was wir getan haben"), (vec!["cy"], "What we did")]
+        [(vec!["de-AT"], "Was wir gemacht haben"), (vec!["cy"], "What we did")]
     {
         let languages = languages.into_iter().map(str::to_owned).collect();
         let request = crate::Request { languages, ..crate::Request::get("/done?before=3") };
