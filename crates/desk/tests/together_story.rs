@@ -151,7 +151,7 @@ fn the_print_page_and_the_copied_key_name_them() {
 #[test]
 fn what_a_group_told_apart_by_heaps_counts_as_told_apart_beside_the_table() {
     let mut group = begun(["yes", "yes", "no"]);
-    let alike = |page: &str| margin(page, "Still alike").to_owned();
+    let alike = |page: &str| margin(page, "Not told apart yet").to_owned();
     assert!(alike(&group.get("/table")).contains("hazel and lime"));
     sort(&mut group, "y", "Is it soft?", &[("1", "yes"), ("2", "no")]);
     let told = alike(&group.get("/table"));

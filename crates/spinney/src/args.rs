@@ -91,7 +91,7 @@ pub(crate) enum Verb {
     Check(Check),
     /// Say for each question why it is asked there, and what others would have cost.
     Explain(Explain),
-    /// Look at a table without making a key: what was understood, what is still alike.
+    /// Look at a table without making a key: what was understood, what is not told apart yet.
     Table(LookAtTable),
     /// Say where a table is weak: what hangs on one column, what to go and look at next.
     Weak(Weak),
@@ -445,7 +445,7 @@ pub(crate) struct Weak {
     /// How to answer; the JSON is described in docs/weak.schema.json.
     #[arg(long, value_enum, default_value = "text")]
     pub(crate) format: Format,
-    /// Name every pair that is alike or hangs on one column, not only the first.
+    /// Name every pair that cannot be told apart or hangs on one column, not only the first.
     #[arg(long)]
     pub(crate) all_pairs: bool,
 }

@@ -150,16 +150,16 @@ finds-name-taken-remedy = Choose another name. If the two are the same, open one
 finds-picture-of = { $kind }, picture { $number }
 finds-picture-number = picture { $count }
 finds-picture-first = Put first
-finds-picture-away = Take away
+finds-picture-away = Take out
 finds-picture-forget = Remove for good
 finds-many-pictures = A find has at most { $count } pictures.
-finds-many-pictures-remedy = Take one away first.
+finds-many-pictures-remedy = Take one out first.
 finds-table-says = What the table says of it
 finds-table-nothing = Nothing yet.
 finds-to-table = To the table
 finds-merge = It is the same as another find
 finds-merge-with = { $kind } turned out to be
-finds-merge-why = Its pictures and cells go over where the other has none. “Undo” takes them apart again.
+finds-merge-why = Its pictures and cells are added where the other has none. “Undo” takes them apart again.
 finds-merge-do = Lay them together
 finds-split = It is two kinds
 finds-split-name = The second is called (empty: not named yet)
@@ -181,7 +181,7 @@ forget-why = “Undo” can bring back whatever was taken out, so it is still in
 forget-kinds = A find, with its pictures and all that was written about it
 forget-taken-out = taken out before
 forget-nameless = find number { $number }, without a name
-forget-pictures = Pictures that were taken away before
+forget-pictures = Pictures that were taken out before
 forget-all = All of it
 forget-all-link = Remove the whole collection
 forget-sure = Yes, remove it for good
@@ -248,10 +248,10 @@ share-left = In no set: { $kinds }.
 share-short = The table cannot tell so many apart in one set: { $count } at most.
 share-short-few = There are only { $count } finds, so every set is all of them.
 share-not-found = No larger set than { $count } was found. There may be one.
-share-never = These are alike in all that the table says, so they never share a set: { $pairs }.
+share-never = The table does not tell these apart, so they are never in one set: { $pairs }.
 share-never-more = { $count ->
-    [one] One pair more is alike.
-   *[other] { $count } pairs more are alike.
+    [one] One more pair is not told apart.
+   *[other] { $count } more pairs are not told apart.
 }
 share-never-remedy = Find a difference, write it into the table, and share out again.
 share-too-few = For a set there must be at least { $count } finds.

@@ -41,7 +41,7 @@ pub(crate) fn weak(ink: &Ink, matrix: &Matrix, weak: &Weak, most: usize) -> Stri
         )),
     }
     if !weak.alike.is_empty() {
-        text.heading(ink, "Still alike");
+        text.heading(ink, "Not told apart yet");
         text.alike(weak);
     }
     text.heading(ink, "Told apart by one column only");
@@ -159,7 +159,7 @@ impl Text<'_> {
         if self.all_columns(fewest) {
             self.say(&format!(
                 "All {} columns are needed to {what}: leave out any one of them, and two kinds \
-                 are alike.",
+                 can no longer be told apart.",
                 fewest.best
             ));
             return;
@@ -299,14 +299,14 @@ impl Text<'_> {
     }
 }
 
-/// `1 is alike, 5 differ in one column, 4 in 2`
+/// `1 cannot be told apart, 5 differ in one column, 4 in 2`
 fn distances(distances: &[usize]) -> String {
     let mut said: Vec<String> = Vec::new();
     let mut columns_said = false;
     for (columns, pairs) in distances.iter().enumerate().filter(|(_, pairs)| **pairs > 0) {
         said.push(match columns {
-            0 if *pairs == 1 => "1 is alike".to_owned(),
-            0 => format!("{pairs} are alike"),
+            0 if *pairs == 1 => "1 cannot be told apart".to_owned(),
+            0 => format!("{pairs} cannot be told apart"),
             _ if columns_said => format!("{pairs} in {columns}"),
             _ => {
                 columns_said = true;
