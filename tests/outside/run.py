@@ -31,7 +31,6 @@ DEMO = pathlib.Path(sys.argv[2]).resolve()
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 SCHEMA = json.loads((ROOT / "docs/key.schema.json").read_text())
 WEAK_SCHEMA = json.loads((ROOT / "docs/weak.schema.json").read_text())
-WAYS_SCHEMA = json.loads((ROOT / "docs/ways.schema.json").read_text())
 FORGIVE_SCHEMA = json.loads((ROOT / "docs/forgive.schema.json").read_text())
 REVISE_SCHEMA = json.loads((ROOT / "docs/revise.schema.json").read_text())
 
@@ -200,24 +199,6 @@ def test_a_revised_key_keeps_its_schema():
     args = ("revise", hedge, "--old", hedge / "last_season.txt", "--format", "json")
     answer = json.loads(spinney(*args, codes=(0, 1)))
     jsonschema.validate(answer, REVISE_SCHEMA)
-
-
-# --- three and four ways ------------------------------------------------------------------------
-
-
-def test_a_key_of_more_ways_takes_no_more_and_keeps_its_schema():
-    for outing in ("hedge_walk", "pond_tray", "pasta_shapes"):
-        table = ROOT / "crates/spinney/scenarios" / outing
-        totals = []
-        for most in ("2", "3", "4"):
-            args = ("ways", table, "--most", most, "--format", "json")
-            answer = json.loads(spinney(*args, codes=(0, 1)))
-            jsonschema.validate(answer, WAYS_SCHEMA)
-            assert answer["proved"], outing
-            totals.append(Fraction(answer["effort_total_exact"]))
-        assert totals == sorted(totals, reverse=True), outing
-        key = json.loads(spinney("key", table, "--format", "json", codes=(0, 1)))
-        assert totals[0] == Fraction(key["cost"]["effort_total_exact"]), outing
 
 
 # --- where a table is weak ---------------------------------------------------------------------

@@ -14,7 +14,6 @@
 //! * `certificate` writes the proof down, so that it can be followed without a search;
 //! * `settle` reads the key off, ties broken as the definition says; `kept` puts a person's own
 //!   questions on top; `explain` says what the alternatives cost;
-//! * `many_ways` finds keys whose questions may have three or four ways.
 //! * `forgiving` gives doubtful kinds second places, so that the most finds come out right.
 //!
 //! It never reads a wording or a picture, has no clock, and gives the same key everywhere.
@@ -33,7 +32,6 @@ mod heap;
 mod kept;
 mod large;
 mod limits;
-mod many_ways;
 mod offer;
 mod possible;
 mod prices;
@@ -52,7 +50,6 @@ use spinney_model::{
 };
 
 pub use crate::forgiving::{MOST_SECOND_PLACES, forgive};
-pub use crate::many_ways::{MOST_WAYS, many_ways};
 pub use crate::revise::{Revised, Revising, revise};
 pub use crate::room::{USUAL_MEMORY, memory_wanted};
 

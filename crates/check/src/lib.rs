@@ -109,7 +109,7 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
     let values = Values::new(matrix, Some(key));
     let tree = Tree::new(key, matrix.taxa().len());
     let mut named = Named::new(&tree, matrix.taxa().len());
-    let walked = walks::walk(&values, &tree, &mut named, &settings.same_look);
+    let walked = walks::walk(&values, &tree, &mut named);
     let questions: Vec<Option<Question>> =
         key.couplets.iter().map(|couplet| Question::of(matrix, couplet)).collect();
     let mut left_out = settings.left_out.clone();

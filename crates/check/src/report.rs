@@ -21,9 +21,6 @@ pub struct Settings {
     /// Second places that are meant: the question, the wrong answer, and the kind that is looked
     /// for there as well. Others are named as something to be looked at.
     pub second_places: BTreeSet<(u32, Answer, TaxonIx)>,
-    /// Questions that are answered in the same look as the one before them, and so cost nothing
-    /// (`docs/KEY.md` 19).
-    pub same_look: BTreeSet<u32>,
     /// Characters that must not be asked about, besides those that the wishes of a claim leave
     /// out: nobody is told to ask about them.
     pub left_out: BTreeSet<CharacterIx>,
@@ -39,7 +36,6 @@ impl Default for Settings {
             pupils_wrote_it: false,
             replay_nodes: 20_000,
             second_places: BTreeSet::new(),
-            same_look: BTreeSet::new(),
             left_out: BTreeSet::new(),
             by_hand: BTreeSet::new(),
         }

@@ -119,12 +119,7 @@ pub(crate) struct Walked {
 }
 
 /// Walks every kind from the first couplet.
-pub(crate) fn walk(
-    values: &Values<'_>,
-    tree: &Tree<'_>,
-    named: &mut Named,
-    same_look: &BTreeSet<u32>,
-) -> Walked {
+pub(crate) fn walk(values: &Values<'_>, tree: &Tree<'_>, named: &mut Named) -> Walked {
     let questions: Vec<Option<Question>> =
         tree.key.couplets.iter().map(|c| Question::of(values.matrix, c)).collect();
     let live = Live::of(values, tree, &questions);
@@ -151,7 +146,6 @@ pub(crate) fn walk(
             named,
             questions: &questions,
             live: &live,
-            same_look,
             walked: &mut walked,
             taxon,
             trail: Vec::new(),

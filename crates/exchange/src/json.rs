@@ -7,7 +7,6 @@
 
 mod certificate;
 mod forgive;
-mod many_ways;
 mod number;
 mod read;
 mod revise;
@@ -19,7 +18,6 @@ mod write;
 use spinney_model::{BestKeys, Claim, Finding, Key, Matrix, Reasons, Refusal, Share};
 
 pub use forgive::forgiving;
-pub use many_ways::many_ways;
 pub use read::{JsonError, read, read_claim, read_key};
 pub use revise::{Revised, revised};
 pub use weak::weak;

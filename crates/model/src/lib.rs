@@ -17,7 +17,6 @@ mod finding;
 mod forgiving;
 mod key;
 pub mod limits;
-mod many_ways;
 mod marks;
 mod matrix;
 mod quantity;
@@ -47,7 +46,6 @@ pub use edit::{
 pub use finding::{Code, Finding, Place, Severity};
 pub use forgiving::{BothWays, Forgiving, ForgivingKeys};
 pub use key::{Couplet, Destination, End, Key, Wording};
-pub use many_ways::ManyWays;
 pub use marks::{marks_tidied, within_marks};
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, WrittenIn};

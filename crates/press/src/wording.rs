@@ -10,7 +10,6 @@
 mod grammar;
 mod heading;
 mod language;
-mod many_ways;
 mod numbers;
 mod ratios;
 mod rounded;
@@ -19,8 +18,6 @@ mod states;
 use spinney_model::{
     Ask, Asked, CharacterIx, Key, LeftTogether, Matrix, Scale, TaxonIx, Wording,
 };
-
-pub use many_ways::many_ways;
 
 use grammar::{capital, lower};
 pub use heading::about_leaves;

@@ -302,7 +302,6 @@ fn tables(folder: &Path) -> f64 {
     for args in [
         &["key", "large.csv", "--memory", "256", "--budget", "2000"][..],
         &["weak", "large.csv", "--budget", "2000"][..],
-        &["ways", "large.csv", "--budget", "200"][..],
         &["forgive", "large.csv", "--budget", "200"][..],
     ] {
         most = most.max(run(folder, "4,000 kinds × 99 columns of words", args));

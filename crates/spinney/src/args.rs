@@ -95,8 +95,6 @@ pub(crate) enum Verb {
     Table(LookAtTable),
     /// Say where a table is weak: what hangs on one column, what to go and look at next.
     Weak(Weak),
-    /// Find the key whose questions may have three or four ways: for grown-ups.
-    Ways(Ways),
     /// Give doubtful kinds a second place, so that pupils who misread come out right all the same.
     Forgive(Forgive),
     /// Change last season's key as little as this season's table allows.
@@ -355,38 +353,6 @@ pub(crate) struct Forgive {
     /// How to answer; the JSON is described in docs/forgive.schema.json.
     #[arg(long, value_enum, default_value = "text")]
     pub(crate) format: Format,
-}
-
-#[derive(Args, Debug)]
-#[command(
-    after_help = "A question of several ways asks how many, or which of three or four words fits:\n  \
-    Leaflets: 3 → bramble; 5 to 8 → 2; 9 or more → rowan.\n\
-    Such keys are shorter and ask more of whoever follows them. No sheet for pupils has them.\n\n\
-    Examples:\n  \
-    spinney ways finds.csv\n  \
-    spinney ways finds.csv --most 4 --hand leaf --season autumn"
-)]
-pub(crate) struct Ways {
-    #[command(flatten)]
-    pub(crate) table: Table,
-    /// The most ways that a question may have: with 3, four different words make no question.
-    #[arg(long, value_name = "N", default_value_t = 3, value_parser = ways)]
-    pub(crate) most: usize,
-    #[command(flatten)]
-    pub(crate) seen: Seen,
-    /// How many heaps may be taken apart before the best so far is given.
-    #[arg(long, value_name = "HEAPS", default_value_t = spinney_build::Budget::default().heaps)]
-    pub(crate) budget: u64,
-    /// How to answer; the JSON is described in docs/ways.schema.json.
-    #[arg(long, value_enum, default_value = "text")]
-    pub(crate) format: Format,
-}
-
-fn ways(text: &str) -> Result<usize, Unfit> {
-    let most = text.trim().parse().ok();
-    most.filter(|most| (2..=spinney_build::MOST_WAYS).contains(most)).ok_or_else(|| {
-        Unfit::new("A question has 2, 3 or 4 ways.", "Choose one of these for --most.")
-    })
 }
 
 /// Steps such as `0.25`, `0,5` or `1`.

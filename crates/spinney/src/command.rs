@@ -11,7 +11,6 @@ pub(crate) mod rescue;
 pub(crate) mod revise;
 pub(crate) mod table;
 pub(crate) mod template;
-pub(crate) mod ways;
 pub(crate) mod weak;
 pub(crate) mod wishes;
 

@@ -57,7 +57,6 @@ fn run(verb: Option<Verb>) -> ExitCode {
         Verb::Explain(args) => command::explain::run(&args),
         Verb::Table(args) => command::table::run(&args),
         Verb::Weak(args) => command::weak::run(&args),
-        Verb::Ways(args) => command::ways::run(&args),
         Verb::Forgive(args) => command::forgive::run(&args),
         Verb::Revise(args) => command::revise::run(&args),
         Verb::Template(args) => command::template::run(&args),

@@ -1,12 +1,10 @@
 //! Findings, costs and claims in words, for a terminal or a text file.
 
 mod forgiving;
-mod many_ways;
 mod revision;
 mod wishes;
 
 pub(crate) use forgiving::forgiving;
-pub(crate) use many_ways::many_ways;
 pub(crate) use revision::revision;
 pub(crate) use wishes::{left_together, not_asked};
 

@@ -3,11 +3,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_build::{Budget, Built, build, forgive, many_ways};
+use spinney_build::{Budget, Built, build, forgive};
 use spinney_check::{Proof, Report, Road, Settings, check};
 use spinney_fixtures::{drawn, seeded};
 use spinney_model::{
-    Ask, Asked, CharacterIx, Claim, Code, Early, Finding, Goal, Instrument, Kept, Matrix,
+    Ask, Asked, CharacterIx, Claim, Code, Early, Goal, Instrument, Kept, Matrix,
     Quantity, Scale, Season, SeenOn, StateIx, TaxonIx, Wish, Wishes,
 };
 
@@ -300,28 +300,4 @@ fn second_places_are_known_to_the_second_opinion() {
         }
     }
     assert!(places > 100, "{places}: the tables have kinds to forgive");
-}
-
-/// Keys of several ways, walked as questions of yes and no of which some cost nothing: every kind
-/// comes out, and the effort adds up to what the search says.
-#[test]
-fn keys_of_several_ways_are_confirmed() {
-    let mut several = 0;
-    for seed in 1..=800 {
-        let matrix = seeded::awkward(seed);
-        let matrix = if seed % 2 == 0 { seeded::prickly(&matrix, seed) } else { matrix };
-        let found = many_ways(&matrix, &Wishes::default(), 4, Budget::default());
-        let settings = Settings { same_look: found.same_look.clone(), ..Settings::default() };
-        let opinion = check(&matrix, &found.key, None, &settings);
-        let to_mend = |finding: &&Finding| {
-            BLAME.contains(&finding.code) || finding.code == Code::SameBothWays
-        };
-        let blame: Vec<_> = opinion.findings.iter().filter(to_mend).collect();
-        assert!(blame.is_empty() || found.key.couplets.is_empty(), "{seed}: {blame:#?}");
-        let effort = opinion.effort.expect("it can be added up");
-        assert_eq!(effort.total, found.total, "{seed}");
-        assert_eq!(effort.mean_questions, found.mean_questions, "{seed}");
-        several += usize::from(!found.same_look.is_empty());
-    }
-    assert!(several > 100, "{several} keys have a question of several ways");
 }

@@ -68,7 +68,6 @@ fn no_name_steers_the_terminal_of_any_command() {
         vec!["table", "finds.csv", "--kinds", "kinds.csv", "--all-pairs"],
         vec!["table", "finds.csv", "--about", "key.txt"],
         vec!["weak", &table, "--all-pairs"],
-        vec!["ways", &table],
         vec!["forgive", &table],
         vec!["revise", &table, "--old", "key.txt"],
         vec!["template", &gone],
@@ -86,8 +85,7 @@ fn no_name_steers_the_terminal_of_any_command() {
     let mut shown = 0;
     for command in &commands {
         for format in [&[][..], &["--format", "json"][..]] {
-            let takes =
-                ["key", "check", "explain", "table", "weak", "ways", "forgive", "revise"];
+            let takes = ["key", "check", "explain", "table", "weak", "forgive", "revise"];
             if !format.is_empty() && !takes.contains(&command[0]) {
                 continue;
             }

@@ -39,7 +39,6 @@ pub(super) struct Walker<'a, 'm, 'k> {
     pub(super) questions: &'a [Option<Question>],
     pub(super) live: &'a Live,
     /// Numbers of couplets that cost nothing.
-    pub(super) same_look: &'a BTreeSet<u32>,
     pub(super) walked: &'a mut Walked,
     pub(super) taxon: TaxonIx,
     /// Every step made, with the step before it.
@@ -275,9 +274,6 @@ impl Walker<'_, '_, '_> {
     }
 
     fn add_effort(&mut self, couplet: usize, flow: Option<&Amount>) {
-        if flow.is_some() && self.same_look.contains(&self.tree.number(couplet)) {
-            return;
-        }
         let asked = self.questions[couplet].map(|asked| asked.character);
         let cost = asked.map_or(1, |at| steps(self.values.matrix.character(at)));
         let before = self.effort.take();
