@@ -6,7 +6,7 @@
 
 use spinney_model::{Matrix, Share};
 
-use crate::language::Tongue;
+use spinney_voice::Tongue;
 
 /// One decimal, and none where it would be 0: `3.1`, `3`.
 pub(crate) fn one_decimal(share: Share) -> String {

@@ -10,8 +10,8 @@ use spinney_model::{CharacterIx, Matrix, Scale, Share, TaxonIx, Value};
 use spinney_press::glossary;
 
 use crate::drawing::svg;
-use crate::language::Tongue;
 use crate::pages::words;
+use spinney_voice::Tongue;
 
 /// Paper for the drawings of the screens, with their lines.
 const LOOK: &str = "@page { size: A4; margin: 12mm; } \

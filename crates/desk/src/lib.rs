@@ -33,7 +33,7 @@ mod guesses;
 mod history;
 mod intake;
 mod laid;
-mod language;
+
 mod layer;
 mod pages;
 mod pictures;
@@ -61,11 +61,11 @@ use history::History;
 use worked::Worked;
 
 pub use gallery::gallery;
-pub use language::LANGUAGES;
 pub use pages::damaged::{Damage, SAVE as SAVE_WHAT_CAN_BE_READ};
 pub use pages::host::Trouble;
 pub use reply::{Page, Reply};
 pub use request::{Method, Request, Upload};
+pub use spinney_voice::LANGUAGES;
 pub use unpacked::Unpacked;
 pub use work::Progress;
 

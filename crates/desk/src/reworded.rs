@@ -5,7 +5,7 @@
 //! person worded stays. Questions that nobody kept are worded from the table every time.
 
 use spinney_model::{AskOf, CharacterId, Edit, Fork, KeyId};
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use crate::collection::Collection;
 use crate::laid::{Laid, folded};

@@ -6,9 +6,9 @@
 use spinney_exchange::journal;
 use spinney_model::{Done, Edit, Entry};
 
-use crate::language::Tongue;
 use crate::pages::{self, Shown};
 use crate::{Desk, Page, Reply, Request};
+use spinney_voice::Tongue;
 
 /// What was done, to be kept as one line of the journal.
 pub(crate) struct Deed {

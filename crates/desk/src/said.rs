@@ -7,7 +7,7 @@ use spinney_model::{
 };
 
 use crate::collection::Collection;
-use crate::language::Tongue;
+use spinney_voice::Tongue;
 
 /// What a line did, in a sentence.
 pub(crate) fn done(t: Tongue, before: &Collection, done: &Done) -> String {

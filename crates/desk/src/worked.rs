@@ -12,7 +12,8 @@ use spinney_model::{
     AskedBy, Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal,
     Standing, TaxonIx, WishField, Wording, limits,
 };
-use spinney_press::{SecondLooks, wording};
+use spinney_press::SecondLooks;
+use spinney_voice::wording;
 
 use crate::asking::letters;
 use crate::collection::{Collection, Drawn};

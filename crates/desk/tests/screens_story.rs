@@ -7,7 +7,7 @@ mod at_the_desk;
 use std::collections::BTreeSet;
 
 use at_the_desk::AtTheDesk;
-use spinney_desk::Request;
+use spinney_desk::{Desk, Reply, Request};
 
 /// The margin of *Our finds*.
 fn next(desk: &mut AtTheDesk) -> String {
@@ -191,4 +191,19 @@ fn a_walk_speaks_of_a_sentence_only_where_somebody_wrote_one() {
         1,
         "at the end of holly alone"
     );
+}
+
+#[test]
+fn a_person_who_reads_german_is_spoken_to_in_german_and_can_choose() {
+    let mut desk = Desk::default();
+    for (languages, said) in
+        [(vec!["de-AT"], "Was wir gemacht haben"), (vec!["cy"], "What we did")]
+    {
+        let languages = languages.into_iter().map(str::to_owned).collect();
+        let request = Request { languages, ..Request::get("/done?before=3") };
+        let Reply::Page(page) = desk.handle(&request) else { panic!("a page") };
+        let text = String::from_utf8(page.body).expect("a page is text");
+        assert!(text.contains(said));
+        assert!(text.contains("/done?before=3&amp;language=de\" lang=\"de\""));
+    }
 }

@@ -67,7 +67,7 @@ pub fn words_used(booklet: &Booklet) -> Vec<Entry> {
 /// Whether what a key says is about leaves: its table, or its questions.
 pub(crate) fn about_leaves(booklet: &Booklet) -> bool {
     let questions = booklet.key.couplets.iter().map(|couplet| couplet.wording.first());
-    crate::wording::about_leaves(booklet.matrix, questions)
+    spinney_voice::wording::about_leaves(booklet.matrix, questions)
 }
 
 /// Every word of the built-in list, in the order of the alphabet.

@@ -3,7 +3,6 @@
 //! A [`Booklet`] holds everything that may be printed for one visit; every form of it is a
 //! pure function from the booklet to bytes. No network, no system fonts, no clock.
 
-mod below;
 mod booklet;
 pub mod chart;
 mod drawing;
@@ -20,7 +19,6 @@ pub mod sheet;
 pub mod svg;
 pub mod today;
 pub mod try_out;
-pub mod wording;
 
 pub use booklet::{Booklet, Paper, Picture, SecondLooks, Stamp};
 pub use pdf::PressError;

@@ -7,7 +7,7 @@ use spinney_model::{Ask, Couplet, Matrix};
 
 use crate::Booklet;
 use crate::key_pages::answer_words;
-use crate::wording;
+use spinney_voice::wording;
 
 /// More than this many would be read by nobody.
 const MOST: usize = 2;

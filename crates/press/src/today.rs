@@ -9,7 +9,9 @@ use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
 use crate::try_out::Parts;
-use crate::{Booklet, Paper, Stamp, chart, drawing, key_pages, safety, wording};
+use spinney_voice::wording;
+
+use crate::{Booklet, Paper, Stamp, chart, drawing, key_pages, safety};
 
 /// Groups in a class of 24 to 32 children, four to a group.
 const GROUPS: (usize, usize) = (6, 8);

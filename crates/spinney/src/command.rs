@@ -18,7 +18,8 @@ use spinney_build::{Built, Progress as Found, Search};
 use spinney_check::{Report, Settings};
 use spinney_exchange::json;
 use spinney_model::{AskedBy, Code, Finding, Matrix, Standing, Wishes, Wording};
-use spinney_press::{Stamp, wording};
+use spinney_press::Stamp;
+use spinney_voice::wording;
 
 use crate::args;
 use crate::failure::Failure;

@@ -14,7 +14,7 @@ use spinney_check::{Proof, Road};
 use spinney_model::{
     Claim, Finding, LeftTogether, Matrix, Severity, Share, Stopped, TaxonIx, Wish, Wishes,
 };
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use crate::terminal::{self, Paint};
 

@@ -6,7 +6,7 @@ use spinney_model::{
     Ask, Asked, Cell, Character, CharacterIx, Matrix, Quantity, Scale, Scene, Taxon, Unit,
     Value,
 };
-use spinney_press::wording;
+use spinney_voice::wording;
 
 /// Two lengths and their ratio; a kind on each side of a threshold, in thousandths.
 fn two_lengths(one: &str, other: &str, at: i64, touched: bool) -> Matrix {

@@ -5,7 +5,7 @@ use spinney_build::{Budget, build};
 use spinney_check::{Settings, check};
 use spinney_fixtures::seeded;
 use spinney_model::{Asked, Code, Wishes};
-use spinney_press::wording;
+use spinney_voice::wording;
 
 #[test]
 fn by_the_words_every_kind_goes_the_same_way() {

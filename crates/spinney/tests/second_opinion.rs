@@ -7,8 +7,8 @@ use spinney_build::{Budget, Built, build, forgive};
 use spinney_check::{Proof, Report, Road, Settings, check};
 use spinney_fixtures::{drawn, seeded};
 use spinney_model::{
-    Ask, Asked, CharacterIx, Claim, Code, Early, Goal, Instrument, Kept, Matrix,
-    Quantity, Scale, Season, SeenOn, StateIx, TaxonIx, Wish, Wishes,
+    Ask, Asked, CharacterIx, Claim, Code, Early, Goal, Instrument, Kept, Matrix, Quantity,
+    Scale, Season, SeenOn, StateIx, TaxonIx, Wish, Wishes,
 };
 
 /// What would contradict the search. (A person's kept question may part nothing, and then both

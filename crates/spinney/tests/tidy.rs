@@ -33,12 +33,16 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("build", vec!["model"]),
         ("check", vec!["model"]),
         ("exchange", vec!["model"]),
-        ("press", vec!["model"]),
+        ("voice", vec!["model"]),
+        ("press", vec!["model", "voice"]),
         ("draw", vec!["model"]),
         ("fixtures", vec!["model"]),
         ("store", vec![]),
-        ("desk", vec!["model", "build", "check", "exchange", "press", "draw"]),
-        ("spinney", vec!["model", "build", "check", "exchange", "press", "store", "desk"]),
+        ("desk", vec!["model", "voice", "build", "check", "exchange", "press", "draw"]),
+        (
+            "spinney",
+            vec!["model", "voice", "build", "check", "exchange", "press", "store", "desk"],
+        ),
     ])
 }
 

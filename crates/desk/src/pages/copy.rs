@@ -16,10 +16,10 @@ use super::heaps::{deeds, readings, start_form, together};
 use super::{Route, Shown};
 use crate::asking::{self, letters};
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::layer::Layer;
 use crate::routes::{Asked, Deed, Handler, Refused};
 use crate::{Desk, Method};
+use spinney_voice::Tongue;
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/copy", Handler::Show(show)),

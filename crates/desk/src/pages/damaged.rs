@@ -9,9 +9,9 @@ use std::fmt::Display;
 use maud::html;
 
 use super::frame::{self, Parts, Screen};
-use crate::language::Tongue;
 use crate::routes::Asked;
 use crate::{Desk, Page, Request};
+use spinney_voice::Tongue;
 
 /// A file that is damaged, and what can be read of it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

@@ -21,9 +21,9 @@ use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
 use crate::collection::{Collection, Kind};
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
+use spinney_voice::Tongue;
 
 pub(crate) use add::pictures_of;
 pub(crate) use deeds::{free, gone, typed};

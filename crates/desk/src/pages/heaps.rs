@@ -18,10 +18,10 @@ use super::{Route, Shown};
 use crate::asking::letters;
 use crate::collection::Drawn;
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::layer::{Heap, Layer};
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
+use spinney_voice::Tongue;
 
 pub(crate) use ask_here::split;
 pub(crate) use beside::{stranded, together};

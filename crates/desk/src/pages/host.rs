@@ -4,9 +4,9 @@
 //! still on it. It repairs nothing.
 
 use super::frame;
-use crate::language::Tongue;
 use crate::routes::{Asked, Refused};
 use crate::{Desk, Page, Request};
+use spinney_voice::Tongue;
 
 /// What the host could not do. A file is named as the person named it.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -30,10 +30,10 @@ use super::{Route, Shown, heaps, stood};
 use crate::asking::{letters, way};
 use crate::collection::{Collection, Drawn};
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
 use crate::worked::Made;
 use crate::{Desk, Method};
+use spinney_voice::Tongue;
 
 pub(crate) use ends::{Ending, names};
 pub(crate) use missing::{From, Missing};

@@ -17,10 +17,10 @@ use spinney_press::{PressError, svg};
 use super::frame::{self, Parts, Screen};
 use super::to_keep::to_keep;
 use super::{Route, Shown};
-use crate::language::Tongue;
 use crate::pressed::Pressed;
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method, Page};
+use spinney_voice::Tongue;
 
 use booklet::Bound;
 use sheets::{FILES, Form, PAPERS, SHEETS, paper_asked, sheet_asked};

@@ -1,7 +1,7 @@
 //! What somebody says of a cell, in words: as it was typed, or what a card leaves open.
 
 use crate::collection::Saying;
-use crate::language::Tongue;
+use spinney_voice::Tongue;
 
 pub(super) fn words(t: Tongue, saying: &Saying) -> String {
     let (message, states) = match saying {

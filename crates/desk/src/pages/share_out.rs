@@ -13,11 +13,11 @@ use super::finds::face;
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::layer::numbers;
 use crate::routes::{Asked, Handler};
 use crate::sharing::{self, Set, Short};
 use crate::{Desk, Method};
+use spinney_voice::Tongue;
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/share-out", Handler::Show(show)),

@@ -11,8 +11,8 @@ use spinney_model::{CharacterId, KindId};
 
 use super::saying;
 use crate::collection::{Collection, Sayings};
-use crate::language::Tongue;
 use crate::routes::{Asked, Refused};
+use spinney_voice::Tongue;
 
 /// The hidden fields that carry tokens begin so; they are nothing that somebody typed.
 pub(super) const STOOD: &str = "stood";

@@ -82,7 +82,7 @@ fn page(desk: &Desk, asked: &Asked<'_>, view: &View) -> Shown {
 }
 
 /// What to do first, with a drawing of it.
-fn first_steps(t: crate::language::Tongue, no_kinds: bool) -> Markup {
+fn first_steps(t: spinney_voice::Tongue, no_kinds: bool) -> Markup {
     html! {
         svg.empty-table viewBox="0 0 120 64" aria-hidden="true" focusable="false" {
             path d="M6 18 H114 M6 33 H114 M6 48 H114 M38 6 V60 M64 6 V60 M90 6 V60" {}
@@ -93,7 +93,7 @@ fn first_steps(t: crate::language::Tongue, no_kinds: bool) -> Markup {
     }
 }
 
-fn help(t: crate::language::Tongue) -> Markup {
+fn help(t: spinney_voice::Tongue) -> Markup {
     html! {
         details.table-help {
             summary #table-help { (t.say("table-help")) }

@@ -15,10 +15,10 @@ use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
 use crate::collection::Collection;
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
 use crate::worked::Made;
 use crate::{Desk, Method};
+use spinney_voice::Tongue;
 
 use walk::{Walk, letters};
 

@@ -10,16 +10,16 @@ use maud::{Markup, html};
 use spinney_draw::Shows;
 use spinney_model::{Destination, Wording};
 use spinney_press::glossary::{self, Entry};
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
 use crate::drawing::svg;
 use crate::laid::folded;
-use crate::language::Tongue;
 use crate::routes::{Asked, Handler};
 use crate::worked::Made;
 use crate::{Desk, Method};
+use spinney_voice::Tongue;
 
 pub(super) const ROUTES: &[Route] = &[(Method::Get, "/words", Handler::Show(show))];
 

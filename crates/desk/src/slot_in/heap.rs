@@ -2,7 +2,7 @@
 //! difference at once.
 
 use spinney_model::{Ask, CharacterId, Edit, KeyId, KindId, WishField};
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use crate::collection::Collection;
 use crate::laid::Laid;

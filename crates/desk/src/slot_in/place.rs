@@ -11,7 +11,7 @@ use spinney_model::{
     Cell, CharacterId, CharacterIx, Destination, Edit, End, Key, KeyId, KindId, Matrix,
     Revision, Share, TaxonIx, Wishes,
 };
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use super::pins;
 use crate::collection::Collection;

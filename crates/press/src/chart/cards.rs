@@ -11,7 +11,7 @@ use crate::key_pages::answer_words;
 use crate::setting::Setting;
 use crate::sheet::ink::{Dash, Ink, MM_IN_PT, Pen, Style};
 use crate::sheet::{Group, Path, Piece, Role, Segment};
-use crate::wording::speaks_of_leaves;
+use spinney_voice::wording::speaks_of_leaves;
 
 /// A tab stands half on its card; mm, with the smallest letters.
 const TAB: f64 = 7.0;

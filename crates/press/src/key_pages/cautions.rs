@@ -7,13 +7,13 @@
 use spinney_model::TaxonIx;
 
 use crate::Booklet;
-use crate::below::below;
 use crate::drawing;
 use crate::safety;
 use crate::setting::Setting;
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Piece};
+use spinney_voice::below::below;
 
 /// Puts the box of cautions; where there is none, only who decides.
 pub(super) fn put(setting: &Setting, flow: &mut Flow) {

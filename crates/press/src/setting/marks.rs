@@ -9,7 +9,7 @@ use super::Setting;
 use crate::drawing;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Piece, Role};
-use crate::wording::speaks_of_leaves;
+use spinney_voice::wording::speaks_of_leaves;
 
 impl Setting<'_> {
     /// The picture of a kind, or the box to stick something into.

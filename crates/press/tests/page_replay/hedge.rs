@@ -8,7 +8,8 @@ use spinney_model::{
     Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, Key, Matrix, Quantity,
     Scale, Scene, StateIx, Taxon, TaxonIx, Unit, Value, Wording,
 };
-use spinney_press::{Booklet, Picture, SecondLooks, Stamp, wording};
+use spinney_press::{Booklet, Picture, SecondLooks, Stamp};
+use spinney_voice::wording;
 
 /// A booklet with everything in it that it borrows.
 pub(crate) struct Hedge {

@@ -7,7 +7,8 @@ use spinney_check::Report;
 use spinney_exchange::link::{self, Link, Links};
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Claim, Code, Finding, Key, Matrix, Place};
-use spinney_press::{Booklet, SecondLooks, wording};
+use spinney_press::{Booklet, SecondLooks};
+use spinney_voice::wording;
 
 use crate::args::{Check, Format};
 use crate::command::key::{add_new, fine};

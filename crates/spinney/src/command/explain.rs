@@ -8,7 +8,7 @@ use spinney_exchange::{json, key_text};
 use spinney_model::{
     Alternative, Ask, BestKeys, Code, Key, Matrix, NotByTouch, Reasons, Share,
 };
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use crate::args::{Explain, Format};
 use crate::command::key::{add_new, fine};

@@ -4,7 +4,7 @@ use spinney_build::Budget;
 use spinney_check::Settings;
 use spinney_exchange::{json, key_text};
 use spinney_model::{Finding, Forgiving, Matrix, Wishes, limits};
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use crate::args::{Forgive, Format};
 use crate::command::key::fine;

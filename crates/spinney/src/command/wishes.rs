@@ -9,7 +9,7 @@ use spinney_model::{
     CharacterIx, Code, Couplet, Destination, Early, Finding, Goal, Kept, Key, Matrix, Place,
     Refusal, TaxonIx, Wanted, WhyNot, Wishes,
 };
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use crate::failure::Failure;
 use crate::near::nearest;

@@ -9,12 +9,12 @@ use super::names;
 use crate::Desk;
 use crate::collection::{Collection, Drawn};
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::layer::Layer;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::{readings, stranded, together};
 use crate::routes::Asked;
+use spinney_voice::Tongue;
 
 /// So many questions go back to the group; more would be a lesson.
 const MOST_QUESTIONS: usize = 3;

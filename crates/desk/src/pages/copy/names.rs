@@ -14,11 +14,11 @@ use crate::Desk;
 use crate::asking::{letters, way};
 use crate::collection::{Collection, Question};
 use crate::laid::{Laid, folded};
-use crate::language::Tongue;
 use crate::layer::Layer;
 use crate::pages::finds::LONGEST_NAME;
 use crate::pages::heaps::{answer_tab, stranded};
 use crate::routes::Asked;
+use spinney_voice::Tongue;
 
 pub(super) use meant::{decide, keep};
 

@@ -7,11 +7,11 @@ use super::compare::{Changes, Side, changes};
 use crate::Desk;
 use crate::amounts::one_decimal;
 use crate::collection::Collection;
-use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::routes::Asked;
 use crate::worked::Worked;
+use spinney_voice::Tongue;
 
 pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;

@@ -5,11 +5,11 @@ use spinney_model::{AboutField, Done, Edit, KeyId};
 
 use super::{between, when};
 use crate::collection::{Collection, toward};
-use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::routes::{Asked, Deed, Refused};
 use crate::{Desk, worked};
+use spinney_voice::Tongue;
 
 /// The longest name of a version, in letters.
 const LONGEST_NAME: usize = 200;

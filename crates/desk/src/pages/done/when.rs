@@ -6,7 +6,7 @@
 
 use maud::{Markup, html};
 
-use crate::language::Tongue;
+use spinney_voice::Tongue;
 
 const MINUTE: i64 = 60_000;
 const HOUR: i64 = 60 * MINUTE;

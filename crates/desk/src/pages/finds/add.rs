@@ -7,9 +7,9 @@ use super::left::{self, Told};
 use super::{LONGEST_NAME, MOST_KINDS, take_table};
 use crate::Desk;
 use crate::laid::folded;
-use crate::language::Tongue;
 use crate::pictures::{self, NoPicture};
 use crate::routes::{Asked, Deed, Refused};
+use spinney_voice::Tongue;
 
 pub(super) fn forms(t: Tongue) -> Markup {
     html! {

@@ -15,9 +15,9 @@ use crate::Desk;
 use crate::asking::letters;
 use crate::collection::{Collection, Saying, Unlike, unlike};
 use crate::laid::{self, Laid};
-use crate::language::Tongue;
 use crate::pages::{saying, stood};
 use crate::routes::{Asked, Deed, Refused};
+use spinney_voice::Tongue;
 
 /// So many are shown; the others are counted.
 const SHOWN: usize = 12;

@@ -7,10 +7,10 @@ use super::{LONGEST_NAME, LONGEST_TEXT, MOST_PICTURES};
 use crate::Desk;
 use crate::collection::{Kind, Sayings};
 use crate::laid;
-use crate::language::Tongue;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::{Shown, saying};
 use crate::routes::Asked;
+use spinney_voice::Tongue;
 
 /// What can be written down about a kind: the field, its name in the form, its label, what
 /// helps to fill it in, and whether a sentence or two belong there.

@@ -10,9 +10,9 @@ use spinney_model::{AboutField, CharacterField, CharacterId, KindField, KindId};
 use crate::collection::Collection;
 use crate::intake::{self, Field, Left, OddUnit, Taken};
 use crate::laid::ABOUT_SHEET;
-use crate::language::Tongue;
 use crate::pages::table::label as character_label;
 use crate::routes::{Asked, Refused};
+use spinney_voice::Tongue;
 
 /// So many are told one by one; more do not fit into an address.
 const TOLD: usize = 12;

@@ -9,11 +9,11 @@ use spinney_model::KeyId;
 
 use crate::Desk;
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::layer::Layer;
 use crate::pages::heaps::{stranded, together};
 use crate::pages::{frame, share_out};
 use crate::routes::Asked;
+use spinney_voice::Tongue;
 
 /// A way on: where it leads, and what it is called.
 type Way = (String, &'static str);

@@ -8,7 +8,7 @@ use spinney_model::KindId;
 
 use crate::collection::Collection;
 use crate::laid::folded;
-use crate::language::Tongue;
+use spinney_voice::Tongue;
 
 /// A question for every find whose name only adds a number to another's.
 pub(super) fn list(t: Tongue, collection: &Collection) -> Markup {

@@ -8,8 +8,8 @@ use super::LONGEST_TEXT;
 use super::deeds::{too_long, typed};
 use crate::Desk;
 use crate::collection::Collection;
-use crate::language::Tongue;
 use crate::routes::{Asked, Deed, Refused};
+use spinney_voice::Tongue;
 
 /// What can be said of the scene: the field, its name in the form, its label and an example.
 const FIELDS: [(AboutField, &str, &str, &str); 5] = [

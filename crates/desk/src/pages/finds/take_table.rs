@@ -14,9 +14,9 @@ use super::left::{self, Told};
 use super::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS};
 use crate::collection::Collection;
 use crate::intake::Taken;
-use crate::language::Tongue;
 use crate::routes::{Asked, Deed, Refused};
 use crate::{Desk, intake, reworded};
+use spinney_voice::Tongue;
 
 /// The longest text in a cell, in letters: no cell of a key says as much.
 const LONGEST_CELL: usize = 2_000;

@@ -3,15 +3,15 @@
 
 use maud::{Markup, html};
 use spinney_model::{Ask, AskOf, Fork, KeyId, Share};
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use super::Top;
 use crate::Desk;
 use crate::amounts::one_decimal;
 use crate::asking::fields;
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::worked::Made;
+use spinney_voice::Tongue;
 
 /// So many questions are offered at once; the rest is folded away.
 const OFFERED: usize = 5;

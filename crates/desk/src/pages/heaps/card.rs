@@ -5,9 +5,9 @@ use spinney_check::Says;
 use spinney_model::{KindId, Side};
 
 use super::{Top, deeds, differ};
-use crate::language::Tongue;
 use crate::layer::Placed;
 use crate::pages::finds::face;
+use spinney_voice::Tongue;
 
 /// Yes as a leaf-shaped tab, no as a square one; the word stands in both.
 pub(crate) fn answer_tab(t: Tongue, yes: bool) -> Markup {

@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 use spinney_exchange::link;
 use spinney_model::AskOf;
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use super::Top;
 use crate::asking::fields;

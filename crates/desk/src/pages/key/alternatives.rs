@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 use spinney_model::{Alternative, Couplet, Reasons};
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use super::{Keyed, pinned};
 use crate::amounts;

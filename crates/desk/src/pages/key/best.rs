@@ -9,7 +9,6 @@ use spinney_model::{Claim, Share, Stopped, Wish, Wishes};
 
 use super::Keyed;
 use crate::amounts::{a_find, in_whole, one_decimal, price};
-use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::deeds::finish_field;
@@ -18,6 +17,7 @@ use crate::routes::Asked;
 use crate::work::Work;
 use crate::worked::{HEAPS_A_PAGE, Made};
 use crate::{Desk, Page, Reply};
+use spinney_voice::Tongue;
 
 /// A key in four numbers.
 pub(super) struct Numbers {

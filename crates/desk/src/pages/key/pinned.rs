@@ -10,7 +10,7 @@ use std::collections::BTreeMap;
 use spinney_model::{
     Answer, Ask, AskOf, Asked, Couplet, Edit, Fork, Quantity, Scale, Side, StateIx, TaxonIx,
 };
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use super::Keyed;
 

@@ -2,7 +2,7 @@
 
 use maud::{Markup, html};
 use spinney_model::{Answer, Couplet, Destination, KindId, TaxonIx};
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use super::{Ending, Keyed, names, open};
 use crate::pages::frame;

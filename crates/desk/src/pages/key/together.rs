@@ -9,8 +9,8 @@ use spinney_model::{Answer, Fork, KeyId, KindId, LeftTogether};
 
 use crate::asking::letters;
 use crate::collection::Collection;
-use crate::language::Tongue;
 use crate::worked::Made;
+use spinney_voice::Tongue;
 
 /// So many kinds of a set are named, and so many sets; the others are counted.
 const MOST: usize = 8;

@@ -12,13 +12,13 @@ use super::walk::{self, Walking};
 use crate::Desk;
 use crate::collection::{Agreed, Kind};
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::finds::{LONGEST_NAME, drawn_line};
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::table::LONGEST_TEXT;
 use crate::routes::Asked;
 use crate::worked::Made;
+use spinney_voice::Tongue;
 
 /// So many cards are laid beside the newcomer's; a table top holds no more.
 pub(super) const MOST_CARDS: usize = 3;

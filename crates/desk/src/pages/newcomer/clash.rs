@@ -11,8 +11,8 @@ use spinney_model::{CharacterId, KeyId, KindId};
 use super::seen::Fields;
 use crate::collection::{Agreed, Collection, Saying};
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::pages::{saying, stood};
+use spinney_voice::Tongue;
 
 /// The fields that answer such questions begin so.
 const OVER: &str = "stood-over-";

@@ -12,7 +12,6 @@ use super::seen::{self, Fields};
 use super::{key, walk};
 use crate::amounts::one_decimal;
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::finds::{MOST_PICTURES, gone, pictures_of};
 use crate::pages::frame::{self, Parts, Screen};
@@ -21,6 +20,7 @@ use crate::pages::stood;
 use crate::routes::{Asked, Deed, Refused};
 use crate::slot_in::{Change, Slotted, slot_in};
 use crate::{Desk, pictures};
+use spinney_voice::Tongue;
 
 /// The hidden field with what the page said that would change.
 const STOOD_CHANGE: &str = "stood-change";

@@ -9,13 +9,13 @@ use spinney_model::{Destination, End, Key, KeyId};
 
 use super::seen::Fields;
 use crate::Desk;
-use crate::language::Tongue;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::answer_tab;
 use crate::pages::stood;
 use crate::routes::{Asked, Refused};
 use crate::worked::Made;
+use spinney_voice::Tongue;
 
 /// A walk under way.
 pub(super) struct Walking<'k> {

@@ -12,9 +12,9 @@ use super::{LONGEST_NAME, LONGEST_TEXT};
 use crate::Desk;
 use crate::collection::Collection;
 use crate::laid::folded;
-use crate::language::Tongue;
 use crate::reworded;
 use crate::routes::{Asked, Deed, Refused};
+use spinney_voice::Tongue;
 
 /// How a field is asked for.
 #[derive(Clone, Copy)]

@@ -7,9 +7,9 @@ use spinney_model::{Alike, Code, Finding, Hope, Look, Place, TaxonIx};
 use super::view::View;
 use crate::collection::Collection;
 use crate::laid::{Laid, folded};
-use crate::language::Tongue;
 use crate::pages::frame;
 use crate::told_apart;
+use spinney_voice::Tongue;
 
 /// Up to so many kinds all pairs are looked at while a person waits.
 const MOST_KINDS: usize = 300;

@@ -7,8 +7,8 @@ use spinney_model::{CharacterId, Finding, KindId, Severity};
 use super::decide;
 use super::view::View;
 use crate::collection::{Agreed, Collection, Saying};
-use crate::language::Tongue;
 use crate::pages::{saying, stood};
+use spinney_voice::Tongue;
 
 /// None: nothing is to be said.
 pub(super) fn notes(

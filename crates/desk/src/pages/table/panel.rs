@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 use spinney_exchange::table::{self, Units};
 use spinney_model::{Ask, Asked, CharacterId, CharacterIx, Scale, StateIx, Value};
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use super::fields::{FIELDS, Input, named};
 use super::view::View;
@@ -11,9 +11,9 @@ use super::{LONGEST_NAME, LONGEST_TEXT, margin, sheet};
 use crate::asking::letters;
 use crate::collection::Collection;
 use crate::laid::Laid;
-use crate::language::Tongue;
 use crate::pages::frame;
 use crate::reworded;
+use spinney_voice::Tongue;
 
 /// So many fields are seen at once; the others are folded.
 const SEEN_FIRST: usize = 8;

@@ -10,10 +10,10 @@ use super::{LONGEST_NAME, LONGEST_TEXT};
 use crate::Desk;
 use crate::collection::Collection;
 use crate::laid::folded;
-use crate::language::Tongue;
 use crate::pages::finds;
 use crate::reworded;
 use crate::routes::{Asked, Deed, Refused};
+use spinney_voice::Tongue;
 
 /// A row more, a column more.
 pub(super) fn add_forms(t: Tongue, collection: &Collection, view: &View) -> Markup {

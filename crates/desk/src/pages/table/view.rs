@@ -9,8 +9,8 @@ use spinney_model::{CharacterId, Code, Finding, KindId, Place, Value};
 use crate::Desk;
 use crate::collection::{Agreed, Collection, Sayings};
 use crate::laid::{Laid, folded};
-use crate::language::Tongue;
 use crate::routes::Asked;
+use spinney_voice::Tongue;
 
 /// So many cells stand on a page; the kinds after them on the next.
 const CELLS_A_PAGE: usize = 3_000;

@@ -5,15 +5,15 @@
 
 use maud::{Markup, html};
 use spinney_model::{Answer, KindField, KindId, TaxonIx};
-use spinney_press::wording;
+use spinney_voice::wording;
 
 use super::Trying;
 use super::screens::{back, explained, head, trail};
 use super::walk::Walk;
-use crate::language::Tongue;
 use crate::pages::finds::{drawn_line, face};
 use crate::pages::heaps::answer_tab;
 use crate::pages::key::{Ending, From, Missing};
+use spinney_voice::Tongue;
 
 /// What came out, in the order of the ways.
 #[derive(Default)]

@@ -6,10 +6,10 @@ use spinney_press::glossary;
 
 use super::Trying;
 use super::walk::Walk;
-use crate::language::Tongue;
 use crate::pages::frame;
 use crate::pages::heaps::answer_tab;
 use crate::pages::words;
+use spinney_voice::Tongue;
 
 /// Where there is no key to try.
 pub(super) fn no_key(t: Tongue) -> Markup {

@@ -47,7 +47,7 @@ fn only_the_words_of_the_chosen_key_are_there() {
 
 #[test]
 fn a_word_is_drawn_beside_what_its_text_warns_of() {
-    let tongue = crate::language::Tongue::for_person(&[]);
+    let tongue = spinney_voice::Tongue::for_person(&[]);
     let mut drawn = 0;
     for entry in glossary::all() {
         let Some(word) = spinney_draw::of_word(entry.word, true) else { continue };
@@ -59,7 +59,7 @@ fn a_word_is_drawn_beside_what_its_text_warns_of() {
         for shows in word.own.iter().chain(word.other) {
             for language in ["en", "de"] {
                 let id = format!("words-draw-{}", shows.caption());
-                let tongue = crate::language::Tongue::for_person(&[language.to_owned()]);
+                let tongue = spinney_voice::Tongue::for_person(&[language.to_owned()]);
                 assert!(!tongue.say(&id).contains("words-draw"), "{id} in {language}");
             }
         }

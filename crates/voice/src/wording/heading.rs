@@ -190,7 +190,7 @@ const OUTLINE: [&str; 7] =
 
 /// Whether a table names leaves, so that `edge` is the leaf edge and there is a box to stick one
 /// into.
-pub(crate) fn speaks_of_leaves(matrix: &Matrix) -> bool {
+pub fn speaks_of_leaves(matrix: &Matrix) -> bool {
     named(matrix, &[]).unwrap_or_else(|| {
         let scene = matrix.scene();
         // The starter's own column says where the leaves are.

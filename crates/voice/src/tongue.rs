@@ -60,19 +60,19 @@ type Bundle = FluentBundle<FluentResource>;
 
 /// A language to speak to a person in.
 #[derive(Clone, Copy)]
-pub(crate) struct Tongue {
+pub struct Tongue {
     language: usize,
 }
 
 impl Tongue {
     /// The language in which pages are compared with each other, whatever a person speaks: who
     /// goes on in another language has still seen the same.
-    pub(crate) fn of_tokens() -> Self {
+    pub fn of_tokens() -> Self {
         Self::for_person(&[])
     }
 
     /// The first of the person's languages that there is; else English.
-    pub(crate) fn for_person(languages: &[String]) -> Self {
+    pub fn for_person(languages: &[String]) -> Self {
         let known = |wanted: &String| {
             let wanted = wanted.split(['-', '_', ';']).next().unwrap_or("").trim();
             LANGUAGES.iter().position(|(tag, _)| *tag == wanted)
@@ -81,12 +81,12 @@ impl Tongue {
     }
 
     /// The tag of the language: `en`.
-    pub(crate) fn tag(self) -> &'static str {
+    pub fn tag(self) -> &'static str {
         LANGUAGES[self.language].0
     }
 
     /// A number with a point in it, as it is written in this language.
-    pub(crate) fn decimal(self, number: &str) -> String {
+    pub fn decimal(self, number: &str) -> String {
         match self.tag() {
             "de" => number.replace('.', ","),
             _ => number.to_owned(),
@@ -94,12 +94,12 @@ impl Tongue {
     }
 
     /// A message without anything to fill in.
-    pub(crate) fn say(self, message: &str) -> String {
+    pub fn say(self, message: &str) -> String {
         self.fill(message, None)
     }
 
     /// A message with texts to fill in.
-    pub(crate) fn with(self, message: &str, texts: &[(&str, &dyn Display)]) -> String {
+    pub fn with(self, message: &str, texts: &[(&str, &dyn Display)]) -> String {
         let mut args = FluentArgs::new();
         for (name, text) in texts {
             args.set(*name, held(text.to_string()));
@@ -108,14 +108,14 @@ impl Tongue {
     }
 
     /// A message about so many things.
-    pub(crate) fn count(self, message: &str, count: usize) -> String {
+    pub fn count(self, message: &str, count: usize) -> String {
         let mut args = FluentArgs::new();
         args.set("count", FluentValue::from(count));
         self.fill(message, Some(&args))
     }
 
     /// A message about so many things, with texts to fill in.
-    pub(crate) fn count_with(
+    pub fn count_with(
         self,
         message: &str,
         count: usize,

@@ -21,7 +21,7 @@ use spinney_model::{
 
 use grammar::{capital, lower};
 pub use heading::about_leaves;
-pub(crate) use heading::speaks_of_leaves;
+pub use heading::speaks_of_leaves;
 use heading::{clean, whole_name, without_remark, without_unit};
 use language::Language;
 

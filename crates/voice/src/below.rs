@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use spinney_model::{Couplet, Destination, Key, TaxonIx};
 
 /// Every kind named at an end that can be reached from a couplet of this number.
-pub(crate) fn below(key: &Key, number: u32) -> BTreeSet<TaxonIx> {
+pub fn below(key: &Key, number: u32) -> BTreeSet<TaxonIx> {
     let (mut seen, mut open, mut found) = (BTreeSet::new(), vec![number], BTreeSet::new());
     let mut by_number: BTreeMap<u32, Vec<&Couplet>> = BTreeMap::new();
     for couplet in &key.couplets {
