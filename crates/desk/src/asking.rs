@@ -36,11 +36,6 @@ pub(crate) fn of_form(request: &Request) -> Option<AskOf> {
     Some(AskOf { character, yes })
 }
 
-/// A way as letters, for an address: `yn` is yes, then no.
-pub(crate) fn letters(at: &Fork) -> String {
-    at.0.iter().map(|yes| if *yes { 'y' } else { 'n' }).collect()
-}
-
 /// A way from letters; what is no way leads to the beginning. At most so many questions deep
 /// as a collection has kinds.
 pub(crate) fn way(letters: &str) -> Fork {

@@ -25,27 +25,16 @@
 
 mod amounts;
 mod asking;
-mod collection;
 mod drawing;
-mod forget;
 mod gallery;
-mod guesses;
-mod history;
-mod intake;
-mod laid;
 
-mod layer;
 mod pages;
 mod pictures;
 mod pressed;
 mod reply;
 mod request;
-mod reworded;
 mod routes;
 mod said;
-mod sharing;
-mod slot_in;
-mod told_apart;
 mod unpacked;
 mod work;
 mod worked;
@@ -57,7 +46,9 @@ use spinney_exchange::journal::{self, LineError};
 use spinney_exchange::table::{self, Source};
 use spinney_model::{Done, Entry};
 
-use history::History;
+use spinney_collection::history::History;
+use spinney_collection::{Collection, intake};
+
 use worked::Worked;
 
 pub use gallery::gallery;
@@ -152,7 +143,7 @@ impl Desk {
     /// or says two things of one column.
     pub fn lines_of_table(sources: &[Source], at: i64) -> Option<Vec<Vec<u8>>> {
         let sheets = table::typed_sheets(sources).ok()?;
-        let taken = intake::take_in(&collection::Collection::default(), &sheets, "");
+        let taken = intake::take_in(&Collection::default(), &sheets, "");
         let edits = taken.ok()?.edits;
         (!edits.is_empty())
             .then(|| vec![journal::write(&Entry { at, done: Done::Edits(edits) })])

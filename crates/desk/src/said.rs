@@ -6,7 +6,7 @@ use spinney_model::{
     CharacterField, CharacterId, Done, Edit, KeyId, KindField, KindId, Side, WishField,
 };
 
-use crate::collection::Collection;
+use spinney_collection::Collection;
 use spinney_voice::Tongue;
 
 /// What a line did, in a sentence.
@@ -154,7 +154,7 @@ fn wish(t: Tongue, before: &Collection, name: &str, field: WishField, text: &str
         (WishField::Never, _) => "said-wish-never",
         (WishField::Kinds | WishField::Hand | WishField::Season, _) => "said-wish",
     };
-    let numbers = crate::layer::numbers(text).into_iter();
+    let numbers = spinney_collection::layer::numbers(text).into_iter();
     let text: Vec<String> = match field {
         WishField::Kinds => numbers.map(|id| before.name(KindId(id))).collect(),
         WishField::Never => {

@@ -10,7 +10,9 @@ use spinney_exchange::bundle::Bundle;
 use spinney_exchange::journal::{self, LineError};
 use spinney_model::{Done, Edit, Entry};
 
-use crate::{forget, pictures};
+use spinney_collection::forget;
+
+use crate::pictures;
 
 /// A collection as it is kept.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

@@ -7,8 +7,8 @@ use spinney_build::{Progress as Searched, Search};
 use spinney_model::{KeyId, Share, limits};
 
 use crate::Desk;
-use crate::layer::Layer;
-use crate::worked::{self, HEAPS_A_PAGE, Made, NODES_A_PAGE};
+use spinney_collection::keys::{self, HEAPS_A_PAGE, Made, NODES_A_PAGE};
+use spinney_collection::layer::Layer;
 
 /// Heaps after which nobody waits any longer: about a minute.
 const MOST_HEAPS: u64 = 2_000_000;
@@ -94,7 +94,7 @@ impl Desk {
         let Some(drawn) = self.history.now.keys.get(&key) else { return };
         let all = spinney_check::Settings::default().replay_nodes;
         let nodes = if over { all } else { NODES_A_PAGE };
-        let made = worked::found(layer, drawn, &mut search, nodes);
+        let made = keys::found(layer, drawn, &mut search, nodes);
         self.worked.found(key, Made { looked_long: over, ..made });
     }
 }

@@ -6,31 +6,13 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use spinney_build::{Budget, Search};
-use spinney_check::{Report, Settings};
-use spinney_model::{
-    AskedBy, Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal,
-    Standing, TaxonIx, WishField, Wording, limits,
-};
-use spinney_press::SecondLooks;
-use spinney_voice::wording;
+use spinney_collection::Collection;
+use spinney_collection::keys::{self, Made};
+use spinney_collection::laid::Laid;
+use spinney_model::{KeyId, WishField};
 
-use crate::asking::letters;
-use crate::collection::{Collection, Drawn};
-use crate::guesses::Guesses;
-use crate::laid::Laid;
-use crate::layer::Layer;
-use crate::pages::stood;
 use crate::pressed::Pressed;
 use crate::work::Work;
-
-/// Heaps that a page may take apart while a person waits: 5 to 20 ms of work. What is not
-/// proved by then is shown as the best so far.
-pub(crate) const HEAPS_A_PAGE: u64 = 600;
-
-/// Nodes that a page looks at for a second opinion on a proof: 5 to 10 ms of work. A larger table
-/// gets one where somebody waits for it.
-pub(crate) const NODES_A_PAGE: usize = 300;
 
 /// What was worked out since the last edit.
 #[derive(Default)]
@@ -43,26 +25,6 @@ pub(crate) struct Worked {
     pub(crate) work: Option<Work>,
     /// The sheet that was looked at last.
     pub(crate) pressed: Option<Pressed>,
-}
-
-/// A key that was made, with what can be said of it.
-pub(crate) struct Made {
-    pub(crate) layer: Layer,
-    pub(crate) key: Key,
-    /// None: drawn by people and not finished by the machine.
-    pub(crate) claim: Option<Claim>,
-    pub(crate) opinion: Report,
-    pub(crate) refused: Vec<Refusal>,
-    /// What every other question would cost; empty unless somebody wants to know.
-    pub(crate) reasons: Vec<Reasons>,
-    /// Questions that must come to the same answer as a couplet, or to the other one.
-    pub(crate) looks: SecondLooks,
-    /// Whether somebody waited for it: nothing more is to be had by looking on.
-    pub(crate) looked_long: bool,
-    /// The place of every couplet, by its number.
-    pub(crate) places: BTreeMap<u32, Fork>,
-    /// Who comes out where only because nobody knows better.
-    pub(crate) guesses: Guesses,
 }
 
 impl Worked {
@@ -83,7 +45,7 @@ impl Worked {
         }
         let laid = self.laid(collection);
         let drawn = collection.keys.get(&id);
-        let made = laid.zip(drawn).and_then(|(laid, key)| begin(collection, &laid, key));
+        let made = laid.zip(drawn).and_then(|(laid, key)| keys::begin(collection, &laid, key));
         let made = made.map(|(made, _)| Arc::new(made));
         self.keys.insert(id, made.clone());
         made
@@ -101,7 +63,7 @@ impl Worked {
         let laid = self.laid(collection)?;
         let mut drawn = collection.keys.get(&id)?.clone();
         drawn.wishes.insert(WishField::Finish, "yes".to_owned());
-        let made = Arc::new(make(collection, &laid, &drawn)?);
+        let made = Arc::new(keys::make(collection, &laid, &drawn)?);
         self.explained.insert(id, Arc::clone(&made));
         Some(made)
     }
@@ -110,176 +72,4 @@ impl Worked {
     pub(crate) fn found(&mut self, id: KeyId, made: Made) {
         self.keys.insert(id, Some(Arc::new(made)));
     }
-}
-
-/// Makes a key from what people fixed, as they drew it or finished by the machine, with what
-/// every other question would cost.
-pub(crate) fn make(collection: &Collection, laid: &Laid, drawn: &Drawn) -> Option<Made> {
-    let (made, search) = begin(collection, laid, drawn)?;
-    let reasons = search.map_or(Vec::new(), |mut search| {
-        search.explain(&made.key, Budget { heaps: HEAPS_A_PAGE })
-    });
-    Some(Made { reasons, ..made })
-}
-
-/// The same without what other questions would cost.
-fn begin(
-    collection: &Collection,
-    laid: &Laid,
-    drawn: &Drawn,
-) -> Option<(Made, Option<Search>)> {
-    let layer = Layer::of(collection, laid, drawn)?;
-    if !drawn.finished() {
-        let key = as_drawn(&layer);
-        return Some((made(layer, drawn, key, None, NODES_A_PAGE), None));
-    }
-    let room = limits::SCREENS_SEARCH >> 20;
-    let mut search = Search::within(&layer.matrix, &layer.wishes, room);
-    search.step(HEAPS_A_PAGE);
-    Some((found(layer, drawn, &mut search, NODES_A_PAGE), Some(search)))
-}
-
-/// The key that a search has found so far; so many nodes are looked at for a second opinion on
-/// its proof.
-pub(crate) fn found(layer: Layer, drawn: &Drawn, search: &mut Search, nodes: usize) -> Made {
-    let built = search.finish();
-    let looks = search.second_looks(&built.key);
-    let made = made(layer, drawn, built.key, Some(built.claim), nodes);
-    Made { refused: built.refused, looks, ..made }
-}
-
-fn made(
-    layer: Layer,
-    drawn: &Drawn,
-    mut key: Key,
-    claim: Option<Claim>,
-    replay_nodes: usize,
-) -> Made {
-    wording::put_words(&mut key, &layer.matrix);
-    let places = places(&key);
-    for couplet in &mut key.couplets {
-        let Some(question) = places.get(&couplet.number).and_then(|p| drawn.questions.get(p))
-        else {
-            continue;
-        };
-        let asked = layer.forks.get(&places[&couplet.number]).and_then(|f| f.ask.as_ref());
-        if !question.words.is_empty() && asked == couplet.ask.as_ref() {
-            couplet.wording = Wording::Question(question.words.clone());
-        }
-    }
-    let characters = layer.matrix.character_indices();
-    let settings = Settings {
-        pupils_wrote_it: !drawn.finished(),
-        replay_nodes,
-        by_hand: characters.filter(|at| at.0 >= layer.sorted_from).collect(),
-        ..Settings::default()
-    };
-    let opinion = spinney_check::check(&layer.matrix, &key, claim.as_ref(), &settings);
-    let guesses = Guesses::of(&layer.matrix, &key, &opinion.walks);
-    let (refused, reasons, looks) = (Vec::new(), Vec::new(), BTreeMap::new());
-    let looked_long = false;
-    Made { layer, key, claim, opinion, refused, reasons, looks, looked_long, places, guesses }
-}
-
-impl Made {
-    /// The couplet at a place of the key.
-    pub(crate) fn couplet(&self, at: &Fork) -> Option<&Couplet> {
-        let number = self.places.iter().find(|(_, place)| *place == at)?.0;
-        self.key.couplets.iter().find(|couplet| couplet.number == *number)
-    }
-
-    /// The token of the key as people read it: its questions, each with its place, and its ends.
-    pub(crate) fn token(&self) -> String {
-        let side = |to: &Destination| match to {
-            Destination::Couplet(number) => letters(&self.places[number]),
-            Destination::End(end) => {
-                let kinds =
-                    end.taxa.iter().map(|taxon| self.layer.kinds[taxon.0].0.to_string());
-                kinds.collect::<Vec<_>>().join(" ")
-            }
-            Destination::Missing => String::new(),
-        };
-        stood::token(self.key.couplets.iter().flat_map(|couplet| {
-            let place = letters(&self.places[&couplet.number]);
-            let words = couplet.wording.first().to_owned();
-            [place, words, side(&couplet.yes), side(&couplet.no)]
-        }))
-    }
-
-    /// How the key stands: who asked, whether it holds, whether people tried it as it is now.
-    pub(crate) fn standing(&self, drawn: &Drawn) -> Standing {
-        Standing {
-            asked_by: AskedBy::of(&self.key, self.claim.as_ref()),
-            holds: self.opinion.holds(),
-            tried: drawn.wish(WishField::Tried) == self.token(),
-        }
-    }
-
-    /// What must be mended or looked at in the key.
-    pub(crate) fn findings(&self) -> &[Finding] {
-        &self.opinion.findings
-    }
-}
-
-/// The place of every couplet of a key that is a tree.
-fn places(key: &Key) -> BTreeMap<u32, Fork> {
-    let mut places = BTreeMap::new();
-    let mut open = Vec::new();
-    open.extend(key.couplets.first().map(|first| (first.number, Fork::default())));
-    while let Some((number, at)) = open.pop() {
-        let Some(couplet) = key.couplets.iter().find(|couplet| couplet.number == number) else {
-            continue;
-        };
-        if places.insert(number, at.clone()).is_some() {
-            continue;
-        }
-        for (yes, to) in [(true, &couplet.yes), (false, &couplet.no)] {
-            if let Destination::Couplet(next) = to {
-                open.push((*next, at.after(yes)));
-            }
-        }
-    }
-    places
-}
-
-/// The questions that people fixed, as a key; heaps that nobody went on with are its ends.
-fn as_drawn(layer: &Layer) -> Key {
-    let mut key = Key::default();
-    let mut numbers = BTreeMap::new();
-    let mut open = vec![Fork::default()];
-    while let Some(at) = open.pop() {
-        if layer.forks.get(&at).is_some_and(|heap| heap.ask.is_some()) {
-            numbers.insert(at.clone(), numbers.len() as u32 + 1);
-            open.push(at.after(false));
-            open.push(at.after(true));
-        }
-    }
-    for (at, number) in &numbers {
-        let heap = &layer.forks[at];
-        let to = |yes: bool| {
-            let next = at.after(yes);
-            match numbers.get(&next) {
-                Some(number) => Destination::Couplet(*number),
-                None => Destination::End(end(layer, &next)),
-            }
-        };
-        key.couplets.push(Couplet {
-            number: *number,
-            back: None,
-            wording: Wording::Question(String::new()),
-            ask: heap.ask.clone(),
-            yes: to(true),
-            no: to(false),
-            kept: true,
-            line: None,
-        });
-    }
-    key.couplets.sort_by_key(|couplet| couplet.number);
-    key
-}
-
-fn end(layer: &Layer, at: &Fork) -> End {
-    let kinds = layer.forks.get(at).map_or(&[][..], |heap| &heap.kinds);
-    let place = |kind: &_| layer.kinds.iter().position(|known| known == kind).map(TaxonIx);
-    End::of(kinds.iter().filter_map(place))
 }

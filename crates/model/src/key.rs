@@ -3,6 +3,8 @@
 //! Couplets refer to each other by the numbers that stand on paper, so that a key with a
 //! missing or repeated number can be held as it is and shown to its author.
 
+use std::collections::BTreeMap;
+
 use crate::{Ask, TaxonIx};
 
 /// A key as it stands on paper. The first couplet in the list is where one begins.
@@ -11,6 +13,10 @@ pub struct Key {
     /// The couplets in the order in which they are printed.
     pub couplets: Vec<Couplet>,
 }
+
+/// By the number of a question: what else parts the kinds that are left there in the same way,
+/// and whether its yes is the question's no.
+pub type SecondLooks = BTreeMap<u32, Vec<(Ask, bool)>>;
 
 /// One question with its two ways on.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -45,7 +45,7 @@ pub use edit::{
 };
 pub use finding::{Code, Finding, Place, Severity};
 pub use forgiving::{BothWays, Forgiving, ForgivingKeys};
-pub use key::{Couplet, Destination, End, Key, Wording};
+pub use key::{Couplet, Destination, End, Key, SecondLooks, Wording};
 pub use marks::{marks_tidied, within_marks};
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, WrittenIn};

@@ -2,11 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Ask, AskedBy, Holds, Key, LeftTogether, Matrix, Standing, Walk};
-
-/// By the number of a question: what else parts the kinds that are left there in the same way,
-/// and whether its yes is the question's no.
-pub type SecondLooks = BTreeMap<u32, Vec<(Ask, bool)>>;
+use spinney_model::{AskedBy, Holds, Key, LeftTogether, Matrix, SecondLooks, Standing, Walk};
 
 /// Everything that the sheets and the page of one visit are made from.
 #[derive(Clone, Debug)]

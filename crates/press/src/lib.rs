@@ -20,5 +20,5 @@ pub mod svg;
 pub mod today;
 pub mod try_out;
 
-pub use booklet::{Booklet, Paper, Picture, SecondLooks, Stamp};
+pub use booklet::{Booklet, Paper, Picture, Stamp};
 pub use pdf::PressError;

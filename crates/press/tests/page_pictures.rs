@@ -4,8 +4,10 @@ use std::collections::BTreeMap;
 
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 use spinney_fixtures::photographs::{more_than_pixels, tales_in, telling_jpeg};
-use spinney_model::{Couplet, Destination, End, Key, Matrix, Scene, Taxon, TaxonIx, Wording};
-use spinney_press::{Booklet, Picture, SecondLooks, Stamp, page};
+use spinney_model::{
+    Couplet, Destination, End, Key, Matrix, Scene, SecondLooks, Taxon, TaxonIx, Wording,
+};
+use spinney_press::{Booklet, Picture, Stamp, page};
 
 /// A photograph of undergrowth: it packs badly.
 fn photograph(seed: u64) -> Vec<u8> {

@@ -11,8 +11,8 @@ use std::path::{Path, PathBuf};
 
 use spinney_check::{Report, Settings, check};
 use spinney_exchange::table::{self, Source, Sources};
-use spinney_model::{Answer, Destination, Key, Matrix, Walk, Wishes};
-use spinney_press::{Booklet, SecondLooks, Stamp, page};
+use spinney_model::{Answer, Destination, Key, Matrix, SecondLooks, Walk, Wishes};
+use spinney_press::{Booklet, Stamp, page};
 use spinney_voice::wording;
 
 const OUTINGS: [(&str, &str); 4] = [

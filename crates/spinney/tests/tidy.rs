@@ -38,7 +38,11 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("draw", vec!["model"]),
         ("fixtures", vec!["model"]),
         ("store", vec![]),
-        ("desk", vec!["model", "voice", "build", "check", "exchange", "press", "draw"]),
+        ("collection", vec!["model", "voice", "build", "check", "exchange"]),
+        (
+            "desk",
+            vec!["model", "voice", "build", "check", "exchange", "press", "draw", "collection"],
+        ),
         (
             "spinney",
             vec!["model", "voice", "build", "check", "exchange", "press", "store", "desk"],

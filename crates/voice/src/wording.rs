@@ -165,7 +165,7 @@ pub fn phrase(matrix: &Matrix, ask: &Ask) -> String {
 
 /// A question taken apart for a statement: `the leaf edge` and `be toothed`. None: it is of no
 /// form that can be turned.
-pub(crate) fn should(matrix: &Matrix, ask: &Ask, question: &str) -> Option<(String, String)> {
+pub fn should(matrix: &Matrix, ask: &Ask, question: &str) -> Option<(String, String)> {
     let text = question.strip_suffix('?')?;
     let (verb, rest) = text.split_once(' ')?;
     if text.contains(':') {

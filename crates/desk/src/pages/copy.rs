@@ -14,11 +14,13 @@ use super::finds::face;
 use super::frame::{self, Parts, Screen};
 use super::heaps::{deeds, readings, start_form, together};
 use super::{Route, Shown};
-use crate::asking::{self, letters};
-use crate::laid::Laid;
-use crate::layer::Layer;
+use spinney_collection::keys::letters;
+
+use crate::asking;
 use crate::routes::{Asked, Deed, Handler, Refused};
 use crate::{Desk, Method};
+use spinney_collection::laid::Laid;
+use spinney_collection::layer::Layer;
 use spinney_voice::Tongue;
 
 pub(super) const ROUTES: &[Route] = &[

@@ -19,10 +19,11 @@ use spinney_model::{KindField, KindId, OtherName};
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
-use crate::collection::{Collection, Kind};
-use crate::laid::Laid;
+use crate::drawing::of_kind;
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
+use spinney_collection::laid::Laid;
+use spinney_collection::{Collection, Kind};
 use spinney_voice::Tongue;
 
 pub(crate) use add::pictures_of;
@@ -149,7 +150,7 @@ pub(crate) fn face(id: KindId, kind: &Kind, laid: Option<&Laid>) -> Markup {
     html! {
         @if let Some(hash) = kind.pictures.first() {
             img src={"/picture/" (hash)} alt="" loading="lazy";
-        } @else if let Some(drawing) = laid.and_then(|laid| laid.drawing(id)) { (drawing) }
+        } @else if let Some(drawing) = laid.and_then(|laid| of_kind(laid, id)) { (drawing) }
     }
 }
 
@@ -161,7 +162,7 @@ pub(crate) fn drawn_line<'k>(
     laid: Option<&Laid>,
 ) -> Markup {
     let bare = |id| collection.kinds.get(id).is_some_and(|kind| kind.pictures.is_empty());
-    let drawn = |id: &KindId| laid.is_some_and(|laid| laid.drawing(*id).is_some());
+    let drawn = |id: &KindId| laid.is_some_and(|laid| of_kind(laid, *id).is_some());
     let some = kinds.any(|id| bare(id) && drawn(id));
     html! { @if some { p.quiet { (t.say("finds-drawn")) } } }
 }

@@ -8,9 +8,9 @@ use spinney_model::{Entry, KindId};
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
-use crate::forget::{self, Going};
 use crate::routes::{Asked, Handler, Refused};
 use crate::{Desk, Method, Page, Reply, said};
+use spinney_collection::forget::{self, Going};
 use spinney_voice::Tongue;
 
 pub(super) const ROUTES: &[Route] = &[

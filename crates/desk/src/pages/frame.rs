@@ -8,9 +8,9 @@ use spinney_model::{AboutField, Finding, KeyId, Severity};
 
 use super::Shown;
 use super::stood::STOOD;
-use crate::collection::Collection;
 use crate::routes::{Asked, Refused};
 use crate::{Desk, Method, Page};
+use spinney_collection::Collection;
 use spinney_voice::{LANGUAGES, Tongue};
 
 /// The screens, in the order of the work.

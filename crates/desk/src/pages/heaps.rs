@@ -15,12 +15,12 @@ use spinney_model::{Fork, KeyId, Side};
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
-use crate::asking::letters;
-use crate::collection::Drawn;
-use crate::laid::Laid;
-use crate::layer::{Heap, Layer};
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
+use spinney_collection::Drawn;
+use spinney_collection::keys::letters;
+use spinney_collection::laid::Laid;
+use spinney_collection::layer::{Heap, Layer};
 use spinney_voice::Tongue;
 
 pub(crate) use ask_here::split;

@@ -27,12 +27,14 @@ use spinney_press::Stamp;
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown, heaps, stood};
-use crate::asking::{letters, way};
-use crate::collection::{Collection, Drawn};
-use crate::laid::Laid;
+use spinney_collection::keys::letters;
+
+use crate::asking::way;
 use crate::routes::{Asked, Handler};
-use crate::worked::Made;
 use crate::{Desk, Method};
+use spinney_collection::keys::Made;
+use spinney_collection::laid::Laid;
+use spinney_collection::{Collection, Drawn};
 use spinney_voice::Tongue;
 
 pub(crate) use ends::{Ending, names};

@@ -20,9 +20,9 @@ use super::finds::LONGEST_NAME;
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
 use crate::routes::{Asked, Deed, Handler, Refused};
-use crate::worked::Made;
 use crate::{Desk, Method};
 use seen::Fields;
+use spinney_collection::keys::Made;
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/newcomer", Handler::Show(show)),

@@ -16,7 +16,9 @@ use super::frame::{self, Parts, Screen};
 use super::to_keep::{file_name, to_keep};
 use super::{Route, Shown};
 use crate::routes::{Asked, Handler, Refused};
-use crate::{Desk, Method, Page, Reply, forget};
+use spinney_collection::forget;
+
+use crate::{Desk, Method, Page, Reply};
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/saved", Handler::Show(show)),

@@ -1,6 +1,6 @@
 //! What somebody says of a cell, in words: as it was typed, or what a card leaves open.
 
-use crate::collection::Saying;
+use spinney_collection::Saying;
 use spinney_voice::Tongue;
 
 pub(super) fn words(t: Tongue, saying: &Saying) -> String {

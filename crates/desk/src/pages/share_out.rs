@@ -1,7 +1,7 @@
 //! Share out: a set of kinds for each group, look-alikes in, every pair parted by the table.
 //!
 //! A proposal that changes with two numbers, then a key of its own for every group. The sets
-//! are found by `crate::sharing`.
+//! are found by `spinney_collection::share_out`.
 
 mod deeds;
 
@@ -12,11 +12,11 @@ use spinney_model::{KeyId, KindId, TaxonIx, WishField};
 use super::finds::face;
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
-use crate::laid::Laid;
-use crate::layer::numbers;
 use crate::routes::{Asked, Handler};
-use crate::sharing::{self, Set, Short};
 use crate::{Desk, Method};
+use spinney_collection::laid::Laid;
+use spinney_collection::layer::numbers;
+use spinney_collection::share_out::{self, Set, Short};
 use spinney_voice::Tongue;
 
 pub(super) const ROUTES: &[Route] = &[
@@ -168,7 +168,7 @@ fn wanted(view: &View<'_>) -> Markup {
 
 fn proposal(view: &View<'_>) -> Markup {
     let t = view.t;
-    let sets = sharing::share_anew(view.apart, view.groups, view.size, view.time);
+    let sets = share_out::share_anew(view.apart, view.groups, view.size, view.time);
     html! {
         (why_short(view, &sets))
         form method="post" action="/do/share-out" {
@@ -187,7 +187,7 @@ fn one(view: &View<'_>, number: usize, set: &Set) -> Markup {
     let t = view.t;
     let kinds: Vec<String> =
         set.taxa.iter().map(|taxon| view.kind(*taxon).0.to_string()).collect();
-    let alike = sharing::look_alikes(view.apart, set);
+    let alike = share_out::look_alikes(view.apart, set);
     html! {
         li.set {
             label for={"name-" (number)} { (t.say("share-name")) }
@@ -219,7 +219,7 @@ fn why_short(view: &View<'_>, sets: &[Set]) -> Markup {
         Some(Short::NotParted) => "share-short",
         _ => "share-not-found",
     };
-    let pairs = sharing::never_together(view.apart);
+    let pairs = share_out::never_together(view.apart);
     let named = pairs.iter().take(PAIRS_NAMED).map(|(one, other)| view.pair(*one, *other));
     let named: Vec<String> = named.collect();
     html! {

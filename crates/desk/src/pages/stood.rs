@@ -6,31 +6,17 @@
 //! without one is taken at its word, as one without `seen` or `o-` is.
 
 use maud::{Markup, html};
-use sha2::{Digest, Sha256};
 use spinney_model::{CharacterId, KindId};
 
+pub(crate) use spinney_collection::keys::token;
+
 use super::saying;
-use crate::collection::{Collection, Sayings};
 use crate::routes::{Asked, Refused};
+use spinney_collection::{Collection, Sayings};
 use spinney_voice::Tongue;
 
 /// The hidden fields that carry tokens begin so; they are nothing that somebody typed.
 pub(super) const STOOD: &str = "stood";
-/// So many bytes of the hash are enough to tell what a few windows saw apart.
-const BYTES: usize = 8;
-
-/// The token of these words, in this order.
-pub(crate) fn token<S: AsRef<str>>(words: impl IntoIterator<Item = S>) -> String {
-    let mut hash = Sha256::new();
-    for part in words {
-        // With its length, so that no two lists of words run together into the same; in as many
-        // bytes on every machine.
-        hash.update((part.as_ref().len() as u64).to_le_bytes());
-        hash.update(part.as_ref());
-    }
-    hash.finalize().iter().take(BYTES).map(|byte| format!("{byte:02x}")).collect()
-}
-
 /// The hidden field.
 pub(super) fn field(name: &str, token: &str) -> Markup {
     html! { input type="hidden" name=(name) value=(token); }

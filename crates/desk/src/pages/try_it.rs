@@ -13,11 +13,11 @@ use spinney_model::KeyId;
 
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
-use crate::collection::Collection;
-use crate::laid::Laid;
 use crate::routes::{Asked, Handler};
-use crate::worked::Made;
 use crate::{Desk, Method};
+use spinney_collection::Collection;
+use spinney_collection::keys::Made;
+use spinney_collection::laid::Laid;
 use spinney_voice::Tongue;
 
 use walk::{Walk, letters};

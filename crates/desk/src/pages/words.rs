@@ -15,10 +15,10 @@ use spinney_voice::wording;
 use super::frame::{self, Parts, Screen};
 use super::{Route, Shown};
 use crate::drawing::svg;
-use crate::laid::folded;
 use crate::routes::{Asked, Handler};
-use crate::worked::Made;
 use crate::{Desk, Method};
+use spinney_collection::keys::Made;
+use spinney_collection::laid::folded;
 use spinney_voice::Tongue;
 
 pub(super) const ROUTES: &[Route] = &[(Method::Get, "/words", Handler::Show(show))];

@@ -6,9 +6,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{
     Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, Key, Matrix, Quantity,
-    Scale, Scene, StateIx, Taxon, TaxonIx, Unit, Value, Wording,
+    Scale, Scene, SecondLooks, StateIx, Taxon, TaxonIx, Unit, Value, Wording,
 };
-use spinney_press::{Booklet, Picture, SecondLooks, Stamp};
+use spinney_press::{Booklet, Picture, Stamp};
 use spinney_voice::wording;
 
 /// A booklet with everything in it that it borrows.

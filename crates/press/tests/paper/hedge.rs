@@ -6,9 +6,9 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{
     Answer, Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, Key, Matrix,
-    Scale, Scene, StateIx, Step, Taxon, TaxonIx, Value, Walk, Wording,
+    Scale, Scene, SecondLooks, StateIx, Step, Taxon, TaxonIx, Value, Walk, Wording,
 };
-use spinney_press::{Booklet, Picture, SecondLooks, Stamp};
+use spinney_press::{Booklet, Picture, Stamp};
 
 /// Kinds, sentences, cautions.
 const KINDS: [(&str, &str, &str); 12] = [

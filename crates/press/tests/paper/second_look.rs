@@ -1,8 +1,10 @@
 //! The second look under a question: what it says, where it is left out, and that it needs no
 //! further page.
 
-use spinney_model::{Ask, Asked, Cell, Character, CharacterIx, Matrix, Scale, StateIx, Value};
-use spinney_press::{Booklet, Paper, SecondLooks, Stamp, key_pages, page};
+use spinney_model::{
+    Ask, Asked, Cell, Character, CharacterIx, Matrix, Scale, SecondLooks, StateIx, Value,
+};
+use spinney_press::{Booklet, Paper, Stamp, key_pages, page};
 
 use crate::hedge::{Walked, hedge_walk, scene};
 use crate::words::poppler;

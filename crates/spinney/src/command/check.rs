@@ -6,8 +6,8 @@ use std::path::Path;
 use spinney_check::Report;
 use spinney_exchange::link::{self, Link, Links};
 use spinney_exchange::{json, key_text};
-use spinney_model::{AskedBy, Claim, Code, Finding, Key, Matrix, Place};
-use spinney_press::{Booklet, SecondLooks};
+use spinney_model::{AskedBy, Claim, Code, Finding, Key, Matrix, Place, SecondLooks};
+use spinney_press::Booklet;
 use spinney_voice::wording;
 
 use crate::args::{Check, Format};

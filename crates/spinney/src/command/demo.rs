@@ -8,8 +8,8 @@ use spinney_build::Budget;
 use spinney_check::Settings;
 use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text, table};
-use spinney_model::{AskedBy, Finding, Matrix};
-use spinney_press::{Booklet, SecondLooks};
+use spinney_model::{AskedBy, Finding, Matrix, SecondLooks};
+use spinney_press::Booklet;
 
 use crate::args::{Demo, Paper};
 use crate::command::key::{add_new, fine};

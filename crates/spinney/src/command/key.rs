@@ -3,8 +3,8 @@
 use std::fmt::Write;
 
 use spinney_exchange::{json, key_text};
-use spinney_model::{AskedBy, Finding, Severity};
-use spinney_press::{Booklet, SecondLooks};
+use spinney_model::{AskedBy, Finding, SecondLooks, Severity};
+use spinney_press::Booklet;
 
 use crate::args::{Format, Key};
 use crate::failure::Failure;

@@ -7,8 +7,8 @@ use spinney_build::{Budget, Revised, Revising};
 use spinney_check::Report;
 use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text};
-use spinney_model::{AskedBy, Code, Finding, Key, Matrix, Wording};
-use spinney_press::{Booklet, SecondLooks};
+use spinney_model::{AskedBy, Code, Finding, Key, Matrix, SecondLooks, Wording};
+use spinney_press::Booklet;
 use spinney_voice::wording;
 
 use crate::args::{Format, Revise};

@@ -7,13 +7,13 @@ use spinney_model::{AskOf, Fork, KeyId, KindId, Side};
 
 use super::names;
 use crate::Desk;
-use crate::collection::{Collection, Drawn};
-use crate::laid::Laid;
-use crate::layer::Layer;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::{readings, stranded, together};
 use crate::routes::Asked;
+use spinney_collection::laid::Laid;
+use spinney_collection::layer::Layer;
+use spinney_collection::{Collection, Drawn};
 use spinney_voice::Tongue;
 
 /// So many questions go back to the group; more would be a lesson.
@@ -117,7 +117,9 @@ fn questions(
     let drawn = &collection.keys[&key];
     let words =
         |at: &Fork| drawn.questions.get(at).map_or("", |question| question.words.as_str());
-    let to = |at: &Fork| format!("/heaps?key={}&at={}", key.0, crate::asking::letters(at));
+    let to = |at: &Fork| {
+        format!("/heaps?key={}&at={}", key.0, spinney_collection::keys::letters(at))
+    };
     let mut questions = Vec::new();
     for (at, kind) in stranded(layer) {
         let texts: [(&str, &dyn std::fmt::Display); 2] =

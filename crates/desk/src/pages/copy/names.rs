@@ -11,13 +11,15 @@ use maud::{Markup, html};
 use spinney_model::{Fork, KeyId, KindField, KindId};
 
 use crate::Desk;
-use crate::asking::{letters, way};
-use crate::collection::{Collection, Question};
-use crate::laid::{Laid, folded};
-use crate::layer::Layer;
+use spinney_collection::keys::letters;
+
+use crate::asking::way;
 use crate::pages::finds::LONGEST_NAME;
 use crate::pages::heaps::{answer_tab, stranded};
 use crate::routes::Asked;
+use spinney_collection::laid::{Laid, folded};
+use spinney_collection::layer::Layer;
+use spinney_collection::{Collection, Question};
 use spinney_voice::Tongue;
 
 pub(super) use meant::{decide, keep};

@@ -6,11 +6,11 @@ use spinney_model::KeyId;
 use super::compare::{Changes, Side, changes};
 use crate::Desk;
 use crate::amounts::one_decimal;
-use crate::collection::Collection;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::routes::Asked;
 use crate::worked::Worked;
+use spinney_collection::Collection;
 use spinney_voice::Tongue;
 
 pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {

@@ -9,9 +9,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{AskOf, AskedOf, KeyId, KindId, Share};
 
-use crate::collection::Collection;
-use crate::laid::Laid;
-use crate::worked::{Made, Worked};
+use spinney_collection::keys::Made;
+
+use crate::worked::Worked;
+use spinney_collection::Collection;
+use spinney_collection::laid::Laid;
 
 /// A key as made in one state.
 #[derive(Default)]

@@ -4,11 +4,11 @@ use maud::{Markup, html};
 use spinney_model::{AboutField, Done, Edit, KeyId};
 
 use super::{between, when};
-use crate::collection::{Collection, toward};
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::routes::{Asked, Deed, Refused};
 use crate::{Desk, worked};
+use spinney_collection::{Collection, toward};
 use spinney_voice::Tongue;
 
 /// The longest name of a version, in letters.

@@ -6,9 +6,9 @@ use spinney_model::{Edit, KindId};
 use super::left::{self, Told};
 use super::{LONGEST_NAME, MOST_KINDS, take_table};
 use crate::Desk;
-use crate::laid::folded;
 use crate::pictures::{self, NoPicture};
 use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::laid::folded;
 use spinney_voice::Tongue;
 
 pub(super) fn forms(t: Tongue) -> Markup {

@@ -7,11 +7,11 @@ use spinney_model::{Edit, KindField, KindId, WishField};
 use super::kind::FIELDS;
 use super::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS, MOST_PICTURES, add};
 use crate::Desk;
-use crate::collection::{Collection, Kind};
-use crate::laid::folded;
-use crate::layer::numbers;
 use crate::pictures;
 use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::laid::folded;
+use spinney_collection::layer::numbers;
+use spinney_collection::{Collection, Kind};
 
 /// A text of a form on one line; refused where it is longer than it may be.
 pub(crate) fn typed(asked: &Asked<'_>, field: &str, longest: usize) -> Result<String, Refused> {

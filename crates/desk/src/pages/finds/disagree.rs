@@ -12,11 +12,11 @@ use spinney_model::{CharacterId, Edit, KindId, Side};
 use super::LONGEST_TEXT;
 use super::deeds::{self, typed};
 use crate::Desk;
-use crate::asking::letters;
-use crate::collection::{Collection, Saying, Unlike, unlike};
-use crate::laid::{self, Laid};
 use crate::pages::{saying, stood};
 use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::keys::letters;
+use spinney_collection::laid::{self, Laid};
+use spinney_collection::{Collection, Saying, Unlike, unlike};
 use spinney_voice::Tongue;
 
 /// So many are shown; the others are counted.

@@ -5,11 +5,12 @@ use spinney_model::{KindField, KindId};
 
 use super::{LONGEST_NAME, LONGEST_TEXT, MOST_PICTURES};
 use crate::Desk;
-use crate::collection::{Kind, Sayings};
-use crate::laid;
+use crate::drawing::of_kind;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::{Shown, saying};
 use crate::routes::Asked;
+use spinney_collection::laid;
+use spinney_collection::{Kind, Sayings};
 use spinney_voice::Tongue;
 
 /// What can be written down about a kind: the field, its name in the form, its label, what
@@ -53,7 +54,7 @@ struct View<'a> {
     /// Who says what of it.
     said: &'a Sayings,
     /// What the table says of it, drawn.
-    drawing: Option<&'a Markup>,
+    drawing: Option<Markup>,
     name: String,
 }
 
@@ -63,7 +64,7 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let laid = desk.worked.laid(&desk.history.now);
     let Some(kind) = desk.history.now.kinds.get(&id) else { return Shown::Nothing };
     let said = laid::said(&desk.history.now, laid.as_deref());
-    let drawing = laid.as_ref().and_then(|laid| laid.drawing(id));
+    let drawing = laid.as_ref().and_then(|laid| of_kind(laid, id));
     let view =
         View { t, desk, id, kind, said: &said, drawing, name: desk.history.now.name(id) };
     let work = html! {
@@ -93,7 +94,7 @@ fn pictures(view: &View<'_>) -> Markup {
     let t = view.t;
     let pictures = &view.kind.pictures;
     html! {
-        @if let (true, Some(drawing)) = (pictures.is_empty(), view.drawing) {
+        @if let (true, Some(drawing)) = (pictures.is_empty(), &view.drawing) {
             div.from-table { (drawing) p.quiet { (t.say("finds-drawn")) } }
         }
         @if !pictures.is_empty() {

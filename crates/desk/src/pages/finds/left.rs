@@ -7,11 +7,11 @@ use maud::{Markup, html};
 use spinney_exchange::table::{self, TypedSheets};
 use spinney_model::{AboutField, CharacterField, CharacterId, KindField, KindId};
 
-use crate::collection::Collection;
-use crate::intake::{self, Field, Left, OddUnit, Taken};
-use crate::laid::ABOUT_SHEET;
 use crate::pages::table::label as character_label;
 use crate::routes::{Asked, Refused};
+use spinney_collection::Collection;
+use spinney_collection::intake::{self, Field, Left, OddUnit, Taken};
+use spinney_collection::laid::ABOUT_SHEET;
 use spinney_voice::Tongue;
 
 /// So many are told one by one; more do not fit into an address.
@@ -231,7 +231,7 @@ mod tests {
     use spinney_model::{KindField, KindId};
 
     use super::{BYTES, TOLD, Told, address};
-    use crate::intake::{Field, Left};
+    use spinney_collection::intake::{Field, Left};
 
     #[test]
     fn an_address_stays_short_in_every_script() {

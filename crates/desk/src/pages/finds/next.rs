@@ -8,11 +8,11 @@ use maud::{Markup, html};
 use spinney_model::KeyId;
 
 use crate::Desk;
-use crate::laid::Laid;
-use crate::layer::Layer;
 use crate::pages::heaps::{stranded, together};
 use crate::pages::{frame, share_out};
 use crate::routes::Asked;
+use spinney_collection::laid::Laid;
+use spinney_collection::layer::Layer;
 use spinney_voice::Tongue;
 
 /// A way on: where it leads, and what it is called.

@@ -6,8 +6,8 @@
 use maud::{Markup, html};
 use spinney_model::KindId;
 
-use crate::collection::Collection;
-use crate::laid::folded;
+use spinney_collection::Collection;
+use spinney_collection::laid::folded;
 use spinney_voice::Tongue;
 
 /// A question for every find whose name only adds a number to another's.

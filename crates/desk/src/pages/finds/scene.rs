@@ -7,8 +7,8 @@ use spinney_model::{AboutField, Edit};
 use super::LONGEST_TEXT;
 use super::deeds::{too_long, typed};
 use crate::Desk;
-use crate::collection::Collection;
 use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::Collection;
 use spinney_voice::Tongue;
 
 /// What can be said of the scene: the field, its name in the form, its label and an example.

@@ -12,10 +12,12 @@ use super::add::too_many;
 use super::deeds::typed;
 use super::left::{self, Told};
 use super::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS};
-use crate::collection::Collection;
-use crate::intake::Taken;
 use crate::routes::{Asked, Deed, Refused};
-use crate::{Desk, intake, reworded};
+use spinney_collection::Collection;
+use spinney_collection::intake::Taken;
+use spinney_collection::{intake, reworded};
+
+use crate::Desk;
 use spinney_voice::Tongue;
 
 /// The longest text in a cell, in letters: no cell of a key says as much.

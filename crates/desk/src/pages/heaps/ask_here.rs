@@ -9,8 +9,8 @@ use super::Top;
 use crate::Desk;
 use crate::amounts::one_decimal;
 use crate::asking::fields;
-use crate::laid::Laid;
-use crate::worked::Made;
+use spinney_collection::keys::Made;
+use spinney_collection::laid::Laid;
 use spinney_voice::Tongue;
 
 /// So many questions are offered at once; the rest is folded away.

@@ -8,15 +8,15 @@ use spinney_model::{Fork, KindId, Look, Scale};
 
 use super::{Top, deeds};
 use crate::Desk;
-use crate::asking::letters;
-use crate::collection::Agreed;
-use crate::laid::Laid;
-use crate::layer::Layer;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::key::Together;
 use crate::pages::{Shown, stood};
 use crate::routes::Asked;
-use crate::worked::Made;
+use spinney_collection::Agreed;
+use spinney_collection::keys::Made;
+use spinney_collection::keys::letters;
+use spinney_collection::laid::Laid;
+use spinney_collection::layer::Layer;
 
 /// Looking for the smallest sets of characters is not what is wanted here.
 const FEW_STEPS: u64 = 1_000;

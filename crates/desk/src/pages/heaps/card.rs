@@ -5,8 +5,8 @@ use spinney_check::Says;
 use spinney_model::{KindId, Side};
 
 use super::{Top, deeds, differ};
-use crate::layer::Placed;
 use crate::pages::finds::face;
+use spinney_collection::layer::Placed;
 use spinney_voice::Tongue;
 
 /// Yes as a leaf-shaped tab, no as a square one; the word stands in both.

@@ -6,11 +6,11 @@ use spinney_model::{AskOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishFie
 use super::Top;
 use crate::Desk;
 use crate::asking::{of_form, way};
-use crate::collection::Drawn;
-use crate::laid::{self, Laid};
 use crate::pages::finds::LONGEST_NAME;
 use crate::pages::stood;
 use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::Drawn;
+use spinney_collection::laid::{self, Laid};
 
 /// The longest question, in letters.
 pub(crate) const LONGEST_QUESTION: usize = 300;

@@ -8,9 +8,9 @@ use maud::{Markup, html};
 use spinney_model::{CharacterId, KindId, Side};
 
 use super::{Top, deeds};
-use crate::collection::Put;
-use crate::laid::folded;
-use crate::layer::Placed;
+use spinney_collection::Put;
+use spinney_collection::laid::folded;
+use spinney_collection::layer::Placed;
 
 pub(super) fn differ(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
     let t = top.t;

@@ -7,7 +7,7 @@ use spinney_voice::wording;
 
 use super::Top;
 use crate::asking::fields;
-use crate::laid::Laid;
+use spinney_collection::laid::Laid;
 
 /// The readings of a question that nobody has linked, as buttons.
 pub(super) fn proposals(top: &Top<'_>, laid: &Laid) -> Markup {

@@ -8,7 +8,7 @@ use super::{Keyed, pinned};
 use crate::amounts;
 use crate::asking::fields;
 use crate::pages::heaps::split;
-use crate::worked::Made;
+use spinney_collection::keys::Made;
 
 /// So many are listed; the rest costs more than these.
 const LISTED: usize = 24;

@@ -15,8 +15,8 @@ use crate::pages::heaps::deeds::finish_field;
 use crate::pages::heaps::stranded;
 use crate::routes::Asked;
 use crate::work::Work;
-use crate::worked::{HEAPS_A_PAGE, Made};
 use crate::{Desk, Page, Reply};
+use spinney_collection::keys::{HEAPS_A_PAGE, Made};
 use spinney_voice::Tongue;
 
 /// A key in four numbers.

@@ -9,12 +9,12 @@ use super::best::Numbers;
 use super::{Ending, Together, names};
 use crate::Desk;
 use crate::amounts::one_decimal;
-use crate::collection::Collection;
 use crate::pages::Shown;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::answer_tab;
 use crate::routes::Asked;
-use crate::worked::Made;
+use spinney_collection::Collection;
+use spinney_collection::keys::Made;
 use spinney_voice::Tongue;
 
 struct Side {

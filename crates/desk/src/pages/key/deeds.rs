@@ -6,13 +6,13 @@ use spinney_model::{Ask, Asked, Edit, Fork, KeyId, Quantity, Scale, Value, WhyNo
 use super::{Keyed, asked_token, pinned};
 use crate::Desk;
 use crate::asking::of_form;
-use crate::laid::quantity;
 use crate::pages::finds::LONGEST_NAME;
 use crate::pages::frame;
 use crate::pages::heaps::deeds::{LONGEST_QUESTION, gone, place, text};
 use crate::pages::stood;
 use crate::routes::{Asked as Form, Deed, Refused};
-use crate::worked;
+use spinney_collection::keys;
+use spinney_collection::laid::quantity;
 
 /// A key begins, finished by the machine or empty.
 pub(super) fn start(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
@@ -212,7 +212,7 @@ fn inside(key: &Keyed, number: u32, ask: &Ask) -> Result<(), Refused> {
 fn asked_there(key: &Keyed, at: &Fork, ask: &Ask, edits: &[Edit]) -> Result<(), Refused> {
     let mut after = key.collection.clone();
     edits.iter().for_each(|edit| after.apply(edit));
-    let made = worked::make(&after, &key.laid, &after.keys[&key.id]);
+    let made = keys::make(&after, &key.laid, &after.keys[&key.id]);
     let refused = made.iter().flat_map(|made| &made.refused).find(|refusal| {
         refusal.wanted == spinney_model::Wanted::Ask(ask.clone())
             && refusal.why != WhyNot::AfterRefused

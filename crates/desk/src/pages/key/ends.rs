@@ -2,8 +2,8 @@
 
 use spinney_model::{Destination, End, KeyId, KindId};
 
-use crate::collection::Collection;
-use crate::worked::Made;
+use spinney_collection::Collection;
+use spinney_collection::keys::Made;
 
 /// Where an answer leads.
 pub(crate) enum Ending<'m> {

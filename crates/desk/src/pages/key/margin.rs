@@ -7,8 +7,8 @@ use maud::{Markup, html};
 use spinney_model::{Finding, Fork, Place, Severity, Wanted, WhyNot};
 
 use super::{Keyed, unanswered};
-use crate::asking::letters;
 use crate::pages::frame;
+use spinney_collection::keys::letters;
 
 pub(super) fn margin(key: &Keyed) -> Markup {
     let t = key.t;

@@ -6,10 +6,10 @@
 
 use spinney_model::{CharacterId, Fork, KeyId, KindId};
 
-use crate::asking::letters;
-use crate::collection::{Agreed, Collection};
-use crate::laid::Laid;
-use crate::worked::Made;
+use spinney_collection::keys::Made;
+use spinney_collection::keys::letters;
+use spinney_collection::laid::Laid;
+use spinney_collection::{Agreed, Collection};
 
 /// What is missing of a kind at a question.
 pub(crate) struct Missing {

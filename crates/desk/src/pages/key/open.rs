@@ -4,9 +4,9 @@ use maud::{Markup, html};
 use spinney_model::Couplet;
 
 use super::{Keyed, alternatives, pinned, ranges};
-use crate::asking::letters;
 use crate::pages::heaps::deeds::LONGEST_QUESTION;
-use crate::reworded;
+use spinney_collection::keys::letters;
+use spinney_collection::reworded;
 
 /// Everything that can be done to a question.
 pub(super) fn panel(key: &Keyed, couplet: &Couplet) -> Markup {

@@ -7,9 +7,9 @@
 use maud::{Markup, html};
 use spinney_model::{Answer, Fork, KeyId, KindId, LeftTogether};
 
-use crate::asking::letters;
-use crate::collection::Collection;
-use crate::worked::Made;
+use spinney_collection::Collection;
+use spinney_collection::keys::Made;
+use spinney_collection::keys::letters;
 use spinney_voice::Tongue;
 
 /// So many kinds of a set are named, and so many sets; the others are counted.

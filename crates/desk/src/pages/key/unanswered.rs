@@ -9,7 +9,7 @@ use maud::{Markup, html};
 use spinney_model::{Code, Finding, Place, TaxonIx};
 
 use super::{Keyed, Missing};
-use crate::guesses::Unsaid;
+use spinney_collection::guesses::Unsaid;
 
 /// So many kinds are seen at once; the others are folded.
 const SEEN_FIRST: usize = 6;

@@ -6,11 +6,11 @@ use spinney_model::{Edit, Season, SeenOn, WishField};
 
 use super::Keyed;
 use crate::Desk;
-use crate::collection::Drawn;
-use crate::layer::numbers;
 use crate::pages::finds::LONGEST_NAME;
 use crate::pages::heaps::deeds::{place, text};
 use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::Drawn;
+use spinney_collection::layer::numbers;
 
 pub(super) fn form(key: &Keyed) -> Markup {
     let t = key.t;

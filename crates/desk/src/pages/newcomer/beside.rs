@@ -10,14 +10,15 @@ use super::clash;
 use super::seen::{Fields, answered, landed};
 use super::walk::{self, Walking};
 use crate::Desk;
-use crate::collection::{Agreed, Kind};
-use crate::laid::Laid;
+use crate::drawing::of_kind;
 use crate::pages::Shown;
 use crate::pages::finds::{LONGEST_NAME, drawn_line};
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::table::LONGEST_TEXT;
 use crate::routes::Asked;
-use crate::worked::Made;
+use spinney_collection::keys::Made;
+use spinney_collection::laid::Laid;
+use spinney_collection::{Agreed, Kind};
 use spinney_voice::Tongue;
 
 /// So many cards are laid beside the newcomer's; a table top holds no more.
@@ -103,7 +104,7 @@ fn cards(view: &View<'_>) -> Markup {
             @for kind in &view.beside {
                 @let known = &view.desk.history.now.kinds[kind];
                 li.card {
-                    (faces(t, known, &view.kind_name(*kind), view.laid.drawing(*kind)))
+                    (faces(t, known, &view.kind_name(*kind), of_kind(view.laid, *kind)))
                     span.name dir="auto" { (view.kind_name(*kind)) }
                     p { a href={"/finds/" (kind.0)} { (t.with("newcomer-same", &[("kind", &view.kind_name(*kind))])) } }
                 }
@@ -114,7 +115,7 @@ fn cards(view: &View<'_>) -> Markup {
 
 /// All pictures of a kind, so that the thing in the hand can be held beside them; else what the
 /// table says of it, drawn.
-pub(super) fn faces(t: Tongue, kind: &Kind, name: &str, drawing: Option<&Markup>) -> Markup {
+pub(super) fn faces(t: Tongue, kind: &Kind, name: &str, drawing: Option<Markup>) -> Markup {
     html! {
         @if let (true, Some(drawing)) = (kind.pictures.is_empty(), drawing) { (drawing) }
         @for (at, hash) in kind.pictures.iter().enumerate() {

@@ -9,9 +9,9 @@ use maud::{Markup, html};
 use spinney_model::{CharacterId, KeyId, KindId};
 
 use super::seen::Fields;
-use crate::collection::{Agreed, Collection, Saying};
-use crate::laid::Laid;
 use crate::pages::{saying, stood};
+use spinney_collection::laid::Laid;
+use spinney_collection::{Agreed, Collection, Saying};
 use spinney_voice::Tongue;
 
 /// The fields that answer such questions begin so.

@@ -10,13 +10,13 @@ use spinney_model::{AskedOf, CharacterId, Fork, Key, KeyId, KindId, Scale, Side}
 
 use super::clash::{self, Clash, Look};
 use super::walk::{self, Walking};
-use crate::laid::{Laid, folded};
 use crate::pages::finds::{LONGEST_NAME, free};
 use crate::pages::table::LONGEST_TEXT;
 use crate::routes::{Asked, Refused};
-use crate::slot_in::{Difference, Newcomer};
-use crate::worked::Made;
 use crate::{Desk, Method, Request};
+use spinney_collection::keys::Made;
+use spinney_collection::laid::{Laid, folded};
+use spinney_collection::slot_in::{Difference, Newcomer};
 
 /// The fields of an address or of a form.
 pub(super) struct Fields<'f>(pub(super) &'f [(String, String)]);

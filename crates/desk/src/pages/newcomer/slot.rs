@@ -11,15 +11,16 @@ use super::clash::{self, Clash};
 use super::seen::{self, Fields};
 use super::{key, walk};
 use crate::amounts::one_decimal;
-use crate::laid::Laid;
+use crate::drawing::of_kind;
 use crate::pages::Shown;
 use crate::pages::finds::{MOST_PICTURES, gone, pictures_of};
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::answer_tab;
 use crate::pages::stood;
 use crate::routes::{Asked, Deed, Refused};
-use crate::slot_in::{Change, Slotted, slot_in};
 use crate::{Desk, pictures};
+use spinney_collection::laid::Laid;
+use spinney_collection::slot_in::{Change, Slotted, slot_in};
 use spinney_voice::Tongue;
 
 /// The hidden field with what the page said that would change.
@@ -255,7 +256,7 @@ pub(super) fn done(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let beside = beside.filter_map(|(_, number)| number.parse().ok().map(KindId));
     let cards: Vec<KindId> = std::iter::once(kind).chain(beside.take(MOST_CARDS)).collect();
     let laid = desk.worked.laid(&desk.history.now);
-    let drawing = |kind: &KindId| laid.as_ref().and_then(|laid| laid.drawing(*kind));
+    let drawing = |kind: &KindId| laid.as_ref().and_then(|laid| of_kind(laid, *kind));
     let work = html! {
         h1 dir="auto" { (t.with("newcomer-is-in", &[("kind", &name)])) }
         ul.cards.two {

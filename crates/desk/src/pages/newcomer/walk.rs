@@ -14,7 +14,7 @@ use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::answer_tab;
 use crate::pages::stood;
 use crate::routes::{Asked, Refused};
-use crate::worked::Made;
+use spinney_collection::keys::Made;
 use spinney_voice::Tongue;
 
 /// A walk under way.

@@ -12,7 +12,7 @@ use spinney_press::{Booklet, Picture, Stamp};
 use crate::Desk;
 use crate::pages::to_keep::file_name;
 use crate::routes::Asked;
-use crate::worked::Made;
+use spinney_collection::keys::Made;
 
 /// A key bound for the press.
 pub(super) struct Bound {

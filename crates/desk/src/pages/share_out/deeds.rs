@@ -2,15 +2,15 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Edit, Key, KeyId, KindId, WishField};
-use spinney_press::{Booklet, Paper, SecondLooks, Stamp, try_out};
+use spinney_model::{Edit, Key, KeyId, KindId, SecondLooks, WishField};
+use spinney_press::{Booklet, Paper, Stamp, try_out};
 
 use super::{MOST_GROUPS, SIZES};
-use crate::layer::Layer;
 use crate::pages::Shown;
 use crate::pages::finds::{LONGEST_NAME, typed};
 use crate::routes::{Asked, Deed, Refused};
 use crate::{Desk, Page};
+use spinney_collection::layer::Layer;
 
 /// Each set begins a key of its own.
 pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
@@ -19,7 +19,8 @@ pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
     let mut next = collection.next_key().0;
     let mut edits = Vec::new();
     for number in 1..=MOST_GROUPS {
-        let kinds = crate::layer::numbers(asked.request.field(&format!("set-{number}")));
+        let kinds =
+            spinney_collection::layer::numbers(asked.request.field(&format!("set-{number}")));
         let there =
             kinds.into_iter().filter(|kind| collection.kinds.contains_key(&KindId(*kind)));
         let there: Vec<String> =

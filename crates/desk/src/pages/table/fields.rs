@@ -10,10 +10,10 @@ use spinney_model::{CharacterField as Field, CharacterId, Edit, Instrument, Seas
 
 use super::{LONGEST_NAME, LONGEST_TEXT};
 use crate::Desk;
-use crate::collection::Collection;
-use crate::laid::folded;
-use crate::reworded;
 use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::Collection;
+use spinney_collection::laid::folded;
+use spinney_collection::reworded;
 use spinney_voice::Tongue;
 
 /// How a field is asked for.

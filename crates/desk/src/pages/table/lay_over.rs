@@ -9,10 +9,10 @@ use super::fields::one_line;
 use super::view::View;
 use super::{LONGEST_NAME, LONGEST_TEXT};
 use crate::Desk;
-use crate::laid::Laid;
 use crate::pages::finds::left::{self, Told};
 use crate::pages::finds::{MOST_KINDS, take_table};
 use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::laid::Laid;
 use spinney_voice::Tongue;
 
 pub(super) fn form(t: Tongue, view: &View) -> Markup {

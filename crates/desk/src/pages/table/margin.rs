@@ -5,10 +5,10 @@ use spinney_check::{Settings, WeakSettings};
 use spinney_model::{Alike, Code, Finding, Hope, Look, Place, TaxonIx};
 
 use super::view::View;
-use crate::collection::Collection;
-use crate::laid::{Laid, folded};
 use crate::pages::frame;
-use crate::told_apart;
+use spinney_collection::Collection;
+use spinney_collection::laid::{Laid, folded};
+use spinney_collection::told_apart;
 use spinney_voice::Tongue;
 
 /// Up to so many kinds all pairs are looked at while a person waits.

@@ -6,8 +6,8 @@ use spinney_model::{CharacterId, Finding, KindId, Severity};
 
 use super::decide;
 use super::view::View;
-use crate::collection::{Agreed, Collection, Saying};
 use crate::pages::{saying, stood};
+use spinney_collection::{Agreed, Collection, Saying};
 use spinney_voice::Tongue;
 
 /// None: nothing is to be said.

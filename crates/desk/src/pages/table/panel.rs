@@ -8,11 +8,11 @@ use spinney_voice::wording;
 use super::fields::{FIELDS, Input, named};
 use super::view::View;
 use super::{LONGEST_NAME, LONGEST_TEXT, margin, sheet};
-use crate::asking::letters;
-use crate::collection::Collection;
-use crate::laid::Laid;
 use crate::pages::frame;
-use crate::reworded;
+use spinney_collection::Collection;
+use spinney_collection::keys::letters;
+use spinney_collection::laid::Laid;
+use spinney_collection::reworded;
 use spinney_voice::Tongue;
 
 /// So many fields are seen at once; the others are folded.

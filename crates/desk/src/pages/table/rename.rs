@@ -8,11 +8,11 @@ use super::fields::{condition, gone, new_name, one_line};
 use super::view::View;
 use super::{LONGEST_NAME, LONGEST_TEXT};
 use crate::Desk;
-use crate::collection::Collection;
-use crate::laid::folded;
 use crate::pages::finds;
-use crate::reworded;
 use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::Collection;
+use spinney_collection::laid::folded;
+use spinney_collection::reworded;
 use spinney_voice::Tongue;
 
 /// A row more, a column more.

@@ -8,7 +8,7 @@ use spinney_model::{CharacterField, CharacterId, KindId};
 
 use super::notes;
 use super::view::{View, Which};
-use crate::collection::{Agreed, Collection, Sayings};
+use spinney_collection::{Agreed, Collection, Sayings};
 use spinney_voice::Tongue;
 
 pub(super) fn sheet(t: Tongue, collection: &Collection, view: &View) -> Markup {

@@ -402,7 +402,7 @@ fn a_column_worded_anew_words_its_questions_but_not_a_persons_own() {
     let at = table.0.history.now.keys[&key].questions.iter();
     let mut at =
         at.filter(|(_, question)| question.words.contains("edge")).map(|(at, _)| at.clone());
-    let at = crate::asking::letters(&at.next_back().expect("it was kept"));
+    let at = spinney_collection::keys::letters(&at.next_back().expect("it was kept"));
     table.post("/do/key-reword", &[("key", "1"), ("at", &at), ("words", "Has it got waves?")]);
     table.post(
         "/do/character/1",

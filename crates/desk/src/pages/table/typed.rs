@@ -11,10 +11,10 @@ use spinney_model::{CharacterId, Edit, KindId};
 
 use super::{LONGEST_TEXT, decide, sheet};
 use crate::Desk;
-use crate::collection::{Agreed, Cells, Collection, Sayings};
-use crate::laid;
 use crate::pages::stood;
 use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::laid;
+use spinney_collection::{Agreed, Cells, Collection, Sayings};
 
 /// So many texts that clash go back to the page; more do not fit into an address.
 const MOST_CLASHES: usize = 12;

@@ -7,9 +7,9 @@ use maud::{Markup, html};
 use spinney_model::{CharacterId, Code, Finding, KindId, Place, Value};
 
 use crate::Desk;
-use crate::collection::{Agreed, Collection, Sayings};
-use crate::laid::{Laid, folded};
 use crate::routes::Asked;
+use spinney_collection::laid::{Laid, folded};
+use spinney_collection::{Agreed, Collection, Sayings};
 use spinney_voice::Tongue;
 
 /// So many cells stand on a page; the kinds after them on the next.

@@ -8,12 +8,12 @@ use spinney_model::{Edit, Fork, KeyId, KindField, KindId, Side};
 use super::{MOST_ASKED_BACK, Names, Where, address, in_address, lie_apart, sounding_like};
 use crate::Desk;
 use crate::asking::way;
-use crate::collection::{Collection, Drawn};
-use crate::laid::folded;
 use crate::pages::finds::LONGEST_NAME;
 use crate::pages::heaps::deeds;
 use crate::pages::stood::{self, STOOD};
 use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::laid::folded;
+use spinney_collection::{Collection, Drawn};
 
 /// The hidden field with the name that a find had.
 const STOOD_NAME: &str = "stood-name";

@@ -1,0 +1,382 @@
+//! A collection as it stands: what all edits so far add up to.
+//!
+//! From edits, one after another, to kinds, characters, cells, keys. What was typed is kept as
+//! typed; [`crate::laid`] reads it as a table. An edit that names something that is not there
+//! any more, because another window took it away, changes nothing.
+
+use std::collections::BTreeMap;
+
+use spinney_exchange::table;
+use spinney_model::{
+    AboutField, AskOf, AskedOf, CharacterField, CharacterId, Edit, Fork, KeyId, KindField,
+    KindId, Side, WishField,
+};
+
+use crate::laid::folded;
+
+mod cells;
+mod claim;
+mod sayings;
+mod sorted;
+mod toward;
+mod unlike;
+
+pub use cells::Cells;
+pub use sayings::{Agreed, Saying, Sayings};
+pub use sorted::{Put, Sorted};
+pub use toward::toward;
+pub use unlike::{Card, Unlike, unlike};
+
+/// A collection as it stands.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Collection {
+    /// What was found, in the order in which it came.
+    pub kinds: BTreeMap<KindId, Kind>,
+    /// What to look at, with what was typed of each.
+    pub characters: BTreeMap<CharacterId, BTreeMap<CharacterField, String>>,
+    /// What was typed of each kind, by whom.
+    pub cells: Cells,
+    /// What was typed of the visit.
+    pub about: BTreeMap<AboutField, String>,
+    /// The keys that were begun.
+    pub keys: BTreeMap<KeyId, Drawn>,
+    /// The largest numbers ever given, so that none is given again.
+    last: (u32, u32, u32),
+}
+
+/// A kind of find.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Kind {
+    /// What was typed of it: name, caution and so on.
+    pub fields: BTreeMap<KindField, String>,
+    /// SHA-256 of each picture, in hexadecimal digits.
+    pub pictures: Vec<String>,
+}
+
+/// A key as people made it: the questions they fixed, each at its place.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Drawn {
+    /// What its group calls it.
+    pub name: String,
+    /// What it is made for.
+    pub wishes: BTreeMap<WishField, String>,
+    /// The questions that people fixed, each at its place.
+    pub questions: BTreeMap<Fork, Question>,
+    /// What its group calls kinds, where that is a name of their own.
+    pub called: BTreeMap<KindId, String>,
+}
+
+/// A question that somebody fixed.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Question {
+    /// The question as people say it.
+    pub words: String,
+    /// What it means in the table; None: nobody has linked it.
+    pub ask: Option<AskOf>,
+    /// Where kinds were put by hand.
+    pub sorted: BTreeMap<KindId, Side>,
+}
+
+impl Kind {
+    /// What was typed; empty: nothing.
+    pub fn field(&self, field: KindField) -> &str {
+        self.fields.get(&field).map_or("", String::as_str)
+    }
+}
+
+impl Drawn {
+    /// What is wished; empty: nothing.
+    pub fn wish(&self, wish: WishField) -> &str {
+        self.wishes.get(&wish).map_or("", String::as_str)
+    }
+
+    /// Whether the machine is to find the rest.
+    pub fn finished(&self) -> bool {
+        !self.wish(WishField::Finish).is_empty()
+    }
+
+    /// The same words with another meaning are still the same heaps.
+    fn ask(&mut self, at: &Fork, words: &str, ask: Option<&AskOf>) {
+        if let Some(question) = self.questions.get_mut(at)
+            && question.words == words
+        {
+            question.ask = ask.cloned();
+            return;
+        }
+        self.take_out(at);
+        let (words, ask) = (words.to_owned(), ask.cloned());
+        self.questions.insert(at.clone(), Question { words, ask, ..Question::default() });
+    }
+
+    fn take_out(&mut self, at: &Fork) {
+        self.questions.retain(|place, _| !place.0.starts_with(&at.0));
+    }
+}
+
+impl Collection {
+    /// The number of the next kind.
+    pub fn next_kind(&self) -> KindId {
+        KindId(self.last.0 + 1)
+    }
+
+    /// The number of the next character.
+    pub fn next_character(&self) -> CharacterId {
+        CharacterId(self.last.1 + 1)
+    }
+
+    /// The number of the next key.
+    pub fn next_key(&self) -> KeyId {
+        KeyId(self.last.2 + 1)
+    }
+
+    /// The name of a kind; a kind without one goes by a letter.
+    pub fn name(&self, kind: KindId) -> String {
+        match self.kinds.get(&kind).map(|kind| kind.field(KindField::Name)) {
+            Some(name) if !name.is_empty() => name.to_owned(),
+            _ => format!("find {}", letter(kind.0)),
+        }
+    }
+
+    /// What a kind is called in a key: the group's own name, with ours beside it where ours is
+    /// another. Two may have one name, so a kind that we have no name for keeps its letter.
+    pub fn name_in(&self, key: KeyId, kind: KindId) -> String {
+        let called = self.keys.get(&key).and_then(|key| key.called.get(&kind));
+        let ours = self.name(kind);
+        match called {
+            Some(own) if folded(own) == folded(&ours) => own.clone(),
+            Some(own) => format!("{own} ({ours})"),
+            None => ours,
+        }
+    }
+
+    /// What was typed of a character; empty: nothing.
+    pub fn character_field(&self, id: CharacterId, field: CharacterField) -> &str {
+        let fields = self.characters.get(&id);
+        fields.and_then(|fields| fields.get(&field)).map_or("", String::as_str)
+    }
+
+    /// What a character is called.
+    pub fn character_name(&self, id: CharacterId) -> &str {
+        self.character_field(id, CharacterField::Name)
+    }
+
+    /// What was typed of the visit; empty: nothing.
+    pub fn about_field(&self, field: AboutField) -> &str {
+        self.about.get(&field).map_or("", String::as_str)
+    }
+
+    /// One edit more.
+    pub fn apply(&mut self, edit: &Edit) {
+        match edit {
+            Edit::AddKind(..)
+            | Edit::DescribeKind(..)
+            | Edit::RemoveKind(..)
+            | Edit::MergeKinds(..)
+            | Edit::AddPicture(..)
+            | Edit::RemovePicture(..) => self.apply_to_kinds(edit),
+            Edit::AddCharacter(id, name) => {
+                self.last.1 = self.last.1.max(id.0);
+                let name = (CharacterField::Name, name.clone());
+                self.characters.insert(*id, BTreeMap::from([name]));
+            }
+            Edit::DescribeCharacter(id, field, text) => {
+                if let Some(fields) = self.characters.get_mut(id) {
+                    write(fields, *field, text);
+                }
+            }
+            Edit::RemoveCharacter(id) => {
+                self.characters.remove(id);
+                self.cells.remove_character(*id);
+            }
+            Edit::SetCell { kind, character, source, text } => {
+                if self.kinds.contains_key(kind) && self.characters.contains_key(character) {
+                    self.cells.set(*kind, *character, source, text);
+                }
+            }
+            Edit::RenameState { character, from, to } => {
+                self.rename_state(*character, from, to);
+            }
+            Edit::DescribeScene(field, text) => write(&mut self.about, *field, text),
+            _ => self.apply_to_keys(edit),
+        }
+    }
+
+    fn apply_to_kinds(&mut self, edit: &Edit) {
+        match edit {
+            Edit::AddKind(id, name) => {
+                self.last.0 = self.last.0.max(id.0);
+                let mut kind = Kind::default();
+                write(&mut kind.fields, KindField::Name, name);
+                self.kinds.insert(*id, kind);
+            }
+            Edit::DescribeKind(id, field, text) => {
+                if let Some(kind) = self.kinds.get_mut(id) {
+                    write(&mut kind.fields, *field, text);
+                }
+            }
+            Edit::RemoveKind(id) => self.remove_kind(*id),
+            Edit::MergeKinds(kept, gone) => self.merge(*kept, *gone),
+            Edit::AddPicture(id, picture) => {
+                if let Some(kind) = self.kinds.get_mut(id)
+                    && !kind.pictures.contains(picture)
+                {
+                    kind.pictures.push(picture.clone());
+                }
+            }
+            Edit::RemovePicture(id, picture) => {
+                if let Some(kind) = self.kinds.get_mut(id) {
+                    kind.pictures.retain(|known| known != picture);
+                }
+            }
+            _ => {}
+        }
+    }
+
+    fn apply_to_keys(&mut self, edit: &Edit) {
+        if let Edit::StartKey(id, name) = edit {
+            self.last.2 = self.last.2.max(id.0);
+            let key = Drawn { name: name.clone(), ..Drawn::default() };
+            self.keys.insert(*id, key);
+            return;
+        }
+        let (Edit::RenameKey(id, _)
+        | Edit::RemoveKey(id)
+        | Edit::Wish(id, ..)
+        | Edit::Ask { key: id, .. }
+        | Edit::Reword { key: id, .. }
+        | Edit::TakeOut(id, _)
+        | Edit::Sort { key: id, .. }
+        | Edit::CallKind { key: id, .. }) = edit
+        else {
+            return;
+        };
+        if let Edit::Sort { kind, .. } | Edit::CallKind { kind, .. } = edit
+            && !self.kinds.contains_key(kind)
+        {
+            return;
+        }
+        let Some(key) = self.keys.get_mut(id) else { return };
+        match edit {
+            Edit::RenameKey(_, name) => key.name.clone_from(name),
+            Edit::Wish(_, wish, text) => write(&mut key.wishes, *wish, text),
+            Edit::Ask { at, words, ask, .. } => key.ask(at, words, ask.as_ref()),
+            Edit::Reword { at, words, .. } => {
+                if let Some(question) = key.questions.get_mut(at) {
+                    question.words.clone_from(words);
+                }
+            }
+            Edit::TakeOut(_, at) => key.take_out(at),
+            Edit::Sort { at, kind, side, .. } => {
+                if let Some(question) = key.questions.get_mut(at) {
+                    match side {
+                        Some(side) => question.sorted.insert(*kind, *side),
+                        None => question.sorted.remove(kind),
+                    };
+                }
+            }
+            Edit::CallKind { kind, name, .. } => write(&mut key.called, *kind, name),
+            Edit::RemoveKey(_) => {
+                self.keys.remove(id);
+            }
+            _ => {}
+        }
+    }
+
+    fn remove_kind(&mut self, id: KindId) {
+        self.kinds.remove(&id);
+        self.cells.remove_kind(id);
+        for key in self.keys.values_mut() {
+            key.called.remove(&id);
+            for question in key.questions.values_mut() {
+                question.sorted.remove(&id);
+            }
+        }
+    }
+
+    fn merge(&mut self, kept: KindId, gone: KindId) {
+        if kept == gone || !self.kinds.contains_key(&kept) {
+            return;
+        }
+        let Some(other) = self.kinds.get(&gone).cloned() else { return };
+        self.cells.merge(kept, gone);
+        for key in self.keys.values_mut() {
+            if let Some(kinds) = key.wishes.get_mut(&WishField::Kinds) {
+                *kinds = instead(kinds, gone, kept);
+            }
+            if let Some(own) = key.called.get(&gone).cloned() {
+                key.called.entry(kept).or_insert(own);
+            }
+            for question in key.questions.values_mut() {
+                if let Some(side) = question.sorted.get(&gone).copied() {
+                    question.sorted.entry(kept).or_insert(side);
+                }
+            }
+        }
+        if let Some(kind) = self.kinds.get_mut(&kept) {
+            for (field, text) in other.fields {
+                kind.fields.entry(field).or_insert(text);
+            }
+            for picture in other.pictures {
+                if !kind.pictures.contains(&picture) {
+                    kind.pictures.push(picture);
+                }
+            }
+        }
+        self.remove_kind(gone);
+    }
+
+    fn rename_state(&mut self, character: CharacterId, from: &str, to: &str) {
+        self.cells.rename_state(character, from, to);
+        if let Some(states) = self
+            .characters
+            .get_mut(&character)
+            .and_then(|fields| fields.get_mut(&CharacterField::States))
+        {
+            *states = table::renamed(states, from, to);
+        }
+        let questions = self.keys.values_mut().flat_map(|key| key.questions.values_mut());
+        for ask in questions.filter_map(|question| question.ask.as_mut()) {
+            if let (true, AskedOf::States(states)) = (ask.character == character, &mut ask.yes)
+            {
+                states
+                    .iter_mut()
+                    .filter(|s| s.as_str() == from)
+                    .for_each(|s| s.replace_range(.., to));
+            }
+        }
+    }
+}
+
+/// Numbers with spaces between, one of them changed to another; none stands twice.
+fn instead(numbers: &str, gone: KindId, kept: KindId) -> String {
+    let (gone, kept) = (gone.0.to_string(), kept.0.to_string());
+    let mut out: Vec<&str> = Vec::new();
+    for number in numbers.split_whitespace() {
+        let number = if number == gone { kept.as_str() } else { number };
+        if !out.contains(&number) {
+            out.push(number);
+        }
+    }
+    out.join(" ")
+}
+
+/// An empty text takes the entry away.
+fn write<K: Ord>(fields: &mut BTreeMap<K, String>, field: K, text: &str) {
+    if text.is_empty() {
+        fields.remove(&field);
+    } else {
+        fields.insert(field, text.to_owned());
+    }
+}
+
+/// 1 is A, 26 is Z, 27 is AA.
+fn letter(number: u32) -> String {
+    let mut letters = String::new();
+    let mut left = number;
+    while left > 0 {
+        left -= 1;
+        letters.insert(0, char::from(b'A' + (left % 26) as u8));
+        left /= 26;
+    }
+    letters
+}

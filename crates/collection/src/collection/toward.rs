@@ -1,0 +1,155 @@
+//! From one state of a collection to another: the edits between them.
+//!
+//! To go back to a named state is to do these edits; so it can itself be undone, and nothing
+//! that was done in between is lost from the journal.
+
+use std::collections::BTreeMap;
+
+use spinney_model::{CharacterField, Edit, KeyId, KindField, KindId};
+
+use super::{Collection, Drawn, Kind};
+
+/// The edits that make the second collection out of the first.
+pub fn toward(from: &Collection, to: &Collection) -> Vec<Edit> {
+    let mut edits = Vec::new();
+    kinds(from, to, &mut edits);
+    characters(from, to, &mut edits);
+    cells(from, to, &mut edits);
+    for (field, text) in changed(&from.about, &to.about) {
+        edits.push(Edit::DescribeScene(field, text));
+    }
+    keys(from, to, &mut edits);
+    edits
+}
+
+/// What has to be written so that the first fields become the second.
+fn changed<K: Ord + Copy>(
+    from: &BTreeMap<K, String>,
+    to: &BTreeMap<K, String>,
+) -> Vec<(K, String)> {
+    let gone = from.keys().filter(|field| !to.contains_key(field));
+    let gone = gone.map(|field| (*field, String::new()));
+    let new = to.iter().filter(|(field, text)| from.get(field) != Some(text));
+    gone.chain(new.map(|(field, text)| (*field, text.clone()))).collect()
+}
+
+fn kinds(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
+    let gone = from.kinds.keys().filter(|id| !to.kinds.contains_key(id));
+    edits.extend(gone.map(|id| Edit::RemoveKind(*id)));
+    for (&id, kind) in &to.kinds {
+        let old = from.kinds.get(&id).cloned().unwrap_or_else(|| {
+            let name = kind.field(KindField::Name).to_owned();
+            edits.push(Edit::AddKind(id, name.clone()));
+            let mut new = Kind::default();
+            super::write(&mut new.fields, KindField::Name, &name);
+            new
+        });
+        for (field, text) in changed(&old.fields, &kind.fields) {
+            edits.push(Edit::DescribeKind(id, field, text));
+        }
+        if old.pictures != kind.pictures {
+            let away = old.pictures.into_iter().map(|hash| Edit::RemovePicture(id, hash));
+            edits.extend(away);
+            let there = kind.pictures.iter().map(|hash| Edit::AddPicture(id, hash.clone()));
+            edits.extend(there);
+        }
+    }
+}
+
+fn characters(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
+    let gone = from.characters.keys().filter(|id| !to.characters.contains_key(id));
+    edits.extend(gone.map(|id| Edit::RemoveCharacter(*id)));
+    for (&id, fields) in &to.characters {
+        let old = from.characters.get(&id).cloned().unwrap_or_else(|| {
+            let name = to.character_name(id).to_owned();
+            edits.push(Edit::AddCharacter(id, name.clone()));
+            BTreeMap::from([(CharacterField::Name, name)])
+        });
+        for (field, text) in changed(&old, fields) {
+            edits.push(Edit::DescribeCharacter(id, field, text));
+        }
+    }
+}
+
+fn cells(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
+    let mut there = from.cells.clone();
+    there.keep(|kind, character| {
+        to.kinds.contains_key(&kind) && to.characters.contains_key(&character)
+    });
+    for ((kind, character), source) in there.all().chain(to.cells.all()) {
+        let text = to.cells.said(kind, character, source);
+        if there.said(kind, character, source) != text {
+            let (source, text) = (source.to_owned(), text.to_owned());
+            edits.push(Edit::SetCell { kind, character, source, text });
+        }
+    }
+}
+
+fn keys(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
+    let gone = from.keys.keys().filter(|id| !to.keys.contains_key(id));
+    edits.extend(gone.map(|id| Edit::RemoveKey(*id)));
+    // The kinds that left took their places at the questions along.
+    let stays = |kind: &KindId| to.kinds.contains_key(kind);
+    for (&id, key) in &to.keys {
+        let old = from.keys.get(&id).cloned().unwrap_or_else(|| {
+            edits.push(Edit::StartKey(id, key.name.clone()));
+            Drawn { name: key.name.clone(), ..Drawn::default() }
+        });
+        if old.name != key.name {
+            edits.push(Edit::RenameKey(id, key.name.clone()));
+        }
+        for (wish, text) in changed(&old.wishes, &key.wishes) {
+            edits.push(Edit::Wish(id, wish, text));
+        }
+        let mut called = old.called.clone();
+        called.retain(|kind, _| stays(kind));
+        for (kind, name) in changed(&called, &key.called) {
+            edits.push(Edit::CallKind { key: id, kind, name });
+        }
+        questions(id, old, key, stays, edits);
+    }
+}
+
+fn questions(
+    id: KeyId,
+    mut old: Drawn,
+    key: &Drawn,
+    stays: impl Fn(&KindId) -> bool,
+    edits: &mut Vec<Edit>,
+) {
+    for question in old.questions.values_mut() {
+        question.sorted.retain(|kind, _| stays(kind));
+    }
+    // Places are in the order of the alphabet of answers, so a question stands before all that
+    // lie below it. What changes is asked anew, which gives up what lies below.
+    let extra: Vec<_> =
+        old.questions.keys().filter(|at| !key.questions.contains_key(at)).cloned().collect();
+    for at in extra {
+        if old.questions.contains_key(&at) {
+            old.take_out(&at);
+            edits.push(Edit::TakeOut(id, at));
+        }
+    }
+    for (at, question) in &key.questions {
+        if old.questions.get(at) == Some(question) {
+            continue;
+        }
+        // Asking in the same words would keep what was sorted there.
+        if old.questions.contains_key(at) {
+            old.take_out(at);
+            edits.push(Edit::TakeOut(id, at.clone()));
+        }
+        edits.push(Edit::Ask {
+            key: id,
+            at: at.clone(),
+            words: question.words.clone(),
+            ask: question.ask.clone(),
+        });
+        for (&kind, &side) in &question.sorted {
+            edits.push(Edit::Sort { key: id, at: at.clone(), kind, side: Some(side) });
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,74 @@
+//! Whatever two states are, the edits between them lead from the one to the other.
+
+use spinney_model::{
+    AboutField, AskOf, AskedOf, CharacterField, CharacterId, Edit, Fork, KeyId, KindField,
+    KindId, Side, WishField,
+};
+
+use super::toward;
+use crate::Collection;
+
+/// Numbers that look thrown, the same every time (Knuth's multiplier for 64 bits).
+struct Dice(u64);
+
+impl Dice {
+    fn below(&mut self, most: u32) -> u32 {
+        self.0 = self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1);
+        ((self.0 >> 33) % u64::from(most)) as u32
+    }
+}
+
+fn edit(dice: &mut Dice) -> Edit {
+    let kind = KindId(1 + dice.below(4));
+    let character = CharacterId(1 + dice.below(3));
+    let key = KeyId(1 + dice.below(2));
+    let text = ["", "smooth", "toothed", "lobed or smooth"][dice.below(4) as usize].to_owned();
+    let at = Fork((0..dice.below(4)).map(|_| dice.below(2) == 1).collect());
+    match dice.below(15) {
+        0 => Edit::AddKind(kind, text),
+        1 => Edit::DescribeKind(kind, KindField::Caution, text),
+        2 => Edit::RemoveKind(kind),
+        3 => Edit::MergeKinds(kind, KindId(1 + dice.below(4))),
+        4 => Edit::AddPicture(kind, format!("{:064}", dice.below(3))),
+        5 => Edit::AddCharacter(character, "edge".to_owned()),
+        6 => Edit::DescribeCharacter(character, CharacterField::States, text),
+        7 => Edit::RemoveCharacter(character),
+        8 => Edit::DescribeScene(AboutField::Title, text),
+        9 => Edit::StartKey(key, text),
+        10 => Edit::Wish(key, WishField::Finish, text),
+        11 => {
+            let yes = AskedOf::States(vec![text.clone()]);
+            Edit::Ask { key, at, words: text, ask: Some(AskOf { character, yes }) }
+        }
+        12 => Edit::Sort { key, at, kind, side: Some(Side::Both) },
+        13 => Edit::CallKind { key, kind, name: text },
+        _ => {
+            let source = ["", "Blue", "Red"][dice.below(3) as usize].to_owned();
+            Edit::SetCell { kind, character, source, text }
+        }
+    }
+}
+
+fn thrown(seed: u64, edits: u32) -> Collection {
+    let (mut dice, mut collection) = (Dice(seed), Collection::default());
+    for _ in 0..edits {
+        collection.apply(&edit(&mut dice));
+    }
+    collection
+}
+
+#[test]
+fn the_edits_between_two_states_lead_from_one_to_the_other() {
+    let mut something = 0;
+    for seed in 0..300 {
+        let (from, to) = (thrown(seed, 60), thrown(seed + 1_000, 60));
+        let edits = toward(&from, &to);
+        something += usize::from(!edits.is_empty());
+        let mut state = from.clone();
+        edits.iter().for_each(|edit| state.apply(edit));
+        let plain = |of: &Collection| Collection { last: (0, 0, 0), ..of.clone() };
+        assert_eq!(plain(&state), plain(&to), "seed {seed}");
+        assert_eq!(toward(&to, &to), [], "seed {seed}");
+    }
+    assert!(something > 290);
+}

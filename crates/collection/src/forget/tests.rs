@@ -1,0 +1,192 @@
+//! What is removed for good was never there; all else is as it was, back and forth.
+
+use std::collections::BTreeSet;
+
+use spinney_exchange::journal;
+use spinney_model::{
+    AskOf, AskedOf, CharacterId, Done, Edit, Entry, Fork, KeyId, KindField, KindId, WishField,
+};
+
+use super::{Going, kinds_left, names, pictures, strike, with_merged, without};
+use crate::Collection;
+use crate::history::History;
+use crate::history::tests::any_journal;
+
+fn of(entries: &[Entry]) -> History {
+    let mut history = History::default();
+    entries.iter().cloned().for_each(|entry| history.add(entry));
+    history
+}
+
+/// A kind with all it was ever laid together with, in either direction.
+fn together(entries: &[Entry], kind: KindId) -> BTreeSet<KindId> {
+    let all = super::kinds(entries).into_iter().chain((0..8).map(KindId));
+    let all: BTreeSet<KindId> = all.collect();
+    let mut group = BTreeSet::from([kind]);
+    loop {
+        let before = group.len();
+        for other in &all {
+            let with = with_merged(entries, *other);
+            if !with.is_disjoint(&group) {
+                group.extend(with);
+            }
+        }
+        if group.len() == before {
+            return group;
+        }
+    }
+}
+
+/// A collection that never had these kinds.
+fn never_had(mut collection: Collection, going: &Going) -> Collection {
+    going.kinds.iter().for_each(|kind| collection.apply(&Edit::RemoveKind(*kind)));
+    for kind in collection.kinds.values_mut() {
+        kind.pictures.retain(|picture| !going.pictures.contains(picture));
+    }
+    for key in collection.keys.values_mut() {
+        if let Some(text) = key.wishes.get_mut(&WishField::Kinds) {
+            *text = kinds_left(text, going);
+        }
+    }
+    collection
+}
+
+/// The same but for the numbers that were given.
+fn assert_same(one: &Collection, other: &Collection, place: &str) {
+    assert_eq!(one.kinds, other.kinds, "{place}");
+    assert_eq!(one.characters, other.characters, "{place}");
+    assert_eq!(one.cells, other.cells, "{place}");
+    assert_eq!(one.about, other.about, "{place}");
+    assert_eq!(one.keys, other.keys, "{place}");
+}
+
+#[test]
+fn all_else_is_as_it_was_now_and_undone_and_done_again() {
+    let mut shorter = 0;
+    for seed in 0..150 {
+        let entries = any_journal(seed, 60);
+        let kinds = together(&entries, KindId(1 + seed as u32 % 5));
+        let pictures = ["aa".to_owned()].into_iter().take(seed as usize % 2).collect();
+        let going = Going { kinds, pictures, words: BTreeSet::new() };
+        let left = without(&entries, &going);
+        shorter += usize::from(left.len() < entries.len());
+        let (mut before, mut after) = (of(&entries), of(&left));
+        assert_same(&never_had(before.now.clone(), &going), &after.now, &format!("{seed}"));
+        let numbers = |of: &History| of.versions().map(|(at, _)| at).collect::<Vec<_>>();
+        assert_eq!(numbers(&before), numbers(&after));
+        for version in numbers(&before) {
+            let then = before.version(version).expect("it was named");
+            let now = after.version(version).expect("it is still named");
+            assert_same(&never_had(then, &going), &now, &format!("{seed}, version {version}"));
+        }
+        // Undo and redo line by line: lines that went are stepped over.
+        let standing: BTreeSet<usize> =
+            super::left(&entries, &going).into_iter().map(|(at, _)| at).collect();
+        for done in [Done::Redo, Done::Undo, Done::Redo] {
+            for _ in 0..entries.len() {
+                let line = match done {
+                    Done::Undo => before.holding.last(),
+                    _ => before.undone.last(),
+                };
+                if line.is_some_and(|line| standing.contains(line)) {
+                    after.add(Entry { at: 0, done: done.clone() });
+                }
+                before.add(Entry { at: 0, done: done.clone() });
+                let expected = never_had(before.now.clone(), &going);
+                assert_same(&expected, &after.now, &format!("{seed}, {done:?}"));
+            }
+        }
+    }
+    assert!(shorter > 20, "no line ever went: the journals have become too dull");
+}
+
+const HASH: &str = "5d41402abc4b2a76b9719d911017c592ae5d41402abc4b2a76b9719d911017c5";
+
+fn line(edits: Vec<Edit>) -> Entry {
+    Entry { at: 0, done: Done::Edits(edits) }
+}
+
+/// A kind that was named twice, mentioned in many places, undone and laid with another.
+fn told_everywhere() -> Vec<Entry> {
+    let (one, two, three) = (KindId(1), KindId(2), KindId(3));
+    let character = CharacterId(1);
+    let ask = AskOf { character, yes: AskedOf::States(vec!["like Quillwort".into()]) };
+    vec![
+        line(vec![Edit::AddKind(one, "oak".into()), Edit::AddKind(two, "Quillwort".into())]),
+        line(vec![Edit::AddKind(three, "Merlin's grass".into())]),
+        line(vec![Edit::AddPicture(two, HASH.into()), Edit::AddPicture(one, HASH.into())]),
+        line(vec![Edit::MergeKinds(two, three)]),
+        line(vec![Edit::DescribeKind(one, KindField::Caution, "Not a QUILLWORT.".into())]),
+        line(vec![Edit::AddCharacter(character, "quillwort-like".into())]),
+        line(vec![Edit::SetCell {
+            kind: one,
+            character,
+            source: "quillwort group".into(),
+            text: "like Quillwort".into(),
+        }]),
+        line(vec![Edit::RenameState { character, from: "Quillwort".into(), to: "x".into() }]),
+        line(vec![Edit::StartKey(KeyId(1), "Quillwort key".into())]),
+        line(vec![Edit::Ask {
+            key: KeyId(1),
+            at: Fork::default(),
+            words: "Is it a quillwort?".into(),
+            ask: Some(ask),
+        }]),
+        Entry { at: 0, done: Done::Version("with quillworts".into()) },
+        Entry { at: 0, done: Done::Undo },
+        line(vec![Edit::DescribeKind(two, KindField::Name, "Isoetes".into())]),
+        Entry { at: 0, done: Done::Undo },
+    ]
+}
+
+fn bytes(entries: &[Entry]) -> String {
+    let lines = entries.iter().map(journal::write);
+    lines.map(|line| String::from_utf8(line).expect("text").to_lowercase() + "\n").collect()
+}
+
+#[test]
+fn no_byte_of_the_name_or_the_picture_is_left() {
+    let entries = told_everywhere();
+    let kinds = with_merged(&entries, KindId(2));
+    assert_eq!(kinds, BTreeSet::from([KindId(2), KindId(3)]));
+    let words = names(&entries, &kinds);
+    let going = Going { kinds, pictures: BTreeSet::from([HASH.to_owned()]), words };
+    let before = bytes(&entries);
+    let after = bytes(&without(&entries, &going));
+    for word in ["quillwort", "isoetes", "merlin", HASH] {
+        assert!(before.contains(word), "{word} was there");
+        assert!(!after.contains(word), "{word} is still there");
+    }
+    assert!(after.contains("oak") && pictures(&without(&entries, &going)).is_empty());
+}
+
+#[test]
+fn a_picture_goes_and_the_kinds_stay() {
+    let entries = told_everywhere();
+    let going = Going { pictures: BTreeSet::from([HASH.to_owned()]), ..Going::default() };
+    let left = without(&entries, &going);
+    assert!(!bytes(&left).contains(HASH));
+    assert_eq!(of(&left).now.kinds.len(), of(&entries).now.kinds.len());
+}
+
+#[test]
+fn a_key_for_nobody_is_not_a_key_for_all() {
+    let going = Going { kinds: BTreeSet::from([KindId(2), KindId(3)]), ..Going::default() };
+    assert_eq!(kinds_left("3 1 2", &going), "1");
+    assert_eq!(kinds_left("2 3", &going), "0");
+    assert_eq!(kinds_left("", &going), "");
+    assert_eq!(kinds_left("5 1", &going), "5 1");
+}
+
+#[test]
+fn words_are_struck_whatever_their_letters() {
+    assert_eq!(strike("ÉLAN, Élan and elan", "élan"), "…, … and elan");
+    assert_eq!(strike("İİ i", "i̇"), "İİ i");
+    assert_eq!(strike("", "a"), "");
+    assert_eq!(strike("aa, a(aa)", "aa"), "…, a(…)");
+    assert_eq!(
+        strike("guelder, elder's elders are elderly", "elder"),
+        "guelder, …'s … are elderly"
+    );
+    assert_eq!(strike("abc", ""), "abc");
+}

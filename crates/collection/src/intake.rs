@@ -1,0 +1,264 @@
+//! Taking in a table: typed sheets become edits.
+//!
+//! From sheets as the reader of tables gives them to the edits that write them into a collection.
+//! Kinds and characters are found again by name; blank cells say nothing. What a source says
+//! goes to its own layer. The sheets beside the table have no layers: what a group's say of a
+//! field that is filled already is left, and told. It reads no headings: that is the reader's.
+
+mod units;
+
+use std::collections::BTreeMap;
+
+use spinney_exchange::table::{self, TypedColumn, TypedSheets};
+use spinney_model::{
+    AboutField, CharacterField, CharacterId, Code, Edit, Finding, KindField, KindId,
+};
+
+use crate::Collection;
+use crate::laid::folded;
+
+pub use units::OddUnit;
+
+/// What was taken in.
+#[derive(Debug, Default)]
+pub struct Taken {
+    /// What there is to do.
+    pub edits: Vec<Edit>,
+    /// What was left, because something else stands there.
+    pub left: Vec<Left>,
+    /// Names that were taken for a kind whose name is written in other letters.
+    pub taken_for: Vec<(String, KindId)>,
+    /// How many files with pictures the sheets name; they do not come along.
+    pub pictures: usize,
+}
+
+/// Something that a sheet says, and that was left.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Left {
+    /// What is written there.
+    pub of: Field,
+    /// What the table says that comes in.
+    pub theirs: String,
+}
+
+/// A field that the sheets beside the table fill.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Field {
+    /// Of a kind.
+    Kind(KindId, KindField),
+    /// Of a character.
+    Character(CharacterId, CharacterField),
+    /// Of the visit.
+    About(AboutField),
+}
+
+impl Field {
+    /// What stands there; empty: nothing does.
+    pub fn now(self, collection: &Collection) -> &str {
+        match self {
+            Self::Kind(id, field) => {
+                collection.kinds.get(&id).map_or("", |kind| kind.field(field))
+            }
+            Self::Character(id, field) => collection.character_field(id, field),
+            Self::About(field) => collection.about_field(field),
+        }
+    }
+
+    fn written(self, text: String) -> Edit {
+        match self {
+            Self::Kind(id, field) => Edit::DescribeKind(id, field, text),
+            Self::Character(id, field) => Edit::DescribeCharacter(id, field, text),
+            Self::About(field) => Edit::DescribeScene(field, text),
+        }
+    }
+}
+
+/// The edits that take in sheets. `source` is who says it; empty: the table itself.
+///
+/// **Errors**: a heading has a unit that says nothing of the column that is there.
+pub fn take_in(
+    collection: &Collection,
+    sheets: &TypedSheets,
+    source: &str,
+) -> Result<Taken, OddUnit> {
+    let mut intake = Intake::of(collection, source);
+    intake.table(sheets)?;
+    intake.characters(&sheets.characters);
+    intake.kinds(sheets);
+    for (field, text) in &sheets.about {
+        intake.write(Field::About(*field), text.clone());
+    }
+    Ok(intake.taken)
+}
+
+/// What of a table was not understood or could not be taken in, as its reader says it. What it
+/// assumed, and what nobody has looked at yet, the table itself goes on to say.
+pub fn not_understood(sheets: &TypedSheets) -> impl Iterator<Item = &Finding> {
+    sheets.findings.iter().filter(|finding| match finding.code {
+        Code::CellNotUnderstood | Code::CellNotPlain | Code::HeadingTwice => true,
+        Code::LeftOut | Code::StatesAlike | Code::SheetDisagrees => true,
+        // Asked about among the finds, where it can be answered.
+        Code::KindTwice => false,
+        _ => false,
+    })
+}
+
+struct Intake<'c> {
+    collection: &'c Collection,
+    source: &'c str,
+    taken: Taken,
+    /// What these sheets have written into fields.
+    written: BTreeMap<Field, String>,
+    kinds: BTreeMap<String, KindId>,
+    characters: BTreeMap<String, CharacterId>,
+    next_kind: u32,
+    next_character: u32,
+}
+
+/// A column of the table that is taken in.
+struct Column {
+    character: CharacterId,
+    /// Written behind its numbers, since the column is measured in another.
+    unit: Option<String>,
+}
+
+impl<'c> Intake<'c> {
+    fn of(collection: &'c Collection, source: &'c str) -> Self {
+        let kinds = collection.kinds.keys().map(|id| (folded(&collection.name(*id)), *id));
+        let characters = collection.characters.keys();
+        let characters = characters.map(|id| (folded(collection.character_name(*id)), *id));
+        Self {
+            collection,
+            source,
+            taken: Taken::default(),
+            written: BTreeMap::new(),
+            kinds: kinds.collect(),
+            characters: characters.collect(),
+            next_kind: collection.next_kind().0,
+            next_character: collection.next_character().0,
+        }
+    }
+
+    fn kind(&mut self, name: &str) -> KindId {
+        if let Some(id) = self.kinds.get(&folded(name)).copied() {
+            let ours = self.collection.kinds.contains_key(&id);
+            let letters = || self.collection.name(id) == name;
+            let told = || self.taken.taken_for.iter().any(|(theirs, _)| theirs == name);
+            if ours && !letters() && !told() {
+                self.taken.taken_for.push((name.to_owned(), id));
+            }
+            return id;
+        }
+        let id = KindId(self.next_kind);
+        self.next_kind += 1;
+        self.kinds.insert(folded(name), id);
+        self.taken.edits.push(Edit::AddKind(id, name.to_owned()));
+        id
+    }
+
+    fn character(&mut self, name: &str) -> CharacterId {
+        if let Some(id) = self.characters.get(&folded(name)) {
+            return *id;
+        }
+        let id = CharacterId(self.next_character);
+        self.next_character += 1;
+        self.characters.insert(folded(name), id);
+        self.taken.edits.push(Edit::AddCharacter(id, name.to_owned()));
+        id
+    }
+
+    fn table(&mut self, sheets: &TypedSheets) -> Result<(), OddUnit> {
+        let columns = sheets.columns.iter().map(|column| self.column(column, sheets));
+        let columns: Vec<Column> = columns.collect::<Result<_, _>>()?;
+        for (name, texts) in &sheets.rows {
+            let kind = self.kind(name);
+            for (column, text) in columns.iter().zip(texts) {
+                if text.is_empty() {
+                    continue;
+                }
+                let text = match &column.unit {
+                    Some(unit) => table::measured_in(text, unit),
+                    None => text.to_owned(),
+                };
+                let (character, source) = (column.character, self.source.to_owned());
+                self.taken.edits.push(Edit::SetCell { kind, character, source, text });
+            }
+        }
+        Ok(())
+    }
+
+    /// The column under a heading.
+    fn column(&mut self, typed: &TypedColumn, sheets: &TypedSheets) -> Result<Column, OddUnit> {
+        // A name that is known, letter for letter, is the whole name.
+        let known =
+            typed.unit.is_some() && self.characters.contains_key(&folded(&typed.heading));
+        let (name, unit) = match known {
+            true => (typed.heading.clone(), None),
+            false => (typed.name.clone(), typed.unit.map(str::to_owned)),
+        };
+        let there = self.characters.get(&folded(&name)).copied();
+        let there = there.filter(|id| self.collection.characters.contains_key(id));
+        let theirs = unit.clone().or_else(|| units::described(sheets, &name));
+        if let Some(id) = there {
+            let unit = match theirs {
+                Some(theirs) => units::fitting(self.collection, id, &theirs)?,
+                None => units::Fitting::AsTyped,
+            };
+            let unit = match unit {
+                units::Fitting::AsTyped => None,
+                units::Fitting::Written(unit) => Some(unit),
+                units::Fitting::First(unit) => {
+                    self.write(Field::Character(id, CharacterField::Unit), unit);
+                    None
+                }
+            };
+            return Ok(Column { character: id, unit });
+        }
+        let character = self.character(&name);
+        if let Some(unit) = unit {
+            self.taken.edits.push(Edit::DescribeCharacter(
+                character,
+                CharacterField::Unit,
+                unit,
+            ));
+        }
+        Ok(Column { character, unit: None })
+    }
+
+    /// Writes a field. What a group says of one that is filled is left, and so is another unit
+    /// for numbers that are there, and whatever these sheets say a second time.
+    fn write(&mut self, of: Field, theirs: String) {
+        let first = self.written.get(&of).map(String::as_str);
+        let now = first.unwrap_or_else(|| of.now(self.collection));
+        let unit = matches!(of, Field::Character(_, CharacterField::Unit));
+        let decides = self.source.is_empty() && !unit && first.is_none();
+        if now.is_empty() || decides {
+            self.written.insert(of, theirs.clone());
+            self.taken.edits.push(of.written(theirs));
+        } else if !now.split_whitespace().eq(theirs.split_whitespace()) {
+            self.taken.left.push(Left { of, theirs });
+        }
+    }
+
+    fn characters(&mut self, described: &[(String, Vec<(CharacterField, String)>)]) {
+        for (name, fields) in described {
+            let id = self.character(name);
+            for (field, text) in fields {
+                self.write(Field::Character(id, *field), text.clone());
+            }
+        }
+    }
+
+    fn kinds(&mut self, sheets: &TypedSheets) {
+        for row in &sheets.kinds {
+            let id = self.kind(&row.name);
+            for (field, text) in &row.fields {
+                self.write(Field::Kind(id, *field), text.clone());
+            }
+            self.taken.pictures += usize::from(row.picture.is_some());
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests;

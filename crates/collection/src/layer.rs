@@ -1,0 +1,236 @@
+//! A key's own layer over the table: what its people asked and how they sorted.
+//!
+//! From the laid-out table and a drawn key to the table that this key is made from: only the
+//! kinds it is for, and one column more for every question that the people sorted by hand and
+//! that the table does not answer in the same way. The table itself is never changed by it.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_check::Says;
+use spinney_model::{
+    Ask, Asked, Cell, Character, CharacterIx, Fork, Kept, KindId, Matrix, Scale, Season,
+    SeenOn, Share, Side, StateIx, TaxonIx, Value, WishField, Wishes,
+};
+
+use crate::laid::Laid;
+use crate::{Agreed, Collection, Drawn, Question};
+
+/// The table that a key is made from.
+#[derive(Clone, Debug)]
+pub struct Layer {
+    /// The table with what the group sorted.
+    pub matrix: Matrix,
+    /// The kinds it is for, in the order of its matrix.
+    pub kinds: Vec<KindId>,
+    /// The heaps of its key, each at its place.
+    pub forks: BTreeMap<Fork, Heap>,
+    /// What the key is made for.
+    pub wishes: Wishes,
+    /// Columns from here on were made from sorting by hand.
+    pub sorted_from: usize,
+}
+
+/// A heap of kinds on the way, and how its question divides it.
+#[derive(Clone, Debug, Default)]
+pub struct Heap {
+    /// The kinds that come here.
+    pub kinds: Vec<KindId>,
+    /// Where each goes; None: nobody has said. Empty where nothing is asked.
+    pub sides: BTreeMap<KindId, Placed>,
+    /// What the question is to the matrix of the layer.
+    pub ask: Option<Ask>,
+}
+
+/// How a kind lies at a question.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Placed {
+    /// Where it lies; None: in the middle, nobody has said.
+    pub side: Option<Side>,
+    /// Whether somebody put it there by hand.
+    pub by_hand: bool,
+    /// What the table says; None: the question is not linked to it.
+    pub table: Option<Says>,
+    /// Whether people do not agree on what the table is to say here.
+    pub differ: bool,
+}
+
+impl Placed {
+    /// Whether people contradict each other here: on what the table is to say, or the hand the
+    /// table.
+    pub fn contradicted(&self) -> bool {
+        let said = self.table.and_then(side_of);
+        self.differ || self.by_hand && said.is_some() && said != self.side
+    }
+}
+
+fn side_of(says: Says) -> Option<Side> {
+    match says {
+        Says::Yes => Some(Side::Yes),
+        Says::No => Some(Side::No),
+        Says::Both => Some(Side::Both),
+        Says::NobodyKnows | Says::DoesNotHave => None,
+    }
+}
+
+impl Layer {
+    /// The layer of a key; None: none of its kinds is left.
+    pub fn of(collection: &Collection, laid: &Laid, key: &Drawn) -> Option<Self> {
+        let kinds = kinds_of(laid, key);
+        if kinds.is_empty() {
+            return None;
+        }
+        let base = chosen(&laid.matrix, laid, &kinds);
+        let mut layer = Self {
+            sorted_from: base.characters().len(),
+            matrix: base,
+            kinds: kinds.clone(),
+            forks: BTreeMap::new(),
+            wishes: Wishes::default(),
+        };
+        let mut extra = Vec::new();
+        layer.fork(laid, key, Fork::default(), kinds, &mut extra);
+        layer.add_columns(extra);
+        layer.wishes = wishes(collection, laid, key);
+        layer.wishes.kept = layer.kept(&Fork::default()).map(Box::new);
+        Some(layer)
+    }
+
+    /// Divides the heap at a fork and goes on with both heaps.
+    fn fork(
+        &mut self,
+        laid: &Laid,
+        key: &Drawn,
+        at: Fork,
+        kinds: Vec<KindId>,
+        extra: &mut Vec<(String, Vec<Value>)>,
+    ) {
+        let Some(question) = key.questions.get(&at) else {
+            self.forks.insert(at, Heap { kinds, ..Heap::default() });
+            return;
+        };
+        let linked = question.ask.as_ref().and_then(|of| laid.ask(of));
+        let says = linked.as_ref().map(|ask| spinney_check::says(&self.matrix, ask));
+        let placed = |kind: &KindId| {
+            let taxon = self.kinds.iter().position(|id| id == kind);
+            let table = says.as_ref().zip(taxon).map(|(says, taxon)| says[taxon]);
+            let by_hand = question.sorted.get(kind).copied();
+            let side = by_hand.or_else(|| table.and_then(side_of));
+            let agreed = question.ask.as_ref().map(|of| laid.said.agreed(*kind, of.character));
+            let differ = matches!(agreed, Some(Agreed::Contradicted));
+            (*kind, Placed { side, by_hand: by_hand.is_some(), table, differ })
+        };
+        let sides: BTreeMap<KindId, Placed> = kinds.iter().map(placed).collect();
+        let same = sides
+            .values()
+            .all(|placed| !placed.by_hand || placed.table.and_then(side_of) == placed.side);
+        let ask = match linked {
+            Some(ask) if same => ask,
+            _ => self.column(question, &sides, extra),
+        };
+        for (yes, side) in [(true, Side::Yes), (false, Side::No)] {
+            let goes = |kind: &&KindId| {
+                let placed = sides[*kind].side;
+                placed == Some(side) || placed == Some(Side::Both)
+            };
+            let there = kinds.iter().filter(goes).copied().collect();
+            self.fork(laid, key, at.after(yes), there, extra);
+        }
+        self.forks.insert(at, Heap { kinds, sides, ask: Some(ask) });
+    }
+
+    /// A column of yes and no for a question that was sorted by hand.
+    fn column(
+        &self,
+        question: &Question,
+        sides: &BTreeMap<KindId, Placed>,
+        extra: &mut Vec<(String, Vec<Value>)>,
+    ) -> Ask {
+        let one = Share::from_integer(1);
+        let cells = self.kinds.iter().map(|kind| {
+            match sides.get(kind).and_then(|placed| placed.side) {
+                Some(Side::Yes) => Value::States(vec![(StateIx(0), one)]),
+                Some(Side::No) => Value::States(vec![(StateIx(1), one)]),
+                Some(Side::Both) => {
+                    Value::States(vec![(StateIx(0), one / 2), (StateIx(1), one / 2)])
+                }
+                None => Value::Unknown,
+            }
+        });
+        let at = CharacterIx(self.sorted_from + extra.len());
+        extra.push((question.words.clone(), cells.collect()));
+        Ask { character: at, yes: Asked::States(BTreeSet::from([StateIx(0)])) }
+    }
+
+    fn add_columns(&mut self, extra: Vec<(String, Vec<Value>)>) {
+        if extra.is_empty() {
+            return;
+        }
+        let matrix = &self.matrix;
+        let mut characters = matrix.characters().to_vec();
+        let mut rows: Vec<Vec<Cell>> = matrix
+            .taxon_indices()
+            .map(|t| matrix.character_indices().map(|c| matrix.cell(t, c).clone()).collect())
+            .collect();
+        for (words, cells) in extra {
+            let states = vec!["yes".to_owned(), "no".to_owned()];
+            let mut character = Character::named(words.clone(), Scale::Words { states });
+            character.question = Some(words);
+            characters.push(character);
+            for (row, value) in rows.iter_mut().zip(cells) {
+                row.push(value.into());
+            }
+        }
+        let taxa = matrix.taxa().to_vec();
+        self.matrix = Matrix::new(matrix.scene().clone(), taxa, characters, rows)
+            .expect("columns of yes and no fit any table");
+    }
+
+    /// The fixed questions, from a fork downwards.
+    fn kept(&self, at: &Fork) -> Option<Kept> {
+        let ask = self.forks.get(at)?.ask.clone()?;
+        let [yes, no] = [true, false].map(|yes| self.kept(&at.after(yes)).map(Box::new));
+        Some(Kept { ask, yes, no })
+    }
+}
+
+fn kinds_of(laid: &Laid, key: &Drawn) -> Vec<KindId> {
+    let chosen: BTreeSet<u32> = numbers(key.wish(WishField::Kinds));
+    let all = laid.kinds.iter().copied();
+    all.filter(|kind| chosen.is_empty() || chosen.contains(&kind.0)).collect()
+}
+
+/// Numbers with spaces between.
+pub fn numbers(text: &str) -> BTreeSet<u32> {
+    text.split_whitespace().filter_map(|word| word.parse().ok()).collect()
+}
+
+/// The matrix with only some of its kinds.
+pub fn chosen(matrix: &Matrix, laid: &Laid, kinds: &[KindId]) -> Matrix {
+    let taxa: Vec<TaxonIx> = kinds.iter().filter_map(|kind| laid.taxon(*kind)).collect();
+    let mut characters = matrix.characters().to_vec();
+    for character in &mut characters {
+        let of = std::mem::take(&mut character.read_right_of);
+        let new = |old: TaxonIx| taxa.iter().position(|taxon| *taxon == old).map(TaxonIx);
+        let moved = of.into_iter().filter_map(|(old, right)| Some((new(old)?, right)));
+        character.read_right_of = moved.collect();
+    }
+    let row = |taxon: &TaxonIx| {
+        matrix.character_indices().map(|at| matrix.cell(*taxon, at).clone()).collect()
+    };
+    let rows = taxa.iter().map(row).collect();
+    let kinds = taxa.iter().map(|taxon| matrix.taxon(*taxon).clone()).collect();
+    Matrix::new(matrix.scene().clone(), kinds, characters, rows)
+        .expect("fewer kinds fit the same characters")
+}
+
+fn wishes(collection: &Collection, laid: &Laid, key: &Drawn) -> Wishes {
+    let never = numbers(key.wish(WishField::Never));
+    let never = collection.characters.keys().filter(|id| never.contains(&id.0));
+    Wishes {
+        hand: SeenOn::ALL.into_iter().find(|form| form.word() == key.wish(WishField::Hand)),
+        season: Season::ALL.into_iter().find(|s| s.word() == key.wish(WishField::Season)),
+        allow_touch: !key.wish(WishField::Touch).is_empty(),
+        never: never.filter_map(|id| laid.character(*id)).collect(),
+        ..Wishes::default()
+    }
+}

@@ -1,0 +1,80 @@
+//! A column is worded anew: which questions made from it follow, and which keep their words.
+//!
+//! From a collection and edits of its table to further edits that word kept questions as the
+//! table now does. A question follows if its words were those that the table gave it; what a
+//! person worded stays. Questions that nobody kept are worded from the table every time.
+
+use spinney_model::{AskOf, CharacterId, Edit, Fork, KeyId};
+use spinney_voice::wording;
+
+use crate::Collection;
+use crate::laid::{Laid, folded};
+
+/// The words that the table gives a question; None: it does not have what is asked.
+fn from_the_table(laid: &Laid, ask: &AskOf) -> Option<String> {
+    laid.ask(ask).map(|ask| wording::question(&laid.matrix, &ask))
+}
+
+/// The edits that follow from others.
+pub fn follow(before: &Collection, edits: &[Edit]) -> Vec<Edit> {
+    let words =
+        |edit: &Edit| matches!(edit, Edit::DescribeCharacter(..) | Edit::RenameState { .. });
+    let linked = before.keys.values().flat_map(|key| key.questions.values());
+    if !edits.iter().any(words) || !linked.into_iter().any(|question| question.ask.is_some()) {
+        return Vec::new();
+    }
+    let mut after = before.clone();
+    edits.iter().for_each(|edit| after.apply(edit));
+    let Some((old, new)) = Laid::of(before).zip(Laid::of(&after)) else { return Vec::new() };
+    let mut further = Vec::new();
+    for (key, drawn) in &before.keys {
+        for (at, question) in &drawn.questions {
+            let now = after.keys.get(key).and_then(|drawn| drawn.questions.get(at));
+            let Some((was, now)) = question.ask.as_ref().zip(now) else { continue };
+            let gave = from_the_table(&old, was);
+            if gave.is_none_or(|gave| folded(&gave) != folded(&question.words)) {
+                continue;
+            }
+            let gives = now.ask.as_ref().and_then(|ask| from_the_table(&new, ask));
+            if let Some(words) = gives.filter(|words| *words != now.words) {
+                further.push(Edit::Reword { key: *key, at: at.clone(), words });
+            }
+        }
+    }
+    further
+}
+
+/// A kept question about a column in words that are not the table's.
+pub struct OwnWords {
+    /// In which key.
+    pub key: KeyId,
+    /// At which place.
+    pub at: Fork,
+    /// What it says.
+    pub words: String,
+    /// What the table would ask.
+    pub of_the_table: String,
+}
+
+/// The kept questions whose words are a person's own; of one column, or of all.
+pub fn own_words(
+    collection: &Collection,
+    laid: &Laid,
+    of: Option<CharacterId>,
+) -> Vec<OwnWords> {
+    let mut own = Vec::new();
+    for (key, drawn) in &collection.keys {
+        for (at, question) in &drawn.questions {
+            let Some(ask) = &question.ask else { continue };
+            if of.is_some_and(|of| of != ask.character) {
+                continue;
+            }
+            let Some(of_the_table) = from_the_table(laid, ask) else { continue };
+            if folded(&of_the_table) != folded(&question.words) {
+                let (at, words) = (at.clone(), question.words.clone());
+                own.push(OwnWords { key: *key, at, words, of_the_table });
+            }
+        }
+    }
+    own
+}
