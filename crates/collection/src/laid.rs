@@ -63,20 +63,30 @@ pub fn said<'l>(collection: &Collection, laid: Option<&'l Laid>) -> Cow<'l, Sayi
 impl Laid {
     /// None: there is no kind yet.
     pub fn of(collection: &Collection) -> Option<Self> {
-        let typed = Self::with(collection, Sorted::default(), None)?;
+        Self::read(collection, &Settings::default())
+    }
+
+    /// The same, read in another way than the screens do.
+    pub fn read(collection: &Collection, settings: &Settings) -> Option<Self> {
+        let typed = Self::with(collection, settings, Sorted::default(), None)?;
         // What a side says depends on the states there are; hands add none.
         let sorted = Sorted::of(collection, &typed);
         if sorted.is_empty() {
             return Some(typed);
         }
-        Self::with(collection, sorted, Some(&typed))
+        Self::with(collection, settings, sorted, Some(&typed))
     }
 
-    fn with(collection: &Collection, sorted: Sorted, typed: Option<&Self>) -> Option<Self> {
+    fn with(
+        collection: &Collection,
+        settings: &Settings,
+        sorted: Sorted,
+        typed: Option<&Self>,
+    ) -> Option<Self> {
         let states = typed.map_or(BTreeMap::new(), |typed| states_known(typed, &sorted));
         let said = Sayings::of(collection, &sorted, &states);
         let sheets = sheets(collection, &said, &states);
-        let read = table::read(&sheets, &Settings::default()).ok()?;
+        let read = table::read(&sheets, settings).ok()?;
         let kinds = kinds_of(&read.matrix, collection);
         let by_name: BTreeMap<String, CharacterId> = collection
             .characters

@@ -4,13 +4,13 @@
 #![deny(clippy::print_stdout, clippy::print_stderr)]
 
 mod args;
-mod collection;
 mod command;
 mod failure;
 mod files;
 mod folder;
 mod named;
 mod near;
+mod opened;
 mod report;
 mod rescue;
 mod scenarios;

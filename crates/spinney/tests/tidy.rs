@@ -45,7 +45,17 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ),
         (
             "spinney",
-            vec!["model", "voice", "build", "check", "exchange", "press", "store", "desk"],
+            vec![
+                "model",
+                "voice",
+                "build",
+                "check",
+                "exchange",
+                "press",
+                "store",
+                "collection",
+                "desk",
+            ],
         ),
     ])
 }

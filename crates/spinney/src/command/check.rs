@@ -16,16 +16,16 @@ use crate::failure::Failure;
 use crate::files::{self, Over};
 use crate::folder::{self, Folder};
 use crate::report::{self, Ink};
-use crate::{collection, command, terminal};
+use crate::{command, opened, terminal};
 
 pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
     if args.key == Path::new("-") {
-        collection::stdin_once(&args.table)?;
+        opened::stdin_once(&args.table)?;
     }
-    let opened = collection::open(&args.table)?;
+    let opened = opened::open(&args.table)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
-    let text = collection::key(&args.key)?;
+    let text = opened::key(&args.key)?;
     let links = links(args.links.as_deref(), matrix, &mut findings)?;
     let given = read(&args.key, &text, matrix, links)?;
     // A table in which nothing can be asked has a key without questions, which only JSON can say.
@@ -95,7 +95,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
 /// A text in which there is no key: what it is instead, or how one is written.
 pub(crate) fn no_question(path: &Path, text: &str) -> Failure {
     let shown = path.display();
-    if collection::is_a_table(text) {
+    if opened::is_a_table(text) {
         return Failure::new(
             format!("{shown} is a table and not a key."),
             "Give the file with the numbered questions instead, such as ours.txt.",
@@ -114,7 +114,7 @@ pub(crate) fn links(
     findings: &mut Vec<Finding>,
 ) -> Result<Links, Failure> {
     let Some(path) = path else { return Ok(Links::default()) };
-    let (links, found) = Links::read(&collection::links(path)?, matrix);
+    let (links, found) = Links::read(&opened::links(path)?, matrix);
     findings.extend(found);
     Ok(links)
 }

@@ -14,10 +14,10 @@ use crate::args::{Explain, Format};
 use crate::command::key::{add_new, fine};
 use crate::failure::Failure;
 use crate::report::{self, Ink};
-use crate::{collection, command, terminal};
+use crate::{command, opened, terminal};
 
 pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
-    let opened = collection::open_for_a_key(&args.table)?;
+    let opened = opened::open_for_a_key(&args.table)?;
     command::enough_room(&opened.matrix, args.wishes.limits().1)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;

@@ -11,10 +11,10 @@ use crate::command::key::fine;
 use crate::command::wishes;
 use crate::failure::Failure;
 use crate::report::{self, Ink};
-use crate::{collection, command, terminal};
+use crate::{command, opened, terminal};
 
 pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
-    let opened = collection::open_for_a_key(&args.table)?;
+    let opened = opened::open_for_a_key(&args.table)?;
     few_enough(&opened.matrix)?;
     command::enough_room(&opened.matrix, spinney_build::USUAL_MEMORY)?;
     let (matrix, mut findings) = (&opened.matrix, opened.findings);

@@ -18,13 +18,13 @@ use crate::failure::Failure;
 use crate::files::Over;
 use crate::folder::{self, Folder};
 use crate::report::{self, Ink};
-use crate::{collection, command, terminal};
+use crate::{command, opened, terminal};
 
 pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
     if args.old == Path::new("-") {
-        collection::stdin_once(&args.table)?;
+        opened::stdin_once(&args.table)?;
     }
-    let opened = collection::open_for_a_key(&args.table)?;
+    let opened = opened::open_for_a_key(&args.table)?;
     command::enough_room(&opened.matrix, spinney_build::USUAL_MEMORY)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
@@ -98,9 +98,9 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
 ///
 /// With it who asked its questions. That a name is no kind any more is what revising is for, and is said among the changes.
 fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, AskedBy, Vec<Finding>), Failure> {
-    let text = collection::key(&args.old)?;
+    let text = opened::key(&args.old)?;
     let (links, more) = match &args.links {
-        Some(path) => Links::read(&collection::links(path)?, matrix),
+        Some(path) => Links::read(&opened::links(path)?, matrix),
         None => (Links::default(), Vec::new()),
     };
     let given = read(&args.old, &text, matrix, links)?;

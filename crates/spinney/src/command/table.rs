@@ -11,10 +11,10 @@ use crate::failure::Failure;
 use crate::files::Over;
 use crate::folder::Folder;
 use crate::report::{self, Ink};
-use crate::{collection, command, terminal};
+use crate::{command, opened, terminal};
 
 pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
-    let opened = collection::open(&args.table)?;
+    let opened = opened::open(&args.table)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
     let settings = command::settings(&args.answer, false);

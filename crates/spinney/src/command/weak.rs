@@ -12,10 +12,10 @@ use crate::args::{Format, Weak};
 use crate::command::key::fine;
 use crate::failure::Failure;
 use crate::report::{self, Ink};
-use crate::{collection, terminal};
+use crate::{opened, terminal};
 
 pub(crate) fn run(args: &Weak) -> Result<bool, Failure> {
-    let opened = collection::open(&args.table)?;
+    let opened = opened::open(&args.table)?;
     let (matrix, findings) = (&opened.matrix, opened.findings);
     let usual = WeakSettings::default();
     let settings = WeakSettings { steps: args.budget, cells_named: args.next, ..usual };

@@ -13,7 +13,7 @@ use spinney_voice::wording;
 
 use crate::failure::Failure;
 use crate::near::nearest;
-use crate::{args, collection, command};
+use crate::{args, command, opened};
 
 /// The wishes of the command line, and what could not be understood of the questions to keep.
 pub(crate) fn read(
@@ -102,7 +102,7 @@ fn kept(
 ) -> Result<(Option<Box<Kept>>, Vec<Finding>), Failure> {
     let text = match (&args.first, &args.keep) {
         (Some(question), _) => format!("1. {question} Yes -> ?, No -> ?\n"),
-        (None, Some(path)) => collection::key(path)?,
+        (None, Some(path)) => opened::key(path)?,
         (None, None) => return Ok((None, Vec::new())),
     };
     let mut findings = Vec::new();

@@ -1,4 +1,4 @@
-//! Reads what a person points at: a table with its sheets, its pictures, a key.
+//! Reads what a person points at: a table with its sheets, its pictures, a collection, a key.
 
 use std::collections::BTreeMap;
 use std::io::Read;
@@ -15,8 +15,10 @@ use spinney_press::sheet::picture::LONGEST_SIDE;
 use crate::failure::{self, Failure};
 use crate::{args, files, named};
 
+mod of_collection;
+
 /// A table as it was read.
-pub(crate) struct Collection {
+pub(crate) struct Opened {
     pub(crate) matrix: Matrix,
     pub(crate) findings: Vec<Finding>,
     pub(crate) pictures: BTreeMap<String, Picture>,
@@ -36,7 +38,7 @@ pub(crate) fn stdin_once(args: &args::Table) -> Result<(), Failure> {
 }
 
 /// Reads a table, its sheets and its pictures.
-pub(crate) fn open(args: &args::Table) -> Result<Collection, Failure> {
+pub(crate) fn open(args: &args::Table) -> Result<Opened, Failure> {
     let (table, beside) = if args.table.is_dir() {
         let table = args.table.join("table.csv");
         if !table.is_file() {
@@ -49,6 +51,9 @@ pub(crate) fn open(args: &args::Table) -> Result<Collection, Failure> {
     if args.table == Path::new("-") {
         let sheets = args::Table { table: PathBuf::new(), ..args.clone() };
         stdin_once(&sheets)?;
+    }
+    if of_collection::is_one(&table) {
+        return of_collection::open(&table, args);
     }
     let sheet = |given: &Option<PathBuf>, name: &str| -> Result<Option<Source>, Failure> {
         let found = beside.as_ref().map(|folder| folder.join(name)).filter(|p| p.exists());
@@ -65,11 +70,11 @@ pub(crate) fn open(args: &args::Table) -> Result<Collection, Failure> {
     let mut findings = read.findings;
     let folder = table.parent().map(Path::to_path_buf).unwrap_or_default();
     let pictures = pictures(&read.matrix, &folder, &mut findings);
-    Ok(Collection { matrix: read.matrix, findings, pictures })
+    Ok(Opened { matrix: read.matrix, findings, pictures })
 }
 
 /// The same for a key: there must be several kinds, and something that tells them apart.
-pub(crate) fn open_for_a_key(args: &args::Table) -> Result<Collection, Failure> {
+pub(crate) fn open_for_a_key(args: &args::Table) -> Result<Opened, Failure> {
     let opened = open(args)?;
     let matrix = &opened.matrix;
     if let [only] = matrix.taxa() {

@@ -1,0 +1,94 @@
+//! A collection is a table at the command line: what its screens hold, `spinney key` reads.
+
+use std::fs;
+use std::path::Path;
+
+use spinney_desk::Desk;
+use spinney_exchange::table::Source;
+use spinney_model::{CharacterId, Done, Edit, Entry, KindId};
+use spinney_store::Store;
+
+#[path = "program/run.rs"]
+mod run;
+
+use run::spinney;
+
+const FINDS: &str = "kind,edge,rings\nhazel,toothed,3\nbox,smooth,5\nelm,smooth,9\n";
+const KEY: &str = "1. Is the edge toothed? Yes -> hazel, No -> 2\n\
+                   2. Are there 7 or more rings? Yes -> elm, No -> box\n";
+
+fn desk(name: &str) -> std::path::PathBuf {
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("collection_as_table").join(name);
+    let _ = fs::remove_dir_all(&folder);
+    fs::create_dir_all(&folder).expect("a folder");
+    fs::write(folder.join("finds.csv"), FINDS).expect("written");
+    fs::write(folder.join("ours.txt"), KEY).expect("written");
+    let source = Source { name: "table".to_owned(), bytes: FINDS.as_bytes().to_vec() };
+    let lines = Desk::lines_of_table(&[source], 0).expect("it holds kinds");
+    let mut store = Store::create(&folder.join("walk.spinney")).expect("a file");
+    store.append(0, &lines, &[]).expect("kept");
+    folder
+}
+
+/// The name of the file apart, every command says the same of both.
+#[test]
+fn what_is_said_of_a_table_is_said_of_a_collection_that_holds_it() {
+    let folder = desk("the_same");
+    let before = fs::read(folder.join("walk.spinney")).expect("its bytes");
+    for rest in [
+        &["key"][..],
+        &["key", "--format", "json", "--gap", "1"],
+        &["check", "--key", "ours.txt"],
+        &["explain"],
+        &["weak"],
+        &["revise", "--old", "ours.txt"],
+        &["table"],
+        &["forgive", "--places", "1"],
+    ] {
+        let told = ["finds.csv", "walk.spinney"].map(|table| {
+            let args = [&rest[..1], &[table], &rest[1..]].concat();
+            let output = spinney(&folder, &args, "");
+            let text = String::from_utf8(output.stdout).expect("it speaks UTF-8");
+            assert!(output.stderr.is_empty() && text.len() > 100, "{args:?}: {text}");
+            (output.status.code(), text)
+        });
+        assert_eq!(told[0], told[1], "{rest:?}");
+    }
+    assert_eq!(fs::read(folder.join("walk.spinney")).expect("its bytes"), before);
+}
+
+#[test]
+fn an_edit_at_the_screens_changes_the_key() {
+    let folder = desk("an_edit");
+    let mut store = Store::open(&folder.join("walk.spinney")).expect("a collection");
+    let edit = Edit::SetCell {
+        kind: KindId(2),
+        character: CharacterId(1),
+        source: String::new(),
+        text: "wavy".to_owned(),
+    };
+    let line =
+        spinney_exchange::journal::write(&Entry { at: 1, done: Done::Edits(vec![edit]) });
+    let head = store.head().expect("its head");
+    store.append(head, &[line], &[]).expect("kept");
+    drop(store);
+    let output = spinney(&folder, &["table", "walk.spinney"], "");
+    let text = String::from_utf8(output.stdout).expect("it speaks UTF-8");
+    assert!(text.contains("wavy"), "{text}");
+}
+
+#[test]
+fn sheets_beside_a_collection_and_a_collection_as_output_are_refused() {
+    let folder = desk("refused");
+    let told = |args: &[&str]| {
+        let output = spinney(&folder, args, "");
+        (output.status.code(), String::from_utf8(output.stderr).expect("it speaks UTF-8"))
+    };
+    let (code, said) = told(&["key", "walk.spinney", "--kinds", "finds.csv"]);
+    assert_eq!(code, Some(2), "{said}");
+    assert!(said.contains("Leave out --characters, --kinds and --about."), "{said}");
+    let (code, said) =
+        told(&["check", "walk.spinney", "--key", "ours.txt", "--write-links", "walk.spinney"]);
+    assert_eq!(code, Some(2), "{said}");
+    assert!(Store::open(&folder.join("walk.spinney")).is_ok(), "it is still a collection");
+}
