@@ -1,5 +1,6 @@
 //! What the readers find around them: a table, and a collection that has been opened.
 
+#[cfg(feature = "screens")]
 use spinney_desk::Desk;
 use spinney_exchange::table::{self, Settings, Source, Sources};
 use spinney_model::Matrix;
@@ -24,6 +25,7 @@ pub fn matrix() -> Matrix {
     table::read(&sources, &Settings::default()).expect("the demo's table is read").matrix
 }
 
+#[cfg(feature = "screens")]
 /// The lines of a collection with the hedge walk in it.
 pub fn lines() -> Vec<Vec<u8>> {
     let sheets = [
@@ -34,6 +36,7 @@ pub fn lines() -> Vec<Vec<u8>> {
     Desk::lines_of_table(&sheets, 1).expect("the demo's table is taken in")
 }
 
+#[cfg(feature = "screens")]
 /// A desk with these lines.
 pub fn desk(lines: &[Vec<u8>]) -> Desk {
     Desk::open(lines.iter().map(Vec::as_slice)).expect("lines that a desk gave are read again")
