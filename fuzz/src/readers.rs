@@ -17,7 +17,7 @@ use zip::{CompressionMethod, ZipWriter, write::SimpleFileOptions};
 use crate::scenery;
 
 /// What each is called, the longest input that is tried, in bytes, and the reader.
-pub const READERS: &[(&str, usize, fn(&[u8]))] = &[
+pub(crate) const READERS: &[(&str, usize, fn(&[u8]))] = &[
     ("table-csv", 2_000, table_csv),
     ("table-xlsx", 16_000, table_xlsx),
     ("xlsx-parts", 4_000, xlsx_parts),
@@ -33,7 +33,7 @@ pub const READERS: &[(&str, usize, fn(&[u8]))] = &[
 /// Cuts an input into parts: a line of five equals signs lies between two of them.
 const BETWEEN: &[u8] = b"\n=====\n";
 
-pub fn parts(bytes: &[u8]) -> Vec<&[u8]> {
+pub(crate) fn parts(bytes: &[u8]) -> Vec<&[u8]> {
     let mut parts = Vec::new();
     let mut rest = bytes;
     while let Some(at) = rest.windows(BETWEEN.len()).position(|window| window == BETWEEN) {
@@ -63,8 +63,22 @@ fn read_table(sources: &Sources) {
         kinds: Some(source("kinds.csv", sheets.kinds.as_bytes())),
         about: Some(source("about.csv", sheets.about.as_bytes())),
     };
-    let again = table::read(&again, &Settings::default()).expect("what we write is a table");
-    assert_eq!(again.matrix, read.matrix, "the table changed by being written and read again");
+    let again = table::read(&again, &Settings::default());
+    let again = again.unwrap_or_else(|error| panic!("{error}: {}", sheets.table));
+    same(&again.matrix, &read.matrix);
+}
+
+/// Says where the first difference is, since a table is long.
+fn same(again: &Matrix, read: &Matrix) {
+    if again != read {
+        let (again, read) = (format!("{again:?}"), format!("{read:?}"));
+        let same = again.bytes().zip(read.bytes()).take_while(|(a, b)| a == b).count();
+        let near = |text: &str| {
+            let from = text.floor_char_boundary(same.saturating_sub(200));
+            text[from..text.floor_char_boundary(same + 100)].to_owned()
+        };
+        panic!("written and read again:\n  {}\nis not\n  {}", near(&again), near(&read));
+    }
 }
 
 fn table_csv(bytes: &[u8]) {

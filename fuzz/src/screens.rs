@@ -11,11 +11,8 @@ use spinney_press::picture;
 use crate::{readers, scenery};
 
 /// What each is called, the longest input that is tried, in bytes, and the reader.
-pub const READERS: &[(&str, usize, fn(&[u8]))] = &[
-    ("picture", 2_000, picture),
-    ("replay", 4_000, replay),
-    ("form", 2_000, form),
-];
+pub(crate) const READERS: &[(&str, usize, fn(&[u8]))] =
+    &[("picture", 2_000, picture), ("replay", 4_000, replay), ("form", 2_000, form)];
 
 /// What is kept of a picture is a picture, as upright and as large as it was.
 fn picture(bytes: &[u8]) {
@@ -39,11 +36,22 @@ fn replay(bytes: &[u8]) {
     }
 }
 
+fn form(bytes: &[u8]) {
+    kept(bytes);
+}
+
+/// How many forms of an input changed a collection with the hedge walk in it.
+///
 /// The first line is the address, the rest the fields of a form; without a second line a page is
 /// asked for. Each further part is one more form at the same desk, four at most.
-fn form(bytes: &[u8]) {
+pub(crate) fn kept(bytes: &[u8]) -> usize {
+    let mut kept = 0;
     static LINES: OnceLock<Vec<Vec<u8>>> = OnceLock::new();
-    let mut desk = scenery::desk(LINES.get_or_init(scenery::lines));
+    let lines = LINES.get_or_init(|| {
+        Desk::lines_of_table(&scenery::sheets(), 1).expect("the demo's table is taken in")
+    });
+    let lines = lines.iter().map(Vec::as_slice);
+    let mut desk = Desk::open(lines).expect("lines that a desk gave are read again");
     for part in readers::parts(bytes).into_iter().take(4) {
         let mut rows = part.splitn(2, |byte| *byte == b'\n');
         let address = String::from_utf8_lossy(rows.next().unwrap_or_default()).into_owned();
@@ -54,9 +62,11 @@ fn form(bytes: &[u8]) {
         }
         if let Reply::Keep { lines, then, .. } = desk.handle(&request) {
             desk.catch_up(lines.iter().map(Vec::as_slice)).expect("a desk reads its own lines");
+            kept += 1;
             if let Some(location) = then.location {
                 desk.handle(&Request::get(&location));
             }
         }
     }
+    kept
 }
