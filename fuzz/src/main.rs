@@ -6,17 +6,26 @@
 
 mod readers;
 mod scenery;
+#[cfg(feature = "screens")]
+mod screens;
 
 use std::sync::OnceLock;
 
-static READER: OnceLock<fn(&[u8])> = OnceLock::new();
+type Reader = fn(&[u8]);
+
+#[cfg(feature = "screens")]
+const READERS: &[&[(&str, usize, Reader)]] = &[readers::READERS, screens::READERS];
+#[cfg(not(feature = "screens"))]
+const READERS: &[&[(&str, usize, Reader)]] = &[readers::READERS];
+
+static READER: OnceLock<Reader> = OnceLock::new();
 
 libfuzzer_sys::fuzz_target!(|bytes: &[u8]| {
     let reader = READER.get_or_init(|| {
         let wanted = std::env::var("SPINNEY_READER").unwrap_or_default();
-        let found = readers::READERS.iter().find(|(name, _)| *name == wanted);
-        let Some((_, reader)) = found else {
-            let names: Vec<&str> = readers::READERS.iter().map(|(name, _)| *name).collect();
+        let all = || READERS.iter().copied().flatten();
+        let Some((_, _, reader)) = all().find(|(name, ..)| *name == wanted) else {
+            let names: Vec<&str> = all().map(|(name, ..)| *name).collect();
             eprintln!("Set SPINNEY_READER to one of: {}", names.join(", "));
             std::process::exit(2);
         };

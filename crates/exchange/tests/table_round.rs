@@ -9,6 +9,7 @@ use spinney_exchange::table::{Settings, Source, Sources, read, write};
 use spinney_model::{
     Cell, Character, CharacterIx, Difficulty, Governor, Instrument, Matrix, OtherName,
     Quantity, Scale, Scene, Season, SeenOn, Share, StateIx, Taxon, TaxonIx, Unit, Value,
+    WrittenIn,
 };
 
 /// What a name may look like at its most awkward.
@@ -96,6 +97,10 @@ fn scale(rng: &mut Rng) -> Scale {
 
 fn character(rng: &mut Rng, at: usize, above: &[Character]) -> Character {
     let mut character = Character::named(name(rng, at), scale(rng));
+    if matches!(character.scale, Scale::Measure { unit: Unit::Millimetres, .. }) {
+        let others = [None, Some(WrittenIn::Centimetres), Some(WrittenIn::Inches)];
+        character.written_in = others[rng.usize(..3)];
+    }
     character.question = text(rng);
     character.seen_on = SeenOn::ALL.into_iter().filter(|_| rng.bool()).collect();
     character.difficulty =
@@ -234,6 +239,29 @@ fn what_is_written_reads_back_equal() {
         assert_eq!(back.matrix.characters(), matrix.characters(), "round {round}\n{}", show());
         assert_eq!(back.matrix, matrix, "round {round}\n{}", show());
     }
+}
+
+/// A table of names is a table, whatever the names say.
+#[test]
+fn kinds_without_characters_read_back_equal() {
+    for name in ["Is the leaf lobed?", "Dear children, please bring a bag and your boots"] {
+        let taxa = vec![Taxon::named(name)];
+        let matrix = Matrix::new(Scene::default(), taxa, vec![], vec![vec![]]).unwrap();
+        let back = read(&sources(&matrix), &Settings::default()).unwrap();
+        assert_eq!(back.matrix, matrix);
+    }
+}
+
+/// Who calls a state "n/a" or "?" still has cells where nobody knows, or nothing is there.
+#[test]
+fn a_state_called_like_an_empty_cell_reads_back_equal() {
+    let states = ["n/a", "?", "Does not apply"].map(str::to_owned).to_vec();
+    let character = Character::named("edge", Scale::Words { states });
+    let cells = [Value::DoesNotApply, Value::Unknown].map(|value| vec![Cell::from(value)]);
+    let taxa = vec![Taxon::named("hazel"), Taxon::named("holly")];
+    let matrix = Matrix::new(Scene::default(), taxa, vec![character], cells.into()).unwrap();
+    let back = read(&sources(&matrix), &Settings::default()).unwrap();
+    assert_eq!(back.matrix, matrix);
 }
 
 #[test]

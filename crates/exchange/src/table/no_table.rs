@@ -55,7 +55,9 @@ pub(super) fn by_its_cells(grid: &Grid) -> Option<Instead> {
     let rows: Vec<Row<'_>> = grid.rows().take(ROWS).map(|(_, cells)| cells).collect();
     // Nobody begins a letter so.
     let headed = |row: &Row<'_>| row.len() > 1 && KINDS.contains(&fold(&row[0].1).as_str());
-    if rows.iter().take(3).any(headed) {
+    // What we write of kinds without characters.
+    let ours = rows.first().is_some_and(|row| row.len() == 1 && row[0].1 == super::write::KIND);
+    if ours || rows.iter().take(3).any(headed) {
         return None;
     }
     // No name of a kind asks anything: a key in words, cut at its commas.

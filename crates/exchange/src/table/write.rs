@@ -7,14 +7,17 @@
 use num_traits::{CheckedMul, ToPrimitive};
 use spinney_model::{
     Cell, Character, Difficulty, Matrix, OtherName, Quantity, Scale, Share, StateIx, Unit,
-    Value,
+    Value, WrittenIn,
 };
 
 use super::cell_text::{Part, What, understand};
 use super::kinds_sheet::is_language;
-use super::phrase::quote;
+use super::phrase::{fold, quote};
 use super::separated::needs_apostrophe;
 use super::{Sheets, about_sheet, characters_sheet, kinds_sheet, ratios};
+
+/// What is written above the names of the kinds.
+pub(super) const KIND: &str = "kind";
 
 /// Writes the four sheets of a matrix.
 pub(super) fn write(matrix: &Matrix) -> Sheets {
@@ -28,7 +31,7 @@ pub(super) fn write(matrix: &Matrix) -> Sheets {
 
 fn table(matrix: &Matrix) -> String {
     let names = matrix.characters().iter().map(|character| character.name.clone());
-    let mut rows = vec![std::iter::once("kind".to_owned()).chain(names).collect::<Vec<_>>()];
+    let mut rows = vec![std::iter::once(KIND.to_owned()).chain(names).collect::<Vec<_>>()];
     for taxon in matrix.taxon_indices() {
         let mut row = vec![matrix.taxon(taxon).name.clone()];
         for character in matrix.character_indices() {
@@ -72,8 +75,8 @@ pub(super) fn separated(rows: Vec<Vec<String>>) -> String {
 /// A cell as a person would type it.
 pub(crate) fn cell_text(cell: &Cell, scale: &Scale) -> String {
     let text = match (&cell.value, scale) {
-        (Value::Unknown, _) => "?".to_owned(),
-        (Value::DoesNotApply, _) => "n/a".to_owned(),
+        (Value::Unknown, _) => no_state(&["?", "unknown", "not known"], scale),
+        (Value::DoesNotApply, _) => no_state(&["n/a", "does not apply", "n.a."], scale),
         (Value::States(shares), Scale::Words { states }) => {
             let name = |state: &StateIx| word(&states[state.0]);
             return alternatives(shares, name, " ", cell.seen);
@@ -85,6 +88,16 @@ pub(crate) fn cell_text(cell: &Cell, scale: &Scale) -> String {
         _ => unreachable!("a matrix holds only cells that fit their columns"),
     };
     text + &seen_text(cell.seen)
+}
+
+/// The first of some texts that mean the same and is not what a state is called.
+fn no_state(texts: &[&str], scale: &Scale) -> String {
+    let is_state = |text: &str| match scale {
+        Scale::Words { states } => states.iter().any(|state| fold(state) == text),
+        _ => false,
+    };
+    let free = texts.iter().find(|text| !is_state(text)).unwrap_or(&texts[0]);
+    (*free).to_owned()
 }
 
 fn seen_text(seen: Option<u32>) -> String {
@@ -168,7 +181,8 @@ fn described(character: &Character, matrix: &Matrix) -> Vec<String> {
             let sign = match unit {
                 Unit::Unstated => "none",
                 Unit::Ratio => "ratio",
-                unit => unit.sign(),
+                // What its numbers are written in for people is said here and nowhere else.
+                unit => character.written_in.map_or(unit.sign(), WrittenIn::sign),
             };
             ("measure", String::new(), sign, range(*gap, *gap, *unit))
         }

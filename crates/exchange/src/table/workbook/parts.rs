@@ -136,16 +136,22 @@ impl Xml<'_> {
         Ok(match event {
             Event::Start(element) | Event::Empty(element) => Found::Start(element),
             Event::End(element) => Found::End(element.local_name().as_ref().to_owned()),
-            Event::Text(text) => Found::Text(text.xml10_content().into_owned()),
-            Event::CData(text) => Found::Text(text.xml10_content().into_owned()),
+            Event::Text(text) => Found::Text(without_nul(text.xml10_content().into_owned())),
+            Event::CData(text) => Found::Text(without_nul(text.xml10_content().into_owned())),
             Event::GeneralRef(reference) => Found::Text(match reference.resolve_char_ref() {
-                Ok(Some(sign)) => sign.to_string(),
+                Ok(Some(sign)) => without_nul(sign.to_string()),
                 _ => resolve_predefined_entity(&reference).unwrap_or_default().to_owned(),
             }),
             Event::Eof => Found::Eof,
             _ => Found::Text(String::new()),
         })
     }
+}
+
+/// A text without the one sign that XML does not have (XML 1.0, 2.2) and no table of ours may
+/// hold: with it, what was written would not be taken for text.
+fn without_nul(text: String) -> String {
+    if text.contains('\0') { text.replace('\0', "") } else { text }
 }
 
 /// A reader that stops when all parts together have given too much.
