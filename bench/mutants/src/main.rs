@@ -1,7 +1,7 @@
 //! Makes one line wrong and sees whether a test notices: many mutants, one build.
 //!
 //! ```text
-//! cargo run --release --manifest-path bench/mutants/Cargo.toml -- [SEED] [COUNT] [again]
+//! cargo run --release --manifest-path bench/mutants/Cargo.toml -- [SEED] [COUNT] [first|again] [SECONDS]
 //! ```
 //! From a seed to `target/mutants/result.tsv`: a line a mutant, with the test that caught it, or
 //! `missed`, or `not reached`. The tree is copied; a sample of all places where a line can be made
@@ -9,7 +9,8 @@
 //! mutants it reaches and how long it takes; then each mutant is switched on and the tests that
 //! reach it are run, the quickest first, until one fails or does not end. `again`, after the same
 //! seed and count and with the same sources: only those that no test caught yet, with the tests as
-//! they are now.
+//! they are now. SECONDS: of the tests that reach a mutant those are run, the quickest first, that
+//! together take so long (without it: 90).
 //!
 //! A mutant that nobody can see the effect of (a bound that is only less tight, an order that
 //! does not show) counts as missed here; whoever reads the list says which they are.
@@ -20,6 +21,7 @@ mod trying;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 use std::process::Command;
+use std::time::Duration;
 use std::{env, fs};
 
 use sites::Site;
@@ -41,6 +43,7 @@ fn main() {
     let seed: u64 = words.next().map_or(1, |seed| seed.parse().expect("the seed is a number"));
     let count: usize = words.next().map_or(300, |count| count.parse().expect("a number"));
     let again = words.next().is_some_and(|word| word == "again");
+    let enough = words.next().map_or(90, |seconds| seconds.parse().expect("a number"));
     let root =
         Path::new(env!("CARGO_MANIFEST_DIR")).join("../..").canonicalize().expect("here");
     let work = root.join("target/mutants");
@@ -90,7 +93,7 @@ fn main() {
     mutants.retain(|number, _| !spare.contains(number));
     println!("{} mutants are tried", mutants.len());
 
-    let trial = Trial::prepare(&tree, &work);
+    let trial = Trial::prepare(&tree, &work, Duration::from_secs(enough));
     let mut found = before.clone();
     for (number, Mutant { file, site, .. }) in &mutants {
         if before.get(number).is_some_and(|result| !is_open(result)) {

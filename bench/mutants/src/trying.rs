@@ -13,6 +13,10 @@ use std::time::{Duration, Instant, UNIX_EPOCH};
 const QUICK: Duration = Duration::from_millis(400);
 /// So long, besides eight times what it took, a test may take with a mutant.
 const GRACE: Duration = Duration::from_secs(15);
+/// A test that takes longer is left out.
+const LONGEST: Duration = Duration::from_secs(90);
+/// So much memory, in kibibytes, a test may hold with a mutant that never stops asking for more.
+const MEMORY: &str = "8388608";
 
 struct Test {
     program: PathBuf,
@@ -25,11 +29,14 @@ struct Test {
 /// All tests that pass without a mutant.
 pub struct Trial {
     tests: Vec<Test>,
+    /// A mutant is tried with the quickest of the tests that reach it, which together take so
+    /// long without it.
+    enough: Duration,
 }
 
 impl Trial {
     /// Builds the tests and runs each once; not those of programs that are the same as last time.
-    pub fn prepare(tree: &Path, work: &Path) -> Self {
+    pub fn prepare(tree: &Path, work: &Path, enough: Duration) -> Self {
         let mut known = Known::read(&work.join("tests.tsv"));
         let reached = work.join("reached.txt");
         let mut tests = Vec::new();
@@ -45,9 +52,9 @@ impl Trial {
                 if !known.tests.contains_key(&of) {
                     let _ = fs::remove_file(&reached);
                     let begun = Instant::now();
-                    let mut run = Command::new(&program);
+                    let mut run = limited(&program);
                     run.env("SPINNEY_REACHED", &reached);
-                    let failed = failed(run, &folder, &[name], Duration::from_secs(600));
+                    let failed = failed(run, &folder, &[name], LONGEST);
                     let took = begun.elapsed();
                     let text = fs::read_to_string(&reached).unwrap_or_default();
                     let reaches = text.lines().filter_map(|line| line.parse().ok()).collect();
@@ -55,7 +62,9 @@ impl Trial {
                 }
                 let (passed, took, reaches) = known.tests[&of].clone();
                 if !passed {
-                    println!("left out, since it fails without a mutant: {name}");
+                    println!(
+                        "left out, since it fails without a mutant or takes too long: {name}"
+                    );
                     continue;
                 }
                 let (program, folder) = (program.clone(), folder.clone());
@@ -64,7 +73,7 @@ impl Trial {
         }
         let all: Duration = tests.iter().map(|test| test.took).sum();
         println!("{} tests, {all:.0?} one after the other", tests.len());
-        Self { tests }
+        Self { tests, enough }
     }
 
     /// The test that notices a mutant of a file, or `missed`, or `not reached`.
@@ -87,8 +96,13 @@ impl Trial {
             let own = file.iter().nth(1) == crate_;
             (tests[0].took >= QUICK, !own, together)
         });
+        let mut all = Duration::ZERO;
         for tests in runs {
-            let mut run = Command::new(&tests[0].program);
+            all += tests.iter().map(|test| test.took).sum::<Duration>();
+            if all > self.enough {
+                break;
+            }
+            let mut run = limited(&tests[0].program);
             run.env("SPINNEY_MUTANT", mutant.to_string());
             let names: Vec<&str> = tests.iter().map(|test| test.name.as_str()).collect();
             let took: Duration = tests.iter().map(|test| test.took).sum();
@@ -135,6 +149,13 @@ fn stamp(program: &Path) -> String {
     let built = fs::metadata(program).and_then(|known| known.modified()).expect("it was built");
     let built = built.duration_since(UNIX_EPOCH).expect("after 1970");
     format!("{}@{}", program.display(), built.as_nanos())
+}
+
+fn limited(program: &Path) -> Command {
+    let mut run = Command::new("sh");
+    let script = format!("ulimit -v {MEMORY}; exec \"$0\" \"$@\"");
+    run.args(["-c", &script]).arg(program);
+    run
 }
 
 /// The test that fails, or does not end in time; None: all pass. Whatever they started ends with
