@@ -23,12 +23,16 @@ leaflets,form = feather
 ";
 
 fn ways(args: &[&str]) -> Output {
+    ways_of(FINDS, args)
+}
+
+fn ways_of(finds: &str, args: &[&str]) -> Output {
     let folder = std::env::temp_dir().join(format!("spinney-ways-{}", std::process::id()));
     std::fs::create_dir_all(&folder).expect("a folder");
     std::fs::write(folder.join("characters.csv"), CHARACTERS).expect("a file");
     let mut all = vec!["ways", "-", "--characters", "characters.csv"];
     all.extend(args);
-    spinney(&folder, &all, FINDS)
+    spinney(&folder, &all, finds)
 }
 
 fn text(output: &Output) -> String {
@@ -56,6 +60,20 @@ fn four_ways_make_two_questions_of_it() {
 ";
     assert!(text.starts_with(expected), "{text}");
     assert!(text.contains("A find takes 1.57 questions on average and 2 at most"), "{text}");
+}
+
+#[test]
+fn one_number_alone_is_no_range() {
+    let finds = "kind,leaflets\nalpha,3\nbeta,5\ngamma,6\ndelta,7\n";
+    let text = text(&ways_of(finds, &["--most", "4"]));
+    let expected = "\
+1. Leaflets:
+   4 or fewer → alpha
+   5 → beta
+   6 → gamma
+   7 or more → delta
+";
+    assert!(text.starts_with(expected), "{text}");
 }
 
 #[test]
