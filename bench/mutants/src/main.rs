@@ -1,13 +1,16 @@
 //! Makes one line wrong and sees whether a test notices: many mutants, one build.
 //!
 //! ```text
-//! cargo run --release --manifest-path bench/mutants/Cargo.toml -- [SEED] [COUNT]
+//! cargo run --release --manifest-path bench/mutants/Cargo.toml -- [SEED] [COUNT] [first|again] [SECONDS]
 //! ```
 //! From a seed to `target/mutants/result.tsv`: a line a mutant, with the test that caught it, or
 //! `missed`, or `not reached`. The tree is copied; a sample of all places where a line can be made
 //! wrong gets a switch; what does not compile is taken out; each test is run once to see which
 //! mutants it reaches and how long it takes; then each mutant is switched on and the tests that
-//! reach it are run, the quickest first, until one fails or does not end.
+//! reach it are run, the quickest first, until one fails or does not end. `again`, after the same
+//! seed and count and with the same sources: only those that no test caught yet, with the tests as
+//! they are now. SECONDS: of the tests that reach a mutant those are run, the quickest first, that
+//! together take so long (without it: 90).
 //!
 //! A mutant that nobody can see the effect of (a bound that is only less tight, an order that
 //! does not show) counts as missed here; whoever reads the list says which they are.
@@ -18,6 +21,7 @@ mod trying;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 use std::process::Command;
+use std::time::Duration;
 use std::{env, fs};
 
 use sites::Site;
@@ -38,137 +42,191 @@ fn main() {
     let mut words = env::args().skip(1);
     let seed: u64 = words.next().map_or(1, |seed| seed.parse().expect("the seed is a number"));
     let count: usize = words.next().map_or(300, |count| count.parse().expect("a number"));
+    let again = words.next().is_some_and(|word| word == "again");
+    let enough = words.next().map_or(90, |seconds| seconds.parse().expect("a number"));
     let root =
         Path::new(env!("CARGO_MANIFEST_DIR")).join("../..").canonicalize().expect("here");
     let work = root.join("target/mutants");
     let tree = work.join("tree");
-    copy(&root, &tree);
-    add_switch(&tree);
+    if !again {
+        let _ = fs::remove_dir_all(&tree);
+    }
+    let mut files = copied(&root);
+    add_switch(&mut files);
 
-    let mut mutants = chosen(&tree, seed, (count as f64 * SPARE) as usize);
+    let mut mutants = chosen(&files, seed, (count as f64 * SPARE) as usize);
     println!("{} mutants chosen with seed {seed}", mutants.len());
-    let originals: BTreeMap<PathBuf, String> = mutants
+    let results = work.join("result.tsv");
+    let before = if again { read_results(&results) } else { BTreeMap::new() };
+    let originals: Files = mutants
         .values()
-        .map(|mutant| (mutant.file.clone(), read(&tree.join(&mutant.file))))
+        .map(|mutant| (mutant.file.clone(), files[&mutant.file].clone()))
         .collect();
+    let taken_out = work.join("taken_out.txt");
+    if again {
+        let known = read(&taken_out);
+        let known: BTreeSet<usize> =
+            known.lines().filter_map(|number| number.parse().ok()).collect();
+        mutants.retain(|number, _| !known.contains(number));
+    } else {
+        let _ = fs::remove_file(&results);
+    }
+    let mut all_wrong = String::new();
     loop {
-        write_switched(&tree, &originals, &mutants);
+        write_switched(&mut files, &originals, &mutants);
+        put(&tree, &files, &root);
+        if again {
+            break;
+        }
         let wrong = uncompilable(&tree, &work);
         if wrong.is_empty() {
             break;
         }
-        println!("{} do not compile and are taken out", wrong.len());
+        println!("{} do not compile and are taken out: {wrong:?}", wrong.len());
         mutants.retain(|number, _| !wrong.contains(number));
+        all_wrong.extend(wrong.iter().map(|number| format!("{number}\n")));
+    }
+    if !again {
+        fs::write(taken_out, all_wrong).expect("written");
     }
     let spare: Vec<usize> = mutants.keys().skip(count).copied().collect();
     mutants.retain(|number, _| !spare.contains(number));
     println!("{} mutants are tried", mutants.len());
 
-    let trial = Trial::prepare(&tree, &work);
-    let mut lines = vec!["mutant\tplace\tchange\tresult".to_owned()];
-    let mut sums: BTreeMap<&str, usize> = BTreeMap::new();
+    let trial = Trial::prepare(&tree, &work, Duration::from_secs(enough));
+    let mut found = before.clone();
     for (number, Mutant { file, site, .. }) in &mutants {
-        let result = trial.of(*number);
-        let sort = match result.as_str() {
-            "missed" | "not reached" => result.clone(),
-            _ => "caught".to_owned(),
-        };
-        let sort = ["missed", "not reached", "caught"].into_iter().find(|word| *word == sort);
-        *sums.entry(sort.expect("one of three")).or_default() += 1;
-        let place = format!("{}:{}", file.display(), site.line);
-        println!("{number}\t{place}\t{}\t{result}", site.change);
-        lines.push(format!("{number}\t{place}\t{}\t{result}", site.change));
-        fs::write(work.join("result.tsv"), lines.join("\n") + "\n").expect("written");
+        if before.get(number).is_some_and(|result| !is_open(result)) {
+            continue;
+        }
+        let result = trial.of(*number, file);
+        println!("{number}\t{}:{}\t{}\t{result}", file.display(), site.line, site.change);
+        found.insert(*number, result);
+        let mut lines = "mutant\tplace\tchange\tresult\n".to_owned();
+        for (number, result) in &found {
+            let Mutant { file, site, .. } = &mutants[number];
+            let place = format!("{}:{}", file.display(), site.line);
+            lines += &format!("{number}\t{place}\t{}\t{result}\n", site.change);
+        }
+        fs::write(&results, lines).expect("written");
     }
-    println!("{sums:?} of {}; {}", mutants.len(), work.join("result.tsv").display());
+    let open = |word: &str| found.values().filter(|result| *result == word).count();
+    let (missed, unreached) = (open("missed"), open("not reached"));
+    let caught = found.len() - missed - unreached;
+    println!(
+        "{caught} caught, {missed} missed, {unreached} not reached: {}",
+        results.display()
+    );
+}
+
+fn is_open(result: &str) -> bool {
+    ["missed", "not reached"].contains(&result)
+}
+
+/// What an earlier run found, by the number of the mutant.
+fn read_results(file: &Path) -> BTreeMap<usize, String> {
+    let text = fs::read_to_string(file).unwrap_or_default();
+    let rows = text.lines().skip(1).filter_map(|line| {
+        let number = line.split('\t').next()?.parse().ok()?;
+        Some((number, line.rsplit('\t').next()?.to_owned()))
+    });
+    rows.collect()
 }
 
 fn read(path: &Path) -> String {
     fs::read_to_string(path).unwrap_or_else(|error| panic!("{}: {error}", path.display()))
 }
 
-/// The files that git knows, as they stand now.
-fn copy(root: &Path, tree: &Path) {
-    let _ = fs::remove_dir_all(tree);
-    let listed = Command::new("git").args(["ls-files", "-z"]).current_dir(root).output();
+/// A tree of files before it is written: path from the root → what it holds.
+type Files = BTreeMap<PathBuf, Vec<u8>>;
+
+/// The files that git knows, as they stand now, and those that are new.
+fn copied(root: &Path) -> Files {
+    let listed = Command::new("git")
+        .args(["ls-files", "-z", "--cached", "--others", "--exclude-standard"])
+        .current_dir(root)
+        .output();
     let listed =
         String::from_utf8(listed.expect("git is here").stdout).expect("names are text");
+    let mut files = Files::new();
     for name in listed.split('\0').filter(|name| !name.is_empty()) {
-        let to = tree.join(name);
-        fs::create_dir_all(to.parent().expect("inside the tree")).expect("made");
-        if let Err(error) = fs::copy(root.join(name), &to) {
-            println!("left out: {name}: {error}");
+        match fs::read(root.join(name)) {
+            Ok(bytes) => _ = files.insert(PathBuf::from(name), bytes),
+            Err(error) => println!("left out: {name}: {error}"),
         }
     }
+    files
+}
+
+/// Writes what differs, so that only that is compiled again.
+fn put(tree: &Path, files: &Files, root: &Path) {
+    for (name, bytes) in files {
+        let to = tree.join(name);
+        if fs::read(&to).ok().as_deref() != Some(bytes) {
+            fs::create_dir_all(to.parent().expect("inside the tree")).expect("made");
+            fs::write(&to, bytes).expect("written");
+            if let Ok(known) = fs::metadata(root.join(name)) {
+                fs::set_permissions(&to, known.permissions()).expect("ours");
+            }
+        }
+    }
+}
+
+fn text<'f>(files: &'f Files, name: &Path) -> &'f str {
+    std::str::from_utf8(&files[name]).expect("it is text")
 }
 
 /// The crate with the switch, and every crate's dependency on it.
-fn add_switch(tree: &Path) {
-    let at = tree.join("mutant_switch");
-    fs::create_dir_all(at.join("src")).expect("made");
+fn add_switch(files: &mut Files) {
     let manifest =
         "[package]\nname = \"spinney-switch\"\nversion = \"0.1.0\"\nedition = \"2024\"\n";
-    fs::write(at.join("Cargo.toml"), manifest).expect("written");
-    fs::write(at.join("src/lib.rs"), include_str!("switch.rs")).expect("written");
-    for crate_ in folders(&tree.join("crates")) {
+    files.insert("mutant_switch/Cargo.toml".into(), manifest.into());
+    files.insert("mutant_switch/src/lib.rs".into(), include_str!("switch.rs").into());
+    for crate_ in crates(files) {
         let path = crate_.join("Cargo.toml");
         let dependency = "spinney-switch = { path = \"../../mutant_switch\" }";
-        let mut text = read(&path);
-        match text.contains("\n[dependencies]\n") {
+        let text = text(files, &path);
+        let text = match text.contains("\n[dependencies]\n") {
             true => {
-                text = text.replacen(
-                    "\n[dependencies]\n",
-                    &format!("\n[dependencies]\n{dependency}\n"),
-                    1,
-                );
+                let with = format!("\n[dependencies]\n{dependency}\n");
+                text.replacen("\n[dependencies]\n", &with, 1)
             }
-            false => text += &format!("\n[dependencies]\n{dependency}\n"),
-        }
-        fs::write(path, text).expect("written");
+            false => format!("{text}\n[dependencies]\n{dependency}\n"),
+        };
+        files.insert(path, text.into());
     }
-    let path = tree.join("Cargo.toml");
-    let text = read(&path).replace("[\"crates/*\"]", "[\"crates/*\", \"mutant_switch\"]");
+    let path = PathBuf::from("Cargo.toml");
+    let text =
+        text(files, &path).replace("[\"crates/*\"]", "[\"crates/*\", \"mutant_switch\"]");
     // Warnings of code that nobody will read.
     let text = text.replace("= \"warn\"", "= \"allow\"").replace("= \"deny\"", "= \"allow\"");
-    fs::write(path, text).expect("written");
+    files.insert(path, text.into());
 }
 
-fn folders(at: &Path) -> Vec<PathBuf> {
-    let entries = fs::read_dir(at).expect("a folder").map(|entry| entry.expect("read").path());
-    let mut folders: Vec<PathBuf> = entries.filter(|path| path.is_dir()).collect();
-    folders.sort();
-    folders
+fn crates(files: &Files) -> Vec<PathBuf> {
+    let manifests = files.keys().filter(|name| name.ends_with("Cargo.toml"));
+    let folders = manifests.filter_map(|name| name.parent());
+    folders.filter(|name| name.parent() == Some("crates".as_ref())).map(PathBuf::from).collect()
 }
 
-/// The sources of the crates, tests and what only tests use apart.
-fn sources(at: &Path, into: &mut Vec<PathBuf>) {
-    let mut entries: Vec<PathBuf> =
-        fs::read_dir(at).expect("a folder").map(|entry| entry.expect("read").path()).collect();
-    entries.sort();
-    for path in entries {
-        let name = path.file_name().and_then(|name| name.to_str()).unwrap_or("").to_owned();
-        if path.is_dir() && name != "tests" {
-            sources(&path, into);
-        } else if name.ends_with(".rs") && name != "tests.rs" && name != "schema.rs" {
-            into.push(path);
-        }
-    }
+/// Whether a file is a source of a crate, and no test and nothing that only tests use.
+fn is_source(name: &Path) -> bool {
+    let mut parts = name.iter().map(|part| part.to_str().unwrap_or(""));
+    let (room, crate_, src) = (parts.next(), parts.next(), parts.next());
+    let rest: Vec<&str> = parts.collect();
+    let tests = ["tests", "tests.rs", "schema.rs"];
+    (room, src) == (Some("crates"), Some("src"))
+        && crate_ != Some("fixtures")
+        && name.extension().is_some_and(|end| end == "rs")
+        && !rest.iter().any(|part| tests.contains(part))
 }
 
-fn chosen(tree: &Path, seed: u64, count: usize) -> BTreeMap<usize, Mutant> {
+fn chosen(files: &Files, seed: u64, count: usize) -> BTreeMap<usize, Mutant> {
     let mut all = Vec::new();
-    for crate_ in folders(&tree.join("crates")) {
-        if crate_.ends_with("fixtures") {
-            continue;
-        }
-        let mut files = Vec::new();
-        sources(&crate_.join("src"), &mut files);
-        for file in files {
-            let parsed = syn::parse_file(&read(&file)).expect("the tree compiles");
-            let name = file.strip_prefix(tree).expect("inside").to_owned();
-            for (place, site) in sites::sites(&parsed).into_iter().enumerate() {
-                all.push(Mutant { file: name.clone(), place, site });
-            }
+    for file in files.keys().filter(|name| is_source(name)) {
+        let parsed = syn::parse_file(text(files, file)).expect("the tree compiles");
+        for (place, site) in sites::sites(&parsed).into_iter().enumerate() {
+            all.push(Mutant { file: file.clone(), place, site });
         }
     }
     println!("{} places where a line can be made wrong", all.len());
@@ -176,21 +234,14 @@ fn chosen(tree: &Path, seed: u64, count: usize) -> BTreeMap<usize, Mutant> {
     all.into_iter().take(count).enumerate().collect()
 }
 
-fn write_switched(
-    tree: &Path,
-    originals: &BTreeMap<PathBuf, String>,
-    mutants: &BTreeMap<usize, Mutant>,
-) {
-    for (file, text) in originals {
+fn write_switched(files: &mut Files, originals: &Files, mutants: &BTreeMap<usize, Mutant>) {
+    for file in originals.keys() {
         let here = mutants.iter().filter(|(_, mutant)| mutant.file == *file);
         let here: BTreeMap<usize, usize> =
             here.map(|(number, mutant)| (mutant.place, *number)).collect();
-        let parsed = syn::parse_file(text).expect("it was parsed before");
+        let parsed = syn::parse_file(text(originals, file)).expect("it was parsed before");
         let switched = prettyplease::unparse(&sites::switched(&parsed, &here));
-        let path = tree.join(file);
-        if fs::read_to_string(&path).ok().as_deref() != Some(&switched) {
-            fs::write(path, switched).expect("written");
-        }
+        files.insert(file.clone(), switched.into());
     }
 }
 

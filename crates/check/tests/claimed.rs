@@ -455,3 +455,16 @@ fn of_early_wishes_no_certificate_speaks() {
     let report = opinion(&matrix(TWIGS), BY_LOBES, &carried);
     assert!(matches!(report.proof, Proof::Confirmed(Road::EveryKey { .. })), "{report:#?}");
 }
+
+/// One mistake is said once: a wrong effort is no second fault of the bound that goes with it.
+#[test]
+fn a_wrong_effort_is_not_said_of_the_bound_as_well() {
+    let matrix = matrix(TWIGS);
+    let found = |claim: &Claim| codes(&opinion(&matrix, BY_EDGE, claim).findings);
+    let right = claim(8, Wishes::default());
+    assert_eq!(found(&right), []);
+    assert_eq!(found(&claim(7, Wishes::default())), [Code::CostWrong]);
+    // The effort is right, and said to be the least, but less was proved.
+    let bound = Claim { lower_bound: whole(7), ..right };
+    assert_eq!(found(&bound), [Code::BoundWrong]);
+}

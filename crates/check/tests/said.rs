@@ -360,3 +360,16 @@ fn who_never_comes_out_below_a_lost_question_is_named() {
     assert!(one.starts_with("lime never comes out"), "{one}");
     assert_eq!(names(&lost("beech / hazel")), None, "both come out elsewhere");
 }
+
+/// Questions that hang together and to which nobody gets are told of once, at the first.
+#[test]
+fn a_lost_part_of_a_key_is_told_of_once_at_its_first_question() {
+    let matrix = matrix("edge: toothed, smooth\nhazel | toothed\nbeech | smooth");
+    let text = "1. Is it toothed? [edge = toothed] -> hazel / beech
+                2. Is it smooth? [edge = smooth] -> 3 / hazel
+                3. Is the edge smooth? [edge = smooth] -> 4 / hazel
+                4. Is the edge toothed? [edge = toothed] -> hazel / beech";
+    let found = check(&matrix, &key(&matrix, text), None, &Settings::default()).findings;
+    let lost = found.iter().filter(|finding| finding.code == Code::Unreachable);
+    assert_eq!(lost.map(|finding| &finding.place).collect::<Vec<_>>(), [&Place::Couplet(2)]);
+}

@@ -4,7 +4,7 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
-use spinney_model::{AskOf, AskedOf, CharacterId, Edit, Fork, KeyId, Quantity};
+use spinney_model::{AskOf, AskedOf, CharacterId, Edit, Fork, KeyId, KindId, Quantity};
 
 const SIX: &str = "sallow\nguelder rose\nspindle\nalder\naspen\nyew";
 
@@ -176,4 +176,25 @@ fn hostile_words_stay_words() {
         let page = group.get(path);
         assert!(!page.contains("<script>alert") && !page.contains("\" onload=\"x"), "{path}");
     }
+}
+
+#[test]
+fn a_card_says_which_group_it_lies_there_by() {
+    let mut group = AtTheDesk::empty();
+    group.paste("kind,edge\noak,smooth\nelm,toothed\nlime,\n");
+    group.post("/do/start-heaps", &[("name", "Group Blue")]);
+    let (kind, character) = (KindId(3), CharacterId(1));
+    let (source, text) = ("Moss".to_owned(), "toothed".to_owned());
+    let yes = AskedOf::States(vec!["toothed".to_owned()]);
+    group.does(vec![
+        Edit::SetCell { kind, character, source, text },
+        Edit::Ask {
+            key: KeyId(1),
+            at: Fork::default(),
+            words: "Is the edge toothed?".to_owned(),
+            ask: Some(AskOf { character, yes }),
+        },
+    ]);
+    let page = group.get("/heaps?key=1");
+    assert_eq!(page.matches("says Moss").count(), 1, "lime, and neither oak nor elm: {page}");
 }

@@ -171,6 +171,20 @@ fn a_threshold_moves_between_the_ranges_and_not_into_one() {
 }
 
 #[test]
+fn the_shaded_band_is_drawn_whole_on_both_sides_of_the_cut_off() {
+    let mut group = AtTheDesk::empty();
+    group.paste("kind,stalk length (mm)\nhazel,5-10\noak,30\n");
+    start(&mut group, "Stalks", "finish");
+    // At the very end of what was measured: the band goes on beyond it.
+    let page = change(&mut group, "threshold", "", &[("number", "30")]);
+    let number = |name: &str| -> f64 {
+        between(&page, &format!("{name}=\""), "\"").parse().expect("a number")
+    };
+    let (low, high, gap) = (number("data-low"), number("data-high"), number("data-gap"));
+    assert!(gap > 0.0 && low < 5.0 && high > 30.0 + gap, "{low} to {high} with {gap}");
+}
+
+#[test]
 fn two_keys_lie_side_by_side() {
     let mut teacher = found();
     start(&mut teacher, "Group Blue", "empty");

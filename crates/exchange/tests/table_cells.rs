@@ -395,3 +395,19 @@ fn no_length_is_less_than_nothing() {
     assert!(codes.contains(&Code::CellNotUnderstood), "{codes:?}");
     assert!(read.findings.iter().any(|f| f.sentence.contains("less than nothing")));
 }
+
+#[test]
+fn a_column_is_called_a_ratio_by_its_sort_of_values_or_by_its_unit() {
+    for sheet in
+        ["character | values\n slimness | ratio", "character | unit\n slimness | ratio"]
+    {
+        let read = with_characters("kind | slimness\n a | 2\n b | 3", Some(sheet));
+        let scale = &read.matrix.character(CharacterIx(0)).scale;
+        assert!(
+            matches!(scale, Scale::Measure { unit: Unit::Ratio, .. }),
+            "{sheet}: {scale:?}"
+        );
+        assert_eq!(told(&read, Code::SheetDisagrees), [""; 0], "{sheet}");
+        assert_eq!(value(&read, 1, 0), mm(3_000, 3_000), "{sheet}");
+    }
+}

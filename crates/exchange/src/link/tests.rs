@@ -125,22 +125,20 @@ fn linked_in(matrix: &Matrix, wording: Wording) -> (Option<String>, LinkReport) 
 }
 
 #[test]
-fn nine_in_ten_questions_link_right_and_none_wrong() {
-    let mut right = 0;
+fn questions_link_right_but_for_one_that_is_asked_back_and_none_wrong() {
+    // A leaf can prickle by its hairs as well: better asked than guessed, and no worse if linked.
+    let may_be_asked_back = ["Is the leaf prickly?"];
     for (sentence, wanted) in LINKABLE {
         let (found, report) = linked(Wording::Question((*sentence).to_owned()));
         let wanted = wanted.replace('"', "");
         match found {
-            Some(found) => {
-                assert_eq!(found, wanted, "{sentence}: {:?}", report.proposals);
-                right += 1;
+            Some(found) => assert_eq!(found, wanted, "{sentence}: {:?}", report.proposals),
+            None => {
+                let may = may_be_asked_back.contains(sentence);
+                assert!(may, "not linked: {sentence}: {:?}", report.findings);
             }
-            None => println!("not linked: {sentence}: {:?}", report.findings),
         }
     }
-    assert!(LINKABLE.len() >= 40);
-    assert!(right * 10 >= LINKABLE.len() * 9, "{right} of {}", LINKABLE.len());
-    println!("{right} of {} link by themselves", LINKABLE.len());
 }
 
 #[test]
@@ -239,21 +237,11 @@ fn other_things_than_leaves_link_too() {
         ("Is it scary?", None),
     ];
     let matrix = pond();
-    let mut linked = 0;
     for (sentence, wanted) in wanted {
         let (found, report) = linked_in(&matrix, Wording::Question((*sentence).to_owned()));
-        match (&found, wanted) {
-            (Some(found), Some(wanted)) => {
-                assert_eq!(found, &wanted.replace('"', ""), "{sentence}");
-                linked += 1;
-            }
-            (Some(_), None) => panic!("{sentence}: {:?}", report.proposals),
-            (None, _) => println!("not linked: {sentence}: {:?}", report.findings),
-        }
+        let wanted = wanted.map(|wanted| wanted.replace('"', ""));
+        assert_eq!(found, wanted, "{sentence}: {report:?}");
     }
-    let linkable = wanted.iter().filter(|(_, wanted)| wanted.is_some()).count();
-    println!("{linked} of {linkable}");
-    assert!(linked * 10 >= linkable * 9, "{linked} of {linkable}");
 }
 
 /// A table in German, with a column of yes and no.

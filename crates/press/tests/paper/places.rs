@@ -1,8 +1,10 @@
 //! Where things stand on a sheet: the numbers of pages, words beside their arrows, and what stands
 //! where a key has no question yet.
 
+use std::collections::BTreeSet;
+
 use spinney_press::sheet::{Page, Placed, Role, What};
-use spinney_press::{Paper, Stamp, key_pages, today};
+use spinney_press::{Paper, Stamp, key_pages, today, try_out};
 
 use crate::hedge::hedge_walk;
 
@@ -84,4 +86,20 @@ fn where_an_answer_leads_stands_behind_its_arrow() {
         }
     }
     assert!(seen >= 8, "{seen} answers lead to a question");
+}
+
+/// Twelve kinds leave room for two strips one beneath the other: none is stretched to a page.
+#[test]
+fn as_many_strips_to_tick_stand_on_a_page_as_it_has_room_for() {
+    let walked = hedge_walk();
+    let sheet = try_out::sheet(&walked.booklet(Stamp::None), Paper::A4);
+    let strips = |page: &Page| {
+        let placed = page.placed();
+        let heads = placed
+            .iter()
+            .filter(|thing| words(thing).is_some_and(|words| words == "Does it come out?"));
+        heads.map(|thing| thing.rect.y.round() as i64).collect::<BTreeSet<_>>().len()
+    };
+    let rows: Vec<usize> = sheet.pages.iter().map(strips).filter(|rows| *rows > 0).collect();
+    assert_eq!(rows, [2]);
 }

@@ -121,6 +121,9 @@ fn a_listener_hears_headings_lists_tables_and_pictures() {
             "Figure",
         ],
     );
+    // The list of contents that a reader of the file sees.
+    let listed = String::from_utf8_lossy(&pdf).into_owned();
+    assert!(listed.contains("/Outlines") && listed.contains("(How to use this key)"));
     let info = poppler("pdfinfo", &[], "tags.pdf", &pdf);
     assert!(even(&info).contains("Tagged: yes"), "{info}");
     assert!(!info.contains("CreationDate"), "{info}");

@@ -198,3 +198,16 @@ fn a_question_outlasts_the_only_cell_with_its_state() {
     let of = collection.keys[&fern].questions[&Fork::default()].ask.clone();
     assert!(laid.ask(&of.expect("it is linked")).is_some());
 }
+
+/// Whoever says a third thing under the same words is told from the first two by a number.
+#[test]
+fn what_one_group_says_in_three_places_has_three_names_in_order() {
+    let mut collection = table();
+    for (key, side) in [(1, Side::Yes), (2, Side::No), (3, Side::Both)] {
+        let key = group(&mut collection, key, "Fern", "toothed");
+        sort(&mut collection, key, &Fork::default(), ASH, side);
+    }
+    let said = said(&collection, ASH);
+    let who: Vec<&str> = said.iter().map(|(who, _)| who.as_str()).collect();
+    assert_eq!(who, ["Fern", "Fern · Is it toothed?", "Fern · Is it toothed? (2)"]);
+}
