@@ -113,7 +113,8 @@ pub(crate) enum Verb {
 #[derive(Args, Clone, Debug)]
 pub(crate) struct Table {
     /// The table: CSV, TSV or XLSX; one row a kind, one column a character. `-` reads it from
-    /// stdin. A folder is read as table.csv with characters.csv, kinds.csv and about.csv.
+    /// stdin. A folder is read as table.csv with characters.csv, kinds.csv and about.csv; a
+    /// collection (.spinney) as the table that its screens show.
     #[arg(value_name = "TABLE")]
     pub(crate) table: PathBuf,
     /// How to ask about each character (a sheet `characters` of an XLSX does the same).
