@@ -3,14 +3,14 @@
 //! From a collection to derived values, each worked out once and kept until an edit. Nothing
 //! here is a fact: all of it can be thrown away and worked out again.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use spinney_build::{Budget, Search};
 use spinney_check::{Report, Settings};
 use spinney_model::{
-    AskedBy, Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Reasons, Refusal,
-    Standing, TaxonIx, WishField, Wording, limits,
+    AskedBy, Claim, Couplet, Destination, End, Finding, Fork, Key, KeyId, Matrix, Reasons,
+    Refusal, Scale, Standing, TaxonIx, Value, WishField, Wording, limits,
 };
 use spinney_press::{SecondLooks, wording};
 
@@ -41,7 +41,7 @@ pub(crate) struct Worked {
     /// Long work that somebody started.
     pub(crate) work: Option<Work>,
     /// The sheet that was looked at last.
-    pub(crate) pressed: Option<Pressed>,
+    pub(crate) pressed: Option<Arc<Pressed>>,
 }
 
 /// A key that was made, with what can be said of it.
@@ -68,6 +68,30 @@ impl Worked {
     /// Everything has to be worked out again.
     pub(crate) fn forget(&mut self) {
         *self = Self::default();
+    }
+
+    /// The same, to be gone on with beside it; nobody works there.
+    pub(crate) fn shared(&self) -> Self {
+        Self {
+            laid: self.laid.clone(),
+            keys: self.keys.clone(),
+            explained: self.explained.clone(),
+            work: None,
+            pressed: self.pressed.clone(),
+        }
+    }
+
+    /// Takes over what was worked out beside it, of the same collection; what is known here
+    /// stays: long work may have found a better key meanwhile.
+    pub(crate) fn take_over(&mut self, beside: Self) {
+        self.laid = self.laid.take().or(beside.laid);
+        for (id, made) in beside.keys {
+            self.keys.entry(id).or_insert(made);
+        }
+        for (id, made) in beside.explained {
+            self.explained.entry(id).or_insert(made);
+        }
+        self.pressed = beside.pressed.or(self.pressed.take());
     }
 
     /// The collection as a table; None: no kind yet.
@@ -115,10 +139,36 @@ impl Worked {
 /// every other question would cost.
 pub(crate) fn make(collection: &Collection, laid: &Laid, drawn: &Drawn) -> Option<Made> {
     let (made, search) = begin(collection, laid, drawn)?;
+    let search = search.filter(|_| can_be_weighed(&made.layer.matrix));
     let reasons = search.map_or(Vec::new(), |mut search| {
         search.explain(&made.key, Budget { heaps: HEAPS_A_PAGE })
     });
     Some(Made { reasons, ..made })
+}
+
+/// Each question of a table is weighed at each heap, and held against each other one: so many
+/// times in a quarter of a second.
+const MOST_WEIGHED: usize = 150_000_000;
+
+/// Whether a person can wait until every question was weighed at every heap. Where each kind has
+/// another measurement in each column, there are thousands of questions.
+fn can_be_weighed(matrix: &Matrix) -> bool {
+    let questions = matrix.character_indices().map(|at| match &matrix.character(at).scale {
+        Scale::Words { states } => states.len(),
+        Scale::Counts | Scale::Measure { .. } => {
+            let ends =
+                matrix.taxon_indices().flat_map(|taxon| match &matrix.cell(taxon, at).value {
+                    Value::Range { low, high } => vec![low.thousandths(), high.thousandths()],
+                    Value::Counts(counts) => {
+                        counts.iter().map(|(count, _)| i64::from(*count) * 1000).collect()
+                    }
+                    _ => Vec::new(),
+                });
+            ends.collect::<BTreeSet<i64>>().len()
+        }
+    });
+    let questions: usize = questions.sum();
+    questions.saturating_mul(questions).saturating_mul(matrix.taxa().len()) <= MOST_WEIGHED
 }
 
 /// The same without what other questions would cost.

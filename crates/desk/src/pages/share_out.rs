@@ -21,7 +21,7 @@ use crate::{Desk, Method};
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/share-out", Handler::Show(show)),
-    (Method::Get, "/share-out/sheets/{key}", Handler::Show(deeds::sheets)),
+    (Method::Get, "/share-out/sheets/{key}", Handler::ShowLong(deeds::sheets)),
     (Method::Post, "/do/share-out", Handler::Do(deeds::start)),
 ];
 
