@@ -150,6 +150,32 @@ impl History {
         }
     }
 
+    /// The collection as it would stand with one line more; None: as it does now.
+    pub fn then(&self, done: &Done) -> Option<Collection> {
+        let held = self.holding.len();
+        let lines = match done {
+            Done::Edits(edits) => {
+                let mut state = self.now.clone();
+                edits.iter().for_each(|edit| state.apply(edit));
+                return Some(state);
+            }
+            Done::Undo => held.saturating_sub(1),
+            Done::Redo => held + 1,
+            Done::HoldFirst(lines) => usize::try_from(*lines).unwrap_or(usize::MAX),
+            Done::Version(_) | Done::Unname(_) => return None,
+        };
+        if lines >= held {
+            let mut state = self.now.clone();
+            let again: Vec<usize> = self.undone.iter().rev().copied().collect();
+            self.fold(&mut state, &again[..(lines - held).min(again.len())]);
+            return Some(state);
+        }
+        let near = self.remembered.iter().rev().find(|(after, _)| *after <= lines);
+        let (after, mut state) = near.cloned().unwrap_or_default();
+        self.fold(&mut state, &self.holding[after..lines]);
+        Some(state)
+    }
+
     /// The states that have a name, each with its number, in the order of their naming.
     pub fn versions(&self) -> impl DoubleEndedIterator<Item = (usize, &Version)> {
         self.versions.iter().enumerate().filter(|(_, version)| !version.gone)

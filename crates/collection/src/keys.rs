@@ -4,14 +4,14 @@
 //! of it, what a second opinion says, and how it stands. Nothing here is a fact: all of it can be
 //! thrown away and worked out again.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use sha2::{Digest, Sha256};
 use spinney_build::{Budget, Search};
 use spinney_check::{Report, Settings};
 use spinney_model::{
-    AskedBy, Claim, Couplet, Destination, End, Finding, Fork, Key, Reasons, Refusal,
-    SecondLooks, Standing, TaxonIx, WishField, Wording, limits,
+    AskedBy, Claim, Couplet, Destination, End, Finding, Fork, Key, Matrix, Reasons, Refusal,
+    Scale, SecondLooks, Standing, TaxonIx, Value, WishField, Wording, limits,
 };
 use spinney_voice::wording;
 
@@ -56,10 +56,36 @@ pub struct Made {
 /// every other question would cost.
 pub fn make(collection: &Collection, laid: &Laid, drawn: &Drawn) -> Option<Made> {
     let (made, search) = begin(collection, laid, drawn)?;
+    let search = search.filter(|_| can_be_weighed(&made.layer.matrix));
     let reasons = search.map_or(Vec::new(), |mut search| {
         search.explain(&made.key, Budget { heaps: HEAPS_A_PAGE })
     });
     Some(Made { reasons, ..made })
+}
+
+/// Each question of a table is weighed at each heap, and held against each other one: so many
+/// times in a quarter of a second.
+const MOST_WEIGHED: usize = 150_000_000;
+
+/// Whether a person can wait until every question was weighed at every heap. Where each kind has
+/// another measurement in each column, there are thousands of questions.
+fn can_be_weighed(matrix: &Matrix) -> bool {
+    let questions = matrix.character_indices().map(|at| match &matrix.character(at).scale {
+        Scale::Words { states } => states.len(),
+        Scale::Counts | Scale::Measure { .. } => {
+            let ends =
+                matrix.taxon_indices().flat_map(|taxon| match &matrix.cell(taxon, at).value {
+                    Value::Range { low, high } => vec![low.thousandths(), high.thousandths()],
+                    Value::Counts(counts) => {
+                        counts.iter().map(|(count, _)| i64::from(*count) * 1000).collect()
+                    }
+                    _ => Vec::new(),
+                });
+            ends.collect::<BTreeSet<i64>>().len()
+        }
+    });
+    let questions: usize = questions.sum();
+    questions.saturating_mul(questions).saturating_mul(matrix.taxa().len()) <= MOST_WEIGHED
 }
 
 /// The same without what other questions would cost.

@@ -20,6 +20,9 @@
 //! then. A host that never calls it loses nothing but time: the page that shows the progress
 //! takes a step itself.
 //!
+//! **Long pages** (a sheet, a copy) are values too: where [`Desk::takes_long`] says so, a host
+//! with threads may ask a [`Desk::snapshot`] beside the desk, so that nobody else waits for them.
+//!
 //! It decides no rule of botany or of keys: `exchange` reads cells, `build` finds keys, `check`
 //! says what is wrong with them, `press` puts them into words and on paper.
 
@@ -35,11 +38,13 @@ mod reply;
 mod request;
 mod routes;
 mod said;
+mod size;
 mod unpacked;
 mod work;
 mod worked;
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use spinney_exchange::bundle::Bundle;
 use spinney_exchange::journal::{self, LineError};
@@ -56,6 +61,7 @@ pub use pages::damaged::{Damage, SAVE as SAVE_WHAT_CAN_BE_READ};
 pub use pages::host::Trouble;
 pub use reply::{Page, Reply};
 pub use request::{Method, Request, Upload};
+pub use size::TooLarge;
 pub use spinney_voice::LANGUAGES;
 pub use unpacked::Unpacked;
 pub use work::Progress;
@@ -63,8 +69,13 @@ pub use work::Progress;
 /// One collection on the desk.
 #[derive(Default)]
 pub struct Desk {
-    history: History,
+    /// Shared with snapshots.
+    history: Arc<History>,
     worked: Worked,
+    /// The bytes of all lines.
+    bytes: usize,
+    /// What of it is too large for the screens.
+    too_large: Option<TooLarge>,
 }
 
 impl Desk {
@@ -82,12 +93,25 @@ impl Desk {
         &mut self,
         lines: impl IntoIterator<Item = &'l [u8]>,
     ) -> Result<(), LineError> {
-        let entries = lines.into_iter().map(journal::read).collect::<Result<Vec<_>, _>>()?;
+        let mut bytes = self.bytes;
+        let entries = lines.into_iter().map(|line| {
+            bytes += line.len();
+            journal::read(line)
+        });
+        let entries = entries.collect::<Result<Vec<_>, _>>()?;
         if !entries.is_empty() {
-            self.history.add_all(entries);
+            Arc::make_mut(&mut self.history).add_all(entries);
             self.worked.forget();
+            self.bytes = bytes;
+            self.too_large = TooLarge::of(&self.history.now);
         }
         Ok(())
+    }
+
+    /// What of the collection is too large for the screens; None: they show it. What makes it
+    /// too large is refused; one that comes so can be saved as a copy, and its steps undone.
+    pub fn too_large(&self) -> Option<TooLarge> {
+        self.too_large
     }
 
     /// How many lines of the journal it has seen.
@@ -101,6 +125,32 @@ impl Desk {
     /// key that somebody waits for (long work) shows how far it has come and what was found.
     pub fn handle(&mut self, request: &Request) -> Reply {
         routes::handle(self, request)
+    }
+
+    /// Whether a request may take long to answer: a sheet that is set, a copy with all its
+    /// pictures, a form with files.
+    pub fn takes_long(request: &Request) -> bool {
+        routes::takes_long(request)
+    }
+
+    /// The collection as it stands, to be asked beside the desk for what takes long: a
+    /// reply that wants something kept counts from its `head`, as any does. Long work stays where it is.
+    ///
+    /// **Cost**: nothing is copied; the first edit after it copies the history once.
+    pub fn snapshot(&self) -> Self {
+        Self {
+            history: Arc::clone(&self.history),
+            worked: self.worked.shared(),
+            bytes: self.bytes,
+            too_large: self.too_large,
+        }
+    }
+
+    /// Keeps what was worked out in a snapshot, if nothing was edited since it was taken.
+    pub fn take_back(&mut self, snapshot: Self) {
+        if Arc::ptr_eq(&self.history, &snapshot.history) {
+            self.worked.take_over(snapshot.worked);
+        }
     }
 
     /// The page that says what the host could not do, with what was typed still on it.

@@ -18,6 +18,7 @@ pub(crate) mod share_out;
 pub(crate) mod stood;
 pub(crate) mod table;
 mod to_keep;
+pub(crate) mod too_large;
 pub(crate) mod try_it;
 pub(crate) mod words;
 

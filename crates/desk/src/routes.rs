@@ -7,7 +7,7 @@ use spinney_exchange::journal;
 use spinney_model::{Done, Edit, Entry};
 
 use crate::pages::{self, Shown};
-use crate::{Desk, Page, Reply, Request};
+use crate::{Desk, Page, Reply, Request, TooLarge};
 use spinney_voice::Tongue;
 
 /// What was done, to be kept as one line of the journal.
@@ -69,6 +69,9 @@ impl Asked<'_> {
 pub(crate) enum Handler {
     /// Shows something.
     Show(fn(&mut Desk, &Asked<'_>) -> Shown),
+    /// Shows something that may take long: a host with threads asks a snapshot for it, so that
+    /// nobody else waits.
+    ShowLong(fn(&mut Desk, &Asked<'_>) -> Shown),
     /// Does something.
     Do(fn(&mut Desk, &Asked<'_>) -> Result<Deed, Refused>),
     /// Removes something for good, or does whatever else no edit can.
@@ -82,8 +85,13 @@ pub(crate) fn handle(desk: &mut Desk, request: &Request) -> Reply {
         return Reply::Page(pages::frame::not_found(desk, &asked));
     };
     let asked = Asked { request, tongue, parts };
+    if let Some(too_large) = desk.too_large
+        && !of_any_size(&request.path)
+    {
+        return Reply::Page(pages::too_large::page(desk, &asked, too_large));
+    }
     match handler {
-        Handler::Show(show) => match show(desk, &asked) {
+        Handler::Show(show) | Handler::ShowLong(show) => match show(desk, &asked) {
             Shown::Page(page) => Reply::Page(page),
             Shown::Nothing => Reply::Page(pages::frame::not_found(desk, &asked)),
             Shown::Picture(hash) => Reply::Picture(hash),
@@ -91,16 +99,50 @@ pub(crate) fn handle(desk: &mut Desk, request: &Request) -> Reply {
         },
         Handler::Answer(answer) => answer(desk, &asked),
         Handler::Do(act) => match act(desk, &asked) {
-            Ok(deed) => keep(desk, request, deed),
+            Ok(deed) => keep(desk, &asked, deed),
             Err(refused) => Reply::Page(pages::frame::refused(desk, &asked, &refused)),
         },
     }
 }
 
-fn keep(desk: &Desk, request: &Request, deed: Deed) -> Reply {
+/// Whether a request shows something that may take long, or brings files to be unpacked.
+pub(crate) fn takes_long(request: &Request) -> bool {
+    match found(request) {
+        Some((Handler::ShowLong(_), _)) => true,
+        Some((Handler::Do(_) | Handler::Answer(_), _)) => !request.files.is_empty(),
+        Some((Handler::Show(_), _)) | None => false,
+    }
+}
+
+/// What is there for a collection of any size: it can be saved elsewhere, made smaller again by
+/// undoing, and removed.
+fn of_any_size(path: &str) -> bool {
+    let some = [
+        "/saved",
+        "/saved/copy.zip",
+        "/saved/table.csv",
+        "/do/undo",
+        "/do/forget-all",
+        "/forget/all",
+    ];
+    path.starts_with("/assets/") || path.starts_with("/picture/") || some.contains(&path)
+}
+
+/// What would make the collection larger than the screens hold is refused.
+fn keep(desk: &Desk, asked: &Asked<'_>, deed: Deed) -> Reply {
     let then = Page::see(deed.to);
     let Some(done) = deed.done else { return Reply::Page(then) };
-    let line = journal::write(&Entry { at: request.at, done });
+    let state = desk.history.then(&done);
+    let line = journal::write(&Entry { at: asked.request.at, done });
+    let lines = usize::try_from(desk.head()).unwrap_or(usize::MAX).saturating_add(1);
+    let too_large = state
+        .filter(|_| desk.too_large.is_none())
+        .and_then(|state| TooLarge::of(&state))
+        .or_else(|| TooLarge::of_journal(lines, desk.bytes + line.len()));
+    if let Some(too_large) = too_large {
+        let refused = too_large.said(asked.tongue);
+        return Reply::Page(pages::frame::refused(desk, asked, &refused));
+    }
     Reply::Keep { head: desk.head(), lines: vec![line], pictures: deed.pictures, then }
 }
 

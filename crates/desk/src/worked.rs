@@ -24,13 +24,37 @@ pub(crate) struct Worked {
     /// Long work that somebody started.
     pub(crate) work: Option<Work>,
     /// The sheet that was looked at last.
-    pub(crate) pressed: Option<Pressed>,
+    pub(crate) pressed: Option<Arc<Pressed>>,
 }
 
 impl Worked {
     /// Everything has to be worked out again.
     pub(crate) fn forget(&mut self) {
         *self = Self::default();
+    }
+
+    /// The same, to be gone on with beside it; nobody works there.
+    pub(crate) fn shared(&self) -> Self {
+        Self {
+            laid: self.laid.clone(),
+            keys: self.keys.clone(),
+            explained: self.explained.clone(),
+            work: None,
+            pressed: self.pressed.clone(),
+        }
+    }
+
+    /// Takes over what was worked out beside it, of the same collection; what is known here
+    /// stays: long work may have found a better key meanwhile.
+    pub(crate) fn take_over(&mut self, beside: Self) {
+        self.laid = self.laid.take().or(beside.laid);
+        for (id, made) in beside.keys {
+            self.keys.entry(id).or_insert(made);
+        }
+        for (id, made) in beside.explained {
+            self.explained.entry(id).or_insert(made);
+        }
+        self.pressed = beside.pressed.or(self.pressed.take());
     }
 
     /// The collection as a table; None: no kind yet.

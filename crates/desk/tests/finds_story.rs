@@ -140,12 +140,12 @@ fn a_heading_in_another_unit_is_refused_or_taken_along() {
 }
 
 #[test]
-fn every_screen_takes_as_many_columns_as_a_table_is_read_to() {
+fn every_screen_takes_as_many_columns_as_the_screens_hold() {
     let wide = |columns: usize| {
         let names: Vec<String> = (0..columns).map(|n| format!("column {n}")).collect();
         format!("kind,{}\noak{}\n", names.join(","), ",x".repeat(columns))
     };
-    let most = spinney_exchange::table::MOST_CHARACTERS;
+    let most = spinney_model::limits::SCREENS_COLUMNS;
     for path in ["/do/take-table", "/do/lay-over"] {
         let mut teacher = AtTheDesk::empty();
         teacher.refused(path, &[("table", &wide(most + 1))]);

@@ -50,19 +50,35 @@ impl Bundle {
     ///
     /// **Errors**: it is larger than what would be unpacked again.
     pub fn pack(&self) -> Result<Vec<u8>, BundleError> {
-        let sizes =
-            self.pictures.values().chain(&self.lines).map(|bytes| bytes.len() as u64 + 1);
-        let large = self.pictures.values().any(|bytes| bytes.len() > LARGEST_PICTURE);
-        let journal: u64 = self.lines.iter().map(|line| line.len() as u64 + 1).sum();
-        let long = self.lines.len() > JOURNAL_LINES || journal > JOURNAL_BYTES;
-        if large || long || sizes.sum::<u64>() > MOST || self.pictures.len() + 4 > MOST_FILES {
+        let pictures = self.pictures.iter().map(|(hash, bytes)| (hash.as_str(), &**bytes));
+        Self::packed(&self.lines, &pictures.collect(), MOST)
+    }
+
+    /// The same of lines and pictures that somebody else holds; at most so many bytes.
+    ///
+    /// **Errors**: it is larger than that, or than what would be unpacked again.
+    pub fn packed(
+        lines: &[Vec<u8>],
+        pictures: &BTreeMap<&str, &[u8]>,
+        most: u64,
+    ) -> Result<Vec<u8>, BundleError> {
+        let sizes = pictures.values().copied().chain(lines.iter().map(Vec::as_slice));
+        let sizes = sizes.map(|bytes| bytes.len() as u64 + 1);
+        let large = pictures.values().any(|bytes| bytes.len() > LARGEST_PICTURE);
+        let journal: u64 = lines.iter().map(|line| line.len() as u64 + 1).sum();
+        let long = lines.len() > JOURNAL_LINES || journal > JOURNAL_BYTES;
+        if large
+            || long
+            || sizes.sum::<u64>() > MOST.min(most)
+            || pictures.len() + 4 > MOST_FILES
+        {
             return Err(BundleError::TooLarge);
         }
         let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
-        let text = self.lines.iter().flat_map(|line| line.iter().copied().chain([b'\n']));
+        let text = lines.iter().flat_map(|line| line.iter().copied().chain([b'\n']));
         let text: Vec<u8> = text.collect();
         let line_sums: String =
-            self.lines.iter().map(|line| format!("{}\n", sum_of_line(line))).collect();
+            lines.iter().map(|line| format!("{}\n", sum_of_line(line))).collect();
         let mut put = |name: &str, bytes: &[u8]| {
             let options = SimpleFileOptions::default()
                 .compression_method(CompressionMethod::Stored)
@@ -75,7 +91,7 @@ impl Bundle {
         let mut file_sums = put(READ_ME, EXPLAINED.as_bytes());
         file_sums.push_str(&put(JOURNAL, &text));
         file_sums.push_str(&put(LINE_SUMS, line_sums.as_bytes()));
-        for (hash, bytes) in &self.pictures {
+        for (hash, bytes) in pictures {
             file_sums.push_str(&put(&format!("{PICTURES}{hash}"), bytes));
         }
         put(FILE_SUMS, file_sums.as_bytes());

@@ -76,8 +76,12 @@ limits! {
         "A school's old laptop has 4 GiB and other work to do.";
     SEARCH: u64 = 512 << 20, Bytes, "What `--memory` lets a command take, if nothing is said",
         "The search keeps to three quarters of it; the rest is for the table and for words.";
-    SCREENS_SEARCH: u64 = 192 << 20, Bytes, "What a search on the screens reckons with",
-        "Forms and pictures of others wait beside it.";
+    SCREENS_SEARCH: u64 = 64 << 20, Bytes, "What a search on the screens reckons with",
+        "Forms and pictures of others wait beside it; the command line takes more.";
+    SCREENS_ROOM: usize = 160 << 20, Bytes, "Forms that arrive or wait, what copies hold and large answers on their way, together",
+        "One packed collection and what it is unpacked to, or two forms full of photographs.";
+    SCREENS_REST: u64 = 128 << 20, Bytes, "The rest of the screens: the program, the collection, a sheet that is set",
+        "The largest collection that they hold takes less.";
 
     TABLE_BYTES: usize = 24 << 20, Bytes, "A table or another sheet, as a file",
         "10,000 kinds × 30 columns take 4 MB; pictures in a workbook come on top.";
@@ -113,6 +117,8 @@ limits! {
         "A photograph of a telephone takes 10 MB.";
     PICTURE_PIXELS: u64 = 40_000_000, Things, "Pixels of a picture",
         "More than any sheet can show; unpacked they take 160 MB.";
+    PICTURE_STEPWISE: u64 = 12_000_000, Things, "Pixels of a photograph that shows coarse first (progressive)",
+        "Unpacking it takes twelve bytes for each; telephones write no such files.";
     PICTURE_SIDE: u32 = 20_000, Things, "Pixels along one side of a picture",
         "A strip of 20,000 pixels is no picture of a leaf.";
     PICTURES_OF_A_KEY: usize = 64 << 20, Bytes, "All pictures of one key, as they are packed for paper",
@@ -128,15 +134,32 @@ limits! {
         "Pictures hardly pack; a journal of a long year takes 10 MB.";
     BUNDLE_FILES: usize = 20_000, Things, "Files in a packed collection",
         "One for each picture.";
-    JOURNAL_BYTES: u64 = 24 << 20, Bytes, "The journal of a packed collection",
+    JOURNAL_BYTES: u64 = 24 << 20, Bytes, "The journal of a collection",
         "A hundred thousand edits take 10 MB.";
-    JOURNAL_LINES: usize = 200_000, Things, "Lines of a journal that comes from elsewhere",
+    JOURNAL_LINES: usize = 200_000, Things, "Lines of a journal",
         "A line for each edit: a class makes some thousands a year.";
+
+    SCREENS_KINDS: usize = 400, Things, "Kinds of a collection on the screens",
+        "So that every page is there in two seconds, also on an old laptop; the command line takes more.";
+    SCREENS_COLUMNS: usize = 50, Things, "Columns of a collection on the screens",
+        "The same.";
+    SCREENS_TEXTS: usize = 40_000, Things, "Texts in cells on the screens, whoever says them",
+        "Every cell of the largest collection, twice.";
+    SCREENS_LONG_TEXT: usize = 16_000, Bytes, "One text on the screens",
+        "The longest list that can be typed, in any script.";
+    SCREENS_TEXT_BYTES: usize = 2 << 20, Bytes, "All texts of a collection on the screens",
+        "Every cell of the largest collection with 50 letters, twice.";
+    SCREENS_KEYS: usize = 100, Things, "Keys of a collection on the screens",
+        "One for each group of four classes, and last year's.";
+    SCREENS_QUESTIONS: usize = 4_000, Things, "Questions that hands put into all keys on the screens",
+        "Forty in each of a hundred keys.";
+    SCREENS_PICTURES: usize = 2_000, Things, "Pictures of a collection on the screens",
+        "Five of each kind.";
 
     FORM_BYTES: usize = 32 << 20, Bytes, "A form with its files",
         "Eight photographs of a good telephone.";
-    FORMS_BYTES: usize = 128 << 20, Bytes, "All forms that arrive or wait, together",
-        "One packed collection, or four forms full of photographs.";
+    COPY_BYTES: usize = 64 << 20, Bytes, "A copy that the screens save or open, its pictures, and pictures kept in memory only",
+        "Two hundred pictures as they are kept; `spinney pack` and `unpack` take twice as much.";
     SMALL_FORM: usize = 64 << 10, Bytes, "What every form may bring without waiting for others",
         "Whatever is typed; 256 of them take 16 MB.";
     FORM_LET_GO_BY: usize = 1 << 30, Bytes, "What is let go by of a form that is too large",
@@ -145,8 +168,6 @@ limits! {
         "The cells of a large table, twice.";
     FORM_FILES: usize = 200, Things, "Files of a form",
         "A class of forty with five each.";
-    ANSWERS_BYTES: usize = 160 << 20, Bytes, "Large answers on their way, together",
-        "One packed collection, and sheets for a class.";
     ADDRESS_BYTES: usize = 8_000, Bytes, "An address",
         "What browsers take as well.";
     HEAD_BYTES: usize = 32 << 10, Bytes, "All headers of a request",
@@ -159,13 +180,34 @@ limits! {
         "Each is listened to for two seconds, so that it hears the answer.";
     WAITING: usize = 512, Things, "Requests that wait for the desk",
         "Two for each connection.";
+    LONG_WAITING: usize = 16, Things, "Requests for sheets and copies that wait for the one that is made",
+        "A class of forty does not print at once; one takes a second or two.";
     HEAD_SECONDS: u64 = 30, Seconds, "For the headers of a request, and for silence between two",
         "A telephone at the edge of the school's wireless takes seconds.";
     FORM_SECONDS: u64 = 60, Seconds, "For a form to arrive",
         "Eight photographs by a slow wireless.";
     ANSWER_SECONDS: u64 = 30, Seconds, "For a browser that takes nothing of its answer",
         "A telephone that went out of reach.";
+    ANSWER_RATE: usize = 1 << 20, Bytes, "What a browser takes of a large answer in a second, at least",
+        "It is on the same machine; an old disk takes ten times as much. Whoever takes less is waited for 30 seconds in all.";
 }
+
+/// What unpacking one picture may take: four bytes for each pixel, twelve where it is progressive.
+pub const PICTURE_UNPACKED: u64 = {
+    let (plain, stepwise) = (PICTURE_PIXELS * 4, PICTURE_STEPWISE * 12);
+    if plain > stepwise { plain } else { stepwise }
+};
+
+/// The screens keep to the memory of all: one long search goes on at a time (what a page takes apart
+/// while somebody waits is little, and of the rest), one picture is unpacked at a time, what comes
+/// in and goes out shares one room, and the collection is of limited size.
+const _: () = assert!(
+    SCREENS_SEARCH + SCREENS_ROOM as u64 + PICTURE_UNPACKED + SCREENS_REST <= MEMORY,
+    "what the screens may take together is more than the memory of a command"
+);
+/// A copy that is opened or saved, and what it is unpacked to or packed from, has room; so has a
+/// form with its files, taken apart.
+const _: () = assert!(2 * COPY_BYTES <= SCREENS_ROOM && 2 * FORM_BYTES <= SCREENS_ROOM);
 
 #[cfg(test)]
 mod tests {

@@ -18,6 +18,7 @@ use image::{
 
 use spinney_model::limits::{
     PICTURE_BYTES as MOST_BYTES, PICTURE_PIXELS as MOST_PIXELS, PICTURE_SIDE as MOST_SIDE,
+    PICTURE_STEPWISE as MOST_STEPWISE,
 };
 
 use crate::Picture;
@@ -97,7 +98,9 @@ pub(crate) fn opened(bytes: &[u8], longest: u32) -> Result<(ImageFormat, RgbImag
     };
     let mut decoder = reader.into_decoder().map_err(why)?;
     let (width, height) = decoder.dimensions();
-    if u64::from(width) * u64::from(height) > MOST_PIXELS {
+    let stepwise = format == ImageFormat::Jpeg && is_stepwise(bytes);
+    let most = if stepwise { MOST_STEPWISE } else { MOST_PIXELS };
+    if u64::from(width) * u64::from(height) > most {
         return Err(NoPicture::TooLarge);
     }
     let turn = decoder.orientation().unwrap_or(Orientation::NoTransforms);
@@ -105,6 +108,30 @@ pub(crate) fn opened(bytes: &[u8], longest: u32) -> Result<(ImageFormat, RgbImag
     let mut picture = no_longer_than(longest, picture);
     picture.apply_orientation(turn);
     Ok((format, on_paper(picture)))
+}
+
+/// Whether a photograph shows coarse first: all of it is held in another form while it is
+/// unpacked. Its frame header says so (ITU-T T.81, B.1.1.3: 2, 6, 10 and 14 of SOF).
+fn is_stepwise(bytes: &[u8]) -> bool {
+    let mut rest = bytes.get(2..).unwrap_or_default();
+    loop {
+        match rest {
+            // Bytes to fill up, and marks without a length.
+            [0xFF, 0xFF, ..] => rest = &rest[1..],
+            [0xFF, 0x01 | 0xD0..=0xD8, ..] => rest = &rest[2..],
+            [0xFF, 0xC2 | 0xC6 | 0xCA | 0xCE, ..] => return true,
+            // Another frame, the pixels, or the end.
+            [0xFF, 0xC0 | 0xC1 | 0xC3 | 0xC5 | 0xC7 | 0xC9 | 0xCB | 0xCD | 0xCF, ..]
+            | [0xFF, 0xD9 | 0xDA, ..] => return false,
+            [0xFF, _, high, low, ..] => {
+                let length = usize::from(u16::from_be_bytes([*high, *low]));
+                rest = rest.get(2 + length..).unwrap_or_default();
+            }
+            // What cannot be read here is read by nobody; or it is, and then at its worst.
+            [] => return true,
+            [_, after @ ..] => rest = after,
+        }
+    }
 }
 
 fn no_longer_than(longest: u32, picture: DynamicImage) -> DynamicImage {

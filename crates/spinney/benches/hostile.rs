@@ -140,19 +140,7 @@ fn bundles(folder: &Path) -> f64 {
         std::iter::repeat_n("{\"v\":1,\"at\":0,\"undo\":true}\n", 199_999).collect();
     journal(folder, "undone.zip", format!("{}{undone}", line(1)).as_bytes());
     unpacked("200,000 lines, all but one undone", "undone.zip");
-    let mut bundle = Bundle { lines: Vec::new(), pictures: Default::default() };
-    let taken = photograph(1, 1000, 700);
-    // As many as one bundle may hold; one byte of the packed pixels makes each another picture.
-    let many = (limits::BUNDLE_UNPACKED as usize - (1 << 20)) / taken.len();
-    for seed in 0..many {
-        let mut picture = taken.clone();
-        let at = picture.len() / 2 + 11 * seed;
-        picture[at] = if picture[at] == 0x55 { 0x2A } else { 0x55 };
-        let hash = spinney_store::Hash::of(&picture).to_string();
-        bundle.lines.push(format!("{{\"v\":1,\"at\":0,\"edits\":[{{\"add_kind\":{{\"kind\":{seed},\"name\":\"k{seed}\"}}}},{{\"add_picture\":{{\"kind\":{seed},\"picture\":\"{hash}\"}}}}]}}").into_bytes());
-        bundle.pictures.insert(hash, picture);
-    }
-    let packed = bundle.pack();
+    let packed = photographs(limits::BUNDLE_UNPACKED as usize - (1 << 20)).pack();
     if let Ok(packed) = packed {
         let size = packed.len() >> 20;
         write(folder, "pictures.zip", packed);
@@ -164,6 +152,22 @@ fn bundles(folder: &Path) -> f64 {
         ));
     }
     most
+}
+
+/// A collection with so many bytes of photographs, one of each kind.
+fn photographs(most: usize) -> Bundle {
+    let mut bundle = Bundle { lines: Vec::new(), pictures: Default::default() };
+    let taken = photograph(1, 1000, 700);
+    // One byte of the packed pixels makes each another picture.
+    for seed in 0..most / taken.len() {
+        let mut picture = taken.clone();
+        let at = picture.len() / 2 + 11 * seed;
+        picture[at] = if picture[at] == 0x55 { 0x2A } else { 0x55 };
+        let hash = spinney_store::Hash::of(&picture).to_string();
+        bundle.lines.push(format!("{{\"v\":1,\"at\":0,\"edits\":[{{\"add_kind\":{{\"kind\":{seed},\"name\":\"k{seed}\"}}}},{{\"add_picture\":{{\"kind\":{seed},\"picture\":\"{hash}\"}}}}]}}").into_bytes());
+        bundle.pictures.insert(hash, picture);
+    }
+    bundle
 }
 
 fn small_table(folder: &Path) {
@@ -350,7 +354,7 @@ fn screens(folder: &Path) -> f64 {
     );
     drop(screens);
     let screens = Screens::open(None);
-    let zip = std::fs::read(folder.join("pictures.zip")).unwrap_or_default();
+    let zip = photographs(limits::COPY_BYTES - (1 << 20)).pack().expect("a copy");
     let head = screens.get("/saved").text();
     let head = head.split("data-head=\"").nth(1).and_then(|rest| rest.split('"').next());
     let head = head.unwrap_or("0").to_owned();

@@ -1,7 +1,7 @@
 //! Figures of the screens over loopback: `cargo bench -p spinney --bench screens`.
 //!
 //! From a release build to figures: start to first page, memory, a page with a live key, forty
-//! readers at once, a hundred thousand edits. The load comes from this process; the screens
+//! readers at once, a hundred thousand edits, the largest collection that the screens hold. The load comes from this process; the screens
 //! is another one. The load average of the machine is said first.
 
 #[path = "../tests/screens/browser.rs"]
@@ -13,10 +13,10 @@ use std::path::Path;
 use std::process::Command;
 use std::time::{Duration, Instant};
 
-use browser::{Screens, fresh};
+use browser::{Screens, fresh, signal};
 use spinney_desk::Desk;
 use spinney_exchange::journal;
-use spinney_model::{CharacterId, Done, Edit, Entry, KeyId, KindId, WishField};
+use spinney_model::{CharacterId, Done, Edit, Entry, KeyId, KindId, WishField, limits};
 use spinney_store::{Hash, Store};
 
 /// Screens with something of the key or the table on them.
@@ -30,6 +30,7 @@ fn main() {
     live_key();
     readers();
     long_journal();
+    largest();
     let load = std::fs::read_to_string("/proc/loadavg").unwrap_or_default();
     println!("load average after: {}", load.trim());
 }
@@ -254,6 +255,147 @@ fn write_long(file: &Path) -> usize {
     let mut store = Store::create(file).expect("a file");
     store.append(0, &lines, &pictures).expect("kept");
     lines.len()
+}
+
+/// Pages that are answered one after another.
+const PAGES: [&str; 18] = [
+    "/finds",
+    "/finds/3",
+    "/heaps?key=1",
+    "/heaps/answers?key=1",
+    "/table",
+    "/table/2",
+    "/key?key=1",
+    "/key?key=1&open=",
+    "/key/compare",
+    "/words",
+    "/try?key=1",
+    "/newcomer?key=1",
+    "/share-out",
+    "/forget",
+    "/done",
+    "/copy",
+    "/copy/new",
+    "/saved",
+];
+/// What is answered beside them.
+const SHEETS: [&str; 11] = [
+    "/saved/copy.zip",
+    "/saved/table.csv",
+    "/print?key=1&sheet=today",
+    "/print/today.pdf?key=1",
+    "/print/key.pdf?key=1",
+    "/print/chart.pdf?key=1",
+    "/print/try-out.pdf?key=1",
+    "/print/phone.html?key=1",
+    "/print/key.txt?key=1",
+    "/print/key.json?key=1",
+    "/share-out/sheets/1",
+];
+
+/// The largest collection that the screens hold, as a machine draws it: words, some cells that
+/// vary, each fifth column measured.
+fn write_largest(file: &Path) {
+    let mut rng = fastrand::Rng::with_seed(400);
+    let states = ["smooth", "toothed", "lobed"];
+    let mut edits = Vec::new();
+    for kind in 1..=limits::SCREENS_KINDS as u32 {
+        edits.push(Edit::AddKind(KindId(kind), format!("kind {kind}")));
+    }
+    for character in 1..=limits::SCREENS_COLUMNS as u32 {
+        edits.push(Edit::AddCharacter(CharacterId(character), format!("column {character}")));
+    }
+    for kind in 1..=limits::SCREENS_KINDS as u32 {
+        for character in 1..=limits::SCREENS_COLUMNS as u32 {
+            let state = rng.usize(0..3);
+            let text = match (character % 5, rng.usize(0..20)) {
+                (0, _) => {
+                    let low = rng.usize(5..80);
+                    format!("{low}-{} mm", low + rng.usize(1..15))
+                }
+                (_, 0) => format!("{} or {}", states[state], states[(state + 1) % 3]),
+                _ => states[state].to_owned(),
+            };
+            let (kind, character) = (KindId(kind), CharacterId(character));
+            edits.push(Edit::SetCell { kind, character, source: String::new(), text });
+        }
+    }
+    let caution =
+        Edit::DescribeScene(spinney_model::AboutField::Caution, "Wash hands".to_owned());
+    let mut store = Store::create(file).expect("a file");
+    store.append(0, &[line(edits), key_finished(), line(vec![caution])], &[]).expect("kept");
+}
+
+/// Every page and sheet of the largest collection, each after an edit; readers while a sheet is
+/// set; and how soon it ends while one is.
+fn largest() {
+    let file = fresh("bench-largest").join("walk.spinney");
+    write_largest(&file);
+    let screens = Screens::open(Some(&file));
+    println!(
+        "{} kinds × {} columns, a finished key; each page after an edit, and again:",
+        limits::SCREENS_KINDS,
+        limits::SCREENS_COLUMNS
+    );
+    let mut head = 3;
+    let mut undone = false;
+    let mut edit = || {
+        let what = if undone { "/do/redo" } else { "/do/undo" };
+        assert_eq!(screens.post(what, &[("head", &head.to_string())]).status, 303);
+        (undone, head) = (!undone, head + 1);
+    };
+    for path in PAGES.iter().chain(&SHEETS) {
+        edit();
+        let mut times = [Duration::ZERO; 2];
+        for time in &mut times {
+            let begun = Instant::now();
+            assert_eq!(screens.get(path).status, 200, "{path}");
+            *time = begun.elapsed();
+        }
+        println!(
+            "| `{path}` | {:.2} s | {:.2} s |",
+            times[0].as_secs_f64(),
+            times[1].as_secs_f64()
+        );
+    }
+    edit();
+    screens.get("/finds");
+    let (mut times, ask) = (Vec::new(), |path: &str| screens.get(path).status);
+    std::thread::scope(|scope| {
+        let sheet = scope.spawn(|| ask("/print/today.pdf?key=1"));
+        while !sheet.is_finished() {
+            let begun = Instant::now();
+            assert_eq!(ask("/finds"), 200);
+            times.push(begun.elapsed());
+        }
+    });
+    say("/finds while everything for today is set", &mut times);
+    println!("memory then: {:.1} MiB at most", memory(&screens, "VmHWM"));
+    drop(screens);
+    for name in ["INT", "TERM"] {
+        for path in ["/key?key=1", "/print/today.pdf?key=1"] {
+            end_during(&file, name, path);
+        }
+    }
+}
+
+/// From the signal to the end of the process, while a page is worked on.
+fn end_during(file: &Path, name: &str, path: &str) {
+    let mut times = Vec::new();
+    for _ in 0..5 {
+        let mut screens = Screens::open(Some(file));
+        screens.get("/finds");
+        let mut stream = TcpStream::connect(("127.0.0.1", screens.port)).expect("it answers");
+        let asked = format!("GET {path} HTTP/1.1\r\nhost: 127.0.0.1:{}\r\n\r\n", screens.port);
+        stream.write_all(asked.as_bytes()).expect("sent");
+        // It is at work on the page by then.
+        std::thread::sleep(Duration::from_millis(50));
+        let begun = Instant::now();
+        signal(name, screens.process.id());
+        assert!(screens.process.wait().expect("it ends").success());
+        times.push(begun.elapsed());
+    }
+    say(&format!("SIG{name} while {path} is worked on, to the end"), &mut times);
 }
 
 /// Median, 99th of a hundred, worst.

@@ -5,6 +5,8 @@
 //! or through [`crate::folder`], which asks here: so no command can forget the rule. It does not
 //! know what is in a file. `docs/decisions/0012-a-persons-files.md` says why.
 
+mod swept;
+
 use std::collections::BTreeSet;
 use std::fs::{self, File};
 use std::io::{ErrorKind, StdinLock, Write};
@@ -16,6 +18,8 @@ use same_file::{Handle, is_same_file};
 use tempfile::{Builder, NamedTempFile};
 
 use crate::failure::Failure;
+
+pub(crate) use swept::{name_of_part, sweep};
 
 /// What this run has read so far. A file is only ever added.
 static READ: Mutex<BTreeSet<PathBuf>> = Mutex::new(BTreeSet::new());
@@ -121,15 +125,18 @@ pub(crate) fn write_whole(path: &Path, bytes: &[u8], over: Over) -> Result<(), F
 /// A fresh file beside the place of another one; it is gone when it is dropped.
 pub(crate) fn part_of(path: &Path) -> std::io::Result<NamedTempFile> {
     let name = path.file_name().ok_or(ErrorKind::InvalidInput)?;
+    let folder = folder_of(path);
+    sweep(folder);
+    let (prefix, ending) = name_of_part(name);
     let mut builder = Builder::new();
-    part_named(&mut builder, name);
+    builder.prefix(&prefix).suffix(ending);
     #[cfg(unix)]
     {
         use std::os::unix::fs::PermissionsExt;
         // As any file that a program makes: what the person's mask leaves of it.
         builder.permissions(fs::Permissions::from_mode(0o666));
     }
-    half_made(|| builder.tempfile_in(folder_of(path)))
+    half_made(|| builder.tempfile_in(folder))
 }
 
 /// How often a folder is cleared away that is being filled.
@@ -187,11 +194,6 @@ pub(crate) fn clear_away_when_ended() {
             }
         });
     }
-}
-
-/// What a half-made thing is called: `key.txtf3Tz9a.part`.
-pub(crate) fn part_named<'n>(builder: &mut Builder<'n, 'static>, name: &'n std::ffi::OsStr) {
-    builder.prefix(name).suffix(".part");
 }
 
 /// Moves a finished file to its place, once it is on the disk; then its name is on the disk too.

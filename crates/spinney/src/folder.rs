@@ -64,8 +64,11 @@ impl Folder {
         };
         // On the same disk as its place, so that it can be moved there.
         let near = if there { path } else { nearest(path) };
+        files::sweep(near);
+        let name = path.file_name().unwrap_or("visit".as_ref());
+        let (prefix, ending) = files::name_of_part(name);
         let mut builder = tempfile::Builder::new();
-        files::part_named(&mut builder, path.file_name().unwrap_or("visit".as_ref()));
+        builder.prefix(&prefix).suffix(ending);
         #[cfg(unix)]
         {
             use std::os::unix::fs::PermissionsExt;

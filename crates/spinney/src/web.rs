@@ -5,6 +5,7 @@
 //! journal. It decides nothing that a person sees and sends nothing to anybody else.
 
 mod answer;
+mod beside;
 pub(crate) mod clerk;
 mod ending;
 mod guard;
@@ -45,10 +46,8 @@ struct Host {
     ending: Ending,
     /// Marks what was sent in this run, so that a browser need not fetch it twice.
     run: String,
-    /// Room for forms that arrive or wait.
-    forms: Room,
-    /// Room for large answers on their way.
-    answers: Room,
+    /// Room for forms that arrive or wait, and for large answers on their way.
+    room: Room,
     bounds: Bounds,
 }
 
@@ -110,8 +109,7 @@ impl Door {
             clerk,
             ending: ending.clone(),
             run: format!("\"{:x}-{:x}\"", std::process::id(), clerk::now()),
-            forms: Room::of(bounds.forms),
-            answers: Room::of(bounds.answers),
+            room: Room::of(bounds.room),
             bounds,
         });
         let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build();
@@ -195,7 +193,7 @@ async fn serve(
         .max_headers(limits::MOST_HEADERS)
         .max_buf_size(limits::LONGEST_HEAD)
         .serve_connection(
-            TokioIo::new(Patient::new(stream, patience.answer)),
+            TokioIo::new(Patient::new(stream, patience)),
             TowerToHyperService::new(router),
         );
     let mut connection = std::pin::pin!(connection);
@@ -241,10 +239,10 @@ async fn answer_guest(host: &Host, request: Request<Body>) -> Response {
     if let Some(chosen) = languages::chosen(request.uri()) {
         return chosen;
     }
-    let read = reading::read(request, &host.forms, host.bounds.patience.body).await;
+    let read = reading::read(request, &host.room, host.bounds.patience.body).await;
     let Some((asked, trouble, place)) = read else { return guard::refused(Refusal::Busy) };
     match host.clerk.ask(asked, trouble, place).await {
-        Ok(done) => answer::of(done, &host.run, &host.answers)
+        Ok(done) => answer::of(done, &host.run, &host.room)
             .unwrap_or_else(|| guard::refused(Refusal::Busy)),
         Err(refusal) => guard::refused(refusal),
     }

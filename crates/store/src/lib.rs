@@ -78,6 +78,19 @@ impl Store {
         self.last_of(&look)
     }
 
+    /// How many lines there are after a number, and their bytes. None of them is held for it.
+    pub fn size(&self, after: u64) -> Result<(u64, u64), StoreError> {
+        let look = self.look()?;
+        let wrong = |error| StoreError::of(&self.path, &error);
+        let after = after.min(i64::MAX as u64) as i64;
+        look.query_row(
+            "SELECT count(*), coalesce(sum(length(line)), 0) FROM journal WHERE number > ?1",
+            [after],
+            |row| Ok((row.get::<_, i64>(0)? as u64, row.get::<_, i64>(1)? as u64)),
+        )
+        .map_err(wrong)
+    }
+
     /// The lines after a number, in order.
     ///
     /// **Errors**: [`StoreError::Damaged`] if one of them is not what was kept, or not there.

@@ -68,6 +68,12 @@ impl Cells {
         said.map(|(source, text)| (source.as_str(), text.as_str())).collect()
     }
 
+    /// Every text, after who says it.
+    pub fn texts(&self) -> impl Iterator<Item = (&str, &str)> {
+        let said = self.0.values().flatten();
+        said.map(|(source, text)| (source.as_str(), text.as_str()))
+    }
+
     /// Everything that anybody says: whose cell it is, and who says it.
     pub fn all(&self) -> impl Iterator<Item = ((KindId, CharacterId), &str)> {
         let cells = self.0.iter();

@@ -214,8 +214,11 @@ fn at_every_moment_the_collection_is_what_its_lines_add_up_to() {
         let entries = any_journal(seed, 80);
         let mut history = History::default();
         for at in 0..entries.len() {
+            let foreseen = history.then(&entries[at].done);
+            let foreseen = foreseen.unwrap_or_else(|| history.now.clone());
             history.add(entries[at].clone());
             assert_eq!(history.now, from_the_beginning(&entries[..=at]), "{seed}, line {at}");
+            assert_eq!(history.now, foreseen, "{seed}, line {at}, before it was there");
         }
     }
 }
@@ -243,7 +246,9 @@ fn undo_goes_back_past_a_remembered_state() {
     };
     let mut history = of(&(0..BETWEEN + 30).map(line).collect::<Vec<_>>());
     for back in 1..60 {
+        let foreseen = history.then(&Done::Undo);
         history.add(undo());
+        assert_eq!(Some(&history.now), foreseen.as_ref(), "before it was there");
         let title = format!("title {}", BETWEEN + 29 - back);
         assert_eq!(history.now.about_field(AboutField::Title), title);
     }

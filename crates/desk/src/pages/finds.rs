@@ -51,7 +51,7 @@ pub(crate) const LONGEST_NAME: usize = 120;
 /// The longest of whatever else is written down about a kind, in letters: three sentences.
 pub(crate) const LONGEST_TEXT: usize = 600;
 /// The most kinds of a collection.
-pub(crate) const MOST_KINDS: usize = 2_000;
+pub(crate) const MOST_KINDS: usize = spinney_model::limits::SCREENS_KINDS;
 /// The most pictures of one kind: a sheet of contact prints.
 pub(crate) const MOST_PICTURES: usize = 24;
 

@@ -5,7 +5,7 @@
 
 use super::frame;
 use crate::routes::{Asked, Refused};
-use crate::{Desk, Page, Request};
+use crate::{Desk, Page, Request, TooLarge};
 use spinney_voice::Tongue;
 
 /// What the host could not do. A file is named as the person named it.
@@ -15,6 +15,10 @@ pub enum Trouble {
     ReadOnly(String),
     /// The disk is full; this file cannot grow.
     Full(String),
+    /// What is kept in memory only has so many MiB of pictures, and no room for more.
+    MemoryFull(usize),
+    /// This file has grown beyond what the screens hold.
+    TooLarge(String, TooLarge),
     /// Another program holds this file.
     Locked(String),
     /// This file is damaged, or no collection any more.
@@ -44,12 +48,13 @@ pub enum Trouble {
 impl Trouble {
     fn status(&self) -> u16 {
         match self {
-            Self::Full(_) => 507,
+            Self::Full(_) | Self::MemoryFull(_) => 507,
             Self::ReadOnly(_)
             | Self::Locked(_)
             | Self::Damaged(_)
             | Self::Newer(_)
             | Self::NotReached(..)
+            | Self::TooLarge(..)
             | Self::Overtaken => 503,
             Self::Large(_) | Self::Many => 413,
             Self::Slow => 408,
@@ -68,6 +73,9 @@ impl Trouble {
             Self::Full(file) => {
                 (t.with("host-full", &[("file", file)]), t.say("host-full-remedy"))
             }
+            Self::MemoryFull(most) => {
+                (t.count("host-memory-full", *most), t.say("host-memory-full-remedy"))
+            }
             Self::Locked(file) => {
                 (t.with("host-locked", &[("file", file)]), t.say("host-locked-remedy"))
             }
@@ -80,6 +88,10 @@ impl Trouble {
             Self::NotReached(file, why) => {
                 let sentence = t.with("host-not-reached", &[("file", file), ("why", why)]);
                 (sentence, t.say("host-not-reached-remedy"))
+            }
+            Self::TooLarge(file, why) => {
+                let Refused { sentence, remedy } = why.said(t);
+                (t.with("host-too-large", &[("file", file), ("why", &sentence)]), remedy)
             }
             Self::Large(most) => (t.count("host-large", *most), t.say("host-large-remedy")),
             Self::Many => (t.say("host-many"), t.say("host-many-remedy")),

@@ -26,8 +26,8 @@ use booklet::Bound;
 use sheets::{FILES, Form, PAPERS, SHEETS, paper_asked, sheet_asked};
 
 pub(super) const ROUTES: &[Route] = &[
-    (Method::Get, "/print", Handler::Show(show)),
-    (Method::Get, "/print/{file}", Handler::Show(file)),
+    (Method::Get, "/print", Handler::ShowLong(show)),
+    (Method::Get, "/print/{file}", Handler::ShowLong(file)),
 ];
 
 /// What is to be printed.
@@ -202,7 +202,7 @@ fn pressed(desk: &mut Desk, asked: &Asked<'_>, wanted: &Wanted, bound: &Bound) -
         return Arc::clone(&pressed.sheet);
     }
     let sheet = Arc::new((wanted.sheet.set)(&bound.booklet(), paper));
-    desk.worked.pressed = Some(Pressed { from, sheet: Arc::clone(&sheet) });
+    desk.worked.pressed = Some(Arc::new(Pressed { from, sheet: Arc::clone(&sheet) }));
     sheet
 }
 

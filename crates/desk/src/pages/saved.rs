@@ -5,12 +5,14 @@
 //! Nothing that is kept in a file is written over: there, opening is refused with a way out.
 //! What is in memory only may be replaced, once somebody has said so.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use maud::{Markup, html};
 use spinney_exchange::bundle::{Bundle, BundleError};
-use spinney_exchange::journal;
+use spinney_exchange::{self as exchange, journal};
 use spinney_model::AboutField;
+use spinney_model::limits::COPY_BYTES;
+use spinney_press::picture::is_bare;
 
 use super::frame::{self, Parts, Screen};
 use super::to_keep::{file_name, to_keep};
@@ -18,11 +20,12 @@ use super::{Route, Shown};
 use crate::routes::{Asked, Handler, Refused};
 use spinney_collection::forget;
 
-use crate::{Desk, Method, Page, Reply};
+use crate::{Desk, Method, Page, Reply, TooLarge};
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/saved", Handler::Show(show)),
-    (Method::Get, "/saved/copy.zip", Handler::Show(save)),
+    (Method::Get, "/saved/copy.zip", Handler::ShowLong(save)),
+    (Method::Get, "/saved/table.csv", Handler::ShowLong(table)),
     (Method::Post, "/do/open-copy", Handler::Answer(open)),
 ];
 
@@ -108,20 +111,38 @@ fn save(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         let refused = told(asked, BundleError::TooLarge);
         return Shown::Page(frame::refused(desk, asked, &refused));
     }
-    let pictures = named.into_keys().filter_map(|hash| {
-        let bytes = given.get(&hash)?.clone()?;
-        Some((hash, bytes))
-    });
-    let bundle = Bundle {
-        lines: entries.iter().map(journal::write).collect(),
-        pictures: pictures.collect(),
-    };
-    // The lines were written just now: none is newer or damaged.
-    let packed = Desk::handed_on(bundle).map_err(|_| BundleError::Damaged);
-    match packed.and_then(|(bundle, _)| bundle.pack()) {
+    let pictures =
+        named.keys().filter_map(|hash| Some((hash.as_str(), given.get(hash)?.as_deref()?)));
+    let lines: Vec<Vec<u8>> = entries.iter().map(journal::write).collect();
+    match packed(lines, pictures.collect()) {
         Ok(bytes) => Shown::Page(to_keep("application/zip", bytes, name_of(desk, asked))),
         Err(error) => Shown::Page(frame::refused(desk, asked, &told(asked, error))),
     }
+}
+
+/// The zip; a picture that another program has put there is packed anew first.
+fn packed(
+    lines: Vec<Vec<u8>>,
+    pictures: BTreeMap<&str, &[u8]>,
+) -> Result<Vec<u8>, BundleError> {
+    let most = COPY_BYTES as u64;
+    if pictures.values().all(|picture| is_bare(picture)) {
+        return Bundle::packed(&lines, &pictures, most);
+    }
+    let owned = pictures.into_iter().map(|(hash, bytes)| (hash.to_owned(), bytes.to_vec()));
+    let bundle = Bundle { lines, pictures: owned.collect() };
+    // The lines were written just now: none is newer or damaged.
+    let (bundle, _) = Desk::handed_on(bundle).map_err(|_| BundleError::Damaged)?;
+    let pictures = bundle.pictures.iter().map(|(hash, bytes)| (hash.as_str(), &**bytes));
+    Bundle::packed(&bundle.lines, &pictures.collect(), most)
+}
+
+/// The table alone, for other programs and for the command line.
+fn table(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+    let Some(laid) = desk.worked.laid(&desk.history.now) else { return Shown::Nothing };
+    let table = exchange::table::write(&laid.matrix).table.into_bytes();
+    let name = name_of(desk, asked).replace(".zip", ".csv");
+    Shown::Page(to_keep("text/csv; charset=utf-8", table, name))
 }
 
 /// Its title, and the day on which it was saved.
@@ -165,7 +186,15 @@ fn opened(desk: &Desk, asked: &Asked<'_>) -> Result<Reply, Refused> {
         lost => format!("/saved?opened=yes&lost={lost}"),
     };
     let (lines, pictures) = (kept.lines, kept.pictures);
+    if let Some(too_large) = too_large(&lines) {
+        return Err(too_large.said(t));
+    }
     Ok(Reply::Replace { head: desk.head(), lines, pictures, then: Page::see(to) })
+}
+
+/// A collection that the screens do not hold is not put on them.
+fn too_large(lines: &[Vec<u8>]) -> Option<TooLarge> {
+    Desk::open(lines.iter().map(Vec::as_slice)).ok()?.too_large
 }
 
 /// A line that cannot be read must not become a collection that cannot be opened.

@@ -21,7 +21,7 @@ use spinney_voice::Tongue;
 
 pub(super) const ROUTES: &[Route] = &[
     (Method::Get, "/share-out", Handler::Show(show)),
-    (Method::Get, "/share-out/sheets/{key}", Handler::Show(deeds::sheets)),
+    (Method::Get, "/share-out/sheets/{key}", Handler::ShowLong(deeds::sheets)),
     (Method::Post, "/do/share-out", Handler::Do(deeds::start)),
 ];
 

@@ -192,3 +192,21 @@ fn what_is_no_picture_is_said_and_breaks_nothing() {
     }
     assert!(whole > 0 && none > 100, "{whole} whole, {none} none");
 }
+
+#[test]
+fn a_photograph_that_shows_coarse_first_has_fewer_pixels() {
+    // The head of a small file, as if it were a large one.
+    let framed = |mark: u8, side: u16| {
+        let mut file = bytes(&two_halves(16, 16), ImageFormat::Jpeg);
+        let at = file.windows(2).position(|two| two == [0xFF, 0xC0]).expect("a frame");
+        file[at + 1] = mark;
+        file[at + 5..at + 7].copy_from_slice(&side.to_be_bytes());
+        file[at + 7..at + 9].copy_from_slice(&side.to_be_bytes());
+        anew(&file)
+    };
+    let (plain, stepwise) = (0xC0, 0xC2);
+    assert_eq!(framed(stepwise, 4_000), Err(NoPicture::TooLarge));
+    assert_ne!(framed(stepwise, 16), Err(NoPicture::TooLarge));
+    assert_ne!(framed(plain, 4_000), Err(NoPicture::TooLarge));
+    assert_eq!(framed(plain, 8_000), Err(NoPicture::TooLarge));
+}

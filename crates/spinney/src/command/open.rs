@@ -3,7 +3,7 @@
 use std::path::Path;
 use std::process::{Command, Stdio};
 
-use spinney_desk::Desk;
+use spinney_desk::{Desk, TooLarge};
 use spinney_exchange::journal::{self, LineError};
 use spinney_exchange::table;
 use spinney_model::{Done, Edit, Entry, KeyId, WishField};
@@ -16,7 +16,7 @@ use crate::scenarios::OUTINGS;
 use crate::terminal;
 use crate::web::Door;
 use crate::web::clerk::{self, Sitting};
-use crate::web::kept::Kept;
+use crate::web::kept::{Kept, journal_too_large};
 
 pub(crate) fn run(args: &Open) -> Result<bool, Failure> {
     let sitting = match &args.file {
@@ -52,15 +52,36 @@ fn file(path: &Path) -> Result<Sitting, Failure> {
         }
         opened => opened.map_err(Failure::kept)?,
     };
+    // Counted before it is held.
+    let too_large = match journal_too_large(&store, 0) {
+        Err(StoreError::Damaged { .. }) => return damaged(path),
+        counted => counted.map_err(Failure::kept)?,
+    };
+    if let Some(why) = too_large {
+        return Err(refused(path, why));
+    }
     let rows = match store.rows(0) {
         Err(StoreError::Damaged { .. }) => return damaged(path),
         rows => rows.map_err(Failure::kept)?,
     };
     let lines: Vec<Vec<u8>> = rows.into_iter().map(|row| row.bytes).collect();
-    match Sitting::open(Kept::InFile(store), &lines) {
-        Err(LineError::NotALine) => damaged(path),
-        sitting => sitting.map_err(|error| Failure::new(error, error.remedy())),
+    let sitting = match Sitting::open(Kept::InFile(store), &lines) {
+        Err(LineError::NotALine) => return damaged(path),
+        sitting => sitting.map_err(|error| Failure::new(error, error.remedy()))?,
+    };
+    // Whatever page is asked for says so, and offers the table and a copy.
+    if let Some(why) = sitting.too_large() {
+        let (sentence, remedy) = why.in_words();
+        terminal::print(&format!("{sentence}\n{remedy}\n"))?;
     }
+    Ok(sitting)
+}
+
+/// A journal that is more than is held. The file stays as it is.
+fn refused(path: &Path, why: TooLarge) -> Failure {
+    let (sentence, remedy) = why.in_words();
+    let name = path.display();
+    Failure::new(format!("{name} is too large for the screens. {sentence}"), remedy)
 }
 
 /// What is damaged is said; where something can be saved, a page offers it.

@@ -17,6 +17,7 @@ use crate::failure::Failure;
 use crate::files::{self, Over};
 use crate::rescue::{Rescue, new_collection};
 use crate::terminal;
+use crate::web::kept::journal_too_large;
 
 pub(crate) fn pack(args: &Pack) -> Result<bool, Failure> {
     let out = args.out.display();
@@ -39,6 +40,10 @@ fn bundle_of(path: &Path) -> Result<Bundle, Failure> {
     // None: too large.
     let whole = |path: &Path| -> Result<Option<Bundle>, StoreError> {
         let store = Store::open(path)?;
+        // Counted before they are held.
+        if journal_too_large(&store, 0)?.is_some() {
+            return Ok(None);
+        }
         store.check()?;
         let mut bundle = Bundle::default();
         bundle.lines.extend(store.rows(0)?.into_iter().map(|row| row.bytes));

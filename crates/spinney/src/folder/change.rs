@@ -68,8 +68,10 @@ impl Changing<'_> {
         let Ok(rights) = fs::metadata(&folder).map(|folder| folder.permissions()) else {
             return Ok(false);
         };
+        crate::files::sweep(parent);
+        let (prefix, ending) = crate::files::name_of_part("visit".as_ref());
         let mut builder = tempfile::Builder::new();
-        crate::files::part_named(&mut builder, "visit".as_ref());
+        builder.prefix(&prefix).suffix(ending);
         // A place beside the folder; another disk or a folder without rights ends it here.
         let Ok(beside) = builder.tempdir_in(parent) else { return Ok(false) };
         let new = beside.path().join("new");

@@ -2,18 +2,23 @@
 //!
 //! From requests to pages, with every line kept before the page that follows it is shown.
 //! Another program may write to the same file; before each answer the clerk looks whether it
-//! did. It has a thread of its own with a deep stack, because keys are walked by recursion. A
-//! bug in the desk ends one request and not the program; the journal is not touched by it.
+//! did. It has a thread of its own with a deep stack, because keys are walked by recursion. What
+//! takes long and only shows something is answered [`beside`](super::beside) it. A bug in the
+//! desk ends one request and not the program; the journal is not touched by it.
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
-use std::sync::mpsc::{Receiver, SyncSender, TryRecvError, sync_channel};
+use std::sync::mpsc::{Receiver, SyncSender, TrySendError, sync_channel};
 
-use spinney_desk::{Desk, Method, Page, Reply, Request, SAVE_WHAT_CAN_BE_READ, Trouble};
+use spinney_desk::{
+    Desk, Method, Page, Reply, Request, SAVE_WHAT_CAN_BE_READ, TooLarge, Trouble,
+};
 use spinney_exchange::journal::LineError;
 use spinney_store::Store;
-use tokio::sync::oneshot;
+use tokio::sync::mpsc::error::TryRecvError;
+use tokio::sync::{mpsc, oneshot};
 
 use super::answer::Done;
+use super::beside::{Beside, Needs};
 use super::ending::Ending;
 use super::guard::Refusal;
 use super::kept::{Kept, NotKept};
@@ -22,17 +27,25 @@ use super::room::Place;
 use crate::failure::Failure;
 use crate::rescue::{HowMuch, Rescue};
 
-struct Question {
-    asked: Request,
+pub(super) struct Question {
+    pub(super) asked: Request,
     trouble: Option<Trouble>,
     /// What the form holds until it is answered.
-    place: Place,
-    to: oneshot::Sender<Done>,
+    pub(super) place: Place,
+    pub(super) to: oneshot::Sender<Done>,
+}
+
+/// What is said to the clerk.
+pub(super) enum Message {
+    /// Somebody asks for something.
+    Question(Question),
+    /// Whoever answers beside it needs something.
+    Needs(Needs),
 }
 
 /// Where requests are left for the clerk.
 pub(crate) struct Clerk {
-    desk: SyncSender<Question>,
+    desk: mpsc::Sender<Message>,
     ending: Ending,
 }
 
@@ -53,17 +66,19 @@ impl AtWork {
 impl Clerk {
     /// Sits down at an open collection and waits for requests.
     pub(crate) fn sit_down(
-        sitting: Sitting,
+        mut sitting: Sitting,
         ending: Ending,
     ) -> std::io::Result<(Self, AtWork)> {
-        let (desk, questions) = sync_channel(limits::MOST_WAITING);
+        let (desk, mut messages) = mpsc::channel(limits::MOST_WAITING);
+        let handle = std::mem::replace(&mut sitting.beside, Box::new(Desk::handle));
+        let beside = Beside::sit_down(desk.downgrade(), handle, ending.clone())?;
         let (going, gone) = sync_channel(0);
         let seen = ending.clone();
         std::thread::Builder::new().name("clerk".to_owned()).stack_size(crate::STACK).spawn(
             move || {
                 // A panic outside a request is said on stderr, and nobody waits for it.
                 let _going: SyncSender<()> = going;
-                sitting.answer_all(&questions, &seen);
+                sitting.answer_all(&mut messages, &beside, &seen);
             },
         )?;
         Ok((Self { desk, ending }, AtWork { gone }))
@@ -83,7 +98,7 @@ impl Clerk {
         }
         let (to, answer) = oneshot::channel();
         let question = Question { asked, trouble, place, to };
-        self.desk.try_send(question).map_err(|_| Refusal::Busy)?;
+        self.desk.try_send(Message::Question(question)).map_err(|_| Refusal::Busy)?;
         tokio::select! {
             // What was kept last is answered before it ends.
             biased;
@@ -104,13 +119,15 @@ pub(crate) fn now() -> i64 {
 }
 
 /// How the desk is asked; tests ask a broken one.
-type Handle = Box<dyn FnMut(&mut Desk, &Request) -> Reply + Send>;
+pub(super) type Handle = Box<dyn FnMut(&mut Desk, &Request) -> Reply + Send>;
 
 /// A collection on the desk, and where it is kept.
 pub(crate) struct Sitting {
     desk: Desk,
     kept: Kept,
     handle: Handle,
+    /// How a snapshot of it is asked, beside it.
+    beside: Handle,
     /// The file is damaged: until somebody has chosen what is saved of it, nothing is open.
     damaged: Option<Rescue>,
     /// What is kept was replaced: the desk begins again with it.
@@ -129,52 +146,148 @@ impl Sitting {
     /// Puts a collection on the desk: where it is kept, and all its lines.
     pub(crate) fn open(kept: Kept, lines: &[Vec<u8>]) -> Result<Self, LineError> {
         let desk = Desk::open(lines.iter().map(Vec::as_slice))?;
-        Ok(Self { desk, kept, handle: Box::new(Desk::handle), damaged: None, replaced: false })
+        Ok(Self { desk, kept, ..Self::empty() })
     }
 
     /// Puts nothing on the desk yet: the collection is damaged.
     pub(crate) fn damaged(rescue: Rescue) -> Self {
-        let (desk, kept) = (Desk::default(), Kept::in_memory(Vec::new()));
+        Self { damaged: Some(rescue), ..Self::empty() }
+    }
+
+    /// What of it is too large for the screens.
+    pub(crate) fn too_large(&self) -> Option<TooLarge> {
+        self.desk.too_large()
+    }
+
+    fn empty() -> Self {
         Self {
-            desk,
-            kept,
+            desk: Desk::default(),
+            kept: Kept::in_memory(Vec::new()),
             handle: Box::new(Desk::handle),
-            damaged: Some(rescue),
+            beside: Box::new(Desk::handle),
+            damaged: None,
             replaced: false,
         }
     }
 
-    fn answer_all(mut self, questions: &Receiver<Question>, ending: &Ending) {
-        while let Some(Question { mut asked, trouble, place, to }) = self.next(questions) {
+    fn answer_all(
+        mut self,
+        messages: &mut mpsc::Receiver<Message>,
+        beside: &SyncSender<Question>,
+        ending: &Ending,
+    ) {
+        while let Some(message) = self.next(messages) {
             if ending.has_ended() {
                 break;
             }
-            let carried = self.answer(&mut asked, trouble, ending);
-            drop((asked, place));
-            match carried {
-                Carried::Out(done) => {
-                    // Whoever asked may have gone away.
-                    let _ = to.send(done);
-                    ending.kept();
+            let mut question = match message {
+                Message::Question(question) => question,
+                Message::Needs(needs) => {
+                    self.give(needs, ending);
+                    continue;
                 }
-                Carried::TooLate => {
-                    // Whoever hears nothing looks whether it has ended.
-                    ending.kept();
-                    drop(to);
+            };
+            if self.takes_long(&question) {
+                question.asked.in_memory = self.kept.is_in_memory();
+                match beside.try_send(question) {
+                    Ok(()) => continue,
+                    // Whoever hears nothing is told that too many wait.
+                    Err(TrySendError::Full(_)) => continue,
+                    // It is not there any more: the clerk does it.
+                    Err(TrySendError::Disconnected(back)) => question = back,
                 }
             }
-            if self.replaced {
-                // What stands in its way is said to whoever asks next.
-                let _ = self.begin_again();
+            self.answer_one(question, ending);
+            self.after_replacing();
+        }
+    }
+
+    fn after_replacing(&mut self) {
+        if self.replaced {
+            // What stands in its way is said to whoever asks next.
+            let _ = self.begin_again();
+        }
+    }
+
+    fn answer_one(&mut self, question: Question, ending: &Ending) {
+        let Question { mut asked, trouble, place, to } = question;
+        let carried = self.answer(&mut asked, trouble, ending);
+        drop((asked, place));
+        self.tell(carried, to, ending);
+    }
+
+    /// Whoever asked may have gone away; whoever hears nothing looks whether it has ended.
+    fn tell(&self, carried: Carried, to: oneshot::Sender<Done>, ending: &Ending) {
+        match carried {
+            Carried::Out(done) => {
+                let _ = to.send(done);
+                ending.kept();
+            }
+            Carried::TooLate => {
+                ending.kept();
+                drop(to);
             }
         }
     }
 
-    /// The next question; while none waits, long work goes on. None: nobody can ask any more.
-    fn next(&mut self, questions: &Receiver<Question>) -> Option<Question> {
+    /// Whether it is answered beside the clerk.
+    fn takes_long(&self, question: &Question) -> bool {
+        question.trouble.is_none()
+            && self.damaged.is_none()
+            && Desk::takes_long(&question.asked)
+    }
+
+    /// Gives what is needed beside it.
+    fn give(&mut self, needs: Needs, ending: &Ending) {
+        match needs {
+            Needs::Snapshot(to) => {
+                let looked = catch_unwind(AssertUnwindSafe(|| self.look_up()));
+                let looked = looked.unwrap_or(Err(Trouble::Bug));
+                let _ = to.send((self.desk.snapshot(), looked));
+            }
+            Needs::Pictures(mut wanted, to) => {
+                let hashes = std::mem::take(&mut wanted.hashes);
+                let room = Some(&mut wanted.place);
+                match self.with_pictures(&mut wanted.asked, hashes, room) {
+                    Ok(true) => drop(to.send((wanted, Ok(())))),
+                    Err(trouble) => drop(to.send((wanted, Err(trouble)))),
+                    // Whoever hears nothing is told that too many ask.
+                    Ok(false) => {}
+                }
+            }
+            Needs::TakeBack(desk) => self.desk.take_back(desk),
+            Needs::Keep(question, reply, back) => {
+                let kept = catch_unwind(AssertUnwindSafe(|| self.keep(*reply, ending)));
+                let kept = kept.unwrap_or_else(|_| self.begin_again().and(Err(Trouble::Bug)));
+                let carried = match kept {
+                    Ok(Some(carried)) => carried,
+                    Ok(None) => {
+                        ending.kept();
+                        // It is asked again, of the collection as it is then.
+                        let _ = back.send(question);
+                        return;
+                    }
+                    Err(trouble) => {
+                        Carried::Out(Done::Page(self.desk.trouble(&question.asked, &trouble)))
+                    }
+                };
+                let Question { asked, place, to, .. } = question;
+                drop((asked, place));
+                self.tell(carried, to, ending);
+                self.after_replacing();
+            }
+            Needs::Clerk(question, _done) => {
+                self.answer_one(question, ending);
+                self.after_replacing();
+            }
+        }
+    }
+
+    /// The next message; while none waits, long work goes on. None: nobody can ask any more.
+    fn next(&mut self, messages: &mut mpsc::Receiver<Message>) -> Option<Message> {
         while self.desk.at_work() {
-            match questions.try_recv() {
-                Ok(question) => return Some(question),
+            match messages.try_recv() {
+                Ok(message) => return Some(message),
                 Err(TryRecvError::Disconnected) => return None,
                 Err(TryRecvError::Empty) => {
                     let step = || self.desk.work_on(limits::HEAPS_A_STEP).is_some();
@@ -185,7 +298,7 @@ impl Sitting {
                 }
             }
         }
-        questions.recv().ok()
+        messages.blocking_recv()
     }
 
     /// Answers one request, whatever happens.
@@ -217,13 +330,6 @@ impl Sitting {
         for _ in 0..limits::MOST_TRIES {
             self.look_up()?;
             let reply = (self.handle)(&mut self.desk, asked);
-            let keeps = matches!(
-                reply,
-                Reply::Keep { .. } | Reply::Replace { .. } | Reply::Rewrite { .. }
-            );
-            if keeps && !ending.may_keep() {
-                return Ok(Carried::TooLate);
-            }
             match reply {
                 Reply::Page(page) => return Ok(Carried::Out(Done::Page(page))),
                 Reply::Picture(hash) => {
@@ -233,50 +339,50 @@ impl Sitting {
                     return Ok(Carried::Out(Done::Picture(bytes)));
                 }
                 Reply::NeedPictures(hashes) => {
-                    let mut held = 0;
-                    for hash in hashes {
-                        let bytes = match held < limits::MOST_PICTURES {
-                            true => self.picture(&hash)?,
-                            false => None,
-                        };
-                        asked.pictures_cut |= held >= limits::MOST_PICTURES;
-                        held += bytes.as_ref().map_or(0, |bytes| bytes.len() as u64);
-                        asked.pictures.insert(hash, bytes);
-                    }
+                    self.with_pictures(asked, hashes.into_iter().collect(), None)?;
                 }
-                Reply::Keep { head, lines, pictures, then } => {
-                    match self.kept.append(head, &lines, &pictures) {
-                        Ok(()) => {
-                            self.catch_up(&lines)?;
-                            return Ok(Carried::Out(Done::Page(then)));
-                        }
-                        Err(NotKept::Trouble(trouble)) => return Err(trouble),
-                        Err(NotKept::Moved | NotKept::Rewritten) => {}
-                    }
-                }
-                Reply::Replace { head, lines, pictures, then } => {
-                    match self.kept.replace(head, &lines, &pictures) {
-                        Ok(()) => {
-                            self.replaced = true;
-                            return Ok(Carried::Out(Done::Page(then)));
-                        }
-                        Err(NotKept::Trouble(trouble)) => return Err(trouble),
-                        Err(NotKept::Moved | NotKept::Rewritten) => {}
-                    }
-                }
-                Reply::Rewrite { head, lines, pictures, then } => {
-                    match self.kept.rewrite(head, &lines, &pictures) {
-                        Ok(()) => {
-                            self.replaced = true;
-                            return Ok(Carried::Out(Done::Forgotten(then)));
-                        }
-                        Err(NotKept::Trouble(trouble)) => return Err(trouble),
-                        Err(NotKept::Moved | NotKept::Rewritten) => {}
+                keeps => {
+                    if let Some(carried) = self.keep(keeps, ending)? {
+                        return Ok(carried);
                     }
                 }
             }
         }
         Err(Trouble::Overtaken)
+    }
+
+    /// Keeps what the desk wants kept. None: somebody else kept something since it was asked.
+    fn keep(&mut self, keeps: Reply, ending: &Ending) -> Result<Option<Carried>, Trouble> {
+        if !ending.may_keep() {
+            return Ok(Some(Carried::TooLate));
+        }
+        let (kept, done) = match keeps {
+            Reply::Keep { head, lines, pictures, then } => {
+                let kept = self.kept.append(head, &lines, &pictures);
+                if kept.is_ok() {
+                    self.catch_up(&lines)?;
+                }
+                (kept, Done::Page(then))
+            }
+            Reply::Replace { head, lines, pictures, then } => {
+                let kept = self.kept.replace(head, &lines, &pictures);
+                self.replaced |= kept.is_ok();
+                (kept, Done::Page(then))
+            }
+            Reply::Rewrite { head, lines, pictures, then } => {
+                let kept = self.kept.rewrite(head, &lines, &pictures);
+                self.replaced |= kept.is_ok();
+                (kept, Done::Forgotten(then))
+            }
+            Reply::Page(_) | Reply::Picture(_) | Reply::NeedPictures(_) => {
+                return Err(Trouble::Bug);
+            }
+        };
+        match kept {
+            Ok(()) => Ok(Some(Carried::Out(done))),
+            Err(NotKept::Trouble(trouble)) => Err(trouble),
+            Err(NotKept::Moved | NotKept::Rewritten) => Ok(None),
+        }
     }
 
     /// The page of a damaged file; once somebody has chosen, what can be read is saved into a
@@ -340,6 +446,32 @@ impl Sitting {
         self.desk = desk.map_err(|error| self.not_taken(error))?;
         self.replaced = false;
         Ok(())
+    }
+
+    /// Puts pictures into a request, as many as may be held at once; what is made of them takes
+    /// as much again. False: there is no room for them now.
+    fn with_pictures(
+        &self,
+        asked: &mut Request,
+        hashes: Vec<String>,
+        mut room: Option<&mut Place>,
+    ) -> Result<bool, Trouble> {
+        let given = asked.pictures.values().flatten();
+        let mut held: u64 = given.map(|bytes| bytes.len() as u64).sum();
+        for hash in hashes {
+            let bytes = match held < limits::MOST_PICTURES {
+                true => self.picture(&hash)?,
+                false => None,
+            };
+            asked.pictures_cut |= held >= limits::MOST_PICTURES;
+            let length = bytes.as_ref().map_or(0, Vec::len);
+            if !room.as_mut().is_none_or(|room| room.grow(2 * length)) {
+                return Ok(false);
+            }
+            held += length as u64;
+            asked.pictures.insert(hash, bytes);
+        }
+        Ok(true)
     }
 
     fn picture(&self, hash: &str) -> Result<Option<Vec<u8>>, Trouble> {

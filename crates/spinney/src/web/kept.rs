@@ -5,8 +5,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_desk::Trouble;
+use spinney_desk::{TooLarge, Trouble};
 use spinney_store::{Hash, Store, StoreError};
+
+use super::limits::LONGEST_COPY;
 
 /// A journal with its pictures.
 pub(crate) enum Kept {
@@ -55,6 +57,10 @@ impl Kept {
                 Ok(memory.lines.iter().skip(after as usize).cloned().collect())
             }
             Self::InFile(store) => {
+                let too_large = journal_too_large(store, 0).map_err(not_kept)?;
+                if let Some(why) = too_large {
+                    return Err(NotKept::Trouble(Trouble::TooLarge(self.name(), why)));
+                }
                 let rows = store.rows(after).map_err(not_kept)?;
                 Ok(rows.into_iter().map(|row| row.bytes).collect())
             }
@@ -70,6 +76,11 @@ impl Kept {
     ) -> Result<(), NotKept> {
         match self {
             Self::InMemory(memory) => {
+                let held: usize = memory.pictures.values().map(Vec::len).sum();
+                let more: usize = pictures.iter().map(Vec::len).sum();
+                if held + more > LONGEST_COPY {
+                    return Err(NotKept::Trouble(Trouble::MemoryFull(LONGEST_COPY >> 20)));
+                }
                 let pictures = pictures.iter().map(|bytes| (Hash::of(bytes), bytes.clone()));
                 memory.pictures.extend(pictures);
                 memory.lines.extend_from_slice(lines);
@@ -113,8 +124,12 @@ impl Kept {
         match self {
             Self::InMemory(memory) if memory.lines.len() as u64 != head => Err(NotKept::Moved),
             Self::InMemory(memory) => {
-                *memory = InMemory::default();
-                self.append(0, lines, pictures)
+                let before = std::mem::take(memory);
+                let kept = self.append(0, lines, pictures);
+                if let (Err(_), Self::InMemory(memory)) = (&kept, self) {
+                    *memory = before;
+                }
+                kept
             }
             Self::InFile(_) => self.append(0, lines, pictures),
         }
@@ -149,6 +164,16 @@ impl Kept {
             Self::InFile(store) => store.path().display().to_string(),
         }
     }
+}
+
+/// What of a journal is more than is held; it is counted before any of it is.
+pub(crate) fn journal_too_large(
+    store: &Store,
+    after: u64,
+) -> Result<Option<TooLarge>, StoreError> {
+    let (lines, bytes) = store.size(after)?;
+    let number = |number: u64| usize::try_from(number).unwrap_or(usize::MAX);
+    Ok(TooLarge::of_journal(number(lines), number(bytes)))
 }
 
 fn not_kept(error: StoreError) -> NotKept {

@@ -123,7 +123,8 @@ async fn collect(
         let frame = frame.map_err(|_| Trouble::NotAForm)?;
         let Ok(data) = frame.into_data() else { continue };
         let kept = if room { data.len().min(most - bytes.len()) } else { 0 };
-        if place.grow(kept) {
+        // Twice: as it came, and taken apart.
+        if place.grow(2 * kept) {
             bytes.extend_from_slice(&data[..kept]);
         } else {
             (bytes, room) = (Vec::new(), false);

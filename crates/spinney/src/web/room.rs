@@ -59,6 +59,12 @@ impl Place {
         true
     }
 
+    /// The place, and another one with nothing in it instead.
+    pub(crate) fn taken(&mut self) -> Self {
+        let empty = self.room.place(self.free);
+        std::mem::replace(self, empty)
+    }
+
     /// Gives everything back.
     pub(crate) fn leave(&mut self) {
         *self = self.room.place(self.free);

@@ -12,13 +12,13 @@ const SHORT: Patience = Patience {
     head: Duration::from_millis(200),
     body: Duration::from_millis(200),
     answer: Duration::from_millis(200),
+    least_a_second: limits::BOUNDS.patience.least_a_second,
     turned_away: Duration::from_secs(2),
 };
 /// Forms may wait for long here, and there is little room.
 const NARROW: Bounds = Bounds {
     patience: Patience { head: LONG, body: LONG, ..SHORT },
-    forms: 1 << 20,
-    answers: 64 << 20,
+    room: 2 << 20,
     connections: 16,
 };
 /// Whoever hears nothing for so long was not cut off at all.
@@ -181,7 +181,8 @@ fn who_takes_nothing_of_an_answer_is_not_waited_for() {
     // More than the kernel holds for somebody who does not read.
     let picture = vec![7; 24 << 20];
     let address = format!("/picture/{}", spinney_store::Hash::of(&picture));
-    with_bounds(Bounds { connections: 1, ..NARROW }, &[picture], |port| {
+    let bounds = Bounds { connections: 1, room: 64 << 20, ..NARROW };
+    with_bounds(bounds, &[picture], |port| {
         let ask = |path: &str| {
             format!(
                 "GET {path} HTTP/1.1\r\nhost: 127.0.0.1:{port}\r\nconnection: close\r\n\r\n"

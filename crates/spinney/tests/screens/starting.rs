@@ -3,6 +3,8 @@
 use std::path::Path;
 use std::process::Command;
 
+use spinney_exchange::journal;
+use spinney_model::{Done, Edit, Entry, KindId, limits};
 use spinney_store::Store;
 
 use super::browser::{Screens, fresh};
@@ -70,4 +72,43 @@ fn started_by_its_name_alone_it_opens_the_screens() {
     let screens = Screens::start(command);
     assert!(screens.said.contains("in memory only"), "{}", screens.said);
     assert_eq!(screens.get("/finds").status, 200);
+}
+
+#[test]
+fn a_collection_too_large_for_the_screens_is_said_to_be_so_and_left_as_it_is() {
+    let file = fresh("too-large").join("walk.spinney");
+    let mut store = Store::create(&file).expect("a file");
+    let all = u32::try_from(limits::SCREENS_KINDS).expect("few enough") + 1;
+    let kinds = (1..=all).map(|at| Edit::AddKind(KindId(at), format!("kind {at}")));
+    let line = journal::write(&Entry { at: 0, done: Done::Edits(kinds.collect()) });
+    store.append(0, &[line], &[]).expect("kept");
+    drop(store);
+    let screens = Screens::open(Some(&file));
+    let most = format!("at most {}", limits::SCREENS_KINDS);
+    assert!(
+        screens.said.contains(&most) && screens.said.contains("spinney key"),
+        "{}",
+        screens.said
+    );
+    for path in ["/finds", "/table", "/key"] {
+        let answer = screens.get(path);
+        assert_eq!(answer.status, 422, "{path}");
+        assert!(answer.text().contains(&most), "{path}");
+    }
+    let table = screens.get("/saved/table.csv");
+    assert_eq!((table.status, table.text().lines().count() as u32), (200, all + 1));
+    assert_eq!(screens.interrupt(), Some(0));
+    assert_eq!(Store::open(&file).expect("it is whole").head().expect("read"), 1);
+}
+
+#[test]
+fn a_journal_of_more_steps_than_are_held_is_not_opened() {
+    let file = fresh("long-journal").join("walk.spinney");
+    let mut store = Store::create(&file).expect("a file");
+    let lines = vec![b"x".to_vec(); limits::JOURNAL_LINES + 1];
+    store.append(0, &lines, &[]).expect("kept");
+    drop(store);
+    let (code, said) = fails(&[], Some(&file));
+    assert_eq!(code, Some(1), "{said}");
+    assert!(said.contains(&format!("at most {} steps", limits::JOURNAL_LINES)), "{said}");
 }

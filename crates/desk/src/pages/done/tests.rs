@@ -92,7 +92,7 @@ fn undo_to_a_place_and_forth_again() {
     let again = Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines are read");
     assert_eq!(again.history.now, desk.history.now);
     assert_eq!(
-        (again.history.holding, again.history.undone),
+        (again.history.holding.clone(), again.history.undone.clone()),
         (desk.history.holding.clone(), desk.history.undone.clone())
     );
 }

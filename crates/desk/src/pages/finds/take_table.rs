@@ -5,8 +5,9 @@
 //! and waits for a person.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, MOST_CHARACTERS, Source, TypedSheets};
+use spinney_exchange::table::{self, Source, TypedSheets};
 use spinney_model::Edit;
+use spinney_model::limits::SCREENS_COLUMNS;
 
 use super::add::too_many;
 use super::deeds::typed;
@@ -119,9 +120,9 @@ fn small_enough(desk: &Desk, t: Tongue, edits: &[Edit]) -> Result<(), Refused> {
     if kinds > MOST_KINDS {
         return Err(too_many(t));
     }
-    if characters > MOST_CHARACTERS || cells > MOST_CELLS {
+    if characters > SCREENS_COLUMNS || cells > MOST_CELLS {
         return Err(Refused {
-            sentence: t.count("finds-wide-table", MOST_CHARACTERS),
+            sentence: t.count("finds-wide-table", SCREENS_COLUMNS),
             remedy: t.say("finds-wide-table-remedy"),
         });
     }

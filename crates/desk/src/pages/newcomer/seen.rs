@@ -5,7 +5,8 @@
 //! person is asked (`clash`).
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, MOST_CHARACTERS};
+use spinney_exchange::table;
+use spinney_model::limits::SCREENS_COLUMNS;
 use spinney_model::{AskedOf, CharacterId, Fork, Key, KeyId, KindId, Scale, Side};
 
 use super::clash::{self, Clash, Look};
@@ -130,9 +131,9 @@ fn difference(
         });
     }
     let collection = &desk.history.now;
-    if collection.characters.len() >= MOST_CHARACTERS {
+    if collection.characters.len() >= SCREENS_COLUMNS {
         return Err(Refused {
-            sentence: t.count("table-full", MOST_CHARACTERS),
+            sentence: t.count("table-full", SCREENS_COLUMNS),
             remedy: t.say("table-full-remedy"),
         });
     }

@@ -2,8 +2,9 @@
 //! differs from what others say, a person decides.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{MOST_CHARACTERS, Source};
+use spinney_exchange::table::Source;
 use spinney_model::Edit;
+use spinney_model::limits::SCREENS_COLUMNS;
 
 use super::fields::one_line;
 use super::view::View;
@@ -66,7 +67,7 @@ pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     fits(t, &edits)?;
     let mut then = collection.clone();
     edits.iter().for_each(|edit| then.apply(edit));
-    if then.kinds.len() > MOST_KINDS || then.characters.len() > MOST_CHARACTERS {
+    if then.kinds.len() > MOST_KINDS || then.characters.len() > SCREENS_COLUMNS {
         return Err(Refused {
             sentence: t.say("table-too-much"),
             remedy: t.say("table-too-much-remedy"),

@@ -1,7 +1,8 @@
 //! Adding a character, writing a state in another word everywhere, taking a character out.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, MOST_CHARACTERS};
+use spinney_exchange::table;
+use spinney_model::limits::SCREENS_COLUMNS;
 use spinney_model::{CharacterField, CharacterId, Edit};
 
 use super::fields::{condition, gone, new_name, one_line};
@@ -32,16 +33,16 @@ pub(super) fn add_forms(t: Tongue, collection: &Collection, view: &View) -> Mark
                 button #add-kind { (t.say("table-add-kind")) }
             }
         }
-        @if collection.characters.len() >= MOST_CHARACTERS { p.quiet { (t.count("table-full", MOST_CHARACTERS)) } }
+        @if collection.characters.len() >= SCREENS_COLUMNS { p.quiet { (t.count("table-full", SCREENS_COLUMNS)) } }
     }
 }
 
 pub(super) fn add(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let t = asked.tongue;
     let collection = &desk.history.now;
-    if collection.characters.len() >= MOST_CHARACTERS {
+    if collection.characters.len() >= SCREENS_COLUMNS {
         return Err(Refused {
-            sentence: t.count("table-full", MOST_CHARACTERS),
+            sentence: t.count("table-full", SCREENS_COLUMNS),
             remedy: t.say("table-full-remedy"),
         });
     }

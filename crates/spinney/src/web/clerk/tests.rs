@@ -5,6 +5,8 @@ use std::path::{Path, PathBuf};
 use std::task::Poll;
 use std::time::{Duration, Instant};
 
+use spinney_exchange::journal;
+use spinney_model::{Edit, Entry, KindId};
 use spinney_store::Store;
 
 use super::*;
@@ -322,4 +324,158 @@ fn what_is_being_kept_at_the_end_is_kept_and_answered() {
     at_work.finish();
     let finds = at(&path).finds();
     assert!(finds.contains("oak") && !finds.contains("holly"), "{finds}");
+}
+
+/// A sheet that is not ready before somebody says so: whether it was begun, and how to say so.
+/// Where nobody does, it is a bug, and is answered so.
+fn held_up(
+    sitting: &mut Sitting,
+) -> (tokio::sync::oneshot::Receiver<()>, std::sync::mpsc::Sender<()>) {
+    let (begins, begun) = tokio::sync::oneshot::channel();
+    let (goes_on, held) = std::sync::mpsc::channel();
+    let mut begins = Some(begins);
+    sitting.beside = Box::new(move |desk, asked| {
+        if let Some(begins) = begins.take() {
+            begins.send(()).expect("somebody waits for it");
+            held.recv_timeout(LONG).expect("others were answered first");
+        }
+        desk.handle(asked)
+    });
+    (begun, goes_on)
+}
+
+fn sheet() -> Request {
+    Request::get("/print?sheet=today")
+}
+
+#[test]
+fn readers_and_writers_are_answered_while_a_sheet_is_being_set() {
+    let path = fresh("beside");
+    let mut sitting = at(&path);
+    let (begun, goes_on) = held_up(&mut sitting);
+    let (clerk, at_work) = Clerk::sit_down(sitting, Ending::not_yet()).expect("a thread");
+    let elm = Request::post("/do/add-kinds", &[("names", "wych elm")]);
+    let mut elm = Some(elm);
+    let heard = asked(&clerk, [sheet(), Request::get("/print/today.pdf")], async {
+        begun.await.expect("it begins");
+        let room = Room::of(1 << 20);
+        let elm = elm.take().expect("asked once");
+        for (request, status) in [(Request::get("/finds"), 200), (elm, 303)] {
+            let done = clerk.ask(request, None, room.place(0)).await;
+            let Ok(Done::Page(page)) = done else { panic!("a page was asked for") };
+            assert_eq!(page.status, status);
+        }
+        goes_on.send(()).expect("it still waits");
+    });
+    assert_eq!(heard, [Ok(200), Ok(404)], "there is no key yet to be printed");
+    drop(clerk);
+    at_work.finish();
+    assert!(at(&path).finds().contains("wych elm"));
+}
+
+#[test]
+fn so_many_wait_for_a_sheet_and_no_more() {
+    let mut sitting = at(&fresh("queue"));
+    let (begun, goes_on) = held_up(&mut sitting);
+    let (clerk, _at_work) = Clerk::sit_down(sitting, Ending::not_yet()).expect("a thread");
+    const ALL: usize = limits::MOST_LONG_WAITING + 3;
+    let heard = asked(&clerk, std::array::from_fn::<_, ALL, _>(|_| sheet()), async {
+        begun.await.expect("it begins");
+        // The clerk has heard all of them before it answers this.
+        let room = Room::of(1 << 20);
+        assert!(clerk.ask(Request::get("/finds"), None, room.place(0)).await.is_ok());
+        goes_on.send(()).expect("it still waits");
+    });
+    let busy = heard.iter().filter(|heard| **heard == Err(Refusal::Busy)).count();
+    // The first may have been begun before the last was asked for, or not.
+    assert!((2..=3).contains(&busy), "{heard:?}");
+    assert!(heard.iter().all(|heard| matches!(heard, Ok(200) | Err(Refusal::Busy))));
+}
+
+#[test]
+fn a_bug_in_a_sheet_ends_it_and_nothing_else() {
+    let mut sitting = at(&fresh("beside-bug"));
+    let mut first = true;
+    sitting.beside = Box::new(move |desk, asked| {
+        assert!(!std::mem::take(&mut first), "a bug for this test");
+        desk.handle(asked)
+    });
+    let (clerk, _at_work) = Clerk::sit_down(sitting, Ending::not_yet()).expect("a thread");
+    let heard = asked(&clerk, [sheet(), sheet(), Request::get("/finds")], async {});
+    assert_eq!(heard, [Ok(500), Ok(200), Ok(200)]);
+}
+
+#[test]
+fn the_end_does_not_wait_for_a_sheet() {
+    let mut sitting = at(&fresh("beside-end"));
+    let (begun, goes_on) = held_up(&mut sitting);
+    let ending = Ending::not_yet();
+    let (clerk, at_work) = Clerk::sit_down(sitting, ending.clone()).expect("a thread");
+    let since = Instant::now();
+    let heard = asked(&clerk, [sheet(), sheet()], async {
+        begun.await.expect("it begins");
+        ending.begin();
+    });
+    assert_eq!(heard, [Err(Refusal::Ended); 2]);
+    drop(clerk);
+    at_work.finish();
+    assert!(since.elapsed() < LONG, "the sheet was waited for");
+    goes_on.send(()).expect("it still waits");
+}
+
+#[test]
+fn a_copy_with_pictures_is_saved_beside_the_clerk() {
+    let path = fresh("beside-copy");
+    let (picture, hash) = {
+        let picture = vec![7; 1 << 20];
+        let hash = spinney_store::Hash::of(&picture).to_string();
+        (picture, hash)
+    };
+    let edits = vec![
+        Edit::AddKind(KindId(1), "yew".to_owned()),
+        Edit::AddPicture(KindId(1), hash.clone()),
+    ];
+    let line = journal::write(&Entry { at: 0, done: spinney_model::Done::Edits(edits) });
+    let mut store = Store::open(&path).expect("a file");
+    store.append(0, &[line], &[picture]).expect("kept");
+    drop(store);
+    let mut sitting = at(&path);
+    sitting.handle = Box::new(|_, _| panic!("the clerk has other things to do"));
+    let (clerk, _at_work) = Clerk::sit_down(sitting, Ending::not_yet()).expect("a thread");
+    let runtime = tokio::runtime::Builder::new_current_thread().build().expect("a runtime");
+    let room = Room::of(16 << 20);
+    let copy = Request::get("/saved/copy.zip");
+    let done = runtime.block_on(clerk.ask(copy, None, room.place(0)));
+    let Ok(Done::Page(page)) = done else { panic!("a copy was asked for") };
+    assert_eq!((page.status, page.kind), (200, "application/zip"));
+    assert!(page.body.len() > 1 << 20, "the picture is in it");
+    assert!(page.body.windows(64).any(|name| name == hash.as_bytes()));
+}
+
+#[test]
+fn a_form_with_a_file_is_read_beside_the_clerk_and_nobody_is_overtaken_for_ever() {
+    let path = fresh("beside-file");
+    let (mut sitting, mut other) = (at(&path), at(&path));
+    let (said, heard_here) = std::sync::mpsc::channel();
+    let mut number = 0;
+    sitting.beside = Box::new(move |desk, asked| {
+        let reply = desk.handle(asked);
+        number += 1;
+        assert_eq!(other.add(&format!("other {number}")).0, 303);
+        said.send(()).expect("somebody counts");
+        reply
+    });
+    let (clerk, at_work) = Clerk::sit_down(sitting, Ending::not_yet()).expect("a thread");
+    let table = spinney_desk::Upload {
+        field: "file".to_owned(),
+        name: "finds.csv".to_owned(),
+        bytes: b"kind,edge\nholly,spiny\nyew,smooth\n".to_vec(),
+    };
+    let take = Request { files: vec![table], ..Request::post("/do/take-table", &[]) };
+    assert_eq!(asked(&clerk, [take], async {}), [Ok(303)]);
+    drop(clerk);
+    at_work.finish();
+    assert_eq!(heard_here.try_iter().count(), limits::MOST_TRIES_BESIDE);
+    let finds = at(&path).finds();
+    assert!(["holly", "yew", "other 3"].iter().all(|name| finds.contains(name)), "{finds}");
 }
