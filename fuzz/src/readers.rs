@@ -18,11 +18,11 @@ use crate::scenery;
 
 /// What each is called, the longest input that is tried, in bytes, and the reader.
 pub(crate) const READERS: &[(&str, usize, fn(&[u8]))] = &[
-    ("table-csv", 2_000, table_csv),
+    ("table-csv", 1_200, table_csv),
     ("table-xlsx", 16_000, table_xlsx),
     ("xlsx-parts", 4_000, xlsx_parts),
     ("second-sheets", 4_000, second_sheets),
-    ("key-text", 2_000, key_text),
+    ("key-text", 1_000, key_text),
     ("key-json", 4_000, key_json),
     ("links", 1_000, links),
     ("bundle", 8_000, bundle),

@@ -3,9 +3,8 @@
     python tests/outside/licences.py
 
 Reads what deny.toml allows and what cargo knows of the libraries in the lock files of the program
-and of its fuzzer. `cargo deny` reads the same file and looks
-at known weaknesses too; it takes longer to compile than everything else here, so it is a command
-of docs/security.md and no part of ./check.
+and of its fuzzer. `cargo deny` reads the same file and looks at known weaknesses too, but would have
+to be compiled first: it is a command of docs/security.md.
 """
 
 import json

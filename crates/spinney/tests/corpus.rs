@@ -4,6 +4,8 @@
 //! here without its engine: every input of `fuzz/corpus` as it is, so that what was found once
 //! stays mended, then inputs cut, joined and changed at random, the same ones every time. An
 //! input that panics or takes over ten seconds is kept under `target/tmp/corpus`.
+//!
+//! `MADE=100 cargo test -p spinney --test corpus` makes a hundred times as many.
 
 #![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
 
@@ -47,8 +49,9 @@ fn feed(reader: &str, made: usize) {
     for input in &corpus {
         one(reader, *read, input);
     }
+    let times = std::env::var("MADE").map_or(1, |times| times.parse::<usize>().unwrap());
     let mut rng = Rng::with_seed(1);
-    for _ in 0..made {
+    for _ in 0..made * times {
         let mut input = rng.choice(&corpus).unwrap().clone();
         for _ in 0..rng.usize(1..5) {
             change(&mut input, rng.choice(&corpus).unwrap(), &mut rng);
