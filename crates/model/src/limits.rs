@@ -139,11 +139,11 @@ limits! {
     JOURNAL_LINES: usize = 200_000, Things, "Lines of a journal",
         "A line for each edit: a class makes some thousands a year.";
 
-    SCREENS_KINDS: usize = 400, Things, "Kinds of a collection on the screens",
+    SCREENS_KINDS: usize = 200, Things, "Kinds of a collection on the screens",
         "So that every page is there in two seconds, also on an old laptop; the command line takes more.";
     SCREENS_COLUMNS: usize = 50, Things, "Columns of a collection on the screens",
         "The same.";
-    SCREENS_TEXTS: usize = 40_000, Things, "Texts in cells on the screens, whoever says them",
+    SCREENS_TEXTS: usize = 20_000, Things, "Texts in cells on the screens, whoever says them",
         "Every cell of the largest collection, twice.";
     SCREENS_LONG_TEXT: usize = 16_000, Bytes, "One text on the screens",
         "The longest list that can be typed, in any script.";
@@ -154,7 +154,7 @@ limits! {
     SCREENS_QUESTIONS: usize = 4_000, Things, "Questions that hands put into all keys on the screens",
         "Forty in each of a hundred keys.";
     SCREENS_PICTURES: usize = 2_000, Things, "Pictures of a collection on the screens",
-        "Five of each kind.";
+        "Ten of each kind.";
 
     FORM_BYTES: usize = 32 << 20, Bytes, "A form with its files",
         "Eight photographs of a good telephone.";
