@@ -394,9 +394,23 @@ impl Ground {
         self.layout.kinds(heap).map(|kind| self.layout.flow(heap, kind)).sum()
     }
 
-    /// The question that asks this, a person's own first.
+    /// The question that asks this, a person's own first. Candidates are in the order of their
+    /// characters, and thresholds rise: of thousands it is found at once.
     pub(crate) fn asking(&self, ask: &Ask) -> Option<&Question> {
-        self.questions.iter().rfind(|question| question.ask == *ask)
+        let (candidates, own) = self.questions.split_at(self.candidates);
+        if let Some(own) = own.iter().rfind(|question| question.ask == *ask) {
+            return Some(own);
+        }
+        let from = candidates.partition_point(|other| other.ask.character < ask.character);
+        let column = &candidates[from..];
+        let column =
+            &column[..column.partition_point(|other| other.ask.character == ask.character)];
+        if let Asked::AtLeast(wanted) = &ask.yes {
+            let below =
+                |other: &Question| matches!(&other.ask.yes, Asked::AtLeast(at) if at < wanted);
+            return column.get(column.partition_point(below)).filter(|other| other.ask == *ask);
+        }
+        column.iter().rfind(|other| other.ask == *ask)
     }
 
     /// All weights together.
