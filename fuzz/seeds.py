@@ -1,8 +1,10 @@
 #!/usr/bin/env python3
 """Makes first inputs for fuzz/run from what the program itself writes: python3 fuzz/seeds.py PROGRAM
 
-Pictures and old lines come from the tests. Tables, keys and sheets of the three invented outings, a workbook, links, a collection's file, its
-bundle and its lines, and one input for every form on the screens. Uses no network but 127.0.0.1.
+Tables, keys and sheets of the three invented outings, a workbook, links, a collection's file, its
+bundle and its lines, and one input for every form on the screens; pictures and old lines come from
+the tests. What is called small, or for what is in it, was written by hand; what is called found_…
+was found by the fuzzer. Uses no network but 127.0.0.1.
 """
 
 import html.parser

@@ -11,14 +11,14 @@ mod screens;
 
 use std::sync::OnceLock;
 
-type Reader = fn(&[u8]);
+use readers::Reader;
 
 #[cfg(feature = "screens")]
-const READERS: &[&[(&str, usize, Reader)]] = &[readers::READERS, screens::READERS];
+const READERS: &[&[Reader]] = &[readers::READERS, screens::READERS];
 #[cfg(not(feature = "screens"))]
-const READERS: &[&[(&str, usize, Reader)]] = &[readers::READERS];
+const READERS: &[&[Reader]] = &[readers::READERS];
 
-static READER: OnceLock<Reader> = OnceLock::new();
+static READER: OnceLock<fn(&[u8])> = OnceLock::new();
 
 libfuzzer_sys::fuzz_target!(|bytes: &[u8]| {
     let reader = READER.get_or_init(|| {

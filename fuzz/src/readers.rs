@@ -16,8 +16,11 @@ use zip::{CompressionMethod, ZipWriter, write::SimpleFileOptions};
 
 use crate::scenery;
 
-/// What each is called, the longest input that is tried, in bytes, and the reader.
-pub(crate) const READERS: &[(&str, usize, fn(&[u8]))] = &[
+/// What it is called, the longest input that is tried, in bytes, and the reader.
+pub(crate) type Reader = (&'static str, usize, fn(&[u8]));
+
+/// The readers of files.
+pub(crate) const READERS: &[Reader] = &[
     ("table-csv", 1_200, table_csv),
     ("table-xlsx", 16_000, table_xlsx),
     ("xlsx-parts", 4_000, xlsx_parts),

@@ -10,8 +10,8 @@ use spinney_press::picture;
 
 use crate::{readers, scenery};
 
-/// What each is called, the longest input that is tried, in bytes, and the reader.
-pub(crate) const READERS: &[(&str, usize, fn(&[u8]))] =
+/// The readers of what the screens and the press take.
+pub(crate) const READERS: &[readers::Reader] =
     &[("picture", 2_000, picture), ("replay", 4_000, replay), ("form", 2_000, form)];
 
 /// What is kept of a picture is a picture, as upright and as large as it was.

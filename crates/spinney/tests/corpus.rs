@@ -37,7 +37,7 @@ fn corpus(reader: &str) -> Vec<Vec<u8>> {
     files.into_iter().map(|file| fs::read(file).unwrap()).collect()
 }
 
-fn all() -> impl Iterator<Item = &'static (&'static str, usize, fn(&[u8]))> {
+fn all() -> impl Iterator<Item = &'static readers::Reader> {
     readers::READERS.iter().chain(screens::READERS)
 }
 
