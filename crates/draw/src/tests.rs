@@ -1,8 +1,8 @@
 //! Each parameter changes its own lines; the table is drawn, and nothing that it does not say.
 
 use spinney_model::{
-    Character, Drawing, Matrix, Quantity, Scale, Scene, Share, StateIx, Taxon, TaxonIx, Unit,
-    Value,
+    Character, Drawing, Matrix, Quantity, Scale, Scene, Share, StateIx, Stroke, Taxon, TaxonIx,
+    Unit, Value, Weight,
 };
 
 use super::blade::{Blade, Edge, Lobes, Shape, Tip};
@@ -634,6 +634,23 @@ fn combination(said: [&str; 7]) -> bool {
     };
     assert_eq!(down(&plain), tip == "notched", "{said:?}: its tip");
     true
+}
+
+/// Pairs along a stalk and one at its end; like the fingers of a hand.
+#[test]
+fn a_drawn_feather_has_one_leaflet_at_its_end_and_a_hand_has_five() {
+    let leaflets = |shows: Shows| {
+        // The stalk and what the leaflets hang on are short lines, never round.
+        let mut outlines = shows.drawing().strokes;
+        outlines.retain(|stroke| stroke.weight == Weight::Outline && stroke.points.len() > 12);
+        let across = |stroke: &Stroke| -> f64 {
+            stroke.points.iter().map(|(x, _)| x).sum::<f64>() / stroke.points.len() as f64
+        };
+        let middle = outlines.iter().filter(|stroke| across(stroke).abs() < 0.5).count();
+        (outlines.len(), middle)
+    };
+    assert_eq!(leaflets(Shows::Feather), (7, 1));
+    assert_eq!(leaflets(Shows::Hand), (5, 1));
 }
 
 #[test]
