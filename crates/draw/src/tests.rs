@@ -689,3 +689,12 @@ fn nothing_that_was_typed_reaches_the_drawing() {
         "svgpath/<>=\"' .-MlclassleafviewBoxaria-hiddentruefocusablefalseoutlinemidribfine";
     assert!(text.chars().all(|c| c.is_ascii_digit() || known.contains(c)), "{text}");
 }
+
+#[test]
+fn hairs_are_drawn_on_a_blade_and_on_leaflets() {
+    for form in [Form::OnePiece, Form::Feather(7), Form::Hand(5)] {
+        let hairs = |hairy| lines(&Leaf { form, hairy, ..Leaf::default() }, Part::Hairs).len();
+        assert!(hairs(true) > 4, "{form:?}");
+        assert_eq!(hairs(false), 0, "{form:?}");
+    }
+}
