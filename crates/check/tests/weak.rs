@@ -331,3 +331,15 @@ fn nothing_and_too_much_are_answered() {
     assert_eq!((found.pairs, found.distances.len(), found.once.best), (Some(0), 0, 0));
     assert_eq!(weak(&drawn::digits(1_501), &WeakSettings::default()).pairs, None);
 }
+
+/// More than 64 columns: no number is lost behind the first word of a machine.
+#[test]
+fn what_two_columns_far_to_the_right_tell_apart_is_found() {
+    let heads: Vec<String> = (0..66).map(|at| format!("c{at}")).collect();
+    let row = |name: &str, last: &str| format!("{name} {} {last}", ["0"; 64].join(" "));
+    let rows = [row("ash", "0 0"), row("elm", "0 1"), row("oak", "1 0"), row("yew", "1 1")];
+    let matrix = drawn::yes_no(&format!("{}\n{}", heads.join(" "), rows.join("\n")));
+    let found = all_of(&matrix);
+    assert_eq!(found.once.sets, [BTreeSet::from([CharacterIx(64), CharacterIx(65)])]);
+    assert_eq!(found.distances, [0, 4, 2]);
+}

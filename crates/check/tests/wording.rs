@@ -257,3 +257,17 @@ fn leads_that_contrast_pass_and_others_do_not() {
         assert_eq!(contrast(leads, ask), [expected], "{leads}");
     }
 }
+
+/// A state may be called by a number: "none or three" of three states is one phrase, no choice.
+#[test]
+fn a_number_behind_or_is_a_choice_only_with_a_number_before_it() {
+    let matrix = matrix("tail: none, one, three\ncrab | none\nnymph | three");
+    let offers = |text: &str| {
+        let mut key = key(&matrix, &format!("1. {text} [tail = one] -> nymph / crab"));
+        key.couplets[0].ask = None;
+        let report = check(&matrix, &key, None, &Settings::default());
+        report.findings.iter().any(|finding| finding.code == Code::NotYesNo)
+    };
+    assert!(!offers("Is the tail none or three?"));
+    assert!(offers("Is the tail one or three?"), "one number or another");
+}

@@ -4,8 +4,9 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
-use spinney_desk::Upload;
-use spinney_model::{CharacterId, Edit, KindId};
+use spinney_desk::{Request, Upload};
+use spinney_exchange::journal;
+use spinney_model::{CharacterId, Done, Edit, Fork, KeyId, KindId, Side, WishField};
 
 /// A picture of one colour, as a PNG file.
 fn picture(shade: u8) -> Vec<u8> {
@@ -403,4 +404,50 @@ fn our_finds_says_at_once_what_of_a_table_was_not_understood() {
                   Bring boots, a coat and a bag.\n";
     let page = teacher.refused("/do/take-table", &[("table", letter)]);
     assert!(page.contains("does not look like a table"), "{page}");
+}
+
+/// The second of two that were one lies in the heaps where the first does, by one line.
+#[test]
+fn what_was_split_off_lies_where_it_was_sorted() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.post("/do/add-kinds", &[("names", "hazel\noak")]);
+    teacher.post("/do/start-heaps", &[("name", "Fern")]);
+    let (key, at, back) = (("key", "1"), ("at", ""), ("back", "/heaps?key=1"));
+    teacher.post("/do/ask", &[key, at, ("words", "Is it lobed?"), back]);
+    for (kind, side) in [("1", "no"), ("2", "yes")] {
+        teacher.post("/do/sort", &[key, at, ("kind", kind), ("side", side), back]);
+    }
+    teacher.post("/do/split-kind", &[("kind", "1"), ("name", "filbert")]);
+    let last = journal::read(teacher.lines.last().expect("a line")).expect("our own line");
+    let Done::Edits(edits) = last.done else { panic!("{last:?}") };
+    let sorted = edits.iter().filter_map(|edit| match edit {
+        Edit::Sort { key, at, kind, side } => Some((*key, at.clone(), *kind, *side)),
+        _ => None,
+    });
+    let wanted = (KeyId(1), Fork::default(), KindId(3), Some(Side::No));
+    assert_eq!(sorted.collect::<Vec<_>>(), [wanted]);
+}
+
+#[test]
+fn two_thousand_kinds_are_taken_and_not_one_more() {
+    let mut teacher = AtTheDesk::empty();
+    let names: Vec<String> = (1..=2_000).map(|at| format!("kind {at}")).collect();
+    let page = teacher.send(Request::post("/do/add-kinds", &[("names", &names.join("\n"))]));
+    assert_eq!(page.status, 303);
+    let page = teacher.send(Request::post("/do/add-kinds", &[("names", "one more")]));
+    assert_eq!(page.status, 422);
+}
+
+/// A key for some of the kinds is one for the second of two that were one as well.
+#[test]
+fn what_was_split_off_is_in_the_keys_of_the_first() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.post("/do/add-kinds", &[("names", "hazel\noak\nelm")]);
+    teacher.post("/do/start-heaps", &[("name", "Fern")]);
+    let wish = |kinds: &str| Edit::Wish(KeyId(1), WishField::Kinds, kinds.to_owned());
+    teacher.does(vec![wish("1 2")]);
+    teacher.post("/do/split-kind", &[("kind", "1"), ("name", "filbert")]);
+    let last = journal::read(teacher.lines.last().expect("a line")).expect("our own line");
+    let Done::Edits(edits) = last.done else { panic!("{last:?}") };
+    assert!(edits.contains(&wish("1 2 4")), "{edits:?}");
 }

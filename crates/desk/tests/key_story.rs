@@ -400,3 +400,10 @@ fn a_key_that_changed_meanwhile_is_not_kept_unseen() {
         teacher.post("/do/key-keep-all", &keep).contains("Every question of this key is kept")
     );
 }
+
+#[test]
+fn an_opened_question_offers_others_also_where_no_key_is_named() {
+    let mut teacher = found();
+    assert!(!teacher.get("/key").contains("<ol class=\"offers\">"));
+    assert!(teacher.get("/key?open=").contains("<ol class=\"offers\">"));
+}

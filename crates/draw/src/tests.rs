@@ -1,8 +1,8 @@
 //! Each parameter changes its own lines; the table is drawn, and nothing that it does not say.
 
 use spinney_model::{
-    Character, Drawing, Matrix, Quantity, Scale, Scene, Share, StateIx, Taxon, TaxonIx, Unit,
-    Value,
+    Character, Drawing, Matrix, Quantity, Scale, Scene, Share, StateIx, Stroke, Taxon, TaxonIx,
+    Unit, Value, Weight,
 };
 
 use super::blade::{Blade, Edge, Lobes, Shape, Tip};
@@ -636,6 +636,23 @@ fn combination(said: [&str; 7]) -> bool {
     true
 }
 
+/// Pairs along a stalk and one at its end; like the fingers of a hand.
+#[test]
+fn a_drawn_feather_has_one_leaflet_at_its_end_and_a_hand_has_five() {
+    let leaflets = |shows: Shows| {
+        // The stalk and what the leaflets hang on are short lines, never round.
+        let mut outlines = shows.drawing().strokes;
+        outlines.retain(|stroke| stroke.weight == Weight::Outline && stroke.points.len() > 12);
+        let across = |stroke: &Stroke| -> f64 {
+            stroke.points.iter().map(|(x, _)| x).sum::<f64>() / stroke.points.len() as f64
+        };
+        let middle = outlines.iter().filter(|stroke| across(stroke).abs() < 0.5).count();
+        (outlines.len(), middle)
+    };
+    assert_eq!(leaflets(Shows::Feather), (7, 1));
+    assert_eq!(leaflets(Shows::Hand), (5, 1));
+}
+
 #[test]
 fn every_word_differs_from_what_it_is_taken_for_and_stays_in_its_box() {
     for shows in Shows::ALL {
@@ -671,4 +688,13 @@ fn nothing_that_was_typed_reaches_the_drawing() {
     let known =
         "svgpath/<>=\"' .-MlclassleafviewBoxaria-hiddentruefocusablefalseoutlinemidribfine";
     assert!(text.chars().all(|c| c.is_ascii_digit() || known.contains(c)), "{text}");
+}
+
+#[test]
+fn hairs_are_drawn_on_a_blade_and_on_leaflets() {
+    for form in [Form::OnePiece, Form::Feather(7), Form::Hand(5)] {
+        let hairs = |hairy| lines(&Leaf { form, hairy, ..Leaf::default() }, Part::Hairs).len();
+        assert!(hairs(true) > 4, "{form:?}");
+        assert_eq!(hairs(false), 0, "{form:?}");
+    }
 }

@@ -154,3 +154,19 @@ fn another_part_is_not_even_proposed() {
         parts.filter(|row| !proposals(row[0], &matrix).is_empty()).map(|row| row[0]).collect();
     assert_eq!(proposed, [""; 0]);
 }
+
+/// A stalk that is at most half as long as the blade, and a blade that is at least twice as long
+/// as the stalk.
+#[test]
+fn at_most_one_way_round_is_at_least_the_other_way_round() {
+    let matrix = table(true);
+    let ask = |sentence: &str| {
+        let first = proposals(sentence, &matrix).into_iter().next();
+        first.filter(|first| first.sure).map(|first| first.ask)
+    };
+    let stalk = ask("Is the leaf stalk at most half as long as the blade?");
+    assert!(stalk.is_some());
+    let blade = ask("Is the blade at least twice as long as the leaf stalk?");
+    // Only the side of the answers differs, if anything.
+    assert_eq!(stalk.map(|ask| ask.character), blade.as_ref().map(|ask| ask.character));
+}

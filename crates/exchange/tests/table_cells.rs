@@ -411,3 +411,23 @@ fn a_column_is_called_a_ratio_by_its_sort_of_values_or_by_its_unit() {
         assert_eq!(value(&read, 1, 0), mm(3_000, 3_000), "{sheet}");
     }
 }
+
+/// As many words as numbers: the number is the one that is asked back.
+#[test]
+fn a_column_of_as_many_words_as_numbers_holds_words() {
+    let read = table("kind | teeth\n a | 3\n b | few\n c | ?");
+    assert_eq!(states(&read, 0), ["few"]);
+    assert_eq!(told(&read, Code::CellNotUnderstood).len(), 1, "{:#?}", read.findings);
+    let read = table("kind | teeth\n a | 3\n b | few\n c | 5");
+    assert_eq!(read.matrix.character(CharacterIx(0)).scale, Scale::Counts);
+}
+
+/// What stands in a column of the second sheet is called by its own heading where it is odd.
+#[test]
+fn an_odd_safety_gap_is_told_at_its_own_cell() {
+    let sheet = "character | gap\n stalk | wide";
+    let read = with_characters("kind | stalk (mm)\n a | 3-5\n b | 40-50", Some(sheet));
+    let odd = told(&read, Code::CellNotUnderstood);
+    assert_eq!(odd.len(), 1, "{:#?}", read.findings);
+    assert!(odd[0].contains("wide") && odd[0].contains("B2"), "{odd:?}");
+}

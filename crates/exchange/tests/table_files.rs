@@ -5,12 +5,14 @@
 
 #![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
 
-use std::io::Cursor;
+use std::io::{Cursor, Read as _, Write as _};
 
 use calamine::{DataType, Reader, Xlsx};
 use rust_xlsxwriter::{Format, Formula, Workbook};
 use spinney_exchange::table::{Settings, Source, Sources, TableError, TableRead, read};
 use spinney_model::{CharacterIx, Code, Scale, TaxonIx, Value};
+use zip::write::SimpleFileOptions;
+use zip::{ZipArchive, ZipWriter};
 
 fn try_read(name: &str, bytes: impl Into<Vec<u8>>) -> Result<TableRead, TableError> {
     let table = Source { name: name.to_owned(), bytes: bytes.into() };
@@ -299,4 +301,60 @@ fn a_workbook_may_describe_a_table_in_another_file() {
     let read = read(&sources, &Settings::default()).unwrap();
     let spines = read.matrix.character(CharacterIx(0));
     assert_eq!(spines.question.as_deref(), Some("Has it spines?"));
+}
+
+/// The parts of a workbook, each with its name, packed again after a change.
+fn repacked(bytes: Vec<u8>, change: impl Fn(&str, String) -> String) -> Vec<u8> {
+    let mut parts = ZipArchive::new(Cursor::new(bytes)).unwrap();
+    let mut writer = ZipWriter::new(Cursor::new(Vec::new()));
+    for at in 0..parts.len() {
+        let mut part = parts.by_index(at).unwrap();
+        let mut text = String::new();
+        part.read_to_string(&mut text).unwrap();
+        let name = part.name().unwrap().into_owned();
+        writer.start_file(name.as_str(), SimpleFileOptions::default()).unwrap();
+        writer.write_all(change(&name, text).as_bytes()).unwrap();
+    }
+    writer.finish().unwrap().into_inner()
+}
+
+/// ECMA-376, part 1, 18.3.1.4 and 18.3.1.73: rows and cells may leave out where they stand; then
+/// each stands after the one before.
+#[test]
+fn cells_that_do_not_say_where_they_are_stand_one_after_the_other() {
+    let mut book = Workbook::new();
+    let sheet = book.add_worksheet();
+    let rows = [["kind", "edge"], ["hazel", "toothed"], ["ivy", "smooth"], ["oak", "wavy?!"]];
+    for (row, texts) in (0_u32..).zip(rows) {
+        for (column, text) in (0_u16..).zip(texts) {
+            sheet.write(row, column, text).unwrap();
+        }
+    }
+    let named = book.save_to_buffer().unwrap();
+    let nameless = repacked(named.clone(), |name, text| match name.contains("sheet1.xml") {
+        true => {
+            let mut parts = text.split(" r=\"");
+            let first = parts.next().unwrap().to_owned();
+            let rest = parts.map(|part| part.split_once('"').unwrap().1);
+            rest.fold(first, |all, part| all + part)
+        }
+        false => text,
+    });
+    let [named, nameless] = [named, nameless].map(|bytes| try_read("a.xlsx", bytes).unwrap());
+    assert_eq!(nameless.matrix, named.matrix);
+    assert_eq!(nameless.findings, named.findings);
+    assert_eq!(names(&nameless), ["hazel", "ivy", "oak"]);
+}
+
+/// OpenDocument 1.3, part 2, 3.3: its kind stands in a part called "mimetype".
+#[test]
+fn an_opendocument_file_is_told_by_its_parts_whatever_its_name_is() {
+    let mut writer = ZipWriter::new(Cursor::new(Vec::new()));
+    for name in ["content.xml", "mimetype"] {
+        writer.start_file(name, SimpleFileOptions::default()).unwrap();
+        writer.write_all(b"<a/>").unwrap();
+    }
+    let bytes = writer.finish().unwrap().into_inner();
+    let found = try_read("a.xlsx", bytes).unwrap_err();
+    assert!(matches!(found, TableError::OldFormat { .. }), "{found:?}");
 }

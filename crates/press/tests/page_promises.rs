@@ -8,6 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 use sha2::{Digest as _, Sha256};
+use spinney_model::Destination;
 use spinney_press::{Stamp, page};
 
 const LOOK: &str = include_str!("../src/page/look.css");
@@ -74,6 +75,27 @@ fn every_text_of_a_hostile_table_is_shown() {
     assert_eq!(title, shown);
     for place in ["This should be</span> a", "<p class=\"sentence\">", "Take care.</strong> "] {
         assert!(html.contains(&format!("{place}{shown}")), "{place}");
+    }
+}
+
+/// Without scripts nobody can go back but by a link.
+#[test]
+fn every_question_leads_back_to_the_one_that_led_to_it() {
+    let walk = hedge::hedge();
+    let html = page::html(&walk.booklet(Stamp::None));
+    let back = walk.key.couplets.iter().flat_map(|couplet| {
+        let to = [&couplet.yes, &couplet.no].into_iter().filter_map(|to| match to {
+            Destination::Couplet(next) => Some(*next),
+            _ => None,
+        });
+        to.map(|next| (next, couplet.number))
+    });
+    let back: Vec<(u32, u32)> = back.collect();
+    assert!(back.len() > 5);
+    for (at, from) in back {
+        let (_, rest) = html.split_once(&format!(" id=\"q{at}\"")).expect("a question");
+        let here = rest.split(" id=\"q").next().expect("a first part");
+        assert!(here.contains(&format!("<a href=\"#q{from}\">question {from}</a>")), "{at}");
     }
 }
 

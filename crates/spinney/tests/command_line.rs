@@ -230,7 +230,11 @@ fn explain_names_what_else_could_be_asked() {
     let desk = desk("explain");
     let output = spinney(&desk, &["explain", "-"], FINDS);
     assert_eq!(output.status.code(), Some(0));
-    assert!(said(&output).contains("costs the same"), "{}", said(&output));
+    let text = said(&output);
+    assert!(text.contains("costs the same"), "{text}");
+    // Whole words, broken to lines that a narrow window shows.
+    let widest = text.lines().map(|line| line.chars().count()).max();
+    assert!(widest.is_some_and(|widest| widest <= 88), "{text}");
 }
 
 #[test]

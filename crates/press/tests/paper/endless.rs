@@ -53,7 +53,7 @@ fn ways(key: &Key, kinds: usize, many: usize) -> Vec<Walk> {
         .collect()
 }
 
-fn walked(kinds: usize, deep: usize, many: usize, letters: usize) -> Walked {
+pub(crate) fn walked(kinds: usize, deep: usize, many: usize, letters: usize) -> Walked {
     let words = "rough hairs beneath ".repeat(letters.div_ceil(20));
     let words = words[..letters].trim().to_owned();
     let taxa = (0..kinds).map(|n| Taxon {

@@ -3,9 +3,11 @@
 
 use std::collections::BTreeSet;
 
-use spinney_press::sheet::{Page, Placed, Role, What};
-use spinney_press::{Paper, Stamp, key_pages, today, try_out};
+use spinney_model::Destination;
+use spinney_press::sheet::{Page, Path, Placed, Rect, Role, Segment, What};
+use spinney_press::{Paper, Stamp, chart, key_pages, today, try_out};
 
+use crate::endless::walked;
 use crate::hedge::hedge_walk;
 
 fn words(placed: &Placed) -> Option<String> {
@@ -62,12 +64,14 @@ fn a_key_without_a_question_has_room_for_the_first_one() {
 /// The middle of the words lies at the height of the arrow in front of them.
 #[test]
 fn where_an_answer_leads_stands_behind_its_arrow() {
-    let walked = hedge_walk();
+    let mut walked = hedge_walk();
+    walked.key.couplets[1].yes = Destination::Missing;
+    let leads = |said: &String| said.starts_with("go to ") || said == "Where to?";
     let mut seen = 0;
     for page in key_pages::sheet(&walked.booklet(Stamp::None), Paper::A4).pages {
         let placed = page.placed();
         for thing in &placed {
-            let Some(said) = words(thing).filter(|said| said.starts_with("go to ")) else {
+            let Some(said) = words(thing).filter(leads) else {
                 continue;
             };
             let middle = |thing: &Placed| thing.rect.y + thing.rect.h / 2.0;
@@ -81,17 +85,17 @@ fn where_an_answer_leads_stands_behind_its_arrow() {
             });
             let arrow = arrow.unwrap_or_else(|| panic!("no arrow before “{said}”"));
             let apart = middle(arrow) - middle(thing);
-            assert!(apart.abs() < 0.6, "“{said}” is {apart} mm from its arrow");
+            assert!(apart.abs() < 0.15, "“{said}” is {apart} mm from its arrow");
             seen += 1;
         }
     }
     assert!(seen >= 8, "{seen} answers lead to a question");
 }
 
-/// Twelve kinds leave room for two strips one beneath the other: none is stretched to a page.
+/// Few kinds leave room for two strips one beneath the other: none is stretched to a page.
 #[test]
 fn as_many_strips_to_tick_stand_on_a_page_as_it_has_room_for() {
-    let walked = hedge_walk();
+    let walked = walked(10, 9, 1, 6);
     let sheet = try_out::sheet(&walked.booklet(Stamp::None), Paper::A4);
     let strips = |page: &Page| {
         let placed = page.placed();
@@ -102,4 +106,88 @@ fn as_many_strips_to_tick_stand_on_a_page_as_it_has_room_for() {
     };
     let rows: Vec<usize> = sheet.pages.iter().map(strips).filter(|rows| *rows > 0).collect();
     assert_eq!(rows, [2]);
+}
+
+/// What a drawing takes to the right and down, from the corner of its box.
+fn farthest(path: &Path) -> (f64, f64) {
+    let mut far = (0.0_f64, 0.0_f64);
+    let mut met = |x: f64, y: f64| far = (far.0.max(x), far.1.max(y));
+    for segment in &path.segments {
+        match *segment {
+            Segment::Move(x, y) | Segment::Line(x, y) => met(x, y),
+            // The guides of a curve lie outside it.
+            Segment::Curve(.., x, y) => met(x, y),
+            Segment::Close => {}
+        }
+    }
+    far
+}
+
+#[test]
+fn every_drawing_keeps_to_its_box_and_no_line_is_thicker_than_a_pen() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::None);
+    let sheets = [key_pages::sheet, chart::sheet, try_out::sheet, today::sheet];
+    let mut seen = 0;
+    for page in sheets.iter().flat_map(|make| make(&booklet, Paper::A4).pages) {
+        for thing in page.placed() {
+            let What::Path(path) = &thing.what else { continue };
+            let (x, y) = farthest(path);
+            let Rect { w, h, .. } = thing.rect;
+            // The lines between the cards of a chart have the page for their box.
+            if w == 0.0 {
+                continue;
+            }
+            assert!(x < w + 0.1 && y < h + 0.1, "{x} × {y} in {w} × {h}: {path:?}");
+            if let Some(pen) = path.pen {
+                assert!((0.17..1.2).contains(&pen.width), "{pen:?}");
+            }
+            seen += 1;
+        }
+    }
+    assert!(seen > 100, "{seen}");
+}
+
+/// The name of a kind stands in the middle of its line, as the box to tick does.
+#[test]
+fn a_name_stands_at_the_height_of_its_box() {
+    let walked = hedge_walk();
+    let mut seen = 0;
+    for page in try_out::sheet(&walked.booklet(Stamp::None), Paper::A4).pages {
+        let placed = page.placed();
+        for name in placed.iter().filter(|thing| words(thing).is_some_and(|it| it == "hazel")) {
+            let middle = |thing: &Placed| thing.rect.y + thing.rect.h / 2.0;
+            // A box of 6 mm, 3 mm before the name.
+            let tick = placed.iter().find(|other| {
+                let before = name.rect.x - other.rect.x;
+                matches!(other.what, What::Path(_))
+                    && (other.rect.w - 6.0).abs() < 0.1
+                    && (before - 9.0).abs() < 0.1
+                    && (middle(other) - middle(name)).abs() < 4.0
+            });
+            let Some(tick) = tick else { continue };
+            let apart = middle(tick) - middle(name);
+            assert!(apart.abs() < 0.1, "{apart} mm");
+            seen += 1;
+        }
+    }
+    assert!(seen > 1, "{seen} names with a box");
+}
+
+/// Who listens goes down by headings: after one of a sheet comes one of a part, never of less.
+#[test]
+fn no_heading_skips_a_level() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::None);
+    for make in [key_pages::sheet, chart::sheet, try_out::sheet, today::sheet] {
+        let mut above = 0;
+        for page in make(&booklet, Paper::A4).pages {
+            for thing in page.placed() {
+                let Role::Heading(level) = thing.role else { continue };
+                assert!(level <= above + 1, "{:?} of level {level}", words(thing));
+                above = level;
+            }
+        }
+        assert!(above > 0);
+    }
 }
