@@ -1,16 +1,16 @@
 //! Makes one line wrong and sees whether a test notices: many mutants, one build.
 //!
 //! ```text
-//! cargo run --release --manifest-path bench/mutants/Cargo.toml -- [SEED] [COUNT] [first|again] [SECONDS]
+//! cargo run --release --manifest-path bench/mutants/Cargo.toml -- SEED COUNT first|again SECONDS
 //! ```
-//! From a seed to `target/mutants/result.tsv`: a line a mutant, with the test that caught it, or
-//! `missed`, or `not reached`. The tree is copied; a sample of all places where a line can be made
-//! wrong gets a switch; what does not compile is taken out; each test is run once to see which
-//! mutants it reaches and how long it takes; then each mutant is switched on and the tests that
-//! reach it are run, the quickest first, until one fails or does not end. `again`, after the same
-//! seed and count and with the same sources: only those that no test caught yet, with the tests as
-//! they are now. SECONDS: of the tests that reach a mutant those are run, the quickest first, that
-//! together take so long (without it: 90).
+//! From a seed to `target/mutants/result.tsv`: a line a mutant, with the test that caught it,
+//! or `missed`, or `not reached`. The tree is copied; a sample of all places where a line can be
+//! made wrong gets a switch; what does not compile is taken out; each test is run once to see
+//! which mutants it reaches and how long it takes; then each mutant is switched on and the tests
+//! that reach it are run, those of its own crate first, then the quickest, until one fails or
+//! does not end. `again`, after the same seed and count and with the same sources: only those
+//! that no test caught yet, with the tests as they are now. SECONDS: so long the tests that are
+//! run for one mutant may take together (without it: 90).
 //!
 //! A mutant that nobody can see the effect of (a bound that is only less tight, an order that
 //! does not show) counts as missed here; whoever reads the list says which they are.
