@@ -6,6 +6,7 @@ mod at_the_desk;
 use at_the_desk::AtTheDesk;
 use spinney_desk::{Request, Upload};
 use spinney_exchange::journal;
+use spinney_model::limits::SCREENS_KINDS;
 use spinney_model::{CharacterId, Done, Edit, Fork, KeyId, KindId, Side, WishField};
 
 /// A picture of one colour, as a PNG file.
@@ -429,9 +430,9 @@ fn what_was_split_off_lies_where_it_was_sorted() {
 }
 
 #[test]
-fn two_thousand_kinds_are_taken_and_not_one_more() {
+fn as_many_kinds_are_taken_as_the_screens_hold_and_not_one_more() {
     let mut teacher = AtTheDesk::empty();
-    let names: Vec<String> = (1..=2_000).map(|at| format!("kind {at}")).collect();
+    let names: Vec<String> = (1..=SCREENS_KINDS).map(|at| format!("kind {at}")).collect();
     let page = teacher.send(Request::post("/do/add-kinds", &[("names", &names.join("\n"))]));
     assert_eq!(page.status, 303);
     let page = teacher.send(Request::post("/do/add-kinds", &[("names", "one more")]));

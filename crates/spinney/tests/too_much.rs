@@ -23,7 +23,7 @@ fn a_table_whose_questions_fill_the_memory_is_refused_with_what_would_be_enough(
         (0..20).for_each(|column| _ = write!(table, ",{}", length(column)));
     }
     fs::write(folder.join("measured.csv"), table).expect("written");
-    for args in [&["key", "measured.csv"][..], &["forgive", "measured.csv"][..]] {
+    for args in [&["key", "measured.csv"][..], &["explain", "measured.csv"][..]] {
         let output = spinney(&folder, args, "");
         let said = String::from_utf8(output.stderr).expect("it speaks UTF-8");
         assert_eq!(output.status.code(), Some(1), "{said}");

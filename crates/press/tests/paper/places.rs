@@ -1,13 +1,10 @@
 //! Where things stand on a sheet: the numbers of pages, words beside their arrows, and what stands
 //! where a key has no question yet.
 
-use std::collections::BTreeSet;
-
 use spinney_model::Destination;
 use spinney_press::sheet::{Page, Path, Placed, Rect, Role, Segment, What};
 use spinney_press::{Paper, Stamp, chart, key_pages, today, try_out};
 
-use crate::endless::walked;
 use crate::hedge::hedge_walk;
 
 fn words(placed: &Placed) -> Option<String> {
@@ -90,22 +87,6 @@ fn where_an_answer_leads_stands_behind_its_arrow() {
         }
     }
     assert!(seen >= 8, "{seen} answers lead to a question");
-}
-
-/// Few kinds leave room for two strips one beneath the other: none is stretched to a page.
-#[test]
-fn as_many_strips_to_tick_stand_on_a_page_as_it_has_room_for() {
-    let walked = walked(10, 9, 1, 6);
-    let sheet = try_out::sheet(&walked.booklet(Stamp::None), Paper::A4);
-    let strips = |page: &Page| {
-        let placed = page.placed();
-        let heads = placed
-            .iter()
-            .filter(|thing| words(thing).is_some_and(|words| words == "Does it come out?"));
-        heads.map(|thing| thing.rect.y.round() as i64).collect::<BTreeSet<_>>().len()
-    };
-    let rows: Vec<usize> = sheet.pages.iter().map(strips).filter(|rows| *rows > 0).collect();
-    assert_eq!(rows, [2]);
 }
 
 /// What a drawing takes to the right and down, from the corner of its box.

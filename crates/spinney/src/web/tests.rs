@@ -179,7 +179,7 @@ fn who_is_turned_away_reads_why() {
 #[test]
 fn who_takes_nothing_of_an_answer_is_not_waited_for() {
     // More than the kernel holds for somebody who does not read.
-    let picture = vec![7; 24 << 20];
+    let picture = spinney_fixtures::photographs::parts_of_a_png(24 << 20);
     let address = format!("/picture/{}", spinney_store::Hash::of(&picture));
     let bounds = Bounds { connections: 1, room: 64 << 20, ..NARROW };
     with_bounds(bounds, &[picture], |port| {

@@ -79,15 +79,15 @@ fn a_full_disk_is_said_and_nothing_is_lost() {
     assert_eq!(sitting.add("yew").0, 303);
     let Kept::InFile(store) = &mut sitting.kept else { panic!("it is kept in a file") };
     store.allow_pages(1).expect("a limit");
-    let many: Vec<String> = (0..900).map(|number| format!("leaf number {number}")).collect();
+    let many: Vec<String> = (0..150).map(|number| format!("leaf number {number}")).collect();
     let (status, page) = sitting.add(&many.join("\n"));
     assert_eq!(status, 507, "{page}");
-    assert!(page.contains("The disk is full") && page.contains("leaf number 899"), "{page}");
+    assert!(page.contains("The disk is full") && page.contains("leaf number 149"), "{page}");
     assert!(sitting.finds().contains("yew") && !sitting.finds().contains("leaf number"));
     let Kept::InFile(store) = &mut sitting.kept else { panic!("it is kept in a file") };
     store.allow_pages(1 << 20).expect("room again");
     assert_eq!(sitting.add(&many.join("\n")).0, 303);
-    assert!(at(&path).finds().contains("leaf number 899"));
+    assert!(at(&path).finds().contains("leaf number 149"));
 }
 
 #[test]
@@ -178,7 +178,7 @@ fn a_picture_that_is_lost_is_said_to_be_lost() {
 
 /// Lines as another collection has them.
 fn another() -> Vec<Vec<u8>> {
-    let path = fresh("another");
+    let path = fresh("another-file");
     let mut sitting = at(&path);
     assert_eq!(sitting.add("wych elm").0, 303);
     sitting.kept.lines(0).expect("its lines")
@@ -427,7 +427,7 @@ fn the_end_does_not_wait_for_a_sheet() {
 fn a_copy_with_pictures_is_saved_beside_the_clerk() {
     let path = fresh("beside-copy");
     let (picture, hash) = {
-        let picture = vec![7; 1 << 20];
+        let picture = spinney_fixtures::photographs::parts_of_a_png(1 << 20);
         let hash = spinney_store::Hash::of(&picture).to_string();
         (picture, hash)
     };
