@@ -123,7 +123,7 @@ fn too_large() -> Vec<(&'static str, Vec<Edit>)> {
         ("columns", columns(SCREENS_COLUMNS + 1)),
         (
             "a text",
-            vec![kinds(1), vec![Edit::DescribeKind(KindId(1), KindField::Caution, long)]]
+            [kinds(1), vec![Edit::DescribeKind(KindId(1), KindField::Caution, long)]]
                 .concat(),
         ),
         ("many groups", every.into_iter().chain((0..9).flat_map(layer)).collect()),

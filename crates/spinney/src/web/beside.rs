@@ -26,7 +26,7 @@ pub(super) enum Needs {
     /// The request with the pictures that its page shows.
     Pictures(Pictures, oneshot::Sender<(Pictures, Result<(), Trouble>)>),
     /// What was worked out is worth keeping.
-    TakeBack(Desk),
+    TakeBack(Box<Desk>),
     /// To keep this and answer; the question comes back where somebody else kept something since.
     Keep(Question, Box<Reply>, oneshot::Sender<Question>),
     /// To do it itself; whoever asks for that waits until it is done.
@@ -84,7 +84,7 @@ impl Beside {
             };
             let done = match told {
                 Ok(Reply::Page(page)) => {
-                    self.tell(Needs::TakeBack(desk))?;
+                    self.tell(Needs::TakeBack(Box::new(desk)))?;
                     Done::Page(page)
                 }
                 Ok(keeps) => {

@@ -255,7 +255,7 @@ impl Sitting {
                     Ok(false) => {}
                 }
             }
-            Needs::TakeBack(desk) => self.desk.take_back(desk),
+            Needs::TakeBack(desk) => self.desk.take_back(*desk),
             Needs::Keep(question, reply, back) => {
                 let kept = catch_unwind(AssertUnwindSafe(|| self.keep(*reply, ending)));
                 let kept = kept.unwrap_or_else(|_| self.begin_again().and(Err(Trouble::Bug)));
