@@ -5,7 +5,9 @@
 //! in, and never begun. The command line takes larger tables. The numbers, with a reason each,
 //! are in `spinney_model::limits`; `docs/limits.md` shows them.
 
-use spinney_model::limits;
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_model::{CharacterId, limits};
 
 use crate::routes::Refused;
 use spinney_collection::Collection;
@@ -25,6 +27,8 @@ enum What {
     Columns,
     /// Texts in cells, whoever says them, and what hands say by sorting.
     Texts,
+    /// Pairs of different measurements in one column, all columns together.
+    Pairs,
     /// The bytes of one text.
     LongText,
     /// The bytes of all texts.
@@ -44,6 +48,7 @@ impl What {
             Self::Kinds => "too-large-kinds",
             Self::Columns => "too-large-columns",
             Self::Texts => "too-large-texts",
+            Self::Pairs => "too-large-pairs",
             Self::LongText => "too-large-long-text",
             Self::Bytes => "too-large-bytes",
             Self::Keys => "too-large-keys",
@@ -65,6 +70,7 @@ impl TooLarge {
             (What::Kinds, collection.kinds.len(), limits::SCREENS_KINDS),
             (What::Columns, collection.characters.len(), limits::SCREENS_COLUMNS),
             (What::Texts, texts.in_cells, limits::SCREENS_TEXTS),
+            (What::Pairs, pairs(collection), limits::SCREENS_PAIRS),
             (What::LongText, texts.longest, limits::SCREENS_LONG_TEXT),
             (What::Bytes, texts.bytes, limits::SCREENS_TEXT_BYTES),
             (What::Keys, collection.keys.len(), limits::SCREENS_KEYS),
@@ -107,6 +113,17 @@ const A_PLACE: usize = 4;
 fn first_over<const N: usize>(all: [(What, usize, usize); N]) -> Option<TooLarge> {
     let over = all.into_iter().find(|(_, has, most)| has > most);
     over.map(|(what, has, most)| TooLarge { what, has, most })
+}
+
+/// Between any two measurements of a column there may be a question of its own.
+fn pairs(collection: &Collection) -> usize {
+    let mut measured: BTreeMap<CharacterId, BTreeSet<&str>> = BTreeMap::new();
+    for (column, text) in collection.cells.of_columns() {
+        if text.contains(|sign: char| sign.is_ascii_digit()) {
+            measured.entry(column).or_default().insert(text);
+        }
+    }
+    measured.values().map(|texts| texts.len() * texts.len() / 2).sum()
 }
 
 /// What is written down in a collection.

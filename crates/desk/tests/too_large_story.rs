@@ -118,13 +118,21 @@ fn too_large() -> Vec<(&'static str, Vec<Edit>)> {
         (0..100 * SCREENS_COLUMNS).map(cell)
     };
     let every = [kinds(100), columns(SCREENS_COLUMNS)].concat();
+    // Two hundred different lengths in each of ten columns.
+    let measured = (0..2_000).map(|at: u32| Edit::SetCell {
+        kind: KindId(at / 10 + 1),
+        character: CharacterId(at % 10 + 1),
+        source: String::new(),
+        text: format!("{at} mm"),
+    });
+    let lengths = [kinds(SCREENS_KINDS), columns(10)].concat().into_iter().chain(measured);
     vec![
         ("kinds", kinds(SCREENS_KINDS + 1)),
         ("columns", columns(SCREENS_COLUMNS + 1)),
+        ("measurements", lengths.collect()),
         (
             "a text",
-            [kinds(1), vec![Edit::DescribeKind(KindId(1), KindField::Caution, long)]]
-                .concat(),
+            [kinds(1), vec![Edit::DescribeKind(KindId(1), KindField::Caution, long)]].concat(),
         ),
         ("many groups", every.into_iter().chain((0..9).flat_map(layer)).collect()),
         ("keys", (1..=101).map(|at| Edit::StartKey(KeyId(at), "key".to_owned())).collect()),

@@ -74,6 +74,12 @@ impl Cells {
         said.map(|(source, text)| (source.as_str(), text.as_str()))
     }
 
+    /// Every text, after its column.
+    pub fn of_columns(&self) -> impl Iterator<Item = (CharacterId, &str)> {
+        let cells = self.0.iter();
+        cells.flat_map(|((_, at), said)| said.values().map(|text| (*at, text.as_str())))
+    }
+
     /// Everything that anybody says: whose cell it is, and who says it.
     pub fn all(&self) -> impl Iterator<Item = ((KindId, CharacterId), &str)> {
         let cells = self.0.iter();

@@ -27,7 +27,7 @@ done-moved-on-remedy = Seht euch „Was wir gemacht haben“ noch einmal an und 
 done-just-undone = Rückgängig gemacht: { $what }
 done-just-redone = Wiederhergestellt: { $what }
 done-would-undo = „Rückgängig“ nimmt jetzt das zurück: { $what }
-done-would-redo = „Wiederherstellen“ bringt jetzt das zurück: { $what }
+done-would-redo = „Wiederholen“ bringt jetzt das zurück: { $what }
 done-just-now = gerade eben
 done-minutes-ago = { $count ->
     [one] vor einer Minute

@@ -42,7 +42,7 @@ foot-rules = Kein Schlüssel kann sagen, ob man etwas anfassen, pflücken oder e
 foot-english = Noch auf Englisch: die Fragen, die Spinney aus der Tabelle macht, was zu beheben ist, die Worterklärungen und die Arbeitsblätter. Fragen in euren eigenen Worten bleiben so, wie ihr sie schreibt.
 untitled = Eine Sammlung ohne Titel
 undo = Rückgängig
-redo = Wiederherstellen
+redo = Wiederholen
 good-to-know = { $count ->
     [one] 1 Sache, die gut zu wissen ist
    *[other] { $count } Sachen, die gut zu wissen sind

@@ -40,6 +40,7 @@ too-large-undo = Den letzten Schritt rückgängig machen
 too-large-kinds = Arten
 too-large-columns = Spalten
 too-large-texts = Texte in Zellen und Plätze in Haufen (ein Platz zählt vierfach)
+too-large-pairs = Paare verschiedener Messungen, Spalte für Spalte
 too-large-long-text = Bytes in einem Text
 too-large-bytes = Bytes in allen Texten zusammen
 too-large-keys = Schlüssel

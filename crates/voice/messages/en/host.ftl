@@ -40,6 +40,7 @@ too-large-undo = Undo the last step
 too-large-kinds = kinds
 too-large-columns = columns
 too-large-texts = texts in cells and places in heaps (a place counts as four)
+too-large-pairs = pairs of different measurements, column by column
 too-large-long-text = bytes in one text
 too-large-bytes = bytes in all texts together
 too-large-keys = keys

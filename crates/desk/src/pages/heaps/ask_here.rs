@@ -9,7 +9,7 @@ use super::Top;
 use crate::Desk;
 use crate::amounts::one_decimal;
 use crate::asking::fields;
-use spinney_collection::keys::Made;
+use spinney_collection::keys::{self, Made};
 use spinney_collection::laid::Laid;
 use spinney_voice::Tongue;
 
@@ -89,6 +89,8 @@ pub(super) fn form(top: &Top<'_>, laid: &Laid, offers: &[Offer]) -> Markup {
                         ul.offers { @for offer in rest { (offered(top, offer)) } }
                     }
                 }
+            } @else if !keys::can_be_weighed(&top.layer.matrix) {
+                p.quiet { (t.say("heaps-too-many")) }
             } @else if laid.characters.is_empty() {
                 p.quiet { (t.say("heaps-no-table")) }
             }

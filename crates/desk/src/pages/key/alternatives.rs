@@ -8,7 +8,7 @@ use super::{Keyed, pinned};
 use crate::amounts;
 use crate::asking::fields;
 use crate::pages::heaps::split;
-use spinney_collection::keys::Made;
+use spinney_collection::keys::{self, Made};
 
 /// So many are listed; the rest costs more than these.
 const LISTED: usize = 24;
@@ -21,7 +21,11 @@ pub(super) fn alternatives(key: &Keyed, couplet: &Couplet) -> Markup {
     });
     match found {
         Some((made, reasons)) => list(key, couplet, made, reasons),
-        None => html! {},
+        None => html! {
+            @if !keys::can_be_weighed(&key.made.layer.matrix) {
+                p.quiet { (key.t.say("heaps-too-many")) }
+            }
+        },
     }
 }
 
