@@ -368,6 +368,9 @@ fn a_wish_that_fits_no_character_is_refused() {
         (0, Asked::AtLeast(spinney_model::Quantity::from_whole(3))),
         (0, Asked::States(BTreeSet::from([StateIx(7)]))),
         (99, Asked::States(BTreeSet::from([StateIx(0)]))),
+        // What no kind and what every kind could answer with yes.
+        (0, Asked::States(BTreeSet::new())),
+        (0, Asked::States(BTreeSet::from([StateIx(0), StateIx(1)]))),
     ] {
         let ask = Ask { character: CharacterIx(character), yes };
         let kept = Kept { ask, yes: None, no: None };
@@ -395,4 +398,10 @@ fn a_second_character_that_says_the_same_is_named() {
     let reason = &reasons[at.expect("opposite is needed to part ash and rowan")];
     let same = reason.alternatives.iter().find(|a| a.ask.character == CharacterIx(7));
     assert_eq!(same.map(|a| (a.extra, a.exact)), Some((Share::from_integer(0), true)));
+}
+
+#[test]
+fn of_one_kind_no_heap_is_taken_apart() {
+    let built = best(&drawn::yes_no("       a b\n hazel 0 1"));
+    assert_eq!((built.key.couplets.len(), built.claim.heaps), (0, 0));
 }

@@ -425,6 +425,15 @@ fn words_of_the_table_and_of_the_trade_are_understood() {
     assert_eq!(with("leaf stalk", "no").stalk, Some(0.0));
 }
 
+/// Of states that are equally common, the one is drawn that is more than a plain leaf.
+#[test]
+fn of_equally_common_forms_the_one_that_stands_out_is_drawn() {
+    for state in ["in one piece or like a feather", "like a feather or in one piece"] {
+        let form = formed("form of the leaf", state).map(|leaf| leaf.form);
+        assert_eq!(form, Some(Form::Feather(5)), "{state}");
+    }
+}
+
 #[test]
 fn lengths_become_proportions_and_a_round_stalk_no_round_leaf() {
     let text = "kind,leaf form,lobes,leaf edge,leaf stalk,blade length,blade width,stalk length\n\
