@@ -588,8 +588,8 @@ fn nobody_is_sent_to_touch_what_may_hurt_while_something_else_separates() {
     assert!(dearer > 60 && had_to > 60 && barred > 150, "{dearer} {had_to} {barred}");
 }
 
-/// Beside one wish of a person's, that nobody is sent to touch what may hurt keeps a price of its
-/// own: what the key takes more than one with the same wish and with touch allowed.
+/// Beside a person's wish, that nobody is sent to touch what may hurt has a price of its own:
+/// what the key takes more than one with the same wish and with touch allowed.
 #[test]
 fn sparing_hands_has_its_own_price_beside_a_wish() {
     let (mut priced, mut differ) = (0, 0);

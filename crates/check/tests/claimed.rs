@@ -485,8 +485,8 @@ fn halved(kinds: std::ops::Range<usize>, lines: &mut Vec<String>) -> String {
     number.to_string()
 }
 
-/// More kinds than a word of the machine has bits. 70 kinds in pairs and threes of an even key take
-/// 58 × 6 + 12 × 7 questions, which is the least that joins allow (Huffman 1952).
+/// More kinds than a word of the machine has bits. In a key that halves them, 58 of 70 kinds take
+/// 6 questions and 12 take 7, which is the least that joins allow (Huffman 1952).
 #[test]
 fn a_proof_of_more_than_sixty_four_kinds_is_followed() {
     let drawing: String = (0..70).map(|kind| format!("kind {kind} | {kind}\n")).collect();

@@ -175,7 +175,7 @@ fn a_kind_that_blocks_the_only_question_joins_the_group() {
     assert_eq!(groups, ["elm, hazel, lime"]);
 }
 
-/// Rowan was forgotten where question 3 should be: so it comes to question 2 on its way there, and
+/// Rowan was forgotten where question 3 should be: it comes to question 2 on its way there, and
 /// what question 2 asks of it is told beside the number that leads nowhere.
 #[test]
 fn a_kind_on_its_way_to_a_missing_question_is_looked_at_on_the_way() {

@@ -686,6 +686,20 @@ fn every_word_differs_from_what_it_is_taken_for_and_stays_in_its_box() {
     assert_eq!(of_word("smooth", false), None, "a shell is smooth as well");
 }
 
+/// A child sees which half of a lopsided blade is the larger one.
+#[test]
+fn one_half_of_a_lopsided_blade_is_wider_by_more_than_a_quarter() {
+    let reach = |shows: Shows| {
+        let drawing = shows.drawing();
+        let outlines = drawing.strokes.iter().filter(|stroke| stroke.weight == Weight::Outline);
+        let xs: Vec<f64> = outlines.flat_map(|stroke| &stroke.points).map(|at| at.0).collect();
+        let far = |side: f64| xs.iter().map(|x| x * side).fold(0.0, f64::max);
+        far(-1.0) / far(1.0)
+    };
+    assert!((reach(Shows::Even) - 1.0).abs() < 0.01, "{}", reach(Shows::Even));
+    assert!(reach(Shows::Lopsided) > 1.25, "{}", reach(Shows::Lopsided));
+}
+
 #[test]
 fn nothing_that_was_typed_reaches_the_drawing() {
     let hostile = "\"><script>alert(1)</script>";
