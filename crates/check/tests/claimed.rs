@@ -469,7 +469,7 @@ fn a_wrong_effort_is_not_said_of_the_bound_as_well() {
     assert_eq!(found(&bound), [Code::BoundWrong]);
 }
 
-/// Kinds with rising numbers of legs, and a key that halves them; written down as text.
+/// A key that halves kinds with longer and longer stalks; written down as text.
 fn halved(kinds: std::ops::Range<usize>, lines: &mut Vec<String>) -> String {
     let (first, many) = (kinds.start, kinds.len());
     if many == 1 {
@@ -481,7 +481,8 @@ fn halved(kinds: std::ops::Range<usize>, lines: &mut Vec<String>) -> String {
     let no = halved(first..middle, lines);
     let yes = halved(middle..kinds.end, lines);
     let number = at + 1;
-    lines[at] = format!("{number}. {middle} legs or more? [legs >= {middle}] -> {yes} / {no}");
+    let ask = format!("Is it {middle} cm or more? [stalk >= {middle}0]");
+    lines[at] = format!("{number}. {ask} -> {yes} / {no}");
     number.to_string()
 }
 
@@ -489,12 +490,15 @@ fn halved(kinds: std::ops::Range<usize>, lines: &mut Vec<String>) -> String {
 /// 6 questions and 12 take 7, which is the least that joins allow (Huffman 1952).
 #[test]
 fn a_proof_of_more_than_sixty_four_kinds_is_followed() {
-    let drawing: String = (0..70).map(|kind| format!("kind {kind} | {kind}\n")).collect();
-    let matrix = matrix(&format!("legs: counts\n{drawing}"));
+    let drawing: String =
+        (0..70).map(|kind| format!("kind {kind} | {kind}4-{kind}6\n")).collect();
+    let matrix = matrix(&format!("stalk: mm gap 3\n{drawing}"));
     let mut lines = Vec::new();
     halved(0..70, &mut lines);
-    let (total, longest) = (58 * 6 + 12 * 7, 7);
-    let mean_questions = Share::new(total, 70);
+    let (questions, longest) = (58 * 6 + 12 * 7, 7);
+    let mean_questions = Share::new(questions, 70);
+    // With a ruler, which takes two steps.
+    let total = 2 * questions;
     for (at_least, wanted) in [(total, true), (total + 1, false)] {
         let line = Line {
             kinds: matrix.taxon_indices().collect(),
