@@ -399,9 +399,3 @@ fn a_second_character_that_says_the_same_is_named() {
     let same = reason.alternatives.iter().find(|a| a.ask.character == CharacterIx(7));
     assert_eq!(same.map(|a| (a.extra, a.exact)), Some((Share::from_integer(0), true)));
 }
-
-#[test]
-fn of_one_kind_no_heap_is_taken_apart() {
-    let built = best(&drawn::yes_no("       a b\n hazel 0 1"));
-    assert_eq!((built.key.couplets.len(), built.claim.heaps), (0, 0));
-}
