@@ -588,6 +588,33 @@ fn nobody_is_sent_to_touch_what_may_hurt_while_something_else_separates() {
     assert!(dearer > 60 && had_to > 60 && barred > 150, "{dearer} {had_to} {barred}");
 }
 
+/// Beside a person's wish, that nobody is sent to touch what may hurt has a price of its own:
+/// what the key takes more than one with the same wish and with touch allowed.
+#[test]
+fn sparing_hands_has_its_own_price_beside_a_wish() {
+    let (mut priced, mut differ) = (0, 0);
+    for seed in 0..1000 {
+        let matrix = seeded::prickly(&table(seed), seed);
+        let never = CharacterIx(seed as usize % matrix.characters().len());
+        let wishes = Wishes { never: BTreeSet::from([never]), ..Wishes::default() };
+        let of = |wishes: &Wishes| build(&matrix, wishes, Budget::default()).claim;
+        let claim = of(&wishes);
+        let price = |wish: Wish| {
+            let found = claim.prices.iter().find(|price| price.wish == wish);
+            found.map(|price| price.extra)
+        };
+        let Some(touch) = price(Wish::Touch) else { continue };
+        let allowed = of(&Wishes { allow_touch: true, ..wishes.clone() });
+        let free = of(&Wishes::default());
+        assert!([&claim, &allowed, &free].iter().all(|claim| claim.optimal()), "seed {seed}");
+        assert_eq!(touch, claim.total - allowed.total, "seed {seed}");
+        assert_eq!(price(Wish::Never(never)), Some(claim.total - free.total), "seed {seed}");
+        priced += 1;
+        differ += usize::from(allowed.total != free.total);
+    }
+    assert!(priced > 50 && differ > 25, "{priced} prices, {differ} that differ");
+}
+
 /// A wish may be over before anything is asked: here the newt, which has no leaf, is in the way
 /// of the only question, so that the whole table is one end.
 #[test]

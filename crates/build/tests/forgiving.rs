@@ -399,7 +399,8 @@ fn a_budget_that_is_used_up_leaves_a_key_and_a_bound() {
     let table = with_odds(&drawn::m1(), &[80, 85, 95, 85, 90, 90, 97]);
     let sure = forgiven(&table, 2);
     let (mut stopped, mut proved) = (0, 0);
-    for heaps in [0, 1, 5, 20, 80, 100_000] {
+    // Wherever it ends on the way: the bound holds, and nothing is called proved that is not.
+    for heaps in (0..10).chain((10..400).step_by(10)).chain([100_000]) {
         let keys = forgive(&table, &Wishes::default(), 2, Budget { heaps }).keys;
         assert_eq!(keys.len(), sure.len(), "{heaps}");
         for (key, sure) in keys.iter().zip(&sure) {

@@ -368,6 +368,9 @@ fn a_wish_that_fits_no_character_is_refused() {
         (0, Asked::AtLeast(spinney_model::Quantity::from_whole(3))),
         (0, Asked::States(BTreeSet::from([StateIx(7)]))),
         (99, Asked::States(BTreeSet::from([StateIx(0)]))),
+        // What no kind and what every kind could answer with yes.
+        (0, Asked::States(BTreeSet::new())),
+        (0, Asked::States(BTreeSet::from([StateIx(0), StateIx(1)]))),
     ] {
         let ask = Ask { character: CharacterIx(character), yes };
         let kept = Kept { ask, yes: None, no: None };

@@ -468,3 +468,75 @@ fn a_wrong_effort_is_not_said_of_the_bound_as_well() {
     let bound = Claim { lower_bound: whole(7), ..right };
     assert_eq!(found(&bound), [Code::BoundWrong]);
 }
+
+/// A key that halves kinds with longer and longer stalks; written down as text.
+fn halved(kinds: std::ops::Range<usize>, lines: &mut Vec<String>) -> String {
+    let (first, many) = (kinds.start, kinds.len());
+    if many == 1 {
+        return format!("kind {first}");
+    }
+    let at = lines.len();
+    lines.push(String::new());
+    let middle = first + many / 2;
+    let no = halved(first..middle, lines);
+    let yes = halved(middle..kinds.end, lines);
+    let number = at + 1;
+    let ask = format!("Is it {middle} cm or more? [stalk >= {middle}0]");
+    lines[at] = format!("{number}. {ask} -> {yes} / {no}");
+    number.to_string()
+}
+
+/// More kinds than a word of the machine has bits. In a key that halves them, 58 of 70 kinds take
+/// 6 questions and 12 take 7, which is the least that joins allow (Huffman 1952).
+#[test]
+fn a_proof_of_more_than_sixty_four_kinds_is_followed() {
+    let drawing: String =
+        (0..70).map(|kind| format!("kind {kind} | {kind}4-{kind}6\n")).collect();
+    let matrix = matrix(&format!("stalk: mm gap 3\n{drawing}"));
+    let mut lines = Vec::new();
+    halved(0..70, &mut lines);
+    let (questions, longest) = (58 * 6 + 12 * 7, 7);
+    let mean_questions = Share::new(questions, 70);
+    // With a ruler, which takes two steps.
+    let total = 2 * questions;
+    for (at_least, wanted) in [(total, true), (total + 1, false)] {
+        let line = Line {
+            kinds: matrix.taxon_indices().collect(),
+            remains: Vec::new(),
+            at_least: vec![at_least],
+        };
+        let certificate =
+            Some(Certificate { whole: 1, remains: Vec::new(), lines: vec![line] });
+        let claim =
+            Claim { mean_questions, longest, certificate, ..claim(total, Wishes::default()) };
+        let report = opinion(&matrix, &lines.join("\n"), &claim);
+        let confirmed = Proof::Confirmed(Road::Certificate { lines: 1 });
+        assert_eq!(report.proof == confirmed, wanted, "{at_least}: {report:#?}");
+    }
+}
+
+/// A question that all kinds answer alike cannot be kept, and no certificate speaks of it.
+#[test]
+fn a_proof_does_not_speak_of_a_kept_question_that_cannot_be_asked() {
+    let matrix = matrix(
+        "edge: toothed, smooth
+         lobes: lobed, entire
+         size: small, large
+         hazel | toothed | entire | small
+         lime  | toothed | lobed  | small
+         beech | smooth  | entire | small
+         maple | smooth  | lobed  | small",
+    );
+    let wishes =
+        Wishes { kept: kept(states(CharacterIx(2), 0), None, None), ..Wishes::default() };
+    let kinds = matrix.taxon_indices().collect();
+    let lines = vec![Line { kinds, remains: Vec::new(), at_least: vec![8] }];
+    let certificate = Some(Certificate { whole: 1, remains: Vec::new(), lines });
+    let report = opinion(&matrix, BY_EDGE, &Claim { certificate, ..claim(8, wishes) });
+    let by_certificate = matches!(
+        report.proof,
+        Proof::Confirmed(Road::Certificate { .. })
+            | Proof::Contradicted(Road::Certificate { .. })
+    );
+    assert!(!by_certificate, "{report:#?}");
+}

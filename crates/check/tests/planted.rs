@@ -1,7 +1,7 @@
 //! Keys as people draw them: several faults at once give one finding each, and no more.
 
 use spinney_check::{Report, Settings, check};
-use spinney_model::{Code, Severity};
+use spinney_model::{Code, Finding, Place, Severity};
 
 #[path = "drawn/good_key.rs"]
 mod drawn;
@@ -173,4 +173,27 @@ fn a_kind_that_blocks_the_only_question_joins_the_group() {
     let found = spinney_check::table(&stalks, &Settings::default());
     let groups: Vec<String> = found.iter().map(|finding| finding.place.to_string()).collect();
     assert_eq!(groups, ["elm, hazel, lime"]);
+}
+
+/// Rowan was forgotten where question 3 should be: it comes to question 2 on its way there, and
+/// what question 2 asks of it is told beside the number that leads nowhere.
+#[test]
+fn a_kind_on_its_way_to_a_missing_question_is_looked_at_on_the_way() {
+    let matrix = drawn::matrix(
+        "edge: toothed, smooth
+         lobes: lobed, entire
+         hazel | toothed | entire
+         rowan | toothed | ?
+         holly | smooth  | entire",
+    );
+    let key = drawn::key(
+        &matrix,
+        "1. Is the edge toothed? [edge = toothed] -> 2 / holly
+         2 (1). Is it lobed? [lobes = lobed] -> 3 / hazel",
+    );
+    let report = check(&matrix, &key, None, &Settings::default());
+    let recorded = |found: &&Finding| found.code == Code::NobodyRecorded;
+    let places: Vec<&Place> =
+        report.findings.iter().filter(recorded).map(|found| &found.place).collect();
+    assert_eq!(places, [&Place::Couplet(2)], "{report:#?}");
 }

@@ -425,6 +425,15 @@ fn words_of_the_table_and_of_the_trade_are_understood() {
     assert_eq!(with("leaf stalk", "no").stalk, Some(0.0));
 }
 
+/// Of states that are equally common, the one is drawn that is more than a plain leaf.
+#[test]
+fn of_equally_common_forms_the_one_that_stands_out_is_drawn() {
+    for state in ["in one piece or like a feather", "like a feather or in one piece"] {
+        let form = formed("form of the leaf", state).map(|leaf| leaf.form);
+        assert_eq!(form, Some(Form::Feather(5)), "{state}");
+    }
+}
+
 #[test]
 fn lengths_become_proportions_and_a_round_stalk_no_round_leaf() {
     let text = "kind,leaf form,lobes,leaf edge,leaf stalk,blade length,blade width,stalk length\n\
@@ -675,6 +684,20 @@ fn every_word_differs_from_what_it_is_taken_for_and_stays_in_its_box() {
     }
     assert_eq!(of_word("catkin", true), None);
     assert_eq!(of_word("smooth", false), None, "a shell is smooth as well");
+}
+
+/// A child sees which half of a lopsided blade is the larger one.
+#[test]
+fn one_half_of_a_lopsided_blade_is_wider_by_more_than_a_quarter() {
+    let reach = |shows: Shows| {
+        let drawing = shows.drawing();
+        let outlines = drawing.strokes.iter().filter(|stroke| stroke.weight == Weight::Outline);
+        let xs: Vec<f64> = outlines.flat_map(|stroke| &stroke.points).map(|at| at.0).collect();
+        let far = |side: f64| xs.iter().map(|x| x * side).fold(0.0, f64::max);
+        far(-1.0) / far(1.0)
+    };
+    assert!((reach(Shows::Even) - 1.0).abs() < 0.01, "{}", reach(Shows::Even));
+    assert!(reach(Shows::Lopsided) > 1.25, "{}", reach(Shows::Lopsided));
 }
 
 #[test]

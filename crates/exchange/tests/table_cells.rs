@@ -35,6 +35,34 @@ fn words_alternatives_and_counts_of_what_was_seen() {
     assert!(read.findings.is_empty(), "{:?}", read.findings);
 }
 
+/// A common denominator of a million million is the finest.
+#[test]
+fn shares_are_read_as_finely_as_can_be_added_up() {
+    for (whole, fine) in [
+        (3, true),
+        (999_999_999_999_i64, true),
+        (1_000_000_000_000, true),
+        (1_000_000_000_001, false),
+    ] {
+        let read = table(&format!(
+            "kind  | lobes
+             hazel | lobed 1/{whole}, entire {}/{whole}
+             ivy   | lobed
+             oak   | entire",
+            whole - 1
+        ));
+        let rest = share(i128::from(whole) - 1, whole.into());
+        let wanted = match fine {
+            true => {
+                Value::States(vec![(StateIx(0), share(1, whole.into())), (StateIx(1), rest)])
+            }
+            false => Value::Unknown,
+        };
+        assert_eq!(value(&read, 0, 0), wanted, "{whole}");
+        assert_eq!(read.findings.is_empty(), fine, "{whole}: {:?}", read.findings);
+    }
+}
+
 #[test]
 fn counts_in_a_row_need_no_comma() {
     let read = table(

@@ -358,3 +358,24 @@ fn an_opendocument_file_is_told_by_its_parts_whatever_its_name_is() {
     let found = try_read("a.xlsx", bytes).unwrap_err();
     assert!(matches!(found, TableError::OldFormat { .. }), "{found:?}");
 }
+
+/// A sheet of remarks that somebody put in front of the table is no list of kinds.
+#[test]
+fn a_sheet_in_front_of_the_table_is_not_read_in_its_place() {
+    let mut book = Workbook::new();
+    let cover = book.add_worksheet().set_name("cover").unwrap();
+    for (row, text) in (0_u32..).zip(["Our hedge", "Class 4", "October"]) {
+        cover.write(row, 0, text).unwrap();
+    }
+    let table = book.add_worksheet().set_name("hedge").unwrap();
+    for (row, texts) in
+        (0_u32..).zip([["kind", "edge"], ["hazel", "toothed"], ["ivy", "smooth"]])
+    {
+        for (column, text) in (0_u16..).zip(texts) {
+            table.write(row, column, text).unwrap();
+        }
+    }
+    let found = try_read("a.xlsx", book.save_to_buffer().unwrap()).unwrap_err();
+    let (name, other) = ("cover".to_owned(), "hedge".to_owned());
+    assert_eq!(found, TableError::OtherSheet { name, other });
+}

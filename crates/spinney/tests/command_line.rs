@@ -237,6 +237,22 @@ fn explain_names_what_else_could_be_asked() {
     assert!(widest.is_some_and(|widest| widest <= 88), "{text}");
 }
 
+/// Hazel and lime have green buds, and toothed edges; the others have neither.
+const ALIKE: &str = "kind,edge,lobes,bud
+hazel,toothed,unlobed,green
+lime,toothed,lobed,green
+dogwood,smooth,unlobed,brown
+ivy,smooth,lobed,brown
+";
+
+#[test]
+fn explain_names_a_second_look() {
+    let output = spinney(&desk("second_look"), &["explain", "-"], ALIKE);
+    let text = said(&output).split_whitespace().collect::<Vec<_>>().join(" ");
+    let second = "A second look that separates them in the same way: Is the bud green?";
+    assert!(text.contains(second), "{text}");
+}
+
 #[test]
 fn wrong_use_exits_with_2_and_says_what_is_right() {
     let desk = desk("wrong_use");

@@ -112,6 +112,25 @@ fn an_older_key_goes_as_a_whole() {
     assert!(checked.status.success(), "{}", complained(&checked));
 }
 
+/// The folder in which a terminal stands may be thrown away under it.
+#[cfg(unix)]
+#[test]
+fn a_key_is_replaced_from_a_place_that_is_gone() {
+    let desk = desk("gone");
+    assert_eq!(key(&desk, "finds.csv", &[]).status.code(), Some(0));
+    fs::create_dir(desk.join("here")).expect("made");
+    let gone = "cd here && rmdir ../here && exec \"$0\" key \"$1\" --out \"$2\" --date today";
+    let output = Command::new("sh")
+        .args(["-c", gone, env!("CARGO_BIN_EXE_spinney")])
+        .args([desk.join("others.csv"), desk.join("visit")])
+        .current_dir(&desk)
+        .output()
+        .expect("a shell starts");
+    assert_eq!(output.status.code(), Some(0), "{}", complained(&output));
+    let text = String::from_utf8_lossy(&files(&desk.join("visit"))["key.txt"]).into_owned();
+    assert!(text.contains("woodlouse") && !text.contains("hawthorn"), "{text}");
+}
+
 #[test]
 fn what_was_made_of_a_table_stays_beside_a_key_of_it() {
     let desk = desk("made_of");

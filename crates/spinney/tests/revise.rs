@@ -35,6 +35,9 @@ fn a_teacher_reads_what_changed_and_what_changing_less_would_cost() {
     ] {
         assert!(text.contains(sentence), "{sentence}: {text}");
     }
+    // A heading stands only over what was found.
+    assert!(text.contains("\nWhat to look at\n"), "{text}");
+    assert!(!text.contains("In last season's key"), "{text}");
     // What was gone is what revising is for.
     assert!(!text.contains("name-unknown"), "{text}");
     // Every kind of the table comes out of the new key.

@@ -57,3 +57,19 @@ fn a_number_past_all_lines_has_none_after_it() {
     let store = Store::create(&path).expect("a new file");
     assert_eq!(store.rows(u64::MAX), Ok(Vec::new()));
 }
+
+#[test]
+fn a_trigger_that_another_program_adds_does_nothing() {
+    let path = file("trigger");
+    let mut store = Store::create(&path).expect("a new file");
+    let other = rusqlite::Connection::open(&path).expect("it is SQLite");
+    let trigger =
+        "CREATE TRIGGER theirs AFTER INSERT ON journal BEGIN DELETE FROM journal; END";
+    other.execute_batch(trigger).expect("added");
+    drop(other);
+    assert_eq!(store.append(0, &[b"one".to_vec()], &[]), Ok(1));
+    let rows = store.rows(0).expect("it can be read");
+    assert_eq!(rows.iter().map(|row| row.bytes.as_slice()).collect::<Vec<_>>(), [b"one"]);
+    drop(store);
+    assert_eq!(Store::open(&path).err(), Some(StoreError::Damaged { path }));
+}

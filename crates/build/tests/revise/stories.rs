@@ -137,6 +137,17 @@ fn what_must_not_be_asked_any_more_is_not_kept() {
     assert!(revision.changes > 0);
 }
 
+/// Where there was no time to look for anything, the first question that parts them is asked.
+#[test]
+fn without_any_time_every_kind_comes_out_alone_all_the_same() {
+    let matrix = drawn::m1();
+    let settings = Revising { budget: Budget { heaps: 0 }, ..Revising::default() };
+    let old = Key { couplets: Vec::new() };
+    let key = revise(&matrix, &old, &Wishes::default(), settings).revision.key;
+    assert_eq!(key.couplets.len(), matrix.taxa().len() - 1);
+    assert_eq!(named(&key).len(), matrix.taxa().len());
+}
+
 #[test]
 fn a_search_that_stops_gives_a_key_and_claims_nothing_that_is_not_so() {
     let mut stopped = 0;

@@ -97,6 +97,20 @@ fn a_set_is_found_wherever_there_is_one() {
     assert!(whole > 20 && short > 20, "{whole} whole, {short} short: the tables are too alike");
 }
 
+/// Ten groups of three that nothing parts: no set holds eleven kinds, but there are too many
+/// to try them all. It is not said that there is none.
+#[test]
+fn a_set_that_was_not_looked_for_to_the_end_is_not_called_impossible() {
+    let mut drawing = "   a b c d".to_owned();
+    for kind in 0..30_u32 {
+        let bit = |at: u32| (kind / 3) >> at & 1;
+        drawing.push_str(&format!("\nk{kind} {} {} {} {}", bit(0), bit(1), bit(2), bit(3)));
+    }
+    let apart = apart(&drawn::yes_no(&drawing)).expect("a small table");
+    let sets = share(&apart, 1, 11, 0);
+    assert_eq!((sets[0].taxa.len(), sets[0].short), (10, Some(Short::NotFound)));
+}
+
 #[test]
 fn kinds_are_used_evenly_where_all_are_parted() {
     let mut drawing = "   a b c d".to_owned();

@@ -119,6 +119,27 @@ fn one_changed_byte_is_found_and_the_rest_is_saved() {
     assert!((nothing + one) * 100 >= noticed * 99);
 }
 
+/// A changed byte in the mark before a file hides nothing: its name follows.
+#[test]
+fn a_changed_mark_costs_no_line_and_no_picture() {
+    let whole = bundle();
+    let packed = whole.pack().expect("it is small");
+    let marks: Vec<usize> =
+        (0..packed.len()).filter(|at| packed[*at..].starts_with(b"PK\x03\x04")).collect();
+    assert_eq!(marks.len(), 6, "two pictures and four texts");
+    let wanted = Saved {
+        lines: whole.lines.into_iter().map(Some).collect(),
+        pictures: whole.pictures,
+        pictures_lost: Some(0),
+        end_known: true,
+    };
+    for at in marks.into_iter().flat_map(|mark| mark..mark + 4) {
+        let mut bytes = packed.clone();
+        bytes[at] ^= 0xFF;
+        assert_eq!(Saved::of(&bytes).as_ref(), Some(&wanted), "byte {at}");
+    }
+}
+
 #[test]
 fn of_a_damaged_bundle_of_before_what_comes_first_is_saved() {
     let lines: Vec<Vec<u8>> = (0..3_000).map(|at| format!("line {at}").into_bytes()).collect();

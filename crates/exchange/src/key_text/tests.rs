@@ -102,6 +102,8 @@ fn numbered_questions_on_several_lines() {
         "1. Is the leaf in one piece?\n   Yes: go to 2\n   No - rowan\n\n2. Is the edge toothed?\n   yes ..... hazel\n   no ..... dogwood\n",
         "\u{feff}Our hedge key\r\nOctober, class 4\r\n\r\n1) Is the leaf in one piece?\r\n\tYes\t2\r\n\tNo\trowan\r\n2) Is the edge toothed?\r\n\tYes\thazel\r\n\tNo\tdogwood\r\n",
         "Q1: Is the leaf in\n one piece?\n- yes -> go to 2\n- no -> rowan\nQ2: Is the edge toothed?\n* Yes, it has teeth … hazel\n* No, it has none … dogwood",
+        // The number of a chapter is none of a question.
+        "5. Our hedge key\n\n1. Is the leaf in one piece?\nyes 2\nno rowan\n2. Is the edge toothed?\nyes hazel\nno dogwood\n",
         "12 kinds on Mill Lane\n2026\n1 Is the leaf in one piece?\nyes 2\nno rowan\n2 Is the edge toothed?\nyes hazel\nno dogwood\n\nMade by the owls.\n",
     ] {
         reads(text, wanted);
@@ -122,6 +124,8 @@ fn paired_leads_in_every_handbook_form() {
         "1 Leaf in one piece, go to 2\n– Leaf made of leaflets, rowan\n2 (from 1) Edge toothed: hazel\n– Edge smooth - dogwood\n",
         "1 Leaf in one piece 2\n— Leaf made of\n  leaflets . . rowan\n2(1) Edge toothed      hazel\n— Edge smooth      dogwood\n",
         "1\tLeaf in one piece\t2\n\tLeaf made of leaflets\trowan\n2(1)\tEdge toothed\thazel\n\tEdge smooth\tdogwood\n",
+        // The first lead goes over two lines as well.
+        "1 Leaf in\n  one piece … 2\n- Leaf made of leaflets … rowan\n2(1) Edge\n  toothed … hazel\n- Edge smooth … dogwood\n",
     ] {
         reads(text, wanted);
     }
@@ -246,6 +250,34 @@ fn lines_that_cannot_be_read_are_named() {
     assert_eq!(read.key.couplets.len(), 2);
     let read = reading("There is no key in here.\n");
     assert_eq!(codes(&read.findings), [(Code::LineNotUnderstood, Place::Key)]);
+}
+
+/// Words between a question that is at its end and its answers are no part of the question.
+#[test]
+fn a_line_after_the_question_mark_is_not_taken_into_the_question() {
+    let read = reading(
+        "1. Is the leaf\n in one piece?\nLook at the twig.\nyes 2\nno rowan\n2. Is the edge toothed?\nyes hazel\nno dogwood\n",
+    );
+    assert_eq!(codes(&read.findings), [(Code::LineNotUnderstood, Place::Line(3))]);
+    assert_eq!(
+        drawn(&read.key, &TABLE),
+        ["1 Is the leaf in one piece? | 2 | rowan", "2 Is the edge toothed? | hazel | dogwood"]
+    );
+}
+
+/// Notes under a finished key are passed over, but not what would lead somebody somewhere.
+#[test]
+fn answers_under_a_finished_key_are_named() {
+    let key = "1 Leaf in one piece … hazel\n- Leaf made of leaflets … rowan\n\n";
+    for (under, wanted) in [
+        ("Made by the owls.\n", vec![]),
+        ("Yes: ivy. No: holly.\n", vec![(Code::LineNotUnderstood, Place::Line(4))]),
+    ] {
+        let read = reading(&format!("{key}{under}"));
+        assert_eq!(codes(&read.findings), wanted, "{under}");
+        let wanted = ["1 Leaf in one piece / Leaf made of leaflets | hazel | rowan"];
+        assert_eq!(drawn(&read.key, &TABLE), wanted, "{under}");
+    }
 }
 
 #[test]

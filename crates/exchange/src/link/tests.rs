@@ -303,6 +303,22 @@ fn numbers_are_read_as_they_stand_or_not_at_all() {
     }
 }
 
+/// Of one and of several, short words too.
+#[test]
+fn one_and_several_are_of_one_stem() {
+    for (one, several) in [
+        ("toe", "toes"),
+        ("bee", "bees"),
+        ("eye", "eyes"),
+        ("leg", "legs"),
+        ("leaf", "leaves"),
+        ("spine", "spines"),
+        ("berry", "berries"),
+    ] {
+        assert_eq!(super::words::stem(one), super::words::stem(several), "{one}");
+    }
+}
+
 #[test]
 fn teeth_and_toothed_are_of_one_stem() {
     for word in ["tooth", "teeth", "toothed", "tooth's"] {

@@ -26,6 +26,10 @@ fn another_reader_finds_the_sheets_and_the_headings() {
     let row: Vec<String> = characters.rows().nth(1).unwrap().iter().map(text).collect();
     assert_eq!(row[1], "Is the leaf {}?");
     assert_eq!(characters.height(), CHARACTERS.len() + 1);
+    // Every sheet begins in its corner, where a person looks first.
+    for name in sheets {
+        assert_eq!(book.worksheet_range(name).unwrap().start(), Some((0, 0)), "{name}");
+    }
 }
 
 fn text(cell: &calamine::Data) -> String {

@@ -1,11 +1,15 @@
 //! Where things stand on a sheet: the numbers of pages, words beside their arrows, and what stands
 //! where a key has no question yet.
 
-use spinney_model::Destination;
+use std::collections::BTreeSet;
+
+use spinney_model::{Destination, Scene, Wording};
 use spinney_press::sheet::{Page, Path, Placed, Rect, Role, Segment, What};
 use spinney_press::{Paper, Stamp, chart, key_pages, today, try_out};
 
-use crate::hedge::hedge_walk;
+use crate::boxes::faults;
+use crate::endless::walked;
+use crate::hedge::{hedge_walk, matrix, scene};
 
 fn words(placed: &Placed) -> Option<String> {
     match &placed.what {
@@ -171,4 +175,123 @@ fn no_heading_skips_a_level() {
         }
         assert!(above > 0);
     }
+}
+
+/// A table goes on on the next page before it comes into the foot of this one.
+#[test]
+fn a_long_list_breaks_above_the_foot_of_the_page() {
+    let walked = walked(90, 6, 1, 6);
+    let sheet = try_out::sheet(&walked.booklet(Stamp::None), Paper::A4);
+    let answers = |page: &&Page| page.words().contains("Answers, for the adult");
+    let list: Vec<&Page> = sheet.pages.iter().filter(answers).collect();
+    assert!(list.len() > 2, "{} pages", list.len());
+    for page in list {
+        assert_eq!(faults(page), [""; 0]);
+        for thing in page.placed() {
+            let low = thing.rect.y + thing.rect.h;
+            // The foot is 8 mm high, above a margin of 12 mm.
+            let above = thing.role == Role::Running || low <= page.height - 20.0;
+            assert!(words(thing).is_none() || above, "{:?} at {low}", words(thing));
+        }
+    }
+}
+
+/// However long and wide a name is, it takes three lines of the list.
+#[test]
+fn a_long_name_takes_three_lines_of_the_list() {
+    let mut walked = hedge_walk();
+    let mut taxa = walked.matrix.taxa().to_vec();
+    taxa[0].name = "WWWWWW MMMMMM ".repeat(20);
+    walked.matrix = matrix(taxa, scene());
+    let sheet = try_out::sheet(&walked.booklet(Stamp::None), Paper::A4);
+    let mut seen = 0;
+    for page in
+        sheet.pages.iter().filter(|page| page.words().contains("Answers, for the adult"))
+    {
+        for thing in page.placed() {
+            let What::Text(block) = &thing.what else { continue };
+            if block.words().starts_with("WWWWWW MMMMMM") {
+                assert_eq!(block.lines.len(), 3, "{}", block.words());
+                seen += 1;
+            }
+        }
+    }
+    assert_eq!(seen, 1);
+}
+
+/// A question of many words stays beside the place it comes from.
+#[test]
+fn a_long_question_leaves_room_for_where_it_comes_from() {
+    let mut walked = hedge_walk();
+    let long = "is it so on a leaf or two of it, or ".repeat(9);
+    walked.key.couplets[1].wording = Wording::Question(format!("{long}not?"));
+    let sheet = key_pages::sheet(&walked.booklet(Stamp::None), Paper::A4);
+    assert!(sheet.pages.iter().any(|page| page.words().contains("is it so on a leaf")));
+    for page in &sheet.pages {
+        assert_eq!(faults(page), [""; 0]);
+    }
+}
+
+/// What the adults see to goes over several lines within its page.
+#[test]
+fn long_lines_to_tick_stay_on_the_page() {
+    let mut walked = hedge_walk();
+    let before_you_go = vec!["see to it all ".repeat(25); 2];
+    let scene = Scene { before_you_go, ..scene() };
+    walked.matrix = matrix(walked.matrix.taxa().to_vec(), scene);
+    let sheet = today::sheet(&walked.booklet(Stamp::None), Paper::A4);
+    assert!(sheet.pages[1].words().contains("see to it all"));
+    assert_eq!(faults(&sheet.pages[1]), [""; 0]);
+}
+
+/// The heads of a table stand on one line.
+#[test]
+fn the_heads_of_the_list_of_sheets_stand_on_one_line() {
+    let walked = hedge_walk();
+    let sheet = today::sheet(&walked.booklet(Stamp::None), Paper::A4);
+    let placed = sheet.pages[0].placed();
+    let height = |head: &str| {
+        let is_head = |thing: &&&Placed| words(thing).as_deref() == Some(head);
+        placed.iter().find(is_head).unwrap_or_else(|| panic!("no {head}")).rect.y
+    };
+    let heights = ["Sheet", "What for", "Pages", "Copies"].map(height);
+    assert!(heights.iter().all(|y| (y - heights[0]).abs() < 0.01), "{heights:?}");
+}
+
+/// White letters on a tab can be read only where the tab is behind them.
+#[test]
+fn a_tab_on_a_chart_is_wider_than_its_words() {
+    let walked = hedge_walk();
+    let mut seen = 0;
+    for page in chart::sheet(&walked.booklet(Stamp::None), Paper::A4).pages {
+        let placed = page.placed();
+        for thing in &placed {
+            let starts = |said: &String| said == "start here" || said.ends_with("from page 1");
+            let Some(said) = words(thing).filter(starts) else { continue };
+            let Rect { x, y, w, h } = thing.rect;
+            let tab = placed.iter().any(|other| {
+                let Rect { x: left, y: top, w: wide, h: high } = other.rect;
+                matches!(other.what, What::Path(_))
+                    && high < 3.0 * h
+                    && left + 1.0 < x
+                    && x + w + 1.0 < left + wide
+                    && top < y + h / 2.0
+                    && y + h / 2.0 < top + high
+            });
+            assert!(tab, "no tab behind “{said}”");
+            seen += 1;
+        }
+    }
+    assert_eq!(seen, 2);
+}
+
+/// Labels are cut from sheets that lie in the printer as the other lists do.
+#[test]
+fn number_labels_stand_on_an_upright_page() {
+    let walked = hedge_walk();
+    let sheet = try_out::sheet(&walked.booklet(Stamp::None), Paper::A4);
+    let labels = |page: &&Page| page.words().contains("Lay one number beside each find");
+    let labels: Vec<&Page> = sheet.pages.iter().filter(labels).collect();
+    assert_eq!(labels.len(), 1);
+    assert!(labels[0].height > labels[0].width);
 }

@@ -549,6 +549,26 @@ fn headings_that_went_wrong_once_are_plain_or_right() {
     }
 }
 
+/// One sentence for several states fits each of them, or the plain form is used.
+#[test]
+fn one_sentence_for_several_states_fits_each_of_them() {
+    for (name, of, yes, sentence) in [
+        ("fruit", ["a nut", "a cone", "none"], &[0, 1][..], "Is the fruit a nut or a cone?"),
+        ("fruit", ["a nut", "the cone", "none"], &[0, 1], "Fruit: is it a nut or the cone?"),
+        (
+            "leaflets",
+            ["two pairs", "three pairs", "none"],
+            &[0, 1],
+            "Does it have two pairs or three pairs of leaflets?",
+        ),
+        ("leaflets", ["two pairs", "three", "none"], &[0, 1], "Leaflets: two pairs or three?"),
+        ("thorn", ["1", "2", "3"], &[0], "Does it have 1 thorn?"),
+        ("thorn", ["1", "2", "3"], &[1], "Does it have 2 thorns?"),
+    ] {
+        assert_eq!(asked(words(name, &of), None, states(yes)), sentence);
+    }
+}
+
 #[test]
 fn a_table_in_no_known_language_is_asked_in_its_own_words() {
     let column = words("lehden reuna", &["sileä", "hampainen"]);

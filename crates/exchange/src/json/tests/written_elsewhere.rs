@@ -164,3 +164,29 @@ fn no_list_of_questions_to_keep_is_too_long_to_read() {
     assert_eq!(findings.len(), 1, "what was left out is said once");
     assert_eq!(findings[0].code, Code::TooLarge);
 }
+
+#[test]
+fn five_hundred_questions_to_keep_are_kept_and_not_one_more() {
+    let cost = json!({"effort_total": 30, "mean_questions": 3, "longest": 4});
+    let toothed = json!({"character": "edge", "states": ["toothed"]});
+    for (many, wanted) in [(500, vec![]), (501, vec![Code::TooLarge])] {
+        let mut given = documented(&cost, &json!({"optimal": true, "lower_bound": 30}));
+        let list = (1..=many)
+            .map(|next| match next < many {
+                true => json!({"ask": toothed, "yes": next}),
+                false => json!({ "ask": toothed }),
+            })
+            .collect::<Vec<_>>();
+        given["wishes"] = json!({ "kept": list });
+        let (claim, findings) = read_claim(&given.to_string(), &table()).expect("it is read");
+        let codes: Vec<Code> = findings.iter().map(|finding| finding.code).collect();
+        assert_eq!(codes, wanted, "{many}");
+        let mut kept = claim.expect("a claim").wishes.kept;
+        let mut deep = 0;
+        while let Some(question) = kept {
+            deep += 1;
+            kept = question.yes;
+        }
+        assert_eq!(deep, 500, "{many}");
+    }
+}

@@ -1,6 +1,6 @@
 //! Sentences that compare two lengths, and the ratio they must link to.
 
-use spinney_model::{Asked, Quantity};
+use spinney_model::{Asked, CharacterIx, Matrix, Quantity};
 
 use super::super::super::proposals;
 use crate::table::{self, Settings, Source, Sources};
@@ -15,8 +15,7 @@ stalk to blade,,stalk length / blade length
 slimness,,blade length / blade width
 ";
 
-/// What one question is surely about.
-fn linked(question: &str) -> Option<(String, Asked)> {
+fn table() -> Matrix {
     let source = |name: &str, text: &str| Source {
         name: name.to_owned(),
         bytes: text.as_bytes().to_vec(),
@@ -27,7 +26,12 @@ fn linked(question: &str) -> Option<(String, Asked)> {
         kinds: None,
         about: None,
     };
-    let matrix = table::read(&sources, &Settings::default()).expect("it is a table").matrix;
+    table::read(&sources, &Settings::default()).expect("it is a table").matrix
+}
+
+/// What one question is surely about.
+fn linked(question: &str) -> Option<(String, Asked)> {
+    let matrix = table();
     let proposals = proposals(question, &matrix);
     let sure = proposals.iter().find(|proposal| proposal.sure)?;
     Some((matrix.character(sure.ask.character).name.clone(), sure.ask.yes.clone()))
@@ -115,8 +119,26 @@ fn an_exact_amount_or_a_third_thing_is_not_linked() {
         "Is the stalk only longer than the blade sometimes?",
         "Is the stalk half as long as half the blade or longer?",
         "Is the stalk 1/0 as long as the blade or longer?",
+        // The whole blade must not be taken for half of it.
+        "Is the stalk at least half long as the blade?",
     ] {
         assert_eq!(linked(sentence), None, "{sentence}");
+    }
+}
+
+/// Twice the stalk is not the stalk: it is not even offered to a person.
+#[test]
+fn a_portion_of_the_first_part_is_not_passed_over() {
+    for sentence in [
+        "Is twice the stalk longer than the blade?",
+        "Is double the stalk longer than the blade?",
+    ] {
+        let matrix = table();
+        let proposals = proposals(sentence, &matrix);
+        let name = |at: CharacterIx| matrix.character(at).name.as_str();
+        let named: Vec<&str> =
+            proposals.iter().map(|proposal| name(proposal.ask.character)).collect();
+        assert!(!named.contains(&"stalk to blade"), "{sentence}: {named:?}");
     }
 }
 
