@@ -27,7 +27,7 @@ enum What {
     Columns,
     /// Texts in cells, whoever says them, and what hands say by sorting.
     Texts,
-    /// Pairs of different measurements in one column, all columns together.
+    /// Pairs of different numbers in one column, all columns together.
     Pairs,
     /// The bytes of one text.
     LongText,
@@ -115,15 +115,16 @@ fn first_over<const N: usize>(all: [(What, usize, usize); N]) -> Option<TooLarge
     over.map(|(what, has, most)| TooLarge { what, has, most })
 }
 
-/// Between any two measurements of a column there may be a question of its own.
+/// Between the end of one range and the beginning of another there may be a question of its own: of
+/// so many different numbers in a column, half are ends.
 fn pairs(collection: &Collection) -> usize {
-    let mut measured: BTreeMap<CharacterId, BTreeSet<&str>> = BTreeMap::new();
+    let mut numbers: BTreeMap<CharacterId, BTreeSet<&str>> = BTreeMap::new();
     for (column, text) in collection.cells.of_columns() {
-        if text.contains(|sign: char| sign.is_ascii_digit()) {
-            measured.entry(column).or_default().insert(text);
-        }
+        let written = text.split(|sign: char| !sign.is_ascii_digit() && sign != '.');
+        let written = written.filter(|number| !number.is_empty());
+        numbers.entry(column).or_default().extend(written);
     }
-    measured.values().map(|texts| texts.len() * texts.len() / 2).sum()
+    numbers.values().map(|numbers| numbers.len() * numbers.len() / 4).sum()
 }
 
 /// What is written down in a collection.

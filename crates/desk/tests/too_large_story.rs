@@ -118,12 +118,12 @@ fn too_large() -> Vec<(&'static str, Vec<Edit>)> {
         (0..100 * SCREENS_COLUMNS).map(cell)
     };
     let every = [kinds(100), columns(SCREENS_COLUMNS)].concat();
-    // Two hundred different lengths in each of ten columns.
+    // Two hundred ranges in each of ten columns, no two ends alike.
     let measured = (0..2_000).map(|at: u32| Edit::SetCell {
         kind: KindId(at / 10 + 1),
         character: CharacterId(at % 10 + 1),
         source: String::new(),
-        text: format!("{at} mm"),
+        text: format!("{at}-{} mm", 2 * at + 5_000),
     });
     let lengths = [kinds(SCREENS_KINDS), columns(10)].concat().into_iter().chain(measured);
     vec![

@@ -146,8 +146,8 @@ limits! {
     SCREENS_TEXTS: usize = 20_000, Things, "Texts in cells on the screens, whoever says them",
         "Every cell of the largest collection, twice.";
     SCREENS_PAIRS: usize = 60_000, Things,
-        "Pairs of different measurements on the screens, column by column",
-        "Between any two there may be a question: twelve measured columns of a hundred kinds.";
+        "Pairs of different numbers on the screens, column by column",
+        "Between any two there may be a question: six columns of ranges that all differ, of a hundred kinds.";
     SCREENS_LONG_TEXT: usize = 16_000, Bytes, "One text on the screens",
         "The longest list that can be typed, in any script.";
     SCREENS_TEXT_BYTES: usize = 2 << 20, Bytes, "All texts of a collection on the screens",

@@ -1,8 +1,6 @@
 //! Where things stand on a sheet: the numbers of pages, words beside their arrows, and what stands
 //! where a key has no question yet.
 
-use std::collections::BTreeSet;
-
 use spinney_model::{Destination, Scene, Wording};
 use spinney_press::sheet::{Page, Path, Placed, Rect, Role, Segment, What};
 use spinney_press::{Paper, Stamp, chart, key_pages, today, try_out};
