@@ -198,3 +198,26 @@ fn a_card_says_which_group_it_lies_there_by() {
     let page = group.get("/heaps?key=1");
     assert_eq!(page.matches("says Moss").count(), 1, "lime, and neither oak nor elm: {page}");
 }
+
+/// Where each kind has other lengths in each column there are thousands of questions: nobody waits
+/// until all are compared, and the page says so.
+#[test]
+fn a_table_of_very_many_lengths_offers_no_questions_and_says_why() {
+    let lengths = |kinds: usize| {
+        let row = |kind: usize| {
+            let range = |column: usize| (kind * 40 + column * 3, kind * 40 + column * 3 + 9);
+            let cells = (0..4).map(range).map(|(low, high)| format!(",{low}-{high} mm"));
+            format!("kind {kind}{}\n", cells.collect::<String>())
+        };
+        let head = "kind,blade,stalk,bud,tip\n".to_owned();
+        std::iter::once(head).chain((1..=kinds).map(row)).collect::<String>()
+    };
+    for (kinds, compared) in [(12, true), (60, false)] {
+        let mut class = AtTheDesk::empty();
+        class.paste(&lengths(kinds));
+        class.post("/do/start-heaps", &[("name", "Group Blue")]);
+        let page = class.get("/heaps?key=1");
+        assert_eq!(page.contains("class=\"offers\""), compared, "{kinds} kinds");
+        assert_eq!(page.contains("cannot all be compared here"), !compared, "{kinds} kinds");
+    }
+}

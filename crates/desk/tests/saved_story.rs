@@ -142,3 +142,15 @@ fn the_screens_say_where_it_is_kept_and_save_a_copy() {
     );
     assert!(AtTheDesk::empty().get("/finds").contains("Open a copy you saved before"));
 }
+
+/// Another program may have kept what cannot be read here: a copy would lack it, and nobody would
+/// know.
+#[test]
+fn a_copy_that_would_lack_a_picture_is_not_made() {
+    let mut class = class();
+    class.pictures[0] = b"no picture".to_vec();
+    let page = saved(&mut class, "");
+    let text = String::from_utf8(page.body).expect("a page, no zip");
+    assert_eq!(page.status, 422, "{text}");
+    assert!(text.contains("One picture cannot be read."), "{text}");
+}

@@ -78,6 +78,18 @@ fn an_edit_at_the_screens_changes_the_key() {
 }
 
 #[test]
+fn a_journal_of_more_steps_than_are_held_is_not_read() {
+    let folder = desk("too_many_steps");
+    let file = folder.join("long.spinney");
+    let lines = vec![b"x".to_vec(); spinney_model::limits::JOURNAL_LINES + 1];
+    Store::create(&file).and_then(|mut store| store.append(0, &lines, &[])).expect("kept");
+    let output = spinney(&folder, &["key", "long.spinney"], "");
+    let said = String::from_utf8(output.stderr).expect("it speaks UTF-8");
+    assert_eq!(output.status.code(), Some(1), "{said}");
+    assert!(said.contains("long.spinney is too large.") && said.contains("200000"), "{said}");
+}
+
+#[test]
 fn sheets_beside_a_collection_and_a_collection_as_output_are_refused() {
     let folder = desk("refused");
     let told = |args: &[&str]| {

@@ -114,27 +114,36 @@ fn save(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let pictures =
         named.keys().filter_map(|hash| Some((hash.as_str(), given.get(hash)?.as_deref()?)));
     let lines: Vec<Vec<u8>> = entries.iter().map(journal::write).collect();
-    match packed(lines, pictures.collect()) {
-        Ok(bytes) => Shown::Page(to_keep("application/zip", bytes, name_of(desk, asked))),
-        Err(error) => Shown::Page(frame::refused(desk, asked, &told(asked, error))),
-    }
+    let refused = match packed(lines, pictures.collect()) {
+        Ok((bytes, 0)) => {
+            return Shown::Page(to_keep("application/zip", bytes, name_of(desk, asked)));
+        }
+        // They would be missing, and nobody would know.
+        Ok((_, lost)) => Refused {
+            sentence: asked.tongue.count("saved-unreadable", lost),
+            remedy: asked.tongue.say("saved-unreadable-remedy"),
+        },
+        Err(error) => told(asked, error),
+    };
+    Shown::Page(frame::refused(desk, asked, &refused))
 }
 
-/// The zip; a picture that another program has put there is packed anew first.
+/// The zip, and how many pictures could not be read; one that another program has put there is packed
+/// anew first.
 fn packed(
     lines: Vec<Vec<u8>>,
     pictures: BTreeMap<&str, &[u8]>,
-) -> Result<Vec<u8>, BundleError> {
+) -> Result<(Vec<u8>, usize), BundleError> {
     let most = COPY_BYTES as u64;
     if pictures.values().all(|picture| is_bare(picture)) {
-        return Bundle::packed(&lines, &pictures, most);
+        return Bundle::packed(&lines, &pictures, most).map(|zip| (zip, 0));
     }
     let owned = pictures.into_iter().map(|(hash, bytes)| (hash.to_owned(), bytes.to_vec()));
     let bundle = Bundle { lines, pictures: owned.collect() };
     // The lines were written just now: none is newer or damaged.
-    let (bundle, _) = Desk::handed_on(bundle).map_err(|_| BundleError::Damaged)?;
+    let (bundle, lost) = Desk::handed_on(bundle).map_err(|_| BundleError::Damaged)?;
     let pictures = bundle.pictures.iter().map(|(hash, bytes)| (hash.as_str(), &**bytes));
-    Bundle::packed(&bundle.lines, &pictures.collect(), most)
+    Bundle::packed(&bundle.lines, &pictures.collect(), most).map(|zip| (zip, lost))
 }
 
 /// The table alone, for other programs and for the command line.

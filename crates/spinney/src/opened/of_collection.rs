@@ -20,6 +20,7 @@ use spinney_store::{Store, StoreError};
 use super::Opened;
 use crate::failure::Failure;
 use crate::rescue::Rescue;
+use crate::web::kept::journal_too_large;
 use crate::{args, files};
 
 /// Whether this is the file of a collection, by how it begins.
@@ -34,7 +35,8 @@ pub(super) fn is_one(path: &Path) -> bool {
 
 /// Reads its table and the pictures of its kinds.
 ///
-/// **Errors**: it is damaged or cannot be read; it has no kinds yet; a sheet was named beside it.
+/// **Errors**: it is damaged, too large or cannot be read; it has no kinds yet; a sheet was named
+/// beside it.
 pub(super) fn open(path: &Path, args: &args::Table) -> Result<Opened, Failure> {
     let sheets = [&args.characters, &args.kinds, &args.about];
     if sheets.into_iter().any(Option::is_some) {
@@ -45,6 +47,13 @@ pub(super) fn open(path: &Path, args: &args::Table) -> Result<Opened, Failure> {
     }
     files::note_collection(path);
     let store = Store::open(path).map_err(|error| why_not(path, error))?;
+    // Counted before it is held.
+    let counted = journal_too_large(&store, 0).map_err(|error| why_not(path, error))?;
+    if let Some(why) = counted {
+        let (sentence, remedy) = why.in_words();
+        let name = path.display();
+        return Err(Failure::new(format!("{name} is too large. {sentence}"), remedy));
+    }
     let rows = store.check().and_then(|()| store.rows(0));
     let rows = rows.map_err(|error| why_not(path, error))?;
     let entries = rows.iter().map(|row| journal::read(&row.bytes));

@@ -39,7 +39,7 @@ heaps-more-offers = { $count ->
     [one] noch eine Frage
    *[other] noch { $count } Fragen
 }
-heaps-too-many = In dieser Tabelle stehen so viele verschiedene Messungen, dass hier nicht alle Fragen abgewogen werden. Tippt eure eigene Frage.
+heaps-too-many = In dieser Tabelle stehen so viele verschiedene Messungen, dass hier nicht alle Fragen verglichen werden. Tippt eure eigene Frage.
 heaps-no-table = Sobald in der Tabelle etwas über diese Arten steht, findet ihr hier Fragen.
 heaps-cheapest = der kürzeste Weg
 heaps-hardly = kaum länger

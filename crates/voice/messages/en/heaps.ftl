@@ -39,7 +39,7 @@ heaps-more-offers = { $count ->
     [one] one more question
    *[other] { $count } more questions
 }
-heaps-too-many = This table has so many different measurements that its questions cannot all be weighed here. Type your own question.
+heaps-too-many = This table has so many different measurements that its questions cannot all be compared here. Type your own question.
 heaps-no-table = As soon as the table says something of these kinds, questions are offered here.
 heaps-cheapest = the shortest way
 heaps-hardly = hardly longer

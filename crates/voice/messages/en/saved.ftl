@@ -25,6 +25,11 @@ saved-no-copy = This file is not a copy of a collection.
 saved-no-copy-remedy = Choose a file that “Save a copy” has made; its name ends in .zip.
 saved-too-large = This is larger than a copy may be.
 saved-too-large-remedy = Take some pictures out first, or use the command line: spinney pack and spinney unpack take twice as much.
+saved-unreadable = { $count ->
+    [one] One picture cannot be read. It would be missing from the copy.
+   *[other] { $count } pictures cannot be read. They would be missing from the copy.
+}
+saved-unreadable-remedy = Remove them for good first. Or type: spinney pack. It leaves them out and says so.
 saved-damaged = This copy is damaged.
 saved-damaged-remedy = Fetch it again: it was cut off or changed on the way. If that does not help, the command “spinney rescue” saves what can be read of it.
 saved-newer = A newer Spinney has made this copy.
