@@ -33,7 +33,7 @@ host-too-large = Ein anderes Programm hat { $file } zu groß gemacht. { $why }
 
 too-large-title = Diese Sammlung ist zu groß für die Seiten hier
 too-large = Hier haben höchstens { $most } { $what } Platz, und das sind { $has }.
-too-large-remedy = Nehmt weniger Arten und Spalten, oder teilt sie in zwei Sammlungen. Aus größeren Tabellen macht die Befehlszeile Schlüssel: spinney key tabelle.csv
+too-large-remedy = Nehmt weniger Arten und Spalten, oder teilt sie in zwei Sammlungen. Aus größeren macht die Befehlszeile Schlüssel, mit allen Warnungen: spinney key gang.spinney
 too-large-table = Die Tabelle speichern
 too-large-remedy-steps = Speichert die Tabelle dieser Sammlung und beginnt mit ihr eine neue.
 too-large-undo = Den letzten Schritt rückgängig machen
