@@ -109,16 +109,16 @@ pub fn words_in<'t>(
 
 /// The listed word that the text begins with, and how many words of the text it takes.
 fn longest_at(words: &[String]) -> Option<(usize, usize)> {
-    let forms = WORDS.iter().enumerate().flat_map(|(ix, listed)| {
-        listed.forms.iter().map(move |form| (ix, form.split(' ').collect::<Vec<_>>()))
-    });
-    let fits = |form: &[&str]| {
-        form.len() <= words.len() && form.iter().zip(words).all(|(part, word)| part == word)
+    let forms = WORDS
+        .iter()
+        .enumerate()
+        .flat_map(|(ix, listed)| listed.forms.iter().map(move |form| (ix, *form)));
+    let length = |form: &str| {
+        let mut there = words.iter();
+        let fits = form.split(' ').all(|part| there.next().is_some_and(|word| word == part));
+        fits.then(|| words.len() - there.len())
     };
-    forms
-        .filter(|(_, form)| fits(form))
-        .map(|(ix, form)| (ix, form.len()))
-        .max_by_key(|&(_, length)| length)
+    forms.filter_map(|(ix, form)| Some((ix, length(form)?))).max_by_key(|&(_, length)| length)
 }
 
 #[cfg(test)]

@@ -5,7 +5,7 @@
 
 mod marks;
 
-use std::cell::RefCell;
+use std::cell::{OnceCell, RefCell};
 use std::collections::{BTreeMap, HashMap};
 
 use spinney_model::{End, TaxonIx};
@@ -38,6 +38,8 @@ pub(crate) struct Setting<'a> {
     blocks: RefCell<HashMap<Setable, Block>>,
     /// How many lines a text takes.
     lines: RefCell<HashMap<Setable, usize>>,
+    /// Whether the table names leaves: each box asks, and it is read off every heading.
+    leaves: OnceCell<bool>,
 }
 
 /// The most bytes of drawings that are held pixel by pixel: a hundred of 300 by 360 pixels.
@@ -76,7 +78,15 @@ impl<'a> Setting<'a> {
             pictures,
             blocks: RefCell::default(),
             lines: RefCell::default(),
+            leaves: OnceCell::new(),
         }
+    }
+
+    /// Whether the table names leaves, so that there is one to stick into a box.
+    pub(crate) fn speaks_of_leaves(&self) -> bool {
+        *self
+            .leaves
+            .get_or_init(|| spinney_voice::wording::speaks_of_leaves(self.booklet.matrix))
     }
 
     /// A person's text, printable.

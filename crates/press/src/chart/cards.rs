@@ -11,7 +11,6 @@ use crate::key_pages::answer_words;
 use crate::setting::Setting;
 use crate::sheet::ink::{Dash, Ink, MM_IN_PT, Pen, Style};
 use crate::sheet::{Group, Path, Piece, Role, Segment};
-use spinney_voice::wording::speaks_of_leaves;
 
 /// A tab stands half on its card; mm, with the smallest letters.
 const TAB: f64 = 7.0;
@@ -182,7 +181,7 @@ fn card(
         }
         Item::Blank => {
             let y = top + words.h + 1.0;
-            let what = match speaks_of_leaves(setting.booklet.matrix) {
+            let what = match setting.speaks_of_leaves() {
                 true => "write or stick it here",
                 false => "write or draw it here",
             };

@@ -55,8 +55,7 @@ pub(super) fn section(
             let newcomer = fitting::newcomer(fitting::at_end(booklet.matrix, end));
             html += &format!("</div>\n<p class=\"newcomer\">{newcomer}</p>\n");
             let kinds = end.taxa.iter().map(|&taxon| booklet.matrix.taxon(taxon));
-            html +=
-                &words_explained(booklet, kinds.filter_map(|kind| kind.confirming.as_deref()));
+            html += &words_explained(tree, kinds.filter_map(|kind| kind.confirming.as_deref()));
         }
         Ending::NoSuchNumber(_) | Ending::Nothing => {
             html += &format!(

@@ -5,7 +5,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::glossary::{Entry, about_leaves, words_in, words_used};
+use crate::glossary::{Entry, words_in, words_used};
 use crate::{Booklet, fitting, safety};
 
 use super::escape::escaped;
@@ -129,10 +129,10 @@ pub(super) fn word_list(booklet: &Booklet) -> String {
 
 /// The words of some texts, to be opened where they are read.
 pub(super) fn words_explained<'t>(
-    booklet: &Booklet,
+    tree: &Tree,
     texts: impl IntoIterator<Item = &'t str>,
 ) -> String {
-    let words = words_in(about_leaves(booklet), texts);
+    let words = words_in(tree.about_leaves, texts);
     if words.is_empty() {
         return String::new();
     }

@@ -44,7 +44,7 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
         Wording::Question(text) => vec![text.as_str()],
         Wording::Leads { yes, no } => vec![yes.as_str(), no.as_str()],
     };
-    html += &words_explained(booklet, texts);
+    html += &words_explained(tree, texts);
     html += &back(tree, &question.from);
     html += "</section>\n";
     html

@@ -9,7 +9,6 @@ use super::Setting;
 use crate::drawing;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Piece, Role};
-use spinney_voice::wording::speaks_of_leaves;
 
 impl Setting<'_> {
     /// The picture of a kind, or the box to stick something into.
@@ -25,7 +24,7 @@ impl Setting<'_> {
                 Piece::rectangle(w, h, Some(Ink::Paper), edge).with(2.0, 2.0, picture)
             }
             Some((_, Err(sentence))) => self.empty_box(w, h, sentence),
-            None if speaks_of_leaves(self.booklet.matrix) => {
+            None if self.speaks_of_leaves() => {
                 self.empty_box(w, h, "stick the leaf or the rubbing here")
             }
             None => self.empty_box(w, h, "draw it here"),
@@ -36,8 +35,9 @@ impl Setting<'_> {
     pub(crate) fn empty_box(&self, w: f64, h: f64, words: &str) -> Piece {
         let room = w - 6.0;
         let corners = drawing::album_corners(w, h);
-        let leaves = speaks_of_leaves(self.booklet.matrix);
-        for words in [words, if leaves { "stick it here" } else { "draw it here" }] {
+        for words in
+            [words, if self.speaks_of_leaves() { "stick it here" } else { "draw it here" }]
+        {
             let block = self.block(words, Style::SMALL.inked(Ink::Soft), room).centred(room);
             if block.height + 3.0 <= h {
                 let y = (h - block.height) / 2.0;
