@@ -11,7 +11,7 @@ use std::fmt::Write;
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 
 use crate::picture;
-use crate::sheet::face::{Faces, OutlineBuilder, Weight};
+use crate::sheet::face::{Faces, OutlinePen, Weight};
 use crate::sheet::ink::{Dash, Ink, MM_IN_PT, Pen};
 use crate::sheet::picture::{Packed, Pixels};
 use crate::sheet::text::{Line, Part};
@@ -124,7 +124,7 @@ fn draw_part(
 #[derive(Default)]
 struct Outline(String);
 
-impl OutlineBuilder for Outline {
+impl OutlinePen for Outline {
     fn move_to(&mut self, x: f32, y: f32) {
         let _ = write!(self.0, "M{x} {y}");
     }

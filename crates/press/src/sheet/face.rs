@@ -7,9 +7,12 @@
 use std::cell::RefCell;
 use std::collections::HashMap;
 
-use rustybuzz::ttf_parser::GlyphId;
-pub use rustybuzz::ttf_parser::OutlineBuilder;
-use rustybuzz::{Direction, Face, Script, ShapePlan, UnicodeBuffer};
+use harfrust::{Direction, Script, ShapeOptions, ShapePlan, ShaperData, UnicodeBuffer};
+pub use skrifa::outline::OutlinePen;
+use skrifa::outline::{DrawSettings, OutlineGlyphCollection};
+use skrifa::prelude::{LocationRef, Size};
+use skrifa::raw::TableProvider;
+use skrifa::{FontRef, GlyphId, MetadataProvider};
 
 /// The unaltered font files, as the press embeds them.
 pub const REGULAR: &[u8] = include_bytes!("../../fonts/Andika-Regular.ttf");
@@ -28,13 +31,35 @@ pub enum Weight {
 /// Both faces, opened once. Which letters they have, plans, and the glyphs of what was shaped
 /// last are remembered: looking these up in the tables of a face is what takes time.
 pub struct Faces {
-    regular: Face<'static>,
-    bold: Face<'static>,
+    regular: Face,
+    bold: Face,
     has: RefCell<HashMap<char, bool>>,
     plans: RefCell<Vec<(Weight, Script, ShapePlan)>>,
     /// By weight: regular, bold.
     widths: [RefCell<HashMap<String, f64>>; 2],
     shaped: [RefCell<HashMap<String, Vec<Glyph>>>; 2],
+}
+
+/// One face, its tables found.
+struct Face {
+    font: FontRef<'static>,
+    tables: ShaperData,
+    outlines: OutlineGlyphCollection<'static>,
+    /// Units of the letter size.
+    em: f64,
+}
+
+impl Face {
+    fn open(bytes: &'static [u8]) -> Self {
+        let font = FontRef::new(bytes).expect("the embedded face opens");
+        let em = font.head().expect("the embedded face has its table").units_per_em();
+        let tables = ShaperData::new(&font);
+        Self { tables, outlines: font.outline_glyphs(), em: f64::from(em), font }
+    }
+
+    fn has(&self, character: char) -> bool {
+        self.font.charmap().map(character).is_some_and(|glyph| glyph != GlyphId::NOTDEF)
+    }
 }
 
 /// So many texts are remembered with their glyphs, about 20 MB of them; then all are forgotten.
@@ -62,10 +87,9 @@ pub struct Glyph {
 impl Faces {
     /// Opens the embedded faces.
     pub fn new() -> Self {
-        let open = |bytes| Face::from_slice(bytes, 0).expect("the embedded face opens");
         Self {
-            regular: open(REGULAR),
-            bold: open(BOLD),
+            regular: Face::open(REGULAR),
+            bold: Face::open(BOLD),
             has: RefCell::default(),
             plans: RefCell::default(),
             widths: Default::default(),
@@ -73,7 +97,7 @@ impl Faces {
         }
     }
 
-    fn face(&self, weight: Weight) -> &Face<'static> {
+    fn face(&self, weight: Weight) -> &Face {
         match weight {
             Weight::Regular => &self.regular,
             Weight::Bold => &self.bold,
@@ -82,22 +106,21 @@ impl Faces {
 
     /// Whether both faces can draw a character.
     pub fn has(&self, character: char) -> bool {
-        let looked_up = || {
-            self.regular.glyph_index(character).is_some_and(|glyph| glyph.0 != 0)
-                && self.bold.glyph_index(character).is_some_and(|glyph| glyph.0 != 0)
-        };
+        let looked_up = || self.regular.has(character) && self.bold.has(character);
         *self.has.borrow_mut().entry(character).or_insert_with(looked_up)
     }
 
     /// Units of the letter size in which outlines are drawn.
     pub fn units(&self, weight: Weight) -> f64 {
-        f64::from(self.face(weight).units_per_em())
+        self.face(weight).em
     }
 
     /// The outline of a glyph, drawn by a pen in units of the letter size, y growing upwards.
-    pub fn outline(&self, glyph: u16, weight: Weight, pen: &mut dyn OutlineBuilder) {
+    pub fn outline(&self, glyph: u16, weight: Weight, pen: &mut impl OutlinePen) {
         // A glyph without an outline is a space.
-        let _ = self.face(weight).outline_glyph(GlyphId(glyph), pen);
+        let Some(outline) = self.face(weight).outlines.get(GlyphId::from(glyph)) else { return };
+        let as_drawn = DrawSettings::unhinted(Size::unscaled(), LocationRef::default());
+        let _ = outline.draw(as_drawn, pen);
     }
 
     /// The glyphs of a text, from left to right.
@@ -117,7 +140,7 @@ impl Faces {
 
     fn shaped_now(&self, text: &str, weight: Weight) -> Vec<Glyph> {
         let face = self.face(weight);
-        let em = f64::from(face.units_per_em());
+        let shaper = face.tables.shaper(&face.font).build();
         let mut buffer = UnicodeBuffer::new();
         buffer.push_str(text);
         buffer.guess_segment_properties();
@@ -126,11 +149,12 @@ impl Faces {
         let mut plans = self.plans.borrow_mut();
         let known = plans.iter().position(|(w, s, _)| *w == weight && *s == script);
         let at = known.unwrap_or_else(|| {
-            let plan = ShapePlan::new(face, Direction::LeftToRight, Some(script), None, &[]);
+            let plan = ShapePlan::new(&shaper, Direction::LeftToRight, Some(script), None, &[]);
             plans.push((weight, script, plan));
             plans.len() - 1
         });
-        let shaped = rustybuzz::shape_with_plan(face, &plans[at].2, buffer);
+        let options = ShapeOptions::new().plan(Some(&plans[at].2));
+        let shaped = shaper.shape(buffer, options);
         let (infos, places) = (shaped.glyph_infos(), shaped.glyph_positions());
         let mut glyphs = Vec::with_capacity(infos.len());
         for (at, (info, place)) in infos.iter().zip(places).enumerate() {
@@ -140,9 +164,9 @@ impl Faces {
                 id: u16::try_from(info.glyph_id).unwrap_or(0),
                 from,
                 to: next.unwrap_or(text.len()),
-                advance: f64::from(place.x_advance) / em,
-                dx: f64::from(place.x_offset) / em,
-                dy: f64::from(place.y_offset) / em,
+                advance: f64::from(place.x_advance) / face.em,
+                dx: f64::from(place.x_offset) / face.em,
+                dy: f64::from(place.y_offset) / face.em,
             });
         }
         glyphs
