@@ -11,14 +11,14 @@ use std::cmp::Reverse;
 use std::collections::{BTreeMap, BinaryHeap};
 
 use rustc_hash::FxHashMap;
-use spinney_model::{AsGood, Asked, BestKeys};
+use spinney_model::{AsGood, Asked, BestKeys, Key};
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
 use crate::goals::Sum;
 use crate::heap::Heap;
 use crate::offer::Candidate;
-use crate::settle::{self, Tree};
+use crate::settle::{self, Numbering};
 use crate::tally::Tally;
 
 /// The `wanted` best keys of a heap, and how many are as good as the best; within what the
@@ -28,9 +28,8 @@ pub(crate) fn of(solver: &mut Solver, root: &Heap, wanted: usize) -> BestKeys {
     let mut keys = Vec::new();
     for place in 0..wanted {
         let Some(packed) = ranking.effort(root, place) else { break };
-        let tree = ranking.tree(root, place);
+        let key = ranking.key(root, place);
         let ground = &ranking.solver.ground;
-        let key = settle::number(&tree);
         let effort = if ground.scale.exact {
             ground.scale.share(ground.goals.effort(packed))
         } else {
@@ -166,24 +165,26 @@ impl Ranking<'_> {
     }
 
     /// The key at a place that was found.
-    fn tree(&mut self, heap: &Heap, place: usize) -> Tree {
-        let end = self.solver.ground.layout.size(heap) < 2
-            || self.effort(heap, place).is_none()
-            || self.lists[heap].end;
-        if end {
-            return Tree::End(self.solver.ground.taxa(heap).collect());
+    fn key(&mut self, root: &Heap, place: usize) -> Key {
+        let mut numbering = Numbering::default();
+        let mut open = vec![(root.clone(), place, None)];
+        while let Some((heap, place, after)) = open.pop() {
+            let end = self.solver.ground.layout.size(&heap) < 2
+                || self.effort(&heap, place).is_none()
+                || self.lists[&heap].end;
+            if end {
+                numbering.end(after, self.solver.ground.taxa(&heap));
+                continue;
+            }
+            let list = &self.lists[&heap];
+            let Found { candidate, yes, no, .. } = list.found[place];
+            let chosen = &list.candidates[candidate];
+            let here = numbering.ask(after, settle::worded(self.solver, &heap, chosen), false);
+            let sides = (chosen.yes.clone(), chosen.no.clone());
+            open.push((sides.1, no, Some((here, false))));
+            open.push((sides.0, yes, Some((here, true))));
         }
-        let list = &self.lists[heap];
-        let Found { candidate, yes, no, .. } = list.found[place];
-        let chosen = &list.candidates[candidate];
-        let ask = settle::worded(self.solver, heap, chosen);
-        let sides = (chosen.yes.clone(), chosen.no.clone());
-        Tree::Couplet {
-            ask,
-            kept: false,
-            yes: Box::new(self.tree(&sides.0, yes)),
-            no: Box::new(self.tree(&sides.1, no)),
-        }
+        numbering.key
     }
 }
 

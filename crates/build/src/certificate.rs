@@ -44,7 +44,7 @@ pub(crate) fn of(course: &mut Course) -> Option<Certificate> {
         return None;
     }
     let root = course.root();
-    let open = kept::open_heaps(&course.solver.ground, &root, course.wishes.kept.as_deref());
+    let open = kept::open_heaps(&course.solver.ground, &root, &course.wishes.kept);
     let heaps = BESIDE.0 + BESIDE.1 * course.solver.work;
     let lines = course.solver.beside(heaps, |solver| Lines::down_from(solver, &open))?;
     let needed = lines.needed();

@@ -19,9 +19,10 @@ use crate::exact::{NEVER, Solver};
 use crate::goals;
 use crate::ground::{Ground, Plan};
 use crate::heap::Heap;
-use crate::kept::{self, Placed};
+use crate::kept;
 use crate::limits::{MOST_EARLY, MOST_STEPS};
 use crate::possible::Possible;
+use crate::settle::Settled;
 use crate::tally::Tally;
 use crate::vocabulary::{A_BRANCH, Before, Vocabulary};
 
@@ -130,9 +131,9 @@ impl Course {
                 within.push(steps);
                 let limited = ground.layout.limited(&root, None, &within);
                 let mut possible = Possible::default();
-                let first = self.wishes.kept.as_deref();
-                let open = kept::open_heaps(ground, &limited, first);
-                let kept = !kept::break_limits(ground, &limited, first)
+                let wanted = &self.wishes.kept;
+                let open = kept::open_heaps(ground, &limited, wanted);
+                let kept = !kept::break_limits(ground, &limited, wanted)
                     && open.iter().all(|heap| possible.heap(ground, heap));
                 self.within_sure &= kept || !possible.cut_short;
                 // No question is asked twice on a path.
@@ -157,12 +158,12 @@ impl Course {
     }
 
     fn open(&self, root: &Heap) -> Vec<Heap> {
-        kept::open_heaps(&self.solver.ground, root, self.wishes.kept.as_deref())
+        kept::open_heaps(&self.solver.ground, root, &self.wishes.kept)
     }
 
     /// What is known of the best key under a root: at least, and at most.
     pub(crate) fn known(&self, root: &Heap) -> (Effort, Option<Effort>) {
-        let (lower, upper) = kept::known(&self.solver, root, self.wishes.kept.as_deref());
+        let (lower, upper) = kept::known(&self.solver, root, &self.wishes.kept);
         (lower, upper.filter(|upper| *upper < NEVER))
     }
 
@@ -209,7 +210,7 @@ impl Course {
     fn closed(&mut self, root: &Heap, goal: Effort) -> bool {
         let open = self.open(root);
         // With several open heaps each may leave the others room: all are closed wholly.
-        let goal = if self.wishes.kept.is_none() { goal } else { NEVER };
+        let goal = if self.wishes.kept.is_empty() { goal } else { NEVER };
         self.solver.close(&open, goal)
     }
 
@@ -401,8 +402,8 @@ impl Course {
     }
 
     /// The best key known under a root.
-    pub(crate) fn place(&mut self, root: &Heap) -> Placed {
-        kept::place(&mut self.solver, root, self.wishes.kept.as_deref())
+    pub(crate) fn place(&mut self, root: &Heap) -> Settled {
+        kept::place(&mut self.solver, root, &self.wishes.kept)
     }
 
     /// What a key takes in numbers of any length; None: those of the search are exact.

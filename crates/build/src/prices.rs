@@ -13,7 +13,7 @@ use spinney_model::{
 
 use crate::course::Course;
 use crate::goals::{self, Sum};
-use crate::kept::Placed;
+use crate::settle::Settled;
 use crate::tally::{self, Tally};
 
 /// The searches with fewer wishes.
@@ -139,7 +139,7 @@ fn list(course: &Course) -> Vec<Wish> {
         &course.wishes;
     let touch = !course.solver.ground.at_risk.is_empty();
     let mut list = Vec::new();
-    list.extend(kept.as_ref().map(|_| Wish::Kept));
+    list.extend((!kept.is_empty()).then_some(Wish::Kept));
     list.extend((hand.is_some() || season.is_some()).then_some(Wish::Hand));
     list.extend(never.iter().map(|at| Wish::Never(*at)));
     list.extend(touch.then_some(Wish::Touch));
@@ -153,7 +153,7 @@ fn list(course: &Course) -> Vec<Wish> {
 fn without(wishes: &Wishes, wish: &Wish) -> Wishes {
     let mut fewer = wishes.clone();
     match wish {
-        Wish::Kept => fewer.kept = None,
+        Wish::Kept => fewer.kept.clear(),
         Wish::Hand => (fewer.hand, fewer.season) = (None, None),
         Wish::Never(at) => {
             fewer.never.remove(at);
@@ -167,7 +167,11 @@ fn without(wishes: &Wishes, wish: &Wish) -> Wishes {
 }
 
 /// What a key reaches of each goal that was asked for.
-pub(crate) fn reached(course: &Course, placed: &Placed, tally: Option<&Tally>) -> Vec<Reached> {
+pub(crate) fn reached(
+    course: &Course,
+    placed: &Settled,
+    tally: Option<&Tally>,
+) -> Vec<Reached> {
     let ground = &course.solver.ground;
     let part = |sum| match tally {
         Some(tally) => tally.share(sum),

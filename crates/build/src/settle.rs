@@ -3,19 +3,20 @@
 //! Where a heap is proved, the first question in the order of ties that reaches its least
 //! effort is asked; elsewhere the best one found, or the most promising one where none was.
 
-use spinney_model::{Ask, Asked, Couplet, Destination, End, Key, TaxonIx, Wording};
+use spinney_model::{Ask, Asked, Couplet, Destination, End, Kept, Key, TaxonIx, Wording};
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
 use crate::ground::Ground;
 use crate::heap::{Asking, Heap};
+use crate::kept;
 use crate::offer::{Candidate, Offered};
 use crate::possible::Possible;
 use crate::split;
 
-/// A key as a tree, with what it takes.
+/// A key that was read off, with what it takes.
 pub(crate) struct Settled {
-    pub(crate) tree: Tree,
+    pub(crate) key: Key,
     pub(crate) effort: Effort,
     /// No key of this heap takes less.
     pub(crate) lower: Effort,
@@ -24,61 +25,104 @@ pub(crate) struct Settled {
     pub(crate) longest: u32,
 }
 
-/// A key as a tree.
-pub(crate) enum Tree {
-    End(Vec<TaxonIx>),
-    Couplet { ask: Ask, kept: bool, yes: Box<Tree>, no: Box<Tree> },
+/// What is asked of a heap.
+struct Chosen {
+    ask: Ask,
+    kept: bool,
+    /// What the question costs here.
+    own: Effort,
+    /// What flows through it.
+    flow: Effort,
+    /// What no key of this heap takes less than; None: what its two heaps take at least says so.
+    lower: Option<Effort>,
+    yes: (Heap, Option<usize>),
+    no: (Heap, Option<usize>),
 }
 
-impl Settled {
-    pub(crate) fn end(taxa: Vec<TaxonIx>) -> Self {
-        Self { tree: Tree::End(taxa), effort: 0, lower: 0, steps: 0, longest: 0 }
+/// The key of a heap with the kept questions on top.
+pub(crate) fn settle(solver: &mut Solver, heap: &Heap, kept: &[Kept]) -> Settled {
+    let mut numbering = Numbering::default();
+    let mut takes = Vec::new();
+    let mut open = vec![(heap.clone(), kept::first(kept), None)];
+    while let Some((heap, at, after)) = open.pop() {
+        let chosen = match kept::here(&solver.ground, &heap, kept, at) {
+            Some((kept, (yes, no))) => {
+                let (own, flow) = kept::own(&solver.ground, &heap, &kept.ask);
+                let (yes, no) = ((yes, kept.yes), (no, kept.no));
+                Some(Chosen {
+                    ask: kept.ask.clone(),
+                    kept: true,
+                    own,
+                    flow,
+                    lower: None,
+                    yes,
+                    no,
+                })
+            }
+            None => chosen(solver, &heap),
+        };
+        let Some(Chosen { ask, kept, own, flow, lower, yes, no }) = chosen else {
+            numbering.end(after, solver.ground.taxa(&heap));
+            continue;
+        };
+        let here = numbering.ask(after, ask, kept);
+        takes.push(Takes { own, flow, lower });
+        open.push((no.0, no.1, Some((here, false))));
+        open.push((yes.0, yes.1, Some((here, true))));
     }
+    added_up(numbering.key, &takes)
+}
 
-    /// Two settled sides under a question that costs `own` here and is walked by `flow`.
-    pub(crate) fn join(
-        ask: Ask,
-        kept: bool,
-        own: Effort,
-        flow: Effort,
-        sides: (Self, Self),
-    ) -> Self {
-        let (yes, no) = sides;
-        Self {
-            effort: own + yes.effort + no.effort,
-            lower: own + yes.lower + no.lower,
-            steps: flow + yes.steps + no.steps,
-            longest: 1 + yes.longest.max(no.longest),
-            tree: Tree::Couplet { ask, kept, yes: Box::new(yes.tree), no: Box::new(no.tree) },
+/// What a couplet takes by itself, and what all from there on takes at least, where that is known.
+struct Takes {
+    own: Effort,
+    flow: Effort,
+    lower: Option<Effort>,
+}
+
+/// What a key takes, from its last couplet to its first.
+fn added_up(key: Key, takes: &[Takes]) -> Settled {
+    let mut behind = vec![(0, 0, 0, 0); takes.len()];
+    for (at, Takes { own, flow, lower }) in takes.iter().enumerate().rev() {
+        let (mut all, mut longest) = ((*own, *own, *flow), 0);
+        for to in [&key.couplets[at].yes, &key.couplets[at].no] {
+            let Destination::Couplet(number) = to else { continue };
+            let (effort, least, steps, longest_there) = behind[*number as usize - 1];
+            all = (all.0 + effort, all.1 + least, all.2 + steps);
+            longest = longest.max(longest_there);
         }
+        let least = lower.map_or(all.1, |lower| lower.min(all.0));
+        behind[at] = (all.0, least, all.2, 1 + longest);
     }
+    let (effort, lower, steps, longest) = behind.first().copied().unwrap_or_default();
+    Settled { key, effort, lower, steps, longest }
 }
 
-/// The key of a heap.
-pub(crate) fn settle(solver: &mut Solver, heap: &Heap) -> Settled {
+/// What is asked of a heap of which nothing is to be kept; None: nothing.
+fn chosen(solver: &mut Solver, heap: &Heap) -> Option<Chosen> {
     if solver.ground.layout.size(heap) < 2 {
-        return Settled::end(solver.ground.taxa(heap).collect());
+        return None;
     }
-    if let Some(settled) = as_found(solver, heap) {
-        return settled;
+    if let Some(found) = as_found(solver, heap) {
+        return Some(found);
     }
     let Offered { candidates, left_out, .. } = solver.offered(heap);
     let floor = candidates.iter().map(Candidate::bound).min().unwrap_or(0).min(left_out);
-    let Some(chosen) = choose(solver, heap, candidates) else {
-        return Settled::end(solver.ground.taxa(heap).collect());
-    };
+    let candidate = choose(solver, heap, candidates)?;
     let lower = solver.known(heap).0.max(floor);
+    Some(of_candidate(solver, heap, candidate, lower))
+}
+
+fn of_candidate(solver: &Solver, heap: &Heap, of: Candidate, lower: Effort) -> Chosen {
+    let ask = worded(solver, heap, &of);
     let flow = solver.ground.flow(heap);
-    let ask = worded(solver, heap, &chosen);
-    let sides = (settle(solver, &chosen.yes), settle(solver, &chosen.no));
-    let mut settled = Settled::join(ask, false, chosen.own, flow, sides);
-    settled.lower = lower.min(settled.effort);
-    settled
+    let Candidate { yes, no, own, .. } = of;
+    Chosen { ask, kept: false, own, flow, lower: Some(lower), yes: (yes, None), no: (no, None) }
 }
 
 /// The question of the best key found, where that is not proved: no tie is to be settled then,
 /// and none of the other questions need be looked at.
-fn as_found(solver: &mut Solver, heap: &Heap) -> Option<Settled> {
+fn as_found(solver: &Solver, heap: &Heap) -> Option<Chosen> {
     let (lower, upper) = solver.known(heap);
     if upper.is_none_or(|upper| upper == lower || upper >= NEVER) {
         return None;
@@ -88,13 +132,8 @@ fn as_found(solver: &mut Solver, heap: &Heap) -> Option<Settled> {
     let Asking::Parts(sides) = solver.ground.layout.ask(heap, asked) else { return None };
     let own = solver.ground.layout.own(heap, asked);
     let (yes, no) = solver.ground.layout.take_sides(heap, asked, &sides);
-    let chosen = Candidate { question, yes, no, own, yes_lower: 0, no_lower: 0, guess: 0 };
-    let ask = worded(solver, heap, &chosen);
-    let flow = solver.ground.flow(heap);
-    let sides = (settle(solver, &chosen.yes), settle(solver, &chosen.no));
-    let mut settled = Settled::join(ask, false, own, flow, sides);
-    settled.lower = lower.min(settled.effort);
-    Some(settled)
+    let found = Candidate { question, yes, no, own, yes_lower: 0, no_lower: 0, guess: 0 };
+    Some(of_candidate(solver, heap, found, lower))
 }
 
 fn choose(solver: &mut Solver, heap: &Heap, candidates: Vec<Candidate>) -> Option<Candidate> {
@@ -172,33 +211,44 @@ pub(crate) fn midway(
     if same { moved } else { ask.clone() }
 }
 
-/// Numbers a tree: the first couplet is 1, each yes is followed at once.
-pub(crate) fn number(tree: &Tree) -> Key {
-    let mut key = Key::default();
-    if let Tree::Couplet { .. } = tree {
-        lay(tree, None, &mut key.couplets);
-    }
-    key
+/// Numbers a key as it is read off: the first question is 1, each yes is followed at once.
+#[derive(Default)]
+pub(crate) struct Numbering {
+    pub(crate) key: Key,
 }
 
-fn lay(tree: &Tree, back: Option<u32>, couplets: &mut Vec<Couplet>) -> Destination {
-    let (ask, kept, yes, no) = match tree {
-        Tree::End(taxa) => return Destination::End(End::of(taxa.iter().copied())),
-        Tree::Couplet { ask, kept, yes, no } => (ask, *kept, yes, no),
-    };
-    let at = couplets.len();
-    let number = at as u32 + 1;
-    couplets.push(Couplet {
-        number,
-        back,
-        wording: Wording::Question(String::new()),
-        ask: Some(ask.clone()),
-        yes: Destination::Missing,
-        no: Destination::Missing,
-        kept,
-        line: None,
-    });
-    couplets[at].yes = lay(yes, Some(number), couplets);
-    couplets[at].no = lay(no, Some(number), couplets);
-    Destination::Couplet(number)
+/// The answer that leads somewhere: the place of its couplet, true for yes; None: the start.
+pub(crate) type After = Option<(usize, bool)>;
+
+impl Numbering {
+    /// A question after an answer; the place of its couplet.
+    pub(crate) fn ask(&mut self, after: After, ask: Ask, kept: bool) -> usize {
+        let at = self.key.couplets.len();
+        let number = at as u32 + 1;
+        self.lead(after, Destination::Couplet(number));
+        self.key.couplets.push(Couplet {
+            number,
+            back: after.map(|(before, _)| before as u32 + 1),
+            wording: Wording::Question(String::new()),
+            ask: Some(ask),
+            yes: Destination::Missing,
+            no: Destination::Missing,
+            kept,
+            line: None,
+        });
+        at
+    }
+
+    /// The kinds that come out after an answer; at the start there is no key.
+    pub(crate) fn end(&mut self, after: After, taxa: impl Iterator<Item = TaxonIx>) {
+        self.lead(after, Destination::End(End::of(taxa)));
+    }
+
+    fn lead(&mut self, after: After, to: Destination) {
+        match after {
+            Some((before, true)) => self.key.couplets[before].yes = to,
+            Some((before, false)) => self.key.couplets[before].no = to,
+            None => {}
+        }
+    }
 }

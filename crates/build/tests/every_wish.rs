@@ -506,7 +506,7 @@ fn pins_are_kept_and_the_rest_is_best() {
             };
             keys.retain(same);
             let Some(ask) = in_our_words(&matrix, ask) else { continue };
-            wishes.kept = Some(Box::new(Kept { ask, yes: None, no: None }));
+            wishes.kept = vec![Kept { ask, yes: None, no: None }];
             *compared.entry("kept").or_default() += 1;
         }
         let mut within = Vec::new();
@@ -738,7 +738,7 @@ fn in_our_words(matrix: &Matrix, mut ask: Ask) -> Option<Ask> {
         *asked = (0..states.len()).map(StateIx).filter(|at| !asked.contains(at)).collect();
     }
     let kept = |ask: &Ask| Wishes {
-        kept: Some(Box::new(Kept { ask: ask.clone(), yes: None, no: None })),
+        kept: vec![Kept { ask: ask.clone(), yes: None, no: None }],
         ..Wishes::default()
     };
     let fine = |ask: &Ask| build(matrix, &kept(ask), Budget::default()).refused.is_empty();

@@ -176,11 +176,8 @@ fn the_price_of_a_kept_question_is_exact() {
         let yes = Asked::States(BTreeSet::from([StateIx(1)]));
         let ask = Ask { character: at, yes };
         let kept = Kept { ask: ask.clone(), yes: None, no: None };
-        let built = build(
-            &m1,
-            &Wishes { kept: Some(Box::new(kept)), ..Wishes::default() },
-            Budget::default(),
-        );
+        let built =
+            build(&m1, &Wishes { kept: vec![kept], ..Wishes::default() }, Budget::default());
         assert_eq!(built.key.couplets[0].ask, Some(ask.clone()));
         assert!(built.key.couplets[0].kept);
         let price = built.claim.kept.expect("there was a wish");
@@ -215,11 +212,8 @@ fn a_kept_question_that_cannot_be_asked_is_named() {
     let yes = Asked::States(BTreeSet::from([StateIx(1)]));
     let ask = Ask { character: CharacterIx(0), yes };
     let kept = Kept { ask: ask.clone(), yes: None, no: None };
-    let built = build(
-        &matrix,
-        &Wishes { kept: Some(Box::new(kept)), ..Wishes::default() },
-        Budget::default(),
-    );
+    let built =
+        build(&matrix, &Wishes { kept: vec![kept], ..Wishes::default() }, Budget::default());
     let price = built.claim.kept.expect("there was a wish");
     assert_eq!(price.refused, [ask]);
     assert_eq!(
@@ -242,7 +236,7 @@ fn alternatives_cost_what_keeping_them_costs() {
         for alternative in &reasons[0].alternatives {
             assert!(alternative.exact);
             let kept = Kept { ask: alternative.ask.clone(), yes: None, no: None };
-            let wishes = Wishes { kept: Some(Box::new(kept)), ..Wishes::default() };
+            let wishes = Wishes { kept: vec![kept], ..Wishes::default() };
             let with = build(&matrix, &wishes, Budget::default()).claim;
             assert_eq!(with.total - built.claim.total, alternative.extra);
         }
@@ -272,11 +266,8 @@ fn a_kept_threshold_of_a_persons_own_is_asked() {
     let yes = Asked::AtLeast(spinney_model::Quantity::from_whole(22));
     let ask = Ask { character: CharacterIx(0), yes };
     let kept = Kept { ask: ask.clone(), yes: None, no: None };
-    let built = build(
-        &matrix,
-        &Wishes { kept: Some(Box::new(kept)), ..Wishes::default() },
-        Budget::default(),
-    );
+    let built =
+        build(&matrix, &Wishes { kept: vec![kept], ..Wishes::default() }, Budget::default());
     assert_eq!(built.key.couplets.len(), 1);
     assert_eq!(built.key.couplets[0].ask, Some(ask));
     // Three finds, one question with a ruler each.
@@ -338,11 +329,7 @@ fn first(matrix: &Matrix, threshold: i64) -> Built {
     let yes = Asked::AtLeast(spinney_model::Quantity::from_whole(threshold));
     let ask = Ask { character: CharacterIx(0), yes };
     let kept = Kept { ask, yes: None, no: None };
-    build(
-        matrix,
-        &Wishes { kept: Some(Box::new(kept)), ..Wishes::default() },
-        Budget::default(),
-    )
+    build(matrix, &Wishes { kept: vec![kept], ..Wishes::default() }, Budget::default())
 }
 
 /// A person's threshold may come nearer than the gap even where it is a candidate as well.
@@ -374,11 +361,8 @@ fn a_wish_that_fits_no_character_is_refused() {
     ] {
         let ask = Ask { character: CharacterIx(character), yes };
         let kept = Kept { ask, yes: None, no: None };
-        let built = build(
-            &m1,
-            &Wishes { kept: Some(Box::new(kept)), ..Wishes::default() },
-            Budget::default(),
-        );
+        let built =
+            build(&m1, &Wishes { kept: vec![kept], ..Wishes::default() }, Budget::default());
         assert_eq!(built.refused[0].why, spinney_model::WhyNot::NoSuchState);
         assert_eq!(built.claim.total, Share::from_integer(34));
     }

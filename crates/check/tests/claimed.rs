@@ -89,9 +89,13 @@ fn states(character: CharacterIx, state: usize) -> Ask {
     Ask { character, yes: Asked::States([StateIx(state)].into()) }
 }
 
-fn kept(ask: Ask, yes: Option<Ask>, no: Option<Ask>) -> Option<Box<Kept>> {
-    let after = |ask: Option<Ask>| ask.map(|ask| Box::new(Kept { ask, yes: None, no: None }));
-    Some(Box::new(Kept { ask, yes: after(yes), no: after(no) }))
+fn kept(ask: Ask, yes: Option<Ask>, no: Option<Ask>) -> Vec<Kept> {
+    let mut kept = Vec::new();
+    Kept::add(&mut kept, ask, None);
+    for (after, ask) in [(true, yes), (false, no)] {
+        ask.into_iter().for_each(|ask| _ = Kept::add(&mut kept, ask, Some((0, after))));
+    }
+    kept
 }
 
 #[test]
@@ -269,11 +273,9 @@ fn every_broken_wish_is_named() {
 #[test]
 fn a_question_to_keep_where_the_key_has_ended_is_missed() {
     let matrix = matrix(TWIGS);
-    let chain = |last: Ask| {
-        let after = Kept { ask: states(LOBES, 0), yes: kept(last, None, None), no: None };
-        Kept { ask: states(EDGE, 0), yes: Some(Box::new(after)), no: None }
-    };
-    let wishes = Wishes { kept: Some(Box::new(chain(states(EDGE, 0)))), ..Wishes::default() };
+    let mut chain = kept(states(EDGE, 0), Some(states(LOBES, 0)), None);
+    Kept::add(&mut chain, states(EDGE, 0), Some((1, true)));
+    let wishes = Wishes { kept: chain, ..Wishes::default() };
     let report = opinion(&matrix, BY_EDGE, &claim(8, wishes));
     let missed = "The question after yes at 2 was to be about edge (toothed), but nothing is \
                   asked there.";

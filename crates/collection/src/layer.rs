@@ -88,14 +88,18 @@ impl Layer {
             wishes: Wishes::default(),
         };
         let mut extra = Vec::new();
-        layer.fork(laid, key, Fork::default(), kinds, &mut extra);
+        let mut open = vec![(Fork::default(), kinds)];
+        while let Some((at, kinds)) = open.pop() {
+            let sides = layer.fork(laid, key, at, kinds, &mut extra);
+            open.extend(sides.into_iter().flatten().rev());
+        }
         layer.add_columns(extra);
         layer.wishes = wishes(collection, laid, key);
-        layer.wishes.kept = layer.kept(&Fork::default()).map(Box::new);
+        layer.wishes.kept = layer.kept();
         Some(layer)
     }
 
-    /// Divides the heap at a fork and goes on with both heaps.
+    /// Divides the heap at a fork; the heaps it makes, yes and no. None: it is not divided.
     fn fork(
         &mut self,
         laid: &Laid,
@@ -103,10 +107,10 @@ impl Layer {
         at: Fork,
         kinds: Vec<KindId>,
         extra: &mut Vec<(String, Vec<Value>)>,
-    ) {
+    ) -> Option<[(Fork, Vec<KindId>); 2]> {
         let Some(question) = key.questions.get(&at) else {
             self.forks.insert(at, Heap { kinds, ..Heap::default() });
-            return;
+            return None;
         };
         let linked = question.ask.as_ref().and_then(|of| laid.ask(of));
         let says = linked.as_ref().map(|ask| spinney_check::says(&self.matrix, ask));
@@ -127,15 +131,15 @@ impl Layer {
             Some(ask) if same => ask,
             _ => self.column(question, &sides, extra),
         };
-        for (yes, side) in [(true, Side::Yes), (false, Side::No)] {
+        let heaps = [(true, Side::Yes), (false, Side::No)].map(|(yes, side)| {
             let goes = |kind: &&KindId| {
                 let placed = sides[*kind].side;
                 placed == Some(side) || placed == Some(Side::Both)
             };
-            let there = kinds.iter().filter(goes).copied().collect();
-            self.fork(laid, key, at.after(yes), there, extra);
-        }
+            (at.after(yes), kinds.iter().filter(goes).copied().collect())
+        });
         self.forks.insert(at, Heap { kinds, sides, ask: Some(ask) });
+        Some(heaps)
     }
 
     /// A column of yes and no for a question that was sorted by hand.
@@ -185,11 +189,18 @@ impl Layer {
             .expect("columns of yes and no fit any table");
     }
 
-    /// The fixed questions, from a fork downwards.
-    fn kept(&self, at: &Fork) -> Option<Kept> {
-        let ask = self.forks.get(at)?.ask.clone()?;
-        let [yes, no] = [true, false].map(|yes| self.kept(&at.after(yes)).map(Box::new));
-        Some(Kept { ask, yes, no })
+    /// The fixed questions.
+    fn kept(&self) -> Vec<Kept> {
+        let (mut kept, mut open) = (Vec::new(), vec![(Fork::default(), None)]);
+        while let Some((at, after)) = open.pop() {
+            let Some(ask) = self.forks.get(&at).and_then(|heap| heap.ask.clone()) else {
+                continue;
+            };
+            let here = Kept::add(&mut kept, ask, after);
+            open.push((at.after(false), Some((here, false))));
+            open.push((at.after(true), Some((here, true))));
+        }
+        kept
     }
 }
 

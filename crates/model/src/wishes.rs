@@ -7,8 +7,8 @@ use crate::{Ask, CharacterIx, Season, SeenOn, TaxonIx};
 /// What a person asks of a key before it is built (`docs/KEY.md` 10 and 13).
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Wishes {
-    /// Questions to keep, from the start of the key downwards.
-    pub kept: Option<Box<Kept>>,
+    /// Questions to keep: the first of them is asked first.
+    pub kept: Vec<Kept>,
     /// The form in the hand: characters that are known not to be seen on it are not asked.
     pub hand: Option<SeenOn>,
     /// The season: characters that are known not to be seen in it are not asked.
@@ -26,15 +26,33 @@ pub struct Wishes {
     pub goals: Vec<Goal>,
 }
 
-/// A question that stays, and those to keep after it.
+/// A question that stays, in a list of them.
+///
+/// **Guarantees** of such a list: those after a question stand behind it, and each but the first
+/// after one answer of one question.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Kept {
     /// The question.
     pub ask: Ask,
-    /// What to keep after a yes.
-    pub yes: Option<Box<Kept>>,
-    /// What to keep after a no.
-    pub no: Option<Box<Kept>>,
+    /// The place in the list of what to keep after a yes.
+    pub yes: Option<usize>,
+    /// The place of what to keep after a no.
+    pub no: Option<usize>,
+}
+
+impl Kept {
+    /// Puts a question at the end of a list of those to keep, after an answer (true: yes) of one
+    /// that stands there already; the place it has then.
+    pub fn add(list: &mut Vec<Self>, ask: Ask, after: Option<(usize, bool)>) -> usize {
+        let here = list.len();
+        match after {
+            Some((before, true)) => list[before].yes = Some(here),
+            Some((before, false)) => list[before].no = Some(here),
+            None => {}
+        }
+        list.push(Self { ask, yes: None, no: None });
+        here
+    }
 }
 
 /// What must be over within as few questions as the table allows.

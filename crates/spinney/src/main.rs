@@ -21,8 +21,8 @@ use std::process::ExitCode;
 
 use args::Verb;
 
-/// Deep keys are walked by recursion; the main thread's stack differs from system to system.
-const STACK: usize = 256 << 20;
+/// The search goes as deep as a table has kinds; the main thread's stack differs from system to system.
+const STACK: usize = 8 << 20;
 
 fn main() -> ExitCode {
     files::bear_a_size_limit();

@@ -152,16 +152,19 @@ fn some(rng: &mut Rng, matrix: &Matrix) -> Vec<CharacterIx> {
 }
 
 /// Questions of the best key, but from its end, and so many after each other.
-fn kept(rng: &mut Rng, matrix: &Matrix, deep: usize) -> Option<Box<Kept>> {
+fn kept(rng: &mut Rng, matrix: &Matrix, deep: usize) -> Vec<Kept> {
     let best = build(matrix, &Wishes::default(), Budget::default()).key;
     let asks: Vec<Ask> =
         best.couplets.iter().filter_map(|couplet| couplet.ask.clone()).collect();
-    fn down(rng: &mut Rng, asks: &[Ask], deep: usize) -> Option<Box<Kept>> {
-        let deeper = deep.checked_sub(1)?;
-        let (ask, yes) = (rng.choice(asks)?.clone(), down(rng, asks, deeper));
-        Some(Box::new(Kept { ask, yes, no: down(rng, asks, deeper) }))
+    let (mut kept, mut open) = (Vec::new(), vec![(None, deep)]);
+    while let Some((after, deep)) = open.pop() {
+        let (Some(deeper), Some(ask)) = (deep.checked_sub(1), rng.choice(&asks)) else {
+            continue;
+        };
+        let here = Kept::add(&mut kept, ask.clone(), after);
+        open.extend([false, true].map(|yes| (Some((here, yes)), deeper)));
     }
-    down(rng, &asks, deep)
+    kept
 }
 
 /// Something that is not so.
@@ -293,7 +296,7 @@ fn open(proof: &mut Certificate, number: usize) -> Option<()> {
 
 fn raised_above_the_best(rng: &mut Rng, case: &mut Case, number: usize) -> Option<()> {
     let (goals, matrix) = (case.goals(), case.matrix.clone());
-    let wishes = Wishes { kept: None, ..case.wishes.clone() };
+    let wishes = Wishes { kept: Vec::new(), ..case.wishes.clone() };
     let proof = case.proof();
     let at = rng.usize(..proof.lines.len());
     let alone = alone(&matrix, proof, &proof.lines[at])?;

@@ -116,7 +116,7 @@ fn the_cost_with_a_kept_question_is_confirmed() {
             };
             let ask = Ask { character: at, yes };
             let wish = Kept { ask, yes: None, no: None };
-            let wishes = Wishes { kept: Some(Box::new(wish)), ..Wishes::default() };
+            let wishes = Wishes { kept: vec![wish], ..Wishes::default() };
             confirmed(&matrix, &wishes, &format!("seed {seed}, character {}", at.0));
             kept += usize::from(build(&matrix, &wishes, Budget::default()).refused.is_empty());
         }
@@ -183,12 +183,8 @@ fn wishes(rng: &mut fastrand::Rng, matrix: &Matrix) -> Wishes {
         wishes.early.push(if apart { Early::Part(one, other) } else { Early::Leave(one) });
     }
     if rng.u8(..3) == 0 {
-        let kept = |rng: &mut fastrand::Rng| {
-            Some(Box::new(Kept { ask: random_ask(rng, matrix), yes: None, no: None }))
-        };
-        wishes.kept = kept(rng);
-        if let Some(first) = &mut wishes.kept {
-            (first.yes, first.no) = (kept(rng), kept(rng));
+        for after in [None, Some((0, true)), Some((0, false))] {
+            Kept::add(&mut wishes.kept, random_ask(rng, matrix), after);
         }
     }
     if rng.bool() {
@@ -221,7 +217,7 @@ fn what_is_claimed_under_wishes_is_confirmed() {
         replayed += usize::from(matches!(opinion.proof, Proof::Confirmed(_)));
         let kept = &built.claim.wishes;
         for (what, some) in [
-            ("kept", kept.kept.is_some()),
+            ("kept", !kept.kept.is_empty()),
             ("never", !kept.never.is_empty()),
             ("hand", kept.hand.is_some()),
             ("season", kept.season.is_some()),

@@ -62,7 +62,7 @@ pub(super) fn follow(seen: &Seen<'_>, claim: &Claim) -> Option<(Followed, usize)
     // No path has more questions than there are kinds: every question leaves one behind. None
     // counts more for one find than this (a misreading, in millionths; or the dearest question).
     let dearest = if goals.contains(&Goal::MostRightEnds) { 5_000_000 } else { 6 };
-    let longest = (seen.matrix.taxa().len() + depth(claim.wishes.kept.as_deref())) as i128;
+    let longest = (seen.matrix.taxa().len() + depth(&claim.wishes.kept)) as i128;
     let Some(board) = Board::of(seen.values, seen.left_out, dearest * longest) else {
         return Some((Followed::CannotSay, lines));
     };
@@ -78,8 +78,14 @@ pub(super) fn follow(seen: &Seen<'_>, claim: &Claim) -> Option<(Followed, usize)
 }
 
 /// The most questions that a person keeps one after the other.
-fn depth(kept: Option<&Kept>) -> usize {
-    kept.map_or(0, |kept| 1 + depth(kept.yes.as_deref()).max(depth(kept.no.as_deref())))
+fn depth(kept: &[Kept]) -> usize {
+    let mut deep = vec![0; kept.len()];
+    // Those after a question stand behind it.
+    for (at, kept) in kept.iter().enumerate().rev() {
+        let after = [kept.yes, kept.no].into_iter().flatten().map(|after| deep[after]);
+        deep[at] = 1 + after.max().unwrap_or(0);
+    }
+    deep.first().copied().unwrap_or(0)
 }
 
 /// A proof under so many goals.
@@ -143,7 +149,7 @@ impl<'a, const N: usize> Proof<'a, N> {
         }
         let mut all = Query::default();
         all.kinds = Heap::whole(&proof.board).kinds;
-        let Some(sum) = proof.on_top(&mut all, wishes.kept.as_deref()) else {
+        let Some(sum) = proof.on_top(all, &wishes.kept) else {
             return Followed::CannotSay;
         };
         let whole = proof.board.whole;
@@ -351,24 +357,29 @@ impl<'a, const N: usize> Proof<'a, N> {
 
     /// What all that comes below a person's own questions takes, with these; None: one of them
     /// cannot be asked where it was wanted.
-    fn on_top(&mut self, at: &mut Query, kept: Option<&Kept>) -> Option<Sum<N>> {
-        let Some(kept) = kept else {
-            return Some(self.lines.about(at));
-        };
-        let question = Question::asks(self.board.values.matrix, &kept.ask)?;
-        let put = self.board.put(&question, 0);
-        self.heap.becomes(&self.board, &self.lines.lefts, &at.kinds, &at.taken);
-        self.splits.clear(at.kinds.len());
-        if !self.splits.put(&self.heap, &put, 0) {
-            return None;
+    fn on_top(&mut self, root: Query, kept: &[Kept]) -> Option<Sum<N>> {
+        let mut all = Sum::default();
+        let mut open = vec![(root, (!kept.is_empty()).then_some(0))];
+        while let Some((mut at, wanted)) = open.pop() {
+            let Some(wanted) = wanted else {
+                all = all.plus(self.lines.about(&mut at));
+                continue;
+            };
+            let Kept { ask, yes, no } = &kept[wanted];
+            let question = Question::asks(self.board.values.matrix, ask)?;
+            let put = self.board.put(&question, 0);
+            self.heap.becomes(&self.board, &self.lines.lefts, &at.kinds, &at.taken);
+            self.splits.clear(at.kinds.len());
+            if !self.splits.put(&self.heap, &put, 0) {
+                return None;
+            }
+            all = all.plus(self.own(question.character, self.heap.flow()));
+            for (side, after) in [yes, no].into_iter().enumerate() {
+                let lefts = &mut self.lines.lefts;
+                let heap = self.splits.side_of_kept(&self.board, lefts, &self.heap, side);
+                open.push((heap, *after));
+            }
         }
-        let own = self.own(question.character, self.heap.flow());
-        let [mut yes, mut no] = [0, 1].map(|side| {
-            let lefts = &mut self.lines.lefts;
-            self.splits.side_of_kept(&self.board, lefts, &self.heap, side)
-        });
-        let yes = self.on_top(&mut yes, kept.yes.as_deref())?;
-        let no = self.on_top(&mut no, kept.no.as_deref())?;
-        Some(own.plus(yes).plus(no))
+        Some(all)
     }
 }

@@ -58,7 +58,7 @@ pub(super) fn replay(seen: &Seen<'_>, claim: &Claim) -> Replayed {
         most_nodes: seen.settings.replay_nodes,
         work: 0,
     };
-    let front = search.with_kept(&root, 0, claim.wishes.kept.as_deref());
+    let front = search.with_kept(root, &claim.wishes.kept);
     let best = front.and_then(|front| front.best()).map(|best| {
         let numbers = parts.iter().zip(best);
         numbers.map(|(part, number)| part.share(number, whole)).collect()
@@ -79,17 +79,40 @@ struct Search<'a> {
 }
 
 impl Search<'_> {
-    /// The best below a node at which questions are to be kept; None: too much to look at.
-    fn with_kept(&mut self, node: &Node, met: u128, kept: Option<&Kept>) -> Option<Rc<Front>> {
-        let Some(kept) = kept else { return self.best(node, met) };
-        let question = Question::asks(self.values.matrix, &kept.ask)?;
-        let split = node.ask(self.values, &question, None)?;
-        let (own, met) = self.measures.own(node, &question, met)?;
-        let yes = self.with_kept(&split.yes, met, kept.yes.as_deref())?;
-        let no = self.with_kept(&split.no, met, kept.no.as_deref())?;
-        let mut front = Front::default();
-        front.add_all(&self.measures, &own, &yes, &no)?;
-        Some(Rc::new(front))
+    /// The best below a node at which questions are to be kept; None: too much to look at, or one
+    /// of them cannot be asked.
+    fn with_kept(&mut self, root: Node, kept: &[Kept]) -> Option<Rc<Front>> {
+        if kept.is_empty() {
+            return self.best(&root, 0);
+        }
+        // Those after a question stand behind it: forwards to the heaps, backwards to what is best.
+        let mut heaps: Vec<Option<(Node, u128)>> = vec![None; kept.len()];
+        heaps[0] = Some((root, 0));
+        let mut asked = Vec::with_capacity(kept.len());
+        for (at, wanted) in kept.iter().enumerate() {
+            let (node, met) = heaps[at].take()?;
+            let question = Question::asks(self.values.matrix, &wanted.ask)?;
+            let split = node.ask(self.values, &question, None)?;
+            let (own, met) = self.measures.own(&node, &question, met)?;
+            let mut behind = [None, None];
+            let sides = [(split.yes, wanted.yes), (split.no, wanted.no)];
+            for (best, (side, after)) in behind.iter_mut().zip(sides) {
+                match after {
+                    Some(after) => heaps[after] = Some((side, met)),
+                    None => *best = Some(self.best(&side, met)?),
+                }
+            }
+            asked.push((own, behind));
+        }
+        let mut fronts: Vec<Option<Rc<Front>>> = vec![None; kept.len()];
+        for (at, (own, [yes, no])) in asked.into_iter().enumerate().rev() {
+            let yes = yes.or_else(|| fronts[kept[at].yes?].take())?;
+            let no = no.or_else(|| fronts[kept[at].no?].take())?;
+            let mut front = Front::default();
+            front.add_all(&self.measures, &own, &yes, &no)?;
+            fronts[at] = Some(Rc::new(front));
+        }
+        fronts.swap_remove(0)
     }
 
     fn best(&mut self, node: &Node, met: u128) -> Option<Rc<Front>> {

@@ -27,9 +27,19 @@ pub(crate) fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx
 pub(super) fn findings(seen: &Seen<'_>, claim: &Claim) -> Vec<Finding> {
     let mut found = Vec::new();
     let mut placed = BTreeSet::new();
-    if let Some(kept) = &claim.wishes.kept {
-        let to = if seen.tree.order.is_empty() { To::Nothing } else { To::Couplet(0) };
-        keeps(seen, None, to, kept, &mut placed, &mut found);
+    let start = if seen.tree.order.is_empty() { To::Nothing } else { To::Couplet(0) };
+    let mut open: Vec<_> =
+        claim.wishes.kept.first().map(|kept| (None, start, kept)).into_iter().collect();
+    while let Some((from, to, kept)) = open.pop() {
+        let Some(couplet) = keeps(seen, from, to, kept, &mut placed, &mut found) else {
+            continue;
+        };
+        for (answer, after) in [(couplet.no, kept.no), (couplet.yes, kept.yes)] {
+            let to = seen.tree.to(couplet.at, answer);
+            open.extend(
+                after.map(|after| (Some((couplet.at, answer)), to, &claim.wishes.kept[after])),
+            );
+        }
     }
     found.extend(not_to_be_asked(seen, claim));
     found.extend(sent_to_touch(seen, claim, &placed));
@@ -48,8 +58,15 @@ fn broken(couplet: Option<u32>, sentence: String, remedy: &str) -> Finding {
 
 const BUILD_AGAIN: &str = "Make the key again with this wish, or take the wish back.";
 
-/// Whether the kept questions stand where they were wanted. `from` is the answer that leads
-/// there; `placed` collects the couplets that do.
+/// A couplet that asks a kept question, and which of its answers say yes and no to that.
+struct KeptThere {
+    at: usize,
+    yes: Answer,
+    no: Answer,
+}
+
+/// Whether a kept question stands where it was wanted. `from` is the answer that leads there;
+/// `placed` collects the couplets that do.
 fn keeps(
     seen: &Seen<'_>,
     from: Option<(usize, Answer)>,
@@ -57,7 +74,7 @@ fn keeps(
     kept: &Kept,
     placed: &mut BTreeSet<usize>,
     found: &mut Vec<Finding>,
-) {
+) -> Option<KeptThere> {
     let wanted = asked(seen.matrix, &kept.ask);
     let place = from.map_or_else(
         || "The first question".to_owned(),
@@ -69,7 +86,7 @@ fn keeps(
         let at = from.map(|(couplet, _)| seen.tree.number(couplet));
         let says = format!("{place} was to be about {wanted}, but nothing is asked there.");
         found.push(broken(at, says, BUILD_AGAIN));
-        return;
+        return None;
     };
     let number = seen.tree.number(couplet);
     let sides = Question::asks(seen.matrix, &kept.ask)
@@ -83,20 +100,14 @@ fn keeps(
         );
         let says = format!("{place} was to be about {wanted}, but {here}.");
         found.push(broken(Some(number), says, BUILD_AGAIN));
-        return;
+        return None;
     };
     placed.insert(couplet);
-    for (answer, after) in [(Answer::Yes, &kept.yes), (Answer::No, &kept.no)] {
-        let here = match (answer, exchanged) {
-            (Answer::Yes, true) => Answer::No,
-            (Answer::No, true) => Answer::Yes,
-            (answer, false) => answer,
-        };
-        if let Some(after) = after {
-            let to = seen.tree.to(couplet, here);
-            keeps(seen, Some((couplet, here)), to, after, placed, found);
-        }
-    }
+    let (yes, no) = match exchanged {
+        true => (Answer::No, Answer::Yes),
+        false => (Answer::Yes, Answer::No),
+    };
+    Some(KeptThere { at: couplet, yes, no })
 }
 
 /// Whether two questions are one; the flag: with yes and no exchanged.

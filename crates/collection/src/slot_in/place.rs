@@ -50,7 +50,7 @@ pub(super) struct Found {
 impl Place<'_> {
     /// The key with the fewest changes, sought in this matrix.
     pub(super) fn found(&self, matrix: &Matrix) -> Option<Found> {
-        let wishes = Wishes { kept: None, ..self.layer.wishes.clone() };
+        let wishes = Wishes { kept: Vec::new(), ..self.layer.wishes.clone() };
         let settings =
             Revising { loss: Share::from_integer(ANY_LOSS), budget: Budget { heaps: HEAPS } };
         let mut revision = revise(matrix, self.old, &wishes, settings).revision;

@@ -115,10 +115,13 @@ fn share(whole: i128) -> Share {
 fn wishes() -> Wishes {
     let toothed = ask(3, Asked::States([StateIx(0)].into()));
     let long = ask(5, Asked::AtLeast(Quantity::from_thousandths(22_500)));
-    let kept = |ask: &Ask, yes, no| Some(Box::new(Kept { ask: ask.clone(), yes, no }));
-    let after = kept(&long, None, kept(&toothed, None, None));
+    let mut kept = Vec::new();
+    let first = Kept::add(&mut kept, toothed.clone(), None);
+    let after = Kept::add(&mut kept, long.clone(), Some((first, true)));
+    Kept::add(&mut kept, toothed, Some((after, false)));
+    Kept::add(&mut kept, long, Some((first, false)));
     Wishes {
-        kept: kept(&toothed, after, kept(&long, None, None)),
+        kept,
         hand: Some(SeenOn::WinterTwig),
         season: Some(Season::Autumn),
         allow_touch: true,

@@ -118,7 +118,9 @@ impl Faces {
     /// The outline of a glyph, drawn by a pen in units of the letter size, y growing upwards.
     pub fn outline(&self, glyph: u16, weight: Weight, pen: &mut impl OutlinePen) {
         // A glyph without an outline is a space.
-        let Some(outline) = self.face(weight).outlines.get(GlyphId::from(glyph)) else { return };
+        let Some(outline) = self.face(weight).outlines.get(GlyphId::from(glyph)) else {
+            return;
+        };
         let as_drawn = DrawSettings::unhinted(Size::unscaled(), LocationRef::default());
         let _ = outline.draw(as_drawn, pen);
     }

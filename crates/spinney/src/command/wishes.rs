@@ -96,14 +96,11 @@ fn found<'a>(
 }
 
 /// The questions to keep, as linked to the table.
-fn kept(
-    args: &args::Wishes,
-    matrix: &Matrix,
-) -> Result<(Option<Box<Kept>>, Vec<Finding>), Failure> {
+fn kept(args: &args::Wishes, matrix: &Matrix) -> Result<(Vec<Kept>, Vec<Finding>), Failure> {
     let text = match (&args.first, &args.keep) {
         (Some(question), _) => format!("1. {question} Yes -> ?, No -> ?\n"),
         (None, Some(path)) => opened::key(path)?,
-        (None, None) => return Ok((None, Vec::new())),
+        (None, None) => return Ok((Vec::new(), Vec::new())),
     };
     let mut findings = Vec::new();
     let links = command::check::links(args.links.as_deref(), matrix, &mut findings)?;
@@ -114,21 +111,19 @@ fn kept(
     if let Some(couplet) = given.key.couplets.iter().find(|couplet| couplet.ask.is_none()) {
         return Err(not_linked(couplet, &findings, matrix));
     }
-    let mut room = MOST_KEPT;
-    let mut placed = BTreeSet::new();
-    let kept = kept_from(&given.key, 0, &mut room, &mut placed);
-    if room == 0 {
+    let (kept, placed) = kept_from(&given.key);
+    if kept.len() > MOST_KEPT {
         return Err(Failure::usage(
             format!("More than {MOST_KEPT} questions are to be kept, or ways meet in them."),
             "Keep the first few questions, each once; the rest is found for you.",
         ));
     }
-    let Some(kept) = kept else {
+    if kept.is_empty() {
         return Err(Failure::usage(
             "There is no numbered question to keep.",
             "Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> ?",
         ));
-    };
+    }
     let left = (0..given.key.couplets.len()).find(|at| !placed.contains(at));
     if let Some(left) = left {
         let number = given.key.couplets[left].number;
@@ -137,7 +132,7 @@ fn kept(
             format!("Let an answer lead to {number}, or take the question out."),
         ));
     }
-    Ok((Some(Box::new(kept)), findings))
+    Ok((kept, findings))
 }
 
 /// A question to keep that is not linked to the table: why, and what settles it.
@@ -156,23 +151,25 @@ fn not_linked(couplet: &Couplet, findings: &[Finding], matrix: &Matrix) -> Failu
 /// So many questions may be kept. A key in which ways meet would be written out way by way.
 const MOST_KEPT: usize = 500;
 
-/// The linked questions of a beginning of a key, from one of them on, while there is room.
-fn kept_from(
-    key: &Key,
-    at: usize,
-    room: &mut usize,
-    placed: &mut BTreeSet<usize>,
-) -> Option<Kept> {
-    let couplet = key.couplets.get(at)?;
-    let ask = couplet.ask.clone()?;
-    *room = room.checked_sub(1)?;
-    placed.insert(at);
-    let mut next = |destination: &Destination| -> Option<Box<Kept>> {
-        let Destination::Couplet(number) = destination else { return None };
-        let at = key.couplets.iter().position(|couplet| couplet.number == *number)?;
-        kept_from(key, at, room, placed).map(Box::new)
-    };
-    Some(Kept { ask, yes: next(&couplet.yes), no: next(&couplet.no) })
+/// The linked questions of a beginning of a key, one more than may be kept at most, and which
+/// couplets they are.
+fn kept_from(key: &Key) -> (Vec<Kept>, BTreeSet<usize>) {
+    let (mut kept, mut placed) = (Vec::new(), BTreeSet::new());
+    let mut open = vec![(0, None)];
+    while let Some((at, after)) = open.pop() {
+        let Some(couplet) = key.couplets.get(at).filter(|_| kept.len() <= MOST_KEPT) else {
+            continue;
+        };
+        let Some(ask) = couplet.ask.clone() else { continue };
+        placed.insert(at);
+        let here = Kept::add(&mut kept, ask, after);
+        for (yes, to) in [(false, &couplet.no), (true, &couplet.yes)] {
+            let Destination::Couplet(number) = to else { continue };
+            let to = key.couplets.iter().position(|couplet| couplet.number == *number);
+            open.extend(to.map(|to| (to, Some((here, yes)))));
+        }
+    }
+    (kept, placed)
 }
 
 /// A wish that could not be fulfilled, why not, and what to do instead.

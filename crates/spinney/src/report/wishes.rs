@@ -125,9 +125,9 @@ fn touch(price: &Price, claim: &Claim, matrix: &Matrix) -> Option<String> {
         format!("Nobody is sent to touch what may hurt while something else separates. That {costs}.")
     });
     let asked = touching(claim).map(|questions| {
-        let why = match claim.wishes.kept {
-            Some(_) => "Nothing else separates there, or you kept it.",
-            None => "Nothing else separates there.",
+        let why = match claim.wishes.kept.is_empty() {
+            false => "Nothing else separates there, or you kept it.",
+            true => "Nothing else separates there.",
         };
         format!("{} while a kind with a caution may be in the hand. {why}", capital(&questions))
     });

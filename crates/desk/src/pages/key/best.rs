@@ -161,7 +161,7 @@ fn touching(t: Tongue, claim: &Claim) -> String {
     let numbers: Vec<String> = claim.touching.iter().map(u32::to_string).collect();
     let count = [("questions", &numbers.join(", ") as &dyn std::fmt::Display)];
     let message =
-        if claim.wishes.kept.is_some() { "key-touching-or-kept" } else { "key-touching" };
+        if !claim.wishes.kept.is_empty() { "key-touching-or-kept" } else { "key-touching" };
     t.count_with(message, numbers.len(), &count)
 }
 

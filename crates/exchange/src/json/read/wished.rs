@@ -105,11 +105,11 @@ pub(super) fn wishes(shape: shape::Wishes, names: &mut Names<'_>) -> (Wishes, Ve
     (wishes, within)
 }
 
-/// So many questions may be kept; a tree of many more could be too deep to walk.
+/// So many questions may be kept.
 const MOST_KEPT: usize = 500;
 
-/// The questions to keep as a tree again, from the last to the first.
-fn kept(mut list: Vec<shape::Kept>, names: &mut Names<'_>) -> Option<Box<Kept>> {
+/// The questions to keep, those that the table has, each once.
+fn kept(mut list: Vec<shape::Kept>, names: &mut Names<'_>) -> Vec<Kept> {
     if list.len() > MOST_KEPT {
         list.truncate(MOST_KEPT);
         names.findings.push(Finding::new(
@@ -121,19 +121,25 @@ fn kept(mut list: Vec<shape::Kept>, names: &mut Names<'_>) -> Option<Box<Kept>> 
             "Keep the first few questions only, and build the key again.",
         ));
     }
-    let mut trees: Vec<Option<Box<Kept>>> = list.iter().map(|_| None).collect();
-    for (place, shape) in list.into_iter().enumerate().rev() {
-        let mut after = |to: Option<usize>| {
-            // What stands before is no beginning of a key, but a way back.
-            to.filter(|to| *to > place).and_then(|to| trees.get_mut(to)?.take())
+    let mut list: Vec<Option<shape::Kept>> = list.into_iter().map(Some).collect();
+    let (mut kept, mut open) = (Vec::new(), vec![(0, None)]);
+    while let Some((place, after)) = open.pop() {
+        let Some(shape) = list.get_mut(place).and_then(Option::take) else { continue };
+        let ask = match asked(shape.ask, names.matrix) {
+            Ok(ask) => ask,
+            Err(what) => {
+                names.missing(&what);
+                continue;
+            }
         };
-        let (yes, no) = (after(shape.yes), after(shape.no));
-        match asked(shape.ask, names.matrix) {
-            Ok(ask) => trees[place] = Some(Box::new(Kept { ask, yes, no })),
-            Err(what) => names.missing(&what),
+        let here = Kept::add(&mut kept, ask, after);
+        for (yes, to) in [(false, shape.no), (true, shape.yes)] {
+            // What stands before is no beginning of a key, but a way back.
+            let to = to.filter(|to| *to > place);
+            open.extend(to.map(|to| (to, Some((here, yes)))));
         }
     }
-    trees.into_iter().next().flatten()
+    kept
 }
 
 pub(super) fn reached(

@@ -141,9 +141,10 @@ fn wishes_that_name_what_the_table_lacks_are_findings_and_the_rest_is_read() {
         assert!(said.iter().any(|sentence| sentence.contains(&named)), "{name}: {said:#?}");
     }
     assert!(findings.iter().all(|finding| finding.code == Code::NameUnknown));
-    let kept = claim.wishes.kept.expect("the first question is the table's");
-    let no = kept.no.expect("the third as well");
-    assert!(kept.yes.is_none() && no.yes.is_none(), "a way back is no beginning of a key");
+    let kept = claim.wishes.kept;
+    assert_eq!(kept.len(), 2, "the first question is the table's, the third as well");
+    assert_eq!((kept[0].yes, kept[0].no), (None, Some(1)));
+    assert_eq!((kept[1].yes, kept[1].no), (None, None), "a way back is no beginning of a key");
     assert_eq!(claim.wishes.hand, Some(spinney_model::SeenOn::Leaf));
     assert_eq!(claim.wishes.never.len(), 1);
     assert_eq!((claim.wishes.early.len(), claim.within), (1, vec![2]));
@@ -160,7 +161,7 @@ fn no_list_of_questions_to_keep_is_too_long_to_read() {
         (1..100_000).map(|next| json!({"ask": toothed, "yes": next})).collect::<Vec<_>>();
     given["wishes"] = json!({ "kept": list });
     let (claim, findings) = read_claim(&given.to_string(), &table()).expect("it is read");
-    assert!(claim.expect("a claim").wishes.kept.is_some());
+    assert_eq!(claim.expect("a claim").wishes.kept.len(), 500);
     assert_eq!(findings.len(), 1, "what was left out is said once");
     assert_eq!(findings[0].code, Code::TooLarge);
 }
@@ -181,12 +182,12 @@ fn five_hundred_questions_to_keep_are_kept_and_not_one_more() {
         let (claim, findings) = read_claim(&given.to_string(), &table()).expect("it is read");
         let codes: Vec<Code> = findings.iter().map(|finding| finding.code).collect();
         assert_eq!(codes, wanted, "{many}");
-        let mut kept = claim.expect("a claim").wishes.kept;
-        let mut deep = 0;
-        while let Some(question) = kept {
+        let kept = claim.expect("a claim").wishes.kept;
+        let (mut deep, mut next) = (0, Some(0));
+        while let Some(at) = next {
             deep += 1;
-            kept = question.yes;
+            next = kept[at].yes;
         }
-        assert_eq!(deep, 500, "{many}");
+        assert_eq!((deep, kept.len()), (500, 500), "{many}");
     }
 }

@@ -18,7 +18,7 @@ pub(super) fn wishes(claim: &Claim, matrix: &Matrix) -> Option<shape::Wishes> {
     let name = |at: &spinney_model::CharacterIx| matrix.character(*at).name.clone();
     let within = claim.within.iter().copied().map(Some).chain(std::iter::repeat(None));
     Some(shape::Wishes {
-        kept: wishes.kept.as_deref().map(|first| kept(first, matrix)).unwrap_or_default(),
+        kept: wishes.kept.iter().map(|kept| of_kept(kept, matrix)).collect(),
         hand: wishes.hand.map(|hand| hand.word().to_owned()),
         season: wishes.season.map(|season| season.word().to_owned()),
         allow_touch: wishes.allow_touch,
@@ -34,22 +34,8 @@ pub(super) fn wishes(claim: &Claim, matrix: &Matrix) -> Option<shape::Wishes> {
     })
 }
 
-/// The questions to keep as a list, each before those that come after it.
-fn kept(first: &Kept, matrix: &Matrix) -> Vec<shape::Kept> {
-    let mut list: Vec<shape::Kept> = Vec::new();
-    let mut open: Vec<(&Kept, Option<(usize, bool)>)> = vec![(first, None)];
-    while let Some((kept, above)) = open.pop() {
-        let here = list.len();
-        match above {
-            Some((above, true)) => list[above].yes = Some(here),
-            Some((above, false)) => list[above].no = Some(here),
-            None => {}
-        }
-        list.push(shape::Kept { ask: ask(&kept.ask, matrix), yes: None, no: None });
-        open.extend(kept.no.as_deref().map(|no| (no, Some((here, false)))));
-        open.extend(kept.yes.as_deref().map(|yes| (yes, Some((here, true)))));
-    }
-    list
+fn of_kept(kept: &Kept, matrix: &Matrix) -> shape::Kept {
+    shape::Kept { ask: ask(&kept.ask, matrix), yes: kept.yes, no: kept.no }
 }
 
 fn early(early: Early, matrix: &Matrix) -> shape::Early {
