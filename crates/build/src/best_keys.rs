@@ -13,13 +13,13 @@ use std::collections::{BTreeMap, BinaryHeap};
 use rustc_hash::FxHashMap;
 use spinney_model::{AsGood, Asked, BestKeys, Key};
 
+use crate::candidates::Candidate;
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
 use crate::goals::Sum;
 use crate::heap::Heap;
-use crate::offer::Candidate;
-use crate::settle::{self, Numbering};
-use crate::tally::Tally;
+use crate::in_full::InFull;
+use crate::read_off::{self, Numbering};
 
 /// The `wanted` best keys of a heap, and how many are as good as the best; within what the
 /// solver may still take apart.
@@ -29,16 +29,16 @@ pub(crate) fn of(solver: &mut Solver, root: &Heap, wanted: usize) -> BestKeys {
     for place in 0..wanted {
         let Some(packed) = ranking.effort(root, place) else { break };
         let key = ranking.key(root, place);
-        let ground = &ranking.solver.ground;
-        let effort = if ground.scale.exact {
-            ground.scale.share(ground.goals.effort(packed))
+        let space = &ranking.solver.space;
+        let effort = if space.denominator.exact {
+            space.denominator.share(space.goals.effort(packed))
         } else {
-            Tally::of(ground, root, &key, 1).share(Sum::Effort)
+            InFull::of(space, root, &key, 1).share(Sum::Effort)
         };
         keys.push((key, effort));
     }
     let sure = ranking.sure;
-    if !solver.ground.scale.exact {
+    if !solver.space.denominator.exact {
         // Keys that seem as good in rounded flows may differ, and may stand the other way round.
         keys.sort_by_key(|(_, effort)| *effort);
         return BestKeys { keys, sure: false, as_good: None };
@@ -87,7 +87,7 @@ impl Ranking<'_> {
     /// What the key at this place of a heap's list takes; None: there are not so many, or it
     /// could not be proved.
     fn effort(&mut self, heap: &Heap, place: usize) -> Option<Effort> {
-        if self.solver.ground.layout.size(heap) < 2 {
+        if self.solver.space.layout.size(heap) < 2 {
             return (place == 0).then_some(0);
         }
         if !self.lists.contains_key(heap) {
@@ -141,10 +141,10 @@ impl Ranking<'_> {
     }
 
     fn open(&mut self, heap: &Heap) -> List {
-        let offered = self.solver.offered(heap);
+        let offered = self.solver.candidates(heap);
         self.sure &= offered.left_out >= NEVER;
         let mut by_heaps: BTreeMap<(Heap, Heap), Candidate> = BTreeMap::new();
-        for candidate in offered.candidates {
+        for candidate in offered.list {
             let (yes, no) = (candidate.yes.clone(), candidate.no.clone());
             let pair = if yes <= no { (yes, no) } else { (no, yes) };
             match by_heaps.get(&pair) {
@@ -169,17 +169,18 @@ impl Ranking<'_> {
         let mut numbering = Numbering::default();
         let mut open = vec![(root.clone(), place, None)];
         while let Some((heap, place, after)) = open.pop() {
-            let end = self.solver.ground.layout.size(&heap) < 2
+            let end = self.solver.space.layout.size(&heap) < 2
                 || self.effort(&heap, place).is_none()
                 || self.lists[&heap].end;
             if end {
-                numbering.end(after, self.solver.ground.taxa(&heap));
+                numbering.end(after, self.solver.space.taxa(&heap));
                 continue;
             }
             let list = &self.lists[&heap];
             let Found { candidate, yes, no, .. } = list.found[place];
             let chosen = &list.candidates[candidate];
-            let here = numbering.ask(after, settle::worded(self.solver, &heap, chosen), false);
+            let here =
+                numbering.ask(after, read_off::worded(self.solver, &heap, chosen), false);
             let sides = (chosen.yes.clone(), chosen.no.clone());
             open.push((sides.1, no, Some((here, false))));
             open.push((sides.0, yes, Some((here, true))));
@@ -196,7 +197,7 @@ fn as_good(
     seen: &mut FxHashMap<Heap, AsGood>,
 ) -> Option<AsGood> {
     let one = AsGood { keys: 1, nestings: 1 };
-    if solver.ground.layout.size(heap) < 2 {
+    if solver.space.layout.size(heap) < 2 {
         return Some(one);
     }
     if let Some(known) = seen.get(heap) {
@@ -206,22 +207,22 @@ fn as_good(
     if known.lower != known.upper || known.upper >= NEVER {
         return None;
     }
-    let mut offered = solver.every_offer(heap);
+    let mut offered = solver.every_candidate(heap);
     if offered.left_out <= known.upper {
         return None;
     }
-    offered.candidates.retain(|candidate| candidate.bound() <= known.upper);
+    offered.list.retain(|candidate| candidate.bound() <= known.upper);
     let mut all = if offered.end { one } else { AsGood { keys: 0, nestings: 0 } };
     let mut pairs = BTreeMap::new();
     let mut thresholds = std::collections::BTreeSet::new();
-    for candidate in offered.candidates {
+    for candidate in offered.list {
         let (yes, no) = (candidate.yes.clone(), candidate.no.clone());
         // Two thresholds of one character that part the same heaps are one question. Two
         // groups of states are two, whichever of them is called yes.
-        let ask = &solver.ground.questions[candidate.question].ask;
+        let ask = &solver.space.questions[candidate.question].ask;
         let again = matches!(ask.yes, Asked::AtLeast(_) | Asked::Below(_))
             && !thresholds.insert((ask.character, yes.clone(), no.clone()));
-        if again || !settle::reaches(solver, &candidate, known.upper) {
+        if again || !read_off::reaches(solver, &candidate, known.upper) {
             continue;
         }
         let (of_yes, of_no) = (as_good(solver, &yes, seen)?, as_good(solver, &no, seen)?);

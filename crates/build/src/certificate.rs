@@ -14,15 +14,15 @@ use rustc_hash::FxHashMap;
 use spinney_model::{Ask, Certificate, CharacterIx, Goal, Line, Quantity, Remaining, StateIx};
 use spinney_model::{Remains as Remnant, TaxonIx, Value};
 
+use crate::candidates::Candidates;
 use crate::cost::Effort;
-use crate::course::Course;
 use crate::exact::{NEVER, Solver};
 use crate::goals::Part;
-use crate::ground::Ground;
+use crate::goals_in_order::GoalsInOrder;
 use crate::heap::{Heap, Remains};
-use crate::kept;
-use crate::offer::Offered;
+use crate::kept_questions;
 use crate::split::{self, Column};
+use crate::state_space::StateSpace;
 
 /// A proof of more lines is not carried.
 const MOST_LINES: usize = 50_000;
@@ -32,23 +32,23 @@ const MOST_LINES: usize = 50_000;
 const BESIDE: (u64, u64) = (5_000, 10);
 
 /// The proof that a search has come to; None: it is not carried.
-pub(crate) fn of(course: &mut Course) -> Option<Certificate> {
-    let goals = &course.solver.ground.goals.order;
+pub(crate) fn of(in_order: &mut GoalsInOrder) -> Option<Certificate> {
+    let goals = &in_order.solver.space.goals.order;
     let adds_up = |goal: &Goal| {
         matches!(goal, Goal::LeastEffort | Goal::MostRightEnds | Goal::FewestRulers)
     };
-    let carried = course.solver.ground.scale.exact
-        && course.wishes.early.is_empty()
+    let carried = in_order.solver.space.denominator.exact
+        && in_order.wishes.early.is_empty()
         && goals.iter().all(adds_up);
     if !carried {
         return None;
     }
-    let root = course.root();
-    let open = kept::open_heaps(&course.solver.ground, &root, &course.wishes.kept);
-    let heaps = BESIDE.0 + BESIDE.1 * course.solver.work;
-    let lines = course.solver.beside(heaps, |solver| Lines::down_from(solver, &open))?;
+    let root = in_order.root();
+    let open = kept_questions::open_heaps(&in_order.solver.space, &root, &in_order.wishes.kept);
+    let heaps = BESIDE.0 + BESIDE.1 * in_order.solver.work;
+    let lines = in_order.solver.beside(heaps, |solver| Lines::down_from(solver, &open))?;
     let needed = lines.needed();
-    let names = Names::of(&course.solver.ground, &course.plan.kept);
+    let names = Names::of(&in_order.solver.space, &in_order.plan.kept);
     let lines = lines.worked.iter().zip(needed).filter(|(_, needed)| *needed);
     Some(names.written(&root, lines.map(|(line, _)| line)))
 }
@@ -60,13 +60,13 @@ struct Worked {
     bound: Effort,
     /// Questions that could take less than the best key of the heap, as far as one sees without
     /// lines.
-    asks: Vec<Asked>,
+    asks: Vec<HeapQuestion>,
     /// The heap was left open by the kept questions: the claim itself rests on it.
     open: bool,
 }
 
 /// One question of a heap: what it takes, and its two heaps.
-struct Asked {
+struct HeapQuestion {
     own: Effort,
     /// What it and the heap's own bound show without its two heaps.
     at_once: Effort,
@@ -98,7 +98,7 @@ impl Needs {
     fn raise(&mut self, solver: &Solver, heap: &Heap, least: Effort) {
         let said = self.least.entry(heap.clone()).or_insert(0);
         *said = least.max(*said);
-        self.open.insert((Reverse(solver.ground.layout.size(heap)), heap.clone()));
+        self.open.insert((Reverse(solver.space.layout.size(heap)), heap.clone()));
     }
 
     fn of(&self, heap: &Heap) -> Effort {
@@ -154,7 +154,7 @@ impl Lines {
 
     /// Which lines something rests on.
     fn needed(&self) -> Vec<bool> {
-        let mut leaning: Vec<Vec<(usize, &Asked)>> = vec![Vec::new(); self.worked.len()];
+        let mut leaning: Vec<Vec<(usize, &HeapQuestion)>> = vec![Vec::new(); self.worked.len()];
         for (at, line) in self.worked.iter().enumerate() {
             for ask in &line.asks {
                 for place in ask.sides.iter().filter_map(|side| side.line) {
@@ -164,7 +164,7 @@ impl Lines {
         }
         let mut needed = vec![true; self.worked.len()];
         for at in 0..self.worked.len() {
-            let rests = |(above, ask): &(usize, &Asked)| {
+            let rests = |(above, ask): &(usize, &HeapQuestion)| {
                 let says = |side: &Side| {
                     let line = side.line.filter(|place| *place != at && needed[*place]);
                     line.map_or(0, |place| self.worked[place].bound).max(side.seen)
@@ -185,11 +185,11 @@ fn ask_all(
     solver: &mut Solver,
     heap: &Heap,
     needs: &mut Needs,
-) -> Option<(Vec<Asked>, Effort)> {
+) -> Option<(Vec<HeapQuestion>, Effort)> {
     let need = needs.of(heap);
     let best = solver.known(heap).1.unwrap_or(NEVER);
-    let offered = solver.offered_plainly(heap, best);
-    let Offered { candidates, end, left_out, after_any, too_dear } = offered;
+    let offered = solver.candidates_plainly(heap, best);
+    let Candidates { list: candidates, end, left_out, after_any, too_dear } = offered;
     if end || left_out < NEVER || solver.spent() {
         return None;
     }
@@ -207,7 +207,7 @@ fn ask_all(
         if whole < need {
             give_lines(solver, need - own, &sides, needs)?;
         }
-        asks.push(Asked { own, at_once, sides });
+        asks.push(HeapQuestion { own, at_once, sides });
     }
     Some((asks, others))
 }
@@ -234,7 +234,7 @@ fn give_lines(
     }
     let by_yes = (sure_yes + said[1] >= want).then(|| want - said[1]);
     let by_no = (said[0] + sure_no >= want).then(|| want - said[0]);
-    let size = |side: &Side| solver.ground.layout.size(&side.heap);
+    let size = |side: &Side| solver.space.layout.size(&side.heap);
     // One that has a line anyway, or else the smaller one.
     let first = |side: &Side| (needs.of(&side.heap) == 0, size(side));
     match (by_yes, by_no) {
@@ -256,7 +256,7 @@ fn give_lines(
 
 /// What heaps are called outside a search.
 struct Names<'a> {
-    ground: &'a Ground,
+    space: &'a StateSpace,
     /// Cells that questions can take something from.
     cells: Vec<Cell>,
     /// By character, where some such cell is of it.
@@ -270,15 +270,15 @@ struct Cell {
 }
 
 impl<'a> Names<'a> {
-    fn of(ground: &'a Ground, kept: &[Ask]) -> Self {
-        let cells = ground.questions.iter().flat_map(|question| {
+    fn of(space: &'a StateSpace, kept: &[Ask]) -> Self {
+        let cells = space.questions.iter().flat_map(|question| {
             let character = question.ask.character;
             question.varying.iter().map(move |cell| (cell.kind, character, cell.slot))
         });
         let cells: BTreeSet<(usize, CharacterIx, usize)> = cells.collect();
-        let column = |at: CharacterIx| (at, split::column(&ground.matrix, at, kept));
+        let column = |at: CharacterIx| (at, split::column(&space.matrix, at, kept));
         Self {
-            ground,
+            space,
             columns: cells.iter().map(|(_, character, _)| column(*character)).collect(),
             cells: cells
                 .into_iter()
@@ -304,7 +304,7 @@ impl<'a> Names<'a> {
         for (place, (_, met)) in remains.iter().enumerate() {
             places[*met] = place;
         }
-        let mut whole = self.ground.scale.denominator;
+        let mut whole = self.space.denominator.number;
         let numbers = lines.iter().flat_map(|line| &line.at_least);
         let part = numbers.fold(whole, |part, number| part.gcd(number));
         whole /= part;
@@ -324,7 +324,7 @@ impl<'a> Names<'a> {
         line: &Worked,
         met: &mut FxHashMap<(usize, Remains), usize>,
     ) -> Line {
-        let layout = &self.ground.layout;
+        let layout = &self.space.layout;
         let mut remains = Vec::new();
         for (at, cell) in self.cells.iter().enumerate() {
             let left = layout.left(&line.heap, cell.slot);
@@ -333,10 +333,10 @@ impl<'a> Names<'a> {
                 remains.push(*met.entry((at, left)).or_insert(next));
             }
         }
-        let goals = &self.ground.goals;
+        let goals = &self.space.goals;
         let number = |part: &Part| goals.part(part.sum, line.bound);
         Line {
-            kinds: self.ground.taxa(&line.heap).collect(),
+            kinds: self.space.taxa(&line.heap).collect(),
             remains,
             at_least: goals.parts.iter().map(number).collect(),
         }
@@ -361,7 +361,7 @@ impl<'a> Names<'a> {
             Remains::Values(mask) => {
                 let bits = [mask];
                 let places = crate::set::bits(&bits);
-                let value = &self.ground.matrix.cell(TaxonIx(cell.kind), cell.character).value;
+                let value = &self.space.matrix.cell(TaxonIx(cell.kind), cell.character).value;
                 match value {
                     Value::States(shares) => {
                         Remaining::States(places.map(|at| shares[at].0).collect())

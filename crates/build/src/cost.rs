@@ -31,8 +31,8 @@ pub(crate) const SPARE: Effort = 1024;
 
 /// The common denominator.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Scale {
-    pub(crate) denominator: Effort,
+pub(crate) struct CommonDenominator {
+    pub(crate) number: Effort,
     /// False if the true shares did not fit: then flows are rounded down, or, where even that
     /// does not fit, every kind counts 1 wherever it is present.
     pub(crate) exact: bool,
@@ -40,9 +40,9 @@ pub(crate) struct Scale {
     pub(crate) rounded: bool,
 }
 
-impl Scale {
+impl CommonDenominator {
     pub(crate) fn share(self, effort: Effort) -> Share {
-        Share::new(effort, self.denominator)
+        Share::new(effort, self.number)
     }
 
     /// Steps walked by all flow over all flow; 0 where nothing flows.
@@ -61,7 +61,7 @@ pub(crate) struct Shares<'a> {
 /// The shares as whole numbers: per kind a base, per varying cell a numerator for each value,
 /// so that base × numerators is the flow in units of one over the denominator.
 pub(crate) struct Whole {
-    pub(crate) scale: Scale,
+    pub(crate) denominator: CommonDenominator,
     pub(crate) base: Vec<Effort>,
     pub(crate) numerators: Vec<Vec<Vec<Effort>>>,
 }
@@ -75,7 +75,7 @@ pub(crate) fn whole(kinds: &[Shares<'_>], longest: usize, round: bool) -> Whole 
     let exact = if round { None } else { exactly(kinds, longest) };
     let fitting = exact.or_else(|| rounded(kinds, longest));
     fitting.unwrap_or_else(|| Whole {
-        scale: Scale { denominator: 1, exact: false, rounded: false },
+        denominator: CommonDenominator { number: 1, exact: false, rounded: false },
         base: vec![1; kinds.len()],
         numerators: kinds
             .iter()
@@ -110,8 +110,8 @@ fn exactly(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
     }
     // No effort can exceed this.
     sum.checked_mul(DEAREST)?.checked_mul(longest.to_i128()?)?.checked_mul(SPARE)?;
-    let scale = Scale { denominator, exact: true, rounded: false };
-    Some(Whole { scale, base, numerators })
+    let denominator = CommonDenominator { number: denominator, exact: true, rounded: false };
+    Some(Whole { denominator, base, numerators })
 }
 
 /// Bits after the point of a rounded flow, and of a rounded share.
@@ -148,8 +148,8 @@ fn rounded(kinds: &[Shares<'_>], longest: usize) -> Option<Whole> {
     }
     sum.checked_mul(DEAREST)?.checked_mul(longest.to_i128()?)?.checked_mul(SPARE)?;
     sum.checked_mul(1 << SHARE_BITS)?;
-    let scale = Scale { denominator: 1 << FLOW_BITS, exact: false, rounded: true };
-    Some(Whole { scale, base, numerators })
+    let denominator = CommonDenominator { number: 1 << FLOW_BITS, exact: false, rounded: true };
+    Some(Whole { denominator, base, numerators })
 }
 
 /// Rounded shares lose less than one part in this many.

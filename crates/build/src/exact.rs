@@ -14,12 +14,12 @@ use std::cell::RefCell;
 use rustc_hash::FxHashMap;
 
 use crate::bound::Splits;
+use crate::candidates::Candidate;
 use crate::cost::Effort;
-use crate::ground::Ground;
 use crate::heap::Heap;
 use crate::large::Large;
-use crate::offer::Candidate;
-use crate::room::Room;
+use crate::memory_budget::MemoryBudget;
+use crate::state_space::StateSpace;
 
 /// What is known of a heap.
 #[derive(Clone, Copy, Debug)]
@@ -28,12 +28,12 @@ pub(crate) struct Known {
     /// `NEVER` where no whole key was found yet.
     pub(crate) upper: Effort,
     /// The question of the best key found.
-    pub(crate) choice: u32,
+    pub(crate) incumbent: u32,
 }
 
 /// More than any effort.
 pub(crate) const NEVER: Effort = Effort::MAX / 4;
-const NO_CHOICE: u32 = u32::MAX;
+const NO_INCUMBENT: u32 = u32::MAX;
 
 /// Kinds × questions from which a heap counts as more than one: about what 40 kinds with 50
 /// questions are, so that a budget of heaps means much the same time on a large table.
@@ -44,12 +44,12 @@ const SLACKS: [(Effort, Effort); 4] = [(1, 10), (1, 25), (1, 100), (0, 1)];
 
 /// The search with everything it remembers.
 pub(crate) struct Solver {
-    pub(crate) ground: Ground,
+    pub(crate) space: StateSpace,
     /// Heaps taken apart so far.
     pub(crate) taken_apart: u64,
     /// The work that took, a small heap counting 1.
     pub(crate) work: u64,
-    pub(crate) memory: FxHashMap<Heap, Known>,
+    pub(crate) memo: FxHashMap<Heap, Known>,
     pub(crate) splits: RefCell<Splits>,
     /// The most new words that a question may bring; None: any number.
     pub(crate) most_new_words: Option<u32>,
@@ -57,7 +57,7 @@ pub(crate) struct Solver {
     pub(crate) large: Option<Box<Large>>,
     /// Whether such a heap was looked at as far as memory allows.
     pub(crate) at_an_end: bool,
-    pub(crate) room: Room,
+    pub(crate) memory_budget: MemoryBudget,
     /// Which of [`SLACKS`] the search is at.
     stage: usize,
     pub(crate) limit: u64,
@@ -67,14 +67,14 @@ pub(crate) struct Solver {
 }
 
 impl Solver {
-    pub(crate) fn new(ground: Ground) -> Self {
-        let room = Room::on(&ground);
+    pub(crate) fn new(space: StateSpace) -> Self {
+        let memory_budget = MemoryBudget::on(&space);
         Self {
-            room,
-            ground,
+            memory_budget,
+            space,
             taken_apart: 0,
             work: 0,
-            memory: FxHashMap::default(),
+            memo: FxHashMap::default(),
             splits: RefCell::default(),
             most_new_words: None,
             large: None,
@@ -157,28 +157,28 @@ impl Solver {
         done
     }
 
-    /// Forgets everything for another ground with the same matrix.
-    pub(crate) fn start_again(&mut self, ground: Ground) {
-        self.ground = ground;
-        self.make_room_for_ground();
+    /// Forgets everything for another state space with the same matrix.
+    pub(crate) fn start_again(&mut self, space: StateSpace) {
+        self.space = space;
+        self.make_room_for_the_space();
         (self.large, self.at_an_end) = (None, false);
-        self.memory.clear();
+        self.memo.clear();
     }
 
     /// What a heap takes at least, and at most if a whole key was found.
     pub(crate) fn known(&self, heap: &Heap) -> (Effort, Option<Effort>) {
-        if self.ground.layout.size(heap) < 2 {
+        if self.space.layout.size(heap) < 2 {
             return (0, Some(0));
         }
-        self.memory.get(heap).map_or((0, None), |known| {
+        self.memo.get(heap).map_or((0, None), |known| {
             (known.lower, (known.upper < NEVER).then_some(known.upper))
         })
     }
 
     /// The question of the best key found for this heap.
-    pub(crate) fn choice(&self, heap: &Heap) -> Option<usize> {
-        let known = self.memory.get(heap)?;
-        (known.choice != NO_CHOICE).then_some(known.choice as usize)
+    pub(crate) fn incumbent(&self, heap: &Heap) -> Option<usize> {
+        let known = self.memo.get(heap)?;
+        (known.incumbent != NO_INCUMBENT).then_some(known.incumbent as usize)
     }
 
     /// Whether the budget of work or of memory is used up.
@@ -200,32 +200,31 @@ impl Solver {
     /// Refines what is known of a heap until its bound is at least `goal`, or its best key is
     /// within the slack of its bound, or the limit is reached.
     pub(crate) fn refine(&mut self, heap: &Heap, lower: Effort, goal: Effort) -> Known {
-        if self.ground.layout.size(heap) < 2 {
-            return Known { lower: 0, upper: 0, choice: NO_CHOICE };
+        if self.space.layout.size(heap) < 2 {
+            return Known { lower: 0, upper: 0, incumbent: NO_INCUMBENT };
         }
-        let mut known = self.memory.get(heap).copied().unwrap_or(Known {
+        let mut known = self.memo.get(heap).copied().unwrap_or(Known {
             lower: 0,
             upper: NEVER,
-            choice: NO_CHOICE,
+            incumbent: NO_INCUMBENT,
         });
         known.lower = known.lower.max(lower);
         if known.lower >= self.target(goal, known.upper) || self.spent() {
             return known;
         }
         self.taken_apart += 1;
-        self.work +=
-            1 + (self.ground.layout.size(heap) * self.ground.candidates / LARGE) as u64;
-        let mut offered = self.offered(heap);
+        self.work += 1 + (self.space.layout.size(heap) * self.space.candidates / LARGE) as u64;
+        let mut offered = self.candidates(heap);
         if offered.end {
-            known = Known { lower: 0, upper: 0, choice: NO_CHOICE };
+            known = Known { lower: 0, upper: 0, incumbent: NO_INCUMBENT };
         } else {
-            let (count, left_out) = (offered.candidates.len(), offered.left_out);
+            let (count, left_out) = (offered.list.len(), offered.left_out);
             self.holding(count, |solver| {
-                solver.try_each(&mut offered.candidates, left_out, &mut known, goal);
+                solver.try_each(&mut offered.list, left_out, &mut known, goal);
             });
         }
-        self.moved |= !self.memory.contains_key(heap);
-        self.memory.insert(heap.clone(), known);
+        self.moved |= !self.memo.contains_key(heap);
+        self.memo.insert(heap.clone(), known);
         known
     }
 
@@ -258,7 +257,7 @@ impl Solver {
                 let whole = candidate.own + yes.upper + no.upper;
                 if whole < known.upper {
                     known.upper = whole;
-                    known.choice = candidate.question as u32;
+                    known.incumbent = candidate.question as u32;
                 }
             }
         }

@@ -9,8 +9,8 @@ use spinney_model::{
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
 use crate::heap::{Asking, Heap};
-use crate::settle;
-use crate::tally::Tally;
+use crate::in_full::InFull;
+use crate::read_off;
 
 /// For every couplet of a key that was built from this table: its heap, and every other
 /// question with what it would add to the whole key, the rest completed at least effort.
@@ -30,15 +30,15 @@ fn reasons(solver: &mut Solver, root: &Heap, key: &Key) -> Vec<Reasons> {
         let Some(couplet) = key.couplets.get(at) else { continue };
         let Some(ask) = &couplet.ask else { continue };
         let Some((heaps, yes, no)) = asked(solver, &heap, ask) else { continue };
-        let ground = &solver.ground;
-        let effort = if ground.scale.exact {
+        let space = &solver.space;
+        let effort = if space.denominator.exact {
             effort_of(solver, key, at, &heap)
         } else {
-            Tally::of(ground, &heap, key, couplet.number).effort_in_units()
+            InFull::of(space, &heap, key, couplet.number).effort_in_units()
         };
         reasons.push(Reasons {
             couplet: couplet.number,
-            kinds: solver.ground.layout.size(&heap),
+            kinds: solver.space.layout.size(&heap),
             heaps,
             also: also(solver, &heap, ask),
             alternatives: alternatives(solver, &heap, ask, effort),
@@ -78,15 +78,15 @@ pub(crate) fn second_looks(
 type Counts = (usize, usize, usize);
 
 fn asked(solver: &Solver, heap: &Heap, ask: &Ask) -> Option<(Counts, Heap, Heap)> {
-    let ground = &solver.ground;
-    let question = ground.asking(ask)?;
-    let Asking::Parts(sides) = ground.layout.ask(heap, question) else {
+    let space = &solver.space;
+    let question = space.asking(ask)?;
+    let Asking::Parts(sides) = space.layout.ask(heap, question) else {
         return None;
     };
     let (yes, no) = sides.only();
     let both = sides.yes.len() - yes.len();
     let counts = (yes.len(), no.len(), both);
-    let (yes, no) = ground.layout.take_sides(heap, question, &sides);
+    let (yes, no) = space.layout.take_sides(heap, question, &sides);
     Some((counts, yes, no))
 }
 
@@ -104,8 +104,8 @@ fn effort_of(solver: &Solver, key: &Key, at: usize, heap: &Heap) -> Effort {
     else {
         return 0;
     };
-    let Some(question) = solver.ground.asking(ask) else { return 0 };
-    let mut effort = solver.ground.layout.own(heap, question);
+    let Some(question) = solver.space.asking(ask) else { return 0 };
+    let mut effort = solver.space.layout.own(heap, question);
     for (side, destination) in [(yes, &key.couplets[at].yes), (no, &key.couplets[at].no)] {
         if let Some(at) = place_of(key, destination) {
             effort += effort_of(solver, key, at, &side);
@@ -120,7 +120,7 @@ fn alternatives(
     ask: &Ask,
     effort: Effort,
 ) -> Vec<Alternative> {
-    let scale = solver.ground.scale;
+    let scale = solver.space.denominator;
     let mut alternatives = Vec::new();
     if !scale.exact && !scale.rounded {
         // Nothing is known of what any of them takes.
@@ -128,19 +128,19 @@ fn alternatives(
     }
     let mut seen = BTreeSet::new();
     let here = asked(solver, heap, ask).map(|(_, yes, no)| (yes, no));
-    for candidate in solver.every_offer(heap).candidates {
+    for candidate in solver.every_candidate(heap).list {
         let same = here.as_ref().is_some_and(|(yes, no)| {
             (&candidate.yes, &candidate.no) == (yes, no)
                 || (&candidate.no, &candidate.yes) == (yes, no)
         });
-        let other = solver.ground.questions[candidate.question].ask.clone();
+        let other = solver.space.questions[candidate.question].ask.clone();
         // Another threshold of the same character that parts the same heaps is no other question.
         let sides = (other.character, candidate.yes.clone(), candidate.no.clone());
         if (same && other.character == ask.character) || !seen.insert(sides) {
             continue;
         }
         let Some((heaps, _, _)) = asked(solver, heap, &other) else { continue };
-        let other = settle::worded(solver, heap, &candidate);
+        let other = read_off::worded(solver, heap, &candidate);
         let yes = solver.refine(&candidate.yes, candidate.yes_lower, NEVER);
         let no = solver.refine(&candidate.no, candidate.no_lower, NEVER);
         if yes.lower >= NEVER || no.lower >= NEVER {
@@ -148,7 +148,7 @@ fn alternatives(
         }
         let exact = scale.exact && yes.lower == yes.upper && no.lower == no.upper;
         let whole = candidate.own + yes.lower + no.lower;
-        let goals = &solver.ground.goals;
+        let goals = &solver.space.goals;
         // Where the effort is not the first goal, a bound of all goals says nothing of it.
         let whole_effort = if exact || goals.effort_first() { goals.effort(whole) } else { 0 };
         // In rounded flows the effort of the key is the true one, in units: no goals are packed.
@@ -163,13 +163,13 @@ fn alternatives(
 /// The best question answered by touch, where none may be asked of a heap because a kind in it
 /// may hurt, and one would take less.
 fn not_by_touch(solver: &mut Solver, heap: &Heap, effort: Effort) -> Option<NotByTouch> {
-    if !solver.ground.scale.exact || !solver.ground.bars_touch(heap) {
+    if !solver.space.denominator.exact || !solver.space.bars_touch(heap) {
         return None;
     }
     let mut best: Option<(Effort, Alternative)> = None;
-    for at in 0..solver.ground.candidates {
-        let question = &solver.ground.questions[at];
-        if !solver.ground.by_touch(question) {
+    for at in 0..solver.space.candidates {
+        let question = &solver.space.questions[at];
+        if !solver.space.by_touch(question) {
             continue;
         }
         let ask = question.ask.clone();
@@ -177,25 +177,25 @@ fn not_by_touch(solver: &mut Solver, heap: &Heap, effort: Effort) -> Option<NotB
         if heaps.0 == 0 || heaps.1 == 0 {
             continue;
         }
-        let own = solver.ground.layout.own(heap, &solver.ground.questions[at]);
+        let own = solver.space.layout.own(heap, &solver.space.questions[at]);
         let sides = (&yes, &no);
-        let ask = settle::midway(&solver.ground, heap, at, sides);
+        let ask = read_off::midway(&solver.space, heap, at, sides);
         let (yes, no) = (solver.refine(&yes, 0, NEVER), solver.refine(&no, 0, NEVER));
         let sure = yes.lower == yes.upper && no.lower == no.upper;
         let whole = own + yes.upper.min(NEVER) + no.upper.min(NEVER);
         if !sure || yes.upper >= NEVER || no.upper >= NEVER {
             continue;
         }
-        let goals = &solver.ground.goals;
+        let goals = &solver.space.goals;
         let extra: Share =
-            solver.ground.scale.share(goals.effort(whole) - goals.effort(effort));
+            solver.space.denominator.share(goals.effort(whole) - goals.effort(effort));
         if best.as_ref().is_none_or(|(least, _)| whole < *least) {
             best = Some((whole, Alternative { ask, heaps, extra, exact: true }));
         }
     }
     let (_, instead) = best.filter(|(_, best)| best.extra < Share::from_integer(0))?;
-    let at_risk = &solver.ground.at_risk;
-    let kinds = solver.ground.layout.present_of(heap, at_risk).iter().map(TaxonIx).collect();
+    let at_risk = &solver.space.at_risk;
+    let kinds = solver.space.layout.present_of(heap, at_risk).iter().map(TaxonIx).collect();
     Some(NotByTouch { instead, kinds })
 }
 
@@ -203,20 +203,20 @@ fn not_by_touch(solver: &mut Solver, heap: &Heap, effort: Effort) -> Option<NotB
 /// opposite way. Where a kind goes both ways no other question can say which. What is answered by
 /// touch is no second look: nobody warns of it where the question itself is only looked at.
 fn also(solver: &Solver, heap: &Heap, ask: &Ask) -> Vec<(Ask, bool)> {
-    let ground = &solver.ground;
-    let sides = |question| match ground.layout.ask(heap, question) {
+    let space = &solver.space;
+    let sides = |question| match space.layout.ask(heap, question) {
         Asking::Parts(sides) => {
             let (yes, no) = sides.only();
             (yes == sides.yes).then_some((yes, no))
         }
         Asking::Blocked | Asking::Idle => None,
     };
-    let Some((yes, no)) = ground.asking(ask).and_then(sides) else { return Vec::new() };
+    let Some((yes, no)) = space.asking(ask).and_then(sides) else { return Vec::new() };
     let mut also: Vec<(Ask, bool)> = Vec::new();
-    for question in &ground.questions[..ground.candidates] {
+    for question in &space.questions[..space.candidates] {
         let same_character =
             |(other, _): &(Ask, bool)| other.character == question.ask.character;
-        let other = question.ask.character != ask.character && !ground.by_touch(question);
+        let other = question.ask.character != ask.character && !space.by_touch(question);
         if !other || also.iter().any(same_character) {
             continue;
         }
@@ -236,11 +236,11 @@ fn also(solver: &Solver, heap: &Heap, ask: &Ask) -> Vec<(Ask, bool)> {
 /// The characters that cannot be asked about at a heap, each with a kind that stands in the way;
 /// those of which some question is not blocked are left out.
 fn blocked(solver: &Solver, heap: &Heap) -> Vec<(CharacterIx, TaxonIx)> {
-    let ground = &solver.ground;
+    let space = &solver.space;
     let mut blocked: BTreeMap<CharacterIx, Option<TaxonIx>> = BTreeMap::new();
-    for question in &ground.questions[..ground.candidates] {
-        let in_the_way = match ground.layout.ask(heap, question) {
-            Asking::Blocked => ground.layout.in_the_way(heap, question).map(TaxonIx),
+    for question in &space.questions[..space.candidates] {
+        let in_the_way = match space.layout.ask(heap, question) {
+            Asking::Blocked => space.layout.in_the_way(heap, question).map(TaxonIx),
             Asking::Idle | Asking::Parts(_) => None,
         };
         let so_far = blocked.entry(question.ask.character).or_insert(in_the_way);

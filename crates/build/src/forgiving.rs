@@ -20,11 +20,11 @@ use num_traits::{One, Zero};
 use spinney_model::{Forgiving, ForgivingKeys, Key, Matrix, Share, Stopped, Wishes};
 
 use crate::Budget;
-use crate::course::left_out;
 use crate::exact::Solver;
 use crate::forgiving::node::Node;
-use crate::forgiving::search::Search;
-use crate::ground::{Ground, Plan};
+use crate::forgiving::search::SecondPlaces;
+use crate::goals_in_order::left_out;
+use crate::state_space::{Plan, StateSpace};
 
 /// The most second places that a key is searched with.
 pub const MOST_SECOND_PLACES: u32 = 3;
@@ -43,9 +43,9 @@ pub fn forgive(matrix: &Matrix, wishes: &Wishes, most: u32, budget: Budget) -> F
         allow_touch: wishes.allow_touch,
         ..Plan::default()
     };
-    let ground = Ground::lay(matrix, &plan);
-    let exact = ground.scale.exact;
-    let mut search = Search::new(Solver::new(ground));
+    let space = StateSpace::lay(matrix, &plan);
+    let exact = space.denominator.exact;
+    let mut search = SecondPlaces::new(Solver::new(space));
     let (root, _) = Node::root(&search.table);
     let all: Share = Share::from_integer(root.masses.iter().sum());
     let mut keys: Vec<Forgiving> = Vec::new();

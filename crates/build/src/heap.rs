@@ -9,9 +9,9 @@ use smallvec::SmallVec;
 use spinney_model::Share;
 
 use crate::cost::{Effort, SHARE_BITS, Shares, Whole};
-use crate::ground::{Governed, Question};
 use crate::limits::Limits;
 use crate::set::{Set, bits};
+use crate::state_space::{Governed, Question};
 
 /// A node of a key.
 #[derive(Clone, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -117,8 +117,8 @@ impl Layout {
     /// Gives every kind its base and every slot its numerators, and what these were made from
     /// where they are not true.
     pub(crate) fn weigh(&mut self, whole: Whole, kinds: &[Shares<'_>]) {
-        let Whole { scale, base, numerators } = whole;
-        (self.exact, self.rounded) = (scale.exact, scale.rounded);
+        let Whole { denominator, base, numerators } = whole;
+        (self.exact, self.rounded) = (denominator.exact, denominator.rounded);
         for ((kind, base), cells) in self.of_kind.iter_mut().zip(base).zip(numerators) {
             kind.base = base;
             for (slot, cell) in kind.slots.iter().zip(cells) {

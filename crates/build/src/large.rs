@@ -2,14 +2,14 @@
 //!
 //! `exact` closes in on the best key of a heap from both sides, but on hundreds of kinds it is
 //! lost in the first few questions. Here the root alone is looked at: `first` grows a key,
-//! `ahead` bounds every key; both work on `field`, a heap laid out for speed, and know from
+//! `ahead` bounds every key; both work on `large::heap`, a heap laid out for speed, and know from
 //! `apart` which kinds every key must part. What they find is remembered like everything else,
 //! so that the search goes on from there.
 
 pub(crate) mod ahead;
 pub(crate) mod apart;
-pub(crate) mod field;
 pub(crate) mod first;
+pub(crate) mod heap;
 
 use std::sync::Arc;
 
@@ -17,12 +17,12 @@ use spinney_model::Goal;
 
 use crate::cost::Effort;
 use crate::exact::{Known, LARGE, NEVER, Solver};
-use crate::ground::Ground;
 use crate::heap::{Asking, Heap};
 use crate::large::ahead::Ahead;
 use crate::large::apart::Groups;
-use crate::large::field::{Field, Units};
 use crate::large::first::{Branch, Grower};
+use crate::large::heap::{LargeHeap, Units};
+use crate::state_space::StateSpace;
 
 /// Kinds from which a heap is looked at as a whole once the search proper has done some work,
 /// and from which at once.
@@ -35,7 +35,7 @@ const FIRST: u64 = 1000;
 /// A large heap, and what is found out about it bit by bit.
 pub(crate) struct Large {
     heap: Heap,
-    field: Arc<Field>,
+    large: Arc<LargeHeap>,
     units: Units,
     ahead: Ahead,
     /// How many questions were completed at each heap last; 0: no key was grown yet.
@@ -51,15 +51,15 @@ pub(crate) struct Large {
 const WIDEST: usize = 8;
 
 impl Large {
-    /// `room`: bytes for heaps thought of ahead, and for fields kept for later.
-    fn new(ground: &Ground, heap: &Heap, room: (u64, u64)) -> Self {
-        let groups = Groups::at(ground, heap);
-        let (field, units) = Field::of(ground, heap, &groups);
-        let field = Arc::new(field);
+    /// `room`: bytes for heaps thought of ahead, and for large heaps kept for later.
+    fn new(space: &StateSpace, heap: &Heap, room: (u64, u64)) -> Self {
+        let groups = Groups::at(space, heap);
+        let (large, units) = LargeHeap::of(space, heap, &groups);
+        let large = Arc::new(large);
         Self {
             heap: heap.clone(),
-            ahead: Ahead::new(field.clone(), room),
-            field,
+            ahead: Ahead::new(large.clone(), room),
+            large,
             units,
             wide: 0,
             growing: 0,
@@ -70,7 +70,7 @@ impl Large {
 
     /// What it fills, in bytes.
     pub(crate) fn bytes(&self) -> u64 {
-        self.field.bytes() as u64 + self.ahead.bytes()
+        self.large.bytes() as u64 + self.ahead.bytes()
     }
 
     /// What was done so far, in heaps as the search proper counts them.
@@ -81,14 +81,14 @@ impl Large {
     /// Does the next bit: a wider key as long as keys took less than a third of the work, else
     /// a look ahead, and at the end the key that the looks lead to. A new best key is given
     /// back.
-    fn go_on(&mut self, ground: &Ground) -> Option<Box<Branch>> {
+    fn go_on(&mut self, space: &StateSpace) -> Option<Box<Branch>> {
         let worth =
             self.wide == 0 || (self.wide < WIDEST && 2 * self.growing < self.ahead.work);
-        let mut grower = Grower::new(ground);
+        let mut grower = Grower::new(space);
         let grown = if worth {
             self.wide = (2 * self.wide).max(1);
-            grower.grow(&self.field, self.wide)
-        } else if self.ahead.look(ground, self.best) {
+            grower.grow(&self.large, self.wide)
+        } else if self.ahead.look(space, self.best) {
             return None;
         } else {
             self.over = true;
@@ -106,7 +106,7 @@ impl Large {
 impl Solver {
     /// How much the search proper does before a heap is looked at as a whole; None: it is not.
     pub(crate) fn before_looking_at(&self, heap: &Heap) -> Option<u64> {
-        let size = self.ground.layout.size(heap);
+        let size = self.space.layout.size(heap);
         (size >= LATER && self.only_effort()).then_some(if size < AT_ONCE { FIRST } else { 0 })
     }
 
@@ -115,20 +115,20 @@ impl Solver {
     pub(crate) fn look_at_large(&mut self, heap: &Heap) {
         let mut large = match self.large.take() {
             Some(large) if large.heap == *heap => large,
-            _ => Box::new(Large::new(&self.ground, heap, self.room.ahead())),
+            _ => Box::new(Large::new(&self.space, heap, self.memory_budget.ahead())),
         };
         let before = self.work - large.work().min(self.work);
-        let alone = self.ground.layout.size(heap) >= AT_ONCE;
+        let alone = self.space.layout.size(heap) >= AT_ONCE;
         let share = if alone { self.limit } else { self.limit / 2 };
         // One key is grown in any case: without it there would be nothing to give.
         while large.wide == 0 || (!large.over && !self.spent() && large.work() < share) {
-            let branch = large.go_on(&self.ground);
+            let branch = large.go_on(&self.space);
             self.work = before + large.work();
             self.moved = true;
             self.remember(heap, branch.as_deref());
         }
         let lower = large.units.effort(large.ahead.lower());
-        if let Some(known) = self.memory.get_mut(heap) {
+        if let Some(known) = self.memo.get_mut(heap) {
             known.lower = known.lower.max(lower.min(known.upper));
         }
         // Beyond this the search proper would find nothing in any time.
@@ -136,7 +136,7 @@ impl Solver {
         self.large = Some(large);
     }
 
-    /// Whether all of a large heap was looked at, so that only the rounding of fields can stand
+    /// Whether all of a large heap was looked at, so that only the rounding of large heaps can stand
     /// between the best key and its proof.
     pub(crate) fn all_looked_at(&self) -> bool {
         self.large.as_ref().is_some_and(|large| large.over && !large.ahead.full())
@@ -144,34 +144,34 @@ impl Solver {
 
     /// Whether nothing but effort counts, and no wish stands in the way of any question.
     fn only_effort(&self) -> bool {
-        let ground = &self.ground;
-        let plain = ground.goals.order == [Goal::LeastEffort]
-            && ground.order.is_empty()
-            && ground.touch_is_free()
+        let space = &self.space;
+        let plain = space.goals.order == [Goal::LeastEffort]
+            && space.order.is_empty()
+            && space.touch_is_free()
             && self.most_new_words.is_none()
-            && !ground.layout.carries_more();
-        let usable = || ground.questions.iter().all(|question| question.usable);
-        plain && (ground.scale.exact || ground.scale.rounded) && usable()
+            && !space.layout.carries_more();
+        let usable = || space.questions.iter().all(|question| question.usable);
+        plain && (space.denominator.exact || space.denominator.rounded) && usable()
     }
 
     fn remember(&mut self, heap: &Heap, branch: Option<&Branch>) -> Effort {
         let Some(branch) = branch else { return 0 };
-        let question = &self.ground.questions[branch.question as usize];
-        let Asking::Parts(sides) = self.ground.layout.ask(heap, question) else {
-            unreachable!("a field offers what its heap does")
+        let question = &self.space.questions[branch.question as usize];
+        let Asking::Parts(sides) = self.space.layout.ask(heap, question) else {
+            unreachable!("a large offers what its heap does")
         };
-        let own = self.ground.layout.own(heap, question);
-        let (yes, no) = self.ground.layout.take_sides(heap, question, &sides);
+        let own = self.space.layout.own(heap, question);
+        let (yes, no) = self.space.layout.take_sides(heap, question, &sides);
         let upper = own
             + self.remember(&yes, branch.yes.as_deref())
             + self.remember(&no, branch.no.as_deref());
-        let known = self.memory.entry(heap.clone()).or_insert(Known {
+        let known = self.memo.entry(heap.clone()).or_insert(Known {
             lower: 0,
             upper: NEVER,
-            choice: branch.question,
+            incumbent: branch.question,
         });
         if upper < known.upper {
-            (known.upper, known.choice) = (upper, branch.question);
+            (known.upper, known.incumbent) = (upper, branch.question);
         }
         known.upper
     }

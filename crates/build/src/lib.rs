@@ -3,16 +3,16 @@
 //! The definition is `docs/KEY.md`. In the order of reading:
 //! * `cost` makes shares, weights and difficulties whole numbers;
 //! * `split` lists every question that a table allows;
-//! * `ground` lays cells out as masks, `heap` is a node of the key: which kinds, with which
+//! * `state_space` lays cells out as masks, `heap` is a node of the key: which kinds, with which
 //!   values left;
 //! * `bound` says what a heap takes at the very least;
-//! * `offer` is what may be asked of a heap, `exact` refines bounds from both sides until they
+//! * `candidates` is what may be asked of a heap, `exact` refines bounds from both sides until they
 //!   meet, or until the budget is used up;
 //! * `goals` packs what "best" means into one number, `limits` carries what must be over early,
-//!   `course` settles one after the other (`possible`, `vocabulary`), `prices` says what each
+//!   `goals_in_order` settles one after the other (`possible`, `vocabulary`), `prices` says what each
 //!   wish costs;
 //! * `certificate` writes the proof down, so that it can be followed without a search;
-//! * `settle` reads the key off, ties broken as the definition says; `kept` puts a person's own
+//! * `read_off` reads the key off, ties broken as the definition says; `kept_questions` puts a person's own
 //!   questions on top; `explain` says what the alternatives cost;
 //! * `forgiving` gives doubtful kinds second places, so that the most finds come out right.
 //!
@@ -20,27 +20,27 @@
 
 mod best_keys;
 mod bound;
+mod candidates;
 mod certificate;
 mod cost;
-mod course;
 mod exact;
 mod explain;
 mod forgiving;
 mod goals;
-mod ground;
+mod goals_in_order;
 mod heap;
-mod kept;
+mod in_full;
+mod kept_questions;
 mod large;
 mod limits;
-mod offer;
+mod memory_budget;
 mod possible;
 mod prices;
+mod read_off;
 mod revise;
-mod room;
 mod set;
-mod settle;
 mod split;
-mod tally;
+mod state_space;
 mod vocabulary;
 
 use std::collections::BTreeMap;
@@ -50,11 +50,11 @@ use spinney_model::{
 };
 
 pub use crate::forgiving::{MOST_SECOND_PLACES, forgive};
+pub use crate::memory_budget::{USUAL_MEMORY, memory_wanted};
 pub use crate::revise::{Revised, Revising, revise};
-pub use crate::room::{USUAL_MEMORY, memory_wanted};
 
-use crate::course::Course;
 use crate::goals::Sum;
+use crate::goals_in_order::GoalsInOrder;
 use crate::prices::Prices;
 
 /// How much work a search may do. Counted in heaps taken apart (a heap of many kinds and
@@ -104,7 +104,7 @@ pub enum Progress {
 /// A search under way: a value that its host steps, hands from thread to thread, and may drop at
 /// any time.
 pub struct Search {
-    course: Course,
+    in_order: GoalsInOrder,
     /// The same table with fewer wishes, for their prices.
     prices: Prices,
 }
@@ -118,12 +118,12 @@ impl Search {
     /// The same, for a program that may take so many mebibytes. They are counted, so that every
     /// machine stops at the same place; see [`Stopped::Memory`].
     pub fn within(matrix: &Matrix, wishes: &Wishes, mebibytes: u64) -> Self {
-        let course = Course::new(matrix, wishes);
-        let prices = Prices::of(matrix, &course, wishes);
-        let mut search = Self { course, prices };
-        let searches = 1 + search.prices.courses().count() as u64;
-        for course in std::iter::once(&mut search.course).chain(search.prices.courses()) {
-            course.solver.make_room(mebibytes, searches);
+        let in_order = GoalsInOrder::new(matrix, wishes);
+        let prices = Prices::of(matrix, &in_order, wishes);
+        let mut search = Self { in_order, prices };
+        let searches = 1 + search.prices.searches().count() as u64;
+        for in_order in std::iter::once(&mut search.in_order).chain(search.prices.searches()) {
+            in_order.solver.make_room(mebibytes, searches);
         }
         search
     }
@@ -131,70 +131,71 @@ impl Search {
     /// Takes at most `heaps` more heaps apart (with wishes: as many again for the price of
     /// each), and at least one that was not looked at before.
     pub fn step(&mut self, heaps: u64) -> Progress {
-        let sure = self.course.step(heaps);
+        let sure = self.in_order.step(heaps);
         let (prices_sure, prices_full) = self.prices.step(heaps);
         if sure && prices_sure {
             return Progress::Done;
         }
-        if (sure || self.course.solver.full()) && (prices_sure || prices_full) {
+        if (sure || self.in_order.solver.full()) && (prices_sure || prices_full) {
             return Progress::MemoryFull;
         }
-        let root = self.course.root();
-        let (lower, best) = self.course.known(&root);
-        let ground = &self.course.solver.ground;
-        let effort = |packed| ground.scale.share(ground.goals.effort(packed));
-        let lower = if ground.goals.effort_first() { lower } else { 0 };
+        let root = self.in_order.root();
+        let (lower, best) = self.in_order.known(&root);
+        let space = &self.in_order.solver.space;
+        let effort = |packed| space.denominator.share(space.goals.effort(packed));
+        let lower = if space.goals.effort_first() { lower } else { 0 };
         Progress::Working { best: best.map(effort), lower_bound: effort(lower) }
     }
 
     /// The best key known now, with its claim.
     pub fn finish(&mut self) -> Built {
-        let course = &mut self.course;
-        course.step_back();
-        let root = course.root();
-        let wished = course.place(&root);
-        let ground = &course.solver.ground;
-        let sure = wished.lower == wished.effort && course.limits_sure();
-        let stopped = match (ground.scale.exact, sure) {
+        let in_order = &mut self.in_order;
+        in_order.step_back();
+        let root = in_order.root();
+        let wished = in_order.place(&root);
+        let space = &in_order.solver.space;
+        let sure = wished.lower == wished.effort && in_order.limits_sure();
+        let stopped = match (space.denominator.exact, sure) {
             (false, _) => Some(Stopped::Overflow),
-            (true, false) if course.solver.full() => Some(Stopped::Memory),
+            (true, false) if in_order.solver.full() => Some(Stopped::Memory),
             (true, false) => Some(Stopped::Budget),
             (true, true) => None,
         };
-        let effort = ground.goals.effort(wished.effort);
+        let effort = space.goals.effort(wished.effort);
         // Where the effort is not the first goal, only the proof itself bounds it.
-        let lower = match (ground.scale.exact, ground.scale.rounded, sure) {
+        let lower = match (space.denominator.exact, space.denominator.rounded, sure) {
             (true, _, true) => effort,
-            (true, _, false) | (false, true, _) if ground.goals.effort_first() => {
-                ground.goals.effort(wished.lower)
+            (true, _, false) | (false, true, _) if space.goals.effort_first() => {
+                space.goals.effort(wished.lower)
             }
             _ => 0,
         };
-        let tally = course.tally(&wished.key);
+        let in_full = in_order.in_full(&wished.key);
         let claim = Claim {
-            total: tally
-                .as_ref()
-                .map_or_else(|| ground.scale.share(effort), |tally| tally.share(Sum::Effort)),
-            lower_bound: ground.scale.share(lower),
-            mean_questions: tally.as_ref().map_or_else(
-                || ground.scale.mean(wished.steps, ground.total_flow()),
-                |tally| tally.mean_questions(ground),
+            total: in_full.as_ref().map_or_else(
+                || space.denominator.share(effort),
+                |in_full| in_full.share(Sum::Effort),
+            ),
+            lower_bound: space.denominator.share(lower),
+            mean_questions: in_full.as_ref().map_or_else(
+                || space.denominator.mean(wished.steps, space.total_flow()),
+                |in_full| in_full.mean_questions(space),
             ),
             longest: wished.longest,
             stopped,
-            heaps: course.solver.work + self.prices.work(),
+            heaps: in_order.solver.work + self.prices.work(),
             kept: None,
-            wishes: course.wishes.clone(),
-            reached: prices::reached(course, &wished, tally.as_ref()),
+            wishes: in_order.wishes.clone(),
+            reached: prices::reached(in_order, &wished, in_full.as_ref()),
             prices: Vec::new(),
-            within: course.within.clone(),
-            touching: tally::touching(ground, &wished.key),
+            within: in_order.within.clone(),
+            touching: in_full::touching(space, &wished.key),
             certificate: None,
         };
-        let certificate = if sure { certificate::of(course) } else { None };
+        let certificate = if sure { certificate::of(in_order) } else { None };
         let claim = Claim { certificate, ..claim };
-        let claim = self.prices.put_into(claim, &wished.key, &self.course.refused);
-        Built { key: wished.key, claim, refused: self.course.refused.clone() }
+        let claim = self.prices.put_into(claim, &wished.key, &self.in_order.refused);
+        Built { key: wished.key, claim, refused: self.in_order.refused.clone() }
     }
 
     /// For every couplet of the key: why it is asked there, and what else could have been.
@@ -202,15 +203,15 @@ impl Search {
     /// **Cost**: every alternative is completed at least effort, within `budget` further heaps
     /// for the whole key; what is not sure by then is given as "at least".
     pub fn explain(&mut self, key: &Key, budget: Budget) -> Vec<Reasons> {
-        let root = self.course.root();
-        explain::explain(&mut self.course.solver, &root, key, budget.heaps)
+        let root = self.in_order.root();
+        explain::explain(&mut self.in_order.solver, &root, key, budget.heaps)
     }
 
     /// By the number of a couplet of the key: the questions about other characters, none of them
     /// answered by touch, that part its kinds in the same way, and whether their yes is its no.
     /// Nothing is searched.
     pub fn second_looks(&self, key: &Key) -> BTreeMap<u32, Vec<(Ask, bool)>> {
-        explain::second_looks(&self.course.solver, &self.course.root(), key)
+        explain::second_looks(&self.in_order.solver, &self.in_order.root(), key)
     }
 }
 
@@ -221,8 +222,8 @@ impl Search {
     /// **Cost**: at most `budget` further heaps; what is not proved by then is left out, or said
     /// not to be sure.
     pub fn best_keys(&mut self, wanted: usize, budget: Budget) -> BestKeys {
-        let root = self.course.root();
-        let solver = &mut self.course.solver;
+        let root = self.in_order.root();
+        let solver = &mut self.in_order.solver;
         solver.beside(budget.heaps, |solver| best_keys::of(solver, &root, wanted))
     }
 }

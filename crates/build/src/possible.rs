@@ -8,13 +8,13 @@
 use rustc_hash::FxHashMap;
 use spinney_model::{CharacterIx, Early, Governor, Scale, StateIx, TaxonIx, Value};
 
-use crate::ground::{Ground, Question};
 use crate::heap::{Asking, Heap};
+use crate::state_space::{Question, StateSpace};
 
 /// What is known of heaps so far.
 #[derive(Default)]
 pub(crate) struct Possible {
-    seen: FxHashMap<Heap, bool>,
+    memo: FxHashMap<Heap, bool>,
     /// Whether some heap was taken for impossible because there were too many to look at.
     pub(crate) cut_short: bool,
 }
@@ -24,24 +24,24 @@ const MOST: usize = 200_000;
 
 impl Possible {
     /// Whether the early wishes can still be kept from here.
-    pub(crate) fn heap(&mut self, ground: &Ground, heap: &Heap) -> bool {
-        let layout = &ground.layout;
+    pub(crate) fn heap(&mut self, space: &StateSpace, heap: &Heap) -> bool {
+        let layout = &space.layout;
         if layout.size(heap) < 2 || !layout.early_open(heap) {
             return true;
         }
-        if let Some(known) = self.seen.get(heap) {
+        if let Some(known) = self.memo.get(heap) {
             return *known;
         }
-        if self.seen.len() >= MOST {
+        if self.memo.len() >= MOST {
             self.cut_short = true;
             return false;
         }
         let out_of_steps = layout.out_of_steps(heap);
         let mut end = true;
         let mut possible = false;
-        let no_touch = ground.bars_touch(heap);
-        let first = self.first_of_order(ground, heap, no_touch);
-        for question in &ground.questions[..ground.candidates] {
+        let no_touch = space.bars_touch(heap);
+        let first = self.first_of_order(space, heap, no_touch);
+        for question in &space.questions[..space.candidates] {
             let Asking::Parts(sides) = layout.ask(heap, question) else { continue };
             if !sides.parts_a_pair {
                 continue;
@@ -51,41 +51,41 @@ impl Possible {
                 break;
             }
             let wished = first.is_none_or(|first| question.ask.character == first);
-            if !wished || !question.usable || no_touch && ground.by_touch(question) {
+            if !wished || !question.usable || no_touch && space.by_touch(question) {
                 continue;
             }
             let (yes, no) = layout.take_sides(heap, question, &sides);
-            if self.heap(ground, &yes) && self.heap(ground, &no) {
+            if self.heap(space, &yes) && self.heap(space, &no) {
                 possible = true;
                 break;
             }
         }
         let possible = possible || end;
-        self.seen.insert(heap.clone(), possible);
+        self.memo.insert(heap.clone(), possible);
         possible
     }
 
     /// The character that must be asked about here because of the order that was wished.
     fn first_of_order(
         &self,
-        ground: &Ground,
+        space: &StateSpace,
         heap: &Heap,
         no_touch: bool,
     ) -> Option<spinney_model::CharacterIx> {
-        let barred = |at: &CharacterIx| no_touch && ground.matrix.character(*at).by_touch;
-        ground.order.iter().copied().filter(|at| !barred(at)).find(|first| {
-            let mut of_first = ground.questions[..ground.candidates]
+        let barred = |at: &CharacterIx| no_touch && space.matrix.character(*at).by_touch;
+        space.order.iter().copied().filter(|at| !barred(at)).find(|first| {
+            let mut of_first = space.questions[..space.candidates]
                 .iter()
                 .filter(|question| question.ask.character == *first);
             of_first.any(|question| {
-                matches!(ground.layout.ask(heap, question),
+                matches!(space.layout.ask(heap, question),
                     Asking::Parts(sides) if sides.parts_a_pair)
             })
         })
     }
 }
 
-impl Ground {
+impl StateSpace {
     /// The kinds that some question can part from the kind of an early wish: those that a
     /// character parts from it (`docs/KEY.md` 17). Of others no question can say which is which.
     pub(crate) fn rivals(&self, early: Early) -> Vec<TaxonIx> {

@@ -11,56 +11,56 @@ use spinney_model::{
     Wanted, Wish, Wishes,
 };
 
-use crate::course::Course;
 use crate::goals::{self, Sum};
-use crate::settle::Settled;
-use crate::tally::{self, Tally};
+use crate::goals_in_order::GoalsInOrder;
+use crate::in_full::{self, InFull};
+use crate::read_off::ReadOff;
 
 /// The searches with fewer wishes.
 pub(crate) struct Prices {
     /// The search without any wish of a person's; None: nothing was wished.
-    free: Option<Course>,
+    free: Option<GoalsInOrder>,
     /// The search without this wish; None: the same as `free`.
-    without: Vec<(Wish, Option<Course>)>,
+    without: Vec<(Wish, Option<GoalsInOrder>)>,
 }
 
 impl Prices {
-    pub(crate) fn of(matrix: &Matrix, course: &Course, wished: &Wishes) -> Self {
-        let allowed = course.wishes.allow_touch;
-        let list = list(course);
+    pub(crate) fn of(matrix: &Matrix, in_order: &GoalsInOrder, wished: &Wishes) -> Self {
+        let allowed = in_order.wishes.allow_touch;
+        let list = list(in_order);
         // That nobody is sent to touch what may hurt is nobody's wish, and still has its price.
         let by_people = list.iter().filter(|wish| allowed || **wish != Wish::Touch).count();
         let without = list
             .into_iter()
             .map(|wish| {
                 let alone = by_people == 1 && (allowed || wish != Wish::Touch);
-                let fewer = without(&course.wishes, &wish);
-                (wish, (!alone).then(|| Course::new(matrix, &fewer)))
+                let fewer = without(&in_order.wishes, &wish);
+                (wish, (!alone).then(|| GoalsInOrder::new(matrix, &fewer)))
             })
             .collect();
         let wishes = by_people > 0 || *wished != Wishes::default();
-        Self { free: wishes.then(|| Course::new(matrix, &Wishes::default())), without }
+        Self { free: wishes.then(|| GoalsInOrder::new(matrix, &Wishes::default())), without }
     }
 
-    pub(crate) fn courses(&mut self) -> impl Iterator<Item = &mut Course> {
-        let without = self.without.iter_mut().filter_map(|(_, course)| course.as_mut());
+    pub(crate) fn searches(&mut self) -> impl Iterator<Item = &mut GoalsInOrder> {
+        let without = self.without.iter_mut().filter_map(|(_, in_order)| in_order.as_mut());
         self.free.iter_mut().chain(without)
     }
 
     /// Steps each search; whether all are sure, and whether those that are not are full.
     pub(crate) fn step(&mut self, heaps: u64) -> (bool, bool) {
         let (mut sure, mut full) = (true, true);
-        for course in self.courses() {
-            let done = course.step(heaps);
+        for in_order in self.searches() {
+            let done = in_order.step(heaps);
             sure &= done;
-            full &= done || course.solver.full();
+            full &= done || in_order.solver.full();
         }
         (sure, full)
     }
 
     pub(crate) fn work(&self) -> u64 {
-        let without = self.without.iter().filter_map(|(_, course)| course.as_ref());
-        self.free.iter().chain(without).map(|course| course.solver.work).sum()
+        let without = self.without.iter().filter_map(|(_, in_order)| in_order.as_ref());
+        self.free.iter().chain(without).map(|in_order| in_order.solver.work).sum()
     }
 
     /// Puts the prices into a claim about a key.
@@ -81,12 +81,12 @@ impl Prices {
             refused: refused.iter().filter_map(ask).collect(),
         });
         let together = pairs(key);
-        for (wish, course) in &mut self.without {
-            let other = course.as_mut().map(Without::best_of);
+        for (wish, in_order) in &mut self.without {
+            let other = in_order.as_mut().map(Without::best_of);
             let Some(other) = other.as_ref().or(free.as_ref()) else { continue };
             claim.prices.push(Price {
                 wish: wish.clone(),
-                extra: tally::difference(claim.total, other.effort),
+                extra: in_full::difference(claim.total, other.effort),
                 exact: other.sure && claim.optimal(),
                 together: together.difference(&other.together).copied().collect(),
             });
@@ -103,18 +103,20 @@ struct Without {
 }
 
 impl Without {
-    fn best_of(course: &mut Course) -> Self {
-        course.step_back();
-        let root = course.root();
-        let placed = course.place(&root);
-        let ground = &course.solver.ground;
-        let tally = course.tally(&placed.key);
+    fn best_of(in_order: &mut GoalsInOrder) -> Self {
+        in_order.step_back();
+        let root = in_order.root();
+        let placed = in_order.place(&root);
+        let space = &in_order.solver.space;
+        let in_full = in_order.in_full(&placed.key);
         Self {
-            effort: tally.map_or_else(
-                || ground.scale.share(ground.goals.effort(placed.effort)),
-                |tally| tally.share(Sum::Effort),
+            effort: in_full.map_or_else(
+                || space.denominator.share(space.goals.effort(placed.effort)),
+                |in_full| in_full.share(Sum::Effort),
             ),
-            sure: placed.lower == placed.effort && ground.scale.exact && course.limits_sure(),
+            sure: placed.lower == placed.effort
+                && space.denominator.exact
+                && in_order.limits_sure(),
             together: pairs(&placed.key),
         }
     }
@@ -134,10 +136,10 @@ fn pairs(key: &Key) -> BTreeSet<(TaxonIx, TaxonIx)> {
 
 /// Every wish that stands alone. That nobody is sent to touch what may hurt, or is allowed to, is
 /// one wherever it says something of the table.
-fn list(course: &Course) -> Vec<Wish> {
+fn list(in_order: &GoalsInOrder) -> Vec<Wish> {
     let Wishes { kept, hand, season, allow_touch: _, never, order, early, goals } =
-        &course.wishes;
-    let touch = !course.solver.ground.at_risk.is_empty();
+        &in_order.wishes;
+    let touch = !in_order.solver.space.at_risk.is_empty();
     let mut list = Vec::new();
     list.extend((!kept.is_empty()).then_some(Wish::Kept));
     list.extend((hand.is_some() || season.is_some()).then_some(Wish::Hand));
@@ -168,19 +170,19 @@ fn without(wishes: &Wishes, wish: &Wish) -> Wishes {
 
 /// What a key reaches of each goal that was asked for.
 pub(crate) fn reached(
-    course: &Course,
-    placed: &Settled,
-    tally: Option<&Tally>,
+    in_order: &GoalsInOrder,
+    placed: &ReadOff,
+    in_full: Option<&InFull>,
 ) -> Vec<Reached> {
-    let ground = &course.solver.ground;
-    let part = |sum| match tally {
-        Some(tally) => tally.share(sum),
-        None => ground.scale.share(ground.goals.part(sum, placed.effort)),
+    let space = &in_order.solver.space;
+    let part = |sum| match in_full {
+        Some(in_full) => in_full.share(sum),
+        None => space.denominator.share(space.goals.part(sum, placed.effort)),
     };
     let asks = || placed.key.couplets.iter().filter_map(|couplet| couplet.ask.as_ref());
     let words = || {
         let of = |ask: &spinney_model::Ask| {
-            goals::words(ground.matrix.character(ask.character), &ask.yes)
+            goals::words(space.matrix.character(ask.character), &ask.yes)
         };
         asks().flat_map(of).collect::<BTreeSet<String>>().len() as i128
     };
@@ -189,13 +191,13 @@ pub(crate) fn reached(
         Goal::ShortestLongestPath => Share::from_integer(placed.longest.into()),
         Goal::MostRightEnds => part(Sum::Misread),
         Goal::EvenTeaching => {
-            Share::from_integer(course.solver.most_new_words.unwrap_or(0).into())
+            Share::from_integer(in_order.solver.most_new_words.unwrap_or(0).into())
         }
         Goal::FewestWords => Share::from_integer(words()),
         Goal::FewestRulers => part(Sum::Rulers),
     };
     let then = |goal| (goal == Goal::EvenTeaching).then(|| part(Sum::NewWords));
-    let wished = !course.wishes.goals.is_empty();
-    let order = ground.goals.order.iter().filter(|_| wished);
+    let wished = !in_order.wishes.goals.is_empty();
+    let order = space.goals.order.iter().filter(|_| wished);
     order.map(|goal| Reached { goal: *goal, value: value(*goal), then: then(*goal) }).collect()
 }

@@ -3,11 +3,11 @@
 //!
 //! From a matrix and an old key that is linked to it as far as it goes, to a new key. `old` lays
 //! the old key out, `opened` is what may be asked of a heap, `search` finds the least
-//! effort of a heap with so many changes and `read_off` the key that takes it; `laid` compares a
+//! effort of a heap with so many changes and `read_off` the key that takes it; `new_key` compares a
 //! given key with the old one; `weighed` takes one number of changes after the other, `written`
 //! writes the result down. It reads no wording, but questions that stay keep theirs.
 
-mod laid;
+mod new_key;
 mod old;
 mod opened;
 mod read_off;
@@ -19,11 +19,11 @@ mod written;
 use spinney_model::{Claim, Key, Matrix, Revision, Share, Wishes};
 
 use crate::Budget;
-use crate::course::left_out;
 use crate::exact::{NEVER, Solver};
-use crate::ground::Plan;
+use crate::goals_in_order::left_out;
 use crate::revise::old::Old;
 use crate::revise::written::Writing;
+use crate::state_space::Plan;
 
 /// How much may be lost, and how much work may be done.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -65,11 +65,11 @@ pub fn revise(matrix: &Matrix, old: &Key, wishes: &Wishes, settings: Revising) -
         allow_touch: wishes.allow_touch,
         ..Plan::default()
     };
-    let ground = old::lay(matrix, old, plan);
-    let places = Old::unfold(old, &ground);
-    let mut solver = Solver::new(ground);
+    let space = old::lay(matrix, old, plan);
+    let places = Old::unfold(old, &space);
+    let mut solver = Solver::new(space);
     let heaps = settings.budget.heaps;
-    let root = solver.ground.root();
+    let root = solver.space.root();
     solver.set_limit(heaps);
     solver.close(std::slice::from_ref(&root), NEVER);
     let weighed =

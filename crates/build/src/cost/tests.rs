@@ -20,7 +20,11 @@ fn rounded_flows_enclose_the_exact_ones() {
         else {
             panic!("twelve cells fit");
         };
-        assert!(exact.scale.exact && !rounded.scale.exact && rounded.scale.rounded);
+        assert!(
+            exact.denominator.exact
+                && !rounded.denominator.exact
+                && rounded.denominator.rounded
+        );
         // What is left of every cell: some of its values, at least one.
         let left: Vec<u32> = cells.iter().map(|cell| rng.u32(1..1 << cell.len())).collect();
         let flow = |whole: &Whole, bits: u32| {
@@ -30,10 +34,10 @@ fn rounded_flows_enclose_the_exact_ones() {
                 (flow * values.map(|(_, numerator)| numerator).sum::<Effort>()) >> bits
             })
         };
-        let true_flow = exact.scale.share(flow(&exact, 0));
+        let true_flow = exact.denominator.share(flow(&exact, 0));
         let low = flow(&rounded, SHARE_BITS);
-        assert!(rounded.scale.share(low) <= true_flow);
+        assert!(rounded.denominator.share(low) <= true_flow);
         let lost = true_flow / LOST + Share::new(cells.len() as Effort, 1 << FLOW_BITS);
-        assert!(rounded.scale.share(low) + lost >= true_flow);
+        assert!(rounded.denominator.share(low) + lost >= true_flow);
     }
 }

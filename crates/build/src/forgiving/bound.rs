@@ -22,7 +22,7 @@ const FINE: i128 = 1 << 24;
 /// parted, see above. None: the numbers grow too large.
 pub(super) fn most_right(table: &Table, node: &Node, parted: &[Set]) -> Option<Share> {
     let kinds = table.kinds(node);
-    let layout = &table.ground().layout;
+    let layout = &table.space().layout;
     let (best, unit) = best_odds(table);
     let mut heaviest: Vec<(i128, usize)> =
         node.masses.iter().copied().zip(kinds.iter().copied()).collect();
@@ -76,7 +76,7 @@ pub(super) fn second_place(table: &Table, node: &Node) -> Option<Share> {
 /// on the wrong side: there it must be parted from something, by one question at least.
 pub(super) fn forgiven(table: &Table, node: &Node, kind: usize, wrong: i128) -> Option<Share> {
     let (best, unit) = (table.odds.best, table.odds.unit);
-    if table.ground().layout.varies(&node.heap, kind) {
+    if table.space().layout.varies(&node.heap, kind) {
         return Some(Share::new(wrong, unit));
     }
     Some(Share::new(wrong.checked_mul(best)?, unit.checked_mul(unit)?))

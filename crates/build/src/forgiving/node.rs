@@ -14,9 +14,9 @@ use spinney_model::Share;
 
 use super::odds::Odds;
 use crate::exact::Solver;
-use crate::ground::{Ground, Question};
 use crate::heap::{Asking, Heap, Sides};
 use crate::set::Set;
+use crate::state_space::{Question, StateSpace};
 
 /// A heap with what flows through it.
 #[derive(Clone, PartialEq, Eq, Hash)]
@@ -50,8 +50,8 @@ pub(super) struct Put {
 impl Node {
     /// All kinds with their weights, and what one unit of it counts.
     pub(super) fn root(table: &Table) -> (Self, Share) {
-        let heap = table.ground().root();
-        let layout = &table.ground().layout;
+        let heap = table.space().root();
+        let layout = &table.space().layout;
         let masses = layout.kinds(&heap).map(|kind| layout.flow(&heap, kind)).collect();
         let (masses, divisor) = divided(masses);
         let node = Self { heap, misread: SmallVec::new(), masses };
@@ -64,25 +64,25 @@ impl Node {
 }
 
 impl Table {
-    pub(super) fn ground(&self) -> &Ground {
-        &self.solver.ground
+    pub(super) fn space(&self) -> &StateSpace {
+        &self.solver.space
     }
 
     pub(super) fn question(&self, at: usize) -> &Question {
-        &self.solver.ground.questions[at]
+        &self.solver.space.questions[at]
     }
 
     pub(super) fn size(&self, node: &Node) -> usize {
-        self.ground().layout.size(&node.heap)
+        self.space().layout.size(&node.heap)
     }
 
     pub(super) fn kinds(&self, node: &Node) -> Vec<usize> {
-        self.ground().layout.kinds(&node.heap).collect()
+        self.space().layout.kinds(&node.heap).collect()
     }
 
     /// Whether some cell of a kind here has several values left.
     pub(super) fn varies(&self, node: &Node) -> bool {
-        let layout = &self.ground().layout;
+        let layout = &self.space().layout;
         layout.kinds(&node.heap).any(|kind| layout.varies(&node.heap, kind))
     }
 
@@ -96,26 +96,26 @@ impl Table {
     /// touch what may hurt where something else parts a pair (for a bound, anybody may be: without
     /// the kinds that came in by wrong answers more may separate).
     pub(super) fn put_all(&self, node: &Node, careful: bool) -> Vec<Put> {
-        let ground = self.ground();
+        let space = self.space();
         let mut all: Vec<Put> = Vec::new();
-        for (at, question) in ground.questions[..ground.candidates].iter().enumerate() {
+        for (at, question) in space.questions[..space.candidates].iter().enumerate() {
             let character = question.ask.character;
             if node.misread.iter().any(|(_, misread)| usize::from(*misread) == character.0) {
                 continue;
             }
-            let Asking::Parts(sides) = ground.layout.ask(&node.heap, question) else {
+            let Asking::Parts(sides) = space.layout.ask(&node.heap, question) else {
                 continue;
             };
-            let heaps = ground.layout.take_sides(&node.heap, question, &sides);
+            let heaps = space.layout.take_sides(&node.heap, question, &sides);
             let same = |other: &&Put| self.question(other.question).ask.character == character;
             let mut before = all.iter().rev().take_while(same);
             if !before.any(|other| other.heaps == heaps) {
                 all.push(Put { question: at, sides, heaps });
             }
         }
-        let touch = |put: &Put| ground.by_touch(self.question(put.question));
+        let touch = |put: &Put| space.by_touch(self.question(put.question));
         let otherwise = |put: &Put| put.sides.parts_a_pair && !touch(put);
-        if careful && ground.is_careful(&node.heap) && all.iter().any(otherwise) {
+        if careful && space.is_careful(&node.heap) && all.iter().any(otherwise) {
             all.retain(|put| !touch(put));
         }
         all
@@ -124,7 +124,7 @@ impl Table {
     /// The two sides of a question where `sent` are looked for on the wrong side as well; None:
     /// the numbers grow too large.
     pub(super) fn part(&self, node: &Node, put: &Put, sent: &[usize]) -> Option<[Part; 2]> {
-        let layout = &self.ground().layout;
+        let layout = &self.space().layout;
         let flow = |heap: &Heap, kind| layout.flow(heap, kind);
         let kinds = self.kinds(node);
         let mut common: i128 = 1;
@@ -166,7 +166,7 @@ impl Table {
     /// Which kinds every key below parts from which: those that a question which can be put here
     /// has wholly on either side, and all others from one that came in by a wrong answer.
     pub(super) fn parted(&self, node: &Node, puts: &[Put]) -> Vec<Set> {
-        let count = self.ground().layout.kinds_in_all();
+        let count = self.space().layout.kinds_in_all();
         let mut parted = vec![Set::none(count); count];
         for put in puts.iter().filter(|put| put.sides.parts_a_pair) {
             let (yes, no) = put.sides.only();

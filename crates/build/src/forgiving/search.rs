@@ -106,9 +106,9 @@ impl Known {
 }
 
 /// The search with everything it remembers.
-pub(super) struct Search {
+pub(super) struct SecondPlaces {
     pub(super) table: Table,
-    memory: FxHashMap<(Node, Level), Known>,
+    memo: FxHashMap<(Node, Level), Known>,
     /// Nodes taken apart.
     pub(super) opened: u64,
     work: u64,
@@ -125,12 +125,12 @@ pub(super) struct Candidate {
     pub(super) bound: Share,
 }
 
-impl Search {
+impl SecondPlaces {
     pub(super) fn new(solver: Solver) -> Self {
-        let odds = super::odds::Odds::of(&solver.ground.matrix);
+        let odds = super::odds::Odds::of(&solver.space.matrix);
         Self {
             table: Table { solver, odds },
-            memory: FxHashMap::default(),
+            memo: FxHashMap::default(),
             opened: 0,
             work: 0,
             limit: 0,
@@ -144,12 +144,12 @@ impl Search {
     }
 
     pub(super) fn spent(&self) -> bool {
-        self.overflowed || self.work >= self.limit || self.memory.len() >= REMEMBERED
+        self.overflowed || self.work >= self.limit || self.memo.len() >= REMEMBERED
     }
 
     pub(super) fn count(&mut self, node: &Node) {
         self.opened += 1;
-        let large = self.table.size(node) * self.table.ground().candidates / LARGE;
+        let large = self.table.size(node) * self.table.space().candidates / LARGE;
         self.work += 1 + large as u64;
     }
 
@@ -160,11 +160,11 @@ impl Search {
     }
 
     pub(super) fn remembered(&self, node: &Node, level: Level) -> Option<&Known> {
-        self.memory.get(&(node.clone(), level))
+        self.memo.get(&(node.clone(), level))
     }
 
     pub(super) fn remember(&mut self, node: &Node, level: Level, known: &Known) {
-        self.memory.insert((node.clone(), level), known.clone());
+        self.memo.insert((node.clone(), level), known.clone());
     }
 
     /// Finds what a node yields, or that it yields less than the floor. None: some number grew
@@ -181,7 +181,7 @@ impl Search {
             return Some(Known::end(total));
         }
         // A kind with a second place may be in the way of all that bars a question of touch.
-        let loose = self.table.varies(node) || !self.table.ground().touch_is_free();
+        let loose = self.table.varies(node) || !self.table.space().touch_is_free();
         let level = if level == LOOSELY && !loose { 0 } else { level };
         let fresh = Known { upper: total, best: None, done: false };
         let known = self.remembered(node, level).cloned().unwrap_or(fresh);
@@ -312,7 +312,7 @@ impl Search {
             in_yes.checked_mul(yes)?.checked_add(&in_no.checked_mul(no)?)
         };
         let ask = &self.table.question(question).ask;
-        let character = self.table.ground().matrix.character(ask.character);
+        let character = self.table.space().matrix.character(ask.character);
         let own = cost::steps(character).checked_mul(node.total()?)?;
         let steps = sum(&yes.steps, &no.steps)?.checked_add(&Share::from_integer(own))?;
         let second_places = yes.second_places + no.second_places;
@@ -330,10 +330,10 @@ impl Search {
         let parted = self.table.parted(node, puts);
         let mut candidates: Vec<Candidate> = Vec::new();
         let mut order: Vec<usize> = (0..puts.len()).collect();
-        let ground = self.table.ground();
+        let space = self.table.space();
         let steps = |at: &usize| {
-            let ask = &ground.questions[puts[*at].question].ask;
-            cost::steps(ground.matrix.character(ask.character))
+            let ask = &space.questions[puts[*at].question].ask;
+            cost::steps(space.matrix.character(ask.character))
         };
         order.sort_by_key(steps);
         for at in order {

@@ -12,7 +12,7 @@ use spinney_model::Share;
 
 use super::bound::{forgiven, second_place};
 use super::node::{Node, Put};
-use super::search::{Choice, Known, LOOSELY, Level, Search, bound};
+use super::search::{Choice, Known, LOOSELY, Level, SecondPlaces, bound};
 
 /// A question with kinds to look for on its wrong side.
 struct Trial {
@@ -21,7 +21,7 @@ struct Trial {
     bound: Share,
 }
 
-impl Search {
+impl SecondPlaces {
     pub(super) fn with_second_places(
         &mut self,
         node: &Node,

@@ -10,13 +10,13 @@ use spinney_model::{
 };
 
 use super::node::{Node, Part};
-use super::search::{Choice, Level, Search};
-use crate::offer::Candidate;
-use crate::settle;
+use super::search::{Choice, Level, SecondPlaces};
+use crate::candidates::Candidate;
+use crate::read_off;
 
 /// Lays the key of a node out. What comes out right is counted in the numbers of that node.
 pub(super) fn write(
-    search: &mut Search,
+    search: &mut SecondPlaces,
     root: &Node,
     level: Level,
 ) -> (Key, Vec<BothWays>, Share) {
@@ -29,7 +29,7 @@ pub(super) fn write(
 }
 
 struct Writing<'a> {
-    search: &'a mut Search,
+    search: &'a mut SecondPlaces,
     /// All finds.
     total: Share,
     key: Key,
@@ -63,7 +63,7 @@ impl Writing<'_> {
         let (yes, no) = put.heaps.clone();
         let chosen =
             Candidate { question, yes, no, own: 0, yes_lower: 0, no_lower: 0, guess: 0 };
-        let ask = settle::worded(&table.solver, &node.heap, &chosen);
+        let ask = read_off::worded(&table.solver, &node.heap, &chosen);
         let at = self.key.couplets.len();
         let number = at as u32 + 1;
         self.key.couplets.push(Couplet {

@@ -3,9 +3,9 @@
 
 use smallvec::SmallVec;
 
-use crate::ground::{Question, Varying};
 use crate::heap::{Heap, Layout, Remains};
 use crate::set::Set;
+use crate::state_space::{Question, Varying};
 
 /// Two to the 64 over the golden ratio (Knuth 1973): near numbers come to lie far apart.
 const SPREAD: u64 = 0x9e37_79b9_7f4a_7c15;

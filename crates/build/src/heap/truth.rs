@@ -6,14 +6,14 @@ use num_rational::BigRational;
 
 use super::{Heap, Layout, Remains, Slot};
 use crate::cost::Effort;
+use crate::in_full;
 use crate::set::bits;
-use crate::tally;
 
 impl Layout {
     /// The true flow of a kind that is present, where those of the search are rounded.
     pub(crate) fn true_flow(&self, heap: &Heap, kind: usize) -> BigRational {
         let of_kind = &self.of_kind[kind];
-        let weight = tally::long(of_kind.weight);
+        let weight = in_full::long(of_kind.weight);
         let shares = of_kind.slots.iter().map(|slot| (*slot, self.left(heap, *slot)));
         shares.fold(weight, |flow, (slot, left)| flow * self.true_share(slot, left))
     }
@@ -23,11 +23,11 @@ impl Layout {
         let shares = &self.slots[slot].shares;
         match remains {
             Remains::Intervals(from, to) => {
-                tally::long(shares[0] * Effort::from(to.saturating_sub(from)))
+                in_full::long(shares[0] * Effort::from(to.saturating_sub(from)))
             }
             Remains::Values(mask) => {
                 let mask = [mask];
-                let shares = bits(&mask).map(|value| tally::long(shares[value]));
+                let shares = bits(&mask).map(|value| in_full::long(shares[value]));
                 shares.fold(BigRational::default(), |all, share| all + share)
             }
         }

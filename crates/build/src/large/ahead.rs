@@ -19,14 +19,14 @@ use std::sync::Arc;
 use rustc_hash::FxHashMap;
 
 use crate::bound::Splits;
-use crate::ground::Ground;
-use crate::large::field::{Field, Flows};
 use crate::large::first::{Grower, Grown};
+use crate::large::heap::{Flows, LargeHeap};
+use crate::state_space::StateSpace;
 
-/// A question that may be asked of a field, with the bounds of its sides.
+/// A question that may be asked of a large heap, with the bounds of its sides.
 #[derive(Clone, Copy)]
 pub(crate) struct Choice {
-    /// Its place in the field.
+    /// Its place in the large heap.
     pub(crate) at: u32,
     pub(crate) question: u32,
     pub(crate) own: u64,
@@ -40,20 +40,20 @@ impl Choice {
     }
 }
 
-/// Every question that may be asked of a field.
-pub(crate) fn choices(field: &Field, splits: &mut Splits) -> Vec<Choice> {
-    let flow = field.flow();
-    let cheapest = field.asks.iter().map(|asked| asked.cost).min().unwrap_or(1);
-    let split_off = field.split_off();
+/// Every question that may be asked of a large heap.
+pub(crate) fn choices(large: &LargeHeap, splits: &mut Splits) -> Vec<Choice> {
+    let flow = large.flow();
+    let cheapest = large.asks.iter().map(|asked| asked.cost).min().unwrap_or(1);
+    let split_off = large.split_off();
     let mut least = |flows: Flows| least_steps(flows, split_off, splits) * cheapest;
-    let admitted = (0..field.asks.len()).filter(|at| field.admits(*at));
+    let admitted = (0..large.asks.len()).filter(|at| large.admits(*at));
     admitted
         .map(|at| {
-            let (yes, no) = field.sides(at);
+            let (yes, no) = large.sides(at);
             Choice {
                 at: at as u32,
-                question: field.asks[at].question,
-                own: flow * field.asks[at].cost,
+                question: large.asks[at].question,
+                own: flow * large.asks[at].cost,
                 yes: least(yes),
                 no: least(no),
             }
@@ -130,30 +130,40 @@ struct Next {
 
 /// The heaps that were thought of.
 pub(crate) struct Ahead {
-    root: Arc<Field>,
+    root: Arc<LargeHeap>,
     nodes: Vec<Node>,
     /// By the answers that lead there.
     by_answers: FxHashMap<Vec<(u32, bool)>, u32>,
-    fields: FxHashMap<u32, Arc<Field>>,
+    large_heaps: FxHashMap<u32, Arc<LargeHeap>>,
     splits: Splits,
     bytes: usize,
     /// What the thought-of heaps fill, in bytes.
     filled: usize,
-    /// What heaps that were thought of may fill, and fields that are kept for later.
+    /// What heaps that were thought of may fill, and large heaps that are kept for later.
     room: (u64, u64),
     pub(crate) work: u64,
 }
 
 impl Ahead {
-    pub(crate) fn new(root: Arc<Field>, room: (u64, u64)) -> Self {
+    pub(crate) fn new(root: Arc<LargeHeap>, room: (u64, u64)) -> Self {
         let flow = root.flow();
         let all = root.asks.iter().map(|asked| asked.cost).min().unwrap_or(1);
         let lower = huffman(root.all()) * all;
         let first = Node { lower, flow, above: None, next: None, visits: 0, closed: false };
         let by_answers = FxHashMap::from_iter([(Vec::new(), 0)]);
-        let (nodes, fields) = (vec![first], FxHashMap::default());
+        let (nodes, large_heaps) = (vec![first], FxHashMap::default());
         let splits = Splits::default();
-        Self { root, nodes, by_answers, fields, splits, bytes: 0, filled: 0, room, work: 0 }
+        Self {
+            root,
+            nodes,
+            by_answers,
+            large_heaps,
+            splits,
+            bytes: 0,
+            filled: 0,
+            room,
+            work: 0,
+        }
     }
 
     /// What it fills, in bytes.
@@ -173,7 +183,7 @@ impl Ahead {
 
     /// Looks at one more heap; false: there is nothing left to look at, `enough` is reached, or
     /// no more heaps may be thought of.
-    pub(crate) fn look(&mut self, ground: &Ground, enough: u64) -> bool {
+    pub(crate) fn look(&mut self, space: &StateSpace, enough: u64) -> bool {
         let root = &self.nodes[0];
         if root.closed || root.lower >= enough || self.full() {
             return false;
@@ -183,12 +193,12 @@ impl Ahead {
         loop {
             self.nodes[node as usize].visits += 1;
             if self.nodes[node as usize].next.is_none() {
-                self.open(ground, node);
+                self.open(space, node);
                 break;
             }
             let Some(at) = self.weakest(node) else { break };
             way.push((node, at));
-            let (yes, no) = self.sides(ground, node, at);
+            let (yes, no) = self.sides(space, node, at);
             let promise = |side: u32| {
                 let side = &self.nodes[side as usize];
                 (!side.closed, side.flow / u64::from(side.visits + 1))
@@ -241,10 +251,10 @@ impl Ahead {
     }
 
     /// Looks at every question of a heap.
-    fn open(&mut self, ground: &Ground, node: u32) {
-        let field = self.field(ground, node);
-        self.work += field.work();
-        let choices = choices(&field, &mut self.splits);
+    fn open(&mut self, space: &StateSpace, node: u32) {
+        let large = self.large(space, node);
+        self.work += large.work();
+        let choices = choices(&large, &mut self.splits);
         self.filled += choices.len() * size_of::<Next>();
         let here = &mut self.nodes[node as usize];
         if choices.is_empty() {
@@ -256,13 +266,13 @@ impl Ahead {
         self.weakest(node);
     }
 
-    fn sides(&mut self, ground: &Ground, node: u32, at: usize) -> (u32, u32) {
+    fn sides(&mut self, space: &StateSpace, node: u32, at: usize) -> (u32, u32) {
         let Some(next) = &self.nodes[node as usize].next else { return (node, node) };
         if let Some(sides) = next[at].sides {
             return sides;
         }
         let choice = next[at].choice;
-        let field = self.field(ground, node);
+        let large = self.large(space, node);
         let make = |ahead: &mut Self, yes: bool| {
             let mut answers = vec![(choice.question, yes)];
             let mut above = ahead.nodes[node as usize].above;
@@ -276,7 +286,7 @@ impl Ahead {
             if id == new {
                 // The answers stand in a list of their own, and in the map.
                 ahead.filled += size_of::<Node>() + 128;
-                let (flow, alone) = field.side_flow(choice.at as usize, yes);
+                let (flow, alone) = large.side_flow(choice.at as usize, yes);
                 let lower = if yes { choice.yes } else { choice.no };
                 ahead.nodes.push(Node {
                     lower,
@@ -308,8 +318,8 @@ impl Ahead {
             if here.closed {
                 return Grown::end();
             }
-            let field = self.field(grower.ground, node);
-            return grower.grow(&field, 1);
+            let large = self.large(grower.space, node);
+            return grower.grow(&large, 1);
         };
         let Some(next) = next.iter().min_by_key(|next| next.choice.bound()) else {
             return Grown::end();
@@ -318,32 +328,32 @@ impl Ahead {
         let sides = match next.sides {
             Some((yes, no)) => (self.key_of(yes, grower), self.key_of(no, grower)),
             None => {
-                let field = self.field(grower.ground, node);
-                let (yes, no) = grower.sides(&field, &choice);
+                let large = self.large(grower.space, node);
+                let (yes, no) = grower.sides(&large, &choice);
                 (grower.grow(&yes, 1), grower.grow(&no, 1))
             }
         };
         Grown::joined(&choice, sides)
     }
 
-    fn field(&mut self, ground: &Ground, node: u32) -> Arc<Field> {
+    fn large(&mut self, space: &StateSpace, node: u32) -> Arc<LargeHeap> {
         let Some((above, question, yes)) = self.nodes[node as usize].above else {
             return self.root.clone();
         };
-        if let Some(field) = self.fields.get(&node) {
-            return field.clone();
+        if let Some(large) = self.large_heaps.get(&node) {
+            return large.clone();
         }
-        let above = self.field(ground, above);
+        let above = self.large(space, above);
         self.work += above.work() / 2;
         let at = above.asks.iter().position(|asked| asked.question == question);
-        let at = at.expect("a question that was asked stands in the field it was asked of");
-        let field = Arc::new(above.side(ground, at, yes));
-        if (self.bytes + field.bytes()) as u64 > self.room.1 {
-            self.fields.clear();
+        let at = at.expect("a question that was asked stands in the large it was asked of");
+        let large = Arc::new(above.side(space, at, yes));
+        if (self.bytes + large.bytes()) as u64 > self.room.1 {
+            self.large_heaps.clear();
             self.bytes = 0;
         }
-        self.bytes += field.bytes();
-        self.fields.insert(node, field.clone());
-        field
+        self.bytes += large.bytes();
+        self.large_heaps.insert(node, large.clone());
+        large
     }
 }

@@ -15,9 +15,9 @@
 //! at several ends: taking the nearest of them for all of it, Huffman over the groups' flows
 //! bounds its steps. That holds below, too, since pairs that must be parted here must be there.
 
-use crate::ground::Ground;
 use crate::heap::Heap;
 use crate::set::{Set, bits};
+use crate::state_space::StateSpace;
 
 /// Groups of kinds that need not be parted from each other.
 #[derive(Clone, Debug, Default)]
@@ -28,10 +28,10 @@ pub(crate) struct Groups {
 
 impl Groups {
     /// The groups of a heap.
-    pub(crate) fn at(ground: &Ground, heap: &Heap) -> Self {
-        let kinds = ground.layout.kinds_in_all();
-        let present: Vec<usize> = ground.layout.kinds(heap).collect();
-        let apart = apart(ground, heap, &present);
+    pub(crate) fn at(space: &StateSpace, heap: &Heap) -> Self {
+        let kinds = space.layout.kinds_in_all();
+        let present: Vec<usize> = space.layout.kinds(heap).collect();
+        let apart = apart(space, heap, &present);
         let mut group: Vec<Option<u32>> = vec![None; kinds];
         let mut all = Set::none(kinds);
         present.iter().for_each(|kind| all.add(*kind));
@@ -74,13 +74,13 @@ impl Groups {
 }
 
 /// For every kind those from which every key below the heap must part it.
-pub(crate) fn apart(ground: &Ground, heap: &Heap, present: &[usize]) -> Vec<Set> {
-    let kinds = ground.layout.kinds_in_all();
+pub(crate) fn apart(space: &StateSpace, heap: &Heap, present: &[usize]) -> Vec<Set> {
+    let kinds = space.layout.kinds_in_all();
     let mut apart = vec![Set::none(kinds); kinds];
     // Questions with kinds in their way: the two sides, and those kinds.
     let mut waiting: Vec<(Set, Set, Set)> = Vec::new();
-    for question in &ground.questions[..ground.candidates] {
-        let (yes, no, way) = ground.layout.wholly(heap, question);
+    for question in &space.questions[..space.candidates] {
+        let (yes, no, way) = space.layout.wholly(heap, question);
         if yes.is_empty() || no.is_empty() {
             continue;
         }
@@ -138,7 +138,7 @@ impl crate::heap::Layout {
     pub(crate) fn wholly(
         &self,
         heap: &Heap,
-        question: &crate::ground::Question,
+        question: &crate::state_space::Question,
     ) -> (Set, Set, Set) {
         let mut way = self.present_of(heap, &question.never);
         for governed in &question.governed {

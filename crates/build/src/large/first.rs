@@ -5,9 +5,9 @@
 //! quick. Counted in work, the same on every machine.
 
 use crate::bound::Splits;
-use crate::ground::Ground;
 use crate::large::ahead::{Choice, choices};
-use crate::large::field::Field;
+use crate::large::heap::LargeHeap;
+use crate::state_space::StateSpace;
 
 /// A key as questions only.
 pub(crate) struct Branch {
@@ -16,7 +16,7 @@ pub(crate) struct Branch {
     pub(crate) no: Option<Box<Branch>>,
 }
 
-/// A key and what it takes, in flows of fields.
+/// A key and what it takes, in flows of large heaps.
 pub(crate) struct Grown {
     pub(crate) effort: u64,
     pub(crate) branch: Option<Box<Branch>>,
@@ -30,32 +30,32 @@ const WIDE_FROM: usize = 16;
 
 /// Grows keys.
 pub(crate) struct Grower<'a> {
-    pub(crate) ground: &'a Ground,
+    pub(crate) space: &'a StateSpace,
     /// Kinds × questions looked at so far.
     pub(crate) work: u64,
     pub(crate) splits: Splits,
 }
 
 impl<'a> Grower<'a> {
-    pub(crate) fn new(ground: &'a Ground) -> Self {
-        Self { ground, work: 0, splits: Splits::default() }
+    pub(crate) fn new(space: &'a StateSpace) -> Self {
+        Self { space, work: 0, splits: Splits::default() }
     }
 
-    /// A key of a field; at each large heap the best `wide` questions are completed.
-    pub(crate) fn grow(&mut self, field: &Field, wide: usize) -> Grown {
-        if field.kinds.len() <= SMALL {
-            return self.small(field, u64::MAX, &mut SMALL_HEAPS.clone());
+    /// A key of a large heap; at each large heap the best `wide` questions are completed.
+    pub(crate) fn grow(&mut self, large: &LargeHeap, wide: usize) -> Grown {
+        if large.kinds.len() <= SMALL {
+            return self.small(large, u64::MAX, &mut SMALL_HEAPS.clone());
         }
-        let choices = self.choices(field);
+        let choices = self.choices(large);
         let Some(first) = choices.first() else { return Grown { effort: 0, branch: None } };
-        if wide < 2 || field.kinds.len() < WIDE_FROM {
-            let (yes, no) = self.sides(field, first);
+        if wide < 2 || large.kinds.len() < WIDE_FROM {
+            let (yes, no) = self.sides(large, first);
             let sides = (self.grow(&yes, wide), self.grow(&no, wide));
             return Grown::joined(first, sides);
         }
-        let mut best: Option<(Choice, Field, Field, Grown, Grown)> = None;
+        let mut best: Option<(Choice, LargeHeap, LargeHeap, Grown, Grown)> = None;
         for choice in choices.iter().take(wide) {
-            let (yes, no) = self.sides(field, choice);
+            let (yes, no) = self.sides(large, choice);
             let sides = (self.grow(&yes, 1), self.grow(&no, 1));
             let effort = choice.own + sides.0.effort + sides.1.effort;
             let better = best
@@ -72,10 +72,10 @@ impl<'a> Grower<'a> {
         Grown::joined(&choice, sides)
     }
 
-    /// The best key of a small field that takes less than `below`, if that is quick.
-    fn small(&mut self, field: &Field, below: u64, heaps: &mut u32) -> Grown {
-        let choices = self.choices(field);
-        if field.kinds.len() < 2 || choices.is_empty() {
+    /// The best key of a small large heap that takes less than `below`, if that is quick.
+    fn small(&mut self, large: &LargeHeap, below: u64, heaps: &mut u32) -> Grown {
+        let choices = self.choices(large);
+        if large.kinds.len() < 2 || choices.is_empty() {
             return Grown { effort: 0, branch: None };
         }
         let mut best = Grown { effort: u64::MAX, branch: None };
@@ -85,7 +85,7 @@ impl<'a> Grower<'a> {
                 continue;
             }
             *heaps = heaps.saturating_sub(1);
-            let (yes, no) = self.sides(field, &choice);
+            let (yes, no) = self.sides(large, &choice);
             let room = most.saturating_sub(choice.own + choice.no);
             let yes = self.small(&yes, room, heaps);
             if best.branch.is_some() && choice.own + yes.effort + choice.no >= most {
@@ -100,17 +100,21 @@ impl<'a> Grower<'a> {
         best
     }
 
-    fn choices(&mut self, field: &Field) -> Vec<Choice> {
-        self.work += field.work();
-        let mut choices = choices(field, &mut self.splits);
+    fn choices(&mut self, large: &LargeHeap) -> Vec<Choice> {
+        self.work += large.work();
+        let mut choices = choices(large, &mut self.splits);
         choices.sort_by_key(|choice| (choice.bound(), choice.question));
         choices
     }
 
-    pub(crate) fn sides(&mut self, field: &Field, choice: &Choice) -> (Field, Field) {
-        self.work += field.work();
+    pub(crate) fn sides(
+        &mut self,
+        large: &LargeHeap,
+        choice: &Choice,
+    ) -> (LargeHeap, LargeHeap) {
+        self.work += large.work();
         let at = choice.at as usize;
-        (field.side(self.ground, at, true), field.side(self.ground, at, false))
+        (large.side(self.space, at, true), large.side(self.space, at, false))
     }
 }
 

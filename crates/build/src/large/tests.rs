@@ -5,36 +5,36 @@ use spinney_fixtures::{drawn, forms::Forms, seeded};
 use spinney_model::{Matrix, Share, Wishes};
 
 use super::*;
-use crate::course::Course;
+use crate::goals_in_order::GoalsInOrder;
 
 /// The bounds of all looks ahead, whether all was looked at, and the keys of rising width.
 fn looked_at(matrix: &Matrix, looks: usize) -> (Vec<Share>, bool, Vec<Share>) {
-    let mut course = Course::new(matrix, &Wishes::default());
-    let heap = course.root();
-    let solver = &mut course.solver;
-    let mut large = Large::new(&solver.ground, &heap, (96 << 20, 64 << 20));
+    let mut in_order = GoalsInOrder::new(matrix, &Wishes::default());
+    let heap = in_order.root();
+    let solver = &mut in_order.solver;
+    let mut large = Large::new(&solver.space, &heap, (96 << 20, 64 << 20));
     let mut keys = Vec::new();
     for wide in [1, 2, 8] {
-        let mut grower = Grower::new(&solver.ground);
-        let grown = grower.grow(&large.field, wide);
-        solver.memory.clear();
+        let mut grower = Grower::new(&solver.space);
+        let grown = grower.grow(&large.large, wide);
+        solver.memo.clear();
         let effort = solver.remember(&heap, grown.branch.as_deref());
         assert!(large.units.effort(grown.effort) <= effort, "flows are rounded down");
-        keys.push(solver.ground.scale.share(effort));
+        keys.push(solver.space.denominator.share(effort));
     }
-    let scale = solver.ground.scale;
+    let scale = solver.space.denominator;
     let mut bounds = vec![scale.share(large.units.effort(large.ahead.lower()))];
     let mut over = false;
     for _ in 0..looks {
-        if !large.ahead.look(&solver.ground, u64::MAX) {
+        if !large.ahead.look(&solver.space, u64::MAX) {
             over = true;
             break;
         }
         bounds.push(scale.share(large.units.effort(large.ahead.lower())));
     }
-    let mut grower = Grower::new(&solver.ground);
+    let mut grower = Grower::new(&solver.space);
     let ahead = large.ahead.key(&mut grower);
-    solver.memory.clear();
+    solver.memo.clear();
     let effort = solver.remember(&heap, ahead.branch.as_deref());
     keys.push(scale.share(effort));
     if over {
@@ -109,14 +109,14 @@ fn looks_ahead_only_raise_the_bound() {
             (seeded::plain(seed, 40, 20, 10, 5), "plain"),
         ] {
             let bound = |looks: bool, heaps: u64| {
-                let mut course = Course::new(&matrix, &Wishes::default());
-                let heap = course.root();
-                course.solver.set_limit(heaps);
+                let mut in_order = GoalsInOrder::new(&matrix, &Wishes::default());
+                let heap = in_order.root();
+                in_order.solver.set_limit(heaps);
                 match looks {
-                    true => course.solver.close(std::slice::from_ref(&heap), NEVER),
-                    false => course.solver.close_in(std::slice::from_ref(&heap), NEVER),
+                    true => in_order.solver.close(std::slice::from_ref(&heap), NEVER),
+                    false => in_order.solver.close_in(std::slice::from_ref(&heap), NEVER),
                 };
-                course.solver.known(&heap)
+                in_order.solver.known(&heap)
             };
             let (before, _) = bound(false, FIRST);
             let best = exactly_or_at_most(&matrix);
@@ -134,36 +134,36 @@ fn looks_ahead_only_raise_the_bound() {
 
 /// What the best key takes at most, in units of the search; mostly proved.
 fn exactly_or_at_most(matrix: &Matrix) -> Effort {
-    let mut course = Course::new(matrix, &Wishes::default());
-    course.step(4_000);
-    let root = course.root();
-    course.known(&root).1.expect("a key was found")
+    let mut in_order = GoalsInOrder::new(matrix, &Wishes::default());
+    in_order.step(4_000);
+    let root = in_order.root();
+    in_order.known(&root).1.expect("a key was found")
 }
 
-/// A field made from the field above is the field of the heap below.
+/// A large heap made from the large heap above is the large heap of the heap below.
 #[test]
 fn fields_follow_heaps() {
     let mut compared = 0;
     for seed in 0..600 {
         let matrix = seeded::awkward_wide(seed);
-        let course = Course::new(&matrix, &Wishes::default());
-        let ground = &course.solver.ground;
-        let heap = course.root();
+        let in_order = GoalsInOrder::new(&matrix, &Wishes::default());
+        let space = &in_order.solver.space;
+        let heap = in_order.root();
         let groups = Groups::default();
-        let (field, _) = Field::of(ground, &heap, &groups);
-        compared += compare(ground, &heap, &field, 3);
+        let (large, _) = LargeHeap::of(space, &heap, &groups);
+        compared += compare(space, &heap, &large, 3);
     }
-    assert!(compared > 2000, "only {compared} fields were compared");
+    assert!(compared > 2000, "only {compared} heaps were compared");
 }
 
-fn compare(ground: &Ground, heap: &Heap, field: &Field, deep: usize) -> usize {
-    let layout = &ground.layout;
+fn compare(space: &StateSpace, heap: &Heap, large: &LargeHeap, deep: usize) -> usize {
+    let layout = &space.layout;
     let kinds: Vec<u32> = layout.kinds(heap).map(|kind| kind as u32).collect();
-    assert_eq!(field.kinds, kinds);
-    let may: Vec<usize> = (0..field.asks.len()).filter(|at| field.admits(*at)).collect();
+    assert_eq!(large.kinds, kinds);
+    let may: Vec<usize> = (0..large.asks.len()).filter(|at| large.admits(*at)).collect();
     let mut compared = 1;
     let mut splits = Vec::new();
-    for question in &ground.questions[..ground.candidates] {
+    for question in &space.questions[..space.candidates] {
         if let Asking::Parts(sides) = layout.ask(heap, question)
             && sides.parts_a_pair
         {
@@ -175,27 +175,26 @@ fn compare(ground: &Ground, heap: &Heap, field: &Field, deep: usize) -> usize {
     }
     let mut of_field = Vec::new();
     for at in may {
-        let question = &ground.questions[field.asks[at].question as usize];
+        let question = &space.questions[large.asks[at].question as usize];
         let Asking::Parts(sides) = layout.ask(heap, question) else {
-            panic!("a field offers what its heap does not");
+            panic!("a large offers what its heap does not");
         };
         assert!(sides.parts_a_pair);
         let (yes, no) = layout.take_sides(heap, question, &sides);
-        let (yes_field, no_field) =
-            (field.side(ground, at, true), field.side(ground, at, false));
-        assert_eq!(field.side_flow(at, true).0, yes_field.flow());
+        let (yes_field, no_field) = (large.side(space, at, true), large.side(space, at, false));
+        assert_eq!(large.side_flow(at, true).0, yes_field.flow());
         let pair = (yes_field.kinds.clone(), no_field.kinds.clone());
         of_field.push(if pair.0 <= pair.1 { pair } else { (pair.1, pair.0) });
         if deep > 0 {
-            compared += compare(ground, &yes, &yes_field, deep - 1);
-            compared += compare(ground, &no, &no_field, deep - 1);
+            compared += compare(space, &yes, &yes_field, deep - 1);
+            compared += compare(space, &no, &no_field, deep - 1);
         }
     }
     splits.sort();
     of_field.sort();
     splits.dedup();
     of_field.dedup();
-    assert_eq!(splits, of_field, "a field offers every split of its heap");
+    assert_eq!(splits, of_field, "a large offers every split of its heap");
     compared
 }
 
@@ -206,7 +205,7 @@ fn levels_of_flow_take_as_many_steps_as_single_flows() {
     for _ in 0..5000 {
         let mut single: Vec<i128> = (0..rng.usize(1..40)).map(|_| rng.i128(1..9)).collect();
         single.sort_unstable();
-        let mut flows = crate::large::field::Flows::new();
+        let mut flows = crate::large::heap::Flows::new();
         for flow in &single {
             match flows.last_mut() {
                 Some(level) if level.0 == *flow as u64 => level.1 += 1,

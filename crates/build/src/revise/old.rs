@@ -5,9 +5,9 @@
 
 use spinney_model::{Ask, Asked, Destination, Key, Matrix, Scale, Value};
 
-use crate::ground::{Ground, Plan};
-use crate::kept::fits;
+use crate::kept_questions::fits;
 use crate::split::{self, Side};
+use crate::state_space::{Plan, StateSpace};
 
 /// A place of the old key, or none.
 pub(super) type Place = Option<usize>;
@@ -26,7 +26,7 @@ pub(super) struct Old {
 pub(super) struct OldQuestion {
     /// Where in the list of couplets it stands.
     pub(super) couplet: usize,
-    /// Its number in the ground; None: it asks nothing of the new table.
+    /// Its number in the state space; None: it asks nothing of the new table.
     pub(super) question: Option<usize>,
     pub(super) yes: Place,
     pub(super) no: Place,
@@ -38,11 +38,11 @@ pub(super) struct OldQuestion {
 }
 
 impl Old {
-    /// Unfolds an old key over a ground that was laid with its questions.
-    pub(super) fn unfold(key: &Key, ground: &Ground) -> Self {
+    /// Unfolds an old key over a state space that was laid with its questions.
+    pub(super) fn unfold(key: &Key, space: &StateSpace) -> Self {
         let mut old = Self { places: Vec::new(), cut_short: false };
         if !key.couplets.is_empty() {
-            old.place(key, 0, ground, &mut Vec::new());
+            old.place(key, 0, space, &mut Vec::new());
         }
         old
     }
@@ -51,7 +51,7 @@ impl Old {
         &mut self,
         key: &Key,
         couplet: usize,
-        ground: &Ground,
+        space: &StateSpace,
         above: &mut Vec<usize>,
     ) -> Place {
         if self.places.len() == MOST_PLACES {
@@ -60,15 +60,15 @@ impl Old {
         }
         let at = self.places.len();
         let written = &key.couplets[couplet];
-        let question = written.ask.as_ref().and_then(|ask| question(ground, ask));
-        let foreign = question.is_some_and(|question| is_foreign(ground, question));
+        let question = written.ask.as_ref().and_then(|ask| question(space, ask));
+        let foreign = question.is_some_and(|question| is_foreign(space, question));
         let place = OldQuestion { couplet, question, yes: None, no: None, size: 1, foreign };
         self.places.push(place);
         above.push(couplet);
         let mut next = |destination: &Destination| {
             let Destination::Couplet(number) = destination else { return None };
             let next = key.couplets.iter().position(|other| other.number == *number)?;
-            if above.contains(&next) { None } else { self.place(key, next, ground, above) }
+            if above.contains(&next) { None } else { self.place(key, next, space, above) }
         };
         let (yes, no) = (next(&written.yes), next(&written.no));
         above.pop();
@@ -92,10 +92,10 @@ impl Old {
     }
 }
 
-/// Lays the ground for a table with the old key's questions beside its own.
+/// Lays the state space for a table with the old key's questions beside its own.
 ///
 /// A person's own question may come nearer to a range than the gap; an old one may not.
-pub(super) fn lay(matrix: &Matrix, key: &Key, mut plan: Plan) -> Ground {
+pub(super) fn lay(matrix: &Matrix, key: &Key, mut plan: Plan) -> StateSpace {
     for couplet in &key.couplets {
         if let Some(ask) = &couplet.ask
             && fits(matrix, ask)
@@ -105,9 +105,9 @@ pub(super) fn lay(matrix: &Matrix, key: &Key, mut plan: Plan) -> Ground {
             plan.kept.push(ask.clone());
         }
     }
-    let mut ground = Ground::lay(matrix, &plan);
-    let candidates = ground.candidates;
-    for question in &mut ground.questions[candidates..] {
+    let mut space = StateSpace::lay(matrix, &plan);
+    let candidates = space.candidates;
+    for question in &mut space.questions[candidates..] {
         let at = question.ask.character;
         let gap = split::gap(matrix.character(at));
         let Some((threshold, _)) = split::threshold(&question.ask.yes) else { continue };
@@ -119,26 +119,26 @@ pub(super) fn lay(matrix: &Matrix, key: &Key, mut plan: Plan) -> Ground {
             }
         }
     }
-    ground
+    space
 }
 
-/// The number of an old question in the ground.
-fn question(ground: &Ground, ask: &Ask) -> Option<usize> {
-    let own = ground.questions[ground.candidates..].iter();
-    own.clone().position(|question| question.ask == *ask).map(|at| ground.candidates + at)
+/// The number of an old question in the state space.
+fn question(space: &StateSpace, ask: &Ask) -> Option<usize> {
+    let own = space.questions[space.candidates..].iter();
+    own.clone().position(|question| question.ask == *ask).map(|at| space.candidates + at)
 }
 
 /// Whether the table by itself asks nothing that does the same wherever this may be asked.
-fn is_foreign(ground: &Ground, question: usize) -> bool {
-    let ask = &ground.questions[question].ask;
-    let candidates = &ground.questions[..ground.candidates];
-    if candidates.iter().any(|other| same(ground, &other.ask, ask)) {
+fn is_foreign(space: &StateSpace, question: usize) -> bool {
+    let ask = &space.questions[question].ask;
+    let candidates = &space.questions[..space.candidates];
+    if candidates.iter().any(|other| same(space, &other.ask, ask)) {
         return false;
     }
     match &ask.yes {
         Asked::States(_) => true,
         Asked::AtLeast(_) | Asked::Below(_) => {
-            let matrix = &ground.matrix;
+            let matrix = &space.matrix;
             let measured =
                 matches!(matrix.character(ask.character).scale, Scale::Measure { .. });
             // Between known ranges some candidate lies as well, where all pairs of ranges are
@@ -151,13 +151,13 @@ fn is_foreign(ground: &Ground, question: usize) -> bool {
 }
 
 /// Whether two asks are one question, whatever is present: the same split, read either way.
-fn same(ground: &Ground, one: &Ask, other: &Ask) -> bool {
+fn same(space: &StateSpace, one: &Ask, other: &Ask) -> bool {
     if one.character != other.character {
         return false;
     }
     match (&one.yes, &other.yes) {
         (Asked::States(a), Asked::States(b)) => {
-            let Scale::Words { states } = &ground.matrix.character(one.character).scale else {
+            let Scale::Words { states } = &space.matrix.character(one.character).scale else {
                 return false;
             };
             a == b || (a.is_disjoint(b) && a.len() + b.len() == states.len())

@@ -3,10 +3,10 @@
 //! Kinds that every key must part need an end each, so n of them need n − 1 questions; and
 //! where no kind present varies, no key has more than one question fewer than there are kinds.
 
+use crate::candidates::Candidate;
 use crate::cost::Effort;
 use crate::exact::Solver;
 use crate::heap::{Asking, Heap};
-use crate::offer::Candidate;
 use crate::set::Set;
 
 /// What may be asked of a heap.
@@ -22,8 +22,8 @@ pub(super) struct Opened {
 
 impl Opened {
     pub(super) fn of(solver: &Solver, always: &Always, heap: &Heap) -> Self {
-        let offered = solver.offered(heap);
-        let mut candidates = offered.candidates;
+        let offered = solver.candidates(heap);
+        let mut candidates = offered.list;
         candidates.sort_by_key(|candidate| (candidate.own, candidate.question));
         let mut seen = rustc_hash::FxHashSet::default();
         candidates.retain(|candidate| {
@@ -31,7 +31,7 @@ impl Opened {
             let pair = if yes <= no { (yes, no) } else { (no, yes) };
             seen.insert((pair.0.clone(), pair.1.clone()))
         });
-        let layout = &solver.ground.layout;
+        let layout = &solver.space.layout;
         let mut with = vec![Set::none(layout.kinds_in_all()); layout.kinds_in_all()];
         for candidate in &candidates {
             join(&mut with, &only(solver, &candidate.yes, &candidate.no));
@@ -56,15 +56,15 @@ pub(super) struct Always {
 
 impl Always {
     pub(super) fn of(solver: &Solver) -> Self {
-        let kinds = solver.ground.layout.kinds_in_all();
+        let kinds = solver.space.layout.kinds_in_all();
         let mut with = vec![Set::none(kinds); kinds];
         let mut varying = Set::none(kinds);
-        for (at, question) in solver.ground.questions.iter().enumerate() {
+        for (at, question) in solver.space.questions.iter().enumerate() {
             for some in &question.varying {
                 varying.add(some.kind);
             }
             let free = question.never.is_empty() && question.governed.is_empty();
-            if free && at < solver.ground.candidates {
+            if free && at < solver.space.candidates {
                 join(&mut with, &(question.yes.clone(), question.no.clone()));
             }
         }
@@ -73,7 +73,7 @@ impl Always {
 
     /// The fewest questions that any key of a heap has, and the most.
     pub(super) fn questions(&self, solver: &Solver, heap: &Heap) -> (u32, u32) {
-        let layout = &solver.ground.layout;
+        let layout = &solver.space.layout;
         let least = clique(&self.with, layout.kinds(heap)).saturating_sub(1);
         let varies = layout.kinds(heap).any(|kind| self.varying.has(kind));
         let most = if varies { u32::MAX } else { (layout.size(heap) as u32).saturating_sub(1) };
@@ -83,7 +83,7 @@ impl Always {
 
 /// The kinds that are on one side alone.
 fn only(solver: &Solver, yes: &Heap, no: &Heap) -> (Set, Set) {
-    let layout = &solver.ground.layout;
+    let layout = &solver.space.layout;
     let apart = |one: &Heap, other: &Heap| {
         let mut set = Set::none(layout.kinds_in_all());
         for kind in layout.kinds(one).filter(|kind| !layout.has(other, *kind)) {
@@ -123,15 +123,15 @@ pub(super) fn parted(
     heap: &Heap,
     question: usize,
 ) -> Option<(Heap, Heap, Effort)> {
-    let ground = &solver.ground;
-    let question = &ground.questions[question];
-    if ground.by_touch(question) && ground.bars_touch(heap) {
+    let space = &solver.space;
+    let question = &space.questions[question];
+    if space.by_touch(question) && space.bars_touch(heap) {
         return None;
     }
-    match ground.layout.ask(heap, question) {
+    match space.layout.ask(heap, question) {
         Asking::Parts(sides) if sides.parts_a_pair => {
-            let (yes, no) = ground.layout.take_sides(heap, question, &sides);
-            Some((yes, no, ground.layout.own(heap, question)))
+            let (yes, no) = space.layout.take_sides(heap, question, &sides);
+            Some((yes, no, space.layout.own(heap, question)))
         }
         _ => None,
     }

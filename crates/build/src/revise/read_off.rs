@@ -1,22 +1,22 @@
 //! The key that the search found, read off step by step.
 
-use super::laid::{From, Laid};
+use super::new_key::{From, NewKey};
 use super::old::Place;
 use super::opened::parted;
-use super::search::Search;
+use super::search::FewestChanges;
 use super::step::{On, Step};
 use crate::heap::Heap;
 
-impl Search<'_> {
+impl FewestChanges<'_> {
     /// The key that was found for a heap at a place.
-    pub(super) fn laid(&mut self, heap: &Heap, place: Place, changes: u32) -> Laid {
-        let end = Laid::End(heap.clone());
-        if self.solver.ground.layout.size(heap) < 2 {
+    pub(super) fn laid(&mut self, heap: &Heap, place: Place, changes: u32) -> NewKey {
+        let end = NewKey::End(heap.clone());
+        if self.solver.space.layout.size(heap) < 2 {
             return end;
         }
         let Some((changes, step)) = self.step(heap, place, changes) else { return end };
         let (question, from, places, own, after_yes) = match (step, place) {
-            (Step::Best, _) => return Laid::best(self.solver, heap),
+            (Step::Best, _) => return NewKey::best(self.solver, heap),
             (Step::Keep { after_yes }, Some(at)) => {
                 let here = &self.old.places[at];
                 let Some(question) = here.question else { return end };
@@ -42,6 +42,6 @@ impl Search<'_> {
         let after_no = changes - own - after_yes;
         let (yes, no) =
             (self.laid(&yes, places.0, after_yes), self.laid(&no, places.1, after_no));
-        Laid::join(heap, question, from, yes, no)
+        NewKey::join(heap, question, from, yes, no)
     }
 }

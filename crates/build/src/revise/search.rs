@@ -16,7 +16,7 @@ use crate::exact::{NEVER, Solver};
 use crate::heap::Heap;
 
 /// The search with what it remembers.
-pub(super) struct Search<'a> {
+pub(super) struct FewestChanges<'a> {
     pub(super) solver: &'a mut Solver,
     pub(super) old: &'a Old,
     always: Always,
@@ -53,7 +53,7 @@ struct Pair<'h> {
     no: (&'h Heap, Place),
 }
 
-impl<'a> Search<'a> {
+impl<'a> FewestChanges<'a> {
     pub(super) fn new(solver: &'a mut Solver, old: &'a Old, limit: u64) -> Self {
         let always = Always::of(solver);
         Self {
@@ -74,7 +74,7 @@ impl<'a> Search<'a> {
 
     /// Fewer changes than this are not possible.
     pub(super) fn least(&mut self, heap: &Heap, place: Place) -> u32 {
-        if self.solver.ground.layout.size(heap) < 2 {
+        if self.solver.space.layout.size(heap) < 2 {
             return self.old.size(place);
         }
         let key = (heap.clone(), place);
@@ -91,10 +91,10 @@ impl<'a> Search<'a> {
     fn least_by_counting(&self, heap: &Heap, place: Place) -> u32 {
         let (fewest, most) = self.always.questions(self.solver, heap);
         let size = self.old.size(place);
-        let ground = &self.solver.ground;
+        let space = &self.solver.space;
         let can_stay = |at: &usize| {
             self.old.places[*at].question.is_some_and(|question| {
-                ground.layout.smaller_side(heap, &ground.questions[question]) > 0
+                space.layout.smaller_side(heap, &space.questions[question]) > 0
             })
         };
         // Places are numbered from above: those below one follow it.
@@ -111,7 +111,7 @@ impl<'a> Search<'a> {
         place: Place,
         changes: u32,
     ) -> (Effort, Effort) {
-        if self.solver.ground.layout.size(heap) < 2 {
+        if self.solver.space.layout.size(heap) < 2 {
             let fine = changes >= self.old.size(place);
             return if fine { (0, 0) } else { (NEVER, NEVER) };
         }
@@ -197,7 +197,7 @@ impl<'a> Search<'a> {
         if let Some(size) = self.best_size.get(heap) {
             return *size;
         }
-        let sides = self.solver.choice(heap).and_then(|at| parted(self.solver, heap, at));
+        let sides = self.solver.incumbent(heap).and_then(|at| parted(self.solver, heap, at));
         let size =
             sides.map_or(0, |(yes, no, _)| 1 + self.best_size(&yes) + self.best_size(&no));
         self.best_size.insert(heap.clone(), size);

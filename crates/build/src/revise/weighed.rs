@@ -7,17 +7,17 @@ use num_traits::CheckedMul;
 use spinney_model::Share;
 
 use super::Revising;
-use super::laid::Laid;
+use super::new_key::NewKey;
 use super::old::Old;
-use super::search::Search;
+use super::search::FewestChanges;
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
-use crate::ground::Ground;
 use crate::heap::Heap;
+use crate::state_space::StateSpace;
 
 /// What was found of change and effort.
 pub(super) struct Weighed {
-    pub(super) chosen: Laid,
+    pub(super) chosen: NewKey,
     pub(super) changes: u32,
     pub(super) effort: Effort,
     pub(super) best: Effort,
@@ -37,15 +37,15 @@ pub(super) fn weigh(
 ) -> Weighed {
     let start = old.start();
     // Two keys that are there without a search: the best, and the old one as far as it goes.
-    let (best_changes, best_key) = Laid::best(solver, root).beside(solver, old, start);
+    let (best_changes, best_key) = NewKey::best(solver, root).beside(solver, old, start);
     let best = best_key.effort(solver);
     let best_sure = solver.known(root).0 == best;
-    let following = Laid::following(solver, old, root, start);
+    let following = NewKey::following(solver, old, root, start);
     let (following_changes, following) = following.beside(solver, old, start);
     let following_effort = following.effort(solver);
     let given = [(best_changes, best), (following_changes, following_effort)];
-    let allowed = allowed(&solver.ground, best, settings.loss);
-    let mut search = Search::new(solver, old, settings.budget.heaps);
+    let allowed = allowed(&solver.space, best, settings.loss);
+    let mut search = FewestChanges::new(solver, old, settings.budget.heaps);
     let mut curve = Curve::default();
     for changes in search.least(root, start)..=best_changes.max(following_changes) {
         let (lower, mut upper) = search.refine(root, start, changes, curve.before);
@@ -113,8 +113,8 @@ impl Curve {
 }
 
 /// The effort of a key that loses just so much a find against the best.
-fn allowed(ground: &Ground, best: Effort, loss: Share) -> Effort {
-    let more = loss.checked_mul(&Share::from_integer(ground.total_flow()));
+fn allowed(space: &StateSpace, best: Effort, loss: Share) -> Effort {
+    let more = loss.checked_mul(&Share::from_integer(space.total_flow()));
     // A loss beyond all numbers allows any key.
     let more = more.map_or(NEVER, |more| more.floor().to_integer().clamp(0, NEVER));
     best.saturating_add(more).min(NEVER - 1)

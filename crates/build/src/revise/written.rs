@@ -1,6 +1,6 @@
 //! Writes a revised key down: numbers, words that stay, what became of the old questions.
 //!
-//! The effort is added up once more on a ground that only the new key's own thresholds cut, as
+//! The effort is added up once more on a state space that only the new key's own thresholds cut, as
 //! a second opinion will read it.
 
 use std::collections::BTreeSet;
@@ -11,18 +11,18 @@ use spinney_model::{
     TaxonIx, Tradeoff, Wishes, Wording,
 };
 
-use super::laid::{From, Laid, LaidCouplet};
+use super::new_key::{From, NewCouplet, NewKey};
 use super::old::Old;
 use super::opened::parted;
 use super::weighed::Weighed;
 use super::{Revised, Revising};
+use crate::candidates::Candidate;
 use crate::exact::Solver;
 use crate::goals::Sum;
-use crate::ground::{Ground, Plan};
 use crate::heap::Asking;
-use crate::offer::Candidate;
-use crate::settle;
-use crate::tally::{self, Tally};
+use crate::in_full::{self, InFull};
+use crate::read_off;
+use crate::state_space::{Plan, StateSpace};
 
 /// Writes the result down.
 pub(super) struct Writing<'a> {
@@ -39,7 +39,7 @@ impl Writing<'_> {
         settings: Revising,
         wishes: &Wishes,
     ) -> Revised {
-        let ground = &self.solver.ground;
+        let space = &self.solver.space;
         let mut key = Key::default();
         let mut parts = Parts::default();
         self.lay(&weighed.chosen, None, &mut key, &mut parts);
@@ -48,8 +48,8 @@ impl Writing<'_> {
             ends(self.old).flat_map(|end| end.taxa.iter().copied()).collect();
         let gone: BTreeSet<String> =
             ends(self.old).flat_map(|end| end.unrecognised.iter().cloned()).collect();
-        let share = |effort| ground.scale.share(ground.goals.effort(effort));
-        let stopped = match (ground.scale.exact, weighed.sure) {
+        let share = |effort| space.denominator.share(space.goals.effort(effort));
+        let stopped = match (space.denominator.exact, weighed.sure) {
             (false, _) => Some(Stopped::Overflow),
             (true, false) => Some(Stopped::Budget),
             (true, true) => None,
@@ -59,7 +59,7 @@ impl Writing<'_> {
         let curve = weighed.curve.iter().map(|(changes, effort, proved)| Tradeoff {
             changes: *changes,
             effort: share(*effort),
-            proved: *proved && ground.scale.exact,
+            proved: *proved && space.denominator.exact,
         });
         let revision = Revision {
             changes: weighed.changes,
@@ -83,16 +83,16 @@ impl Writing<'_> {
     /// Numbers the new key: the first question is 1, each yes is followed at once.
     fn lay(
         &self,
-        laid: &Laid,
+        laid: &NewKey,
         back: Option<u32>,
         key: &mut Key,
         parts: &mut Parts,
     ) -> Destination {
         let couplet = match laid {
-            Laid::End(heap) => {
-                return Destination::End(End::of(self.solver.ground.taxa(heap)));
+            NewKey::End(heap) => {
+                return Destination::End(End::of(self.solver.space.taxa(heap)));
             }
-            Laid::Couplet(couplet) => couplet,
+            NewKey::Couplet(couplet) => couplet,
         };
         let at = key.couplets.len();
         let number = at as u32 + 1;
@@ -122,44 +122,45 @@ impl Writing<'_> {
     }
 
     /// What a question asks: an old one as it was, a new threshold midway.
-    fn ask(&self, couplet: &LaidCouplet) -> Ask {
-        let LaidCouplet { heap, question, from, .. } = couplet;
-        let ask = self.solver.ground.questions[*question].ask.clone();
+    fn ask(&self, couplet: &NewCouplet) -> Ask {
+        let NewCouplet { heap, question, from, .. } = couplet;
+        let ask = self.solver.space.questions[*question].ask.clone();
         let sides = parted(self.solver, heap, *question);
         let (From::Added | From::Rewritten(_), Some((yes, no, own))) = (from, sides) else {
             return ask;
         };
         let question = *question;
         let chosen = Candidate { question, yes, no, own, yes_lower: 0, no_lower: 0, guess: 0 };
-        settle::worded(self.solver, heap, &chosen)
+        read_off::worded(self.solver, heap, &chosen)
     }
 
-    /// The effort of the new key on a ground that only its own thresholds cut.
+    /// The effort of the new key on a state space that only its own thresholds cut.
     fn claim(&self, key: &Key, wishes: &Wishes, heaps: u64) -> Claim {
         let asks = key.couplets.iter().filter_map(|couplet| couplet.ask.clone());
         let plan = Plan { kept: asks.collect(), ..Plan::default() };
-        let ground = Ground::lay(self.matrix, &plan);
+        let space = StateSpace::lay(self.matrix, &plan);
         let mut walked = (0, 0, 0);
-        let mut open = vec![(Destination::Couplet(1), ground.root(), 0)];
+        let mut open = vec![(Destination::Couplet(1), space.root(), 0)];
         while let Some((destination, heap, steps)) = open.pop() {
             let Destination::Couplet(number) = destination else { continue };
             let Some(couplet) = key.couplets.get(number as usize - 1) else { continue };
-            let asking = couplet.ask.as_ref().and_then(|ask| ground.asking(ask));
+            let asking = couplet.ask.as_ref().and_then(|ask| space.asking(ask));
             let question = asking.expect("every question of a new key was laid out");
-            let Asking::Parts(sides) = ground.layout.ask(&heap, question) else { continue };
-            walked.0 += ground.layout.own(&heap, question);
-            walked.1 += ground.flow(&heap);
+            let Asking::Parts(sides) = space.layout.ask(&heap, question) else { continue };
+            walked.0 += space.layout.own(&heap, question);
+            walked.1 += space.flow(&heap);
             walked.2 = walked.2.max(steps + 1);
-            let (yes, no) = ground.layout.take_sides(&heap, question, &sides);
+            let (yes, no) = space.layout.take_sides(&heap, question, &sides);
             open.push((couplet.yes.clone(), yes, steps + 1));
             open.push((couplet.no.clone(), no, steps + 1));
         }
-        let tally = (!ground.scale.exact).then(|| Tally::of(&ground, &ground.root(), key, 1));
-        let (total, mean_questions) = match tally {
-            Some(tally) => (tally.share(Sum::Effort), tally.mean_questions(&ground)),
+        let in_full =
+            (!space.denominator.exact).then(|| InFull::of(&space, &space.root(), key, 1));
+        let (total, mean_questions) = match in_full {
+            Some(in_full) => (in_full.share(Sum::Effort), in_full.mean_questions(&space)),
             None => (
-                ground.scale.share(ground.goals.effort(walked.0)),
-                ground.scale.mean(walked.1, ground.total_flow()),
+                space.denominator.share(space.goals.effort(walked.0)),
+                space.denominator.mean(walked.1, space.total_flow()),
             ),
         };
         Claim {
@@ -167,14 +168,18 @@ impl Writing<'_> {
             lower_bound: Share::zero(),
             mean_questions,
             longest: walked.2,
-            stopped: Some(if ground.scale.exact { Stopped::Budget } else { Stopped::Overflow }),
+            stopped: Some(if space.denominator.exact {
+                Stopped::Budget
+            } else {
+                Stopped::Overflow
+            }),
             heaps,
             kept: None,
             wishes: wishes.clone(),
             reached: Vec::new(),
             prices: Vec::new(),
             within: Vec::new(),
-            touching: tally::touching(&ground, key),
+            touching: in_full::touching(&space, key),
             certificate: None,
         }
     }

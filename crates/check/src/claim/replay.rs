@@ -48,37 +48,37 @@ pub(super) fn replay(seen: &Seen<'_>, claim: &Claim) -> Replayed {
         return nothing(parts);
     }
     let Some((root, whole)) = Node::root(seen.values) else { return nothing(parts) };
-    let mut search = Search {
+    let mut replay = Replay {
         values: seen.values,
         left_out: seen.left_out,
         order: &claim.wishes.order,
         allow_touch: claim.wishes.allow_touch,
         measures: Measures::of(seen.matrix, &parts),
-        seen: BTreeMap::new(),
+        memo: BTreeMap::new(),
         most_nodes: seen.settings.replay_nodes,
         work: 0,
     };
-    let front = search.with_kept(root, &claim.wishes.kept);
+    let front = replay.with_kept(root, &claim.wishes.kept);
     let best = front.and_then(|front| front.best()).map(|best| {
         let numbers = parts.iter().zip(best);
         numbers.map(|(part, number)| part.share(number, whole)).collect()
     });
-    Replayed { nodes: search.seen.len(), best, parts }
+    Replayed { nodes: replay.memo.len(), best, parts }
 }
 
-struct Search<'a> {
+struct Replay<'a> {
     values: &'a Values<'a>,
     left_out: &'a BTreeSet<CharacterIx>,
     order: &'a [CharacterIx],
     allow_touch: bool,
     measures: Measures<'a>,
     /// What is best below a node, by the node and the words that were met before it.
-    seen: BTreeMap<(Node, u128), Rc<Front>>,
+    memo: BTreeMap<(Node, u128), Rc<Front>>,
     most_nodes: usize,
     work: usize,
 }
 
-impl Search<'_> {
+impl Replay<'_> {
     /// The best below a node at which questions are to be kept; None: too much to look at, or one
     /// of them cannot be asked.
     fn with_kept(&mut self, root: Node, kept: &[Kept]) -> Option<Rc<Front>> {
@@ -117,10 +117,10 @@ impl Search<'_> {
 
     fn best(&mut self, node: &Node, met: u128) -> Option<Rc<Front>> {
         let name = (node.clone(), met);
-        if let Some(known) = self.seen.get(&name) {
+        if let Some(known) = self.memo.get(&name) {
             return Some(Rc::clone(known));
         }
-        if self.seen.len() >= self.most_nodes {
+        if self.memo.len() >= self.most_nodes {
             return None;
         }
         let asks = self.admissible(node)?;
@@ -136,7 +136,7 @@ impl Search<'_> {
             front.add_all(&self.measures, &own, &yes, &no)?;
         }
         let front = Rc::new(front);
-        self.seen.insert(name, Rc::clone(&front));
+        self.memo.insert(name, Rc::clone(&front));
         Some(front)
     }
 

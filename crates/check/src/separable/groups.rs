@@ -25,7 +25,7 @@ pub(super) fn complete(values: &Values<'_>, pairs: &Pairs) -> (Vec<Vec<usize>>, 
         groups.truncate(MOST_GROUPS);
         return (groups, all);
     }
-    let mut search = Search { pairs, groups: Vec::new(), steps: 0 };
+    let mut search = Grouping { pairs, groups: Vec::new(), steps: 0 };
     let with: Vec<usize> =
         (0..pairs.kinds()).filter(|t| pairs.company(*t).next().is_some()).collect();
     let mut here = Bits::none(pairs.kinds());
@@ -90,13 +90,13 @@ fn parted(values: &Values<'_>, pairs: &Pairs, group: &[usize]) -> bool {
     })
 }
 
-struct Search<'p> {
+struct Grouping<'p> {
     pairs: &'p Pairs,
     groups: Vec<Vec<usize>>,
     steps: usize,
 }
 
-impl Search<'_> {
+impl Grouping<'_> {
     /// Grows a group by every kind that is never parted from all of it. `open` may still
     /// join; `done` could join but its groups are already listed.
     fn grow(&mut self, group: &mut Vec<usize>, mut open: Bits, mut done: Bits) {

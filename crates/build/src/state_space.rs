@@ -1,13 +1,13 @@
 //! The matrix made ready: cells as masks, shares as whole numbers, questions as bit sets.
 //!
 //! Only cells that vary, or are unknown, need room in a node; a fixed cell is in the question's
-//! own sets. From `Matrix` to [`Ground`]; nothing is decided here.
+//! own sets. From `Matrix` to [`StateSpace`]; nothing is decided here.
 
 use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{Ask, Asked, CharacterIx, Early, Goal, Matrix, Quantity, StateIx, TaxonIx};
 
-use crate::cost::{self, Effort, Scale, Shares};
+use crate::cost::{self, CommonDenominator, Effort, Shares};
 use crate::goals::{self, Goals, Sum};
 use crate::heap::{Asking, Heap, Layout, Remains};
 use crate::set::Set;
@@ -18,10 +18,10 @@ use held::{Held, hold, shares_of};
 mod held;
 
 /// The matrix made ready.
-pub(crate) struct Ground {
+pub(crate) struct StateSpace {
     pub(crate) matrix: Matrix,
     pub(crate) layout: Layout,
-    pub(crate) scale: Scale,
+    pub(crate) denominator: CommonDenominator,
     /// Candidate questions in the order of ties, then those that only a person asks.
     pub(crate) questions: Vec<Question>,
     /// How many of them are candidates.
@@ -48,7 +48,7 @@ pub(crate) struct Ground {
     pub(crate) words: Vec<String>,
 }
 
-/// What lays the ground beside the matrix.
+/// What lays the state space beside the matrix.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub(crate) struct Plan {
     /// A person's own questions, which need not be candidates.
@@ -113,7 +113,7 @@ enum Applies {
     Within(Vec<(usize, u64)>),
 }
 
-impl Ground {
+impl StateSpace {
     /// Lays the matrix out.
     pub(crate) fn lay(matrix: &Matrix, plan: &Plan) -> Self {
         let kept = &plan.kept;
@@ -150,15 +150,15 @@ impl Ground {
         let longest: usize = columns.iter().map(|column| column.asks.len()).sum();
         let longest = longest + kept.len() + 1;
         let whole = cost::whole(&shares, longest, plan.round);
-        let scale = whole.scale;
+        let denominator = whole.denominator;
         layout.weigh(whole, &shares);
         let root = layout.whole();
         let all: Effort = layout.kinds(&root).map(|kind| layout.flow(&root, kind)).sum();
         let (goals, too_large) = Goals::pack(&plan.goals, all, longest as Effort);
-        let mut ground = Self {
+        let mut space = Self {
             matrix: matrix.clone(),
             layout,
-            scale,
+            denominator,
             questions: Vec::new(),
             candidates: 0,
             cheapest: 1,
@@ -172,15 +172,14 @@ impl Ground {
             allow_touch: plan.allow_touch,
             words: Vec::new(),
         };
-        ground.ask_everything(&columns, &held, plan);
-        let counts_words = ground.goals.order.contains(&Goal::EvenTeaching);
-        let words = counts_words.then_some(ground.words.len());
-        ground.any_question =
-            !counts_words && ground.order.is_empty() && plan.without.is_empty();
-        let limited = ground.goals.order.contains(&Goal::ShortestLongestPath);
-        ground.layout.make_room(limited, words);
-        ground.layout.make_room_for_early(&plan.early);
-        ground
+        space.ask_everything(&columns, &held, plan);
+        let counts_words = space.goals.order.contains(&Goal::EvenTeaching);
+        let words = counts_words.then_some(space.words.len());
+        space.any_question = !counts_words && space.order.is_empty() && plan.without.is_empty();
+        let limited = space.goals.order.contains(&Goal::ShortestLongestPath);
+        space.layout.make_room(limited, words);
+        space.layout.make_room_for_early(&plan.early);
+        space
     }
 
     fn ask_everything(&mut self, columns: &[Column], held: &[Vec<Held>], plan: &Plan) {

@@ -18,20 +18,20 @@ use crate::heap::Heap;
 
 /// A new key over a heap.
 #[derive(Clone)]
-pub(super) enum Laid {
+pub(super) enum NewKey {
     End(Heap),
-    Couplet(Box<LaidCouplet>),
+    Couplet(Box<NewCouplet>),
 }
 
 /// A question of the new key.
 #[derive(Clone)]
-pub(super) struct LaidCouplet {
+pub(super) struct NewCouplet {
     pub(super) heap: Heap,
-    /// Its number in the ground.
+    /// Its number in the state space.
     pub(super) question: usize,
     pub(super) from: From,
-    pub(super) yes: Laid,
-    pub(super) no: Laid,
+    pub(super) yes: NewKey,
+    pub(super) no: NewKey,
     /// How many questions there are from here on.
     pub(super) size: u32,
 }
@@ -44,11 +44,11 @@ pub(super) enum From {
     Added,
 }
 
-impl Laid {
+impl NewKey {
     pub(super) fn join(heap: &Heap, question: usize, from: From, yes: Self, no: Self) -> Self {
         let size = 1 + yes.size() + no.size();
         let heap = heap.clone();
-        Self::Couplet(Box::new(LaidCouplet { heap, question, from, yes, no, size }))
+        Self::Couplet(Box::new(NewCouplet { heap, question, from, yes, no, size }))
     }
 
     pub(super) fn size(&self) -> u32 {
@@ -68,14 +68,14 @@ impl Laid {
 
     pub(super) fn effort(&self, solver: &Solver) -> Effort {
         let Self::Couplet(couplet) = self else { return 0 };
-        let question = &solver.ground.questions[couplet.question];
-        let own = solver.ground.layout.own(&couplet.heap, question);
+        let question = &solver.space.questions[couplet.question];
+        let own = solver.space.layout.own(&couplet.heap, question);
         own + couplet.yes.effort(solver) + couplet.no.effort(solver)
     }
 
     /// The best key of a heap that the solver found, all of it new.
     pub(super) fn best(solver: &Solver, heap: &Heap) -> Self {
-        let choice = solver.choice(heap);
+        let choice = solver.incumbent(heap);
         let choice = choice.or_else(|| first_offered(solver, heap));
         let Some(question) = choice else { return Self::End(heap.clone()) };
         let Some((yes, no, _)) = parted(solver, heap, question) else {
@@ -91,7 +91,7 @@ impl Laid {
             solver.refine(heap, 0, crate::exact::NEVER);
             return Self::best(solver, heap);
         };
-        if solver.ground.layout.size(heap) < 2 {
+        if solver.space.layout.size(heap) < 2 {
             return Self::End(heap.clone());
         }
         let here = &old.places[at];
@@ -120,10 +120,10 @@ impl Laid {
 
 /// The first question that a heap could be asked, where nothing was chosen yet.
 fn first_offered(solver: &Solver, heap: &Heap) -> Option<usize> {
-    if solver.ground.layout.size(heap) < 2 {
+    if solver.space.layout.size(heap) < 2 {
         return None;
     }
-    let candidates = solver.offered(heap).candidates;
+    let candidates = solver.candidates(heap).list;
     candidates.into_iter().min_by_key(|other| other.promise()).map(|best| best.question)
 }
 
@@ -131,7 +131,7 @@ struct Comparison<'a> {
     solver: &'a Solver,
     old: &'a Old,
     /// By the couplet's address: the new key stands still while it is compared.
-    seen: FxHashMap<(*const LaidCouplet, usize), u32>,
+    seen: FxHashMap<(*const NewCouplet, usize), u32>,
 }
 
 /// What becomes of a question of the new key, or of the old one at its place.
@@ -144,14 +144,14 @@ enum Turn {
 }
 
 impl Comparison<'_> {
-    fn distance(&mut self, new: &Laid, place: Place) -> u32 {
+    fn distance(&mut self, new: &NewKey, place: Place) -> u32 {
         match (new, place) {
-            (Laid::Couplet(couplet), Some(at)) => self.distance_at(couplet, at),
+            (NewKey::Couplet(couplet), Some(at)) => self.distance_at(couplet, at),
             _ => new.size() + self.old.size(place),
         }
     }
 
-    fn distance_at(&mut self, couplet: &LaidCouplet, at: usize) -> u32 {
+    fn distance_at(&mut self, couplet: &NewCouplet, at: usize) -> u32 {
         let name = (&raw const *couplet, at);
         if let Some(distance) = self.seen.get(&name) {
             return *distance;
@@ -163,7 +163,7 @@ impl Comparison<'_> {
         distance
     }
 
-    fn turns(&self, couplet: &LaidCouplet, at: usize) -> Vec<Turn> {
+    fn turns(&self, couplet: &NewCouplet, at: usize) -> Vec<Turn> {
         let kept = self.same(couplet, at).map(|crossed| Turn::Kept { crossed });
         let others = [
             Turn::Rewritten { crossed: false },
@@ -177,10 +177,10 @@ impl Comparison<'_> {
     }
 
     /// Whether the old question is asked, and whether its answers are exchanged.
-    fn same(&self, couplet: &LaidCouplet, at: usize) -> Option<bool> {
+    fn same(&self, couplet: &NewCouplet, at: usize) -> Option<bool> {
         let question = self.old.places[at].question?;
-        let ground = &self.solver.ground;
-        let character = |at: usize| ground.questions[at].ask.character;
+        let space = &self.solver.space;
+        let character = |at: usize| space.questions[at].ask.character;
         if character(question) != character(couplet.question) {
             return None;
         }
@@ -191,7 +191,7 @@ impl Comparison<'_> {
         (straight || crossed).then_some(!straight)
     }
 
-    fn with(&mut self, couplet: &LaidCouplet, at: usize, turn: Turn) -> u32 {
+    fn with(&mut self, couplet: &NewCouplet, at: usize, turn: Turn) -> u32 {
         match turn {
             Turn::Kept { crossed } | Turn::Rewritten { crossed } => {
                 let (yes, no) = self.below(at, crossed);
@@ -217,14 +217,14 @@ impl Comparison<'_> {
     }
 
     /// The new key again, each question with where it comes from.
-    fn traced(&mut self, new: &Laid, place: Place) -> Laid {
+    fn traced(&mut self, new: &NewKey, place: Place) -> NewKey {
         match (new, place) {
-            (Laid::Couplet(couplet), Some(at)) => self.traced_at(couplet, at),
+            (NewKey::Couplet(couplet), Some(at)) => self.traced_at(couplet, at),
             _ => new.all_added(),
         }
     }
 
-    fn traced_at(&mut self, couplet: &LaidCouplet, at: usize) -> Laid {
+    fn traced_at(&mut self, couplet: &NewCouplet, at: usize) -> NewKey {
         let mut best = (u32::MAX, Turn::Rewritten { crossed: false });
         for turn in self.turns(couplet, at) {
             let distance = self.with(couplet, at, turn);
@@ -232,19 +232,19 @@ impl Comparison<'_> {
                 best = (distance, turn);
             }
         }
-        let LaidCouplet { heap, question, .. } = couplet;
+        let NewCouplet { heap, question, .. } = couplet;
         match best.1 {
             Turn::Kept { crossed } => {
                 let (yes, no) = couplet.sides(!crossed);
                 let (old_yes, old_no) = self.below(at, false);
                 let old = self.old.places[at].question.unwrap_or(*question);
                 let (yes, no) = (self.traced(yes, old_yes), self.traced(no, old_no));
-                Laid::join(heap, old, From::Kept(at), yes, no)
+                NewKey::join(heap, old, From::Kept(at), yes, no)
             }
             Turn::Rewritten { crossed } => {
                 let (yes, no) = self.below(at, crossed);
                 let (yes, no) = (self.traced(&couplet.yes, yes), self.traced(&couplet.no, no));
-                Laid::join(heap, *question, From::Rewritten(at), yes, no)
+                NewKey::join(heap, *question, From::Rewritten(at), yes, no)
             }
             Turn::Struck { yes } => match self.below(at, !yes).0 {
                 Some(on) => self.traced_at(couplet, on),
@@ -254,20 +254,20 @@ impl Comparison<'_> {
                 let on = |side| if side { Some(at) } else { None };
                 let (of_yes, of_no) =
                     (self.traced(&couplet.yes, on(yes)), self.traced(&couplet.no, on(!yes)));
-                Laid::join(heap, *question, From::Added, of_yes, of_no)
+                NewKey::join(heap, *question, From::Added, of_yes, of_no)
             }
         }
     }
 }
 
-impl LaidCouplet {
-    fn all_added(&self) -> Laid {
+impl NewCouplet {
+    fn all_added(&self) -> NewKey {
         let (yes, no) = (self.yes.all_added(), self.no.all_added());
-        Laid::join(&self.heap, self.question, From::Added, yes, no)
+        NewKey::join(&self.heap, self.question, From::Added, yes, no)
     }
 
     /// The yes side and the no side, or the other way round.
-    fn sides(&self, yes_first: bool) -> (&Laid, &Laid) {
+    fn sides(&self, yes_first: bool) -> (&NewKey, &NewKey) {
         if yes_first { (&self.yes, &self.no) } else { (&self.no, &self.yes) }
     }
 }

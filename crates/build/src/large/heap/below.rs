@@ -1,14 +1,14 @@
-//! The field that an answer leaves, made from the field above it.
+//! The large heap that an answer leaves, made from the large heap above it.
 
 use rustc_hash::FxHashMap;
 use spinney_model::CharacterIx;
 
-use super::{Asked, Both, Field, SHARE, has_bit, set_bit, within};
+use super::{Both, LargeHeap, LargeQuestion, SHARE, has_bit, set_bit, within};
 use crate::cost::Effort;
-use crate::ground::{Ground, Question};
 use crate::heap::Remains;
+use crate::state_space::{Question, StateSpace};
 
-/// Where the kinds of the field above stand here.
+/// Where the kinds of the large heap above stand here.
 struct Moved {
     /// By their place above: their place here, or [`GONE`].
     place: Vec<u32>,
@@ -24,9 +24,9 @@ type Cut = FxHashMap<u32, Remains>;
 /// Questions that do the same for good: what they do, and the place of the cheapest.
 type Same = FxHashMap<(Option<CharacterIx>, Vec<u64>), usize>;
 
-impl Field {
+impl LargeHeap {
     /// The heap that an answer leaves.
-    pub(crate) fn side(&self, ground: &Ground, at: usize, yes: bool) -> Self {
+    pub(crate) fn side(&self, space: &StateSpace, at: usize, yes: bool) -> Self {
         let asked = &self.asks[at];
         let base = 3 * self.words * at + if yes { self.words } else { 0 };
         let gone = &self.bits[base..base + self.words];
@@ -59,11 +59,11 @@ impl Field {
             left: Vec::new(),
             levels: Vec::new(),
         };
-        let cut = side.take_left(self, ground, asked, yes, &moved);
+        let cut = side.take_left(self, space, asked, yes, &moved);
         let mut same = Same::default();
         for (other, bits) in self.asks.iter().zip(self.bits.chunks_exact(3 * self.words)) {
             if other.question != asked.question {
-                side.take(self, ground, (other, bits), &moved, &cut, &mut same);
+                side.take(self, space, (other, bits), &moved, &cut, &mut same);
             }
         }
         side.put_in_order();
@@ -77,12 +77,12 @@ impl Field {
     fn take_left(
         &mut self,
         above: &Self,
-        ground: &Ground,
-        asked: &Asked,
+        space: &StateSpace,
+        asked: &LargeQuestion,
         yes: bool,
         moved: &Moved,
     ) -> Cut {
-        let varying = &ground.questions[asked.question as usize].varying;
+        let varying = &space.questions[asked.question as usize].varying;
         let mut cut = Cut::default();
         for (slot, kind, remains) in &above.left {
             let here = moved.place[*kind as usize];
@@ -107,8 +107,8 @@ impl Field {
     fn take(
         &mut self,
         above: &Self,
-        ground: &Ground,
-        (asked, bits): (&Asked, &[u64]),
+        space: &StateSpace,
+        (asked, bits): (&LargeQuestion, &[u64]),
         moved: &Moved,
         cut: &Cut,
         same: &mut Same,
@@ -120,14 +120,14 @@ impl Field {
         for (set, old) in bits.chunks_exact(above.words).enumerate() {
             gather(&mut here[set * words..(set + 1) * words], old, &moved.from);
         }
-        let question = &ground.questions[asked.question as usize];
+        let question = &space.questions[asked.question as usize];
         let mut both: Vec<Both> = Vec::new();
         for one in &asked.both {
             let kind = moved.place[one.kind as usize];
             if kind == GONE {
                 continue;
             }
-            match shares_now(ground, question, above.kinds[one.kind as usize], cut) {
+            match shares_now(space, question, above.kinds[one.kind as usize], cut) {
                 None => both.push(Both { kind, ..*one }),
                 Some((_, 0)) => set_bit(&mut here[..words], kind),
                 Some((0, _)) => set_bit(&mut here[words..2 * words], kind),
@@ -143,7 +143,7 @@ impl Field {
             self.bits.truncate(start);
             return;
         }
-        self.asks.push(Asked { both, ..*asked });
+        self.asks.push(LargeQuestion { both, ..*asked });
     }
 
     /// Kinds whose governors the cut cells settle are no longer in the way, whose set of kinds
@@ -182,7 +182,7 @@ impl Field {
         &mut self,
         start: usize,
         question: &Question,
-        asked: &Asked,
+        asked: &LargeQuestion,
         both: &[Both],
         same: &mut Same,
     ) -> bool {
@@ -203,7 +203,7 @@ impl Field {
             return false;
         };
         if asked.cost < self.asks[other].cost {
-            self.asks[other] = Asked { both: Vec::new(), ..*asked };
+            self.asks[other] = LargeQuestion { both: Vec::new(), ..*asked };
             self.bits.copy_within(start.., 3 * words * other);
         }
         true
@@ -212,7 +212,7 @@ impl Field {
 
 /// The shares of a kind on both sides of a question, if its cell was cut.
 fn shares_now(
-    ground: &Ground,
+    space: &StateSpace,
     question: &Question,
     kind: u32,
     cut: &Cut,
@@ -220,11 +220,11 @@ fn shares_now(
     if cut.is_empty() {
         return None;
     }
-    let of_kind = |varying: &crate::ground::Varying| varying.kind;
+    let of_kind = |varying: &crate::state_space::Varying| varying.kind;
     let at = question.varying.binary_search_by_key(&(kind as usize), of_kind).ok()?;
     let varying = &question.varying[at];
     let remains = cut.get(&(varying.slot as u32))?;
-    Some(ground.layout.shares(varying.slot, *remains, varying.yes))
+    Some(space.layout.shares(varying.slot, *remains, varying.yes))
 }
 
 /// The bits of the kinds that stay, side by side.

@@ -11,12 +11,12 @@ use spinney_model::{Destination, Instrument, Key, Share};
 
 use crate::cost::{self, Effort, FLOW_BITS};
 use crate::goals::{self, Sum};
-use crate::ground::{Ground, Question};
 use crate::heap::{Asking, Heap};
+use crate::state_space::{Question, StateSpace};
 
 /// What a key takes, true to the last digit.
 #[derive(Clone, Debug, Default)]
-pub(crate) struct Tally {
+pub(crate) struct InFull {
     effort: BigRational,
     steps: BigRational,
     misread: BigRational,
@@ -26,18 +26,18 @@ pub(crate) struct Tally {
 
 /// The numbers of a key's questions that are answered by touch while a kind with a caution is
 /// present, rising.
-pub(crate) fn touching(ground: &Ground, key: &Key) -> Vec<u32> {
-    let layout = &ground.layout;
+pub(crate) fn touching(space: &StateSpace, key: &Key) -> Vec<u32> {
+    let layout = &space.layout;
     let mut touching = Vec::new();
-    let mut open = vec![(Destination::Couplet(1), ground.root())];
+    let mut open = vec![(Destination::Couplet(1), space.root())];
     while let Some((destination, heap)) = open.pop() {
         let Destination::Couplet(number) = destination else { continue };
         let Some(couplet) = key.couplets.get((number - 1) as usize) else { continue };
-        let Some(question) = couplet.ask.as_ref().and_then(|ask| ground.asking(ask)) else {
+        let Some(question) = couplet.ask.as_ref().and_then(|ask| space.asking(ask)) else {
             continue;
         };
-        let cautioned = |kind: usize| ground.matrix.taxa()[kind].caution.is_some();
-        if ground.by_touch(question) && layout.kinds(&heap).any(cautioned) {
+        let cautioned = |kind: usize| space.matrix.taxa()[kind].caution.is_some();
+        if space.by_touch(question) && layout.kinds(&heap).any(cautioned) {
             touching.push(number);
         }
         let Asking::Parts(sides) = layout.ask(&heap, question) else { continue };
@@ -51,10 +51,10 @@ pub(crate) fn touching(ground: &Ground, key: &Key) -> Vec<u32> {
 /// A kind that is present, with its true flow.
 type Flow = (usize, BigRational);
 
-impl Tally {
+impl InFull {
     /// Adds up the key from a couplet on, at which this heap stands.
-    pub(crate) fn of(ground: &Ground, heap: &Heap, key: &Key, from: u32) -> Self {
-        let layout = &ground.layout;
+    pub(crate) fn of(space: &StateSpace, heap: &Heap, key: &Key, from: u32) -> Self {
+        let layout = &space.layout;
         // A kind by itself: its numbers stay short until all are added up at the end.
         let mut of_kind = vec![Self::default(); layout.kinds_in_all()];
         let first: Vec<Flow> =
@@ -64,16 +64,16 @@ impl Tally {
             let Destination::Couplet(number) = destination else { continue };
             // Couplets of a key of ours stand in the order of their numbers.
             let Some(couplet) = key.couplets.get((number - 1) as usize) else { continue };
-            let Some(question) = couplet.ask.as_ref().and_then(|ask| ground.asking(ask)) else {
+            let Some(question) = couplet.ask.as_ref().and_then(|ask| space.asking(ask)) else {
                 continue;
             };
             let Asking::Parts(sides) = layout.ask(&heap, question) else { continue };
             let new_words = layout.new_words(&heap, &question.words);
             for (kind, flow) in &flows {
-                of_kind[*kind].add(ground, question, new_words, *kind, flow);
+                of_kind[*kind].add(space, question, new_words, *kind, flow);
             }
             let (yes, no) = layout.take_sides(&heap, question, &sides);
-            let (on_yes, on_no) = part(ground, &heap, question, flows, (&yes, &no));
+            let (on_yes, on_no) = part(space, &heap, question, flows, (&yes, &no));
             open.push((couplet.yes.clone(), yes, on_yes));
             open.push((couplet.no.clone(), no, on_no));
         }
@@ -82,17 +82,17 @@ impl Tally {
 
     fn add(
         &mut self,
-        ground: &Ground,
+        space: &StateSpace,
         question: &Question,
         new: u32,
         kind: usize,
         flow: &BigRational,
     ) {
         let times = |count: Effort| flow * BigInt::from(count);
-        let character = ground.matrix.character(question.ask.character);
+        let character = space.matrix.character(question.ask.character);
         self.effort += times(cost::steps(character));
         self.steps += flow;
-        if ground.goals.order.len() == 1 {
+        if space.goals.order.len() == 1 {
             return;
         }
         let usual = goals::read_right(character);
@@ -125,8 +125,8 @@ impl Tally {
     }
 
     /// Questions that a find takes on average.
-    pub(crate) fn mean_questions(&self, ground: &Ground) -> Share {
-        let weights = ground.matrix.taxa().iter().map(|taxon| long(taxon.weight));
+    pub(crate) fn mean_questions(&self, space: &StateSpace) -> Share {
+        let weights = space.matrix.taxa().iter().map(|taxon| long(taxon.weight));
         let weights = weights.fold(BigRational::zero(), |all, weight| all + weight);
         if weights.is_zero() {
             return Share::zero();
@@ -143,13 +143,13 @@ impl Tally {
 
 /// The true flows on the two sides of a question.
 fn part(
-    ground: &Ground,
+    space: &StateSpace,
     heap: &Heap,
     question: &Question,
     flows: Vec<Flow>,
     (yes, no): (&Heap, &Heap),
 ) -> (Vec<Flow>, Vec<Flow>) {
-    let layout = &ground.layout;
+    let layout = &space.layout;
     let (mut on_yes, mut on_no) = (Vec::new(), Vec::new());
     for (kind, flow) in flows {
         match (layout.has(yes, kind), layout.has(no, kind)) {

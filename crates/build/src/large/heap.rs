@@ -2,7 +2,7 @@
 //!
 //! The same heap as in `heap`, but flows are 64-bit numbers, **rounded down** wherever a varying
 //! kind is shared out, so that whatever is a bound for them is a bound for the true ones; and a
-//! field is made from the field above it, so that it shrinks with its kinds. A question that
+//! large heap is made from the large heap above it, so that it shrinks with its kinds. A question that
 //! all kinds answer alike never parts any of them again and is left out; of several on which no
 //! kind varies and which split alike, the cheapest stays.
 
@@ -18,14 +18,14 @@ const SHARE: u32 = 24;
 const FLOW: u32 = 40;
 
 /// A heap laid out for speed.
-pub(crate) struct Field {
+pub(crate) struct LargeHeap {
     /// The kinds, by their place in the matrix.
     pub(crate) kinds: Vec<u32>,
     pub(crate) flows: Vec<u64>,
     words: usize,
     /// Per question the kinds wholly on yes, wholly on no, and in the way: `words` each.
     bits: Vec<u64>,
-    pub(crate) asks: Vec<Asked>,
+    pub(crate) asks: Vec<LargeQuestion>,
     /// What is left of varying cells, where another question than the one that cuts them can
     /// depend on it: the slot, the kind by its place here, and what is left.
     left: Vec<(u32, u32, Remains)>,
@@ -37,7 +37,7 @@ pub(crate) struct Field {
 
 /// A question that can still be asked, here or below.
 #[derive(Clone)]
-pub(crate) struct Asked {
+pub(crate) struct LargeQuestion {
     pub(crate) question: u32,
     pub(crate) cost: u64,
     /// Kinds that go both ways.
@@ -51,7 +51,7 @@ struct Both {
     no: u32,
 }
 
-/// Between flows of fields and flows of heaps.
+/// Between flows of large heaps and flows of heaps.
 #[derive(Clone, Copy)]
 pub(crate) struct Units {
     /// How far flows of heaps are moved to the left, or, below zero, to the right.
@@ -76,7 +76,7 @@ impl Units {
 /// A side of a question as flows: how many kinds with each.
 pub(crate) type Flows = smallvec::SmallVec<[(u64, u32); 24]>;
 
-impl Field {
+impl LargeHeap {
     /// Sorts the kinds into levels of equal flow.
     fn put_in_order(&mut self) {
         let mut grouped = vec![false; self.kinds.len()];
@@ -109,7 +109,7 @@ impl Field {
     pub(crate) fn split_off(&self) -> usize {
         let count = |words: &[u64]| words.iter().map(|word| word.count_ones()).sum::<u32>();
         let sets = self.bits.chunks_exact(3 * self.words);
-        let smaller = |(set, asked): (&[u64], &Asked)| {
+        let smaller = |(set, asked): (&[u64], &LargeQuestion)| {
             let (yes, no) = (&set[..self.words], &set[self.words..2 * self.words]);
             count(yes).min(count(no)) as usize + asked.both.len()
         };

@@ -7,11 +7,11 @@
 use crate::exact::{Known, Solver};
 use spinney_model::Matrix;
 
-use crate::ground::{Ground, Question};
+use crate::candidates::Candidate;
 use crate::heap::Heap;
-use crate::offer::Candidate;
 use crate::set::Set;
 use crate::split;
+use crate::state_space::{Question, StateSpace};
 
 /// Mebibytes that the program may take unless somebody says otherwise.
 pub const USUAL_MEMORY: u64 = spinney_model::limits::SEARCH >> 20;
@@ -32,12 +32,12 @@ pub fn memory_wanted(matrix: &Matrix) -> u64 {
 /// Sets of kinds that a question holds: yes, no, never, words.
 const SETS: usize = 4;
 
-/// Room for one search.
+/// MemoryBudget for one search.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Room {
+pub(crate) struct MemoryBudget {
     /// What may be filled, in bytes.
     most: u64,
-    ground: u64,
+    space: u64,
     /// What heaps under way were offered.
     held: u64,
     /// Whether only the most promising questions of a heap are kept where all would fill too
@@ -51,15 +51,15 @@ const GROWING: u64 = 3;
 /// Questions that every heap is offered at least, however little room there is.
 const FEWEST: usize = 8;
 
-impl Room {
-    /// The usual room, for a ground.
-    pub(crate) fn on(ground: &Ground) -> Self {
-        Self { most: share(USUAL_MEMORY, 1), ground: ground.bytes(), held: 0, trims: false }
+impl MemoryBudget {
+    /// The usual room, for a state space.
+    pub(crate) fn on(space: &StateSpace) -> Self {
+        Self { most: share(USUAL_MEMORY, 1), space: space.bytes(), held: 0, trims: false }
     }
 
     /// What looking ahead may fill with heaps, and with fields kept for later.
     pub(crate) fn ahead(&self) -> (u64, u64) {
-        let free = self.most.saturating_sub(self.ground);
+        let free = self.most.saturating_sub(self.space);
         (free / 4, free / 6)
     }
 }
@@ -72,54 +72,54 @@ fn share(mebibytes: u64, searches: u64) -> u64 {
 impl Solver {
     /// Gives the search its part of what the program may take.
     pub(crate) fn make_room(&mut self, mebibytes: u64, searches: u64) {
-        self.room.most = share(mebibytes, searches);
-        self.room.trims = true;
+        self.memory_budget.most = share(mebibytes, searches);
+        self.memory_budget.trims = true;
     }
 
-    /// Another ground is searched.
-    pub(crate) fn make_room_for_ground(&mut self) {
-        self.room.ground = self.ground.bytes();
+    /// Another state space is searched.
+    pub(crate) fn make_room_for_the_space(&mut self) {
+        self.memory_budget.space = self.space.bytes();
     }
 
     /// What everything that was found fills, in bytes.
     fn filled(&self) -> u64 {
         let entry = size_of::<(Heap, Known)>() as u64;
-        let remembered = self.memory.len() as u64;
-        let heaps = remembered * (GROWING * entry + self.ground.layout.bytes() as u64);
+        let remembered = self.memo.len() as u64;
+        let heaps = remembered * (GROWING * entry + self.space.layout.bytes() as u64);
         let large = self.large.as_ref().map_or(0, |large| large.bytes());
-        self.room.ground + heaps + large
+        self.memory_budget.space + heaps + large
     }
 
     /// Whether nothing more can be held, so that further steps lead nowhere.
     pub(crate) fn full(&self) -> bool {
-        self.at_an_end || self.filled() >= self.room.most
+        self.at_an_end || self.filled() >= self.memory_budget.most
     }
 
     /// How many questions a heap may be offered at once: they fill a quarter of what is free, so
     /// that all heaps on a path together cannot fill more than that.
     pub(crate) fn offers(&self) -> usize {
-        if !self.room.trims {
+        if !self.memory_budget.trims {
             return usize::MAX;
         }
-        let filled = self.filled() + self.room.held;
-        let free = self.room.most.saturating_sub(filled) / 4;
+        let filled = self.filled() + self.memory_budget.held;
+        let free = self.memory_budget.most.saturating_sub(filled) / 4;
         usize::try_from(free / self.candidate()).unwrap_or(usize::MAX).max(FEWEST)
     }
 
     fn candidate(&self) -> u64 {
-        (size_of::<Candidate>() + 2 * self.ground.layout.bytes()) as u64
+        (size_of::<Candidate>() + 2 * self.space.layout.bytes()) as u64
     }
 
     /// Holds so many offered questions while something is done.
     pub(crate) fn holding(&mut self, candidates: usize, work: impl FnOnce(&mut Self)) {
         let more = candidates as u64 * self.candidate();
-        self.room.held += more;
+        self.memory_budget.held += more;
         work(self);
-        self.room.held -= more;
+        self.memory_budget.held -= more;
     }
 }
 
-impl Ground {
+impl StateSpace {
     /// What the table fills laid out, in bytes.
     fn bytes(&self) -> u64 {
         let set = |set: &Set| if set.0.spilled() { 8 * set.0.len() } else { 0 };

@@ -1,27 +1,27 @@
-//! A heap laid out as a field: the one time that the whole table is looked through.
+//! A heap laid out as a large heap: the one time that the whole table is looked through.
 
 use std::collections::BTreeMap;
 
 use rustc_hash::FxHashMap;
 
-use super::{Asked, Both, FLOW, Field, Units, set_bit, within};
+use super::{Both, FLOW, LargeHeap, LargeQuestion, Units, set_bit, within};
 use crate::cost::Effort;
-use crate::ground::{Ground, Question};
 use crate::heap::{Heap, Remains};
 use crate::large::apart::Groups;
+use crate::state_space::{Question, StateSpace};
 
 /// The kinds of the heap, by their place in the matrix.
 type Here = FxHashMap<usize, u32>;
 
-impl Field {
-    /// The field of a heap.
-    pub(crate) fn of(ground: &Ground, heap: &Heap, groups: &Groups) -> (Self, Units) {
-        let kinds: Vec<u32> = ground.layout.kinds(heap).map(|kind| kind as u32).collect();
+impl LargeHeap {
+    /// The large heap of a heap.
+    pub(crate) fn of(space: &StateSpace, heap: &Heap, groups: &Groups) -> (Self, Units) {
+        let kinds: Vec<u32> = space.layout.kinds(heap).map(|kind| kind as u32).collect();
         let flows: Vec<Effort> =
-            kinds.iter().map(|kind| ground.layout.flow(heap, *kind as usize)).collect();
+            kinds.iter().map(|kind| space.layout.flow(heap, *kind as usize)).collect();
         let most = flows.iter().max().copied().unwrap_or(1).max(1);
         let units = Units { left: FLOW as i32 - (Effort::BITS - most.leading_zeros()) as i32 };
-        let mut field = Self {
+        let mut large = Self {
             flows: flows.iter().map(|flow| units.down(*flow)).collect(),
             words: kinds.len().div_ceil(64).max(1),
             bits: Vec::new(),
@@ -32,26 +32,26 @@ impl Field {
             kinds,
         };
         let here: Here =
-            field.kinds.iter().zip(0..).map(|(kind, at)| (*kind as usize, at)).collect();
-        let left = ground.layout.left_of(heap);
-        for (at, question) in ground.questions[..ground.candidates].iter().enumerate() {
-            let both = field.lay(ground, question, &here, &left);
+            large.kinds.iter().zip(0..).map(|(kind, at)| (*kind as usize, at)).collect();
+        let left = space.layout.left_of(heap);
+        for (at, question) in space.questions[..space.candidates].iter().enumerate() {
+            let both = large.lay(space, question, &here, &left);
             let (question, cost) = (at as u32, question.cost as u64);
-            field.asks.push(Asked { question, cost, both });
+            large.asks.push(LargeQuestion { question, cost, both });
         }
-        for (slot, kind) in matter(ground) {
+        for (slot, kind) in matter(space) {
             if let Some(kind) = here.get(&kind) {
-                field.left.push((slot as u32, *kind, left[slot]));
+                large.left.push((slot as u32, *kind, left[slot]));
             }
         }
-        field.put_in_order();
-        (field, units)
+        large.put_in_order();
+        (large, units)
     }
 
     /// Lays the sets of a question out; the kinds that go both ways.
     fn lay(
         &mut self,
-        ground: &Ground,
+        space: &StateSpace,
         question: &Question,
         here: &Here,
         left: &[Remains],
@@ -69,7 +69,7 @@ impl Field {
         let mut both = Vec::new();
         for varying in &question.varying {
             let Some(kind) = here.get(&varying.kind) else { continue };
-            match ground.layout.shares(varying.slot, left[varying.slot], varying.yes) {
+            match space.layout.shares(varying.slot, left[varying.slot], varying.yes) {
                 (_, 0) => set_bit(yes, *kind),
                 (0, _) => set_bit(no, *kind),
                 shares => both.push(Both::of(*kind, shares)),
@@ -88,9 +88,9 @@ impl Field {
 
 /// The slots on which another question can depend than the one that cuts them, rising, each
 /// with its kind: those of characters with several questions, and those that govern.
-fn matter(ground: &Ground) -> BTreeMap<usize, usize> {
+fn matter(space: &StateSpace) -> BTreeMap<usize, usize> {
     let mut slots = BTreeMap::new();
-    let candidates = &ground.questions[..ground.candidates];
+    let candidates = &space.questions[..space.candidates];
     for (at, question) in candidates.iter().enumerate() {
         let character = |other: usize| {
             candidates.get(other).is_some_and(|one| one.ask.character == question.ask.character)

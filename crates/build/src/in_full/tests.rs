@@ -5,16 +5,16 @@ use spinney_fixtures::seeded;
 use spinney_model::{Matrix, Stopped, Wishes};
 
 use super::*;
-use crate::course::Course;
+use crate::goals_in_order::GoalsInOrder;
 use crate::prices::Prices;
 use crate::{Budget, Built, Search, build};
 
 /// The search with rounded flows.
 fn rounded(matrix: &Matrix, heaps: u64) -> Built {
     let wishes = Wishes::default();
-    let course = Course::with(matrix, &wishes, true);
-    let prices = Prices::of(matrix, &course, &wishes);
-    let mut search = Search { course, prices };
+    let in_order = GoalsInOrder::with(matrix, &wishes, true);
+    let prices = Prices::of(matrix, &in_order, &wishes);
+    let mut search = Search { in_order, prices };
     search.step(heaps);
     search.finish()
 }
@@ -25,22 +25,22 @@ fn holds(matrix: &Matrix, built: &Built, optimum: Share, name: &str) {
     assert!(claim.lower_bound <= optimum, "{name}: {} > {optimum}", claim.lower_bound);
     assert!(claim.total >= optimum, "{name}: {} < {optimum}", claim.total);
     // What the key takes, in flows that are exact.
-    let course = Course::new(matrix, &Wishes::default());
-    let (ground, root) = (&course.solver.ground, course.root());
-    let taken = taken(ground, &root, &built.key, 1);
-    assert_eq!(claim.total, ground.scale.share(taken), "{name}: what is claimed");
+    let in_order = GoalsInOrder::new(matrix, &Wishes::default());
+    let (space, root) = (&in_order.solver.space, in_order.root());
+    let taken = taken(space, &root, &built.key, 1);
+    assert_eq!(claim.total, space.denominator.share(taken), "{name}: what is claimed");
 }
 
-fn taken(ground: &Ground, heap: &Heap, key: &Key, number: u32) -> Effort {
+fn taken(space: &StateSpace, heap: &Heap, key: &Key, number: u32) -> Effort {
     let Some(couplet) = key.couplets.get(number as usize - 1) else { return 0 };
-    let question = couplet.ask.as_ref().and_then(|ask| ground.asking(ask)).expect("ours");
-    let Asking::Parts(sides) = ground.layout.ask(heap, question) else { panic!("asked") };
-    let (yes, no) = ground.layout.take_sides(heap, question, &sides);
+    let question = couplet.ask.as_ref().and_then(|ask| space.asking(ask)).expect("ours");
+    let Asking::Parts(sides) = space.layout.ask(heap, question) else { panic!("asked") };
+    let (yes, no) = space.layout.take_sides(heap, question, &sides);
     let below = [(yes, &couplet.yes), (no, &couplet.no)].map(|(side, to)| match to {
-        Destination::Couplet(number) => taken(ground, &side, key, *number),
+        Destination::Couplet(number) => taken(space, &side, key, *number),
         _ => 0,
     });
-    ground.layout.own(heap, question) + below[0] + below[1]
+    space.layout.own(heap, question) + below[0] + below[1]
 }
 
 /// Forced to round, the bound stays below the optimum of the second road and loses less than a

@@ -6,9 +6,9 @@ use spinney_model::{
 
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
-use crate::ground::Ground;
 use crate::heap::{Asking, Heap};
-use crate::settle::{self, Settled};
+use crate::read_off::{self, ReadOff};
+use crate::state_space::StateSpace;
 
 /// Every question that a person wants kept.
 pub(crate) fn asks(wishes: &Wishes) -> Vec<Ask> {
@@ -23,21 +23,21 @@ pub(crate) fn first(kept: &[Kept]) -> Option<usize> {
 /// The question that is kept at a heap, and the heaps it makes; None: nothing is to be kept there,
 /// or it cannot be asked.
 pub(crate) fn here<'k>(
-    ground: &Ground,
+    space: &StateSpace,
     heap: &Heap,
     kept: &'k [Kept],
     at: Option<usize>,
 ) -> Option<(&'k Kept, (Heap, Heap))> {
     let kept = &kept[at?];
-    Some((kept, try_sides(ground, heap, &kept.ask).ok()?))
+    Some((kept, try_sides(space, heap, &kept.ask).ok()?))
 }
 
 /// The heaps that the kept questions leave to be completed.
-pub(crate) fn open_heaps(ground: &Ground, root: &Heap, kept: &[Kept]) -> Vec<Heap> {
+pub(crate) fn open_heaps(space: &StateSpace, root: &Heap, kept: &[Kept]) -> Vec<Heap> {
     let mut heaps = Vec::new();
     let mut open = vec![(root.clone(), first(kept))];
     while let Some((heap, at)) = open.pop() {
-        match here(ground, &heap, kept, at) {
+        match here(space, &heap, kept, at) {
             Some((kept, (yes, no))) => open.extend([(no, kept.no), (yes, kept.yes)]),
             None => heaps.push(heap),
         }
@@ -46,11 +46,11 @@ pub(crate) fn open_heaps(ground: &Ground, root: &Heap, kept: &[Kept]) -> Vec<Hea
 }
 
 /// Whether a limit allows no further question at a heap of which a kept question is asked.
-pub(crate) fn break_limits(ground: &Ground, root: &Heap, kept: &[Kept]) -> bool {
+pub(crate) fn break_limits(space: &StateSpace, root: &Heap, kept: &[Kept]) -> bool {
     let mut open = vec![(root.clone(), first(kept))];
     while let Some((heap, at)) = open.pop() {
-        let Some((kept, (yes, no))) = here(ground, &heap, kept, at) else { continue };
-        if ground.layout.out_of_steps(&heap) {
+        let Some((kept, (yes, no))) = here(space, &heap, kept, at) else { continue };
+        if space.layout.out_of_steps(&heap) {
             return true;
         }
         open.extend([(no, kept.no), (yes, kept.yes)]);
@@ -62,13 +62,13 @@ pub(crate) fn break_limits(ground: &Ground, root: &Heap, kept: &[Kept]) -> bool 
 ///
 /// A refused question takes those after it along. Thresholds that are wished for cut unknown
 /// measures, so the table is laid out anew by the caller if anything was refused.
-pub(crate) fn prune(ground: &Ground, wishes: &Wishes) -> (Vec<Kept>, Vec<Refusal>) {
+pub(crate) fn prune(space: &StateSpace, wishes: &Wishes) -> (Vec<Kept>, Vec<Refusal>) {
     let (mut left, mut refused) = (Vec::new(), Vec::new());
-    let mut open = vec![(ground.root(), first(&wishes.kept), None)];
+    let mut open = vec![(space.root(), first(&wishes.kept), None)];
     while let Some((heap, at, after)) = open.pop() {
         let Some(at) = at else { continue };
         let kept = &wishes.kept[at];
-        match try_sides(ground, &heap, &kept.ask) {
+        match try_sides(space, &heap, &kept.ask) {
             Ok((yes, no)) => {
                 let here = Kept::add(&mut left, kept.ask.clone(), after);
                 open.push((no, kept.no, Some((here, false))));
@@ -112,25 +112,25 @@ pub(crate) fn fits(matrix: &Matrix, ask: &Ask) -> bool {
     }
 }
 
-fn try_sides(ground: &Ground, heap: &Heap, ask: &Ask) -> Result<(Heap, Heap), WhyNot> {
-    let question = ground.asking(ask).ok_or(WhyNot::NoSuchState)?;
-    if ground.left_out.contains(&ask.character) {
+fn try_sides(space: &StateSpace, heap: &Heap, ask: &Ask) -> Result<(Heap, Heap), WhyNot> {
+    let question = space.asking(ask).ok_or(WhyNot::NoSuchState)?;
+    if space.left_out.contains(&ask.character) {
         return Err(WhyNot::LeftOut);
     }
-    match ground.layout.ask(heap, question) {
-        Asking::Parts(sides) => Ok(ground.layout.take_sides(heap, question, &sides)),
+    match space.layout.ask(heap, question) {
+        Asking::Parts(sides) => Ok(space.layout.take_sides(heap, question, &sides)),
         Asking::Idle => Err(WhyNot::AllAlike),
         Asking::Blocked => {
-            let kind = ground.layout.in_the_way(heap, question);
+            let kind = space.layout.in_the_way(heap, question);
             Err(WhyNot::Blocked(TaxonIx(kind.expect("a blocked question has a reason"))))
         }
     }
 }
 
 /// The key of a heap with the kept questions on top.
-pub(crate) fn place(solver: &mut Solver, heap: &Heap, kept: &[Kept]) -> Settled {
+pub(crate) fn place(solver: &mut Solver, heap: &Heap, kept: &[Kept]) -> ReadOff {
     let heaps = SETTLING + solver.taken_apart / 4;
-    solver.beside(heaps, |solver| settle::settle(solver, heap, kept))
+    solver.beside(heaps, |solver| read_off::read_off(solver, heap, kept))
 }
 
 /// Heaps that settling ties may take apart beyond a quarter of what the search took: where two
@@ -138,14 +138,14 @@ pub(crate) fn place(solver: &mut Solver, heap: &Heap, kept: &[Kept]) -> Settled 
 const SETTLING: u64 = 1000;
 
 /// What a question costs at a heap, and what flows through it.
-pub(crate) fn own(ground: &Ground, heap: &Heap, ask: &Ask) -> (Effort, Effort) {
-    let question = ground.asking(ask).expect("a kept question was laid out");
-    (ground.layout.own(heap, question), ground.flow(heap))
+pub(crate) fn own(space: &StateSpace, heap: &Heap, ask: &Ask) -> (Effort, Effort) {
+    let question = space.asking(ask).expect("a kept question was laid out");
+    (space.layout.own(heap, question), space.flow(heap))
 }
 
 /// What is known so far of the best key with the kept questions: at least, and at most.
 pub(crate) fn known(solver: &Solver, root: &Heap, kept: &[Kept]) -> (Effort, Option<Effort>) {
-    let ground = &solver.ground;
+    let space = &solver.space;
     let (mut lower, mut upper) = (0, Some(0));
     let mut add = |least: Effort, most: Option<Effort>| {
         lower = (lower + least).min(NEVER);
@@ -153,20 +153,20 @@ pub(crate) fn known(solver: &Solver, root: &Heap, kept: &[Kept]) -> (Effort, Opt
     };
     let mut open = vec![(root.clone(), first(kept))];
     while let Some((heap, at)) = open.pop() {
-        let Some((kept, (yes, no))) = here(ground, &heap, kept, at) else {
+        let Some((kept, (yes, no))) = here(space, &heap, kept, at) else {
             let (least, most) = solver.known(&heap);
             add(least, most);
             continue;
         };
-        let question = ground.asking(&kept.ask).expect("a kept question was laid out");
-        let new = ground.layout.new_words(&heap, &question.words);
-        if ground.layout.out_of_steps(&heap)
+        let question = space.asking(&kept.ask).expect("a kept question was laid out");
+        let new = space.layout.new_words(&heap, &question.words);
+        if space.layout.out_of_steps(&heap)
             || solver.most_new_words.is_some_and(|most| new > most)
         {
             add(NEVER, None);
             continue;
         }
-        let (own, _) = self::own(ground, &heap, &kept.ask);
+        let (own, _) = self::own(space, &heap, &kept.ask);
         add(own, Some(own));
         open.extend([(no, kept.no), (yes, kept.yes)]);
     }

@@ -12,13 +12,13 @@ use smallvec::SmallVec;
 use crate::bound::{PAIRS_UP_TO, Parted};
 use crate::cost::Effort;
 use crate::exact::{Known, NEVER, Solver};
-use crate::ground::Ground;
 use crate::heap::{Asking, Heap, Sides};
 use crate::set::Set;
+use crate::state_space::StateSpace;
 
 /// What may be asked of a heap.
-pub(crate) struct Offered {
-    pub(crate) candidates: Vec<Candidate>,
+pub(crate) struct Candidates {
+    pub(crate) list: Vec<Candidate>,
     /// Nothing parts a pair, so the heap is an end. Where this is false and there are no
     /// candidates, the wishes allow none: no key fulfils them from here.
     pub(crate) end: bool,
@@ -60,26 +60,26 @@ impl Solver {
     /// Every question that may be asked of a heap; of several that make the same two heaps at
     /// the same effort, the first; where nothing is wished, of several that make the same two
     /// heaps, the first of the cheapest.
-    pub(crate) fn offered(&self, heap: &Heap) -> Offered {
+    pub(crate) fn candidates(&self, heap: &Heap) -> Candidates {
         self.offer(heap, false, None)
     }
 
     /// Every question that may be asked of a heap, also where an earlier one does the same.
-    pub(crate) fn every_offer(&self, heap: &Heap) -> Offered {
+    pub(crate) fn every_candidate(&self, heap: &Heap) -> Candidates {
         self.offer(heap, true, None)
     }
 
     /// Every question that may be asked of a heap, with bounds that rest on nothing that was
     /// found out before, but for those that plainly take as much as `dear`.
-    pub(crate) fn offered_plainly(&self, heap: &Heap, dear: Effort) -> Offered {
+    pub(crate) fn candidates_plainly(&self, heap: &Heap, dear: Effort) -> Candidates {
         self.offer(heap, false, Some(dear))
     }
 
-    fn offer(&self, heap: &Heap, alike_too: bool, plainly: Option<Effort>) -> Offered {
-        let ground = &self.ground;
-        let layout = &ground.layout;
+    fn offer(&self, heap: &Heap, alike_too: bool, plainly: Option<Effort>) -> Candidates {
+        let space = &self.space;
+        let layout = &space.layout;
         let present: Vec<usize> = layout.kinds(heap).collect();
-        let mut flows = vec![0; ground.matrix.taxa().len()];
+        let mut flows = vec![0; space.matrix.taxa().len()];
         for kind in &present {
             flows[*kind] = layout.flow(heap, *kind);
         }
@@ -87,11 +87,11 @@ impl Solver {
         let mut admissible: Vec<(usize, Sides)> = Vec::new();
         let mut splits = Splits::none();
         let leave_dearer = !alike_too && self.nothing_wished(heap);
-        for (at, question) in ground.questions[..ground.candidates].iter().enumerate() {
+        for (at, question) in space.questions[..space.candidates].iter().enumerate() {
             if layout.may_part(heap, question)
                 && let Asking::Parts(sides) = layout.ask(heap, question)
                 && sides.parts_a_pair
-                && !(leave_dearer && splits.leave(ground, at, &sides, &mut admissible))
+                && !(leave_dearer && splits.leave(space, at, &sides, &mut admissible))
             {
                 admissible.push((at, sides));
             }
@@ -99,7 +99,7 @@ impl Solver {
         if admissible.is_empty() || layout.out_of_steps(heap) {
             let end = admissible.is_empty();
             let (left_out, too_dear) = (NEVER, NEVER);
-            return Offered { end, candidates: Vec::new(), left_out, after_any: 0, too_dear };
+            return Candidates { end, list: Vec::new(), left_out, after_any: 0, too_dear };
         }
         let parted = self.parted(heap, &present, &admissible);
         self.leave_what_is_wished(heap, &mut admissible);
@@ -111,12 +111,12 @@ impl Solver {
         let room = self.offers();
         let mut candidates = Vec::new();
         let mut left_out = NEVER;
-        let mut seen = Seen::default();
-        let single = |(at, _): &(usize, Sides)| !ground.questions[*at].singles.is_empty();
+        let mut seen = HeapsMade::default();
+        let single = |(at, _): &(usize, Sides)| !space.questions[*at].singles.is_empty();
         let compare = !alike_too && (!leave_dearer || admissible.iter().any(single));
         let mut with_flows = Vec::with_capacity(rising.len());
         for (question, sides) in admissible {
-            let asked = &ground.questions[question];
+            let asked = &space.questions[question];
             let own = all * layout.each(heap, asked) + layout.singles(heap, asked);
             if own + after_any >= dear {
                 too_dear = too_dear.min(own + after_any);
@@ -128,7 +128,7 @@ impl Solver {
             }
             let mut weigh = |side: &Heap, kinds: &Set| {
                 with_flows.clear();
-                let known = if plainly.is_none() { self.memory.get(side) } else { None };
+                let known = if plainly.is_none() { self.memo.get(side) } else { None };
                 let at = (&rising[..], &flows[..]);
                 self.weigh((side, known), kinds, &sides, at, &parted, &mut with_flows)
             };
@@ -145,11 +145,11 @@ impl Solver {
             });
             if candidates.len() / 2 >= room {
                 left_out = left_out.min(leave(&mut candidates, room));
-                seen = Seen::default();
+                seen = HeapsMade::default();
             }
         }
         left_out = left_out.min(leave(&mut candidates, room));
-        Offered { candidates, end: false, left_out, after_any, too_dear }
+        Candidates { list: candidates, end: false, left_out, after_any, too_dear }
     }
 
     /// All kinds that must be parted take so much, less one question for each of them.
@@ -160,47 +160,45 @@ impl Solver {
         let once: Effort = kinds.iter().map(|(flow, _)| flow).sum();
         let mut here = Set::none(flows.len());
         rising.iter().for_each(|kind| here.add(*kind));
-        (least - once).max(0) * self.ground.cheapest_of(&here)
+        (least - once).max(0) * self.space.cheapest_of(&here)
     }
 
     /// Whether any admissible question may be asked of a heap, whatever was asked before.
     fn nothing_wished(&self, heap: &Heap) -> bool {
-        self.ground.any_question
-            && self.most_new_words.is_none()
-            && !self.ground.is_careful(heap)
+        self.space.any_question && self.most_new_words.is_none() && !self.space.is_careful(heap)
     }
 
     /// Of the questions that could be asked, those that the wishes allow here.
     fn leave_what_is_wished(&self, heap: &Heap, admissible: &mut Vec<(usize, Sides)>) {
-        let ground = &self.ground;
-        ground.leave_touch(heap, admissible, |(at, _)| *at);
-        let character = |at: usize| ground.questions[at].ask.character;
-        let first = ground
+        let space = &self.space;
+        space.leave_touch(heap, admissible, |(at, _)| *at);
+        let character = |at: usize| space.questions[at].ask.character;
+        let first = space
             .order
             .iter()
             .find(|first| admissible.iter().any(|(at, _)| character(*at) == **first));
         if let Some(first) = first {
             admissible.retain(|(at, _)| character(*at) == *first);
         }
-        admissible.retain(|(at, _)| ground.questions[*at].usable);
+        admissible.retain(|(at, _)| space.questions[*at].usable);
         if let Some(most) = self.most_new_words {
-            let new = |at: usize| ground.layout.new_words(heap, &ground.questions[at].words);
+            let new = |at: usize| space.layout.new_words(heap, &space.questions[at].words);
             admissible.retain(|(at, _)| new(*at) <= most);
         }
     }
 
     fn parted(&self, heap: &Heap, present: &[usize], admissible: &[(usize, Sides)]) -> Parted {
-        let kinds = self.ground.matrix.taxa().len();
+        let kinds = self.space.matrix.taxa().len();
         if kinds > PAIRS_UP_TO {
             return Parted::none();
         }
         let mut split_off = 0;
-        for question in &self.ground.questions[..self.ground.candidates] {
+        for question in &self.space.questions[..self.space.candidates] {
             // A question that halves them says nothing more than Huffman does.
             if 2 * split_off >= present.len() || present.len() < 4 {
                 break;
             }
-            split_off = split_off.max(self.ground.layout.smaller_side(heap, question));
+            split_off = split_off.max(self.space.layout.smaller_side(heap, question));
         }
         Parted::by(kinds, present, split_off, admissible.iter().map(|(_, sides)| sides.only()))
     }
@@ -216,7 +214,7 @@ impl Solver {
         parted: &Parted,
         with_flows: &mut Vec<(Effort, usize)>,
     ) -> (Effort, Effort) {
-        if self.ground.layout.out_of_steps(side) && parted.some_of(kinds) {
+        if self.space.layout.out_of_steps(side) && parted.some_of(kinds) {
             return (NEVER, NEVER);
         }
         if let Some(known) = known
@@ -227,7 +225,7 @@ impl Solver {
         for kind in rising {
             if kinds.has(*kind) {
                 let flow = if sides.both(*kind) {
-                    self.ground.layout.flow(side, *kind)
+                    self.space.layout.flow(side, *kind)
                 } else {
                     flows[*kind]
                 };
@@ -235,13 +233,13 @@ impl Solver {
             }
         }
         let (least, guess) = parted.least_steps(with_flows, &mut self.splits.borrow_mut());
-        if let Some(left) = self.ground.layout.longest_left(side)
+        if let Some(left) = self.space.layout.longest_left(side)
             && left < usize::BITS
             && with_flows.len() > 1 << left
         {
             return (NEVER, NEVER);
         }
-        let cheapest = self.ground.cheapest_of(kinds);
+        let cheapest = self.space.cheapest_of(kinds);
         let least = least * cheapest;
         (known.map_or(least, |known| known.lower.max(least)), guess * cheapest)
     }
@@ -274,12 +272,12 @@ impl Splits {
     /// heaps themselves must be compared.
     fn leave(
         &mut self,
-        ground: &Ground,
+        space: &StateSpace,
         at: usize,
         sides: &Sides,
         admissible: &mut [(usize, Sides)],
     ) -> bool {
-        let question = &ground.questions[at];
+        let question = &space.questions[at];
         if !question.singles.is_empty() {
             return false;
         }
@@ -289,7 +287,7 @@ impl Splits {
             let (place, before) = self.met[met as usize];
             let (other, there) = &mut admissible[place as usize];
             if there.same_as(sides) || there.opposite_of(sides) {
-                if question.cost < ground.questions[*other].cost {
+                if question.cost < space.questions[*other].cost {
                     *other = at;
                     *there = sides.clone();
                 }
@@ -305,12 +303,12 @@ impl Splits {
 
 /// Which pairs of heaps some candidate makes already.
 #[derive(Default)]
-struct Seen {
+struct HeapsMade {
     /// By a hash of the effort and the two heaps, in either order.
     by_hash: FxHashMap<u64, SmallVec<[u32; 1]>>,
 }
 
-impl Seen {
+impl HeapsMade {
     /// Whether no candidate makes these two heaps at this effort; the next candidate will.
     fn is_new(&mut self, own: Effort, yes: &Heap, no: &Heap, made: &[Candidate]) -> bool {
         let hash = |heap: &Heap| FxBuildHasher.hash_one(heap);

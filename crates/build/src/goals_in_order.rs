@@ -17,17 +17,17 @@ use spinney_model::{Ask, CharacterIx, Goal, Key, Matrix, Refusal, Wanted, WhyNot
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
 use crate::goals;
-use crate::ground::{Ground, Plan};
 use crate::heap::Heap;
-use crate::kept;
+use crate::in_full::InFull;
+use crate::kept_questions;
 use crate::limits::{MOST_EARLY, MOST_STEPS};
 use crate::possible::Possible;
-use crate::settle::Settled;
-use crate::tally::Tally;
+use crate::read_off::ReadOff;
+use crate::state_space::{Plan, StateSpace};
 use crate::vocabulary::{A_BRANCH, Before, Vocabulary};
 
 /// A search under one set of wishes.
-pub(crate) struct Course {
+pub(crate) struct GoalsInOrder {
     pub(crate) solver: Solver,
     pub(crate) plan: Plan,
     /// What can be fulfilled of the wishes.
@@ -45,7 +45,7 @@ pub(crate) struct Course {
     vocabulary: Option<Vocabulary>,
 }
 
-impl Course {
+impl GoalsInOrder {
     /// Makes a table ready. Wishes that cannot be fulfilled are put aside.
     pub(crate) fn new(matrix: &Matrix, wishes: &Wishes) -> Self {
         Self::with(matrix, wishes, false)
@@ -66,7 +66,9 @@ impl Course {
         for early in wishes.early.drain(wishes.early.len().min(MOST_EARLY)..) {
             refused.push(refusal(Wanted::Early(early), WhyNot::TooLarge));
         }
-        let fitting = kept::asks(&wishes).into_iter().filter(|ask| kept::fits(matrix, ask));
+        let fitting = kept_questions::asks(&wishes)
+            .into_iter()
+            .filter(|ask| kept_questions::fits(matrix, ask));
         let mut plan = Plan {
             kept: fitting.collect(),
             left_out,
@@ -78,34 +80,34 @@ impl Course {
             round,
         };
         let first = plan.clone();
-        let ground = Ground::lay(matrix, &plan);
+        let space = StateSpace::lay(matrix, &plan);
         wishes.early.retain(|early| {
-            let rivals = !ground.rivals(*early).is_empty();
+            let rivals = !space.rivals(*early).is_empty();
             if !rivals {
                 refused.push(refusal(Wanted::Early(*early), WhyNot::NeverParted));
             }
             rivals
         });
-        for goal in &ground.too_large {
+        for goal in &space.too_large {
             refused.push(refusal(Wanted::Goal(*goal), WhyNot::TooLarge));
         }
-        wishes.goals.retain(|goal| !ground.too_large.contains(goal));
+        wishes.goals.retain(|goal| !space.too_large.contains(goal));
         plan.early = wishes.early.clone();
         plan.goals = wishes.goals.clone();
-        let (kept, more) = kept::prune(&ground, &wishes);
+        let (kept, more) = kept_questions::prune(&space, &wishes);
         wishes.kept = kept;
         refused.extend(more);
-        plan.kept = kept::asks(&wishes);
+        plan.kept = kept_questions::asks(&wishes);
         let but_early = Plan { early: Vec::new(), ..plan.clone() };
-        let ground = if but_early == first {
-            let mut ground = ground;
-            ground.layout.make_room_for_early(&plan.early);
-            ground
+        let space = if but_early == first {
+            let mut space = space;
+            space.layout.make_room_for_early(&plan.early);
+            space
         } else {
-            Ground::lay(matrix, &plan)
+            StateSpace::lay(matrix, &plan)
         };
-        let mut course = Self {
-            solver: Solver::new(ground),
+        let mut in_order = Self {
+            solver: Solver::new(space),
             plan,
             wishes,
             refused,
@@ -116,28 +118,28 @@ impl Course {
             threshold: None,
             vocabulary: None,
         };
-        course.settle_early();
-        course
+        in_order.settle_early();
+        in_order
     }
 
     /// Finds how early each early wish can be over, the first of them first.
     fn settle_early(&mut self) {
-        let ground = &self.solver.ground;
-        let root = ground.root();
+        let space = &self.solver.space;
+        let root = space.root();
         for _ in &self.wishes.early {
             let mut steps = 0;
             loop {
                 let mut within = self.within.clone();
                 within.push(steps);
-                let limited = ground.layout.limited(&root, None, &within);
+                let limited = space.layout.limited(&root, None, &within);
                 let mut possible = Possible::default();
                 let wanted = &self.wishes.kept;
-                let open = kept::open_heaps(ground, &limited, wanted);
-                let kept = !kept::break_limits(ground, &limited, wanted)
-                    && open.iter().all(|heap| possible.heap(ground, heap));
+                let open = kept_questions::open_heaps(space, &limited, wanted);
+                let kept = !kept_questions::break_limits(space, &limited, wanted)
+                    && open.iter().all(|heap| possible.heap(space, heap));
                 self.within_sure &= kept || !possible.cut_short;
                 // No question is asked twice on a path.
-                let most = (ground.questions.len() as u32).min(MOST_STEPS);
+                let most = (space.questions.len() as u32).min(MOST_STEPS);
                 if kept || steps >= most {
                     self.within = within;
                     break;
@@ -153,17 +155,17 @@ impl Course {
     }
 
     fn limited(&self, longest: Option<u32>) -> Heap {
-        let ground = &self.solver.ground;
-        ground.layout.limited(&ground.root(), longest, &self.within)
+        let space = &self.solver.space;
+        space.layout.limited(&space.root(), longest, &self.within)
     }
 
     fn open(&self, root: &Heap) -> Vec<Heap> {
-        kept::open_heaps(&self.solver.ground, root, &self.wishes.kept)
+        kept_questions::open_heaps(&self.solver.space, root, &self.wishes.kept)
     }
 
     /// What is known of the best key under a root: at least, and at most.
     pub(crate) fn known(&self, root: &Heap) -> (Effort, Option<Effort>) {
-        let (lower, upper) = kept::known(&self.solver, root, &self.wishes.kept);
+        let (lower, upper) = kept_questions::known(&self.solver, root, &self.wishes.kept);
         (lower, upper.filter(|upper| *upper < NEVER))
     }
 
@@ -186,7 +188,7 @@ impl Course {
     /// Settles one goal after the other and closes the root; whether there is a key. None: the
     /// limit was reached.
     fn settle(&mut self) -> Option<bool> {
-        while let Some(goal) = self.solver.ground.goals.order.get(self.settled).copied() {
+        while let Some(goal) = self.solver.space.goals.order.get(self.settled).copied() {
             let settled = match goal {
                 Goal::ShortestLongestPath => self.shorten(goal),
                 Goal::EvenTeaching => self.even_out(goal),
@@ -218,7 +220,7 @@ impl Course {
     /// that is not known. [`NEVER`] where there are none that add up.
     fn reach_goals_before(&mut self, goal: Goal) -> Option<Effort> {
         if self.threshold.is_none() {
-            self.threshold = match self.solver.ground.goals.unit_before(goal) {
+            self.threshold = match self.solver.space.goals.unit_before(goal) {
                 None => Some(NEVER),
                 Some(unit) => {
                     let root = self.root();
@@ -268,7 +270,7 @@ impl Course {
             match self.known(&root) {
                 (_, Some(upper)) if upper < threshold => return true,
                 // More words than there are help nobody: an early wish is out of reach here.
-                _ if most as usize > self.solver.ground.words.len() => return true,
+                _ if most as usize > self.solver.space.words.len() => return true,
                 (lower, _) if lower >= threshold => self.try_new_words(most + 1),
                 _ => return false,
             }
@@ -283,7 +285,7 @@ impl Course {
     fn limit_new_words(&mut self, most: Option<u32>) {
         if self.solver.most_new_words != most {
             self.solver.most_new_words = most;
-            self.solver.memory.clear();
+            self.solver.memo.clear();
         }
     }
 
@@ -319,7 +321,7 @@ impl Course {
     }
 
     fn place_of_words(&self) -> usize {
-        let order = &self.solver.ground.goals.order;
+        let order = &self.solver.space.goals.order;
         let place = order.iter().position(|goal| *goal == Goal::FewestWords);
         place.expect("words are searched only where they are a goal")
     }
@@ -333,7 +335,7 @@ impl Course {
 
     /// What the best key reaches of the goals after the words, number for number.
     fn reached_after_words(&self) -> Vec<Effort> {
-        let goals = &self.solver.ground.goals;
+        let goals = &self.solver.space.goals;
         let packed = self.known(&self.root()).1.unwrap_or(NEVER);
         let mut reached = Vec::new();
         for goal in &goals.order[self.place_of_words() + 1..] {
@@ -362,7 +364,7 @@ impl Course {
     }
 
     fn words(&self, ask: &Ask) -> BTreeSet<String> {
-        goals::words(self.solver.ground.matrix.character(ask.character), &ask.yes)
+        goals::words(self.solver.space.matrix.character(ask.character), &ask.yes)
     }
 
     /// Starts again with these words banned from every question.
@@ -371,8 +373,8 @@ impl Course {
             return;
         }
         self.plan.without.clone_from(without);
-        let ground = Ground::lay(&self.solver.ground.matrix, &self.plan);
-        self.solver.start_again(ground);
+        let space = StateSpace::lay(&self.solver.space.matrix, &self.plan);
+        self.solver.start_again(space);
     }
 
     /// Where the search was stopped on the way to a limit, goes back to limits under which there
@@ -380,7 +382,7 @@ impl Course {
     pub(crate) fn step_back(&mut self) {
         let searching = self.vocabulary.as_ref().filter(|vocabulary| !vocabulary.done());
         let words = searching.map(|words| (words.before, words.best_without()));
-        let goal = self.solver.ground.goals.order.get(self.settled);
+        let goal = self.solver.space.goals.order.get(self.settled);
         if goal.is_none() && words.is_none() {
             return;
         }
@@ -402,20 +404,20 @@ impl Course {
     }
 
     /// The best key known under a root.
-    pub(crate) fn place(&mut self, root: &Heap) -> Settled {
-        kept::place(&mut self.solver, root, &self.wishes.kept)
+    pub(crate) fn place(&mut self, root: &Heap) -> ReadOff {
+        kept_questions::place(&mut self.solver, root, &self.wishes.kept)
     }
 
     /// What a key takes in numbers of any length; None: those of the search are exact.
-    pub(crate) fn tally(&self, key: &Key) -> Option<Tally> {
-        let ground = &self.solver.ground;
-        (!ground.scale.exact).then(|| Tally::of(ground, &self.root(), key, 1))
+    pub(crate) fn in_full(&self, key: &Key) -> Option<InFull> {
+        let space = &self.solver.space;
+        (!space.denominator.exact).then(|| InFull::of(space, &self.root(), key, 1))
     }
 
     /// Whether every goal is settled and early wishes could not be over earlier.
     pub(crate) fn limits_sure(&self) -> bool {
         self.within_sure
-            && self.settled == self.solver.ground.goals.order.len()
+            && self.settled == self.solver.space.goals.order.len()
             && self.vocabulary.as_ref().is_none_or(Vocabulary::done)
     }
 }

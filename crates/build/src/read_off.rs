@@ -5,17 +5,17 @@
 
 use spinney_model::{Ask, Asked, Couplet, Destination, End, Kept, Key, TaxonIx, Wording};
 
+use crate::candidates::{Candidate, Candidates};
 use crate::cost::Effort;
 use crate::exact::{NEVER, Solver};
-use crate::ground::Ground;
 use crate::heap::{Asking, Heap};
-use crate::kept;
-use crate::offer::{Candidate, Offered};
+use crate::kept_questions;
 use crate::possible::Possible;
 use crate::split;
+use crate::state_space::StateSpace;
 
 /// A key that was read off, with what it takes.
-pub(crate) struct Settled {
+pub(crate) struct ReadOff {
     pub(crate) key: Key,
     pub(crate) effort: Effort,
     /// No key of this heap takes less.
@@ -40,14 +40,14 @@ struct Chosen {
 }
 
 /// The key of a heap with the kept questions on top.
-pub(crate) fn settle(solver: &mut Solver, heap: &Heap, kept: &[Kept]) -> Settled {
+pub(crate) fn read_off(solver: &mut Solver, heap: &Heap, kept: &[Kept]) -> ReadOff {
     let mut numbering = Numbering::default();
     let mut takes = Vec::new();
-    let mut open = vec![(heap.clone(), kept::first(kept), None)];
+    let mut open = vec![(heap.clone(), kept_questions::first(kept), None)];
     while let Some((heap, at, after)) = open.pop() {
-        let chosen = match kept::here(&solver.ground, &heap, kept, at) {
+        let chosen = match kept_questions::here(&solver.space, &heap, kept, at) {
             Some((kept, (yes, no))) => {
-                let (own, flow) = kept::own(&solver.ground, &heap, &kept.ask);
+                let (own, flow) = kept_questions::own(&solver.space, &heap, &kept.ask);
                 let (yes, no) = ((yes, kept.yes), (no, kept.no));
                 Some(Chosen {
                     ask: kept.ask.clone(),
@@ -62,7 +62,7 @@ pub(crate) fn settle(solver: &mut Solver, heap: &Heap, kept: &[Kept]) -> Settled
             None => chosen(solver, &heap),
         };
         let Some(Chosen { ask, kept, own, flow, lower, yes, no }) = chosen else {
-            numbering.end(after, solver.ground.taxa(&heap));
+            numbering.end(after, solver.space.taxa(&heap));
             continue;
         };
         let here = numbering.ask(after, ask, kept);
@@ -81,7 +81,7 @@ struct Takes {
 }
 
 /// What a key takes, from its last couplet to its first.
-fn added_up(key: Key, takes: &[Takes]) -> Settled {
+fn added_up(key: Key, takes: &[Takes]) -> ReadOff {
     let mut behind = vec![(0, 0, 0, 0); takes.len()];
     for (at, Takes { own, flow, lower }) in takes.iter().enumerate().rev() {
         let (mut all, mut longest) = ((*own, *own, *flow), 0);
@@ -95,18 +95,18 @@ fn added_up(key: Key, takes: &[Takes]) -> Settled {
         behind[at] = (all.0, least, all.2, 1 + longest);
     }
     let (effort, lower, steps, longest) = behind.first().copied().unwrap_or_default();
-    Settled { key, effort, lower, steps, longest }
+    ReadOff { key, effort, lower, steps, longest }
 }
 
 /// What is asked of a heap of which nothing is to be kept; None: nothing.
 fn chosen(solver: &mut Solver, heap: &Heap) -> Option<Chosen> {
-    if solver.ground.layout.size(heap) < 2 {
+    if solver.space.layout.size(heap) < 2 {
         return None;
     }
     if let Some(found) = as_found(solver, heap) {
         return Some(found);
     }
-    let Offered { candidates, left_out, .. } = solver.offered(heap);
+    let Candidates { list: candidates, left_out, .. } = solver.candidates(heap);
     let floor = candidates.iter().map(Candidate::bound).min().unwrap_or(0).min(left_out);
     let candidate = choose(solver, heap, candidates)?;
     let lower = solver.known(heap).0.max(floor);
@@ -115,7 +115,7 @@ fn chosen(solver: &mut Solver, heap: &Heap) -> Option<Chosen> {
 
 fn of_candidate(solver: &Solver, heap: &Heap, of: Candidate, lower: Effort) -> Chosen {
     let ask = worded(solver, heap, &of);
-    let flow = solver.ground.flow(heap);
+    let flow = solver.space.flow(heap);
     let Candidate { yes, no, own, .. } = of;
     Chosen { ask, kept: false, own, flow, lower: Some(lower), yes: (yes, None), no: (no, None) }
 }
@@ -127,11 +127,11 @@ fn as_found(solver: &Solver, heap: &Heap) -> Option<Chosen> {
     if upper.is_none_or(|upper| upper == lower || upper >= NEVER) {
         return None;
     }
-    let question = solver.choice(heap)?;
-    let asked = &solver.ground.questions[question];
-    let Asking::Parts(sides) = solver.ground.layout.ask(heap, asked) else { return None };
-    let own = solver.ground.layout.own(heap, asked);
-    let (yes, no) = solver.ground.layout.take_sides(heap, asked, &sides);
+    let question = solver.incumbent(heap)?;
+    let asked = &solver.space.questions[question];
+    let Asking::Parts(sides) = solver.space.layout.ask(heap, asked) else { return None };
+    let own = solver.space.layout.own(heap, asked);
+    let (yes, no) = solver.space.layout.take_sides(heap, asked, &sides);
     let found = Candidate { question, yes, no, own, yes_lower: 0, no_lower: 0, guess: 0 };
     Some(of_candidate(solver, heap, found, lower))
 }
@@ -142,13 +142,13 @@ fn choose(solver: &mut Solver, heap: &Heap, candidates: Vec<Candidate>) -> Optio
     {
         let mut candidates = candidates;
         candidates.sort_by_key(|candidate| candidate.question);
-        let remembered = solver.choice(heap);
+        let remembered = solver.incumbent(heap);
         return candidates.into_iter().find(|candidate| {
             Some(candidate.question) == remembered || reaches(solver, candidate, upper)
         });
     }
-    let found = solver.choice(heap);
-    let early = solver.ground.layout.early_open(heap);
+    let found = solver.incumbent(heap);
+    let early = solver.space.layout.early_open(heap);
     let mut candidates = candidates;
     candidates.sort_by_key(|other| (Some(other.question) != found, other.promise()));
     // Where no whole key was found, the early wishes must still be kept.
@@ -156,8 +156,8 @@ fn choose(solver: &mut Solver, heap: &Heap, candidates: Vec<Candidate>) -> Optio
     let mut possible = Possible::default();
     candidates.into_iter().find(|candidate| {
         !kept
-            || (possible.heap(&solver.ground, &candidate.yes)
-                && possible.heap(&solver.ground, &candidate.no))
+            || (possible.heap(&solver.space, &candidate.yes)
+                && possible.heap(&solver.space, &candidate.no))
     })
 }
 
@@ -179,35 +179,36 @@ pub(crate) fn reaches(solver: &mut Solver, candidate: &Candidate, least: Effort)
 
 /// The question, a threshold moved midway between its neighbours where that changes nothing.
 pub(crate) fn worded(solver: &Solver, heap: &Heap, chosen: &Candidate) -> Ask {
-    midway(&solver.ground, heap, chosen.question, (&chosen.yes, &chosen.no))
+    midway(&solver.space, heap, chosen.question, (&chosen.yes, &chosen.no))
 }
 
 /// The same of a question that makes two heaps of one.
 pub(crate) fn midway(
-    ground: &Ground,
+    space: &StateSpace,
     heap: &Heap,
     question: usize,
     (yes, no): (&Heap, &Heap),
 ) -> Ask {
-    let ask = &ground.questions[question].ask;
+    let ask = &space.questions[question].ask;
     let Asked::AtLeast(threshold) = ask.yes else {
         return ask.clone();
     };
     let middle =
-        split::settle_threshold(&ground.matrix, ask.character, threshold, ground.taxa(heap));
+        split::settle_threshold(&space.matrix, ask.character, threshold, space.taxa(heap));
     let Some(middle) = middle else {
         return ask.clone();
     };
     let moved = split::ask(ask.character, Asked::AtLeast(middle));
-    let same = ground.questions.iter().find(|question| question.ask == moved).is_some_and(
-        |question| match ground.layout.ask(heap, question) {
-            Asking::Parts(sides) => {
-                let (moved_yes, moved_no) = ground.layout.take_sides(heap, question, &sides);
-                (&moved_yes, &moved_no) == (yes, no)
+    let same =
+        space.questions.iter().find(|question| question.ask == moved).is_some_and(|question| {
+            match space.layout.ask(heap, question) {
+                Asking::Parts(sides) => {
+                    let (moved_yes, moved_no) = space.layout.take_sides(heap, question, &sides);
+                    (&moved_yes, &moved_no) == (yes, no)
+                }
+                _ => false,
             }
-            _ => false,
-        },
-    );
+        });
     if same { moved } else { ask.clone() }
 }
 
