@@ -4,20 +4,14 @@
 
 use maud::{Markup, PreEscaped};
 use spinney_collection::laid::Laid;
-use spinney_draw::Leaves;
-use spinney_model::{Drawing, KindId, Matrix};
+use spinney_model::{Drawing, KindId};
 
 /// The drawing of what the table says of a kind; None: it says nothing of a leaf, or not enough.
 pub(crate) fn of_kind(laid: &Laid, kind: KindId) -> Option<Markup> {
-    laid.drawing(kind, all).map(|drawing| svg(drawing, "leaf drawn"))
-}
-
-fn all(matrix: &Matrix) -> Vec<Option<Drawing>> {
-    let leaves = Leaves::of(matrix);
-    matrix.taxon_indices().map(|taxon| leaves.drawing(matrix, taxon)).collect()
+    laid.drawing(kind, spinney_draw::of_kinds).map(|drawing| svg(drawing, "leaf drawn"))
 }
 
 /// A drawing on a page. Nothing that anybody typed is in it: it is made of numbers.
 pub(crate) fn svg(drawing: &Drawing, class: &str) -> Markup {
-    PreEscaped(spinney_draw::svg(drawing, class))
+    PreEscaped(spinney_press::lines::svg(drawing, class))
 }

@@ -20,8 +20,7 @@ use spinney_model::{Drawing, Matrix, TaxonIx, Weight};
 
 use columns::Columns;
 use leaf::{Leaf, Part};
-pub use pen::svg;
-pub use words::{Shows, Word, of_word};
+pub use words::{Shows, of_word};
 
 /// The box of every kind, in millimetres: half its width, how far it goes up and down.
 const BOX: [f64; 4] = [-24.0, -41.0, 48.0, 57.0];
@@ -49,6 +48,12 @@ impl Leaves {
     pub fn drawing(&self, matrix: &Matrix, taxon: TaxonIx) -> Option<Drawing> {
         self.0.leaf(matrix, taxon).map(|leaf| drawing(&leaf))
     }
+}
+
+/// The drawing of every kind of a table, where there is one.
+pub fn of_kinds(matrix: &Matrix) -> Vec<Option<Drawing>> {
+    let leaves = Leaves::of(matrix);
+    matrix.taxon_indices().map(|taxon| leaves.drawing(matrix, taxon)).collect()
 }
 
 /// How heavy the lines of a part are.

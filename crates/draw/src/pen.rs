@@ -1,11 +1,9 @@
-//! The pen: points in millimetres, curves through them, strokes, and SVG of a drawing.
+//! The pen: points in millimetres, curves through them, strokes.
 //!
 //! Only sums, products and square roots, so that every machine draws the same line to the last
 //! digit.
 
-use std::fmt::Write;
-
-use spinney_model::{Drawing, Stroke, Weight};
+use spinney_model::{Stroke, Weight};
 
 /// A point in millimetres: to the right, and up.
 pub(crate) type Point = (f64, f64);
@@ -119,65 +117,4 @@ pub(crate) fn circle(at: Point, radius: f64) -> Vec<Point> {
         way = (way.0 * cosine + way.1 * sine, way.1 * cosine - way.0 * sine);
     }
     points
-}
-
-/// A drawing as SVG, one path after the other; it says nothing to a screen reader, since the
-/// name beside it does. The classes by which its lines get their weight: `fine`, `hatch`,
-/// `midrib`, `outline`, `wood`, `heavy`.
-pub fn svg(drawing: &Drawing, class: &str) -> String {
-    let [left, top, width, height] = drawing.frame;
-    let mut text = format!(
-        "<svg class=\"{class}\" viewBox=\"{left} {top} {width} {height}\" \
-         aria-hidden=\"true\" focusable=\"false\">"
-    );
-    for same in drawing.strokes.chunk_by(|one, other| one.weight == other.weight) {
-        let class = match same[0].weight {
-            Weight::Fine => "fine",
-            Weight::Hatch => "hatch",
-            Weight::Midrib => "midrib",
-            Weight::Outline => "outline",
-            Weight::Twig => "wood",
-            Weight::Heavy => "heavy",
-        };
-        let lines = same.iter().map(|stroke| path(&stroke.points)).collect::<String>();
-        let _ = write!(text, "<path class=\"{class}\" d=\"{lines}\"></path>");
-    }
-    text + "</svg>"
-}
-
-/// A path of SVG, to a hundredth of a millimetre; every point is told from the one before, in
-/// whole hundredths, so that no error adds up.
-fn path(points: &[Point]) -> String {
-    let mut text = String::new();
-    let mut before = (0, 0);
-    for (n, (x, y)) in points.iter().enumerate() {
-        let here = (hundredths(*x), hundredths(*y));
-        text.push_str(["M", "l", ""][n.min(2)]);
-        number(&mut text, here.0 - before.0, n > 1);
-        number(&mut text, here.1 - before.1, true);
-        before = here;
-    }
-    text
-}
-
-fn hundredths(number: f64) -> i64 {
-    (number * 100.0).round() as i64
-}
-
-/// A number as short as it can be written: `-.5`, `12.25`; a space before it where it would run
-/// into the one before.
-fn number(text: &mut String, hundredths: i64, apart: bool) {
-    let (whole, rest) = (hundredths.unsigned_abs() / 100, hundredths.unsigned_abs() % 100);
-    if hundredths < 0 {
-        text.push('-');
-    } else if apart {
-        text.push(' ');
-    }
-    if whole > 0 || rest == 0 {
-        text.push_str(&whole.to_string());
-    }
-    if rest > 0 {
-        let decimals = format!(".{rest:02}");
-        text.push_str(decimals.trim_end_matches('0'));
-    }
 }

@@ -6,7 +6,7 @@
 //! follows Ellis et al. 2009, *Manual of Leaf Architecture* (from memory); where buds stand is
 //! common practice, without a source.
 
-use spinney_model::{Drawing, Stroke, Weight};
+use spinney_model::{Drawing, DrawnWord, Figure, Stroke, Weight};
 
 use crate::blade::{Blade, Edge, Lobes, Shape, Tip};
 use crate::leaf::{Form, LENGTH, Leaf, Line, Part, TIP};
@@ -17,15 +17,6 @@ use crate::weight;
 const BOX: [f64; 4] = [-24.0, -50.0, 48.0, 64.0];
 /// A stalk a third of the blade, long enough to be pointed at.
 const STALK: f64 = 1.0 / 3.0;
-
-/// The drawings of a word.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Word {
-    /// What it means; several where the word is said of several things.
-    pub own: &'static [Shows],
-    /// What it is taken for.
-    pub other: &'static [Shows],
-}
 
 macro_rules! shows {
     ($($(#[$doc:meta])* $name:ident = $caption:literal),* $(,)?) => {
@@ -130,9 +121,16 @@ shows! {
 
 /// The drawings of a word: all that are said of leaves alone, and, where the text is about
 /// leaves, those that are said of shells and tails as well.
-pub fn of_word(word: &str, about_leaves: bool) -> Option<Word> {
+pub fn of_word(word: &str, about_leaves: bool) -> Option<DrawnWord> {
+    let (own, other) = shown(word, about_leaves)?;
+    let drawn = |shows: &[Shows]| shows.iter().map(|shows| shows.figure()).collect();
+    Some(DrawnWord { own: drawn(own), other: drawn(other) })
+}
+
+/// What a word shows, and what it is taken for.
+fn shown(word: &str, about_leaves: bool) -> Option<(&'static [Shows], &'static [Shows])> {
     use Shows::*;
-    let of = |own: &'static [Shows], other: &'static [Shows]| Some(Word { own, other });
+    let of = |own: &'static [Shows], other: &'static [Shows]| Some((own, other));
     match word {
         "lobed" => of(&[Lobed, HandLobed], &[Toothed]),
         "lobe" => of(&[Lobe], &[Tooth]),
@@ -176,6 +174,11 @@ pub fn of_word(word: &str, about_leaves: bool) -> Option<Word> {
 }
 
 impl Shows {
+    /// Its lines, with its caption.
+    fn figure(self) -> Figure {
+        Figure { caption: self.caption(), drawing: self.drawing() }
+    }
+
     /// Its lines.
     pub fn drawing(self) -> Drawing {
         Drawing { frame: BOX, strokes: self.strokes() }

@@ -1,6 +1,7 @@
 //! A drawing in lines: what a screen, a sheet or a phone page places as it is.
 //!
-//! It says how long and how heavy its lines are, not what they show; `draw` makes it.
+//! It says how long and how heavy its lines are, not what they show; `draw` makes it, `press` places
+//! it.
 
 /// Lines in millimetres; to the right, and down as on paper.
 #[derive(Clone, Debug, PartialEq)]
@@ -35,4 +36,22 @@ pub enum Weight {
     Twig,
     /// 1.3 mm: the part that is spoken of.
     Heavy,
+}
+
+/// The drawings of a word.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DrawnWord {
+    /// What it means; several where the word is said of several things.
+    pub own: Vec<Figure>,
+    /// What it is taken for.
+    pub other: Vec<Figure>,
+}
+
+/// A drawing with its caption.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Figure {
+    /// What it shows: the name of the message `words-draw-…`.
+    pub caption: &'static str,
+    /// Its lines.
+    pub drawing: Drawing,
 }

@@ -38,7 +38,7 @@ pub use claim::{
     Alternative, Claim, KeptPrice, NotByTouch, Price, Reached, Reasons, Refusal, Stopped,
     Wanted, WhyNot,
 };
-pub use drawing::{Drawing, Stroke, Weight};
+pub use drawing::{Drawing, DrawnWord, Figure, Stroke, Weight};
 pub use edit::{
     AboutField, AskOf, AskedOf, CharacterField, CharacterId, Done, Edit, Entry, Fork, KeyId,
     KindField, KindId, Side, WishField,

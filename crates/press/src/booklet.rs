@@ -2,7 +2,9 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{AskedBy, Holds, Key, LeftTogether, Matrix, SecondLooks, Standing, Walk};
+use spinney_model::{
+    AskedBy, Drawing, DrawnWord, Holds, Key, LeftTogether, Matrix, SecondLooks, Standing, Walk,
+};
 
 /// Everything that the sheets and the page of one visit are made from.
 #[derive(Clone, Debug)]
@@ -23,6 +25,22 @@ pub struct Booklet<'a> {
     pub date: Option<&'a str>,
     /// Pictures by the file name that the kinds give.
     pub pictures: &'a BTreeMap<String, Picture>,
+    /// What can be drawn.
+    pub drawn: Drawn<'a>,
+}
+
+/// What can be drawn for a booklet; the press has no hand of its own.
+#[derive(Clone, Copy, Debug)]
+pub struct Drawn<'a> {
+    /// The drawing of each kind, in the order of the table; empty: of none.
+    pub kinds: &'a [Option<Drawing>],
+    /// The drawings of a word of the list; the flag: what is read is about leaves.
+    pub word: fn(&str, bool) -> Option<DrawnWord>,
+}
+
+impl Drawn<'_> {
+    /// Nothing is drawn.
+    pub const NOTHING: Drawn<'static> = Drawn { kinds: &[], word: |_, _| None };
 }
 
 /// The bytes of a picture.

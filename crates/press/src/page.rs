@@ -15,6 +15,7 @@ mod front;
 mod pictures;
 mod question;
 mod tree;
+mod words;
 
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 use sha2::{Digest as _, Sha256};
@@ -25,6 +26,7 @@ use crate::{Booklet, Stamp};
 use escape::escaped;
 use pictures::Pictures;
 use tree::Tree;
+use words::Words;
 
 const LOOK: &str = include_str!("page/look.css");
 const STEPS: &str = include_str!("page/steps.js");
@@ -42,12 +44,13 @@ pub const BOLD: &[u8] = include_bytes!("../fonts/andika-latin-700-normal.woff2")
 /// the page says how many it has no room for. The same booklet gives the same bytes.
 pub fn html(booklet: &Booklet) -> String {
     let tree = Tree::of(booklet);
-    let words = with_pictures(booklet, &tree, &Pictures::none()).len();
-    let room = PHONE_PAGE.saturating_sub(words + pictures::TOLD);
-    with_pictures(booklet, &tree, &Pictures::of(booklet, &tree, room))
+    let words = Words::of(booklet);
+    let bare = with_pictures(booklet, &tree, &words, &Pictures::none()).len();
+    let room = PHONE_PAGE.saturating_sub(bare + pictures::TOLD);
+    with_pictures(booklet, &tree, &words, &Pictures::of(booklet, &tree, room))
 }
 
-fn with_pictures(booklet: &Booklet, tree: &Tree, pictures: &Pictures) -> String {
+fn with_pictures(booklet: &Booklet, tree: &Tree, words: &Words, pictures: &Pictures) -> String {
     let style = format!("{}{LOOK}", typeface());
     let title = escaped(booklet.matrix.scene().title.as_deref().unwrap_or("A key"));
     let mut page = String::from("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n");
@@ -58,18 +61,19 @@ fn with_pictures(booklet: &Booklet, tree: &Tree, pictures: &Pictures) -> String 
     page += &format!("<title>{title}</title>\n<link rel=\"icon\" href=\"data:,\">\n");
     let draft = if booklet.stamp == Stamp::Draft { " class=\"draft\"" } else { "" };
     page += &format!("<style>{style}</style>\n</head>\n<body{draft}>\n{MARKS}");
+    page += &words.symbols();
     page += &front::header(booklet, &title);
     page += "<main id=\"work\">\n<div id=\"column\">\n";
     page += &front::start(booklet, tree, &pictures.told());
     page += &front::while_walking();
     for ix in 0..tree.questions.len() {
-        page += &question::section(booklet, tree, ix);
+        page += &question::section(booklet, tree, words, ix);
     }
     for ix in 0..tree.endings.len() {
-        page += &ending::section(booklet, tree, pictures, ix);
+        page += &ending::section(booklet, tree, (words, pictures), ix);
     }
     page += &front::short_list();
-    page += &front::word_list(booklet);
+    page += &words.list();
     page += "</div>\n";
     page += &front::trail();
     page += "</main>\n";

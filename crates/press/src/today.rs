@@ -11,7 +11,7 @@ use crate::sheet::{Group, Page, Piece, Role, Sheet};
 use crate::try_out::Parts;
 use spinney_voice::wording;
 
-use crate::{Booklet, Paper, Stamp, chart, drawing, key_pages, safety};
+use crate::{Booklet, Paper, Stamp, chart, drawing, key_pages, safety, words_to_look_at};
 
 /// Groups in a class of 24 to 32 children, four to a group.
 const GROUPS: (usize, usize) = (6, 8);
@@ -39,6 +39,12 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
             "Chart",
             "one for the wall: on A3 if you can",
             chart::pages(&setting, paper),
+            (1, 1),
+        ),
+        Part::new(
+            "Words to look at",
+            "for the wall or the table",
+            words_to_look_at::pages(&setting, paper),
             (1, 1),
         ),
         Part::new(

@@ -7,7 +7,7 @@ use spinney_fixtures::photographs::{more_than_pixels, tales_in, telling_jpeg};
 use spinney_model::{
     Couplet, Destination, End, Key, Matrix, Scene, SecondLooks, Taxon, TaxonIx, Wording,
 };
-use spinney_press::{Booklet, Picture, Stamp, page};
+use spinney_press::{Booklet, Drawn, Picture, Stamp, page};
 
 /// A photograph of undergrowth: it packs badly.
 fn photograph(seed: u64) -> Vec<u8> {
@@ -53,6 +53,7 @@ fn page_of(kinds: usize, photographs: usize) -> String {
         stamp: Stamp::None,
         date: None,
         pictures: &pictures,
+        drawn: Drawn::NOTHING,
     })
 }
 

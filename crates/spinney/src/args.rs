@@ -184,6 +184,16 @@ pub(crate) enum Paper {
     Letter,
 }
 
+impl Paper {
+    /// The same paper for the press.
+    pub(crate) fn size(self) -> spinney_press::Paper {
+        match self {
+            Self::A4 => spinney_press::Paper::A4,
+            Self::Letter => spinney_press::Paper::Letter,
+        }
+    }
+}
+
 #[derive(Args, Debug)]
 pub(crate) struct Demo {
     /// The folder to write into.

@@ -17,8 +17,8 @@ pub(crate) mod wishes;
 use spinney_build::{Built, Progress as Found, Search};
 use spinney_check::{Report, Settings};
 use spinney_exchange::json;
-use spinney_model::{AskedBy, Code, Finding, Matrix, Standing, Wishes, Wording};
-use spinney_press::Stamp;
+use spinney_model::{AskedBy, Code, Drawing, Finding, Matrix, Standing, Wishes, Wording};
+use spinney_press::{Drawn, Stamp};
 use spinney_voice::wording;
 
 use crate::args;
@@ -28,6 +28,11 @@ use crate::terminal::Progress;
 
 /// Heaps between two looks at the clock of the person who watches.
 const HEAPS_A_STEP: u64 = 1_000;
+
+/// What is drawn for sheets and phone pages: these kinds, and the words.
+pub(crate) fn drawn(kinds: &[Option<Drawing>]) -> Drawn<'_> {
+    Drawn { kinds, word: spinney_draw::of_word }
+}
 
 /// Refuses a table whose questions alone would fill more than a search may take, in MiB.
 pub(crate) fn enough_room(matrix: &Matrix, memory: u64) -> Result<(), Failure> {

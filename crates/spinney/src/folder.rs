@@ -13,7 +13,8 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 
 use spinney_exchange::{json, key_text};
-use spinney_press::{Booklet, Paper, PressError};
+use spinney_press::sheets::{SHEETS, SheetForm};
+use spinney_press::{Booklet, Paper, PressError, pdf};
 use tempfile::TempDir;
 
 use crate::args;
@@ -21,18 +22,8 @@ use crate::failure::Failure;
 use crate::files::{self, Over};
 use ours::{Ours, hash_of};
 
-/// What is written of every key; the large chart only where the paper is A4.
-const SHEETS: [&str; 8] = [
-    "key.txt",
-    "key.json",
-    "phone.html",
-    "key-pages.pdf",
-    "chart.pdf",
-    ON_A3,
-    "try-out.pdf",
-    "today.pdf",
-];
-const ON_A3: &str = "chart-a3.pdf";
+/// What is written of every key besides the sheets.
+const TEXTS: [&str; 3] = ["key.txt", "key.json", "phone.html"];
 /// What a command says of a key beside them.
 const SAID: [&str; 4] = ["findings.txt", "opinion.txt", "changes.txt", "why.txt"];
 
@@ -110,21 +101,22 @@ impl Folder {
         report: &json::Report<'_>,
         paper: args::Paper,
     ) -> Result<(), Failure> {
-        let size = match paper {
-            args::Paper::A4 => Paper::A4,
-            args::Paper::Letter => Paper::Letter,
-        };
+        let size = paper.size();
         self.of_a_key = true;
         self.write("key.txt", key_text::write(booklet.key, booklet.matrix).as_bytes())?;
         self.write("key.json", json::report(report).as_bytes())?;
         self.write("phone.html", spinney_press::page::html(booklet).as_bytes())?;
-        self.write("key-pages.pdf", &pressed(spinney_press::key_pages::pdf(booklet, size))?)?;
-        self.write("chart.pdf", &pressed(spinney_press::chart::pdf(booklet, size))?)?;
-        if paper == args::Paper::A4 {
-            self.write(ON_A3, &pressed(spinney_press::chart::pdf(booklet, Paper::A3))?)?;
+        for form in &SHEETS {
+            if !(form.has_something)(booklet) {
+                continue;
+            }
+            let on = |paper| pressed(pdf::write(&(form.set)(booklet, paper)));
+            self.write(&plain(form), &on(size)?)?;
+            if form.large_too && size == Paper::A4 {
+                self.write(&on_a3(form), &on(Paper::A3)?)?;
+            }
         }
-        self.write("try-out.pdf", &pressed(spinney_press::try_out::pdf(booklet, size))?)?;
-        self.write("today.pdf", &pressed(spinney_press::today::pdf(booklet, size))?)
+        Ok(())
     }
 
     /// Puts everything in its place at once. Returns the names of the files, in order.
@@ -167,7 +159,7 @@ impl Folder {
     /// and which is not what this run was made from.
     fn goes(&self, name: &str) -> bool {
         self.of_a_key
-            && (SHEETS.contains(&name) || SAID.contains(&name))
+            && (of_a_key(Paper::A4).any(|ours| ours == name) || SAID.contains(&name))
             && !self.written.iter().any(|written| written == name)
             && self.before.has(&self.path, name)
             && !files::was_read(&self.path.join(name))
@@ -178,15 +170,31 @@ impl Folder {
 /// before any work is done.
 pub(crate) fn look_first(sheets: &args::Sheets, beside: &[&str]) -> Result<(), Failure> {
     let Some(path) = &sheets.out else { return Ok(()) };
-    let letter = sheets.paper == args::Paper::Letter;
-    let names = SHEETS.into_iter().filter(|name| !(letter && *name == ON_A3));
+    let names = of_a_key(sheets.paper.size());
     let before = Ours::of(path);
     let over = Over::forced(sheets.force);
-    let mut names = names.chain(beside.iter().copied()).chain([ours::NAME]);
+    let mut names = names.chain(beside.iter().chain([&ours::NAME]).map(ToString::to_string));
     names.try_for_each(|name| {
-        files::claim(&path.join(name))?;
-        may_be_written(path, name, &before, over)
+        files::claim(&path.join(&name))?;
+        may_be_written(path, &name, &before, over)
     })
+}
+
+/// The files of a key on such paper.
+fn of_a_key(size: Paper) -> impl Iterator<Item = String> {
+    let sheets = SHEETS.iter().flat_map(move |form| {
+        let large = form.large_too && size == Paper::A4;
+        [Some(plain(form)), large.then(|| on_a3(form))].into_iter().flatten()
+    });
+    TEXTS.into_iter().map(str::to_owned).chain(sheets)
+}
+
+fn plain(form: &SheetForm) -> String {
+    format!("{}.pdf", form.name)
+}
+
+fn on_a3(form: &SheetForm) -> String {
+    format!("{}-a3.pdf", form.name)
 }
 
 /// Looks whether a file may be written into a folder: not what this run reads; and not what is

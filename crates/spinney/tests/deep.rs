@@ -12,7 +12,7 @@ use spinney_exchange::key_text;
 use spinney_exchange::link::Links;
 use spinney_exchange::table::{self, Source, Sources};
 use spinney_model::{Code, Key, Matrix};
-use spinney_press::{Booklet, Paper, Stamp, key_pages, page, today};
+use spinney_press::{Booklet, Drawn, Paper, Stamp, key_pages, page, today};
 
 const PAGE: usize = 1 << 20;
 
@@ -56,6 +56,7 @@ fn booklet<'a>(
         stamp: Stamp::None,
         date: None,
         pictures: &nothing.1,
+        drawn: Drawn::NOTHING,
     }
 }
 

@@ -12,7 +12,7 @@ use std::path::{Path, PathBuf};
 use spinney_check::{Report, Settings, check};
 use spinney_exchange::table::{self, Source, Sources};
 use spinney_model::{Answer, Destination, Key, Matrix, SecondLooks, Walk, Wishes};
-use spinney_press::{Booklet, Stamp, page};
+use spinney_press::{Booklet, Drawn, Stamp, page};
 use spinney_voice::wording;
 
 const OUTINGS: [(&str, &str); 4] = [
@@ -38,6 +38,10 @@ fn pages_and_their_walks_are_written_for_the_browser() {
             stamp: Stamp::None,
             date: Some("3 October 2026"),
             pictures: &BTreeMap::new(),
+            drawn: Drawn {
+                kinds: &spinney_draw::of_kinds(&matrix),
+                word: spinney_draw::of_word,
+            },
         });
         let walks = walks(&matrix, &key, &opinion.walks);
         let kinds = matrix.taxa().len();

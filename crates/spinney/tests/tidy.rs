@@ -52,6 +52,7 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
                 "check",
                 "exchange",
                 "press",
+                "draw",
                 "store",
                 "collection",
                 "desk",

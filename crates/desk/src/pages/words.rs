@@ -7,8 +7,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use maud::{Markup, html};
-use spinney_draw::Shows;
-use spinney_model::{Destination, Wording};
+use spinney_model::{Destination, Figure, Wording};
 use spinney_press::glossary::{self, Entry};
 use spinney_voice::wording;
 
@@ -155,18 +154,18 @@ fn one(t: Tongue, said: &Said, word: &Entry) -> Markup {
 /// it, or it is said of other things than leaves here.
 pub(crate) fn drawn(t: Tongue, word: &str, about_leaves: bool) -> Option<Markup> {
     let word = spinney_draw::of_word(word, about_leaves)?;
-    let figure = |shows: &Shows, other: bool| {
+    let figure = |shown: &Figure, other: bool| {
         html! {
             figure.other[other] {
-                (svg(&shows.drawing(), "leaf"))
-                figcaption { (t.say(&format!("words-draw-{}", shows.caption()))) }
+                (svg(&shown.drawing, "leaf"))
+                figcaption { (t.say(&format!("words-draw-{}", shown.caption))) }
             }
         }
     };
     Some(html! {
         div.two-states.three[word.own.len() + word.other.len() > 2] {
-            @for shows in word.own { (figure(shows, false)) }
-            @for shows in word.other { (figure(shows, true)) }
+            @for own in &word.own { (figure(own, false)) }
+            @for other in &word.other { (figure(other, true)) }
         }
     })
 }

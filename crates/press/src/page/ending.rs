@@ -3,21 +3,22 @@
 //! From an end to a section of the page. Every end says what to do if the sentence does not
 //! fit. It names no kind that the key does not name there.
 
-use spinney_model::Taxon;
+use spinney_model::TaxonIx;
+use spinney_voice::Tongue;
 
-use crate::{Booklet, fitting};
+use crate::{Booklet, fitting, lines};
 
 use super::escape::escaped;
-use super::front::words_explained;
 use super::pictures::Pictures;
 use super::question::back;
 use super::tree::{Ending, Tree};
+use super::words::Words;
 
 /// The section of one end.
 pub(super) fn section(
     booklet: &Booklet,
     tree: &Tree,
-    pictures: &Pictures,
+    (words, pictures): (&Words, &Pictures),
     ix: usize,
 ) -> String {
     let ending = &tree.endings[ix];
@@ -43,7 +44,7 @@ pub(super) fn section(
             }
             html += &format!("<div class=\"kinds{}\">\n", if several { "" } else { " one" });
             for &taxon in &end.taxa {
-                html += &kind(pictures, booklet.matrix.taxon(taxon));
+                html += &kind(booklet, pictures, taxon);
             }
             for written in &end.unrecognised {
                 html += &format!(
@@ -55,7 +56,7 @@ pub(super) fn section(
             let newcomer = fitting::newcomer(fitting::at_end(booklet.matrix, end));
             html += &format!("</div>\n<p class=\"newcomer\">{newcomer}</p>\n");
             let kinds = end.taxa.iter().map(|&taxon| booklet.matrix.taxon(taxon));
-            html += &words_explained(tree, kinds.filter_map(|kind| kind.confirming.as_deref()));
+            html += &words.explained(kinds.filter_map(|kind| kind.confirming.as_deref()));
         }
         Ending::NoSuchNumber(_) | Ending::Nothing => {
             html += &format!(
@@ -105,11 +106,18 @@ fn kinds(ending: &Ending) -> String {
 }
 
 /// One kind at its end.
-fn kind(pictures: &Pictures, taxon: &Taxon) -> String {
+fn kind(booklet: &Booklet, pictures: &Pictures, at: TaxonIx) -> String {
+    let taxon = booklet.matrix.taxon(at);
     let name = escaped(&taxon.name);
     let mut html = format!("<article class=\"kind\"><h3>{name}</h3>\n");
     if let Some(address) = taxon.picture.as_ref().and_then(|file| pictures.address(file)) {
         html += &format!("<img alt=\"{name}\" src=\"{address}\">\n");
+    } else if let Some(Some(drawing)) = booklet.drawn.kinds.get(at.0) {
+        let said = Tongue::for_person(&[]).say("finds-drawn");
+        let drawn = lines::svg(drawing, "leaf");
+        html += &format!(
+            "<figure class=\"drawn-kind\">{drawn}<figcaption>{said}</figcaption></figure>\n"
+        );
     }
     html += &match taxon.confirming.as_deref().filter(|text| !text.trim().is_empty()) {
         Some(sentence) => format!("<p class=\"sentence\">{}</p>\n", escaped(sentence)),

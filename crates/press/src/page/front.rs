@@ -5,7 +5,6 @@
 
 use std::collections::BTreeMap;
 
-use crate::glossary::{Entry, words_in, words_used};
 use crate::{Booklet, fitting, safety};
 
 use super::escape::escaped;
@@ -116,46 +115,6 @@ pub(super) fn trail() -> String {
      <h2 id=\"trail-head\">How you got here</h2>\n<ol></ol>\n\
      <p class=\"again\"><a href=\"#start\">Back to the start</a></p>\n</nav>\n"
         .to_string()
-}
-
-/// Every word of the key, for paper and for readers without scripts.
-pub(super) fn word_list(booklet: &Booklet) -> String {
-    let words = words_used(booklet);
-    if words.is_empty() {
-        return String::new();
-    }
-    format!("<section id=\"words\">\n<h2>The words</h2>\n{}</section>\n", entries(&words))
-}
-
-/// The words of some texts, to be opened where they are read.
-pub(super) fn words_explained<'t>(
-    tree: &Tree,
-    texts: impl IntoIterator<Item = &'t str>,
-) -> String {
-    let words = words_in(tree.about_leaves, texts);
-    if words.is_empty() {
-        return String::new();
-    }
-    let heads: Vec<_> = words.iter().map(|entry| entry.word).collect();
-    format!(
-        "<details class=\"words\"><summary><span>What is: {}?</span></summary>\n{}</details>\n",
-        heads.join(", "),
-        entries(&words)
-    )
-}
-
-fn entries(words: &[Entry]) -> String {
-    let mut html = String::from("<dl>\n");
-    for entry in words {
-        html += &format!("<dt>{}</dt>\n<dd>{}", escaped(entry.word), escaped(entry.plain));
-        if let Some(other) = entry.not_to_be_confused {
-            let other = escaped(other);
-            html += &format!("<span class=\"not\">Not to be mixed up with {other}</span>");
-        }
-        html += "</dd>\n";
-    }
-    html += "</dl>\n";
-    html
 }
 
 /// The foot: who decides; version and date, so that old copies are recognised.

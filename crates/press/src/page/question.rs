@@ -10,11 +10,11 @@ use crate::second_look;
 
 use super::ending::ending_name;
 use super::escape::escaped;
-use super::front::words_explained;
 use super::tree::{Tree, Way};
+use super::words::Words;
 
 /// The section of one question.
-pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
+pub(super) fn section(booklet: &Booklet, tree: &Tree, words: &Words, ix: usize) -> String {
     let question = &tree.questions[ix];
     let number = question.couplet.number;
     let (asks, yes, no) = match &question.couplet.wording {
@@ -44,7 +44,7 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, ix: usize) -> String {
         Wording::Question(text) => vec![text.as_str()],
         Wording::Leads { yes, no } => vec![yes.as_str(), no.as_str()],
     };
-    html += &words_explained(tree, texts);
+    html += &words.explained(texts);
     html += &back(tree, &question.from);
     html += "</section>\n";
     html

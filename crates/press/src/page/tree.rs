@@ -9,7 +9,6 @@ use std::collections::BTreeSet;
 use spinney_model::{Couplet, Destination, End, TaxonIx};
 
 use crate::Booklet;
-use crate::glossary;
 
 /// Every place of a key.
 pub(super) struct Tree<'a> {
@@ -17,8 +16,6 @@ pub(super) struct Tree<'a> {
     pub(super) questions: Vec<Question<'a>>,
     /// In the order in which the questions first lead to them.
     pub(super) endings: Vec<Ending<'a>>,
-    /// Whether what the key says is about leaves; read off every heading and question.
-    pub(super) about_leaves: bool,
 }
 
 /// One question with its ways.
@@ -74,7 +71,7 @@ impl<'a> Tree<'a> {
                 }
             }
         }
-        Self { questions, endings, about_leaves: glossary::about_leaves(booklet) }
+        Self { questions, endings }
     }
 
     /// The anchor of a place: `#q3`, `#end-1`.

@@ -8,7 +8,7 @@ use spinney_model::{
     Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, Key, Matrix, Quantity,
     Scale, Scene, SecondLooks, StateIx, Taxon, TaxonIx, Unit, Value, Wording,
 };
-use spinney_press::{Booklet, Picture, Stamp};
+use spinney_press::{Booklet, Drawn, Picture, Stamp};
 use spinney_voice::wording;
 
 /// A booklet with everything in it that it borrows.
@@ -31,6 +31,7 @@ impl Hedge {
             stamp,
             date: Some("25 November 2026"),
             pictures: &self.pictures,
+            drawn: Drawn::NOTHING,
         }
     }
 }

@@ -8,7 +8,7 @@ use spinney_model::{
     Answer, Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, Key, Matrix,
     Scale, Scene, SecondLooks, StateIx, Step, Taxon, TaxonIx, Value, Walk, Wording,
 };
-use spinney_press::{Booklet, Picture, Stamp};
+use spinney_press::{Booklet, Drawn, Picture, Stamp};
 
 /// Kinds, sentences, cautions.
 const KINDS: [(&str, &str, &str); 12] = [
@@ -87,6 +87,7 @@ impl Walked {
             stamp,
             date: Some("25 November 2026"),
             pictures: &self.pictures,
+            drawn: Drawn::NOTHING,
         }
     }
 }

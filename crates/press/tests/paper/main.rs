@@ -13,3 +13,4 @@ mod look;
 mod places;
 mod second_look;
 mod words;
+mod words_to_look_at;

@@ -60,6 +60,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
             true => AskedBy::People,
             false => AskedBy::of(&given.key, given.claim.as_ref()),
         };
+        let drawings = spinney_draw::of_kinds(matrix);
         let booklet = Booklet {
             matrix,
             key: &given.key,
@@ -69,6 +70,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
             stamp: command::stamp(asked_by, &opinion, args.sheets.tried),
             date: Some(&date),
             pictures: &opened.pictures,
+            drawn: command::drawn(&drawings),
         };
         let mut folder = Folder::make(path, over)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;

@@ -98,6 +98,7 @@ fn best_key(
     let opinion = spinney_check::check(&matrix, &built.key, Some(&built.claim), &settings);
     add_new(&mut findings, &opinion.findings);
     let looks = search.second_looks(&built.key);
+    let drawings = spinney_draw::of_kinds(&matrix);
     let booklet = Booklet {
         matrix: &matrix,
         key: &built.key,
@@ -107,6 +108,7 @@ fn best_key(
         stamp: command::stamp(AskedBy::Search, &opinion, false),
         date: Some(date),
         pictures: &BTreeMap::new(),
+        drawn: command::drawn(&drawings),
     };
     let json = json::Report {
         matrix: &matrix,
@@ -154,6 +156,7 @@ fn second_opinion(
     add_new(&mut of_key, &opinion.findings);
     check::drop_echoes(&mut of_key);
     add_new(&mut findings, &of_key);
+    let drawings = spinney_draw::of_kinds(&matrix);
     let booklet = Booklet {
         matrix: &matrix,
         key: &given.key,
@@ -163,6 +166,7 @@ fn second_opinion(
         stamp: command::stamp(AskedBy::People, &opinion, false),
         date: Some(date),
         pictures: &BTreeMap::new(),
+        drawn: command::drawn(&drawings),
     };
     let json = json::Report {
         matrix: &matrix,

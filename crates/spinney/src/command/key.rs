@@ -49,6 +49,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     let mut written = None;
     if let Some(path) = &args.sheets.out {
         let date = folder::date(args.sheets.date.as_deref());
+        let drawings = spinney_draw::of_kinds(matrix);
         let booklet = Booklet {
             matrix,
             key: &built.key,
@@ -58,6 +59,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
             stamp,
             date: Some(&date),
             pictures: &opened.pictures,
+            drawn: command::drawn(&drawings),
         };
         let mut folder = Folder::make(path, over)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;

@@ -44,6 +44,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
     let written = match &args.sheets.out {
         Some(path) => {
             let date = folder::date(args.sheets.date.as_deref());
+            let drawings = spinney_draw::of_kinds(matrix);
             let booklet = Booklet {
                 matrix,
                 key,
@@ -53,6 +54,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
                 stamp: command::stamp(asked_by, &opinion, args.sheets.tried),
                 date: Some(&date),
                 pictures: &opened.pictures,
+                drawn: command::drawn(&drawings),
             };
             let report = report_of(matrix, key, &opinion, &findings);
             let mut folder = Folder::make(path, Over::forced(args.sheets.force))?;

@@ -6,8 +6,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
-use spinney_model::{KeyId, Matrix, Standing};
-use spinney_press::{Booklet, Picture, Stamp};
+use spinney_model::{Drawing, KeyId, Matrix, Standing};
+use spinney_press::{Booklet, Drawn, Picture, Stamp};
 
 use crate::Desk;
 use crate::pages::to_keep::file_name;
@@ -22,6 +22,7 @@ pub(super) struct Bound {
     named: Matrix,
     pub(super) made: Arc<Made>,
     pub(super) pictures: BTreeMap<String, Picture>,
+    drawings: Vec<Option<Drawing>>,
     pub(super) standing: Standing,
     today: String,
     name: String,
@@ -58,7 +59,8 @@ impl Bound {
         let name = file_name(&drawn.name, "key");
         let standing = made.standing(drawn);
         let today = asked.request.today.clone();
-        Ok(Some(Self { matrix, named, pictures, made, standing, today, name }))
+        let drawings = spinney_draw::of_kinds(&matrix);
+        Ok(Some(Self { matrix, named, pictures, drawings, made, standing, today, name }))
     }
 
     pub(super) fn booklet(&self) -> Booklet<'_> {
@@ -71,6 +73,7 @@ impl Bound {
             date: (!self.today.is_empty()).then_some(self.today.as_str()),
             pictures: &self.pictures,
             second_looks: &self.made.looks,
+            drawn: Drawn { kinds: &self.drawings, word: spinney_draw::of_word },
         }
     }
 

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use spinney_model::{Edit, Key, KeyId, KindId, SecondLooks, WishField};
-use spinney_press::{Booklet, Paper, Stamp, try_out};
+use spinney_press::{Booklet, Drawn, Paper, Stamp, try_out};
 
 use super::{MOST_GROUPS, SIZES};
 use crate::pages::Shown;
@@ -72,6 +72,7 @@ pub(super) fn sheets(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         stamp: Stamp::None,
         date: (!today.is_empty()).then_some(today),
         pictures: &BTreeMap::new(),
+        drawn: Drawn::NOTHING,
     };
     match try_out::set_pdf(&booklet, Paper::A4) {
         Ok(bytes) => {

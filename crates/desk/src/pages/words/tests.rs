@@ -56,9 +56,9 @@ fn a_word_is_drawn_beside_what_its_text_warns_of() {
         assert_eq!(text.matches("viewBox=\"-24 -50 48 64\"").count(), many, "{}", entry.word);
         assert_eq!(text.matches("<figcaption></figcaption>").count(), 0, "{}", entry.word);
         // Every drawing has its own words under it, in every language.
-        for shows in word.own.iter().chain(word.other) {
+        for shows in word.own.iter().chain(&word.other) {
             for language in ["en", "de"] {
-                let id = format!("words-draw-{}", shows.caption());
+                let id = format!("words-draw-{}", shows.caption);
                 let tongue = spinney_voice::Tongue::for_person(&[language.to_owned()]);
                 assert!(!tongue.say(&id).contains("words-draw"), "{id} in {language}");
             }
@@ -68,7 +68,7 @@ fn a_word_is_drawn_beside_what_its_text_warns_of() {
     assert!(drawn >= 30, "{drawn} words have a drawing");
     let captions = |word: &str| {
         let word = spinney_draw::of_word(word, true).expect("it is drawn");
-        word.other.iter().map(|shows| shows.caption()).collect::<Vec<_>>()
+        word.other.iter().map(|shows| shows.caption).collect::<Vec<_>>()
     };
     for (word, warned_of) in [
         ("lobe", &["tooth"][..]),

@@ -1,0 +1,177 @@
+//! A drawing as somebody sees it: in a page, and on a sheet.
+//!
+//! From the lines of a [`Drawing`] to SVG, and to a piece of paper. What is drawn, and whether
+//! it is true, `draw` knows.
+
+use std::fmt::Write;
+
+use spinney_model::{Drawing, Stroke, Weight};
+
+use crate::sheet::ink::{Ink, Pen};
+use crate::sheet::{Path, Piece, Role, Segment};
+
+/// The drawing on paper, so high in mm; a listener hears the words.
+pub(crate) fn piece(drawing: &Drawing, high: f64, words: String) -> Piece {
+    let [left, top, width, height] = drawing.frame;
+    let scale = high / height;
+    let place = |(x, y): (f64, f64)| ((x - left) * scale, (y - top) * scale);
+    let mut whole = Piece::blank(width * scale, high);
+    let mut role = Role::Figure(words);
+    for same in drawing.strokes.chunk_by(|one, other| one.weight == other.weight) {
+        let mut segments = Vec::new();
+        for stroke in same {
+            for (at, point) in stroke.points.iter().enumerate() {
+                let (x, y) = place(*point);
+                segments.push(if at == 0 { Segment::Move(x, y) } else { Segment::Line(x, y) });
+            }
+        }
+        let path = Path { segments, fill: None, pen: Some(pen(same[0].weight, scale)) };
+        let lines = Piece::path(width * scale, high, path, role);
+        // All of it is one figure.
+        role = Role::Decoration;
+        whole = whole.with(0.0, 0.0, lines);
+    }
+    whole
+}
+
+/// Lines keep their weights beside each other however small the drawing is, and none gets lost on a
+/// copier; what is spoken of is green besides.
+fn pen(weight: Weight, scale: f64) -> Pen {
+    let ink = match weight {
+        Weight::Hatch | Weight::Heavy => Ink::Hedge,
+        Weight::Fine | Weight::Midrib | Weight::Outline | Weight::Twig => Ink::Ink,
+    };
+    let wide = match weight {
+        Weight::Fine => 0.25,
+        Weight::Hatch | Weight::Midrib => 0.4,
+        Weight::Outline => 0.6,
+        Weight::Twig => 1.1,
+        Weight::Heavy => 1.3,
+    };
+    Pen::solid((wide * scale).max(Pen::THINNEST), ink)
+}
+
+/// The part of a page that places a drawing: as SVG, one path after the other. It says nothing to a
+/// screen reader, since the name beside it does. Its lines get their weight by classes: `fine`, `hatch`,
+/// `midrib`, `outline`, `wood`, `heavy`.
+pub fn svg(drawing: &Drawing, class: &str) -> String {
+    let lines = paths(&drawing.strokes);
+    let frame = frame(drawing);
+    format!(
+        "<svg class=\"{class}\" viewBox=\"{frame}\" aria-hidden=\"true\" focusable=\"false\">{lines}</svg>"
+    )
+}
+
+/// The same under a name, to be placed more than once.
+pub(crate) fn symbol(drawing: &Drawing, id: &str) -> String {
+    format!(
+        "<symbol id=\"{id}\" viewBox=\"{}\">{}</symbol>",
+        frame(drawing),
+        paths(&drawing.strokes)
+    )
+}
+
+fn frame(drawing: &Drawing) -> String {
+    let [left, top, width, height] = drawing.frame;
+    format!("{left} {top} {width} {height}")
+}
+
+fn paths(strokes: &[Stroke]) -> String {
+    let mut text = String::new();
+    for same in strokes.chunk_by(|one, other| one.weight == other.weight) {
+        let class = match same[0].weight {
+            Weight::Fine => "fine",
+            Weight::Hatch => "hatch",
+            Weight::Midrib => "midrib",
+            Weight::Outline => "outline",
+            Weight::Twig => "wood",
+            Weight::Heavy => "heavy",
+        };
+        let lines = same.iter().map(|stroke| path(&stroke.points)).collect::<String>();
+        let _ = write!(text, "<path class=\"{class}\" d=\"{lines}\"></path>");
+    }
+    text
+}
+
+/// A path of SVG, to a hundredth of a millimetre; every point is told from the one before, in
+/// whole hundredths, so that no error adds up.
+fn path(points: &[(f64, f64)]) -> String {
+    let mut text = String::new();
+    let mut before = (0, 0);
+    for (n, (x, y)) in points.iter().enumerate() {
+        let here = (hundredths(*x), hundredths(*y));
+        text.push_str(["M", "l", ""][n.min(2)]);
+        number(&mut text, here.0 - before.0, n > 1);
+        number(&mut text, here.1 - before.1, true);
+        before = here;
+    }
+    text
+}
+
+fn hundredths(number: f64) -> i64 {
+    (number * 100.0).round() as i64
+}
+
+/// A number as short as it can be written: `-.5`, `12.25`; a space before it where it would run
+/// into the one before.
+fn number(text: &mut String, hundredths: i64, apart: bool) {
+    let (whole, rest) = (hundredths.unsigned_abs() / 100, hundredths.unsigned_abs() % 100);
+    if hundredths < 0 {
+        text.push('-');
+    } else if apart {
+        text.push(' ');
+    }
+    if whole > 0 || rest == 0 {
+        text.push_str(&whole.to_string());
+    }
+    if rest > 0 {
+        let decimals = format!(".{rest:02}");
+        text.push_str(decimals.trim_end_matches('0'));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn drawing() -> Drawing {
+        let stroke = |weight, points: &[(f64, f64)]| Stroke { weight, points: points.to_vec() };
+        Drawing {
+            frame: [-10.0, -30.0, 20.0, 40.0],
+            strokes: vec![
+                stroke(Weight::Fine, &[(0.0, 0.0), (1.5, -0.25), (1.5, -3.0)]),
+                stroke(Weight::Fine, &[(2.004, 0.0), (2.0, 1.0)]),
+                stroke(Weight::Heavy, &[(-10.0, -30.0), (10.0, 10.0)]),
+            ],
+        }
+    }
+
+    #[test]
+    fn a_drawing_in_a_page_is_made_of_numbers() {
+        assert_eq!(
+            svg(&drawing(), "leaf"),
+            "<svg class=\"leaf\" viewBox=\"-10 -30 20 40\" aria-hidden=\"true\" \
+             focusable=\"false\"><path class=\"fine\" d=\"M0 0l1.5-.25 0-2.75M2 0l0 1\"></path>\
+             <path class=\"heavy\" d=\"M-10-30l20 40\"></path></svg>"
+        );
+    }
+
+    #[test]
+    fn on_paper_it_fills_its_height_and_is_heard_once() {
+        let piece = piece(&drawing(), 20.0, "one lobe".to_owned());
+        assert_eq!((piece.w, piece.h), (10.0, 20.0));
+        let roles: Vec<_> = piece
+            .nodes
+            .iter()
+            .map(|node| match node {
+                crate::sheet::Node::Placed(placed) => placed.role.clone(),
+                crate::sheet::Node::Group(..) => panic!("no group"),
+            })
+            .collect();
+        assert_eq!(roles, [Role::Figure("one lobe".to_owned()), Role::Decoration]);
+        let crate::sheet::Node::Placed(heavy) = &piece.nodes[1] else { panic!("it is placed") };
+        let crate::sheet::What::Path(path) = &heavy.what else { panic!("it is drawn") };
+        assert_eq!(path.segments, [Segment::Move(0.0, 0.0), Segment::Line(10.0, 20.0)]);
+        assert_eq!(path.pen, Some(Pen::solid(0.65, Ink::Hedge)));
+    }
+}

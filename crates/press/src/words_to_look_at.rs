@@ -1,0 +1,128 @@
+//! Words to look at: the words that this key uses, each drawn beside what it is taken for.
+//!
+//! From a booklet to a sheet for the wall or a group's table. A word of which nobody has a true
+//! drawing is explained in words alone; where nothing is drawn there is no such sheet.
+//!
+//! Source: the words and their look-alikes as `glossary` gives them; two pictures beside each other,
+//! what it is and what it is not, are common practice, without a source.
+
+use spinney_model::{DrawnWord, Figure};
+use spinney_voice::Tongue;
+
+use crate::glossary::{self, Entry};
+use crate::setting::Setting;
+use crate::sheet::flow::Flow;
+use crate::sheet::ink::{Ink, Pen, Style};
+use crate::sheet::{Group, Page, Piece, Role, Sheet};
+use crate::{Booklet, Paper, lines};
+
+/// The height of a drawing, in mm: the parts of a leaf can be told across a table.
+const HIGH: f64 = 30.0;
+/// A drawing with its caption, in mm.
+const FIGURE: f64 = 32.0;
+/// Between the words and the drawings, and between two drawings, in mm.
+const BETWEEN: f64 = 3.0;
+/// Between two columns of words without drawings, in mm.
+const COLUMNS: f64 = 8.0;
+
+/// Whether any word of the key is drawn.
+pub fn has_something(booklet: &Booklet) -> bool {
+    words(booklet).iter().any(|(_, drawn)| drawn.is_some())
+}
+
+/// The words of a key, each with its drawings.
+fn words(booklet: &Booklet) -> Vec<(Entry, Option<DrawnWord>)> {
+    let about_leaves = glossary::about_leaves(booklet);
+    let words = glossary::words_used(booklet).into_iter();
+    words.map(|entry| (entry, (booklet.drawn.word)(entry.word, about_leaves))).collect()
+}
+
+/// The words as boxes in mm.
+pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
+    let setting = Setting::new(booklet);
+    Sheet {
+        title: format!("{}: words to look at", setting.title()),
+        pages: pages(&setting, paper),
+    }
+}
+
+/// The pages; none where no word is drawn.
+pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    if !has_something(setting.booklet) {
+        return Vec::new();
+    }
+    let frame = setting.frame(paper, false, "Words", crate::setting::OUR_GROUP);
+    let mut flow = Flow::new(&setting.faces, &frame);
+    flow.put(0.0, setting.masthead(&frame, "Words to look at", false));
+    let wide = flow.wide();
+    let (mut first, mut in_words_alone) = (true, Vec::new());
+    for (entry, drawn) in words(setting.booklet) {
+        let Some(drawn) = drawn else {
+            in_words_alone.push(entry);
+            continue;
+        };
+        let row = row(setting, &entry, &drawn, wide);
+        let rule = Piece::rule(wide, Pen::solid(0.2, Ink::Soft));
+        flow.put(5.0, if first || flow.fresh() { row } else { rule.then(3.0, row) });
+        first = false;
+    }
+    let column = (wide - COLUMNS) / 2.0;
+    for (at, two) in in_words_alone.chunks(2).enumerate() {
+        let mut both = in_words(setting, &two[0], column);
+        if let Some(second) = two.get(1) {
+            both = both.with(column + COLUMNS, 0.0, in_words(setting, second, column));
+        }
+        let rule = Piece::rule(wide, Pen::solid(0.2, Ink::Soft));
+        flow.put(5.0, if at == 0 && !flow.fresh() { rule.then(3.0, both) } else { both });
+    }
+    flow.finish()
+}
+
+/// One word: what it says on the left, its drawings on the right.
+fn row(setting: &Setting, entry: &Entry, drawn: &DrawnWord, wide: f64) -> Piece {
+    let (own, other) = (drawn.own.len() as f64, drawn.other.len() as f64);
+    let figures = (own + other) * FIGURE + (own + other - 1.0) * BETWEEN;
+    let left = in_words(setting, entry, wide - figures - 2.0 * BETWEEN);
+    let mut x = wide - figures;
+    let mut whole = left.at_least(x, HIGH);
+    for (at, figure) in drawn.own.iter().chain(&drawn.other).enumerate() {
+        let is_other = at >= drawn.own.len();
+        if is_other && at == drawn.own.len() {
+            let rule = Piece::upright(HIGH + 6.0, Pen::dashed(0.3, Ink::Soft));
+            whole = whole.with(x - BETWEEN / 2.0, 0.0, rule);
+        }
+        whole = whole.with(x, 0.0, captioned(setting, entry, figure, is_other));
+        x += FIGURE + BETWEEN;
+    }
+    whole.grouped(Group::Section)
+}
+
+fn captioned(setting: &Setting, entry: &Entry, figure: &Figure, is_other: bool) -> Piece {
+    let caption = Tongue::for_person(&[]).say(&format!("words-draw-{}", figure.caption));
+    let (style, heard) = match is_other {
+        true => (Style::SMALL.inked(Ink::Soft), format!("not {}: {caption}", entry.word)),
+        false => (Style::SMALL_STRONG, caption.clone()),
+    };
+    let drawing = lines::piece(&figure.drawing, HIGH, heard);
+    let x = (FIGURE - drawing.w) / 2.0;
+    let words = if is_other { format!("not: {caption}") } else { caption };
+    let block = setting.block(&words, style, FIGURE).centred(FIGURE);
+    Piece::blank(FIGURE, HIGH).with(x, 0.0, drawing).with(
+        0.0,
+        HIGH + 1.0,
+        Piece::text(block, Role::Paragraph),
+    )
+}
+
+fn in_words(setting: &Setting, entry: &Entry, wide: f64) -> Piece {
+    let name = setting.heading(2, entry.word, Style::LARGE.inked(Ink::Hedge), wide);
+    let plain = setting.text(entry.plain, Style::BODY, wide);
+    let whole = name.then(0.8, plain);
+    match entry.not_to_be_confused {
+        None => whole,
+        Some(other) => {
+            let words = format!("Not to be mixed up with {other}");
+            whole.then(0.8, setting.text(&words, Style::SMALL.inked(Ink::Soft), wide))
+        }
+    }
+}

@@ -1,0 +1,60 @@
+//! The words of a key beside their drawings.
+
+use spinney_model::{Drawing, DrawnWord, Figure, Stroke, Weight};
+use spinney_press::sheet::Role;
+use spinney_press::{Booklet, Drawn, Paper, Stamp, page, today, words_to_look_at};
+
+use crate::hedge;
+
+/// A line for what "toothed" means, and one for what it is taken for.
+fn word(word: &str, _: bool) -> Option<DrawnWord> {
+    let figure = |caption| Figure {
+        caption,
+        drawing: Drawing {
+            frame: [0.0, 0.0, 48.0, 64.0],
+            strokes: vec![Stroke {
+                weight: Weight::Outline,
+                points: vec![(0.0, 0.0), (48.0, 64.0)],
+            }],
+        },
+    };
+    (word == "toothed")
+        .then(|| DrawnWord { own: vec![figure("toothed")], other: vec![figure("lobed")] })
+}
+
+#[test]
+fn a_word_stands_beside_what_it_means_and_what_it_is_taken_for() {
+    let walked = hedge::hedge_walk();
+    let drawn = Drawn { kinds: &[], word };
+    let booklet = Booklet { drawn, ..walked.booklet(Stamp::None) };
+    assert!(words_to_look_at::has_something(&booklet));
+    let sheet = words_to_look_at::sheet(&booklet, Paper::A4);
+    let placed: Vec<_> = sheet.pages.iter().flat_map(|page| page.placed()).collect();
+    let heard: Vec<_> = placed
+        .iter()
+        .filter_map(|placed| match &placed.role {
+            Role::Figure(words) => Some((words.as_str(), placed.rect.h)),
+            _ => None,
+        })
+        .collect();
+    assert_eq!(heard, [("toothed", 30.0), ("not toothed: lobed like a feather", 30.0)]);
+    let words = sheet.pages.iter().map(|page| page.words()).collect::<String>();
+    assert!(words.contains("not: lobed like a feather"), "{words}");
+    assert!(today::sheet(&booklet, Paper::A4).pages.iter().any(|page| {
+        page.words().contains("With small points along the edge, like a saw.")
+            && page.words().starts_with("Words to look at")
+    }));
+    let html = page::html(&booklet);
+    assert_eq!(html.matches("<symbol id=\"draw-toothed\"").count(), 1, "each drawing once");
+    assert!(html.contains("<use href=\"#draw-toothed\"/>"));
+    assert!(html.contains("<figcaption>not: lobed like a feather</figcaption>"));
+}
+
+#[test]
+fn where_nothing_is_drawn_there_is_no_sheet_of_drawings() {
+    let walked = hedge::hedge_walk();
+    let booklet = walked.booklet(Stamp::None);
+    assert!(!words_to_look_at::has_something(&booklet));
+    assert!(words_to_look_at::sheet(&booklet, Paper::A4).pages.is_empty());
+    assert!(!page::html(&booklet).contains("<symbol id=\"draw-"));
+}
