@@ -10,22 +10,23 @@
 //! target size, focus and headings; Content Security Policy Level 3 for the `<meta>` lock.
 
 mod ending;
-mod escape;
 mod front;
 mod pictures;
 mod question;
 mod tree;
+mod typed;
 mod words;
 
 use base64::{Engine as _, engine::general_purpose::STANDARD};
+use maud::{DOCTYPE, Markup, PreEscaped, html};
 use sha2::{Digest as _, Sha256};
 use spinney_model::limits::PHONE_PAGE;
 
 use crate::{Booklet, Stamp};
 
-use escape::escaped;
 use pictures::Pictures;
 use tree::Tree;
+use typed::Typed;
 use words::Words;
 
 const LOOK: &str = include_str!("page/look.css");
@@ -52,35 +53,51 @@ pub fn html(booklet: &Booklet) -> String {
 
 fn with_pictures(booklet: &Booklet, tree: &Tree, words: &Words, pictures: &Pictures) -> String {
     let style = format!("{}{LOOK}", typeface());
-    let title = escaped(booklet.matrix.scene().title.as_deref().unwrap_or("A key"));
-    let mut page = String::from("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n");
-    page += "<meta charset=\"utf-8\">\n";
-    page += &policy(&style);
-    page += "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n";
-    page += "<meta name=\"referrer\" content=\"no-referrer\">\n";
-    page += &format!("<title>{title}</title>\n<link rel=\"icon\" href=\"data:,\">\n");
-    let draft = if booklet.stamp == Stamp::Draft { " class=\"draft\"" } else { "" };
-    page += &format!("<style>{style}</style>\n</head>\n<body{draft}>\n{MARKS}");
-    page += &words.symbols();
-    page += &front::header(booklet, &title);
-    page += "<main id=\"work\">\n<div id=\"column\">\n";
-    page += &front::start(booklet, tree, &pictures.told());
-    page += &front::while_walking();
-    for ix in 0..tree.questions.len() {
-        page += &question::section(booklet, tree, words, ix);
-    }
-    for ix in 0..tree.endings.len() {
-        page += &ending::section(booklet, tree, (words, pictures), ix);
-    }
-    page += &front::short_list();
-    page += &words.list();
-    page += "</div>\n";
-    page += &front::trail();
-    page += "</main>\n";
-    page += &front::footer(booklet);
-    page += "<p id=\"spoken\" class=\"unseen\" role=\"status\"></p>\n";
-    page += &format!("<script>{STEPS}</script>\n</body>\n</html>\n");
-    page
+    let title = booklet.matrix.scene().title.as_deref().unwrap_or("A key");
+    let draft = booklet.stamp == Stamp::Draft;
+    let page = html! {
+        (DOCTYPE)
+        html lang="en" {
+            head {
+                meta charset="utf-8";
+                meta http-equiv="Content-Security-Policy" content=(policy(&style));
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                meta name="referrer" content="no-referrer";
+                title { (Typed(title)) }
+                link rel="icon" href="data:,";
+                style { (PreEscaped(style)) }
+            }
+            body.draft[draft] {
+                (PreEscaped(MARKS))
+                (words.symbols())
+                (front::header(booklet, title))
+                main #work {
+                    div #column {
+                        (front::start(booklet, tree, pictures.told()))
+                        (front::while_walking())
+                        @for ix in 0..tree.questions.len() {
+                            (question::section(booklet, tree, words, ix))
+                        }
+                        @for ix in 0..tree.endings.len() {
+                            (ending::section(booklet, tree, (words, pictures), ix))
+                        }
+                        (front::short_list())
+                        (words.list())
+                    }
+                    (front::trail())
+                }
+                (front::footer(booklet))
+                p.unseen #spoken role="status" {}
+                script { (PreEscaped(STEPS)) }
+            }
+        }
+    };
+    page.into_string()
+}
+
+/// One of the drawn marks (`page/marks.svg`).
+fn mark(name: &str) -> Markup {
+    html! { svg.mark aria-hidden="true" { use href={"#mark-" (name)} {} } }
 }
 
 /// What a stamp says, where there is one.
@@ -96,9 +113,8 @@ fn stamp_words(stamp: Stamp) -> Option<&'static str> {
 fn policy(style: &str) -> String {
     let hash = |text: &str| STANDARD.encode(Sha256::digest(text.as_bytes()));
     format!(
-        "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; \
-         script-src 'sha256-{}'; style-src 'sha256-{}'; font-src data:; img-src data:; \
-         base-uri 'none'; form-action 'none'\">\n",
+        "default-src 'none'; script-src 'sha256-{}'; style-src 'sha256-{}'; font-src data:; \
+         img-src data:; base-uri 'none'; form-action 'none'",
         hash(STEPS),
         hash(style)
     )

@@ -70,7 +70,7 @@ fn nothing_is_fetched_and_nothing_typed_becomes_a_tag() {
 #[test]
 fn every_text_of_a_hostile_table_is_shown() {
     let html = page::html(&hedge::hostile().booklet(Stamp::None));
-    let shown = "&lt;/script&gt;&lt;img src=x onerror=alert(1)&gt;&quot;&#39;&amp;&lt;!--  ";
+    let shown = "&lt;/script&gt;&lt;img src=x onerror=alert(1)&gt;&quot;'&amp;&lt;!--  ";
     let title = between(&html, "<h1>", "</h1>");
     assert_eq!(title, shown);
     for place in ["This should be</span> a", "<p class=\"sentence\">", "Take care.</strong> "] {
@@ -126,8 +126,8 @@ fn stamps_and_warnings_stand_on_the_page() {
     assert!(html.contains("<strong>blackthorn, hawthorn</strong>: It has long, hard thorns."));
     // Question 7 makes people touch; of all kinds with a caution three may be in the hand.
     let touched = between(&html, "<details class=\"caution touch\">", "</details>");
-    let may_be = touched.lines().filter(|l| l.starts_with("<li") && !l.contains("hidden"));
-    let names: Vec<_> = may_be.map(|line| between(line, "<strong>", "<")).collect();
+    let may_be = touched.split("<li").skip(1).filter(|li| !li.contains(" hidden"));
+    let names: Vec<_> = may_be.map(|li| between(li, "<strong>", "<")).collect();
     assert_eq!(names, ["blackthorn", "ivy", "holly"]);
     assert_eq!(touched.matches("<li").count(), 7);
     let newcomers = html.matches("you may have found a newcomer.").count();

@@ -1,18 +1,21 @@
-//! One end on the page: the name, its picture, the sentence to confirm it by, the caution.
+//! One end on the page: the name, its picture or drawing, the sentence to confirm it by, the
+//! caution.
 //!
 //! From an end to a section of the page. Every end says what to do if the sentence does not
 //! fit. It names no kind that the key does not name there.
 
-use spinney_model::TaxonIx;
+use maud::{Markup, PreEscaped, html};
+use spinney_model::{End, TaxonIx};
 use spinney_voice::Tongue;
 
 use crate::{Booklet, fitting, lines};
 
-use super::escape::escaped;
 use super::pictures::Pictures;
 use super::question::back;
 use super::tree::{Ending, Tree};
+use super::typed::Typed;
 use super::words::Words;
+use super::{front, mark};
 
 /// The section of one end.
 pub(super) fn section(
@@ -20,66 +23,70 @@ pub(super) fn section(
     tree: &Tree,
     (words, pictures): (&Words, &Pictures),
     ix: usize,
-) -> String {
+) -> Markup {
     let ending = &tree.endings[ix];
     let name = ending_name(booklet, ending);
-    let mut html = format!(
-        "<section class=\"screen end\" id=\"end-{}\" data-name=\"{name}\" data-kinds=\"{}\"{}>\n",
-        ix + 1,
-        kinds(ending),
-        if matches!(ending, Ending::Kinds(_)) { "" } else { " data-stops" }
-    );
-    match ending {
-        Ending::Kinds(end) => {
-            html += &format!(
-                "<h2 tabindex=\"-1\"><span class=\"number\">This should be</span> {name}</h2>\n"
-            );
-            let several = end.taxa.len() + end.unrecognised.len() > 1;
-            if several {
-                let read = match fitting::at_end(booklet.matrix, end) {
-                    true => " Read what it says of each.",
-                    false => "",
-                };
-                html += &format!("<p>This key cannot tell them apart.{read}</p>\n");
+    let stops = !matches!(ending, Ending::Kinds(_));
+    html! {
+        section.screen.end id={"end-" (ix + 1)} data-name=(Typed(&name)) data-kinds=(kinds(ending))
+            data-stops[stops] {
+            @match ending {
+                Ending::Kinds(end) => {
+                    h2 tabindex="-1" { span.number { "This should be" } " " (Typed(&name)) }
+                    (kinds_of(booklet, end, words, pictures))
+                }
+                Ending::NoSuchNumber(_) | Ending::Nothing => {
+                    h2 tabindex="-1" { "The key stops here" }
+                    div.kinds.one {
+                        article.kind {
+                            h3 { (name) }
+                            p.sentence { (why_it_stops(ending)) }
+                        }
+                    }
+                }
             }
-            html += &format!("<div class=\"kinds{}\">\n", if several { "" } else { " one" });
-            for &taxon in &end.taxa {
-                html += &kind(booklet, pictures, taxon);
-            }
-            for written in &end.unrecognised {
-                html += &format!(
-                    "<article class=\"kind\"><h3>{}</h3>\n<p class=\"sentence missing\">\
-                     This name is not in the table: ask whoever made the key.</p></article>\n",
-                    escaped(written)
-                );
-            }
-            let newcomer = fitting::newcomer(fitting::at_end(booklet.matrix, end));
-            html += &format!("</div>\n<p class=\"newcomer\">{newcomer}</p>\n");
-            let kinds = end.taxa.iter().map(|&taxon| booklet.matrix.taxon(taxon));
-            html += &words.explained(kinds.filter_map(|kind| kind.confirming.as_deref()));
-        }
-        Ending::NoSuchNumber(_) | Ending::Nothing => {
-            html += &format!(
-                "<h2 tabindex=\"-1\">The key stops here</h2>\n<div class=\"kinds one\">\
-                 <article class=\"kind\"><h3>{name}</h3>\n<p class=\"sentence\">{}</p>\
-                 </article></div>\n",
-                why_it_stops(ending)
-            );
+            (back(tree, &tree.leading_to(ix)))
+            (front::again())
         }
     }
-    html += &back(tree, &tree.leading_to(ix));
-    html += "<p class=\"again\"><a href=\"#start\">Back to the start</a></p>\n</section>\n";
-    html
 }
 
-/// The name of an end in a sentence, escaped: `hazel or wych elm`.
+fn kinds_of(booklet: &Booklet, end: &End, words: &Words, pictures: &Pictures) -> Markup {
+    let several = end.taxa.len() + end.unrecognised.len() > 1;
+    let written = fitting::at_end(booklet.matrix, end);
+    let confirming =
+        end.taxa.iter().filter_map(|&taxon| booklet.matrix.taxon(taxon).confirming.as_deref());
+    html! {
+        @if several {
+            p {
+                "This key cannot tell them apart."
+                @if written { " Read what it says of each." }
+            }
+        }
+        div.kinds.one[!several] {
+            @for &taxon in &end.taxa { (kind(booklet, pictures, taxon)) }
+            @for written in &end.unrecognised {
+                article.kind {
+                    h3 { (Typed(written)) }
+                    p.sentence.missing {
+                        "This name is not in the table: ask whoever made the key."
+                    }
+                }
+            }
+        }
+        p.newcomer { (fitting::newcomer(written)) }
+        (words.explained(confirming))
+    }
+}
+
+/// The name of an end in a sentence: `hazel or wych elm`.
 pub(super) fn ending_name(booklet: &Booklet, ending: &Ending) -> String {
     match ending {
         Ending::Kinds(end) => {
             let known = end.taxa.iter().map(|&taxon| booklet.matrix.taxon(taxon).name.as_str());
             let names: Vec<_> =
                 known.chain(end.unrecognised.iter().map(String::as_str)).collect();
-            escaped(&names.join(" or "))
+            names.join(" or ")
         }
         Ending::NoSuchNumber(number) => format!("question {number}, which is missing"),
         Ending::Nothing => "nothing is written here".to_string(),
@@ -106,34 +113,31 @@ fn kinds(ending: &Ending) -> String {
 }
 
 /// One kind at its end.
-fn kind(booklet: &Booklet, pictures: &Pictures, at: TaxonIx) -> String {
+fn kind(booklet: &Booklet, pictures: &Pictures, at: TaxonIx) -> Markup {
     let taxon = booklet.matrix.taxon(at);
-    let name = escaped(&taxon.name);
-    let mut html = format!("<article class=\"kind\"><h3>{name}</h3>\n");
-    if let Some(address) = taxon.picture.as_ref().and_then(|file| pictures.address(file)) {
-        html += &format!("<img alt=\"{name}\" src=\"{address}\">\n");
-    } else if let Some(Some(drawing)) = booklet.drawn.kinds.get(at.0) {
-        let said = Tongue::for_person(&[]).say("finds-drawn");
-        let drawn = lines::svg(drawing, "leaf");
-        html += &format!(
-            "<figure class=\"drawn-kind\">{drawn}<figcaption>{said}</figcaption></figure>\n"
-        );
-    }
-    html += &match taxon.confirming.as_deref().filter(|text| !text.trim().is_empty()) {
-        Some(sentence) => format!("<p class=\"sentence\">{}</p>\n", escaped(sentence)),
-        None => {
-            "<p class=\"sentence missing\">Nobody has written a sentence for this kind yet. \
-                 Ask somebody who knows it.</p>\n"
-                .to_string()
+    let picture = taxon.picture.as_ref().and_then(|file| pictures.address(file));
+    let drawing = booklet.drawn.kinds.get(at.0).and_then(Option::as_ref);
+    let sentence = taxon.confirming.as_deref().filter(|text| !text.trim().is_empty());
+    html! {
+        article.kind {
+            h3 { (Typed(&taxon.name)) }
+            @if let Some(address) = picture {
+                img alt=(Typed(&taxon.name)) src=(address);
+            } @else if let Some(drawing) = drawing {
+                figure.drawn-kind {
+                    (PreEscaped(lines::svg(drawing, "leaf")))
+                    figcaption { (Tongue::for_person(&[]).say("finds-drawn")) }
+                }
+            }
+            @if let Some(sentence) = sentence { p.sentence { (Typed(sentence)) } }
+            @else {
+                p.sentence.missing {
+                    "Nobody has written a sentence for this kind yet. Ask somebody who knows it."
+                }
+            }
+            @if let Some(caution) = &taxon.caution {
+                p.caution { (mark("caution")) strong { "Take care." } " " (Typed(caution)) }
+            }
         }
-    };
-    if let Some(caution) = &taxon.caution {
-        html += &format!(
-            "<p class=\"caution\"><svg class=\"mark\" aria-hidden=\"true\">\
-             <use href=\"#mark-caution\"/></svg><strong>Take care.</strong> {}</p>\n",
-            escaped(caution)
-        );
     }
-    html += "</article>\n";
-    html
 }

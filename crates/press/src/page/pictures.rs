@@ -7,6 +7,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use base64::{Engine as _, engine::general_purpose::STANDARD};
+use maud::{Markup, html};
 
 use spinney_model::limits::PHONE_PICTURE as MOST_BYTES;
 
@@ -89,18 +90,21 @@ impl<'a> Pictures<'a> {
     }
 
     /// What the page says of pictures that it has no room for; nothing where all are there.
-    pub(super) fn told(&self) -> String {
-        let words = match self.left_out.len() {
-            0 => return String::new(),
-            1 => "1 picture is not on this page, so that it stays small enough for a phone. \
-                  It is on the sheets."
-                .to_owned(),
-            many => format!(
-                "{many} pictures are not on this page, so that it stays small enough for a \
-                 phone. They are on the sheets."
-            ),
-        };
-        format!("<p class=\"left-out\">{words}</p>\n")
+    pub(super) fn told(&self) -> Markup {
+        let out = self.left_out.len();
+        html! {
+            @if out == 1 {
+                p.left-out {
+                    "1 picture is not on this page, so that it stays small enough for a phone. \
+                     It is on the sheets."
+                }
+            } @else if out > 1 {
+                p.left-out {
+                    (out) " pictures are not on this page, so that it stays small enough for a \
+                     phone. They are on the sheets."
+                }
+            }
+        }
     }
 }
 

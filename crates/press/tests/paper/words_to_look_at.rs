@@ -46,7 +46,7 @@ fn a_word_stands_beside_what_it_means_and_what_it_is_taken_for() {
     }));
     let html = page::html(&booklet);
     assert_eq!(html.matches("<symbol id=\"draw-toothed\"").count(), 1, "each drawing once");
-    assert!(html.contains("<use href=\"#draw-toothed\"/>"));
+    assert!(html.contains("<use href=\"#draw-toothed\"></use>"));
     assert!(html.contains("<figcaption>not: lobed like a feather</figcaption>"));
 }
 
