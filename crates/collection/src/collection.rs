@@ -4,12 +4,14 @@
 //! typed; [`crate::laid`] reads it as a table. An edit that names something that is not there
 //! any more, because another window took it away, changes nothing.
 
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use std::collections::BTreeMap;
 
 use spinney_exchange::table;
 use spinney_model::{
-    AboutField, AskOf, AskedOf, CharacterField, CharacterId, Edit, Fork, KeyId, KindField,
-    KindId, Side, WishField,
+    AboutField, AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Edit, Fork,
+    KeyEdit, KeyId, KindEdit, KindField, KindId, Side, WishField,
 };
 
 use crate::laid::folded;
@@ -168,117 +170,105 @@ impl Collection {
     /// One edit more.
     pub fn apply(&mut self, edit: &Edit) {
         match edit {
-            Edit::AddKind(..)
-            | Edit::DescribeKind(..)
-            | Edit::RemoveKind(..)
-            | Edit::MergeKinds(..)
-            | Edit::AddPicture(..)
-            | Edit::RemovePicture(..) => self.apply_to_kinds(edit),
-            Edit::AddCharacter(id, name) => {
-                self.last.1 = self.last.1.max(id.0);
-                let name = (CharacterField::Name, name.clone());
-                self.characters.insert(*id, BTreeMap::from([name]));
-            }
-            Edit::DescribeCharacter(id, field, text) => {
-                if let Some(fields) = self.characters.get_mut(id) {
-                    write(fields, *field, text);
-                }
-            }
-            Edit::RemoveCharacter(id) => {
-                self.characters.remove(id);
-                self.cells.remove_character(*id);
-            }
-            Edit::SetCell { kind, character, source, text } => {
+            Edit::Kind(id, edit) => self.apply_to_kind(*id, edit),
+            Edit::Character(id, edit) => self.apply_to_character(*id, edit),
+            Edit::Cell { kind, character, source, text } => {
                 if self.kinds.contains_key(kind) && self.characters.contains_key(character) {
                     self.cells.set(*kind, *character, source, text);
                 }
             }
-            Edit::RenameState { character, from, to } => {
-                self.rename_state(*character, from, to);
-            }
-            Edit::DescribeScene(field, text) => write(&mut self.about, *field, text),
-            _ => self.apply_to_keys(edit),
+            Edit::Scene(field, text) => write(&mut self.about, *field, text),
+            Edit::Key(id, edit) => self.apply_to_key(*id, edit),
+            Edit::BackTo(_) => {}
         }
     }
 
-    fn apply_to_kinds(&mut self, edit: &Edit) {
+    fn apply_to_kind(&mut self, id: KindId, edit: &KindEdit) {
         match edit {
-            Edit::AddKind(id, name) => {
+            KindEdit::Add(name) => {
                 self.last.0 = self.last.0.max(id.0);
                 let mut kind = Kind::default();
                 write(&mut kind.fields, KindField::Name, name);
-                self.kinds.insert(*id, kind);
+                self.kinds.insert(id, kind);
             }
-            Edit::DescribeKind(id, field, text) => {
-                if let Some(kind) = self.kinds.get_mut(id) {
+            KindEdit::Describe(field, text) => {
+                if let Some(kind) = self.kinds.get_mut(&id) {
                     write(&mut kind.fields, *field, text);
                 }
             }
-            Edit::RemoveKind(id) => self.remove_kind(*id),
-            Edit::MergeKinds(kept, gone) => self.merge(*kept, *gone),
-            Edit::AddPicture(id, picture) => {
-                if let Some(kind) = self.kinds.get_mut(id)
+            KindEdit::Remove => self.remove_kind(id),
+            KindEdit::Merge(gone) => self.merge(id, *gone),
+            KindEdit::AddPicture(picture) => {
+                if let Some(kind) = self.kinds.get_mut(&id)
                     && !kind.pictures.contains(picture)
                 {
                     kind.pictures.push(picture.clone());
                 }
             }
-            Edit::RemovePicture(id, picture) => {
-                if let Some(kind) = self.kinds.get_mut(id) {
+            KindEdit::RemovePicture(picture) => {
+                if let Some(kind) = self.kinds.get_mut(&id) {
                     kind.pictures.retain(|known| known != picture);
                 }
             }
-            _ => {}
         }
     }
 
-    fn apply_to_keys(&mut self, edit: &Edit) {
-        if let Edit::StartKey(id, name) = edit {
+    fn apply_to_character(&mut self, id: CharacterId, edit: &CharacterEdit) {
+        match edit {
+            CharacterEdit::Add(name) => {
+                self.last.1 = self.last.1.max(id.0);
+                let name = (CharacterField::Name, name.clone());
+                self.characters.insert(id, BTreeMap::from([name]));
+            }
+            CharacterEdit::Describe(field, text) => {
+                if let Some(fields) = self.characters.get_mut(&id) {
+                    write(fields, *field, text);
+                }
+            }
+            CharacterEdit::Remove => {
+                self.characters.remove(&id);
+                self.cells.remove_character(id);
+            }
+            CharacterEdit::RenameState { from, to } => self.rename_state(id, from, to),
+        }
+    }
+
+    fn apply_to_key(&mut self, id: KeyId, edit: &KeyEdit) {
+        if let KeyEdit::Start(name) = edit {
             self.last.2 = self.last.2.max(id.0);
             let key = Drawn { name: name.clone(), ..Drawn::default() };
-            self.keys.insert(*id, key);
+            self.keys.insert(id, key);
             return;
         }
-        let (Edit::RenameKey(id, _)
-        | Edit::RemoveKey(id)
-        | Edit::Wish(id, ..)
-        | Edit::Ask { key: id, .. }
-        | Edit::Reword { key: id, .. }
-        | Edit::TakeOut(id, _)
-        | Edit::Sort { key: id, .. }
-        | Edit::CallKind { key: id, .. }) = edit
-        else {
-            return;
-        };
-        if let Edit::Sort { kind, .. } | Edit::CallKind { kind, .. } = edit
-            && !self.kinds.contains_key(kind)
-        {
-            return;
-        }
-        let Some(key) = self.keys.get_mut(id) else { return };
+        let there = |kind: &KindId| self.kinds.contains_key(kind);
+        let Some(key) = self.keys.get_mut(&id) else { return };
         match edit {
-            Edit::RenameKey(_, name) => key.name.clone_from(name),
-            Edit::Wish(_, wish, text) => write(&mut key.wishes, *wish, text),
-            Edit::Ask { at, words, ask, .. } => key.ask(at, words, ask.as_ref()),
-            Edit::Reword { at, words, .. } => {
+            KeyEdit::Start(_) => {}
+            KeyEdit::Rename(name) => key.name.clone_from(name),
+            KeyEdit::Remove => {
+                self.keys.remove(&id);
+            }
+            KeyEdit::Wish(wish, text) => write(&mut key.wishes, *wish, text),
+            KeyEdit::Ask { at, words, ask } => key.ask(at, words, ask.as_ref()),
+            KeyEdit::Reword { at, words } => {
                 if let Some(question) = key.questions.get_mut(at) {
                     question.words.clone_from(words);
                 }
             }
-            Edit::TakeOut(_, at) => key.take_out(at),
-            Edit::Sort { at, kind, side, .. } => {
-                if let Some(question) = key.questions.get_mut(at) {
+            KeyEdit::TakeOut(at) => key.take_out(at),
+            KeyEdit::Sort { at, kind, side } => {
+                if let Some(question) = key.questions.get_mut(at).filter(|_| there(kind)) {
                     match side {
                         Some(side) => question.sorted.insert(*kind, *side),
                         None => question.sorted.remove(kind),
                     };
                 }
             }
-            Edit::CallKind { kind, name, .. } => write(&mut key.called, *kind, name),
-            Edit::RemoveKey(_) => {
-                self.keys.remove(id);
+            KeyEdit::Call { kind, name } => {
+                if there(kind) {
+                    write(&mut key.called, *kind, name);
+                }
             }
-            _ => {}
         }
     }
 

@@ -4,9 +4,14 @@
 //! there: in lines that hold, lines that were undone, and named versions alike. Undo keeps
 //! everything, so this is the only way that something goes. It keeps no file.
 
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{AskedOf, Done, Edit, Entry, KindField, KindId, WishField};
+use spinney_model::{
+    AskOf, AskedOf, CharacterEdit, Done, Edit, Entry, KeyEdit, KindEdit, KindField, KindId,
+    WishField,
+};
 
 use crate::layer::numbers;
 
@@ -81,38 +86,117 @@ fn hold_first(
     Done::HoldFirst(holding.iter().filter(|(_, stands)| *stands).count() as u64)
 }
 
-/// An edit without what goes; None: nothing is left of it.
+impl Going {
+    /// A kind that stays; None: it goes.
+    fn kind(&self, kind: KindId) -> Option<KindId> {
+        (!self.kinds.contains(&kind)).then_some(kind)
+    }
+
+    /// A picture that stays; None: it goes.
+    fn picture(&self, picture: &str) -> Option<String> {
+        (!self.pictures.contains(picture)).then(|| picture.to_owned())
+    }
+
+    /// A text without the words that go.
+    fn left_of(&self, text: &str) -> String {
+        struck(text, self)
+    }
+}
+
+/// An edit without what goes; None: nothing is left of it. Each is put together again from all
+/// that it holds, so that no text of a new one can be overlooked.
 fn kept(edit: &Edit, going: &Going) -> Option<Edit> {
-    let gone = |kind: &KindId| going.kinds.contains(kind);
-    match edit {
-        Edit::AddKind(kind, _)
-        | Edit::DescribeKind(kind, ..)
-        | Edit::RemoveKind(kind)
-        | Edit::SetCell { kind, .. }
-        | Edit::Sort { kind, .. }
-        | Edit::CallKind { kind, .. }
-            if gone(kind) =>
-        {
-            None
+    Some(match edit {
+        Edit::Kind(kind, edit) => Edit::Kind(going.kind(*kind)?, kept_of_kind(edit, going)?),
+        Edit::Character(character, edit) => {
+            Edit::Character(*character, kept_of_character(edit, going))
         }
-        Edit::MergeKinds(one, other) if gone(one) || gone(other) => None,
-        Edit::AddPicture(kind, picture) | Edit::RemovePicture(kind, picture)
-            if gone(kind) || going.pictures.contains(picture) =>
-        {
-            None
-        }
-        Edit::Wish(key, WishField::Kinds, text) => {
-            let text = kinds_left(text, going);
-            Some(Edit::Wish(*key, WishField::Kinds, text))
-        }
+        Edit::Cell { kind, character, source, text } => Edit::Cell {
+            kind: going.kind(*kind)?,
+            character: *character,
+            source: going.left_of(source),
+            text: going.left_of(text),
+        },
+        Edit::Scene(field, text) => Edit::Scene(*field, going.left_of(text)),
+        Edit::Key(key, edit) => Edit::Key(*key, kept_of_key(edit, going)?),
+        Edit::BackTo(name) => Edit::BackTo(going.left_of(name)),
+    })
+}
+
+fn kept_of_kind(edit: &KindEdit, going: &Going) -> Option<KindEdit> {
+    Some(match edit {
         // The name of a kind that stays is its own, though another's word stands in it.
-        Edit::AddKind(..) | Edit::DescribeKind(_, KindField::Name, _) => Some(edit.clone()),
-        _ => {
-            let mut edit = edit.clone();
-            texts(&mut edit).into_iter().for_each(|text| *text = struck(text, going));
-            Some(edit)
+        KindEdit::Add(name) => KindEdit::Add(name.clone()),
+        KindEdit::Describe(KindField::Name, name) => {
+            KindEdit::Describe(KindField::Name, name.clone())
+        }
+        KindEdit::Describe(field, text) => KindEdit::Describe(*field, going.left_of(text)),
+        KindEdit::Remove => KindEdit::Remove,
+        KindEdit::Merge(other) => KindEdit::Merge(going.kind(*other)?),
+        KindEdit::AddPicture(picture) => KindEdit::AddPicture(going.picture(picture)?),
+        KindEdit::RemovePicture(picture) => KindEdit::RemovePicture(going.picture(picture)?),
+    })
+}
+
+fn kept_of_character(edit: &CharacterEdit, going: &Going) -> CharacterEdit {
+    match edit {
+        CharacterEdit::Add(name) => CharacterEdit::Add(going.left_of(name)),
+        CharacterEdit::Describe(field, text) => {
+            CharacterEdit::Describe(*field, going.left_of(text))
+        }
+        CharacterEdit::Remove => CharacterEdit::Remove,
+        CharacterEdit::RenameState { from, to } => {
+            CharacterEdit::RenameState { from: going.left_of(from), to: going.left_of(to) }
         }
     }
+}
+
+fn kept_of_key(edit: &KeyEdit, going: &Going) -> Option<KeyEdit> {
+    Some(match edit {
+        KeyEdit::Start(name) => KeyEdit::Start(going.left_of(name)),
+        KeyEdit::Rename(name) => KeyEdit::Rename(going.left_of(name)),
+        KeyEdit::Remove => KeyEdit::Remove,
+        KeyEdit::Wish(wish, text) => {
+            let text = match wish {
+                WishField::Group => going.left_of(text),
+                WishField::Kinds => kinds_left(text, going),
+                // Words of ours and numbers.
+                WishField::Hand
+                | WishField::Season
+                | WishField::Touch
+                | WishField::Never
+                | WishField::Finish
+                | WishField::Tried => text.clone(),
+            };
+            KeyEdit::Wish(*wish, text)
+        }
+        KeyEdit::Ask { at, words, ask } => KeyEdit::Ask {
+            at: at.clone(),
+            words: going.left_of(words),
+            ask: ask.as_ref().map(|ask| kept_of_ask(ask, going)),
+        },
+        KeyEdit::Reword { at, words } => {
+            KeyEdit::Reword { at: at.clone(), words: going.left_of(words) }
+        }
+        KeyEdit::TakeOut(at) => KeyEdit::TakeOut(at.clone()),
+        KeyEdit::Sort { at, kind, side } => {
+            KeyEdit::Sort { at: at.clone(), kind: going.kind(*kind)?, side: *side }
+        }
+        KeyEdit::Call { kind, name } => {
+            KeyEdit::Call { kind: going.kind(*kind)?, name: going.left_of(name) }
+        }
+    })
+}
+
+fn kept_of_ask(ask: &AskOf, going: &Going) -> AskOf {
+    let yes = match &ask.yes {
+        AskedOf::States(states) => {
+            AskedOf::States(states.iter().map(|state| going.left_of(state)).collect())
+        }
+        AskedOf::AtLeast(least) => AskedOf::AtLeast(*least),
+        AskedOf::Below(least) => AskedOf::Below(*least),
+    };
+    AskOf { character: ask.character, yes }
 }
 
 /// The numbers of the kinds that stay. 0 is nobody's number: a key for nobody, where an empty
@@ -125,33 +209,6 @@ fn kinds_left(text: &str, going: &Going) -> String {
         same if same == all.len() => text.to_owned(),
         0 => "0".to_owned(),
         _ => left.join(" "),
-    }
-}
-
-/// Every text of an edit that a person may have typed.
-fn texts(edit: &mut Edit) -> Vec<&mut String> {
-    match edit {
-        Edit::AddKind(_, text)
-        | Edit::DescribeKind(_, _, text)
-        | Edit::AddCharacter(_, text)
-        | Edit::DescribeCharacter(_, _, text)
-        | Edit::DescribeScene(_, text)
-        | Edit::StartKey(_, text)
-        | Edit::RenameKey(_, text)
-        | Edit::BackTo(text)
-        | Edit::Wish(_, WishField::Group, text)
-        | Edit::CallKind { name: text, .. }
-        | Edit::Reword { words: text, .. } => vec![text],
-        Edit::SetCell { source, text, .. } => vec![source, text],
-        Edit::RenameState { from, to, .. } => vec![from, to],
-        Edit::Ask { words, ask, .. } => {
-            let states = ask.iter_mut().flat_map(|ask| match &mut ask.yes {
-                AskedOf::States(states) => states.iter_mut().collect(),
-                AskedOf::AtLeast(_) | AskedOf::Below(_) => Vec::new(),
-            });
-            std::iter::once(words).chain(states).collect()
-        }
-        _ => Vec::new(),
     }
 }
 
@@ -200,9 +257,14 @@ fn word_end(signs: &[char], at: usize) -> Option<usize> {
 pub fn with_merged(entries: &[Entry], kind: KindId) -> BTreeSet<KindId> {
     let mut kinds = BTreeSet::from([kind]);
     loop {
-        let merged = edits(entries).filter_map(|edit| match edit {
-            Edit::MergeKinds(kept, gone) if kinds.contains(kept) => Some(*gone),
-            _ => None,
+        let merged = edits_of_kinds(entries).filter_map(|(kept, edit)| match edit {
+            KindEdit::Merge(gone) if kinds.contains(&kept) => Some(*gone),
+            KindEdit::Merge(_)
+            | KindEdit::Add(_)
+            | KindEdit::Describe(..)
+            | KindEdit::Remove
+            | KindEdit::AddPicture(_)
+            | KindEdit::RemovePicture(_) => None,
         });
         let before = kinds.len();
         let merged: Vec<KindId> = merged.collect();
@@ -215,26 +277,53 @@ pub fn with_merged(entries: &[Entry], kind: KindId) -> BTreeSet<KindId> {
 
 /// Every kind that ever was there.
 pub fn kinds(entries: &[Entry]) -> BTreeSet<KindId> {
-    let kind = |edit: &Edit| match edit {
-        Edit::AddKind(kind, _) => Some(*kind),
-        _ => None,
-    };
-    edits(entries).filter_map(kind).collect()
+    edits_of_kinds(entries)
+        .filter_map(|(kind, edit)| match edit {
+            KindEdit::Add(_) => Some(kind),
+            KindEdit::Describe(..)
+            | KindEdit::Remove
+            | KindEdit::Merge(_)
+            | KindEdit::AddPicture(_)
+            | KindEdit::RemovePicture(_) => None,
+        })
+        .collect()
 }
 
 /// All names that these kinds ever had, those of groups among them.
 pub fn names(entries: &[Entry], kinds: &BTreeSet<KindId>) -> BTreeSet<String> {
-    let name = |edit: &Edit| match edit {
-        Edit::AddKind(kind, name)
-        | Edit::DescribeKind(kind, KindField::Name, name)
-        | Edit::CallKind { kind, name, .. }
-            if kinds.contains(kind) && !name.is_empty() =>
-        {
-            Some(name.clone())
-        }
-        _ => None,
-    };
-    edits(entries).filter_map(name).collect()
+    edits(entries)
+        .filter_map(named)
+        .filter(|(kind, name)| kinds.contains(kind) && !name.is_empty())
+        .map(|(_, name)| name.to_owned())
+        .collect()
+}
+
+/// The kind that an edit gives a name, and the name; None: it names no kind.
+fn named(edit: &Edit) -> Option<(KindId, &str)> {
+    match edit {
+        Edit::Kind(kind, edit) => match edit {
+            KindEdit::Add(name) | KindEdit::Describe(KindField::Name, name) => {
+                Some((*kind, name))
+            }
+            KindEdit::Describe(..)
+            | KindEdit::Remove
+            | KindEdit::Merge(_)
+            | KindEdit::AddPicture(_)
+            | KindEdit::RemovePicture(_) => None,
+        },
+        Edit::Key(_, edit) => match edit {
+            KeyEdit::Call { kind, name } => Some((*kind, name)),
+            KeyEdit::Start(_)
+            | KeyEdit::Rename(_)
+            | KeyEdit::Remove
+            | KeyEdit::Wish(..)
+            | KeyEdit::Ask { .. }
+            | KeyEdit::Reword { .. }
+            | KeyEdit::TakeOut(_)
+            | KeyEdit::Sort { .. } => None,
+        },
+        Edit::Character(..) | Edit::Cell { .. } | Edit::Scene(..) | Edit::BackTo(_) => None,
+    }
 }
 
 /// The lines in which somebody typed one of these words.
@@ -255,12 +344,30 @@ pub fn mentions<'e>(
 /// Every picture of a journal, with the kinds it was ever of.
 pub fn pictures(entries: &[Entry]) -> BTreeMap<String, BTreeSet<KindId>> {
     let mut pictures: BTreeMap<String, BTreeSet<KindId>> = BTreeMap::new();
-    for edit in edits(entries) {
-        if let Edit::AddPicture(kind, picture) = edit {
-            pictures.entry(picture.clone()).or_default().insert(*kind);
+    for (kind, edit) in edits_of_kinds(entries) {
+        match edit {
+            KindEdit::AddPicture(picture) => {
+                pictures.entry(picture.clone()).or_default().insert(kind);
+            }
+            KindEdit::RemovePicture(_)
+            | KindEdit::Add(_)
+            | KindEdit::Describe(..)
+            | KindEdit::Remove
+            | KindEdit::Merge(_) => {}
         }
     }
     pictures
+}
+
+fn edits_of_kinds(entries: &[Entry]) -> impl Iterator<Item = (KindId, &KindEdit)> {
+    edits(entries).filter_map(|edit| match edit {
+        Edit::Kind(kind, edit) => Some((*kind, edit)),
+        Edit::Character(..)
+        | Edit::Cell { .. }
+        | Edit::Scene(..)
+        | Edit::Key(..)
+        | Edit::BackTo(_) => None,
+    })
 }
 
 fn edits(entries: &[Entry]) -> impl Iterator<Item = &Edit> {

@@ -11,7 +11,8 @@ use std::collections::BTreeMap;
 
 use spinney_exchange::table::{self, TypedColumn, TypedSheets};
 use spinney_model::{
-    AboutField, CharacterField, CharacterId, Code, Edit, Finding, KindField, KindId,
+    AboutField, CharacterEdit, CharacterField, CharacterId, Code, Edit, Finding, KindEdit,
+    KindField, KindId,
 };
 
 use crate::Collection;
@@ -66,9 +67,11 @@ impl Field {
 
     fn written(self, text: String) -> Edit {
         match self {
-            Self::Kind(id, field) => Edit::DescribeKind(id, field, text),
-            Self::Character(id, field) => Edit::DescribeCharacter(id, field, text),
-            Self::About(field) => Edit::DescribeScene(field, text),
+            Self::Kind(id, field) => Edit::Kind(id, KindEdit::Describe(field, text)),
+            Self::Character(id, field) => {
+                Edit::Character(id, CharacterEdit::Describe(field, text))
+            }
+            Self::About(field) => Edit::Scene(field, text),
         }
     }
 }
@@ -152,7 +155,7 @@ impl<'c> Intake<'c> {
         let id = KindId(self.next_kind);
         self.next_kind += 1;
         self.kinds.insert(folded(name), id);
-        self.taken.edits.push(Edit::AddKind(id, name.to_owned()));
+        self.taken.edits.push(Edit::Kind(id, KindEdit::Add(name.to_owned())));
         id
     }
 
@@ -163,7 +166,7 @@ impl<'c> Intake<'c> {
         let id = CharacterId(self.next_character);
         self.next_character += 1;
         self.characters.insert(folded(name), id);
-        self.taken.edits.push(Edit::AddCharacter(id, name.to_owned()));
+        self.taken.edits.push(Edit::Character(id, CharacterEdit::Add(name.to_owned())));
         id
     }
 
@@ -181,7 +184,7 @@ impl<'c> Intake<'c> {
                     None => text.to_owned(),
                 };
                 let (character, source) = (column.character, self.source.to_owned());
-                self.taken.edits.push(Edit::SetCell { kind, character, source, text });
+                self.taken.edits.push(Edit::Cell { kind, character, source, text });
             }
         }
         Ok(())
@@ -216,10 +219,9 @@ impl<'c> Intake<'c> {
         }
         let character = self.character(&name);
         if let Some(unit) = unit {
-            self.taken.edits.push(Edit::DescribeCharacter(
+            self.taken.edits.push(Edit::Character(
                 character,
-                CharacterField::Unit,
-                unit,
+                CharacterEdit::Describe(CharacterField::Unit, unit),
             ));
         }
         Ok(Column { character, unit: None })

@@ -4,7 +4,9 @@
 //! table now does. A question follows if its words were those that the table gave it; what a
 //! person worded stays. Questions that nobody kept are worded from the table every time.
 
-use spinney_model::{AskOf, CharacterId, Edit, Fork, KeyId};
+#![deny(clippy::wildcard_enum_match_arm)]
+
+use spinney_model::{AskOf, CharacterEdit, CharacterId, Edit, Fork, KeyEdit, KeyId};
 use spinney_voice::wording;
 
 use crate::Collection;
@@ -17,8 +19,17 @@ fn from_the_table(laid: &Laid, ask: &AskOf) -> Option<String> {
 
 /// The edits that follow from others.
 pub fn follow(before: &Collection, edits: &[Edit]) -> Vec<Edit> {
-    let words =
-        |edit: &Edit| matches!(edit, Edit::DescribeCharacter(..) | Edit::RenameState { .. });
+    let words = |edit: &Edit| match edit {
+        Edit::Character(_, edit) => match edit {
+            CharacterEdit::Describe(..) | CharacterEdit::RenameState { .. } => true,
+            CharacterEdit::Add(_) | CharacterEdit::Remove => false,
+        },
+        Edit::Kind(..)
+        | Edit::Cell { .. }
+        | Edit::Scene(..)
+        | Edit::Key(..)
+        | Edit::BackTo(_) => false,
+    };
     let linked = before.keys.values().flat_map(|key| key.questions.values());
     if !edits.iter().any(words) || !linked.into_iter().any(|question| question.ask.is_some()) {
         return Vec::new();
@@ -37,7 +48,7 @@ pub fn follow(before: &Collection, edits: &[Edit]) -> Vec<Edit> {
             }
             let gives = now.ask.as_ref().and_then(|ask| from_the_table(&new, ask));
             if let Some(words) = gives.filter(|words| *words != now.words) {
-                further.push(Edit::Reword { key: *key, at: at.clone(), words });
+                further.push(Edit::Key(*key, KeyEdit::Reword { at: at.clone(), words }));
             }
         }
     }

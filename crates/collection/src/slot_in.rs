@@ -12,7 +12,8 @@ mod pins;
 mod place;
 
 use spinney_model::{
-    Ask, CharacterId, Destination, Edit, Fork, Key, KeyId, KindId, Revision, Side, WishField,
+    Ask, CharacterEdit, CharacterId, Destination, Edit, Fork, Key, KeyEdit, KeyId, KindEdit,
+    KindId, Revision, Side, WishField,
 };
 
 use crate::Collection;
@@ -87,11 +88,14 @@ pub fn slot_in(
     let mut edits = written_down(collection, kind, newcomer);
     let kinds = drawn.wish(WishField::Kinds);
     if !kinds.is_empty() {
-        edits.push(Edit::Wish(key, WishField::Kinds, format!("{kinds} {}", kind.0)));
+        edits.push(Edit::Key(
+            key,
+            KeyEdit::Wish(WishField::Kinds, format!("{kinds} {}", kind.0)),
+        ));
     }
     for (at, side) in &newcomer.sides {
         let (at, side) = (at.clone(), Some(*side));
-        edits.push(Edit::Sort { key, at, kind, side });
+        edits.push(Edit::Key(key, KeyEdit::Sort { at, kind, side }));
     }
     let mut after = collection.clone();
     edits.iter().for_each(|edit| after.apply(edit));
@@ -131,17 +135,17 @@ pub fn slot_in(
 /// The kind, its cells and its difference.
 fn written_down(collection: &Collection, kind: KindId, newcomer: &Newcomer) -> Vec<Edit> {
     let source = String::new;
-    let mut edits = vec![Edit::AddKind(kind, newcomer.name.clone())];
+    let mut edits = vec![Edit::Kind(kind, KindEdit::Add(newcomer.name.clone()))];
     for (whose, character, text) in &newcomer.cells {
         let (kind, text) = (whose.unwrap_or(kind), text.clone());
-        edits.push(Edit::SetCell { kind, character: *character, source: source(), text });
+        edits.push(Edit::Cell { kind, character: *character, source: source(), text });
     }
     if let Some(difference) = &newcomer.difference {
         let character = collection.next_character();
-        edits.push(Edit::AddCharacter(character, difference.name.clone()));
+        edits.push(Edit::Character(character, CharacterEdit::Add(difference.name.clone())));
         let ours = std::iter::once((kind, difference.ours.clone()));
         for (kind, text) in ours.chain(difference.theirs.iter().cloned()) {
-            edits.push(Edit::SetCell { kind, character, source: source(), text });
+            edits.push(Edit::Cell { kind, character, source: source(), text });
         }
     }
     edits
@@ -158,7 +162,7 @@ fn written_as_sorted(pinned: &mut Collection, with_newcomer: &Laid) -> Vec<Edit>
     for ((kind, character), source, text) in with_newcomer.said.texts() {
         if now.said.said(kind, character, source) != text {
             let (source, text) = (source.to_owned(), text.to_owned());
-            edits.push(Edit::SetCell { kind, character, source, text });
+            edits.push(Edit::Cell { kind, character, source, text });
         }
     }
     edits.iter().for_each(|edit| pinned.apply(edit));

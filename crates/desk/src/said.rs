@@ -2,8 +2,11 @@
 //!
 //! From a line of the journal, and the collection it was done to, to a sentence.
 
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use spinney_model::{
-    CharacterField, CharacterId, Done, Edit, KeyId, KindField, KindId, Side, WishField,
+    CharacterEdit, CharacterField, CharacterId, Done, Edit, KeyEdit, KeyId, KindEdit,
+    KindField, KindId, Side, WishField,
 };
 
 use spinney_collection::Collection;
@@ -29,13 +32,13 @@ fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
     if let Edit::BackTo(_) = first {
         return one(t, before, first);
     }
-    let kinds = |edit: &Edit| matches!(edit, Edit::AddKind(..));
+    let kinds = |edit: &Edit| matches!(edit, Edit::Kind(_, KindEdit::Add(..)));
     let added = usize::from(kinds(first)) + rest.iter().filter(|edit| kinds(edit)).count();
     if added > 1 {
         return t.count("said-kinds", added);
     }
     let keys = [first].into_iter().chain(rest);
-    let keys = keys.filter(|edit| matches!(edit, Edit::StartKey(..))).count();
+    let keys = keys.filter(|edit| matches!(edit, Edit::Key(_, KeyEdit::Start(..)))).count();
     if keys > 1 {
         return t.count("said-keys", keys);
     }
@@ -44,43 +47,10 @@ fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
 }
 
 fn one(t: Tongue, before: &Collection, edit: &Edit) -> String {
-    let kind = |id: &KindId| before.name(*id);
     match edit {
-        Edit::AddKind(id, name) if name.is_empty() => {
-            t.with("said-add-nameless", &[("kind", &kind(id))])
-        }
-        Edit::AddKind(_, name) => t.with("said-add-kind", &[("kind", name)]),
-        Edit::DescribeKind(id, KindField::Name, text) => {
-            t.with("said-name-kind", &[("kind", &kind(id)), ("name", text)])
-        }
-        Edit::DescribeKind(id, _, text) => {
-            t.with("said-describe", &[("what", &kind(id)), ("text", text)])
-        }
-        Edit::RemoveKind(id) => t.with("said-remove-kind", &[("kind", &kind(id))]),
-        Edit::MergeKinds(kept, gone) => {
-            t.with("said-merge", &[("kept", &kind(kept)), ("gone", &kind(gone))])
-        }
-        Edit::AddPicture(id, _) => t.with("said-picture", &[("kind", &kind(id))]),
-        Edit::RemovePicture(id, _) => t.with("said-picture-away", &[("kind", &kind(id))]),
-        _ => of_table(t, before, edit),
-    }
-}
-
-fn of_table(t: Tongue, before: &Collection, edit: &Edit) -> String {
-    match edit {
-        Edit::AddCharacter(_, name) => t.with("said-add-character", &[("name", name)]),
-        Edit::DescribeCharacter(id, CharacterField::Name, text) => {
-            let old = before.character_name(*id);
-            t.with("said-name-character", &[("old", &old), ("name", text)])
-        }
-        Edit::DescribeCharacter(id, _, text) => {
-            let what = before.character_name(*id);
-            t.with("said-describe", &[("what", &what), ("text", text)])
-        }
-        Edit::RemoveCharacter(id) => {
-            t.with("said-remove-character", &[("name", &before.character_name(*id))])
-        }
-        Edit::SetCell { kind, character, source, text } => {
+        Edit::Kind(id, edit) => of_kind(t, before, *id, edit),
+        Edit::Character(id, edit) => of_character(t, before.character_name(*id), edit),
+        Edit::Cell { kind, character, source, text } => {
             let (kind, at) = (before.name(*kind), before.character_name(*character));
             let texts: [(&str, &dyn std::fmt::Display); 4] =
                 [("kind", &kind), ("character", &at), ("text", text), ("source", source)];
@@ -91,35 +61,68 @@ fn of_table(t: Tongue, before: &Collection, edit: &Edit) -> String {
             };
             t.with(message, &texts)
         }
-        Edit::RenameState { from, to, .. } => {
-            t.with("said-rename-state", &[("from", from), ("to", to)])
-        }
-        Edit::DescribeScene(_, text) => t.with("said-scene", &[("text", text)]),
-        _ => of_key(t, before, edit),
+        Edit::Scene(_, text) => t.with("said-scene", &[("text", text)]),
+        Edit::Key(id, edit) => of_key(t, before, *id, edit),
+        Edit::BackTo(name) => t.with("said-back-to", &[("name", name)]),
     }
 }
 
-fn of_key(t: Tongue, before: &Collection, edit: &Edit) -> String {
-    let named = |id: &KeyId| before.keys.get(id).map_or(String::new(), |key| key.name.clone());
+fn of_kind(t: Tongue, before: &Collection, id: KindId, edit: &KindEdit) -> String {
+    let kind = before.name(id);
     match edit {
-        Edit::StartKey(_, name) => t.with("said-start-key", &[("name", name)]),
-        Edit::RenameKey(id, name) => {
-            t.with("said-rename-key", &[("old", &named(id)), ("name", name)])
+        KindEdit::Add(name) if name.is_empty() => {
+            t.with("said-add-nameless", &[("kind", &kind)])
         }
-        Edit::RemoveKey(id) => t.with("said-remove-key", &[("name", &named(id))]),
-        Edit::Wish(id, field, text) => wish(t, before, &named(id), *field, text),
-        Edit::Ask { key, words, .. } => {
-            t.with("said-ask", &[("name", &named(key)), ("words", words)])
+        KindEdit::Add(name) => t.with("said-add-kind", &[("kind", name)]),
+        KindEdit::Describe(KindField::Name, text) => {
+            t.with("said-name-kind", &[("kind", &kind), ("name", text)])
         }
-        Edit::Reword { key, words, .. } => {
-            t.with("said-reword", &[("name", &named(key)), ("words", words)])
+        KindEdit::Describe(_, text) => {
+            t.with("said-describe", &[("what", &kind), ("text", text)])
         }
-        Edit::TakeOut(id, at) => {
-            let words = before.keys.get(id).and_then(|key| key.questions.get(at));
-            let words = words.map_or(String::new(), |question| question.words.clone());
-            t.with("said-take-out", &[("name", &named(id)), ("words", &words)])
+        KindEdit::Remove => t.with("said-remove-kind", &[("kind", &kind)]),
+        KindEdit::Merge(gone) => {
+            t.with("said-merge", &[("kept", &kind), ("gone", &before.name(*gone))])
         }
-        Edit::Sort { kind, side, .. } => {
+        KindEdit::AddPicture(_) => t.with("said-picture", &[("kind", &kind)]),
+        KindEdit::RemovePicture(_) => t.with("said-picture-away", &[("kind", &kind)]),
+    }
+}
+
+fn of_character(t: Tongue, old: &str, edit: &CharacterEdit) -> String {
+    match edit {
+        CharacterEdit::Add(name) => t.with("said-add-character", &[("name", name)]),
+        CharacterEdit::Describe(CharacterField::Name, text) => {
+            t.with("said-name-character", &[("old", &old), ("name", text)])
+        }
+        CharacterEdit::Describe(_, text) => {
+            t.with("said-describe", &[("what", &old), ("text", text)])
+        }
+        CharacterEdit::Remove => t.with("said-remove-character", &[("name", &old)]),
+        CharacterEdit::RenameState { from, to } => {
+            t.with("said-rename-state", &[("from", from), ("to", to)])
+        }
+    }
+}
+
+fn of_key(t: Tongue, before: &Collection, id: KeyId, edit: &KeyEdit) -> String {
+    let drawn = before.keys.get(&id);
+    let named = drawn.map_or("", |key| key.name.as_str());
+    match edit {
+        KeyEdit::Start(name) => t.with("said-start-key", &[("name", name)]),
+        KeyEdit::Rename(name) => t.with("said-rename-key", &[("old", &named), ("name", name)]),
+        KeyEdit::Remove => t.with("said-remove-key", &[("name", &named)]),
+        KeyEdit::Wish(field, text) => wish(t, before, named, *field, text),
+        KeyEdit::Ask { words, .. } => t.with("said-ask", &[("name", &named), ("words", words)]),
+        KeyEdit::Reword { words, .. } => {
+            t.with("said-reword", &[("name", &named), ("words", words)])
+        }
+        KeyEdit::TakeOut(at) => {
+            let words = drawn.and_then(|key| key.questions.get(at));
+            let words = words.map_or("", |question| question.words.as_str());
+            t.with("said-take-out", &[("name", &named), ("words", &words)])
+        }
+        KeyEdit::Sort { kind, side, .. } => {
             let message = match side {
                 Some(Side::Yes) => "said-sort-yes",
                 Some(Side::No) => "said-sort-no",
@@ -128,14 +131,12 @@ fn of_key(t: Tongue, before: &Collection, edit: &Edit) -> String {
             };
             t.with(message, &[("kind", &before.name(*kind))])
         }
-        Edit::CallKind { key, kind, name } => {
-            let who = before.keys.get(key).map_or(String::new(), |drawn| drawn.who(*key));
+        KeyEdit::Call { kind, name } => {
+            let who = drawn.map_or(String::new(), |drawn| drawn.who(id));
             let texts: [(&str, &dyn std::fmt::Display); 3] =
                 [("who", &who), ("kind", &before.name(*kind)), ("name", name)];
             t.with(if name.is_empty() { "said-call-away" } else { "said-call" }, &texts)
         }
-        Edit::BackTo(name) => t.with("said-back-to", &[("name", name)]),
-        _ => t.say("said-nothing"),
     }
 }
 

@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 
 use spinney_exchange::bundle::Bundle;
 use spinney_exchange::journal::{self, LineError};
-use spinney_model::{Done, Edit, Entry};
+use spinney_model::{Done, Edit, Entry, KindEdit};
 
 use spinney_collection::forget;
 
@@ -74,7 +74,8 @@ fn renamed(mut entry: Entry, anew: &BTreeMap<String, String>) -> Option<Entry> {
     let Done::Edits(edits) = &mut entry.done else { return None };
     let mut changed = false;
     for edit in edits {
-        if let Edit::AddPicture(_, hash) | Edit::RemovePicture(_, hash) = edit
+        if let Edit::Kind(_, KindEdit::AddPicture(hash))
+        | Edit::Kind(_, KindEdit::RemovePicture(hash)) = edit
             && let Some(name) = anew.get(hash).filter(|name| *name != hash)
         {
             hash.clone_from(name);

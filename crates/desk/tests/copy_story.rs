@@ -5,7 +5,7 @@ mod at_the_desk;
 
 use at_the_desk::{AtTheDesk, hidden};
 use spinney_desk::Request;
-use spinney_model::{Edit, KindId};
+use spinney_model::{Edit, KindEdit, KindId};
 
 fn group() -> AtTheDesk {
     let mut group = AtTheDesk::empty();
@@ -154,7 +154,7 @@ fn a_name_that_sounds_like_a_find_is_asked_back_before_anything_is_matched() {
 #[test]
 fn a_find_without_a_name_may_be_one_that_we_know() {
     let mut group = AtTheDesk::empty();
-    let nameless = [Edit::AddKind(KindId(1), String::new())];
+    let nameless = [Edit::Kind(KindId(1), KindEdit::Add(String::new()))];
     group.does(nameless.to_vec());
     group.post("/do/add-kinds", &[("names", "holly\nyew")]);
     group.post("/do/start-heaps", &[("name", "Group Green")]);
@@ -176,7 +176,7 @@ fn a_find_without_a_name_may_be_one_that_we_know() {
 #[test]
 fn two_finds_of_one_name_within_a_key_are_asked_back_and_told_apart() {
     let mut group = AtTheDesk::empty();
-    group.does((1..4).map(|id| Edit::AddKind(KindId(id), String::new())).collect());
+    group.does((1..4).map(|id| Edit::Kind(KindId(id), KindEdit::Add(String::new()))).collect());
     group.post("/do/start-heaps", &[("name", "Group Green")]);
     let sides = [("kind-1", "yes"), ("kind-2", "no"), ("kind-3", "no")];
     copy(&mut group, "", "Is it flat?", &sides);

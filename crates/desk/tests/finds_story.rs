@@ -7,7 +7,7 @@ use at_the_desk::AtTheDesk;
 use spinney_desk::{Request, Upload};
 use spinney_exchange::journal;
 use spinney_model::limits::SCREENS_KINDS;
-use spinney_model::{CharacterId, Done, Edit, Fork, KeyId, KindId, Side, WishField};
+use spinney_model::{CharacterId, Done, Edit, Fork, KeyEdit, KeyId, KindId, Side, WishField};
 
 /// A picture of one colour, as a PNG file.
 fn picture(shade: u8) -> Vec<u8> {
@@ -277,7 +277,7 @@ fn a_find_without_a_picture_is_drawn_as_the_table_says_and_follows_every_edit() 
     assert!(page.contains("Drawn from what the table says; not a portrait."));
     let (kind, character) = (KindId(1), CharacterId(3));
     let (source, text) = (String::new(), "smooth".to_owned());
-    teacher.does(vec![Edit::SetCell { kind, character, source, text }]);
+    teacher.does(vec![Edit::Cell { kind, character, source, text }]);
     let page = teacher.get("/finds");
     assert_eq!(drawing(&page, "id=\"kind-1\"").map(str::to_owned), dogwood, "at once");
     teacher.upload("/do/add-pictures", &[("kind", "1")], upload(3));
@@ -422,7 +422,9 @@ fn what_was_split_off_lies_where_it_was_sorted() {
     let last = journal::read(teacher.lines.last().expect("a line")).expect("our own line");
     let Done::Edits(edits) = last.done else { panic!("{last:?}") };
     let sorted = edits.iter().filter_map(|edit| match edit {
-        Edit::Sort { key, at, kind, side } => Some((*key, at.clone(), *kind, *side)),
+        Edit::Key(key, KeyEdit::Sort { at, kind, side }) => {
+            Some((*key, at.clone(), *kind, *side))
+        }
         _ => None,
     });
     let wanted = (KeyId(1), Fork::default(), KindId(3), Some(Side::No));
@@ -445,7 +447,8 @@ fn what_was_split_off_is_in_the_keys_of_the_first() {
     let mut teacher = AtTheDesk::empty();
     teacher.post("/do/add-kinds", &[("names", "hazel\noak\nelm")]);
     teacher.post("/do/start-heaps", &[("name", "Fern")]);
-    let wish = |kinds: &str| Edit::Wish(KeyId(1), WishField::Kinds, kinds.to_owned());
+    let wish =
+        |kinds: &str| Edit::Key(KeyId(1), KeyEdit::Wish(WishField::Kinds, kinds.to_owned()));
     teacher.does(vec![wish("1 2")]);
     teacher.post("/do/split-kind", &[("kind", "1"), ("name", "filbert")]);
     let last = journal::read(teacher.lines.last().expect("a line")).expect("our own line");

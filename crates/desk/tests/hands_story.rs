@@ -4,7 +4,10 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
-use spinney_model::{AskOf, AskedOf, CharacterField, CharacterId, Edit, Fork, KeyId, KindId};
+use spinney_model::{
+    AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Edit, Fork, KeyEdit, KeyId,
+    KindEdit, KindId,
+};
 use spinney_model::{Side, WishField};
 
 const EDGE: CharacterId = CharacterId(1);
@@ -15,7 +18,7 @@ const TOP: Fork = Fork(Vec::new());
 
 fn said(kind: u32, source: &str, text: &str) -> Edit {
     let (source, text) = (source.to_owned(), text.to_owned());
-    Edit::SetCell { kind: KindId(kind), character: EDGE, source, text }
+    Edit::Cell { kind: KindId(kind), character: EDGE, source, text }
 }
 
 /// Hazel is toothed, oak smooth; of ash nobody has said anything. The edge has these states.
@@ -23,11 +26,14 @@ fn finds(states: &str) -> AtTheDesk {
     let mut class = AtTheDesk::empty();
     let mut edits: Vec<Edit> = (1..)
         .zip(["hazel", "oak", "ash"])
-        .map(|(id, name)| Edit::AddKind(KindId(id), name.to_owned()))
+        .map(|(id, name)| Edit::Kind(KindId(id), KindEdit::Add(name.to_owned())))
         .collect();
     edits.extend([
-        Edit::AddCharacter(EDGE, "edge".to_owned()),
-        Edit::DescribeCharacter(EDGE, CharacterField::States, states.to_owned()),
+        Edit::Character(EDGE, CharacterEdit::Add("edge".to_owned())),
+        Edit::Character(
+            EDGE,
+            CharacterEdit::Describe(CharacterField::States, states.to_owned()),
+        ),
         said(1, "", "toothed"),
         said(2, "", "smooth"),
     ]);
@@ -41,14 +47,14 @@ fn begins(class: &mut AtTheDesk, key: u32, group: &str, words: &str, states: &[&
     let ask = Some(AskOf { character: EDGE, yes: AskedOf::States(states) });
     let key = KeyId(key);
     class.does(vec![
-        Edit::StartKey(key, format!("{group}’s key")),
-        Edit::Wish(key, WishField::Group, group.to_owned()),
-        Edit::Ask { key, at: TOP, words: words.to_owned(), ask },
+        Edit::Key(key, KeyEdit::Start(format!("{group}’s key"))),
+        Edit::Key(key, KeyEdit::Wish(WishField::Group, group.to_owned())),
+        Edit::Key(key, KeyEdit::Ask { at: TOP, words: words.to_owned(), ask }),
     ]);
 }
 
 fn put(key: u32, at: &Fork, kind: KindId, side: Side) -> Edit {
-    Edit::Sort { key: KeyId(key), at: at.clone(), kind, side: Some(side) }
+    Edit::Key(KeyId(key), KeyEdit::Sort { at: at.clone(), kind, side: Some(side) })
 }
 
 fn puts(class: &mut AtTheDesk, key: u32, kind: KindId, side: Side) {
@@ -103,7 +109,8 @@ fn the_same_in_another_order_is_no_disagreement() {
 fn fern_goes_on(class: &mut AtTheDesk, yes: bool, lying: &[(bool, KindId, Side)]) {
     let below = Fork(vec![yes]);
     let words = "Is it soft?".to_owned();
-    let mut edits = vec![Edit::Ask { key: KeyId(1), at: below.clone(), words, ask: None }];
+    let mut edits =
+        vec![Edit::Key(KeyId(1), KeyEdit::Ask { at: below.clone(), words, ask: None })];
     edits.extend(lying.iter().map(|(further, kind, side)| {
         let at = if *further { below.clone() } else { TOP };
         put(1, &at, *kind, *side)

@@ -4,7 +4,9 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
-use spinney_model::{AskOf, AskedOf, CharacterId, Edit, Fork, KeyId, KindId, Quantity};
+use spinney_model::{
+    AskOf, AskedOf, CharacterId, Edit, Fork, KeyEdit, KeyId, KindId, Quantity,
+};
 
 const SIX: &str = "sallow\nguelder rose\nspindle\nalder\naspen\nyew";
 
@@ -142,12 +144,14 @@ fn a_line_that_asks_for_a_monstrous_number_breaks_no_page() {
     group.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
     for (place, number) in [(vec![], i64::MIN), (vec![true], i64::MAX)] {
         let yes = AskedOf::AtLeast(Quantity::from_thousandths(number));
-        group.does(vec![Edit::Ask {
-            key: KeyId(1),
-            at: Fork(place),
-            words: "As long as that?".to_owned(),
-            ask: Some(AskOf { character: CharacterId(5), yes }),
-        }]);
+        group.does(vec![Edit::Key(
+            KeyId(1),
+            KeyEdit::Ask {
+                at: Fork(place),
+                words: "As long as that?".to_owned(),
+                ask: Some(AskOf { character: CharacterId(5), yes }),
+            },
+        )]);
     }
     for path in ["/heaps?key=1", "/key?key=1", "/copy?key=1", "/try?key=1", "/print?key=1"] {
         group.get(path);
@@ -187,13 +191,15 @@ fn a_card_says_which_group_it_lies_there_by() {
     let (source, text) = ("Moss".to_owned(), "toothed".to_owned());
     let yes = AskedOf::States(vec!["toothed".to_owned()]);
     group.does(vec![
-        Edit::SetCell { kind, character, source, text },
-        Edit::Ask {
-            key: KeyId(1),
-            at: Fork::default(),
-            words: "Is the edge toothed?".to_owned(),
-            ask: Some(AskOf { character, yes }),
-        },
+        Edit::Cell { kind, character, source, text },
+        Edit::Key(
+            KeyId(1),
+            KeyEdit::Ask {
+                at: Fork::default(),
+                words: "Is the edge toothed?".to_owned(),
+                ask: Some(AskOf { character, yes }),
+            },
+        ),
     ]);
     let page = group.get("/heaps?key=1");
     assert_eq!(page.matches("says Moss").count(), 1, "lime, and neither oak nor elm: {page}");

@@ -6,7 +6,9 @@ mod at_the_desk;
 use at_the_desk::{AtTheDesk, hidden};
 use spinney_desk::{Request, Upload};
 use spinney_exchange::journal;
-use spinney_model::{AskOf, AskedOf, CharacterId, Done, Edit, KindId};
+use spinney_model::{
+    AskOf, AskedOf, CharacterEdit, CharacterId, Done, Edit, KeyEdit, KindEdit, KindId,
+};
 
 fn with_key() -> AtTheDesk {
     let mut class = AtTheDesk::with_hedge_walk();
@@ -117,7 +119,7 @@ fn what_is_written_of_another_find_is_never_decided_unseen() {
     let bramble = "12";
     assert!(page.contains("It comes out at bramble<"), "{page}");
     // A group contradicts the table of a blank cell, and another one of its own: two views.
-    let cell = |source: &str, character: u32, text: &str| Edit::SetCell {
+    let cell = |source: &str, character: u32, text: &str| Edit::Cell {
         kind: KindId(12),
         character: CharacterId(character),
         source: source.into(),
@@ -169,7 +171,7 @@ fn a_cell_that_was_filled_meanwhile_is_not_written_over() {
     let mut class = with_key();
     let (walk, page) = walked(&mut class, &["hand"]);
     assert!(page.contains("It comes out at bramble<"), "{page}");
-    let blank = |text: &str| Edit::SetCell {
+    let blank = |text: &str| Edit::Cell {
         kind: KindId(12),
         character: CharacterId(8),
         source: String::new(),
@@ -249,14 +251,16 @@ fn the_new_difference_is_what_the_key_asks() {
     let entry = journal::read(class.lines.last().expect("a line")).expect("our own line");
     let Done::Edits(edits) = entry.done else { panic!("{entry:?}") };
     let underside = edits.iter().find_map(|edit| match edit {
-        Edit::AddCharacter(character, name) if name == "underside" => Some(*character),
+        Edit::Character(character, CharacterEdit::Add(name)) if name == "underside" => {
+            Some(*character)
+        }
         _ => None,
     });
     let underside = underside.expect("a new column");
     let asked: Vec<&AskOf> = edits
         .iter()
         .filter_map(|edit| match edit {
-            Edit::Ask { ask, .. } => ask.as_ref(),
+            Edit::Key(_, KeyEdit::Ask { ask, .. }) => ask.as_ref(),
             _ => None,
         })
         .filter(|ask| ask.character == underside)
@@ -271,7 +275,8 @@ fn the_new_difference_is_what_the_key_asks() {
 fn both_cards_show_their_pictures() {
     let mut class = with_key();
     let (one, two) = ("ab".repeat(32), "cd".repeat(32));
-    let pictures = [&one, &two].map(|hash| Edit::AddPicture(KindId(12), hash.clone()));
+    let pictures =
+        [&one, &two].map(|hash| Edit::Kind(KindId(12), KindEdit::AddPicture(hash.clone())));
     class.does(pictures.to_vec());
     let (walk, page) = walked(&mut class, &["hand"]);
     for hash in [&one, &two] {

@@ -5,14 +5,16 @@ mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
 use spinney_desk::Request;
-use spinney_model::{AskOf, AskedOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
+use spinney_model::{
+    AskOf, AskedOf, CharacterId, Edit, Fork, KeyEdit, KeyId, KindEdit, KindId, Side, WishField,
+};
 
 const EDGE: CharacterId = CharacterId(1);
 const HOLLY: KindId = KindId(2);
 
 fn says(source: &str, text: &str) -> Edit {
     let (source, text) = (source.to_owned(), text.to_owned());
-    Edit::SetCell { kind: HOLLY, character: EDGE, source, text }
+    Edit::Cell { kind: HOLLY, character: EDGE, source, text }
 }
 
 fn copy(group: &mut AtTheDesk, at: &str, words: &str, sides: &[(&str, &str)]) -> String {
@@ -23,7 +25,7 @@ fn copy(group: &mut AtTheDesk, at: &str, words: &str, sides: &[(&str, &str)]) ->
 /// The first kind has no name; the others are holly and yew.
 fn nameless() -> AtTheDesk {
     let mut group = AtTheDesk::empty();
-    group.does(vec![Edit::AddKind(KindId(1), String::new())]);
+    group.does(vec![Edit::Kind(KindId(1), KindEdit::Add(String::new()))]);
     group.post("/do/add-kinds", &[("names", "holly\nyew")]);
     group.post("/do/start-heaps", &[("name", "Group Green")]);
     group
@@ -70,10 +72,9 @@ fn one_name_is_not_said_twice() {
     copy(&mut group, "", "Is it spiky?", &[("kind-1", "yes"), ("kind-2", "no")]);
     group.post("/do/copy-names", &[("key", "1"), ("name-1", "Gorse")]);
     assert!(group.get("/heaps?key=1").contains("Gorse (find A)"));
-    group.does(vec![Edit::DescribeKind(
+    group.does(vec![Edit::Kind(
         KindId(1),
-        spinney_model::KindField::Name,
-        "gorse".to_owned(),
+        KindEdit::Describe(spinney_model::KindField::Name, "gorse".to_owned()),
     )]);
     let page = group.get("/heaps?key=1");
     assert!(page.contains("Gorse") && !page.contains("(gorse)"), "{page}");
@@ -162,7 +163,8 @@ fn who_was_not_put_anywhere_is_put_there_from_the_key() {
     copy(&mut group, "", "Is it a needle?", &sides);
     let finish = [("key", "1"), ("finish", "yes"), ("back", "/key?key=1")];
     group.post("/do/key-finish", &finish);
-    let called = Edit::CallKind { key: KeyId(1), kind: HOLLY, name: "spiky one".to_owned() };
+    let called =
+        Edit::Key(KeyId(1), KeyEdit::Call { kind: HOLLY, name: "spiky one".to_owned() });
     group.does(vec![called]);
     let page = group.get("/key?key=1");
     assert!(page.contains("Nobody has said of spiky one (holly) what"), "{page}");
@@ -175,7 +177,8 @@ fn a_screen_of_a_key_says_the_groups_names() {
     let mut group = AtTheDesk::empty();
     group.post("/do/add-kinds", &[("names", "sallow\nholly\nyew\nash")]);
     group.post("/do/start-heaps", &[("name", "Group Green")]);
-    let called = Edit::CallKind { key: KeyId(1), kind: HOLLY, name: "spiky one".to_owned() };
+    let called =
+        Edit::Key(KeyId(1), KeyEdit::Call { kind: HOLLY, name: "spiky one".to_owned() });
     group.does(vec![called]);
     let page = group.get("/copy?key=1&at=&words=Is+it+a+needle%3F");
     assert!(page.contains("<legend dir=\"auto\">spiky one (holly)</legend>"), "{page}");
@@ -196,7 +199,7 @@ fn what_a_newcomer_would_write_over_is_asked_under_the_groups_name() {
     let mut class = edges();
     class.post("/do/newcomer-key", &[]);
     let name = "feathery".to_owned();
-    class.does(vec![Edit::CallKind { key: KeyId(1), kind: KindId(4), name }]);
+    class.does(vec![Edit::Key(KeyId(1), KeyEdit::Call { kind: KindId(4), name })]);
     let asked = ["yy", "yn", "ny", "nn", "y", "n"].into_iter().any(|walk| {
         let typed = [("key", "1"), ("walk", walk), ("name", "elm"), ("k-4-1", "wavy")];
         let page = class.look("/newcomer/slot", &typed);
@@ -212,10 +215,10 @@ fn put_holly_differently(class: &mut AtTheDesk, groups: [&str; 2]) {
         let ask = AskOf { character: EDGE, yes: AskedOf::States(vec!["toothed".to_owned()]) };
         let words = "Is the edge toothed?".to_owned();
         class.does(vec![
-            Edit::StartKey(key, format!("key {number}")),
-            Edit::Wish(key, WishField::Group, group.to_owned()),
-            Edit::Ask { key, at: at.clone(), words, ask: Some(ask) },
-            Edit::Sort { key, at, kind: HOLLY, side: Some(side) },
+            Edit::Key(key, KeyEdit::Start(format!("key {number}"))),
+            Edit::Key(key, KeyEdit::Wish(WishField::Group, group.to_owned())),
+            Edit::Key(key, KeyEdit::Ask { at: at.clone(), words, ask: Some(ask) }),
+            Edit::Key(key, KeyEdit::Sort { at, kind: HOLLY, side: Some(side) }),
         ]);
     }
 }
@@ -245,10 +248,9 @@ fn a_group_that_typed_one_thing_and_sorted_another_is_told_of_its_other_key() {
 #[test]
 fn what_was_left_is_told_in_the_persons_language() {
     let mut class = edges();
-    class.does(vec![Edit::DescribeKind(
+    class.does(vec![Edit::Kind(
         HOLLY,
-        spinney_model::KindField::Caution,
-        "spitz".to_owned(),
+        KindEdit::Describe(spinney_model::KindField::Caution, "spitz".to_owned()),
     )]);
     let path = "/finds?left=kind%3A2%3Acaution+giftig&of=1";
     assert!(class.get(path).contains("holly, What may hurt: here “spitz”"));

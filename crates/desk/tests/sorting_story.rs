@@ -5,7 +5,7 @@ mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
 use spinney_desk::Request;
-use spinney_model::{CharacterId, Edit, KeyId, KindId};
+use spinney_model::{CharacterEdit, CharacterId, Edit, KeyEdit, KeyId, KindId};
 
 /// Hazel is toothed, oak smooth; of ash and lime nobody has said anything.
 fn four_finds() -> AtTheDesk {
@@ -250,7 +250,7 @@ fn where_the_table_cannot_say_it_any_more_the_cards_are_told() {
     puts(&mut class, "1", "3", "yes");
     puts(&mut class, "2", "3", "no");
     assert!(!class.get("/finds").contains("sorted differently"), "it is said of the cell");
-    class.does(vec![Edit::RemoveCharacter(CharacterId(1))]);
+    class.does(vec![Edit::Character(CharacterId(1), CharacterEdit::Remove)]);
     let page = class.get("/finds");
     assert!(
         page.contains("ash: Is it toothed?") && !page.contains("seen differently"),
@@ -282,7 +282,7 @@ fn a_card_its_buttons_and_the_margin_say_one_name() {
     let mut class = four_finds();
     begins(&mut class, "1", "Fern", "1", "toothed");
     let name = "spiky".to_owned();
-    class.does(vec![Edit::CallKind { key: KeyId(1), kind: KindId(3), name }]);
+    class.does(vec![Edit::Key(KeyId(1), KeyEdit::Call { kind: KindId(3), name })]);
     let page = class.get("/heaps?key=1");
     assert!(card(&page, 3).contains("aria-label=\"yes: spiky (ash)\""), "{page}");
     let margin = page.split("Not placed yet</h2>").nth(1).expect("the margin");

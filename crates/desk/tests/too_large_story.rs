@@ -10,15 +10,19 @@ use spinney_exchange::bundle::Bundle;
 use spinney_exchange::journal;
 use spinney_model::limits::{JOURNAL_LINES, SCREENS_COLUMNS, SCREENS_KINDS, SCREENS_LONG_TEXT};
 use spinney_model::{
-    AskOf, AskedOf, CharacterId, Done, Edit, Entry, Fork, KeyId, KindField, KindId,
+    AskOf, AskedOf, CharacterEdit, CharacterId, Done, Edit, Entry, Fork, KeyEdit, KeyId,
+    KindEdit, KindField, KindId,
 };
 
 fn kinds(most: usize) -> Vec<Edit> {
-    (1..=most as u32).map(|at| Edit::AddKind(KindId(at), format!("kind {at}"))).collect()
+    (1..=most as u32)
+        .map(|at| Edit::Kind(KindId(at), KindEdit::Add(format!("kind {at}"))))
+        .collect()
 }
 
 fn columns(most: usize) -> Vec<Edit> {
-    let column = |at| Edit::AddCharacter(CharacterId(at), format!("column {at}"));
+    let column =
+        |at| Edit::Character(CharacterId(at), CharacterEdit::Add(format!("column {at}")));
     (1..=most as u32).map(column).collect()
 }
 
@@ -76,40 +80,50 @@ fn asked(desk: &mut Desk, request: &Request) -> Page {
 
 /// Collections that some door let in before there was a limit, or that nobody made by hand.
 fn too_large() -> Vec<(&'static str, Vec<Edit>)> {
-    let ask = |at: Fork, words: &str| Edit::Ask {
-        key: KeyId(1),
-        at,
-        words: words.to_owned(),
-        ask: Some(AskOf {
-            character: CharacterId(1),
-            yes: AskedOf::States(vec!["lobed".to_owned()]),
-        }),
+    let ask = |at: Fork, words: &str| {
+        Edit::Key(
+            KeyId(1),
+            KeyEdit::Ask {
+                at,
+                words: words.to_owned(),
+                ask: Some(AskOf {
+                    character: CharacterId(1),
+                    yes: AskedOf::States(vec!["lobed".to_owned()]),
+                }),
+            },
+        )
     };
     let deep = |depth: usize| Fork(vec![true; depth]);
-    let start = Edit::StartKey(KeyId(1), "deep".to_owned());
-    let sort = |at: usize| Edit::Sort {
-        key: KeyId(1),
-        at: Fork::default(),
-        kind: KindId(at as u32),
-        side: Some(spinney_model::Side::Yes),
+    let start = Edit::Key(KeyId(1), KeyEdit::Start("deep".to_owned()));
+    let sort = |at: usize| {
+        Edit::Key(
+            KeyId(1),
+            KeyEdit::Sort {
+                at: Fork::default(),
+                kind: KindId(at as u32),
+                side: Some(spinney_model::Side::Yes),
+            },
+        )
     };
     let sorted = |key: u32| {
         let put = (1..=SCREENS_KINDS).map(sort).map(move |edit| match edit {
-            Edit::Sort { at, kind, side, .. } => Edit::Sort { key: KeyId(key), at, kind, side },
+            Edit::Key(_, KeyEdit::Sort { at, kind, side, .. }) => {
+                Edit::Key(KeyId(key), KeyEdit::Sort { at, kind, side })
+            }
             other => other,
         });
-        let question = Edit::Ask {
-            key: KeyId(key),
-            at: Fork::default(),
-            words: "Lobed?".to_owned(),
-            ask: None,
-        };
-        [Edit::StartKey(KeyId(key), "key".to_owned()), question].into_iter().chain(put)
+        let question = Edit::Key(
+            KeyId(key),
+            KeyEdit::Ask { at: Fork::default(), words: "Lobed?".to_owned(), ask: None },
+        );
+        [Edit::Key(KeyId(key), KeyEdit::Start("key".to_owned())), question]
+            .into_iter()
+            .chain(put)
     };
-    let picture = |at: usize| Edit::AddPicture(KindId(1), format!("{at:064x}"));
+    let picture = |at: usize| Edit::Kind(KindId(1), KindEdit::AddPicture(format!("{at:064x}")));
     let long = "x".repeat(SCREENS_LONG_TEXT + 1);
     let layer = |source: usize| {
-        let cell = move |at: usize| Edit::SetCell {
+        let cell = move |at: usize| Edit::Cell {
             kind: KindId((at / SCREENS_COLUMNS) as u32 + 1),
             character: CharacterId((at % SCREENS_COLUMNS) as u32 + 1),
             source: format!("group {source}"),
@@ -119,7 +133,7 @@ fn too_large() -> Vec<(&'static str, Vec<Edit>)> {
     };
     let every = [kinds(100), columns(SCREENS_COLUMNS)].concat();
     // Two hundred ranges in each of ten columns, no two ends alike.
-    let measured = (0..2_000).map(|at: u32| Edit::SetCell {
+    let measured = (0..2_000).map(|at: u32| Edit::Cell {
         kind: KindId(at / 10 + 1),
         character: CharacterId(at % 10 + 1),
         source: String::new(),
@@ -132,10 +146,19 @@ fn too_large() -> Vec<(&'static str, Vec<Edit>)> {
         ("measurements", lengths.collect()),
         (
             "a text",
-            [kinds(1), vec![Edit::DescribeKind(KindId(1), KindField::Caution, long)]].concat(),
+            [
+                kinds(1),
+                vec![Edit::Kind(KindId(1), KindEdit::Describe(KindField::Caution, long))],
+            ]
+            .concat(),
         ),
         ("many groups", every.into_iter().chain((0..9).flat_map(layer)).collect()),
-        ("keys", (1..=101).map(|at| Edit::StartKey(KeyId(at), "key".to_owned())).collect()),
+        (
+            "keys",
+            (1..=101)
+                .map(|at| Edit::Key(KeyId(at), KeyEdit::Start("key".to_owned())))
+                .collect(),
+        ),
         (
             "a deep key",
             [

@@ -6,7 +6,7 @@ mod at_the_desk;
 use at_the_desk::AtTheDesk;
 use spinney_desk::{Reply, Request};
 use spinney_fixtures::photographs::{PHOTOGRAPH, tales_in, telling_jpeg};
-use spinney_model::{Edit, KindId};
+use spinney_model::{CharacterEdit, Edit, KindEdit, KindId};
 
 fn found() -> AtTheDesk {
     let mut teacher = AtTheDesk::with_hedge_walk();
@@ -70,10 +70,9 @@ fn what_a_question_of_touch_warns_of_is_one_line_that_opens() {
         "/do/describe-kind",
         &[("kind", "1"), ("caution", "Its sap can make skin sore.")],
     );
-    pupil.does(vec![Edit::DescribeCharacter(
+    pupil.does(vec![Edit::Character(
         spinney_model::CharacterId(1),
-        spinney_model::CharacterField::ByTouch,
-        "yes".to_owned(),
+        CharacterEdit::Describe(spinney_model::CharacterField::ByTouch, "yes".to_owned()),
     )]);
     pupil.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
     let question = pupil.get("/try?key=1&at=");
@@ -186,7 +185,7 @@ fn a_groups_poster_is_in_its_own_words() {
 fn pictures_are_asked_for_until_they_come_or_are_lost() {
     let mut teacher = found();
     let hash = "ab".repeat(32);
-    teacher.does(vec![Edit::AddPicture(KindId(1), hash.clone())]);
+    teacher.does(vec![Edit::Kind(KindId(1), KindEdit::AddPicture(hash.clone()))]);
     let print = Request::get("/print?key=1");
     let Reply::NeedPictures(wanted) = teacher.desk.handle(&print) else {
         panic!("no pictures")
@@ -317,7 +316,7 @@ fn a_hand_drawn_key_that_loses_a_find_is_a_draft_and_cannot_be_said_to_be_tried(
 fn a_picture_kept_by_another_program_tells_nothing_on_paper_or_on_a_phone() {
     let mut teacher = found();
     let hash = "ab".repeat(32);
-    teacher.does(vec![Edit::AddPicture(KindId(1), hash.clone())]);
+    teacher.does(vec![Edit::Kind(KindId(1), KindEdit::AddPicture(hash.clone()))]);
     let raw = telling_jpeg(PHOTOGRAPH, 1);
     assert!(tales_in(&raw).len() > 5, "it tells everything");
     let files = ["phone.html", "chart.svg", "key.pdf", "chart.pdf", "try-out.pdf"];

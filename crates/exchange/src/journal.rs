@@ -4,11 +4,14 @@
 //! guessed at. It keeps no lines and does not know what they add up to.
 
 mod line;
+mod since;
 mod words;
 
 use std::fmt;
 
 use spinney_model::Entry;
+
+pub use since::since;
 
 /// The newest form of lines that is read. Each line is written in the oldest form that can say
 /// it: 2 knows a group's own names for kinds, and that a saved version can be given up; 3 knows
@@ -27,14 +30,19 @@ pub fn write(entry: &Entry) -> Vec<u8> {
 ///
 /// **Errors**: a line that is newer than this program, or that is none.
 pub fn read(bytes: &[u8]) -> Result<Entry, LineError> {
+    read_up_to(bytes, VERSION)
+}
+
+/// As a program reads that knows the forms up to this one.
+fn read_up_to(bytes: &[u8], newest: u32) -> Result<Entry, LineError> {
     if bytes.len() > LONGEST {
         return Err(LineError::NotALine);
     }
     match serde_json::from_slice::<line::Line>(bytes) {
-        Ok(line) if line.v <= VERSION => line.entry().ok_or(LineError::NotALine),
+        Ok(line) if line.v <= newest => line.entry().ok_or(LineError::NotALine),
         Ok(line) => Err(LineError::Newer(line.v)),
         Err(_) => match serde_json::from_slice::<line::Versioned>(bytes) {
-            Ok(line) if line.v > VERSION => Err(LineError::Newer(line.v)),
+            Ok(line) if line.v > newest => Err(LineError::Newer(line.v)),
             _ => Err(LineError::NotALine),
         },
     }

@@ -38,30 +38,15 @@ pub enum Done {
     Unname(u64),
 }
 
-/// One change. An empty text takes something back.
+/// One change, by what it is about. An empty text takes something back.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Edit {
-    /// A kind joins the collection.
-    AddKind(KindId, String),
-    /// Something about a kind is written down.
-    DescribeKind(KindId, KindField, String),
-    /// A kind leaves the collection.
-    RemoveKind(KindId),
-    /// The second kind turns out to be the first: its cells and pictures go over where the
-    /// first has none.
-    MergeKinds(KindId, KindId),
-    /// A picture of a kind, by the SHA-256 of its bytes in hexadecimal digits.
-    AddPicture(KindId, String),
-    /// A picture is taken away from a kind.
-    RemovePicture(KindId, String),
-    /// Something new to look at.
-    AddCharacter(CharacterId, String),
-    /// Something about a character is written down.
-    DescribeCharacter(CharacterId, CharacterField, String),
-    /// A character leaves the table, and its cells with it.
-    RemoveCharacter(CharacterId),
+    /// A kind.
+    Kind(KindId, KindEdit),
+    /// A character.
+    Character(CharacterId, CharacterEdit),
     /// What a source says of a kind. The empty source is the table itself, which decides.
-    SetCell {
+    Cell {
         /// The kind.
         kind: KindId,
         /// The character.
@@ -71,30 +56,64 @@ pub enum Edit {
         /// As typed: `lobed or entire`, `30-60`, `?`, `n/a`.
         text: String,
     },
+    /// Title, place, season, part.
+    Scene(AboutField, String),
+    /// A key.
+    Key(KeyId, KeyEdit),
+    /// Changes nothing: says that the changes beside it go back to a state with this name.
+    BackTo(String),
+}
+
+/// A change to a kind.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum KindEdit {
+    /// It joins the collection, by this name.
+    Add(String),
+    /// Something about it is written down.
+    Describe(KindField, String),
+    /// It leaves the collection.
+    Remove,
+    /// The other kind turns out to be this one: its cells and pictures go over where this one
+    /// has none.
+    Merge(KindId),
+    /// A picture of it, by the SHA-256 of its bytes in hexadecimal digits.
+    AddPicture(String),
+    /// A picture is taken away from it.
+    RemovePicture(String),
+}
+
+/// A change to a character.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum CharacterEdit {
+    /// Something new to look at, by this name.
+    Add(String),
+    /// Something about it is written down.
+    Describe(CharacterField, String),
+    /// It leaves the table, and its cells with it.
+    Remove,
     /// A word for a state is another word from now on, in every cell.
     RenameState {
-        /// The character.
-        character: CharacterId,
         /// The old word.
         from: String,
         /// The new word.
         to: String,
     },
-    /// Title, place, season, part.
-    DescribeScene(AboutField, String),
-    /// A key begins; the text is its name.
-    StartKey(KeyId, String),
-    /// A key gets another name.
-    RenameKey(KeyId, String),
-    /// A key is put away.
-    RemoveKey(KeyId),
-    /// What a key is for.
-    Wish(KeyId, WishField, String),
-    /// At this place a key asks this. What was sorted there and below is given up, unless the
+}
+
+/// A change to a key.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum KeyEdit {
+    /// It begins, by this name.
+    Start(String),
+    /// It gets another name.
+    Rename(String),
+    /// It is put away.
+    Remove,
+    /// What it is for.
+    Wish(WishField, String),
+    /// At this place it asks this. What was sorted there and below is given up, unless the
     /// words stay and only what they mean changes.
     Ask {
-        /// The key.
-        key: KeyId,
         /// Where.
         at: Fork,
         /// The words.
@@ -104,19 +123,15 @@ pub enum Edit {
     },
     /// The words of a question, and nothing else.
     Reword {
-        /// The key.
-        key: KeyId,
         /// Where.
         at: Fork,
         /// The words.
         words: String,
     },
-    /// A question and all below it is taken out of a key.
-    TakeOut(KeyId, Fork),
+    /// A question and all below it is taken out.
+    TakeOut(Fork),
     /// A kind is put on a side of a question by hand; None: it lies in the middle again.
     Sort {
-        /// The key.
-        key: KeyId,
         /// The place of the question.
         at: Fork,
         /// The kind.
@@ -124,15 +139,11 @@ pub enum Edit {
         /// Where it was put.
         side: Option<Side>,
     },
-    /// In this key a kind goes by a name of its group's own: `spiky one`; empty: by ours.
-    CallKind {
-        /// The key.
-        key: KeyId,
+    /// Here a kind goes by a name of its group's own: `spiky one`; empty: by ours.
+    Call {
         /// The kind.
         kind: KindId,
         /// The name, as the group wrote it.
         name: String,
     },
-    /// Changes nothing: says that the changes beside it go back to a state with this name.
-    BackTo(String),
 }

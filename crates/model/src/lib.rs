@@ -40,8 +40,8 @@ pub use claim::{
 };
 pub use drawing::{Drawing, DrawnWord, Figure, Stroke, Weight};
 pub use edit::{
-    AboutField, AskOf, AskedOf, CharacterField, CharacterId, Done, Edit, Entry, Fork, KeyId,
-    KindField, KindId, Side, WishField,
+    AboutField, AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Done, Edit, Entry,
+    Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Side, WishField,
 };
 pub use finding::{Code, Finding, Place, Severity};
 pub use forgiving::{BothWays, Forgiving, ForgivingKeys};

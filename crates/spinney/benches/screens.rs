@@ -16,7 +16,10 @@ use std::time::{Duration, Instant};
 use browser::{Screens, fresh, signal};
 use spinney_desk::Desk;
 use spinney_exchange::journal;
-use spinney_model::{CharacterId, Done, Edit, Entry, KeyId, KindId, WishField, limits};
+use spinney_model::{
+    CharacterEdit, CharacterId, Done, Edit, Entry, KeyEdit, KeyId, KindEdit, KindId, WishField,
+    limits,
+};
 use spinney_store::{Hash, Store};
 
 /// Screens with something of the key or the table on them.
@@ -102,8 +105,8 @@ fn line(edits: Vec<Edit>) -> Vec<u8> {
 fn key_finished() -> Vec<u8> {
     let key = KeyId(1);
     line(vec![
-        Edit::StartKey(key, "Our key".to_owned()),
-        Edit::Wish(key, WishField::Finish, "yes".to_owned()),
+        Edit::Key(key, KeyEdit::Start("Our key".to_owned())),
+        Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())),
     ])
 }
 
@@ -111,7 +114,7 @@ fn live_key() {
     let file = fresh("bench-live").join("walk.spinney");
     let mut lines = Desk::lines_of_table(&twenty_by_twenty(), 0).expect("it holds kinds");
     lines.push(key_finished());
-    lines.push(line(vec![Edit::SetCell {
+    lines.push(line(vec![Edit::Cell {
         kind: KindId(7),
         character: CharacterId(5),
         source: String::new(),
@@ -228,24 +231,27 @@ fn write_long(file: &Path) -> usize {
     let mut lines = Vec::new();
     let mut pictures = Vec::new();
     for kind in 1..=40 {
-        lines.push(line(vec![Edit::AddKind(KindId(kind), format!("kind {kind}"))]));
+        lines.push(line(vec![Edit::Kind(KindId(kind), KindEdit::Add(format!("kind {kind}")))]));
         for _ in 0..5 {
             let mut picture = vec![0; 300_000];
             rng.fill(&mut picture);
             picture[..3].copy_from_slice(b"\xff\xd8\xff");
             let hash = Hash::of(&picture).to_string();
-            lines.push(line(vec![Edit::AddPicture(KindId(kind), hash)]));
+            lines.push(line(vec![Edit::Kind(KindId(kind), KindEdit::AddPicture(hash))]));
             pictures.push(picture);
         }
     }
     for character in 1..=20 {
         let name = format!("character {character}");
-        lines.push(line(vec![Edit::AddCharacter(CharacterId(character), name)]));
+        lines.push(line(vec![Edit::Character(
+            CharacterId(character),
+            CharacterEdit::Add(name),
+        )]));
     }
     lines.push(key_finished());
     while lines.len() < 100_000 {
         let text = ["smooth", "toothed", "lobed", "smooth or toothed"][rng.usize(0..4)];
-        lines.push(line(vec![Edit::SetCell {
+        lines.push(line(vec![Edit::Cell {
             kind: KindId(rng.u32(1..=40)),
             character: CharacterId(rng.u32(1..=20)),
             source: String::new(),
@@ -300,10 +306,13 @@ fn write_largest(file: &Path) {
     let states = ["smooth", "toothed", "lobed"];
     let mut edits = Vec::new();
     for kind in 1..=limits::SCREENS_KINDS as u32 {
-        edits.push(Edit::AddKind(KindId(kind), format!("kind {kind}")));
+        edits.push(Edit::Kind(KindId(kind), KindEdit::Add(format!("kind {kind}"))));
     }
     for character in 1..=limits::SCREENS_COLUMNS as u32 {
-        edits.push(Edit::AddCharacter(CharacterId(character), format!("column {character}")));
+        edits.push(Edit::Character(
+            CharacterId(character),
+            CharacterEdit::Add(format!("column {character}")),
+        ));
     }
     for kind in 1..=limits::SCREENS_KINDS as u32 {
         for character in 1..=limits::SCREENS_COLUMNS as u32 {
@@ -317,11 +326,10 @@ fn write_largest(file: &Path) {
                 _ => states[state].to_owned(),
             };
             let (kind, character) = (KindId(kind), CharacterId(character));
-            edits.push(Edit::SetCell { kind, character, source: String::new(), text });
+            edits.push(Edit::Cell { kind, character, source: String::new(), text });
         }
     }
-    let caution =
-        Edit::DescribeScene(spinney_model::AboutField::Caution, "Wash hands".to_owned());
+    let caution = Edit::Scene(spinney_model::AboutField::Caution, "Wash hands".to_owned());
     let mut store = Store::create(file).expect("a file");
     store.append(0, &[line(edits), key_finished(), line(vec![caution])], &[]).expect("kept");
 }

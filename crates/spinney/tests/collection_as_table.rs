@@ -61,7 +61,7 @@ fn what_is_said_of_a_table_is_said_of_a_collection_that_holds_it() {
 fn an_edit_at_the_screens_changes_the_key() {
     let folder = desk("an_edit");
     let mut store = Store::open(&folder.join("walk.spinney")).expect("a collection");
-    let edit = Edit::SetCell {
+    let edit = Edit::Cell {
         kind: KindId(2),
         character: CharacterId(1),
         source: String::new(),

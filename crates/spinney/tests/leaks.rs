@@ -13,7 +13,7 @@ use spinney_exchange::journal;
 use spinney_fixtures::photographs::{
     PHOTOGRAPH, TALES, more_than_pixels, tales_in, telling_jpeg, telling_png,
 };
-use spinney_model::{Done, Edit, Entry, KindId};
+use spinney_model::{Done, Edit, Entry, KindEdit, KindId};
 use spinney_store::{Hash, Store};
 
 #[path = "program/run.rs"]
@@ -171,7 +171,10 @@ fn pictures_that_another_program_kept_tell_nothing_when_they_go_out() {
     let edits = |number: usize, bytes: &[u8]| {
         let kind = KindId(u32::try_from(number).expect("small"));
         let hash = Hash::of(bytes).to_string();
-        vec![Edit::AddKind(kind, format!("kind {number}")), Edit::AddPicture(kind, hash)]
+        vec![
+            Edit::Kind(kind, KindEdit::Add(format!("kind {number}"))),
+            Edit::Kind(kind, KindEdit::AddPicture(hash)),
+        ]
     };
     let edits = pictures.iter().enumerate().flat_map(|(n, bytes)| edits(n + 1, bytes));
     let line = journal::write(&Entry { at: 0, done: Done::Edits(edits.collect()) });

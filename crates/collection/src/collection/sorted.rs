@@ -153,10 +153,10 @@ impl Drawn {
 
 /// The states of a character, if it has all that are asked for.
 fn states<'l>(typed: &'l Laid, of: CharacterId, yes: &[String]) -> Option<&'l [String]> {
-    match &typed.matrix.character(typed.character(of)?).scale {
-        Scale::Words { states } if yes.iter().all(|word| states.contains(word)) => Some(states),
-        _ => None,
-    }
+    let Scale::Words { states } = &typed.matrix.character(typed.character(of)?).scale else {
+        return None;
+    };
+    yes.iter().all(|word| states.contains(word)).then_some(states.as_slice())
 }
 
 /// Whether a kind has such a thing at all: a leaf in one piece says no to "are the leaflets in

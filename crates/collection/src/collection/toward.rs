@@ -5,7 +5,9 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{CharacterField, Edit, KeyId, KindField, KindId};
+use spinney_model::{
+    CharacterEdit, CharacterField, Edit, KeyEdit, KeyId, KindEdit, KindField, KindId,
+};
 
 use super::{Collection, Drawn, Kind};
 
@@ -16,7 +18,7 @@ pub fn toward(from: &Collection, to: &Collection) -> Vec<Edit> {
     characters(from, to, &mut edits);
     cells(from, to, &mut edits);
     for (field, text) in changed(&from.about, &to.about) {
-        edits.push(Edit::DescribeScene(field, text));
+        edits.push(Edit::Scene(field, text));
     }
     keys(from, to, &mut edits);
     edits
@@ -35,22 +37,28 @@ fn changed<K: Ord + Copy>(
 
 fn kinds(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
     let gone = from.kinds.keys().filter(|id| !to.kinds.contains_key(id));
-    edits.extend(gone.map(|id| Edit::RemoveKind(*id)));
+    edits.extend(gone.map(|id| Edit::Kind(*id, KindEdit::Remove)));
     for (&id, kind) in &to.kinds {
         let old = from.kinds.get(&id).cloned().unwrap_or_else(|| {
             let name = kind.field(KindField::Name).to_owned();
-            edits.push(Edit::AddKind(id, name.clone()));
+            edits.push(Edit::Kind(id, KindEdit::Add(name.clone())));
             let mut new = Kind::default();
             super::write(&mut new.fields, KindField::Name, &name);
             new
         });
         for (field, text) in changed(&old.fields, &kind.fields) {
-            edits.push(Edit::DescribeKind(id, field, text));
+            edits.push(Edit::Kind(id, KindEdit::Describe(field, text)));
         }
         if old.pictures != kind.pictures {
-            let away = old.pictures.into_iter().map(|hash| Edit::RemovePicture(id, hash));
+            let away = old
+                .pictures
+                .into_iter()
+                .map(|hash| Edit::Kind(id, KindEdit::RemovePicture(hash)));
             edits.extend(away);
-            let there = kind.pictures.iter().map(|hash| Edit::AddPicture(id, hash.clone()));
+            let there = kind
+                .pictures
+                .iter()
+                .map(|hash| Edit::Kind(id, KindEdit::AddPicture(hash.clone())));
             edits.extend(there);
         }
     }
@@ -58,15 +66,15 @@ fn kinds(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
 
 fn characters(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
     let gone = from.characters.keys().filter(|id| !to.characters.contains_key(id));
-    edits.extend(gone.map(|id| Edit::RemoveCharacter(*id)));
+    edits.extend(gone.map(|id| Edit::Character(*id, CharacterEdit::Remove)));
     for (&id, fields) in &to.characters {
         let old = from.characters.get(&id).cloned().unwrap_or_else(|| {
             let name = to.character_name(id).to_owned();
-            edits.push(Edit::AddCharacter(id, name.clone()));
+            edits.push(Edit::Character(id, CharacterEdit::Add(name.clone())));
             BTreeMap::from([(CharacterField::Name, name)])
         });
         for (field, text) in changed(&old, fields) {
-            edits.push(Edit::DescribeCharacter(id, field, text));
+            edits.push(Edit::Character(id, CharacterEdit::Describe(field, text)));
         }
     }
 }
@@ -80,31 +88,31 @@ fn cells(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
         let text = to.cells.said(kind, character, source);
         if there.said(kind, character, source) != text {
             let (source, text) = (source.to_owned(), text.to_owned());
-            edits.push(Edit::SetCell { kind, character, source, text });
+            edits.push(Edit::Cell { kind, character, source, text });
         }
     }
 }
 
 fn keys(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
     let gone = from.keys.keys().filter(|id| !to.keys.contains_key(id));
-    edits.extend(gone.map(|id| Edit::RemoveKey(*id)));
+    edits.extend(gone.map(|id| Edit::Key(*id, KeyEdit::Remove)));
     // The kinds that left took their places at the questions along.
     let stays = |kind: &KindId| to.kinds.contains_key(kind);
     for (&id, key) in &to.keys {
         let old = from.keys.get(&id).cloned().unwrap_or_else(|| {
-            edits.push(Edit::StartKey(id, key.name.clone()));
+            edits.push(Edit::Key(id, KeyEdit::Start(key.name.clone())));
             Drawn { name: key.name.clone(), ..Drawn::default() }
         });
         if old.name != key.name {
-            edits.push(Edit::RenameKey(id, key.name.clone()));
+            edits.push(Edit::Key(id, KeyEdit::Rename(key.name.clone())));
         }
         for (wish, text) in changed(&old.wishes, &key.wishes) {
-            edits.push(Edit::Wish(id, wish, text));
+            edits.push(Edit::Key(id, KeyEdit::Wish(wish, text)));
         }
         let mut called = old.called.clone();
         called.retain(|kind, _| stays(kind));
         for (kind, name) in changed(&called, &key.called) {
-            edits.push(Edit::CallKind { key: id, kind, name });
+            edits.push(Edit::Key(id, KeyEdit::Call { kind, name }));
         }
         questions(id, old, key, stays, edits);
     }
@@ -127,7 +135,7 @@ fn questions(
     for at in extra {
         if old.questions.contains_key(&at) {
             old.take_out(&at);
-            edits.push(Edit::TakeOut(id, at));
+            edits.push(Edit::Key(id, KeyEdit::TakeOut(at)));
         }
     }
     for (at, question) in &key.questions {
@@ -137,16 +145,18 @@ fn questions(
         // Asking in the same words would keep what was sorted there.
         if old.questions.contains_key(at) {
             old.take_out(at);
-            edits.push(Edit::TakeOut(id, at.clone()));
+            edits.push(Edit::Key(id, KeyEdit::TakeOut(at.clone())));
         }
-        edits.push(Edit::Ask {
-            key: id,
-            at: at.clone(),
-            words: question.words.clone(),
-            ask: question.ask.clone(),
-        });
+        edits.push(Edit::Key(
+            id,
+            KeyEdit::Ask {
+                at: at.clone(),
+                words: question.words.clone(),
+                ask: question.ask.clone(),
+            },
+        ));
         for (&kind, &side) in &question.sorted {
-            edits.push(Edit::Sort { key: id, at: at.clone(), kind, side: Some(side) });
+            edits.push(Edit::Key(id, KeyEdit::Sort { at: at.clone(), kind, side: Some(side) }));
         }
     }
 }

@@ -4,7 +4,8 @@ use std::collections::BTreeSet;
 
 use spinney_exchange::journal;
 use spinney_model::{
-    AskOf, AskedOf, CharacterId, Done, Edit, Entry, Fork, KeyId, KindField, KindId, WishField,
+    AskOf, AskedOf, CharacterEdit, CharacterId, Done, Edit, Entry, Fork, KeyEdit, KeyId,
+    KindEdit, KindField, KindId, WishField,
 };
 
 use super::{Going, kinds_left, names, pictures, strike, with_merged, without};
@@ -39,7 +40,7 @@ fn together(entries: &[Entry], kind: KindId) -> BTreeSet<KindId> {
 
 /// A collection that never had these kinds.
 fn never_had(mut collection: Collection, going: &Going) -> Collection {
-    going.kinds.iter().for_each(|kind| collection.apply(&Edit::RemoveKind(*kind)));
+    going.kinds.iter().for_each(|kind| collection.apply(&Edit::Kind(*kind, KindEdit::Remove)));
     for kind in collection.kinds.values_mut() {
         kind.pictures.retain(|picture| !going.pictures.contains(picture));
     }
@@ -84,10 +85,8 @@ fn all_else_is_as_it_was_now_and_undone_and_done_again() {
             super::left(&entries, &going).into_iter().map(|(at, _)| at).collect();
         for done in [Done::Redo, Done::Undo, Done::Redo] {
             for _ in 0..entries.len() {
-                let line = match done {
-                    Done::Undo => before.holding.last(),
-                    _ => before.undone.last(),
-                };
+                let undoes = done == Done::Undo;
+                let line = if undoes { before.holding.last() } else { before.undone.last() };
                 if line.is_some_and(|line| standing.contains(line)) {
                     after.add(Entry { at: 0, done: done.clone() });
                 }
@@ -112,29 +111,43 @@ fn told_everywhere() -> Vec<Entry> {
     let character = CharacterId(1);
     let ask = AskOf { character, yes: AskedOf::States(vec!["like Quillwort".into()]) };
     vec![
-        line(vec![Edit::AddKind(one, "oak".into()), Edit::AddKind(two, "Quillwort".into())]),
-        line(vec![Edit::AddKind(three, "Merlin's grass".into())]),
-        line(vec![Edit::AddPicture(two, HASH.into()), Edit::AddPicture(one, HASH.into())]),
-        line(vec![Edit::MergeKinds(two, three)]),
-        line(vec![Edit::DescribeKind(one, KindField::Caution, "Not a QUILLWORT.".into())]),
-        line(vec![Edit::AddCharacter(character, "quillwort-like".into())]),
-        line(vec![Edit::SetCell {
+        line(vec![
+            Edit::Kind(one, KindEdit::Add("oak".into())),
+            Edit::Kind(two, KindEdit::Add("Quillwort".into())),
+        ]),
+        line(vec![Edit::Kind(three, KindEdit::Add("Merlin's grass".into()))]),
+        line(vec![
+            Edit::Kind(two, KindEdit::AddPicture(HASH.into())),
+            Edit::Kind(one, KindEdit::AddPicture(HASH.into())),
+        ]),
+        line(vec![Edit::Kind(two, KindEdit::Merge(three))]),
+        line(vec![Edit::Kind(
+            one,
+            KindEdit::Describe(KindField::Caution, "Not a QUILLWORT.".into()),
+        )]),
+        line(vec![Edit::Character(character, CharacterEdit::Add("quillwort-like".into()))]),
+        line(vec![Edit::Cell {
             kind: one,
             character,
             source: "quillwort group".into(),
             text: "like Quillwort".into(),
         }]),
-        line(vec![Edit::RenameState { character, from: "Quillwort".into(), to: "x".into() }]),
-        line(vec![Edit::StartKey(KeyId(1), "Quillwort key".into())]),
-        line(vec![Edit::Ask {
-            key: KeyId(1),
-            at: Fork::default(),
-            words: "Is it a quillwort?".into(),
-            ask: Some(ask),
-        }]),
+        line(vec![Edit::Character(
+            character,
+            CharacterEdit::RenameState { from: "Quillwort".into(), to: "x".into() },
+        )]),
+        line(vec![Edit::Key(KeyId(1), KeyEdit::Start("Quillwort key".into()))]),
+        line(vec![Edit::Key(
+            KeyId(1),
+            KeyEdit::Ask {
+                at: Fork::default(),
+                words: "Is it a quillwort?".into(),
+                ask: Some(ask),
+            },
+        )]),
         Entry { at: 0, done: Done::Version("with quillworts".into()) },
         Entry { at: 0, done: Done::Undo },
-        line(vec![Edit::DescribeKind(two, KindField::Name, "Isoetes".into())]),
+        line(vec![Edit::Kind(two, KindEdit::Describe(KindField::Name, "Isoetes".into()))]),
         Entry { at: 0, done: Done::Undo },
     ]
 }

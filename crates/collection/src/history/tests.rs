@@ -5,8 +5,8 @@ use std::collections::BTreeSet;
 
 use spinney_exchange::journal;
 use spinney_model::{
-    AboutField, AskOf, AskedOf, CharacterField, CharacterId, Done, Edit, Entry, Fork, KeyId,
-    KindField, KindId, Quantity, Side, WishField,
+    AboutField, AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Done, Edit, Entry,
+    Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Quantity, Side, WishField,
 };
 
 use super::{BETWEEN, History};
@@ -86,12 +86,12 @@ fn edit_of_kinds(dice: &mut Dice) -> Edit {
         [&KindField::Name, &KindField::Caution, &KindField::HowOften, &KindField::OtherNames];
     let picture = ["aa", "bb", "cc"][dice.below(3)].to_owned();
     match dice.below(9) {
-        0..3 => Edit::AddKind(kind(dice), text(dice)),
-        3 | 4 => Edit::DescribeKind(kind(dice), *dice.of(&fields), text(dice)),
-        5 => Edit::RemoveKind(kind(dice)),
-        6 => Edit::MergeKinds(kind(dice), kind(dice)),
-        7 => Edit::AddPicture(kind(dice), picture),
-        _ => Edit::RemovePicture(kind(dice), picture),
+        0..3 => Edit::Kind(kind(dice), KindEdit::Add(text(dice))),
+        3 | 4 => Edit::Kind(kind(dice), KindEdit::Describe(*dice.of(&fields), text(dice))),
+        5 => Edit::Kind(kind(dice), KindEdit::Remove),
+        6 => Edit::Kind(kind(dice), KindEdit::Merge(kind(dice))),
+        7 => Edit::Kind(kind(dice), KindEdit::AddPicture(picture)),
+        _ => Edit::Kind(kind(dice), KindEdit::RemovePicture(picture)),
     }
 }
 
@@ -105,13 +105,19 @@ fn edit_of_table(dice: &mut Dice) -> Edit {
     ];
     let source = ["", "Blue", "Red"][dice.below(3)].to_owned();
     match dice.below(9) {
-        0 | 1 => Edit::AddCharacter(character(dice), text(dice)),
-        2 => Edit::DescribeCharacter(character(dice), *dice.of(&fields), text(dice)),
-        3 => Edit::RemoveCharacter(character(dice)),
-        4 => Edit::RenameState { character: character(dice), from: text(dice), to: text(dice) },
+        0 | 1 => Edit::Character(character(dice), CharacterEdit::Add(text(dice))),
+        2 => Edit::Character(
+            character(dice),
+            CharacterEdit::Describe(*dice.of(&fields), text(dice)),
+        ),
+        3 => Edit::Character(character(dice), CharacterEdit::Remove),
+        4 => Edit::Character(
+            character(dice),
+            CharacterEdit::RenameState { from: text(dice), to: text(dice) },
+        ),
         5 if dice.below(2) == 0 => Edit::BackTo(text(dice)),
-        5 => Edit::DescribeScene(AboutField::Title, text(dice)),
-        _ => Edit::SetCell {
+        5 => Edit::Scene(AboutField::Title, text(dice)),
+        _ => Edit::Cell {
             kind: kind(dice),
             character: character(dice),
             source,
@@ -123,20 +129,24 @@ fn edit_of_table(dice: &mut Dice) -> Edit {
 fn edit_of_key(dice: &mut Dice) -> Edit {
     let wishes = [&WishField::Kinds, &WishField::Never, &WishField::Finish, &WishField::Hand];
     match dice.below(10) {
-        0 | 1 => Edit::StartKey(key(dice), text(dice)),
-        2 => Edit::RenameKey(key(dice), text(dice)),
-        3 => {
-            Edit::Wish(key(dice), *dice.of(&wishes), ["", "1 2 4", "yes"][dice.below(3)].into())
-        }
-        4 => Edit::TakeOut(key(dice), fork(dice)),
-        5 => Edit::Reword { key: key(dice), at: fork(dice), words: text(dice) },
-        6 if dice.below(3) == 0 => Edit::RemoveKey(key(dice)),
+        0 | 1 => Edit::Key(key(dice), KeyEdit::Start(text(dice))),
+        2 => Edit::Key(key(dice), KeyEdit::Rename(text(dice))),
+        3 => Edit::Key(
+            key(dice),
+            KeyEdit::Wish(*dice.of(&wishes), ["", "1 2 4", "yes"][dice.below(3)].into()),
+        ),
+        4 => Edit::Key(key(dice), KeyEdit::TakeOut(fork(dice))),
+        5 => Edit::Key(key(dice), KeyEdit::Reword { at: fork(dice), words: text(dice) }),
+        6 if dice.below(3) == 0 => Edit::Key(key(dice), KeyEdit::Remove),
         6 | 7 => {
             let side = [None, Some(Side::Yes), Some(Side::No), Some(Side::Both)][dice.below(4)];
-            Edit::Sort { key: key(dice), at: fork(dice), kind: kind(dice), side }
+            Edit::Key(key(dice), KeyEdit::Sort { at: fork(dice), kind: kind(dice), side })
         }
-        8 => Edit::CallKind { key: key(dice), kind: kind(dice), name: text(dice) },
-        _ => Edit::Ask { key: key(dice), at: fork(dice), words: text(dice), ask: ask(dice) },
+        8 => Edit::Key(key(dice), KeyEdit::Call { kind: kind(dice), name: text(dice) }),
+        _ => Edit::Key(
+            key(dice),
+            KeyEdit::Ask { at: fork(dice), words: text(dice), ask: ask(dice) },
+        ),
     }
 }
 
@@ -241,7 +251,7 @@ fn everything_undone_is_an_empty_table_top() {
 #[test]
 fn undo_goes_back_past_a_remembered_state() {
     let line = |number: usize| {
-        let edit = Edit::DescribeScene(AboutField::Title, format!("title {number}"));
+        let edit = Edit::Scene(AboutField::Title, format!("title {number}"));
         Entry { at: 0, done: Done::Edits(vec![edit]) }
     };
     let mut history = of(&(0..BETWEEN + 30).map(line).collect::<Vec<_>>());
@@ -284,7 +294,7 @@ fn a_version_is_what_stood_when_it_was_named() {
 #[test]
 fn a_name_is_as_cheap_after_many_lines_as_after_one() {
     let line = |number: usize| {
-        let edit = Edit::DescribeScene(AboutField::Title, format!("title {number}"));
+        let edit = Edit::Scene(AboutField::Title, format!("title {number}"));
         Entry { at: 0, done: Done::Edits(vec![edit]) }
     };
     let name = || Entry { at: 0, done: Done::Version("a name".to_owned()) };

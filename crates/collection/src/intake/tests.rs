@@ -2,7 +2,8 @@
 
 use spinney_exchange::table::{self, Settings, Source, Sources};
 use spinney_model::{
-    AboutField, CharacterField, CharacterId, Edit, KindField, KindId, Quantity, Value,
+    AboutField, CharacterEdit, CharacterField, CharacterId, Edit, KindField, KindId, Quantity,
+    Value,
 };
 
 use super::{Field, Left, OddUnit, Taken, not_understood, take_in};
@@ -163,15 +164,15 @@ fn numbers_in_another_unit_take_it_along() {
 fn numbers_of_which_nobody_said_the_unit_are_not_given_one_by_others() {
     let mut before = small();
     let (oak, teeth) = (KindId(1), CharacterId(3));
-    before.apply(&Edit::AddCharacter(teeth, "tooth".into()));
+    before.apply(&Edit::Character(teeth, CharacterEdit::Add("tooth".into())));
     let sheets = [sheet("table", &["kind | tooth (mm)", "ash | 3"])];
     let unit = |taken: &[Edit]| {
-        let says = |edit: &&Edit| matches!(edit, Edit::DescribeCharacter(id, CharacterField::Unit, _) if *id == teeth);
+        let says = |edit: &&Edit| matches!(edit, Edit::Character(id, CharacterEdit::Describe(CharacterField::Unit, _)) if *id == teeth);
         taken.iter().filter(says).count()
     };
     let taken = take(&before, &sheets, "group Blue").expect("an empty column");
     assert_eq!(unit(&taken.edits), 1, "it has no number yet that could mean another");
-    let cell = |text: &str| Edit::SetCell {
+    let cell = |text: &str| Edit::Cell {
         kind: oak,
         character: teeth,
         source: "group Red".into(),

@@ -1,7 +1,7 @@
 //! A newcomer in a key that people are still making: the heap where it lies asks for the new
 //! difference at once.
 
-use spinney_model::{Ask, CharacterId, Edit, KeyId, KindId, WishField};
+use spinney_model::{Ask, CharacterId, Edit, KeyEdit, KeyId, KindId, WishField};
 use spinney_voice::wording;
 
 use crate::Collection;
@@ -33,6 +33,6 @@ pub(super) fn asking(
     let ask: &Ask = offered.find(|ask| ask.character == character)?;
     let words = wording::question(&made.layer.matrix, ask);
     let ask = laid.ask_of(ask);
-    let edit = Edit::Ask { key, at: at.clone(), words: words.clone(), ask };
+    let edit = Edit::Key(key, KeyEdit::Ask { at: at.clone(), words: words.clone(), ask });
     Some((edit, words))
 }

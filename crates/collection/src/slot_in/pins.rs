@@ -7,8 +7,8 @@
 use std::collections::BTreeMap;
 
 use spinney_model::{
-    AskOf, Asked, CharacterIx, Couplet, Destination, Edit, Fork, Key, KeyId, KindId, Side,
-    StateIx,
+    AskOf, Asked, CharacterIx, Couplet, Destination, Edit, Fork, Key, KeyEdit, KeyId, KindId,
+    Side, StateIx,
 };
 
 use crate::keys::make;
@@ -78,10 +78,10 @@ impl Pinning<'_> {
         });
         if !stands {
             let (key, words, ask) = (self.id, pin.words.clone(), pin.ask.clone());
-            self.edit(Edit::Ask { key, at: at.clone(), words, ask });
+            self.edit(Edit::Key(key, KeyEdit::Ask { at: at.clone(), words, ask }));
             for (kind, side) in pin.sorted {
                 let (at, side) = (at.clone(), Some(side));
-                self.edit(Edit::Sort { key, at, kind, side });
+                self.edit(Edit::Key(key, KeyEdit::Sort { at, kind, side }));
             }
         }
         let (yes, no) = match pin.turned {
@@ -104,7 +104,7 @@ impl Pinning<'_> {
     /// Where the key ends now, nothing is asked any more.
     fn end(&mut self, at: Fork) {
         if self.collection.keys[&self.id].questions.contains_key(&at) {
-            self.edit(Edit::TakeOut(self.id, at));
+            self.edit(Edit::Key(self.id, KeyEdit::TakeOut(at)));
         }
     }
 

@@ -2,7 +2,9 @@
 //! key that was shown.
 
 use spinney_exchange::table::{self, Source, TypedSheets};
-use spinney_model::{AskOf, AskedOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
+use spinney_model::{
+    AskOf, AskedOf, CharacterId, Edit, Fork, KeyEdit, KeyId, KindEdit, KindId, Side, WishField,
+};
 
 use super::{Difference, Newcomer, slot_in};
 use crate::Collection;
@@ -31,8 +33,8 @@ fn hedge() -> Collection {
     let edits = intake::take_in(&collection, &sheets, "").expect("it fits").edits;
     apply(&mut collection, &edits);
     let key = KeyId(1);
-    let finish = Edit::Wish(key, WishField::Finish, "yes".into());
-    apply(&mut collection, &[Edit::StartKey(key, "Ours".into()), finish]);
+    let finish = Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".into()));
+    apply(&mut collection, &[Edit::Key(key, KeyEdit::Start("Ours".into())), finish]);
     collection
 }
 
@@ -125,7 +127,7 @@ fn without_a_difference_two_stay_together_and_with_a_new_one_they_part() {
 #[test]
 fn a_key_for_some_kinds_takes_the_newcomer_in() {
     let mut collection = hedge();
-    let kinds = Edit::Wish(KeyId(1), WishField::Kinds, "1 2 3 5".into());
+    let kinds = Edit::Key(KeyId(1), KeyEdit::Wish(WishField::Kinds, "1 2 3 5".into()));
     apply(&mut collection, &[kinds]);
     let before = made(&collection);
     for stranger in strangers(&collection) {
@@ -142,22 +144,25 @@ fn sorted_by_hand() -> Collection {
     let mut collection = Collection::default();
     let names = ["oak", "hazel", "holly", "ivy"];
     for (at, name) in names.iter().enumerate() {
-        collection.apply(&Edit::AddKind(KindId(at as u32 + 1), (*name).into()));
+        collection.apply(&Edit::Kind(KindId(at as u32 + 1), KindEdit::Add((*name).into())));
     }
     let key = KeyId(1);
     let question = |at: &[bool], words: &str, yes: &[u32], no: &[u32]| {
         let at = Fork(at.to_vec());
-        let mut edits = vec![Edit::Ask { key, at: at.clone(), words: words.into(), ask: None }];
+        let mut edits = vec![Edit::Key(
+            key,
+            KeyEdit::Ask { at: at.clone(), words: words.into(), ask: None },
+        )];
         for (kinds, side) in [(yes, Side::Yes), (no, Side::No)] {
             for kind in kinds {
                 let (at, kind, side) = (at.clone(), KindId(*kind), Some(side));
-                edits.push(Edit::Sort { key, at, kind, side });
+                edits.push(Edit::Key(key, KeyEdit::Sort { at, kind, side }));
             }
         }
         edits
     };
     let edits = [
-        vec![Edit::StartKey(key, "Blue".into())],
+        vec![Edit::Key(key, KeyEdit::Start("Blue".into()))],
         question(&[], "Does it shine?", &[3, 4], &[1, 2]),
         question(&[true], "Does it prick?", &[3], &[4]),
         question(&[false], "Has it bays?", &[1], &[2]),
@@ -202,7 +207,7 @@ fn a_key_sorted_by_hand_keeps_its_words_and_its_cards() {
 #[test]
 fn a_key_that_is_not_finished_gets_a_card_in_a_heap() {
     let mut collection = sorted_by_hand();
-    collection.apply(&Edit::TakeOut(KeyId(1), Fork(vec![false])));
+    collection.apply(&Edit::Key(KeyId(1), KeyEdit::TakeOut(Fork(vec![false]))));
     let before = made(&collection);
     let newcomer = Newcomer {
         name: "elm".into(),
@@ -218,7 +223,11 @@ fn a_key_that_is_not_finished_gets_a_card_in_a_heap() {
 
 /// How many edits of a slotting fix a question at its place.
 fn fixed(slotted: &super::Slotted) -> usize {
-    slotted.edits.iter().filter(|edit| matches!(edit, Edit::Ask { .. })).count()
+    slotted
+        .edits
+        .iter()
+        .filter(|edit| matches!(edit, Edit::Key(_, KeyEdit::Ask { .. })))
+        .count()
 }
 
 #[test]
@@ -258,7 +267,7 @@ fn what_a_key_asks_by_itself_or_asks_already_is_not_fixed_once_more() {
 fn a_newcomer_that_lies_in_two_heaps_makes_neither_ask() {
     let mut collection = sorted_by_hand();
     for side in [true, false] {
-        collection.apply(&Edit::TakeOut(KeyId(1), Fork(vec![side])));
+        collection.apply(&Edit::Key(KeyId(1), KeyEdit::TakeOut(Fork(vec![side]))));
     }
     let before = made(&collection);
     let elm = |sides: Vec<(Fork, Side)>| Newcomer {
@@ -286,7 +295,9 @@ fn a_question_that_is_linked_later_keeps_its_heaps_and_another_one_does_not() {
     let sorted = |collection: &Collection| collection.keys[&key].questions[&at].sorted.len();
     assert_eq!(sorted(&collection), 4);
     let yes = AskedOf::States(vec!["shiny".into()]);
-    let ask = |words: &str, ask| Edit::Ask { key, at: at.clone(), words: words.into(), ask };
+    let ask = |words: &str, ask| {
+        Edit::Key(key, KeyEdit::Ask { at: at.clone(), words: words.into(), ask })
+    };
     let meant = AskOf { character: CharacterId(1), yes };
     collection.apply(&ask("Does it shine?", Some(meant.clone())));
     assert_eq!(sorted(&collection), 4);
@@ -302,21 +313,23 @@ fn what_hands_said_of_the_table_outlasts_its_question() {
     let mut collection = hedge();
     let yes = AskedOf::States(vec!["toothed".into()]);
     let edits = [
-        Edit::SetCell { kind, character, source: String::new(), text: String::new() },
-        Edit::Ask {
+        Edit::Cell { kind, character, source: String::new(), text: String::new() },
+        Edit::Key(
             key,
-            at: at.clone(),
-            words: "Jagged?".into(),
-            ask: Some(AskOf { character, yes }),
-        },
-        Edit::Sort { key, at: at.clone(), kind, side: Some(Side::Yes) },
+            KeyEdit::Ask {
+                at: at.clone(),
+                words: "Jagged?".into(),
+                ask: Some(AskOf { character, yes }),
+            },
+        ),
+        Edit::Key(key, KeyEdit::Sort { at: at.clone(), kind, side: Some(Side::Yes) }),
     ];
     apply(&mut collection, &edits);
     let before = Laid::of(&collection).expect("there are kinds");
     assert_eq!(super::written_as_sorted(&mut collection, &before), [], "the card still lies");
-    collection.apply(&Edit::TakeOut(key, at));
+    collection.apply(&Edit::Key(key, KeyEdit::TakeOut(at)));
     let (source, text) = ("Ours".into(), "toothed".into());
-    let written = Edit::SetCell { kind, character, source, text };
+    let written = Edit::Cell { kind, character, source, text };
     assert_eq!(super::written_as_sorted(&mut collection, &before), [written]);
     let after = Laid::of(&collection).expect("there are kinds");
     assert_eq!(after.said, before.said);
@@ -402,7 +415,7 @@ fn from_two_that_nobody_tells_apart_the_new_difference_parts_a_third() {
 #[test]
 fn a_heap_that_nobody_went_on_with_asks_for_the_new_difference() {
     let mut collection = sorted_by_hand();
-    collection.apply(&Edit::TakeOut(KeyId(1), Fork(vec![false])));
+    collection.apply(&Edit::Key(KeyId(1), KeyEdit::TakeOut(Fork(vec![false]))));
     let before = made(&collection);
     let newcomer = Newcomer {
         name: "elm".into(),

@@ -8,7 +8,7 @@ mod answer;
 mod names;
 
 use maud::{Markup, html};
-use spinney_model::{AskOf, Edit, Fork, KeyId, KindId, Side};
+use spinney_model::{AskOf, Edit, Fork, KeyEdit, KeyId, KindId, Side};
 
 use super::finds::face;
 use super::frame::{self, Parts, Screen};
@@ -219,7 +219,8 @@ fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let means = asked.request.field("means") == "yes";
     let ask = if means { deeds::meant(desk, asked)? } else { None };
     let confirmed = ask.is_some();
-    let mut edits = vec![Edit::Ask { key, at: at.clone(), words: words.clone(), ask }];
+    let mut edits =
+        vec![Edit::Key(key, KeyEdit::Ask { at: at.clone(), words: words.clone(), ask })];
     let mut sides = Vec::new();
     for (field, value) in &asked.request.form {
         let Some(kind) = field.strip_prefix("kind-").and_then(|id| id.parse().ok()) else {
@@ -228,7 +229,10 @@ fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
         let side = deeds::side(value);
         sides.push((KindId(kind), side));
         if side.is_some() {
-            edits.push(Edit::Sort { key, at: at.clone(), kind: KindId(kind), side });
+            edits.push(Edit::Key(
+                key,
+                KeyEdit::Sort { at: at.clone(), kind: KindId(kind), side },
+            ));
         }
     }
     // Where the table says the very same of every card, the question is the table's.
@@ -239,7 +243,7 @@ fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
         };
         let meaning = readings(&laid, &words).into_iter().map(|(of, _)| of).find(same);
         if meaning.is_some() {
-            edits.push(Edit::Ask { key, at, words, ask: meaning });
+            edits.push(Edit::Key(key, KeyEdit::Ask { at, words, ask: meaning }));
         }
     }
     Ok(Deed::edits(edits, format!("/copy?key={}", key.0)))

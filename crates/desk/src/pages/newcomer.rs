@@ -14,7 +14,7 @@ mod walk;
 use std::sync::Arc;
 
 use maud::html;
-use spinney_model::{Edit, KeyId, WishField};
+use spinney_model::{Edit, KeyEdit, KeyId, WishField};
 
 use super::finds::LONGEST_NAME;
 use super::frame::{self, Parts, Screen};
@@ -117,8 +117,8 @@ fn begin_key(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let t = asked.tongue;
     let key = desk.history.now.next_key();
     let edits = vec![
-        Edit::StartKey(key, t.say("newcomer-key-name")),
-        Edit::Wish(key, WishField::Finish, "yes".to_owned()),
+        Edit::Key(key, KeyEdit::Start(t.say("newcomer-key-name"))),
+        Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())),
     ];
     Ok(Deed::edits(edits, "/newcomer"))
 }

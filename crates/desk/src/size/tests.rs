@@ -4,7 +4,7 @@
 use std::sync::Arc;
 
 use spinney_exchange::journal;
-use spinney_model::{Done, Edit, Entry, KeyId, KindId, WishField};
+use spinney_model::{Done, Edit, Entry, KeyEdit, KeyId, KindEdit, KindId, WishField};
 
 use crate::{Desk, Page, Reply, Request};
 
@@ -19,8 +19,8 @@ fn desk() -> Desk {
     let source = spinney_exchange::table::Source { name: "table".to_owned(), bytes: table };
     let mut lines = Desk::lines_of_table(&[source], 0).expect("it has kinds");
     lines.push(line(vec![
-        Edit::StartKey(KeyId(1), "Our key".to_owned()),
-        Edit::Wish(KeyId(1), WishField::Finish, "yes".to_owned()),
+        Edit::Key(KeyId(1), KeyEdit::Start("Our key".to_owned())),
+        Edit::Key(KeyId(1), KeyEdit::Wish(WishField::Finish, "yes".to_owned())),
     ]));
     desk.catch_up(lines.iter().map(Vec::as_slice)).expect("our own lines");
     desk
@@ -51,7 +51,7 @@ fn what_was_worked_out_before_an_edit_is_not_shown_after_it() {
     let mut desk = desk();
     let mut snapshot = desk.snapshot();
     let old = page(&mut snapshot, "/print/key.txt?key=1");
-    let rename = Edit::AddKind(KindId(9), "wych elm".to_owned());
+    let rename = Edit::Kind(KindId(9), KindEdit::Add("wych elm".to_owned()));
     desk.catch_up([line(vec![rename]).as_slice()]).expect("our own line");
     assert_eq!(page(&mut snapshot, "/print/key.txt?key=1"), old, "it is as it was");
     desk.take_back(snapshot);

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use spinney_exchange::journal;
 use spinney_fixtures::photographs::{PHOTOGRAPH, tales_in, telling_jpeg};
-use spinney_model::{Done, Edit, Entry, KindId};
+use spinney_model::{Done, Edit, Entry, KindEdit, KindId};
 
 use super::unpacked;
 use crate::Desk;
@@ -26,12 +26,12 @@ fn lines_name_the_pictures_as_they_are_then() {
     let by_hand = br#"{"v":1, "at":0,"undo":true}"#.to_vec();
     let lines = vec![
         line(Done::Edits(vec![
-            Edit::AddKind(kind, "yew".to_owned()),
-            Edit::AddPicture(kind, hash.clone()),
-            Edit::AddPicture(kind, "ab".repeat(32)),
-            Edit::AddPicture(kind, "cd".repeat(32)),
+            Edit::Kind(kind, KindEdit::Add("yew".to_owned())),
+            Edit::Kind(kind, KindEdit::AddPicture(hash.clone())),
+            Edit::Kind(kind, KindEdit::AddPicture("ab".repeat(32))),
+            Edit::Kind(kind, KindEdit::AddPicture("cd".repeat(32))),
         ])),
-        line(Done::Edits(vec![Edit::RemovePicture(kind, hash.clone())])),
+        line(Done::Edits(vec![Edit::Kind(kind, KindEdit::RemovePicture(hash.clone()))])),
         by_hand.clone(),
     ];
     let kept = unpacked(lines, given).expect("our own lines");

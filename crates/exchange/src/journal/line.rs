@@ -1,12 +1,14 @@
 //! A line of the journal as JSON has it, and the way to and from an entry.
 
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use serde::{Deserialize, Serialize};
 use spinney_model::{
-    AboutField, AskOf, AskedOf, CharacterField, CharacterId, Done, Edit, Entry, Fork, KeyId,
-    KindId, Quantity, WishField,
+    AskOf, AskedOf, CharacterEdit, CharacterId, Done, Edit, Entry, Fork, KeyEdit, KeyId,
+    KindEdit, KindId, Quantity,
 };
 
-use super::words;
+use super::{since, words};
 
 /// What every line has, whatever its version.
 #[derive(Deserialize)]
@@ -39,7 +41,7 @@ fn is_false(flag: &bool) -> bool {
 
 #[derive(Serialize, Deserialize)]
 #[serde(rename_all = "snake_case", deny_unknown_fields)]
-enum Change {
+pub(super) enum Change {
     AddKind { kind: u32, name: String },
     DescribeKind { kind: u32, what: String, text: String },
     RemoveKind { kind: u32 },
@@ -66,7 +68,7 @@ enum Change {
 
 #[derive(Serialize, Deserialize)]
 #[serde(rename_all = "snake_case", deny_unknown_fields)]
-enum Meaning {
+pub(super) enum Meaning {
     States { character: u32, states: Vec<String> },
     AtLeast { character: u32, thousandths: i64 },
     Below { character: u32, thousandths: i64 },
@@ -74,11 +76,8 @@ enum Meaning {
 
 impl Line {
     pub(super) fn of(entry: &Entry) -> Self {
-        // A program that reads only older forms must say that this is newer, and not that it is
-        // damaged.
-        let v = form(&entry.done);
         let empty = Self {
-            v,
+            v: since::of_line(&entry.done),
             at: entry.at,
             edits: None,
             version: None,
@@ -115,25 +114,6 @@ impl Line {
             _ => return None,
         };
         Some(Entry { at: self.at, done })
-    }
-}
-
-/// The oldest form of a line that can say this.
-fn form(done: &Done) -> u32 {
-    match done {
-        Done::Edits(edits) => edits.iter().map(form_of_edit).max().unwrap_or(1),
-        Done::Unname(_) => 2,
-        Done::Undo | Done::Redo | Done::HoldFirst(_) | Done::Version(_) => 1,
-    }
-}
-
-fn form_of_edit(edit: &Edit) -> u32 {
-    match edit {
-        Edit::DescribeScene(AboutField::BeforeYouGo, _) => 3,
-        Edit::DescribeCharacter(_, CharacterField::Values, _) => 3,
-        Edit::Wish(_, WishField::Tried | WishField::Touch, _) => 3,
-        Edit::CallKind { .. } => 2,
-        _ => 1,
     }
 }
 
@@ -178,109 +158,124 @@ fn ask(meaning: Meaning) -> AskOf {
 
 fn change(edit: &Edit) -> Change {
     match edit.clone() {
-        Edit::AddKind(KindId(kind), name) => Change::AddKind { kind, name },
-        Edit::DescribeKind(KindId(kind), what, text) => {
+        Edit::Kind(KindId(kind), edit) => change_of_kind(kind, edit),
+        Edit::Character(CharacterId(character), edit) => change_of_character(character, edit),
+        Edit::Cell { kind, character, source, text } => {
+            Change::SetCell { kind: kind.0, character: character.0, source, text }
+        }
+        Edit::Scene(what, text) => {
+            Change::DescribeScene { what: words::of_about_field(what).to_owned(), text }
+        }
+        Edit::Key(KeyId(key), edit) => change_of_key(key, edit),
+        Edit::BackTo(name) => Change::BackTo { name },
+    }
+}
+
+fn change_of_kind(kind: u32, edit: KindEdit) -> Change {
+    match edit {
+        KindEdit::Add(name) => Change::AddKind { kind, name },
+        KindEdit::Describe(what, text) => {
             Change::DescribeKind { kind, what: words::of_kind_field(what).to_owned(), text }
         }
-        Edit::RemoveKind(KindId(kind)) => Change::RemoveKind { kind },
-        Edit::MergeKinds(KindId(kept), KindId(gone)) => Change::MergeKinds { kept, gone },
-        Edit::AddPicture(KindId(kind), picture) => Change::AddPicture { kind, picture },
-        Edit::RemovePicture(KindId(kind), picture) => Change::RemovePicture { kind, picture },
-        Edit::AddCharacter(CharacterId(character), name) => {
-            Change::AddCharacter { character, name }
-        }
-        Edit::DescribeCharacter(CharacterId(character), what, text) => {
+        KindEdit::Remove => Change::RemoveKind { kind },
+        KindEdit::Merge(KindId(gone)) => Change::MergeKinds { kept: kind, gone },
+        KindEdit::AddPicture(picture) => Change::AddPicture { kind, picture },
+        KindEdit::RemovePicture(picture) => Change::RemovePicture { kind, picture },
+    }
+}
+
+fn change_of_character(character: u32, edit: CharacterEdit) -> Change {
+    match edit {
+        CharacterEdit::Add(name) => Change::AddCharacter { character, name },
+        CharacterEdit::Describe(what, text) => {
             let what = words::of_character_field(what).to_owned();
             Change::DescribeCharacter { character, what, text }
         }
-        Edit::RemoveCharacter(CharacterId(character)) => Change::RemoveCharacter { character },
-        Edit::SetCell { kind, character, source, text } => {
-            Change::SetCell { kind: kind.0, character: character.0, source, text }
-        }
-        Edit::RenameState { character, from, to } => {
-            Change::RenameState { character: character.0, from, to }
-        }
-        Edit::DescribeScene(what, text) => {
-            Change::DescribeScene { what: words::of_about_field(what).to_owned(), text }
-        }
-        Edit::StartKey(KeyId(key), name) => Change::StartKey { key, name },
-        Edit::RenameKey(KeyId(key), name) => Change::RenameKey { key, name },
-        Edit::RemoveKey(KeyId(key)) => Change::RemoveKey { key },
-        Edit::Wish(KeyId(key), what, text) => {
+        CharacterEdit::Remove => Change::RemoveCharacter { character },
+        CharacterEdit::RenameState { from, to } => Change::RenameState { character, from, to },
+    }
+}
+
+fn change_of_key(key: u32, edit: KeyEdit) -> Change {
+    match edit {
+        KeyEdit::Start(name) => Change::StartKey { key, name },
+        KeyEdit::Rename(name) => Change::RenameKey { key, name },
+        KeyEdit::Remove => Change::RemoveKey { key },
+        KeyEdit::Wish(what, text) => {
             Change::Wish { key, what: words::of_wish_field(what).to_owned(), text }
         }
-        Edit::Ask { key, at, words, ask } => {
-            Change::Ask { key: key.0, at: way(&at), words, ask: ask.as_ref().map(meaning) }
+        KeyEdit::Ask { at, words, ask } => {
+            Change::Ask { key, at: way(&at), words, ask: ask.as_ref().map(meaning) }
         }
-        Edit::Reword { key, at, words } => Change::Reword { key: key.0, at: way(&at), words },
-        Edit::TakeOut(KeyId(key), at) => Change::TakeOut { key, at: way(&at) },
-        Edit::Sort { key, at, kind, side } => Change::Sort {
-            key: key.0,
-            at: way(&at),
-            kind: kind.0,
-            side: side.map(|side| words::of_side(side).to_owned()),
-        },
-        Edit::CallKind { key: KeyId(key), kind: KindId(kind), name } => {
-            Change::CallKind { key, kind, name }
+        KeyEdit::Reword { at, words } => Change::Reword { key, at: way(&at), words },
+        KeyEdit::TakeOut(at) => Change::TakeOut { key, at: way(&at) },
+        KeyEdit::Sort { at, kind: KindId(kind), side } => {
+            let side = side.map(|side| words::of_side(side).to_owned());
+            Change::Sort { key, at: way(&at), kind, side }
         }
-        Edit::BackTo(name) => Change::BackTo { name },
+        KeyEdit::Call { kind: KindId(kind), name } => Change::CallKind { key, kind, name },
     }
 }
 
 fn edit(change: Change) -> Option<Edit> {
     Some(match change {
-        Change::AddKind { kind, name } => Edit::AddKind(KindId(kind), name),
+        Change::AddKind { kind, name } => Edit::Kind(KindId(kind), KindEdit::Add(name)),
         Change::DescribeKind { kind, what, text } => {
-            Edit::DescribeKind(KindId(kind), words::kind_field(&what)?, text)
+            Edit::Kind(KindId(kind), KindEdit::Describe(words::kind_field(&what)?, text))
         }
-        Change::RemoveKind { kind } => Edit::RemoveKind(KindId(kind)),
-        Change::MergeKinds { kept, gone } => Edit::MergeKinds(KindId(kept), KindId(gone)),
-        Change::AddPicture { kind, picture } => Edit::AddPicture(KindId(kind), picture),
-        Change::RemovePicture { kind, picture } => Edit::RemovePicture(KindId(kind), picture),
+        Change::RemoveKind { kind } => Edit::Kind(KindId(kind), KindEdit::Remove),
+        Change::MergeKinds { kept, gone } => {
+            Edit::Kind(KindId(kept), KindEdit::Merge(KindId(gone)))
+        }
+        Change::AddPicture { kind, picture } => {
+            Edit::Kind(KindId(kind), KindEdit::AddPicture(picture))
+        }
+        Change::RemovePicture { kind, picture } => {
+            Edit::Kind(KindId(kind), KindEdit::RemovePicture(picture))
+        }
         Change::AddCharacter { character, name } => {
-            Edit::AddCharacter(CharacterId(character), name)
+            Edit::Character(CharacterId(character), CharacterEdit::Add(name))
         }
         Change::DescribeCharacter { character, what, text } => {
             let what = words::character_field(&what)?;
-            Edit::DescribeCharacter(CharacterId(character), what, text)
+            Edit::Character(CharacterId(character), CharacterEdit::Describe(what, text))
         }
-        Change::RemoveCharacter { character } => Edit::RemoveCharacter(CharacterId(character)),
-        Change::SetCell { kind, character, source, text } => Edit::SetCell {
-            kind: KindId(kind),
-            character: CharacterId(character),
-            source,
-            text,
-        },
+        Change::RemoveCharacter { character } => {
+            Edit::Character(CharacterId(character), CharacterEdit::Remove)
+        }
+        Change::SetCell { kind, character, source, text } => {
+            Edit::Cell { kind: KindId(kind), character: CharacterId(character), source, text }
+        }
         Change::RenameState { character, from, to } => {
-            Edit::RenameState { character: CharacterId(character), from, to }
+            Edit::Character(CharacterId(character), CharacterEdit::RenameState { from, to })
         }
-        Change::DescribeScene { what, text } => {
-            Edit::DescribeScene(words::about_field(&what)?, text)
-        }
-        Change::StartKey { key, name } => Edit::StartKey(KeyId(key), name),
-        Change::RenameKey { key, name } => Edit::RenameKey(KeyId(key), name),
-        Change::RemoveKey { key } => Edit::RemoveKey(KeyId(key)),
+        Change::DescribeScene { what, text } => Edit::Scene(words::about_field(&what)?, text),
+        Change::StartKey { key, name } => Edit::Key(KeyId(key), KeyEdit::Start(name)),
+        Change::RenameKey { key, name } => Edit::Key(KeyId(key), KeyEdit::Rename(name)),
+        Change::RemoveKey { key } => Edit::Key(KeyId(key), KeyEdit::Remove),
         Change::Wish { key, what, text } => {
-            Edit::Wish(KeyId(key), words::wish_field(&what)?, text)
+            Edit::Key(KeyId(key), KeyEdit::Wish(words::wish_field(&what)?, text))
         }
         Change::Ask { key, at, words, ask: means } => {
-            Edit::Ask { key: KeyId(key), at: fork(&at)?, words, ask: means.map(ask) }
+            Edit::Key(KeyId(key), KeyEdit::Ask { at: fork(&at)?, words, ask: means.map(ask) })
         }
         Change::Reword { key, at, words } => {
-            Edit::Reword { key: KeyId(key), at: fork(&at)?, words }
+            Edit::Key(KeyId(key), KeyEdit::Reword { at: fork(&at)?, words })
         }
-        Change::TakeOut { key, at } => Edit::TakeOut(KeyId(key), fork(&at)?),
-        Change::Sort { key, at, kind, side } => Edit::Sort {
-            key: KeyId(key),
-            at: fork(&at)?,
-            kind: KindId(kind),
-            side: match side {
-                Some(word) => Some(words::side(&word)?),
-                None => None,
+        Change::TakeOut { key, at } => Edit::Key(KeyId(key), KeyEdit::TakeOut(fork(&at)?)),
+        Change::Sort { key, at, kind, side } => Edit::Key(
+            KeyId(key),
+            KeyEdit::Sort {
+                at: fork(&at)?,
+                kind: KindId(kind),
+                side: match side {
+                    Some(word) => Some(words::side(&word)?),
+                    None => None,
+                },
             },
-        },
+        ),
         Change::CallKind { key, kind, name } => {
-            Edit::CallKind { key: KeyId(key), kind: KindId(kind), name }
+            Edit::Key(KeyId(key), KeyEdit::Call { kind: KindId(kind), name })
         }
         Change::BackTo { name } => Edit::BackTo(name),
     })

@@ -1,53 +1,68 @@
 //! Every kind of edit goes to a line and comes back; lines that are none are refused.
 
 use spinney_model::{
-    AboutField, AskOf, AskedOf, CharacterField, CharacterId, Done, Edit, Entry, Fork, KeyId,
-    KindField, KindId, Quantity, Side, WishField,
+    AboutField, AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Done, Edit, Entry,
+    Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Quantity, Side, WishField,
 };
 
 use super::{LineError, read, write};
+
+mod frozen;
 
 /// One of each.
 fn edits() -> Vec<Edit> {
     let (kind, other, character, key) = (KindId(7), KindId(8), CharacterId(3), KeyId(2));
     let at = Fork(vec![true, false]);
-    let ask = |yes| Edit::Ask {
-        key,
-        at: at.clone(),
-        words: "Is the “edge” toothed?\n<b>".to_owned(),
-        ask: Some(AskOf { character, yes }),
+    let ask = |yes| {
+        Edit::Key(
+            key,
+            KeyEdit::Ask {
+                at: at.clone(),
+                words: "Is the “edge” toothed?\n<b>".to_owned(),
+                ask: Some(AskOf { character, yes }),
+            },
+        )
     };
     let text = || "lobed or entire".to_owned();
     vec![
-        Edit::AddKind(kind, text()),
-        Edit::DescribeKind(kind, KindField::Caution, text()),
-        Edit::RemoveKind(kind),
-        Edit::MergeKinds(kind, other),
-        Edit::AddPicture(kind, "ab".repeat(32)),
-        Edit::RemovePicture(kind, "ab".repeat(32)),
-        Edit::AddCharacter(character, text()),
-        Edit::DescribeCharacter(character, CharacterField::AppliesWhen, text()),
-        Edit::DescribeCharacter(character, CharacterField::Values, "words".to_owned()),
-        Edit::RemoveCharacter(character),
-        Edit::SetCell { kind, character, source: "group Blue".to_owned(), text: text() },
-        Edit::RenameState { character, from: text(), to: String::new() },
-        Edit::DescribeScene(AboutField::Part, text()),
-        Edit::DescribeScene(AboutField::BeforeYouGo, text()),
-        Edit::StartKey(key, text()),
-        Edit::RenameKey(key, text()),
-        Edit::RemoveKey(key),
-        Edit::Wish(key, WishField::Hand, text()),
-        Edit::Wish(key, WishField::Touch, "allowed".to_owned()),
-        Edit::Wish(key, WishField::Tried, "0123456789abcdef".to_owned()),
+        Edit::Kind(kind, KindEdit::Add(text())),
+        Edit::Kind(kind, KindEdit::Describe(KindField::Caution, text())),
+        Edit::Kind(kind, KindEdit::Remove),
+        Edit::Kind(kind, KindEdit::Merge(other)),
+        Edit::Kind(kind, KindEdit::AddPicture("ab".repeat(32))),
+        Edit::Kind(kind, KindEdit::RemovePicture("ab".repeat(32))),
+        Edit::Character(character, CharacterEdit::Add(text())),
+        Edit::Character(
+            character,
+            CharacterEdit::Describe(CharacterField::AppliesWhen, text()),
+        ),
+        Edit::Character(
+            character,
+            CharacterEdit::Describe(CharacterField::Values, "words".to_owned()),
+        ),
+        Edit::Character(character, CharacterEdit::Remove),
+        Edit::Cell { kind, character, source: "group Blue".to_owned(), text: text() },
+        Edit::Character(
+            character,
+            CharacterEdit::RenameState { from: text(), to: String::new() },
+        ),
+        Edit::Scene(AboutField::Part, text()),
+        Edit::Scene(AboutField::BeforeYouGo, text()),
+        Edit::Key(key, KeyEdit::Start(text())),
+        Edit::Key(key, KeyEdit::Rename(text())),
+        Edit::Key(key, KeyEdit::Remove),
+        Edit::Key(key, KeyEdit::Wish(WishField::Hand, text())),
+        Edit::Key(key, KeyEdit::Wish(WishField::Touch, "allowed".to_owned())),
+        Edit::Key(key, KeyEdit::Wish(WishField::Tried, "0123456789abcdef".to_owned())),
         ask(AskedOf::States(vec![text(), String::new()])),
         ask(AskedOf::AtLeast(Quantity::from_thousandths(1500))),
         ask(AskedOf::Below(Quantity::from_thousandths(-1))),
-        Edit::Ask { key, at: Fork::default(), words: text(), ask: None },
-        Edit::Reword { key, at: at.clone(), words: text() },
-        Edit::TakeOut(key, at.clone()),
-        Edit::Sort { key, at: at.clone(), kind, side: Some(Side::Both) },
-        Edit::Sort { key, at, kind, side: None },
-        Edit::CallKind { key, kind, name: "the “spiky” one".to_owned() },
+        Edit::Key(key, KeyEdit::Ask { at: Fork::default(), words: text(), ask: None }),
+        Edit::Key(key, KeyEdit::Reword { at: at.clone(), words: text() }),
+        Edit::Key(key, KeyEdit::TakeOut(at.clone())),
+        Edit::Key(key, KeyEdit::Sort { at: at.clone(), kind, side: Some(Side::Both) }),
+        Edit::Key(key, KeyEdit::Sort { at, kind, side: None }),
+        Edit::Key(key, KeyEdit::Call { kind, name: "the “spiky” one".to_owned() }),
         Edit::BackTo(text()),
     ]
 }
@@ -75,13 +90,15 @@ fn a_line_stays_as_it_was_first_written() {
     let entry = Entry {
         at: 5,
         done: Done::Edits(vec![
-            Edit::AddKind(KindId(1), "hazel".to_owned()),
-            Edit::Sort {
-                key: KeyId(1),
-                at: Fork(vec![true, false]),
-                kind: KindId(1),
-                side: Some(Side::No),
-            },
+            Edit::Kind(KindId(1), KindEdit::Add("hazel".to_owned())),
+            Edit::Key(
+                KeyId(1),
+                KeyEdit::Sort {
+                    at: Fork(vec![true, false]),
+                    kind: KindId(1),
+                    side: Some(Side::No),
+                },
+            ),
         ]),
     };
     let line = r#"{"v":1,"at":5,"edits":[{"add_kind":{"kind":1,"name":"hazel"}},{"sort":{"key":1,"at":"yn","kind":1,"side":"no"}}]}"#;
@@ -98,13 +115,7 @@ fn lines_of_the_first_form_are_read_and_written_as_they_were() {
         .lines()
         .map(|line| read(line.as_bytes()).unwrap_or_else(|why| panic!("{why}: {line}")))
         .collect();
-    let first = |edit: &Edit| match edit {
-        Edit::CallKind { .. }
-        | Edit::Wish(_, WishField::Tried | WishField::Touch, _)
-        | Edit::DescribeCharacter(_, CharacterField::Values, _) => false,
-        Edit::DescribeScene(of, _) => *of != AboutField::BeforeYouGo,
-        _ => true,
-    };
+    let first = |edit: &Edit| super::since(edit) == 1;
     let edits = edits().into_iter().filter(first).map(|edit| Done::Edits(vec![edit]));
     let others = [
         Done::Undo,
@@ -126,7 +137,7 @@ fn lines_of_the_first_form_are_read_and_written_as_they_were() {
 #[test]
 fn what_only_a_later_form_can_say_says_so() {
     let name = "spiky one".to_owned();
-    let call = Edit::CallKind { key: KeyId(1), kind: KindId(1), name };
+    let call = Edit::Key(KeyId(1), KeyEdit::Call { kind: KindId(1), name });
     let lines = [
         (r#"{"v":2,"at":5,"unname":0}"#, Done::Unname(0)),
         (
@@ -135,22 +146,27 @@ fn what_only_a_later_form_can_say_says_so() {
         ),
         (
             r#"{"v":3,"at":5,"edits":[{"describe_scene":{"what":"before you go","text":"Ask."}}]}"#,
-            Done::Edits(vec![Edit::DescribeScene(AboutField::BeforeYouGo, "Ask.".to_owned())]),
+            Done::Edits(vec![Edit::Scene(AboutField::BeforeYouGo, "Ask.".to_owned())]),
         ),
         (
             r#"{"v":3,"at":5,"edits":[{"wish":{"key":1,"what":"tried","text":"0a1b"}}]}"#,
-            Done::Edits(vec![Edit::Wish(KeyId(1), WishField::Tried, "0a1b".to_owned())]),
+            Done::Edits(vec![Edit::Key(
+                KeyId(1),
+                KeyEdit::Wish(WishField::Tried, "0a1b".to_owned()),
+            )]),
         ),
         (
             r#"{"v":3,"at":5,"edits":[{"wish":{"key":1,"what":"touch","text":"allowed"}}]}"#,
-            Done::Edits(vec![Edit::Wish(KeyId(1), WishField::Touch, "allowed".to_owned())]),
+            Done::Edits(vec![Edit::Key(
+                KeyId(1),
+                KeyEdit::Wish(WishField::Touch, "allowed".to_owned()),
+            )]),
         ),
         (
             r#"{"v":3,"at":5,"edits":[{"describe_character":{"character":1,"what":"values","text":"counts"}}]}"#,
-            Done::Edits(vec![Edit::DescribeCharacter(
+            Done::Edits(vec![Edit::Character(
                 CharacterId(1),
-                CharacterField::Values,
-                "counts".to_owned(),
+                CharacterEdit::Describe(CharacterField::Values, "counts".to_owned()),
             )]),
         ),
     ];

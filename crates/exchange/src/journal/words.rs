@@ -4,7 +4,10 @@ use spinney_model::{AboutField, CharacterField, KindField, Side, WishField};
 
 /// A table of words in both directions.
 macro_rules! words {
-    ($of:ident, $from:ident, $what:ty, $($variant:ident = $word:literal),+ $(,)?) => {
+    ($of:ident, $from:ident, $all:ident, $what:ty, $($variant:ident = $word:literal),+ $(,)?) => {
+        /// Every word.
+        #[cfg(test)]
+        pub(super) const $all: &[&str] = &[$($word),+];
         /// The word.
         pub(super) fn $of(what: $what) -> &'static str {
             match what { $(<$what>::$variant => $word),+ }
@@ -19,6 +22,7 @@ macro_rules! words {
 words!(
     of_kind_field,
     kind_field,
+    KIND_FIELDS,
     KindField,
     Name = "name",
     ScientificName = "scientific name",
@@ -35,6 +39,7 @@ words!(
 words!(
     of_character_field,
     character_field,
+    CHARACTER_FIELDS,
     CharacterField,
     Name = "name",
     Question = "question",
@@ -57,6 +62,7 @@ words!(
 words!(
     of_about_field,
     about_field,
+    ABOUT_FIELDS,
     AboutField,
     Title = "title",
     Place = "place",
@@ -69,6 +75,7 @@ words!(
 words!(
     of_wish_field,
     wish_field,
+    WISH_FIELDS,
     WishField,
     Group = "group",
     Hand = "hand",
@@ -80,4 +87,4 @@ words!(
     Tried = "tried"
 );
 
-words!(of_side, side, Side, Yes = "yes", No = "no", Both = "both");
+words!(of_side, side, SIDES, Side, Yes = "yes", No = "no", Both = "both");

@@ -6,7 +6,7 @@ use std::process::{Command, Stdio};
 use spinney_desk::{Desk, TooLarge};
 use spinney_exchange::journal::{self, LineError};
 use spinney_exchange::table;
-use spinney_model::{Done, Edit, Entry, KeyId, WishField};
+use spinney_model::{Done, Edit, Entry, KeyEdit, KeyId, WishField};
 use spinney_store::{Store, StoreError};
 
 use crate::args::Open;
@@ -112,8 +112,8 @@ fn demo() -> Result<Sitting, Failure> {
     lines.push(journal::write(&Entry {
         at,
         done: Done::Edits(vec![
-            Edit::StartKey(key, "Our key".to_owned()),
-            Edit::Wish(key, WishField::Finish, "yes".to_owned()),
+            Edit::Key(key, KeyEdit::Start("Our key".to_owned())),
+            Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())),
         ]),
     }));
     terminal::print(

@@ -4,7 +4,7 @@ use std::path::Path;
 use std::process::Command;
 
 use spinney_exchange::journal;
-use spinney_model::{Done, Edit, Entry, KindId, limits};
+use spinney_model::{Done, Edit, Entry, KindEdit, KindId, limits};
 use spinney_store::Store;
 
 use super::browser::{Screens, fresh};
@@ -79,7 +79,7 @@ fn a_collection_too_large_for_the_screens_is_said_to_be_so_and_left_as_it_is() {
     let file = fresh("too-large").join("walk.spinney");
     let mut store = Store::create(&file).expect("a file");
     let all = u32::try_from(limits::SCREENS_KINDS).expect("few enough") + 1;
-    let kinds = (1..=all).map(|at| Edit::AddKind(KindId(at), format!("kind {at}")));
+    let kinds = (1..=all).map(|at| Edit::Kind(KindId(at), KindEdit::Add(format!("kind {at}"))));
     let line = journal::write(&Entry { at: 0, done: Done::Edits(kinds.collect()) });
     store.append(0, &[line], &[]).expect("kept");
     drop(store);

@@ -1,7 +1,8 @@
 //! Which cells come to one thing, and which people have to look at again.
 
 use spinney_model::{
-    AskOf, AskedOf, CharacterField, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField,
+    AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Edit, Fork, KeyEdit, KeyId,
+    KindEdit, KindId, Side, WishField,
 };
 
 use super::Agreed;
@@ -13,7 +14,7 @@ const AT: CharacterId = CharacterId(1);
 
 fn say(source: &str, text: &str) -> Edit {
     let (source, text) = (source.to_owned(), text.to_owned());
-    Edit::SetCell { kind: ASH, character: AT, source, text }
+    Edit::Cell { kind: ASH, character: AT, source, text }
 }
 
 /// One column, `edge` of four states or a length in mm, and oak and hazel beside the ash.
@@ -23,17 +24,17 @@ fn column(of: &str) -> Collection {
         "mm" => (CharacterField::Unit, "mm"),
         states => (CharacterField::States, states),
     };
-    let known = |kind, text: &str| Edit::SetCell {
+    let known = |kind, text: &str| Edit::Cell {
         kind: KindId(kind),
         character: AT,
         source: String::new(),
         text: text.to_owned(),
     };
     for edit in [
-        Edit::AddKind(ASH, "ash".to_owned()),
-        Edit::AddKind(KindId(2), "oak".to_owned()),
-        Edit::AddCharacter(AT, "edge".to_owned()),
-        Edit::DescribeCharacter(AT, field, text.to_owned()),
+        Edit::Kind(ASH, KindEdit::Add("ash".to_owned())),
+        Edit::Kind(KindId(2), KindEdit::Add("oak".to_owned())),
+        Edit::Character(AT, CharacterEdit::Add("edge".to_owned())),
+        Edit::Character(AT, CharacterEdit::Describe(field, text.to_owned())),
         known(2, if of == "mm" { "30-60" } else { "smooth" }),
     ] {
         collection.apply(&edit);
@@ -48,10 +49,10 @@ fn puts(collection: &mut Collection, number: u32, yes: &[&str], side: Side) {
     let ask = Some(AskOf { character: AT, yes: AskedOf::States(states) });
     let (at, words) = (Fork::default(), format!("Is it {}?", yes.join(" or ")));
     for edit in [
-        Edit::StartKey(key, format!("key {number}")),
-        Edit::Wish(key, WishField::Group, format!("Group {number}")),
-        Edit::Ask { key, at: at.clone(), words, ask },
-        Edit::Sort { key, at, kind: ASH, side: Some(side) },
+        Edit::Key(key, KeyEdit::Start(format!("key {number}"))),
+        Edit::Key(key, KeyEdit::Wish(WishField::Group, format!("Group {number}"))),
+        Edit::Key(key, KeyEdit::Ask { at: at.clone(), words, ask }),
+        Edit::Key(key, KeyEdit::Sort { at, kind: ASH, side: Some(side) }),
     ] {
         collection.apply(&edit);
     }

@@ -1,8 +1,8 @@
 //! What a side says, and when a hand says nothing.
 
 use spinney_model::{
-    AskOf, AskedOf, CharacterField, CharacterId, Edit, Fork, KeyId, KindId, Side, Value,
-    WishField,
+    AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Edit, Fork, KeyEdit, KeyId,
+    KindEdit, KindId, Side, Value, WishField,
 };
 
 use super::says;
@@ -16,17 +16,17 @@ const ASH: KindId = KindId(3);
 
 fn cell(kind: KindId, character: CharacterId, source: &str, text: &str) -> Edit {
     let (source, text) = (source.to_owned(), text.to_owned());
-    Edit::SetCell { kind, character, source, text }
+    Edit::Cell { kind, character, source, text }
 }
 
 /// Hazel is toothed, oak smooth; of ash nobody has said anything.
 fn table() -> Collection {
     let mut collection = Collection::default();
     for edit in [
-        Edit::AddKind(HAZEL, "hazel".to_owned()),
-        Edit::AddKind(OAK, "oak".to_owned()),
-        Edit::AddKind(ASH, "ash".to_owned()),
-        Edit::AddCharacter(EDGE, "edge".to_owned()),
+        Edit::Kind(HAZEL, KindEdit::Add("hazel".to_owned())),
+        Edit::Kind(OAK, KindEdit::Add("oak".to_owned())),
+        Edit::Kind(ASH, KindEdit::Add("ash".to_owned())),
+        Edit::Character(EDGE, CharacterEdit::Add("edge".to_owned())),
         cell(HAZEL, EDGE, "", "toothed"),
         cell(OAK, EDGE, "", "smooth"),
     ] {
@@ -38,21 +38,21 @@ fn table() -> Collection {
 fn ask(key: KeyId, at: &Fork, state: &str) -> Edit {
     let yes = AskedOf::States(vec![state.to_owned()]);
     let ask = Some(AskOf { character: EDGE, yes });
-    Edit::Ask { key, at: at.clone(), words: format!("Is it {state}?"), ask }
+    Edit::Key(key, KeyEdit::Ask { at: at.clone(), words: format!("Is it {state}?"), ask })
 }
 
 /// A group begins a key with a question about the edge.
 fn group(collection: &mut Collection, key: u32, name: &str, state: &str) -> KeyId {
     let key = KeyId(key);
-    collection.apply(&Edit::StartKey(key, format!("key {}", key.0)));
-    collection.apply(&Edit::Wish(key, WishField::Group, name.to_owned()));
+    collection.apply(&Edit::Key(key, KeyEdit::Start(format!("key {}", key.0))));
+    collection.apply(&Edit::Key(key, KeyEdit::Wish(WishField::Group, name.to_owned())));
     collection.apply(&ask(key, &Fork::default(), state));
     key
 }
 
 fn sort(collection: &mut Collection, key: KeyId, at: &Fork, kind: KindId, side: Side) {
     let at = at.clone();
-    collection.apply(&Edit::Sort { key, at, kind, side: Some(side) });
+    collection.apply(&Edit::Key(key, KeyEdit::Sort { at, kind, side: Some(side) }));
 }
 
 fn said(collection: &Collection, kind: KindId) -> Vec<(String, String)> {
@@ -108,7 +108,7 @@ fn a_hand_that_sent_the_kind_elsewhere_says_nothing_further_down() {
     assert_eq!(said(&collection, ASH), [("Fern".to_owned(), "smooth".to_owned())]);
     sort(&mut collection, fern, &Fork::default(), ASH, Side::No);
     assert_eq!(said(&collection, ASH), [("Fern".to_owned(), "toothed".to_owned())]);
-    let others = Edit::Wish(fern, WishField::Kinds, "1 2".to_owned());
+    let others = Edit::Key(fern, KeyEdit::Wish(WishField::Kinds, "1 2".to_owned()));
     collection.apply(&others);
     assert_eq!(said(&collection, ASH), [], "the key is not for it");
 }
@@ -118,14 +118,16 @@ fn what_a_kind_does_not_have_is_neither_yes_nor_no() {
     let mut collection = table();
     let shape = CharacterId(2);
     for edit in [
-        Edit::AddCharacter(shape, "shape".to_owned()),
+        Edit::Character(shape, CharacterEdit::Add("shape".to_owned())),
         cell(HAZEL, shape, "", "one piece"),
         cell(OAK, shape, "", "one piece"),
         cell(ASH, shape, "", "leaflets"),
-        Edit::DescribeCharacter(
+        Edit::Character(
             EDGE,
-            CharacterField::AppliesWhen,
-            "shape = one piece".to_owned(),
+            CharacterEdit::Describe(
+                CharacterField::AppliesWhen,
+                "shape = one piece".to_owned(),
+            ),
         ),
     ] {
         collection.apply(&edit);
@@ -147,7 +149,7 @@ fn a_group_that_says_two_things_says_each_under_its_question() {
     sort(&mut collection, second, &Fork::default(), ASH, Side::Yes);
     let who: Vec<String> = said(&collection, ASH).into_iter().map(|(who, _)| who).collect();
     assert_eq!(who, ["Fern", "fern"], "each as it was typed");
-    collection.apply(&Edit::Wish(second, WishField::Group, "Fern".to_owned()));
+    collection.apply(&Edit::Key(second, KeyEdit::Wish(WishField::Group, "Fern".to_owned())));
     let who: Vec<String> = said(&collection, ASH).into_iter().map(|(who, _)| who).collect();
     assert_eq!(who, ["Fern", "Fern · Is it smooth?"]);
 }
@@ -165,7 +167,8 @@ fn what_a_group_typed_counts_before_how_it_sorted() {
 fn a_no_among_three_contradicts_whoever_says_that_very_thing() {
     let mut collection = table();
     let states = "toothed, smooth, spiny".to_owned();
-    collection.apply(&Edit::DescribeCharacter(EDGE, CharacterField::States, states));
+    collection
+        .apply(&Edit::Character(EDGE, CharacterEdit::Describe(CharacterField::States, states)));
     let fern = group(&mut collection, 1, "Fern", "toothed");
     sort(&mut collection, fern, &Fork::default(), ASH, Side::No);
     let agreed = |collection: &Collection| {

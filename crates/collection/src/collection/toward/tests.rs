@@ -1,8 +1,8 @@
 //! Whatever two states are, the edits between them lead from the one to the other.
 
 use spinney_model::{
-    AboutField, AskOf, AskedOf, CharacterField, CharacterId, Edit, Fork, KeyId, KindField,
-    KindId, Side, WishField,
+    AboutField, AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Edit, Fork,
+    KeyEdit, KeyId, KindEdit, KindField, KindId, Side, WishField,
 };
 
 use super::toward;
@@ -25,26 +25,29 @@ fn edit(dice: &mut Dice) -> Edit {
     let text = ["", "smooth", "toothed", "lobed or smooth"][dice.below(4) as usize].to_owned();
     let at = Fork((0..dice.below(4)).map(|_| dice.below(2) == 1).collect());
     match dice.below(15) {
-        0 => Edit::AddKind(kind, text),
-        1 => Edit::DescribeKind(kind, KindField::Caution, text),
-        2 => Edit::RemoveKind(kind),
-        3 => Edit::MergeKinds(kind, KindId(1 + dice.below(4))),
-        4 => Edit::AddPicture(kind, format!("{:064}", dice.below(3))),
-        5 => Edit::AddCharacter(character, "edge".to_owned()),
-        6 => Edit::DescribeCharacter(character, CharacterField::States, text),
-        7 => Edit::RemoveCharacter(character),
-        8 => Edit::DescribeScene(AboutField::Title, text),
-        9 => Edit::StartKey(key, text),
-        10 => Edit::Wish(key, WishField::Finish, text),
+        0 => Edit::Kind(kind, KindEdit::Add(text)),
+        1 => Edit::Kind(kind, KindEdit::Describe(KindField::Caution, text)),
+        2 => Edit::Kind(kind, KindEdit::Remove),
+        3 => Edit::Kind(kind, KindEdit::Merge(KindId(1 + dice.below(4)))),
+        4 => Edit::Kind(kind, KindEdit::AddPicture(format!("{:064}", dice.below(3)))),
+        5 => Edit::Character(character, CharacterEdit::Add("edge".to_owned())),
+        6 => Edit::Character(character, CharacterEdit::Describe(CharacterField::States, text)),
+        7 => Edit::Character(character, CharacterEdit::Remove),
+        8 => Edit::Scene(AboutField::Title, text),
+        9 => Edit::Key(key, KeyEdit::Start(text)),
+        10 => Edit::Key(key, KeyEdit::Wish(WishField::Finish, text)),
         11 => {
             let yes = AskedOf::States(vec![text.clone()]);
-            Edit::Ask { key, at, words: text, ask: Some(AskOf { character, yes }) }
+            Edit::Key(
+                key,
+                KeyEdit::Ask { at, words: text, ask: Some(AskOf { character, yes }) },
+            )
         }
-        12 => Edit::Sort { key, at, kind, side: Some(Side::Both) },
-        13 => Edit::CallKind { key, kind, name: text },
+        12 => Edit::Key(key, KeyEdit::Sort { at, kind, side: Some(Side::Both) }),
+        13 => Edit::Key(key, KeyEdit::Call { kind, name: text }),
         _ => {
             let source = ["", "Blue", "Red"][dice.below(3) as usize].to_owned();
-            Edit::SetCell { kind, character, source, text }
+            Edit::Cell { kind, character, source, text }
         }
     }
 }

@@ -1,7 +1,8 @@
 //! Going back and forth, and what changed between two states.
 
 use spinney_model::{
-    AskOf, AskedOf, CharacterId, Done, Edit, Entry, Fork, KeyId, KindId, WishField,
+    AskOf, AskedOf, CharacterId, Done, Edit, Entry, Fork, KeyEdit, KeyId, KindEdit, KindId,
+    WishField,
 };
 
 use crate::{Desk, Page, Reply, Request};
@@ -22,7 +23,7 @@ fn done(desk: &mut Desk, edits: Vec<Edit>) {
 
 fn cell(kind: u32, character: u32, text: &str) -> Edit {
     let (kind, character) = (KindId(kind), CharacterId(character));
-    Edit::SetCell { kind, character, source: String::new(), text: text.to_owned() }
+    Edit::Cell { kind, character, source: String::new(), text: text.to_owned() }
 }
 
 fn post(desk: &mut Desk, path: &str, form: &[(&str, &str)]) {
@@ -185,7 +186,7 @@ fn going_back_to_a_named_state_can_be_undone() {
     let mut desk = desk();
     post(&mut desk, "/do/version", &[("name", "before <b>class</b> 4")]);
     let then = desk.history.now.clone();
-    done(&mut desk, vec![Edit::RemoveKind(KindId(3)), cell(1, 2, "oval")]);
+    done(&mut desk, vec![Edit::Kind(KindId(3), KindEdit::Remove), cell(1, 2, "oval")]);
     let later = desk.history.now.clone();
     let text = get(&mut desk, "/done/version/0");
     assert!(text.contains("before &lt;b&gt;class&lt;/b&gt; 4") && text.contains("ash"));
@@ -206,25 +207,27 @@ fn what_changed_in_the_key_between_two_states_is_told_in_words() {
         yes: AskedOf::States(vec![state.to_owned()]),
     };
     let start = vec![
-        Edit::StartKey(key, "ours".to_owned()),
-        Edit::Ask {
+        Edit::Key(key, KeyEdit::Start("ours".to_owned())),
+        Edit::Key(
             key,
-            at: Fork::default(),
-            words: "Teeth?".to_owned(),
-            ask: Some(of("toothed")),
-        },
-        Edit::Wish(key, WishField::Finish, "yes".to_owned()),
+            KeyEdit::Ask {
+                at: Fork::default(),
+                words: "Teeth?".to_owned(),
+                ask: Some(of("toothed")),
+            },
+        ),
+        Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())),
     ];
     done(&mut desk, start);
     post(&mut desk, "/do/version", &[("name", "first")]);
     assert!(get(&mut desk, "/done/between?from=0").contains("Nothing changed in the key."));
     let at = Fork::default();
     let edits = vec![
-        Edit::Reword { key, at, words: "Is the edge like a saw?".to_owned() },
-        Edit::AddKind(KindId(9), "holly".to_owned()),
+        Edit::Key(key, KeyEdit::Reword { at, words: "Is the edge like a saw?".to_owned() }),
+        Edit::Kind(KindId(9), KindEdit::Add("holly".to_owned())),
         cell(9, 1, "spiny"),
         cell(9, 2, "round"),
-        Edit::RemoveKind(KindId(3)),
+        Edit::Kind(KindId(3), KindEdit::Remove),
     ];
     done(&mut desk, edits);
     let text = get(&mut desk, "/done/between?from=0");
@@ -243,7 +246,7 @@ fn what_changed_in_the_key_between_two_states_is_told_in_words() {
     post(&mut desk, "/do/version", &[("name", "second")]);
     assert!(get(&mut desk, "/done/between?from=1&to=0").contains(">holly<"));
     let name = "nut".to_owned();
-    done(&mut desk, vec![Edit::CallKind { key, kind: KindId(1), name }]);
+    done(&mut desk, vec![Edit::Key(key, KeyEdit::Call { kind: KindId(1), name })]);
     let text = get(&mut desk, "/done/between?from=1");
     assert!(text.contains("nut (hazel)"), "the group's name is another name: {text}");
 }
@@ -252,10 +255,12 @@ fn what_changed_in_the_key_between_two_states_is_told_in_words() {
 fn the_list_says_what_was_true_when_it_was_done() {
     let mut desk = desk();
     done(&mut desk, vec![cell(3, 1, "wavy")]);
-    let named =
-        Edit::DescribeKind(KindId(3), spinney_model::KindField::Name, "rowan".to_owned());
+    let named = Edit::Kind(
+        KindId(3),
+        KindEdit::Describe(spinney_model::KindField::Name, "rowan".to_owned()),
+    );
     done(&mut desk, vec![named]);
-    done(&mut desk, vec![Edit::RemoveKind(KindId(3))]);
+    done(&mut desk, vec![Edit::Kind(KindId(3), KindEdit::Remove)]);
     let request = Request { at: 3 * 3_600_000, ..Request::get("/done") };
     let text = page(&mut desk, &request);
     assert!(text.contains("ash, edge: “wavy”"), "it was called ash then");
@@ -267,7 +272,7 @@ fn the_list_says_what_was_true_when_it_was_done() {
 fn what_a_key_is_for_is_said_in_words() {
     let mut desk = desk();
     let key = KeyId(1);
-    let wish = |field, text: &str| Edit::Wish(key, field, text.to_owned());
+    let wish = |field, text: &str| Edit::Key(key, KeyEdit::Wish(field, text.to_owned()));
     done(&mut desk, vec![wish(WishField::Finish, "yes")]);
     done(&mut desk, vec![wish(WishField::Kinds, "1 2")]);
     done(&mut desk, vec![wish(WishField::Never, "1")]);

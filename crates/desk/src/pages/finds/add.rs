@@ -1,7 +1,7 @@
 //! Adding finds: a list of names, pictures that are dropped in, a table from elsewhere.
 
 use maud::{Markup, html};
-use spinney_model::{Edit, KindId};
+use spinney_model::{Edit, KindEdit, KindId};
 
 use super::left::{self, Told};
 use super::{LONGEST_NAME, MOST_KINDS, take_table};
@@ -55,13 +55,13 @@ pub(super) fn add(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
             continue;
         }
         known.push(folded(&name));
-        edits.push(Edit::AddKind(KindId(next), name));
+        edits.push(Edit::Kind(KindId(next), KindEdit::Add(name)));
         next += 1;
     }
     let pictures = pictures_of(asked)?;
     for picture in &pictures {
-        edits.push(Edit::AddKind(KindId(next), String::new()));
-        edits.push(Edit::AddPicture(KindId(next), pictures::name(picture)));
+        edits.push(Edit::Kind(KindId(next), KindEdit::Add(String::new())));
+        edits.push(Edit::Kind(KindId(next), KindEdit::AddPicture(pictures::name(picture))));
         next += 1;
     }
     if edits.is_empty() {
@@ -70,7 +70,8 @@ pub(super) fn add(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
             remedy: t.say("finds-nothing-new-remedy"),
         });
     }
-    let added = edits.iter().filter(|edit| matches!(edit, Edit::AddKind(..))).count();
+    let added =
+        edits.iter().filter(|edit| matches!(edit, Edit::Kind(_, KindEdit::Add(..)))).count();
     if collection.kinds.len() + added > MOST_KINDS {
         return Err(too_many(t));
     }

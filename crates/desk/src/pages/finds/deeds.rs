@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Edit, KindField, KindId, WishField};
+use spinney_model::{Edit, KeyEdit, KindEdit, KindField, KindId, WishField};
 
 use super::kind::FIELDS;
 use super::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS, MOST_PICTURES, add};
@@ -79,7 +79,7 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
         if field == KindField::Name && !text.is_empty() {
             free(&desk.history.now, asked, &text, Some(id))?;
         }
-        edits.push(Edit::DescribeKind(id, field, text));
+        edits.push(Edit::Kind(id, KindEdit::Describe(field, text)));
     }
     Ok(Deed::edits(edits, asked.back(&format!("/finds/{}", id.0))))
 }
@@ -95,7 +95,8 @@ pub(super) fn add_pictures(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, R
             remedy: t.say("finds-many-pictures-remedy"),
         });
     }
-    let edit = |picture: &Vec<u8>| Edit::AddPicture(id, pictures::name(picture));
+    let edit =
+        |picture: &Vec<u8>| Edit::Kind(id, KindEdit::AddPicture(pictures::name(picture)));
     let edits = pictures.iter().map(edit).collect();
     Ok(Deed { pictures, ..Deed::edits(edits, asked.back(&format!("/finds/{}", id.0))) })
 }
@@ -111,14 +112,18 @@ pub(super) fn picture_first(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, 
     let first = picture(known, asked);
     let before = known.pictures.iter().take_while(|other| first.is_some_and(|f| f != *other));
     let edits = before.flat_map(|other| {
-        [Edit::RemovePicture(id, other.clone()), Edit::AddPicture(id, other.clone())]
+        [
+            Edit::Kind(id, KindEdit::RemovePicture(other.clone())),
+            Edit::Kind(id, KindEdit::AddPicture(other.clone())),
+        ]
     });
     Ok(Deed::edits(edits.collect(), asked.back(&format!("/finds/{}", id.0))))
 }
 
 pub(super) fn picture_away(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let (id, known) = kind(desk, asked)?;
-    let away = picture(known, asked).map(|hash| Edit::RemovePicture(id, hash.clone()));
+    let away =
+        picture(known, asked).map(|hash| Edit::Kind(id, KindEdit::RemovePicture(hash.clone())));
     Ok(Deed::edits(away.into_iter().collect(), asked.back(&format!("/finds/{}", id.0))))
 }
 
@@ -129,7 +134,7 @@ pub(super) fn merge(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
     if kept == id || !desk.history.now.kinds.contains_key(&kept) {
         return Err(gone(asked));
     }
-    Ok(Deed::edits(vec![Edit::MergeKinds(kept, id)], format!("/finds/{}", kept.0)))
+    Ok(Deed::edits(vec![Edit::Kind(kept, KindEdit::Merge(id))], format!("/finds/{}", kept.0)))
 }
 
 /// This kind turns out to be two: the second begins with what is known of the first, but for
@@ -145,19 +150,19 @@ pub(super) fn split(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         return Err(add::too_many(asked.tongue));
     }
     let new = collection.next_kind();
-    let mut edits = vec![Edit::AddKind(new, name)];
+    let mut edits = vec![Edit::Kind(new, KindEdit::Add(name))];
     for field in [KindField::Caution, KindField::HowOften, KindField::Where, KindField::When] {
         let text = known.field(field);
         if !text.is_empty() {
-            edits.push(Edit::DescribeKind(new, field, text.to_owned()));
+            edits.push(Edit::Kind(new, KindEdit::Describe(field, text.to_owned())));
         }
     }
     edits.extend(copied_cells(collection, old, new));
     edits.extend(copied_places(collection, old, new));
     let moved: BTreeSet<&str> = asked.request.fields("picture").collect();
     for picture in known.pictures.iter().filter(|hash| moved.contains(hash.as_str())) {
-        edits.push(Edit::RemovePicture(old, picture.clone()));
-        edits.push(Edit::AddPicture(new, picture.clone()));
+        edits.push(Edit::Kind(old, KindEdit::RemovePicture(picture.clone())));
+        edits.push(Edit::Kind(new, KindEdit::AddPicture(picture.clone())));
     }
     Ok(Deed::edits(edits, format!("/finds/{}", new.0)))
 }
@@ -167,7 +172,7 @@ fn copied_cells(collection: &Collection, old: KindId, new: KindId) -> Vec<Edit> 
     for &character in collection.characters.keys() {
         for (source, text) in collection.cells.sources(old, character) {
             let (source, text) = (source.to_owned(), text.to_owned());
-            edits.push(Edit::SetCell { kind: new, character, source, text });
+            edits.push(Edit::Cell { kind: new, character, source, text });
         }
     }
     edits
@@ -179,12 +184,15 @@ fn copied_places(collection: &Collection, old: KindId, new: KindId) -> Vec<Edit>
     for (&key, drawn) in &collection.keys {
         let kinds = drawn.wish(WishField::Kinds);
         if numbers(kinds).contains(&old.0) {
-            edits.push(Edit::Wish(key, WishField::Kinds, format!("{kinds} {}", new.0)));
+            edits.push(Edit::Key(
+                key,
+                KeyEdit::Wish(WishField::Kinds, format!("{kinds} {}", new.0)),
+            ));
         }
         for (at, question) in &drawn.questions {
             if let Some(side) = question.sorted.get(&old) {
                 let (at, side) = (at.clone(), Some(*side));
-                edits.push(Edit::Sort { key, at, kind: new, side });
+                edits.push(Edit::Key(key, KeyEdit::Sort { at, kind: new, side }));
             }
         }
     }
@@ -193,5 +201,5 @@ fn copied_places(collection: &Collection, old: KindId, new: KindId) -> Vec<Edit>
 
 pub(super) fn take_out(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let (id, _) = kind(desk, asked)?;
-    Ok(Deed::edits(vec![Edit::RemoveKind(id)], "/finds"))
+    Ok(Deed::edits(vec![Edit::Kind(id, KindEdit::Remove)], "/finds"))
 }

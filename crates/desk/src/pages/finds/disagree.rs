@@ -128,6 +128,6 @@ pub(super) fn decide(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused
     if !stood::cell_still(asked, &said, (kind, character)) {
         return Err(stood::cell_moved(asked, &desk.history.now, &said, (kind, character)));
     }
-    let edits = vec![Edit::SetCell { kind, character, source: String::new(), text }];
+    let edits = vec![Edit::Cell { kind, character, source: String::new(), text }];
     Ok(Deed::edits(edits, asked.back("/finds")))
 }

@@ -68,7 +68,7 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     for (field, name, ..) in FIELDS {
         let text = typed(asked, name, LONGEST_TEXT)?;
         if text != desk.history.now.about_field(field) && asked.touched(name, &text) {
-            edits.push(Edit::DescribeScene(field, text));
+            edits.push(Edit::Scene(field, text));
         }
     }
     let before = lines(asked.request.field("before"));
@@ -78,7 +78,7 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     if before != desk.history.now.about_field(AboutField::BeforeYouGo)
         && asked.touched("before", &before)
     {
-        edits.push(Edit::DescribeScene(AboutField::BeforeYouGo, before));
+        edits.push(Edit::Scene(AboutField::BeforeYouGo, before));
     }
     Ok(Deed::edits(edits, asked.back("/finds")))
 }

@@ -4,10 +4,12 @@
 //! name of its own lies beside what is there already: what two tables say differently is shown
 //! and waits for a person.
 
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use maud::{Markup, html};
 use spinney_exchange::table::{self, Source, TypedSheets};
-use spinney_model::Edit;
 use spinney_model::limits::SCREENS_COLUMNS;
+use spinney_model::{CharacterEdit, Edit, KindEdit};
 
 use super::add::too_many;
 use super::deeds::typed;
@@ -91,23 +93,32 @@ fn small_enough(desk: &Desk, t: Tongue, edits: &[Edit]) -> Result<(), Refused> {
         (collection.kinds.len(), collection.characters.len(), 0);
     for edit in edits {
         let (text, longest) = match edit {
-            Edit::AddKind(_, name) => {
+            Edit::Kind(_, KindEdit::Add(name)) => {
                 kinds += 1;
                 (name, LONGEST_NAME)
             }
-            Edit::AddCharacter(_, name) => {
+            Edit::Character(_, CharacterEdit::Add(name)) => {
                 characters += 1;
                 (name, LONGEST_NAME)
             }
-            Edit::SetCell { text, .. } => {
+            Edit::Cell { text, .. } => {
                 cells += 1;
                 (text, LONGEST_CELL)
             }
-            Edit::DescribeKind(_, _, text) => (text, LONGEST_TEXT),
-            Edit::DescribeCharacter(_, _, text) | Edit::DescribeScene(_, text) => {
+            Edit::Kind(_, KindEdit::Describe(_, text)) => (text, LONGEST_TEXT),
+            Edit::Character(_, CharacterEdit::Describe(_, text)) | Edit::Scene(_, text) => {
                 (text, LONGEST_CELL)
             }
-            _ => continue,
+            Edit::Kind(
+                _,
+                KindEdit::Remove
+                | KindEdit::Merge(_)
+                | KindEdit::AddPicture(_)
+                | KindEdit::RemovePicture(_),
+            )
+            | Edit::Character(_, CharacterEdit::Remove | CharacterEdit::RenameState { .. })
+            | Edit::Key(..)
+            | Edit::BackTo(_) => continue,
         };
         if text.chars().count() > longest {
             let start: String = text.chars().take(40).collect();

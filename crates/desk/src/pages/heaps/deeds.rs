@@ -1,7 +1,7 @@
 //! What a hand does to heaps: begin, ask, sort, take back, let the rest be found.
 
 use maud::{Markup, html};
-use spinney_model::{AskOf, CharacterId, Edit, Fork, KeyId, KindId, Side, WishField};
+use spinney_model::{AskOf, CharacterId, Edit, Fork, KeyEdit, KeyId, KindId, Side, WishField};
 
 use super::Top;
 use crate::Desk;
@@ -93,7 +93,7 @@ pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         "copy" => format!("/copy?key={}", key.0),
         _ => format!("/heaps?key={}", key.0),
     };
-    Ok(Deed::edits(vec![Edit::StartKey(key, name)], to))
+    Ok(Deed::edits(vec![Edit::Key(key, KeyEdit::Start(name))], to))
 }
 
 pub(super) fn ask(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
@@ -106,7 +106,7 @@ pub(super) fn ask(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
             remedy: t.say("heaps-no-words-remedy"),
         });
     }
-    let ask = Edit::Ask { key, at, words, ask: meant(desk, asked)? };
+    let ask = Edit::Key(key, KeyEdit::Ask { at, words, ask: meant(desk, asked)? });
     Ok(Deed::edits(vec![ask], asked.back("/heaps")))
 }
 
@@ -140,7 +140,7 @@ pub(super) fn sort(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> 
     let (key, at) = seen_place(desk, asked)?;
     let kind = kind(desk, asked)?;
     let side = side(asked.request.field("side"));
-    let edits = vec![Edit::Sort { key, at, kind, side }];
+    let edits = vec![Edit::Key(key, KeyEdit::Sort { at, kind, side })];
     Ok(Deed::edits(edits, asked.back("/heaps")))
 }
 
@@ -154,7 +154,7 @@ fn kind(desk: &Desk, asked: &Asked<'_>) -> Result<KindId, Refused> {
 pub(super) fn sort_as_table(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let (key, at) = seen_place(desk, asked)?;
     let kind = kind(desk, asked)?;
-    let edits = vec![Edit::Sort { key, at, kind, side: None }];
+    let edits = vec![Edit::Key(key, KeyEdit::Sort { at, kind, side: None })];
     Ok(Deed::edits(edits, asked.back("/heaps")))
 }
 
@@ -197,15 +197,15 @@ pub(super) fn table_as_sorted(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed
     }
     let text = text.to_owned();
     let edits = vec![
-        Edit::SetCell { kind, character, source: String::new(), text },
-        Edit::Sort { key, at, kind, side: None },
+        Edit::Cell { kind, character, source: String::new(), text },
+        Edit::Key(key, KeyEdit::Sort { at, kind, side: None }),
     ];
     Ok(Deed::edits(edits, asked.back("/heaps")))
 }
 
 pub(super) fn take_out(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let (key, at) = seen_place(desk, asked)?;
-    Ok(Deed::edits(vec![Edit::TakeOut(key, at)], asked.back("/heaps")))
+    Ok(Deed::edits(vec![Edit::Key(key, KeyEdit::TakeOut(at))], asked.back("/heaps")))
 }
 
 /// The rest is found by the machine, or is left to the people again. The form says which, so
@@ -221,7 +221,7 @@ pub(crate) fn finish(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused
     let mut edits = Vec::new();
     if wanted != finished {
         let wish = if wanted { "yes" } else { "" };
-        edits.push(Edit::Wish(key, WishField::Finish, wish.to_owned()));
+        edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Finish, wish.to_owned())));
     }
     Ok(Deed::edits(edits, asked.back(&format!("/key?key={}", key.0))))
 }
@@ -250,7 +250,7 @@ pub(super) fn answer(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused
         if !stood::cell_still(asked, &said, (kind, character)) {
             return Err(stood::cell_moved(asked, &desk.history.now, &said, (kind, character)));
         }
-        edits.push(Edit::SetCell { kind, character, source, text });
+        edits.push(Edit::Cell { kind, character, source, text });
     }
     Ok(Deed::edits(edits, asked.back(&format!("/heaps/answers?key={}", key.0))))
 }

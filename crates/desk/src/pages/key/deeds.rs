@@ -1,7 +1,9 @@
 //! What a hand does to a key and its questions.
 
 use spinney_check::Says;
-use spinney_model::{Ask, Asked, Edit, Fork, KeyId, Quantity, Scale, Value, WhyNot, WishField};
+use spinney_model::{
+    Ask, Asked, Edit, Fork, KeyEdit, KeyId, Quantity, Scale, Value, WhyNot, WishField,
+};
 
 use super::{Keyed, asked_token, pinned};
 use crate::Desk;
@@ -23,13 +25,13 @@ pub(super) fn start(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> 
         name => name,
     };
     let group = text(asked, "group", LONGEST_NAME);
-    let mut edits = vec![Edit::StartKey(key, name)];
+    let mut edits = vec![Edit::Key(key, KeyEdit::Start(name))];
     if !group.is_empty() {
-        edits.push(Edit::Wish(key, WishField::Group, group));
+        edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Group, group)));
     }
     let finished = asked.request.field("how") == "finish";
     if finished {
-        edits.push(Edit::Wish(key, WishField::Finish, "yes".to_owned()));
+        edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())));
     }
     let to = if finished { "/key?key=" } else { "/heaps?key=" };
     Ok(Deed::edits(edits, format!("{to}{}", key.0)))
@@ -38,7 +40,7 @@ pub(super) fn start(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> 
 /// The key is put away; what was done can bring it back.
 pub(super) fn remove(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
     let (key, _) = place(desk, asked)?;
-    Ok(Deed::edits(vec![Edit::RemoveKey(key)], "/key"))
+    Ok(Deed::edits(vec![Edit::Key(key, KeyEdit::Remove)], "/key"))
 }
 
 /// The key of a form and the place of one of its questions.
@@ -79,7 +81,7 @@ pub(super) fn reword(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused>
     let words = words(asked)?;
     let (key, at) = question(desk, asked)?;
     let mut edits = pinned::pin(&key, &at);
-    edits.push(Edit::Reword { key: key.id, at, words });
+    edits.push(Edit::Key(key.id, KeyEdit::Reword { at, words }));
     Ok(deed(&key, asked, edits))
 }
 
@@ -126,7 +128,7 @@ pub(super) fn keep_all(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refuse
 pub(super) fn let_go(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
     let (key, at) = place(desk, asked)?;
     let back = asked.back(&format!("/key?key={}", key.0));
-    Ok(Deed::edits(vec![Edit::TakeOut(key, at)], back))
+    Ok(Deed::edits(vec![Edit::Key(key, KeyEdit::TakeOut(at))], back))
 }
 
 /// Another question in its place.
@@ -138,7 +140,7 @@ pub(super) fn replace(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused
         return Err(gone(asked));
     }
     let mut edits = pinned::pin_above(&key, &at);
-    edits.push(Edit::Ask { key: key.id, at, words, ask: Some(ask) });
+    edits.push(Edit::Key(key.id, KeyEdit::Ask { at, words, ask: Some(ask) }));
     Ok(deed(&key, asked, edits))
 }
 
@@ -246,7 +248,10 @@ pub(super) fn tried(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> 
         }
     };
     let now = desk.history.now.keys[&id].wish(WishField::Tried);
-    let edits =
-        if now == wanted { vec![] } else { vec![Edit::Wish(id, WishField::Tried, wanted)] };
+    let edits = if now == wanted {
+        vec![]
+    } else {
+        vec![Edit::Key(id, KeyEdit::Wish(WishField::Tried, wanted))]
+    };
     Ok(Deed::edits(edits, back))
 }

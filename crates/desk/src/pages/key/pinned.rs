@@ -8,7 +8,8 @@
 use std::collections::BTreeMap;
 
 use spinney_model::{
-    Answer, Ask, AskOf, Asked, Couplet, Edit, Fork, Quantity, Scale, Side, StateIx, TaxonIx,
+    Answer, Ask, AskOf, Asked, Couplet, Edit, Fork, KeyEdit, Quantity, Scale, Side, StateIx,
+    TaxonIx,
 };
 use spinney_voice::wording;
 
@@ -74,13 +75,17 @@ fn pin_one(key: &Keyed, at: &Fork) -> Vec<Edit> {
     let ask = said(key, couplet).and_then(|ask| of_the_table(key, &ask));
     let by_hand = ask.is_none();
     let words = couplet.wording.first().to_owned();
-    let mut edits = vec![Edit::Ask { key: key.id, at: at.clone(), words, ask }];
+    let mut edits = vec![Edit::Key(key.id, KeyEdit::Ask { at: at.clone(), words, ask })];
     if by_hand {
-        edits.extend(sides(key, couplet.number).into_iter().map(|(taxon, side)| Edit::Sort {
-            key: key.id,
-            at: at.clone(),
-            kind: key.made.layer.kinds[taxon.0],
-            side: Some(side),
+        edits.extend(sides(key, couplet.number).into_iter().map(|(taxon, side)| {
+            Edit::Key(
+                key.id,
+                KeyEdit::Sort {
+                    at: at.clone(),
+                    kind: key.made.layer.kinds[taxon.0],
+                    side: Some(side),
+                },
+            )
         }));
     }
     edits
@@ -98,7 +103,7 @@ pub(super) fn asked_anew(
     let mut edits = pin(key, at);
     let mut after = key.collection.clone();
     edits.iter().for_each(|edit| after.apply(edit));
-    edits.push(Edit::TakeOut(key.id, at.clone()));
+    edits.push(Edit::Key(key.id, KeyEdit::TakeOut(at.clone())));
     for (place, question) in &after.keys[&key.id].questions {
         if !place.0.starts_with(&at.0) {
             continue;
@@ -112,12 +117,16 @@ pub(super) fn asked_anew(
             true => (words.to_owned(), ask.clone()),
             false => (question.words.clone(), question.ask.clone()),
         };
-        edits.push(Edit::Ask { key: key.id, at: place.clone(), words, ask });
-        edits.extend(question.sorted.iter().map(|(kind, side)| Edit::Sort {
-            key: key.id,
-            at: place.clone(),
-            kind: *kind,
-            side: Some(if here && exchanged { other(*side) } else { *side }),
+        edits.push(Edit::Key(key.id, KeyEdit::Ask { at: place.clone(), words, ask }));
+        edits.extend(question.sorted.iter().map(|(kind, side)| {
+            Edit::Key(
+                key.id,
+                KeyEdit::Sort {
+                    at: place.clone(),
+                    kind: *kind,
+                    side: Some(if here && exchanged { other(*side) } else { *side }),
+                },
+            )
         }));
     }
     edits

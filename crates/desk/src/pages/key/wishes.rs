@@ -2,7 +2,7 @@
 //! sent to touch what may hurt, what is never asked.
 
 use maud::{Markup, html};
-use spinney_model::{Edit, Season, SeenOn, WishField};
+use spinney_model::{Edit, KeyEdit, Season, SeenOn, WishField};
 
 use super::Keyed;
 use crate::Desk;
@@ -110,11 +110,11 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     let mut edits = Vec::new();
     let name = text(asked, "name", LONGEST_NAME);
     if !name.is_empty() && name != drawn.name && asked.touched("name", &name) {
-        edits.push(Edit::RenameKey(key, name));
+        edits.push(Edit::Key(key, KeyEdit::Rename(name)));
     }
     let changed = wanted
         .into_iter()
         .filter(|(name, field, text)| drawn.wish(*field) != text && asked.touched(name, text));
-    edits.extend(changed.map(|(_, field, text)| Edit::Wish(key, field, text)));
+    edits.extend(changed.map(|(_, field, text)| Edit::Key(key, KeyEdit::Wish(field, text))));
     Ok(Deed::edits(edits, asked.back(&format!("/key?key={}", key.0))))
 }

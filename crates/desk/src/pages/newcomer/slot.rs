@@ -4,7 +4,7 @@
 use std::sync::Arc;
 
 use maud::{Markup, html};
-use spinney_model::{Answer, Edit, KeyId, KindId, Share};
+use spinney_model::{Answer, Edit, KeyId, KindEdit, KindId, Share};
 
 use super::beside::{MOST_CARDS, faces};
 use super::clash::{self, Clash};
@@ -232,7 +232,11 @@ pub(super) fn keep(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> 
     }
     let mut edits = slotted.edits;
     let kind = slotted.kind;
-    edits.extend(pictures.iter().map(|bytes| Edit::AddPicture(kind, pictures::name(bytes))));
+    edits.extend(
+        pictures
+            .iter()
+            .map(|bytes| Edit::Kind(kind, KindEdit::AddPicture(pictures::name(bytes)))),
+    );
     let mut to = format!("/newcomer/done?key={}&kind={}", id.0, kind.0);
     for kind in beside.iter().take(MOST_CARDS) {
         to.push_str(&format!("&beside={}", kind.0));

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Edit, Key, KeyId, KindId, SecondLooks, WishField};
+use spinney_model::{Edit, KeyEdit, Key, KeyId, KindId, SecondLooks, WishField};
 use spinney_press::{Booklet, Drawn, Paper, Stamp, try_out};
 
 use super::{MOST_GROUPS, SIZES};
@@ -34,9 +34,9 @@ pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         };
         let key = KeyId(next);
         next += 1;
-        edits.push(Edit::StartKey(key, name.clone()));
-        edits.push(Edit::Wish(key, WishField::Group, name));
-        edits.push(Edit::Wish(key, WishField::Kinds, there.join(" ")));
+        edits.push(Edit::Key(key, KeyEdit::Start(name.clone())));
+        edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Group, name)));
+        edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Kinds, there.join(" "))));
     }
     if edits.is_empty() {
         return Err(Refused {

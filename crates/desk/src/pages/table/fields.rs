@@ -6,7 +6,9 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{CharacterField as Field, CharacterId, Edit, Instrument, Season, SeenOn};
+use spinney_model::{
+    CharacterEdit, CharacterField as Field, CharacterId, Edit, Instrument, Season, SeenOn,
+};
 
 use super::{LONGEST_NAME, LONGEST_TEXT};
 use crate::Desk;
@@ -131,7 +133,7 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
         if field == Field::Name {
             let name = new_name(t, collection, Some(id), &typed)?;
             edits.extend(named_elsewhere(collection, id, &name));
-            edits.push(Edit::DescribeCharacter(id, field, name));
+            edits.push(Edit::Character(id, CharacterEdit::Describe(field, name)));
             continue;
         }
         if typed.chars().count() > LONGEST_TEXT {
@@ -140,7 +142,7 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
                 remedy: t.say("table-too-long-remedy"),
             });
         }
-        edits.push(Edit::DescribeCharacter(id, field, typed));
+        edits.push(Edit::Character(id, CharacterEdit::Describe(field, typed)));
     }
     edits.extend(reworded::follow(collection, &edits));
     Ok(Deed::edits(edits, asked.back(&format!("/table/{}", id.0))))
@@ -222,7 +224,10 @@ fn named_elsewhere(collection: &Collection, id: CharacterId, name: &str) -> Vec<
         let when = collection.character_field(other, Field::AppliesWhen);
         if let Some(rest) = condition(when, old) {
             let text = format!("{name} {rest}");
-            edits.push(Edit::DescribeCharacter(other, Field::AppliesWhen, text));
+            edits.push(Edit::Character(
+                other,
+                CharacterEdit::Describe(Field::AppliesWhen, text),
+            ));
         }
         let ratio = collection.character_field(other, Field::RatioOf);
         let parts = ratio.split('/').map(str::trim);
@@ -232,7 +237,7 @@ fn named_elsewhere(collection: &Collection, id: CharacterId, name: &str) -> Vec<
             && folded(&text)
                 != folded(&ratio.split('/').map(str::trim).collect::<Vec<_>>().join(" / "))
         {
-            edits.push(Edit::DescribeCharacter(other, Field::RatioOf, text));
+            edits.push(Edit::Character(other, CharacterEdit::Describe(Field::RatioOf, text)));
         }
     }
     edits

@@ -1,10 +1,12 @@
 //! Laying a group's table over this one: what they say goes to their own view, and where it
 //! differs from what others say, a person decides.
 
+#![deny(clippy::wildcard_enum_match_arm)]
+
 use maud::{Markup, html};
 use spinney_exchange::table::Source;
-use spinney_model::Edit;
 use spinney_model::limits::SCREENS_COLUMNS;
+use spinney_model::{CharacterEdit, Edit, KindEdit};
 
 use super::fields::one_line;
 use super::view::View;
@@ -53,10 +55,14 @@ pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     let mut edits = std::mem::take(&mut taken.edits);
     // What is said already need not be said again.
     edits.retain(|edit| match edit {
-        Edit::SetCell { kind, character, source, text } => {
+        Edit::Cell { kind, character, source, text } => {
             collection.cells.said(*kind, *character, source) != text
         }
-        _ => true,
+        Edit::Kind(..)
+        | Edit::Character(..)
+        | Edit::Scene(..)
+        | Edit::Key(..)
+        | Edit::BackTo(_) => true,
     });
     if edits.is_empty() && taken.left.is_empty() {
         return Err(Refused {
@@ -83,12 +89,22 @@ pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
 fn fits(t: Tongue, edits: &[Edit]) -> Result<(), Refused> {
     for edit in edits {
         let (text, most) = match edit {
-            Edit::AddKind(_, name) | Edit::AddCharacter(_, name) => (name, LONGEST_NAME),
-            Edit::SetCell { text, .. }
-            | Edit::DescribeKind(_, _, text)
-            | Edit::DescribeCharacter(_, _, text)
-            | Edit::DescribeScene(_, text) => (text, LONGEST_TEXT),
-            _ => continue,
+            Edit::Kind(_, KindEdit::Add(name))
+            | Edit::Character(_, CharacterEdit::Add(name)) => (name, LONGEST_NAME),
+            Edit::Cell { text, .. }
+            | Edit::Kind(_, KindEdit::Describe(_, text))
+            | Edit::Character(_, CharacterEdit::Describe(_, text))
+            | Edit::Scene(_, text) => (text, LONGEST_TEXT),
+            Edit::Kind(
+                _,
+                KindEdit::Remove
+                | KindEdit::Merge(_)
+                | KindEdit::AddPicture(_)
+                | KindEdit::RemovePicture(_),
+            )
+            | Edit::Character(_, CharacterEdit::Remove | CharacterEdit::RenameState { .. })
+            | Edit::Key(..)
+            | Edit::BackTo(_) => continue,
         };
         if text.chars().count() > most {
             let begin: String = text.chars().take(40).collect();

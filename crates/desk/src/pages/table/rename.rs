@@ -3,7 +3,7 @@
 use maud::{Markup, html};
 use spinney_exchange::table;
 use spinney_model::limits::SCREENS_COLUMNS;
-use spinney_model::{CharacterField, CharacterId, Edit};
+use spinney_model::{CharacterEdit, CharacterField, CharacterId, Edit};
 
 use super::fields::{condition, gone, new_name, one_line};
 use super::view::View;
@@ -50,9 +50,9 @@ pub(super) fn add(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let (name, unit) = table::name_and_unit(&typed);
     let name = new_name(t, collection, None, &name)?;
     let id = collection.next_character();
-    let mut edits = vec![Edit::AddCharacter(id, name)];
+    let mut edits = vec![Edit::Character(id, CharacterEdit::Add(name))];
     if let Some(unit) = unit {
-        edits.push(Edit::DescribeCharacter(id, CharacterField::Unit, unit));
+        edits.push(Edit::Character(id, CharacterEdit::Describe(CharacterField::Unit, unit)));
     }
     Ok(Deed::edits(edits, format!("/table/{}#panel", id.0)))
 }
@@ -78,8 +78,10 @@ pub(super) fn state(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         });
     }
     let name = collection.character_name(id);
-    let mut edits =
-        vec![Edit::RenameState { character: id, from: from.clone(), to: to.clone() }];
+    let mut edits = vec![Edit::Character(
+        id,
+        CharacterEdit::RenameState { from: from.clone(), to: to.clone() },
+    )];
     for &other in collection.characters.keys().filter(|other| **other != id) {
         let when = collection.character_field(other, CharacterField::AppliesWhen);
         let Some(rest) = condition(when, name) else { continue };
@@ -88,7 +90,10 @@ pub(super) fn state(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         if folded(&new) != folded(states) {
             let text = format!("{name} {mark} {new}");
             if text.chars().count() <= LONGEST_TEXT {
-                edits.push(Edit::DescribeCharacter(other, CharacterField::AppliesWhen, text));
+                edits.push(Edit::Character(
+                    other,
+                    CharacterEdit::Describe(CharacterField::AppliesWhen, text),
+                ));
             }
         }
     }
@@ -99,6 +104,6 @@ pub(super) fn state(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
 pub(super) fn take_out(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
     let id = CharacterId(asked.number(0));
     let known = desk.history.now.characters.contains_key(&id);
-    let edits = known.then_some(Edit::RemoveCharacter(id));
+    let edits = known.then_some(Edit::Character(id, CharacterEdit::Remove));
     Ok(Deed::edits(edits.into_iter().collect(), asked.back("/table")))
 }

@@ -178,13 +178,15 @@ fn a_renamed_state_keeps_the_questions_that_ask_for_it() {
         yes: spinney_model::AskedOf::States(vec!["toothed".to_owned()]),
     };
     let edits = vec![
-        spinney_model::Edit::StartKey(key, "ours".to_owned()),
-        spinney_model::Edit::Ask {
+        spinney_model::Edit::Key(key, spinney_model::KeyEdit::Start("ours".to_owned())),
+        spinney_model::Edit::Key(
             key,
-            at: fork.clone(),
-            words: "Teeth?".to_owned(),
-            ask: Some(of),
-        },
+            spinney_model::KeyEdit::Ask {
+                at: fork.clone(),
+                words: "Teeth?".to_owned(),
+                ask: Some(of),
+            },
+        ),
     ];
     let done = spinney_model::Done::Edits(edits);
     let line = journal::write(&spinney_model::Entry { at: 0, done });

@@ -92,7 +92,7 @@ fn written(typed: &Cells, said: &Sayings, who: &str, at: Place, text: &str) -> E
     };
     let open = text.is_empty() && by_itself.is_empty() && still_said;
     let text = if open { "?" } else { text };
-    Edit::SetCell { kind, character, source: who.to_owned(), text: text.to_owned() }
+    Edit::Cell { kind, character, source: who.to_owned(), text: text.to_owned() }
 }
 
 /// What a button under a cell decides.
@@ -111,7 +111,7 @@ fn decision(
         "look" => "?".to_owned(),
         word => offered(said, at, word.strip_prefix(decide::TAKE)?)?,
     };
-    Some(Edit::SetCell { kind, character, source: String::new(), text })
+    Some(Edit::Cell { kind, character, source: String::new(), text })
 }
 
 /// The text that a button wants to take, if it is one that the page would offer now.

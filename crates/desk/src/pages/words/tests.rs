@@ -1,6 +1,6 @@
 //! Only the words of the key, each beside what its text warns of, and leaves only for leaves.
 
-use spinney_model::{Done, Edit, Entry, Fork, KeyId};
+use spinney_model::{Done, Edit, Entry, Fork, KeyEdit, KeyId};
 use spinney_press::glossary;
 
 use crate::{Desk, Page, Reply, Request};
@@ -22,13 +22,11 @@ fn only_the_words_of_the_chosen_key_are_there() {
     assert!(page(&mut desk, "/words").contains("Begin a key first."));
     let ask = |key, words: &str| {
         vec![
-            Edit::StartKey(KeyId(key), format!("<key {key}>")),
-            Edit::Ask {
-                key: KeyId(key),
-                at: Fork::default(),
-                words: words.to_owned(),
-                ask: None,
-            },
+            Edit::Key(KeyId(key), KeyEdit::Start(format!("<key {key}>"))),
+            Edit::Key(
+                KeyId(key),
+                KeyEdit::Ask { at: Fork::default(), words: words.to_owned(), ask: None },
+            ),
         ]
     };
     for edits in [ask(1, "Is the leaf lobed & <b>big</b>?"), ask(2, "Are the leaves opposite?")]
@@ -95,13 +93,15 @@ fn a_shell_that_is_smooth_is_no_leaf() {
         .expect("it has kinds");
     let mut desk = Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines");
     let edits = vec![
-        Edit::StartKey(KeyId(1), "Blue".to_owned()),
-        Edit::Ask {
-            key: KeyId(1),
-            at: Fork::default(),
-            words: "Is it smooth and pointed?".to_owned(),
-            ask: None,
-        },
+        Edit::Key(KeyId(1), KeyEdit::Start("Blue".to_owned())),
+        Edit::Key(
+            KeyId(1),
+            KeyEdit::Ask {
+                at: Fork::default(),
+                words: "Is it smooth and pointed?".to_owned(),
+                ask: None,
+            },
+        ),
     ];
     let line = spinney_exchange::journal::write(&Entry { at: 0, done: Done::Edits(edits) });
     desk.catch_up([line.as_slice()]).expect("our own line is read");

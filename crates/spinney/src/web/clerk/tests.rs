@@ -6,7 +6,7 @@ use std::task::Poll;
 use std::time::{Duration, Instant};
 
 use spinney_exchange::journal;
-use spinney_model::{Edit, Entry, KindId};
+use spinney_model::{Edit, Entry, KindEdit, KindId};
 use spinney_store::Store;
 
 use super::*;
@@ -432,8 +432,8 @@ fn a_copy_with_pictures_is_saved_beside_the_clerk() {
         (picture, hash)
     };
     let edits = vec![
-        Edit::AddKind(KindId(1), "yew".to_owned()),
-        Edit::AddPicture(KindId(1), hash.clone()),
+        Edit::Kind(KindId(1), KindEdit::Add("yew".to_owned())),
+        Edit::Kind(KindId(1), KindEdit::AddPicture(hash.clone())),
     ];
     let line = journal::write(&Entry { at: 0, done: spinney_model::Done::Edits(edits) });
     let mut store = Store::open(&path).expect("a file");

@@ -3,7 +3,7 @@
 //! asked back or refused.
 
 use maud::{Markup, html};
-use spinney_model::{Edit, Fork, KeyId, KindField, KindId, Side};
+use spinney_model::{Edit, Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Side};
 
 use super::{MOST_ASKED_BACK, Names, Where, address, in_address, lie_apart, sounding_like};
 use crate::Desk;
@@ -88,11 +88,8 @@ fn at_empty_ends(asked: &Asked<'_>) -> Vec<String> {
 fn called(collection: &Collection, key: KeyId, kind: KindId, name: &str) -> Option<Edit> {
     let ours = collection.kinds.get(&kind).map_or("", |kind| kind.field(KindField::Name));
     let name = if folded(ours) == folded(name) { "" } else { name };
-    (called_now(collection, key, kind) != name).then(|| Edit::CallKind {
-        key,
-        kind,
-        name: name.to_owned(),
-    })
+    (called_now(collection, key, kind) != name)
+        .then(|| Edit::Key(key, KeyEdit::Call { kind, name: name.to_owned() }))
 }
 
 /// The hidden field with the name that a kind had when a button was shown.
@@ -177,7 +174,7 @@ pub(crate) fn decide(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused
                     remedy: t.say("copy-lie-apart-remedy"),
                 });
             }
-            let same = Edit::MergeKinds(with, find);
+            let same = Edit::Kind(with, KindEdit::Merge(find));
             // A name that the find had goes over to the kind, unless this one takes its place.
             let mut merged = collection.clone();
             merged.apply(&same);
@@ -199,7 +196,7 @@ pub(crate) fn decide(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused
             for (length, yes) in at.0.iter().enumerate() {
                 let at = Fork(at.0[..length].to_vec());
                 let side = Some(if *yes { Side::Yes } else { Side::No });
-                edits.push(Edit::Sort { key, at, kind, side });
+                edits.push(Edit::Key(key, KeyEdit::Sort { at, kind, side }));
             }
             edits.extend(called(collection, key, kind, &name));
         }
