@@ -1,7 +1,7 @@
 //! The collection laid out as a table: what was typed, read as a matrix.
 //!
-//! From the collection to four typed sheets and through the reader of tables to a matrix, so
-//! that a cell means on the screen what it means in a spreadsheet. How groups sorted is one of
+//! From the collection to the cells of four sheets and through the reader of tables to a matrix,
+//! so that a cell means on the screen what it means in a spreadsheet. How groups sorted is one of
 //! the sources of a cell ([`Sorted`]). Where sources contradict each other and nobody has
 //! decided, the cell counts as unknown.
 
@@ -9,7 +9,7 @@ use std::borrow::Cow;
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
 
-use spinney_exchange::table::{self, Places, Settings, Sources};
+use spinney_exchange::table::{self, Places, Row, Settings, TypedTable};
 use spinney_model::{
     AboutField, Ask, AskOf, Asked, AskedOf, CharacterField, CharacterId, CharacterIx, Drawing,
     Finding, KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx,
@@ -86,7 +86,7 @@ impl Laid {
         let states = typed.map_or(BTreeMap::new(), |typed| states_known(typed, &sorted));
         let said = Sayings::of(collection, &sorted, &states);
         let sheets = sheets(collection, &said, &states);
-        let read = table::read(&sheets, settings).ok()?;
+        let read = table::read_typed(&sheets, settings).ok()?;
         let kinds = kinds_of(&read.matrix, collection);
         let by_name: BTreeMap<String, CharacterId> = collection
             .characters
@@ -243,28 +243,27 @@ fn states_known(typed: &Laid, sorted: &Sorted) -> BTreeMap<CharacterId, String> 
     known.collect()
 }
 
-fn sheets(
-    collection: &Collection,
-    said: &Sayings,
-    states: &BTreeMap<CharacterId, String>,
-) -> Sources {
-    let mut rows = vec![vec!["kind".to_owned()]];
-    let names = named(collection).map(|id| collection.character_name(id));
-    rows[0].extend(names.map(str::to_owned));
-    for &kind in collection.kinds.keys() {
-        let mut row = vec![collection.name(kind)];
-        row.extend(named(collection).map(|at| match said.agreed(kind, at) {
-            Agreed::Text(text) => text.to_owned(),
-            Agreed::Blank => String::new(),
-            Agreed::Contradicted => "?".to_owned(),
-        }));
-        rows.push(row);
-    }
-    Sources {
-        table: table::typed("table", rows),
-        characters: Some(table::typed("characters", character_rows(collection, states))),
-        kinds: Some(table::typed("kinds", kind_rows(collection))),
-        about: Some(table::typed("about", about_rows(collection))),
+fn sheets<'l>(
+    collection: &'l Collection,
+    said: &'l Sayings,
+    states: &'l BTreeMap<CharacterId, String>,
+) -> TypedTable<'l> {
+    let columns: Vec<CharacterId> = named(collection).collect();
+    let names = columns.iter().map(|id| Cow::Borrowed(collection.character_name(*id)));
+    let heading = std::iter::once(Cow::Borrowed("kind")).chain(names).collect();
+    let rows = collection.kinds.keys().map(|kind| {
+        let cells = columns.iter().map(|at| match said.agreed(*kind, *at) {
+            Agreed::Text(text) => Cow::Borrowed(text),
+            Agreed::Blank => Cow::Borrowed(""),
+            Agreed::Contradicted => Cow::Borrowed("?"),
+        });
+        std::iter::once(Cow::Owned(collection.name(*kind))).chain(cells).collect()
+    });
+    TypedTable {
+        table: std::iter::once(heading).chain(rows).collect(),
+        characters: character_rows(collection, states),
+        kinds: kind_rows(collection),
+        about: about_rows(collection),
     }
 }
 
@@ -274,11 +273,11 @@ fn named(collection: &Collection) -> impl Iterator<Item = CharacterId> {
     collection.characters.keys().copied().filter(named)
 }
 
-fn character_rows(
-    collection: &Collection,
-    states: &BTreeMap<CharacterId, String>,
-) -> Vec<Vec<String>> {
-    let heading = table::character_headings().map(|(_, name)| name.to_owned()).collect();
+fn character_rows<'l>(
+    collection: &'l Collection,
+    states: &'l BTreeMap<CharacterId, String>,
+) -> Vec<Row<'l>> {
+    let heading = table::character_headings().map(|(_, name)| Cow::Borrowed(name)).collect();
     let rows = named(collection).map(|id| {
         let typed = |field| collection.character_field(id, field);
         // An order is a person's to give.
@@ -287,27 +286,27 @@ fn character_rows(
             (CharacterField::States, "", Some(states)) if !ordered => states.as_str(),
             (_, typed, _) => typed,
         };
-        table::character_headings().map(|(field, _)| text(field).to_owned()).collect()
+        table::character_headings().map(|(field, _)| Cow::Borrowed(text(field))).collect()
     });
     std::iter::once(heading).chain(rows).collect()
 }
 
-fn kind_rows(collection: &Collection) -> Vec<Vec<String>> {
-    let heading = table::kind_headings().map(|(_, name)| name.to_owned()).collect();
+fn kind_rows(collection: &Collection) -> Vec<Row<'_>> {
+    let heading = table::kind_headings().map(|(_, name)| Cow::Borrowed(name)).collect();
     let rows = collection.kinds.iter().map(|(id, kind)| {
         let text = |field| match field {
-            KindField::Name => collection.name(*id),
-            _ => kind.field(field).to_owned(),
+            KindField::Name => Cow::Owned(collection.name(*id)),
+            _ => Cow::Borrowed(kind.field(field)),
         };
         table::kind_headings().map(|(field, _)| text(field)).collect()
     });
     std::iter::once(heading).chain(rows).collect()
 }
 
-fn about_rows(collection: &Collection) -> Vec<Vec<String>> {
+fn about_rows(collection: &Collection) -> Vec<Row<'_>> {
     let filled = ABOUT_SHEET.iter().filter_map(|(field, word)| {
         let text = collection.about_field(*field);
-        (!text.is_empty()).then(|| vec![(*word).to_owned(), text.to_owned()])
+        (!text.is_empty()).then(|| vec![Cow::Borrowed(*word), Cow::Borrowed(text)])
     });
     filled.collect()
 }

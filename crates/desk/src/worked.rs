@@ -6,9 +6,9 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use spinney_collection::Collection;
 use spinney_collection::keys::{self, Made};
 use spinney_collection::laid::Laid;
+use spinney_collection::{Collection, Drawn};
 use spinney_model::{KeyId, WishField};
 
 use crate::pressed::Pressed;
@@ -67,8 +67,13 @@ impl Worked {
         if let Some(made) = self.keys.get(&id) {
             return made.clone();
         }
-        let laid = self.laid(collection);
         let drawn = collection.keys.get(&id);
+        // Of a key that the machine finishes, the one with more said of it is the same key.
+        let known = self.explained.get(&id).filter(|_| drawn.is_some_and(Drawn::finished));
+        if let Some(known) = known {
+            return Some(Arc::clone(known));
+        }
+        let laid = self.laid(collection);
         let made = laid.zip(drawn).and_then(|(laid, key)| keys::begin(collection, &laid, key));
         let made = made.map(|(made, _)| Arc::new(made));
         self.keys.insert(id, made.clone());

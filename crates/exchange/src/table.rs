@@ -7,6 +7,7 @@
 //!
 //! Sources: RFC 4180 for separated values, ISO/IEC 29500-1 for XLSX.
 
+use std::borrow::Cow;
 use std::fmt;
 
 use spinney_model::{CharacterField, Code, Finding, KindField, Matrix, Place, Quantity};
@@ -75,6 +76,22 @@ pub struct Sources {
     pub about: Option<Source>,
 }
 
+/// A table that was typed in cell by cell, and its sheets: nothing of it has to be guessed.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct TypedTable<'t> {
+    /// The table, its headings first.
+    pub table: Vec<Row<'t>>,
+    /// What is said of its characters; may be empty.
+    pub characters: Vec<Row<'t>>,
+    /// What is said of its kinds; may be empty.
+    pub kinds: Vec<Row<'t>>,
+    /// Title, place, season; may be empty.
+    pub about: Vec<Row<'t>>,
+}
+
+/// The cells of a row from left to right, blank ones among them.
+pub type Row<'t> = Vec<Cow<'t, str>>;
+
 /// The most characters of a table; columns beyond them are not read.
 pub const MOST_CHARACTERS: usize = caps::MOST_CHARACTERS;
 
@@ -120,8 +137,29 @@ pub struct Sheets {
 pub fn read(sources: &Sources, settings: &Settings) -> Result<TableRead, TableError> {
     let mut report = report::Report::default();
     let sheets = sheets::read(sources, &mut report)?;
+    put_together(&sheets, settings, report)
+}
+
+/// Reads a table that was typed in, cell by cell: what [`read`] reads of its four sheets as
+/// files called `table`, `characters`, `kinds` and `about`.
+///
+/// **Errors**: as [`read`], where no row names a kind.
+pub fn read_typed(
+    typed: &TypedTable<'_>,
+    settings: &Settings,
+) -> Result<TableRead, TableError> {
+    let mut report = report::Report::default();
+    let sheets = sheets::typed_in(typed, &mut report);
+    put_together(&sheets, settings, report)
+}
+
+fn put_together(
+    sheets: &assemble::Sheets,
+    settings: &Settings,
+    mut report: report::Report,
+) -> Result<TableRead, TableError> {
     let usual_gap = settings.gap.unwrap_or(column::USUAL_GAP);
-    let matrix = assemble::assemble(&sheets, usual_gap, &mut report)?;
+    let matrix = assemble::assemble(sheets, usual_gap, &mut report)?;
     let findings = report.finish();
     let assumed = findings.iter().filter(|finding| finding.code == Code::Assumed);
     let assumed = assumed.map(|finding| finding.sentence.clone()).collect();

@@ -80,6 +80,13 @@ impl Cells {
         cells.flat_map(|((_, at), said)| said.values().map(|text| (*at, text.as_str())))
     }
 
+    /// Each cell of which somebody says something, with who says what.
+    pub(super) fn each(
+        &self,
+    ) -> impl Iterator<Item = ((KindId, CharacterId), &BTreeMap<String, String>)> {
+        self.0.iter().map(|(at, said)| (*at, said))
+    }
+
     /// Everything that anybody says: whose cell it is, and who says it.
     pub fn all(&self) -> impl Iterator<Item = ((KindId, CharacterId), &str)> {
         let cells = self.0.iter();

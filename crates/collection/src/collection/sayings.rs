@@ -175,9 +175,11 @@ impl Cell {
     fn of(said: Voices, known: &States, meaning: impl Fn(&str) -> Meaning) -> Self {
         let (voices, open): (Voices, Voices) =
             said.into_iter().partition(|(_, saying)| saying.text().is_some());
-        if voices.contains_key("") {
-            let comes_to = ComesTo::Of(String::new());
-            return Self { voices, comes_to, ..Self::default() };
+        // The table itself decides; and nobody contradicts who speaks alone.
+        let alone = voices.keys().next().filter(|_| voices.len() == 1 && open.is_empty());
+        let decides = voices.get_key_value("").map(|(who, _)| who).or(alone).cloned();
+        if let Some(who) = decides {
+            return Self { voices, comes_to: ComesTo::Of(who), ..Self::default() };
         }
         let known = if open.is_empty() { States::new() } else { known.clone() };
         let cell = Self { voices, open, known, ..Self::default() };
@@ -227,19 +229,17 @@ fn exactly(text: &Meaning) -> Option<Claim> {
 }
 
 fn typed(cells: &Cells) -> BTreeMap<Place, Voices> {
-    let mut all = BTreeMap::<Place, Voices>::new();
-    for (at, source) in cells.all() {
-        let text = Saying::Text(cells.said(at.0, at.1, source).to_owned());
-        all.entry(at).or_default().insert(source.to_owned(), text);
-    }
-    all
+    let voices = |said: &BTreeMap<String, String>| {
+        said.iter().map(|(who, text)| (who.clone(), Saying::Text(text.clone()))).collect()
+    };
+    cells.each().map(|(at, said)| (at, voices(said))).collect()
 }
 
 /// The texts of all columns in which some cell has to be compared with what others say of it,
 /// and not letter by letter only.
 fn unsettled(all: &BTreeMap<Place, Voices>) -> BTreeMap<CharacterId, Vec<String>> {
     let mut columns = BTreeMap::<CharacterId, Vec<String>>::new();
-    for ((_, at), voices) in all {
+    for ((_, at), voices) in all.iter().filter(|(_, voices)| voices.len() > 1) {
         let mut said = voices.values().map(|saying| saying.text().map(folded));
         let first = said.next();
         let alike = said.all(|other| other.is_some() && Some(&other) == first.as_ref());

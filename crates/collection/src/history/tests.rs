@@ -30,7 +30,7 @@ impl Dice {
         (self.0 >> 33) as usize % end
     }
 
-    fn of<'a, T: ?Sized>(&mut self, all: &[&'a T]) -> &'a T {
+    pub(crate) fn of<'a, T: ?Sized>(&mut self, all: &[&'a T]) -> &'a T {
         all[self.below(all.len())]
     }
 }

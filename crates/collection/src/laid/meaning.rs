@@ -5,9 +5,10 @@
 //! millimetres. They are read as a column of their own under the column's description, by the
 //! very reader that reads the table.
 
+use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_exchange::table::{self, Settings, Sources};
+use spinney_exchange::table::{self, Row, Settings, TypedTable};
 use spinney_model::{CharacterField, CharacterId, Matrix, Scale, Share, TaxonIx, Value};
 
 use super::{character_rows, folded};
@@ -68,12 +69,12 @@ impl Meanings {
         };
         let columns: BTreeMap<CharacterId, Vec<String>> =
             columns.into_iter().map(|(at, texts)| (at, unique(texts))).collect();
-        let sources = Sources {
-            table: table::typed("table", rows(collection, &columns)),
-            characters: Some(table::typed("characters", described(collection, states))),
-            ..Sources::default()
+        let typed = TypedTable {
+            table: rows(collection, &columns),
+            characters: described(collection, states),
+            ..TypedTable::default()
         };
-        let Ok(read) = table::read(&sources, &Settings::default()) else {
+        let Ok(read) = table::read_typed(&typed, &Settings::default()) else {
             return Self::default();
         };
         let meanings = columns.into_iter().map(|(id, texts)| {
@@ -97,25 +98,26 @@ impl Meanings {
 }
 
 /// A row for every text of the longest column; the kinds are only numbers.
-fn rows(
-    collection: &Collection,
-    columns: &BTreeMap<CharacterId, Vec<String>>,
-) -> Vec<Vec<String>> {
-    let names = columns.keys().map(|id| collection.character_name(*id).to_owned());
-    let heading = std::iter::once("kind".to_owned()).chain(names).collect();
+fn rows<'l>(
+    collection: &'l Collection,
+    columns: &'l BTreeMap<CharacterId, Vec<String>>,
+) -> Vec<Row<'l>> {
+    let names = columns.keys().map(|id| Cow::Borrowed(collection.character_name(*id)));
+    let heading = std::iter::once(Cow::Borrowed("kind")).chain(names).collect();
     let longest = columns.values().map(Vec::len).max().unwrap_or(0);
     let row = |at: usize| {
-        let cells = columns.values().map(|texts| texts.get(at).cloned().unwrap_or_default());
-        std::iter::once(format!("row {}", at + 1)).chain(cells).collect()
+        let text = |texts: &'l Vec<String>| texts.get(at).map_or("", String::as_str);
+        let cells = columns.values().map(|texts| Cow::Borrowed(text(texts)));
+        std::iter::once(Cow::Owned(format!("row {}", at + 1))).chain(cells).collect()
     };
     std::iter::once(heading).chain((0..longest).map(row)).collect()
 }
 
 /// The columns' descriptions without what depends on the kinds or on other columns.
-fn described(
-    collection: &Collection,
-    states: &BTreeMap<CharacterId, String>,
-) -> Vec<Vec<String>> {
+fn described<'l>(
+    collection: &'l Collection,
+    states: &'l BTreeMap<CharacterId, String>,
+) -> Vec<Row<'l>> {
     const READ: [CharacterField; 4] = [
         CharacterField::Name,
         CharacterField::Values,
@@ -126,7 +128,7 @@ fn described(
     for row in rows.iter_mut().skip(1) {
         for (text, (field, _)) in row.iter_mut().zip(table::character_headings()) {
             if !READ.contains(&field) {
-                text.clear();
+                *text = Cow::Borrowed("");
             }
         }
     }

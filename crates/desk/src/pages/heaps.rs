@@ -96,7 +96,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         at.0.pop();
     }
     let could_ask = ask_here::could_ask(desk, &laid, key, &at);
-    let made = desk.worked.made(&desk.history.now, key).filter(|_| drawn.finished());
+    let made = drawn.finished().then(|| desk.worked.made(&desk.history.now, key)).flatten();
     let top = Top {
         t,
         desk,

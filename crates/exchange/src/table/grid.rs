@@ -7,7 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{Code, Place};
 
-use super::{caps, report::Report};
+use super::{Row, caps, report::Report};
 
 /// Texts at places. Rows and columns are counted from 0, and named from 1 and A.
 #[derive(Clone, Debug, Default)]
@@ -24,6 +24,17 @@ impl Grid {
     /// An empty sheet.
     pub(super) fn named(name: &str) -> Self {
         Self { name: name.to_owned(), ..Self::default() }
+    }
+
+    /// A sheet of typed cells, row after row.
+    pub(super) fn typed(name: &str, rows: &[Row<'_>], report: &mut Report) -> Self {
+        let mut grid = Self::named(name);
+        for (row, cells) in (0..).zip(rows) {
+            for (column, text) in (0..).zip(cells) {
+                grid.put(row, column, text, report);
+            }
+        }
+        grid
     }
 
     /// Puts a text at a place; what is over a limit is told and left out.

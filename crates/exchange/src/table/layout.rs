@@ -33,15 +33,12 @@ pub(super) fn names_column(grid: &Grid, headed: &Headed<'_>) -> Option<u32> {
     };
     let heading = |column| fold(grid.get(headed.row, column));
     let named = |column: u32, of: &[&str]| of.contains(&heading(column).as_str());
-    let counts = headed
-        .rows
-        .iter()
-        .filter(|row| !grid.get(**row, second).is_empty())
-        .zip(1_usize..)
-        .all(|(row, count)| grid.get(*row, first) == count.to_string());
+    let filled = headed.rows.iter().filter(|row| !grid.get(**row, second).is_empty());
     let marked = named(first, &COUNTS) || heading(first).is_empty() && named(second, &KINDS);
     let meant = marked && !named(first, &KINDS) && headed.rows.len() > 1;
-    Some(if counts && meant && names_only(grid, headed, second) { second } else { first })
+    let counts = meant
+        && filled.zip(1_usize..).all(|(row, count)| grid.get(*row, first) == count.to_string());
+    Some(if counts && names_only(grid, headed, second) { second } else { first })
 }
 
 /// Whether every text of a column is there once, and is no number.
@@ -70,7 +67,10 @@ pub(super) fn tell(grid: &Grid, headed: &Headed<'_>, names: u32, report: &mut Re
         );
     }
     let columns: Vec<u32> = grid.columns().into_iter().filter(|at| *at > names).collect();
-    if swapped(grid, headed, &columns) && !headings_say_kind(grid, headed, names) {
+    if headings_say_kind(grid, headed, names) {
+        return;
+    }
+    if swapped(grid, headed, &columns) {
         report.one(
             Code::Swapped,
             Place::Table,
@@ -78,7 +78,7 @@ pub(super) fn tell(grid: &Grid, headed: &Headed<'_>, names: u32, report: &mut Re
             "Turn the table round, so that each kind is a row. In a spreadsheet: copy it, and \
              paste it with Transpose.",
         );
-    } else if headless(grid, headed, &columns) && !headings_say_kind(grid, headed, names) {
+    } else if headless(grid, headed, &columns) {
         let says: Vec<&str> =
             headed.headings.iter().take(3).map(|(_, text)| text.as_str()).collect();
         report.one(

@@ -10,7 +10,9 @@ use super::grid::Grid;
 use super::phrase::fold;
 use super::source::{Form, form};
 use super::workbook::Workbook;
-use super::{Source, Sources, TableError, about_sheet, characters_sheet, kinds_sheet};
+use super::{
+    Row, Source, Sources, TableError, TypedTable, about_sheet, characters_sheet, kinds_sheet,
+};
 use super::{no_table, report::Report, separated};
 
 /// What a sheet is for.
@@ -75,14 +77,30 @@ pub(super) fn read(sources: &Sources, report: &mut Report) -> Result<Sheets, Tab
             *place = Some(sheet);
         }
     }
-    let empty = Grid::default();
-    let or_empty = |grid: &Option<Grid>| grid.clone().unwrap_or_else(|| empty.clone());
-    Ok(Sheets {
-        characters: characters_sheet::read(&or_empty(&found.characters), report),
-        kinds: kinds_sheet::read(&or_empty(&found.kinds), report),
-        scene: about_sheet::read(&or_empty(&found.about), report),
-        table: found.table,
-    })
+    Ok(described(found, report))
+}
+
+/// The sheets of a table that was typed in.
+pub(super) fn typed_in(typed: &TypedTable<'_>, report: &mut Report) -> Sheets {
+    let mut sheet = |name: &str, rows: &[Row<'_>]| Grid::typed(name, rows, report);
+    let found = Found {
+        table: sheet("table", &typed.table),
+        characters: Some(sheet(Part::Characters.name(), &typed.characters)),
+        kinds: Some(sheet(Part::Kinds.name(), &typed.kinds)),
+        about: Some(sheet(Part::About.name(), &typed.about)),
+    };
+    described(found, report)
+}
+
+/// The table with what the sheets beside it say.
+fn described(found: Found, report: &mut Report) -> Sheets {
+    let Found { table, characters, kinds, about } = found;
+    Sheets {
+        characters: characters_sheet::read(&characters.unwrap_or_default(), report),
+        kinds: kinds_sheet::read(&kinds.unwrap_or_default(), report),
+        scene: about_sheet::read(&about.unwrap_or_default(), report),
+        table,
+    }
 }
 
 /// Reads files in any order, each called as the sheet that it is: `kinds.csv` has the kinds. The

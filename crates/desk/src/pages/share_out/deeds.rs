@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Edit, KeyEdit, Key, KeyId, KindId, SecondLooks, WishField};
+use spinney_model::{Edit, Key, KeyEdit, KeyId, KindId, SecondLooks, WishField};
 use spinney_press::{Booklet, Drawn, Paper, Stamp, try_out};
 
 use super::{MOST_GROUPS, SIZES};

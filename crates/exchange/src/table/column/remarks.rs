@@ -27,8 +27,7 @@ pub(super) fn are(heading: &Heading<'_>, kinds: &Kinds<'_>) -> bool {
     texts.sort_by_key(words);
     let long = words(&texts[(texts.len() - 1) / 2]) >= WORDS;
     let sentence = |text: &&&str| text.ends_with(['.', '!', '?']) || speaks(text);
-    let sentences = 2 * texts.iter().filter(sentence).count() >= texts.len();
-    if !long || !sentences {
+    if !long || 2 * texts.iter().filter(sentence).count() < texts.len() {
         return false;
     }
     let mut folded: Vec<String> = texts.iter().map(|text| fold(text)).collect();
