@@ -3,11 +3,11 @@
 //! A leaf in one piece has no leaflets to count, a kind whose governing character varies may
 //! have none, and where nobody has looked nobody can answer.
 
-use spinney_model::{Code, Finding, Place};
+use spinney_model::{Finding, OfAnswers, Place};
 
+use crate::names;
 use crate::seen::{Seen, taxa};
-use crate::sentence::{called, capital, kinds, number};
-use crate::tree::{ANSWERS, word};
+use crate::tree::ANSWERS;
 use crate::values::Has;
 use crate::walks::Cause;
 
@@ -15,43 +15,29 @@ use crate::walks::Cause;
 pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, couplet, question, visits) in seen.asked() {
-        let asks = seen.asks(&question);
-        let at = couplet.number;
-        let with =
-            |has: Has| taxa(visits.iter().copied().filter(move |visit| visit.has == has));
+        let (about, question_at) = (seen.about(&question), couplet.number);
+        let with = |has: Has| {
+            let visits = visits.iter().copied().filter(move |visit| visit.has == has);
+            names::kinds(seen.matrix, taxa(visits))
+        };
+        let mut say = |fact| found.push(Finding::of(Place::Couplet(question_at), fact));
         let lacking = with(Has::No);
         if !lacking.is_empty() {
-            let names = kinds(seen.matrix, lacking.iter().copied());
-            found.push(Finding::new(
-                Code::DoesNotHave,
-                Place::Couplet(at),
-                format!(
-                    "Question {at} {asks}, but {names} {} here and {} none.",
-                    number(lacking.len(), "gets", "get"),
-                    number(lacking.len(), "has", "have"),
-                ),
-                format!(
-                    "Ask it where {names} can no longer come, or ask about something \
-                     else."
-                ),
-            ));
+            say(OfAnswers::DoesNotHave {
+                question: question_at,
+                about: about.clone(),
+                kinds: lacking,
+            });
         }
         let perhaps = with(Has::Maybe);
         if !perhaps.is_empty() {
-            let names = kinds(seen.matrix, perhaps.iter().copied());
             let governor = seen.matrix.character(question.character).governor.as_ref();
-            let governor = governor.map_or_else(
-                || "another character".to_owned(),
-                |g| called(&seen.matrix.character(g.character).name),
-            );
-            found.push(Finding::new(
-                Code::MayNotHave,
-                Place::Couplet(at),
-                format!(
-                    "Question {at} {asks}, but {names} may have none: it depends on {governor}."
-                ),
-                format!("Ask about {governor} before this question."),
-            ));
+            say(OfAnswers::MayNotHave {
+                question: question_at,
+                about,
+                kinds: perhaps,
+                governor: governor.map(|above| names::about(seen.matrix, above.character)),
+            });
         }
         found.extend(nobody_recorded(seen, index));
     }
@@ -70,31 +56,18 @@ fn nobody_recorded(seen: &Seen<'_>, index: usize) -> Option<Finding> {
     if asked.is_empty() {
         return None;
     }
-    let (about, asks) = (seen.about(&question), seen.asks(&question));
-    let names = kinds(seen.matrix, asked.iter().copied());
-    let lost: Vec<String> = ANSWERS
-        .into_iter()
-        .flat_map(|answer| {
-            let strays = asked.iter().filter(move |taxon| {
-                let stray = seen.walked.strays.get(&(index, answer, **taxon));
-                stray.is_some_and(|stray| stray.cause == Cause::Unrecorded)
-            });
-            strays.map(move |taxon| {
-                let name = capital(&seen.matrix.taxon(*taxon).name);
-                format!(" {name} is lost if the answer is {}.", word(answer))
-            })
-        })
-        .collect();
-    Some(Finding::new(
-        Code::NobodyRecorded,
-        Place::Couplet(at),
-        format!(
-            "Question {at} {asks}, and nobody has looked at that on {names}.{}",
-            lost.concat()
-        ),
-        match about.starts_with('“') {
-            true => format!("Look at {names} and say yes or no to it, or move the question."),
-            false => format!("Look at {names} and fill in {about}, or move the question."),
-        },
-    ))
+    let lost = ANSWERS.into_iter().flat_map(|answer| {
+        let strays = asked.iter().filter(move |taxon| {
+            let stray = seen.walked.strays.get(&(index, answer, **taxon));
+            stray.is_some_and(|stray| stray.cause == Cause::Unrecorded)
+        });
+        strays.map(move |taxon| (seen.matrix.taxon(*taxon).name.clone(), answer))
+    });
+    let fact = OfAnswers::NobodyRecorded {
+        question: at,
+        about: seen.about(&question),
+        kinds: names::kinds(seen.matrix, asked.iter().copied()),
+        lost: lost.collect(),
+    };
+    Some(Finding::of(Place::Couplet(at), fact))
 }

@@ -6,12 +6,13 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{CharacterIx, Claim, Code, Finding, Matrix, Place, Share, Wishes};
+use spinney_model::{
+    CharacterIx, Claim, Differs, Finding, Matrix, OfClaim, Place, Share, Wishes,
+};
 
 use crate::amount::Amount;
 use crate::report::{Effort, Proof};
 use crate::seen::Seen;
-use crate::sentence;
 
 mod aims;
 mod certificate;
@@ -21,10 +22,6 @@ mod replay;
 mod wished;
 
 pub(crate) use aims::steps;
-
-/// What to do about a claim that is not so.
-const REMEDY: &str =
-    "Make the key again from this table. If this comes back, the fault is in Spinney.";
 
 /// Characters that must not be asked about under some wishes (`docs/KEY.md` 13).
 pub fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx> {
@@ -49,12 +46,7 @@ pub(crate) fn effort(seen: &Seen<'_>) -> Option<Effort> {
 pub(crate) fn findings(seen: &Seen<'_>, claim: &Claim) -> (Vec<Finding>, Proof) {
     let mut found = wished::findings(seen, claim);
     let Some(effort) = effort(seen) else {
-        found.push(Finding::new(
-            Code::CostWrong,
-            Place::Key,
-            "The claimed effort could not be added up again for this key.",
-            "Link every question, and mend what is asked of kinds that cannot answer.",
-        ));
+        found.push(Finding::of(Place::Key, OfClaim::EffortNotAdded));
         return (found, Proof::NothingClaimed);
     };
     let wrong = cost(claim, &effort);
@@ -67,44 +59,26 @@ pub(crate) fn findings(seen: &Seen<'_>, claim: &Claim) -> (Vec<Finding>, Proof) 
 }
 
 /// Where the cost is not what was claimed.
-fn cost(claim: &Claim, effort: &Effort) -> Option<Finding> {
-    let mut wrong = Vec::new();
-    if claim.total != effort.total {
-        wrong.push(format!("its effort is {}, not {}", effort.total, claim.total));
+fn cost(claim: &Claim, is: &Effort) -> Option<Finding> {
+    let effort = Differs::of(is.total, claim.total);
+    let mean_questions = Differs::of(is.mean_questions, claim.mean_questions);
+    let longest = Differs::of(is.longest, claim.longest);
+    if effort.is_none() && mean_questions.is_none() && longest.is_none() {
+        return None;
     }
-    if claim.mean_questions != effort.mean_questions {
-        let (is, said) = (effort.mean_questions, claim.mean_questions);
-        let questions = if is == Share::from_integer(1) { "question" } else { "questions" };
-        wrong.push(format!("a find takes {is} {questions} on average, not {said}"));
-    }
-    if claim.longest != effort.longest {
-        let (is, said) = (effort.longest, claim.longest);
-        let questions = sentence::number(is as usize, "question", "questions");
-        wrong.push(format!("the longest path has {is} {questions}, not {said}"));
-    }
-    (!wrong.is_empty()).then(|| {
-        let says = format!("What is claimed of this key is not so: {}.", sentence::all(&wrong));
-        Finding::new(Code::CostWrong, Place::Key, says, REMEDY)
-    })
+    Some(Finding::of(Place::Key, OfClaim::CostWrong { effort, mean_questions, longest }))
 }
 
 /// Where the bound contradicts the key. A proved key reaches its bound, if it costs at all what
 /// was claimed.
 fn bound(claim: &Claim, effort: &Effort, cost_right: bool) -> Option<Finding> {
-    let bound = claim.lower_bound;
-    let says = if bound > effort.total {
-        format!(
-            "No key is said to take less effort than {bound}, but this one takes {}.",
-            effort.total
-        )
-    } else if claim.optimal() && bound != effort.total && cost_right {
-        format!(
-            "The key is said to be proved best, but its effort is {} and the proved bound \
-             {bound}.",
-            effort.total
-        )
+    let (bound, takes) = (claim.lower_bound, effort.total);
+    let fact = if bound > takes {
+        OfClaim::BoundAboveKey { bound, takes }
+    } else if claim.optimal() && bound != takes && cost_right {
+        OfClaim::NotAtBound { takes, bound }
     } else {
         return None;
     };
-    Some(Finding::new(Code::BoundWrong, Place::Key, says, REMEDY))
+    Some(Finding::of(Place::Key, fact))
 }

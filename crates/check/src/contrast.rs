@@ -3,13 +3,13 @@
 //! The leads are compared as they are worded: the states and numbers that stand in each. A
 //! lead that names neither is left alone; the link alone says nothing about a second lead.
 
-use spinney_model::{Code, Finding, Place, Scale, TaxonIx, Value};
+use spinney_model::{Finding, OfAnswers, OfEnds, Place, Scale, TaxonIx, Value};
 
+use crate::names;
 use crate::phrase::{self, Words};
 use crate::question::Question;
 use crate::seen::{Seen, taxa};
-use crate::sentence::{kinds, number};
-use crate::tree::{ANSWERS, To, word};
+use crate::tree::{ANSWERS, To};
 use crate::walks::Visit;
 
 mod leads;
@@ -51,33 +51,20 @@ fn against_leads(
             neither.push(visit.taxon);
         }
     }
-    let about = &character.name;
-    let finding = |code, mut taxa: Vec<TaxonIx>, how: &str, remedy: &str| {
+    let named = |mut taxa: Vec<TaxonIx>| {
         taxa.dedup();
-        let names = kinds(seen.matrix, taxa.iter().copied());
-        let fit = number(taxa.len(), "fits", "fit");
-        (!taxa.is_empty()).then(|| {
-            Finding::new(
-                code,
-                Place::Couplet(at),
-                format!("At question {at} {names} {fit} {how} in {about}."),
-                remedy,
-            )
-        })
+        names::kinds(seen.matrix, taxa)
     };
-    let both = finding(
-        Code::BothLeads,
-        both,
-        "both leads",
-        "Word the leads so that only one of them can be true.",
-    );
-    let neither = finding(
-        Code::NeitherLead,
-        neither,
-        "neither lead",
-        "Word the leads so that one of them is always true.",
-    );
-    both.into_iter().chain(neither).collect()
+    let (both, neither) = (named(both), named(neither));
+    let about = || character.name.clone();
+    let mut found = Vec::new();
+    if !both.is_empty() {
+        found.push(OfAnswers::BothLeads { question: at, about: about(), kinds: both });
+    }
+    if !neither.is_empty() {
+        found.push(OfAnswers::NeitherLead { question: at, about: about(), kinds: neither });
+    }
+    found.into_iter().map(|fact| Finding::of(Place::Couplet(at), fact)).collect()
 }
 
 /// Whether some form of the kind fits both leads, and whether some form fits neither.
@@ -144,16 +131,9 @@ fn parts_nothing(seen: &Seen<'_>, index: usize) -> Option<Finding> {
     if !matches!(other, To::Couplet(_)) {
         return None;
     }
-    let who = kinds(seen.matrix, taxa(here));
-    Some(Finding::new(
-        Code::PartsNothing,
-        Place::Couplet(at),
-        format!(
-            "Everything that gets to question {at} answers {}: {who}.",
-            word(ANSWERS[side])
-        ),
-        "Take the question out, or ask one that tells these kinds apart.",
-    ))
+    let kinds = names::kinds(seen.matrix, taxa(here));
+    let fact = OfEnds::PartsNothing { question: at, answer: ANSWERS[side], kinds };
+    Some(Finding::of(Place::Couplet(at), fact))
 }
 
 /// Whether a character is measured or counted.

@@ -3,7 +3,7 @@
 //! Rule C3 of `docs/TRADE.md`: in oaks one tree's branches may differ more than trees do ("Where
 //! people go wrong").
 
-use spinney_model::{Code, Finding, Place};
+use spinney_model::{Finding, OfAnswers, Place};
 
 use crate::seen::{Seen, taxa};
 use crate::tree::ANSWERS;
@@ -23,17 +23,12 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
             if !others || seen_on.is_none_or(|leaves| leaves > 1) {
                 continue;
             }
-            let (name, about) = (&seen.matrix.taxon(alone).name, seen.about(&question));
-            found.push(Finding::new(
-                Code::ThinEvidence,
-                Place::Couplet(couplet.number),
-                format!(
-                    "Question {} splits off {name} by its {about}, which was looked at only \
-                     once.",
-                    couplet.number
-                ),
-                format!("Look at {about} on more of {name}, from more than one place."),
-            ));
+            let fact = OfAnswers::ThinEvidence {
+                question: couplet.number,
+                about: seen.about(&question),
+                kind: seen.matrix.taxon(alone).name.clone(),
+            };
+            found.push(Finding::of(Place::Couplet(couplet.number), fact));
         }
     }
     found

@@ -12,6 +12,7 @@ mod candidate;
 mod claim;
 mod contrast;
 mod evidence;
+mod names;
 mod pairs;
 mod phrase;
 mod places;
@@ -23,7 +24,6 @@ mod risk;
 mod says;
 mod second;
 mod seen;
-mod sentence;
 mod separable;
 mod settled;
 mod threshold;
@@ -35,7 +35,7 @@ mod walks;
 mod weak;
 mod words;
 
-use spinney_model::{Claim, Code, Finding, Key, Matrix, Place};
+use spinney_model::{Claim, Code, Finding, Key, Matrix, OfTree, Place};
 
 pub use apart::{Apart, apart};
 pub use claim::left_out;
@@ -189,11 +189,6 @@ fn unfinished(seen: &Seen<'_>) -> Option<Finding> {
     if seen.walked.unfinished.is_empty() {
         return None;
     }
-    let names = sentence::kinds(seen.matrix, seen.walked.unfinished.iter().copied());
-    Some(Finding::new(
-        Code::TooLarge,
-        Place::Key,
-        format!("There are too many ways through this key to follow all of them for {names}."),
-        "Let fewer ways meet again, fill in unknown cells, or make a smaller key.",
-    ))
+    let kinds = names::kinds(seen.matrix, seen.walked.unfinished.iter().copied());
+    Some(Finding::of(Place::Key, OfTree::TooManyWays { kinds }))
 }

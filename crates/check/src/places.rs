@@ -5,12 +5,14 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Answer, Code, Finding, Place, TaxonIx};
+use spinney_model::{
+    Answer, Astray, CellOf, Finding, FormAstray, NameAtEnd, OfEnds, Place, TaxonIx,
+};
 
+use crate::names;
 use crate::reach;
 use crate::seen::Seen;
-use crate::sentence::{self, capital, number};
-use crate::tree::{ANSWERS, To, word};
+use crate::tree::{ANSWERS, To};
 use crate::values::Taken;
 use crate::walks::{Cause, Stray};
 
@@ -49,17 +51,12 @@ pub(crate) fn astray<'a>(
     })
 }
 
-/// "comes out at lime".
-fn comes_out(seen: &Seen<'_>, stray: &Stray) -> String {
-    let ends: BTreeSet<String> = stray
-        .ends
-        .iter()
-        .map(|place| sentence::at_end(seen.matrix, seen.tree, *place))
-        .collect();
-    if ends.is_empty() {
-        return "never comes out from there".into();
-    }
-    format!("comes out at {}", sentence::any(&ends.into_iter().collect::<Vec<_>>()))
+/// The names at each end where it comes out.
+fn reads(seen: &Seen<'_>, stray: &Stray) -> Vec<Vec<NameAtEnd>> {
+    let ends = stray.ends.iter();
+    let ends: BTreeSet<Vec<NameAtEnd>> =
+        ends.map(|place| names::at_end(seen.matrix, seen.tree, *place)).collect();
+    ends.into_iter().collect()
 }
 
 fn wrong_place(
@@ -67,34 +64,19 @@ fn wrong_place(
     couplet: usize,
     strays: &[(Answer, TaxonIx, &Stray)],
 ) -> Option<Finding> {
-    let (first, ..) = strays.first()?;
-    let number = seen.tree.number(couplet);
-    let ways: Vec<String> = strays
-        .iter()
-        .map(|(answer, taxon, stray)| {
-            let name = &seen.matrix.taxon(*taxon).name;
-            format!("{name} answers {} and {}", word(*answer), comes_out(seen, stray))
-        })
-        .collect();
-    let remedy = if strays.iter().any(|(answer, ..)| answer != first) {
-        "Perhaps yes and no have changed places. If not, look at the table again.".to_owned()
-    } else {
-        let names: Vec<TaxonIx> = strays.iter().map(|(_, taxon, _)| *taxon).collect();
-        let about =
-            seen.questions[couplet].map_or_else(String::new, |question| seen.about(&question));
-        format!(
-            "Look at {about} of {} again. If the table is right, write the name after {} as \
-             well, with a question before it.",
-            sentence::kinds(seen.matrix, names),
-            word(*first)
-        )
+    strays.first()?;
+    let question = seen.tree.number(couplet);
+    let astray = |(answer, taxon, stray): &(Answer, TaxonIx, &Stray)| Astray {
+        kind: seen.matrix.taxon(*taxon).name.clone(),
+        answer: *answer,
+        reads: reads(seen, stray),
     };
-    Some(Finding::new(
-        Code::WrongPlace,
-        Place::Couplet(number),
-        format!("By the table, at question {number} {}.", ways.join("; ")),
-        remedy,
-    ))
+    let fact = OfEnds::WrongPlace {
+        question,
+        about: seen.questions[couplet].map(|asked| seen.about(&asked)).unwrap_or_default(),
+        astray: strays.iter().map(astray).collect(),
+    };
+    Some(Finding::of(Place::Couplet(question), fact))
 }
 
 fn varies(
@@ -102,29 +84,21 @@ fn varies(
     couplet: usize,
     strays: &[(Answer, TaxonIx, &Stray)],
 ) -> Option<Finding> {
-    let question = seen.questions[couplet]?;
+    let asked = seen.questions[couplet]?;
     let (answer, ..) = strays.first()?;
-    let number = seen.tree.number(couplet);
-    let ways: Vec<String> = strays
-        .iter()
-        .map(|(_, taxon, stray)| {
-            let form = sentence::form(seen.matrix, question.character, &stray.form);
-            let name = &seen.matrix.taxon(*taxon).name;
-            let is = if question.at().is_some() { "has" } else { "is" };
-            format!("{name} varies, and where it {is} {form} it {}", comes_out(seen, stray))
-        })
-        .collect();
-    let about = seen.about(&question);
-    let names = sentence::kinds(seen.matrix, strays.iter().map(|(_, taxon, _)| *taxon));
-    Some(Finding::new(
-        Code::VariesUsedAsFixed,
-        Place::Couplet(number),
-        format!("Question {number} takes {about} to be always the same: {}.", ways.join("; ")),
-        format!(
-            "Let {names} come out after {} as well, or ask here about something else.",
-            word(*answer)
-        ),
-    ))
+    let question = seen.tree.number(couplet);
+    let form = |(_, taxon, stray): &(Answer, TaxonIx, &Stray)| FormAstray {
+        kind: seen.matrix.taxon(*taxon).name.clone(),
+        form: names::form(seen.matrix, asked.character, &stray.form),
+        reads: reads(seen, stray),
+    };
+    let fact = OfEnds::VariesUsedAsFixed {
+        question,
+        about: seen.about(&asked),
+        answer: *answer,
+        forms: strays.iter().map(form).collect(),
+    };
+    Some(Finding::of(Place::Couplet(question), fact))
 }
 
 /// Ends whose kinds all come out elsewhere, at a couplet that others do get to.
@@ -167,37 +141,13 @@ fn ends_unreached(seen: &Seen<'_>) -> Vec<Finding> {
             {
                 continue;
             }
-            let at = seen.tree.number(couplet);
-            let names = sentence::at_end(seen.matrix, seen.tree, (couplet, answer));
-            if let Some((who, cells)) = only {
-                found.push(Finding::new(
-                    Code::EndUnreached,
-                    Place::Couplet(at),
-                    format!(
-                        "{} never comes out after {} at question {at}, where its name is. \
-                         Only {who} can, because nobody has looked at {cells}.",
-                        capital(&names),
-                        word(answer)
-                    ),
-                    format!("Write {who} there, or look at {who} and fill in {cells}."),
-                ));
-                continue;
-            }
-            found.push(Finding::new(
-                Code::EndUnreached,
-                Place::Couplet(at),
-                format!(
-                    "No kind comes out at {} after {} at question {at}: no kind that gets \
-                     there answers {1}.",
-                    names,
-                    word(answer)
-                ),
-                format!(
-                    "Take that end out, or let {names} answer {} here.{}",
-                    word(answer),
-                    number(visits.len(), " Only one kind gets here at all.", "")
-                ),
-            ));
+            let (end, only_one) = (seen.step((couplet, answer)), visits.len() == 1);
+            let names = names::at_end(seen.matrix, seen.tree, (couplet, answer));
+            let fact = match only {
+                Some((kinds, cells)) => OfEnds::EndOnlyGuessed { end, names, kinds, cells },
+                None => OfEnds::EndUnreached { end, names, only_one },
+            };
+            found.push(Finding::of(Place::Couplet(end.couplet), fact));
         }
     }
     found
@@ -209,7 +159,7 @@ fn only_for_want_of_a_look(
     seen: &Seen<'_>,
     end: (usize, Answer),
     came: &[(TaxonIx, Taken)],
-) -> Option<(String, String)> {
+) -> Option<(Vec<String>, Vec<CellOf>)> {
     let mut cells = BTreeSet::new();
     for (taxon, _) in came {
         let strays = seen.walked.strays.iter();
@@ -220,10 +170,9 @@ fn only_for_want_of_a_look(
         for ((couplet, ..), stray) in here {
             let question =
                 seen.questions[*couplet].filter(|_| stray.cause == Cause::Unrecorded)?;
-            let name = &seen.matrix.taxon(*taxon).name;
-            cells.insert(format!("{} of {name}", seen.about(&question)));
+            cells.insert(CellOf::of(seen.matrix, question.character, *taxon));
         }
     }
-    let who = sentence::kinds(seen.matrix, came.iter().map(|(taxon, _)| *taxon));
-    Some((who, sentence::all(&cells.into_iter().collect::<Vec<_>>())))
+    let who = names::kinds(seen.matrix, came.iter().map(|(taxon, _)| *taxon));
+    Some((who, cells.into_iter().collect()))
 }

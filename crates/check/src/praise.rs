@@ -3,7 +3,7 @@
 //! A good question is linked to the table and not only sorted by hand, clear for every kind that belongs before it, not hard to see,
 //! cleanly worded, and leaves no side with less than a quarter of the heap.
 
-use spinney_model::{Code, Difficulty, Finding, Place};
+use spinney_model::{Difficulty, Finding, OfShape, Place};
 
 use crate::seen::{Seen, taxa};
 use crate::values::Has;
@@ -43,16 +43,9 @@ pub(crate) fn findings(seen: &Seen<'_>, others: &[Finding]) -> Vec<Finding> {
     good.sort_by_key(|(heap, number)| (usize::MAX - heap, *number));
     good.truncate(MOST_PRAISED);
     good.into_iter()
-        .map(|(heap, number)| {
-            Finding::new(
-                Code::GoodQuestion,
-                Place::Couplet(number),
-                format!(
-                    "Question {number} is a good one: you can see the answer, it is clear for \
-                     all {heap} kinds, and it separates them well."
-                ),
-                "Keep it.",
-            )
+        .map(|(kinds, question)| {
+            let fact = OfShape::GoodQuestion { question, kinds };
+            Finding::of(Place::Couplet(question), fact)
         })
         .collect()
 }

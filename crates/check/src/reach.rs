@@ -5,11 +5,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Answer, Code, Finding, Place, TaxonIx};
+use spinney_model::{Answer, Finding, OfTree, Place, Step, TaxonIx};
 
+use crate::names;
 use crate::seen::Seen;
-use crate::sentence::{self, capital, number};
-use crate::tree::{ANSWERS, To, word};
+use crate::tree::{ANSWERS, To};
 
 mod lost;
 mod numbers;
@@ -39,19 +39,15 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
     found
 }
 
-/// "Hazel and lime get lost there." for everybody who goes through these answers.
-fn who_gets_lost(seen: &Seen<'_>, answers: &[(usize, Answer)]) -> String {
+/// The kinds that get lost by these answers.
+fn who_gets_lost(seen: &Seen<'_>, answers: &[(usize, Answer)]) -> Vec<String> {
     let taxa: BTreeSet<TaxonIx> = answers
         .iter()
         .filter_map(|place| seen.walked.fallen.get(place))
         .flatten()
         .copied()
         .collect();
-    if taxa.is_empty() {
-        return String::new();
-    }
-    let who = capital(&sentence::kinds(seen.matrix, taxa.iter().copied()));
-    format!(" {who} {} lost there.", number(taxa.len(), "gets", "get"))
+    names::kinds(seen.matrix, taxa)
 }
 
 fn missing(seen: &Seen<'_>, orphans: &[usize]) -> Vec<Finding> {
@@ -65,32 +61,15 @@ fn missing(seen: &Seen<'_>, orphans: &[usize]) -> Vec<Finding> {
     }
     leading
         .into_iter()
-        .map(|(absent, places)| {
-            let (couplet, answer) = places[0];
-            let from: Vec<String> = places
-                .iter()
-                .map(|(couplet, answer)| {
-                    format!("question {}, {},", seen.tree.number(*couplet), word(*answer))
-                })
-                .collect();
-            let sentence = format!(
-                "{} {} to {absent}, but there is no question {absent}.{}",
-                capital(&sentence::all(&from)),
-                number(places.len(), "leads", "lead"),
-                who_gets_lost(seen, &places),
-            );
-            let remedy = match orphans {
-                [orphan] => format!(
-                    "Perhaps {} is meant: no answer leads to question {0} now.",
-                    seen.tree.number(*orphan)
-                ),
-                _ => format!(
-                    "Write question {absent}, or put a name or another number after {}.",
-                    word(answer)
-                ),
+        .map(|(to, places)| {
+            let from: Vec<Step> = places.iter().map(|place| seen.step(*place)).collect();
+            let place = Place::Couplet(from[0].couplet);
+            let perhaps = match orphans {
+                [orphan] => Some(seen.tree.number(*orphan)),
+                _ => None,
             };
-            let place = Place::Couplet(seen.tree.number(couplet));
-            Finding::new(Code::NumberMissing, place, sentence, remedy)
+            let lost = who_gets_lost(seen, &places);
+            Finding::of(place, OfTree::NumberMissing { to, from, lost, perhaps })
         })
         .collect()
 }
@@ -103,20 +82,12 @@ fn nothing_written(seen: &Seen<'_>) -> Vec<Finding> {
                 .filter(|answer| seen.tree.to(couplet, *answer) == To::Nothing)
                 .map(|answer| (couplet, answer))
                 .collect();
-            let after = sentence::all(
-                &empty.iter().map(|(_, answer)| word(*answer).to_owned()).collect::<Vec<_>>(),
-            );
-            let number = seen.tree.number(couplet);
+            let question = seen.tree.number(couplet);
             (!empty.is_empty()).then(|| {
-                Finding::new(
-                    Code::NothingWritten,
-                    Place::Couplet(number),
-                    format!(
-                        "After {after} at question {number} nothing is written.{}",
-                        who_gets_lost(seen, &empty)
-                    ),
-                    "Write the name of a kind there, or the number of the next question.",
-                )
+                let after = empty.iter().map(|(_, answer)| *answer).collect();
+                let lost = who_gets_lost(seen, &empty);
+                let fact = OfTree::NothingWritten { question, after, lost };
+                Finding::of(Place::Couplet(question), fact)
             })
         })
         .collect()
@@ -131,19 +102,11 @@ fn loops(seen: &Seen<'_>) -> Vec<Finding> {
             }
         }
     }
-    let finding = |((couplet, answer), to): ((usize, Answer), usize)| {
-        let (from, to) = (seen.tree.number(couplet), seen.tree.number(to));
-        Finding::new(
-            Code::Loop,
-            Place::Couplet(from),
-            format!(
-                "Question {from}, {}, leads back to question {to}, so you go round in a \
-                 circle.{}",
-                word(answer),
-                who_gets_lost(seen, &[(couplet, answer)])
-            ),
-            "Put a name or a later number there.",
-        )
+    let finding = |(place, to): ((usize, Answer), usize)| {
+        let from = seen.step(place);
+        let lost = who_gets_lost(seen, &[place]);
+        let fact = OfTree::Loop { from, to: seen.tree.number(to), lost };
+        Finding::of(Place::Couplet(from.couplet), fact)
     };
     back.into_iter().map(finding).collect()
 }
@@ -205,21 +168,11 @@ fn unreachable(seen: &Seen<'_>, orphan: usize) -> Finding {
         }
     }
     below.retain(|taxon| taxon.0 < seen.matrix.taxa().len() && seen.named.nowhere(*taxon));
-    let lost = if below.is_empty() {
-        String::new()
-    } else {
-        let names = sentence::kinds(seen.matrix, below.iter().copied());
-        format!(
-            ", and so {names} never {} out",
-            crate::sentence::number(below.len(), "comes", "come")
-        )
+    let fact = OfTree::Unreachable {
+        question: number,
+        named_below: names::kinds(seen.matrix, below.iter().copied()),
     };
-    Finding::new(
-        Code::Unreachable,
-        Place::Couplet(number),
-        format!("No answer leads to question {number}{lost}."),
-        format!("Lead an answer to {number}, or take it out."),
-    )
+    Finding::of(Place::Couplet(number), fact)
 }
 
 fn ways_meet(seen: &Seen<'_>) -> Vec<Finding> {
@@ -227,23 +180,11 @@ fn ways_meet(seen: &Seen<'_>) -> Vec<Finding> {
         (0..seen.tree.to.len()).filter(|couplet| seen.tree.parents[*couplet].len() > 1);
     meeting
         .map(|couplet| {
-            let number = seen.tree.number(couplet);
-            let mut from: Vec<u32> = seen.tree.parents[couplet]
-                .iter()
-                .map(|parent| seen.tree.number(*parent))
-                .collect();
+            let question = seen.tree.number(couplet);
+            let parents = seen.tree.parents[couplet].iter();
+            let mut from: Vec<u32> = parents.map(|parent| seen.tree.number(*parent)).collect();
             from.sort_unstable();
-            let from: Vec<String> = from.iter().map(u32::to_string).collect();
-            Finding::new(
-                Code::WaysMeet,
-                Place::Couplet(number),
-                format!(
-                    "Several ways lead to question {number}: from questions {}.",
-                    sentence::all(&from)
-                ),
-                "That is allowed, and forgives a doubtful answer; if you did not mean it, \
-                 check the numbers.",
-            )
+            Finding::of(Place::Couplet(question), OfTree::WaysMeet { question, from })
         })
         .collect()
 }
@@ -251,13 +192,8 @@ fn ways_meet(seen: &Seen<'_>) -> Vec<Finding> {
 fn same_both_ways(seen: &Seen<'_>) -> Vec<Finding> {
     let same = (0..seen.tree.to.len()).filter(|couplet| seen.tree.same_both_ways(*couplet));
     same.map(|couplet| {
-        let at = seen.tree.number(couplet);
-        Finding::new(
-            Code::SameBothWays,
-            Place::Couplet(at),
-            format!("At question {at} both answers lead to the same place."),
-            "Take the question out, or change one of its numbers.",
-        )
+        let question = seen.tree.number(couplet);
+        Finding::of(Place::Couplet(question), OfTree::SameBothWays { question })
     })
     .collect()
 }

@@ -6,8 +6,6 @@ use spinney_model::{
     Answer, CharacterIx, Code, Finding, Holds, LeftTogether, Severity, Share, TaxonIx, Walk,
 };
 
-use crate::sentence::number;
-
 /// How much to say, and to whom.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Settings {
@@ -154,11 +152,5 @@ impl Report {
             }
             () => Holds::Unchecked,
         }
-    }
-
-    /// "7 of 9 questions checked against the table".
-    pub fn coverage(&self) -> String {
-        let questions = number(self.questions, "question", "questions");
-        format!("{} of {} {questions} checked against the table", self.checked, self.questions)
     }
 }

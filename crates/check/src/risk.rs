@@ -4,11 +4,11 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{CharacterIx, Code, Finding, Place, TaxonIx};
+use spinney_model::{CharacterIx, Finding, OfShape, Place, TaxonIx};
 
+use crate::names;
 use crate::question::Question;
 use crate::seen::{Seen, taxa};
-use crate::sentence::{called, kinds, number};
 use crate::separable::may_ask;
 use crate::tree::{ANSWERS, To};
 use crate::values::Taken;
@@ -31,30 +31,12 @@ fn touch(seen: &Seen<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, couplet, question, _) in seen.asked() {
         let Some((risky, otherwise)) = by_touch(seen, index, &question) else { continue };
-        let names = kinds(seen.matrix, risky.iter().copied());
-        let remedy = match otherwise {
-            Some(otherwise) => format!(
-                "Ask about {} first: nobody has to touch anything for it. The caution is printed \
-                 at this question.",
-                called(&seen.matrix.character(otherwise).name)
-            ),
-            None => {
-                "The caution is printed at this question. Let an adult hand round what may \
-                     hurt, or add a difference that people can see."
-                    .to_owned()
-            }
+        let fact = OfShape::TouchCaution {
+            question: couplet.number,
+            kinds: names::kinds(seen.matrix, risky),
+            otherwise: otherwise.map(|at| names::about(seen.matrix, at)),
         };
-        found.push(Finding::new(
-            Code::TouchCaution,
-            Place::Couplet(couplet.number),
-            format!(
-                "Question {} asks pupils to touch, and {names} {} still among what they may \
-                 hold.",
-                couplet.number,
-                number(risky.len(), "is", "are")
-            ),
-            remedy,
-        ));
+        found.push(Finding::of(Place::Couplet(couplet.number), fact));
     }
     found
 }
@@ -131,35 +113,18 @@ fn comb(seen: &Seen<'_>) -> Option<Finding> {
     if here > 0 && (run as u32) < even_steps(here) {
         return None;
     }
-    let at = seen.tree.number(couplet);
-    Some(Finding::new(
-        Code::Comb,
-        Place::Couplet(at),
-        format!(
-            "From question {at} on, {run} questions in a row each split off one end only, like \
-             the teeth of a comb."
-        ),
-        "Look for a question that makes two heaps of nearly the same size.",
-    ))
+    let question = seen.tree.number(couplet);
+    Some(Finding::of(Place::Couplet(question), OfShape::Comb { question, in_a_row: run }))
 }
 
 fn long_path(seen: &Seen<'_>) -> Option<Finding> {
     let longest = seen.tree.longest();
-    let ends = seen.matrix.taxa().len();
-    let even = even_steps(ends);
+    let kinds = seen.matrix.taxa().len();
+    let even = even_steps(kinds);
     if longest <= MOST_QUESTIONS && longest <= even + 2 {
         return None;
     }
-    Some(Finding::new(
-        Code::LongPath,
-        Place::Key,
-        format!(
-            "The longest path has {longest} questions. If every question made two heaps of the \
-             same size, {ends} {} about {even}.",
-            number(ends, "kind would take", "kinds would take")
-        ),
-        "Ask questions that make two heaps of nearly the same size, or make two keys.",
-    ))
+    Some(Finding::of(Place::Key, OfShape::LongPath { longest, kinds, even }))
 }
 
 /// The least longest path for so many kinds: the logarithm to base 2, rounded up.

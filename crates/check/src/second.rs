@@ -9,11 +9,10 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Answer, Code, Finding, Place, TaxonIx};
+use spinney_model::{Answer, Finding, OfEnds, Place, TaxonIx};
 
 use crate::seen::Seen;
-use crate::sentence::capital;
-use crate::tree::{ANSWERS, To, word};
+use crate::tree::{ANSWERS, To};
 use crate::values::{Has, Taken};
 
 /// An end at which a kind has a second place.
@@ -114,26 +113,9 @@ fn way_to(seen: &Seen<'_>, end: (usize, Answer)) -> Option<Vec<(usize, Answer)>>
 pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
     let open = seen.second.iter().filter(|place| !place.meant);
     open.map(|place| {
-        let name = &seen.matrix.taxon(place.taxon).name;
-        let (end, answer) = (seen.tree.number(place.end.0), word(place.end.1));
-        let (wrong, misread) = place.wrong[0];
-        let wrong = seen.tree.number(wrong);
-        let at = if (wrong, misread) == (end, place.end.1) {
-            format!("after {answer} at question {end}, which is the wrong answer for it")
-        } else {
-            format!(
-                "after {answer} at question {end}, where only a wrong {} at \
-                 question {wrong} leads",
-                word(misread)
-            )
-        };
-        Finding::new(
-            Code::SecondPlace,
-            Place::Couplet(end),
-            format!("{} has a second place {at}.", capital(name)),
-            "That is allowed, and forgives a doubtful answer; if you did not mean it, cross \
-             that name out.",
-        )
+        let kind = seen.matrix.taxon(place.taxon).name.clone();
+        let (end, wrong) = (seen.step(place.end), seen.step(place.wrong[0]));
+        Finding::of(Place::Couplet(end.couplet), OfEnds::SecondPlace { kind, end, wrong })
     })
     .collect()
 }

@@ -2,12 +2,12 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{CharacterIx, Couplet, Matrix, TaxonIx};
+use spinney_model::{Answer, CharacterIx, Couplet, Matrix, Step, TaxonIx};
 
 use crate::Settings;
+use crate::names;
 use crate::question::Question;
 use crate::second::SecondPlace;
-use crate::sentence;
 use crate::tree::Tree;
 use crate::values::Values;
 use crate::walks::{Named, Visit, Walked};
@@ -53,14 +53,14 @@ impl<'a> Seen<'a> {
         self.walked.unfinished.is_empty()
     }
 
-    /// What the character a question is about is called in a sentence.
+    /// What the character a question is about is called.
     pub(crate) fn about(&self, question: &Question) -> String {
-        sentence::called(&self.matrix.character(question.character).name)
+        names::about(self.matrix, question.character)
     }
 
-    /// What a question does: `asks for edge`.
-    pub(crate) fn asks(&self, question: &Question) -> String {
-        sentence::asks_for(&self.matrix.character(question.character).name)
+    /// An answer by the printed number of its couplet.
+    pub(crate) fn step(&self, (couplet, answer): (usize, Answer)) -> Step {
+        Step { couplet: self.tree.number(couplet), answer }
     }
 }
 

@@ -7,13 +7,15 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{CharacterIx, Code, Finding, Place, Scale, Severity, TaxonIx, Value};
+use spinney_model::{
+    CharacterIx, Finding, OfEnds, OfTable, Place, Scale, Severity, TaxonIx, Value,
+};
 
 use crate::candidate;
+use crate::names;
 use crate::pairs::Pairs;
 use crate::seen::Seen;
-use crate::sentence::{called, kinds};
-use crate::tree::{To, word};
+use crate::tree::To;
 use crate::values::{Has, Taken, Values};
 
 mod blocked;
@@ -28,30 +30,17 @@ pub(crate) fn of_table(values: &Values<'_>, pairs: &Pairs) -> Vec<Finding> {
         .map(|group| blocked::finding(values, pairs, group))
         .collect();
     if !all {
-        found.push(too_many(
-            "There are too many groups of kinds that nothing tells apart to list them all.",
-        ));
+        found.push(too_many(OfTable::TooManyGroups));
     }
     if pairs.capped {
-        found.push(too_many(
-            "There are too many kinds to compare each with each; only kinds with equal rows \
-             were looked for.",
-        ));
+        found.push(too_many(OfTable::TooManyKinds));
     }
     found
 }
 
 /// Something was too large to be looked at whole. That is no fault of the table.
-pub(crate) fn too_many(sentence: &str) -> Finding {
-    Finding {
-        severity: Severity::WorthALook,
-        ..Finding::new(
-            Code::TooLarge,
-            Place::Table,
-            sentence,
-            "Make a smaller table for one place and one group of kinds.",
-        )
-    }
+fn too_many(fact: OfTable) -> Finding {
+    Finding { severity: Severity::WorthALook, ..Finding::of(Place::Table, fact) }
 }
 
 /// Ends that name kinds which one more question would part, or which never get there.
@@ -62,7 +51,6 @@ pub(crate) fn of_key(seen: &Seen<'_>) -> Vec<Finding> {
         if seen.tree.to(couplet, answer) != To::End || end.taxa.len() < 2 {
             continue;
         }
-        let at = seen.tree.number(couplet);
         let named: BTreeSet<TaxonIx> = end.taxa.iter().copied().collect();
         let came: BTreeSet<TaxonIx> = there.iter().map(|(taxon, _)| *taxon).collect();
         let heap: Vec<(TaxonIx, &Taken)> = there
@@ -77,30 +65,15 @@ pub(crate) fn of_key(seen: &Seen<'_>) -> Vec<Finding> {
             .filter(|taxon| !came.contains(taxon))
             .copied()
             .collect();
-        let here = format!("after {} at question {at}", word(answer));
+        let end = seen.step((couplet, answer));
+        let place = Place::Couplet(end.couplet);
         if !elsewhere.is_empty() {
-            let names = kinds(seen.matrix, elsewhere.iter().copied());
-            found.push(Finding::new(
-                Code::CouldBeParted,
-                Place::Couplet(at),
-                format!(
-                    "The end {here} names {names} as well, but by the table that is never so."
-                ),
-                format!("Cross {names} out there."),
-            ));
+            let kinds = names::kinds(seen.matrix, elsewhere);
+            found.push(Finding::of(place, OfEnds::NamedTooOften { end, kinds }));
         } else if let Some(character) = question_for(seen.values, &heap, seen.left_out) {
-            let names = kinds(seen.matrix, heap.iter().map(|(taxon, _)| *taxon));
-            let about = called(&seen.matrix.character(character).name);
-            let differ = match about.starts_with('“') {
-                true => format!("{about} tells them apart"),
-                false => format!("they differ in {about}"),
-            };
-            found.push(Finding::new(
-                Code::CouldBeParted,
-                Place::Couplet(at),
-                format!("The end {here} names {names} together, but {differ}."),
-                format!("Ask about {about} there, if you want them apart."),
-            ));
+            let kinds = names::kinds(seen.matrix, heap.iter().map(|(taxon, _)| *taxon));
+            let about = names::about(seen.matrix, character);
+            found.push(Finding::of(place, OfEnds::CouldBeParted { end, kinds, about }));
         }
     }
     found

@@ -2,11 +2,11 @@
 //!
 //! Section 4 of `docs/KEY.md`: two people with rulers must give the same answer.
 
-use spinney_model::{Code, Finding, Place, Scale, TaxonIx, Value};
+use spinney_model::{Finding, OfAnswers, Place, RangeOf, Scale, TaxonIx, Value};
 
+use crate::names;
 use crate::question::Question;
 use crate::seen::{Seen, taxa};
-use crate::sentence::{self, amount, kinds, number};
 use crate::walks::Visit;
 
 /// Thresholds inside a range or too near to one.
@@ -33,8 +33,8 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
                 room >= 0 && room < i128::from(gap.thousandths())
             })
         }));
-        found.extend(finding(seen, couplet.number, &question, &inside, Code::ThresholdInside));
-        found.extend(finding(seen, couplet.number, &question, &near, Code::ThresholdNear));
+        found.extend(finding(seen, couplet.number, &question, &inside, true));
+        found.extend(finding(seen, couplet.number, &question, &near, false));
     }
     found
 }
@@ -51,52 +51,30 @@ fn finding(
     couplet: u32,
     question: &Question,
     taxa: &[TaxonIx],
-    code: Code,
+    inside: bool,
 ) -> Option<Finding> {
     let character = seen.matrix.character(question.character);
-    let at = amount(character, question.at()?);
-    if taxa.is_empty() {
+    let at = names::written(character, question.at()?);
+    let range = |taxon: &TaxonIx| {
+        let value = seen.values.value(*taxon, question.character);
+        names::range(seen.matrix, question.character, *taxon, value)
+    };
+    let ranges: Vec<RangeOf> = taxa.iter().filter_map(range).collect();
+    if ranges.is_empty() {
         return None;
     }
-    let ranges: Vec<String> = taxa
-        .iter()
-        .map(|&taxon| {
-            let name = &seen.matrix.taxon(taxon).name;
-            match seen.values.value(taxon, question.character) {
-                Value::Range { low, high } => {
-                    format!("{name} ({})", sentence::range(character, *low, *high))
-                }
-                _ => name.clone(),
-            }
-        })
-        .collect();
-    let (ranges, about) = (sentence::all(&ranges), &character.name);
-    let names = kinds(seen.matrix, taxa.iter().copied());
-    let (sentence, remedy) = if code == Code::ThresholdInside {
-        (
-            format!(
-                "Question {couplet} has its number, {at}, inside the {about} of {ranges}: \
-                 some answer yes and some no."
-            ),
-            format!(
-                "Choose a number outside the {} of {names}.",
-                number(taxa.len(), "range", "ranges")
-            ),
-        )
-    } else {
-        let Scale::Measure { gap, .. } = character.scale else { return None };
-        (
-            format!(
-                "Question {couplet} asks at {at}, which is nearer than {} to the {about} of \
-                 {ranges}: two people who measure may disagree.",
-                amount(character, gap.thousandths())
-            ),
-            sentence::with_margin(
-                character,
-                taxa.iter().map(|taxon| seen.values.value(*taxon, question.character)),
-                "Choose a number in the middle between the ranges, or ask about something else.",
-            ),
-        )
+    let (question, about) = (couplet, character.name.clone());
+    let fact = match (inside, &character.scale) {
+        (true, _) => OfAnswers::ThresholdInside { question, about, at, ranges },
+        (false, Scale::Measure { gap, .. }) => OfAnswers::ThresholdNear {
+            question,
+            about,
+            at,
+            margin: character.written(*gap),
+            smaller_may_do: names::smaller_margin_may_do(character, &ranges),
+            ranges,
+        },
+        (false, _) => return None,
     };
-    Some(Finding::new(code, Place::Couplet(couplet), sentence, remedy))
+    Some(Finding::of(Place::Couplet(couplet), fact))
 }

@@ -35,14 +35,6 @@ impl To {
 /// The two answers in the order of [`Tree::to`].
 pub(crate) const ANSWERS: [Answer; 2] = [Answer::Yes, Answer::No];
 
-/// The word of an answer, as in "question 4, no".
-pub(crate) fn word(answer: Answer) -> &'static str {
-    match answer {
-        Answer::Yes => "yes",
-        Answer::No => "no",
-    }
-}
-
 /// A key whose numbers have been looked up.
 pub(crate) struct Tree<'k> {
     /// The key itself.

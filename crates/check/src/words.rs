@@ -3,7 +3,9 @@
 //! Rules T1, T3, T4 and T10 to T13 of `docs/TRADE.md`. English only. Questions that the tool
 //! words itself ("Is the leaf stalk 22.5 mm or longer?") pass them all.
 
-use spinney_model::{Code, Couplet, Finding, Place, Scale, Unit, Wording, WrittenIn};
+use spinney_model::{
+    Couplet, Fact, Finding, OfWords, Place, Scale, TextOf, Unit, WhichText, Wording, WrittenIn,
+};
 
 use crate::contrast::is_number;
 use crate::phrase::{self, Words};
@@ -57,44 +59,27 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
 }
 
 impl Text<'_> {
-    fn finding(&self, code: Code, sentence: String, remedy: impl Into<String>) -> Finding {
-        Finding::new(code, Place::Couplet(self.couplet.number), sentence, remedy)
-    }
-
-    /// How the text is called in a sentence.
-    fn called(&self) -> String {
-        let number = self.couplet.number;
-        match (self.is_question, self.first) {
-            (true, _) => format!("Question {number}, “{}”,", self.text.trim()),
-            (false, true) => {
-                format!("The first lead of question {number}, “{}”,", self.text.trim())
-            }
-            (false, false) => {
-                format!("The second lead of question {number}, “{}”,", self.text.trim())
-            }
-        }
+    fn finding(&self, fact: OfWords) -> Finding {
+        let which = match (self.is_question, self.first) {
+            (true, _) => WhichText::Question,
+            (false, true) => WhichText::FirstLead,
+            (false, false) => WhichText::SecondLead,
+        };
+        let question = self.couplet.number;
+        let of = TextOf { question, which, text: self.text.trim().to_owned() };
+        Finding::of(Place::Couplet(question), Fact::Words(of, fact))
     }
 }
 
 /// A negative in a question or first lead. In a second lead it is usual: "not so".
 fn negative(text: &Text<'_>) -> Option<Finding> {
     let word = phrase::negative(&text.words).filter(|_| text.first)?;
-    Some(text.finding(
-        Code::Negative,
-        format!("{} has “{word}” in it; a “no” to that is hard to follow.", text.called()),
-        "Ask for what is there, and exchange the two answers.",
-    ))
+    Some(text.finding(OfWords::Negative { word: word.to_owned() }))
 }
 
 fn too_many_words(text: &Text<'_>) -> Option<Finding> {
-    let count = text.words.list.len();
-    (count > MOST_WORDS).then(|| {
-        text.finding(
-            Code::TooManyWords,
-            format!("{} has {count} words.", text.called()),
-            format!("Say it in {MOST_WORDS} words or fewer, or make two questions of it."),
-        )
-    })
+    let (words, most) = (text.words.list.len(), MOST_WORDS);
+    (words > most).then(|| text.finding(OfWords::TooManyWords { words, most }))
 }
 
 fn no_unit(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
@@ -110,12 +95,8 @@ fn no_unit(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
     if matches!(unit, Unit::Unstated | Unit::Ratio) || has_unit {
         return None;
     }
-    let number = number?;
-    Some(text.finding(
-        Code::NoUnit,
-        format!("{} says {number}, but not of what.", text.called()),
-        format!("Write the unit behind it: {number} {}.", character.sign()),
-    ))
+    let fact = OfWords::NoUnit { number: number?.clone(), sign: character.sign() };
+    Some(text.finding(fact))
 }
 
 /// Whether a couplet asks for a number.

@@ -50,7 +50,7 @@ const LIME: TaxonIx = TaxonIx(1);
 const BEECH: TaxonIx = TaxonIx(2);
 
 /// Nothing is found.
-const NOTHING: [(Code, &str); 0] = [];
+const NOTHING: [Fact; 0] = [];
 
 fn whole(number: i128) -> Share {
     Share::from_integer(number)
@@ -80,9 +80,23 @@ fn opinion(matrix: &Matrix, text: &str, claim: &Claim) -> Report {
     check(matrix, &key(matrix, text), Some(claim), &Settings::default())
 }
 
-/// The sentences of the findings, each with its code.
-fn said(report: &Report) -> Vec<(Code, &str)> {
-    report.findings.iter().map(|found| (found.code, found.sentence.as_str())).collect()
+/// What the findings say.
+fn said(report: &Report) -> Vec<Fact> {
+    report.findings.iter().map(|found| found.fact.clone()).collect()
+}
+
+/// What a key reaches of one goal, and what was claimed.
+fn better(goal: Goal, is: i128, said: i128) -> Fact {
+    OfClaim::BetterKey { best: Reaches::Goal(goal, whole(is)), said: whole(said) }.into()
+}
+
+/// A question for one state.
+fn asked_for(about: &str, state: &str) -> WhatIsAsked {
+    WhatIsAsked::Of { about: about.to_owned(), form: Form::States(vec![state.to_owned()]) }
+}
+
+fn pair(one: &str, other: &str) -> [String; 2] {
+    [one, other].map(str::to_owned)
 }
 
 fn states(character: CharacterIx, state: usize) -> Ask {
@@ -137,40 +151,43 @@ fn nobody_is_sent_to_touch_what_may_hurt_but_where_that_was_wished() {
     taxa[HAZEL.0].caution = Some("It makes people sneeze.".to_owned());
     characters[EDGE.0].by_touch = true;
     let matrix = spinney_fixtures::drawn::remade(&matrix, taxa, characters);
-    let touches = "Question 1 is answered by touch while hazel may be in the hand, but lobes can \
-                   be asked about there.";
-    let unsaid = "Question 1 sends people to touch what may hurt, and that is not said.";
+    let touches: Fact = OfWishes::SentToTouch {
+        question: 1,
+        kinds: vec!["hazel".to_owned()],
+        otherwise: "lobes".to_owned(),
+    }
+    .into();
     let said_of = |claim: &Claim, text: &str| {
         let report = opinion(&matrix, text, claim);
         let broken = report.findings.iter().filter(|found| found.code == Code::WishBroken);
-        broken.map(|found| found.sentence.clone()).collect::<Vec<String>>()
+        broken.map(|found| found.fact.clone()).collect::<Vec<Fact>>()
     };
     let usual = Claim { touching: vec![1], ..claim(8, Wishes::default()) };
     assert_eq!(said_of(&usual, BY_EDGE), [touches]);
     let allowed = Wishes { allow_touch: true, ..Wishes::default() };
     let allowing = |touching| Claim { touching, ..claim(8, allowed.clone()) };
-    assert_eq!(said_of(&allowing(vec![1]), BY_EDGE), NO_ONE);
-    assert_eq!(said_of(&allowing(vec![]), BY_EDGE), [unsaid]);
+    assert_eq!(said_of(&allowing(vec![1]), BY_EDGE), NOTHING);
+    assert_eq!(
+        said_of(&allowing(vec![]), BY_EDGE),
+        [OfWishes::TouchNotSaid { question: 1 }.into()]
+    );
     let wanted = Wishes { kept: kept(states(EDGE, 0), None, None), ..Wishes::default() };
     let kept = Claim { touching: vec![1], ..claim(8, wanted) };
-    assert_eq!(said_of(&kept, BY_EDGE), NO_ONE);
+    assert_eq!(said_of(&kept, BY_EDGE), NOTHING);
     // The edge was to come first, but it is barred there.
     let first = Wishes { order: vec![EDGE], ..Wishes::default() };
     let lobes_first = Claim { touching: vec![], ..claim(8, first) };
-    let said: Vec<String> = said_of(&lobes_first, BY_LOBES);
-    assert!(said.iter().all(|says| !says.contains("was to come first")), "{said:?}");
+    let said = said_of(&lobes_first, BY_LOBES);
+    let out_of_order = |fact: &Fact| matches!(fact, Fact::Wishes(OfWishes::OutOfOrder { .. }));
+    assert!(!said.iter().any(out_of_order), "{said:?}");
 }
-
-const NO_ONE: [&str; 0] = [];
 
 #[test]
 fn a_key_that_is_not_the_best_is_not_proved_by_saying_so() {
     let matrix = matrix(TWIGS);
     // 4 finds with 2 steps for the ruler and 1 for the edge.
     let report = opinion(&matrix, BY_STALK, &claim(12, Wishes::default()));
-    let better = "The key is said to be the best under its wishes, but there is a better one: \
-                  its effort is 8, not 12.";
-    assert_eq!(said(&report), [(Code::BoundWrong, better)]);
+    assert_eq!(said(&report), [better(Goal::LeastEffort, 8, 12)]);
     assert!(matches!(report.proof, Proof::Contradicted(Road::EveryKey { .. })));
     // Under these wishes nothing is better.
     let wishes = Wishes { order: vec![STALK], ..Wishes::default() };
@@ -182,8 +199,8 @@ fn a_key_that_is_not_the_best_is_not_proved_by_saying_so() {
         |bound| Claim { lower_bound: whole(bound), stopped, ..claim(12, Wishes::default()) };
     assert_eq!(said(&opinion(&matrix, BY_STALK, &bound(8))), NOTHING);
     let report = opinion(&matrix, BY_STALK, &bound(9));
-    let higher = "No key is said to take less effort than 9, but one takes 8.";
-    assert_eq!(said(&report), [(Code::BoundWrong, higher)]);
+    let higher = OfClaim::BoundAboveSome { bound: whole(9), least: whole(8) };
+    assert_eq!(said(&report), [higher.into()]);
 }
 
 #[test]
@@ -191,9 +208,8 @@ fn an_early_wish_that_could_be_over_earlier_is_found() {
     let matrix = matrix(TWIGS);
     let wishes = Wishes { early: vec![Early::Part(HAZEL, BEECH)], ..Wishes::default() };
     let report = opinion(&matrix, BY_LOBES, &claim(8, wishes.clone()));
-    let earlier = "The key is said to be the best under its wishes, but there is a better one: \
-                   hazel and beech are apart within 1 question, not 2.";
-    assert_eq!(said(&report), [(Code::BoundWrong, earlier)]);
+    let best = Reaches::Apart(pair("hazel", "beech"), 1);
+    assert_eq!(said(&report), [OfClaim::BetterKey { best, said: whole(2) }.into()]);
     let right = Claim { within: vec![1], ..claim(8, wishes) };
     assert_eq!(said(&opinion(&matrix, BY_EDGE, &right)), NOTHING);
 }
@@ -204,9 +220,9 @@ fn a_key_that_leaves_kinds_together_reaches_nothing() {
     let text = "1. Is the edge toothed? [edge = toothed] -> hazel or lime / beech or maple";
     let one = Claim { mean_questions: whole(1), longest: 1, ..claim(4, Wishes::default()) };
     let report = opinion(&matrix, text, &one);
-    let none = "No whole key reaches what is claimed of this one. At best, its effort is 8, not \
-                4. See whether an end names kinds that could be told apart.";
-    assert!(said(&report).contains(&(Code::BoundWrong, none)), "{:#?}", said(&report));
+    let best = Reaches::Goal(Goal::LeastEffort, whole(8));
+    let none = OfClaim::NoKeyReaches { best, said: whole(4) }.into();
+    assert!(said(&report).contains(&none), "{:#?}", said(&report));
     let parted = |finding: &&Finding| finding.code == Code::CouldBeParted;
     assert_eq!(report.findings.iter().filter(parted).count(), 2);
     // What must not be asked about does not part them.
@@ -224,47 +240,70 @@ fn every_broken_wish_is_named() {
     matrix = spinney_fixtures::drawn::remade(&matrix, matrix.taxa().to_vec(), characters);
     let none = Wishes::default;
     let wish = |early| Wishes { early: vec![early], ..none() };
-    for (wishes, sentence) in [
-        (
-            Wishes { never: [EDGE].into(), ..none() },
-            "Question 1 asks about edge, which was never to be asked about.",
-        ),
+    let first = |wanted, question, asks| OfWishes::KeptOther {
+        after: None,
+        wanted,
+        question,
+        asks: Some(asks),
+    };
+    let not_asked = |question, about: &str, why| OfWishes::NotToBeAsked {
+        question,
+        about: about.to_owned(),
+        why,
+    };
+    for (wishes, fact) in [
+        (Wishes { never: [EDGE].into(), ..none() }, not_asked(1, "edge", WhyLeftOut::Never)),
         (
             Wishes { hand: Some(SeenOn::Rubbing), ..none() },
-            "Question 1 asks about edge, which cannot be seen on what is in the hand (rubbing).",
+            not_asked(1, "edge", WhyLeftOut::InTheHand(SeenOn::Rubbing)),
         ),
         (
             Wishes { season: Some(Season::Winter), ..none() },
-            "Question 2 asks about lobes, which cannot be seen in winter.",
+            not_asked(2, "lobes", WhyLeftOut::InSeason(Season::Winter)),
         ),
         (
             Wishes { order: vec![LOBES, EDGE], ..none() },
-            "Question 1 asks about edge, but lobes was to come first and can be asked there.",
+            OfWishes::OutOfOrder {
+                question: 1,
+                about: "edge".to_owned(),
+                first: "lobes".to_owned(),
+            },
         ),
         (
             Wishes { kept: kept(states(LOBES, 0), None, None), ..none() },
-            "The first question was to be about lobes (lobed), but question 1 is about edge \
-             (toothed).",
+            first(asked_for("lobes", "lobed"), 1, asked_for("edge", "toothed")),
         ),
         (
             Wishes { kept: kept(states(EDGE, 0), None, Some(states(EDGE, 1))), ..none() },
-            "The question after no at 1 was to be about edge (smooth), but question 3 is about \
-             lobes (lobed).",
+            OfWishes::KeptOther {
+                after: Some(Step { couplet: 1, answer: Answer::No }),
+                wanted: asked_for("edge", "smooth"),
+                question: 3,
+                asks: Some(asked_for("lobes", "lobed")),
+            },
         ),
         (
             wish(Early::Part(LIME, HAZEL)),
-            "Lime and hazel were to be apart within 1 question, but it takes 2, up to question 2.",
+            OfWishes::Late {
+                wish: EarlyOf::Apart(pair("lime", "hazel")),
+                within: 1,
+                takes: 2,
+                up_to: Some(2),
+            },
         ),
         (
             wish(Early::Leave(BEECH)),
-            "Beech was to be out within 1 question, but it takes 2, up to question 3.",
+            OfWishes::Late {
+                wish: EarlyOf::Out("beech".to_owned()),
+                within: 1,
+                takes: 2,
+                up_to: Some(3),
+            },
         ),
     ] {
         let within = vec![1; wishes.early.len()];
         let report = opinion(&matrix, BY_EDGE, &Claim { within, ..claim(8, wishes.clone()) });
-        let broken: Vec<&str> =
-            said(&report).iter().filter(|f| f.0 == Code::WishBroken).map(|f| f.1).collect();
-        assert!(broken.contains(&sentence), "{wishes:?}: {:#?}", said(&report));
+        assert!(said(&report).contains(&fact.into()), "{wishes:?}: {:#?}", said(&report));
         assert!(report.says_mend_this());
         assert!(!matches!(report.proof, Proof::Confirmed(_)), "{wishes:?}");
     }
@@ -277,9 +316,11 @@ fn a_question_to_keep_where_the_key_has_ended_is_missed() {
     Kept::add(&mut chain, states(EDGE, 0), Some((1, true)));
     let wishes = Wishes { kept: chain, ..Wishes::default() };
     let report = opinion(&matrix, BY_EDGE, &claim(8, wishes));
-    let missed = "The question after yes at 2 was to be about edge (toothed), but nothing is \
-                  asked there.";
-    assert_eq!(said(&report), [(Code::WishBroken, missed)]);
+    let missed = OfWishes::KeptNotAsked {
+        after: Some(Step { couplet: 2, answer: Answer::Yes }),
+        wanted: asked_for("edge", "toothed"),
+    };
+    assert_eq!(said(&report), [missed.into()]);
 }
 
 /// A table whose characters are read right more or less often, and whose words must be taught.
@@ -313,29 +354,24 @@ fn every_aim_is_counted_again() {
     let report = opinion(&matrix, BY_EDGE, &all);
     assert_eq!(said(&report), NOTHING);
     assert!(matches!(report.proof, Proof::Confirmed(_)));
-    for (at, sentence) in [
-        (0, "its effort is 8, not 9"),
-        (1, "the longest path has 2 questions, not 3"),
-        (2, "millionths), not 1567752"),
-        (3, "the most on any one question is 2 new words, not 3"),
-        (4, "the whole key uses 4 different words, not 5"),
-        (5, "a ruler is taken up 0 times over all finds, not 1"),
-    ] {
+    for (at, is) in [8, 2, misread, 2, 4, 0].into_iter().enumerate() {
         let mut wrong = right.clone();
         wrong[at].value += whole(1);
         let report = opinion(&matrix, BY_EDGE, &Claim { reached: wrong, ..all.clone() });
-        let goal = said(&report).into_iter().find(|(code, _)| *code == Code::GoalWrong);
-        let (_, says) = goal.unwrap_or_else(|| panic!("{sentence}: {:#?}", said(&report)));
-        assert!(says.contains(sentence), "{says}");
+        let differs = Differs { is: whole(is), said: whole(is + 1) };
+        let fact = OfClaim::GoalWrong(vec![GoalWrong::Reaches(Goal::ALL[at], differs)]).into();
+        assert!(said(&report).contains(&fact), "{fact:?}: {:#?}", said(&report));
     }
     let mut wrong = right.clone();
     wrong[3].then = Some(whole(17));
     let report = opinion(&matrix, BY_EDGE, &Claim { reached: wrong, ..all.clone() });
-    assert!(codes(&report.findings).contains(&Code::GoalWrong));
+    let differs = Differs { is: whole(16), said: whole(17) };
+    let fact = OfClaim::GoalWrong(vec![GoalWrong::NewWords(differs)]).into();
+    assert!(said(&report).contains(&fact), "{:#?}", said(&report));
     let silent = Claim { reached: right[..5].to_vec(), ..all };
     let report = opinion(&matrix, BY_EDGE, &silent);
-    let says = "What is claimed of the aims of this key is not so: nothing is said of as little measuring as possible.";
-    assert_eq!(said(&report), [(Code::GoalWrong, says)]);
+    let fact = OfClaim::GoalWrong(vec![GoalWrong::NothingSaid(Goal::FewestRulers)]);
+    assert_eq!(said(&report), [fact.into()]);
 }
 
 /// The key that asks with a ruler is not best where nobody shall need one.
@@ -349,9 +385,7 @@ fn an_aim_that_could_be_reached_better_is_found() {
         ..claim(12, wishes)
     };
     let report = opinion(&matrix, BY_STALK, &claim);
-    let better = "The key is said to be the best under its wishes, but there is a better one: a \
-                  ruler is taken up 0 times over all finds, not 4.";
-    assert_eq!(said(&report), [(Code::BoundWrong, better)]);
+    assert_eq!(said(&report), [better(Goal::FewestRulers, 0, 4)]);
 }
 
 /// A form that is nowhere in the key is missed whatever is claimed.
@@ -395,23 +429,27 @@ fn a_proof_written_by_hand_is_followed() {
     // More lines that are true do no harm.
     let report = with(vec![line(&[HAZEL, LIME], 2), line(&all, 8), line(&[LIME], 0)]);
     assert_eq!(report.proof, Proof::Confirmed(Road::Certificate { lines: 3 }));
+    let shows = |least| ProofFault::ShowsLess {
+        claimed: Reaches::Goal(Goal::LeastEffort, whole(8)),
+        least: whole(least),
+    };
+    let too_much = |kinds: &[&str], about: &str| ProofFault::SaysTooMuch {
+        kinds: kinds.iter().map(|kind| (*kind).to_owned()).collect(),
+        about: about.to_owned(),
+    };
     for (lines, why) in [
-        (vec![], "8 is claimed, but it only shows that no key comes below 0"),
-        (vec![line(&all, 7)], "8 is claimed, but it only shows that no key comes below 7"),
-        (vec![line(&all, 9)], "it says too much of what it takes to separate"),
+        (vec![], shows(0)),
+        (vec![line(&all, 7)], shows(7)),
+        (vec![line(&all, 9)], too_much(&["hazel", "lime", "beech", "maple"], "edge")),
+        (vec![line(&[HAZEL, LIME], 3), line(&all, 8)], too_much(&["hazel", "lime"], "lobes")),
         (
-            vec![line(&[HAZEL, LIME], 3), line(&all, 8)],
-            "separate hazel and lime, as can be seen",
+            vec![line(&[LIME], 1), line(&all, 8)],
+            ProofFault::CannotSeparate { kinds: vec!["lime".to_owned()] },
         ),
-        (vec![line(&[LIME], 1), line(&all, 8)], "but no question can do that"),
-        (vec![line(&[TaxonIx(9)], 1), line(&all, 8)], "do not fit the table"),
+        (vec![line(&[TaxonIx(9)], 1), line(&all, 8)], ProofFault::DoesNotFit),
     ] {
         let report = with(lines);
-        let [(Code::BoundWrong, says)] = said(&report)[..] else {
-            panic!("{why}: {report:#?}")
-        };
-        let begins = "The proof that this key is the best does not hold: ";
-        assert!(says.starts_with(begins) && says.contains(why), "{says}");
+        assert_eq!(said(&report), [OfClaim::ProofFails(why).into()]);
         assert!(matches!(report.proof, Proof::Contradicted(Road::Certificate { .. })));
     }
 }
@@ -438,7 +476,7 @@ fn remains_that_the_table_does_not_have_are_refused() {
         let certificate = Some(Certificate { whole: 2, remains, lines });
         let claim = Claim { certificate, ..claim(5, Wishes::default()) };
         let report = opinion(&matrix, text, &claim);
-        report.findings.iter().any(|found| found.sentence.contains("do not fit the table"))
+        said(&report).contains(&OfClaim::ProofFails(ProofFault::DoesNotFit).into())
     };
     assert!(!with(&[0], 0), "half of hazel, and lime: 3 finds in 2 parts, and one question");
     for (states, place) in

@@ -1,7 +1,7 @@
 //! Keys whose ways meet and keys whose numbers repeat: what is said where two things are one.
 
 use spinney_check::{Settings, check};
-use spinney_model::{Code, Finding};
+use spinney_model::{Answer, Astray, Code, Fact, Finding, NameAtEnd, OfEnds, OfTree, Step};
 
 #[path = "drawn/good_key.rs"]
 mod drawn;
@@ -34,10 +34,16 @@ fn forms_that_met_after_they_went_astray_come_out_where_they_come_out() {
     let wrong: Vec<&Finding> = found.iter().filter(|f| f.code == Code::WrongPlace).collect();
     assert_eq!(wrong.len(), 2, "{found:#?}");
     for (at, finding) in [2, 3].into_iter().zip(wrong) {
-        assert_eq!(
-            finding.sentence,
-            format!("By the table, at question {at} holly answers no and comes out at hazel.")
-        );
+        let astray = Astray {
+            kind: "holly".to_owned(),
+            answer: Answer::No,
+            reads: vec![vec![NameAtEnd::Kind("hazel".to_owned())]],
+        };
+        let Fact::Ends(OfEnds::WrongPlace { question, astray: found, .. }) = &finding.fact
+        else {
+            panic!("{finding:?}");
+        };
+        assert_eq!((*question, found.as_slice()), (at, &[astray][..]));
     }
 }
 
@@ -55,10 +61,9 @@ fn a_loop_behind_the_second_bearer_of_a_number_is_found() {
     assert_eq!(with("holly / 3"), []);
     let found = with("holly / 1");
     assert_eq!(codes(&found), [Code::Loop]);
-    assert_eq!(
-        found[0].sentence,
-        "Question 2, no, leads back to question 1, so you go round in a circle."
-    );
+    let from = Step { couplet: 2, answer: Answer::No };
+    let fact = OfTree::Loop { from, to: 1, lost: Vec::new() };
+    assert_eq!(found[0].fact, fact.into());
     // A loop that does not need the second bearer is said once.
     assert_eq!(with("2 / 2").len(), 2, "both answers lead back to where they stand");
 }

@@ -1,7 +1,10 @@
 //! Keys as people draw them: several faults at once give one finding each, and no more.
 
 use spinney_check::{Report, Settings, check};
-use spinney_model::{Code, Finding, Place, Severity};
+use spinney_model::{
+    Answer, Code, Fact, Finding, Form, FormAstray, NameAtEnd, OfAnswers, OfEnds, OfTree, Place,
+    Quantity, Severity, Step, Written,
+};
 
 #[path = "drawn/good_key.rs"]
 mod drawn;
@@ -77,39 +80,77 @@ fn a_key_with_eight_faults_gives_eight_findings_and_some_praise() {
         report.findings
     );
     assert!(report.broken_as_a_tree() && !report.works());
-    assert_eq!(report.coverage(), "9 of 10 questions checked against the table");
+    assert_eq!((report.checked, report.questions), (9, 10));
 }
 
 #[test]
-fn the_sentences_name_the_kinds_and_where_they_end() {
+fn the_findings_name_the_kinds_and_where_they_end() {
     let report = opinion();
-    let sentence = |code: Code, place: &str| {
+    let fact = |code: Code, place: &str| {
         let found =
             report.findings.iter().find(|f| f.code == code && f.place.to_string() == place);
-        found.unwrap().sentence.clone()
+        found.unwrap().fact.clone()
     };
+    let reads = |name: &str| vec![vec![NameAtEnd::Kind(name.to_owned())]];
+    let [rose, bramble, ivy, maple, holly] =
+        ["dog rose", "bramble", "ivy", "field maple", "holly"].map(str::to_owned);
     assert_eq!(
-        sentence(Code::NumberMissing, "question 10"),
-        "Question 10, no, leads to 9, but there is no question 9. Holly gets lost there."
+        fact(Code::NumberMissing, "question 10"),
+        OfTree::NumberMissing {
+            to: 9,
+            from: vec![Step { couplet: 10, answer: Answer::No }],
+            lost: vec![holly],
+            perhaps: None,
+        }
+        .into()
+    );
+    let five = Written { quantity: Quantity::from_whole(5), written_in: None };
+    assert_eq!(
+        fact(Code::VariesUsedAsFixed, "question 2"),
+        OfEnds::VariesUsedAsFixed {
+            question: 2,
+            about: "leaflets".to_owned(),
+            answer: Answer::Yes,
+            forms: vec![FormAstray {
+                kind: bramble,
+                form: Form::AtLeast(five),
+                reads: reads(&rose),
+            }],
+        }
+        .into()
     );
     assert_eq!(
-        sentence(Code::VariesUsedAsFixed, "question 2"),
-        "Question 2 takes leaflets to be always the same: bramble varies, and where it has \
-         5 or more it comes out at dog rose."
+        fact(Code::VariesUsedAsFixed, "question 3"),
+        OfEnds::VariesUsedAsFixed {
+            question: 3,
+            about: "lobes".to_owned(),
+            answer: Answer::No,
+            forms: vec![FormAstray {
+                kind: ivy,
+                form: Form::States(vec!["entire".to_owned()]),
+                reads: reads("dogwood"),
+            }],
+        }
+        .into()
     );
     assert_eq!(
-        sentence(Code::VariesUsedAsFixed, "question 3"),
-        "Question 3 takes lobes to be always the same: ivy varies, and where it is entire \
-         it comes out at dogwood."
+        fact(Code::NeverComesOut, "rowan"),
+        OfEnds::NeverComesOut {
+            kind: "rowan".to_owned(),
+            reads: reads(&rose),
+            all_linked: true,
+        }
+        .into()
     );
     assert_eq!(
-        sentence(Code::NeverComesOut, "rowan"),
-        "Rowan never comes out of this key: whoever holds it reads dog rose."
-    );
-    assert_eq!(
-        sentence(Code::NobodyRecorded, "question 4"),
-        "Question 4 asks for edge, and nobody has looked at that on field maple. Field \
-         maple is lost if the answer is yes."
+        fact(Code::NobodyRecorded, "question 4"),
+        OfAnswers::NobodyRecorded {
+            question: 4,
+            about: "edge".to_owned(),
+            kinds: vec![maple.clone()],
+            lost: vec![(maple, Answer::Yes)],
+        }
+        .into()
     );
 }
 
@@ -128,9 +169,13 @@ fn an_unlinked_question_takes_no_blame_and_gives_no_certainty() {
     // But where the other answer would bring ivy home, nobody knows.
     let text = HEDGE_KEY.replace("[lobes = lobed]", "[]").replace("maple / ivy", "ivy / maple");
     let report = check(&matrix, &key(&matrix, &text), None, &Settings::default());
-    let wrong = &report.findings[0].sentence;
     assert_eq!(codes(&report.findings), [Code::WrongPlace]);
-    assert!(wrong.contains("maple answers yes") && !wrong.contains("ivy answers"), "{wrong}");
+    let Fact::Ends(OfEnds::WrongPlace { astray, .. }) = &report.findings[0].fact else {
+        panic!("{:?}", report.findings);
+    };
+    let astray: Vec<(&str, Answer)> =
+        astray.iter().map(|one| (one.kind.as_str(), one.answer)).collect();
+    assert_eq!(astray, [("maple", Answer::Yes)]);
 }
 
 #[test]

@@ -1,9 +1,11 @@
-//! What findings say, word for word where it matters: numbers, singulars, reasons, remedies.
+//! What findings hold where it matters: who, how much, why, and what can be done. How `voice`
+//! says it is tested there.
 
 use spinney_check::{Settings, check, table};
 use spinney_model::{
-    Character, Code, Finding, Matrix, Place, Quantity, Scale, Scene, Taxon, UNITS, Unit, Value,
-    WrittenIn,
+    Answer, CellOf, CellsOf, Character, Code, Fact, Finding, InTheWay, Matrix, NameAtEnd,
+    OfAnswers, OfEnds, OfShape, OfTable, OfTree, Place, Quantity, RangeOf, Scale, Scene, Step,
+    Taxon, UNITS, Unit, Value, Written, WrittenIn,
 };
 
 #[path = "drawn/good_key.rs"]
@@ -15,51 +17,85 @@ fn of_table(text: &str) -> Vec<Finding> {
     table(&matrix(text), &Settings::default())
 }
 
-fn only(found: &[Finding], code: Code) -> (&str, &str) {
+fn only(found: &[Finding], code: Code) -> Fact {
     let mut with = found.iter().filter(|finding| finding.code == code);
     let finding = with.next().unwrap_or_else(|| panic!("{code:?} in {found:#?}"));
     assert!(with.next().is_none(), "{found:#?}");
-    (&finding.sentence, &finding.remedy)
+    finding.fact.clone()
+}
+
+fn named(kinds: &[&str]) -> Vec<String> {
+    kinds.iter().map(|kind| (*kind).to_owned()).collect()
+}
+
+/// What was measured, in thousandths of a millimetre.
+fn measured(kind: &str, low: i64, high: i64, written_in: WrittenIn) -> RangeOf {
+    let figure = |thousandths| {
+        let quantity = Quantity::from_thousandths(thousandths);
+        Written { quantity, written_in: Some(written_in) }
+    };
+    RangeOf { kind: kind.to_owned(), low: figure(low), high: figure(high) }
 }
 
 #[test]
-fn a_range_of_one_number_is_that_number() {
+fn a_narrow_pair_holds_what_was_measured() {
     let found = of_table("stalk: mm gap 3\nhazel | 30-35\nlime | 40-40");
+    let mm = WrittenIn::Millimetres;
+    let margin = Written { quantity: Quantity::from_whole(3), written_in: Some(mm) };
     assert_eq!(
-        only(&found, Code::GapTooNarrow).0,
-        "Only stalk could tell hazel from lime (hazel 30 to 35 mm, lime 40 mm), but the \
-         difference is less than twice the safety margin of 3 mm. So they are left together."
+        only(&found, Code::GapTooNarrow),
+        OfTable::GapTooNarrow {
+            ranges: [
+                measured("hazel", 30_000, 35_000, mm),
+                measured("lime", 40_000, 40_000, mm)
+            ],
+            about: "stalk".to_owned(),
+            margin,
+            smaller_may_do: false,
+            open: Vec::new(),
+        }
+        .into()
     );
     let matrix = matrix("stalk: mm gap 3\nhazel | 35-35\nlime | 50-60");
     let key = key(&matrix, "1. Is the stalk 37 mm or longer? [stalk >= 37] -> lime / hazel");
-    let found = check(&matrix, &key, None, &Settings::default()).findings;
-    let near = only(&found, Code::ThresholdNear).0;
-    assert!(near.contains("the stalk of hazel (35 mm): two people"), "{near}");
+    let report = check(&matrix, &key, None, &Settings::default());
     assert_eq!(
-        check(&matrix, &key, None, &Settings::default()).coverage(),
-        "1 of 1 question checked against the table"
+        only(&report.findings, Code::ThresholdNear),
+        OfAnswers::ThresholdNear {
+            question: 1,
+            about: "stalk".to_owned(),
+            at: Written { quantity: Quantity::from_whole(37), written_in: Some(mm) },
+            ranges: vec![measured("hazel", 35_000, 35_000, mm)],
+            margin,
+            smaller_may_do: false,
+        }
+        .into()
     );
+    assert_eq!((report.checked, report.questions), (1, 1));
 }
 
 #[test]
 fn where_lengths_are_small_beside_the_margin_its_setting_is_named() {
-    let says = "Or make the safety margin of stalk smaller, if you measure that closely: at the \
-                column on the screens, or with --gap 2 at the terminal.";
     for (table, named) in [
         ("stalk: mm gap 5\nhazel | 6-9\nlime | 12-15", true),
         ("stalk: mm gap 5\nhazel | 106-109\nlime | 112-115", false),
         // Nobody measures more closely than that.
         ("stalk: mm gap 2\nhazel | 6-9\nlime | 12-15", false),
     ] {
-        let found = of_table(table);
-        let narrow = found.iter().find(|finding| finding.code == Code::GapTooNarrow);
-        let remedy = narrow.map(|finding| finding.remedy.contains(says));
-        assert_eq!(remedy.unwrap_or(false), named, "{table}: {found:#?}");
+        let fact = only(&of_table(table), Code::GapTooNarrow);
+        let Fact::Table(OfTable::GapTooNarrow { smaller_may_do, .. }) = fact else {
+            panic!("{table}: {fact:?}");
+        };
+        assert_eq!(smaller_may_do, named, "{table}");
     }
     let matrix = matrix("stalk: mm gap 5\nhazel | 6-9\nlime | 12-15");
     let key = key(&matrix, "1. Is the stalk 11 mm or longer? [stalk >= 11] -> lime / hazel");
     let found = check(&matrix, &key, None, &Settings::default()).findings;
-    assert!(only(&found, Code::ThresholdNear).1.contains(says), "{found:#?}");
+    let near = only(&found, Code::ThresholdNear);
+    assert!(
+        matches!(near, Fact::Answers(OfAnswers::ThresholdNear { smaller_may_do: true, .. })),
+        "{near:?}"
+    );
 }
 
 #[test]
@@ -77,26 +113,32 @@ fn of_many_pairs_that_only_the_gap_keeps_together_the_closest_are_named() {
     assert_eq!(pairs[0].place.to_string(), "kind 0, kind 1");
     assert!(pairs.iter().all(|finding| matches!(finding.place, Place::Taxa(_))));
     assert_eq!(rest[0].place, Place::Table);
-    assert_eq!(
-        rest[0].sentence,
-        "And 276 more pairs of kinds differ only in a measure, by less than twice its safety \
-         margin, and are left together."
-    );
+    assert_eq!(rest[0].fact, OfTable::MoreTooNarrow { pairs: 276 }.into());
     let found = of_table(&format!("stalk: mm gap 3\n{}", rows[..8].join("\n")));
-    assert!(found.last().unwrap().sentence.starts_with("And 4 more pairs of kinds differ"));
+    assert_eq!(found.last().unwrap().fact, OfTable::MoreTooNarrow { pairs: 4 }.into());
 }
 
 #[test]
 fn a_question_that_a_third_kind_blocks_is_not_denied() {
+    let stalk = |separates: Option<[&str; 2]>| InTheWay {
+        about: "stalk".to_owned(),
+        separates: separates.map(|kinds| kinds.map(str::to_owned)),
+        without: Vec::new(),
+        perhaps: Vec::new(),
+        between: Vec::new(),
+    };
     let across = of_table("stalk: mm gap 3\nelm | 2-5\nhazel | 4-32\nlime | 30-40");
     assert_eq!(
         only(&across, Code::NotSeparable),
-        (
-            "Elm, hazel and lime are left together, because stalk, which tells elm and lime \
-             apart, cannot be asked of hazel, whose range is in between.",
-            "Add a column with something that can be asked of all of them, or leave them \
-             together."
-        )
+        OfTable::Blocked {
+            kinds: named(&["elm", "hazel", "lime"]),
+            because: vec![InTheWay {
+                between: named(&["hazel"]),
+                ..stalk(Some(["elm", "lime"]))
+            }],
+            fill_in: None,
+        }
+        .into()
     );
     let lacks = of_table(
         "form: feather, whole\nstalk: mm gap 3; if form whole
@@ -106,10 +148,17 @@ fn a_question_that_a_third_kind_blocks_is_not_denied() {
          lime  | whole            | 30-45",
     );
     assert_eq!(
-        only(&lacks, Code::NotSeparable).0,
-        "Hazel, holly, ivy and lime are left together, because stalk, which tells hazel and \
-         lime apart, cannot be asked of ivy, which has none, and of holly, which may have \
-         none."
+        only(&lacks, Code::NotSeparable),
+        OfTable::Blocked {
+            kinds: named(&["hazel", "holly", "ivy", "lime"]),
+            because: vec![InTheWay {
+                without: named(&["ivy"]),
+                perhaps: named(&["holly"]),
+                ..stalk(Some(["hazel", "lime"]))
+            }],
+            fill_in: None,
+        }
+        .into()
     );
     // Nobody knows the form of holly: that can be looked up.
     let unknown = of_table(
@@ -118,17 +167,20 @@ fn a_question_that_a_third_kind_blocks_is_not_denied() {
     );
     assert_eq!(
         only(&unknown, Code::NotSeparable),
-        (
-            "Hazel, holly and lime are left together, because stalk, which tells hazel and \
-             lime apart, cannot be asked of holly, which may have none.",
-            "Fill in form of holly, or add a column with something that can be asked of all \
-             of them."
-        )
+        OfTable::Blocked {
+            kinds: named(&["hazel", "holly", "lime"]),
+            because: vec![InTheWay {
+                perhaps: named(&["holly"]),
+                ..stalk(Some(["hazel", "lime"]))
+            }],
+            fill_in: Some(CellsOf { about: "form".to_owned(), kinds: named(&["holly"]) }),
+        }
+        .into()
     );
     let alike = of_table("colour: red, blue\nhazel | red\nlime | red");
     assert_eq!(
-        only(&alike, Code::NotSeparable).0,
-        "Nothing in the table tells hazel and lime apart."
+        only(&alike, Code::NotSeparable),
+        OfTable::NotSeparable { kinds: named(&["hazel", "lime"]) }.into()
     );
 }
 
@@ -141,10 +193,13 @@ fn no_pair_is_said_to_hang_on_what_nothing_parts() {
     ];
     for text in texts {
         let found = of_table(text);
-        let fragile = only(&found, Code::FragilePair).0;
-        assert!(fragile.contains("hang on stalk alone"), "{fragile}");
-        let together = only(&found, Code::NotSeparable).0;
-        assert!(!together.starts_with("Nothing in the table tells"), "{together}");
+        let fragile = only(&found, Code::FragilePair);
+        let Fact::Table(OfTable::FragilePair { about, .. }) = fragile else {
+            panic!("{fragile:?}");
+        };
+        assert_eq!(about, "stalk");
+        let together = only(&found, Code::NotSeparable);
+        assert!(matches!(together, Fact::Table(OfTable::Blocked { .. })), "{together:?}");
     }
 }
 
@@ -165,12 +220,22 @@ fn what_an_earlier_question_settles_is_no_reason_to_end_together() {
     // Two that may both have leaflets stay together where they do.
     let both =
         with("ash | feather | - | opposite\n ivy | feather or whole | 60-70 | alternate");
-    let said: Vec<&str> = both.iter().map(|finding| finding.sentence.as_str()).collect();
     assert_eq!(
-        said,
-        ["Holly and ivy are left together, because stalk, which tells them apart, cannot \
-             be asked of holly and ivy, which may have none."]
+        only(&both, Code::NotSeparable),
+        OfTable::Blocked {
+            kinds: named(&["holly", "ivy"]),
+            because: vec![InTheWay {
+                about: "stalk".to_owned(),
+                separates: None,
+                without: Vec::new(),
+                perhaps: named(&["holly", "ivy"]),
+                between: Vec::new(),
+            }],
+            fill_in: None,
+        }
+        .into()
     );
+    assert_eq!(both.len(), 1);
 }
 
 #[test]
@@ -181,14 +246,11 @@ fn a_caution_is_said_to_be_printed_where_pupils_touch() {
         "Does it feel leathery? [feel = leathery]",
     );
     let found = check(&matrix, &key(&matrix, &text), None, &Settings::default()).findings;
-    assert_eq!(
-        only(&found, Code::TouchCaution),
-        (
-            "Question 8 asks pupils to touch, and holly is still among what they may hold.",
-            "Ask about edge first: nobody has to touch anything for it. The caution is printed at \
-             this question."
-        )
-    );
+    let touch = |question, otherwise: Option<&str>| -> Fact {
+        let otherwise = otherwise.map(str::to_owned);
+        OfShape::TouchCaution { question, kinds: named(&["holly"]), otherwise }.into()
+    };
+    assert_eq!(only(&found, Code::TouchCaution), touch(8, Some("edge")));
     let table = "feel: leathery, papery; by touch
          holly | leathery
          lime  | papery";
@@ -198,16 +260,11 @@ fn a_caution_is_said_to_be_printed_where_pupils_touch() {
     matrix = spinney_fixtures::drawn::remade(&matrix, taxa, matrix.characters().to_vec());
     let text = "1. Does it feel leathery? [feel = leathery] -> holly / lime";
     let found = check(&matrix, &key(&matrix, text), None, &Settings::default()).findings;
-    let (_, remedy) = only(&found, Code::TouchCaution);
-    assert_eq!(
-        remedy,
-        "The caution is printed at this question. Let an adult hand round what may hurt, or add a \
-         difference that people can see."
-    );
+    assert_eq!(only(&found, Code::TouchCaution), touch(1, None));
 }
 
 #[test]
-fn a_question_in_peoples_own_words_is_quoted_and_not_asked_for() {
+fn a_question_in_peoples_own_words_is_a_column_like_others() {
     let matrix = matrix(
         "Is it soft?: yes, no
          edge: toothed, smooth
@@ -221,14 +278,16 @@ fn a_question_in_peoples_own_words_is_quoted_and_not_asked_for() {
          2. Is the edge smooth? [edge = smooth] -> lime / oak",
     );
     let found = check(&matrix, &key, None, &Settings::default()).findings;
-    let (sentence, remedy) = only(&found, Code::NobodyRecorded);
-    assert!(
-        sentence.starts_with(
-            "Question 1 asks “Is it soft?”, and nobody has looked at that on lime."
-        ),
-        "{sentence}"
+    assert_eq!(
+        only(&found, Code::NobodyRecorded),
+        OfAnswers::NobodyRecorded {
+            question: 1,
+            about: "Is it soft?".to_owned(),
+            kinds: named(&["lime"]),
+            lost: vec![("lime".to_owned(), Answer::Yes)],
+        }
+        .into()
     );
-    assert_eq!(remedy, "Look at lime and say yes or no to it, or move the question.");
 }
 
 #[test]
@@ -247,9 +306,12 @@ fn a_length_is_said_in_the_unit_of_its_column() {
     let matrix = Matrix::new(Scene::default(), taxa, vec![character], rows).expect("it fits");
     let key = key(&matrix, "1. Is the stalk 3.7 cm or longer? [stalk >= 37] -> lime / hazel");
     let found = check(&matrix, &key, None, &Settings::default()).findings;
-    let near = only(&found, Code::ThresholdNear).0;
-    assert!(near.contains("asks at 3.7 cm, which is nearer than 0.3 cm"), "{near}");
-    assert!(near.contains("hazel (3 to 3.5 cm)"), "{near}");
+    let near = only(&found, Code::ThresholdNear);
+    let Fact::Answers(OfAnswers::ThresholdNear { at, margin, ranges, .. }) = near else {
+        panic!("{near:?}");
+    };
+    assert_eq!((at.to_string().as_str(), margin.to_string().as_str()), ("3.7 cm", "0.3 cm"));
+    assert_eq!(ranges, [measured("hazel", 30_000, 35_000, WrittenIn::Centimetres)]);
 }
 
 /// Hazel may be lobed, since nobody has looked: the key names it on both sides, until somebody
@@ -274,16 +336,20 @@ fn a_wrong_name_where_a_kind_comes_only_because_nobody_looked_is_told() {
     let told = |end: &str| {
         let mut found = opinion(end);
         found.retain(|finding| finding.code == Code::EndUnreached);
-        found.into_iter().map(|finding| (finding.place, finding.sentence)).collect::<Vec<_>>()
+        found.into_iter().map(|finding| (finding.place, finding.fact)).collect::<Vec<_>>()
     };
     assert_eq!(told("hazel"), []);
     assert_eq!(
         told("lime"),
         [(
             Place::Couplet(2),
-            "Lime never comes out after yes at question 2, where its name is. Only hazel \
-             can, because nobody has looked at lobes of hazel."
-                .to_owned()
+            OfEnds::EndOnlyGuessed {
+                end: Step { couplet: 2, answer: Answer::Yes },
+                names: vec![NameAtEnd::Kind("lime".to_owned())],
+                kinds: named(&["hazel"]),
+                cells: vec![CellOf { about: "lobes".to_owned(), kind: "hazel".to_owned() }],
+            }
+            .into()
         )]
     );
 }
@@ -329,9 +395,12 @@ fn a_column_of_inches_is_said_in_inches() {
     let key =
         key(&matrix, "1. Is the stalk 2.1 inches or longer? [stalk >= 53.34] -> lime / hazel");
     let found = check(&matrix, &key, None, &Settings::default()).findings;
-    let near = only(&found, Code::ThresholdNear).0;
-    assert!(near.contains("asks at 2.1 inches"), "{near}");
-    assert!(near.contains("hazel (1 to 2 inches)"), "{near}");
+    let near = only(&found, Code::ThresholdNear);
+    let Fact::Answers(OfAnswers::ThresholdNear { at, ranges, .. }) = near else {
+        panic!("{near:?}");
+    };
+    assert_eq!(at.to_string(), "2.1 inches");
+    assert_eq!(ranges, [measured("hazel", 25_400, 50_800, WrittenIn::Inches)]);
 }
 
 /// Of a question that nobody gets to, the kinds are named that come out nowhere else.
@@ -351,14 +420,13 @@ fn who_never_comes_out_below_a_lost_question_is_named() {
              2. Is it lobed? [lobes = lobed] -> {below}"
         );
         let found = check(&matrix, &key(&matrix, &text), None, &Settings::default()).findings;
-        only(&found, Code::Unreachable).0.to_owned()
+        only(&found, Code::Unreachable)
     };
-    let names = |sentence: &str| sentence.split_once(", and so ").map(|(_, so)| so.to_owned());
-    let two = names(&lost("lime / maple")).expect("two are named");
-    assert!(two.starts_with("lime and maple never come out"), "{two}");
-    let one = names(&lost("lime / hazel")).expect("one is named");
-    assert!(one.starts_with("lime never comes out"), "{one}");
-    assert_eq!(names(&lost("beech / hazel")), None, "both come out elsewhere");
+    let unreachable =
+        |kinds: &[&str]| OfTree::Unreachable { question: 2, named_below: named(kinds) }.into();
+    assert_eq!(lost("lime / maple"), unreachable(&["lime", "maple"]));
+    assert_eq!(lost("lime / hazel"), unreachable(&["lime"]));
+    assert_eq!(lost("beech / hazel"), unreachable(&[]), "both come out elsewhere");
 }
 
 /// Questions that hang together and to which nobody gets are told of once, at the first.

@@ -80,9 +80,13 @@ impl From<&Claim> for Effort {
     }
 }
 
+/// How a finding is said: what is so, and what to do about it. Whoever writes a report knows
+/// that; no sentence is made here.
+pub type Say = fn(&Finding) -> (String, String);
+
 /// A whole report as JSON, with a line end behind it.
-pub fn report(report: &Report) -> String {
-    printed(&write::report(report))
+pub fn report(report: &Report, say: Say) -> String {
+    printed(&write::report(report, say))
 }
 
 /// A key alone as JSON: a report that has nothing but the key.

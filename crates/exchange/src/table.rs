@@ -162,7 +162,8 @@ fn put_together(
     let matrix = assemble::assemble(sheets, usual_gap, &mut report)?;
     let findings = report.finish();
     let assumed = findings.iter().filter(|finding| finding.code == Code::Assumed);
-    let assumed = assumed.map(|finding| finding.sentence.clone()).collect();
+    let assumed =
+        assumed.filter_map(|finding| Some(finding.text()?.sentence.clone())).collect();
     Ok(TableRead { matrix, findings, assumed, places: Places::of(&sheets.table) })
 }
 

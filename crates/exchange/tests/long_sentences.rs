@@ -95,7 +95,8 @@ fn of_a_key_without_an_end_the_beginning_is_read_and_the_rest_is_said() {
     let read = key_text::read(&text, &matrix, &link::Links::default());
     assert_eq!(read.key.couplets.len(), KEY_QUESTIONS);
     let said = read.findings.iter().filter(|found| found.code == Code::TooLarge);
-    let said: Vec<&str> = said.map(|finding| finding.sentence.as_str()).collect();
+    let said: Vec<&str> =
+        said.map(|finding| finding.text().unwrap().sentence.as_str()).collect();
     assert_eq!(
         said,
         [

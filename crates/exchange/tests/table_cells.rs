@@ -126,7 +126,10 @@ fn a_lone_dash_is_asked_back_and_means_unknown_meanwhile() {
         read.findings.iter().filter(|finding| finding.code == Code::CellNotPlain).collect();
     assert_eq!(dashes.len(), 2);
     assert_eq!(dashes[0].place, Place::Cell("hedge.csv!B2".to_owned()));
-    assert!(dashes[0].remedy.contains("`n/a`") && dashes[0].remedy.contains("`?`"));
+    assert!(
+        dashes[0].text().unwrap().remedy.contains("`n/a`")
+            && dashes[0].text().unwrap().remedy.contains("`?`")
+    );
 }
 
 #[test]
@@ -257,7 +260,7 @@ fn what_cannot_be_understood_is_named_with_its_cell_and_read_as_unknown() {
     for cell in ["B2", "B3", "B4", "B5", "B6"] {
         assert!(places.contains(&format!("hedge.csv!{cell}")), "{cell}: {places:?}");
     }
-    assert!(odd.iter().all(|finding| !finding.remedy.is_empty()));
+    assert!(odd.iter().all(|finding| !finding.text().unwrap().remedy.is_empty()));
 }
 
 #[test]
@@ -324,7 +327,7 @@ fn a_range_the_wrong_way_round_is_asked_about_and_not_turned() {
         assert_eq!(value(&read, 0, 0), Value::Unknown, "{text}");
         let odd = told(&read, Code::CellNotUnderstood);
         assert!(odd[0].contains("hedge.csv!B2") && odd[0].contains("larger number"), "{odd:?}");
-        assert!(read.findings[0].remedy.contains(meant), "{:?}", read.findings);
+        assert!(read.findings[0].text().unwrap().remedy.contains(meant), "{:?}", read.findings);
         assert!(told(&read, Code::CellNotPlain).is_empty());
     }
 }
@@ -421,7 +424,9 @@ fn no_length_is_less_than_nothing() {
     assert!(matches!(value(&read, 2, 0), Value::Range { .. }));
     let codes: Vec<Code> = read.findings.iter().map(|finding| finding.code).collect();
     assert!(codes.contains(&Code::CellNotUnderstood), "{codes:?}");
-    assert!(read.findings.iter().any(|f| f.sentence.contains("less than nothing")));
+    assert!(
+        read.findings.iter().any(|f| f.text().unwrap().sentence.contains("less than nothing"))
+    );
 }
 
 #[test]

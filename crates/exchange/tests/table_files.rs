@@ -32,7 +32,9 @@ fn states(read: &TableRead, character: usize) -> Vec<String> {
 
 fn told(read: &TableRead, code: Code) -> Vec<String> {
     let found = read.findings.iter().filter(|finding| finding.code == code);
-    found.map(|finding| format!("{}: {}", finding.place, finding.sentence)).collect()
+    found
+        .map(|finding| format!("{}: {}", finding.place, finding.text().unwrap().sentence))
+        .collect()
 }
 
 #[test]

@@ -17,7 +17,8 @@ fn try_read(bytes: Vec<u8>) -> bool {
         Ok(read) => {
             for finding in &read.findings {
                 assert!(
-                    finding.sentence.len() > 10 && finding.remedy.len() > 10,
+                    finding.text().unwrap().sentence.len() > 10
+                        && finding.text().unwrap().remedy.len() > 10,
                     "{finding:?}"
                 );
             }

@@ -31,7 +31,7 @@ fn columns(read: &TableRead) -> Vec<&str> {
 fn only(read: &TableRead, code: Code) -> String {
     let found: Vec<_> = read.findings.iter().filter(|finding| finding.code == code).collect();
     assert_eq!(found.len(), 1, "{code:?}: {:?}", read.findings);
-    format!("{} {}", found[0].sentence, found[0].remedy)
+    format!("{} {}", found[0].text().unwrap().sentence, found[0].text().unwrap().remedy)
 }
 
 #[test]
@@ -223,7 +223,10 @@ fn tables_that_are_fine_are_not_accused() {
         let accused: Vec<_> =
             read.findings.iter().filter(|finding| slips.contains(&finding.code)).collect();
         assert!(accused.is_empty(), "{text}{accused:?}");
-        let asked = read.findings.iter().any(|finding| finding.remedy.contains("a blank mean"));
+        let asked = read
+            .findings
+            .iter()
+            .any(|finding| finding.text().unwrap().remedy.contains("a blank mean"));
         assert!(!asked, "{text}");
         assert_eq!(read.matrix.taxa().len(), text.lines().count() - 1, "{text}");
     }

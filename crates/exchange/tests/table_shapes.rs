@@ -43,7 +43,9 @@ fn again(matrix: &Matrix) -> TableRead {
 
 fn told(read: &TableRead, code: Code) -> Vec<String> {
     let found = read.findings.iter().filter(|finding| finding.code == code);
-    found.map(|finding| format!("{}: {}", finding.place, finding.sentence)).collect()
+    found
+        .map(|finding| format!("{}: {}", finding.place, finding.text().unwrap().sentence))
+        .collect()
 }
 
 fn named<'m>(matrix: &'m Matrix, name: &str) -> (CharacterIx, &'m Character) {
@@ -96,7 +98,7 @@ fn what_is_no_season_or_instrument_is_told_with_what_to_type() {
     assert_eq!((edge.instrument, edge.ordered), (Instrument::Eyes, false));
     let told: Vec<_> =
         read.findings.iter().filter(|it| it.code == Code::CellNotUnderstood).collect();
-    let remedies: Vec<_> = told.iter().map(|it| it.remedy.as_str()).collect();
+    let remedies: Vec<_> = told.iter().map(|it| it.text().unwrap().remedy.as_str()).collect();
     assert_eq!(
         remedies,
         [

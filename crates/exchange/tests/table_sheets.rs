@@ -29,7 +29,9 @@ fn hedge(table: &str, characters: &str, kinds: &str, about: &str) -> TableRead {
 
 fn told(read: &TableRead, code: Code) -> Vec<String> {
     let found = read.findings.iter().filter(|finding| finding.code == code);
-    found.map(|finding| format!("{}: {}", finding.place, finding.sentence)).collect()
+    found
+        .map(|finding| format!("{}: {}", finding.place, finding.text().unwrap().sentence))
+        .collect()
 }
 
 const TABLE: &str = "kind       | form      | leaflets | lobes | stalk length
@@ -238,7 +240,11 @@ fn repeated_kinds_and_headings_keep_their_rows_and_columns() {
     );
     let mut findings = read.findings.iter();
     let own = findings.find(|finding| finding.code == Code::KindTwice).unwrap();
-    assert!(own.remedy.contains("make them one: `toothed or wavy`"), "{}", own.remedy);
+    assert!(
+        own.text().unwrap().remedy.contains("make them one: `toothed or wavy`"),
+        "{}",
+        own.text().unwrap().remedy
+    );
     let characters: Vec<_> =
         read.matrix.characters().iter().map(|character| character.name.as_str()).collect();
     assert_eq!(characters, ["edge", "edge (2)", "column D"]);

@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::{Quantity, TaxonIx, Unit, WrittenIn};
+use crate::{Quantity, TaxonIx, Unit, Written, WrittenIn};
 
 /// The place of a character in its matrix, counted from 0.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -102,15 +102,14 @@ impl Character {
         quantity.written(self.one().thousandths())
     }
 
+    /// A number as it is written in this column.
+    pub fn written(&self, quantity: Quantity) -> Written {
+        Written { quantity, written_in: self.unit_written() }
+    }
+
     /// A number with its unit, as it stands in a sentence: `4 cm`, `40°`, `1 inch`, `2 inches`.
     pub fn amount(&self, quantity: Quantity) -> String {
-        let number = self.number(quantity);
-        let said = self.unit_written().map_or(["", ""], |written| written.row().said);
-        match said[usize::from(number != "1")] {
-            "" => number,
-            sign @ "°" => format!("{number}{sign}"),
-            unit => format!("{number} {unit}"),
-        }
+        self.written(quantity).to_string()
     }
 
     /// One of the unit in which its numbers are written, as it is kept.

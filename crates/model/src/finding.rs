@@ -3,6 +3,7 @@
 use std::fmt;
 
 use crate::marks::marks_tidied;
+use crate::{Fact, Text};
 
 /// Something true about a person's table or key. A list of them never stops the work.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -13,23 +14,35 @@ pub struct Finding {
     pub severity: Severity,
     /// Where it is.
     pub place: Place,
-    /// What is so, in a sentence a teacher understands.
-    pub sentence: String,
-    /// What to do about it.
-    pub remedy: String,
+    /// What is so, and what there is to say of what to do about it; `voice` says both.
+    pub fact: Fact,
 }
 
 impl Finding {
     /// A finding with the usual severity of its code.
+    pub fn of(place: Place, fact: impl Into<Fact>) -> Self {
+        let fact = fact.into();
+        let code = fact.code();
+        Self { code, severity: code.severity(), place, fact }
+    }
+
+    /// A finding that is still a sentence in English and a remedy.
     pub fn new(
         code: Code,
         place: Place,
         sentence: impl Into<String>,
         remedy: impl Into<String>,
     ) -> Self {
-        let severity = code.severity();
         let (sentence, remedy) = (marks_tidied(&sentence.into()), marks_tidied(&remedy.into()));
-        Self { code, severity, place, sentence, remedy }
+        Self::of(place, Fact::Text(Text { code, sentence, remedy }))
+    }
+
+    /// The sentence and the remedy of a finding that is still text.
+    pub fn text(&self) -> Option<&Text> {
+        match &self.fact {
+            Fact::Text(text) => Some(text),
+            _ => None,
+        }
     }
 }
 

@@ -13,6 +13,7 @@ mod character;
 mod claim;
 mod drawing;
 mod edit;
+mod fact;
 mod finding;
 mod forgiving;
 mod key;
@@ -43,12 +44,17 @@ pub use edit::{
     AboutField, AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Done, Edit, Entry,
     Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Side, WishField,
 };
+pub use fact::{
+    Astray, CellOf, CellsOf, Differs, EarlyOf, Fact, Form, FormAstray, GoalWrong, InTheWay,
+    NameAtEnd, OfAnswers, OfClaim, OfEnds, OfShape, OfTable, OfTree, OfWishes, OfWords,
+    ProofFault, RangeOf, Reaches, Text, TextOf, WhatIsAsked, WhichText, WhyLeftOut,
+};
 pub use finding::{Code, Finding, Place, Severity};
 pub use forgiving::{BothWays, Forgiving, ForgivingKeys};
 pub use key::{Couplet, Destination, End, Key, SecondLooks, Wording};
 pub use marks::{marks_tidied, within_marks};
 pub use matrix::{Matrix, MatrixError, Scene};
-pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, WrittenIn};
+pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, Written, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};
 pub use standing::{AskedBy, Holds, Standing};
 pub use taxon::{OtherName, Taxon, TaxonIx};

@@ -243,6 +243,36 @@ impl fmt::Display for Quantity {
     }
 }
 
+/// A number as its column writes it: in centimetres where the column is, without a unit where it
+/// has none.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct Written {
+    /// How much, in the unit in which it is kept.
+    pub quantity: Quantity,
+    /// The unit in which it is written; None: a count or a ratio, or nobody said.
+    pub written_in: Option<WrittenIn>,
+}
+
+impl Written {
+    /// The number without its unit.
+    pub fn number(self) -> String {
+        self.quantity.written(self.written_in.map_or(1_000, |unit| unit.row().thousandths))
+    }
+}
+
+impl fmt::Display for Written {
+    /// With its unit, as it stands in an English sentence: `4 cm`, `40°`, `1 inch`, `2 inches`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let number = self.number();
+        let said = self.written_in.map_or(["", ""], |written| written.row().said);
+        match said[usize::from(number != "1")] {
+            "" => f.write_str(&number),
+            sign @ "°" => write!(f, "{number}{sign}"),
+            unit => write!(f, "{number} {unit}"),
+        }
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::{Quantity, UNITS, WrittenIn};

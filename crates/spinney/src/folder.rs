@@ -104,7 +104,7 @@ impl Folder {
         let size = paper.size();
         self.of_a_key = true;
         self.write("key.txt", key_text::write(booklet.key, booklet.matrix).as_bytes())?;
-        self.write("key.json", json::report(report).as_bytes())?;
+        self.write("key.json", json::report(report, crate::report::in_english).as_bytes())?;
         self.write("phone.html", spinney_press::page::html(booklet).as_bytes())?;
         for form in &SHEETS {
             if !(form.has_something)(booklet) {

@@ -14,7 +14,7 @@ use spinney_check::{Proof, Road};
 use spinney_model::{
     Claim, Finding, LeftTogether, Matrix, Severity, Share, Stopped, TaxonIx, Wish, Wishes,
 };
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 use crate::terminal::{self, Paint};
 
@@ -42,17 +42,28 @@ impl Ink {
     }
 }
 
+/// A finding as the command line and the files that it writes say it.
+pub(crate) fn in_english(finding: &Finding) -> (String, String) {
+    spinney_voice::finding(finding, Tongue::of_terminal())
+}
+
+/// How many questions of a key were checked.
+pub(crate) fn coverage(opinion: &spinney_check::Report) -> String {
+    spinney_voice::coverage(Tongue::of_terminal(), opinion.checked, opinion.questions)
+}
+
 /// The findings under a heading, the worst first.
 pub(crate) fn findings(ink: &Ink, findings: &[Finding]) -> String {
     let mut text = String::new();
     let mut sorted: Vec<&Finding> = findings.iter().collect();
     sorted.sort_by_key(|finding| finding.severity);
     for finding in sorted {
-        let Finding { severity, place, sentence, remedy, code } = finding;
+        let Finding { severity, place, code, .. } = finding;
+        let (sentence, remedy) = in_english(finding);
         let severity = ink.severity(*severity);
         text.push_str(&format!("{severity} · {place} [{}]\n", code.text()));
-        push_wrapped(&mut text, "  ", sentence);
-        push_wrapped(&mut text, "  ", remedy);
+        push_wrapped(&mut text, "  ", &sentence);
+        push_wrapped(&mut text, "  ", &remedy);
     }
     text
 }

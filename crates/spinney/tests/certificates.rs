@@ -11,8 +11,9 @@ use spinney_check::{Proof, Report, Road, Settings, check};
 use spinney_exchange::json;
 use spinney_fixtures::{drawn, seeded};
 use spinney_model::{
-    Ask, Certificate, CharacterIx, Claim, Code, Difficulty, Goal, Kept, Line, Matrix,
-    Remaining, Scene, Share, StateIx, Taxon, TaxonIx, Value, Wishes,
+    Ask, Certificate, CharacterIx, Claim, Code, Difficulty, Fact, Goal, Kept, Line, Matrix,
+    OfClaim, ProofFault, Reaches, Remaining, Scene, Share, StateIx, Taxon, TaxonIx, Value,
+    Wishes,
 };
 
 fn opinion(matrix: &Matrix, built: &Built) -> Report {
@@ -53,7 +54,7 @@ fn a_proof_travels_in_the_file() {
             claim: Some(&built.claim),
             ..json::Report::of(&matrix)
         };
-        let text = json::report(&report);
+        let text = json::report(&report, |_| unreachable!("nothing was found"));
         let (key, found) = json::read_key(&text, &matrix).expect("our own file");
         let (claim, more) = json::read_claim(&text, &matrix).expect("our own file");
         assert_eq!((found, more), (Vec::new(), Vec::new()), "{seed}");
@@ -187,14 +188,18 @@ const FALSEHOODS: [Falsehood; 8] = [
             any(rng, case.proof()).at_least[number] += 1;
             Some(())
         },
-        refused: |opinion| says(opinion, Code::BoundWrong, "it says too much"),
+        refused: |opinion| {
+            proof_fails(opinion, |why| matches!(why, ProofFault::SaysTooMuch { .. }))
+        },
     },
     // A line says more than the best key of its heap takes, as a search of that heap alone finds.
     Falsehood {
         name: "raised above the best",
         in_every_number: true,
         tell: raised_above_the_best,
-        refused: |opinion| says(opinion, Code::BoundWrong, "it says too much"),
+        refused: |opinion| {
+            proof_fails(opinion, |why| matches!(why, ProofFault::SaysTooMuch { .. }))
+        },
     },
     // The line of one heap is missing. `build` strikes out what nothing rests on, so that without
     // any one line the others do not hold.
@@ -206,14 +211,16 @@ const FALSEHOODS: [Falsehood; 8] = [
             lines.remove(rng.usize(..lines.len()));
             Some(())
         },
-        refused: |opinion| says(opinion, Code::BoundWrong, "does not hold"),
+        refused: |opinion| proof_fails(opinion, |_| true),
     },
     // A character is easier now, and a search finds that there is a better key.
     Falsehood {
         name: "a cost lowered",
         in_every_number: false,
         tell: cost_lowered,
-        refused: |opinion| says(opinion, Code::BoundWrong, "it says too much"),
+        refused: |opinion| {
+            proof_fails(opinion, |why| matches!(why, ProofFault::SaysTooMuch { .. }))
+        },
     },
     // The key is said to reach more than it does, and the line about what lies open says so too.
     Falsehood {
@@ -232,16 +239,16 @@ const FALSEHOODS: [Falsehood; 8] = [
             reached.for_each(|reached| reached.value -= part);
             Some(())
         },
-        refused: |opinion| {
-            says(opinion, Code::CostWrong, "") || says(opinion, Code::GoalWrong, "")
-        },
+        refused: |opinion| has(opinion, Code::CostWrong) || has(opinion, Code::GoalWrong),
     },
     // The claim stays, and a line it rests on says less.
     Falsehood {
         name: "not enough",
         in_every_number: true,
         tell: |_, case, number| open(case.proof(), number),
-        refused: |opinion| says(opinion, Code::BoundWrong, "it only shows"),
+        refused: |opinion| {
+            proof_fails(opinion, |why| matches!(why, ProofFault::ShowsLess { .. }))
+        },
     },
     // One kind of a heap is another one: the heap that was needed has no line.
     Falsehood {
@@ -265,20 +272,26 @@ const FALSEHOODS: [Falsehood; 8] = [
             line.kinds.sort_unstable();
             Some(())
         },
-        refused: |opinion| says(opinion, Code::BoundWrong, ""),
+        refused: |opinion| has(opinion, Code::BoundWrong),
     },
     // Of a cell something else is left: the same.
     Falsehood {
         name: "other remains",
         in_every_number: false,
         tell: other_remains,
-        refused: |opinion| says(opinion, Code::BoundWrong, ""),
+        refused: |opinion| has(opinion, Code::BoundWrong),
     },
 ];
 
-fn says(opinion: &Report, code: Code, words: &str) -> bool {
-    let mut found = opinion.findings.iter().filter(|finding| finding.code == code);
-    found.any(|finding| finding.sentence.contains(words))
+fn has(opinion: &Report, code: Code) -> bool {
+    opinion.findings.iter().any(|finding| finding.code == code)
+}
+
+/// Whether the proof does not hold, for such a reason.
+fn proof_fails(opinion: &Report, reason: impl Fn(&ProofFault) -> bool) -> bool {
+    opinion.findings.iter().any(
+        |finding| matches!(&finding.fact, Fact::Claim(OfClaim::ProofFails(why)) if reason(why)),
+    )
 }
 
 fn any<'a>(rng: &mut Rng, proof: &'a mut Certificate) -> &'a mut Line {
@@ -472,7 +485,7 @@ fn what_is_wrong_with_a_proof_is_said() {
         let claim = Claim { certificate, ..built.claim.clone() };
         let opinion = check(&matrix, &built.key, Some(&claim), &Settings::default());
         let found = opinion.findings.into_iter().find(|f| f.code == Code::BoundWrong);
-        found.expect("it is found").sentence
+        found.expect("it is found").fact
     };
     let line = |kinds: &[usize], at_least: i128| Line {
         kinds: kinds.iter().map(|kind| TaxonIx(*kind)).collect(),
@@ -480,14 +493,18 @@ fn what_is_wrong_with_a_proof_is_said() {
         at_least: vec![at_least],
     };
     let total = built.claim.total.to_integer();
+    let fails = |why| Fact::from(OfClaim::ProofFails(why));
+    let claimed = Reaches::Goal(Goal::LeastEffort, Share::from_integer(total));
     let short = with(vec![line(&[0, 1, 2, 3], total - 1)]);
-    assert!(
-        short.contains(&format!("but it only shows that no key comes below {}", total - 1))
-    );
+    let least = Share::from_integer(total - 1);
+    assert_eq!(short, fails(ProofFault::ShowsLess { claimed, least }));
     let raised = with(vec![line(&[0, 1, 2, 3], total + 1)]);
-    assert!(raised.contains("it says too much of what it takes to separate"), "{raised}");
+    let too_much = |fact: &Fact| {
+        matches!(fact, Fact::Claim(OfClaim::ProofFails(ProofFault::SaysTooMuch { .. })))
+    };
+    assert!(too_much(&raised), "{raised:?}");
+    let kinds = vec!["hazel".to_owned()];
     let end = with(vec![line(&[0], 1)]);
-    assert!(end.contains("no question can do that"), "{end}");
-    let nowhere = with(vec![line(&[7], 1)]);
-    assert!(nowhere.contains("do not fit the table"), "{nowhere}");
+    assert_eq!(end, fails(ProofFault::CannotSeparate { kinds }));
+    assert_eq!(with(vec![line(&[7], 1)]), fails(ProofFault::DoesNotFit));
 }

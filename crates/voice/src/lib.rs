@@ -1,10 +1,13 @@
-//! What Spinney says: questions in words, and the screens in the language a person reads best.
+//! What Spinney says: questions in words, findings and the screens in the language a person
+//! reads best.
 //!
-//! From typed data to sentences. It knows no page, no sheet and no file. The wordings of findings
-//! are still with the rooms that find them.
+//! From typed data to sentences. It knows no page, no sheet and no file. What the readers of
+//! tables and of keys in words find is still worded where it is found.
 
 pub mod below;
+mod finding;
 mod tongue;
 pub mod wording;
 
+pub use finding::{coverage, finding, language};
 pub use tongue::{LANGUAGES, Tongue};

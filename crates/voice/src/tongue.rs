@@ -35,6 +35,9 @@ const EN: &[&str] = &[
     include_str!("../messages/en/said.ftl"),
     include_str!("../messages/en/saved.ftl"),
     include_str!("../messages/en/damaged.ftl"),
+    include_str!("../messages/en/findings.ftl"),
+    include_str!("../messages/en/findings_key.ftl"),
+    include_str!("../messages/en/findings_claim.ftl"),
 ];
 
 const DE: &[&str] = &[
@@ -54,6 +57,9 @@ const DE: &[&str] = &[
     include_str!("../messages/de/said.ftl"),
     include_str!("../messages/de/saved.ftl"),
     include_str!("../messages/de/damaged.ftl"),
+    include_str!("../messages/de/findings.ftl"),
+    include_str!("../messages/de/findings_key.ftl"),
+    include_str!("../messages/de/findings_claim.ftl"),
 ];
 
 type Bundle = FluentBundle<FluentResource>;
@@ -69,6 +75,11 @@ impl Tongue {
     /// goes on in another language has still seen the same.
     pub fn of_tokens() -> Self {
         Self::for_person(&[])
+    }
+
+    /// The language of the command line and of the files that it writes: English.
+    pub fn of_terminal() -> Self {
+        Self { language: 0 }
     }
 
     /// The first of the person's languages that there is; else English.
@@ -130,6 +141,8 @@ impl Tongue {
     }
 
     fn fill(self, message: &str, args: Option<&FluentArgs<'_>>) -> String {
+        #[cfg(test)]
+        tests::note(message);
         for bundle in [&bundles()[self.language], &bundles()[0]] {
             if let Some(pattern) = bundle.get_message(message).and_then(|found| found.value()) {
                 let mut errors = Vec::new();
@@ -194,4 +207,4 @@ fn bundle(tag: &str, files: &[&str]) -> Bundle {
 }
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

@@ -3,14 +3,16 @@
 
 use std::cmp::Ordering;
 
-use spinney_model::{Claim, Code, Early, Finding, Goal, Place, Share};
+use spinney_model::{
+    Claim, Early, Finding, Goal, OfClaim, Place, ProofFault, Reaches, Share, TaxonIx,
+};
 
 use super::certificate::{self, Fault, Followed};
 use super::reached;
 use super::replay::{Part, Replayed, replay};
+use crate::names;
 use crate::report::{Proof, Road};
 use crate::seen::Seen;
-use crate::sentence::{called, kinds};
 
 /// Whether none is better, by the certificate if one is carried, else by looking at every key.
 /// `fine`: nothing else contradicts the claim so far.
@@ -41,9 +43,7 @@ pub(super) fn compare(seen: &Seen<'_>, claim: &Claim, fine: bool) -> (Option<Fin
         against_proved(seen, &parts, &said, &best, fine)
     } else {
         let (bound, least) = (claim.lower_bound, best[0]);
-        (fine && bound > least).then(|| {
-            format!("No key is said to take less effort than {bound}, but one takes {least}.")
-        })
+        (fine && bound > least).then_some(OfClaim::BoundAboveSome { bound, least })
     };
     match says {
         Some(says) => (Some(wrong(says)), Proof::Contradicted(Road::EveryKey { nodes })),
@@ -52,8 +52,8 @@ pub(super) fn compare(seen: &Seen<'_>, claim: &Claim, fine: bool) -> (Option<Fin
     }
 }
 
-fn wrong(says: String) -> Finding {
-    Finding::new(Code::BoundWrong, Place::Key, says, super::REMEDY)
+fn wrong(fact: OfClaim) -> Finding {
+    Finding::of(Place::Key, fact)
 }
 
 /// What is to be said of a certificate that was followed, and whether it proves the claim; None:
@@ -63,28 +63,19 @@ fn proved(
     claim: &Claim,
     followed: Followed,
     fine: bool,
-) -> Option<(Option<String>, bool)> {
-    let not_so = |why: String| {
-        Some((
-            Some(format!("The proof that this key is the best does not hold: {why}.")),
-            false,
-        ))
-    };
+) -> Option<(Option<OfClaim>, bool)> {
+    let not_so = |fault| Some((Some(OfClaim::ProofFails(fault)), false));
+    let named = |heap| names::kinds(seen.matrix, heap);
     match followed {
         Followed::CannotSay => None,
-        Followed::Fails(Fault::NoSuchHeap) => {
-            not_so("it speaks of kinds, values or numbers that do not fit the table".to_owned())
+        Followed::Fails(Fault::NoSuchHeap) => not_so(ProofFault::DoesNotFit),
+        Followed::Fails(Fault::AnEnd { kinds }) => {
+            not_so(ProofFault::CannotSeparate { kinds: named(kinds) })
         }
-        Followed::Fails(Fault::AnEnd { kinds: heap }) => not_so(format!(
-            "it says that {} must be separated, but no question can do that",
-            kinds(seen.matrix, heap)
-        )),
-        Followed::Fails(Fault::TakesLess { kinds: heap, character }) => not_so(format!(
-            "it says too much of what it takes to separate {}, as can be seen when {} is asked \
-             about",
-            kinds(seen.matrix, heap),
-            called(&seen.matrix.character(character).name)
-        )),
+        Followed::Fails(Fault::TakesLess { kinds, character }) => {
+            let about = names::about(seen.matrix, character);
+            not_so(ProofFault::SaysTooMuch { kinds: named(kinds), about })
+        }
         Followed::Proves(least) => {
             let said = claimed(claim).filter(|said| said.len() == least.len());
             let Some(said) = said else { return Some((None, false)) };
@@ -97,10 +88,8 @@ fn proved(
                 return Some((says, false));
             }
             let (said, least) = (said[at], least[at]);
-            not_so(format!(
-                "{} is claimed, but it only shows that no key comes below {least}",
-                in_words(seen, parts[at], said)
-            ))
+            let claimed = reaches(seen, parts[at], said);
+            not_so(ProofFault::ShowsLess { claimed, least })
         }
     }
 }
@@ -128,7 +117,7 @@ fn against_proved(
     said: &[Share],
     best: &[Share],
     fine: bool,
-) -> Option<String> {
+) -> Option<OfClaim> {
     let (at, order) = said
         .iter()
         .zip(best)
@@ -136,40 +125,21 @@ fn against_proved(
         .enumerate()
         .find(|(_, order)| order.is_ne())?;
     let (said, best) = (said[at], best[at]);
+    let best = reaches(seen, parts[at], best);
     match order {
-        Ordering::Less => Some(format!(
-            "The key is said to be the best under its wishes, but there is a better one: {}, \
-             not {said}.",
-            in_words(seen, parts[at], best)
-        )),
+        Ordering::Less => Some(OfClaim::BetterKey { best, said }),
         // What else is wrong with the claim has been said already.
-        _ => fine.then(|| {
-            format!(
-                "No whole key reaches what is claimed of this one. At best, {}, not {said}. \
-                 See whether an end names kinds that could be told apart.",
-                in_words(seen, parts[at], best)
-            )
-        }),
+        _ => fine.then_some(OfClaim::NoKeyReaches { best, said }),
     }
 }
 
-fn in_words(seen: &Seen<'_>, part: Part, number: Share) -> String {
+fn reaches(seen: &Seen<'_>, part: Part, number: Share) -> Reaches {
+    let name = |taxon: TaxonIx| seen.matrix.taxon(taxon).name.clone();
+    let count = || u32::try_from(number.to_integer()).unwrap_or(0);
     match part {
-        Part::Aim(goal) => reached::in_words(goal, number),
-        Part::AllNewWords => {
-            format!("all finds together meet {number} new words, each find by its weight")
-        }
-        Part::Until(early) => {
-            let count = reached::questions(u32::try_from(number.to_integer()).unwrap_or(0));
-            match early {
-                Early::Part(one, other) => {
-                    let pair = kinds(seen.matrix, [one, other]);
-                    format!("{pair} are apart within {count}")
-                }
-                Early::Leave(taxon) => {
-                    format!("{} is out within {count}", seen.matrix.taxon(taxon).name)
-                }
-            }
-        }
+        Part::Aim(goal) => Reaches::Goal(goal, number),
+        Part::AllNewWords => Reaches::AllNewWords(number),
+        Part::Until(Early::Part(one, other)) => Reaches::Apart([one, other].map(name), count()),
+        Part::Until(Early::Leave(taxon)) => Reaches::Out(name(taxon), count()),
     }
 }

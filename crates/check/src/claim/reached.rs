@@ -7,13 +7,13 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    Character, Claim, Code, Finding, Goal, Place, Reached, Share, TaxonIx, Wishes,
+    Character, Claim, Differs, Finding, Goal, GoalWrong, OfClaim, Place, Reached, Share,
+    TaxonIx, Wishes,
 };
 
 use super::aims;
 use crate::amount::Amount;
 use crate::seen::Seen;
-use crate::sentence::{all, number};
 
 /// The aims as wished, none twice; the least effort settles what they leave open.
 pub(super) fn goals(wishes: &Wishes) -> Vec<Goal> {
@@ -28,75 +28,26 @@ pub(super) fn goals(wishes: &Wishes) -> Vec<Goal> {
 
 /// Where the key reaches something else of an aim than was claimed.
 pub(super) fn finding(seen: &Seen<'_>, claim: &Claim) -> Option<Finding> {
-    let mut wrong: Vec<String> =
+    let mut wrong: Vec<GoalWrong> =
         claim.reached.iter().filter_map(|said| disagrees(seen, said)).collect();
     if !claim.wishes.goals.is_empty() {
         let said: Vec<Goal> = claim.reached.iter().map(|reached| reached.goal).collect();
         let silent = goals(&claim.wishes).into_iter().filter(|goal| !said.contains(goal));
-        wrong.extend(silent.map(|goal| format!("nothing is said of {}", name(goal))));
+        wrong.extend(silent.map(GoalWrong::NothingSaid));
     }
-    (!wrong.is_empty()).then(|| {
-        Finding::new(
-            Code::GoalWrong,
-            Place::Key,
-            format!("What is claimed of the aims of this key is not so: {}.", all(&wrong)),
-            super::REMEDY,
-        )
-    })
+    (!wrong.is_empty()).then(|| Finding::of(Place::Key, OfClaim::GoalWrong(wrong)))
 }
 
-/// The aim in a teacher's words.
-pub(super) fn name(goal: Goal) -> &'static str {
-    match goal {
-        Goal::LeastEffort => "the least effort",
-        Goal::ShortestLongestPath => "the longest path",
-        Goal::MostRightEnds => "the most finds at the right name",
-        Goal::EvenTeaching => "few new words at once",
-        Goal::FewestWords => "few different words",
-        Goal::FewestRulers => "as little measuring as possible",
-    }
-}
-
-fn disagrees(seen: &Seen<'_>, said: &Reached) -> Option<String> {
+fn disagrees(seen: &Seen<'_>, said: &Reached) -> Option<GoalWrong> {
     let Some((value, then)) = value(seen, said.goal) else {
-        return Some(format!("{} could not be counted again for this key", name(said.goal)));
+        return Some(GoalWrong::NotCounted(said.goal));
     };
-    if value != said.value {
-        let count = in_words(said.goal, value);
-        return Some(format!("{count}, not {}", said.value));
+    if let Some(differs) = Differs::of(value, said.value) {
+        return Some(GoalWrong::Reaches(said.goal, differs));
     }
-    (then != said.then).then(|| {
-        let is = then.unwrap_or_default();
-        let said = said.then.unwrap_or_default();
-        format!("all finds together meet {is} new words, each find by its weight, not {said}")
-    })
-}
-
-/// "its effort is 32".
-pub(super) fn in_words(goal: Goal, value: Share) -> String {
-    let counted = |one, several| {
-        let word = if value == Share::from_integer(1) { one } else { several };
-        format!("{value} {word}")
-    };
-    match goal {
-        Goal::LeastEffort => format!("its effort is {value}"),
-        Goal::ShortestLongestPath => {
-            format!("the longest path has {}", counted("question", "questions"))
-        }
-        Goal::MostRightEnds => format!(
-            "its misreadings add up to {value} (−ln of how often each column is read right, in \
-             millionths)"
-        ),
-        Goal::EvenTeaching => {
-            format!("the most on any one question is {}", counted("new word", "new words"))
-        }
-        Goal::FewestWords => {
-            format!("the whole key uses {}", counted("different word", "different words"))
-        }
-        Goal::FewestRulers => {
-            format!("a ruler is taken up {} over all finds", counted("time", "times"))
-        }
-    }
+    let differs = Differs::of(then, said.then)?;
+    let (is, said) = (differs.is.unwrap_or_default(), differs.said.unwrap_or_default());
+    Some(GoalWrong::NewWords(Differs { is, said }))
 }
 
 /// What the key reaches of an aim; None: it cannot be counted.
@@ -170,9 +121,4 @@ fn new_words(seen: &Seen<'_>) -> Option<Vec<usize>> {
         met[couplet] = words.union(&before).cloned().collect();
     }
     Some(new)
-}
-
-/// "questions" and the like, for a whole number.
-pub(super) fn questions(count: u32) -> String {
-    format!("{count} {}", number(count as usize, "question", "questions"))
 }

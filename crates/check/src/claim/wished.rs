@@ -7,16 +7,16 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    Answer, CharacterIx, Claim, Code, Early, Finding, Kept, Matrix, Place, TaxonIx, Wishes,
+    Answer, CharacterIx, Claim, Early, EarlyOf, Finding, Kept, Matrix, OfWishes, Place,
+    TaxonIx, WhyLeftOut, Wishes,
 };
 
-use super::reached::questions;
+use crate::names;
 use crate::question::{Question, Yes};
 use crate::risk;
 use crate::seen::Seen;
-use crate::sentence::{asked, called, capital, kinds};
 use crate::separable::may_ask;
-use crate::tree::{To, word};
+use crate::tree::To;
 
 /// Characters of which nothing may be asked under these wishes.
 pub(crate) fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx> {
@@ -51,12 +51,9 @@ pub(super) fn findings(seen: &Seen<'_>, claim: &Claim) -> Vec<Finding> {
     found
 }
 
-fn broken(couplet: Option<u32>, sentence: String, remedy: &str) -> Finding {
-    let place = couplet.map_or(Place::Key, Place::Couplet);
-    Finding::new(Code::WishBroken, place, sentence, remedy)
+fn broken(couplet: Option<u32>, fact: OfWishes) -> Finding {
+    Finding::of(couplet.map_or(Place::Key, Place::Couplet), fact)
 }
-
-const BUILD_AGAIN: &str = "Make the key again with this wish, or take the wish back.";
 
 /// A couplet that asks a kept question, and which of its answers say yes and no to that.
 struct KeptThere {
@@ -75,31 +72,22 @@ fn keeps(
     placed: &mut BTreeSet<usize>,
     found: &mut Vec<Finding>,
 ) -> Option<KeptThere> {
-    let wanted = asked(seen.matrix, &kept.ask);
-    let place = from.map_or_else(
-        || "The first question".to_owned(),
-        |(couplet, answer)| {
-            format!("The question after {} at {}", word(answer), seen.tree.number(couplet))
-        },
-    );
+    let wanted = names::asked(seen.matrix, &kept.ask);
+    let after = from.map(|place| seen.step(place));
     let To::Couplet(couplet) = to else {
-        let at = from.map(|(couplet, _)| seen.tree.number(couplet));
-        let says = format!("{place} was to be about {wanted}, but nothing is asked there.");
-        found.push(broken(at, says, BUILD_AGAIN));
+        let at = after.map(|step| step.couplet);
+        found.push(broken(at, OfWishes::KeptNotAsked { after, wanted }));
         return None;
     };
-    let number = seen.tree.number(couplet);
     let sides = Question::asks(seen.matrix, &kept.ask)
         .zip(seen.questions[couplet])
         .and_then(|(wanted, here)| same(seen, &wanted, &here));
     let Some(exchanged) = sides else {
+        let question = seen.tree.number(couplet);
         let ask = seen.tree.key.couplets[couplet].ask.as_ref();
-        let here = ask.map_or_else(
-            || "it is not linked to the table".to_owned(),
-            |ask| format!("question {number} is about {}", asked(seen.matrix, ask)),
-        );
-        let says = format!("{place} was to be about {wanted}, but {here}.");
-        found.push(broken(Some(number), says, BUILD_AGAIN));
+        let asks = ask.map(|ask| names::asked(seen.matrix, ask));
+        let fact = OfWishes::KeptOther { after, wanted, question, asks };
+        found.push(broken(Some(question), fact));
         return None;
     };
     placed.insert(couplet);
@@ -126,37 +114,32 @@ fn same(seen: &Seen<'_>, one: &Question, other: &Question) -> Option<bool> {
     }
 }
 
-/// Why a character is not to be asked about: "which was never to be asked about".
-fn why_not(matrix: &Matrix, wishes: &Wishes, at: CharacterIx) -> Option<String> {
+/// Why a character is not to be asked about.
+fn why_not(matrix: &Matrix, wishes: &Wishes, at: CharacterIx) -> Option<WhyLeftOut> {
     let character = matrix.character(at);
     if wishes.never.contains(&at) {
-        return Some("which was never to be asked about".to_owned());
+        return Some(WhyLeftOut::Never);
     }
     let hand = wishes
         .hand
         .filter(|hand| !character.seen_on.is_empty() && !character.seen_on.contains(hand));
     if let Some(hand) = hand {
-        return Some(format!("which cannot be seen on what is in the hand ({})", hand.word()));
+        return Some(WhyLeftOut::InTheHand(hand));
     }
     let season = wishes
         .season
         .filter(|season| !character.seasons.is_empty() && !character.seasons.contains(season));
-    season.map(|season| format!("which cannot be seen in {}", season.word()))
+    season.map(WhyLeftOut::InSeason)
 }
 
 fn not_to_be_asked(seen: &Seen<'_>, claim: &Claim) -> Vec<Finding> {
     let mut found = Vec::new();
     for &couplet in &seen.tree.order {
-        let Some(question) = seen.questions[couplet] else { continue };
-        if let Some(why) = why_not(seen.matrix, &claim.wishes, question.character) {
-            let number = seen.tree.number(couplet);
-            let about = seen.about(&question);
-            let says = format!("Question {number} asks about {about}, {why}.");
-            found.push(broken(
-                Some(number),
-                says,
-                "Ask about something else there, or take the wish back.",
-            ));
+        let Some(asked) = seen.questions[couplet] else { continue };
+        if let Some(why) = why_not(seen.matrix, &claim.wishes, asked.character) {
+            let (question, about) = (seen.tree.number(couplet), seen.about(&asked));
+            let fact = OfWishes::NotToBeAsked { question, about, why };
+            found.push(broken(Some(question), fact));
         }
     }
     found
@@ -173,14 +156,11 @@ fn sent_to_touch(seen: &Seen<'_>, claim: &Claim, placed: &BTreeSet<usize>) -> Ve
         let Some(question) = seen.questions[couplet] else { continue };
         let risky = risk::by_touch(seen, couplet, &question);
         let Some((risky, Some(otherwise))) = risky else { continue };
-        let number = seen.tree.number(couplet);
-        let says = format!(
-            "Question {number} is answered by touch while {} may be in the hand, but {} can be \
-             asked about there.",
-            kinds(seen.matrix, risky),
-            called(&seen.matrix.character(otherwise).name)
-        );
-        found.push(broken(Some(number), says, BUILD_AGAIN));
+        let question = seen.tree.number(couplet);
+        let kinds = names::kinds(seen.matrix, risky);
+        let otherwise = names::about(seen.matrix, otherwise);
+        let fact = OfWishes::SentToTouch { question, kinds, otherwise };
+        found.push(broken(Some(question), fact));
     }
     found
 }
@@ -194,15 +174,12 @@ fn touching(seen: &Seen<'_>, claim: &Claim) -> Option<Finding> {
         touching.extend(risky.map(|_| seen.tree.number(couplet)));
     }
     let said: BTreeSet<u32> = claim.touching.iter().copied().collect();
-    let number = *touching.symmetric_difference(&said).next()?;
-    let says = if said.contains(&number) {
-        format!(
-            "Question {number} is said to send people to touch what may hurt, but it does not."
-        )
-    } else {
-        format!("Question {number} sends people to touch what may hurt, and that is not said.")
+    let question = *touching.symmetric_difference(&said).next()?;
+    let fact = match said.contains(&question) {
+        true => OfWishes::TouchNotSo { question },
+        false => OfWishes::TouchNotSaid { question },
     };
-    Some(broken(Some(number), says, super::REMEDY))
+    Some(broken(Some(question), fact))
 }
 
 /// Couplets at which a character that comes earlier in the order could be asked. Kept questions
@@ -224,13 +201,10 @@ fn out_of_order(seen: &Seen<'_>, claim: &Claim, placed: &BTreeSet<usize>) -> Vec
         };
         let first = order.iter().find(may);
         let Some(first) = first.filter(|first| **first != question.character) else { continue };
-        let number = seen.tree.number(couplet);
-        let says = format!(
-            "Question {number} asks about {}, but {} was to come first and can be asked there.",
-            seen.about(&question),
-            called(&seen.matrix.character(*first).name)
-        );
-        found.push(broken(Some(number), says, BUILD_AGAIN));
+        let (number, about) = (seen.tree.number(couplet), seen.about(&question));
+        let first = names::about(seen.matrix, *first);
+        let fact = OfWishes::OutOfOrder { question: number, about, first };
+        found.push(broken(Some(number), fact));
     }
     found
 }
@@ -262,21 +236,14 @@ pub(super) fn open_for(seen: &Seen<'_>, early: Early) -> (u32, Option<usize>) {
 fn late(seen: &Seen<'_>, early: Early, within: Option<u32>) -> Option<Finding> {
     let (until, last) = open_for(seen, early);
     let at = last.map(|couplet| seen.tree.number(couplet));
+    let name = |taxon: TaxonIx| seen.matrix.taxon(taxon).name.clone();
     let wish = match early {
-        Early::Part(one, other) => {
-            format!("{} were to be apart", capital(&kinds(seen.matrix, [one, other])))
-        }
-        Early::Leave(taxon) => {
-            format!("{} was to be out", capital(&seen.matrix.taxon(taxon).name))
-        }
+        Early::Part(one, other) => EarlyOf::Apart([one, other].map(name)),
+        Early::Leave(taxon) => EarlyOf::Out(name(taxon)),
     };
     let Some(within) = within else {
-        let says = format!("{wish} early, but it is not said within how many questions.");
-        return Some(broken(None, says, BUILD_AGAIN));
+        return Some(broken(None, OfWishes::EarlyNotSaid { wish }));
     };
-    (until > within).then(|| {
-        let up_to = at.map_or_else(String::new, |number| format!(", up to question {number}"));
-        let says = format!("{wish} within {}, but it takes {until}{up_to}.", questions(within));
-        broken(at, says, BUILD_AGAIN)
-    })
+    (until > within)
+        .then(|| broken(at, OfWishes::Late { wish, within, takes: until, up_to: at }))
 }

@@ -5,10 +5,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Code, Finding, Place, TaxonIx};
+use spinney_model::{Finding, NameAtEnd, OfEnds, Place, TaxonIx};
 
+use crate::names;
 use crate::seen::Seen;
-use crate::sentence::{self, capital};
 
 /// One finding for each forgotten kind, with the place where it strands.
 pub(super) fn never_come_out(seen: &Seen<'_>) -> Vec<Finding> {
@@ -23,30 +23,16 @@ pub(super) fn never_come_out(seen: &Seen<'_>) -> Vec<Finding> {
         }
     }
     let finding = |&taxon: &TaxonIx| {
-        let name = &seen.matrix.taxon(taxon).name;
-        let ends: BTreeSet<String> = strands
-            .get(&taxon)
-            .into_iter()
-            .flatten()
-            .map(|place| sentence::at_end(seen.matrix, seen.tree, *place))
-            .collect();
-        let ends: Vec<String> = ends.into_iter().collect();
-        let strands = if ends.is_empty() {
-            String::new()
-        } else if !seen.meets_unlinked(taxon) {
-            format!(": whoever holds it reads {}", sentence::any(&ends))
-        } else {
-            format!(
-                ": as far as the questions are linked, whoever holds it reads {}",
-                sentence::any(&ends)
-            )
+        let kind = seen.matrix.taxon(taxon).name.clone();
+        let places = strands.get(&taxon).into_iter().flatten();
+        let reads: BTreeSet<Vec<NameAtEnd>> =
+            places.map(|place| names::at_end(seen.matrix, seen.tree, *place)).collect();
+        let fact = OfEnds::NeverComesOut {
+            kind: kind.clone(),
+            reads: reads.into_iter().collect(),
+            all_linked: !seen.meets_unlinked(taxon),
         };
-        Finding::new(
-            Code::NeverComesOut,
-            Place::Taxon(name.clone()),
-            format!("{} never comes out of this key{strands}.", capital(name)),
-            format!("Add a question there that tells {name} from the others."),
-        )
+        Finding::of(Place::Taxon(kind), fact)
     };
     forgotten.iter().map(finding).collect()
 }
@@ -75,16 +61,8 @@ fn empty_key(seen: &Seen<'_>) -> Vec<Finding> {
     let could = crate::separable::question_for(seen.values, &heap, seen.left_out);
     could
         .map(|character| {
-            let name = sentence::called(&seen.matrix.character(character).name);
-            Finding::new(
-                Code::NeverComesOut,
-                Place::Key,
-                "The key has no questions, so no kind comes out.",
-                format!(
-                    "Begin with a question about {name}: it tells some of the kinds \
-                     apart."
-                ),
-            )
+            let about = names::about(seen.matrix, character);
+            Finding::of(Place::Key, OfEnds::NoQuestions { about })
         })
         .into_iter()
         .collect()

@@ -2,10 +2,9 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Code, Finding, Place};
+use spinney_model::{Finding, OfTree, Place};
 
 use crate::seen::Seen;
-use crate::sentence;
 use crate::tree::To;
 
 /// Numbers that stand at two couplets.
@@ -17,18 +16,14 @@ pub(super) fn twice(seen: &Seen<'_>) -> Vec<Finding> {
     bearers
         .into_iter()
         .map(|(number, others)| {
-            let meant = seen.tree.probably.iter().find(|(_, couplet)| others.contains(couplet));
-            let sentence = format!("{} questions have the number {number}.", others.len() + 1);
-            let remedy = meant.map_or_else(
-                || "Give each question a number of its own, and mend what leads there.".into(),
-                |(meant, _)| {
-                    format!(
-                        "The second {number} is probably {meant}: an answer leads to {meant}, \
-                         and no question has that number."
-                    )
-                },
-            );
-            Finding::new(Code::NumberTwice, Place::Couplet(number), sentence, remedy)
+            let probably = seen.tree.probably.iter();
+            let mut meant = probably.filter(|(_, couplet)| others.contains(couplet));
+            let fact = OfTree::NumberTwice {
+                number,
+                bearers: others.len() + 1,
+                meant: meant.next().map(|(meant, _)| *meant),
+            };
+            Finding::of(Place::Couplet(number), fact)
         })
         .collect()
 }
@@ -53,15 +48,8 @@ pub(super) fn skip(seen: &Seen<'_>) -> Option<Finding> {
     let mut couplets = seen.tree.key.couplets.iter().zip(expected);
     let (couplet, expected) =
         couplets.find(|(couplet, expected)| couplet.number != *expected)?;
-    Some(Finding::new(
-        Code::NumbersSkip,
-        Place::Couplet(couplet.number),
-        format!(
-            "The numbers do not run 1, 2, 3: question {} is where {expected} is expected.",
-            couplet.number
-        ),
-        "Number the questions down the page; a class finds its way faster.",
-    ))
+    let fact = OfTree::NumbersSkip { number: couplet.number, expected };
+    Some(Finding::of(Place::Couplet(couplet.number), fact))
 }
 
 /// Back numbers that are not where one came from.
@@ -76,17 +64,9 @@ pub(super) fn back(seen: &Seen<'_>) -> Vec<Finding> {
             if from.is_empty() || from.contains(&back) {
                 return None;
             }
-            let number = couplet.number;
-            let from = sentence::any(&from.iter().map(u32::to_string).collect::<Vec<_>>());
-            Some(Finding::new(
-                Code::BackWrong,
-                Place::Couplet(number),
-                format!(
-                    "The number in brackets at question {number} is {back}, but the question \
-                     before it is {from}."
-                ),
-                format!("Write {number} ({from}) there."),
-            ))
+            let question = couplet.number;
+            let fact = OfTree::BackWrong { question, back, from };
+            Some(Finding::of(Place::Couplet(question), fact))
         })
         .collect()
 }

@@ -4,10 +4,12 @@
 //! From a group to its finding. Section 4 of `docs/KEY.md` says what is in the way: a kind
 //! that does not or may not have the character, or a range across or near every threshold.
 
-use spinney_model::{CharacterIx, Code, Finding, Place, Quantity, Scale, TaxonIx, Value};
+use spinney_model::{
+    CellsOf, CharacterIx, Finding, InTheWay, OfTable, Place, Quantity, Scale, TaxonIx, Value,
+};
 
+use crate::names;
 use crate::pairs::{Facts, Pairs};
-use crate::sentence::{self, called, capital, kinds, number};
 use crate::settled;
 use crate::values::{Has, Values};
 
@@ -28,24 +30,15 @@ struct Reason {
 
 /// The finding for one group.
 pub(super) fn finding(values: &Values<'_>, pairs: &Pairs, group: &[usize]) -> Finding {
-    let names = sentence::names(values.matrix, group.iter().map(|taxon| TaxonIx(*taxon)));
-    let listed = sentence::all(&names);
+    let kinds = names::kinds(values.matrix, group.iter().map(|taxon| TaxonIx(*taxon)));
+    let place = Place::Taxa(kinds.clone());
     let reasons = reasons(values, pairs, group);
-    let (says, remedy) = if reasons.is_empty() {
-        (
-            format!("Nothing in the table tells {listed} apart."),
-            "Look for a difference between them and add it as a column, or leave them together."
-                .to_owned(),
-        )
-    } else {
-        let said: Vec<String> =
-            reasons.iter().map(|reason| reason.say(values, group)).collect();
-        (
-            format!("{} are left together, because {}.", capital(&listed), said.join(", and ")),
-            remedy(values, &reasons),
-        )
-    };
-    Finding::new(Code::NotSeparable, Place::Taxa(names), says, remedy)
+    if reasons.is_empty() {
+        return Finding::of(place, OfTable::NotSeparable { kinds });
+    }
+    let because = reasons.iter().map(|reason| reason.fact(values, group)).collect();
+    let fill_in = fill_in(values, &reasons);
+    Finding::of(place, OfTable::Blocked { kinds, because, fill_in })
 }
 
 /// The first characters that part two of the group.
@@ -102,58 +95,36 @@ impl Reason {
         }
     }
 
-    /// "stalk, which tells elm and lime apart, cannot be asked of holly, which has none".
-    fn say(&self, values: &Values<'_>, group: &[usize]) -> String {
-        let matrix = values.matrix;
-        let of = |taxa: &[TaxonIx], one: &str, several: &str| {
-            let names = kinds(matrix, taxa.iter().copied());
-            let which = number(taxa.len(), one, several);
-            (!taxa.is_empty()).then(|| format!("of {names}, {which}"))
-        };
-        let said: Vec<String> = [
-            of(&self.without, "which has none", "which have none"),
-            of(&self.perhaps, "which may have none", "which may have none"),
-            of(&self.across, "whose range is in between", "whose ranges are in between"),
-        ]
-        .into_iter()
-        .flatten()
-        .collect();
-        format!(
-            "{}, which tells {} apart, cannot be asked {}",
-            called(&matrix.character(self.character).name),
-            if group.len() == 2 { "them".to_owned() } else { kinds(matrix, self.parts) },
-            said.join(", and ")
-        )
+    /// Of stalk, which tells elm and lime apart: holly, which has none.
+    fn fact(&self, values: &Values<'_>, group: &[usize]) -> InTheWay {
+        let named = |taxa: &[TaxonIx]| names::kinds(values.matrix, taxa.iter().copied());
+        let name = |taxon: TaxonIx| values.matrix.taxon(taxon).name.clone();
+        InTheWay {
+            about: names::about(values.matrix, self.character),
+            separates: (group.len() != 2).then(|| self.parts.map(name)),
+            without: named(&self.without),
+            perhaps: named(&self.perhaps),
+            between: named(&self.across),
+        }
     }
 }
 
-/// What to fill in, where something unknown is in the way; else what to ask instead.
-fn remedy(values: &Values<'_>, reasons: &[Reason]) -> String {
+/// What to fill in, where something unknown is in the way.
+fn fill_in(values: &Values<'_>, reasons: &[Reason]) -> Option<CellsOf> {
     let matrix = values.matrix;
-    let unknown = reasons.iter().find_map(|reason| {
+    reasons.iter().find_map(|reason| {
         let mut above = matrix.character(reason.character).governor.as_ref();
         while let Some(governor) = above {
             let asked = governor.character;
             let open = reason.perhaps.iter().filter(|taxon| values.unknown(**taxon, asked));
-            let open: Vec<TaxonIx> = open.copied().collect();
-            if !open.is_empty() {
-                return Some((asked, open));
+            let kinds = names::kinds(matrix, open.copied());
+            if !kinds.is_empty() {
+                return Some(CellsOf { about: names::about(matrix, asked), kinds });
             }
             above = matrix.character(asked).governor.as_ref();
         }
         None
-    });
-    match unknown {
-        Some((character, taxa)) => format!(
-            "Fill in {} of {}, or add a column with something that can be asked of all of \
-             them.",
-            called(&matrix.character(character).name),
-            kinds(matrix, taxa)
-        ),
-        None => "Add a column with something that can be asked of all of them, or leave them \
-             together."
-            .to_owned(),
-    }
+    })
 }
 
 /// Whether a kind's range lies across, or too near to, some threshold between two others.

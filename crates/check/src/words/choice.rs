@@ -3,7 +3,7 @@
 //! "Lobed or spiny" is one phrase where both are what a yes means; "toothed or smooth" is a
 //! choice where only one of them is.
 
-use spinney_model::{Character, Code, Finding, Scale};
+use spinney_model::{Character, Finding, OfWords, Scale};
 
 use super::{Text, asks_number};
 use crate::phrase;
@@ -26,27 +26,16 @@ pub(super) fn not_yes_no(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
         return None;
     }
     let first = text.words.list.first()?;
-    if OPEN.contains(&first.as_str()) {
-        return Some(text.finding(
-            Code::NotYesNo,
-            format!("{} cannot be answered with yes or no.", text.called()),
-            "Begin with Is, Are, Does, Do, Has or Have.",
-        ));
-    }
-    if two_at_once(seen, &text.words.list) {
-        return Some(text.finding(
-            Code::NotYesNo,
-            format!("{} asks two things at once.", text.called()),
-            "Ask one of them here, and the other in a question of its own.",
-        ));
-    }
-    must_choose(seen, text).then(|| {
-        text.finding(
-            Code::NotYesNo,
-            format!("{} offers two choices, so “yes” is not an answer.", text.called()),
-            "Ask about one of them.",
-        )
-    })
+    let fact = if OPEN.contains(&first.as_str()) {
+        OfWords::NotYesNo
+    } else if two_at_once(seen, &text.words.list) {
+        OfWords::TwoAtOnce
+    } else if must_choose(seen, text) {
+        OfWords::Choice
+    } else {
+        return None;
+    };
+    Some(text.finding(fact))
 }
 
 /// "Is it smooth and shiny?": two things that the table has in two columns; or a second question

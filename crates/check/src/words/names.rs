@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Code, Finding, Matrix, Scale};
+use spinney_model::{Finding, Matrix, OfWords, Scale};
 
 use super::Text;
 use crate::phrase::{self, Words};
@@ -99,14 +99,7 @@ pub(super) fn name_in_question(
     }
     let words = without_states(seen, text);
     let name = known.find(&words, text.is_question)?;
-    Some(text.finding(
-        Code::NameInQuestion,
-        format!(
-            "{} names {name}: only somebody who knows {name} already can answer.",
-            text.called()
-        ),
-        format!("Ask for something one can see on {name}."),
-    ))
+    Some(text.finding(OfWords::NamesKind { kind: name.to_owned() }))
 }
 
 /// A state that has the name of a kind ("like a box") is no name of that kind.

@@ -5,7 +5,7 @@
 //! finger, or a word that commits to nothing (`usually`). What compares two parts of the same
 //! find is no such thing, and neither is a name of several words in the table ("thin card").
 
-use spinney_model::{Character, Code, Finding, Scale};
+use spinney_model::{Character, Finding, OfWords, Scale};
 
 use super::Text;
 use crate::phrase::{self, Words};
@@ -181,32 +181,11 @@ enum Vague {
 pub(super) fn vague(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
     let character = text.question.map(|question| seen.matrix.character(question.character));
     let words = without_names(character, &text.words);
-    Some(match look(&words, character)? {
-        Vague::Bare(word) => text.finding(
-            Code::BareComparative,
-            format!(
-                "{} asks for “{word}”, and each child draws that line elsewhere.",
-                text.called()
-            ),
-            "Give a length with its unit, a count, or something to compare it with.",
-        ),
-        Vague::Compared(word) => text.finding(
-            Code::BareComparative,
-            format!(
-                "{} compares with “{word}”, and not everybody has the same beside them.",
-                text.called()
-            ),
-            "Compare two parts of the same find, or give a length with its unit.",
-        ),
-        Vague::Word(word) => text.finding(
-            Code::VagueWord,
-            format!(
-                "{} says “{word}”, and people do not agree on what that is.",
-                text.called()
-            ),
-            "Ask for something that everybody sees in the same way.",
-        ),
-    })
+    Some(text.finding(match look(&words, character)? {
+        Vague::Bare(word) => OfWords::Bare { word },
+        Vague::Compared(word) => OfWords::Compared { word },
+        Vague::Word(word) => OfWords::Vague { word },
+    }))
 }
 
 /// The word of a question on which people will not agree, if there is one; names of the table

@@ -131,7 +131,7 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
 }
 
 /// Whether a screen shows what other rooms say, which is English whatever the screens speak:
-/// findings, questions made from the table, plain words, sheets.
+/// questions made from the table, what the reader of tables says, plain words, sheets.
 fn speaks_english(screen: Screen) -> bool {
     match screen {
         Screen::Heaps | Screen::Table | Screen::Key => true,
@@ -275,11 +275,13 @@ pub(crate) fn finding_slip(t: Tongue, finding: &Finding) -> Markup {
         Severity::WorthALook => ("finding look", "severity-look"),
         Severity::GoodToKnow => ("finding know", "severity-know"),
     };
+    let (sentence, remedy) = spinney_voice::finding(finding, t);
+    let language = spinney_voice::language(finding, t);
     html! {
         div class=(class) {
             p.severity { (t.say(word)) }
-            p dir="auto" lang="en" { (finding.sentence) }
-            p.remedy dir="auto" lang="en" { (finding.remedy) }
+            p dir="auto" lang=(language) { (sentence) }
+            p.remedy dir="auto" lang=(language) { (remedy) }
         }
     }
 }

@@ -8,7 +8,7 @@ use serde_json::Number;
 use spinney_model::{Answer, BothWays, Finding, Forgiving, ForgivingKeys, Matrix};
 
 use super::number::{exact, of_share};
-use super::{shape, write};
+use super::{Say, shape, write};
 
 #[derive(Serialize)]
 struct Shape {
@@ -43,11 +43,16 @@ struct PlaceShape {
 }
 
 /// Forgiving keys with what was found in the table, as JSON with a line end behind it.
-pub fn forgiving(matrix: &Matrix, forgiving: &ForgivingKeys, findings: &[Finding]) -> String {
+pub fn forgiving(
+    matrix: &Matrix,
+    forgiving: &ForgivingKeys,
+    findings: &[Finding],
+    say: Say,
+) -> String {
     super::printed(&Shape {
         heaps: forgiving.heaps,
         keys: forgiving.keys.iter().map(|one| key(matrix, one)).collect(),
-        findings: findings.iter().map(write::finding).collect(),
+        findings: findings.iter().map(|one| write::finding(one, say)).collect(),
     })
 }
 

@@ -8,7 +8,7 @@ use serde_json::Number;
 use spinney_model::{Finding, Matrix, Revision, Share};
 
 use super::number::{exact, of_share};
-use super::{shape, write};
+use super::{Say, shape, write};
 
 /// What a run has to say of a revised key.
 #[derive(Clone, Copy, Debug)]
@@ -65,7 +65,8 @@ struct MovedShape {
 }
 
 /// A revised key as JSON, with a line end behind it. Steps are those of one find.
-pub fn revised(revised: &Revised<'_>) -> String {
+pub fn revised(revised: &Revised<'_>, say: Say) -> String {
+    let said = |one| write::finding(one, say);
     let Revised { matrix, revision, findings, old_findings } = *revised;
     let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
     let each = |effort: Share| if all > Share::from_integer(0) { effort / all } else { effort };
@@ -99,8 +100,8 @@ pub fn revised(revised: &Revised<'_>) -> String {
         struck: revision.parts.struck.clone(),
         arrived: revision.arrived.iter().map(|at| matrix.taxon(*at).name.clone()).collect(),
         gone: revision.gone.clone(),
-        findings: findings.iter().map(write::finding).collect(),
-        old_findings: old_findings.iter().map(write::finding).collect(),
+        findings: findings.iter().map(said).collect(),
+        old_findings: old_findings.iter().map(said).collect(),
     })
 }
 

@@ -11,7 +11,7 @@ use spinney_model::{
     Alike, CharacterIx, Fewest, Finding, Fragile, Hope, Look, Matrix, TaxonIx, Weak,
 };
 
-use super::{shape, write};
+use super::{Say, shape, write};
 
 #[derive(Serialize)]
 struct Shape {
@@ -61,7 +61,7 @@ struct LookShape {
 }
 
 /// Where a table is weak, with what was found in reading it, as JSON with a line end behind it.
-pub fn weak(matrix: &Matrix, weak: &Weak, findings: &[Finding]) -> String {
+pub fn weak(matrix: &Matrix, weak: &Weak, findings: &[Finding], say: Say) -> String {
     let compared = |fewest| weak.pairs.map(|_| self::fewest(matrix, fewest));
     let shape = Shape {
         kinds: matrix.taxa().len(),
@@ -74,7 +74,7 @@ pub fn weak(matrix: &Matrix, weak: &Weak, findings: &[Finding]) -> String {
         twice: compared(&weak.twice),
         next: weak.next.iter().map(|look| self::look(matrix, look)).collect(),
         useful_blanks: weak.useful_blanks,
-        findings: findings.iter().map(write::finding).collect(),
+        findings: findings.iter().map(|one| write::finding(one, say)).collect(),
     };
     super::printed(&shape)
 }

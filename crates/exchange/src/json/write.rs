@@ -6,11 +6,11 @@ use spinney_model::{
 };
 
 use super::number::{exact, of_quantity, of_share};
-use super::{Effort, certificate, shape};
+use super::{Effort, Say, certificate, shape};
 
 mod wished;
 
-pub(super) fn report(report: &super::Report) -> shape::Report {
+pub(super) fn report(report: &super::Report, say: Say) -> shape::Report {
     let matrix = report.matrix;
     let claimed = report.claim;
     shape::Report {
@@ -31,14 +31,15 @@ pub(super) fn report(report: &super::Report) -> shape::Report {
         refused: report.refused.iter().map(|one| wished::refused(one, matrix)).collect(),
         touching: claimed.map(|claim| claim.touching.clone()).unwrap_or_default(),
         links: report.questions_checked.map(|(checked, of)| shape::Checked { checked, of }),
-        findings: report.findings.iter().map(finding).collect(),
+        findings: report.findings.iter().map(|one| finding(one, say)).collect(),
         reasons: report.reasons.iter().map(|reason| reasons(reason, matrix)).collect(),
         best_keys: report.best_keys.map(|best| best_keys(best, matrix)),
     }
 }
 
 pub(super) fn key_alone(key: &Key, matrix: &Matrix) -> shape::Report {
-    report(&super::Report { key: Some(key), ..super::Report::of(matrix) })
+    let alone = super::Report { key: Some(key), ..super::Report::of(matrix) };
+    report(&alone, |_| unreachable!("a key alone comes without findings"))
 }
 
 fn best_keys(best: &BestKeys, matrix: &Matrix) -> shape::BestKeys {
@@ -160,13 +161,14 @@ fn kept_price(kept: &KeptPrice, matrix: &Matrix) -> shape::KeptPrice {
     }
 }
 
-pub(super) fn finding(finding: &Finding) -> shape::Finding {
+pub(super) fn finding(finding: &Finding, say: Say) -> shape::Finding {
+    let (sentence, remedy) = say(finding);
     shape::Finding {
         code: finding.code.text().to_owned(),
         severity: finding.severity.words().to_owned(),
         place: finding.place.to_string(),
-        sentence: finding.sentence.clone(),
-        remedy: finding.remedy.clone(),
+        sentence,
+        remedy,
     }
 }
 

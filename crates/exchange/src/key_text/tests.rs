@@ -193,7 +193,11 @@ fn what_may_be_two_destinations_is_quoted_and_never_a_kind() {
         let read = reading(text);
         let codes = codes(&read.findings);
         assert!(codes.contains(&(Code::LineNotUnderstood, Place::Couplet(1))), "{codes:?}");
-        assert!(read.findings[0].sentence.contains(quoted), "{:?}", read.findings);
+        assert!(
+            read.findings[0].text().unwrap().sentence.contains(quoted),
+            "{:?}",
+            read.findings
+        );
         assert_eq!(read.key.couplets[0].yes, Destination::Missing, "{text}");
         again(&read.key);
     }
@@ -224,7 +228,7 @@ fn a_name_spelt_a_little_differently_is_asked_back() {
         let text = format!("1. Is it toothed? Yes → {written}, No → dogwood");
         let read = reading(&text);
         assert_eq!(codes(&read.findings), [(Code::NameNotSure, Place::Couplet(1))]);
-        let remedy = &read.findings[0].remedy;
+        let remedy = &read.findings[0].text().unwrap().remedy;
         let line = remedy.split("links file: ").nth(1).expect("the remedy ends with the line");
         assert_eq!(line, format!("name {written} = hazel"));
         let end = End { taxa: vec![], unrecognised: vec![written.to_owned()] };
@@ -410,9 +414,9 @@ fn a_number_that_is_no_threshold_is_told_with_the_number_that_was_typed() {
         ("number of leaflets = 7", "number of leaflets >= 7"),
     ] {
         let (_, findings) = Links::read(&format!("question 5: {line}"), &matrix);
-        let remedy = &findings[0].remedy;
+        let remedy = &findings[0].text().unwrap().remedy;
         assert!(remedy.contains(&format!("question 5: {write}")), "{line}: {remedy}");
-        println!("{} {remedy}", findings[0].sentence);
+        println!("{} {remedy}", findings[0].text().unwrap().sentence);
         let (_, again) = Links::read(&format!("question 5: {write}"), &matrix);
         assert_eq!(again, []);
     }

@@ -48,8 +48,11 @@ fn a_hand_drawn_key_links_where_it_can_and_says_why_not_elsewhere() {
     ];
     assert_eq!(found, wanted.map(|line| line.map(str::to_owned)));
     assert_eq!((report.linked, report.of), (6, 9));
-    let why: Vec<(Place, &str)> =
-        report.findings.iter().map(|f| (f.place.clone(), f.sentence.as_str())).collect();
+    let why: Vec<(Place, &str)> = report
+        .findings
+        .iter()
+        .map(|f| (f.place.clone(), f.text().unwrap().sentence.as_str()))
+        .collect();
     for (number, words) in [(6, "one of two numbers"), (7, "\"big\""), (8, "by name")] {
         let place = Place::Couplet(number);
         let said = why.iter().any(|(at, sentence)| *at == place && sentence.contains(words));

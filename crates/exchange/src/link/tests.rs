@@ -277,8 +277,12 @@ fn a_sentence_in_the_tables_own_language_links_by_the_tables_own_words() {
 fn what_a_yes_or_no_column_can_be_asked_is_said_so_that_it_can_be_followed() {
     let (_, report) = linked_in(&german(), Wording::Question("Ist der Stiel lang?".to_owned()));
     let finding = &report.findings[0];
-    assert!(!finding.remedy.contains("states: yes, no"), "{}", finding.remedy);
-    println!("{} {}", finding.sentence, finding.remedy);
+    assert!(
+        !finding.text().unwrap().remedy.contains("states: yes, no"),
+        "{}",
+        finding.text().unwrap().remedy
+    );
+    println!("{} {}", finding.text().unwrap().sentence, finding.text().unwrap().remedy);
 }
 
 #[test]

@@ -5,7 +5,7 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::Finding;
+use spinney_model::{Fact, Finding};
 
 use super::grid::Grid;
 use super::layout;
@@ -41,11 +41,12 @@ impl Places {
 
     /// The finding with every address in its sentence and remedy in words. Its place stays.
     pub fn in_words(&self, finding: &Finding) -> Finding {
-        Finding {
-            sentence: self.said(&finding.sentence),
-            remedy: self.said(&finding.remedy),
-            ..finding.clone()
+        let mut finding = finding.clone();
+        if let Fact::Text(text) = &mut finding.fact {
+            text.sentence = self.said(&text.sentence);
+            text.remedy = self.said(&text.remedy);
         }
+        finding
     }
 
     fn said(&self, text: &str) -> String {
@@ -154,7 +155,10 @@ mod tests {
             let place = Place::Cell("my table!C5".to_owned());
             places
                 .in_words(&Finding::new(Code::CellNotUnderstood, place, sentence, ""))
+                .text()
+                .expect("it is text")
                 .sentence
+                .clone()
         };
         assert_eq!(said("“a lot” (my table!C5) is odd."), "“a lot” (elm, blade (mm)) is odd.");
         assert_eq!(said("Look at my table!A4."), "Look at hazel.");

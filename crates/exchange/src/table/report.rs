@@ -70,7 +70,10 @@ impl Report {
     pub(super) fn finish(self) -> Vec<Finding> {
         let mut findings = Vec::new();
         for group in self.groups {
-            let rest = group.told.last().map(|last| (last.remedy.clone(), last.place.clone()));
+            let rest = group.told.last().map(|last| {
+                let remedy = last.text().map(|text| text.remedy.clone()).unwrap_or_default();
+                (remedy, last.place.clone())
+            });
             findings.extend(group.told);
             let Some((remedy, place)) = rest.filter(|_| group.more > 0) else { continue };
             let sentence = match group.more {

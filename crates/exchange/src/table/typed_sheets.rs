@@ -95,7 +95,10 @@ pub(super) fn read(sources: &[Source]) -> Result<TypedSheets, TableError> {
     typed.findings = report.finish();
     // Nobody would see that something of it is not there.
     match typed.findings.iter().find(|finding| finding.code == Code::TooLarge) {
-        Some(over) => Err(TableError::DoesNotFit { sentence: over.sentence.clone() }),
+        Some(over) => {
+            let sentence = over.text().map(|text| text.sentence.clone()).unwrap_or_default();
+            Err(TableError::DoesNotFit { sentence })
+        }
         None => Ok(typed),
     }
 }

@@ -84,7 +84,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         files::write_whole(path, links.as_bytes(), over)?;
     }
     if args.answer.format == Format::Json {
-        terminal::print_json(&json::report(&json))?;
+        terminal::print_json(&json::report(&json, report::in_english))?;
     } else {
         let ink = Ink { colour: terminal::colour() };
         let mut text = opinion_in_words(&ink, matrix, &opinion, &findings);
@@ -214,7 +214,7 @@ pub(crate) fn opinion_in_words(
     } else {
         "This key does not work yet."
     };
-    let mut text = format!("{together}{}\n{}.\n", ink.bold(verdict), opinion.coverage());
+    let mut text = format!("{together}{}\n{}.\n", ink.bold(verdict), report::coverage(opinion));
     if !findings.is_empty() {
         let _ = write!(text, "\n{}", report::findings(ink, findings));
     }

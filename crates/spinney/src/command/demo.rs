@@ -195,7 +195,7 @@ fn second_opinion(
             n => format!("it does not work yet: {n} things say mend this"),
         }
     };
-    let coverage = opinion.coverage();
+    let coverage = report::coverage(&opinion);
     let together = report::together(&matrix, &opinion.left_together);
     Ok(format!("\n  The key in {key} ({into}/opinion.txt): {verdict}; {coverage}.\n{together}"))
 }

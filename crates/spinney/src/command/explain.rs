@@ -35,17 +35,20 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
         for reason in &mut reasons {
             reason.alternatives.truncate(args.alternatives);
         }
-        terminal::print_json(&json::report(&json::Report {
-            matrix,
-            key: Some(&built.key),
-            claim: Some(&built.claim),
-            effort: None,
-            findings: &findings,
-            questions_checked: Some((opinion.checked, opinion.questions)),
-            reasons: &reasons,
-            refused: &built.refused,
-            best_keys: Some(&best),
-        }))?;
+        terminal::print_json(&json::report(
+            &json::Report {
+                matrix,
+                key: Some(&built.key),
+                claim: Some(&built.claim),
+                effort: None,
+                findings: &findings,
+                questions_checked: Some((opinion.checked, opinion.questions)),
+                reasons: &reasons,
+                refused: &built.refused,
+                best_keys: Some(&best),
+            },
+            report::in_english,
+        ))?;
         return Ok(fine(&findings));
     }
     let ink = Ink { colour: terminal::colour() };

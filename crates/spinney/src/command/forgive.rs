@@ -28,7 +28,12 @@ pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
         findings.extend(opinion(matrix, &wishes, last));
     }
     if args.format == Format::Json {
-        terminal::print_json(&json::forgiving(matrix, &forgiving, &findings))?;
+        terminal::print_json(&json::forgiving(
+            matrix,
+            &forgiving,
+            &findings,
+            report::in_english,
+        ))?;
         return Ok(fine(&findings));
     }
     let ink = Ink { colour: terminal::colour() };

@@ -68,7 +68,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
         written = Some((path, folder.finish()?));
     }
     if args.answer.format == Format::Json {
-        terminal::print_json(&json::report(&json))?;
+        terminal::print_json(&json::report(&json, report::in_english))?;
     } else {
         let ink = Ink { colour: terminal::colour() };
         let mut text = key_text::write(&built.key, matrix);

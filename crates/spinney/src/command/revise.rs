@@ -68,12 +68,15 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
         None => None,
     };
     if args.answer.format == Format::Json {
-        terminal::print_json(&json::revised(&json::Revised {
-            matrix,
-            revision: &revised.revision,
-            findings: &findings,
-            old_findings: &old_findings,
-        }))?;
+        terminal::print_json(&json::revised(
+            &json::Revised {
+                matrix,
+                revision: &revised.revision,
+                findings: &findings,
+                old_findings: &old_findings,
+            },
+            report::in_english,
+        ))?;
         return Ok(fine(&findings));
     }
     let ink = Ink { colour: terminal::colour() };

@@ -30,10 +30,10 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
         written = Some((path, folder.finish()?));
     }
     if args.answer.format == Format::Json {
-        terminal::print_json(&json::report(&json::Report {
-            findings: &findings,
-            ..json::Report::of(matrix)
-        }))?;
+        terminal::print_json(&json::report(
+            &json::Report { findings: &findings, ..json::Report::of(matrix) },
+            report::in_english,
+        ))?;
         return Ok(fine(&findings));
     }
     let ink = Ink { colour: terminal::colour() };

@@ -21,7 +21,7 @@ pub(crate) fn run(args: &Weak) -> Result<bool, Failure> {
     let settings = WeakSettings { steps: args.budget, cells_named: args.next, ..usual };
     let weak = spinney_check::weak(matrix, &settings);
     if args.format == Format::Json {
-        terminal::print_json(&json::weak(matrix, &weak, &findings))?;
+        terminal::print_json(&json::weak(matrix, &weak, &findings, report::in_english))?;
         return Ok(fine(&findings));
     }
     let ink = Ink { colour: terminal::colour() };

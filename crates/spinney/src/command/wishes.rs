@@ -13,7 +13,7 @@ use spinney_voice::wording;
 
 use crate::failure::Failure;
 use crate::near::nearest;
-use crate::{args, command, opened};
+use crate::{args, command, opened, report};
 
 /// The wishes of the command line, and what could not be understood of the questions to keep.
 pub(crate) fn read(
@@ -141,7 +141,8 @@ fn not_linked(couplet: &Couplet, findings: &[Finding], matrix: &Matrix) -> Failu
     let what = format!("\"{words}\" cannot be kept: it could not be linked to the table.");
     let here = findings.iter().find(|finding| finding.place == Place::Couplet(couplet.number));
     if let Some(why) = here {
-        return Failure::usage(format!("{what} {}", why.sentence), &why.remedy);
+        let (sentence, remedy) = report::in_english(why);
+        return Failure::usage(format!("{what} {sentence}"), remedy);
     }
     let columns: Vec<&str> = matrix.characters().iter().map(|c| c.name.as_str()).collect();
     let columns = columns.join(", ");

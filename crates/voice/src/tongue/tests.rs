@@ -1,10 +1,36 @@
 //! Every message that the screens ask for is there, in every language, with the same gaps.
 
+use std::cell::RefCell;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
 
 use super::{FILES, LANGUAGES};
+
+thread_local! {
+    /// The messages that were asked for in this thread.
+    static ASKED: RefCell<BTreeSet<String>> = const { RefCell::new(BTreeSet::new()) };
+}
+
+/// Notes that a message was asked for.
+pub(super) fn note(message: &str) {
+    ASKED.with_borrow_mut(|asked| {
+        asked.insert(message.to_owned());
+    });
+}
+
+/// The messages that are asked for while something is said.
+pub(crate) fn asked_for(say: impl FnOnce()) -> BTreeSet<String> {
+    ASKED.with_borrow_mut(BTreeSet::clear);
+    say();
+    ASKED.with_borrow(BTreeSet::clone)
+}
+
+/// The messages in which findings are said.
+pub(crate) fn messages_of_findings() -> BTreeSet<String> {
+    let ours = |name: &String| name.starts_with("finding-") || name.starts_with("list-");
+    messages(FILES[0]).into_keys().filter(ours).collect()
+}
 
 fn sources(folder: &Path, found: &mut Vec<PathBuf>) {
     for entry in fs::read_dir(folder).expect("a folder can be read") {

@@ -5,7 +5,7 @@
 
 use maud::{Markup, html};
 use spinney_exchange::table::{self, TypedSheets};
-use spinney_model::{AboutField, CharacterField, CharacterId, KindField, KindId};
+use spinney_model::{AboutField, CharacterField, CharacterId, Finding, KindField, KindId};
 
 use crate::pages::table::label as character_label;
 use crate::routes::{Asked, Refused};
@@ -42,7 +42,7 @@ impl Told {
     ) -> Self {
         let read = intake::not_understood(sheets);
         let mut said: Vec<_> =
-            read.map(|finding| (true, sheets.places.in_words(finding).sentence)).collect();
+            read.map(|finding| said(t, &sheets.places.in_words(finding))).collect();
         said.extend(taken.taken_for.iter().map(|(theirs, kind)| {
             let ours = collection.name(*kind);
             (false, t.with("finds-taken-for", &[("theirs", theirs), ("ours", &ours)]))
@@ -61,6 +61,11 @@ impl Told {
     pub(crate) fn is_empty(&self) -> bool {
         self.left.is_empty() && self.said.is_empty()
     }
+}
+
+/// A finding of the reader, and whether it is said in English whatever the screens speak.
+fn said(t: Tongue, finding: &Finding) -> (bool, String) {
+    (finding.text().is_some(), spinney_voice::finding(finding, t).0)
 }
 
 /// The page to go to; where there is something to tell, it is told on *Our finds*.

@@ -1,7 +1,9 @@
 //! Files that are not for a printer: the page for a phone, text, JSON, a table.
 
 use spinney_exchange::{json, key_text, table};
+use spinney_model::Finding;
 use spinney_press::page;
+use spinney_voice::Tongue;
 
 use super::booklet::Bound;
 
@@ -25,13 +27,21 @@ fn as_json(bound: &Bound) -> String {
         mean_questions: effort.mean_questions,
         longest: effort.longest,
     });
-    json::report(&json::Report {
-        key: Some(&made.key),
-        claim: made.claim.as_ref(),
-        effort: if made.claim.is_some() { None } else { effort },
-        findings: made.findings(),
-        questions_checked: Some((made.opinion.checked, made.opinion.questions)),
-        refused: &made.refused,
-        ..json::Report::of(matrix)
-    })
+    json::report(
+        &json::Report {
+            key: Some(&made.key),
+            claim: made.claim.as_ref(),
+            effort: if made.claim.is_some() { None } else { effort },
+            findings: made.findings(),
+            questions_checked: Some((made.opinion.checked, made.opinion.questions)),
+            refused: &made.refused,
+            ..json::Report::of(matrix)
+        },
+        in_english,
+    )
+}
+
+/// Files that programs read are in English, whatever the screens speak.
+fn in_english(finding: &Finding) -> (String, String) {
+    spinney_voice::finding(finding, Tongue::of_terminal())
 }

@@ -155,7 +155,7 @@ fn in_cells(t: Tongue, view: &View) -> Markup {
                 @for ((kind, at), findings) in cells.iter().take(PAIRS_NAMED) {
                     li dir="auto" {
                         a href={"/table?kind=" (kind.0) "#i-" (kind.0) "-" (at.0)} { (name_of(view, *kind, *at)) }
-                        ": " (findings[0].sentence)
+                        ": " (spinney_voice::finding(&findings[0], t).0)
                     }
                 }
             }

@@ -110,11 +110,13 @@ fn found(t: Tongue, finding: &Finding) -> Markup {
         Severity::WorthALook => ("word look", "severity-look"),
         Severity::GoodToKnow => ("word know", "severity-know"),
     };
+    let (sentence, remedy) = spinney_voice::finding(finding, t);
+    let language = spinney_voice::language(finding, t);
     html! {
         details {
             summary { span class=(class) { (t.say(word)) } }
-            p dir="auto" lang="en" { (finding.sentence) }
-            p.remedy dir="auto" lang="en" { (finding.remedy) }
+            p dir="auto" lang=(language) { (sentence) }
+            p.remedy dir="auto" lang=(language) { (remedy) }
         }
     }
 }

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use maud::{Markup, html};
-use spinney_model::{CharacterId, Code, Finding, KindId, Place, Value};
+use spinney_model::{CharacterId, Code, Fact, Finding, KindId, Place, Value};
 
 use crate::Desk;
 use crate::routes::Asked;
@@ -210,7 +210,9 @@ impl View {
 fn without_address(finding: &Finding) -> Finding {
     let mut finding = finding.clone();
     for address in [format!(" ({})", finding.place), format!(" in {}", finding.place)] {
-        finding.sentence = finding.sentence.replace(&address, "");
+        if let Fact::Text(text) = &mut finding.fact {
+            text.sentence = text.sentence.replace(&address, "");
+        }
     }
     finding
 }

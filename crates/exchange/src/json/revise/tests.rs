@@ -7,6 +7,7 @@ use spinney_model::{
 
 use super::super::read_key;
 use super::super::schema::disagrees;
+use super::super::tests::as_text;
 use super::{Revised, revised};
 use crate::key_text;
 use crate::link::hedge::table;
@@ -52,7 +53,10 @@ fn written(revision: &Revision) -> String {
     let finding =
         Finding::new(Code::Unknown, Place::Table, "One cell is unknown.", "Fill it in.");
     let old = Finding::new(Code::NotLinked, Place::Couplet(2), "Not linked.", "Link it.");
-    revised(&Revised { matrix: &matrix, revision, findings: &[finding], old_findings: &[old] })
+    revised(
+        &Revised { matrix: &matrix, revision, findings: &[finding], old_findings: &[old] },
+        as_text,
+    )
 }
 
 #[test]

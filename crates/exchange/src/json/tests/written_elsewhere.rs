@@ -3,6 +3,7 @@
 use serde_json::{Value, json};
 use spinney_model::{Code, Couplet, Share};
 
+use super::as_text;
 use crate::json::schema::disagrees;
 use crate::json::{Effort, JsonError, Report, read_claim, read_key, report};
 use crate::link::hedge::table;
@@ -102,15 +103,15 @@ fn effort_without_a_claim_is_a_cost_without_a_proof() {
     let effort =
         Effort { total: Share::new(104, 3), mean_questions: Share::new(26, 9), longest: 5 };
     let said = Report { effort: Some(effort), ..Report::of(&matrix) };
-    let text = report(&said);
+    let text = report(&said, as_text);
     let value: Value = serde_json::from_str(&text).expect("our JSON is JSON");
     assert_eq!(value["cost"]["effort_total_exact"], json!("104/3"));
     assert_eq!(value["cost"]["longest"], json!(5));
     assert_eq!(value.get("proof"), None);
     assert_eq!(read_claim(&text, &matrix), Ok((None, Vec::new())));
     let claim = super::claim();
-    let claimed = report(&Report { claim: Some(&claim), ..said });
-    let without = report(&Report { claim: Some(&claim), effort: None, ..said });
+    let claimed = report(&Report { claim: Some(&claim), ..said }, as_text);
+    let without = report(&Report { claim: Some(&claim), effort: None, ..said }, as_text);
     assert_eq!(claimed, without, "a claim comes first");
 }
 
@@ -135,7 +136,8 @@ fn wishes_that_name_what_the_table_lacks_are_findings_and_the_rest_is_read() {
     let matrix = table();
     let (claim, findings) = read_claim(&given.to_string(), &matrix).expect("the rest is read");
     let claim = claim.expect("cost and proof make a claim");
-    let said: Vec<&str> = findings.iter().map(|finding| finding.sentence.as_str()).collect();
+    let said: Vec<&str> =
+        findings.iter().map(|finding| finding.text().unwrap().sentence.as_str()).collect();
     for name in ["red", "monsoon", "colour", "smell", "Hasel", "few dots", "gold", "?"] {
         let named = format!("\"{name}\"");
         assert!(said.iter().any(|sentence| sentence.contains(&named)), "{name}: {said:#?}");

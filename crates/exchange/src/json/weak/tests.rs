@@ -6,6 +6,7 @@ use spinney_model::{
 };
 
 use super::super::schema::disagrees;
+use super::super::tests::as_text;
 use super::weak;
 use crate::link::hedge::table;
 
@@ -44,7 +45,7 @@ fn found() -> Weak {
 fn written(found: &Weak) -> Value {
     let finding =
         Finding::new(Code::Unknown, Place::Table, "One cell is unknown.", "Fill it in.");
-    serde_json::from_str(&weak(&table(), found, &[finding])).expect("JSON")
+    serde_json::from_str(&weak(&table(), found, &[finding], as_text)).expect("JSON")
 }
 
 #[test]

@@ -177,8 +177,8 @@ fn a_picture_that_is_lost_is_said_to_be_lost() {
 }
 
 /// Lines as another collection has them.
-fn another() -> Vec<Vec<u8>> {
-    let path = fresh("another-file");
+fn another(of: &str) -> Vec<Vec<u8>> {
+    let path = fresh(of);
     let mut sitting = at(&path);
     assert_eq!(sitting.add("wych elm").0, 303);
     sitting.kept.lines(0).expect("its lines")
@@ -202,14 +202,14 @@ fn opening(lines: Vec<Vec<u8>>) -> Handle {
 
 #[test]
 fn a_copy_takes_the_place_of_what_is_in_memory_and_of_an_empty_file() {
-    let lines = another();
+    let lines = another("another-file-1");
     let empty = fresh("empty");
     let sittings = [
         Sitting::open(Kept::in_memory(lines.clone()), &lines).expect("a collection"),
         at(&empty),
     ];
     for mut sitting in sittings {
-        sitting.handle = opening(another());
+        sitting.handle = opening(another("another-file-2"));
         if sitting.kept.is_in_memory() {
             assert_eq!(sitting.add("holly").0, 303);
             assert!(sitting.finds().contains("Kept in memory only"));
@@ -226,7 +226,7 @@ fn a_file_that_holds_a_collection_is_never_replaced() {
     let path = fresh("held");
     let mut sitting = at(&path);
     assert_eq!(sitting.add("holly").0, 303);
-    sitting.handle = opening(another());
+    sitting.handle = opening(another("another-file-3"));
     let (status, _) = sitting.page(&mut Request::post("/do/open-copy", &[]));
     assert_eq!(status, 503, "it gives up instead of writing over it");
     assert!(at(&path).finds().contains("holly"));

@@ -150,8 +150,11 @@ fn lengths_that_are_compared_without_a_column_are_told_how_to_get_one() {
     let report = crate::link::link(&mut key, &hedge, &crate::link::Links::default());
     let [finding] = report.findings.as_slice() else { panic!("{:?}", report.findings) };
     assert!(
-        finding.sentence.contains("compares stalk length with blade length"),
+        finding.text().unwrap().sentence.contains("compares stalk length with blade length"),
         "{finding:?}"
     );
-    assert!(finding.remedy.contains("`stalk length / blade length`"), "{finding:?}");
+    assert!(
+        finding.text().unwrap().remedy.contains("`stalk length / blade length`"),
+        "{finding:?}"
+    );
 }

@@ -1,0 +1,153 @@
+//! What a finding says, as data: numbers of questions, names, answers and lengths, no sentences.
+//!
+//! From what a room found to what `voice` says in the language a person reads best. One enum
+//! for each family of findings; a name is as the person wrote it, a number is exact. What the
+//! readers of tables and of keys in words say is still text ([`Text`]).
+
+use crate::{CharacterIx, Code, Matrix, TaxonIx, Written};
+
+mod answers;
+mod claim;
+mod ends;
+mod shape;
+mod table;
+mod tree;
+mod wishes;
+mod words;
+
+pub use answers::OfAnswers;
+pub use claim::{Differs, GoalWrong, OfClaim, ProofFault, Reaches};
+pub use ends::{Astray, FormAstray, NameAtEnd, OfEnds};
+pub use shape::OfShape;
+pub use table::{InTheWay, OfTable};
+pub use tree::OfTree;
+pub use wishes::{EarlyOf, OfWishes, WhatIsAsked, WhyLeftOut};
+pub use words::{OfWords, TextOf, WhichText};
+
+/// What is so, as data.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Fact {
+    /// Of the key as a tree of numbers.
+    Tree(OfTree),
+    /// Of where kinds come out.
+    Ends(OfEnds),
+    /// Of kinds that cannot answer a question, or not surely.
+    Answers(OfAnswers),
+    /// Of a table without a key.
+    Table(OfTable),
+    /// Of what is claimed of a key.
+    Claim(OfClaim),
+    /// Of a wish that a key does not keep.
+    Wishes(OfWishes),
+    /// Of the wording of a question.
+    Words(TextOf, OfWords),
+    /// Of what tires or may hurt, and of what is good.
+    Shape(OfShape),
+    /// A sentence that is not typed data yet.
+    Text(Text),
+}
+
+/// What a reader says, as a sentence in English: it is still to become data.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Text {
+    /// Which kind of finding it is.
+    pub code: Code,
+    /// What is so.
+    pub sentence: String,
+    /// What to do about it.
+    pub remedy: String,
+}
+
+impl Fact {
+    /// Which kind of finding it is.
+    pub fn code(&self) -> Code {
+        match self {
+            Self::Tree(fact) => fact.code(),
+            Self::Ends(fact) => fact.code(),
+            Self::Answers(fact) => fact.code(),
+            Self::Table(fact) => fact.code(),
+            Self::Claim(fact) => fact.code(),
+            Self::Wishes(_) => Code::WishBroken,
+            Self::Words(_, fact) => fact.code(),
+            Self::Shape(fact) => fact.code(),
+            Self::Text(text) => text.code,
+        }
+    }
+}
+
+/// Each family is a fact.
+macro_rules! facts {
+    ($($family:ident($of:ident)),*) => {$(
+        impl From<$of> for Fact {
+            fn from(fact: $of) -> Self {
+                Self::$family(fact)
+            }
+        }
+    )*};
+}
+
+facts!(
+    Tree(OfTree),
+    Ends(OfEnds),
+    Answers(OfAnswers),
+    Table(OfTable),
+    Claim(OfClaim),
+    Wishes(OfWishes),
+    Shape(OfShape)
+);
+
+/// A cell by the name of its column and of its kind.
+#[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub struct CellOf {
+    /// The column's heading.
+    pub about: String,
+    /// The name of the kind.
+    pub kind: String,
+}
+
+impl CellOf {
+    /// The cell of a kind in a column.
+    pub fn of(matrix: &Matrix, character: CharacterIx, taxon: TaxonIx) -> Self {
+        Self {
+            about: matrix.character(character).name.clone(),
+            kind: matrix.taxon(taxon).name.clone(),
+        }
+    }
+}
+
+/// Several cells of one column.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CellsOf {
+    /// The column's heading.
+    pub about: String,
+    /// The names of the kinds.
+    pub kinds: Vec<String>,
+}
+
+/// What was measured on a kind.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct RangeOf {
+    /// The name of the kind.
+    pub kind: String,
+    /// The least.
+    pub low: Written,
+    /// The most.
+    pub high: Written,
+}
+
+/// What a question asks for of a column, or what a kind has left of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Form {
+    /// One of these states.
+    States(Vec<String>),
+    /// Less than this.
+    Below(Written),
+    /// This or more.
+    AtLeast(Written),
+    /// Just this number.
+    Exactly(Written),
+    /// The first or more, and less than the second.
+    Between(Written, Written),
+    /// Nothing that the column can have.
+    Nothing,
+}
