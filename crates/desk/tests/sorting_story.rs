@@ -315,3 +315,18 @@ fn a_heap_is_written_over_the_table_only_as_both_were_seen() {
     class.post("/do/table-as-sorted", &ours);
     assert!(class.get("/table").contains("name=\"c-1-1\" value=\"smooth\""));
 }
+
+/// What a second opinion finds is said in the language of the person, and marked so.
+#[test]
+fn a_finding_is_said_in_the_persons_language() {
+    let mut class = AtTheDesk::empty();
+    class.paste("kind\tstalk (mm)\nhazel\t30-35.5\nlime\t37-40\n");
+    let english =
+        "Only stalk could tell hazel from lime (hazel 30 to 35.5 mm, lime 37 to 40 mm)";
+    assert!(class.get("/table").contains(english));
+    let page = in_german(&mut class, "/table");
+    let german = "<p dir=\"auto\" lang=\"de\">Nur „stalk“ könnte hazel von lime \
+                  unterscheiden (hazel 30 bis 35,5 mm, lime 37 bis 40 mm).";
+    assert!(page.contains(german), "{page}");
+    assert!(!page.contains(english));
+}

@@ -13,7 +13,7 @@ mod write;
 use std::borrow::Cow;
 
 use spinney_model::limits::{KEY_LINE_BYTES, KEY_LINES, KEY_QUESTIONS};
-use spinney_model::{Code, Finding, Key, Matrix, Place};
+use spinney_model::{Finding, Key, Matrix, OfKeyRead, Place};
 
 use crate::link::Links;
 use crate::link::names::Names;
@@ -46,13 +46,7 @@ pub fn read(text: &str, matrix: &Matrix, links: &Links) -> KeyRead {
     findings.extend(found);
     findings.extend(cut_to_limit(&mut key));
     if key.couplets.is_empty() {
-        findings.push(Finding::new(
-            Code::LineNotUnderstood,
-            Place::Key,
-            "No numbered question was found in this text.",
-            "Begin every question with its number: 1. Is the leaf in one piece? Yes -> 2, \
-             No -> rowan",
-        ));
+        findings.push(Finding::of(Place::Key, OfKeyRead::NoNumberedQuestion));
     }
     KeyRead { key, findings }
 }
@@ -61,12 +55,7 @@ pub fn read(text: &str, matrix: &Matrix, links: &Links) -> KeyRead {
 pub(crate) fn cut_to_limit(key: &mut Key) -> Option<Finding> {
     (key.couplets.len() > KEY_QUESTIONS).then(|| {
         key.couplets.truncate(KEY_QUESTIONS);
-        Finding::new(
-            Code::TooLarge,
-            Place::Key,
-            format!("Only the first {KEY_QUESTIONS} questions of this key were read."),
-            "Make several keys of it, one for each part of the walk.",
-        )
+        Finding::of(Place::Key, OfKeyRead::OnlyFirstQuestions { read: KEY_QUESTIONS })
     })
 }
 
@@ -81,22 +70,12 @@ fn within_limits(text: &str) -> (Cow<'_, str>, Vec<Finding>) {
     }
     let more = text.split('\n').nth(KEY_LINES).is_some();
     if more {
-        findings.push(Finding::new(
-            Code::TooLarge,
-            Place::Line(KEY_LINES + 1),
-            format!("Only the first {KEY_LINES} lines of this key were read."),
-            "Make several keys of it, one for each part of the walk.",
-        ));
+        let fact = OfKeyRead::OnlyFirstLines { read: KEY_LINES };
+        findings.push(Finding::of(Place::Line(KEY_LINES + 1), fact));
     }
     if let Some(line) = long {
-        findings.push(Finding::new(
-            Code::TooLarge,
-            Place::Line(line + 1),
-            format!(
-                "This line is longer than {KEY_LINE_BYTES} letters. The rest was not read."
-            ),
-            "Write each question on a line of its own, in one sentence.",
-        ));
+        let fact = OfKeyRead::LineTooLong { letters: KEY_LINE_BYTES };
+        findings.push(Finding::of(Place::Line(line + 1), fact));
     }
     if !more && long.is_none() {
         return (Cow::Borrowed(text), findings);

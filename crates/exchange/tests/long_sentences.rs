@@ -6,7 +6,7 @@ use std::time::{Duration, Instant};
 use spinney_exchange::{key_text, link};
 use spinney_fixtures::drawn;
 use spinney_model::limits::{KEY_LINES, KEY_QUESTIONS};
-use spinney_model::{Code, Matrix};
+use spinney_model::{Code, Fact, Matrix, OfKeyRead};
 
 /// What would take hours if every letter were compared with every other.
 const SOON: Duration = Duration::from_secs(30);
@@ -95,13 +95,12 @@ fn of_a_key_without_an_end_the_beginning_is_read_and_the_rest_is_said() {
     let read = key_text::read(&text, &matrix, &link::Links::default());
     assert_eq!(read.key.couplets.len(), KEY_QUESTIONS);
     let said = read.findings.iter().filter(|found| found.code == Code::TooLarge);
-    let said: Vec<&str> =
-        said.map(|finding| finding.text().unwrap().sentence.as_str()).collect();
+    let said: Vec<Fact> = said.map(|finding| finding.fact.clone()).collect();
     assert_eq!(
         said,
         [
-            "Only the first 40000 lines of this key were read.",
-            "Only the first 20000 questions of this key were read."
+            OfKeyRead::OnlyFirstLines { read: KEY_LINES }.into(),
+            OfKeyRead::OnlyFirstQuestions { read: KEY_QUESTIONS }.into()
         ]
     );
     let short: String = (1..=1_000).map(line).collect();

@@ -2,13 +2,14 @@
 //!
 //! From what a room found to what `voice` says in the language a person reads best. One enum
 //! for each family of findings; a name is as the person wrote it, a number is exact. What the
-//! readers of tables and of keys in words say is still text ([`Text`]).
+//! reader of tables and `link` say is still text ([`Text`]).
 
 use crate::{CharacterIx, Code, Matrix, TaxonIx, Written};
 
 mod answers;
 mod claim;
 mod ends;
+mod key_read;
 mod shape;
 mod table;
 mod tree;
@@ -18,6 +19,7 @@ mod words;
 pub use answers::OfAnswers;
 pub use claim::{Differs, GoalWrong, OfClaim, ProofFault, Reaches};
 pub use ends::{Astray, FormAstray, NameAtEnd, OfEnds};
+pub use key_read::{OfKeyRead, OneTooMany};
 pub use shape::OfShape;
 pub use table::{InTheWay, OfTable};
 pub use tree::OfTree;
@@ -43,6 +45,8 @@ pub enum Fact {
     Words(TextOf, OfWords),
     /// Of what tires or may hurt, and of what is good.
     Shape(OfShape),
+    /// Of a key that was read.
+    KeyRead(OfKeyRead),
     /// A sentence that is not typed data yet.
     Text(Text),
 }
@@ -70,6 +74,7 @@ impl Fact {
             Self::Wishes(_) => Code::WishBroken,
             Self::Words(_, fact) => fact.code(),
             Self::Shape(fact) => fact.code(),
+            Self::KeyRead(fact) => fact.code(),
             Self::Text(text) => text.code,
         }
     }
@@ -93,7 +98,8 @@ facts!(
     Table(OfTable),
     Claim(OfClaim),
     Wishes(OfWishes),
-    Shape(OfShape)
+    Shape(OfShape),
+    KeyRead(OfKeyRead)
 );
 
 /// A cell by the name of its column and of its kind.

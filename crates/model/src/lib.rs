@@ -46,8 +46,9 @@ pub use edit::{
 };
 pub use fact::{
     Astray, CellOf, CellsOf, Differs, EarlyOf, Fact, Form, FormAstray, GoalWrong, InTheWay,
-    NameAtEnd, OfAnswers, OfClaim, OfEnds, OfShape, OfTable, OfTree, OfWishes, OfWords,
-    ProofFault, RangeOf, Reaches, Text, TextOf, WhatIsAsked, WhichText, WhyLeftOut,
+    NameAtEnd, OfAnswers, OfClaim, OfEnds, OfKeyRead, OfShape, OfTable, OfTree, OfWishes,
+    OfWords, OneTooMany, ProofFault, RangeOf, Reaches, Text, TextOf, WhatIsAsked, WhichText,
+    WhyLeftOut,
 };
 pub use finding::{Code, Finding, Place, Severity};
 pub use forgiving::{BothWays, Forgiving, ForgivingKeys};

@@ -1,7 +1,7 @@
 //! A finding in words: what is so, and what to do about it, in the language of a person.
 //!
 //! From typed facts to a sentence and a remedy. One file a family of facts; the messages are in
-//! `messages/<language>/findings*.ftl`. What the readers of tables and keys say is still text,
+//! `messages/<language>/findings*.ftl`. What the reader of tables and `link` say is still text,
 //! in English, and is handed on as it is.
 
 use std::fmt::Display;
@@ -13,6 +13,7 @@ use crate::Tongue;
 mod answers;
 mod claim;
 mod ends;
+mod key_read;
 mod phrases;
 mod shape;
 mod table;
@@ -34,6 +35,7 @@ pub fn finding(finding: &Finding, t: Tongue) -> (String, String) {
         Fact::Wishes(fact) => wishes::told(t, fact),
         Fact::Words(text, fact) => words::told(t, text, fact),
         Fact::Shape(fact) => shape::told(t, fact),
+        Fact::KeyRead(fact) => key_read::told(t, fact),
         Fact::Text(text) => return (text.sentence.clone(), text.remedy.clone()),
     };
     (phrases::capital(&sentence), remedy)

@@ -1,8 +1,8 @@
 //! What Spinney says: questions in words, findings and the screens in the language a person
 //! reads best.
 //!
-//! From typed data to sentences. It knows no page, no sheet and no file. What the readers of
-//! tables and of keys in words find is still worded where it is found.
+//! From typed data to sentences. It knows no page, no sheet and no file. What the reader of
+//! tables and `link` find is still worded where it is found.
 
 pub mod below;
 mod finding;

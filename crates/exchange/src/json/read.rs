@@ -7,8 +7,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 
 use spinney_model::{
-    Ask, Asked, Claim, Code, Couplet, Destination, End, Finding, KeptPrice, Key, Matrix, Place,
-    Quantity, Scale, Share, StateIx, Stopped, TaxonIx, Wording,
+    Ask, Asked, Claim, Code, Couplet, Destination, End, Finding, KeptPrice, Key, Matrix,
+    OfKeyRead, Place, Quantity, Scale, Share, StateIx, Stopped, TaxonIx, Wording,
 };
 
 use super::{certificate, number, shape};
@@ -381,12 +381,8 @@ fn destination(
     }
     unrecognised.extend(shape.unrecognised);
     findings.extend(unrecognised.iter().map(|name| {
-        Finding::new(
-            Code::NameUnknown,
-            Place::Couplet(number),
-            format!("Question {number} ends at \"{name}\", which is no kind of the table."),
-            "Correct the name, or add the kind to the table.",
-        )
+        let fact = OfKeyRead::NameUnknown { question: number, written: name.clone() };
+        Finding::of(Place::Couplet(number), fact)
     }));
     Destination::End(End { taxa: taxa.into_iter().collect(), unrecognised })
 }

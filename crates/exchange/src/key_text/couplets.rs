@@ -5,7 +5,7 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Answer, Code, Destination, Finding, Key, Matrix, Place};
+use spinney_model::{Answer, Destination, Finding, Key, Matrix, OfKeyRead, OneTooMany, Place};
 
 use super::destination::{self, tidy, trim_wording, unquote};
 use super::draft::Draft;
@@ -232,7 +232,7 @@ impl<'a, 'm> Gatherer<'a, 'm> {
         self.used = at;
         self.open = Open::Closed;
         if self.drafts[ix].second.is_some() || head.lead == Lead::Further {
-            return self.too_many(head.number, at, "a third lead");
+            return self.too_many(head.number, at, OneTooMany::ThirdLead);
         }
         let (wording, destination) = self.lead(text);
         if ix + 1 == self.drafts.len() && destination.is_none() {
@@ -265,13 +265,13 @@ impl<'a, 'm> Gatherer<'a, 'm> {
             let Some(draft) = self.drafts.last_mut() else { return };
             draft.question = true;
             let number = draft.number;
-            let (filled, word) = match answer {
-                Answer::Yes => (draft.yes.is_some(), "\"yes\" twice"),
-                Answer::No => (draft.no.is_some(), "\"no\" twice"),
+            let filled = match answer {
+                Answer::Yes => draft.yes.is_some(),
+                Answer::No => draft.no.is_some(),
             };
             if filled {
                 let at = self.used;
-                self.too_many(number, at, word);
+                self.too_many(number, at, OneTooMany::Twice(*answer));
                 continue;
             }
             let behind = destination::split(behind, self.names)
@@ -376,24 +376,15 @@ impl<'a, 'm> Gatherer<'a, 'm> {
             .filter(|(at, leads)| !note(*at, *leads))
             .map(|(at, _)| at + 1)
             .collect();
-        self.findings.extend(lines.into_iter().map(|line| {
-            Finding::new(
-                Code::LineNotUnderstood,
-                Place::Line(line),
-                format!("Line {line} is neither a question, a lead nor an answer."),
-                "Begin a question with its number and an answer with yes or no, or take the \
-                 line out of the key.",
-            )
-        }));
+        self.findings.extend(
+            lines
+                .into_iter()
+                .map(|line| Finding::of(Place::Line(line), OfKeyRead::LineNeither { line })),
+        );
     }
 
-    fn too_many(&mut self, number: u32, at: usize, what: &str) {
-        self.findings.push(Finding::new(
-            Code::LeadTooMany,
-            Place::Couplet(number),
-            format!("Question {number} has {what}, on line {}.", at + 1),
-            "A question has two ways on. Make a new question of the third, or correct the \
-             number before the line.",
-        ));
+    fn too_many(&mut self, question: u32, at: usize, what: OneTooMany) {
+        let fact = OfKeyRead::LeadTooMany { question, what, line: at + 1 };
+        self.findings.push(Finding::of(Place::Couplet(question), fact));
     }
 }

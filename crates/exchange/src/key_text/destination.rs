@@ -5,7 +5,7 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Code, Destination, End, Finding, Matrix, Place, TaxonIx};
+use spinney_model::{Destination, End, Finding, Matrix, OfKeyRead, Place, TaxonIx};
 
 use super::line;
 use crate::link::names::{Named, Names};
@@ -264,13 +264,10 @@ fn is_muddled(text: &str, names: &Names) -> bool {
     numbered || answered()
 }
 
-fn muddled(text: &str, couplet: u32) -> Finding {
-    Finding::new(
-        Code::LineNotUnderstood,
-        Place::Couplet(couplet),
-        format!("Question {couplet} leads to \"{text}\", and nobody can tell where that is."),
-        "Write one number or one name behind each answer: Yes -> 5, No -> ivy",
-    )
+fn muddled(text: &str, question: u32) -> Finding {
+    let written = text.to_owned();
+    let fact = OfKeyRead::LeadsNobodyKnowsWhere { question, written };
+    Finding::of(Place::Couplet(question), fact)
 }
 
 /// The names in the text of an end: the whole of it if that is a name, else its parts.
@@ -332,26 +329,13 @@ fn bare(text: &str) -> &str {
     if text.contains('(') { text } else { text.trim_end_matches([')', '.', ' ']) }
 }
 
-fn not_sure(written: &str, near: &[TaxonIx], couplet: u32, matrix: &Matrix) -> Finding {
-    let known: Vec<&str> = near.iter().map(|ix| matrix.taxon(*ix).name.as_str()).collect();
-    let all = known.join(" or ");
-    let first = known.first().copied().unwrap_or_default();
-    Finding::new(
-        Code::NameNotSure,
-        Place::Couplet(couplet),
-        format!("Question {couplet} ends at \"{written}\". The table has {all}."),
-        format!(
-            "Write it as in the table, or, if it means {first}, put this line into the links \
-             file: name {written} = {first}"
-        ),
-    )
+fn not_sure(written: &str, near: &[TaxonIx], question: u32, matrix: &Matrix) -> Finding {
+    let near = near.iter().map(|ix| matrix.taxon(*ix).name.clone()).collect();
+    let fact = OfKeyRead::NameNotSure { question, written: written.to_owned(), near };
+    Finding::of(Place::Couplet(question), fact)
 }
 
-fn unknown(written: &str, couplet: u32) -> Finding {
-    Finding::new(
-        Code::NameUnknown,
-        Place::Couplet(couplet),
-        format!("Question {couplet} ends at \"{written}\", which is no kind of the table."),
-        "Correct the name, or add the kind to the table.",
-    )
+fn unknown(written: &str, question: u32) -> Finding {
+    let fact = OfKeyRead::NameUnknown { question, written: written.to_owned() };
+    Finding::of(Place::Couplet(question), fact)
 }

@@ -3,7 +3,7 @@
 use std::sync::LazyLock;
 
 use spinney_model::{
-    Code, Couplet, Destination, End, Finding, Key, Matrix, Place, TaxonIx, Wording,
+    Code, Couplet, Destination, End, Finding, Key, Matrix, OfKeyRead, Place, TaxonIx, Wording,
 };
 
 use super::{KeyRead, read, write};
@@ -185,19 +185,17 @@ fn what_may_be_two_destinations_is_quoted_and_never_a_kind() {
     let read = reading("1. Is it toothed? Y 5 N gooseberry\n");
     assert_eq!(codes(&read.findings), [(Code::NameUnknown, Place::Couplet(1))]);
     for (text, quoted) in [
-        ("1. Is it toothed? Yes → 5 ivy, No → hazel\n", "\"5 ivy\""),
-        ("1. Is it toothed? Ja 5 ivy, Nein → hazel\n", "\"5 ivy\""),
-        ("1. Is it toothed? Yes → gooseberry N ivy\n", "\"gooseberry N ivy\""),
+        ("1. Is it toothed? Yes → 5 ivy, No → hazel\n", "5 ivy"),
+        ("1. Is it toothed? Ja 5 ivy, Nein → hazel\n", "5 ivy"),
+        ("1. Is it toothed? Yes → gooseberry N ivy\n", "gooseberry N ivy"),
         ("1 Edge toothed → gooseberry nein 5\n- Edge smooth → hazel\n", "gooseberry nein 5"),
     ] {
         let read = reading(text);
         let codes = codes(&read.findings);
         assert!(codes.contains(&(Code::LineNotUnderstood, Place::Couplet(1))), "{codes:?}");
-        assert!(
-            read.findings[0].text().unwrap().sentence.contains(quoted),
-            "{:?}",
-            read.findings
-        );
+        let written = quoted.to_owned();
+        let fact = OfKeyRead::LeadsNobodyKnowsWhere { question: 1, written };
+        assert_eq!(read.findings[0].fact, fact.into());
         assert_eq!(read.key.couplets[0].yes, Destination::Missing, "{text}");
         again(&read.key);
     }
@@ -228,9 +226,11 @@ fn a_name_spelt_a_little_differently_is_asked_back() {
         let text = format!("1. Is it toothed? Yes → {written}, No → dogwood");
         let read = reading(&text);
         assert_eq!(codes(&read.findings), [(Code::NameNotSure, Place::Couplet(1))]);
-        let remedy = &read.findings[0].text().unwrap().remedy;
-        let line = remedy.split("links file: ").nth(1).expect("the remedy ends with the line");
-        assert_eq!(line, format!("name {written} = hazel"));
+        let near = vec!["hazel".to_owned()];
+        let fact = OfKeyRead::NameNotSure { question: 1, written: written.to_owned(), near };
+        assert_eq!(read.findings[0].fact, fact.into());
+        // The line that the remedy offers.
+        let line = &format!("name {written} = hazel");
         let end = End { taxa: vec![], unrecognised: vec![written.to_owned()] };
         assert_eq!(read.key.couplets[0].yes, Destination::End(end));
         again(&read.key);

@@ -114,3 +114,25 @@ finding-threshold-near = Frage { $question } fragt nach { $at }. Das liegt nähe
 finding-threshold-near-remedy = Nehmt eine Zahl in der Mitte zwischen den Messungen, oder fragt nach etwas anderem.
 finding-thin-evidence = Frage { $question } trennt { $kind } durch „{ $about }“ ab. Das wurde nur einmal angesehen.
 finding-thin-evidence-remedy = Seht „{ $about }“ bei { $kind } noch öfter an, an mehr als einem Ort.
+
+## Ein Schlüssel, der gelesen wurde, in Worten oder aus einer Datei.
+finding-no-numbered-question = In diesem Text steht keine Frage mit Nummer.
+finding-no-numbered-question-remedy = Beginnt jede Frage mit ihrer Nummer: 1. Ist das Blatt in einem Stück? Ja -> 2, Nein -> Eberesche
+finding-only-first-questions = Von diesem Schlüssel wurden nur die ersten { $read } Fragen gelesen.
+finding-only-first-lines = Von diesem Schlüssel wurden nur die ersten { $read } Zeilen gelesen.
+finding-several-keys = Macht mehrere Schlüssel daraus, einen für jeden Teil des Weges.
+finding-line-too-long = Diese Zeile hat mehr als { $letters } Zeichen. Der Rest wurde nicht gelesen.
+finding-line-too-long-remedy = Schreibt jede Frage in eine eigene Zeile, in einem Satz.
+finding-line-neither = Zeile { $line } ist weder eine Frage noch eine Aussage noch eine Antwort.
+finding-line-neither-remedy = Beginnt eine Frage mit ihrer Nummer und eine Antwort mit ja oder nein, oder nehmt die Zeile heraus.
+finding-lead-too-many = Frage { $question } hat { $what }, in Zeile { $line }.
+finding-lead-too-many-remedy = Von einer Frage führen zwei Wege weiter. Macht aus dem dritten eine neue Frage, oder berichtigt die Nummer vor der Zeile.
+finding-a-third-lead = eine dritte Aussage
+finding-yes-twice = zweimal „ja“
+finding-no-twice = zweimal „nein“
+finding-leads-nobody-knows-where = Frage { $question } führt zu „{ $written }“, und niemand weiß, wohin das ist.
+finding-leads-nobody-knows-where-remedy = Schreibt hinter jede Antwort eine Nummer oder einen Namen: Ja -> 5, Nein -> Efeu
+finding-name-not-sure = Frage { $question } endet bei „{ $written }“. In der Tabelle steht { $near }.
+finding-name-not-sure-remedy = Schreibt es wie in der Tabelle. Wenn { $first } gemeint ist, kann auch diese Zeile in die Datei mit den Zuordnungen: name { $written } = { $first }
+finding-name-unknown = Frage { $question } endet bei „{ $written }“. Das ist keine Art der Tabelle.
+finding-name-unknown-remedy = Berichtigt den Namen, oder schreibt die Art in die Tabelle.

@@ -114,3 +114,25 @@ finding-threshold-near = Question { $question } asks at { $at }, which is nearer
 finding-threshold-near-remedy = Choose a number in the middle between the ranges, or ask about something else.
 finding-thin-evidence = Question { $question } splits off { $kind } by its { $about }, which was looked at only once.
 finding-thin-evidence-remedy = Look at { $about } on more of { $kind }, from more than one place.
+
+## A key that was read, in words or from a file.
+finding-no-numbered-question = No numbered question was found in this text.
+finding-no-numbered-question-remedy = Begin every question with its number: 1. Is the leaf in one piece? Yes -> 2, No -> rowan
+finding-only-first-questions = Only the first { $read } questions of this key were read.
+finding-only-first-lines = Only the first { $read } lines of this key were read.
+finding-several-keys = Make several keys of it, one for each part of the walk.
+finding-line-too-long = This line is longer than { $letters } letters. The rest was not read.
+finding-line-too-long-remedy = Write each question on a line of its own, in one sentence.
+finding-line-neither = Line { $line } is neither a question, a lead nor an answer.
+finding-line-neither-remedy = Begin a question with its number and an answer with yes or no, or take the line out of the key.
+finding-lead-too-many = Question { $question } has { $what }, on line { $line }.
+finding-lead-too-many-remedy = A question has two ways on. Make a new question of the third, or correct the number before the line.
+finding-a-third-lead = a third lead
+finding-yes-twice = "yes" twice
+finding-no-twice = "no" twice
+finding-leads-nobody-knows-where = Question { $question } leads to "{ $written }", and nobody can tell where that is.
+finding-leads-nobody-knows-where-remedy = Write one number or one name behind each answer: Yes -> 5, No -> ivy
+finding-name-not-sure = Question { $question } ends at "{ $written }". The table has { $near }.
+finding-name-not-sure-remedy = Write it as in the table, or, if it means { $first }, put this line into the links file: name { $written } = { $first }
+finding-name-unknown = Question { $question } ends at "{ $written }", which is no kind of the table.
+finding-name-unknown-remedy = Correct the name, or add the kind to the table.

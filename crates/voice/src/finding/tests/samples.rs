@@ -65,6 +65,7 @@ pub(super) fn all() -> Vec<Fact> {
     all.extend(wishes().into_iter().map(Fact::Wishes));
     all.extend(words());
     all.extend(shape().into_iter().map(Fact::Shape));
+    all.extend(key_read().into_iter().map(Fact::KeyRead));
     all
 }
 
@@ -396,4 +397,25 @@ fn shape() -> Vec<OfShape> {
         OfShape::LongPath { longest: 9, kinds: 12, even: 4 },
         OfShape::GoodQuestion { question: 1, kinds: 9 },
     ]
+}
+
+fn key_read() -> Vec<OfKeyRead> {
+    let question = 4;
+    let what = [OneTooMany::ThirdLead, OneTooMany::Twice(YES), OneTooMany::Twice(NO)];
+    let mut all = vec![
+        OfKeyRead::NoNumberedQuestion,
+        OfKeyRead::OnlyFirstQuestions { read: 20_000 },
+        OfKeyRead::OnlyFirstLines { read: 40_000 },
+        OfKeyRead::LineTooLong { letters: 4_096 },
+        OfKeyRead::LineNeither { line: 5 },
+        OfKeyRead::LeadsNobodyKnowsWhere { question, written: text("5 ivy") },
+        OfKeyRead::NameNotSure {
+            question,
+            written: text("Hasel"),
+            near: names(["hazel", "hazelnut"]),
+        },
+        OfKeyRead::NameUnknown { question, written: text("gooseberry") },
+    ];
+    all.extend(what.map(|what| OfKeyRead::LeadTooMany { question, what, line: 7 }));
+    all
 }
