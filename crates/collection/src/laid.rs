@@ -11,8 +11,8 @@ use std::sync::OnceLock;
 
 use spinney_exchange::table::{self, Places, Row, Settings, TypedTable};
 use spinney_model::{
-    AboutField, Ask, AskOf, Asked, AskedOf, CharacterField, CharacterId, CharacterIx, Drawing,
-    Finding, KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx,
+    Ask, AskOf, Asked, AskedOf, CharacterField, CharacterId, CharacterIx, Drawing, Finding,
+    KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx,
 };
 
 use crate::{Agreed, Collection, Sayings, Sorted};
@@ -41,16 +41,6 @@ pub struct Laid {
     /// Whoever draws the kinds keeps the drawings here.
     drawings: OnceLock<Vec<Option<Drawing>>>,
 }
-
-/// What is written of the visit, in the order of the sheet, each under its heading.
-pub const ABOUT_SHEET: [(AboutField, &str); 6] = [
-    (AboutField::Title, "title"),
-    (AboutField::Place, "place"),
-    (AboutField::Season, "season"),
-    (AboutField::Part, "part"),
-    (AboutField::Caution, "caution"),
-    (AboutField::BeforeYouGo, "before you go"),
-];
 
 /// Who says what of which kind; of what cannot be read as a table, what was typed.
 pub fn said<'l>(collection: &Collection, laid: Option<&'l Laid>) -> Cow<'l, Sayings> {
@@ -304,9 +294,9 @@ fn kind_rows(collection: &Collection) -> Vec<Row<'_>> {
 }
 
 fn about_rows(collection: &Collection) -> Vec<Row<'_>> {
-    let filled = ABOUT_SHEET.iter().filter_map(|(field, word)| {
-        let text = collection.about_field(*field);
-        (!text.is_empty()).then(|| vec![Cow::Borrowed(*word), Cow::Borrowed(text)])
+    let filled = table::about_headings().filter_map(|(field, word)| {
+        let text = collection.about_field(field);
+        (!text.is_empty()).then(|| vec![Cow::Borrowed(word), Cow::Borrowed(text)])
     });
     filled.collect()
 }

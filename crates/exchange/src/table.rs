@@ -10,7 +10,9 @@
 use std::borrow::Cow;
 use std::fmt;
 
-use spinney_model::{CharacterField, Code, Finding, KindField, Matrix, Place, Quantity};
+use spinney_model::{
+    AboutField, CharacterField, Code, Finding, KindField, Matrix, Place, Quantity,
+};
 
 mod about_sheet;
 mod answers;
@@ -19,6 +21,7 @@ mod caps;
 mod cell_text;
 mod characters_sheet;
 mod column;
+mod columns;
 mod governors;
 mod grid;
 mod heading;
@@ -44,14 +47,14 @@ mod unit_of_column;
 mod workbook;
 mod write;
 
+pub use columns::Input;
 pub use instead::{Instead, what_it_is};
 pub use places::Places;
 pub use retyped::{as_typed, either, renamed};
 pub use typed_sheets::{TypedColumn, TypedKind, TypedSheets};
 pub use unit_of_column::{Units, fits_any_unit, measured_in, name_and_unit, units};
 
-pub(crate) use characters_sheet::HEADINGS as CHARACTER_HEADINGS;
-pub(crate) use kinds_sheet::HEADINGS as KIND_HEADINGS;
+pub(crate) use columns::{ABOUT, CHARACTERS, KINDS};
 pub(crate) use sheets::HOW_TO;
 
 /// A file.
@@ -188,12 +191,22 @@ pub fn typed_sheets(sources: &[Source]) -> Result<TypedSheets, TableError> {
 
 /// The fields of a character with the usual heading of each, in the order of the sheet.
 pub fn character_headings() -> impl Iterator<Item = (CharacterField, &'static str)> {
-    characters_sheet::HEADINGS.into_iter().map(|(field, names)| (field, names[0]))
+    CHARACTERS.iter().map(|column| (column.field, column.headings[0]))
+}
+
+/// How a field of a character is filled in.
+pub fn input(field: CharacterField) -> Input {
+    CHARACTERS[columns::place_of(field)].input
 }
 
 /// The fields of a kind with the usual heading of each, in the order of the sheet.
 pub fn kind_headings() -> impl Iterator<Item = (KindField, &'static str)> {
-    kinds_sheet::HEADINGS.into_iter().filter_map(|(field, names)| Some((field?, names[0])))
+    KINDS.iter().filter_map(|column| Some((column.field?, column.headings[0])))
+}
+
+/// The fields of the scene with the usual word for each, in the order of the sheet.
+pub fn about_headings() -> impl Iterator<Item = (AboutField, &'static str)> {
+    ABOUT.iter().filter_map(|row| Some((row.field?, row.headings[0])))
 }
 
 /// Bytes as text: by their byte order mark (UTF-8 or UTF-16), else as UTF-8, else as

@@ -11,11 +11,11 @@ use rust_xlsxwriter::{
     XlsxError,
 };
 
-use crate::table::{CHARACTER_HEADINGS, HOW_TO, KIND_HEADINGS};
+use crate::table::{self as columns, HOW_TO, Input};
 
 mod starter;
 
-use starter::{ABOUT, ADVICE, CHARACTERS, Starter};
+use starter::{ADVICE, CHARACTERS, Starter};
 
 /// How many rows are made ready for kinds; below them one can go on as well.
 const READY_ROWS: u32 = 60;
@@ -108,59 +108,44 @@ fn hint(starter: &Starter) -> Result<DataValidation, XlsxError> {
 
 fn characters(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
     sheet.set_name("characters")?;
-    let widths = [
-        20.0, 38.0, 10.0, 38.0, 8.0, 8.0, 30.0, 10.0, 11.0, 9.0, 44.0, 16.0, 11.0, 9.0, 24.0,
-        30.0,
-    ];
-    headings(sheet, looks, CHARACTER_HEADINGS.iter().map(|(_, names)| names[0]).zip(widths))?;
+    headings(sheet, looks, columns::CHARACTERS.iter().map(|of| (of.headings[0], of.width)))?;
     for (row, starter) in (1_u32..).zip(CHARACTERS) {
-        let cells = [
-            starter.name,
-            starter.question,
-            starter.values,
-            starter.states,
-            starter.unit,
-            "",
-            starter.seen_on,
-            starter.difficulty,
-            "",
-            starter.by_touch,
-            starter.applies_when,
-        ];
-        for (column, text) in (0_u16..).zip(cells) {
-            sheet.write_string_with_format(row, column, text, &looks.text)?;
+        for (column, of) in (0_u16..).zip(&columns::CHARACTERS) {
+            if let Some(text) = starter.text(of.field) {
+                sheet.write_string_with_format(row, column, text, &looks.text)?;
+            }
         }
     }
-    let choices: [(u16, &[&str]); 6] = [
-        (2, &["words", "counts", "measure"]),
-        (4, &["mm", "cm", "°", "g", "ratio", "count"]),
-        (7, &["easy", "fair", "hard"]),
-        (9, &["yes", "no"]),
-        (12, &["eyes", "lens", "ruler"]),
-        (13, &["yes", "no"]),
-    ];
-    for (column, choice) in choices {
-        let choice = DataValidation::new().allow_list_strings(choice)?;
+    choices(sheet, columns::CHARACTERS.iter().map(|of| of.input))
+}
+
+fn kinds(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
+    sheet.set_name("kinds")?;
+    // What belongs to the finds is written at the screens.
+    let of_a_key = || columns::KINDS.iter().filter(|of| of.write.is_some());
+    headings(sheet, looks, of_a_key().map(|of| (of.headings[0], of.width)))?;
+    choices(sheet, of_a_key().map(|of| of.input))
+}
+
+/// Lets one choose where one of some words is wanted.
+fn choices(
+    sheet: &mut Worksheet,
+    inputs: impl Iterator<Item = Input>,
+) -> Result<(), XlsxError> {
+    for (column, input) in (0_u16..).zip(inputs) {
+        let Input::OneOf(words) = input else { continue };
+        let choice = DataValidation::new().allow_list_strings(words)?;
         let choice = choice.show_error_message(false);
         sheet.add_data_validation(1, column, READY_ROWS, column, &choice)?;
     }
     Ok(())
 }
 
-fn kinds(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
-    sheet.set_name("kinds")?;
-    let widths = [20.0, 24.0, 30.0, 14.0, 34.0, 20.0, 40.0];
-    headings(sheet, looks, KIND_HEADINGS.iter().map(|(_, names)| names[0]).zip(widths))?;
-    let often = DataValidation::new().allow_list_strings(&["often", "sometimes", "rarely"])?;
-    sheet.add_data_validation(1, 3, READY_ROWS, 3, &often.show_error_message(false))?;
-    Ok(())
-}
-
 fn about(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
     sheet.set_name("about")?;
     headings(sheet, looks, [("what", 12.0), ("text", 40.0)].into_iter())?;
-    for (row, what) in (1_u32..).zip(ABOUT) {
-        sheet.write_string_with_format(row, 0, what, &looks.text)?;
+    for (row, of) in (1_u32..).zip(&columns::ABOUT) {
+        sheet.write_string_with_format(row, 0, of.headings[0], &looks.text)?;
     }
     Ok(())
 }

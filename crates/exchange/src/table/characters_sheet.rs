@@ -10,35 +10,12 @@ use spinney_model::{
 };
 
 use super::answers::{is_no, is_yes};
+use super::columns::{CHARACTERS, Reading, place_of};
 use super::number::{Amount, amount};
 use super::phrase::{alternatives, fold, list, states, unquote};
 use super::read_right::{self, ReadRight};
 use super::second_sheet::{Record, Records};
 use super::{grid::Grid, report::Report};
-
-/// The headings, in the order in which they are written, with what each describes; the first
-/// name is the usual one.
-pub(crate) const HEADINGS: [(CharacterField, &[&str]); 16] = [
-    (CharacterField::Name, &["character", "characters", "name", "heading"]),
-    (CharacterField::Question, &["question", "wording", "how to ask"]),
-    (CharacterField::Values, &["values", "holds"]),
-    (CharacterField::States, &["states", "state", "words"]),
-    (CharacterField::Unit, &["unit", "units", "measured in"]),
-    (CharacterField::Gap, &["gap", "safety gap", "safety margin"]),
-    (CharacterField::SeenOn, &["seen on", "where seen", "where"]),
-    (CharacterField::Difficulty, &["difficulty", "how hard", "hard to see"]),
-    (
-        CharacterField::ReadRight,
-        &["read right", "reliability", "read right (per cent)", "read right (%)"],
-    ),
-    (CharacterField::ByTouch, &["by touch", "touch"]),
-    (CharacterField::AppliesWhen, &["applies when", "applies if", "only when", "only if"]),
-    (CharacterField::Season, &["season", "seasons", "when seen"]),
-    (CharacterField::Instrument, &["instrument", "instruments", "tool", "seen with"]),
-    (CharacterField::InOrder, &["in order", "ordered", "states in order"]),
-    (CharacterField::WordsToKnow, &["words to know", "word to know", "terms", "vocabulary"]),
-    (CharacterField::RatioOf, &["ratio of", "ratio", "proportion of"]),
-];
 
 /// What a column holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -89,61 +66,71 @@ pub(super) struct Applies {
 
 /// Reads the sheet.
 pub(super) fn read(grid: &Grid, report: &mut Report) -> Vec<Described> {
-    let Some(records) = Records::of(grid, &HEADINGS, report) else { return Vec::new() };
+    let headings = CHARACTERS.each_ref().map(|column| column.headings);
+    let Some(records) = Records::of(grid, &headings, report) else { return Vec::new() };
     let named = records.rows().filter(|record| !record.get(0).is_empty());
     named.map(|record| described(record, report)).collect()
 }
 
-type Row<'r> = Record<'r, 16>;
-
-fn described(row: Row<'_>, report: &mut Report) -> Described {
-    let (values, unit) = values(row, report);
-    Described {
-        name: row.get(0).to_owned(),
+fn described(row: Record<'_>, report: &mut Report) -> Described {
+    let mut described = Described {
+        name: String::new(),
         place: row.place(0),
-        question: row.text(1),
-        values,
-        states: states(row.get(3)),
-        unit,
-        gap: gap(row, report),
-        seen_on: seen_on(row, report),
-        difficulty: difficulty(row, report),
-        read_right: read_right(row, report),
-        by_touch: yes_or_no(row, 9, "Type yes if pupils have to touch it, else no.", report),
-        applies: applies(row, report),
-        seasons: seasons(row, report),
-        instrument: instrument(row, report),
-        in_order: yes_or_no(row, 13, "Type yes if its states have an order.", report)
-            .unwrap_or(false),
-        terms: terms(row.get(14)),
-        ratio: ratio(row),
-        typed: row.typed(&HEADINGS),
+        question: None,
+        values: None,
+        states: Vec::new(),
+        unit: None,
+        gap: None,
+        seen_on: BTreeSet::new(),
+        difficulty: Difficulty::Easy,
+        read_right: ReadRight::default(),
+        by_touch: None,
+        applies: None,
+        seasons: BTreeSet::new(),
+        instrument: None,
+        in_order: false,
+        terms: BTreeSet::new(),
+        ratio: None,
+        typed: row.typed(CHARACTERS.iter().map(|column| column.field)),
+    };
+    for column in &CHARACTERS {
+        column.read(&mut described, row, report);
     }
+    described
 }
 
-fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<WrittenIn>) {
-    let says_ratio = |field: usize| {
-        matches!(fold(row.get(field)).as_str(), "ratio" | "ratios" | "proportion")
-    };
-    if says_ratio(2) || says_ratio(4) || ratio(row).is_some() {
-        let unit = fold(row.get(4));
-        if !says_ratio(4) && !matches!(unit.as_str(), "" | "-" | "n/a" | "none" | "no unit") {
+/// What a column holds, and in which unit.
+pub(super) fn values(into: &mut Described, cell: &Reading<'_>, report: &mut Report) {
+    (into.values, into.unit) = values_and_unit(cell, report);
+}
+
+fn values_and_unit(
+    cell: &Reading<'_>,
+    report: &mut Report,
+) -> (Option<Values>, Option<WrittenIn>) {
+    let (row, at_unit) = (cell.row, place_of(CharacterField::Unit));
+    let says_ratio =
+        |text: &str| matches!(fold(text).as_str(), "ratio" | "ratios" | "proportion");
+    let unit = row.get(at_unit);
+    if says_ratio(cell.get()) || says_ratio(unit) || ratio(row).is_some() {
+        let folded = fold(unit);
+        let none = matches!(folded.as_str(), "" | "-" | "n/a" | "none" | "no unit");
+        if !says_ratio(unit) && !none {
             let remedy = "Leave it empty: a length over a length has no unit.";
-            row.odd(4, "unit of a ratio", remedy, report);
+            row.odd(at_unit, "unit of a ratio", remedy, report);
         }
         return (Some(Values::Measure), Some(WrittenIn::Ratio));
     }
-    let typed = match fold(row.get(2)).as_str() {
+    let typed = match fold(cell.get()).as_str() {
         "" => None,
         "words" | "word" | "states" => Some(Values::Words),
         "counts" | "count" | "numbers" | "whole numbers" => Some(Values::Counts),
         "measure" | "measures" | "length" | "range" => Some(Values::Measure),
         _ => {
-            row.odd(2, "sort of values", "Type words, counts or measure.", report);
+            cell.odd("sort of values", report);
             None
         }
     };
-    let unit = row.get(4);
     match fold(unit).as_str() {
         "" | "-" | "n/a" => (typed, None),
         "count" | "counts" | "whole number" | "whole numbers" => {
@@ -153,30 +140,31 @@ fn values(row: Row<'_>, report: &mut Report) -> (Option<Values>, Option<WrittenI
         _ => match WrittenIn::spelt(unit) {
             Some(unit) => (typed.or(Some(Values::Measure)), Some(unit)),
             None => {
-                row.odd(4, "unit", "Type mm, cm, m, in, ft, °, g, ratio or count.", report);
+                CHARACTERS[at_unit].odd(row, "unit", report);
                 (typed, None)
             }
         },
     }
 }
 
-fn gap(row: Row<'_>, report: &mut Report) -> Option<Amount> {
-    let text = row.get(5);
-    if text.is_empty() {
-        return None;
+pub(super) fn states_listed(into: &mut Described, cell: &Reading<'_>, _: &mut Report) {
+    into.states = states(cell.get());
+}
+
+pub(super) fn gap(into: &mut Described, cell: &Reading<'_>, report: &mut Report) {
+    if cell.get().is_empty() {
+        return;
     }
-    match amount(text) {
-        Ok(gap) if gap.low == gap.high && gap.low >= Share::from_integer(0) => Some(gap),
-        _ => {
-            row.odd(5, "safety gap", "Type one number, such as 5 mm.", report);
-            None
+    match amount(cell.get()) {
+        Ok(gap) if gap.low == gap.high && gap.low >= Share::from_integer(0) => {
+            into.gap = Some(gap);
         }
+        _ => cell.odd("safety gap", report),
     }
 }
 
-fn seen_on(row: Row<'_>, report: &mut Report) -> BTreeSet<SeenOn> {
-    let mut forms = BTreeSet::new();
-    for word in list(row.get(6)).into_iter().flat_map(alternatives) {
+pub(super) fn seen_on(into: &mut Described, cell: &Reading<'_>, report: &mut Report) {
+    for word in list(cell.get()).into_iter().flat_map(alternatives) {
         let folded = fold(word);
         let singular = folded.strip_suffix('s').unwrap_or(&folded);
         let form = SeenOn::ALL.into_iter().find(|form| match form {
@@ -185,75 +173,58 @@ fn seen_on(row: Row<'_>, report: &mut Report) -> BTreeSet<SeenOn> {
             form => form.word() == singular,
         });
         match form {
-            Some(form) => _ = forms.insert(form),
+            Some(form) => _ = into.seen_on.insert(form),
             None if folded.is_empty() => {}
-            None => row.odd(
-                6,
-                "place to see it",
-                "Type some of: tree, twig, leaf, rubbing, photograph, winter twig, tray.",
-                report,
-            ),
-        }
-    }
-    forms
-}
-
-fn difficulty(row: Row<'_>, report: &mut Report) -> Difficulty {
-    match fold(row.get(7)).as_str() {
-        "" | "easy" => Difficulty::Easy,
-        "fair" | "medium" | "middling" => Difficulty::Fair,
-        "hard" | "difficult" => Difficulty::Hard,
-        _ => {
-            row.odd(7, "difficulty", "Type easy, fair or hard.", report);
-            Difficulty::Easy
+            None => cell.odd("place to see it", report),
         }
     }
 }
 
-fn read_right(row: Row<'_>, report: &mut Report) -> ReadRight {
-    read_right::read(row.get(8), row.place(8)).unwrap_or_else(|| {
-        let remedy = "Type a number from 0 to 100, and after it kinds that differ: \
-                      `90; holly 60`.";
-        row.odd(8, "share in per cent", remedy, report);
-        ReadRight::default()
-    })
+pub(super) fn difficulty(into: &mut Described, cell: &Reading<'_>, report: &mut Report) {
+    match fold(cell.get()).as_str() {
+        "" | "easy" => {}
+        "fair" | "medium" | "middling" => into.difficulty = Difficulty::Fair,
+        "hard" | "difficult" => into.difficulty = Difficulty::Hard,
+        _ => cell.odd("difficulty", report),
+    }
 }
 
-fn yes_or_no(row: Row<'_>, field: usize, remedy: &str, report: &mut Report) -> Option<bool> {
-    match row.get(field) {
+pub(super) fn read_right(into: &mut Described, cell: &Reading<'_>, report: &mut Report) {
+    match read_right::read(cell.get(), cell.row.place(cell.at)) {
+        Some(read) => into.read_right = read,
+        None => cell.odd("share in per cent", report),
+    }
+}
+
+pub(super) fn yes_or_no(cell: &Reading<'_>, report: &mut Report) -> Option<bool> {
+    match cell.get() {
         "" => None,
         text if is_yes(text) => Some(true),
         text if is_no(text) => Some(false),
         _ => {
-            row.odd(field, "yes or no", remedy, report);
+            cell.odd("yes or no", report);
             None
         }
     }
 }
 
-fn seasons(row: Row<'_>, report: &mut Report) -> BTreeSet<Season> {
-    let mut seasons = BTreeSet::new();
-    for word in list(row.get(11)).into_iter().flat_map(alternatives) {
+pub(super) fn seasons(into: &mut Described, cell: &Reading<'_>, report: &mut Report) {
+    for word in list(cell.get()).into_iter().flat_map(alternatives) {
         let folded = fold(word);
         match Season::ALL.into_iter().find(|season| season.word() == folded) {
-            Some(season) => _ = seasons.insert(season),
+            Some(season) => _ = into.seasons.insert(season),
             None => match folded.as_str() {
                 "" => {}
-                "fall" => _ = seasons.insert(Season::Autumn),
-                "all year" | "always" | "any" => seasons.extend(Season::ALL),
-                _ => {
-                    let remedy = "Type some of: spring, summer, autumn, winter.";
-                    row.odd(11, "season", remedy, report);
-                }
+                "fall" => _ = into.seasons.insert(Season::Autumn),
+                "all year" | "always" | "any" => into.seasons.extend(Season::ALL),
+                _ => cell.odd("season", report),
             },
         }
     }
-    seasons
 }
 
-fn instrument(row: Row<'_>, report: &mut Report) -> Option<Instrument> {
-    let folded = fold(row.get(12));
-    match folded.as_str() {
+pub(super) fn instrument(into: &mut Described, cell: &Reading<'_>, report: &mut Report) {
+    into.instrument = match fold(cell.get()).as_str() {
         "" => None,
         "eyes" | "eye" | "by eye" | "none" | "fingers" | "eyes and fingers" => {
             Some(Instrument::Eyes)
@@ -261,39 +232,36 @@ fn instrument(row: Row<'_>, report: &mut Report) -> Option<Instrument> {
         "lens" | "hand lens" | "magnifier" | "magnifying glass" => Some(Instrument::Lens),
         "ruler" | "rule" | "tape" | "measuring tape" => Some(Instrument::Ruler),
         _ => {
-            row.odd(12, "instrument", "Type eyes, lens or ruler.", report);
+            cell.odd("instrument", report);
             None
         }
-    }
+    };
 }
 
 /// `margin, toothed`: what pupils must have been taught.
-fn terms(text: &str) -> BTreeSet<String> {
+pub(super) fn terms(text: &str) -> BTreeSet<String> {
     let none = matches!(fold(text).as_str(), "-" | "?" | "none" | "n/a");
     let pieces = if none { Vec::new() } else { list(text) };
     pieces.into_iter().map(unquote).filter(|term| !term.is_empty()).collect()
 }
 
-fn ratio(row: Row<'_>) -> Option<RatioOf> {
-    let text = row.text(15).filter(|text| !matches!(text.as_str(), "-" | "n/a" | "none"))?;
-    Some(RatioOf { text, place: row.place(15) })
+pub(super) fn ratio(row: Record<'_>) -> Option<RatioOf> {
+    let at = place_of(CharacterField::RatioOf);
+    let text = row.text(at).filter(|text| !matches!(text.as_str(), "-" | "n/a" | "none"))?;
+    Some(RatioOf { text, place: row.place(at) })
 }
 
-fn applies(row: Row<'_>, report: &mut Report) -> Option<Applies> {
-    let text = row.get(10);
+pub(super) fn applies(into: &mut Described, cell: &Reading<'_>, report: &mut Report) {
+    let text = cell.get();
     if text.is_empty() || fold(text) == "always" {
-        return None;
+        return;
     }
     let Some((character, rest)) = split_condition(text) else {
-        row.odd(
-            10,
-            "condition",
-            "Type another character and its states: `form = feather or hand`.",
-            report,
-        );
-        return None;
+        cell.odd("condition", report);
+        return;
     };
-    Some(Applies { character, states: states(rest), place: row.place(10) })
+    let place = cell.row.place(cell.at);
+    into.applies = Some(Applies { character, states: states(rest), place });
 }
 
 /// `form = feather`, `form: feather`, `form is feather`.

@@ -6,37 +6,17 @@
 use num_traits::Zero;
 use spinney_model::{Code, KindField, OtherName, Place, Share, Taxon};
 
+use super::columns::{KINDS, Reading};
 use super::number::amount;
 use super::phrase::{fold, quoted, semicolon_list, unquote};
 use super::second_sheet::{Record, Records};
 use super::{grid::Grid, report::Report};
-
-/// The headings, in the order in which they are written, with what each describes (None: a file
-/// with a picture); the first name is the usual one.
-pub(crate) const HEADINGS: [(Option<KindField>, &[&str]); 11] = [
-    (Some(KindField::Name), &["kind", "kinds", "name", "species"]),
-    (Some(KindField::ScientificName), &["scientific name", "latin name", "botanical name"]),
-    (Some(KindField::OtherNames), &["other names", "other name", "also called"]),
-    (Some(KindField::HowOften), &["how often", "how often met", "weight", "frequency"]),
-    (Some(KindField::Caution), &["caution", "cautions", "take care"]),
-    (None, &["picture", "photo", "image", "picture file"]),
-    (Some(KindField::ConfirmBy), &["confirm by", "confirm", "confirming", "to be sure"]),
-    (Some(KindField::HowSure), &["how sure", "sure"]),
-    (Some(KindField::Where), &["where", "where found", "place"]),
-    (Some(KindField::When), &["when", "when found", "date"]),
-    (Some(KindField::WhichPlant), &["which plant", "which one"]),
-];
-
-/// How many of the headings, from the first, a key needs; the others belong to the finds.
-pub(crate) const OF_A_KEY: usize = 7;
 
 /// How often a kind is met, in words; twice as often from one to the next.
 const OFTEN: [(&str, i128); 3] = [("often", 4), ("sometimes", 2), ("rarely", 1)];
 
 /// The largest number of times; more would leave no digits for exact arithmetic.
 const MOST_OFTEN: i128 = 1_000_000;
-
-type Row<'r> = Record<'r, 11>;
 
 /// One row.
 #[derive(Clone, Debug)]
@@ -45,6 +25,13 @@ pub(super) struct Described {
     pub(super) place: Place,
     /// The row as it was typed.
     pub(super) typed: Vec<(Option<KindField>, String)>,
+}
+
+/// A kind, while its row is read.
+pub(super) struct Weighed {
+    pub(super) taxon: Taxon,
+    /// How often a kind is met that says nothing of it.
+    usual_weight: Share,
 }
 
 /// The whole sheet.
@@ -58,11 +45,15 @@ pub(super) struct Kinds {
 /// Reads the sheet.
 pub(super) fn read(grid: &Grid, report: &mut Report) -> Kinds {
     let one = Share::from_integer(1);
-    let Some(records) = Records::of(grid, &HEADINGS, report) else {
+    let Some(records) =
+        Records::of(grid, &KINDS.each_ref().map(|column| column.headings), report)
+    else {
         return Kinds { rows: Vec::new(), usual_weight: one };
     };
-    let in_words = |record: Row<'_>| often(record.get(3)).is_some();
-    let usual_weight = match records.has(3) && records.rows().any(in_words) {
+    let how_often = KINDS.iter().position(|of| of.field == Some(KindField::HowOften));
+    let how_often = how_often.expect("every field of a kind has its column");
+    let in_words = |record: Record<'_>| often(record.get(how_often)).is_some();
+    let usual_weight = match records.has(how_often) && records.rows().any(in_words) {
         true => Share::from_integer(2),
         false => one,
     };
@@ -85,21 +76,30 @@ fn often(text: &str) -> Option<i128> {
     OFTEN.iter().find(|(word, _)| *word == folded).map(|(_, weight)| *weight)
 }
 
-fn described(row: Row<'_>, usual_weight: Share, report: &mut Report) -> Described {
+fn described(row: Record<'_>, usual_weight: Share, report: &mut Report) -> Described {
     let taxon = Taxon {
-        name: row.get(0).to_owned(),
-        scientific_name: row.text(1),
-        other_names: other_names(row.get(2)),
-        weight: weight(row, usual_weight, report),
-        caution: row.text(4),
-        picture: row.text(5),
-        confirming: row.text(6),
+        name: String::new(),
+        scientific_name: None,
+        other_names: Vec::new(),
+        weight: usual_weight,
+        caution: None,
+        picture: None,
+        confirming: None,
     };
-    Described { taxon, place: row.place(0), typed: row.typed(&HEADINGS) }
+    let mut weighed = Weighed { taxon, usual_weight };
+    for (at, column) in KINDS.iter().enumerate() {
+        column.read(&mut weighed, (row, at), report);
+    }
+    let typed = row.typed(KINDS.iter().map(|column| column.field));
+    Described { taxon: weighed.taxon, place: row.place(0), typed }
 }
 
-fn weight(row: Row<'_>, usual: Share, report: &mut Report) -> Share {
-    let text = row.get(3);
+pub(super) fn weight(into: &mut Weighed, cell: &Reading<'_>, report: &mut Report) {
+    into.taxon.weight = times_met(cell, into.usual_weight, report);
+}
+
+fn times_met(cell: &Reading<'_>, usual: Share, report: &mut Report) -> Share {
+    let text = cell.get();
     if text.is_empty() || text == "?" {
         return usual;
     }
@@ -117,12 +117,7 @@ fn weight(row: Row<'_>, usual: Share, report: &mut Report) -> Share {
             weight
         }
         _ => {
-            row.odd(
-                3,
-                "number of times above zero",
-                "Type a number, or often, sometimes or rarely; leave out a kind nobody meets.",
-                report,
-            );
+            cell.odd("number of times above zero", report);
             usual
         }
     }
@@ -137,7 +132,7 @@ fn fraction(text: &str) -> Option<Share> {
 }
 
 /// `de: Hasel; cy: collen; cobnut`
-fn other_names(text: &str) -> Vec<OtherName> {
+pub(super) fn other_names(text: &str) -> Vec<OtherName> {
     let pieces = semicolon_list(text).into_iter().filter(|piece| !piece.is_empty());
     let name = |piece: &str| {
         if quoted(piece).is_some() {

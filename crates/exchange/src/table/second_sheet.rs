@@ -8,32 +8,28 @@ use spinney_model::Code;
 use super::{grid::Grid, phrase::fold, report::Report};
 
 /// A sheet whose headings were found.
-pub(super) struct Records<'g, const N: usize> {
+pub(super) struct Records<'g> {
     grid: &'g Grid,
-    columns: [Option<u32>; N],
+    columns: Vec<Option<u32>>,
     rows: Vec<u32>,
 }
 
 /// One row of it.
 #[derive(Clone, Copy)]
-pub(super) struct Record<'r, const N: usize> {
+pub(super) struct Record<'r> {
     grid: &'r Grid,
-    columns: &'r [Option<u32>; N],
+    columns: &'r [Option<u32>],
     row: u32,
 }
 
-impl<'g, const N: usize> Records<'g, N> {
+impl<'g> Records<'g> {
     /// Finds the headings; `wanted` has the names of each column, the usual one first.
-    pub(super) fn of<F>(
-        grid: &'g Grid,
-        wanted: &[(F, &[&str]); N],
-        report: &mut Report,
-    ) -> Option<Self> {
+    pub(super) fn of(grid: &'g Grid, wanted: &[&[&str]], report: &mut Report) -> Option<Self> {
         let headed = grid.below_heading(report)?;
-        let mut columns = [None; N];
+        let mut columns = vec![None; wanted.len()];
         for (column, heading) in headed.headings {
             let folded = fold(heading.trim_end_matches(['?', ':']));
-            let names = wanted.iter().map(|(_, names)| names.contains(&folded.as_str()));
+            let names = wanted.iter().map(|names| names.contains(&folded.as_str()));
             match names.enumerate().find(|(_, named)| *named) {
                 Some((field, _)) if columns[field].is_none() => columns[field] = Some(*column),
                 _ => report.add(
@@ -54,13 +50,13 @@ impl<'g, const N: usize> Records<'g, N> {
     }
 
     /// The rows.
-    pub(super) fn rows(&self) -> impl Iterator<Item = Record<'_, N>> {
+    pub(super) fn rows(&self) -> impl Iterator<Item = Record<'_>> {
         let (grid, columns) = (self.grid, &self.columns);
         self.rows.iter().map(move |row| Record { grid, columns, row: *row })
     }
 }
 
-impl<'r, const N: usize> Record<'r, N> {
+impl<'r> Record<'r> {
     /// The text of a column; empty if there is none.
     pub(super) fn get(self, field: usize) -> &'r str {
         self.columns[field].map_or("", |column| self.grid.get(self.row, column))
@@ -71,10 +67,10 @@ impl<'r, const N: usize> Record<'r, N> {
         Some(self.get(field).to_owned()).filter(|text| !text.is_empty())
     }
 
-    /// What is filled in besides the name, as it was typed.
-    pub(super) fn typed<F: Copy>(self, wanted: &[(F, &[&str]); N]) -> Vec<(F, String)> {
-        let fields = wanted.iter().enumerate().skip(1);
-        fields.filter_map(|(at, (field, _))| Some((*field, self.text(at)?))).collect()
+    /// What is filled in besides the name, as it was typed; the fields are those of the columns.
+    pub(super) fn typed<F>(self, fields: impl Iterator<Item = F>) -> Vec<(F, String)> {
+        let fields = fields.enumerate().skip(1);
+        fields.filter_map(|(at, field)| Some((field, self.text(at)?))).collect()
     }
 
     /// Where that is.
@@ -95,6 +91,6 @@ impl<'r, const N: usize> Record<'r, N> {
     }
 }
 
-fn usual<F>(wanted: &[(F, &[&str])]) -> String {
-    wanted.iter().map(|(_, names)| names[0]).collect::<Vec<_>>().join(", ")
+fn usual(wanted: &[&[&str]]) -> String {
+    wanted.iter().map(|names| names[0]).collect::<Vec<_>>().join(", ")
 }

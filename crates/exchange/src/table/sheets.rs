@@ -6,6 +6,7 @@
 use spinney_model::{Code, Place};
 
 use super::assemble::Sheets;
+use super::columns::{CHARACTERS, KINDS};
 use super::grid::Grid;
 use super::phrase::fold;
 use super::source::{Form, form};
@@ -227,8 +228,8 @@ fn another(sheet: &Grid, wanted: Part) -> Option<Part> {
         .unwrap_or_default();
     let of = |part: Part| {
         let known: Vec<&[&str]> = match part {
-            Part::Characters => characters_sheet::HEADINGS.iter().map(|row| row.1).collect(),
-            Part::Kinds => kinds_sheet::HEADINGS.iter().map(|row| row.1).collect(),
+            Part::Characters => CHARACTERS.iter().map(|column| column.headings).collect(),
+            Part::Kinds => KINDS.iter().map(|column| column.headings).collect(),
             _ => Vec::new(),
         };
         let known = |heading: &&String| known.iter().any(|one| one.contains(&heading.as_str()));

@@ -9,7 +9,7 @@ use spinney_model::{AboutField, CharacterField, Code, Finding, KindField, Scene}
 use super::column::USUAL_GAP;
 use super::heading::BESIDE;
 use super::places::Places;
-use super::{Source, TableError, assemble, report::Report, sheets};
+use super::{ABOUT, Source, TableError, assemble, report::Report, sheets};
 
 /// Sheets as they were typed.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -114,15 +114,6 @@ fn kind(row: &super::kinds_sheet::Described) -> TypedKind {
 
 /// What a collection keeps of the scene; of its version it keeps its own.
 fn about(scene: &Scene) -> Vec<(AboutField, String)> {
-    let before = scene.before_you_go.join("\n");
-    let said = [
-        (AboutField::Title, scene.title.as_deref()),
-        (AboutField::Place, scene.place.as_deref()),
-        (AboutField::Season, scene.season.as_deref()),
-        (AboutField::Part, scene.part.as_deref()),
-        (AboutField::Caution, scene.caution.as_deref()),
-        (AboutField::BeforeYouGo, Some(before.as_str())),
-    ];
-    let said = said.into_iter().filter_map(|(field, text)| Some((field, text?.to_owned())));
+    let said = ABOUT.iter().filter_map(|row| Some((row.field?, (row.write)(scene).join("\n"))));
     said.filter(|(_, text)| !text.is_empty()).collect()
 }

@@ -6,15 +6,16 @@
 
 use num_traits::{CheckedMul, ToPrimitive};
 use spinney_model::{
-    Cell, Character, Difficulty, Matrix, OtherName, Quantity, Scale, Share, StateIx, Unit,
-    Value, WrittenIn,
+    Cell, Character, Difficulty, Matrix, OtherName, Quantity, Scale, Share, StateIx, Taxon,
+    Unit, Value, WrittenIn,
 };
 
 use super::cell_text::{Part, What, understand};
+use super::columns::{CHARACTERS, KINDS};
 use super::kinds_sheet::is_language;
 use super::phrase::{fold, quote};
 use super::separated::needs_apostrophe;
-use super::{Sheets, about_sheet, characters_sheet, kinds_sheet, ratios};
+use super::{Sheets, about_sheet, ratios};
 
 /// What is written above the names of the kinds.
 pub(super) const KIND: &str = "kind";
@@ -161,60 +162,71 @@ pub(crate) fn word(state: &str) -> String {
 }
 
 fn characters(matrix: &Matrix) -> String {
-    let mut rows = vec![usual(&characters_sheet::HEADINGS)];
-    rows.extend(matrix.characters().iter().map(|character| described(character, matrix)));
+    let mut rows = vec![usual(CHARACTERS.iter().map(|column| column.headings))];
+    rows.extend(matrix.characters().iter().map(|character| {
+        CHARACTERS.iter().map(|column| (column.write)(character, matrix)).collect()
+    }));
     separated(rows)
 }
 
-fn usual<F>(headings: &[(F, &[&str])]) -> Vec<String> {
-    headings.iter().map(|(_, names)| names[0].to_owned()).collect()
+fn usual<'n>(headings: impl Iterator<Item = &'n [&'n str]>) -> Vec<String> {
+    headings.map(|names| names[0].to_owned()).collect()
 }
 
-fn described(character: &Character, matrix: &Matrix) -> Vec<String> {
-    let (values, states, unit, gap) = match &character.scale {
+pub(super) fn joined<'w>(words: impl Iterator<Item = &'w str>, between: &str) -> String {
+    words.collect::<Vec<_>>().join(between)
+}
+
+pub(super) fn values(character: &Character) -> &'static str {
+    match character.scale {
+        Scale::Words { .. } => "words",
+        Scale::Counts => "counts",
+        Scale::Measure { .. } => "measure",
+    }
+}
+
+pub(super) fn states(character: &Character) -> String {
+    match &character.scale {
         Scale::Words { states } => {
-            let states = states.iter().map(|state| word(state)).collect::<Vec<_>>();
-            ("words", states.join("; "), "", String::new())
+            states.iter().map(|state| word(state)).collect::<Vec<_>>().join("; ")
         }
-        Scale::Counts => ("counts", String::new(), "", String::new()),
-        Scale::Measure { unit, gap } => {
-            let sign = match unit {
-                Unit::Unstated => "none",
-                Unit::Ratio => "ratio",
-                // What its numbers are written in for people is said here and nowhere else.
-                unit => character.written_in.map_or(unit.sign(), WrittenIn::sign),
-            };
-            ("measure", String::new(), sign, range(*gap, *gap, *unit))
+        Scale::Counts | Scale::Measure { .. } => String::new(),
+    }
+}
+
+pub(super) fn unit(character: &Character) -> &'static str {
+    match character.scale {
+        Scale::Words { .. } | Scale::Counts => "",
+        Scale::Measure { unit: Unit::Unstated, .. } => "none",
+        Scale::Measure { unit: Unit::Ratio, .. } => "ratio",
+        // What its numbers are written in for people is said here and nowhere else.
+        Scale::Measure { unit, .. } => {
+            character.written_in.map_or(unit.sign(), WrittenIn::sign)
         }
-    };
-    let seen_on = character.seen_on.iter().map(|form| form.word()).collect::<Vec<_>>();
-    vec![
-        character.name.clone(),
-        character.question.clone().unwrap_or_default(),
-        values.to_owned(),
-        states,
-        unit.to_owned(),
-        gap,
-        seen_on.join(", "),
-        match character.difficulty {
-            Difficulty::Easy => "easy",
-            Difficulty::Fair => "fair",
-            Difficulty::Hard => "hard",
-        }
-        .to_owned(),
-        read_right(character, matrix),
-        if character.by_touch { "yes" } else { "no" }.to_owned(),
-        applies_when(character, matrix),
-        character.seasons.iter().map(|season| season.word()).collect::<Vec<_>>().join(", "),
-        character.instrument.word().to_owned(),
-        if character.ordered { "yes" } else { "" }.to_owned(),
-        character.terms.iter().map(|term| plain_or_quoted(term)).collect::<Vec<_>>().join("; "),
-        ratio_of(character, matrix),
-    ]
+    }
+}
+
+pub(super) fn gap(character: &Character) -> String {
+    match character.scale {
+        Scale::Words { .. } | Scale::Counts => String::new(),
+        Scale::Measure { unit, gap } => range(gap, gap, unit),
+    }
+}
+
+pub(super) fn difficulty(character: &Character) -> &'static str {
+    match character.difficulty {
+        Difficulty::Easy => "easy",
+        Difficulty::Fair => "fair",
+        Difficulty::Hard => "hard",
+    }
+}
+
+pub(super) fn terms(character: &Character) -> String {
+    character.terms.iter().map(|term| plain_or_quoted(term)).collect::<Vec<_>>().join("; ")
 }
 
 /// `90; holly 60`
-fn read_right(character: &Character, matrix: &Matrix) -> String {
+pub(super) fn read_right(character: &Character, matrix: &Matrix) -> String {
     let usual = character.read_right.map(|percent| percent.to_string());
     let of = character.read_right_of.iter().map(|(taxon, percent)| {
         format!("{} {percent}", plain_or_quoted(&matrix.taxon(*taxon).name))
@@ -223,7 +235,7 @@ fn read_right(character: &Character, matrix: &Matrix) -> String {
 }
 
 /// `stalk length / blade length`
-fn ratio_of(character: &Character, matrix: &Matrix) -> String {
+pub(super) fn ratio_of(character: &Character, matrix: &Matrix) -> String {
     let name = |at| plain_or_quoted(&matrix.character(at).name);
     match character.ratio_of {
         Some((one, other)) => format!("{} / {}", name(one), name(other)),
@@ -238,7 +250,7 @@ fn plain_or_quoted(text: &str) -> String {
     if letters && words == text && text != "none" { text.to_owned() } else { quote(text) }
 }
 
-fn applies_when(character: &Character, matrix: &Matrix) -> String {
+pub(super) fn applies_when(character: &Character, matrix: &Matrix) -> String {
     let Some(governor) = &character.governor else { return String::new() };
     let above = matrix.character(governor.character);
     let Scale::Words { states } = &above.scale else {
@@ -252,21 +264,16 @@ fn applies_when(character: &Character, matrix: &Matrix) -> String {
 }
 
 fn kinds(matrix: &Matrix) -> String {
-    let mut rows = vec![usual(&kinds_sheet::HEADINGS[..kinds_sheet::OF_A_KEY])];
-    for taxon in matrix.taxa() {
-        let names = taxon.other_names.iter().map(other_name).collect::<Vec<_>>();
-        let or_empty = |text: &Option<String>| text.clone().unwrap_or_default();
-        rows.push(vec![
-            taxon.name.clone(),
-            or_empty(&taxon.scientific_name),
-            names.join("; "),
-            weight(taxon.weight),
-            or_empty(&taxon.caution),
-            or_empty(&taxon.picture),
-            or_empty(&taxon.confirming),
-        ]);
-    }
+    let of_a_key = || KINDS.iter().filter_map(|column| Some((column.headings, column.write?)));
+    let mut rows = vec![usual(of_a_key().map(|(headings, _)| headings))];
+    rows.extend(
+        matrix.taxa().iter().map(|taxon| of_a_key().map(|(_, write)| write(taxon)).collect()),
+    );
     separated(rows)
+}
+
+pub(super) fn other_names(taxon: &Taxon) -> String {
+    taxon.other_names.iter().map(other_name).collect::<Vec<_>>().join("; ")
 }
 
 fn other_name(other: &OtherName) -> String {
@@ -282,7 +289,7 @@ fn other_name(other: &OtherName) -> String {
 }
 
 /// A decimal where it is exact, since a spreadsheet takes `3/4` for a date.
-fn weight(weight: Share) -> String {
+pub(super) fn weight(weight: Share) -> String {
     let thousandths = weight.checked_mul(&Share::from_integer(1000));
     let whole = thousandths.filter(Share::is_integer).and_then(|it| it.to_integer().to_i64());
     match whole {

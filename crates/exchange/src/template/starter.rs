@@ -3,6 +3,8 @@
 //! Ordinary leaf characters as any schoolbook has them, worded for children. No kind and no
 //! value stands here.
 
+use spinney_model::CharacterField;
+
 /// A character to start from.
 pub(super) struct Starter {
     pub(super) name: &'static str,
@@ -15,6 +17,30 @@ pub(super) struct Starter {
     pub(super) by_touch: &'static str,
     pub(super) applies_when: &'static str,
     pub(super) hint: &'static str,
+}
+
+impl Starter {
+    /// What stands in a column of the sheet `characters`; None: that is for people to say.
+    pub(super) fn text(&self, field: CharacterField) -> Option<&'static str> {
+        match field {
+            CharacterField::Name => Some(self.name),
+            CharacterField::Question => Some(self.question),
+            CharacterField::Values => Some(self.values),
+            CharacterField::States => Some(self.states),
+            CharacterField::Unit => Some(self.unit),
+            CharacterField::SeenOn => Some(self.seen_on),
+            CharacterField::Difficulty => Some(self.difficulty),
+            CharacterField::ByTouch => Some(self.by_touch),
+            CharacterField::AppliesWhen => Some(self.applies_when),
+            CharacterField::Gap
+            | CharacterField::Season
+            | CharacterField::ReadRight
+            | CharacterField::Instrument
+            | CharacterField::InOrder
+            | CharacterField::WordsToKnow
+            | CharacterField::RatioOf => None,
+        }
+    }
 }
 
 const LEAF: &str = "twig, leaf, rubbing, photograph";
@@ -94,9 +120,6 @@ pub(super) const CHARACTERS: &[Starter] = &[
         ..words("feel", "Does the leaf feel {}?", "like paper; like thin card; furry; rough")
     },
 ];
-
-/// What the scene of a key says.
-pub(super) const ABOUT: [&str; 5] = ["title", "place", "season", "part", "version"];
 
 /// Sentences and examples.
 pub(super) const ADVICE: &[(&str, &str)] = &[

@@ -66,8 +66,7 @@ fn every_column_of_the_sheet_of_characters_stands_in_the_template() {
     let mut book = opened();
     let characters = book.worksheet_range("characters").unwrap();
     let headings: Vec<String> = characters.rows().next().unwrap().iter().map(text).collect();
-    let usual: Vec<&str> =
-        crate::table::CHARACTER_HEADINGS.iter().map(|(_, it)| it[0]).collect();
+    let usual: Vec<&str> = crate::table::CHARACTERS.iter().map(|of| of.headings[0]).collect();
     assert_eq!(headings, usual);
     for new in ["season", "instrument", "in order", "words to know", "ratio of"] {
         assert!(headings.iter().any(|heading| heading == new), "{new}");

@@ -5,7 +5,8 @@
 //! in English only. Every other table is asked by its own words alone: `Blattrand: gezähnt?`
 //! The lists hold words that stand in tables of finds, and none that is an English word too.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashMap};
+use std::sync::OnceLock;
 
 use spinney_model::{Matrix, Scale};
 
@@ -72,6 +73,20 @@ const WORDS: [(Language, &str); 8] = [
     ),
 ];
 
+/// In which of the lists a word stands. Every question of a table asks for its language.
+fn known() -> &'static HashMap<&'static str, Vec<usize>> {
+    static KNOWN: OnceLock<HashMap<&str, Vec<usize>>> = OnceLock::new();
+    KNOWN.get_or_init(|| {
+        let mut known = HashMap::<_, Vec<usize>>::new();
+        for (at, (_, list)) in WORDS.iter().enumerate() {
+            for word in list.split_whitespace() {
+                known.entry(word).or_default().push(at);
+            }
+        }
+        known
+    })
+}
+
 /// The language that most words of a table are in.
 pub(super) fn of(matrix: &Matrix) -> Language {
     let mut words: BTreeMap<String, usize> = BTreeMap::new();
@@ -87,10 +102,12 @@ pub(super) fn of(matrix: &Matrix) -> Language {
             }
         }
     }
-    let counted = WORDS.map(|(language, list)| {
-        let times = list.split_whitespace().filter_map(|word| words.get(word));
-        (times.sum::<usize>(), language)
-    });
+    let mut counted = WORDS.map(|(language, _)| (0, language));
+    for (word, times) in &words {
+        for at in known().get(word.as_str()).into_iter().flatten() {
+            counted[*at].0 += times;
+        }
+    }
     let (english, others) = (counted[0].0, &counted[1..]);
     let most = others.iter().map(|(count, _)| *count).max().unwrap_or(0);
     let foreign = words.keys().any(|word| !word.is_ascii());

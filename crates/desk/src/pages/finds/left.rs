@@ -11,7 +11,6 @@ use crate::pages::table::label as character_label;
 use crate::routes::{Asked, Refused};
 use spinney_collection::Collection;
 use spinney_collection::intake::{self, Field, Left, OddUnit, Taken};
-use spinney_collection::laid::ABOUT_SHEET;
 use spinney_voice::Tongue;
 
 /// So many are told one by one; more do not fit into an address.
@@ -123,8 +122,8 @@ fn field(mark: &str) -> Option<Field> {
             Field::Character(CharacterId(number), field)
         }
         "about" => {
-            let (known, _) = ABOUT_SHEET.iter().find(|(_, word)| *word == heading)?;
-            Field::About(*known)
+            let (known, _) = table::about_headings().find(|(_, word)| *word == heading)?;
+            Field::About(known)
         }
         _ => return None,
     })
@@ -141,7 +140,7 @@ fn heading_of_character(field: CharacterField) -> &'static str {
 }
 
 fn heading_of_about(field: AboutField) -> &'static str {
-    ABOUT_SHEET.iter().find(|(known, _)| *known == field).map_or("", |(_, word)| word)
+    table::about_headings().find(|(known, _)| *known == field).map_or("", |(_, word)| word)
 }
 
 /// What the address says was not understood, and what was left.

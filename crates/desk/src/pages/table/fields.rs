@@ -6,9 +6,8 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{
-    CharacterEdit, CharacterField as Field, CharacterId, Edit, Instrument, Season, SeenOn,
-};
+use spinney_exchange::table::{self, Input};
+use spinney_model::{CharacterEdit, CharacterField as Field, CharacterId, Edit};
 
 use super::{LONGEST_NAME, LONGEST_TEXT};
 use crate::Desk;
@@ -18,87 +17,30 @@ use spinney_collection::laid::folded;
 use spinney_collection::reworded;
 use spinney_voice::Tongue;
 
-/// How a field is asked for.
-#[derive(Clone, Copy)]
-pub(super) enum Input {
-    /// A line to type.
-    Line,
-    /// One of some words, or none.
-    One(&'static [&'static str]),
-    /// Any of some words.
-    Some(fn() -> Vec<&'static str>),
-}
-
-/// Every field of the sheet: its mark in forms, its label, its help (empty: none).
-pub(super) const FIELDS: [(Field, &str, Input, &str, &str); 16] = [
-    (Field::Name, "name", Input::Line, "table-field-name", ""),
-    (Field::Question, "question", Input::Line, "table-field-question", "table-help-question"),
-    (Field::States, "states", Input::Line, "table-field-states", "table-help-states"),
-    (
-        Field::InOrder,
-        "in-order",
-        Input::One(&["yes", "no"]),
-        "table-field-in-order",
-        "table-help-in-order",
-    ),
-    (
-        Field::Unit,
-        "unit",
-        Input::One(&["mm", "cm", "m", "in", "ft", "°", "g", "count", "ratio"]),
-        "table-field-unit",
-        "",
-    ),
-    (
-        Field::Values,
-        "values",
-        Input::One(&["words", "counts", "measure"]),
-        "table-field-values",
-        "table-help-values",
-    ),
-    (Field::Gap, "gap", Input::Line, "table-field-gap", "table-help-gap"),
-    (
-        Field::Difficulty,
-        "difficulty",
-        Input::One(&["easy", "fair", "hard"]),
-        "table-field-difficulty",
-        "",
-    ),
-    (Field::SeenOn, "seen-on", Input::Some(seen_on), "table-field-seen-on", ""),
-    (Field::Season, "season", Input::Some(seasons), "table-field-season", ""),
-    (Field::Instrument, "instrument", Input::One(&INSTRUMENTS), "table-field-instrument", ""),
-    (Field::ByTouch, "by-touch", Input::One(&["yes", "no"]), "table-field-by-touch", ""),
-    (
-        Field::AppliesWhen,
-        "applies-when",
-        Input::Line,
-        "table-field-applies-when",
-        "table-help-applies-when",
-    ),
-    (
-        Field::ReadRight,
-        "read-right",
-        Input::Line,
-        "table-field-read-right",
-        "table-help-read-right",
-    ),
-    (Field::WordsToKnow, "words", Input::Line, "table-field-words", "table-help-words"),
-    (Field::RatioOf, "ratio", Input::Line, "table-field-ratio", "table-help-ratio"),
+/// Every field of the sheet: its mark in forms, its label, its help (empty: none). How it is
+/// filled in, the table of columns says.
+pub(super) const FIELDS: [(Field, &str, &str, &str); 16] = [
+    (Field::Name, "name", "table-field-name", ""),
+    (Field::Question, "question", "table-field-question", "table-help-question"),
+    (Field::States, "states", "table-field-states", "table-help-states"),
+    (Field::InOrder, "in-order", "table-field-in-order", "table-help-in-order"),
+    (Field::Unit, "unit", "table-field-unit", ""),
+    (Field::Values, "values", "table-field-values", "table-help-values"),
+    (Field::Gap, "gap", "table-field-gap", "table-help-gap"),
+    (Field::Difficulty, "difficulty", "table-field-difficulty", ""),
+    (Field::SeenOn, "seen-on", "table-field-seen-on", ""),
+    (Field::Season, "season", "table-field-season", ""),
+    (Field::Instrument, "instrument", "table-field-instrument", ""),
+    (Field::ByTouch, "by-touch", "table-field-by-touch", ""),
+    (Field::AppliesWhen, "applies-when", "table-field-applies-when", "table-help-applies-when"),
+    (Field::ReadRight, "read-right", "table-field-read-right", "table-help-read-right"),
+    (Field::WordsToKnow, "words", "table-field-words", "table-help-words"),
+    (Field::RatioOf, "ratio", "table-field-ratio", "table-help-ratio"),
 ];
 
 /// The label of a field.
 pub(crate) fn label(field: Field) -> &'static str {
-    FIELDS.iter().find(|(known, ..)| *known == field).map_or("", |(_, _, _, label, _)| label)
-}
-
-const INSTRUMENTS: [&str; 3] =
-    [Instrument::Eyes.word(), Instrument::Lens.word(), Instrument::Ruler.word()];
-
-fn seen_on() -> Vec<&'static str> {
-    SeenOn::ALL.into_iter().map(SeenOn::word).collect()
-}
-
-fn seasons() -> Vec<&'static str> {
-    Season::ALL.into_iter().map(Season::word).collect()
+    FIELDS.iter().find(|(known, ..)| *known == field).map_or("", |(_, _, label, _)| label)
 }
 
 /// Which of the words a text names; None: it names something else, and is shown as it is.
@@ -117,7 +59,8 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
         return Err(gone(t));
     }
     let mut edits = Vec::new();
-    for (field, mark, input, ..) in FIELDS {
+    for (field, mark, ..) in FIELDS {
+        let input = table::input(field);
         let Some(base) = given(asked, &format!("o-{mark}")) else { continue };
         let typed = typed(asked, mark, input);
         let now = collection.character_field(id, field);
@@ -161,20 +104,19 @@ fn typed(asked: &Asked<'_>, mark: &str, input: Input) -> String {
     let name = format!("f-{mark}");
     let texts = asked.request.fields(&name).map(one_line).filter(|text| !text.is_empty());
     match input {
-        Input::Some(_) => texts.collect::<Vec<_>>().join(", "),
-        Input::Line | Input::One(_) => texts.last().unwrap_or_default(),
+        Input::SomeOf(_) => texts.collect::<Vec<_>>().join(", "),
+        Input::Line | Input::OneOf(_) => texts.last().unwrap_or_default(),
     }
 }
 
 /// Whether two texts of a field mean the same to the form.
 fn same(one: &str, other: &str, input: Input) -> bool {
     match input {
-        Input::Some(words) => {
-            let words = words();
-            let (first, second) = (named(one, &words), named(other, &words));
+        Input::SomeOf(words) => {
+            let (first, second) = (named(one, words), named(other, words));
             if first.is_some() { first == second } else { one.trim() == other.trim() }
         }
-        Input::Line | Input::One(_) => one_line(one) == one_line(other),
+        Input::Line | Input::OneOf(_) => one_line(one) == one_line(other),
     }
 }
 

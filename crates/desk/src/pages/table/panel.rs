@@ -1,11 +1,11 @@
 //! A character's sheet beside the table: how it is asked, where it is seen, its states.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, Units};
+use spinney_exchange::table::{self, Input, Units};
 use spinney_model::{Ask, Asked, CharacterId, CharacterIx, Scale, StateIx, Value};
 use spinney_voice::wording;
 
-use super::fields::{FIELDS, Input, named};
+use super::fields::{FIELDS, named};
 use super::view::View;
 use super::{LONGEST_NAME, LONGEST_TEXT, margin, sheet};
 use crate::pages::frame;
@@ -37,13 +37,13 @@ pub(super) fn panel(
             @for finding in margin::of_character(view, name) { (frame::finding_slip(t, finding)) }
             form method="post" action={"/do/character/" (id.0)} {
                 input type="hidden" name="back" value=(back);
-                @for (field, mark, input, label, help) in &FIELDS[..SEEN_FIRST] {
-                    (one(t, mark, *input, collection.character_field(id, *field), label, help))
+                @for (field, mark, label, help) in &FIELDS[..SEEN_FIRST] {
+                    (one(t, mark, table::input(*field), collection.character_field(id, *field), label, help))
                 }
                 details {
                     summary #more-fields { (t.say("table-more-fields")) }
-                    @for (field, mark, input, label, help) in &FIELDS[SEEN_FIRST..] {
-                        (one(t, mark, *input, collection.character_field(id, *field), label, help))
+                    @for (field, mark, label, help) in &FIELDS[SEEN_FIRST..] {
+                        (one(t, mark, table::input(*field), collection.character_field(id, *field), label, help))
                     }
                 }
                 button.main #keep-character { (t.say("table-keep-character")) }
@@ -121,8 +121,8 @@ fn one(t: Tongue, mark: &str, input: Input, text: &str, label: &str, help: &str)
     let help_id = (!help.is_empty()).then(|| format!("help-{mark}"));
     let base = html! { input type="hidden" name={"o-" (mark)} value=(text); };
     let words = match input {
-        Input::Some(words) => named(text, &words()).map(|there| (words(), there)),
-        _ => None,
+        Input::SomeOf(words) => named(text, words).map(|there| (words, there)),
+        Input::Line | Input::OneOf(_) => None,
     };
     if let Some((words, there)) = words {
         return html! {
@@ -142,7 +142,7 @@ fn one(t: Tongue, mark: &str, input: Input, text: &str, label: &str, help: &str)
         label for=(id) { (t.say(label)) }
         (base)
         @match input {
-            Input::One(words) => select id=(id) name=(id) aria-describedby=[help_id.as_deref()] {
+            Input::OneOf(words) => select id=(id) name=(id) aria-describedby=[help_id.as_deref()] {
                 option value="" { (t.say("table-not-said")) }
                 @for word in words { option value=(word) selected[*word == text] { (word_in(t, word)) } }
                 @if !text.is_empty() && !words.contains(&text) { option selected value=(text) { (text) } }

@@ -1,0 +1,477 @@
+//! The table of columns: of each column of the sheets `characters`, `kinds` and `about` its field,
+//! its headings, how it is filled in, how it is read and written, and how wide it is.
+//!
+//! Reading, writing, the template and the screens go by it, so that a new column is a new row
+//! here. Columns are read in this order, and findings are told in it.
+
+use spinney_model::{AboutField, Character, CharacterField, KindField, Matrix, Scene, Taxon};
+
+use super::characters_sheet::{self as of_characters, Described};
+use super::kinds_sheet::{self as of_kinds, Weighed};
+use super::report::Report;
+use super::second_sheet::Record;
+use super::{about_sheet, write};
+
+/// How a column is filled in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Input {
+    /// Something to type.
+    Line,
+    /// One of some words.
+    OneOf(&'static [&'static str]),
+    /// Any of some words.
+    SomeOf(&'static [&'static str]),
+}
+
+/// One row of a sheet, while one of its columns is read.
+pub(super) struct Reading<'r> {
+    pub(super) row: Record<'r>,
+    /// The column.
+    pub(super) at: usize,
+    /// What to type there, where a cell is not understood.
+    pub(super) advice: String,
+}
+
+impl<'r> Reading<'r> {
+    /// What stands there; empty: nothing.
+    pub(super) fn get(&self) -> &'r str {
+        self.row.get(self.at)
+    }
+
+    /// What stands there, if anything does.
+    pub(super) fn text(&self) -> Option<String> {
+        self.row.text(self.at)
+    }
+
+    /// Says that it is not understood.
+    pub(super) fn odd(&self, what: &str, report: &mut Report) {
+        self.row.odd(self.at, what, &self.advice, report);
+    }
+}
+
+/// A column of the sheet `characters`.
+pub(crate) struct OfCharacters {
+    pub(crate) field: CharacterField,
+    /// The usual heading, and what else people call it.
+    pub(crate) headings: &'static [&'static str],
+    pub(crate) input: Input,
+    /// In letters.
+    pub(crate) width: f64,
+    /// What to type; empty: one of the words that it is filled in with.
+    advice: &'static str,
+    read: fn(&mut Described, &Reading<'_>, &mut Report),
+    pub(super) write: fn(&Character, &Matrix) -> String,
+}
+
+/// A column of the sheet `kinds`.
+pub(crate) struct OfKinds {
+    /// None: a file with a picture.
+    pub(crate) field: Option<KindField>,
+    /// The usual heading, and what else people call it.
+    pub(crate) headings: &'static [&'static str],
+    pub(crate) input: Input,
+    /// In letters.
+    pub(crate) width: f64,
+    advice: &'static str,
+    read: fn(&mut Weighed, &Reading<'_>, &mut Report),
+    /// None: it belongs to the finds, and no key needs it.
+    pub(crate) write: Option<fn(&Taxon) -> String>,
+}
+
+/// A row of the sheet `about`.
+pub(crate) struct OfAbout {
+    /// None: the version, of which a collection keeps its own.
+    pub(crate) field: Option<AboutField>,
+    /// The usual word in the first column, and what else people write there.
+    pub(crate) headings: &'static [&'static str],
+    pub(super) read: fn(&mut Scene, Option<String>),
+    pub(super) write: fn(&Scene) -> Vec<&str>,
+}
+
+const YES_NO: Input = Input::OneOf(&["yes", "no"]);
+
+/// The sheet `characters`.
+pub(crate) static CHARACTERS: [OfCharacters; 16] = [
+    OfCharacters {
+        field: CharacterField::Name,
+        headings: &["character", "characters", "name", "heading"],
+        input: Input::Line,
+        width: 20.0,
+        advice: "",
+        read: |into, cell, _| into.name = cell.get().to_owned(),
+        write: |character, _| character.name.clone(),
+    },
+    OfCharacters {
+        field: CharacterField::Question,
+        headings: &["question", "wording", "how to ask"],
+        input: Input::Line,
+        width: 38.0,
+        advice: "",
+        read: |into, cell, _| into.question = cell.text(),
+        write: |character, _| character.question.clone().unwrap_or_default(),
+    },
+    OfCharacters {
+        field: CharacterField::Values,
+        headings: &["values", "holds"],
+        input: Input::OneOf(&["words", "counts", "measure"]),
+        width: 10.0,
+        advice: "",
+        read: of_characters::values,
+        write: |character, _| write::values(character).to_owned(),
+    },
+    OfCharacters {
+        field: CharacterField::States,
+        headings: &["states", "state", "words"],
+        input: Input::Line,
+        width: 38.0,
+        advice: "",
+        read: of_characters::states_listed,
+        write: |character, _| write::states(character),
+    },
+    OfCharacters {
+        field: CharacterField::Unit,
+        headings: &["unit", "units", "measured in"],
+        input: Input::OneOf(&["mm", "cm", "m", "in", "ft", "°", "g", "ratio", "count"]),
+        width: 8.0,
+        advice: "",
+        // What a column holds may show in its unit alone: both are read together.
+        read: |_, _, _| {},
+        write: |character, _| write::unit(character).to_owned(),
+    },
+    OfCharacters {
+        field: CharacterField::Gap,
+        headings: &["gap", "safety gap", "safety margin"],
+        input: Input::Line,
+        width: 8.0,
+        advice: "Type one number, such as 5 mm.",
+        read: of_characters::gap,
+        write: |character, _| write::gap(character),
+    },
+    OfCharacters {
+        field: CharacterField::SeenOn,
+        headings: &["seen on", "where seen", "where"],
+        input: Input::SomeOf(&[
+            "tree",
+            "twig",
+            "leaf",
+            "rubbing",
+            "photograph",
+            "winter twig",
+            "tray",
+        ]),
+        width: 30.0,
+        advice: "",
+        read: of_characters::seen_on,
+        write: |character, _| {
+            write::joined(character.seen_on.iter().map(|form| form.word()), ", ")
+        },
+    },
+    OfCharacters {
+        field: CharacterField::Difficulty,
+        headings: &["difficulty", "how hard", "hard to see"],
+        input: Input::OneOf(&["easy", "fair", "hard"]),
+        width: 10.0,
+        advice: "",
+        read: of_characters::difficulty,
+        write: |character, _| write::difficulty(character).to_owned(),
+    },
+    OfCharacters {
+        field: CharacterField::ReadRight,
+        headings: &["read right", "reliability", "read right (per cent)", "read right (%)"],
+        input: Input::Line,
+        width: 11.0,
+        advice: "Type a number from 0 to 100, and after it kinds that differ: `90; holly 60`.",
+        read: of_characters::read_right,
+        write: write::read_right,
+    },
+    OfCharacters {
+        field: CharacterField::ByTouch,
+        headings: &["by touch", "touch"],
+        input: YES_NO,
+        width: 9.0,
+        advice: "Type yes if pupils have to touch it, else no.",
+        read: |into, cell, report| into.by_touch = of_characters::yes_or_no(cell, report),
+        write: |character, _| if character.by_touch { "yes" } else { "no" }.to_owned(),
+    },
+    OfCharacters {
+        field: CharacterField::AppliesWhen,
+        headings: &["applies when", "applies if", "only when", "only if"],
+        input: Input::Line,
+        width: 44.0,
+        advice: "Type another character and its states: `form = feather or hand`.",
+        read: of_characters::applies,
+        write: write::applies_when,
+    },
+    OfCharacters {
+        field: CharacterField::Season,
+        headings: &["season", "seasons", "when seen"],
+        input: Input::SomeOf(&["spring", "summer", "autumn", "winter"]),
+        width: 16.0,
+        advice: "",
+        read: of_characters::seasons,
+        write: |character, _| {
+            write::joined(character.seasons.iter().map(|season| season.word()), ", ")
+        },
+    },
+    OfCharacters {
+        field: CharacterField::Instrument,
+        headings: &["instrument", "instruments", "tool", "seen with"],
+        input: Input::OneOf(&["eyes", "lens", "ruler"]),
+        width: 11.0,
+        advice: "",
+        read: of_characters::instrument,
+        write: |character, _| character.instrument.word().to_owned(),
+    },
+    OfCharacters {
+        field: CharacterField::InOrder,
+        headings: &["in order", "ordered", "states in order"],
+        input: YES_NO,
+        width: 9.0,
+        advice: "Type yes if its states have an order.",
+        read: |into, cell, report| {
+            into.in_order = of_characters::yes_or_no(cell, report).unwrap_or(false);
+        },
+        write: |character, _| if character.ordered { "yes" } else { "" }.to_owned(),
+    },
+    OfCharacters {
+        field: CharacterField::WordsToKnow,
+        headings: &["words to know", "word to know", "terms", "vocabulary"],
+        input: Input::Line,
+        width: 24.0,
+        advice: "",
+        read: |into, cell, _| into.terms = of_characters::terms(cell.get()),
+        write: |character, _| write::terms(character),
+    },
+    OfCharacters {
+        field: CharacterField::RatioOf,
+        headings: &["ratio of", "ratio", "proportion of"],
+        input: Input::Line,
+        width: 30.0,
+        advice: "",
+        read: |into, cell, _| into.ratio = of_characters::ratio(cell.row),
+        write: write::ratio_of,
+    },
+];
+
+/// The sheet `kinds`; what belongs to the finds comes last.
+pub(crate) static KINDS: [OfKinds; 11] = [
+    OfKinds {
+        field: Some(KindField::Name),
+        headings: &["kind", "kinds", "name", "species"],
+        input: Input::Line,
+        width: 20.0,
+        advice: "",
+        read: |into, cell, _| into.taxon.name = cell.get().to_owned(),
+        write: Some(|taxon| taxon.name.clone()),
+    },
+    OfKinds {
+        field: Some(KindField::ScientificName),
+        headings: &["scientific name", "latin name", "botanical name"],
+        input: Input::Line,
+        width: 24.0,
+        advice: "",
+        read: |into, cell, _| into.taxon.scientific_name = cell.text(),
+        write: Some(|taxon| taxon.scientific_name.clone().unwrap_or_default()),
+    },
+    OfKinds {
+        field: Some(KindField::OtherNames),
+        headings: &["other names", "other name", "also called"],
+        input: Input::Line,
+        width: 30.0,
+        advice: "",
+        read: |into, cell, _| into.taxon.other_names = of_kinds::other_names(cell.get()),
+        write: Some(write::other_names),
+    },
+    OfKinds {
+        field: Some(KindField::HowOften),
+        headings: &["how often", "how often met", "weight", "frequency"],
+        input: Input::OneOf(&["often", "sometimes", "rarely"]),
+        width: 14.0,
+        advice: "Type a number, or often, sometimes or rarely; leave out a kind nobody meets.",
+        read: of_kinds::weight,
+        write: Some(|taxon| write::weight(taxon.weight)),
+    },
+    OfKinds {
+        field: Some(KindField::Caution),
+        headings: &["caution", "cautions", "take care"],
+        input: Input::Line,
+        width: 34.0,
+        advice: "",
+        read: |into, cell, _| into.taxon.caution = cell.text(),
+        write: Some(|taxon| taxon.caution.clone().unwrap_or_default()),
+    },
+    OfKinds {
+        field: None,
+        headings: &["picture", "photo", "image", "picture file"],
+        input: Input::Line,
+        width: 20.0,
+        advice: "",
+        read: |into, cell, _| into.taxon.picture = cell.text(),
+        write: Some(|taxon| taxon.picture.clone().unwrap_or_default()),
+    },
+    OfKinds {
+        field: Some(KindField::ConfirmBy),
+        headings: &["confirm by", "confirm", "confirming", "to be sure"],
+        input: Input::Line,
+        width: 40.0,
+        advice: "",
+        read: |into, cell, _| into.taxon.confirming = cell.text(),
+        write: Some(|taxon| taxon.confirming.clone().unwrap_or_default()),
+    },
+    of_a_find(KindField::HowSure, &["how sure", "sure"]),
+    of_a_find(KindField::Where, &["where", "where found", "place"]),
+    of_a_find(KindField::When, &["when", "when found", "date"]),
+    of_a_find(KindField::WhichPlant, &["which plant", "which one"]),
+];
+
+const fn of_a_find(field: KindField, headings: &'static [&'static str]) -> OfKinds {
+    OfKinds {
+        field: Some(field),
+        headings,
+        input: Input::Line,
+        width: 20.0,
+        advice: "",
+        read: |_, _, _| {},
+        write: None,
+    }
+}
+
+/// The sheet `about`.
+pub(crate) static ABOUT: [OfAbout; 7] = [
+    OfAbout {
+        field: Some(AboutField::Title),
+        headings: &["title"],
+        read: |scene, text| scene.title = text,
+        write: |scene| scene.title.as_deref().into_iter().collect(),
+    },
+    OfAbout {
+        field: Some(AboutField::Place),
+        headings: &["place", "where"],
+        read: |scene, text| scene.place = text,
+        write: |scene| scene.place.as_deref().into_iter().collect(),
+    },
+    OfAbout {
+        field: Some(AboutField::Season),
+        headings: &["season", "when", "date"],
+        read: |scene, text| scene.season = text,
+        write: |scene| scene.season.as_deref().into_iter().collect(),
+    },
+    OfAbout {
+        field: Some(AboutField::Part),
+        headings: &["part", "on"],
+        read: |scene, text| scene.part = text,
+        write: |scene| scene.part.as_deref().into_iter().collect(),
+    },
+    OfAbout {
+        field: Some(AboutField::Caution),
+        headings: &["caution", "cautions", "take care"],
+        read: about_sheet::caution,
+        write: |scene| scene.caution.as_deref().into_iter().collect(),
+    },
+    OfAbout {
+        field: Some(AboutField::BeforeYouGo),
+        headings: &["before you go", "before we go"],
+        read: |scene, text| {
+            scene.before_you_go.extend(about_sheet::lines(&text.unwrap_or_default()));
+        },
+        write: |scene| scene.before_you_go.iter().map(String::as_str).collect(),
+    },
+    OfAbout {
+        field: None,
+        headings: &["version"],
+        read: |scene, text| scene.version = text,
+        write: |scene| scene.version.as_deref().into_iter().collect(),
+    },
+];
+
+/// Where a field of a character stands.
+pub(super) fn place_of(field: CharacterField) -> usize {
+    let place = CHARACTERS.iter().position(|column| column.field == field);
+    place.expect("every field of a character has its column")
+}
+
+impl OfCharacters {
+    /// Reads the cell of a row.
+    pub(super) fn read(&self, into: &mut Described, row: Record<'_>, report: &mut Report) {
+        (self.read)(into, &self.reading(row), report);
+    }
+
+    fn reading<'r>(&self, row: Record<'r>) -> Reading<'r> {
+        let advice = advice(self.advice, self.input);
+        Reading { row, at: place_of(self.field), advice }
+    }
+
+    /// Says of a row that its cell is not understood.
+    pub(super) fn odd(&self, row: Record<'_>, what: &str, report: &mut Report) {
+        self.reading(row).odd(what, report);
+    }
+}
+
+impl OfKinds {
+    /// Reads the cell of a row, which is the one `at`.
+    pub(super) fn read(
+        &self,
+        into: &mut Weighed,
+        (row, at): (Record<'_>, usize),
+        report: &mut Report,
+    ) {
+        let advice = advice(self.advice, self.input);
+        (self.read)(into, &Reading { row, at, advice }, report);
+    }
+}
+
+/// What to type: `Type easy, fair or hard.`
+fn advice(advice: &str, input: Input) -> String {
+    match (advice, input) {
+        ("", Input::OneOf(words)) => {
+            let (last, before) = words.split_last().expect("one has to choose among words");
+            format!("Type {} or {last}.", before.join(", "))
+        }
+        ("", Input::SomeOf(words)) => format!("Type some of: {}.", words.join(", ")),
+        _ => advice.to_owned(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use spinney_model::{Instrument, Season, SeenOn};
+
+    use super::*;
+
+    #[test]
+    fn no_sheet_has_a_heading_twice() {
+        let of_characters: Vec<_> = CHARACTERS.iter().map(|column| column.headings).collect();
+        let of_kinds: Vec<_> = KINDS.iter().map(|column| column.headings).collect();
+        let of_about: Vec<_> = ABOUT.iter().map(|row| row.headings).collect();
+        for sheet in [of_characters, of_kinds, of_about] {
+            let all: Vec<&str> = sheet.concat();
+            assert_eq!(all.iter().collect::<BTreeSet<_>>().len(), all.len(), "{all:?}");
+        }
+    }
+
+    fn words(field: CharacterField) -> &'static [&'static str] {
+        match CHARACTERS[place_of(field)].input {
+            Input::OneOf(words) | Input::SomeOf(words) => words,
+            Input::Line => &[],
+        }
+    }
+
+    #[test]
+    fn what_one_may_choose_among_is_what_there_is() {
+        assert_eq!(words(CharacterField::SeenOn), SeenOn::ALL.map(SeenOn::word));
+        assert_eq!(words(CharacterField::Season), Season::ALL.map(Season::word));
+        assert_eq!(words(CharacterField::Instrument), Instrument::ALL.map(Instrument::word));
+        // Nothing on a tray is weighed in kilograms, though they are read.
+        let units: BTreeSet<&str> = spinney_model::UNITS
+            .iter()
+            .map(|row| row.sign)
+            .filter(|sign| *sign != "kg")
+            .collect();
+        let offered = words(CharacterField::Unit).iter().copied();
+        let offered: BTreeSet<&str> =
+            offered.map(|unit| if unit == "ratio" { "" } else { unit }).collect();
+        assert_eq!(offered, units.into_iter().chain(["count"]).collect());
+    }
+}
