@@ -62,6 +62,10 @@ pub struct Drawn {
     pub name: String,
     /// What it is made for.
     pub wishes: BTreeMap<WishField, String>,
+    /// The kinds it is for, in the order in which they were chosen; None: all.
+    pub kinds: Option<Vec<KindId>>,
+    /// Characters that it must not ask about.
+    pub never: Vec<CharacterId>,
     /// The questions that people fixed, each at its place.
     pub questions: BTreeMap<Fork, Question>,
     /// What its group calls kinds, where that is a name of their own.
@@ -90,6 +94,11 @@ impl Drawn {
     /// What is wished; empty: nothing.
     pub fn wish(&self, wish: WishField) -> &str {
         self.wishes.get(&wish).map_or("", String::as_str)
+    }
+
+    /// Whether it is for a kind.
+    pub fn is_for(&self, kind: KindId) -> bool {
+        self.kinds.as_ref().is_none_or(|kinds| kinds.contains(&kind))
     }
 
     /// Whether the machine is to find the rest.
@@ -249,6 +258,8 @@ impl Collection {
                 self.keys.remove(&id);
             }
             KeyEdit::Wish(wish, text) => write(&mut key.wishes, *wish, text),
+            KeyEdit::ForKinds(kinds) => key.kinds.clone_from(kinds),
+            KeyEdit::Never(characters) => key.never.clone_from(characters),
             KeyEdit::Ask { at, words, ask } => key.ask(at, words, ask.as_ref()),
             KeyEdit::Reword { at, words } => {
                 if let Some(question) = key.questions.get_mut(at) {
@@ -290,7 +301,7 @@ impl Collection {
         let Some(other) = self.kinds.get(&gone).cloned() else { return };
         self.cells.merge(kept, gone);
         for key in self.keys.values_mut() {
-            if let Some(kinds) = key.wishes.get_mut(&WishField::Kinds) {
+            if let Some(kinds) = &mut key.kinds {
                 *kinds = instead(kinds, gone, kept);
             }
             if let Some(own) = key.called.get(&gone).cloned() {
@@ -337,17 +348,16 @@ impl Collection {
     }
 }
 
-/// Numbers with spaces between, one of them changed to another; none stands twice.
-fn instead(numbers: &str, gone: KindId, kept: KindId) -> String {
-    let (gone, kept) = (gone.0.to_string(), kept.0.to_string());
-    let mut out: Vec<&str> = Vec::new();
-    for number in numbers.split_whitespace() {
-        let number = if number == gone { kept.as_str() } else { number };
-        if !out.contains(&number) {
-            out.push(number);
+/// Kinds with one of them changed to another; none stands twice.
+fn instead(kinds: &[KindId], gone: KindId, kept: KindId) -> Vec<KindId> {
+    let mut out = Vec::new();
+    for kind in kinds {
+        let kind = if *kind == gone { kept } else { *kind };
+        if !out.contains(&kind) {
+            out.push(kind);
         }
     }
-    out.join(" ")
+    out
 }
 
 /// An empty text takes the entry away.

@@ -13,8 +13,6 @@ use spinney_model::{
     WishField,
 };
 
-use crate::layer::numbers;
-
 /// What stands where words were struck out.
 const STRUCK: &str = "…";
 
@@ -159,17 +157,17 @@ fn kept_of_key(edit: &KeyEdit, going: &Going) -> Option<KeyEdit> {
         KeyEdit::Wish(wish, text) => {
             let text = match wish {
                 WishField::Group => going.left_of(text),
-                WishField::Kinds => kinds_left(text, going),
-                // Words of ours and numbers.
+                // Words of ours.
                 WishField::Hand
                 | WishField::Season
                 | WishField::Touch
-                | WishField::Never
                 | WishField::Finish
                 | WishField::Tried => text.clone(),
             };
             KeyEdit::Wish(*wish, text)
         }
+        KeyEdit::ForKinds(kinds) => KeyEdit::ForKinds(kinds_left(kinds.as_deref(), going)),
+        KeyEdit::Never(characters) => KeyEdit::Never(characters.clone()),
         KeyEdit::Ask { at, words, ask } => KeyEdit::Ask {
             at: at.clone(),
             words: going.left_of(words),
@@ -199,17 +197,9 @@ fn kept_of_ask(ask: &AskOf, going: &Going) -> AskOf {
     AskOf { character: ask.character, yes }
 }
 
-/// The numbers of the kinds that stay. 0 is nobody's number: a key for nobody, where an empty
-/// text would mean a key for all.
-fn kinds_left(text: &str, going: &Going) -> String {
-    let all = numbers(text);
-    let left = all.iter().filter(|kind| !going.kinds.contains(&KindId(**kind)));
-    let left: Vec<String> = left.map(u32::to_string).collect();
-    match left.len() {
-        same if same == all.len() => text.to_owned(),
-        0 => "0".to_owned(),
-        _ => left.join(" "),
-    }
+/// The kinds that stay. A key whose kinds all go is for nobody, and not for all.
+fn kinds_left(kinds: Option<&[KindId]>, going: &Going) -> Option<Vec<KindId>> {
+    Some(kinds?.iter().filter_map(|kind| going.kind(*kind)).collect())
 }
 
 /// A text with the words struck out, large letters or small.
@@ -317,6 +307,8 @@ fn named(edit: &Edit) -> Option<(KindId, &str)> {
             | KeyEdit::Rename(_)
             | KeyEdit::Remove
             | KeyEdit::Wish(..)
+            | KeyEdit::ForKinds(_)
+            | KeyEdit::Never(_)
             | KeyEdit::Ask { .. }
             | KeyEdit::Reword { .. }
             | KeyEdit::TakeOut(_)

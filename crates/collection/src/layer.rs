@@ -205,9 +205,7 @@ impl Layer {
 }
 
 fn kinds_of(laid: &Laid, key: &Drawn) -> Vec<KindId> {
-    let chosen: BTreeSet<u32> = numbers(key.wish(WishField::Kinds));
-    let all = laid.kinds.iter().copied();
-    all.filter(|kind| chosen.is_empty() || chosen.contains(&kind.0)).collect()
+    laid.kinds.iter().copied().filter(|kind| key.is_for(*kind)).collect()
 }
 
 /// Numbers with spaces between.
@@ -235,8 +233,7 @@ pub fn chosen(matrix: &Matrix, laid: &Laid, kinds: &[KindId]) -> Matrix {
 }
 
 fn wishes(collection: &Collection, laid: &Laid, key: &Drawn) -> Wishes {
-    let never = numbers(key.wish(WishField::Never));
-    let never = collection.characters.keys().filter(|id| never.contains(&id.0));
+    let never = collection.characters.keys().filter(|id| key.never.contains(*id));
     Wishes {
         hand: SeenOn::ALL.into_iter().find(|form| form.word() == key.wish(WishField::Hand)),
         season: Season::ALL.into_iter().find(|s| s.word() == key.wish(WishField::Season)),

@@ -13,7 +13,7 @@ mod place;
 
 use spinney_model::{
     Ask, CharacterEdit, CharacterId, Destination, Edit, Fork, Key, KeyEdit, KeyId, KindEdit,
-    KindId, Revision, Side, WishField,
+    KindId, Revision, Side,
 };
 
 use crate::Collection;
@@ -86,12 +86,9 @@ pub fn slot_in(
     let drawn = collection.keys.get(&key)?;
     let kind = collection.next_kind();
     let mut edits = written_down(collection, kind, newcomer);
-    let kinds = drawn.wish(WishField::Kinds);
-    if !kinds.is_empty() {
-        edits.push(Edit::Key(
-            key,
-            KeyEdit::Wish(WishField::Kinds, format!("{kinds} {}", kind.0)),
-        ));
+    if let Some(kinds) = &drawn.kinds {
+        let kinds = kinds.iter().copied().chain([kind]).collect();
+        edits.push(Edit::Key(key, KeyEdit::ForKinds(Some(kinds))));
     }
     for (at, side) in &newcomer.sides {
         let (at, side) = (at.clone(), Some(*side));

@@ -4,6 +4,8 @@
 
 #![deny(clippy::wildcard_enum_match_arm)]
 
+use std::collections::BTreeSet;
+
 use spinney_model::{
     CharacterEdit, CharacterField, CharacterId, Done, Edit, KeyEdit, KeyId, KindEdit,
     KindField, KindId, Side, WishField,
@@ -112,7 +114,9 @@ fn of_key(t: Tongue, before: &Collection, id: KeyId, edit: &KeyEdit) -> String {
         KeyEdit::Start(name) => t.with("said-start-key", &[("name", name)]),
         KeyEdit::Rename(name) => t.with("said-rename-key", &[("old", &named), ("name", name)]),
         KeyEdit::Remove => t.with("said-remove-key", &[("name", &named)]),
-        KeyEdit::Wish(field, text) => wish(t, before, named, *field, text),
+        KeyEdit::Wish(field, text) => wish(t, named, *field, text),
+        KeyEdit::ForKinds(kinds) => for_kinds(t, before, named, kinds.as_deref()),
+        KeyEdit::Never(characters) => never(t, before, named, characters),
         KeyEdit::Ask { words, .. } => t.with("said-ask", &[("name", &named), ("words", words)]),
         KeyEdit::Reword { words, .. } => {
             t.with("said-reword", &[("name", &named), ("words", words)])
@@ -140,8 +144,8 @@ fn of_key(t: Tongue, before: &Collection, id: KeyId, edit: &KeyEdit) -> String {
     }
 }
 
-/// What a key is for, in words: numbers of kinds and columns are their names here.
-fn wish(t: Tongue, before: &Collection, name: &str, field: WishField, text: &str) -> String {
+/// What a key is for, in words.
+fn wish(t: Tongue, name: &str, field: WishField, text: &str) -> String {
     let message = match (field, text) {
         (WishField::Finish, "") => return t.with("said-unfinish", &[("name", &name)]),
         (WishField::Finish, _) => return t.with("said-finish", &[("name", &name)]),
@@ -149,25 +153,27 @@ fn wish(t: Tongue, before: &Collection, name: &str, field: WishField, text: &str
         (WishField::Tried, _) => return t.with("said-tried", &[("name", &name)]),
         (WishField::Touch, "") => return t.with("said-no-touch", &[("name", &name)]),
         (WishField::Touch, _) => return t.with("said-touch", &[("name", &name)]),
-        (WishField::Kinds, "") => return t.with("said-all-kinds", &[("name", &name)]),
         (_, "") => return t.with("said-wish-away", &[("name", &name)]),
         (WishField::Group, _) => "said-wish-group",
-        (WishField::Never, _) => "said-wish-never",
-        (WishField::Kinds | WishField::Hand | WishField::Season, _) => "said-wish",
+        (WishField::Hand | WishField::Season, _) => "said-wish",
     };
-    let numbers = spinney_collection::layer::numbers(text).into_iter();
-    let text: Vec<String> = match field {
-        WishField::Kinds => numbers.map(|id| before.name(KindId(id))).collect(),
-        WishField::Never => {
-            let name = |id| before.character_name(CharacterId(id)).to_owned();
-            numbers.map(name).collect()
-        }
-        WishField::Group
-        | WishField::Hand
-        | WishField::Season
-        | WishField::Touch
-        | WishField::Finish
-        | WishField::Tried => vec![text.to_owned()],
-    };
-    t.with(message, &[("name", &name), ("text", &text.join(", "))])
+    t.with(message, &[("name", &name), ("text", &text)])
+}
+
+/// For which kinds a key is.
+fn for_kinds(t: Tongue, before: &Collection, name: &str, kinds: Option<&[KindId]>) -> String {
+    let Some(kinds) = kinds else { return t.with("said-all-kinds", &[("name", &name)]) };
+    let kinds: BTreeSet<KindId> = kinds.iter().copied().collect();
+    let names: Vec<String> = kinds.into_iter().map(|kind| before.name(kind)).collect();
+    t.with("said-wish", &[("name", &name), ("text", &names.join(", "))])
+}
+
+/// What a key never asks about.
+fn never(t: Tongue, before: &Collection, name: &str, characters: &[CharacterId]) -> String {
+    if characters.is_empty() {
+        return t.with("said-wish-away", &[("name", &name)]);
+    }
+    let characters: BTreeSet<CharacterId> = characters.iter().copied().collect();
+    let names: Vec<&str> = characters.into_iter().map(|id| before.character_name(id)).collect();
+    t.with("said-wish-never", &[("name", &name), ("text", &names.join(", "))])
 }

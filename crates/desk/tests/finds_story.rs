@@ -7,7 +7,7 @@ use at_the_desk::AtTheDesk;
 use spinney_desk::{Request, Upload};
 use spinney_exchange::journal;
 use spinney_model::limits::SCREENS_KINDS;
-use spinney_model::{CharacterId, Done, Edit, Fork, KeyEdit, KeyId, KindId, Side, WishField};
+use spinney_model::{CharacterId, Done, Edit, Fork, KeyEdit, KeyId, KindId, Side};
 
 /// A picture of one colour, as a PNG file.
 fn picture(shade: u8) -> Vec<u8> {
@@ -447,11 +447,13 @@ fn what_was_split_off_is_in_the_keys_of_the_first() {
     let mut teacher = AtTheDesk::empty();
     teacher.post("/do/add-kinds", &[("names", "hazel\noak\nelm")]);
     teacher.post("/do/start-heaps", &[("name", "Fern")]);
-    let wish =
-        |kinds: &str| Edit::Key(KeyId(1), KeyEdit::Wish(WishField::Kinds, kinds.to_owned()));
-    teacher.does(vec![wish("1 2")]);
+    let wish = |kinds: &[u32]| {
+        let kinds = kinds.iter().copied().map(KindId).collect();
+        Edit::Key(KeyId(1), KeyEdit::ForKinds(Some(kinds)))
+    };
+    teacher.does(vec![wish(&[1, 2])]);
     teacher.post("/do/split-kind", &[("kind", "1"), ("name", "filbert")]);
     let last = journal::read(teacher.lines.last().expect("a line")).expect("our own line");
     let Done::Edits(edits) = last.done else { panic!("{last:?}") };
-    assert!(edits.contains(&wish("1 2 4")), "{edits:?}");
+    assert!(edits.contains(&wish(&[1, 2, 4])), "{edits:?}");
 }

@@ -111,6 +111,10 @@ pub enum KeyEdit {
     Remove,
     /// What it is for.
     Wish(WishField, String),
+    /// The kinds it is for, in the order in which they were chosen; None: all.
+    ForKinds(Option<Vec<KindId>>),
+    /// Characters that it must not ask about.
+    Never(Vec<CharacterId>),
     /// At this place it asks this. What was sorted there and below is given up, unless the
     /// words stay and only what they mean changes.
     Ask {

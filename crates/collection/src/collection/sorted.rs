@@ -16,7 +16,6 @@ use spinney_model::{
 use super::claim::States;
 use super::{Cells, Collection, Drawn, Question, Saying};
 use crate::laid::{Laid, folded};
-use crate::layer::numbers;
 
 /// A card on a side of a question that is linked to the table.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -129,7 +128,6 @@ impl Drawn {
 
     /// Whether a kind belongs to this key and no hand sent it another way before this place.
     pub fn lies_at(&self, at: &Fork, kind: KindId) -> bool {
-        let chosen = numbers(self.wish(WishField::Kinds));
         let elsewhere = |length: usize| {
             let above = self.questions.get(&Fork(at.0[..length].to_vec()));
             match above.and_then(|question| question.sorted.get(&kind)) {
@@ -138,7 +136,7 @@ impl Drawn {
                 Some(Side::Both) | None => false,
             }
         };
-        (chosen.is_empty() || chosen.contains(&kind.0)) && !(0..at.0.len()).any(elsewhere)
+        self.is_for(kind) && !(0..at.0.len()).any(elsewhere)
     }
 
     /// The first question where both kinds lie and hands put them on different sides: as one

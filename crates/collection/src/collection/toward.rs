@@ -109,6 +109,12 @@ fn keys(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
         for (wish, text) in changed(&old.wishes, &key.wishes) {
             edits.push(Edit::Key(id, KeyEdit::Wish(wish, text)));
         }
+        if old.kinds != key.kinds {
+            edits.push(Edit::Key(id, KeyEdit::ForKinds(key.kinds.clone())));
+        }
+        if old.never != key.never {
+            edits.push(Edit::Key(id, KeyEdit::Never(key.never.clone())));
+        }
         let mut called = old.called.clone();
         called.retain(|kind, _| stays(kind));
         for (kind, name) in changed(&called, &key.called) {

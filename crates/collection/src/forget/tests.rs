@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use spinney_exchange::journal;
 use spinney_model::{
     AskOf, AskedOf, CharacterEdit, CharacterId, Done, Edit, Entry, Fork, KeyEdit, KeyId,
-    KindEdit, KindField, KindId, WishField,
+    KindEdit, KindField, KindId,
 };
 
 use super::{Going, kinds_left, names, pictures, strike, with_merged, without};
@@ -45,9 +45,7 @@ fn never_had(mut collection: Collection, going: &Going) -> Collection {
         kind.pictures.retain(|picture| !going.pictures.contains(picture));
     }
     for key in collection.keys.values_mut() {
-        if let Some(text) = key.wishes.get_mut(&WishField::Kinds) {
-            *text = kinds_left(text, going);
-        }
+        key.kinds = kinds_left(key.kinds.as_deref(), going);
     }
     collection
 }
@@ -185,10 +183,15 @@ fn a_picture_goes_and_the_kinds_stay() {
 #[test]
 fn a_key_for_nobody_is_not_a_key_for_all() {
     let going = Going { kinds: BTreeSet::from([KindId(2), KindId(3)]), ..Going::default() };
-    assert_eq!(kinds_left("3 1 2", &going), "1");
-    assert_eq!(kinds_left("2 3", &going), "0");
-    assert_eq!(kinds_left("", &going), "");
-    assert_eq!(kinds_left("5 1", &going), "5 1");
+    let left = |kinds: &[u32]| {
+        let kinds: Vec<KindId> = kinds.iter().copied().map(KindId).collect();
+        let left = kinds_left(Some(&kinds), &going).expect("it was not for all");
+        left.into_iter().map(|kind| kind.0).collect::<Vec<_>>()
+    };
+    assert_eq!(left(&[3, 1, 2]), [1]);
+    assert!(left(&[2, 3]).is_empty());
+    assert_eq!(left(&[5, 1]), [5, 1]);
+    assert_eq!(kinds_left(None, &going), None);
 }
 
 #[test]

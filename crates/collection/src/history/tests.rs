@@ -126,15 +126,24 @@ fn edit_of_table(dice: &mut Dice) -> Edit {
     }
 }
 
+fn any_wish(dice: &mut Dice) -> KeyEdit {
+    let numbers = [&[][..], &[1], &[1, 2, 4]][dice.below(3)].iter().copied();
+    match dice.below(4) {
+        0 if dice.below(3) == 0 => KeyEdit::ForKinds(None),
+        0 => KeyEdit::ForKinds(Some(numbers.map(KindId).collect())),
+        1 => KeyEdit::Never(numbers.map(CharacterId).collect()),
+        _ => {
+            let wish = *dice.of(&[&WishField::Finish, &WishField::Hand]);
+            KeyEdit::Wish(wish, ["", "yes"][dice.below(2)].into())
+        }
+    }
+}
+
 fn edit_of_key(dice: &mut Dice) -> Edit {
-    let wishes = [&WishField::Kinds, &WishField::Never, &WishField::Finish, &WishField::Hand];
     match dice.below(10) {
         0 | 1 => Edit::Key(key(dice), KeyEdit::Start(text(dice))),
         2 => Edit::Key(key(dice), KeyEdit::Rename(text(dice))),
-        3 => Edit::Key(
-            key(dice),
-            KeyEdit::Wish(*dice.of(&wishes), ["", "1 2 4", "yes"][dice.below(3)].into()),
-        ),
+        3 => Edit::Key(key(dice), any_wish(dice)),
         4 => Edit::Key(key(dice), KeyEdit::TakeOut(fork(dice))),
         5 => Edit::Key(key(dice), KeyEdit::Reword { at: fork(dice), words: text(dice) }),
         6 if dice.below(3) == 0 => Edit::Key(key(dice), KeyEdit::Remove),

@@ -127,7 +127,7 @@ fn without_a_difference_two_stay_together_and_with_a_new_one_they_part() {
 #[test]
 fn a_key_for_some_kinds_takes_the_newcomer_in() {
     let mut collection = hedge();
-    let kinds = Edit::Key(KeyId(1), KeyEdit::Wish(WishField::Kinds, "1 2 3 5".into()));
+    let kinds = Edit::Key(KeyId(1), KeyEdit::ForKinds(Some([1, 2, 3, 5].map(KindId).to_vec())));
     apply(&mut collection, &[kinds]);
     let before = made(&collection);
     for stranger in strangers(&collection) {

@@ -5,9 +5,11 @@
 
 mod deeds;
 
+use std::collections::BTreeSet;
+
 use maud::{Markup, html};
 use spinney_check::Apart;
-use spinney_model::{KeyId, KindId, TaxonIx, WishField};
+use spinney_model::{KeyId, KindId, TaxonIx};
 
 use super::finds::face;
 use super::frame::{self, Parts, Screen};
@@ -15,7 +17,6 @@ use super::{Route, Shown};
 use crate::routes::{Asked, Handler};
 use crate::{Desk, Method};
 use spinney_collection::laid::Laid;
-use spinney_collection::layer::numbers;
 use spinney_collection::share_out::{self, Set, Short};
 use spinney_voice::Tongue;
 
@@ -106,11 +107,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
 /// Sets that groups have already, and what each does next; None: nobody has one.
 fn begun(t: Tongue, desk: &Desk) -> Option<Markup> {
     let collection = &desk.history.now;
-    let keys: Vec<_> = collection
-        .keys
-        .iter()
-        .filter(|(_, key)| !key.wish(WishField::Kinds).is_empty())
-        .collect();
+    let keys: Vec<_> = collection.keys.iter().filter(|(_, key)| key.kinds.is_some()).collect();
     let section = html! {
         section #begun {
             h2 { (t.say("share-begun")) }
@@ -119,7 +116,7 @@ fn begun(t: Tongue, desk: &Desk) -> Option<Markup> {
                 @for (id, key) in &keys {
                     li.set {
                         h3 dir="auto" { (key.name) }
-                        p dir="auto" { (names_of(desk, key.wish(WishField::Kinds))) }
+                        p dir="auto" { (names_of(desk, key.kinds.as_deref().unwrap_or_default())) }
                         (ways_on(t, **id, key.questions.is_empty() && !key.finished()))
                     }
                 }
@@ -129,10 +126,10 @@ fn begun(t: Tongue, desk: &Desk) -> Option<Markup> {
     (!keys.is_empty()).then_some(section)
 }
 
-fn names_of(desk: &Desk, kinds: &str) -> String {
+fn names_of(desk: &Desk, kinds: &[KindId]) -> String {
     let collection = &desk.history.now;
-    let kinds = numbers(kinds).into_iter().map(KindId);
-    let there = kinds.filter(|kind| collection.kinds.contains_key(kind));
+    let kinds: BTreeSet<KindId> = kinds.iter().copied().collect();
+    let there = kinds.into_iter().filter(|kind| collection.kinds.contains_key(kind));
     there.map(|kind| collection.name(kind)).collect::<Vec<_>>().join(", ")
 }
 

@@ -117,6 +117,28 @@ impl Line {
     }
 }
 
+/// No kind has this number: alone it stands for a key for nobody.
+const NOBODY: u32 = 0;
+
+/// Numbers with spaces between.
+fn numbers(numbers: impl Iterator<Item = u32>) -> String {
+    numbers.map(|number| number.to_string()).collect::<Vec<_>>().join(" ")
+}
+
+fn wish(key: u32, what: &str, text: String) -> Option<Edit> {
+    let numbers = || text.split_whitespace().filter_map(|word| word.parse::<u32>().ok());
+    let edit = match what {
+        words::KINDS => KeyEdit::ForKinds(
+            numbers()
+                .next()
+                .map(|_| numbers().filter(|number| *number != NOBODY).map(KindId).collect()),
+        ),
+        words::NEVER => KeyEdit::Never(numbers().map(CharacterId).collect()),
+        what => KeyEdit::Wish(words::wish_field(what)?, text),
+    };
+    Some(Edit::Key(KeyId(key), edit))
+}
+
 /// A way as letters: `yn` is yes, then no.
 fn way(at: &Fork) -> String {
     at.0.iter().map(|yes| if *yes { 'y' } else { 'n' }).collect()
@@ -204,6 +226,19 @@ fn change_of_key(key: u32, edit: KeyEdit) -> Change {
         KeyEdit::Wish(what, text) => {
             Change::Wish { key, what: words::of_wish_field(what).to_owned(), text }
         }
+        KeyEdit::ForKinds(kinds) => {
+            let text = match kinds.as_deref() {
+                None => String::new(),
+                // An empty text would be a key for all.
+                Some([]) => NOBODY.to_string(),
+                Some(kinds) => numbers(kinds.iter().map(|kind| kind.0)),
+            };
+            Change::Wish { key, what: words::KINDS.to_owned(), text }
+        }
+        KeyEdit::Never(characters) => {
+            let text = numbers(characters.iter().map(|character| character.0));
+            Change::Wish { key, what: words::NEVER.to_owned(), text }
+        }
         KeyEdit::Ask { at, words, ask } => {
             Change::Ask { key, at: way(&at), words, ask: ask.as_ref().map(meaning) }
         }
@@ -253,9 +288,7 @@ fn edit(change: Change) -> Option<Edit> {
         Change::StartKey { key, name } => Edit::Key(KeyId(key), KeyEdit::Start(name)),
         Change::RenameKey { key, name } => Edit::Key(KeyId(key), KeyEdit::Rename(name)),
         Change::RemoveKey { key } => Edit::Key(KeyId(key), KeyEdit::Remove),
-        Change::Wish { key, what, text } => {
-            Edit::Key(KeyId(key), KeyEdit::Wish(words::wish_field(&what)?, text))
-        }
+        Change::Wish { key, what, text } => wish(key, &what, text)?,
         Change::Ask { key, at, words, ask: means } => {
             Edit::Key(KeyId(key), KeyEdit::Ask { at: fork(&at)?, words, ask: means.map(ask) })
         }

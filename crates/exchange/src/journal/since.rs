@@ -93,15 +93,12 @@ fn of_key(edit: &KeyEdit) -> u32 {
     match edit {
         KeyEdit::Wish(wish, _) => match wish {
             WishField::Touch | WishField::Tried => 3,
-            WishField::Group
-            | WishField::Hand
-            | WishField::Season
-            | WishField::Never
-            | WishField::Kinds
-            | WishField::Finish => 1,
+            WishField::Group | WishField::Hand | WishField::Season | WishField::Finish => 1,
         },
         KeyEdit::Call { .. } => 2,
-        KeyEdit::Start(_)
+        KeyEdit::ForKinds(_)
+        | KeyEdit::Never(_)
+        | KeyEdit::Start(_)
         | KeyEdit::Rename(_)
         | KeyEdit::Remove
         | KeyEdit::Ask { .. }

@@ -196,3 +196,24 @@ fn what_is_newer_or_damaged_is_refused() {
         assert_eq!(read(line.as_bytes()), Err(LineError::NotALine), "{line}");
     }
 }
+
+#[test]
+fn a_key_for_nobody_is_not_a_key_for_all() {
+    let read_as = |text: &str, edit: KeyEdit| {
+        let what = if matches!(edit, KeyEdit::Never(_)) { "never" } else { "kinds" };
+        let line = format!(
+            r#"{{"v":1,"at":5,"edits":[{{"wish":{{"key":1,"what":"{what}","text":"{text}"}}}}]}}"#
+        );
+        let done = Done::Edits(vec![Edit::Key(KeyId(1), edit)]);
+        let entry = Entry { at: 5, done };
+        assert_eq!(read(line.as_bytes()).as_ref(), Ok(&entry), "{text}");
+        assert_eq!(String::from_utf8(write(&entry)).expect("JSON is UTF-8"), line);
+    };
+    let kinds =
+        |ids: &[u32]| KeyEdit::ForKinds(Some(ids.iter().copied().map(KindId).collect()));
+    read_as("", KeyEdit::ForKinds(None));
+    read_as("0", kinds(&[]));
+    read_as("5 1", kinds(&[5, 1]));
+    read_as("", KeyEdit::Never(Vec::new()));
+    read_as("3 12", KeyEdit::Never(vec![CharacterId(3), CharacterId(12)]));
+}

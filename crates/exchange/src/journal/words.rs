@@ -2,6 +2,12 @@
 
 use spinney_model::{AboutField, CharacterField, KindField, Side, WishField};
 
+/// What a key never asks about stands among the wishes, as numbers with spaces between.
+pub(super) const NEVER: &str = "never";
+
+/// So do the kinds that a key is for.
+pub(super) const KINDS: &str = "kinds";
+
 /// A table of words in both directions.
 macro_rules! words {
     ($of:ident, $from:ident, $all:ident, $what:ty, $($variant:ident = $word:literal),+ $(,)?) => {
@@ -81,8 +87,6 @@ words!(
     Hand = "hand",
     Season = "season",
     Touch = "touch",
-    Never = "never",
-    Kinds = "kinds",
     Finish = "finish",
     Tried = "tried"
 );

@@ -91,10 +91,6 @@ pub enum WishField {
     /// Whether pupils may be sent to touch while a kind with a caution is possible: `allowed` or
     /// empty.
     Touch,
-    /// Numbers of characters that must not be asked about, with spaces between.
-    Never,
-    /// Numbers of the kinds it is for, with spaces between; empty: all.
-    Kinds,
     /// Whether the rest of it is to be found by the machine: `yes` or empty.
     Finish,
     /// The token of the key that people have tried; empty: nobody has.

@@ -108,7 +108,7 @@ fn a_hand_that_sent_the_kind_elsewhere_says_nothing_further_down() {
     assert_eq!(said(&collection, ASH), [("Fern".to_owned(), "smooth".to_owned())]);
     sort(&mut collection, fern, &Fork::default(), ASH, Side::No);
     assert_eq!(said(&collection, ASH), [("Fern".to_owned(), "toothed".to_owned())]);
-    let others = Edit::Key(fern, KeyEdit::Wish(WishField::Kinds, "1 2".to_owned()));
+    let others = Edit::Key(fern, KeyEdit::ForKinds(Some(vec![KindId(1), KindId(2)])));
     collection.apply(&others);
     assert_eq!(said(&collection, ASH), [], "the key is not for it");
 }

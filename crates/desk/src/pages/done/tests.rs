@@ -274,8 +274,9 @@ fn what_a_key_is_for_is_said_in_words() {
     let key = KeyId(1);
     let wish = |field, text: &str| Edit::Key(key, KeyEdit::Wish(field, text.to_owned()));
     done(&mut desk, vec![wish(WishField::Finish, "yes")]);
-    done(&mut desk, vec![wish(WishField::Kinds, "1 2")]);
-    done(&mut desk, vec![wish(WishField::Never, "1")]);
+    let kinds = vec![KindId(1), KindId(2)];
+    done(&mut desk, vec![Edit::Key(key, KeyEdit::ForKinds(Some(kinds)))]);
+    done(&mut desk, vec![Edit::Key(key, KeyEdit::Never(vec![CharacterId(1)]))]);
     let text = get(&mut desk, "/done");
     assert!(text.contains("is found from the table"), "{text}");
     assert!(text.contains("never asks about: edge"), "{text}");

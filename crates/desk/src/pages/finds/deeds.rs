@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Edit, KeyEdit, KindEdit, KindField, KindId, WishField};
+use spinney_model::{Edit, KeyEdit, KindEdit, KindField, KindId};
 
 use super::kind::FIELDS;
 use super::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS, MOST_PICTURES, add};
@@ -10,7 +10,6 @@ use crate::Desk;
 use crate::pictures;
 use crate::routes::{Asked, Deed, Refused};
 use spinney_collection::laid::folded;
-use spinney_collection::layer::numbers;
 use spinney_collection::{Collection, Kind};
 
 /// A text of a form on one line; refused where it is longer than it may be.
@@ -182,12 +181,9 @@ fn copied_cells(collection: &Collection, old: KindId, new: KindId) -> Vec<Edit> 
 fn copied_places(collection: &Collection, old: KindId, new: KindId) -> Vec<Edit> {
     let mut edits = Vec::new();
     for (&key, drawn) in &collection.keys {
-        let kinds = drawn.wish(WishField::Kinds);
-        if numbers(kinds).contains(&old.0) {
-            edits.push(Edit::Key(
-                key,
-                KeyEdit::Wish(WishField::Kinds, format!("{kinds} {}", new.0)),
-            ));
+        if let Some(kinds) = drawn.kinds.as_ref().filter(|kinds| kinds.contains(&old)) {
+            let kinds = kinds.iter().copied().chain([new]).collect();
+            edits.push(Edit::Key(key, KeyEdit::ForKinds(Some(kinds))));
         }
         for (at, question) in &drawn.questions {
             if let Some(side) = question.sorted.get(&old) {

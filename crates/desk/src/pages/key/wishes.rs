@@ -2,7 +2,7 @@
 //! sent to touch what may hurt, what is never asked.
 
 use maud::{Markup, html};
-use spinney_model::{Edit, KeyEdit, Season, SeenOn, WishField};
+use spinney_model::{CharacterId, Edit, KeyEdit, Season, SeenOn, WishField};
 
 use super::Keyed;
 use crate::Desk;
@@ -10,12 +10,10 @@ use crate::pages::finds::LONGEST_NAME;
 use crate::pages::heaps::deeds::{place, text};
 use crate::routes::{Asked, Deed, Refused};
 use spinney_collection::Drawn;
-use spinney_collection::layer::numbers;
 
 pub(super) fn form(key: &Keyed) -> Markup {
     let t = key.t;
     let drawn = key.drawn();
-    let never = numbers(drawn.wish(WishField::Never));
     let hands: Vec<&str> = SeenOn::ALL.iter().map(|form| form.word()).collect();
     let seasons: Vec<&str> = Season::ALL.iter().map(|season| season.word()).collect();
     html! {
@@ -40,7 +38,7 @@ pub(super) fn form(key: &Keyed) -> Markup {
                         legend { (t.say("key-never")) }
                         @for id in key.collection.characters.keys() {
                             div.choice {
-                                input type="checkbox" name="never" value=(id.0) id={"never-" (id.0)} checked[never.contains(&id.0)];
+                                input type="checkbox" name="never" value=(id.0) id={"never-" (id.0)} checked[drawn.never.contains(id)];
                                 label for={"never-" (id.0)} dir="auto" { (key.collection.character_name(*id)) }
                             }
                         }
@@ -71,15 +69,20 @@ fn choice(name: &str, label: &str, any: &str, words: &[&str], chosen: &str) -> M
 }
 
 /// What the page shows, by the names of the fields.
-fn shown(drawn: &Drawn) -> [(&'static str, &str); 6] {
+fn shown(drawn: &Drawn) -> [(&'static str, String); 6] {
     [
-        ("name", drawn.name.as_str()),
-        ("group", drawn.wish(WishField::Group)),
-        ("hand", drawn.wish(WishField::Hand)),
-        ("season", drawn.wish(WishField::Season)),
-        ("touch", drawn.wish(WishField::Touch)),
-        ("never", drawn.wish(WishField::Never)),
+        ("name", drawn.name.clone()),
+        ("group", drawn.wish(WishField::Group).to_owned()),
+        ("hand", drawn.wish(WishField::Hand).to_owned()),
+        ("season", drawn.wish(WishField::Season).to_owned()),
+        ("touch", drawn.wish(WishField::Touch).to_owned()),
+        ("never", in_a_field(&drawn.never)),
     ]
+}
+
+/// Characters as a field of a form has them: their numbers.
+fn in_a_field(characters: &[CharacterId]) -> String {
+    characters.iter().map(|id| id.0.to_string()).collect::<Vec<_>>().join(" ")
 }
 
 /// Writes down what changed.
@@ -87,12 +90,10 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
     let (key, _) = place(desk, asked)?;
     let collection = &desk.history.now;
     let drawn = &collection.keys[&key];
-    let never: Vec<String> = collection
-        .characters
-        .keys()
-        .map(|id| id.0.to_string())
-        .filter(|id| asked.request.fields("never").any(|field| field == id))
-        .collect();
+    let chosen =
+        |id: &CharacterId| asked.request.fields("never").any(|field| field == id.0.to_string());
+    let never: Vec<CharacterId> =
+        collection.characters.keys().copied().filter(chosen).collect();
     let known = |words: &[&str], field: &str| {
         let wanted = asked.request.field(field);
         words
@@ -105,7 +106,6 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
         ("hand", WishField::Hand, known(&SeenOn::ALL.map(SeenOn::word), "hand")),
         ("season", WishField::Season, known(&Season::ALL.map(Season::word), "season")),
         ("touch", WishField::Touch, known(&["allowed"], "touch")),
-        ("never", WishField::Never, never.join(" ")),
     ];
     let mut edits = Vec::new();
     let name = text(asked, "name", LONGEST_NAME);
@@ -116,5 +116,8 @@ pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refus
         .into_iter()
         .filter(|(name, field, text)| drawn.wish(*field) != text && asked.touched(name, text));
     edits.extend(changed.map(|(_, field, text)| Edit::Key(key, KeyEdit::Wish(field, text))));
+    if drawn.never != never && asked.touched("never", &in_a_field(&never)) {
+        edits.push(Edit::Key(key, KeyEdit::Never(never)));
+    }
     Ok(Deed::edits(edits, asked.back(&format!("/key?key={}", key.0))))
 }

@@ -23,8 +23,7 @@ pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
             spinney_collection::layer::numbers(asked.request.field(&format!("set-{number}")));
         let there =
             kinds.into_iter().filter(|kind| collection.kinds.contains_key(&KindId(*kind)));
-        let there: Vec<String> =
-            there.take(*SIZES.end()).map(|kind| kind.to_string()).collect();
+        let there: Vec<KindId> = there.take(*SIZES.end()).map(KindId).collect();
         if there.len() < 2 {
             continue;
         }
@@ -36,7 +35,7 @@ pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused>
         next += 1;
         edits.push(Edit::Key(key, KeyEdit::Start(name.clone())));
         edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Group, name)));
-        edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Kinds, there.join(" "))));
+        edits.push(Edit::Key(key, KeyEdit::ForKinds(Some(there))));
     }
     if edits.is_empty() {
         return Err(Refused {

@@ -46,7 +46,9 @@ fn values(change: &str, field: &str) -> Vec<(Option<String>, Value)> {
         ("describe_kind", "what") => chosen(words::KIND_FIELDS),
         ("describe_character", "what") => chosen(words::CHARACTER_FIELDS),
         ("describe_scene", "what") => chosen(words::ABOUT_FIELDS),
-        ("wish", "what") => chosen(words::WISH_FIELDS),
+        ("wish", "what") => {
+            chosen(&[words::WISH_FIELDS, &[words::NEVER, words::KINDS]].concat())
+        }
         ("sort", "side") => [chosen(words::SIDES), plain(Value::Null)].concat(),
         ("ask", "ask") => {
             let meanings = taken::<Meaning>(json!({"?": {}})).into_iter().map(|meaning| {
