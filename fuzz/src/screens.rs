@@ -59,6 +59,8 @@ pub(crate) fn kept(bytes: &[u8]) -> usize {
         if let Some(fields) = rows.next() {
             let shown = Request::get(&format!("?{}", String::from_utf8_lossy(fields)));
             request = Request { form: shown.query, ..Request::post(&address, &[]) };
+            // Else every form would be refused at the door: it was filled in on a page of now.
+            request.form.push(("head".to_owned(), desk.mark()));
         }
         if let Reply::Keep { lines, then, .. } = desk.handle(&request) {
             desk.catch_up(lines.iter().map(Vec::as_slice)).expect("a desk reads its own lines");

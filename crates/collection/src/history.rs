@@ -176,6 +176,25 @@ impl History {
         Some(state)
     }
 
+    /// The collection as it stood after the first so many lines; None: there are fewer.
+    pub fn after(&self, lines: usize) -> Option<Collection> {
+        let last = match lines == self.entries.len() {
+            true => self.holding.last().copied(),
+            false => *self.below.get(lines)?,
+        };
+        Some(self.up_to(last))
+    }
+
+    /// What the lines up to this one add up to, as they held then.
+    fn up_to(&self, last: Option<usize>) -> Collection {
+        let mut lines: Vec<usize> =
+            std::iter::successors(last, |line| self.below[*line]).collect();
+        lines.reverse();
+        let mut state = Collection::default();
+        self.fold(&mut state, &lines);
+        state
+    }
+
     /// The states that have a name, each with its number, in the order of their naming.
     pub fn versions(&self) -> impl DoubleEndedIterator<Item = (usize, &Version)> {
         self.versions.iter().enumerate().filter(|(_, version)| !version.gone)
@@ -188,13 +207,7 @@ impl History {
 
     /// The collection as it stood when a version was named.
     pub fn version(&self, version: usize) -> Option<Collection> {
-        let last = self.named(version)?.last;
-        let mut lines: Vec<usize> =
-            std::iter::successors(last, |line| self.below[*line]).collect();
-        lines.reverse();
-        let mut state = Collection::default();
-        self.fold(&mut state, &lines);
-        Some(state)
+        Some(self.up_to(self.named(version)?.last))
     }
 
     /// The holding lines from the `first` up to the `end`, each with the collection as it stood

@@ -28,7 +28,7 @@ fn main() {
         for edit in 0..EDITS {
             let caution = format!("{edit} thorns");
             let form = [("name", caution.as_str()), ("key", "1"), ("group", "")];
-            keep(&mut desk, &Request::post("/do/key-describe", &form));
+            keep(&mut desk, "/do/key-describe", &form);
             edited.push(timed(&mut desk, "/key?key=1", &mut bytes));
             again.push(timed(&mut desk, "/key?key=1", &mut bytes));
             tree.push(timed(&mut desk, "/key?key=1&as=tree", &mut bytes));
@@ -55,7 +55,7 @@ fn opened(seed: u64) -> Desk {
     let lines = Desk::lines_of_table(&sources, 0).expect("it has kinds");
     let mut desk = Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines");
     let form = [("name", "bench"), ("how", "finish")];
-    keep(&mut desk, &Request::post("/do/key-start", &form));
+    keep(&mut desk, "/do/key-start", &form);
     desk
 }
 
@@ -78,8 +78,12 @@ fn three_vary(matrix: &Matrix, seed: u64) -> Matrix {
     Matrix::new(matrix.scene().clone(), taxa, characters, rows).expect("the same size")
 }
 
-fn keep(desk: &mut Desk, request: &Request) {
-    let Reply::Keep { lines, .. } = desk.handle(request) else { panic!("it is an edit") };
+fn keep(desk: &mut Desk, path: &str, form: &[(&str, &str)]) {
+    let seen = desk.mark();
+    let form = [form, &[("head", seen.as_str())]].concat();
+    let Reply::Keep { lines, .. } = desk.handle(&Request::post(path, &form)) else {
+        panic!("it is an edit")
+    };
     desk.catch_up(lines.iter().map(Vec::as_slice)).expect("our own lines");
 }
 

@@ -4,9 +4,9 @@
 //! back. What does not fit is nobody's question.
 
 use maud::{Markup, html};
-use spinney_model::{AskOf, AskedOf, CharacterId, Fork, Quantity};
+use spinney_model::{AskOf, AskedOf, CharacterId, Fork, Quantity, limits};
 
-use crate::Request;
+use crate::request::Request;
 
 /// The fields that say what a question means.
 pub(crate) fn fields(ask: &AskOf) -> Markup {
@@ -44,6 +44,6 @@ pub(crate) fn way(letters: &str) -> Fork {
         'n' => Some(false),
         _ => None,
     };
-    let way = letters.chars().take(crate::pages::finds::MOST_KINDS).map(answer);
+    let way = letters.chars().take(limits::SCREENS_KINDS).map(answer);
     Fork(way.collect::<Option<_>>().unwrap_or_default())
 }

@@ -8,10 +8,10 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 use spinney_draw::Leaves;
 use spinney_model::{CharacterIx, Matrix, Scale, Share, TaxonIx, Value};
 use spinney_press::glossary;
-
-use crate::drawing::svg;
-use crate::pages::words;
 use spinney_voice::Tongue;
+
+use crate::pages::finds::face::svg;
+use crate::pages::words;
 
 /// Paper for the drawings of the screens, with their lines.
 const LOOK: &str = "@page { size: A4; margin: 12mm; } \

@@ -16,8 +16,8 @@
 //! **Long work** (is this key the best there is?) is a value that the host steps: whenever no
 //! request waits it calls [`Desk::work_on`] with a few hundred heaps, which takes some
 //! milliseconds, until that returns None or says that it is over. A request between two steps
-//! sees how far it has come, and may stop it; an edit ends it, since the question is another
-//! then. A host that never calls it loses nothing but time: the page that shows the progress
+//! sees how far it has come, and may stop it; an edit of what it looks at ends it, since the
+//! question is another then. A host that never calls it loses nothing but time: the page that shows the progress
 //! takes a step itself.
 //!
 //! **Long pages** (a sheet, a copy) are values too: where [`Desk::takes_long`] says so, a host
@@ -27,13 +27,13 @@
 //! says what is wrong with them, `press` puts them into words and on paper.
 
 mod amounts;
+mod asked;
 mod asking;
-mod drawing;
+mod desk;
+mod forms;
 mod gallery;
-
 mod pages;
 mod pictures;
-mod pressed;
 mod reply;
 mod request;
 mod routes;
@@ -51,11 +51,9 @@ use spinney_exchange::journal::{self, LineError};
 use spinney_exchange::table::{self, Source};
 use spinney_model::{Done, Entry};
 
-use spinney_collection::history::History;
 use spinney_collection::{Collection, intake};
 
-use worked::Worked;
-
+pub use desk::Desk;
 pub use gallery::gallery;
 pub use pages::damaged::{Damage, SAVE as SAVE_WHAT_CAN_BE_READ};
 pub use pages::host::Trouble;
@@ -66,18 +64,7 @@ pub use spinney_voice::LANGUAGES;
 pub use unpacked::Unpacked;
 pub use work::Progress;
 
-/// One collection on the desk.
-#[derive(Default)]
-pub struct Desk {
-    /// Shared with snapshots.
-    history: Arc<History>,
-    worked: Worked,
-    /// The bytes of all lines.
-    bytes: usize,
-    /// What of it is too large for the screens.
-    too_large: Option<TooLarge>,
-}
-
+/// What a host asks of a desk.
 impl Desk {
     /// Opens a collection by replaying its journal, line by line from the first.
     ///
@@ -88,35 +75,10 @@ impl Desk {
         Ok(desk)
     }
 
-    /// Takes in lines that the host has kept, its own or another program's.
-    pub fn catch_up<'l>(
-        &mut self,
-        lines: impl IntoIterator<Item = &'l [u8]>,
-    ) -> Result<(), LineError> {
-        let mut bytes = self.bytes;
-        let entries = lines.into_iter().map(|line| {
-            bytes += line.len();
-            journal::read(line)
-        });
-        let entries = entries.collect::<Result<Vec<_>, _>>()?;
-        if !entries.is_empty() {
-            Arc::make_mut(&mut self.history).add_all(entries);
-            self.worked.forget();
-            self.bytes = bytes;
-            self.too_large = TooLarge::of(&self.history.now);
-        }
-        Ok(())
-    }
-
     /// What of the collection is too large for the screens; None: they show it. What makes it
     /// too large is refused; one that comes so can be saved as a copy, and its steps undone.
     pub fn too_large(&self) -> Option<TooLarge> {
         self.too_large
-    }
-
-    /// How many lines of the journal it has seen.
-    pub fn head(&self) -> u64 {
-        self.history.entries.len() as u64
     }
 
     /// Answers a request. Nothing has changed until the host keeps the lines of the reply.
@@ -140,7 +102,8 @@ impl Desk {
     pub fn snapshot(&self) -> Self {
         Self {
             history: Arc::clone(&self.history),
-            worked: self.worked.shared(),
+            worked: self.worked.clone(),
+            work: None,
             bytes: self.bytes,
             too_large: self.too_large,
         }

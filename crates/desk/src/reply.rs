@@ -52,6 +52,12 @@ pub enum Reply {
     NeedPictures(BTreeSet<String>),
 }
 
+/// Why something was not done: a sentence and a remedy, each a message already filled in.
+pub(crate) struct Refused {
+    pub(crate) sentence: String,
+    pub(crate) remedy: String,
+}
+
 /// Something to show.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Page {

@@ -1,88 +1,41 @@
 //! One table of all routes: which path shows or does what.
 //!
 //! From a request to the handler that answers it, and from what the handler did to a reply.
-//! A word in braces stands for one part of the path.
 
 use spinney_exchange::journal;
-use spinney_model::{Done, Edit, Entry};
-
-use crate::pages::{self, Shown};
-use crate::{Desk, Page, Reply, Request, TooLarge};
+use spinney_model::{Done, Entry};
 use spinney_voice::Tongue;
 
-/// What was done, to be kept as one line of the journal.
-pub(crate) struct Deed {
-    pub(crate) done: Option<Done>,
-    pub(crate) pictures: Vec<Vec<u8>>,
-    /// Where to go then.
-    pub(crate) to: String,
-}
+use crate::asked::{Asked, Deed, Handler, Route, Shown, What};
+use crate::desk::Desk;
+use crate::pages::{self, frame};
+use crate::reply::{Page, Refused, Reply};
+use crate::request::Request;
+use crate::size::TooLarge;
 
-impl Deed {
-    pub(crate) fn edits(edits: Vec<Edit>, to: impl Into<String>) -> Self {
-        let done = (!edits.is_empty()).then_some(Done::Edits(edits));
-        Self { done, pictures: Vec::new(), to: to.into() }
-    }
-}
-
-/// Why something was not done: a sentence and a remedy, each a message already filled in.
-pub(crate) struct Refused {
-    pub(crate) sentence: String,
-    pub(crate) remedy: String,
-}
-
-/// What a handler is given besides the desk.
-pub(crate) struct Asked<'r> {
-    pub(crate) request: &'r Request,
-    pub(crate) tongue: Tongue,
-    /// The parts of the path that stand for braces, in order.
-    pub(crate) parts: Vec<&'r str>,
-}
-
-impl Asked<'_> {
-    /// A part of the path as a number; 0 is nobody's number.
-    pub(crate) fn number(&self, part: usize) -> u32 {
-        self.parts.get(part).and_then(|part| part.parse().ok()).unwrap_or(0)
-    }
-
-    /// Whether this window changed a field: the form carries what the page showed in `o-` and the
-    /// name, so that an old page does not take back what another window has written since.
-    pub(crate) fn touched(&self, field: &str, text: &str) -> bool {
-        let shown = self
-            .request
-            .form
-            .iter()
-            .find(|(name, _)| name.strip_prefix("o-").is_some_and(|name| name == field));
-        shown.is_none_or(|(_, shown)| !shown.split_whitespace().eq(text.split_whitespace()))
-    }
-
-    /// The address to go back to: one of ours, or the given one.
-    pub(crate) fn back(&self, otherwise: &str) -> String {
-        let back = self.request.field("back");
-        let ours = back.starts_with('/') && !back.starts_with("//") && !back.contains('\\');
-        let plain = !back.chars().any(|sign| sign.is_control() || sign.is_whitespace());
-        if ours && plain { back.to_owned() } else { otherwise.to_owned() }
-    }
-}
-
-#[derive(Clone, Copy)]
-pub(crate) enum Handler {
-    /// Shows something.
-    Show(fn(&mut Desk, &Asked<'_>) -> Shown),
-    /// Shows something that may take long: a host with threads asks a snapshot for it, so that
-    /// nobody else waits.
-    ShowLong(fn(&mut Desk, &Asked<'_>) -> Shown),
-    /// Does something.
-    Do(fn(&mut Desk, &Asked<'_>) -> Result<Deed, Refused>),
-    /// Removes something for good, or does whatever else no edit can.
-    Answer(fn(&mut Desk, &Asked<'_>) -> Reply),
-}
+/// All routes, screen by screen.
+const ROUTES: [&[Route]; 14] = [
+    pages::assets::ROUTES,
+    pages::finds::ROUTES,
+    pages::forget::ROUTES,
+    pages::share_out::ROUTES,
+    pages::heaps::ROUTES,
+    pages::copy::ROUTES,
+    pages::newcomer::ROUTES,
+    pages::table::ROUTES,
+    pages::key::ROUTES,
+    pages::words::ROUTES,
+    pages::try_it::ROUTES,
+    pages::print::ROUTES,
+    pages::done::ROUTES,
+    pages::saved::ROUTES,
+];
 
 pub(crate) fn handle(desk: &mut Desk, request: &Request) -> Reply {
     let tongue = Tongue::for_person(&request.languages);
     let Some((handler, parts)) = found(request) else {
         let asked = Asked { request, tongue, parts: Vec::new() };
-        return Reply::Page(pages::frame::not_found(desk, &asked));
+        return Reply::Page(frame::not_found(desk, &asked));
     };
     let asked = Asked { request, tongue, parts };
     if let Some(too_large) = desk.too_large
@@ -93,15 +46,14 @@ pub(crate) fn handle(desk: &mut Desk, request: &Request) -> Reply {
     match handler {
         Handler::Show(show) | Handler::ShowLong(show) => match show(desk, &asked) {
             Shown::Page(page) => Reply::Page(page),
-            Shown::Nothing => Reply::Page(pages::frame::not_found(desk, &asked)),
+            Shown::Nothing => Reply::Page(frame::not_found(desk, &asked)),
             Shown::Picture(hash) => Reply::Picture(hash),
             Shown::NeedPictures(hashes) => Reply::NeedPictures(hashes),
         },
-        Handler::Answer(answer) => answer(desk, &asked),
-        Handler::Do(act) => match act(desk, &asked) {
-            Ok(deed) => keep(desk, &asked, deed),
-            Err(refused) => Reply::Page(pages::frame::refused(desk, &asked, &refused)),
-        },
+        Handler::Work(work) => Reply::Page(work(desk, &asked)),
+        Handler::Do(act) => act(desk, &asked)
+            .and_then(|deed| done(desk, &asked, deed))
+            .unwrap_or_else(|refused| Reply::Page(frame::refused(desk, &asked, &refused))),
     }
 }
 
@@ -109,8 +61,8 @@ pub(crate) fn handle(desk: &mut Desk, request: &Request) -> Reply {
 pub(crate) fn takes_long(request: &Request) -> bool {
     match found(request) {
         Some((Handler::ShowLong(_), _)) => true,
-        Some((Handler::Do(_) | Handler::Answer(_), _)) => !request.files.is_empty(),
-        Some((Handler::Show(_), _)) | None => false,
+        Some((Handler::Do(_), _)) => !request.files.is_empty(),
+        Some((Handler::Show(_) | Handler::Work(_), _)) | None => false,
     }
 }
 
@@ -128,10 +80,22 @@ fn of_any_size(path: &str) -> bool {
     path.starts_with("/assets/") || path.starts_with("/picture/") || some.contains(&path)
 }
 
-/// What would make the collection larger than the screens hold is refused.
-fn keep(desk: &Desk, asked: &Asked<'_>, deed: Deed) -> Reply {
-    let then = Page::see(deed.to);
-    let Some(done) = deed.done else { return Reply::Page(then) };
+fn done(desk: &Desk, asked: &Asked<'_>, deed: Deed) -> Result<Reply, Refused> {
+    let Deed { what, pictures, to } = deed;
+    let (head, then) = (desk.head(), Page::see(to));
+    Ok(match what {
+        What::Line(None) => Reply::Page(then),
+        What::Line(Some(done)) => {
+            let lines = vec![line(desk, asked, done)?];
+            Reply::Keep { head, lines, pictures, then }
+        }
+        What::Rewritten(lines, pictures) => Reply::Rewrite { head, lines, pictures, then },
+        What::Replaced(lines) => Reply::Replace { head, lines, pictures, then },
+    })
+}
+
+/// A line of the journal. What would make the collection larger than the screens hold is refused.
+fn line(desk: &Desk, asked: &Asked<'_>, done: Done) -> Result<Vec<u8>, Refused> {
     let state = desk.history.then(&done);
     let line = journal::write(&Entry { at: asked.request.at, done });
     let lines = usize::try_from(desk.head()).unwrap_or(usize::MAX).saturating_add(1);
@@ -139,17 +103,13 @@ fn keep(desk: &Desk, asked: &Asked<'_>, deed: Deed) -> Reply {
         .filter(|_| desk.too_large.is_none())
         .and_then(|state| TooLarge::of(&state))
         .or_else(|| TooLarge::of_journal(lines, desk.bytes + line.len()));
-    if let Some(too_large) = too_large {
-        let refused = too_large.said(asked.tongue);
-        return Reply::Page(pages::frame::refused(desk, asked, &refused));
-    }
-    Reply::Keep { head: desk.head(), lines: vec![line], pictures: deed.pictures, then }
+    too_large.map_or(Ok(line), |too_large| Err(too_large.said(asked.tongue)))
 }
 
 /// The handler of a path, and the parts that stand for braces.
 fn found(request: &Request) -> Option<(Handler, Vec<&str>)> {
     let path: Vec<&str> = request.path.split('/').skip(1).collect();
-    pages::routes().find_map(|(method, pattern, handler)| {
+    ROUTES.iter().copied().flatten().find_map(|(method, pattern, handler)| {
         let pattern: Vec<&str> = pattern.split('/').skip(1).collect();
         if *method != request.method || pattern.len() != path.len() {
             return None;

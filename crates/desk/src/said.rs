@@ -6,13 +6,15 @@
 
 use std::collections::BTreeSet;
 
+use spinney_collection::Collection;
 use spinney_model::{
     CharacterEdit, CharacterField, CharacterId, Done, Edit, KeyEdit, KeyId, KindEdit,
     KindField, KindId, Side, WishField,
 };
-
-use spinney_collection::Collection;
 use spinney_voice::Tongue;
+
+use crate::asked::Asked;
+use crate::desk::Desk;
 
 /// What a line did, in a sentence.
 pub(crate) fn done(t: Tongue, before: &Collection, done: &Done) -> String {
@@ -176,4 +178,45 @@ fn never(t: Tongue, before: &Collection, name: &str, characters: &[CharacterId])
     let characters: BTreeSet<CharacterId> = characters.iter().copied().collect();
     let names: Vec<&str> = characters.into_iter().map(|id| before.character_name(id)).collect();
     t.with("said-wish-never", &[("name", &name), ("text", &names.join(", "))])
+}
+
+/// The thing that was done last and holds, in a sentence.
+pub(crate) fn last_held(desk: &Desk, t: Tongue) -> Option<String> {
+    let history = &desk.history;
+    let held = history.holding.len();
+    let mut said = None;
+    history.told(held.saturating_sub(1), held, |line, before| {
+        said = Some(done(t, before, &history.entries[line].done));
+    });
+    said
+}
+
+/// The thing that comes back first, in a sentence.
+pub(crate) fn last_undone(desk: &Desk, t: Tongue) -> Option<String> {
+    let history = &desk.history;
+    let mut said = None;
+    history.told_undone(1, |line, before| {
+        said = Some(done(t, before, &history.entries[line].done));
+    });
+    said
+}
+
+/// So many milliseconds after something was taken back, a page still says what it was.
+const JUST: i64 = 10_000;
+
+/// What the last line of the journal took back or brought back; None: it did something else.
+pub(crate) fn just_taken_back(desk: &Desk, asked: &Asked<'_>) -> Option<String> {
+    let last = desk.history.entries.last()?;
+    // Only on the page that the button leads to, and not in every window from then on.
+    if asked.request.at.saturating_sub(last.at) > JUST {
+        return None;
+    }
+    let (message, what) = match last.done {
+        Done::Undo => ("done-just-undone", last_undone(desk, asked.tongue)?),
+        Done::Redo => ("done-just-redone", last_held(desk, asked.tongue)?),
+        Done::Edits(_) | Done::HoldFirst(_) | Done::Version(_) | Done::Unname(_) => {
+            return None;
+        }
+    };
+    Some(asked.tongue.with(message, &[("what", &what)]))
 }

@@ -9,7 +9,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{CharacterId, limits};
 
-use crate::routes::Refused;
+use crate::reply::Refused;
 use spinney_collection::Collection;
 use spinney_voice::Tongue;
 

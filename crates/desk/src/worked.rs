@@ -1,104 +1,228 @@
 //! What is worked out of a collection: the table, and every key with its second opinion.
 //!
-//! From a collection to derived values, each worked out once and kept until an edit. Nothing
-//! here is a fact: all of it can be thrown away and worked out again.
+//! From a collection to derived values, each worked out once and kept until an edit touches what
+//! it was worked out of. Nothing here is a fact: all of it can be thrown away and worked out
+//! again.
 
+#![deny(clippy::wildcard_enum_match_arm)]
+
+use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use spinney_collection::keys::{self, Made};
 use spinney_collection::laid::Laid;
 use spinney_collection::{Collection, Drawn};
-use spinney_model::{KeyId, WishField};
+use spinney_model::{Done, Edit, Entry, KeyEdit, KeyId, WishField};
+use spinney_press::sheet::Sheet;
 
-use crate::pressed::Pressed;
-use crate::work::Work;
+/// A collection at one time, with what is worked out of it.
+#[derive(Clone, Copy)]
+pub(crate) struct State<'s> {
+    pub(crate) collection: &'s Collection,
+    pub(crate) worked: &'s Worked,
+}
 
-/// What was worked out since the last edit.
-#[derive(Default)]
-pub(crate) struct Worked {
+impl State<'_> {
+    /// The collection as a table; None: no kind yet.
+    pub(crate) fn laid(self) -> Option<Arc<Laid>> {
+        self.worked.laid(self.collection)
+    }
+
+    /// A key with all that is known of it; None: there is no such key, or it has no kinds.
+    pub(crate) fn made(self, id: KeyId) -> Option<Arc<Made>> {
+        self.worked.made(self.collection, id)
+    }
+}
+
+/// What was worked out so far.
+#[derive(Clone, Default)]
+pub(crate) struct Worked(RefCell<Memo>);
+
+#[derive(Clone, Default)]
+struct Memo {
     laid: Option<Option<Arc<Laid>>>,
     keys: BTreeMap<KeyId, Option<Arc<Made>>>,
     /// Keys with what every other question would cost.
     explained: BTreeMap<KeyId, Arc<Made>>,
-    /// Long work that somebody started.
-    pub(crate) work: Option<Work>,
-    /// The sheet that was looked at last.
-    pub(crate) pressed: Option<Arc<Pressed>>,
+    /// The sheet that was looked at last, with everything it was made from besides the collection.
+    pressed: Option<(String, Arc<Sheet>)>,
 }
 
 impl Worked {
-    /// Everything has to be worked out again.
-    pub(crate) fn forget(&mut self) {
-        *self = Self::default();
-    }
-
-    /// The same, to be gone on with beside it; nobody works there.
-    pub(crate) fn shared(&self) -> Self {
-        Self {
-            laid: self.laid.clone(),
-            keys: self.keys.clone(),
-            explained: self.explained.clone(),
-            work: None,
-            pressed: self.pressed.clone(),
-        }
-    }
-
     /// Takes over what was worked out beside it, of the same collection; what is known here
-    /// stays: long work may have found a better key meanwhile.
+    /// stays: long work may have found a better key.
     pub(crate) fn take_over(&mut self, beside: Self) {
-        self.laid = self.laid.take().or(beside.laid);
+        let (memo, beside) = (self.0.get_mut(), beside.0.into_inner());
+        memo.laid = memo.laid.take().or(beside.laid);
         for (id, made) in beside.keys {
-            self.keys.entry(id).or_insert(made);
+            memo.keys.entry(id).or_insert(made);
         }
         for (id, made) in beside.explained {
-            self.explained.entry(id).or_insert(made);
+            memo.explained.entry(id).or_insert(made);
         }
-        self.pressed = beside.pressed.or(self.pressed.take());
+        memo.pressed = beside.pressed.or(memo.pressed.take());
     }
 
-    /// The collection as a table; None: no kind yet.
-    pub(crate) fn laid(&mut self, collection: &Collection) -> Option<Arc<Laid>> {
-        self.laid.get_or_insert_with(|| Laid::of(collection).map(Arc::new)).clone()
+    pub(crate) fn laid(&self, collection: &Collection) -> Option<Arc<Laid>> {
+        if let Some(laid) = &self.0.borrow().laid {
+            return laid.clone();
+        }
+        let laid = Laid::of(collection).map(Arc::new);
+        self.0.borrow_mut().laid = Some(laid.clone());
+        laid
     }
 
-    /// A key with all that is known of it; None: there is no such key, or it has no kinds.
-    pub(crate) fn made(&mut self, collection: &Collection, id: KeyId) -> Option<Arc<Made>> {
-        if let Some(made) = self.keys.get(&id) {
+    pub(crate) fn made(&self, collection: &Collection, id: KeyId) -> Option<Arc<Made>> {
+        if let Some(made) = self.0.borrow().keys.get(&id) {
             return made.clone();
         }
         let drawn = collection.keys.get(&id);
         // Of a key that the machine finishes, the one with more said of it is the same key.
-        let known = self.explained.get(&id).filter(|_| drawn.is_some_and(Drawn::finished));
-        if let Some(known) = known {
+        let finished = drawn.is_some_and(Drawn::finished);
+        if let Some(known) = self.0.borrow().explained.get(&id).filter(|_| finished) {
             return Some(Arc::clone(known));
         }
         let laid = self.laid(collection);
         let made = laid.zip(drawn).and_then(|(laid, key)| keys::begin(collection, &laid, key));
         let made = made.map(|(made, _)| Arc::new(made));
-        self.keys.insert(id, made.clone());
+        self.0.borrow_mut().keys.insert(id, made.clone());
         made
     }
 
     /// The key as if the machine had finished it, with what every other question would cost.
-    pub(crate) fn explained(
-        &mut self,
-        collection: &Collection,
-        id: KeyId,
-    ) -> Option<Arc<Made>> {
-        if let Some(known) = self.explained.get(&id) {
+    pub(crate) fn explained(&self, collection: &Collection, id: KeyId) -> Option<Arc<Made>> {
+        if let Some(known) = self.0.borrow().explained.get(&id) {
             return Some(Arc::clone(known));
         }
         let laid = self.laid(collection)?;
         let mut drawn = collection.keys.get(&id)?.clone();
         drawn.wishes.insert(WishField::Finish, "yes".to_owned());
         let made = Arc::new(keys::make(collection, &laid, &drawn)?);
-        self.explained.insert(id, Arc::clone(&made));
+        self.0.borrow_mut().explained.insert(id, Arc::clone(&made));
         Some(made)
     }
 
     /// A key that long work has found takes the place of the one that a page had time for.
     pub(crate) fn found(&mut self, id: KeyId, made: Made) {
-        self.keys.insert(id, Some(Arc::new(made)));
+        let memo = self.0.get_mut();
+        memo.keys.insert(id, Some(Arc::new(made)));
+        memo.pressed = None;
+    }
+
+    /// The sheet that is looked at, set once.
+    pub(crate) fn pressed(&self, from: String, set: impl FnOnce() -> Sheet) -> Arc<Sheet> {
+        if let Some((known, sheet)) = &self.0.borrow().pressed
+            && *known == from
+        {
+            return Arc::clone(sheet);
+        }
+        let sheet = Arc::new(set());
+        self.0.borrow_mut().pressed = Some((from, Arc::clone(&sheet)));
+        sheet
+    }
+
+    /// The sheet that was looked at last.
+    #[cfg(test)]
+    pub(crate) fn last_pressed(&self) -> Option<Arc<Sheet>> {
+        self.0.borrow().pressed.as_ref().map(|(_, sheet)| Arc::clone(sheet))
+    }
+
+    /// What these lines touch, which come to this collection. More lines than one come when
+    /// a collection is opened, or from another program: that is not looked at line by line.
+    pub(crate) fn touched(&self, before: &Collection, entries: &[Entry]) -> Touched {
+        match entries {
+            [Entry { done: Done::Edits(edits), .. }] => edits
+                .iter()
+                .map(|edit| touched(before, edit))
+                .fold(Touched::Nothing, Touched::and),
+            // Names of states are no part of the collection.
+            [Entry { done: Done::Version(_) | Done::Unname(_), .. }] => Touched::Nothing,
+            _ => Touched::Everything,
+        }
+    }
+
+    /// Forgets what was worked out of what was touched.
+    pub(crate) fn drop(&mut self, touched: Touched) {
+        let memo = self.0.get_mut();
+        match touched {
+            Touched::Nothing => {}
+            Touched::Key(id) => {
+                memo.keys.remove(&id);
+                memo.explained.remove(&id);
+                memo.pressed = None;
+            }
+            Touched::Everything => *memo = Memo::default(),
+        }
     }
 }
+
+/// What of the derived values has to be worked out again.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Touched {
+    Nothing,
+    /// This key, and neither the table nor another key.
+    Key(KeyId),
+    Everything,
+}
+
+impl Touched {
+    /// Whether a key is among it.
+    pub(crate) fn touches(self, key: KeyId) -> bool {
+        match self {
+            Self::Nothing => false,
+            Self::Key(id) => id == key,
+            Self::Everything => true,
+        }
+    }
+
+    fn and(self, other: Self) -> Self {
+        match (self, other) {
+            (Self::Nothing, touched) | (touched, Self::Nothing) => touched,
+            (Self::Key(one), Self::Key(id)) if one == id => self,
+            _ => Self::Everything,
+        }
+    }
+}
+
+fn touched(before: &Collection, edit: &Edit) -> Touched {
+    match edit {
+        Edit::Kind(..) | Edit::Character(..) | Edit::Cell { .. } | Edit::Scene(..) => {
+            Touched::Everything
+        }
+        Edit::Key(key, edit) => match edit {
+            KeyEdit::Ask { ask: Some(_), .. } => Touched::Everything,
+            KeyEdit::Ask { ask: None, .. }
+            | KeyEdit::Reword { .. }
+            | KeyEdit::TakeOut(_)
+            | KeyEdit::Sort { .. }
+            | KeyEdit::Rename(_)
+            | KeyEdit::Remove
+            // Who says something by sorting, and of which kinds.
+            | KeyEdit::ForKinds(_)
+            | KeyEdit::Wish(WishField::Group, _) => by_a_hand(before, *key),
+            KeyEdit::Wish(
+                WishField::Hand
+                | WishField::Season
+                | WishField::Touch
+                | WishField::Finish
+                | WishField::Tried,
+                _,
+            )
+            | KeyEdit::Never(_)
+            | KeyEdit::Start(_)
+            | KeyEdit::Call { .. } => Touched::Key(*key),
+        },
+        Edit::BackTo(_) => Touched::Nothing,
+    }
+}
+
+/// What hands say of the table, they say by questions that are linked to it.
+fn by_a_hand(before: &Collection, key: KeyId) -> Touched {
+    let questions = before.keys.get(&key).map(|key| key.questions.values());
+    let linked = questions.into_iter().flatten().any(|question| question.ask.is_some());
+    if linked { Touched::Everything } else { Touched::Key(key) }
+}
+
+#[cfg(test)]
+mod tests;

@@ -110,13 +110,7 @@ fn the_groups_own_names_stand_on_its_sheets_and_walks_beside_ours() {
     assert!(page.contains("yew: the paper calls it"));
     let sheets = ["/print/chart.svg?key=1&page=1", "/print/key.svg?key=1&page=1"];
     let before: Vec<String> = sheets.iter().map(|sheet| group.get(sheet)).collect();
-    let form = [
-        ("key", "1"),
-        ("o-name-4", ""),
-        ("name-4", " spiky  one "),
-        ("o-name-2", ""),
-        ("name-2", "Spindle"),
-    ];
+    let form = [("key", "1"), ("name-4", " spiky  one "), ("name-2", "Spindle")];
     let page = group.post("/do/copy-names", &form);
     assert!(page.contains("spiky one (yew)") && page.contains("value=\"spiky one\""));
     assert!(!page.contains("Spindle (spindle)"), "our own name is no other name");
@@ -249,7 +243,7 @@ fn a_groups_name_goes_for_good_with_its_find() {
     let mut group = copied();
     group.post("/do/copy-names", &[("key", "1"), ("name-4", "Wilma's spike")]);
     group.post("/do/copy-names", &[("key", "1"), ("name-2", "no wilma's spike")]);
-    let head = group.desk.head().to_string();
+    let head = group.desk.mark();
     let form = [("kind", "4"), ("head", head.as_str()), ("sure", "yes"), ("words", "yes")];
     assert_eq!(group.send(Request::post("/do/forget-kind", &form)).status, 303);
     let journal = group.lines.concat();
@@ -357,10 +351,12 @@ fn a_find_that_another_window_has_put_somewhere_is_not_put_at_an_empty_end_unsee
 #[test]
 fn two_windows_that_name_one_find_are_asked_back() {
     let mut group = copied();
-    let shown = [("key", "1"), ("o-name-4", ""), ("name-4", "spike")];
+    let seen = group.desk.mark();
+    let shown = [("key", "1"), ("head", seen.as_str()), ("name-4", "spike")];
     group.post("/do/copy-names", &shown);
+    let spiked = group.desk.mark();
     let lines = group.lines.len();
-    let other = [("key", "1"), ("o-name-4", ""), ("name-4", "prickle")];
+    let other = [("key", "1"), ("head", seen.as_str()), ("name-4", "prickle")];
     let page = group.post("/do/copy-names", &other);
     assert_eq!(group.lines.len(), lines, "nothing is kept before it is asked back");
     assert!(page.contains("By now they call yew “spike”. You typed “prickle”."), "{page}");
@@ -369,18 +365,21 @@ fn two_windows_that_name_one_find_are_asked_back() {
     assert_eq!(group.lines.len(), lines, "the same once more is nothing new");
     // A third name comes in while it is asked: it is asked once more.
     let form = hidden(&page, "name=\"as\" value=\"own\"");
-    group.post("/do/copy-names", &[("key", "1"), ("o-name-4", "spike"), ("name-4", "thorn")]);
+    group.post("/do/copy-names", &[("key", "1"), ("name-4", "thorn")]);
     let page = group.post("/do/copy-name", &filled(&form, &[]));
     assert!(page.contains("By now they call yew “thorn”. You typed “prickle”."), "{page}");
     let form = hidden(&page, "name=\"as\" value=\"own\"");
     let page = group.post("/do/copy-name", &filled(&form, &[]));
     assert!(page.contains("prickle (yew)") && !page.contains("By now they call"), "{page}");
-    let page =
-        group.post("/do/copy-names", &[("key", "1"), ("o-name-2", "x"), ("name-2", "y")]);
+    group.post("/do/copy-names", &[("key", "1"), ("name-2", "x")]);
+    let seen = group.desk.mark();
+    group.undo("/copy");
+    let old = [("key", "1"), ("head", seen.as_str()), ("name-2", "y")];
+    let page = group.post("/do/copy-names", &old);
     assert!(page.contains("By now they have no name of their own for spindle."), "{page}");
     // A name that was taken away over a newer one is asked back as well.
-    let page =
-        group.post("/do/copy-names", &[("key", "1"), ("o-name-4", "spike"), ("name-4", "")]);
+    let old = [("key", "1"), ("head", spiked.as_str()), ("name-4", "")];
+    let page = group.post("/do/copy-names", &old);
     assert!(page.contains("You took its name away."), "{page}");
     let form = hidden(&page, "name=\"as\" value=\"own\"");
     assert!(!group.post("/do/copy-name", &filled(&form, &[])).contains("prickle"));

@@ -325,12 +325,6 @@ fn wherever_a_find_stands_its_drawing_stands_with_it() {
     }
 }
 
-/// The value of the hidden field with what stood there.
-fn stood(page: &str) -> String {
-    let value = page.split("name=\"stood\" value=\"").nth(1).and_then(|v| v.split('"').next());
-    value.unwrap_or_else(|| panic!("no such field in {page}")).to_owned()
-}
-
 #[test]
 fn what_an_old_page_decides_is_not_written_over_a_newer_word() {
     let mut teacher = AtTheDesk::empty();
@@ -338,13 +332,13 @@ fn what_an_old_page_decides_is_not_written_over_a_newer_word() {
         let table = format!("kind,edge\noak,{says}\nhazel,toothed\n");
         teacher.post("/do/take-table", &[("table", &table), ("source", who)]);
     }
-    let stood = stood(&teacher.get("/finds"));
-    let decides = |text| [("kind", "1"), ("character", "1"), ("stood", &stood), ("text", text)];
+    let seen = teacher.desk.mark();
+    let decides = |text| [("kind", "1"), ("character", "1"), ("head", &seen), ("text", text)];
     teacher.post("/do/decide", &decides("smooth"));
     let page = teacher.refused("/do/decide", &decides("toothed"));
     assert!(page.contains("Someone changed edge of oak in another window."), "{page}");
     assert!(page.contains("The table: smooth"), "{page}");
-    assert!(page.contains("Red: toothed") && !page.contains(&stood), "{page}");
+    assert!(page.contains("Red: toothed"), "{page}");
     assert!(teacher.get("/finds/1").contains("smooth"));
 }
 
@@ -355,17 +349,10 @@ fn an_answer_that_was_given_meanwhile_is_not_written_over() {
     teacher.post("/do/start-heaps", &[("name", "Foxes")]);
     let page = teacher.get("/heaps/answers?key=1");
     assert!(page.contains("Look at ash: edge?"), "{page}");
-    let stood = stood(&page);
+    let seen = teacher.desk.mark();
     let answers = |text| {
         let back = ("back", "/heaps/answers?key=1");
-        [
-            ("key", "1"),
-            ("kind", "3"),
-            ("character", "1"),
-            ("stood", &stood),
-            back,
-            ("text", text),
-        ]
+        [("key", "1"), ("kind", "3"), ("character", "1"), ("head", &seen), back, ("text", text)]
     };
     teacher.post("/do/answer", &answers("smooth"));
     let lines = teacher.lines.len();

@@ -46,7 +46,7 @@ fn a_find_leaves_the_journal_with_its_names_and_pictures() {
     let page = teacher.get("/forget/kind/2");
     assert!(page.contains("This cannot be undone.") && page.contains("alder"));
     assert!(page.contains("The name was typed in one other place"));
-    let head = teacher.desk.head().to_string();
+    let head = teacher.desk.mark();
     let unsure = [("kind", "2"), ("head", head.as_str())];
     assert!(teacher.refused("/do/forget-kind", &unsure).contains("Nothing was removed"));
     let form = [("kind", "2"), ("head", head.as_str()), ("sure", "yes"), ("words", "yes")];
@@ -73,11 +73,11 @@ fn what_was_taken_out_before_can_be_removed_for_good() {
     let page = teacher.get("/forget");
     assert!(page.contains("taken out before") && page.contains(&gone));
     assert!(teacher.get("/forget/kind/2").contains("alder"));
-    let head = teacher.desk.head().to_string();
+    let head = teacher.desk.mark();
     let form = [("picture", gone.as_str()), ("head", head.as_str()), ("sure", "yes")];
     teacher.send(Request::post("/do/forget-picture", &form));
     assert!(!journal(&teacher).contains(&gone) && journal(&teacher).contains("quentin"));
-    let head = teacher.desk.head().to_string();
+    let head = teacher.desk.mark();
     let form = [("head", head.as_str()), ("sure", "yes")];
     assert!(teacher.get("/forget/all").contains("Remove the whole collection for good?"));
     teacher.send(Request::post("/do/forget-all", &form));
@@ -87,7 +87,7 @@ fn what_was_taken_out_before_can_be_removed_for_good() {
 #[test]
 fn what_changed_meanwhile_is_shown_again() {
     let mut teacher = with_quentin();
-    let head = teacher.desk.head().to_string();
+    let head = teacher.desk.mark();
     teacher.post("/do/add-kinds", &[("names", "elm")]);
     let form = [("kind", "2"), ("head", head.as_str()), ("sure", "yes")];
     let page = teacher.refused("/do/forget-kind", &form);

@@ -274,7 +274,9 @@ fn a_search_that_goes_on_is_seen_stopped_and_found() {
     assert!(teacher.get("/key?key=1").contains("a second opinion agrees"));
     teacher.send(spinney_desk::Request::post("/do/key-look-on", &[("key", "1")]));
     teacher.post("/do/key-start", &[("name", "another"), ("how", "empty")]);
-    assert!(!teacher.desk.at_work(), "an edit ends it");
+    assert!(teacher.desk.at_work(), "another key is no matter of this one");
+    teacher.post("/do/describe-kind", &[("kind", "1"), ("how-often", "90")]);
+    assert!(!teacher.desk.at_work(), "an edit of what it looks at ends it");
     teacher.send(spinney_desk::Request::post("/do/key-look-on", &[("key", "1")]));
     teacher.send(spinney_desk::Request::post("/do/key-stop", &[("key", "1")]));
     assert!(!teacher.desk.at_work() && teacher.desk.work_on(1).is_none());
@@ -390,8 +392,8 @@ fn a_key_that_changed_meanwhile_is_not_kept_unseen() {
     let mut teacher = found();
     let page = teacher.get("/key?key=1");
     let form = between(&page, "action=\"/do/key-keep-all\">", "</form>");
-    let seen = between(form, "name=\"stood\" value=\"", "\"").to_owned();
-    let keep = [("key", "1"), ("stood", seen.as_str()), ("back", "/key?key=1")];
+    let seen = between(form, "name=\"asks\" value=\"", "\"").to_owned();
+    let keep = [("key", "1"), ("asks", seen.as_str()), ("back", "/key?key=1")];
     teacher.post("/do/describe-kind", &[("kind", "12"), ("how-often", "90")]);
     let page = teacher.refused("/do/key-keep-all", &keep);
     assert!(page.contains("have changed, perhaps"), "{page}");

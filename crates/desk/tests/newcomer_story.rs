@@ -33,6 +33,12 @@ fn walked(class: &mut AtTheDesk, yes: &[&str]) -> (String, String) {
     }
 }
 
+/// Looks what would change, and keeps it.
+fn slots_in(class: &mut AtTheDesk, form: &[(&str, &str)]) -> String {
+    let change = hidden(&class.look("/newcomer/slot", form), "action=\"/do/slot-in\"");
+    class.post("/do/slot-in", &as_sent(&change))
+}
+
 #[test]
 fn a_spindle_walks_comes_out_differs_and_is_slotted_in() {
     let mut class = with_key();
@@ -54,7 +60,7 @@ fn a_spindle_walks_comes_out_differs_and_is_slotted_in() {
     );
     assert!(!page.contains("was added"), "nothing was, yet");
     assert_eq!(class.lines.len(), 2, "a look changes nothing");
-    let page = class.post("/do/slot-in", &form);
+    let page = slots_in(&mut class, &form);
     assert!(page.contains("spindle has a place in the key"));
     assert!(class.get("/finds").contains("spindle"));
     let again = class.refused("/do/slot-in", &form);
@@ -140,7 +146,9 @@ fn what_is_written_of_another_find_is_never_decided_unseen() {
     assert!(!page.contains("/do/slot-in"), "first it is decided");
     class.refused("/do/slot-in", &typed);
     // Left as it stands.
-    let over = format!("stood-over-{bramble}-8");
+    let over = format!("over-{bramble}-8");
+    let seen = class.desk.mark();
+    let typed = [&typed[..], &[("head", seen.as_str())]].concat();
     let leave = [&typed[..], &[(&over, "")]].concat();
     assert!(class.look("/newcomer/slot", &leave).contains("/do/slot-in"));
     let write = value(&page, &format!("{over}-write"));
@@ -154,10 +162,10 @@ fn what_is_written_of_another_find_is_never_decided_unseen() {
     let page = class.look("/newcomer/slot", &write);
     assert!(page.contains("Green: like felt"), "it is asked anew");
     class.undo("/finds");
-    class.post("/do/slot-in", &leave);
+    slots_in(&mut class, &leave);
     assert!(!class.get("/finds/12").contains("rough"));
     class.undo("/finds");
-    class.post("/do/slot-in", &write);
+    slots_in(&mut class, &write);
     assert!(class.get("/finds/12").contains("rough"));
     let page = class.get("/table");
     assert!(
@@ -246,7 +254,7 @@ fn the_new_difference_is_what_the_key_asks() {
     let comes_in = page.split("One question comes in").nth(1).expect("one question more");
     let comes_in = comes_in.split("</li>").next().expect("it ends");
     assert!(comes_in.contains("Is the underside green?"), "{comes_in}");
-    let page = class.post("/do/slot-in", &form);
+    let page = slots_in(&mut class, &form);
     assert!(page.contains("Is the underside green?"), "its way ends with it: {page}");
     let entry = journal::read(class.lines.last().expect("a line")).expect("our own line");
     let Done::Edits(edits) = entry.done else { panic!("{entry:?}") };
@@ -285,7 +293,8 @@ fn both_cards_show_their_pictures() {
     let form = [("key", "1"), ("walk", walk.as_str()), ("name", "dewberry")];
     let grey =
         Upload { field: "pictures".into(), name: "dewberry.png".into(), bytes: GREY.to_vec() };
-    let page = class.upload("/do/slot-in", &form, grey);
+    let change = hidden(&class.look("/newcomer/slot", &form), "action=\"/do/slot-in\"");
+    let page = class.upload("/do/slot-in", &as_sent(&change), grey);
     assert_eq!((page.status, class.pictures.len()), (303, 1));
     let page = class.get(&page.location.expect("the way it comes out now"));
     let cards = page.split("class=\"cards two\"").nth(1).expect("the cards");

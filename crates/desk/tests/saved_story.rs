@@ -43,7 +43,7 @@ fn saved(class: &mut AtTheDesk, today: &str) -> Page {
 }
 
 fn opening(desk: &Desk, copy: &[u8], sure: bool, in_memory: bool) -> Request {
-    let head = desk.head().to_string();
+    let head = desk.mark();
     let sure = if sure { "yes" } else { "" };
     let file =
         Upload { field: "copy".to_owned(), name: "copy.zip".to_owned(), bytes: copy.to_vec() };
@@ -124,7 +124,8 @@ fn what_is_no_copy_or_damaged_is_told() {
     let asked = opening(&empty, &odd.pack().expect("small"), false, false);
     let page = refusal(empty.handle(&asked));
     assert!(page.contains("damaged") || page.contains("A newer Spinney"), "{page}");
-    let asked = Request { in_memory: true, ..Request::post("/do/open-copy", &[("head", "0")]) };
+    let asked =
+        Request { in_memory: true, ..Request::post("/do/open-copy", &[("head", "0-0")]) };
     assert!(refusal(empty.handle(&asked)).contains("No file was chosen."));
 }
 

@@ -197,7 +197,7 @@ fn a_collection_that_comes_too_large_is_only_saved_or_made_smaller() {
         assert_eq!(page.status, 303, "{what}");
         assert!(class.get("/finds").contains("yew"), "{what}");
         // Nor does it come back.
-        let head = class.desk.head().to_string();
+        let head = class.desk.mark();
         class.refused("/do/redo", &[("head", &head)]);
     }
 }
@@ -215,7 +215,7 @@ fn a_copy_that_is_too_large_is_not_opened() {
         let mut desk = Desk::default();
         let open = Request {
             files: vec![file],
-            ..Request::post("/do/open-copy", &[("head", "0"), ("sure", "yes")])
+            ..Request::post("/do/open-copy", &[("head", "0-0"), ("sure", "yes")])
         };
         assert_eq!(asked(&mut desk, &open).status, 422, "{what}");
     }

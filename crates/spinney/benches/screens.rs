@@ -129,14 +129,12 @@ fn live_key() {
         command.arg(&file);
         command
     });
-    let mut head = lines.len();
     for path in ["/heaps", "/key", "/key?key=1&open=", "/table"] {
         let (mut edits, mut pages) = (Vec::new(), Vec::new());
         for round in 0..400 {
             // The same cell is changed back and forth: the table and the key are new each time.
             let what = if round % 2 == 0 { "/do/undo" } else { "/do/redo" };
-            let seen = head.to_string();
-            head += 1;
+            let seen = screens.seen();
             let begun = Instant::now();
             assert_eq!(screens.post(what, &[("head", &seen)]).status, 303);
             edits.push(begun.elapsed());
@@ -345,12 +343,11 @@ fn largest() {
         limits::SCREENS_KINDS,
         limits::SCREENS_COLUMNS
     );
-    let mut head = 3;
     let mut undone = false;
     let mut edit = || {
         let what = if undone { "/do/redo" } else { "/do/undo" };
-        assert_eq!(screens.post(what, &[("head", &head.to_string())]).status, 303);
-        (undone, head) = (!undone, head + 1);
+        assert_eq!(screens.post(what, &[("head", &screens.seen())]).status, 303);
+        undone = !undone;
     };
     for path in PAGES.iter().chain(&SHEETS) {
         edit();

@@ -136,13 +136,15 @@ fn the_screens_show_no_picture_that_tells_where_it_was_taken() {
         ("pictures", Some("lime.png"), &drawing),
     ];
     assert_eq!(screens.post_files("/do/add-kinds", &parts).status, 303);
-    let begun = [("name", "Our key")];
-    assert_eq!(screens.post("/do/start-heaps", &begun).status, 303);
-    let ask = [("key", "1"), ("at", ""), ("words", "Is it green?"), ("back", "/heaps?key=1")];
-    assert_eq!(screens.post("/do/ask", &ask).status, 303);
+    let sent = |path: &str, form: &[(&str, &str)]| {
+        let seen = screens.seen();
+        let form = [form, &[("head", seen.as_str())]].concat();
+        assert_eq!(screens.post(path, &form).status, 303);
+    };
+    sent("/do/start-heaps", &[("name", "Our key")]);
+    sent("/do/ask", &[("key", "1"), ("words", "Is it green?"), ("back", "/heaps?key=1")]);
     for (kind, side) in [("1", "yes"), ("2", "no"), ("3", "no")] {
-        let form = [("key", "1"), ("at", ""), ("kind", kind), ("side", side)];
-        assert_eq!(screens.post("/do/sort", &form).status, 303);
+        sent("/do/sort", &[("key", "1"), ("kind", kind), ("side", side)]);
     }
     let seen = seen_from(&screens, "/finds");
     let shown = |part: &str| seen.iter().filter(|path| path.contains(part)).count();

@@ -175,51 +175,90 @@ fn every_limit_stands_on_its_page() {
     assert!(limits.len() > 30, "{} limits", limits.len());
 }
 
-/// Whether a file goes by cases over what an edit may be: an arm of a `match` begins with one.
-fn goes_over_edits(text: &str) -> bool {
-    let edits = ["Edit::", "KindEdit::", "CharacterEdit::", "KeyEdit::"];
-    let mut open = false;
-    for line in text.lines().map(str::trim) {
-        let case = line.strip_prefix("| ").unwrap_or(line);
-        let begins = edits.iter().any(|edit| case.starts_with(edit));
-        // A pattern may take several lines, up to its arrow; a value ends before one.
-        open = begins || (open && !line.contains([';', ',']));
-        if open && line.contains("=>") {
-            return true;
-        }
-    }
-    false
+/// The files of a crate by their module path: `pages::heaps::card`; the crate's own file by none.
+fn modules(source: &Path) -> BTreeMap<Vec<String>, String> {
+    let of = |path: &PathBuf| {
+        let inside = path.strip_prefix(source).ok()?.with_extension("");
+        let parts = inside.iter().map(|part| part.to_string_lossy().into_owned());
+        let path_of: Vec<String> = parts.filter(|part| part != "lib").collect();
+        let text = fs::read_to_string(path).expect("a file of ours is text");
+        // What only tests name is no edge of the house.
+        let text = text.split("#[cfg(test)]").next().unwrap_or_default();
+        let code = text.lines().filter(|line| !line.trim_start().starts_with("//"));
+        (path_of.last()? != "tests").then(|| (path_of, code.collect::<Vec<_>>().join("\n")))
+    };
+    let mut modules: BTreeMap<_, _> = rust_files().iter().filter_map(of).collect();
+    // `lib.rs` has no last part; it is read apart.
+    let face = fs::read_to_string(source.join("lib.rs")).expect("a crate has a face");
+    modules.insert(Vec::new(), face);
+    modules
 }
 
-/// No `_ =>` over edits: clippy refuses it in each file that says so, and each that goes over
-/// edits has to. Then a new edit does not compile until every such place knows it, first of all
-/// removing for good.
-#[test]
-fn no_wildcard_goes_over_edits() {
-    assert!(goes_over_edits("match edit {\n    Edit::BackTo(name) => 1,\n"));
-    assert!(goes_over_edits("    KeyEdit::Start(_)\n    | KeyEdit::Remove => None,\n"));
-    assert!(goes_over_edits("    KindEdit::Add(name)\n        if name.is_empty() =>\n"));
-    assert!(!goes_over_edits("        0 => Edit::BackTo(name),\n"));
-    assert!(!goes_over_edits("    Edit::BackTo(name),\n    match one {\n    2 => 1,\n"));
-    let refused = "#![deny(clippy::wildcard_enum_match_arm)]";
-    let mut met = Vec::new();
-    for path in rust_files() {
-        let name = path.to_string_lossy().replace('\\', "/");
-        if name.contains("/tests") || name.contains("/benches/") {
-            continue;
-        }
-        let text = fs::read_to_string(&path).expect("a file of ours is text");
-        if goes_over_edits(&text) {
-            assert!(
-                text.contains(refused),
-                "{name} goes over edits: let it begin with {refused}"
-            );
-            met.push(name);
+/// The paths that a `use` tree names: `a::{b, c::d}` names `a::b` and `a::c::d`.
+fn named(tree: &str) -> Vec<String> {
+    let Some((head, inside)) = tree.split_once('{') else {
+        return vec![tree.trim().to_owned()];
+    };
+    let inside = inside.trim_end().trim_end_matches('}');
+    let (mut depth, mut parts) = (0, vec![String::new()]);
+    for sign in inside.chars() {
+        depth += i32::from(sign == '{') - i32::from(sign == '}');
+        match sign {
+            ',' if depth == 0 => parts.push(String::new()),
+            sign => parts.last_mut().expect("there is one").push(sign),
         }
     }
-    for known in
-        ["forget.rs", "collection.rs", "said.rs", "journal/since.rs", "journal/line.rs"]
-    {
-        assert!(met.iter().any(|name| name.ends_with(known)), "{known} is not among {met:?}");
+    let parts = parts.iter().filter(|part| !part.trim().is_empty());
+    parts.flat_map(|part| named(&format!("{}{}", head.trim(), part.trim()))).collect()
+}
+
+/// The files that a file names by `crate::`, `super::` or one of its own parts.
+fn edges(modules: &BTreeMap<Vec<String>, String>, from: &[String]) -> Vec<Vec<String>> {
+    let text = &modules[from];
+    let used = text.split("use ").skip(1).filter_map(|rest| rest.split(';').next());
+    let mut paths: Vec<String> =
+        used.flat_map(|tree| named(&tree.replace('\n', " "))).collect();
+    let whole = |sign: char| !(sign.is_alphanumeric() || sign == '_' || sign == ':');
+    paths.extend(
+        text.split(whole)
+            .filter(|word| word.contains("::") && !word.ends_with(':'))
+            .map(str::to_owned),
+    );
+    let target = |path: &String| {
+        let mut parts: Vec<String> = path.split("::").map(str::to_owned).collect();
+        let mut place = match parts[0].as_str() {
+            "crate" => Vec::new(),
+            "super" => from[..from.len().checked_sub(1)?].to_vec(),
+            first => {
+                let own = [from, &[first.to_owned()]].concat();
+                return modules.contains_key(&own).then_some(own);
+            }
+        };
+        place.extend(
+            parts.drain(1..).map(|part| part.split('<').next().unwrap_or("").to_owned()),
+        );
+        (0..=place.len()).rev().map(|n| place[..n].to_vec()).find(|at| modules.contains_key(at))
+    };
+    paths.iter().filter_map(target).filter(|at| at != from).collect()
+}
+
+/// Who reads one file of the screens need not read all of them: a screen's own file knows its parts,
+/// and they do not know it.
+#[test]
+fn no_files_of_the_desk_import_each_other_in_a_circle() {
+    let modules = modules(&root().join("crates/desk/src"));
+    assert!(modules.len() > 60, "only {} files were found", modules.len());
+    let edges: BTreeMap<_, _> = modules.keys().map(|of| (of, edges(&modules, of))).collect();
+    assert!(edges.values().map(Vec::len).sum::<usize>() > 300, "the imports were not read");
+    // Files that import nothing that is left go first; what cannot go is a circle.
+    let mut left: Vec<_> = modules.keys().collect();
+    loop {
+        let before = left.len();
+        let all = left.clone();
+        left.retain(|of| edges[of].iter().any(|to| all.contains(&to)));
+        if left.is_empty() {
+            return;
+        }
+        assert!(left.len() < before, "these import each other in a circle: {left:?}");
     }
 }

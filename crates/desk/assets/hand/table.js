@@ -135,7 +135,7 @@ function keep(inputs) {
 
 async function send(sent) {
   const fields = new URLSearchParams();
-  for (const name of ["back", "as"]) fields.set(name, form().elements[name].value);
+  for (const name of ["back", "as", "head"]) fields.set(name, form().elements[name].value);
   for (const cell of sent) { fields.set(cell.name, cell.text); fields.set(cell.base, cell.was); }
   const answer = await fetch("/do/cells", { method: "POST", body: fields });
   const page = new DOMParser().parseFromString(await answer.text(), "text/html");
@@ -194,7 +194,9 @@ function take(page) {
   const heads = page.querySelector(".back-and-forth");
   const here = document.querySelector(".back-and-forth");
   if (heads && here && !here.contains(at)) here.replaceWith(document.adoptNode(heads));
+  // The cells carry what stood in them, each by itself, so the form may say that it saw it all.
   document.body.dataset.head = page.body.dataset.head ?? "";
+  form().elements.head.value = page.getElementById("cells").elements.head.value;
 }
 
 // A block from a spreadsheet: cells with tabs between, rows with line ends; a cell with either

@@ -19,6 +19,8 @@ pub(crate) fn replies(story: &str) -> Vec<u8> {
             request.method = Method::Post;
             // A form is written as the query of an address is.
             request.form = Request::get(&format!("/?{form}")).query;
+            // It is filled in on a page that has seen everything.
+            request.form.push(("head".to_owned(), desk.mark()));
         }
         out.extend_from_slice(format!("\n== {line} {text}\n").as_bytes());
         let reply = desk.handle(&request);

@@ -2,11 +2,12 @@
 
 use spinney_press::page::{BOLD, REGULAR};
 
-use super::{Route, Shown};
-use crate::routes::{Asked, Handler};
-use crate::{Desk, Method, Page};
+use crate::asked::{Asked, Handler, Route, Shown};
+use crate::desk::Desk;
+use crate::reply::Page;
+use crate::request::Method;
 
-pub(super) const ROUTES: &[Route] = &[
+pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/assets/{name}", Handler::Show(asset)),
     (Method::Get, "/picture/{hash}", Handler::Show(picture)),
 ];
@@ -40,7 +41,7 @@ const SCRIPTS: [(&str, &str); 5] = [
     ("finds.js", include_str!("../../assets/hand/finds.js")),
 ];
 
-fn asset(_: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn asset(_: &Desk, asked: &Asked<'_>) -> Shown {
     let page = match asked.parts[0] {
         "look.css" => Page::of("text/css; charset=utf-8", LOOK.concat().into_bytes()),
         "icon.svg" => Page::of("image/svg+xml", ICON.to_vec()),
@@ -56,7 +57,7 @@ fn asset(_: &mut Desk, asked: &Asked<'_>) -> Shown {
     Shown::Page(Page { lasting: true, ..page })
 }
 
-fn picture(_: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn picture(_: &Desk, asked: &Asked<'_>) -> Shown {
     let hash = asked.parts[0];
     let fits = hash.len() == 64 && hash.bytes().all(|b| b.is_ascii_hexdigit());
     if fits { Shown::Picture(hash.to_lowercase()) } else { Shown::Nothing }

@@ -8,27 +8,33 @@ mod answer;
 mod names;
 
 use maud::{Markup, html};
-use spinney_model::{AskOf, Edit, Fork, KeyEdit, KeyId, KindId, Side};
-
-use super::finds::face;
-use super::frame::{self, Parts, Screen};
-use super::heaps::{deeds, readings, start_form, together};
-use super::{Route, Shown};
+use names::meant::{Meant, Names};
 use spinney_collection::keys::letters;
-
-use crate::asking;
-use crate::routes::{Asked, Deed, Handler, Refused};
-use crate::{Desk, Method};
 use spinney_collection::laid::Laid;
 use spinney_collection::layer::Layer;
+use spinney_model::{AskOf, Edit, Fork, KeyEdit, KeyId, KindId, Side};
 use spinney_voice::Tongue;
 
-pub(super) const ROUTES: &[Route] = &[
+use super::finds::face::face;
+use super::frame::{self, Parts, Screen};
+use super::heaps::ask_here::readings;
+use super::heaps::beside::together;
+use super::heaps::card::answer_tab;
+use super::heaps::deeds::{self, start_form};
+use super::heaps::place::Place;
+use crate::asked::{Asked, Deed, Handler, Route, Shown};
+use crate::asking;
+use crate::desk::Desk;
+use crate::forms::{At, Fact, Form, doing, hidden};
+use crate::reply::Refused;
+use crate::request::Method;
+
+pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/copy", Handler::Show(show)),
     (Method::Get, "/copy/new", Handler::Show(begin)),
-    (Method::Post, "/do/copy", Handler::Do(take)),
-    (Method::Post, "/do/copy-names", Handler::Do(names::keep)),
-    (Method::Post, "/do/copy-name", Handler::Do(names::decide)),
+    (Method::Post, Take::PATH, Handler::Do(doing::<Take>)),
+    (Method::Post, Names::PATH, Handler::Do(doing::<Names>)),
+    (Method::Post, Meant::PATH, Handler::Do(doing::<Meant>)),
 ];
 
 /// What the page looks at.
@@ -41,13 +47,13 @@ struct Copy<'a> {
     at: Fork,
 }
 
-fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let key = frame::key_asked(desk, asked);
-    let laid = desk.worked.laid(&desk.history.now);
+    let laid = desk.laid();
     let (Some(key), Some(laid)) = (key, laid) else { return begin(desk, asked) };
-    let drawn = desk.history.now.keys[&key].clone();
-    let Some(layer) = Layer::of(&desk.history.now, &laid, &drawn) else {
+    let drawn = &desk.history.now.keys[&key];
+    let Some(layer) = Layer::of(&desk.history.now, &laid, drawn) else {
         return Shown::Nothing;
     };
     let next = together(&layer).into_iter().next().map(|(at, _)| at);
@@ -80,7 +86,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
 }
 
 /// Whose key stands on the paper: it becomes a key of its own.
-fn begin(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn begin(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let work = html! {
         h1 { (t.say("copy-title")) }
@@ -89,7 +95,7 @@ fn begin(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
             p { a.main href="/finds" { (t.say("nav-finds")) } }
         } @else {
             p.empty { (t.say("copy-why")) }
-            (start_form(t, "copy"))
+            (start_form(t, true))
         }
     };
     frame::shown(desk, asked, &Parts::new(Screen::Heaps, t.say("copy-title"), work))
@@ -105,7 +111,7 @@ fn trail(copy: &Copy<'_>) -> Markup {
                     @let place = Fork(copy.at.0[..length].to_vec());
                     li {
                         span dir="auto" { (drawn.questions.get(&place).map_or("", |q| &q.words)) }
-                        " " (super::heaps::answer_tab(t, copy.at.0[length]))
+                        " " (answer_tab(t, copy.at.0[length]))
                     }
                 }
                 li aria-current="step" {
@@ -135,12 +141,9 @@ fn who(copy: &Copy<'_>, words: &str, reading: Option<&(AskOf, String)>) -> Marku
     let t = copy.t;
     let heap = &copy.layer.forks[&copy.at];
     html! {
-        form method="post" action="/do/copy" {
-            input type="hidden" name="key" value=(copy.key.0);
-            input type="hidden" name="at" value=(letters(&copy.at));
-            (deeds::seen_fields(&copy.desk.history.now.keys[&copy.key], &copy.at))
-            input type="hidden" name="back" value={"/copy?key=" (copy.key.0)};
-            input type="hidden" name="words" value=(words);
+        form method="post" action=(Take::PATH) {
+            @let back = format!("/copy?key={}", copy.key.0);
+            (hidden(&[("key", &copy.key.0), ("at", &letters(&copy.at)), ("words", &words), ("back", &back)]))
             h2 dir="auto" { (words) }
             p { (t.say("copy-who")) }
             @if reading.is_some() { p.quiet { (t.say("copy-filled-in")) } }
@@ -204,47 +207,53 @@ fn margin(copy: &Copy<'_>) -> Markup {
     }
 }
 
-/// Takes a question over, with who says what: where nothing is asked yet, or still what the page
-/// showed. The table is asked only for what it has.
-fn take(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let (key, at) = deeds::seen_place(desk, asked)?;
-    let words = deeds::text(asked, "words", deeds::LONGEST_QUESTION);
-    if words.is_empty() {
-        return Err(Refused {
-            sentence: t.say("heaps-no-words"),
-            remedy: t.say("heaps-no-words-remedy"),
+/// A question is taken over, with who says what: where nothing is asked yet, or still what the
+/// page showed. The table is asked only for what it has.
+struct Take {
+    place: Place,
+    words: String,
+    /// What it means in the table, where a person confirmed that.
+    ask: Option<AskOf>,
+    sides: Vec<(KindId, Option<Side>)>,
+}
+
+impl Form for Take {
+    const PATH: &'static str = "/do/copy";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let (place, words) = (Place::read(at)?, deeds::words(at.asked)?);
+        let means = at.asked.request.field("means") == "yes";
+        let ask = if means { deeds::meant(at)? } else { None };
+        let sides = at.asked.request.form.iter().filter_map(|(field, value)| {
+            let kind = field.strip_prefix("kind-")?.parse().ok()?;
+            Some((KindId(kind), deeds::side(value)))
         });
+        Ok(Self { place, words, ask, sides: sides.collect() })
     }
-    let means = asked.request.field("means") == "yes";
-    let ask = if means { deeds::meant(desk, asked)? } else { None };
-    let confirmed = ask.is_some();
-    let mut edits =
-        vec![Edit::Key(key, KeyEdit::Ask { at: at.clone(), words: words.clone(), ask })];
-    let mut sides = Vec::new();
-    for (field, value) in &asked.request.form {
-        let Some(kind) = field.strip_prefix("kind-").and_then(|id| id.parse().ok()) else {
-            continue;
-        };
-        let side = deeds::side(value);
-        sides.push((KindId(kind), side));
-        if side.is_some() {
-            edits.push(Edit::Key(
-                key,
-                KeyEdit::Sort { at: at.clone(), kind: KindId(kind), side },
-            ));
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.place.asks()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Self { place: Place { key, at: fork }, words, ask, sides } = self;
+        let confirmed = ask.is_some();
+        let mut edits =
+            vec![Edit::Key(key, KeyEdit::Ask { at: fork.clone(), words: words.clone(), ask })];
+        let sorted = sides.iter().filter(|(_, side)| side.is_some());
+        edits.extend(sorted.map(|(kind, side)| {
+            Edit::Key(key, KeyEdit::Sort { at: fork.clone(), kind: *kind, side: *side })
+        }));
+        // Where the table says the very same of every card, the question is the table's.
+        if let Some(laid) = at.desk.laid().filter(|_| !confirmed) {
+            let same = |of: &AskOf| {
+                sides.iter().all(|(kind, side)| answer::table_side(&laid, of, *kind) == *side)
+            };
+            let meaning = readings(&laid, &words).into_iter().map(|(of, _)| of).find(same);
+            if meaning.is_some() {
+                edits.push(Edit::Key(key, KeyEdit::Ask { at: fork, words, ask: meaning }));
+            }
         }
+        Ok(Deed::edits(edits, format!("/copy?key={}", key.0)))
     }
-    // Where the table says the very same of every card, the question is the table's.
-    let laid = desk.worked.laid(&desk.history.now).filter(|_| !confirmed);
-    if let Some(laid) = laid {
-        let same = |of: &AskOf| {
-            sides.iter().all(|(kind, side)| answer::table_side(&laid, of, *kind) == *side)
-        };
-        let meaning = readings(&laid, &words).into_iter().map(|(of, _)| of).find(same);
-        if meaning.is_some() {
-            edits.push(Edit::Key(key, KeyEdit::Ask { at, words, ask: meaning }));
-        }
-    }
-    Ok(Deed::edits(edits, format!("/copy?key={}", key.0)))
 }

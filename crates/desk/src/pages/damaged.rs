@@ -9,8 +9,10 @@ use std::fmt::Display;
 use maud::html;
 
 use super::frame::{self, Parts, Screen};
-use crate::routes::Asked;
-use crate::{Desk, Page, Request};
+use crate::asked::Asked;
+use crate::desk::Desk;
+use crate::reply::Page;
+use crate::request::Request;
 use spinney_voice::Tongue;
 
 /// A file that is damaged, and what can be read of it.

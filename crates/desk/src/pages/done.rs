@@ -11,28 +11,32 @@ mod when;
 
 use maud::{Markup, html};
 use spinney_model::Done;
+use version::{GoBack, Name, Unname};
 
 use super::frame::{self, Parts, Screen};
-use super::{Route, Shown};
-use crate::routes::{Asked, Deed, Handler, Refused};
-use crate::{Desk, Method, said};
+use crate::asked::{Asked, Deed, Handler, Route, Shown};
+use crate::desk::Desk;
+use crate::forms::{At, Fact, Form, doing, hidden};
+use crate::reply::Refused;
+use crate::request::Method;
+use crate::said;
 
-pub(super) const ROUTES: &[Route] = &[
+pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/done", Handler::Show(show)),
     (Method::Get, "/done/between", Handler::Show(between::show)),
     (Method::Get, "/done/version/{n}", Handler::Show(version::show)),
-    (Method::Post, "/do/undo", Handler::Do(undo)),
-    (Method::Post, "/do/redo", Handler::Do(redo)),
-    (Method::Post, "/do/hold-to", Handler::Do(hold_to)),
-    (Method::Post, "/do/version", Handler::Do(version::name)),
-    (Method::Post, "/do/unname", Handler::Do(version::unname)),
-    (Method::Post, "/do/back-to-version", Handler::Do(version::go_back)),
+    (Method::Post, Undo::PATH, Handler::Do(doing::<Undo>)),
+    (Method::Post, Redo::PATH, Handler::Do(doing::<Redo>)),
+    (Method::Post, HoldTo::PATH, Handler::Do(doing::<HoldTo>)),
+    (Method::Post, Name::PATH, Handler::Do(doing::<Name>)),
+    (Method::Post, Unname::PATH, Handler::Do(doing::<Unname>)),
+    (Method::Post, GoBack::PATH, Handler::Do(doing::<GoBack>)),
 ];
 
 /// So many things stand on a page; older ones on the next.
 const A_PAGE: usize = 100;
 
-fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let held = desk.history.holding.len();
     let end = asked.request.asked("before").parse().unwrap_or(held).min(held);
@@ -76,21 +80,20 @@ fn list(desk: &Desk, asked: &Asked<'_>, first: usize, end: usize) -> Markup {
                         p.quiet { (when::when(t, *at, now)) }
                     }
                     @if place < held {
-                        (to_place(desk, place, &t.count("done-undo-after", held - place)))
+                        (to_place(place, &t.count("done-undo-after", held - place)))
                     }
                 } }
             }
         }
-        @if first == 0 { (to_place(desk, 0, &t.say("done-undo-all"))) }
+        @if first == 0 { (to_place(0, &t.say("done-undo-all"))) }
     }
 }
 
 /// A button that makes the first so many things hold, and no others.
-fn to_place(desk: &Desk, place: usize, words: &str) -> Markup {
+fn to_place(place: usize, words: &str) -> Markup {
     html! {
-        form method="post" action="/do/hold-to" {
-            input type="hidden" name="place" value=(place);
-            input type="hidden" name="head" value=(desk.head());
+        form method="post" action=(HoldTo::PATH) {
+            (hidden(&[("place", &place)]))
             button.quiet id={"to-" (place)} { (words) }
         }
     }
@@ -113,7 +116,7 @@ fn undone(desk: &Desk, asked: &Asked<'_>) -> Markup {
                 @for (n, sentence) in deeds.iter().enumerate() {
                     li { div.deed {
                         p.what dir="auto" { s { (sentence) } }
-                        (to_place(desk, held + n + 1, &t.count("done-bring-back", n + 1)))
+                        (to_place(held + n + 1, &t.count("done-bring-back", n + 1)))
                     } }
                 }
             }
@@ -142,90 +145,86 @@ fn pages(desk: &Desk, asked: &Asked<'_>, first: usize, end: usize) -> Markup {
     }
 }
 
-fn undo(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let would = |said: &str| asked.tongue.with("done-would-undo", &[("what", &said)]);
-    seen(desk, asked, || last_held(desk, asked).map(|said| would(&said)))?;
-    let done = (!desk.history.holding.is_empty()).then_some(Done::Undo);
-    Ok(Deed { done, pictures: Vec::new(), to: asked.back("/done") })
-}
+/// What was done last is taken back.
+pub(crate) struct Undo;
 
-fn redo(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let would = |said: &str| asked.tongue.with("done-would-redo", &[("what", &said)]);
-    seen(desk, asked, || last_undone(desk, asked).map(|said| would(&said)))?;
-    let done = (!desk.history.undone.is_empty()).then_some(Done::Redo);
-    Ok(Deed { done, pictures: Vec::new(), to: asked.back("/done") })
-}
+impl Form for Undo {
+    const PATH: &'static str = "/do/undo";
 
-/// Refused where something was done since the page was shown, perhaps in another window: it
-/// must not be taken back unseen. `would` says what the button would do now.
-fn seen(
-    desk: &Desk,
-    asked: &Asked<'_>,
-    would: impl Fn() -> Option<String>,
-) -> Result<(), Refused> {
-    if asked.request.field("head").parse() == Ok(desk.head()) {
-        return Ok(());
+    fn read(_: &At<'_>) -> Result<Self, Refused> {
+        Ok(Self)
     }
-    let t = asked.tongue;
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        vec![Fact::all(|at| {
+            let last = said::last_held(at.desk, at.asked.tongue);
+            moved_on(at, last.map(|said| ("done-would-undo", said)))
+        })]
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let done = (!at.desk.history.holding.is_empty()).then_some(Done::Undo);
+        Ok(Deed::of(done, at.asked.back("/done")))
+    }
+}
+
+/// What was taken back last comes back.
+pub(crate) struct Redo;
+
+impl Form for Redo {
+    const PATH: &'static str = "/do/redo";
+
+    fn read(_: &At<'_>) -> Result<Self, Refused> {
+        Ok(Self)
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        vec![Fact::all(|at| {
+            let last = said::last_undone(at.desk, at.asked.tongue);
+            moved_on(at, last.map(|said| ("done-would-redo", said)))
+        })]
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let done = (!at.desk.history.undone.is_empty()).then_some(Done::Redo);
+        Ok(Deed::of(done, at.asked.back("/done")))
+    }
+}
+
+/// Something was done since the page was shown, perhaps in another window: it must not be taken
+/// back unseen. `would` says what the button would do now.
+fn moved_on(at: &At<'_>, would: Option<(&str, String)>) -> Refused {
+    let t = at.asked.tongue;
     let moved = t.say("done-moved-on");
-    let sentence = match would() {
-        Some(would) => format!("{moved} {would}"),
+    let sentence = match would {
+        Some((would, what)) => format!("{moved} {}", t.with(would, &[("what", &what)])),
         None => moved,
     };
-    Err(Refused { sentence, remedy: t.say("done-moved-on-remedy") })
-}
-
-/// The thing that was done last and holds, in a sentence.
-fn last_held(desk: &Desk, asked: &Asked<'_>) -> Option<String> {
-    let history = &desk.history;
-    let held = history.holding.len();
-    let mut said = None;
-    history.told(held.saturating_sub(1), held, |line, before| {
-        said = Some(said::done(asked.tongue, before, &history.entries[line].done));
-    });
-    said
-}
-
-/// The thing that comes back first, in a sentence.
-fn last_undone(desk: &Desk, asked: &Asked<'_>) -> Option<String> {
-    let history = &desk.history;
-    let mut said = None;
-    history.told_undone(1, |line, before| {
-        said = Some(said::done(asked.tongue, before, &history.entries[line].done));
-    });
-    said
-}
-
-/// So many milliseconds after something was taken back, a page still says what it was.
-const JUST: i64 = 10_000;
-
-/// What the last line of the journal took back or brought back; None: it did something else.
-pub(super) fn just_taken_back(desk: &Desk, asked: &Asked<'_>) -> Option<String> {
-    let last = desk.history.entries.last()?;
-    // Only on the page that the button leads to, and not in every window from then on.
-    if asked.request.at.saturating_sub(last.at) > JUST {
-        return None;
-    }
-    let (message, what) = match last.done {
-        Done::Undo => ("done-just-undone", last_undone(desk, asked)?),
-        Done::Redo => ("done-just-redone", last_held(desk, asked)?),
-        _ => return None,
-    };
-    Some(asked.tongue.with(message, &[("what", &what)]))
+    Refused { sentence, remedy: t.say("done-moved-on-remedy") }
 }
 
 /// Undo or redo to a place in the list. What another window did since the list was shown is
 /// not undone unseen.
-fn hold_to(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    seen(desk, asked, || None)?;
-    let history = &desk.history;
-    let place: Option<usize> = asked.request.field("place").parse().ok();
-    let there = |place: &usize| {
-        *place <= history.holding.len() + history.undone.len()
-            && *place != history.holding.len()
-    };
-    let done = place.filter(there).map(|place| Done::HoldFirst(place as u64));
-    Ok(Deed { done, pictures: Vec::new(), to: "/done".to_owned() })
+struct HoldTo(Option<usize>);
+
+impl Form for HoldTo {
+    const PATH: &'static str = "/do/hold-to";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        Ok(Self(at.asked.request.field("place").parse().ok()))
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        vec![Fact::all(|at| moved_on(at, None))]
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let history = &at.desk.history;
+        let held = history.holding.len();
+        let there = |place: &usize| *place <= held + history.undone.len() && *place != held;
+        let done = self.0.filter(there).map(|place| Done::HoldFirst(place as u64));
+        Ok(Deed::of(done, "/done"))
+    }
 }
 
 #[cfg(test)]

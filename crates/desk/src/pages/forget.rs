@@ -3,24 +3,27 @@
 use std::collections::BTreeSet;
 
 use maud::{Markup, html};
+use spinney_collection::forget::{self, Going};
 use spinney_exchange::journal;
 use spinney_model::{Entry, KindId};
-
-use super::frame::{self, Parts, Screen};
-use super::{Route, Shown};
-use crate::routes::{Asked, Handler, Refused};
-use crate::{Desk, Method, Page, Reply, said};
-use spinney_collection::forget::{self, Going};
 use spinney_voice::Tongue;
 
-pub(super) const ROUTES: &[Route] = &[
+use super::frame::{self, Parts, Screen};
+use crate::asked::{Asked, Deed, Handler, Route, Shown, What};
+use crate::desk::Desk;
+use crate::forms::{At, Fact, Form, doing, hidden};
+use crate::reply::Refused;
+use crate::request::Method;
+use crate::said;
+
+pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/forget", Handler::Show(overview)),
     (Method::Get, "/forget/all", Handler::Show(ask_all)),
     (Method::Get, "/forget/kind/{kind}", Handler::Show(ask_kind)),
     (Method::Get, "/forget/picture/{kind}/{hash}", Handler::Show(ask_picture)),
-    (Method::Post, "/do/forget-all", Handler::Answer(forget_all)),
-    (Method::Post, "/do/forget-kind", Handler::Answer(forget_kind)),
-    (Method::Post, "/do/forget-picture", Handler::Answer(forget_picture)),
+    (Method::Post, ForgetAll::PATH, Handler::Do(doing::<ForgetAll>)),
+    (Method::Post, ForgetKind::PATH, Handler::Do(doing::<ForgetKind>)),
+    (Method::Post, ForgetPicture::PATH, Handler::Do(doing::<ForgetPicture>)),
 ];
 
 /// So many places where a name was typed are shown; the others are counted.
@@ -28,7 +31,7 @@ const MENTIONS_SHOWN: usize = 12;
 
 /// Everything that can go: kinds, also those that were taken out, pictures that nobody shows
 /// any more, all of it.
-fn overview(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn overview(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let collection = &desk.history.now;
     let pictures = forget::pictures(&desk.history.entries);
@@ -90,10 +93,10 @@ fn name(desk: &Desk, t: Tongue, id: KindId) -> String {
 }
 
 /// The form that asks once more.
-fn confirm(desk: &Desk, t: Tongue, action: &str, fields: &Markup, button: &str) -> Markup {
+fn confirm(t: Tongue, action: &str, fields: &Markup, button: &str) -> Markup {
     html! {
         form method="post" action=(action) {
-            input type="hidden" name="head" value=(desk.head());
+            (hidden(&[]))
             (fields)
             p.being-sure {
                 input #sure type="checkbox" name="sure" value="yes" required;
@@ -117,7 +120,7 @@ fn asking(desk: &Desk, asked: &Asked<'_>, title: &str, goes: &Markup, form: &Mar
     frame::shown(desk, asked, &Parts::new(Screen::Finds, title, work))
 }
 
-fn ask_kind(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn ask_kind(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let id = KindId(asked.number(0));
     let entries = &desk.history.entries;
@@ -155,7 +158,7 @@ fn ask_kind(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         }
     };
     let button = t.with("forget-kind-do", &[("kind", &name)]);
-    let form = confirm(desk, t, "/do/forget-kind", &fields, &button);
+    let form = confirm(t, ForgetKind::PATH, &fields, &button);
     asking(desk, asked, &t.with("forget-kind-title", &[("kind", &name)]), &goes, &form)
 }
 
@@ -181,7 +184,7 @@ fn mentions(desk: &Desk, t: Tongue, going: &Going) -> Vec<String> {
     lines.map(sentence).collect()
 }
 
-fn ask_picture(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn ask_picture(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let hash = asked.parts[1];
     let pictures = forget::pictures(&desk.history.entries);
@@ -193,11 +196,11 @@ fn ask_picture(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     };
     let fields = html! { input type="hidden" name="picture" value=(hash); };
     let button = t.say("forget-picture-do");
-    let form = confirm(desk, t, "/do/forget-picture", &fields, &button);
+    let form = confirm(t, ForgetPicture::PATH, &fields, &button);
     asking(desk, asked, &t.say("forget-picture-title"), &goes, &form)
 }
 
-fn ask_all(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn ask_all(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let collection = &desk.history.now;
     let goes = html! {
@@ -206,58 +209,99 @@ fn ask_all(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         p { (t.count("forget-all-lines", desk.history.entries.len())) }
     };
     let button = t.say("forget-all-do");
-    let form = confirm(desk, t, "/do/forget-all", &html! {}, &button);
+    let form = confirm(t, ForgetAll::PATH, &html! {}, &button);
     asking(desk, asked, &t.say("forget-all-title"), &goes, &form)
 }
 
-/// Whether the person said so, of what the page showed.
-fn not_yet(desk: &Desk, asked: &Asked<'_>) -> Option<Reply> {
-    let t = asked.tongue;
-    let same = asked.request.field("head") == desk.head().to_string();
-    let sure = asked.request.field("sure") == "yes";
-    let (sentence, remedy) = match (same, sure) {
-        (true, true) => return None,
-        (false, _) => ("forget-moved", "forget-moved-remedy"),
-        (true, false) => ("forget-unsure", "forget-unsure-remedy"),
-    };
-    let refused = Refused { sentence: t.say(sentence), remedy: t.say(remedy) };
-    Some(Reply::Page(frame::refused(desk, asked, &refused)))
-}
-
-fn rewritten(desk: &Desk, entries: &[Entry]) -> Reply {
-    Reply::Rewrite {
-        head: desk.head(),
-        lines: entries.iter().map(journal::write).collect(),
-        pictures: forget::pictures(entries).into_keys().collect(),
-        then: Page::see("/finds"),
+/// Whether the person said so.
+fn sure(asked: &Asked<'_>) -> Result<(), Refused> {
+    match asked.request.field("sure") {
+        "yes" => Ok(()),
+        _ => Err(asked.refused("forget-unsure", "forget-unsure-remedy")),
     }
 }
 
-fn forget_kind(desk: &mut Desk, asked: &Asked<'_>) -> Reply {
-    if let Some(reply) = not_yet(desk, asked) {
-        return reply;
-    }
-    let entries = &desk.history.entries;
-    let id = KindId(asked.request.field("kind").parse().unwrap_or(0));
-    let mut going = going_with(desk, id);
-    if asked.request.field("words") == "yes" {
-        going.words = forget::names(entries, &going.kinds);
-    }
-    rewritten(desk, &forget::without(entries, &going))
+/// What goes is what the page showed.
+fn all_of_it() -> Vec<Fact<'static>> {
+    vec![Fact::all(|at| at.asked.refused("forget-moved", "forget-moved-remedy"))]
 }
 
-fn forget_picture(desk: &mut Desk, asked: &Asked<'_>) -> Reply {
-    if let Some(reply) = not_yet(desk, asked) {
-        return reply;
+fn rewritten(entries: &[Entry]) -> Deed {
+    let lines = entries.iter().map(journal::write).collect();
+    let pictures = forget::pictures(entries).into_keys().collect();
+    Deed {
+        what: What::Rewritten(lines, pictures),
+        pictures: Vec::new(),
+        to: "/finds".to_owned(),
     }
-    let pictures = BTreeSet::from([asked.request.field("picture").to_owned()]);
-    let going = Going { pictures, ..Going::default() };
-    rewritten(desk, &forget::without(&desk.history.entries, &going))
 }
 
-fn forget_all(desk: &mut Desk, asked: &Asked<'_>) -> Reply {
-    match not_yet(desk, asked) {
-        Some(reply) => reply,
-        None => rewritten(desk, &[]),
+/// A kind goes for good, with all that turned out to be the same.
+struct ForgetKind {
+    kind: KindId,
+    /// Whether its names are struck out wherever else somebody typed them.
+    words: bool,
+}
+
+impl Form for ForgetKind {
+    const PATH: &'static str = "/do/forget-kind";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let words = at.asked.request.field("words") == "yes";
+        Ok(Self { kind: KindId(at.asked.id("kind")), words })
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        all_of_it()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        sure(at.asked)?;
+        let entries = &at.desk.history.entries;
+        let mut going = going_with(at.desk, self.kind);
+        if self.words {
+            going.words = forget::names(entries, &going.kinds);
+        }
+        Ok(rewritten(&forget::without(entries, &going)))
+    }
+}
+
+/// A picture goes for good.
+struct ForgetPicture(String);
+
+impl Form for ForgetPicture {
+    const PATH: &'static str = "/do/forget-picture";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        Ok(Self(at.asked.request.field("picture").to_owned()))
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        all_of_it()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        sure(at.asked)?;
+        let going = Going { pictures: BTreeSet::from([self.0]), ..Going::default() };
+        Ok(rewritten(&forget::without(&at.desk.history.entries, &going)))
+    }
+}
+
+/// Everything goes for good.
+struct ForgetAll;
+
+impl Form for ForgetAll {
+    const PATH: &'static str = "/do/forget-all";
+
+    fn read(_: &At<'_>) -> Result<Self, Refused> {
+        Ok(Self)
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        all_of_it()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        sure(at.asked).map(|()| rewritten(&[]))
     }
 }

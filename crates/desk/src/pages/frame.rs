@@ -4,14 +4,16 @@
 //! does not exist.
 
 use maud::{DOCTYPE, Markup, html};
-use spinney_model::{AboutField, Finding, KeyId, Severity};
-
-use super::Shown;
-use super::stood::STOOD;
-use crate::routes::{Asked, Refused};
-use crate::{Desk, Method, Page};
 use spinney_collection::Collection;
+use spinney_model::{AboutField, Finding, KeyId, Severity};
 use spinney_voice::{LANGUAGES, Tongue};
+
+use crate::asked::{Asked, Shown};
+use crate::desk::Desk;
+use crate::forms::{hidden, marked};
+use crate::reply::{Page, Refused};
+use crate::request::Method;
+use crate::said;
 
 /// The screens, in the order of the work.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -99,7 +101,7 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                     script type="module" src={"/assets/" (script)} {}
                 }
             }
-            body.bare[parts.bare] data-head=(desk.head()) {
+            body.bare[parts.bare] data-head=(desk.mark()) {
                 a.skip href="#work" { (t.say("skip")) }
                 @if !parts.bare { (head(desk, asked, parts, &collection)) }
                 div.desk.alone[parts.margin.is_none()] {
@@ -127,7 +129,7 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
             }
         }
     };
-    Page::html(page.into_string())
+    Page::html(marked(&page.into_string(), desk))
 }
 
 /// Whether a screen shows what other rooms say, which is English whatever the screens speak:
@@ -187,10 +189,10 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
                     }
                 }
                 div.back-and-forth {
-                    (history_button(desk, t, "undo", history.holding.is_empty(), &here))
-                    (history_button(desk, t, "redo", history.undone.is_empty(), &here))
+                    (history_button(t, "undo", history.holding.is_empty(), &here))
+                    (history_button(t, "redo", history.undone.is_empty(), &here))
                 }
-                @if let Some(said) = super::done::just_taken_back(desk, asked) {
+                @if let Some(said) = said::just_taken_back(desk, asked) {
                     p.taken-back role="status" dir="auto" { (said) }
                 }
             }
@@ -210,12 +212,10 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
     }
 }
 
-/// Carries how far the page saw, so that it takes back nothing that came later unseen.
-fn history_button(desk: &Desk, t: Tongue, what: &str, idle: bool, here: &str) -> Markup {
+fn history_button(t: Tongue, what: &str, idle: bool, here: &str) -> Markup {
     html! {
         form method="post" action={"/do/" (what)} {
-            input type="hidden" name="head" value=(desk.head());
-            input type="hidden" name="back" value=(here);
+            (hidden(&[("back", &here)]))
             button.quiet id=(what) disabled[idle] { (t.say(what)) }
         }
     }
@@ -331,12 +331,15 @@ pub(crate) fn key_choice(t: Tongue, collection: &Collection, chosen: Option<KeyI
 
 /// Whether a field of a form is our own, or was chosen or moved and not typed.
 fn ours(name: &str) -> bool {
-    const OURS: [&str; 24] = [
+    const OURS: [&str; 28] = [
         "as",
+        "asks",
         "at",
         "at-least",
         "back",
         "below",
+        "boxes",
+        "change",
         "character",
         "decide",
         "finish",
@@ -347,7 +350,6 @@ fn ours(name: &str) -> bool {
         "number",
         "picture",
         "place",
-        "seen",
         "sheet",
         "side",
         "state",
@@ -356,14 +358,11 @@ fn ours(name: &str) -> bool {
         "tried",
         "version",
         "walk",
+        "walked",
+        "with",
     ];
     OURS.contains(&name)
-        || ["o-", "b-", "set-", "kind-", STOOD].iter().any(|ours| name.starts_with(ours))
-}
-
-/// Which key a form is about.
-pub(crate) fn key_of_form(asked: &Asked<'_>) -> KeyId {
-    KeyId(asked.request.field("key").parse().unwrap_or(0))
+        || ["b-", "head-", "kind-", "over-", "set-"].iter().any(|ours| name.starts_with(ours))
 }
 
 /// Says that there is no such page.

@@ -3,92 +3,52 @@
 //! One fork of one key at a time: its question, the cards on both sides and those in the
 //! middle, and the ways on. Nobody is forgotten: whoever is not placed yet is always in view.
 
-mod ask_here;
-mod beside;
-mod card;
+pub(crate) mod ask_here;
+pub(crate) mod beside;
+pub(crate) mod card;
 pub(crate) mod deeds;
-mod differ;
-mod read_as;
+pub(crate) mod place;
 
+use deeds::{
+    Answer, AskHere, Finish, Sort, SortAsTable, Start, TableAsSorted, TakeOut, start_form,
+};
 use maud::{Markup, html};
-use spinney_model::{Fork, KeyId, Side};
-
-use super::frame::{self, Parts, Screen};
-use super::{Route, Shown};
-use crate::routes::{Asked, Handler};
-use crate::{Desk, Method};
-use spinney_collection::Drawn;
+use place::Top;
 use spinney_collection::keys::letters;
-use spinney_collection::laid::Laid;
-use spinney_collection::layer::{Heap, Layer};
+use spinney_collection::layer::Layer;
+use spinney_model::{Fork, Side};
 use spinney_voice::Tongue;
 
-pub(crate) use ask_here::split;
-pub(crate) use beside::{stranded, together};
-pub(crate) use card::answer_tab;
-pub(crate) use read_as::readings;
+use super::frame::{self, Parts, Screen};
+use crate::asked::{Asked, Handler, Route, Shown};
+use crate::desk::Desk;
+use crate::forms::{Form, doing};
+use crate::request::Method;
 
-pub(super) const ROUTES: &[Route] = &[
+pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/heaps", Handler::Show(show)),
     (Method::Get, "/heaps/answers", Handler::Show(beside::answers)),
-    (Method::Post, "/do/start-heaps", Handler::Do(deeds::start)),
-    (Method::Post, "/do/ask", Handler::Do(deeds::ask)),
-    (Method::Post, "/do/sort", Handler::Do(deeds::sort)),
-    (Method::Post, "/do/sort-as-table", Handler::Do(deeds::sort_as_table)),
-    (Method::Post, "/do/table-as-sorted", Handler::Do(deeds::table_as_sorted)),
-    (Method::Post, "/do/take-out", Handler::Do(deeds::take_out)),
-    (Method::Post, "/do/finish", Handler::Do(deeds::finish)),
-    (Method::Post, "/do/answer", Handler::Do(deeds::answer)),
+    (Method::Post, Start::PATH, Handler::Do(doing::<Start>)),
+    (Method::Post, AskHere::PATH, Handler::Do(doing::<AskHere>)),
+    (Method::Post, Sort::PATH, Handler::Do(doing::<Sort>)),
+    (Method::Post, SortAsTable::PATH, Handler::Do(doing::<SortAsTable>)),
+    (Method::Post, TableAsSorted::PATH, Handler::Do(doing::<TableAsSorted>)),
+    (Method::Post, TakeOut::PATH, Handler::Do(doing::<TakeOut>)),
+    (Method::Post, Finish::PATH, Handler::Do(doing::<Finish>)),
+    (Method::Post, "/do/key-finish", Handler::Do(doing::<Finish>)),
+    (Method::Post, Answer::PATH, Handler::Do(doing::<Answer>)),
 ];
 
-/// Everything that the parts of this screen look at.
-pub(super) struct Top<'a> {
-    pub(super) t: Tongue,
-    pub(super) desk: &'a Desk,
-    pub(super) key: KeyId,
-    pub(super) drawn: &'a Drawn,
-    pub(super) laid: &'a Laid,
-    pub(super) layer: &'a Layer,
-    pub(super) at: Fork,
-    pub(super) back: String,
-}
-
-impl Top<'_> {
-    /// The words of the question here; empty: nothing is asked yet.
-    fn words(&self) -> &str {
-        self.drawn.questions.get(&self.at).map_or("", |question| question.words.as_str())
-    }
-
-    pub(super) fn heap(&self) -> &Heap {
-        self.layer.forks.get(&self.at).expect("the fork was found before")
-    }
-
-    /// The address of a fork of this key.
-    pub(super) fn address(&self, at: &Fork) -> String {
-        format!("/heaps?key={}&at={}", self.key.0, letters(at))
-    }
-
-    /// The hidden fields that every form of this screen has.
-    pub(super) fn where_fields(&self) -> Markup {
-        html! {
-            input type="hidden" name="key" value=(self.key.0);
-            input type="hidden" name="at" value=(letters(&self.at));
-            (deeds::seen_fields(self.drawn, &self.at))
-            input type="hidden" name="back" value=(self.back);
-        }
-    }
-}
-
-fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let key = frame::key_asked(desk, asked);
-    let laid = desk.worked.laid(&desk.history.now);
+    let laid = desk.laid();
     let (Some(key), Some(laid)) = (key, laid) else {
         let work = beginning(desk, t);
         return frame::shown(desk, asked, &Parts::new(Screen::Heaps, t.say("nav-heaps"), work));
     };
-    let drawn = desk.history.now.keys[&key].clone();
-    let Some(layer) = Layer::of(&desk.history.now, &laid, &drawn) else {
+    let drawn = &desk.history.now.keys[&key];
+    let Some(layer) = Layer::of(&desk.history.now, &laid, drawn) else {
         return Shown::Nothing;
     };
     let mut at = crate::asking::way(asked.request.asked("at"));
@@ -96,12 +56,12 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         at.0.pop();
     }
     let could_ask = ask_here::could_ask(desk, &laid, key, &at);
-    let made = drawn.finished().then(|| desk.worked.made(&desk.history.now, key)).flatten();
+    let made = drawn.finished().then(|| desk.made(key)).flatten();
     let top = Top {
         t,
         desk,
         key,
-        drawn: &drawn,
+        drawn,
         laid: &laid,
         layer: &layer,
         back: format!("/heaps?key={}&at={}", key.0, letters(&at)),
@@ -115,7 +75,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         }
         @if top.heap().ask.is_some() {
             (table_top(&top))
-            (read_as::proposals(&top, &laid))
+            (ask_here::proposals(&top, &laid))
         } @else {
             (open_heap(&top))
             @if top.heap().kinds.len() > 1 { (ask_here::form(&top, &laid, &could_ask)) }
@@ -138,22 +98,9 @@ fn beginning(desk: &Desk, t: Tongue) -> Markup {
             p { a.main href="/finds" { (t.say("nav-finds")) } }
         } @else {
             p.empty { (t.say("heaps-empty")) }
-            (start_form(t, ""))
+            (start_form(t, false))
             h2 { (t.say("heaps-on-paper")) }
             p { a.button #copy-new href="/copy/new" { (t.say("heaps-copy")) } }
-        }
-    }
-}
-
-/// Whose key is begun; `then` is `copy` where it stands on paper already.
-pub(crate) fn start_form(t: Tongue, then: &str) -> Markup {
-    let button = if then == "copy" { "copy-begin" } else { "heaps-start" };
-    html! {
-        form method="post" action="/do/start-heaps" {
-            input type="hidden" name="then" value=(then);
-            label for="key-name" { (t.say("heaps-whose")) }
-            input #key-name name="name" maxlength="120" placeholder=(t.say("heaps-whose-example"));
-            button.main { (t.say(button)) }
         }
     }
 }
@@ -167,7 +114,7 @@ fn keys(top: &Top<'_>) -> Markup {
             (frame::key_picker(t, &top.desk.history.now, Some(top.key), "/heaps"))
             details {
                 summary { (t.say("heaps-another")) }
-                (start_form(t, ""))
+                (start_form(t, false))
             }
         }
     }
@@ -187,7 +134,7 @@ fn trail(top: &Top<'_>) -> Markup {
                 @for (place, words, yes) in steps {
                     li {
                         a href=(top.address(&place)) dir="auto" { (words) }
-                        " " (answer_tab(t, yes))
+                        " " (card::answer_tab(t, yes))
                     }
                 }
                 li aria-current="step" {
@@ -213,8 +160,8 @@ fn table_top(top: &Top<'_>) -> Markup {
     html! {
         div.asked-now {
             h2 #asked dir="auto" { (words) }
-            form method="post" action="/do/take-out" {
-                (top.where_fields())
+            form method="post" action=(TakeOut::PATH) {
+                (top.place_fields())
                 button.quiet #ask-otherwise { (t.say("heaps-ask-otherwise")) }
             }
         }

@@ -4,8 +4,12 @@
 //! still on it. It repairs nothing.
 
 use super::frame;
-use crate::routes::{Asked, Refused};
-use crate::{Desk, Page, Request, TooLarge};
+use crate::asked::Asked;
+use crate::desk::Desk;
+use crate::reply::Page;
+use crate::reply::Refused;
+use crate::request::Request;
+use crate::size::TooLarge;
 use spinney_voice::Tongue;
 
 /// What the host could not do. A file is named as the person named it.

@@ -7,43 +7,35 @@
 
 mod beside;
 mod clash;
+mod fields;
 mod seen;
 mod slot;
 mod walk;
 
-use std::sync::Arc;
-
+use fields::{Fields, key};
 use maud::html;
+use slot::SlotIn;
 use spinney_model::{Edit, KeyEdit, KeyId, WishField};
 
-use super::finds::LONGEST_NAME;
+use super::finds::fields::LONGEST_NAME;
 use super::frame::{self, Parts, Screen};
-use super::{Route, Shown};
-use crate::routes::{Asked, Deed, Handler, Refused};
-use crate::{Desk, Method};
-use seen::Fields;
-use spinney_collection::keys::Made;
+use crate::asked::{Asked, Deed, Handler, Route, Shown};
+use crate::desk::Desk;
+use crate::forms::{At, Fact, Form, doing, hidden};
+use crate::reply::Refused;
+use crate::request::Method;
 
-pub(super) const ROUTES: &[Route] = &[
+pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/newcomer", Handler::Show(show)),
     // With everything that was typed, which is too much for an address.
     (Method::Post, "/newcomer", Handler::Show(show)),
     (Method::Post, "/newcomer/slot", Handler::Show(slot::preview)),
     (Method::Get, "/newcomer/done", Handler::Show(slot::done)),
-    (Method::Post, "/do/newcomer-key", Handler::Do(begin_key)),
-    (Method::Post, "/do/slot-in", Handler::Do(slot::keep)),
+    (Method::Post, BeginKey::PATH, Handler::Do(doing::<BeginKey>)),
+    (Method::Post, SlotIn::PATH, Handler::Do(doing::<SlotIn>)),
 ];
 
-/// The key that is asked for, worked out; None: there is none, or nobody is in it.
-fn key(desk: &mut Desk, asked: &Asked<'_>, wanted: &str) -> Option<(KeyId, Arc<Made>)> {
-    let collection = &desk.history.now;
-    let wanted = wanted.parse().ok().map(KeyId);
-    let key = wanted.filter(|id| collection.keys.contains_key(id));
-    let key = key.or_else(|| frame::key_asked(desk, asked))?;
-    Some((key, desk.worked.made(&desk.history.now, key)?))
-}
-
-fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let fields = Fields::of(asked.request);
     let found = key(desk, asked, fields.get("key"));
@@ -54,9 +46,8 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     if !fields.has("walk") {
         return start(desk, asked, id);
     }
-    if !walk::still(&fields, &made.key, &walking) {
+    if let Err(moved) = At::now_shown(desk, asked).holds(&walk::fact(id, &fields)) {
         let anew = walk::address(asked, id, &made.key, &[]);
-        let moved = walk::moved(asked);
         return Shown::Page(frame::refused_from(desk, asked, &moved, &anew));
     }
     match walking.next {
@@ -80,7 +71,8 @@ fn first_a_key(desk: &Desk, asked: &Asked<'_>) -> Shown {
             p { a.main href="/finds" { (t.say("nav-finds")) } }
         } @else if keys.is_empty() {
             p.empty { (t.say("newcomer-no-key")) }
-            form method="post" action="/do/newcomer-key" {
+            form method="post" action=(BeginKey::PATH) {
+                (hidden(&[]))
                 button.main #newcomer-key { (t.say("newcomer-make-key")) }
             }
             p { a href="/heaps" { (t.say("newcomer-or-heaps")) } }
@@ -113,12 +105,25 @@ fn start(desk: &Desk, asked: &Asked<'_>, id: KeyId) -> Shown {
 }
 
 /// A key that the machine finds, for a collection without one.
-fn begin_key(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let key = desk.history.now.next_key();
-    let edits = vec![
-        Edit::Key(key, KeyEdit::Start(t.say("newcomer-key-name"))),
-        Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())),
-    ];
-    Ok(Deed::edits(edits, "/newcomer"))
+struct BeginKey;
+
+impl Form for BeginKey {
+    const PATH: &'static str = "/do/newcomer-key";
+
+    fn read(_: &At<'_>) -> Result<Self, Refused> {
+        Ok(Self)
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let key = at.collection().next_key();
+        let edits = vec![
+            Edit::Key(key, KeyEdit::Start(at.asked.tongue.say("newcomer-key-name"))),
+            Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())),
+        ];
+        Ok(Deed::edits(edits, "/newcomer"))
+    }
 }

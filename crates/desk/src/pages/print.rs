@@ -4,28 +4,28 @@
 //! tables. The preview is drawn from the same boxes as the PDF.
 
 mod booklet;
-mod files;
 mod sheets;
 
 use std::sync::Arc;
 
+use booklet::Bound;
 use maud::{Markup, html};
+use sheets::{FILES, Form, PAPERS, SHEETS, paper_asked, sheet_asked};
 use spinney_model::KeyId;
 use spinney_press::sheet::Sheet;
 use spinney_press::{PressError, svg};
-
-use super::frame::{self, Parts, Screen};
-use super::to_keep::to_keep;
-use super::{Route, Shown};
-use crate::pressed::Pressed;
-use crate::routes::{Asked, Handler};
-use crate::{Desk, Method, Page};
 use spinney_voice::Tongue;
 
-use booklet::Bound;
-use sheets::{FILES, Form, PAPERS, SHEETS, paper_asked, sheet_asked};
+use super::frame::{self, Parts, Screen};
+use super::key::keyed::Together;
+use super::key::tried::trying_out;
+use super::to_keep::to_keep;
+use crate::asked::{Asked, Handler, Route, Shown};
+use crate::desk::Desk;
+use crate::reply::Page;
+use crate::request::Method;
 
-pub(super) const ROUTES: &[Route] = &[
+pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/print", Handler::ShowLong(show)),
     (Method::Get, "/print/{file}", Handler::ShowLong(file)),
 ];
@@ -57,7 +57,7 @@ impl Wanted {
     }
 }
 
-fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let Some(wanted) = Wanted::of(desk, asked) else { return nothing(desk, asked) };
     let bound = match Bound::of(desk, asked, wanted.key) {
@@ -74,13 +74,13 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let work = html! {
         h1 { (t.say("print-title")) " · " span dir="auto" { (desk.history.now.keys[&wanted.key].name) } }
         @if bound.draft() { div.finding.mend { p.severity { (t.say("severity-mend")) } p { (t.say("print-draft")) } } }
-        (super::key::Together {
+        (Together {
             t,
             collection: &desk.history.now,
             key: wanted.key,
             made: &bound.made,
         }.slip())
-        (super::key::trying_out(
+        (trying_out(
             t,
             wanted.key,
             &bound.made,
@@ -95,7 +95,7 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     frame::shown(desk, asked, &Parts::new(Screen::Print, t.say("nav-print"), work))
 }
 
-fn nothing(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn nothing(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let work = html! {
         h1 { (t.say("nav-print")) }
@@ -187,7 +187,7 @@ fn preview(wanted: &Wanted, page: usize, of: usize) -> Markup {
 }
 
 /// The sheet that is looked at, set once and kept until something changes.
-fn pressed(desk: &mut Desk, asked: &Asked<'_>, wanted: &Wanted, bound: &Bound) -> Arc<Sheet> {
+fn pressed(desk: &Desk, asked: &Asked<'_>, wanted: &Wanted, bound: &Bound) -> Arc<Sheet> {
     let (_, paper) = paper_asked(wanted.paper);
     let pictures: Vec<&str> = bound.pictures.keys().map(String::as_str).collect();
     let from = format!(
@@ -198,16 +198,11 @@ fn pressed(desk: &mut Desk, asked: &Asked<'_>, wanted: &Wanted, bound: &Bound) -
         asked.request.today,
         pictures.join(" ")
     );
-    if let Some(pressed) = desk.worked.pressed.as_ref().filter(|pressed| pressed.from == from) {
-        return Arc::clone(&pressed.sheet);
-    }
-    let sheet = Arc::new((wanted.sheet.set)(&bound.booklet(), paper));
-    desk.worked.pressed = Some(Arc::new(Pressed { from, sheet: Arc::clone(&sheet) }));
-    sheet
+    desk.worked.pressed(from, || (wanted.sheet.set)(&bound.booklet(), paper))
 }
 
 /// A file to keep, or the picture of a page.
-fn file(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn file(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let Some(key) = frame::key_asked(desk, asked) else { return Shown::Nothing };
     let bound = match Bound::of(desk, asked, key) {
         Ok(Some(bound)) => bound,
@@ -243,7 +238,7 @@ fn file(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                 Err(error) => failed(desk, asked, &error),
             }
         }
-        _ => match files::file(&bound, name) {
+        _ => match sheets::as_file(&bound, name) {
             Some((kind, bytes)) => {
                 Shown::Page(to_keep(kind, bytes, format!("{}-{name}", bound.file_name())))
             }
@@ -253,7 +248,7 @@ fn file(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
 }
 
 fn failed(desk: &Desk, asked: &Asked<'_>, error: &PressError) -> Shown {
-    let refused = crate::routes::Refused {
+    let refused = crate::reply::Refused {
         sentence: error.to_string(),
         remedy: error.remedy().to_owned(),
     };

@@ -8,6 +8,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use maud::{Markup, html};
+use spinney_collection::forget;
 use spinney_exchange::bundle::{Bundle, BundleError};
 use spinney_exchange::{self as exchange, journal};
 use spinney_model::AboutField;
@@ -16,17 +17,19 @@ use spinney_press::picture::is_bare;
 
 use super::frame::{self, Parts, Screen};
 use super::to_keep::{file_name, to_keep};
-use super::{Route, Shown};
-use crate::routes::{Asked, Handler, Refused};
-use spinney_collection::forget;
+use crate::asked::{Asked, Deed, Handler, Route, Shown, What};
+use crate::desk::Desk;
+use crate::forms::{At, Fact, Form, doing, hidden};
+use crate::reply::Refused;
+use crate::request::Method;
+use crate::size::TooLarge;
+use crate::unpacked;
 
-use crate::{Desk, Method, Page, Reply, TooLarge};
-
-pub(super) const ROUTES: &[Route] = &[
+pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/saved", Handler::Show(show)),
     (Method::Get, "/saved/copy.zip", Handler::ShowLong(save)),
     (Method::Get, "/saved/table.csv", Handler::ShowLong(table)),
-    (Method::Post, "/do/open-copy", Handler::Answer(open)),
+    (Method::Post, Open::PATH, Handler::Do(doing::<Open>)),
 ];
 
 /// Whether a copy can be opened here.
@@ -50,7 +53,7 @@ impl Room {
     }
 }
 
-fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let room = Room::of(desk, asked);
     let lost: usize = asked.request.asked("lost").parse().unwrap_or(0);
@@ -69,20 +72,19 @@ fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
             Room::InFile => {
                 p { (t.say("saved-in-the-way")) " " (t.say("saved-in-the-way-remedy")) }
             }
-            Room::Empty | Room::InMemory => (open_form(desk, asked, room)),
+            Room::Empty | Room::InMemory => (open_form(asked, room)),
         }
     };
     let parts = Parts::new(Screen::Done, t.say("saved-title"), work);
     frame::shown(desk, asked, &parts)
 }
 
-fn open_form(desk: &Desk, asked: &Asked<'_>, room: Room) -> Markup {
+fn open_form(asked: &Asked<'_>, room: Room) -> Markup {
     let t = asked.tongue;
     html! {
         p { (t.say("saved-open-help")) }
-        form #open-copy-form method="post" action="/do/open-copy" enctype="multipart/form-data" {
-            input type="hidden" name="head" value=(desk.head());
-            input type="hidden" name="back" value="/saved";
+        form #open-copy-form method="post" action=(Open::PATH) enctype="multipart/form-data" {
+            (hidden(&[("back", &"/saved")]))
             label for="copy-file" { (t.say("saved-file")) }
             input #copy-file type="file" name="copy" accept=".zip,application/zip" required;
             @if room == Room::InMemory {
@@ -97,7 +99,7 @@ fn open_form(desk: &Desk, asked: &Asked<'_>, room: Room) -> Markup {
 }
 
 /// The collection as one file. The same collection gives the same bytes.
-fn save(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn save(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let entries = &desk.history.entries;
     let named = forget::pictures(entries);
     let given = &asked.request.pictures;
@@ -141,14 +143,14 @@ fn packed(
     let owned = pictures.into_iter().map(|(hash, bytes)| (hash.to_owned(), bytes.to_vec()));
     let bundle = Bundle { lines, pictures: owned.collect() };
     // The lines were written just now: none is newer or damaged.
-    let (bundle, lost) = Desk::handed_on(bundle).map_err(|_| BundleError::Damaged)?;
+    let (bundle, lost) = unpacked::handed_on(bundle).map_err(|_| BundleError::Damaged)?;
     let pictures = bundle.pictures.iter().map(|(hash, bytes)| (hash.as_str(), &**bytes));
     Bundle::packed(&bundle.lines, &pictures.collect(), most).map(|zip| (zip, lost))
 }
 
 /// The table alone, for other programs and for the command line.
-fn table(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
-    let Some(laid) = desk.worked.laid(&desk.history.now) else { return Shown::Nothing };
+fn table(desk: &Desk, asked: &Asked<'_>) -> Shown {
+    let Some(laid) = desk.laid() else { return Shown::Nothing };
     let table = exchange::table::write(&laid.matrix).table.into_bytes();
     let name = name_of(desk, asked).replace(".zip", ".csv");
     Shown::Page(to_keep("text/csv; charset=utf-8", table, name))
@@ -163,53 +165,58 @@ fn name_of(desk: &Desk, asked: &Asked<'_>) -> String {
     }
 }
 
-fn open(desk: &mut Desk, asked: &Asked<'_>) -> Reply {
-    match opened(desk, asked) {
-        Ok(reply) => reply,
-        Err(refused) => Reply::Page(frame::refused_from(desk, asked, &refused, "/saved")),
-    }
-}
+/// A copy is opened here.
+struct Open;
 
-fn opened(desk: &Desk, asked: &Asked<'_>) -> Result<Reply, Refused> {
-    let t = asked.tongue;
-    let refused = |sentence: &str, remedy: &str| {
-        Err(Refused { sentence: t.say(sentence), remedy: t.say(remedy) })
-    };
-    match Room::of(desk, asked) {
-        Room::InFile => return refused("saved-in-the-way", "saved-in-the-way-remedy"),
-        _ if asked.request.field("head") != desk.head().to_string() => {
-            return refused("saved-moved", "saved-moved-remedy");
+impl Form for Open {
+    const PATH: &'static str = "/do/open-copy";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        match Room::of(at.desk, at.asked) {
+            Room::InFile => {
+                Err(at.asked.refused("saved-in-the-way", "saved-in-the-way-remedy"))
+            }
+            Room::Empty | Room::InMemory => Ok(Self),
         }
-        Room::InMemory if asked.request.field("sure") != "yes" => {
-            return refused("saved-unsure", "saved-unsure-remedy");
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        vec![Fact::all(|at| at.asked.refused("saved-moved", "saved-moved-remedy"))]
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let asked = at.asked;
+        let in_memory = Room::of(at.desk, asked) == Room::InMemory;
+        if in_memory && asked.request.field("sure") != "yes" {
+            return Err(asked.refused("saved-unsure", "saved-unsure-remedy"));
         }
-        Room::Empty | Room::InMemory => {}
+        let file = asked.request.files.iter().find(|file| file.field == "copy");
+        let file =
+            file.ok_or_else(|| asked.refused("saved-no-file", "saved-no-file-remedy"))?;
+        let bundle = Bundle::unpack(&file.bytes).map_err(|error| told(asked, error))?;
+        let kept = of_bundle(asked, bundle)?;
+        let to = match kept.lost {
+            0 => "/saved?opened=yes".to_owned(),
+            lost => format!("/saved?opened=yes&lost={lost}"),
+        };
+        match too_large(&kept.lines) {
+            Some(too_large) => Err(too_large.said(asked.tongue)),
+            None => Ok(Deed { what: What::Replaced(kept.lines), pictures: kept.pictures, to }),
+        }
     }
-    let Some(file) = asked.request.files.iter().find(|file| file.field == "copy") else {
-        return refused("saved-no-file", "saved-no-file-remedy");
-    };
-    let bundle = Bundle::unpack(&file.bytes).map_err(|error| told(asked, error))?;
-    let kept = of_bundle(asked, bundle)?;
-    let to = match kept.lost {
-        0 => "/saved?opened=yes".to_owned(),
-        lost => format!("/saved?opened=yes&lost={lost}"),
-    };
-    let (lines, pictures) = (kept.lines, kept.pictures);
-    if let Some(too_large) = too_large(&lines) {
-        return Err(too_large.said(t));
-    }
-    Ok(Reply::Replace { head: desk.head(), lines, pictures, then: Page::see(to) })
 }
 
 /// A collection that the screens do not hold is not put on them.
 fn too_large(lines: &[Vec<u8>]) -> Option<TooLarge> {
-    Desk::open(lines.iter().map(Vec::as_slice)).ok()?.too_large
+    let mut desk = Desk::default();
+    desk.catch_up(lines.iter().map(Vec::as_slice)).ok()?;
+    desk.too_large
 }
 
 /// A line that cannot be read must not become a collection that cannot be opened.
-fn of_bundle(asked: &Asked<'_>, bundle: Bundle) -> Result<crate::Unpacked, Refused> {
+fn of_bundle(asked: &Asked<'_>, bundle: Bundle) -> Result<unpacked::Unpacked, Refused> {
     let t = asked.tongue;
-    Desk::unpacked(bundle.lines, bundle.pictures).map_err(|error| match error {
+    unpacked::unpacked(bundle.lines, bundle.pictures).map_err(|error| match error {
         journal::LineError::Newer(_) => {
             Refused { sentence: t.say("saved-newer"), remedy: t.say("saved-newer-remedy") }
         }

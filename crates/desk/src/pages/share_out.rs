@@ -3,35 +3,33 @@
 //! A proposal that changes with two numbers, then a key of its own for every group. The sets
 //! are found by `spinney_collection::share_out`.
 
-mod deeds;
+pub(crate) mod deeds;
 
 use std::collections::BTreeSet;
 
+use deeds::{MOST_GROUPS, SIZES, ShareOut};
 use maud::{Markup, html};
 use spinney_check::Apart;
-use spinney_model::{KeyId, KindId, TaxonIx};
-
-use super::finds::face;
-use super::frame::{self, Parts, Screen};
-use super::{Route, Shown};
-use crate::routes::{Asked, Handler};
-use crate::{Desk, Method};
 use spinney_collection::laid::Laid;
 use spinney_collection::share_out::{self, Set, Short};
+use spinney_model::{KeyId, KindId, TaxonIx};
 use spinney_voice::Tongue;
 
-pub(super) const ROUTES: &[Route] = &[
+use super::finds::face::face;
+use super::frame::{self, Parts, Screen};
+use crate::asked::{Asked, Handler, Route, Shown};
+use crate::desk::Desk;
+use crate::forms::{Form, doing, hidden};
+use crate::request::Method;
+
+pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/share-out", Handler::Show(show)),
     (Method::Get, "/share-out/sheets/{key}", Handler::ShowLong(deeds::sheets)),
-    (Method::Post, "/do/share-out", Handler::Do(deeds::start)),
+    (Method::Post, ShareOut::PATH, Handler::Do(doing::<ShareOut>)),
 ];
 
 /// Groups in a class: 4 of 6 to 8 children, unless somebody says otherwise.
 const USUAL_GROUPS: usize = 4;
-/// The most groups at once.
-pub(crate) const MOST_GROUPS: usize = 12;
-/// Kinds a group: so few make no key, so many fill no lesson.
-pub(crate) const SIZES: std::ops::RangeInclusive<usize> = 4..=10;
 const USUAL_SIZE: usize = 6;
 /// Proposals are counted up to here; there are never so many.
 const MOST_TIMES: usize = 1_000;
@@ -66,9 +64,9 @@ impl View<'_> {
     }
 }
 
-fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
-    let laid = desk.worked.laid(&desk.history.now);
+    let laid = desk.laid();
     let apart = laid.as_ref().and_then(|laid| spinney_check::apart(&laid.matrix));
     let number =
         |name, otherwise| asked.request.asked(name).trim().parse().unwrap_or(otherwise);
@@ -168,7 +166,8 @@ fn proposal(view: &View<'_>) -> Markup {
     let sets = share_out::share_anew(view.apart, view.groups, view.size, view.time);
     html! {
         (why_short(view, &sets))
-        form method="post" action="/do/share-out" {
+        form method="post" action=(ShareOut::PATH) {
+            (hidden(&[]))
             ul.sets {
                 @for (at, set) in sets.iter().enumerate() { (one(view, at + 1, set)) }
             }

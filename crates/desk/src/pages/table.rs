@@ -4,8 +4,7 @@
 //! one is open, and what the table cannot do yet. What is typed here goes to the table itself,
 //! which decides, or to the view of the group that types it.
 
-mod decide;
-mod fields;
+pub(crate) mod fields;
 mod lay_over;
 mod margin;
 mod notes;
@@ -15,37 +14,36 @@ mod sheet;
 mod typed;
 mod view;
 
+use fields::Describe;
+use lay_over::LayOver;
 use maud::{Markup, html};
-
-use super::frame::{self, Parts, Screen};
-use super::{Route, Shown};
-use crate::routes::{Asked, Handler};
-use crate::{Desk, Method};
-pub(crate) use fields::label;
+use rename::{AddCharacter, RenameState, TakeOut};
+use typed::Cells;
 use view::View;
 
-pub(super) const ROUTES: &[Route] = &[
+use super::frame::{self, Parts, Screen};
+use crate::asked::{Asked, Handler, Route, Shown};
+use crate::desk::Desk;
+use crate::forms::{Form, doing};
+use crate::request::Method;
+
+pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/table", Handler::Show(show)),
     (Method::Get, "/table/{character}", Handler::Show(show_character)),
-    (Method::Post, "/do/cells", Handler::Do(typed::cells)),
-    (Method::Post, "/do/lay-over", Handler::Do(lay_over::lay_over)),
-    (Method::Post, "/do/add-character", Handler::Do(rename::add)),
-    (Method::Post, "/do/character/{id}", Handler::Do(fields::describe)),
-    (Method::Post, "/do/rename-state/{id}", Handler::Do(rename::state)),
-    (Method::Post, "/do/take-out-character/{id}", Handler::Do(rename::take_out)),
+    (Method::Post, Cells::PATH, Handler::Do(doing::<Cells>)),
+    (Method::Post, LayOver::PATH, Handler::Do(doing::<LayOver>)),
+    (Method::Post, AddCharacter::PATH, Handler::Do(doing::<AddCharacter>)),
+    (Method::Post, Describe::PATH, Handler::Do(doing::<Describe>)),
+    (Method::Post, RenameState::PATH, Handler::Do(doing::<RenameState>)),
+    (Method::Post, TakeOut::PATH, Handler::Do(doing::<TakeOut>)),
 ];
 
-/// The longest text of a cell or a field, in letters.
-pub(crate) const LONGEST_TEXT: usize = 400;
-/// The longest name of a character, in letters.
-pub(crate) const LONGEST_NAME: usize = 120;
-
-fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let view = View::of(desk, asked, None);
     page(desk, asked, &view)
 }
 
-fn show_character(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+fn show_character(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let id = spinney_model::CharacterId(asked.number(0));
     if !desk.history.now.characters.contains_key(&id) {
         return Shown::Nothing;

@@ -1,6 +1,6 @@
 //! A file for a person to keep: its name, and the answer that a browser saves instead of showing.
 
-use crate::Page;
+use crate::reply::Page;
 
 /// The longest name of a file, in letters.
 const LONGEST_NAME: usize = 60;

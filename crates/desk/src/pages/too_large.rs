@@ -6,8 +6,11 @@
 use maud::html;
 
 use super::frame::{self, Parts, Screen};
-use crate::routes::Asked;
-use crate::{Desk, Page, TooLarge};
+use crate::asked::Asked;
+use crate::desk::Desk;
+use crate::forms::hidden;
+use crate::reply::Page;
+use crate::size::TooLarge;
 
 pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, too_large: TooLarge) -> Page {
     let t = asked.tongue;
@@ -23,7 +26,7 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, too_large: TooLarge) -> Page 
             a.button #save-copy href="/saved/copy.zip" download { (t.say("saved-save")) }
         }
         form method="post" action="/do/undo" {
-            input type="hidden" name="head" value=(desk.head());
+            (hidden(&[]))
             button #undo { (t.say("too-large-undo")) }
         }
     };

@@ -7,25 +7,24 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use maud::{Markup, html};
-use spinney_model::{Destination, Figure, Wording};
-use spinney_press::glossary::{self, Entry};
-use spinney_voice::wording;
-
-use super::frame::{self, Parts, Screen};
-use super::{Route, Shown};
-use crate::drawing::svg;
-use crate::routes::{Asked, Handler};
-use crate::{Desk, Method};
 use spinney_collection::keys::Made;
 use spinney_collection::laid::folded;
-use spinney_voice::Tongue;
+use spinney_model::{Destination, Figure, Wording};
+use spinney_press::glossary::{self, Entry};
+use spinney_voice::{Tongue, wording};
 
-pub(super) const ROUTES: &[Route] = &[(Method::Get, "/words", Handler::Show(show))];
+use super::frame::{self, Parts, Screen};
+use crate::asked::{Asked, Handler, Route, Shown};
+use crate::desk::Desk;
+use crate::pages::finds::face::svg;
+use crate::request::Method;
 
-fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+pub(crate) const ROUTES: &[Route] = &[(Method::Get, "/words", Handler::Show(show))];
+
+fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let key = frame::key_asked(desk, asked);
-    let made = key.and_then(|key| desk.worked.made(&desk.history.now, key));
+    let made = key.and_then(|key| desk.made(key));
     let said = made.as_ref().map(|made| Said::of(made));
     let collection = &desk.history.now;
     let work = html! {

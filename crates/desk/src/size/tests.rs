@@ -6,7 +6,9 @@ use std::sync::Arc;
 use spinney_exchange::journal;
 use spinney_model::{Done, Edit, Entry, KeyEdit, KeyId, KindEdit, KindId, WishField};
 
-use crate::{Desk, Page, Reply, Request};
+use crate::desk::Desk;
+use crate::reply::{Page, Reply};
+use crate::request::Request;
 
 fn line(edits: Vec<Edit>) -> Vec<u8> {
     journal::write(&Entry { at: 0, done: Done::Edits(edits) })
@@ -39,9 +41,9 @@ fn a_sheet_that_was_set_beside_the_desk_is_there_for_the_next_who_asks() {
     let before = page(&mut desk, "/finds");
     let mut snapshot = desk.snapshot();
     let sheet = page(&mut snapshot, "/print/key.svg?key=1&page=1");
-    let set = Arc::clone(snapshot.worked.pressed.as_ref().expect("it was set"));
+    let set = snapshot.worked.last_pressed().expect("it was set");
     desk.take_back(snapshot);
-    assert!(Arc::ptr_eq(&set, desk.worked.pressed.as_ref().expect("it is kept")));
+    assert!(Arc::ptr_eq(&set, &desk.worked.last_pressed().expect("it is kept")));
     assert_eq!(page(&mut desk, "/print/key.svg?key=1&page=1"), sheet);
     assert_eq!(page(&mut desk, "/finds"), before);
 }

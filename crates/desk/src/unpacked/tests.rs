@@ -7,7 +7,7 @@ use spinney_fixtures::photographs::{PHOTOGRAPH, tales_in, telling_jpeg};
 use spinney_model::{Done, Edit, Entry, KindEdit, KindId};
 
 use super::unpacked;
-use crate::Desk;
+use crate::desk::Desk;
 use crate::pictures::{self, name};
 
 fn line(done: Done) -> Vec<u8> {

@@ -4,7 +4,7 @@
 
 #![allow(dead_code, reason = "every story uses some of it")]
 
-use spinney_desk::{Desk, Page, Reply, Request, Upload};
+use spinney_desk::{Desk, Method, Page, Reply, Request, Upload};
 use spinney_exchange::journal;
 use spinney_exchange::table::Source;
 use spinney_model::{Done, Edit, Entry};
@@ -87,8 +87,7 @@ impl AtTheDesk {
 
     /// Presses "Undo" on a page that has seen everything.
     pub(crate) fn undo(&mut self, back: &str) -> String {
-        let head = self.desk.head().to_string();
-        self.post("/do/undo", &[("head", &head), ("back", back)])
+        self.post("/do/undo", &[("back", back)])
     }
 
     /// Sends a form that is refused, and sees why.
@@ -105,8 +104,18 @@ impl AtTheDesk {
         self.send(Request { files: vec![file], ..Request::post(path, form) })
     }
 
-    /// Sends a request and keeps what it did.
-    pub(crate) fn send(&mut self, request: Request) -> Page {
+    /// Sends a request and keeps what it did. A form that does not say how far its page saw was
+    /// filled in on a page that has seen everything.
+    pub(crate) fn send(&mut self, mut request: Request) -> Page {
+        if request.method == Method::Post && request.form.iter().all(|(name, _)| name != "head")
+        {
+            request.form.push(("head".to_owned(), self.desk.mark()));
+        }
+        self.send_as_it_is(request)
+    }
+
+    /// Sends a request as it is and keeps what it did.
+    pub(crate) fn send_as_it_is(&mut self, request: Request) -> Page {
         self.now += 60_000;
         let request = Request { at: self.now, ..request };
         match self.desk.handle(&request) {

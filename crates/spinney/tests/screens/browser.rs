@@ -9,6 +9,9 @@ use std::path::{Path, PathBuf};
 use std::process::{Child, ChildStdout, Command, Stdio};
 use std::time::Duration;
 
+/// A form that rests on nothing may be filled in on a page that had seen nothing.
+pub(crate) const NOTHING_SEEN: &str = "0-0";
+
 /// Spinney with its screens open; it is ended when this goes away.
 pub(crate) struct Screens {
     pub(crate) process: Child,
@@ -53,10 +56,15 @@ impl Screens {
 
     /// Presses "Undo" or "Do it again" on a page as it is now.
     pub(crate) fn again(&self, what: &str) -> u16 {
+        let head = self.seen();
+        self.post(&format!("/do/{what}"), &[("head", &head)]).status
+    }
+
+    /// How far a page that is asked for now sees.
+    pub(crate) fn seen(&self) -> String {
         let page = self.get("/finds").text();
         let head = page.split("data-head=\"").nth(1).and_then(|rest| rest.split('"').next());
-        let form = [("head", head.expect("a page says how far it saw"))];
-        self.post(&format!("/do/{what}"), &form).status
+        head.expect("a page says how far it saw").to_owned()
     }
 
     /// As a browser sends a form; an error if the connection breaks before the whole answer.
@@ -67,6 +75,9 @@ impl Screens {
     ) -> std::io::Result<Answer> {
         let mut body = form_urlencoded::Serializer::new(String::new());
         body.extend_pairs(form);
+        if form.iter().all(|(name, _)| *name != "head") {
+            body.append_pair("head", NOTHING_SEEN);
+        }
         let kind = "content-type: application/x-www-form-urlencoded";
         self.send_form(path, kind, body.finish().as_bytes())
     }
@@ -79,7 +90,9 @@ impl Screens {
     ) -> Answer {
         let edge = "edge-of-a-part";
         let mut body = Vec::new();
-        for (field, name, bytes) in parts {
+        let seen = parts.iter().any(|(name, ..)| *name == "head");
+        let head = (!seen).then_some(("head", None, NOTHING_SEEN.as_bytes()));
+        for (field, name, bytes) in parts.iter().copied().chain(head) {
             let name = name.map_or(String::new(), |name| {
                 format!("; filename=\"{}\"", name.replace('"', "%22"))
             });

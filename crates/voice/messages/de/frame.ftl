@@ -58,3 +58,11 @@ what-you-typed = Was ihr geschrieben habt
 which-key = Welcher Schlüssel?
 which-key-show = Zeigen
 which-key-finished = fertig
+
+form-no-head = Dieses Formular sagt nicht, auf welcher Seite es ausgefüllt wurde.
+form-no-head-remedy = Nichts wurde geändert. Geht zurück, ladet die Seite neu und schickt es noch einmal ab.
+form-other = Seit ihr diese Seite geöffnet habt, wurde etwas endgültig gelöscht oder eine andere Sammlung geöffnet.
+form-other-remedy = Nichts wurde geändert. Geht zurück, ladet die Seite neu und macht es dort.
+# { $name }: wie es jetzt heißt.
+form-renamed = Jemand hat ihm in einem anderen Fenster einen anderen Namen gegeben. Jetzt heißt es: { $name }
+form-renamed-remedy = Nichts wurde geändert. Geht zurück, seht euch die Seite noch einmal an und überlegt, ob ihr es noch meint.

@@ -32,3 +32,11 @@ what-you-typed = What you typed
 which-key = Which key?
 which-key-show = Show it
 which-key-finished = finished
+
+form-no-head = This form does not say which page it was filled in on.
+form-no-head-remedy = Nothing was changed. Go back, load the page again, and send it once more.
+form-other = Since this page was shown, something was removed for good or another collection was opened.
+form-other-remedy = Nothing was changed. Go back, load the page again, and do it there.
+# { $name } is what it is called now.
+form-renamed = Someone gave it another name in another window. It is now called: { $name }
+form-renamed-remedy = Nothing was changed. Go back, look at the page again, and see whether you still mean it.

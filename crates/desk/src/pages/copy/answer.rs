@@ -3,18 +3,21 @@
 
 use maud::{Markup, html};
 use spinney_check::Says;
-use spinney_model::{AskOf, Fork, KeyId, KindId, Side};
-
-use super::names;
-use crate::Desk;
-use crate::pages::Shown;
-use crate::pages::frame::{self, Parts, Screen};
-use crate::pages::heaps::{readings, stranded, together};
-use crate::routes::Asked;
+use spinney_collection::Collection;
 use spinney_collection::laid::Laid;
 use spinney_collection::layer::Layer;
-use spinney_collection::{Collection, Drawn};
+use spinney_model::{AskOf, Fork, KeyId, KindId, Side};
 use spinney_voice::Tongue;
+
+use super::names;
+use crate::asked::{Asked, Shown};
+use crate::desk::Desk;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::heaps::ask_here::readings;
+use crate::pages::heaps::beside::{stranded, together};
+use crate::pages::heaps::card::answer_tab;
+use crate::pages::heaps::place::on_the_way;
+use crate::pages::key::keyed;
 
 /// So many questions go back to the group; more would be a lesson.
 const MOST_QUESTIONS: usize = 3;
@@ -97,10 +100,7 @@ fn verdict(desk: &Desk, asked: &Asked<'_>, key: KeyId, layer: &Layer) -> Markup 
 
 /// The names of kinds as they are said one after another.
 fn joined(t: Tongue, collection: &Collection, key: KeyId, kinds: &[KindId]) -> String {
-    crate::pages::key::joined(
-        t,
-        kinds.iter().map(|kind| collection.name_in(key, *kind)).collect(),
-    )
+    keyed::joined(t, kinds.iter().map(|kind| collection.name_in(key, *kind)).collect())
 }
 
 /// The lost first, then words that say too little, then what the table contradicts, then who
@@ -180,8 +180,8 @@ fn walked(desk: &Desk, asked: &Asked<'_>, key: KeyId, layer: &Layer) -> Markup {
                     strong dir="auto" { (joined(t, collection, key, &heap.kinds)) }
                     @if heap.kinds.len() > 1 { " " span.guess { (t.say("key-together")) } }
                     ": "
-                    @for (words, yes) in way(drawn, at) {
-                        span dir="auto" { (words) } " " (crate::pages::heaps::answer_tab(t, yes)) " "
+                    @for (words, yes) in on_the_way(drawn, at) {
+                        span dir="auto" { (words) } " " (answer_tab(t, yes)) " "
                     }
                     @for kind in heap.kinds.iter().filter(|kind| elsewhere(at, kind)) {
                         span.guess dir="auto" { (t.with("copy-elsewhere", &[("kind", &collection.name_in(key, *kind))])) }
@@ -196,13 +196,4 @@ fn walked(desk: &Desk, asked: &Asked<'_>, key: KeyId, layer: &Layer) -> Markup {
             }
         }
     }
-}
-
-/// The questions on the way to a place, each with its answer.
-pub(super) fn way<'d>(drawn: &'d Drawn, at: &Fork) -> Vec<(&'d str, bool)> {
-    let step = |length: usize| {
-        let question = drawn.questions.get(&Fork(at.0[..length].to_vec()));
-        (question.map_or("", |question| question.words.as_str()), at.0[length])
-    };
-    (0..at.0.len()).map(step).collect()
 }

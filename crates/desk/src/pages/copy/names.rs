@@ -5,40 +5,29 @@
 //! asked back before anything is matched: "holly" may be the holly, or what they call something
 //! spiky.
 
-mod meant;
+pub(super) mod meant;
 
 use maud::{Markup, html};
-use spinney_model::{Fork, KeyId, KindField, KindId};
-
-use crate::Desk;
+use meant::{
+    MOST_ASKED_BACK, Meant, Names, Where, address, in_address, lie_apart, sounding_like,
+};
+use spinney_collection::Collection;
 use spinney_collection::keys::letters;
-
-use crate::asking::way;
-use crate::pages::finds::LONGEST_NAME;
-use crate::pages::heaps::{answer_tab, stranded};
-use crate::routes::Asked;
 use spinney_collection::laid::{Laid, folded};
 use spinney_collection::layer::Layer;
-use spinney_collection::{Collection, Question};
-use spinney_voice::Tongue;
+use spinney_model::{Fork, KeyId, KindField, KindId};
 
-pub(super) use meant::{decide, keep};
-
-/// A name shorter than this, in letters, begins too many others.
-const SHORTEST_BEGIN: usize = 3;
-/// So many names are asked back at once.
-const MOST_ASKED_BACK: usize = 24;
-
-/// Where a name stands on the paper.
-enum Where {
-    /// At the end where this kind lies.
-    At(KindId),
-    /// At an end where nobody comes out.
-    Nobody(Fork),
-}
+use crate::asked::Asked;
+use crate::asking::way;
+use crate::desk::Desk;
+use crate::forms::{Form, hidden};
+use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::heaps::beside::stranded;
+use crate::pages::heaps::card::answer_tab;
+use crate::pages::heaps::place::on_the_way;
 
 /// What the parts of this section look at.
-struct Names<'a> {
+struct Ends<'a> {
     asked: &'a Asked<'a>,
     collection: &'a Collection,
     key: KeyId,
@@ -56,7 +45,7 @@ pub(super) fn section(
 ) -> Markup {
     let t = asked.tongue;
     let collection = &desk.history.now;
-    let names = Names { asked, collection, key, layer, laid };
+    let names = Ends { asked, collection, key, layer, laid };
     if collection.keys[&key].questions.is_empty() {
         return html! {};
     }
@@ -73,8 +62,8 @@ pub(super) fn section(
                 }
             }
             p.quiet { (t.say("copy-names-why")) }
-            form method="post" action="/do/copy-names" {
-                input type="hidden" name="key" value=(key.0);
+            form method="post" action=(Names::PATH) {
+                (hidden(&[("key", &key.0)]))
                 (fields(&names))
                 button #keep-names { (t.say("copy-names-keep")) }
             }
@@ -83,7 +72,7 @@ pub(super) fn section(
 }
 
 /// A field for every kind at its end, and for every end where nobody comes out.
-fn fields(names: &Names<'_>) -> Markup {
+fn fields(names: &Ends<'_>) -> Markup {
     let t = names.asked.tongue;
     let drawn = &names.collection.keys[&names.key];
     let ends = || names.layer.forks.iter().filter(|(_, heap)| heap.ask.is_none());
@@ -97,7 +86,6 @@ fn fields(names: &Names<'_>) -> Markup {
             @let called = drawn.called.get(&kind).map_or("", String::as_str);
             div.field {
                 label for=(id) dir="auto" { (t.with("copy-name-of", &[("kind", &names.collection.name(kind))])) }
-                input type="hidden" name={"o-" (id)} value=(called);
                 input id=(id) name=(id) value=(called) maxlength=(LONGEST_NAME) dir="auto" autocomplete="off";
             }
         }
@@ -106,7 +94,7 @@ fn fields(names: &Names<'_>) -> Markup {
             div.field {
                 label for=(id) dir="auto" {
                     (t.say("copy-name-nobody")) " "
-                    @for (words, yes) in super::answer::way(drawn, at) { (words) " " (answer_tab(t, yes)) " " }
+                    @for (words, yes) in on_the_way(drawn, at) { (words) " " (answer_tab(t, yes)) " " }
                 }
                 input id=(id) name=(id) maxlength=(LONGEST_NAME) dir="auto" autocomplete="off";
             }
@@ -116,26 +104,23 @@ fn fields(names: &Names<'_>) -> Markup {
 
 /// A button that decides what a name means.
 fn button(
-    names: &Names<'_>,
+    names: &Ends<'_>,
     fields: &[(&str, String)],
-    stood: &Markup,
     others: &[String],
     words: &str,
 ) -> Markup {
     let id: Vec<&str> = fields.iter().map(|(_, text)| text.as_str()).collect();
     html! {
-        form method="post" action="/do/copy-name" {
-            input type="hidden" name="key" value=(names.key.0);
-            input type="hidden" name="back" value=(address(names.key, others));
+        form method="post" action=(Meant::PATH) {
             @for (field, text) in fields { input type="hidden" name=(field) value=(text); }
-            (stood)
+            (hidden(&[("key", &names.key.0), ("back", &address(names.key, others))]))
             button id={"means-" (folded(&id.join("-")).replace(' ', "-"))} { span dir="auto" { (words) } }
         }
     }
 }
 
 /// A name at the end of a kind that sounds like another kind.
-fn ask_back(names: &Names<'_>, kind: KindId, name: &str, others: &[String]) -> Markup {
+fn ask_back(names: &Ends<'_>, kind: KindId, name: &str, others: &[String]) -> Markup {
     let t = names.asked.tongue;
     let collection = names.collection;
     let Some(known) = collection.kinds.get(&kind) else { return html! {} };
@@ -169,13 +154,13 @@ fn ask_back(names: &Names<'_>, kind: KindId, name: &str, others: &[String]) -> M
                 }
             }
             @let own = if name.is_empty() { "copy-no-own-name" } else { "copy-own-name" };
-            (button(names, &of_kind("own"), &meant::stood_name(names, kind), others, &t.with(own, &[("name", &name), ("kind", &lies)])))
+            (button(names, &of_kind("own"), others, &t.with(own, &[("name", &name), ("kind", &lies)])))
             @if nameless {
                 @for with in &alike {
                     @match collection.keys[&names.key].parts(kind, *with) {
                         None => {
                             @let fields = [of_kind("match"), vec![("with", with.0.to_string())]].concat();
-                            (button(names, &fields, &meant::stood_name(names, *with), others, &t.with("copy-same-find", &[("kind", &known_as(with))])))
+                            (button(names, &fields, others, &t.with("copy-same-find", &[("kind", &known_as(with))])))
                         }
                         Some((at, question)) => p dir="auto" {
                             (lie_apart(t, collection, names.key, (kind, *with), question)) " "
@@ -193,7 +178,7 @@ fn ask_back(names: &Names<'_>, kind: KindId, name: &str, others: &[String]) -> M
 }
 
 /// What they call a kind by now, where that is not what was typed.
-fn called_now(names: &Names<'_>, kind: KindId, name: &str, now: &str) -> Markup {
+fn called_now(names: &Ends<'_>, kind: KindId, name: &str, now: &str) -> Markup {
     let t = names.asked.tongue;
     let lies = names.collection.name(kind);
     let typed = if name.is_empty() { "copy-called-none-typed" } else { "copy-called-typed" };
@@ -208,20 +193,8 @@ fn called_now(names: &Names<'_>, kind: KindId, name: &str, now: &str) -> Markup 
     }
 }
 
-/// That two finds cannot be one while their cards lie on different heaps.
-fn lie_apart(
-    t: Tongue,
-    collection: &Collection,
-    key: KeyId,
-    (find, known): (KindId, KindId),
-    question: &Question,
-) -> String {
-    let (find, known) = (collection.name_in(key, find), collection.name_in(key, known));
-    t.with("copy-lie-apart", &[("find", &find), ("kind", &known), ("words", &question.words)])
-}
-
 /// A name at an end where nobody comes out.
-fn who_is_it(names: &Names<'_>, end: &Fork, name: &str, others: &[String]) -> Markup {
+fn who_is_it(names: &Ends<'_>, end: &Fork, name: &str, others: &[String]) -> Markup {
     let t = names.asked.tongue;
     let collection = names.collection;
     let mut finds = sounding_like(collection, names.laid, name, None);
@@ -241,35 +214,11 @@ fn who_is_it(names: &Names<'_>, end: &Fork, name: &str, others: &[String]) -> Ma
                     ("at", letters(end)),
                     ("name", name.to_owned()),
                 ];
-                (button(names, &fields, &meant::stood_place(names, *kind, end), others, &t.with("copy-it-is", &[("kind", &collection.name_in(names.key, *kind))])))
+                (button(names, &fields, others, &t.with("copy-it-is", &[("kind", &collection.name_in(names.key, *kind))])))
             }
             @if finds.is_empty() { p { (t.say("copy-nobody-like-it")) " " a href="/finds" { (t.say("nav-finds")) } } }
         }
     }
-}
-
-/// Kinds with a name, or another name, that begins as this does or the other way round.
-fn sounding_like(
-    collection: &Collection,
-    laid: &Laid,
-    name: &str,
-    but: Option<KindId>,
-) -> Vec<KindId> {
-    let name = folded(name);
-    let begins = |one: &str, other: &str| {
-        one == other || other.chars().count() >= SHORTEST_BEGIN && one.starts_with(other)
-    };
-    let alike = |known: &str| {
-        let known = folded(known);
-        !known.is_empty() && (begins(&known, &name) || begins(&name, &known))
-    };
-    let known = collection.kinds.iter().filter(|(id, _)| Some(**id) != but);
-    let known = known.filter(|(id, kind)| {
-        let taxon = laid.taxon(**id).map(|at| laid.matrix.taxon(at));
-        let others = taxon.map_or(&[][..], |taxon| &taxon.other_names);
-        alike(kind.field(KindField::Name)) || others.iter().any(|other| alike(&other.name))
-    });
-    known.map(|(id, _)| *id).collect()
 }
 
 /// Names that a form brought and that have to be asked back: `called=3-holly`, `called=ny-yew`.
@@ -285,20 +234,4 @@ fn asked_back(asked: &Asked<'_>) -> Vec<(Where, String)> {
         Some((place, name))
     });
     called.take(MOST_ASKED_BACK).collect()
-}
-
-fn in_address(place: &Where, name: &str) -> String {
-    match place {
-        Where::At(kind) => format!("{}-{name}", kind.0),
-        Where::Nobody(end) => format!("{}-{name}", letters(end)),
-    }
-}
-
-fn address(key: KeyId, called: &[String]) -> String {
-    let mut query = form_urlencoded::Serializer::new(String::new());
-    query.append_pair("key", &key.0.to_string()).append_pair("at", "end");
-    called.iter().take(MOST_ASKED_BACK).for_each(|text| {
-        query.append_pair("called", text);
-    });
-    format!("/copy?{}#own-names", query.finish())
 }

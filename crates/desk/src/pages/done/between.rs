@@ -4,16 +4,16 @@ use maud::{Markup, html};
 use spinney_model::KeyId;
 
 use super::compare::{Changes, Side, changes};
-use crate::Desk;
 use crate::amounts::one_decimal;
-use crate::pages::Shown;
+use crate::asked::Asked;
+use crate::asked::Shown;
+use crate::desk::Desk;
 use crate::pages::frame::{self, Parts, Screen};
-use crate::routes::Asked;
-use crate::worked::Worked;
+use crate::worked::{State, Worked};
 use spinney_collection::Collection;
 use spinney_voice::Tongue;
 
-pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let from: Option<usize> = asked.request.asked("from").parse().ok();
     let to: Option<usize> = asked.request.asked("to").parse().ok();
@@ -28,11 +28,10 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let chosen = wanted.filter(|id| keys.iter().any(|(known, _)| known == id));
     let chosen = chosen.or_else(|| keys.first().map(|(id, _)| *id));
     let told = chosen.map(|key| {
-        let before = Side::of(&old, &mut Worked::default(), key);
-        let after = match &later {
-            Some(state) => Side::of(state, &mut Worked::default(), key),
-            None => Side::of(&desk.history.now, &mut desk.worked, key),
-        };
+        let fresh =
+            |collection| Side::of(State { collection, worked: &Worked::default() }, key);
+        let before = fresh(&old);
+        let after = later.as_ref().map_or_else(|| Side::of(desk.now(), key), fresh);
         told(t, &before, &after)
     });
     let work = html! {

@@ -11,8 +11,7 @@ use spinney_model::{AskOf, AskedOf, KeyId, KindId, Share};
 
 use spinney_collection::keys::Made;
 
-use crate::worked::Worked;
-use spinney_collection::Collection;
+use crate::worked::State;
 use spinney_collection::laid::Laid;
 
 /// A key as made in one state.
@@ -52,9 +51,9 @@ pub(super) struct Changes {
 
 impl Side {
     /// A key in a state; empty where the state has no such key, or no kinds for it.
-    pub(super) fn of(collection: &Collection, worked: &mut Worked, key: KeyId) -> Self {
-        let made = worked.made(collection, key);
-        let laid = worked.laid(collection);
+    pub(super) fn of(state: State<'_>, key: KeyId) -> Self {
+        let State { collection, .. } = state;
+        let (made, laid) = (state.made(key), state.laid());
         let Some((made, laid)) = made.zip(laid) else { return Self::default() };
         let question = |couplet: &spinney_model::Couplet| Question {
             words: couplet.wording.first().to_owned(),

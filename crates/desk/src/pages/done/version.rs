@@ -1,15 +1,17 @@
 //! Named states: naming one, looking at it, going back to it.
 
 use maud::{Markup, html};
+use spinney_collection::{Collection, toward};
 use spinney_model::{AboutField, Done, Edit, KeyId};
+use spinney_voice::Tongue;
 
 use super::{between, when};
-use crate::pages::Shown;
+use crate::asked::{Asked, Deed, Shown};
+use crate::desk::Desk;
+use crate::forms::{At, Fact, Form, hidden};
 use crate::pages::frame::{self, Parts, Screen};
-use crate::routes::{Asked, Deed, Refused};
-use crate::{Desk, worked};
-use spinney_collection::{Collection, toward};
-use spinney_voice::Tongue;
+use crate::reply::Refused;
+use crate::worked::Worked;
 
 /// The longest name of a version, in letters.
 const LONGEST_NAME: usize = 200;
@@ -39,10 +41,10 @@ pub(super) fn list(desk: &Desk, asked: &Asked<'_>) -> Markup {
         @if versions().count() >= MOST_VERSIONS {
             p.quiet { (t.count("done-many-versions", MOST_VERSIONS)) }
         } @else {
-            form method="post" action="/do/version" {
+            form method="post" action=(Name::PATH) {
+                (hidden(&[("back", &"/done")]))
                 label for="version" { (t.say("done-name-version")) }
                 input #version name="name" maxlength=(LONGEST_NAME) required dir="auto" autocomplete="off";
-                input type="hidden" name="back" value="/done";
                 button #name-version { (t.say("done-keep-version")) }
             }
         }
@@ -50,7 +52,7 @@ pub(super) fn list(desk: &Desk, asked: &Asked<'_>) -> Markup {
 }
 
 /// A named state as it was: its kinds, its things to look at, its keys.
-pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let Some(n) = asked.parts[0].parse().ok() else { return Shown::Nothing };
     let Some(state) = desk.history.version(n) else { return Shown::Nothing };
@@ -62,16 +64,16 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         @if same {
             p { (t.say("done-same-as-now")) }
         } @else {
-            form method="post" action="/do/back-to-version" {
-                input type="hidden" name="version" value=(n);
+            form method="post" action=(GoBack::PATH) {
+                (hidden(&[("version", &n)]))
                 button.main #back-to { (t.say("done-go-back")) }
             }
             p.quiet { (t.say("done-go-back-help")) }
         }
         p { a href={"/done/between?from=" (n)} { (t.say("done-since-then")) } }
         (contents(t, &state))
-        form method="post" action="/do/unname" {
-            input type="hidden" name="version" value=(n);
+        form method="post" action=(Unname::PATH) {
+            (hidden(&[("version", &n)]))
             p.quiet #unname-why { (t.say("done-unname-why")) }
             button.quiet #unname aria-describedby="unname-why" { (t.say("done-unname")) }
         }
@@ -96,8 +98,7 @@ fn contents(t: Tongue, state: &Collection) -> Markup {
 
 /// A key of a named state: its questions, in order.
 fn key(t: Tongue, state: &Collection, id: KeyId) -> Markup {
-    let mut fresh = worked::Worked::default();
-    let made = fresh.made(state, id);
+    let made = Worked::default().made(state, id);
     html! {
         h2 dir="auto" { (t.with("done-key", &[("name", &between::key_name(t, state, id))])) }
         @if let Some(made) = made {
@@ -106,51 +107,82 @@ fn key(t: Tongue, state: &Collection, id: KeyId) -> Markup {
     }
 }
 
-pub(super) fn name(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    if desk.history.versions().count() >= MOST_VERSIONS {
-        return Err(Refused {
-            sentence: t.count("done-many-versions", MOST_VERSIONS),
-            remedy: t.say("done-many-versions-remedy"),
-        });
+/// The state that holds now gets a name.
+pub(super) struct Name(String);
+
+impl Form for Name {
+    const PATH: &'static str = "/do/version";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let t = at.asked.tongue;
+        if at.desk.history.versions().count() >= MOST_VERSIONS {
+            return Err(Refused {
+                sentence: t.count("done-many-versions", MOST_VERSIONS),
+                remedy: t.say("done-many-versions-remedy"),
+            });
+        }
+        let name = at.asked.request.field("name").chars().take(LONGEST_NAME);
+        Ok(Self(name.map(|sign| if sign.is_control() { ' ' } else { sign }).collect()))
     }
-    let name = asked.request.field("name").chars().take(LONGEST_NAME);
-    let name: String = name.map(|sign| if sign.is_control() { ' ' } else { sign }).collect();
-    let done = (!name.trim().is_empty()).then_some(Done::Version(name));
-    Ok(Deed { done, pictures: Vec::new(), to: asked.back("/done") })
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let done = (!self.0.trim().is_empty()).then_some(Done::Version(self.0));
+        Ok(Deed::of(done, at.asked.back("/done")))
+    }
+}
+
+/// The number of a state that has a name.
+fn number(at: &At<'_>) -> Result<usize, Refused> {
+    let number = at.asked.request.field("version").parse().ok();
+    let named = number.filter(|n| at.desk.history.named(*n).is_some());
+    named.ok_or_else(|| at.asked.refused("done-no-such-version", "done-no-such-version-remedy"))
 }
 
 /// Gives up the name of a state. What was done stays in the list.
-pub(super) fn unname(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let n = number(asked);
-    if desk.history.named(n).is_none() {
-        return Err(no_such_version(asked));
+pub(super) struct Unname(usize);
+
+impl Form for Unname {
+    const PATH: &'static str = "/do/unname";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        number(at).map(Self)
     }
-    let done = Some(Done::Unname(n as u64));
-    Ok(Deed { done, pictures: Vec::new(), to: "/done".to_owned() })
-}
 
-fn number(asked: &Asked<'_>) -> usize {
-    asked.request.field("version").parse().unwrap_or(usize::MAX)
-}
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
+    }
 
-fn no_such_version(asked: &Asked<'_>) -> Refused {
-    let t = asked.tongue;
-    Refused {
-        sentence: t.say("done-no-such-version"),
-        remedy: t.say("done-no-such-version-remedy"),
+    fn act(self, _: &At<'_>) -> Result<Deed, Refused> {
+        Ok(Deed::of(Some(Done::Unname(self.0 as u64)), "/done"))
     }
 }
 
 /// The collection becomes what it was, by edits that can be undone like any others.
-pub(super) fn go_back(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let n = number(asked);
-    let (Some(state), Some(version)) = (desk.history.version(n), desk.history.named(n)) else {
-        return Err(no_such_version(asked));
-    };
-    let mut edits = toward(&desk.history.now, &state);
-    if !edits.is_empty() {
-        edits.insert(0, Edit::BackTo(version.name.clone()));
+pub(super) struct GoBack(usize);
+
+impl Form for GoBack {
+    const PATH: &'static str = "/do/back-to-version";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        number(at).map(Self)
     }
-    Ok(Deed::edits(edits, "/done"))
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let history = &at.desk.history;
+        let version = history.named(self.0).zip(history.version(self.0));
+        let (version, state) = version.expect("its number was looked at");
+        let mut edits = toward(at.collection(), &state);
+        if !edits.is_empty() {
+            edits.insert(0, Edit::BackTo(version.name.clone()));
+        }
+        Ok(Deed::edits(edits, "/done"))
+    }
 }

@@ -1,21 +1,33 @@
 //! Adding finds: a list of names, pictures that are dropped in, a table from elsewhere.
+//!
+//! From separated values or a workbook to the edits that write its cells down, with a word about
+//! whose it is. A table with a name of its own lies beside what is there already: what two tables
+//! say differently is shown and waits for a person.
+
+#![deny(clippy::wildcard_enum_match_arm)]
 
 use maud::{Markup, html};
-use spinney_model::{Edit, KindEdit, KindId};
-
-use super::left::{self, Told};
-use super::{LONGEST_NAME, MOST_KINDS, take_table};
-use crate::Desk;
-use crate::pictures::{self, NoPicture};
-use crate::routes::{Asked, Deed, Refused};
+use spinney_collection::intake::{self, Taken};
 use spinney_collection::laid::folded;
+use spinney_collection::{Collection, reworded};
+use spinney_exchange::table::{self, Source, TypedSheets};
+use spinney_model::limits::SCREENS_COLUMNS;
+use spinney_model::{CharacterEdit, Edit, KindEdit, KindId};
 use spinney_voice::Tongue;
+
+use super::fields::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS};
+use super::left::{self, Told};
+use crate::asked::{Asked, Deed};
+use crate::forms::{At, Fact, Form, hidden};
+use crate::pictures::{self, NoPicture};
+use crate::reply::Refused;
 
 pub(super) fn forms(t: Tongue) -> Markup {
     html! {
         h2 { (t.say("finds-add")) }
         div.adding {
-            form.add #add method="post" action="/do/add-kinds" enctype="multipart/form-data" {
+            form.add #add method="post" action=(AddKinds::PATH) enctype="multipart/form-data" {
+                (hidden(&[]))
                 label for="names" { (t.say("finds-names")) }
                 textarea #names name="names" rows="5" placeholder=(t.say("finds-names-example")) {}
                 div.drop {
@@ -26,65 +38,81 @@ pub(super) fn forms(t: Tongue) -> Markup {
                 }
                 button.main #add-finds { (t.say("finds-add-button")) }
             }
-            (take_table::form(t))
+            (table_form(t))
         }
     }
 }
 
-/// Adds a kind for every line, and one for every picture.
-pub(super) fn add(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let collection = &desk.history.now;
-    let mut next = collection.next_kind().0;
-    let (mut edits, mut here_already) = (Vec::new(), Vec::new());
-    let mut known: Vec<String> =
-        collection.kinds.keys().map(|id| folded(&collection.name(*id))).collect();
-    for (at, name) in asked.request.field("names").lines().enumerate() {
-        let name = name.split_whitespace().collect::<Vec<_>>().join(" ");
-        if name.chars().count() > LONGEST_NAME {
-            return Err(Refused {
-                sentence: t.count_with("finds-long-line", LONGEST_NAME, &[("line", &(at + 1))]),
-                remedy: t.say("finds-long-line-remedy"),
-            });
-        }
-        if name.is_empty() {
-            continue;
-        }
-        if known.contains(&folded(&name)) {
-            here_already.push(name);
-            continue;
-        }
-        known.push(folded(&name));
-        edits.push(Edit::Kind(KindId(next), KindEdit::Add(name)));
-        next += 1;
+/// A kind more for every line, and one for every picture.
+pub(crate) struct AddKinds {
+    names: String,
+}
+
+impl Form for AddKinds {
+    const PATH: &'static str = "/do/add-kinds";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        Ok(Self { names: at.asked.request.field("names").to_owned() })
     }
-    let pictures = pictures_of(asked)?;
-    for picture in &pictures {
-        edits.push(Edit::Kind(KindId(next), KindEdit::Add(String::new())));
-        edits.push(Edit::Kind(KindId(next), KindEdit::AddPicture(pictures::name(picture))));
-        next += 1;
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
     }
-    if edits.is_empty() {
-        return Err(Refused {
-            sentence: t.say("finds-nothing-new"),
-            remedy: t.say("finds-nothing-new-remedy"),
-        });
-    }
-    let added =
-        edits.iter().filter(|edit| matches!(edit, Edit::Kind(_, KindEdit::Add(..)))).count();
-    if collection.kinds.len() + added > MOST_KINDS {
-        return Err(too_many(t));
-    }
-    let back = asked.back("/finds");
-    let to = match here_already.len() {
-        0 => back,
-        count => {
-            let names = here_already.join(", ");
-            let sentence = t.count_with("finds-here-already", count, &[("names", &names)]);
-            left::address(back, &Told::sentence(sentence))
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let (t, asked, collection) = (at.asked.tongue, at.asked, at.collection());
+        let mut next = collection.next_kind().0;
+        let (mut edits, mut here_already) = (Vec::new(), Vec::new());
+        let mut known: Vec<String> =
+            collection.kinds.keys().map(|id| folded(&collection.name(*id))).collect();
+        for (at, name) in self.names.lines().enumerate() {
+            let name = name.split_whitespace().collect::<Vec<_>>().join(" ");
+            if name.chars().count() > LONGEST_NAME {
+                return Err(Refused {
+                    sentence: t.count_with(
+                        "finds-long-line",
+                        LONGEST_NAME,
+                        &[("line", &(at + 1))],
+                    ),
+                    remedy: t.say("finds-long-line-remedy"),
+                });
+            }
+            if name.is_empty() {
+                continue;
+            }
+            if known.contains(&folded(&name)) {
+                here_already.push(name);
+                continue;
+            }
+            known.push(folded(&name));
+            edits.push(Edit::Kind(KindId(next), KindEdit::Add(name)));
+            next += 1;
         }
-    };
-    Ok(Deed { pictures, ..Deed::edits(edits, to) })
+        let pictures = pictures_of(asked)?;
+        for picture in &pictures {
+            edits.push(Edit::Kind(KindId(next), KindEdit::Add(String::new())));
+            edits.push(Edit::Kind(KindId(next), KindEdit::AddPicture(pictures::name(picture))));
+            next += 1;
+        }
+        if edits.is_empty() {
+            return Err(asked.refused("finds-nothing-new", "finds-nothing-new-remedy"));
+        }
+        let added =
+            edits.iter().filter(|edit| matches!(edit, Edit::Kind(_, KindEdit::Add(_)))).count();
+        if collection.kinds.len() + added > MOST_KINDS {
+            return Err(too_many(t));
+        }
+        let back = asked.back("/finds");
+        let to = match here_already.len() {
+            0 => back,
+            count => {
+                let names = here_already.join(", ");
+                let sentence = t.count_with("finds-here-already", count, &[("names", &names)]);
+                left::address(back, &Told::sentence(sentence))
+            }
+        };
+        Ok(Deed { pictures, ..Deed::edits(edits, to) })
+    }
 }
 
 pub(super) fn too_many(t: Tongue) -> Refused {
@@ -125,4 +153,136 @@ pub(crate) fn not_a_picture(t: Tongue, file: &str, why: NoPicture) -> Refused {
     };
     let file: String = file.chars().take(LONGEST_NAME).collect();
     Refused { sentence: t.with(sentence, &[("file", &file)]), remedy: t.say("picture-remedy") }
+}
+
+/// The longest text in a cell, in letters: no cell of a key says as much.
+const LONGEST_CELL: usize = 2_000;
+/// The most cells of one table.
+const MOST_CELLS: usize = 100_000;
+
+fn table_form(t: Tongue) -> Markup {
+    html! {
+        form.add #take-table method="post" action=(TakeTable::PATH) enctype="multipart/form-data" {
+            (hidden(&[]))
+            label for="table" { (t.say("finds-paste")) }
+            textarea #table name="table" rows="5" wrap="off" placeholder=(t.say("finds-paste-example")) {}
+            label for="table-file" { (t.say("finds-table-file")) }
+            input #table-file type="file" name="file" accept=".csv,.tsv,.txt,.xlsx" multiple;
+            label for="source" { (t.say("finds-whose")) }
+            input #source name="source" maxlength=(LONGEST_NAME) aria-describedby="source-why"
+                placeholder=(t.say("finds-whose-example"));
+            p.quiet #source-why { (t.say("finds-whose-why")) }
+            button #take-table-button { (t.say("finds-take-table")) }
+        }
+    }
+}
+
+/// A table comes in, with a word about whose it is.
+pub(super) struct TakeTable {
+    source: String,
+    sheets: Vec<Source>,
+}
+
+impl Form for TakeTable {
+    const PATH: &'static str = "/do/take-table";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let source = at.asked.typed("source", LONGEST_NAME)?;
+        let mut sheets = Vec::new();
+        let pasted = at.asked.request.fields("table").next();
+        if let Some(text) = pasted.filter(|text| !text.trim().is_empty()) {
+            let name = at.asked.tongue.say("finds-pasted");
+            sheets.push(Source { name, bytes: text.as_bytes().to_vec() });
+        }
+        let files = at.asked.request.files.iter().filter(|file| !file.bytes.is_empty());
+        let files =
+            files.map(|file| Source { name: file.name.clone(), bytes: file.bytes.clone() });
+        sheets.extend(files);
+        Ok(Self { source, sheets })
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let (t, collection) = (at.asked.tongue, at.collection());
+        let (sheets, taken) = taken_in(t, collection, &self.sheets, &self.source)?;
+        if taken.edits.is_empty() && taken.left.is_empty() {
+            return Err(at.asked.refused("finds-no-table", "finds-no-table-remedy"));
+        }
+        small_enough(collection, at.asked, &taken.edits)?;
+        let told = Told::of(t, collection, &sheets, &taken);
+        Ok(Deed::edits(taken.edits, left::address(at.asked.back("/finds"), &told)))
+    }
+}
+
+/// Files as the reader of tables reads them, and the edits that take them in.
+pub(crate) fn taken_in(
+    t: Tongue,
+    collection: &Collection,
+    sources: &[Source],
+    who: &str,
+) -> Result<(TypedSheets, Taken), Refused> {
+    let sheets = table::typed_sheets(sources).map_err(|error| Refused {
+        sentence: t.with("finds-table-error", &[("error", &error)]),
+        remedy: error.remedy().to_owned(),
+    })?;
+    let mut taken =
+        intake::take_in(collection, &sheets, who).map_err(|odd| left::odd_unit(t, &odd))?;
+    taken.edits.extend(reworded::follow(collection, &taken.edits));
+    Ok((sheets, taken))
+}
+
+fn small_enough(
+    collection: &Collection,
+    asked: &Asked<'_>,
+    edits: &[Edit],
+) -> Result<(), Refused> {
+    let t = asked.tongue;
+    let (mut kinds, mut characters, mut cells) =
+        (collection.kinds.len(), collection.characters.len(), 0);
+    for edit in edits {
+        let (text, longest) = match edit {
+            Edit::Kind(_, KindEdit::Add(name)) => {
+                kinds += 1;
+                (name, LONGEST_NAME)
+            }
+            Edit::Character(_, CharacterEdit::Add(name)) => {
+                characters += 1;
+                (name, LONGEST_NAME)
+            }
+            Edit::Cell { text, .. } => {
+                cells += 1;
+                (text, LONGEST_CELL)
+            }
+            Edit::Kind(_, KindEdit::Describe(_, text)) => (text, LONGEST_TEXT),
+            Edit::Character(_, CharacterEdit::Describe(_, text)) | Edit::Scene(_, text) => {
+                (text, LONGEST_CELL)
+            }
+            Edit::Kind(
+                _,
+                KindEdit::Remove
+                | KindEdit::Merge(_)
+                | KindEdit::AddPicture(_)
+                | KindEdit::RemovePicture(_),
+            )
+            | Edit::Character(_, CharacterEdit::Remove | CharacterEdit::RenameState { .. })
+            | Edit::Key(..)
+            | Edit::BackTo(_) => continue,
+        };
+        if text.chars().count() > longest {
+            return Err(asked.too_long(text, longest));
+        }
+    }
+    if kinds > MOST_KINDS {
+        return Err(too_many(t));
+    }
+    if characters > SCREENS_COLUMNS || cells > MOST_CELLS {
+        return Err(Refused {
+            sentence: t.count("finds-wide-table", SCREENS_COLUMNS),
+            remedy: t.say("finds-wide-table-remedy"),
+        });
+    }
+    Ok(())
 }

@@ -2,45 +2,34 @@
 
 use std::collections::BTreeSet;
 
+use maud::Markup;
+use spinney_collection::Collection;
+use spinney_collection::laid::folded;
 use spinney_model::{Edit, KeyEdit, KindEdit, KindField, KindId};
 
-use super::kind::FIELDS;
-use super::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS, MOST_PICTURES, add};
-use crate::Desk;
+use super::add::{pictures_of, too_many};
+use super::fields::{KIND_FIELDS, LONGEST_NAME, LONGEST_TEXT, MOST_KINDS, MOST_PICTURES};
+use crate::asked::{Asked, Deed};
+use crate::forms::{At, Fact, Form, hidden};
 use crate::pictures;
-use crate::routes::{Asked, Deed, Refused};
-use spinney_collection::laid::folded;
-use spinney_collection::{Collection, Kind};
+use crate::reply::Refused;
 
-/// A text of a form on one line; refused where it is longer than it may be.
-pub(crate) fn typed(asked: &Asked<'_>, field: &str, longest: usize) -> Result<String, Refused> {
-    let text = asked.request.field(field).split_whitespace().collect::<Vec<_>>().join(" ");
-    if text.chars().count() > longest {
-        return Err(too_long(asked, &text, longest));
-    }
-    Ok(text)
-}
-
-/// A text is longer than it may be.
-pub(super) fn too_long(asked: &Asked<'_>, text: &str, longest: usize) -> Refused {
-    let start: String = text.chars().take(40).collect();
-    let t = asked.tongue;
-    Refused {
-        sentence: t.count_with("finds-long-text", longest, &[("start", &start)]),
-        remedy: t.say("finds-long-text-remedy"),
-    }
+/// The kind of a form.
+fn kind_of(at: &At<'_>) -> Result<KindId, Refused> {
+    let id = KindId(at.asked.id("kind"));
+    if at.collection().kinds.contains_key(&id) { Ok(id) } else { Err(gone(at.asked)) }
 }
 
 /// The kind is not there any more.
 pub(crate) fn gone(asked: &Asked<'_>) -> Refused {
-    let t = asked.tongue;
-    Refused { sentence: t.say("finds-gone"), remedy: t.say("finds-gone-remedy") }
+    asked.refused("finds-gone", "finds-gone-remedy")
 }
 
-fn kind<'d>(desk: &'d Desk, asked: &Asked<'_>) -> Result<(KindId, &'d Kind), Refused> {
-    let id = KindId(asked.request.field("kind").parse().unwrap_or(0));
-    let kind = desk.history.now.kinds.get(&id);
-    kind.map(|kind| (id, kind)).ok_or_else(|| gone(asked))
+/// What a kind is called.
+fn name_of(id: KindId) -> Fact<'static> {
+    Fact::name(move |of| {
+        of.kinds.get(&id).map_or(String::new(), |kind| kind.field(KindField::Name).to_owned())
+    })
 }
 
 /// Refused where another kind is called so already.
@@ -62,108 +51,243 @@ pub(crate) fn free(
     }
 }
 
-/// Writes down whatever of the form is another text than before.
-pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (id, known) = kind(desk, asked)?;
-    let mut edits = Vec::new();
-    for (field, form_field, ..) in FIELDS {
-        if !asked.request.form.iter().any(|(name, _)| name == form_field) {
-            continue;
-        }
-        let longest = if field == KindField::Name { LONGEST_NAME } else { LONGEST_TEXT };
-        let text = typed(asked, form_field, longest)?;
-        if text == known.field(field) || !asked.touched(form_field, &text) {
-            continue;
-        }
-        if field == KindField::Name && !text.is_empty() {
-            free(&desk.history.now, asked, &text, Some(id))?;
-        }
-        edits.push(Edit::Kind(id, KindEdit::Describe(field, text)));
-    }
-    Ok(Deed::edits(edits, asked.back(&format!("/finds/{}", id.0))))
+/// Something about a kind is written down, or much.
+pub(super) struct Describe {
+    kind: KindId,
+    texts: Vec<(KindField, String)>,
 }
 
-pub(super) fn add_pictures(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let (id, known) = kind(desk, asked)?;
-    let mut pictures = add::pictures_of(asked)?;
-    pictures.retain(|picture| !known.pictures.contains(&pictures::name(picture)));
-    if known.pictures.len() + pictures.len() > MOST_PICTURES {
-        return Err(Refused {
-            sentence: t.count("finds-many-pictures", MOST_PICTURES),
-            remedy: t.say("finds-many-pictures-remedy"),
+impl Describe {
+    fn text(&self, (field, text): &(KindField, String)) -> Fact<'_> {
+        let (id, field) = (self.kind, *field);
+        let shown = move |of: &Collection| {
+            of.kinds.get(&id).map_or(String::new(), |kind| kind.field(field).to_owned())
+        };
+        Fact::typed(shown, text)
+    }
+}
+
+impl Form for Describe {
+    const PATH: &'static str = "/do/describe-kind";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let kind = kind_of(at)?;
+        let sent = |name: &str| at.asked.request.fields(name).next().is_some();
+        let sent = KIND_FIELDS.into_iter().filter(|(_, name, ..)| sent(name));
+        let texts = sent.map(|(field, name, ..)| {
+            let longest = if field == KindField::Name { LONGEST_NAME } else { LONGEST_TEXT };
+            Ok((field, at.asked.typed(name, longest)?))
         });
+        Ok(Self { kind, texts: texts.collect::<Result<_, _>>()? })
     }
-    let edit =
-        |picture: &Vec<u8>| Edit::Kind(id, KindEdit::AddPicture(pictures::name(picture)));
-    let edits = pictures.iter().map(edit).collect();
-    Ok(Deed { pictures, ..Deed::edits(edits, asked.back(&format!("/finds/{}", id.0))) })
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.texts.iter().map(|text| self.text(text)).collect()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let id = self.kind;
+        let mut edits = Vec::new();
+        for typed in self.texts.iter().filter(|typed| at.changes(&self.text(typed))) {
+            let (field, text) = (typed.0, typed.1.clone());
+            if field == KindField::Name && !text.is_empty() {
+                free(at.collection(), at.asked, &text, Some(id))?;
+            }
+            edits.push(Edit::Kind(id, KindEdit::Describe(field, text)));
+        }
+        Ok(Deed::edits(edits, at.asked.back(&format!("/finds/{}", id.0))))
+    }
 }
 
-/// The picture that the form names; None: another window took it away.
-fn picture<'k>(kind: &'k Kind, asked: &Asked<'_>) -> Option<&'k String> {
-    kind.pictures.iter().find(|known| *known == asked.request.field("picture"))
+/// Pictures more.
+pub(super) struct AddPictures(KindId);
+
+impl Form for AddPictures {
+    const PATH: &'static str = "/do/add-pictures";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        kind_of(at).map(Self)
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let (t, id) = (at.asked.tongue, self.0);
+        let known = &at.collection().kinds[&id].pictures;
+        let mut pictures = pictures_of(at.asked)?;
+        pictures.retain(|picture| !known.contains(&pictures::name(picture)));
+        if known.len() + pictures.len() > MOST_PICTURES {
+            return Err(Refused {
+                sentence: t.count("finds-many-pictures", MOST_PICTURES),
+                remedy: t.say("finds-many-pictures-remedy"),
+            });
+        }
+        let edit =
+            |picture: &Vec<u8>| Edit::Kind(id, KindEdit::AddPicture(pictures::name(picture)));
+        let edits = pictures.iter().map(edit).collect();
+        let back = at.asked.back(&format!("/finds/{}", id.0));
+        Ok(Deed { pictures, ..Deed::edits(edits, back) })
+    }
 }
 
-/// Whatever lies before it is laid behind all others.
-pub(super) fn picture_first(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (id, known) = kind(desk, asked)?;
-    let first = picture(known, asked);
-    let before = known.pictures.iter().take_while(|other| first.is_some_and(|f| f != *other));
-    let edits = before.flat_map(|other| {
-        [
-            Edit::Kind(id, KindEdit::RemovePicture(other.clone())),
-            Edit::Kind(id, KindEdit::AddPicture(other.clone())),
-        ]
-    });
-    Ok(Deed::edits(edits.collect(), asked.back(&format!("/finds/{}", id.0))))
+/// A picture of a kind; one that another window took away is not there any more.
+struct Print {
+    kind: KindId,
+    hash: Option<String>,
 }
 
-pub(super) fn picture_away(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (id, known) = kind(desk, asked)?;
-    let away =
-        picture(known, asked).map(|hash| Edit::Kind(id, KindEdit::RemovePicture(hash.clone())));
-    Ok(Deed::edits(away.into_iter().collect(), asked.back(&format!("/finds/{}", id.0))))
+impl Print {
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let kind = kind_of(at)?;
+        let pictures = &at.collection().kinds[&kind].pictures;
+        let hash = pictures.iter().find(|known| *known == at.asked.request.field("picture"));
+        Ok(Self { kind, hash: hash.cloned() })
+    }
+
+    fn done(&self, at: &At<'_>, edits: Vec<Edit>) -> Deed {
+        Deed::edits(edits, at.asked.back(&format!("/finds/{}", self.kind.0)))
+    }
+}
+
+/// Whatever lies before a picture is laid behind all others.
+pub(super) struct PictureFirst(Print);
+
+impl Form for PictureFirst {
+    const PATH: &'static str = "/do/picture-first";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        Print::read(at).map(Self)
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Print { kind: id, hash } = &self.0;
+        let known = &at.collection().kinds[id].pictures;
+        let before =
+            known.iter().take_while(|other| hash.as_ref().is_some_and(|f| f != *other));
+        let edits = before.flat_map(|other| {
+            [
+                Edit::Kind(*id, KindEdit::RemovePicture(other.clone())),
+                Edit::Kind(*id, KindEdit::AddPicture(other.clone())),
+            ]
+        });
+        Ok(self.0.done(at, edits.collect()))
+    }
+}
+
+/// A picture is taken away.
+pub(super) struct PictureAway(Print);
+
+impl Form for PictureAway {
+    const PATH: &'static str = "/do/picture-away";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        Print::read(at).map(Self)
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Print { kind, hash } = &self.0;
+        let away =
+            hash.iter().map(|hash| Edit::Kind(*kind, KindEdit::RemovePicture(hash.clone())));
+        Ok(self.0.done(at, away.collect()))
+    }
 }
 
 /// This kind turns out to be another one.
-pub(super) fn merge(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (id, _) = kind(desk, asked)?;
-    let kept = KindId(asked.request.field("with").parse().unwrap_or(0));
-    if kept == id || !desk.history.now.kinds.contains_key(&kept) {
-        return Err(gone(asked));
+pub(super) struct Merge {
+    gone: KindId,
+    kept: KindId,
+}
+
+impl Merge {
+    pub(super) fn fields(gone: KindId, kept: KindId) -> Markup {
+        hidden(&[("kind", &gone.0), ("with", &kept.0)])
     }
-    Ok(Deed::edits(vec![Edit::Kind(kept, KindEdit::Merge(id))], format!("/finds/{}", kept.0)))
+}
+
+impl Form for Merge {
+    const PATH: &'static str = "/do/merge-kinds";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let (id, kept) = (kind_of(at)?, KindId(at.asked.id("with")));
+        if kept == id || !at.collection().kinds.contains_key(&kept) {
+            return Err(gone(at.asked));
+        }
+        Ok(Self { gone: id, kept })
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        vec![name_of(self.gone), name_of(self.kept)]
+    }
+
+    fn act(self, _: &At<'_>) -> Result<Deed, Refused> {
+        let Self { gone, kept } = self;
+        Ok(Deed::edits(
+            vec![Edit::Kind(kept, KindEdit::Merge(gone))],
+            format!("/finds/{}", kept.0),
+        ))
+    }
 }
 
 /// This kind turns out to be two: the second begins with what is known of the first, but for
 /// its names and for what was seen on one plant alone.
-pub(super) fn split(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (old, known) = kind(desk, asked)?;
-    let collection = &desk.history.now;
-    let name = typed(asked, "name", LONGEST_NAME)?;
-    if !name.is_empty() {
-        free(collection, asked, &name, None)?;
+pub(super) struct Split {
+    old: KindId,
+    name: String,
+    /// Pictures that go over to the second.
+    moved: BTreeSet<String>,
+}
+
+impl Form for Split {
+    const PATH: &'static str = "/do/split-kind";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let (old, name) = (kind_of(at)?, at.asked.typed("name", LONGEST_NAME)?);
+        let moved = at.asked.request.fields("picture").map(str::to_owned).collect();
+        Ok(Self { old, name, moved })
     }
-    if collection.kinds.len() >= MOST_KINDS {
-        return Err(add::too_many(asked.tongue));
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        vec![name_of(self.old)]
     }
-    let new = collection.next_kind();
-    let mut edits = vec![Edit::Kind(new, KindEdit::Add(name))];
-    for field in [KindField::Caution, KindField::HowOften, KindField::Where, KindField::When] {
-        let text = known.field(field);
-        if !text.is_empty() {
-            edits.push(Edit::Kind(new, KindEdit::Describe(field, text.to_owned())));
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Self { old, name, moved } = self;
+        let collection = at.collection();
+        let known = &collection.kinds[&old];
+        if !name.is_empty() {
+            free(collection, at.asked, &name, None)?;
         }
+        if collection.kinds.len() >= MOST_KINDS {
+            return Err(too_many(at.asked.tongue));
+        }
+        let new = collection.next_kind();
+        let mut edits = vec![Edit::Kind(new, KindEdit::Add(name))];
+        let copied =
+            [KindField::Caution, KindField::HowOften, KindField::Where, KindField::When];
+        for field in copied {
+            let text = known.field(field);
+            if !text.is_empty() {
+                edits.push(Edit::Kind(new, KindEdit::Describe(field, text.to_owned())));
+            }
+        }
+        edits.extend(copied_cells(collection, old, new));
+        edits.extend(copied_places(collection, old, new));
+        for picture in known.pictures.iter().filter(|hash| moved.contains(*hash)) {
+            edits.push(Edit::Kind(old, KindEdit::RemovePicture(picture.clone())));
+            edits.push(Edit::Kind(new, KindEdit::AddPicture(picture.clone())));
+        }
+        Ok(Deed::edits(edits, format!("/finds/{}", new.0)))
     }
-    edits.extend(copied_cells(collection, old, new));
-    edits.extend(copied_places(collection, old, new));
-    let moved: BTreeSet<&str> = asked.request.fields("picture").collect();
-    for picture in known.pictures.iter().filter(|hash| moved.contains(hash.as_str())) {
-        edits.push(Edit::Kind(old, KindEdit::RemovePicture(picture.clone())));
-        edits.push(Edit::Kind(new, KindEdit::AddPicture(picture.clone())));
-    }
-    Ok(Deed::edits(edits, format!("/finds/{}", new.0)))
 }
 
 fn copied_cells(collection: &Collection, old: KindId, new: KindId) -> Vec<Edit> {
@@ -195,7 +319,21 @@ fn copied_places(collection: &Collection, old: KindId, new: KindId) -> Vec<Edit>
     edits
 }
 
-pub(super) fn take_out(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (id, _) = kind(desk, asked)?;
-    Ok(Deed::edits(vec![Edit::Kind(id, KindEdit::Remove)], "/finds"))
+/// This kind is taken out.
+pub(super) struct TakeOut(KindId);
+
+impl Form for TakeOut {
+    const PATH: &'static str = "/do/remove-kind";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        kind_of(at).map(Self)
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        vec![name_of(self.0)]
+    }
+
+    fn act(self, _: &At<'_>) -> Result<Deed, Refused> {
+        Ok(Deed::edits(vec![Edit::Kind(self.0, KindEdit::Remove)], "/finds"))
+    }
 }

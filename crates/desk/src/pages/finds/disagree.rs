@@ -1,23 +1,25 @@
-//! Where people say different things of one kind: each side by side, and a person decides.
+//! Where people say different things of one kind: each side by side, and a person decides; and two
+//! finds with one name, `Ivy` and `ivy (2)`: are they the same?
 //!
-//! What two groups' tables say, what their sorting says of the table, and where two groups
-//! asked the same words and sorted a kind differently: there only they can tell what they
-//! meant.
+//! What two groups' tables say, what their sorting says of the table, and where two groups asked the
+//! same words and sorted a kind differently: there only they can tell what they meant. A table that
+//! names a kind in two rows gives two finds, so that neither row writes over the other.
 
 use std::collections::BTreeSet;
 
 use maud::{Markup, html};
-use spinney_model::{CharacterId, Edit, KindId, Side};
-
-use super::LONGEST_TEXT;
-use super::deeds::{self, typed};
-use crate::Desk;
-use crate::pages::{saying, stood};
-use crate::routes::{Asked, Deed, Refused};
 use spinney_collection::keys::letters;
-use spinney_collection::laid::{self, Laid};
+use spinney_collection::laid::{self, Laid, folded};
 use spinney_collection::{Collection, Saying, Unlike, unlike};
+use spinney_model::{CharacterId, Edit, KindId, Side};
 use spinney_voice::Tongue;
+
+use super::deeds::{Merge, gone};
+use super::fields::LONGEST_TEXT;
+use crate::asked::Deed;
+use crate::forms::{At, Fact, Form, hidden};
+use crate::pages::cell;
+use crate::reply::Refused;
 
 /// So many are shown; the others are counted.
 const SHOWN: usize = 12;
@@ -34,11 +36,9 @@ pub(super) fn list(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> M
                 p.quiet { (t.say("finds-disagree-why")) }
                 @for (kind, at) in all.iter().take(SHOWN) {
                     @let id = format!("decide-{}-{}", kind.0, at.0);
-                    form.decision id=(id) method="post" action="/do/decide" {
+                    form.decision id=(id) method="post" action=(Decide::PATH) {
                         h3 dir="auto" { (collection.name(*kind)) ": " (collection.character_name(*at)) }
-                        input type="hidden" name="kind" value=(kind.0);
-                        input type="hidden" name="character" value=(at.0);
-                        (stood::field(stood::STOOD, &stood::cell(&said, (*kind, *at))))
+                        (Decide::fields((*kind, *at)))
                         ul {
                             @for (place, (source, saying)) in said.sources(*kind, *at).into_iter().enumerate() {
                                 li {
@@ -65,7 +65,7 @@ pub(super) fn list(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> M
 
 /// What somebody says, and whether only their heaps say it.
 fn says(t: Tongue, source: &str, saying: &Saying, by_heaps: bool) -> Markup {
-    let text = saying::words(t, saying);
+    let text = cell::words(t, saying);
     html! {
         span dir="auto" { (t.with("finds-says", &[("source", &source), ("text", &text)])) }
         @if by_heaps { " " span.quiet { (t.say("table-by-heaps")) } }
@@ -106,28 +106,85 @@ fn groups(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> Markup {
 
 /// What a person decided goes into the table itself; what the groups said stays with them. It
 /// holds for what the page showed of the cell.
-pub(super) fn decide(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let kind = KindId(asked.request.field("kind").parse().unwrap_or(0));
-    let character = CharacterId(asked.request.field("character").parse().unwrap_or(0));
-    let collection = &desk.history.now;
-    if !collection.kinds.contains_key(&kind) || !collection.characters.contains_key(&character)
-    {
-        return Err(deeds::gone(asked));
+pub(super) struct Decide {
+    cell: (KindId, CharacterId),
+    text: String,
+}
+
+impl Decide {
+    fn fields((kind, character): (KindId, CharacterId)) -> Markup {
+        hidden(&[("kind", &kind.0), ("character", &character.0)])
     }
-    let other = typed(asked, "other", LONGEST_TEXT)?;
-    let text = if other.is_empty() { typed(asked, "text", LONGEST_TEXT)? } else { other };
-    if text.is_empty() {
-        return Err(Refused {
-            sentence: t.say("finds-nothing-decided"),
-            remedy: t.say("finds-nothing-decided-remedy"),
-        });
+}
+
+impl Form for Decide {
+    const PATH: &'static str = "/do/decide";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let asked = at.asked;
+        let (kind, character) = (KindId(asked.id("kind")), CharacterId(asked.id("character")));
+        let collection = at.collection();
+        let there = collection.kinds.contains_key(&kind)
+            && collection.characters.contains_key(&character);
+        if !there {
+            return Err(gone(asked));
+        }
+        let other = asked.typed("other", LONGEST_TEXT)?;
+        let text = if other.is_empty() { asked.typed("text", LONGEST_TEXT)? } else { other };
+        if text.is_empty() {
+            return Err(asked.refused("finds-nothing-decided", "finds-nothing-decided-remedy"));
+        }
+        Ok(Self { cell: (kind, character), text })
     }
-    let laid = desk.worked.laid(&desk.history.now);
-    let said = laid::said(&desk.history.now, laid.as_deref());
-    if !stood::cell_still(asked, &said, (kind, character)) {
-        return Err(stood::cell_moved(asked, &desk.history.now, &said, (kind, character)));
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        vec![cell::fact(self.cell)]
     }
-    let edits = vec![Edit::Cell { kind, character, source: String::new(), text }];
-    Ok(Deed::edits(edits, asked.back("/finds")))
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Self { cell: (kind, character), text } = self;
+        let edit = Edit::Cell { kind, character, source: String::new(), text };
+        Ok(Deed::edits(vec![edit], at.asked.back("/finds")))
+    }
+}
+
+/// A question for every find whose name only adds a number to another's.
+pub(super) fn one_name(t: Tongue, collection: &Collection) -> Markup {
+    let pairs = pairs(collection);
+    html! {
+        @for (first, second) in &pairs {
+            @let names = as_typed(collection.name(*first), collection.name(*second));
+            form.finding.look.one-name id={"one-name-" (second.0)} method="post" action=(Merge::PATH) {
+                p dir="auto" { (t.with("finds-one-name", &[("first", &names[0]), ("second", &names[1])])) }
+                (Merge::fields(*second, *first))
+                p.buttons {
+                    button id={"same-" (second.0)} { (t.say("finds-one-name-same")) }
+                    a.button id={"two-" (second.0)} href={"/finds/" (second.0) "#name"} { (t.say("finds-one-name-two")) }
+                }
+                p.quiet { (t.say("finds-merge-why")) }
+            }
+        }
+    }
+}
+
+/// Both names as they were typed, without the number that only keeps them apart, where that
+/// leaves two.
+fn as_typed(first: String, second: String) -> [String; 2] {
+    match second.rsplit_once(" (") {
+        Some((bare, _)) if bare != first => [first, bare.to_owned()],
+        _ => [first, second],
+    }
+}
+
+/// The first find of a name, and each that has it with a number.
+fn pairs(collection: &Collection) -> Vec<(KindId, KindId)> {
+    let named: Vec<(KindId, String)> =
+        collection.kinds.keys().map(|id| (*id, folded(&collection.name(*id)))).collect();
+    let first = |of: &str| named.iter().find(|(_, name)| name == of).map(|(id, _)| *id);
+    let pair = |(id, name): &(KindId, String)| {
+        let (bare, number) = name.strip_suffix(')')?.rsplit_once(" (")?;
+        number.parse::<u32>().ok()?;
+        Some((first(bare)?, *id))
+    };
+    named.iter().filter_map(pair).collect()
 }

@@ -1,49 +1,18 @@
 //! A kind's own page: its pictures, everything that is known of it, and what can become of it.
 
 use maud::{Markup, html};
+use spinney_collection::{Kind, Sayings, laid};
 use spinney_model::{KindField, KindId};
-
-use super::{LONGEST_NAME, LONGEST_TEXT, MOST_PICTURES};
-use crate::Desk;
-use crate::drawing::of_kind;
-use crate::pages::frame::{self, Parts, Screen};
-use crate::pages::{Shown, saying};
-use crate::routes::Asked;
-use spinney_collection::laid;
-use spinney_collection::{Kind, Sayings};
 use spinney_voice::Tongue;
 
-/// What can be written down about a kind: the field, its name in the form, its label, what
-/// helps to fill it in, and whether a sentence or two belong there.
-pub(super) const FIELDS: [(KindField, &str, &str, &str, bool); 10] = [
-    (KindField::Name, "name", "finds-name", "finds-name-help", false),
-    (KindField::HowSure, "how-sure", "finds-how-sure", "finds-how-sure-help", false),
-    (
-        KindField::ScientificName,
-        "scientific",
-        "finds-scientific",
-        "finds-scientific-help",
-        false,
-    ),
-    (
-        KindField::OtherNames,
-        "other-names",
-        "finds-other-names",
-        "finds-other-names-help",
-        false,
-    ),
-    (KindField::Caution, "caution", "finds-caution", "finds-caution-help", true),
-    (KindField::ConfirmBy, "confirm", "finds-confirm", "finds-confirm-help", true),
-    (KindField::HowOften, "how-often", "finds-how-often", "finds-how-often-help", false),
-    (KindField::Where, "where", "finds-where", "finds-where-help", false),
-    (KindField::When, "when", "finds-when", "finds-when-help", false),
-    (KindField::WhichPlant, "which", "finds-which", "finds-which-help", false),
-];
-
-/// The label of a field.
-pub(super) fn label(field: KindField) -> &'static str {
-    FIELDS.iter().find(|(known, ..)| *known == field).map_or("", |(_, _, label, ..)| label)
-}
+use super::deeds::{AddPictures, Describe, Merge, PictureAway, PictureFirst, Split, TakeOut};
+use super::fields::{KIND_FIELDS, LONGEST_NAME, LONGEST_TEXT, MOST_PICTURES};
+use crate::asked::{Asked, Shown};
+use crate::desk::Desk;
+use crate::forms::{Form, hidden};
+use crate::pages::cell;
+use crate::pages::finds::face::of_kind;
+use crate::pages::frame::{self, Parts, Screen};
 
 /// What the parts of this page look at.
 struct View<'a> {
@@ -58,10 +27,10 @@ struct View<'a> {
     name: String,
 }
 
-pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let id = KindId(asked.number(0));
-    let laid = desk.worked.laid(&desk.history.now);
+    let laid = desk.laid();
     let Some(kind) = desk.history.now.kinds.get(&id) else { return Shown::Nothing };
     let said = laid::said(&desk.history.now, laid.as_deref());
     let drawing = laid.as_ref().and_then(|laid| of_kind(laid, id));
@@ -83,11 +52,8 @@ pub(super) fn show(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
 }
 
 /// The hidden fields that every form of this page has.
-fn hidden(view: &View<'_>) -> Markup {
-    html! {
-        input type="hidden" name="kind" value=(view.id.0);
-        input type="hidden" name="back" value={"/finds/" (view.id.0)};
-    }
+fn of_kind_fields(view: &View<'_>) -> Markup {
+    hidden(&[("kind", &view.id.0), ("back", &format!("/finds/{}", view.id.0))])
 }
 
 fn pictures(view: &View<'_>) -> Markup {
@@ -106,8 +72,8 @@ fn pictures(view: &View<'_>) -> Markup {
                     li {
                         img src={"/picture/" (hash)} alt=(words) loading="lazy";
                         div.back-and-forth {
-                            @if at > 0 { (picture_button(view, hash, at, "first", &t.say("finds-picture-first"))) }
-                            (picture_button(view, hash, at, "away", &t.say("finds-picture-away")))
+                            @if at > 0 { (picture_button(view, hash, at, true)) }
+                            (picture_button(view, hash, at, false))
                         }
                         a href={"/forget/picture/" (view.id.0) "/" (hash)} { (t.say("finds-picture-forget")) }
                     }
@@ -115,8 +81,8 @@ fn pictures(view: &View<'_>) -> Markup {
             }
         }
         @if pictures.len() < MOST_PICTURES {
-            form.add #add method="post" action="/do/add-pictures" enctype="multipart/form-data" {
-                (hidden(view))
+            form.add #add method="post" action=(AddPictures::PATH) enctype="multipart/form-data" {
+                (of_kind_fields(view))
                 div.drop {
                     label for="pictures" { (t.say("finds-more-pictures")) }
                     input #pictures type="file" name="pictures" accept="image/jpeg,image/png" multiple
@@ -129,12 +95,16 @@ fn pictures(view: &View<'_>) -> Markup {
     }
 }
 
-fn picture_button(view: &View<'_>, hash: &str, at: usize, what: &str, words: &str) -> Markup {
+fn picture_button(view: &View<'_>, hash: &str, at: usize, first: bool) -> Markup {
+    let (action, what, words) = match first {
+        true => (PictureFirst::PATH, "first", "finds-picture-first"),
+        false => (PictureAway::PATH, "away", "finds-picture-away"),
+    };
     html! {
-        form method="post" action={"/do/picture-" (what)} {
-            (hidden(view))
+        form method="post" action=(action) {
+            (of_kind_fields(view))
             input type="hidden" name="picture" value=(hash);
-            button.quiet id={"picture-" (what) "-" (at)} { (words) }
+            button.quiet id={"picture-" (what) "-" (at)} { (view.t.say(words)) }
         }
     }
 }
@@ -143,14 +113,13 @@ fn picture_button(view: &View<'_>, hash: &str, at: usize, what: &str, words: &st
 fn form(view: &View<'_>) -> Markup {
     let t = view.t;
     html! {
-        form.about method="post" action="/do/describe-kind" {
-            (hidden(view))
-            @for (field, name, label, help, long) in FIELDS {
+        form.about method="post" action=(Describe::PATH) {
+            (of_kind_fields(view))
+            @for (field, name, label, help, long) in KIND_FIELDS {
                 @let text = view.kind.field(field);
                 @let longest = if field == KindField::Name { LONGEST_NAME } else { LONGEST_TEXT };
                 div.field {
                     label for={"about-" (name)} { (t.say(label)) }
-                    input type="hidden" name={"o-" (name)} value=(text);
                     @if long {
                         textarea id={"about-" (name)} name=(name) rows="2" dir="auto"
                             maxlength=(longest) aria-describedby={"help-" (name)} { (text) }
@@ -194,7 +163,7 @@ fn table_says(view: &View<'_>) -> Markup {
                     dt dir="auto" { (collection.character_name(character)) }
                     @for (source, saying) in said {
                         dd dir="auto" {
-                            (saying::words(t, saying))
+                            (cell::words(t, saying))
                             @if !source.is_empty() { span.quiet { " (" (source) ")" } }
                         }
                     }
@@ -213,8 +182,8 @@ fn merge(view: &View<'_>) -> Markup {
         @if !others.is_empty() {
             details #merge {
                 summary #merge-open { (t.say("finds-merge")) }
-                form method="post" action="/do/merge-kinds" {
-                    (hidden(view))
+                form method="post" action=(Merge::PATH) {
+                    (of_kind_fields(view))
                     label for="merge-with" { (t.with("finds-merge-with", &[("kind", &view.name)])) }
                     select #merge-with name="with" {
                         @for other in others {
@@ -234,8 +203,8 @@ fn split(view: &View<'_>) -> Markup {
     html! {
         details #split {
             summary #split-open { (t.say("finds-split")) }
-            form method="post" action="/do/split-kind" {
-                (hidden(view))
+            form method="post" action=(Split::PATH) {
+                (of_kind_fields(view))
                 label for="split-name" { (t.say("finds-split-name")) }
                 input #split-name name="name" maxlength=(LONGEST_NAME) dir="auto";
                 @if !view.kind.pictures.is_empty() {
@@ -263,8 +232,8 @@ fn away(view: &View<'_>) -> Markup {
     html! {
         details #away {
             summary #away-open { (t.say("finds-away")) }
-            form method="post" action="/do/remove-kind" {
-                (hidden(view))
+            form method="post" action=(TakeOut::PATH) {
+                (of_kind_fields(view))
                 p { (t.say("finds-away-why")) }
                 button #away-do { (t.with("finds-away-do", &[("kind", &view.name)])) }
             }

@@ -7,8 +7,10 @@ use maud::{Markup, html};
 use spinney_exchange::table::{self, TypedSheets};
 use spinney_model::{AboutField, CharacterField, CharacterId, Finding, KindField, KindId};
 
-use crate::pages::table::label as character_label;
-use crate::routes::{Asked, Refused};
+use super::fields;
+use crate::asked::Asked;
+use crate::pages::table::fields::label as character_label;
+use crate::reply::Refused;
 use spinney_collection::Collection;
 use spinney_collection::intake::{self, Field, Left, OddUnit, Taken};
 use spinney_voice::Tongue;
@@ -203,11 +205,11 @@ fn left(asked: &Asked<'_>, collection: &Collection) -> Markup {
 
 fn one(t: Tongue, collection: &Collection, of: Field, ours: &str, theirs: &str) -> String {
     let (what, field) = match of {
-        Field::Kind(id, field) => (collection.name(id), super::kind::label(field)),
+        Field::Kind(id, field) => (collection.name(id), fields::of_kind(field)),
         Field::Character(id, field) => {
             (collection.character_name(id).to_owned(), character_label(field))
         }
-        Field::About(field) => (t.say("finds-left-about"), super::scene::label(field)),
+        Field::About(field) => (t.say("finds-left-about"), fields::of_scene(field)),
     };
     let field = t.say(field);
     t.with(

@@ -5,15 +5,16 @@
 //! before a key asks something, no heaps once everything is sorted.
 
 use maud::{Markup, html};
-use spinney_model::KeyId;
-
-use crate::Desk;
-use crate::pages::heaps::{stranded, together};
-use crate::pages::{frame, share_out};
-use crate::routes::Asked;
 use spinney_collection::laid::Laid;
 use spinney_collection::layer::Layer;
+use spinney_model::KeyId;
 use spinney_voice::Tongue;
+
+use crate::asked::Asked;
+use crate::desk::Desk;
+use crate::pages::frame;
+use crate::pages::heaps::beside::{stranded, together};
+use crate::pages::share_out::deeds::SIZES;
 
 /// A way on: where it leads, and what it is called.
 type Way = (String, &'static str);
@@ -68,7 +69,7 @@ pub(super) fn next(t: Tongue, desk: &Desk, asked: &Asked<'_>, laid: Option<&Laid
         others.push((to("/print", id), "finds-next-print"));
     }
     others.extend(newcomer.map(|path| (path, "finds-newcomer")));
-    if desk.history.now.kinds.len() >= *share_out::SIZES.start() {
+    if desk.history.now.kinds.len() >= *SIZES.start() {
         others.push(("/share-out".to_owned(), "finds-share-out"));
     }
     if matches!(stage, Stage::NoKey | Stage::Sorting(..)) {

@@ -2,28 +2,14 @@
 //! what the adults see to before they go.
 
 use maud::{Markup, html};
-use spinney_model::{AboutField, Edit};
-
-use super::LONGEST_TEXT;
-use super::deeds::{too_long, typed};
-use crate::Desk;
-use crate::routes::{Asked, Deed, Refused};
 use spinney_collection::Collection;
+use spinney_model::{AboutField, Edit};
 use spinney_voice::Tongue;
 
-/// What can be said of the scene: the field, its name in the form, its label and an example.
-const FIELDS: [(AboutField, &str, &str, &str); 5] = [
-    (AboutField::Title, "title", "finds-title", "finds-title-example"),
-    (AboutField::Place, "place", "finds-place", "finds-place-example"),
-    (AboutField::Season, "season", "finds-season", "finds-season-example"),
-    (AboutField::Part, "part", "finds-part", "finds-part-example"),
-    (AboutField::Caution, "caution", "finds-scene-caution", "finds-scene-caution-example"),
-];
-
-/// The label of a field.
-pub(super) fn label(field: AboutField) -> &'static str {
-    FIELDS.iter().find(|(known, ..)| *known == field).map_or("", |(_, _, label, _)| label)
-}
+use super::fields::{LONGEST_TEXT, SCENE_FIELDS};
+use crate::asked::Deed;
+use crate::forms::{At, Fact, Form, hidden};
+use crate::reply::Refused;
 
 /// What the adults see to before they go may be so long, in letters.
 const LONGEST_LIST: usize = 4000;
@@ -43,16 +29,15 @@ pub(super) fn head(t: Tongue, collection: &Collection) -> Markup {
             @if !caution.is_empty() { p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) } }
             details #scene {
                 summary #scene-open { (t.say("finds-scene")) }
-                form method="post" action="/do/describe-scene" {
-                    @for (field, name, label, example) in FIELDS {
+                form method="post" action=(Describe::PATH) {
+                    (hidden(&[]))
+                    @for (field, name, label, example) in SCENE_FIELDS {
                         label for={"scene-" (name)} { (t.say(label)) }
-                        input type="hidden" name={"o-" (name)} value=(collection.about_field(field));
                         input id={"scene-" (name)} name=(name) maxlength=(LONGEST_TEXT) dir="auto"
                             placeholder=(t.say(example)) value=(collection.about_field(field));
                     }
                     @let before = collection.about_field(AboutField::BeforeYouGo);
                     label for="scene-before" { (t.say("finds-before")) }
-                    input type="hidden" name="o-before" value=(before);
                     textarea id="scene-before" name="before" rows="5" maxlength=(LONGEST_LIST) dir="auto"
                         placeholder=(t.say("finds-before-example")) { "\n" (before) }
                     button #scene-keep { (t.say("finds-keep")) }
@@ -62,25 +47,45 @@ pub(super) fn head(t: Tongue, collection: &Collection) -> Markup {
     }
 }
 
-/// Writes down what changed.
-pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let mut edits = Vec::new();
-    for (field, name, ..) in FIELDS {
-        let text = typed(asked, name, LONGEST_TEXT)?;
-        if text != desk.history.now.about_field(field) && asked.touched(name, &text) {
-            edits.push(Edit::Scene(field, text));
+/// Something about the visit is written down.
+pub(super) struct Describe(Vec<(AboutField, String)>);
+
+impl Describe {
+    fn text((field, text): &(AboutField, String)) -> Fact<'static> {
+        let field = *field;
+        Fact::typed(move |of: &Collection| of.about_field(field).to_owned(), text)
+    }
+}
+
+impl Form for Describe {
+    const PATH: &'static str = "/do/describe-scene";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let request = at.asked.request;
+        let sent = |name: &str| request.fields(name).next().is_some();
+        let fields = SCENE_FIELDS.into_iter().filter(|(_, name, ..)| sent(name));
+        let texts =
+            fields.map(|(field, name, ..)| Ok((field, at.asked.typed(name, LONGEST_TEXT)?)));
+        let mut texts = texts.collect::<Result<Vec<_>, _>>()?;
+        if sent("before") {
+            let before = lines(request.field("before"));
+            if before.chars().count() > LONGEST_LIST {
+                return Err(at.asked.too_long(&before, LONGEST_LIST));
+            }
+            texts.push((AboutField::BeforeYouGo, before));
         }
+        Ok(Self(texts))
     }
-    let before = lines(asked.request.field("before"));
-    if before.chars().count() > LONGEST_LIST {
-        return Err(too_long(asked, &before, LONGEST_LIST));
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.0.iter().map(Self::text).collect()
     }
-    if before != desk.history.now.about_field(AboutField::BeforeYouGo)
-        && asked.touched("before", &before)
-    {
-        edits.push(Edit::Scene(AboutField::BeforeYouGo, before));
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let changed = self.0.into_iter().filter(|text| at.changes(&Self::text(text)));
+        let edits = changed.map(|(field, text)| Edit::Scene(field, text));
+        Ok(Deed::edits(edits.collect(), at.asked.back("/finds")))
     }
-    Ok(Deed::edits(edits, asked.back("/finds")))
 }
 
 /// The lines that say something.

@@ -1,17 +1,20 @@
-//! What could be asked of a heap: a person's own question, or one of the table's, with what
-//! each costs, the cheapest first.
+//! What could be asked of a heap: a person's own question, or one of the table's, with what each
+//! costs, the cheapest first; and what a typed question may mean in the table, asked back, since
+//! "spiky" may not mean "spiny".
 
 use maud::{Markup, html};
-use spinney_model::{Ask, AskOf, Fork, KeyId, Share};
-use spinney_voice::wording;
-
-use super::Top;
-use crate::Desk;
-use crate::amounts::one_decimal;
-use crate::asking::fields;
 use spinney_collection::keys::{self, Made};
 use spinney_collection::laid::Laid;
-use spinney_voice::Tongue;
+use spinney_exchange::link;
+use spinney_model::{Ask, AskOf, Fork, KeyId, Share};
+use spinney_voice::{Tongue, wording};
+
+use super::deeds::AskHere;
+use super::place::Top;
+use crate::amounts::one_decimal;
+use crate::asking::fields;
+use crate::desk::Desk;
+use crate::forms::Form;
 
 /// So many questions are offered at once; the rest is folded away.
 const OFFERED: usize = 5;
@@ -28,7 +31,7 @@ pub(super) struct Offer {
 }
 
 /// What could be asked at a fork that asks nothing yet, the cheapest first.
-pub(super) fn could_ask(desk: &mut Desk, laid: &Laid, key: KeyId, at: &Fork) -> Vec<Offer> {
+pub(super) fn could_ask(desk: &Desk, laid: &Laid, key: KeyId, at: &Fork) -> Vec<Offer> {
     let collection = &desk.history.now;
     if collection.keys.get(&key).is_none_or(|drawn| drawn.questions.contains_key(at)) {
         return Vec::new();
@@ -74,8 +77,8 @@ pub(super) fn form(top: &Top<'_>, laid: &Laid, offers: &[Offer]) -> Markup {
     html! {
         section.ask {
             h2 { (t.say("heaps-difference")) }
-            form method="post" action="/do/ask" {
-                (top.where_fields())
+            form method="post" action=(AskHere::PATH) {
+                (top.place_fields())
                 label for="words" { (t.say("heaps-own-question")) }
                 input #words name="words" maxlength="300" required placeholder=(t.say(example));
                 button.main #ask { (t.say("heaps-ask")) }
@@ -110,8 +113,8 @@ fn offered(top: &Top<'_>, offer: &Offer) -> Markup {
     };
     html! {
         li {
-            form method="post" action="/do/ask" {
-                (top.where_fields())
+            form method="post" action=(AskHere::PATH) {
+                (top.place_fields())
                 (fields(&offer.ask))
                 input type="hidden" name="words" value=(offer.words);
                 button.offer {
@@ -130,4 +133,40 @@ fn offered(top: &Top<'_>, offer: &Offer) -> Markup {
 /// How many say only yes, and how many only no.
 pub(crate) fn split(t: Tongue, yes: usize, no: usize) -> String {
     format!("{}, {}", t.count("heaps-say-yes", yes), t.count("heaps-say-no", no))
+}
+
+/// The readings of a question that nobody has linked, as buttons.
+pub(super) fn proposals(top: &Top<'_>, laid: &Laid) -> Markup {
+    let t = top.t;
+    let Some(question) = top.drawn.questions.get(&top.at) else { return html! {} };
+    if question.ask.is_some() {
+        return html! {};
+    }
+    let readings = readings(laid, &question.words);
+    html! {
+        @if !readings.is_empty() {
+            section.read-as {
+                h2 { (t.say("heaps-does-it-mean")) }
+                p.quiet { (t.say("heaps-does-it-mean-more")) }
+                @for (at, (ask, words)) in readings.iter().enumerate() {
+                    form method="post" action=(AskHere::PATH) {
+                        (top.place_fields())
+                        (fields(ask))
+                        input type="hidden" name="words" value=(question.words);
+                        button id={"reads-" (at)} { span dir="auto" { (words) } }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// What a question may mean, the likeliest first, each in the table's own words.
+pub(crate) fn readings(laid: &Laid, words: &str) -> Vec<(AskOf, String)> {
+    let proposals = link::proposals(words, &laid.matrix);
+    let readings = proposals.iter().filter_map(|proposal| {
+        let words = wording::question(&laid.matrix, &proposal.ask);
+        Some((laid.ask_of(&proposal.ask)?, words))
+    });
+    readings.collect()
 }

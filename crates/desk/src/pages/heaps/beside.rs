@@ -3,20 +3,20 @@
 
 use maud::{Markup, html};
 use spinney_check::WeakSettings;
+use spinney_collection::Agreed;
+use spinney_collection::keys::{Made, letters};
+use spinney_collection::laid::Laid;
+use spinney_collection::layer::Layer;
 use spinney_exchange::table;
 use spinney_model::{Fork, KindId, Look, Scale};
 
-use super::{Top, deeds};
-use crate::Desk;
+use super::deeds::{Answer, Finish};
+use super::place::Top;
+use crate::asked::{Asked, Shown};
+use crate::desk::Desk;
+use crate::forms::Form;
 use crate::pages::frame::{self, Parts, Screen};
-use crate::pages::key::Together;
-use crate::pages::{Shown, stood};
-use crate::routes::Asked;
-use spinney_collection::Agreed;
-use spinney_collection::keys::Made;
-use spinney_collection::keys::letters;
-use spinney_collection::laid::Laid;
-use spinney_collection::layer::Layer;
+use crate::pages::key::keyed::Together;
 
 /// Looking for the smallest sets of characters is not what is wanted here.
 const FEW_STEPS: u64 = 1_000;
@@ -58,10 +58,8 @@ pub(super) fn margin(top: &Top<'_>, made: Option<&Made>) -> Markup {
             }
         }
         h2 { (t.say("beside-finish")) }
-        form method="post" action="/do/finish" {
-            (top.where_fields())
-            (deeds::finish_field(top.drawn))
-            input type="hidden" name="back" value={"/key?key=" (top.key.0)};
+        form method="post" action=(Finish::PATH) {
+            (Finish::fields(top.key, top.drawn, &format!("/key?key={}", top.key.0)))
             button.main #finish {
                 (t.say(if top.drawn.finished() { "beside-unfinish" } else { "beside-finish-button" }))
             }
@@ -104,10 +102,10 @@ fn looks(layer: &Layer, laid: &Laid) -> Vec<Look> {
 }
 
 /// The answers that are still needed, one question a page.
-pub(super) fn answers(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+pub(super) fn answers(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let Some(key) = frame::key_asked(desk, asked) else { return Shown::Nothing };
-    let Some(laid) = desk.worked.laid(&desk.history.now) else { return Shown::Nothing };
+    let Some(laid) = desk.laid() else { return Shown::Nothing };
     let drawn = &desk.history.now.keys[&key];
     let Some(layer) = Layer::of(&desk.history.now, &laid, drawn) else { return Shown::Nothing };
     let looks = looks(&layer, &laid);
@@ -129,14 +127,9 @@ pub(super) fn answers(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
                     (t.with("answers-look", &[("kind", &desk.history.now.name_in(key, kind)), ("character", &character.name)]))
                 }
                 p.quiet dir="auto" { (t.with("answers-why", &[("kinds", &others.join(", "))])) }
-                form method="post" action="/do/answer" {
-                    input type="hidden" name="key" value=(key.0);
-                    input type="hidden" name="kind" value=(kind.0);
-                    @if let Some(id) = laid.characters[look.character.0] {
-                        input type="hidden" name="character" value=(id.0);
-                        (stood::field(stood::STOOD, &stood::cell(&laid.said, (kind, id))))
-                        input type="hidden" name="back" value={"/heaps/answers?key=" (key.0) "&passed=" (passed)};
-                    }
+                form method="post" action=(Answer::PATH) {
+                    @let cell = (kind, laid.characters[look.character.0]);
+                    (Answer::fields(key, cell, &format!("/heaps/answers?key={}&passed={passed}", key.0)))
                     @if let Scale::Words { states } = &character.scale {
                         @for (at, state) in states.iter().enumerate() {
                             button name="text" value=(table::as_typed(state)) id={"state-" (at)} { span dir="auto" { (state) } } " "

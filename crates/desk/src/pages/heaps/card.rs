@@ -1,13 +1,21 @@
-//! A kind as a card between two heaps, with what a hand can do with it.
+//! A kind as a card between two heaps, with what a hand can do with it; and where people do not
+//! agree what the table is to say of it, who says what, and the ways to decide.
+//!
+//! Nothing is decided here by anybody but the people: until then the table counts as blank for
+//! all keys, and a card that this group put somewhere stays there.
 
 use maud::{Markup, html};
 use spinney_check::Says;
-use spinney_model::{KindId, Side};
-
-use super::{Top, deeds, differ};
-use crate::pages::finds::face;
+use spinney_collection::Put;
+use spinney_collection::laid::folded;
 use spinney_collection::layer::Placed;
+use spinney_model::{CharacterId, KindId, Side};
 use spinney_voice::Tongue;
+
+use super::deeds::{Sort, SortAsTable, TableAsSorted};
+use super::place::Top;
+use crate::forms::Form;
+use crate::pages::finds::face::face;
 
 /// Yes as a leaf-shaped tab, no as a square one; the word stands in both.
 pub(crate) fn answer_tab(t: Tongue, yes: bool) -> Markup {
@@ -36,9 +44,8 @@ pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
             .contradicted[placed.contradicted()] {
             (front(top, kind))
             (standing(top, kind, placed))
-            form.ways method="post" action="/do/sort" {
-                (top.where_fields())
-                input type="hidden" name="kind" value=(kind.0);
+            form.ways method="post" action=(Sort::PATH) {
+                (top.card_fields(kind))
                 // Each button keeps its place; where the card lies, its own rests.
                 @for (side, value, word) in ways {
                     @if side.is_some() || placed.by_hand {
@@ -50,7 +57,7 @@ pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
                     }
                 }
             }
-            @if placed.differ { (differ::differ(top, kind, placed)) }
+            @if placed.differ { (differ(top, kind, placed)) }
             @else if placed.contradicted() { (decide(top, kind, placed)) }
         }
     }
@@ -109,17 +116,79 @@ fn decide(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
     html! {
         div.decide {
             p { strong { (t.say("severity-mend")) ": " } (t.say(says)) }
-            form method="post" action="/do/sort-as-table" {
-                (top.where_fields())
-                input type="hidden" name="kind" value=(kind.0);
+            form method="post" action=(SortAsTable::PATH) {
+                (top.card_fields(kind))
                 button id={"as-table-" (kind.0)} { (t.say("card-take-table")) }
             }
-            form method="post" action="/do/table-as-sorted" {
-                (top.where_fields())
-                input type="hidden" name="kind" value=(kind.0);
-                (deeds::weighed_field(top, kind))
+            form method="post" action=(TableAsSorted::PATH) {
+                (top.card_fields(kind))
                 button id={"as-sorted-" (kind.0)} { (t.say("card-mend-table")) }
             }
         }
     }
+}
+
+pub(super) fn differ(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
+    let t = top.t;
+    let question = top.drawn.questions.get(&top.at);
+    let Some(of) = question.and_then(|question| question.ask.as_ref()) else {
+        return html! {};
+    };
+    let at = of.character;
+    let writes = top.laid.sorted.text(top.key, &top.at, kind).is_some();
+    let cell = format!("{}-{}", kind.0, at.0);
+    html! {
+        div.decide {
+            p { strong { (t.say("severity-mend")) ": " } (t.say("card-differ")) }
+            ul.who-says { @for sentence in sentences(top, kind, at) { li dir="auto" { (sentence) } } }
+            @if placed.by_hand {
+                form method="post" action=(SortAsTable::PATH) {
+                    (top.card_fields(kind))
+                    button id={"take-back-" (kind.0)} { (t.say("card-take-back")) }
+                }
+                @if writes {
+                    form method="post" action=(TableAsSorted::PATH) {
+                        (top.card_fields(kind))
+                        button id={"as-sorted-" (kind.0)} { (t.say("card-we-are-right")) }
+                    }
+                }
+            }
+            p {
+                a id={"decide-" (kind.0)} href={"/table?kind=" (kind.0) "&character=" (at.0) "#c-" (cell)} {
+                    (t.say("card-decide"))
+                }
+            }
+        }
+    }
+}
+
+/// Who says what: this group's own hand first, then other groups' hands, then what was typed.
+fn sentences(top: &Top<'_>, kind: KindId, at: CharacterId) -> Vec<String> {
+    let t = top.t;
+    let (ours, others): (Vec<_>, Vec<_>) =
+        top.laid.sorted.puts(kind, at).iter().partition(|put| put.key == top.key);
+    let put = |put: &Put| {
+        // The message has a heap for each of these words.
+        let side = match put.side {
+            Side::Yes => "yes",
+            Side::No => "no",
+            Side::Both => "both",
+        };
+        let same = folded(&put.words) == folded(top.words());
+        let (who, words) = (&put.who, &put.words);
+        match (put.key == top.key, same) {
+            (true, true) => t.with("card-we-put", &[("side", &side)]),
+            (true, false) => t.with("card-we-put-at", &[("side", &side), ("words", words)]),
+            (false, true) => t.with("card-who-put", &[("who", who), ("side", &side)]),
+            (false, false) => {
+                t.with("card-who-put-at", &[("who", who), ("side", &side), ("words", words)])
+            }
+        }
+    };
+    let typed = top.desk.history.now.cells.sources(kind, at).into_iter();
+    let typed = typed.map(|(who, text)| {
+        let who = if who.is_empty() { t.say("table-itself") } else { who.to_owned() };
+        t.with("table-says", &[("who", &who), ("text", &text)])
+    });
+    ours.into_iter().chain(others).map(put).chain(typed).collect()
 }

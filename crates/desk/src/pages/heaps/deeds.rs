@@ -1,129 +1,70 @@
-//! What a hand does to heaps: begin, ask, sort, take back, let the rest be found.
+//! What a hand does to heaps: ask, sort, take back, let the rest be found; and how a key begins.
 
 use maud::{Markup, html};
-use spinney_model::{AskOf, CharacterId, Edit, Fork, KeyEdit, KeyId, KindId, Side, WishField};
+use spinney_collection::{Drawn, laid};
+use spinney_model::{AskOf, CharacterId, Edit, KeyEdit, KeyId, KindId, Side, WishField};
+use spinney_voice::Tongue;
 
-use super::Top;
-use crate::Desk;
-use crate::asking::{of_form, way};
-use crate::pages::finds::LONGEST_NAME;
-use crate::pages::stood;
-use crate::routes::{Asked, Deed, Refused};
-use spinney_collection::Drawn;
-use spinney_collection::laid::{self, Laid};
+use super::place::{Place, gone, key, kind};
+use crate::asked::{Asked, Deed};
+use crate::asking::of_form;
+use crate::forms::{At, Fact, Form, hidden};
+use crate::pages::cell;
+use crate::pages::finds::fields::LONGEST_NAME;
+use crate::reply::Refused;
+use crate::worked::State;
 
 /// The longest question, in letters.
 pub(crate) const LONGEST_QUESTION: usize = 300;
-/// The hidden field with what was asked on the way to a place.
-const STOOD_WAY: &str = "stood-way";
 
-/// Which key and where, as the form says; refused where another window took it away.
-pub(crate) fn place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> {
-    let key = KeyId(asked.request.field("key").parse().unwrap_or(0));
-    match desk.history.now.keys.contains_key(&key) {
-        true => Ok((key, way(asked.request.field("at")))),
-        false => Err(gone(asked)),
+/// A question is asked of a heap.
+pub(super) struct AskHere {
+    place: Place,
+    words: String,
+    ask: Option<AskOf>,
+}
+
+impl Form for AskHere {
+    const PATH: &'static str = "/do/ask";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let place = Place::read(at)?;
+        Ok(Self { place, words: words(at.asked)?, ask: meant(at)? })
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.place.asks()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Self { place: Place { key, at: fork }, words, ask } = self;
+        let ask = Edit::Key(key, KeyEdit::Ask { at: fork, words, ask });
+        Ok(Deed::edits(vec![ask], at.asked.back("/heaps")))
     }
 }
 
-/// As [`place`], and refused where another window has asked something else there or on the way
-/// there meanwhile: a card sorted for one question says nothing of another.
-pub(crate) fn seen_place(desk: &Desk, asked: &Asked<'_>) -> Result<(KeyId, Fork), Refused> {
-    let (key, at) = place(desk, asked)?;
-    let t = asked.tongue;
-    let drawn = &desk.history.now.keys[&key];
-    if !stood::still(&asked.request.form, STOOD_WAY, &way_token(drawn, &at)) {
-        return Err(Refused {
-            sentence: t.say("heaps-way-moved"),
-            remedy: t.say("heaps-moved-remedy"),
-        });
-    }
-    let question = drawn.questions.get(&at);
-    let now = question.map_or("", |question| question.words.as_str());
-    let seen = asked.request.form.iter().find(|(field, _)| field == "seen");
-    match seen.is_none_or(|(_, words)| words.split_whitespace().eq(now.split_whitespace())) {
-        true => Ok((key, at)),
-        false => {
-            let now =
-                if now.is_empty() { t.say("heaps-nothing-asked") } else { now.to_owned() };
-            Err(Refused {
-                sentence: t.with("heaps-moved", &[("words", &now)]),
-                remedy: t.say("heaps-moved-remedy"),
-            })
+/// The words of a question, as a form says them.
+pub(crate) fn words(asked: &Asked<'_>) -> Result<String, Refused> {
+    match asked.cut("words", LONGEST_QUESTION) {
+        words if words.is_empty() => {
+            Err(asked.refused("heaps-no-words", "heaps-no-words-remedy"))
         }
+        words => Ok(words),
     }
-}
-
-/// The hidden fields that say what is asked at a place and on the way there.
-pub(crate) fn seen_fields(drawn: &Drawn, at: &Fork) -> Markup {
-    let words = drawn.questions.get(at).map_or("", |question| question.words.as_str());
-    html! {
-        input type="hidden" name="seen" value=(words);
-        (stood::field(STOOD_WAY, &way_token(drawn, at)))
-    }
-}
-
-/// The token of what people ask on the way to a place.
-fn way_token(drawn: &Drawn, at: &Fork) -> String {
-    stood::token((0..at.0.len()).map(|length| {
-        let question = drawn.questions.get(&Fork(at.0[..length].to_vec()));
-        question.map_or("", |question| question.words.as_str())
-    }))
-}
-
-pub(crate) fn gone(asked: &Asked<'_>) -> Refused {
-    let t = asked.tongue;
-    Refused { sentence: t.say("heaps-gone"), remedy: t.say("heaps-gone-remedy") }
-}
-
-/// A text of a form, cut to so many letters.
-pub(crate) fn text(asked: &Asked<'_>, field: &str, longest: usize) -> String {
-    let words = asked.request.field(field).split_whitespace().collect::<Vec<_>>().join(" ");
-    words.chars().take(longest).collect()
-}
-
-pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let key = desk.history.now.next_key();
-    let name = match text(asked, "name", LONGEST_NAME) {
-        name if name.is_empty() => t.with("heaps-unnamed", &[("number", &key.0)]),
-        name => name,
-    };
-    let to = match asked.request.field("then") {
-        "copy" => format!("/copy?key={}", key.0),
-        _ => format!("/heaps?key={}", key.0),
-    };
-    Ok(Deed::edits(vec![Edit::Key(key, KeyEdit::Start(name))], to))
-}
-
-pub(super) fn ask(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let (key, at) = seen_place(desk, asked)?;
-    let words = text(asked, "words", LONGEST_QUESTION);
-    if words.is_empty() {
-        return Err(Refused {
-            sentence: t.say("heaps-no-words"),
-            remedy: t.say("heaps-no-words-remedy"),
-        });
-    }
-    let ask = Edit::Key(key, KeyEdit::Ask { at, words, ask: meant(desk, asked)? });
-    Ok(Deed::edits(vec![ask], asked.back("/heaps")))
 }
 
 /// What the form says that the question means in the table; None: it says nothing of that.
-pub(crate) fn meant(desk: &mut Desk, asked: &Asked<'_>) -> Result<Option<AskOf>, Refused> {
-    let says = |name| asked.request.fields(name).next().is_some();
+pub(crate) fn meant(at: &At<'_>) -> Result<Option<AskOf>, Refused> {
+    let request = at.asked.request;
+    let says = |name| request.fields(name).next().is_some();
     if !["character", "state", "at-least", "below"].into_iter().any(says) {
         return Ok(None);
     }
-    let laid = desk.worked.laid(&desk.history.now);
+    let laid = at.desk.laid();
     let may_be = |of: &AskOf| laid.is_some_and(|laid| laid.may_be_asked(of).is_some());
-    let of = of_form(asked.request).filter(may_be);
-    let t = asked.tongue;
-    of.map(Some).ok_or_else(|| Refused {
-        sentence: t.say("heaps-not-of-table"),
-        remedy: t.say("heaps-not-of-table-remedy"),
-    })
+    let of = of_form(request).filter(may_be);
+    let refused = || at.asked.refused("heaps-not-of-table", "heaps-not-of-table-remedy");
+    of.map(Some).ok_or_else(refused)
 }
 
 /// The sides that a form can say.
@@ -136,121 +77,282 @@ pub(crate) fn side(word: &str) -> Option<Side> {
     }
 }
 
-pub(super) fn sort(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (key, at) = seen_place(desk, asked)?;
-    let kind = kind(desk, asked)?;
-    let side = side(asked.request.field("side"));
-    let edits = vec![Edit::Key(key, KeyEdit::Sort { at, kind, side })];
-    Ok(Deed::edits(edits, asked.back("/heaps")))
+/// A card is put on a heap, or back into the middle.
+pub(super) struct Sort {
+    place: Place,
+    kind: KindId,
+    side: Option<Side>,
 }
 
-fn kind(desk: &Desk, asked: &Asked<'_>) -> Result<KindId, Refused> {
-    let kind = KindId(asked.request.field("kind").parse().unwrap_or(0));
-    let known = desk.history.now.kinds.contains_key(&kind);
-    if known { Ok(kind) } else { Err(gone(asked)) }
+impl Form for Sort {
+    const PATH: &'static str = "/do/sort";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let side = side(at.asked.request.field("side"));
+        Ok(Self { place: Place::read(at)?, kind: kind(at)?, side })
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.place.asks()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Self { place: Place { key, at: fork }, kind, side } = self;
+        Ok(Deed::edits(
+            vec![Edit::Key(key, KeyEdit::Sort { at: fork, kind, side })],
+            at.asked.back("/heaps"),
+        ))
+    }
 }
 
-/// The card goes where the table says.
-pub(super) fn sort_as_table(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (key, at) = seen_place(desk, asked)?;
-    let kind = kind(desk, asked)?;
-    let edits = vec![Edit::Key(key, KeyEdit::Sort { at, kind, side: None })];
-    Ok(Deed::edits(edits, asked.back("/heaps")))
-}
+/// A card goes where the table says.
+pub(super) struct SortAsTable(Sort);
 
-/// The hidden field with what is said of a card's cell, and what its heap would write there.
-pub(super) fn weighed_field(top: &Top<'_>, kind: KindId) -> Markup {
-    let question = top.drawn.questions.get(&top.at);
-    let weighed = question.and_then(|question| question.ask.as_ref()).map(|ask| {
-        let place = (top.key, &top.at);
-        weighed(top.laid, place, (kind, ask.character))
-    });
-    html! { @if let Some(weighed) = weighed { (stood::field(stood::STOOD, &weighed)) } }
-}
+impl Form for SortAsTable {
+    const PATH: &'static str = "/do/sort-as-table";
 
-fn weighed(laid: &Laid, (key, at): (KeyId, &Fork), cell: (KindId, CharacterId)) -> String {
-    let writes = laid.sorted.text(key, at, cell.0).unwrap_or_default();
-    stood::token([stood::cell(&laid.said, cell).as_str(), writes])
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        Ok(Self(Sort { place: Place::read(at)?, kind: kind(at)?, side: None }))
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.0.reads()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        self.0.act(at)
+    }
 }
 
 /// The table says what the hand says: a person decided, so it goes into the table itself, as
 /// long as both still say what the card showed.
-pub(super) fn table_as_sorted(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let (key, at) = seen_place(desk, asked)?;
-    let kind = kind(desk, asked)?;
-    let laid = desk.worked.laid(&desk.history.now);
-    let question = desk.history.now.keys[&key].questions.get(&at);
-    let ask = question.and_then(|question| question.ask.as_ref());
-    let text = laid.as_ref().and_then(|laid| laid.sorted.text(key, &at, kind));
-    let (Some(laid), Some(text), Some(ask)) = (&laid, text, ask) else {
-        return Err(Refused {
-            sentence: t.say("heaps-cannot-write"),
-            remedy: t.say("heaps-cannot-write-remedy"),
-        });
-    };
-    let character = ask.character;
-    let weighed = weighed(laid, (key, &at), (kind, character));
-    if !stood::still(&asked.request.form, stood::STOOD, &weighed) {
-        let collection = &desk.history.now;
-        return Err(stood::cell_moved(asked, collection, &laid.said, (kind, character)));
-    }
-    let text = text.to_owned();
-    let edits = vec![
-        Edit::Cell { kind, character, source: String::new(), text },
-        Edit::Key(key, KeyEdit::Sort { at, kind, side: None }),
-    ];
-    Ok(Deed::edits(edits, asked.back("/heaps")))
+pub(super) struct TableAsSorted {
+    place: Place,
+    kind: KindId,
 }
 
-pub(super) fn take_out(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (key, at) = seen_place(desk, asked)?;
-    Ok(Deed::edits(vec![Edit::Key(key, KeyEdit::TakeOut(at))], asked.back("/heaps")))
+impl TableAsSorted {
+    /// The column that the question asks.
+    fn column(&self, state: State<'_>) -> Option<CharacterId> {
+        let drawn = state.collection.keys.get(&self.place.key)?;
+        Some(drawn.questions.get(&self.place.at)?.ask.as_ref()?.character)
+    }
+
+    /// What the hand would write.
+    fn writes(&self, state: State<'_>) -> Option<String> {
+        let laid = state.laid()?;
+        laid.sorted.text(self.place.key, &self.place.at, self.kind).map(str::to_owned)
+    }
+}
+
+impl Form for TableAsSorted {
+    const PATH: &'static str = "/do/table-as-sorted";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        Ok(Self { place: Place::read(at)?, kind: kind(at)? })
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        let mut facts = self.place.asks();
+        facts.push(Fact::new(
+            |state| {
+                let said = self.column(state).map(|at| cell::all(state, (self.kind, at)));
+                format!("{said:?} {:?}", self.writes(state))
+            },
+            |at| match self.column(at.desk.now()) {
+                Some(column) => cell::moved(at, (self.kind, column)),
+                None => gone(at.asked),
+            },
+        ));
+        facts
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let now = at.desk.now();
+        let (Some(text), Some(character)) = (self.writes(now), self.column(now)) else {
+            return Err(at.asked.refused("heaps-cannot-write", "heaps-cannot-write-remedy"));
+        };
+        let Self { place: Place { key, at: fork }, kind } = self;
+        let edits = vec![
+            Edit::Cell { kind, character, source: String::new(), text },
+            Edit::Key(key, KeyEdit::Sort { at: fork, kind, side: None }),
+        ];
+        Ok(Deed::edits(edits, at.asked.back("/heaps")))
+    }
+}
+
+/// A question is taken out, with all below it.
+pub(super) struct TakeOut(Place);
+
+impl Form for TakeOut {
+    const PATH: &'static str = "/do/take-out";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        Place::read(at).map(Self)
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.0.asks()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Place { key, at: fork } = self.0;
+        Ok(Deed::edits(vec![Edit::Key(key, KeyEdit::TakeOut(fork))], at.asked.back("/heaps")))
+    }
 }
 
 /// The rest is found by the machine, or is left to the people again. The form says which, so
 /// that two windows that want the same do not take it back from each other.
-pub(crate) fn finish(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (key, _) = place(desk, asked)?;
-    let finished = desk.history.now.keys[&key].finished();
-    let wanted = match asked.request.fields("finish").next() {
-        Some("yes") => true,
-        Some("") => false,
-        _ => return Err(gone(asked)),
-    };
-    let mut edits = Vec::new();
-    if wanted != finished {
-        let wish = if wanted { "yes" } else { "" };
-        edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Finish, wish.to_owned())));
-    }
-    Ok(Deed::edits(edits, asked.back(&format!("/key?key={}", key.0))))
+pub(crate) struct Finish {
+    key: KeyId,
+    finished: bool,
 }
 
-/// The hidden field by which a button wants the other of finished and not finished.
-pub(crate) fn finish_field(drawn: &Drawn) -> Markup {
-    let wanted = if drawn.finished() { "" } else { "yes" };
-    html! { input type="hidden" name="finish" value=(wanted); }
+impl Finish {
+    /// The button wants the other of finished and not finished.
+    pub(crate) fn fields(key: KeyId, drawn: &Drawn, back: &str) -> Markup {
+        let wanted = if drawn.finished() { "" } else { "yes" };
+        hidden(&[("key", &key.0), ("finish", &wanted), ("back", &back)])
+    }
+}
+
+impl Form for Finish {
+    const PATH: &'static str = "/do/finish";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let key = key(at)?;
+        match at.asked.request.fields("finish").next() {
+            Some("yes") => Ok(Self { key, finished: true }),
+            Some("") => Ok(Self { key, finished: false }),
+            _ => Err(gone(at.asked)),
+        }
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Self { key, finished } = self;
+        let mut edits = Vec::new();
+        if finished != at.collection().keys[&key].finished() {
+            let wish = if finished { "yes" } else { "" };
+            edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Finish, wish.to_owned())));
+        }
+        Ok(Deed::edits(edits, at.asked.back(&format!("/key?key={}", key.0))))
+    }
 }
 
 /// An answer that was still needed: a cell of the table, said by the key's group. Not where
 /// somebody has answered meanwhile; the same again is nothing new.
-pub(super) fn answer(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (key, _) = place(desk, asked)?;
-    let kind = kind(desk, asked)?;
-    let character = CharacterId(asked.request.field("character").parse().unwrap_or(0));
-    if !desk.history.now.characters.contains_key(&character) {
-        return Err(gone(asked));
+pub(super) struct Answer {
+    key: KeyId,
+    cell: (KindId, CharacterId),
+    text: String,
+    /// Whether the group says so already.
+    again: bool,
+}
+
+impl Answer {
+    pub(super) fn fields(
+        key: KeyId,
+        (kind, character): (KindId, Option<CharacterId>),
+        back: &str,
+    ) -> Markup {
+        let character = character.map_or(0, |at| at.0);
+        hidden(&[
+            ("key", &key.0),
+            ("kind", &kind.0),
+            ("character", &character),
+            ("back", &back),
+        ])
     }
-    let source = desk.history.now.keys[&key].who(key);
-    let text = text(asked, "text", LONGEST_QUESTION);
-    let laid = desk.worked.laid(&desk.history.now);
-    let said = laid::said(&desk.history.now, laid.as_deref());
-    let mut edits = Vec::new();
-    if text.is_empty() || said.said(kind, character, &source) != text {
-        if !stood::cell_still(asked, &said, (kind, character)) {
-            return Err(stood::cell_moved(asked, &desk.history.now, &said, (kind, character)));
+}
+
+impl Form for Answer {
+    const PATH: &'static str = "/do/answer";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let (key, kind) = (key(at)?, kind(at)?);
+        let character = CharacterId(at.asked.id("character"));
+        if !at.collection().characters.contains_key(&character) {
+            return Err(gone(at.asked));
         }
-        edits.push(Edit::Cell { kind, character, source, text });
+        let text = at.asked.cut("text", LONGEST_QUESTION);
+        let laid = at.desk.laid();
+        let said = laid::said(at.collection(), laid.as_deref());
+        let source = at.collection().keys[&key].who(key);
+        let again = !text.is_empty() && said.said(kind, character, &source) == text;
+        Ok(Self { key, cell: (kind, character), text, again })
     }
-    Ok(Deed::edits(edits, asked.back(&format!("/heaps/answers?key={}", key.0))))
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        if self.again { Vec::new() } else { vec![cell::fact(self.cell)] }
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Self { key, cell: (kind, character), text, again } = self;
+        let source = at.collection().keys[&key].who(key);
+        let edits = (!again).then_some(Edit::Cell { kind, character, source, text });
+        let back = at.asked.back(&format!("/heaps/answers?key={}", key.0));
+        Ok(Deed::edits(edits.into_iter().collect(), back))
+    }
+}
+
+/// Whose key is begun; `copied`: it stands on paper already.
+pub(crate) fn start_form(t: Tongue, copied: bool) -> Markup {
+    let button = if copied { "copy-begin" } else { "heaps-start" };
+    html! {
+        form method="post" action=(Start::PATH) {
+            (Start::fields(copied))
+            label for="key-name" { (t.say("heaps-whose")) }
+            input #key-name name="name" maxlength="120" placeholder=(t.say("heaps-whose-example"));
+            button.main { (t.say(button)) }
+        }
+    }
+}
+
+/// A key begins.
+pub(crate) struct Start {
+    name: String,
+    /// Whether it stands on paper already.
+    copied: bool,
+}
+
+impl Start {
+    pub(crate) fn fields(copied: bool) -> Markup {
+        hidden(&[("then", &if copied { "copy" } else { "" })])
+    }
+}
+
+impl Form for Start {
+    const PATH: &'static str = "/do/start-heaps";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let name = at.asked.cut("name", LONGEST_NAME);
+        Ok(Self { name, copied: at.asked.request.field("then") == "copy" })
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let key = at.collection().next_key();
+        let to = if self.copied { "copy" } else { "heaps" };
+        let name = named(at.asked, self.name, key);
+        Ok(Deed::edits(
+            vec![Edit::Key(key, KeyEdit::Start(name))],
+            format!("/{to}?key={}", key.0),
+        ))
+    }
+}
+
+/// The name of a new key; its number where nobody named it.
+pub(crate) fn named(asked: &Asked<'_>, name: String, key: KeyId) -> String {
+    if name.is_empty() {
+        asked.tongue.with("heaps-unnamed", &[("number", &key.0)])
+    } else {
+        name
+    }
 }

@@ -1,35 +1,40 @@
-//! How good the key is: how many questions a leaf, and whether another could do with fewer.
+//! How good the key is: how many questions per find, and whether another could do with fewer; the
+//! page of a search that goes on, with a stop; two keys side by side.
 //!
-//! From the claim of the search and the second opinion to sentences; and the page of a search
-//! that goes on, with a stop.
+//! From the claim of the search and the second opinion to sentences.
+
+use std::sync::Arc;
 
 use maud::{Markup, html};
 use spinney_check::Proof;
-use spinney_model::{Claim, Share, Stopped, Wish, Wishes};
-
-use super::Keyed;
-use crate::amounts::{a_find, in_whole, one_decimal, price};
-use crate::pages::Shown;
-use crate::pages::frame::{self, Parts, Screen};
-use crate::pages::heaps::deeds::finish_field;
-use crate::pages::heaps::stranded;
-use crate::routes::Asked;
-use crate::work::Work;
-use crate::{Desk, Page, Reply};
+use spinney_collection::Collection;
 use spinney_collection::keys::{HEAPS_A_PAGE, Made};
+use spinney_model::{Claim, KeyId, Share, Stopped, Wish, Wishes};
 use spinney_voice::Tongue;
 
+use super::keyed::{Ending, Keyed, Together, names};
+use crate::amounts::{a_find, in_whole, one_decimal, price};
+use crate::asked::{Asked, Shown};
+use crate::desk::Desk;
+use crate::forms::{Form, hidden};
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::heaps::beside::stranded;
+use crate::pages::heaps::card::answer_tab;
+use crate::pages::heaps::deeds::Finish;
+use crate::reply::Page;
+use crate::work::Work;
+
 /// A key in four numbers.
-pub(super) struct Numbers {
-    pub(super) questions: usize,
+struct Numbers {
+    questions: usize,
     /// Questions per find; None: it cannot be said as long as something must be mended.
-    pub(super) mean: Option<Share>,
-    pub(super) longest: Option<u32>,
-    pub(super) to_mend: usize,
+    mean: Option<Share>,
+    longest: Option<u32>,
+    to_mend: usize,
 }
 
 impl Numbers {
-    pub(super) fn of(made: &Made) -> Self {
+    fn of(made: &Made) -> Self {
         let effort = made.opinion.effort.as_ref();
         let claim = made.claim.as_ref();
         let mend = spinney_model::Severity::MendThis;
@@ -43,7 +48,7 @@ impl Numbers {
 }
 
 /// The key in a line, whether it is the best, and who finds the rest.
-pub(super) fn standing(key: &Keyed) -> Markup {
+pub(super) fn standing(key: &Keyed<'_>) -> Markup {
     let t = key.t;
     let numbers = Numbers::of(&key.made);
     let kinds = key.made.layer.kinds.len();
@@ -64,10 +69,8 @@ pub(super) fn standing(key: &Keyed) -> Markup {
             }
             @if let Some(claim) = &key.made.claim { (verdict(key, claim)) } @else { (as_drawn(key)) }
             @if can_finish(key) {
-                form method="post" action="/do/key-finish" {
-                    input type="hidden" name="key" value=(key.id.0);
-                    (finish_field(key.drawn()))
-                    input type="hidden" name="back" value=(key.address(None));
+                form method="post" action=(Finish::PATH) {
+                    (Finish::fields(key.id, key.drawn(), &key.address(None)))
                     button.main[!key.drawn().finished()] #finish {
                         (t.say(if key.drawn().finished() { "key-unfinish" } else { "key-finish" }))
                     }
@@ -78,7 +81,7 @@ pub(super) fn standing(key: &Keyed) -> Markup {
 }
 
 /// A group's own key: first whether it works, and by name what it leaves together.
-fn as_drawn(key: &Keyed) -> Markup {
+fn as_drawn(key: &Keyed<'_>) -> Markup {
     let t = key.t;
     let together = key.together();
     let works = together.none() && key.made.opinion.works();
@@ -92,14 +95,14 @@ fn as_drawn(key: &Keyed) -> Markup {
 
 /// Whether there is something to finish, or to leave to the group again: not where its key tells
 /// everything apart, nor where nobody drew anything and it would be left empty.
-fn can_finish(key: &Keyed) -> bool {
+fn can_finish(key: &Keyed<'_>) -> bool {
     match key.drawn().finished() {
         true => !key.drawn().questions.is_empty(),
         false => !key.together().none() || !stranded(&key.made.layer).is_empty(),
     }
 }
 
-fn verdict(key: &Keyed, claim: &Claim) -> Markup {
+fn verdict(key: &Keyed<'_>, claim: &Claim) -> Markup {
     let t = key.t;
     let together = key.together();
     let matrix = &key.made.layer.matrix;
@@ -133,7 +136,7 @@ fn verdict(key: &Keyed, claim: &Claim) -> Markup {
         p.verdict.sure[claim.optimal() && together.none()] { (sentence) }
         @if looking {
             form method="post" action="/do/key-look-on" {
-                input type="hidden" name="key" value=(key.id.0);
+                (hidden(&[("key", &key.id.0)]))
                 button #look-on { (t.say(if unasked { "key-ask-second" } else { "key-look-on" })) }
             }
         }
@@ -166,38 +169,36 @@ fn touching(t: Tongue, claim: &Claim) -> String {
 }
 
 /// Starts to look on: nothing that is kept, so no edit.
-pub(super) fn look_on(desk: &mut Desk, asked: &Asked<'_>) -> Reply {
-    let key = frame::key_of_form(asked);
-    desk.worked.work = Work::begin(desk, key);
-    Reply::Page(Page::see(format!("/key/looking?key={}", key.0)))
+pub(super) fn look_on(desk: &mut Desk, asked: &Asked<'_>) -> Page {
+    let key = KeyId(asked.id("key"));
+    desk.begin_work(key);
+    Page::see(format!("/key/looking?key={}", key.0))
 }
 
 /// Stops looking; what was found so far is shown.
-pub(super) fn stop(desk: &mut Desk, asked: &Asked<'_>) -> Reply {
+pub(super) fn stop(desk: &mut Desk, asked: &Asked<'_>) -> Page {
     desk.stop_work();
-    let key = frame::key_of_form(asked);
-    Reply::Page(Page::see(format!("/key?key={}", key.0)))
+    Page::see(format!("/key?key={}", asked.id("key")))
 }
 
 /// How far the search has come; without scripts the page asks for itself again.
-pub(super) fn looking(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+pub(super) fn looking(desk: &mut Desk, asked: &Asked<'_>) -> Page {
     let t = asked.tongue;
     let id = frame::key_asked(desk, asked);
     let away = Page::see(id.map_or("/key".to_owned(), |id| format!("/key?key={}", id.0)));
     let over = desk.work_on(HEAPS_A_PAGE).is_none_or(|progress| progress.over);
-    let Some(work) = desk.worked.work.as_ref().filter(|work| !over && Some(work.key) == id)
-    else {
-        return Shown::Page(away);
+    let Some(work) = desk.work.as_ref().filter(|work| !over && Some(work.key) == id) else {
+        return away;
     };
     let name = &desk.history.now.keys[&work.key].name;
-    let weight = desk.worked.laid(&desk.history.now);
+    let weight = desk.laid();
     let page = html! {
         h1 { (t.say("key-looking")) " · " span dir="auto" { (name) } }
         div #progress role="status" {
-            (so_far(t, desk.worked.work.as_ref(), weight.as_ref().map(|laid| &laid.matrix)))
+            (so_far(t, Some(work), weight.as_ref().map(|laid| &laid.matrix)))
         }
         form method="post" action="/do/key-stop" {
-            input type="hidden" name="key" value=(id.map_or(0, |id| id.0));
+            (hidden(&[("key", &id.map_or(0, |id| id.0))]))
             button.main #stop { (t.say("key-stop")) }
         }
         p.quiet { (t.say("key-looking-more")) }
@@ -207,7 +208,7 @@ pub(super) fn looking(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         again_after: Some(1),
         ..Parts::new(Screen::Key, t.say("key-looking"), page)
     };
-    frame::shown(desk, asked, &parts)
+    frame::page(desk, asked, &parts)
 }
 
 fn so_far(t: Tongue, work: Option<&Work>, matrix: Option<&spinney_model::Matrix>) -> Markup {
@@ -220,6 +221,151 @@ fn so_far(t: Tongue, work: Option<&Work>, matrix: Option<&spinney_model::Matrix>
         }
         @if let Some(work) = work {
             p { (t.count("key-looked", usize::try_from(work.heaps).unwrap_or(usize::MAX))) }
+        }
+    }
+}
+
+struct Compared {
+    id: KeyId,
+    name: String,
+    made: Option<Arc<Made>>,
+}
+
+pub(super) fn compare(desk: &Desk, asked: &Asked<'_>) -> Shown {
+    let t = asked.tongue;
+    let known: Vec<KeyId> = desk.history.now.keys.keys().copied().collect();
+    let wanted = |name: &str, otherwise: usize| {
+        let id = asked.request.asked(name).parse().ok().map(KeyId);
+        id.filter(|id| known.contains(id)).or_else(|| known.get(otherwise).copied())
+    };
+    let (Some(one), Some(other)) = (wanted("one", 0), wanted("other", 1)) else {
+        let work = html! {
+            h1 { (t.say("key-compare")) }
+            p.empty { (t.say("key-compare-too-few")) }
+            p { a.main href="/key" { (t.say("nav-key")) } }
+        };
+        return frame::shown(desk, asked, &Parts::new(Screen::Key, t.say("key-compare"), work));
+    };
+    let sides = [one, other].map(|id| Compared {
+        id,
+        name: desk.history.now.keys[&id].name.clone(),
+        made: desk.made(id),
+    });
+    let collection = &desk.history.now;
+    let work = html! {
+        h1 { (t.say("key-compare")) }
+        (which(t, collection, one, other))
+        (table(t, collection, &sides))
+        div.side-by-side {
+            @for side in &sides {
+                section {
+                    h2 dir="auto" { (side.name) }
+                    p { a href={"/key?key=" (side.id.0)} { (t.say("key-open")) span.unseen { ": " (side.name) } } }
+                    @if let Some(made) = &side.made { (in_short(t, collection, side.id, made)) }
+                }
+            }
+        }
+    };
+    frame::shown(desk, asked, &Parts::new(Screen::Key, t.say("key-compare"), work))
+}
+
+fn which(t: Tongue, collection: &Collection, one: KeyId, other: KeyId) -> Markup {
+    html! {
+        form.which method="get" action="/key/compare" {
+            @for (name, chosen, label) in [("one", one, "key-one"), ("other", other, "key-other")] {
+                div {
+                    label for={"compare-" (name)} { (t.say(label)) }
+                    select name=(name) id={"compare-" (name)} {
+                        @for (id, key) in &collection.keys {
+                            option value=(id.0) selected[*id == chosen] { (key.name) }
+                        }
+                    }
+                }
+            }
+            button #compare { (t.say("key-compare-button")) }
+        }
+    }
+}
+
+/// What a row of the comparison says of a key.
+type Told = fn(&Together<'_>, &Numbers) -> Option<String>;
+
+/// First whether a key works, whoever made it, then what it takes: a key with few questions that
+/// leaves kinds together is not the shorter one.
+fn table(t: Tongue, collection: &Collection, sides: &[Compared; 2]) -> Markup {
+    let told = sides.each_ref().map(|side| {
+        let made = side.made.as_deref()?;
+        Some((Together { t, collection, key: side.id, made }, Numbers::of(made)))
+    });
+    let rows: [(&str, Told); 6] = [
+        ("key-row-works", |of, _| Some(works(of))),
+        ("key-row-together", |of, _| {
+            Some(if of.none() { of.t.say("key-none-together") } else { of.names() })
+        }),
+        ("key-row-mend", |_, n| Some(n.to_mend.to_string())),
+        ("key-row-mean", |of, n| Some(of.t.decimal(&one_decimal(n.mean?)))),
+        ("key-row-longest", |_, n| n.longest.map(|longest| longest.to_string())),
+        ("key-row-questions", |_, n| Some(n.questions.to_string())),
+    ];
+    html! {
+        table.compared {
+            thead {
+                tr {
+                    td {}
+                    @for side in sides { th scope="col" dir="auto" { (side.name) } }
+                }
+            }
+            tbody {
+                @for (label, value) in rows {
+                    tr {
+                        th scope="row" { (t.say(label)) }
+                        @for told in &told {
+                            td dir="auto" {
+                                (told.as_ref().and_then(|(of, n)| value(of, n)).unwrap_or_else(|| t.say("key-cannot-say")))
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// Whether every kind comes out at its name.
+fn works(of: &Together<'_>) -> String {
+    let opinion = &of.made.opinion;
+    of.t.say(match (opinion.works(), opinion.says_mend_this()) {
+        _ if of.made.key.couplets.is_empty() => "key-works-not-begun",
+        (true, _) if of.none() => "key-works",
+        (true, _) => "key-works-together",
+        (false, true) => "key-works-not-yet",
+        (false, false) => "key-works-in-part",
+    })
+}
+
+fn in_short(t: Tongue, collection: &Collection, id: KeyId, made: &Made) -> Markup {
+    html! {
+        @if made.key.couplets.is_empty() { p.quiet { (t.say("key-no-question")) } }
+        ol.short {
+            @for couplet in &made.key.couplets {
+                li value=(couplet.number) {
+                    span dir="auto" { (couplet.wording.first()) }
+                    ul {
+                        @for (yes, to) in [(true, &couplet.yes), (false, &couplet.no)] {
+                            li {
+                                (answer_tab(t, yes)) " "
+                                @match Ending::of(made, to) {
+                                    Ending::On(number) => (t.with("key-go-to", &[("number", &number)])),
+                                    Ending::Out(kinds, strange) => strong dir="auto" {
+                                        (names(collection, id, &kinds, strange).join(", "))
+                                    },
+                                    Ending::Nothing => (t.say("key-nobody")),
+                                }
+                            }
+                        }
+                    }
+                }
+            }
         }
     }
 }

@@ -1,193 +1,352 @@
 //! What a hand does to a key and its questions.
 
+use maud::Markup;
 use spinney_check::Says;
+use spinney_collection::keys::{self, Made};
+use spinney_collection::laid::quantity;
 use spinney_model::{
-    Ask, Asked, Edit, Fork, KeyEdit, KeyId, Quantity, Scale, Value, WhyNot, WishField,
+    Ask, AskOf, Asked, Edit, Fork, KeyEdit, KeyId, Quantity, Scale, Value, WhyNot, WishField,
 };
 
-use super::{Keyed, asked_token, pinned};
-use crate::Desk;
+use super::keyed::{Keyed, asks, asks_all};
+use super::pinned;
+use crate::asked::Deed;
 use crate::asking::of_form;
-use crate::pages::finds::LONGEST_NAME;
-use crate::pages::frame;
-use crate::pages::heaps::deeds::{LONGEST_QUESTION, gone, place, text};
-use crate::pages::stood;
-use crate::routes::{Asked as Form, Deed, Refused};
-use spinney_collection::keys;
-use spinney_collection::laid::quantity;
+use crate::forms::{At, Fact, Form, hidden};
+use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::heaps::deeds::{named, words};
+use crate::pages::heaps::place::{self, Place, asked_now, gone};
+use crate::reply::Refused;
 
 /// A key begins, finished by the machine or empty.
-pub(super) fn start(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let key = desk.history.now.next_key();
-    let name = match text(asked, "name", LONGEST_NAME) {
-        name if name.is_empty() => t.with("heaps-unnamed", &[("number", &key.0)]),
-        name => name,
-    };
-    let group = text(asked, "group", LONGEST_NAME);
-    let mut edits = vec![Edit::Key(key, KeyEdit::Start(name))];
-    if !group.is_empty() {
-        edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Group, group)));
+pub(super) struct Begin {
+    name: String,
+    group: String,
+    finished: bool,
+}
+
+impl Form for Begin {
+    const PATH: &'static str = "/do/key-start";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        Ok(Self {
+            name: at.asked.cut("name", LONGEST_NAME),
+            group: at.asked.cut("group", LONGEST_NAME),
+            finished: at.asked.request.field("how") == "finish",
+        })
     }
-    let finished = asked.request.field("how") == "finish";
-    if finished {
-        edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())));
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
     }
-    let to = if finished { "/key?key=" } else { "/heaps?key=" };
-    Ok(Deed::edits(edits, format!("{to}{}", key.0)))
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let key = at.collection().next_key();
+        let mut edits = vec![Edit::Key(key, KeyEdit::Start(named(at.asked, self.name, key)))];
+        if !self.group.is_empty() {
+            edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Group, self.group)));
+        }
+        if self.finished {
+            edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())));
+        }
+        let to = if self.finished { "/key?key=" } else { "/heaps?key=" };
+        Ok(Deed::edits(edits, format!("{to}{}", key.0)))
+    }
 }
 
 /// The key is put away; what was done can bring it back.
-pub(super) fn remove(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let (key, _) = place(desk, asked)?;
-    Ok(Deed::edits(vec![Edit::Key(key, KeyEdit::Remove)], "/key"))
-}
+pub(super) struct Remove(KeyId);
 
-/// The key of a form and the place of one of its questions.
-fn question(desk: &mut Desk, asked: &Form<'_>) -> Result<(Keyed, Fork), Refused> {
-    let (id, at) = place(desk, asked)?;
-    let key = keyed(desk, asked, id)?;
-    if key.made.couplet(&at).is_none() {
-        return Err(gone(asked));
-    }
-    Ok((key, at))
-}
-
-fn keyed(desk: &mut Desk, asked: &Form<'_>, id: KeyId) -> Result<Keyed, Refused> {
-    let laid = desk.worked.laid(&desk.history.now).ok_or_else(|| gone(asked))?;
-    let made = desk.worked.made(&desk.history.now, id).ok_or_else(|| gone(asked))?;
-    let collection = desk.history.now.clone();
-    let t = asked.tongue;
-    Ok(Keyed { t, id, collection, laid, made, explained: None, open: None, as_tree: false })
-}
-
-fn words(asked: &Form<'_>) -> Result<String, Refused> {
-    let t = asked.tongue;
-    match text(asked, "words", LONGEST_QUESTION) {
-        words if words.is_empty() => Err(Refused {
-            sentence: t.say("heaps-no-words"),
-            remedy: t.say("heaps-no-words-remedy"),
-        }),
-        words => Ok(words),
+impl Remove {
+    pub(super) fn fields(key: KeyId) -> Markup {
+        hidden(&[("key", &key.0)])
     }
 }
 
-fn deed(key: &Keyed, asked: &Form<'_>, edits: Vec<Edit>) -> Deed {
-    Deed::edits(edits, asked.back(&key.address(None)))
+impl Form for Remove {
+    const PATH: &'static str = "/do/key-remove";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        place::key(at).map(Self)
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        vec![Fact::name(|of| {
+            of.keys.get(&self.0).map_or(String::new(), |key| key.name.clone())
+        })]
+    }
+
+    fn act(self, _: &At<'_>) -> Result<Deed, Refused> {
+        Ok(Deed::edits(vec![Edit::Key(self.0, KeyEdit::Remove)], "/key"))
+    }
+}
+
+/// A question of a key, whoever asks it.
+struct Question {
+    place: Place,
+    /// What the page showed of it, where the form says so.
+    asks: Option<String>,
+}
+
+impl Question {
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let asks = at.asked.request.fields("asks").next().map(str::to_owned);
+        let question = Self { place: Place::read(at)?, asks };
+        question.keyed(at).map(|_| question)
+    }
+
+    /// Its key; refused where nothing is asked there by now.
+    fn keyed<'r>(&self, at: &At<'r>) -> Result<Keyed<'r>, Refused> {
+        let key = keyed(at, self.place.key)?;
+        if key.made.couplet(&self.place.at).is_some() { Ok(key) } else { Err(gone(at.asked)) }
+    }
+
+    /// What the key asks there, and on the way there.
+    fn reads(&self) -> Vec<Fact<'_>> {
+        let Place { key, at: fork } = &self.place;
+        let shows = Fact::new(
+            |state| state.made(*key).map_or(String::new(), |made| asks(&made, fork)),
+            |at| {
+                let made = at.desk.made(*key);
+                let couplet = made.as_ref().and_then(|made| made.couplet(fork));
+                asked_now(at.asked, couplet.map_or("", |couplet| couplet.wording.first()))
+            },
+        );
+        vec![shows.carried(self.asks.as_deref())]
+    }
+}
+
+fn keyed<'r>(at: &At<'r>, id: KeyId) -> Result<Keyed<'r>, Refused> {
+    Keyed::by_id(at.desk, at.asked.tongue, id).ok_or_else(|| gone(at.asked))
+}
+
+fn deed(key: &Keyed<'_>, at: &At<'_>, edits: Vec<Edit>) -> Deed {
+    Deed::edits(edits, at.asked.back(&key.address(None)))
 }
 
 /// Other words for the same question.
-pub(super) fn reword(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let words = words(asked)?;
-    let (key, at) = question(desk, asked)?;
-    let mut edits = pinned::pin(&key, &at);
-    edits.push(Edit::Key(key.id, KeyEdit::Reword { at, words }));
-    Ok(deed(&key, asked, edits))
+pub(super) struct Reword(Question, String);
+
+impl Form for Reword {
+    const PATH: &'static str = "/do/key-reword";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let words = words(at.asked)?;
+        Ok(Self(Question::read(at)?, words))
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.0.reads()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let key = self.0.keyed(at)?;
+        let fork = self.0.place.at;
+        let mut edits = pinned::pin(&key, &fork);
+        edits.push(Edit::Key(key.id, KeyEdit::Reword { at: fork, words: self.1 }));
+        Ok(deed(&key, at, edits))
+    }
 }
 
 /// Yes and no change sides, and so do the heaps.
-pub(super) fn swap(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let words = words(asked)?;
-    let (key, at) = question(desk, asked)?;
-    let ask = key.made.couplet(&at).and_then(|couplet| couplet.ask.as_ref());
-    let meant = key.drawn().questions.get(&at).map(|question| question.ask.is_some());
-    // What a person sorted without a meaning has none afterwards either.
-    let ask = ask.filter(|_| meant != Some(false));
-    let ask = ask.and_then(|ask| pinned::of_the_table(&key, &pinned::opposite(&key, ask)));
-    let ask = ask.or_else(|| {
-        let linked = key.drawn().questions.get(&at)?.ask.as_ref()?;
-        key.laid.ask_of(&pinned::opposite(&key, &key.laid.ask(linked)?))
-    });
-    let edits = pinned::asked_anew(&key, &at, &words, ask, true);
-    Ok(deed(&key, asked, edits))
+pub(super) struct Swap(Question, String);
+
+impl Form for Swap {
+    const PATH: &'static str = "/do/key-swap";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let words = words(at.asked)?;
+        Ok(Self(Question::read(at)?, words))
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.0.reads()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let key = self.0.keyed(at)?;
+        let fork = &self.0.place.at;
+        let ask = key.made.couplet(fork).and_then(|couplet| couplet.ask.as_ref());
+        let meant = key.drawn().questions.get(fork).map(|question| question.ask.is_some());
+        // What a person sorted without a meaning has none afterwards either.
+        let ask = ask.filter(|_| meant != Some(false));
+        let ask = ask.and_then(|ask| pinned::of_the_table(&key, &pinned::opposite(&key, ask)));
+        let ask = ask.or_else(|| {
+            let linked = key.drawn().questions.get(fork)?.ask.as_ref()?;
+            key.laid.ask_of(&pinned::opposite(&key, &key.laid.ask(linked)?))
+        });
+        let edits = pinned::asked_anew(&key, fork, &self.1, ask, true);
+        Ok(deed(&key, at, edits))
+    }
 }
 
 /// The question and all above it stay.
-pub(super) fn keep(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let (key, at) = question(desk, asked)?;
-    let edits = pinned::pin(&key, &at);
-    Ok(deed(&key, asked, edits))
+pub(super) struct Keep(Question);
+
+impl Form for Keep {
+    const PATH: &'static str = "/do/key-keep";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        Question::read(at).map(Self)
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.0.reads()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let key = self.0.keyed(at)?;
+        let edits = pinned::pin(&key, &self.0.place.at);
+        Ok(deed(&key, at, edits))
+    }
 }
 
 /// Every question stays as it is, whatever is written into the table.
-pub(super) fn keep_all(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let (id, _) = place(desk, asked)?;
-    let key = keyed(desk, asked, id)?;
-    if !stood::still(&asked.request.form, stood::STOOD, &asked_token(&key.made)) {
-        let t = asked.tongue;
-        return Err(Refused {
-            sentence: t.say("key-moved"),
-            remedy: t.say("key-moved-remedy"),
-        });
+pub(super) struct KeepAll {
+    key: KeyId,
+    asks: Option<String>,
+}
+
+impl KeepAll {
+    pub(super) fn fields(key: KeyId, made: &Made, back: &str) -> Markup {
+        hidden(&[("key", &key.0), ("asks", &asks_all(made)), ("back", &back)])
     }
-    let edits = pinned::pin_all(&key);
-    Ok(deed(&key, asked, edits))
+}
+
+impl Form for KeepAll {
+    const PATH: &'static str = "/do/key-keep-all";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let asks = at.asked.request.fields("asks").next().map(str::to_owned);
+        Ok(Self { key: place::key(at)?, asks })
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        let shows = Fact::new(
+            |state| state.made(self.key).map_or(String::new(), |made| asks_all(&made)),
+            |at| at.asked.refused("key-moved", "key-moved-remedy"),
+        );
+        vec![shows.carried(self.asks.as_deref())]
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let key = keyed(at, self.key)?;
+        let edits = pinned::pin_all(&key);
+        Ok(deed(&key, at, edits))
+    }
 }
 
 /// The question, and all below it, may be another.
-pub(super) fn let_go(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let (key, at) = place(desk, asked)?;
-    let back = asked.back(&format!("/key?key={}", key.0));
-    Ok(Deed::edits(vec![Edit::Key(key, KeyEdit::TakeOut(at))], back))
+pub(super) struct LetGo(Place);
+
+impl Form for LetGo {
+    const PATH: &'static str = "/do/key-let-go";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        Place::read(at).map(Self)
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.0.asks()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Place { key, at: fork } = self.0;
+        let back = at.asked.back(&format!("/key?key={}", key.0));
+        Ok(Deed::edits(vec![Edit::Key(key, KeyEdit::TakeOut(fork))], back))
+    }
 }
 
 /// Another question in its place.
-pub(super) fn replace(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let words = words(asked)?;
-    let ask = of_form(asked.request).ok_or_else(|| gone(asked))?;
-    let (key, at) = question(desk, asked)?;
-    if key.laid.may_be_asked(&ask).is_none() {
-        return Err(gone(asked));
+pub(super) struct Replace {
+    question: Question,
+    words: String,
+    ask: AskOf,
+}
+
+impl Form for Replace {
+    const PATH: &'static str = "/do/key-replace";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let words = words(at.asked)?;
+        let ask = of_form(at.asked.request).ok_or_else(|| gone(at.asked))?;
+        Ok(Self { question: Question::read(at)?, words, ask })
     }
-    let mut edits = pinned::pin_above(&key, &at);
-    edits.push(Edit::Key(key.id, KeyEdit::Ask { at, words, ask: Some(ask) }));
-    Ok(deed(&key, asked, edits))
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.question.reads()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let Self { question, words, ask } = self;
+        let key = question.keyed(at)?;
+        if key.laid.may_be_asked(&ask).is_none() {
+            return Err(gone(at.asked));
+        }
+        let fork = question.place.at;
+        let mut edits = pinned::pin_above(&key, &fork);
+        edits.push(Edit::Key(key.id, KeyEdit::Ask { at: fork, words, ask: Some(ask) }));
+        Ok(deed(&key, at, edits))
+    }
 }
 
 /// The same question with another number.
-pub(super) fn threshold(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let (key, at) = question(desk, asked)?;
-    let couplet = key.made.couplet(&at).expect("it was found before");
-    let old = couplet.ask.as_ref().ok_or_else(|| gone(asked))?;
-    let character = key.made.layer.matrix.character(old.character);
-    // It is typed as the column is written: 4 in a column of centimetres is 40 mm.
-    let kept = |typed: Quantity| {
-        let product =
-            i128::from(typed.thousandths()) * i128::from(character.one().thousandths());
-        let nearest = (product.abs() + 500) / 1000 * product.signum();
-        Quantity::from_thousandths(i64::try_from(nearest).unwrap_or(i64::MAX))
-    };
-    let number = quantity(asked.request.field("number")).map(kept);
-    let counts = matches!(character.scale, Scale::Counts);
-    let number = number.filter(|number| !counts || number.thousandths() % 1000 == 0);
-    let Some(number) = number else {
-        return Err(Refused {
-            sentence: t.say(if counts { "key-no-count" } else { "key-no-number" }),
-            remedy: t.say("key-no-number-remedy"),
-        });
-    };
-    let yes = match old.yes {
-        Asked::AtLeast(_) => Asked::AtLeast(number),
-        Asked::Below(_) => Asked::Below(number),
-        Asked::States(_) => return Err(gone(asked)),
-    };
-    let new = Ask { character: old.character, yes };
-    let Some(of) = pinned::of_the_table(&key, &new) else {
-        return Err(Refused {
-            sentence: t.say("key-not-of-table"),
-            remedy: t.say("key-not-of-table-remedy"),
-        });
-    };
-    inside(&key, couplet.number, &new)?;
-    let words = pinned::words_with(&key, couplet, old, &new);
-    let edits = pinned::asked_anew(&key, &at, &words, Some(of), false);
-    asked_there(&key, &at, &new, &edits)?;
-    Ok(deed(&key, asked, edits))
+pub(super) struct Threshold {
+    question: Question,
+    number: String,
+}
+
+impl Form for Threshold {
+    const PATH: &'static str = "/do/key-threshold";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let number = at.asked.request.field("number").to_owned();
+        Ok(Self { question: Question::read(at)?, number })
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.question.reads()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let key = self.question.keyed(at)?;
+        let fork = &self.question.place.at;
+        let couplet = key.made.couplet(fork).expect("it was found before");
+        let old = couplet.ask.as_ref().ok_or_else(|| gone(at.asked))?;
+        let character = key.made.layer.matrix.character(old.character);
+        // It is typed as the column is written: 4 in a column of centimetres is 40 mm.
+        let kept = |typed: Quantity| {
+            let product =
+                i128::from(typed.thousandths()) * i128::from(character.one().thousandths());
+            let nearest = (product.abs() + 500) / 1000 * product.signum();
+            Quantity::from_thousandths(i64::try_from(nearest).unwrap_or(i64::MAX))
+        };
+        let number = quantity(&self.number).map(kept);
+        let counts = matches!(character.scale, Scale::Counts);
+        let number = number.filter(|number| !counts || number.thousandths() % 1000 == 0);
+        let Some(number) = number else {
+            let sentence = if counts { "key-no-count" } else { "key-no-number" };
+            return Err(at.asked.refused(sentence, "key-no-number-remedy"));
+        };
+        let yes = match old.yes {
+            Asked::AtLeast(_) => Asked::AtLeast(number),
+            Asked::Below(_) => Asked::Below(number),
+            Asked::States(_) => return Err(gone(at.asked)),
+        };
+        let new = Ask { character: old.character, yes };
+        let Some(of) = pinned::of_the_table(&key, &new) else {
+            return Err(at.asked.refused("key-not-of-table", "key-not-of-table-remedy"));
+        };
+        inside(&key, couplet.number, &new)?;
+        let words = pinned::words_with(&key, couplet, old, &new);
+        let edits = pinned::asked_anew(&key, fork, &words, Some(of), false);
+        asked_there(&key, fork, &new, &edits)?;
+        Ok(deed(&key, at, edits))
+    }
 }
 
 /// Refused where the number lies inside the range of a kind that comes here.
-fn inside(key: &Keyed, number: u32, ask: &Ask) -> Result<(), Refused> {
+fn inside(key: &Keyed<'_>, number: u32, ask: &Ask) -> Result<(), Refused> {
     let matrix = &key.made.layer.matrix;
     let says = spinney_check::says(matrix, ask);
     let cut: Vec<String> = pinned::sides(key, number)
@@ -211,7 +370,7 @@ fn inside(key: &Keyed, number: u32, ask: &Ask) -> Result<(), Refused> {
 }
 
 /// Refused where the builder would not ask it there.
-fn asked_there(key: &Keyed, at: &Fork, ask: &Ask, edits: &[Edit]) -> Result<(), Refused> {
+fn asked_there(key: &Keyed<'_>, at: &Fork, ask: &Ask, edits: &[Edit]) -> Result<(), Refused> {
     let mut after = key.collection.clone();
     edits.iter().for_each(|edit| after.apply(edit));
     let made = keys::make(&after, &key.laid, &after.keys[&key.id]);
@@ -222,36 +381,9 @@ fn asked_there(key: &Keyed, at: &Fork, ask: &Ask, edits: &[Edit]) -> Result<(), 
     let there = made.as_ref().and_then(|made| made.couplet(at)).is_some();
     match refused {
         Some(refusal) if !there || key.drawn().finished() => Err(Refused {
-            sentence: super::margin::why_not(key, refusal.why),
+            sentence: key.why_not(refusal.why),
             remedy: key.t.say("key-no-number-remedy"),
         }),
         _ => Ok(()),
     }
-}
-
-/// People who did not know the answers tried the key as the page showed it, and it worked; or they
-/// have not after all.
-pub(super) fn tried(desk: &mut Desk, asked: &Form<'_>) -> Result<Deed, Refused> {
-    let id = frame::key_of_form(asked);
-    let Some(made) = desk.worked.made(&desk.history.now, id) else { return Err(gone(asked)) };
-    let token = made.token();
-    let back = asked.back(&format!("/key?key={}", id.0));
-    let wanted = match asked.request.field("tried") {
-        "" => String::new(),
-        shown if shown == token => token,
-        _ => {
-            let t = asked.tongue;
-            return Err(Refused {
-                sentence: t.say("tried-moved"),
-                remedy: t.say("tried-moved-remedy"),
-            });
-        }
-    };
-    let now = desk.history.now.keys[&id].wish(WishField::Tried);
-    let edits = if now == wanted {
-        vec![]
-    } else {
-        vec![Edit::Key(id, KeyEdit::Wish(WishField::Tried, wanted))]
-    };
-    Ok(Deed::edits(edits, back))
 }

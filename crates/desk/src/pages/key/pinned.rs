@@ -13,15 +13,15 @@ use spinney_model::{
 };
 use spinney_voice::wording;
 
-use super::Keyed;
+use super::keyed::Keyed;
 
 /// A question in words that outlast the table; None: it is not about a column of its own.
-pub(super) fn of_the_table(key: &Keyed, ask: &Ask) -> Option<AskOf> {
+pub(super) fn of_the_table(key: &Keyed<'_>, ask: &Ask) -> Option<AskOf> {
     (ask.character.0 < key.made.layer.sorted_from).then(|| key.laid.ask_of(ask)).flatten()
 }
 
 /// Where each kind that comes to a question goes from there.
-pub(super) fn sides(key: &Keyed, number: u32) -> BTreeMap<TaxonIx, Side> {
+pub(super) fn sides(key: &Keyed<'_>, number: u32) -> BTreeMap<TaxonIx, Side> {
     let mut sides = BTreeMap::new();
     for walk in &key.made.opinion.walks {
         for step in walk.steps.iter().filter(|step| step.couplet == number) {
@@ -39,20 +39,20 @@ pub(super) fn sides(key: &Keyed, number: u32) -> BTreeMap<TaxonIx, Side> {
 }
 
 /// Fixes a question and all above it that are not fixed yet.
-pub(super) fn pin(key: &Keyed, at: &Fork) -> Vec<Edit> {
+pub(super) fn pin(key: &Keyed<'_>, at: &Fork) -> Vec<Edit> {
     let above = (0..=at.0.len()).map(|length| Fork(at.0[..length].to_vec()));
     above.flat_map(|place| pin_one(key, &place)).collect()
 }
 
 /// Fixes every question of the key that is not fixed yet, those above first.
-pub(super) fn pin_all(key: &Keyed) -> Vec<Edit> {
+pub(super) fn pin_all(key: &Keyed<'_>) -> Vec<Edit> {
     let mut places: Vec<&Fork> = key.made.places.values().collect();
     places.sort_by_key(|place| (place.0.len(), *place));
     places.into_iter().flat_map(|place| pin_one(key, place)).collect()
 }
 
 /// Fixes all above a question.
-pub(super) fn pin_above(key: &Keyed, at: &Fork) -> Vec<Edit> {
+pub(super) fn pin_above(key: &Keyed<'_>, at: &Fork) -> Vec<Edit> {
     match at.0.split_last() {
         Some((_, above)) => pin(key, &Fork(above.to_vec())),
         None => Vec::new(),
@@ -60,13 +60,13 @@ pub(super) fn pin_above(key: &Keyed, at: &Fork) -> Vec<Edit> {
 }
 
 /// What a question asks, with the number that its words say.
-pub(super) fn said(key: &Keyed, couplet: &Couplet) -> Option<Ask> {
+pub(super) fn said(key: &Keyed<'_>, couplet: &Couplet) -> Option<Ask> {
     let couplets = &key.made.key.couplets;
     let at = couplets.iter().position(|other| other.number == couplet.number)?;
     wording::said(&key.made.layer.matrix, &key.made.key, at)
 }
 
-fn pin_one(key: &Keyed, at: &Fork) -> Vec<Edit> {
+fn pin_one(key: &Keyed<'_>, at: &Fork) -> Vec<Edit> {
     if key.drawn().questions.contains_key(at) {
         return Vec::new();
     }
@@ -94,7 +94,7 @@ fn pin_one(key: &Keyed, at: &Fork) -> Vec<Edit> {
 /// Asks something else at a place, without giving up what was fixed and sorted there and
 /// below; with `exchanged`, what lay under yes lies under no from now on.
 pub(super) fn asked_anew(
-    key: &Keyed,
+    key: &Keyed<'_>,
     at: &Fork,
     words: &str,
     ask: Option<AskOf>,
@@ -141,7 +141,7 @@ fn other(side: Side) -> Side {
 }
 
 /// The question whose yes is the other's no.
-pub(super) fn opposite(key: &Keyed, ask: &Ask) -> Ask {
+pub(super) fn opposite(key: &Keyed<'_>, ask: &Ask) -> Ask {
     let character = key.made.layer.matrix.character(ask.character);
     let yes = match (&ask.yes, &character.scale) {
         (Asked::States(asked), Scale::Words { states }) => {
@@ -156,7 +156,7 @@ pub(super) fn opposite(key: &Keyed, ask: &Ask) -> Ask {
 }
 
 /// The words of the opposite question; empty: a person has to find them.
-pub(super) fn opposite_words(key: &Keyed, couplet: &Couplet) -> String {
+pub(super) fn opposite_words(key: &Keyed<'_>, couplet: &Couplet) -> String {
     match &couplet.ask {
         Some(ask) if of_the_table(key, ask).is_some() => {
             wording::question(&key.made.layer.matrix, &opposite(key, ask))
@@ -175,7 +175,7 @@ pub(super) fn threshold(ask: &Ask) -> Option<Quantity> {
 
 /// The words of a question whose number was moved: a person's own words stay, with the new
 /// number in them, if the old one stands there.
-pub(super) fn words_with(key: &Keyed, couplet: &Couplet, old: &Ask, new: &Ask) -> String {
+pub(super) fn words_with(key: &Keyed<'_>, couplet: &Couplet, old: &Ask, new: &Ask) -> String {
     let matrix = &key.made.layer.matrix;
     let words = couplet.wording.first();
     let own = words != wording::question(matrix, old);

@@ -1,17 +1,21 @@
 //! What a key is for: its name and group, what is in the hand, the season, whether people may be
 //! sent to touch what may hurt, what is never asked.
 
+use std::collections::BTreeSet;
+
 use maud::{Markup, html};
-use spinney_model::{CharacterId, Edit, KeyEdit, Season, SeenOn, WishField};
+use spinney_collection::Collection;
+use spinney_model::{CharacterId, Edit, KeyEdit, KeyId, Season, SeenOn, WishField};
 
-use super::Keyed;
-use crate::Desk;
-use crate::pages::finds::LONGEST_NAME;
-use crate::pages::heaps::deeds::{place, text};
-use crate::routes::{Asked, Deed, Refused};
-use spinney_collection::Drawn;
+use super::deeds::Remove;
+use super::keyed::Keyed;
+use crate::asked::Deed;
+use crate::forms::{At, Fact, Form, hidden};
+use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::heaps::place;
+use crate::reply::Refused;
 
-pub(super) fn form(key: &Keyed) -> Markup {
+pub(super) fn form(key: &Keyed<'_>) -> Markup {
     let t = key.t;
     let drawn = key.drawn();
     let hands: Vec<&str> = SeenOn::ALL.iter().map(|form| form.word()).collect();
@@ -19,9 +23,8 @@ pub(super) fn form(key: &Keyed) -> Markup {
     html! {
         details.wishes {
             summary #wishes { (t.say("key-for-what")) }
-            form method="post" action="/do/key-describe" {
-                input type="hidden" name="key" value=(key.id.0);
-                input type="hidden" name="back" value=(key.address(None));
+            form method="post" action=(Describe::PATH) {
+                (Describe::fields(key.id, &key.address(None)))
                 label for="key-name" { (t.say("key-name")) }
                 input #key-name name="name" maxlength=(LONGEST_NAME) required dir="auto" value=(drawn.name);
                 label for="key-group" { (t.say("key-group")) }
@@ -44,13 +47,10 @@ pub(super) fn form(key: &Keyed) -> Markup {
                         }
                     }
                 }
-                @for (field, shown) in shown(drawn) {
-                    input type="hidden" name={"o-" (field)} value=(shown);
-                }
                 button #describe { (t.say("key-describe")) }
             }
-            form method="post" action="/do/key-remove" {
-                input type="hidden" name="key" value=(key.id.0);
+            form method="post" action=(Remove::PATH) {
+                (Remove::fields(key.id))
                 button.quiet #remove-key { (t.say("key-remove")) }
                 p.quiet { (t.say("key-remove-more")) }
             }
@@ -68,56 +68,89 @@ fn choice(name: &str, label: &str, any: &str, words: &[&str], chosen: &str) -> M
     }
 }
 
-/// What the page shows, by the names of the fields.
-fn shown(drawn: &Drawn) -> [(&'static str, String); 6] {
-    [
-        ("name", drawn.name.clone()),
-        ("group", drawn.wish(WishField::Group).to_owned()),
-        ("hand", drawn.wish(WishField::Hand).to_owned()),
-        ("season", drawn.wish(WishField::Season).to_owned()),
-        ("touch", drawn.wish(WishField::Touch).to_owned()),
-        ("never", in_a_field(&drawn.never)),
-    ]
+/// What a key is for.
+pub(super) struct Describe {
+    key: KeyId,
+    name: String,
+    wishes: [(WishField, String); 4],
+    never: Vec<CharacterId>,
 }
 
-/// Characters as a field of a form has them: their numbers.
+impl Describe {
+    fn fields(key: KeyId, back: &str) -> Markup {
+        hidden(&[("key", &key.0), ("back", &back)])
+    }
+
+    /// The name that the page showed; none is no name to write down.
+    fn named(&self) -> Option<Fact<'_>> {
+        let name = |of: &Collection| {
+            of.keys.get(&self.key).map_or(String::new(), |drawn| drawn.name.clone())
+        };
+        (!self.name.is_empty()).then(|| Fact::typed(name, &self.name))
+    }
+
+    fn wish(&self, (field, text): &(WishField, String)) -> Fact<'_> {
+        let (key, field) = (self.key, *field);
+        let wish = move |of: &Collection| {
+            of.keys.get(&key).map_or(String::new(), |drawn| drawn.wish(field).to_owned())
+        };
+        Fact::typed(wish, text)
+    }
+
+    fn never(&self) -> Fact<'_> {
+        let shown = |of: &Collection| {
+            of.keys.get(&self.key).map_or(String::new(), |drawn| in_a_field(&drawn.never))
+        };
+        Fact::typed(shown, &in_a_field(&self.never))
+    }
+}
+
+/// Characters as a field of a form has them: their numbers, in whichever order they were chosen.
 fn in_a_field(characters: &[CharacterId]) -> String {
-    characters.iter().map(|id| id.0.to_string()).collect::<Vec<_>>().join(" ")
+    let numbers: BTreeSet<u32> = characters.iter().map(|id| id.0).collect();
+    numbers.iter().map(u32::to_string).collect::<Vec<_>>().join(" ")
 }
 
-/// Writes down what changed.
-pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (key, _) = place(desk, asked)?;
-    let collection = &desk.history.now;
-    let drawn = &collection.keys[&key];
-    let chosen =
-        |id: &CharacterId| asked.request.fields("never").any(|field| field == id.0.to_string());
-    let never: Vec<CharacterId> =
-        collection.characters.keys().copied().filter(chosen).collect();
-    let known = |words: &[&str], field: &str| {
-        let wanted = asked.request.field(field);
-        words
-            .iter()
-            .find(|word| **word == wanted)
-            .map_or(String::new(), |word| (*word).to_owned())
-    };
-    let wanted = [
-        ("group", WishField::Group, text(asked, "group", LONGEST_NAME)),
-        ("hand", WishField::Hand, known(&SeenOn::ALL.map(SeenOn::word), "hand")),
-        ("season", WishField::Season, known(&Season::ALL.map(Season::word), "season")),
-        ("touch", WishField::Touch, known(&["allowed"], "touch")),
-    ];
-    let mut edits = Vec::new();
-    let name = text(asked, "name", LONGEST_NAME);
-    if !name.is_empty() && name != drawn.name && asked.touched("name", &name) {
-        edits.push(Edit::Key(key, KeyEdit::Rename(name)));
+impl Form for Describe {
+    const PATH: &'static str = "/do/key-describe";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let (asked, request) = (at.asked, at.asked.request);
+        let chosen =
+            |id: &CharacterId| request.fields("never").any(|field| field == id.0.to_string());
+        let never = at.collection().characters.keys().copied().filter(chosen).collect();
+        let known = |words: &[&str], field: &str| {
+            let wanted = request.field(field);
+            let known = words.iter().find(|word| **word == wanted);
+            known.map_or(String::new(), |word| (*word).to_owned())
+        };
+        let wishes = [
+            (WishField::Group, asked.cut("group", LONGEST_NAME)),
+            (WishField::Hand, known(&SeenOn::ALL.map(SeenOn::word), "hand")),
+            (WishField::Season, known(&Season::ALL.map(Season::word), "season")),
+            (WishField::Touch, known(&["allowed"], "touch")),
+        ];
+        Ok(Self { key: place::key(at)?, name: asked.cut("name", LONGEST_NAME), wishes, never })
     }
-    let changed = wanted
-        .into_iter()
-        .filter(|(name, field, text)| drawn.wish(*field) != text && asked.touched(name, text));
-    edits.extend(changed.map(|(_, field, text)| Edit::Key(key, KeyEdit::Wish(field, text))));
-    if drawn.never != never && asked.touched("never", &in_a_field(&never)) {
-        edits.push(Edit::Key(key, KeyEdit::Never(never)));
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        let wishes = self.wishes.iter().map(|wish| self.wish(wish));
+        self.named().into_iter().chain(wishes).chain([self.never()]).collect()
     }
-    Ok(Deed::edits(edits, asked.back(&format!("/key?key={}", key.0))))
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let key = self.key;
+        let mut edits = Vec::new();
+        if self.named().is_some_and(|named| at.changes(&named)) {
+            edits.push(Edit::Key(key, KeyEdit::Rename(self.name.clone())));
+        }
+        let wishes = self.wishes.iter().filter(|wish| at.changes(&self.wish(wish)));
+        edits.extend(
+            wishes.map(|(field, text)| Edit::Key(key, KeyEdit::Wish(*field, text.clone()))),
+        );
+        if at.changes(&self.never()) {
+            edits.push(Edit::Key(key, KeyEdit::Never(self.never.clone())));
+        }
+        Ok(Deed::edits(edits, at.asked.back(&format!("/key?key={}", key.0))))
+    }
 }

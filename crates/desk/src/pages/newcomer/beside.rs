@@ -3,23 +3,24 @@
 use std::collections::BTreeSet;
 
 use maud::{Markup, html};
-use spinney_exchange::table;
-use spinney_model::{CharacterId, KeyId, KindId, Scale};
-
-use super::clash;
-use super::seen::{Fields, answered, landed};
-use super::walk::{self, Walking};
-use crate::Desk;
-use crate::drawing::of_kind;
-use crate::pages::Shown;
-use crate::pages::finds::{LONGEST_NAME, drawn_line};
-use crate::pages::frame::{self, Parts, Screen};
-use crate::pages::table::LONGEST_TEXT;
-use crate::routes::Asked;
 use spinney_collection::keys::Made;
 use spinney_collection::laid::Laid;
 use spinney_collection::{Agreed, Kind};
+use spinney_exchange::table;
+use spinney_model::{CharacterId, KeyId, KindId, Scale};
 use spinney_voice::Tongue;
+
+use super::fields::Fields;
+use super::seen::{answered, landed};
+use super::walk::{self, Walking};
+use crate::asked::{Asked, Shown};
+use crate::desk::Desk;
+use crate::forms::hidden;
+use crate::pages::cell;
+use crate::pages::finds::face::{drawn_line, of_kind};
+use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::table::fields::LONGEST_TEXT;
 
 /// So many cards are laid beside the newcomer's; a table top holds no more.
 pub(super) const MOST_CARDS: usize = 3;
@@ -45,14 +46,14 @@ impl View<'_> {
 }
 
 pub(super) fn show(
-    desk: &mut Desk,
+    desk: &Desk,
     asked: &Asked<'_>,
     id: KeyId,
     made: &Made,
     walking: &Walking<'_>,
 ) -> Option<Shown> {
     let t = asked.tongue;
-    let laid = desk.worked.laid(&desk.history.now)?;
+    let laid = desk.laid()?;
     let all = landed(made, walking);
     let fields = Fields::of(asked.request);
     let name = match fields.get("name") {
@@ -80,9 +81,8 @@ pub(super) fn show(
         (cards(&view))
         (drawn_line(t, &desk.history.now, view.beside.iter(), Some(view.laid)))
         form.compare method="post" action="/newcomer/slot" {
-            input type="hidden" name="key" value=(id.0);
             (walk::fields(&made.key, walking))
-            input type="hidden" name="back" value=(walk::address(asked, id, &made.key, &walking.asked));
+            (hidden(&[("key", &id.0), ("back", &walk::address(asked, id, &made.key, &walking.asked))]))
             (rows(&view))
             (new_difference(&view))
             button.main #newcomer-slot { (t.say("newcomer-slot")) }
@@ -207,7 +207,7 @@ fn row(view: &View<'_>, at: CharacterId) -> Markup {
                             input id=(field) name=(field) value=(view.fields.get(&field)) dir="auto"
                                 maxlength=(LONGEST_TEXT) list={"states-" (at.0)};
                             @for (source, saying) in view.laid.said.sources_and_open(*kind, at) {
-                                p.quiet dir="auto" { (clash::says(t, source, saying)) }
+                                p.quiet dir="auto" { (cell::says(t, source, saying)) }
                             }
                         },
                     }

@@ -6,24 +6,17 @@
 //! an answer holds only for what stood there when it was given.
 
 use maud::{Markup, html};
-use spinney_model::{CharacterId, KeyId, KindId};
-
-use super::seen::Fields;
-use crate::pages::{saying, stood};
 use spinney_collection::laid::Laid;
-use spinney_collection::{Agreed, Collection, Saying};
+use spinney_collection::{Agreed, Collection};
+use spinney_model::{CharacterId, KeyId, KindId};
 use spinney_voice::Tongue;
 
-/// The fields that answer such questions begin so.
-const OVER: &str = "stood-over-";
+use super::fields::Fields;
+use crate::forms::At;
+use crate::pages::cell;
 
-/// What is looked at.
-#[derive(Clone, Copy)]
-pub(super) struct Table<'a> {
-    pub(super) t: Tongue,
-    pub(super) collection: &'a Collection,
-    pub(super) laid: &'a Laid,
-}
+/// The fields that answer such questions begin so.
+const OVER: &str = "over-";
 
 /// A cell of which something else is said already.
 pub(super) struct Clash {
@@ -50,28 +43,30 @@ pub(super) enum Look {
 /// Looks whether what was typed of a kind may be written into the table. Cards on heaps are
 /// heard like everything else that is said of it.
 pub(super) fn look(
-    table: Table<'_>,
+    at: &At<'_>,
+    laid: &Laid,
     fields: &Fields<'_>,
     key: KeyId,
-    at: (KindId, CharacterId),
+    cell: (KindId, CharacterId),
     typed: &str,
 ) -> Look {
     if typed.is_empty() {
         return Look::Leave;
     }
-    let laid = table.laid;
-    let meanings = laid.meanings(table.collection, at.1, &[typed]);
-    let meaning = meanings.of_text(at.1, typed);
-    match laid.said.agreed(at.0, at.1) {
-        Agreed::Blank if laid.said.leave_open(at.0, at.1, &meaning) => return Look::Write,
-        Agreed::Text(now) if meanings.of_text(at.1, now).same(&meaning) => return Look::Leave,
+    let meanings = laid.meanings(at.collection(), cell.1, &[typed]);
+    let meaning = meanings.of_text(cell.1, typed);
+    match laid.said.agreed(cell.0, cell.1) {
+        Agreed::Blank if laid.said.leave_open(cell.0, cell.1, &meaning) => return Look::Write,
+        Agreed::Text(now) if meanings.of_text(cell.1, now).same(&meaning) => {
+            return Look::Leave;
+        }
         Agreed::Blank | Agreed::Text(_) | Agreed::Contradicted => {}
     }
-    let name = field(at);
+    let name = field(cell);
     match fields.get(&name) {
         "" if fields.has(&name) => Look::Leave,
-        seen if seen == stood::cell(&laid.said, at) => Look::Write,
-        _ => Look::Ask(Clash { key, at, typed: typed.to_owned() }),
+        "write" if at.still(&cell::fact(cell)) => Look::Write,
+        _ => Look::Ask(Clash { key, at: cell, typed: typed.to_owned() }),
     }
 }
 
@@ -84,15 +79,13 @@ fn field((kind, character): (KindId, CharacterId)) -> String {
     format!("{OVER}{}-{}", kind.0, character.0)
 }
 
-/// The questions, each with what stands there and what was typed.
-pub(super) fn questions(table: Table<'_>, clashes: &[Clash]) -> Markup {
-    html! {
-        @for clash in clashes { (question(table, clash)) }
-    }
-}
-
-fn question(table: Table<'_>, clash: &Clash) -> Markup {
-    let Table { t, collection, laid } = table;
+/// A question, with what stands there and what was typed.
+pub(super) fn question(
+    t: Tongue,
+    collection: &Collection,
+    laid: &Laid,
+    clash: &Clash,
+) -> Markup {
     let (kind, character) = clash.at;
     let name = field(clash.at);
     let (leave, write) = (format!("{name}-leave"), format!("{name}-write"));
@@ -101,7 +94,7 @@ fn question(table: Table<'_>, clash: &Clash) -> Markup {
             legend dir="auto" { (collection.name_in(clash.key, kind)) ": " (collection.character_name(character)) }
             ul {
                 @for (source, saying) in laid.said.sources_and_open(kind, character) {
-                    li dir="auto" { (says(t, source, saying)) }
+                    li dir="auto" { (cell::says(t, source, saying)) }
                 }
                 li dir="auto" { strong { (t.with("newcomer-you-say", &[("text", &clash.typed)])) } }
             }
@@ -110,18 +103,9 @@ fn question(table: Table<'_>, clash: &Clash) -> Markup {
                 label for=(leave) { (t.say("newcomer-leave-it")) }
             }
             p.choice {
-                input type="radio" required id=(write) name=(name) value=(stood::cell(&laid.said, clash.at));
+                input type="radio" required id=(write) name=(name) value="write";
                 label for=(write) dir="auto" { (t.with("newcomer-write-it", &[("text", &clash.typed)])) }
             }
         }
-    }
-}
-
-/// What one source says; the table itself has no name.
-pub(super) fn says(t: Tongue, source: &str, saying: &Saying) -> String {
-    let text = saying::words(t, saying);
-    match source {
-        "" => t.with("newcomer-table-says", &[("text", &text)]),
-        source => t.with("finds-says", &[("source", &source), ("text", &text)]),
     }
 }

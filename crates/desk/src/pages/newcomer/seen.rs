@@ -4,83 +4,43 @@
 //! way. What is said of a kind that is there already goes into blank cells; for any other cell a
 //! person is asked (`clash`).
 
-use maud::{Markup, html};
+use spinney_collection::Collection;
+use spinney_collection::keys::Made;
+use spinney_collection::laid::{Laid, folded};
+use spinney_collection::slot_in::{Difference, Newcomer};
 use spinney_exchange::table;
 use spinney_model::limits::SCREENS_COLUMNS;
 use spinney_model::{AskedOf, CharacterId, Fork, Key, KeyId, KindId, Scale, Side};
 
 use super::clash::{self, Clash, Look};
+use super::fields::Fields;
 use super::walk::{self, Walking};
-use crate::pages::finds::{LONGEST_NAME, free};
-use crate::pages::table::LONGEST_TEXT;
-use crate::routes::{Asked, Refused};
-use crate::{Desk, Method, Request};
-use spinney_collection::keys::Made;
-use spinney_collection::laid::{Laid, folded};
-use spinney_collection::slot_in::{Difference, Newcomer};
-
-/// The fields of an address or of a form.
-pub(super) struct Fields<'f>(pub(super) &'f [(String, String)]);
-
-impl<'f> Fields<'f> {
-    /// The fields of a form; where something is only shown, those of the address.
-    pub(super) fn of(request: &'f Request) -> Self {
-        match request.method {
-            Method::Get => Self(&request.query),
-            Method::Post => Self(&request.form),
-        }
-    }
-
-    pub(super) fn has(&self, name: &str) -> bool {
-        self.0.iter().any(|(field, _)| field == name)
-    }
-
-    pub(super) fn get(&self, name: &str) -> &str {
-        let found = self.0.iter().find(|(field, _)| field == name);
-        found.map_or("", |(_, text)| text.trim())
-    }
-
-    /// All of them, to be sent again, but for some that are asked anew.
-    pub(super) fn again(&self, but: impl Fn(&str) -> bool) -> Markup {
-        let kept = self.0.iter().filter(|(name, _)| !but(name));
-        html! {
-            @for (name, text) in kept { input type="hidden" name=(name) value=(text); }
-        }
-    }
-
-    fn text(&self, asked: &Asked<'_>, name: &str, longest: usize) -> Result<String, Refused> {
-        let text = self.get(name).split_whitespace().collect::<Vec<_>>().join(" ");
-        if text.chars().count() <= longest {
-            return Ok(text);
-        }
-        let t = asked.tongue;
-        let start: String = text.chars().take(40).collect();
-        Err(Refused {
-            sentence: t.count_with("finds-long-text", longest, &[("start", &start)]),
-            remedy: t.say("finds-long-text-remedy"),
-        })
-    }
-}
+use crate::asked::Asked;
+use crate::forms::At;
+use crate::pages::finds::deeds::free;
+use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::table::fields::LONGEST_TEXT;
+use crate::reply::Refused;
 
 /// The newcomer that the fields tell of, and what a person has to decide first.
 pub(super) fn newcomer(
-    desk: &Desk,
+    at: &At<'_>,
     laid: &Laid,
-    asked: &Asked<'_>,
     fields: &Fields<'_>,
     (id, made): (KeyId, &Made),
 ) -> Result<(Newcomer, Vec<Clash>), Refused> {
-    let collection = &desk.history.now;
+    let (asked, collection) = (at.asked, at.collection());
     let name = fields.text(asked, "name", LONGEST_NAME)?;
     if !name.is_empty() {
         free(collection, asked, &name, None)?;
     }
     let walking = walk::follow(&made.key, fields.get("walk"));
-    // A question may have come in at its end as well.
-    if walking.next.is_some() || !walk::still(fields, &made.key, &walking) {
-        return Err(walk::moved(asked));
+    let walked = walk::fact(id, fields);
+    at.holds(&walked)?;
+    if walking.next.is_some() {
+        // A question has come in at its end.
+        return Err(walked.moved(at));
     }
-    let table = clash::Table { t: asked.tongue, collection, laid };
     let landed = landed(made, &walking);
     let (mut cells, mut clashes) = (Vec::new(), Vec::new());
     for &character in collection.characters.keys() {
@@ -91,22 +51,22 @@ pub(super) fn newcomer(
         for &kind in &landed {
             let field = format!("k-{}-{}", kind.0, character.0);
             let theirs = fields.text(asked, &field, LONGEST_TEXT)?;
-            match clash::look(table, fields, id, (kind, character), &theirs) {
+            match clash::look(at, laid, fields, id, (kind, character), &theirs) {
                 Look::Write => cells.push((Some(kind), character, theirs)),
                 Look::Leave => {}
                 Look::Ask(clash) => clashes.push(clash),
             }
         }
     }
-    let difference = difference(desk, asked, fields, &landed)?;
-    let sides = sides(desk, id, made, &walking);
+    let difference = difference(collection, asked, fields, &landed)?;
+    let sides = sides(collection, id, made, &walking);
     Ok((Newcomer { name, cells, difference, sides, beside: landed }, clashes))
 }
 
 /// Something new to look at: it has a name, and it is said what the newcomer has there. What the
 /// others have may be left open.
 fn difference(
-    desk: &Desk,
+    collection: &Collection,
     asked: &Asked<'_>,
     fields: &Fields<'_>,
     landed: &[KindId],
@@ -125,12 +85,10 @@ fn difference(
         return Ok(None);
     }
     if name.is_empty() || ours.is_empty() {
-        return Err(Refused {
-            sentence: t.say("newcomer-half-difference"),
-            remedy: t.say("newcomer-half-difference-remedy"),
-        });
+        return Err(
+            asked.refused("newcomer-half-difference", "newcomer-half-difference-remedy")
+        );
     }
-    let collection = &desk.history.now;
     if collection.characters.len() >= SCREENS_COLUMNS {
         return Err(Refused {
             sentence: t.count("table-full", SCREENS_COLUMNS),
@@ -160,8 +118,13 @@ pub(super) fn landed(made: &Made, walking: &Walking<'_>) -> Vec<KindId> {
 }
 
 /// The answers to questions that people sorted by hand: there the newcomer lies so as well.
-fn sides(desk: &Desk, id: KeyId, made: &Made, walking: &Walking<'_>) -> Vec<(Fork, Side)> {
-    let drawn = &desk.history.now.keys[&id];
+fn sides(
+    collection: &Collection,
+    id: KeyId,
+    made: &Made,
+    walking: &Walking<'_>,
+) -> Vec<(Fork, Side)> {
+    let drawn = &collection.keys[&id];
     let side = |(number, answer): &(u32, Option<bool>)| {
         let place = made.places.get(number)?;
         let ask = made.layer.forks.get(place)?.ask.as_ref()?;

@@ -4,27 +4,31 @@
 use std::sync::Arc;
 
 use maud::{Markup, html};
+use spinney_collection::keys::token;
+use spinney_collection::laid::Laid;
+use spinney_collection::slot_in::{Change, Slotted, slot_in};
 use spinney_model::{Answer, Edit, KeyId, KindEdit, KindId, Share};
+use spinney_voice::Tongue;
 
 use super::beside::{MOST_CARDS, faces};
 use super::clash::{self, Clash};
-use super::seen::{self, Fields};
-use super::{key, walk};
+use super::fields::{Fields, key};
+use super::{seen, walk};
 use crate::amounts::one_decimal;
-use crate::drawing::of_kind;
-use crate::pages::Shown;
-use crate::pages::finds::{MOST_PICTURES, gone, pictures_of};
+use crate::asked::{Asked, Deed, Shown};
+use crate::desk::Desk;
+use crate::forms::{At, Fact, Form};
+use crate::pages::finds::add::pictures_of;
+use crate::pages::finds::deeds::gone;
+use crate::pages::finds::face::of_kind;
+use crate::pages::finds::fields::MOST_PICTURES;
 use crate::pages::frame::{self, Parts, Screen};
-use crate::pages::heaps::answer_tab;
-use crate::pages::stood;
-use crate::routes::{Asked, Deed, Refused};
-use crate::{Desk, pictures};
-use spinney_collection::laid::Laid;
-use spinney_collection::slot_in::{Change, Slotted, slot_in};
-use spinney_voice::Tongue;
+use crate::pages::heaps::card::answer_tab;
+use crate::pictures;
+use crate::reply::Refused;
 
 /// The hidden field with what the page said that would change.
-const STOOD_CHANGE: &str = "stood-change";
+const CHANGE: &str = "change";
 
 /// A newcomer with its place, or what a person has to decide before it gets one.
 enum Found {
@@ -33,10 +37,11 @@ enum Found {
 }
 
 /// The newcomer of these fields with its place.
-fn found(desk: &mut Desk, asked: &Asked<'_>, fields: &Fields<'_>) -> Result<Found, Refused> {
+fn found(at: &At<'_>, fields: &Fields<'_>) -> Result<Found, Refused> {
+    let (desk, asked) = (at.desk, at.asked);
     let (id, made) = key(desk, asked, fields.get("key")).ok_or_else(|| gone(asked))?;
-    let laid = desk.worked.laid(&desk.history.now).ok_or_else(|| gone(asked))?;
-    let (newcomer, clashes) = seen::newcomer(desk, &laid, asked, fields, (id, &made))?;
+    let laid = desk.laid().ok_or_else(|| gone(asked))?;
+    let (newcomer, clashes) = seen::newcomer(at, &laid, fields, (id, &made))?;
     if !clashes.is_empty() {
         return Ok(Found::Clashes(laid, clashes));
     }
@@ -46,10 +51,11 @@ fn found(desk: &mut Desk, asked: &Asked<'_>, fields: &Fields<'_>) -> Result<Foun
 }
 
 /// What would change; before that, what a person has to decide.
-pub(super) fn preview(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+pub(super) fn preview(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let fields = Fields::of(asked.request);
-    let found = match found(desk, asked, &fields) {
+    let found = At::sent(desk, asked, "head").and_then(|at| found(&at, &fields));
+    let found = match found {
         Ok(found) => found,
         Err(refused) => return Shown::Page(frame::refused(desk, asked, &refused)),
     };
@@ -82,7 +88,7 @@ fn decide(
     fields: &Fields<'_>,
     clashes: &[Clash],
 ) -> Markup {
-    let table = clash::Table { t, collection: &desk.history.now, laid };
+    let collection = &desk.history.now;
     html! {
         div.finding.look {
             p { (t.count("newcomer-clashes", clashes.len())) }
@@ -90,7 +96,7 @@ fn decide(
         }
         form method="post" action="/newcomer/slot" {
             (fields.again(|name| clashes.iter().any(|clash| clash.field() == name)))
-            (clash::questions(table, clashes))
+            @for clash in clashes { (clash::question(t, collection, laid, clash)) }
             button.main #newcomer-slot { (t.say("newcomer-slot")) }
         }
     }
@@ -125,15 +131,15 @@ fn would_change(
 
 /// The token of what is shown of a change.
 fn shown(desk: &Desk, id: KeyId, slotted: &Slotted, beside: &[KindId]) -> String {
-    stood::token([would_change(desk, Tongue::of_tokens(), id, slotted, beside).0])
+    token([would_change(desk, Tongue::of_tokens(), id, slotted, beside).0])
 }
 
 /// The button that keeps it, with what was shown.
 fn keep_form(t: Tongue, fields: &Fields<'_>, shown: &str) -> Markup {
     html! {
-        form method="post" action="/do/slot-in" enctype="multipart/form-data" {
-            (fields.again(|name| name == STOOD_CHANGE))
-            (stood::field(STOOD_CHANGE, shown))
+        form method="post" action=(SlotIn::PATH) enctype="multipart/form-data" {
+            (fields.again(|name| name == CHANGE))
+            input type="hidden" name=(CHANGE) value=(shown);
             label for="newcomer-picture" { (t.say("newcomer-picture")) }
             input #newcomer-picture type="file" name="pictures" accept="image/jpeg,image/png" multiple;
             button.main #newcomer-keep { (t.say("newcomer-keep")) }
@@ -206,46 +212,61 @@ fn sentences(t: Tongue, change: &Change) -> Vec<String> {
 }
 
 /// Keeps the decision, all of it as one thing that was done.
-pub(super) fn keep(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let (id, slotted, beside) = match found(desk, asked, &Fields::of(asked.request))? {
-        Found::Place(id, slotted, beside) => (id, slotted, beside),
-        Found::Clashes(..) => {
+pub(super) struct SlotIn {
+    key: KeyId,
+    slotted: Box<Slotted>,
+    beside: Vec<KindId>,
+    /// What would change, as a page would show it now; and as the form's page did.
+    change: String,
+    shown: String,
+}
+
+impl Form for SlotIn {
+    const PATH: &'static str = "/do/slot-in";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let Found::Place(key, slotted, beside) = found(at, &Fields::of(at.asked.request))?
+        else {
+            return Err(at
+                .asked
+                .refused("newcomer-clash-moved", "newcomer-clash-moved-remedy"));
+        };
+        let change = shown(at.desk, key, &slotted, &beside);
+        let shown = at.asked.request.field(CHANGE).to_owned();
+        Ok(Self { key, slotted, beside, change, shown })
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        let moved = |at: &At<'_>| {
+            at.asked.refused("newcomer-change-moved", "newcomer-change-moved-remedy")
+        };
+        vec![Fact::new(|_| self.change.clone(), moved).carried(Some(&self.shown))]
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let (t, kind) = (at.asked.tongue, self.slotted.kind);
+        let pictures = pictures_of(at.asked)?;
+        if pictures.len() > MOST_PICTURES {
             return Err(Refused {
-                sentence: t.say("newcomer-clash-moved"),
-                remedy: t.say("newcomer-clash-moved-remedy"),
+                sentence: t.count("finds-many-pictures", MOST_PICTURES),
+                remedy: t.say("newcomer-many-pictures-remedy"),
             });
         }
-    };
-    if !stood::still(&asked.request.form, STOOD_CHANGE, &shown(desk, id, &slotted, &beside)) {
-        return Err(Refused {
-            sentence: t.say("newcomer-change-moved"),
-            remedy: t.say("newcomer-change-moved-remedy"),
-        });
-    }
-    let pictures = pictures_of(asked)?;
-    if pictures.len() > MOST_PICTURES {
-        return Err(Refused {
-            sentence: t.count("finds-many-pictures", MOST_PICTURES),
-            remedy: t.say("newcomer-many-pictures-remedy"),
-        });
-    }
-    let mut edits = slotted.edits;
-    let kind = slotted.kind;
-    edits.extend(
-        pictures
+        let mut edits = self.slotted.edits;
+        let added = pictures
             .iter()
-            .map(|bytes| Edit::Kind(kind, KindEdit::AddPicture(pictures::name(bytes)))),
-    );
-    let mut to = format!("/newcomer/done?key={}&kind={}", id.0, kind.0);
-    for kind in beside.iter().take(MOST_CARDS) {
-        to.push_str(&format!("&beside={}", kind.0));
+            .map(|bytes| Edit::Kind(kind, KindEdit::AddPicture(pictures::name(bytes))));
+        edits.extend(added);
+        let mut to = format!("/newcomer/done?key={}&kind={}", self.key.0, kind.0);
+        for kind in self.beside.iter().take(MOST_CARDS) {
+            to.push_str(&format!("&beside={}", kind.0));
+        }
+        Ok(Deed { pictures, ..Deed::edits(edits, to) })
     }
-    Ok(Deed { pictures, ..Deed::edits(edits, to) })
 }
 
 /// Where the newcomer comes out now.
-pub(super) fn done(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+pub(super) fn done(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let kind = KindId(asked.request.asked("kind").parse().unwrap_or(0));
     let found = key(desk, asked, asked.request.asked("key"));
@@ -259,7 +280,7 @@ pub(super) fn done(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
     let beside = asked.request.query.iter().filter(|(name, _)| name == "beside");
     let beside = beside.filter_map(|(_, number)| number.parse().ok().map(KindId));
     let cards: Vec<KindId> = std::iter::once(kind).chain(beside.take(MOST_CARDS)).collect();
-    let laid = desk.worked.laid(&desk.history.now);
+    let laid = desk.laid();
     let drawing = |kind: &KindId| laid.as_ref().and_then(|laid| of_kind(laid, *kind));
     let work = html! {
         h1 dir="auto" { (t.with("newcomer-is-in", &[("kind", &name)])) }

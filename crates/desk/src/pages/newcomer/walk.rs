@@ -5,17 +5,16 @@
 //! they were given to: where another window has changed one of them, the walk begins anew.
 
 use maud::{Markup, html};
+use spinney_collection::keys::{self, Made};
 use spinney_model::{Destination, End, Key, KeyId};
-
-use super::seen::Fields;
-use crate::Desk;
-use crate::pages::Shown;
-use crate::pages::frame::{self, Parts, Screen};
-use crate::pages::heaps::answer_tab;
-use crate::pages::stood;
-use crate::routes::{Asked, Refused};
-use spinney_collection::keys::Made;
 use spinney_voice::Tongue;
+
+use super::fields::Fields;
+use crate::asked::{Asked, Shown};
+use crate::desk::Desk;
+use crate::forms::Fact;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::heaps::card::answer_tab;
 
 /// A walk under way.
 pub(super) struct Walking<'k> {
@@ -64,37 +63,37 @@ pub(super) fn follow<'k>(key: &'k Key, answers: &str) -> Walking<'k> {
     }
 }
 
-/// The hidden field with the questions that were answered.
-const STOOD_WALK: &str = "stood-walk";
+/// What carries the questions that were answered.
+const WALKED: &str = "walked";
 
 /// A question by its number, with its answer; None: can't tell.
 type Answered = (u32, Option<bool>);
 
 /// The token of the questions that were answered, in their order.
 fn token(key: &Key, way: &[Answered]) -> String {
-    stood::token(way.iter().map(|(number, _)| words(key, *number)))
+    keys::token(way.iter().map(|(number, _)| words(key, *number)))
 }
 
 /// The hidden fields of a walk that came out.
 pub(super) fn fields(key: &Key, walking: &Walking<'_>) -> Markup {
     html! {
         input type="hidden" name="walk" value=(letters(&walking.asked));
-        (stood::field(STOOD_WALK, &token(key, &walking.asked)))
+        input type="hidden" name=(WALKED) value=(token(key, &walking.asked));
     }
 }
 
-/// Whether the key still asks on the way what was answered.
-pub(super) fn still(fields: &Fields<'_>, key: &Key, walking: &Walking<'_>) -> bool {
-    stood::still(fields.0, STOOD_WALK, &token(key, &walking.asked))
-}
-
-/// Why a walk goes no further.
-pub(super) fn moved(asked: &Asked<'_>) -> Refused {
-    let t = asked.tongue;
-    Refused {
-        sentence: t.say("newcomer-walk-moved"),
-        remedy: t.say("newcomer-walk-moved-remedy"),
-    }
+/// What the key asks on the way that was answered. A key that a long search found is in no
+/// journal, so it travels with the answers.
+pub(super) fn fact<'f>(id: KeyId, fields: &'f Fields<'_>) -> Fact<'f> {
+    let walk = fields.get("walk");
+    let shows = Fact::new(
+        move |state| {
+            let made = state.made(id);
+            made.map_or(String::new(), |made| token(&made.key, &follow(&made.key, walk).asked))
+        },
+        |at| at.asked.refused("newcomer-walk-moved", "newcomer-walk-moved-remedy"),
+    );
+    shows.carried(fields.has(WALKED).then(|| fields.get(WALKED)))
 }
 
 /// The address of a walk with these answers.
@@ -104,7 +103,7 @@ pub(super) fn address(asked: &Asked<'_>, id: KeyId, key: &Key, way: &[Answered])
     query.append_pair("name", Fields::of(asked.request).get("name"));
     query.append_pair("walk", &letters(way));
     if !way.is_empty() {
-        query.append_pair(STOOD_WALK, &token(key, way));
+        query.append_pair(WALKED, &token(key, way));
     }
     format!("/newcomer?{}", query.finish())
 }

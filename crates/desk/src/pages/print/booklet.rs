@@ -6,13 +6,13 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
+use spinney_collection::keys::Made;
 use spinney_model::{Drawing, KeyId, Matrix, Standing};
 use spinney_press::{Booklet, Drawn, Picture, Stamp};
 
-use crate::Desk;
+use crate::asked::Asked;
+use crate::desk::Desk;
 use crate::pages::to_keep::file_name;
-use crate::routes::Asked;
-use spinney_collection::keys::Made;
 
 /// A key bound for the press.
 pub(super) struct Bound {
@@ -31,11 +31,11 @@ pub(super) struct Bound {
 impl Bound {
     /// None: nothing to print. **Errors**: the pictures that are needed first.
     pub(super) fn of(
-        desk: &mut Desk,
+        desk: &Desk,
         asked: &Asked<'_>,
         key: KeyId,
     ) -> Result<Option<Self>, BTreeSet<String>> {
-        let Some(made) = desk.worked.made(&desk.history.now, key) else { return Ok(None) };
+        let Some(made) = desk.made(key) else { return Ok(None) };
         let given = &asked.request.pictures;
         let wanted = made.layer.matrix.taxa().iter().filter_map(|taxon| taxon.picture.as_ref());
         let wanted: BTreeSet<&String> = wanted.collect();

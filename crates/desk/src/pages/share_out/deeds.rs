@@ -2,52 +2,68 @@
 
 use std::collections::BTreeMap;
 
+use spinney_collection::layer::{Layer, numbers};
 use spinney_model::{Edit, Key, KeyEdit, KeyId, KindId, SecondLooks, WishField};
 use spinney_press::{Booklet, Drawn, Paper, Stamp, try_out};
 
-use super::{MOST_GROUPS, SIZES};
-use crate::pages::Shown;
-use crate::pages::finds::{LONGEST_NAME, typed};
-use crate::routes::{Asked, Deed, Refused};
-use crate::{Desk, Page};
-use spinney_collection::layer::Layer;
+use crate::asked::{Asked, Deed, Shown};
+use crate::desk::Desk;
+use crate::forms::{At, Fact, Form};
+use crate::pages::finds::fields::LONGEST_NAME;
+use crate::reply::{Page, Refused};
 
 /// Each set begins a key of its own.
-pub(super) fn start(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let collection = &desk.history.now;
-    let mut next = collection.next_key().0;
-    let mut edits = Vec::new();
-    for number in 1..=MOST_GROUPS {
-        let kinds =
-            spinney_collection::layer::numbers(asked.request.field(&format!("set-{number}")));
-        let there =
-            kinds.into_iter().filter(|kind| collection.kinds.contains_key(&KindId(*kind)));
-        let there: Vec<KindId> = there.take(*SIZES.end()).map(KindId).collect();
-        if there.len() < 2 {
-            continue;
+pub(super) struct ShareOut {
+    /// The name of each group, and the kinds of its set.
+    sets: Vec<(String, Vec<KindId>)>,
+}
+
+impl Form for ShareOut {
+    const PATH: &'static str = "/do/share-out";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let mut sets = Vec::new();
+        for number in 1..=MOST_GROUPS {
+            let kinds = numbers(at.asked.request.field(&format!("set-{number}"))).into_iter();
+            let there =
+                kinds.map(KindId).filter(|kind| at.collection().kinds.contains_key(kind));
+            let there: Vec<KindId> = there.take(*SIZES.end()).collect();
+            if there.len() < 2 {
+                continue;
+            }
+            let name = match at.asked.typed(&format!("name-{number}"), LONGEST_NAME)? {
+                name if name.is_empty() => {
+                    at.asked.tongue.with("share-group", &[("number", &number)])
+                }
+                name => name,
+            };
+            sets.push((name, there));
         }
-        let name = match typed(asked, &format!("name-{number}"), LONGEST_NAME)? {
-            name if name.is_empty() => t.with("share-group", &[("number", &number)]),
-            name => name,
-        };
-        let key = KeyId(next);
-        next += 1;
-        edits.push(Edit::Key(key, KeyEdit::Start(name.clone())));
-        edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Group, name)));
-        edits.push(Edit::Key(key, KeyEdit::ForKinds(Some(there))));
+        match sets.is_empty() {
+            true => Err(at.asked.refused("share-nothing", "share-nothing-remedy")),
+            false => Ok(Self { sets }),
+        }
     }
-    if edits.is_empty() {
-        return Err(Refused {
-            sentence: t.say("share-nothing"),
-            remedy: t.say("share-nothing-remedy"),
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let keys = (at.collection().next_key().0..).map(KeyId);
+        let edits = keys.zip(self.sets).flat_map(|(key, (name, kinds))| {
+            [
+                Edit::Key(key, KeyEdit::Start(name.clone())),
+                Edit::Key(key, KeyEdit::Wish(WishField::Group, name)),
+                Edit::Key(key, KeyEdit::ForKinds(Some(kinds))),
+            ]
         });
+        Ok(Deed::edits(edits.collect(), "/share-out#begun"))
     }
-    Ok(Deed::edits(edits, "/share-out#begun"))
 }
 
 /// The sheets for a set: numbers to lay beside the finds, and an empty key to write.
-pub(super) fn sheets(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
+pub(super) fn sheets(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let collection = &desk.history.now;
     let laid = desk.worked.laid(collection);
@@ -82,3 +98,8 @@ pub(super) fn sheets(desk: &mut Desk, asked: &Asked<'_>) -> Shown {
         Err(_) => Shown::Nothing,
     }
 }
+
+/// The most groups at once.
+pub(crate) const MOST_GROUPS: usize = 12;
+/// Kinds a group: so few make no key, so many fill no lesson.
+pub(crate) const SIZES: std::ops::RangeInclusive<usize> = 4..=10;

@@ -6,16 +6,15 @@
 
 use std::collections::BTreeSet;
 
+use spinney_collection::laid::folded;
+use spinney_collection::{Collection, reworded};
 use spinney_exchange::table::{self, Input};
 use spinney_model::{CharacterEdit, CharacterField as Field, CharacterId, Edit};
-
-use super::{LONGEST_NAME, LONGEST_TEXT};
-use crate::Desk;
-use crate::routes::{Asked, Deed, Refused};
-use spinney_collection::Collection;
-use spinney_collection::laid::folded;
-use spinney_collection::reworded;
 use spinney_voice::Tongue;
+
+use crate::asked::{Asked, Deed};
+use crate::forms::{At, Fact, Form};
+use crate::reply::Refused;
 
 /// Every field of the sheet: its mark in forms, its label, its help (empty: none). How it is
 /// filled in, the table of columns says.
@@ -50,54 +49,81 @@ pub(super) fn named(text: &str, words: &[&'static str]) -> Option<BTreeSet<&'sta
     parts.map(|part| words.iter().find(|word| **word == part).copied()).collect()
 }
 
-/// Writes the fields of a character that were changed.
-pub(super) fn describe(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let id = CharacterId(asked.number(0));
-    let collection = &desk.history.now;
-    if !collection.characters.contains_key(&id) {
-        return Err(gone(t));
-    }
-    let mut edits = Vec::new();
-    for (field, mark, ..) in FIELDS {
-        let input = table::input(field);
-        let Some(base) = given(asked, &format!("o-{mark}")) else { continue };
-        let typed = typed(asked, mark, input);
-        let now = collection.character_field(id, field);
-        if same(&typed, base, input) || same(&typed, now, input) {
-            continue;
-        }
-        if !same(base, now, input) {
-            return Err(Refused {
-                sentence: t.with("table-field-clash", &[("theirs", &now), ("mine", &typed)]),
-                remedy: t.say("table-field-clash-remedy"),
-            });
-        }
-        if field == Field::Name {
-            let name = new_name(t, collection, Some(id), &typed)?;
-            edits.extend(named_elsewhere(collection, id, &name));
-            edits.push(Edit::Character(id, CharacterEdit::Describe(field, name)));
-            continue;
-        }
-        if typed.chars().count() > LONGEST_TEXT {
-            return Err(Refused {
-                sentence: t.count("table-too-long", LONGEST_TEXT),
-                remedy: t.say("table-too-long-remedy"),
-            });
-        }
-        edits.push(Edit::Character(id, CharacterEdit::Describe(field, typed)));
-    }
-    edits.extend(reworded::follow(collection, &edits));
-    Ok(Deed::edits(edits, asked.back(&format!("/table/{}", id.0))))
+/// Something about a character is written down, or much.
+pub(super) struct Describe {
+    id: CharacterId,
+    /// Each text as the form means it, and how the field was asked for.
+    texts: Vec<(Field, Input, String)>,
 }
 
-pub(super) fn gone(t: Tongue) -> Refused {
-    Refused { sentence: t.say("table-gone"), remedy: t.say("table-gone-remedy") }
+impl Describe {
+    /// Where it is sent.
+    pub(super) fn action(id: CharacterId) -> String {
+        format!("/do/character/{}", id.0)
+    }
+
+    fn text(&self, (field, input, text): &(Field, Input, String)) -> Fact<'_> {
+        let (id, field, input) = (self.id, *field, *input);
+        let shown = move |of: &Collection| meant(of.character_field(id, field), input);
+        Fact::typed(shown, &meant(text, input))
+    }
 }
 
-fn given<'r>(asked: &Asked<'r>, name: &str) -> Option<&'r str> {
-    let mut fields = asked.request.form.iter();
-    fields.find(|(field, _)| field == name).map(|(_, text)| text.as_str())
+impl Form for Describe {
+    const PATH: &'static str = "/do/character/{id}";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let id = character(at)?;
+        let request = at.asked.request;
+        let sent =
+            |mark: &str| request.form.iter().any(|(name, _)| *name == format!("f-{mark}"));
+        let boxes = |mark: &str| request.fields("boxes").any(|known| known == mark);
+        // A list of boxes without one that is ticked sends nothing of itself.
+        let fields = FIELDS.into_iter().filter(|(_, mark, ..)| sent(mark) || boxes(mark));
+        let texts = fields.map(|(field, mark, ..)| {
+            let input = table::input(field);
+            (field, input, typed(at.asked, mark, input))
+        });
+        Ok(Self { id, texts: texts.collect() })
+    }
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        self.texts.iter().map(|text| self.text(text)).collect()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let (t, id, collection) = (at.asked.tongue, self.id, at.collection());
+        let mut edits = Vec::new();
+        for typed in self.texts.iter().filter(|typed| at.changes(&self.text(typed))) {
+            let (field, text) = (typed.0, typed.2.clone());
+            if field == Field::Name {
+                let name = new_name(t, collection, Some(id), &text)?;
+                edits.extend(named_elsewhere(collection, id, &name));
+                edits.push(Edit::Character(id, CharacterEdit::Describe(field, name)));
+            } else if text.chars().count() > LONGEST_TEXT {
+                return Err(Refused {
+                    sentence: t.count("table-too-long", LONGEST_TEXT),
+                    remedy: t.say("table-too-long-remedy"),
+                });
+            } else {
+                edits.push(Edit::Character(id, CharacterEdit::Describe(field, text)));
+            }
+        }
+        edits.extend(reworded::follow(collection, &edits));
+        Ok(Deed::edits(edits, at.asked.back(&format!("/table/{}", id.0))))
+    }
+}
+
+/// The character of a form's path.
+pub(super) fn character(at: &At<'_>) -> Result<CharacterId, Refused> {
+    let id = CharacterId(at.asked.number(0));
+    let known = at.collection().characters.contains_key(&id);
+    if known { Ok(id) } else { Err(at.asked.refused("table-gone", "table-gone-remedy")) }
+}
+
+/// What a character is called.
+pub(super) fn name_of(id: CharacterId) -> Fact<'static> {
+    Fact::name(move |of: &Collection| of.character_name(id).to_owned())
 }
 
 fn typed(asked: &Asked<'_>, mark: &str, input: Input) -> String {
@@ -109,15 +135,16 @@ fn typed(asked: &Asked<'_>, mark: &str, input: Input) -> String {
     }
 }
 
-/// Whether two texts of a field mean the same to the form.
-fn same(one: &str, other: &str, input: Input) -> bool {
-    match input {
-        Input::SomeOf(words) => {
-            let (first, second) = (named(one, words), named(other, words));
-            if first.is_some() { first == second } else { one.trim() == other.trim() }
-        }
-        Input::Line | Input::OneOf(_) => one_line(one) == one_line(other),
-    }
+/// What a text of a field means to the form: in which order boxes are ticked is no difference.
+fn meant(text: &str, input: Input) -> String {
+    let words = match input {
+        Input::SomeOf(words) => named(text, words),
+        Input::Line | Input::OneOf(_) => None,
+    };
+    words.map_or_else(
+        || one_line(text),
+        |words| words.into_iter().collect::<Vec<_>>().join(", "),
+    )
 }
 
 /// What was typed, on one line.
@@ -192,3 +219,8 @@ pub(super) fn condition<'t>(text: &'t str, name: &str) -> Option<&'t str> {
     let means = rest.starts_with(['=', ':']) || rest.starts_with("is ");
     (!name.is_empty() && means && folded(front) == folded(name)).then_some(rest)
 }
+
+/// The longest text of a cell or a field, in letters.
+pub(crate) const LONGEST_TEXT: usize = 400;
+/// The longest name of a character, in letters.
+pub(crate) const LONGEST_NAME: usize = 120;

@@ -4,25 +4,27 @@
 #![deny(clippy::wildcard_enum_match_arm)]
 
 use maud::{Markup, html};
+use spinney_collection::laid::Laid;
 use spinney_exchange::table::Source;
 use spinney_model::limits::SCREENS_COLUMNS;
 use spinney_model::{CharacterEdit, Edit, KindEdit};
-
-use super::fields::one_line;
-use super::view::View;
-use super::{LONGEST_NAME, LONGEST_TEXT};
-use crate::Desk;
-use crate::pages::finds::left::{self, Told};
-use crate::pages::finds::{MOST_KINDS, take_table};
-use crate::routes::{Asked, Deed, Refused};
-use spinney_collection::laid::Laid;
 use spinney_voice::Tongue;
+
+use super::fields::{LONGEST_NAME, LONGEST_TEXT, one_line};
+use super::view::View;
+use crate::asked::Deed;
+use crate::forms::{At, Fact, Form, hidden};
+use crate::pages::finds::add::taken_in;
+use crate::pages::finds::fields::MOST_KINDS;
+use crate::pages::finds::left::{self, Told};
+use crate::reply::Refused;
 
 pub(super) fn form(t: Tongue, view: &View) -> Markup {
     html! {
         details.lay-over {
             summary #lay-over { (t.say("table-lay-over")) }
-            form method="post" action="/do/lay-over" enctype="multipart/form-data" {
+            form method="post" action=(LayOver::PATH) enctype="multipart/form-data" {
+                (hidden(&[]))
                 p { (t.say("table-lay-over-help")) }
                 label for="lay-who" { (t.say("table-lay-over-who")) }
                 input #lay-who name="who" value=(view.who) maxlength=(LONGEST_NAME) list="groups" dir="auto" autocomplete="off";
@@ -36,53 +38,66 @@ pub(super) fn form(t: Tongue, view: &View) -> Markup {
     }
 }
 
-pub(super) fn lay_over(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let t = asked.tongue;
-    let collection = &desk.history.now;
-    let who: String = one_line(asked.request.field("who")).chars().take(LONGEST_NAME).collect();
-    let file = asked.request.files.iter().find(|file| !file.bytes.is_empty());
-    let source = match file {
-        Some(file) => Source { name: file.name.clone(), bytes: file.bytes.clone() },
-        None => {
-            let text = asked.request.form.iter().find(|(name, _)| name == "table");
-            let bytes = text.map_or(Vec::new(), |(_, text)| text.clone().into_bytes());
-            Source { name: t.say("table-pasted"), bytes }
-        }
-    };
-    let sources = [source];
-    let (sheets, mut taken) = take_table::taken_in(t, collection, &sources, &who)?;
-    let told = Told::of(t, collection, &sheets, &taken);
-    let mut edits = std::mem::take(&mut taken.edits);
-    // What is said already need not be said again.
-    edits.retain(|edit| match edit {
-        Edit::Cell { kind, character, source, text } => {
-            collection.cells.said(*kind, *character, source) != text
-        }
-        Edit::Kind(..)
-        | Edit::Character(..)
-        | Edit::Scene(..)
-        | Edit::Key(..)
-        | Edit::BackTo(_) => true,
-    });
-    if edits.is_empty() && taken.left.is_empty() {
-        return Err(Refused {
-            sentence: t.say("table-nothing-pasted"),
-            remedy: t.say("table-nothing-pasted-remedy"),
-        });
+/// A group's table is laid over this one.
+pub(super) struct LayOver {
+    who: String,
+    sheet: Source,
+}
+
+impl Form for LayOver {
+    const PATH: &'static str = "/do/lay-over";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let request = at.asked.request;
+        let who = one_line(request.field("who")).chars().take(LONGEST_NAME).collect();
+        let file = request.files.iter().find(|file| !file.bytes.is_empty());
+        let sheet = match file {
+            Some(file) => Source { name: file.name.clone(), bytes: file.bytes.clone() },
+            None => {
+                let text = request.fields("table").next().unwrap_or_default();
+                let name = at.asked.tongue.say("table-pasted");
+                Source { name, bytes: text.as_bytes().to_vec() }
+            }
+        };
+        Ok(Self { who, sheet })
     }
-    fits(t, &edits)?;
-    let mut then = collection.clone();
-    edits.iter().for_each(|edit| then.apply(edit));
-    if then.kinds.len() > MOST_KINDS || then.characters.len() > SCREENS_COLUMNS {
-        return Err(Refused {
-            sentence: t.say("table-too-much"),
-            remedy: t.say("table-too-much-remedy"),
-        });
+
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
     }
-    let laid = Laid::of(&then);
-    let differ = laid.is_some_and(|laid| laid.said.contradictions().next().is_some());
-    let to = if differ { "/table?show=differ" } else { "/table" };
-    Ok(Deed::edits(edits, left::address(to.to_owned(), &told)))
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let (t, collection) = (at.asked.tongue, at.collection());
+        let (sheets, mut taken) = taken_in(t, collection, &[self.sheet], &self.who)?;
+        let told = Told::of(t, collection, &sheets, &taken);
+        let mut edits = std::mem::take(&mut taken.edits);
+        // What is said already need not be said again.
+        edits.retain(|edit| match edit {
+            Edit::Cell { kind, character, source, text } => {
+                collection.cells.said(*kind, *character, source) != text
+            }
+            Edit::Kind(..)
+            | Edit::Character(..)
+            | Edit::Scene(..)
+            | Edit::Key(..)
+            | Edit::BackTo(_) => true,
+        });
+        if edits.is_empty() && taken.left.is_empty() {
+            return Err(at
+                .asked
+                .refused("table-nothing-pasted", "table-nothing-pasted-remedy"));
+        }
+        fits(t, &edits)?;
+        let mut then = collection.clone();
+        edits.iter().for_each(|edit| then.apply(edit));
+        if then.kinds.len() > MOST_KINDS || then.characters.len() > SCREENS_COLUMNS {
+            return Err(at.asked.refused("table-too-much", "table-too-much-remedy"));
+        }
+        let laid = Laid::of(&then);
+        let differ = laid.is_some_and(|laid| laid.said.contradictions().next().is_some());
+        let to = if differ { "/table?show=differ" } else { "/table" };
+        Ok(Deed::edits(edits, left::address(to.to_owned(), &told)))
+    }
 }
 
 /// No text is longer than could be typed.

@@ -2,13 +2,14 @@
 //! what the reader could not understand. Only where there is something to say.
 
 use maud::{Markup, html};
-use spinney_model::{CharacterId, Finding, KindId, Severity};
-
-use super::decide;
-use super::view::View;
-use crate::pages::{saying, stood};
 use spinney_collection::{Agreed, Collection, Saying};
+use spinney_exchange::table::either;
+use spinney_model::{CharacterId, Finding, KindId, Severity};
 use spinney_voice::Tongue;
+
+use super::typed::{Cells, TAKE};
+use super::view::{View, shown};
+use crate::pages::cell;
 
 /// None: nothing is to be said.
 pub(super) fn notes(
@@ -35,7 +36,7 @@ pub(super) fn notes(
     }
     Some(html! {
         @if mine.is_some() || differ.is_some() {
-            (stood::field(&decide::stood_field((kind, at)), &stood::cell(cells, (kind, at))))
+            (Cells::seen((kind, at)))
         }
         @if let Some(mine) = mine { (clash(t, view, kind, at, mine)) }
         @if let Some(differ) = &differ { (differ) }
@@ -51,7 +52,7 @@ pub(super) fn notes(
 
 /// Somebody wrote here while this person did: both texts stay in sight.
 fn clash(t: Tongue, view: &View, kind: KindId, at: CharacterId, mine: &str) -> Markup {
-    let theirs = super::sheet::shown(view.said(), &view.who, kind, at);
+    let theirs = shown(view.said(), &view.who, kind, at);
     let place = format!("{}-{}", kind.0, at.0);
     html! {
         p.word.mend { (t.say("table-clash")) }
@@ -66,18 +67,18 @@ fn clash(t: Tongue, view: &View, kind: KindId, at: CharacterId, mine: &str) -> M
 
 fn differ(t: Tongue, kind: KindId, at: CharacterId, ways: &[&str], who_says: Markup) -> Markup {
     let place = format!("{}-{}", kind.0, at.0);
-    let both = decide::both(ways);
+    let both = either(ways);
     html! {
         p.word.look { (t.say("table-differ")) }
         (who_says)
         div.ways {
             @for (n, text) in ways.iter().enumerate() {
-                button #{"d-" (place) "-" (n)} name="decide" value={(place) "-" (decide::TAKE) (text)} {
+                button #{"d-" (place) "-" (n)} name="decide" value={(place) "-" (TAKE) (text)} {
                     (t.with("table-take", &[("text", text)]))
                 }
             }
             @if let Some(both) = both {
-                button #{"d-" (place) "-varies"} name="decide" value={(place) "-" (decide::TAKE) (both)} {
+                button #{"d-" (place) "-varies"} name="decide" value={(place) "-" (TAKE) (both)} {
                     (t.with("table-varies", &[("text", &both)]))
                 }
             }
@@ -94,7 +95,7 @@ fn who_says(t: Tongue, said: &[(&str, &Saying)], by_heaps: impl Fn(&str) -> bool
                 li dir="auto" {
                     @match saying.text() {
                         Some(text) => (t.with("table-says", &[("who", &name), ("text", &text)])),
-                        None => (t.with("finds-says", &[("source", &name), ("text", &saying::words(t, saying))])),
+                        None => (t.with("finds-says", &[("source", &name), ("text", &cell::words(t, saying))])),
                     }
                     @if by_heaps(who) { " " span.quiet { (t.say("table-by-heaps")) } }
                 }

@@ -1,19 +1,19 @@
 //! A character's sheet beside the table: how it is asked, where it is seen, its states.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, Input, Units};
-use spinney_model::{Ask, Asked, CharacterId, CharacterIx, Scale, StateIx, Value};
-use spinney_voice::wording;
-
-use super::fields::{FIELDS, named};
-use super::view::View;
-use super::{LONGEST_NAME, LONGEST_TEXT, margin, sheet};
-use crate::pages::frame;
-use spinney_collection::Collection;
 use spinney_collection::keys::letters;
 use spinney_collection::laid::Laid;
-use spinney_collection::reworded;
-use spinney_voice::Tongue;
+use spinney_collection::{Collection, reworded};
+use spinney_exchange::table::{self, Input, Units};
+use spinney_model::{Ask, Asked, CharacterId, CharacterIx, Scale, StateIx, Value};
+use spinney_voice::{Tongue, wording};
+
+use super::fields::{Describe, FIELDS, LONGEST_NAME, LONGEST_TEXT, named};
+use super::margin;
+use super::rename::{RenameState, TakeOut};
+use super::view::{View, unit};
+use crate::forms::hidden;
+use crate::pages::frame;
 
 /// So many fields are seen at once; the others are folded.
 const SEEN_FIRST: usize = 8;
@@ -32,11 +32,11 @@ pub(super) fn panel(
             h2 #panel-name dir="auto" { (name) }
             @if let Some((laid, at)) = place {
                 (asks(t, laid, at))
-                (kept_in(t, laid, at, &sheet::unit(collection, view, id)))
+                (kept_in(t, laid, at, &unit(collection, view, id)))
             }
             @for finding in margin::of_character(view, name) { (frame::finding_slip(t, finding)) }
-            form method="post" action={"/do/character/" (id.0)} {
-                input type="hidden" name="back" value=(back);
+            form method="post" action=(Describe::action(id)) {
+                (hidden(&[("back", &back)]))
                 @for (field, mark, label, help) in &FIELDS[..SEEN_FIRST] {
                     (one(t, mark, table::input(*field), collection.character_field(id, *field), label, help))
                 }
@@ -52,8 +52,8 @@ pub(super) fn panel(
                 (states(t, laid, at, id, &back))
                 (own_words(t, collection, laid, id))
             }
-            form method="post" action={"/do/take-out-character/" (id.0)} {
-                input type="hidden" name="back" value=(view.with_choices("/table"));
+            form method="post" action=(TakeOut::action(id)) {
+                (hidden(&[("back", &view.with_choices("/table"))]))
                 button.quiet #take-out-character { (t.say("table-take-out")) }
             }
             p { a href=(view.with_choices("/table")) { (t.say("table-close-panel")) } }
@@ -119,7 +119,6 @@ fn middle(laid: &Laid, at: CharacterIx) -> Option<spinney_model::Quantity> {
 fn one(t: Tongue, mark: &str, input: Input, text: &str, label: &str, help: &str) -> Markup {
     let id = format!("f-{mark}");
     let help_id = (!help.is_empty()).then(|| format!("help-{mark}"));
-    let base = html! { input type="hidden" name={"o-" (mark)} value=(text); };
     let words = match input {
         Input::SomeOf(words) => named(text, words).map(|there| (words, there)),
         Input::Line | Input::OneOf(_) => None,
@@ -128,7 +127,7 @@ fn one(t: Tongue, mark: &str, input: Input, text: &str, label: &str, help: &str)
         return html! {
             fieldset {
                 legend { (t.say(label)) }
-                (base)
+                input type="hidden" name="boxes" value=(mark);
                 @for word in words {
                     label.box for={(id) "-" (word.replace(' ', "-"))} {
                         input id={(id) "-" (word.replace(' ', "-"))} type="checkbox" name=(id) value=(word) checked[there.contains(word)];
@@ -140,7 +139,6 @@ fn one(t: Tongue, mark: &str, input: Input, text: &str, label: &str, help: &str)
     }
     html! {
         label for=(id) { (t.say(label)) }
-        (base)
         @match input {
             Input::OneOf(words) => select id=(id) name=(id) aria-describedby=[help_id.as_deref()] {
                 option value="" { (t.say("table-not-said")) }
@@ -203,9 +201,8 @@ fn states(t: Tongue, laid: &Laid, at: CharacterIx, id: CharacterId, back: &str) 
             h3 { (t.say("table-states")) }
             p.quiet { (t.say("table-rename-help")) }
             @for (n, state) in states.iter().enumerate() {
-                form.rename method="post" action={"/do/rename-state/" (id.0)} {
-                    input type="hidden" name="back" value=(back);
-                    input type="hidden" name="from" value=(state);
+                form.rename method="post" action=(RenameState::action(id)) {
+                    (RenameState::fields(state, back))
                     label for={"state-" (n)} dir="auto" {
                         (t.count_with("table-state-of", having(n), &[("state", state)]))
                     }

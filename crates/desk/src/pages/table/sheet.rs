@@ -4,12 +4,15 @@
 //! changed here is written, and another window's cells are left alone.
 
 use maud::{Markup, html};
-use spinney_model::{CharacterField, CharacterId, KindId};
-
-use super::notes;
-use super::view::{View, Which};
-use spinney_collection::{Agreed, Collection, Sayings};
+use spinney_collection::{Agreed, Collection};
+use spinney_model::{CharacterId, KindId};
 use spinney_voice::Tongue;
+
+use super::fields::LONGEST_TEXT;
+use super::notes;
+use super::typed::Cells;
+use super::view::{View, Which, shown, unit};
+use crate::forms::Form;
 
 pub(super) fn sheet(t: Tongue, collection: &Collection, view: &View) -> Markup {
     html! {
@@ -17,9 +20,8 @@ pub(super) fn sheet(t: Tongue, collection: &Collection, view: &View) -> Markup {
             p.empty { (t.say(nothing_of(view.which))) }
             p { a.button href="/table" { (t.say("table-show-whole")) } }
         } @else {
-            form #cells method="post" action="/do/cells" {
-                input type="hidden" name="back" value=(view.address());
-                input type="hidden" name="as" value=(view.who);
+            form #cells method="post" action=(Cells::PATH) {
+                (Cells::fields(&view.who, &view.address()))
                 p #not-kept hidden { (t.say("table-not-kept")) }
                 p #not-pasted hidden { (t.say("table-not-pasted")) }
                 p.keep {
@@ -76,16 +78,6 @@ fn heading(t: Tongue, collection: &Collection, view: &View, at: CharacterId) -> 
     }
 }
 
-/// What a column is measured in: as its sheet says, or as the reader took it.
-pub(super) fn unit(collection: &Collection, view: &View, at: CharacterId) -> String {
-    let said = collection.character_field(at, CharacterField::Unit);
-    if !said.is_empty() {
-        return said.to_owned();
-    }
-    let place = view.laid.as_ref().and_then(|laid| Some((laid, laid.character(at)?)));
-    place.map_or("", |(laid, at)| laid.matrix.character(at).sign()).to_owned()
-}
-
 fn row(t: Tongue, collection: &Collection, view: &View, kind: KindId) -> Markup {
     html! {
         tr {
@@ -94,22 +86,6 @@ fn row(t: Tongue, collection: &Collection, view: &View, kind: KindId) -> Markup 
             }
             @for &at in &view.characters { (cell(t, collection, view, kind, at)) }
         }
-    }
-}
-
-/// What a cell shows for typing over: what it counts as, or what this group says.
-pub(super) fn shown<'c>(
-    said: &'c Sayings,
-    who: &str,
-    kind: KindId,
-    at: CharacterId,
-) -> &'c str {
-    if !who.is_empty() {
-        return said.said(kind, at, who);
-    }
-    match said.agreed(kind, at) {
-        Agreed::Text(text) => text,
-        Agreed::Blank | Agreed::Contradicted => "",
     }
 }
 
@@ -132,7 +108,7 @@ fn cell(
                 input id={"i-" (place)} name={"c-" (place)} value=(mine.map_or(text, String::as_str))
                     aria-labelledby={"k-" (kind.0) " h-" (at.0)}
                     aria-describedby=[notes.is_some().then(|| format!("n-{place}"))]
-                    maxlength=(super::LONGEST_TEXT.max(text.chars().count()))
+                    maxlength=(LONGEST_TEXT.max(text.chars().count()))
                     dir="auto" autocomplete="off" autocapitalize="off" spellcheck="false" size=(wide(text));
                 input type="hidden" name={"b-" (place)} value=(text);
             } @else {

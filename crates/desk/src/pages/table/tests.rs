@@ -2,7 +2,9 @@
 
 use spinney_exchange::journal;
 
-use crate::{Desk, Page, Reply, Request};
+use crate::desk::Desk;
+use crate::reply::{Page, Reply};
+use crate::request::Request;
 
 /// A desk whose host keeps everything at once.
 struct AtTheTable(Desk);
@@ -27,7 +29,7 @@ impl AtTheTable {
 
     /// Posts, keeps, and gives the address that follows.
     fn post(&mut self, path: &str, form: &[(&str, &str)]) -> String {
-        match self.0.handle(&Request::post(path, form)) {
+        match self.sent(path, form) {
             Reply::Keep { lines, then, .. } => {
                 self.0
                     .catch_up(lines.iter().map(Vec::as_slice))
@@ -39,8 +41,16 @@ impl AtTheTable {
         }
     }
 
+    /// A form on a page that has seen everything, unless it says otherwise.
+    fn sent(&mut self, path: &str, form: &[(&str, &str)]) -> Reply {
+        let head = self.0.mark();
+        let seen = form.iter().any(|(name, _)| *name == "head");
+        let form = form.iter().copied().chain((!seen).then_some(("head", head.as_str())));
+        self.0.handle(&Request::post(path, &form.collect::<Vec<_>>()))
+    }
+
     fn refused(&mut self, path: &str, form: &[(&str, &str)]) -> String {
-        match self.0.handle(&Request::post(path, form)) {
+        match self.sent(path, form) {
             Reply::Page(Page { status: 422, body, .. }) => {
                 String::from_utf8(body).expect("text")
             }
@@ -50,8 +60,8 @@ impl AtTheTable {
 
     fn cell(&mut self, kind: u32, character: u32) -> String {
         let at = (spinney_model::KindId(kind), spinney_model::CharacterId(character));
-        let laid = self.0.worked.laid(&self.0.history.now).expect("there are kinds");
-        super::sheet::shown(&laid.said, "", at.0, at.1).to_owned()
+        let laid = self.0.laid().expect("there are kinds");
+        super::view::shown(&laid.said, "", at.0, at.1).to_owned()
     }
 }
 
@@ -166,11 +176,8 @@ fn the_margin_names_what_is_alike_and_the_cell_that_helps() {
 #[test]
 fn a_renamed_state_keeps_the_questions_that_ask_for_it() {
     let mut desk = AtTheTable::with(HEDGE);
-    desk.post("/do/character/1", &[("o-states", ""), ("f-states", "toothed, smooth")]);
-    desk.post(
-        "/do/character/2",
-        &[("o-applies-when", ""), ("f-applies-when", "edge = toothed or smooth")],
-    );
+    desk.post("/do/character/1", &[("f-states", "toothed, smooth")]);
+    desk.post("/do/character/2", &[("f-applies-when", "edge = toothed or smooth")]);
     let fork = spinney_model::Fork::default();
     let key = spinney_model::KeyId(1);
     let of = spinney_model::AskOf {
@@ -194,10 +201,10 @@ fn a_renamed_state_keeps_the_questions_that_ask_for_it() {
     assert!(desk.page("/table/1").contains("“toothed”, 3 kinds"));
     desk.post("/do/rename-state/1", &[("from", "toothed"), ("to", "jagged, like a saw")]);
     assert_eq!(desk.cell(1, 1), "\"jagged, like a saw\"");
-    let made = desk.0.worked.made(&desk.0.history.now, key).expect("the key has kinds");
+    let made = desk.0.made(key).expect("the key has kinds");
     assert_eq!(made.key.couplets.len(), 1);
     assert!(made.key.couplets[0].ask.is_some());
-    let laid = desk.0.worked.laid(&desk.0.history.now).expect("there are kinds");
+    let laid = desk.0.laid().expect("there are kinds");
     let ask = made.key.couplets[0].ask.as_ref().expect("it is asked");
     assert_eq!(
         laid.ask_of(ask).expect("of the table").yes,
@@ -215,15 +222,14 @@ fn a_renamed_state_keeps_the_questions_that_ask_for_it() {
 #[test]
 fn a_renamed_character_is_named_anew_where_others_speak_of_it() {
     let mut desk = AtTheTable::with(HEDGE);
-    desk.post(
-        "/do/character/1",
-        &[("o-applies-when", ""), ("f-applies-when", "leaf form = one piece")],
-    );
-    desk.post("/do/character/2", &[("o-name", "leaf form"), ("f-name", "shape")]);
+    desk.post("/do/character/1", &[("f-applies-when", "leaf form = one piece")]);
+    let seen = desk.0.mark();
+    desk.post("/do/character/2", &[("f-name", "shape")]);
     assert!(desk.page("/table/1").contains("value=\"shape = one piece\""));
-    let page = desk.refused("/do/character/2", &[("o-name", "shape"), ("f-name", "EDGE ")]);
+    let page = desk.refused("/do/character/2", &[("f-name", "EDGE ")]);
     assert!(page.contains("“EDGE” is in the table already."));
-    let page = desk.refused("/do/character/2", &[("o-name", "form"), ("f-name", "outline")]);
+    let old = [("head", seen.as_str()), ("f-name", "outline")];
+    let page = desk.refused("/do/character/2", &old);
     assert!(page.contains("Someone wrote “shape” there while you typed “outline”."));
 }
 
@@ -231,13 +237,11 @@ fn a_renamed_character_is_named_anew_where_others_speak_of_it() {
 fn a_character_sheet_writes_only_what_was_changed() {
     let mut desk = AtTheTable::with(HEDGE);
     let form = [
-        ("o-seen-on", ""),
+        ("boxes", "seen-on"),
         ("f-seen-on", "twig"),
         ("f-seen-on", "winter twig"),
-        ("o-season", ""),
-        ("o-difficulty", ""),
+        ("boxes", "season"),
         ("f-difficulty", "hard"),
-        ("o-question", ""),
         ("f-question", "Is the edge {}?"),
     ];
     let head = desk.0.head();
@@ -246,13 +250,11 @@ fn a_character_sheet_writes_only_what_was_changed() {
     let page = desk.page("/table/1");
     assert!(page.contains("value=\"winter twig\" checked"));
     assert!(page.contains("It asks, for instance: “Is the edge toothed?”"));
-    let again = [
-        ("o-seen-on", "twig, winter twig"),
-        ("f-seen-on", "winter twig"),
-        ("f-seen-on", "twig"),
-    ];
+    let again = [("boxes", "seen-on"), ("f-seen-on", "winter twig"), ("f-seen-on", "twig")];
     desk.post("/do/character/1", &again);
     assert_eq!(desk.0.head(), head + 1, "the same boxes are no change");
+    desk.post("/do/character/1", &[("boxes", "seen-on")]);
+    assert!(!desk.page("/table/1").contains("value=\"twig\" checked"), "none is ticked");
 }
 
 #[test]
@@ -345,20 +347,20 @@ fn a_button_takes_the_text_it_shows_or_nothing() {
     lay(&mut desk, "Owls", "smooth");
     let page = desk.page("/table?show=differ");
     assert!(page.contains("value=\"1-1-take-toothed\""), "{page}");
-    let stood = hidden(&page, "stood-1-1");
+    let seen = hidden(&page, "head-1-1");
     // Another window lays a third view over it; its group comes first in the order.
     lay(&mut desk, "Adders", "lobed");
     let old = |word: &'static str| {
-        [("c-1-1", ""), ("b-1-1", ""), ("stood-1-1", stood.as_str()), ("decide", word)]
+        [("c-1-1", ""), ("b-1-1", ""), ("head-1-1", seen.as_str()), ("decide", word)]
     };
     for word in ["1-1-take-toothed", "1-1-take-toothed or smooth", "1-1-look", "1-1-mine"] {
         let page = desk.refused("/do/cells", &old(word));
         assert!(page.contains("Adders: lobed"), "{word}: {page}");
-        assert!(!page.contains(&stood) && !page.contains("take-"), "nobody typed that");
+        assert!(!page.contains("take-"), "nobody typed that");
         assert_eq!(desk.cell(1, 1), "", "{word}");
     }
-    let stood = hidden(&desk.page("/table?show=differ"), "stood-1-1");
-    let now = [("stood-1-1", stood.as_str()), ("decide", "1-1-take-toothed")];
+    let seen = hidden(&desk.page("/table?show=differ"), "head-1-1");
+    let now = [("head-1-1", seen.as_str()), ("decide", "1-1-take-toothed")];
     desk.post("/do/cells", &now);
     assert_eq!(desk.cell(1, 1), "toothed");
     // Pressed once more, it takes what nobody says any more for nothing.
@@ -369,8 +371,8 @@ fn a_button_takes_the_text_it_shows_or_nothing() {
 fn all_kept(table: &mut AtTheTable) {
     table.post("/do/key-start", &[("name", "Ours"), ("how", "finish")]);
     let page = table.page("/key");
-    let stood = hidden(page.split("do/key-keep-all").nth(1).expect("it may be kept"), "stood");
-    table.post("/do/key-keep-all", &[("key", "1"), ("at", ""), ("stood", &stood)]);
+    let asks = hidden(page.split("do/key-keep-all").nth(1).expect("it may be kept"), "asks");
+    table.post("/do/key-keep-all", &[("key", "1"), ("asks", &asks)]);
 }
 
 fn kept_words(table: &AtTheTable) -> Vec<String> {
@@ -387,7 +389,7 @@ fn a_column_worded_anew_words_its_questions_but_not_a_persons_own() {
     let before = kept_words(&table);
     assert_eq!(before.len(), 2, "{before:?}");
     // Its question, then a state, then the name: kept questions follow each time.
-    let describe = [("o-question", ""), ("f-question", "Does its edge look {}?")];
+    let describe = [("f-question", "Does its edge look {}?")];
     table.post("/do/character/1", &describe);
     assert!(
         kept_words(&table).iter().any(|words| words.starts_with("Does its edge look ")),
@@ -406,10 +408,7 @@ fn a_column_worded_anew_words_its_questions_but_not_a_persons_own() {
         at.filter(|(_, question)| question.words.contains("edge")).map(|(at, _)| at.clone());
     let at = spinney_collection::keys::letters(&at.next_back().expect("it was kept"));
     table.post("/do/key-reword", &[("key", "1"), ("at", &at), ("words", "Has it got waves?")]);
-    table.post(
-        "/do/character/1",
-        &[("o-question", "Does its edge look {}?"), ("f-question", "Is the rim {}?")],
-    );
+    table.post("/do/character/1", &[("f-question", "Is the rim {}?")]);
     assert!(kept_words(&table).contains(&"Has it got waves?".to_owned()));
     let page = table.page("/table/1");
     assert!(page.contains("id=\"own-words\"") && page.contains("Has it got waves?"));

@@ -7,83 +7,164 @@
 
 use std::collections::BTreeMap;
 
+use maud::Markup;
+use spinney_collection::{Agreed, Collection, Sayings, laid};
+use spinney_exchange::table::either;
 use spinney_model::{CharacterId, Edit, KindId};
 
-use super::{LONGEST_TEXT, decide, sheet};
-use crate::Desk;
-use crate::pages::stood;
-use crate::routes::{Asked, Deed, Refused};
-use spinney_collection::laid;
-use spinney_collection::{Agreed, Cells, Collection, Sayings};
+use super::fields::{LONGEST_NAME, LONGEST_TEXT};
+use super::view;
+use crate::asked::{Asked, Deed};
+use crate::forms::{At, Fact, Form, head_as, hidden};
+use crate::pages::cell;
+use crate::reply::Refused;
+use crate::worked::State;
+
+/// The button that takes a text sends it behind this.
+pub(super) const TAKE: &str = "take-";
 
 /// So many texts that clash go back to the page; more do not fit into an address.
 const MOST_CLASHES: usize = 12;
 
 type Place = (KindId, CharacterId);
 
-/// Writes the cells that were changed, and what was decided.
-pub(super) fn cells(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let laid = desk.worked.laid(&desk.history.now);
-    let collection = &desk.history.now;
-    let said = laid::said(collection, laid.as_deref());
-    let who: String = asked.request.field("as").chars().take(super::LONGEST_NAME).collect();
-    let typed = with_mark(asked, "c-");
-    let bases = with_mark(asked, "b-");
-    let (decided, word) = decided(asked.request.field("decide"));
-    let mut edits = Vec::new();
-    let mut clashes = Vec::new();
-    for (&at, &text) in &typed {
-        if !known(collection, at) || decided == Some(at) {
-            continue;
-        }
-        let text = text.trim();
-        let base = bases.get(&at).map_or("", |base| base.trim());
-        let now = sheet::shown(&said, &who, at.0, at.1).trim();
-        if text == base || text == now {
-            continue;
-        }
-        if text.chars().count() > LONGEST_TEXT {
-            return Err(too_long(asked));
-        }
-        if now == base {
-            edits.push(written(&collection.cells, &said, &who, at, text));
-        } else {
-            clashes.push((at, text));
-        }
-    }
-    if let Some(at) = decided.filter(|at| known(collection, *at)) {
-        let mine = typed.get(&at).map_or("", |text| text.trim());
-        if mine.chars().count() > LONGEST_TEXT {
-            return Err(too_long(asked));
-        }
-        if word != "leave" && moved(asked, &said, at, word) {
-            return Err(stood::cell_moved(asked, collection, &said, at));
-        }
-        edits.extend(decision(&collection.cells, &said, &who, at, word, mine));
-    }
-    if clashes.len() > MOST_CLASHES {
-        let t = asked.tongue;
-        return Err(Refused {
-            sentence: t.count("table-many-clashes", clashes.len()),
-            remedy: t.say("table-many-clashes-remedy"),
-        });
-    }
-    let mut to = address(&asked.back("/table"), &clashes);
-    if let (Some((kind, character)), true) = (decided, clashes.is_empty()) {
-        // The button is gone; the hand goes on at its cell.
-        to = format!("{}#i-{}-{}", to.split('#').next().unwrap_or(""), kind.0, character.0);
-    }
-    Ok(Deed::edits(edits, to))
+/// Cells that were typed over, and what a button decides.
+pub(super) struct Cells {
+    /// Who writes; empty: the table itself.
+    who: String,
+    typed: BTreeMap<Place, Typed>,
+    /// A cell, and what is decided of it.
+    decided: Option<(Place, String)>,
 }
 
-fn known(collection: &Collection, (kind, character): Place) -> bool {
+/// A text that was typed into a cell, and what stood there.
+#[derive(Clone, Default)]
+struct Typed {
+    text: String,
+    base: String,
+}
+
+impl Cells {
+    pub(super) fn fields(who: &str, back: &str) -> Markup {
+        hidden(&[("as", &who), ("back", &back)])
+    }
+
+    /// The hidden field of a cell that can be decided: a script may have brought it up to date,
+    /// and not the others.
+    pub(super) fn seen((kind, character): Place) -> Markup {
+        head_as(&format!("head-{}-{}", kind.0, character.0))
+    }
+
+    /// What stood in a cell when somebody typed there. It travels with each cell, since a script
+    /// brings those up to date at which no hand is.
+    fn stood(&self, at: Place) -> Fact<'_> {
+        let shows = Fact::new(
+            move |state| shown_now(state, &self.who, at),
+            move |now| cell::moved(now, at),
+        );
+        shows.carried(self.typed.get(&at).map(|typed| typed.base.as_str()))
+    }
+
+    /// The cells of which the text is another one than what stood there and than what stands there
+    /// now, but for the one that is decided.
+    fn changed(&self, state: State<'_>) -> impl Iterator<Item = (Place, &Typed)> {
+        let decided = self.decided.as_ref().map(|(at, _)| *at);
+        let typed = self.typed.iter().map(|(at, typed)| (*at, typed));
+        typed.filter(move |(at, typed)| {
+            let now = || shown_now(state, &self.who, *at);
+            decided != Some(*at) && typed.text != typed.base && typed.text != now()
+        })
+    }
+}
+
+fn shown_now(state: State<'_>, who: &str, (kind, character): Place) -> String {
+    let laid = state.laid();
+    let said = laid::said(state.collection, laid.as_deref());
+    view::shown(&said, who, kind, character).trim().to_owned()
+}
+
+impl Form for Cells {
+    const PATH: &'static str = "/do/cells";
+
+    fn head(asked: &Asked<'_>) -> String {
+        let (at, _) = decided(asked.request.field("decide"));
+        let own = at.map(|(kind, character)| format!("head-{}-{}", kind.0, character.0));
+        let own = own.filter(|name| asked.request.fields(name).next().is_some());
+        own.unwrap_or_else(|| "head".to_owned())
+    }
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let asked = at.asked;
+        let bases = with_mark(asked, "b-");
+        let typed =
+            with_mark(asked, "c-").into_iter().filter(|(at_cell, _)| known(at, *at_cell));
+        let typed = typed.map(|(at, text)| {
+            let base = bases.get(&at).map_or("", |base| base.trim());
+            (at, Typed { text: text.trim().to_owned(), base: base.to_owned() })
+        });
+        let (cell, word) = decided(asked.request.field("decide"));
+        let who = asked.request.field("as").chars().take(LONGEST_NAME).collect();
+        let decided = cell.filter(|cell| known(at, *cell)).map(|cell| (cell, word.to_owned()));
+        let cells = Self { who, typed: typed.collect(), decided };
+        let mine = cells.decided.iter().filter_map(|(at, _)| cells.typed.get(at));
+        let mut written = cells.changed(at.desk.now()).map(|(_, typed)| typed).chain(mine);
+        let long = written.any(|typed| typed.text.chars().count() > LONGEST_TEXT);
+        drop(written);
+        if long { Err(too_long(asked)) } else { Ok(cells) }
+    }
+
+    /// What is said of the cell that is decided; where somebody wrote into a cell that was typed
+    /// over, both texts go back to the page.
+    fn reads(&self) -> Vec<Fact<'_>> {
+        let decided = self.decided.iter().filter(|(_, word)| word != "leave");
+        decided.map(|(at, _)| cell::fact(*at)).collect()
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let (t, collection) = (at.asked.tongue, at.collection());
+        let laid = at.desk.laid();
+        let said = laid::said(collection, laid.as_deref());
+        let (mut edits, mut clashes) = (Vec::new(), Vec::new());
+        for (cell, typed) in self.changed(at.desk.now()) {
+            match at.still(&self.stood(cell)) {
+                true => edits.push(written(collection, &said, &self.who, cell, &typed.text)),
+                false => clashes.push((cell, typed.text.as_str())),
+            }
+        }
+        if let Some((cell, word)) = &self.decided {
+            let mine = self.typed.get(cell).map_or("", |typed| &typed.text);
+            let taken = word.strip_prefix(TAKE);
+            if taken.is_some_and(|wanted| offered(&said, *cell, wanted).is_none()) {
+                return Err(cell::moved(at, *cell));
+            }
+            edits.extend(decision(collection, &said, &self.who, *cell, word, mine));
+        }
+        if clashes.len() > MOST_CLASHES {
+            return Err(Refused {
+                sentence: t.count("table-many-clashes", clashes.len()),
+                remedy: t.say("table-many-clashes-remedy"),
+            });
+        }
+        let mut to = address(&at.asked.back("/table"), &clashes);
+        let (decided, _) = decided(at.asked.request.field("decide"));
+        if let (Some((kind, character)), true) = (decided, clashes.is_empty()) {
+            // The button is gone; the hand goes on at its cell.
+            let page = to.split('#').next().unwrap_or("");
+            to = format!("{page}#i-{}-{}", kind.0, character.0);
+        }
+        Ok(Deed::edits(edits, to))
+    }
+}
+
+fn known(at: &At<'_>, (kind, character): Place) -> bool {
+    let collection = at.collection();
     collection.kinds.contains_key(&kind) && collection.characters.contains_key(&character)
 }
 
 /// What is to be written so that the cell counts as this text.
-fn written(typed: &Cells, said: &Sayings, who: &str, at: Place, text: &str) -> Edit {
+fn written(typed: &Collection, said: &Sayings, who: &str, at: Place, text: &str) -> Edit {
     let (kind, character) = at;
-    let by_itself = typed.said(kind, character, who);
+    let by_itself = typed.cells.said(kind, character, who);
     // Emptied, though groups have said something, or how this one sorted does: nobody loses a
     // word, but it is open again.
     let still_said = match who {
@@ -97,7 +178,7 @@ fn written(typed: &Cells, said: &Sayings, who: &str, at: Place, text: &str) -> E
 
 /// What a button under a cell decides.
 fn decision(
-    typed: &Cells,
+    typed: &Collection,
     said: &Sayings,
     who: &str,
     at: Place,
@@ -109,7 +190,7 @@ fn decision(
         "leave" => return None,
         "mine" => return Some(written(typed, said, who, at, mine)),
         "look" => "?".to_owned(),
-        word => offered(said, at, word.strip_prefix(decide::TAKE)?)?,
+        word => offered(said, at, word.strip_prefix(TAKE)?)?,
     };
     Some(Edit::Cell { kind, character, source: String::new(), text })
 }
@@ -117,18 +198,10 @@ fn decision(
 /// The text that a button wants to take, if it is one that the page would offer now.
 fn offered(said: &Sayings, at: Place, wanted: &str) -> Option<String> {
     let texts = said.choices(at.0, at.1);
-    let both = decide::both(&texts);
+    let both = either(&texts);
     let mut offered = texts.into_iter().map(str::to_owned).chain(both);
     // On its way through a page a text may lose how its lines were broken.
     offered.find(|text| text.split_whitespace().eq(wanted.split_whitespace()))
-}
-
-/// Whether something else is said of the cell than when the button was shown.
-fn moved(asked: &Asked<'_>, said: &Sayings, at: Place, word: &str) -> bool {
-    let name = decide::stood_field(at);
-    let gone = |wanted| offered(said, at, wanted).is_none();
-    !stood::still(&asked.request.form, &name, &stood::cell(said, at))
-        || word.strip_prefix(decide::TAKE).is_some_and(gone)
 }
 
 /// `3-7-look`: the cell, and what was decided.

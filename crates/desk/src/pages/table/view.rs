@@ -4,13 +4,14 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use maud::{Markup, html};
-use spinney_model::{CharacterId, Code, Fact, Finding, KindId, Place, Value};
-
-use crate::Desk;
-use crate::routes::Asked;
 use spinney_collection::laid::{Laid, folded};
 use spinney_collection::{Agreed, Collection, Sayings};
+use spinney_model::{CharacterField, CharacterId, Code, Fact, Finding, KindId, Place, Value};
 use spinney_voice::Tongue;
+
+use super::fields::{LONGEST_NAME, LONGEST_TEXT};
+use crate::asked::Asked;
+use crate::desk::Desk;
 
 /// So many cells stand on a page; the kinds after them on the next.
 const CELLS_A_PAGE: usize = 3_000;
@@ -61,8 +62,8 @@ pub(super) struct View {
 }
 
 impl View {
-    pub(super) fn of(desk: &mut Desk, asked: &Asked<'_>, open: Option<CharacterId>) -> Self {
-        let laid = desk.worked.laid(&desk.history.now);
+    pub(super) fn of(desk: &Desk, asked: &Asked<'_>, open: Option<CharacterId>) -> Self {
+        let laid = desk.laid();
         let collection = &desk.history.now;
         let request = asked.request;
         let number = |name: &str| request.asked(name).parse().unwrap_or(0);
@@ -72,7 +73,7 @@ impl View {
             kind: Some(KindId(number("kind"))).filter(|id| collection.kinds.contains_key(id)),
             character: Some(CharacterId(number("character")))
                 .filter(|id| collection.characters.contains_key(id)),
-            who: request.asked("as").chars().take(super::LONGEST_NAME).collect(),
+            who: request.asked("as").chars().take(LONGEST_NAME).collect(),
             open,
             kinds: Vec::new(),
             characters: Vec::new(),
@@ -242,7 +243,7 @@ fn clashes<'q>(
         let mut parts = text.splitn(3, '-');
         let kind = KindId(parts.next()?.parse().ok()?);
         let character = CharacterId(parts.next()?.parse().ok()?);
-        let typed = parts.next()?.chars().take(super::LONGEST_TEXT).collect();
+        let typed = parts.next()?.chars().take(LONGEST_TEXT).collect();
         Some(((kind, character), typed))
     };
     query.filter(|(name, _)| name == "mine").filter_map(|(_, text)| clash(text)).collect()
@@ -278,7 +279,7 @@ pub(super) fn choices(t: Tongue, collection: &Collection, view: &View) -> Markup
                     }
                 } }
                 div { label for="as" { (t.say("table-as")) }
-                input #as name="as" value=(view.who) list="groups" maxlength=(super::LONGEST_NAME) dir="auto" autocomplete="off";
+                input #as name="as" value=(view.who) list="groups" maxlength=(LONGEST_NAME) dir="auto" autocomplete="off";
                 datalist #groups { @for who in groups(collection) { option value=(who); } } }
                 button #choose { (t.say("table-choose")) }
             }
@@ -291,4 +292,30 @@ pub(super) fn choices(t: Tongue, collection: &Collection, view: &View) -> Markup
 fn groups(collection: &Collection) -> Vec<&str> {
     let mut seen = BTreeSet::new();
     collection.cells.who().into_iter().filter(|who| seen.insert(folded(who))).collect()
+}
+
+/// What a cell shows for typing over: what it counts as, or what this group says.
+pub(super) fn shown<'c>(
+    said: &'c Sayings,
+    who: &str,
+    kind: KindId,
+    at: CharacterId,
+) -> &'c str {
+    if !who.is_empty() {
+        return said.said(kind, at, who);
+    }
+    match said.agreed(kind, at) {
+        Agreed::Text(text) => text,
+        Agreed::Blank | Agreed::Contradicted => "",
+    }
+}
+
+/// What a column is measured in: as its sheet says, or as the reader took it.
+pub(super) fn unit(collection: &Collection, view: &View, at: CharacterId) -> String {
+    let said = collection.character_field(at, CharacterField::Unit);
+    if !said.is_empty() {
+        return said.to_owned();
+    }
+    let place = view.laid.as_ref().and_then(|laid| Some((laid, laid.character(at)?)));
+    place.map_or("", |(laid, at)| laid.matrix.character(at).sign()).to_owned()
 }

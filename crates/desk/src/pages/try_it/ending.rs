@@ -5,15 +5,13 @@
 
 use maud::{Markup, html};
 use spinney_model::{Answer, KindField, KindId, TaxonIx};
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
-use super::Trying;
-use super::screens::{back, explained, head, trail};
+use super::screens::{Trying, back, explained, head, trail};
 use super::walk::Walk;
-use crate::pages::finds::{drawn_line, face};
-use crate::pages::heaps::answer_tab;
-use crate::pages::key::{Ending, From, Missing};
-use spinney_voice::Tongue;
+use crate::pages::finds::face::{drawn_line, face};
+use crate::pages::heaps::card::answer_tab;
+use crate::pages::key::keyed::{Ending, From, Missing};
 
 /// What came out, in the order of the ways.
 #[derive(Default)]

@@ -1,15 +1,35 @@
 //! The screens of a walk: the start, and a question.
 
-use maud::{Markup, html};
-use spinney_model::{Couplet, KindField, TaxonIx, Wording};
-use spinney_press::glossary;
+use std::sync::Arc;
 
-use super::Trying;
-use super::walk::Walk;
-use crate::pages::frame;
-use crate::pages::heaps::answer_tab;
-use crate::pages::words;
+use maud::{Markup, html};
+use spinney_collection::Collection;
+use spinney_collection::keys::Made;
+use spinney_collection::laid::Laid;
+use spinney_model::{Couplet, KeyId, KindField, TaxonIx, Wording};
+use spinney_press::glossary;
 use spinney_voice::Tongue;
+
+use super::walk::Walk;
+use crate::pages::heaps::card::answer_tab;
+use crate::pages::{frame, words};
+
+/// A walk through a key, with everything that its screens look at.
+pub(super) struct Trying<'a> {
+    pub(super) t: Tongue,
+    pub(super) id: KeyId,
+    pub(super) collection: &'a Collection,
+    pub(super) made: Arc<Made>,
+    pub(super) laid: Option<Arc<Laid>>,
+    pub(super) answers: String,
+}
+
+impl Trying<'_> {
+    /// The address after some answers.
+    pub(super) fn address(&self, answers: &str) -> String {
+        format!("/try?key={}&at={answers}", self.id.0)
+    }
+}
 
 /// Where there is no key to try.
 pub(super) fn no_key(t: Tongue) -> Markup {

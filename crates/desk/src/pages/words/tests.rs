@@ -3,7 +3,9 @@
 use spinney_model::{Done, Edit, Entry, Fork, KeyEdit, KeyId};
 use spinney_press::glossary;
 
-use crate::{Desk, Page, Reply, Request};
+use crate::desk::Desk;
+use crate::reply::{Page, Reply};
+use crate::request::Request;
 
 fn page(desk: &mut Desk, address: &str) -> String {
     match desk.handle(&Request::get(address)) {

@@ -32,7 +32,7 @@ fn at(path: &Path) -> Sitting {
 
 impl Sitting {
     fn add(&mut self, names: &str) -> (u16, String) {
-        self.page(&mut Request::post("/do/add-kinds", &[("names", names)]))
+        self.page(&mut Request::post("/do/add-kinds", &[("names", names), ("head", "0-0")]))
     }
 
     fn finds(&mut self) -> String {
@@ -291,7 +291,7 @@ fn the_end_gives_up_what_only_shows_something_and_tells_whoever_waits() {
     let ending = Ending::not_yet();
     let (clerk, at_work) = Clerk::sit_down(sitting, ending.clone()).expect("a thread");
     let since = Instant::now();
-    let elm = || Request::post("/do/add-kinds", &[("names", "wych elm")]);
+    let elm = || Request::post("/do/add-kinds", &[("names", "wych elm"), ("head", "0-0")]);
     let heard = asked(&clerk, [Request::get("/finds"), elm(), elm()], async {
         begun.await.expect("it begins");
         ending.begin();
@@ -313,7 +313,7 @@ fn what_is_being_kept_at_the_end_is_kept_and_answered() {
     // Another program is just writing: what is to be kept has to wait for it.
     let other = rusqlite::Connection::open(&path).expect("the file");
     other.execute_batch("BEGIN IMMEDIATE").expect("held");
-    let add = |name| Request::post("/do/add-kinds", &[("names", name)]);
+    let add = |name| Request::post("/do/add-kinds", &[("names", name), ("head", "0-0")]);
     let heard = asked(&clerk, [add("oak"), add("holly")], async {
         ending.keeping().await;
         ending.begin();
@@ -354,7 +354,7 @@ fn readers_and_writers_are_answered_while_a_sheet_is_being_set() {
     let mut sitting = at(&path);
     let (begun, goes_on) = held_up(&mut sitting);
     let (clerk, at_work) = Clerk::sit_down(sitting, Ending::not_yet()).expect("a thread");
-    let elm = Request::post("/do/add-kinds", &[("names", "wych elm")]);
+    let elm = Request::post("/do/add-kinds", &[("names", "wych elm"), ("head", "0-0")]);
     let mut elm = Some(elm);
     let heard = asked(&clerk, [sheet(), Request::get("/print/today.pdf")], async {
         begun.await.expect("it begins");
@@ -471,7 +471,8 @@ fn a_form_with_a_file_is_read_beside_the_clerk_and_nobody_is_overtaken_for_ever(
         name: "finds.csv".to_owned(),
         bytes: b"kind,edge\nholly,spiny\nyew,smooth\n".to_vec(),
     };
-    let take = Request { files: vec![table], ..Request::post("/do/take-table", &[]) };
+    let take =
+        Request { files: vec![table], ..Request::post("/do/take-table", &[("head", "0-0")]) };
     assert_eq!(asked(&clerk, [take], async {}), [Ok(303)]);
     drop(clerk);
     at_work.finish();

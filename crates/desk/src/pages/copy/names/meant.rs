@@ -2,86 +2,104 @@
 //! comes out at this end after all. Where another window has named or moved it meanwhile, it is
 //! asked back or refused.
 
-use maud::{Markup, html};
+use spinney_collection::keys::letters;
+use spinney_collection::laid::{Laid, folded};
+use spinney_collection::{Collection, Question};
 use spinney_model::{Edit, Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Side};
+use spinney_voice::Tongue;
 
-use super::{MOST_ASKED_BACK, Names, Where, address, in_address, lie_apart, sounding_like};
-use crate::Desk;
+use crate::asked::Deed;
 use crate::asking::way;
-use crate::pages::finds::LONGEST_NAME;
-use crate::pages::heaps::deeds;
-use crate::pages::stood::{self, STOOD};
-use crate::routes::{Asked, Deed, Refused};
-use spinney_collection::laid::folded;
-use spinney_collection::{Collection, Drawn};
+use crate::forms::{At, Fact, Form};
+use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::heaps::place::{self, Place};
+use crate::reply::Refused;
 
-/// The hidden field with the name that a find had.
-const STOOD_NAME: &str = "stood-name";
+/// What a group calls a kind, as its page showed it.
+fn called_then(key: KeyId, kind: KindId) -> Fact<'static> {
+    let shows = move |of: &Collection| called_now(of, key, kind).to_owned();
+    Fact::new(move |state| shows(state.collection), |at| place::gone(at.asked))
+}
 
-/// Keeps the names that were typed; what sounds like another find, is the name of another find
-/// in this key, or has another name by now than the page showed, is asked back first.
-pub(crate) fn keep(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (key, _) = deeds::place(desk, asked)?;
-    let laid = desk.worked.laid(&desk.history.now).ok_or_else(|| deeds::gone(asked))?;
-    let collection = &desk.history.now;
-    let (mut edits, mut open) = (Vec::new(), at_empty_ends(asked));
-    let typed = typed(collection, asked);
-    let mut own = collection.keys[&key].called.clone();
-    own.retain(|kind, _| !typed.iter().any(|(other, _)| other == kind));
-    for (kind, name) in typed {
-        let ours = folded(collection.kinds[&kind].field(KindField::Name)) == folded(&name);
-        let namesake = !name.is_empty() && own.values().any(|own| folded(own) == folded(&name));
-        let alone = !namesake && sounding_like(collection, &laid, &name, Some(kind)).is_empty();
-        let now = called_now(collection, key, kind);
-        let settled = now == name || !shown_other(asked, kind, now) && (ours || alone);
-        match settled {
-            true => edits.extend(called(collection, key, kind, &name)),
-            false => open.push(in_address(&Where::At(kind), &name)),
+/// The names of a group for its finds.
+pub(crate) struct Names {
+    key: KeyId,
+    /// By kind, and as they stand at ends where nobody comes out.
+    kinds: Vec<(KindId, String)>,
+    nobody: Vec<(Fork, String)>,
+}
+
+impl Names {
+    fn text(&self, (kind, name): &(KindId, String)) -> Fact<'_> {
+        let (key, kind) = (self.key, *kind);
+        Fact::typed(move |of: &Collection| called_now(of, key, kind).to_owned(), name)
+    }
+}
+
+impl Form for Names {
+    const PATH: &'static str = "/do/copy-names";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let key = place::key(at)?;
+        let (mut kinds, mut nobody) = (Vec::new(), Vec::new());
+        for (field, _) in &at.asked.request.form {
+            let name = at.asked.cut(field, LONGEST_NAME);
+            if let Some(kind) = field.strip_prefix("name-").and_then(|id| id.parse().ok()) {
+                kinds.push((KindId(kind), name));
+            } else if let (Some(end), false) = (field.strip_prefix("end-"), name.is_empty()) {
+                nobody.push((way(end), name));
+            }
         }
-        own.insert(kind, name);
+        kinds.retain(|(kind, _)| at.collection().kinds.contains_key(kind));
+        Ok(Self { key, kinds, nobody })
     }
-    if open.len() > MOST_ASKED_BACK {
-        let t = asked.tongue;
-        let most: [(&str, &dyn std::fmt::Display); 1] = [("most", &MOST_ASKED_BACK)];
-        return Err(Refused {
-            sentence: t.count_with("copy-many-names", open.len(), &most),
-            remedy: t.say("copy-many-names-remedy"),
-        });
+
+    /// Where somebody has named a find meanwhile, it is asked back and not refused.
+    fn reads(&self) -> Vec<Fact<'_>> {
+        Vec::new()
     }
-    Ok(Deed::edits(edits, address(key, &open)))
+
+    /// What sounds like another find, is the name of another find in this key, or has another
+    /// name by now than the page showed, is asked back first.
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let (key, collection) = (self.key, at.collection());
+        let laid = at.desk.laid().ok_or_else(|| place::gone(at.asked))?;
+        let mut edits = Vec::new();
+        let nobody = self.nobody.iter();
+        let mut open: Vec<String> =
+            nobody.map(|(end, name)| in_address(&Where::Nobody(end.clone()), name)).collect();
+        let typed = || self.kinds.iter().filter(|typed| at.typed_over(&self.text(typed)));
+        let mut own = collection.keys[&key].called.clone();
+        own.retain(|kind, _| !typed().any(|(other, _)| other == kind));
+        for (kind, name) in typed() {
+            let (kind, text) = (*kind, self.text(&(*kind, name.clone())));
+            let ours = folded(collection.kinds[&kind].field(KindField::Name)) == folded(name);
+            let namesake =
+                !name.is_empty() && own.values().any(|own| folded(own) == folded(name));
+            let alone =
+                !namesake && sounding_like(collection, &laid, name, Some(kind)).is_empty();
+            let same = called_now(collection, key, kind) == name;
+            match same || at.still(&text) && (ours || alone) {
+                true => edits.extend(called(collection, key, kind, name)),
+                false => open.push(in_address(&Where::At(kind), name)),
+            }
+            own.insert(kind, name.clone());
+        }
+        if open.len() > MOST_ASKED_BACK {
+            let t = at.asked.tongue;
+            let most: [(&str, &dyn std::fmt::Display); 1] = [("most", &MOST_ASKED_BACK)];
+            return Err(Refused {
+                sentence: t.count_with("copy-many-names", open.len(), &most),
+                remedy: t.say("copy-many-names-remedy"),
+            });
+        }
+        Ok(Deed::edits(edits, address(key, &open)))
+    }
 }
 
 fn called_now(collection: &Collection, key: KeyId, kind: KindId) -> &str {
     let drawn = collection.keys.get(&key);
     drawn.and_then(|key| key.called.get(&kind)).map_or("", String::as_str)
-}
-
-/// Whether the page showed another name than the kind has now.
-fn shown_other(asked: &Asked<'_>, kind: KindId, now: &str) -> bool {
-    let field = format!("o-name-{}", kind.0);
-    let shown = asked.request.form.iter().find(|(name, _)| *name == field);
-    shown.is_some_and(|(_, shown)| !shown.split_whitespace().eq(now.split_whitespace()))
-}
-
-/// The names that were changed, in the order of the form.
-fn typed(collection: &Collection, asked: &Asked<'_>) -> Vec<(KindId, String)> {
-    let typed = asked.request.form.iter().filter_map(|(field, _)| {
-        let kind = KindId(field.strip_prefix("name-")?.parse().ok()?);
-        let name = deeds::text(asked, field, LONGEST_NAME);
-        let changed = collection.kinds.contains_key(&kind) && asked.touched(field, &name);
-        changed.then_some((kind, name))
-    });
-    typed.collect()
-}
-
-/// The names that stand where nobody comes out; which finds they are is asked.
-fn at_empty_ends(asked: &Asked<'_>) -> Vec<String> {
-    let typed = asked.request.form.iter().filter_map(|(field, _)| {
-        let end = way(field.strip_prefix("end-")?);
-        let name = deeds::text(asked, field, LONGEST_NAME);
-        (!name.is_empty()).then(|| in_address(&Where::Nobody(end), &name))
-    });
-    typed.collect()
 }
 
 /// A kind goes by a name of the group's own; by none where that is ours.
@@ -92,115 +110,211 @@ fn called(collection: &Collection, key: KeyId, kind: KindId, name: &str) -> Opti
         .then(|| Edit::Key(key, KeyEdit::Call { kind, name: name.to_owned() }))
 }
 
-/// The hidden field with the name that a kind had when a button was shown.
-pub(super) fn stood_name(names: &Names<'_>, kind: KindId) -> Markup {
-    let now = called_now(names.collection, names.key, kind);
-    stood::field(STOOD_NAME, &stood::token([now]))
+/// What a person says that a name means.
+pub(crate) struct Meant {
+    key: KeyId,
+    name: String,
+    what: What,
 }
 
-/// What stood on the way to an end, and where a kind lay there, when a button was shown.
-pub(super) fn stood_place(names: &Names<'_>, kind: KindId, end: &Fork) -> Markup {
-    let drawn = &names.collection.keys[&names.key];
-    html! {
-        (stood_name(names, kind))
-        (deeds::seen_fields(drawn, end))
-        (stood::field(STOOD, &lies(drawn, kind, end)))
-    }
+enum What {
+    /// A name of the group's own for this kind.
+    Own(KindId),
+    /// This find is that kind, which we know.
+    Match(KindId, KindId),
+    /// This kind comes out at this end after all.
+    Place(KindId, Place),
 }
 
-/// The token of where hands have put a kind on the way to a place.
-fn lies(drawn: &Drawn, kind: KindId, at: &Fork) -> String {
-    stood::token((0..at.0.len()).map(|length| {
-        let question = drawn.questions.get(&Fork(at.0[..length].to_vec()));
-        match question.and_then(|question| question.sorted.get(&kind)) {
-            Some(Side::Yes) => "yes",
-            Some(Side::No) => "no",
-            Some(Side::Both) => "both",
-            None => "",
+impl Meant {
+    /// The kind that would be named.
+    fn named(&self) -> KindId {
+        match &self.what {
+            What::Own(kind) | What::Match(_, kind) | What::Place(kind, _) => *kind,
         }
-    }))
-}
-
-/// Asked back once more, where the kind that would be named has another name by now than the
-/// page showed.
-fn asked_again(
-    desk: &Desk,
-    asked: &Asked<'_>,
-    (key, kind): (KeyId, KindId),
-    (place, name): (&Where, &str),
-) -> Option<Deed> {
-    let now = called_now(&desk.history.now, key, kind);
-    let still = stood::still(&asked.request.form, STOOD_NAME, &stood::token([now]));
-    (now != name && !still).then(|| {
-        let back = asked.back(&address(key, &[]));
-        let mut query = form_urlencoded::Serializer::new(String::new());
-        query.append_pair("called", &in_address(place, name));
-        let page = back.split('#').next().unwrap_or_default();
-        Deed::edits(Vec::new(), format!("{page}&{}#own-names", query.finish()))
-    })
-}
-
-/// What a person says that a name means: a name of their own, a find that we know, or a find
-/// that comes out at this end.
-pub(crate) fn decide(desk: &mut Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let (key, at) = deeds::place(desk, asked)?;
-    let collection = &desk.history.now;
-    let name = deeds::text(asked, "name", LONGEST_NAME);
-    let kind = |field| {
-        let kind = KindId(asked.request.field(field).parse().unwrap_or(0));
-        collection.kinds.get(&kind).map(|of| (kind, of)).ok_or_else(|| deeds::gone(asked))
-    };
-    let mut edits = Vec::new();
-    let what = asked.request.field("as");
-    let place = match what {
-        "place" => Where::Nobody(at.clone()),
-        _ => Where::At(KindId(asked.request.field("kind").parse().unwrap_or(0))),
-    };
-    let named = kind(if what == "own" { "kind" } else { "with" })?.0;
-    if let Some(deed) = asked_again(desk, asked, (key, named), (&place, &name)) {
-        return Ok(deed);
     }
-    match what {
-        "own" => edits.extend(called(collection, key, kind("kind")?.0, &name)),
-        "match" => {
-            let ((find, of), (with, _)) = (kind("kind")?, kind("with")?);
-            if !of.field(KindField::Name).is_empty() || find == with {
-                return Err(deeds::gone(asked));
+
+    /// Asked back once more, where the kind that would be named has another name by now than the
+    /// page showed.
+    fn asked_again(&self, at: &At<'_>) -> Option<Deed> {
+        let called = called_then(self.key, self.named());
+        let now = called_now(at.collection(), self.key, self.named());
+        (now != self.name && !at.still(&called)).then(|| {
+            let place = match &self.what {
+                What::Own(kind) | What::Match(kind, _) => Where::At(*kind),
+                What::Place(_, place) => Where::Nobody(place.at.clone()),
+            };
+            let back = at.asked.back(&address(self.key, &[]));
+            let mut query = form_urlencoded::Serializer::new(String::new());
+            query.append_pair("called", &in_address(&place, &self.name));
+            let page = back.split('#').next().unwrap_or_default();
+            Deed::edits(Vec::new(), format!("{page}&{}#own-names", query.finish()))
+        })
+    }
+
+    /// Two finds turn out to be one.
+    fn matched(&self, at: &At<'_>, find: KindId, with: KindId) -> Result<Vec<Edit>, Refused> {
+        let collection = at.collection();
+        let nameless = collection.kinds[&find].field(KindField::Name).is_empty();
+        if !nameless || find == with {
+            return Err(place::gone(at.asked));
+        }
+        if let Some((_, question)) = collection.keys[&self.key].parts(find, with) {
+            let t = at.asked.tongue;
+            return Err(Refused {
+                sentence: lie_apart(t, collection, self.key, (find, with), question),
+                remedy: t.say("copy-lie-apart-remedy"),
+            });
+        }
+        let same = Edit::Kind(with, KindEdit::Merge(find));
+        // A name that the find had goes over to the kind, unless this one takes its place.
+        let mut merged = collection.clone();
+        merged.apply(&same);
+        let named = called(&merged, self.key, with, &self.name);
+        Ok([same].into_iter().chain(named).collect())
+    }
+}
+
+/// Where hands have put a kind on the way to a place.
+fn lies(kind: KindId, place: &Place) -> Fact<'_> {
+    Fact::new(
+        move |state| {
+            let drawn = state.collection.keys.get(&place.key);
+            let put = |length| {
+                let above = Fork(place.at.0[..length].to_vec());
+                drawn.and_then(|drawn| drawn.questions.get(&above)?.sorted.get(&kind))
+            };
+            format!("{:?}", (0..place.at.0.len()).map(put).collect::<Vec<_>>())
+        },
+        move |at| {
+            let name = at.collection().name(kind);
+            Refused {
+                sentence: at.asked.tongue.with("copy-card-moved", &[("kind", &name)]),
+                remedy: at.asked.tongue.say("copy-card-moved-remedy"),
             }
-            if let Some((_, question)) = collection.keys[&key].parts(find, with) {
-                let t = asked.tongue;
-                return Err(Refused {
-                    sentence: lie_apart(t, collection, key, (find, with), question),
-                    remedy: t.say("copy-lie-apart-remedy"),
+        },
+    )
+}
+
+impl Form for Meant {
+    const PATH: &'static str = "/do/copy-name";
+
+    fn read(at: &At<'_>) -> Result<Self, Refused> {
+        let place = Place::read(at)?;
+        let kind = |field| {
+            let kind = KindId(at.asked.id(field));
+            let known = at.collection().kinds.contains_key(&kind);
+            known.then_some(kind).ok_or_else(|| place::gone(at.asked))
+        };
+        let key = place.key;
+        let what = match at.asked.request.field("as") {
+            "own" => What::Own(kind("kind")?),
+            "match" => What::Match(kind("kind")?, kind("with")?),
+            "place" => What::Place(kind("with")?, place),
+            _ => return Err(place::gone(at.asked)),
+        };
+        Ok(Self { key, name: at.asked.cut("name", LONGEST_NAME), what })
+    }
+
+    /// What stands on the way to an end, and where the kind lies there; another name than the
+    /// page showed is asked back.
+    fn reads(&self) -> Vec<Fact<'_>> {
+        match &self.what {
+            What::Own(_) | What::Match(..) => Vec::new(),
+            What::Place(kind, place) => {
+                place.asks().into_iter().chain([lies(*kind, place)]).collect()
+            }
+        }
+    }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        if let Some(deed) = self.asked_again(at) {
+            return Ok(deed);
+        }
+        let (key, collection) = (self.key, at.collection());
+        let named = |kind| called(collection, key, kind, &self.name);
+        let edits = match &self.what {
+            What::Own(kind) => named(*kind).into_iter().collect(),
+            What::Match(find, with) => self.matched(at, *find, *with)?,
+            What::Place(kind, place) => {
+                let way = place.at.0.iter().enumerate().map(|(length, yes)| {
+                    Edit::Key(
+                        key,
+                        KeyEdit::Sort {
+                            at: Fork(place.at.0[..length].to_vec()),
+                            kind: *kind,
+                            side: Some(if *yes { Side::Yes } else { Side::No }),
+                        },
+                    )
                 });
+                way.chain(named(*kind)).collect()
             }
-            let same = Edit::Kind(with, KindEdit::Merge(find));
-            // A name that the find had goes over to the kind, unless this one takes its place.
-            let mut merged = collection.clone();
-            merged.apply(&same);
-            edits.push(same);
-            edits.extend(called(&merged, key, with, &name));
-        }
-        "place" => {
-            let (kind, _) = kind("with")?;
-            deeds::seen_place(desk, asked)?;
-            let lies = lies(&collection.keys[&key], kind, &at);
-            if !stood::still(&asked.request.form, STOOD, &lies) {
-                let t = asked.tongue;
-                let name = collection.name(kind);
-                return Err(Refused {
-                    sentence: t.with("copy-card-moved", &[("kind", &name)]),
-                    remedy: t.say("copy-card-moved-remedy"),
-                });
-            }
-            for (length, yes) in at.0.iter().enumerate() {
-                let at = Fork(at.0[..length].to_vec());
-                let side = Some(if *yes { Side::Yes } else { Side::No });
-                edits.push(Edit::Key(key, KeyEdit::Sort { at, kind, side }));
-            }
-            edits.extend(called(collection, key, kind, &name));
-        }
-        _ => return Err(deeds::gone(asked)),
+        };
+        Ok(Deed::edits(edits, at.asked.back(&address(key, &[]))))
     }
-    Ok(Deed::edits(edits, asked.back(&address(key, &[]))))
+}
+
+/// A name shorter than this, in letters, begins too many others.
+const SHORTEST_BEGIN: usize = 3;
+/// So many names are asked back at once.
+pub(super) const MOST_ASKED_BACK: usize = 24;
+
+/// Where a name stands on the paper.
+pub(super) enum Where {
+    /// At the end where this kind lies.
+    At(KindId),
+    /// At an end where nobody comes out.
+    Nobody(Fork),
+}
+
+/// That two finds cannot be one while their cards lie on different heaps.
+pub(super) fn lie_apart(
+    t: Tongue,
+    collection: &Collection,
+    key: KeyId,
+    (find, known): (KindId, KindId),
+    question: &Question,
+) -> String {
+    let (find, known) = (collection.name_in(key, find), collection.name_in(key, known));
+    t.with("copy-lie-apart", &[("find", &find), ("kind", &known), ("words", &question.words)])
+}
+
+/// Kinds with a name, or another name, that begins as this does or the other way round.
+pub(super) fn sounding_like(
+    collection: &Collection,
+    laid: &Laid,
+    name: &str,
+    but: Option<KindId>,
+) -> Vec<KindId> {
+    let name = folded(name);
+    let begins = |one: &str, other: &str| {
+        one == other || other.chars().count() >= SHORTEST_BEGIN && one.starts_with(other)
+    };
+    let alike = |known: &str| {
+        let known = folded(known);
+        !known.is_empty() && (begins(&known, &name) || begins(&name, &known))
+    };
+    let known = collection.kinds.iter().filter(|(id, _)| Some(**id) != but);
+    let known = known.filter(|(id, kind)| {
+        let taxon = laid.taxon(**id).map(|at| laid.matrix.taxon(at));
+        let others = taxon.map_or(&[][..], |taxon| &taxon.other_names);
+        alike(kind.field(KindField::Name)) || others.iter().any(|other| alike(&other.name))
+    });
+    known.map(|(id, _)| *id).collect()
+}
+
+pub(super) fn in_address(place: &Where, name: &str) -> String {
+    match place {
+        Where::At(kind) => format!("{}-{name}", kind.0),
+        Where::Nobody(end) => format!("{}-{name}", letters(end)),
+    }
+}
+
+pub(super) fn address(key: KeyId, called: &[String]) -> String {
+    let mut query = form_urlencoded::Serializer::new(String::new());
+    query.append_pair("key", &key.0.to_string()).append_pair("at", "end");
+    called.iter().take(MOST_ASKED_BACK).for_each(|text| {
+        query.append_pair("called", text);
+    });
+    format!("/copy?{}#own-names", query.finish())
 }

@@ -1,8 +1,35 @@
-//! A drawing for an empty table top: a hand that lays leaves in a row.
+//! How a kind looks on a card: its first picture, or a drawing of what the table says of it; and a
+//! drawing for an empty table top.
 //!
-//! Drawn for this page, in lines alone.
+//! Which leaf is drawn, and how, is the room `draw`; here it becomes part of a page.
 
-use maud::{Markup, html};
+use maud::{Markup, PreEscaped, html};
+use spinney_collection::laid::Laid;
+use spinney_collection::{Collection, Kind};
+use spinney_model::{Drawing, KindId};
+use spinney_voice::Tongue;
+
+/// The first picture of a kind; else a drawing of what the table says of it; else nothing.
+pub(crate) fn face(id: KindId, kind: &Kind, laid: Option<&Laid>) -> Markup {
+    html! {
+        @if let Some(hash) = kind.pictures.first() {
+            img src={"/picture/" (hash)} alt="" loading="lazy";
+        } @else if let Some(drawing) = laid.and_then(|laid| of_kind(laid, id)) { (drawing) }
+    }
+}
+
+/// A line that says what the drawings are, where one of these finds is shown by a drawing.
+pub(crate) fn drawn_line<'k>(
+    t: Tongue,
+    collection: &Collection,
+    mut kinds: impl Iterator<Item = &'k KindId>,
+    laid: Option<&Laid>,
+) -> Markup {
+    let bare = |id| collection.kinds.get(id).is_some_and(|kind| kind.pictures.is_empty());
+    let drawn = |id: &KindId| laid.is_some_and(|laid| of_kind(laid, *id).is_some());
+    let some = kinds.any(|id| bare(id) && drawn(id));
+    html! { @if some { p.quiet { (t.say("finds-drawn")) } } }
+}
 
 /// A hand that lays leaves in a row.
 pub(super) fn hand_laying_leaves() -> Markup {
@@ -30,4 +57,14 @@ pub(super) fn hand_laying_leaves() -> Markup {
             path d="M296 82 C300 89 308 88 312 81 C322 72 334 66 352 62" {}
         }
     }
+}
+
+/// The drawing of what the table says of a kind; None: it says nothing of a leaf, or not enough.
+pub(crate) fn of_kind(laid: &Laid, kind: KindId) -> Option<Markup> {
+    laid.drawing(kind, spinney_draw::of_kinds).map(|drawing| svg(drawing, "leaf drawn"))
+}
+
+/// A drawing on a page. Nothing that anybody typed is in it: it is made of numbers.
+pub(crate) fn svg(drawing: &Drawing, class: &str) -> Markup {
+    PreEscaped(spinney_press::lines::svg(drawing, class))
 }
