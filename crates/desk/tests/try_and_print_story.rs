@@ -7,6 +7,7 @@ use at_the_desk::AtTheDesk;
 use spinney_desk::{Reply, Request};
 use spinney_fixtures::photographs::{PHOTOGRAPH, tales_in, telling_jpeg};
 use spinney_model::{CharacterEdit, Edit, KindEdit, KindId};
+use spinney_voice::Tongue;
 
 fn found() -> AtTheDesk {
     let mut teacher = AtTheDesk::with_hedge_walk();
@@ -43,7 +44,7 @@ fn a_pupil_walks_to_an_end_and_back() {
 
 #[test]
 fn the_visits_caution_and_who_decides_reach_the_walk_and_every_screen() {
-    let rules = spinney_press::safety::LOCAL_RULES;
+    let rules = &Tongue::of_terminal().say("foot-rules");
     let mut teacher = found();
     let before = ["Ask the owner.", "Look for ticks."].join("\r\n\r\n");
     let form = [("caution", "Gloves stay on until noon."), ("before", &before)];

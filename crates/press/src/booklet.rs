@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use spinney_model::{
     AskedBy, Drawing, DrawnWord, Holds, Key, LeftTogether, Matrix, SecondLooks, Standing, Walk,
 };
+use spinney_voice::Tongue;
 
 /// Everything that the sheets and the page of one visit are made from.
 #[derive(Clone, Debug)]
@@ -21,12 +22,49 @@ pub struct Booklet<'a> {
     pub second_looks: &'a SecondLooks,
     /// What is printed across or beside the title.
     pub stamp: Stamp,
-    /// The date printed at the foot, as it should be read: `25 November 2026`.
+    /// The date printed at the foot: `25 November 2026`, or any other text.
     pub date: Option<&'a str>,
     /// Pictures by the file name that the kinds give.
     pub pictures: &'a BTreeMap<String, Picture>,
     /// What can be drawn.
     pub drawn: Drawn<'a>,
+    /// The language of everything but names, questions and the word list.
+    pub tongue: Tongue,
+}
+
+/// The messages of the months, each behind its English name, in which dates are handed to the press.
+const MONTHS: [(&str, &str); 12] = [
+    ("January", "sheet-january"),
+    ("February", "sheet-february"),
+    ("March", "sheet-march"),
+    ("April", "sheet-april"),
+    ("May", "sheet-may"),
+    ("June", "sheet-june"),
+    ("July", "sheet-july"),
+    ("August", "sheet-august"),
+    ("September", "sheet-september"),
+    ("October", "sheet-october"),
+    ("November", "sheet-november"),
+    ("December", "sheet-december"),
+];
+
+impl Booklet<'_> {
+    /// The date as it is read in the language of the booklet; a text that is no date of the form
+    /// `3 October 2026` is left as it was typed.
+    pub(crate) fn day(&self) -> Option<String> {
+        let typed = self.date?;
+        let parts: Vec<&str> = typed.split(' ').collect();
+        let [day, month, year] = parts[..] else { return Some(typed.to_owned()) };
+        let known = MONTHS.iter().find(|(name, _)| *name == month);
+        let number = |text: &str| !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit());
+        let Some((_, month)) = known.filter(|_| number(day) && number(year)) else {
+            return Some(typed.to_owned());
+        };
+        let month = self.tongue.say(month);
+        let parts: [(&str, &dyn std::fmt::Display); 3] =
+            [("day", &day), ("month", &month), ("year", &year)];
+        Some(self.tongue.with("sheet-day", &parts))
+    }
 }
 
 /// What can be drawn for a booklet; the press has no hand of its own.

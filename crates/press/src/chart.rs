@@ -12,7 +12,7 @@ mod tree;
 use std::collections::BTreeMap;
 
 use crate::pdf::{self, PressError};
-use crate::setting::Setting;
+use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::frame::{Frame, MARGIN};
 use crate::sheet::ink::{Ink, Style};
 use crate::sheet::{Page, Piece, Sheet};
@@ -36,7 +36,8 @@ pub fn pdf(booklet: &Booklet, paper: Paper) -> Result<Vec<u8>, PressError> {
 pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let setting = Setting::new(booklet);
     let pages = pages(&setting, paper);
-    Sheet { title: format!("{}: chart", setting.title()), pages }
+    let title = setting.t().with("sheet-title-chart", &[("title", &setting.title())]);
+    setting.sheet(title, pages)
 }
 
 /// The pages, for a sheet of their own or for a larger one.
@@ -49,7 +50,12 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         let frame = frame(setting, paper, plan.turned);
         let mut nodes = Vec::new();
         if at == 0 {
-            nodes.extend(setting.masthead(&frame, "Chart", true).moved(MARGIN, MARGIN).nodes);
+            nodes.extend(
+                setting
+                    .masthead(&frame, &setting.say("sheet-chart"), true)
+                    .moved(MARGIN, MARGIN)
+                    .nodes,
+            );
         }
         let body = cards::draw(setting, forest, plan, &pages_of);
         let room = Room::of(setting, &frame, at);
@@ -62,7 +68,7 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
 }
 
 fn frame(setting: &Setting, paper: Paper, turned: bool) -> Frame {
-    setting.frame_of_key(paper, turned, "Chart", crate::setting::OUR_GROUP)
+    setting.frame_of_key(paper, turned, "sheet-chart", OUR_GROUP)
 }
 
 /// The room for the tree on a page, and what stands below it.
@@ -77,7 +83,7 @@ impl Room {
     fn of(setting: &Setting, frame: &Frame, page: usize) -> Self {
         let mut top = frame.top(page) + 3.0;
         if page == 0 {
-            top += setting.masthead(frame, "Chart", true).h + 1.0;
+            top += setting.masthead(frame, &setting.say("sheet-chart"), true).h + 1.0;
         }
         let below = below(setting, frame.wide());
         let high = frame.bottom() - top - below.h - 2.0;
@@ -94,12 +100,14 @@ fn below(setting: &Setting, wide: f64) -> Piece {
         .map(|(taxon, _)| setting.name(taxon))
         .collect();
     let kinds = (!names.is_empty()).then(|| {
-        let words = format!("Read the cautions in the key first: {}.", names.join(", "));
+        let kinds = names.join(", ");
+        let words = setting.t().with("sheet-read-cautions", &[("kinds", &kinds)]);
         let block = setting.block(&words, berry, wide - 8.0).at_most(&setting.faces, 2);
         Piece::text(block, crate::sheet::Role::Paragraph)
     });
-    let newcomer = fitting::newcomer(fitting::anywhere(setting.booklet.matrix));
-    let last = setting.text(&format!("{newcomer} {}", safety::LOCAL_RULES), Style::SMALL, wide);
+    let newcomer = fitting::newcomer(setting.t(), fitting::anywhere(setting.booklet.matrix));
+    let rules = safety::local_rules(setting.t());
+    let last = setting.text(&format!("{newcomer} {rules}"), Style::SMALL, wide);
     let said =
         [everybody, kinds].into_iter().flatten().reduce(|above, below| above.then(0.3, below));
     match said {

@@ -4,6 +4,7 @@
 //! that nobody wrote is not spoken of.
 
 use spinney_model::{End, Matrix, TaxonIx};
+use spinney_voice::Tongue;
 
 /// The sentence to confirm a kind by.
 pub(crate) fn sentence(matrix: &Matrix, taxon: TaxonIx) -> Option<&str> {
@@ -22,9 +23,9 @@ pub(crate) fn anywhere(matrix: &Matrix) -> bool {
 }
 
 /// When to stop: a key knows only its own kinds.
-pub(crate) fn newcomer(written: bool) -> &'static str {
+pub(crate) fn newcomer(t: Tongue, written: bool) -> String {
     match written {
-        true => "Does the sentence not fit? Then stop: you may have found a newcomer.",
-        false => "Does it look wrong? Then stop: you may have found a newcomer.",
+        true => t.say("sheet-newcomer-sentence"),
+        false => t.say("sheet-newcomer-look"),
     }
 }

@@ -15,7 +15,7 @@ use spinney_model::Couplet;
 
 use crate::pdf::{self, PressError};
 use crate::second_look;
-use crate::setting::Setting;
+use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
@@ -25,11 +25,11 @@ pub(crate) use question::answer_words;
 
 /// How to use a key, in the order in which one needs it (`docs/TRADE.md`, "How to use a key").
 const RULES: [&str; 5] = [
-    "Start at the first question. Read all of it before you answer.",
-    "Look at several if you can, not only one. Measure; do not guess.",
-    "A word you do not know? Look in the word list at the end, or ask.",
-    "Cannot tell? Try both ways, then compare the ends.",
-    "Does neither answer fit? Go back to the question you came from.",
+    "sheet-rule-start",
+    "sheet-rule-look",
+    "sheet-rule-word",
+    "sheet-rule-cannot-tell",
+    "sheet-rule-neither",
 ];
 
 /// The key pages as a PDF file.
@@ -43,7 +43,8 @@ pub fn pdf(booklet: &Booklet, paper: Paper) -> Result<Vec<u8>, PressError> {
 pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let setting = Setting::new(booklet);
     let pages = pages(&setting, paper);
-    Sheet { title: format!("{}: key", setting.title()), pages }
+    let title = setting.t().with("sheet-title-key", &[("title", &setting.title())]);
+    setting.sheet(title, pages)
 }
 
 /// The pages, for a sheet of their own or for a larger one.
@@ -84,27 +85,27 @@ const MOST_TRIED: usize = 40;
 
 /// The pages with the second looks of these questions; and whether the word list is whole.
 fn laid(setting: &Setting, paper: Paper, looks: &BTreeSet<u32>) -> (Vec<Page>, bool) {
-    let frame = setting.frame_of_key(paper, false, "Key", crate::setting::OUR_GROUP);
+    let frame = setting.frame_of_key(paper, false, "sheet-key", OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
-    flow.put(0.0, setting.masthead(&frame, "Key", false));
+    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-key"), false));
     let look = Boxed { fill: Some(Ink::Tint), pen: None, gap: 1.0 };
     flow.boxed(5.0, vec![how_to(setting, flow.wide() - 2.0 * Flow::PADDING)], look);
     cautions::put(setting, &mut flow);
     questions(setting, &mut flow, looks);
     let whole = words::put(setting, &mut flow);
-    flow.lines_to_write_on("What we noticed");
+    flow.lines_to_write_on(&setting.say("sheet-what-we-noticed"));
     (flow.finish(), whole)
 }
 
 fn questions(setting: &Setting, flow: &mut Flow, looks: &BTreeSet<u32>) {
     let wide = flow.wide();
-    let heading = setting.heading(2, "Questions", Style::HEADING, wide);
+    let heading = setting.heading(2, &setting.say("sheet-questions"), Style::HEADING, wide);
     let mut pieces = setting.booklet.key.couplets.iter().map(|couplet| {
         question::piece(setting, couplet, looks.contains(&couplet.number), wide)
     });
     let Some(first) = pieces.next() else {
-        let none = "There is no question in this key yet. Write the first one here:";
-        flow.put(6.0, heading.then(2.0, setting.text(none, Style::BODY, wide)));
+        let none = setting.say("sheet-first-question");
+        flow.put(6.0, heading.then(2.0, setting.text(&none, Style::BODY, wide)));
         return;
     };
     flow.put_with(6.0, heading, first.h + 2.0);
@@ -114,10 +115,11 @@ fn questions(setting: &Setting, flow: &mut Flow, looks: &BTreeSet<u32>) {
 
 /// The box of rules.
 fn how_to(setting: &Setting, wide: f64) -> Piece {
-    let title = setting.heading(2, "How to use this key", Style::LARGE, wide);
+    let title = setting.heading(2, &setting.say("sheet-how-to"), Style::LARGE, wide);
     let list = RULES.iter().enumerate().fold(Piece::blank(wide, 0.0), |list, (at, rule)| {
         let number = setting.block(&format!("{}", at + 1), Style::STRONG, 6.0);
-        let words = setting.text(rule, Style::BODY, wide - 7.0).grouped(Group::Body);
+        let words =
+            setting.text(&setting.say(rule), Style::BODY, wide - 7.0).grouped(Group::Body);
         let item = Piece::text(number, Role::Label).with(7.0, 0.0, words);
         list.then(0.5, item.grouped(Group::Item))
     });

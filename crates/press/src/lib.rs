@@ -13,7 +13,7 @@ pub mod lines;
 pub mod page;
 pub mod pdf;
 pub mod picture;
-pub mod safety;
+mod safety;
 mod second_look;
 mod setting;
 pub mod sheet;

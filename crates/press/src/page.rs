@@ -13,6 +13,7 @@ mod ending;
 mod front;
 mod pictures;
 mod question;
+mod script;
 mod tree;
 mod typed;
 mod words;
@@ -21,6 +22,7 @@ use base64::{Engine as _, engine::general_purpose::STANDARD};
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use sha2::{Digest as _, Sha256};
 use spinney_model::limits::PHONE_PAGE;
+use spinney_voice::Tongue;
 
 use crate::{Booklet, Stamp};
 
@@ -52,12 +54,14 @@ pub fn html(booklet: &Booklet) -> String {
 }
 
 fn with_pictures(booklet: &Booklet, tree: &Tree, words: &Words, pictures: &Pictures) -> String {
-    let style = format!("{}{LOOK}", typeface());
-    let title = booklet.matrix.scene().title.as_deref().unwrap_or("A key");
+    let t = booklet.tongue;
+    let style = format!("{}{}{LOOK}", typeface(), draft_in_print(t));
+    let untitled = t.say("phone-a-key");
+    let title = booklet.matrix.scene().title.as_deref().unwrap_or(&untitled);
     let draft = booklet.stamp == Stamp::Draft;
     let page = html! {
         (DOCTYPE)
-        html lang="en" {
+        html lang=(t.tag()) {
             head {
                 meta charset="utf-8";
                 meta http-equiv="Content-Security-Policy" content=(policy(&style));
@@ -73,21 +77,22 @@ fn with_pictures(booklet: &Booklet, tree: &Tree, words: &Words, pictures: &Pictu
                 (front::header(booklet, title))
                 main #work {
                     div #column {
-                        (front::start(booklet, tree, pictures.told()))
-                        (front::while_walking())
+                        (front::start(booklet, tree, pictures.told(t)))
+                        (front::while_walking(t))
                         @for ix in 0..tree.questions.len() {
                             (question::section(booklet, tree, words, ix))
                         }
                         @for ix in 0..tree.endings.len() {
                             (ending::section(booklet, tree, (words, pictures), ix))
                         }
-                        (front::short_list())
+                        (front::short_list(t))
                         (words.list())
                     }
-                    (front::trail())
+                    (front::trail(t))
                 }
                 (front::footer(booklet))
                 p.unseen #spoken role="status" {}
+                (script::words(t))
                 script { (PreEscaped(STEPS)) }
             }
         }
@@ -101,12 +106,17 @@ fn mark(name: &str) -> Markup {
 }
 
 /// What a stamp says, where there is one.
-fn stamp_words(stamp: Stamp) -> Option<&'static str> {
+fn stamp_words(t: Tongue, stamp: Stamp) -> Option<String> {
     match stamp {
         Stamp::None => None,
-        Stamp::Draft => Some("DRAFT: mend this key before anybody uses it"),
-        Stamp::TryingOut => Some("trying-out copy"),
+        Stamp::Draft => Some(t.say("phone-draft")),
+        Stamp::TryingOut => Some(t.say("sheet-trying-out")),
     }
+}
+
+/// The word that the style sheet puts behind every heading of a draft that is printed.
+fn draft_in_print(t: Tongue) -> String {
+    format!(":root {{ --draft: \" – {}\"; }}\n", t.say("sheet-draft"))
 }
 
 /// The lock: nothing may be fetched, and nothing may run but what is in this file.

@@ -43,7 +43,7 @@ pub fn write(sheet: &Sheet) -> Result<Vec<u8>, PressError> {
     let open =
         |bytes: &'static [u8]| Font::new(bytes.into(), 0).expect("the embedded face opens");
     let fonts = Fonts { regular: open(REGULAR), bold: open(BOLD) };
-    let mut tree = TagTree::new().with_lang(Some("en".to_owned()));
+    let mut tree = TagTree::new().with_lang(Some(sheet.language.to_owned()));
     let mut contents = tags::Contents::default();
     for (number, page) in sheet.pages.iter().enumerate() {
         draw(&mut document, page, number, &fonts, &mut tree, &mut contents);
@@ -53,7 +53,7 @@ pub fn write(sheet: &Sheet) -> Result<Vec<u8>, PressError> {
     document.set_metadata(
         Metadata::new()
             .title(sheet.title.clone())
-            .language("en".to_owned())
+            .language(sheet.language.to_owned())
             .creator("Spinney".to_owned()),
     );
     document.finish().map_err(|error| PressError::NotValid { said: error::said(&error) })

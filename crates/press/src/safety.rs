@@ -1,14 +1,16 @@
 //! What is said of safety, in one place for every sheet and page.
 //!
-//! From a booklet to the sentence that stands on everything we print, to what everybody on the
+//! From a booklet to the sentence that stands on everything we print and on every screen, to what everybody on the
 //! visit must know, and to the kinds that may hurt. It decides nothing: who knows the place and
 //! the children does.
 
 use spinney_model::{Matrix, TaxonIx};
+use spinney_voice::Tongue;
 
-/// Stands on every booklet, page and screen, also where nobody typed a caution.
-pub const LOCAL_RULES: &str = "No key makes anything safe to touch, pick or eat. Local rules and \
-                               trained people decide.";
+/// Stands on every booklet and page, also where nobody typed a caution.
+pub(crate) fn local_rules(t: Tongue) -> String {
+    t.say("foot-rules")
+}
 
 /// What everybody on the visit must know, if somebody wrote it down.
 pub(crate) fn for_everybody(matrix: &Matrix) -> Option<&str> {

@@ -3,7 +3,7 @@
 //! From what separates a heap in the same way to one line for a sheet or a page: `On yes, check: it
 //! should not be shiny.` Which questions are second looks the search decides.
 
-use spinney_model::{Ask, Couplet, Matrix};
+use spinney_model::Couplet;
 
 use crate::Booklet;
 use crate::key_pages::answer_words;
@@ -16,15 +16,16 @@ const MOST: usize = 2;
 pub(crate) fn line(booklet: &Booklet, couplet: &Couplet, most: usize) -> Option<String> {
     let looks = looks(booklet, couplet);
     let looks = &looks[..looks.len().min(most)];
-    let (yes, _) = answer_words(couplet);
+    let (yes, _) = answer_words(booklet.tongue, couplet);
     let (first, rest) = looks.split_first()?;
-    let mut line = format!("On {yes}, check: {first}");
+    let mut line = first.clone();
     for look in rest {
         let mut letters = look.chars();
         let capital: String = letters.next().into_iter().flat_map(char::to_uppercase).collect();
         line += &format!(" {capital}{}", letters.as_str());
     }
-    Some(line)
+    let parts: [(&str, &dyn std::fmt::Display); 2] = [("answer", &yes), ("looks", &line)];
+    Some(booklet.tongue.with("sheet-look-on", &parts))
 }
 
 /// What is to be seen on yes, for each look.
@@ -33,17 +34,8 @@ pub(crate) fn looks(booklet: &Booklet, couplet: &Couplet) -> Vec<String> {
     let said = |ask| wording::said_at(booklet.matrix, booklet.key, couplet.number, ask);
     looks
         .take(MOST)
-        .map(|(ask, opposite)| on_yes(booklet.matrix, &said(ask), *opposite))
+        .map(|(ask, opposite)| {
+            wording::second_look(booklet.tongue, booklet.matrix, &said(ask), *opposite)
+        })
         .collect()
-}
-
-/// `it should be shiny.`; where the question cannot be turned into that, the question itself with
-/// its answer.
-fn on_yes(matrix: &Matrix, ask: &Ask, opposite: bool) -> String {
-    let question = wording::question(matrix, ask);
-    let not = if opposite { "not " } else { "" };
-    wording::should(matrix, ask, &question).map_or_else(
-        || format!("{question} That should be {}.", if opposite { "no" } else { "yes" }),
-        |(subject, verb)| format!("{subject} should {not}{verb}."),
-    )
 }

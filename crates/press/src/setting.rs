@@ -9,18 +9,22 @@ use std::cell::{OnceCell, RefCell};
 use std::collections::{BTreeMap, HashMap};
 
 use spinney_model::{End, TaxonIx};
+use spinney_voice::Tongue;
 
+use crate::picture::NoPicture;
 use crate::sheet::face::{Faces, Weight};
 use crate::sheet::frame::Frame;
 use crate::sheet::ink::{Ink, MM_IN_PT, Pen, Style};
 use crate::sheet::legible::{legible, says_something};
 use crate::sheet::picture::{self, Pixels};
 use crate::sheet::text::{Block, Run};
-use crate::sheet::{Piece, Role};
+use crate::sheet::{Page, Piece, Role, Sheet};
 use crate::{Booklet, Paper, Stamp, drawing, safety};
 
 /// What a group writes at the foot of a sheet; never a child's name.
-pub(crate) const OUR_GROUP: &str = "Our group's colour or number:";
+pub(crate) const OUR_GROUP: &str = "sheet-our-group";
+/// What an adult writes there.
+pub(crate) const NOTES: &str = "sheet-notes";
 
 /// A name longer than this is cut on paper.
 const LONGEST_NAME: usize = 60;
@@ -33,7 +37,7 @@ pub(crate) struct Setting<'a> {
     pub(crate) booklet: &'a Booklet<'a>,
     /// The typeface.
     pub(crate) faces: Faces,
-    pictures: BTreeMap<&'a str, Result<Pixels, &'static str>>,
+    pictures: BTreeMap<&'a str, Result<Pixels, NoPicture>>,
     /// What was set before: a chart tries many widths again and again.
     blocks: RefCell<HashMap<Setable, Block>>,
     /// How many lines a text takes.
@@ -80,6 +84,32 @@ impl<'a> Setting<'a> {
             lines: RefCell::default(),
             leaves: OnceCell::new(),
         }
+    }
+
+    /// The language of the sheets.
+    pub(crate) fn t(&self) -> Tongue {
+        self.booklet.tongue
+    }
+
+    /// A message without anything to fill in.
+    pub(crate) fn say(&self, message: &str) -> String {
+        self.t().say(message)
+    }
+
+    /// Pages as a sheet of their own.
+    pub(crate) fn sheet(&self, title: String, pages: Vec<Page>) -> Sheet {
+        Sheet { title, language: self.t().tag(), pages }
+    }
+
+    /// `hazel, lime or wych elm`.
+    pub(crate) fn either(&self, before: &[String], last: &str) -> String {
+        self.t().with("list-or", &[("before", &before.join(", ")), ("last", &last)])
+    }
+
+    /// Where an answer leads; whether there is a question of this number.
+    pub(crate) fn go_to(&self, number: u32, known: bool) -> String {
+        let message = if known { "sheet-go-to" } else { "sheet-go-to-none" };
+        self.t().with(message, &[("number", &number)])
     }
 
     /// Whether the table names leaves, so that there is one to stick into a box.
@@ -153,7 +183,7 @@ impl<'a> Setting<'a> {
 
     /// What everybody on the visit must know, and who decides.
     pub(crate) fn to_mind(&self, width: f64) -> Piece {
-        let rules = self.text(safety::LOCAL_RULES, Style::SMALL, width);
+        let rules = self.text(&safety::local_rules(self.t()), Style::SMALL, width);
         match safety::for_everybody(self.booklet.matrix) {
             Some(text) => {
                 let text = self.text(text, Style::SMALL_STRONG.inked(Ink::Berry), width - 8.0);
@@ -169,8 +199,11 @@ impl<'a> Setting<'a> {
         let name = legible(&self.faces, name, LONGEST_NAME);
         match (says_something(&name), name.is_empty()) {
             (true, _) => name,
-            (false, false) => format!("kind {} ({name})", taxon.0 + 1),
-            (false, true) => format!("kind {} (no name)", taxon.0 + 1),
+            (false, false) => {
+                let number = taxon.0 + 1;
+                self.t().with("sheet-kind-number", &[("number", &number), ("name", &name)])
+            }
+            (false, true) => self.t().with("sheet-kind-no-name", &[("number", &(taxon.0 + 1))]),
         }
     }
 
@@ -188,12 +221,12 @@ impl<'a> Setting<'a> {
         if names.len() > MOST {
             let more = names.len() - (MOST - 1);
             names.truncate(MOST - 1);
-            names.push(format!("one of {more} more kinds"));
+            names.push(self.t().count("sheet-more-kinds", more));
         }
         match names.split_last() {
-            None => "no name".to_owned(),
+            None => self.say("sheet-no-name"),
             Some((only, [])) => only.clone(),
-            Some((last, before)) => format!("{} or {last}", before.join(", ")),
+            Some((last, before)) => self.either(before, last),
         }
     }
 
@@ -204,22 +237,21 @@ impl<'a> Setting<'a> {
         if says_something(&title) {
             return title;
         }
-        match self.booklet.matrix.taxa().len() {
-            1 => "A key to one kind".to_owned(),
-            many => format!("A key to {many} kinds"),
-        }
+        self.t().count("sheet-key-to", self.booklet.matrix.taxa().len())
     }
 
     /// Place, season, part: `Mill Lane · early October · you need a twig with leaves`.
     pub(crate) fn scene(&self) -> String {
         let scene = self.booklet.matrix.scene();
-        let part = scene.part.as_ref().map(|part| format!("you need: {part}"));
+        let part = scene.part.as_ref();
+        let part = part.map(|part| self.t().with("sheet-you-need", &[("part", part)]));
         let known = [scene.place.clone(), scene.season.clone(), part];
         let known: Vec<_> = known.into_iter().flatten().map(|text| self.plain(&text)).collect();
         known.join(" · ")
     }
 
-    /// The frame of a sheet that does not show the key, upright or turned.
+    /// The frame of a sheet that does not show the key, upright or turned; by the messages of the
+    /// name of the sheet and of what is asked for at its foot.
     pub(crate) fn frame(
         &self,
         paper: Paper,
@@ -230,19 +262,22 @@ impl<'a> Setting<'a> {
         let (short, long) = paper.size_mm();
         let (width, height) = if turned { (long, short) } else { (short, long) };
         let version = self.booklet.matrix.scene().version.as_deref();
-        let version = version.map(|version| format!("version {}", self.plain(version)));
-        let date = self.booklet.date.map(|date| self.plain(date));
+        let version = version.map(|version| {
+            self.t().with("sheet-version", &[("version", &self.plain(version))])
+        });
+        let date = self.booklet.day().map(|date| self.plain(&date));
         let known: Vec<_> = [version, date].into_iter().flatten().collect();
         let place = self.booklet.matrix.scene().place.as_deref().unwrap_or("");
-        let whole = [sheet, &self.title(), place].map(str::trim).join(" · ");
+        let whole = [&self.say(sheet), &self.title(), place].map(str::trim).join(" · ");
         Frame {
             width,
             height,
             running: whole.trim_end_matches([' ', '·']).to_owned(),
             version: known.join(" · "),
-            writing: writing.to_owned(),
+            writing: self.say(writing),
             stamp: None,
             beside: None,
+            tongue: self.t(),
         }
     }
 
@@ -256,8 +291,8 @@ impl<'a> Setting<'a> {
     ) -> Frame {
         let stamp = self.booklet.stamp;
         Frame {
-            stamp: (stamp == Stamp::Draft).then(|| "DRAFT".to_owned()),
-            beside: (stamp == Stamp::TryingOut).then(|| "trying-out copy".to_owned()),
+            stamp: (stamp == Stamp::Draft).then(|| self.say("sheet-draft")),
+            beside: (stamp == Stamp::TryingOut).then(|| self.say("sheet-trying-out")),
             ..self.frame(paper, turned, sheet, writing)
         }
     }

@@ -22,6 +22,8 @@ use text::Block;
 pub struct Sheet {
     /// The title of the file.
     pub title: String,
+    /// The tag of its language: `en`.
+    pub language: &'static str,
     /// The pages in order.
     pub pages: Vec<Page>,
 }

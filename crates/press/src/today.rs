@@ -4,7 +4,7 @@
 //! many copies of what. The numbers assume a class; the assumption is printed with them.
 
 use crate::pdf::{self, PressError};
-use crate::setting::Setting;
+use crate::setting::{NOTES, Setting};
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
@@ -30,44 +30,46 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let kinds = setting.booklet.matrix.taxa().len();
     let slips = kinds.max(1).div_ceil(parts.slips_a_page);
     let strips = |groups: usize| groups.div_ceil(parts.strips_a_page);
+    let part = |name, what_for, pages, copies| Part { name, what_for, pages, copies };
     let mut sheets = vec![
-        Part::new("Before you go", "for every adult", before_you_go(&setting, paper), (1, 1)),
-        Part::new("Answers, for the adult", "to check by", parts.answers, (1, 1)),
-        Part::new("Number labels", "cut out before you go", parts.labels, (1, 1)),
-        Part::new("Key", "one a group", key_pages::pages(&setting, paper), GROUPS),
-        Part::new(
-            "Chart",
-            "one for the wall: on A3 if you can",
-            chart::pages(&setting, paper),
+        part(
+            "sheet-before-go",
+            "sheet-for-every-adult",
+            before_you_go(&setting, paper),
             (1, 1),
         ),
-        Part::new(
-            "Words to look at",
-            "for the wall or the table",
+        part("sheet-answers", "sheet-to-check-by", parts.answers, (1, 1)),
+        part("sheet-labels", "sheet-cut-before", parts.labels, (1, 1)),
+        part("sheet-key", "sheet-one-a-group", key_pages::pages(&setting, paper), GROUPS),
+        part("sheet-chart", "sheet-for-the-wall", chart::pages(&setting, paper), (1, 1)),
+        part(
+            "sheet-words-to-look-at",
+            "sheet-wall-or-table",
             words_to_look_at::pages(&setting, paper),
             (1, 1),
         ),
-        Part::new(
-            "Tick strips",
-            "one strip a group: cut",
+        part(
+            "sheet-strips",
+            "sheet-one-strip",
             parts.strips,
             (strips(GROUPS.0), strips(GROUPS.1)),
         ),
-        Part::new(
-            "Try-out slips",
-            "a slip for every try: cut",
+        part(
+            "sheet-slips",
+            "sheet-slip-every-try",
             parts.slips,
             (slips * GROUPS.0, slips * GROUPS.1),
         ),
-        Part::new("Our own key", "one a group, to write on", parts.blank_key, GROUPS),
+        part("sheet-own-key", "sheet-to-write-on", parts.blank_key, GROUPS),
     ];
     sheets.retain(|part| !part.pages.is_empty());
     let mut pages = cover(&setting, paper, &sheets);
     pages.extend(sheets.into_iter().flat_map(|part| part.pages));
-    Sheet { title: format!("{}: everything for today", setting.title()), pages }
+    let title = setting.t().with("sheet-title-today", &[("title", &setting.title())]);
+    setting.sheet(title, pages)
 }
 
-/// One sheet of the file.
+/// One sheet of the file; its name and what it is for are messages.
 struct Part {
     name: &'static str,
     what_for: &'static str,
@@ -75,42 +77,30 @@ struct Part {
     copies: (usize, usize),
 }
 
-impl Part {
-    fn new(
-        name: &'static str,
-        what_for: &'static str,
-        pages: Vec<Page>,
-        copies: (usize, usize),
-    ) -> Self {
-        Self { name, what_for, pages, copies }
-    }
-}
-
 fn cover(setting: &Setting, paper: Paper, parts: &[Part]) -> Vec<Page> {
-    let frame = setting.frame(paper, false, "Today", "Notes:");
+    let frame = setting.frame(paper, false, "sheet-today", NOTES);
     let mut flow = Flow::new(&setting.faces, &frame);
-    flow.put(0.0, setting.masthead(&frame, "Today: for the adult", false));
+    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-today-adult"), false));
     let wide = flow.wide();
     let stands = match setting.booklet.stamp {
         Stamp::None => None,
-        Stamp::Draft => Some("This key is a draft. Do not hand it out before it is mended."),
-        Stamp::TryingOut => Some("This key is a trying-out copy. Let somebody try it first."),
+        Stamp::Draft => Some(setting.say("sheet-is-draft")),
+        Stamp::TryingOut => Some(setting.say("sheet-is-trying-out")),
     };
     if let Some(stands) = stands {
-        flow.put(3.0, setting.text(stands, Style::STRONG.inked(Ink::Berry), wide));
+        flow.put(3.0, setting.text(&stands, Style::STRONG.inked(Ink::Berry), wide));
     }
     let left = setting.booklet.left_together;
-    if let Some(left) = wording::left_together(|taxon| setting.name(taxon), left) {
+    if let Some(left) = wording::left_together(setting.t(), |ix| setting.name(ix), left) {
         flow.put(3.0, setting.text(&left, Style::STRONG, wide));
     }
-    flow.put(4.0, setting.heading(2, "How many copies of what", Style::LARGE, wide));
+    flow.put(4.0, setting.heading(2, &setting.say("sheet-copies"), Style::LARGE, wide));
     flow.put(2.0, table(setting, parts, wide));
-    let words =
-        "Counted for 6 to 8 groups of four: one key, one strip and one empty key a group.";
-    flow.put(3.0, setting.text(words, Style::SMALL.inked(Ink::Soft), wide));
+    let words = setting.say("sheet-counted");
+    flow.put(3.0, setting.text(&words, Style::SMALL.inked(Ink::Soft), wide));
     flow.put(4.0, order(setting, wide));
     cautions(setting, &mut flow);
-    flow.lines_to_write_on("For myself");
+    flow.lines_to_write_on(&setting.say("sheet-for-myself"));
     flow.finish()
 }
 
@@ -135,13 +125,20 @@ fn table(setting: &Setting, parts: &[Part], wide: f64) -> Piece {
         let pen = Pen::solid(if head { 0.5 } else { 0.2 }, Ink::Hedge);
         row.grouped(Group::Row).with(0.0, y, Piece::rule(wide, pen))
     };
-    let head = ["Sheet", "What for", "Pages", "Copies"].map(str::to_owned);
+    let head = [
+        setting.say("sheet-column-sheet"),
+        setting.say("sheet-column-what-for"),
+        setting.say("sheet-column-pages"),
+        setting.say("sheet-column-copies"),
+    ];
     let rows = parts.iter().map(|part| {
         let copies = match part.copies {
             (few, many) if few == many => few.to_string(),
-            (few, many) => format!("{few} to {many}"),
+            (few, many) => {
+                setting.t().with("sheet-few-to-many", &[("few", &few), ("many", &many)])
+            }
         };
-        let (name, what_for) = (part.name.to_owned(), part.what_for.to_owned());
+        let (name, what_for) = (setting.say(part.name), setting.say(part.what_for));
         row([name, what_for, part.pages.len().to_string(), copies], false)
     });
     rows.fold(row(head, true), |table, row| table.then(0.0, row)).grouped(Group::Table)
@@ -150,16 +147,17 @@ fn table(setting: &Setting, parts: &[Part], wide: f64) -> Piece {
 /// What happens when.
 fn order(setting: &Setting, wide: f64) -> Piece {
     let steps = [
-        "Before: lay a number beside each find and note it on the answer list.",
-        "Read the cautions in the key aloud. Say what nobody touches.",
-        "Give each group the key. They follow it with each number and fill in a slip for each.",
-        "Tick the strip together. What has no tick got lost: which question lost it?",
-        "With time left: each group makes its own key and swaps it.",
+        "sheet-step-number",
+        "sheet-step-cautions",
+        "sheet-step-key",
+        "sheet-step-tick",
+        "sheet-step-own",
     ];
-    let title = setting.heading(2, "In this order", Style::LARGE, wide);
+    let title = setting.heading(2, &setting.say("sheet-order"), Style::LARGE, wide);
     let list = steps.iter().enumerate().fold(Piece::blank(wide, 0.0), |list, (at, step)| {
         let number = setting.block(&(at + 1).to_string(), Style::STRONG, 6.0);
-        let words = setting.text(step, Style::BODY, wide - 8.0).grouped(Group::Body);
+        let words =
+            setting.text(&setting.say(step), Style::BODY, wide - 8.0).grouped(Group::Body);
         let item = Piece::text(number, Role::Label).with(8.0, 0.0, words);
         list.then(1.0, item.grouped(Group::Item))
     });
@@ -172,12 +170,12 @@ fn cautions(setting: &Setting, flow: &mut Flow) {
     let matrix = setting.booklet.matrix;
     let kinds: Vec<_> = safety::of_kinds(matrix).collect();
     let style = Style::LARGE.inked(Ink::Berry);
-    let title = setting.heading(2, "Cautions", style, wide - 11.0);
+    let title = setting.heading(2, &setting.say("sheet-cautions"), style, wide - 11.0);
     let y = (8.0 - title.h) / 2.0;
     let mut pieces = vec![drawing::warning(8.0).with(11.0, y, title)];
     let everybody = safety::for_everybody(matrix);
     pieces.extend(everybody.map(|text| setting.text(text, Style::STRONG, wide)));
-    let rules = setting.text(safety::LOCAL_RULES, Style::SMALL, wide);
+    let rules = setting.text(&safety::local_rules(setting.t()), Style::SMALL, wide);
     let each: Vec<_> = kinds
         .iter()
         .map(|(taxon, caution)| {
@@ -190,11 +188,7 @@ fn cautions(setting: &Setting, flow: &mut Flow) {
         pieces.extend(each);
     } else if !each.is_empty() {
         // One page is what an adult reads in the doorway: the whole list is in the key.
-        let words = format!(
-            "{} kinds carry a caution. Read the box \u{201c}Before you touch anything\u{201d} on the \
-             first page of the key before you go.",
-            each.len()
-        );
+        let words = setting.t().count("sheet-many-cautions", each.len());
         pieces.push(setting.text(&words, Style::BODY, wide));
     }
     pieces.push(rules);
@@ -209,19 +203,18 @@ fn before_you_go(setting: &Setting, paper: Paper) -> Vec<Page> {
     if lines.is_empty() {
         return Vec::new();
     }
-    let frame = setting.frame(paper, false, "Before you go", "Notes:");
+    let frame = setting.frame(paper, false, "sheet-before-go", NOTES);
     let mut flow = Flow::new(&setting.faces, &frame);
-    flow.put(0.0, setting.masthead(&frame, "Before you go: for the adults", false));
+    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-before-go-adults"), false));
     let wide = flow.wide();
-    let first =
-        "The rules of your school, of your employer and of the land's owner come first.";
-    flow.put(5.0, setting.text(first, Style::STRONG, wide));
+    let first = setting.say("sheet-rules-first");
+    flow.put(5.0, setting.text(&first, Style::STRONG, wide));
     for line in lines {
         let tick = Piece::rectangle(5.0, 5.0, None, Some(Pen::solid(0.4, Ink::Ink)));
         let words = setting.text(line, Style::BODY, wide - 9.0);
         flow.put(4.0, tick.with(9.0, -0.8, words).grouped(Group::Section));
     }
     flow.put(6.0, setting.to_mind(wide));
-    flow.lines_to_write_on("Also today");
+    flow.lines_to_write_on(&setting.say("sheet-also-today"));
     flow.finish()
 }

@@ -27,7 +27,8 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let setting = Setting::new(booklet);
     let parts = Parts::of(&setting, paper);
     let pages = [parts.labels, parts.blank_key, parts.strips, parts.slips, parts.answers];
-    Sheet { title: format!("{}: try-out sheets", setting.title()), pages: pages.concat() }
+    let title = setting.t().with("sheet-title-try-out", &[("title", &setting.title())]);
+    setting.sheet(title, pages.concat())
 }
 
 /// What a group needs that sorts its own set: numbers, an empty key to write and strips to
@@ -44,7 +45,8 @@ pub fn set_sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let setting = Setting::new(booklet);
     let parts = Parts::of(&setting, paper);
     let pages = [parts.labels, parts.blank_key, parts.strips];
-    Sheet { title: format!("{}: our set", setting.title()), pages: pages.concat() }
+    let title = setting.t().with("sheet-title-set", &[("title", &setting.title())]);
+    setting.sheet(title, pages.concat())
 }
 
 /// The pages of every try-out sheet.

@@ -7,10 +7,9 @@
 //! what it is and what it is not, are common practice, without a source.
 
 use spinney_model::{DrawnWord, Figure};
-use spinney_voice::Tongue;
 
 use crate::glossary::{self, Entry};
-use crate::setting::Setting;
+use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::flow::Flow;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
@@ -40,10 +39,8 @@ fn words(booklet: &Booklet) -> Vec<(Entry, Option<DrawnWord>)> {
 /// The words as boxes in mm.
 pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let setting = Setting::new(booklet);
-    Sheet {
-        title: format!("{}: words to look at", setting.title()),
-        pages: pages(&setting, paper),
-    }
+    let title = setting.t().with("sheet-title-words", &[("title", &setting.title())]);
+    setting.sheet(title, pages(&setting, paper))
 }
 
 /// The pages; none where no word is drawn.
@@ -51,9 +48,9 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     if !has_something(setting.booklet) {
         return Vec::new();
     }
-    let frame = setting.frame(paper, false, "Words", crate::setting::OUR_GROUP);
+    let frame = setting.frame(paper, false, "sheet-words", OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
-    flow.put(0.0, setting.masthead(&frame, "Words to look at", false));
+    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-words-to-look-at"), false));
     let wide = flow.wide();
     let (mut first, mut in_words_alone) = (true, Vec::new());
     for (entry, drawn) in words(setting.booklet) {
@@ -98,14 +95,22 @@ fn row(setting: &Setting, entry: &Entry, drawn: &DrawnWord, wide: f64) -> Piece 
 }
 
 fn captioned(setting: &Setting, entry: &Entry, figure: &Figure, is_other: bool) -> Piece {
-    let caption = Tongue::for_person(&[]).say(&format!("words-draw-{}", figure.caption));
+    let t = setting.t();
+    let caption = t.say(&format!("words-draw-{}", figure.caption));
     let (style, heard) = match is_other {
-        true => (Style::SMALL.inked(Ink::Soft), format!("not {}: {caption}", entry.word)),
+        true => {
+            let other: [(&str, &dyn std::fmt::Display); 2] =
+                [("word", &entry.word), ("caption", &caption)];
+            (Style::SMALL.inked(Ink::Soft), t.with("sheet-not-word", &other))
+        }
         false => (Style::SMALL_STRONG, caption.clone()),
     };
     let drawing = lines::piece(&figure.drawing, HIGH, heard);
     let x = (FIGURE - drawing.w) / 2.0;
-    let words = if is_other { format!("not: {caption}") } else { caption };
+    let words = match is_other {
+        true => t.with("sheet-not", &[("caption", &caption)]),
+        false => caption,
+    };
     let block = setting.block(&words, style, FIGURE).centred(FIGURE);
     Piece::blank(FIGURE, HIGH).with(x, 0.0, drawing).with(
         0.0,
@@ -121,7 +126,7 @@ fn in_words(setting: &Setting, entry: &Entry, wide: f64) -> Piece {
     match entry.not_to_be_confused {
         None => whole,
         Some(other) => {
-            let words = format!("Not to be mixed up with {other}");
+            let words = setting.t().with("try-not-confused", &[("other", &other)]);
             whole.then(0.8, setting.text(&words, Style::SMALL.inked(Ink::Soft), wide))
         }
     }

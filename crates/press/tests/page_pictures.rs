@@ -8,6 +8,7 @@ use spinney_model::{
     Couplet, Destination, End, Key, Matrix, Scene, SecondLooks, Taxon, TaxonIx, Wording,
 };
 use spinney_press::{Booklet, Drawn, Picture, Stamp, page};
+use spinney_voice::Tongue;
 
 /// A photograph of undergrowth: it packs badly.
 fn photograph(seed: u64) -> Vec<u8> {
@@ -54,6 +55,7 @@ fn page_of(kinds: usize, photographs: usize) -> String {
         date: None,
         pictures: &pictures,
         drawn: Drawn::NOTHING,
+        tongue: Tongue::of_terminal(),
     })
 }
 

@@ -163,7 +163,7 @@ pub(crate) fn proved(claim: &Claim) -> String {
 pub(crate) fn together(matrix: &Matrix, left: &[LeftTogether]) -> String {
     let name = |taxon: TaxonIx| matrix.taxon(taxon).name.clone();
     let mut text = String::new();
-    if let Some(sentence) = wording::left_together(name, left) {
+    if let Some(sentence) = wording::left_together(Tongue::of_terminal(), name, left) {
         push(&mut text, format_args!("{sentence}"));
     }
     text

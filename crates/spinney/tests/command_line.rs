@@ -8,6 +8,7 @@ use std::process::Output;
 mod run;
 
 use run::spinney;
+use spinney_voice::Tongue;
 
 /// A folder of its own for one story.
 fn desk(name: &str) -> PathBuf {
@@ -436,7 +437,7 @@ fn the_help_teaches_and_says_who_decides() {
     let output = spinney(&desk("help"), &["--help"], "");
     assert_eq!(output.status.code(), Some(0));
     let text = said(&output).split_whitespace().collect::<Vec<_>>().join(" ");
-    assert!(text.contains(spinney_press::safety::LOCAL_RULES), "{text}");
+    assert!(text.contains(&Tongue::of_terminal().say("foot-rules")), "{text}");
     assert!(text.contains("spinney key finds.xlsx --out visit"), "{text}");
 }
 

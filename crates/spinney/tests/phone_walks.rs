@@ -13,7 +13,7 @@ use spinney_check::{Report, Settings, check};
 use spinney_exchange::table::{self, Source, Sources};
 use spinney_model::{Answer, Destination, Key, Matrix, SecondLooks, Walk, Wishes};
 use spinney_press::{Booklet, Drawn, Stamp, page};
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 const OUTINGS: [(&str, &str); 4] = [
     ("hedge_walk", "table.csv"),
@@ -42,6 +42,7 @@ fn pages_and_their_walks_are_written_for_the_browser() {
                 kinds: &spinney_draw::of_kinds(&matrix),
                 word: spinney_draw::of_word,
             },
+            tongue: Tongue::of_terminal(),
         });
         let walks = walks(&matrix, &key, &opinion.walks);
         let kinds = matrix.taxa().len();

@@ -14,7 +14,7 @@ mod answers;
 mod claim;
 mod ends;
 mod key_read;
-mod phrases;
+pub(crate) mod phrases;
 mod shape;
 mod table;
 mod tree;

@@ -31,6 +31,8 @@ const EN: &[&str] = &[
     include_str!("../messages/en/words.ftl"),
     include_str!("../messages/en/try_it.ftl"),
     include_str!("../messages/en/print.ftl"),
+    include_str!("../messages/en/sheets.ftl"),
+    include_str!("../messages/en/phone.ftl"),
     include_str!("../messages/en/done.ftl"),
     include_str!("../messages/en/said.ftl"),
     include_str!("../messages/en/saved.ftl"),
@@ -53,6 +55,8 @@ const DE: &[&str] = &[
     include_str!("../messages/de/words.ftl"),
     include_str!("../messages/de/try_it.ftl"),
     include_str!("../messages/de/print.ftl"),
+    include_str!("../messages/de/sheets.ftl"),
+    include_str!("../messages/de/phone.ftl"),
     include_str!("../messages/de/done.ftl"),
     include_str!("../messages/de/said.ftl"),
     include_str!("../messages/de/saved.ftl"),
@@ -65,7 +69,7 @@ const DE: &[&str] = &[
 type Bundle = FluentBundle<FluentResource>;
 
 /// A language to speak to a person in.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, Debug)]
 pub struct Tongue {
     language: usize,
 }

@@ -19,13 +19,15 @@ use spinney_model::{
     Ask, Asked, CharacterIx, Key, LeftTogether, Matrix, Scale, TaxonIx, Wording,
 };
 
+use crate::Tongue;
+use crate::finding::phrases;
 use grammar::{capital, lower};
 pub use heading::about_leaves;
 pub use heading::speaks_of_leaves;
 use heading::{clean, whole_name, without_remark, without_unit};
 use language::Language;
 
-/// So many kinds that are left together are named, and so many such sets.
+/// So many sets of kinds that are left together are named.
 const MOST_TOGETHER: usize = 8;
 
 /// Fills every wording of a key that is still empty and that is linked to a character.
@@ -131,28 +133,21 @@ fn from_name(matrix: &Matrix, ask: &Ask) -> String {
 /// Which kinds a key does not tell apart: `These are left together: hazel and lime.` None: it
 /// tells all of them apart. Of a long list the first are named, and the others counted.
 pub fn left_together(
+    t: Tongue,
     name: impl Fn(TaxonIx) -> String,
     left: &[LeftTogether],
 ) -> Option<String> {
-    let most = |mut words: Vec<String>, between: &str| {
-        let more = words.len().saturating_sub(MOST_TOGETHER);
-        let last = match more {
-            0 => words.pop()?,
-            more => format!("{more} more"),
-        };
-        words.truncate(MOST_TOGETHER);
-        Some(if words.is_empty() { last } else { [words.join(between), last].join(" and ") })
+    let set = |set: &LeftTogether| {
+        let names: Vec<_> = set.taxa.iter().map(|taxon| name(*taxon)).collect();
+        phrases::all(t, &names)
     };
-    let sets = left.iter().map(|left| {
-        most(left.taxa.iter().map(|taxon| name(*taxon)).collect(), ", ").unwrap_or_default()
-    });
-    let sets: Vec<String> = sets.collect();
+    let sets: Vec<String> = left.iter().map(set).collect();
     match sets.len().saturating_sub(MOST_TOGETHER) {
         _ if sets.is_empty() => None,
-        0 => Some(format!("These are left together: {}.", sets.join("; "))),
+        0 => Some(t.with("sheet-left-together", &[("sets", &sets.join("; "))])),
         more => {
             let first = sets[..MOST_TOGETHER].join("; ");
-            Some(format!("These are left together: {first}; and {more} more."))
+            Some(t.count_with("sheet-left-together-more", more, &[("sets", &first)]))
         }
     }
 }
@@ -163,9 +158,27 @@ pub fn phrase(matrix: &Matrix, ask: &Ask) -> String {
     format!("{}: {}", character.name.trim(), yes_means(matrix, ask))
 }
 
+/// What a second look is for: `it should not be shiny.` Where the question cannot be turned into
+/// that, the question itself with its answer.
+///
+/// The first is a generated sentence like the question in it, and English as that is.
+pub fn second_look(t: Tongue, matrix: &Matrix, ask: &Ask, opposite: bool) -> String {
+    let question = question(matrix, ask);
+    let turned = match t.tag() {
+        "en" => should(matrix, ask, &question),
+        _ => None,
+    };
+    let not = if opposite { "not " } else { "" };
+    match turned {
+        Some((subject, verb)) => format!("{subject} should {not}{verb}."),
+        None if opposite => t.with("sheet-look-no", &[("question", &question)]),
+        None => t.with("sheet-look-yes", &[("question", &question)]),
+    }
+}
+
 /// A question taken apart for a statement: `the leaf edge` and `be toothed`. None: it is of no
 /// form that can be turned.
-pub fn should(matrix: &Matrix, ask: &Ask, question: &str) -> Option<(String, String)> {
+fn should(matrix: &Matrix, ask: &Ask, question: &str) -> Option<(String, String)> {
     let text = question.strip_suffix('?')?;
     let (verb, rest) = text.split_once(' ')?;
     if text.contains(':') {

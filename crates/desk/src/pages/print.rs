@@ -191,7 +191,8 @@ fn pressed(desk: &Desk, asked: &Asked<'_>, wanted: &Wanted, bound: &Bound) -> Ar
     let (_, paper) = paper_asked(wanted.paper);
     let pictures: Vec<&str> = bound.pictures.keys().map(String::as_str).collect();
     let from = format!(
-        "{} {} {} {} {}",
+        "{} {} {} {} {} {}",
+        wanted.t.tag(),
         wanted.key.0,
         wanted.sheet.name,
         wanted.paper,

@@ -34,7 +34,7 @@ pub(super) fn longest_words(setting: &Setting) -> (f64, f64) {
     };
     let (mut asked, mut named) = (0.0, 0.0);
     for couplet in &setting.booklet.key.couplets {
-        let (first, second) = question(couplet);
+        let (first, second) = question(setting, couplet);
         asked = widest(&first).max(widest(&second.unwrap_or_default())).max(asked);
         for to in [&couplet.yes, &couplet.no] {
             if let Destination::End(end) = to {
@@ -57,13 +57,8 @@ pub(super) fn draw(
     for (tree, middles) in forest.iter().zip(&plan.middles) {
         if tree.nodes.is_empty() {
             let words = match setting.booklet.key.couplets.len() {
-                0 => {
-                    "There is no question in this key yet. Draw the first ones here.".to_owned()
-                }
-                many => format!(
-                    "This key has {many} questions: too many for a chart. Use the key pages, or \
-                     make one key for each part of the walk."
-                ),
+                0 => setting.say("sheet-chart-empty"),
+                many => setting.t().count("sheet-chart-too-large", many),
             };
             cards = cards.with(0.0, 0.0, setting.text(&words, Style::BODY, 160.0));
         }
@@ -136,26 +131,18 @@ fn words_high(setting: &Setting, node: &Node, plan: &Plan) -> f64 {
     match &node.item {
         Item::Question(couplet) => {
             let couplet = &setting.booklet.key.couplets[*couplet];
-            let (first, second) = question(couplet);
+            let (first, second) = question(setting, couplet);
             let first = high(&format!("{} {first}", couplet.number), QUESTION_LINES);
             second.map_or(first, |second| first + 1.0 + high(&second, QUESTION_LINES))
         }
         Item::End(end) => setting.high(&setting.end_name(end), style, width, NAME_LINES),
-        Item::Blank => high("Where to?", 1),
-        Item::Elsewhere { number, known } => high(&elsewhere(*number, *known), ON_LINES),
+        Item::Blank => high(&setting.say("sheet-where-to"), 1),
+        Item::Elsewhere { number, known } => high(&setting.go_to(*number, *known), ON_LINES),
         // Room for three lines, whatever the number of the page turns out to be.
         Item::GoesOn(_) => {
             let line = LETTERS.size * LETTERS.leading * MM_IN_PT * plan.scale;
             line * ON_LINES as f64
         }
-    }
-}
-
-/// Where an answer leads that is drawn elsewhere, or nowhere.
-fn elsewhere(number: u32, known: bool) -> String {
-    match known {
-        true => format!("go to {number}"),
-        false => format!("go to {number} (there is no {number})"),
     }
 }
 
@@ -182,10 +169,10 @@ fn card(
         Item::Blank => {
             let y = top + words.h + 1.0;
             let what = match setting.speaks_of_leaves() {
-                true => "write or stick it here",
-                false => "write or draw it here",
+                true => setting.say("sheet-write-or-stick"),
+                false => setting.say("sheet-write-or-draw"),
             };
-            let empty = setting.empty_box(width, plan.picture, what);
+            let empty = setting.empty_box(width, plan.picture, &what);
             card = card.with(0.0, top, words).with(0.0, y, empty);
         }
         Item::Question(_) => {
@@ -230,9 +217,12 @@ fn tab(
     let Some(yes) = node.yes else {
         let Item::Question(couplet) = node.item else { return None };
         let words = match pages.get(&couplet) {
-            _ if couplet == 0 => "start here".to_owned(),
-            Some((from @ 1.., _)) => format!("{}, from page {from}", letter(pages, couplet)),
-            _ => "no way leads here".to_owned(),
+            _ if couplet == 0 => setting.say("sheet-start-here"),
+            Some((from @ 1.., _)) => {
+                let letter = letter(pages, couplet);
+                setting.t().with("sheet-from-page", &[("letter", &letter), ("page", from)])
+            }
+            _ => setting.say("sheet-no-way-here"),
         };
         let style = Style { size: LETTERS.size * plan.scale, ..LETTERS };
         let block = setting.block(&words, style.inked(Ink::Paper), 60.0 * plan.scale);
@@ -243,9 +233,9 @@ fn tab(
     let parent =
         tree.nodes.iter().find(|node| node.children.is_some_and(|c| c.contains(&at)))?;
     let Item::Question(couplet) = parent.item else { return None };
-    let words = answer_words(&setting.booklet.key.couplets[couplet]);
+    let words = answer_words(setting.t(), &setting.booklet.key.couplets[couplet]);
     let word = if yes { words.0 } else { words.1 };
-    Some(setting.scaled_answer(word, yes, Role::Paragraph, plan.scale))
+    Some(setting.scaled_answer(&word, yes, Role::Paragraph, plan.scale))
 }
 
 /// The letter of a branch that goes on over the page: A, B, … Z, AA.
@@ -276,7 +266,7 @@ fn words(
     match &node.item {
         Item::Question(couplet) => {
             let couplet = &setting.booklet.key.couplets[*couplet];
-            let (first, second) = question(couplet);
+            let (first, second) = question(setting, couplet);
             let text = format!("{} {first}", couplet.number);
             let first = Piece::text(set(&text, LETTERS, QUESTION_LINES), Role::Paragraph);
             second.into_iter().fold(first, |first, text| {
@@ -285,14 +275,19 @@ fn words(
             })
         }
         Item::End(end) => end_name(setting, end, width, plan.scale),
-        Item::Blank => Piece::text(set("Where to?", LETTERS, 1), Role::Paragraph),
-        Item::Elsewhere { number, known } => {
-            Piece::text(set(&elsewhere(*number, *known), LETTERS, ON_LINES), Role::Paragraph)
+        Item::Blank => {
+            Piece::text(set(&setting.say("sheet-where-to"), LETTERS, 1), Role::Paragraph)
         }
+        Item::Elsewhere { number, known } => Piece::text(
+            set(&setting.go_to(*number, *known), LETTERS, ON_LINES),
+            Role::Paragraph,
+        ),
         Item::GoesOn(couplet) => {
             let letter = letter(pages, *couplet);
             let page = pages.get(couplet).map_or(0, |at| at.1);
-            let text = format!("goes on at page {page}, {letter}");
+            let at: [(&str, &dyn std::fmt::Display); 2] =
+                [("page", &page), ("letter", &letter)];
+            let text = setting.t().with("sheet-goes-on", &at);
             let block = set(&text, LETTERS, ON_LINES);
             Piece::text(block, Role::Paragraph).at_least(0.0, words_high(setting, node, plan))
         }
@@ -315,10 +310,10 @@ fn end_name(setting: &Setting, end: &End, width: f64, scale: f64) -> Piece {
 }
 
 /// The question, or both leads.
-fn question(couplet: &Couplet) -> (String, Option<String>) {
+fn question(setting: &Setting, couplet: &Couplet) -> (String, Option<String>) {
     match &couplet.wording {
         Wording::Question(text) if text.trim().is_empty() => {
-            ("(no question yet)".to_owned(), None)
+            (setting.say("sheet-no-question-yet"), None)
         }
         Wording::Question(text) => (text.clone(), None),
         Wording::Leads { yes, no } => (format!("a: {yes}"), Some(format!("b: {no}"))),

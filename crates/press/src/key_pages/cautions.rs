@@ -26,13 +26,16 @@ pub(super) fn put(setting: &Setting, flow: &mut Flow) {
         pieces.push(setting.runs(&[(&name, Style::STRONG), (caution, Style::BODY)], wide));
     }
     if pieces.is_empty() {
-        flow.put(2.0, setting.text(safety::LOCAL_RULES, Style::SMALL, flow.wide()));
+        flow.put(
+            2.0,
+            setting.text(&safety::local_rules(setting.t()), Style::SMALL, flow.wide()),
+        );
         return;
     }
-    pieces.push(setting.text(safety::LOCAL_RULES, Style::SMALL, wide));
+    pieces.push(setting.text(&safety::local_rules(setting.t()), Style::SMALL, wide));
     let sign = drawing::warning(8.0);
     let style = Style::LARGE.inked(Ink::Berry);
-    let title = setting.heading(2, "Before you touch anything", style, wide - 11.0);
+    let title = setting.heading(2, &setting.say("sheet-before-you-touch"), style, wide - 11.0);
     let y = (8.0 - title.h) / 2.0;
     pieces.insert(0, sign.with(11.0, y, title));
     let pen = Some(Pen::solid(0.6, Ink::Berry));
@@ -46,9 +49,9 @@ pub(super) fn line(setting: &Setting, number: u32, wide: f64) -> Option<Piece> {
     let (last, before) = names.split_last()?;
     let list = match before {
         [] => last.clone(),
-        _ => format!("{} or {last}", before.join(", ")),
+        _ => setting.either(before, last),
     };
-    let words = format!("Before you touch: this may be {list}. Read the cautions first.");
+    let words = setting.t().with("sheet-touch", &[("kinds", &list)]);
     let block = setting.block(&words, Style::BODY.inked(Ink::Berry), wide - 8.0);
     let block = block.at_most(&setting.faces, 4);
     let text = Piece::text(block, crate::sheet::Role::Paragraph);

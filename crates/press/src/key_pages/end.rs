@@ -37,7 +37,7 @@ pub(super) fn piece(
 
 fn newcomer(setting: &Setting, end: &End, wide: f64) -> Piece {
     let written = fitting::at_end(setting.booklet.matrix, end);
-    setting.text(fitting::newcomer(written), Style::SMALL.inked(Ink::Soft), wide)
+    setting.text(&fitting::newcomer(setting.t(), written), Style::SMALL.inked(Ink::Soft), wide)
 }
 
 /// One picture of one kind; of several kinds, those that have one, each with its name.
@@ -79,7 +79,7 @@ fn sentences(setting: &Setting, end: &End, wide: f64) -> Piece {
     if words.h > 0.0 {
         return words;
     }
-    let ask = setting.text("How do you know it? Write a sentence:", Style::BODY, wide);
+    let ask = setting.text(&setting.say("sheet-write-sentence"), Style::BODY, wide);
     let line = || Piece::rule(wide, Pen::solid(0.2, Ink::Soft));
     ask.then(8.0, line()).then(8.0, line())
 }

@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{Couplet, Destination, Key, Wording};
+use spinney_voice::Tongue;
 
 use super::{cautions, end};
 use crate::drawing;
@@ -46,29 +47,34 @@ fn second_look(setting: &Setting, couplet: &Couplet, wide: f64) -> Option<Piece>
 
 fn head(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
     let number = setting.disc(&couplet.number.to_string(), Role::Paragraph);
-    let back = back_words(setting.booklet.key, couplet.number, couplet.back);
+    let back = back_words(setting, couplet.number, couplet.back);
     let back = setting.text(&back, Style::SMALL.inked(Ink::Soft), 40.0);
     let left = number.w + 4.0;
     let room = wide - left - back.w - 4.0;
     let words = match &couplet.wording {
-        Wording::Question(text) if text.trim().is_empty() => "Write the question here:",
-        Wording::Question(text) => text,
-        Wording::Leads { .. } => "Which of the two fits?",
+        Wording::Question(text) if text.trim().is_empty() => {
+            setting.say("sheet-write-question")
+        }
+        Wording::Question(text) => text.clone(),
+        Wording::Leads { .. } => setting.say("sheet-which-fits"),
     };
-    let block = setting.block(words, Style::LARGE, room).at_most(&setting.faces, 6);
+    let block = setting.block(&words, Style::LARGE, room).at_most(&setting.faces, 6);
     let y = ((9.0 - block.height) / 2.0).max(0.3);
     let (x, down) = (wide - back.w, ((9.0 - back.h) / 2.0).max(0.0));
     number.with(left, y, Piece::text(block, Role::Heading(3))).with(x, down, back)
 }
 
 /// `(from 3)`: the questions that lead here; where none does, the number that was written.
-fn back_words(key: &Key, number: u32, written: Option<u32>) -> String {
-    let mut from = backs(key, number);
+fn back_words(setting: &Setting, number: u32, written: Option<u32>) -> String {
+    let mut from = backs(setting.booklet.key, number);
     if from.is_empty() {
         from.extend(written);
     }
-    let numbers: Vec<_> = from.iter().map(u32::to_string).collect();
-    if numbers.is_empty() { String::new() } else { format!("(from {})", numbers.join(" or ")) }
+    let numbers = from.iter().map(u32::to_string);
+    match numbers.reduce(|before, last| setting.either(&[before], &last)) {
+        None => String::new(),
+        Some(numbers) => setting.t().with("sheet-from", &[("numbers", &numbers)]),
+    }
 }
 
 /// The couplets that lead to a number.
@@ -80,10 +86,10 @@ fn backs(key: &Key, number: u32) -> BTreeSet<u32> {
 }
 
 /// What is answered at a couplet: yes and no, or the letters of two leads.
-pub(crate) fn answer_words(couplet: &Couplet) -> (&'static str, &'static str) {
+pub(crate) fn answer_words(t: Tongue, couplet: &Couplet) -> (String, String) {
     match couplet.wording {
-        Wording::Question(_) => ("yes", "no"),
-        Wording::Leads { .. } => ("a", "b"),
+        Wording::Question(_) => (t.say("answer-yes"), t.say("answer-no")),
+        Wording::Leads { .. } => ("a".to_owned(), "b".to_owned()),
     }
 }
 
@@ -108,8 +114,8 @@ fn ways(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
 /// One way on: the tab, the lead if there is one, the line, and where it leads.
 fn way(setting: &Setting, couplet: &Couplet, yes: bool, wide: f64) -> Piece {
     let to = if yes { &couplet.yes } else { &couplet.no };
-    let words = answer_words(couplet);
-    let tab = setting.tab(if yes { words.0 } else { words.1 }, yes);
+    let words = answer_words(setting.t(), couplet);
+    let tab = setting.tab(&if yes { words.0 } else { words.1 }, yes);
     let arrow = drawing::arrow(10.0, if yes { Dash::Solid } else { Dash::Dashed });
     let beside = tab.w + 0.8;
     let down = (ROW - arrow.h) / 2.0;
@@ -119,9 +125,9 @@ fn way(setting: &Setting, couplet: &Couplet, yes: bool, wide: f64) -> Piece {
         return tab.with(beside, down, arrow).with(0.0, 0.0, body);
     };
     let lead = Some(if yes { first } else { second }).filter(|lead| !lead.trim().is_empty());
-    let lead = lead.map_or("(write it here)", String::as_str);
+    let lead = lead.map_or_else(|| setting.say("sheet-write-it"), String::clone);
     let left = tab.w + 2.5;
-    let block = setting.block(lead, Style::BODY, wide - left).at_most(&setting.faces, 6);
+    let block = setting.block(&lead, Style::BODY, wide - left).at_most(&setting.faces, 6);
     let row = block.height.max(ROW) + 1.5;
     let lead = Piece::text(block, Role::Paragraph);
     let y = ((ROW - lead.h) / 2.0).max(0.2);
@@ -143,8 +149,7 @@ fn destination(setting: &Setting, to: &Destination, (x, y): (f64, f64), wide: f6
     match to {
         Destination::Couplet(number) => {
             let known = setting.booklet.key.couplets.iter().any(|c| c.number == *number);
-            let missing = if known { "" } else { &format!(" (there is no {number})") };
-            line(&format!("go to {number}{missing}"), Style::LARGE)
+            line(&setting.go_to(*number, known), Style::LARGE)
         }
         Destination::End(at) => {
             let name = |wide: f64| {
@@ -159,7 +164,7 @@ fn destination(setting: &Setting, to: &Destination, (x, y): (f64, f64), wide: f6
         Destination::Missing => {
             let from = x + 24.0;
             let rule = Piece::rule((wide - from).max(4.0), Pen::solid(0.2, Ink::Soft));
-            line("Where to?", Style::BODY).with(from, y + 6.5, rule)
+            line(&setting.say("sheet-where-to"), Style::BODY).with(from, y + 6.5, rule)
         }
     }
 }

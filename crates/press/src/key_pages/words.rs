@@ -49,7 +49,8 @@ pub(super) fn put(setting: &Setting, flow: &mut Flow) -> bool {
 
 fn place(flow: &mut Flow, setting: &Setting, pieces: Vec<Piece>, column: f64) {
     let Some(first) = pieces.first() else { return };
-    let heading = setting.heading(2, "Words in this key", Style::HEADING, flow.wide());
+    let heading =
+        setting.heading(2, &setting.say("sheet-words-in-key"), Style::HEADING, flow.wide());
     flow.put_with(8.0, heading, first.h + 4.0);
     columns(flow, pieces, column);
 }
@@ -86,7 +87,7 @@ fn piece(setting: &Setting, entry: &Entry, wide: f64, style: Style) -> Piece {
     match entry.not_to_be_confused {
         None => piece,
         Some(other) => {
-            let words = format!("Not to be mixed up with {other}");
+            let words = setting.t().with("try-not-confused", &[("other", &other)]);
             piece.then(0.3, setting.text(&words, Style::SMALL.inked(Ink::Soft), wide))
         }
     }

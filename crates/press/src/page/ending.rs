@@ -24,7 +24,7 @@ pub(super) fn section(
     (words, pictures): (&Words, &Pictures),
     ix: usize,
 ) -> Markup {
-    let ending = &tree.endings[ix];
+    let (t, ending) = (booklet.tongue, &tree.endings[ix]);
     let name = ending_name(booklet, ending);
     let stops = !matches!(ending, Ending::Kinds(_));
     html! {
@@ -32,26 +32,27 @@ pub(super) fn section(
             data-stops[stops] {
             @match ending {
                 Ending::Kinds(end) => {
-                    h2 tabindex="-1" { span.number { "This should be" } " " (Typed(&name)) }
+                    h2 tabindex="-1" { span.number { (t.say("phone-should-be")) } " " (Typed(&name)) }
                     (kinds_of(booklet, end, words, pictures))
                 }
                 Ending::NoSuchNumber(_) | Ending::Nothing => {
-                    h2 tabindex="-1" { "The key stops here" }
+                    h2 tabindex="-1" { (t.say("phone-stops")) }
                     div.kinds.one {
                         article.kind {
                             h3 { (name) }
-                            p.sentence { (why_it_stops(ending)) }
+                            p.sentence { (why_it_stops(t, ending)) }
                         }
                     }
                 }
             }
-            (back(tree, &tree.leading_to(ix)))
-            (front::again())
+            (back(t, tree, &tree.leading_to(ix)))
+            (front::again(t))
         }
     }
 }
 
 fn kinds_of(booklet: &Booklet, end: &End, words: &Words, pictures: &Pictures) -> Markup {
+    let t = booklet.tongue;
     let several = end.taxa.len() + end.unrecognised.len() > 1;
     let written = fitting::at_end(booklet.matrix, end);
     let confirming =
@@ -59,8 +60,8 @@ fn kinds_of(booklet: &Booklet, end: &End, words: &Words, pictures: &Pictures) ->
     html! {
         @if several {
             p {
-                "This key cannot tell them apart."
-                @if written { " Read what it says of each." }
+                (t.say("phone-not-apart"))
+                @if written { " " (t.say("phone-read-each")) }
             }
         }
         div.kinds.one[!several] {
@@ -68,39 +69,36 @@ fn kinds_of(booklet: &Booklet, end: &End, words: &Words, pictures: &Pictures) ->
             @for written in &end.unrecognised {
                 article.kind {
                     h3 { (Typed(written)) }
-                    p.sentence.missing {
-                        "This name is not in the table: ask whoever made the key."
-                    }
+                    p.sentence.missing { (t.say("phone-strange-name")) }
                 }
             }
         }
-        p.newcomer { (fitting::newcomer(written)) }
+        p.newcomer { (fitting::newcomer(t, written)) }
         (words.explained(confirming))
     }
 }
 
 /// The name of an end in a sentence: `hazel or wych elm`.
 pub(super) fn ending_name(booklet: &Booklet, ending: &Ending) -> String {
+    let t = booklet.tongue;
     match ending {
         Ending::Kinds(end) => {
             let known = end.taxa.iter().map(|&taxon| booklet.matrix.taxon(taxon).name.as_str());
-            let names: Vec<_> =
-                known.chain(end.unrecognised.iter().map(String::as_str)).collect();
-            names.join(" or ")
+            let names = known.chain(end.unrecognised.iter().map(String::as_str));
+            let either = |before: String, last: String| {
+                t.with("list-or", &[("before", &before), ("last", &last)])
+            };
+            names.map(str::to_owned).reduce(either).unwrap_or_default()
         }
-        Ending::NoSuchNumber(number) => format!("question {number}, which is missing"),
-        Ending::Nothing => "nothing is written here".to_string(),
+        Ending::NoSuchNumber(number) => t.with("phone-missing-question", &[("number", number)]),
+        Ending::Nothing => t.say("phone-nothing-here"),
     }
 }
 
-fn why_it_stops(ending: &Ending) -> String {
+fn why_it_stops(t: Tongue, ending: &Ending) -> String {
     match ending {
-        Ending::NoSuchNumber(number) => format!(
-            "The key says to go to question {number}, but it has no question {number}. \
-             Tell whoever made it."
-        ),
-        _ => "Nobody has written what comes after this answer. Tell whoever made the key."
-            .to_string(),
+        Ending::NoSuchNumber(number) => t.with("phone-no-such-question", &[("number", number)]),
+        _ => t.say("phone-nobody-wrote"),
     }
 }
 
@@ -114,7 +112,7 @@ fn kinds(ending: &Ending) -> String {
 
 /// One kind at its end.
 fn kind(booklet: &Booklet, pictures: &Pictures, at: TaxonIx) -> Markup {
-    let taxon = booklet.matrix.taxon(at);
+    let (t, taxon) = (booklet.tongue, booklet.matrix.taxon(at));
     let picture = taxon.picture.as_ref().and_then(|file| pictures.address(file));
     let drawing = booklet.drawn.kinds.get(at.0).and_then(Option::as_ref);
     let sentence = taxon.confirming.as_deref().filter(|text| !text.trim().is_empty());
@@ -126,17 +124,13 @@ fn kind(booklet: &Booklet, pictures: &Pictures, at: TaxonIx) -> Markup {
             } @else if let Some(drawing) = drawing {
                 figure.drawn-kind {
                     (PreEscaped(lines::svg(drawing, "leaf")))
-                    figcaption { (Tongue::for_person(&[]).say("finds-drawn")) }
+                    figcaption { (t.say("finds-drawn")) }
                 }
             }
             @if let Some(sentence) = sentence { p.sentence { (Typed(sentence)) } }
-            @else {
-                p.sentence.missing {
-                    "Nobody has written a sentence for this kind yet. Ask somebody who knows it."
-                }
-            }
+            @else { p.sentence.missing { (t.say("phone-no-sentence")) } }
             @if let Some(caution) = &taxon.caution {
-                p.caution { (mark("caution")) strong { "Take care." } " " (Typed(caution)) }
+                p.caution { (mark("caution")) strong { (t.say("phone-take-care")) } " " (Typed(caution)) }
             }
         }
     }

@@ -6,6 +6,7 @@
 use std::collections::BTreeMap;
 
 use maud::{Markup, html};
+use spinney_voice::Tongue;
 
 use crate::{Booklet, fitting, safety};
 
@@ -20,7 +21,7 @@ pub(super) fn header(booklet: &Booklet, title: &str) -> Markup {
         [&scene.place, &scene.season].into_iter().flatten().map(String::as_str).collect();
     html! {
         header {
-            @if let Some(words) = stamp_words(booklet.stamp) {
+            @if let Some(words) = stamp_words(booklet.tongue, booklet.stamp) {
                 p.stamp { strong { (words) } }
             }
             h1 { (Typed(title)) }
@@ -31,25 +32,26 @@ pub(super) fn header(booklet: &Booklet, title: &str) -> Markup {
 
 /// The first screen: what is needed, how it goes, what to mind, which pictures are elsewhere.
 pub(super) fn start(booklet: &Booklet, tree: &Tree, of_pictures: Markup) -> Markup {
+    let t = booklet.tongue;
     html! {
         section.screen #start {
             svg.sprig aria-hidden="true" { use href="#sprig" {} }
-            h2 tabindex="-1" { "What did you find?" }
+            h2 tabindex="-1" { (t.say("try-found")) }
             @if let Some(part) = &booklet.matrix.scene().part {
-                p { "You need " strong { (Typed(part)) } "." }
+                p { (t.say("phone-need")) " " strong { (Typed(part)) } "." }
             }
             ol.how {
-                li { "Look at several of them, not only one." }
-                li { "Read the question. Measure, do not guess." }
-                li #cannot-tell { "Can't tell? Follow both ways, and compare where they come out." }
+                li { (t.say("phone-how-several")) }
+                li { (t.say("phone-how-measure")) }
+                li #cannot-tell { (t.say("phone-how-cannot-tell")) }
                 @if fitting::anywhere(booklet.matrix) {
-                    li { "At the end, read the sentence. It must fit." }
+                    li { (t.say("phone-how-sentence")) }
                 }
             }
             (cautions(booklet))
             (of_pictures)
-            @if tree.questions.is_empty() { p { "This key has no question yet." } }
-            @else { p.begin { a href=(tree.anchor(Way::Question(0))) { "Begin" } } }
+            @if tree.questions.is_empty() { p { (t.say("phone-no-question")) } }
+            @else { p.begin { a href=(tree.anchor(Way::Question(0))) { (t.say("try-begin")) } } }
         }
     }
 }
@@ -68,7 +70,7 @@ fn cautions(booklet: &Booklet) -> Markup {
     html! {
         @if !lines.is_empty() || everybody.is_some() {
             div.caution {
-                h3 { (mark("caution")) "Take care" }
+                h3 { (mark("caution")) (booklet.tongue.say("try-care")) }
                 @if let Some(text) = everybody { p { strong { (Typed(text)) } } }
                 @if !lines.is_empty() {
                     ul {
@@ -83,55 +85,57 @@ fn cautions(booklet: &Booklet) -> Markup {
 }
 
 /// What the script shows above a question after somebody could not tell.
-pub(super) fn while_walking() -> Markup {
+pub(super) fn while_walking(t: Tongue) -> Markup {
     html! {
-        nav #steps aria-label="Steps" hidden {
-            a #one-back href="#start" { (mark("back")) span { "Back" } }
+        nav #steps aria-label=(t.say("phone-steps")) hidden {
+            a #one-back href="#start" { (mark("back")) span { (t.say("try-back")) } }
         }
         div #supposing hidden {}
     }
 }
 
 /// The list of kinds that may be it, which the script fills.
-pub(super) fn short_list() -> Markup {
+pub(super) fn short_list(t: Tongue) -> Markup {
     html! {
         section.screen #list hidden {
             h2 tabindex="-1" {}
             p.told {}
             div.kinds {}
             p.newcomer {}
-            (again())
+            (again(t))
         }
         section #left aria-labelledby="left-head" hidden {
-            h2 #left-head { "It may still be" }
+            h2 #left-head { (t.say("phone-still-be")) }
             ul {}
         }
     }
 }
 
 /// The trail of answers, which the script fills.
-pub(super) fn trail() -> Markup {
+pub(super) fn trail(t: Tongue) -> Markup {
     html! {
         nav #trail aria-labelledby="trail-head" hidden {
-            h2 #trail-head { "How you got here" }
+            h2 #trail-head { (t.say("try-trail")) }
             ol {}
-            (again())
+            (again(t))
         }
     }
 }
 
 /// The way back to the first screen.
-pub(super) fn again() -> Markup {
-    html! { p.again { a href="#start" { "Back to the start" } } }
+pub(super) fn again(t: Tongue) -> Markup {
+    html! { p.again { a href="#start" { (t.say("phone-again")) } } }
 }
 
 /// The foot: who decides; version and date, so that old copies are recognised.
 pub(super) fn footer(booklet: &Booklet) -> Markup {
-    let version = booklet.matrix.scene().version.as_deref().map(|v| format!("Version {v}"));
-    let said: Vec<_> = version.into_iter().chain(booklet.date.map(str::to_owned)).collect();
+    let t = booklet.tongue;
+    let version = booklet.matrix.scene().version.as_deref();
+    let version = version.map(|version| t.with("phone-version", &[("version", &version)]));
+    let said: Vec<_> = version.into_iter().chain(booklet.day()).collect();
     html! {
         footer {
-            p { (safety::LOCAL_RULES) }
+            p { (safety::local_rules(t)) }
             @if !said.is_empty() { p { (Typed(&said.join(", "))) } }
         }
     }

@@ -10,6 +10,7 @@ use base64::{Engine as _, engine::general_purpose::STANDARD};
 use maud::{Markup, html};
 
 use spinney_model::limits::PHONE_PICTURE as MOST_BYTES;
+use spinney_voice::Tongue;
 
 use crate::{Booklet, Picture, picture};
 
@@ -90,20 +91,10 @@ impl<'a> Pictures<'a> {
     }
 
     /// What the page says of pictures that it has no room for; nothing where all are there.
-    pub(super) fn told(&self) -> Markup {
+    pub(super) fn told(&self, t: Tongue) -> Markup {
         let out = self.left_out.len();
         html! {
-            @if out == 1 {
-                p.left-out {
-                    "1 picture is not on this page, so that it stays small enough for a phone. \
-                     It is on the sheets."
-                }
-            } @else if out > 1 {
-                p.left-out {
-                    (out) " pictures are not on this page, so that it stays small enough for a \
-                     phone. They are on the sheets."
-                }
-            }
+            @if out > 0 { p.left-out { (t.count("phone-left-out", out)) } }
         }
     }
 }

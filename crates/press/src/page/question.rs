@@ -5,6 +5,7 @@
 
 use maud::{Markup, html};
 use spinney_model::{TaxonIx, Wording};
+use spinney_voice::Tongue;
 
 use crate::{Booklet, second_look};
 
@@ -18,45 +19,52 @@ use super::words::Words;
 pub(super) fn section(booklet: &Booklet, tree: &Tree, words: &Words, ix: usize) -> Markup {
     let question = &tree.questions[ix];
     let number = question.couplet.number;
+    let t = booklet.tongue;
     let (asks, yes, no, texts) = match &question.couplet.wording {
-        Wording::Question(text) => (shown(text), "Yes", "No", vec![text.as_str()]),
+        Wording::Question(text) => {
+            (shown(t, text), t.say("phone-yes"), t.say("phone-no"), vec![text.as_str()])
+        }
         Wording::Leads { yes, no } => {
-            ("Which of these two fits?", shown(yes), shown(no), vec![yes.as_str(), no.as_str()])
+            let texts = vec![yes.as_str(), no.as_str()];
+            (t.say("try-which"), shown(t, yes), shown(t, no), texts)
         }
     };
     let leads = matches!(question.couplet.wording, Wording::Leads { .. });
     html! {
         section.screen.question id=(question.id) data-number=(number) {
-            h2 tabindex="-1" { span.number { "Question " (number) } " " (Typed(asks)) }
+            h2 tabindex="-1" { span.number { (t.with("try-step", &[("number", &number)])) } " " (Typed(&asks)) }
             @if let Some(line) = second_look::line(booklet, question.couplet, 2) {
                 p.also { (Typed(&line)) }
             }
             (before_touching(booklet, tree, ix))
             div.answers.leads[leads] {
-                (answer(booklet, tree, "yes", yes, question.yes))
-                (answer(booklet, tree, "no", no, question.no))
+                (answer(booklet, tree, "yes", &yes, question.yes))
+                (answer(booklet, tree, "no", &no, question.no))
             }
             p.cannot-row {
-                a.cannot href="#cannot-tell" { (mark("fork")) span { "I can't tell" } }
+                a.cannot href="#cannot-tell" { (mark("fork")) span { (t.say("phone-cannot-tell")) } }
             }
             (words.explained(texts))
-            (back(tree, &question.from))
+            (back(t, tree, &question.from))
         }
     }
 }
 
 /// A wording, or the note that there is none.
-fn shown(text: &str) -> &str {
+fn shown(t: Tongue, text: &str) -> String {
     match text.trim() {
-        "" => "Nobody has written this question yet.",
-        text => text,
+        "" => t.say("phone-no-words"),
+        text => text.to_owned(),
     }
 }
 
 /// One answer: a tab with its shape, its word and, on paper and without scripts, its target.
 fn answer(booklet: &Booklet, tree: &Tree, side: &str, word: &str, to: Way) -> Markup {
     let goes = match to {
-        Way::Question(ix) => format!("go to question {}", tree.questions[ix].couplet.number),
+        Way::Question(ix) => {
+            let number = tree.questions[ix].couplet.number;
+            booklet.tongue.with("phone-go-to", &[("number", &number)])
+        }
         Way::Ending(ix) => ending_name(booklet, &tree.endings[ix]),
     };
     html! {
@@ -75,6 +83,7 @@ fn before_touching(booklet: &Booklet, tree: &Tree, ix: usize) -> Markup {
     if !asked.is_some_and(|ask| booklet.matrix.character(ask.character).by_touch) {
         return html! {};
     }
+    let t = booklet.tongue;
     let below = tree.kinds_below(ix);
     let hurts = |taxon: TaxonIx| {
         let kind = booklet.matrix.taxon(taxon);
@@ -85,8 +94,8 @@ fn before_touching(booklet: &Booklet, tree: &Tree, ix: usize) -> Markup {
     html! {
         @if !kinds.is_empty() {
             details.caution.touch hidden[none] {
-                summary { (mark("caution")) strong { "Read before you touch" } }
-                p { "It may still be:" }
+                summary { (mark("caution")) strong { (t.say("try-before-touch")) } }
+                p { (t.say("try-may-be")) }
                 ul {
                     @for (taxon, name, caution) in kinds {
                         li data-kind=(taxon.0) hidden[!below.contains(&taxon)] {
@@ -100,15 +109,17 @@ fn before_touching(booklet: &Booklet, tree: &Tree, ix: usize) -> Markup {
 }
 
 /// The ways back, for readers without scripts.
-pub(super) fn back(tree: &Tree, from: &[usize]) -> Markup {
+pub(super) fn back(t: Tongue, tree: &Tree, from: &[usize]) -> Markup {
     html! {
         @if !from.is_empty() {
             p.back {
-                "Back to "
+                (t.say("phone-back-to")) " "
                 @for (at, ix) in from.iter().enumerate() {
                     @let question = &tree.questions[*ix];
-                    @if at > 0 { " or " }
-                    a href={"#" (question.id)} { "question " (question.couplet.number) }
+                    @if at > 0 { " " (t.say("phone-or")) " " }
+                    a href={"#" (question.id)} {
+                        (t.with("phone-question", &[("number", &question.couplet.number)]))
+                    }
                 }
             }
         }

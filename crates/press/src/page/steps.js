@@ -1,5 +1,6 @@
 // One question a screen. Takes the key from the document it stands in (sections, their links
-// and names) and shows one section of it at a time; it writes no question and no name itself.
+// and names) and shows one section of it at a time; it writes no question and no name itself. What it
+// says besides stands in the document too, in the language of the page ("said").
 //
 // Where one is stands after the # of the address: "w-" and one letter an answer, y, n or c
 // (could not tell). So every screen can be linked to, and the browser's own Back works.
@@ -11,13 +12,22 @@
   "use strict";
   var root = document.documentElement;
   var SIDES = { y: "yes", n: "no", c: "fork" };
-  var SAID = { y: "Yes", n: "No", c: "I can't tell" };
   var places = {};
   var first = null;
 
   function byId(id) { return document.getElementById(id); }
   function within(place, css) { return place.querySelector(css); }
   function target(link) { return link.getAttribute("href").slice(1); }
+
+  var said = {};
+  Array.prototype.forEach.call(byId("said").querySelectorAll("span"), function (line) {
+    said[line.getAttribute("data-said")] = line.textContent;
+  });
+
+  // A sentence of the page with its gaps filled in.
+  function say(name, gaps) {
+    return said[name].replace(/\{(\w+)\}/g, function (gap, of) { return gaps[of]; });
+  }
 
   function element(name, text, className) {
     var made = document.createElement(name);
@@ -46,7 +56,8 @@
       section: section, yes: target(yes), no: target(no), asked: asked,
       number: section.getAttribute("data-number"),
       said: {
-        y: within(yes, "strong").textContent, n: within(no, "strong").textContent, c: SAID.c
+        y: within(yes, "strong").textContent, n: within(no, "strong").textContent,
+        c: say("cannot-tell")
       }
     };
     first = first || section.id;
@@ -135,15 +146,15 @@
       var supposed = step.supposed[step.supposed.length - 1];
       link.href = "#w-" + step.before;
       if (supposed && supposed !== last) {
-        words.appendChild(element("span", "Suppose: " + supposed.asked + " " + supposed.said + ".",
-          "supposed"));
+        words.appendChild(element("span",
+          say("suppose", { question: supposed.asked, answer: supposed.said }), "supposed"));
       }
       last = supposed;
       words.appendChild(element("span", place.asked + " ", "asked"));
       words.appendChild(element("strong", place.said[step.letter]));
       link.appendChild(mark(SIDES[step.letter]));
       link.appendChild(words);
-      link.appendChild(element("span", "Back here", "change"));
+      link.appendChild(element("span", say("back-here"), "change"));
       item.appendChild(link);
       list.appendChild(item);
     });
@@ -172,8 +183,7 @@
     box.textContent = "";
     if (forked && now) {
       box.appendChild(element("p", now.supposed.length
-        ? "You could not tell. We follow both ways. Suppose for now:"
-        : "We follow both ways."));
+        ? say("fork-suppose") : say("fork")));
       now.supposed.forEach(function (part) {
         var line = element("p", part.asked + " ");
         line.appendChild(element("strong", part.said));
@@ -216,24 +226,21 @@
     var count = howManyKinds(state.ends.map(function (way) { return way.at; }));
     kinds.textContent = "";
     within(section, "h2").textContent = several
-      ? "It may be one of these " + (["two", "three", "four"][count - 2] || count)
-      : "You have come round in a circle";
+      ? say("one-of", { count: said[count] || count }) : say("circle");
     var written = state.ends.some(function (way) {
       return !!places[way.at].section.querySelector(".sentence:not(.missing)");
     });
     within(section, ".told").textContent = several
-      ? (written ? "Read the sentences. Which one fits?" : "Compare them. Which one fits?")
-      : "The key leads back to a question you have answered. Tell whoever made it.";
+      ? say(written ? "which-sentence" : "which-one") : say("circle-why");
     within(section, ".newcomer").textContent = several
-      ? (written ? "Does no sentence fit?" : "Does none of them fit?") +
-        " Then stop: you may have found a newcomer." : "";
+      ? say(written ? "no-sentence-fits" : "none-fits") : "";
     within(section, ".newcomer").hidden = !several;
     state.ends.forEach(function (way) {
       var shown = places[way.at].section.querySelectorAll(".kind");
       Array.prototype.forEach.call(shown, function (kind) {
         kinds.appendChild(kind.cloneNode(true));
       });
-      var link = element("a", "It fits: " + places[way.at].name, "this-one");
+      var link = element("a", say("it-fits", { name: places[way.at].name }), "this-one");
       link.href = "#w-" + way.path;
       kinds.lastChild.appendChild(link);
     });
@@ -270,16 +277,17 @@
     var state = walk(letters);
     var left = reachable(state.open.concat(state.ends).map(function (way) { return way.at; }));
     var kinds = howManyKinds(left);
-    var still = kinds === 1 ? "Only one is left." : kinds ? "It may still be one of " + kinds + "." : "";
+    var still = kinds === 1 ? say("only-one")
+      : kinds ? say("one-of-many", { count: kinds }) : "";
     showTrail(state);
     showFork(state, left);
     if (state.open.length) {
       root.classList.add("asking");
       show(showQuestion(state, left), still, move);
     } else if (state.ends.length === 1) {
-      show(places[state.ends[0].at].section, "You have come to an end of the key.", move);
+      show(places[state.ends[0].at].section, say("at-end"), move);
     } else {
-      show(showList(state), "Both ways have been followed to their ends.", move);
+      show(showList(state), say("both-done"), move);
     }
   }
 

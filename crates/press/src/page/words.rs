@@ -17,6 +17,7 @@ pub(super) struct Words {
     about_leaves: bool,
     used: Vec<Entry>,
     drawn: BTreeMap<&'static str, DrawnWord>,
+    t: Tongue,
 }
 
 impl Words {
@@ -26,7 +27,7 @@ impl Words {
         let drawn = used.iter().filter_map(|entry| {
             Some((entry.word, (booklet.drawn.word)(entry.word, about_leaves)?))
         });
-        Self { about_leaves, drawn: drawn.collect(), used }
+        Self { about_leaves, drawn: drawn.collect(), used, t: booklet.tongue }
     }
 
     /// The drawings, to be shown by their names.
@@ -49,7 +50,7 @@ impl Words {
     pub(super) fn list(&self) -> Markup {
         html! {
             @if !self.used.is_empty() {
-                section #words { h2 { "The words" } (self.entries(&self.used)) }
+                section #words { h2 { (self.t.say("try-words")) } (self.entries(&self.used)) }
             }
         }
     }
@@ -58,10 +59,11 @@ impl Words {
     pub(super) fn explained<'t>(&self, texts: impl IntoIterator<Item = &'t str>) -> Markup {
         let words = glossary::words_in(self.about_leaves, texts);
         let heads: Vec<_> = words.iter().map(|entry| entry.word).collect();
+        let heads = heads.join(", ");
         html! {
             @if !words.is_empty() {
                 details.words {
-                    summary { span { "What is: " (heads.join(", ")) "?" } }
+                    summary { span { (self.t.with("phone-what-is", &[("words", &heads)])) } }
                     (self.entries(&words))
                 }
             }
@@ -76,9 +78,11 @@ impl Words {
                     dd {
                         (entry.plain)
                         @if let Some(other) = entry.not_to_be_confused {
-                            span.not { "Not to be mixed up with " (other) }
+                            span.not {
+                                (self.t.with("try-not-confused", &[("other", &other)]))
+                            }
                         }
-                        @if let Some(word) = self.drawn.get(entry.word) { (figures(word)) }
+                        @if let Some(word) = self.drawn.get(entry.word) { (figures(self.t, word)) }
                     }
                 }
             }
@@ -87,13 +91,14 @@ impl Words {
 }
 
 /// The drawings of a word, its own first, beside what it is taken for.
-fn figures(word: &DrawnWord) -> Markup {
+fn figures(t: Tongue, word: &DrawnWord) -> Markup {
     let figure = |figure: &Figure, other: bool| {
-        let said = Tongue::for_person(&[]).say(&format!("words-draw-{}", figure.caption));
+        let said = t.say(&format!("words-draw-{}", figure.caption));
+        let said = if other { t.with("sheet-not", &[("caption", &said)]) } else { said };
         html! {
             figure.other[other] {
                 svg.leaf aria-hidden="true" { use href={"#draw-" (figure.caption)} {} }
-                figcaption { @if other { "not: " } (said) }
+                figcaption { (said) }
             }
         }
     };

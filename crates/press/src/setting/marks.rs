@@ -7,6 +7,7 @@ use spinney_model::TaxonIx;
 
 use super::Setting;
 use crate::drawing;
+use crate::picture::NoPicture;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Piece, Role};
 
@@ -18,16 +19,21 @@ impl Setting<'_> {
             .and_then(|(ix, taxon)| Some((ix, self.pictures.get(taxon.picture.as_deref()?)?)));
         match opened {
             Some((ix, Ok(pixels))) => {
-                let words = format!("Picture of {}", self.name(ix));
+                let words = self.t().with("sheet-picture-of", &[("kind", &self.name(ix))]);
                 let picture = Piece::picture(w - 4.0, h - 4.0, pixels.clone(), words);
                 let edge = Some(Pen::solid(0.25, Ink::Soft));
                 Piece::rectangle(w, h, Some(Ink::Paper), edge).with(2.0, 2.0, picture)
             }
-            Some((_, Err(sentence))) => self.empty_box(w, h, sentence),
-            None if self.speaks_of_leaves() => {
-                self.empty_box(w, h, "stick the leaf or the rubbing here")
+            Some((_, Err(NoPicture::NotRead))) => {
+                self.empty_box(w, h, &self.say("sheet-picture-not-read"))
             }
-            None => self.empty_box(w, h, "draw it here"),
+            Some((_, Err(NoPicture::TooLarge))) => {
+                self.empty_box(w, h, &self.say("sheet-picture-too-large"))
+            }
+            None if self.speaks_of_leaves() => {
+                self.empty_box(w, h, &self.say("sheet-stick-leaf"))
+            }
+            None => self.empty_box(w, h, &self.say("sheet-draw-it")),
         }
     }
 
@@ -35,9 +41,11 @@ impl Setting<'_> {
     pub(crate) fn empty_box(&self, w: f64, h: f64, words: &str) -> Piece {
         let room = w - 6.0;
         let corners = drawing::album_corners(w, h);
-        for words in
-            [words, if self.speaks_of_leaves() { "stick it here" } else { "draw it here" }]
-        {
+        let shorter = match self.speaks_of_leaves() {
+            true => self.say("sheet-stick-it"),
+            false => self.say("sheet-draw-it"),
+        };
+        for words in [words, &shorter] {
             let block = self.block(words, Style::SMALL.inked(Ink::Soft), room).centred(room);
             if block.height + 3.0 <= h {
                 let y = (h - block.height) / 2.0;

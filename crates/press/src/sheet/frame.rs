@@ -3,6 +3,8 @@
 //! From the size of a paper and the lines that every page carries to the room left for the
 //! sheet itself. Margins are 12 mm, since school printers cannot do less.
 
+use spinney_voice::Tongue;
+
 use super::face::Faces;
 use super::ink::{Ink, Pen, Style};
 use super::legible::legible;
@@ -33,6 +35,8 @@ pub struct Frame {
     pub stamp: Option<String>,
     /// The words printed beside the title: `trying-out copy`.
     pub beside: Option<String>,
+    /// The language in which pages are counted.
+    pub tongue: Tongue,
 }
 
 impl Frame {
@@ -115,7 +119,8 @@ impl Frame {
             let run = [Run::new(legible(faces, words, 100), style)];
             Piece::text(Block::set(faces, &run, width).at_most(faces, 1), Role::Running)
         };
-        let number = set(&format!("page {page} of {of}"), 40.0);
+        let number = self.tongue.with("sheet-page-of", &[("page", &page), ("of", &of)]);
+        let number = set(&number, 40.0);
         let version = set(&self.version, self.wide() * 0.36);
         let writing = set(&self.writing, 70.0);
         let y = FOOT - 5.6;

@@ -1,6 +1,6 @@
 //! Opening pictures for paper: a PNG or JPEG file to pixels that may be printed.
 //!
-//! From the bytes of a picture to pixels of a modest size, the right way up, or a sentence why
+//! From the bytes of a picture to pixels of a modest size, the right way up, or why
 //! not. `picture` decodes them and packs them anew.
 
 use std::sync::Arc;
@@ -43,19 +43,15 @@ impl Pixels {
 
 /// Opens a picture; a drawing stays sharp if so many bytes are room enough for its pixels.
 ///
-/// **Errors**: a short sentence, to be printed where the picture would have stood.
-pub fn open(given: &Picture, room: usize) -> Result<Pixels, &'static str> {
-    let said = |why| match why {
-        NoPicture::NotRead => "This picture file could not be opened.",
-        NoPicture::TooLarge => "This picture is too large. Make it smaller.",
-    };
-    let (format, pixels) = picture::opened(given.bytes(), LONGEST_SIDE).map_err(said)?;
+/// **Errors**: why there is none, to be said where the picture would have stood.
+pub fn open(given: &Picture, room: usize) -> Result<Pixels, NoPicture> {
+    let (format, pixels) = picture::opened(given.bytes(), LONGEST_SIDE)?;
     let (width, height) = pixels.dimensions();
     let packed = match format {
         image::ImageFormat::Png if pixels.as_raw().len() <= room => {
             Packed::Rgb(pixels.into_raw().into())
         }
-        _ => Packed::Jpeg(picture::jpeg(&pixels).map_err(said)?.into()),
+        _ => Packed::Jpeg(picture::jpeg(&pixels)?.into()),
     };
     Ok(Pixels { width, height, packed })
 }

@@ -4,7 +4,7 @@ use spinney_model::{Answer, TaxonIx, Walk};
 
 use crate::Paper;
 use crate::key_pages::answer_words;
-use crate::setting::Setting;
+use crate::setting::{NOTES, Setting};
 use crate::sheet::flow::Flow;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece};
@@ -20,12 +20,11 @@ const AROUND: f64 = 3.6;
 
 /// The pages of the list.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
-    let frame = setting.frame_of_key(paper, false, "Answers, for the adult", "Notes:");
+    let frame = setting.frame_of_key(paper, false, "sheet-answers", NOTES);
     let mut flow = Flow::new(&setting.faces, &frame);
-    flow.put(0.0, setting.masthead(&frame, "Answers, for the adult", false));
-    let words = "The right way of every kind. A kind with several ways varies, or nobody \
-                 has looked at it there: each way is right. Do not hand this sheet out.";
-    flow.put(4.0, setting.text(words, Style::SMALL, flow.wide()));
+    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-answers"), false));
+    let words = setting.say("sheet-answers-about");
+    flow.put(4.0, setting.text(&words, Style::SMALL, flow.wide()));
     flow.put(1.0, setting.to_mind(flow.wide()));
     let wide = flow.wide();
     let widths = [wide * 0.28, wide * 0.58, wide * 0.14];
@@ -36,16 +35,17 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         rows.push(row(setting, taxon, widths, deepest));
     }
     flow.table(ABOVE, &heads, rows);
-    flow.lines_to_write_on("What to mend in the key");
+    flow.lines_to_write_on(&setting.say("sheet-to-mend"));
     flow.finish()
 }
 
 fn heads(setting: &Setting, widths: [f64; 3]) -> Piece {
-    let cells = ["Kind", "Answers", "Number"];
+    let cells = ["sheet-column-kind", "sheet-column-answers", "sheet-column-number"];
     let mut x = 0.0;
     let mut row = Piece::blank(widths.iter().sum(), 0.0);
     for (words, width) in cells.into_iter().zip(widths) {
-        let text = setting.text(words, Style::SMALL_STRONG.inked(Ink::Hedge), width - 3.0);
+        let style = Style::SMALL_STRONG.inked(Ink::Hedge);
+        let text = setting.text(&setting.say(words), style, width - 3.0);
         row = row.with(x, 0.0, text.grouped(Group::ColumnHead));
         x += width;
     }
@@ -66,10 +66,7 @@ fn row(
     let title = Piece::text(title, crate::sheet::Role::Paragraph);
     let mut list = Piece::blank(ways - 3.0, 0.0);
     let small = |words: &str| setting.text(words, Style::SMALL, ways - 3.0);
-    let more = |left: usize| match left {
-        1 => small("and 1 more way: follow it in the key"),
-        _ => small(&format!("and {left} more ways: follow them in the key")),
-    };
+    let more = |left: usize| small(&setting.t().count("sheet-more-ways", left));
     let mut shown = 0;
     for walk in walks.iter().take(MOST) {
         let way = small(&way(setting, walk));
@@ -82,7 +79,7 @@ fn row(
         shown += 1;
     }
     if walks.is_empty() {
-        list = small("no way leads to it: it is lost");
+        list = small(&setting.say("sheet-lost"));
     }
     if shown < walks.len() {
         list = list.then(0.5, more(walks.len() - shown));
@@ -103,10 +100,13 @@ fn ruled(row: Piece, pen: Pen) -> Piece {
 
 /// `1 yes · 2 no · 3 yes`, and what became of it.
 fn way(setting: &Setting, walk: &Walk) -> String {
-    let couplets = &setting.booklet.key.couplets;
+    let (t, couplets) = (setting.t(), &setting.booklet.key.couplets);
     let steps = walk.steps.iter().map(|step| {
         let couplet = couplets.iter().find(|couplet| couplet.number == step.couplet);
-        let words = couplet.map_or(("yes", "no"), answer_words);
+        let words = couplet.map_or_else(
+            || (t.say("answer-yes"), t.say("answer-no")),
+            |couplet| answer_words(t, couplet),
+        );
         let answer = if step.answer == Answer::Yes { words.0 } else { words.1 };
         format!("{} {answer}", step.couplet)
     });
@@ -114,8 +114,8 @@ fn way(setting: &Setting, walk: &Walk) -> String {
     if steps.len() > MOST_STEPS {
         let more = steps.len() - MOST_STEPS;
         steps.truncate(MOST_STEPS);
-        steps.push(format!("and so on, {more} more answers in the key"));
+        steps.push(t.count("sheet-more-answers", more));
     }
-    let way = if steps.is_empty() { "at once".to_owned() } else { steps.join(" · ") };
-    if walk.arrived { way } else { format!("{way}: it does not come out") }
+    let way = if steps.is_empty() { t.say("sheet-at-once") } else { steps.join(" · ") };
+    if walk.arrived { way } else { t.with("sheet-not-out", &[("way", &way)]) }
 }

@@ -5,7 +5,7 @@
 
 use crate::Paper;
 use crate::drawing;
-use crate::setting::Setting;
+use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::frame::MARGIN;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role};
@@ -17,11 +17,10 @@ const LEAST: f64 = 34.0;
 
 /// The pages: at least one label for every kind, and every page full.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
-    let frame = setting.frame(paper, false, "Number labels", crate::setting::OUR_GROUP);
-    let head = setting.masthead(&frame, "Number labels", false);
-    let words = "Cut out. Lay one number beside each find. Only the adult keeps the list \
-                 of names.";
-    let head = head.then(4.0, setting.text(words, Style::BODY, frame.wide()));
+    let frame = setting.frame(paper, false, "sheet-labels", OUR_GROUP);
+    let head = setting.masthead(&frame, &setting.say("sheet-labels"), false);
+    let words = setting.say("sheet-labels-about");
+    let head = head.then(4.0, setting.text(&words, Style::BODY, frame.wide()));
     let wanted = setting.booklet.matrix.taxa().len().max(8);
     let room = |page: usize| {
         let top = if page == 0 { head.h + 7.0 } else { 3.0 };
@@ -71,7 +70,8 @@ fn grid(setting: &Setting, first: usize, rows: usize, (w, h): (f64, f64)) -> Pie
 fn label(setting: &Setting, number: usize, w: f64, h: f64) -> Piece {
     let style = Style { size: 42.0, leading: 1.1, ..Style::TITLE };
     let block = setting.block(&number.to_string(), style, w).centred(w);
-    let under = setting.block("found at", Style::SMALL.inked(Ink::Soft), w - 8.0);
+    let under = setting.say("sheet-found-at");
+    let under = setting.block(&under, Style::SMALL.inked(Ink::Soft), w - 8.0);
     let line = Piece::rule(w - 8.0 - under.width - 2.0, Pen::solid(0.2, Ink::Soft));
     let y = (h - 8.0 - block.height) / 2.0;
     let (left, foot) = (4.0 + under.width + 2.0, h - 8.4);

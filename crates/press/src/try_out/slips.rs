@@ -3,7 +3,7 @@
 use crate::Paper;
 use crate::drawing;
 use crate::fitting;
-use crate::setting::Setting;
+use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::frame::MARGIN;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece};
@@ -15,8 +15,8 @@ const LEAST: f64 = 64.0;
 
 /// The page, and how many slips stand on it.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> (Vec<Page>, usize) {
-    let frame = setting.frame(paper, false, "Try-out slips", crate::setting::OUR_GROUP);
-    let head = setting.masthead(&frame, "Try-out slips", true);
+    let frame = setting.frame(paper, false, "sheet-slips", OUR_GROUP);
+    let head = setting.masthead(&frame, &setting.say("sheet-slips"), true);
     let top = frame.top(0) + head.h + 5.0;
     let high = frame.bottom() - top;
     let down = ((high / LEAST).floor() as usize).clamp(1, 3);
@@ -40,31 +40,31 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> (Vec<Page>, usize) {
 }
 
 fn slip(setting: &Setting, w: f64, h: f64) -> Piece {
-    let title = setting.heading(2, "We tried the key", Style::STRONG, w);
-    let asks = [
-        "Number of the find",
-        "It came out as",
-        "Question that stopped us",
-        "Word we did not know",
-    ];
+    let title = setting.heading(2, &setting.say("sheet-we-tried"), Style::STRONG, w);
+    let asks =
+        ["sheet-slip-number", "sheet-slip-came-out", "sheet-slip-stopped", "sheet-slip-word"];
     let step = ((h - title.h - 13.0) / asks.len() as f64).min(12.0);
     let mut slip = title;
     for ask in asks {
-        let words = setting.text(ask, Style::BODY, w);
+        let words = setting.text(&setting.say(ask), Style::BODY, w);
         let (x, y) = (words.w + 2.0, slip.h + step - words.h);
         let line = Piece::rule((w - x).max(6.0), Pen::solid(0.2, Ink::Soft));
         slip = slip.with(0.0, y, words.with(x, 5.8, line));
     }
     let y = slip.h + 4.0;
     let tick = |words: &str| {
-        drawing::tick_box(5.0).with(7.0, -0.8, setting.text(words, Style::BODY, w))
+        drawing::tick_box(5.0).with(
+            7.0,
+            -0.8,
+            setting.text(&setting.say(words), Style::BODY, w),
+        )
     };
-    let (yes, no) = (tick("yes"), tick("no"));
+    let (yes, no) = (tick("answer-yes"), tick("answer-no"));
     let fits = match fitting::anywhere(setting.booklet.matrix) {
-        true => "The sentence fits:",
-        false => "It looks right:",
+        true => setting.say("sheet-slip-fits"),
+        false => setting.say("sheet-slip-looks"),
     };
-    let fits = setting.text(fits, Style::BODY, w);
+    let fits = setting.text(&fits, Style::BODY, w);
     let first = fits.w + 4.0;
     let second = first + yes.w + 4.0;
     slip.with(0.0, y - 0.8, fits)

@@ -2,7 +2,7 @@
 
 use crate::Paper;
 use crate::drawing;
-use crate::setting::Setting;
+use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::frame::{Frame, MARGIN};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role};
@@ -14,8 +14,8 @@ const CUT: f64 = 10.0;
 
 /// The pages, and how many strips stand on one.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> (Vec<Page>, usize) {
-    let frame = setting.frame(paper, false, "Tick strips", crate::setting::OUR_GROUP);
-    let head = setting.masthead(&frame, "Tick strips", false);
+    let frame = setting.frame(paper, false, "sheet-strips", OUR_GROUP);
+    let head = setting.masthead(&frame, &setting.say("sheet-strips"), false);
     let top = head.h + 5.0;
     let high = frame.bottom() - frame.top(0) - top;
     let strips = strips(setting, &frame, high);
@@ -110,9 +110,9 @@ fn strips(setting: &Setting, frame: &Frame, high: f64) -> Vec<Piece> {
 }
 
 fn head(setting: &Setting, width: f64) -> Piece {
-    let title = setting.heading(2, "Does it come out?", Style::STRONG, width);
-    let words = "Tick a kind when it reaches an end. No tick at the end: it got lost.";
-    title.then(0.5, setting.text(words, Style::SMALL, width))
+    let title = setting.heading(2, &setting.say("sheet-comes-out"), Style::STRONG, width);
+    let words = setting.say("sheet-strip-about");
+    title.then(0.5, setting.text(&words, Style::SMALL, width))
 }
 
 fn line(setting: &Setting, name: &str, width: f64, least: f64) -> Piece {

@@ -9,7 +9,7 @@ use spinney_model::{
     Scale, Scene, SecondLooks, StateIx, Taxon, TaxonIx, Unit, Value, Wording,
 };
 use spinney_press::{Booklet, Drawn, Picture, Stamp};
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 /// A booklet with everything in it that it borrows.
 pub(crate) struct Hedge {
@@ -32,6 +32,7 @@ impl Hedge {
             date: Some("25 November 2026"),
             pictures: &self.pictures,
             drawn: Drawn::NOTHING,
+            tongue: Tongue::of_terminal(),
         }
     }
 }

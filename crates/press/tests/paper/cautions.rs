@@ -1,9 +1,9 @@
 //! Which outputs what is said of safety must reach: every one that is printed or shown to children.
 
 use spinney_model::{LeftTogether, Matrix, Scene, Taxon, TaxonIx};
-use spinney_press::safety::LOCAL_RULES;
 use spinney_press::sheet::{Sheet, What};
 use spinney_press::{Booklet, Paper, Stamp, chart, key_pages, page, today, try_out};
+use spinney_voice::Tongue;
 
 use crate::hedge::hedge_walk;
 
@@ -61,6 +61,7 @@ fn a_kinds_caution_reaches_every_output_that_names_the_kinds() {
 
 #[test]
 fn who_decides_is_on_every_output_also_where_nobody_typed_a_caution() {
+    let rules = Tongue::of_terminal().say("foot-rules");
     let walked = hedge_walk();
     let scene =
         Scene { caution: None, before_you_go: Vec::new(), ..walked.matrix.scene().clone() };
@@ -71,7 +72,7 @@ fn who_decides_is_on_every_output_also_where_nobody_typed_a_caution() {
     for (name, text) in
         outputs(&booklet).into_iter().chain(outputs(&walked.booklet(Stamp::None)))
     {
-        assert!(text.contains(LOCAL_RULES), "{name} does not say who decides");
+        assert!(text.contains(&rules), "{name} does not say who decides");
     }
     let bare = words(&today::sheet(&booklet, Paper::A4));
     assert!(!bare.contains("Before you go"), "an empty page is printed");

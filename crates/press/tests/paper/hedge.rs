@@ -9,6 +9,7 @@ use spinney_model::{
     Scale, Scene, SecondLooks, StateIx, Step, Taxon, TaxonIx, Value, Walk, Wording,
 };
 use spinney_press::{Booklet, Drawn, Picture, Stamp};
+use spinney_voice::Tongue;
 
 /// Kinds, sentences, cautions.
 const KINDS: [(&str, &str, &str); 12] = [
@@ -88,6 +89,7 @@ impl Walked {
             date: Some("25 November 2026"),
             pictures: &self.pictures,
             drawn: Drawn::NOTHING,
+            tongue: Tongue::of_terminal(),
         }
     }
 }

@@ -233,7 +233,7 @@ fn a_file_that_a_listener_could_not_read_is_refused_with_a_remedy() {
     let block = Block::set(&Faces::new(), &[Run::new("tree: 🌳", Style::BODY)], 100.0);
     let nodes = Piece::text(block, Role::Paragraph).moved(20.0, 20.0).nodes;
     let page = Page { width: 210.0, height: 297.0, nodes };
-    let sheet = Sheet { title: "Trees".to_owned(), pages: vec![page] };
+    let sheet = Sheet { title: "Trees".to_owned(), language: "en", pages: vec![page] };
     let error = spinney_press::pdf::write(&sheet).unwrap_err();
     assert!(error.to_string().contains("ContainsNotDefGlyph"), "{error}");
     assert!(!error.remedy().is_empty());

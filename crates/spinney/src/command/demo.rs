@@ -10,6 +10,7 @@ use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text, table};
 use spinney_model::{AskedBy, Finding, Matrix, SecondLooks};
 use spinney_press::Booklet;
+use spinney_voice::Tongue;
 
 use crate::args::{Demo, Paper};
 use crate::command::key::{add_new, fine};
@@ -109,6 +110,7 @@ fn best_key(
         date: Some(date),
         pictures: &BTreeMap::new(),
         drawn: command::drawn(&drawings),
+        tongue: Tongue::of_terminal(),
     };
     let json = json::Report {
         matrix: &matrix,
@@ -167,6 +169,7 @@ fn second_opinion(
         date: Some(date),
         pictures: &BTreeMap::new(),
         drawn: command::drawn(&drawings),
+        tongue: Tongue::of_terminal(),
     };
     let json = json::Report {
         matrix: &matrix,

@@ -11,7 +11,7 @@ use crate::Tongue;
 const MOST_NAMES: usize = 8;
 
 /// "hazel, lime and plane".
-pub(super) fn all(t: Tongue, words: &[String]) -> String {
+pub(crate) fn all(t: Tongue, words: &[String]) -> String {
     listed(t, words, "list-and", "list-and-more")
 }
 

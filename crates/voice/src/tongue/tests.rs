@@ -87,6 +87,36 @@ fn every_message_that_is_asked_for_is_there() {
     assert!(asked > 20, "the search for messages has lost its way");
 }
 
+/// The messages of the sheets and of the phone page that the sources of some rooms name, in whatever
+/// table or call they do.
+fn named_in(rooms: &[&str]) -> BTreeSet<String> {
+    let mut files = Vec::new();
+    for room in rooms {
+        sources(&Path::new(env!("CARGO_MANIFEST_DIR")).join(room), &mut files);
+    }
+    let texts = files.iter().filter(|path| !path.ends_with("tests.rs"));
+    let texts = texts.map(|path| fs::read_to_string(path).expect("a file of ours is text"));
+    let named = texts.flat_map(|text| {
+        text.split('"')
+            .filter(|name| is_of_the_press(name))
+            .map(str::to_owned)
+            .collect::<Vec<_>>()
+    });
+    named.collect()
+}
+
+fn is_of_the_press(name: &str) -> bool {
+    let plain = name.chars().all(|c| c.is_ascii_lowercase() || c == '-' || c.is_ascii_digit());
+    let ours = name.starts_with("sheet-") || name.starts_with("phone-");
+    plain && ours && !name.ends_with('-')
+}
+
+#[test]
+fn what_the_press_says_is_there_and_nothing_else_is() {
+    let known = messages(FILES[0]).into_keys().filter(|name| is_of_the_press(name)).collect();
+    assert_eq!(named_in(&["../press/src", "../desk/src", "src"]), known);
+}
+
 #[test]
 fn every_language_has_every_message_with_the_same_gaps() {
     let english = messages(FILES[0]);

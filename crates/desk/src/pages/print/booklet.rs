@@ -9,6 +9,7 @@ use std::sync::Arc;
 use spinney_collection::keys::Made;
 use spinney_model::{Drawing, KeyId, Matrix, Standing};
 use spinney_press::{Booklet, Drawn, Picture, Stamp};
+use spinney_voice::Tongue;
 
 use crate::asked::Asked;
 use crate::desk::Desk;
@@ -26,6 +27,7 @@ pub(super) struct Bound {
     pub(super) standing: Standing,
     today: String,
     name: String,
+    tongue: Tongue,
 }
 
 impl Bound {
@@ -60,7 +62,18 @@ impl Bound {
         let standing = made.standing(drawn);
         let today = asked.request.today.clone();
         let drawings = spinney_draw::of_kinds(&matrix);
-        Ok(Some(Self { matrix, named, pictures, drawings, made, standing, today, name }))
+        let tongue = asked.tongue;
+        Ok(Some(Self {
+            matrix,
+            named,
+            pictures,
+            drawings,
+            made,
+            standing,
+            today,
+            name,
+            tongue,
+        }))
     }
 
     pub(super) fn booklet(&self) -> Booklet<'_> {
@@ -74,6 +87,7 @@ impl Bound {
             pictures: &self.pictures,
             second_looks: &self.made.looks,
             drawn: Drawn { kinds: &self.drawings, word: spinney_draw::of_word },
+            tongue: self.tongue,
         }
     }
 

@@ -88,6 +88,7 @@ pub(super) fn sheets(desk: &Desk, asked: &Asked<'_>) -> Shown {
         date: (!today.is_empty()).then_some(today),
         pictures: &BTreeMap::new(),
         drawn: Drawn::NOTHING,
+        tongue: t,
     };
     match try_out::set_pdf(&booklet, Paper::A4) {
         Ok(bytes) => {

@@ -1,0 +1,172 @@
+### Die Blätter auf Papier.
+
+## Jede Seite.
+
+sheet-page-of = Seite { $page } von { $of }
+sheet-draft = ENTWURF
+sheet-trying-out = zum Ausprobieren
+sheet-our-group = Farbe oder Nummer unserer Gruppe:
+sheet-notes = Notizen:
+sheet-version = Version { $version }
+sheet-day = { $day }. { $month } { $year }
+sheet-january = Januar
+sheet-february = Februar
+sheet-march = März
+sheet-april = April
+sheet-may = Mai
+sheet-june = Juni
+sheet-july = Juli
+sheet-august = August
+sheet-september = September
+sheet-october = Oktober
+sheet-november = November
+sheet-december = Dezember
+sheet-key-to = { $count ->
+    [one] Ein Schlüssel für eine Art
+   *[other] Ein Schlüssel für { $count } Arten
+}
+sheet-you-need = ihr braucht: { $part }
+
+## Arten und ihre Bilder.
+
+sheet-kind-number = Art { $number } ({ $name })
+sheet-kind-no-name = Art { $number } (ohne Namen)
+sheet-more-kinds = eine von { $count } weiteren Arten
+sheet-no-name = ohne Namen
+sheet-picture-of = Bild: { $kind }
+sheet-stick-leaf = hier das Blatt oder ein Rubbelbild einkleben
+sheet-stick-it = hier einkleben
+sheet-draw-it = hier zeichnen
+sheet-picture-not-read = Diese Bilddatei ließ sich nicht öffnen.
+sheet-picture-too-large = Dieses Bild ist zu groß. Macht es kleiner.
+sheet-left-together = Diese Arten unterscheidet der Schlüssel nicht: { $sets }.
+sheet-left-together-more = Diese Arten unterscheidet der Schlüssel nicht: { $sets }; und { $count } weitere Gruppen.
+sheet-newcomer-sentence = Stimmt der Satz nicht? Dann haltet an: Vielleicht habt ihr einen neuen Fund.
+sheet-newcomer-look = Sieht es anders aus? Dann haltet an: Vielleicht habt ihr einen neuen Fund.
+
+## Der Schlüssel, Frage für Frage.
+
+sheet-key = Schlüssel
+sheet-title-key = { $title }: Schlüssel
+sheet-how-to = So benutzt ihr diesen Schlüssel
+sheet-rule-start = Beginnt bei der ersten Frage. Lest sie ganz, bevor ihr antwortet.
+sheet-rule-look = Seht euch mehrere an, wenn es geht, nicht nur eins. Messt nach, ratet nicht.
+sheet-rule-word = Ihr kennt ein Wort nicht? Seht hinten bei den Wörtern nach, oder fragt.
+sheet-rule-cannot-tell = Ihr wisst es nicht? Geht beide Wege. Vergleicht dann, was herauskommt.
+sheet-rule-neither = Passt weder ja noch nein? Geht zurück zu der Frage, von der ihr kommt.
+sheet-before-you-touch = Bevor ihr etwas anfasst
+sheet-touch = Vor dem Anfassen: Das kann { $kinds } sein. Lest zuerst die Warnungen.
+sheet-questions = Fragen
+sheet-first-question = In diesem Schlüssel steht noch keine Frage. Schreibt hier die erste auf:
+sheet-write-question = Schreibt hier die Frage auf:
+sheet-which-fits = Was von beidem stimmt?
+sheet-write-it = (hier aufschreiben)
+sheet-from = (von { $numbers })
+sheet-go-to = weiter bei { $number }
+sheet-go-to-none = weiter bei { $number } ({ $number } gibt es nicht)
+sheet-where-to = Wohin?
+sheet-look-on = Seht bei { $answer } auch nach: { $looks }
+sheet-look-yes = { $question } Das müsste ja sein.
+sheet-look-no = { $question } Das müsste nein sein.
+sheet-write-sentence = Woran erkennt ihr es? Schreibt einen Satz:
+sheet-words-in-key = Wörter in diesem Schlüssel
+sheet-what-we-noticed = Was uns aufgefallen ist
+
+## Das Schaubild.
+
+sheet-chart = Schaubild
+sheet-title-chart = { $title }: Schaubild
+sheet-read-cautions = Lest zuerst die Warnungen im Schlüssel: { $kinds }.
+sheet-chart-empty = In diesem Schlüssel steht noch keine Frage. Zeichnet hier die ersten.
+sheet-chart-too-large = Dieser Schlüssel hat { $count } Fragen: zu viele für ein Schaubild. Nehmt den Schlüssel mit den nummerierten Fragen, oder macht für jeden Teil des Weges einen eigenen.
+sheet-no-question-yet = (noch keine Frage)
+sheet-write-or-stick = hier schreiben oder einkleben
+sheet-write-or-draw = hier schreiben oder zeichnen
+sheet-start-here = hier beginnen
+sheet-no-way-here = hierher führt kein Weg
+sheet-from-page = { $letter }, von Seite { $page }
+sheet-goes-on = weiter auf Seite { $page }, { $letter }
+
+## Wörter zum Ansehen.
+
+sheet-words = Wörter
+sheet-words-to-look-at = Wörter zum Ansehen
+sheet-title-words = { $title }: Wörter zum Ansehen
+sheet-not = nicht: { $caption }
+sheet-not-word = nicht { $word }: { $caption }
+
+## Alles für heute.
+
+sheet-title-today = { $title }: Alles für heute
+sheet-today = Heute
+sheet-today-adult = Heute: für Erwachsene
+sheet-is-draft = Dieser Schlüssel ist ein Entwurf. Teilt ihn erst aus, wenn alles behoben ist.
+sheet-is-trying-out = Dieser Schlüssel ist zum Ausprobieren. Lasst zuerst jemanden damit arbeiten.
+sheet-copies = Was ihr wie oft kopiert
+sheet-column-sheet = Blatt
+sheet-column-what-for = Wofür
+sheet-column-pages = Seiten
+sheet-column-copies = Kopien
+sheet-few-to-many = { $few } bis { $many }
+sheet-for-every-adult = für alle Erwachsenen
+sheet-to-check-by = zum Nachsehen
+sheet-cut-before = vorher ausschneiden
+sheet-one-a-group = einmal je Gruppe
+sheet-for-the-wall = für die Wand: möglichst auf A3
+sheet-wall-or-table = für die Wand oder den Tisch
+sheet-one-strip = ein Streifen je Gruppe: zerschneiden
+sheet-slip-every-try = ein Zettel je Versuch: zerschneiden
+sheet-to-write-on = einmal je Gruppe, zum Ausfüllen
+sheet-counted = Gerechnet für 6 bis 8 Gruppen zu viert: je Gruppe ein Schlüssel, ein Streifen und ein leerer Schlüssel.
+sheet-order = In dieser Reihenfolge
+sheet-step-number = Vorher: Legt eine Nummer neben jeden Fund und schreibt sie in die Lösungen.
+sheet-step-cautions = Lest die Warnungen im Schlüssel laut vor. Sagt, was niemand anfasst.
+sheet-step-key = Gebt jeder Gruppe den Schlüssel. Sie geht ihn mit jeder Nummer durch und füllt für jede einen Zettel aus.
+sheet-step-tick = Kreuzt gemeinsam den Streifen an. Was kein Kreuz hat, ging verloren: bei welcher Frage?
+sheet-step-own = Wenn noch Zeit ist: Jede Gruppe macht ihren eigenen Schlüssel und tauscht ihn mit einer anderen.
+sheet-cautions = Warnungen
+sheet-many-cautions = { $count ->
+    [one] Zu 1 Art gibt es eine Warnung. Lest vor dem Losgehen den Kasten „Bevor ihr etwas anfasst“ auf der ersten Seite des Schlüssels.
+   *[other] Zu { $count } Arten gibt es eine Warnung. Lest vor dem Losgehen den Kasten „Bevor ihr etwas anfasst“ auf der ersten Seite des Schlüssels.
+}
+sheet-for-myself = Für mich
+sheet-before-go = Vor dem Losgehen
+sheet-before-go-adults = Vor dem Losgehen: für die Erwachsenen
+sheet-rules-first = Zuerst gelten die Regeln eurer Schule, eures Arbeitgebers und der Leute, denen das Land gehört.
+sheet-also-today = Heute außerdem
+
+## Zum Ausprobieren.
+
+sheet-title-try-out = { $title }: zum Ausprobieren
+sheet-title-set = { $title }: unsere Funde
+sheet-answers = Lösungen für Erwachsene
+sheet-answers-about = Der richtige Weg zu jeder Art. Hat eine Art mehrere Wege, so kommt bei ihr beides vor, oder niemand hat nachgesehen: Jeder dieser Wege ist richtig. Teilt dieses Blatt nicht aus.
+sheet-column-kind = Art
+sheet-column-answers = Antworten
+sheet-column-number = Nummer
+sheet-at-once = sofort
+sheet-more-answers = und so weiter, noch { $count } Antworten im Schlüssel
+sheet-not-out = { $way }: kommt nicht heraus
+sheet-lost = kein Weg führt dorthin: Sie geht verloren
+sheet-more-ways = { $count ->
+    [one] und noch ein Weg: Er steht im Schlüssel
+   *[other] und noch { $count } Wege: Sie stehen im Schlüssel
+}
+sheet-to-mend = Was am Schlüssel zu beheben ist
+sheet-own-key = Unser eigener Schlüssel
+sheet-own-key-about = Sortiert eure Arten auf zwei Haufen. Schreibt die Frage auf, die sie unterscheidet. Schreibt dann dazu, wohin jede Antwort führt: zu einer Nummer oder zu einem Namen.
+sheet-from-blank = (von ____)
+sheet-labels = Nummernschilder
+sheet-labels-about = Schneidet die Nummern aus. Legt eine neben jeden Fund. Die Liste mit den Namen haben nur die Erwachsenen.
+sheet-found-at = Fundort
+sheet-slips = Zettel zum Ausprobieren
+sheet-we-tried = Wir haben den Schlüssel ausprobiert
+sheet-slip-number = Nummer des Fundes
+sheet-slip-came-out = Es kam heraus bei
+sheet-slip-stopped = Nicht weiter bei Frage
+sheet-slip-word = Wort, das wir nicht kannten
+sheet-slip-fits = Der Satz stimmt:
+sheet-slip-looks = Es sieht richtig aus:
+sheet-strips = Streifen zum Ankreuzen
+sheet-comes-out = Kommt alles heraus?
+sheet-strip-about = Kreuzt eine Art an, wenn sie herauskommt. Was am Schluss kein Kreuz hat, ging verloren.
