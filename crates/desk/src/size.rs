@@ -7,10 +7,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{CharacterId, limits};
+use spinney_model::{CharacterId, KindId, limits};
 
 use crate::reply::Refused;
-use spinney_collection::Collection;
+use spinney_collection::{Collection, Drawn, Kind, Question};
 use spinney_voice::Tongue;
 
 /// What of a collection is too large for the screens.
@@ -138,25 +138,29 @@ struct Texts {
 impl Texts {
     fn of(collection: &Collection) -> Self {
         let mut texts = Self::default();
-        for (source, text) in collection.cells.texts() {
+        // What a collection holds is taken apart, so that nothing new goes uncounted.
+        let Collection { kinds, characters, cells, about, keys, .. } = collection;
+        for (source, text) in cells.texts() {
             texts.in_cells += 1;
             texts.add(source);
             texts.add(text);
         }
-        for kind in collection.kinds.values() {
-            kind.fields.values().for_each(|text| texts.add(text));
+        for Kind { fields, pictures } in kinds.values() {
+            fields.values().chain(pictures).for_each(|text| texts.add(text));
         }
-        for fields in collection.characters.values() {
+        for fields in characters.values() {
             fields.values().for_each(|text| texts.add(text));
         }
-        collection.about.values().for_each(|text| texts.add(text));
-        for key in collection.keys.values() {
-            texts.add(&key.name);
-            key.wishes.values().chain(key.called.values()).for_each(|text| texts.add(text));
-            for (at, question) in &key.questions {
-                texts.add(&question.words);
+        about.values().for_each(|text| texts.add(text));
+        for Drawn { name, wishes, kinds, never, questions, called } in keys.values() {
+            texts.add(name);
+            wishes.values().chain(called.values()).for_each(|text| texts.add(text));
+            texts.bytes += size_of::<KindId>() * kinds.as_ref().map_or(0, Vec::len);
+            texts.bytes += size_of::<CharacterId>() * never.len();
+            for (at, Question { words, ask: _, sorted }) in questions {
+                texts.add(words);
                 texts.bytes += at.0.len();
-                texts.in_cells += A_PLACE * question.sorted.len();
+                texts.in_cells += A_PLACE * sorted.len();
             }
         }
         texts

@@ -108,7 +108,7 @@ fn the_groups_own_names_stand_on_its_sheets_and_walks_beside_ours() {
     let page = group.get("/copy?key=1");
     assert!(page.contains("What does the group call them?"));
     assert!(page.contains("yew: the paper calls it"));
-    let sheets = ["/print/chart.svg?key=1&page=1", "/print/key.svg?key=1&page=1"];
+    let sheets = ["/print/chart.svg?key=1&page=1", "/print/key-pages.svg?key=1&page=1"];
     let before: Vec<String> = sheets.iter().map(|sheet| group.get(sheet)).collect();
     let form = [("key", "1"), ("name-4", " spiky  one "), ("name-2", "Spindle")];
     let page = group.post("/do/copy-names", &form);

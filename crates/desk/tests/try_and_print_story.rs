@@ -127,7 +127,7 @@ fn file(teacher: &mut AtTheDesk, path: &str) -> spinney_desk::Page {
 #[test]
 fn every_sheet_is_a_file_and_has_a_preview_of_every_page() {
     let mut teacher = found();
-    for sheet in ["today", "key", "chart", "try-out"] {
+    for sheet in ["today", "key-pages", "chart", "words", "try-out"] {
         let page = teacher.get(&format!("/print?key=1&sheet={sheet}"));
         let of: usize = page
             .split("page 1 of ")
@@ -320,7 +320,7 @@ fn a_picture_kept_by_another_program_tells_nothing_on_paper_or_on_a_phone() {
     teacher.does(vec![Edit::Kind(KindId(1), KindEdit::AddPicture(hash.clone()))]);
     let raw = telling_jpeg(PHOTOGRAPH, 1);
     assert!(tales_in(&raw).len() > 5, "it tells everything");
-    let files = ["phone.html", "chart.svg", "key.pdf", "chart.pdf", "try-out.pdf"];
+    let files = ["phone.html", "chart.svg", "key-pages.pdf", "chart.pdf", "try-out.pdf"];
     for name in files.into_iter().chain(["today.pdf", "key.json", "key.txt", "table.csv"]) {
         let pictures = [(hash.clone(), Some(raw.clone()))].into();
         let given = Request { pictures, ..Request::get(&format!("/print/{name}?key=1")) };

@@ -161,7 +161,7 @@ fn put_together(
     settings: &Settings,
     mut report: report::Report,
 ) -> Result<TableRead, TableError> {
-    let usual_gap = settings.gap.unwrap_or(column::USUAL_GAP);
+    let usual_gap = settings.gap.unwrap_or(spinney_model::USUAL_GAP);
     let matrix = assemble::assemble(sheets, usual_gap, &mut report)?;
     let findings = report.finish();
     let assumed = findings.iter().filter(|finding| finding.code == Code::Assumed);

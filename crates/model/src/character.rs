@@ -119,6 +119,13 @@ impl Character {
     }
 }
 
+/// The default safety gap in millimetres, degrees or grams.
+///
+/// Two heaps whose ranges are this far apart on both sides of a threshold, 10 mm in all, are
+/// told apart by a child who is 10 mm out, which is the usual slip with a ruler that is laid
+/// at its end instead of at its zero.
+pub const USUAL_GAP: Quantity = Quantity::from_whole(5);
+
 /// What the cells of a character hold.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Scale {

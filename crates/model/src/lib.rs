@@ -34,6 +34,7 @@ pub use cell::{Cell, Value};
 pub use certificate::{Certificate, Line, Remaining, Remains};
 pub use character::{
     Character, CharacterIx, Difficulty, Governor, Instrument, Scale, Season, SeenOn, StateIx,
+    USUAL_GAP,
 };
 pub use claim::{
     Alternative, Claim, KeptPrice, NotByTouch, Price, Reached, Reasons, Refusal, Stopped,

@@ -143,7 +143,7 @@ limits! {
         "So that every page is there in two seconds, also on an old laptop; the command line takes more.";
     SCREENS_COLUMNS: usize = 50, Things, "Columns of a collection on the screens",
         "The same.";
-    SCREENS_TEXTS: usize = 20_000, Things, "Texts in cells on the screens, whoever says them",
+    SCREENS_TEXTS: usize = 2 * SCREENS_KINDS * SCREENS_COLUMNS, Things, "Texts in cells on the screens, whoever says them",
         "Every cell of the largest collection, twice.";
     SCREENS_PAIRS: usize = 60_000, Things,
         "Pairs of different numbers on the screens, column by column",
@@ -156,7 +156,7 @@ limits! {
         "One for each group of four classes, and last year's.";
     SCREENS_QUESTIONS: usize = 4_000, Things, "Questions that hands put into all keys on the screens",
         "Forty in each of a hundred keys.";
-    SCREENS_PICTURES: usize = 2_000, Things, "Pictures of a collection on the screens",
+    SCREENS_PICTURES: usize = 10 * SCREENS_KINDS, Things, "Pictures of a collection on the screens",
         "Ten of each kind.";
 
     FORM_BYTES: usize = 32 << 20, Bytes, "A form with its files",

@@ -288,7 +288,7 @@ const SHEETS: [&str; 11] = [
     "/saved/table.csv",
     "/print?key=1&sheet=today",
     "/print/today.pdf?key=1",
-    "/print/key.pdf?key=1",
+    "/print/key-pages.pdf?key=1",
     "/print/chart.pdf?key=1",
     "/print/try-out.pdf?key=1",
     "/print/phone.html?key=1",

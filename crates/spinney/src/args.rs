@@ -130,7 +130,7 @@ pub(crate) struct Table {
     #[arg(
         long,
         value_name = "MM",
-        default_value = "5",
+        default_value_t = spinney_model::USUAL_GAP,
         value_parser = gap,
         allow_negative_numbers = true
     )]

@@ -14,6 +14,8 @@ use super::{Collection, Drawn, Kind};
 /// The edits that make the second collection out of the first.
 pub fn toward(from: &Collection, to: &Collection) -> Vec<Edit> {
     let mut edits = Vec::new();
+    // Taken apart, so that nothing that a collection will hold is forgotten on the way back.
+    let Collection { kinds: _, characters: _, cells: _, about: _, keys: _, last: _ } = to;
     kinds(from, to, &mut edits);
     characters(from, to, &mut edits);
     cells(from, to, &mut edits);
@@ -46,19 +48,18 @@ fn kinds(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
             super::write(&mut new.fields, KindField::Name, &name);
             new
         });
-        for (field, text) in changed(&old.fields, &kind.fields) {
+        let Kind { fields, pictures } = kind;
+        for (field, text) in changed(&old.fields, fields) {
             edits.push(Edit::Kind(id, KindEdit::Describe(field, text)));
         }
-        if old.pictures != kind.pictures {
+        if old.pictures != *pictures {
             let away = old
                 .pictures
                 .into_iter()
                 .map(|hash| Edit::Kind(id, KindEdit::RemovePicture(hash)));
             edits.extend(away);
-            let there = kind
-                .pictures
-                .iter()
-                .map(|hash| Edit::Kind(id, KindEdit::AddPicture(hash.clone())));
+            let there =
+                pictures.iter().map(|hash| Edit::Kind(id, KindEdit::AddPicture(hash.clone())));
             edits.extend(there);
         }
     }
@@ -103,21 +104,22 @@ fn keys(from: &Collection, to: &Collection, edits: &mut Vec<Edit>) {
             edits.push(Edit::Key(id, KeyEdit::Start(key.name.clone())));
             Drawn { name: key.name.clone(), ..Drawn::default() }
         });
-        if old.name != key.name {
-            edits.push(Edit::Key(id, KeyEdit::Rename(key.name.clone())));
+        let Drawn { name, wishes, kinds, never, questions: _, called } = key;
+        if old.name != *name {
+            edits.push(Edit::Key(id, KeyEdit::Rename(name.clone())));
         }
-        for (wish, text) in changed(&old.wishes, &key.wishes) {
+        for (wish, text) in changed(&old.wishes, wishes) {
             edits.push(Edit::Key(id, KeyEdit::Wish(wish, text)));
         }
-        if old.kinds != key.kinds {
-            edits.push(Edit::Key(id, KeyEdit::ForKinds(key.kinds.clone())));
+        if old.kinds != *kinds {
+            edits.push(Edit::Key(id, KeyEdit::ForKinds(kinds.clone())));
         }
-        if old.never != key.never {
-            edits.push(Edit::Key(id, KeyEdit::Never(key.never.clone())));
+        if old.never != *never {
+            edits.push(Edit::Key(id, KeyEdit::Never(never.clone())));
         }
-        let mut called = old.called.clone();
-        called.retain(|kind, _| stays(kind));
-        for (kind, name) in changed(&called, &key.called) {
+        let mut before = old.called.clone();
+        before.retain(|kind, _| stays(kind));
+        for (kind, name) in changed(&before, called) {
             edits.push(Edit::Key(id, KeyEdit::Call { kind, name }));
         }
         questions(id, old, key, stays, edits);

@@ -10,10 +10,11 @@ use std::sync::Arc;
 
 use booklet::Bound;
 use maud::{Markup, html};
-use sheets::{FILES, Form, PAPERS, SHEETS, paper_asked, sheet_asked};
+use sheets::{FILES, PAPERS, messages, paper_asked, sheet_asked};
 use spinney_model::KeyId;
 use spinney_press::sheet::Sheet;
-use spinney_press::{PressError, svg};
+use spinney_press::sheets::{SHEETS, SheetForm};
+use spinney_press::{Booklet, PressError, svg};
 use spinney_voice::Tongue;
 
 use super::frame::{self, Parts, Screen};
@@ -34,7 +35,7 @@ pub(crate) const ROUTES: &[Route] = &[
 struct Wanted {
     t: Tongue,
     key: KeyId,
-    sheet: &'static Form,
+    sheet: &'static SheetForm,
     paper: &'static str,
     page: usize,
 }
@@ -48,7 +49,7 @@ impl Wanted {
         Some(Self { t: asked.tongue, key, sheet, paper, page })
     }
 
-    fn address(&self, sheet: &Form, paper: &str, page: usize) -> String {
+    fn address(&self, sheet: &SheetForm, paper: &str, page: usize) -> String {
         format!("/print?key={}&sheet={}&paper={paper}&page={page}", self.key.0, sheet.name)
     }
 
@@ -88,7 +89,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
             &wanted.address(wanted.sheet, wanted.paper, page),
         ))
         div.printing {
-            (choices(desk, &wanted))
+            (choices(desk, &wanted, &bound.booklet()))
             (preview(&wanted, page, of))
         }
     };
@@ -122,18 +123,19 @@ fn nothing_asked(desk: &Desk, asked: &Asked<'_>, key: KeyId) -> Page {
 }
 
 /// Which key, which sheet, on what paper; and the files.
-fn choices(desk: &Desk, wanted: &Wanted) -> Markup {
+fn choices(desk: &Desk, wanted: &Wanted, booklet: &Booklet<'_>) -> Markup {
     let t = wanted.t;
     let keys = &desk.history.now.keys;
     html! {
         div.choices {
             ul.sheets {
-                @for sheet in &SHEETS {
+                @for sheet in SHEETS.iter().filter(|sheet| (sheet.has_something)(booklet)) {
+                    @let (title, about) = messages(sheet);
                     li {
                         a href=(wanted.address(sheet, wanted.paper, 1)) id={"sheet-" (sheet.name)}
                             aria-current=[(sheet.name == wanted.sheet.name).then_some("true")] {
-                            strong { (t.say(sheet.title)) }
-                            span.quiet { (t.say(sheet.about)) }
+                            strong { (t.say(&title)) }
+                            span.quiet { (t.say(&about)) }
                         }
                     }
                 }
@@ -161,7 +163,7 @@ fn choices(desk: &Desk, wanted: &Wanted) -> Markup {
 /// One page as it will be printed, and the ways to the others.
 fn preview(wanted: &Wanted, page: usize, of: usize) -> Markup {
     let t = wanted.t;
-    let title = t.say(wanted.sheet.title);
+    let title = t.say(&messages(wanted.sheet).0);
     let place = t.with("print-page", &[("page", &page), ("of", &of)]);
     let turn = |to: usize| wanted.address(wanted.sheet, wanted.paper, to);
     let picture = format!(

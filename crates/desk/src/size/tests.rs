@@ -40,11 +40,11 @@ fn a_sheet_that_was_set_beside_the_desk_is_there_for_the_next_who_asks() {
     let mut desk = desk();
     let before = page(&mut desk, "/finds");
     let mut snapshot = desk.snapshot();
-    let sheet = page(&mut snapshot, "/print/key.svg?key=1&page=1");
+    let sheet = page(&mut snapshot, "/print/key-pages.svg?key=1&page=1");
     let set = snapshot.worked.last_pressed().expect("it was set");
     desk.take_back(snapshot);
     assert!(Arc::ptr_eq(&set, &desk.worked.last_pressed().expect("it is kept")));
-    assert_eq!(page(&mut desk, "/print/key.svg?key=1&page=1"), sheet);
+    assert_eq!(page(&mut desk, "/print/key-pages.svg?key=1&page=1"), sheet);
     assert_eq!(page(&mut desk, "/finds"), before);
 }
 

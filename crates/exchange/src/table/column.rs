@@ -24,13 +24,6 @@ pub(super) struct Kinds<'g> {
     pub(super) rows: Vec<(u32, String)>,
 }
 
-/// The default safety gap in millimetres, degrees or grams.
-///
-/// Two heaps whose ranges are this far apart on both sides of a threshold, 10 mm in all, are
-/// told apart by a child who is 10 mm out, which is the usual slip with a ruler that is laid
-/// at its end instead of at its zero.
-pub(super) const USUAL_GAP: Quantity = Quantity::from_whole(5);
-
 /// A column with what was typed.
 pub(super) struct Column<'c> {
     pub(super) heading: &'c Heading<'c>,

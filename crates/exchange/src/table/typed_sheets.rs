@@ -6,10 +6,10 @@
 
 use spinney_model::{AboutField, CharacterField, Code, Finding, KindField, Scene};
 
-use super::column::USUAL_GAP;
 use super::heading::BESIDE;
 use super::places::Places;
 use super::{ABOUT, Source, TableError, assemble, report::Report, sheets};
+use spinney_model::USUAL_GAP;
 
 /// Sheets as they were typed.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

@@ -76,7 +76,6 @@ table-by-heaps = (so liegt es auf ihren Haufen)
 table-too-long = Das ist länger als { $count } Buchstaben.
 table-too-long-remedy = Schreibt es kürzer. Längere Notizen gehören zu den Funden.
 table-margin-empty = Sobald es Arten gibt, steht hier, was noch gleich ist und wo ihr als Nächstes nachsehen könnt.
-table-too-large = Bei mehr als { $count } Arten sucht Spinney nicht nach jeder Änderung, welche Paare noch gleich sind. Der Schlüssel nennt sie.
 table-alike = Noch gleich
 table-none-alike = Alle Arten lassen sich unterscheiden.
 table-alike-count = { $count ->

@@ -76,7 +76,6 @@ table-by-heaps = (by its heaps)
 table-too-long = That is longer than { $count } letters.
 table-too-long-remedy = Say it shorter. Longer notes belong to the finds.
 table-margin-empty = As soon as there are kinds, this says what is not told apart yet, and where to look next.
-table-too-large = In a table of more than { $count } kinds, pairs that are not told apart are not looked for at every change. The key names them.
 table-alike = Not told apart yet
 table-none-alike = Every two kinds can be told apart.
 table-alike-count = { $count ->

@@ -3,32 +3,16 @@
 //! From `Leaf_edge`, `Spines (yes/no)` or `stalk length in mm` to the words that say what it is
 //! about. In a table of leaves `edge` is the leaf edge. It makes no sentence.
 
-use spinney_model::{Matrix, Scale};
+use spinney_model::{Matrix, Scale, UNITS, WrittenIn};
 
 use super::grammar::{front, is_joint, is_noun, lower};
 
 /// Endings that say only how a column is filled in.
 const FILLED_IN: [&str; 6] = [" y/n", " yes/no", " yes or no", "?", ":", " -"];
 
-/// Units and the like, in brackets or behind a name.
-const UNITS: [&str; 16] = [
-    "en mm",
-    "en cm",
-    "mm",
-    "cm",
-    "m",
-    "in mm",
-    "in cm",
-    "in m",
-    "millimetres",
-    "centimetres",
-    "in millimetres",
-    "in centimetres",
-    "g",
-    "grams",
-    "in g",
-    "°",
-];
+/// Spellings of units that are words of their own: a heading that ends in one, without brackets,
+/// may be about feet, or about what a thing lives in.
+const OTHER_WORDS: [&str; 4] = ["in", "ins", "foot", "feet"];
 
 /// Words in brackets that say that a column is counted.
 const COUNTED: [&str; 4] = ["number", "how many", "count", "no."];
@@ -86,21 +70,26 @@ pub(super) fn counted(cleaned: &str) -> Option<&str> {
     Some(rest.strip_prefix("the ").unwrap_or(rest))
 }
 
-/// A cleaned heading of a measure without its unit.
+/// A cleaned heading of a measure without its unit: `length (mm)`, `length in cm`.
 pub(super) fn without_unit(cleaned: &str) -> &str {
-    if let Some((before, inside)) = bracket(cleaned)
-        && UNITS.contains(&inside)
-    {
-        return before;
+    if let Some((before, inside)) = bracket(cleaned) {
+        let unit = ["in ", "en "].iter().find_map(|word| inside.strip_prefix(word));
+        if WrittenIn::spelt(unit.unwrap_or(inside)).is_some() {
+            return before;
+        }
     }
     let behind = |unit: &&str| {
         let before = cleaned.strip_suffix(*unit)?.strip_suffix(' ')?;
+        let before = ["in", "en"]
+            .iter()
+            .find_map(|word| before.strip_suffix(word)?.strip_suffix(' '))
+            .unwrap_or(before);
         let before = before.trim_end_matches(['/', ',', '-', ' ']);
-        (unit.len() > 1 && !before.is_empty()).then_some(before)
+        (unit.chars().count() > 1 && !OTHER_WORDS.contains(unit) && !before.is_empty())
+            .then_some(before)
     };
-    let mut longest: Vec<&str> = UNITS.to_vec();
-    longest.sort_by_key(|unit| usize::MAX - unit.len());
-    longest.iter().find_map(behind).unwrap_or(cleaned)
+    let spelt = UNITS.iter().flat_map(|row| row.spelt);
+    spelt.into_iter().find_map(behind).unwrap_or(cleaned)
 }
 
 /// What stands before a bracket at the end, and in it.

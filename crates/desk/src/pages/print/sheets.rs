@@ -3,49 +3,11 @@
 
 use spinney_exchange::{json, key_text, table};
 use spinney_model::Finding;
-use spinney_press::sheet::Sheet;
-use spinney_press::{Booklet, Paper, chart, key_pages, page, today, try_out};
+use spinney_press::sheets::{SHEETS, SheetForm};
+use spinney_press::{Paper, page};
 use spinney_voice::Tongue;
 
 use super::booklet::Bound;
-
-/// A sheet that can be printed.
-pub(super) struct Form {
-    /// In addresses and file names.
-    pub(super) name: &'static str,
-    /// The message of its name, and of what it is for.
-    pub(super) title: &'static str,
-    pub(super) about: &'static str,
-    pub(super) set: fn(&Booklet<'_>, Paper) -> Sheet,
-}
-
-/// Everything for today comes first: most want no more.
-pub(super) const SHEETS: [Form; 4] = [
-    Form {
-        name: "today",
-        title: "print-today",
-        about: "print-today-about",
-        set: |booklet, paper| today::sheet(booklet, paper),
-    },
-    Form {
-        name: "key",
-        title: "print-key-pages",
-        about: "print-key-pages-about",
-        set: |booklet, paper| key_pages::sheet(booklet, paper),
-    },
-    Form {
-        name: "chart",
-        title: "print-chart",
-        about: "print-chart-about",
-        set: |booklet, paper| chart::sheet(booklet, paper),
-    },
-    Form {
-        name: "try-out",
-        title: "print-try-out",
-        about: "print-try-out-about",
-        set: |booklet, paper| try_out::sheet(booklet, paper),
-    },
-];
 
 /// Files that are not for a printer, each with the message of what it is.
 pub(super) const FILES: [(&str, &str); 4] = [
@@ -59,8 +21,13 @@ pub(super) const FILES: [(&str, &str); 4] = [
 pub(super) const PAPERS: [(&str, Paper); 3] =
     [("a4", Paper::A4), ("letter", Paper::Letter), ("a3", Paper::A3)];
 
+/// The messages of a sheet's name, and of what it is for.
+pub(super) fn messages(sheet: &SheetForm) -> (String, String) {
+    (format!("print-{}", sheet.name), format!("print-{}-about", sheet.name))
+}
+
 /// The sheet of a name; the first where there is no such sheet.
-pub(super) fn sheet_asked(name: &str) -> &'static Form {
+pub(super) fn sheet_asked(name: &str) -> &'static SheetForm {
     SHEETS.iter().find(|sheet| sheet.name == name).unwrap_or(&SHEETS[0])
 }
 

@@ -11,8 +11,6 @@ use spinney_collection::laid::{Laid, folded};
 use spinney_collection::told_apart;
 use spinney_voice::Tongue;
 
-/// Up to so many kinds all pairs are looked at while a person waits.
-const MOST_KINDS: usize = 300;
 /// So many pairs are named; the others are counted.
 const PAIRS_NAMED: usize = 8;
 /// So many kinds are named in a sentence.
@@ -24,20 +22,13 @@ pub(super) fn margin(t: Tongue, view: &View, collection: &Collection) -> Markup 
     let Some(laid) = &view.laid else {
         return html! { p.quiet { (t.say("table-margin-empty")) } };
     };
-    let small = laid.matrix.taxa().len() <= MOST_KINDS;
     let mut found = view.of_table.clone();
-    if small {
-        let of_table = spinney_check::table(&laid.matrix, &Settings::default());
-        // The pairs that are alike stand above, with what may part them.
-        found.extend(of_table.into_iter().filter(|f| f.code != Code::NotSeparable));
-    }
+    let of_table = spinney_check::table(&laid.matrix, &Settings::default());
+    // The pairs that are alike stand above, with what may part them.
+    found.extend(of_table.into_iter().filter(|f| f.code != Code::NotSeparable));
     found.sort_by_key(|finding| finding.severity);
     html! {
-        @if small && laid.matrix.taxa().len() > 1 {
-            (alike(t, view, laid, collection))
-        } @else if !small {
-            p.quiet { (t.count("table-too-large", MOST_KINDS)) }
-        }
+        @if laid.matrix.taxa().len() > 1 { (alike(t, view, laid, collection)) }
         h2 { (t.say("table-to-mend")) }
         (in_cells(t, view))
         @if found.is_empty() && view.of_cells.is_empty() { p.quiet { (t.say("table-nothing-to-mend")) } }
