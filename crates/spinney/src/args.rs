@@ -3,7 +3,10 @@
 use std::path::PathBuf;
 use std::process::ExitCode;
 
+use clap::builder::PossibleValuesParser;
 use clap::{Args, CommandFactory, Parser, Subcommand, ValueEnum};
+
+use spinney_voice::{LANGUAGES, Tongue};
 
 pub(crate) use screens::{Open, Pack, Rescue, Unpack};
 pub(crate) use wishes::{Hand, Season, Seen, Wishes};
@@ -165,6 +168,10 @@ pub(crate) struct Sheets {
     /// The paper of the sheets.
     #[arg(long, value_enum, default_value = "a4")]
     pub(crate) paper: Paper,
+    /// The language of the sheets and the phone page. What people typed, the questions and the word
+    /// list stay as they are.
+    #[arg(long, value_name = "LANGUAGE", default_value = "en", value_parser = languages())]
+    pub(crate) language: String,
     /// The date at the foot of the sheets, such as "3 October 2026"; today if not given.
     #[arg(long, value_name = "DATE", value_parser = date::read)]
     pub(crate) date: Option<String>,
@@ -176,6 +183,18 @@ pub(crate) struct Sheets {
     /// the command reads.
     #[arg(long)]
     pub(crate) force: bool,
+}
+
+/// The languages that sheets can be in.
+fn languages() -> PossibleValuesParser {
+    LANGUAGES.map(|(tag, _)| tag).into()
+}
+
+impl Sheets {
+    /// The language of the sheets.
+    pub(crate) fn tongue(&self) -> Tongue {
+        Tongue::for_person(std::slice::from_ref(&self.language))
+    }
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

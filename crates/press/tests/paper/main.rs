@@ -9,6 +9,7 @@ mod cautions;
 mod endless;
 mod hedge;
 mod hostile;
+mod in_german;
 mod look;
 mod places;
 mod second_look;

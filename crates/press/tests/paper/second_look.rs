@@ -17,7 +17,7 @@ fn looks(walked: &Walked, at: usize) -> SecondLooks {
 }
 
 /// The walk with a second column, which is looked at, not felt.
-fn walk_with_hairs() -> Walked {
+pub(crate) fn walk_with_hairs() -> Walked {
     let mut walked = hedge_walk();
     let states = ["hairy", "bare", "waxy"].map(str::to_owned).to_vec();
     let mut characters = walked.matrix.characters().to_vec();

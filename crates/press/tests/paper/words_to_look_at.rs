@@ -7,7 +7,7 @@ use spinney_press::{Booklet, Drawn, Paper, Stamp, page, today, words_to_look_at}
 use crate::hedge;
 
 /// A line for what "toothed" means, and one for what it is taken for.
-fn word(word: &str, _: bool) -> Option<DrawnWord> {
+pub(crate) fn word(word: &str, _: bool) -> Option<DrawnWord> {
     let figure = |caption| Figure {
         caption,
         drawing: Drawing {

@@ -8,7 +8,7 @@ use spinney_exchange::link::{self, Link, Links};
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Claim, Code, Finding, Key, Matrix, Place, SecondLooks};
 use spinney_press::Booklet;
-use spinney_voice::{Tongue, wording};
+use spinney_voice::wording;
 
 use crate::args::{Check, Format};
 use crate::command::key::{add_new, fine};
@@ -71,7 +71,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
             date: Some(&date),
             pictures: &opened.pictures,
             drawn: command::drawn(&drawings),
-            tongue: Tongue::of_terminal(),
+            tongue: args.sheets.tongue(),
         };
         let mut folder = Folder::make(path, over)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;

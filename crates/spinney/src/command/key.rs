@@ -5,7 +5,6 @@ use std::fmt::Write;
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Finding, SecondLooks, Severity};
 use spinney_press::Booklet;
-use spinney_voice::Tongue;
 
 use crate::args::{Format, Key};
 use crate::failure::Failure;
@@ -61,7 +60,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
             date: Some(&date),
             pictures: &opened.pictures,
             drawn: command::drawn(&drawings),
-            tongue: Tongue::of_terminal(),
+            tongue: args.sheets.tongue(),
         };
         let mut folder = Folder::make(path, over)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;

@@ -9,7 +9,7 @@ use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Code, Finding, Key, Matrix, SecondLooks, Wording};
 use spinney_press::Booklet;
-use spinney_voice::{Tongue, wording};
+use spinney_voice::wording;
 
 use crate::args::{Format, Revise};
 use crate::command::check::{drop_echoes, no_question, read};
@@ -55,7 +55,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
                 date: Some(&date),
                 pictures: &opened.pictures,
                 drawn: command::drawn(&drawings),
-                tongue: Tongue::of_terminal(),
+                tongue: args.sheets.tongue(),
             };
             let report = report_of(matrix, key, &opinion, &findings);
             let mut folder = Folder::make(path, Over::forced(args.sheets.force))?;
