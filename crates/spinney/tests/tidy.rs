@@ -182,7 +182,7 @@ fn modules(source: &Path) -> BTreeMap<Vec<String>, String> {
         let parts = inside.iter().map(|part| part.to_string_lossy().into_owned());
         let path_of: Vec<String> = parts.filter(|part| part != "lib").collect();
         let text = fs::read_to_string(path).expect("a file of ours is text");
-        // What only tests name is no edge of the house.
+        // What only tests name is no edge between rooms.
         let text = text.split("#[cfg(test)]").next().unwrap_or_default();
         let code = text.lines().filter(|line| !line.trim_start().starts_with("//"));
         (path_of.last()? != "tests").then(|| (path_of, code.collect::<Vec<_>>().join("\n")))
