@@ -10,9 +10,7 @@
 use std::borrow::Cow;
 use std::fmt;
 
-use spinney_model::{
-    AboutField, CharacterField, Code, Finding, KindField, Matrix, Place, Quantity,
-};
+use spinney_model::{AboutField, CharacterField, Finding, KindField, Matrix, Place, Quantity};
 
 mod about_sheet;
 mod answers;
@@ -114,8 +112,6 @@ pub struct TableRead {
     pub matrix: Matrix,
     /// Everything there is to say about it, in the order of reading.
     pub findings: Vec<Finding>,
-    /// What the reader assumed, a sentence each; the findings say it too.
-    pub assumed: Vec<String>,
     /// The names of rows and columns, to say a cell in words.
     pub places: Places,
 }
@@ -164,10 +160,7 @@ fn put_together(
     let usual_gap = settings.gap.unwrap_or(spinney_model::USUAL_GAP);
     let matrix = assemble::assemble(sheets, usual_gap, &mut report)?;
     let findings = report.finish();
-    let assumed = findings.iter().filter(|finding| finding.code == Code::Assumed);
-    let assumed =
-        assumed.filter_map(|finding| Some(finding.text()?.sentence.clone())).collect();
-    Ok(TableRead { matrix, findings, assumed, places: Places::of(&sheets.table) })
+    Ok(TableRead { matrix, findings, places: Places::of(&sheets.table) })
 }
 
 /// Writes a matrix; reading the four sheets together gives an equal one.
@@ -276,7 +269,7 @@ pub enum TableError {
     /// Some of it is over a limit and would be lost without a word.
     DoesNotFit {
         /// What, and where.
-        sentence: String,
+        what: Box<Finding>,
     },
 }
 
@@ -329,7 +322,9 @@ impl fmt::Display for TableError {
             }
             Self::Broken { name } => write!(f, "{name} is a damaged workbook."),
             Self::NoKinds { name } => write!(f, "{name} has no kinds yet."),
-            Self::DoesNotFit { sentence } => f.write_str(sentence),
+            Self::DoesNotFit { what } => {
+                write!(f, "At {} there is more than can be taken in.", what.place)
+            }
         }
     }
 }

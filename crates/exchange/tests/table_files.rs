@@ -32,9 +32,7 @@ fn states(read: &TableRead, character: usize) -> Vec<String> {
 
 fn told(read: &TableRead, code: Code) -> Vec<String> {
     let found = read.findings.iter().filter(|finding| finding.code == code);
-    found
-        .map(|finding| format!("{}: {}", finding.place, finding.text().unwrap().sentence))
-        .collect()
+    found.map(|finding| format!("{}: {:?}", finding.place, finding.fact)).collect()
 }
 
 #[test]
@@ -105,7 +103,10 @@ fn blank_lines_and_broken_rows_keep_the_names_of_cells() {
     let heading = told(&read, Code::HeadingTwice);
     assert!(heading[0].contains("a.csv!D1"), "{heading:?}");
     let unknown = told(&read, Code::Unknown);
-    assert!(unknown[0].contains("hazel (a.csv!C4)"), "{unknown:?}");
+    assert!(
+        unknown[0].contains("kind: \"hazel\", at: NamedCell { at: a.csv!C4"),
+        "{unknown:?}"
+    );
 }
 
 #[test]
@@ -247,8 +248,8 @@ fn a_workbook_is_read_with_its_sheets() {
     assert_eq!(spines.question.as_deref(), Some("Has it spines?"));
     assert_eq!(read.matrix.scene().title.as_deref(), Some("Hedge walk"));
     let odd = told(&read, Code::CellNotPlain);
-    assert!(odd[0].contains("Hedge!D3") && odd[0].contains("formula"), "{odd:?}");
-    assert!(odd[1].contains("Hedge!C4") && odd[1].contains("date"), "{odd:?}");
+    assert!(odd[0].contains("Hedge!D3") && odd[0].contains("Formula"), "{odd:?}");
+    assert!(odd[1].contains("Hedge!C4") && odd[1].contains("MadeADate"), "{odd:?}");
     assert!(told(&read, Code::LeftOut)[0].contains("scribbles"));
 }
 
@@ -290,7 +291,9 @@ fn merged_cells_hold_their_value_in_each_row() {
     let cell = |kind| read.matrix.cell(TaxonIx(kind), CharacterIx(0)).value.clone();
     assert_eq!(cell(0), cell(1));
     assert!(matches!(cell(1), Value::States(_)));
-    assert!(told(&read, Code::CellNotPlain)[0].contains("Sheet1!B2 to Sheet1!B3 are merged"));
+    let told = &told(&read, Code::CellNotPlain)[0];
+    assert!(told.contains("Merged") && told.contains("at: Sheet1!B2"), "{told}");
+    assert!(told.contains("to: NamedCell { at: Sheet1!B3"), "{told}");
 }
 
 #[test]

@@ -16,11 +16,7 @@ fn try_read(bytes: Vec<u8>) -> bool {
     match read(&Sources { table, ..Sources::default() }, &Settings::default()) {
         Ok(read) => {
             for finding in &read.findings {
-                assert!(
-                    finding.text().unwrap().sentence.len() > 10
-                        && finding.text().unwrap().remedy.len() > 10,
-                    "{finding:?}"
-                );
+                assert!(!finding.place.to_string().is_empty(), "{finding:?}");
             }
             true
         }

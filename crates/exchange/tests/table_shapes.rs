@@ -7,8 +7,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_exchange::table::{Settings, Source, Sources, TableRead, read, write};
 use spinney_model::{
-    Character, CharacterIx, Code, Instrument, Matrix, Quantity, Scale, Season, SeenOn, TaxonIx,
-    Unit, Value,
+    Character, CharacterIx, Code, Fact, FieldIs, Instrument, Matrix, OfColumn, OfSheet,
+    Quantity, Scale, Season, SeenOn, TaxonIx, Unit, Value,
 };
 
 fn source(name: &str, text: &str) -> Source {
@@ -43,9 +43,7 @@ fn again(matrix: &Matrix) -> TableRead {
 
 fn told(read: &TableRead, code: Code) -> Vec<String> {
     let found = read.findings.iter().filter(|finding| finding.code == code);
-    found
-        .map(|finding| format!("{}: {}", finding.place, finding.text().unwrap().sentence))
-        .collect()
+    found.map(|finding| format!("{}: {:?}", finding.place, finding.fact)).collect()
 }
 
 fn named<'m>(matrix: &'m Matrix, name: &str) -> (CharacterIx, &'m Character) {
@@ -98,13 +96,16 @@ fn what_is_no_season_or_instrument_is_told_with_what_to_type() {
     assert_eq!((edge.instrument, edge.ordered), (Instrument::Eyes, false));
     let told: Vec<_> =
         read.findings.iter().filter(|it| it.code == Code::CellNotUnderstood).collect();
-    let remedies: Vec<_> = told.iter().map(|it| it.text().unwrap().remedy.as_str()).collect();
+    let fields = told.iter().map(|it| match &it.fact {
+        Fact::Sheet(OfSheet::FieldOdd { is, words, .. }) => (*is, words.to_vec()),
+        other => panic!("{other:?}"),
+    });
     assert_eq!(
-        remedies,
+        fields.collect::<Vec<_>>(),
         [
-            "Type some of: spring, summer, autumn, winter.",
-            "Type eyes, lens or ruler.",
-            "Type yes if its states have an order."
+            (FieldIs::Season, vec!["spring", "summer", "autumn", "winter"]),
+            (FieldIs::Instrument, vec!["eyes", "lens", "ruler"]),
+            (FieldIs::InOrder, vec!["yes", "no"]),
         ]
     );
 }
@@ -119,19 +120,18 @@ fn states_stand_in_the_order_in_which_they_are_listed() {
     assert!(size.ordered && !named(&read.matrix, "edge").1.ordered);
     let states = ["large", "middling", "small"].map(str::to_owned).to_vec();
     assert_eq!(size.scale, Scale::Words { states });
-    assert_eq!(read.assumed, [""; 0]);
+    assert_eq!(told(&read, Code::Assumed), [""; 0]);
     assert_eq!(again(&read.matrix).matrix, read.matrix);
 
     let unlisted = hedge(TABLE, "character | ordered\n size | yes\n stalk length | yes");
     assert!(named(&unlisted.matrix, "size").1.ordered);
     assert!(!named(&unlisted.matrix, "stalk length").1.ordered, "numbers always are");
-    assert_eq!(
-        unlisted.assumed,
-        [
-            "The states of “size” are taken to be in the order in which the table names them: small, \
-          middling, large."
-        ]
-    );
+    let (about, states) =
+        ("size".to_owned(), ["small", "middling", "large"].map(str::to_owned));
+    let in_order = OfColumn::InOrder { about, states: states.to_vec() };
+    let assumed: Vec<_> =
+        unlisted.findings.iter().filter(|it| it.code == Code::Assumed).collect();
+    assert!(assumed.len() == 1 && assumed[0].fact == in_order.into(), "{assumed:?}");
 }
 
 #[test]
@@ -155,15 +155,12 @@ fn kinds_that_the_table_lacks_are_told() {
     let edge = named(&read.matrix, "edge").1;
     assert_eq!(edge.read_right, Some(90));
     assert_eq!(edge.read_right_of, BTreeMap::from([(TaxonIx(1), 50)]));
-    assert_eq!(
-        told(&read, Code::SheetDisagrees),
-        [
-            "characters.csv!B2: How often “edge” is read right (characters.csv!B2) is given for \
-             “beech”, which is no kind of the table.",
-            "characters.csv!B2: How often “edge” is read right (characters.csv!B2) is given for \
-             “hazel”, a second time; the first counts."
-        ]
-    );
+    let strange = told(&read, Code::SheetDisagrees);
+    let strange = strange.iter().map(|told| {
+        assert!(told.starts_with("characters.csv!B2: Column(ReadRight"), "{told}");
+        (told.contains("\"beech\", twice: false"), told.contains("\"hazel\", twice: true"))
+    });
+    assert_eq!(strange.collect::<Vec<_>>(), [(true, false), (false, true)]);
     for text in ["often", "90; 80", "holly", "holly 160", "90-95", "-5"] {
         let read = hedge(TABLE, &format!("character | read right\n edge | {text}"));
         assert_eq!(named(&read.matrix, "edge").1.read_right, None, "{text}");
@@ -209,7 +206,7 @@ fn a_ratio_is_worked_out_of_two_lengths() {
         assert_eq!(told(&read, Code::SheetDisagrees), [""; 0]);
         // The blank stalk is told once, and nothing of the ratio is.
         assert_eq!(told(&read, Code::Unknown).len(), 1);
-        assert_eq!(read.assumed, [""; 0]);
+        assert_eq!(told(&read, Code::Assumed), [""; 0]);
         let back = again(&read.matrix);
         assert_eq!(back.matrix, read.matrix);
         assert_eq!(back.findings.len(), read.findings.len(), "{:?}", back.findings);
@@ -270,12 +267,12 @@ fn a_ratio_without_its_lengths_may_be_typed_too() {
 #[test]
 fn a_ratio_of_what_is_not_there_is_told_and_left_out() {
     for (typed, because) in [
-        ("stem length / blade length", "“stem length” is no column of the table"),
-        ("stalk length / lamina", "“lamina” is no column of the table"),
-        ("edge / blade length", "“edge” is not measured"),
-        ("stalk length / stalk length", "it is one column over itself"),
-        ("stalk length", "“stalk length” does not name two columns"),
-        ("other / stalk length", "one of the two is a ratio itself"),
+        ("stem length / blade length", r#"NoColumn("stem length")"#),
+        ("stalk length / lamina", r#"NoColumn("lamina")"#),
+        ("edge / blade length", r#"NotMeasured("edge")"#),
+        ("stalk length / stalk length", "OverItself"),
+        ("stalk length", r#"NotTwo("stalk length")"#),
+        ("other / stalk length", "OfARatio"),
     ] {
         let sheet = format!(
             "character | ratio of\n slimness | {typed}\n other | stalk length / blade length"
@@ -285,8 +282,8 @@ fn a_ratio_of_what_is_not_there_is_told_and_left_out() {
         assert_eq!(
             told(&read, Code::SheetDisagrees),
             [format!(
-                "characters.csv!B2: “slimness” (characters.csv!B2) cannot be worked out: \
-                 {because}."
+                "characters.csv!B2: Column(NoRatio {{ about: \"slimness\", why: {because}, at: \
+                 NamedCell {{ at: characters.csv!B2, called: Address }} }})"
             )]
         );
     }
@@ -320,6 +317,7 @@ fn a_ratio_is_there_and_seen_where_both_its_lengths_are() {
         values(&read.matrix, at),
         [range(100, 100), Value::DoesNotApply, range(500, 500)]
     );
-    assert_eq!(read.assumed.len(), 1, "only the blade's blank cell: {:?}", read.assumed);
+    let assumed = told(&read, Code::Assumed);
+    assert_eq!(assumed.len(), 1, "only the blade's blank cell: {assumed:?}");
     assert_eq!(again(&read.matrix).matrix, read.matrix);
 }

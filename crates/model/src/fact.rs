@@ -1,26 +1,32 @@
 //! What a finding says, as data: numbers of questions, names, answers and lengths, no sentences.
 //!
 //! From what a room found to what `voice` says in the language a person reads best. One enum
-//! for each family of findings; a name is as the person wrote it, a number is exact. What the
-//! reader of tables and `link` say is still text ([`Text`]).
+//! for each family of findings; a name is as the person wrote it, a number is exact. What
+//! `link` says is still text ([`Text`]).
 
-use crate::{CharacterIx, Code, Matrix, TaxonIx, Written};
+use crate::{CharacterIx, Code, Matrix, NamedCell, TaxonIx, Written};
 
 mod answers;
+mod cell;
 mod claim;
+mod column;
 mod ends;
 mod key_read;
 mod shape;
+mod sheet;
 mod table;
 mod tree;
 mod wishes;
 mod words;
 
 pub use answers::OfAnswers;
+pub use cell::{CellTrouble, CellTyped, KindAt, OfCell, ReadAs, SheetError};
 pub use claim::{Differs, GoalWrong, OfClaim, ProofFault, Reaches};
+pub use column::{NotCounts, OfColumn, WhyNoCondition, WhyNoRatio};
 pub use ends::{Astray, FormAstray, NameAtEnd, OfEnds};
 pub use key_read::{OfKeyRead, OneTooMany};
 pub use shape::OfShape;
+pub use sheet::{FieldIs, OfSheet, RowOf};
 pub use table::{InTheWay, OfTable};
 pub use tree::OfTree;
 pub use wishes::{EarlyOf, OfWishes, WhatIsAsked, WhyLeftOut};
@@ -47,6 +53,14 @@ pub enum Fact {
     Shape(OfShape),
     /// Of a key that was read.
     KeyRead(OfKeyRead),
+    /// Of a cell of a table that was read.
+    Cell(OfCell),
+    /// Of a column of a table that was read.
+    Column(OfColumn),
+    /// Of a sheet that was read.
+    Sheet(OfSheet),
+    /// Of so many more like one that was told.
+    More(MoreLike),
     /// A sentence that is not typed data yet.
     Text(Text),
 }
@@ -75,9 +89,44 @@ impl Fact {
             Self::Words(_, fact) => fact.code(),
             Self::Shape(fact) => fact.code(),
             Self::KeyRead(fact) => fact.code(),
+            Self::Cell(fact) => fact.code(),
+            Self::Column(fact) => fact.code(),
+            Self::Sheet(fact) => fact.code(),
+            Self::More(more) => more.like.code(),
             Self::Text(text) => text.code,
         }
     }
+
+    /// The cells of a table that was read which are named in it.
+    pub fn cells_mut(&mut self) -> Vec<&mut NamedCell> {
+        match self {
+            Self::Cell(fact) => fact.cells_mut(),
+            Self::Column(fact) => fact.cells_mut(),
+            Self::Sheet(fact) => fact.cells_mut(),
+            Self::More(MoreLike { last: LastAt::Cell(cell), .. }) => vec![cell],
+            _ => Vec::new(),
+        }
+    }
+}
+
+/// So many more like one that was told.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct MoreLike {
+    /// How many.
+    pub more: usize,
+    /// Where the last of them is.
+    pub last: LastAt,
+    /// One that was told.
+    pub like: Box<Fact>,
+}
+
+/// Where the last of several is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum LastAt {
+    /// A cell.
+    Cell(NamedCell),
+    /// A column or a kind, by its name.
+    Named(String),
 }
 
 /// Each family is a fact.
@@ -99,7 +148,10 @@ facts!(
     Claim(OfClaim),
     Wishes(OfWishes),
     Shape(OfShape),
-    KeyRead(OfKeyRead)
+    KeyRead(OfKeyRead),
+    Cell(OfCell),
+    Column(OfColumn),
+    Sheet(OfSheet)
 );
 
 /// A cell by the name of its column and of its kind.

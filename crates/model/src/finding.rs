@@ -3,7 +3,7 @@
 use std::fmt;
 
 use crate::marks::marks_tidied;
-use crate::{Fact, Text};
+use crate::{CellAt, Fact, Text};
 
 /// Something true about a person's table or key. A list of them never stops the work.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -71,8 +71,8 @@ impl Severity {
 /// Where a finding is.
 #[derive(Clone, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Place {
-    /// A cell as a spreadsheet names it: `Sheet1!C7`.
-    Cell(String),
+    /// A cell of a sheet.
+    Cell(CellAt),
     /// A line of a text, counted from 1.
     Line(usize),
     /// A couplet, by its printed number.
@@ -92,7 +92,8 @@ pub enum Place {
 impl fmt::Display for Place {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Cell(name) | Self::Taxon(name) | Self::Character(name) => f.write_str(name),
+            Self::Cell(cell) => cell.fmt(f),
+            Self::Taxon(name) | Self::Character(name) => f.write_str(name),
             Self::Line(line) => write!(f, "line {line}"),
             Self::Couplet(number) => write!(f, "question {number}"),
             Self::Taxa(names) => f.write_str(&names.join(", ")),

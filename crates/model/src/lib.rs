@@ -8,6 +8,7 @@
 mod ask;
 mod best_keys;
 mod cell;
+mod cell_at;
 mod certificate;
 mod character;
 mod claim;
@@ -31,6 +32,7 @@ mod wishes;
 pub use ask::{Ask, Asked};
 pub use best_keys::{AsGood, BestKeys};
 pub use cell::{Cell, Value};
+pub use cell_at::{Called, CellAt, NamedCell};
 pub use certificate::{Certificate, Line, Remaining, Remains};
 pub use character::{
     Character, CharacterIx, Difficulty, Governor, Instrument, Scale, Season, SeenOn, StateIx,
@@ -46,10 +48,11 @@ pub use edit::{
     Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Side, WishField,
 };
 pub use fact::{
-    Astray, CellOf, CellsOf, Differs, EarlyOf, Fact, Form, FormAstray, GoalWrong, InTheWay,
-    NameAtEnd, OfAnswers, OfClaim, OfEnds, OfKeyRead, OfShape, OfTable, OfTree, OfWishes,
-    OfWords, OneTooMany, ProofFault, RangeOf, Reaches, Text, TextOf, WhatIsAsked, WhichText,
-    WhyLeftOut,
+    Astray, CellOf, CellTrouble, CellTyped, CellsOf, Differs, EarlyOf, Fact, FieldIs, Form,
+    FormAstray, GoalWrong, InTheWay, KindAt, LastAt, MoreLike, NameAtEnd, NotCounts, OfAnswers,
+    OfCell, OfClaim, OfColumn, OfEnds, OfKeyRead, OfShape, OfSheet, OfTable, OfTree, OfWishes,
+    OfWords, OneTooMany, ProofFault, RangeOf, Reaches, ReadAs, RowOf, SheetError, Text, TextOf,
+    WhatIsAsked, WhichText, WhyLeftOut, WhyNoCondition, WhyNoRatio,
 };
 pub use finding::{Code, Finding, Place, Severity};
 pub use forgiving::{BothWays, Forgiving, ForgivingKeys};

@@ -1,21 +1,25 @@
 //! A finding in words: what is so, and what to do about it, in the language of a person.
 //!
 //! From typed facts to a sentence and a remedy. One file a family of facts; the messages are in
-//! `messages/<language>/findings*.ftl`. What the reader of tables and `link` say is still text,
-//! in English, and is handed on as it is.
+//! `messages/<language>/findings*.ftl`. What `link` says is still text, in English, and is
+//! handed on as it is.
 
 use std::fmt::Display;
 
-use spinney_model::{Fact, Finding};
+use spinney_model::{Fact, Finding, LastAt, MoreLike};
 
 use crate::Tongue;
 
 mod answers;
+mod cell;
 mod claim;
+mod column;
 mod ends;
 mod key_read;
 pub(crate) mod phrases;
+mod places;
 mod shape;
+mod sheet;
 mod table;
 mod tree;
 mod wishes;
@@ -26,7 +30,11 @@ type Told = (String, String);
 
 /// What a finding says: a sentence, and a remedy.
 pub fn finding(finding: &Finding, t: Tongue) -> (String, String) {
-    let (sentence, remedy) = match &finding.fact {
+    told(t, &finding.fact)
+}
+
+fn told(t: Tongue, fact: &Fact) -> Told {
+    let (sentence, remedy) = match fact {
         Fact::Tree(fact) => tree::told(t, fact),
         Fact::Ends(fact) => ends::told(t, fact),
         Fact::Answers(fact) => answers::told(t, fact),
@@ -36,9 +44,24 @@ pub fn finding(finding: &Finding, t: Tongue) -> (String, String) {
         Fact::Words(text, fact) => words::told(t, text, fact),
         Fact::Shape(fact) => shape::told(t, fact),
         Fact::KeyRead(fact) => key_read::told(t, fact),
+        // A sentence may begin with the name of a file.
+        Fact::Cell(fact) => return cell::told(t, fact),
+        Fact::Column(fact) => return column::told(t, fact),
+        Fact::Sheet(fact) => return sheet::told(t, fact),
+        Fact::More(fact) => return more(t, fact),
         Fact::Text(text) => return (text.sentence.clone(), text.remedy.clone()),
     };
     (phrases::capital(&sentence), remedy)
+}
+
+/// "And 95 more like these; the last is table!B101.", with the remedy of those that were told.
+fn more(t: Tongue, fact: &MoreLike) -> Told {
+    let last = match &fact.last {
+        LastAt::Cell(cell) => places::place(t, cell),
+        LastAt::Named(name) => name.clone(),
+    };
+    let says = t.count_with("finding-more-like", fact.more, &[("last", &last)]);
+    (says, told(t, &fact.like).1)
 }
 
 /// In which language a finding is said: what is still text is English for everybody.

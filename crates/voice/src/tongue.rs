@@ -40,6 +40,7 @@ const EN: &[&str] = &[
     include_str!("../messages/en/findings.ftl"),
     include_str!("../messages/en/findings_key.ftl"),
     include_str!("../messages/en/findings_claim.ftl"),
+    include_str!("../messages/en/findings_table.ftl"),
 ];
 
 const DE: &[&str] = &[
@@ -64,6 +65,7 @@ const DE: &[&str] = &[
     include_str!("../messages/de/findings.ftl"),
     include_str!("../messages/de/findings_key.ftl"),
     include_str!("../messages/de/findings_claim.ftl"),
+    include_str!("../messages/de/findings_table.ftl"),
 ];
 
 type Bundle = FluentBundle<FluentResource>;
@@ -144,6 +146,14 @@ impl Tongue {
         self.fill(message, Some(&args))
     }
 
+    /// What opens a quotation; the mark that does so in English closes one in German.
+    fn opening_mark(self) -> char {
+        match self.tag() {
+            "de" => '„',
+            _ => '“',
+        }
+    }
+
     fn fill(self, message: &str, args: Option<&FluentArgs<'_>>) -> String {
         #[cfg(test)]
         tests::note(message);
@@ -152,7 +162,7 @@ impl Tongue {
                 let mut errors = Vec::new();
                 let text = bundle.format_pattern(pattern, args, &mut errors).into_owned();
                 debug_assert!(errors.is_empty(), "the message {message} lacks a text");
-                return let_go(text);
+                return let_go(text, self.opening_mark());
             }
         }
         debug_assert!(false, "there is no message {message}");
@@ -173,13 +183,13 @@ fn held(text: String) -> String {
 }
 
 /// The message with what was held: within its quotation marks there are single ones only.
-fn let_go(text: String) -> String {
+fn let_go(text: String, opening: char) -> String {
     let mut out = String::new();
     let mut rest = text.as_str();
     while let Some((before, held)) = rest.split_once(HELD.0) {
         let (held, after) = held.split_once(HELD.1).unwrap_or((held, ""));
         out.push_str(before);
-        match before.ends_with(['“', '„']) {
+        match before.ends_with(opening) {
             true => out.push_str(&within_marks(held)),
             false => out.push_str(held),
         }

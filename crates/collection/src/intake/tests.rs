@@ -274,8 +274,9 @@ fn a_sheet_is_read_here_as_the_command_line_reads_it() {
         .collect();
     let expected = read.matrix.with_taxa(without_pictures).expect("the same kinds");
     assert_eq!(laid.matrix, expected, "the same matrix");
-    let told: Vec<&str> = not_understood(&typed)
-        .map(|finding| finding.text().unwrap().sentence.as_str())
+    let english = spinney_voice::Tongue::of_terminal();
+    let told: Vec<String> = not_understood(&typed)
+        .map(|finding| spinney_voice::finding(finding, english).0)
         .collect();
     for part in
         ["Our hedge", "colour of the pen", "weather", "40-20", "lobed / wavy", "no name"]

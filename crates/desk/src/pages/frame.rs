@@ -133,14 +133,12 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
 }
 
 /// Whether a screen shows what other rooms say, which is English whatever the screens speak:
-/// questions made from the table, what the reader of tables says, plain words, sheets.
+/// questions made from the table, plain words, sheets.
 fn speaks_english(screen: Screen) -> bool {
     match screen {
         Screen::Heaps | Screen::Table | Screen::Key => true,
         Screen::Words | Screen::Try | Screen::Print => true,
-        // What the reader of tables says of what came in.
-        Screen::Finds => true,
-        Screen::Done => false,
+        Screen::Finds | Screen::Done => false,
     }
 }
 

@@ -3,7 +3,7 @@
 //! From two columns, what and which, to the scene. A row may be there several times where it holds
 //! several lines.
 
-use spinney_model::{Code, Scene};
+use spinney_model::{OfSheet, Scene};
 
 use super::columns::{ABOUT, OfAbout};
 use super::{grid::Grid, phrase::fold, report::Report};
@@ -21,14 +21,13 @@ pub(super) fn read(grid: &Grid, report: &mut Report) -> Scene {
             None if at == 0 => {}
             None => {
                 let usual = ABOUT.each_ref().map(|row| row.headings[0]);
-                let (last, before) = usual.split_last().expect("there are rows");
-                report.add(
-                    Code::LeftOut,
-                    &format!("about {}", grid.name),
-                    grid.place(row, *column),
-                    || format!("“{what}” of the sheet “{}” is not read.", grid.name),
-                    &format!("Nothing, or call it {} or {last}.", before.join(", ")),
-                );
+                let not_read = OfSheet::RowNotRead {
+                    text: what.clone(),
+                    sheet: grid.name.clone(),
+                    usual: usual.to_vec(),
+                };
+                let group = format!("about {}", grid.name);
+                report.add(&group, grid.place(row, *column), not_read);
             }
         }
     }

@@ -5,7 +5,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Cell, Character, Code, Matrix, Place, Quantity, Scene, Taxon, Value};
+use spinney_model::{
+    Cell, Character, KindAt, Matrix, OfCell, OfColumn, OfSheet, Place, Quantity, RowOf, Scene,
+    Taxon, Value,
+};
 
 use super::cell_text::says_unknown;
 use super::characters_sheet::Described;
@@ -108,12 +111,7 @@ fn shares_of(cell: &Cell) -> usize {
 }
 
 fn too_many_shares(name: &str, report: &mut Report) {
-    report.one(
-        Code::TooLarge,
-        of_character(name),
-        format!("“{name}” does not fit any more and was left out."),
-        "Split the table into several, or type fewer alternatives into a cell.",
-    );
+    report.one(of_character(name), OfColumn::NoRoom { about: name.to_owned() });
 }
 
 /// The rows of the kinds, each with a name of its own.
@@ -135,14 +133,8 @@ fn kinds<'g>(
             continue;
         }
         if rows.len() >= most {
-            report.one(
-                Code::TooLarge,
-                grid.place(row, column),
-                format!(
-                    "The table has more than {most} kinds; {name} and all below are left out."
-                ),
-                "Split the table into several, for instance by family.",
-            );
+            let too_many = OfSheet::TooManyKinds { most, kind: name.to_owned() };
+            report.one(grid.place(row, column), too_many);
             break;
         }
         let mut given = name.to_owned();
@@ -162,16 +154,8 @@ fn kinds<'g>(
 }
 
 fn nameless(grid: &Grid, row: u32, column: u32, report: &mut Report) {
-    report.add(
-        Code::LeftOut,
-        "no name",
-        grid.place(row, column),
-        || {
-            let cell = grid.cell(row, column);
-            format!("Row {} has no name ({cell}) and was left out.", row.saturating_add(1))
-        },
-        "Type the kind's name. If cells are merged there, unmerge them and fill each row.",
-    );
+    let at = grid.at(row, column).into();
+    report.add("no name", grid.place(row, column), OfSheet::Nameless { at });
 }
 
 /// So many columns are looked at for a word in which two rows of one name differ.
@@ -187,29 +171,16 @@ fn twice(grid: &Grid, rows: (u32, u32), column: u32, names: (&str, &str), report
                     && text.chars().any(char::is_alphabetic)
             };
             (word(one) && word(two) && fold(one) != fold(two))
-                .then(|| format!("`{one} or {two}`"))
+                .then(|| [one, two].map(str::to_owned))
         });
-    let one_row = match differ {
-        Some(both) => {
-            format!("Delete one row, or make them one: {both}. Two kinds need two names.")
-        }
-        None => "Delete one row. Two kinds need two names.".to_owned(),
+    let twice = OfSheet::KindTwice {
+        names: [grid.get(rows.0, column), names.0].map(str::to_owned),
+        called: names.1.to_owned(),
+        differ,
+        first: grid.at(rows.0, column).into(),
+        second: grid.at(rows.1, column).into(),
     };
-    report.add(
-        Code::KindTwice,
-        "kind",
-        grid.place(rows.1, column),
-        || {
-            let [first, second] = [rows.0, rows.1].map(|row| grid.cell(row, column));
-            let one = grid.get(rows.0, column);
-            format!(
-                "“{one}” ({first}) and “{}” ({second}) are written almost alike. Are they one kind or two? \
-                 They are read as two, and the second is called “{}” here.",
-                names.0, names.1
-            )
-        },
-        &one_row,
-    );
+    report.add("kind", grid.place(rows.1, column), twice);
 }
 
 /// Tells rows of the second sheets that name nothing in the table.
@@ -222,31 +193,19 @@ fn not_in_the_table(
     let columns: BTreeSet<String> =
         headings.iter().map(|heading| fold(&heading.name)).collect();
     let names: BTreeSet<String> = kinds.rows.iter().map(|(_, name)| fold(name)).collect();
-    let characters = sheets.characters.iter().map(|row| ("character", &row.name, &row.place));
-    let rows = sheets.kinds.rows.iter().map(|row| ("kind", &row.taxon.name, &row.place));
+    let characters =
+        sheets.characters.iter().map(|row| (RowOf::Character, &row.name, &row.place));
+    let rows = sheets.kinds.rows.iter().map(|row| (RowOf::Kind, &row.taxon.name, &row.place));
     let mut seen = BTreeSet::new();
-    for (what, name, place) in characters.chain(rows) {
-        let known = if what == "kind" { &names } else { &columns };
-        if !known.contains(&fold(name)) {
-            report.add(
-                Code::SheetDisagrees,
-                what,
-                place.clone(),
-                || format!("The {what} “{name}” ({place}) is not in the table."),
-                "Spell it as in the table, or delete the row.",
-            );
-        } else if !seen.insert((what, fold(name))) {
-            report.add(
-                Code::SheetDisagrees,
-                &format!("second {what}"),
-                place.clone(),
-                || {
-                    format!(
-                        "The {what} “{name}” has a second row in {place}; the first counts."
-                    )
-                },
-                "Keep one of the rows.",
-            );
+    for (of, name, place) in characters.chain(rows) {
+        let known = if of == RowOf::Kind { &names } else { &columns };
+        let (at, name) = (place.clone().into(), name.clone());
+        if !known.contains(&fold(&name)) {
+            let strange = OfSheet::NotInTable { of, name, at };
+            report.add(&format!("{of:?}"), Place::Cell(place.clone()), strange);
+        } else if !seen.insert((of == RowOf::Kind, fold(&name))) {
+            let second = OfSheet::SecondRow { of, name, at };
+            report.add(&format!("second {of:?}"), Place::Cell(place.clone()), second);
         }
     }
 }
@@ -262,6 +221,9 @@ fn taxa(sheets: &Sheets, kinds: &Kinds<'_>) -> Vec<Taxon> {
     };
     kinds.rows.iter().map(|(_, name)| taxon(name)).collect()
 }
+
+/// So many kinds of which nobody knows are named, the others counted.
+const NAMED: usize = 5;
 
 /// One finding a character names the kinds of which nobody knows. A cell that could not be
 /// understood, and a lone dash, have been told by themselves and are not told again.
@@ -282,39 +244,22 @@ fn unknowns(
             |at: &usize| column[*at].value == Value::Unknown && says_unknown(text(*at));
         let unknown: Vec<usize> = (0..column.len()).filter(unknown).collect();
         let Some(first) = unknown.first() else { continue };
-        let name = |at: &usize| {
+        let kind = |at: &usize| {
             let (row, name) = &kinds.rows[*at];
-            format!("{name} ({})", kinds.grid.cell(*row, heading.column))
-        };
-        let named: Vec<String> = unknown.iter().take(5).map(name).collect();
-        let more = match unknown.len().saturating_sub(named.len()) {
-            0 => String::new(),
-            more => format!(" and {more} more"),
+            let at = kinds.grid.at(*row, heading.column).into();
+            KindAt { kind: name.clone(), at }
         };
         let place = match unknown.len() {
             1 => kinds.grid.place(kinds.rows[*first].0, heading.column),
             _ => Place::Character(character.name.clone()),
         };
-        if column::a_blank_may_mean_no(heading, kinds, &unknown) {
-            report.one(
-                Code::Unknown,
-                place,
-                format!(
-                    "Under “{}” there is nothing but ticks, crosses or yes, and blanks for {}{more}. \
-                     A blank counts as: nobody has looked.",
-                    character.name,
-                    named.join(", ")
-                ),
-                "Does a blank mean no? If so, type no there, and yes in the others.",
-            );
-            continue;
-        }
-        report.one(
-            Code::Unknown,
-            place,
-            format!("Nobody has recorded “{}” of {}{more}.", character.name, named.join(", ")),
-            "Look at one and fill the cell, or type `n/a` if it has no such thing.",
-        );
+        let not_recorded = OfCell::NotRecorded {
+            about: character.name.clone(),
+            kinds: unknown.iter().take(NAMED).map(kind).collect(),
+            more: unknown.len().saturating_sub(NAMED),
+            beside_marks: column::a_blank_may_mean_no(heading, kinds, &unknown),
+        };
+        report.one(place, not_recorded);
     }
 }
 

@@ -4,16 +4,16 @@
 //! From text to what was typed, before anybody knows whether the column holds words or
 //! numbers. Unknown and "does not apply" are never the same thing.
 
-use spinney_model::Share;
+use spinney_model::{CellTrouble, Share};
 
 use super::answers::{is_not_applicable, is_unknown};
 use super::number::{Amount, NoAmount, amount};
 use super::phrase::{alternatives, fold, has_stroke, list, quoted, unquote};
 use counted::{counted, counts_in_a_row, out_of, shares};
-use trouble::{MIXED, NOT_A_NUMBER, ONE_END, ambiguous};
+use trouble::ambiguous;
 
 pub(super) use counted::OutOf;
-pub(super) use trouble::{OUT_OF, Trouble, backwards};
+pub(super) use trouble::backwards;
 
 mod counted;
 mod trouble;
@@ -68,7 +68,7 @@ pub(super) struct Part<T> {
 }
 
 /// Understands a cell. `heading` is folded: `5 leaflets` under "number of leaflets" is 5.
-pub(super) fn understand(text: &str, heading: &str) -> Result<Typed, Trouble> {
+pub(super) fn understand(text: &str, heading: &str) -> Result<Typed, CellTrouble> {
     let (text, seen) = seen(text.trim());
     let of = |what, listed| Ok(Typed { what, seen, listed });
     if let Some(known) = fixed(text) {
@@ -150,7 +150,7 @@ fn parts(
     items: &[&str],
     heading: &str,
     may_count: bool,
-) -> Result<(What, Option<u32>), Trouble> {
+) -> Result<(What, Option<u32>), CellTrouble> {
     let (mut words, mut numbers, mut counts) = (Vec::new(), Vec::new(), Vec::new());
     for item in items {
         let named = if items.len() == 1 { number_of(item, heading) } else { None };
@@ -165,7 +165,7 @@ fn parts(
         }
     }
     if !words.is_empty() && !numbers.is_empty() {
-        return Err(MIXED);
+        return Err(CellTrouble::Mixed);
     }
     let (shares, seen) = shares(&counts)?;
     fn zip<T>(items: Vec<T>, shares: &[Option<Share>]) -> Vec<Part<T>> {
@@ -185,19 +185,21 @@ enum Thing {
     Number(Amount),
 }
 
-fn thing(item: &str, heading: &str) -> Result<Thing, Trouble> {
+fn thing(item: &str, heading: &str) -> Result<Thing, CellTrouble> {
     if let Some(word) = quoted(item) {
         return Ok(Thing::Word(word));
     }
     match amount(item) {
         Ok(number) => return Ok(Thing::Number(number)),
-        Err(NoAmount::NotANumber) if one_end(item) => return Err(ONE_END),
-        Err(NoAmount::NotANumber) if begins_like_a_number(item) => return Err(NOT_A_NUMBER),
+        Err(NoAmount::NotANumber) if one_end(item) => return Err(CellTrouble::OneEnd),
+        Err(NoAmount::NotANumber) if begins_like_a_number(item) => {
+            return Err(CellTrouble::NotANumber);
+        }
         Err(NoAmount::NotANumber) => {}
         Err(NoAmount::Ambiguous) => return Err(ambiguous(item)),
-        Err(NoAmount::TooLarge) => return Err(NOT_A_NUMBER),
+        Err(NoAmount::TooLarge) => return Err(CellTrouble::NotANumber),
         Err(NoAmount::Other) => {
-            return number_of(item, heading).map(Thing::Number).ok_or(NOT_A_NUMBER);
+            return number_of(item, heading).map(Thing::Number).ok_or(CellTrouble::NotANumber);
         }
     }
     Ok(Thing::Word(unquote(item)))

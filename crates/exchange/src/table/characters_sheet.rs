@@ -6,7 +6,7 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    CharacterField, Difficulty, Instrument, Place, Season, SeenOn, Share, WrittenIn,
+    CellAt, CharacterField, Difficulty, FieldIs, Instrument, Season, SeenOn, Share, WrittenIn,
 };
 
 use super::answers::{is_no, is_yes};
@@ -29,7 +29,7 @@ pub(super) enum Values {
 #[derive(Clone, Debug)]
 pub(super) struct Described {
     pub(super) name: String,
-    pub(super) place: Place,
+    pub(super) place: CellAt,
     pub(super) question: Option<String>,
     pub(super) values: Option<Values>,
     pub(super) states: Vec<String>,
@@ -53,7 +53,7 @@ pub(super) struct Described {
 #[derive(Clone, Debug)]
 pub(super) struct RatioOf {
     pub(super) text: String,
-    pub(super) place: Place,
+    pub(super) place: CellAt,
 }
 
 /// `form = feather or hand`
@@ -61,7 +61,7 @@ pub(super) struct RatioOf {
 pub(super) struct Applies {
     pub(super) character: String,
     pub(super) states: Vec<String>,
-    pub(super) place: Place,
+    pub(super) place: CellAt,
 }
 
 /// Reads the sheet.
@@ -116,8 +116,7 @@ fn values_and_unit(
         let folded = fold(unit);
         let none = matches!(folded.as_str(), "" | "-" | "n/a" | "none" | "no unit");
         if !says_ratio(unit) && !none {
-            let remedy = "Leave it empty: a length over a length has no unit.";
-            row.odd(at_unit, "unit of a ratio", remedy, report);
+            row.odd(at_unit, FieldIs::UnitOfRatio, &[], report);
         }
         return (Some(Values::Measure), Some(WrittenIn::Ratio));
     }
@@ -127,7 +126,7 @@ fn values_and_unit(
         "counts" | "count" | "numbers" | "whole numbers" => Some(Values::Counts),
         "measure" | "measures" | "length" | "range" => Some(Values::Measure),
         _ => {
-            cell.odd("sort of values", report);
+            cell.odd(FieldIs::Values, report);
             None
         }
     };
@@ -140,7 +139,7 @@ fn values_and_unit(
         _ => match WrittenIn::spelt(unit) {
             Some(unit) => (typed.or(Some(Values::Measure)), Some(unit)),
             None => {
-                CHARACTERS[at_unit].odd(row, "unit", report);
+                CHARACTERS[at_unit].odd(row, FieldIs::Unit, report);
                 (typed, None)
             }
         },
@@ -159,7 +158,7 @@ pub(super) fn gap(into: &mut Described, cell: &Reading<'_>, report: &mut Report)
         Ok(gap) if gap.low == gap.high && gap.low >= Share::from_integer(0) => {
             into.gap = Some(gap);
         }
-        _ => cell.odd("safety gap", report),
+        _ => cell.odd(FieldIs::Margin, report),
     }
 }
 
@@ -175,7 +174,7 @@ pub(super) fn seen_on(into: &mut Described, cell: &Reading<'_>, report: &mut Rep
         match form {
             Some(form) => _ = into.seen_on.insert(form),
             None if folded.is_empty() => {}
-            None => cell.odd("place to see it", report),
+            None => cell.odd(FieldIs::SeenOn, report),
         }
     }
 }
@@ -185,24 +184,24 @@ pub(super) fn difficulty(into: &mut Described, cell: &Reading<'_>, report: &mut 
         "" | "easy" => {}
         "fair" | "medium" | "middling" => into.difficulty = Difficulty::Fair,
         "hard" | "difficult" => into.difficulty = Difficulty::Hard,
-        _ => cell.odd("difficulty", report),
+        _ => cell.odd(FieldIs::Difficulty, report),
     }
 }
 
 pub(super) fn read_right(into: &mut Described, cell: &Reading<'_>, report: &mut Report) {
     match read_right::read(cell.get(), cell.row.place(cell.at)) {
         Some(read) => into.read_right = read,
-        None => cell.odd("share in per cent", report),
+        None => cell.odd(FieldIs::PerCent, report),
     }
 }
 
-pub(super) fn yes_or_no(cell: &Reading<'_>, report: &mut Report) -> Option<bool> {
+pub(super) fn yes_or_no(cell: &Reading<'_>, is: FieldIs, report: &mut Report) -> Option<bool> {
     match cell.get() {
         "" => None,
         text if is_yes(text) => Some(true),
         text if is_no(text) => Some(false),
         _ => {
-            cell.odd("yes or no", report);
+            cell.odd(is, report);
             None
         }
     }
@@ -217,7 +216,7 @@ pub(super) fn seasons(into: &mut Described, cell: &Reading<'_>, report: &mut Rep
                 "" => {}
                 "fall" => _ = into.seasons.insert(Season::Autumn),
                 "all year" | "always" | "any" => into.seasons.extend(Season::ALL),
-                _ => cell.odd("season", report),
+                _ => cell.odd(FieldIs::Season, report),
             },
         }
     }
@@ -232,7 +231,7 @@ pub(super) fn instrument(into: &mut Described, cell: &Reading<'_>, report: &mut 
         "lens" | "hand lens" | "magnifier" | "magnifying glass" => Some(Instrument::Lens),
         "ruler" | "rule" | "tape" | "measuring tape" => Some(Instrument::Ruler),
         _ => {
-            cell.odd("instrument", report);
+            cell.odd(FieldIs::Instrument, report);
             None
         }
     };
@@ -257,7 +256,7 @@ pub(super) fn applies(into: &mut Described, cell: &Reading<'_>, report: &mut Rep
         return;
     }
     let Some((character, rest)) = split_condition(text) else {
-        cell.odd("condition", report);
+        cell.odd(FieldIs::Condition, report);
         return;
     };
     let place = cell.row.place(cell.at);

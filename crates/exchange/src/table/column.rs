@@ -3,9 +3,14 @@
 //! Words, else counts, else a measure; what the sheet `characters` says comes first. Cells
 //! that do not fit their column are told and read as unknown.
 
-use spinney_model::{Cell, Character, Code, Quantity, Scale, Unit, Value, WrittenIn};
+use std::mem::discriminant;
 
-use super::cell_text::{Part, Trouble, Typed, What, understand};
+use spinney_model::{
+    Cell, CellAt, CellTrouble, CellTyped, Character, OfCell, OfColumn, Place, Quantity, ReadAs,
+    Scale, SheetError, Unit, Value, WrittenIn,
+};
+
+use super::cell_text::{Part, Typed, What, understand};
 use super::characters_sheet::Values;
 use super::heading::Heading;
 use super::number::{Amount, quantity};
@@ -68,12 +73,8 @@ fn character(column: &Column<'_>, scale: Scale, report: &mut Report) -> Characte
     }
     let by_touch = heading.described.and_then(|described| described.by_touch);
     if by_touch.is_none() && heading.is_touch() {
-        report.one(
-            Code::Assumed,
-            super::of_character(&heading.name),
-            format!("“{}” is taken as something that pupils touch.", heading.name),
-            "Write yes or no under “by touch” on the sheet “characters”.",
-        );
+        let touch = OfColumn::Touch { about: heading.name.clone() };
+        report.one(super::of_character(&heading.name), touch);
     }
     character.by_touch = by_touch.unwrap_or(heading.is_touch());
     if let Some(described) = heading.described {
@@ -95,16 +96,8 @@ fn character(column: &Column<'_>, scale: Scale, report: &mut Report) -> Characte
 fn in_order(heading: &Heading<'_>, scale: &Scale, report: &mut Report) -> bool {
     let Scale::Words { states } = scale else { return false };
     if heading.described.is_some_and(|row| row.states.is_empty()) && states.len() > 2 {
-        report.one(
-            Code::Assumed,
-            super::of_character(&heading.name),
-            format!(
-                "The states of “{}” are taken to be in the order in which the table names them: {}.",
-                heading.name,
-                states.join(", ")
-            ),
-            "List them in their order under “states” on the sheet “characters”.",
-        );
+        let (about, states) = (heading.name.clone(), states.clone());
+        report.one(super::of_character(&heading.name), OfColumn::InOrder { about, states });
     }
     true
 }
@@ -121,8 +114,8 @@ impl<'c> Column<'c> {
         for at in 0..kinds.rows.len() {
             let text = column.text(at);
             // Few texts stand in many cells, so each is understood once.
-            if let Some(why) = slips::error_of_a_spreadsheet(text) {
-                column.error(at, why, report);
+            if let Some(error) = slips::error_of_a_spreadsheet(text) {
+                column.error(at, error, report);
                 column.typed.push(Typed::unknown());
                 continue;
             }
@@ -139,7 +132,7 @@ impl<'c> Column<'c> {
                 Typed::unknown()
             });
             if typed.what == What::Dash {
-                column.dash(at, report);
+                column.doubtful(at, ReadAs::Unknown, report);
             }
             let listed = typed.listed;
             column.typed.push(typed);
@@ -155,78 +148,49 @@ impl<'c> Column<'c> {
         self.kinds.grid.get(self.kinds.rows[at].0, self.heading.column)
     }
 
-    /// The cell of a kind as the place of a finding.
-    pub(super) fn place(&self, at: usize) -> spinney_model::Place {
-        self.kinds.grid.place(self.kinds.rows[at].0, self.heading.column)
+    /// The cell of a kind.
+    pub(super) fn place(&self, at: usize) -> CellAt {
+        self.kinds.grid.at(self.kinds.rows[at].0, self.heading.column)
+    }
+
+    /// What was typed into the cell of a kind, for a finding.
+    fn cell(&self, at: usize) -> CellTyped {
+        CellTyped {
+            text: self.text(at).to_owned(),
+            kind: self.kinds.rows[at].1.clone(),
+            about: self.heading.name.clone(),
+            at: self.place(at).into(),
+        }
     }
 
     /// Tells a cell that could not be understood.
-    pub(super) fn odd(&self, at: usize, trouble: Trouble, report: &mut Report) {
-        let (place, kind, text) = (self.place(at), &self.kinds.rows[at].1, self.text(at));
-        let trouble = slips::better(text).unwrap_or(trouble);
-        report.add(
-            Code::CellNotUnderstood,
-            &format!("{} {}", trouble.what, self.heading.name),
-            place.clone(),
-            || {
-                format!(
-                    "“{text}” for {kind} under “{}” ({place}) {}; it is read as unknown.",
-                    self.heading.name, trouble.what
-                )
-            },
-            &trouble.remedy,
-        );
+    pub(super) fn odd(&self, at: usize, trouble: CellTrouble, report: &mut Report) {
+        let trouble = slips::better(self.text(at)).unwrap_or(trouble);
+        let group = format!("{:?} {}", discriminant(&trouble), self.heading.name);
+        let odd = OfCell::Odd { cell: self.cell(at), trouble };
+        report.add(&group, Place::Cell(self.place(at)), odd);
     }
 
     /// Tells a cell that was read, though perhaps not as it was meant.
-    pub(super) fn doubtful(&self, at: usize, read_as: &str, remedy: &str, report: &mut Report) {
-        let (place, kind, text) = (self.place(at), &self.kinds.rows[at].1, self.text(at));
-        report.add(
-            Code::CellNotPlain,
-            &format!("{read_as} {}", self.heading.name),
-            place.clone(),
-            || {
-                let name = &self.heading.name;
-                format!("“{text}” for {kind} under “{name}” ({place}) is read as {read_as}.")
-            },
-            remedy,
-        );
-    }
-
-    fn dash(&self, at: usize, report: &mut Report) {
-        let remedy = "Does it mean that the kind has no such thing? Then type `n/a`. Does \
-                      nobody know? Then type `?`.";
-        self.doubtful(at, "unknown", remedy, report);
+    pub(super) fn doubtful(&self, at: usize, read: ReadAs, report: &mut Report) {
+        let group = format!("{:?} {}", discriminant(&read), self.heading.name);
+        let doubtful = OfCell::ReadAs { cell: self.cell(at), read };
+        report.add(&group, Place::Cell(self.place(at)), doubtful);
     }
 
     fn listed(&self, at: usize, report: &mut Report) {
-        let own = match &self.typed[at].what {
-            What::Words(parts) => {
-                let own: Vec<&str> = parts.iter().map(|part| part.item.as_str()).collect();
-                own.join(" or ")
-            }
-            _ => "lobed or entire".to_owned(),
+        let words = match &self.typed[at].what {
+            What::Words(parts) => parts.iter().map(|part| part.item.clone()).collect(),
+            _ => Vec::new(),
         };
-        let remedy = format!("Type `{own}`, or counts of what you saw: `lobed 8, entire 2`.");
-        self.doubtful(at, "“or”: each of them in equal shares", &remedy, report);
+        self.doubtful(at, ReadAs::Each { words }, report);
     }
 
     /// `#REF!`: what a spreadsheet shows is not what anybody saw.
-    fn error(&self, at: usize, why: &str, report: &mut Report) {
-        let (place, kind, text) = (self.place(at), &self.kinds.rows[at].1, self.text(at));
-        report.add(
-            Code::CellNotPlain,
-            &format!("error {}", self.heading.name),
-            place.clone(),
-            || {
-                format!(
-                    "“{text}” for {kind} under “{}” ({place}) is no word of yours: the \
-                     spreadsheet {why}. It is read as unknown.",
-                    self.heading.name
-                )
-            },
-            "Type the word or number itself.",
-        );
+    fn error(&self, at: usize, error: SheetError, report: &mut Report) {
+        let shown = OfCell::Error { cell: self.cell(at), error };
+        let group = format!("error {}", self.heading.name);
+        report.add(&group, Place::Cell(self.place(at)), shown);
     }
 
     /// What the column holds: as the second sheet says, else what most of its cells are.
@@ -274,15 +238,8 @@ impl<'c> Column<'c> {
                 self.typed[at] = Typed::word(self.text(at));
             }
         }
-        report.one(
-            Code::Assumed,
-            super::of_character(&self.heading.name),
-            format!(
-                "The numbers behind the words under “{}” are taken as part of their names.",
-                self.heading.name
-            ),
-            "If they count what was seen, write `lobed 8, entire 2` in at least one cell.",
-        );
+        let numbered = OfColumn::NumberedNames { about: self.heading.name.clone() };
+        report.one(super::of_character(&self.heading.name), numbered);
     }
 
     /// `five` in a column of counts is 5.
@@ -317,18 +274,12 @@ impl<'c> Column<'c> {
             }
         }
         if digits == 0 && !counts {
-            report.one(
-                Code::Assumed,
-                super::of_character(&self.heading.name),
-                format!(
-                    "The words under “{}”, such as “{}” ({}), are read as numbers.",
-                    self.heading.name,
-                    self.text(first),
-                    self.place(first)
-                ),
-                "Type digits. If they are only names, write words under “values” on the sheet \
-                 “characters”.",
-            );
+            let words = OfColumn::NumberWords {
+                about: self.heading.name.clone(),
+                text: self.text(first).to_owned(),
+                at: self.place(first).into(),
+            };
+            report.one(super::of_character(&self.heading.name), words);
         }
     }
 
@@ -374,12 +325,8 @@ fn gap(heading: &Heading<'_>, unit: Unit, usual: Quantity, report: &mut Report) 
     let Some(wanted) = &described.gap else { return usual };
     let typed = wanted.unit.or(described.unit).filter(|typed| typed.row().kept_as == unit);
     if wanted.unit.is_some() && typed.is_none() {
-        report.one(
-            Code::CellNotUnderstood,
-            described.place.clone(),
-            format!("The gap of “{}” has another unit than its column.", heading.name),
-            "Type the gap in the unit of the column.",
-        );
+        let other = OfColumn::MarginOtherUnit { about: heading.name.clone() };
+        report.one(Place::Cell(described.place.clone()), other);
         return usual;
     }
     quantity(wanted.low, typed)

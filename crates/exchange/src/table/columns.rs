@@ -4,7 +4,9 @@
 //! Reading, writing, the template and the screens go by it, so that a new column is a new row
 //! here. Columns are read in this order, and findings are told in it.
 
-use spinney_model::{AboutField, Character, CharacterField, KindField, Matrix, Scene, Taxon};
+use spinney_model::{
+    AboutField, Character, CharacterField, FieldIs, KindField, Matrix, Scene, Taxon,
+};
 
 use super::characters_sheet::{self as of_characters, Described};
 use super::kinds_sheet::{self as of_kinds, Weighed};
@@ -28,8 +30,8 @@ pub(super) struct Reading<'r> {
     pub(super) row: Record<'r>,
     /// The column.
     pub(super) at: usize,
-    /// What to type there, where a cell is not understood.
-    pub(super) advice: String,
+    /// Words that it may be.
+    pub(super) words: &'static [&'static str],
 }
 
 impl<'r> Reading<'r> {
@@ -44,8 +46,8 @@ impl<'r> Reading<'r> {
     }
 
     /// Says that it is not understood.
-    pub(super) fn odd(&self, what: &str, report: &mut Report) {
-        self.row.odd(self.at, what, &self.advice, report);
+    pub(super) fn odd(&self, is: FieldIs, report: &mut Report) {
+        self.row.odd(self.at, is, self.words, report);
     }
 }
 
@@ -57,8 +59,6 @@ pub(crate) struct OfCharacters {
     pub(crate) input: Input,
     /// In letters.
     pub(crate) width: f64,
-    /// What to type; empty: one of the words that it is filled in with.
-    advice: &'static str,
     read: fn(&mut Described, &Reading<'_>, &mut Report),
     pub(super) write: fn(&Character, &Matrix) -> String,
 }
@@ -72,7 +72,6 @@ pub(crate) struct OfKinds {
     pub(crate) input: Input,
     /// In letters.
     pub(crate) width: f64,
-    advice: &'static str,
     read: fn(&mut Weighed, &Reading<'_>, &mut Report),
     /// None: it belongs to the finds, and no key needs it.
     pub(crate) write: Option<fn(&Taxon) -> String>,
@@ -97,7 +96,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["character", "characters", "name", "heading"],
         input: Input::Line,
         width: 20.0,
-        advice: "",
         read: |into, cell, _| into.name = cell.get().to_owned(),
         write: |character, _| character.name.clone(),
     },
@@ -106,7 +104,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["question", "wording", "how to ask"],
         input: Input::Line,
         width: 38.0,
-        advice: "",
         read: |into, cell, _| into.question = cell.text(),
         write: |character, _| character.question.clone().unwrap_or_default(),
     },
@@ -115,7 +112,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["values", "holds"],
         input: Input::OneOf(&["words", "counts", "measure"]),
         width: 10.0,
-        advice: "",
         read: of_characters::values,
         write: |character, _| write::values(character).to_owned(),
     },
@@ -124,7 +120,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["states", "state", "words"],
         input: Input::Line,
         width: 38.0,
-        advice: "",
         read: of_characters::states_listed,
         write: |character, _| write::states(character),
     },
@@ -133,7 +128,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["unit", "units", "measured in"],
         input: Input::OneOf(&["mm", "cm", "m", "in", "ft", "°", "g", "ratio", "count"]),
         width: 8.0,
-        advice: "",
         // What a column holds may show in its unit alone: both are read together.
         read: |_, _, _| {},
         write: |character, _| write::unit(character).to_owned(),
@@ -143,7 +137,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["gap", "safety gap", "safety margin"],
         input: Input::Line,
         width: 8.0,
-        advice: "Type one number, such as 5 mm.",
         read: of_characters::gap,
         write: |character, _| write::gap(character),
     },
@@ -160,7 +153,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
             "tray",
         ]),
         width: 30.0,
-        advice: "",
         read: of_characters::seen_on,
         write: |character, _| {
             write::joined(character.seen_on.iter().map(|form| form.word()), ", ")
@@ -171,7 +163,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["difficulty", "how hard", "hard to see"],
         input: Input::OneOf(&["easy", "fair", "hard"]),
         width: 10.0,
-        advice: "",
         read: of_characters::difficulty,
         write: |character, _| write::difficulty(character).to_owned(),
     },
@@ -180,7 +171,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["read right", "reliability", "read right (per cent)", "read right (%)"],
         input: Input::Line,
         width: 11.0,
-        advice: "Type a number from 0 to 100, and after it kinds that differ: `90; holly 60`.",
         read: of_characters::read_right,
         write: write::read_right,
     },
@@ -189,8 +179,9 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["by touch", "touch"],
         input: YES_NO,
         width: 9.0,
-        advice: "Type yes if pupils have to touch it, else no.",
-        read: |into, cell, report| into.by_touch = of_characters::yes_or_no(cell, report),
+        read: |into, cell, report| {
+            into.by_touch = of_characters::yes_or_no(cell, FieldIs::ByTouch, report)
+        },
         write: |character, _| if character.by_touch { "yes" } else { "no" }.to_owned(),
     },
     OfCharacters {
@@ -198,7 +189,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["applies when", "applies if", "only when", "only if"],
         input: Input::Line,
         width: 44.0,
-        advice: "Type another character and its states: `form = feather or hand`.",
         read: of_characters::applies,
         write: write::applies_when,
     },
@@ -207,7 +197,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["season", "seasons", "when seen"],
         input: Input::SomeOf(&["spring", "summer", "autumn", "winter"]),
         width: 16.0,
-        advice: "",
         read: of_characters::seasons,
         write: |character, _| {
             write::joined(character.seasons.iter().map(|season| season.word()), ", ")
@@ -218,7 +207,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["instrument", "instruments", "tool", "seen with"],
         input: Input::OneOf(&["eyes", "lens", "ruler"]),
         width: 11.0,
-        advice: "",
         read: of_characters::instrument,
         write: |character, _| character.instrument.word().to_owned(),
     },
@@ -227,9 +215,9 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["in order", "ordered", "states in order"],
         input: YES_NO,
         width: 9.0,
-        advice: "Type yes if its states have an order.",
         read: |into, cell, report| {
-            into.in_order = of_characters::yes_or_no(cell, report).unwrap_or(false);
+            into.in_order =
+                of_characters::yes_or_no(cell, FieldIs::InOrder, report).unwrap_or(false);
         },
         write: |character, _| if character.ordered { "yes" } else { "" }.to_owned(),
     },
@@ -238,7 +226,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["words to know", "word to know", "terms", "vocabulary"],
         input: Input::Line,
         width: 24.0,
-        advice: "",
         read: |into, cell, _| into.terms = of_characters::terms(cell.get()),
         write: |character, _| write::terms(character),
     },
@@ -247,7 +234,6 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         headings: &["ratio of", "ratio", "proportion of"],
         input: Input::Line,
         width: 30.0,
-        advice: "",
         read: |into, cell, _| into.ratio = of_characters::ratio(cell.row),
         write: write::ratio_of,
     },
@@ -260,7 +246,6 @@ pub(crate) static KINDS: [OfKinds; 11] = [
         headings: &["kind", "kinds", "name", "species"],
         input: Input::Line,
         width: 20.0,
-        advice: "",
         read: |into, cell, _| into.taxon.name = cell.get().to_owned(),
         write: Some(|taxon| taxon.name.clone()),
     },
@@ -269,7 +254,6 @@ pub(crate) static KINDS: [OfKinds; 11] = [
         headings: &["scientific name", "latin name", "botanical name"],
         input: Input::Line,
         width: 24.0,
-        advice: "",
         read: |into, cell, _| into.taxon.scientific_name = cell.text(),
         write: Some(|taxon| taxon.scientific_name.clone().unwrap_or_default()),
     },
@@ -278,7 +262,6 @@ pub(crate) static KINDS: [OfKinds; 11] = [
         headings: &["other names", "other name", "also called"],
         input: Input::Line,
         width: 30.0,
-        advice: "",
         read: |into, cell, _| into.taxon.other_names = of_kinds::other_names(cell.get()),
         write: Some(write::other_names),
     },
@@ -287,7 +270,6 @@ pub(crate) static KINDS: [OfKinds; 11] = [
         headings: &["how often", "how often met", "weight", "frequency"],
         input: Input::OneOf(&["often", "sometimes", "rarely"]),
         width: 14.0,
-        advice: "Type a number, or often, sometimes or rarely; leave out a kind nobody meets.",
         read: of_kinds::weight,
         write: Some(|taxon| write::weight(taxon.weight)),
     },
@@ -296,7 +278,6 @@ pub(crate) static KINDS: [OfKinds; 11] = [
         headings: &["caution", "cautions", "take care"],
         input: Input::Line,
         width: 34.0,
-        advice: "",
         read: |into, cell, _| into.taxon.caution = cell.text(),
         write: Some(|taxon| taxon.caution.clone().unwrap_or_default()),
     },
@@ -305,7 +286,6 @@ pub(crate) static KINDS: [OfKinds; 11] = [
         headings: &["picture", "photo", "image", "picture file"],
         input: Input::Line,
         width: 20.0,
-        advice: "",
         read: |into, cell, _| into.taxon.picture = cell.text(),
         write: Some(|taxon| taxon.picture.clone().unwrap_or_default()),
     },
@@ -314,7 +294,6 @@ pub(crate) static KINDS: [OfKinds; 11] = [
         headings: &["confirm by", "confirm", "confirming", "to be sure"],
         input: Input::Line,
         width: 40.0,
-        advice: "",
         read: |into, cell, _| into.taxon.confirming = cell.text(),
         write: Some(|taxon| taxon.confirming.clone().unwrap_or_default()),
     },
@@ -330,7 +309,6 @@ const fn of_a_find(field: KindField, headings: &'static [&'static str]) -> OfKin
         headings,
         input: Input::Line,
         width: 20.0,
-        advice: "",
         read: |_, _, _| {},
         write: None,
     }
@@ -397,13 +375,12 @@ impl OfCharacters {
     }
 
     fn reading<'r>(&self, row: Record<'r>) -> Reading<'r> {
-        let advice = advice(self.advice, self.input);
-        Reading { row, at: place_of(self.field), advice }
+        Reading { row, at: place_of(self.field), words: words(self.input) }
     }
 
     /// Says of a row that its cell is not understood.
-    pub(super) fn odd(&self, row: Record<'_>, what: &str, report: &mut Report) {
-        self.reading(row).odd(what, report);
+    pub(super) fn odd(&self, row: Record<'_>, is: FieldIs, report: &mut Report) {
+        self.reading(row).odd(is, report);
     }
 }
 
@@ -415,20 +392,15 @@ impl OfKinds {
         (row, at): (Record<'_>, usize),
         report: &mut Report,
     ) {
-        let advice = advice(self.advice, self.input);
-        (self.read)(into, &Reading { row, at, advice }, report);
+        (self.read)(into, &Reading { row, at, words: words(self.input) }, report);
     }
 }
 
-/// What to type: `Type easy, fair or hard.`
-fn advice(advice: &str, input: Input) -> String {
-    match (advice, input) {
-        ("", Input::OneOf(words)) => {
-            let (last, before) = words.split_last().expect("one has to choose among words");
-            format!("Type {} or {last}.", before.join(", "))
-        }
-        ("", Input::SomeOf(words)) => format!("Type some of: {}.", words.join(", ")),
-        _ => advice.to_owned(),
+/// The words among which one chooses.
+fn words(input: Input) -> &'static [&'static str] {
+    match input {
+        Input::OneOf(words) | Input::SomeOf(words) => words,
+        Input::Line => &[],
     }
 }
 
@@ -452,10 +424,7 @@ mod tests {
     }
 
     fn words(field: CharacterField) -> &'static [&'static str] {
-        match CHARACTERS[place_of(field)].input {
-            Input::OneOf(words) | Input::SomeOf(words) => words,
-            Input::Line => &[],
-        }
+        super::words(CHARACTERS[place_of(field)].input)
     }
 
     #[test]

@@ -7,7 +7,8 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    Cell, Character, CharacterIx, Code, Governor, Place, Scale, StateIx, Value,
+    Cell, CellAt, Character, CharacterIx, Governor, OfCell, OfColumn, Place, Scale, StateIx,
+    Value, WhyNoCondition,
 };
 
 use super::answers::{is_no, is_yes};
@@ -30,14 +31,10 @@ pub(super) fn link(
         let found = governor(characters, at, applies);
         characters[at].governor = match found {
             Ok(governor) => Some(governor),
-            Err(what) => {
-                report.one(
-                    Code::SheetDisagrees,
-                    applies.place.clone(),
-                    format!("The condition of “{}” ({}) {what}.", heading.name, applies.place),
-                    "Type another character in words and some of its states: \
-                     `form = feather or hand`.",
-                );
+            Err(why) => {
+                let (about, at) = (heading.name.clone(), applies.place.clone().into());
+                let none = OfColumn::NoCondition { about, why, at };
+                report.one(Place::Cell(applies.place.clone()), none);
                 None
             }
         };
@@ -48,15 +45,15 @@ fn governor(
     characters: &[Character],
     governed: usize,
     applies: &Applies,
-) -> Result<Governor, String> {
+) -> Result<Governor, WhyNoCondition> {
     let name = &applies.character;
     let is_named = |character: &Character| fold(&character.name) == fold(name);
     let at = characters
         .iter()
         .position(is_named)
-        .ok_or_else(|| format!("names “{name}”, which is no column of the table"))?;
+        .ok_or_else(|| WhyNoCondition::NoColumn(name.clone()))?;
     let Scale::Words { states } = &characters[at].scale else {
-        return Err(format!("names “{name}”, which holds numbers, not words"));
+        return Err(WhyNoCondition::HoldsNumbers(name.clone()));
     };
     let mut right = BTreeSet::new();
     for state in &applies.states {
@@ -67,17 +64,16 @@ fn governor(
             known => known == fold(state),
         };
         let found = states.iter().position(same);
-        right.insert(StateIx(
-            found.ok_or_else(|| format!("names “{state}”, which is no state of “{name}”"))?,
-        ));
+        let none = || WhyNoCondition::NoState { state: state.clone(), of: name.clone() };
+        right.insert(StateIx(found.ok_or_else(none)?));
     }
     if right.is_empty() {
-        return Err(format!("names no state of “{name}”"));
+        return Err(WhyNoCondition::NoStates(name.clone()));
     }
     let mut above = Some(at);
     while let Some(next) = above {
         if next == governed {
-            return Err("leads back to itself".to_owned());
+            return Err(WhyNoCondition::Itself);
         }
         above = characters[next].governor.as_ref().map(|governor| governor.character.0);
     }
@@ -107,7 +103,7 @@ pub(super) fn settle(
                 Value::DoesNotApply => continue,
                 Value::Unknown => silent += 1,
                 _ => {
-                    let place = kinds.grid.place(kinds.rows[kind].0, headings[at].column);
+                    let place = kinds.grid.at(kinds.rows[kind].0, headings[at].column);
                     let names = (&characters[at].name, &characters[above].name);
                     present(&kinds.rows[kind].1, names, place, report);
                 }
@@ -137,31 +133,17 @@ fn can_be_right(value: &Value, governor: &Governor) -> bool {
     }
 }
 
-fn present(kind: &str, names: (&String, &String), place: Place, report: &mut Report) {
-    report.add(
-        Code::GovernedButPresent,
-        names.0,
-        place.clone(),
-        || {
-            format!(
-                "{kind} has something under “{}” ({place}), although its “{}” says that it \
-                 has no such thing. It is read as “does not apply”.",
-                names.0, names.1
-            )
-        },
-        "Type `n/a` there, or mend the other cell, or the condition on “characters”.",
-    );
+fn present(kind: &str, names: (&String, &String), place: CellAt, report: &mut Report) {
+    let present = OfCell::GovernedButPresent {
+        kind: kind.to_owned(),
+        about: names.0.clone(),
+        above: names.1.clone(),
+        at: place.clone().into(),
+    };
+    report.add(names.0, Place::Cell(place), present);
 }
 
 fn assumed(name: &str, above: &str, count: usize, report: &mut Report) {
-    let cells = if count == 1 { "One cell".to_owned() } else { format!("{count} cells") };
-    report.one(
-        Code::Assumed,
-        of_character(name),
-        format!(
-            "{cells} under “{name}” with nothing in them are read as “does not apply”, \
-             because “{above}” says so."
-        ),
-        "Nothing, or type `n/a` to make it plain.",
-    );
+    let (about, above) = (name.to_owned(), above.to_owned());
+    report.one(of_character(name), OfColumn::DoesNotApply { about, above, cells: count });
 }

@@ -5,7 +5,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Code, Place};
+use spinney_model::{CellAt, OfCell, OfSheet, Place};
 
 use super::{Row, caps, report::Report};
 
@@ -73,51 +73,24 @@ impl Grid {
     }
 
     fn too_far(&self, row: u32, column: u32, report: &mut Report) {
-        report.add(
-            Code::TooLarge,
-            &format!("far {}", self.name),
-            self.place(row, column),
-            || {
-                format!(
-                    "The cell {} is farther right than the {} columns that are read.",
-                    self.cell(row, column),
-                    caps::MOST_COLUMNS
-                )
-            },
-            "Move it next to the others, or delete it if it is a slip.",
-        );
+        let far = OfCell::TooFar { most: caps::MOST_COLUMNS, at: self.at(row, column).into() };
+        report.add(&format!("far {}", self.name), self.place(row, column), far);
     }
 
     /// Says that a cell holds more text than a cell can mean.
     pub(super) fn too_long(&self, row: u32, column: u32, report: &mut Report) {
-        report.add(
-            Code::TooLarge,
-            &format!("long {}", self.name),
-            self.place(row, column),
-            || {
-                format!(
-                    "The text in {} is longer than {} letters and was left out.",
-                    self.cell(row, column),
-                    caps::LONGEST_TEXT
-                )
-            },
-            "Shorten it. In a CSV file, look for a quotation mark that is never closed.",
-        );
+        let long =
+            OfCell::TooLong { most: caps::LONGEST_TEXT, at: self.at(row, column).into() };
+        report.add(&format!("long {}", self.name), self.place(row, column), long);
     }
 
     fn stops_here(&self, row: u32, column: u32, report: &mut Report) {
-        report.one(
-            Code::TooLarge,
-            self.place(row, column),
-            format!(
-                "The sheet holds more than {} filled cells or {} MB of text; reading stopped \
-                 at {}.",
-                caps::MOST_CELLS,
-                caps::MOST_TEXT >> 20,
-                self.cell(row, column)
-            ),
-            "Split the table into several, for instance by family.",
-        );
+        let full = OfSheet::Full {
+            cells: caps::MOST_CELLS,
+            megabytes: caps::MOST_TEXT >> 20,
+            at: self.at(row, column).into(),
+        };
+        report.one(self.place(row, column), full);
     }
 
     /// Whether a limit was met, so that nothing more need be read.
@@ -149,14 +122,14 @@ impl Grid {
         self.rows.values().flatten().map(|(column, _)| *column).collect()
     }
 
-    /// The name of a cell: `Sheet1!C7`.
-    pub(super) fn cell(&self, row: u32, column: u32) -> String {
-        format!("{}!{}{}", self.name, letters(column), row.saturating_add(1))
+    /// A cell: `Sheet1!C7`.
+    pub(super) fn at(&self, row: u32, column: u32) -> CellAt {
+        CellAt { sheet: self.name.clone(), row, column }
     }
 
     /// The same as the place of a finding.
     pub(super) fn place(&self, row: u32, column: u32) -> Place {
-        Place::Cell(self.cell(row, column))
+        Place::Cell(self.at(row, column))
     }
 
     /// Splits the sheet into its heading row and the rows below.
@@ -170,12 +143,8 @@ impl Grid {
                 break;
             }
             let (column, title) = &first.1[0];
-            report.one(
-                Code::LeftOut,
-                self.place(first.0, *column),
-                format!("“{title}” is alone above the headings and is taken for a title."),
-                "Nothing, if it is one. A title for print goes on the sheet “about”.",
-            );
+            let title = OfSheet::Title { title: title.clone() };
+            report.one(self.place(first.0, *column), title);
             first = rows.next().expect("a row was just looked at");
         }
         Some(Headed {
@@ -195,16 +164,4 @@ pub(super) struct Headed<'a> {
     pub(super) headings: &'a [(u32, String)],
     /// The rows below in which something stands.
     pub(super) rows: Vec<u32>,
-}
-
-/// The letters of a column: A, Z, AA.
-pub(super) fn letters(column: u32) -> String {
-    let mut rest = u64::from(column) + 1;
-    let mut letters = Vec::new();
-    while rest > 0 {
-        rest -= 1;
-        letters.push(char::from(b'A' + u8::try_from(rest % 26).expect("below 26")));
-        rest /= 26;
-    }
-    letters.iter().rev().collect()
 }

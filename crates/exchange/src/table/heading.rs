@@ -5,7 +5,7 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Code, WrittenIn};
+use spinney_model::{CellAt, OfColumn, WrittenIn};
 
 use super::characters_sheet::Described;
 use super::phrase::fold;
@@ -88,17 +88,12 @@ pub(super) fn read<'d>(
                     break;
                 }
             }
-            let place = grid.place(row, column);
-            report.one(
-                Code::HeadingTwice,
-                place.clone(),
-                format!(
-                    "The heading “{base}” is there twice. The second, in {place}, is called \
-                     “{}” here.",
-                    heading.name
-                ),
-                "Give each column its own heading, or delete one of the two.",
-            );
+            let twice = OfColumn::HeadingTwice {
+                heading: base,
+                called: heading.name.clone(),
+                at: grid.at(row, column).into(),
+            };
+            report.one(grid.place(row, column), twice);
         }
         headings.push(heading);
     }
@@ -114,14 +109,10 @@ fn named<'d>(
 ) -> Heading<'d> {
     let text = grid.get(row, column);
     if text.is_empty() {
-        let name = format!("column {}", super::grid::letters(column));
-        report.one(
-            Code::HeadingTwice,
-            grid.place(row, column),
-            format!("{} has no heading; it is called “{name}” here.", grid.cell(row, column)),
-            "Type what the column is about. If a decimal comma cut a number in two (2,5), write \
-             2.5, or put it in quotes. Merged headings count for their first column only.",
-        );
+        let name = format!("column {}", CellAt::letters(column));
+        let at = grid.at(row, column).into();
+        let none = OfColumn::NoHeading { called: name.clone(), at };
+        report.one(grid.place(row, column), none);
         return Heading { column, typed: String::new(), name, unit: None, described: None };
     }
     let find = |name: &str| described.iter().find(|row| fold(&row.name) == fold(name));

@@ -4,7 +4,7 @@
 //! table has.
 
 use num_traits::Zero;
-use spinney_model::{Code, KindField, OtherName, Place, Share, Taxon};
+use spinney_model::{CellAt, FieldIs, KindField, OfSheet, OtherName, Place, Share, Taxon};
 
 use super::columns::{KINDS, Reading};
 use super::number::amount;
@@ -22,7 +22,7 @@ const MOST_OFTEN: i128 = 1_000_000;
 #[derive(Clone, Debug)]
 pub(super) struct Described {
     pub(super) taxon: Taxon,
-    pub(super) place: Place,
+    pub(super) place: CellAt,
     /// The row as it was typed.
     pub(super) typed: Vec<(Option<KindField>, String)>,
 }
@@ -58,13 +58,7 @@ pub(super) fn read(grid: &Grid, report: &mut Report) -> Kinds {
         false => one,
     };
     if usual_weight != one {
-        report.one(
-            Code::Assumed,
-            Place::Table,
-            "How often a kind is met is given in words: often counts 4, sometimes 2, rarely 1. \
-             A kind without a word counts as met sometimes.",
-            "Type numbers if that is not what you mean.",
-        );
+        report.one(Place::Table, OfSheet::OftenInWords);
     }
     let named = records.rows().filter(|record| !record.get(0).is_empty());
     let rows = named.map(|record| described(record, usual_weight, report)).collect();
@@ -117,7 +111,7 @@ fn times_met(cell: &Reading<'_>, usual: Share, report: &mut Report) -> Share {
             weight
         }
         _ => {
-            cell.odd("number of times above zero", report);
+            cell.odd(FieldIs::TimesMet, report);
             usual
         }
     }

@@ -2,7 +2,7 @@
 //!
 //! From the last rows of a sheet to those that are no kinds, which are told and left out.
 
-use spinney_model::Code;
+use spinney_model::OfSheet;
 
 use super::grid::Grid;
 use super::no_table::speaks;
@@ -41,21 +41,16 @@ pub(super) fn without(grid: &Grid, rows: &[u32], names: u32, report: &mut Report
         let name = grid.get(row, names);
         let alone =
             grid.rows().find(|(at, _)| *at == row).is_some_and(|(_, row)| row.len() == 1);
-        let what = if TOTALS.contains(&fold(name).trim_end_matches(':')) {
-            "it adds up the others and is no kind"
-        } else if alone && is_note(name) {
-            "it is a note and no kind"
-        } else {
+        let adds_up = TOTALS.contains(&fold(name).trim_end_matches(':'));
+        let is_kind = !adds_up && (!alone || !is_note(name));
+        if is_kind {
             break;
-        };
+        }
         let shown: String = name.chars().take(40).collect();
         let more = if shown.len() < name.len() { "…" } else { "" };
-        report.one(
-            Code::LeftOut,
-            grid.place(row, names),
-            format!("Row {}, “{shown}{more}”, was left out: {what}.", row.saturating_add(1)),
-            "Put it on another sheet. If it is a kind, give it another name.",
-        );
+        let name = format!("{shown}{more}");
+        let no_kind = OfSheet::NoKind { name, adds_up, at: grid.at(row, names).into() };
+        report.one(grid.place(row, names), no_kind);
         count -= 1;
     }
     count

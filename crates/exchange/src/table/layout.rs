@@ -6,7 +6,7 @@
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Code, Place};
+use spinney_model::{OfSheet, Place};
 
 use super::answers::{is_no, is_yes};
 use super::cell_text::understood_in_every_column;
@@ -54,43 +54,20 @@ fn names_only(grid: &Grid, headed: &Headed<'_>, column: u32) -> bool {
 pub(super) fn tell(grid: &Grid, headed: &Headed<'_>, names: u32, report: &mut Report) {
     let first = grid.columns().first().copied();
     if let Some(counts) = first.filter(|first| *first != names) {
-        let [no, kind] = [counts, names].map(|column| grid.get(headed.row, column));
-        let no = if no.is_empty() { String::new() } else { format!(", “{no}”,") };
-        report.one(
-            Code::LeftOut,
-            grid.place(headed.row, counts),
-            format!(
-                "The first column{no} counts the rows and was left out. The names of the kinds \
-                 are read from the next one, “{kind}”."
-            ),
-            "Nothing, if that is right. Otherwise take that column out.",
-        );
+        let [heading, kinds] =
+            [counts, names].map(|column| grid.get(headed.row, column).to_owned());
+        report.one(grid.place(headed.row, counts), OfSheet::CountsRows { heading, kinds });
     }
     let columns: Vec<u32> = grid.columns().into_iter().filter(|at| *at > names).collect();
     if headings_say_kind(grid, headed, names) {
         return;
     }
     if swapped(grid, headed, &columns) {
-        report.one(
-            Code::Swapped,
-            Place::Table,
-            "Rows and columns seem to be swapped: the names of the kinds are along the top.",
-            "Turn the table round, so that each kind is a row. In a spreadsheet: copy it, and \
-             paste it with Transpose.",
-        );
+        report.one(Place::Table, OfSheet::Swapped);
     } else if headless(grid, headed, &columns) {
-        let says: Vec<&str> =
-            headed.headings.iter().take(3).map(|(_, text)| text.as_str()).collect();
-        report.one(
-            Code::NoHeadings,
-            grid.place(headed.row, names),
-            format!(
-                "Row {} has no headings: it says {}, like the rows below.",
-                headed.row.saturating_add(1),
-                says.join(", ")
-            ),
-            "Put a row above it that says what each column is, such as kind, edge, lobes.",
-        );
+        let says = headed.headings.iter().take(3).map(|(_, text)| text.clone()).collect();
+        let at = grid.at(headed.row, names).into();
+        report.one(grid.place(headed.row, names), OfSheet::NoHeadings { says, at });
     }
 }
 

@@ -1,11 +1,11 @@
 //! Cells in words: where somebody looks at a table on a screen, `table!F11` is "hazel, edge".
 //!
-//! From the address of a cell in a sentence to its row and column by name. On the command line,
-//! where a person has a spreadsheet open, addresses stay.
+//! From the cells that a finding names to what their rows and columns are called. On the command
+//! line, where a person has a spreadsheet open, addresses stay.
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Fact, Finding};
+use spinney_model::{Called, CellAt, Finding};
 
 use super::grid::Grid;
 use super::layout;
@@ -39,109 +39,40 @@ impl Places {
         }
     }
 
-    /// The finding with every address in its sentence and remedy in words. Its place stays.
+    /// The finding with every cell that it names called by its row and its column. Its place
+    /// stays, and so does what is called otherwise already.
     pub fn in_words(&self, finding: &Finding) -> Finding {
         let mut finding = finding.clone();
-        if let Fact::Text(text) = &mut finding.fact {
-            text.sentence = self.said(&text.sentence);
-            text.remedy = self.said(&text.remedy);
+        for cell in finding.fact.cells_mut() {
+            if cell.called == Called::Address {
+                cell.called = self.called(&cell.at);
+            }
         }
         finding
     }
 
-    fn said(&self, text: &str) -> String {
-        let mut out = String::with_capacity(text.len());
-        let mut rest = text;
-        while let Some(mark) = rest.find('!') {
-            let (before, after) = (&rest[..mark], &rest[mark + 1..]);
-            let address = address(after);
-            let sheet = sheet_before(before, &self.sheet);
-            match address.zip(sheet) {
-                Some(((column, row, length), sheet)) => {
-                    let before = &before[..before.len() - sheet.len()];
-                    let after = &after[length..];
-                    let bracket = before.strip_suffix(" (").zip(after.strip_prefix(')'));
-                    match bracket.filter(|_| self.is_said(text, sheet, column, row)) {
-                        Some((before, after)) => {
-                            out.push_str(before);
-                            rest = after;
-                        }
-                        None => {
-                            out.push_str(before);
-                            out.push_str(&self.words(sheet, column, row));
-                            rest = after;
-                        }
-                    }
-                }
-                None => {
-                    out.push_str(&rest[..=mark]);
-                    rest = after;
-                }
+    fn called(&self, at: &CellAt) -> Called {
+        if at.sheet != self.sheet {
+            return Called::RowOfSheet;
+        }
+        let heading = self.columns.get(&at.column).cloned();
+        if at.row == self.heading_row {
+            return heading.map_or(Called::Headings, Called::Heading);
+        }
+        match (self.rows.get(&at.row).cloned(), heading) {
+            (Some(kind), Some(heading)) if at.column != self.names => {
+                Called::KindUnder(kind, heading)
             }
-        }
-        out + rest
-    }
-
-    /// Whether a text names the row and the column anyway.
-    fn is_said(&self, text: &str, sheet: &str, column: u32, row: u32) -> bool {
-        let heading = self.columns.get(&column).map(|heading| match heading.split_once(" (") {
-            Some((name, _)) => name,
-            None => heading,
-        });
-        let nameless = || text.contains(&format!("ow {} ", row.saturating_add(1)));
-        let said = match self.rows.get(&row).zip(heading) {
-            Some((kind, heading)) => text.contains(kind) && text.contains(heading),
-            None => nameless(),
-        };
-        sheet == self.sheet && said
-    }
-
-    fn words(&self, sheet: &str, column: u32, row: u32) -> String {
-        let number = row.saturating_add(1);
-        if sheet != self.sheet {
-            return format!("row {number} of the sheet “{sheet}”");
-        }
-        let heading = self.columns.get(&column);
-        match (self.rows.get(&row), heading) {
-            _ if row == self.heading_row => match heading {
-                Some(heading) => format!("the heading “{heading}”"),
-                None => "the headings".to_owned(),
-            },
-            (Some(kind), Some(heading)) if column != self.names => {
-                format!("{kind}, {heading}")
-            }
-            (Some(kind), _) => kind.clone(),
-            (None, Some(heading)) => format!("row {number}, {heading}"),
-            (None, None) => format!("row {number}"),
+            (Some(kind), _) => Called::Kind(kind),
+            (None, Some(heading)) => Called::RowUnder(heading),
+            (None, None) => Called::Row,
         }
     }
-}
-
-/// The name of a sheet right before the mark: the table's own, or a single word.
-fn sheet_before<'t>(before: &'t str, table: &str) -> Option<&'t str> {
-    if !table.is_empty() && before.ends_with(table) {
-        return Some(&before[before.len() - table.len()..]);
-    }
-    let start = before.rfind(|sign: char| sign.is_whitespace() || "(“‘„\"".contains(sign));
-    let start =
-        start.map_or(0, |at| at + before[at..].chars().next().map_or(1, char::len_utf8));
-    (start < before.len()).then(|| &before[start..])
-}
-
-/// Column, row and length of an address such as `F11`, counted from nought.
-fn address(text: &str) -> Option<(u32, u32, usize)> {
-    let letters = text.bytes().take_while(u8::is_ascii_uppercase).count();
-    let digits = text[letters..].bytes().take_while(u8::is_ascii_digit).count();
-    let column = text[..letters].bytes().try_fold(0_u32, |sum, letter| {
-        sum.checked_mul(26)?.checked_add(u32::from(letter - b'A') + 1)
-    })?;
-    let row: u32 = text[letters..letters + digits].parse().ok()?;
-    Some((column.checked_sub(1)?, row.checked_sub(1)?, letters + digits))
 }
 
 #[cfg(test)]
 mod tests {
-    use spinney_model::{Code, Finding, Place};
+    use spinney_model::{Called, CellAt, Finding, OfCell, Place};
 
     use super::super::{Source, typed_sheets};
 
@@ -151,24 +82,22 @@ mod tests {
             "Our walk\n\nkind,edge,blade (mm)\nhazel,toothed,60-110\nelm,toothed,a lot\n";
         let source = Source { name: "my table".to_owned(), bytes: text.as_bytes().to_vec() };
         let places = typed_sheets(&[source]).expect("it has kinds").places;
-        let said = |sentence: &str| {
-            let place = Place::Cell("my table!C5".to_owned());
-            places
-                .in_words(&Finding::new(Code::CellNotUnderstood, place, sentence, ""))
-                .text()
-                .expect("it is text")
-                .sentence
-                .clone()
+        let called = |sheet: &str, row: u32, column: u32| {
+            let cell = CellAt { sheet: sheet.to_owned(), row, column };
+            let fact = OfCell::Formula { at: cell.clone().into() };
+            let place = Place::Cell(cell);
+            let mut finding = places.in_words(&Finding::of(place.clone(), fact));
+            assert_eq!(finding.place, place);
+            finding.fact.cells_mut()[0].called.clone()
         };
-        assert_eq!(said("“a lot” (my table!C5) is odd."), "“a lot” (elm, blade (mm)) is odd.");
-        assert_eq!(said("Look at my table!A4."), "Look at hazel.");
-        assert_eq!(said("It is in my table!B3!"), "It is in the heading “edge”!");
-        let odd = "“a lot” for elm under “blade” (my table!C5) is no number.";
-        assert_eq!(said(odd), "“a lot” for elm under “blade” is no number.");
-        let row = "Row 9 has no name (my table!A9) and was left out.";
-        assert_eq!(said(row), "Row 9 has no name and was left out.");
-        assert_eq!(said("in characters!C4."), "in row 4 of the sheet “characters”.");
-        assert_eq!(said("Well! That is C5."), "Well! That is C5.");
-        assert_eq!(said("my table!Z99"), "row 99");
+        let ours = |row, column| called("my table", row, column);
+        let [elm, blade] = ["elm", "blade (mm)"].map(str::to_owned);
+        assert_eq!(ours(4, 2), Called::KindUnder(elm, blade.clone()));
+        assert_eq!(ours(3, 0), Called::Kind("hazel".to_owned()));
+        assert_eq!(ours(2, 1), Called::Heading("edge".to_owned()));
+        assert_eq!(ours(2, 9), Called::Headings);
+        assert_eq!(ours(8, 2), Called::RowUnder(blade));
+        assert_eq!(ours(98, 25), Called::Row);
+        assert_eq!(called("characters", 3, 2), Called::RowOfSheet);
     }
 }

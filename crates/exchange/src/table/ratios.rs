@@ -7,7 +7,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Cell, Character, CharacterIx, Code, Quantity, Scale, Unit, Value};
+use spinney_model::{
+    Cell, Character, CharacterIx, OfCell, OfColumn, Place, Quantity, Scale, Unit, Value,
+    WhyNoRatio,
+};
 
 use super::characters_sheet::{Described, RatioOf};
 use super::heading::{BESIDE, Heading};
@@ -83,8 +86,8 @@ pub(super) fn link(
                     ratio.seasons = common(&one.seasons, &other.seasons);
                 }
             }
-            Err(what) => {
-                told(&characters[at].name, ratio, &what, report);
+            Err(why) => {
+                told(&characters[at].name, ratio, why, report);
                 if headings[at].column == BESIDE {
                     characters.remove(at);
                     cells.remove(at);
@@ -95,13 +98,9 @@ pub(super) fn link(
     }
 }
 
-fn told(name: &str, ratio: &RatioOf, what: &str, report: &mut Report) {
-    report.one(
-        Code::SheetDisagrees,
-        ratio.place.clone(),
-        format!("“{name}” ({}) cannot be worked out: {what}.", ratio.place),
-        "Type two columns of lengths: `stalk length / blade length`.",
-    );
+fn told(name: &str, ratio: &RatioOf, why: WhyNoRatio, report: &mut Report) {
+    let (about, at) = (name.to_owned(), ratio.place.clone().into());
+    report.one(Place::Cell(ratio.place.clone()), OfColumn::NoRatio { about, why, at });
 }
 
 /// The two columns; a name may itself hold a word that can stand between them.
@@ -109,7 +108,7 @@ fn parts(
     characters: &[Character],
     places: &Places,
     ratio: &RatioOf,
-) -> Result<(CharacterIx, CharacterIx), String> {
+) -> Result<(CharacterIx, CharacterIx), WhyNoRatio> {
     let find = |name: &str| places.get(&fold(&unquote(name.trim()))).copied();
     let text = &ratio.text;
     let mut strange = None;
@@ -124,8 +123,8 @@ fn parts(
         }
     }
     Err(match strange {
-        Some(name) => format!("“{}” is no column of the table", name.trim()),
-        None => format!("“{text}” does not name two columns"),
+        Some(name) => WhyNoRatio::NoColumn(name.trim().to_owned()),
+        None => WhyNoRatio::NotTwo(text.clone()),
     })
 }
 
@@ -133,19 +132,18 @@ fn lengths(
     characters: &[Character],
     one: Option<usize>,
     other: Option<usize>,
-) -> Result<(CharacterIx, CharacterIx), String> {
-    let of_ratio = || "one of the two is a ratio itself".to_owned();
-    let (one, other) = one.zip(other).ok_or_else(of_ratio)?;
+) -> Result<(CharacterIx, CharacterIx), WhyNoRatio> {
+    let (one, other) = one.zip(other).ok_or(WhyNoRatio::OfARatio)?;
     let unit = |at: usize| match characters[at].scale {
-        Scale::Measure { unit: Unit::Ratio, .. } => Err(of_ratio()),
+        Scale::Measure { unit: Unit::Ratio, .. } => Err(WhyNoRatio::OfARatio),
         Scale::Measure { unit, .. } => Ok(unit),
-        _ => Err(format!("“{}” is not measured", characters[at].name)),
+        _ => Err(WhyNoRatio::NotMeasured(characters[at].name.clone())),
     };
     if one == other {
-        return Err("it is one column over itself".to_owned());
+        return Err(WhyNoRatio::OverItself);
     }
     if unit(one)? != unit(other)? {
-        return Err("the two are measured in different units".to_owned());
+        return Err(WhyNoRatio::DifferentUnits);
     }
     Ok((CharacterIx(one), CharacterIx(other)))
 }
@@ -213,19 +211,9 @@ pub(super) fn fill(
 }
 
 fn impossible(name: &str, parts: [&String; 2], kind: &str, report: &mut Report) {
-    report.add(
-        Code::CellNotUnderstood,
-        &format!("ratio {name}"),
-        of_character(name),
-        || {
-            format!(
-                "“{name}” of {kind} cannot be worked out, because its “{}” or “{}” is not above \
-                 zero; it is read as unknown.",
-                parts[0], parts[1]
-            )
-        },
-        "Type lengths above zero.",
-    );
+    let (about, kind) = (name.to_owned(), kind.to_owned());
+    let none = OfCell::NoRatio { about, kind, parts: parts.map(Clone::clone) };
+    report.add(&format!("ratio {name}"), of_character(name), none);
 }
 
 /// The ratio of a kind as its other cells have it.

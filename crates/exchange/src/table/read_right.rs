@@ -5,7 +5,7 @@
 use std::collections::BTreeMap;
 
 use num_traits::ToPrimitive;
-use spinney_model::{Code, Place, Share, TaxonIx};
+use spinney_model::{CellAt, OfColumn, Place, Share, TaxonIx};
 
 use super::number::amount;
 use super::phrase::{fold, list, unquote};
@@ -18,11 +18,11 @@ pub(super) struct ReadRight {
     pub(super) usual: Option<u8>,
     /// Kinds as they were typed, and how often the character is read right of each.
     of: Vec<(String, u8)>,
-    place: Option<Place>,
+    place: Option<CellAt>,
 }
 
 /// Reads a cell; None if some of it is not understood.
-pub(super) fn read(text: &str, place: Place) -> Option<ReadRight> {
+pub(super) fn read(text: &str, place: CellAt) -> Option<ReadRight> {
     let mut read = ReadRight { place: Some(place), ..ReadRight::default() };
     if text.is_empty() || text == "?" {
         return Some(read);
@@ -70,32 +70,26 @@ impl ReadRight {
         report: &mut Report,
     ) -> BTreeMap<TaxonIx, u8> {
         let mut found = BTreeMap::new();
-        if self.of.is_empty() {
+        let Some(place) = self.place.as_ref().filter(|_| !self.of.is_empty()) else {
             return found;
-        }
+        };
         let mut rows = BTreeMap::new();
         for (row, (_, kind)) in kinds.iter().enumerate() {
             rows.entry(fold(kind)).or_insert(TaxonIx(row));
         }
         for (name, percent) in &self.of {
-            let (says, remedy) = match rows.get(&fold(name)) {
-                None => (
-                    "which is no kind of the table",
-                    "Spell it as in the table, or strike it out.",
-                ),
-                Some(row) if found.contains_key(row) => {
-                    ("a second time; the first counts", "Name each kind once.")
-                }
-                Some(row) => {
-                    found.insert(*row, *percent);
-                    continue;
-                }
+            let row = rows.get(&fold(name));
+            if let Some(row) = row.filter(|row| !found.contains_key(*row)) {
+                found.insert(*row, *percent);
+                continue;
+            }
+            let read_right = OfColumn::ReadRight {
+                about: character.to_owned(),
+                name: name.clone(),
+                twice: row.is_some(),
+                at: place.clone().into(),
             };
-            let place = self.place.clone().unwrap_or(Place::Table);
-            let sentence = format!(
-                "How often “{character}” is read right ({place}) is given for “{name}”, {says}."
-            );
-            report.one(Code::SheetDisagrees, place, sentence, remedy);
+            report.one(Place::Cell(place.clone()), read_right);
         }
         found
     }

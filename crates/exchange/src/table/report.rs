@@ -5,7 +5,7 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Code, Finding, Place};
+use spinney_model::{Code, Fact, Finding, LastAt, MoreLike, Place};
 
 /// How many findings of one group are told one by one.
 const TOLD_ONE_BY_ONE: usize = 5;
@@ -17,74 +17,55 @@ pub(super) struct Report {
     by_name: BTreeMap<(Code, String), usize>,
 }
 
-#[derive(Debug)]
+#[derive(Debug, Default)]
 struct Group {
     told: Vec<Finding>,
     more: usize,
-    last: String,
-    code: Code,
+    last: Option<Place>,
 }
 
 impl Report {
     /// Adds a remark; those with the same code and group are alike.
-    pub(super) fn add(
-        &mut self,
-        code: Code,
-        group: &str,
-        place: Place,
-        sentence: impl FnOnce() -> String,
-        remedy: &str,
-    ) {
-        let at = match self.by_name.get(&(code, group.to_owned())) {
-            Some(at) => *at,
-            None => {
-                self.by_name.insert((code, group.to_owned()), self.groups.len());
-                let group = Group { told: Vec::new(), more: 0, last: String::new(), code };
-                self.groups.push(group);
-                self.groups.len() - 1
-            }
-        };
-        let group = &mut self.groups[at];
+    pub(super) fn add(&mut self, group: &str, place: Place, fact: impl Into<Fact>) {
+        let fact = fact.into();
+        let groups = &mut self.groups;
+        let at = *self.by_name.entry((fact.code(), group.to_owned())).or_insert_with(|| {
+            groups.push(Group::default());
+            groups.len() - 1
+        });
+        let group = &mut groups[at];
         if group.told.len() < TOLD_ONE_BY_ONE {
-            group.told.push(Finding::new(code, place, sentence(), remedy));
+            group.told.push(Finding::of(place, fact));
         } else {
             group.more += 1;
-            group.last = place.to_string();
+            group.last = Some(place);
         }
     }
 
     /// Adds a remark that has no others like it.
-    pub(super) fn one(
-        &mut self,
-        code: Code,
-        place: Place,
-        sentence: impl Into<String>,
-        remedy: &str,
-    ) {
-        let (sentence, group) = (sentence.into(), place.to_string());
-        let group = format!("{group}\n{sentence}");
-        self.add(code, &group, place, || sentence, remedy);
+    pub(super) fn one(&mut self, place: Place, fact: impl Into<Fact>) {
+        let fact = fact.into();
+        let group = format!("{place}\n{fact:?}");
+        self.add(&group, place, fact);
     }
 
     /// Every finding, groups together.
     pub(super) fn finish(self) -> Vec<Finding> {
         let mut findings = Vec::new();
-        for group in self.groups {
-            let rest = group.told.last().map(|last| {
-                let remedy = last.text().map(|text| text.remedy.clone()).unwrap_or_default();
-                (remedy, last.place.clone())
-            });
-            findings.extend(group.told);
-            let Some((remedy, place)) = rest.filter(|_| group.more > 0) else { continue };
-            let sentence = match group.more {
-                1 => format!("One more like these: {}.", group.last),
-                more => format!("And {more} more like these; the last is {}.", group.last),
-            };
-            let place = match place {
-                Place::Cell(_) => Place::Cell(group.last),
+        for Group { told, more, last } in self.groups {
+            let like = told.last().map(|told| (told.place.clone(), told.fact.clone()));
+            findings.extend(told);
+            let Some(((place, like), last)) = like.zip(last) else { continue };
+            let place = match (place, &last) {
+                (Place::Cell(_), Place::Cell(cell)) => Place::Cell(cell.clone()),
                 _ => Place::Table,
             };
-            findings.push(Finding::new(group.code, place, sentence, remedy));
+            let last = match last {
+                Place::Cell(cell) => LastAt::Cell(cell.into()),
+                other => LastAt::Named(other.to_string()),
+            };
+            let like = Box::new(like);
+            findings.push(Finding::of(place, Fact::More(MoreLike { more, last, like })));
         }
         findings
     }

@@ -3,7 +3,7 @@
 //!
 //! From a sheet to its rows, with each wanted column found.
 
-use spinney_model::Code;
+use spinney_model::{CellAt, FieldIs, OfSheet, Place};
 
 use super::{grid::Grid, phrase::fold, report::Report};
 
@@ -24,7 +24,11 @@ pub(super) struct Record<'r> {
 
 impl<'g> Records<'g> {
     /// Finds the headings; `wanted` has the names of each column, the usual one first.
-    pub(super) fn of(grid: &'g Grid, wanted: &[&[&str]], report: &mut Report) -> Option<Self> {
+    pub(super) fn of(
+        grid: &'g Grid,
+        wanted: &[&[&'static str]],
+        report: &mut Report,
+    ) -> Option<Self> {
         let headed = grid.below_heading(report)?;
         let mut columns = vec![None; wanted.len()];
         for (column, heading) in headed.headings {
@@ -32,13 +36,15 @@ impl<'g> Records<'g> {
             let names = wanted.iter().map(|names| names.contains(&folded.as_str()));
             match names.enumerate().find(|(_, named)| *named) {
                 Some((field, _)) if columns[field].is_none() => columns[field] = Some(*column),
-                _ => report.add(
-                    Code::LeftOut,
-                    &format!("heading {}", grid.name),
-                    grid.place(headed.row, *column),
-                    || format!("The column “{heading}” of “{}” is not read.", grid.name),
-                    &format!("Nothing, or call it one of: {}.", usual(wanted)),
-                ),
+                _ => {
+                    let not_read = OfSheet::ColumnNotRead {
+                        heading: heading.clone(),
+                        sheet: grid.name.clone(),
+                        usual: wanted.iter().map(|names| names[0]).collect(),
+                    };
+                    let group = format!("heading {}", grid.name);
+                    report.add(&group, grid.place(headed.row, *column), not_read);
+                }
             }
         }
         Some(Self { grid, columns, rows: headed.rows })
@@ -74,23 +80,24 @@ impl<'r> Record<'r> {
     }
 
     /// Where that is.
-    pub(super) fn place(self, field: usize) -> spinney_model::Place {
-        self.grid.place(self.row, self.columns[field].unwrap_or(0))
+    pub(super) fn place(self, field: usize) -> CellAt {
+        self.grid.at(self.row, self.columns[field].unwrap_or(0))
     }
 
     /// Says that the text of a column is not understood.
-    pub(super) fn odd(self, field: usize, what: &str, remedy: &str, report: &mut Report) {
-        let (place, text) = (self.place(field), self.get(field));
-        report.add(
-            Code::CellNotUnderstood,
-            &format!("{what} {}", self.grid.name),
-            place.clone(),
-            || format!("“{text}” in {place} is no {what}."),
-            remedy,
-        );
+    pub(super) fn odd(
+        self,
+        field: usize,
+        is: FieldIs,
+        words: &'static [&'static str],
+        report: &mut Report,
+    ) {
+        let (place, text) = (self.place(field), self.get(field).to_owned());
+        let odd = OfSheet::FieldOdd { text, is, words, at: place.clone().into() };
+        let alike = match is {
+            FieldIs::ByTouch => FieldIs::InOrder,
+            is => is,
+        };
+        report.add(&format!("{alike:?} {}", self.grid.name), Place::Cell(place), odd);
     }
-}
-
-fn usual(wanted: &[&[&str]]) -> String {
-    wanted.iter().map(|names| names[0]).collect::<Vec<_>>().join(", ")
 }

@@ -6,7 +6,7 @@
 
 use csv_core::{ReadFieldResult, ReaderBuilder, Terminator};
 
-use spinney_model::Code;
+use spinney_model::OfSheet;
 
 use super::{caps, grid::Grid, report::Report};
 
@@ -56,17 +56,8 @@ pub(super) fn read(name: &str, text: &str, report: &mut Report) -> Grid {
         }
     }
     if let Some((row, column)) = unclosed(text, separator, end) {
-        report.one(
-            Code::QuotationNotClosed,
-            grid.place(row, column),
-            format!(
-                "In row {} a quotation mark is opened ({}) and not closed, so that the rest of \
-                 the table is in that cell.",
-                row.saturating_add(1),
-                grid.cell(row, column)
-            ),
-            "Take the quotation mark out, or close it.",
-        );
+        let at = grid.at(row, column).into();
+        report.one(grid.place(row, column), OfSheet::QuotationNotClosed { at });
     }
     grid
 }

@@ -3,7 +3,7 @@
 //! From the files a person gave to the four sheets. In a workbook the sheets `characters`,
 //! `kinds` and `about` are found by name and the first other one is the table.
 
-use spinney_model::{Code, Place};
+use spinney_model::{OfSheet, Place};
 
 use super::assemble::Sheets;
 use super::columns::{CHARACTERS, KINDS};
@@ -127,14 +127,8 @@ pub(super) fn in_any_order(
         match place {
             None => *place = Some(source.clone()),
             Some(first) => {
-                let first = first.name.clone();
-                report.one(
-                    Code::LeftOut,
-                    Place::Table,
-                    format!("“{}” is not read: “{first}” is.", source.name),
-                    "Take in one table after the other. Files beside a table are called \
-                     characters, kinds and about.",
-                );
+                let (file, read) = (source.name.clone(), first.name.clone());
+                report.one(Place::Table, OfSheet::FileNotRead { file, read });
             }
         }
     }
@@ -201,20 +195,10 @@ fn in_workbook(
             }
         }
     }
-    if let Some(((_, first), others)) = left_out.split_first() {
-        let left = match others {
-            [] => format!("“{first}” was not"),
-            [(_, second)] => format!("“{first}” and “{second}” were not"),
-            more => format!("“{first}” and {} more were not", more.len()),
-        };
-        report.one(
-            Code::LeftOut,
-            Place::Table,
-            format!("Only the sheet “{}” was read, and {left}.", found.table.name),
-            "If its rows belong to the table, copy them under the others. If it is the table, \
-             drag it to the front. Sheets beside the table are called characters, kinds and \
-             about.",
-        );
+    if !left_out.is_empty() {
+        let others = left_out.into_iter().map(|(_, name)| name).collect();
+        let read = found.table.name.clone();
+        report.one(Place::Table, OfSheet::SheetsNotRead { read, others });
     }
     Ok(found)
 }

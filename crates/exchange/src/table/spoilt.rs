@@ -3,7 +3,7 @@
 //!
 //! From a sheet to what is told; nothing is changed.
 
-use spinney_model::Code;
+use spinney_model::OfCell;
 
 use super::grid::Grid;
 use super::report::Report;
@@ -13,19 +13,9 @@ pub(super) fn tell(grid: &Grid, report: &mut Report) {
     for (row, cells) in grid.rows() {
         for (column, text) in cells {
             let Some(right) = saved_twice(text) else { continue };
-            let place = grid.cell(row, *column);
-            report.add(
-                Code::LettersSpoilt,
-                "letters",
-                grid.place(row, *column),
-                || {
-                    format!(
-                        "“{text}” ({place}) looks as if its letters were spoilt when the file \
-                         was saved. Is it “{right}”?"
-                    )
-                },
-                "Type it again, or save the table from the spreadsheet once more, as XLSX.",
-            );
+            let at = grid.at(row, *column).into();
+            let spoilt = OfCell::LettersSpoilt { text: text.clone(), right, at };
+            report.add("letters", grid.place(row, *column), spoilt);
         }
         let cut = |pair: &&[(u32, String)]| {
             let [(_, one), (_, two)] = pair else { return false };
@@ -36,23 +26,12 @@ pub(super) fn tell(grid: &Grid, report: &mut Report) {
         };
         for pair in cells.windows(2).filter(cut) {
             let [(column, one), (_, two)] = pair else { continue };
-            report.add(
-                Code::CellNotPlain,
-                "curly",
-                grid.place(row, *column),
-                || {
-                    format!(
-                        "The curly quotation marks in row {} do not hold a cell together: it \
-                         was cut at the comma.",
-                        row.saturating_add(1)
-                    )
-                },
-                &format!(
-                    "Type straight ones: \"{}, {}\".",
-                    one.trim_start_matches('“'),
-                    two.trim_end_matches('”')
-                ),
-            );
+            let cut = OfCell::CutAtComma {
+                before: one.trim_start_matches('“').to_owned(),
+                behind: two.trim_end_matches('”').to_owned(),
+                at: grid.at(row, *column).into(),
+            };
+            report.add("curly", grid.place(row, *column), cut);
         }
     }
 }

@@ -95,10 +95,7 @@ pub(super) fn read(sources: &[Source]) -> Result<TypedSheets, TableError> {
     typed.findings = report.finish();
     // Nobody would see that something of it is not there.
     match typed.findings.iter().find(|finding| finding.code == Code::TooLarge) {
-        Some(over) => {
-            let sentence = over.text().map(|text| text.sentence.clone()).unwrap_or_default();
-            Err(TableError::DoesNotFit { sentence })
-        }
+        Some(over) => Err(TableError::DoesNotFit { what: Box::new(over.clone()) }),
         None => Ok(typed),
     }
 }

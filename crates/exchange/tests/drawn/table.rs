@@ -57,7 +57,5 @@ pub(crate) fn mm(low: i64, high: i64) -> Value {
 /// The findings of one code, with their places.
 pub(crate) fn told(read: &TableRead, code: Code) -> Vec<String> {
     let found = read.findings.iter().filter(|finding| finding.code == code);
-    found
-        .map(|finding| format!("{}: {}", finding.place, finding.text().unwrap().sentence))
-        .collect()
+    found.map(|finding| format!("{}: {:?}", finding.place, finding.fact)).collect()
 }

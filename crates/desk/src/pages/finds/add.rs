@@ -10,7 +10,7 @@ use maud::{Markup, html};
 use spinney_collection::intake::{self, Taken};
 use spinney_collection::laid::folded;
 use spinney_collection::{Collection, reworded};
-use spinney_exchange::table::{self, Source, TypedSheets};
+use spinney_exchange::table::{self, Source, TableError, TypedSheets};
 use spinney_model::limits::SCREENS_COLUMNS;
 use spinney_model::{CharacterEdit, Edit, KindEdit, KindId};
 use spinney_voice::Tongue;
@@ -225,7 +225,11 @@ pub(crate) fn taken_in(
     who: &str,
 ) -> Result<(TypedSheets, Taken), Refused> {
     let sheets = table::typed_sheets(sources).map_err(|error| Refused {
-        sentence: t.with("finds-table-error", &[("error", &error)]),
+        sentence: if let TableError::DoesNotFit { what } = &error {
+            spinney_voice::finding(what, t).0
+        } else {
+            t.with("finds-table-error", &[("error", &error)])
+        },
         remedy: error.remedy().to_owned(),
     })?;
     let mut taken =

@@ -5,7 +5,7 @@
 
 use maud::{Markup, html};
 use spinney_exchange::table::{self, TypedSheets};
-use spinney_model::{AboutField, CharacterField, CharacterId, Finding, KindField, KindId};
+use spinney_model::{AboutField, CharacterField, CharacterId, KindField, KindId};
 
 use super::fields;
 use crate::asked::Asked;
@@ -29,8 +29,8 @@ const BYTES: usize = 2_000;
 #[derive(Default)]
 pub(crate) struct Told {
     left: Vec<Left>,
-    /// Sentences, each with whether it is of the reader, which speaks English.
-    said: Vec<(bool, String)>,
+    /// Sentences: of the reader, and of the screens.
+    said: Vec<String>,
 }
 
 impl Told {
@@ -42,31 +42,26 @@ impl Told {
         taken: &Taken,
     ) -> Self {
         let read = intake::not_understood(sheets);
-        let mut said: Vec<_> =
-            read.map(|finding| said(t, &sheets.places.in_words(finding))).collect();
+        let sentence = |finding| spinney_voice::finding(&sheets.places.in_words(finding), t).0;
+        let mut said: Vec<String> = read.map(sentence).collect();
         said.extend(taken.taken_for.iter().map(|(theirs, kind)| {
             let ours = collection.name(*kind);
-            (false, t.with("finds-taken-for", &[("theirs", theirs), ("ours", &ours)]))
+            t.with("finds-taken-for", &[("theirs", theirs), ("ours", &ours)])
         }));
         if taken.pictures > 0 {
-            said.push((false, t.count("finds-no-pictures", taken.pictures)));
+            said.push(t.count("finds-no-pictures", taken.pictures));
         }
         Self { left: taken.left.clone(), said }
     }
 
     /// One sentence of the screens.
     pub(crate) fn sentence(sentence: String) -> Self {
-        Self { said: vec![(false, sentence)], ..Self::default() }
+        Self { said: vec![sentence], ..Self::default() }
     }
 
     pub(crate) fn is_empty(&self) -> bool {
         self.left.is_empty() && self.said.is_empty()
     }
-}
-
-/// A finding of the reader, and whether it is said in English whatever the screens speak.
-fn said(t: Tongue, finding: &Finding) -> (bool, String) {
-    (finding.text().is_some(), spinney_voice::finding(finding, t).0)
 }
 
 /// The page to go to; where there is something to tell, it is told on *Our finds*.
@@ -79,10 +74,8 @@ pub(crate) fn address(to: String, told: &Told) -> String {
         let theirs: String = left.theirs.chars().take(LETTERS).collect();
         ("left", format!("{} {theirs}", mark(left.of)))
     });
-    let said = told.said.iter().take(TOLD).map(|(english, sentence)| {
-        let short: String = sentence.chars().take(SENTENCE).collect();
-        (if *english { "read" } else { "note" }, short)
-    });
+    let short = |sentence: &String| sentence.chars().take(SENTENCE).collect::<String>();
+    let said = told.said.iter().take(TOLD).map(|sentence| ("note", short(sentence)));
     for (name, text) in said.chain(marks) {
         let mut one = form_urlencoded::Serializer::new(String::new());
         let one = one.append_pair(name, &text).finish();
@@ -156,21 +149,16 @@ pub(super) fn list(asked: &Asked<'_>, collection: &Collection) -> Markup {
 fn not_read(asked: &Asked<'_>) -> Markup {
     let t = asked.tongue;
     let said = asked.request.query.iter().take(2 * TOLD);
-    let said: Vec<(bool, &str)> = said
-        .filter_map(|(name, text)| match name.as_str() {
-            "read" => Some((true, text.as_str())),
-            "note" => Some((false, text.as_str())),
-            _ => None,
-        })
-        .collect();
+    let said: Vec<&str> =
+        said.filter(|(name, _)| name == "note").map(|(_, text)| text.as_str()).collect();
     let all = asked.request.asked("said").parse().unwrap_or(0).max(said.len());
     html! {
         @if !said.is_empty() {
             section.finding.look #not-read {
                 h2 { (t.say("finds-not-read")) }
                 ul {
-                    @for (english, sentence) in &said {
-                        li dir="auto" lang=[english.then_some("en")] { (sentence) }
+                    @for sentence in &said {
+                        li dir="auto" { (sentence) }
                     }
                 }
                 @if all > said.len() { p { (t.count("finds-left-more", all - said.len())) } }

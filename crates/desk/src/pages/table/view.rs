@@ -6,7 +6,9 @@ use std::sync::Arc;
 use maud::{Markup, html};
 use spinney_collection::laid::{Laid, folded};
 use spinney_collection::{Agreed, Collection, Sayings};
-use spinney_model::{CharacterField, CharacterId, Code, Fact, Finding, KindId, Place, Value};
+use spinney_model::{
+    Called, CellAt, CharacterField, CharacterId, Code, Finding, KindId, Place, Value,
+};
 use spinney_voice::Tongue;
 
 use super::fields::{LONGEST_NAME, LONGEST_TEXT};
@@ -159,12 +161,12 @@ impl View {
                 continue;
             }
             let cell = match &finding.place {
-                Place::Cell(name) => cell_of(name, &kinds, &characters),
+                Place::Cell(at) => cell_of(at, &kinds, &characters),
                 _ => None,
             };
             match cell {
                 Some(at) => {
-                    let finding = laid.places.in_words(&without_address(finding));
+                    let finding = laid.places.in_words(&here(finding));
                     self.of_cells.entry(at).or_default().push(finding);
                 }
                 None => self.of_table.push(laid.places.in_words(finding)),
@@ -208,32 +210,27 @@ impl View {
 }
 
 /// What is said of a cell, at the cell itself: there its address means nothing.
-fn without_address(finding: &Finding) -> Finding {
+fn here(finding: &Finding) -> Finding {
     let mut finding = finding.clone();
-    for address in [format!(" ({})", finding.place), format!(" in {}", finding.place)] {
-        if let Fact::Text(text) = &mut finding.fact {
-            text.sentence = text.sentence.replace(&address, "");
+    for cell in finding.fact.cells_mut() {
+        if finding.place == Place::Cell(cell.at.clone()) {
+            cell.called = Called::Here;
         }
     }
     finding
 }
 
-/// The cell of a collection that the laid-out table calls `table!C7`.
+/// The cell of a collection that is this one of the table that was laid out.
 fn cell_of(
-    name: &str,
+    at: &CellAt,
     kinds: &[KindId],
     characters: &[CharacterId],
 ) -> Option<(KindId, CharacterId)> {
-    let name = name.strip_prefix("table!")?;
-    let digits = name.find(|sign: char| sign.is_ascii_digit())?;
-    let (letters, row) = name.split_at(digits);
-    let column = letters.bytes().try_fold(0_usize, |sum, letter| {
-        let letter = letter.is_ascii_uppercase().then(|| usize::from(letter - b'A') + 1)?;
-        sum.checked_mul(26)?.checked_add(letter)
-    })?;
     // The first row holds headings, the first column names.
-    let kind = kinds.get(row.parse::<usize>().ok()?.checked_sub(2)?)?;
-    Some((*kind, *characters.get(column.checked_sub(2)?)?))
+    let place = |at: u32| usize::try_from(at.checked_sub(1)?).ok();
+    let of_table = at.sheet == "table";
+    let (kind, character) = place(at.row).zip(place(at.column)).filter(|_| of_table)?;
+    Some((*kinds.get(kind)?, *characters.get(character)?))
 }
 
 fn clashes<'q>(

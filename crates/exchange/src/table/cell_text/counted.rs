@@ -5,9 +5,8 @@
 use std::collections::BTreeSet;
 
 use num_traits::Zero;
-use spinney_model::{Share, WrittenIn};
+use spinney_model::{CellTrouble, Share, WrittenIn};
 
-use super::trouble::{HALF_COUNTED, NO_COUNT, SHARES, Trouble};
 use super::{HEDGES, begins_like_a_number};
 use crate::table::number::{NoAmount, amount};
 use crate::table::phrase::{quoted, unquote};
@@ -22,7 +21,7 @@ pub(in crate::table) struct OutOf {
 }
 
 /// `yes 3 of 10`, `3 of 10 yes`, `3 out of 10`.
-pub(super) fn out_of(text: &str) -> Option<Result<OutOf, Trouble>> {
+pub(super) fn out_of(text: &str) -> Option<Result<OutOf, CellTrouble>> {
     let words: Vec<&str> = text.split_whitespace().collect();
     let is = |at: usize, word: &str| words[at].eq_ignore_ascii_case(word);
     let of = (0..words.len()).find(|at| is(*at, "of"))?;
@@ -38,7 +37,7 @@ pub(super) fn out_of(text: &str) -> Option<Result<OutOf, Trouble>> {
         _ => return None,
     };
     if whole == 0 || part > whole {
-        return Some(Err(NO_COUNT));
+        return Some(Err(CellTrouble::NoCount));
     }
     Some(Ok(OutOf { word, part, whole }))
 }
@@ -85,7 +84,7 @@ pub(super) enum Count {
 }
 
 /// Takes a count off an item: `lobed 8`, `8 lobed`, `lobed: 8`, `lobed x 8`, `lobed 80 %`.
-pub(super) fn counted(item: &str) -> Result<(&str, Option<Count>), Trouble> {
+pub(super) fn counted(item: &str) -> Result<(&str, Option<Count>), CellTrouble> {
     let plain = Ok((item, None));
     if amount(item).is_ok() || quoted(item).is_some() || begins_like_a_number(item) {
         return plain;
@@ -122,7 +121,7 @@ pub(super) fn counted(item: &str) -> Result<(&str, Option<Count>), Trouble> {
 }
 
 /// `8`, `2/3` or `80 %`; None if it is none of these.
-fn count_of(text: &str) -> Result<Option<Count>, Trouble> {
+fn count_of(text: &str) -> Result<Option<Count>, CellTrouble> {
     let text = text.trim();
     let digits =
         |text: &str| !text.is_empty() && text.bytes().all(|byte| byte.is_ascii_digit());
@@ -136,7 +135,7 @@ fn count_of(text: &str) -> Result<Option<Count>, Trouble> {
     {
         let [part, whole] = [part, whole].map(|text| text.parse::<i64>().unwrap_or(0));
         if part == 0 || whole == 0 {
-            return Err(NO_COUNT);
+            return Err(CellTrouble::NoCount);
         }
         return Ok(Some(Count::Share(Share::new(part.into(), whole.into()))));
     }
@@ -145,7 +144,7 @@ fn count_of(text: &str) -> Result<Option<Count>, Trouble> {
     }
     match text.parse::<u32>() {
         Ok(count) if count > 0 => Ok(Some(Count::Seen(count))),
-        _ => Err(NO_COUNT),
+        _ => Err(CellTrouble::NoCount),
     }
 }
 
@@ -159,27 +158,27 @@ fn gcd(a: i128, b: i128) -> i128 {
 /// The share of each, and how many were counted together.
 pub(super) fn shares(
     counts: &[Option<Count>],
-) -> Result<(Vec<Option<Share>>, Option<u32>), Trouble> {
+) -> Result<(Vec<Option<Share>>, Option<u32>), CellTrouble> {
     if counts.iter().all(Option::is_none) {
         return Ok((vec![None; counts.len()], None));
     }
     let (mut seen, mut sum, mut known) = (0_u32, Share::zero(), Vec::new());
     let mut common = 1_i128;
     for count in counts {
-        match count.ok_or(HALF_COUNTED)? {
+        match count.ok_or(CellTrouble::HalfCounted)? {
             Count::Seen(count) => {
-                seen = seen.checked_add(count).ok_or(NO_COUNT)?;
+                seen = seen.checked_add(count).ok_or(CellTrouble::NoCount)?;
                 known.push(Share::from_integer(count.into()));
             }
             Count::Share(share) => {
                 if share <= Share::zero() || share > Share::from_integer(1) {
-                    return Err(SHARES);
+                    return Err(CellTrouble::Shares);
                 }
                 // One modest denominator for all, so that no sum of them can overflow.
                 common /= gcd(common, *share.denom());
                 common = common.saturating_mul(*share.denom());
                 if common > FINEST_SHARE {
-                    return Err(SHARES);
+                    return Err(CellTrouble::Shares);
                 }
                 sum += share;
                 known.push(share);
@@ -194,6 +193,6 @@ pub(super) fn shares(
             let whole = Share::from_integer(seen.into());
             Ok((known.into_iter().map(|count| Some(count / whole)).collect(), Some(seen)))
         }
-        _ => Err(SHARES),
+        _ => Err(CellTrouble::Shares),
     }
 }

@@ -5,33 +5,15 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{Cell, Code, Quantity, Scale, Share, Unit, Value, WrittenIn};
+use spinney_model::{
+    Cell, CellTrouble, NotCounts, OfColumn, Place, Quantity, ReadAs, Scale, Share, Unit, Value,
+    WrittenIn,
+};
 
 use super::{Column, gap, unit_of};
-use crate::table::cell_text::{OUT_OF, Part, Trouble, What, backwards};
+use crate::table::cell_text::{Part, What, backwards};
 use crate::table::number::Amount;
 use crate::table::{caps, of_character, report::Report};
-
-const A_WORD: Trouble = Trouble::new(
-    "is a word in a column of numbers",
-    "Type a number or a range, `?` if nobody knows, or `n/a` if there is none.",
-);
-const NOT_WHOLE: Trouble = Trouble::new(
-    "is no whole number in a column of counts",
-    "Type whole numbers, `5 or 7`. For a measure give the column a unit: (mm).",
-);
-const WIDE: Trouble = Trouble::new(
-    "is too wide for a count",
-    "Type the numbers that were seen, `5 or 7`. For a measure give the column a unit.",
-);
-const BELOW_NOTHING: Trouble = Trouble::new(
-    "is less than nothing",
-    "Measure once more: no length, weight or ratio is below 0.",
-);
-const OTHER_UNIT: Trouble = Trouble::new(
-    "has a unit that the rest of the column does not have",
-    "Give every cell of a column the same sort of unit.",
-);
 
 /// Whether a column without any description holds counts.
 pub(super) fn are_counts(column: &Column<'_>) -> bool {
@@ -60,17 +42,9 @@ pub(super) fn too_many(column: &Column<'_>) -> bool {
 pub(super) fn told_too_many(column: &Column<'_>, report: &mut Report) {
     let name = &column.heading.name;
     let place = column.heading.described.map(|described| described.place.clone());
-    report.one(
-        Code::SheetDisagrees,
-        place.unwrap_or_else(|| of_character(name)),
-        format!(
-            "“{name}” is said to hold counts, but has more than {} different numbers. It is \
-             read as a measure without a unit and without a safety gap.",
-            caps::MOST_COUNTS
-        ),
-        "Give it a unit on the sheet “characters”, or leave kinds with many numbers to another \
-         table.",
-    );
+    let place = place.map_or_else(|| of_character(name), Place::Cell);
+    let most = caps::MOST_COUNTS;
+    report.one(place, OfColumn::TooManyCounts { about: name.clone(), most });
 }
 
 /// Reads a column of counts.
@@ -78,8 +52,8 @@ pub(super) fn counts(column: &Column<'_>, report: &mut Report) -> Vec<Cell> {
     let read = |at: usize| {
         let parts = match &column.typed[at].what {
             What::Numbers(parts) => parts,
-            What::Words(_) => return Err(A_WORD),
-            What::OutOf(_) => return Err(OUT_OF),
+            What::Words(_) => return Err(CellTrouble::AWord),
+            What::OutOf(_) => return Err(CellTrouble::OutOf),
             _ => return Ok(column.fixed(at).expect("neither words nor numbers")),
         };
         in_their_order(column, at, parts)?;
@@ -97,15 +71,15 @@ pub(super) fn counts(column: &Column<'_>, report: &mut Report) -> Vec<Cell> {
 }
 
 /// `5-7` means each of 5, 6 and 7 in equal shares.
-fn count_shares(parts: &[Part<Amount>]) -> Result<Vec<(u32, Share)>, Trouble> {
+fn count_shares(parts: &[Part<Amount>]) -> Result<Vec<(u32, Share)>, CellTrouble> {
     let mut shares = BTreeMap::<u32, Option<Share>>::new();
     for part in parts {
         if part.item.unit.is_some() {
-            return Err(OTHER_UNIT);
+            return Err(CellTrouble::OtherUnit);
         }
-        let (low, high) = part.item.whole().ok_or(NOT_WHOLE)?;
+        let (low, high) = part.item.whole().ok_or(CellTrouble::NotWhole)?;
         if high - low > caps::WIDEST_COUNT_RANGE {
-            return Err(WIDE);
+            return Err(CellTrouble::Wide);
         }
         let width = Share::from_integer((high - low + 1).into());
         for count in low..=high {
@@ -165,50 +139,29 @@ fn assumptions(column: &Column<'_>, typed: Option<WrittenIn>, unit: Unit, report
     let described = heading.described.is_some_and(|described| described.values.is_some());
     let bare = column.amounts().find(|(_, amount)| amount.unit.is_none());
     let Some((at, _)) = bare else { return };
-    let (name, place) = (&heading.name, column.place(at));
-    let remedy = "Write the unit into the heading, such as (mm) or (cm), or into the sheet \
-                  “characters”; for whole numbers that are counted write count there.";
-    let sentence = match (typed, unit) {
+    let (about, at) = (heading.name.clone(), column.place(at).into());
+    let assumed = match (typed, unit) {
         (Some(_), _) if heading.unit.is_some() || described => return,
-        (Some(typed), _) => format!(
-            "{place} has no unit. It is read in {}, as other cells under “{name}” have it.",
-            typed.sign()
-        ),
+        (Some(unit), _) => OfColumn::UnitOfOthers { about, unit, at },
         (None, _) if described => return,
         (None, Unit::Unstated) => return unitless(column, report),
-        (None, unit) => format!(
-            "The numbers under “{name}”, such as in {place}, have no unit and are read in {}.",
-            unit.sign()
-        ),
+        (None, unit) => OfColumn::UnitAssumed { about, unit, at },
     };
-    report.one(Code::Assumed, of_character(name), sentence, remedy);
+    report.one(of_character(&heading.name), assumed);
 }
 
 /// Asks for the unit of a measure, naming the cell for which it is not a column of counts.
 fn unitless(column: &Column<'_>, report: &mut Report) {
     let name = &column.heading.name;
-    let remedy = "Write the unit into the heading, such as (mm) or (cm). If it is counted, type \
-                  whole numbers; if it has no unit, write none under “unit” on the sheet \
-                  “characters”.";
     let because = match column.amounts().find(|(_, amount)| counted(amount).is_none()) {
-        Some((at, _)) => format!(
-            "“{}” for {} ({})",
-            column.text(at),
-            column.kinds.rows[at].1,
-            column.place(at)
-        ),
-        None => format!("more than {} different numbers in it", caps::MOST_COUNTS),
+        Some((at, _)) => NotCounts::Cell {
+            text: column.text(at).to_owned(),
+            kind: column.kinds.rows[at].1.clone(),
+            at: column.place(at).into(),
+        },
+        None => NotCounts::MoreThan(caps::MOST_COUNTS),
     };
-    report.one(
-        Code::Assumed,
-        of_character(name),
-        format!(
-            "“{name}” is read as a measure and not as counts because of {because}. In what is \
-             it measured? Nobody says so, and it is used without a unit and without a safety \
-             gap."
-        ),
-        remedy,
-    );
+    report.one(of_character(name), OfColumn::NoUnit { about: name.clone(), because });
 }
 
 fn range(
@@ -217,16 +170,16 @@ fn range(
     typed: Option<WrittenIn>,
     unit: Unit,
     report: &mut Report,
-) -> Result<Value, Trouble> {
+) -> Result<Value, CellTrouble> {
     let parts = match &column.typed[at].what {
         What::Numbers(parts) => parts,
-        What::Words(_) => return Err(A_WORD),
-        What::OutOf(_) => return Err(OUT_OF),
+        What::Words(_) => return Err(CellTrouble::AWord),
+        What::OutOf(_) => return Err(CellTrouble::OutOf),
         _ => return Ok(column.fixed(at).expect("neither words nor numbers")),
     };
     let fits = |amount: &Amount| amount.unit.is_none_or(|typed| typed.row().kept_as == unit);
     if !parts.iter().all(|part| fits(&part.item)) {
-        return Err(OTHER_UNIT);
+        return Err(CellTrouble::OtherUnit);
     }
     in_their_order(column, at, parts)?;
     let ends: Vec<_> = parts.iter().map(|part| part.item.quantities(typed)).collect();
@@ -235,11 +188,10 @@ fn range(
     let (low, high) = low.zip(high).expect("a cell of numbers has at least one");
     let measured = matches!(unit, Unit::Millimetres | Unit::Grams | Unit::Ratio);
     if measured && low < Quantity::ZERO {
-        return Err(BELOW_NOTHING);
+        return Err(CellTrouble::BelowNothing);
     }
     if parts.len() > 1 {
-        let remedy = "Nothing, if anything in between may be met. A measure has one range.";
-        column.doubtful(at, "one range from the smallest to the largest", remedy, report);
+        column.doubtful(at, ReadAs::OneRange, report);
     }
     Ok(Value::Range { low, high })
 }
@@ -249,7 +201,7 @@ fn in_their_order(
     column: &Column<'_>,
     at: usize,
     parts: &[Part<Amount>],
-) -> Result<(), Trouble> {
+) -> Result<(), CellTrouble> {
     match parts.iter().any(|part| part.item.backwards) {
         true => Err(backwards(column.text(at))),
         false => Ok(()),

@@ -2,7 +2,7 @@
 //!
 //! From the texts of a column to whether it is one. States may be long; sentences speak.
 
-use spinney_model::Code;
+use spinney_model::OfColumn;
 
 use super::Kinds;
 use crate::table::heading::Heading;
@@ -37,15 +37,6 @@ pub(super) fn are(heading: &Heading<'_>, kinds: &Kinds<'_>) -> bool {
 
 /// Tells it.
 pub(super) fn tell(heading: &Heading<'_>, report: &mut Report) {
-    let name = &heading.name;
-    report.one(
-        Code::LeftOut,
-        of_character(name),
-        format!(
-            "“{name}” holds sentences, another one for each kind, and was left out: no question \
-             comes of them."
-        ),
-        "Nothing, if they are remarks. If it is a character, describe it in a few words that \
-         several kinds share.",
-    );
+    let about = heading.name.clone();
+    report.one(of_character(&about), OfColumn::Remarks { about });
 }

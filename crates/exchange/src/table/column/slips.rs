@@ -3,7 +3,8 @@
 //!
 //! From the text of a cell to what to say of it. It reads no value.
 
-use crate::table::cell_text::Trouble;
+use spinney_model::{CellTrouble, SheetError};
+
 use crate::table::number::amount;
 use crate::table::phrase::fold;
 
@@ -23,15 +24,15 @@ const MONTHS: [(&str, &str); 12] = [
     ("dec", "december"),
 ];
 
-/// What spreadsheets show where they cannot work a cell out, and why they do.
-const ERRORS: [(&str, &str); 7] = [
-    ("#REF!", "has lost the cell it was taken from"),
-    ("#N/A", "has not found what it was to look up"),
-    ("#VALUE!", "cannot calculate with what it was given"),
-    ("#NAME?", "does not know a word in a formula"),
-    ("#DIV/0!", "was to divide by nothing"),
-    ("#NUM!", "has got a number that is none"),
-    ("#NULL!", "has lost the cells it was taken from"),
+/// What spreadsheets show where they cannot work a cell out.
+const ERRORS: [(&str, SheetError); 7] = [
+    ("#REF!", SheetError::LostCell),
+    ("#N/A", SheetError::NotFound),
+    ("#VALUE!", SheetError::CannotCalculate),
+    ("#NAME?", SheetError::UnknownWord),
+    ("#DIV/0!", SheetError::DividedByNothing),
+    ("#NUM!", SheetError::NoNumber),
+    ("#NULL!", SheetError::LostCells),
 ];
 
 /// What people write where nobody has looked, apart from `?`.
@@ -59,23 +60,13 @@ const MARKS: [&str; 16] =
 /// How ticks and crosses of the picture font Wingdings come out as letters.
 const WINGDINGS: [&str; 3] = ["ü", "û", "þ"];
 
-/// A better word for what is wrong with a cell, where its text is known to be something else.
-pub(super) fn better(text: &str) -> Option<Trouble> {
+/// What is wrong with a cell, where its text is known to be something else.
+pub(super) fn better(text: &str) -> Option<CellTrouble> {
     if let Some((low, high)) = day_and_month(text) {
-        return Some(Trouble {
-            what: "is a date: a spreadsheet makes that of a range",
-            remedy: format!(
-                "Format the column as text first, then type `{low}-{high}` again, or write it \
-                 `{low} to {high}`."
-            )
-            .into(),
-        });
+        return Some(CellTrouble::Date { low, high });
     }
-    two_measurements(text).then_some(TWO)
+    two_measurements(text).then_some(CellTrouble::TwoMeasurements)
 }
-
-const TWO: Trouble =
-    Trouble::new("holds two measurements", "Make two columns of it, such as length and width.");
 
 /// The day and the month of `05-Mar`, `3 May`, `May 3`, `03/05/2026`, `2026-05-03`, the smaller
 /// first; None: no date.
@@ -117,9 +108,9 @@ fn two_measurements(text: &str) -> bool {
     parted.is_some_and(|(one, two)| amount(one).is_ok() && amount(two).is_ok())
 }
 
-/// Why a spreadsheet shows this in a cell; None: it is no error of a spreadsheet.
-pub(super) fn error_of_a_spreadsheet(text: &str) -> Option<&'static str> {
-    ERRORS.iter().find(|(error, _)| *error == text.to_uppercase()).map(|(_, why)| *why)
+/// The error of a spreadsheet that a text is.
+pub(super) fn error_of_a_spreadsheet(text: &str) -> Option<SheetError> {
+    ERRORS.iter().find(|(shown, _)| *shown == text.to_uppercase()).map(|(_, error)| *error)
 }
 
 /// Whether a text says in other words than `?` that nobody knows.

@@ -5,25 +5,15 @@
 
 use std::collections::BTreeMap;
 
-use spinney_model::{Cell, Code, Scale, Share, StateIx, Value};
+use spinney_model::{
+    Cell, CellTrouble, OfCell, OfColumn, Place, ReadAs, Scale, Share, StateIx, Value,
+};
 
 use super::{Column, slips, too_many};
 use crate::table::answers::{is_no, is_yes};
-use crate::table::cell_text::{OUT_OF, OutOf, Part, Trouble, What};
+use crate::table::cell_text::{OutOf, Part, What};
 use crate::table::phrase::fold;
 use crate::table::{caps, of_character, report::Report};
-
-const A_NUMBER: Trouble = Trouble::new(
-    "is a number in a column of words",
-    "Type one of the column's words, or put numbers into a column of their own.",
-);
-
-const NEITHER: Trouble = Trouble::new(
-    "is neither yes nor no, as other cells of the column are",
-    "Type `yes`, `no`, `yes or no` where both are met, or counts of each: `yes 3, no 7`. If \
-     there are more answers than these two, name them all under “states” on the sheet \
-     “characters”.",
-);
 
 /// How alike two words are, from 0 to 1, before one may be a slip of the other. By the
 /// Jaro–Winkler measure (Winkler 1990) `tooted` and `toothed` have 0.96, `rough` and `round`
@@ -44,20 +34,18 @@ pub(super) fn read(column: &Column<'_>, report: &mut Report) -> Option<(Scale, V
         };
         let value = match &typed.what {
             What::Words(parts) if states.yes_no && !parts.iter().all(says_yes_or_no) => {
-                odd(NEITHER)
+                odd(CellTrouble::NeitherYesNorNo)
             }
             What::OutOf(seen) => match states.yes_no.then(|| both(seen)).flatten() {
                 Some(parts) => Value::States(states.shares(column, at, &parts, report)),
-                None => odd(OUT_OF),
+                None => odd(CellTrouble::OutOf),
             },
             What::Words(parts) => Value::States(states.shares(column, at, parts, report)),
-            What::Numbers(_) => odd(A_NUMBER),
+            What::Numbers(_) => odd(CellTrouble::ANumber),
             _ => column.fixed(at).expect("what is no word and no number is fixed"),
         };
         if states.declared == 0 && !states.yes_no && says_yes(&typed.what) {
-            let remedy = "Type the word that it means in this column, or put yes and no into a \
-                          column of their own.";
-            column.doubtful(at, "a state like the other words", remedy, report);
+            column.doubtful(at, ReadAs::State, report);
         }
         if states.declared == 0 && matches!(typed.what, What::Words(_)) {
             odd_word(column, at, report);
@@ -80,12 +68,9 @@ pub(super) fn read(column: &Column<'_>, report: &mut Report) -> Option<(Scale, V
 fn odd_word(column: &Column<'_>, at: usize, report: &mut Report) {
     let text = column.text(at);
     if slips::nobody_looked(text) {
-        let remedy = "If nobody has looked, type `?` there.";
-        column.doubtful(at, "a word for something to see", remedy, report);
+        column.doubtful(at, ReadAs::SomethingToSee, report);
     } else if slips::is_wingdings(text) {
-        let remedy = "In the letters called Wingdings this is a tick or a cross. If it is one, \
-                      type yes or no.";
-        column.doubtful(at, "a word", remedy, report);
+        column.doubtful(at, ReadAs::Word, report);
     }
 }
 
@@ -129,16 +114,9 @@ impl States {
         let mut states = none.with(declared);
         states.declared = states.names.len();
         if states.declared < described.states.len() {
-            report.one(
-                Code::SheetDisagrees,
-                described.place.clone(),
-                format!(
-                    "The states of “{}” name one twice, or are more than {}.",
-                    described.name,
-                    caps::MOST_STATES
-                ),
-                "Name each state once.",
-            );
+            let (about, most) = (described.name.clone(), caps::MOST_STATES);
+            let place = Place::Cell(described.place.clone());
+            report.one(place, OfColumn::StatesNotOnce { about, most });
         }
         states
     }
@@ -247,32 +225,17 @@ fn both(seen: &OutOf) -> Option<Vec<Part<String>>> {
 
 fn undeclared(column: &Column<'_>, at: usize, word: &str, report: &mut Report) {
     let place = column.place(at);
-    report.add(
-        Code::SheetDisagrees,
-        &format!("state {}", column.heading.name),
-        place.clone(),
-        || {
-            format!(
-                "“{word}” in {place} is none of the states of “{}” on the sheet “characters”; \
-                 it is read as a further one.",
-                column.heading.name
-            )
-        },
-        "Add it to the states, or mend the spelling in the table.",
-    );
+    let undeclared = OfCell::Undeclared {
+        state: word.to_owned(),
+        about: column.heading.name.clone(),
+        at: place.clone().into(),
+    };
+    report.add(&format!("state {}", column.heading.name), Place::Cell(place), undeclared);
 }
 
 fn notes(column: &Column<'_>, report: &mut Report) {
-    let name = &column.heading.name;
-    report.one(
-        Code::LeftOut,
-        of_character(name),
-        format!(
-            "“{name}” has more than {} different texts, so it is taken for notes and left out.",
-            caps::MOST_STATES
-        ),
-        "If it is a character, describe it in a few words that several kinds share.",
-    );
+    let about = column.heading.name.clone();
+    report.one(of_character(&about), OfColumn::Notes { about, most: caps::MOST_STATES });
 }
 
 /// Words that look like one word spelt twice, told at the cell of the one that is probably the
@@ -292,21 +255,14 @@ fn alike(column: &Column<'_>, states: &States, report: &mut Report) {
                 false => (other, &names[at], name),
             };
             let place = cells_with(column, slip).next().map(|at| column.place(at));
-            report.add(
-                Code::StatesAlike,
-                &format!("alike {}", column.heading.name),
-                place.clone().unwrap_or_else(|| of_character(&column.heading.name)),
-                || {
-                    let at = place.map(|place| format!(" ({place})")).unwrap_or_default();
-                    format!(
-                        "“{first}” and “{name}”{at} under “{}” look like one word spelt twice; \
-                         they are read as two states.",
-                        column.heading.name
-                    )
-                },
-                "Spell them alike if they are one state. If they are two, choose words that \
-                 differ more.",
-            );
+            let about = &column.heading.name;
+            let alike = OfCell::Alike {
+                states: [first.clone(), name.clone()],
+                about: about.clone(),
+                at: place.clone().map(Into::into),
+            };
+            let place = place.map_or_else(|| of_character(about), Place::Cell);
+            report.add(&format!("alike {about}"), place, alike);
         }
     }
 }

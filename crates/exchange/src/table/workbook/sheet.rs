@@ -5,7 +5,7 @@
 //! value that is merged over several cells is read in each of them.
 
 use quick_xml::events::BytesStart;
-use spinney_model::Code;
+use spinney_model::{NamedCell, OfCell, OfSheet};
 
 use super::attribute;
 use super::parts::{Damage, Found, Xml};
@@ -92,15 +92,8 @@ pub(super) fn read(
 
 fn damaged(damage: Damage, at: (u32, u32), grid: &Grid, report: &mut Report) {
     if damage == Damage::Broken && !grid.is_empty() {
-        report.one(
-            Code::LeftOut,
-            grid.place(at.0, at.1),
-            format!(
-                "The file is damaged after {}; the rest is missing.",
-                grid.cell(at.0, at.1)
-            ),
-            "Open it in a spreadsheet, look whether all is there, and save it again.",
-        );
+        let damaged = OfSheet::Damaged { at: grid.at(at.0, at.1).into() };
+        report.one(grid.place(at.0, at.1), damaged);
     }
 }
 
@@ -117,38 +110,21 @@ impl Open {
         let (row, column) = self.at;
         let value = self.text.trim();
         if self.formula {
-            self.tell(
-                grid,
-                report,
-                "formula",
-                "holds a formula; its last result is read",
-                "Copy the column and paste the values only, so that nothing changes unseen.",
-            );
+            self.tell(grid, report, "formula", |at| OfCell::Formula { at });
         }
         let text = match self.kind.as_str() {
             "s" => match value.parse::<usize>().ok().and_then(|at| texts.strings.get(at)) {
                 Some(text) => text,
                 None if value.is_empty() => "",
                 None => {
-                    return self.tell(
-                        grid,
-                        report,
-                        "lost",
-                        "points to a text that is missing",
-                        "Type the cell again.",
-                    );
+                    return self.tell(grid, report, "lost", |at| OfCell::TextLost { at });
                 }
             },
             "b" if value == "1" || value.eq_ignore_ascii_case("true") => "yes",
             "b" if !value.is_empty() => "no",
             "e" => {
-                return self.tell(
-                    grid,
-                    report,
-                    "error",
-                    &format!("shows the error {value}"),
-                    "Type the value itself, or ? if nobody knows it.",
-                );
+                let error = value.to_owned();
+                return self.tell(grid, report, "error", |at| OfCell::ShowsError { error, at });
             }
             "d" => return self.tell_date(grid, report),
             "" | "n" if self.date && !value.is_empty() => return self.tell_date(grid, report),
@@ -159,24 +135,19 @@ impl Open {
     }
 
     fn tell_date(&self, grid: &Grid, report: &mut Report) {
-        self.tell(
-            grid,
-            report,
-            "date",
-            "was turned into a date by the spreadsheet",
-            "Format the column as text and type the range again, or write it `3 to 5`.",
-        );
+        self.tell(grid, report, "date", |at| OfCell::MadeADate { at });
     }
 
-    fn tell(&self, grid: &Grid, report: &mut Report, group: &str, what: &str, remedy: &str) {
+    fn tell(
+        &self,
+        grid: &Grid,
+        report: &mut Report,
+        group: &str,
+        what: impl FnOnce(NamedCell) -> OfCell,
+    ) {
         let (row, column) = self.at;
-        report.add(
-            Code::CellNotPlain,
-            &format!("{group} {}", grid.name),
-            grid.place(row, column),
-            || format!("{} {what}.", grid.cell(row, column)),
-            remedy,
-        );
+        let group = format!("{group} {}", grid.name);
+        report.add(&group, grid.place(row, column), what(grid.at(row, column).into()));
     }
 }
 
@@ -233,17 +204,8 @@ fn spread(merged: &[Rectangle], grid: &mut Grid, report: &mut Report) {
                 }
             }
         }
-        let (from_name, to_name) = (grid.cell(from.0, from.1), grid.cell(to.0, to.1));
-        report.add(
-            Code::CellNotPlain,
-            &format!("merged {}", grid.name),
-            grid.place(from.0, from.1),
-            || {
-                format!(
-                    "{from_name} to {to_name} are merged; “{text}” is read in each of them."
-                )
-            },
-            "Nothing, if it is true of each. Otherwise unmerge them and fill every cell.",
-        );
+        let [at, to] = [from, to].map(|(row, column)| grid.at(*row, *column).into());
+        let group = format!("merged {}", grid.name);
+        report.add(&group, grid.place(from.0, from.1), OfCell::Merged { text, at, to });
     }
 }

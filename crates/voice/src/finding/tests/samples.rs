@@ -2,6 +2,8 @@
 
 use spinney_model::*;
 
+mod read;
+
 fn text(text: &str) -> String {
     text.to_owned()
 }
@@ -66,6 +68,7 @@ pub(super) fn all() -> Vec<Fact> {
     all.extend(words());
     all.extend(shape().into_iter().map(Fact::Shape));
     all.extend(key_read().into_iter().map(Fact::KeyRead));
+    all.extend(read::all());
     all
 }
 
