@@ -1,8 +1,8 @@
 //! A finding in words: what is so, and what to do about it, in the language of a person.
 //!
 //! From typed facts to a sentence and a remedy. One file a family of facts; the messages are in
-//! `messages/<language>/findings*.ftl`. What `link` says is still text, in English, and is
-//! handed on as it is.
+//! `messages/<language>/findings*.ftl`. What `link` and the reader of `key.json` say
+//! is still text, in English, and is handed on as it is.
 
 use std::fmt::Display;
 

@@ -52,8 +52,9 @@ pub fn put_words(key: &mut Key, matrix: &Matrix) {
 }
 
 /// What a couplet asks, with the number that is said for its threshold: the roundest that lies
-/// between the same ranges of the kinds that come out below it, and keeps the gap (`docs/KEY.md` 3).
-/// A question that a person kept has the person's number. None: nobody has linked it yet.
+/// between the same ranges of the kinds that come out below it, and keeps the gap
+/// (`docs/KEY.md` 3). A question that a person kept has the person's number. None: nobody has
+/// linked it yet.
 pub fn said(matrix: &Matrix, key: &Key, at: usize) -> Option<Ask> {
     rounded::said(matrix, key, at)
 }

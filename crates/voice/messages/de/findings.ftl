@@ -3,8 +3,8 @@
 
 list-and = { $before } und { $last }
 list-or = { $before } oder { $last }
-list-and-more = { $before } und { $count } weitere
-list-or-more = { $before } oder { $count } weitere
+list-and-more = { $before } und noch { $count }
+list-or-more = { $before } oder noch { $count }
 finding-coverage = { $count ->
     [one] { $checked } von 1 Frage an der Tabelle geprüft
    *[other] { $checked } von { $count } Fragen an der Tabelle geprüft
@@ -12,7 +12,7 @@ finding-coverage = { $count ->
 finding-quoted = „{ $text }“
 finding-asks = fragt „{ $about }“
 finding-asks-for = fragt nach „{ $about }“
-finding-step = Frage { $question }, { $answer },
+finding-step = Frage { $question } ({ $answer })
 finding-inch = Zoll
 finding-inches = Zoll
 finding-foot = Fuß
@@ -40,7 +40,7 @@ finding-vague-remedy = Fragt nach etwas, das alle gleich sehen.
 finding-not-yes-no = { $called } lässt sich nicht mit ja oder nein beantworten.
 finding-not-yes-no-remedy = Beginnt die Frage mit „Ist“, „Sind“ oder „Hat“.
 finding-two-at-once = { $called } fragt nach zwei Dingen auf einmal.
-finding-two-at-once-remedy = Fragt hier nach dem einen. Für das andere ist eine eigene Frage da.
+finding-two-at-once-remedy = Fragt hier nach dem einen. Macht für das andere eine eigene Frage.
 finding-choice = { $called } lässt zwischen zweien wählen. Darauf ist „ja“ keine Antwort.
 finding-choice-remedy = Fragt nach einem von beiden.
 finding-negative = { $called } enthält „{ $word }“. Ein „nein“ darauf ist schwer zu verstehen.
@@ -61,12 +61,9 @@ finding-touch-remedy = Die Warnung wird bei dieser Frage gedruckt. Was schaden k
 finding-touch-otherwise = Fragt zuerst nach „{ $about }“: Dafür muss niemand etwas anfassen. Die Warnung wird bei dieser Frage gedruckt.
 finding-comb = Ab Frage { $question } nehmen { $count } Fragen nacheinander jeweils nur einen Ausgang weg, wie die Zähne eines Kamms.
 finding-comb-remedy = Sucht eine Frage, die zwei fast gleich große Haufen macht.
-finding-long-path = { $count ->
-    [one] Der längste Weg hat { $longest } Fragen. Wenn jede Frage zwei gleich große Haufen machte, brauchte 1 Art etwa { $even }.
-   *[other] Der längste Weg hat { $longest } Fragen. Wenn jede Frage zwei gleich große Haufen machte, brauchten { $count } Arten etwa { $even }.
-}
+finding-long-path = Der längste Weg hat { $longest } Fragen. Mit zwei gleich großen Haufen bei jeder Frage wären es bei { $kinds } Arten nur etwa { $even }.
 finding-long-path-remedy = Stellt Fragen, die zwei fast gleich große Haufen machen, oder macht zwei Schlüssel.
-finding-good-question = Frage { $question } ist gut: Die Antwort sieht man, sie ist für alle { $kinds } Arten klar, und sie trennt sie gut.
+finding-good-question = Frage { $question } ist gut: Die Antwort sieht man, sie ist bei allen { $kinds } Arten klar, und die Frage trennt die Arten gut.
 finding-good-question-remedy = Behaltet sie.
 
 ## Eine Tabelle ohne Schlüssel.
@@ -86,12 +83,12 @@ finding-blocked-perhaps = { $count ->
 finding-blocked-between = { $count ->
    *[other] für { $kinds } (die Messung liegt dazwischen)
 }
-finding-fragile-hard-and-close = { $kinds } unterscheidet allein „{ $about }“. Das ist schwer zu sehen, und die Messungen liegen nah beieinander.
-finding-fragile-hard = { $kinds } unterscheidet allein „{ $about }“. Das ist schwer zu sehen.
-finding-fragile-close = { $kinds } unterscheidet allein „{ $about }“. Die Messungen liegen nah beieinander.
+finding-fragile-hard-and-close = Nur „{ $about }“ unterscheidet { $kinds }. Das ist schwer zu sehen, und die Messungen liegen nah beieinander.
+finding-fragile-hard = Nur „{ $about }“ unterscheidet { $kinds }. Das ist schwer zu sehen.
+finding-fragile-close = Nur „{ $about }“ unterscheidet { $kinds }. Die Messungen liegen nah beieinander.
 finding-fragile-remedy = Sucht einen zweiten Unterschied und schreibt ihn als neue Spalte auf.
 finding-too-narrow = Nur „{ $about }“ könnte { $one } von { $other } unterscheiden ({ $ranges }). Doch der Unterschied ist kleiner als der doppelte Sicherheitsabstand von { $margin }. Darum bleiben sie zusammen.
-finding-too-narrow-remedy = Sucht einen anderen Unterschied, etwa einen Dorn an der Spitze, Haare oder den Geruch, und schreibt ihn als neue Spalte auf.
+finding-too-narrow-remedy = Sucht einen anderen Unterschied, etwa die Farbe, Haare oder den Geruch, und schreibt ihn als neue Spalte auf.
 finding-too-narrow-open = Sucht einen anderen Unterschied. Noch niemand hat nachgesehen: { $cells }.
 finding-smaller-margin = Oder macht den Sicherheitsabstand von „{ $about }“ kleiner, wenn ihr so genau messt: bei der Spalte, oder im Terminal mit --gap 2.
 finding-more-too-narrow = { $count ->

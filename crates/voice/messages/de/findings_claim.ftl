@@ -33,8 +33,8 @@ finding-reaches-right = { $count ->
    *[other] seine Ablesefehler ergeben zusammen { $value } (−ln davon, wie oft jede Spalte richtig abgelesen wird, in Millionsteln)
 }
 finding-reaches-even = { $count ->
-    [one] höchstens { $value } neues Wort bei einer Frage
-   *[other] höchstens { $value } neue Wörter bei einer Frage
+    [one] bei einer Frage kommt höchstens { $value } neues Wort vor
+   *[other] bei einer Frage kommen höchstens { $value } neue Wörter vor
 }
 finding-reaches-words = { $count ->
     [one] der ganze Schlüssel braucht { $value } Wort
@@ -56,16 +56,16 @@ finding-proof-fails = Der Beweis, dass dieser Schlüssel der beste ist, stimmt n
 finding-proof-does-not-fit = Er spricht von Arten, Werten oder Zahlen, die nicht zur Tabelle passen
 finding-proof-cannot-separate = Er sagt, dass { $kinds } zu trennen sind, aber keine Frage kann das
 finding-proof-says-too-much = Er sagt zu viel davon, was es kostet, { $kinds } zu trennen; das zeigt sich bei einer Frage nach „{ $about }“
-finding-proof-shows-less = Gesagt wird, { $claimed }, aber er zeigt nur, dass kein Schlüssel unter { $least } kommt
+finding-proof-shows-less = Er behauptet: { $claimed }. Aber er zeigt nur, dass kein Schlüssel unter { $least } kommt
 finding-better-key = Der Schlüssel soll nach euren Wünschen der beste sein, aber es gibt einen besseren: { $best }.
 finding-no-key-reaches = Kein ganzer Schlüssel erreicht, was über diesen gesagt wird. Bestenfalls gilt: { $best }. Seht nach, ob an einem Ausgang Arten stehen, die sich unterscheiden lassen.
 
 ## Wünsche.
 finding-wish-remedy = Macht den Schlüssel mit diesem Wunsch noch einmal, oder nehmt den Wunsch zurück.
 finding-first-question = Die erste Frage
-finding-question-after = Die Frage hinter { $answer } bei { $question }
-finding-kept-not-asked = { $place } sollte fragen nach: { $wanted }. Aber dort wird nichts gefragt.
-finding-kept-other = { $place } sollte fragen nach: { $wanted }. Aber { $here }.
+finding-question-after = Die Frage hinter { $answer } bei Frage { $question }
+finding-kept-not-asked = { $place }: Gewünscht war { $wanted }. Aber dort wird nichts gefragt.
+finding-kept-other = { $place }: Gewünscht war { $wanted }. Aber { $here }.
 finding-kept-other-is = Frage { $question } fragt nach { $asked }
 finding-kept-not-linked = sie gehört zu keiner Spalte der Tabelle
 finding-not-to-be-asked = Frage { $question } fragt nach „{ $about }“. { $why }.
@@ -73,7 +73,7 @@ finding-not-to-be-asked-remedy = Fragt dort nach etwas anderem, oder nehmt den W
 finding-left-out-never = Danach sollte nie gefragt werden
 finding-left-out-hand = An dem, was in der Hand ist, sieht man das nicht ({ $hand })
 finding-left-out-season = In dieser Jahreszeit sieht man das nicht ({ $season })
-finding-sent-to-touch = Frage { $question } geht nur mit Anfassen, und { $kinds } kann in der Hand sein. Dabei kann man dort nach „{ $otherwise }“ fragen.
+finding-sent-to-touch = Frage { $question } geht nur mit Anfassen. Dabei kann in der Hand sein: { $kinds }. Fragt dort lieber nach „{ $otherwise }“.
 finding-touch-not-so = Bei Frage { $question } soll man anfassen müssen, was schaden kann. Das stimmt nicht.
 finding-touch-not-said = Bei Frage { $question } muss man anfassen, was schaden kann. Das wird nicht gesagt.
 finding-out-of-order = Frage { $question } fragt nach „{ $about }“. Zuerst sollte „{ $first }“ kommen, und das lässt sich dort fragen.
@@ -87,4 +87,4 @@ finding-late-out = { $count ->
     [one] { $kinds } sollte nach 1 Frage heraus sein, es dauert aber { $takes }{ $to }.
    *[other] { $kinds } sollte nach { $count } Fragen heraus sein, es dauert aber { $takes }{ $to }.
 }
-finding-late-up-to = , bis zu Frage { $question }
+finding-late-up-to = { " " }(bis zu Frage { $question })

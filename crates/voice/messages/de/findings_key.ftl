@@ -14,7 +14,7 @@ finding-number-missing = { $count ->
    *[other] { $from } führen zu { $to }, aber es gibt keine Frage { $to }.
 }
 finding-number-missing-remedy = { $count ->
-   *[other] Schreibt Frage { $to }, oder setzt hinter { $answer } einen Namen oder eine andere Nummer.
+   *[other] Schreibt Frage { $to }, oder setzt dort einen Namen oder eine andere Nummer hin: { $from }.
 }
 finding-number-perhaps = Vielleicht ist { $meant } gemeint: Zu Frage { $meant } führt keine Antwort.
 finding-gets-lost = { $count ->
@@ -36,7 +36,7 @@ finding-unreachable-remedy = Lasst eine Antwort zu { $question } führen, oder n
 finding-back-wrong = Die Nummer in Klammern bei Frage { $question } ist { $back }, aber die Frage davor ist { $from }.
 finding-back-wrong-remedy = Schreibt dort { $question } ({ $from }).
 finding-ways-meet = Mehrere Wege führen zu Frage { $question }: von den Fragen { $from }.
-finding-ways-meet-remedy = Das ist erlaubt und verzeiht eine zweifelhafte Antwort. War es nicht so gemeint, dann prüft die Nummern.
+finding-ways-meet-remedy = Das ist erlaubt: Es hilft, wenn sich jemand nicht sicher war. War es nicht so gemeint, dann prüft die Nummern.
 finding-same-both-ways = Bei Frage { $question } führen beide Antworten an dieselbe Stelle.
 finding-same-both-ways-remedy = Nehmt die Frage heraus, oder ändert eine ihrer Nummern.
 finding-too-many-ways = Durch diesen Schlüssel gibt es zu viele Wege, um alle zu verfolgen. Nicht zu Ende verfolgt: { $kinds }.
@@ -54,22 +54,22 @@ finding-comes-out-nowhere = kommt von dort nirgends heraus
 finding-wrong-place = Nach der Tabelle gilt bei Frage { $question }: { $ways }.
 finding-wrong-place-way = { $kind } antwortet { $answer } und { $out }
 finding-wrong-place-exchanged = Vielleicht sind ja und nein vertauscht. Wenn nicht, seht noch einmal in der Tabelle nach.
-finding-wrong-place-remedy = Seht noch einmal nach: „{ $about }“ bei { $kinds }. Stimmt die Tabelle, dann schreibt den Namen auch hinter { $answer }, mit einer Frage davor.
-finding-varies = Frage { $question } tut so, als wäre „{ $about }“ immer gleich: { $ways }.
-finding-varies-is = { $kind } ist verschieden, und die Form „{ $form }“ { $out }
-finding-varies-has = { $kind } ist verschieden, und die Form „{ $form }“ { $out }
+finding-wrong-place-remedy = Seht noch einmal nach: „{ $about }“ bei { $kinds }. Stimmt die Tabelle, dann schreibt { $kinds } auch hinter { $answer }, mit einer Frage davor.
+finding-varies = Frage { $question } tut so, als wäre „{ $about }“ immer gleich. Aber { $ways }.
+finding-varies-is = { $kind } ist nicht immer gleich: Was davon „{ $form }“ ist, { $out }
+finding-varies-has = { $kind } ist nicht immer gleich: Was davon „{ $form }“ hat, { $out }
 finding-varies-remedy = Lasst { $kinds } auch hinter { $answer } herauskommen, oder fragt hier nach etwas anderem.
-finding-second-place = { $kind } steht ein zweites Mal hinter { $answer } bei Frage { $question }. Dorthin führt nur ein falsches { $misread } bei Frage { $wrong }.
+finding-second-place = { $kind } steht ein zweites Mal hinter { $answer } bei Frage { $question }. Dorthin kommt man nur mit einem falschen „{ $misread }“ bei Frage { $wrong }.
 finding-second-place-here = { $kind } steht ein zweites Mal hinter { $answer } bei Frage { $question }. Das ist dort die falsche Antwort.
-finding-second-place-remedy = Das ist erlaubt und verzeiht eine zweifelhafte Antwort. War es nicht so gemeint, dann streicht diesen Namen.
+finding-second-place-remedy = Das ist erlaubt: Es hilft, wenn sich jemand nicht sicher war. War es nicht so gemeint, dann streicht diesen Namen.
 finding-end-unreached = Hinter { $answer } bei Frage { $question } kommt keine Art bei { $names } heraus: Keine, die dorthin gelangt, antwortet { $answer }.
 finding-end-unreached-remedy = Nehmt diesen Ausgang heraus, oder lasst { $names } hier { $answer } antworten.
 finding-end-unreached-only-one = Hierher gelangt überhaupt nur eine Art.
-finding-end-guessed = { $names } kommt hinter { $answer } bei Frage { $question } nie heraus, obwohl der Name dort steht. Nur { $kinds } kann es, weil noch niemand nachgesehen hat: { $cells }.
+finding-end-guessed = { $names } kommt hinter { $answer } bei Frage { $question } nie heraus, obwohl der Name dort steht. Dort kann nur das herauskommen: { $kinds }. Noch niemand hat nachgesehen: { $cells }.
 finding-end-guessed-remedy = Schreibt dort { $kinds } hin. Oder seht bei { $kinds } nach und tragt ein: { $cells }.
 finding-parts-nothing = Alles, was zu Frage { $question } gelangt, antwortet { $answer }: { $kinds }.
 finding-parts-nothing-remedy = Nehmt die Frage heraus, oder stellt eine, die diese Arten unterscheidet.
-finding-named-too-often = Hinter { $answer } bei Frage { $question } steht auch { $kinds }. Nach der Tabelle kommt das nie vor.
+finding-named-too-often = Hinter { $answer } bei Frage { $question } ist zu viel aufgeschrieben: { $kinds }. Nach der Tabelle kommt das nie vor.
 finding-named-too-often-remedy = Streicht dort { $kinds }.
 finding-could-be-parted = Hinter { $answer } bei Frage { $question } stehen { $kinds } zusammen. Doch „{ $about }“ ist bei ihnen verschieden.
 finding-could-be-parted-by = Hinter { $answer } bei Frage { $question } stehen { $kinds } zusammen. Doch { $about } unterscheidet sie.
@@ -117,7 +117,7 @@ finding-thin-evidence-remedy = Seht „{ $about }“ bei { $kind } noch öfter a
 
 ## Ein Schlüssel, der gelesen wurde, in Worten oder aus einer Datei.
 finding-no-numbered-question = In diesem Text steht keine Frage mit Nummer.
-finding-no-numbered-question-remedy = Beginnt jede Frage mit ihrer Nummer: 1. Ist das Blatt in einem Stück? Ja -> 2, Nein -> Eberesche
+finding-no-numbered-question-remedy = Beginnt jede Frage mit ihrer Nummer: 1. Ist es grün? Ja -> 2, Nein -> Rotkehlchen
 finding-only-first-questions = Von diesem Schlüssel wurden nur die ersten { $read } Fragen gelesen.
 finding-only-first-lines = Von diesem Schlüssel wurden nur die ersten { $read } Zeilen gelesen.
 finding-several-keys = Macht mehrere Schlüssel daraus, einen für jeden Teil des Weges.
@@ -131,7 +131,7 @@ finding-a-third-lead = eine dritte Aussage
 finding-yes-twice = zweimal „ja“
 finding-no-twice = zweimal „nein“
 finding-leads-nobody-knows-where = Frage { $question } führt zu „{ $written }“, und niemand weiß, wohin das ist.
-finding-leads-nobody-knows-where-remedy = Schreibt hinter jede Antwort eine Nummer oder einen Namen: Ja -> 5, Nein -> Efeu
+finding-leads-nobody-knows-where-remedy = Schreibt hinter jede Antwort eine Nummer oder einen Namen: Ja -> 5, Nein -> Rotkehlchen
 finding-name-not-sure = Frage { $question } endet bei „{ $written }“. In der Tabelle steht { $near }.
 finding-name-not-sure-remedy = Schreibt es wie in der Tabelle. Wenn { $first } gemeint ist, kann auch diese Zeile in die Datei mit den Zuordnungen: name { $written } = { $first }
 finding-name-unknown = Frage { $question } endet bei „{ $written }“. Das ist keine Art der Tabelle.

@@ -39,7 +39,7 @@ nav-done = Was wir gemacht haben
 margin = Am Rand
 foot = Spinney läuft nur auf diesem Gerät: Nichts wird irgendwohin geschickt.
 foot-rules = Kein Schlüssel kann sagen, ob man etwas anfassen, pflücken oder essen darf. Das entscheiden die Regeln vor Ort und Menschen, die sich auskennen.
-foot-english = Noch auf Englisch: die Fragen, die Spinney aus der Tabelle macht, und die Worterklärungen. Fragen in euren eigenen Worten bleiben so, wie ihr sie schreibt.
+foot-english = Noch auf Englisch: die Fragen, die Spinney aus der Tabelle macht, warum eine Frage nicht verstanden wurde, und die Worterklärungen. Fragen in euren eigenen Worten bleiben so, wie ihr sie schreibt.
 untitled = Eine Sammlung ohne Titel
 undo = Rückgängig
 redo = Wiederholen
@@ -59,10 +59,10 @@ which-key = Welcher Schlüssel?
 which-key-show = Zeigen
 which-key-finished = fertig
 
-form-no-head = Dieses Formular sagt nicht, auf welcher Seite es ausgefüllt wurde.
+form-no-head = Spinney weiß nicht, von welcher Seite dieses Formular kommt.
 form-no-head-remedy = Nichts wurde geändert. Geht zurück, ladet die Seite neu und schickt es noch einmal ab.
 form-other = Seit ihr diese Seite geöffnet habt, wurde etwas endgültig gelöscht oder eine andere Sammlung geöffnet.
 form-other-remedy = Nichts wurde geändert. Geht zurück, ladet die Seite neu und macht es dort.
 # { $name }: wie es jetzt heißt.
-form-renamed = Jemand hat ihm in einem anderen Fenster einen anderen Namen gegeben. Jetzt heißt es: { $name }
+form-renamed = Jemand hat in einem anderen Fenster den Namen geändert. Er heißt jetzt: { $name }
 form-renamed-remedy = Nichts wurde geändert. Geht zurück, seht euch die Seite noch einmal an und überlegt, ob ihr es noch meint.

@@ -133,6 +133,6 @@ answers-write = Aufschreiben
 answers-later = Später
 heaps-moved = Jemand hat die Frage hier in einem anderen Fenster geändert. Jetzt heißt sie: { $words }
 heaps-moved-remedy = Geht zurück, seht euch den Haufen noch einmal an und macht es dort neu.
-heaps-nothing-asked = noch keine Frage
+heaps-moved-away = Jemand hat die Frage hier in einem anderen Fenster herausgenommen.
 heaps-way-moved = Jemand hat in einem anderen Fenster eine Frage auf dem Weg zu diesem Haufen geändert.
 heaps-another = Noch einen Schlüssel beginnen

@@ -85,6 +85,8 @@ key-may-change = Den Rest dieses Schlüssels findet Spinney aus der Tabelle. Än
 key-keep-all = Alle Fragen so behalten, wie sie sind
 key-moved = Die Fragen dieses Schlüssels haben sich geändert, vielleicht in einem anderen Fenster.
 key-moved-remedy = Nichts wurde gespeichert. Geht zurück, seht euch die Fragen noch einmal an und behaltet dann diese.
+key-way-moved = Jemand hat in einem anderen Fenster eine Frage über dieser geändert.
+key-way-moved-remedy = Geht zurück, seht euch den Schlüssel noch einmal an und macht es dort neu.
 key-all-kept = Alle Fragen dieses Schlüssels bleiben, solange die Tabelle sie zulässt. Neue können dazukommen, wo Arten zusammenbleiben.
 key-mean-one = etwa eine Frage je Fund
 key-mean = etwa { $mean } Fragen je Fund
@@ -151,7 +153,6 @@ key-unanswered-more = { $count ->
    *[other] Dasselbe gilt für noch { $count } Arten
 }
 key-not-asked = „{ $words }“ wurde behalten, lässt sich dort aber nicht fragen.
-key-take-out = Nicht mehr behalten
 key-why-blocked = { $kind } hat so etwas nicht oder vielleicht nicht, oder die Maße reichen über beide Seiten der Grenze.
 key-why-alike = Alle Arten, die dorthin kommen, geben dieselbe Antwort.
 key-why-no-state = In der Tabelle gibt es dieses Wort nicht mehr.

@@ -17,8 +17,8 @@ phone-how-cannot-tell = Ihr wisst es nicht? Geht beide Wege und vergleicht, was 
 phone-how-sentence = Lest am Ende den Satz. Er muss stimmen.
 phone-no-question = In diesem Schlüssel steht noch keine Frage.
 phone-left-out = { $count ->
-    [one] 1 Bild fehlt auf dieser Seite, damit sie klein genug für ein Handy bleibt. Auf den gedruckten Blättern ist es.
-   *[other] { $count } Bilder fehlen auf dieser Seite, damit sie klein genug für ein Handy bleibt. Auf den gedruckten Blättern sind sie.
+    [one] 1 Bild fehlt auf dieser Seite, damit sie klein genug für ein Handy bleibt. Auf den gedruckten Arbeitsblättern ist es.
+   *[other] { $count } Bilder fehlen auf dieser Seite, damit sie klein genug für ein Handy bleibt. Auf den gedruckten Arbeitsblättern sind sie.
 }
 
 ## Eine Frage.
@@ -31,7 +31,7 @@ phone-go-to = weiter bei Frage { $number }
 phone-back-to = Zurück zu
 phone-question = Frage { $number }
 phone-or = oder
-phone-what-is = Was ist das: { $words }?
+phone-what-is = Was heißt: { $words }?
 
 ## Ein Ende.
 

@@ -1,4 +1,4 @@
-### Die Blätter auf Papier.
+### Die Arbeitsblätter auf Papier.
 
 ## Jede Seite.
 
@@ -40,7 +40,10 @@ sheet-draw-it = hier zeichnen
 sheet-picture-not-read = Diese Bilddatei ließ sich nicht öffnen.
 sheet-picture-too-large = Dieses Bild ist zu groß. Macht es kleiner.
 sheet-left-together = Diese Arten unterscheidet der Schlüssel nicht: { $sets }.
-sheet-left-together-more = Diese Arten unterscheidet der Schlüssel nicht: { $sets }; und { $count } weitere Gruppen.
+sheet-left-together-more = { $count ->
+    [one] Diese Arten unterscheidet der Schlüssel nicht: { $sets }; und noch eine Gruppe.
+   *[other] Diese Arten unterscheidet der Schlüssel nicht: { $sets }; und noch { $count } Gruppen.
+}
 sheet-newcomer-sentence = Stimmt der Satz nicht? Halt! Vielleicht ist es ein neuer Fund.
 sheet-newcomer-look = Sieht es anders aus? Halt! Vielleicht ist es ein neuer Fund.
 
@@ -52,7 +55,7 @@ sheet-how-to = So benutzt ihr diesen Schlüssel
 sheet-rule-start = Beginnt bei der ersten Frage. Lest sie ganz, bevor ihr antwortet.
 sheet-rule-look = Seht euch mehrere an, nicht nur eins. Messt nach, ratet nicht.
 sheet-rule-word = Ihr kennt ein Wort nicht? Seht hinten bei den Wörtern nach, oder fragt.
-sheet-rule-cannot-tell = Ihr wisst es nicht? Geht beide Wege. Vergleicht dann, was herauskommt.
+sheet-rule-cannot-tell = Ihr wisst es nicht? Geht beide Wege und vergleicht, was herauskommt.
 sheet-rule-neither = Passt weder ja noch nein? Geht zurück zu der Frage, von der ihr kommt.
 sheet-before-you-touch = Bevor ihr etwas anfasst
 sheet-touch = Vor dem Anfassen: Das kann { $kinds } sein. Lest zuerst die Warnungen.
@@ -100,10 +103,10 @@ sheet-not-word = nicht { $word }: { $caption }
 sheet-title-today = { $title }: Alles für heute
 sheet-today = Heute
 sheet-today-adult = Heute: für Erwachsene
-sheet-is-draft = Dieser Schlüssel ist ein Entwurf. Teilt ihn erst aus, wenn alles behoben ist.
-sheet-is-trying-out = Dieser Schlüssel ist zum Ausprobieren. Lasst zuerst jemanden damit arbeiten.
-sheet-copies = Was ihr wie oft kopiert
-sheet-column-sheet = Blatt
+sheet-is-draft = Dieser Schlüssel ist ein Entwurf. Erst austeilen, wenn alles behoben ist.
+sheet-is-trying-out = Dieser Schlüssel ist zum Ausprobieren. Zuerst sollte jemand damit arbeiten.
+sheet-copies = Was wie oft zu kopieren ist
+sheet-column-sheet = Arbeitsblatt
 sheet-column-what-for = Wofür
 sheet-column-pages = Seiten
 sheet-column-copies = Kopien
@@ -119,20 +122,20 @@ sheet-slip-every-try = je Versuch einer: schneiden
 sheet-to-write-on = einmal je Gruppe, zum Ausfüllen
 sheet-counted = Für 6 bis 8 Gruppen zu viert: je ein Schlüssel, ein Streifen und ein leerer Schlüssel.
 sheet-order = In dieser Reihenfolge
-sheet-step-number = Vorher: Legt eine Nummer neben jeden Fund und schreibt sie in die Lösungen.
-sheet-step-cautions = Lest die Warnungen im Schlüssel laut vor. Sagt, was niemand anfasst.
-sheet-step-key = Gebt jeder Gruppe den Schlüssel. Sie geht ihn mit jeder Nummer durch und füllt für jede einen Zettel aus.
-sheet-step-tick = Kreuzt den Streifen an. Kein Kreuz? Bei welcher Frage ging es verloren?
+sheet-step-number = Vorher: neben jeden Fund eine Nummer legen und sie in die Lösungen schreiben.
+sheet-step-cautions = Die Warnungen im Schlüssel laut vorlesen. Sagen, was niemand anfasst.
+sheet-step-key = Jeder Gruppe den Schlüssel geben. Sie geht ihn mit jeder Nummer durch und füllt für jede einen Zettel aus.
+sheet-step-tick = Zusammen ankreuzen, was herauskam. Kein Kreuz? Bei welcher Frage ging die Art verloren?
 sheet-step-own = Noch Zeit? Jede Gruppe macht einen eigenen Schlüssel und tauscht ihn.
 sheet-cautions = Warnungen
 sheet-many-cautions = { $count ->
-    [one] Zu 1 Art gibt es eine Warnung. Lest vor dem Losgehen den Kasten „Bevor ihr etwas anfasst“ auf der ersten Seite des Schlüssels.
-   *[other] Zu { $count } Arten gibt es eine Warnung. Lest vor dem Losgehen den Kasten „Bevor ihr etwas anfasst“ auf der ersten Seite des Schlüssels.
+    [one] Zu 1 Art gibt es eine Warnung. Vor dem Losgehen den Kasten „Bevor ihr etwas anfasst“ auf der ersten Seite des Schlüssels lesen.
+   *[other] Zu { $count } Arten gibt es eine Warnung. Vor dem Losgehen den Kasten „Bevor ihr etwas anfasst“ auf der ersten Seite des Schlüssels lesen.
 }
 sheet-for-myself = Für mich
 sheet-before-go = Vor dem Losgehen
 sheet-before-go-adults = Vor dem Losgehen: für die Erwachsenen
-sheet-rules-first = Zuerst gelten die Regeln eurer Schule, eures Arbeitgebers und der Leute, denen das Land gehört.
+sheet-rules-first = Zuerst gelten die Regeln der Schule, des Arbeitgebers und der Leute, denen das Land gehört.
 sheet-also-today = Heute außerdem
 
 ## Zum Ausprobieren.
@@ -140,12 +143,15 @@ sheet-also-today = Heute außerdem
 sheet-title-try-out = { $title }: zum Ausprobieren
 sheet-title-set = { $title }: unsere Funde
 sheet-answers = Lösungen für Erwachsene
-sheet-answers-about = Der richtige Weg zu jeder Art. Hat eine Art mehrere Wege, so kommt bei ihr beides vor, oder niemand hat nachgesehen: Jeder dieser Wege ist richtig. Teilt dieses Blatt nicht aus.
+sheet-answers-about = Der richtige Weg zu jeder Art. Hat eine Art mehrere Wege, so kommt bei ihr beides vor, oder niemand hat nachgesehen: Jeder dieser Wege ist richtig. Dieses Arbeitsblatt nicht austeilen.
 sheet-column-kind = Art
 sheet-column-answers = Antworten
 sheet-column-number = Nummer
 sheet-at-once = sofort
-sheet-more-answers = und so weiter, noch { $count } Antworten im Schlüssel
+sheet-more-answers = { $count ->
+    [one] und so weiter, noch 1 Antwort im Schlüssel
+   *[other] und so weiter, noch { $count } Antworten im Schlüssel
+}
 sheet-not-out = { $way }: kommt nicht heraus
 sheet-lost = kein Weg führt dorthin: Sie geht verloren
 sheet-more-ways = { $count ->

@@ -11,8 +11,8 @@ finding-coverage = { $count ->
 }
 finding-quoted = “{ $text }”
 finding-asks = asks “{ $about }”
-finding-asks-for = asks for { $about }
-finding-step = question { $question }, { $answer },
+finding-asks-for = asks about { $about }
+finding-step = question { $question } ({ $answer })
 finding-inch = inch
 finding-inches = inches
 finding-foot = foot
@@ -31,12 +31,12 @@ finding-clauses = { $before }, and { $next }
 finding-the-question = Question { $question }, “{ $text }”,
 finding-the-first-lead = The first lead of question { $question }, “{ $text }”,
 finding-the-second-lead = The second lead of question { $question }, “{ $text }”,
-finding-bare = { $called } asks for “{ $word }”, and each child draws that line elsewhere.
+finding-bare = { $called } asks for “{ $word }”, and each child means something else by it.
 finding-bare-remedy = Give a length with its unit, a count, or something to compare it with.
-finding-compared = { $called } compares with “{ $word }”, and not everybody has the same beside them.
+finding-compared = { $called } compares with “{ $word }”, and that is not the same for everybody.
 finding-compared-remedy = Compare two parts of the same find, or give a length with its unit.
 finding-vague = { $called } says “{ $word }”, and people do not agree on what that is.
-finding-vague-remedy = Ask for something that everybody sees in the same way.
+finding-vague-remedy = Ask about something that everybody sees in the same way.
 finding-not-yes-no = { $called } cannot be answered with yes or no.
 finding-not-yes-no-remedy = Begin with Is, Are, Does, Do, Has or Have.
 finding-two-at-once = { $called } asks two things at once.
@@ -44,12 +44,12 @@ finding-two-at-once-remedy = Ask one of them here, and the other in a question o
 finding-choice = { $called } offers two choices, so “yes” is not an answer.
 finding-choice-remedy = Ask about one of them.
 finding-negative = { $called } has “{ $word }” in it; a “no” to that is hard to follow.
-finding-negative-remedy = Ask for what is there, and exchange the two answers.
+finding-negative-remedy = Ask about what is there, and swap the two answers.
 finding-names-kind = { $called } names { $kind }: only somebody who knows { $kind } already can answer.
-finding-names-kind-remedy = Ask for something one can see on { $kind }.
+finding-names-kind-remedy = Ask about something you can see on { $kind }.
 finding-too-many-words = { $called } has { $words } words.
 finding-too-many-words-remedy = Say it in { $most } words or fewer, or make two questions of it.
-finding-no-unit = { $called } says { $number }, but not of what.
+finding-no-unit = { $called } says { $number }, but no unit.
 finding-no-unit-remedy = Write the unit behind it: { $number } { $unit }.
 
 ## The shape of a key.
@@ -61,12 +61,9 @@ finding-touch-remedy = The caution is printed at this question. Let an adult han
 finding-touch-otherwise = Ask about { $about } first: nobody has to touch anything for it. The caution is printed at this question.
 finding-comb = From question { $question } on, { $count } questions in a row each split off one end only, like the teeth of a comb.
 finding-comb-remedy = Look for a question that makes two heaps of nearly the same size.
-finding-long-path = { $count ->
-    [one] The longest path has { $longest } questions. If every question made two heaps of the same size, 1 kind would take about { $even }.
-   *[other] The longest path has { $longest } questions. If every question made two heaps of the same size, { $count } kinds would take about { $even }.
-}
+finding-long-path = The longest path has { $longest } questions. With two even heaps at every question, { $kinds } kinds would need only about { $even }.
 finding-long-path-remedy = Ask questions that make two heaps of nearly the same size, or make two keys.
-finding-good-question = Question { $question } is a good one: you can see the answer, it is clear for all { $kinds } kinds, and it separates them well.
+finding-good-question = Question { $question } is a good one. You can see the answer, it is clear for all { $kinds } kinds, and the question separates them well.
 finding-good-question-remedy = Keep it.
 
 ## A table without a key.
@@ -88,12 +85,12 @@ finding-blocked-between = { $count ->
     [one] of { $kinds }, whose range is in between
    *[other] of { $kinds }, whose ranges are in between
 }
-finding-fragile-hard-and-close = { $kinds } hang on { $about } alone, which is hard to see, and the ranges are close.
-finding-fragile-hard = { $kinds } hang on { $about } alone, which is hard to see.
-finding-fragile-close = { $kinds } hang on { $about } alone, and the ranges are close.
+finding-fragile-hard-and-close = Only { $about } tells { $kinds } apart. It is hard to see, and the ranges are close.
+finding-fragile-hard = Only { $about } tells { $kinds } apart, and it is hard to see.
+finding-fragile-close = Only { $about } tells { $kinds } apart, and the ranges are close.
 finding-fragile-remedy = Look for a second difference between them and add it as a column.
 finding-too-narrow = Only { $about } could tell { $one } from { $other } ({ $ranges }), but the difference is less than twice the safety margin of { $margin }. So they are left together.
-finding-too-narrow-remedy = Look for another difference, such as a spine at the tip, hairs or the smell, and add it as a column.
+finding-too-narrow-remedy = Look for another difference, such as the colour, hairs or the smell, and add it as a column.
 finding-too-narrow-open = Look for another difference: nobody has looked at { $cells } yet.
 finding-smaller-margin = Or make the safety margin of { $about } smaller, if you measure that closely: at the column on the screens, or with --gap 2 at the terminal.
 finding-more-too-narrow = { $count ->
@@ -104,8 +101,8 @@ finding-more-too-narrow-remedy = { $count ->
    *[other] Look for a difference that tells many of them apart, and add it as a column.
 }
 finding-unknown = { $count ->
-    [one] 1 cell is unknown: { $cells }.
-   *[other] { $count } cells are unknown: { $cells }.
+    [one] In 1 cell nobody has looked yet: { $cells }.
+   *[other] In { $count } cells nobody has looked yet: { $cells }.
 }
 finding-unknown-more = { $count ->
     [one] ; and in one more column

@@ -56,14 +56,14 @@ finding-proof-fails = The proof that this key is the best does not hold: { $why 
 finding-proof-does-not-fit = it speaks of kinds, values or numbers that do not fit the table
 finding-proof-cannot-separate = it says that { $kinds } must be separated, but no question can do that
 finding-proof-says-too-much = it says too much of what it takes to separate { $kinds }, as can be seen when { $about } is asked about
-finding-proof-shows-less = { $claimed } is claimed, but it only shows that no key comes below { $least }
+finding-proof-shows-less = it claims that { $claimed }, but only shows that no key comes below { $least }
 finding-better-key = The key is said to be the best under its wishes, but there is a better one: { $best }.
 finding-no-key-reaches = No whole key reaches what is claimed of this one. At best, { $best }. See whether an end names kinds that could be told apart.
 
 ## Wishes.
 finding-wish-remedy = Make the key again with this wish, or take the wish back.
 finding-first-question = The first question
-finding-question-after = The question after { $answer } at { $question }
+finding-question-after = The question after { $answer } at question { $question }
 finding-kept-not-asked = { $place } was to be about { $wanted }, but nothing is asked there.
 finding-kept-other = { $place } was to be about { $wanted }, but { $here }.
 finding-kept-other-is = question { $question } is about { $asked }
@@ -87,4 +87,4 @@ finding-late-out = { $count ->
     [one] { $kinds } was to be out within 1 question, but it takes { $takes }{ $to }.
    *[other] { $kinds } was to be out within { $count } questions, but it takes { $takes }{ $to }.
 }
-finding-late-up-to = , up to question { $question }
+finding-late-up-to = { " " }(up to question { $question })

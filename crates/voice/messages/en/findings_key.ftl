@@ -13,7 +13,7 @@ finding-number-missing = { $count ->
    *[other] { $from } lead to { $to }, but there is no question { $to }.
 }
 finding-number-missing-remedy = { $count ->
-   *[other] Write question { $to }, or put a name or another number after { $answer }.
+   *[other] Write question { $to }, or put a name or another number at { $from }.
 }
 finding-number-perhaps = Perhaps { $meant } is meant: no answer leads to question { $meant } now.
 finding-gets-lost = { $count ->
@@ -31,15 +31,15 @@ finding-unreachable-named = { $count ->
     [one] No answer leads to question { $question }, and so { $kinds } never comes out.
    *[other] No answer leads to question { $question }, and so { $kinds } never come out.
 }
-finding-unreachable-remedy = Lead an answer to { $question }, or take it out.
+finding-unreachable-remedy = Send an answer to question { $question }, or take that question out.
 finding-back-wrong = The number in brackets at question { $question } is { $back }, but the question before it is { $from }.
 finding-back-wrong-remedy = Write { $question } ({ $from }) there.
 finding-ways-meet = Several ways lead to question { $question }: from questions { $from }.
-finding-ways-meet-remedy = That is allowed, and forgives a doubtful answer; if you did not mean it, check the numbers.
+finding-ways-meet-remedy = That is allowed: it helps somebody who was not sure. If you did not mean it, check the numbers.
 finding-same-both-ways = At question { $question } both answers lead to the same place.
 finding-same-both-ways-remedy = Take the question out, or change one of its numbers.
 finding-too-many-ways = There are too many ways through this key to follow all of them for { $kinds }.
-finding-too-many-ways-remedy = Let fewer ways meet again, fill in unknown cells, or make a smaller key.
+finding-too-many-ways-remedy = Let fewer ways meet again, fill in empty cells, or make a smaller key.
 
 ## Where kinds come out.
 finding-never-comes-out = { $kind } never comes out of this key.
@@ -53,14 +53,14 @@ finding-comes-out-nowhere = never comes out from there
 finding-wrong-place = By the table, at question { $question } { $ways }.
 finding-wrong-place-way = { $kind } answers { $answer } and { $out }
 finding-wrong-place-exchanged = Perhaps yes and no have changed places. If not, look at the table again.
-finding-wrong-place-remedy = Look at { $about } of { $kinds } again. If the table is right, write the name after { $answer } as well, with a question before it.
+finding-wrong-place-remedy = Look at { $about } of { $kinds } again. If the table is right, write { $kinds } after { $answer } as well, with a question before that.
 finding-varies = Question { $question } takes { $about } to be always the same: { $ways }.
 finding-varies-is = { $kind } varies, and where it is { $form } it { $out }
 finding-varies-has = { $kind } varies, and where it has { $form } it { $out }
 finding-varies-remedy = Let { $kinds } come out after { $answer } as well, or ask here about something else.
-finding-second-place = { $kind } has a second place after { $answer } at question { $question }, where only a wrong { $misread } at question { $wrong } leads.
+finding-second-place = { $kind } has a second place after { $answer } at question { $question }. You only get there with a wrong “{ $misread }” at question { $wrong }.
 finding-second-place-here = { $kind } has a second place after { $answer } at question { $question }, which is the wrong answer for it.
-finding-second-place-remedy = That is allowed, and forgives a doubtful answer; if you did not mean it, cross that name out.
+finding-second-place-remedy = That is allowed: it helps somebody who was not sure. If you did not mean it, cross that name out.
 finding-end-unreached = No kind comes out at { $names } after { $answer } at question { $question }: no kind that gets there answers { $answer }.
 finding-end-unreached-remedy = Take that end out, or let { $names } answer { $answer } here.
 finding-end-unreached-only-one = Only one kind gets here at all.
@@ -98,8 +98,8 @@ finding-does-not-have-remedy = { $count ->
 }
 finding-may-not-have = Question { $question } { $asks }, but { $kinds } may have none: it depends on { $governor }.
 finding-may-not-have-remedy = Ask about { $governor } before this question.
-finding-another-column = another character
-finding-nobody-recorded = Question { $question } { $asks }, and nobody has looked at that on { $kinds }.
+finding-another-column = another column
+finding-nobody-recorded = Question { $question } { $asks }, but nobody has looked at { $kinds } for it yet.
 finding-nobody-recorded-lost = { $kind } is lost if the answer is { $answer }.
 finding-nobody-recorded-remedy = Look at { $kinds } and fill in { $about }, or move the question.
 finding-nobody-recorded-say = Look at { $kinds } and say yes or no to it, or move the question.
@@ -117,7 +117,7 @@ finding-thin-evidence-remedy = Look at { $about } on more of { $kind }, from mor
 
 ## A key that was read, in words or from a file.
 finding-no-numbered-question = No numbered question was found in this text.
-finding-no-numbered-question-remedy = Begin every question with its number: 1. Is the leaf in one piece? Yes -> 2, No -> rowan
+finding-no-numbered-question-remedy = Begin every question with its number: 1. Is it green? Yes -> 2, No -> robin
 finding-only-first-questions = Only the first { $read } questions of this key were read.
 finding-only-first-lines = Only the first { $read } lines of this key were read.
 finding-several-keys = Make several keys of it, one for each part of the walk.
@@ -128,11 +128,11 @@ finding-line-neither-remedy = Begin a question with its number and an answer wit
 finding-lead-too-many = Question { $question } has { $what }, on line { $line }.
 finding-lead-too-many-remedy = A question has two ways on. Make a new question of the third, or correct the number before the line.
 finding-a-third-lead = a third lead
-finding-yes-twice = "yes" twice
-finding-no-twice = "no" twice
-finding-leads-nobody-knows-where = Question { $question } leads to "{ $written }", and nobody can tell where that is.
-finding-leads-nobody-knows-where-remedy = Write one number or one name behind each answer: Yes -> 5, No -> ivy
-finding-name-not-sure = Question { $question } ends at "{ $written }". The table has { $near }.
+finding-yes-twice = “yes” twice
+finding-no-twice = “no” twice
+finding-leads-nobody-knows-where = Question { $question } leads to “{ $written }”, and nobody can tell where that is.
+finding-leads-nobody-knows-where-remedy = Write one number or one name behind each answer: Yes -> 5, No -> robin
+finding-name-not-sure = Question { $question } ends at “{ $written }”. The table has { $near }.
 finding-name-not-sure-remedy = Write it as in the table, or, if it means { $first }, put this line into the links file: name { $written } = { $first }
-finding-name-unknown = Question { $question } ends at "{ $written }", which is no kind of the table.
+finding-name-unknown = Question { $question } ends at “{ $written }”, which is no kind of the table.
 finding-name-unknown-remedy = Correct the name, or add the kind to the table.

@@ -13,7 +13,7 @@ nav-done = What we did
 margin = Beside the work
 foot = Spinney works on this machine alone: nothing is sent anywhere.
 foot-rules = No key makes anything safe to touch, pick or eat. Local rules and trained people decide.
-foot-english = Still in English: questions that Spinney makes from the table, and plain words. Questions in your own words stay as you write them.
+foot-english = Still in English: questions that Spinney makes from the table, why a question was not understood, and plain words. Questions in your own words stay as you write them.
 untitled = A collection without a title
 undo = Undo
 redo = Do it again
@@ -33,10 +33,10 @@ which-key = Which key?
 which-key-show = Show it
 which-key-finished = finished
 
-form-no-head = This form does not say which page it was filled in on.
+form-no-head = Spinney cannot tell which page this form came from.
 form-no-head-remedy = Nothing was changed. Go back, load the page again, and send it once more.
 form-other = Since this page was shown, something was removed for good or another collection was opened.
 form-other-remedy = Nothing was changed. Go back, load the page again, and do it there.
 # { $name } is what it is called now.
-form-renamed = Someone gave it another name in another window. It is now called: { $name }
+form-renamed = Someone changed the name in another window. The name is now: { $name }
 form-renamed-remedy = Nothing was changed. Go back, look at the page again, and see whether you still mean it.

@@ -133,6 +133,6 @@ answers-write = Write it down
 answers-later = Later
 heaps-moved = Someone changed the question here in another window. It is now: { $words }
 heaps-moved-remedy = Go back, look at the heap as it is now, and do it again there.
-heaps-nothing-asked = nothing is asked yet
+heaps-moved-away = Someone took out the question here in another window.
 heaps-way-moved = Someone changed a question on the way to this heap in another window.
 heaps-another = Begin another key

@@ -85,6 +85,8 @@ key-may-change = The rest of this key is found from the table: when the table ch
 key-keep-all = Keep every question as it is
 key-moved = The questions of this key have changed, perhaps in another window.
 key-moved-remedy = Nothing was kept. Go back, look at the questions as they are now, and keep those.
+key-way-moved = Someone changed a question above this one in another window.
+key-way-moved-remedy = Go back, look at the key as it is now, and do it again there.
 key-all-kept = Every question of this key is kept for as long as the table allows it. New ones may come in where kinds are left together.
 key-mean-one = about one question per find
 key-mean = about { $mean } questions per find
@@ -151,7 +153,6 @@ key-unanswered-more = { $count ->
    *[other] The same of { $count } kinds more
 }
 key-not-asked = “{ $words }” was kept, but cannot be asked there.
-key-take-out = Let it go
 key-why-blocked = { $kind } does not, or may not, have what it asks about, or its range reaches over the number.
 key-why-alike = All kinds that come there answer it alike.
 key-why-no-state = The table has no such word any more.

@@ -13,7 +13,7 @@ phone-again = Back to the start
 phone-need = You need
 phone-how-several = Look at several of them, not only one.
 phone-how-measure = Read the question. Measure, do not guess.
-phone-how-cannot-tell = Can't tell? Follow both ways, and compare where they come out.
+phone-how-cannot-tell = Can't tell? Go both ways, then compare where they come out.
 phone-how-sentence = At the end, read the sentence. It must fit.
 phone-no-question = This key has no question yet.
 phone-left-out = { $count ->
@@ -31,7 +31,7 @@ phone-go-to = go to question { $number }
 phone-back-to = Back to
 phone-question = question { $number }
 phone-or = or
-phone-what-is = What is: { $words }?
+phone-what-is = What does this mean: { $words }?
 
 ## An end.
 
@@ -52,8 +52,8 @@ phone-nobody-wrote = Nobody has written what comes after this answer. Tell whoev
 phone-still-be = It may still be
 phone-suppose = Suppose: { $question } { $answer }.
 phone-back-here = Back here
-phone-fork = We follow both ways.
-phone-fork-suppose = You could not tell. We follow both ways. Suppose for now:
+phone-fork = We go both ways.
+phone-fork-suppose = You could not tell. We go both ways. Suppose for now:
 phone-one-of = It may be one of these { $count }
 phone-two = two
 phone-three = three
@@ -68,4 +68,4 @@ phone-circle-why = The key leads back to a question you have answered. Tell whoe
 phone-only-one = Only one is left.
 phone-one-of-many = It may still be one of { $count }.
 phone-at-end = You have come to an end of the key.
-phone-both-done = Both ways have been followed to their ends.
+phone-both-done = You have gone both ways to the end.

@@ -40,7 +40,10 @@ sheet-draw-it = draw it here
 sheet-picture-not-read = This picture file could not be opened.
 sheet-picture-too-large = This picture is too large. Make it smaller.
 sheet-left-together = These are left together: { $sets }.
-sheet-left-together-more = These are left together: { $sets }; and { $count } more.
+sheet-left-together-more = { $count ->
+    [one] These are left together: { $sets }; and 1 more group.
+   *[other] These are left together: { $sets }; and { $count } more groups.
+}
 sheet-newcomer-sentence = Does the sentence not fit? Then stop: you may have found a newcomer.
 sheet-newcomer-look = Does it look wrong? Then stop: you may have found a newcomer.
 
@@ -52,7 +55,7 @@ sheet-how-to = How to use this key
 sheet-rule-start = Start at the first question. Read all of it before you answer.
 sheet-rule-look = Look at several if you can, not only one. Measure; do not guess.
 sheet-rule-word = A word you do not know? Look in the word list at the end, or ask.
-sheet-rule-cannot-tell = Cannot tell? Try both ways, then compare the ends.
+sheet-rule-cannot-tell = Can't tell? Go both ways, then compare where they come out.
 sheet-rule-neither = Does neither answer fit? Go back to the question you came from.
 sheet-before-you-touch = Before you touch anything
 sheet-touch = Before you touch: this may be { $kinds }. Read the cautions first.
@@ -111,18 +114,18 @@ sheet-few-to-many = { $few } to { $many }
 sheet-for-every-adult = for every adult
 sheet-to-check-by = to check by
 sheet-cut-before = cut out before you go
-sheet-one-a-group = one a group
+sheet-one-a-group = one for each group
 sheet-for-the-wall = one for the wall: on A3 if you can
 sheet-wall-or-table = for the wall or the table
 sheet-one-strip = one strip a group: cut
 sheet-slip-every-try = a slip for every try: cut
-sheet-to-write-on = one a group, to write on
+sheet-to-write-on = one for each group, to write on
 sheet-counted = Counted for 6 to 8 groups of four: one key, one strip and one empty key a group.
 sheet-order = In this order
 sheet-step-number = Before: lay a number beside each find and note it on the answer list.
 sheet-step-cautions = Read the cautions in the key aloud. Say what nobody touches.
 sheet-step-key = Give each group the key. They follow it with each number and fill in a slip for each.
-sheet-step-tick = Tick the strip together. What has no tick got lost: which question lost it?
+sheet-step-tick = Tick the strip together. What has no tick got lost. At which question?
 sheet-step-own = With time left: each group makes its own key and swaps it.
 sheet-cautions = Cautions
 sheet-many-cautions = { $count ->
@@ -145,7 +148,10 @@ sheet-column-kind = Kind
 sheet-column-answers = Answers
 sheet-column-number = Number
 sheet-at-once = at once
-sheet-more-answers = and so on, { $count } more answers in the key
+sheet-more-answers = { $count ->
+    [one] and so on, 1 more answer in the key
+   *[other] and so on, { $count } more answers in the key
+}
 sheet-not-out = { $way }: it does not come out
 sheet-lost = no way leads to it: it is lost
 sheet-more-ways = { $count ->

@@ -17,7 +17,7 @@ pub(super) fn place(t: Tongue, cell: &NamedCell) -> String {
         }
         Called::Headings => t.say("finding-headings"),
         Called::Heading(heading) => t.with("finding-heading", &[("heading", heading)]),
-        Called::Kind(kind) => kind.clone(),
+        Called::Kind(kind) => t.with("finding-kind-cell", &[("kind", kind)]),
         Called::KindUnder(kind, about) => {
             t.with("finding-kind-under", &[("kind", kind), ("about", about)])
         }

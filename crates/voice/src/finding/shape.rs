@@ -22,9 +22,10 @@ pub(super) fn told(t: Tongue, fact: &OfShape) -> Told {
         OfShape::Comb { question, in_a_row } => {
             t.told("finding-comb", &[("question", question), ("count", in_a_row)])
         }
-        OfShape::LongPath { longest, kinds, even } => {
-            t.told_of("finding-long-path", *kinds, &[("longest", longest), ("even", even)])
-        }
+        OfShape::LongPath { longest, kinds, even } => t.told(
+            "finding-long-path",
+            &[("longest", longest), ("kinds", kinds), ("even", even)],
+        ),
         OfShape::GoodQuestion { question, kinds } => {
             t.told("finding-good-question", &[("question", question), ("kinds", kinds)])
         }

@@ -18,11 +18,10 @@ pub(super) fn told(t: Tongue, fact: &OfTree) -> Told {
         }
         OfTree::NumberMissing { to, from, lost, perhaps } => {
             let leads: Vec<String> = from.iter().map(|from| step(t, *from)).collect();
-            let after = from.first().map(|from| answer(t, from.answer)).unwrap_or_default();
             let (says, remedy) = t.told_of(
                 "finding-number-missing",
                 from.len(),
-                &[("from", &all(t, &leads)), ("to", to), ("answer", &after)],
+                &[("from", &all(t, &leads)), ("to", to)],
             );
             let meant =
                 perhaps.map(|meant| t.with("finding-number-perhaps", &[("meant", &meant)]));

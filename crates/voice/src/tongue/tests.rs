@@ -87,8 +87,8 @@ fn every_message_that_is_asked_for_is_there() {
     assert!(asked > 20, "the search for messages has lost its way");
 }
 
-/// The messages of the sheets and of the phone page that the sources of some rooms name, in whatever
-/// table or call they do.
+/// The messages of the sheets and of the phone page that the sources of some rooms name, in
+/// whatever table or call they do.
 fn named_in(rooms: &[&str]) -> BTreeSet<String> {
     let mut files = Vec::new();
     for room in rooms {

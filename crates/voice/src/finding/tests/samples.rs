@@ -89,6 +89,12 @@ fn tree() -> Vec<OfTree> {
             lost: names(["holly", "ivy"]),
             perhaps: Some(4),
         },
+        OfTree::NumberMissing {
+            to: 9,
+            from: vec![step(1, YES), step(3, YES), step(10, NO)],
+            lost: Vec::new(),
+            perhaps: None,
+        },
         OfTree::NumbersSkip { number: 12, expected: 9 },
         OfTree::NothingWritten { question: 3, after: vec![YES, NO], lost: Vec::new() },
         OfTree::Loop { from: step(3, NO), to: 1, lost: names(["rowan"]) },
@@ -396,7 +402,6 @@ fn shape() -> Vec<OfShape> {
         touch(names(["holly"]), None),
         touch(names(["holly", "yew"]), Some("edge")),
         OfShape::Comb { question: 1, in_a_row: 4 },
-        OfShape::LongPath { longest: 9, kinds: 1, even: 0 },
         OfShape::LongPath { longest: 9, kinds: 12, even: 4 },
         OfShape::GoodQuestion { question: 1, kinds: 9 },
     ]
