@@ -1,12 +1,13 @@
 //! How long the heaps take after an edit, and what of it goes into reading the collection.
 //!
-//! `cargo bench -p spinney-desk --bench after_an_edit`. A table of 20 kinds × 20 characters of two
-//! and three states, three kinds varying. First with a key that the machine finishes; then with
-//! two groups beside the table that say different things of five columns, and a key in which six
-//! kinds were sorted by hand at a question of the table, so that the collection is read more than
-//! once. Each time one cell changes, and then: the collection is read; or GET `/heaps` with
-//! nothing remembered. What is counted is the time on a processor, as Linux counts it, so that others
-//! who are at work on the machine do not count; by the tick, so that only the mean says much.
+//! `cargo bench -p spinney-desk --bench after_an_edit`. A table of 20 kinds × 20 characters of
+//! two and three states, three kinds varying. First with a key that the machine finishes; then
+//! with two groups beside the table that say different things of five columns, and a key in
+//! which six kinds were sorted by hand at a question of the table, so that the collection is
+//! read more than once. Each time one cell changes, and then: the collection is read; or GET
+//! `/heaps` with nothing remembered. What is counted is the time on a processor, as Linux
+//! counts it, so that others who are at work on the machine do not count; by the tick, so that
+//! only the mean says much.
 
 use std::time::Duration;
 

@@ -4,7 +4,7 @@
 //! Every form says how far its page saw (`head`). From that the collection is worked out as the
 //! page showed it, and each fact that the form rests on is read off it and off the collection as
 //! it stands: where the two differ, nothing is done, and a sentence says what it is now. What a
-//! form does not rest on may have changed meanwhile. What no journal holds, such as the key that
+//! form does not rest on may have changed since. What no journal holds, such as the key that
 //! a long search found, or a cell that a script has brought up to date, travels with the form.
 
 use std::fmt::Display;
@@ -119,7 +119,7 @@ impl<'r> At<'r> {
         fact.typed.as_ref().is_some_and(|typed| *typed != self.was(fact))
     }
 
-    /// Whether a person typed something else than the page showed, and than is so now.
+    /// Whether a person typed a text that is neither what the page showed nor what is so now.
     pub(crate) fn changes(&self, fact: &Fact<'_>) -> bool {
         self.typed_over(fact) && fact.typed != Some((fact.shows)(self.desk.now()))
     }

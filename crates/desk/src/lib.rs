@@ -17,8 +17,8 @@
 //! request waits it calls [`Desk::work_on`] with a few hundred heaps, which takes some
 //! milliseconds, until that returns None or says that it is over. A request between two steps
 //! sees how far it has come, and may stop it; an edit of what it looks at ends it, since the
-//! question is another then. A host that never calls it loses nothing but time: the page that shows the progress
-//! takes a step itself.
+//! question is another then. A host that never calls it loses nothing but time: the page that
+//! shows the progress takes a step itself.
 //!
 //! **Long pages** (a sheet, a copy) are values too: where [`Desk::takes_long`] says so, a host
 //! with threads may ask a [`Desk::snapshot`] beside the desk, so that nobody else waits for them.
@@ -95,8 +95,9 @@ impl Desk {
         routes::takes_long(request)
     }
 
-    /// The collection as it stands, to be asked beside the desk for what takes long: a
-    /// reply that wants something kept counts from its `head`, as any does. Long work stays where it is.
+    /// The collection as it stands, to be asked beside the desk for what takes long: a reply
+    /// that wants something kept counts from its `head`, as any does. Long work stays where it
+    /// is.
     ///
     /// **Cost**: nothing is copied; the first edit after it copies the history once.
     pub fn snapshot(&self) -> Self {
@@ -138,8 +139,8 @@ impl Desk {
         unpacked::unpacked(lines, pictures)
     }
 
-    /// A collection as it is handed on: whatever program has put its pictures there, they are pixels
-    /// and nothing else; and how many could not be read and were left out.
+    /// A collection as it is handed on: whatever program has put its pictures there, they are
+    /// pixels and nothing else; and how many could not be read and were left out.
     ///
     /// **Errors**: a line that is newer than this program, or damaged.
     pub fn handed_on(bundle: Bundle) -> Result<(Bundle, usize), LineError> {
@@ -152,8 +153,8 @@ impl Desk {
     }
 
     /// The lines that put a first collection on an empty desk: a table as it came from a
-    /// spreadsheet, each file called as the sheet that it is. None: it cannot be read, holds nothing,
-    /// or says two things of one column.
+    /// spreadsheet, each file called as the sheet that it is. None: it cannot be read, holds
+    /// nothing, or says two things of one column.
     pub fn lines_of_table(sources: &[Source], at: i64) -> Option<Vec<Vec<u8>>> {
         let sheets = table::typed_sheets(sources).ok()?;
         let taken = intake::take_in(&Collection::default(), &sheets, "");

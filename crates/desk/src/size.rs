@@ -106,8 +106,8 @@ impl TooLarge {
     }
 }
 
-/// A kind that a hand has put into a heap says as much, and is looked at as often, as so many texts in
-/// cells.
+/// A kind that a hand has put into a heap says as much, and is looked at as often, as so many
+/// texts in cells.
 const A_PLACE: usize = 4;
 
 fn first_over<const N: usize>(all: [(What, usize, usize); N]) -> Option<TooLarge> {
@@ -115,8 +115,8 @@ fn first_over<const N: usize>(all: [(What, usize, usize); N]) -> Option<TooLarge
     over.map(|(what, has, most)| TooLarge { what, has, most })
 }
 
-/// Between the end of one range and the beginning of another there may be a question of its own: of
-/// so many different numbers in a column, half are ends.
+/// Between the end of one range and the beginning of another there may be a question of its
+/// own: of so many different numbers in a column, half are ends.
 fn pairs(collection: &Collection) -> usize {
     let mut numbers: BTreeMap<CharacterId, BTreeSet<&str>> = BTreeMap::new();
     for (column, text) in collection.cells.of_columns() {

@@ -56,8 +56,9 @@ pub(crate) fn unpacked(
     Ok(Unpacked { lines: lines.collect(), pictures: kept.into_values().collect(), lost })
 }
 
-/// A collection as it is handed on. Where all its pictures are pixels and nothing else, it is as it
-/// is kept; where another program has put in one that tells more, as one that comes from there.
+/// A collection as it is handed on. Where all its pictures are pixels and nothing else, it is
+/// as it is kept; where another program has put in one that tells more, as one that comes from
+/// there.
 ///
 /// **Errors**: a line that is newer than this program, or damaged.
 pub(crate) fn handed_on(bundle: Bundle) -> Result<(Bundle, usize), LineError> {

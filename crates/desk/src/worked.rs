@@ -45,7 +45,8 @@ struct Memo {
     keys: BTreeMap<KeyId, Option<Arc<Made>>>,
     /// Keys with what every other question would cost.
     explained: BTreeMap<KeyId, Arc<Made>>,
-    /// The sheet that was looked at last, with everything it was made from besides the collection.
+    /// The sheet that was looked at last, with everything it was made from besides the
+    /// collection.
     pressed: Option<(String, Arc<Sheet>)>,
 }
 

@@ -1,5 +1,5 @@
-//! The guard at the door: nothing is written on what a page no longer shows, and what a page does not
-//! rest on may have changed.
+//! The guard at the door: nothing is written on what a page no longer shows, and what a page
+//! does not rest on may have changed.
 
 #[path = "at_the_desk/person.rs"]
 mod at_the_desk;
@@ -60,8 +60,42 @@ fn every_form_says_how_far_its_page_saw_and_is_refused_without() {
         let page = class.send_as_it_is(Request::post(path, &[("kind", "1"), ("key", "1")]));
         assert_eq!((page.status, class.lines.len()), (422, lines), "{path}");
         let page = String::from_utf8(page.body).expect("a page is text");
-        assert!(page.contains("does not say which page"), "{path}: {page}");
+        assert!(page.contains("cannot tell which page this form came from"), "{path}: {page}");
     }
+}
+
+#[test]
+fn a_form_below_a_question_that_was_changed_says_where() {
+    let mut class = class();
+    let page = class.get("/key?key=2&open=y");
+    let below = hidden(&page, "action=\"/do/key-keep\"");
+    let below: Vec<_> =
+        below.iter().map(|(name, text)| (name.as_str(), text.as_str())).collect();
+    let first = [("key", "2"), ("at", ""), ("words", "Are there any spines at all?")];
+    class.post("/do/key-reword", &first);
+    let page = class.refused("/do/key-keep", &below);
+    assert!(page.contains("Someone changed a question above this one"), "{page}");
+    // The question itself is named as it is now.
+    let page = class.get("/key?key=2&open=");
+    let here = hidden(&page, "action=\"/do/key-reword\"");
+    let mut here: Vec<_> =
+        here.iter().map(|(name, text)| (name.as_str(), text.as_str())).collect();
+    here.push(("words", "Is it prickly?"));
+    class.post("/do/key-reword", &[("key", "2"), ("at", ""), ("words", "Any spines?")]);
+    let page = class.refused("/do/key-reword", &here);
+    assert!(page.contains("It is now: Any spines?"), "{page}");
+}
+
+#[test]
+fn going_back_to_a_version_takes_nothing_back_unseen() {
+    let mut class = class();
+    let seen = class.desk.mark();
+    class.post("/do/add-kinds", &[("names", "wych elm")]);
+    let form = [("version", "0"), ("head", seen.as_str())];
+    let page = class.refused("/do/back-to-version", &form);
+    assert!(page.contains("Something else was done just now"), "{page}");
+    class.post("/do/back-to-version", &[("version", "0")]);
+    assert!(!class.get("/finds").contains("wych elm"));
 }
 
 #[test]
@@ -113,7 +147,7 @@ fn a_find_is_not_merged_or_taken_out_under_another_name() {
         let other = if field == "kind" { "with" } else { "kind" };
         let form = [("head", seen.as_str()), (field, "2"), (other, "1")];
         let page = class.refused(path, &form);
-        assert!(page.contains("It is now called: wych elm"), "{path}: {page}");
+        assert!(page.contains("The name is now: wych elm"), "{path}: {page}");
     }
     // What was not renamed goes.
     class.post("/do/remove-kind", &[("head", seen.as_str()), ("kind", "3")]);

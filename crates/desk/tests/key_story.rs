@@ -107,7 +107,9 @@ fn a_question_is_kept_with_all_above_it_and_let_go() {
     assert_eq!(kept(&page), 3);
     assert!(page.contains("No key that keeps to what you wished needs fewer questions"));
     assert!(page.contains("What you kept and wished for: no more questions per find."));
-    let page = change(&mut teacher, "let-go", &third[..1], &[]);
+    let back = "/key?key=1";
+    let first = [("key", "1"), ("at", &third[..1]), ("back", back)];
+    let page = teacher.post("/do/take-out", &first);
     assert_eq!(kept(&page), 1);
 }
 

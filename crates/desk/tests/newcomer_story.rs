@@ -144,7 +144,8 @@ fn what_is_written_of_another_find_is_never_decided_unseen() {
         assert!(page.contains(said), "{said}: {page}");
     }
     assert!(!page.contains("/do/slot-in"), "first it is decided");
-    class.refused("/do/slot-in", &typed);
+    let page_of = class.refused("/do/slot-in", &typed);
+    assert!(page_of.contains("Someone changed a find beside the newcomer"), "{page_of}");
     // Left as it stands.
     let over = format!("over-{bramble}-8");
     let seen = class.desk.mark();

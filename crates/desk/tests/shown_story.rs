@@ -127,7 +127,7 @@ fn a_state_with_a_comma_stays_one_state_wherever_it_is_tapped() {
 fn where_people_do_not_agree_the_key_says_so_and_leads_there() {
     let mut class = edges();
     class.post("/do/start-heaps", &[("name", "Machine"), ("then", "")]);
-    class.post("/do/key-finish", &[("key", "1"), ("finish", "yes"), ("back", "/key?key=1")]);
+    class.post("/do/finish", &[("key", "1"), ("finish", "yes"), ("back", "/key?key=1")]);
     let cell = "href=\"/table?kind=2&amp;character=1#c-2-1\"";
     let page = class.get("/key?key=1");
     assert!(page.contains("Nobody has said of holly what"), "{page}");
@@ -162,7 +162,7 @@ fn who_was_not_put_anywhere_is_put_there_from_the_key() {
     let sides = [("kind-1", "yes"), ("kind-2", "nowhere"), ("kind-3", "no"), ("kind-4", "no")];
     copy(&mut group, "", "Is it a needle?", &sides);
     let finish = [("key", "1"), ("finish", "yes"), ("back", "/key?key=1")];
-    group.post("/do/key-finish", &finish);
+    group.post("/do/finish", &finish);
     let called =
         Edit::Key(KeyId(1), KeyEdit::Call { kind: HOLLY, name: "spiky one".to_owned() });
     group.does(vec![called]);

@@ -84,7 +84,7 @@ fn a_tick_never_stands_beside_kinds_that_are_left_together() {
 fn who_lets_it_be_finished_is_told_what_is_needed_and_where() {
     let mut group = begun(["yes", "yes", "no"]);
     let form = [("key", "1"), ("finish", "yes"), ("back", "/key?key=1")];
-    let page = group.post("/do/key-finish", &form);
+    let page = group.post("/do/finish", &form);
     let link = "<a href=\"/heaps?key=1&amp;at=y\" dir=\"auto\">One more thing about hazel and lime</a>";
     let standing = page.split("class=\"standing\"").nth(1).expect("how it stands");
     assert!(standing.split("</form>").next().expect("a first part").contains(link), "{page}");

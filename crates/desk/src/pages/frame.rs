@@ -284,8 +284,8 @@ pub(crate) fn finding_slip(t: Tongue, finding: &Finding) -> Markup {
     }
 }
 
-/// Which key a screen is about: `?key=3`; else of the finished ones, else of all, the one that was
-/// begun last. Keys that groups have only begun do not stand before the finished one.
+/// Which key a screen is about: `?key=3`; else of the finished ones, else of all, the one that
+/// was begun last. Keys that groups have only begun do not stand before the finished one.
 pub(crate) fn key_asked(desk: &Desk, asked: &Asked<'_>) -> Option<KeyId> {
     let keys = &desk.history.now.keys;
     let wanted = asked.request.asked("key").parse().ok().map(KeyId);
@@ -329,7 +329,7 @@ pub(crate) fn key_choice(t: Tongue, collection: &Collection, chosen: Option<KeyI
 
 /// Whether a field of a form is our own, or was chosen or moved and not typed.
 fn ours(name: &str) -> bool {
-    const OURS: [&str; 28] = [
+    const OURS: [&str; 29] = [
         "as",
         "asks",
         "at",
@@ -357,6 +357,7 @@ fn ours(name: &str) -> bool {
         "version",
         "walk",
         "walked",
+        "way",
         "with",
     ];
     OURS.contains(&name)

@@ -9,9 +9,7 @@ pub(crate) mod card;
 pub(crate) mod deeds;
 pub(crate) mod place;
 
-use deeds::{
-    Answer, AskHere, Finish, Sort, SortAsTable, Start, TableAsSorted, TakeOut, start_form,
-};
+use deeds::{Answer, AskHere, Finish, Sort, Start, TableAsSorted, TakeOut, start_form};
 use maud::{Markup, html};
 use place::Top;
 use spinney_collection::keys::letters;
@@ -31,11 +29,9 @@ pub(crate) const ROUTES: &[Route] = &[
     (Method::Post, Start::PATH, Handler::Do(doing::<Start>)),
     (Method::Post, AskHere::PATH, Handler::Do(doing::<AskHere>)),
     (Method::Post, Sort::PATH, Handler::Do(doing::<Sort>)),
-    (Method::Post, SortAsTable::PATH, Handler::Do(doing::<SortAsTable>)),
     (Method::Post, TableAsSorted::PATH, Handler::Do(doing::<TableAsSorted>)),
     (Method::Post, TakeOut::PATH, Handler::Do(doing::<TakeOut>)),
     (Method::Post, Finish::PATH, Handler::Do(doing::<Finish>)),
-    (Method::Post, "/do/key-finish", Handler::Do(doing::<Finish>)),
     (Method::Post, Answer::PATH, Handler::Do(doing::<Answer>)),
 ];
 

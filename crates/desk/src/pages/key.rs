@@ -13,7 +13,7 @@ mod questions;
 pub(crate) mod tried;
 mod wishes;
 
-use deeds::{Begin, Keep, KeepAll, LetGo, Remove, Replace, Reword, Swap, Threshold};
+use deeds::{Begin, Keep, KeepAll, Remove, Replace, Reword, Swap, Threshold, To};
 use keyed::Keyed;
 use maud::{Markup, html};
 use spinney_voice::Tongue;
@@ -35,13 +35,12 @@ pub(crate) const ROUTES: &[Route] = &[
     (Method::Post, Begin::PATH, Handler::Do(doing::<Begin>)),
     (Method::Post, Describe::PATH, Handler::Do(doing::<Describe>)),
     (Method::Post, Remove::PATH, Handler::Do(doing::<Remove>)),
-    (Method::Post, Reword::PATH, Handler::Do(doing::<Reword>)),
-    (Method::Post, Swap::PATH, Handler::Do(doing::<Swap>)),
-    (Method::Post, Keep::PATH, Handler::Do(doing::<Keep>)),
+    (Method::Post, To::<Reword>::PATH, Handler::Do(doing::<To<Reword>>)),
+    (Method::Post, To::<Swap>::PATH, Handler::Do(doing::<To<Swap>>)),
+    (Method::Post, To::<Keep>::PATH, Handler::Do(doing::<To<Keep>>)),
     (Method::Post, KeepAll::PATH, Handler::Do(doing::<KeepAll>)),
-    (Method::Post, LetGo::PATH, Handler::Do(doing::<LetGo>)),
-    (Method::Post, Replace::PATH, Handler::Do(doing::<Replace>)),
-    (Method::Post, Threshold::PATH, Handler::Do(doing::<Threshold>)),
+    (Method::Post, To::<Replace>::PATH, Handler::Do(doing::<To<Replace>>)),
+    (Method::Post, To::<Threshold>::PATH, Handler::Do(doing::<To<Threshold>>)),
     (Method::Post, Tried::PATH, Handler::Do(doing::<Tried>)),
 ];
 

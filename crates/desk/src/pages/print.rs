@@ -13,7 +13,7 @@ use maud::{Markup, html};
 use sheets::{FILES, PAPERS, messages, paper_asked, sheet_asked};
 use spinney_model::KeyId;
 use spinney_press::sheet::Sheet;
-use spinney_press::sheets::{SHEETS, SheetForm};
+use spinney_press::sheets::{SHEETS, SheetKind};
 use spinney_press::{Booklet, PressError, svg};
 use spinney_voice::Tongue;
 
@@ -35,7 +35,7 @@ pub(crate) const ROUTES: &[Route] = &[
 struct Wanted {
     t: Tongue,
     key: KeyId,
-    sheet: &'static SheetForm,
+    sheet: &'static SheetKind,
     paper: &'static str,
     page: usize,
 }
@@ -49,7 +49,7 @@ impl Wanted {
         Some(Self { t: asked.tongue, key, sheet, paper, page })
     }
 
-    fn address(&self, sheet: &SheetForm, paper: &str, page: usize) -> String {
+    fn address(&self, sheet: &SheetKind, paper: &str, page: usize) -> String {
         format!("/print?key={}&sheet={}&paper={paper}&page={page}", self.key.0, sheet.name)
     }
 

@@ -130,8 +130,8 @@ fn save(desk: &Desk, asked: &Asked<'_>) -> Shown {
     Shown::Page(frame::refused(desk, asked, &refused))
 }
 
-/// The zip, and how many pictures could not be read; one that another program has put there is packed
-/// anew first.
+/// The zip, and how many pictures could not be read; one that another program has put there is
+/// packed anew first.
 fn packed(
     lines: Vec<Vec<u8>>,
     pictures: BTreeMap<&str, &[u8]>,

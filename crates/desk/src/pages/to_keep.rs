@@ -10,7 +10,8 @@ pub(super) fn to_keep(kind: &'static str, bytes: Vec<u8>, name: String) -> Page 
     Page { file: Some(name), ..Page::of(kind, bytes) }
 }
 
-/// Letters and digits of any language, everything else a hyphen; `otherwise` where nothing is left.
+/// Letters and digits of any language, everything else a hyphen; `otherwise` where nothing is
+/// left.
 pub(super) fn file_name(name: &str, otherwise: &str) -> String {
     let mut file = String::new();
     for letter in name.to_lowercase().chars().take(LONGEST_NAME) {

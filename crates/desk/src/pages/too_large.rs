@@ -1,7 +1,7 @@
 //! The page of a collection that is too large for the screens: how it got here, it can leave.
 //!
-//! From what is too large to a page with three ways on: save the table, save a copy of everything, or
-//! undo the last step. Nothing else is worked out of it.
+//! From what is too large to a page with three ways on: save the table, save a copy of
+//! everything, or undo the last step. Nothing else is worked out of it.
 
 use maud::html;
 

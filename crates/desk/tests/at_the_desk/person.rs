@@ -147,6 +147,12 @@ impl AtTheDesk {
     }
 }
 
+/// How far a page saw, as its first form to a path says.
+pub(crate) fn head_of(page: &str, path: &str) -> String {
+    let fields = hidden(page, &format!("action=\"{path}\""));
+    fields.into_iter().find(|(name, _)| name == "head").expect("the form says it").1
+}
+
 /// The hidden fields of the form that has this in it, and of no other.
 pub(crate) fn hidden(page: &str, part: &str) -> Vec<(String, String)> {
     let form = page.split("<form ").find(|form| form.contains(part));

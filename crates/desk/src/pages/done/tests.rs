@@ -116,7 +116,7 @@ fn nothing_is_undone_unseen() {
     for path in ["/do/hold-to", "/do/undo", "/do/redo"] {
         assert!(refused(&mut desk, path, &form).contains("Something else was done"), "{path}");
         let text = refused(&mut desk, path, &[("head", "")]);
-        assert!(text.contains("does not say which page"), "{path}");
+        assert!(text.contains("cannot tell which page this form came from"), "{path}");
     }
     let text = refused(&mut desk, "/do/undo", &form);
     assert!(text.contains("would take this back now: hazel, edge: “spiny”"), "{text}");

@@ -172,7 +172,7 @@ impl Form for GoBack {
     }
 
     fn reads(&self) -> Vec<Fact<'_>> {
-        Vec::new()
+        vec![Fact::all(|at| at.asked.refused("done-moved-on", "done-moved-on-remedy"))]
     }
 
     fn act(self, at: &At<'_>) -> Result<Deed, Refused> {

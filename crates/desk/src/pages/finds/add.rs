@@ -238,7 +238,9 @@ pub(crate) fn taken_in(
     Ok((sheets, taken))
 }
 
-fn small_enough(
+/// Refused where a table is more than the screens hold, or a text of it longer than could be
+/// typed.
+pub(crate) fn small_enough(
     collection: &Collection,
     asked: &Asked<'_>,
     edits: &[Edit],

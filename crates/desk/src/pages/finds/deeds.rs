@@ -27,9 +27,7 @@ pub(crate) fn gone(asked: &Asked<'_>) -> Refused {
 
 /// What a kind is called.
 fn name_of(id: KindId) -> Fact<'static> {
-    Fact::name(move |of| {
-        of.kinds.get(&id).map_or(String::new(), |kind| kind.field(KindField::Name).to_owned())
-    })
+    Fact::name(move |of| if of.kinds.contains_key(&id) { of.name(id) } else { String::new() })
 }
 
 /// Refused where another kind is called so already.

@@ -1,9 +1,10 @@
-//! Where people say different things of one kind: each side by side, and a person decides; and two
-//! finds with one name, `Ivy` and `ivy (2)`: are they the same?
+//! Where people say different things of one kind: each side by side, and a person decides; and
+//! two finds with one name, `Ivy` and `ivy (2)`: are they the same?
 //!
-//! What two groups' tables say, what their sorting says of the table, and where two groups asked the
-//! same words and sorted a kind differently: there only they can tell what they meant. A table that
-//! names a kind in two rows gives two finds, so that neither row writes over the other.
+//! What two groups' tables say, what their sorting says of the table, and where two groups
+//! asked the same words and sorted a kind differently: there only they can tell what they
+//! meant. A table that names a kind in two rows gives two finds, so that neither row writes
+//! over the other.
 
 use std::collections::BTreeSet;
 

@@ -12,7 +12,7 @@ use spinney_collection::layer::Placed;
 use spinney_model::{CharacterId, KindId, Side};
 use spinney_voice::Tongue;
 
-use super::deeds::{Sort, SortAsTable, TableAsSorted};
+use super::deeds::{MIDDLE, Sort, TableAsSorted};
 use super::place::Top;
 use crate::forms::Form;
 use crate::pages::finds::face::face;
@@ -116,8 +116,9 @@ fn decide(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
     html! {
         div.decide {
             p { strong { (t.say("severity-mend")) ": " } (t.say(says)) }
-            form method="post" action=(SortAsTable::PATH) {
+            form method="post" action=(Sort::PATH) {
                 (top.card_fields(kind))
+                input type="hidden" name="side" value=(MIDDLE);
                 button id={"as-table-" (kind.0)} { (t.say("card-take-table")) }
             }
             form method="post" action=(TableAsSorted::PATH) {
@@ -142,8 +143,9 @@ pub(super) fn differ(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
             p { strong { (t.say("severity-mend")) ": " } (t.say("card-differ")) }
             ul.who-says { @for sentence in sentences(top, kind, at) { li dir="auto" { (sentence) } } }
             @if placed.by_hand {
-                form method="post" action=(SortAsTable::PATH) {
+                form method="post" action=(Sort::PATH) {
                     (top.card_fields(kind))
+                    input type="hidden" name="side" value=(MIDDLE);
                     button id={"take-back-" (kind.0)} { (t.say("card-take-back")) }
                 }
                 @if writes {

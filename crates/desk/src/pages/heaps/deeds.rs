@@ -11,6 +11,7 @@ use crate::asking::of_form;
 use crate::forms::{At, Fact, Form, hidden};
 use crate::pages::cell;
 use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::table::fields::LONGEST_TEXT;
 use crate::reply::Refused;
 use crate::worked::State;
 
@@ -77,6 +78,9 @@ pub(crate) fn side(word: &str) -> Option<Side> {
     }
 }
 
+/// What a form calls the middle, between the heaps: there the table speaks for a card.
+pub(super) const MIDDLE: &str = "middle";
+
 /// A card is put on a heap, or back into the middle.
 pub(super) struct Sort {
     place: Place,
@@ -88,7 +92,10 @@ impl Form for Sort {
     const PATH: &'static str = "/do/sort";
 
     fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let side = side(at.asked.request.field("side"));
+        let side = match at.asked.request.field("side") {
+            MIDDLE => None,
+            word => Some(side(word).ok_or_else(|| gone(at.asked))?),
+        };
         Ok(Self { place: Place::read(at)?, kind: kind(at)?, side })
     }
 
@@ -102,25 +109,6 @@ impl Form for Sort {
             vec![Edit::Key(key, KeyEdit::Sort { at: fork, kind, side })],
             at.asked.back("/heaps"),
         ))
-    }
-}
-
-/// A card goes where the table says.
-pub(super) struct SortAsTable(Sort);
-
-impl Form for SortAsTable {
-    const PATH: &'static str = "/do/sort-as-table";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        Ok(Self(Sort { place: Place::read(at)?, kind: kind(at)?, side: None }))
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        self.0.reads()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        self.0.act(at)
     }
 }
 
@@ -181,8 +169,8 @@ impl Form for TableAsSorted {
     }
 }
 
-/// A question is taken out, with all below it.
-pub(super) struct TakeOut(Place);
+/// A question is taken out, with all below it; what a hand fixed in a key is let go so, too.
+pub(crate) struct TakeOut(Place);
 
 impl Form for TakeOut {
     const PATH: &'static str = "/do/take-out";
@@ -244,7 +232,7 @@ impl Form for Finish {
 }
 
 /// An answer that was still needed: a cell of the table, said by the key's group. Not where
-/// somebody has answered meanwhile; the same again is nothing new.
+/// somebody has answered since; the same again is nothing new.
 pub(super) struct Answer {
     key: KeyId,
     cell: (KindId, CharacterId),
@@ -278,7 +266,7 @@ impl Form for Answer {
         if !at.collection().characters.contains_key(&character) {
             return Err(gone(at.asked));
         }
-        let text = at.asked.cut("text", LONGEST_QUESTION);
+        let text = at.asked.typed("text", LONGEST_TEXT)?;
         let laid = at.desk.laid();
         let said = laid::said(at.collection(), laid.as_deref());
         let source = at.collection().keys[&key].who(key);
@@ -306,7 +294,7 @@ pub(crate) fn start_form(t: Tongue, copied: bool) -> Markup {
         form method="post" action=(Start::PATH) {
             (Start::fields(copied))
             label for="key-name" { (t.say("heaps-whose")) }
-            input #key-name name="name" maxlength="120" placeholder=(t.say("heaps-whose-example"));
+            input #key-name name="name" maxlength=(LONGEST_NAME) placeholder=(t.say("heaps-whose-example"));
             button.main { (t.say(button)) }
         }
     }

@@ -1,5 +1,5 @@
-//! A place of a key: as forms name it, with what people ask there, and as a table top, with what all
-//! parts of the screen look at.
+//! A place of a key: as forms name it, with what people ask there, and as a table top, with
+//! what all parts of the screen look at.
 
 use maud::{Markup, html};
 use spinney_collection::keys::letters;
@@ -50,8 +50,10 @@ impl Place {
 
 /// Something else is asked by now.
 pub(crate) fn asked_now(asked: &Asked<'_>, now: &str) -> Refused {
+    if now.is_empty() {
+        return asked.refused("heaps-moved-away", "heaps-moved-remedy");
+    }
     let t = asked.tongue;
-    let now = if now.is_empty() { t.say("heaps-nothing-asked") } else { now.to_owned() };
     Refused {
         sentence: t.with("heaps-moved", &[("words", &now)]),
         remedy: t.say("heaps-moved-remedy"),

@@ -8,7 +8,7 @@ use spinney_model::{
     Ask, AskOf, Asked, Edit, Fork, KeyEdit, KeyId, Quantity, Scale, Value, WhyNot, WishField,
 };
 
-use super::keyed::{Keyed, asks, asks_all};
+use super::keyed::{Keyed, asks_above, asks_all, asks_at};
 use super::pinned;
 use crate::asked::Deed;
 use crate::asking::of_form;
@@ -54,7 +54,7 @@ impl Form for Begin {
     }
 }
 
-/// The key is put away; what was done can bring it back.
+/// The key is taken out; what was done can bring it back.
 pub(super) struct Remove(KeyId);
 
 impl Remove {
@@ -81,39 +81,71 @@ impl Form for Remove {
     }
 }
 
-/// A question of a key, whoever asks it.
-struct Question {
-    place: Place,
-    /// What the page showed of it, where the form says so.
-    asks: Option<String>,
+/// What is done to a question of a key, whoever asks it.
+pub(super) trait ToQuestion: Sized {
+    /// Where it is sent.
+    const PATH: &'static str;
+
+    /// What the fields say besides which question it is.
+    ///
+    /// **Errors**: as of a [`Form`].
+    fn read(at: &At<'_>) -> Result<Self, Refused>;
+
+    /// What the deed comes to.
+    ///
+    /// **Errors**: it cannot be done to this question.
+    fn edits(self, key: &Keyed<'_>, fork: &Fork, at: &At<'_>) -> Result<Vec<Edit>, Refused>;
 }
 
-impl Question {
+/// The form of such a deed.
+pub(super) struct To<D> {
+    place: Place,
+    /// What the page showed of the way there and of the question, where the form says so.
+    way: Option<String>,
+    asks: Option<String>,
+    deed: D,
+}
+
+impl<D: ToQuestion> Form for To<D> {
+    const PATH: &'static str = D::PATH;
+
     fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let asks = at.asked.request.fields("asks").next().map(str::to_owned);
-        let question = Self { place: Place::read(at)?, asks };
-        question.keyed(at).map(|_| question)
+        let deed = D::read(at)?;
+        let field = |name| at.asked.request.fields(name).next().map(str::to_owned);
+        let form =
+            Self { place: Place::read(at)?, way: field("way"), asks: field("asks"), deed };
+        question(at, &form.place).map(|_| form)
     }
 
-    /// Its key; refused where nothing is asked there by now.
-    fn keyed<'r>(&self, at: &At<'r>) -> Result<Keyed<'r>, Refused> {
-        let key = keyed(at, self.place.key)?;
-        if key.made.couplet(&self.place.at).is_some() { Ok(key) } else { Err(gone(at.asked)) }
-    }
-
-    /// What the key asks there, and on the way there.
+    /// What the key asks on the way there, and there.
     fn reads(&self) -> Vec<Fact<'_>> {
         let Place { key, at: fork } = &self.place;
-        let shows = Fact::new(
-            |state| state.made(*key).map_or(String::new(), |made| asks(&made, fork)),
+        let above = Fact::new(
+            |state| state.made(*key).map_or(String::new(), |made| asks_above(&made, fork)),
+            |at| at.asked.refused("key-way-moved", "key-way-moved-remedy"),
+        );
+        let here = Fact::new(
+            |state| state.made(*key).map_or(String::new(), |made| asks_at(&made, fork)),
             |at| {
                 let made = at.desk.made(*key);
                 let couplet = made.as_ref().and_then(|made| made.couplet(fork));
                 asked_now(at.asked, couplet.map_or("", |couplet| couplet.wording.first()))
             },
         );
-        vec![shows.carried(self.asks.as_deref())]
+        vec![above.carried(self.way.as_deref()), here.carried(self.asks.as_deref())]
     }
+
+    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        let key = question(at, &self.place)?;
+        let edits = self.deed.edits(&key, &self.place.at, at)?;
+        Ok(deed(&key, at, edits))
+    }
+}
+
+/// The key of a question; refused where nothing is asked there by now.
+fn question<'r>(at: &At<'r>, place: &Place) -> Result<Keyed<'r>, Refused> {
+    let key = keyed(at, place.key)?;
+    if key.made.couplet(&place.at).is_some() { Ok(key) } else { Err(gone(at.asked)) }
 }
 
 fn keyed<'r>(at: &At<'r>, id: KeyId) -> Result<Keyed<'r>, Refused> {
@@ -125,79 +157,58 @@ fn deed(key: &Keyed<'_>, at: &At<'_>, edits: Vec<Edit>) -> Deed {
 }
 
 /// Other words for the same question.
-pub(super) struct Reword(Question, String);
+pub(super) struct Reword(String);
 
-impl Form for Reword {
+impl ToQuestion for Reword {
     const PATH: &'static str = "/do/key-reword";
 
     fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let words = words(at.asked)?;
-        Ok(Self(Question::read(at)?, words))
+        words(at.asked).map(Self)
     }
 
-    fn reads(&self) -> Vec<Fact<'_>> {
-        self.0.reads()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let key = self.0.keyed(at)?;
-        let fork = self.0.place.at;
-        let mut edits = pinned::pin(&key, &fork);
-        edits.push(Edit::Key(key.id, KeyEdit::Reword { at: fork, words: self.1 }));
-        Ok(deed(&key, at, edits))
+    fn edits(self, key: &Keyed<'_>, fork: &Fork, _: &At<'_>) -> Result<Vec<Edit>, Refused> {
+        let mut edits = pinned::pin(key, fork);
+        edits.push(Edit::Key(key.id, KeyEdit::Reword { at: fork.clone(), words: self.0 }));
+        Ok(edits)
     }
 }
 
 /// Yes and no change sides, and so do the heaps.
-pub(super) struct Swap(Question, String);
+pub(super) struct Swap(String);
 
-impl Form for Swap {
+impl ToQuestion for Swap {
     const PATH: &'static str = "/do/key-swap";
 
     fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let words = words(at.asked)?;
-        Ok(Self(Question::read(at)?, words))
+        words(at.asked).map(Self)
     }
 
-    fn reads(&self) -> Vec<Fact<'_>> {
-        self.0.reads()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let key = self.0.keyed(at)?;
-        let fork = &self.0.place.at;
+    fn edits(self, key: &Keyed<'_>, fork: &Fork, _: &At<'_>) -> Result<Vec<Edit>, Refused> {
         let ask = key.made.couplet(fork).and_then(|couplet| couplet.ask.as_ref());
         let meant = key.drawn().questions.get(fork).map(|question| question.ask.is_some());
         // What a person sorted without a meaning has none afterwards either.
         let ask = ask.filter(|_| meant != Some(false));
-        let ask = ask.and_then(|ask| pinned::of_the_table(&key, &pinned::opposite(&key, ask)));
+        let ask = ask.and_then(|ask| pinned::of_the_table(key, &pinned::opposite(key, ask)));
         let ask = ask.or_else(|| {
             let linked = key.drawn().questions.get(fork)?.ask.as_ref()?;
-            key.laid.ask_of(&pinned::opposite(&key, &key.laid.ask(linked)?))
+            key.laid.ask_of(&pinned::opposite(key, &key.laid.ask(linked)?))
         });
-        let edits = pinned::asked_anew(&key, fork, &self.1, ask, true);
-        Ok(deed(&key, at, edits))
+        Ok(pinned::asked_anew(key, fork, &self.0, ask, true))
     }
 }
 
 /// The question and all above it stay.
-pub(super) struct Keep(Question);
+pub(super) struct Keep;
 
-impl Form for Keep {
+impl ToQuestion for Keep {
     const PATH: &'static str = "/do/key-keep";
 
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        Question::read(at).map(Self)
+    fn read(_: &At<'_>) -> Result<Self, Refused> {
+        Ok(Self)
     }
 
-    fn reads(&self) -> Vec<Fact<'_>> {
-        self.0.reads()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let key = self.0.keyed(at)?;
-        let edits = pinned::pin(&key, &self.0.place.at);
-        Ok(deed(&key, at, edits))
+    fn edits(self, key: &Keyed<'_>, fork: &Fork, _: &At<'_>) -> Result<Vec<Edit>, Refused> {
+        Ok(pinned::pin(key, fork))
     }
 }
 
@@ -236,81 +247,43 @@ impl Form for KeepAll {
     }
 }
 
-/// The question, and all below it, may be another.
-pub(super) struct LetGo(Place);
-
-impl Form for LetGo {
-    const PATH: &'static str = "/do/key-let-go";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        Place::read(at).map(Self)
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        self.0.asks()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let Place { key, at: fork } = self.0;
-        let back = at.asked.back(&format!("/key?key={}", key.0));
-        Ok(Deed::edits(vec![Edit::Key(key, KeyEdit::TakeOut(fork))], back))
-    }
-}
-
 /// Another question in its place.
 pub(super) struct Replace {
-    question: Question,
     words: String,
     ask: AskOf,
 }
 
-impl Form for Replace {
+impl ToQuestion for Replace {
     const PATH: &'static str = "/do/key-replace";
 
     fn read(at: &At<'_>) -> Result<Self, Refused> {
         let words = words(at.asked)?;
         let ask = of_form(at.asked.request).ok_or_else(|| gone(at.asked))?;
-        Ok(Self { question: Question::read(at)?, words, ask })
+        Ok(Self { words, ask })
     }
 
-    fn reads(&self) -> Vec<Fact<'_>> {
-        self.question.reads()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let Self { question, words, ask } = self;
-        let key = question.keyed(at)?;
+    fn edits(self, key: &Keyed<'_>, fork: &Fork, at: &At<'_>) -> Result<Vec<Edit>, Refused> {
+        let Self { words, ask } = self;
         if key.laid.may_be_asked(&ask).is_none() {
             return Err(gone(at.asked));
         }
-        let fork = question.place.at;
-        let mut edits = pinned::pin_above(&key, &fork);
-        edits.push(Edit::Key(key.id, KeyEdit::Ask { at: fork, words, ask: Some(ask) }));
-        Ok(deed(&key, at, edits))
+        let mut edits = pinned::pin_above(key, fork);
+        edits.push(Edit::Key(key.id, KeyEdit::Ask { at: fork.clone(), words, ask: Some(ask) }));
+        Ok(edits)
     }
 }
 
 /// The same question with another number.
-pub(super) struct Threshold {
-    question: Question,
-    number: String,
-}
+pub(super) struct Threshold(String);
 
-impl Form for Threshold {
+impl ToQuestion for Threshold {
     const PATH: &'static str = "/do/key-threshold";
 
     fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let number = at.asked.request.field("number").to_owned();
-        Ok(Self { question: Question::read(at)?, number })
+        Ok(Self(at.asked.request.field("number").to_owned()))
     }
 
-    fn reads(&self) -> Vec<Fact<'_>> {
-        self.question.reads()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let key = self.question.keyed(at)?;
-        let fork = &self.question.place.at;
+    fn edits(self, key: &Keyed<'_>, fork: &Fork, at: &At<'_>) -> Result<Vec<Edit>, Refused> {
         let couplet = key.made.couplet(fork).expect("it was found before");
         let old = couplet.ask.as_ref().ok_or_else(|| gone(at.asked))?;
         let character = key.made.layer.matrix.character(old.character);
@@ -319,9 +292,10 @@ impl Form for Threshold {
             let product =
                 i128::from(typed.thousandths()) * i128::from(character.one().thousandths());
             let nearest = (product.abs() + 500) / 1000 * product.signum();
-            Quantity::from_thousandths(i64::try_from(nearest).unwrap_or(i64::MAX))
+            let farthest = if nearest < 0 { i64::MIN } else { i64::MAX };
+            Quantity::from_thousandths(i64::try_from(nearest).unwrap_or(farthest))
         };
-        let number = quantity(&self.number).map(kept);
+        let number = quantity(&self.0).map(kept);
         let counts = matches!(character.scale, Scale::Counts);
         let number = number.filter(|number| !counts || number.thousandths() % 1000 == 0);
         let Some(number) = number else {
@@ -334,14 +308,14 @@ impl Form for Threshold {
             Asked::States(_) => return Err(gone(at.asked)),
         };
         let new = Ask { character: old.character, yes };
-        let Some(of) = pinned::of_the_table(&key, &new) else {
+        let Some(of) = pinned::of_the_table(key, &new) else {
             return Err(at.asked.refused("key-not-of-table", "key-not-of-table-remedy"));
         };
-        inside(&key, couplet.number, &new)?;
-        let words = pinned::words_with(&key, couplet, old, &new);
-        let edits = pinned::asked_anew(&key, fork, &words, Some(of), false);
-        asked_there(&key, fork, &new, &edits)?;
-        Ok(deed(&key, at, edits))
+        inside(key, couplet.number, &new)?;
+        let words = pinned::words_with(key, couplet, old, &new);
+        let edits = pinned::asked_anew(key, fork, &words, Some(of), false);
+        asked_there(key, fork, &new, &edits)?;
+        Ok(edits)
     }
 }
 

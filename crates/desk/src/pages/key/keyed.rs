@@ -106,7 +106,8 @@ impl<'d> Keyed<'d> {
         hidden(&[
             ("key", &self.id.0),
             ("at", &letters(at)),
-            ("asks", &asks(&self.made, at)),
+            ("way", &asks_above(&self.made, at)),
+            ("asks", &asks_at(&self.made, at)),
             ("back", &self.address(Some(at))),
         ])
     }
@@ -152,11 +153,19 @@ impl<'d> Keyed<'d> {
     }
 }
 
-/// The token of what a key asks at a place and on the way there. A key that a long search found
-/// is in no journal: the token travels with the form.
-pub(super) fn asks(made: &Made, at: &Fork) -> String {
-    let way = (0..=at.0.len()).map(|length| made.couplet(&Fork(at.0[..length].to_vec())));
-    token(way.map(|couplet| couplet.map_or("", |couplet| couplet.wording.first())))
+/// The token of what a key asks on the way to a place. A key that a long search found is in no
+/// journal: the tokens travel with the form.
+pub(super) fn asks_above(made: &Made, at: &Fork) -> String {
+    token((0..at.0.len()).map(|length| words_at(made, &at.0[..length])))
+}
+
+/// The token of what it asks there.
+pub(super) fn asks_at(made: &Made, at: &Fork) -> String {
+    token([words_at(made, &at.0)])
+}
+
+fn words_at<'m>(made: &'m Made, way: &[bool]) -> &'m str {
+    made.couplet(&Fork(way.to_vec())).map_or("", |couplet| couplet.wording.first())
 }
 
 /// The token of all questions of a key, each with its place.

@@ -2,8 +2,8 @@
 //! where they were wanted, and kinds of which nobody has said what the key asks, or about which
 //! people do not agree, each said once.
 //!
-//! The second opinion says it question by question; a group that left one card in the middle would
-//! read the same of it at every question that follows.
+//! The second opinion says it question by question; a group that left one card in the middle
+//! would read the same of it at every question that follows.
 
 use std::collections::BTreeSet;
 
@@ -12,10 +12,10 @@ use spinney_collection::guesses::Unsaid;
 use spinney_collection::keys::letters;
 use spinney_model::{Finding, Fork, Place, Severity, TaxonIx, Wanted, WhyNot};
 
-use super::deeds::LetGo;
 use super::keyed::{Keyed, Missing};
 use crate::forms::{Form, hidden};
 use crate::pages::frame;
+use crate::pages::heaps::deeds::TakeOut;
 
 pub(super) fn margin(key: &Keyed<'_>) -> Markup {
     let t = key.t;
@@ -86,9 +86,9 @@ fn wanted(key: &Keyed<'_>, at: &Fork, words: &str, why: &str) -> Markup {
             p.severity { (t.say("severity-look")) }
             p dir="auto" { (t.with("key-not-asked", &[("words", &words)])) }
             p.remedy { (why) }
-            form method="post" action=(LetGo::PATH) {
+            form method="post" action=(TakeOut::PATH) {
                 (hidden(&[("key", &key.id.0), ("at", &letters(at)), ("back", &key.address(None))]))
-                button id={"let-go-" (letters(at))} { (t.say("key-take-out")) }
+                button id={"let-go-" (letters(at))} { (t.say("key-let-go")) }
             }
         }
     }

@@ -1,5 +1,5 @@
-//! A question that is open to be changed, in its place: its words, its number, what could be asked
-//! instead, the cheapest first.
+//! A question that is open to be changed, in its place: its words, its number, what could be
+//! asked instead, the cheapest first.
 
 use maud::{Markup, html};
 use spinney_collection::keys::{self, Made, letters};
@@ -9,7 +9,7 @@ use spinney_model::{
 };
 use spinney_voice::wording;
 
-use super::deeds::{Keep, LetGo, Replace, Reword, Swap, Threshold};
+use super::deeds::{Keep, Replace, Reword, Swap, Threshold, ToQuestion};
 use super::keyed::Keyed;
 use super::pinned;
 use crate::amounts;
@@ -17,7 +17,7 @@ use crate::asking::fields;
 use crate::forms::Form;
 use crate::pages::heaps::ask_here::split;
 use crate::pages::heaps::card::answer_tab;
-use crate::pages::heaps::deeds::LONGEST_QUESTION;
+use crate::pages::heaps::deeds::{LONGEST_QUESTION, TakeOut};
 
 /// Everything that can be done to a question.
 pub(super) fn panel(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
@@ -56,7 +56,7 @@ fn own_words(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
     let own = own.into_iter().find(|own| own.key == key.id && own.at == *at);
     html! {
         @if let Some(own) = own {
-            form #own-words method="post" action="/do/key-reword" {
+            form #own-words method="post" action=(Reword::PATH) {
                 (key.where_fields(at))
                 input type="hidden" name="words" value=(own.of_the_table);
                 p.quiet dir="auto" { (t.with("key-own-words", &[("question", &own.of_the_table)])) }
@@ -87,7 +87,7 @@ fn swap(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
 fn keep(key: &Keyed<'_>, couplet: &Couplet, pinned: bool) -> Markup {
     let t = key.t;
     let (action, id, word, why) = match pinned {
-        true => (LetGo::PATH, "let-go", "key-let-go", "key-let-go-why"),
+        true => (TakeOut::PATH, "let-go", "key-let-go", "key-let-go-why"),
         false => (Keep::PATH, "keep", "key-keep", "key-keep-why"),
     };
     html! {

@@ -39,8 +39,8 @@ pub(crate) fn trying_out(
     }
 }
 
-/// People who did not know the answers tried the key as the page showed it, and it worked; or they
-/// have not after all.
+/// People who did not know the answers tried the key as the page showed it, and it worked; or
+/// they have not after all.
 pub(crate) struct Tried {
     key: KeyId,
     /// The token of the key that was tried; empty: none.

@@ -1,9 +1,9 @@
-//! The sheets and files that there are, in the order in which one wants them: for a printer, for a
-//! phone, as text, JSON and a table.
+//! The sheets and files that there are, in the order in which one wants them: for a printer,
+//! for a phone, as text, JSON and a table.
 
 use spinney_exchange::{json, key_text, table};
 use spinney_model::Finding;
-use spinney_press::sheets::{SHEETS, SheetForm};
+use spinney_press::sheets::{SHEETS, SheetKind};
 use spinney_press::{Paper, page};
 use spinney_voice::Tongue;
 
@@ -22,12 +22,12 @@ pub(super) const PAPERS: [(&str, Paper); 3] =
     [("a4", Paper::A4), ("letter", Paper::Letter), ("a3", Paper::A3)];
 
 /// The messages of a sheet's name, and of what it is for.
-pub(super) fn messages(sheet: &SheetForm) -> (String, String) {
+pub(super) fn messages(sheet: &SheetKind) -> (String, String) {
     (format!("print-{}", sheet.name), format!("print-{}-about", sheet.name))
 }
 
 /// The sheet of a name; the first where there is no such sheet.
-pub(super) fn sheet_asked(name: &str) -> &'static SheetForm {
+pub(super) fn sheet_asked(name: &str) -> &'static SheetKind {
     SHEETS.iter().find(|sheet| sheet.name == name).unwrap_or(&SHEETS[0])
 }
 

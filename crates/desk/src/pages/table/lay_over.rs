@@ -6,16 +6,14 @@
 use maud::{Markup, html};
 use spinney_collection::laid::Laid;
 use spinney_exchange::table::Source;
-use spinney_model::limits::SCREENS_COLUMNS;
-use spinney_model::{CharacterEdit, Edit, KindEdit};
+use spinney_model::{Done, Edit};
 use spinney_voice::Tongue;
 
-use super::fields::{LONGEST_NAME, LONGEST_TEXT, one_line};
+use super::fields::{LONGEST_NAME, one_line};
 use super::view::View;
 use crate::asked::Deed;
 use crate::forms::{At, Fact, Form, hidden};
-use crate::pages::finds::add::taken_in;
-use crate::pages::finds::fields::MOST_KINDS;
+use crate::pages::finds::add::{small_enough, taken_in};
 use crate::pages::finds::left::{self, Told};
 use crate::reply::Refused;
 
@@ -87,47 +85,12 @@ impl Form for LayOver {
                 .asked
                 .refused("table-nothing-pasted", "table-nothing-pasted-remedy"));
         }
-        fits(t, &edits)?;
-        let mut then = collection.clone();
-        edits.iter().for_each(|edit| then.apply(edit));
-        if then.kinds.len() > MOST_KINDS || then.characters.len() > SCREENS_COLUMNS {
-            return Err(at.asked.refused("table-too-much", "table-too-much-remedy"));
-        }
+        small_enough(collection, at.asked, &edits)?;
+        let then = at.desk.history.then(&Done::Edits(edits.clone()));
+        let then = then.expect("edits can always be tried");
         let laid = Laid::of(&then);
         let differ = laid.is_some_and(|laid| laid.said.contradictions().next().is_some());
         let to = if differ { "/table?show=differ" } else { "/table" };
         Ok(Deed::edits(edits, left::address(to.to_owned(), &told)))
     }
-}
-
-/// No text is longer than could be typed.
-fn fits(t: Tongue, edits: &[Edit]) -> Result<(), Refused> {
-    for edit in edits {
-        let (text, most) = match edit {
-            Edit::Kind(_, KindEdit::Add(name))
-            | Edit::Character(_, CharacterEdit::Add(name)) => (name, LONGEST_NAME),
-            Edit::Cell { text, .. }
-            | Edit::Kind(_, KindEdit::Describe(_, text))
-            | Edit::Character(_, CharacterEdit::Describe(_, text))
-            | Edit::Scene(_, text) => (text, LONGEST_TEXT),
-            Edit::Kind(
-                _,
-                KindEdit::Remove
-                | KindEdit::Merge(_)
-                | KindEdit::AddPicture(_)
-                | KindEdit::RemovePicture(_),
-            )
-            | Edit::Character(_, CharacterEdit::Remove | CharacterEdit::RenameState { .. })
-            | Edit::Key(..)
-            | Edit::BackTo(_) => continue,
-        };
-        if text.chars().count() > most {
-            let begin: String = text.chars().take(40).collect();
-            return Err(Refused {
-                sentence: t.with("table-pasted-too-long", &[("text", &begin), ("most", &most)]),
-                remedy: t.say("table-too-long-remedy"),
-            });
-        }
-    }
-    Ok(())
 }

@@ -156,7 +156,7 @@ impl Form for TakeOut {
     const PATH: &'static str = "/do/take-out-character/{id}";
 
     fn read(at: &At<'_>) -> Result<Self, Refused> {
-        Ok(Self(CharacterId(at.asked.number(0))))
+        character(at).map(Self)
     }
 
     fn reads(&self) -> Vec<Fact<'_>> {
@@ -164,8 +164,7 @@ impl Form for TakeOut {
     }
 
     fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let known = at.collection().characters.contains_key(&self.0);
-        let edits = known.then_some(Edit::Character(self.0, CharacterEdit::Remove));
-        Ok(Deed::edits(edits.into_iter().collect(), at.asked.back("/table")))
+        let edit = Edit::Character(self.0, CharacterEdit::Remove);
+        Ok(Deed::edits(vec![edit], at.asked.back("/table")))
     }
 }

@@ -65,8 +65,8 @@ impl Cells {
         shows.carried(self.typed.get(&at).map(|typed| typed.base.as_str()))
     }
 
-    /// The cells of which the text is another one than what stood there and than what stands there
-    /// now, but for the one that is decided.
+    /// The cells of which the text is another one than what stood there and than what stands
+    /// there now, but for the one that is decided.
     fn changed(&self, state: State<'_>) -> impl Iterator<Item = (Place, &Typed)> {
         let decided = self.decided.as_ref().map(|(at, _)| *at);
         let typed = self.typed.iter().map(|(at, typed)| (*at, typed));
