@@ -173,8 +173,9 @@ pub fn typed(name: &str, rows: Vec<Vec<String>>) -> Source {
     Source { name: name.to_owned(), bytes: write::separated(rows).into_bytes() }
 }
 
-/// Reads files as they were typed, in any order, each called as the sheet that it is (`kinds.csv`,
-/// `about`); the first that is called nothing else is the table, and there may be none.
+/// Reads files as they were typed, in any order, each called as the sheet that it is
+/// (`kinds.csv`, `about`); the first that is called nothing else is the table, and there may be
+/// none.
 ///
 /// **Errors**: as [`read`], and where something of it would be left out because it is over a
 /// limit.

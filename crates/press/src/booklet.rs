@@ -32,7 +32,8 @@ pub struct Booklet<'a> {
     pub tongue: Tongue,
 }
 
-/// The messages of the months, each behind its English name, in which dates are handed to the press.
+/// The messages of the months, each behind its English name, in which dates are handed to the
+/// press.
 const MONTHS: [(&str, &str); 12] = [
     ("January", "sheet-january"),
     ("February", "sheet-february"),

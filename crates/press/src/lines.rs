@@ -1,7 +1,8 @@
 //! A drawing as somebody sees it: in a page, and on a sheet.
 //!
 //! From the lines of a [`Drawing`] to SVG, and to a piece of paper. What is drawn, and whether
-//! it is true, `draw` knows.
+//! it is true, `draw` knows. A drawing holds numbers alone, so nothing that was typed can get
+//! into a page by it.
 
 use std::fmt::Write;
 
@@ -34,8 +35,8 @@ pub(crate) fn piece(drawing: &Drawing, high: f64, words: String) -> Piece {
     whole
 }
 
-/// Lines keep their weights beside each other however small the drawing is, and none gets lost on a
-/// copier; what is spoken of is green besides.
+/// Lines keep their weights beside each other however small the drawing is, and none gets lost
+/// on a copier; what is spoken of is green besides.
 fn pen(weight: Weight, scale: f64) -> Pen {
     let ink = match weight {
         Weight::Hatch | Weight::Heavy => Ink::Hedge,
@@ -51,9 +52,9 @@ fn pen(weight: Weight, scale: f64) -> Pen {
     Pen::solid((wide * scale).max(Pen::THINNEST), ink)
 }
 
-/// The part of a page that places a drawing: as SVG, one path after the other. It says nothing to a
-/// screen reader, since the name beside it does. Its lines get their weight by classes: `fine`, `hatch`,
-/// `midrib`, `outline`, `wood`, `heavy`.
+/// The part of a page that places a drawing: as SVG, one path after the other. It says nothing
+/// to a screen reader, since the name beside it does. Its lines get their weight by classes:
+/// `fine`, `hatch`, `midrib`, `outline`, `wood`, `heavy`.
 pub fn svg(drawing: &Drawing, class: &str) -> String {
     let lines = paths(&drawing.strokes);
     let frame = frame(drawing);

@@ -1,8 +1,8 @@
 //! What is said of safety, in one place for every sheet and page.
 //!
-//! From a booklet to the sentence that stands on everything we print and on every screen, to what everybody on the
-//! visit must know, and to the kinds that may hurt. It decides nothing: who knows the place and
-//! the children does.
+//! From a booklet to the sentence that stands on everything we print and on every screen, to
+//! what everybody on the visit must know, and to the kinds that may hurt. It decides nothing:
+//! who knows the place and the children does.
 
 use spinney_model::{Matrix, TaxonIx};
 use spinney_voice::Tongue;

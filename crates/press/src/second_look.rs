@@ -1,7 +1,7 @@
 //! The pupil's second look: what else is to be seen where the answer is yes.
 //!
-//! From what separates a heap in the same way to one line for a sheet or a page: `On yes, check: it
-//! should not be shiny.` Which questions are second looks the search decides.
+//! From what separates a heap in the same way to one line for a sheet or a page: `On yes,
+//! check: it should not be shiny.` Which questions are second looks the search decides.
 
 use spinney_model::Couplet;
 

@@ -1,11 +1,11 @@
-//! The sheets that there are: one table, from which the command line writes its files, the screens
-//! offer what can be printed, and the documents name it.
+//! The sheets that there are: one table. The command line writes its files by it, and the screens
+//! offer by it what can be printed. Everything for today has its own list of parts (`today`).
 
 use crate::sheet::Sheet;
 use crate::{Booklet, Paper, chart, key_pages, today, try_out, words_to_look_at};
 
 /// A sheet that can be printed.
-pub struct SheetForm {
+pub struct SheetKind {
     /// In file names and addresses: `key-pages`.
     pub name: &'static str,
     /// Its boxes in mm.
@@ -16,20 +16,20 @@ pub struct SheetForm {
     pub large_too: bool,
 }
 
-impl SheetForm {
+impl SheetKind {
     const fn of(name: &'static str, set: fn(&Booklet<'_>, Paper) -> Sheet) -> Self {
         Self { name, set, has_something: |_| true, large_too: false }
     }
 }
 
 /// Everything for today comes first: most want no more.
-pub const SHEETS: [SheetForm; 5] = [
-    SheetForm::of("today", today::sheet),
-    SheetForm::of("key-pages", key_pages::sheet),
-    SheetForm { large_too: true, ..SheetForm::of("chart", chart::sheet) },
-    SheetForm {
+pub const SHEETS: [SheetKind; 5] = [
+    SheetKind::of("today", today::sheet),
+    SheetKind::of("key-pages", key_pages::sheet),
+    SheetKind { large_too: true, ..SheetKind::of("chart", chart::sheet) },
+    SheetKind {
         has_something: words_to_look_at::has_something,
-        ..SheetForm::of("words", words_to_look_at::sheet)
+        ..SheetKind::of("words", words_to_look_at::sheet)
     },
-    SheetForm::of("try-out", try_out::sheet),
+    SheetKind::of("try-out", try_out::sheet),
 ];

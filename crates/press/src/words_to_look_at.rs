@@ -3,8 +3,8 @@
 //! From a booklet to a sheet for the wall or a group's table. A word of which nobody has a true
 //! drawing is explained in words alone; where nothing is drawn there is no such sheet.
 //!
-//! Source: the words and their look-alikes as `glossary` gives them; two pictures beside each other,
-//! what it is and what it is not, are common practice, without a source.
+//! Source: the words and their look-alikes as `glossary` gives them; two pictures beside each
+//! other, what it is and what it is not, are common practice, without a source.
 
 use spinney_model::{DrawnWord, Figure};
 
@@ -21,7 +21,10 @@ const HIGH: f64 = 30.0;
 const FIGURE: f64 = 32.0;
 /// Between the words and the drawings, and between two drawings, in mm.
 const BETWEEN: f64 = 3.0;
-/// Between two columns of words without drawings, in mm.
+/// Between two rows of words without drawings, in mm: less than what is moved apart on a full
+/// page.
+const GAP: f64 = 3.5;
+/// Between two columns of them, in mm.
 const COLUMNS: f64 = 8.0;
 
 /// Whether any word of the key is drawn.
@@ -45,7 +48,8 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 
 /// The pages; none where no word is drawn.
 pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
-    if !has_something(setting.booklet) {
+    let words = words(setting.booklet);
+    if words.iter().all(|(_, drawn)| drawn.is_none()) {
         return Vec::new();
     }
     let frame = setting.frame(paper, false, "sheet-words", OUR_GROUP);
@@ -53,7 +57,7 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-words-to-look-at"), false));
     let wide = flow.wide();
     let (mut first, mut in_words_alone) = (true, Vec::new());
-    for (entry, drawn) in words(setting.booklet) {
+    for (entry, drawn) in words {
         let Some(drawn) = drawn else {
             in_words_alone.push(entry);
             continue;
@@ -70,7 +74,8 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
             both = both.with(column + COLUMNS, 0.0, in_words(setting, second, column));
         }
         let rule = Piece::rule(wide, Pen::solid(0.2, Ink::Soft));
-        flow.put(5.0, if at == 0 && !flow.fresh() { rule.then(3.0, both) } else { both });
+        let both = if at == 0 && !flow.fresh() { rule.then(3.0, both) } else { both };
+        flow.put(GAP, both);
     }
     flow.finish()
 }

@@ -1,8 +1,9 @@
 //! Figures of the screens over loopback: `cargo bench -p spinney --bench screens`.
 //!
 //! From a release build to figures: start to first page, memory, a page with a live key, forty
-//! readers at once, a hundred thousand edits, the largest collection that the screens hold. The load comes from this process; the screens
-//! is another one. The load average of the machine is said first.
+//! readers at once, a hundred thousand edits, the largest collection that the screens hold. The
+//! load comes from this process; the screens is another one. The load average of the machine is
+//! said first.
 
 #[path = "../tests/screens/browser.rs"]
 mod browser;

@@ -98,7 +98,8 @@ pub(crate) enum Verb {
     Table(LookAtTable),
     /// Say where a table is weak: what hangs on one column, what to go and look at next.
     Weak(Weak),
-    /// Give doubtful kinds a second place, so that pupils who misread come out right all the same.
+    /// Give doubtful kinds a second place, so that pupils who misread come out right all the
+    /// same.
     Forgive(Forgive),
     /// Change last season's key as little as this season's table allows.
     Revise(Revise),
@@ -168,8 +169,8 @@ pub(crate) struct Sheets {
     /// The paper of the sheets.
     #[arg(long, value_enum, default_value = "a4")]
     pub(crate) paper: Paper,
-    /// The language of the sheets and the phone page. What people typed, the questions and the word
-    /// list stay as they are.
+    /// The language of the sheets and the phone page. What people typed, the questions and the
+    /// word list stay as they are.
     #[arg(long, value_name = "LANGUAGE", default_value = "en", value_parser = languages())]
     pub(crate) language: String,
     /// The date at the foot of the sheets, such as "3 October 2026"; today if not given.

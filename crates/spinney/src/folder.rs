@@ -13,7 +13,7 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 
 use spinney_exchange::{json, key_text};
-use spinney_press::sheets::{SHEETS, SheetForm};
+use spinney_press::sheets::{SHEETS, SheetKind};
 use spinney_press::{Booklet, Paper, PressError, pdf};
 use tempfile::TempDir;
 
@@ -106,14 +106,14 @@ impl Folder {
         self.write("key.txt", key_text::write(booklet.key, booklet.matrix).as_bytes())?;
         self.write("key.json", json::report(report, crate::report::in_english).as_bytes())?;
         self.write("phone.html", spinney_press::page::html(booklet).as_bytes())?;
-        for form in &SHEETS {
-            if !(form.has_something)(booklet) {
+        for sheet in &SHEETS {
+            if !(sheet.has_something)(booklet) {
                 continue;
             }
-            let on = |paper| pressed(pdf::write(&(form.set)(booklet, paper)));
-            self.write(&plain(form), &on(size)?)?;
-            if form.large_too && size == Paper::A4 {
-                self.write(&on_a3(form), &on(Paper::A3)?)?;
+            let on = |paper| pressed(pdf::write(&(sheet.set)(booklet, paper)));
+            self.write(&plain(sheet), &on(size)?)?;
+            if sheet.large_too && size == Paper::A4 {
+                self.write(&on_a3(sheet), &on(Paper::A3)?)?;
             }
         }
         Ok(())
@@ -182,19 +182,19 @@ pub(crate) fn look_first(sheets: &args::Sheets, beside: &[&str]) -> Result<(), F
 
 /// The files of a key on such paper.
 fn of_a_key(size: Paper) -> impl Iterator<Item = String> {
-    let sheets = SHEETS.iter().flat_map(move |form| {
-        let large = form.large_too && size == Paper::A4;
-        [Some(plain(form)), large.then(|| on_a3(form))].into_iter().flatten()
+    let sheets = SHEETS.iter().flat_map(move |sheet| {
+        let large = sheet.large_too && size == Paper::A4;
+        [Some(plain(sheet)), large.then(|| on_a3(sheet))].into_iter().flatten()
     });
     TEXTS.into_iter().map(str::to_owned).chain(sheets)
 }
 
-fn plain(form: &SheetForm) -> String {
-    format!("{}.pdf", form.name)
+fn plain(sheet: &SheetKind) -> String {
+    format!("{}.pdf", sheet.name)
 }
 
-fn on_a3(form: &SheetForm) -> String {
-    format!("{}-a3.pdf", form.name)
+fn on_a3(sheet: &SheetKind) -> String {
+    format!("{}-a3.pdf", sheet.name)
 }
 
 /// Looks whether a file may be written into a folder: not what this run reads; and not what is

@@ -21,7 +21,8 @@ use std::process::ExitCode;
 
 use args::Verb;
 
-/// The search goes as deep as a table has kinds; the main thread's stack differs from system to system.
+/// The search goes as deep as a table has kinds; the main thread's stack differs from system to
+/// system.
 const STACK: usize = 8 << 20;
 
 fn main() -> ExitCode {

@@ -129,7 +129,8 @@ pub(crate) fn claim(
     text
 }
 
-/// What a second opinion says of the proof, in a line of its own; nothing where a finding says it.
+/// What a second opinion says of the proof, in a line of its own; nothing where a finding says
+/// it.
 pub(crate) fn second_opinion(claim: &Claim, proof: Proof) -> String {
     let says = match proof {
         _ if !claim.optimal() => return String::new(),

@@ -69,8 +69,8 @@ fn a_teacher_makes_a_key_from_a_small_table() {
     assert!(said(&in_words).contains("3 of 3 questions checked"), "{}", said(&in_words));
 }
 
-/// By hand: the feel first, two questions per find. But holly pricks: so the edge comes first, then
-/// the feel, then the lobes: 4 + 3 + 2 for four finds, a quarter of a step more.
+/// By hand: the feel first, two questions per find. But holly pricks: so the edge comes first,
+/// then the feel, then the lobes: 4 + 3 + 2 for four finds, a quarter of a step more.
 #[test]
 fn nobody_is_sent_to_touch_what_may_hurt_unless_a_person_allows_it() {
     let desk = desk("touch");

@@ -1,7 +1,7 @@
 //! Keys as deep as they may be, on no more stack than a page in a browser has: a mebibyte.
 //!
-//! From a key in words that splits one kind off at a time to its second opinion, its files and its
-//! sheets. A walk by recursion would end the process here, in whatever crate it stands.
+//! From a key in words that splits one kind off at a time to its second opinion, its files and
+//! its sheets. A walk by recursion would end the process here, in whatever crate it stands.
 
 use std::collections::BTreeMap;
 use std::fmt::Write as _;

@@ -1,4 +1,5 @@
-//! The rules of `ARCHITECTURE.md` and `CONTRIBUTING.md` as tests: edges between crates, the top of every file, names, findings.
+//! The rules of `ARCHITECTURE.md` and `CONTRIBUTING.md` as tests: edges between crates, the top
+//! of every file, names, findings.
 
 use std::collections::BTreeMap;
 use std::fs;
@@ -242,8 +243,8 @@ fn edges(modules: &BTreeMap<Vec<String>, String>, from: &[String]) -> Vec<Vec<St
     paths.iter().filter_map(target).filter(|at| at != from).collect()
 }
 
-/// Who reads one file of the screens need not read all of them: a screen's own file knows its parts,
-/// and they do not know it.
+/// Who reads one file of the screens need not read all of them: a screen's own file knows its
+/// parts, and they do not know it.
 #[test]
 fn no_files_of_the_desk_import_each_other_in_a_circle() {
     let modules = modules(&root().join("crates/desk/src"));

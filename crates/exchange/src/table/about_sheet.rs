@@ -1,7 +1,7 @@
 //! The sheet `about`: for whom, where, when and on what the key is, and what is to be minded.
 //!
-//! From two columns, what and which, to the scene. A row may be there several times where it holds
-//! several lines.
+//! From two columns, what and which, to the scene. A row may be there several times where it
+//! holds several lines.
 
 use spinney_model::{OfSheet, Scene};
 

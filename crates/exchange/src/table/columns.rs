@@ -1,5 +1,5 @@
-//! The table of columns: of each column of the sheets `characters`, `kinds` and `about` its field,
-//! its headings, how it is filled in, how it is read and written, and how wide it is.
+//! The table of columns: of each column of the sheets `characters`, `kinds` and `about` its
+//! field, its headings, how it is filled in, how it is read and written, and how wide it is.
 //!
 //! Reading, writing, the template and the screens go by it, so that a new column is a new row
 //! here. Columns are read in this order, and findings are told in it.

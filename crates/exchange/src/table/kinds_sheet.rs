@@ -54,7 +54,7 @@ pub(super) fn read(grid: &Grid, report: &mut Report) -> Kinds {
     let how_often = how_often.expect("every field of a kind has its column");
     let in_words = |record: Record<'_>| often(record.get(how_often)).is_some();
     let usual_weight = match records.has(how_often) && records.rows().any(in_words) {
-        true => Share::from_integer(2),
+        true => Share::from_integer(often("sometimes").expect("it is one of the words")),
         false => one,
     };
     if usual_weight != one {

@@ -1,8 +1,9 @@
 //! Cautions: what may hurt, said before a child is sent to touch it.
 //!
-//! From the visit's and the kinds' cautions to a box above the first question and a line at every question
-//! that is answered by touch. Which kinds may still be in the hand at a question is read from
-//! the key itself (every end that can still be reached) and from the right ways of the kinds.
+//! From the visit's and the kinds' cautions to a box above the first question and a line at
+//! every question that is answered by touch. Which kinds may still be in the hand at a question
+//! is read from the key itself (every end that can still be reached) and from the right ways of
+//! the kinds.
 
 use spinney_model::TaxonIx;
 

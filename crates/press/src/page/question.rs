@@ -75,8 +75,8 @@ fn answer(booklet: &Booklet, tree: &Tree, side: &str, word: &str, to: Way) -> Ma
     }
 }
 
-/// What may hurt among the kinds that may still be in the hand, where the question makes
-/// people touch: one line that opens, so that the answers stay in sight. All such kinds are in the
+/// What may hurt among the kinds that may still be in the hand, where the question makes people
+/// touch: one line that opens, so that the answers stay in sight. All such kinds are in the
 /// page: who could not tell further up may hold one that does not come out below this question.
 fn before_touching(booklet: &Booklet, tree: &Tree, ix: usize) -> Markup {
     let asked = tree.questions[ix].couplet.ask.as_ref();

@@ -1,8 +1,9 @@
 //! What the script of the page says, handed to it by the page.
 //!
-//! From a language to a part of the page that nobody sees: one line for each sentence, under the
-//! name by which the script asks for it. Where the script fills something in, the line has the name of
-//! the gap between braces. So the script, and its SHA-256 in the lock, is the same in all languages.
+//! From a language to a part of the page that nobody sees: one line for each sentence, under
+//! the name by which the script asks for it. Where the script fills something in, the line has
+//! the name of the gap between braces. So the script, and its SHA-256 in the lock, is the same
+//! in all languages.
 
 use maud::{Markup, html};
 use spinney_voice::Tongue;

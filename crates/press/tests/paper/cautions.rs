@@ -1,4 +1,5 @@
-//! Which outputs what is said of safety must reach: every one that is printed or shown to children.
+//! Which outputs what is said of safety must reach: every one that is printed or shown to
+//! children.
 
 use spinney_model::{LeftTogether, Matrix, Scene, Taxon, TaxonIx};
 use spinney_press::sheet::{Sheet, What};

@@ -1,8 +1,9 @@
 //! German sheets, and the German phone page, say nothing in English.
 //!
-//! Every message of the sheets and of the page, as the message files have it, is looked for in what the
-//! press says in English of some odd keys, and in what it says in German of the same. Names,
-//! sentences and questions are words of no language here, so that none is taken for a message.
+//! Every message of the sheets and of the page, as the message files have it, is looked for in
+//! what the press says in English of some odd keys, and in what it says in German of the same.
+//! Names, sentences and questions are words of no language here, so that none is taken for a
+//! message.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
@@ -23,8 +24,8 @@ use crate::hedge::{Walked, matrix};
 use crate::words::poppler;
 use crate::{endless, second_look, words_to_look_at as drawings};
 
-/// What none of these keys brings about: a second page of drawn words, and more pictures than a phone
-/// page has room for.
+/// What none of these keys brings about: a second page of drawn words, and more pictures than a
+/// phone page has room for.
 const SELDOM: [&str; 2] = ["sheet-words", "phone-left-out"];
 
 /// A message: its name, and for each of its turns the words between what is filled in.

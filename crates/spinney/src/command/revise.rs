@@ -102,7 +102,8 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
 
 /// The old key, linked to the new table as far as it goes.
 ///
-/// With it who asked its questions. That a name is no kind any more is what revising is for, and is said among the changes.
+/// With it who asked its questions. That a name is no kind any more is what revising is for,
+/// and is said among the changes.
 fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, AskedBy, Vec<Finding>), Failure> {
     let text = opened::key(&args.old)?;
     let (links, more) = match &args.links {

@@ -103,8 +103,8 @@ fn one(price: &Price, claim: &Claim, matrix: &Matrix) -> String {
     sentence
 }
 
-/// What it costs that nobody is sent to touch what may hurt, or what is saved where it is allowed;
-/// and where touch had to be asked for all the same. None: it changes nothing.
+/// What it costs that nobody is sent to touch what may hurt, or what is saved where it is
+/// allowed; and where touch had to be asked for all the same. None: it changes nothing.
 fn touch(price: &Price, claim: &Claim, matrix: &Matrix) -> Option<String> {
     let zero = Share::from_integer(0);
     let extra = super::each(price.extra, all(matrix));
