@@ -61,21 +61,21 @@ impl Solver {
     /// the same effort, the first; where nothing is wished, of several that make the same two
     /// heaps, the first of the cheapest.
     pub(crate) fn candidates(&self, heap: &Heap) -> Candidates {
-        self.offer(heap, false, None)
+        self.list(heap, false, None)
     }
 
     /// Every question that may be asked of a heap, also where an earlier one does the same.
     pub(crate) fn every_candidate(&self, heap: &Heap) -> Candidates {
-        self.offer(heap, true, None)
+        self.list(heap, true, None)
     }
 
     /// Every question that may be asked of a heap, with bounds that rest on nothing that was
     /// found out before, but for those that plainly take as much as `dear`.
     pub(crate) fn candidates_plainly(&self, heap: &Heap, dear: Effort) -> Candidates {
-        self.offer(heap, false, Some(dear))
+        self.list(heap, false, Some(dear))
     }
 
-    fn offer(&self, heap: &Heap, alike_too: bool, plainly: Option<Effort>) -> Candidates {
+    fn list(&self, heap: &Heap, alike_too: bool, plainly: Option<Effort>) -> Candidates {
         let space = &self.space;
         let layout = &space.layout;
         let present: Vec<usize> = layout.kinds(heap).collect();
@@ -108,7 +108,7 @@ impl Solver {
         let after_any = plainly.map_or(0, |_| self.after_any(&rising, &flows, &parted));
         let dear = plainly.unwrap_or(NEVER);
         let mut too_dear = NEVER;
-        let room = self.offers();
+        let room = self.candidates_that_fit();
         let mut candidates = Vec::new();
         let mut left_out = NEVER;
         let mut seen = HeapsMade::default();

@@ -69,8 +69,8 @@ pub(crate) struct Whole {
 /// Brings all shares over one denominator.
 ///
 /// `longest` is an upper limit of the questions on any path. Where any effort could overflow,
-/// or `round` asks for it, flows are rounded down; where that overflows too, every kind counts 1 wherever it is present:
-/// the key is still sensible, but nothing is claimed of it.
+/// or `round` asks for it, flows are rounded down; where that overflows too, every kind counts
+/// 1 wherever it is present: the key is still sensible, but nothing is claimed of it.
 pub(crate) fn whole(kinds: &[Shares<'_>], longest: usize, round: bool) -> Whole {
     let exact = if round { None } else { exactly(kinds, longest) };
     let fitting = exact.or_else(|| rounded(kinds, longest));

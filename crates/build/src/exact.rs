@@ -214,13 +214,13 @@ impl Solver {
         }
         self.taken_apart += 1;
         self.work += 1 + (self.space.layout.size(heap) * self.space.candidates / LARGE) as u64;
-        let mut offered = self.candidates(heap);
-        if offered.end {
+        let mut candidates = self.candidates(heap);
+        if candidates.end {
             known = Known { lower: 0, upper: 0, incumbent: NO_INCUMBENT };
         } else {
-            let (count, left_out) = (offered.list.len(), offered.left_out);
+            let (count, left_out) = (candidates.list.len(), candidates.left_out);
             self.holding(count, |solver| {
-                solver.try_each(&mut offered.list, left_out, &mut known, goal);
+                solver.try_each(&mut candidates.list, left_out, &mut known, goal);
             });
         }
         self.moved |= !self.memo.contains_key(heap);

@@ -1,10 +1,10 @@
 //! What "best" means: goals in order, packed into one whole number.
 //!
 //! A goal that adds up over finds (effort, misreadings, new words, rulers) is a part of one
-//! number: each part's unit is larger than all that later parts can add up to, so that comparing
-//! the numbers compares the goals in order, exactly. The longest path, the most new words on a
-//! question and the count of different words do not add up: they are limits, which `goals_in_order`
-//! tightens. From goals to costs of questions; nothing is searched here.
+//! number: each part's unit is larger than all that later parts can add up to, so that
+//! comparing the numbers compares the goals in order, exactly. The longest path, the most new
+//! words on a question and the count of different words do not add up: they are limits, which
+//! `goals_in_order` tightens. From goals to costs of questions; nothing is searched here.
 
 use std::collections::BTreeSet;
 

@@ -20,8 +20,8 @@ pub(crate) fn first(kept: &[Kept]) -> Option<usize> {
     (!kept.is_empty()).then_some(0)
 }
 
-/// The question that is kept at a heap, and the heaps it makes; None: nothing is to be kept there,
-/// or it cannot be asked.
+/// The question that is kept at a heap, and the heaps it makes; None: nothing is to be kept
+/// there, or it cannot be asked.
 pub(crate) fn here<'k>(
     space: &StateSpace,
     heap: &Heap,

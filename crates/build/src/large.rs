@@ -136,8 +136,8 @@ impl Solver {
         self.large = Some(large);
     }
 
-    /// Whether all of a large heap was looked at, so that only the rounding of large heaps can stand
-    /// between the best key and its proof.
+    /// Whether all of a large heap was looked at, so that only the rounding of large heaps can
+    /// stand between the best key and its proof.
     pub(crate) fn all_looked_at(&self) -> bool {
         self.large.as_ref().is_some_and(|large| large.over && !large.ahead.full())
     }
@@ -158,7 +158,7 @@ impl Solver {
         let Some(branch) = branch else { return 0 };
         let question = &self.space.questions[branch.question as usize];
         let Asking::Parts(sides) = self.space.layout.ask(heap, question) else {
-            unreachable!("a large offers what its heap does")
+            unreachable!("a large heap asks only what its heap can ask")
         };
         let own = self.space.layout.own(heap, question);
         let (yes, no) = self.space.layout.take_sides(heap, question, &sides);

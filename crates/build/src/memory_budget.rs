@@ -1,7 +1,7 @@
 //! How much the search may hold at once, in bytes that are counted alike on every machine.
 //!
 //! Counted are the table laid out, what is remembered of heaps, what was thought of ahead, and
-//! the questions that heaps under way were offered. The process has a little more: a quarter of
+//! the candidate questions of heaps under way. The process has a little more: a quarter of
 //! what it may take is left for the table as it was read, for the second opinion and for words.
 
 use crate::exact::{Known, Solver};
@@ -32,13 +32,14 @@ pub fn memory_wanted(matrix: &Matrix) -> u64 {
 /// Sets of kinds that a question holds: yes, no, never, words.
 const SETS: usize = 4;
 
-/// MemoryBudget for one search.
+/// What one search may fill.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct MemoryBudget {
     /// What may be filled, in bytes.
     most: u64,
+    /// What the state space takes.
     space: u64,
-    /// What heaps under way were offered.
+    /// The candidate questions of heaps under way.
     held: u64,
     /// Whether only the most promising questions of a heap are kept where all would fill too
     /// much.
@@ -48,16 +49,16 @@ pub(crate) struct MemoryBudget {
 /// A map that grows holds itself twice, and is half empty after that.
 const GROWING: u64 = 3;
 
-/// Questions that every heap is offered at least, however little room there is.
+/// Candidate questions that every heap keeps at least, however little memory there is.
 const FEWEST: usize = 8;
 
 impl MemoryBudget {
-    /// The usual room, for a state space.
+    /// The usual budget, for a state space.
     pub(crate) fn on(space: &StateSpace) -> Self {
         Self { most: share(USUAL_MEMORY, 1), space: space.bytes(), held: 0, trims: false }
     }
 
-    /// What looking ahead may fill with heaps, and with fields kept for later.
+    /// What looking ahead may fill with heaps, and with large heaps kept for later.
     pub(crate) fn ahead(&self) -> (u64, u64) {
         let free = self.most.saturating_sub(self.space);
         (free / 4, free / 6)
@@ -95,9 +96,9 @@ impl Solver {
         self.at_an_end || self.filled() >= self.memory_budget.most
     }
 
-    /// How many questions a heap may be offered at once: they fill a quarter of what is free, so
+    /// How many candidate questions a heap may keep at once: they fill a quarter of what is free, so
     /// that all heaps on a path together cannot fill more than that.
-    pub(crate) fn offers(&self) -> usize {
+    pub(crate) fn candidates_that_fit(&self) -> usize {
         if !self.memory_budget.trims {
             return usize::MAX;
         }
@@ -110,7 +111,7 @@ impl Solver {
         (size_of::<Candidate>() + 2 * self.space.layout.bytes()) as u64
     }
 
-    /// Holds so many offered questions while something is done.
+    /// Holds so many candidate questions while something is done.
     pub(crate) fn holding(&mut self, candidates: usize, work: impl FnOnce(&mut Self)) {
         let more = candidates as u64 * self.candidate();
         self.memory_budget.held += more;

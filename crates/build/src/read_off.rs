@@ -73,7 +73,8 @@ pub(crate) fn read_off(solver: &mut Solver, heap: &Heap, kept: &[Kept]) -> ReadO
     added_up(numbering.key, &takes)
 }
 
-/// What a couplet takes by itself, and what all from there on takes at least, where that is known.
+/// What a couplet takes by itself, and what all from there on takes at least, where that is
+/// known.
 struct Takes {
     own: Effort,
     flow: Effort,

@@ -1,11 +1,12 @@
 //! Last season's key for this season's table: the fewest changed questions within a loss of
 //! effort, and what every number of changes costs (`docs/KEY.md` 16).
 //!
-//! From a matrix and an old key that is linked to it as far as it goes, to a new key. `old` lays
-//! the old key out, `opened` is what may be asked of a heap, `search` finds the least
-//! effort of a heap with so many changes and `read_off` the key that takes it; `new_key` compares a
-//! given key with the old one; `weighed` takes one number of changes after the other, `written`
-//! writes the result down. It reads no wording, but questions that stay keep theirs.
+//! From a matrix and an old key that is linked to it as far as it goes, to a new key. `old`
+//! lays the old key out, `opened` is what may be asked of a heap, `search` finds the least
+//! effort of a heap with so many changes and `read_off` the key that takes it; `new_key`
+//! compares a given key with the old one; `weighed` takes one number of changes after the
+//! other, `written` writes the result down. It reads no wording, but questions that stay keep
+//! theirs.
 
 mod new_key;
 mod old;

@@ -5,9 +5,9 @@
 //! these is banned, those before it being needed from then on. A branch ends where all words
 //! used are needed, where too many are needed, or where no key is left.
 //!
-//! What is best without some words is settled by all goals that come after the words (`goals_in_order`
-//! does that, branch by branch): keys with equally few words differ in these, and a key that a
-//! later goal would prefer may need a word more. Nothing is solved here.
+//! What is best without some words is settled by all goals that come after the words
+//! (`goals_in_order` does that, branch by branch): keys with equally few words differ in these,
+//! and a key that a later goal would prefer may need a word more. Nothing is solved here.
 
 use std::collections::BTreeSet;
 

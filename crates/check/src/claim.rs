@@ -2,7 +2,8 @@
 //!
 //! Cost and aims are added up along the walks, wishes are looked for in the key, and the
 //! certificate is followed; where none is carried, every key of a small table is looked at.
-//! Sections 7, 10, 13 and 20 of `docs/KEY.md`, in exact numbers. Nothing here knows how the key was found.
+//! Sections 7, 10, 13 and 20 of `docs/KEY.md`, in exact numbers. Nothing here knows how the key
+//! was found.
 
 use std::collections::BTreeSet;
 

@@ -1,7 +1,8 @@
 //! Questions worth praising in a key that pupils wrote: from everything else that was found.
 //!
-//! A good question is linked to the table and not only sorted by hand, clear for every kind that belongs before it, not hard to see,
-//! cleanly worded, and leaves no side with less than a quarter of the heap.
+//! A good question is linked to the table and not only sorted by hand, clear for every kind
+//! that belongs before it, not hard to see, cleanly worded, and leaves no side with less than a
+//! quarter of the heap.
 
 use spinney_model::{Difficulty, Finding, OfShape, Place};
 

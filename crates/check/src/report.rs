@@ -104,7 +104,8 @@ pub struct Report {
     /// Kinds that vary in too many ways to be followed to the end of all of them.
     pub unfinished: BTreeSet<TaxonIx>,
     /// Kinds that the key does not tell apart, in the order of the questions: no set is part of
-    /// another. Screens, sheets and the command line name them before they say how good the key is.
+    /// another. Screens, sheets and the command line name them before they say how good the key
+    /// is.
     pub left_together: Vec<LeftTogether>,
     /// Whether what is claimed is so.
     pub proof: Proof,

@@ -1,7 +1,7 @@
 //! A drawing in lines: what a screen, a sheet or a phone page places as it is.
 //!
-//! It says how long and how heavy its lines are, not what they show; `draw` makes it, `press` places
-//! it.
+//! It says how long and how heavy its lines are, not what they show; `draw` makes it, `press`
+//! places it.
 
 /// Lines in millimetres; to the right, and down as on paper.
 #[derive(Clone, Debug, PartialEq)]

@@ -2,7 +2,7 @@
 //!
 //! From what a room found to what `voice` says in the language a person reads best. One enum
 //! for each family of findings; a name is as the person wrote it, a number is exact. What
-//! `link` says is still text ([`Text`]).
+//! `link` and the reader of `key.json` say is still text ([`Text`]).
 
 use crate::{CharacterIx, Code, Matrix, NamedCell, TaxonIx, Written};
 

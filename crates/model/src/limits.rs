@@ -195,15 +195,16 @@ limits! {
         "It is on the same machine; an old disk takes ten times as much. Whoever takes less is waited for 30 seconds in all.";
 }
 
-/// What unpacking one picture may take: four bytes for each pixel, twelve where it is progressive.
+/// What unpacking one picture may take: four bytes for each pixel, twelve where it is
+/// progressive.
 pub const PICTURE_UNPACKED: u64 = {
     let (plain, stepwise) = (PICTURE_PIXELS * 4, PICTURE_STEPWISE * 12);
     if plain > stepwise { plain } else { stepwise }
 };
 
-/// The screens keep to the memory of all: one long search goes on at a time (what a page takes apart
-/// while somebody waits is little, and of the rest), one picture is unpacked at a time, what comes
-/// in and goes out shares one room, and the collection is of limited size.
+/// The screens keep to the memory of all: one long search goes on at a time (what a page takes
+/// apart while somebody waits is little, and of the rest), one picture is unpacked at a time,
+/// what comes in and goes out shares one room, and the collection is of limited size.
 const _: () = assert!(
     SCREENS_SEARCH + SCREENS_ROOM as u64 + PICTURE_UNPACKED + SCREENS_REST <= MEMORY,
     "what the screens may take together is more than the memory of a command"

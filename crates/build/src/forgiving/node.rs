@@ -91,10 +91,10 @@ impl Table {
         self.odds.right(self.question(question).ask.character.0, kind)
     }
 
-    /// Every question that can be put to the node and sends something to either side; of several
-    /// about one character that make the same two heaps, the first. `careful`: nobody is sent to
-    /// touch what may hurt where something else parts a pair (for a bound, anybody may be: without
-    /// the kinds that came in by wrong answers more may separate).
+    /// Every question that can be put to the node and sends something to either side; of
+    /// several about one character that make the same two heaps, the first. `careful`: nobody
+    /// is sent to touch what may hurt where something else parts a pair (for a bound, anybody
+    /// may be: without the kinds that came in by wrong answers more may separate).
     pub(super) fn put_all(&self, node: &Node, careful: bool) -> Vec<Put> {
         let space = self.space();
         let mut all: Vec<Put> = Vec::new();

@@ -41,7 +41,7 @@ impl<'a> Grower<'a> {
         Self { space, work: 0, splits: Splits::default() }
     }
 
-    /// A key of a large heap; at each large heap the best `wide` questions are completed.
+    /// A key of a large heap; at each heap on the way the best `wide` questions are completed.
     pub(crate) fn grow(&mut self, large: &LargeHeap, wide: usize) -> Grown {
         if large.kinds.len() <= SMALL {
             return self.small(large, u64::MAX, &mut SMALL_HEAPS.clone());
@@ -72,7 +72,8 @@ impl<'a> Grower<'a> {
         Grown::joined(&choice, sides)
     }
 
-    /// The best key of a small large heap that takes less than `below`, if that is quick.
+    /// The best key of a large heap that few kinds are left in that takes less than `below`, if
+    /// that is quick.
     fn small(&mut self, large: &LargeHeap, below: u64, heaps: &mut u32) -> Grown {
         let choices = self.choices(large);
         if large.kinds.len() < 2 || choices.is_empty() {

@@ -1,4 +1,4 @@
-//! Fields, keys and bounds of large heaps, on tables small enough for a second road.
+//! Large heaps, their keys and their bounds, on tables small enough for a second road.
 
 use spinney_fixtures::flora::Flora;
 use spinney_fixtures::{drawn, forms::Forms, seeded};
@@ -140,9 +140,9 @@ fn exactly_or_at_most(matrix: &Matrix) -> Effort {
     in_order.known(&root).1.expect("a key was found")
 }
 
-/// A large heap made from the large heap above is the large heap of the heap below.
+/// A side made from a large heap is the same as that side laid out afresh.
 #[test]
-fn fields_follow_heaps() {
+fn large_heaps_follow_heaps() {
     let mut compared = 0;
     for seed in 0..600 {
         let matrix = seeded::awkward_wide(seed);
@@ -173,28 +173,28 @@ fn compare(space: &StateSpace, heap: &Heap, large: &LargeHeap, deep: usize) -> u
             splits.push(if yes <= no { (yes, no) } else { (no, yes) });
         }
     }
-    let mut of_field = Vec::new();
+    let mut of_large = Vec::new();
     for at in may {
         let question = &space.questions[large.asks[at].question as usize];
         let Asking::Parts(sides) = layout.ask(heap, question) else {
-            panic!("a large offers what its heap does not");
+            panic!("a large heap asks what its heap cannot");
         };
         assert!(sides.parts_a_pair);
         let (yes, no) = layout.take_sides(heap, question, &sides);
-        let (yes_field, no_field) = (large.side(space, at, true), large.side(space, at, false));
-        assert_eq!(large.side_flow(at, true).0, yes_field.flow());
-        let pair = (yes_field.kinds.clone(), no_field.kinds.clone());
-        of_field.push(if pair.0 <= pair.1 { pair } else { (pair.1, pair.0) });
+        let (yes_large, no_large) = (large.side(space, at, true), large.side(space, at, false));
+        assert_eq!(large.side_flow(at, true).0, yes_large.flow());
+        let pair = (yes_large.kinds.clone(), no_large.kinds.clone());
+        of_large.push(if pair.0 <= pair.1 { pair } else { (pair.1, pair.0) });
         if deep > 0 {
-            compared += compare(space, &yes, &yes_field, deep - 1);
-            compared += compare(space, &no, &no_field, deep - 1);
+            compared += compare(space, &yes, &yes_large, deep - 1);
+            compared += compare(space, &no, &no_large, deep - 1);
         }
     }
     splits.sort();
-    of_field.sort();
+    of_large.sort();
     splits.dedup();
-    of_field.dedup();
-    assert_eq!(splits, of_field, "a large offers every split of its heap");
+    of_large.dedup();
+    assert_eq!(splits, of_large, "a large heap has every split of its heap");
     compared
 }
 

@@ -76,7 +76,7 @@ impl NewKey {
     /// The best key of a heap that the solver found, all of it new.
     pub(super) fn best(solver: &Solver, heap: &Heap) -> Self {
         let choice = solver.incumbent(heap);
-        let choice = choice.or_else(|| first_offered(solver, heap));
+        let choice = choice.or_else(|| first_candidate(solver, heap));
         let Some(question) = choice else { return Self::End(heap.clone()) };
         let Some((yes, no, _)) = parted(solver, heap, question) else {
             return Self::End(heap.clone());
@@ -119,7 +119,7 @@ impl NewKey {
 }
 
 /// The first question that a heap could be asked, where nothing was chosen yet.
-fn first_offered(solver: &Solver, heap: &Heap) -> Option<usize> {
+fn first_candidate(solver: &Solver, heap: &Heap) -> Option<usize> {
     if solver.space.layout.size(heap) < 2 {
         return None;
     }

@@ -1,7 +1,7 @@
 //! Writes a revised key down: numbers, words that stay, what became of the old questions.
 //!
-//! The effort is added up once more on a state space that only the new key's own thresholds cut, as
-//! a second opinion will read it.
+//! The effort is added up once more on a state space that only the new key's own thresholds
+//! cut, as a second opinion will read it.
 
 use std::collections::BTreeSet;
 

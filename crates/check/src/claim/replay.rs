@@ -85,7 +85,8 @@ impl Replay<'_> {
         if kept.is_empty() {
             return self.best(&root, 0);
         }
-        // Those after a question stand behind it: forwards to the heaps, backwards to what is best.
+        // Those after a question stand behind it: forwards to the heaps, backwards to what is
+        // best.
         let mut heaps: Vec<Option<(Node, u128)>> = vec![None; kept.len()];
         heaps[0] = Some((root, 0));
         let mut asked = Vec::with_capacity(kept.len());
@@ -146,9 +147,9 @@ impl Replay<'_> {
         (self.work <= self.most_nodes.saturating_mul(WORK_A_NODE)).then_some(())
     }
 
-    /// Every question that the wishes allow here (sections 3 to 5); none: an end. Nobody is sent to
-    /// touch what may hurt while something else separates; the first character of the order that
-    /// can be asked about is.
+    /// Every question that the wishes allow here (sections 3 to 5); none: an end. Nobody is
+    /// sent to touch what may hurt while something else separates; the first character of the
+    /// order that can be asked about is.
     fn admissible(&mut self, node: &Node) -> Option<Vec<(Question, Split)>> {
         let mut found = Vec::new();
         if node.kinds().len() < 2 {

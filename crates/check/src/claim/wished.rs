@@ -1,8 +1,9 @@
 //! Whether a key does what was wished of it: from a walked key and wishes to broken ones.
 //!
 //! Questions to keep stand where they were wanted; nothing is asked that must not be, or that
-//! cannot be seen on what is in the hand or in the season; nobody is sent to touch what may hurt
-//! while something else separates; characters come in their order wherever they can be asked; and what was to be over early is. `docs/KEY.md` 10.
+//! cannot be seen on what is in the hand or in the season; nobody is sent to touch what may
+//! hurt while something else separates; characters come in their order wherever they can be
+//! asked; and what was to be over early is. `docs/KEY.md` 10.
 
 use std::collections::BTreeSet;
 
