@@ -1,4 +1,4 @@
-"""What the house weighs: lines, small files, circles, English where there should be none.
+"""How large the program is: lines, small files, circles, English where there should be none.
 
     python3 bench/house/house.py [CHECKOUT]
 
