@@ -1,11 +1,14 @@
-//! Every code that a reader gives has something small to read in which it appears, and the same
-//! without the fault in which it does not.
+//! Every code that a reader gives has something small to read in which it appears, saying as data
+//! what the fault is, and the same without the fault in which it does not.
 
 use std::collections::BTreeSet;
 
 use spinney_exchange::key_text;
 use spinney_exchange::link::{Links, link};
-use spinney_model::{Code, Finding};
+use spinney_model::{
+    CellTrouble, Code, Fact, Finding, OfCell, OfColumn, OfKeyRead, OfSheet, OneTooMany, ReadAs,
+    RowOf, Unit,
+};
 
 #[path = "drawn/codes.rs"]
 mod codes;
@@ -13,7 +16,7 @@ mod codes;
 mod drawn;
 
 use codes::OF_EXCHANGE;
-use drawn::{table, with_characters};
+use drawn::{at, odd, owned, read_as, table, typed, with_characters};
 
 /// What is read with the fault and without it.
 type Pair = [fn() -> Vec<Finding>; 2];
@@ -107,6 +110,84 @@ fn each_code_is_found_where_its_fault_is_and_not_without_it() {
         let in_it = |found: &[Finding]| found.iter().any(|finding| finding.code == *code);
         assert!(in_it(&broken), "{code:?}: {broken:#?}");
         assert!(!in_it(&sound), "{code:?}: {sound:#?}");
+    }
+}
+
+/// What is told of the fault. None: the reader of links still says it as a sentence.
+fn named(code: Code) -> Option<Fact> {
+    let name = str::to_owned;
+    Some(match code {
+        Code::CellNotUnderstood => {
+            odd(typed("hedge.csv!B2", "a", "stalk", "-3"), CellTrouble::BelowNothing)
+        }
+        Code::CellNotPlain => read_as(typed("hedge.csv!B2", "a", "edge", "-"), ReadAs::Unknown),
+        Code::QuotationNotClosed => {
+            OfSheet::QuotationNotClosed { at: at("hedge.csv!B2") }.into()
+        }
+        Code::LettersSpoilt => {
+            let [text, right] = owned(["BÃ¤rlauch", "Bärlauch"]);
+            OfCell::LettersSpoilt { text, right, at: at("hedge.csv!A2") }.into()
+        }
+        Code::NoHeadings => {
+            let says = owned(["a", "wavy", "no"]).to_vec();
+            OfSheet::NoHeadings { says, at: at("hedge.csv!A1") }.into()
+        }
+        Code::Swapped => OfSheet::Swapped.into(),
+        Code::KindTwice => OfSheet::KindTwice {
+            names: owned(["a", "a"]),
+            called: name("a (2)"),
+            differ: Some(owned(["wavy", "smooth"])),
+            first: at("hedge.csv!A2"),
+            second: at("hedge.csv!A3"),
+        }
+        .into(),
+        Code::HeadingTwice => {
+            let [heading, called] = owned(["edge", "edge (2)"]);
+            OfColumn::HeadingTwice { heading, called, at: at("hedge.csv!C1") }.into()
+        }
+        Code::LeftOut => OfSheet::Nameless { at: at("hedge.csv!A3") }.into(),
+        Code::StatesAlike => {
+            let (states, about) = (owned(["toothed", "tooted"]), name("edge"));
+            OfCell::Alike { states, about, at: Some(at("hedge.csv!B3")) }.into()
+        }
+        Code::Assumed => {
+            let (about, unit) = (name("stalk length"), Unit::Millimetres);
+            OfColumn::UnitAssumed { about, unit, at: at("hedge.csv!B2") }.into()
+        }
+        Code::SheetDisagrees => {
+            let (of, name, at) = (RowOf::Character, name("shape"), at("characters.csv!A2"));
+            OfSheet::NotInTable { of, name, at }.into()
+        }
+        Code::GovernedButPresent => {
+            let [kind, about, above] = owned(["a", "teeth", "edge"]);
+            OfCell::GovernedButPresent { kind, about, above, at: at("hedge.csv!C2") }.into()
+        }
+        Code::LineNotUnderstood => OfKeyRead::NoNumberedQuestion.into(),
+        Code::LeadTooMany => {
+            OfKeyRead::LeadTooMany { question: 1, what: OneTooMany::ThirdLead, line: 3 }.into()
+        }
+        Code::NameNotSure => {
+            let (written, near) = (name("hazle"), vec![name("hazel")]);
+            OfKeyRead::NameNotSure { question: 1, written, near }.into()
+        }
+        Code::NameUnknown => {
+            OfKeyRead::NameUnknown { question: 1, written: name("oak") }.into()
+        }
+        Code::NotLinked | Code::LinkNotSure | Code::LinksNotUnderstood => return None,
+        other => panic!("{other:?} is no code of the readers"),
+    })
+}
+
+#[test]
+fn each_code_says_what_its_fault_is() {
+    for (code, [broken, _]) in EACH {
+        let found = broken();
+        let told = found.iter().filter(|finding| finding.code == *code);
+        let facts: Vec<&Fact> = told.map(|finding| &finding.fact).collect();
+        match named(*code) {
+            Some(fact) => assert_eq!(facts, [&fact]),
+            None => assert!(matches!(facts[..], [Fact::Text(_)]), "{code:?}: {facts:#?}"),
+        }
     }
 }
 

@@ -3,7 +3,8 @@
 #![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
 
 use spinney_model::{
-    CharacterIx, Code, Fact, OfCell, Quantity, ReadAs, Scale, StateIx, TaxonIx, Unit, Value,
+    CellTrouble, CharacterIx, Code, Fact, FieldIs, KindAt, LastAt, MoreLike, OfCell, OfColumn,
+    OfSheet, Quantity, ReadAs, Scale, StateIx, TaxonIx, Unit, Value, WrittenIn,
 };
 
 #[path = "drawn/table.rs"]
@@ -112,15 +113,12 @@ fn unknown_and_does_not_apply_are_never_the_same() {
         assert_eq!(value(&read, kind, 1), Value::DoesNotApply);
     }
     // One finding for the character, with the cells in it.
-    let unknown = told(&read, Code::Unknown);
-    assert_eq!(unknown.len(), 1, "{unknown:?}");
-    assert!(unknown[0].starts_with("edge: Cell(NotRecorded"), "{unknown:?}");
-    for at in [
-        "\"hazel\", at: NamedCell { at: hedge.csv!B2",
-        "\"ivy\", at: NamedCell { at: hedge.csv!B3",
-    ] {
-        assert!(unknown[0].contains(at), "{unknown:?}");
-    }
+    let kinds = [("hazel", "hedge.csv!B2"), ("ivy", "hedge.csv!B3")];
+    let kinds = kinds.map(|(kind, cell)| KindAt { kind: kind.to_owned(), at: at(cell) }).into();
+    let about = "edge".to_owned();
+    let unknown = OfCell::NotRecorded { about, kinds, more: 0, beside_marks: false };
+    assert_eq!(only(&read, Code::Unknown), unknown.into());
+    assert_eq!(places(&read, Code::Unknown), ["edge"]);
 }
 
 #[test]
@@ -128,13 +126,12 @@ fn a_lone_dash_is_asked_back_and_means_unknown_meanwhile() {
     let read = table("kind | edge\n hazel | -\n ivy | –\n oak | wavy");
     assert_eq!(value(&read, 0, 0), Value::Unknown);
     assert_eq!(value(&read, 1, 0), Value::Unknown);
-    let dashes: Vec<_> =
-        read.findings.iter().filter(|finding| finding.code == Code::CellNotPlain).collect();
-    assert_eq!(dashes.len(), 2);
-    assert_eq!(dashes[0].place.to_string(), "hedge.csv!B2");
-    let unknown =
-        |fact: &Fact| matches!(fact, Fact::Cell(OfCell::ReadAs { read: ReadAs::Unknown, .. }));
-    assert!(unknown(&dashes[0].fact), "{dashes:?}");
+    let dash = |cell, kind, text| read_as(typed(cell, kind, "edge", text), ReadAs::Unknown);
+    assert_eq!(
+        told(&read, Code::CellNotPlain),
+        [dash("hedge.csv!B2", "hazel", "-"), dash("hedge.csv!B3", "ivy", "–")]
+    );
+    assert_eq!(places(&read, Code::CellNotPlain), ["hedge.csv!B2", "hedge.csv!B3"]);
 }
 
 #[test]
@@ -196,12 +193,12 @@ fn whole_numbers_without_unit_are_counts_and_a_range_is_each_of_them() {
 
 #[test]
 fn a_length_without_unit_is_read_in_millimetres_and_said() {
-    for text in ["kind | stalk length\n a | 3-5\n b | 9", "kind | stalk\n a | 3-50\n b | 9"] {
-        let read = table(text);
+    for (about, least) in [("stalk length", "3-5"), ("stalk", "3-50")] {
+        let read = table(&format!("kind | {about}\n a | {least}\n b | 9"));
         assert_eq!(value(&read, 1, 0), mm(9_000, 9_000));
-        let assumed = told(&read, Code::Assumed);
-        assert_eq!(assumed.len(), 1, "{assumed:?}");
-        assert!(assumed[0].contains("unit: Millimetres"), "{assumed:?}");
+        let (about, unit) = (about.to_owned(), Unit::Millimetres);
+        let assumed = OfColumn::UnitAssumed { about, unit, at: at("hedge.csv!B2") };
+        assert_eq!(only(&read, Code::Assumed), assumed.into());
     }
 }
 
@@ -218,9 +215,8 @@ fn decimals_without_unit_are_a_measure_without_unit() {
 fn numbers_beside_centimetres_are_read_in_centimetres_and_the_cell_is_named() {
     let read = table("kind | stalk\n a | 3 cm\n b | 4");
     assert_eq!(value(&read, 1, 0), mm(40_000, 40_000));
-    let assumed = told(&read, Code::Assumed);
-    let [unit, cell] = ["UnitOfOthers", "unit: Centimetres, at: NamedCell { at: hedge.csv!B3"];
-    assert!(assumed[0].contains(unit) && assumed[0].contains(cell), "{assumed:?}");
+    let (about, unit, at) = ("stalk".to_owned(), WrittenIn::Centimetres, at("hedge.csv!B3"));
+    assert_eq!(only(&read, Code::Assumed), OfColumn::UnitOfOthers { about, unit, at }.into());
 }
 
 #[test]
@@ -239,7 +235,8 @@ fn degrees_and_grams_are_units_too() {
 fn a_measure_with_or_is_one_range_and_said() {
     let read = table("kind | stalk (mm)\n a | 3 or 9\n b | 20");
     assert_eq!(value(&read, 0, 0), mm(3_000, 9_000));
-    assert!(told(&read, Code::CellNotPlain)[0].contains("OneRange"));
+    let cell = typed("hedge.csv!B2", "a", "stalk", "3 or 9");
+    assert_eq!(only(&read, Code::CellNotPlain), read_as(cell, ReadAs::OneRange));
 }
 
 #[test]
@@ -259,47 +256,55 @@ fn what_cannot_be_understood_is_named_with_its_cell_and_read_as_unknown() {
     for kind in 0..5 {
         assert_eq!(value(&read, kind, 0), Value::Unknown, "kind {kind}");
     }
-    let odd: Vec<_> =
-        read.findings.iter().filter(|it| it.code == Code::CellNotUnderstood).collect();
-    let places: Vec<_> = odd.iter().map(|finding| finding.place.to_string()).collect();
-    for cell in ["B2", "B3", "B4", "B5", "B6"] {
-        assert!(places.contains(&format!("hedge.csv!{cell}")), "{cell}: {places:?}");
-    }
+    let [thousands, decimals] = owned(["1500", "1.5"]);
+    // What is odd in the same way is told together.
+    let asked_back = [
+        ("B2", "a", "about 5", CellTrouble::NotANumber),
+        ("B4", "c", "5 +", CellTrouble::NotANumber),
+        ("B6", "e", "3-5-7", CellTrouble::NotANumber),
+        ("B3", "b", ">40", CellTrouble::OneEnd),
+        ("B5", "d", "1,500", CellTrouble::Ambiguous { thousands, decimals: Some(decimals) }),
+    ]
+    .map(|(cell, kind, text, trouble)| {
+        odd(typed(&format!("hedge.csv!{cell}"), kind, "stalk", text), trouble)
+    });
+    assert_eq!(told(&read, Code::CellNotUnderstood), asked_back);
 }
 
 #[test]
 fn the_majority_of_a_mixed_column_wins_and_the_rest_is_told() {
     let read = table("kind | edge\n a | toothed\n b | smooth\n c | 4");
     assert_eq!(value(&read, 2, 0), Value::Unknown);
-    assert!(told(&read, Code::CellNotUnderstood)[0].contains("hedge.csv!B4"));
+    let cell = typed("hedge.csv!B4", "c", "edge", "4");
+    assert_eq!(only(&read, Code::CellNotUnderstood), odd(cell, CellTrouble::ANumber));
     let read = table("kind | leaflets\n a | 3\n b | many\n c | 5");
     assert_eq!(value(&read, 1, 0), Value::Unknown);
-    assert!(told(&read, Code::CellNotUnderstood)[0].contains("\"many\""));
+    let cell = typed("hedge.csv!B3", "b", "leaflets", "many");
+    assert_eq!(only(&read, Code::CellNotUnderstood), odd(cell, CellTrouble::AWord));
 }
 
 #[test]
 fn a_hundred_alike_are_said_once() {
     let rows: Vec<_> = (0..100).map(|kind| format!("k{kind} | >4")).collect();
     let read = table(&format!("kind | leaflets\n{}\n x | 3", rows.join("\n")));
-    let odd = told(&read, Code::CellNotUnderstood);
-    assert_eq!(odd.len(), 6);
-    let more = "More(MoreLike { more: 95, last: Cell(NamedCell { at: hedge.csv!B101,";
-    assert!(odd[5].contains(more), "{odd:?}");
+    let all = told(&read, Code::CellNotUnderstood);
+    assert_eq!(all.len(), 6);
+    let (last, like) = (LastAt::Cell(at("hedge.csv!B101")), Box::new(all[4].clone()));
+    assert_eq!(all[5], Fact::More(MoreLike { more: 95, last, like }));
 }
 
 #[test]
 fn words_that_look_alike_are_told_and_never_merged() {
     let read = table("kind | edge\n a | toothed\n b | tooted\n c | smooth\n d | rough");
     assert_eq!(states(&read, 0), ["toothed", "tooted", "smooth", "rough"]);
-    let alike = told(&read, Code::StatesAlike);
-    assert_eq!(alike.len(), 1, "{alike:?}");
-    let both = "[\"toothed\", \"tooted\"]";
-    assert!(alike[0].contains("hedge.csv!B3") && alike[0].contains(both), "{alike:?}");
+    let alike = |cell| {
+        let (states, about) = (owned(["toothed", "tooted"]), "edge".to_owned());
+        Fact::from(OfCell::Alike { states, about, at: Some(at(cell)) })
+    };
+    assert_eq!(only(&read, Code::StatesAlike), alike("hedge.csv!B3"));
     // The slip stands first: it is told there, not at a kind that is spelt right.
     let read = table("kind | edge\n a | tooted\n b | toothed\n c | smooth\n d | toothed");
-    let alike = told(&read, Code::StatesAlike);
-    assert_eq!(alike.len(), 1, "{alike:?}");
-    assert!(alike[0].contains("hedge.csv!B2") && alike[0].contains(both), "{alike:?}");
+    assert_eq!(only(&read, Code::StatesAlike), alike("hedge.csv!B2"));
     let plain =
         table("kind | feel\n a | smooth\n b | rough\n c | round\n d | 1 pair\n e | soft");
     assert!(told(&plain, Code::StatesAlike).is_empty());
@@ -310,14 +315,17 @@ fn a_list_without_counts_is_read_as_or() {
     let read = table("kind | edge\n a | toothed, wavy\n b | wavy");
     let half = share(1, 2);
     assert_eq!(value(&read, 0, 0), Value::States(vec![(StateIx(0), half), (StateIx(1), half)]));
-    assert_eq!(told(&read, Code::CellNotPlain).len(), 1);
+    let cell = typed("hedge.csv!B2", "a", "edge", "toothed, wavy");
+    let words = owned(["toothed", "wavy"]).to_vec();
+    assert_eq!(only(&read, Code::CellNotPlain), read_as(cell, ReadAs::Each { words }));
 }
 
 #[test]
 fn names_that_end_in_a_number_are_names() {
     let read = table("kind | group\n a | group 1\n b | group 2\n c | group 1");
     assert_eq!(states(&read, 0), ["group 1", "group 2"]);
-    assert_eq!(told(&read, Code::Assumed).len(), 1);
+    let numbered = OfColumn::NumberedNames { about: "group".to_owned() };
+    assert_eq!(only(&read, Code::Assumed), numbered.into());
 }
 
 #[test]
@@ -331,9 +339,10 @@ fn a_range_the_wrong_way_round_is_asked_about_and_not_turned() {
     ] {
         let read = table(&format!("kind | {heading}\n a | {text}\n b | 5"));
         assert_eq!(value(&read, 0, 0), Value::Unknown, "{text}");
-        let odd = told(&read, Code::CellNotUnderstood);
-        let meant = format!("Backwards {{ turned: {meant:?} }}");
-        assert!(odd[0].contains("hedge.csv!B2") && odd[0].contains(&meant), "{odd:?}");
+        let about = heading.split(" (").next().unwrap();
+        let trouble = CellTrouble::Backwards { turned: meant.map(str::to_owned) };
+        let cell = typed("hedge.csv!B2", "a", about, text);
+        assert_eq!(only(&read, Code::CellNotUnderstood), odd(cell, trouble));
         assert!(told(&read, Code::CellNotPlain).is_empty());
     }
 }
@@ -377,8 +386,10 @@ fn what_the_second_sheet_says_comes_first() {
     assert_eq!(*legs, Scale::Measure { unit: Unit::Millimetres, gap });
     assert_eq!(read.matrix.character(CharacterIx(1)).scale, Scale::Counts);
     assert_eq!(states(&read, 2), ["toothed", "smooth", "tooted"]);
-    assert!(told(&read, Code::SheetDisagrees)[0].contains("hedge.csv!D3"));
-    assert_eq!(told(&read, Code::StatesAlike).len(), 1);
+    let [state, about] = owned(["tooted", "edge"]);
+    let new = OfCell::Undeclared { state, about, at: at("hedge.csv!D3") };
+    assert_eq!(only(&read, Code::SheetDisagrees), new.into());
+    only(&read, Code::StatesAlike);
 }
 
 /// A gap is read in its own unit, else in its column's; of another sort it is none.
@@ -428,10 +439,11 @@ fn no_length_is_less_than_nothing() {
     assert_eq!(value(&read, 0, 0), Value::Unknown);
     assert_eq!(value(&read, 1, 0), Value::Unknown);
     assert!(matches!(value(&read, 2, 0), Value::Range { .. }));
-    let codes: Vec<Code> = read.findings.iter().map(|finding| finding.code).collect();
-    assert!(codes.contains(&Code::CellNotUnderstood), "{codes:?}");
-    let below = |told: &String| told.contains("BelowNothing");
-    assert!(told(&read, Code::CellNotUnderstood).iter().any(below), "{:?}", read.findings);
+    let below = [("hedge.csv!B2", "hazel", "-3"), ("hedge.csv!B3", "ivy", "-3 to 6")];
+    let below = below.map(|(cell, kind, text)| {
+        odd(typed(cell, kind, "stalk length", text), CellTrouble::BelowNothing)
+    });
+    assert_eq!(told(&read, Code::CellNotUnderstood), below);
 }
 
 #[test]
@@ -445,7 +457,7 @@ fn a_column_is_called_a_ratio_by_its_sort_of_values_or_by_its_unit() {
             matches!(scale, Scale::Measure { unit: Unit::Ratio, .. }),
             "{sheet}: {scale:?}"
         );
-        assert_eq!(told(&read, Code::SheetDisagrees), [""; 0], "{sheet}");
+        assert_eq!(told(&read, Code::SheetDisagrees), [], "{sheet}");
         assert_eq!(value(&read, 1, 0), mm(3_000, 3_000), "{sheet}");
     }
 }
@@ -455,7 +467,8 @@ fn a_column_is_called_a_ratio_by_its_sort_of_values_or_by_its_unit() {
 fn a_column_of_as_many_words_as_numbers_holds_words() {
     let read = table("kind | teeth\n a | 3\n b | few\n c | ?");
     assert_eq!(states(&read, 0), ["few"]);
-    assert_eq!(told(&read, Code::CellNotUnderstood).len(), 1, "{:#?}", read.findings);
+    let cell = typed("hedge.csv!B2", "a", "teeth", "3");
+    assert_eq!(only(&read, Code::CellNotUnderstood), odd(cell, CellTrouble::ANumber));
     let read = table("kind | teeth\n a | 3\n b | few\n c | 5");
     assert_eq!(read.matrix.character(CharacterIx(0)).scale, Scale::Counts);
 }
@@ -465,7 +478,7 @@ fn a_column_of_as_many_words_as_numbers_holds_words() {
 fn an_odd_safety_gap_is_told_at_its_own_cell() {
     let sheet = "character | gap\n stalk | wide";
     let read = with_characters("kind | stalk (mm)\n a | 3-5\n b | 40-50", Some(sheet));
-    let odd = told(&read, Code::CellNotUnderstood);
-    assert_eq!(odd.len(), 1, "{:#?}", read.findings);
-    assert!(odd[0].contains("wide") && odd[0].contains("B2"), "{odd:?}");
+    let (text, is, at) = ("wide".to_owned(), FieldIs::Margin, at("characters.csv!B2"));
+    let wide = OfSheet::FieldOdd { text, is, words: &[], at };
+    assert_eq!(only(&read, Code::CellNotUnderstood), wide.into());
 }

@@ -10,9 +10,16 @@ use std::io::{Cursor, Read as _, Write as _};
 use calamine::{DataType, Reader, Xlsx};
 use rust_xlsxwriter::{Format, Formula, Workbook};
 use spinney_exchange::table::{Settings, Source, Sources, TableError, TableRead, read};
-use spinney_model::{CharacterIx, Code, Scale, TaxonIx, Value};
+use spinney_model::{
+    CharacterIx, Code, Fact, KindAt, OfCell, OfColumn, OfSheet, TaxonIx, Value,
+};
 use zip::write::SimpleFileOptions;
 use zip::{ZipArchive, ZipWriter};
+
+#[path = "drawn/table.rs"]
+mod drawn;
+
+use drawn::{at, only, owned, states, told};
 
 fn try_read(name: &str, bytes: impl Into<Vec<u8>>) -> Result<TableRead, TableError> {
     let table = Source { name: name.to_owned(), bytes: bytes.into() };
@@ -21,18 +28,6 @@ fn try_read(name: &str, bytes: impl Into<Vec<u8>>) -> Result<TableRead, TableErr
 
 fn names(read: &TableRead) -> Vec<&str> {
     read.matrix.taxa().iter().map(|taxon| taxon.name.as_str()).collect()
-}
-
-fn states(read: &TableRead, character: usize) -> Vec<String> {
-    match &read.matrix.character(CharacterIx(character)).scale {
-        Scale::Words { states } => states.clone(),
-        scale => panic!("no words: {scale:?}"),
-    }
-}
-
-fn told(read: &TableRead, code: Code) -> Vec<String> {
-    let found = read.findings.iter().filter(|finding| finding.code == code);
-    found.map(|finding| format!("{}: {:?}", finding.place, finding.fact)).collect()
 }
 
 #[test]
@@ -100,13 +95,13 @@ fn blank_lines_and_broken_rows_keep_the_names_of_cells() {
     let text = "kind,edge,lobes\n\n\nhazel,?4?\n,,\r\nivy,toothed,lobed,extra\n";
     let read = try_read("a.csv", text).unwrap();
     assert_eq!(names(&read), ["hazel", "ivy"]);
-    let heading = told(&read, Code::HeadingTwice);
-    assert!(heading[0].contains("a.csv!D1"), "{heading:?}");
-    let unknown = told(&read, Code::Unknown);
-    assert!(
-        unknown[0].contains("kind: \"hazel\", at: NamedCell { at: a.csv!C4"),
-        "{unknown:?}"
-    );
+    let called = "column D".to_owned();
+    let none = OfColumn::NoHeading { called, at: at("a.csv!D1") };
+    assert_eq!(told(&read, Code::HeadingTwice)[0], none.into());
+    let Fact::Cell(OfCell::NotRecorded { kinds, .. }) = &told(&read, Code::Unknown)[0] else {
+        panic!("{:#?}", read.findings)
+    };
+    assert_eq!(kinds[0], KindAt { kind: "hazel".to_owned(), at: at("a.csv!C4") });
 }
 
 #[test]
@@ -114,8 +109,7 @@ fn a_quotation_mark_that_is_never_closed_is_told_where_it_swallows_the_table() {
     let rows: Vec<_> = (0..900).map(|at| format!("k{at},red")).collect();
     let text = format!("kind,colour\nhazel,\"red\n{}", rows.join("\n"));
     let read = try_read("a.csv", text).unwrap();
-    let told = told(&read, Code::TooLarge);
-    assert!(told[0].contains("a.csv!B2"), "{told:?}");
+    assert_eq!(drawn::places(&read, Code::TooLarge)[0], "a.csv!B2");
     assert_eq!(names(&read), ["hazel"]);
 }
 
@@ -247,10 +241,12 @@ fn a_workbook_is_read_with_its_sheets() {
     let spines = read.matrix.character(CharacterIx(3));
     assert_eq!(spines.question.as_deref(), Some("Has it spines?"));
     assert_eq!(read.matrix.scene().title.as_deref(), Some("Hedge walk"));
-    let odd = told(&read, Code::CellNotPlain);
-    assert!(odd[0].contains("Hedge!D3") && odd[0].contains("Formula"), "{odd:?}");
-    assert!(odd[1].contains("Hedge!C4") && odd[1].contains("MadeADate"), "{odd:?}");
-    assert!(told(&read, Code::LeftOut)[0].contains("scribbles"));
+    let formula = OfCell::Formula { at: at("Hedge!D3") };
+    let date = OfCell::MadeADate { at: at("Hedge!C4") };
+    assert_eq!(told(&read, Code::CellNotPlain), [formula.into(), date.into()]);
+    let [read_one, others] = owned(["Hedge", "scribbles"]);
+    let left = OfSheet::SheetsNotRead { read: read_one, others: vec![others] };
+    assert_eq!(only(&read, Code::LeftOut), left.into());
 }
 
 #[test]
@@ -291,9 +287,9 @@ fn merged_cells_hold_their_value_in_each_row() {
     let cell = |kind| read.matrix.cell(TaxonIx(kind), CharacterIx(0)).value.clone();
     assert_eq!(cell(0), cell(1));
     assert!(matches!(cell(1), Value::States(_)));
-    let told = &told(&read, Code::CellNotPlain)[0];
-    assert!(told.contains("Merged") && told.contains("at: Sheet1!B2"), "{told}");
-    assert!(told.contains("to: NamedCell { at: Sheet1!B3"), "{told}");
+    let text = "toothed".to_owned();
+    let merged = OfCell::Merged { text, at: at("Sheet1!B2"), to: at("Sheet1!B3") };
+    assert_eq!(only(&read, Code::CellNotPlain), merged.into());
 }
 
 #[test]

@@ -7,9 +7,14 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_exchange::table::{Settings, Source, Sources, TableRead, read, write};
 use spinney_model::{
-    Character, CharacterIx, Code, Fact, FieldIs, Instrument, Matrix, OfColumn, OfSheet,
-    Quantity, Scale, Season, SeenOn, TaxonIx, Unit, Value,
+    CellTrouble, Character, CharacterIx, Code, Fact, FieldIs, Instrument, Matrix, OfCell,
+    OfColumn, OfSheet, Quantity, Scale, Season, SeenOn, TaxonIx, Unit, Value, WhyNoRatio,
 };
+
+#[path = "drawn/table.rs"]
+mod drawn;
+
+use drawn::{at, odd, only, owned, places, told, typed};
 
 fn source(name: &str, text: &str) -> Source {
     let rows = text.trim().lines().map(|line| {
@@ -39,11 +44,6 @@ fn again(matrix: &Matrix) -> TableRead {
         about: Some(source("about.csv", sheets.about)),
     };
     read(&sources, &Settings::default()).unwrap()
-}
-
-fn told(read: &TableRead, code: Code) -> Vec<String> {
-    let found = read.findings.iter().filter(|finding| finding.code == code);
-    found.map(|finding| format!("{}: {:?}", finding.place, finding.fact)).collect()
 }
 
 fn named<'m>(matrix: &'m Matrix, name: &str) -> (CharacterIx, &'m Character) {
@@ -80,7 +80,7 @@ fn seasons_instruments_and_words_to_know_are_read() {
     assert_eq!((stalk.seasons.len(), stalk.instrument), (4, Instrument::Eyes));
     let blade = named(&read.matrix, "blade length").1;
     assert_eq!(blade.instrument, Instrument::Ruler, "a length takes a ruler");
-    assert_eq!(told(&read, Code::CellNotUnderstood), [""; 0]);
+    assert_eq!(told(&read, Code::CellNotUnderstood), []);
     assert_eq!(again(&read.matrix).matrix, read.matrix);
 }
 
@@ -120,7 +120,7 @@ fn states_stand_in_the_order_in_which_they_are_listed() {
     assert!(size.ordered && !named(&read.matrix, "edge").1.ordered);
     let states = ["large", "middling", "small"].map(str::to_owned).to_vec();
     assert_eq!(size.scale, Scale::Words { states });
-    assert_eq!(told(&read, Code::Assumed), [""; 0]);
+    assert_eq!(told(&read, Code::Assumed), []);
     assert_eq!(again(&read.matrix).matrix, read.matrix);
 
     let unlisted = hedge(TABLE, "character | ordered\n size | yes\n stalk length | yes");
@@ -155,12 +155,12 @@ fn kinds_that_the_table_lacks_are_told() {
     let edge = named(&read.matrix, "edge").1;
     assert_eq!(edge.read_right, Some(90));
     assert_eq!(edge.read_right_of, BTreeMap::from([(TaxonIx(1), 50)]));
-    let strange = told(&read, Code::SheetDisagrees);
-    let strange = strange.iter().map(|told| {
-        assert!(told.starts_with("characters.csv!B2: Column(ReadRight"), "{told}");
-        (told.contains("\"beech\", twice: false"), told.contains("\"hazel\", twice: true"))
+    let strange = [("beech", false), ("hazel", true)].map(|(name, twice)| {
+        let [about, name] = owned(["edge", name]);
+        Fact::from(OfColumn::ReadRight { about, name, twice, at: at("characters.csv!B2") })
     });
-    assert_eq!(strange.collect::<Vec<_>>(), [(true, false), (false, true)]);
+    assert_eq!(told(&read, Code::SheetDisagrees), strange);
+    assert_eq!(places(&read, Code::SheetDisagrees), ["characters.csv!B2"; 2]);
     for text in ["often", "90; 80", "holly", "holly 160", "90-95", "-5"] {
         let read = hedge(TABLE, &format!("character | read right\n edge | {text}"));
         assert_eq!(named(&read.matrix, "edge").1.read_right, None, "{text}");
@@ -203,10 +203,10 @@ fn a_ratio_is_worked_out_of_two_lengths() {
                 Value::DoesNotApply
             ]
         );
-        assert_eq!(told(&read, Code::SheetDisagrees), [""; 0]);
+        assert_eq!(told(&read, Code::SheetDisagrees), []);
         // The blank stalk is told once, and nothing of the ratio is.
         assert_eq!(told(&read, Code::Unknown).len(), 1);
-        assert_eq!(told(&read, Code::Assumed), [""; 0]);
+        assert_eq!(told(&read, Code::Assumed), []);
         let back = again(&read.matrix);
         assert_eq!(back.matrix, read.matrix);
         assert_eq!(back.findings.len(), read.findings.len(), "{:?}", back.findings);
@@ -247,7 +247,8 @@ fn ratios_that_were_typed_come_first() {
         values(&read.matrix, at),
         [range(100, 150), range(80, 250), range(500, 1_500), Value::DoesNotApply]
     );
-    assert_eq!(told(&read, Code::CellNotUnderstood).len(), 1, "40 mm is no ratio");
+    let cell = typed("hedge.csv!D4", "poplar", "slimness", "40 mm");
+    assert_eq!(only(&read, Code::CellNotUnderstood), odd(cell, CellTrouble::OtherUnit));
     assert_eq!(again(&read.matrix).matrix, read.matrix);
 }
 
@@ -266,33 +267,32 @@ fn a_ratio_without_its_lengths_may_be_typed_too() {
 
 #[test]
 fn a_ratio_of_what_is_not_there_is_told_and_left_out() {
-    for (typed, because) in [
-        ("stem length / blade length", r#"NoColumn("stem length")"#),
-        ("stalk length / lamina", r#"NoColumn("lamina")"#),
-        ("edge / blade length", r#"NotMeasured("edge")"#),
-        ("stalk length / stalk length", "OverItself"),
-        ("stalk length", r#"NotTwo("stalk length")"#),
-        ("other / stalk length", "OfARatio"),
+    for (typed, why) in [
+        ("stem length / blade length", WhyNoRatio::NoColumn("stem length".to_owned())),
+        ("stalk length / lamina", WhyNoRatio::NoColumn("lamina".to_owned())),
+        ("edge / blade length", WhyNoRatio::NotMeasured("edge".to_owned())),
+        ("stalk length / stalk length", WhyNoRatio::OverItself),
+        ("stalk length", WhyNoRatio::NotTwo("stalk length".to_owned())),
+        ("other / stalk length", WhyNoRatio::OfARatio),
     ] {
         let sheet = format!(
             "character | ratio of\n slimness | {typed}\n other | stalk length / blade length"
         );
         let read = hedge(TABLE, &sheet);
         assert_eq!(read.matrix.characters().len(), 5, "{typed}");
-        assert_eq!(
-            told(&read, Code::SheetDisagrees),
-            [format!(
-                "characters.csv!B2: Column(NoRatio {{ about: \"slimness\", why: {because}, at: \
-                 NamedCell {{ at: characters.csv!B2, called: Address }} }})"
-            )]
-        );
+        let (about, at) = ("slimness".to_owned(), at("characters.csv!B2"));
+        let none = OfColumn::NoRatio { about, why, at };
+        assert_eq!(only(&read, Code::SheetDisagrees), none.into());
+        assert_eq!(places(&read, Code::SheetDisagrees), ["characters.csv!B2"]);
     }
     let zero = hedge(
         "kind | a | b\n x | 5 mm | 0-4 mm\n y | 5 mm | 2 mm",
         "character | ratio of\n r | a / b",
     );
     assert_eq!(values(&zero.matrix, CharacterIx(2)), [Value::Unknown, range(2_500, 2_500)]);
-    assert_eq!(told(&zero, Code::CellNotUnderstood).len(), 1);
+    let ([about, kind], parts) = (owned(["r", "x"]), owned(["a", "b"]));
+    let none = OfCell::NoRatio { about, kind, parts };
+    assert_eq!(only(&zero, Code::CellNotUnderstood), none.into());
 }
 
 #[test]
@@ -317,7 +317,8 @@ fn a_ratio_is_there_and_seen_where_both_its_lengths_are() {
         values(&read.matrix, at),
         [range(100, 100), Value::DoesNotApply, range(500, 500)]
     );
-    let assumed = told(&read, Code::Assumed);
-    assert_eq!(assumed.len(), 1, "only the blade's blank cell: {assumed:?}");
+    let [about, above] = owned(["blade length", "form"]);
+    let blank = OfColumn::DoesNotApply { about, above, cells: 1 };
+    assert_eq!(only(&read, Code::Assumed), blank.into(), "only the blade's blank cell");
     assert_eq!(again(&read.matrix).matrix, read.matrix);
 }

@@ -4,8 +4,14 @@
 
 use spinney_exchange::table::{Settings, Source, Sources, TableError, TableRead, read};
 use spinney_model::{
-    CharacterIx, Code, Difficulty, Quantity, Scale, SeenOn, Share, StateIx, TaxonIx, Value,
+    CharacterIx, Code, Difficulty, Fact, FieldIs, OfCell, OfColumn, OfSheet, Quantity, RowOf,
+    Scale, SeenOn, Share, StateIx, TaxonIx, Value, WhyNoCondition,
 };
+
+#[path = "drawn/table.rs"]
+mod drawn;
+
+use drawn::{at, only, owned, places, told};
 
 fn source(name: &str, text: &str) -> Source {
     let rows = text.trim().lines().map(|line| {
@@ -24,11 +30,6 @@ fn hedge(table: &str, characters: &str, kinds: &str, about: &str) -> TableRead {
         about: some("about.csv", about),
     };
     read(&sources, &Settings::default()).unwrap()
-}
-
-fn told(read: &TableRead, code: Code) -> Vec<String> {
-    let found = read.findings.iter().filter(|finding| finding.code == code);
-    found.map(|finding| format!("{}: {:?}", finding.place, finding.fact)).collect()
 }
 
 const TABLE: &str = "kind       | form      | leaflets | lobes | stalk length
@@ -80,34 +81,40 @@ fn a_condition_makes_a_governor_in_each_of_its_spellings() {
         assert_eq!(leaflets(2), Value::Unknown);
         // A value that cannot be there is told and read as "does not apply".
         assert_eq!(leaflets(3), Value::DoesNotApply);
-        let present = told(&read, Code::GovernedButPresent);
-        assert_eq!(present.len(), 1);
-        assert!(present[0].contains("dogwood") && present[0].contains("hedge.csv!C5"));
+        let [kind, about, above] = owned(["dogwood", "leaflets", "form"]);
+        let blank =
+            OfColumn::DoesNotApply { about: about.clone(), above: above.clone(), cells: 1 };
+        let there = OfCell::GovernedButPresent { kind, about, above, at: at("hedge.csv!C5") };
+        assert_eq!(only(&read, Code::GovernedButPresent), there.into());
         let silent = told(&read, Code::Assumed);
-        assert!(
-            silent
-                .iter()
-                .any(|it| it.contains("about: \"leaflets\", above: \"form\", cells: 1")),
-            "{silent:?}"
-        );
+        assert!(silent.contains(&blank.into()), "{silent:#?}");
     }
 }
 
 #[test]
 fn a_condition_that_cannot_hold_is_told_and_left_out() {
-    for condition in [
-        "shape = feather",
-        "form = paw",
-        "stalk length = 5",
-        "leaflets",
-        "leaflets = 3",
-        "form =",
+    let because = |why| {
+        let (about, at) = ("leaflets".to_owned(), at("characters.csv!B2"));
+        Fact::from(OfColumn::NoCondition { about, why, at })
+    };
+    let is_odd = |text: &str| {
+        let (text, is) = (text.to_owned(), FieldIs::Condition);
+        Fact::from(OfSheet::FieldOdd { text, is, words: &[], at: at("characters.csv!B2") })
+    };
+    let [shape, stalk, form, paw] = owned(["shape", "stalk length", "form", "paw"]);
+    for (condition, told_of_it) in [
+        ("shape = feather", because(WhyNoCondition::NoColumn(shape))),
+        ("form = paw", because(WhyNoCondition::NoState { state: paw, of: form.clone() })),
+        ("stalk length = 5", because(WhyNoCondition::HoldsNumbers(stalk))),
+        ("leaflets", is_odd("leaflets")),
+        ("leaflets = 3", because(WhyNoCondition::HoldsNumbers("leaflets".to_owned()))),
+        ("form =", because(WhyNoCondition::NoStates(form))),
     ] {
         let characters = format!("character | applies when\n leaflets | {condition}");
         let read = hedge(TABLE, &characters, "", "");
         assert_eq!(read.matrix.character(CharacterIx(1)).governor, None, "{condition}");
         let told = [told(&read, Code::SheetDisagrees), told(&read, Code::CellNotUnderstood)];
-        assert!(told.concat().iter().any(|it| it.contains("characters.csv!B2")), "{condition}");
+        assert_eq!(told.concat(), [told_of_it], "{condition}");
     }
     let circle = hedge(
         "kind | a | b\n x | p | q\n y | r | s",
@@ -118,7 +125,12 @@ fn a_condition_that_cannot_hold_is_told_and_left_out() {
     let governors: Vec<_> =
         circle.matrix.characters().iter().filter(|it| it.governor.is_some()).collect();
     assert_eq!(governors.len(), 1);
-    assert!(told(&circle, Code::SheetDisagrees)[0].contains("why: Itself"));
+    let itself = |fact: &Fact| {
+        let why = WhyNoCondition::Itself;
+        matches!(fact, Fact::Column(OfColumn::NoCondition { why: because, .. }) if *because == why)
+    };
+    let told = told(&circle, Code::SheetDisagrees);
+    assert!(told.len() == 1 && told.iter().all(itself), "{told:#?}");
 }
 
 #[test]
@@ -186,8 +198,8 @@ fn a_kind_is_described_on_its_own_sheet() {
     let whole = Share::from_integer;
     assert_eq!(weights, [whole(3), Share::new(1, 2), whole(1), whole(1)]);
     assert_eq!(read.matrix.taxon(TaxonIx(1)).caution.as_deref(), Some("It pricks."));
-    let beech = "NotInTable { of: Kind, name: \"beech\", at: NamedCell { at: kinds.csv!A4";
-    assert!(told(&read, Code::SheetDisagrees)[0].contains(beech));
+    let (of, name, at) = (RowOf::Kind, "beech".to_owned(), at("kinds.csv!A4"));
+    assert_eq!(only(&read, Code::SheetDisagrees), OfSheet::NotInTable { of, name, at }.into());
 }
 
 #[test]
@@ -197,7 +209,7 @@ fn how_often_may_be_said_in_words() {
     let weights: Vec<_> = read.matrix.taxa().iter().map(|taxon| taxon.weight).collect();
     assert_eq!(weights, [4, 1, 2, 2].map(Share::from_integer));
     let assumed = told(&read, Code::Assumed);
-    assert!(assumed.iter().any(|it| it.contains("OftenInWords")), "{assumed:?}");
+    assert!(assumed.contains(&OfSheet::OftenInWords.into()), "{assumed:#?}");
     let odd =
         hedge(TABLE, "", "kind | how often\n hazel | 0\n dog rose | -3\n bramble | now", "");
     assert!(odd.matrix.taxa().iter().all(|taxon| taxon.weight == Share::from_integer(1)));
@@ -212,7 +224,12 @@ fn the_scene_stands_in_two_columns() {
     assert_eq!(scene.title.as_deref(), Some("Hedge walk"));
     assert_eq!(scene.place.as_deref(), Some("Mill Lane"));
     assert_eq!((scene.season.as_deref(), &scene.part), (Some("October"), &None));
-    assert!(told(&read, Code::LeftOut)[0].contains("about.csv!A4"));
+    let Fact::Sheet(OfSheet::RowNotRead { text, sheet, .. }) = only(&read, Code::LeftOut)
+    else {
+        panic!("{:#?}", read.findings)
+    };
+    assert_eq!([text, sheet], ["colour", "about.csv"]);
+    assert_eq!(places(&read, Code::LeftOut), ["about.csv!A4"]);
 }
 
 #[test]
@@ -221,7 +238,8 @@ fn touching_is_guessed_from_the_heading_and_said() {
     let read = hedge(table, "", "", "");
     assert!(read.matrix.character(CharacterIx(0)).by_touch);
     assert!(!read.matrix.character(CharacterIx(1)).by_touch);
-    assert_eq!(told(&read, Code::Assumed).len(), 1);
+    let touch = OfColumn::Touch { about: "feel".to_owned() };
+    assert_eq!(only(&read, Code::Assumed), touch.into());
     let said = hedge(table, "character | by touch\n feel | no", "", "");
     assert!(!said.matrix.character(CharacterIx(0)).by_touch);
     assert!(told(&said, Code::Assumed).is_empty());
@@ -237,16 +255,21 @@ fn repeated_kinds_and_headings_keep_their_rows_and_columns() {
     );
     let names: Vec<_> = read.matrix.taxa().iter().map(|taxon| taxon.name.as_str()).collect();
     assert_eq!(names, ["hazel", "Hazel (2)", "ivy"]);
-    let twice = told(&read, Code::KindTwice);
-    assert!(
-        twice[0].contains("hedge.csv!A2") && twice[0].contains("hedge.csv!A3"),
-        "{twice:?}"
-    );
-    assert!(twice[0].contains("differ: Some([\"toothed\", \"wavy\"])"), "{twice:?}");
+    let twice = OfSheet::KindTwice {
+        names: owned(["hazel", "Hazel"]),
+        called: "Hazel (2)".to_owned(),
+        differ: Some(owned(["toothed", "wavy"])),
+        first: at("hedge.csv!A2"),
+        second: at("hedge.csv!A3"),
+    };
+    assert_eq!(only(&read, Code::KindTwice), twice.into());
     let characters: Vec<_> =
         read.matrix.characters().iter().map(|character| character.name.as_str()).collect();
     assert_eq!(characters, ["edge", "edge (2)", "column D"]);
-    assert_eq!(told(&read, Code::HeadingTwice).len(), 2);
+    let [heading, called, nameless] = owned(["edge", "edge (2)", "column D"]);
+    let edge = OfColumn::HeadingTwice { heading, called, at: at("hedge.csv!C1") };
+    let none = OfColumn::NoHeading { called: nameless, at: at("hedge.csv!D1") };
+    assert_eq!(told(&read, Code::HeadingTwice), [edge.into(), none.into()]);
 }
 
 #[test]
@@ -259,9 +282,10 @@ fn titles_empty_rows_and_rows_without_a_name() {
     );
     let names: Vec<_> = read.matrix.taxa().iter().map(|taxon| taxon.name.as_str()).collect();
     assert_eq!(names, ["hazel", "ivy"]);
-    let left_out = told(&read, Code::LeftOut);
-    assert_eq!(left_out.len(), 2, "{left_out:?}");
-    assert!(left_out[0].contains("hedge.csv!A1") && left_out[1].contains("hedge.csv!A6"));
+    let title = OfSheet::Title { title: "Our hedge".to_owned() };
+    let nameless = OfSheet::Nameless { at: at("hedge.csv!A6") };
+    assert_eq!(told(&read, Code::LeftOut), [title.into(), nameless.into()]);
+    assert_eq!(places(&read, Code::LeftOut), ["hedge.csv!A1", "hedge.csv!A6"]);
 }
 
 #[test]
@@ -271,7 +295,8 @@ fn a_column_of_notes_is_left_out() {
     let read = hedge(&format!("kind | notes | colour\n{}", rows.join("\n")), "", "", "");
     assert_eq!(read.matrix.characters().len(), 1);
     assert_eq!(read.matrix.taxa().len(), 65);
-    assert!(told(&read, Code::LeftOut)[0].contains("most: 64"));
+    let notes = OfColumn::Notes { about: "notes".to_owned(), most: 64 };
+    assert_eq!(only(&read, Code::LeftOut), notes.into());
     let rows: Vec<_> = (0..64).map(|at| format!("k{at} | note {} here", words(at))).collect();
     let read = hedge(&format!("kind | notes\n{}", rows.join("\n")), "", "", "");
     assert_eq!(read.matrix.characters().len(), 1, "64 are still states");

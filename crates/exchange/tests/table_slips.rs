@@ -3,7 +3,10 @@
 #![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
 
 use spinney_exchange::table::decode;
-use spinney_model::{CharacterIx, Code, Quantity, Scale, StateIx, TaxonIx, Unit, Value};
+use spinney_model::{
+    CellTrouble, CharacterIx, Code, Fact, NotCounts, OfColumn, Quantity, ReadAs, Scale,
+    StateIx, TaxonIx, Unit, Value,
+};
 
 #[path = "drawn/table.rs"]
 mod drawn;
@@ -27,13 +30,15 @@ fn other_words_in_a_yes_no_column_are_named_and_asked_back() {
     for kind in 4..7 {
         assert_eq!(value(&read, kind, 0), Value::Unknown);
     }
-    let odd = told(&read, Code::CellNotUnderstood);
-    assert_eq!(odd.len(), 3, "{odd:?}");
-    for (text, cell) in [("perhaps", "B6"), ("sometimes", "B7"), ("lobed or entire", "B8")] {
-        let named = |told: &&String| told.contains(text) && told.contains(cell);
-        assert!(odd.iter().any(|told| named(&told)), "{text}: {odd:?}");
-    }
-    assert!(odd.iter().all(|told| told.contains("NeitherYesNorNo")), "{odd:?}");
+    let neither = [
+        ("hedge.csv!B6", "e", "perhaps"),
+        ("hedge.csv!B7", "f", "sometimes"),
+        ("hedge.csv!B8", "g", "lobed or entire"),
+    ]
+    .map(|(cell, kind, text)| {
+        odd(typed(cell, kind, "spines", text), CellTrouble::NeitherYesNorNo)
+    });
+    assert_eq!(told(&read, Code::CellNotUnderstood), neither);
     // Each is told once: not again among the kinds of which nobody knows.
     assert!(told(&read, Code::Unknown).is_empty());
 }
@@ -83,8 +88,8 @@ fn a_yes_among_other_words_is_a_state_and_said() {
     assert_eq!(states(&read, 0), ["yes", "no"], "a tie goes to yes and no");
     let read = table("kind | lobes\n a | deep\n b | shallow\n c | yes\n d | deep");
     assert_eq!(states(&read, 0), ["deep", "shallow", "yes"]);
-    let doubts = told(&read, Code::CellNotPlain);
-    assert!(doubts.len() == 1 && doubts[0].contains("hedge.csv!B4"), "{doubts:?}");
+    let cell = typed("hedge.csv!B4", "c", "lobes", "yes");
+    assert_eq!(only(&read, Code::CellNotPlain), read_as(cell, ReadAs::State));
     let read = table("kind | teeth\n a | no\n b | no\n c | many");
     assert_eq!(states(&read, 0), ["no", "many"]);
     assert!(read.findings.is_empty(), "{:?}", read.findings);
@@ -96,10 +101,9 @@ fn a_measure_without_unit_has_no_gap_and_names_the_decimal_that_made_it_one() {
     let gap = Quantity::ZERO;
     let scale = &read.matrix.character(CharacterIx(0)).scale;
     assert_eq!(*scale, Scale::Measure { unit: Unit::Unstated, gap });
-    let assumed = told(&read, Code::Assumed);
-    assert_eq!(assumed.len(), 1, "{assumed:?}");
-    let because = "Cell { text: \"2.5\", kind: \"b\", at: NamedCell { at: hedge.csv!B3";
-    assert!(assumed[0].contains(because), "{assumed:?}");
+    let [about, text, kind] = owned(["ratio", "2.5", "b"]);
+    let because = NotCounts::Cell { text, kind, at: at("hedge.csv!B3") };
+    assert_eq!(only(&read, Code::Assumed), OfColumn::NoUnit { about, because }.into());
     let given = with_characters(
         "kind | ratio\n a | 3\n b | 2.5",
         Some("character | values | unit | gap\n ratio | measure | none | 0.5"),
@@ -116,7 +120,10 @@ fn counts_are_at_most_sixty_four_numbers_declared_or_not() {
         format!("kind | legs\n{}", rows.join("\n"))
     };
     let declared = Some("character | values\n legs | count");
-    for characters in [None, declared] {
+    let (about, because) = ("legs".to_owned(), NotCounts::MoreThan(64));
+    let taken: Fact = OfColumn::NoUnit { about: about.clone(), because }.into();
+    let too_many: Fact = OfColumn::TooManyCounts { about, most: 64 }.into();
+    for (characters, fact) in [(None, taken), (declared, too_many)] {
         let read = with_characters(&rows(64), characters);
         assert_eq!(read.matrix.character(CharacterIx(0)).scale, Scale::Counts);
         assert!(read.findings.is_empty(), "{:?}", read.findings);
@@ -125,9 +132,8 @@ fn counts_are_at_most_sixty_four_numbers_declared_or_not() {
         let gap = Quantity::ZERO;
         assert_eq!(*scale, Scale::Measure { unit: Unit::Unstated, gap });
         assert_eq!(value(&read, 64, 0), mm(192_000, 192_000));
-        assert_eq!(read.findings.len(), 1, "{:?}", read.findings);
-        let told = told(&read, read.findings[0].code);
-        assert!(told[0].contains("MoreThan(64)") || told[0].contains("most: 64"), "{told:?}");
+        let facts: Vec<_> = read.findings.iter().map(|finding| &finding.fact).collect();
+        assert_eq!(facts, [&fact]);
     }
 }
 
@@ -172,7 +178,9 @@ fn numbers_in_words_are_counts_beside_digits_or_alone() {
     assert!(read.findings.is_empty(), "{:?}", read.findings);
     let alone = table("kind | legs\n a | six\n b | eight");
     assert_eq!(value(&alone, 1, 0), whole(8));
-    assert_eq!(told(&alone, Code::Assumed).len(), 1);
+    let [about, text] = owned(["legs", "six"]);
+    let numbers = OfColumn::NumberWords { about, text, at: at("hedge.csv!B2") };
+    assert_eq!(only(&alone, Code::Assumed), numbers.into());
     let words = table("kind | shells\n a | one\n b | one\n c | many");
     assert_eq!(states(&words, 0), ["one", "many"]);
     let declared = "character | states\n legs | six; eight";
@@ -185,8 +193,8 @@ fn one_end_of_a_range_is_not_understood_and_says_what_to_write() {
     for text in ["≥ 5", "≥5", ">= 5", "< 2 cm", "<2", "<= 2 cm"] {
         let read = table(&format!("kind | stalk (mm)\n a | {text}\n b | 20"));
         assert_eq!(value(&read, 0, 0), Value::Unknown, "{text}");
-        let odd = told(&read, Code::CellNotUnderstood);
-        assert!(odd.len() == 1 && odd[0].contains("trouble: OneEnd"), "{text}: {odd:?}");
+        let cell = typed("hedge.csv!B2", "a", "stalk", text);
+        assert_eq!(only(&read, Code::CellNotUnderstood), odd(cell, CellTrouble::OneEnd));
     }
 }
 
@@ -199,13 +207,15 @@ fn a_thousand_or_a_decimal_is_asked_back_in_the_persons_own_number() {
     ] {
         let read = table(&format!("kind | stalk (mm)\n a | {text}\n b | 20"));
         assert_eq!(value(&read, 0, 0), Value::Unknown, "{text}");
-        let meant = format!("thousands: {thousand:?}, decimals: Some({decimal:?})");
-        let odd = told(&read, Code::CellNotUnderstood);
-        assert!(odd[0].contains(&meant), "{odd:?}");
+        let [thousands, decimals] = owned([thousand, decimal]);
+        let trouble = CellTrouble::Ambiguous { thousands, decimals: Some(decimals) };
+        let cell = typed("hedge.csv!B2", "a", "stalk", text);
+        assert_eq!(only(&read, Code::CellNotUnderstood), odd(cell, trouble));
     }
     let read = table("kind | stalk (mm)\n a | 1,200,000\n b | 20");
-    let odd = told(&read, Code::CellNotUnderstood);
-    assert!(odd[0].contains("thousands: \"1200000\", decimals: None"), "{odd:?}");
+    let trouble = CellTrouble::Ambiguous { thousands: "1200000".to_owned(), decimals: None };
+    let cell = typed("hedge.csv!B2", "a", "stalk", "1,200,000");
+    assert_eq!(only(&read, Code::CellNotUnderstood), odd(cell, trouble));
 }
 
 #[test]

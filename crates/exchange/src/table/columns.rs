@@ -408,8 +408,9 @@ fn words(input: Input) -> &'static [&'static str] {
 mod tests {
     use std::collections::BTreeSet;
 
-    use spinney_model::{Instrument, Season, SeenOn};
+    use spinney_model::{Code, Instrument, Season, SeenOn};
 
+    use super::super::{Settings, Source, Sources, read};
     use super::*;
 
     #[test]
@@ -442,5 +443,50 @@ mod tests {
         let offered: BTreeSet<&str> =
             offered.map(|unit| if unit == "ratio" { "" } else { unit }).collect();
         assert_eq!(offered, units.into_iter().chain(["count"]).collect());
+    }
+
+    /// What is read where a column of a sheet beside the table says a word.
+    fn said(sheet: &str, heading: &str, word: &str) -> Matrix {
+        let source =
+            |name: &str, text: String| Source { name: name.to_owned(), bytes: text.into() };
+        let row = format!("{}\t{heading}\nx\t{word}\n", sheet.trim_end_matches('s'));
+        let row = Some(source(sheet, row));
+        // A column of words holds no numbers, and only its states are in an order.
+        let in_words = word == "words" || heading == "in order";
+        let [first, second] = if in_words { ["thin", "thick"] } else { ["3", "5"] };
+        let table = source("table", format!("kind\tx\nx\t{first}\ny\t{second}\n"));
+        let sources = match sheet {
+            "characters" => Sources { table, characters: row, ..Sources::default() },
+            _ => Sources { table, kinds: row, ..Sources::default() },
+        };
+        let read = read(&sources, &Settings::default()).expect("a table of two kinds");
+        let odd: Vec<_> = read
+            .findings
+            .iter()
+            .filter(|finding| {
+                matches!(finding.code, Code::CellNotUnderstood | Code::SheetDisagrees)
+            })
+            .collect();
+        assert!(odd.is_empty(), "{heading}: {word}: {odd:#?}");
+        read.matrix
+    }
+
+    /// A word that is offered is read, and as no other word of its column.
+    #[test]
+    fn every_word_that_is_offered_is_read() {
+        let of_characters =
+            CHARACTERS.iter().map(|of| ("characters", of.headings[0], of.input));
+        let of_kinds = KINDS.iter().map(|of| ("kinds", of.headings[0], of.input));
+        let mut offered = 0;
+        for (sheet, heading, input) in of_characters.chain(of_kinds) {
+            let words = super::words(input);
+            let read: Vec<_> = words.iter().map(|word| said(sheet, heading, word)).collect();
+            for (at, matrix) in read.iter().enumerate() {
+                let same = read[..at].iter().position(|before| before == matrix);
+                assert_eq!(same.map(|same| words[same]), None, "{heading}: {}", words[at]);
+            }
+            offered += words.len();
+        }
+        assert!(offered > 30, "only {offered} words are offered, so this looks at little");
     }
 }

@@ -1,5 +1,7 @@
-//! Thousands of damaged tables, the same ones every time: no panic, and findings that name
-//! something and say what to do.
+//! Thousands of damaged tables, the same ones every time: no panic, and findings that name a
+//! place and that every language says in sentences of its own.
+//!
+//! They stand here and not beside the reader of tables, which has no sentences.
 
 #![allow(clippy::unwrap_used, reason = "a test says with a panic what is wrong")]
 
@@ -8,6 +10,8 @@ use std::io::{Cursor, Read, Write};
 use fastrand::Rng;
 use spinney_exchange::table::{Settings, Source, Sources, read};
 use spinney_exchange::template;
+use spinney_model::Finding;
+use spinney_voice::{LANGUAGES, Tongue, finding};
 use zip::write::SimpleFileOptions;
 use zip::{CompressionMethod, ZipArchive, ZipWriter};
 
@@ -15,15 +19,28 @@ fn try_read(bytes: Vec<u8>) -> bool {
     let table = Source { name: "fuzz".to_owned(), bytes };
     match read(&Sources { table, ..Sources::default() }, &Settings::default()) {
         Ok(read) => {
-            for finding in &read.findings {
-                assert!(!finding.place.to_string().is_empty(), "{finding:?}");
-            }
+            read.findings.iter().for_each(can_be_said);
             true
         }
         Err(error) => {
             assert!(error.to_string().ends_with('.'), "{error}");
             false
         }
+    }
+}
+
+/// A finding is data, and each language has a sentence and a remedy for it. A message that lacks a
+/// text, or is not there, ends a test; one that is only there in English is said in English.
+fn can_be_said(found: &Finding) {
+    assert!(!found.place.to_string().is_empty(), "{found:?}");
+    assert!(found.text().is_none(), "nobody can translate {found:?}");
+    let said = LANGUAGES.map(|(tag, _)| finding(found, Tongue::for_person(&[tag.to_owned()])));
+    for (at, (sentence, remedy)) in said.iter().enumerate() {
+        assert!(sentence.ends_with(['.', '?', ':', '!']), "{sentence}");
+        assert!(!remedy.is_empty(), "{sentence}");
+        let before = &said[..at];
+        assert!(before.iter().all(|(other, _)| other != sentence), "{sentence}");
+        assert!(before.iter().all(|(_, other)| other != remedy), "{remedy}");
     }
 }
 
@@ -122,7 +139,8 @@ fn second_sheets_of_odd_pieces_are_read_without_panic() {
             kinds: Some(source(format!("{kinds}{}", rows(5)))),
             about: Some(source(rows(2))),
         };
-        assert!(read(&sources, &Settings::default()).is_ok());
+        let read = read(&sources, &Settings::default()).expect("a table of kinds");
+        read.findings.iter().for_each(can_be_said);
     }
 }
 
