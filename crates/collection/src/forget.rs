@@ -13,6 +13,8 @@ use spinney_model::{
     WishField,
 };
 
+use crate::history::History;
+
 /// What stands where words were struck out.
 const STRUCK: &str = "…";
 
@@ -263,6 +265,15 @@ pub fn with_merged(entries: &[Entry], kind: KindId) -> BTreeSet<KindId> {
             return kinds;
         }
     }
+}
+
+/// A kind, all that turned out to be the same, and the pictures of nobody else.
+pub fn going_with(history: &History, kind: KindId) -> Going {
+    let holding = history.holding.iter().map(|line| history.entries[*line].clone());
+    let kinds = with_merged(&holding.collect::<Vec<Entry>>(), kind);
+    let pictures = pictures(&history.entries).into_iter();
+    let pictures = pictures.filter(|(_, of)| of.is_subset(&kinds)).map(|(hash, _)| hash);
+    Going { pictures: pictures.collect(), kinds, words: BTreeSet::new() }
 }
 
 /// Every kind that ever was there.

@@ -29,6 +29,11 @@ impl Asked<'_> {
         self.request.field(field).parse().unwrap_or(0)
     }
 
+    /// Whether the form has a field.
+    pub(crate) fn sent(&self, field: &str) -> bool {
+        self.request.form.iter().any(|(name, _)| name == field)
+    }
+
     /// A text of a form on one line.
     pub(crate) fn line(&self, field: &str) -> String {
         self.request.field(field).split_whitespace().collect::<Vec<_>>().join(" ")
@@ -54,16 +59,12 @@ impl Asked<'_> {
     /// A text is longer than it may be.
     pub(crate) fn too_long(&self, text: &str, longest: usize) -> Refused {
         let start: String = text.chars().take(40).collect();
-        let t = self.tongue;
-        Refused {
-            sentence: t.count_with("finds-long-text", longest, &[("start", &start)]),
-            remedy: t.say("finds-long-text-remedy"),
-        }
+        Refused::count_with(self.tongue, "finds-long-text", longest, &[("start", &start)])
     }
 
-    /// A refusal by the names of its two messages.
-    pub(crate) fn refused(&self, sentence: &str, remedy: &str) -> Refused {
-        Refused { sentence: self.tongue.say(sentence), remedy: self.tongue.say(remedy) }
+    /// A refusal by the name of its message.
+    pub(crate) fn refused(&self, message: &str) -> Refused {
+        Refused::say(self.tongue, message)
     }
 
     /// The address to go back to: one of ours, or the given one.
@@ -109,9 +110,17 @@ impl Deed {
         Self { what: What::Line(done), pictures: Vec::new(), to: to.into() }
     }
 
-    pub(crate) fn edits(edits: Vec<Edit>, to: impl Into<String>) -> Self {
+    /// Edits, one line of the journal together; none: nothing is to be kept.
+    pub(crate) fn edits(edits: impl IntoIterator<Item = Edit>, to: impl Into<String>) -> Self {
+        let edits: Vec<Edit> = edits.into_iter().collect();
         Self::of((!edits.is_empty()).then_some(Done::Edits(edits)), to)
     }
+}
+
+/// A form as the table of routes has it (`forms`).
+pub(crate) trait Doing {
+    /// Reads it, holds what its page showed against what is so now, and does it.
+    fn answer(&self, desk: &Desk, asked: &Asked<'_>) -> Result<Deed, Refused>;
 }
 
 /// What answers a request.
@@ -123,10 +132,15 @@ pub(crate) enum Handler {
     /// nobody else waits.
     ShowLong(fn(&Desk, &Asked<'_>) -> Shown),
     /// Does what a form says.
-    Do(fn(&Desk, &Asked<'_>) -> Result<Deed, Refused>),
+    Do(&'static dyn Doing),
     /// Goes on with long work, or ends it; nothing is kept.
     Work(fn(&mut Desk, &Asked<'_>) -> Page),
 }
 
 /// A path, in which a word in braces stands for any one part, and what answers it.
 pub(crate) type Route = (Method, &'static str, Handler);
+
+/// The route of something that is only shown.
+pub(crate) const fn get(path: &'static str, show: fn(&Desk, &Asked<'_>) -> Shown) -> Route {
+    (Method::Get, path, Handler::Show(show))
+}

@@ -1,4 +1,4 @@
-//! Forms: what a person sends to have something done, one type a deed, and the one guard against
+//! Forms: what a person sends to have something done, one value a deed, and the one guard against
 //! pages that are out of date.
 //!
 //! Every form says how far its page saw (`head`). From that the collection is worked out as the
@@ -11,41 +11,58 @@ use std::fmt::Display;
 
 use maud::{Markup, PreEscaped, html};
 
-use crate::asked::{Asked, Deed};
+use crate::asked::{Asked, Deed, Doing, Handler, Route};
 use crate::desk::Desk;
 use crate::reply::Refused;
+use crate::request::Method;
 use crate::worked::{State, Worked};
 use spinney_collection::Collection;
 
-/// A deed, as a form says it. Its hidden fields come from an associated function `fields`, which
-/// the page calls with what it shows.
-pub(crate) trait Form: Sized {
+/// A deed that a form asks for, all of it in one place. Of its fields the page writes those that
+/// are hidden ([`hidden`]); its type `T` is what they say.
+pub(crate) struct Form<T> {
     /// Where it is sent.
-    const PATH: &'static str;
-
+    pub(crate) path: &'static str,
     /// What the fields say.
     ///
     /// **Errors**: they say nothing that can be meant, or of something that is not there.
-    fn read(at: &At<'_>) -> Result<Self, Refused>;
-
-    /// What its page showed, as far as the deed rests on it.
-    fn reads(&self) -> Vec<Fact<'_>>;
-
+    pub(crate) read: fn(&At<'_>) -> Result<T, Refused>,
+    /// What its page showed, as far as the deed rests on it ([`nothing`], where on nothing).
+    pub(crate) rests_on: for<'f> fn(&'f T) -> Vec<Fact<'f>>,
     /// Does it.
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused>;
+    pub(crate) act: fn(T, &At<'_>) -> Result<Deed, Refused>,
+}
 
-    /// The field that says how far the page saw.
-    fn head(_: &Asked<'_>) -> String {
-        "head".to_owned()
+/// What a deed rests on that holds whatever was done since: one that only adds, or says of
+/// itself all that it wants.
+pub(crate) fn nothing<T>(_: &T) -> Vec<Fact<'_>> {
+    Vec::new()
+}
+
+impl<T> Doing for Form<T> {
+    fn answer(&self, desk: &Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+        self.answered_from(desk, asked, "head")
     }
 }
 
-/// Answers a form: reads it, holds what its page showed against what is so now, and does it.
-pub(crate) fn doing<F: Form>(desk: &Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
-    let at = At::sent(desk, asked, &F::head(asked))?;
-    let form = F::read(&at)?;
-    form.reads().iter().try_for_each(|fact| at.holds(fact))?;
-    form.act(&at)
+impl<T> Form<T> {
+    /// Answers it; `head` is the field that says how far its page saw.
+    pub(crate) fn answered_from(
+        &self,
+        desk: &Desk,
+        asked: &Asked<'_>,
+        head: &str,
+    ) -> Result<Deed, Refused> {
+        let at = At::sent(desk, asked, head)?;
+        let said = (self.read)(&at)?;
+        (self.rests_on)(&said).iter().try_for_each(|fact| at.holds(fact))?;
+        (self.act)(said, &at)
+    }
+}
+
+/// The route of a form.
+pub(crate) const fn post<T: 'static>(form: &'static Form<T>) -> Route {
+    (Method::Post, form.path, Handler::Do(form))
 }
 
 /// A request at the desk, with the collection as its page showed it.
@@ -78,11 +95,11 @@ impl<'r> At<'r> {
         let (lines, time) = mark
             .split_once('-')
             .and_then(|(lines, time)| Some((lines.parse::<usize>().ok()?, time.parse().ok()?)))
-            .ok_or_else(|| asked.refused("form-no-head", "form-no-head-remedy"))?;
+            .ok_or_else(|| asked.refused("form-no-head"))?;
         let entries = &desk.history.entries;
         let last = entries.get(..lines).map(|seen| seen.last().map_or(0, |entry| entry.at));
         let past = desk.history.after(lines).filter(|_| last == Some(time));
-        let past = past.ok_or_else(|| asked.refused("form-other", "form-other-remedy"))?;
+        let past = past.ok_or_else(|| asked.refused("form-other"))?;
         Ok(Self { desk, asked, past: Some((past, Worked::default())) })
     }
 
@@ -159,10 +176,7 @@ impl<'f> Fact<'f> {
     pub(crate) fn name(shows: impl Fn(&Collection) -> String + Copy + 'f) -> Self {
         let moved = move |at: &At<'_>| {
             let now = shows(at.collection());
-            Refused {
-                sentence: at.asked.tongue.with("form-renamed", &[("name", &now)]),
-                remedy: at.asked.tongue.say("form-renamed-remedy"),
-            }
+            Refused::with(at.asked.tongue, "form-renamed", &[("name", &now)])
         };
         Self::new(move |state| shows(state.collection), moved)
     }
@@ -181,10 +195,7 @@ impl<'f> Fact<'f> {
         let moved = move |at: &At<'_>| {
             let theirs = shows(at.collection());
             let texts: [(&str, &dyn Display); 2] = [("theirs", &theirs), ("mine", &mine)];
-            Refused {
-                sentence: at.asked.tongue.with("table-field-clash", &texts),
-                remedy: at.asked.tongue.say("table-field-clash-remedy"),
-            }
+            Refused::with(at.asked.tongue, "table-field-clash", &texts)
         };
         let shows = move |state: State<'_>| plain(&shows(state.collection));
         Self { typed: Some(plain(typed)), ..Self::new(shows, moved) }

@@ -1,6 +1,9 @@
 //! What the desk answers, for its host to carry out.
 
 use std::collections::BTreeSet;
+use std::fmt::Display;
+
+use spinney_voice::Tongue;
 
 /// What the desk answers.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -56,6 +59,33 @@ pub enum Reply {
 pub(crate) struct Refused {
     pub(crate) sentence: String,
     pub(crate) remedy: String,
+}
+
+/// By the name of the sentence's message; the remedy's is the same with `-remedy` behind it, and
+/// has the same texts to fill in.
+impl Refused {
+    pub(crate) fn say(t: Tongue, message: &str) -> Self {
+        Self::with(t, message, &[])
+    }
+
+    pub(crate) fn with(t: Tongue, message: &str, texts: &[(&str, &dyn Display)]) -> Self {
+        let remedy = t.with(&format!("{message}-remedy"), texts);
+        Self { sentence: t.with(message, texts), remedy }
+    }
+
+    pub(crate) fn count(t: Tongue, message: &str, count: usize) -> Self {
+        Self::count_with(t, message, count, &[])
+    }
+
+    pub(crate) fn count_with(
+        t: Tongue,
+        message: &str,
+        count: usize,
+        texts: &[(&str, &dyn Display)],
+    ) -> Self {
+        let remedy = t.count_with(&format!("{message}-remedy"), count, texts);
+        Self { sentence: t.count_with(message, count, texts), remedy }
+    }
 }
 
 /// Something to show.

@@ -51,7 +51,8 @@ pub(crate) fn handle(desk: &mut Desk, request: &Request) -> Reply {
             Shown::NeedPictures(hashes) => Reply::NeedPictures(hashes),
         },
         Handler::Work(work) => Reply::Page(work(desk, &asked)),
-        Handler::Do(act) => act(desk, &asked)
+        Handler::Do(form) => form
+            .answer(desk, &asked)
             .and_then(|deed| done(desk, &asked, deed))
             .unwrap_or_else(|refused| Reply::Page(frame::refused(desk, &asked, &refused))),
     }

@@ -2,15 +2,12 @@
 
 use spinney_press::page::{BOLD, REGULAR};
 
-use crate::asked::{Asked, Handler, Route, Shown};
+use crate::asked::{Asked, Route, Shown, get};
 use crate::desk::Desk;
 use crate::reply::Page;
-use crate::request::Method;
 
-pub(crate) const ROUTES: &[Route] = &[
-    (Method::Get, "/assets/{name}", Handler::Show(asset)),
-    (Method::Get, "/picture/{hash}", Handler::Show(picture)),
-];
+pub(crate) const ROUTES: &[Route] =
+    &[get("/assets/{name}", asset), get("/picture/{hash}", picture)];
 
 /// The look, screen by screen; one file for the browser.
 const LOOK: [&str; 12] = [

@@ -54,11 +54,11 @@ pub(crate) fn moved(at: &At<'_>, cell: (KindId, CharacterId)) -> Refused {
     let all = everything(t, &said, cell, says);
     let says = if all.is_empty() { t.say("stood-nothing") } else { all.join("; ") };
     let (kind, character) = (collection.name(cell.0), collection.character_name(cell.1));
-    Refused {
-        sentence: t
-            .with("stood-cell", &[("kind", &kind), ("character", &character), ("says", &says)]),
-        remedy: t.say("stood-cell-remedy"),
-    }
+    Refused::with(
+        t,
+        "stood-cell",
+        &[("kind", &kind), ("character", &character), ("says", &says)],
+    )
 }
 
 fn everything(

@@ -8,7 +8,7 @@ mod answer;
 mod names;
 
 use maud::{Markup, html};
-use names::meant::{Meant, Names};
+use names::meant;
 use spinney_collection::keys::letters;
 use spinney_collection::laid::Laid;
 use spinney_collection::layer::Layer;
@@ -22,19 +22,17 @@ use super::heaps::beside::together;
 use super::heaps::card::answer_tab;
 use super::heaps::deeds::{self, start_form};
 use super::heaps::place::Place;
-use crate::asked::{Asked, Deed, Handler, Route, Shown};
+use crate::asked::{Asked, Deed, Route, Shown, get};
 use crate::asking;
 use crate::desk::Desk;
-use crate::forms::{At, Fact, Form, doing, hidden};
-use crate::reply::Refused;
-use crate::request::Method;
+use crate::forms::{Form, hidden, post};
 
 pub(crate) const ROUTES: &[Route] = &[
-    (Method::Get, "/copy", Handler::Show(show)),
-    (Method::Get, "/copy/new", Handler::Show(begin)),
-    (Method::Post, Take::PATH, Handler::Do(doing::<Take>)),
-    (Method::Post, Names::PATH, Handler::Do(doing::<Names>)),
-    (Method::Post, Meant::PATH, Handler::Do(doing::<Meant>)),
+    get("/copy", show),
+    get("/copy/new", begin),
+    post(&TAKE),
+    post(&meant::NAMES),
+    post(&meant::MEANT),
 ];
 
 /// What the page looks at.
@@ -141,7 +139,7 @@ fn who(copy: &Copy<'_>, words: &str, reading: Option<&(AskOf, String)>) -> Marku
     let t = copy.t;
     let heap = &copy.layer.forks[&copy.at];
     html! {
-        form method="post" action=(Take::PATH) {
+        form method="post" action=(TAKE.path) {
             @let back = format!("/copy?key={}", copy.key.0);
             (hidden(&[("key", &copy.key.0), ("at", &letters(&copy.at)), ("words", &words), ("back", &back)]))
             h2 dir="auto" { (words) }
@@ -209,18 +207,9 @@ fn margin(copy: &Copy<'_>) -> Markup {
 
 /// A question is taken over, with who says what: where nothing is asked yet, or still what the
 /// page showed. The table is asked only for what it has.
-struct Take {
-    place: Place,
-    words: String,
-    /// What it means in the table, where a person confirmed that.
-    ask: Option<AskOf>,
-    sides: Vec<(KindId, Option<Side>)>,
-}
-
-impl Form for Take {
-    const PATH: &'static str = "/do/copy";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
+static TAKE: Form<Taken> = Form {
+    path: "/do/copy",
+    read: |at| {
         let (place, words) = (Place::read(at)?, deeds::words(at.asked)?);
         let means = at.asked.request.field("means") == "yes";
         let ask = if means { deeds::meant(at)? } else { None };
@@ -228,21 +217,17 @@ impl Form for Take {
             let kind = field.strip_prefix("kind-")?.parse().ok()?;
             Some((KindId(kind), deeds::side(value)))
         });
-        Ok(Self { place, words, ask, sides: sides.collect() })
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        self.place.asks()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let Self { place: Place { key, at: fork }, words, ask, sides } = self;
+        Ok(Taken { place, words, ask, sides: sides.collect() })
+    },
+    rests_on: |of| of.place.asks(),
+    act: |Taken { place: Place { key, at: fork }, words, ask, sides }, at| {
         let confirmed = ask.is_some();
-        let mut edits =
-            vec![Edit::Key(key, KeyEdit::Ask { at: fork.clone(), words: words.clone(), ask })];
+        let mut edits = vec![KeyEdit::Ask { at: fork.clone(), words: words.clone(), ask }];
         let sorted = sides.iter().filter(|(_, side)| side.is_some());
-        edits.extend(sorted.map(|(kind, side)| {
-            Edit::Key(key, KeyEdit::Sort { at: fork.clone(), kind: *kind, side: *side })
+        edits.extend(sorted.map(|(kind, side)| KeyEdit::Sort {
+            at: fork.clone(),
+            kind: *kind,
+            side: *side,
         }));
         // Where the table says the very same of every card, the question is the table's.
         if let Some(laid) = at.desk.laid().filter(|_| !confirmed) {
@@ -251,9 +236,19 @@ impl Form for Take {
             };
             let meaning = readings(&laid, &words).into_iter().map(|(of, _)| of).find(same);
             if meaning.is_some() {
-                edits.push(Edit::Key(key, KeyEdit::Ask { at: fork, words, ask: meaning }));
+                edits.push(KeyEdit::Ask { at: fork, words, ask: meaning });
             }
         }
+        let edits = edits.into_iter().map(|edit| Edit::Key(key, edit));
         Ok(Deed::edits(edits, format!("/copy?key={}", key.0)))
-    }
+    },
+};
+
+/// A question as it stands on paper.
+struct Taken {
+    place: Place,
+    words: String,
+    /// What it means in the table, where a person confirmed that.
+    ask: Option<AskOf>,
+    sides: Vec<(KindId, Option<Side>)>,
 }

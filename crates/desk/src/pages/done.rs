@@ -11,26 +11,24 @@ mod when;
 
 use maud::{Markup, html};
 use spinney_model::Done;
-use version::{GoBack, Name, Unname};
 
 use super::frame::{self, Parts, Screen};
-use crate::asked::{Asked, Deed, Handler, Route, Shown};
+use crate::asked::{Asked, Deed, Route, Shown, get};
 use crate::desk::Desk;
-use crate::forms::{At, Fact, Form, doing, hidden};
+use crate::forms::{At, Fact, Form, hidden, post};
 use crate::reply::Refused;
-use crate::request::Method;
 use crate::said;
 
 pub(crate) const ROUTES: &[Route] = &[
-    (Method::Get, "/done", Handler::Show(show)),
-    (Method::Get, "/done/between", Handler::Show(between::show)),
-    (Method::Get, "/done/version/{n}", Handler::Show(version::show)),
-    (Method::Post, Undo::PATH, Handler::Do(doing::<Undo>)),
-    (Method::Post, Redo::PATH, Handler::Do(doing::<Redo>)),
-    (Method::Post, HoldTo::PATH, Handler::Do(doing::<HoldTo>)),
-    (Method::Post, Name::PATH, Handler::Do(doing::<Name>)),
-    (Method::Post, Unname::PATH, Handler::Do(doing::<Unname>)),
-    (Method::Post, GoBack::PATH, Handler::Do(doing::<GoBack>)),
+    get("/done", show),
+    get("/done/between", between::show),
+    get("/done/version/{n}", version::show),
+    post(&UNDO),
+    post(&REDO),
+    post(&HOLD_TO),
+    post(&version::NAME),
+    post(&version::UNNAME),
+    post(&version::GO_BACK),
 ];
 
 /// So many things stand on a page; older ones on the next.
@@ -92,7 +90,7 @@ fn list(desk: &Desk, asked: &Asked<'_>, first: usize, end: usize) -> Markup {
 /// A button that makes the first so many things hold, and no others.
 fn to_place(place: usize, words: &str) -> Markup {
     html! {
-        form method="post" action=(HoldTo::PATH) {
+        form method="post" action=(HOLD_TO.path) {
             (hidden(&[("place", &place)]))
             button.quiet id={"to-" (place)} { (words) }
         }
@@ -146,50 +144,36 @@ fn pages(desk: &Desk, asked: &Asked<'_>, first: usize, end: usize) -> Markup {
 }
 
 /// What was done last is taken back.
-pub(crate) struct Undo;
-
-impl Form for Undo {
-    const PATH: &'static str = "/do/undo";
-
-    fn read(_: &At<'_>) -> Result<Self, Refused> {
-        Ok(Self)
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
+pub(crate) static UNDO: Form<()> = Form {
+    path: "/do/undo",
+    read: |_| Ok(()),
+    rests_on: |()| {
         vec![Fact::all(|at| {
             let last = said::last_held(at.desk, at.asked.tongue);
             moved_on(at, last.map(|said| ("done-would-undo", said)))
         })]
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+    },
+    act: |(), at| {
         let done = (!at.desk.history.holding.is_empty()).then_some(Done::Undo);
         Ok(Deed::of(done, at.asked.back("/done")))
-    }
-}
+    },
+};
 
 /// What was taken back last comes back.
-pub(crate) struct Redo;
-
-impl Form for Redo {
-    const PATH: &'static str = "/do/redo";
-
-    fn read(_: &At<'_>) -> Result<Self, Refused> {
-        Ok(Self)
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
+pub(crate) static REDO: Form<()> = Form {
+    path: "/do/redo",
+    read: |_| Ok(()),
+    rests_on: |()| {
         vec![Fact::all(|at| {
             let last = said::last_undone(at.desk, at.asked.tongue);
             moved_on(at, last.map(|said| ("done-would-redo", said)))
         })]
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+    },
+    act: |(), at| {
         let done = (!at.desk.history.undone.is_empty()).then_some(Done::Redo);
         Ok(Deed::of(done, at.asked.back("/done")))
-    }
-}
+    },
+};
 
 /// Something was done since the page was shown, perhaps in another window: it must not be taken
 /// back unseen. `would` says what the button would do now.
@@ -205,27 +189,18 @@ fn moved_on(at: &At<'_>, would: Option<(&str, String)>) -> Refused {
 
 /// Undo or redo to a place in the list. What another window did since the list was shown is
 /// not undone unseen.
-struct HoldTo(Option<usize>);
-
-impl Form for HoldTo {
-    const PATH: &'static str = "/do/hold-to";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        Ok(Self(at.asked.request.field("place").parse().ok()))
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        vec![Fact::all(|at| moved_on(at, None))]
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+static HOLD_TO: Form<Option<usize>> = Form {
+    path: "/do/hold-to",
+    read: |at| Ok(at.asked.request.field("place").parse().ok()),
+    rests_on: |_| vec![Fact::all(|at| moved_on(at, None))],
+    act: |place, at| {
         let history = &at.desk.history;
         let held = history.holding.len();
         let there = |place: &usize| *place <= held + history.undone.len() && *place != held;
-        let done = self.0.filter(there).map(|place| Done::HoldFirst(place as u64));
+        let done = place.filter(there).map(|place| Done::HoldFirst(place as u64));
         Ok(Deed::of(done, "/done"))
-    }
-}
+    },
+};
 
 #[cfg(test)]
 mod tests;

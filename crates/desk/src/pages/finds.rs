@@ -13,9 +13,6 @@ pub(crate) mod left;
 mod next;
 mod scene;
 
-use add::{AddKinds, TakeTable};
-use deeds::{AddPictures, Merge, PictureAway, PictureFirst, Split, TakeOut};
-use disagree::Decide;
 use maud::{Markup, html};
 use spinney_collection::Kind;
 use spinney_collection::laid::Laid;
@@ -23,26 +20,25 @@ use spinney_model::{KindField, KindId, OtherName};
 use spinney_voice::Tongue;
 
 use super::frame::{self, Parts, Screen};
-use crate::asked::{Asked, Handler, Route, Shown};
+use crate::asked::{Asked, Route, Shown, get};
 use crate::desk::Desk;
-use crate::forms::{Form, doing};
-use crate::request::Method;
+use crate::forms::post;
 
 pub(crate) const ROUTES: &[Route] = &[
-    (Method::Get, "/", Handler::Show(show)),
-    (Method::Get, "/finds", Handler::Show(show)),
-    (Method::Get, "/finds/{kind}", Handler::Show(kind::show)),
-    (Method::Post, AddKinds::PATH, Handler::Do(doing::<AddKinds>)),
-    (Method::Post, TakeTable::PATH, Handler::Do(doing::<TakeTable>)),
-    (Method::Post, scene::Describe::PATH, Handler::Do(doing::<scene::Describe>)),
-    (Method::Post, Decide::PATH, Handler::Do(doing::<Decide>)),
-    (Method::Post, deeds::Describe::PATH, Handler::Do(doing::<deeds::Describe>)),
-    (Method::Post, AddPictures::PATH, Handler::Do(doing::<AddPictures>)),
-    (Method::Post, PictureFirst::PATH, Handler::Do(doing::<PictureFirst>)),
-    (Method::Post, PictureAway::PATH, Handler::Do(doing::<PictureAway>)),
-    (Method::Post, Merge::PATH, Handler::Do(doing::<Merge>)),
-    (Method::Post, Split::PATH, Handler::Do(doing::<Split>)),
-    (Method::Post, TakeOut::PATH, Handler::Do(doing::<TakeOut>)),
+    get("/", show),
+    get("/finds", show),
+    get("/finds/{kind}", kind::show),
+    post(&add::ADD_KINDS),
+    post(&add::TAKE_TABLE),
+    post(&scene::DESCRIBE),
+    post(&disagree::DECIDE),
+    post(&deeds::DESCRIBE),
+    post(&deeds::ADD_PICTURES),
+    post(&deeds::PICTURE_FIRST),
+    post(&deeds::PICTURE_AWAY),
+    post(&deeds::MERGE),
+    post(&deeds::SPLIT),
+    post(&deeds::TAKE_OUT),
 ];
 
 fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {

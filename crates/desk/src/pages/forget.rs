@@ -9,21 +9,20 @@ use spinney_model::{Entry, KindId};
 use spinney_voice::Tongue;
 
 use super::frame::{self, Parts, Screen};
-use crate::asked::{Asked, Deed, Handler, Route, Shown, What};
+use crate::asked::{Asked, Deed, Route, Shown, What, get};
 use crate::desk::Desk;
-use crate::forms::{At, Fact, Form, doing, hidden};
+use crate::forms::{Fact, Form, hidden, post};
 use crate::reply::Refused;
-use crate::request::Method;
 use crate::said;
 
 pub(crate) const ROUTES: &[Route] = &[
-    (Method::Get, "/forget", Handler::Show(overview)),
-    (Method::Get, "/forget/all", Handler::Show(ask_all)),
-    (Method::Get, "/forget/kind/{kind}", Handler::Show(ask_kind)),
-    (Method::Get, "/forget/picture/{kind}/{hash}", Handler::Show(ask_picture)),
-    (Method::Post, ForgetAll::PATH, Handler::Do(doing::<ForgetAll>)),
-    (Method::Post, ForgetKind::PATH, Handler::Do(doing::<ForgetKind>)),
-    (Method::Post, ForgetPicture::PATH, Handler::Do(doing::<ForgetPicture>)),
+    get("/forget", overview),
+    get("/forget/all", ask_all),
+    get("/forget/kind/{kind}", ask_kind),
+    get("/forget/picture/{kind}/{hash}", ask_picture),
+    post(&FORGET_ALL),
+    post(&FORGET_KIND),
+    post(&FORGET_PICTURE),
 ];
 
 /// So many places where a name was typed are shown; the others are counted.
@@ -127,7 +126,7 @@ fn ask_kind(desk: &Desk, asked: &Asked<'_>) -> Shown {
     if !forget::kinds(entries).contains(&id) {
         return Shown::Nothing;
     }
-    let going = going_with(desk, id);
+    let going = forget::going_with(&desk.history, id);
     let name = name(desk, t, id);
     let also: Vec<String> = going
         .kinds
@@ -158,20 +157,8 @@ fn ask_kind(desk: &Desk, asked: &Asked<'_>) -> Shown {
         }
     };
     let button = t.with("forget-kind-do", &[("kind", &name)]);
-    let form = confirm(t, ForgetKind::PATH, &fields, &button);
+    let form = confirm(t, FORGET_KIND.path, &fields, &button);
     asking(desk, asked, &t.with("forget-kind-title", &[("kind", &name)]), &goes, &form)
-}
-
-/// A kind, all that turned out to be the same, and the pictures of nobody else.
-fn going_with(desk: &Desk, id: KindId) -> Going {
-    let history = &desk.history;
-    let holding = history.holding.iter().map(|line| history.entries[*line].clone());
-    let kinds = forget::with_merged(&holding.collect::<Vec<Entry>>(), id);
-    let pictures = forget::pictures(&history.entries)
-        .into_iter()
-        .filter(|(_, of)| of.is_subset(&kinds))
-        .map(|(hash, _)| hash);
-    Going { pictures: pictures.collect(), kinds, words: BTreeSet::new() }
 }
 
 /// Where else its names were typed, in sentences.
@@ -196,7 +183,7 @@ fn ask_picture(desk: &Desk, asked: &Asked<'_>) -> Shown {
     };
     let fields = html! { input type="hidden" name="picture" value=(hash); };
     let button = t.say("forget-picture-do");
-    let form = confirm(t, ForgetPicture::PATH, &fields, &button);
+    let form = confirm(t, FORGET_PICTURE.path, &fields, &button);
     asking(desk, asked, &t.say("forget-picture-title"), &goes, &form)
 }
 
@@ -209,7 +196,7 @@ fn ask_all(desk: &Desk, asked: &Asked<'_>) -> Shown {
         p { (t.count("forget-all-lines", desk.history.entries.len())) }
     };
     let button = t.say("forget-all-do");
-    let form = confirm(t, ForgetAll::PATH, &html! {}, &button);
+    let form = confirm(t, FORGET_ALL.path, &html! {}, &button);
     asking(desk, asked, &t.say("forget-all-title"), &goes, &form)
 }
 
@@ -217,13 +204,13 @@ fn ask_all(desk: &Desk, asked: &Asked<'_>) -> Shown {
 fn sure(asked: &Asked<'_>) -> Result<(), Refused> {
     match asked.request.field("sure") {
         "yes" => Ok(()),
-        _ => Err(asked.refused("forget-unsure", "forget-unsure-remedy")),
+        _ => Err(asked.refused("forget-unsure")),
     }
 }
 
 /// What goes is what the page showed.
-fn all_of_it() -> Vec<Fact<'static>> {
-    vec![Fact::all(|at| at.asked.refused("forget-moved", "forget-moved-remedy"))]
+fn all_of_it<T>(_: &T) -> Vec<Fact<'_>> {
+    vec![Fact::all(|at| at.asked.refused("forget-moved"))]
 }
 
 fn rewritten(entries: &[Entry]) -> Deed {
@@ -236,72 +223,39 @@ fn rewritten(entries: &[Entry]) -> Deed {
     }
 }
 
-/// A kind goes for good, with all that turned out to be the same.
-struct ForgetKind {
-    kind: KindId,
-    /// Whether its names are struck out wherever else somebody typed them.
-    words: bool,
-}
-
-impl Form for ForgetKind {
-    const PATH: &'static str = "/do/forget-kind";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let words = at.asked.request.field("words") == "yes";
-        Ok(Self { kind: KindId(at.asked.id("kind")), words })
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        all_of_it()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+/// A kind goes for good, with all that turned out to be the same; and whether its names are
+/// struck out wherever else somebody typed them.
+static FORGET_KIND: Form<(KindId, bool)> = Form {
+    path: "/do/forget-kind",
+    read: |at| Ok((KindId(at.asked.id("kind")), at.asked.request.field("words") == "yes")),
+    rests_on: all_of_it,
+    act: |(kind, words), at| {
         sure(at.asked)?;
         let entries = &at.desk.history.entries;
-        let mut going = going_with(at.desk, self.kind);
-        if self.words {
+        let mut going = forget::going_with(&at.desk.history, kind);
+        if words {
             going.words = forget::names(entries, &going.kinds);
         }
         Ok(rewritten(&forget::without(entries, &going)))
-    }
-}
+    },
+};
 
 /// A picture goes for good.
-struct ForgetPicture(String);
-
-impl Form for ForgetPicture {
-    const PATH: &'static str = "/do/forget-picture";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        Ok(Self(at.asked.request.field("picture").to_owned()))
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        all_of_it()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+static FORGET_PICTURE: Form<String> = Form {
+    path: "/do/forget-picture",
+    read: |at| Ok(at.asked.request.field("picture").to_owned()),
+    rests_on: all_of_it,
+    act: |picture, at| {
         sure(at.asked)?;
-        let going = Going { pictures: BTreeSet::from([self.0]), ..Going::default() };
+        let going = Going { pictures: BTreeSet::from([picture]), ..Going::default() };
         Ok(rewritten(&forget::without(&at.desk.history.entries, &going)))
-    }
-}
+    },
+};
 
 /// Everything goes for good.
-struct ForgetAll;
-
-impl Form for ForgetAll {
-    const PATH: &'static str = "/do/forget-all";
-
-    fn read(_: &At<'_>) -> Result<Self, Refused> {
-        Ok(Self)
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        all_of_it()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        sure(at.asked).map(|()| rewritten(&[]))
-    }
-}
+static FORGET_ALL: Form<()> = Form {
+    path: "/do/forget-all",
+    read: |_| Ok(()),
+    rests_on: all_of_it,
+    act: |(), at| sure(at.asked).map(|()| rewritten(&[])),
+};

@@ -9,7 +9,7 @@ pub(crate) mod card;
 pub(crate) mod deeds;
 pub(crate) mod place;
 
-use deeds::{Answer, AskHere, Finish, Sort, Start, TableAsSorted, TakeOut, start_form};
+use deeds::{TAKE_OUT, start_form};
 use maud::{Markup, html};
 use place::Top;
 use spinney_collection::keys::letters;
@@ -18,21 +18,20 @@ use spinney_model::{Fork, Side};
 use spinney_voice::Tongue;
 
 use super::frame::{self, Parts, Screen};
-use crate::asked::{Asked, Handler, Route, Shown};
+use crate::asked::{Asked, Route, Shown, get};
 use crate::desk::Desk;
-use crate::forms::{Form, doing};
-use crate::request::Method;
+use crate::forms::post;
 
 pub(crate) const ROUTES: &[Route] = &[
-    (Method::Get, "/heaps", Handler::Show(show)),
-    (Method::Get, "/heaps/answers", Handler::Show(beside::answers)),
-    (Method::Post, Start::PATH, Handler::Do(doing::<Start>)),
-    (Method::Post, AskHere::PATH, Handler::Do(doing::<AskHere>)),
-    (Method::Post, Sort::PATH, Handler::Do(doing::<Sort>)),
-    (Method::Post, TableAsSorted::PATH, Handler::Do(doing::<TableAsSorted>)),
-    (Method::Post, TakeOut::PATH, Handler::Do(doing::<TakeOut>)),
-    (Method::Post, Finish::PATH, Handler::Do(doing::<Finish>)),
-    (Method::Post, Answer::PATH, Handler::Do(doing::<Answer>)),
+    get("/heaps", show),
+    get("/heaps/answers", beside::answers),
+    post(&deeds::START),
+    post(&deeds::ASK_HERE),
+    post(&deeds::SORT),
+    post(&deeds::TABLE_AS_SORTED),
+    post(&deeds::TAKE_OUT),
+    post(&deeds::FINISH),
+    post(&deeds::ANSWER),
 ];
 
 fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
@@ -156,7 +155,7 @@ fn table_top(top: &Top<'_>) -> Markup {
     html! {
         div.asked-now {
             h2 #asked dir="auto" { (words) }
-            form method="post" action=(TakeOut::PATH) {
+            form method="post" action=(TAKE_OUT.path) {
                 (top.place_fields())
                 button.quiet #ask-otherwise { (t.say("heaps-ask-otherwise")) }
             }

@@ -13,35 +13,34 @@ mod questions;
 pub(crate) mod tried;
 mod wishes;
 
-use deeds::{Begin, Keep, KeepAll, Remove, Replace, Reword, Swap, Threshold, To};
-use keyed::Keyed;
+use deeds::{BEGIN, KEEP_ALL};
+use keyed::{Keyed, asks_all};
 use maud::{Markup, html};
 use spinney_voice::Tongue;
-use tried::{Tried, trying_out};
-use wishes::Describe;
+use tried::trying_out;
 
 use super::frame::{self, Parts, Screen};
-use crate::asked::{Asked, Handler, Route, Shown};
+use crate::asked::{Asked, Handler, Route, Shown, get};
 use crate::desk::Desk;
-use crate::forms::{Form, doing, hidden};
+use crate::forms::{hidden, post};
 use crate::request::Method;
 
 pub(crate) const ROUTES: &[Route] = &[
-    (Method::Get, "/key", Handler::Show(show)),
-    (Method::Get, "/key/compare", Handler::Show(best::compare)),
+    get("/key", show),
+    get("/key/compare", best::compare),
     (Method::Get, "/key/looking", Handler::Work(best::looking)),
     (Method::Post, "/do/key-look-on", Handler::Work(best::look_on)),
     (Method::Post, "/do/key-stop", Handler::Work(best::stop)),
-    (Method::Post, Begin::PATH, Handler::Do(doing::<Begin>)),
-    (Method::Post, Describe::PATH, Handler::Do(doing::<Describe>)),
-    (Method::Post, Remove::PATH, Handler::Do(doing::<Remove>)),
-    (Method::Post, To::<Reword>::PATH, Handler::Do(doing::<To<Reword>>)),
-    (Method::Post, To::<Swap>::PATH, Handler::Do(doing::<To<Swap>>)),
-    (Method::Post, To::<Keep>::PATH, Handler::Do(doing::<To<Keep>>)),
-    (Method::Post, KeepAll::PATH, Handler::Do(doing::<KeepAll>)),
-    (Method::Post, To::<Replace>::PATH, Handler::Do(doing::<To<Replace>>)),
-    (Method::Post, To::<Threshold>::PATH, Handler::Do(doing::<To<Threshold>>)),
-    (Method::Post, Tried::PATH, Handler::Do(doing::<Tried>)),
+    post(&deeds::BEGIN),
+    post(&wishes::DESCRIBE),
+    post(&deeds::REMOVE),
+    post(&deeds::REWORD),
+    post(&deeds::SWAP),
+    post(&deeds::KEEP),
+    post(&deeds::KEEP_ALL),
+    post(&deeds::REPLACE),
+    post(&deeds::THRESHOLD),
+    post(&tried::TRIED),
 ];
 
 fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
@@ -81,8 +80,8 @@ fn keep_all(key: &Keyed<'_>) -> Markup {
     html! {
         @if key.drawn().finished() && !key.made.places.is_empty() {
             @if open {
-                form.keep-all method="post" action=(KeepAll::PATH) {
-                    (KeepAll::fields(key.id, &key.made, &key.address(None)))
+                form.keep-all method="post" action=(KEEP_ALL.path) {
+                    (hidden(&[("key", &key.id.0), ("asks", &asks_all(&key.made)), ("back", &key.address(None))]))
                     p.quiet { (t.say("key-may-change")) }
                     button #keep-all { (t.say("key-keep-all")) }
                 }
@@ -109,7 +108,7 @@ fn beginning(desk: &Desk, t: Tongue) -> Markup {
 
 fn start_form(t: Tongue) -> Markup {
     html! {
-        form.start method="post" action=(Begin::PATH) {
+        form.start method="post" action=(BEGIN.path) {
             (hidden(&[]))
             label for="new-name" { (t.say("key-name")) }
             input #new-name name="name" maxlength="120" placeholder=(t.say("key-name-example"));

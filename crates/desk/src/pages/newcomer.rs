@@ -14,25 +14,23 @@ mod walk;
 
 use fields::{Fields, key};
 use maud::html;
-use slot::SlotIn;
 use spinney_model::{Edit, KeyEdit, KeyId, WishField};
 
 use super::finds::fields::LONGEST_NAME;
 use super::frame::{self, Parts, Screen};
-use crate::asked::{Asked, Deed, Handler, Route, Shown};
+use crate::asked::{Asked, Deed, Handler, Route, Shown, get};
 use crate::desk::Desk;
-use crate::forms::{At, Fact, Form, doing, hidden};
-use crate::reply::Refused;
+use crate::forms::{At, Form, hidden, nothing, post};
 use crate::request::Method;
 
 pub(crate) const ROUTES: &[Route] = &[
-    (Method::Get, "/newcomer", Handler::Show(show)),
+    get("/newcomer", show),
     // With everything that was typed, which is too much for an address.
     (Method::Post, "/newcomer", Handler::Show(show)),
     (Method::Post, "/newcomer/slot", Handler::Show(slot::preview)),
-    (Method::Get, "/newcomer/done", Handler::Show(slot::done)),
-    (Method::Post, BeginKey::PATH, Handler::Do(doing::<BeginKey>)),
-    (Method::Post, SlotIn::PATH, Handler::Do(doing::<SlotIn>)),
+    get("/newcomer/done", slot::done),
+    post(&BEGIN_KEY),
+    post(&slot::SLOT_IN),
 ];
 
 fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
@@ -71,7 +69,7 @@ fn first_a_key(desk: &Desk, asked: &Asked<'_>) -> Shown {
             p { a.main href="/finds" { (t.say("nav-finds")) } }
         } @else if keys.is_empty() {
             p.empty { (t.say("newcomer-no-key")) }
-            form method="post" action=(BeginKey::PATH) {
+            form method="post" action=(BEGIN_KEY.path) {
                 (hidden(&[]))
                 button.main #newcomer-key { (t.say("newcomer-make-key")) }
             }
@@ -105,25 +103,16 @@ fn start(desk: &Desk, asked: &Asked<'_>, id: KeyId) -> Shown {
 }
 
 /// A key that the machine finds, for a collection without one.
-struct BeginKey;
-
-impl Form for BeginKey {
-    const PATH: &'static str = "/do/newcomer-key";
-
-    fn read(_: &At<'_>) -> Result<Self, Refused> {
-        Ok(Self)
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        Vec::new()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+static BEGIN_KEY: Form<()> = Form {
+    path: "/do/newcomer-key",
+    read: |_| Ok(()),
+    rests_on: nothing,
+    act: |(), at| {
         let key = at.collection().next_key();
-        let edits = vec![
-            Edit::Key(key, KeyEdit::Start(at.asked.tongue.say("newcomer-key-name"))),
-            Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())),
+        let edits = [
+            KeyEdit::Start(at.asked.tongue.say("newcomer-key-name")),
+            KeyEdit::Wish(WishField::Finish, "yes".to_owned()),
         ];
-        Ok(Deed::edits(edits, "/newcomer"))
-    }
-}
+        Ok(Deed::edits(edits.map(|edit| Edit::Key(key, edit)), "/newcomer"))
+    },
+};

@@ -17,19 +17,19 @@ use spinney_press::picture::is_bare;
 
 use super::frame::{self, Parts, Screen};
 use super::to_keep::{file_name, to_keep};
-use crate::asked::{Asked, Deed, Handler, Route, Shown, What};
+use crate::asked::{Asked, Deed, Handler, Route, Shown, What, get};
 use crate::desk::Desk;
-use crate::forms::{At, Fact, Form, doing, hidden};
+use crate::forms::{Fact, Form, hidden, post};
 use crate::reply::Refused;
 use crate::request::Method;
 use crate::size::TooLarge;
 use crate::unpacked;
 
 pub(crate) const ROUTES: &[Route] = &[
-    (Method::Get, "/saved", Handler::Show(show)),
+    get("/saved", show),
     (Method::Get, "/saved/copy.zip", Handler::ShowLong(save)),
     (Method::Get, "/saved/table.csv", Handler::ShowLong(table)),
-    (Method::Post, Open::PATH, Handler::Do(doing::<Open>)),
+    post(&OPEN),
 ];
 
 /// Whether a copy can be opened here.
@@ -83,7 +83,7 @@ fn open_form(asked: &Asked<'_>, room: Room) -> Markup {
     let t = asked.tongue;
     html! {
         p { (t.say("saved-open-help")) }
-        form #open-copy-form method="post" action=(Open::PATH) enctype="multipart/form-data" {
+        form #open-copy-form method="post" action=(OPEN.path) enctype="multipart/form-data" {
             (hidden(&[("back", &"/saved")]))
             label for="copy-file" { (t.say("saved-file")) }
             input #copy-file type="file" name="copy" accept=".zip,application/zip" required;
@@ -121,10 +121,7 @@ fn save(desk: &Desk, asked: &Asked<'_>) -> Shown {
             return Shown::Page(to_keep("application/zip", bytes, name_of(desk, asked)));
         }
         // They would be missing, and nobody would know.
-        Ok((_, lost)) => Refused {
-            sentence: asked.tongue.count("saved-unreadable", lost),
-            remedy: asked.tongue.say("saved-unreadable-remedy"),
-        },
+        Ok((_, lost)) => Refused::count(asked.tongue, "saved-unreadable", lost),
         Err(error) => told(asked, error),
     };
     Shown::Page(frame::refused(desk, asked, &refused))
@@ -166,33 +163,21 @@ fn name_of(desk: &Desk, asked: &Asked<'_>) -> String {
 }
 
 /// A copy is opened here.
-struct Open;
-
-impl Form for Open {
-    const PATH: &'static str = "/do/open-copy";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        match Room::of(at.desk, at.asked) {
-            Room::InFile => {
-                Err(at.asked.refused("saved-in-the-way", "saved-in-the-way-remedy"))
-            }
-            Room::Empty | Room::InMemory => Ok(Self),
-        }
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        vec![Fact::all(|at| at.asked.refused("saved-moved", "saved-moved-remedy"))]
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+static OPEN: Form<()> = Form {
+    path: "/do/open-copy",
+    read: |at| match Room::of(at.desk, at.asked) {
+        Room::InFile => Err(at.asked.refused("saved-in-the-way")),
+        Room::Empty | Room::InMemory => Ok(()),
+    },
+    rests_on: |()| vec![Fact::all(|at| at.asked.refused("saved-moved"))],
+    act: |(), at| {
         let asked = at.asked;
         let in_memory = Room::of(at.desk, asked) == Room::InMemory;
         if in_memory && asked.request.field("sure") != "yes" {
-            return Err(asked.refused("saved-unsure", "saved-unsure-remedy"));
+            return Err(asked.refused("saved-unsure"));
         }
         let file = asked.request.files.iter().find(|file| file.field == "copy");
-        let file =
-            file.ok_or_else(|| asked.refused("saved-no-file", "saved-no-file-remedy"))?;
+        let file = file.ok_or_else(|| asked.refused("saved-no-file"))?;
         let bundle = Bundle::unpack(&file.bytes).map_err(|error| told(asked, error))?;
         let kept = of_bundle(asked, bundle)?;
         let to = match kept.lost {
@@ -203,8 +188,8 @@ impl Form for Open {
             Some(too_large) => Err(too_large.said(asked.tongue)),
             None => Ok(Deed { what: What::Replaced(kept.lines), pictures: kept.pictures, to }),
         }
-    }
-}
+    },
+};
 
 /// A collection that the screens do not hold is not put on them.
 fn too_large(lines: &[Vec<u8>]) -> Option<TooLarge> {
@@ -215,20 +200,16 @@ fn too_large(lines: &[Vec<u8>]) -> Option<TooLarge> {
 
 /// A line that cannot be read must not become a collection that cannot be opened.
 fn of_bundle(asked: &Asked<'_>, bundle: Bundle) -> Result<unpacked::Unpacked, Refused> {
-    let t = asked.tongue;
     unpacked::unpacked(bundle.lines, bundle.pictures).map_err(|error| match error {
-        journal::LineError::Newer(_) => {
-            Refused { sentence: t.say("saved-newer"), remedy: t.say("saved-newer-remedy") }
-        }
+        journal::LineError::Newer(_) => asked.refused("saved-newer"),
         journal::LineError::NotALine => told(asked, BundleError::Damaged),
     })
 }
 
 fn told(asked: &Asked<'_>, error: BundleError) -> Refused {
-    let (sentence, remedy) = match error {
-        BundleError::NotABundle => ("saved-no-copy", "saved-no-copy-remedy"),
-        BundleError::TooLarge => ("saved-too-large", "saved-too-large-remedy"),
-        BundleError::CutOff | BundleError::Damaged => ("saved-damaged", "saved-damaged-remedy"),
-    };
-    Refused { sentence: asked.tongue.say(sentence), remedy: asked.tongue.say(remedy) }
+    asked.refused(match error {
+        BundleError::NotABundle => "saved-no-copy",
+        BundleError::TooLarge => "saved-too-large",
+        BundleError::CutOff | BundleError::Damaged => "saved-damaged",
+    })
 }

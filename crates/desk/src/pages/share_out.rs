@@ -7,7 +7,7 @@ pub(crate) mod deeds;
 
 use std::collections::BTreeSet;
 
-use deeds::{MOST_GROUPS, SIZES, ShareOut};
+use deeds::{MOST_GROUPS, SHARE_OUT, SIZES};
 use maud::{Markup, html};
 use spinney_check::Apart;
 use spinney_collection::laid::Laid;
@@ -17,15 +17,15 @@ use spinney_voice::Tongue;
 
 use super::finds::face::face;
 use super::frame::{self, Parts, Screen};
-use crate::asked::{Asked, Handler, Route, Shown};
+use crate::asked::{Asked, Handler, Route, Shown, get};
 use crate::desk::Desk;
-use crate::forms::{Form, doing, hidden};
+use crate::forms::{hidden, post};
 use crate::request::Method;
 
 pub(crate) const ROUTES: &[Route] = &[
-    (Method::Get, "/share-out", Handler::Show(show)),
+    get("/share-out", show),
     (Method::Get, "/share-out/sheets/{key}", Handler::ShowLong(deeds::sheets)),
-    (Method::Post, ShareOut::PATH, Handler::Do(doing::<ShareOut>)),
+    post(&SHARE_OUT),
 ];
 
 /// Groups in a class: 4 of 6 to 8 children, unless somebody says otherwise.
@@ -166,7 +166,7 @@ fn proposal(view: &View<'_>) -> Markup {
     let sets = share_out::share_anew(view.apart, view.groups, view.size, view.time);
     html! {
         (why_short(view, &sets))
-        form method="post" action=(ShareOut::PATH) {
+        form method="post" action=(SHARE_OUT.path) {
             (hidden(&[]))
             ul.sets {
                 @for (at, set) in sets.iter().enumerate() { (one(view, at + 1, set)) }

@@ -14,28 +14,24 @@ mod sheet;
 mod typed;
 mod view;
 
-use fields::Describe;
-use lay_over::LayOver;
 use maud::{Markup, html};
-use rename::{AddCharacter, RenameState, TakeOut};
-use typed::Cells;
 use view::View;
 
 use super::frame::{self, Parts, Screen};
-use crate::asked::{Asked, Handler, Route, Shown};
+use crate::asked::{Asked, Handler, Route, Shown, get};
 use crate::desk::Desk;
-use crate::forms::{Form, doing};
+use crate::forms::post;
 use crate::request::Method;
 
 pub(crate) const ROUTES: &[Route] = &[
-    (Method::Get, "/table", Handler::Show(show)),
-    (Method::Get, "/table/{character}", Handler::Show(show_character)),
-    (Method::Post, Cells::PATH, Handler::Do(doing::<Cells>)),
-    (Method::Post, LayOver::PATH, Handler::Do(doing::<LayOver>)),
-    (Method::Post, AddCharacter::PATH, Handler::Do(doing::<AddCharacter>)),
-    (Method::Post, Describe::PATH, Handler::Do(doing::<Describe>)),
-    (Method::Post, RenameState::PATH, Handler::Do(doing::<RenameState>)),
-    (Method::Post, TakeOut::PATH, Handler::Do(doing::<TakeOut>)),
+    get("/table", show),
+    get("/table/{character}", show_character),
+    (Method::Post, typed::CELLS.path, Handler::Do(&typed::OfCells)),
+    post(&lay_over::LAY_OVER),
+    post(&rename::ADD_CHARACTER),
+    post(&fields::DESCRIBE),
+    post(&rename::RENAME_STATE),
+    post(&rename::TAKE_OUT),
 ];
 
 fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {

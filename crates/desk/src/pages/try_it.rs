@@ -11,11 +11,10 @@ use screens::Trying;
 use walk::{Walk, letters};
 
 use super::frame::{self, Parts, Screen};
-use crate::asked::{Asked, Handler, Route, Shown};
+use crate::asked::{Asked, Route, Shown, get};
 use crate::desk::Desk;
-use crate::request::Method;
 
-pub(crate) const ROUTES: &[Route] = &[(Method::Get, "/try", Handler::Show(show))];
+pub(crate) const ROUTES: &[Route] = &[get("/try", show)];
 
 fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;

@@ -14,12 +14,11 @@ use spinney_press::glossary::{self, Entry};
 use spinney_voice::{Tongue, wording};
 
 use super::frame::{self, Parts, Screen};
-use crate::asked::{Asked, Handler, Route, Shown};
+use crate::asked::{Asked, Route, Shown, get};
 use crate::desk::Desk;
 use crate::pages::finds::face::svg;
-use crate::request::Method;
 
-pub(crate) const ROUTES: &[Route] = &[(Method::Get, "/words", Handler::Show(show))];
+pub(crate) const ROUTES: &[Route] = &[get("/words", show)];
 
 fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;

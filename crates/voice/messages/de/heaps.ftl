@@ -134,5 +134,7 @@ answers-later = Später
 heaps-moved = Jemand hat die Frage hier in einem anderen Fenster geändert. Jetzt heißt sie: { $words }
 heaps-moved-remedy = Geht zurück, seht euch den Haufen noch einmal an und macht es dort neu.
 heaps-moved-away = Jemand hat die Frage hier in einem anderen Fenster herausgenommen.
+heaps-moved-away-remedy = { heaps-moved-remedy }
 heaps-way-moved = Jemand hat in einem anderen Fenster eine Frage auf dem Weg zu diesem Haufen geändert.
+heaps-way-moved-remedy = { heaps-moved-remedy }
 heaps-another = Noch einen Schlüssel beginnen

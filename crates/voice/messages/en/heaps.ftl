@@ -134,5 +134,7 @@ answers-later = Later
 heaps-moved = Someone changed the question here in another window. It is now: { $words }
 heaps-moved-remedy = Go back, look at the heap as it is now, and do it again there.
 heaps-moved-away = Someone took out the question here in another window.
+heaps-moved-away-remedy = { heaps-moved-remedy }
 heaps-way-moved = Someone changed a question on the way to this heap in another window.
+heaps-way-moved-remedy = { heaps-moved-remedy }
 heaps-another = Begin another key

@@ -65,16 +65,27 @@ fn every_message_that_is_asked_for_is_there() {
     let known = messages(FILES[0]);
     let mut files = Vec::new();
     sources(&Path::new(env!("CARGO_MANIFEST_DIR")).join("../desk/src"), &mut files);
-    let mut asked = 0;
+    let (mut asked, mut refused) = (0, 0);
     for path in files.iter().filter(|path| !path.ends_with("tests.rs")) {
         let text = fs::read_to_string(path).expect("a file of ours is text");
+        for call in ["Refused::", ".refused("] {
+            for rest in text.split(call).skip(1) {
+                let Some((before, rest)) = rest.split_once('"') else { continue };
+                let name = rest.split('"').next().unwrap_or_default();
+                if before.contains([';', ')', '}']) || !is_a_name(name) {
+                    continue;
+                }
+                // What is refused has a remedy beside it.
+                for name in [name.to_owned(), format!("{name}-remedy")] {
+                    assert!(known.contains_key(&name), "{} asks for {name}", path.display());
+                }
+                refused += 1;
+            }
+        }
         for call in [".say(\"", ".with(\"", ".count(\"", ".count_with(\""] {
             for rest in text.split(call).skip(1) {
                 let name = rest.split('"').next().unwrap_or_default();
-                let fits = !name.is_empty()
-                    && name
-                        .chars()
-                        .all(|c| c.is_ascii_lowercase() || c == '-' || c.is_ascii_digit());
+                let fits = is_a_name(name);
                 assert!(
                     !fits || known.contains_key(name),
                     "{} asks for {name}",
@@ -84,7 +95,13 @@ fn every_message_that_is_asked_for_is_there() {
             }
         }
     }
-    assert!(asked > 20, "the search for messages has lost its way");
+    assert!(asked > 20 && refused > 40, "the search for messages has lost its way");
+}
+
+/// Whether a text may be the name of a message.
+fn is_a_name(text: &str) -> bool {
+    let plain = |c: char| c.is_ascii_lowercase() || c == '-' || c.is_ascii_digit();
+    !text.is_empty() && text.chars().all(plain)
 }
 
 /// The messages of the sheets and of the phone page that the sources of some rooms name, in
@@ -106,9 +123,8 @@ fn named_in(rooms: &[&str]) -> BTreeSet<String> {
 }
 
 fn is_of_the_press(name: &str) -> bool {
-    let plain = name.chars().all(|c| c.is_ascii_lowercase() || c == '-' || c.is_ascii_digit());
     let ours = name.starts_with("sheet-") || name.starts_with("phone-");
-    plain && ours && !name.ends_with('-')
+    is_a_name(name) && ours && !name.ends_with('-')
 }
 
 #[test]

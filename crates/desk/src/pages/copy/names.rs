@@ -8,11 +8,10 @@
 pub(super) mod meant;
 
 use maud::{Markup, html};
-use meant::{
-    MOST_ASKED_BACK, Meant, Names, Where, address, in_address, lie_apart, sounding_like,
-};
+use meant::{MEANT, MOST_ASKED_BACK, NAMES, Where, address, in_address, lie_apart};
 use spinney_collection::Collection;
 use spinney_collection::keys::letters;
+use spinney_collection::kinds::sounding_like;
 use spinney_collection::laid::{Laid, folded};
 use spinney_collection::layer::Layer;
 use spinney_model::{Fork, KeyId, KindField, KindId};
@@ -20,7 +19,7 @@ use spinney_model::{Fork, KeyId, KindField, KindId};
 use crate::asked::Asked;
 use crate::asking::way;
 use crate::desk::Desk;
-use crate::forms::{Form, hidden};
+use crate::forms::hidden;
 use crate::pages::finds::fields::LONGEST_NAME;
 use crate::pages::heaps::beside::stranded;
 use crate::pages::heaps::card::answer_tab;
@@ -62,7 +61,7 @@ pub(super) fn section(
                 }
             }
             p.quiet { (t.say("copy-names-why")) }
-            form method="post" action=(Names::PATH) {
+            form method="post" action=(NAMES.path) {
                 (hidden(&[("key", &key.0)]))
                 (fields(&names))
                 button #keep-names { (t.say("copy-names-keep")) }
@@ -111,7 +110,7 @@ fn button(
 ) -> Markup {
     let id: Vec<&str> = fields.iter().map(|(_, text)| text.as_str()).collect();
     html! {
-        form method="post" action=(Meant::PATH) {
+        form method="post" action=(MEANT.path) {
             @for (field, text) in fields { input type="hidden" name=(field) value=(text); }
             (hidden(&[("key", &names.key.0), ("back", &address(names.key, others))]))
             button id={"means-" (folded(&id.join("-")).replace(' ', "-"))} { span dir="auto" { (words) } }

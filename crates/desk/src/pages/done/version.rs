@@ -8,7 +8,7 @@ use spinney_voice::Tongue;
 use super::{between, when};
 use crate::asked::{Asked, Deed, Shown};
 use crate::desk::Desk;
-use crate::forms::{At, Fact, Form, hidden};
+use crate::forms::{At, Fact, Form, hidden, nothing};
 use crate::pages::frame::{self, Parts, Screen};
 use crate::reply::Refused;
 use crate::worked::Worked;
@@ -41,7 +41,7 @@ pub(super) fn list(desk: &Desk, asked: &Asked<'_>) -> Markup {
         @if versions().count() >= MOST_VERSIONS {
             p.quiet { (t.count("done-many-versions", MOST_VERSIONS)) }
         } @else {
-            form method="post" action=(Name::PATH) {
+            form method="post" action=(NAME.path) {
                 (hidden(&[("back", &"/done")]))
                 label for="version" { (t.say("done-name-version")) }
                 input #version name="name" maxlength=(LONGEST_NAME) required dir="auto" autocomplete="off";
@@ -64,7 +64,7 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
         @if same {
             p { (t.say("done-same-as-now")) }
         } @else {
-            form method="post" action=(GoBack::PATH) {
+            form method="post" action=(GO_BACK.path) {
                 (hidden(&[("version", &n)]))
                 button.main #back-to { (t.say("done-go-back")) }
             }
@@ -72,7 +72,7 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
         }
         p { a href={"/done/between?from=" (n)} { (t.say("done-since-then")) } }
         (contents(t, &state))
-        form method="post" action=(Unname::PATH) {
+        form method="post" action=(UNNAME.path) {
             (hidden(&[("version", &n)]))
             p.quiet #unname-why { (t.say("done-unname-why")) }
             button.quiet #unname aria-describedby="unname-why" { (t.say("done-unname")) }
@@ -108,81 +108,50 @@ fn key(t: Tongue, state: &Collection, id: KeyId) -> Markup {
 }
 
 /// The state that holds now gets a name.
-pub(super) struct Name(String);
-
-impl Form for Name {
-    const PATH: &'static str = "/do/version";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let t = at.asked.tongue;
+pub(super) static NAME: Form<String> = Form {
+    path: "/do/version",
+    read: |at| {
         if at.desk.history.versions().count() >= MOST_VERSIONS {
-            return Err(Refused {
-                sentence: t.count("done-many-versions", MOST_VERSIONS),
-                remedy: t.say("done-many-versions-remedy"),
-            });
+            return Err(Refused::count(at.asked.tongue, "done-many-versions", MOST_VERSIONS));
         }
         let name = at.asked.request.field("name").chars().take(LONGEST_NAME);
-        Ok(Self(name.map(|sign| if sign.is_control() { ' ' } else { sign }).collect()))
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        Vec::new()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let done = (!self.0.trim().is_empty()).then_some(Done::Version(self.0));
+        Ok(name.map(|sign| if sign.is_control() { ' ' } else { sign }).collect())
+    },
+    rests_on: nothing,
+    act: |name: String, at| {
+        let done = (!name.trim().is_empty()).then_some(Done::Version(name));
         Ok(Deed::of(done, at.asked.back("/done")))
-    }
-}
+    },
+};
 
 /// The number of a state that has a name.
 fn number(at: &At<'_>) -> Result<usize, Refused> {
     let number = at.asked.request.field("version").parse().ok();
     let named = number.filter(|n| at.desk.history.named(*n).is_some());
-    named.ok_or_else(|| at.asked.refused("done-no-such-version", "done-no-such-version-remedy"))
+    named.ok_or_else(|| at.asked.refused("done-no-such-version"))
 }
 
 /// Gives up the name of a state. What was done stays in the list.
-pub(super) struct Unname(usize);
-
-impl Form for Unname {
-    const PATH: &'static str = "/do/unname";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        number(at).map(Self)
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        Vec::new()
-    }
-
-    fn act(self, _: &At<'_>) -> Result<Deed, Refused> {
-        Ok(Deed::of(Some(Done::Unname(self.0 as u64)), "/done"))
-    }
-}
+pub(super) static UNNAME: Form<usize> = Form {
+    path: "/do/unname",
+    read: number,
+    rests_on: nothing,
+    act: |number, _| Ok(Deed::of(Some(Done::Unname(number as u64)), "/done")),
+};
 
 /// The collection becomes what it was, by edits that can be undone like any others.
-pub(super) struct GoBack(usize);
-
-impl Form for GoBack {
-    const PATH: &'static str = "/do/back-to-version";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        number(at).map(Self)
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        vec![Fact::all(|at| at.asked.refused("done-moved-on", "done-moved-on-remedy"))]
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+pub(super) static GO_BACK: Form<usize> = Form {
+    path: "/do/back-to-version",
+    read: number,
+    rests_on: |_| vec![Fact::all(|at| at.asked.refused("done-moved-on"))],
+    act: |number, at| {
         let history = &at.desk.history;
-        let version = history.named(self.0).zip(history.version(self.0));
+        let version = history.named(number).zip(history.version(number));
         let (version, state) = version.expect("its number was looked at");
         let mut edits = toward(at.collection(), &state);
         if !edits.is_empty() {
             edits.insert(0, Edit::BackTo(version.name.clone()));
         }
         Ok(Deed::edits(edits, "/done"))
-    }
-}
+    },
+};

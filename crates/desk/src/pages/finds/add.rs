@@ -18,7 +18,7 @@ use spinney_voice::Tongue;
 use super::fields::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS};
 use super::left::{self, Told};
 use crate::asked::{Asked, Deed};
-use crate::forms::{At, Fact, Form, hidden};
+use crate::forms::{Form, hidden, nothing};
 use crate::pictures::{self, NoPicture};
 use crate::reply::Refused;
 
@@ -26,7 +26,7 @@ pub(super) fn forms(t: Tongue) -> Markup {
     html! {
         h2 { (t.say("finds-add")) }
         div.adding {
-            form.add #add method="post" action=(AddKinds::PATH) enctype="multipart/form-data" {
+            form.add #add method="post" action=(ADD_KINDS.path) enctype="multipart/form-data" {
                 (hidden(&[]))
                 label for="names" { (t.say("finds-names")) }
                 textarea #names name="names" rows="5" placeholder=(t.say("finds-names-example")) {}
@@ -44,38 +44,25 @@ pub(super) fn forms(t: Tongue) -> Markup {
 }
 
 /// A kind more for every line, and one for every picture.
-pub(crate) struct AddKinds {
-    names: String,
-}
-
-impl Form for AddKinds {
-    const PATH: &'static str = "/do/add-kinds";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        Ok(Self { names: at.asked.request.field("names").to_owned() })
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        Vec::new()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+pub(crate) static ADD_KINDS: Form<String> = Form {
+    path: "/do/add-kinds",
+    read: |at| Ok(at.asked.request.field("names").to_owned()),
+    rests_on: nothing,
+    act: |names, at| {
         let (t, asked, collection) = (at.asked.tongue, at.asked, at.collection());
         let mut next = collection.next_kind().0;
         let (mut edits, mut here_already) = (Vec::new(), Vec::new());
         let mut known: Vec<String> =
             collection.kinds.keys().map(|id| folded(&collection.name(*id))).collect();
-        for (at, name) in self.names.lines().enumerate() {
+        for (at, name) in names.lines().enumerate() {
             let name = name.split_whitespace().collect::<Vec<_>>().join(" ");
             if name.chars().count() > LONGEST_NAME {
-                return Err(Refused {
-                    sentence: t.count_with(
-                        "finds-long-line",
-                        LONGEST_NAME,
-                        &[("line", &(at + 1))],
-                    ),
-                    remedy: t.say("finds-long-line-remedy"),
-                });
+                return Err(Refused::count_with(
+                    t,
+                    "finds-long-line",
+                    LONGEST_NAME,
+                    &[("line", &(at + 1))],
+                ));
             }
             if name.is_empty() {
                 continue;
@@ -95,7 +82,7 @@ impl Form for AddKinds {
             next += 1;
         }
         if edits.is_empty() {
-            return Err(asked.refused("finds-nothing-new", "finds-nothing-new-remedy"));
+            return Err(asked.refused("finds-nothing-new"));
         }
         let added =
             edits.iter().filter(|edit| matches!(edit, Edit::Kind(_, KindEdit::Add(_)))).count();
@@ -112,14 +99,11 @@ impl Form for AddKinds {
             }
         };
         Ok(Deed { pictures, ..Deed::edits(edits, to) })
-    }
-}
+    },
+};
 
 pub(super) fn too_many(t: Tongue) -> Refused {
-    Refused {
-        sentence: t.count("finds-too-many", MOST_KINDS),
-        remedy: t.say("finds-too-many-remedy"),
-    }
+    Refused::count(t, "finds-too-many", MOST_KINDS)
 }
 
 /// The most pictures of one form.
@@ -132,10 +116,7 @@ pub(crate) fn pictures_of(asked: &Asked<'_>) -> Result<Vec<Vec<u8>>, Refused> {
     // Counted before any is opened: a picture takes a tenth of a second, and all windows wait.
     if given.len() > MOST_AT_ONCE {
         let t = asked.tongue;
-        return Err(Refused {
-            sentence: t.count("finds-many-at-once", MOST_AT_ONCE),
-            remedy: t.say("finds-many-at-once-remedy"),
-        });
+        return Err(Refused::count(t, "finds-many-at-once", MOST_AT_ONCE));
     }
     given
         .into_iter()
@@ -162,7 +143,7 @@ const MOST_CELLS: usize = 100_000;
 
 fn table_form(t: Tongue) -> Markup {
     html! {
-        form.add #take-table method="post" action=(TakeTable::PATH) enctype="multipart/form-data" {
+        form.add #take-table method="post" action=(TAKE_TABLE.path) enctype="multipart/form-data" {
             (hidden(&[]))
             label for="table" { (t.say("finds-paste")) }
             textarea #table name="table" rows="5" wrap="off" placeholder=(t.say("finds-paste-example")) {}
@@ -178,44 +159,32 @@ fn table_form(t: Tongue) -> Markup {
 }
 
 /// A table comes in, with a word about whose it is.
-pub(super) struct TakeTable {
-    source: String,
-    sheets: Vec<Source>,
-}
-
-impl Form for TakeTable {
-    const PATH: &'static str = "/do/take-table";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
+pub(super) static TAKE_TABLE: Form<(String, Vec<Source>)> = Form {
+    path: "/do/take-table",
+    read: |at| {
         let source = at.asked.typed("source", LONGEST_NAME)?;
-        let mut sheets = Vec::new();
         let pasted = at.asked.request.fields("table").next();
-        if let Some(text) = pasted.filter(|text| !text.trim().is_empty()) {
-            let name = at.asked.tongue.say("finds-pasted");
-            sheets.push(Source { name, bytes: text.as_bytes().to_vec() });
-        }
+        let pasted = pasted.filter(|text| !text.trim().is_empty()).map(|text| Source {
+            name: at.asked.tongue.say("finds-pasted"),
+            bytes: text.as_bytes().to_vec(),
+        });
         let files = at.asked.request.files.iter().filter(|file| !file.bytes.is_empty());
         let files =
             files.map(|file| Source { name: file.name.clone(), bytes: file.bytes.clone() });
-        sheets.extend(files);
-        Ok(Self { source, sheets })
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        Vec::new()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        Ok((source, pasted.into_iter().chain(files).collect()))
+    },
+    rests_on: nothing,
+    act: |(source, sheets), at| {
         let (t, collection) = (at.asked.tongue, at.collection());
-        let (sheets, taken) = taken_in(t, collection, &self.sheets, &self.source)?;
+        let (sheets, taken) = taken_in(t, collection, &sheets, &source)?;
         if taken.edits.is_empty() && taken.left.is_empty() {
-            return Err(at.asked.refused("finds-no-table", "finds-no-table-remedy"));
+            return Err(at.asked.refused("finds-no-table"));
         }
         small_enough(collection, at.asked, &taken.edits)?;
         let told = Told::of(t, collection, &sheets, &taken);
         Ok(Deed::edits(taken.edits, left::address(at.asked.back("/finds"), &told)))
-    }
-}
+    },
+};
 
 /// Files as the reader of tables reads them, and the edits that take them in.
 pub(crate) fn taken_in(
@@ -285,10 +254,7 @@ pub(crate) fn small_enough(
         return Err(too_many(t));
     }
     if characters > SCREENS_COLUMNS || cells > MOST_CELLS {
-        return Err(Refused {
-            sentence: t.count("finds-wide-table", SCREENS_COLUMNS),
-            remedy: t.say("finds-wide-table-remedy"),
-        });
+        return Err(Refused::count(t, "finds-wide-table", SCREENS_COLUMNS));
     }
     Ok(())
 }

@@ -10,17 +10,16 @@ use std::collections::BTreeSet;
 
 use maud::{Markup, html};
 use spinney_collection::keys::letters;
-use spinney_collection::laid::{self, Laid, folded};
-use spinney_collection::{Collection, Saying, Unlike, unlike};
+use spinney_collection::laid::{self, Laid};
+use spinney_collection::{Collection, Saying, Unlike, kinds, unlike};
 use spinney_model::{CharacterId, Edit, KindId, Side};
 use spinney_voice::Tongue;
 
-use super::deeds::{Merge, gone};
+use super::deeds::{MERGE, gone};
 use super::fields::LONGEST_TEXT;
 use crate::asked::Deed;
-use crate::forms::{At, Fact, Form, hidden};
+use crate::forms::{Form, hidden};
 use crate::pages::cell;
-use crate::reply::Refused;
 
 /// So many are shown; the others are counted.
 const SHOWN: usize = 12;
@@ -37,9 +36,9 @@ pub(super) fn list(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> M
                 p.quiet { (t.say("finds-disagree-why")) }
                 @for (kind, at) in all.iter().take(SHOWN) {
                     @let id = format!("decide-{}-{}", kind.0, at.0);
-                    form.decision id=(id) method="post" action=(Decide::PATH) {
+                    form.decision id=(id) method="post" action=(DECIDE.path) {
                         h3 dir="auto" { (collection.name(*kind)) ": " (collection.character_name(*at)) }
-                        (Decide::fields((*kind, *at)))
+                        (hidden(&[("kind", &kind.0), ("character", &at.0)]))
                         ul {
                             @for (place, (source, saying)) in said.sources(*kind, *at).into_iter().enumerate() {
                                 li {
@@ -107,57 +106,36 @@ fn groups(t: Tongue, collection: &Collection, laid: Option<&Laid>) -> Markup {
 
 /// What a person decided goes into the table itself; what the groups said stays with them. It
 /// holds for what the page showed of the cell.
-pub(super) struct Decide {
-    cell: (KindId, CharacterId),
-    text: String,
-}
-
-impl Decide {
-    fn fields((kind, character): (KindId, CharacterId)) -> Markup {
-        hidden(&[("kind", &kind.0), ("character", &character.0)])
-    }
-}
-
-impl Form for Decide {
-    const PATH: &'static str = "/do/decide";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let asked = at.asked;
+pub(super) static DECIDE: Form<((KindId, CharacterId), String)> = Form {
+    path: "/do/decide",
+    read: |at| {
+        let (asked, of) = (at.asked, at.collection());
         let (kind, character) = (KindId(asked.id("kind")), CharacterId(asked.id("character")));
-        let collection = at.collection();
-        let there = collection.kinds.contains_key(&kind)
-            && collection.characters.contains_key(&character);
-        if !there {
+        if !(of.kinds.contains_key(&kind) && of.characters.contains_key(&character)) {
             return Err(gone(asked));
         }
         let other = asked.typed("other", LONGEST_TEXT)?;
         let text = if other.is_empty() { asked.typed("text", LONGEST_TEXT)? } else { other };
         if text.is_empty() {
-            return Err(asked.refused("finds-nothing-decided", "finds-nothing-decided-remedy"));
+            return Err(asked.refused("finds-nothing-decided"));
         }
-        Ok(Self { cell: (kind, character), text })
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        vec![cell::fact(self.cell)]
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let Self { cell: (kind, character), text } = self;
+        Ok(((kind, character), text))
+    },
+    rests_on: |(cell, _)| vec![cell::fact(*cell)],
+    act: |((kind, character), text), at| {
         let edit = Edit::Cell { kind, character, source: String::new(), text };
-        Ok(Deed::edits(vec![edit], at.asked.back("/finds")))
-    }
-}
+        Ok(Deed::edits([edit], at.asked.back("/finds")))
+    },
+};
 
 /// A question for every find whose name only adds a number to another's.
 pub(super) fn one_name(t: Tongue, collection: &Collection) -> Markup {
-    let pairs = pairs(collection);
     html! {
-        @for (first, second) in &pairs {
+        @for (first, second) in &kinds::numbered(collection) {
             @let names = as_typed(collection.name(*first), collection.name(*second));
-            form.finding.look.one-name id={"one-name-" (second.0)} method="post" action=(Merge::PATH) {
+            form.finding.look.one-name id={"one-name-" (second.0)} method="post" action=(MERGE.path) {
                 p dir="auto" { (t.with("finds-one-name", &[("first", &names[0]), ("second", &names[1])])) }
-                (Merge::fields(*second, *first))
+                (hidden(&[("kind", &second.0), ("with", &first.0)]))
                 p.buttons {
                     button id={"same-" (second.0)} { (t.say("finds-one-name-same")) }
                     a.button id={"two-" (second.0)} href={"/finds/" (second.0) "#name"} { (t.say("finds-one-name-two")) }
@@ -175,17 +153,4 @@ fn as_typed(first: String, second: String) -> [String; 2] {
         Some((bare, _)) if bare != first => [first, bare.to_owned()],
         _ => [first, second],
     }
-}
-
-/// The first find of a name, and each that has it with a number.
-fn pairs(collection: &Collection) -> Vec<(KindId, KindId)> {
-    let named: Vec<(KindId, String)> =
-        collection.kinds.keys().map(|id| (*id, folded(&collection.name(*id)))).collect();
-    let first = |of: &str| named.iter().find(|(_, name)| name == of).map(|(id, _)| *id);
-    let pair = |(id, name): &(KindId, String)| {
-        let (bare, number) = name.strip_suffix(')')?.rsplit_once(" (")?;
-        number.parse::<u32>().ok()?;
-        Some((first(bare)?, *id))
-    };
-    named.iter().filter_map(pair).collect()
 }

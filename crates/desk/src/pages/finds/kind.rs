@@ -5,11 +5,13 @@ use spinney_collection::{Kind, Sayings, laid};
 use spinney_model::{KindField, KindId};
 use spinney_voice::Tongue;
 
-use super::deeds::{AddPictures, Describe, Merge, PictureAway, PictureFirst, Split, TakeOut};
+use super::deeds::{
+    ADD_PICTURES, DESCRIBE, MERGE, PICTURE_AWAY, PICTURE_FIRST, SPLIT, TAKE_OUT,
+};
 use super::fields::{KIND_FIELDS, LONGEST_NAME, LONGEST_TEXT, MOST_PICTURES};
 use crate::asked::{Asked, Shown};
 use crate::desk::Desk;
-use crate::forms::{Form, hidden};
+use crate::forms::hidden;
 use crate::pages::cell;
 use crate::pages::finds::face::of_kind;
 use crate::pages::frame::{self, Parts, Screen};
@@ -81,7 +83,7 @@ fn pictures(view: &View<'_>) -> Markup {
             }
         }
         @if pictures.len() < MOST_PICTURES {
-            form.add #add method="post" action=(AddPictures::PATH) enctype="multipart/form-data" {
+            form.add #add method="post" action=(ADD_PICTURES.path) enctype="multipart/form-data" {
                 (of_kind_fields(view))
                 div.drop {
                     label for="pictures" { (t.say("finds-more-pictures")) }
@@ -97,8 +99,8 @@ fn pictures(view: &View<'_>) -> Markup {
 
 fn picture_button(view: &View<'_>, hash: &str, at: usize, first: bool) -> Markup {
     let (action, what, words) = match first {
-        true => (PictureFirst::PATH, "first", "finds-picture-first"),
-        false => (PictureAway::PATH, "away", "finds-picture-away"),
+        true => (PICTURE_FIRST.path, "first", "finds-picture-first"),
+        false => (PICTURE_AWAY.path, "away", "finds-picture-away"),
     };
     html! {
         form method="post" action=(action) {
@@ -113,7 +115,7 @@ fn picture_button(view: &View<'_>, hash: &str, at: usize, first: bool) -> Markup
 fn form(view: &View<'_>) -> Markup {
     let t = view.t;
     html! {
-        form.about method="post" action=(Describe::PATH) {
+        form.about method="post" action=(DESCRIBE.path) {
             (of_kind_fields(view))
             @for (field, name, label, help, long) in KIND_FIELDS {
                 @let text = view.kind.field(field);
@@ -182,7 +184,7 @@ fn merge(view: &View<'_>) -> Markup {
         @if !others.is_empty() {
             details #merge {
                 summary #merge-open { (t.say("finds-merge")) }
-                form method="post" action=(Merge::PATH) {
+                form method="post" action=(MERGE.path) {
                     (of_kind_fields(view))
                     label for="merge-with" { (t.with("finds-merge-with", &[("kind", &view.name)])) }
                     select #merge-with name="with" {
@@ -203,7 +205,7 @@ fn split(view: &View<'_>) -> Markup {
     html! {
         details #split {
             summary #split-open { (t.say("finds-split")) }
-            form method="post" action=(Split::PATH) {
+            form method="post" action=(SPLIT.path) {
                 (of_kind_fields(view))
                 label for="split-name" { (t.say("finds-split-name")) }
                 input #split-name name="name" maxlength=(LONGEST_NAME) dir="auto";
@@ -232,7 +234,7 @@ fn away(view: &View<'_>) -> Markup {
     html! {
         details #away {
             summary #away-open { (t.say("finds-away")) }
-            form method="post" action=(TakeOut::PATH) {
+            form method="post" action=(TAKE_OUT.path) {
                 (of_kind_fields(view))
                 p { (t.say("finds-away-why")) }
                 button #away-do { (t.with("finds-away-do", &[("kind", &view.name)])) }

@@ -8,8 +8,7 @@ use spinney_voice::Tongue;
 
 use super::fields::{LONGEST_TEXT, SCENE_FIELDS};
 use crate::asked::Deed;
-use crate::forms::{At, Fact, Form, hidden};
-use crate::reply::Refused;
+use crate::forms::{Fact, Form, hidden};
 
 /// What the adults see to before they go may be so long, in letters.
 const LONGEST_LIST: usize = 4000;
@@ -29,7 +28,7 @@ pub(super) fn head(t: Tongue, collection: &Collection) -> Markup {
             @if !caution.is_empty() { p.caution dir="auto" { strong { (t.say("caution")) " " } (caution) } }
             details #scene {
                 summary #scene-open { (t.say("finds-scene")) }
-                form method="post" action=(Describe::PATH) {
+                form method="post" action=(DESCRIBE.path) {
                     (hidden(&[]))
                     @for (field, name, label, example) in SCENE_FIELDS {
                         label for={"scene-" (name)} { (t.say(label)) }
@@ -48,44 +47,33 @@ pub(super) fn head(t: Tongue, collection: &Collection) -> Markup {
 }
 
 /// Something about the visit is written down.
-pub(super) struct Describe(Vec<(AboutField, String)>);
-
-impl Describe {
-    fn text((field, text): &(AboutField, String)) -> Fact<'static> {
-        let field = *field;
-        Fact::typed(move |of: &Collection| of.about_field(field).to_owned(), text)
-    }
-}
-
-impl Form for Describe {
-    const PATH: &'static str = "/do/describe-scene";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let request = at.asked.request;
-        let sent = |name: &str| request.fields(name).next().is_some();
-        let fields = SCENE_FIELDS.into_iter().filter(|(_, name, ..)| sent(name));
+pub(super) static DESCRIBE: Form<Vec<(AboutField, String)>> = Form {
+    path: "/do/describe-scene",
+    read: |at| {
+        let sent = SCENE_FIELDS.into_iter().filter(|(_, name, ..)| at.asked.sent(name));
         let texts =
-            fields.map(|(field, name, ..)| Ok((field, at.asked.typed(name, LONGEST_TEXT)?)));
+            sent.map(|(field, name, ..)| Ok((field, at.asked.typed(name, LONGEST_TEXT)?)));
         let mut texts = texts.collect::<Result<Vec<_>, _>>()?;
-        if sent("before") {
-            let before = lines(request.field("before"));
+        if at.asked.sent("before") {
+            let before = lines(at.asked.request.field("before"));
             if before.chars().count() > LONGEST_LIST {
                 return Err(at.asked.too_long(&before, LONGEST_LIST));
             }
             texts.push((AboutField::BeforeYouGo, before));
         }
-        Ok(Self(texts))
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        self.0.iter().map(Self::text).collect()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let changed = self.0.into_iter().filter(|text| at.changes(&Self::text(text)));
+        Ok(texts)
+    },
+    rests_on: |texts| texts.iter().map(text).collect(),
+    act: |texts, at| {
+        let changed = texts.into_iter().filter(|typed| at.changes(&text(typed)));
         let edits = changed.map(|(field, text)| Edit::Scene(field, text));
-        Ok(Deed::edits(edits.collect(), at.asked.back("/finds")))
-    }
+        Ok(Deed::edits(edits, at.asked.back("/finds")))
+    },
+};
+
+fn text((field, text): &(AboutField, String)) -> Fact<'static> {
+    let field = *field;
+    Fact::typed(move |of: &Collection| of.about_field(field).to_owned(), text)
 }
 
 /// The lines that say something.

@@ -9,12 +9,11 @@ use spinney_exchange::link;
 use spinney_model::{Ask, AskOf, Fork, KeyId, Share};
 use spinney_voice::{Tongue, wording};
 
-use super::deeds::AskHere;
+use super::deeds::ASK_HERE;
 use super::place::Top;
 use crate::amounts::one_decimal;
 use crate::asking::fields;
 use crate::desk::Desk;
-use crate::forms::Form;
 
 /// So many questions are offered at once; the rest is folded away.
 const OFFERED: usize = 5;
@@ -77,7 +76,7 @@ pub(super) fn form(top: &Top<'_>, laid: &Laid, offers: &[Offer]) -> Markup {
     html! {
         section.ask {
             h2 { (t.say("heaps-difference")) }
-            form method="post" action=(AskHere::PATH) {
+            form method="post" action=(ASK_HERE.path) {
                 (top.place_fields())
                 label for="words" { (t.say("heaps-own-question")) }
                 input #words name="words" maxlength="300" required placeholder=(t.say(example));
@@ -113,7 +112,7 @@ fn offered(top: &Top<'_>, offer: &Offer) -> Markup {
     };
     html! {
         li {
-            form method="post" action=(AskHere::PATH) {
+            form method="post" action=(ASK_HERE.path) {
                 (top.place_fields())
                 (fields(&offer.ask))
                 input type="hidden" name="words" value=(offer.words);
@@ -149,7 +148,7 @@ pub(super) fn proposals(top: &Top<'_>, laid: &Laid) -> Markup {
                 h2 { (t.say("heaps-does-it-mean")) }
                 p.quiet { (t.say("heaps-does-it-mean-more")) }
                 @for (at, (ask, words)) in readings.iter().enumerate() {
-                    form method="post" action=(AskHere::PATH) {
+                    form method="post" action=(ASK_HERE.path) {
                         (top.place_fields())
                         (fields(ask))
                         input type="hidden" name="words" value=(question.words);

@@ -10,11 +10,11 @@ use spinney_collection::layer::Layer;
 use spinney_exchange::table;
 use spinney_model::{Fork, KindId, Look, Scale};
 
-use super::deeds::{Answer, Finish};
+use super::deeds::{ANSWER, FINISH, finish_fields};
 use super::place::Top;
 use crate::asked::{Asked, Shown};
 use crate::desk::Desk;
-use crate::forms::Form;
+use crate::forms::hidden;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::key::keyed::Together;
 
@@ -58,8 +58,8 @@ pub(super) fn margin(top: &Top<'_>, made: Option<&Made>) -> Markup {
             }
         }
         h2 { (t.say("beside-finish")) }
-        form method="post" action=(Finish::PATH) {
-            (Finish::fields(top.key, top.drawn, &format!("/key?key={}", top.key.0)))
+        form method="post" action=(FINISH.path) {
+            (finish_fields(top.key, top.drawn, &format!("/key?key={}", top.key.0)))
             button.main #finish {
                 (t.say(if top.drawn.finished() { "beside-unfinish" } else { "beside-finish-button" }))
             }
@@ -127,9 +127,10 @@ pub(super) fn answers(desk: &Desk, asked: &Asked<'_>) -> Shown {
                     (t.with("answers-look", &[("kind", &desk.history.now.name_in(key, kind)), ("character", &character.name)]))
                 }
                 p.quiet dir="auto" { (t.with("answers-why", &[("kinds", &others.join(", "))])) }
-                form method="post" action=(Answer::PATH) {
-                    @let cell = (kind, laid.characters[look.character.0]);
-                    (Answer::fields(key, cell, &format!("/heaps/answers?key={}&passed={passed}", key.0)))
+                form method="post" action=(ANSWER.path) {
+                    @let at = laid.characters[look.character.0].map_or(0, |at| at.0);
+                    @let back = format!("/heaps/answers?key={}&passed={passed}", key.0);
+                    (hidden(&[("key", &key.0), ("kind", &kind.0), ("character", &at), ("back", &back)]))
                     @if let Scale::Words { states } = &character.scale {
                         @for (at, state) in states.iter().enumerate() {
                             button name="text" value=(table::as_typed(state)) id={"state-" (at)} { span dir="auto" { (state) } } " "

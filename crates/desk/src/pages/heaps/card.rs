@@ -12,9 +12,8 @@ use spinney_collection::layer::Placed;
 use spinney_model::{CharacterId, KindId, Side};
 use spinney_voice::Tongue;
 
-use super::deeds::{MIDDLE, Sort, TableAsSorted};
+use super::deeds::{MIDDLE, SORT, TABLE_AS_SORTED};
 use super::place::Top;
-use crate::forms::Form;
 use crate::pages::finds::face::face;
 
 /// Yes as a leaf-shaped tab, no as a square one; the word stands in both.
@@ -44,7 +43,7 @@ pub(super) fn card(top: &Top<'_>, kind: KindId) -> Markup {
             .contradicted[placed.contradicted()] {
             (front(top, kind))
             (standing(top, kind, placed))
-            form.ways method="post" action=(Sort::PATH) {
+            form.ways method="post" action=(SORT.path) {
                 (top.card_fields(kind))
                 // Each button keeps its place; where the card lies, its own rests.
                 @for (side, value, word) in ways {
@@ -116,12 +115,12 @@ fn decide(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
     html! {
         div.decide {
             p { strong { (t.say("severity-mend")) ": " } (t.say(says)) }
-            form method="post" action=(Sort::PATH) {
+            form method="post" action=(SORT.path) {
                 (top.card_fields(kind))
                 input type="hidden" name="side" value=(MIDDLE);
                 button id={"as-table-" (kind.0)} { (t.say("card-take-table")) }
             }
-            form method="post" action=(TableAsSorted::PATH) {
+            form method="post" action=(TABLE_AS_SORTED.path) {
                 (top.card_fields(kind))
                 button id={"as-sorted-" (kind.0)} { (t.say("card-mend-table")) }
             }
@@ -143,13 +142,13 @@ pub(super) fn differ(top: &Top<'_>, kind: KindId, placed: Placed) -> Markup {
             p { strong { (t.say("severity-mend")) ": " } (t.say("card-differ")) }
             ul.who-says { @for sentence in sentences(top, kind, at) { li dir="auto" { (sentence) } } }
             @if placed.by_hand {
-                form method="post" action=(Sort::PATH) {
+                form method="post" action=(SORT.path) {
                     (top.card_fields(kind))
                     input type="hidden" name="side" value=(MIDDLE);
                     button id={"take-back-" (kind.0)} { (t.say("card-take-back")) }
                 }
                 @if writes {
-                    form method="post" action=(TableAsSorted::PATH) {
+                    form method="post" action=(TABLE_AS_SORTED.path) {
                         (top.card_fields(kind))
                         button id={"as-sorted-" (kind.0)} { (t.say("card-we-are-right")) }
                     }

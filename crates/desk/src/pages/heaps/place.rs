@@ -38,7 +38,7 @@ impl Place {
                 });
                 words.collect::<Vec<_>>().join("\n")
             },
-            |at| at.asked.refused("heaps-way-moved", "heaps-moved-remedy"),
+            |at| at.asked.refused("heaps-way-moved"),
         );
         let here = Fact::new(
             |state| words(state.collection, self.key, &self.at).to_owned(),
@@ -51,13 +51,9 @@ impl Place {
 /// Something else is asked by now.
 pub(crate) fn asked_now(asked: &Asked<'_>, now: &str) -> Refused {
     if now.is_empty() {
-        return asked.refused("heaps-moved-away", "heaps-moved-remedy");
+        return asked.refused("heaps-moved-away");
     }
-    let t = asked.tongue;
-    Refused {
-        sentence: t.with("heaps-moved", &[("words", &now)]),
-        remedy: t.say("heaps-moved-remedy"),
-    }
+    Refused::with(asked.tongue, "heaps-moved", &[("words", &now)])
 }
 
 /// The words of a question that people asked; empty: nothing is asked there.
@@ -80,7 +76,7 @@ pub(crate) fn kind(at: &At<'_>) -> Result<KindId, Refused> {
 
 /// What the form is about is not there any more.
 pub(crate) fn gone(asked: &Asked<'_>) -> Refused {
-    asked.refused("heaps-gone", "heaps-gone-remedy")
+    asked.refused("heaps-gone")
 }
 
 /// The questions on the way to a place, each with its answer.

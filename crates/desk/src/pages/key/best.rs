@@ -16,11 +16,11 @@ use super::keyed::{Ending, Keyed, Together, names};
 use crate::amounts::{a_find, in_whole, one_decimal, price};
 use crate::asked::{Asked, Shown};
 use crate::desk::Desk;
-use crate::forms::{Form, hidden};
+use crate::forms::hidden;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::beside::stranded;
 use crate::pages::heaps::card::answer_tab;
-use crate::pages::heaps::deeds::Finish;
+use crate::pages::heaps::deeds::{FINISH, finish_fields};
 use crate::reply::Page;
 use crate::work::Work;
 
@@ -69,8 +69,8 @@ pub(super) fn standing(key: &Keyed<'_>) -> Markup {
             }
             @if let Some(claim) = &key.made.claim { (verdict(key, claim)) } @else { (as_drawn(key)) }
             @if can_finish(key) {
-                form method="post" action=(Finish::PATH) {
-                    (Finish::fields(key.id, key.drawn(), &key.address(None)))
+                form method="post" action=(FINISH.path) {
+                    (finish_fields(key.id, key.drawn(), &key.address(None)))
                     button.main[!key.drawn().finished()] #finish {
                         (t.say(if key.drawn().finished() { "key-unfinish" } else { "key-finish" }))
                     }

@@ -1,8 +1,7 @@
 //! What a hand does to a key and its questions.
 
-use maud::Markup;
 use spinney_check::Says;
-use spinney_collection::keys::{self, Made};
+use spinney_collection::keys;
 use spinney_collection::laid::quantity;
 use spinney_model::{
     Ask, AskOf, Asked, Edit, Fork, KeyEdit, KeyId, Quantity, Scale, Value, WhyNot, WishField,
@@ -12,80 +11,68 @@ use super::keyed::{Keyed, asks_above, asks_all, asks_at};
 use super::pinned;
 use crate::asked::Deed;
 use crate::asking::of_form;
-use crate::forms::{At, Fact, Form, hidden};
+use crate::forms::{At, Fact, Form, nothing};
 use crate::pages::finds::fields::LONGEST_NAME;
 use crate::pages::heaps::deeds::{named, words};
 use crate::pages::heaps::place::{self, Place, asked_now, gone};
 use crate::reply::Refused;
 
 /// A key begins, finished by the machine or empty.
-pub(super) struct Begin {
+pub(super) static BEGIN: Form<Beginning> = Form {
+    path: "/do/key-start",
+    read: |at| {
+        Ok(Beginning {
+            name: at.asked.cut("name", LONGEST_NAME),
+            group: at.asked.cut("group", LONGEST_NAME),
+            finished: at.asked.request.field("how") == "finish",
+        })
+    },
+    rests_on: nothing,
+    act: |Beginning { name, group, finished }, at| {
+        let key = at.collection().next_key();
+        let mut edits = vec![KeyEdit::Start(named(at.asked, name, key))];
+        if !group.is_empty() {
+            edits.push(KeyEdit::Wish(WishField::Group, group));
+        }
+        if finished {
+            edits.push(KeyEdit::Wish(WishField::Finish, "yes".to_owned()));
+        }
+        let to = if finished { "/key?key=" } else { "/heaps?key=" };
+        let edits = edits.into_iter().map(|edit| Edit::Key(key, edit));
+        Ok(Deed::edits(edits, format!("{to}{}", key.0)))
+    },
+};
+
+/// A key that begins.
+pub(super) struct Beginning {
     name: String,
     group: String,
     finished: bool,
 }
 
-impl Form for Begin {
-    const PATH: &'static str = "/do/key-start";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        Ok(Self {
-            name: at.asked.cut("name", LONGEST_NAME),
-            group: at.asked.cut("group", LONGEST_NAME),
-            finished: at.asked.request.field("how") == "finish",
-        })
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        Vec::new()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let key = at.collection().next_key();
-        let mut edits = vec![Edit::Key(key, KeyEdit::Start(named(at.asked, self.name, key)))];
-        if !self.group.is_empty() {
-            edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Group, self.group)));
-        }
-        if self.finished {
-            edits.push(Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())));
-        }
-        let to = if self.finished { "/key?key=" } else { "/heaps?key=" };
-        Ok(Deed::edits(edits, format!("{to}{}", key.0)))
-    }
-}
-
 /// The key is taken out; what was done can bring it back.
-pub(super) struct Remove(KeyId);
+pub(super) static REMOVE: Form<KeyId> = Form {
+    path: "/do/key-remove",
+    read: place::key,
+    rests_on: |key| {
+        vec![Fact::name(|of| of.keys.get(key).map_or(String::new(), |key| key.name.clone()))]
+    },
+    act: |key, _| Ok(Deed::edits([Edit::Key(key, KeyEdit::Remove)], "/key")),
+};
 
-impl Remove {
-    pub(super) fn fields(key: KeyId) -> Markup {
-        hidden(&[("key", &key.0)])
-    }
-}
-
-impl Form for Remove {
-    const PATH: &'static str = "/do/key-remove";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        place::key(at).map(Self)
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        vec![Fact::name(|of| {
-            of.keys.get(&self.0).map_or(String::new(), |key| key.name.clone())
-        })]
-    }
-
-    fn act(self, _: &At<'_>) -> Result<Deed, Refused> {
-        Ok(Deed::edits(vec![Edit::Key(self.0, KeyEdit::Remove)], "/key"))
-    }
-}
+/// Other words for the same question.
+pub(super) static REWORD: Form<To<Reword>> = to_question("/do/key-reword");
+/// Yes and no change sides, and so do the heaps.
+pub(super) static SWAP: Form<To<Swap>> = to_question("/do/key-swap");
+/// The question and all above it stay.
+pub(super) static KEEP: Form<To<Keep>> = to_question("/do/key-keep");
+/// Another question in its place.
+pub(super) static REPLACE: Form<To<Replace>> = to_question("/do/key-replace");
+/// The same question with another number.
+pub(super) static THRESHOLD: Form<To<Threshold>> = to_question("/do/key-threshold");
 
 /// What is done to a question of a key, whoever asks it.
 pub(super) trait ToQuestion: Sized {
-    /// Where it is sent.
-    const PATH: &'static str;
-
     /// What the fields say besides which question it is.
     ///
     /// **Errors**: as of a [`Form`].
@@ -97,7 +84,7 @@ pub(super) trait ToQuestion: Sized {
     fn edits(self, key: &Keyed<'_>, fork: &Fork, at: &At<'_>) -> Result<Vec<Edit>, Refused>;
 }
 
-/// The form of such a deed.
+/// A deed to a question.
 pub(super) struct To<D> {
     place: Place,
     /// What the page showed of the way there and of the question, where the form says so.
@@ -106,39 +93,38 @@ pub(super) struct To<D> {
     deed: D,
 }
 
-impl<D: ToQuestion> Form for To<D> {
-    const PATH: &'static str = D::PATH;
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let deed = D::read(at)?;
-        let field = |name| at.asked.request.fields(name).next().map(str::to_owned);
-        let form =
-            Self { place: Place::read(at)?, way: field("way"), asks: field("asks"), deed };
-        question(at, &form.place).map(|_| form)
-    }
-
-    /// What the key asks on the way there, and there.
-    fn reads(&self) -> Vec<Fact<'_>> {
-        let Place { key, at: fork } = &self.place;
-        let above = Fact::new(
-            |state| state.made(*key).map_or(String::new(), |made| asks_above(&made, fork)),
-            |at| at.asked.refused("key-way-moved", "key-way-moved-remedy"),
-        );
-        let here = Fact::new(
-            |state| state.made(*key).map_or(String::new(), |made| asks_at(&made, fork)),
-            |at| {
-                let made = at.desk.made(*key);
-                let couplet = made.as_ref().and_then(|made| made.couplet(fork));
-                asked_now(at.asked, couplet.map_or("", |couplet| couplet.wording.first()))
-            },
-        );
-        vec![above.carried(self.way.as_deref()), here.carried(self.asks.as_deref())]
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let key = question(at, &self.place)?;
-        let edits = self.deed.edits(&key, &self.place.at, at)?;
-        Ok(deed(&key, at, edits))
+/// The form of such a deed. It rests on what the key asks on the way there, and there.
+const fn to_question<D: ToQuestion>(path: &'static str) -> Form<To<D>> {
+    Form {
+        path,
+        read: |at| {
+            let field = |name| at.asked.request.fields(name).next().map(str::to_owned);
+            let (way, asks) = (field("way"), field("asks"));
+            let deed = D::read(at)?;
+            let form = To { place: Place::read(at)?, way, asks, deed };
+            question(at, &form.place).map(|_| form)
+        },
+        rests_on: |To { place: Place { key, at: fork }, way, asks, .. }| {
+            let above = Fact::new(
+                |state| state.made(*key).map_or(String::new(), |made| asks_above(&made, fork)),
+                |at| at.asked.refused("key-way-moved"),
+            );
+            let here = Fact::new(
+                |state| state.made(*key).map_or(String::new(), |made| asks_at(&made, fork)),
+                |at| {
+                    let made = at.desk.made(*key);
+                    let couplet = made.as_ref().and_then(|made| made.couplet(fork));
+                    let words = couplet.map_or("", |couplet| couplet.wording.first());
+                    asked_now(at.asked, words)
+                },
+            );
+            vec![above.carried(way.as_deref()), here.carried(asks.as_deref())]
+        },
+        act: |To { place, deed, .. }, at| {
+            let key = question(at, &place)?;
+            let edits = deed.edits(&key, &place.at, at)?;
+            Ok(Deed::edits(edits, at.asked.back(&key.address(None))))
+        },
     }
 }
 
@@ -152,16 +138,10 @@ fn keyed<'r>(at: &At<'r>, id: KeyId) -> Result<Keyed<'r>, Refused> {
     Keyed::by_id(at.desk, at.asked.tongue, id).ok_or_else(|| gone(at.asked))
 }
 
-fn deed(key: &Keyed<'_>, at: &At<'_>, edits: Vec<Edit>) -> Deed {
-    Deed::edits(edits, at.asked.back(&key.address(None)))
-}
-
 /// Other words for the same question.
 pub(super) struct Reword(String);
 
 impl ToQuestion for Reword {
-    const PATH: &'static str = "/do/key-reword";
-
     fn read(at: &At<'_>) -> Result<Self, Refused> {
         words(at.asked).map(Self)
     }
@@ -177,8 +157,6 @@ impl ToQuestion for Reword {
 pub(super) struct Swap(String);
 
 impl ToQuestion for Swap {
-    const PATH: &'static str = "/do/key-swap";
-
     fn read(at: &At<'_>) -> Result<Self, Refused> {
         words(at.asked).map(Self)
     }
@@ -201,8 +179,6 @@ impl ToQuestion for Swap {
 pub(super) struct Keep;
 
 impl ToQuestion for Keep {
-    const PATH: &'static str = "/do/key-keep";
-
     fn read(_: &At<'_>) -> Result<Self, Refused> {
         Ok(Self)
     }
@@ -212,40 +188,26 @@ impl ToQuestion for Keep {
     }
 }
 
-/// Every question stays as it is, whatever is written into the table.
-pub(super) struct KeepAll {
-    key: KeyId,
-    asks: Option<String>,
-}
-
-impl KeepAll {
-    pub(super) fn fields(key: KeyId, made: &Made, back: &str) -> Markup {
-        hidden(&[("key", &key.0), ("asks", &asks_all(made)), ("back", &back)])
-    }
-}
-
-impl Form for KeepAll {
-    const PATH: &'static str = "/do/key-keep-all";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
+/// Every question stays as it is, whatever is written into the table; as the page showed them,
+/// where the form says so.
+pub(super) static KEEP_ALL: Form<(KeyId, Option<String>)> = Form {
+    path: "/do/key-keep-all",
+    read: |at| {
         let asks = at.asked.request.fields("asks").next().map(str::to_owned);
-        Ok(Self { key: place::key(at)?, asks })
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
+        Ok((place::key(at)?, asks))
+    },
+    rests_on: |(key, asks)| {
         let shows = Fact::new(
-            |state| state.made(self.key).map_or(String::new(), |made| asks_all(&made)),
-            |at| at.asked.refused("key-moved", "key-moved-remedy"),
+            |state| state.made(*key).map_or(String::new(), |made| asks_all(&made)),
+            |at| at.asked.refused("key-moved"),
         );
-        vec![shows.carried(self.asks.as_deref())]
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let key = keyed(at, self.key)?;
-        let edits = pinned::pin_all(&key);
-        Ok(deed(&key, at, edits))
-    }
-}
+        vec![shows.carried(asks.as_deref())]
+    },
+    act: |(key, _), at| {
+        let key = keyed(at, key)?;
+        Ok(Deed::edits(pinned::pin_all(&key), at.asked.back(&key.address(None))))
+    },
+};
 
 /// Another question in its place.
 pub(super) struct Replace {
@@ -254,8 +216,6 @@ pub(super) struct Replace {
 }
 
 impl ToQuestion for Replace {
-    const PATH: &'static str = "/do/key-replace";
-
     fn read(at: &At<'_>) -> Result<Self, Refused> {
         let words = words(at.asked)?;
         let ask = of_form(at.asked.request).ok_or_else(|| gone(at.asked))?;
@@ -277,8 +237,6 @@ impl ToQuestion for Replace {
 pub(super) struct Threshold(String);
 
 impl ToQuestion for Threshold {
-    const PATH: &'static str = "/do/key-threshold";
-
     fn read(at: &At<'_>) -> Result<Self, Refused> {
         Ok(Self(at.asked.request.field("number").to_owned()))
     }
@@ -300,7 +258,8 @@ impl ToQuestion for Threshold {
         let number = number.filter(|number| !counts || number.thousandths() % 1000 == 0);
         let Some(number) = number else {
             let sentence = if counts { "key-no-count" } else { "key-no-number" };
-            return Err(at.asked.refused(sentence, "key-no-number-remedy"));
+            let remedy = key.t.say("key-no-number-remedy");
+            return Err(Refused { sentence: key.t.say(sentence), remedy });
         };
         let yes = match old.yes {
             Asked::AtLeast(_) => Asked::AtLeast(number),
@@ -309,7 +268,7 @@ impl ToQuestion for Threshold {
         };
         let new = Ask { character: old.character, yes };
         let Some(of) = pinned::of_the_table(key, &new) else {
-            return Err(at.asked.refused("key-not-of-table", "key-not-of-table-remedy"));
+            return Err(at.asked.refused("key-not-of-table"));
         };
         inside(key, couplet.number, &new)?;
         let words = pinned::words_with(key, couplet, old, &new);
@@ -337,10 +296,7 @@ fn inside(key: &Keyed<'_>, number: u32, ask: &Ask) -> Result<(), Refused> {
     if cut.is_empty() {
         return Ok(());
     }
-    Err(Refused {
-        sentence: key.t.with("key-inside", &[("kinds", &cut.join(", "))]),
-        remedy: key.t.say("key-inside-remedy"),
-    })
+    Err(Refused::with(key.t, "key-inside", &[("kinds", &cut.join(", "))]))
 }
 
 /// Refused where the builder would not ask it there.
@@ -354,10 +310,10 @@ fn asked_there(key: &Keyed<'_>, at: &Fork, ask: &Ask, edits: &[Edit]) -> Result<
     });
     let there = made.as_ref().and_then(|made| made.couplet(at)).is_some();
     match refused {
-        Some(refusal) if !there || key.drawn().finished() => Err(Refused {
-            sentence: key.why_not(refusal.why),
-            remedy: key.t.say("key-no-number-remedy"),
-        }),
+        Some(refusal) if !there || key.drawn().finished() => {
+            let (sentence, remedy) = (key.why_not(refusal.why), "key-no-number-remedy");
+            Err(Refused { sentence, remedy: key.t.say(remedy) })
+        }
         _ => Ok(()),
     }
 }

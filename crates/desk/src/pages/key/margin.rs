@@ -13,9 +13,9 @@ use spinney_collection::keys::letters;
 use spinney_model::{Finding, Fork, Place, Severity, TaxonIx, Wanted, WhyNot};
 
 use super::keyed::{Keyed, Missing};
-use crate::forms::{Form, hidden};
+use crate::forms::hidden;
 use crate::pages::frame;
-use crate::pages::heaps::deeds::TakeOut;
+use crate::pages::heaps::deeds::TAKE_OUT;
 
 pub(super) fn margin(key: &Keyed<'_>) -> Markup {
     let t = key.t;
@@ -86,7 +86,7 @@ fn wanted(key: &Keyed<'_>, at: &Fork, words: &str, why: &str) -> Markup {
             p.severity { (t.say("severity-look")) }
             p dir="auto" { (t.with("key-not-asked", &[("words", &words)])) }
             p.remedy { (why) }
-            form method="post" action=(TakeOut::PATH) {
+            form method="post" action=(TAKE_OUT.path) {
                 (hidden(&[("key", &key.id.0), ("at", &letters(at)), ("back", &key.address(None))]))
                 button id={"let-go-" (letters(at))} { (t.say("key-let-go")) }
             }

@@ -9,15 +9,14 @@ use spinney_model::{
 };
 use spinney_voice::wording;
 
-use super::deeds::{Keep, Replace, Reword, Swap, Threshold, ToQuestion};
+use super::deeds::{KEEP, REPLACE, REWORD, SWAP, THRESHOLD};
 use super::keyed::Keyed;
 use super::pinned;
 use crate::amounts;
 use crate::asking::fields;
-use crate::forms::Form;
 use crate::pages::heaps::ask_here::split;
 use crate::pages::heaps::card::answer_tab;
-use crate::pages::heaps::deeds::{LONGEST_QUESTION, TakeOut};
+use crate::pages::heaps::deeds::{LONGEST_QUESTION, TAKE_OUT};
 
 /// Everything that can be done to a question.
 pub(super) fn panel(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
@@ -26,7 +25,7 @@ pub(super) fn panel(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
     let pinned = key.drawn().questions.contains_key(at);
     html! {
         div.panel {
-            form method="post" action=(Reword::PATH) {
+            form method="post" action=(REWORD.path) {
                 (key.where_fields(at))
                 label for="words" { (t.say("key-words")) }
                 input #words name="words" maxlength=(LONGEST_QUESTION) required dir="auto"
@@ -56,7 +55,7 @@ fn own_words(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
     let own = own.into_iter().find(|own| own.key == key.id && own.at == *at);
     html! {
         @if let Some(own) = own {
-            form #own-words method="post" action=(Reword::PATH) {
+            form #own-words method="post" action=(REWORD.path) {
                 (key.where_fields(at))
                 input type="hidden" name="words" value=(own.of_the_table);
                 p.quiet dir="auto" { (t.with("key-own-words", &[("question", &own.of_the_table)])) }
@@ -73,7 +72,7 @@ fn swap(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
     html! {
         details {
             summary #swap-open { (t.say("key-swap-title")) }
-            form method="post" action=(Swap::PATH) {
+            form method="post" action=(SWAP.path) {
                 (key.where_fields(key.place(couplet)))
                 label for="opposite" { (t.say("key-swap-words")) }
                 input #opposite name="words" maxlength=(LONGEST_QUESTION) required dir="auto" value=(words);
@@ -87,8 +86,8 @@ fn swap(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
 fn keep(key: &Keyed<'_>, couplet: &Couplet, pinned: bool) -> Markup {
     let t = key.t;
     let (action, id, word, why) = match pinned {
-        true => (TakeOut::PATH, "let-go", "key-let-go", "key-let-go-why"),
-        false => (Keep::PATH, "keep", "key-keep", "key-keep-why"),
+        true => (TAKE_OUT.path, "let-go", "key-let-go", "key-let-go-why"),
+        false => (KEEP.path, "keep", "key-keep", "key-keep-why"),
     };
     html! {
         form method="post" action=(action) {
@@ -152,7 +151,7 @@ fn offer(
     let extra = amounts::a_find(&made.layer.matrix, other.extra);
     let (yes, no, both) = other.heaps;
     html! {
-        form method="post" action=(Replace::PATH) {
+        form method="post" action=(REPLACE.path) {
             (key.where_fields(key.place(couplet)))
             @if let Some(ask) = pinned::of_the_table(key, &ask) { (fields(&ask)) }
             input type="hidden" name="words" value=(words);
@@ -228,7 +227,7 @@ pub(super) fn ranges(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
             ul.ranges data-low=(ruler.low / one) data-high=(ruler.high / one) data-gap=(gap.as_f64() / one) {
                 @for bar in &bars { (drawn(key, &ruler, bar, at, gap, character)) }
             }
-            form method="post" action=(Threshold::PATH) {
+            form method="post" action=(THRESHOLD.path) {
                 (key.where_fields(key.place(couplet)))
                 label for="number" {
                     (t.say(means)) @if !unit.is_empty() { " (" (unit) ")" }

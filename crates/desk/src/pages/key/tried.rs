@@ -8,9 +8,8 @@ use spinney_press::Stamp;
 use spinney_voice::Tongue;
 
 use crate::asked::Deed;
-use crate::forms::{At, Fact, Form, hidden};
+use crate::forms::{Fact, Form, hidden};
 use crate::pages::heaps::place;
-use crate::reply::Refused;
 
 /// Whether the key is a trying-out copy, and the button by which people say that they tried it.
 pub(crate) fn trying_out(
@@ -31,50 +30,29 @@ pub(crate) fn trying_out(
         (Stamp::None, true) => ("tried-already", "tried-not-after-all", String::new()),
     };
     html! {
-        form.trying-out method="post" action=(Tried::PATH) {
-            (Tried::fields(id, &wanted, back))
+        form.trying-out method="post" action=(TRIED.path) {
+            (hidden(&[("key", &id.0), ("tried", &wanted), ("back", &back)]))
             p.quiet { (t.say(told)) }
             button #tried { (t.say(button)) }
         }
     }
 }
 
-/// People who did not know the answers tried the key as the page showed it, and it worked; or
-/// they have not after all.
-pub(crate) struct Tried {
-    key: KeyId,
-    /// The token of the key that was tried; empty: none.
-    tried: String,
-}
-
-impl Tried {
-    pub(crate) fn fields(key: KeyId, tried: &str, back: &str) -> Markup {
-        hidden(&[("key", &key.0), ("tried", &tried), ("back", &back)])
-    }
-}
-
-impl Form for Tried {
-    const PATH: &'static str = "/do/key-tried";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let key = place::key(at)?;
-        Ok(Self { key, tried: at.asked.request.field("tried").to_owned() })
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
+/// People who did not know the answers tried the key as the page showed it, by its token, and it
+/// worked; or, without one, they have not after all.
+pub(crate) static TRIED: Form<(KeyId, String)> = Form {
+    path: "/do/key-tried",
+    read: |at| Ok((place::key(at)?, at.asked.request.field("tried").to_owned())),
+    rests_on: |(key, tried)| {
         let shows = Fact::new(
-            |state| state.made(self.key).map_or(String::new(), |made| made.token()),
-            |at| at.asked.refused("tried-moved", "tried-moved-remedy"),
+            |state| state.made(*key).map_or(String::new(), |made| made.token()),
+            |at| at.asked.refused("tried-moved"),
         );
-        if self.tried.is_empty() { vec![] } else { vec![shows.carried(Some(&self.tried))] }
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let Self { key, tried } = self;
-        let now = at.collection().keys[&key].wish(WishField::Tried);
-        let edits =
-            (now != tried).then_some(Edit::Key(key, KeyEdit::Wish(WishField::Tried, tried)));
-        let back = at.asked.back(&format!("/key?key={}", key.0));
-        Ok(Deed::edits(edits.into_iter().collect(), back))
-    }
-}
+        if tried.is_empty() { vec![] } else { vec![shows.carried(Some(tried))] }
+    },
+    act: |(key, tried), at| {
+        let other = at.collection().keys[&key].wish(WishField::Tried) != tried;
+        let edit = other.then_some(Edit::Key(key, KeyEdit::Wish(WishField::Tried, tried)));
+        Ok(Deed::edits(edit, at.asked.back(&format!("/key?key={}", key.0))))
+    },
+};

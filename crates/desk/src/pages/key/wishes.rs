@@ -4,16 +4,15 @@
 use std::collections::BTreeSet;
 
 use maud::{Markup, html};
-use spinney_collection::Collection;
+use spinney_collection::{Collection, Drawn};
 use spinney_model::{CharacterId, Edit, KeyEdit, KeyId, Season, SeenOn, WishField};
 
-use super::deeds::Remove;
+use super::deeds::REMOVE;
 use super::keyed::Keyed;
 use crate::asked::Deed;
-use crate::forms::{At, Fact, Form, hidden};
+use crate::forms::{Fact, Form, hidden};
 use crate::pages::finds::fields::LONGEST_NAME;
 use crate::pages::heaps::place;
-use crate::reply::Refused;
 
 pub(super) fn form(key: &Keyed<'_>) -> Markup {
     let t = key.t;
@@ -23,8 +22,8 @@ pub(super) fn form(key: &Keyed<'_>) -> Markup {
     html! {
         details.wishes {
             summary #wishes { (t.say("key-for-what")) }
-            form method="post" action=(Describe::PATH) {
-                (Describe::fields(key.id, &key.address(None)))
+            form method="post" action=(DESCRIBE.path) {
+                (hidden(&[("key", &key.id.0), ("back", &key.address(None))]))
                 label for="key-name" { (t.say("key-name")) }
                 input #key-name name="name" maxlength=(LONGEST_NAME) required dir="auto" value=(drawn.name);
                 label for="key-group" { (t.say("key-group")) }
@@ -49,8 +48,8 @@ pub(super) fn form(key: &Keyed<'_>) -> Markup {
                 }
                 button #describe { (t.say("key-describe")) }
             }
-            form method="post" action=(Remove::PATH) {
-                (Remove::fields(key.id))
+            form method="post" action=(REMOVE.path) {
+                (hidden(&[("key", &key.id.0)]))
                 button.quiet #remove-key { (t.say("key-remove")) }
                 p.quiet { (t.say("key-remove-more")) }
             }
@@ -68,60 +67,16 @@ fn choice(name: &str, label: &str, any: &str, words: &[&str], chosen: &str) -> M
     }
 }
 
-/// What a key is for.
-pub(super) struct Describe {
-    key: KeyId,
-    name: String,
-    wishes: [(WishField, String); 4],
-    never: Vec<CharacterId>,
-}
-
-impl Describe {
-    fn fields(key: KeyId, back: &str) -> Markup {
-        hidden(&[("key", &key.0), ("back", &back)])
-    }
-
-    /// The name that the page showed; none is no name to write down.
-    fn named(&self) -> Option<Fact<'_>> {
-        let name = |of: &Collection| {
-            of.keys.get(&self.key).map_or(String::new(), |drawn| drawn.name.clone())
-        };
-        (!self.name.is_empty()).then(|| Fact::typed(name, &self.name))
-    }
-
-    fn wish(&self, (field, text): &(WishField, String)) -> Fact<'_> {
-        let (key, field) = (self.key, *field);
-        let wish = move |of: &Collection| {
-            of.keys.get(&key).map_or(String::new(), |drawn| drawn.wish(field).to_owned())
-        };
-        Fact::typed(wish, text)
-    }
-
-    fn never(&self) -> Fact<'_> {
-        let shown = |of: &Collection| {
-            of.keys.get(&self.key).map_or(String::new(), |drawn| in_a_field(&drawn.never))
-        };
-        Fact::typed(shown, &in_a_field(&self.never))
-    }
-}
-
-/// Characters as a field of a form has them: their numbers, in whichever order they were chosen.
-fn in_a_field(characters: &[CharacterId]) -> String {
-    let numbers: BTreeSet<u32> = characters.iter().map(|id| id.0).collect();
-    numbers.iter().map(u32::to_string).collect::<Vec<_>>().join(" ")
-}
-
-impl Form for Describe {
-    const PATH: &'static str = "/do/key-describe";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
+/// What a key is for is written down.
+pub(super) static DESCRIBE: Form<Described> = Form {
+    path: "/do/key-describe",
+    read: |at| {
         let (asked, request) = (at.asked, at.asked.request);
         let chosen =
             |id: &CharacterId| request.fields("never").any(|field| field == id.0.to_string());
         let never = at.collection().characters.keys().copied().filter(chosen).collect();
         let known = |words: &[&str], field: &str| {
-            let wanted = request.field(field);
-            let known = words.iter().find(|word| **word == wanted);
+            let known = words.iter().find(|word| **word == request.field(field));
             known.map_or(String::new(), |word| (*word).to_owned())
         };
         let wishes = [
@@ -130,27 +85,58 @@ impl Form for Describe {
             (WishField::Season, known(&Season::ALL.map(Season::word), "season")),
             (WishField::Touch, known(&["allowed"], "touch")),
         ];
-        Ok(Self { key: place::key(at)?, name: asked.cut("name", LONGEST_NAME), wishes, never })
+        let name = asked.cut("name", LONGEST_NAME);
+        Ok(Described { key: place::key(at)?, name, wishes, never })
+    },
+    rests_on: |of| {
+        let wishes = of.wishes.iter().map(|wish| of.wish(wish));
+        of.named().into_iter().chain(wishes).chain([of.never()]).collect()
+    },
+    act: |of, at| {
+        let named = of.named().is_some_and(|named| at.changes(&named));
+        let never = at.changes(&of.never());
+        let wishes = of.wishes.iter().filter(|wish| at.changes(&of.wish(wish)));
+        let wishes = wishes.map(|(field, text)| KeyEdit::Wish(*field, text.clone()));
+        let named = named.then(|| KeyEdit::Rename(of.name.clone())).into_iter();
+        let never = never.then(|| KeyEdit::Never(of.never.clone()));
+        let edits = named.chain(wishes).chain(never).map(|edit| Edit::Key(of.key, edit));
+        Ok(Deed::edits(edits, at.asked.back(&format!("/key?key={}", of.key.0))))
+    },
+};
+
+/// What a key is for.
+pub(super) struct Described {
+    key: KeyId,
+    name: String,
+    wishes: [(WishField, String); 4],
+    never: Vec<CharacterId>,
+}
+
+impl Described {
+    /// What the page showed of the key.
+    fn shown(&self, of: &Collection, field: impl Fn(&Drawn) -> String) -> String {
+        of.keys.get(&self.key).map_or(String::new(), field)
     }
 
-    fn reads(&self) -> Vec<Fact<'_>> {
-        let wishes = self.wishes.iter().map(|wish| self.wish(wish));
-        self.named().into_iter().chain(wishes).chain([self.never()]).collect()
+    /// The name that the page showed; none is no name to write down.
+    fn named(&self) -> Option<Fact<'_>> {
+        let name = |of: &Collection| self.shown(of, |drawn| drawn.name.clone());
+        (!self.name.is_empty()).then(|| Fact::typed(name, &self.name))
     }
 
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let key = self.key;
-        let mut edits = Vec::new();
-        if self.named().is_some_and(|named| at.changes(&named)) {
-            edits.push(Edit::Key(key, KeyEdit::Rename(self.name.clone())));
-        }
-        let wishes = self.wishes.iter().filter(|wish| at.changes(&self.wish(wish)));
-        edits.extend(
-            wishes.map(|(field, text)| Edit::Key(key, KeyEdit::Wish(*field, text.clone()))),
-        );
-        if at.changes(&self.never()) {
-            edits.push(Edit::Key(key, KeyEdit::Never(self.never.clone())));
-        }
-        Ok(Deed::edits(edits, at.asked.back(&format!("/key?key={}", key.0))))
+    fn wish(&self, (field, text): &(WishField, String)) -> Fact<'_> {
+        let field = *field;
+        Fact::typed(move |of| self.shown(of, |drawn| drawn.wish(field).to_owned()), text)
     }
+
+    fn never(&self) -> Fact<'_> {
+        let shown = |of: &Collection| self.shown(of, |drawn| in_a_field(&drawn.never));
+        Fact::typed(shown, &in_a_field(&self.never))
+    }
+}
+
+/// Characters as a field of a form has them: their numbers, in whichever order they were chosen.
+fn in_a_field(characters: &[CharacterId]) -> String {
+    let numbers: BTreeSet<u32> = characters.iter().map(|id| id.0).collect();
+    numbers.iter().map(u32::to_string).collect::<Vec<_>>().join(" ")
 }

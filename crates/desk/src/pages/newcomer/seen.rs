@@ -85,22 +85,14 @@ fn difference(
         return Ok(None);
     }
     if name.is_empty() || ours.is_empty() {
-        return Err(
-            asked.refused("newcomer-half-difference", "newcomer-half-difference-remedy")
-        );
+        return Err(asked.refused("newcomer-half-difference"));
     }
     if collection.characters.len() >= SCREENS_COLUMNS {
-        return Err(Refused {
-            sentence: t.count("table-full", SCREENS_COLUMNS),
-            remedy: t.say("table-full-remedy"),
-        });
+        return Err(Refused::count(t, "table-full", SCREENS_COLUMNS));
     }
     let mut known = collection.characters.keys().map(|id| collection.character_name(*id));
     if known.any(|known| folded(known) == folded(&name)) {
-        return Err(Refused {
-            sentence: t.with("newcomer-known-difference", &[("name", &name)]),
-            remedy: t.say("newcomer-known-difference-remedy"),
-        });
+        return Err(Refused::with(t, "newcomer-known-difference", &[("name", &name)]));
     }
     Ok(Some(Difference { name, ours, theirs }))
 }

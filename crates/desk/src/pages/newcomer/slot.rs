@@ -137,7 +137,7 @@ fn shown(desk: &Desk, id: KeyId, slotted: &Slotted, beside: &[KindId]) -> String
 /// The button that keeps it, with what was shown.
 fn keep_form(t: Tongue, fields: &Fields<'_>, shown: &str) -> Markup {
     html! {
-        form method="post" action=(SlotIn::PATH) enctype="multipart/form-data" {
+        form method="post" action=(SLOT_IN.path) enctype="multipart/form-data" {
             (fields.again(|name| name == CHANGE))
             input type="hidden" name=(CHANGE) value=(shown);
             label for="newcomer-picture" { (t.say("newcomer-picture")) }
@@ -212,57 +212,48 @@ fn sentences(t: Tongue, change: &Change) -> Vec<String> {
 }
 
 /// Keeps the decision, all of it as one thing that was done.
-pub(super) struct SlotIn {
+pub(super) static SLOT_IN: Form<Decided> = Form {
+    path: "/do/slot-in",
+    read: |at| {
+        let found = found(at, &Fields::of(at.asked.request))?;
+        let Found::Place(key, slotted, beside) = found else {
+            return Err(at.asked.refused("newcomer-clash-moved"));
+        };
+        let change = shown(at.desk, key, &slotted, &beside);
+        let shown = at.asked.request.field(CHANGE).to_owned();
+        Ok(Decided { key, slotted, beside, change, shown })
+    },
+    rests_on: |of| {
+        let change =
+            Fact::new(|_| of.change.clone(), |at| at.asked.refused("newcomer-change-moved"));
+        vec![change.carried(Some(&of.shown))]
+    },
+    act: |of, at| {
+        let (t, kind) = (at.asked.tongue, of.slotted.kind);
+        let pictures = pictures_of(at.asked)?;
+        if pictures.len() > MOST_PICTURES {
+            let sentence = t.count("finds-many-pictures", MOST_PICTURES);
+            return Err(Refused { sentence, remedy: t.say("newcomer-many-pictures-remedy") });
+        }
+        let name = |bytes: &Vec<u8>| KindEdit::AddPicture(pictures::name(bytes));
+        let added = pictures.iter().map(|bytes| Edit::Kind(kind, name(bytes)));
+        let mut to = format!("/newcomer/done?key={}&kind={}", of.key.0, kind.0);
+        for kind in of.beside.iter().take(MOST_CARDS) {
+            to.push_str(&format!("&beside={}", kind.0));
+        }
+        let deed = Deed::edits(of.slotted.edits.into_iter().chain(added), to);
+        Ok(Deed { pictures, ..deed })
+    },
+};
+
+/// A newcomer with its place.
+pub(super) struct Decided {
     key: KeyId,
     slotted: Box<Slotted>,
     beside: Vec<KindId>,
     /// What would change, as a page would show it now; and as the form's page did.
     change: String,
     shown: String,
-}
-
-impl Form for SlotIn {
-    const PATH: &'static str = "/do/slot-in";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let Found::Place(key, slotted, beside) = found(at, &Fields::of(at.asked.request))?
-        else {
-            return Err(at
-                .asked
-                .refused("newcomer-clash-moved", "newcomer-clash-moved-remedy"));
-        };
-        let change = shown(at.desk, key, &slotted, &beside);
-        let shown = at.asked.request.field(CHANGE).to_owned();
-        Ok(Self { key, slotted, beside, change, shown })
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        let moved = |at: &At<'_>| {
-            at.asked.refused("newcomer-change-moved", "newcomer-change-moved-remedy")
-        };
-        vec![Fact::new(|_| self.change.clone(), moved).carried(Some(&self.shown))]
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let (t, kind) = (at.asked.tongue, self.slotted.kind);
-        let pictures = pictures_of(at.asked)?;
-        if pictures.len() > MOST_PICTURES {
-            return Err(Refused {
-                sentence: t.count("finds-many-pictures", MOST_PICTURES),
-                remedy: t.say("newcomer-many-pictures-remedy"),
-            });
-        }
-        let mut edits = self.slotted.edits;
-        let added = pictures
-            .iter()
-            .map(|bytes| Edit::Kind(kind, KindEdit::AddPicture(pictures::name(bytes))));
-        edits.extend(added);
-        let mut to = format!("/newcomer/done?key={}&kind={}", self.key.0, kind.0);
-        for kind in self.beside.iter().take(MOST_CARDS) {
-            to.push_str(&format!("&beside={}", kind.0));
-        }
-        Ok(Deed { pictures, ..Deed::edits(edits, to) })
-    }
 }
 
 /// Where the newcomer comes out now.

@@ -91,7 +91,7 @@ pub(super) fn fact<'f>(id: KeyId, fields: &'f Fields<'_>) -> Fact<'f> {
             let made = state.made(id);
             made.map_or(String::new(), |made| token(&made.key, &follow(&made.key, walk).asked))
         },
-        |at| at.asked.refused("newcomer-walk-moved", "newcomer-walk-moved-remedy"),
+        |at| at.asked.refused("newcomer-walk-moved"),
     );
     shows.carried(fields.has(WALKED).then(|| fields.get(WALKED)))
 }

@@ -8,20 +8,14 @@ use spinney_press::{Booklet, Drawn, Paper, Stamp, try_out};
 
 use crate::asked::{Asked, Deed, Shown};
 use crate::desk::Desk;
-use crate::forms::{At, Fact, Form};
+use crate::forms::{Form, nothing};
 use crate::pages::finds::fields::LONGEST_NAME;
-use crate::reply::{Page, Refused};
+use crate::reply::Page;
 
-/// Each set begins a key of its own.
-pub(super) struct ShareOut {
-    /// The name of each group, and the kinds of its set.
-    sets: Vec<(String, Vec<KindId>)>,
-}
-
-impl Form for ShareOut {
-    const PATH: &'static str = "/do/share-out";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
+/// Each set begins a key of its own: the name of each group, and the kinds of its set.
+pub(super) static SHARE_OUT: Form<Vec<(String, Vec<KindId>)>> = Form {
+    path: "/do/share-out",
+    read: |at| {
         let mut sets = Vec::new();
         for number in 1..=MOST_GROUPS {
             let kinds = numbers(at.asked.request.field(&format!("set-{number}"))).into_iter();
@@ -39,28 +33,20 @@ impl Form for ShareOut {
             };
             sets.push((name, there));
         }
-        match sets.is_empty() {
-            true => Err(at.asked.refused("share-nothing", "share-nothing-remedy")),
-            false => Ok(Self { sets }),
-        }
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        Vec::new()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        if sets.is_empty() { Err(at.asked.refused("share-nothing")) } else { Ok(sets) }
+    },
+    rests_on: nothing,
+    act: |sets, at| {
         let keys = (at.collection().next_key().0..).map(KeyId);
-        let edits = keys.zip(self.sets).flat_map(|(key, (name, kinds))| {
-            [
-                Edit::Key(key, KeyEdit::Start(name.clone())),
-                Edit::Key(key, KeyEdit::Wish(WishField::Group, name)),
-                Edit::Key(key, KeyEdit::ForKinds(Some(kinds))),
-            ]
+        let edits = keys.zip(sets).flat_map(|(key, (name, kinds))| {
+            let start = KeyEdit::Start(name.clone());
+            let edits =
+                [start, KeyEdit::Wish(WishField::Group, name), KeyEdit::ForKinds(Some(kinds))];
+            edits.map(|edit| Edit::Key(key, edit))
         });
-        Ok(Deed::edits(edits.collect(), "/share-out#begun"))
-    }
-}
+        Ok(Deed::edits(edits, "/share-out#begun"))
+    },
+};
 
 /// The sheets for a set: numbers to lay beside the finds, and an empty key to write.
 pub(super) fn sheets(desk: &Desk, asked: &Asked<'_>) -> Shown {

@@ -7,7 +7,7 @@
 use std::collections::BTreeSet;
 
 use spinney_collection::laid::folded;
-use spinney_collection::{Collection, reworded};
+use spinney_collection::{Collection, renamed, reworded};
 use spinney_exchange::table::{self, Input};
 use spinney_model::{CharacterEdit, CharacterField as Field, CharacterId, Edit};
 use spinney_voice::Tongue;
@@ -50,18 +50,49 @@ pub(super) fn named(text: &str, words: &[&'static str]) -> Option<BTreeSet<&'sta
 }
 
 /// Something about a character is written down, or much.
-pub(super) struct Describe {
+pub(super) static DESCRIBE: Form<Described> = Form {
+    path: "/do/character/{id}",
+    read: |at| {
+        let id = character(at)?;
+        let boxes = |mark: &str| at.asked.request.fields("boxes").any(|known| known == mark);
+        // A list of boxes without one that is ticked sends nothing of itself.
+        let sent = |mark: &str| at.asked.sent(&format!("f-{mark}")) || boxes(mark);
+        let fields = FIELDS.into_iter().filter(|(_, mark, ..)| sent(mark));
+        let texts = fields.map(|(field, mark, ..)| {
+            let input = table::input(field);
+            (field, input, typed(at.asked, mark, input))
+        });
+        Ok(Described { id, texts: texts.collect() })
+    },
+    rests_on: |of| of.texts.iter().map(|text| of.text(text)).collect(),
+    act: |of, at| {
+        let (t, id, collection) = (at.asked.tongue, of.id, at.collection());
+        let mut edits = Vec::new();
+        for typed in of.texts.iter().filter(|typed| at.changes(&of.text(typed))) {
+            let (field, text) = (typed.0, typed.2.clone());
+            if field == Field::Name {
+                let name = new_name(t, collection, Some(id), &text)?;
+                edits.extend(renamed::named_elsewhere(collection, id, &name));
+                edits.push(Edit::Character(id, CharacterEdit::Describe(field, name)));
+            } else if text.chars().count() > LONGEST_TEXT {
+                return Err(Refused::count(t, "table-too-long", LONGEST_TEXT));
+            } else {
+                edits.push(Edit::Character(id, CharacterEdit::Describe(field, text)));
+            }
+        }
+        edits.extend(reworded::follow(collection, &edits));
+        Ok(Deed::edits(edits, at.asked.back(&format!("/table/{}", id.0))))
+    },
+};
+
+/// What is written down about a character.
+pub(super) struct Described {
     id: CharacterId,
     /// Each text as the form means it, and how the field was asked for.
     texts: Vec<(Field, Input, String)>,
 }
 
-impl Describe {
-    /// Where it is sent.
-    pub(super) fn action(id: CharacterId) -> String {
-        format!("/do/character/{}", id.0)
-    }
-
+impl Described {
     fn text(&self, (field, input, text): &(Field, Input, String)) -> Fact<'_> {
         let (id, field, input) = (self.id, *field, *input);
         let shown = move |of: &Collection| meant(of.character_field(id, field), input);
@@ -69,56 +100,11 @@ impl Describe {
     }
 }
 
-impl Form for Describe {
-    const PATH: &'static str = "/do/character/{id}";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
-        let id = character(at)?;
-        let request = at.asked.request;
-        let sent =
-            |mark: &str| request.form.iter().any(|(name, _)| *name == format!("f-{mark}"));
-        let boxes = |mark: &str| request.fields("boxes").any(|known| known == mark);
-        // A list of boxes without one that is ticked sends nothing of itself.
-        let fields = FIELDS.into_iter().filter(|(_, mark, ..)| sent(mark) || boxes(mark));
-        let texts = fields.map(|(field, mark, ..)| {
-            let input = table::input(field);
-            (field, input, typed(at.asked, mark, input))
-        });
-        Ok(Self { id, texts: texts.collect() })
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        self.texts.iter().map(|text| self.text(text)).collect()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
-        let (t, id, collection) = (at.asked.tongue, self.id, at.collection());
-        let mut edits = Vec::new();
-        for typed in self.texts.iter().filter(|typed| at.changes(&self.text(typed))) {
-            let (field, text) = (typed.0, typed.2.clone());
-            if field == Field::Name {
-                let name = new_name(t, collection, Some(id), &text)?;
-                edits.extend(named_elsewhere(collection, id, &name));
-                edits.push(Edit::Character(id, CharacterEdit::Describe(field, name)));
-            } else if text.chars().count() > LONGEST_TEXT {
-                return Err(Refused {
-                    sentence: t.count("table-too-long", LONGEST_TEXT),
-                    remedy: t.say("table-too-long-remedy"),
-                });
-            } else {
-                edits.push(Edit::Character(id, CharacterEdit::Describe(field, text)));
-            }
-        }
-        edits.extend(reworded::follow(collection, &edits));
-        Ok(Deed::edits(edits, at.asked.back(&format!("/table/{}", id.0))))
-    }
-}
-
 /// The character of a form's path.
 pub(super) fn character(at: &At<'_>) -> Result<CharacterId, Refused> {
     let id = CharacterId(at.asked.number(0));
     let known = at.collection().characters.contains_key(&id);
-    if known { Ok(id) } else { Err(at.asked.refused("table-gone", "table-gone-remedy")) }
+    known.then_some(id).ok_or_else(|| at.asked.refused("table-gone"))
 }
 
 /// What a character is called.
@@ -165,59 +151,15 @@ pub(super) fn new_name(
         Some(**id) != of && folded(collection.character_name(**id)) == folded(&name)
     };
     if name.is_empty() {
-        return Err(Refused {
-            sentence: t.say("table-no-name"),
-            remedy: t.say("table-no-name-remedy"),
-        });
+        return Err(Refused::say(t, "table-no-name"));
     }
     if name.chars().count() > LONGEST_NAME {
-        return Err(Refused {
-            sentence: t.count("table-too-long", LONGEST_NAME),
-            remedy: t.say("table-too-long-remedy"),
-        });
+        return Err(Refused::count(t, "table-too-long", LONGEST_NAME));
     }
     if collection.characters.keys().find(taken).is_some() {
-        return Err(Refused {
-            sentence: t.with("table-name-taken", &[("name", &name)]),
-            remedy: t.say("table-name-taken-remedy"),
-        });
+        return Err(Refused::with(t, "table-name-taken", &[("name", &name)]));
     }
     Ok(name)
-}
-
-/// Where other characters name this one, they name it anew.
-fn named_elsewhere(collection: &Collection, id: CharacterId, name: &str) -> Vec<Edit> {
-    let old = collection.character_name(id);
-    let mut edits = Vec::new();
-    for &other in collection.characters.keys().filter(|other| **other != id) {
-        let when = collection.character_field(other, Field::AppliesWhen);
-        if let Some(rest) = condition(when, old) {
-            let text = format!("{name} {rest}");
-            edits.push(Edit::Character(
-                other,
-                CharacterEdit::Describe(Field::AppliesWhen, text),
-            ));
-        }
-        let ratio = collection.character_field(other, Field::RatioOf);
-        let parts = ratio.split('/').map(str::trim);
-        let parts = parts.map(|part| if folded(part) == folded(old) { name } else { part });
-        let text = parts.collect::<Vec<_>>().join(" / ");
-        if !ratio.is_empty()
-            && folded(&text)
-                != folded(&ratio.split('/').map(str::trim).collect::<Vec<_>>().join(" / "))
-        {
-            edits.push(Edit::Character(other, CharacterEdit::Describe(Field::RatioOf, text)));
-        }
-    }
-    edits
-}
-
-/// What stands behind a character's name in a condition: `= feather or hand`.
-pub(super) fn condition<'t>(text: &'t str, name: &str) -> Option<&'t str> {
-    let (front, rest) = text.split_at_checked(name.len())?;
-    let rest = rest.trim_start();
-    let means = rest.starts_with(['=', ':']) || rest.starts_with("is ");
-    (!name.is_empty() && means && folded(front) == folded(name)).then_some(rest)
 }
 
 /// The longest text of a cell or a field, in letters.

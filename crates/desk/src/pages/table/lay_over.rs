@@ -12,16 +12,15 @@ use spinney_voice::Tongue;
 use super::fields::{LONGEST_NAME, one_line};
 use super::view::View;
 use crate::asked::Deed;
-use crate::forms::{At, Fact, Form, hidden};
+use crate::forms::{Form, hidden, nothing};
 use crate::pages::finds::add::{small_enough, taken_in};
 use crate::pages::finds::left::{self, Told};
-use crate::reply::Refused;
 
 pub(super) fn form(t: Tongue, view: &View) -> Markup {
     html! {
         details.lay-over {
             summary #lay-over { (t.say("table-lay-over")) }
-            form method="post" action=(LayOver::PATH) enctype="multipart/form-data" {
+            form method="post" action=(LAY_OVER.path) enctype="multipart/form-data" {
                 (hidden(&[]))
                 p { (t.say("table-lay-over-help")) }
                 label for="lay-who" { (t.say("table-lay-over-who")) }
@@ -36,16 +35,10 @@ pub(super) fn form(t: Tongue, view: &View) -> Markup {
     }
 }
 
-/// A group's table is laid over this one.
-pub(super) struct LayOver {
-    who: String,
-    sheet: Source,
-}
-
-impl Form for LayOver {
-    const PATH: &'static str = "/do/lay-over";
-
-    fn read(at: &At<'_>) -> Result<Self, Refused> {
+/// A group's table is laid over this one: who they are, and their sheet.
+pub(super) static LAY_OVER: Form<(String, Source)> = Form {
+    path: "/do/lay-over",
+    read: |at| {
         let request = at.asked.request;
         let who = one_line(request.field("who")).chars().take(LONGEST_NAME).collect();
         let file = request.files.iter().find(|file| !file.bytes.is_empty());
@@ -57,16 +50,12 @@ impl Form for LayOver {
                 Source { name, bytes: text.as_bytes().to_vec() }
             }
         };
-        Ok(Self { who, sheet })
-    }
-
-    fn reads(&self) -> Vec<Fact<'_>> {
-        Vec::new()
-    }
-
-    fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
+        Ok((who, sheet))
+    },
+    rests_on: nothing,
+    act: |(who, sheet), at| {
         let (t, collection) = (at.asked.tongue, at.collection());
-        let (sheets, mut taken) = taken_in(t, collection, &[self.sheet], &self.who)?;
+        let (sheets, mut taken) = taken_in(t, collection, &[sheet], &who)?;
         let told = Told::of(t, collection, &sheets, &taken);
         let mut edits = std::mem::take(&mut taken.edits);
         // What is said already need not be said again.
@@ -81,9 +70,7 @@ impl Form for LayOver {
             | Edit::BackTo(_) => true,
         });
         if edits.is_empty() && taken.left.is_empty() {
-            return Err(at
-                .asked
-                .refused("table-nothing-pasted", "table-nothing-pasted-remedy"));
+            return Err(at.asked.refused("table-nothing-pasted"));
         }
         small_enough(collection, at.asked, &edits)?;
         let then = at.desk.history.then(&Done::Edits(edits.clone()));
@@ -92,5 +79,5 @@ impl Form for LayOver {
         let differ = laid.is_some_and(|laid| laid.said.contradictions().next().is_some());
         let to = if differ { "/table?show=differ" } else { "/table" };
         Ok(Deed::edits(edits, left::address(to.to_owned(), &told)))
-    }
-}
+    },
+};

@@ -7,7 +7,7 @@ use spinney_exchange::table::either;
 use spinney_model::{CharacterId, Finding, KindId, Severity};
 use spinney_voice::Tongue;
 
-use super::typed::{Cells, TAKE};
+use super::typed::{TAKE, seen};
 use super::view::{View, shown};
 use crate::pages::cell;
 
@@ -36,7 +36,7 @@ pub(super) fn notes(
     }
     Some(html! {
         @if mine.is_some() || differ.is_some() {
-            (Cells::seen((kind, at)))
+            (seen((kind, at)))
         }
         @if let Some(mine) = mine { (clash(t, view, kind, at, mine)) }
         @if let Some(differ) = &differ { (differ) }

@@ -8,9 +8,9 @@ use spinney_exchange::table::{self, Input, Units};
 use spinney_model::{Ask, Asked, CharacterId, CharacterIx, Scale, StateIx, Value};
 use spinney_voice::{Tongue, wording};
 
-use super::fields::{Describe, FIELDS, LONGEST_NAME, LONGEST_TEXT, named};
+use super::fields::{DESCRIBE, FIELDS, LONGEST_NAME, LONGEST_TEXT, named};
 use super::margin;
-use super::rename::{RenameState, TakeOut};
+use super::rename::{RENAME_STATE, TAKE_OUT};
 use super::view::{View, unit};
 use crate::forms::hidden;
 use crate::pages::frame;
@@ -35,7 +35,7 @@ pub(super) fn panel(
                 (kept_in(t, laid, at, &unit(collection, view, id)))
             }
             @for finding in margin::of_character(view, name) { (frame::finding_slip(t, finding)) }
-            form method="post" action=(Describe::action(id)) {
+            form method="post" action=(at_id(DESCRIBE.path, id)) {
                 (hidden(&[("back", &back)]))
                 @for (field, mark, label, help) in &FIELDS[..SEEN_FIRST] {
                     (one(t, mark, table::input(*field), collection.character_field(id, *field), label, help))
@@ -52,13 +52,18 @@ pub(super) fn panel(
                 (states(t, laid, at, id, &back))
                 (own_words(t, collection, laid, id))
             }
-            form method="post" action=(TakeOut::action(id)) {
+            form method="post" action=(at_id(TAKE_OUT.path, id)) {
                 (hidden(&[("back", &view.with_choices("/table"))]))
                 button.quiet #take-out-character { (t.say("table-take-out")) }
             }
             p { a href=(view.with_choices("/table")) { (t.say("table-close-panel")) } }
         }
     }
+}
+
+/// Where a form about this character is sent.
+fn at_id(path: &str, id: CharacterId) -> String {
+    path.replace("{id}", &id.0.to_string())
 }
 
 /// The questions about it that a person worded: they do not follow when it is worded anew.
@@ -201,8 +206,8 @@ fn states(t: Tongue, laid: &Laid, at: CharacterIx, id: CharacterId, back: &str) 
             h3 { (t.say("table-states")) }
             p.quiet { (t.say("table-rename-help")) }
             @for (n, state) in states.iter().enumerate() {
-                form.rename method="post" action=(RenameState::action(id)) {
-                    (RenameState::fields(state, back))
+                form.rename method="post" action=(at_id(RENAME_STATE.path, id)) {
+                    (hidden(&[("from", state), ("back", &back)]))
                     label for={"state-" (n)} dir="auto" {
                         (t.count_with("table-state-of", having(n), &[("state", state)]))
                     }

@@ -10,9 +10,9 @@ use spinney_voice::Tongue;
 
 use super::fields::LONGEST_TEXT;
 use super::notes;
-use super::typed::Cells;
+use super::typed::CELLS;
 use super::view::{View, Which, shown, unit};
-use crate::forms::Form;
+use crate::forms::hidden;
 
 pub(super) fn sheet(t: Tongue, collection: &Collection, view: &View) -> Markup {
     html! {
@@ -20,8 +20,8 @@ pub(super) fn sheet(t: Tongue, collection: &Collection, view: &View) -> Markup {
             p.empty { (t.say(nothing_of(view.which))) }
             p { a.button href="/table" { (t.say("table-show-whole")) } }
         } @else {
-            form #cells method="post" action=(Cells::PATH) {
-                (Cells::fields(&view.who, &view.address()))
+            form #cells method="post" action=(CELLS.path) {
+                (hidden(&[("as", &view.who), ("back", &view.address())]))
                 p #not-kept hidden { (t.say("table-not-kept")) }
                 p #not-pasted hidden { (t.say("table-not-pasted")) }
                 p.keep {

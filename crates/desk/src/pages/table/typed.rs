@@ -14,8 +14,9 @@ use spinney_model::{CharacterId, Edit, KindId};
 
 use super::fields::{LONGEST_NAME, LONGEST_TEXT};
 use super::view;
-use crate::asked::{Asked, Deed};
-use crate::forms::{At, Fact, Form, head_as, hidden};
+use crate::asked::{Asked, Deed, Doing};
+use crate::desk::Desk;
+use crate::forms::{At, Fact, Form, head_as};
 use crate::pages::cell;
 use crate::reply::Refused;
 use crate::worked::State;
@@ -28,7 +29,31 @@ const MOST_CLASHES: usize = 12;
 
 type Place = (KindId, CharacterId);
 
-/// Cells that were typed over, and what a button decides.
+/// Cells that were typed over, and what a button decides. Where somebody wrote into a cell that
+/// was typed over, both texts go back to the page.
+pub(super) static CELLS: Form<Cells> = Form {
+    path: "/do/cells",
+    read: Cells::read,
+    rests_on: |cells| {
+        let decided = cells.decided.iter().filter(|(_, word)| word != "leave");
+        decided.map(|(at, _)| cell::fact(*at)).collect()
+    },
+    act: Cells::act,
+};
+
+/// The same form; where a button decides of a cell, that cell says how far its page saw.
+pub(super) struct OfCells;
+
+impl Doing for OfCells {
+    fn answer(&self, desk: &Desk, asked: &Asked<'_>) -> Result<Deed, Refused> {
+        let (at, _) = decided(asked.request.field("decide"));
+        let own = at.map(|(kind, character)| format!("head-{}-{}", kind.0, character.0));
+        let own = own.filter(|name| asked.sent(name));
+        CELLS.answered_from(desk, asked, own.as_deref().unwrap_or("head"))
+    }
+}
+
+/// What was typed, and what is decided.
 pub(super) struct Cells {
     /// Who writes; empty: the table itself.
     who: String,
@@ -45,16 +70,6 @@ struct Typed {
 }
 
 impl Cells {
-    pub(super) fn fields(who: &str, back: &str) -> Markup {
-        hidden(&[("as", &who), ("back", &back)])
-    }
-
-    /// The hidden field of a cell that can be decided: a script may have brought it up to date,
-    /// and not the others.
-    pub(super) fn seen((kind, character): Place) -> Markup {
-        head_as(&format!("head-{}-{}", kind.0, character.0))
-    }
-
     /// What stood in a cell when somebody typed there. It travels with each cell, since a script
     /// brings those up to date at which no hand is.
     fn stood(&self, at: Place) -> Fact<'_> {
@@ -77,22 +92,19 @@ impl Cells {
     }
 }
 
+/// The hidden field of a cell that can be decided: a script may have brought it up to date, and
+/// not the others.
+pub(super) fn seen((kind, character): Place) -> Markup {
+    head_as(&format!("head-{}-{}", kind.0, character.0))
+}
+
 fn shown_now(state: State<'_>, who: &str, (kind, character): Place) -> String {
     let laid = state.laid();
     let said = laid::said(state.collection, laid.as_deref());
     view::shown(&said, who, kind, character).trim().to_owned()
 }
 
-impl Form for Cells {
-    const PATH: &'static str = "/do/cells";
-
-    fn head(asked: &Asked<'_>) -> String {
-        let (at, _) = decided(asked.request.field("decide"));
-        let own = at.map(|(kind, character)| format!("head-{}-{}", kind.0, character.0));
-        let own = own.filter(|name| asked.request.fields(name).next().is_some());
-        own.unwrap_or_else(|| "head".to_owned())
-    }
-
+impl Cells {
     fn read(at: &At<'_>) -> Result<Self, Refused> {
         let asked = at.asked;
         let bases = with_mark(asked, "b-");
@@ -111,13 +123,6 @@ impl Form for Cells {
         let long = written.any(|typed| typed.text.chars().count() > LONGEST_TEXT);
         drop(written);
         if long { Err(too_long(asked)) } else { Ok(cells) }
-    }
-
-    /// What is said of the cell that is decided; where somebody wrote into a cell that was typed
-    /// over, both texts go back to the page.
-    fn reads(&self) -> Vec<Fact<'_>> {
-        let decided = self.decided.iter().filter(|(_, word)| word != "leave");
-        decided.map(|(at, _)| cell::fact(*at)).collect()
     }
 
     fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
@@ -140,10 +145,7 @@ impl Form for Cells {
             edits.extend(decision(collection, &said, &self.who, *cell, word, mine));
         }
         if clashes.len() > MOST_CLASHES {
-            return Err(Refused {
-                sentence: t.count("table-many-clashes", clashes.len()),
-                remedy: t.say("table-many-clashes-remedy"),
-            });
+            return Err(Refused::count(t, "table-many-clashes", clashes.len()));
         }
         let mut to = address(&at.asked.back("/table"), &clashes);
         let (decided, _) = decided(at.asked.request.field("decide"));
@@ -226,10 +228,7 @@ fn with_mark<'r>(asked: &Asked<'r>, mark: &str) -> BTreeMap<Place, &'r str> {
 
 fn too_long(asked: &Asked<'_>) -> Refused {
     let t = asked.tongue;
-    Refused {
-        sentence: t.count("table-too-long", LONGEST_TEXT),
-        remedy: t.say("table-too-long-remedy"),
-    }
+    Refused::count(t, "table-too-long", LONGEST_TEXT)
 }
 
 /// The page again, with what clashes; the first of it in view.

@@ -3,14 +3,15 @@
 //! asked back or refused.
 
 use spinney_collection::keys::letters;
-use spinney_collection::laid::{Laid, folded};
+use spinney_collection::kinds::sounding_like;
+use spinney_collection::laid::folded;
 use spinney_collection::{Collection, Question};
 use spinney_model::{Edit, Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Side};
 use spinney_voice::Tongue;
 
 use crate::asked::Deed;
 use crate::asking::way;
-use crate::forms::{At, Fact, Form};
+use crate::forms::{At, Fact, Form, nothing};
 use crate::pages::finds::fields::LONGEST_NAME;
 use crate::pages::heaps::place::{self, Place};
 use crate::reply::Refused;
@@ -20,6 +21,11 @@ fn called_then(key: KeyId, kind: KindId) -> Fact<'static> {
     let shows = move |of: &Collection| called_now(of, key, kind).to_owned();
     Fact::new(move |state| shows(state.collection), |at| place::gone(at.asked))
 }
+
+/// A group's names for its finds. Where somebody has named a find meanwhile, it is asked back
+/// and not refused.
+pub(crate) static NAMES: Form<Names> =
+    Form { path: "/do/copy-names", read: Names::read, rests_on: nothing, act: Names::act };
 
 /// The names of a group for its finds.
 pub(crate) struct Names {
@@ -34,10 +40,6 @@ impl Names {
         let (key, kind) = (self.key, *kind);
         Fact::typed(move |of: &Collection| called_now(of, key, kind).to_owned(), name)
     }
-}
-
-impl Form for Names {
-    const PATH: &'static str = "/do/copy-names";
 
     fn read(at: &At<'_>) -> Result<Self, Refused> {
         let key = place::key(at)?;
@@ -52,11 +54,6 @@ impl Form for Names {
         }
         kinds.retain(|(kind, _)| at.collection().kinds.contains_key(kind));
         Ok(Self { key, kinds, nobody })
-    }
-
-    /// Where somebody has named a find meanwhile, it is asked back and not refused.
-    fn reads(&self) -> Vec<Fact<'_>> {
-        Vec::new()
     }
 
     /// What sounds like another find, is the name of another find in this key, or has another
@@ -87,11 +84,8 @@ impl Form for Names {
         }
         if open.len() > MOST_ASKED_BACK {
             let t = at.asked.tongue;
-            let most: [(&str, &dyn std::fmt::Display); 1] = [("most", &MOST_ASKED_BACK)];
-            return Err(Refused {
-                sentence: t.count_with("copy-many-names", open.len(), &most),
-                remedy: t.say("copy-many-names-remedy"),
-            });
+            let most = &[("most", &MOST_ASKED_BACK as &dyn std::fmt::Display)];
+            return Err(Refused::count_with(t, "copy-many-names", open.len(), most));
         }
         Ok(Deed::edits(edits, address(key, &open)))
     }
@@ -109,6 +103,20 @@ fn called(collection: &Collection, key: KeyId, kind: KindId, name: &str) -> Opti
     (called_now(collection, key, kind) != name)
         .then(|| Edit::Key(key, KeyEdit::Call { kind, name: name.to_owned() }))
 }
+
+/// A person says what a name means. It rests on what stands on the way to an end, and where the
+/// kind lies there; another name than the page showed is asked back.
+pub(crate) static MEANT: Form<Meant> = Form {
+    path: "/do/copy-name",
+    read: Meant::read,
+    rests_on: |meant| match &meant.what {
+        What::Own(_) | What::Match(..) => Vec::new(),
+        What::Place(kind, place) => {
+            place.asks().into_iter().chain([lies(*kind, place)]).collect()
+        }
+    },
+    act: Meant::act,
+};
 
 /// What a person says that a name means.
 pub(crate) struct Meant {
@@ -161,10 +169,8 @@ impl Meant {
         }
         if let Some((_, question)) = collection.keys[&self.key].parts(find, with) {
             let t = at.asked.tongue;
-            return Err(Refused {
-                sentence: lie_apart(t, collection, self.key, (find, with), question),
-                remedy: t.say("copy-lie-apart-remedy"),
-            });
+            let sentence = lie_apart(t, collection, self.key, (find, with), question);
+            return Err(Refused { sentence, remedy: t.say("copy-lie-apart-remedy") });
         }
         let same = Edit::Kind(with, KindEdit::Merge(find));
         // A name that the find had goes over to the kind, unless this one takes its place.
@@ -188,17 +194,12 @@ fn lies(kind: KindId, place: &Place) -> Fact<'_> {
         },
         move |at| {
             let name = at.collection().name(kind);
-            Refused {
-                sentence: at.asked.tongue.with("copy-card-moved", &[("kind", &name)]),
-                remedy: at.asked.tongue.say("copy-card-moved-remedy"),
-            }
+            Refused::with(at.asked.tongue, "copy-card-moved", &[("kind", &name)])
         },
     )
 }
 
-impl Form for Meant {
-    const PATH: &'static str = "/do/copy-name";
-
+impl Meant {
     fn read(at: &At<'_>) -> Result<Self, Refused> {
         let place = Place::read(at)?;
         let kind = |field| {
@@ -214,17 +215,6 @@ impl Form for Meant {
             _ => return Err(place::gone(at.asked)),
         };
         Ok(Self { key, name: at.asked.cut("name", LONGEST_NAME), what })
-    }
-
-    /// What stands on the way to an end, and where the kind lies there; another name than the
-    /// page showed is asked back.
-    fn reads(&self) -> Vec<Fact<'_>> {
-        match &self.what {
-            What::Own(_) | What::Match(..) => Vec::new(),
-            What::Place(kind, place) => {
-                place.asks().into_iter().chain([lies(*kind, place)]).collect()
-            }
-        }
     }
 
     fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
@@ -254,8 +244,6 @@ impl Form for Meant {
     }
 }
 
-/// A name shorter than this, in letters, begins too many others.
-const SHORTEST_BEGIN: usize = 3;
 /// So many names are asked back at once.
 pub(super) const MOST_ASKED_BACK: usize = 24;
 
@@ -277,30 +265,6 @@ pub(super) fn lie_apart(
 ) -> String {
     let (find, known) = (collection.name_in(key, find), collection.name_in(key, known));
     t.with("copy-lie-apart", &[("find", &find), ("kind", &known), ("words", &question.words)])
-}
-
-/// Kinds with a name, or another name, that begins as this does or the other way round.
-pub(super) fn sounding_like(
-    collection: &Collection,
-    laid: &Laid,
-    name: &str,
-    but: Option<KindId>,
-) -> Vec<KindId> {
-    let name = folded(name);
-    let begins = |one: &str, other: &str| {
-        one == other || other.chars().count() >= SHORTEST_BEGIN && one.starts_with(other)
-    };
-    let alike = |known: &str| {
-        let known = folded(known);
-        !known.is_empty() && (begins(&known, &name) || begins(&name, &known))
-    };
-    let known = collection.kinds.iter().filter(|(id, _)| Some(**id) != but);
-    let known = known.filter(|(id, kind)| {
-        let taxon = laid.taxon(**id).map(|at| laid.matrix.taxon(at));
-        let others = taxon.map_or(&[][..], |taxon| &taxon.other_names);
-        alike(kind.field(KindField::Name)) || others.iter().any(|other| alike(&other.name))
-    });
-    known.map(|(id, _)| *id).collect()
 }
 
 pub(super) fn in_address(place: &Where, name: &str) -> String {
