@@ -6,6 +6,8 @@
 //! matrix itself is not in it: names of kinds, characters and states refer to the table.
 
 mod certificate;
+#[cfg(test)]
+mod described;
 mod forgive;
 mod number;
 mod read;

@@ -18,7 +18,7 @@ mod first_form;
 mod line;
 
 /// The form that is written here.
-const FORM: u32 = 2;
+pub(super) const FORM: u32 = 2;
 
 pub(super) fn write(certificate: &Certificate, matrix: &Matrix) -> shape::Certificate {
     let line = |line: &Line| shape::Line::Says {

@@ -215,7 +215,7 @@ fn claim_of(
         )?,
         longest: cost.longest,
         stopped,
-        heaps: proof.heaps,
+        heaps: proof.heaps.unwrap_or_default(),
         kept,
         wishes,
         reached: wished::reached(report.reached, &mut names)?,

@@ -7,6 +7,8 @@ use serde::Serialize;
 use serde_json::Number;
 use spinney_model::{Finding, Matrix, Revision, Share};
 
+#[cfg(test)]
+use super::described;
 use super::number::{exact, of_share};
 use super::{Say, shape, write};
 
@@ -23,42 +25,86 @@ pub struct Revised<'a> {
     pub old_findings: &'a [Finding],
 }
 
+/// What `spinney revise` writes with --format json; how changes and steps are counted stands in
+/// docs/KEY.md 16. Names of kinds, characters and states are those of the table. Steps are
+/// those of one find, on average; numbers of questions are those on paper, of the old key or of
+/// the new. `spinney check --key` reads the key in it.
 #[derive(Serialize)]
-struct Shape {
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub(super) struct Shape {
+    /// The new key.
+    #[cfg_attr(test, schemars(with = "shape::Key"))]
     key: Option<shape::Key>,
+    /// How many questions were rewritten, added or struck out.
     changes: u32,
+    /// Steps a find takes with the new key.
+    #[cfg_attr(test, schemars(range(min = 0)))]
     mean_steps: Number,
+    #[cfg_attr(test, schemars(with = "described::Exact"))]
     mean_steps_exact: String,
+    /// Questions a find takes on average, whatever they cost.
+    #[cfg_attr(test, schemars(range(min = 0)))]
     mean_questions: Number,
+    /// The most questions on any path.
     longest: u32,
+    /// Steps a find takes with the best key, however much it changes; the best found where the
+    /// search stopped.
+    #[cfg_attr(test, schemars(range(min = 0)))]
     best_mean_steps: Number,
+    #[cfg_attr(test, schemars(with = "described::Exact"))]
     best_mean_steps_exact: String,
+    /// Steps a find that the new key may take more than the best.
+    #[cfg_attr(test, schemars(range(min = 0)))]
     loss: Number,
+    /// Whether no other key within the loss has fewer changes, or as many and fewer steps.
     proved: bool,
+    /// Why that is not proved; left out where it is.
     #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(test, schemars(with = "Option<described::Stopped>"))]
     stopped: Option<&'static str>,
+    /// Heaps taken apart.
     heaps: u64,
+    /// No key has fewer changes than this.
     impossible_below: u32,
+    /// The fewest steps for so many changes: rising changes, falling steps.
+    #[cfg_attr(test, schemars(length(min = 1)))]
     curve: Vec<PointShape>,
+    /// Old questions that stay as they were.
     kept: Vec<MovedShape>,
+    /// Old questions in whose place something else is asked.
     rewritten: Vec<MovedShape>,
+    /// New questions, by their new numbers.
     added: Vec<u32>,
+    /// Old questions that are struck out, by their old numbers.
     struck: Vec<u32>,
+    /// Kinds that the old key does not name.
     arrived: Vec<String>,
+    /// Names in the old key that are no kinds of the table.
     gone: Vec<String>,
+    /// What was found in the table and in the new key.
     findings: Vec<shape::Finding>,
+    /// What was found in reading the old key.
     old_findings: Vec<shape::Finding>,
 }
 
+/// The fewest steps for so many changes.
 #[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Point"))]
 struct PointShape {
     changes: u32,
+    #[cfg_attr(test, schemars(range(min = 0)))]
     mean_steps: Number,
+    #[cfg_attr(test, schemars(with = "described::Exact"))]
     mean_steps_exact: String,
+    /// Whether no key with so many changes takes less.
     proved: bool,
 }
 
+/// The number of a question in the old key and in the new.
 #[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Moved"))]
 struct MovedShape {
     was: u32,
     now: u32,

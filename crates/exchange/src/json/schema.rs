@@ -1,4 +1,4 @@
-//! For tests: whether our JSON has the shape of `docs/key.schema.json`.
+//! For tests: whether our JSON has the shape of a schema of `docs`.
 //!
 //! From a schema and a value to the first place where they disagree. It knows the words of
 //! JSON Schema 2020-12 that our schema uses, and refuses any other, so that nothing in the
@@ -31,11 +31,19 @@ fn broken(
             let name = rule.as_str().and_then(|name| name.strip_prefix("#/$defs/"));
             disagrees(value, &root["$defs"][name.expect("a definition of ours")], root)
         }
-        "type" => says(!is(value, rule.as_str().expect("one type"))),
+        "type" => says(match rule {
+            Value::Array(types) => !types.iter().any(|one| is(value, one.as_str().unwrap())),
+            one => !is(value, one.as_str().expect("a type")),
+        }),
         "enum" => says(!list().contains(value)),
-        "minimum" => says(value.as_f64() < rule.as_f64()),
-        "maximum" => says(value.as_f64() > rule.as_f64()),
+        "minimum" => says(value.is_number() && value.as_f64() < rule.as_f64()),
+        "maximum" => says(value.is_number() && value.as_f64() > rule.as_f64()),
         "minItems" => says(value.as_array().map(Vec::len) < rule.as_u64().map(|n| n as usize)),
+        "maxItems" => says(value.as_array().map(Vec::len) > rule.as_u64().map(|n| n as usize)),
+        "dependentRequired" => says(rule.as_object().unwrap().iter().any(|(field, with)| {
+            let with = || with.as_array().unwrap().iter().map(|other| other.as_str().unwrap());
+            value.get(field).is_some() && with().any(|other| value.get(other).is_none())
+        })),
         "uniqueItems" => None,
         "required" => {
             says(list().iter().any(|field| value.get(field.as_str().unwrap()).is_none()))

@@ -11,52 +11,97 @@ use spinney_model::{
     Alike, CharacterIx, Fewest, Finding, Fragile, Hope, Look, Matrix, TaxonIx, Weak,
 };
 
+#[cfg(test)]
+use super::described;
 use super::{Say, shape, write};
 
+/// What `spinney weak` writes with --format json. Names of kinds (taxa) and characters are
+/// those of the table. A character parts two kinds where a question about it has the one wholly
+/// on yes and the other wholly on no, and neither is in its way (docs/KEY.md 3 to 5). Where a
+/// kind varies in what a character depends on, the character parts it only together with that
+/// other one.
 #[derive(Serialize)]
-struct Shape {
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub(super) struct Shape {
     kinds: usize,
     characters: usize,
+    /// How many pairs of kinds were compared; null: there were too many, and nothing below says
+    /// anything.
     pairs: Option<usize>,
+    /// How many pairs are parted by no character, by one, by two, and so on.
     distances: Vec<usize>,
+    /// Pairs that no character parts, in the order of the table.
     alike: Vec<AlikeShape>,
+    /// Pairs that a single character parts, in the order of the table.
     fragile: Vec<FragileShape>,
+    /// The fewest characters that part every pair that all of them part.
     once: Option<FewestShape>,
+    /// The fewest characters that part every pair twice, and the fragile ones once.
     twice: Option<FewestShape>,
+    /// Blank cells that could part or secure a pair, the most useful first; as many as asked
+    /// for.
     next: Vec<LookShape>,
+    /// How many blank cells could part or secure a pair, those in next included.
     useful_blanks: usize,
+    /// What was found in reading the table.
     findings: Vec<shape::Finding>,
 }
 
+/// A pair that no character parts.
 #[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Alike"))]
 struct AlikeShape {
     taxa: [String; 2],
-    /// `one blank`, `several blanks` or `new difference`.
+    /// What might part them: one blank cell of theirs filled in; several of their blank cells,
+    /// all filled in; or nothing that the table asks about.
+    #[cfg_attr(test, schemars(with = "described::Hope"))]
     hope: &'static str,
 }
 
+/// A pair that a single character parts.
 #[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Fragile"))]
 struct FragileShape {
     taxa: [String; 2],
     character: String,
 }
 
+/// The fewest characters that part all pairs.
 #[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Fewest"))]
 struct FewestShape {
+    /// Whether no smaller set does it: whether at_least is best.
     proved: bool,
+    /// No set with fewer characters does it.
     at_least: usize,
+    /// How many characters the smallest set has that was found.
     best: usize,
+    /// The smallest sets that were found, in the order of the table; at most 20.
+    #[cfg_attr(test, schemars(length(min = 1)))]
     sets: Vec<Vec<String>>,
+    /// Whether these are all sets of that size.
     all: bool,
+    /// Characters that are in every set that does it, small or large.
     indispensable: Vec<String>,
 }
 
+/// A blank cell that could part or secure a pair.
 #[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Look"))]
 struct LookShape {
     taxon: String,
     character: String,
+    /// Kinds alike to it that some value in this cell would part from it.
     parts: Vec<String>,
+    /// Kinds alike to it that could be parted from it if other blank cells of the two are
+    /// filled in as well; no single one does it.
     with_others: Vec<String>,
+    /// Kinds parted from it by one character, to which some value in this cell would give
+    /// another difference.
     secures: Vec<String>,
 }
 
@@ -80,12 +125,16 @@ pub fn weak(matrix: &Matrix, weak: &Weak, findings: &[Finding], say: Say) -> Str
 }
 
 fn alike(matrix: &Matrix, pair: &Alike) -> AlikeShape {
-    let hope = match pair.hope {
+    AlikeShape { taxa: pair.taxa.map(|taxon| taxon_name(matrix, taxon)), hope: word(pair.hope) }
+}
+
+/// The word of what might part two kinds.
+pub(super) fn word(hope: Hope) -> &'static str {
+    match hope {
         Hope::OneBlank => "one blank",
         Hope::SeveralBlanks => "several blanks",
         Hope::NewDifference => "new difference",
-    };
-    AlikeShape { taxa: pair.taxa.map(|taxon| taxon_name(matrix, taxon)), hope }
+    }
 }
 
 fn fragile(matrix: &Matrix, pair: &Fragile) -> FragileShape {

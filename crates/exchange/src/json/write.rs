@@ -138,7 +138,7 @@ fn proof(claim: &Claim, matrix: &Matrix) -> shape::Proof {
         lower_bound: of_share(claim.lower_bound),
         lower_bound_exact: Some(exact(claim.lower_bound)),
         stopped: stopped(claim.stopped).map(str::to_owned),
-        heaps: claim.heaps,
+        heaps: Some(claim.heaps),
         certificate: claim.certificate.as_ref().map(|proof| certificate::write(proof, matrix)),
     }
 }
