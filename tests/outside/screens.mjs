@@ -1,17 +1,20 @@
 // Stories at the screens, in a real browser against the real program.
 //
 //   node tests/outside/screens.mjs SPINNEY OUT [--modules DIR] [--chromium PATH] [--only STORY]
+//                                  [--pocket PAGE]
 //
 // Each story starts the program with a collection of its own in OUT and works as people do:
 // by keyboard alone, by touch, by the names that a screen reader says, without scripts, in two
 // windows. At every stop axe-core looks at the screen (the rules of WCAG 2.2 A and AA), no page
 // may be wider than the screen, the console stays silent, and nothing but the program itself is
 // asked for anything. OUT/story.txt then holds the requests of the first story, for the
-// browser's build of the desk to answer. Exits 1 with a list of what is wrong.
+// browser's build of the desk to answer. With --pocket the same stories are played on the page that
+// holds everything, but for those about the program's files. Exits 1 with a list of what is wrong.
 import { createRequire } from "node:module";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
 import { join, resolve } from "node:path";
 
+import { PocketStage } from "./screens/pocket.mjs";
 import { Stage } from "./screens/stage.mjs";
 import { aCopy } from "./screens/stories/a_copy.mjs";
 import { atAGlance } from "./screens/stories/at_a_glance.mjs";
@@ -29,10 +32,12 @@ const STORIES = {
   byKeyboard, byTouch, byNames, byCells, shareOut, twoGroups, twoWindows, newcomer, atAGlance, aCopy,
   everyScreen,
 };
+/** What is about the program alone: files of its own, screens without scripts, two machines. */
+const OF_THE_PROGRAM = ["atAGlance", "aCopy"];
 const ARGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
   "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
-const options = { modules: "target/node", chromium: "/usr/bin/chromium", only: "" };
+const options = { modules: "target/node", chromium: "/usr/bin/chromium", only: "", pocket: "" };
 const given = [];
 for (let at = 2; at < process.argv.length; at += 1) {
   const word = process.argv[at];
@@ -40,7 +45,7 @@ for (let at = 2; at < process.argv.length; at += 1) {
   else given.push(word);
 }
 if (given.length !== 2) {
-  console.error("Use: screens.mjs SPINNEY OUT [--modules DIR] [--chromium PATH] [--only STORY]");
+  console.error("Use: screens.mjs SPINNEY OUT [--modules DIR] [--chromium PATH] [--only STORY] [--pocket PAGE]");
   process.exit(2);
 }
 const [program, out] = given.map((path) => resolve(path));
@@ -51,9 +56,11 @@ rmSync(out, { recursive: true, force: true });
 mkdirSync(out, { recursive: true });
 
 const browser = await chromium.launch({ executablePath: options.chromium, headless: true, args: ARGS });
-const stage = new Stage({ program, out, browser, axe });
+const cast = { program, out, browser, axe };
+const stage = options.pocket ? new PocketStage({ ...cast, page: resolve(options.pocket) }) : new Stage(cast);
 for (const [name, tell] of Object.entries(STORIES)) {
   if (options.only && options.only !== name) continue;
+  if (options.pocket && OF_THE_PROGRAM.includes(name)) continue;
   stage.story = name;
   try {
     await tell(stage);

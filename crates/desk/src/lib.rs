@@ -46,19 +46,21 @@ mod worked;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use maud::Markup;
 use spinney_exchange::bundle::Bundle;
 use spinney_exchange::journal::{self, LineError};
 use spinney_exchange::table::{self, Source};
-use spinney_model::{Done, Entry};
+use spinney_model::{AboutField, Done, Edit, Entry, KeyEdit, KeyId, WishField};
 
 use spinney_collection::{Collection, intake};
 
 pub use desk::Desk;
 pub use gallery::gallery;
+pub use pages::assets::HANDS;
 pub use pages::damaged::{Damage, SAVE as SAVE_WHAT_CAN_BE_READ};
 pub use pages::host::Trouble;
 pub use reply::{Page, Reply};
-pub use request::{Method, Request, Upload};
+pub use request::{KeptIn, Method, Request, SavedCopy, Upload};
 pub use size::TooLarge;
 pub use spinney_voice::LANGUAGES;
 pub use unpacked::Unpacked;
@@ -122,6 +124,21 @@ impl Desk {
         pages::host::page(self, request, trouble)
     }
 
+    /// A page of the host's own, dressed as the screens are: one that is about no collection.
+    pub fn page_of_host(request: &Request, title: &str, work: Markup) -> Page {
+        pages::frame::page_of_host(request, title, work)
+    }
+
+    /// What the collection is called; empty: it has no name.
+    pub fn title(&self) -> &str {
+        self.history.now.about_field(AboutField::Title)
+    }
+
+    /// How many kinds were found.
+    pub fn kinds(&self) -> usize {
+        self.history.now.kinds.len()
+    }
+
     /// The page of a collection whose file is damaged, with what went wrong the last time.
     pub fn damaged(&self, request: &Request, damage: &Damage, trouble: &str) -> Page {
         pages::damaged::page(self, request, damage, trouble)
@@ -150,6 +167,24 @@ impl Desk {
     /// A picture that is kept, as a page may show it; None: it cannot be read.
     pub fn picture_to_show(kept: Vec<u8>) -> Option<Vec<u8>> {
         pictures::bare(kept).ok()
+    }
+
+    /// The name by which a picture is kept: the SHA-256 of its bytes in hexadecimal digits.
+    pub fn name_of_picture(picture: &[u8]) -> String {
+        pictures::name(picture)
+    }
+
+    /// The lines of a collection to try the screens with: a table, and a key that the machine is
+    /// to finish, called by the person's language. None: as for [`Desk::lines_of_table`].
+    pub fn lines_of_trial(sources: &[Source], name: &str, at: i64) -> Option<Vec<Vec<u8>>> {
+        let mut lines = Self::lines_of_table(sources, at)?;
+        let key = KeyId(1);
+        let edits = vec![
+            Edit::Key(key, KeyEdit::Start(name.to_owned())),
+            Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())),
+        ];
+        lines.push(journal::write(&Entry { at, done: Done::Edits(edits) }));
+        Some(lines)
     }
 
     /// The lines that put a first collection on an empty desk: a table as it came from a

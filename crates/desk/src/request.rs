@@ -35,8 +35,41 @@ pub struct Request {
     pub pictures: BTreeMap<String, Option<Vec<u8>>>,
     /// Whether the host gave up giving pictures because there were too many to hold at once.
     pub pictures_cut: bool,
-    /// Whether the host keeps the collection in memory only, so that it is gone afterwards.
-    pub in_memory: bool,
+    /// Where the host keeps the collection.
+    pub kept: KeptIn,
+}
+
+/// Where a host keeps a collection.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub enum KeptIn {
+    /// In a file of its own.
+    #[default]
+    File,
+    /// In memory only, so that it is gone afterwards.
+    Memory,
+    /// Beside others in a browser's storage, which a browser may clear.
+    Browser {
+        /// The copy that was saved last.
+        copy: Option<SavedCopy>,
+    },
+}
+
+impl KeptIn {
+    /// Whether it is kept beside others in a browser's storage.
+    pub(crate) fn is_in_browser(&self) -> bool {
+        matches!(self, Self::Browser { .. })
+    }
+}
+
+/// A copy of a collection that somebody saved.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct SavedCopy {
+    /// The name that its file was given.
+    pub name: String,
+    /// The day as a person reads it.
+    pub day: String,
+    /// The last line of the journal that is in it.
+    pub head: u64,
 }
 
 /// A file of a form.
@@ -65,7 +98,7 @@ impl Request {
             languages: Vec::new(),
             pictures: BTreeMap::new(),
             pictures_cut: false,
-            in_memory: false,
+            kept: KeptIn::File,
         }
     }
 

@@ -6,7 +6,7 @@ mod at_the_desk;
 use std::collections::BTreeMap;
 
 use at_the_desk::AtTheDesk;
-use spinney_desk::{Desk, Page, Reply, Request, Upload};
+use spinney_desk::{Desk, KeptIn, Page, Reply, Request, Upload};
 use spinney_exchange::bundle::Bundle;
 
 /// A class with a title, three finds, a picture and a key.
@@ -49,7 +49,7 @@ fn opening(desk: &Desk, copy: &[u8], sure: bool, in_memory: bool) -> Request {
         Upload { field: "copy".to_owned(), name: "copy.zip".to_owned(), bytes: copy.to_vec() };
     Request {
         files: vec![file],
-        in_memory,
+        kept: if in_memory { KeptIn::Memory } else { KeptIn::File },
         ..Request::post("/do/open-copy", &[("head", &head), ("sure", sure)])
     }
 }
@@ -125,7 +125,7 @@ fn what_is_no_copy_or_damaged_is_told() {
     let page = refusal(empty.handle(&asked));
     assert!(page.contains("damaged") || page.contains("A newer Spinney"), "{page}");
     let asked =
-        Request { in_memory: true, ..Request::post("/do/open-copy", &[("head", "0-0")]) };
+        Request { kept: KeptIn::Memory, ..Request::post("/do/open-copy", &[("head", "0-0")]) };
     assert!(refusal(empty.handle(&asked)).contains("No file was chosen."));
 }
 
@@ -135,7 +135,7 @@ fn the_screens_say_where_it_is_kept_and_save_a_copy() {
     let page = class.get("/heaps?key=1");
     assert!(page.contains("href=\"/saved/copy.zip\"") && page.contains("href=\"/saved\""));
     assert!(!page.contains("Kept in memory only"));
-    let asked = Request { in_memory: true, ..Request::get("/heaps?key=1") };
+    let asked = Request { kept: KeptIn::Memory, ..Request::get("/heaps?key=1") };
     let Reply::Page(page) = class.desk.handle(&asked) else { panic!("no page") };
     let page = String::from_utf8(page.body).expect("a page is text");
     assert!(

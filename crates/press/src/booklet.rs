@@ -32,39 +32,10 @@ pub struct Booklet<'a> {
     pub tongue: Tongue,
 }
 
-/// The messages of the months, each behind its English name, in which dates are handed to the
-/// press.
-const MONTHS: [(&str, &str); 12] = [
-    ("January", "sheet-january"),
-    ("February", "sheet-february"),
-    ("March", "sheet-march"),
-    ("April", "sheet-april"),
-    ("May", "sheet-may"),
-    ("June", "sheet-june"),
-    ("July", "sheet-july"),
-    ("August", "sheet-august"),
-    ("September", "sheet-september"),
-    ("October", "sheet-october"),
-    ("November", "sheet-november"),
-    ("December", "sheet-december"),
-];
-
 impl Booklet<'_> {
-    /// The date as it is read in the language of the booklet; a text that is no date of the form
-    /// `3 October 2026` is left as it was typed.
+    /// The date as it is read in the language of the booklet.
     pub(crate) fn day(&self) -> Option<String> {
-        let typed = self.date?;
-        let parts: Vec<&str> = typed.split(' ').collect();
-        let [day, month, year] = parts[..] else { return Some(typed.to_owned()) };
-        let known = MONTHS.iter().find(|(name, _)| *name == month);
-        let number = |text: &str| !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit());
-        let Some((_, month)) = known.filter(|_| number(day) && number(year)) else {
-            return Some(typed.to_owned());
-        };
-        let month = self.tongue.say(month);
-        let parts: [(&str, &dyn std::fmt::Display); 3] =
-            [("day", &day), ("month", &month), ("year", &year)];
-        Some(self.tongue.with("sheet-day", &parts))
+        self.date.map(|typed| self.tongue.day(typed))
     }
 }
 

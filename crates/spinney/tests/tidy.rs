@@ -44,6 +44,7 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
             "desk",
             vec!["model", "voice", "build", "check", "exchange", "press", "draw", "collection"],
         ),
+        ("pocket", vec!["model", "voice", "exchange", "desk"]),
         (
             "spinney",
             vec![

@@ -21,6 +21,7 @@ const FILES: [&[&str]; 2] = [EN, DE];
 const EN: &[&str] = &[
     include_str!("../messages/en/frame.ftl"),
     include_str!("../messages/en/host.ftl"),
+    include_str!("../messages/en/pocket.ftl"),
     include_str!("../messages/en/finds.ftl"),
     include_str!("../messages/en/heaps.ftl"),
     include_str!("../messages/en/copy.ftl"),
@@ -46,6 +47,7 @@ const EN: &[&str] = &[
 const DE: &[&str] = &[
     include_str!("../messages/de/frame.ftl"),
     include_str!("../messages/de/host.ftl"),
+    include_str!("../messages/de/pocket.ftl"),
     include_str!("../messages/de/finds.ftl"),
     include_str!("../messages/de/heaps.ftl"),
     include_str!("../messages/de/copy.ftl"),
@@ -66,6 +68,23 @@ const DE: &[&str] = &[
     include_str!("../messages/de/findings_key.ftl"),
     include_str!("../messages/de/findings_claim.ftl"),
     include_str!("../messages/de/findings_table.ftl"),
+];
+
+/// The messages of the months, each behind its English name, in which hosts say which day
+/// it is.
+const MONTHS: [(&str, &str); 12] = [
+    ("January", "sheet-january"),
+    ("February", "sheet-february"),
+    ("March", "sheet-march"),
+    ("April", "sheet-april"),
+    ("May", "sheet-may"),
+    ("June", "sheet-june"),
+    ("July", "sheet-july"),
+    ("August", "sheet-august"),
+    ("September", "sheet-september"),
+    ("October", "sheet-october"),
+    ("November", "sheet-november"),
+    ("December", "sheet-december"),
 ];
 
 type Bundle = FluentBundle<FluentResource>;
@@ -108,6 +127,20 @@ impl Tongue {
             "de" => number.replace('.', ","),
             _ => number.to_owned(),
         }
+    }
+
+    /// A day as it is read in this language; a text that is no date of the form `3 October 2026` is
+    /// left as it was typed.
+    pub fn day(self, typed: &str) -> String {
+        let parts: Vec<&str> = typed.split(' ').collect();
+        let [day, month, year] = parts[..] else { return typed.to_owned() };
+        let known = MONTHS.iter().find(|(name, _)| *name == month);
+        let number = |text: &str| !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit());
+        let Some((_, month)) = known.filter(|_| number(day) && number(year)) else {
+            return typed.to_owned();
+        };
+        let month = self.say(month);
+        self.with("sheet-day", &[("day", &day), ("month", &month), ("year", &year)])
     }
 
     /// A message without anything to fill in.

@@ -1,4 +1,4 @@
-//! What pages are dressed in: type, look, the hand's scripts, pictures.
+//! What pages are dressed in: type, look, what a hand wants, pictures.
 
 use spinney_press::page::{BOLD, REGULAR};
 
@@ -29,14 +29,22 @@ const LOOK: [&str; 12] = [
 /// their own host only.
 const ICON: &[u8] = include_bytes!("../../assets/icon.svg");
 
-/// The scripts; every page works without them.
-const SCRIPTS: [(&str, &str); 5] = [
-    ("hand.js", include_str!("../../assets/hand/hand.js")),
-    ("heaps.js", include_str!("../../assets/hand/heaps.js")),
-    ("table.js", include_str!("../../assets/hand/table.js")),
-    ("key.js", include_str!("../../assets/hand/key.js")),
-    ("finds.js", include_str!("../../assets/hand/finds.js")),
+/// The scripts, one function a screen; every page works without them. What they ask of the page that
+/// they are on is a parameter, since a host may show all screens in one document.
+pub const HANDS: [&str; 5] = [
+    include_str!("../../assets/hand/hand.js"),
+    include_str!("../../assets/hand/heaps.js"),
+    include_str!("../../assets/hand/table.js"),
+    include_str!("../../assets/hand/key.js"),
+    include_str!("../../assets/hand/finds.js"),
 ];
+
+/// The same, begun by the page itself: one file for the browser.
+fn hand() -> String {
+    let host = include_str!("../../assets/hand/host.js");
+    let start = include_str!("../../assets/hand/start.js");
+    [host, &HANDS.concat(), start].concat()
+}
 
 fn asset(_: &Desk, asked: &Asked<'_>) -> Shown {
     let page = match asked.parts[0] {
@@ -44,12 +52,8 @@ fn asset(_: &Desk, asked: &Asked<'_>) -> Shown {
         "icon.svg" => Page::of("image/svg+xml", ICON.to_vec()),
         "regular.woff2" => Page::of("font/woff2", REGULAR.to_vec()),
         "bold.woff2" => Page::of("font/woff2", BOLD.to_vec()),
-        name => match SCRIPTS.iter().find(|(known, _)| *known == name) {
-            Some((_, script)) => {
-                Page::of("text/javascript; charset=utf-8", script.as_bytes().to_vec())
-            }
-            None => return Shown::Nothing,
-        },
+        "hand.js" => Page::of("text/javascript; charset=utf-8", hand().into_bytes()),
+        _ => return Shown::Nothing,
     };
     Shown::Page(Page { lasting: true, ..page })
 }

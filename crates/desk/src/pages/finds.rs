@@ -68,7 +68,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     };
     let parts = Parts {
         margin: (!empty).then(|| margin(t, desk, asked, laid.as_deref())),
-        script: Some("finds.js"),
+        hand: Some("finds"),
         ..Parts::new(Screen::Finds, t.say("nav-finds"), work)
     };
     frame::shown(desk, asked, &parts)

@@ -12,7 +12,7 @@ use crate::asked::{Asked, Shown};
 use crate::desk::Desk;
 use crate::forms::{hidden, marked};
 use crate::reply::{Page, Refused};
-use crate::request::Method;
+use crate::request::{KeptIn, Method, Request};
 use crate::said;
 
 /// The screens, in the order of the work.
@@ -46,8 +46,8 @@ pub(crate) struct Parts {
     pub(crate) work: Markup,
     /// The quiet margin; None: nothing belongs there.
     pub(crate) margin: Option<Markup>,
-    /// A script besides the one that every page has: `table.js`.
-    pub(crate) script: Option<&'static str>,
+    /// What a hand wants here besides what it wants everywhere: `table`.
+    pub(crate) hand: Option<&'static str>,
     /// Only the work, for a pupil: no ways to other screens.
     pub(crate) bare: bool,
     /// Without scripts the page asks for itself again after so many seconds.
@@ -61,7 +61,7 @@ impl Parts {
             title: title.into(),
             work,
             margin: None,
-            script: None,
+            hand: None,
             bare: false,
             again_after: None,
         }
@@ -97,11 +97,8 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                 link rel="icon" href="/assets/icon.svg" type="image/svg+xml";
                 link rel="stylesheet" href="/assets/look.css";
                 script type="module" src="/assets/hand.js" {}
-                @if let Some(script) = parts.script {
-                    script type="module" src={"/assets/" (script)} {}
-                }
             }
-            body.bare[parts.bare] data-head=(desk.mark()) {
+            body.bare[parts.bare] data-head=(desk.mark()) data-hand=[parts.hand] {
                 a.skip href="#work" { (t.say("skip")) }
                 @if !parts.bare { (head(desk, asked, parts, &collection)) }
                 div.desk.alone[parts.margin.is_none()] {
@@ -121,6 +118,10 @@ pub(crate) fn page(desk: &Desk, asked: &Asked<'_>, parts: &Parts) -> Page {
                                 " "
                             }
                             a #foot-open href="/saved" { (t.say("saved-open")) }
+                            @if asked.request.kept.is_in_browser() {
+                                " "
+                                a #foot-collections href="/collections" { (t.say("pocket-others")) }
+                            }
                         }
                         (languages(asked))
                     }
@@ -179,11 +180,8 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
                 (twig())
                 div.whose-collection {
                     p.collection dir="auto" { (collection) }
-                    @if asked.request.in_memory && desk.head() > 0 {
-                        p.memory-only {
-                            (t.say("memory-only")) " "
-                            a href="/saved" { (t.say("memory-only-save")) }
-                        }
+                    @if let Some(reminder) = reminder(desk, asked) {
+                        p.memory-only { (reminder) }
                     }
                 }
                 div.back-and-forth {
@@ -208,6 +206,40 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
             }
         }
     }
+}
+
+/// Lines of the journal after which a browser's collection wants a copy (again): an evening's
+/// sorting, more than somebody would like to do once more. Common practice, no source.
+const LINES_WITHOUT_A_COPY: u64 = 30;
+
+/// That a copy is to be saved, where the collection can go without anybody's doing.
+fn reminder(desk: &Desk, asked: &Asked<'_>) -> Option<Markup> {
+    let t = asked.tongue;
+    let save = |text: &str| html! { a href="/saved" { (t.say(text)) } };
+    match &asked.request.kept {
+        KeptIn::Memory if desk.head() > 0 => {
+            Some(html! { (t.say("memory-only")) " " (save("memory-only-save")) })
+        }
+        KeptIn::Browser { copy: None } if desk.head() >= LINES_WITHOUT_A_COPY => {
+            Some(html! { (t.say("pocket-no-copy")) " " (save("pocket-save")) })
+        }
+        KeptIn::Browser { copy: Some(copy) }
+            if desk.head().saturating_sub(copy.head) >= LINES_WITHOUT_A_COPY =>
+        {
+            let day = t.with("pocket-old-copy", &[("day", &t.day(&copy.day))]);
+            Some(html! { (day) " " (save("pocket-save")) })
+        }
+        KeptIn::Memory | KeptIn::Browser { .. } | KeptIn::File => None,
+    }
+}
+
+/// A page of the host's own, dressed as the screens are: one that is about no collection.
+pub(crate) fn page_of_host(request: &Request, title: &str, work: Markup) -> Page {
+    let tongue = Tongue::for_person(&request.languages);
+    let asked = Asked { request, tongue, parts: Vec::new() };
+    let work = html! { (work) (languages(&asked)) };
+    let parts = Parts { screen: None, bare: true, ..Parts::new(Screen::Finds, title, work) };
+    page(&Desk::default(), &asked, &parts)
 }
 
 fn history_button(t: Tongue, what: &str, idle: bool, here: &str) -> Markup {

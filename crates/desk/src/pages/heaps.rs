@@ -78,7 +78,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     };
     let parts = Parts {
         margin: Some(beside::margin(&top, made.as_deref())),
-        script: Some("heaps.js"),
+        hand: Some("heaps"),
         ..Parts::new(Screen::Heaps, t.say("nav-heaps"), work)
     };
     frame::shown(desk, asked, &parts)

@@ -19,6 +19,10 @@ pub enum Trouble {
     ReadOnly(String),
     /// The disk is full; this file cannot grow.
     Full(String),
+    /// The browser's storage has no room for more.
+    StorageFull,
+    /// The browser's storage could not be read or written: what the browser says.
+    StorageNotReached(String),
     /// What is kept in memory only has so many MiB of pictures, and no room for more.
     MemoryFull(usize),
     /// This file has grown beyond what the screens hold.
@@ -52,13 +56,14 @@ pub enum Trouble {
 impl Trouble {
     fn status(&self) -> u16 {
         match self {
-            Self::Full(_) | Self::MemoryFull(_) => 507,
+            Self::Full(_) | Self::MemoryFull(_) | Self::StorageFull => 507,
             Self::ReadOnly(_)
             | Self::Locked(_)
             | Self::Damaged(_)
             | Self::Newer(_)
             | Self::NotReached(..)
             | Self::TooLarge(..)
+            | Self::StorageNotReached(_)
             | Self::Overtaken => 503,
             Self::Large(_) | Self::Many => 413,
             Self::Slow => 408,
@@ -76,6 +81,13 @@ impl Trouble {
             }
             Self::Full(file) => {
                 (t.with("host-full", &[("file", file)]), t.say("host-full-remedy"))
+            }
+            Self::StorageFull => {
+                (t.say("host-storage-full"), t.say("host-storage-full-remedy"))
+            }
+            Self::StorageNotReached(why) => {
+                let sentence = t.with("host-storage-not-reached", &[("why", why)]);
+                (sentence, t.say("host-storage-not-reached-remedy"))
             }
             Self::MemoryFull(most) => {
                 (t.count("host-memory-full", *most), t.say("host-memory-full-remedy"))

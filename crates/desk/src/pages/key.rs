@@ -66,7 +66,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     };
     let parts = Parts {
         margin: Some(margin::margin(&key)),
-        script: Some("key.js"),
+        hand: Some("key"),
         ..Parts::new(Screen::Key, t.say("nav-key"), work)
     };
     frame::shown(desk, asked, &parts)

@@ -14,6 +14,7 @@ use spinney_exchange::{self as exchange, journal};
 use spinney_model::AboutField;
 use spinney_model::limits::COPY_BYTES;
 use spinney_press::picture::is_bare;
+use spinney_voice::Tongue;
 
 use super::frame::{self, Parts, Screen};
 use super::to_keep::{file_name, to_keep};
@@ -21,7 +22,7 @@ use crate::asked::{Asked, Deed, Handler, Route, Shown, What, get};
 use crate::desk::Desk;
 use crate::forms::{Fact, Form, hidden, post};
 use crate::reply::Refused;
-use crate::request::Method;
+use crate::request::{KeptIn, Method, SavedCopy};
 use crate::size::TooLarge;
 use crate::unpacked;
 
@@ -41,14 +42,17 @@ enum Room {
     InMemory,
     /// A file with a collection in it, which must not be written over.
     InFile,
+    /// A browser's storage, where there is room for another one beside it.
+    Beside,
 }
 
 impl Room {
     fn of(desk: &Desk, asked: &Asked<'_>) -> Self {
-        match (desk.head(), asked.request.in_memory) {
+        match (desk.head(), &asked.request.kept) {
             (0, _) => Self::Empty,
-            (_, true) => Self::InMemory,
-            (_, false) => Self::InFile,
+            (_, KeptIn::Memory) => Self::InMemory,
+            (_, KeptIn::File) => Self::InFile,
+            (_, KeptIn::Browser { .. }) => Self::Beside,
         }
     }
 }
@@ -66,17 +70,35 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
         @if room == Room::Empty { p { (t.say("saved-nothing")) } } @else {
             p { (t.say("saved-save-help")) }
             p { a.main #save-copy href="/saved/copy.zip" download { (t.say("saved-save")) } }
+            @if let KeptIn::Browser { copy } = &asked.request.kept {
+                p { (t.say("pocket-may-be-cleared")) }
+                p #last-copy { (last_copy(t, copy.as_ref())) }
+            }
         }
         h2 { (t.say("saved-open")) }
         @match room {
             Room::InFile => {
                 p { (t.say("saved-in-the-way")) " " (t.say("saved-in-the-way-remedy")) }
             }
+            Room::Beside => {
+                p { (t.say("pocket-not-over-remedy")) }
+                p { a.button #to-collections href="/collections" { (t.say("pocket-others")) } }
+            }
             Room::Empty | Room::InMemory => (open_form(asked, room)),
         }
     };
     let parts = Parts::new(Screen::Done, t.say("saved-title"), work);
     frame::shown(desk, asked, &parts)
+}
+
+/// When a copy was saved last, and under what name.
+fn last_copy(t: Tongue, copy: Option<&SavedCopy>) -> String {
+    match copy {
+        Some(copy) => {
+            t.with("pocket-last-copy", &[("day", &t.day(&copy.day)), ("file", &copy.name)])
+        }
+        None => t.say("pocket-never-copied"),
+    }
 }
 
 fn open_form(asked: &Asked<'_>, room: Room) -> Markup {
@@ -167,6 +189,7 @@ static OPEN: Form<()> = Form {
     path: "/do/open-copy",
     read: |at| match Room::of(at.desk, at.asked) {
         Room::InFile => Err(at.asked.refused("saved-in-the-way")),
+        Room::Beside => Err(at.asked.refused("pocket-not-over")),
         Room::Empty | Room::InMemory => Ok(()),
     },
     rests_on: |()| vec![Fact::all(|at| at.asked.refused("saved-moved"))],

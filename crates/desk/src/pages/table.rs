@@ -69,7 +69,7 @@ fn page(desk: &Desk, asked: &Asked<'_>, view: &View) -> Shown {
     };
     let parts = Parts {
         margin: Some(margin),
-        script: Some("table.js"),
+        hand: Some("table"),
         ..Parts::new(Screen::Table, t.say("nav-table"), work)
     };
     frame::shown(desk, asked, &parts)

@@ -4,9 +4,8 @@ use std::path::Path;
 use std::process::{Command, Stdio};
 
 use spinney_desk::{Desk, TooLarge};
-use spinney_exchange::journal::{self, LineError};
+use spinney_exchange::journal::LineError;
 use spinney_exchange::table;
-use spinney_model::{Done, Edit, Entry, KeyEdit, KeyId, WishField};
 use spinney_store::{Store, StoreError};
 
 use crate::args::Open;
@@ -107,15 +106,8 @@ fn demo() -> Result<Sitting, Failure> {
         table::Source { name, bytes }
     });
     let at = clerk::now();
-    let mut lines = Desk::lines_of_table(&sheets, at).expect("the hedge walk holds kinds");
-    let key = KeyId(1);
-    lines.push(journal::write(&Entry {
-        at,
-        done: Done::Edits(vec![
-            Edit::Key(key, KeyEdit::Start("Our key".to_owned())),
-            Edit::Key(key, KeyEdit::Wish(WishField::Finish, "yes".to_owned())),
-        ]),
-    }));
+    let lines =
+        Desk::lines_of_trial(&sheets, "Our key", at).expect("the hedge walk holds kinds");
     terminal::print(
         "This is an invented hedge walk, for a try. It is in memory only and is gone when you \
          end\nSpinney, unless you save a copy on the screens; `spinney open FILE` keeps a collection \

@@ -188,7 +188,7 @@ impl Sitting {
                 }
             };
             if self.takes_long(&question) {
-                question.asked.in_memory = self.kept.is_in_memory();
+                question.asked.kept = self.kept.place();
                 match beside.try_send(question) {
                     Ok(()) => continue,
                     // Whoever hears nothing is told that too many wait.
@@ -326,7 +326,7 @@ impl Sitting {
         if self.damaged.is_some() && !asked.path.starts_with("/assets/") {
             return self.choose(asked, ending);
         }
-        asked.in_memory = self.kept.is_in_memory();
+        asked.kept = self.kept.place();
         for _ in 0..limits::MOST_TRIES {
             self.look_up()?;
             let reply = (self.handle)(&mut self.desk, asked);

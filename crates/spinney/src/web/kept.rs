@@ -5,7 +5,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_desk::{TooLarge, Trouble};
+use spinney_desk::{KeptIn, TooLarge, Trouble};
 use spinney_store::{Hash, Store, StoreError};
 
 use super::limits::LONGEST_COPY;
@@ -135,9 +135,12 @@ impl Kept {
         }
     }
 
-    /// Whether it is gone when the program ends.
-    pub(crate) fn is_in_memory(&self) -> bool {
-        matches!(self, Self::InMemory(_))
+    /// Where it is, as the desk is told.
+    pub(crate) fn place(&self) -> KeptIn {
+        match self {
+            Self::InMemory(_) => KeptIn::Memory,
+            Self::InFile(_) => KeptIn::File,
+        }
     }
 
     /// The bytes of a picture; None: it is not here.

@@ -39,7 +39,7 @@ pub(crate) async fn read(
         languages: languages::read(&head.headers),
         pictures: BTreeMap::new(),
         pictures_cut: false,
-        in_memory: false,
+        kept: spinney_desk::KeptIn::File,
     };
     let address = head.uri.path_and_query().map_or(0, |all| all.as_str().len());
     if address > limits::LONGEST_ADDRESS {

@@ -48,3 +48,7 @@ too-large-questions = von Hand gesetzte Fragen
 too-large-pictures = Bilder
 too-large-steps = Schritte
 too-large-step-bytes = Bytes in allen Schritten zusammen
+host-storage-full = In diesem Browser ist kein Platz mehr für die Sammlung. Nichts wurde geändert.
+host-storage-full-remedy = Jetzt eine Kopie speichern. Dann Platz schaffen: eine Sammlung entfernen, von der es eine Kopie gibt, oder auf der Festplatte aufräumen. Danach noch einmal versuchen.
+host-storage-not-reached = Dieser Browser konnte es nicht aufheben ({ $why }). Nichts wurde geändert.
+host-storage-not-reached-remedy = Noch einmal versuchen. Wenn es dabei bleibt: eine Kopie speichern, die Seite schließen, sie wieder öffnen und die Kopie öffnen.

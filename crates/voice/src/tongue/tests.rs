@@ -64,7 +64,9 @@ fn messages(files: &[&str]) -> BTreeMap<String, BTreeSet<String>> {
 fn every_message_that_is_asked_for_is_there() {
     let known = messages(FILES[0]);
     let mut files = Vec::new();
-    sources(&Path::new(env!("CARGO_MANIFEST_DIR")).join("../desk/src"), &mut files);
+    for room in ["../desk/src", "../pocket/src"] {
+        sources(&Path::new(env!("CARGO_MANIFEST_DIR")).join(room), &mut files);
+    }
     let (mut asked, mut refused) = (0, 0);
     for path in files.iter().filter(|path| !path.ends_with("tests.rs")) {
         let text = fs::read_to_string(path).expect("a file of ours is text");

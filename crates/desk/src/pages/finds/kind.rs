@@ -47,7 +47,7 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     };
     let parts = Parts {
         margin: Some(margin(&view)),
-        script: Some("finds.js"),
+        hand: Some("finds"),
         ..Parts::new(Screen::Finds, view.name.clone(), work)
     };
     frame::shown(desk, asked, &parts)

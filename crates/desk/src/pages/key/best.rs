@@ -204,7 +204,7 @@ pub(super) fn looking(desk: &mut Desk, asked: &Asked<'_>) -> Page {
         p.quiet { (t.say("key-looking-more")) }
     };
     let parts = Parts {
-        script: Some("key.js"),
+        hand: Some("key"),
         again_after: Some(1),
         ..Parts::new(Screen::Key, t.say("key-looking"), page)
     };

@@ -210,7 +210,7 @@ fn a_copy_takes_the_place_of_what_is_in_memory_and_of_an_empty_file() {
     ];
     for mut sitting in sittings {
         sitting.handle = opening(another("another-file-2"));
-        if sitting.kept.is_in_memory() {
+        if sitting.kept.place() == spinney_desk::KeptIn::Memory {
             assert_eq!(sitting.add("holly").0, 303);
             assert!(sitting.finds().contains("Kept in memory only"));
         }

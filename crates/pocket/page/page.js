@@ -1,0 +1,336 @@
+// What is on the page: shows what the worker answers, and makes links, forms, files, back and
+// forward do what they do where every screen is a page of its own.
+//
+// An address stands behind the mark of the page's own: `#/heaps?key=1`, with a part of the screen
+// behind another one: `#/table#i-3-4`. The page asks nothing of anybody but its worker.
+
+let code = document.getElementById("code").textContent;
+const source = document.getElementById("worker").textContent;
+const notOpen = document.getElementById("not-open").content.textContent.trim();
+const worker = new Worker(URL.createObjectURL(new Blob([source], { type: "text/javascript" })));
+
+// --- Asking the worker.
+
+const asked = new Map();
+let number = 0;
+
+worker.onmessage = ({ data: { id, failed, ...answer } }) => {
+  const { good, bad } = asked.get(id);
+  asked.delete(id);
+  if (failed === undefined) good(answer);
+  else bad(new Error(failed));
+};
+
+function tell(message, transfer = []) {
+  number += 1;
+  worker.postMessage({ id: number, ...message }, transfer);
+  return new Promise((good, bad) => asked.set(number, { good, bad }));
+}
+
+const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August",
+  "September", "October", "November", "December"];
+
+function today() {
+  const now = new Date();
+  return `${now.getDate()} ${MONTHS[now.getMonth()]} ${now.getFullYear()}`;
+}
+
+/** Something small that the browser remembers; it may not. */
+const memory = (store) => ({
+  get: (name) => { try { return store()?.getItem(name) ?? null; } catch { return null; } },
+  set: (name, text) => { try { store()?.setItem(name, text); } catch { /* it does not */ } },
+});
+const ofWindow = memory(() => sessionStorage);
+const ofBrowser = memory(() => localStorage);
+
+function languages() {
+  const chosen = ofBrowser.get("spinney language");
+  return [...(chosen ? [chosen] : []), ...navigator.languages];
+}
+
+/** What the desk answers to a request: its page. */
+async function ask(address, method = "get", form = "", files = []) {
+  const request = {
+    method, address, form, files, at: Date.now(), today: today(), languages: languages(),
+    collection: ofWindow.get("spinney collection"),
+  };
+  const { shown, collection } = await tell({ request }, files.map(({ bytes }) => bytes.buffer));
+  if (collection) ofWindow.set("spinney collection", collection);
+  return shown;
+}
+
+// --- Where one is.
+
+const FIRST = "/collections";
+const addressOf = (mark) => mark.startsWith("#/") ? mark.slice(1) : FIRST;
+let here = FIRST;
+
+function split(address) {
+  const mark = address.indexOf("#");
+  return mark < 0 ? [address, ""] : [address.slice(0, mark), address.slice(mark + 1)];
+}
+
+// --- What the scripts of the screens ask of the page that they are on.
+
+const parsed = ({ body }) => new DOMParser().parseFromString(new TextDecoder().decode(body), "text/html");
+const remembered = new Map();
+const parts = new Set();
+
+/** Follows an answer that leads on. */
+async function followed(address, shown) {
+  let [at, answer] = [address, shown];
+  for (let steps = 0; answer.status === 303 && steps < 10; steps += 1) {
+    at = answer.location;
+    answer = await ask(split(at)[0]);
+  }
+  return { address: at, shown: answer };
+}
+
+const host = {
+  here: () => split(here)[0],
+  part: () => split(here)[1],
+  onPart: (hear, signal) => {
+    parts.add(hear);
+    signal.addEventListener("abort", () => parts.delete(hear));
+  },
+  remember: (name, text) => remembered.set(name, text),
+  recall: (name) => {
+    const text = remembered.get(name) ?? null;
+    remembered.delete(name);
+    return text;
+  },
+  look: async (address) => {
+    const { address: at, shown } = await followed(address, await ask(address));
+    return { page: parsed(shown), address: at };
+  },
+  send: async (address, fields) => {
+    const { shown } = await followed(address, await ask(address, "post", fields.toString()));
+    return { fine: shown.status < 400, page: parsed(shown) };
+  },
+  go: (address) => visit(address, "replace"),
+};
+
+// --- Showing a screen.
+
+const hands = { heaps, table, key, finds };
+let hold = new AbortController();
+let turn = 0;
+const pictures = new Map();
+let drawn = [];
+
+/** The pictures of a screen, from the worker; those under their hash are kept. */
+async function withPictures(page) {
+  const fresh = [];
+  await Promise.all([...page.querySelectorAll("img[src^='/']")].map(async (image) => {
+    const address = image.getAttribute("src");
+    let url = pictures.get(address);
+    image.removeAttribute("src");
+    if (!url) {
+      const shown = await ask(address);
+      if (shown.status !== 200) return;
+      url = URL.createObjectURL(new Blob([shown.body], { type: shown.kind }));
+      if (address.startsWith("/picture/")) pictures.set(address, url);
+      else fresh.push(url);
+    }
+    image.src = url;
+    // What is not decoded yet would flash.
+    await image.decode?.().catch(() => {});
+  }));
+  return fresh;
+}
+
+/** Links as addresses of this page, so that they also open in a window of their own. */
+function withLinks(page) {
+  for (const link of page.querySelectorAll("a[href^='/']:not([download])")) {
+    link.setAttribute("href", `#${link.getAttribute("href")}`);
+  }
+}
+
+/** Puts a screen in the place of the one that is there. `how`: push, replace, or back. */
+async function show({ address, shown }, how, mine, before) {
+  const page = parsed(shown);
+  withLinks(page);
+  const fresh = await withPictures(page);
+  if (mine !== turn) {
+    fresh.forEach((url) => URL.revokeObjectURL(url));
+    return;
+  }
+  hold.abort();
+  hold = new AbortController();
+  drawn.forEach((url) => URL.revokeObjectURL(url));
+  drawn = fresh;
+  if (how === "push") history.replaceState({ ...history.state, y: scrollY }, "");
+  document.documentElement.lang = page.documentElement.lang;
+  document.title = page.title;
+  document.body.replaceWith(document.adoptNode(page.body));
+  here = address;
+  if (how === "push") history.pushState({}, "", `#${address}`);
+  if (how === "replace") history.replaceState({}, "", `#${address}`);
+  free(mine);
+  document.documentElement.dataset.shown = String(mine);
+  scrollTo({ top: before ?? 0, behavior: "instant" });
+  fromTheTop();
+  toPart(split(address)[1]);
+  hand(host, hold.signal);
+  hands[document.body.dataset.hand]?.(host, hold.signal);
+  const said = document.getElementById("told");
+  if (said && how !== "replace") said.textContent = document.title;
+}
+
+/** As on a page that was loaded, Tab begins at the top. */
+function fromTheTop() {
+  document.body.tabIndex = -1;
+  document.body.focus({ preventScroll: true });
+  document.body.removeAttribute("tabindex");
+}
+
+function toPart(part) {
+  const at = part && document.getElementById(part);
+  if (!at) return;
+  at.scrollIntoView({ behavior: "instant" });
+  at.focus({ preventScroll: true });
+}
+
+/** A file for the person's own folder. */
+function save({ body, kind, file }) {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([body], { type: kind }));
+  link.download = file;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+}
+
+const isScreen = ({ kind }) => kind.startsWith("text/html");
+
+/** Goes to an address. */
+async function visit(address, how = "push", before) {
+  turn += 1;
+  const mine = turn;
+  busy(mine);
+  const [, part] = split(address);
+  const answer = await followed(address, await ask(split(address)[0]));
+  if (mine !== turn) return;
+  if (answer.shown.file || !isScreen(answer.shown)) {
+    free(mine);
+    save(answer.shown);
+    return;
+  }
+  if (part && !answer.address.includes("#")) answer.address += `#${part}`;
+  await show(answer, how === "push" && answer.address === here ? "replace" : how, mine, before);
+}
+
+/** Says that something takes time, once it does. */
+function busy(mine) {
+  setTimeout(() => {
+    if (mine === turn && asked.size > 0) document.documentElement.setAttribute("aria-busy", "true");
+  }, 150);
+}
+
+function free(mine) {
+  if (mine === turn) document.documentElement.removeAttribute("aria-busy");
+}
+
+async function send(form, submitter) {
+  turn += 1;
+  const mine = turn;
+  busy(mine);
+  const address = submitter?.getAttribute("formaction") ?? form.getAttribute("action");
+  const method = form.getAttribute("method")?.toLowerCase() ?? "get";
+  const fields = new URLSearchParams();
+  const files = [];
+  for (const [field, given] of new FormData(form, submitter)) {
+    if (typeof given === "string") fields.append(field, given);
+    else if (given.name || given.size) {
+      files.push({ field, name: given.name, bytes: new Uint8Array(await given.arrayBuffer()) });
+    }
+  }
+  if (method === "get") {
+    await visit(fields.size ? `${address}?${fields}` : address);
+    return;
+  }
+  const answer = await followed(address, await ask(address, "post", fields.toString(), files));
+  if (mine !== turn) return;
+  if (answer.shown.file) {
+    free(mine);
+    save(answer.shown);
+    return;
+  }
+  await show(answer, answer.address === here ? "replace" : "push", mine);
+}
+
+// --- What a person does.
+
+const failed = (error) => {
+  const slip = document.createElement("p");
+  slip.setAttribute("role", "alert");
+  slip.textContent = `${notOpen} (${error.message})`;
+  (document.querySelector("main") ?? document.body).prepend(slip);
+};
+
+addEventListener("click", (event) => {
+  if (event.defaultPrevented || event.button !== 0) return;
+  if (event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) return;
+  const link = event.target.closest?.("a[href]");
+  const address = link?.getAttribute("href");
+  if (!address) return;
+  if (address.startsWith("#/")) {
+    event.preventDefault();
+    chosen(address.slice(1));
+  } else if (address.startsWith("#")) {
+    event.preventDefault();
+    const part = address.slice(1);
+    here = `${split(here)[0]}#${part}`;
+    history.pushState({}, "", `#${here}`);
+    toPart(part);
+    parts.forEach((hear) => hear());
+  } else if (address.startsWith("/")) {
+    event.preventDefault();
+    visit(address).catch(failed);
+  }
+});
+
+/** A link; one that chooses a language is remembered, and leads to the same screen in it. */
+function chosen(address) {
+  const [path, query] = split(address)[0].split("?");
+  const fields = new URLSearchParams(query);
+  const language = fields.get("language");
+  if (language === null) {
+    visit(address).catch(failed);
+    return;
+  }
+  ofBrowser.set("spinney language", language);
+  fields.delete("language");
+  visit(fields.size ? `${path}?${fields}` : path, "replace").catch(failed);
+}
+
+addEventListener("submit", (event) => {
+  event.preventDefault();
+  send(event.target, event.submitter).catch(failed);
+});
+
+addEventListener("popstate", ({ state }) => {
+  const address = addressOf(location.hash);
+  const [there, part] = split(address);
+  if (there === split(here)[0] && part !== split(here)[1]) {
+    here = address;
+    toPart(part);
+    parts.forEach((hear) => hear());
+    return;
+  }
+  visit(address, "back", state?.y).catch(failed);
+});
+
+// --- Opening.
+
+history.scrollRestoration = "manual";
+const type = async () => {
+  const faces = await Promise.all([["regular", "400"], ["bold", "700"]].map(async ([name, weight]) => {
+    const { body } = await ask(`/assets/${name}.woff2`);
+    return new FontFace("Andika", body, { weight });
+  }));
+  for (const face of faces) document.fonts.add(await face.load());
+};
+
+const ready = tell({ code });
+code = null;
+ready.then(() => Promise.all([type(), visit(addressOf(location.hash), "replace")])).catch(failed);

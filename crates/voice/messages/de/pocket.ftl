@@ -1,0 +1,45 @@
+### Die Seite, in der alles steckt: welche Sammlungen dieser Browser aufhebt, und Kopien davon.
+
+pocket-title = Sammlungen
+pocket-kept-here = Alles bleibt in diesem Browser auf diesem Gerät. Nichts wird verschickt.
+pocket-none-yet = Hier ist noch keine Sammlung.
+pocket-list = Weiter mit
+pocket-kinds = { $count ->
+    [one] eine Art
+   *[other] { $count } Arten
+}
+pocket-empty = noch nichts darin
+pocket-opened = zuletzt offen am { $day }
+pocket-go-on = Öffnen
+pocket-begin = Anfangen
+pocket-begin-walk = Einen erfundenen Heckengang ausprobieren
+pocket-begin-walk-about = Zwölf Arten und ein fertiger Schlüssel, um sich umzusehen. Alles darin ist erfunden.
+pocket-begin-empty = Eine Sammlung anlegen
+pocket-begin-empty-about = Funde benennen, sagen, was man an ihnen sieht, und einen Schlüssel machen.
+pocket-begin-copy = Eine Kopie öffnen
+pocket-begin-copy-about = Eine Datei, die mit „Kopie speichern“ entstanden ist, hier oder anderswo.
+pocket-file = Die Datei (ihr Name endet auf .zip)
+pocket-remove = Eine Sammlung aus diesem Browser entfernen
+pocket-remove-which = Welche?
+pocket-remove-sure = Ja: Sie ist dann endgültig weg, mit ihren Bildern. Es gibt eine Kopie, oder ich brauche keine.
+pocket-remove-do = Entfernen
+pocket-removed = „{ $title }“ ist nicht mehr in diesem Browser.
+pocket-unsure = Nichts wurde entfernt.
+pocket-unsure-remedy = Wenn nötig, erst eine Kopie speichern. Dann das Häkchen setzen und entfernen.
+pocket-gone = Diese Sammlung ist nicht mehr in diesem Browser.
+pocket-gone-remedy = Vielleicht hat ein anderes Fenster sie entfernt. Eine andere wählen oder eine Kopie öffnen.
+pocket-others = Andere Sammlungen
+pocket-no-copy = Von dieser Sammlung gibt es noch keine Kopie:
+pocket-old-copy = Die letzte Kopie ist vom { $day }:
+pocket-save = eine speichern
+pocket-may-be-cleared = Diese Sammlung liegt nur in diesem Browser, und Browser löschen manchmal, was sie aufheben. Am besten nach jedem Ausflug eine Kopie speichern.
+pocket-last-copy = Die letzte Kopie wurde am { $day } als { $file } gespeichert; sie liegt im Ordner für Downloads.
+pocket-never-copied = Aus diesem Browser wurde noch keine Kopie gespeichert.
+pocket-not-over = Eine Kopie wird nicht über einer Sammlung geöffnet. Nichts wurde geändert.
+pocket-not-over-remedy = Eine Kopie wird unter „Andere Sammlungen“ geöffnet: Dann steht sie neben dieser.
+pocket-memory-only = Dieser Browser hebt hier nichts auf, also bleibt alles nur im Arbeitsspeicher. Vor dem Schließen der Seite eine Kopie speichern.
+pocket-may-be-forgotten = Dieser Browser löscht vielleicht, was er aufhebt, wenn die Festplatte voll ist. Darum Kopien speichern.
+pocket-copy-not-opened = Die Kopie wurde nicht geöffnet.
+pocket-unreadable = „{ $title }“ lässt sich nicht lesen: Etwas im Speicher dieses Browsers ist beschädigt, oder ein neueres Spinney hat es geschrieben.
+pocket-unreadable-remedy = Mit dem neuesten Spinney öffnen, oder die letzte Kopie davon öffnen.
+pocket-trial-key = Unser Schlüssel
