@@ -33,7 +33,7 @@ const STORIES = {
   everyScreen,
 };
 /** What is about the program alone: files of its own, screens without scripts, two machines. */
-const OF_THE_PROGRAM = ["atAGlance", "aCopy"];
+const OF_THE_PROGRAM = ["atAGlance", "aCopy", "twoWindows"];
 const ARGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
   "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 

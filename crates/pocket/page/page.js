@@ -61,6 +61,10 @@ async function ask(address, method = "get", form = "", files = []) {
 
 // --- Where one is.
 
+/** Where each screen of the history was scrolled to, by its number. */
+const scrolled = new Map();
+let place = history.state?.place ?? 0;
+
 const FIRST = "/collections";
 const addressOf = (mark) => mark.startsWith("#/") ? mark.slice(1) : FIRST;
 let here = FIRST;
@@ -105,6 +109,7 @@ const host = {
   },
   send: async (address, fields) => {
     const { shown } = await followed(address, await ask(address, "post", fields.toString()));
+    setTimeout(one);
     return { fine: shown.status < 400, page: parsed(shown) };
   },
   go: (address) => visit(address, "replace"),
@@ -115,6 +120,9 @@ const host = {
 const hands = { heaps, table, key, finds };
 let hold = new AbortController();
 let turn = 0;
+/** How many screens and answers to scripts there were, for whoever waits for one. */
+let heard = 0;
+const one = () => { document.documentElement.dataset.shown = String(heard += 1); };
 const pictures = new Map();
 let drawn = [];
 
@@ -147,7 +155,7 @@ function withLinks(page) {
 }
 
 /** Puts a screen in the place of the one that is there. `how`: push, replace, or back. */
-async function show({ address, shown }, how, mine, before) {
+async function show({ address, shown }, how, mine, there) {
   const page = parsed(shown);
   withLinks(page);
   const fresh = await withPictures(page);
@@ -159,16 +167,17 @@ async function show({ address, shown }, how, mine, before) {
   hold = new AbortController();
   drawn.forEach((url) => URL.revokeObjectURL(url));
   drawn = fresh;
-  if (how === "push") history.replaceState({ ...history.state, y: scrollY }, "");
+  scrolled.set(place, scrollY);
   document.documentElement.lang = page.documentElement.lang;
   document.title = page.title;
   document.body.replaceWith(document.adoptNode(page.body));
   here = address;
-  if (how === "push") history.pushState({}, "", `#${address}`);
-  if (how === "replace") history.replaceState({}, "", `#${address}`);
+  if (how === "push") history.pushState({ place: place += 1 }, "", `#${address}`);
+  if (how === "replace") history.replaceState({ place }, "", `#${address}`);
   free(mine);
-  document.documentElement.dataset.shown = String(mine);
-  scrollTo({ top: before ?? 0, behavior: "instant" });
+  one();
+  if (how === "back") place = there;
+  scrollTo({ top: how === "back" ? scrolled.get(place) ?? 0 : 0, behavior: "instant" });
   fromTheTop();
   toPart(split(address)[1]);
   hand(host, hold.signal);
@@ -203,7 +212,7 @@ function save({ body, kind, file }) {
 const isScreen = ({ kind }) => kind.startsWith("text/html");
 
 /** Goes to an address. */
-async function visit(address, how = "push", before) {
+async function visit(address, how = "push", there = 0) {
   turn += 1;
   const mine = turn;
   busy(mine);
@@ -216,7 +225,7 @@ async function visit(address, how = "push", before) {
     return;
   }
   if (part && !answer.address.includes("#")) answer.address += `#${part}`;
-  await show(answer, how === "push" && answer.address === here ? "replace" : how, mine, before);
+  await show(answer, how === "push" && answer.address === here ? "replace" : how, mine, there);
 }
 
 /** Says that something takes time, once it does. */
@@ -280,7 +289,7 @@ addEventListener("click", (event) => {
     event.preventDefault();
     const part = address.slice(1);
     here = `${split(here)[0]}#${part}`;
-    history.pushState({}, "", `#${here}`);
+    history.pushState({ place: place += 1 }, "", `#${here}`);
     toPart(part);
     parts.forEach((hear) => hear());
   } else if (address.startsWith("/")) {
@@ -317,7 +326,8 @@ addEventListener("popstate", ({ state }) => {
     parts.forEach((hear) => hear());
     return;
   }
-  visit(address, "back", state?.y).catch(failed);
+  // A mark that somebody typed is a new screen, and stands in the history already.
+  visit(address, state ? "back" : "replace", state?.place).catch(failed);
 });
 
 // --- Opening.

@@ -22,11 +22,18 @@ export class PocketStage extends Stage {
     return host;
   }
 
-  async window(host, settings, requests) {
+  async window(host, settings) {
     const { profile } = host;
-    profile.context ??= await this.browser.newContext({ ...settings, acceptDownloads: true });
+    const { locale, colorScheme, reducedMotion, forcedColors, ...others } = settings;
+    if (!profile.context) {
+      profile.context = await this.browser.newContext(others);
+      // A story that closes what it takes for a window of its own closes no more than that.
+      profile.context.close = async () => { await profile.context.pages().at(-1)?.close(); };
+    }
     const page = await profile.context.newPage();
     await page.setViewportSize(settings.viewport);
+    await page.emulateMedia({ colorScheme, reducedMotion, forcedColors });
+    if (locale) await page.addInitScript(speak, locale);
     page.setDefaultTimeout(20000);
     page.on("request", (asked) => {
       const url = asked.url();
@@ -39,7 +46,6 @@ export class PocketStage extends Stage {
     });
     page.on("pageerror", (error) => this.say(`script: ${error.message}`));
     goes(page);
-    if (requests) await this.listen(page, requests);
     if (!profile.begun) {
       await page.goto(`${this.base}/collections`);
       await Promise.all([page.waitForNavigation(), page.click("#begin-empty")]);
@@ -48,19 +54,35 @@ export class PocketStage extends Stage {
     return page;
   }
 
-  async listen() {
-    // The requests of a story are written down where they can be seen, on the way to the program.
+  async kept(page, act) {
+    const before = await shown(page);
+    await act();
+    await other(page, before);
   }
 }
+
+/** Has the browser read another language. */
+function speak(locale) {
+  Object.defineProperty(navigator, "languages", { get: () => [locale] });
+}
+
+/** The number of the screen, or of the answer to a script of it, that came last. */
+const shown = (page) => page.evaluate(() => document.documentElement.dataset.shown ?? "").catch(() => "");
+const other = (page, before) => page.waitForFunction(
+  (before) => (document.documentElement.dataset.shown ?? before) !== before, before);
 
 /** Goes to an address as a person does who types it: the screen is there when it returns. */
 function goes(page) {
   const goto = page.goto.bind(page);
-  page.goto = async (address) => {
-    const shown = () => page.evaluate(() => document.documentElement.dataset.shown ?? "").catch(() => "");
-    const before = await shown();
-    if (page.url() === address) await page.reload();
-    else await goto(address);
-    await page.waitForFunction((before) => (document.documentElement.dataset.shown ?? before) !== before, before);
+  page.goto = async (given) => {
+    const address = given.endsWith("#") ? `${given}/finds` : given;
+    const before = await shown(page);
+    if (page.url() === address) {
+      await page.reload();
+      await other(page, "");
+    } else {
+      await goto(address);
+      await other(page, before);
+    }
   };
 }

@@ -73,6 +73,12 @@ export class Stage {
     return page;
   }
 
+  /** Does something, and waits until a script has heard that it is kept. */
+  async kept(page, act) {
+    const heard = (answer) => answer.url().endsWith("/do/cells") || answer.url().includes("/table");
+    await Promise.all([page.waitForResponse(heard), act()]);
+  }
+
   /** A stop: the screen as axe-core, a ruler and a person see it. */
   async look(page, name) {
     this.counted.stops += 1;

@@ -61,13 +61,13 @@ async function typing(stage, page) {
   for (let steps = 0; steps < 3; steps += 1) await page.keyboard.press("ArrowLeft");
   await page.keyboard.type("i");
   stage.expect(await here(page) === "sallow shine", "an arrow moves in the text that is being written");
-  await kept(page, () => page.keyboard.press("Enter"));
+  await kept(stage, page, () => page.keyboard.press("Enter"));
   stage.expect(await cell(page, "sallow shine").inputValue() === "silky", "the letter is where it was put");
   // F2 writes on; Escape brings back what stood there.
   await cell(page, "sallow edge").focus();
   await page.keyboard.press("F2");
   await page.keyboard.type("-ish");
-  await kept(page, () => page.keyboard.press("Tab"));
+  await kept(stage, page, () => page.keyboard.press("Tab"));
   stage.expect(await cell(page, "sallow edge").inputValue() === "wavy-ish", "F2 writes on");
   await cell(page, "yew edge").focus();
   await page.keyboard.type("nonsense");
@@ -79,7 +79,7 @@ async function pasting(stage, page) {
   // As spreadsheets copy it: a cell with a line end in it stands between quotation marks.
   await page.evaluate(() => navigator.clipboard.writeText("no\t\"very, very\nshiny\"\nno\tdull\n"));
   await cell(page, "yew lobed").focus();
-  await kept(page, () => page.keyboard.press("Control+V"));
+  await kept(stage, page, () => page.keyboard.press("Control+V"));
   stage.expect(await cell(page, "alder shine").inputValue() === "dull", "the block fills the cells from there on");
   stage.expect(await page.locator("#not-pasted").isHidden(), "all of it fitted");
   await page.evaluate(() => navigator.clipboard.writeText("dull\nyes\n"));
@@ -90,8 +90,8 @@ async function pasting(stage, page) {
 }
 
 /** Does something, and waits until the program has kept it. */
-async function kept(page, act) {
-  await Promise.all([page.waitForResponse((answer) => answer.url().endsWith("/do/cells") || answer.url().includes("/table")), act()]);
+async function kept(stage, page, act) {
+  await stage.kept(page, act);
   await page.waitForFunction(() => [...document.querySelectorAll("#cells td")].every((one) => {
     const [typed, was] = [one.querySelector("input[id^=i-]"), one.querySelector("input[type=hidden]")];
     return !typed || typed === document.activeElement || typed.value === was.value;
