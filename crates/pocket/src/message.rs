@@ -16,12 +16,12 @@ pub struct Message {
 impl Message {
     /// A message that says what it is.
     pub fn new(what: &str) -> Self {
-        Self::default().with("what", what)
+        Self::default().saying("what", what)
     }
 
     /// The same message with a text more.
     #[must_use]
-    pub fn with(mut self, name: &str, text: impl Into<String>) -> Self {
+    pub fn saying(mut self, name: &str, text: impl Into<String>) -> Self {
         self.texts.push((name.to_owned(), text.into()));
         self
     }
@@ -97,7 +97,7 @@ mod tests {
     #[test]
     fn a_message_is_read_as_it_was_written() {
         let message =
-            Message::new("ask").with("path", "/heaps?key=1&x=ä ö").with("language", "de");
+            Message::new("ask").saying("path", "/heaps?key=1&x=ä ö").saying("language", "de");
         let message = message.with_parts(vec![b"PNG".to_vec(), Vec::new(), vec![0, 255]]);
         let read = Message::read(message.clone().write());
         assert_eq!(read, message);

@@ -91,20 +91,20 @@ impl Pocket {
 
     fn standing(&self, message: Message) -> Message {
         message
-            .with("head", self.desk.head().to_string())
-            .with("mark", self.desk.mark())
-            .with("title", self.desk.title())
-            .with("kinds", self.desk.kinds().to_string())
-            .with("at-work", if self.desk.at_work() { "yes" } else { "" })
+            .saying("head", self.desk.head().to_string())
+            .saying("mark", self.desk.mark())
+            .saying("title", self.desk.title())
+            .saying("kinds", self.desk.kinds().to_string())
+            .saying("at-work", if self.desk.at_work() { "yes" } else { "" })
     }
 
     fn carried(&self, reply: Reply) -> Message {
         match reply {
             Reply::Page(page) => self.shown("page", page, Vec::new()),
-            Reply::Picture(hash) => Message::new("picture").with("hash", hash),
+            Reply::Picture(hash) => Message::new("picture").saying("hash", hash),
             Reply::NeedPictures(hashes) => hashes
                 .into_iter()
-                .fold(Message::new("need"), |all, hash| all.with("hash", hash)),
+                .fold(Message::new("need"), |all, hash| all.saying("hash", hash)),
             Reply::Keep { head, lines, pictures, then } => {
                 self.kept("keep", head, (lines, pictures), then)
             }
@@ -113,7 +113,7 @@ impl Pocket {
             }
             Reply::Rewrite { head, lines, pictures, then } => {
                 let kept = self.kept("rewrite", head, (lines, Vec::new()), then);
-                pictures.into_iter().fold(kept, |all, hash| all.with("stays", hash))
+                pictures.into_iter().fold(kept, |all, hash| all.saying("stays", hash))
             }
         }
     }
@@ -131,8 +131,9 @@ impl Pocket {
             pictures.iter().map(|bytes| Desk::name_of_picture(bytes)).collect();
         let parts = lines.into_iter().chain(pictures).collect();
         let message = self.shown(what, then, parts);
-        let message = message.with("after", head.to_string()).with("lines", count.to_string());
-        hashes.into_iter().fold(message, |all, hash| all.with("hash", hash))
+        let message =
+            message.saying("after", head.to_string()).saying("lines", count.to_string());
+        hashes.into_iter().fold(message, |all, hash| all.saying("hash", hash))
     }
 
     /// A page, behind what is to be kept before it is shown.
@@ -141,10 +142,10 @@ impl Pocket {
         parts.push(body);
         let message = self
             .standing(Message::new(what).with_parts(parts))
-            .with("status", status.to_string())
-            .with("kind", kind)
-            .with("location", location.unwrap_or_default());
-        message.with("file", file.unwrap_or_default())
+            .saying("status", status.to_string())
+            .saying("kind", kind)
+            .saying("location", location.unwrap_or_default());
+        message.saying("file", file.unwrap_or_default())
     }
 }
 

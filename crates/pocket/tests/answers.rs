@@ -5,11 +5,11 @@ use spinney_pocket::{Message, Pocket};
 
 fn asked(method: &str, address: &str) -> Message {
     Message::new("handle")
-        .with("method", method)
-        .with("address", address)
-        .with("at", "1000")
-        .with("today", "3 October 2026")
-        .with("language", "en")
+        .saying("method", method)
+        .saying("address", address)
+        .saying("at", "1000")
+        .saying("today", "3 October 2026")
+        .saying("language", "en")
 }
 
 fn handle(address: &str) -> Message {
@@ -17,7 +17,7 @@ fn handle(address: &str) -> Message {
 }
 
 fn post(address: &str, form: &str) -> Message {
-    asked("post", address).with("form", form)
+    asked("post", address).saying("form", form)
 }
 
 fn body(answer: &Message) -> String {
@@ -27,7 +27,8 @@ fn body(answer: &Message) -> String {
 /// A pocket with the invented hedge walk on the desk.
 fn walk() -> Pocket {
     let mut pocket = Pocket::default();
-    let lines = pocket.answer(Message::new("walk").with("at", "1000").with("language", "en"));
+    let lines =
+        pocket.answer(Message::new("walk").saying("at", "1000").saying("language", "en"));
     let open = pocket.answer(Message::new("open").with_parts(lines.parts));
     assert_eq!((open.text("what"), open.text("kinds")), ("stands", "12"));
     assert!(open.text("title").contains("invented"), "{}", open.text("title"));
@@ -42,31 +43,32 @@ fn the_list_names_every_collection_and_says_what_was_done_last() {
         body(answer)
     };
     let mut message =
-        Message::new("collections").with("method", "get").with("address", "/collections");
+        Message::new("collections").saying("method", "get").saying("address", "/collections");
     let page = list(&pocket.answer(message.clone()));
     assert!(
         page.contains("There is no collection here yet.") && !page.contains("id=\"remove\"")
     );
     for (id, title, kinds) in [("a", "Mill Lane", "12"), ("b", "", "0")] {
         message = message
-            .with("id", id)
-            .with("title", title)
-            .with("kinds", kinds)
-            .with("day", "3 October 2026");
+            .saying("id", id)
+            .saying("title", title)
+            .saying("kinds", kinds)
+            .saying("day", "3 October 2026");
     }
     let page =
-        list(&pocket.answer(message.clone().with("notice", "removed").with("of", "Pond")));
+        list(&pocket.answer(message.clone().saying("notice", "removed").saying("of", "Pond")));
     assert!(page.contains("Mill Lane") && page.contains("12 kinds"), "{page}");
     assert!(page.contains("last open on 3 October 2026") && page.contains("nothing in it yet"));
     assert!(page.contains("“Pond” is no longer in this browser."));
-    let german = list(&pocket.answer(message.with("language", "de")));
+    let german = list(&pocket.answer(message.saying("language", "de")));
     assert!(german.contains("zuletzt offen am 3. Oktober 2026"), "{german}");
 }
 
 #[test]
 fn a_page_is_the_desks_own_byte_for_byte() {
     let mut pocket = walk();
-    let lines = pocket.answer(Message::new("walk").with("at", "1000").with("language", "en"));
+    let lines =
+        pocket.answer(Message::new("walk").saying("at", "1000").saying("language", "en"));
     let mut desk = Desk::open(lines.parts.iter().map(Vec::as_slice)).expect("our own lines");
     for address in ["/finds", "/heaps?key=1", "/table", "/key?key=1", "/words", "/done"] {
         let answer = pocket.answer(handle(address));
@@ -107,8 +109,8 @@ fn what_cannot_be_read_is_said() {
     let lost = pocket.answer(Message::new("picture").with_parts(vec![b"no picture".to_vec()]));
     assert_eq!(lost.text("what"), "lost");
     let trouble = |pocket: &mut Pocket, name: &str| {
-        let asked = Message::new("trouble").with("address", "/finds").with("method", "get");
-        let answer = pocket.answer(asked.with("trouble", name).with("why", "UnknownError"));
+        let asked = Message::new("trouble").saying("address", "/finds").saying("method", "get");
+        let answer = pocket.answer(asked.saying("trouble", name).saying("why", "UnknownError"));
         (answer.text("status").to_owned(), body(&answer))
     };
     let (status, page) = trouble(&mut pocket, "full");
@@ -133,13 +135,15 @@ fn a_copy_is_asked_for_after_a_while_and_the_last_one_named() {
     let page = body(&pocket.answer(handle("/finds")));
     assert!(page.contains("No copy of this collection was saved yet:"), "{page}");
     let copied =
-        handle("/finds").with("copy-name", "walk.zip").with("copy-day", "3 October 2026");
-    let page = body(&pocket.answer(copied.clone().with("copy-head", "0")));
+        handle("/finds").saying("copy-name", "walk.zip").saying("copy-day", "3 October 2026");
+    let page = body(&pocket.answer(copied.clone().saying("copy-head", "0")));
     assert!(page.contains("The last copy is from 3 October 2026:"));
-    let page = body(&pocket.answer(copied.clone().with("copy-head", "29")));
+    let page = body(&pocket.answer(copied.clone().saying("copy-head", "29")));
     assert!(!page.contains("The last copy is from"), "one step is not worth a word");
-    let mut saved_page = Message::new("handle").with("method", "get").with("address", "/saved");
-    saved_page = saved_page.with("copy-name", "walk.zip").with("copy-day", "3 October 2026");
+    let mut saved_page =
+        Message::new("handle").saying("method", "get").saying("address", "/saved");
+    saved_page =
+        saved_page.saying("copy-name", "walk.zip").saying("copy-day", "3 October 2026");
     let page = body(&pocket.answer(saved_page));
     assert!(page.contains("saved on 3 October 2026 as walk.zip"), "{page}");
 }
