@@ -10,13 +10,13 @@ use sha2::{Digest, Sha256};
 use spinney_build::{Budget, Search};
 use spinney_check::{Report, Settings};
 use spinney_model::{
-    AskedBy, Claim, Couplet, Destination, End, Finding, Fork, Key, Matrix, Reasons, Refusal,
-    Scale, SecondLooks, Standing, TaxonIx, Value, WishField, Wording, limits,
+    Ask, AskedBy, Claim, Couplet, Destination, End, Finding, Fork, Key, Matrix, Reasons,
+    Refusal, Scale, SecondLooks, Standing, TaxonIx, Value, WishField, Wording, limits,
 };
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 use crate::guesses::Guesses;
-use crate::laid::Laid;
+use crate::laid::{Laid, folded};
 use crate::layer::Layer;
 use crate::{Collection, Drawn};
 
@@ -29,11 +29,16 @@ pub const HEAPS_A_PAGE: u64 = 600;
 pub const NODES_A_PAGE: usize = 300;
 
 /// A key that was made, with what can be said of it.
+#[derive(Clone)]
 pub struct Made {
     /// The table as its group sees it.
     pub layer: Layer,
     /// The key, in words.
     pub key: Key,
+    /// The words of each question by which pages are compared, whatever language they are in.
+    pub compared: BTreeMap<u32, String>,
+    /// Questions that people worded or kept, whose words stay as they are.
+    pub own: BTreeSet<u32>,
     /// None: drawn by people and not finished by the machine.
     pub claim: Option<Claim>,
     /// What a second opinion says of it.
@@ -136,17 +141,28 @@ fn made(
     claim: Option<Claim>,
     replay_nodes: usize,
 ) -> Made {
-    wording::put_words(&mut key, &layer.matrix);
-    let places = places(&key);
+    wording::put_words(Tongue::of_tokens(), &mut key, &layer.matrix);
+    let (places, mut own, mut compared) = (places(&key), BTreeSet::new(), BTreeMap::new());
     for couplet in &mut key.couplets {
         let Some(question) = places.get(&couplet.number).and_then(|p| drawn.questions.get(p))
         else {
             continue;
         };
         let asked = layer.forks.get(&places[&couplet.number]).and_then(|f| f.ask.as_ref());
-        if !question.words.is_empty() && asked == couplet.ask.as_ref() {
-            couplet.wording = Wording::Question(question.words.clone());
+        if question.words.is_empty() || asked != couplet.ask.as_ref() {
+            continue;
         }
+        // Words that the table gave in another language are compared as those that it gives here.
+        let given = asked.and_then(|ask| given_in(&layer.matrix, ask, &question.words));
+        if given.is_some_and(|t| t.tag() != Tongue::of_tokens().tag()) {
+            compared.insert(couplet.number, couplet.wording.first().to_owned());
+        }
+        own.insert(couplet.number);
+        couplet.wording = Wording::Question(question.words.clone());
+    }
+    for couplet in &key.couplets {
+        let words = couplet.wording.first();
+        compared.entry(couplet.number).or_insert_with(|| words.to_owned());
     }
     let characters = layer.matrix.character_indices();
     let settings = Settings {
@@ -159,10 +175,47 @@ fn made(
     let guesses = Guesses::of(&layer.matrix, &key, &opinion.walks);
     let (refused, reasons, looks) = (Vec::new(), Vec::new(), BTreeMap::new());
     let looked_long = false;
-    Made { layer, key, claim, opinion, refused, reasons, looks, looked_long, places, guesses }
+    Made {
+        layer,
+        key,
+        compared,
+        own,
+        claim,
+        opinion,
+        refused,
+        reasons,
+        looks,
+        looked_long,
+        places,
+        guesses,
+    }
+}
+
+/// The language in which a table gives a question these words; None: a person worded it.
+pub(crate) fn given_in(matrix: &Matrix, ask: &Ask, words: &str) -> Option<Tongue> {
+    let gives = |t: &Tongue| folded(&wording::question(*t, matrix, ask)) == folded(words);
+    Tongue::all().find(gives)
 }
 
 impl Made {
+    /// The same key with its questions in the language of whoever reads it; what people worded or
+    /// kept stays as it is.
+    pub fn spoken(&self, t: Tongue) -> Self {
+        let mut made = self.clone();
+        for couplet in &mut made.key.couplets {
+            if couplet.ask.is_some() && !self.own.contains(&couplet.number) {
+                couplet.wording = Wording::Question(String::new());
+            }
+        }
+        wording::put_words(t, &mut made.key, &made.layer.matrix);
+        made
+    }
+
+    /// The words of a question by which pages are compared; empty: there is none.
+    pub fn compared(&self, number: u32) -> &str {
+        self.compared.get(&number).map_or("", String::as_str)
+    }
+
     /// The couplet at a place of the key.
     pub fn couplet(&self, at: &Fork) -> Option<&Couplet> {
         let number = self.places.iter().find(|(_, place)| *place == at)?.0;
@@ -182,7 +235,7 @@ impl Made {
         };
         token(self.key.couplets.iter().flat_map(|couplet| {
             let place = letters(&self.places[&couplet.number]);
-            let words = couplet.wording.first().to_owned();
+            let words = self.compared(couplet.number).to_owned();
             [place, words, side(&couplet.yes), side(&couplet.no)]
         }))
     }

@@ -7,14 +7,15 @@
 #![deny(clippy::wildcard_enum_match_arm)]
 
 use spinney_model::{AskOf, CharacterEdit, CharacterId, Edit, Fork, KeyEdit, KeyId};
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 use crate::Collection;
-use crate::laid::{Laid, folded};
+use crate::keys::given_in;
+use crate::laid::Laid;
 
 /// The words that the table gives a question; None: it does not have what is asked.
-fn from_the_table(laid: &Laid, ask: &AskOf) -> Option<String> {
-    laid.ask(ask).map(|ask| wording::question(&laid.matrix, &ask))
+fn from_the_table(t: Tongue, laid: &Laid, ask: &AskOf) -> Option<String> {
+    laid.ask(ask).map(|ask| wording::question(t, &laid.matrix, &ask))
 }
 
 /// The edits that follow from others.
@@ -42,11 +43,10 @@ pub fn follow(before: &Collection, edits: &[Edit]) -> Vec<Edit> {
         for (at, question) in &drawn.questions {
             let now = after.keys.get(key).and_then(|drawn| drawn.questions.get(at));
             let Some((was, now)) = question.ask.as_ref().zip(now) else { continue };
-            let gave = from_the_table(&old, was);
-            if gave.is_none_or(|gave| folded(&gave) != folded(&question.words)) {
-                continue;
-            }
-            let gives = now.ask.as_ref().and_then(|ask| from_the_table(&new, ask));
+            let was = old.ask(was);
+            let gave = was.and_then(|ask| given_in(&old.matrix, &ask, &question.words));
+            let Some(t) = gave else { continue };
+            let gives = now.ask.as_ref().and_then(|ask| from_the_table(t, &new, ask));
             if let Some(words) = gives.filter(|words| *words != now.words) {
                 further.push(Edit::Key(*key, KeyEdit::Reword { at: at.clone(), words }));
             }
@@ -67,8 +67,10 @@ pub struct OwnWords {
     pub of_the_table: String,
 }
 
-/// The kept questions whose words are a person's own; of one column, or of all.
+/// The kept questions whose words are a person's own; of one column, or of all. What the table
+/// would ask is said in the language of whoever reads it.
 pub fn own_words(
+    t: Tongue,
     collection: &Collection,
     laid: &Laid,
     of: Option<CharacterId>,
@@ -80,8 +82,9 @@ pub fn own_words(
             if of.is_some_and(|of| of != ask.character) {
                 continue;
             }
-            let Some(of_the_table) = from_the_table(laid, ask) else { continue };
-            if folded(&of_the_table) != folded(&question.words) {
+            let Some(asked) = laid.ask(ask) else { continue };
+            if given_in(&laid.matrix, &asked, &question.words).is_none() {
+                let of_the_table = wording::question(t, &laid.matrix, &asked);
                 let (at, words) = (at.clone(), question.words.clone());
                 own.push(OwnWords { key: *key, at, words, of_the_table });
             }

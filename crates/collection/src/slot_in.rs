@@ -15,6 +15,7 @@ use spinney_model::{
     Ask, CharacterEdit, CharacterId, Destination, Edit, Fork, Key, KeyEdit, KeyId, KindEdit,
     KindId, Revision, Side,
 };
+use spinney_voice::Tongue;
 
 use crate::Collection;
 use crate::keys::Made;
@@ -75,8 +76,10 @@ pub struct Change {
     pub exact: bool,
 }
 
-/// Gives a newcomer a place in a key; None: there is no such key.
+/// Gives a newcomer a place in a key, whose new questions are worded in the language of whoever
+/// reads it; None: there is no such key.
 pub fn slot_in(
+    t: Tongue,
     collection: &Collection,
     key: KeyId,
     made: &Made,
@@ -100,13 +103,14 @@ pub fn slot_in(
     let laid = Laid::of(&after)?;
     let layer = Layer::of(&after, &laid, &after.keys[&key])?;
     if !drawn.finished() && !whole(&made.key) {
-        let asked = new.and_then(|new| heap::asking(&after, &laid, &layer, key, (kind, new)));
+        let asked =
+            new.and_then(|new| heap::asking(t, &after, &laid, &layer, key, (kind, new)));
         let (edit, asks) = asked.unzip();
         edits.extend(edit);
         return Some(Slotted { edits, kind, change: None, asks, not_asked: None });
     }
     let old = carried_over(made, &before, &laid, &layer);
-    let place = Place { after: &after, key, laid: &laid, layer: &layer, old: &old, kind };
+    let place = Place { t, after: &after, key, laid: &laid, layer: &layer, old: &old, kind };
     let ordinary = place.found(&layer.matrix)?;
     let found = match new.filter(|new| !ordinary.asks_for(&laid, *new)) {
         Some(new) => place

@@ -10,6 +10,7 @@ use spinney_collection::keys::{self, HEAPS_A_PAGE, Made, NODES_A_PAGE};
 use spinney_collection::laid::Laid;
 use spinney_exchange::journal::{self, LineError};
 use spinney_model::KeyId;
+use spinney_voice::Tongue;
 
 use crate::size::TooLarge;
 use crate::work::{Progress, Work};
@@ -75,9 +76,10 @@ impl Desk {
         self.now().laid()
     }
 
-    /// A key with all that is known of it; None: there is no such key, or it has no kinds.
-    pub(crate) fn made(&self, id: KeyId) -> Option<Arc<Made>> {
-        self.now().made(id)
+    /// A key with all that is known of it, as a person reads it; None: there is no such key, or it
+    /// has no kinds.
+    pub(crate) fn made(&self, t: Tongue, id: KeyId) -> Option<Arc<Made>> {
+        self.now().spoken(t, id)
     }
 
     /// The key as if the machine had finished it, with what every other question would cost.

@@ -7,8 +7,7 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use spinney_draw::Leaves;
 use spinney_model::{CharacterIx, Matrix, Scale, Share, TaxonIx, Value};
-use spinney_press::glossary;
-use spinney_voice::Tongue;
+use spinney_voice::{Tongue, glossary};
 
 use crate::pages::finds::face::svg;
 use crate::pages::words;
@@ -41,12 +40,12 @@ pub fn gallery(tables: &[(String, Matrix)]) -> String {
                 @for (title, matrix) in tables { (leaves(title, matrix)) }
                 h2 { "Words" }
                 div.sheet.words {
-                    @for word in glossary::all() {
+                    @for word in glossary::all(t) {
                         section.slip {
                             h3 { (word.word) }
-                            @if let Some(drawn) = words::drawn(t, word.word, true) { (drawn) }
+                            @if let Some(drawn) = words::drawn(t, word.id, true) { (drawn) }
                             p { (word.plain) }
-                            @if let Some(other) = word.not_to_be_confused {
+                            @if let Some(other) = &word.not_to_be_confused {
                                 p.soft { (t.say("words-look-alike")) " " (other) }
                             }
                             p.source { (word.source) }

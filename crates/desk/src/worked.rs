@@ -15,6 +15,7 @@ use spinney_collection::laid::Laid;
 use spinney_collection::{Collection, Drawn};
 use spinney_model::{Done, Edit, Entry, KeyEdit, KeyId, WishField};
 use spinney_press::sheet::Sheet;
+use spinney_voice::Tongue;
 
 /// A collection at one time, with what is worked out of it.
 #[derive(Clone, Copy)]
@@ -29,9 +30,15 @@ impl State<'_> {
         self.worked.laid(self.collection)
     }
 
-    /// A key with all that is known of it; None: there is no such key, or it has no kinds.
+    /// A key with all that is known of it, in the words by which pages are compared; None: there
+    /// is no such key, or it has no kinds.
     pub(crate) fn made(self, id: KeyId) -> Option<Arc<Made>> {
         self.worked.made(self.collection, id)
+    }
+
+    /// The same as a person reads it.
+    pub(crate) fn spoken(self, t: Tongue, id: KeyId) -> Option<Arc<Made>> {
+        self.worked.spoken(self.collection, t, id)
     }
 }
 
@@ -43,6 +50,8 @@ pub(crate) struct Worked(RefCell<Memo>);
 struct Memo {
     laid: Option<Option<Arc<Laid>>>,
     keys: BTreeMap<KeyId, Option<Arc<Made>>>,
+    /// The same in other languages than that in which pages are compared.
+    spoken: BTreeMap<(KeyId, &'static str), Arc<Made>>,
     /// Keys with what every other question would cost.
     explained: BTreeMap<KeyId, Arc<Made>>,
     /// The sheet that was looked at last, with everything it was made from besides the
@@ -91,6 +100,25 @@ impl Worked {
         made
     }
 
+    /// A key as a person reads it.
+    pub(crate) fn spoken(
+        &self,
+        collection: &Collection,
+        t: Tongue,
+        id: KeyId,
+    ) -> Option<Arc<Made>> {
+        let made = self.made(collection, id)?;
+        if t.tag() == Tongue::of_tokens().tag() {
+            return Some(made);
+        }
+        if let Some(known) = self.0.borrow().spoken.get(&(id, t.tag())) {
+            return Some(Arc::clone(known));
+        }
+        let spoken = Arc::new(made.spoken(t));
+        self.0.borrow_mut().spoken.insert((id, t.tag()), Arc::clone(&spoken));
+        Some(spoken)
+    }
+
     /// The key as if the machine had finished it, with what every other question would cost.
     pub(crate) fn explained(&self, collection: &Collection, id: KeyId) -> Option<Arc<Made>> {
         if let Some(known) = self.0.borrow().explained.get(&id) {
@@ -107,6 +135,7 @@ impl Worked {
     /// A key that long work has found takes the place of the one that a page had time for.
     pub(crate) fn found(&mut self, id: KeyId, made: Made) {
         let memo = self.0.get_mut();
+        memo.spoken.retain(|(key, _), _| *key != id);
         memo.keys.insert(id, Some(Arc::new(made)));
         memo.pressed = None;
     }
@@ -150,6 +179,7 @@ impl Worked {
             Touched::Nothing => {}
             Touched::Key(id) => {
                 memo.keys.remove(&id);
+                memo.spoken.retain(|(key, _), _| *key != id);
                 memo.explained.remove(&id);
                 memo.pressed = None;
             }

@@ -5,6 +5,7 @@
 //! line that settles it in a links file. It never alters the words or ways of a key.
 //! How the score works is told in `docs/key-text.md`.
 
+mod german;
 mod leads;
 mod left;
 mod links_file;

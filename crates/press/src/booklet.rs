@@ -28,7 +28,7 @@ pub struct Booklet<'a> {
     pub pictures: &'a BTreeMap<String, Picture>,
     /// What can be drawn.
     pub drawn: Drawn<'a>,
-    /// The language of everything but names, questions and the word list.
+    /// The language of everything but names and of what people worded themselves.
     pub tongue: Tongue,
 }
 

@@ -7,7 +7,7 @@ mod booklet;
 pub mod chart;
 mod drawing;
 mod fitting;
-pub mod glossary;
+mod glossary;
 pub mod key_pages;
 pub mod lines;
 pub mod page;

@@ -3,7 +3,7 @@
 //! From a booklet to a sheet for the wall or a group's table. A word of which nobody has a true
 //! drawing is explained in words alone; where nothing is drawn there is no such sheet.
 //!
-//! Source: the words and their look-alikes as `glossary` gives them; two pictures beside each
+//! Source: the words and their look-alikes as the word list gives them; two pictures beside each
 //! other, what it is and what it is not, are common practice, without a source.
 
 use spinney_model::{DrawnWord, Figure};
@@ -36,7 +36,11 @@ pub fn has_something(booklet: &Booklet) -> bool {
 fn words(booklet: &Booklet) -> Vec<(Entry, Option<DrawnWord>)> {
     let about_leaves = glossary::about_leaves(booklet);
     let words = glossary::words_used(booklet).into_iter();
-    words.map(|entry| (entry, (booklet.drawn.word)(entry.word, about_leaves))).collect()
+    let drawn = |entry: Entry| {
+        let drawn = (booklet.drawn.word)(entry.id, about_leaves);
+        (entry, drawn)
+    };
+    words.map(drawn).collect()
 }
 
 /// The words as boxes in mm.
@@ -125,10 +129,10 @@ fn captioned(setting: &Setting, entry: &Entry, figure: &Figure, is_other: bool) 
 }
 
 fn in_words(setting: &Setting, entry: &Entry, wide: f64) -> Piece {
-    let name = setting.heading(2, entry.word, Style::LARGE.inked(Ink::Hedge), wide);
-    let plain = setting.text(entry.plain, Style::BODY, wide);
+    let name = setting.heading(2, &entry.word, Style::LARGE.inked(Ink::Hedge), wide);
+    let plain = setting.text(&entry.plain, Style::BODY, wide);
     let whole = name.then(0.8, plain);
-    match entry.not_to_be_confused {
+    match &entry.not_to_be_confused {
         None => whole,
         Some(other) => {
             let words = setting.t().with("try-not-confused", &[("other", &other)]);

@@ -169,8 +169,8 @@ pub(crate) struct Sheets {
     /// The paper of the sheets.
     #[arg(long, value_enum, default_value = "a4")]
     pub(crate) paper: Paper,
-    /// The language of the sheets and the phone page. What people typed, the questions and the
-    /// word list stay as they are.
+    /// The language of the questions, the sheets and the phone page. What people typed stays as
+    /// it is.
     #[arg(long, value_name = "LANGUAGE", default_value = "en", value_parser = languages())]
     pub(crate) language: String,
     /// The date at the foot of the sheets, such as "3 October 2026"; today if not given.

@@ -19,7 +19,7 @@ use spinney_check::{Report, Settings};
 use spinney_exchange::json;
 use spinney_model::{AskedBy, Code, Drawing, Finding, Matrix, Standing, Wishes, Wording};
 use spinney_press::{Drawn, Stamp};
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 use crate::args;
 use crate::failure::Failure;
@@ -52,8 +52,9 @@ pub(crate) fn enough_room(matrix: &Matrix, memory: u64) -> Result<(), Failure> {
     ))
 }
 
-/// Finds the key, words it, and says what could not be kept.
+/// Finds the key, words it in a language, and says what could not be kept.
 pub(crate) fn find(
+    t: Tongue,
     matrix: &Matrix,
     wanted: &Wishes,
     (budget, memory): (u64, u64),
@@ -76,7 +77,7 @@ pub(crate) fn find(
     }
     progress.say("writing the key down");
     let mut built = search.finish();
-    wording::put_words(&mut built.key, matrix);
+    wording::put_words(t, &mut built.key, matrix);
     findings.extend(built.refused.iter().map(|refusal| wishes::refused(matrix, refusal)));
     findings.extend(report::left_together(&built.claim, matrix));
     (search, built)

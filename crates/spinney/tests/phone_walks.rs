@@ -74,7 +74,7 @@ fn best(matrix: &Matrix) -> (Key, SecondLooks, Report) {
     search.step(spinney_build::Budget::default().heaps);
     let mut built = search.finish();
     let looks = search.second_looks(&built.key);
-    wording::put_words(&mut built.key, matrix);
+    wording::put_words(Tongue::of_terminal(), &mut built.key, matrix);
     let opinion = check(matrix, &built.key, Some(&built.claim), &Settings::default());
     assert!(opinion.works(), "the best key works");
     (built.key, looks, opinion)

@@ -6,7 +6,7 @@ use spinney_model::{
     Ask, Asked, Cell, Character, CharacterIx, Matrix, Quantity, Scale, Scene, Taxon, Unit,
     Value,
 };
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 /// Two lengths and their ratio; a kind on each side of a threshold, in thousandths.
 fn two_lengths(one: &str, other: &str, at: i64, touched: bool) -> Matrix {
@@ -49,7 +49,7 @@ fn a_worded_ratio_is_read_back_as_the_same_question() {
                     false => Asked::AtLeast(threshold),
                 };
                 let ask = Ask { character: CharacterIx(2), yes };
-                let words = wording::question(&matrix, &ask);
+                let words = wording::question(Tongue::of_terminal(), &matrix, &ask);
                 let read = link::proposals(&words, &matrix);
                 let sure = read.iter().find(|proposal| proposal.sure);
                 let sure = sure.unwrap_or_else(|| panic!("{words}: {read:?}"));

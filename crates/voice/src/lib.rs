@@ -6,6 +6,7 @@
 
 pub mod below;
 mod finding;
+pub mod glossary;
 mod tongue;
 pub mod wording;
 

@@ -30,6 +30,7 @@ const EN: &[&str] = &[
     include_str!("../messages/en/key.ftl"),
     include_str!("../messages/en/amounts.ftl"),
     include_str!("../messages/en/words.ftl"),
+    include_str!("../messages/en/glossary.ftl"),
     include_str!("../messages/en/try_it.ftl"),
     include_str!("../messages/en/print.ftl"),
     include_str!("../messages/en/sheets.ftl"),
@@ -56,6 +57,7 @@ const DE: &[&str] = &[
     include_str!("../messages/de/key.ftl"),
     include_str!("../messages/de/amounts.ftl"),
     include_str!("../messages/de/words.ftl"),
+    include_str!("../messages/de/glossary.ftl"),
     include_str!("../messages/de/try_it.ftl"),
     include_str!("../messages/de/print.ftl"),
     include_str!("../messages/de/sheets.ftl"),
@@ -103,8 +105,13 @@ impl Tongue {
     }
 
     /// The language of the command line and of the files that it writes: English.
-    pub fn of_terminal() -> Self {
+    pub const fn of_terminal() -> Self {
         Self { language: 0 }
+    }
+
+    /// Every language that there is.
+    pub fn all() -> impl Iterator<Item = Self> {
+        (0..LANGUAGES.len()).map(|language| Self { language })
     }
 
     /// The first of the person's languages that there is; else English.
@@ -119,6 +126,16 @@ impl Tongue {
     /// The tag of the language: `en`.
     pub fn tag(self) -> &'static str {
         LANGUAGES[self.language].0
+    }
+
+    /// Its place among [`LANGUAGES`].
+    pub(crate) fn index(self) -> usize {
+        self.language
+    }
+
+    /// Whether there is a message of this name.
+    pub(crate) fn has(self, message: &str) -> bool {
+        bundles()[self.language].has_message(message)
     }
 
     /// A number with a point in it, as it is written in this language.

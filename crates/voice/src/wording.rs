@@ -7,6 +7,7 @@
 //! It judges no wording (that is the second opinion's work) and escapes nothing: the text is
 //! plain. The rules of grammar are common practice, without a source.
 
+mod german;
 mod grammar;
 mod heading;
 mod language;
@@ -30,17 +31,20 @@ use language::Language;
 /// So many sets of kinds that are left together are named.
 const MOST_TOGETHER: usize = 8;
 
-/// Fills every wording of a key that is still empty and that is linked to a character.
+/// Fills every wording of a key that is still empty and that is linked to a character, in the
+/// language of whoever reads it.
 ///
 /// **Guarantees**: words that stand there already are kept to the letter.
-pub fn put_words(key: &mut Key, matrix: &Matrix) {
+pub fn put_words(t: Tongue, key: &mut Key, matrix: &Matrix) {
     for at in 0..key.couplets.len() {
         let Some(ask) = &said(matrix, key, at) else { continue };
         match &mut key.couplets[at].wording {
-            Wording::Question(text) if text.trim().is_empty() => *text = question(matrix, ask),
+            Wording::Question(text) if text.trim().is_empty() => {
+                *text = question(t, matrix, ask)
+            }
             Wording::Question(_) => {}
             Wording::Leads { yes, no } => {
-                let (first, second) = leads(matrix, ask);
+                let (first, second) = leads(t, matrix, ask);
                 for (lead, words) in [(yes, first), (no, second)] {
                     if lead.trim().is_empty() {
                         *lead = words;
@@ -67,15 +71,16 @@ pub fn said_at(matrix: &Matrix, key: &Key, number: u32, ask: &Ask) -> Ask {
 /// The question that a couplet asks: `Is the leaf edge toothed?`
 ///
 /// **Guarantees**: ends in a question mark; without a person's own wording it is a sentence
-/// whose grammar a rule is sure of, or the plain form: `Twig end: is it one bud?` A table in
-/// another language is always asked in the plain form, in its own words: `Blattrand: gezähnt?`
+/// whose grammar a rule is sure of, or the plain form: `Twig end: is it one bud?` Whoever reads
+/// German is asked in German, whatever the table is in. Whoever reads English is asked of a table
+/// in another language in the plain form, in its own words: `Blattrand: gezähnt?`
 /// **Panics** if the ask is of another matrix.
-pub fn question(matrix: &Matrix, ask: &Ask) -> String {
+pub fn question(t: Tongue, matrix: &Matrix, ask: &Ask) -> String {
     let character = matrix.character(ask.character);
     let own = character.question.as_deref().map(str::trim).filter(|text| !text.is_empty());
     let sentence = own
         .and_then(|template| from_template(template, matrix, ask))
-        .unwrap_or_else(|| from_name(matrix, ask));
+        .unwrap_or_else(|| from_name(t, matrix, ask));
     // French has a space before its marks.
     let space = if sentence.ends_with(' ') { " " } else { "" };
     let sentence = capital(sentence.trim().trim_end_matches(['?', '.', ' ']));
@@ -83,11 +88,12 @@ pub fn question(matrix: &Matrix, ask: &Ask) -> String {
 }
 
 /// A sentence from the character's name, without its question mark.
-fn from_name(matrix: &Matrix, ask: &Ask) -> String {
+fn from_name(t: Tongue, matrix: &Matrix, ask: &Ask) -> String {
     let character = matrix.character(ask.character);
     let name = clean(&character.name);
-    match language::of(matrix) {
+    match spoken(t, matrix) {
         Language::English => {}
+        Language::German if t.tag() == "de" => return in_german(t, matrix, ask).question(),
         other => {
             let name = heading::clean_as_written(&character.name);
             let name = if matches!(character.scale, Scale::Measure { .. }) {
@@ -95,7 +101,7 @@ fn from_name(matrix: &Matrix, ask: &Ask) -> String {
             } else {
                 name.as_str()
             };
-            let wanted = yes_means(matrix, ask);
+            let wanted = yes_means(t, matrix, ask);
             let wanted = match wanted.as_str() {
                 "yes" | "no" if states::is_yes_no(character) => {
                     other.yes_or_no(wanted == "yes").to_string()
@@ -127,8 +133,21 @@ fn from_name(matrix: &Matrix, ask: &Ask) -> String {
         (asked, Scale::Measure { .. }) => {
             numbers::measure_question(character, asked, |part| whole_name(matrix, part))
         }
-        _ => numbers::count_question(character, &yes_means(matrix, ask)),
+        _ => numbers::count_question(character, &yes_means(t, matrix, ask)),
     }
+}
+
+/// The language of the words around names and states: the reader's, or, for readers of English,
+/// the table's.
+fn spoken(t: Tongue, matrix: &Matrix) -> Language {
+    match t.tag() {
+        "de" => Language::German,
+        _ => language::of(matrix),
+    }
+}
+
+fn in_german(t: Tongue, matrix: &Matrix, ask: &Ask) -> german::Sentence {
+    german::sentence(matrix, ask, &yes_means(t, matrix, ask))
 }
 
 /// Which kinds a key does not tell apart: `These are left together: hazel and lime.` None: it
@@ -154,24 +173,29 @@ pub fn left_together(
 }
 
 /// What "yes" means, short, for lists and explanations: `leaf edge: toothed`.
-pub fn phrase(matrix: &Matrix, ask: &Ask) -> String {
+pub fn phrase(t: Tongue, matrix: &Matrix, ask: &Ask) -> String {
     let character = matrix.character(ask.character);
-    format!("{}: {}", character.name.trim(), yes_means(matrix, ask))
+    format!("{}: {}", character.name.trim(), yes_means(t, matrix, ask))
 }
 
 /// What a second look is for: `it should not be shiny.` Where the question cannot be turned into
 /// that, the question itself with its answer.
 ///
-/// The first is a generated sentence like the question in it, and English as that is.
+/// In German only a sentence of our own is turned: `der Blattrand müsste gezähnt sein.`
 pub fn second_look(t: Tongue, matrix: &Matrix, ask: &Ask, opposite: bool) -> String {
-    let question = question(matrix, ask);
-    let turned = match t.tag() {
-        "en" => should(matrix, ask, &question),
-        _ => None,
-    };
+    let question = question(t, matrix, ask);
     let not = if opposite { "not " } else { "" };
+    let turned = match t.tag() {
+        "en" => should(matrix, ask, &question)
+            .map(|(subject, verb)| format!("{subject} should {not}{verb}.")),
+        _ => {
+            let ours = in_german(t, matrix, ask);
+            let asked = question.trim_end_matches('?') == capital(&ours.question());
+            asked.then(|| ours.statement(!opposite)).flatten()
+        }
+    };
     match turned {
-        Some((subject, verb)) => format!("{subject} should {not}{verb}."),
+        Some(turned) => turned,
         None if opposite => t.with("sheet-look-no", &[("question", &question)]),
         None => t.with("sheet-look-yes", &[("question", &question)]),
     }
@@ -190,7 +214,7 @@ fn should(matrix: &Matrix, ask: &Ask, question: &str) -> Option<(String, String)
         ("Is", Some((it, rest))) => Some((it, format!("be {rest}"))),
         ("Does", Some((it, rest))) => Some((it, rest.to_string())),
         ("Is" | "Are", None) => {
-            let wanted = yes_means(matrix, ask);
+            let wanted = yes_means(Tongue::of_terminal(), matrix, ask);
             // "2 cm or more" is worded as "2 cm or longer".
             let amount = wanted.strip_suffix(" or more").unwrap_or(&wanted);
             let at = rest.find(wanted.as_str()).or_else(|| rest.find(amount));
@@ -210,14 +234,14 @@ pub fn is_own(matrix: &Matrix, character: CharacterIx) -> bool {
 }
 
 /// Two contrasting leads, part first, then state: `Leaf edge: toothed`, `Leaf edge: smooth`.
-fn leads(matrix: &Matrix, ask: &Ask) -> (String, String) {
+fn leads(t: Tongue, matrix: &Matrix, ask: &Ask) -> (String, String) {
     let character = matrix.character(ask.character);
     let name = capital(character.name.trim());
-    let yes = yes_means(matrix, ask);
-    let opposite = |yes| yes_means(matrix, &Ask { character: ask.character, yes });
+    let yes = yes_means(t, matrix, ask);
+    let opposite = |yes| yes_means(t, matrix, &Ask { character: ask.character, yes });
     let no = match &ask.yes {
         Asked::States(asked) => {
-            let or = language::of(matrix).or();
+            let or = spoken(t, matrix).or();
             states::joined_by(or, &states::others(character, asked))
         }
         Asked::AtLeast(least) => opposite(Asked::Below(*least)),
@@ -227,15 +251,22 @@ fn leads(matrix: &Matrix, ask: &Ask) -> (String, String) {
 }
 
 /// The yes side in words: `toothed or spiny`, `22.5 mm or more`.
-fn yes_means(matrix: &Matrix, ask: &Ask) -> String {
-    if let Some(compared) = ratios::yes_means(matrix, ask) {
+fn yes_means(t: Tongue, matrix: &Matrix, ask: &Ask) -> String {
+    let compared = match t.tag() {
+        "de" => german::compared(matrix, ask),
+        _ => ratios::yes_means(matrix, ask),
+    };
+    if let Some(compared) = compared {
         return compared;
     }
     let character = matrix.character(ask.character);
-    let language = language::of(matrix);
+    let language = spoken(t, matrix);
     match &ask.yes {
         Asked::States(asked) => {
-            states::joined_by(language.or(), &states::names(character, asked))
+            let named = states::names(character, asked).into_iter();
+            let yes_no = t.tag() == "de" && states::is_yes_no(character);
+            let said = |state| if yes_no { language.yes_or_no(state == "yes") } else { state };
+            states::joined_by(language.or(), &named.map(said).collect::<Vec<_>>())
         }
         Asked::AtLeast(least) => numbers::or_more(language, character, *least),
         Asked::Below(limit) => numbers::less_than(language, character, *limit),
@@ -243,7 +274,7 @@ fn yes_means(matrix: &Matrix, ask: &Ask) -> String {
 }
 
 /// A person's own wording with the states or the threshold in it; None where it cannot ask
-/// for them.
+/// for them. What is filled in is in the language of the table, as the wording is.
 fn from_template(template: &str, matrix: &Matrix, ask: &Ask) -> Option<String> {
     let character = matrix.character(ask.character);
     if character.ratio_of.is_some() {
@@ -273,4 +304,4 @@ fn from_template(template: &str, matrix: &Matrix, ask: &Ask) -> Option<String> {
 #[cfg(test)]
 mod as_typed;
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

@@ -2,7 +2,7 @@
 //! difference at once.
 
 use spinney_model::{Ask, CharacterId, Edit, KeyEdit, KeyId, KindId, WishField};
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 use crate::Collection;
 use crate::keys::make;
@@ -12,6 +12,7 @@ use crate::layer::Layer;
 /// The edit by which the heap asks for a character, with the words. None: the newcomer lies in
 /// no heap that nothing is asked of, or in several, or the table cannot ask it of all there.
 pub(super) fn asking(
+    t: Tongue,
     after: &Collection,
     laid: &Laid,
     layer: &Layer,
@@ -31,7 +32,7 @@ pub(super) fn asking(
     let mut offered = couplet.ask.iter().chain(others);
     let character = laid.character(new)?;
     let ask: &Ask = offered.find(|ask| ask.character == character)?;
-    let words = wording::question(&made.layer.matrix, ask);
+    let words = wording::question(t, &made.layer.matrix, ask);
     let ask = laid.ask_of(ask);
     let edit = Edit::Key(key, KeyEdit::Ask { at: at.clone(), words: words.clone(), ask });
     Some((edit, words))

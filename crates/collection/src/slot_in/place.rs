@@ -11,7 +11,7 @@ use spinney_model::{
     Cell, CharacterId, CharacterIx, Destination, Edit, End, Key, KeyId, KindId, Matrix,
     Revision, Share, TaxonIx, Wishes,
 };
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 use super::pins;
 use crate::Collection;
@@ -26,6 +26,8 @@ const HEAPS: u64 = 6_000;
 
 /// A key that gets a newcomer.
 pub(super) struct Place<'a> {
+    /// The language of new questions.
+    pub(super) t: Tongue,
     /// The collection with the newcomer in it.
     pub(super) after: &'a Collection,
     pub(super) key: KeyId,
@@ -54,7 +56,7 @@ impl Place<'_> {
         let settings =
             Revising { loss: Share::from_integer(ANY_LOSS), budget: Budget { heaps: HEAPS } };
         let mut revision = revise(matrix, self.old, &wishes, settings).revision;
-        wording::put_words(&mut revision.key, &self.layer.matrix);
+        wording::put_words(self.t, &mut revision.key, &self.layer.matrix);
         let mut pinned = self.after.clone();
         let mut pins = pins::pins(&mut pinned, self.key, self.laid, self.layer, &revision.key);
         pins.extend(super::written_as_sorted(&mut pinned, self.laid));

@@ -6,11 +6,15 @@ use spinney_model::{
     AskOf, AskedOf, CharacterId, Edit, Fork, KeyEdit, KeyId, KindEdit, KindId, Side, WishField,
 };
 
+use spinney_voice::Tongue;
+
 use super::{Difference, Newcomer, slot_in};
 use crate::Collection;
 use crate::intake;
 use crate::keys::{Made, make};
 use crate::laid::Laid;
+
+const ENGLISH: Tongue = Tongue::of_terminal();
 
 fn sheets(names: &[&str]) -> TypedSheets {
     let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../spinney/scenarios/hedge_walk/");
@@ -70,7 +74,8 @@ fn a_stranger_gets_a_place_with_few_questions_changed() {
     let collection = hedge();
     let before = made(&collection);
     for stranger in strangers(&collection) {
-        let slotted = slot_in(&collection, KeyId(1), &before, &stranger).expect("a place");
+        let slotted =
+            slot_in(ENGLISH, &collection, KeyId(1), &before, &stranger).expect("a place");
         let mut after = collection.clone();
         apply(&mut after, &slotted.edits);
         assert_right(&after, &slotted);
@@ -107,7 +112,7 @@ fn without_a_difference_two_stay_together_and_with_a_new_one_they_part() {
         cells: collection.characters.keys().map(like_hazel).collect(),
         ..Newcomer::default()
     };
-    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    let slotted = slot_in(ENGLISH, &collection, KeyId(1), &before, &newcomer).expect("a place");
     let change = slotted.change.expect("the key is whole");
     assert_eq!((change.alike, change.revision.changes), (vec![KindId(1)], 0));
     newcomer.difference = Some(Difference {
@@ -115,7 +120,7 @@ fn without_a_difference_two_stay_together_and_with_a_new_one_they_part() {
         ours: "long".into(),
         theirs: vec![(KindId(1), "short".into())],
     });
-    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    let slotted = slot_in(ENGLISH, &collection, KeyId(1), &before, &newcomer).expect("a place");
     let mut after = collection.clone();
     apply(&mut after, &slotted.edits);
     assert_right(&after, &slotted);
@@ -131,7 +136,8 @@ fn a_key_for_some_kinds_takes_the_newcomer_in() {
     apply(&mut collection, &[kinds]);
     let before = made(&collection);
     for stranger in strangers(&collection) {
-        let slotted = slot_in(&collection, KeyId(1), &before, &stranger).expect("a place");
+        let slotted =
+            slot_in(ENGLISH, &collection, KeyId(1), &before, &stranger).expect("a place");
         let mut after = collection.clone();
         apply(&mut after, &slotted.edits);
         assert_right(&after, &slotted);
@@ -187,7 +193,7 @@ fn a_key_sorted_by_hand_keeps_its_words_and_its_cards() {
         sides,
         ..Newcomer::default()
     };
-    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    let slotted = slot_in(ENGLISH, &collection, KeyId(1), &before, &newcomer).expect("a place");
     let mut after = collection.clone();
     apply(&mut after, &slotted.edits);
     assert_right(&after, &slotted);
@@ -214,7 +220,7 @@ fn a_key_that_is_not_finished_gets_a_card_in_a_heap() {
         sides: vec![(Fork(vec![]), Side::No)],
         ..Newcomer::default()
     };
-    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    let slotted = slot_in(ENGLISH, &collection, KeyId(1), &before, &newcomer).expect("a place");
     assert!(slotted.change.is_none());
     apply(&mut collection, &slotted.edits);
     let heap = &made(&collection).layer.forks[&Fork(vec![false])].kinds;
@@ -241,7 +247,8 @@ fn what_a_key_asks_by_itself_or_asks_already_is_not_fixed_once_more() {
         cells: collection.characters.keys().map(|c| (None, *c, text(c))).collect(),
         ..Newcomer::default()
     };
-    let slotted = slot_in(&collection, KeyId(1), &before, &like_hazel).expect("a place");
+    let slotted =
+        slot_in(ENGLISH, &collection, KeyId(1), &before, &like_hazel).expect("a place");
     let mut after = collection.clone();
     apply(&mut after, &slotted.edits);
     assert_right(&after, &slotted);
@@ -259,7 +266,7 @@ fn what_a_key_asks_by_itself_or_asks_already_is_not_fixed_once_more() {
         sides: vec![(Fork(vec![]), Side::Yes), (Fork(vec![true]), Side::Yes)],
         ..Newcomer::default()
     };
-    let slotted = slot_in(&collection, KeyId(1), &before, &gorse).expect("a place");
+    let slotted = slot_in(ENGLISH, &collection, KeyId(1), &before, &gorse).expect("a place");
     assert_eq!(fixed(&slotted), 1, "{:?}", slotted.edits);
 }
 
@@ -281,7 +288,7 @@ fn a_newcomer_that_lies_in_two_heaps_makes_neither_ask() {
         ..Newcomer::default()
     };
     let asks = |newcomer: &Newcomer| {
-        slot_in(&collection, KeyId(1), &before, newcomer).expect("a place").asks
+        slot_in(ENGLISH, &collection, KeyId(1), &before, newcomer).expect("a place").asks
     };
     let one = asks(&elm(vec![(Fork(vec![]), Side::No)]));
     assert!(one.is_some_and(|words| words.contains("rough") || words.contains("smooth")));
@@ -359,7 +366,8 @@ fn what_was_just_found_is_asked_though_an_older_column_would_do() {
         ..Newcomer::default()
     };
     let asks = |newcomer: &Newcomer| {
-        let slotted = slot_in(&collection, KeyId(1), &before, newcomer).expect("a place");
+        let slotted =
+            slot_in(ENGLISH, &collection, KeyId(1), &before, newcomer).expect("a place");
         let mut after = collection.clone();
         apply(&mut after, &slotted.edits);
         assert_right(&after, &slotted);
@@ -404,7 +412,7 @@ fn from_two_that_nobody_tells_apart_the_new_difference_parts_a_third() {
         beside: vec![ivy, holly],
         ..Newcomer::default()
     };
-    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    let slotted = slot_in(ENGLISH, &collection, KeyId(1), &before, &newcomer).expect("a place");
     let mut after = collection.clone();
     apply(&mut after, &slotted.edits);
     assert_right(&after, &slotted);
@@ -428,7 +436,7 @@ fn a_heap_that_nobody_went_on_with_asks_for_the_new_difference() {
         beside: vec![KindId(1), KindId(2)],
         ..Newcomer::default()
     };
-    let slotted = slot_in(&collection, KeyId(1), &before, &newcomer).expect("a place");
+    let slotted = slot_in(ENGLISH, &collection, KeyId(1), &before, &newcomer).expect("a place");
     let words = slotted.asks.clone().expect("it is offered there");
     apply(&mut collection, &slotted.edits);
     let question = &collection.keys[&KeyId(1)].questions[&Fork(vec![false])];

@@ -72,7 +72,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
         @if words.is_empty() { (frame::key_picker(t, &desk.history.now, Some(key), "/copy")) }
         (trail(&copy))
         @if words.is_empty() { (ask(&copy)) } @else {
-            @let readings = readings(&laid, words);
+            @let readings = readings(t, &laid, words);
             (who(&copy, words, readings.first()))
         }
     };
@@ -234,7 +234,10 @@ static TAKE: Form<Taken> = Form {
             let same = |of: &AskOf| {
                 sides.iter().all(|(kind, side)| answer::table_side(&laid, of, *kind) == *side)
             };
-            let meaning = readings(&laid, &words).into_iter().map(|(of, _)| of).find(same);
+            let meaning = readings(at.asked.tongue, &laid, &words)
+                .into_iter()
+                .map(|(of, _)| of)
+                .find(same);
             if meaning.is_some() {
                 edits.push(KeyEdit::Ask { at: fork, words, ask: meaning });
             }

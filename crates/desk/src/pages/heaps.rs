@@ -50,8 +50,8 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     while !layer.forks.contains_key(&at) {
         at.0.pop();
     }
-    let could_ask = ask_here::could_ask(desk, &laid, key, &at);
-    let made = drawn.finished().then(|| desk.made(key)).flatten();
+    let could_ask = ask_here::could_ask(t, desk, &laid, key, &at);
+    let made = drawn.finished().then(|| desk.made(t, key)).flatten();
     let top = Top {
         t,
         desk,

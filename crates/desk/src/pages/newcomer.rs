@@ -45,7 +45,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
         return start(desk, asked, id);
     }
     if let Err(moved) = At::now_shown(desk, asked).holds(&walk::fact(id, &fields)) {
-        let anew = walk::address(asked, id, &made.key, &[]);
+        let anew = walk::address(asked, id, &made, &[]);
         return Shown::Page(frame::refused_from(desk, asked, &moved, &anew));
     }
     match walking.next {

@@ -19,7 +19,7 @@ pub(crate) const ROUTES: &[Route] = &[get("/try", show)];
 fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let id = frame::key_asked(desk, asked);
-    let made = id.and_then(|id| desk.made(id));
+    let made = id.and_then(|id| desk.made(t, id));
     let (Some(id), Some(made)) = (id, made) else {
         let work = screens::no_key(t);
         return frame::shown(desk, asked, &Parts::new(Screen::Try, t.say("nav-try"), work));

@@ -1,16 +1,16 @@
 //! Words: only those that a key says, each with plain words, a drawing and its look-alike.
 //!
 //! From the questions of the chosen key, and the sentences that confirm its kinds, to the words
-//! in them that a pupil may not know. What a word means is press's word list; a word that the
-//! list lacks is named, not explained. It invents nothing.
+//! in them that a pupil may not know. What a word means the word list says (`voice::glossary`); a
+//! word that the list lacks is named, not explained. It invents nothing.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 use maud::{Markup, html};
 use spinney_collection::keys::Made;
 use spinney_collection::laid::folded;
 use spinney_model::{Destination, Figure, Wording};
-use spinney_press::glossary::{self, Entry};
+use spinney_voice::glossary::{self, Entry};
 use spinney_voice::{Tongue, wording};
 
 use super::frame::{self, Parts, Screen};
@@ -23,8 +23,8 @@ pub(crate) const ROUTES: &[Route] = &[get("/words", show)];
 fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
     let key = frame::key_asked(desk, asked);
-    let made = key.and_then(|key| desk.made(key));
-    let said = made.as_ref().map(|made| Said::of(made));
+    let made = key.and_then(|key| desk.made(t, key));
+    let said = made.as_ref().map(|made| Said::of(t, made));
     let collection = &desk.history.now;
     let work = html! {
         h1 { (t.say("nav-words")) }
@@ -35,7 +35,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
                 p { a.main href="/key" { (t.say("nav-key")) } }
             }
             Some(said) => {
-                @let words = said.words();
+                @let words = said.words(t);
                 @if words.is_empty() { p.empty { (t.say("words-none")) } }
                 @else { p { (t.count("words-count", words.len())) } }
                 div.word-list { @for word in &words { (one(t, said, word)) } }
@@ -55,13 +55,13 @@ struct Text {
 }
 
 impl Text {
-    fn new(of: String, text: String, leaves: bool) -> Self {
-        let words = glossary::words_in(leaves, [text.as_str()]);
+    fn new(t: Tongue, of: String, text: String, leaves: bool) -> Self {
+        let words = glossary::words_in(t, leaves, [text.as_str()]);
         Self { of, text, words }
     }
 
     fn says(&self, word: &Entry) -> bool {
-        self.words.iter().any(|known| known.word == word.word)
+        self.words.iter().any(|known| known.id == word.id)
     }
 }
 
@@ -77,7 +77,7 @@ struct Said {
 }
 
 impl Said {
-    fn of(made: &Made) -> Self {
+    fn of(t: Tongue, made: &Made) -> Self {
         let matrix = &made.layer.matrix;
         let leaves = about_leaves(made);
         let mut said = Self {
@@ -92,7 +92,7 @@ impl Said {
                 Wording::Question(text) => text.clone(),
                 Wording::Leads { yes, no } => format!("{yes} / {no}"),
             };
-            said.questions.push(Text::new(couplet.number.to_string(), words, leaves));
+            said.questions.push(Text::new(t, couplet.number.to_string(), words, leaves));
             if let Some(ask) = &couplet.ask {
                 let asked = matrix.characters().get(ask.character.0);
                 said.terms.extend(asked.into_iter().flat_map(|c| c.terms.iter().cloned()));
@@ -105,19 +105,16 @@ impl Said {
         for taxon in named {
             let taxon = matrix.taxon(taxon);
             if let Some(sentence) = &taxon.confirming {
-                said.confirming.push(Text::new(taxon.name.clone(), sentence.clone(), leaves));
+                let sentence = Text::new(t, taxon.name.clone(), sentence.clone(), leaves);
+                said.confirming.push(sentence);
             }
         }
         said
     }
 
-    fn words(&self) -> Vec<Entry> {
-        let texts = self.questions.iter().chain(&self.confirming);
-        let said = texts.flat_map(|text| text.words.iter()).copied();
-        let terms = glossary::words_in(self.leaves, self.terms.iter().map(String::as_str));
-        let words: BTreeMap<&str, Entry> =
-            said.chain(terms).map(|word| (word.word, word)).collect();
-        words.into_values().collect()
+    fn words(&self, t: Tongue) -> Vec<Entry> {
+        let texts = self.questions.iter().chain(&self.confirming).map(|text| &text.text);
+        glossary::words_in(t, self.leaves, texts.chain(&self.terms).map(String::as_str))
     }
 }
 
@@ -125,13 +122,13 @@ impl Said {
 fn one(t: Tongue, said: &Said, word: &Entry) -> Markup {
     let questions: Vec<_> = said.questions.iter().filter(|text| text.says(word)).collect();
     let confirming: Vec<_> = said.confirming.iter().filter(|text| text.says(word)).collect();
-    let id = format!("word-{}", word.word.replace(' ', "-"));
+    let id = format!("word-{}", word.id.replace(' ', "-"));
     html! {
         section.word-slip aria-labelledby=(id) {
-            h2 id=(id) lang="en" { (word.word) }
-            @if let Some(drawing) = drawn(t, word.word, said.leaves) { (drawing) }
-            p.plain-words lang="en" { (word.plain) }
-            @if let Some(other) = word.not_to_be_confused {
+            h2 id=(id) lang=(t.tag()) { (word.word) }
+            @if let Some(drawing) = drawn(t, word.id, said.leaves) { (drawing) }
+            p.plain-words lang=(t.tag()) { (word.plain) }
+            @if let Some(other) = &word.not_to_be_confused {
                 p.look-alike { strong { (t.say("words-look-alike")) } " " (other) }
             }
             @if !questions.is_empty() || !confirming.is_empty() {
@@ -178,8 +175,8 @@ pub(crate) fn about_leaves(made: &Made) -> bool {
 fn unexplained(t: Tongue, said: &Said, words: &[Entry]) -> Markup {
     let known = |term: &&String| {
         let term = folded(term);
-        words.iter().any(|word| folded(word.word) == term)
-            || !glossary::words_in(said.leaves, [term.as_str()]).is_empty()
+        words.iter().any(|word| folded(&word.word) == term)
+            || !glossary::words_in(t, said.leaves, [term.as_str()]).is_empty()
     };
     let unknown: Vec<_> = said.terms.iter().filter(|term| !known(term)).collect();
     html! {

@@ -307,6 +307,31 @@ fn numbers_are_read_as_they_stand_or_not_at_all() {
     }
 }
 
+/// A state within another is asked for where it is said by itself.
+#[test]
+fn a_state_that_another_one_holds_is_named_by_itself() {
+    let words = |states: &[&str]| Scale::Words {
+        states: states.iter().map(ToString::to_string).collect(),
+    };
+    let edge = words(&["double-toothed", "toothed", "wavy"]);
+    let characters = vec![Character::named("leaf edge", edge)];
+    let rows = vec![vec![Cell::from(ModelValue::Unknown)]];
+    let taxa = vec![Taxon::named("birch")];
+    let matrix = Matrix::new(Scene::default(), taxa, characters, rows).unwrap();
+    for (sentence, wanted) in [
+        ("Is the leaf edge double-toothed?", "leaf edge = double-toothed"),
+        (
+            "Is the leaf edge double-toothed or toothed?",
+            "leaf edge = double-toothed or toothed",
+        ),
+        ("Is the leaf edge double-toothed or wavy?", "leaf edge = double-toothed or wavy"),
+    ] {
+        let (found, _) = linked_in(&matrix, Wording::Question(sentence.to_owned()));
+        let found = found.map(|found| found.replace('"', ""));
+        assert_eq!(found.as_deref(), Some(wanted), "{sentence}");
+    }
+}
+
 /// Of one and of several, short words too.
 #[test]
 fn one_and_several_are_of_one_stem() {

@@ -9,6 +9,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use spinney_model::Quantity;
 use spinney_model::limits::KEY_LINE_BYTES;
 
+use super::german;
 use super::numbers;
 use super::trade_words::{
     AMBIGUOUS, BODY, DENIALS, DESCRIBING, ELSEWHERE, FILLERS, NOT_UN, OPPOSITES, PARTS,
@@ -127,7 +128,7 @@ impl Lexicon {
 
     /// The words of a sentence, with what is denied marked.
     pub(super) fn words(&self, sentence: &str) -> Vec<Word> {
-        let tokens = halves(tokens(sentence));
+        let tokens = halves(german::in_english(tokens(sentence)));
         let stems: Vec<String> = tokens.iter().map(|token| stem(token)).collect();
         let elsewhere = elsewhere(&tokens);
         let mut words = Vec::new();

@@ -35,7 +35,7 @@ pub(super) fn put(setting: &Setting, flow: &mut Flow) -> bool {
     let bare: Vec<_> = entries
         .iter()
         .map(|entry| {
-            let entry = Entry { not_to_be_confused: None, ..*entry };
+            let entry = Entry { not_to_be_confused: None, ..entry.clone() };
             piece(setting, &entry, column, Style::SMALL)
         })
         .collect();
@@ -83,8 +83,8 @@ fn columns(flow: &mut Flow, pieces: Vec<Piece>, column: f64) {
 fn piece(setting: &Setting, entry: &Entry, wide: f64, style: Style) -> Piece {
     let word = format!("{}: ", entry.word);
     let name = Style { weight: Weight::Bold, ..style.inked(Ink::Hedge) };
-    let piece = setting.runs(&[(&word, name), (entry.plain, style)], wide);
-    match entry.not_to_be_confused {
+    let piece = setting.runs(&[(&word, name), (&entry.plain, style)], wide);
+    match &entry.not_to_be_confused {
         None => piece,
         Some(other) => {
             let words = setting.t().with("try-not-confused", &[("other", &other)]);

@@ -8,6 +8,7 @@ use std::collections::BTreeMap;
 use maud::{Markup, PreEscaped, html};
 use spinney_model::{DrawnWord, Figure};
 use spinney_voice::Tongue;
+use spinney_voice::glossary::words_in;
 
 use crate::glossary::{self, Entry};
 use crate::{Booklet, lines};
@@ -25,7 +26,7 @@ impl Words {
         let about_leaves = glossary::about_leaves(booklet);
         let used = glossary::words_used(booklet);
         let drawn = used.iter().filter_map(|entry| {
-            Some((entry.word, (booklet.drawn.word)(entry.word, about_leaves)?))
+            Some((entry.id, (booklet.drawn.word)(entry.id, about_leaves)?))
         });
         Self { about_leaves, drawn: drawn.collect(), used, t: booklet.tongue }
     }
@@ -57,8 +58,8 @@ impl Words {
 
     /// The words of some texts, to be opened where they are read.
     pub(super) fn explained<'t>(&self, texts: impl IntoIterator<Item = &'t str>) -> Markup {
-        let words = glossary::words_in(self.about_leaves, texts);
-        let heads: Vec<_> = words.iter().map(|entry| entry.word).collect();
+        let words = words_in(self.t, self.about_leaves, texts);
+        let heads: Vec<_> = words.iter().map(|entry| entry.word.as_str()).collect();
         let heads = heads.join(", ");
         html! {
             @if !words.is_empty() {
@@ -77,12 +78,12 @@ impl Words {
                     dt { (entry.word) }
                     dd {
                         (entry.plain)
-                        @if let Some(other) = entry.not_to_be_confused {
+                        @if let Some(other) = &entry.not_to_be_confused {
                             span.not {
                                 (self.t.with("try-not-confused", &[("other", &other)]))
                             }
                         }
-                        @if let Some(word) = self.drawn.get(entry.word) { (figures(self.t, word)) }
+                        @if let Some(word) = self.drawn.get(entry.id) { (figures(self.t, word)) }
                     }
                 }
             }

@@ -66,7 +66,7 @@ const POINT: &[u8] = &[
 pub(crate) fn hedge() -> Hedge {
     let matrix = table();
     let mut key = Key { couplets: couplets() };
-    wording::put_words(&mut key, &matrix);
+    wording::put_words(Tongue::of_terminal(), &mut key, &matrix);
     let pictures = BTreeMap::from([("hazel.png".to_string(), Picture::Png(POINT.to_vec()))]);
     Hedge { matrix, key, pictures }
 }
@@ -199,7 +199,7 @@ pub(crate) fn hostile() -> Hedge {
     let asked = Asked::States(BTreeSet::from([StateIx(0)]));
     let one = Destination::End(End::of([TaxonIx(0)]));
     let mut key = Key { couplets: vec![couplet(1, 0, asked, one, Destination::End(unknown))] };
-    wording::put_words(&mut key, &matrix);
+    wording::put_words(Tongue::of_terminal(), &mut key, &matrix);
     let pictures = BTreeMap::from([(HOSTILE.to_string(), Picture::Png(POINT.to_vec()))]);
     Hedge { matrix, key, pictures }
 }

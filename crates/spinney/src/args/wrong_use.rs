@@ -172,7 +172,12 @@ impl Told<'_> {
         }
         let sentence = format!("There is no option {word}.");
         if ["--lang", "--language", "--locale"].contains(&word) {
-            return Unfit::new(sentence, "The key is in the language of your table.");
+            let known = self.options().iter().any(|option| option == "--language");
+            let remedy = match known {
+                true => "Do you mean --language?",
+                false => "The commands key, check and revise have --language.",
+            };
+            return Unfit::new(sentence, remedy);
         }
         let options = self.options();
         match nearest(word, options.iter().map(String::as_str)) {

@@ -8,7 +8,7 @@ use spinney_exchange::link::{self, Link, Links};
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Claim, Code, Finding, Key, Matrix, Place, SecondLooks};
 use spinney_press::Booklet;
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 use crate::args::{Check, Format};
 use crate::command::key::{add_new, fine};
@@ -27,7 +27,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
     let mut findings = opened.findings;
     let text = opened::key(&args.key)?;
     let links = links(args.links.as_deref(), matrix, &mut findings)?;
-    let given = read(&args.key, &text, matrix, links)?;
+    let given = read(args.sheets.tongue(), (&args.key, &text), matrix, links)?;
     // A table in which nothing can be asked has a key without questions, which only JSON can say.
     if given.key.couplets.is_empty() && !is_json(&text) {
         return Err(no_question(&args.key, &text));
@@ -144,8 +144,8 @@ pub(crate) struct Given {
 
 /// Reads a key in words or in JSON, and links it to the table.
 pub(crate) fn read(
-    path: &Path,
-    text: &str,
+    t: Tongue,
+    (path, text): (&Path, &str),
     matrix: &Matrix,
     links: Links,
 ) -> Result<Given, Failure> {
@@ -153,10 +153,10 @@ pub(crate) fn read(
         let file = path.display().to_string();
         let unread = |error: json::JsonError| Failure::new(error.of(&file), error.remedy());
         let (mut key, claim, findings) = json::read(text, matrix).map_err(unread)?;
-        wording::put_words(&mut key, matrix);
+        wording::put_words(t, &mut key, matrix);
         return Ok(Given { key, claim, findings });
     }
-    Ok(in_words(text, matrix, links))
+    Ok(in_words(t, text, matrix, links))
 }
 
 fn is_json(text: &str) -> bool {
@@ -165,7 +165,7 @@ fn is_json(text: &str) -> bool {
 
 /// Reads a key in words and links it to the table; where a question is not linked for sure and
 /// somebody sits at the terminal, asks back.
-pub(crate) fn in_words(text: &str, matrix: &Matrix, mut links: Links) -> Given {
+pub(crate) fn in_words(t: Tongue, text: &str, matrix: &Matrix, mut links: Links) -> Given {
     let mut read = key_text::read(text, matrix, &links);
     let first = link::link(&mut read.key.clone(), matrix, &links);
     for proposal in first.proposals.iter().filter(|proposal| !proposal.sure) {
@@ -175,7 +175,7 @@ pub(crate) fn in_words(text: &str, matrix: &Matrix, mut links: Links) -> Given {
         }
         let couplet = read.key.couplets.iter().find(|couplet| couplet.number == number);
         let words = couplet.map_or("", |couplet| command::words(&couplet.wording));
-        let meant = wording::question(matrix, &proposal.ask);
+        let meant = wording::question(t, matrix, &proposal.ask);
         if terminal::ask(&format!("Question {number}, \"{words}\": is that \"{meant}\"?"))
             == Some(true)
         {

@@ -89,6 +89,7 @@ fn best_key(
     let wishes = spinney_model::Wishes::default();
     let budget = Budget::default();
     let (mut search, built) = command::find(
+        Tongue::of_terminal(),
         &matrix,
         &wishes,
         (budget.heaps, spinney_build::USUAL_MEMORY),
@@ -151,7 +152,12 @@ fn second_opinion(
     date: &str,
 ) -> Result<String, Failure> {
     let (matrix, mut findings) = read(outing, table)?;
-    let given = check::read(Path::new(key), outing.text(key), &matrix, Links::default())?;
+    let given = check::read(
+        Tongue::of_terminal(),
+        (Path::new(key), outing.text(key)),
+        &matrix,
+        Links::default(),
+    )?;
     let settings = Settings { pupils_wrote_it: true, ..Settings::default() };
     let opinion = spinney_check::check(&matrix, &given.key, None, &settings);
     let mut of_key = given.findings;

@@ -8,13 +8,16 @@ use spinney_exchange::{json, key_text};
 use spinney_model::{
     Alternative, Ask, BestKeys, Code, Key, Matrix, NotByTouch, Reasons, Share,
 };
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 use crate::args::{Explain, Format};
 use crate::command::key::{add_new, fine};
 use crate::failure::Failure;
 use crate::report::{self, Ink};
 use crate::{command, opened, terminal};
+
+/// The language of the terminal.
+const ENGLISH: Tongue = Tongue::of_terminal();
 
 pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
     let opened = opened::open_for_a_key(&args.table)?;
@@ -24,7 +27,7 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
     let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;
     findings.extend(more);
     let (mut search, built) =
-        command::find(matrix, &wishes, args.wishes.limits(), &mut findings);
+        command::find(ENGLISH, matrix, &wishes, args.wishes.limits(), &mut findings);
     let budget = Budget { heaps: args.wishes.budget };
     let mut reasons = search.explain(&built.key, budget);
     let best = search.best_keys(args.keys, budget);
@@ -98,7 +101,7 @@ fn next_best(ink: &Ink, matrix: &Matrix, best: &BestKeys) -> String {
     let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
     for (place, (key, effort)) in best.keys.iter().enumerate().skip(1) {
         let mut key = key.clone();
-        wording::put_words(&mut key, matrix);
+        wording::put_words(ENGLISH, &mut key, matrix);
         let more = report::less(*effort, best.keys[0].1);
         let more = if more == Share::from_integer(0) {
             "as good as the best".to_owned()
@@ -148,7 +151,7 @@ pub(crate) fn reason_in_words(
             .also
             .iter()
             .map(|(ask, opposite)| {
-                let question = wording::question(matrix, ask);
+                let question = wording::question(ENGLISH, matrix, ask);
                 let answers = if *opposite { " (no where this is yes)" } else { "" };
                 format!("{question}{answers}")
             })
@@ -220,7 +223,7 @@ fn because(matrix: &Matrix, kept: bool, reason: &Reasons) -> String {
         Some(other) => format!(
             "\"{}\" would divide the heap more evenly, but the key as a whole would take longer: \
              it is harder to see, or what it leaves is harder to tell apart.",
-            wording::question(matrix, &other.ask)
+            wording::question(ENGLISH, matrix, &other.ask)
         ),
     }
 }
@@ -229,7 +232,7 @@ fn because(matrix: &Matrix, kept: bool, reason: &Reasons) -> String {
 fn not_by_touch(matrix: &Matrix, barred: &NotByTouch) -> String {
     let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
     let saved = report::counted(report::each(-barred.instead.extra, all), 2, "question");
-    let question = wording::question(matrix, &barred.instead.ask);
+    let question = wording::question(ENGLISH, matrix, &barred.instead.ask);
     const MOST: usize = 3;
     let mut names: Vec<String> =
         barred.kinds.iter().take(MOST).map(|taxon| matrix.taxon(*taxon).name.clone()).collect();
@@ -250,7 +253,7 @@ fn not_by_touch(matrix: &Matrix, barred: &NotByTouch) -> String {
 
 fn alternative_in_words(matrix: &Matrix, other: &Alternative) -> String {
     let zero = Share::from_integer(0);
-    let question = wording::question(matrix, &other.ask);
+    let question = wording::question(ENGLISH, matrix, &other.ask);
     let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
     let size = if other.extra < zero { -other.extra } else { other.extra };
     let questions = report::counted(report::each(size, all), 2, "question");

@@ -4,7 +4,7 @@ use spinney_build::Budget;
 use spinney_check::Settings;
 use spinney_exchange::{json, key_text};
 use spinney_model::{Finding, Forgiving, Matrix, Wishes, limits};
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 use crate::args::{Forgive, Format};
 use crate::command::key::fine;
@@ -22,7 +22,7 @@ pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
     let budget = Budget { heaps: args.budget };
     let mut forgiving = spinney_build::forgive(matrix, &wishes, args.places, budget);
     for one in &mut forgiving.keys {
-        wording::put_words(&mut one.key, matrix);
+        wording::put_words(Tongue::of_terminal(), &mut one.key, matrix);
     }
     if let Some(last) = forgiving.keys.last() {
         findings.extend(opinion(matrix, &wishes, last));

@@ -22,7 +22,13 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     findings.extend(more);
     let over = Over::forced(args.sheets.force);
     folder::look_first(&args.sheets, &["findings.txt"])?;
-    let (search, built) = command::find(matrix, &wishes, args.wishes.limits(), &mut findings);
+    let (search, built) = command::find(
+        args.sheets.tongue(),
+        matrix,
+        &wishes,
+        args.wishes.limits(),
+        &mut findings,
+    );
     let looks = match args.sheets.out {
         Some(_) => search.second_looks(&built.key),
         None => SecondLooks::new(),

@@ -35,7 +35,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
     let mut revised = spinney_build::revise(matrix, &old, &wishes, settings);
     let key = &mut revised.revision.key;
     lead_like(&old, key);
-    wording::put_words(key, matrix);
+    wording::put_words(args.sheets.tongue(), key, matrix);
     let settings = command::settings(&args.answer, false);
     command::look_at_table(matrix, &settings, &mut findings);
     let key = &revised.revision.key;
@@ -110,7 +110,7 @@ fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, AskedBy, Vec<Finding>
         Some(path) => Links::read(&opened::links(path)?, matrix),
         None => (Links::default(), Vec::new()),
     };
-    let given = read(&args.old, &text, matrix, links)?;
+    let given = read(args.sheets.tongue(), (&args.old, &text), matrix, links)?;
     if given.key.couplets.is_empty() {
         return Err(no_question(&args.old, &text));
     }

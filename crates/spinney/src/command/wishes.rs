@@ -9,7 +9,7 @@ use spinney_model::{
     CharacterIx, Code, Couplet, Destination, Early, Finding, Goal, Kept, Key, Matrix, Place,
     Refusal, TaxonIx, Wanted, WhyNot, Wishes,
 };
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 use crate::failure::Failure;
 use crate::near::nearest;
@@ -104,7 +104,7 @@ fn kept(args: &args::Wishes, matrix: &Matrix) -> Result<(Vec<Kept>, Vec<Finding>
     };
     let mut findings = Vec::new();
     let links = command::check::links(args.links.as_deref(), matrix, &mut findings)?;
-    let given = command::check::in_words(&text, matrix, links);
+    let given = command::check::in_words(Tongue::of_terminal(), &text, matrix, links);
     findings.extend(given.findings);
     let open_ends = [Code::NothingWritten, Code::NameUnknown, Code::NameNotSure];
     findings.retain(|finding| !open_ends.contains(&finding.code));
@@ -177,7 +177,7 @@ fn kept_from(key: &Key) -> (Vec<Kept>, BTreeSet<usize>) {
 pub(crate) fn refused(matrix: &Matrix, refusal: &Refusal) -> Finding {
     let (code, place, wish) = match &refusal.wanted {
         Wanted::Ask(ask) => {
-            let question = wording::question(matrix, ask);
+            let question = wording::question(Tongue::of_terminal(), matrix, ask);
             (
                 Code::KeptRefused,
                 Place::Character(matrix.character(ask.character).name.clone()),

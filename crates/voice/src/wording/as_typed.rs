@@ -12,6 +12,7 @@ use spinney_model::{
 };
 
 use super::question;
+use crate::Tongue;
 
 const LIST: &str = include_str!("as_typed/headings.tsv");
 const FURTHER: &str = include_str!("as_typed/further.tsv");
@@ -87,7 +88,8 @@ fn tally(list: &'static str) -> ((usize, usize, usize), Vec<String>) {
             let at = of_language.iter().position(|other| *other == row).expect("itself");
             (table(of_language.iter().map(|row| self::column(row).0).collect()), at)
         };
-        let found = question(&matrix, &Ask { character: CharacterIx(at), yes });
+        let found =
+            question(Tongue::of_terminal(), &matrix, &Ask { character: CharacterIx(at), yes });
         if found == row[4] {
             if is_plain(&found) { plain += 1 } else { natural += 1 }
         } else if is_plain(&found) {

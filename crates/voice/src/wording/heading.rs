@@ -174,8 +174,23 @@ const BESIDE: [&str; 12] = [
     "trunk",
 ];
 /// What is said of a leaf's outline alone.
-const OUTLINE: [&str; 7] =
-    ["toothed", "lobed", "unlobed", "serrate", "double-toothed", "pinnate", "palmate"];
+const OUTLINE: [&str; 15] = [
+    "toothed",
+    "lobed",
+    "unlobed",
+    "serrate",
+    "double-toothed",
+    "pinnate",
+    "palmate",
+    "gezähnt",
+    "gesägt",
+    "gekerbt",
+    "ganzrandig",
+    "gelappt",
+    "ungelappt",
+    "gefiedert",
+    "gefingert",
+];
 
 /// Whether a table names leaves, so that `edge` is the leaf edge and there is a box to stick one
 /// into.
@@ -234,9 +249,14 @@ fn names_a_leaf(text: &str) -> bool {
     for other in ["like a leaf", "like leaves", "leaf-like", "leaf scar", "leaf litter"] {
         text = text.replace(other, " ");
     }
-    const NAMES: [&str; 8] =
-        ["leaf", "leaves", "leaflet", "leaflets", "petiole", "blatt", "blätter", "blattrand"];
-    says(&text, &NAMES, false)
+    const NAMES: [&str; 5] = ["leaf", "leaves", "leaflet", "leaflets", "petiole"];
+    // `Blattrand`, `Blätter`, `Blättchen`; a greenfly and a leaf scar are none.
+    let german = |word: &str| {
+        let leaf = word.starts_with("blatt") || word.starts_with("blätt");
+        let others = ["blattlaus", "blattläuse", "blattwanze", "blattkäfer", "blattnarbe"];
+        leaf && !others.contains(&word)
+    };
+    says(&text, &NAMES, false) || text.split(|c: char| !c.is_alphabetic()).any(german)
 }
 
 /// Whether a text has one of these words, or their plurals.

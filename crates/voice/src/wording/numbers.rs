@@ -65,7 +65,7 @@ pub(super) fn threshold(
 ///
 /// In columns of millimetres or centimetres, lengths of 1 cm and more in whole or half centimetres
 /// are in centimetres, others in millimetres; other columns stay as they are written.
-fn amount(language: Language, character: &Character, quantity: Quantity) -> String {
+pub(super) fn amount(language: Language, character: &Character, quantity: Quantity) -> String {
     let metric = matches!(character.scale, Scale::Measure { unit: Unit::Millimetres, .. })
         && matches!(
             character.written_in,
@@ -77,6 +77,10 @@ fn amount(language: Language, character: &Character, quantity: Quantity) -> Stri
         (true, true) => format!("{} cm", quantity.written(10_000)),
         (true, false) => format!("{quantity} mm"),
     };
+    if language == Language::German {
+        let said = said.replace(" inches", " Zoll").replace(" inch", " Zoll");
+        return said.replace(" feet", " Fuß").replace(" foot", " Fuß").replace('.', ",");
+    }
     let point = matches!(language, Language::English | Language::Welsh | Language::Other);
     if point { said } else { said.replace('.', ",") }
 }

@@ -37,14 +37,17 @@ struct Compared {
     portion: Portion,
 }
 
-/// A ratio in words.
-struct Portion {
+/// A ratio that can be said.
+pub(super) struct Portion {
+    /// So many over so many, where that has a name of its own; None: the number is said.
+    pub(super) named: Option<(i64, i64)>,
+    pub(super) number: Quantity,
     /// `half`, `twice`, `0.4 times`; empty: as much.
     words: String,
     /// Whether it is a plain part of one: `half the blade`.
     part: bool,
     /// Whether some kind has exactly that much.
-    touched: bool,
+    pub(super) touched: bool,
 }
 
 /// A whole question, without its question mark; None: the ask is about no ratio of two columns.
@@ -64,7 +67,7 @@ pub(super) fn yes_means(matrix: &Matrix, ask: &Ask) -> Option<String> {
 /// wording cannot say it.
 pub(super) fn in_template(template: &str, matrix: &Matrix, ask: &Ask) -> Option<String> {
     let compared = Compared::of(matrix, ask)?;
-    let Portion { words, part, touched } = &compared.portion;
+    let Portion { words, part, touched, .. } = &compared.portion;
     if template.contains("{} as ") {
         let times = if words.is_empty() { "once" } else { words };
         let more = match ask.yes {
@@ -124,7 +127,7 @@ impl Compared {
     }
 
     fn words(&self, asked: &Asked) -> String {
-        let Portion { words, part, touched } = &self.portion;
+        let Portion { words, part, touched, .. } = &self.portion;
         let Dimension { more, less, plain, .. } = self.own;
         let clause = &self.clause;
         if *touched && matches!(asked, Asked::AtLeast(_)) {
@@ -150,13 +153,15 @@ impl Compared {
 
 /// The plainest number that can stand for a threshold: one with a name, else with the fewest
 /// decimals, and at last the threshold itself.
-fn portion(matrix: &Matrix, character: CharacterIx, at: Quantity) -> Portion {
+pub(super) fn portion(matrix: &Matrix, character: CharacterIx, at: Quantity) -> Portion {
     let plain = PLAIN
         .into_iter()
         .find(|(over, under, _)| stands_for(matrix, character, at, (*over * 1000, *under)));
     if let Some((over, under, words)) = plain {
         let touched = is_touched(matrix, character, at, (over * 1000, under));
-        return Portion { words: words.to_owned(), part: over < under, touched };
+        let words = words.to_owned();
+        let (named, part) = (Some((over, under)), over < under);
+        return Portion { named, number: at, words, part, touched };
     }
     let rounded = |to: i64| (at.thousandths() + to / 2).div_euclid(to) * to;
     let number = [100, 10]
@@ -164,8 +169,11 @@ fn portion(matrix: &Matrix, character: CharacterIx, at: Quantity) -> Portion {
         .into_iter()
         .find(|number| stands_for(matrix, character, at, (*number, 1)))
         .unwrap_or(at.thousandths());
+    let said = Quantity::from_thousandths(number);
     Portion {
-        words: format!("{} times", Quantity::from_thousandths(number)),
+        named: None,
+        number: said,
+        words: format!("{said} times"),
         part: false,
         touched: is_touched(matrix, character, at, (number, 1)),
     }

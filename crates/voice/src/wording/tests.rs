@@ -9,41 +9,43 @@ use spinney_model::{
 
 use super::*;
 
-fn words(name: &str, states: &[&str]) -> Character {
+const ENGLISH: Tongue = Tongue::of_terminal();
+
+pub(super) fn words(name: &str, states: &[&str]) -> Character {
     let states = states.iter().map(ToString::to_string).collect();
     Character::named(name, Scale::Words { states })
 }
 
-fn measure(name: &str, unit: Unit) -> Character {
+pub(super) fn measure(name: &str, unit: Unit) -> Character {
     Character::named(name, Scale::Measure { unit, gap: Quantity::ZERO })
 }
 
-fn worded(template: &str, character: Character) -> Character {
+pub(super) fn worded(template: &str, character: Character) -> Character {
     Character { question: Some(template.to_string()), ..character }
 }
 
 /// A table with one kind, on leaves if `part` says so.
-fn table(character: Character, part: Option<&str>) -> Matrix {
+pub(super) fn table(character: Character, part: Option<&str>) -> Matrix {
     let scene = Scene { part: part.map(str::to_string), ..Scene::default() };
     let row = vec![Cell::from(Value::Unknown)];
     Matrix::new(scene, vec![Taxon::named("it")], vec![character], vec![row]).unwrap()
 }
 
-fn states(of: &[usize]) -> Asked {
+pub(super) fn states(of: &[usize]) -> Asked {
     Asked::States(of.iter().map(|&ix| StateIx(ix)).collect::<BTreeSet<_>>())
 }
 
-fn at_least(thousandths: i64) -> Asked {
+pub(super) fn at_least(thousandths: i64) -> Asked {
     Asked::AtLeast(Quantity::from_thousandths(thousandths))
 }
 
-fn below(thousandths: i64) -> Asked {
+pub(super) fn below(thousandths: i64) -> Asked {
     Asked::Below(Quantity::from_thousandths(thousandths))
 }
 
 fn asked(character: Character, part: Option<&str>, yes: Asked) -> String {
     let ask = Ask { character: CharacterIx(0), yes };
-    question(&table(character, part), &ask)
+    question(ENGLISH, &table(character, part), &ask)
 }
 
 #[test]
@@ -228,9 +230,12 @@ fn a_question_opens_as_a_real_yes_or_no() {
 fn a_phrase_names_the_character_and_what_yes_means() {
     let ask = |yes| Ask { character: CharacterIx(0), yes };
     let edge = table(words("leaf edge", &["toothed", "spiny", "smooth"]), None);
-    assert_eq!(phrase(&edge, &ask(states(&[0, 1]))), "leaf edge: toothed or spiny");
+    assert_eq!(phrase(ENGLISH, &edge, &ask(states(&[0, 1]))), "leaf edge: toothed or spiny");
     let stalk = table(measure("stalk length", Unit::Millimetres), None);
-    assert_eq!(phrase(&stalk, &ask(at_least(22_500))), "stalk length: 22.5 mm or more");
+    assert_eq!(
+        phrase(ENGLISH, &stalk, &ask(at_least(22_500))),
+        "stalk length: 22.5 mm or more"
+    );
 }
 
 #[test]
@@ -257,7 +262,7 @@ fn only_empty_wordings_are_filled() {
             couplet(Wording::Leads { yes: String::new(), no: String::new() }, ask),
         ],
     };
-    put_words(&mut key, &matrix);
+    put_words(ENGLISH, &mut key, &matrix);
     let worded: Vec<_> = key.couplets.into_iter().map(|couplet| couplet.wording).collect();
     let leads = |yes: &str, no: &str| Wording::Leads { yes: yes.into(), no: no.into() };
     assert_eq!(
@@ -273,7 +278,7 @@ fn only_empty_wordings_are_filled() {
 }
 
 /// Two lengths and their ratio, one kind for each range of the ratio, in thousandths.
-fn two_lengths(one: &str, other: &str, ranges: &[(i64, i64)], gap: i64) -> Matrix {
+pub(super) fn two_lengths(one: &str, other: &str, ranges: &[(i64, i64)], gap: i64) -> Matrix {
     let unit = Unit::Ratio;
     let gap = Quantity::from_thousandths(gap);
     let mut ratio = Character::named("slimness", Scale::Measure { unit, gap });
@@ -290,7 +295,7 @@ fn two_lengths(one: &str, other: &str, ranges: &[(i64, i64)], gap: i64) -> Matri
 }
 
 fn of_ratio(matrix: &Matrix, yes: Asked) -> String {
-    question(matrix, &Ask { character: CharacterIx(2), yes })
+    question(ENGLISH, matrix, &Ask { character: CharacterIx(2), yes })
 }
 
 #[test]
@@ -477,8 +482,8 @@ fn a_persons_own_wording_of_a_ratio_is_used() {
 fn ratios_in_lists_and_leads_are_compared_too() {
     let matrix = two_lengths("stalk length", "blade length", &[(100, 300), (700, 900)], 100);
     let ask = Ask { character: CharacterIx(2), yes: at_least(500) };
-    assert_eq!(phrase(&matrix, &ask), "slimness: longer than half the blade");
-    let (yes, no) = leads(&matrix, &ask);
+    assert_eq!(phrase(ENGLISH, &matrix, &ask), "slimness: longer than half the blade");
+    let (yes, no) = leads(ENGLISH, &matrix, &ask);
     assert_eq!(yes, "Slimness: longer than half the blade");
     assert_eq!(no, "Slimness: shorter than half the blade");
 }
@@ -525,7 +530,7 @@ fn a_question_is_turned_into_what_should_be_so() {
     ] {
         let matrix = table(character, None);
         let ask = Ask { character: CharacterIx(0), yes };
-        let question = question(&matrix, &ask);
+        let question = question(ENGLISH, &matrix, &ask);
         let found = should(&matrix, &ask, &question);
         let found = found.map(|(subject, verb)| format!("{subject} should {verb}"));
         assert_eq!(found.as_deref(), said, "{question}");

@@ -140,8 +140,8 @@ fn questions(
         // What a person confirmed; else what the words seem to say: the group may mean something
         // else, so it is asked back and not said.
         let meant = drawn.questions.get(at).and_then(|question| question.ask.clone());
-        let reading =
-            meant.or_else(|| readings(laid, words(at)).into_iter().next().map(|(ask, _)| ask));
+        let reading = meant
+            .or_else(|| readings(t, laid, words(at)).into_iter().next().map(|(ask, _)| ask));
         for (kind, placed) in &heap.sides {
             let table = reading.as_ref().and_then(|of| table_side(laid, of, *kind));
             let other = table.is_some() && table != placed.side;

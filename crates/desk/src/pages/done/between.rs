@@ -29,9 +29,9 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let chosen = chosen.or_else(|| keys.first().map(|(id, _)| *id));
     let told = chosen.map(|key| {
         let fresh =
-            |collection| Side::of(State { collection, worked: &Worked::default() }, key);
+            |collection| Side::of(t, State { collection, worked: &Worked::default() }, key);
         let before = fresh(&old);
-        let after = later.as_ref().map_or_else(|| Side::of(desk.now(), key), fresh);
+        let after = later.as_ref().map_or_else(|| Side::of(t, desk.now(), key), fresh);
         told(t, &before, &after)
     });
     let work = html! {

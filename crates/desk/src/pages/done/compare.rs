@@ -11,6 +11,8 @@ use spinney_model::{AskOf, AskedOf, KeyId, KindId, Share};
 
 use spinney_collection::keys::Made;
 
+use spinney_voice::Tongue;
+
 use crate::worked::State;
 use spinney_collection::laid::Laid;
 
@@ -51,9 +53,9 @@ pub(super) struct Changes {
 
 impl Side {
     /// A key in a state; empty where the state has no such key, or no kinds for it.
-    pub(super) fn of(state: State<'_>, key: KeyId) -> Self {
+    pub(super) fn of(t: Tongue, state: State<'_>, key: KeyId) -> Self {
         let State { collection, .. } = state;
-        let (made, laid) = (state.made(key), state.laid());
+        let (made, laid) = (state.spoken(t, key), state.laid());
         let Some((made, laid)) = made.zip(laid) else { return Self::default() };
         let question = |couplet: &spinney_model::Couplet| Question {
             words: couplet.wording.first().to_owned(),

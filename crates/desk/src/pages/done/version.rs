@@ -98,7 +98,7 @@ fn contents(t: Tongue, state: &Collection) -> Markup {
 
 /// A key of a named state: its questions, in order.
 fn key(t: Tongue, state: &Collection, id: KeyId) -> Markup {
-    let made = Worked::default().made(state, id);
+    let made = Worked::default().spoken(state, t, id);
     html! {
         h2 dir="auto" { (t.with("done-key", &[("name", &between::key_name(t, state, id))])) }
         @if let Some(made) = made {

@@ -30,7 +30,13 @@ pub(super) struct Offer {
 }
 
 /// What could be asked at a fork that asks nothing yet, the cheapest first.
-pub(super) fn could_ask(desk: &Desk, laid: &Laid, key: KeyId, at: &Fork) -> Vec<Offer> {
+pub(super) fn could_ask(
+    t: Tongue,
+    desk: &Desk,
+    laid: &Laid,
+    key: KeyId,
+    at: &Fork,
+) -> Vec<Offer> {
     let collection = &desk.history.now;
     if collection.keys.get(&key).is_none_or(|drawn| drawn.questions.contains_key(at)) {
         return Vec::new();
@@ -44,7 +50,7 @@ pub(super) fn could_ask(desk: &Desk, laid: &Laid, key: KeyId, at: &Fork) -> Vec<
     let others = reasons.alternatives.iter();
     let others = others.map(|other| (&other.ask, other.heaps, other.extra, other.exact));
     let offers = best.chain(others).filter_map(|(ask, heaps, extra, exact)| {
-        let words = wording::question(&made.layer.matrix, ask);
+        let words = wording::question(t, &made.layer.matrix, ask);
         Some(Offer {
             ask: own(laid, &made, ask)?,
             words,
@@ -141,7 +147,7 @@ pub(super) fn proposals(top: &Top<'_>, laid: &Laid) -> Markup {
     if question.ask.is_some() {
         return html! {};
     }
-    let readings = readings(laid, &question.words);
+    let readings = readings(t, laid, &question.words);
     html! {
         @if !readings.is_empty() {
             section.read-as {
@@ -160,11 +166,11 @@ pub(super) fn proposals(top: &Top<'_>, laid: &Laid) -> Markup {
     }
 }
 
-/// What a question may mean, the likeliest first, each in the table's own words.
-pub(crate) fn readings(laid: &Laid, words: &str) -> Vec<(AskOf, String)> {
+/// What a question may mean, the likeliest first, each as the table would ask it.
+pub(crate) fn readings(t: Tongue, laid: &Laid, words: &str) -> Vec<(AskOf, String)> {
     let proposals = link::proposals(words, &laid.matrix);
     let readings = proposals.iter().filter_map(|proposal| {
-        let words = wording::question(&laid.matrix, &proposal.ask);
+        let words = wording::question(t, &laid.matrix, &proposal.ask);
         Some((laid.ask_of(&proposal.ask)?, words))
     });
     readings.collect()

@@ -249,7 +249,7 @@ pub(super) fn compare(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let sides = [one, other].map(|id| Compared {
         id,
         name: desk.history.now.keys[&id].name.clone(),
-        made: desk.made(id),
+        made: desk.made(t, id),
     });
     let collection = &desk.history.now;
     let work = html! {

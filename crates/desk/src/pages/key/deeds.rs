@@ -112,7 +112,7 @@ const fn to_question<D: ToQuestion>(path: &'static str) -> Form<To<D>> {
             let here = Fact::new(
                 |state| state.made(*key).map_or(String::new(), |made| asks_at(&made, fork)),
                 |at| {
-                    let made = at.desk.made(*key);
+                    let made = at.desk.made(at.asked.tongue, *key);
                     let couplet = made.as_ref().and_then(|made| made.couplet(fork));
                     let words = couplet.map_or("", |couplet| couplet.wording.first());
                     asked_now(at.asked, words)

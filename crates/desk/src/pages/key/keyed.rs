@@ -57,7 +57,7 @@ impl<'d> Keyed<'d> {
             id,
             collection: &desk.history.now,
             laid: desk.laid()?,
-            made: desk.made(id)?,
+            made: desk.made(t, id)?,
             explained: None,
             open: None,
             as_tree: false,
@@ -165,13 +165,13 @@ pub(super) fn asks_at(made: &Made, at: &Fork) -> String {
 }
 
 fn words_at<'m>(made: &'m Made, way: &[bool]) -> &'m str {
-    made.couplet(&Fork(way.to_vec())).map_or("", |couplet| couplet.wording.first())
+    made.couplet(&Fork(way.to_vec())).map_or("", |couplet| made.compared(couplet.number))
 }
 
 /// The token of all questions of a key, each with its place.
 pub(super) fn asks_all(made: &Made) -> String {
     token(made.key.couplets.iter().flat_map(|couplet| {
-        [letters(&made.places[&couplet.number]), couplet.wording.first().to_owned()]
+        [letters(&made.places[&couplet.number]), made.compared(couplet.number).to_owned()]
     }))
 }
 

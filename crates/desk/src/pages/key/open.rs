@@ -51,7 +51,7 @@ pub(super) fn panel(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
 fn own_words(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
     let t = key.t;
     let at = key.place(couplet);
-    let own = reworded::own_words(key.collection, &key.laid, None);
+    let own = reworded::own_words(key.t, key.collection, &key.laid, None);
     let own = own.into_iter().find(|own| own.key == key.id && own.at == *at);
     html! {
         @if let Some(own) = own {
@@ -147,7 +147,7 @@ fn offer(
 ) -> Markup {
     let t = key.t;
     let ask = wording::said_at(&made.layer.matrix, &key.made.key, couplet.number, &other.ask);
-    let words = wording::question(&made.layer.matrix, &ask);
+    let words = wording::question(key.t, &made.layer.matrix, &ask);
     let extra = amounts::a_find(&made.layer.matrix, other.extra);
     let (yes, no, both) = other.heaps;
     html! {

@@ -159,7 +159,7 @@ pub(super) fn opposite(key: &Keyed<'_>, ask: &Ask) -> Ask {
 pub(super) fn opposite_words(key: &Keyed<'_>, couplet: &Couplet) -> String {
     match &couplet.ask {
         Some(ask) if of_the_table(key, ask).is_some() => {
-            wording::question(&key.made.layer.matrix, &opposite(key, ask))
+            wording::question(key.t, &key.made.layer.matrix, &opposite(key, ask))
         }
         _ => String::new(),
     }
@@ -178,7 +178,7 @@ pub(super) fn threshold(ask: &Ask) -> Option<Quantity> {
 pub(super) fn words_with(key: &Keyed<'_>, couplet: &Couplet, old: &Ask, new: &Ask) -> String {
     let matrix = &key.made.layer.matrix;
     let words = couplet.wording.first();
-    let own = words != wording::question(matrix, old);
+    let own = words != wording::question(key.t, matrix, old);
     let character = matrix.character(old.character);
     // People may have written it as the column is written, or as it is kept.
     let replaced = threshold(old).zip(threshold(new)).and_then(|(was, is)| {
@@ -187,7 +187,7 @@ pub(super) fn words_with(key: &Keyed<'_>, couplet: &Couplet, old: &Ask, new: &As
     });
     match replaced {
         Some(words) if own => words,
-        _ => wording::question(matrix, new),
+        _ => wording::question(key.t, matrix, new),
     }
 }
 

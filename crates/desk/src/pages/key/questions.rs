@@ -128,7 +128,7 @@ fn second_look(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
                 strong { (t.say("key-second-look")) } " "
                 @let (matrix, number) = (&key.made.layer.matrix, couplet.number);
                 @let ask = wording::said_at(matrix, &key.made.key, number, ask);
-                span dir="auto" { (wording::question(matrix, &ask)) } " "
+                span dir="auto" { (wording::question(key.t, matrix, &ask)) } " "
                 (t.say(if *opposite { "key-second-opposite" } else { "key-second-same" }))
             }
         }

@@ -81,13 +81,13 @@ pub(super) fn show(
         (cards(&view))
         (drawn_line(t, &desk.history.now, view.beside.iter(), Some(view.laid)))
         form.compare method="post" action="/newcomer/slot" {
-            (walk::fields(&made.key, walking))
-            (hidden(&[("key", &id.0), ("back", &walk::address(asked, id, &made.key, &walking.asked))]))
+            (walk::fields(made, walking))
+            (hidden(&[("key", &id.0), ("back", &walk::address(asked, id, made, &walking.asked))]))
             (rows(&view))
             (new_difference(&view))
             button.main #newcomer-slot { (t.say("newcomer-slot")) }
         }
-        p { a #walk-back href=(walk::address(asked, id, &made.key, back)) { (t.say("newcomer-back")) } }
+        p { a #walk-back href=(walk::address(asked, id, made, back)) { (t.say("newcomer-back")) } }
     };
     Some(frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work)))
 }

@@ -67,5 +67,5 @@ pub(super) fn key(desk: &Desk, asked: &Asked<'_>, wanted: &str) -> Option<(KeyId
     let wanted = wanted.parse().ok().map(KeyId);
     let key = wanted.filter(|id| collection.keys.contains_key(id));
     let key = key.or_else(|| frame::key_asked(desk, asked))?;
-    Some((key, desk.made(key)?))
+    Some((key, desk.made(asked.tongue, key)?))
 }

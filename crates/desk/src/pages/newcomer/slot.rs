@@ -45,7 +45,7 @@ fn found(at: &At<'_>, fields: &Fields<'_>) -> Result<Found, Refused> {
     if !clashes.is_empty() {
         return Ok(Found::Clashes(laid, clashes));
     }
-    let slotted = slot_in(&desk.history.now, id, &made, &newcomer);
+    let slotted = slot_in(asked.tongue, &desk.history.now, id, &made, &newcomer);
     let slotted = slotted.ok_or_else(|| gone(asked))?;
     Ok(Found::Place(id, Box::new(slotted), newcomer.beside))
 }

@@ -70,15 +70,15 @@ const WALKED: &str = "walked";
 type Answered = (u32, Option<bool>);
 
 /// The token of the questions that were answered, in their order.
-fn token(key: &Key, way: &[Answered]) -> String {
-    keys::token(way.iter().map(|(number, _)| words(key, *number)))
+fn token(made: &Made, way: &[Answered]) -> String {
+    keys::token(way.iter().map(|(number, _)| made.compared(*number)))
 }
 
 /// The hidden fields of a walk that came out.
-pub(super) fn fields(key: &Key, walking: &Walking<'_>) -> Markup {
+pub(super) fn fields(made: &Made, walking: &Walking<'_>) -> Markup {
     html! {
         input type="hidden" name="walk" value=(letters(&walking.asked));
-        input type="hidden" name=(WALKED) value=(token(key, &walking.asked));
+        input type="hidden" name=(WALKED) value=(token(made, &walking.asked));
     }
 }
 
@@ -89,7 +89,7 @@ pub(super) fn fact<'f>(id: KeyId, fields: &'f Fields<'_>) -> Fact<'f> {
     let shows = Fact::new(
         move |state| {
             let made = state.made(id);
-            made.map_or(String::new(), |made| token(&made.key, &follow(&made.key, walk).asked))
+            made.map_or(String::new(), |made| token(&made, &follow(&made.key, walk).asked))
         },
         |at| at.asked.refused("newcomer-walk-moved"),
     );
@@ -97,13 +97,13 @@ pub(super) fn fact<'f>(id: KeyId, fields: &'f Fields<'_>) -> Fact<'f> {
 }
 
 /// The address of a walk with these answers.
-pub(super) fn address(asked: &Asked<'_>, id: KeyId, key: &Key, way: &[Answered]) -> String {
+pub(super) fn address(asked: &Asked<'_>, id: KeyId, made: &Made, way: &[Answered]) -> String {
     let mut query = form_urlencoded::Serializer::new(String::new());
     query.append_pair("key", &id.0.to_string());
     query.append_pair("name", Fields::of(asked.request).get("name"));
     query.append_pair("walk", &letters(way));
     if !way.is_empty() {
-        query.append_pair(WALKED, &token(key, way));
+        query.append_pair(WALKED, &token(made, way));
     }
     format!("/newcomer?{}", query.finish())
 }
@@ -136,7 +136,7 @@ pub(super) fn ask(
     let t = asked.tongue;
     let to = |answer: Option<bool>| {
         let way = [&walking.asked[..], &[(number, answer)]].concat();
-        address(asked, id, &made.key, &way)
+        address(asked, id, made, &way)
     };
     let work = html! {
         (trail(t, &made.key, walking))
@@ -149,7 +149,7 @@ pub(super) fn ask(
                 a.button.no #walk-no href=(to(Some(false))) { (t.say("answer-no")) }
             }
             @if let Some((_, back)) = walking.asked.split_last() {
-                p { a #walk-back href=(address(asked, id, &made.key, back)) { (t.say("newcomer-back")) } }
+                p { a #walk-back href=(address(asked, id, made, back)) { (t.say("newcomer-back")) } }
             }
         }
     };

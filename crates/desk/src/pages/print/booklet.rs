@@ -37,7 +37,7 @@ impl Bound {
         asked: &Asked<'_>,
         key: KeyId,
     ) -> Result<Option<Self>, BTreeSet<String>> {
-        let Some(made) = desk.made(key) else { return Ok(None) };
+        let Some(made) = desk.made(asked.tongue, key) else { return Ok(None) };
         let given = &asked.request.pictures;
         let wanted = made.layer.matrix.taxa().iter().filter_map(|taxon| taxon.picture.as_ref());
         let wanted: BTreeSet<&String> = wanted.collect();

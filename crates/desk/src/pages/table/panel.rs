@@ -68,7 +68,7 @@ fn at_id(path: &str, id: CharacterId) -> String {
 
 /// The questions about it that a person worded: they do not follow when it is worded anew.
 fn own_words(t: Tongue, collection: &Collection, laid: &Laid, id: CharacterId) -> Markup {
-    let own = reworded::own_words(collection, laid, Some(id));
+    let own = reworded::own_words(t, collection, laid, Some(id));
     html! {
         @if !own.is_empty() {
             p.quiet { (t.say("table-own-words")) }
@@ -96,7 +96,7 @@ fn asks(t: Tongue, laid: &Laid, at: CharacterIx) -> Markup {
             None => return html! {},
         },
     };
-    let question = wording::question(&laid.matrix, &Ask { character: at, yes });
+    let question = wording::question(t, &laid.matrix, &Ask { character: at, yes });
     html! { p.asks dir="auto" { (t.with("table-asks", &[("question", &question)])) } }
 }
 

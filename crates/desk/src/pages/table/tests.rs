@@ -201,7 +201,7 @@ fn a_renamed_state_keeps_the_questions_that_ask_for_it() {
     assert!(desk.page("/table/1").contains("“toothed”, 3 kinds"));
     desk.post("/do/rename-state/1", &[("from", "toothed"), ("to", "jagged, like a saw")]);
     assert_eq!(desk.cell(1, 1), "\"jagged, like a saw\"");
-    let made = desk.0.made(key).expect("the key has kinds");
+    let made = desk.0.made(spinney_voice::Tongue::of_tokens(), key).expect("the key has kinds");
     assert_eq!(made.key.couplets.len(), 1);
     assert!(made.key.couplets[0].ask.is_some());
     let laid = desk.0.laid().expect("there are kinds");

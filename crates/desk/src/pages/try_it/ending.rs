@@ -173,7 +173,7 @@ fn second_looks(trying: &Trying<'_>, walk: &Walk<'_>) -> Vec<(String, bool)> {
     let looks = looks.filter_map(|(couplet, letter)| {
         let (ask, opposite) = trying.made.looks.get(&couplet.number)?.first()?;
         let ask = wording::said_at(matrix, &trying.made.key, couplet.number, ask);
-        Some((wording::question(matrix, &ask), (*letter == 'y') != *opposite))
+        Some((wording::question(trying.t, matrix, &ask), (*letter == 'y') != *opposite))
     });
     looks.collect()
 }

@@ -7,8 +7,7 @@ use spinney_collection::Collection;
 use spinney_collection::keys::Made;
 use spinney_collection::laid::Laid;
 use spinney_model::{Couplet, KeyId, KindField, TaxonIx, Wording};
-use spinney_press::glossary;
-use spinney_voice::Tongue;
+use spinney_voice::{Tongue, glossary};
 
 use super::walk::Walk;
 use crate::pages::heaps::card::answer_tab;
@@ -137,17 +136,17 @@ fn name(trying: &Trying<'_>, taxon: TaxonIx) -> String {
 pub(super) fn explained(trying: &Trying<'_>, texts: &[&str]) -> Markup {
     let t = trying.t;
     let leaves = words::about_leaves(&trying.made);
-    let words = glossary::words_in(leaves, texts.iter().copied());
+    let words = glossary::words_in(t, leaves, texts.iter().copied());
     html! {
         @if !words.is_empty() {
             section.explained aria-label=(t.say("try-words")) {
-                dl lang="en" {
+                dl lang=(t.tag()) {
                     @for entry in &words {
                         dt { (entry.word) }
                         dd {
-                            @if let Some(drawing) = words::drawn(t, entry.word, leaves) { (drawing) }
+                            @if let Some(drawing) = words::drawn(t, entry.id, leaves) { (drawing) }
                             (entry.plain)
-                            @if let Some(other) = entry.not_to_be_confused {
+                            @if let Some(other) = &entry.not_to_be_confused {
                                 " " span.quiet { (t.with("try-not-confused", &[("other", &other)])) }
                             }
                         }

@@ -1,7 +1,7 @@
 //! Only the words of the key, each beside what its text warns of, and leaves only for leaves.
 
 use spinney_model::{Done, Edit, Entry, Fork, KeyEdit, KeyId};
-use spinney_press::glossary;
+use spinney_voice::glossary;
 
 use crate::desk::Desk;
 use crate::reply::{Page, Reply};
@@ -49,12 +49,12 @@ fn only_the_words_of_the_chosen_key_are_there() {
 fn a_word_is_drawn_beside_what_its_text_warns_of() {
     let tongue = spinney_voice::Tongue::for_person(&[]);
     let mut drawn = 0;
-    for entry in glossary::all() {
-        let Some(word) = spinney_draw::of_word(entry.word, true) else { continue };
-        let text = super::drawn(tongue, entry.word, true).expect("the same").into_string();
+    for entry in glossary::all(tongue) {
+        let Some(word) = spinney_draw::of_word(entry.id, true) else { continue };
+        let text = super::drawn(tongue, entry.id, true).expect("the same").into_string();
         let many = word.own.len() + word.other.len();
-        assert_eq!(text.matches("viewBox=\"-24 -50 48 64\"").count(), many, "{}", entry.word);
-        assert_eq!(text.matches("<figcaption></figcaption>").count(), 0, "{}", entry.word);
+        assert_eq!(text.matches("viewBox=\"-24 -50 48 64\"").count(), many, "{}", entry.id);
+        assert_eq!(text.matches("<figcaption></figcaption>").count(), 0, "{}", entry.id);
         // Every drawing has its own words under it, in every language.
         for shows in word.own.iter().chain(&word.other) {
             for language in ["en", "de"] {

@@ -147,7 +147,8 @@ impl<'w> Compared<'w> {
     /// `at least twice as long as the stalk`, `as wide as it is long or wider`.
     fn as_much_as(words: &'w [Word]) -> Option<Self> {
         let first = words.windows(3).position(|three| {
-            three[0].text == "as" && three[2].text == "as" && dimension(&three[1]).is_some()
+            let says_how = dimension(&three[1]).is_some() || three[1].text == "large";
+            three[0].text == "as" && three[2].text == "as" && says_how
         })?;
         let ends = |from: usize| {
             let (portion, length) = portion_at(&words[from..first])?;
@@ -186,8 +187,10 @@ impl<'w> Compared<'w> {
     /// Whether it compares the one column with the other.
     fn says(&self, one: &Column, other: &Column) -> bool {
         let thing = self.thing.iter().find_map(dimension);
-        // "More than a quarter of the length" says only there what is compared.
-        let own = dimension(self.measure).or(thing);
+        // "More than a quarter of the length" says only there what is compared, and "blade width:
+        // larger than ..." before it.
+        let subject = || self.subject.iter().find_map(dimension);
+        let own = dimension(self.measure).or_else(subject).or(thing);
         let with = thing.or(own);
         let itself = self.thing.iter().all(|word| {
             ITSELF.contains(&word.text.as_str())
@@ -237,6 +240,8 @@ impl<'w> Compared<'w> {
                 }
                 _ if known || SMALL.contains(&word.text.as_str()) => {}
                 Role::Content => cost += sentence.cost(character, word),
+                // Behind a heading.
+                Role::Mark(':') => {}
                 Role::Filler | Role::Number(_) | Role::Mark(_) => return None,
             }
         }

@@ -35,11 +35,17 @@ impl Sentence<'_> {
                 .filter(|found| found.1 == most)
                 .map(|found| found.0.0)
                 .collect();
+            // But "finely toothed or toothed" says it once more.
+            let or = self.words.iter().any(|word| word.text == "or");
+            let again = |state: &[Word], within: usize| {
+                let said = |word| self.words.iter().filter(|o| o.meets(word).is_some()).count();
+                or && state.iter().all(|word| said(word) > within)
+            };
             named_states.retain(|found| {
-                found.1 == most
-                    || !full
-                        .iter()
-                        .any(|ix| within(&column.states[found.0.0], &column.states[*ix]))
+                let state = &column.states[found.0.0];
+                let wider =
+                    full.iter().filter(|ix| within(state, &column.states[**ix])).count();
+                found.1 == most || wider == 0 || again(state, wider)
             });
         }
         if named_states.is_empty() {
