@@ -106,6 +106,38 @@ impl Drawn {
         !self.wish(WishField::Finish).is_empty()
     }
 
+    /// One edit more, of a key that is there; `there` says which kinds are.
+    pub fn apply(&mut self, edit: &KeyEdit, there: impl Fn(KindId) -> bool) {
+        match edit {
+            // These make and unmake keys.
+            KeyEdit::Start(_) | KeyEdit::Remove => {}
+            KeyEdit::Rename(name) => self.name.clone_from(name),
+            KeyEdit::Wish(wish, text) => write(&mut self.wishes, *wish, text),
+            KeyEdit::ForKinds(kinds) => self.kinds.clone_from(kinds),
+            KeyEdit::Never(characters) => self.never.clone_from(characters),
+            KeyEdit::Ask { at, words, ask } => self.ask(at, words, ask.as_ref()),
+            KeyEdit::Reword { at, words } => {
+                if let Some(question) = self.questions.get_mut(at) {
+                    question.words.clone_from(words);
+                }
+            }
+            KeyEdit::TakeOut(at) => self.take_out(at),
+            KeyEdit::Sort { at, kind, side } => {
+                if let Some(question) = self.questions.get_mut(at).filter(|_| there(*kind)) {
+                    match side {
+                        Some(side) => question.sorted.insert(*kind, *side),
+                        None => question.sorted.remove(kind),
+                    };
+                }
+            }
+            KeyEdit::Call { kind, name } => {
+                if there(*kind) {
+                    write(&mut self.called, *kind, name);
+                }
+            }
+        }
+    }
+
     /// The same words with another meaning are still the same heaps.
     fn ask(&mut self, at: &Fork, words: &str, ask: Option<&AskOf>) {
         if let Some(question) = self.questions.get_mut(at)
@@ -249,37 +281,11 @@ impl Collection {
             self.keys.insert(id, key);
             return;
         }
-        let there = |kind: &KindId| self.kinds.contains_key(kind);
-        let Some(key) = self.keys.get_mut(&id) else { return };
-        match edit {
-            KeyEdit::Start(_) => {}
-            KeyEdit::Rename(name) => key.name.clone_from(name),
-            KeyEdit::Remove => {
-                self.keys.remove(&id);
-            }
-            KeyEdit::Wish(wish, text) => write(&mut key.wishes, *wish, text),
-            KeyEdit::ForKinds(kinds) => key.kinds.clone_from(kinds),
-            KeyEdit::Never(characters) => key.never.clone_from(characters),
-            KeyEdit::Ask { at, words, ask } => key.ask(at, words, ask.as_ref()),
-            KeyEdit::Reword { at, words } => {
-                if let Some(question) = key.questions.get_mut(at) {
-                    question.words.clone_from(words);
-                }
-            }
-            KeyEdit::TakeOut(at) => key.take_out(at),
-            KeyEdit::Sort { at, kind, side } => {
-                if let Some(question) = key.questions.get_mut(at).filter(|_| there(kind)) {
-                    match side {
-                        Some(side) => question.sorted.insert(*kind, *side),
-                        None => question.sorted.remove(kind),
-                    };
-                }
-            }
-            KeyEdit::Call { kind, name } => {
-                if there(kind) {
-                    write(&mut key.called, *kind, name);
-                }
-            }
+        if matches!(edit, KeyEdit::Remove) {
+            self.keys.remove(&id);
+        } else if let Some(key) = self.keys.get_mut(&id) {
+            let kinds = &self.kinds;
+            key.apply(edit, |kind| kinds.contains_key(&kind));
         }
     }
 

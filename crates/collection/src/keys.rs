@@ -10,8 +10,9 @@ use sha2::{Digest, Sha256};
 use spinney_build::{Budget, Search};
 use spinney_check::{Report, Settings};
 use spinney_model::{
-    Ask, AskedBy, Claim, Couplet, Destination, End, Finding, Fork, Key, Matrix, Reasons,
-    Refusal, Scale, SecondLooks, Standing, TaxonIx, Value, WishField, Wording, limits,
+    Ask, AskedBy, Claim, Code, Couplet, Destination, End, Finding, Fork, Key, KeyId, KindId,
+    Matrix, Place, Reasons, Refusal, Scale, SecondLooks, Share, Standing, TaxonIx, Value,
+    WishField, Wording, limits,
 };
 use spinney_voice::{Tongue, wording};
 
@@ -55,6 +56,38 @@ pub struct Made {
     pub places: BTreeMap<u32, Fork>,
     /// Who comes out where only because nobody knows better.
     pub guesses: Guesses,
+}
+
+/// A key with what it was made from.
+#[derive(Clone, Copy)]
+pub struct KeyFrom<'a> {
+    /// The language in which its questions are worded.
+    pub t: Tongue,
+    /// The collection.
+    pub collection: &'a Collection,
+    /// Its table.
+    pub laid: &'a Laid,
+    /// The key as it was made.
+    pub made: &'a Made,
+    /// Which key of the collection it is.
+    pub id: KeyId,
+}
+
+impl<'a> KeyFrom<'a> {
+    /// The key as people fixed it.
+    pub fn drawn(&self) -> &'a Drawn {
+        &self.collection.keys[&self.id]
+    }
+}
+
+/// Where an answer leads.
+pub enum Ending<'m> {
+    /// On to the question with this number.
+    On(u32),
+    /// Kinds come out, and names that are none of the collection's.
+    Out(Vec<KindId>, &'m [String]),
+    /// Nothing comes out.
+    Nothing,
 }
 
 /// Makes a key from what people fixed, as they drew it or finished by the machine, with what
@@ -240,6 +273,68 @@ impl Made {
         }))
     }
 
+    /// The token of what the key asks on the way to a place. A key that a long search found is in
+    /// no journal: the tokens travel with forms.
+    pub fn asks_above(&self, at: &Fork) -> String {
+        token((0..at.0.len()).map(|length| self.words_at(&at.0[..length])))
+    }
+
+    /// The token of what it asks there.
+    pub fn asks_at(&self, at: &Fork) -> String {
+        token([self.words_at(&at.0)])
+    }
+
+    fn words_at(&self, way: &[bool]) -> &str {
+        self.couplet(&Fork(way.to_vec())).map_or("", |couplet| self.compared(couplet.number))
+    }
+
+    /// The token of all its questions, each with its place.
+    pub fn asks_all(&self) -> String {
+        token(self.key.couplets.iter().flat_map(|couplet| {
+            [letters(&self.places[&couplet.number]), self.compared(couplet.number).to_owned()]
+        }))
+    }
+
+    /// Where an answer leads.
+    pub fn ending<'m>(&'m self, to: &'m Destination) -> Ending<'m> {
+        match to {
+            Destination::Couplet(number) => Ending::On(*number),
+            Destination::End(End { taxa, unrecognised })
+                if !(taxa.is_empty() && unrecognised.is_empty()) =>
+            {
+                let kinds = taxa.iter().filter_map(|taxon| self.layer.kinds.get(taxon.0));
+                Ending::Out(kinds.copied().collect(), unrecognised)
+            }
+            Destination::End(_) | Destination::Missing => Ending::Nothing,
+        }
+    }
+
+    /// Effort over all kinds as effort for one find.
+    pub fn a_find(&self, effort: Share) -> Share {
+        a_find(&self.layer.matrix, effort)
+    }
+
+    /// What was found at one question; what nobody has said is gathered kind by kind.
+    pub fn findings_at(&self, number: u32) -> Vec<Finding> {
+        let here = Place::Couplet(number);
+        let found = self.findings().iter();
+        found.filter(|found| found.place == here && !self.of_a_kind(found)).cloned().collect()
+    }
+
+    /// Whether a finding is said kind by kind, and not by itself: what nobody has said of a kind,
+    /// and that a kind never comes out which nobody has placed.
+    pub fn of_a_kind(&self, found: &Finding) -> bool {
+        let unplaced = |name: &String| {
+            let mut open = self.guesses.of_kinds.iter().filter(|(_, open)| open.lost);
+            open.any(|(taxon, _)| self.layer.matrix.taxon(*taxon).name == *name)
+        };
+        match (found.code, &found.place) {
+            (Code::NobodyRecorded, _) => true,
+            (Code::NeverComesOut, Place::Taxon(name)) => unplaced(name),
+            _ => false,
+        }
+    }
+
     /// How the key stands: who asked, whether it holds, whether people tried it as it is now.
     pub fn standing(&self, drawn: &Drawn) -> Standing {
         Standing {
@@ -253,6 +348,12 @@ impl Made {
     pub fn findings(&self) -> &[Finding] {
         &self.opinion.findings
     }
+}
+
+/// Effort over all kinds of a table as effort for one find.
+pub fn a_find(matrix: &Matrix, effort: Share) -> Share {
+    let weight: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
+    effort / weight
 }
 
 /// The place of every couplet of a key that is a tree.

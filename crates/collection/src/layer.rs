@@ -6,9 +6,9 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_check::Says;
+use spinney_check::{Says, WeakSettings};
 use spinney_model::{
-    Ask, Asked, Cell, Character, CharacterIx, Fork, Kept, KindId, Matrix, Scale, Season,
+    Ask, Asked, Cell, Character, CharacterIx, Fork, Kept, KindId, Look, Matrix, Scale, Season,
     SeenOn, Share, Side, StateIx, TaxonIx, Value, WishField, Wishes,
 };
 
@@ -63,7 +63,11 @@ impl Placed {
     }
 }
 
-fn side_of(says: Says) -> Option<Side> {
+/// Looking for the smallest sets of characters is not what is wanted where answers are.
+const FEW_STEPS: u64 = 1_000;
+
+/// Where a kind goes of which the table says this; None: it decides nothing.
+pub(crate) fn side_of(says: Says) -> Option<Side> {
     match says {
         Says::Yes => Some(Side::Yes),
         Says::No => Some(Side::No),
@@ -97,6 +101,37 @@ impl Layer {
         layer.wishes = wishes(collection, laid, key);
         layer.wishes.kept = layer.kept();
         Some(layer)
+    }
+
+    /// Kinds that lie in the middle of a question, each with the place.
+    pub fn stranded(&self) -> Vec<(Fork, KindId)> {
+        let waiting = self.forks.iter().flat_map(|(at, heap)| {
+            let unplaced = heap.sides.iter().filter(|(_, placed)| placed.side.is_none());
+            unplaced.map(|(kind, _)| (at.clone(), *kind))
+        });
+        waiting.collect()
+    }
+
+    /// Heaps of several kinds that nothing is asked of yet.
+    pub fn together(&self) -> Vec<(Fork, &[KindId])> {
+        let open = self.forks.iter();
+        let open = open.filter(|(_, heap)| heap.ask.is_none() && heap.kinds.len() > 1);
+        open.map(|(at, heap)| (at.clone(), heap.kinds.as_slice())).collect()
+    }
+
+    /// Blank cells that could part kinds which are alike, at most so many, the most useful first.
+    /// Where people differ one answer more would not help: somebody has to decide.
+    pub fn answers_needed(&self, laid: &Laid, most: usize) -> Vec<Look> {
+        let settings = WeakSettings { steps: FEW_STEPS, sets_listed: 1, cells_named: most };
+        let weak = spinney_check::weak(&self.matrix, &settings);
+        let useful = weak.next.into_iter().filter(|look| {
+            let of_the_table = look.character.0 < self.sorted_from;
+            let character = laid.characters.get(look.character.0).copied().flatten();
+            let agreed = character.map(|at| laid.said.agreed(self.kinds[look.taxon.0], at));
+            let differ = matches!(agreed, Some(Agreed::Contradicted));
+            of_the_table && !differ && !(look.parts.is_empty() && look.with_others.is_empty())
+        });
+        useful.collect()
     }
 
     /// Divides the heap at a fork; the heaps it makes, yes and no. None: it is not divided.

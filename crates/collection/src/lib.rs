@@ -9,6 +9,7 @@
 //! randomness: all of it can be tested without a page.
 
 mod collection;
+pub mod compare;
 pub mod forget;
 pub mod guesses;
 pub mod history;
@@ -17,11 +18,16 @@ pub mod keys;
 pub mod kinds;
 pub mod laid;
 pub mod layer;
+pub mod offers;
+pub mod pinned;
 pub mod renamed;
 pub mod reworded;
 pub mod share_out;
+pub mod size;
 pub mod slot_in;
 pub mod told_apart;
+pub mod touched;
+pub mod walking;
 
 pub use collection::{
     Agreed, Card, Cells, Collection, Drawn, Kind, Put, Question, Saying, Sayings, Sorted,

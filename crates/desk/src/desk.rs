@@ -1,19 +1,24 @@
-//! One collection on the desk: what its journal says, and what was worked out of it so far.
+//! One collection on the desk: what its journal says, what was worked out of it so far, and the
+//! long work that somebody waits for.
 //!
 //! This is what every handler sees. It is changed by the lines that the host has kept, and by
-//! nothing else; long work goes on in it without changing the collection.
+//! nothing else; long work goes on in it without changing the collection: from a key that is not
+//! known to be the best to one that is, step by step. The host says how large a step is.
 
 use std::sync::Arc;
 
+use spinney_build::{Progress as Searched, Search};
+use spinney_collection::Collection;
 use spinney_collection::history::History;
 use spinney_collection::keys::{self, HEAPS_A_PAGE, Made, NODES_A_PAGE};
 use spinney_collection::laid::Laid;
+use spinney_collection::layer::Layer;
+use spinney_collection::touched::Touched;
 use spinney_exchange::journal::{self, LineError};
-use spinney_model::KeyId;
+use spinney_model::{KeyId, Share, limits};
 use spinney_voice::Tongue;
 
 use crate::size::TooLarge;
-use crate::work::{Progress, Work};
 use crate::worked::{State, Worked};
 
 /// One collection on the desk.
@@ -43,7 +48,7 @@ impl Desk {
         });
         let entries = entries.collect::<Result<Vec<_>, _>>()?;
         if !entries.is_empty() {
-            let touched = self.worked.touched(&self.history.now, &entries);
+            let touched = Touched::by(&self.history.now, &entries);
             self.worked.drop(touched);
             self.work = self.work.take().filter(|work| !touched.touches(work.key));
             Arc::make_mut(&mut self.history).add_all(entries);
@@ -132,5 +137,50 @@ impl Desk {
         let nodes = if over { all } else { NODES_A_PAGE };
         let made = keys::found(layer, drawn, &mut search, nodes);
         self.worked.found(key, Made { looked_long: over, ..made });
+    }
+}
+
+/// Heaps after which nobody waits any longer: about a minute.
+const MOST_HEAPS: u64 = 2_000_000;
+
+/// How far long work has come.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Progress {
+    /// Heaps taken apart so far.
+    pub heaps: u64,
+    /// Whether it is over: proved, or nothing more can be remembered.
+    pub over: bool,
+}
+
+/// Work that somebody started.
+pub(crate) struct Work {
+    pub(crate) key: KeyId,
+    pub(crate) heaps: u64,
+    /// What the best key so far takes, and what every key takes at least.
+    pub(crate) known: Option<(Share, Share)>,
+    pub(crate) layer: Layer,
+    pub(crate) search: Search,
+}
+
+impl Work {
+    /// Begins to look for the best key; None: there is no such key to finish.
+    pub(crate) fn begin(collection: &Collection, laid: &Laid, key: KeyId) -> Option<Self> {
+        let drawn = collection.keys.get(&key).filter(|drawn| drawn.finished())?;
+        let layer = Layer::of(collection, laid, drawn)?;
+        let room = limits::SCREENS_SEARCH >> 20;
+        let search = Search::within(&layer.matrix, &layer.wishes, room);
+        Some(Self { key, heaps: 0, known: None, layer, search })
+    }
+
+    /// Goes on; whether it is over.
+    pub(crate) fn step(&mut self, heaps: u64) -> bool {
+        self.heaps = self.heaps.saturating_add(heaps);
+        match self.search.step(heaps) {
+            Searched::Working { best, lower_bound } => {
+                self.known = best.map(|best| (best, lower_bound));
+                self.heaps >= MOST_HEAPS
+            }
+            Searched::MemoryFull | Searched::Done => true,
+        }
     }
 }

@@ -9,7 +9,7 @@ use spinney_draw::Leaves;
 use spinney_model::{CharacterIx, Matrix, Scale, Share, TaxonIx, Value};
 use spinney_voice::{Tongue, glossary};
 
-use crate::pages::finds::face::svg;
+use crate::pages::finds::kind::svg;
 use crate::pages::words;
 
 /// Paper for the drawings of the screens, with their lines.

@@ -26,9 +26,7 @@
 //! It decides no rule of botany or of keys: `exchange` reads cells, `build` finds keys, `check`
 //! says what is wrong with them, `press` puts them into words and on paper.
 
-mod amounts;
 mod asked;
-mod asking;
 mod desk;
 mod forms;
 mod gallery;
@@ -40,7 +38,6 @@ mod routes;
 mod said;
 mod size;
 mod unpacked;
-mod work;
 mod worked;
 
 use std::collections::BTreeMap;
@@ -54,7 +51,7 @@ use spinney_model::{AboutField, Done, Edit, Entry, KeyEdit, KeyId, WishField};
 
 use spinney_collection::{Collection, intake};
 
-pub use desk::Desk;
+pub use desk::{Desk, Progress};
 pub use gallery::gallery;
 pub use pages::assets::HANDS;
 pub use pages::damaged::{Damage, SAVE as SAVE_WHAT_CAN_BE_READ};
@@ -64,7 +61,6 @@ pub use request::{KeptIn, Method, Request, SavedCopy, Upload};
 pub use size::TooLarge;
 pub use spinney_voice::LANGUAGES;
 pub use unpacked::Unpacked;
-pub use work::Progress;
 
 /// What a host asks of a desk.
 impl Desk {

@@ -18,7 +18,5 @@ pub(crate) mod print;
 pub(crate) mod saved;
 pub(crate) mod share_out;
 pub(crate) mod table;
-pub(crate) mod to_keep;
-pub(crate) mod too_large;
 pub(crate) mod try_it;
 pub(crate) mod words;

@@ -41,7 +41,7 @@ pub(crate) fn handle(desk: &mut Desk, request: &Request) -> Reply {
     if let Some(too_large) = desk.too_large
         && !of_any_size(&request.path)
     {
-        return Reply::Page(pages::too_large::page(desk, &asked, too_large));
+        return Reply::Page(pages::host::too_large(desk, &asked, too_large));
     }
     match handler {
         Handler::Show(show) | Handler::ShowLong(show) => match show(desk, &asked) {

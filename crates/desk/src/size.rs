@@ -5,12 +5,11 @@
 //! in, and never begun. The command line takes larger tables. The numbers, with a reason each,
 //! are in `spinney_model::limits`; `docs/limits.md` shows them.
 
-use std::collections::{BTreeMap, BTreeSet};
-
-use spinney_model::{CharacterId, KindId, limits};
+use spinney_collection::Collection;
+use spinney_collection::size::Size;
+use spinney_model::limits;
 
 use crate::reply::Refused;
-use spinney_collection::{Collection, Drawn, Kind, Question};
 use spinney_voice::Tongue;
 
 /// What of a collection is too large for the screens.
@@ -63,19 +62,17 @@ impl What {
 impl TooLarge {
     /// None: the screens hold it.
     pub(crate) fn of(collection: &Collection) -> Option<Self> {
-        let texts = Texts::of(collection);
-        let questions = collection.keys.values().map(|key| key.questions.len()).sum();
-        let pictures = collection.kinds.values().map(|kind| kind.pictures.len()).sum();
+        let size = Size::of(collection);
         first_over([
-            (What::Kinds, collection.kinds.len(), limits::SCREENS_KINDS),
-            (What::Columns, collection.characters.len(), limits::SCREENS_COLUMNS),
-            (What::Texts, texts.in_cells, limits::SCREENS_TEXTS),
-            (What::Pairs, pairs(collection), limits::SCREENS_PAIRS),
-            (What::LongText, texts.longest, limits::SCREENS_LONG_TEXT),
-            (What::Bytes, texts.bytes, limits::SCREENS_TEXT_BYTES),
-            (What::Keys, collection.keys.len(), limits::SCREENS_KEYS),
-            (What::Questions, questions, limits::SCREENS_QUESTIONS),
-            (What::Pictures, pictures, limits::SCREENS_PICTURES),
+            (What::Kinds, size.kinds, limits::SCREENS_KINDS),
+            (What::Columns, size.columns, limits::SCREENS_COLUMNS),
+            (What::Texts, size.texts, limits::SCREENS_TEXTS),
+            (What::Pairs, size.pairs, limits::SCREENS_PAIRS),
+            (What::LongText, size.longest, limits::SCREENS_LONG_TEXT),
+            (What::Bytes, size.bytes, limits::SCREENS_TEXT_BYTES),
+            (What::Keys, size.keys, limits::SCREENS_KEYS),
+            (What::Questions, size.questions, limits::SCREENS_QUESTIONS),
+            (What::Pictures, size.pictures, limits::SCREENS_PICTURES),
         ])
     }
 
@@ -106,70 +103,9 @@ impl TooLarge {
     }
 }
 
-/// A kind that a hand has put into a heap says as much, and is looked at as often, as so many
-/// texts in cells.
-const A_PLACE: usize = 4;
-
 fn first_over<const N: usize>(all: [(What, usize, usize); N]) -> Option<TooLarge> {
     let over = all.into_iter().find(|(_, has, most)| has > most);
     over.map(|(what, has, most)| TooLarge { what, has, most })
-}
-
-/// Between the end of one range and the beginning of another there may be a question of its
-/// own: of so many different numbers in a column, half are ends.
-fn pairs(collection: &Collection) -> usize {
-    let mut numbers: BTreeMap<CharacterId, BTreeSet<&str>> = BTreeMap::new();
-    for (column, text) in collection.cells.of_columns() {
-        let written = text.split(|sign: char| !sign.is_ascii_digit() && sign != '.');
-        let written = written.filter(|number| !number.is_empty());
-        numbers.entry(column).or_default().extend(written);
-    }
-    numbers.values().map(|numbers| numbers.len() * numbers.len() / 4).sum()
-}
-
-/// What is written down in a collection.
-#[derive(Default)]
-struct Texts {
-    in_cells: usize,
-    longest: usize,
-    bytes: usize,
-}
-
-impl Texts {
-    fn of(collection: &Collection) -> Self {
-        let mut texts = Self::default();
-        // What a collection holds is taken apart, so that nothing new goes uncounted.
-        let Collection { kinds, characters, cells, about, keys, .. } = collection;
-        for (source, text) in cells.texts() {
-            texts.in_cells += 1;
-            texts.add(source);
-            texts.add(text);
-        }
-        for Kind { fields, pictures } in kinds.values() {
-            fields.values().chain(pictures).for_each(|text| texts.add(text));
-        }
-        for fields in characters.values() {
-            fields.values().for_each(|text| texts.add(text));
-        }
-        about.values().for_each(|text| texts.add(text));
-        for Drawn { name, wishes, kinds, never, questions, called } in keys.values() {
-            texts.add(name);
-            wishes.values().chain(called.values()).for_each(|text| texts.add(text));
-            texts.bytes += size_of::<KindId>() * kinds.as_ref().map_or(0, Vec::len);
-            texts.bytes += size_of::<CharacterId>() * never.len();
-            for (at, Question { words, ask: _, sorted }) in questions {
-                texts.add(words);
-                texts.bytes += at.0.len();
-                texts.in_cells += A_PLACE * sorted.len();
-            }
-        }
-        texts
-    }
-
-    fn add(&mut self, text: &str) {
-        self.longest = self.longest.max(text.len());
-        self.bytes += text.len();
-    }
 }
 
 #[cfg(test)]

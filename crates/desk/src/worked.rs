@@ -4,16 +4,15 @@
 //! it was worked out of. Nothing here is a fact: all of it can be thrown away and worked out
 //! again.
 
-#![deny(clippy::wildcard_enum_match_arm)]
-
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use spinney_collection::keys::{self, Made};
 use spinney_collection::laid::Laid;
+use spinney_collection::touched::Touched;
 use spinney_collection::{Collection, Drawn};
-use spinney_model::{Done, Edit, Entry, KeyEdit, KeyId, WishField};
+use spinney_model::{KeyId, WishField};
 use spinney_press::sheet::Sheet;
 use spinney_voice::Tongue;
 
@@ -158,20 +157,6 @@ impl Worked {
         self.0.borrow().pressed.as_ref().map(|(_, sheet)| Arc::clone(sheet))
     }
 
-    /// What these lines touch, which come to this collection. More lines than one come when
-    /// a collection is opened, or from another program: that is not looked at line by line.
-    pub(crate) fn touched(&self, before: &Collection, entries: &[Entry]) -> Touched {
-        match entries {
-            [Entry { done: Done::Edits(edits), .. }] => edits
-                .iter()
-                .map(|edit| touched(before, edit))
-                .fold(Touched::Nothing, Touched::and),
-            // Names of states are no part of the collection.
-            [Entry { done: Done::Version(_) | Done::Unname(_), .. }] => Touched::Nothing,
-            _ => Touched::Everything,
-        }
-    }
-
     /// Forgets what was worked out of what was touched.
     pub(crate) fn drop(&mut self, touched: Touched) {
         let memo = self.0.get_mut();
@@ -186,73 +171,6 @@ impl Worked {
             Touched::Everything => *memo = Memo::default(),
         }
     }
-}
-
-/// What of the derived values has to be worked out again.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Touched {
-    Nothing,
-    /// This key, and neither the table nor another key.
-    Key(KeyId),
-    Everything,
-}
-
-impl Touched {
-    /// Whether a key is among it.
-    pub(crate) fn touches(self, key: KeyId) -> bool {
-        match self {
-            Self::Nothing => false,
-            Self::Key(id) => id == key,
-            Self::Everything => true,
-        }
-    }
-
-    fn and(self, other: Self) -> Self {
-        match (self, other) {
-            (Self::Nothing, touched) | (touched, Self::Nothing) => touched,
-            (Self::Key(one), Self::Key(id)) if one == id => self,
-            _ => Self::Everything,
-        }
-    }
-}
-
-fn touched(before: &Collection, edit: &Edit) -> Touched {
-    match edit {
-        Edit::Kind(..) | Edit::Character(..) | Edit::Cell { .. } | Edit::Scene(..) => {
-            Touched::Everything
-        }
-        Edit::Key(key, edit) => match edit {
-            KeyEdit::Ask { ask: Some(_), .. } => Touched::Everything,
-            KeyEdit::Ask { ask: None, .. }
-            | KeyEdit::Reword { .. }
-            | KeyEdit::TakeOut(_)
-            | KeyEdit::Sort { .. }
-            | KeyEdit::Rename(_)
-            | KeyEdit::Remove
-            // Who says something by sorting, and of which kinds.
-            | KeyEdit::ForKinds(_)
-            | KeyEdit::Wish(WishField::Group, _) => by_a_hand(before, *key),
-            KeyEdit::Wish(
-                WishField::Hand
-                | WishField::Season
-                | WishField::Touch
-                | WishField::Finish
-                | WishField::Tried,
-                _,
-            )
-            | KeyEdit::Never(_)
-            | KeyEdit::Start(_)
-            | KeyEdit::Call { .. } => Touched::Key(*key),
-        },
-        Edit::BackTo(_) => Touched::Nothing,
-    }
-}
-
-/// What hands say of the table, they say by questions that are linked to it.
-fn by_a_hand(before: &Collection, key: KeyId) -> Touched {
-    let questions = before.keys.get(&key).map(|key| key.questions.values());
-    let linked = questions.into_iter().flatten().any(|question| question.ask.is_some());
-    if linked { Touched::Everything } else { Touched::Key(key) }
 }
 
 #[cfg(test)]

@@ -12,20 +12,18 @@ use names::meant;
 use spinney_collection::keys::letters;
 use spinney_collection::laid::Laid;
 use spinney_collection::layer::Layer;
+use spinney_collection::offers::{readings, table_side};
 use spinney_model::{AskOf, Edit, Fork, KeyEdit, KeyId, KindId, Side};
 use spinney_voice::Tongue;
 
-use super::finds::face::face;
-use super::frame::{self, Parts, Screen};
-use super::heaps::ask_here::readings;
-use super::heaps::beside::together;
-use super::heaps::card::answer_tab;
-use super::heaps::deeds::{self, start_form};
-use super::heaps::place::Place;
 use crate::asked::{Asked, Deed, Route, Shown, get};
-use crate::asking;
 use crate::desk::Desk;
 use crate::forms::{Form, hidden, post};
+use crate::pages::finds::kind::face;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::heaps::card::answer_tab;
+use crate::pages::heaps::deeds::{self, start_form};
+use crate::pages::heaps::place::{self, Place};
 
 pub(crate) const ROUTES: &[Route] = &[
     get("/copy", show),
@@ -54,13 +52,13 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let Some(layer) = Layer::of(&desk.history.now, &laid, drawn) else {
         return Shown::Nothing;
     };
-    let next = together(&layer).into_iter().next().map(|(at, _)| at);
+    let next = layer.together().into_iter().next().map(|(at, _)| at);
     let wanted = asked.request.asked("at");
     let at = match (wanted, next) {
         ("", Some(next)) if asked.request.query.iter().all(|(name, _)| name != "at") => next,
         ("", None) => return answer::show(desk, asked, key, &layer, &laid),
         ("end", _) => return answer::show(desk, asked, key, &layer, &laid),
-        (wanted, _) => asking::way(wanted),
+        (wanted, _) => place::way(wanted),
     };
     if layer.forks.get(&at).is_none_or(|heap| heap.ask.is_some()) {
         return answer::show(desk, asked, key, &layer, &laid);
@@ -150,7 +148,7 @@ fn who(copy: &Copy<'_>, words: &str, reading: Option<&(AskOf, String)>) -> Marku
             }
             @if let Some((ask, words)) = reading {
                 p.choice {
-                    (asking::fields(ask))
+                    (place::fields(ask))
                     input #means type="checkbox" name="means" value="yes";
                     label for="means" dir="auto" { (t.with("copy-means", &[("words", words)])) }
                 }
@@ -162,7 +160,7 @@ fn who(copy: &Copy<'_>, words: &str, reading: Option<&(AskOf, String)>) -> Marku
 
 fn one(copy: &Copy<'_>, kind: KindId, reading: Option<&AskOf>) -> Markup {
     let t = copy.t;
-    let known = reading.and_then(|of| answer::table_side(copy.laid, of, kind));
+    let known = reading.and_then(|of| table_side(copy.laid, of, kind));
     let name = copy.desk.history.now.name_in(copy.key, kind);
     let choices = [
         (Some(Side::Yes), "yes", "answer-yes"),
@@ -188,7 +186,7 @@ fn one(copy: &Copy<'_>, kind: KindId, reading: Option<&AskOf>) -> Markup {
 
 fn margin(copy: &Copy<'_>) -> Markup {
     let t = copy.t;
-    let open = together(copy.layer);
+    let open = copy.layer.together();
     let name = |kind: &KindId| copy.desk.history.now.name_in(copy.key, *kind);
     html! {
         h2 { (t.say("copy-still-open")) }
@@ -232,7 +230,7 @@ static TAKE: Form<Taken> = Form {
         // Where the table says the very same of every card, the question is the table's.
         if let Some(laid) = at.desk.laid().filter(|_| !confirmed) {
             let same = |of: &AskOf| {
-                sides.iter().all(|(kind, side)| answer::table_side(&laid, of, *kind) == *side)
+                sides.iter().all(|(kind, side)| table_side(&laid, of, *kind) == *side)
             };
             let meaning = readings(at.asked.tongue, &laid, &words)
                 .into_iter()

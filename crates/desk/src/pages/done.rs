@@ -5,12 +5,12 @@
 //! Naming a state, and giving the name up, changes nothing in it.
 
 mod between;
-mod compare;
 mod version;
-mod when;
 
 use maud::{Markup, html};
 use spinney_model::Done;
+
+use version::when;
 
 use super::frame::{self, Parts, Screen};
 use crate::asked::{Asked, Deed, Route, Shown, get};
@@ -75,7 +75,7 @@ fn list(desk: &Desk, asked: &Asked<'_>, first: usize, end: usize) -> Markup {
                 li { div.deed {
                     div {
                         p.what dir="auto" { (sentence) }
-                        p.quiet { (when::when(t, *at, now)) }
+                        p.quiet { (when(t, *at, now)) }
                     }
                     @if place < held {
                         (to_place(place, &t.count("done-undo-after", held - place)))

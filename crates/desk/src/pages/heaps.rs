@@ -46,7 +46,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let Some(layer) = Layer::of(&desk.history.now, &laid, drawn) else {
         return Shown::Nothing;
     };
-    let mut at = crate::asking::way(asked.request.asked("at"));
+    let mut at = place::way(asked.request.asked("at"));
     while !layer.forks.contains_key(&at) {
         at.0.pop();
     }

@@ -1,16 +1,20 @@
-//! What the host could not do: keep a line, read a form, find an answer in time.
+//! What the host could not do: keep a line, read a form, find an answer in time; and what the
+//! screens do not hold.
 //!
 //! From a trouble of the host to a page that says that nothing was changed, with what was typed
-//! still on it. It repairs nothing.
+//! still on it; from a collection that is too large to a page with three ways on: save the table,
+//! save a copy of everything, or undo the last step. It repairs nothing.
 
-use super::frame;
+use maud::html;
+use spinney_voice::Tongue;
+
 use crate::asked::Asked;
 use crate::desk::Desk;
-use crate::reply::Page;
-use crate::reply::Refused;
+use crate::forms::hidden;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::reply::{Page, Refused};
 use crate::request::Request;
 use crate::size::TooLarge;
-use spinney_voice::Tongue;
 
 /// What the host could not do. A file is named as the person named it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -128,6 +132,30 @@ pub(crate) fn page(desk: &Desk, request: &Request, trouble: &Trouble) -> Page {
     let asked = Asked { request, tongue, parts: Vec::new() };
     let page = frame::refused(desk, &asked, &trouble.words(tongue));
     Page { status: trouble.status(), ..page }
+}
+
+/// The page of a collection that is too large for the screens: how it got here, it can leave.
+pub(crate) fn too_large(desk: &Desk, asked: &Asked<'_>, too_large: TooLarge) -> Page {
+    let t = asked.tongue;
+    let said = too_large.said(t);
+    let work = html! {
+        h1 { (t.say("too-large-title")) }
+        div.finding.mend role="alert" {
+            p { (said.sentence) }
+            p.remedy { (said.remedy) }
+        }
+        p.buttons {
+            a.main #save-table href="/saved/table.csv" download { (t.say("too-large-table")) }
+            a.button #save-copy href="/saved/copy.zip" download { (t.say("saved-save")) }
+        }
+        form method="post" action="/do/undo" {
+            (hidden(&[]))
+            button #undo { (t.say("too-large-undo")) }
+        }
+    };
+    let title = t.say("too-large-title");
+    let parts = Parts { screen: None, bare: true, ..Parts::new(Screen::Finds, title, work) };
+    Page { status: 422, ..frame::page(desk, asked, &parts) }
 }
 
 #[cfg(test)]

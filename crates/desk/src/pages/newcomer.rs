@@ -2,25 +2,24 @@
 //!
 //! It walks the key as with pupils, one question a page (`walk`); where it comes out, its card
 //! is laid beside the card that lies there, and what differs is written down (`beside`); where
-//! something else stands in the table already, a person decides (`clash`); then it is slotted
+//! something else stands in the table already, a person decides (`seen`); then it is slotted
 //! in with as few questions changed as the table allows (`slot`).
 
 mod beside;
-mod clash;
-mod fields;
 mod seen;
 mod slot;
 mod walk;
 
-use fields::{Fields, key};
 use maud::html;
+use spinney_collection::keys::KeyFrom;
 use spinney_model::{Edit, KeyEdit, KeyId, WishField};
+use walk::{Fields, key};
 
-use super::finds::fields::LONGEST_NAME;
-use super::frame::{self, Parts, Screen};
 use crate::asked::{Asked, Deed, Handler, Route, Shown, get};
 use crate::desk::Desk;
 use crate::forms::{At, Form, hidden, nothing, post};
+use crate::pages::finds::deeds::LONGEST_NAME;
+use crate::pages::frame::{self, Parts, Screen};
 use crate::request::Method;
 
 pub(crate) const ROUTES: &[Route] = &[
@@ -45,17 +44,21 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
         return start(desk, asked, id);
     }
     if let Err(moved) = At::now_shown(desk, asked).holds(&walk::fact(id, &fields)) {
-        let anew = walk::address(asked, id, &made, &[]);
+        let anew = walk::address(asked, (id, &made), &[]);
         return Shown::Page(frame::refused_from(desk, asked, &moved, &anew));
     }
-    match walking.next {
-        Some(number) => walk::ask(desk, asked, id, &made, &walking, number),
-        None => beside::show(desk, asked, id, &made, &walking),
+    match (walking.here(), desk.laid()) {
+        (Some(couplet), _) => walk::ask(desk, asked, (id, &made), &walking, couplet),
+        (None, Some(laid)) => {
+            let (collection, laid, made) = (&desk.history.now, &*laid, &*made);
+            beside::show(desk, asked, KeyFrom { t, collection, laid, made, id }, &walking)
+        }
+        (None, None) => {
+            let work =
+                html! { h1 { (t.say("newcomer-title")) } p { (t.say("newcomer-nowhere")) } };
+            frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work))
+        }
     }
-    .unwrap_or_else(|| {
-        let work = html! { h1 { (t.say("newcomer-title")) } p { (t.say("newcomer-nowhere")) } };
-        frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work))
-    })
 }
 
 /// Nothing can be walked yet.

@@ -4,25 +4,24 @@
 //! tables. The preview is drawn from the same boxes as the PDF.
 
 mod booklet;
-mod sheets;
 
 use std::sync::Arc;
 
 use booklet::Bound;
 use maud::{Markup, html};
-use sheets::{FILES, PAPERS, messages, paper_asked, sheet_asked};
-use spinney_model::KeyId;
+use spinney_exchange::{json, key_text, table};
+use spinney_model::{Finding, KeyId};
 use spinney_press::sheet::Sheet;
 use spinney_press::sheets::{SHEETS, SheetKind};
-use spinney_press::{Booklet, PressError, svg};
+use spinney_press::{Booklet, Paper, PressError, page, svg};
 use spinney_voice::Tongue;
 
-use super::frame::{self, Parts, Screen};
-use super::key::keyed::Together;
-use super::key::tried::trying_out;
-use super::to_keep::to_keep;
 use crate::asked::{Asked, Handler, Route, Shown};
 use crate::desk::Desk;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::key::deeds::trying_out;
+use crate::pages::key::keyed::Together;
+use crate::pages::saved::to_keep;
 use crate::reply::Page;
 use crate::request::Method;
 
@@ -241,7 +240,7 @@ fn file(desk: &Desk, asked: &Asked<'_>) -> Shown {
                 Err(error) => failed(desk, asked, &error),
             }
         }
-        _ => match sheets::as_file(&bound, name) {
+        _ => match as_file(&bound, name) {
             Some((kind, bytes)) => {
                 Shown::Page(to_keep(kind, bytes, format!("{}-{name}", bound.file_name())))
             }
@@ -256,4 +255,70 @@ fn failed(desk: &Desk, asked: &Asked<'_>, error: &PressError) -> Shown {
         remedy: error.remedy().to_owned(),
     };
     Shown::Page(frame::refused(desk, asked, &refused))
+}
+
+/// Files that are not for a printer, each with the message of what it is.
+const FILES: [(&str, &str); 4] = [
+    ("phone.html", "print-phone"),
+    ("key.txt", "print-text"),
+    ("key.json", "print-json"),
+    ("table.csv", "print-csv"),
+];
+
+/// The papers.
+const PAPERS: [(&str, Paper); 3] =
+    [("a4", Paper::A4), ("letter", Paper::Letter), ("a3", Paper::A3)];
+
+/// The messages of a sheet's name, and of what it is for.
+fn messages(sheet: &SheetKind) -> (String, String) {
+    (format!("print-{}", sheet.name), format!("print-{}-about", sheet.name))
+}
+
+/// The sheet of a name; the first where there is no such sheet.
+fn sheet_asked(name: &str) -> &'static SheetKind {
+    SHEETS.iter().find(|sheet| sheet.name == name).unwrap_or(&SHEETS[0])
+}
+
+/// The paper of a name; A4 where there is no such paper.
+fn paper_asked(name: &str) -> (&'static str, Paper) {
+    PAPERS.into_iter().find(|(known, _)| *known == name).unwrap_or(PAPERS[0])
+}
+
+/// A file by its name, with its media type.
+fn as_file(bound: &Bound, name: &str) -> Option<(&'static str, Vec<u8>)> {
+    let (made, matrix) = (&bound.made, &bound.matrix);
+    let (kind, text) = match name {
+        "phone.html" => ("text/html; charset=utf-8", page::html(&bound.booklet())),
+        "key.txt" => ("text/plain; charset=utf-8", key_text::write(&made.key, matrix)),
+        "key.json" => ("application/json", as_json(bound)),
+        "table.csv" => ("text/csv; charset=utf-8", table::write(matrix).table),
+        _ => return None,
+    };
+    Some((kind, text.into_bytes()))
+}
+
+fn as_json(bound: &Bound) -> String {
+    let (made, matrix) = (&bound.made, &bound.matrix);
+    let effort = made.opinion.effort.map(|effort| json::Effort {
+        total: effort.total,
+        mean_questions: effort.mean_questions,
+        longest: effort.longest,
+    });
+    json::report(
+        &json::Report {
+            key: Some(&made.key),
+            claim: made.claim.as_ref(),
+            effort: if made.claim.is_some() { None } else { effort },
+            findings: made.findings(),
+            questions_checked: Some((made.opinion.checked, made.opinion.questions)),
+            refused: &made.refused,
+            ..json::Report::of(matrix)
+        },
+        in_english,
+    )
+}
+
+/// Files that programs read are in English, whatever the screens speak.
+fn in_english(finding: &Finding) -> (String, String) {
+    spinney_voice::finding(finding, Tongue::of_terminal())
 }

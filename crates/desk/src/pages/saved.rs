@@ -1,4 +1,5 @@
-//! A copy of the collection: saved as one file, and opened again in the place of nothing.
+//! A copy of the collection: saved as one file, and opened again in the place of nothing; and how
+//! any file is named that a person keeps.
 //!
 //! Saving: from the journal and its pictures to a bundle, which the host sends as a download.
 //! Opening: from a bundle that somebody gives to a collection that the host keeps from then on.
@@ -16,12 +17,11 @@ use spinney_model::limits::COPY_BYTES;
 use spinney_press::picture::is_bare;
 use spinney_voice::Tongue;
 
-use super::frame::{self, Parts, Screen};
-use super::to_keep::{file_name, to_keep};
 use crate::asked::{Asked, Deed, Handler, Route, Shown, What, get};
 use crate::desk::Desk;
 use crate::forms::{Fact, Form, hidden, post};
-use crate::reply::Refused;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::reply::{Page, Refused};
 use crate::request::{KeptIn, Method, SavedCopy};
 use crate::size::TooLarge;
 use crate::unpacked;
@@ -235,4 +235,42 @@ fn told(asked: &Asked<'_>, error: BundleError) -> Refused {
         BundleError::TooLarge => "saved-too-large",
         BundleError::CutOff | BundleError::Damaged => "saved-damaged",
     })
+}
+
+/// The longest name of a file, in letters.
+const LONGEST_NAME: usize = 60;
+
+/// A file under a name.
+pub(super) fn to_keep(kind: &'static str, bytes: Vec<u8>, name: String) -> Page {
+    Page { file: Some(name), ..Page::of(kind, bytes) }
+}
+
+/// Letters and digits of any language, everything else a hyphen; `otherwise` where nothing is
+/// left.
+pub(super) fn file_name(name: &str, otherwise: &str) -> String {
+    let mut file = String::new();
+    for letter in name.to_lowercase().chars().take(LONGEST_NAME) {
+        match letter.is_alphanumeric() {
+            true => file.push(letter),
+            false if !file.is_empty() && !file.ends_with('-') => file.push('-'),
+            false => {}
+        }
+    }
+    match file.trim_end_matches('-') {
+        "" => otherwise.to_owned(),
+        file => file.to_owned(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::file_name;
+
+    #[test]
+    fn a_file_has_a_name_that_every_machine_takes() {
+        assert_eq!(file_name("Group Blue, class 4", "key"), "group-blue-class-4");
+        assert_eq!(file_name("../../<script>", "key"), "script");
+        assert_eq!(file_name("Ulmen-Schlüssel", "key"), "ulmen-schlüssel");
+        assert_eq!(file_name("🍂🍂", "key"), "key");
+    }
 }

@@ -15,11 +15,11 @@ use spinney_collection::share_out::{self, Set, Short};
 use spinney_model::{KeyId, KindId, TaxonIx};
 use spinney_voice::Tongue;
 
-use super::finds::face::face;
-use super::frame::{self, Parts, Screen};
 use crate::asked::{Asked, Handler, Route, Shown, get};
 use crate::desk::Desk;
 use crate::forms::{hidden, post};
+use crate::pages::finds::kind::face;
+use crate::pages::frame::{self, Parts, Screen};
 use crate::request::Method;
 
 pub(crate) const ROUTES: &[Route] = &[

@@ -5,9 +5,7 @@
 //! which decides, or to the view of the group that types it.
 
 pub(crate) mod fields;
-mod lay_over;
 mod margin;
-mod notes;
 mod panel;
 mod rename;
 mod sheet;
@@ -27,7 +25,7 @@ pub(crate) const ROUTES: &[Route] = &[
     get("/table", show),
     get("/table/{character}", show_character),
     (Method::Post, typed::CELLS.path, Handler::Do(&typed::OfCells)),
-    post(&lay_over::LAY_OVER),
+    post(&rename::LAY_OVER),
     post(&rename::ADD_CHARACTER),
     post(&fields::DESCRIBE),
     post(&rename::RENAME_STATE),
@@ -61,7 +59,7 @@ fn page(desk: &Desk, asked: &Asked<'_>, view: &View) -> Shown {
             (sheet::sheet(t, collection, view))
         }
         (rename::add_forms(t, collection, view))
-        (lay_over::form(t, view))
+        (rename::lay_over_form(t, view))
     };
     let margin = html! {
         @if let Some(id) = view.open { (panel::panel(t, collection, view, id)) }

@@ -5,10 +5,9 @@
 
 mod ending;
 mod screens;
-mod walk;
 
 use screens::Trying;
-use walk::{Walk, letters};
+use spinney_collection::walking::{Walking, given};
 
 use super::frame::{self, Parts, Screen};
 use crate::asked::{Asked, Route, Shown, get};
@@ -25,10 +24,13 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
         return frame::shown(desk, asked, &Parts::new(Screen::Try, t.say("nav-try"), work));
     };
     let begun = asked.request.query.iter().any(|(name, _)| name == "at");
-    let answers = letters(asked.request.asked("at"), made.key.couplets.len());
+    // At most one answer for every question.
+    let letters = asked.request.asked("at").chars();
+    let letters = letters.filter(|letter| given(*letter).is_some());
+    let answers: String = letters.take(made.key.couplets.len()).collect();
     let laid = desk.laid();
     let trying = Trying { t, id, collection: &desk.history.now, made, laid, answers };
-    let walk = Walk::of(&trying.made.key, &trying.answers);
+    let walk = Walking::of(&trying.made.key, trying.answers.chars().filter_map(given));
     let work = match (begun, walk.here()) {
         (false, _) => screens::start(&trying),
         (true, Some(couplet)) => screens::question(&trying, &walk, couplet),

@@ -13,10 +13,10 @@ use spinney_model::{Destination, Figure, Wording};
 use spinney_voice::glossary::{self, Entry};
 use spinney_voice::{Tongue, wording};
 
-use super::frame::{self, Parts, Screen};
 use crate::asked::{Asked, Route, Shown, get};
 use crate::desk::Desk;
-use crate::pages::finds::face::svg;
+use crate::pages::finds::kind::svg;
+use crate::pages::frame::{self, Parts, Screen};
 
 pub(crate) const ROUTES: &[Route] = &[get("/words", show)];
 

@@ -2,37 +2,23 @@
 //! back to them, in their own words.
 
 use maud::{Markup, html};
-use spinney_check::Says;
 use spinney_collection::Collection;
 use spinney_collection::laid::Laid;
 use spinney_collection::layer::Layer;
-use spinney_model::{AskOf, Fork, KeyId, KindId, Side};
+use spinney_collection::offers::{readings, table_side};
+use spinney_model::{Fork, KeyId, KindId};
 use spinney_voice::Tongue;
 
 use super::names;
 use crate::asked::{Asked, Shown};
 use crate::desk::Desk;
 use crate::pages::frame::{self, Parts, Screen};
-use crate::pages::heaps::ask_here::readings;
-use crate::pages::heaps::beside::{stranded, together};
 use crate::pages::heaps::card::answer_tab;
 use crate::pages::heaps::place::on_the_way;
 use crate::pages::key::keyed;
 
 /// So many questions go back to the group; more would be a lesson.
 const MOST_QUESTIONS: usize = 3;
-
-/// What the table says of a kind; None: nothing that decides.
-pub(super) fn table_side(laid: &Laid, of: &AskOf, kind: KindId) -> Option<Side> {
-    let ask = laid.ask(of)?;
-    let taxon = laid.taxon(kind)?;
-    match spinney_check::says(&laid.matrix, &ask)[taxon.0] {
-        Says::Yes => Some(Side::Yes),
-        Says::No => Some(Side::No),
-        Says::Both => Some(Side::Both),
-        Says::NobodyKnows | Says::DoesNotHave => None,
-    }
-}
 
 /// A question back to the group.
 struct Question {
@@ -78,8 +64,8 @@ fn verdict(desk: &Desk, asked: &Asked<'_>, key: KeyId, layer: &Layer) -> Markup 
     let t = asked.tongue;
     let collection = &desk.history.now;
     let drawn = &collection.keys[&key];
-    let lost = stranded(layer);
-    let alike = together(layer);
+    let lost = layer.stranded();
+    let alike = layer.together();
     let words = |at: &Fork| drawn.questions.get(at).map_or("", |q| q.words.as_str());
     html! {
         @if lost.is_empty() && alike.is_empty() {
@@ -121,7 +107,7 @@ fn questions(
         format!("/heaps?key={}&at={}", key.0, spinney_collection::keys::letters(at))
     };
     let mut questions = Vec::new();
-    for (at, kind) in stranded(layer) {
+    for (at, kind) in layer.stranded() {
         let texts: [(&str, &dyn std::fmt::Display); 2] =
             [("kind", &collection.name_in(key, kind)), ("words", &words(&at))];
         questions.push(Question { sentence: t.with("copy-lost", &texts), to: to(&at) });
@@ -154,8 +140,8 @@ fn questions(
                 .push(Question { sentence: t.with("copy-look-again", &texts), to: to(at) });
         }
     }
-    for (at, kinds) in together(layer) {
-        let names = joined(t, collection, key, &kinds);
+    for (at, kinds) in layer.together() {
+        let names = joined(t, collection, key, kinds);
         let sentence = t.with("copy-together", &[("kinds", &names)]);
         questions.push(Question { sentence, to: to(&at) });
     }
@@ -188,7 +174,7 @@ fn walked(desk: &Desk, asked: &Asked<'_>, key: KeyId, layer: &Layer) -> Markup {
                     }
                 }
             }
-            @for (at, kind) in stranded(layer) {
+            @for (at, kind) in layer.stranded() {
                 li.stranded {
                     strong dir="auto" { (collection.name_in(key, kind)) }
                     " " (t.with("copy-stranded", &[("words", &drawn.questions.get(&at).map_or("", |q| &q.words))]))

@@ -5,8 +5,6 @@
 //! asked back before anything is matched: "holly" may be the holly, or what they call something
 //! spiky.
 
-pub(super) mod meant;
-
 use maud::{Markup, html};
 use meant::{MEANT, MOST_ASKED_BACK, NAMES, Where, address, in_address, lie_apart};
 use spinney_collection::Collection;
@@ -17,13 +15,13 @@ use spinney_collection::layer::Layer;
 use spinney_model::{Fork, KeyId, KindField, KindId};
 
 use crate::asked::Asked;
-use crate::asking::way;
 use crate::desk::Desk;
 use crate::forms::hidden;
-use crate::pages::finds::fields::LONGEST_NAME;
-use crate::pages::heaps::beside::stranded;
+use crate::pages::finds::deeds::LONGEST_NAME;
 use crate::pages::heaps::card::answer_tab;
-use crate::pages::heaps::place::on_the_way;
+use crate::pages::heaps::place::{on_the_way, way};
+
+pub(super) mod meant;
 
 /// What the parts of this section look at.
 struct Ends<'a> {
@@ -198,7 +196,7 @@ fn who_is_it(names: &Ends<'_>, end: &Fork, name: &str, others: &[String]) -> Mar
     let collection = names.collection;
     let mut finds = sounding_like(collection, names.laid, name, None);
     finds.retain(|kind| names.layer.kinds.contains(kind));
-    for (_, kind) in stranded(names.layer) {
+    for (_, kind) in names.layer.stranded() {
         if !finds.contains(&kind) {
             finds.push(kind);
         }

@@ -3,15 +3,16 @@
 use maud::{Markup, html};
 use spinney_model::KeyId;
 
-use super::compare::{Changes, Side, changes};
-use crate::amounts::one_decimal;
 use crate::asked::Asked;
 use crate::asked::Shown;
 use crate::desk::Desk;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::worked::{State, Worked};
 use spinney_collection::Collection;
+use spinney_collection::compare::{Changes, Side, changes};
+use spinney_collection::keys::KeyFrom;
 use spinney_voice::Tongue;
+use spinney_voice::amounts::one_decimal;
 
 pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
@@ -28,10 +29,9 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let chosen = wanted.filter(|id| keys.iter().any(|(known, _)| known == id));
     let chosen = chosen.or_else(|| keys.first().map(|(id, _)| *id));
     let told = chosen.map(|key| {
-        let fresh =
-            |collection| Side::of(t, State { collection, worked: &Worked::default() }, key);
+        let fresh = |collection| side(t, State { collection, worked: &Worked::default() }, key);
         let before = fresh(&old);
-        let after = later.as_ref().map_or_else(|| Side::of(t, desk.now(), key), fresh);
+        let after = later.as_ref().map_or_else(|| side(t, desk.now(), key), fresh);
         told(t, &before, &after)
     });
     let work = html! {
@@ -45,6 +45,13 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     };
     let parts = Parts::new(Screen::Done, t.say("done-between"), work);
     frame::shown(desk, asked, &parts)
+}
+
+/// A key in a state.
+fn side(t: Tongue, state: State<'_>, id: KeyId) -> Side {
+    state.spoken(t, id).zip(state.laid()).map_or_else(Side::default, |(made, laid)| {
+        Side::of(KeyFrom { t, collection: state.collection, laid: &laid, made: &made, id })
+    })
 }
 
 /// The keys of either state, by the name they have last.

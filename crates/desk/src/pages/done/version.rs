@@ -3,9 +3,9 @@
 use maud::{Markup, html};
 use spinney_collection::{Collection, toward};
 use spinney_model::{AboutField, Done, Edit, KeyId};
-use spinney_voice::Tongue;
+use spinney_voice::{Tongue, when as time};
 
-use super::{between, when};
+use super::between;
 use crate::asked::{Asked, Deed, Shown};
 use crate::desk::Desk;
 use crate::forms::{At, Fact, Form, hidden, nothing};
@@ -29,7 +29,7 @@ pub(super) fn list(desk: &Desk, asked: &Asked<'_>) -> Markup {
             @for (n, version) in versions().rev() {
                 li {
                     p.what dir="auto" { strong { (version.name) } }
-                    p.quiet { (when::when(t, version.at, asked.request.at)) }
+                    p.quiet { (when(t, version.at, asked.request.at)) }
                     p {
                         a id={"version-" (n)} href={"/done/version/" (n)} { (t.say("done-look-at")) }
                         " · "
@@ -51,6 +51,13 @@ pub(super) fn list(desk: &Desk, asked: &Asked<'_>) -> Markup {
     }
 }
 
+/// When something was done.
+pub(super) fn when(t: Tongue, at: i64, now: i64) -> Markup {
+    html! {
+        time datetime=(time::iso(at)) title=(time::readable(at)) { (time::ago(t, at, now)) }
+    }
+}
+
 /// A named state as it was: its kinds, its things to look at, its keys.
 pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
@@ -60,7 +67,7 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let same = toward(&desk.history.now, &state).is_empty();
     let work = html! {
         h1 dir="auto" { (version.name) }
-        p.quiet { (when::when(t, version.at, asked.request.at)) }
+        p.quiet { (when(t, version.at, asked.request.at)) }
         @if same {
             p { (t.say("done-same-as-now")) }
         } @else {

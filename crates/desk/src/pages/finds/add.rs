@@ -15,10 +15,10 @@ use spinney_model::limits::SCREENS_COLUMNS;
 use spinney_model::{CharacterEdit, Edit, KindEdit, KindId};
 use spinney_voice::Tongue;
 
-use super::fields::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS};
-use super::left::{self, Told};
 use crate::asked::{Asked, Deed};
 use crate::forms::{Form, hidden, nothing};
+use crate::pages::finds::deeds::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS};
+use crate::pages::finds::left::{self, Told};
 use crate::pictures::{self, NoPicture};
 use crate::reply::Refused;
 

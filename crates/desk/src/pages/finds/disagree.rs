@@ -15,11 +15,10 @@ use spinney_collection::{Collection, Saying, Unlike, kinds, unlike};
 use spinney_model::{CharacterId, Edit, KindId, Side};
 use spinney_voice::Tongue;
 
-use super::deeds::{MERGE, gone};
-use super::fields::LONGEST_TEXT;
 use crate::asked::Deed;
 use crate::forms::{Form, hidden};
 use crate::pages::cell;
+use crate::pages::finds::deeds::{LONGEST_TEXT, MERGE, gone};
 
 /// So many are shown; the others are counted.
 const SHOWN: usize = 12;

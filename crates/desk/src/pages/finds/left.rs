@@ -4,16 +4,16 @@
 //! stands what stood here, and a person writes down the other if it is right.
 
 use maud::{Markup, html};
-use spinney_exchange::table::{self, TypedSheets};
-use spinney_model::{AboutField, CharacterField, CharacterId, KindField, KindId};
-
-use super::fields;
-use crate::asked::Asked;
-use crate::pages::table::fields::label as character_label;
-use crate::reply::Refused;
 use spinney_collection::Collection;
 use spinney_collection::intake::{self, Field, Left, OddUnit, Taken};
+use spinney_exchange::table::{self, TypedSheets};
+use spinney_model::{AboutField, CharacterField, CharacterId, KindField, KindId};
 use spinney_voice::Tongue;
+
+use crate::asked::Asked;
+use crate::pages::finds::deeds;
+use crate::pages::table::fields::label as character_label;
+use crate::reply::Refused;
 
 /// So many are told one by one; more do not fit into an address.
 const TOLD: usize = 12;
@@ -193,11 +193,11 @@ fn left(asked: &Asked<'_>, collection: &Collection) -> Markup {
 
 fn one(t: Tongue, collection: &Collection, of: Field, ours: &str, theirs: &str) -> String {
     let (what, field) = match of {
-        Field::Kind(id, field) => (collection.name(id), fields::of_kind(field)),
+        Field::Kind(id, field) => (collection.name(id), deeds::of_kind(field)),
         Field::Character(id, field) => {
             (collection.character_name(id).to_owned(), character_label(field))
         }
-        Field::About(field) => (t.say("finds-left-about"), fields::of_scene(field)),
+        Field::About(field) => (t.say("finds-left-about"), deeds::of_scene(field)),
     };
     let field = t.say(field);
     t.with(

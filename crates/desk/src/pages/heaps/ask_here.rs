@@ -3,74 +3,34 @@
 //! "spiky" may not mean "spiny".
 
 use maud::{Markup, html};
-use spinney_collection::keys::{self, Made};
+use spinney_collection::keys::{self, KeyFrom};
 use spinney_collection::laid::Laid;
-use spinney_exchange::link;
-use spinney_model::{Ask, AskOf, Fork, KeyId, Share};
+use spinney_collection::offers::{Offer, readings};
+use spinney_model::{Fork, KeyId, Share};
+use spinney_voice::amounts::one_decimal;
 use spinney_voice::{Tongue, wording};
 
-use super::deeds::ASK_HERE;
-use super::place::Top;
-use crate::amounts::one_decimal;
-use crate::asking::fields;
 use crate::desk::Desk;
+use crate::pages::heaps::deeds::ASK_HERE;
+use crate::pages::heaps::place::{Top, fields};
 
 /// So many questions are offered at once; the rest is folded away.
 const OFFERED: usize = 5;
-
-/// A question that could be asked.
-pub(super) struct Offer {
-    ask: AskOf,
-    words: String,
-    /// How many say only yes, only no, and both.
-    heaps: (usize, usize, usize),
-    /// Further questions a leaf, against the cheapest.
-    extra: Share,
-    exact: bool,
-}
 
 /// What could be asked at a fork that asks nothing yet, the cheapest first.
 pub(super) fn could_ask(
     t: Tongue,
     desk: &Desk,
     laid: &Laid,
-    key: KeyId,
+    id: KeyId,
     at: &Fork,
 ) -> Vec<Offer> {
     let collection = &desk.history.now;
-    if collection.keys.get(&key).is_none_or(|drawn| drawn.questions.contains_key(at)) {
+    if collection.keys.get(&id).is_none_or(|drawn| drawn.questions.contains_key(at)) {
         return Vec::new();
     }
-    let Some(made) = desk.worked.explained(collection, key) else { return Vec::new() };
-    let Some(couplet) = made.couplet(at) else { return Vec::new() };
-    let Some(reasons) = made.reasons.iter().find(|r| r.couplet == couplet.number) else {
-        return Vec::new();
-    };
-    let best = couplet.ask.iter().map(|ask| (ask, reasons.heaps, Share::from_integer(0), true));
-    let others = reasons.alternatives.iter();
-    let others = others.map(|other| (&other.ask, other.heaps, other.extra, other.exact));
-    let offers = best.chain(others).filter_map(|(ask, heaps, extra, exact)| {
-        let words = wording::question(t, &made.layer.matrix, ask);
-        Some(Offer {
-            ask: own(laid, &made, ask)?,
-            words,
-            heaps,
-            extra: a_find(&made, extra),
-            exact,
-        })
-    });
-    offers.collect()
-}
-
-/// A question of the table; None: of the layer that this key laid over it.
-fn own(laid: &Laid, made: &Made, ask: &Ask) -> Option<AskOf> {
-    (ask.character.0 < made.layer.sorted_from).then(|| laid.ask_of(ask)).flatten()
-}
-
-/// Effort over all kinds as effort for one find.
-fn a_find(made: &Made, effort: Share) -> Share {
-    let weight: Share = made.layer.matrix.taxa().iter().map(|taxon| taxon.weight).sum();
-    effort / weight
+    let made = desk.explained(id);
+    made.map_or(Vec::new(), |made| KeyFrom { t, collection, laid, made: &made, id }.offers(at))
 }
 
 /// The form: type a question, or take one of the table's.
@@ -164,14 +124,4 @@ pub(super) fn proposals(top: &Top<'_>, laid: &Laid) -> Markup {
             }
         }
     }
-}
-
-/// What a question may mean, the likeliest first, each as the table would ask it.
-pub(crate) fn readings(t: Tongue, laid: &Laid, words: &str) -> Vec<(AskOf, String)> {
-    let proposals = link::proposals(words, &laid.matrix);
-    let readings = proposals.iter().filter_map(|proposal| {
-        let words = wording::question(t, &laid.matrix, &proposal.ask);
-        Some((laid.ask_of(&proposal.ask)?, words))
-    });
-    readings.collect()
 }

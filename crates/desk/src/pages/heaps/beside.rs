@@ -2,13 +2,10 @@
 //! the answers that are still needed, one by one.
 
 use maud::{Markup, html};
-use spinney_check::WeakSettings;
-use spinney_collection::Agreed;
 use spinney_collection::keys::{Made, letters};
-use spinney_collection::laid::Laid;
 use spinney_collection::layer::Layer;
 use spinney_exchange::table;
-use spinney_model::{Fork, KindId, Look, Scale};
+use spinney_model::{Fork, KindId, Scale};
 
 use super::deeds::{ANSWER, FINISH, finish_fields};
 use super::place::Top;
@@ -18,18 +15,15 @@ use crate::forms::hidden;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::key::keyed::Together;
 
-/// Looking for the smallest sets of characters is not what is wanted here.
-const FEW_STEPS: u64 = 1_000;
 /// So many blank cells are asked for at most.
 const MOST_ANSWERS: usize = 20;
 
 /// The margin. `made`: the key as it was finished, where somebody wished for that.
 pub(super) fn margin(top: &Top<'_>, made: Option<&Made>) -> Markup {
     let t = top.t;
-    let stranded = stranded(top.layer);
-    let together = together(top.layer);
+    let (stranded, together) = (top.layer.stranded(), top.layer.together());
     let name = |kind: &KindId| top.desk.history.now.name_in(top.key, *kind);
-    let answers = looks(top.layer, top.laid).len();
+    let answers = top.layer.answers_needed(top.laid, MOST_ANSWERS).len();
     html! {
         h2 { (t.say("beside-not-placed")) }
         @if top.drawn.questions.is_empty() { p.quiet { (t.say("beside-nothing-sorted")) } }
@@ -70,37 +64,6 @@ pub(super) fn margin(top: &Top<'_>, made: Option<&Made>) -> Markup {
     }
 }
 
-/// Kinds that lie in the middle of a question, each with the place.
-pub(crate) fn stranded(layer: &Layer) -> Vec<(Fork, KindId)> {
-    let waiting = layer.forks.iter().flat_map(|(at, heap)| {
-        let unplaced = heap.sides.iter().filter(|(_, placed)| placed.side.is_none());
-        unplaced.map(|(kind, _)| (at.clone(), *kind))
-    });
-    waiting.collect()
-}
-
-/// Heaps of several kinds that nothing is asked of yet.
-pub(crate) fn together(layer: &Layer) -> Vec<(Fork, Vec<KindId>)> {
-    let open =
-        layer.forks.iter().filter(|(_, heap)| heap.ask.is_none() && heap.kinds.len() > 1);
-    open.map(|(at, heap)| (at.clone(), heap.kinds.clone())).collect()
-}
-
-/// Blank cells that could part kinds which are alike, the most useful first. Where people differ
-/// one answer more would not help: somebody has to decide.
-fn looks(layer: &Layer, laid: &Laid) -> Vec<Look> {
-    let settings = WeakSettings { steps: FEW_STEPS, sets_listed: 1, cells_named: MOST_ANSWERS };
-    let weak = spinney_check::weak(&layer.matrix, &settings);
-    let useful = weak.next.into_iter().filter(|look| {
-        let of_the_table = look.character.0 < layer.sorted_from;
-        let character = laid.characters.get(look.character.0).copied().flatten();
-        let agreed = character.map(|at| laid.said.agreed(layer.kinds[look.taxon.0], at));
-        let differ = matches!(agreed, Some(Agreed::Contradicted));
-        of_the_table && !differ && !(look.parts.is_empty() && look.with_others.is_empty())
-    });
-    useful.collect()
-}
-
 /// The answers that are still needed, one question a page.
 pub(super) fn answers(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let t = asked.tongue;
@@ -108,7 +71,7 @@ pub(super) fn answers(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let Some(laid) = desk.laid() else { return Shown::Nothing };
     let drawn = &desk.history.now.keys[&key];
     let Some(layer) = Layer::of(&desk.history.now, &laid, drawn) else { return Shown::Nothing };
-    let looks = looks(&layer, &laid);
+    let looks = layer.answers_needed(&laid, MOST_ANSWERS);
     let passed: usize = asked.request.asked("passed").parse().unwrap_or(0);
     let heaps = format!("/heaps?key={}&at={}", key.0, letters(&Fork::default()));
     let work = html! {

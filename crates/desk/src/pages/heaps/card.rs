@@ -12,9 +12,9 @@ use spinney_collection::layer::Placed;
 use spinney_model::{CharacterId, KindId, Side};
 use spinney_voice::Tongue;
 
-use super::deeds::{MIDDLE, SORT, TABLE_AS_SORTED};
-use super::place::Top;
-use crate::pages::finds::face::face;
+use crate::pages::finds::kind::face;
+use crate::pages::heaps::deeds::{MIDDLE, SORT, TABLE_AS_SORTED};
+use crate::pages::heaps::place::Top;
 
 /// Yes as a leaf-shaped tab, no as a square one; the word stands in both.
 pub(crate) fn answer_tab(t: Tongue, yes: bool) -> Markup {

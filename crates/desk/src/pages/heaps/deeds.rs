@@ -5,12 +5,11 @@ use spinney_collection::{Drawn, laid};
 use spinney_model::{AskOf, CharacterId, Edit, KeyEdit, KeyId, KindId, Side, WishField};
 use spinney_voice::Tongue;
 
-use super::place::{Place, gone, key, kind};
 use crate::asked::{Asked, Deed};
-use crate::asking::of_form;
 use crate::forms::{At, Fact, Form, hidden, nothing};
 use crate::pages::cell;
-use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::finds::deeds::LONGEST_NAME;
+use crate::pages::heaps::place::{Place, gone, key, kind, of_form};
 use crate::pages::table::fields::LONGEST_TEXT;
 use crate::reply::Refused;
 use crate::worked::State;

@@ -1,19 +1,22 @@
-//! A place of a key: as forms name it, with what people ask there, and as a table top, with
-//! what all parts of the screen look at.
+//! A place of a key and the question there: as forms and addresses name them, with what people
+//! ask there, and as a table top, with what all parts of the screen look at.
+//!
+//! From a way through a key, or what a question means, to hidden fields and addresses and back.
+//! What does not fit is nobody's question.
 
 use maud::{Markup, html};
 use spinney_collection::keys::letters;
 use spinney_collection::laid::Laid;
 use spinney_collection::layer::{Heap, Layer};
 use spinney_collection::{Collection, Drawn};
-use spinney_model::{Fork, KeyId, KindId};
+use spinney_model::{AskOf, AskedOf, CharacterId, Fork, KeyId, KindId, Quantity, limits};
 use spinney_voice::Tongue;
 
 use crate::asked::Asked;
-use crate::asking::way;
 use crate::desk::Desk;
 use crate::forms::{At, Fact, hidden};
 use crate::reply::Refused;
+use crate::request::Request;
 
 /// A place of a key that is there.
 #[derive(Clone)]
@@ -124,4 +127,44 @@ impl Top<'_> {
     pub(super) fn card_fields(&self, kind: KindId) -> Markup {
         html! { input type="hidden" name="kind" value=(kind.0); (self.place_fields()) }
     }
+}
+
+/// The fields that say what a question means.
+pub(crate) fn fields(ask: &AskOf) -> Markup {
+    html! {
+        input type="hidden" name="character" value=(ask.character.0);
+        @match &ask.yes {
+            AskedOf::States(states) => @for state in states {
+                input type="hidden" name="state" value=(state);
+            },
+            AskedOf::AtLeast(least) => input type="hidden" name="at-least" value=(least.thousandths());,
+            AskedOf::Below(least) => input type="hidden" name="below" value=(least.thousandths());,
+        }
+    }
+}
+
+/// What the fields of a form say that a question means; None: nothing.
+pub(crate) fn of_form(request: &Request) -> Option<AskOf> {
+    let character = CharacterId(request.field("character").parse().ok()?);
+    let number = |name| request.field(name).parse().ok().map(Quantity::from_thousandths);
+    let states: Vec<String> = request.fields("state").map(str::to_owned).collect();
+    let yes = match (number("at-least"), number("below")) {
+        (Some(least), _) => AskedOf::AtLeast(least),
+        (None, Some(least)) => AskedOf::Below(least),
+        (None, None) if !states.is_empty() => AskedOf::States(states),
+        (None, None) => return None,
+    };
+    Some(AskOf { character, yes })
+}
+
+/// A way from letters; what is no way leads to the beginning. At most so many questions deep
+/// as a collection has kinds.
+pub(crate) fn way(letters: &str) -> Fork {
+    let answer = |letter| match letter {
+        'y' => Some(true),
+        'n' => Some(false),
+        _ => None,
+    };
+    let way = letters.chars().take(limits::SCREENS_KINDS).map(answer);
+    Fork(way.collect::<Option<_>>().unwrap_or_default())
 }

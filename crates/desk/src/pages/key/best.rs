@@ -8,21 +8,19 @@ use std::sync::Arc;
 use maud::{Markup, html};
 use spinney_check::Proof;
 use spinney_collection::Collection;
-use spinney_collection::keys::{HEAPS_A_PAGE, Made};
+use spinney_collection::keys::{Ending, HEAPS_A_PAGE, Made, a_find};
 use spinney_model::{Claim, KeyId, Share, Stopped, Wish, Wishes};
 use spinney_voice::Tongue;
+use spinney_voice::amounts::{in_whole, one_decimal, price};
 
-use super::keyed::{Ending, Keyed, Together, names};
-use crate::amounts::{a_find, in_whole, one_decimal, price};
 use crate::asked::{Asked, Shown};
-use crate::desk::Desk;
+use crate::desk::{Desk, Work};
 use crate::forms::hidden;
 use crate::pages::frame::{self, Parts, Screen};
-use crate::pages::heaps::beside::stranded;
 use crate::pages::heaps::card::answer_tab;
 use crate::pages::heaps::deeds::{FINISH, finish_fields};
+use crate::pages::key::keyed::{Keyed, Together, names};
 use crate::reply::Page;
-use crate::work::Work;
 
 /// A key in four numbers.
 struct Numbers {
@@ -98,14 +96,13 @@ fn as_drawn(key: &Keyed<'_>) -> Markup {
 fn can_finish(key: &Keyed<'_>) -> bool {
     match key.drawn().finished() {
         true => !key.drawn().questions.is_empty(),
-        false => !key.together().none() || !stranded(&key.made.layer).is_empty(),
+        false => !key.together().none() || !key.made.layer.stranded().is_empty(),
     }
 }
 
 fn verdict(key: &Keyed<'_>, claim: &Claim) -> Markup {
     let t = key.t;
     let together = key.together();
-    let matrix = &key.made.layer.matrix;
     let by_choice = claim.wishes != Wishes::default();
     let touch = claim.prices.iter().find(|price| price.wish == Wish::Touch);
     let spared = touch.filter(|price| price.extra != Share::from_integer(0));
@@ -113,7 +110,7 @@ fn verdict(key: &Keyed<'_>, claim: &Claim) -> Markup {
     let sentence = match (claim.stopped, &key.made.opinion.proof, wished) {
         (Some(Stopped::Overflow), ..) => t.say("key-too-fine"),
         (Some(Stopped::Budget | Stopped::Memory), ..) => {
-            let least = t.decimal(&one_decimal(a_find(matrix, claim.lower_bound)));
+            let least = t.decimal(&one_decimal(key.made.a_find(claim.lower_bound)));
             t.with("key-not-sure", &[("least", &least)])
         }
         (None, Proof::Confirmed(_), false) => t.say("key-best"),
@@ -145,10 +142,10 @@ fn verdict(key: &Keyed<'_>, claim: &Claim) -> Markup {
         }
         @if let Some(spared) = spared {
             @let message = if claim.wishes.allow_touch { "key-touch-saves" } else { "key-touch-costs" };
-            p #touch-price { (t.say(message)) " " (price(t, a_find(matrix, spared.extra), spared.exact)) "." }
+            p #touch-price { (t.say(message)) " " (price(t, key.made.a_find(spared.extra), spared.exact)) "." }
         }
         @if let (Some(kept), true) = (&claim.kept, by_choice) {
-            @let extra = a_find(matrix, claim.total - kept.without_wishes);
+            @let extra = key.made.a_find(claim.total - kept.without_wishes);
             p { (t.say("key-wishes-cost")) " " (price(t, extra, kept.without_wishes_optimal && claim.optimal())) "." }
         }
         details {
@@ -354,7 +351,7 @@ fn in_short(t: Tongue, collection: &Collection, id: KeyId, made: &Made) -> Marku
                         @for (yes, to) in [(true, &couplet.yes), (false, &couplet.no)] {
                             li {
                                 (answer_tab(t, yes)) " "
-                                @match Ending::of(made, to) {
+                                @match made.ending(to) {
                                     Ending::On(number) => (t.with("key-go-to", &[("number", &number)])),
                                     Ending::Out(kinds, strange) => strong dir="auto" {
                                         (names(collection, id, &kinds, strange).join(", "))

@@ -6,20 +6,18 @@
 use std::sync::Arc;
 
 use maud::{Markup, html};
-use spinney_collection::keys::{Made, letters, token};
+use spinney_collection::guesses::{Missing, SaidAt};
+use spinney_collection::keys::{KeyFrom, Made, letters};
 use spinney_collection::laid::Laid;
-use spinney_collection::{Agreed, Collection, Drawn};
-use spinney_model::{
-    Answer, CharacterId, Code, Couplet, Destination, End, Finding, Fork, KeyId, KindId,
-    LeftTogether, Place, WhyNot,
-};
+use spinney_collection::{Collection, Drawn};
+use spinney_model::{Answer, Couplet, Fork, KeyId, KindId, LeftTogether, WhyNot};
 use spinney_voice::Tongue;
 
 use crate::asked::Asked;
-use crate::asking::way;
 use crate::desk::Desk;
 use crate::forms::hidden;
 use crate::pages::frame;
+use crate::pages::heaps::place::way;
 
 /// A key with everything that the parts of this screen look at.
 pub(super) struct Keyed<'d> {
@@ -68,10 +66,10 @@ impl<'d> Keyed<'d> {
         &self.collection.keys[&self.id]
     }
 
-    /// What is missing of a kind at a question.
-    pub(super) fn missing(&self, number: u32, kind: KindId) -> Missing {
+    /// The key with what it was made from.
+    pub(super) fn from(&self) -> KeyFrom<'_> {
         let (collection, laid, made) = (self.collection, &*self.laid, &*self.made);
-        Missing::of(From { collection, laid, made, key: self.id }, number, kind)
+        KeyFrom { t: self.t, collection, laid, made, id: self.id }
     }
 
     /// The kinds that the key leaves together.
@@ -106,33 +104,10 @@ impl<'d> Keyed<'d> {
         hidden(&[
             ("key", &self.id.0),
             ("at", &letters(at)),
-            ("way", &asks_above(&self.made, at)),
-            ("asks", &asks_at(&self.made, at)),
+            ("way", &self.made.asks_above(at)),
+            ("asks", &self.made.asks_at(at)),
             ("back", &self.address(Some(at))),
         ])
-    }
-
-    /// What was found at one question; what nobody has said is gathered in the margin.
-    pub(super) fn findings_at(&self, number: u32) -> Vec<Finding> {
-        let here = Place::Couplet(number);
-        let found = self.made.findings().iter();
-        let found = found.filter(|found| found.place == here && !self.said_of_a_kind(found));
-        found.cloned().collect()
-    }
-
-    /// Whether a finding is said kind by kind, and not by itself: what nobody has said of a kind,
-    /// and that a kind never comes out which nobody has placed.
-    pub(super) fn said_of_a_kind(&self, found: &Finding) -> bool {
-        let made = &self.made;
-        let unplaced = |name: &String| {
-            let open = made.guesses.of_kinds.iter().filter(|(_, open)| open.lost);
-            open.into_iter().any(|(taxon, _)| made.layer.matrix.taxon(*taxon).name == *name)
-        };
-        match (found.code, &found.place) {
-            (Code::NobodyRecorded, _) => true,
-            (Code::NeverComesOut, Place::Taxon(name)) => unplaced(name),
-            _ => false,
-        }
     }
 
     /// Why a question cannot be asked, in a sentence.
@@ -153,53 +128,6 @@ impl<'d> Keyed<'d> {
     }
 }
 
-/// The token of what a key asks on the way to a place. A key that a long search found is in no
-/// journal: the tokens travel with the form.
-pub(super) fn asks_above(made: &Made, at: &Fork) -> String {
-    token((0..at.0.len()).map(|length| words_at(made, &at.0[..length])))
-}
-
-/// The token of what it asks there.
-pub(super) fn asks_at(made: &Made, at: &Fork) -> String {
-    token([words_at(made, &at.0)])
-}
-
-fn words_at<'m>(made: &'m Made, way: &[bool]) -> &'m str {
-    made.couplet(&Fork(way.to_vec())).map_or("", |couplet| made.compared(couplet.number))
-}
-
-/// The token of all questions of a key, each with its place.
-pub(super) fn asks_all(made: &Made) -> String {
-    token(made.key.couplets.iter().flat_map(|couplet| {
-        [letters(&made.places[&couplet.number]), made.compared(couplet.number).to_owned()]
-    }))
-}
-
-/// Where an answer leads.
-pub(crate) enum Ending<'m> {
-    /// On to the question with this number.
-    On(u32),
-    /// Kinds come out, and names that are none of the collection's.
-    Out(Vec<KindId>, &'m [String]),
-    /// Nothing comes out.
-    Nothing,
-}
-
-impl<'m> Ending<'m> {
-    pub(crate) fn of(made: &'m Made, to: &'m Destination) -> Self {
-        match to {
-            Destination::Couplet(number) => Self::On(*number),
-            Destination::End(End { taxa, unrecognised })
-                if !(taxa.is_empty() && unrecognised.is_empty()) =>
-            {
-                let kinds = taxa.iter().filter_map(|taxon| made.layer.kinds.get(taxon.0));
-                Self::Out(kinds.copied().collect(), unrecognised)
-            }
-            Destination::End(_) | Destination::Missing => Self::Nothing,
-        }
-    }
-}
-
 /// The names of kinds in a key, one after another.
 pub(crate) fn names(
     collection: &Collection,
@@ -211,70 +139,18 @@ pub(crate) fn names(
     known.chain(strange.iter().cloned()).collect()
 }
 
-/// What is missing of a kind at a question.
-pub(crate) struct Missing {
-    /// Whether people said different things; otherwise nobody has said anything.
-    pub(crate) differ: bool,
-    /// Where a person says it.
-    pub(crate) address: String,
-}
-
-/// A key and what it was made from.
-#[derive(Clone, Copy)]
-pub(crate) struct From<'a> {
-    pub(crate) collection: &'a Collection,
-    pub(crate) laid: &'a Laid,
-    pub(crate) made: &'a Made,
-    pub(crate) key: KeyId,
-}
-
-impl Missing {
-    pub(crate) fn of(from: From<'_>, number: u32, kind: KindId) -> Self {
-        let column = column(from, number);
-        let agreed = column.map(|at| from.laid.said.agreed(kind, at));
-        let differ = matches!(agreed, Some(Agreed::Contradicted));
-        let address = match (column, lies_at(from, number, kind)) {
-            (Some(at), card) if differ || card.is_none() => {
-                let (kind, at) = (kind.0, at.0);
-                format!("/table?kind={kind}&character={at}#c-{kind}-{at}")
-            }
-            (_, Some(at)) => {
-                format!("/heaps?key={}&at={}#card-{}", from.key.0, letters(&at), kind.0)
-            }
-            (_, None) => format!("/finds/{}", kind.0),
-        };
-        Self { differ, address }
+/// Where a person says what is missing of a kind.
+pub(crate) fn address_of(key: KeyId, kind: KindId, missing: &Missing) -> String {
+    let kind = kind.0;
+    match &missing.at {
+        SaidAt::Table(at) => {
+            format!("/table?kind={kind}&character={0}#c-{kind}-{0}", at.0)
+        }
+        SaidAt::Heap(at) => {
+            format!("/heaps?key={}&at={}#card-{kind}", key.0, letters(at))
+        }
+        SaidAt::Kind => format!("/finds/{kind}"),
     }
-}
-
-/// The character that a question asks the table for, or is linked to.
-fn column(from: From<'_>, number: u32) -> Option<CharacterId> {
-    let Made { key, layer, places, .. } = from.made;
-    let ask = key.couplets.iter().find(|couplet| couplet.number == number)?.ask.as_ref()?;
-    if ask.character.0 < layer.sorted_from {
-        return from.laid.characters.get(ask.character.0).copied().flatten();
-    }
-    let question = from.collection.keys.get(&from.key)?.questions.get(places.get(&number)?)?;
-    let linked = question.ask.as_ref().map(|of| of.character);
-    linked.filter(|at| from.laid.character(*at).is_some())
-}
-
-/// The heap where the kind's card waits: at the question, if people drew it, or above, where it
-/// was left on the way there.
-fn lies_at(from: From<'_>, number: u32, kind: KindId) -> Option<Fork> {
-    let drawn = from.collection.keys.get(&from.key)?;
-    let place = from.made.places.get(&number)?;
-    let forks = &from.made.layer.forks;
-    let asked = forks.get(place)?.ask.as_ref()?;
-    let couplet = from.made.key.couplets.iter().find(|couplet| couplet.number == number)?;
-    if couplet.ask.as_ref() != Some(asked) {
-        return None;
-    }
-    let above = (0..=place.0.len()).rev().map(|length| Fork(place.0[..length].to_vec()));
-    above.into_iter().find(|at| {
-        drawn.questions.contains_key(at)
-            && forks.get(at).is_some_and(|heap| heap.kinds.contains(&kind))
-    })
 }
 
 /// So many kinds of a set are named, and so many sets; the others are counted.

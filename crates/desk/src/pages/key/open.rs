@@ -3,20 +3,17 @@
 
 use maud::{Markup, html};
 use spinney_collection::keys::{self, Made, letters};
+use spinney_collection::pinned::{Measured, threshold};
 use spinney_collection::reworded;
-use spinney_model::{
-    Alternative, Asked, Character, Couplet, Quantity, Reasons, Scale, Side, TaxonIx, Value,
-};
-use spinney_voice::wording;
+use spinney_model::{Alternative, Asked, Character, Couplet, Quantity, Reasons, Scale, Side};
+use spinney_voice::{amounts, wording};
 
-use super::deeds::{KEEP, REPLACE, REWORD, SWAP, THRESHOLD};
-use super::keyed::Keyed;
-use super::pinned;
-use crate::amounts;
-use crate::asking::fields;
 use crate::pages::heaps::ask_here::split;
 use crate::pages::heaps::card::answer_tab;
 use crate::pages::heaps::deeds::{LONGEST_QUESTION, TAKE_OUT};
+use crate::pages::heaps::place::fields;
+use crate::pages::key::deeds::{KEEP, REPLACE, REWORD, SWAP, THRESHOLD};
+use crate::pages::key::keyed::Keyed;
 
 /// Everything that can be done to a question.
 pub(super) fn panel(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
@@ -68,7 +65,7 @@ fn own_words(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
 /// The opposite question; a person looks whether the words ask for it.
 fn swap(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
     let t = key.t;
-    let words = pinned::opposite_words(key, couplet);
+    let words = key.from().opposite_words(couplet);
     html! {
         details {
             summary #swap-open { (t.say("key-swap-title")) }
@@ -122,7 +119,7 @@ fn list(key: &Keyed<'_>, couplet: &Couplet, made: &Made, reasons: &Reasons) -> M
     let known: Vec<&Alternative> = reasons
         .alternatives
         .iter()
-        .filter(|other| pinned::of_the_table(key, &other.ask).is_some())
+        .filter(|other| key.from().of_the_table(&other.ask).is_some())
         .collect();
     html! {
         details {
@@ -148,12 +145,12 @@ fn offer(
     let t = key.t;
     let ask = wording::said_at(&made.layer.matrix, &key.made.key, couplet.number, &other.ask);
     let words = wording::question(key.t, &made.layer.matrix, &ask);
-    let extra = amounts::a_find(&made.layer.matrix, other.extra);
+    let extra = made.a_find(other.extra);
     let (yes, no, both) = other.heaps;
     html! {
         form method="post" action=(REPLACE.path) {
             (key.where_fields(key.place(couplet)))
-            @if let Some(ask) = pinned::of_the_table(key, &ask) { (fields(&ask)) }
+            @if let Some(ask) = key.from().of_the_table(&ask) { (fields(&ask)) }
             input type="hidden" name="words" value=(words);
             button.offer id={"instead-" (at)} {
                 span.words dir="auto" { (words) }
@@ -194,16 +191,9 @@ impl Ruler {
     }
 }
 
-/// A kind with what was measured of it.
-struct Bar {
-    taxon: TaxonIx,
-    side: Side,
-    range: Option<(Quantity, Quantity)>,
-}
-
 pub(super) fn ranges(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
-    let Some(ask) = &pinned::said(key, couplet) else { return html! {} };
-    let Some(at) = pinned::threshold(ask) else { return html! {} };
+    let Some(ask) = &key.from().said(couplet) else { return html! {} };
+    let Some(at) = threshold(ask) else { return html! {} };
     let t = key.t;
     let character = key.made.layer.matrix.character(ask.character);
     let (gap, unit, step) = match &character.scale {
@@ -214,7 +204,7 @@ pub(super) fn ranges(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
         Asked::Below(_) => "key-number-below",
         Asked::AtLeast(_) | Asked::States(_) => "key-number",
     };
-    let bars = bars(key, couplet);
+    let bars = key.from().measured(couplet);
     let ends = bars.iter().filter_map(|bar| bar.range);
     let ends = ends.flat_map(|(low, high)| [low.as_f64(), high.as_f64()]);
     let line = [at.as_f64() - gap.as_f64(), at.as_f64() + gap.as_f64()];
@@ -242,34 +232,10 @@ pub(super) fn ranges(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
     }
 }
 
-/// The kinds that come here, the smallest first; those that nobody measured last.
-fn bars(key: &Keyed<'_>, couplet: &Couplet) -> Vec<Bar> {
-    let Some(ask) = &couplet.ask else { return Vec::new() };
-    let matrix = &key.made.layer.matrix;
-    let mut bars: Vec<Bar> = pinned::sides(key, couplet.number)
-        .into_iter()
-        .map(|(taxon, side)| {
-            let range = match &matrix.cell(taxon, ask.character).value {
-                Value::Range { low, high } => Some((*low, *high)),
-                Value::Counts(counts) => {
-                    counts.first().zip(counts.last()).map(|(low, high)| {
-                        let whole = |count: u32| Quantity::from_whole(count.into());
-                        (whole(low.0), whole(high.0))
-                    })
-                }
-                Value::Unknown | Value::DoesNotApply | Value::States(_) => None,
-            };
-            Bar { taxon, side, range }
-        })
-        .collect();
-    bars.sort_by_key(|bar| (bar.range.is_none(), bar.range, bar.taxon));
-    bars
-}
-
 fn drawn(
     key: &Keyed<'_>,
     ruler: &Ruler,
-    bar: &Bar,
+    bar: &Measured,
     at: Quantity,
     gap: Quantity,
     character: &Character,

@@ -2,10 +2,11 @@
 //! follow it as eyes do.
 
 use maud::{Markup, html};
+use spinney_collection::keys::Ending;
 use spinney_model::{Answer, Couplet, Destination, KindId, TaxonIx};
 use spinney_voice::wording;
 
-use super::keyed::{Ending, Keyed, names};
+use super::keyed::{Keyed, names};
 use super::open;
 use crate::pages::frame;
 use crate::pages::heaps::card::answer_tab;
@@ -59,7 +60,7 @@ fn leads(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
 pub(super) fn leads_to(key: &Keyed<'_>, couplet: &Couplet, yes: bool) -> Markup {
     let t = key.t;
     html! {
-        @match Ending::of(&key.made, answered(couplet, yes)) {
+        @match key.made.ending(answered(couplet, yes)) {
             Ending::On(number) => a href={"#q" (number)} { (t.with("key-go-to", &[("number", &number)])) },
             Ending::Out(kinds, strange) => {
                 strong.out dir="auto" { (names(key.collection, key.id, &kinds, strange).join(", ")) }
@@ -113,7 +114,7 @@ pub(super) fn change(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
 pub(super) fn about(key: &Keyed<'_>, couplet: &Couplet) -> Markup {
     html! {
         (second_look(key, couplet))
-        (frame::findings(key.t, &key.findings_at(couplet.number)))
+        (frame::findings(key.t, &key.made.findings_at(couplet.number)))
         @if key.is_open(couplet) { (open::panel(key, couplet)) }
     }
 }

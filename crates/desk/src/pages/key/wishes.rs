@@ -7,12 +7,12 @@ use maud::{Markup, html};
 use spinney_collection::{Collection, Drawn};
 use spinney_model::{CharacterId, Edit, KeyEdit, KeyId, Season, SeenOn, WishField};
 
-use super::deeds::REMOVE;
-use super::keyed::Keyed;
 use crate::asked::Deed;
 use crate::forms::{Fact, Form, hidden};
-use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::finds::deeds::LONGEST_NAME;
 use crate::pages::heaps::place;
+use crate::pages::key::deeds::REMOVE;
+use crate::pages::key::keyed::Keyed;
 
 pub(super) fn form(key: &Keyed<'_>) -> Markup {
     let t = key.t;

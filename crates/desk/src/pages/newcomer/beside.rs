@@ -3,23 +3,22 @@
 use std::collections::BTreeSet;
 
 use maud::{Markup, html};
-use spinney_collection::keys::Made;
+use spinney_collection::keys::KeyFrom;
 use spinney_collection::laid::Laid;
+use spinney_collection::walking::Walking;
 use spinney_collection::{Agreed, Kind};
 use spinney_exchange::table;
-use spinney_model::{CharacterId, KeyId, KindId, Scale};
+use spinney_model::{CharacterId, KindId, Scale};
 use spinney_voice::Tongue;
 
-use super::fields::Fields;
-use super::seen::{answered, landed};
-use super::walk::{self, Walking};
 use crate::asked::{Asked, Shown};
 use crate::desk::Desk;
 use crate::forms::hidden;
 use crate::pages::cell;
-use crate::pages::finds::face::{drawn_line, of_kind};
-use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::finds::deeds::LONGEST_NAME;
+use crate::pages::finds::kind::{drawn_line, of_kind};
 use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::newcomer::walk::{self, Fields};
 use crate::pages::table::fields::LONGEST_TEXT;
 
 /// So many cards are laid beside the newcomer's; a table top holds no more.
@@ -29,9 +28,8 @@ pub(super) const MOST_CARDS: usize = 3;
 struct View<'a> {
     t: Tongue,
     desk: &'a Desk,
-    key: KeyId,
+    key: KeyFrom<'a>,
     laid: &'a Laid,
-    made: &'a Made,
     walking: &'a Walking<'a>,
     /// The kinds that lie where it came out.
     beside: Vec<KindId>,
@@ -41,20 +39,18 @@ struct View<'a> {
 
 impl View<'_> {
     fn kind_name(&self, kind: KindId) -> String {
-        self.desk.history.now.name_in(self.key, kind)
+        self.desk.history.now.name_in(self.key.id, kind)
     }
 }
 
 pub(super) fn show(
     desk: &Desk,
     asked: &Asked<'_>,
-    id: KeyId,
-    made: &Made,
+    key: KeyFrom<'_>,
     walking: &Walking<'_>,
-) -> Option<Shown> {
-    let t = asked.tongue;
-    let laid = desk.laid()?;
-    let all = landed(made, walking);
+) -> Shown {
+    let (t, id) = (asked.tongue, key.id);
+    let all = walking.came_out(key.made);
     let fields = Fields::of(asked.request);
     let name = match fields.get("name") {
         "" => t.say("newcomer-nameless"),
@@ -63,33 +59,32 @@ pub(super) fn show(
     let view = View {
         t,
         desk,
-        key: id,
-        laid: &laid,
-        made,
+        key,
+        laid: key.laid,
         walking,
         beside: all.iter().take(MOST_CARDS).copied().collect(),
         fields,
         name,
     };
     let names: Vec<String> = all.iter().map(|kind| view.kind_name(*kind)).collect();
-    let back = walking.asked.split_last().map_or(&[][..], |(_, back)| back);
+    let back = walking.steps.split_last().map_or(&[][..], |(_, back)| back);
     let work = html! {
-        (walk::trail(t, &made.key, walking))
+        (walk::trail(t, walking))
         @if names.is_empty() { h1 { (t.say("newcomer-comes-out-nowhere")) } }
         @else { h1 dir="auto" { (t.with("newcomer-comes-out", &[("kinds", &names.join(", "))])) } }
         p { (t.say("newcomer-look")) }
         (cards(&view))
         (drawn_line(t, &desk.history.now, view.beside.iter(), Some(view.laid)))
         form.compare method="post" action="/newcomer/slot" {
-            (walk::fields(made, walking))
-            (hidden(&[("key", &id.0), ("back", &walk::address(asked, id, made, &walking.asked))]))
+            (walk::fields(key.made, walking))
+            (hidden(&[("key", &id.0), ("back", &walk::address(asked, (id, key.made), &walking.steps))]))
             (rows(&view))
             (new_difference(&view))
             button.main #newcomer-slot { (t.say("newcomer-slot")) }
         }
-        p { a #walk-back href=(walk::address(asked, id, made, back)) { (t.say("newcomer-back")) } }
+        p { a #walk-back href=(walk::address(asked, (id, key.made), back)) { (t.say("newcomer-back")) } }
     };
-    Some(frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work)))
+    frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work))
 }
 
 /// The cards side by side.
@@ -128,17 +123,11 @@ pub(super) fn faces(t: Tongue, kind: &Kind, name: &str, drawing: Option<Markup>)
 /// Character by character: what was asked on the way first, then what is known of the other.
 fn rows(view: &View<'_>) -> Markup {
     let t = view.t;
-    let on_the_way: BTreeSet<CharacterId> = view
-        .walking
-        .asked
-        .iter()
-        .filter_map(|(number, _)| {
-            let key = &view.made.key;
-            let couplet = key.couplets.iter().find(|couplet| couplet.number == *number)?;
-            let at = couplet.ask.as_ref()?.character.0;
-            view.laid.characters.get(at).copied().flatten()
-        })
-        .collect();
+    let asked = view.walking.steps.iter().filter_map(|(couplet, _)| {
+        let at = couplet.ask.as_ref()?.character.0;
+        view.laid.characters.get(at).copied().flatten()
+    });
+    let on_the_way: BTreeSet<CharacterId> = asked.collect();
     let all = view.desk.history.now.characters.keys().copied();
     let (first, others): (Vec<_>, Vec<_>) = all.partition(|at| on_the_way.contains(at));
     html! {
@@ -156,28 +145,12 @@ fn rows(view: &View<'_>) -> Markup {
     }
 }
 
-/// What was answered on the way about a count or a measure: a threshold is no number yet, so that
-/// the table learns nothing from it by itself.
-fn numbers_answered(view: &View<'_>, at: CharacterId) -> Vec<(String, bool)> {
-    let Some(character) = view.laid.character(at) else { return Vec::new() };
-    if matches!(view.laid.matrix.character(character).scale, Scale::Words { .. }) {
-        return Vec::new();
-    }
-    let said = view.walking.asked.iter().filter_map(|(number, answer)| {
-        let key = &view.made.key;
-        let couplet = key.couplets.iter().find(|couplet| couplet.number == *number)?;
-        let of = couplet.ask.as_ref().and_then(|ask| view.laid.ask_of(ask))?;
-        (of.character == at).then(|| Some((couplet.wording.first().to_owned(), (*answer)?)))?
-    });
-    said.collect()
-}
-
 fn row(view: &View<'_>, at: CharacterId) -> Markup {
     let t = view.t;
     let collection = &view.desk.history.now;
     let field = format!("c-{}", at.0);
     let typed = view.fields.get(&field);
-    let answered = answered(view.laid, &view.made.key, view.made, view.walking, at);
+    let answered = view.walking.settled(view.key, at);
     let text = if typed.is_empty() { answered.unwrap_or_default() } else { typed.to_owned() };
     html! {
         fieldset.pair {
@@ -188,7 +161,7 @@ fn row(view: &View<'_>, at: CharacterId) -> Markup {
                     list={"states-" (at.0)};
                 (states(view, at))
                 @if text.is_empty() {
-                    @for (words, yes) in numbers_answered(view, at) {
+                    @for (words, yes) in view.walking.numbers(view.key, at) {
                         @let says = if yes { "newcomer-number-yes" } else { "newcomer-number-no" };
                         p.quiet dir="auto" { (t.with(says, &[("words", &words)])) }
                     }

@@ -1,47 +1,46 @@
-//! What was seen of a newcomer, in the fields of a form and back.
+//! What was seen of a newcomer, in the fields of a form; and where something else is said of a
+//! kind already: old and new side by side, and a person decides.
 //!
-//! The same fields are sent from page to page, so that nothing that was typed is lost on the
-//! way. What is said of a kind that is there already goes into blank cells; for any other cell a
-//! person is asked (`clash`).
+//! What is said of a kind that is there already goes into blank cells. Of any other cell a person
+//! is asked: nothing is decided or written over unseen, and an answer holds only for what stood
+//! there when it was given.
 
-use spinney_collection::Collection;
-use spinney_collection::keys::Made;
+use maud::{Markup, html};
+use spinney_collection::keys::KeyFrom;
 use spinney_collection::laid::{Laid, folded};
 use spinney_collection::slot_in::{Difference, Newcomer};
-use spinney_exchange::table;
+use spinney_collection::{Agreed, Collection};
 use spinney_model::limits::SCREENS_COLUMNS;
-use spinney_model::{AskedOf, CharacterId, Fork, Key, KeyId, KindId, Scale, Side};
+use spinney_model::{CharacterId, KeyId, KindId};
+use spinney_voice::Tongue;
 
-use super::clash::{self, Clash, Look};
-use super::fields::Fields;
-use super::walk::{self, Walking};
 use crate::asked::Asked;
 use crate::forms::At;
-use crate::pages::finds::deeds::free;
-use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::cell;
+use crate::pages::finds::deeds::{LONGEST_NAME, free};
+use crate::pages::newcomer::walk::{self, Fields};
 use crate::pages::table::fields::LONGEST_TEXT;
 use crate::reply::Refused;
 
 /// The newcomer that the fields tell of, and what a person has to decide first.
 pub(super) fn newcomer(
     at: &At<'_>,
-    laid: &Laid,
+    key: KeyFrom<'_>,
     fields: &Fields<'_>,
-    (id, made): (KeyId, &Made),
 ) -> Result<(Newcomer, Vec<Clash>), Refused> {
-    let (asked, collection) = (at.asked, at.collection());
+    let (asked, collection, id) = (at.asked, at.collection(), key.id);
     let name = fields.text(asked, "name", LONGEST_NAME)?;
     if !name.is_empty() {
         free(collection, asked, &name, None)?;
     }
-    let walking = walk::follow(&made.key, fields.get("walk"));
+    let walking = walk::follow(&key.made.key, fields.get("walk"));
     let walked = walk::fact(id, fields);
     at.holds(&walked)?;
-    if walking.next.is_some() {
+    if walking.here().is_some() {
         // A question has come in at its end.
         return Err(walked.moved(at));
     }
-    let landed = landed(made, &walking);
+    let landed = walking.came_out(key.made);
     let (mut cells, mut clashes) = (Vec::new(), Vec::new());
     for &character in collection.characters.keys() {
         let ours = fields.text(asked, &format!("c-{}", character.0), LONGEST_TEXT)?;
@@ -51,7 +50,7 @@ pub(super) fn newcomer(
         for &kind in &landed {
             let field = format!("k-{}-{}", kind.0, character.0);
             let theirs = fields.text(asked, &field, LONGEST_TEXT)?;
-            match clash::look(at, laid, fields, id, (kind, character), &theirs) {
+            match look(at, key.laid, fields, id, (kind, character), &theirs) {
                 Look::Write => cells.push((Some(kind), character, theirs)),
                 Look::Leave => {}
                 Look::Ask(clash) => clashes.push(clash),
@@ -59,7 +58,7 @@ pub(super) fn newcomer(
         }
     }
     let difference = difference(collection, asked, fields, &landed)?;
-    let sides = sides(collection, id, made, &walking);
+    let sides = walking.sides(key);
     Ok((Newcomer { name, cells, difference, sides, beside: landed }, clashes))
 }
 
@@ -97,65 +96,97 @@ fn difference(
     Ok(Some(Difference { name, ours, theirs }))
 }
 
-/// The kinds at whose ends it came out, each once.
-pub(super) fn landed(made: &Made, walking: &Walking<'_>) -> Vec<KindId> {
-    let mut kinds: Vec<KindId> = Vec::new();
-    for taxon in walking.ends.iter().flat_map(|end| &end.taxa) {
-        let kind = made.layer.kinds[taxon.0];
-        if !kinds.contains(&kind) {
-            kinds.push(kind);
-        }
+/// The fields that answer such questions begin so.
+const OVER: &str = "over-";
+
+/// A cell of which something else is said already.
+pub(super) struct Clash {
+    /// The key that the newcomer comes into: its screens say its group's names.
+    key: KeyId,
+    at: (KindId, CharacterId),
+    typed: String,
+}
+
+impl Clash {
+    /// The field that answers it.
+    pub(super) fn field(&self) -> String {
+        field(self.at)
     }
-    kinds
 }
 
-/// The answers to questions that people sorted by hand: there the newcomer lies so as well.
-fn sides(
-    collection: &Collection,
-    id: KeyId,
-    made: &Made,
-    walking: &Walking<'_>,
-) -> Vec<(Fork, Side)> {
-    let drawn = &collection.keys[&id];
-    let side = |(number, answer): &(u32, Option<bool>)| {
-        let place = made.places.get(number)?;
-        let ask = made.layer.forks.get(place)?.ask.as_ref()?;
-        let by_hand = ask.character.0 >= made.layer.sorted_from;
-        (by_hand && drawn.questions.contains_key(place)).then(|| {
-            let side = match answer {
-                Some(true) => Side::Yes,
-                Some(false) => Side::No,
-                None => Side::Both,
-            };
-            (place.clone(), side)
-        })
-    };
-    walking.asked.iter().filter_map(side).collect()
+/// What becomes of what was typed.
+enum Look {
+    Write,
+    Leave,
+    Ask(Clash),
 }
 
-/// What the answers on the way say of a character, as far as they settle it, as it is typed.
-pub(super) fn answered(
+/// Looks whether what was typed of a kind may be written into the table. Cards on heaps are
+/// heard like everything else that is said of it.
+fn look(
+    at: &At<'_>,
     laid: &Laid,
-    key: &Key,
-    made: &Made,
-    walking: &Walking<'_>,
-    character: CharacterId,
-) -> Option<String> {
-    let at = laid.character(character)?;
-    let Scale::Words { states } = &laid.matrix.character(at).scale else { return None };
-    let mut left: Vec<&String> = states.iter().collect();
-    for (number, answer) in &walking.asked {
-        let couplet = key.couplets.iter().find(|couplet| couplet.number == *number)?;
-        let of = couplet.ask.as_ref().filter(|ask| ask.character.0 < made.layer.sorted_from);
-        let of = of.and_then(|ask| laid.ask_of(ask)).filter(|of| of.character == character);
-        if let (Some(of), Some(yes)) = (of, answer)
-            && let AskedOf::States(asked) = of.yes
-        {
-            left.retain(|state| asked.contains(state) == *yes);
-        }
+    fields: &Fields<'_>,
+    key: KeyId,
+    cell: (KindId, CharacterId),
+    typed: &str,
+) -> Look {
+    if typed.is_empty() {
+        return Look::Leave;
     }
-    match left.as_slice() {
-        [only] if states.len() > 1 => Some(table::as_typed(only)),
-        _ => None,
+    let meanings = laid.meanings(at.collection(), cell.1, &[typed]);
+    let meaning = meanings.of_text(cell.1, typed);
+    match laid.said.agreed(cell.0, cell.1) {
+        Agreed::Blank if laid.said.leave_open(cell.0, cell.1, &meaning) => return Look::Write,
+        Agreed::Text(now) if meanings.of_text(cell.1, now).same(&meaning) => {
+            return Look::Leave;
+        }
+        Agreed::Blank | Agreed::Text(_) | Agreed::Contradicted => {}
+    }
+    let name = field(cell);
+    match fields.get(&name) {
+        "" if fields.has(&name) => Look::Leave,
+        "write" if at.still(&cell::fact(cell)) => Look::Write,
+        _ => Look::Ask(Clash { key, at: cell, typed: typed.to_owned() }),
+    }
+}
+
+/// Whether a field answers such a question.
+pub(super) fn is_answer(name: &str) -> bool {
+    name.starts_with(OVER)
+}
+
+fn field((kind, character): (KindId, CharacterId)) -> String {
+    format!("{OVER}{}-{}", kind.0, character.0)
+}
+
+/// A question, with what stands there and what was typed.
+pub(super) fn question(
+    t: Tongue,
+    collection: &Collection,
+    laid: &Laid,
+    clash: &Clash,
+) -> Markup {
+    let (kind, character) = clash.at;
+    let name = field(clash.at);
+    let (leave, write) = (format!("{name}-leave"), format!("{name}-write"));
+    html! {
+        fieldset.clash {
+            legend dir="auto" { (collection.name_in(clash.key, kind)) ": " (collection.character_name(character)) }
+            ul {
+                @for (source, saying) in laid.said.sources_and_open(kind, character) {
+                    li dir="auto" { (cell::says(t, source, saying)) }
+                }
+                li dir="auto" { strong { (t.with("newcomer-you-say", &[("text", &clash.typed)])) } }
+            }
+            p.choice {
+                input type="radio" required id=(leave) name=(name) value="";
+                label for=(leave) { (t.say("newcomer-leave-it")) }
+            }
+            p.choice {
+                input type="radio" required id=(write) name=(name) value="write";
+                label for=(write) dir="auto" { (t.with("newcomer-write-it", &[("text", &clash.typed)])) }
+            }
+        }
     }
 }

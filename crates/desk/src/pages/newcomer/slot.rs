@@ -4,26 +4,24 @@
 use std::sync::Arc;
 
 use maud::{Markup, html};
-use spinney_collection::keys::token;
+use spinney_collection::keys::{KeyFrom, token};
 use spinney_collection::laid::Laid;
 use spinney_collection::slot_in::{Change, Slotted, slot_in};
 use spinney_model::{Answer, Edit, KeyId, KindEdit, KindId, Share};
 use spinney_voice::Tongue;
+use spinney_voice::amounts::one_decimal;
 
-use super::beside::{MOST_CARDS, faces};
-use super::clash::{self, Clash};
-use super::fields::{Fields, key};
-use super::{seen, walk};
-use crate::amounts::one_decimal;
 use crate::asked::{Asked, Deed, Shown};
 use crate::desk::Desk;
 use crate::forms::{At, Fact, Form};
 use crate::pages::finds::add::pictures_of;
-use crate::pages::finds::deeds::gone;
-use crate::pages::finds::face::of_kind;
-use crate::pages::finds::fields::MOST_PICTURES;
+use crate::pages::finds::deeds::{MOST_PICTURES, gone};
+use crate::pages::finds::kind::of_kind;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::card::answer_tab;
+use crate::pages::newcomer::beside::{MOST_CARDS, faces};
+use crate::pages::newcomer::seen::{self, Clash};
+use crate::pages::newcomer::walk::{self, Fields, key};
 use crate::pictures;
 use crate::reply::Refused;
 
@@ -41,7 +39,9 @@ fn found(at: &At<'_>, fields: &Fields<'_>) -> Result<Found, Refused> {
     let (desk, asked) = (at.desk, at.asked);
     let (id, made) = key(desk, asked, fields.get("key")).ok_or_else(|| gone(asked))?;
     let laid = desk.laid().ok_or_else(|| gone(asked))?;
-    let (newcomer, clashes) = seen::newcomer(at, &laid, fields, (id, &made))?;
+    let from =
+        KeyFrom { t: asked.tongue, collection: at.collection(), laid: &laid, made: &made, id };
+    let (newcomer, clashes) = seen::newcomer(at, from, fields)?;
     if !clashes.is_empty() {
         return Ok(Found::Clashes(laid, clashes));
     }
@@ -73,7 +73,7 @@ pub(super) fn preview(desk: &Desk, asked: &Asked<'_>) -> Shown {
             }
         }
         form method="post" action="/newcomer" {
-            (fields.again(clash::is_answer))
+            (fields.again(seen::is_answer))
             button.quiet #newcomer-again { (t.say("newcomer-again")) }
         }
     };
@@ -96,7 +96,7 @@ fn decide(
         }
         form method="post" action="/newcomer/slot" {
             (fields.again(|name| clashes.iter().any(|clash| clash.field() == name)))
-            @for clash in clashes { (clash::question(t, collection, laid, clash)) }
+            @for clash in clashes { (seen::question(t, collection, laid, clash)) }
             button.main #newcomer-slot { (t.say("newcomer-slot")) }
         }
     }

@@ -1,84 +1,47 @@
-//! Walking a key with something unknown in the hand: yes, no, or "can't tell".
+//! Walking a key with something unknown in the hand: yes, no, or "can't tell"; and what was typed
+//! of it, sent from page to page so that nothing of it is lost on the way.
 //!
-//! From a key and the answers so far to the next question, or to everywhere it comes out. With
-//! "can't tell" both ways are gone, the yes first. The answers hold only for the questions that
-//! they were given to: where another window has changed one of them, the walk begins anew.
+//! From a key and the answers so far to the next question. The answers hold only for the
+//! questions that they were given to: where another window has changed one of them, the walk
+//! begins anew.
+
+use std::sync::Arc;
 
 use maud::{Markup, html};
-use spinney_collection::keys::{self, Made};
-use spinney_model::{Destination, End, Key, KeyId};
+use spinney_collection::keys::{Made, token};
+use spinney_collection::walking::{Given, Walking, given, letter};
+use spinney_model::{Couplet, Key, KeyId};
 use spinney_voice::Tongue;
 
-use super::fields::Fields;
 use crate::asked::{Asked, Shown};
 use crate::desk::Desk;
-use crate::forms::Fact;
+use crate::forms::{Fact, hidden};
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::heaps::card::answer_tab;
+use crate::reply::Refused;
+use crate::request::{Method, Request};
 
-/// A walk under way.
-pub(super) struct Walking<'k> {
-    /// Questions by number, with the answers; None: can't tell.
-    pub(super) asked: Vec<Answered>,
-    /// What is asked next; None: it came out.
-    pub(super) next: Option<u32>,
-    /// Where it came out.
-    pub(super) ends: Vec<&'k End>,
-}
-
-/// Follows a key by answers: `y`, `n`, and `u` for can't tell. What is no answer ends them.
+/// Follows a key by answers. What is no answer ends them.
 pub(super) fn follow<'k>(key: &'k Key, answers: &str) -> Walking<'k> {
-    let mut walking = Walking { asked: Vec::new(), next: None, ends: Vec::new() };
-    let mut answers = answers.chars();
-    let mut open = Vec::new();
-    let mut next = key.couplets.first();
-    loop {
-        if let Some(couplet) = next.take() {
-            let answer = match answers.next() {
-                Some('y') => Some(true),
-                Some('n') => Some(false),
-                Some('u') => None,
-                _ => {
-                    walking.next = Some(couplet.number);
-                    return walking;
-                }
-            };
-            walking.asked.push((couplet.number, answer));
-            if answer != Some(true) {
-                open.push(&couplet.no);
-            }
-            if answer != Some(false) {
-                open.push(&couplet.yes);
-            }
-        }
-        match open.pop() {
-            None => return walking,
-            Some(Destination::End(end)) => walking.ends.push(end),
-            Some(Destination::Missing) => {}
-            Some(Destination::Couplet(number)) => {
-                let seen = walking.asked.iter().any(|(asked, _)| asked == number);
-                next = key.couplets.iter().find(|c| c.number == *number && !seen);
-            }
-        }
-    }
+    Walking::of(key, answers.chars().map_while(given))
 }
 
 /// What carries the questions that were answered.
 const WALKED: &str = "walked";
 
-/// A question by its number, with its answer; None: can't tell.
-type Answered = (u32, Option<bool>);
+/// A question with its answer.
+type Answered<'k> = (&'k Couplet, Given);
 
 /// The token of the questions that were answered, in their order.
-fn token(made: &Made, way: &[Answered]) -> String {
-    keys::token(way.iter().map(|(number, _)| made.compared(*number)))
+fn walked(made: &Made, way: &[Answered<'_>]) -> String {
+    token(way.iter().map(|(couplet, _)| made.compared(couplet.number)))
 }
 
 /// The hidden fields of a walk that came out.
 pub(super) fn fields(made: &Made, walking: &Walking<'_>) -> Markup {
     html! {
-        input type="hidden" name="walk" value=(letters(&walking.asked));
-        input type="hidden" name=(WALKED) value=(token(made, &walking.asked));
+        input type="hidden" name="walk" value=(letters(&walking.steps));
+        input type="hidden" name=(WALKED) value=(walked(made, &walking.steps));
     }
 }
 
@@ -89,7 +52,7 @@ pub(super) fn fact<'f>(id: KeyId, fields: &'f Fields<'_>) -> Fact<'f> {
     let shows = Fact::new(
         move |state| {
             let made = state.made(id);
-            made.map_or(String::new(), |made| token(&made, &follow(&made.key, walk).asked))
+            made.map_or(String::new(), |made| walked(&made, &follow(&made.key, walk).steps))
         },
         |at| at.asked.refused("newcomer-walk-moved"),
     );
@@ -97,25 +60,24 @@ pub(super) fn fact<'f>(id: KeyId, fields: &'f Fields<'_>) -> Fact<'f> {
 }
 
 /// The address of a walk with these answers.
-pub(super) fn address(asked: &Asked<'_>, id: KeyId, made: &Made, way: &[Answered]) -> String {
+pub(super) fn address(
+    asked: &Asked<'_>,
+    (id, made): (KeyId, &Made),
+    way: &[Answered<'_>],
+) -> String {
     let mut query = form_urlencoded::Serializer::new(String::new());
     query.append_pair("key", &id.0.to_string());
     query.append_pair("name", Fields::of(asked.request).get("name"));
     query.append_pair("walk", &letters(way));
     if !way.is_empty() {
-        query.append_pair(WALKED, &token(made, way));
+        query.append_pair(WALKED, &walked(made, way));
     }
     format!("/newcomer?{}", query.finish())
 }
 
 /// The answers of a walk as letters.
-fn letters(way: &[Answered]) -> String {
-    let letter = |(_, answer): &Answered| match answer {
-        Some(true) => 'y',
-        Some(false) => 'n',
-        None => 'u',
-    };
-    way.iter().map(letter).collect()
+fn letters(way: &[Answered<'_>]) -> String {
+    way.iter().map(|(_, given)| letter(*given)).collect()
 }
 
 /// The words of a question of the key.
@@ -128,44 +90,41 @@ pub(super) fn words(key: &Key, number: u32) -> &str {
 pub(super) fn ask(
     desk: &Desk,
     asked: &Asked<'_>,
-    id: KeyId,
-    made: &Made,
+    key: (KeyId, &Made),
     walking: &Walking<'_>,
-    number: u32,
-) -> Option<Shown> {
+    couplet: &Couplet,
+) -> Shown {
     let t = asked.tongue;
-    let to = |answer: Option<bool>| {
-        let way = [&walking.asked[..], &[(number, answer)]].concat();
-        address(asked, id, made, &way)
-    };
+    let to =
+        |given: Given| address(asked, key, &[&walking.steps[..], &[(couplet, given)]].concat());
     let work = html! {
-        (trail(t, &made.key, walking))
+        (trail(t, walking))
         div.asking {
-            p.quiet { (t.count("newcomer-question", number as usize)) }
-            h1 dir="auto" { (words(&made.key, number)) }
+            p.quiet { (t.count("newcomer-question", couplet.number as usize)) }
+            h1 dir="auto" { (couplet.wording.first()) }
             p.three-answers {
                 a.button.yes #walk-yes href=(to(Some(true))) { (t.say("answer-yes")) }
                 a.button.unsure #walk-unsure href=(to(None)) { (t.say("newcomer-cannot-tell")) }
                 a.button.no #walk-no href=(to(Some(false))) { (t.say("answer-no")) }
             }
-            @if let Some((_, back)) = walking.asked.split_last() {
-                p { a #walk-back href=(address(asked, id, made, back)) { (t.say("newcomer-back")) } }
+            @if let Some((_, back)) = walking.steps.split_last() {
+                p { a #walk-back href=(address(asked, key, back)) { (t.say("newcomer-back")) } }
             }
         }
     };
-    Some(frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work)))
+    frame::shown(desk, asked, &Parts::new(Screen::Finds, t.say("newcomer-title"), work))
 }
 
 /// The questions so far, each with its answer.
-pub(super) fn trail(t: Tongue, key: &Key, walking: &Walking<'_>) -> Markup {
+pub(super) fn trail(t: Tongue, walking: &Walking<'_>) -> Markup {
     html! {
-        @if !walking.asked.is_empty() {
+        @if !walking.steps.is_empty() {
             nav.trail aria-label=(t.say("newcomer-trail")) {
                 ol {
-                    @for (number, answer) in &walking.asked {
+                    @for (couplet, given) in &walking.steps {
                         li {
-                            span dir="auto" { (words(key, *number)) } " "
-                            @match answer {
+                            span dir="auto" { (couplet.wording.first()) } " "
+                            @match given {
                                 Some(yes) => (answer_tab(t, *yes)),
                                 None => span.tab.unsure { (t.say("newcomer-cannot-tell")) },
                             }
@@ -189,4 +148,60 @@ pub(super) fn leaf_and_question() -> Markup {
             path.fine stroke-dasharray="3 6" d="M264 94 h20 v22 h-20 z M104 128 C160 168 240 162 272 122" {}
         }
     }
+}
+
+/// The fields of an address or of a form.
+pub(super) struct Fields<'f>(&'f [(String, String)]);
+
+impl<'f> Fields<'f> {
+    /// The fields of a form; where something is only shown, those of the address.
+    pub(super) fn of(request: &'f Request) -> Self {
+        match request.method {
+            Method::Get => Self(&request.query),
+            Method::Post => Self(&request.form),
+        }
+    }
+
+    pub(super) fn has(&self, name: &str) -> bool {
+        self.0.iter().any(|(field, _)| field == name)
+    }
+
+    pub(super) fn get(&self, name: &str) -> &str {
+        let found = self.0.iter().find(|(field, _)| field == name);
+        found.map_or("", |(_, text)| text.trim())
+    }
+
+    /// All of them, to be sent again from a page that shows what is so now, but for some that are
+    /// asked anew.
+    pub(super) fn again(&self, but: impl Fn(&str) -> bool) -> Markup {
+        let kept = self.0.iter().filter(|(name, _)| name != "head" && !but(name));
+        html! {
+            @for (name, text) in kept { input type="hidden" name=(name) value=(text); }
+            (hidden(&[]))
+        }
+    }
+
+    /// A text on one line; refused where it is longer than it may be.
+    pub(super) fn text(
+        &self,
+        asked: &Asked<'_>,
+        name: &str,
+        longest: usize,
+    ) -> Result<String, Refused> {
+        let text = self.get(name).split_whitespace().collect::<Vec<_>>().join(" ");
+        if text.chars().count() > longest {
+            Err(asked.too_long(&text, longest))
+        } else {
+            Ok(text)
+        }
+    }
+}
+
+/// The key that is asked for, worked out; None: there is none, or nobody is in it.
+pub(super) fn key(desk: &Desk, asked: &Asked<'_>, wanted: &str) -> Option<(KeyId, Arc<Made>)> {
+    let collection = &desk.history.now;
+    let wanted = wanted.parse().ok().map(KeyId);
+    let key = wanted.filter(|id| collection.keys.contains_key(id));
+    let key = key.or_else(|| frame::key_asked(desk, asked))?;
+    Some((key, desk.made(asked.tongue, key)?))
 }

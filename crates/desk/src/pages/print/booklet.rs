@@ -13,7 +13,7 @@ use spinney_voice::Tongue;
 
 use crate::asked::Asked;
 use crate::desk::Desk;
-use crate::pages::to_keep::file_name;
+use crate::pages::saved::file_name;
 
 /// A key bound for the press.
 pub(super) struct Bound {

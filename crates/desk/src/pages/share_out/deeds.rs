@@ -9,7 +9,7 @@ use spinney_press::{Booklet, Drawn, Paper, Stamp, try_out};
 use crate::asked::{Asked, Deed, Shown};
 use crate::desk::Desk;
 use crate::forms::{Form, nothing};
-use crate::pages::finds::fields::LONGEST_NAME;
+use crate::pages::finds::deeds::LONGEST_NAME;
 use crate::reply::Page;
 
 /// Each set begins a key of its own: the name of each group, and the kinds of its set.

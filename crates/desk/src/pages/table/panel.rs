@@ -158,36 +158,14 @@ fn one(t: Tongue, mark: &str, input: Input, text: &str, label: &str, help: &str)
     }
 }
 
+/// Units that are written so in every language.
+const UNITS: [&str; 5] = ["mm", "cm", "m", "°", "g"];
+
 /// A word of the sheet in the person's language; what is written stays the sheet's word.
 fn word_in(t: Tongue, word: &str) -> String {
-    match word {
-        "yes" => t.say("table-word-yes"),
-        "no" => t.say("table-word-no"),
-        "easy" => t.say("table-word-easy"),
-        "fair" => t.say("table-word-fair"),
-        "hard" => t.say("table-word-hard"),
-        "count" => t.say("table-word-count"),
-        "ratio" => t.say("table-word-ratio"),
-        "in" => t.say("table-word-inch"),
-        "ft" => t.say("table-word-feet"),
-        "words" => t.say("table-word-words"),
-        "counts" => t.say("table-word-counts"),
-        "measure" => t.say("table-word-measure"),
-        "tree" => t.say("table-word-tree"),
-        "twig" => t.say("table-word-twig"),
-        "leaf" => t.say("table-word-leaf"),
-        "rubbing" => t.say("table-word-rubbing"),
-        "photograph" => t.say("table-word-photograph"),
-        "winter twig" => t.say("table-word-winter-twig"),
-        "tray" => t.say("table-word-tray"),
-        "spring" => t.say("table-word-spring"),
-        "summer" => t.say("table-word-summer"),
-        "autumn" => t.say("table-word-autumn"),
-        "winter" => t.say("table-word-winter"),
-        "eyes" => t.say("table-word-eyes"),
-        "lens" => t.say("table-word-lens"),
-        "ruler" => t.say("table-word-ruler"),
-        other => other.to_owned(),
+    match UNITS.contains(&word) {
+        true => word.to_owned(),
+        false => t.say(&format!("table-word-{}", word.replace(' ', "-"))),
     }
 }
 

@@ -1,18 +1,28 @@
-//! Adding a character, writing a state in another word everywhere, taking a character out.
+//! What is done to the table as a whole: a row or a column more, a state in another word
+//! everywhere, a character out, a group's table over it.
+//!
+//! What another table says goes to its group's own view, and where it differs from what others
+//! say, a person decides.
+
+#![deny(clippy::wildcard_enum_match_arm)]
 
 use maud::{Markup, html};
+use spinney_collection::laid::Laid;
 use spinney_collection::{Collection, renamed, reworded};
-use spinney_exchange::table;
+use spinney_exchange::table::{self, Source};
 use spinney_model::limits::SCREENS_COLUMNS;
-use spinney_model::{CharacterEdit, CharacterField, CharacterId, Edit};
+use spinney_model::{CharacterEdit, CharacterField, CharacterId, Done, Edit};
 use spinney_voice::Tongue;
 
-use super::fields::{LONGEST_NAME, LONGEST_TEXT, character, name_of, new_name, one_line};
-use super::view::View;
 use crate::asked::Deed;
 use crate::forms::{Form, hidden, nothing};
-use crate::pages::finds::add::ADD_KINDS;
-use crate::pages::finds::fields;
+use crate::pages::finds::add::{ADD_KINDS, small_enough, taken_in};
+use crate::pages::finds::deeds;
+use crate::pages::finds::left::{self, Told};
+use crate::pages::table::fields::{
+    LONGEST_NAME, LONGEST_TEXT, character, name_of, new_name, one_line,
+};
+use crate::pages::table::view::View;
 use crate::reply::Refused;
 
 /// A row more, a column more.
@@ -29,7 +39,7 @@ pub(super) fn add_forms(t: Tongue, collection: &Collection, view: &View) -> Mark
             form method="post" action=(ADD_KINDS.path) enctype="multipart/form-data" {
                 (hidden(&[("back", &back)]))
                 label for="new-kind" { (t.say("table-new-kind")) }
-                input #new-kind name="names" required maxlength=(fields::LONGEST_NAME) dir="auto" autocomplete="off";
+                input #new-kind name="names" required maxlength=(deeds::LONGEST_NAME) dir="auto" autocomplete="off";
                 button #add-kind { (t.say("table-add-kind")) }
             }
         }
@@ -87,5 +97,71 @@ pub(super) static TAKE_OUT: Form<CharacterId> = Form {
     rests_on: |id| vec![name_of(*id)],
     act: |id, at| {
         Ok(Deed::edits([Edit::Character(id, CharacterEdit::Remove)], at.asked.back("/table")))
+    },
+};
+
+pub(super) fn lay_over_form(t: Tongue, view: &View) -> Markup {
+    html! {
+        details.lay-over {
+            summary #lay-over { (t.say("table-lay-over")) }
+            form method="post" action=(LAY_OVER.path) enctype="multipart/form-data" {
+                (hidden(&[]))
+                p { (t.say("table-lay-over-help")) }
+                label for="lay-who" { (t.say("table-lay-over-who")) }
+                input #lay-who name="who" value=(view.who) maxlength=(LONGEST_NAME) list="groups" dir="auto" autocomplete="off";
+                label for="lay-table" { (t.say("table-lay-over-paste")) }
+                textarea #lay-table name="table" rows="6" spellcheck="false" {}
+                label for="lay-file" { (t.say("table-lay-over-file")) }
+                input #lay-file type="file" name="file" accept=".csv,.tsv,.txt,.xlsx";
+                button #lay { (t.say("table-lay-over-button")) }
+            }
+        }
+    }
+}
+
+/// A group's table is laid over this one: who they are, and their sheet.
+pub(super) static LAY_OVER: Form<(String, Source)> = Form {
+    path: "/do/lay-over",
+    read: |at| {
+        let request = at.asked.request;
+        let who = one_line(request.field("who")).chars().take(LONGEST_NAME).collect();
+        let file = request.files.iter().find(|file| !file.bytes.is_empty());
+        let sheet = match file {
+            Some(file) => Source { name: file.name.clone(), bytes: file.bytes.clone() },
+            None => {
+                let text = request.fields("table").next().unwrap_or_default();
+                let name = at.asked.tongue.say("table-pasted");
+                Source { name, bytes: text.as_bytes().to_vec() }
+            }
+        };
+        Ok((who, sheet))
+    },
+    rests_on: nothing,
+    act: |(who, sheet), at| {
+        let (t, collection) = (at.asked.tongue, at.collection());
+        let (sheets, mut taken) = taken_in(t, collection, &[sheet], &who)?;
+        let told = Told::of(t, collection, &sheets, &taken);
+        let mut edits = std::mem::take(&mut taken.edits);
+        // What is said already need not be said again.
+        edits.retain(|edit| match edit {
+            Edit::Cell { kind, character, source, text } => {
+                collection.cells.said(*kind, *character, source) != text
+            }
+            Edit::Kind(..)
+            | Edit::Character(..)
+            | Edit::Scene(..)
+            | Edit::Key(..)
+            | Edit::BackTo(_) => true,
+        });
+        if edits.is_empty() && taken.left.is_empty() {
+            return Err(at.asked.refused("table-nothing-pasted"));
+        }
+        small_enough(collection, at.asked, &edits)?;
+        let then = at.desk.history.then(&Done::Edits(edits.clone()));
+        let then = then.expect("edits can always be tried");
+        let laid = Laid::of(&then);
+        let differ = laid.is_some_and(|laid| laid.said.contradictions().next().is_some());
+        let to = if differ { "/table?show=differ" } else { "/table" };
+        Ok(Deed::edits(edits, left::address(to.to_owned(), &told)))
     },
 };

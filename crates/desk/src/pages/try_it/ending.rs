@@ -4,14 +4,15 @@
 //! could not tell, or because nobody has looked at the kind, says so.
 
 use maud::{Markup, html};
+use spinney_collection::keys::{Ending, KeyFrom};
+use spinney_collection::walking::Walking;
 use spinney_model::{Answer, KindField, KindId, TaxonIx};
 use spinney_voice::{Tongue, wording};
 
-use super::screens::{Trying, back, explained, head, trail};
-use super::walk::Walk;
-use crate::pages::finds::face::{drawn_line, face};
+use crate::pages::finds::kind::{drawn_line, face};
 use crate::pages::heaps::card::answer_tab;
-use crate::pages::key::keyed::{Ending, From, Missing};
+use crate::pages::key::keyed::address_of;
+use crate::pages::try_it::screens::{Trying, back, explained, head, trail};
 
 /// What came out, in the order of the ways.
 #[derive(Default)]
@@ -26,10 +27,10 @@ struct CameOut<'a> {
 }
 
 impl<'a> CameOut<'a> {
-    fn of(trying: &'a Trying<'_>, walk: &'a Walk<'_>) -> Self {
+    fn of(trying: &'a Trying<'_>, walk: &'a Walking<'_>) -> Self {
         let mut out = Self { nothing: walk.reached.is_empty(), ..Self::default() };
         for way in &walk.reached {
-            match Ending::of(&trying.made, way.to) {
+            match trying.made.ending(way.to) {
                 Ending::Out(kinds, names) => {
                     for kind in kinds {
                         out.add(kind, guessed(trying, way.from, kind));
@@ -61,7 +62,7 @@ fn guessed(trying: &Trying<'_>, from: (u32, Answer), kind: KindId) -> Option<u32
 }
 
 /// The last screen of a walk.
-pub(super) fn ending(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
+pub(super) fn ending(trying: &Trying<'_>, walk: &Walking<'_>) -> Markup {
     let t = trying.t;
     let out = CameOut::of(trying, walk);
     let unsure = walk.both_ways();
@@ -138,8 +139,8 @@ fn comes_out(trying: &Trying<'_>, id: KindId, open: Option<u32>) -> Markup {
 fn guess(trying: &Trying<'_>, id: KindId, name: &str, number: u32) -> Markup {
     let t = trying.t;
     let missing = trying.laid.as_deref().map(|laid| {
-        let (collection, made) = (trying.collection, &trying.made);
-        Missing::of(From { collection, laid, made, key: trying.id }, number, id)
+        let (collection, made) = (trying.collection, &*trying.made);
+        KeyFrom { t, collection, laid, made, id: trying.id }.missing(number, id)
     });
     let differ = missing.as_ref().is_some_and(|missing| missing.differ);
     let (why, way) = match differ {
@@ -148,8 +149,8 @@ fn guess(trying: &Trying<'_>, id: KindId, name: &str, number: u32) -> Markup {
     };
     html! {
         (t.with(why, &[("kind", &name), ("number", &number)]))
-        @if let Some(missing) = missing {
-            " " a href=(missing.address) { (t.with(way, &[("number", &number)])) }
+        @if let Some(missing) = &missing {
+            " " a href=(address_of(trying.id, id, missing)) { (t.with(way, &[("number", &number)])) }
         }
     }
 }
@@ -167,13 +168,13 @@ fn said_at<'a>(
 
 /// Questions that were not asked on the way, and what they must come to if the answers were
 /// right.
-fn second_looks(trying: &Trying<'_>, walk: &Walk<'_>) -> Vec<(String, bool)> {
+fn second_looks(trying: &Trying<'_>, walk: &Walking<'_>) -> Vec<(String, bool)> {
     let matrix = &trying.made.layer.matrix;
-    let looks = walk.steps.iter().filter(|(_, letter)| *letter != 'u');
-    let looks = looks.filter_map(|(couplet, letter)| {
+    let looks = walk.steps.iter().filter_map(|(couplet, given)| {
+        let yes = (*given)?;
         let (ask, opposite) = trying.made.looks.get(&couplet.number)?.first()?;
         let ask = wording::said_at(matrix, &trying.made.key, couplet.number, ask);
-        Some((wording::question(trying.t, matrix, &ask), (*letter == 'y') != *opposite))
+        Some((wording::question(trying.t, matrix, &ask), yes != *opposite))
     });
     looks.collect()
 }

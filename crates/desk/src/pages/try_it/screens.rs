@@ -6,10 +6,10 @@ use maud::{Markup, html};
 use spinney_collection::Collection;
 use spinney_collection::keys::Made;
 use spinney_collection::laid::Laid;
+use spinney_collection::walking::{Walking, letter};
 use spinney_model::{Couplet, KeyId, KindField, TaxonIx, Wording};
 use spinney_voice::{Tongue, glossary};
 
-use super::walk::Walk;
 use crate::pages::heaps::card::answer_tab;
 use crate::pages::{frame, words};
 
@@ -95,9 +95,9 @@ pub(super) fn back(trying: &Trying<'_>) -> String {
 }
 
 /// One question with its two answers.
-pub(super) fn question(trying: &Trying<'_>, walk: &Walk<'_>, couplet: &Couplet) -> Markup {
+pub(super) fn question(trying: &Trying<'_>, walk: &Walking<'_>, couplet: &Couplet) -> Markup {
     let t = trying.t;
-    let on = |letter: char| trying.address(&format!("{}{letter}", trying.answers));
+    let on = |given| trying.address(&format!("{}{}", trying.answers, letter(given)));
     let (words, yes, no) = match &couplet.wording {
         Wording::Question(words) => (words.clone(), t.say("answer-yes"), t.say("answer-no")),
         Wording::Leads { yes, no } => (t.say("try-which"), yes.clone(), no.clone()),
@@ -114,10 +114,10 @@ pub(super) fn question(trying: &Trying<'_>, walk: &Walk<'_>, couplet: &Couplet) 
             }
             @if touch { (before_touching(trying, &possible)) }
             div.answers role="group" aria-labelledby="asking" {
-                a.yes #yes href=(on('y')) dir="auto" { (yes) }
-                a.no #no href=(on('n')) dir="auto" { (no) }
+                a.yes #yes href=(on(Some(true))) dir="auto" { (yes) }
+                a.no #no href=(on(Some(false))) dir="auto" { (no) }
             }
-            p.cannot-tell { a.button #cannot-tell href=(on('u')) { (t.say("try-cannot-tell")) } }
+            p.cannot-tell { a.button #cannot-tell href=(on(None)) { (t.say("try-cannot-tell")) } }
             (explained(trying, &[words.as_str(), yes.as_str(), no.as_str()]))
             (trail(trying, walk))
             details.so-far {
@@ -158,21 +158,20 @@ pub(super) fn explained(trying: &Trying<'_>, texts: &[&str]) -> Markup {
 }
 
 /// The answers so far, each a way back to its question.
-pub(super) fn trail(trying: &Trying<'_>, walk: &Walk<'_>) -> Markup {
+pub(super) fn trail(trying: &Trying<'_>, walk: &Walking<'_>) -> Markup {
     let t = trying.t;
     html! {
         @if !walk.steps.is_empty() {
             nav.so-far aria-label=(t.say("try-trail")) {
                 h2 { (t.say("try-trail")) }
                 ol {
-                    @for (at, (couplet, letter)) in walk.steps.iter().enumerate() {
+                    @for (at, (couplet, given)) in walk.steps.iter().enumerate() {
                         li {
                             a href=(trying.address(&trying.answers[..at])) dir="auto" { (couplet.wording.first()) }
                             " "
-                            @match letter {
-                                'y' => (answer_tab(t, true)),
-                                'n' => (answer_tab(t, false)),
-                                _ => span.quiet { (t.say("try-could-not")) },
+                            @match given {
+                                Some(yes) => (answer_tab(t, *yes)),
+                                None => span.quiet { (t.say("try-could-not")) },
                             }
                         }
                     }

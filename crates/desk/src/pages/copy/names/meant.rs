@@ -10,10 +10,9 @@ use spinney_model::{Edit, Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Sid
 use spinney_voice::Tongue;
 
 use crate::asked::Deed;
-use crate::asking::way;
 use crate::forms::{At, Fact, Form, nothing};
-use crate::pages::finds::fields::LONGEST_NAME;
-use crate::pages::heaps::place::{self, Place};
+use crate::pages::finds::deeds::LONGEST_NAME;
+use crate::pages::heaps::place::{self, Place, way};
 use crate::reply::Refused;
 
 /// What a group calls a kind, as its page showed it.
@@ -75,9 +74,9 @@ impl Names {
                 !name.is_empty() && own.values().any(|own| folded(own) == folded(name));
             let alone =
                 !namesake && sounding_like(collection, &laid, name, Some(kind)).is_empty();
-            let same = called_now(collection, key, kind) == name;
-            match same || at.still(&text) && (ours || alone) {
-                true => edits.extend(called(collection, key, kind, name)),
+            let now = called_now(collection, key, kind);
+            match now == name || at.still(&text) && (ours || alone) {
+                true => edits.extend(called(collection, key, (kind, now), name)),
                 false => open.push(in_address(&Where::At(kind), name)),
             }
             own.insert(kind, name.clone());
@@ -96,12 +95,17 @@ fn called_now(collection: &Collection, key: KeyId, kind: KindId) -> &str {
     drawn.and_then(|key| key.called.get(&kind)).map_or("", String::as_str)
 }
 
-/// A kind goes by a name of the group's own; by none where that is ours.
-fn called(collection: &Collection, key: KeyId, kind: KindId, name: &str) -> Option<Edit> {
+/// A kind goes by a name of the group's own, and not by the one that it has now; by none where
+/// that is ours.
+fn called(
+    collection: &Collection,
+    key: KeyId,
+    (kind, now): (KindId, &str),
+    name: &str,
+) -> Option<Edit> {
     let ours = collection.kinds.get(&kind).map_or("", |kind| kind.field(KindField::Name));
     let name = if folded(ours) == folded(name) { "" } else { name };
-    (called_now(collection, key, kind) != name)
-        .then(|| Edit::Key(key, KeyEdit::Call { kind, name: name.to_owned() }))
+    (now != name).then(|| Edit::Key(key, KeyEdit::Call { kind, name: name.to_owned() }))
 }
 
 /// A person says what a name means. It rests on what stands on the way to an end, and where the
@@ -174,9 +178,11 @@ impl Meant {
         }
         let same = Edit::Kind(with, KindEdit::Merge(find));
         // A name that the find had goes over to the kind, unless this one takes its place.
-        let mut merged = collection.clone();
-        merged.apply(&same);
-        let named = called(&merged, self.key, with, &self.name);
+        let now = match called_now(collection, self.key, with) {
+            "" => called_now(collection, self.key, find),
+            now => now,
+        };
+        let named = called(collection, self.key, (with, now), &self.name);
         Ok([same].into_iter().chain(named).collect())
     }
 }
@@ -222,7 +228,8 @@ impl Meant {
             return Ok(deed);
         }
         let (key, collection) = (self.key, at.collection());
-        let named = |kind| called(collection, key, kind, &self.name);
+        let now = |kind| (kind, called_now(collection, key, kind));
+        let named = |kind| called(collection, key, now(kind), &self.name);
         let edits = match &self.what {
             What::Own(kind) => named(*kind).into_iter().collect(),
             What::Match(find, with) => self.matched(at, *find, *with)?,

@@ -7,22 +7,17 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use spinney_model::{AskOf, AskedOf, KeyId, KindId, Share};
+use spinney_model::{AskOf, AskedOf, Couplet, KindId, Share};
 
-use spinney_collection::keys::Made;
+use crate::keys::KeyFrom;
 
-use spinney_voice::Tongue;
-
-use crate::worked::State;
-use spinney_collection::laid::Laid;
-
-/// A key as made in one state.
+/// A key as made in one state; empty where the state has no such key, or no kinds for it.
 #[derive(Default)]
-pub(super) struct Side {
+pub struct Side {
     questions: Vec<Question>,
     kinds: BTreeMap<KindId, String>,
     /// Questions a find takes on average, where that can be added up.
-    pub(super) mean_questions: Option<Share>,
+    pub mean_questions: Option<Share>,
 }
 
 struct Question {
@@ -33,49 +28,48 @@ struct Question {
 
 /// What changed from the one to the other.
 #[derive(Debug, Default, PartialEq, Eq)]
-pub(super) struct Changes {
-    pub(super) gone: Vec<String>,
-    pub(super) new: Vec<String>,
-    /// Asked at fewer places, or at more, than before.
-    pub(super) fewer: Vec<String>,
-    pub(super) more: Vec<String>,
+pub struct Changes {
+    /// Questions that are asked no more.
+    pub gone: Vec<String>,
+    /// Questions that were not asked before.
+    pub new: Vec<String>,
+    /// Asked at fewer places than before.
+    pub fewer: Vec<String>,
+    /// Asked at more places.
+    pub more: Vec<String>,
     /// The question that it began with, and the one that it begins with now.
-    pub(super) begins: Option<(String, String)>,
+    pub begins: Option<(String, String)>,
     /// The old words and the new.
-    pub(super) reworded: Vec<(String, String)>,
+    pub reworded: Vec<(String, String)>,
     /// How many questions are asked as before.
-    pub(super) kept: usize,
-    pub(super) kinds_gone: Vec<String>,
-    pub(super) kinds_new: Vec<String>,
+    pub kept: usize,
+    /// Kinds that it had.
+    pub kinds_gone: Vec<String>,
+    /// Kinds that it has now.
+    pub kinds_new: Vec<String>,
     /// The old name and the new.
-    pub(super) kinds_renamed: Vec<(String, String)>,
+    pub kinds_renamed: Vec<(String, String)>,
 }
 
 impl Side {
-    /// A key in a state; empty where the state has no such key, or no kinds for it.
-    pub(super) fn of(t: Tongue, state: State<'_>, key: KeyId) -> Self {
-        let State { collection, .. } = state;
-        let (made, laid) = (state.spoken(t, key), state.laid());
-        let Some((made, laid)) = made.zip(laid) else { return Self::default() };
-        let question = |couplet: &spinney_model::Couplet| Question {
+    /// A key in a state of the collection.
+    pub fn of(key: KeyFrom<'_>) -> Self {
+        let KeyFrom { collection, made, id, .. } = key;
+        let question = |couplet: &Couplet| Question {
             words: couplet.wording.first().to_owned(),
-            ask: couplet.ask.as_ref().and_then(|ask| meaning(&made, &laid, ask)),
+            ask: couplet.ask.as_ref().and_then(|ask| key.of_the_table(ask)),
         };
-        let kinds = made.layer.kinds.iter().map(|id| (*id, collection.name_in(key, *id)));
+        let kinds = made.layer.kinds.iter().map(|kind| (*kind, collection.name_in(id, *kind)));
         Self {
             questions: made.key.couplets.iter().map(question).collect(),
             kinds: kinds.collect(),
-            mean_questions: made.opinion.effort.map(|effort| effort.mean_questions),
+            mean_questions: made.opinion.effort.as_ref().map(|effort| effort.mean_questions),
         }
     }
 }
 
-fn meaning(made: &Made, laid: &Laid, ask: &spinney_model::Ask) -> Option<AskOf> {
-    (ask.character.0 < made.layer.sorted_from).then(|| laid.ask_of(ask)).flatten()
-}
-
 /// What changed.
-pub(super) fn changes(old: &Side, new: &Side) -> Changes {
+pub fn changes(old: &Side, new: &Side) -> Changes {
     let mut changes = Changes::default();
     let mut open: Vec<&Question> = new.questions.iter().collect();
     let mut left: Vec<&Question> = old.questions.iter().collect();
@@ -150,7 +144,7 @@ fn moved(one: &Question, other: &Question) -> bool {
 
 impl Changes {
     /// Whether nothing changed.
-    pub(super) fn none(&self) -> bool {
+    pub fn none(&self) -> bool {
         *self == Self { kept: self.kept, ..Self::default() }
     }
 }

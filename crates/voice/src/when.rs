@@ -4,35 +4,33 @@
 //! proleptic Gregorian one of ISO 8601, by days counted in years that begin in March
 //! (after Fliegel and Van Flandern 1968, in whole numbers).
 
-use maud::{Markup, html};
-
-use spinney_voice::Tongue;
+use crate::Tongue;
 
 const MINUTE: i64 = 60_000;
 const HOUR: i64 = 60 * MINUTE;
 const DAY: i64 = 24 * HOUR;
 
-pub(super) fn when(t: Tongue, at: i64, now: i64) -> Markup {
+/// How long ago it was; after a month, the day.
+pub fn ago(t: Tongue, at: i64, now: i64) -> String {
     let ago = now.saturating_sub(at);
     let count = |unit: i64| usize::try_from(ago / unit).unwrap_or(0);
-    let words = match ago {
+    match ago {
         _ if ago < MINUTE => t.say("done-just-now"),
         _ if ago < HOUR => t.count("done-minutes-ago", count(MINUTE)),
         _ if ago < DAY => t.count("done-hours-ago", count(HOUR)),
         _ if ago < 30 * DAY => t.count("done-days-ago", count(DAY)),
         _ => date(at),
-    };
-    html! { time datetime=(iso(at)) title=(readable(at)) { (words) } }
+    }
 }
 
-/// `2026-11-25T16:02:00Z`
-fn iso(at: i64) -> String {
+/// As programs read it: `2026-11-25T16:02:00Z`.
+pub fn iso(at: i64) -> String {
     let (hours, minutes, seconds) = clock(at);
     format!("{}T{hours:02}:{minutes:02}:{seconds:02}Z", date(at))
 }
 
-/// `2026-11-25 16:02 UTC`
-fn readable(at: i64) -> String {
+/// As people read it: `2026-11-25 16:02 UTC`.
+pub fn readable(at: i64) -> String {
     let (hours, minutes, _) = clock(at);
     format!("{} {hours:02}:{minutes:02} UTC", date(at))
 }

@@ -4,12 +4,12 @@
 //! compared, and to a sentence. Effort stands for questions: a hard one, or
 //! one with a ruler, counts for two or three.
 
-use spinney_model::{Matrix, Share};
+use spinney_model::Share;
 
-use spinney_voice::Tongue;
+use crate::Tongue;
 
 /// One decimal, and none where it would be 0: `3.1`, `3`.
-pub(crate) fn one_decimal(share: Share) -> String {
+pub fn one_decimal(share: Share) -> String {
     let tenths = (share * 10).round().to_integer();
     let sign = if tenths < 0 { "-" } else { "" };
     match (tenths.abs() / 10, tenths.abs() % 10) {
@@ -19,18 +19,12 @@ pub(crate) fn one_decimal(share: Share) -> String {
 }
 
 /// About so many questions: what a person says aloud of one key.
-pub(crate) fn in_whole(questions: Share) -> i128 {
+pub fn in_whole(questions: Share) -> i128 {
     questions.round().to_integer()
 }
 
-/// Effort over all kinds as effort for one find.
-pub(crate) fn a_find(matrix: &Matrix, effort: Share) -> Share {
-    let weight: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
-    effort / weight
-}
-
 /// What something costs, in questions per find.
-pub(crate) fn price(t: Tongue, extra: Share, exact: bool) -> String {
+pub fn price(t: Tongue, extra: Share, exact: bool) -> String {
     let nothing = Share::from_integer(0);
     let small = Share::new(1, 20);
     let size = if extra < nothing { -extra } else { extra };
