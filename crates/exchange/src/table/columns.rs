@@ -489,4 +489,29 @@ mod tests {
         }
         assert!(offered > 30, "only {offered} words are offered, so this looks at little");
     }
+
+    /// `docs/table.md` is these columns as a page.
+    #[test]
+    fn every_column_stands_on_its_page() {
+        let page = include_str!("../../../../docs/table.md");
+        let rows = |sheet: &str| -> Vec<&str> {
+            let part = page.split(&format!("## The sheet `{sheet}`")).nth(1).expect(sheet);
+            let part = part.split("\n## ").next().unwrap_or_default();
+            part.lines().filter(|line| line.starts_with("| ")).skip(2).collect()
+        };
+        let row = |headings: &[&str], input: Input| {
+            let holds = match input {
+                Input::Line => "a text".to_owned(),
+                Input::OneOf(words) => format!("one of: {}", words.join(", ")),
+                Input::SomeOf(words) => format!("any of: {}", words.join(", ")),
+            };
+            format!("| {} | {} | {holds} |", headings[0], headings[1..].join(", "))
+        };
+        let of_characters = CHARACTERS.iter().map(|of| row(of.headings, of.input));
+        assert_eq!(rows("characters"), of_characters.collect::<Vec<_>>());
+        let of_kinds = KINDS.iter().map(|of| row(of.headings, of.input));
+        assert_eq!(rows("kinds"), of_kinds.collect::<Vec<_>>());
+        let of_about = ABOUT.iter().map(|of| row(of.headings, Input::Line));
+        assert_eq!(rows("about"), of_about.collect::<Vec<_>>());
+    }
 }
