@@ -6,13 +6,13 @@
 use spinney_model::{Finding, OfAnswers, Place};
 
 use crate::names;
-use crate::seen::{Seen, taxa};
 use crate::tree::ANSWERS;
 use crate::values::Has;
+use crate::walked_key::{WalkedKey, taxa};
 use crate::walks::Cause;
 
 /// What kinds are asked for and do not have, may not have, or nobody recorded.
-pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+pub(crate) fn findings(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, couplet, question, visits) in seen.asked() {
         let (about, question_at) = (seen.about(&question), couplet.number);
@@ -44,7 +44,7 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
     found
 }
 
-fn nobody_recorded(seen: &Seen<'_>, index: usize) -> Option<Finding> {
+fn nobody_recorded(seen: &WalkedKey<'_>, index: usize) -> Option<Finding> {
     let question = seen.questions[index]?;
     let at = seen.tree.number(index);
     let asked = taxa(seen.walked.visits[index].iter().filter(|visit| {

@@ -13,7 +13,7 @@ use spinney_model::{
 
 use crate::amount::Amount;
 use crate::report::{Effort, Proof};
-use crate::seen::Seen;
+use crate::walked_key::WalkedKey;
 
 mod aims;
 mod certificate;
@@ -30,7 +30,7 @@ pub fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx> {
 }
 
 /// The effort of the walked key, where it can be added up.
-pub(crate) fn effort(seen: &Seen<'_>) -> Option<Effort> {
+pub(crate) fn effort(seen: &WalkedKey<'_>) -> Option<Effort> {
     let effort = seen.walked.effort.as_ref()?;
     let weights = seen.matrix.taxa().iter().map(|taxon| Amount::Short(taxon.weight));
     let weights = weights.fold(Amount::zero(), |all, weight| all.plus(&weight));
@@ -44,7 +44,7 @@ pub(crate) fn effort(seen: &Seen<'_>) -> Option<Effort> {
 }
 
 /// Where the claim and the key disagree, and what became of the proof.
-pub(crate) fn findings(seen: &Seen<'_>, claim: &Claim) -> (Vec<Finding>, Proof) {
+pub(crate) fn findings(seen: &WalkedKey<'_>, claim: &Claim) -> (Vec<Finding>, Proof) {
     let mut found = wished::findings(seen, claim);
     let Some(effort) = effort(seen) else {
         found.push(Finding::of(Place::Key, OfClaim::EffortNotAdded));

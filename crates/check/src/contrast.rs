@@ -8,8 +8,8 @@ use spinney_model::{Finding, OfAnswers, OfEnds, Place, Scale, TaxonIx, Value};
 use crate::names;
 use crate::phrase::{self, Words};
 use crate::question::Question;
-use crate::seen::{Seen, taxa};
 use crate::tree::{ANSWERS, To};
+use crate::walked_key::{WalkedKey, taxa};
 use crate::walks::Visit;
 
 mod leads;
@@ -17,7 +17,7 @@ mod leads;
 use leads::Said;
 
 /// Kinds that fit both leads or neither, and questions that part nothing.
-pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+pub(crate) fn findings(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, couplet, question, visits) in seen.asked() {
         if let spinney_model::Wording::Leads { yes, no } = &couplet.wording {
@@ -29,7 +29,7 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
 }
 
 fn against_leads(
-    seen: &Seen<'_>,
+    seen: &WalkedKey<'_>,
     at: u32,
     question: &Question,
     visits: &[&Visit],
@@ -68,7 +68,13 @@ fn against_leads(
 }
 
 /// Whether some form of the kind fits both leads, and whether some form fits neither.
-fn fits(seen: &Seen<'_>, visit: &Visit, q: &Question, yes: &Said, no: &Said) -> (bool, bool) {
+fn fits(
+    seen: &WalkedKey<'_>,
+    visit: &Visit,
+    q: &Question,
+    yes: &Said,
+    no: &Said,
+) -> (bool, bool) {
     let value = seen.values.value(visit.taxon, q.character);
     match (yes, no) {
         (Said::States(yes), Said::States(no)) => {
@@ -108,7 +114,7 @@ fn fits(seen: &Seen<'_>, visit: &Visit, q: &Question, yes: &Said, no: &Said) -> 
 
 /// A question that everybody before it answers alike. Where the other answer leads to an end,
 /// that end is what nobody reaches, and `places` says so.
-fn parts_nothing(seen: &Seen<'_>, index: usize) -> Option<Finding> {
+fn parts_nothing(seen: &WalkedKey<'_>, index: usize) -> Option<Finding> {
     let all = &seen.walked.visits[index];
     let here: Vec<&Visit> = all.iter().filter(|visit| !visit.stray).collect();
     let at = seen.tree.number(index);

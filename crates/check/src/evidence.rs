@@ -5,11 +5,11 @@
 
 use spinney_model::{Finding, OfAnswers, Place};
 
-use crate::seen::{Seen, taxa};
 use crate::tree::ANSWERS;
+use crate::walked_key::{WalkedKey, taxa};
 
 /// Kinds that stand alone on one side of a question for which one leaf was looked at.
-pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+pub(crate) fn findings(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     if !seen.finished() {
         return found;

@@ -23,7 +23,6 @@ mod report;
 mod risk;
 mod says;
 mod second;
-mod seen;
 mod separable;
 mod settled;
 mod threshold;
@@ -31,6 +30,7 @@ mod together;
 mod tree;
 mod unknown;
 mod values;
+mod walked_key;
 mod walks;
 mod weak;
 mod words;
@@ -45,9 +45,9 @@ pub use weak::{WeakSettings, weak};
 
 use pairs::Pairs;
 use question::Question;
-use seen::Seen;
 use tree::Tree;
 use values::Values;
+use walked_key::WalkedKey;
 use walks::Named;
 
 /// The codes that [`check`] and [`table`] can give.
@@ -116,7 +116,7 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
     if let Some(claim) = claim {
         left_out.extend(claim::left_out(matrix, &claim.wishes));
     }
-    let seen = Seen {
+    let seen = WalkedKey {
         matrix,
         values: &values,
         tree: &tree,
@@ -127,7 +127,7 @@ pub fn check(matrix: &Matrix, key: &Key, claim: Option<&Claim>, settings: &Setti
         left_out: &left_out,
         second: Vec::new(),
     };
-    let seen = Seen { second: second::places(&seen), ..seen };
+    let seen = WalkedKey { second: second::places(&seen), ..seen };
     let mut findings = reach::findings(&seen);
     findings.extend(unfinished(&seen));
     findings.extend(places::findings(&seen));
@@ -185,7 +185,7 @@ pub fn table(matrix: &Matrix, settings: &Settings) -> Vec<Finding> {
 }
 
 /// Kinds that vary in too many ways to be followed to the end of all of them.
-fn unfinished(seen: &Seen<'_>) -> Option<Finding> {
+fn unfinished(seen: &WalkedKey<'_>) -> Option<Finding> {
     if seen.walked.unfinished.is_empty() {
         return None;
     }

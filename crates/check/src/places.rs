@@ -11,13 +11,13 @@ use spinney_model::{
 
 use crate::names;
 use crate::reach;
-use crate::seen::Seen;
 use crate::tree::{ANSWERS, To};
 use crate::values::Taken;
+use crate::walked_key::WalkedKey;
 use crate::walks::{Cause, Stray};
 
 /// Wrong places, varying characters used as fixed, and ends nobody reaches.
-pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+pub(crate) fn findings(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut by_couplet: BTreeMap<usize, Vec<(Answer, TaxonIx, &Stray)>> = BTreeMap::new();
     for (&(couplet, answer, taxon), stray) in astray(seen) {
         by_couplet.entry(couplet).or_default().push((answer, taxon, stray));
@@ -40,7 +40,7 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
 /// The strays that are to be reported: of kinds that are named somewhere, and that no answer
 /// to an unlinked question could still bring home.
 pub(crate) fn astray<'a>(
-    seen: &Seen<'a>,
+    seen: &WalkedKey<'a>,
 ) -> impl Iterator<Item = (&'a (usize, Answer, TaxonIx), &'a Stray)> {
     let forgotten = reach::forgotten(seen);
     let walked = seen.walked;
@@ -52,7 +52,7 @@ pub(crate) fn astray<'a>(
 }
 
 /// The names at each end where it comes out.
-fn reads(seen: &Seen<'_>, stray: &Stray) -> Vec<Vec<NameAtEnd>> {
+fn reads(seen: &WalkedKey<'_>, stray: &Stray) -> Vec<Vec<NameAtEnd>> {
     let ends = stray.ends.iter();
     let ends: BTreeSet<Vec<NameAtEnd>> =
         ends.map(|place| names::at_end(seen.matrix, seen.tree, *place)).collect();
@@ -60,7 +60,7 @@ fn reads(seen: &Seen<'_>, stray: &Stray) -> Vec<Vec<NameAtEnd>> {
 }
 
 fn wrong_place(
-    seen: &Seen<'_>,
+    seen: &WalkedKey<'_>,
     couplet: usize,
     strays: &[(Answer, TaxonIx, &Stray)],
 ) -> Option<Finding> {
@@ -80,7 +80,7 @@ fn wrong_place(
 }
 
 fn varies(
-    seen: &Seen<'_>,
+    seen: &WalkedKey<'_>,
     couplet: usize,
     strays: &[(Answer, TaxonIx, &Stray)],
 ) -> Option<Finding> {
@@ -102,7 +102,7 @@ fn varies(
 }
 
 /// Ends whose kinds all come out elsewhere, at a couplet that others do get to.
-fn ends_unreached(seen: &Seen<'_>) -> Vec<Finding> {
+fn ends_unreached(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let blamed: BTreeSet<TaxonIx> =
         seen.walked.strays.keys().map(|(_, _, taxon)| *taxon).collect();
     let mut found = Vec::new();
@@ -156,7 +156,7 @@ fn ends_unreached(seen: &Seen<'_>) -> Vec<Finding> {
 /// Who comes to an end, and the cells that are blank, where everybody who comes there left the
 /// side with the right name only because nobody has looked.
 fn only_for_want_of_a_look(
-    seen: &Seen<'_>,
+    seen: &WalkedKey<'_>,
     end: (usize, Answer),
     came: &[(TaxonIx, Taken)],
 ) -> Option<(Vec<String>, Vec<CellOf>)> {

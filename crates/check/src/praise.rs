@@ -6,8 +6,8 @@
 
 use spinney_model::{Difficulty, Finding, OfShape, Place};
 
-use crate::seen::{Seen, taxa};
 use crate::values::Has;
+use crate::walked_key::{WalkedKey, taxa};
 
 /// So many at most: praise for everything is praise for nothing.
 const MOST_PRAISED: usize = 3;
@@ -16,7 +16,7 @@ const MOST_PRAISED: usize = 3;
 const LEAST_HEAP: usize = 4;
 
 /// The best questions, by the size of the heap they part.
-pub(crate) fn findings(seen: &Seen<'_>, others: &[Finding]) -> Vec<Finding> {
+pub(crate) fn findings(seen: &WalkedKey<'_>, others: &[Finding]) -> Vec<Finding> {
     if !seen.settings.pupils_wrote_it || !seen.finished() {
         return Vec::new();
     }

@@ -8,8 +8,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use spinney_model::{Answer, Finding, OfTree, Place, Step, TaxonIx};
 
 use crate::names;
-use crate::seen::Seen;
 use crate::tree::{ANSWERS, To};
+use crate::walked_key::WalkedKey;
 
 mod lost;
 mod numbers;
@@ -17,7 +17,7 @@ mod numbers;
 pub(crate) use lost::forgotten;
 
 /// Everything that is wrong with the key as a tree.
-pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+pub(crate) fn findings(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     found.extend(numbers::twice(seen));
     found.extend(numbers::skip(seen));
@@ -40,7 +40,7 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
 }
 
 /// The kinds that get lost by these answers.
-fn who_gets_lost(seen: &Seen<'_>, answers: &[(usize, Answer)]) -> Vec<String> {
+fn who_gets_lost(seen: &WalkedKey<'_>, answers: &[(usize, Answer)]) -> Vec<String> {
     let taxa: BTreeSet<TaxonIx> = answers
         .iter()
         .filter_map(|place| seen.walked.fallen.get(place))
@@ -50,7 +50,7 @@ fn who_gets_lost(seen: &Seen<'_>, answers: &[(usize, Answer)]) -> Vec<String> {
     names::kinds(seen.matrix, taxa)
 }
 
-fn missing(seen: &Seen<'_>, orphans: &[usize]) -> Vec<Finding> {
+fn missing(seen: &WalkedKey<'_>, orphans: &[usize]) -> Vec<Finding> {
     let mut leading: BTreeMap<u32, Vec<_>> = BTreeMap::new();
     for couplet in 0..seen.tree.to.len() {
         for answer in ANSWERS {
@@ -74,7 +74,7 @@ fn missing(seen: &Seen<'_>, orphans: &[usize]) -> Vec<Finding> {
         .collect()
 }
 
-fn nothing_written(seen: &Seen<'_>) -> Vec<Finding> {
+fn nothing_written(seen: &WalkedKey<'_>) -> Vec<Finding> {
     (0..seen.tree.to.len())
         .filter_map(|couplet| {
             let empty: Vec<_> = ANSWERS
@@ -93,7 +93,7 @@ fn nothing_written(seen: &Seen<'_>) -> Vec<Finding> {
         .collect()
 }
 
-fn loops(seen: &Seen<'_>) -> Vec<Finding> {
+fn loops(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut back = seen.tree.back_by_repeated_numbers();
     for couplet in 0..seen.tree.to.len() {
         for answer in ANSWERS {
@@ -112,7 +112,7 @@ fn loops(seen: &Seen<'_>) -> Vec<Finding> {
 }
 
 /// The first couplet of each part of the key that nobody can get to.
-fn orphans(seen: &Seen<'_>) -> Vec<usize> {
+fn orphans(seen: &WalkedKey<'_>) -> Vec<usize> {
     let unreached: Vec<usize> =
         (0..seen.tree.to.len()).filter(|couplet| seen.tree.rank[*couplet].is_none()).collect();
     let mut led_to = vec![false; seen.tree.to.len()];
@@ -145,14 +145,14 @@ fn orphans(seen: &Seen<'_>) -> Vec<usize> {
 }
 
 /// The couplets that a couplet leads to.
-fn onward(seen: &Seen<'_>, couplet: usize) -> impl Iterator<Item = usize> {
+fn onward(seen: &WalkedKey<'_>, couplet: usize) -> impl Iterator<Item = usize> {
     seen.tree.to[couplet].into_iter().filter_map(|to| match to {
         To::Couplet(next) => Some(next),
         _ => None,
     })
 }
 
-fn unreachable(seen: &Seen<'_>, orphan: usize) -> Finding {
+fn unreachable(seen: &WalkedKey<'_>, orphan: usize) -> Finding {
     let number = seen.tree.number(orphan);
     let mut below = BTreeSet::new();
     let mut trail = vec![orphan];
@@ -175,7 +175,7 @@ fn unreachable(seen: &Seen<'_>, orphan: usize) -> Finding {
     Finding::of(Place::Couplet(number), fact)
 }
 
-fn ways_meet(seen: &Seen<'_>) -> Vec<Finding> {
+fn ways_meet(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let meeting =
         (0..seen.tree.to.len()).filter(|couplet| seen.tree.parents[*couplet].len() > 1);
     meeting
@@ -189,7 +189,7 @@ fn ways_meet(seen: &Seen<'_>) -> Vec<Finding> {
         .collect()
 }
 
-fn same_both_ways(seen: &Seen<'_>) -> Vec<Finding> {
+fn same_both_ways(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let same = (0..seen.tree.to.len()).filter(|couplet| seen.tree.same_both_ways(*couplet));
     same.map(|couplet| {
         let question = seen.tree.number(couplet);

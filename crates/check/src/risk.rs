@@ -8,10 +8,10 @@ use spinney_model::{CharacterIx, Finding, OfShape, Place, TaxonIx};
 
 use crate::names;
 use crate::question::Question;
-use crate::seen::{Seen, taxa};
 use crate::separable::may_ask;
 use crate::tree::{ANSWERS, To};
 use crate::values::Taken;
+use crate::walked_key::{WalkedKey, taxa};
 
 /// Children follow five or six questions (S12).
 const MOST_QUESTIONS: u32 = 6;
@@ -20,14 +20,14 @@ const MOST_QUESTIONS: u32 = 6;
 const TEETH: usize = 4;
 
 /// Touching with caution, combs and long paths.
-pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+pub(crate) fn findings(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut found = touch(seen);
     found.extend(comb(seen));
     found.extend(long_path(seen));
     found
 }
 
-fn touch(seen: &Seen<'_>) -> Vec<Finding> {
+fn touch(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     for (index, couplet, question, _) in seen.asked() {
         let Some((risky, otherwise)) = by_touch(seen, index, &question) else { continue };
@@ -44,7 +44,7 @@ fn touch(seen: &Seen<'_>) -> Vec<Finding> {
 /// The kinds with a caution that may be in the hand at a question answered by touch, and what
 /// else separates there, if anything does; None: nobody touches what may hurt.
 pub(crate) fn by_touch(
-    seen: &Seen<'_>,
+    seen: &WalkedKey<'_>,
     couplet: usize,
     question: &Question,
 ) -> Option<(Vec<TaxonIx>, Option<CharacterIx>)> {
@@ -64,7 +64,10 @@ pub(crate) fn by_touch(
 
 /// The first character that separates kinds of which one may hurt, and that nobody has to touch
 /// anything for (`docs/KEY.md` 13); None: none of them may hurt, or there is no such character.
-pub(crate) fn otherwise(seen: &Seen<'_>, heap: &[(TaxonIx, &Taken)]) -> Option<CharacterIx> {
+pub(crate) fn otherwise(
+    seen: &WalkedKey<'_>,
+    heap: &[(TaxonIx, &Taken)],
+) -> Option<CharacterIx> {
     let matrix = seen.matrix;
     heap.iter().find(|(taxon, _)| matrix.taxon(*taxon).caution.is_some())?;
     let mut seen_alone = matrix
@@ -75,7 +78,7 @@ pub(crate) fn otherwise(seen: &Seen<'_>, heap: &[(TaxonIx, &Taken)]) -> Option<C
 
 /// The heap of a couplet; None: ways meet here, and what could be asked depends on the way.
 pub(crate) fn heap<'s>(
-    seen: &'s Seen<'_>,
+    seen: &'s WalkedKey<'_>,
     couplet: usize,
 ) -> Option<Vec<(TaxonIx, &'s Taken)>> {
     let visits = &seen.walked.visits[couplet];
@@ -86,7 +89,7 @@ pub(crate) fn heap<'s>(
 }
 
 /// The longest run of questions that each send one side straight to an end.
-fn comb(seen: &Seen<'_>) -> Option<Finding> {
+fn comb(seen: &WalkedKey<'_>) -> Option<Finding> {
     let mut runs: BTreeMap<usize, usize> = BTreeMap::new();
     let mut best: Option<(usize, usize)> = None;
     for &couplet in seen.tree.order.iter().rev() {
@@ -117,7 +120,7 @@ fn comb(seen: &Seen<'_>) -> Option<Finding> {
     Some(Finding::of(Place::Couplet(question), OfShape::Comb { question, in_a_row: run }))
 }
 
-fn long_path(seen: &Seen<'_>) -> Option<Finding> {
+fn long_path(seen: &WalkedKey<'_>) -> Option<Finding> {
     let longest = seen.tree.longest();
     let kinds = seen.matrix.taxa().len();
     let even = even_steps(kinds);

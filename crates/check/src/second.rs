@@ -11,9 +11,9 @@ use std::collections::BTreeSet;
 
 use spinney_model::{Answer, Finding, OfEnds, Place, TaxonIx};
 
-use crate::seen::Seen;
 use crate::tree::{ANSWERS, To};
 use crate::values::{Has, Taken};
+use crate::walked_key::WalkedKey;
 
 /// An end at which a kind has a second place.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -30,7 +30,7 @@ pub(crate) struct SecondPlace {
 }
 
 /// All second places of a key, in the order of the kinds.
-pub(crate) fn places(seen: &Seen<'_>) -> Vec<SecondPlace> {
+pub(crate) fn places(seen: &WalkedKey<'_>) -> Vec<SecondPlace> {
     let mut found: Vec<SecondPlace> = Vec::new();
     // Of a kind that comes out under another name more is wrong than that.
     let astray: BTreeSet<TaxonIx> =
@@ -58,7 +58,11 @@ pub(crate) fn places(seen: &Seen<'_>) -> Vec<SecondPlace> {
 
 /// The way to an end with the answers that are not the kind's own; None: there are none, or
 /// nobody can say.
-fn wrong_way(seen: &Seen<'_>, taxon: TaxonIx, end: (usize, Answer)) -> Option<SecondPlace> {
+fn wrong_way(
+    seen: &WalkedKey<'_>,
+    taxon: TaxonIx,
+    end: (usize, Answer),
+) -> Option<SecondPlace> {
     let mut taken = Taken::new();
     let (mut wrong, mut below) = (Vec::new(), Vec::new());
     if seen.tree.same_both_ways(end.0) {
@@ -94,7 +98,7 @@ fn wrong_way(seen: &Seen<'_>, taxon: TaxonIx, end: (usize, Answer)) -> Option<Se
 }
 
 /// Every answer on the way to an end; None: several ways lead there.
-fn way_to(seen: &Seen<'_>, end: (usize, Answer)) -> Option<Vec<(usize, Answer)>> {
+fn way_to(seen: &WalkedKey<'_>, end: (usize, Answer)) -> Option<Vec<(usize, Answer)>> {
     let mut way = vec![end];
     let mut couplet = end.0;
     while seen.tree.rank[couplet]? > 0 {
@@ -110,7 +114,7 @@ fn way_to(seen: &Seen<'_>, end: (usize, Answer)) -> Option<Vec<(usize, Answer)>>
 }
 
 /// What is said of the second places that nobody has declared.
-pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+pub(crate) fn findings(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let open = seen.second.iter().filter(|place| !place.meant);
     open.map(|place| {
         let kind = seen.matrix.taxon(place.taxon).name.clone();

@@ -14,9 +14,9 @@ use spinney_model::{
 use crate::candidate;
 use crate::names;
 use crate::pairs::Pairs;
-use crate::seen::Seen;
 use crate::tree::To;
 use crate::values::{Has, Taken, Values};
+use crate::walked_key::WalkedKey;
 
 mod blocked;
 mod groups;
@@ -44,7 +44,7 @@ fn too_many(fact: OfTable) -> Finding {
 }
 
 /// Ends that name kinds which one more question would part, or which never get there.
-pub(crate) fn of_key(seen: &Seen<'_>) -> Vec<Finding> {
+pub(crate) fn of_key(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     for (&(couplet, answer), there) in &seen.walked.ends {
         let end = seen.tree.end(couplet, answer).expect("walks come out at ends");

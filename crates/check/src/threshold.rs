@@ -6,11 +6,11 @@ use spinney_model::{Finding, OfAnswers, Place, RangeOf, Scale, TaxonIx, Value};
 
 use crate::names;
 use crate::question::Question;
-use crate::seen::{Seen, taxa};
+use crate::walked_key::{WalkedKey, taxa};
 use crate::walks::Visit;
 
 /// Thresholds inside a range or too near to one.
-pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+pub(crate) fn findings(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     for (_, couplet, question, visits) in seen.asked() {
         let Some(at) = question.at() else { continue };
@@ -39,7 +39,7 @@ pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
     found
 }
 
-fn range(seen: &Seen<'_>, visit: &Visit, question: &Question) -> Option<(i64, i64)> {
+fn range(seen: &WalkedKey<'_>, visit: &Visit, question: &Question) -> Option<(i64, i64)> {
     match seen.values.value(visit.taxon, question.character) {
         Value::Range { low, high } => Some((low.thousandths(), high.thousandths())),
         _ => None,
@@ -47,7 +47,7 @@ fn range(seen: &Seen<'_>, visit: &Visit, question: &Question) -> Option<(i64, i6
 }
 
 fn finding(
-    seen: &Seen<'_>,
+    seen: &WalkedKey<'_>,
     couplet: u32,
     question: &Question,
     taxa: &[TaxonIx],

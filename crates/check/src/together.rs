@@ -8,14 +8,14 @@ use std::collections::BTreeSet;
 
 use spinney_model::{LeftTogether, Step, TaxonIx};
 
-use crate::seen::Seen;
 use crate::separable::question_for;
 use crate::tree::To;
 use crate::values::Taken;
+use crate::walked_key::WalkedKey;
 
 /// Every set of two or more kinds that come out at one end, in the order of the questions. A set
 /// that is part of another, or the same again, is not repeated.
-pub(crate) fn left(seen: &Seen<'_>) -> Vec<LeftTogether> {
+pub(crate) fn left(seen: &WalkedKey<'_>) -> Vec<LeftTogether> {
     let all =
         if seen.tree.key.couplets.is_empty() { nothing_asked(seen) } else { at_ends(seen) };
     let whole = |at: usize, one: &LeftTogether| {
@@ -30,14 +30,14 @@ pub(crate) fn left(seen: &Seen<'_>) -> Vec<LeftTogether> {
 }
 
 /// A key that asks nothing leaves everything together.
-fn nothing_asked(seen: &Seen<'_>) -> Vec<LeftTogether> {
+fn nothing_asked(seen: &WalkedKey<'_>) -> Vec<LeftTogether> {
     let none = Taken::default();
     let heap: Vec<(TaxonIx, &Taken)> =
         seen.matrix.taxon_indices().map(|taxon| (taxon, &none)).collect();
     heaps(seen, &heap, None).into_iter().collect()
 }
 
-fn at_ends(seen: &Seen<'_>) -> Vec<LeftTogether> {
+fn at_ends(seen: &WalkedKey<'_>) -> Vec<LeftTogether> {
     let mut found = Vec::new();
     for (&(couplet, answer), there) in &seen.walked.ends {
         let Some(end) = seen.tree.end(couplet, answer) else { continue };
@@ -59,7 +59,7 @@ fn at_ends(seen: &Seen<'_>) -> Vec<LeftTogether> {
 
 /// The kinds of a heap, where they are several.
 fn heaps(
-    seen: &Seen<'_>,
+    seen: &WalkedKey<'_>,
     heap: &[(TaxonIx, &Taken)],
     after: Option<Step>,
 ) -> Option<LeftTogether> {

@@ -10,7 +10,7 @@ use spinney_model::{
 use crate::contrast::is_number;
 use crate::phrase::{self, Words};
 use crate::question::Question;
-use crate::seen::Seen;
+use crate::walked_key::WalkedKey;
 
 mod choice;
 mod names;
@@ -31,7 +31,7 @@ struct Text<'t> {
 }
 
 /// What the wording trips people up with.
-pub(crate) fn findings(seen: &Seen<'_>) -> Vec<Finding> {
+pub(crate) fn findings(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     let known = names::Names::of(seen.matrix);
     for (index, couplet) in seen.tree.key.couplets.iter().enumerate() {
@@ -82,7 +82,7 @@ fn too_many_words(text: &Text<'_>) -> Option<Finding> {
     (words > most).then(|| text.finding(OfWords::TooManyWords { words, most }))
 }
 
-fn no_unit(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
+fn no_unit(seen: &WalkedKey<'_>, text: &Text<'_>) -> Option<Finding> {
     let question = text.question?;
     let character = seen.matrix.character(question.character);
     let Scale::Measure { unit, .. } = character.scale else { return None };
@@ -100,6 +100,6 @@ fn no_unit(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
 }
 
 /// Whether a couplet asks for a number.
-fn asks_number(seen: &Seen<'_>, question: Option<Question>) -> bool {
+fn asks_number(seen: &WalkedKey<'_>, question: Option<Question>) -> bool {
     question.is_some_and(|q| is_number(&seen.matrix.character(q.character).scale))
 }

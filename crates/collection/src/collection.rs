@@ -17,16 +17,16 @@ use spinney_model::{
 use crate::laid::folded;
 
 mod cells;
-mod claim;
+mod constraint;
+mod edit_script;
 mod sayings;
 mod sorted;
-mod toward;
 mod unlike;
 
 pub use cells::Cells;
+pub use edit_script::edit_script;
 pub use sayings::{Agreed, Saying, Sayings};
 pub use sorted::{Put, Sorted};
-pub use toward::toward;
 pub use unlike::{Card, Unlike, unlike};
 
 /// A collection as it stands.

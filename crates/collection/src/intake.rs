@@ -65,6 +65,34 @@ impl Field {
         }
     }
 
+    /// It in an address, `kind:3:caution`: the heading of the sheet has no blank there.
+    pub fn mark(self) -> String {
+        let (sheet, number, heading) = match self {
+            Self::Kind(id, of) => ("kind", id.0, heading_of(table::kind_headings(), of)),
+            Self::Character(id, of) => {
+                ("character", id.0, heading_of(table::character_headings(), of))
+            }
+            Self::About(of) => ("about", 0, heading_of(table::about_headings(), of)),
+        };
+        format!("{sheet}:{number}:{}", heading.replace(' ', "-"))
+    }
+
+    /// The field of such a mark; None: it is none.
+    pub fn of_mark(mark: &str) -> Option<Self> {
+        let mut parts = mark.splitn(3, ':');
+        let (sheet, number) = (parts.next()?, parts.next()?.parse().ok()?);
+        let heading = parts.next()?.replace('-', " ");
+        Some(match sheet {
+            "kind" => Self::Kind(KindId(number), field_of(table::kind_headings(), &heading)?),
+            "character" => {
+                let of = field_of(table::character_headings(), &heading)?;
+                Self::Character(CharacterId(number), of)
+            }
+            "about" => Self::About(field_of(table::about_headings(), &heading)?),
+            _ => return None,
+        })
+    }
+
     fn written(self, text: String) -> Edit {
         match self {
             Self::Kind(id, field) => Edit::Kind(id, KindEdit::Describe(field, text)),
@@ -74,6 +102,16 @@ impl Field {
             Self::About(field) => Edit::Scene(field, text),
         }
     }
+}
+
+type Headings<F> = (F, &'static str);
+
+fn heading_of<F: PartialEq>(mut all: impl Iterator<Item = Headings<F>>, of: F) -> &'static str {
+    all.find(|(known, _)| *known == of).map_or("", |(_, heading)| heading)
+}
+
+fn field_of<F>(mut all: impl Iterator<Item = Headings<F>>, heading: &str) -> Option<F> {
+    all.find(|(_, known)| *known == heading).map(|(field, _)| field)
 }
 
 /// The edits that take in sheets. `source` is who says it; empty: the table itself.

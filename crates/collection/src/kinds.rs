@@ -71,6 +71,14 @@ pub fn called(collection: &Collection, name: &str, but: Option<KindId>) -> Optio
     others.find(|id| folded(&collection.name(*id)) == folded(name))
 }
 
+/// Of some names those that no kind goes by yet, each once; and those that are here already.
+pub fn new_names(collection: &Collection, names: Vec<String>) -> (Vec<String>, Vec<String>) {
+    let mut known: BTreeSet<String> =
+        collection.kinds.keys().map(|id| folded(&collection.name(*id))).collect();
+    let named = names.into_iter().filter(|name| !name.is_empty());
+    named.partition(|name| known.insert(folded(name)))
+}
+
 /// A name shorter than this, in letters, begins too many others.
 const SHORTEST_BEGIN: usize = 3;
 

@@ -12,14 +12,16 @@ use std::sync::OnceLock;
 use spinney_exchange::table::{self, Places, Row, Settings, TypedTable};
 use spinney_model::{
     Ask, AskOf, Asked, AskedOf, CharacterField, CharacterId, CharacterIx, Drawing, Finding,
-    KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx,
+    KindField, KindId, Matrix, Quantity, Scale, StateIx, TaxonIx, Value,
 };
 
 use crate::{Agreed, Collection, Sayings, Sorted};
 
 mod meaning;
+mod told;
 
 pub use meaning::{Meaning, Meanings};
+pub use told::OfCells;
 
 /// The collection as a matrix, and which kind and character is which.
 #[derive(Clone, Debug)]
@@ -106,6 +108,35 @@ impl Laid {
     ) -> Option<&Drawing> {
         let drawings = self.drawings.get_or_init(|| draw(&self.matrix));
         drawings.get(self.taxon(kind)?.0)?.as_ref()
+    }
+
+    /// A question about a character, to show how it would be asked; None: nobody has said
+    /// anything of it.
+    pub fn example(&self, character: CharacterIx) -> Option<Ask> {
+        let number = |taxon| match &self.matrix.cell(taxon, character).value {
+            Value::Range { high, .. } => Some(*high),
+            Value::Counts(counts) => {
+                counts.last().map(|(n, _)| Quantity::from_whole(i64::from(*n)))
+            }
+            Value::States(_) | Value::Unknown | Value::DoesNotApply => None,
+        };
+        let yes = match &self.matrix.character(character).scale {
+            Scale::Words { states } if states.is_empty() => return None,
+            Scale::Words { .. } => Asked::States([StateIx(0)].into()),
+            Scale::Counts | Scale::Measure { .. } => {
+                Asked::AtLeast(self.matrix.taxon_indices().find_map(number)?)
+            }
+        };
+        Some(Ask { character, yes })
+    }
+
+    /// How many kinds have a state.
+    pub fn having(&self, character: CharacterIx, state: StateIx) -> usize {
+        let has = |taxon: &TaxonIx| match &self.matrix.cell(*taxon, character).value {
+            Value::States(shares) => shares.iter().any(|(known, _)| *known == state),
+            _ => false,
+        };
+        self.matrix.taxon_indices().filter(has).count()
     }
 
     /// What texts mean in a column, those that stand there and others.

@@ -134,6 +134,25 @@ impl Layer {
         useful.collect()
     }
 
+    /// The table with the name of its key behind its title.
+    pub fn titled(&self, name: &str) -> Matrix {
+        let mut scene = self.matrix.scene().clone();
+        scene.title = Some(match scene.title.as_deref().map(str::trim) {
+            Some(title) if !title.is_empty() && title != name => format!("{title}: {name}"),
+            _ => name.to_owned(),
+        });
+        self.matrix.clone().with_scene(scene)
+    }
+
+    /// A table of these kinds with other names for them.
+    pub fn called(&self, matrix: Matrix, name: impl Fn(KindId) -> String) -> Matrix {
+        let mut taxa = matrix.taxa().to_vec();
+        for (taxon, kind) in taxa.iter_mut().zip(&self.kinds) {
+            taxon.name = name(*kind);
+        }
+        matrix.with_taxa(taxa).expect("other names fit the same table")
+    }
+
     /// Divides the heap at a fork; the heaps it makes, yes and no. None: it is not divided.
     fn fork(
         &mut self,

@@ -8,6 +8,7 @@
 //! No HTML, no picture is decoded, no language but that of the questions, no file, clock or
 //! randomness: all of it can be tested without a page.
 
+pub mod asked_back;
 mod collection;
 pub mod compare;
 pub mod forget;
@@ -31,5 +32,5 @@ pub mod walking;
 
 pub use collection::{
     Agreed, Card, Cells, Collection, Drawn, Kind, Put, Question, Saying, Sayings, Sorted,
-    Unlike, toward, unlike,
+    Unlike, edit_script, unlike,
 };

@@ -58,6 +58,11 @@ pub fn readings(t: Tongue, laid: &Laid, words: &str) -> Vec<(AskOf, String)> {
     readings.collect()
 }
 
+/// What a question most likely means; None: nothing of the table.
+pub fn reading(laid: &Laid, words: &str) -> Option<AskOf> {
+    link::proposals(words, &laid.matrix).iter().find_map(|proposal| laid.ask_of(&proposal.ask))
+}
+
 /// What the table says of a kind; None: nothing that decides.
 pub fn table_side(laid: &Laid, of: &AskOf, kind: KindId) -> Option<Side> {
     let ask = laid.ask(of)?;

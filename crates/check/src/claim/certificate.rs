@@ -9,7 +9,7 @@ use spinney_model::{Certificate, CharacterIx, Claim, Goal, Kept, Share, TaxonIx,
 use super::{aims, reached};
 use crate::bits::Bits;
 use crate::question::Question;
-use crate::seen::Seen;
+use crate::walked_key::WalkedKey;
 
 use board::Board;
 use heap::{Heap, Splits, each, meet};
@@ -52,7 +52,7 @@ fn speaks_of(claim: &Claim) -> bool {
 }
 
 /// Follows the certificate of a claim; None: it carries none.
-pub(super) fn follow(seen: &Seen<'_>, claim: &Claim) -> Option<(Followed, usize)> {
+pub(super) fn follow(seen: &WalkedKey<'_>, claim: &Claim) -> Option<(Followed, usize)> {
     let certificate = claim.certificate.as_ref()?;
     let lines = certificate.lines.len();
     if !speaks_of(claim) {

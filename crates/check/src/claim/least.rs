@@ -12,11 +12,15 @@ use super::reached;
 use super::replay::{Part, Replayed, replay};
 use crate::names;
 use crate::report::{Proof, Road};
-use crate::seen::Seen;
+use crate::walked_key::WalkedKey;
 
 /// Whether none is better, by the certificate if one is carried, else by looking at every key.
 /// `fine`: nothing else contradicts the claim so far.
-pub(super) fn compare(seen: &Seen<'_>, claim: &Claim, fine: bool) -> (Option<Finding>, Proof) {
+pub(super) fn compare(
+    seen: &WalkedKey<'_>,
+    claim: &Claim,
+    fine: bool,
+) -> (Option<Finding>, Proof) {
     if claim.optimal()
         && let Some((followed, lines)) = certificate::follow(seen, claim)
     {
@@ -59,7 +63,7 @@ fn wrong(fact: OfClaim) -> Finding {
 /// What is to be said of a certificate that was followed, and whether it proves the claim; None:
 /// certificates do not speak of such wishes, or of numbers as large as these.
 fn proved(
-    seen: &Seen<'_>,
+    seen: &WalkedKey<'_>,
     claim: &Claim,
     followed: Followed,
     fine: bool,
@@ -112,7 +116,7 @@ fn claimed(claim: &Claim) -> Option<Vec<Share>> {
 
 /// What contradicts a claim to be best; nothing where the numbers are the same.
 fn against_proved(
-    seen: &Seen<'_>,
+    seen: &WalkedKey<'_>,
     parts: &[Part],
     said: &[Share],
     best: &[Share],
@@ -133,7 +137,7 @@ fn against_proved(
     }
 }
 
-fn reaches(seen: &Seen<'_>, part: Part, number: Share) -> Reaches {
+fn reaches(seen: &WalkedKey<'_>, part: Part, number: Share) -> Reaches {
     let name = |taxon: TaxonIx| seen.matrix.taxon(taxon).name.clone();
     let count = || u32::try_from(number.to_integer()).unwrap_or(0);
     match part {

@@ -13,7 +13,7 @@ use spinney_model::{
 
 use super::aims;
 use crate::amount::Amount;
-use crate::seen::Seen;
+use crate::walked_key::WalkedKey;
 
 /// The aims as wished, none twice; the least effort settles what they leave open.
 pub(super) fn goals(wishes: &Wishes) -> Vec<Goal> {
@@ -27,7 +27,7 @@ pub(super) fn goals(wishes: &Wishes) -> Vec<Goal> {
 }
 
 /// Where the key reaches something else of an aim than was claimed.
-pub(super) fn finding(seen: &Seen<'_>, claim: &Claim) -> Option<Finding> {
+pub(super) fn finding(seen: &WalkedKey<'_>, claim: &Claim) -> Option<Finding> {
     let mut wrong: Vec<GoalWrong> =
         claim.reached.iter().filter_map(|said| disagrees(seen, said)).collect();
     if !claim.wishes.goals.is_empty() {
@@ -38,7 +38,7 @@ pub(super) fn finding(seen: &Seen<'_>, claim: &Claim) -> Option<Finding> {
     (!wrong.is_empty()).then(|| Finding::of(Place::Key, OfClaim::GoalWrong(wrong)))
 }
 
-fn disagrees(seen: &Seen<'_>, said: &Reached) -> Option<GoalWrong> {
+fn disagrees(seen: &WalkedKey<'_>, said: &Reached) -> Option<GoalWrong> {
     let Some((value, then)) = value(seen, said.goal) else {
         return Some(GoalWrong::NotCounted(said.goal));
     };
@@ -51,7 +51,7 @@ fn disagrees(seen: &Seen<'_>, said: &Reached) -> Option<GoalWrong> {
 }
 
 /// What the key reaches of an aim; None: it cannot be counted.
-fn value(seen: &Seen<'_>, goal: Goal) -> Option<(Share, Option<Share>)> {
+fn value(seen: &WalkedKey<'_>, goal: Goal) -> Option<(Share, Option<Share>)> {
     let whole = |count: usize| Share::from_integer(count as i128);
     let alone = |value: Share| (value, None);
     match goal {
@@ -81,7 +81,7 @@ fn value(seen: &Seen<'_>, goal: Goal) -> Option<(Share, Option<Share>)> {
 }
 
 /// Adds up over all finds what a question counts for each.
-fn sum(seen: &Seen<'_>, of: impl Fn(&Character, TaxonIx) -> i128) -> Option<Share> {
+fn sum(seen: &WalkedKey<'_>, of: impl Fn(&Character, TaxonIx) -> i128) -> Option<Share> {
     let mut sum = Amount::zero();
     for &couplet in &seen.tree.order {
         let character = seen.matrix.character(seen.questions[couplet]?.character);
@@ -93,7 +93,7 @@ fn sum(seen: &Seen<'_>, of: impl Fn(&Character, TaxonIx) -> i128) -> Option<Shar
     sum.said()
 }
 
-fn flow(seen: &Seen<'_>, couplet: usize) -> Option<Amount> {
+fn flow(seen: &WalkedKey<'_>, couplet: usize) -> Option<Amount> {
     let mut flow = Amount::zero();
     for visit in &seen.walked.visits[couplet] {
         flow = flow.plus(visit.flow.as_ref()?);
@@ -101,13 +101,13 @@ fn flow(seen: &Seen<'_>, couplet: usize) -> Option<Amount> {
     Some(flow)
 }
 
-fn words_of(seen: &Seen<'_>, couplet: usize) -> Option<BTreeSet<String>> {
+fn words_of(seen: &WalkedKey<'_>, couplet: usize) -> Option<BTreeSet<String>> {
     let question = seen.questions[couplet]?;
     Some(aims::words(seen.matrix.character(question.character), &question))
 }
 
 /// How many words are new at each couplet; None where several ways lead to one.
-fn new_words(seen: &Seen<'_>) -> Option<Vec<usize>> {
+fn new_words(seen: &WalkedKey<'_>) -> Option<Vec<usize>> {
     let mut new = vec![0; seen.tree.to.len()];
     let mut met = vec![BTreeSet::new(); seen.tree.to.len()];
     for &couplet in &seen.tree.order {

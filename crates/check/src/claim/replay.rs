@@ -11,8 +11,8 @@ use std::rc::Rc;
 use spinney_model::{CharacterIx, Claim, Early, Kept, Share};
 
 use crate::question::Question;
-use crate::seen::Seen;
 use crate::values::Values;
+use crate::walked_key::WalkedKey;
 
 pub(super) mod asks;
 mod front;
@@ -41,7 +41,7 @@ pub(super) struct Replayed {
 }
 
 /// Looks for the best that a key can reach under the wishes of a claim.
-pub(super) fn replay(seen: &Seen<'_>, claim: &Claim) -> Replayed {
+pub(super) fn replay(seen: &WalkedKey<'_>, claim: &Claim) -> Replayed {
     let parts = front::parts(&claim.wishes);
     let nothing = |parts| Replayed { nodes: 0, best: None, parts };
     if seen.matrix.taxa().len() > MOST_KINDS {

@@ -15,9 +15,9 @@ use spinney_model::{
 use crate::names;
 use crate::question::{Question, Yes};
 use crate::risk;
-use crate::seen::Seen;
 use crate::separable::may_ask;
 use crate::tree::To;
+use crate::walked_key::WalkedKey;
 
 /// Characters of which nothing may be asked under these wishes.
 pub(crate) fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx> {
@@ -25,7 +25,7 @@ pub(crate) fn left_out(matrix: &Matrix, wishes: &Wishes) -> BTreeSet<CharacterIx
 }
 
 /// Every wish that the key breaks.
-pub(super) fn findings(seen: &Seen<'_>, claim: &Claim) -> Vec<Finding> {
+pub(super) fn findings(seen: &WalkedKey<'_>, claim: &Claim) -> Vec<Finding> {
     let mut found = Vec::new();
     let mut placed = BTreeSet::new();
     let start = if seen.tree.order.is_empty() { To::Nothing } else { To::Couplet(0) };
@@ -66,7 +66,7 @@ struct KeptThere {
 /// Whether a kept question stands where it was wanted. `from` is the answer that leads there;
 /// `placed` collects the couplets that do.
 fn keeps(
-    seen: &Seen<'_>,
+    seen: &WalkedKey<'_>,
     from: Option<(usize, Answer)>,
     to: To,
     kept: &Kept,
@@ -100,7 +100,7 @@ fn keeps(
 }
 
 /// Whether two questions are one; the flag: with yes and no exchanged.
-fn same(seen: &Seen<'_>, one: &Question, other: &Question) -> Option<bool> {
+fn same(seen: &WalkedKey<'_>, one: &Question, other: &Question) -> Option<bool> {
     if one.character != other.character {
         return None;
     }
@@ -133,7 +133,7 @@ fn why_not(matrix: &Matrix, wishes: &Wishes, at: CharacterIx) -> Option<WhyLeftO
     season.map(WhyLeftOut::InSeason)
 }
 
-fn not_to_be_asked(seen: &Seen<'_>, claim: &Claim) -> Vec<Finding> {
+fn not_to_be_asked(seen: &WalkedKey<'_>, claim: &Claim) -> Vec<Finding> {
     let mut found = Vec::new();
     for &couplet in &seen.tree.order {
         let Some(asked) = seen.questions[couplet] else { continue };
@@ -148,7 +148,11 @@ fn not_to_be_asked(seen: &Seen<'_>, claim: &Claim) -> Vec<Finding> {
 
 /// Couplets that send people to touch what may hurt although something else separates there.
 /// Kept questions stand where they were wanted.
-fn sent_to_touch(seen: &Seen<'_>, claim: &Claim, placed: &BTreeSet<usize>) -> Vec<Finding> {
+fn sent_to_touch(
+    seen: &WalkedKey<'_>,
+    claim: &Claim,
+    placed: &BTreeSet<usize>,
+) -> Vec<Finding> {
     let mut found = Vec::new();
     if claim.wishes.allow_touch {
         return found;
@@ -167,7 +171,7 @@ fn sent_to_touch(seen: &Seen<'_>, claim: &Claim, placed: &BTreeSet<usize>) -> Ve
 }
 
 /// Whether the claim names every question that is answered by touch while a kind may hurt.
-fn touching(seen: &Seen<'_>, claim: &Claim) -> Option<Finding> {
+fn touching(seen: &WalkedKey<'_>, claim: &Claim) -> Option<Finding> {
     let mut touching = BTreeSet::new();
     for &couplet in &seen.tree.order {
         let question = seen.questions[couplet];
@@ -185,7 +189,7 @@ fn touching(seen: &Seen<'_>, claim: &Claim) -> Option<Finding> {
 
 /// Couplets at which a character that comes earlier in the order could be asked. Kept questions
 /// stand where they were wanted, whatever the order.
-fn out_of_order(seen: &Seen<'_>, claim: &Claim, placed: &BTreeSet<usize>) -> Vec<Finding> {
+fn out_of_order(seen: &WalkedKey<'_>, claim: &Claim, placed: &BTreeSet<usize>) -> Vec<Finding> {
     let mut found = Vec::new();
     if claim.wishes.order.is_empty() {
         return found;
@@ -211,7 +215,7 @@ fn out_of_order(seen: &Seen<'_>, claim: &Claim, placed: &BTreeSet<usize>) -> Vec
 }
 
 /// How many questions are asked at most while the wish is open, and the last of them.
-pub(super) fn open_for(seen: &Seen<'_>, early: Early) -> (u32, Option<usize>) {
+pub(super) fn open_for(seen: &WalkedKey<'_>, early: Early) -> (u32, Option<usize>) {
     let here = |couplet: usize, taxon: TaxonIx| {
         seen.walked.visits[couplet].iter().any(|visit| visit.taxon == taxon)
     };
@@ -234,7 +238,7 @@ pub(super) fn open_for(seen: &Seen<'_>, early: Early) -> (u32, Option<usize>) {
     (most, last)
 }
 
-fn late(seen: &Seen<'_>, early: Early, within: Option<u32>) -> Option<Finding> {
+fn late(seen: &WalkedKey<'_>, early: Early, within: Option<u32>) -> Option<Finding> {
     let (until, last) = open_for(seen, early);
     let at = last.map(|couplet| seen.tree.number(couplet));
     let name = |taxon: TaxonIx| seen.matrix.taxon(taxon).name.clone();

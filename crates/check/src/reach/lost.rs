@@ -8,10 +8,10 @@ use std::collections::{BTreeMap, BTreeSet};
 use spinney_model::{Finding, NameAtEnd, OfEnds, Place, TaxonIx};
 
 use crate::names;
-use crate::seen::Seen;
+use crate::walked_key::WalkedKey;
 
 /// One finding for each forgotten kind, with the place where it strands.
-pub(super) fn never_come_out(seen: &Seen<'_>) -> Vec<Finding> {
+pub(super) fn never_come_out(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let forgotten = forgotten(seen);
     if seen.tree.to.is_empty() {
         return empty_key(seen);
@@ -38,7 +38,7 @@ pub(super) fn never_come_out(seen: &Seen<'_>) -> Vec<Finding> {
 }
 
 /// Kinds named at no end, for which no other fault of the tree is to blame.
-pub(crate) fn forgotten(seen: &Seen<'_>) -> BTreeSet<TaxonIx> {
+pub(crate) fn forgotten(seen: &WalkedKey<'_>) -> BTreeSet<TaxonIx> {
     let fallen: BTreeSet<TaxonIx> = seen.walked.fallen.values().flatten().copied().collect();
     let strange: BTreeSet<TaxonIx> = seen
         .walked
@@ -55,7 +55,7 @@ pub(crate) fn forgotten(seen: &Seen<'_>) -> BTreeSet<TaxonIx> {
 }
 
 /// A key without questions is right only where nothing can be asked.
-fn empty_key(seen: &Seen<'_>) -> Vec<Finding> {
+fn empty_key(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let none = Vec::new();
     let heap: Vec<_> = seen.matrix.taxon_indices().map(|taxon| (taxon, &none)).collect();
     let could = crate::separable::question_for(seen.values, &heap, seen.left_out);

@@ -4,11 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{Finding, OfTree, Place};
 
-use crate::seen::Seen;
 use crate::tree::To;
+use crate::walked_key::WalkedKey;
 
 /// Numbers that stand at two couplets.
-pub(super) fn twice(seen: &Seen<'_>) -> Vec<Finding> {
+pub(super) fn twice(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let mut bearers: BTreeMap<u32, Vec<usize>> = BTreeMap::new();
     for &couplet in &seen.tree.repeated {
         bearers.entry(seen.tree.number(couplet)).or_default().push(couplet);
@@ -29,7 +29,7 @@ pub(super) fn twice(seen: &Seen<'_>) -> Vec<Finding> {
 }
 
 /// Numbers that do not run 1, 2, 3 down the page.
-pub(super) fn skip(seen: &Seen<'_>) -> Option<Finding> {
+pub(super) fn skip(seen: &WalkedKey<'_>) -> Option<Finding> {
     if !seen.tree.repeated.is_empty() {
         return None;
     }
@@ -53,7 +53,7 @@ pub(super) fn skip(seen: &Seen<'_>) -> Option<Finding> {
 }
 
 /// Back numbers that are not where one came from.
-pub(super) fn back(seen: &Seen<'_>) -> Vec<Finding> {
+pub(super) fn back(seen: &WalkedKey<'_>) -> Vec<Finding> {
     let couplets = seen.tree.key.couplets.iter().enumerate();
     couplets
         .filter_map(|(index, couplet)| {

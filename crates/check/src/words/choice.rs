@@ -8,7 +8,7 @@ use spinney_model::{Character, Finding, OfWords, Scale};
 use super::{Text, asks_number};
 use crate::phrase;
 use crate::question::Yes;
-use crate::seen::Seen;
+use crate::walked_key::WalkedKey;
 
 /// Words that ask for more than yes or no.
 const OPEN: [&str; 7] = ["what", "which", "how", "where", "who", "when", "why"];
@@ -21,7 +21,7 @@ const BEYOND: [&str; 20] = [
 ];
 
 /// A question that has to be answered with something else than yes or no.
-pub(super) fn not_yes_no(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
+pub(super) fn not_yes_no(seen: &WalkedKey<'_>, text: &Text<'_>) -> Option<Finding> {
     if !text.is_question {
         return None;
     }
@@ -40,7 +40,7 @@ pub(super) fn not_yes_no(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
 
 /// "Is it smooth and shiny?": two things that the table has in two columns; or a second question
 /// behind an "and".
-fn two_at_once(seen: &Seen<'_>, list: &[String]) -> bool {
+fn two_at_once(seen: &WalkedKey<'_>, list: &[String]) -> bool {
     let homes = |word: &str| -> Vec<usize> {
         let characters = seen.matrix.characters().iter().enumerate();
         let knows = |character: &Character| {
@@ -77,7 +77,7 @@ const OPPOSITES: [(&str, &str); 10] = [
     ("simple", "compound"),
 ];
 
-fn must_choose(seen: &Seen<'_>, text: &Text<'_>) -> bool {
+fn must_choose(seen: &WalkedKey<'_>, text: &Text<'_>) -> bool {
     let words = match text.question {
         Some(question) => phrase::simple(seen.matrix, question.character, &text.words),
         None => text.words.clone(),
@@ -117,7 +117,7 @@ fn must_choose(seen: &Seen<'_>, text: &Text<'_>) -> bool {
 
 /// Whether an unlinked "a or b" names some but not all states of one character: then it may
 /// be one phrase.
-fn within_one_side(seen: &Seen<'_>, words: &phrase::Words) -> bool {
+fn within_one_side(seen: &WalkedKey<'_>, words: &phrase::Words) -> bool {
     seen.matrix.characters().iter().any(|character| {
         let Scale::Words { states } = &character.scale else { return false };
         let named = phrase::states(states, words).count_ones() as usize;

@@ -6,8 +6,8 @@ use spinney_model::{Finding, Matrix, OfWords, Scale};
 
 use super::Text;
 use crate::phrase::{self, Words};
-use crate::seen::Seen;
 use crate::tree::To;
+use crate::walked_key::WalkedKey;
 
 /// The names of all kinds by their first word, with the kind's pupil name.
 pub(super) struct Names<'m> {
@@ -88,7 +88,7 @@ fn stands_as_a_name(list: &[String], at: usize) -> bool {
 /// A question or lead that names a kind. The last question of a way may ("Is it an oak?"),
 /// if it is linked to something one can look at.
 pub(super) fn name_in_question(
-    seen: &Seen<'_>,
+    seen: &WalkedKey<'_>,
     text: &Text<'_>,
     known: &Names<'_>,
 ) -> Option<Finding> {
@@ -103,7 +103,7 @@ pub(super) fn name_in_question(
 }
 
 /// A state that has the name of a kind ("like a box") is no name of that kind.
-fn without_states(seen: &Seen<'_>, text: &Text<'_>) -> Words {
+fn without_states(seen: &WalkedKey<'_>, text: &Text<'_>) -> Words {
     let Some(question) = text.question else { return text.words.clone() };
     let words = phrase::simple(seen.matrix, question.character, &text.words);
     let Scale::Words { states } = &seen.matrix.character(question.character).scale else {

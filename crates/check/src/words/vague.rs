@@ -9,7 +9,7 @@ use spinney_model::{Character, Finding, OfWords, Scale};
 
 use super::Text;
 use crate::phrase::{self, Words};
-use crate::seen::Seen;
+use crate::walked_key::WalkedKey;
 
 /// Sizes and shades without a measure (T3).
 const SIZES: [&str; 32] = [
@@ -178,7 +178,7 @@ enum Vague {
 }
 
 /// What is vague about a question or lead, if anything.
-pub(super) fn vague(seen: &Seen<'_>, text: &Text<'_>) -> Option<Finding> {
+pub(super) fn vague(seen: &WalkedKey<'_>, text: &Text<'_>) -> Option<Finding> {
     let character = text.question.map(|question| seen.matrix.character(question.character));
     let words = without_names(character, &text.words);
     Some(text.finding(match look(&words, character)? {

@@ -2,16 +2,17 @@
 //!
 //! From cells as they were typed and cards on heaps to every cell with its voices. Two texts
 //! are the same if the reader of tables reads the same in them; a card that leaves several
-//! states open fills nothing, and contradicts whoever cannot be right beside it ([`claim`]).
+//! states open fills nothing, and contradicts whoever cannot be right beside it ([`constraint`]).
 //! What the table itself says decides.
 //!
-//! [`claim`]: super::claim
+//! [`constraint`]: super::constraint
 
 use std::collections::BTreeMap;
 
-use spinney_model::{CharacterId, KindId};
+use spinney_exchange::table;
+use spinney_model::{CharacterId, Edit, KindId};
 
-use super::claim::{Claim, States, can_all_be};
+use super::constraint::{Constraint, States, satisfiable};
 use super::{Cells, Collection, Sorted};
 use crate::laid::{Meaning, Meanings, folded};
 
@@ -38,13 +39,13 @@ impl Saying {
     }
 
     /// What a card says that leaves several states open.
-    fn claim(&self) -> Option<Claim> {
+    fn constraint(&self) -> Option<Constraint> {
         let fold = |states: &[String]| states.iter().map(|state| folded(state)).collect();
         match self {
             Self::Text(_) => None,
-            Self::OneOf(states) => Some(Claim::Within(fold(states))),
-            Self::NoneOf(states) => Some(Claim::Outside(fold(states))),
-            Self::Varies(states) => Some(Claim::Across(fold(states))),
+            Self::OneOf(states) => Some(Constraint::Within(fold(states))),
+            Self::NoneOf(states) => Some(Constraint::Outside(fold(states))),
+            Self::Varies(states) => Some(Constraint::Across(fold(states))),
         }
     }
 }
@@ -145,8 +146,8 @@ impl Sayings {
     /// Whether what hands leave open can be right beside something that was typed.
     pub fn leave_open(&self, kind: KindId, at: CharacterId, typed: &Meaning) -> bool {
         self.0.get(&(kind, at)).is_none_or(|cell| {
-            let claims = cell.open.values().filter_map(Saying::claim);
-            can_all_be(&claims.chain(exactly(typed)).collect::<Vec<_>>(), &cell.known)
+            let constraints = cell.open.values().filter_map(Saying::constraint);
+            satisfiable(&constraints.chain(exactly(typed)).collect::<Vec<_>>(), &cell.known)
         })
     }
 
@@ -162,6 +163,47 @@ impl Sayings {
             let voices = cell.voices.iter();
             voices.filter_map(|(who, saying)| Some((*at, who.as_str(), saying.text()?)))
         })
+    }
+
+    /// What a cell shows for typing over: what it counts as, or what this group says.
+    pub fn shown(&self, who: &str, kind: KindId, at: CharacterId) -> &str {
+        if !who.is_empty() {
+            return self.said(kind, at, who);
+        }
+        match self.agreed(kind, at) {
+            Agreed::Text(text) => text,
+            Agreed::Blank | Agreed::Contradicted => "",
+        }
+    }
+
+    /// The text that somebody wants to take for right, if it is one that is said, or all of them.
+    pub fn offered(&self, kind: KindId, at: CharacterId, wanted: &str) -> Option<String> {
+        let texts = self.choices(kind, at);
+        let both = table::either(&texts);
+        let mut offered = texts.into_iter().map(str::to_owned).chain(both);
+        // On its way through a page a text may lose how its lines were broken.
+        offered.find(|text| text.split_whitespace().eq(wanted.split_whitespace()))
+    }
+
+    /// What is to be written so that the cell counts as this text. `typed` is what was typed of
+    /// it by itself.
+    pub fn written(
+        &self,
+        typed: &Cells,
+        who: &str,
+        (kind, character): (KindId, CharacterId),
+        text: &str,
+    ) -> Edit {
+        let by_itself = typed.said(kind, character, who);
+        // Emptied, though groups have said something, or how this one sorted does: nobody loses
+        // a word, but it is open again.
+        let still_said = match who {
+            "" => self.agreed(kind, character) != Agreed::Blank,
+            _ => !self.said(kind, character, who).is_empty(),
+        };
+        let open = text.is_empty() && by_itself.is_empty() && still_said;
+        let text = if open { "?" } else { text }.to_owned();
+        Edit::Cell { kind, character, source: who.to_owned(), text }
     }
 
     /// Cells whose sources do not agree.
@@ -192,10 +234,10 @@ impl Cell {
         // Who counted says more than who saw the same and did not count.
         let counted = texts.iter().find(|(_, text)| text.counted()).or(texts.first());
         let comes_to = counted.map_or(ComesTo::Blank, |(who, _)| ComesTo::Of((*who).clone()));
-        let claims = cell.open.values().filter_map(Saying::claim);
-        let claims: Vec<Claim> =
-            claims.chain(counted.and_then(|(_, text)| exactly(text))).collect();
-        if same && (cell.open.is_empty() || can_all_be(&claims, &cell.known)) {
+        let constraints = cell.open.values().filter_map(Saying::constraint);
+        let constraints: Vec<Constraint> =
+            constraints.chain(counted.and_then(|(_, text)| exactly(text))).collect();
+        if same && (cell.open.is_empty() || satisfiable(&constraints, &cell.known)) {
             return Self { comes_to, ..cell };
         }
         let first = each_once(&texts);
@@ -221,9 +263,9 @@ fn each_once(texts: &[(&String, Meaning)]) -> Vec<String> {
     kept.into_iter().map(|(_, (who, _))| (*who).clone()).collect()
 }
 
-fn exactly(text: &Meaning) -> Option<Claim> {
+fn exactly(text: &Meaning) -> Option<Constraint> {
     match text {
-        Meaning::States(states) => Some(Claim::Exactly(states.keys().cloned().collect())),
+        Meaning::States(states) => Some(Constraint::Exactly(states.keys().cloned().collect())),
         Meaning::Other(_) | Meaning::Unread(_) => None,
     }
 }

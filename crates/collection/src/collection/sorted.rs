@@ -13,7 +13,7 @@ use spinney_model::{
     AskOf, AskedOf, CharacterId, Fork, KeyId, KindId, Scale, Side, Value, WishField,
 };
 
-use super::claim::States;
+use super::constraint::States;
 use super::{Cells, Collection, Drawn, Question, Saying};
 use crate::laid::{Laid, folded};
 

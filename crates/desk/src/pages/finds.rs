@@ -54,7 +54,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
         (disagree::one_name(t, collection))
         @if empty {
             div.first {
-                (kind::hand_laying_leaves())
+                (kind::HAND_LAYING_LEAVES)
                 p.empty { (t.say("finds-empty")) }
                 p { a href="/saved" { (t.say("finds-open-copy")) } }
             }

@@ -3,7 +3,7 @@
 //! From the parts of a screen to a page. It also says what could not be done, and that a page
 //! does not exist.
 
-use maud::{DOCTYPE, Markup, html};
+use maud::{DOCTYPE, Markup, PreEscaped, html};
 use spinney_collection::Collection;
 use spinney_model::{AboutField, Finding, KeyId, Severity};
 use spinney_voice::{LANGUAGES, Tongue};
@@ -177,7 +177,7 @@ fn head(desk: &Desk, asked: &Asked<'_>, parts: &Parts, collection: &str) -> Mark
     html! {
         header {
             div.title {
-                (twig())
+                (TWIG)
                 div.whose-collection {
                     p.collection dir="auto" { (collection) }
                     @if let Some(reminder) = reminder(desk, asked) {
@@ -271,15 +271,7 @@ pub(crate) fn here(asked: &Asked<'_>) -> String {
 }
 
 /// Our mark: a twig with three leaves.
-fn twig() -> Markup {
-    html! {
-        svg.twig viewBox="0 0 48 32" aria-hidden="true" focusable="false" {
-            path d="M4 28 C16 24 28 18 42 6" {}
-            path d="M14 24 C10 16 12 10 18 6 C22 12 21 19 14 24 M14 24 L17.4 11" {}
-            path d="M26 18 C32 22 38 22 44 18 C38 12 31 13 26 18 M26 18 L39 17.6" {}
-        }
-    }
-}
+const TWIG: PreEscaped<&str> = PreEscaped(include_str!("../../assets/drawn/twig.svg"));
 
 /// What must be mended or looked at, the worst first; what is only information stays folded.
 pub(crate) fn findings(t: Tongue, findings: &[Finding]) -> Markup {
@@ -361,38 +353,10 @@ pub(crate) fn key_choice(t: Tongue, collection: &Collection, chosen: Option<KeyI
 
 /// Whether a field of a form is our own, or was chosen or moved and not typed.
 fn ours(name: &str) -> bool {
-    const OURS: [&str; 29] = [
-        "as",
-        "asks",
-        "at",
-        "at-least",
-        "back",
-        "below",
-        "boxes",
-        "change",
-        "character",
-        "decide",
-        "finish",
-        "from",
-        "head",
-        "key",
-        "kind",
-        "number",
-        "picture",
-        "place",
-        "sheet",
-        "side",
-        "state",
-        "sure",
-        "then",
-        "tried",
-        "version",
-        "walk",
-        "walked",
-        "way",
-        "with",
-    ];
-    OURS.contains(&name)
+    const OURS: &str = "as asks at at-least back below boxes change character decide finish \
+        from head key kind number picture place sheet side state sure then tried version walk \
+        walked way with";
+    OURS.split_whitespace().any(|ours| ours == name)
         || ["b-", "head-", "kind-", "over-", "set-"].iter().any(|ours| name.starts_with(ours))
 }
 

@@ -91,7 +91,7 @@ fn start(desk: &Desk, asked: &Asked<'_>, id: KeyId) -> Shown {
     let work = html! {
         h1 { (t.say("newcomer-title")) }
         div.first {
-            (walk::leaf_and_question())
+            (walk::LEAF_AND_QUESTION)
             p.empty { (t.say("newcomer-why")) }
         }
         form method="get" action="/newcomer" {

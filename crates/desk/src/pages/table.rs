@@ -12,7 +12,7 @@ mod sheet;
 mod typed;
 mod view;
 
-use maud::{Markup, html};
+use maud::{Markup, PreEscaped, html};
 use view::View;
 
 use super::frame::{self, Parts, Screen};
@@ -73,14 +73,14 @@ fn page(desk: &Desk, asked: &Asked<'_>, view: &View) -> Shown {
     frame::shown(desk, asked, &parts)
 }
 
+/// Two leaves, and nothing said of them yet.
+const EMPTY_TABLE: PreEscaped<&str> =
+    PreEscaped(include_str!("../../assets/drawn/empty_table.svg"));
+
 /// What to do first, with a drawing of it.
 fn first_steps(t: spinney_voice::Tongue, no_kinds: bool) -> Markup {
     html! {
-        svg.empty-table viewBox="0 0 120 64" aria-hidden="true" focusable="false" {
-            path d="M6 18 H114 M6 33 H114 M6 48 H114 M38 6 V60 M64 6 V60 M90 6 V60" {}
-            path d="M12 27 C16 21 24 21 30 27 C24 32 16 32 12 27 M12 27 H30" {}
-            path d="M12 42 C16 36 24 36 30 42 C24 47 16 47 12 42 M12 42 H30" {}
-        }
+        (EMPTY_TABLE)
         p.empty { @if no_kinds { (t.say("table-no-kinds")) } @else { (t.say("table-no-characters")) } }
     }
 }

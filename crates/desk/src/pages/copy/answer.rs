@@ -1,11 +1,14 @@
 //! The answer for the group: does every find come out of their key? At most three questions
 //! back to them, in their own words.
 
+use std::fmt::Display;
+
 use maud::{Markup, html};
 use spinney_collection::Collection;
+use spinney_collection::asked_back::{Back, What, asked_back};
+use spinney_collection::keys::letters;
 use spinney_collection::laid::Laid;
 use spinney_collection::layer::Layer;
-use spinney_collection::offers::{readings, table_side};
 use spinney_model::{Fork, KeyId, KindId};
 use spinney_voice::Tongue;
 
@@ -20,13 +23,6 @@ use crate::pages::key::keyed;
 /// So many questions go back to the group; more would be a lesson.
 const MOST_QUESTIONS: usize = 3;
 
-/// A question back to the group.
-struct Question {
-    sentence: String,
-    /// Where to mend it.
-    to: String,
-}
-
 pub(super) fn show(
     desk: &Desk,
     asked: &Asked<'_>,
@@ -35,7 +31,8 @@ pub(super) fn show(
     laid: &Laid,
 ) -> Shown {
     let t = asked.tongue;
-    let questions = questions(desk, asked, key, layer, laid);
+    let collection = &desk.history.now;
+    let questions = asked_back(&collection.keys[&key], layer, laid);
     let all = questions.len();
     let work = html! {
         h1 { (t.say("copy-answer")) " · " span dir="auto" { (desk.history.now.keys[&key].name) } }
@@ -44,7 +41,8 @@ pub(super) fn show(
         @if !questions.is_empty() { p { (t.count("copy-questions", all.min(MOST_QUESTIONS))) } }
         ol.back {
             @for question in questions.iter().take(MOST_QUESTIONS) {
-                li { p dir="auto" { (question.sentence) } a.button href=(question.to) { (t.say("copy-mend")) } }
+                @let to = format!("/heaps?key={}&at={}", key.0, letters(&question.at));
+                li { p dir="auto" { (sentence(t, collection, key, question)) } a.button href=(to) { (t.say("copy-mend")) } }
             }
         }
         @if all > MOST_QUESTIONS { p.quiet { (t.count("copy-later", all - MOST_QUESTIONS)) } }
@@ -89,63 +87,23 @@ fn joined(t: Tongue, collection: &Collection, key: KeyId, kinds: &[KindId]) -> S
     keyed::joined(t, kinds.iter().map(|kind| collection.name_in(key, *kind)).collect())
 }
 
-/// The lost first, then words that say too little, then what the table contradicts, then who
-/// still lies together.
-fn questions(
-    desk: &Desk,
-    asked: &Asked<'_>,
-    key: KeyId,
-    layer: &Layer,
-    laid: &Laid,
-) -> Vec<Question> {
-    let t = asked.tongue;
-    let collection = &desk.history.now;
-    let drawn = &collection.keys[&key];
-    let words =
-        |at: &Fork| drawn.questions.get(at).map_or("", |question| question.words.as_str());
-    let to = |at: &Fork| {
-        format!("/heaps?key={}&at={}", key.0, spinney_collection::keys::letters(at))
+/// What is asked back, in words.
+fn sentence(t: Tongue, collection: &Collection, key: KeyId, back: &Back<'_>) -> String {
+    let question = collection.keys[&key].questions.get(&back.at);
+    let words = question.map_or("", |question| question.words.as_str());
+    let about = |message: &str, name: &str, text: &str| {
+        t.with(message, &[(name, &text as &dyn Display), ("words", &words)])
     };
-    let mut questions = Vec::new();
-    for (at, kind) in layer.stranded() {
-        let texts: [(&str, &dyn std::fmt::Display); 2] =
-            [("kind", &collection.name_in(key, kind)), ("words", &words(&at))];
-        questions.push(Question { sentence: t.with("copy-lost", &texts), to: to(&at) });
-    }
-    for (at, question) in &drawn.questions {
-        // A question that is not on the way any more is nobody's.
-        let asked = layer.forks.get(at).is_some_and(|heap| heap.ask.is_some());
-        let Some(word) = spinney_check::vague_word(&question.words).filter(|_| asked) else {
-            continue;
-        };
-        let texts: [(&str, &dyn std::fmt::Display); 2] =
-            [("words", &question.words), ("word", &word)];
-        questions.push(Question { sentence: t.with("copy-vague", &texts), to: to(at) });
-    }
-    for (at, heap) in &layer.forks {
-        // What a person confirmed; else what the words seem to say: the group may mean something
-        // else, so it is asked back and not said.
-        let meant = drawn.questions.get(at).and_then(|question| question.ask.clone());
-        let reading = meant
-            .or_else(|| readings(t, laid, words(at)).into_iter().next().map(|(ask, _)| ask));
-        for (kind, placed) in &heap.sides {
-            let table = reading.as_ref().and_then(|of| table_side(laid, of, *kind));
-            let other = table.is_some() && table != placed.side;
-            if placed.side.is_none() || !(other || placed.by_hand && placed.differ) {
-                continue;
-            }
-            let texts: [(&str, &dyn std::fmt::Display); 2] =
-                [("kind", &collection.name_in(key, *kind)), ("words", &words(at))];
-            questions
-                .push(Question { sentence: t.with("copy-look-again", &texts), to: to(at) });
+    match &back.what {
+        What::Lost(kind) => about("copy-lost", "kind", &collection.name_in(key, *kind)),
+        What::Vague(word) => about("copy-vague", "word", word),
+        What::LookAgain(kind) => {
+            about("copy-look-again", "kind", &collection.name_in(key, *kind))
+        }
+        What::Together(kinds) => {
+            t.with("copy-together", &[("kinds", &joined(t, collection, key, kinds))])
         }
     }
-    for (at, kinds) in layer.together() {
-        let names = joined(t, collection, key, kinds);
-        let sentence = t.with("copy-together", &[("kinds", &names)]);
-        questions.push(Question { sentence, to: to(&at) });
-    }
-    questions
 }
 
 /// Every card on its way through the group's own questions.

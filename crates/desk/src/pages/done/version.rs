@@ -1,7 +1,7 @@
 //! Named states: naming one, looking at it, going back to it.
 
 use maud::{Markup, html};
-use spinney_collection::{Collection, toward};
+use spinney_collection::{Collection, edit_script};
 use spinney_model::{AboutField, Done, Edit, KeyId};
 use spinney_voice::{Tongue, when as time};
 
@@ -64,7 +64,7 @@ pub(super) fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let Some(n) = asked.parts[0].parse().ok() else { return Shown::Nothing };
     let Some(state) = desk.history.version(n) else { return Shown::Nothing };
     let version = desk.history.named(n).expect("its state was found");
-    let same = toward(&desk.history.now, &state).is_empty();
+    let same = edit_script(&desk.history.now, &state).is_empty();
     let work = html! {
         h1 dir="auto" { (version.name) }
         p.quiet { (when(t, version.at, asked.request.at)) }
@@ -155,7 +155,7 @@ pub(super) static GO_BACK: Form<usize> = Form {
         let history = &at.desk.history;
         let version = history.named(number).zip(history.version(number));
         let (version, state) = version.expect("its number was looked at");
-        let mut edits = toward(at.collection(), &state);
+        let mut edits = edit_script(at.collection(), &state);
         if !edits.is_empty() {
             edits.insert(0, Edit::BackTo(version.name.clone()));
         }

@@ -6,10 +6,11 @@
 
 #![deny(clippy::wildcard_enum_match_arm)]
 
+use std::fmt::Display;
+
 use maud::{Markup, html};
 use spinney_collection::intake::{self, Taken};
-use spinney_collection::laid::folded;
-use spinney_collection::{Collection, reworded};
+use spinney_collection::{Collection, kinds, reworded};
 use spinney_exchange::table::{self, Source, TableError, TypedSheets};
 use spinney_model::limits::SCREENS_COLUMNS;
 use spinney_model::{CharacterEdit, Edit, KindEdit, KindId};
@@ -17,9 +18,11 @@ use spinney_voice::Tongue;
 
 use crate::asked::{Asked, Deed};
 use crate::forms::{Form, hidden, nothing};
-use crate::pages::finds::deeds::{LONGEST_NAME, LONGEST_TEXT, MOST_KINDS};
+use crate::pages::finds::deeds::{
+    LONGEST_NAME, LONGEST_TEXT, MOST_KINDS, pictures_of, too_many,
+};
 use crate::pages::finds::left::{self, Told};
-use crate::pictures::{self, NoPicture};
+use crate::pictures;
 use crate::reply::Refused;
 
 pub(super) fn forms(t: Tongue) -> Markup {
@@ -50,28 +53,18 @@ pub(crate) static ADD_KINDS: Form<String> = Form {
     rests_on: nothing,
     act: |names, at| {
         let (t, asked, collection) = (at.asked.tongue, at.asked, at.collection());
+        let lines = names.lines().map(str::split_whitespace);
+        let lines: Vec<String> =
+            lines.map(|words| words.collect::<Vec<_>>().join(" ")).collect();
+        let long = lines.iter().position(|name| name.chars().count() > LONGEST_NAME);
+        if let Some(line) = long.map(|at| at + 1) {
+            let line = &[("line", &line as &dyn Display)];
+            return Err(Refused::count_with(t, "finds-long-line", LONGEST_NAME, line));
+        }
+        let (names, here_already) = kinds::new_names(collection, lines);
         let mut next = collection.next_kind().0;
-        let (mut edits, mut here_already) = (Vec::new(), Vec::new());
-        let mut known: Vec<String> =
-            collection.kinds.keys().map(|id| folded(&collection.name(*id))).collect();
-        for (at, name) in names.lines().enumerate() {
-            let name = name.split_whitespace().collect::<Vec<_>>().join(" ");
-            if name.chars().count() > LONGEST_NAME {
-                return Err(Refused::count_with(
-                    t,
-                    "finds-long-line",
-                    LONGEST_NAME,
-                    &[("line", &(at + 1))],
-                ));
-            }
-            if name.is_empty() {
-                continue;
-            }
-            if known.contains(&folded(&name)) {
-                here_already.push(name);
-                continue;
-            }
-            known.push(folded(&name));
+        let mut edits = Vec::new();
+        for name in names {
             edits.push(Edit::Kind(KindId(next), KindEdit::Add(name)));
             next += 1;
         }
@@ -101,40 +94,6 @@ pub(crate) static ADD_KINDS: Form<String> = Form {
         Ok(Deed { pictures, ..Deed::edits(edits, to) })
     },
 };
-
-pub(super) fn too_many(t: Tongue) -> Refused {
-    Refused::count(t, "finds-too-many", MOST_KINDS)
-}
-
-/// The most pictures of one form.
-const MOST_AT_ONCE: usize = 40;
-
-/// The pictures of a form, written anew.
-pub(crate) fn pictures_of(asked: &Asked<'_>) -> Result<Vec<Vec<u8>>, Refused> {
-    let given: Vec<_> =
-        asked.request.files.iter().filter(|file| !file.bytes.is_empty()).collect();
-    // Counted before any is opened: a picture takes a tenth of a second, and all windows wait.
-    if given.len() > MOST_AT_ONCE {
-        let t = asked.tongue;
-        return Err(Refused::count(t, "finds-many-at-once", MOST_AT_ONCE));
-    }
-    given
-        .into_iter()
-        .map(|file| {
-            let picture = pictures::written_anew(&file.bytes);
-            picture.map_err(|why| not_a_picture(asked.tongue, &file.name, why))
-        })
-        .collect()
-}
-
-pub(crate) fn not_a_picture(t: Tongue, file: &str, why: NoPicture) -> Refused {
-    let sentence = match why {
-        NoPicture::NotRead => "picture-not-read",
-        NoPicture::TooLarge => "picture-too-large",
-    };
-    let file: String = file.chars().take(LONGEST_NAME).collect();
-    Refused { sentence: t.with(sentence, &[("file", &file)]), remedy: t.say("picture-remedy") }
-}
 
 /// The longest text in a cell, in letters: no cell of a key says as much.
 const LONGEST_CELL: usize = 2_000;

@@ -5,11 +5,11 @@ use std::collections::BTreeSet;
 
 use spinney_collection::{Collection, kinds};
 use spinney_model::{AboutField, Edit, KindEdit, KindField, KindId};
+use spinney_voice::Tongue;
 
 use crate::asked::{Asked, Deed};
 use crate::forms::{At, Fact, Form, nothing};
-use crate::pages::finds::add::{pictures_of, too_many};
-use crate::pictures;
+use crate::pictures::{self, NoPicture};
 use crate::reply::Refused;
 
 /// The kind of a form.
@@ -107,6 +107,41 @@ pub(super) static ADD_PICTURES: Form<KindId> = Form {
         Ok(Deed { pictures, ..deed })
     },
 };
+
+/// More kinds than the screens hold.
+pub(super) fn too_many(t: Tongue) -> Refused {
+    Refused::count(t, "finds-too-many", MOST_KINDS)
+}
+
+/// The most pictures of one form.
+const MOST_AT_ONCE: usize = 40;
+
+/// The pictures of a form, written anew.
+pub(crate) fn pictures_of(asked: &Asked<'_>) -> Result<Vec<Vec<u8>>, Refused> {
+    let given: Vec<_> =
+        asked.request.files.iter().filter(|file| !file.bytes.is_empty()).collect();
+    // Counted before any is opened: a picture takes a tenth of a second, and all windows wait.
+    if given.len() > MOST_AT_ONCE {
+        let t = asked.tongue;
+        return Err(Refused::count(t, "finds-many-at-once", MOST_AT_ONCE));
+    }
+    given
+        .into_iter()
+        .map(|file| {
+            let picture = pictures::written_anew(&file.bytes);
+            picture.map_err(|why| not_a_picture(asked.tongue, &file.name, why))
+        })
+        .collect()
+}
+
+fn not_a_picture(t: Tongue, file: &str, why: NoPicture) -> Refused {
+    let sentence = match why {
+        NoPicture::NotRead => "picture-not-read",
+        NoPicture::TooLarge => "picture-too-large",
+    };
+    let file: String = file.chars().take(LONGEST_NAME).collect();
+    Refused { sentence: t.with(sentence, &[("file", &file)]), remedy: t.say("picture-remedy") }
+}
 
 /// A picture of a kind; None: another window took it away.
 fn print_of(at: &At<'_>) -> Result<(KindId, Option<String>), Refused> {

@@ -6,8 +6,7 @@
 use maud::{Markup, html};
 use spinney_collection::Collection;
 use spinney_collection::intake::{self, Field, Left, OddUnit, Taken};
-use spinney_exchange::table::{self, TypedSheets};
-use spinney_model::{AboutField, CharacterField, CharacterId, KindField, KindId};
+use spinney_exchange::table::TypedSheets;
 use spinney_voice::Tongue;
 
 use crate::asked::Asked;
@@ -72,7 +71,7 @@ pub(crate) fn address(to: String, told: &Told) -> String {
     let mut query = String::new();
     let marks = told.left.iter().take(TOLD).map(|left| {
         let theirs: String = left.theirs.chars().take(LETTERS).collect();
-        ("left", format!("{} {theirs}", mark(left.of)))
+        ("left", format!("{} {theirs}", left.of.mark()))
     });
     let short = |sentence: &String| sentence.chars().take(SENTENCE).collect::<String>();
     let said = told.said.iter().take(TOLD).map(|sentence| ("note", short(sentence)));
@@ -87,55 +86,6 @@ pub(crate) fn address(to: String, told: &Told) -> String {
     }
     let at = if told.said.is_empty() { "left" } else { "not-read" };
     format!("/finds?{query}of={}&said={}#{at}", told.left.len(), told.said.len())
-}
-
-/// `kind:3:caution`: the heading of the sheet has no blank in an address.
-fn mark(of: Field) -> String {
-    let plain = |heading: &str| heading.replace(' ', "-");
-    match of {
-        Field::Kind(id, field) => format!("kind:{}:{}", id.0, plain(heading_of_kind(field))),
-        Field::Character(id, field) => {
-            format!("character:{}:{}", id.0, plain(heading_of_character(field)))
-        }
-        Field::About(field) => format!("about:0:{}", plain(heading_of_about(field))),
-    }
-}
-
-fn field(mark: &str) -> Option<Field> {
-    let mut parts = mark.splitn(3, ':');
-    let (sheet, number, heading) = (parts.next()?, parts.next()?, parts.next()?);
-    let number = number.parse().ok()?;
-    let heading = heading.replace('-', " ");
-    Some(match sheet {
-        "kind" => {
-            let (field, _) = table::kind_headings().find(|(_, known)| *known == heading)?;
-            Field::Kind(KindId(number), field)
-        }
-        "character" => {
-            let (field, _) =
-                table::character_headings().find(|(_, known)| *known == heading)?;
-            Field::Character(CharacterId(number), field)
-        }
-        "about" => {
-            let (known, _) = table::about_headings().find(|(_, word)| *word == heading)?;
-            Field::About(known)
-        }
-        _ => return None,
-    })
-}
-
-fn heading_of_kind(field: KindField) -> &'static str {
-    table::kind_headings().find(|(known, _)| *known == field).map_or("", |(_, heading)| heading)
-}
-
-fn heading_of_character(field: CharacterField) -> &'static str {
-    table::character_headings()
-        .find(|(known, _)| *known == field)
-        .map_or("", |(_, heading)| heading)
-}
-
-fn heading_of_about(field: AboutField) -> &'static str {
-    table::about_headings().find(|(known, _)| *known == field).map_or("", |(_, word)| word)
 }
 
 /// What the address says was not understood, and what was left.
@@ -173,7 +123,7 @@ fn left(asked: &Asked<'_>, collection: &Collection) -> Markup {
     let told = asked.request.query.iter().filter(|(name, _)| name == "left").take(TOLD);
     let told = told.filter_map(|(_, text)| {
         let (mark, theirs) = text.split_once(' ')?;
-        let of = field(mark)?;
+        let of = Field::of_mark(mark)?;
         let ours = of.now(collection);
         (!ours.is_empty()).then(|| one(t, collection, of, ours, theirs))
     });

@@ -7,7 +7,7 @@
 
 use std::sync::Arc;
 
-use maud::{Markup, html};
+use maud::{Markup, PreEscaped, html};
 use spinney_collection::keys::{Made, token};
 use spinney_collection::walking::{Given, Walking, given, letter};
 use spinney_model::{Couplet, Key, KeyId};
@@ -137,18 +137,8 @@ pub(super) fn trail(t: Tongue, walking: &Walking<'_>) -> Markup {
 }
 
 /// A leaf, a key of three questions, and a way between them that is not there yet.
-pub(super) fn leaf_and_question() -> Markup {
-    html! {
-        svg.laying viewBox="0 0 300 170" aria-hidden="true" focusable="false" {
-            path d="M60 148 C24 124 20 84 60 44 C100 84 96 124 60 148 M60 160 L60 56" {}
-            path.fine d="M60 132 L40 116 M60 132 L80 116 M60 110 L36 92 M60 110 L84 92 M60 88 L44 74 M60 88 L76 74" {}
-            path d="M210 22 L210 40 M210 40 L166 66 M166 66 L146 94 M166 66 L186 94" {}
-            path stroke-dasharray="7 7" d="M210 40 L254 66 M254 66 L234 94 M254 66 L274 94" {}
-            path d="M136 94 h20 v22 h-20 z M176 94 h20 v22 h-20 z M224 94 h20 v22 h-20 z" {}
-            path.fine stroke-dasharray="3 6" d="M264 94 h20 v22 h-20 z M104 128 C160 168 240 162 272 122" {}
-        }
-    }
-}
+pub(super) const LEAF_AND_QUESTION: PreEscaped<&str> =
+    PreEscaped(include_str!("../../../assets/drawn/newcomer.svg"));
 
 /// The fields of an address or of a form.
 pub(super) struct Fields<'f>(&'f [(String, String)]);

@@ -54,10 +54,12 @@ impl Bound {
         let keys = &desk.history.now.keys;
         let drawn = &keys[&key];
         let own_title = keys.len() > 1 || !drawn.finished();
-        let matrix = titled(&made.layer.matrix, own_title.then_some(drawn.name.as_str()));
-        let names =
-            made.layer.kinds.iter().map(|kind| desk.history.now.name_in(key, *kind)).collect();
-        let named = named(&matrix, names);
+        let matrix = match own_title {
+            true => made.layer.titled(&drawn.name),
+            false => made.layer.matrix.clone(),
+        };
+        let named =
+            made.layer.called(matrix.clone(), |kind| desk.history.now.name_in(key, kind));
         let name = file_name(&drawn.name, "key");
         let standing = made.standing(drawn);
         let today = asked.request.today.clone();
@@ -117,24 +119,4 @@ fn opened(bytes: &[u8]) -> Option<Picture> {
         [0xFF, 0xD8, ..] => Some(Picture::Jpeg(bytes.to_vec())),
         _ => None,
     }
-}
-
-/// The same matrix with the name of the key behind its title.
-fn titled(matrix: &Matrix, name: Option<&str>) -> Matrix {
-    let Some(name) = name else { return matrix.clone() };
-    let mut scene = matrix.scene().clone();
-    scene.title = Some(match scene.title.as_deref().map(str::trim) {
-        Some(title) if !title.is_empty() && title != name => format!("{title}: {name}"),
-        _ => name.to_owned(),
-    });
-    matrix.clone().with_scene(scene)
-}
-
-/// The same matrix with these names for its kinds.
-fn named(matrix: &Matrix, names: Vec<String>) -> Matrix {
-    let mut taxa = matrix.taxa().to_vec();
-    for (taxon, name) in taxa.iter_mut().zip(names) {
-        taxon.name = name;
-    }
-    matrix.clone().with_taxa(taxa).expect("other names fit the same table")
 }

@@ -5,7 +5,7 @@ use spinney_collection::keys::letters;
 use spinney_collection::laid::Laid;
 use spinney_collection::{Collection, reworded};
 use spinney_exchange::table::{self, Input, Units};
-use spinney_model::{Ask, Asked, CharacterId, CharacterIx, Scale, StateIx, Value};
+use spinney_model::{CharacterId, CharacterIx, Scale, StateIx};
 use spinney_voice::{Tongue, wording};
 
 use super::fields::{DESCRIBE, FIELDS, LONGEST_NAME, LONGEST_TEXT, named};
@@ -88,15 +88,8 @@ fn own_words(t: Tongue, collection: &Collection, laid: &Laid, id: CharacterId) -
 
 /// The question as a pupil would read it.
 fn asks(t: Tongue, laid: &Laid, at: CharacterIx) -> Markup {
-    let yes = match &laid.matrix.character(at).scale {
-        Scale::Words { states } if !states.is_empty() => Asked::States([StateIx(0)].into()),
-        Scale::Words { .. } => return html! {},
-        Scale::Counts | Scale::Measure { .. } => match middle(laid, at) {
-            Some(least) => Asked::AtLeast(least),
-            None => return html! {},
-        },
-    };
-    let question = wording::question(t, &laid.matrix, &Ask { character: at, yes });
+    let Some(ask) = laid.example(at) else { return html! {} };
+    let question = wording::question(t, &laid.matrix, &ask);
     html! { p.asks dir="auto" { (t.with("table-asks", &[("question", &question)])) } }
 }
 
@@ -108,17 +101,6 @@ fn kept_in(t: Tongue, laid: &Laid, at: CharacterIx, typed: &str) -> Markup {
             p.quiet #kept-in { (t.with("table-kept-in", &[("typed", &typed), ("kept", &kept)])) }
         }
     }
-}
-
-/// A number of the column, to show how a threshold would be asked.
-fn middle(laid: &Laid, at: CharacterIx) -> Option<spinney_model::Quantity> {
-    laid.matrix.taxon_indices().find_map(|taxon| match &laid.matrix.cell(taxon, at).value {
-        Value::Range { high, .. } => Some(*high),
-        Value::Counts(counts) => {
-            counts.last().map(|(n, _)| spinney_model::Quantity::from_whole(i64::from(*n)))
-        }
-        _ => None,
-    })
 }
 
 fn one(t: Tongue, mark: &str, input: Input, text: &str, label: &str, help: &str) -> Markup {
@@ -172,13 +154,6 @@ fn word_in(t: Tongue, word: &str) -> String {
 /// The states, how many kinds have each, and a way to write each in another word.
 fn states(t: Tongue, laid: &Laid, at: CharacterIx, id: CharacterId, back: &str) -> Markup {
     let Scale::Words { states } = &laid.matrix.character(at).scale else { return html! {} };
-    let having = |state: usize| {
-        let has = |taxon: &spinney_model::TaxonIx| match &laid.matrix.cell(*taxon, at).value {
-            Value::States(shares) => shares.iter().any(|(known, _)| known.0 == state),
-            _ => false,
-        };
-        laid.matrix.taxon_indices().filter(has).count()
-    };
     html! {
         @if !states.is_empty() {
             h3 { (t.say("table-states")) }
@@ -187,7 +162,7 @@ fn states(t: Tongue, laid: &Laid, at: CharacterIx, id: CharacterId, back: &str) 
                 form.rename method="post" action=(at_id(RENAME_STATE.path, id)) {
                     (hidden(&[("from", state), ("back", &back)]))
                     label for={"state-" (n)} dir="auto" {
-                        (t.count_with("table-state-of", having(n), &[("state", state)]))
+                        (t.count_with("table-state-of", laid.having(at, StateIx(n)), &[("state", state)]))
                     }
                     span.one-line {
                         input id={"state-" (n)} name="to" value=(state) required maxlength=(LONGEST_NAME) dir="auto" autocomplete="off";

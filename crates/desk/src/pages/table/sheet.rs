@@ -15,7 +15,7 @@ use crate::forms::hidden;
 use crate::pages::cell;
 use crate::pages::table::fields::LONGEST_TEXT;
 use crate::pages::table::typed::{CELLS, TAKE, seen};
-use crate::pages::table::view::{View, Which, shown, unit};
+use crate::pages::table::view::{View, Which, unit};
 
 pub(super) fn sheet(t: Tongue, collection: &Collection, view: &View) -> Markup {
     html! {
@@ -100,7 +100,7 @@ fn cell(
     at: CharacterId,
 ) -> Markup {
     let said = view.said();
-    let text = shown(said, &view.who, kind, at);
+    let text = said.shown(&view.who, kind, at);
     let place = format!("{}-{}", kind.0, at.0);
     let mine = view.clashes.get(&(kind, at)).filter(|mine| *mine != text);
     let notes = notes(t, collection, view, kind, at, mine.map(String::as_str));
@@ -189,7 +189,7 @@ fn notes(
 
 /// Somebody wrote here while this person did: both texts stay in sight.
 fn clash(t: Tongue, view: &View, kind: KindId, at: CharacterId, mine: &str) -> Markup {
-    let theirs = shown(view.said(), &view.who, kind, at);
+    let theirs = view.said().shown(&view.who, kind, at);
     let place = format!("{}-{}", kind.0, at.0);
     html! {
         p.word.mend { (t.say("table-clash")) }

@@ -61,7 +61,7 @@ impl AtTheTable {
     fn cell(&mut self, kind: u32, character: u32) -> String {
         let at = (spinney_model::KindId(kind), spinney_model::CharacterId(character));
         let laid = self.0.laid().expect("there are kinds");
-        super::view::shown(&laid.said, "", at.0, at.1).to_owned()
+        laid.said.shown("", at.0, at.1).to_owned()
     }
 }
 

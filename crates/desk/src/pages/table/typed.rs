@@ -8,12 +8,10 @@
 use std::collections::BTreeMap;
 
 use maud::Markup;
-use spinney_collection::{Agreed, Collection, Sayings, laid};
-use spinney_exchange::table::either;
+use spinney_collection::laid;
 use spinney_model::{CharacterId, Edit, KindId};
 
 use super::fields::{LONGEST_NAME, LONGEST_TEXT};
-use super::view;
 use crate::asked::{Asked, Deed, Doing};
 use crate::desk::Desk;
 use crate::forms::{At, Fact, Form, head_as};
@@ -101,7 +99,7 @@ pub(super) fn seen((kind, character): Place) -> Markup {
 fn shown_now(state: State<'_>, who: &str, (kind, character): Place) -> String {
     let laid = state.laid();
     let said = laid::said(state.collection, laid.as_deref());
-    view::shown(&said, who, kind, character).trim().to_owned()
+    said.shown(who, kind, character).trim().to_owned()
 }
 
 impl Cells {
@@ -122,7 +120,11 @@ impl Cells {
         let mut written = cells.changed(at.desk.now()).map(|(_, typed)| typed).chain(mine);
         let long = written.any(|typed| typed.text.chars().count() > LONGEST_TEXT);
         drop(written);
-        if long { Err(too_long(asked)) } else { Ok(cells) }
+        if long {
+            Err(Refused::count(asked.tongue, "table-too-long", LONGEST_TEXT))
+        } else {
+            Ok(cells)
+        }
     }
 
     fn act(self, at: &At<'_>) -> Result<Deed, Refused> {
@@ -132,17 +134,30 @@ impl Cells {
         let (mut edits, mut clashes) = (Vec::new(), Vec::new());
         for (cell, typed) in self.changed(at.desk.now()) {
             match at.still(&self.stood(cell)) {
-                true => edits.push(written(collection, &said, &self.who, cell, &typed.text)),
+                true => {
+                    edits.push(said.written(&collection.cells, &self.who, cell, &typed.text))
+                }
                 false => clashes.push((cell, typed.text.as_str())),
             }
         }
         if let Some((cell, word)) = &self.decided {
             let mine = self.typed.get(cell).map_or("", |typed| &typed.text);
             let taken = word.strip_prefix(TAKE);
-            if taken.is_some_and(|wanted| offered(&said, *cell, wanted).is_none()) {
+            if taken.is_some_and(|wanted| said.offered(cell.0, cell.1, wanted).is_none()) {
                 return Err(cell::moved(at, *cell));
             }
-            edits.extend(decision(collection, &said, &self.who, *cell, word, mine));
+            let (kind, character) = *cell;
+            let text = match word.as_str() {
+                "leave" => None,
+                "mine" => {
+                    edits.push(said.written(&collection.cells, &self.who, *cell, mine));
+                    None
+                }
+                "look" => Some("?".to_owned()),
+                _ => taken.and_then(|wanted| said.offered(kind, character, wanted)),
+            };
+            let source = String::new();
+            edits.extend(text.map(|text| Edit::Cell { kind, character, source, text }));
         }
         if clashes.len() > MOST_CLASHES {
             return Err(Refused::count(t, "table-many-clashes", clashes.len()));
@@ -163,49 +178,6 @@ fn known(at: &At<'_>, (kind, character): Place) -> bool {
     collection.kinds.contains_key(&kind) && collection.characters.contains_key(&character)
 }
 
-/// What is to be written so that the cell counts as this text.
-fn written(typed: &Collection, said: &Sayings, who: &str, at: Place, text: &str) -> Edit {
-    let (kind, character) = at;
-    let by_itself = typed.cells.said(kind, character, who);
-    // Emptied, though groups have said something, or how this one sorted does: nobody loses a
-    // word, but it is open again.
-    let still_said = match who {
-        "" => said.agreed(kind, character) != Agreed::Blank,
-        _ => !said.said(kind, character, who).is_empty(),
-    };
-    let open = text.is_empty() && by_itself.is_empty() && still_said;
-    let text = if open { "?" } else { text };
-    Edit::Cell { kind, character, source: who.to_owned(), text: text.to_owned() }
-}
-
-/// What a button under a cell decides.
-fn decision(
-    typed: &Collection,
-    said: &Sayings,
-    who: &str,
-    at: Place,
-    word: &str,
-    mine: &str,
-) -> Option<Edit> {
-    let (kind, character) = at;
-    let text = match word {
-        "leave" => return None,
-        "mine" => return Some(written(typed, said, who, at, mine)),
-        "look" => "?".to_owned(),
-        word => offered(said, at, word.strip_prefix(TAKE)?)?,
-    };
-    Some(Edit::Cell { kind, character, source: String::new(), text })
-}
-
-/// The text that a button wants to take, if it is one that the page would offer now.
-fn offered(said: &Sayings, at: Place, wanted: &str) -> Option<String> {
-    let texts = said.choices(at.0, at.1);
-    let both = either(&texts);
-    let mut offered = texts.into_iter().map(str::to_owned).chain(both);
-    // On its way through a page a text may lose how its lines were broken.
-    offered.find(|text| text.split_whitespace().eq(wanted.split_whitespace()))
-}
-
 /// `3-7-look`: the cell, and what was decided.
 fn decided(text: &str) -> (Option<Place>, &str) {
     let end = text.match_indices('-').nth(1).map_or(text.len(), |(end, _)| end);
@@ -224,11 +196,6 @@ fn with_mark<'r>(asked: &Asked<'r>, mark: &str) -> BTreeMap<Place, &'r str> {
     let marked = fields
         .filter_map(|(name, text)| Some((place(name.strip_prefix(mark)?)?, text.as_str())));
     marked.collect()
-}
-
-fn too_long(asked: &Asked<'_>) -> Refused {
-    let t = asked.tongue;
-    Refused::count(t, "table-too-long", LONGEST_TEXT)
 }
 
 /// The page again, with what clashes; the first of it in view.

@@ -4,11 +4,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use maud::{Markup, html};
-use spinney_collection::laid::{Laid, folded};
+use spinney_collection::laid::{Laid, OfCells, folded};
 use spinney_collection::{Agreed, Collection, Sayings};
-use spinney_model::{
-    Called, CellAt, CharacterField, CharacterId, Code, Finding, KindId, Place, Value,
-};
+use spinney_model::{CharacterField, CharacterId, Finding, KindId, Value};
 use spinney_voice::Tongue;
 
 use super::fields::{LONGEST_NAME, LONGEST_TEXT};
@@ -56,7 +54,7 @@ pub(super) struct View {
     /// Who says what, where it cannot be read as a table.
     unread: Sayings,
     /// What the reader of tables says of a cell.
-    pub(super) of_cells: BTreeMap<(KindId, CharacterId), Vec<Finding>>,
+    pub(super) of_cells: OfCells,
     /// What is to be said of the whole, its kinds and its characters.
     pub(super) of_table: Vec<Finding>,
     /// What somebody typed where another window had written in the meantime.
@@ -86,13 +84,15 @@ impl View {
                 None => Sayings::unread(collection),
             },
             laid,
-            of_cells: BTreeMap::new(),
+            of_cells: OfCells::new(),
             of_table: Vec::new(),
             clashes: clashes(request.query.iter()),
         };
         view.choose(collection);
         view.cut(number("from") as usize);
-        view.sort_findings(collection);
+        if let Some(laid) = &view.laid {
+            (view.of_cells, view.of_table) = laid.findings_by_cell(collection);
+        }
         view
     }
 
@@ -148,32 +148,6 @@ impl View {
         place.is_none_or(|(kind, at)| laid.matrix.cell(kind, at).value == Value::Unknown)
     }
 
-    fn sort_findings(&mut self, collection: &Collection) {
-        let Some(laid) = &self.laid else { return };
-        let kinds: Vec<KindId> = collection.kinds.keys().copied().collect();
-        // Columns without a name are not laid out, so they are no columns of the sheet.
-        let named = |id: &CharacterId| !collection.character_name(*id).trim().is_empty();
-        let characters: Vec<CharacterId> =
-            collection.characters.keys().copied().filter(named).collect();
-        for finding in &laid.findings {
-            // That cells are blank is seen; where a look helps most is said beside the table.
-            if finding.code == Code::Unknown {
-                continue;
-            }
-            let cell = match &finding.place {
-                Place::Cell(at) => cell_of(at, &kinds, &characters),
-                _ => None,
-            };
-            match cell {
-                Some(at) => {
-                    let finding = laid.places.in_words(&here(finding));
-                    self.of_cells.entry(at).or_default().push(finding);
-                }
-                None => self.of_table.push(laid.places.in_words(finding)),
-            }
-        }
-    }
-
     /// The address of this view, with its clashes left behind.
     pub(super) fn address(&self) -> String {
         let path = match self.open {
@@ -207,30 +181,6 @@ impl View {
         let query = query.finish();
         if query.is_empty() { path.to_owned() } else { format!("{path}?{query}") }
     }
-}
-
-/// What is said of a cell, at the cell itself: there its address means nothing.
-fn here(finding: &Finding) -> Finding {
-    let mut finding = finding.clone();
-    for cell in finding.fact.cells_mut() {
-        if finding.place == Place::Cell(cell.at.clone()) {
-            cell.called = Called::Here;
-        }
-    }
-    finding
-}
-
-/// The cell of a collection that is this one of the table that was laid out.
-fn cell_of(
-    at: &CellAt,
-    kinds: &[KindId],
-    characters: &[CharacterId],
-) -> Option<(KindId, CharacterId)> {
-    // The first row holds headings, the first column names.
-    let place = |at: u32| usize::try_from(at.checked_sub(1)?).ok();
-    let of_table = at.sheet == "table";
-    let (kind, character) = place(at.row).zip(place(at.column)).filter(|_| of_table)?;
-    Some((*kinds.get(kind)?, *characters.get(character)?))
 }
 
 fn clashes<'q>(
@@ -289,22 +239,6 @@ pub(super) fn choices(t: Tongue, collection: &Collection, view: &View) -> Markup
 fn groups(collection: &Collection) -> Vec<&str> {
     let mut seen = BTreeSet::new();
     collection.cells.who().into_iter().filter(|who| seen.insert(folded(who))).collect()
-}
-
-/// What a cell shows for typing over: what it counts as, or what this group says.
-pub(super) fn shown<'c>(
-    said: &'c Sayings,
-    who: &str,
-    kind: KindId,
-    at: CharacterId,
-) -> &'c str {
-    if !who.is_empty() {
-        return said.said(kind, at, who);
-    }
-    match said.agreed(kind, at) {
-        Agreed::Text(text) => text,
-        Agreed::Blank | Agreed::Contradicted => "",
-    }
 }
 
 /// What a column is measured in: as its sheet says, or as the reader took it.

@@ -12,7 +12,7 @@ use spinney_model::{
 use super::{Collection, Drawn, Kind};
 
 /// The edits that make the second collection out of the first.
-pub fn toward(from: &Collection, to: &Collection) -> Vec<Edit> {
+pub fn edit_script(from: &Collection, to: &Collection) -> Vec<Edit> {
     let mut edits = Vec::new();
     // Taken apart, so that nothing that a collection will hold is forgotten on the way back.
     let Collection { kinds: _, characters: _, cells: _, about: _, keys: _, last: _ } = to;

@@ -12,7 +12,7 @@ pub(super) type States = BTreeSet<String>;
 
 /// What somebody says of the states of a kind.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(super) enum Claim {
+pub(super) enum Constraint {
     /// It has these, and no others.
     Exactly(States),
     /// It has one or several of these, and no others.
@@ -23,7 +23,7 @@ pub(super) enum Claim {
     Across(States),
 }
 
-impl Claim {
+impl Constraint {
     fn named(&self) -> &States {
         let (Self::Exactly(states)
         | Self::Within(states)
@@ -35,19 +35,20 @@ impl Claim {
 
 /// Whether there are states that make all of them right. `known` are the character's states;
 /// what somebody names beyond them is a state as well.
-pub(super) fn can_all_be(claims: &[Claim], known: &States) -> bool {
-    let all: States = claims.iter().flat_map(Claim::named).chain(known).cloned().collect();
+pub(super) fn satisfiable(constraints: &[Constraint], known: &States) -> bool {
+    let all: States =
+        constraints.iter().flat_map(Constraint::named).chain(known).cloned().collect();
     let mut left = all.clone();
     let mut met: Vec<States> = Vec::new();
-    for claim in claims {
-        match claim {
-            Claim::Exactly(states) => {
+    for constraint in constraints {
+        match constraint {
+            Constraint::Exactly(states) => {
                 left.retain(|state| states.contains(state));
                 met.extend(states.iter().map(|state| States::from([state.clone()])));
             }
-            Claim::Within(states) => left.retain(|state| states.contains(state)),
-            Claim::Outside(states) => left.retain(|state| !states.contains(state)),
-            Claim::Across(states) => {
+            Constraint::Within(states) => left.retain(|state| states.contains(state)),
+            Constraint::Outside(states) => left.retain(|state| !states.contains(state)),
+            Constraint::Across(states) => {
                 met.push(states.clone());
                 met.push(all.difference(states).cloned().collect());
             }
@@ -61,19 +62,19 @@ pub(super) fn can_all_be(claims: &[Claim], known: &States) -> bool {
 mod tests {
     //! Every set of states tried, as a second road.
 
-    use super::{Claim, States, can_all_be};
+    use super::{Constraint, States, satisfiable};
 
     fn set(names: &str) -> States {
         names.chars().map(String::from).collect()
     }
 
-    /// Whether a set of states makes a claim right, said plainly.
-    fn right(claim: &Claim, has: &States) -> bool {
-        match claim {
-            Claim::Exactly(states) => has == states,
-            Claim::Within(states) => has.is_subset(states),
-            Claim::Outside(states) => has.is_disjoint(states),
-            Claim::Across(states) => !has.is_disjoint(states) && !has.is_subset(states),
+    /// Whether a set of states makes a constraint right, said plainly.
+    fn right(constraint: &Constraint, has: &States) -> bool {
+        match constraint {
+            Constraint::Exactly(states) => has == states,
+            Constraint::Within(states) => has.is_subset(states),
+            Constraint::Outside(states) => has.is_disjoint(states),
+            Constraint::Across(states) => !has.is_disjoint(states) && !has.is_subset(states),
         }
     }
 
@@ -86,18 +87,19 @@ mod tests {
                 some.map(|(_, state)| state.clone()).collect()
             })
             .collect();
-        let kinds = [Claim::Exactly, Claim::Within, Claim::Outside, Claim::Across];
-        let claims: Vec<Claim> = kinds
+        let kinds =
+            [Constraint::Exactly, Constraint::Within, Constraint::Outside, Constraint::Across];
+        let constraints: Vec<Constraint> = kinds
             .iter()
             .flat_map(|kind| subsets.iter().map(move |some| kind(some.clone())))
             .collect();
         let mut seen = [0, 0];
-        for one in &claims {
-            for other in &claims {
-                for third in claims.iter().step_by(7) {
+        for one in &constraints {
+            for other in &constraints {
+                for third in constraints.iter().step_by(7) {
                     let said = [one.clone(), other.clone(), third.clone()];
                     let plainly = subsets.iter().any(|has| said.iter().all(|c| right(c, has)));
-                    assert_eq!(can_all_be(&said, &known), plainly, "{said:?}");
+                    assert_eq!(satisfiable(&said, &known), plainly, "{said:?}");
                     seen[usize::from(plainly)] += 1;
                 }
             }
@@ -107,8 +109,8 @@ mod tests {
 
     #[test]
     fn a_word_that_nobody_listed_is_a_state_too() {
-        let wavy = Claim::Exactly(set("w"));
-        assert!(can_all_be(&[wavy.clone(), Claim::Outside(set("a"))], &set("ab")));
-        assert!(!can_all_be(&[wavy, Claim::Within(set("a"))], &set("ab")));
+        let wavy = Constraint::Exactly(set("w"));
+        assert!(satisfiable(&[wavy.clone(), Constraint::Outside(set("a"))], &set("ab")));
+        assert!(!satisfiable(&[wavy, Constraint::Within(set("a"))], &set("ab")));
     }
 }

@@ -5,7 +5,7 @@ use spinney_model::{
     KeyEdit, KeyId, KindEdit, KindField, KindId, Side, WishField,
 };
 
-use super::toward;
+use super::edit_script;
 use crate::Collection;
 
 /// Numbers that look thrown, the same every time (Knuth's multiplier for 64 bits).
@@ -65,13 +65,13 @@ fn the_edits_between_two_states_lead_from_one_to_the_other() {
     let mut something = 0;
     for seed in 0..300 {
         let (from, to) = (thrown(seed, 60), thrown(seed + 1_000, 60));
-        let edits = toward(&from, &to);
+        let edits = edit_script(&from, &to);
         something += usize::from(!edits.is_empty());
         let mut state = from.clone();
         edits.iter().for_each(|edit| state.apply(edit));
         let plain = |of: &Collection| Collection { last: (0, 0, 0), ..of.clone() };
         assert_eq!(plain(&state), plain(&to), "seed {seed}");
-        assert_eq!(toward(&to, &to), [], "seed {seed}");
+        assert_eq!(edit_script(&to, &to), [], "seed {seed}");
     }
     assert!(something > 290);
 }

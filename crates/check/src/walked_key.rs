@@ -13,7 +13,7 @@ use crate::values::Values;
 use crate::walks::{Named, Visit, Walked};
 
 /// A key that has been walked.
-pub(crate) struct Seen<'a> {
+pub(crate) struct WalkedKey<'a> {
     pub(crate) matrix: &'a Matrix,
     pub(crate) values: &'a Values<'a>,
     pub(crate) tree: &'a Tree<'a>,
@@ -27,7 +27,7 @@ pub(crate) struct Seen<'a> {
     pub(crate) second: Vec<SecondPlace>,
 }
 
-impl<'a> Seen<'a> {
+impl<'a> WalkedKey<'a> {
     /// The linked couplets that can be got to, with those before them whose name stands below.
     pub(crate) fn asked(
         &self,
