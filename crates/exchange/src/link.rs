@@ -22,7 +22,7 @@ mod words;
 
 use std::collections::BTreeSet;
 
-use spinney_model::{Ask, Code, Couplet, Destination, Finding, Key, Matrix, Place, Wording};
+use spinney_model::{Ask, Couplet, Destination, Finding, Key, Matrix, OfLinks, Place, Wording};
 
 use names::Names;
 use readings::Readings;
@@ -98,12 +98,8 @@ pub fn link(key: &mut Key, matrix: &Matrix, links: &Links) -> LinkReport {
     }
     let printed: BTreeSet<u32> = key.couplets.iter().map(|couplet| couplet.number).collect();
     for number in links.numbers().filter(|number| !printed.contains(number)) {
-        report.findings.push(Finding::new(
-            Code::LinksNotUnderstood,
-            Place::Couplet(number),
-            format!("The links file speaks of question {number}, which the key does not have."),
-            "Correct the number in the links file, or take the line out.",
-        ));
+        let fact = OfLinks::NoSuchQuestion { question: number };
+        report.findings.push(Finding::of(Place::Couplet(number), fact));
     }
     report
 }

@@ -6,8 +6,8 @@ use std::collections::BTreeSet;
 use spinney_exchange::key_text;
 use spinney_exchange::link::{Links, link};
 use spinney_model::{
-    CellTrouble, Code, Fact, Finding, OfCell, OfColumn, OfKeyRead, OfSheet, OneTooMany, ReadAs,
-    RowOf, Unit,
+    CellTrouble, Code, Fact, Finding, LinksLine, OfCell, OfColumn, OfKeyRead, OfLink, OfLinks,
+    OfSheet, OneTooMany, ReadAs, RowOf, Unit,
 };
 
 #[path = "drawn/codes.rs"]
@@ -113,10 +113,10 @@ fn each_code_is_found_where_its_fault_is_and_not_without_it() {
     }
 }
 
-/// What is told of the fault. None: the reader of links still says it as a sentence.
-fn named(code: Code) -> Option<Fact> {
+/// What is told of the fault.
+fn named(code: Code) -> Fact {
     let name = str::to_owned;
-    Some(match code {
+    match code {
         Code::CellNotUnderstood => {
             odd(typed("hedge.csv!B2", "a", "stalk", "-3"), CellTrouble::BelowNothing)
         }
@@ -173,9 +173,20 @@ fn named(code: Code) -> Option<Fact> {
         Code::NameUnknown => {
             OfKeyRead::NameUnknown { question: 1, written: name("oak") }.into()
         }
-        Code::NotLinked | Code::LinkNotSure | Code::LinksNotUnderstood => return None,
+        Code::NotLinked => OfLink::Nothing { question: 1, example: Some(name("edge")) }.into(),
+        Code::LinkNotSure => OfLink::MayAsk {
+            question: 1,
+            meanings: vec![name("stalk length >= 50 mm"), name("blade length >= 50 mm")],
+            denied: false,
+            unit: None,
+            line: name("question 1: stalk length >= 50 mm"),
+        }
+        .into(),
+        Code::LinksNotUnderstood => {
+            OfLinks::Line { line: 1, why: LinksLine::Unread { text: name("hello") } }.into()
+        }
         other => panic!("{other:?} is no code of the readers"),
-    })
+    }
 }
 
 #[test]
@@ -184,10 +195,7 @@ fn each_code_says_what_its_fault_is() {
         let found = broken();
         let told = found.iter().filter(|finding| finding.code == *code);
         let facts: Vec<&Fact> = told.map(|finding| &finding.fact).collect();
-        match named(*code) {
-            Some(fact) => assert_eq!(facts, [&fact]),
-            None => assert!(matches!(facts[..], [Fact::Text(_)]), "{code:?}: {facts:#?}"),
-        }
+        assert_eq!(facts, [&named(*code)]);
     }
 }
 

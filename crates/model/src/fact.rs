@@ -1,8 +1,7 @@
 //! What a finding says, as data: numbers of questions, names, answers and lengths, no sentences.
 //!
 //! From what a room found to what `voice` says in the language a person reads best. One enum
-//! for each family of findings; a name is as the person wrote it, a number is exact. What
-//! `link` and the reader of `key.json` say is still text ([`Text`]).
+//! for each family of findings; a name is as the person wrote it, a number is exact.
 
 use crate::{CharacterIx, Code, Matrix, NamedCell, TaxonIx, Written};
 
@@ -11,11 +10,16 @@ mod cell;
 mod claim;
 mod column;
 mod ends;
+mod key_file;
 mod key_read;
+mod link;
+mod links_file;
+mod picture;
 mod shape;
 mod sheet;
 mod table;
 mod tree;
+mod unmet;
 mod wishes;
 mod words;
 
@@ -24,11 +28,16 @@ pub use cell::{CellTrouble, CellTyped, KindAt, OfCell, ReadAs, SheetError};
 pub use claim::{Differs, GoalWrong, OfClaim, ProofFault, Reaches};
 pub use column::{NotCounts, OfColumn, WhyNoCondition, WhyNoRatio};
 pub use ends::{Astray, FormAstray, NameAtEnd, OfEnds};
+pub use key_file::{OfKeyFile, StrangeWish};
 pub use key_read::{OfKeyRead, OneTooMany};
+pub use link::{CanAsk, NotInTable, OfLink};
+pub use links_file::{LinksLine, OfLinks};
+pub use picture::{FileTrouble, OfPicture, WhyNoPicture};
 pub use shape::OfShape;
 pub use sheet::{FieldIs, OfSheet, RowOf};
 pub use table::{InTheWay, OfTable};
 pub use tree::OfTree;
+pub use unmet::{OfUnmet, WhyUnmet, WishedFor};
 pub use wishes::{EarlyOf, OfWishes, WhatIsAsked, WhyLeftOut};
 pub use words::{OfWords, TextOf, WhichText};
 
@@ -59,21 +68,18 @@ pub enum Fact {
     Column(OfColumn),
     /// Of a sheet that was read.
     Sheet(OfSheet),
+    /// Of a question that is not linked to the table, or not surely.
+    Link(OfLink),
+    /// Of a file that says what questions mean.
+    Links(OfLinks),
+    /// Of a key that was read from a file of ours.
+    KeyFile(OfKeyFile),
+    /// Of a wish that could not be fulfilled.
+    Unmet(OfUnmet),
+    /// Of a picture that was left out.
+    Picture(OfPicture),
     /// Of so many more like one that was told.
     More(MoreLike),
-    /// A sentence that is not typed data yet.
-    Text(Text),
-}
-
-/// What a reader says, as a sentence in English: it is still to become data.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Text {
-    /// Which kind of finding it is.
-    pub code: Code,
-    /// What is so.
-    pub sentence: String,
-    /// What to do about it.
-    pub remedy: String,
 }
 
 impl Fact {
@@ -93,7 +99,11 @@ impl Fact {
             Self::Column(fact) => fact.code(),
             Self::Sheet(fact) => fact.code(),
             Self::More(more) => more.like.code(),
-            Self::Text(text) => text.code,
+            Self::Link(fact) => fact.code(),
+            Self::Links(_) => Code::LinksNotUnderstood,
+            Self::KeyFile(fact) => fact.code(),
+            Self::Unmet(fact) => fact.code(),
+            Self::Picture(_) => Code::LeftOut,
         }
     }
 
@@ -151,7 +161,12 @@ facts!(
     KeyRead(OfKeyRead),
     Cell(OfCell),
     Column(OfColumn),
-    Sheet(OfSheet)
+    Sheet(OfSheet),
+    Link(OfLink),
+    Links(OfLinks),
+    KeyFile(OfKeyFile),
+    Unmet(OfUnmet),
+    Picture(OfPicture)
 );
 
 /// A cell by the name of its column and of its kind.

@@ -2,8 +2,7 @@
 
 use std::fmt;
 
-use crate::marks::marks_tidied;
-use crate::{CellAt, Fact, Text};
+use crate::{CellAt, Fact};
 
 /// Something true about a person's table or key. A list of them never stops the work.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -24,25 +23,6 @@ impl Finding {
         let fact = fact.into();
         let code = fact.code();
         Self { code, severity: code.severity(), place, fact }
-    }
-
-    /// A finding that is still a sentence in English and a remedy.
-    pub fn new(
-        code: Code,
-        place: Place,
-        sentence: impl Into<String>,
-        remedy: impl Into<String>,
-    ) -> Self {
-        let (sentence, remedy) = (marks_tidied(&sentence.into()), marks_tidied(&remedy.into()));
-        Self::of(place, Fact::Text(Text { code, sentence, remedy }))
-    }
-
-    /// The sentence and the remedy of a finding that is still text.
-    pub fn text(&self) -> Option<&Text> {
-        match &self.fact {
-            Fact::Text(text) => Some(text),
-            _ => None,
-        }
     }
 }
 

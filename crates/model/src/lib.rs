@@ -48,16 +48,18 @@ pub use edit::{
     Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Side, WishField,
 };
 pub use fact::{
-    Astray, CellOf, CellTrouble, CellTyped, CellsOf, Differs, EarlyOf, Fact, FieldIs, Form,
-    FormAstray, GoalWrong, InTheWay, KindAt, LastAt, MoreLike, NameAtEnd, NotCounts, OfAnswers,
-    OfCell, OfClaim, OfColumn, OfEnds, OfKeyRead, OfShape, OfSheet, OfTable, OfTree, OfWishes,
-    OfWords, OneTooMany, ProofFault, RangeOf, Reaches, ReadAs, RowOf, SheetError, Text, TextOf,
-    WhatIsAsked, WhichText, WhyLeftOut, WhyNoCondition, WhyNoRatio,
+    Astray, CanAsk, CellOf, CellTrouble, CellTyped, CellsOf, Differs, EarlyOf, Fact, FieldIs,
+    FileTrouble, Form, FormAstray, GoalWrong, InTheWay, KindAt, LastAt, LinksLine, MoreLike,
+    NameAtEnd, NotCounts, NotInTable, OfAnswers, OfCell, OfClaim, OfColumn, OfEnds, OfKeyFile,
+    OfKeyRead, OfLink, OfLinks, OfPicture, OfShape, OfSheet, OfTable, OfTree, OfUnmet,
+    OfWishes, OfWords, OneTooMany, ProofFault, RangeOf, Reaches, ReadAs, RowOf, SheetError,
+    StrangeWish, TextOf, WhatIsAsked, WhichText, WhyLeftOut, WhyNoCondition, WhyNoPicture,
+    WhyNoRatio, WhyUnmet, WishedFor,
 };
 pub use finding::{Code, Finding, Place, Severity};
 pub use forgiving::{BothWays, Forgiving, ForgivingKeys};
 pub use key::{Couplet, Destination, End, Key, SecondLooks, Wording};
-pub use marks::{marks_tidied, within_marks};
+pub use marks::within_marks;
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, Written, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};

@@ -9,36 +9,6 @@ pub fn within_marks(text: &str) -> String {
     single(bare(text.trim()))
 }
 
-/// A finished sentence in English marks: what stands between double marks has single ones inside.
-pub fn marks_tidied(sentence: &str) -> String {
-    let mut out = String::with_capacity(sentence.len());
-    let mut rest = sentence;
-    while let Some(start) = rest.find('“') {
-        let (before, quoted) = rest.split_at(start + '“'.len_utf8());
-        out.push_str(before);
-        let end = closing(quoted);
-        out.push_str(&within_marks(&quoted[..end]));
-        rest = &quoted[end..];
-    }
-    out.push_str(rest);
-    out
-}
-
-/// Where the mark stands that closes what has just been opened.
-fn closing(quoted: &str) -> usize {
-    let mut deep = 0_usize;
-    for (at, sign) in quoted.char_indices() {
-        match sign {
-            '“' | '„' => deep += 1,
-            '”' if deep == 0 => return at,
-            '”' => deep -= 1,
-            _ => {}
-        }
-    }
-    // Marks of somebody's own that do not pair: the first that closes is ours.
-    quoted.find('”').unwrap_or(quoted.len())
-}
-
 /// Without marks around the whole text.
 fn bare(text: &str) -> &str {
     const AROUND: [(char, char); 4] = [('“', '”'), ('„', '“'), ('„', '”'), ('"', '"')];
@@ -84,7 +54,7 @@ fn single(text: &str) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{marks_tidied, within_marks};
+    use super::within_marks;
 
     #[test]
     fn marks_within_marks_are_single() {
@@ -94,18 +64,5 @@ mod tests {
         assert_eq!(within_marks("\"jagged, like a saw\""), "jagged, like a saw");
         assert_eq!(within_marks("Is it \"a\" or \"b\"?"), "Is it ‘a’ or ‘b’?");
         assert_eq!(within_marks("the leaf's edge"), "the leaf's edge");
-    }
-
-    #[test]
-    fn a_sentence_keeps_its_own_marks() {
-        assert_eq!(
-            marks_tidied("Question 2, “Is it “spiny”?”, is long."),
-            "Question 2, “Is it ‘spiny’?”, is long."
-        );
-        assert_eq!(marks_tidied("““a”” and “b”"), "“a” and “b”");
-        assert_eq!(marks_tidied("“a and „b“ c”"), "“a and ‚b‘ c”");
-        assert_eq!(marks_tidied("no marks, 5 \" long"), "no marks, 5 \" long");
-        assert_eq!(marks_tidied("“open for ever"), "“open for ever");
-        assert_eq!(marks_tidied("type `x “or” y`"), "type `x “or” y`");
     }
 }

@@ -78,7 +78,7 @@ pub(crate) fn find(
     progress.say("writing the key down");
     let mut built = search.finish();
     wording::put_words(t, &mut built.key, matrix);
-    findings.extend(built.refused.iter().map(|refusal| wishes::refused(matrix, refusal)));
+    findings.extend(built.refused.iter().map(|refusal| wishes::refused(t, matrix, refusal)));
     findings.extend(report::left_together(&built.claim, matrix));
     (search, built)
 }

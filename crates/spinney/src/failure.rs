@@ -8,7 +8,9 @@ use std::io::{Error, ErrorKind};
 use std::path::Path;
 use std::process::ExitCode;
 
+use spinney_model::FileTrouble;
 use spinney_store::StoreError;
+use spinney_voice::Tongue;
 
 use crate::{named, terminal};
 
@@ -164,26 +166,30 @@ impl Failure {
     }
 }
 
-/// What the system says, in plain words and without its numbers: `nobody may write there`.
-pub(crate) fn plain(error: &Error) -> &'static str {
+/// What the system says, in plain words and without its numbers: `the disk is full`.
+pub(crate) fn plain(error: &Error) -> String {
+    spinney_voice::trouble(Tongue::of_terminal(), trouble(error))
+}
+
+/// What the system says, as far as a person can do something about it.
+pub(crate) fn trouble(error: &Error) -> FileTrouble {
     match error.kind() {
-        ErrorKind::NotFound => "it is not there, or nothing may be written in that place",
-        ErrorKind::PermissionDenied => "you do not have the right to do that there",
-        ErrorKind::AlreadyExists => "something of that name is there already",
-        ErrorKind::NotADirectory => "a part of its name is a file, not a folder",
-        ErrorKind::IsADirectory => "it is a folder",
-        ErrorKind::ReadOnlyFilesystem => "nothing may be written on that disk",
-        ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "the disk is full",
-        ErrorKind::FileTooLarge => "it is larger than a file may be there",
-        ErrorKind::InvalidFilename => {
-            "that name is too long, or has a sign that no name may have"
+        ErrorKind::NotFound => FileTrouble::NotThere,
+        ErrorKind::PermissionDenied => FileTrouble::NoRight,
+        ErrorKind::AlreadyExists => FileTrouble::IsThere,
+        ErrorKind::NotADirectory => FileTrouble::NotAFolder,
+        ErrorKind::IsADirectory => FileTrouble::IsAFolder,
+        ErrorKind::ReadOnlyFilesystem => FileTrouble::ReadOnly,
+        ErrorKind::StorageFull | ErrorKind::QuotaExceeded => FileTrouble::Full,
+        ErrorKind::FileTooLarge => FileTrouble::TooLarge,
+        ErrorKind::InvalidFilename => FileTrouble::BadName,
+        ErrorKind::ResourceBusy | ErrorKind::ExecutableFileBusy | ErrorKind::AddrInUse => {
+            FileTrouble::InUse
         }
-        ErrorKind::ResourceBusy | ErrorKind::ExecutableFileBusy => "another program uses it",
-        ErrorKind::AddrInUse => "another program uses it",
-        ErrorKind::AddrNotAvailable => "this machine has no such address",
-        ErrorKind::TimedOut | ErrorKind::StaleNetworkFileHandle => "its disk does not answer",
-        ErrorKind::BrokenPipe | ErrorKind::UnexpectedEof => "the other end was closed",
-        ErrorKind::OutOfMemory => "there is not enough memory",
-        _ => "the computer gives no reason that Spinney knows",
+        ErrorKind::AddrNotAvailable => FileTrouble::NoAddress,
+        ErrorKind::TimedOut | ErrorKind::StaleNetworkFileHandle => FileTrouble::NoAnswer,
+        ErrorKind::BrokenPipe | ErrorKind::UnexpectedEof => FileTrouble::Closed,
+        ErrorKind::OutOfMemory => FileTrouble::NoMemory,
+        _ => FileTrouble::Unknown,
     }
 }

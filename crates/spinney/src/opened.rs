@@ -7,7 +7,7 @@ use std::path::{Component, Path, PathBuf};
 use spinney_exchange::table::{
     self, Instead, Settings, Source, Sources, TableError, what_it_is,
 };
-use spinney_model::{Code, Finding, Matrix, Place, limits};
+use spinney_model::{Code, Finding, Matrix, OfPicture, Place, WhyNoPicture, limits};
 use spinney_press::Picture;
 use spinney_press::picture::{self, NoPicture};
 use spinney_press::sheet::picture::LONGEST_SIDE;
@@ -235,7 +235,7 @@ fn pictures(
             continue;
         }
         let found = match room {
-            0 => Err("all pictures together would take too much memory".to_owned()),
+            0 => Err(WhyNoPicture::TooManyBytes),
             _ => picture(folder, name),
         };
         match found {
@@ -243,33 +243,31 @@ fn pictures(
                 room = room.saturating_sub(picture.bytes().len());
                 pictures.insert(name.clone(), picture);
             }
-            Err(why) => findings.push(Finding::new(
-                Code::LeftOut,
-                Place::Taxon(taxon.name.clone()),
-                format!("The picture {name} of {} was left out: {why}.", taxon.name),
-                "Put a PNG or JPEG file of that name beside the table. Without it there is \
-                 an empty box.",
-            )),
+            Err(why) => {
+                let (kind, picture) = (taxon.name.clone(), name.clone());
+                let fact = OfPicture::LeftOut { kind, picture, why };
+                findings.push(Finding::of(Place::Taxon(taxon.name.clone()), fact));
+            }
         }
     }
     pictures
 }
 
-fn picture(folder: &Path, name: &str) -> Result<Picture, String> {
+fn picture(folder: &Path, name: &str) -> Result<Picture, WhyNoPicture> {
     let inside = Path::new(name).components().all(|part| matches!(part, Component::Normal(_)));
     if !inside {
-        return Err("it is not beside the table".to_owned());
+        return Err(WhyNoPicture::Elsewhere);
     }
     let path = folder.join(name);
     let file = files::open(&path).map_err(|error| match error.kind() {
-        std::io::ErrorKind::NotFound => "there is no such file beside the table".to_owned(),
-        _ => failure::plain(&error).to_owned(),
+        std::io::ErrorKind::NotFound => WhyNoPicture::NoFile,
+        _ => WhyNoPicture::File(failure::trouble(&error)),
     })?;
     let bytes = read_at_most(file, limits::PICTURE_BYTES, &path)
-        .map_err(|_| format!("it is larger than {} MiB", limits::PICTURE_BYTES >> 20))?;
+        .map_err(|_| WhyNoPicture::TooLarge(limits::PICTURE_BYTES >> 20))?;
     // Pixels and nothing else, no more of them than paper shows: a hundred photographs fit.
     picture::packed_anew(&bytes, LONGEST_SIDE).map_err(|why| match why {
-        NoPicture::NotRead => "it is neither a whole PNG nor a whole JPEG file".to_owned(),
-        NoPicture::TooLarge => "it has too many pixels. Make it smaller".to_owned(),
+        NoPicture::NotRead => WhyNoPicture::NotRead,
+        NoPicture::TooLarge => WhyNoPicture::TooManyPixels,
     })
 }

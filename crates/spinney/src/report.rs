@@ -18,12 +18,23 @@ use spinney_voice::{Tongue, wording};
 
 use crate::terminal::{self, Paint};
 
-/// Text that may be coloured.
+/// Text that may be coloured, and the language of the findings in it.
 pub(crate) struct Ink {
-    pub(crate) colour: bool,
+    colour: bool,
+    t: Tongue,
 }
 
 impl Ink {
+    /// For a file.
+    pub(crate) fn plain(t: Tongue) -> Self {
+        Self { colour: false, t }
+    }
+
+    /// For the terminal.
+    pub(crate) fn terminal(t: Tongue) -> Self {
+        Self { colour: terminal::colour(), t }
+    }
+
     fn paint(&self, paint: Paint, text: &str) -> String {
         if self.colour { terminal::painted(paint, text) } else { text.to_owned() }
     }
@@ -38,11 +49,17 @@ impl Ink {
             Severity::WorthALook => Paint::Yellow,
             Severity::GoodToKnow => Paint::Cyan,
         };
-        self.paint(paint, severity.words())
+        let words = match (self.t.tag(), severity) {
+            ("en", _) => return self.paint(paint, severity.words()),
+            (_, Severity::MendThis) => "severity-mend",
+            (_, Severity::WorthALook) => "severity-look",
+            (_, Severity::GoodToKnow) => "severity-know",
+        };
+        self.paint(paint, &self.t.say(words))
     }
 }
 
-/// A finding as the command line and the files that it writes say it.
+/// A finding as the command line and the files for programs say it.
 pub(crate) fn in_english(finding: &Finding) -> (String, String) {
     spinney_voice::finding(finding, Tongue::of_terminal())
 }
@@ -59,7 +76,8 @@ pub(crate) fn findings(ink: &Ink, findings: &[Finding]) -> String {
     sorted.sort_by_key(|finding| finding.severity);
     for finding in sorted {
         let Finding { severity, place, code, .. } = finding;
-        let (sentence, remedy) = in_english(finding);
+        let (sentence, remedy) = spinney_voice::finding(finding, ink.t);
+        let place = spinney_voice::place(place, ink.t);
         let severity = ink.severity(*severity);
         text.push_str(&format!("{severity} · {place} [{}]\n", code.text()));
         push_wrapped(&mut text, "  ", &sentence);

@@ -1,12 +1,11 @@
 //! A finding in words: what is so, and what to do about it, in the language of a person.
 //!
 //! From typed facts to a sentence and a remedy. One file a family of facts; the messages are in
-//! `messages/<language>/findings*.ftl`. What `link` and the reader of `key.json` say
-//! is still text, in English, and is handed on as it is.
+//! `messages/<language>/findings*.ftl`.
 
 use std::fmt::Display;
 
-use spinney_model::{Fact, Finding, LastAt, MoreLike};
+use spinney_model::{Fact, Finding, LastAt, MoreLike, Place};
 
 use crate::Tongue;
 
@@ -15,15 +14,23 @@ mod cell;
 mod claim;
 mod column;
 mod ends;
+mod key_file;
 mod key_read;
+mod link;
+mod links_file;
 pub(crate) mod phrases;
+mod picture;
 mod places;
 mod shape;
 mod sheet;
 mod table;
 mod tree;
+mod unmet;
 mod wishes;
 mod words;
+
+pub use picture::trouble;
+pub use unmet::{all_pairs, early};
 
 /// A sentence and what to do about it.
 type Told = (String, String);
@@ -48,8 +55,13 @@ fn told(t: Tongue, fact: &Fact) -> Told {
         Fact::Cell(fact) => return cell::told(t, fact),
         Fact::Column(fact) => return column::told(t, fact),
         Fact::Sheet(fact) => return sheet::told(t, fact),
+        Fact::Link(fact) => link::told(t, fact),
+        Fact::Links(fact) => links_file::told(t, fact),
+        Fact::KeyFile(fact) => key_file::told(t, fact),
+        // One may begin with a name, or with a question.
+        Fact::Unmet(fact) => return unmet::told(t, fact),
+        Fact::Picture(fact) => picture::told(t, fact),
         Fact::More(fact) => return more(t, fact),
-        Fact::Text(text) => return (text.sentence.clone(), text.remedy.clone()),
     };
     (phrases::capital(&sentence), remedy)
 }
@@ -64,9 +76,17 @@ fn more(t: Tongue, fact: &MoreLike) -> Told {
     (says, told(t, &fact.like).1)
 }
 
-/// In which language a finding is said: what is still text is English for everybody.
-pub fn language(finding: &Finding, t: Tongue) -> &'static str {
-    if finding.text().is_some() { "en" } else { t.tag() }
+/// Where a finding is: "question 3", or a name.
+pub fn place(place: &Place, t: Tongue) -> String {
+    match place {
+        Place::Cell(cell) => cell.to_string(),
+        Place::Taxon(name) | Place::Character(name) => name.clone(),
+        Place::Taxa(names) => names.join(", "),
+        Place::Line(line) => t.with("place-line", &[("line", line)]),
+        Place::Couplet(number) => t.with("place-question", &[("question", number)]),
+        Place::Table => t.say("place-table"),
+        Place::Key => t.say("place-key"),
+    }
 }
 
 /// "7 of 9 questions checked against the table".

@@ -1,8 +1,7 @@
 //! What Spinney says: questions in words, findings and the screens in the language a person
 //! reads best.
 //!
-//! From typed data to sentences. It knows no page, no sheet and no file. What the reader of
-//! tables and `link` find is still worded where it is found.
+//! From typed data to sentences. It knows no page, no sheet and no file.
 
 pub mod amounts;
 pub mod below;
@@ -12,5 +11,5 @@ mod tongue;
 pub mod when;
 pub mod wording;
 
-pub use finding::{coverage, finding, language};
+pub use finding::{all_pairs, coverage, early, finding, place, trouble};
 pub use tongue::{LANGUAGES, Tongue};

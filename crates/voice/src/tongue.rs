@@ -41,6 +41,7 @@ const EN: &[&str] = &[
     include_str!("../messages/en/damaged.ftl"),
     include_str!("../messages/en/findings.ftl"),
     include_str!("../messages/en/findings_key.ftl"),
+    include_str!("../messages/en/findings_link.ftl"),
     include_str!("../messages/en/findings_claim.ftl"),
     include_str!("../messages/en/findings_table.ftl"),
 ];
@@ -68,6 +69,7 @@ const DE: &[&str] = &[
     include_str!("../messages/de/damaged.ftl"),
     include_str!("../messages/de/findings.ftl"),
     include_str!("../messages/de/findings_key.ftl"),
+    include_str!("../messages/de/findings_link.ftl"),
     include_str!("../messages/de/findings_claim.ftl"),
     include_str!("../messages/de/findings_table.ftl"),
 ];

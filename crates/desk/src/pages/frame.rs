@@ -298,12 +298,11 @@ pub(crate) fn finding_slip(t: Tongue, finding: &Finding) -> Markup {
         Severity::GoodToKnow => ("finding know", "severity-know"),
     };
     let (sentence, remedy) = spinney_voice::finding(finding, t);
-    let language = spinney_voice::language(finding, t);
     html! {
         div class=(class) {
             p.severity { (t.say(word)) }
-            p dir="auto" lang=(language) { (sentence) }
-            p.remedy dir="auto" lang=(language) { (remedy) }
+            p dir="auto" lang=(t.tag()) { (sentence) }
+            p.remedy dir="auto" lang=(t.tag()) { (remedy) }
         }
     }
 }

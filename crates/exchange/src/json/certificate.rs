@@ -7,8 +7,8 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    Certificate, CharacterIx, Code, Finding, Line, Matrix, Place, Remaining, Remains, Scale,
-    StateIx, TaxonIx,
+    Certificate, CharacterIx, Finding, Line, Matrix, OfKeyFile, Place, Remaining, Remains,
+    Scale, StateIx, TaxonIx,
 };
 
 use super::read::JsonError;
@@ -101,17 +101,8 @@ pub(super) fn read(
             read
         })
         .collect();
-    findings.extend(missing.into_iter().map(|name| {
-        Finding::new(
-            Code::NameUnknown,
-            Place::Key,
-            format!(
-                "The proof of this key speaks of \"{name}\", which the table does not have in \
-                 this way."
-            ),
-            "Take the table that the key was made from, or build the key again.",
-        )
-    }));
+    let strange = missing.into_iter().map(|name| OfKeyFile::Proof { name });
+    findings.extend(strange.map(|fact| Finding::of(Place::Key, fact)));
     // Most of the time all names are found, each at its place.
     let mut here = Vec::new();
     let places: Vec<Option<usize>> = remains

@@ -7,8 +7,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fmt;
 
 use spinney_model::{
-    Ask, Asked, Claim, Code, Couplet, Destination, End, Finding, KeptPrice, Key, Matrix,
-    OfKeyRead, Place, Quantity, Scale, Share, StateIx, Stopped, TaxonIx, Wording,
+    Ask, Asked, Claim, Couplet, Destination, End, Finding, KeptPrice, Key, Matrix, NotInTable,
+    OfKeyRead, OfLink, Place, Quantity, Scale, Share, StateIx, Stopped, TaxonIx, Wording,
 };
 
 use super::{certificate, number, shape};
@@ -290,12 +290,8 @@ fn couplet(
     let ask = shape.ask.and_then(|ask| match asked(ask, matrix) {
         Ok(ask) => Some(ask),
         Err(what) => {
-            findings.push(Finding::new(
-                Code::NotLinked,
-                Place::Couplet(number),
-                format!("Question {number} asks for {what}, which the table does not have."),
-                "Take the table the key was made from, or link the question in a links file.",
-            ));
+            let fact = OfLink::NotInTable { question: number, what };
+            findings.push(Finding::of(Place::Couplet(number), fact));
             None
         }
     });
@@ -315,18 +311,18 @@ fn couplet(
 }
 
 /// What is asked, in terms of the matrix; an error names what the matrix lacks.
-fn asked(ask: shape::Ask, matrix: &Matrix) -> Result<Ask, String> {
+fn asked(ask: shape::Ask, matrix: &Matrix) -> Result<Ask, NotInTable> {
     let mut all = matrix.character_indices();
     let found = all.find(|ix| matrix.character(*ix).name == ask.character);
-    let character = found.ok_or_else(|| format!("\"{}\"", ask.character))?;
+    let character = found.ok_or_else(|| NotInTable::Named(ask.character.clone()))?;
     let scale = &matrix.character(character).scale;
-    let what = || format!("this of \"{}\"", ask.character);
+    let what = || NotInTable::Of(ask.character.clone());
     let yes = match (scale, ask.states, ask.at_least, ask.below) {
         (Scale::Words { states }, Some(names), None, None) => {
             let mut asked = BTreeSet::new();
             for name in names {
                 let at = states.iter().position(|state| *state == name);
-                asked.insert(StateIx(at.ok_or_else(|| format!("\"{name}\""))?));
+                asked.insert(StateIx(at.ok_or(NotInTable::Named(name))?));
             }
             if asked.is_empty() || asked.len() == states.len() {
                 return Err(what());

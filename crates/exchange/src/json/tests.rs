@@ -8,18 +8,17 @@ use serde_json::{Value, json};
 use spinney_model::{
     Alternative, AsGood, Ask, Asked, BestKeys, Certificate, CharacterIx, Claim, Code, Couplet,
     Destination, Early, End, Finding, Goal, Kept, KeptPrice, Key, Line, Matrix, NotByTouch,
-    Place, Price, Quantity, Reached, Reasons, Refusal, Remaining, Remains, Season, SeenOn,
-    Share, StateIx, Stopped, TaxonIx, Wanted, WhyNot, Wish, Wishes, Wording,
+    OfKeyFile, OfLink, Place, Price, Quantity, Reached, Reasons, Refusal, Remaining, Remains,
+    Season, SeenOn, Share, StateIx, Stopped, TaxonIx, Wanted, WhyNot, Wish, Wishes, Wording,
 };
 
 use super::schema::disagrees;
 use super::{JsonError, Report, key, read, read_claim, read_key, report};
 use crate::link::hedge::table;
 
-/// What a finding that is still text says.
-pub(super) fn as_text(finding: &Finding) -> (String, String) {
-    let text = finding.text().unwrap();
-    (text.sentence.clone(), text.remedy.clone())
+/// How a finding is said here.
+pub(super) fn as_text(_: &Finding) -> (String, String) {
+    ("A sentence.".to_owned(), "Do it.".to_owned())
 }
 
 fn ask(character: usize, yes: Asked) -> Ask {
@@ -175,7 +174,7 @@ fn refusals() -> Vec<Refusal> {
 /// A report with something in every field.
 fn full() -> String {
     let (matrix, key, claim) = (table(), drawn(), claim());
-    let findings = [Finding::new(Code::NotLinked, Place::Couplet(4), "A sentence.", "Do it.")];
+    let findings = [Finding::of(Place::Couplet(4), OfLink::NoWords { question: 4 })];
     let alternative = Alternative {
         ask: ask(4, Asked::AtLeast(Quantity::from_whole(60))),
         heaps: (4, 8, 0),
@@ -527,10 +526,8 @@ fn a_proof_is_read_as_far_as_the_table_has_its_names() {
     let lines = claim.expect("a claim").certificate.expect("a proof").lines;
     let others = [1, 3].map(|line: usize| certificate().lines[line].clone());
     assert_eq!(lines, others, "the first and the third name hazel");
-    assert!(findings.iter().any(|finding| {
-        finding.code == Code::NameUnknown
-            && finding.text().unwrap().sentence.contains("\"hazle\"")
-    }));
+    let strange = OfKeyFile::Proof { name: "hazle".to_owned() };
+    assert!(findings.contains(&Finding::of(Place::Key, strange)), "{findings:#?}");
     for broken in [
         "6",
         "6|42",

@@ -113,6 +113,14 @@ fn halves(token: &str) -> Option<(&str, &'static str)> {
     })
 }
 
+/// A word of the rules as it stands in some sentence.
+pub(super) fn as_typed(typed: &[String], word: &str) -> String {
+    let german = |token: &&String| sure(token).or_else(|| shared(token)) == Some(word);
+    let known = typed.iter().any(|token| token == word);
+    let typed = typed.iter().find(german).filter(|_| !known);
+    typed.map_or_else(|| word.to_owned(), Clone::clone)
+}
+
 /// The words of a text, with the German ones that the rules know in English.
 pub(super) fn in_english(tokens: Vec<String>) -> Vec<String> {
     let german = |token: &String| sure(token).is_some() || halves(token).is_some();

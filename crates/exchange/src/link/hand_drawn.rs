@@ -1,6 +1,6 @@
 //! For tests: a key as a group draws it, with planted faults, read and linked as one.
 
-use spinney_model::{Code, Place};
+use spinney_model::{Code, Fact, OfLink, Place};
 
 use super::hedge::table;
 use super::links_file::meaning;
@@ -48,16 +48,18 @@ fn a_hand_drawn_key_links_where_it_can_and_says_why_not_elsewhere() {
     ];
     assert_eq!(found, wanted.map(|line| line.map(str::to_owned)));
     assert_eq!((report.linked, report.of), (6, 9));
-    let why: Vec<(Place, &str)> = report
-        .findings
-        .iter()
-        .map(|f| (f.place.clone(), f.text().unwrap().sentence.as_str()))
-        .collect();
-    for (number, words) in [(6, "one of two numbers"), (7, "\"big\""), (8, "by name")] {
-        let place = Place::Couplet(number);
-        let said = why.iter().any(|(at, sentence)| *at == place && sentence.contains(words));
-        assert!(said, "{number}: {why:?}");
-    }
+    let why = |question| {
+        let mut found = report.findings.iter();
+        found.find(|found| found.place == Place::Couplet(question)).map(|found| &found.fact)
+    };
+    assert!(matches!(why(6), Some(Fact::Link(OfLink::OneOfTwoNumbers { .. }))), "{:?}", why(6));
+    let big = |word: &str| word == "big";
+    assert!(
+        matches!(why(7), Some(Fact::Link(OfLink::NoMeasure { word, .. })) if big(word)),
+        "{:?}",
+        why(7)
+    );
+    assert!(matches!(why(8), Some(Fact::Link(OfLink::NamesAKind { .. }))), "{:?}", why(8));
 }
 
 #[test]

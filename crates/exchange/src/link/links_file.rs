@@ -15,8 +15,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{
-    Ask, Asked, CharacterIx, Code, Finding, Key, Matrix, Place, Quantity, Scale, StateIx,
-    TaxonIx, Unit,
+    Ask, Asked, CharacterIx, Finding, Key, LinksLine, Matrix, OfLinks, Place, Quantity, Scale,
+    StateIx, TaxonIx, Unit,
 };
 
 use super::names::{Named, Names, fold};
@@ -53,10 +53,9 @@ impl Links {
             if line.is_empty() || line.starts_with('#') {
                 continue;
             }
-            if let Err((sentence, remedy)) = links.line(line, matrix, &names) {
-                let sentence = format!("Line {} of the links file {sentence}", at + 1);
-                let place = Place::Line(at + 1);
-                findings.push(Finding::new(Code::LinksNotUnderstood, place, sentence, remedy));
+            if let Err(why) = links.line(line, matrix, &names) {
+                let fact = OfLinks::Line { line: at + 1, why };
+                findings.push(Finding::of(Place::Line(at + 1), fact));
             }
         }
         (links, findings)
@@ -112,22 +111,12 @@ impl Links {
         text
     }
 
-    fn line(
-        &mut self,
-        line: &str,
-        matrix: &Matrix,
-        names: &Names,
-    ) -> Result<(), (String, String)> {
+    fn line(&mut self, line: &str, matrix: &Matrix, names: &Names) -> Result<(), LinksLine> {
         let lower = line.to_ascii_lowercase();
         if lower.starts_with("name ") {
             return self.name(line["name ".len()..].trim(), matrix, names);
         }
-        let usual = || {
-            (
-                format!("cannot be read: {}", shortened(line)),
-                "Write it like this: question 3: edge = toothed".to_owned(),
-            )
-        };
+        let usual = || LinksLine::Unread { text: shortened(line) };
         let rest = lower.strip_prefix("question").ok_or_else(usual)?.trim_start();
         let digits = rest.bytes().take_while(u8::is_ascii_digit).count();
         let number = rest[..digits].parse::<u32>().map_err(|_| usual())?;
@@ -141,41 +130,28 @@ impl Links {
             Link::Asks(meaning_of(number, meaning, matrix)?)
         };
         if self.questions.contains_key(&number) {
-            return Err((
-                format!("says again what question {number} means; the first line counts."),
-                "Take one of the two lines out.".to_owned(),
-            ));
+            return Err(LinksLine::Again { question: number });
         }
         self.questions.insert(number, link);
         Ok(())
     }
 
-    fn name(
-        &mut self,
-        line: &str,
-        matrix: &Matrix,
-        names: &Names,
-    ) -> Result<(), (String, String)> {
-        let fault = |what: String| {
-            let first = matrix.taxa().first().map_or("hazel", |taxon| taxon.name.as_str());
-            (what, format!("Write it like this: name Hasel = {first}"))
-        };
+    fn name(&mut self, line: &str, matrix: &Matrix, names: &Names) -> Result<(), LinksLine> {
+        let example = || matrix.taxa().first().map(|taxon| taxon.name.clone());
         let (written, rest) = taken(line, &["="])
-            .ok_or_else(|| fault(format!("has no = sign: {}", shortened(line))))?;
+            .ok_or_else(|| LinksLine::NoEquals { text: shortened(line), example: example() })?;
         let mut taxa = BTreeSet::new();
         for kind in listed(rest.1, |whole| names.exactly(whole).is_some()) {
             match names.look_up(&kind) {
                 Named::Exactly(found) => taxa.extend(found),
                 Named::Perhaps(_) | Named::Unknown => {
-                    return Err(fault(format!(
-                        "names a kind that is not in the table: {}",
-                        shortened(&kind)
-                    )));
+                    let (text, example) = (shortened(&kind), example());
+                    return Err(LinksLine::NoSuchKind { text, example });
                 }
             }
         }
         if taxa.is_empty() || fold(&written).is_empty() {
-            return Err(fault("names no kind.".to_owned()));
+            return Err(LinksLine::NoKind { example: example() });
         }
         self.names.insert(fold(&written), (written, taxa.into_iter().collect()));
         Ok(())
@@ -192,24 +168,18 @@ const WORDED: [&str; 7] =
     [" more than ", " less than ", " fewer than ", " at most ", " up to ", " over ", " above "];
 
 /// Reads `edge = toothed or spiny`, `stalk length >= 22.5 mm`, `leaflets < 5`.
-fn meaning_of(question: u32, meaning: &str, matrix: &Matrix) -> Result<Ask, (String, String)> {
+fn meaning_of(question: u32, meaning: &str, matrix: &Matrix) -> Result<Ask, LinksLine> {
     let found = taken(meaning, &SIGNS).or_else(|| taken(meaning, &WORDED));
-    let (name, (sign, asked)) = found.ok_or_else(|| {
-        (
-            format!("does not say what is asked: {}", shortened(meaning)),
-            "Write the character, then = and a state, or >= and a number.".to_owned(),
-        )
-    })?;
+    let (name, (sign, asked)) =
+        found.ok_or_else(|| LinksLine::NothingAsked { text: shortened(meaning) })?;
     let character = character(&name, matrix)?;
     let column = matrix.character(character);
     let yes = match &column.scale {
         Scale::Words { states } => {
             if !matches!(sign, "=" | " is ") {
                 let first = states.first().cloned().unwrap_or_default();
-                return Err((
-                    format!("asks a number of {}, whose states are words.", column.name),
-                    format!("Write: {} = {}", word(&column.name), word(&first)),
-                ));
+                let instead = format!("{} = {}", word(&column.name), word(&first));
+                return Err(LinksLine::NumberOfWords { about: column.name.clone(), instead });
             }
             Asked::States(states_of(asked, &column.name, states)?)
         }
@@ -220,18 +190,14 @@ fn meaning_of(question: u32, meaning: &str, matrix: &Matrix) -> Result<Ask, (Str
     Ok(Ask { character, yes })
 }
 
-fn character(name: &str, matrix: &Matrix) -> Result<CharacterIx, (String, String)> {
+fn character(name: &str, matrix: &Matrix) -> Result<CharacterIx, LinksLine> {
     let all = || matrix.character_indices();
     let exact = all().find(|ix| matrix.character(*ix).name.trim() == name.trim());
     let folded = fold(name);
     let found = exact.or_else(|| all().find(|ix| fold(&matrix.character(*ix).name) == folded));
     found.ok_or_else(|| {
-        let known: Vec<String> =
-            matrix.characters().iter().take(30).map(|c| word(&c.name)).collect();
-        (
-            format!("names a character that the table does not have: {}", shortened(name)),
-            format!("The table has: {}.", known.join(", ")),
-        )
+        let known = matrix.characters().iter().take(30).map(|c| word(&c.name)).collect();
+        LinksLine::NoSuchColumn { text: shortened(name), known }
     })
 }
 
@@ -239,24 +205,23 @@ fn states_of(
     asked: &str,
     column: &str,
     states: &[String],
-) -> Result<BTreeSet<StateIx>, (String, String)> {
+) -> Result<BTreeSet<StateIx>, LinksLine> {
     let find = |text: &str| {
         let exact = states.iter().position(|state| state == text.trim());
         exact.or_else(|| states.iter().position(|state| fold(state) == fold(text)))
     };
-    let known: Vec<String> = states.iter().map(|state| word(state)).collect();
-    let remedy = format!("{column} has: {}.", known.join(", "));
+    let (about, known) =
+        (|| column.to_owned(), || states.iter().map(|state| word(state)).collect());
     let mut found = BTreeSet::new();
     for state in listed(asked, |whole| find(whole).is_some()) {
         let ix = find(&state).ok_or_else(|| {
-            let what =
-                format!("asks for a state {column} does not have: {}", shortened(&state));
-            (what, remedy.clone())
+            let text = shortened(&state);
+            LinksLine::NoSuchState { about: about(), text, known: known() }
         })?;
         found.insert(StateIx(ix));
     }
     if found.is_empty() || found.len() == states.len() {
-        return Err((format!("must name some of the states of {column}, not all."), remedy));
+        return Err(LinksLine::NotSomeStates { about: about(), known: known() });
     }
     Ok(found)
 }
@@ -307,31 +272,26 @@ fn threshold(
     asked: &str,
     (question, character): (u32, CharacterIx),
     matrix: &Matrix,
-) -> Result<Asked, (String, String)> {
+) -> Result<Asked, LinksLine> {
     let column = matrix.character(character);
     let (name, unit) = match column.scale {
         Scale::Measure { unit, .. } => (&column.name, Some(unit)),
         Scale::Words { .. } | Scale::Counts => (&column.name, None),
     };
+    let sign_of = |unit: Option<Unit>| unit.map(Unit::sign).filter(|sign| !sign.is_empty());
     let said = side(sign).map(|side| (side, asked)).or_else(|| sided(asked));
     let asked = said.map_or(asked, |(_, asked)| asked);
     let Some((number, of)) = numbers::quantity(asked) else {
-        let unit = unit.map_or("", Unit::sign);
-        return Err((
-            format!("has a number that cannot be read: {}", shortened(asked)),
-            format!("Write {} >= and then a number, {}.", word(name), in_unit(unit)),
-        ));
+        let (text, column, unit) = (shortened(asked), word(name), sign_of(unit));
+        return Err(LinksLine::NumberUnread { text, column, unit });
     };
     let fits = match unit {
         None => of.is_none() && number.thousandths() % 1000 == 0,
         Some(unit) => of.is_none_or(|of| of == unit),
     };
     if !fits {
-        let unit = unit.map_or("", Unit::sign);
-        return Err((
-            format!("gives {name} a number that does not fit it."),
-            format!("Write {} >= and then a number, {}.", word(name), in_unit(unit)),
-        ));
+        let (column, unit) = (word(name), sign_of(unit));
+        return Err(LinksLine::NumberUnfit { about: name.clone(), column, unit });
     }
     let whole = if unit.is_none() { 1_000 } else { 0 };
     let next = Quantity::from_thousandths(number.thousandths().saturating_add(whole));
@@ -342,27 +302,13 @@ fn threshold(
         Some((Side::AtMost, _)) => Ok(Asked::Below(next)),
         None => {
             let line = |yes| question_line(question, &Ask { character, yes }, matrix);
-            Err((
-                format!(
-                    "asks whether {name} is exactly {}. A question asks for that much or more, or \
-                     for less.",
-                    asked.trim()
-                ),
-                format!(
-                    "Write: {} (or, for less than that: {})",
-                    line(Asked::AtLeast(number)),
-                    line(Asked::Below(number))
-                ),
-            ))
+            Err(LinksLine::Exactly {
+                about: name.clone(),
+                number: asked.trim().to_owned(),
+                at_least: line(Asked::AtLeast(number)),
+                below: line(Asked::Below(number)),
+            })
         }
-    }
-}
-
-/// How a number of some unit is written.
-fn in_unit(unit: &str) -> String {
-    match unit {
-        "" => "in figures".to_owned(),
-        unit => format!("in {unit}"),
     }
 }
 
@@ -454,5 +400,5 @@ pub(crate) fn meaning(ask: &Ask, matrix: &Matrix) -> String {
 /// A piece of the file as it is shown in a sentence.
 fn shortened(text: &str) -> String {
     let short: String = text.chars().take(60).collect();
-    if short.len() < text.len() { format!("\"{short}…\".") } else { format!("\"{short}\".") }
+    if short.len() < text.len() { format!("{short}…") } else { short }
 }

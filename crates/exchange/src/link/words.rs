@@ -304,7 +304,7 @@ fn denied_behind(word: &Word, denied: bool) -> bool {
 const MOST_TOKENS: usize = 120;
 
 /// Words, numbers and marks, in small letters.
-fn tokens(sentence: &str) -> Vec<String> {
+pub(super) fn tokens(sentence: &str) -> Vec<String> {
     // Nobody reads out more, and what follows is compared again and again.
     let sentence = &sentence[..sentence.floor_char_boundary(KEY_LINE_BYTES)];
     let lower = sentence.to_lowercase().replace('’', "'");

@@ -75,7 +75,8 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
         };
         let mut folder = Folder::make(path, over)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;
-        let mut text = opinion_in_words(&Ink { colour: false }, matrix, &opinion, &findings);
+        let mut text =
+            opinion_in_words(&Ink::plain(args.sheets.tongue()), matrix, &opinion, &findings);
         text.push_str(&of_the_claim(given.claim.as_ref(), &opinion));
         folder.write("opinion.txt", text.as_bytes())?;
         folder.finish()?;
@@ -87,7 +88,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
     if args.answer.format == Format::Json {
         terminal::print_json(&json::report(&json, report::in_english))?;
     } else {
-        let ink = Ink { colour: terminal::colour() };
+        let ink = Ink::terminal(args.sheets.tongue());
         let mut text = opinion_in_words(&ink, matrix, &opinion, &findings);
         text.push_str(&of_the_claim(given.claim.as_ref(), &opinion));
         terminal::print(&text)?;

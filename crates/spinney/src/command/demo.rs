@@ -25,7 +25,7 @@ use crate::terminal;
 pub(crate) fn run(args: &Demo) -> Result<bool, Failure> {
     let date = folder::date(args.date.as_deref());
     let over = Over::forced(args.force);
-    let ink = Ink { colour: terminal::colour() };
+    let ink = Ink::terminal(Tongue::of_terminal());
     for outing in OUTINGS {
         terminal::print(&format!("{}\n", ink.bold(outing.title)))?;
         let place = args.out.join(outing.name);
@@ -127,7 +127,7 @@ fn best_key(
     let into = best_folder(name);
     let mut folder = Folder::make(&place.join(&into), over)?;
     folder.fill(&booklet, &json, Paper::A4)?;
-    let plain = Ink { colour: false };
+    let plain = Ink::plain(Tongue::of_terminal());
     folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
     let claim = report::claim(&built.claim, &matrix, &opinion.left_together, 0);
     let mut why = claim.clone();
@@ -190,7 +190,7 @@ fn second_opinion(
     let into = key.trim_end_matches(".txt");
     let mut folder = Folder::make(&place.join(into), over)?;
     folder.fill(&booklet, &json, Paper::A4)?;
-    let plain = Ink { colour: false };
+    let plain = Ink::plain(Tongue::of_terminal());
     let opinion_text = check::opinion_in_words(&plain, &matrix, &opinion, &of_key);
     folder.write("opinion.txt", opinion_text.as_bytes())?;
     folder.finish()?;

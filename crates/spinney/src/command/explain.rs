@@ -54,7 +54,7 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
         ))?;
         return Ok(fine(&findings));
     }
-    let ink = Ink { colour: terminal::colour() };
+    let ink = Ink::terminal(ENGLISH);
     let left = &opinion.left_together;
     let mut text = report::claim(&built.claim, matrix, left, built.refused.len());
     text.push_str(&as_good(&best));

@@ -36,7 +36,7 @@ pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
         ))?;
         return Ok(fine(&findings));
     }
-    let ink = Ink { colour: terminal::colour() };
+    let ink = Ink::terminal(Tongue::of_terminal());
     let mut text = String::new();
     if let Some(last) = forgiving.keys.last() {
         text = key_text::write(&last.key, matrix);

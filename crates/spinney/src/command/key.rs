@@ -70,14 +70,14 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
         };
         let mut folder = Folder::make(path, over)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;
-        let text = report::findings(&Ink { colour: false }, &findings);
+        let text = report::findings(&Ink::plain(args.sheets.tongue()), &findings);
         folder.write("findings.txt", text.as_bytes())?;
         written = Some((path, folder.finish()?));
     }
     if args.answer.format == Format::Json {
         terminal::print_json(&json::report(&json, report::in_english))?;
     } else {
-        let ink = Ink { colour: terminal::colour() };
+        let ink = Ink::terminal(args.sheets.tongue());
         let mut text = key_text::write(&built.key, matrix);
         if !text.is_empty() {
             text.push('\n');

@@ -60,7 +60,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
             let report = report_of(matrix, key, &opinion, &findings);
             let mut folder = Folder::make(path, Over::forced(args.sheets.force))?;
             folder.fill(&booklet, &report, args.sheets.paper)?;
-            let plain = Ink { colour: false };
+            let plain = Ink::plain(args.sheets.tongue());
             let changed = what_changed(&plain, matrix, &old, &revised);
             folder.write("changes.txt", changed.as_bytes())?;
             folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
@@ -80,7 +80,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
         ))?;
         return Ok(fine(&findings));
     }
-    let ink = Ink { colour: terminal::colour() };
+    let ink = Ink::terminal(args.sheets.tongue());
     let mut text = key_text::write(key, matrix);
     text.push('\n');
     text.push_str(&report::together(matrix, &opinion.left_together));

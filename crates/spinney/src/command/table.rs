@@ -4,6 +4,7 @@ use std::fmt::Write;
 
 use spinney_exchange::{json, table};
 use spinney_model::{CharacterIx, Matrix, Quantity, Scale, Value};
+use spinney_voice::Tongue;
 
 use crate::args::{Format, LookAtTable};
 use crate::command::key::fine;
@@ -36,7 +37,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
         ))?;
         return Ok(fine(&findings));
     }
-    let ink = Ink { colour: terminal::colour() };
+    let ink = Ink::terminal(Tongue::of_terminal());
     let (kinds, characters) = (matrix.taxa().len(), matrix.characters().len());
     let many = |count: usize, word: &str| match count {
         1 => format!("1 {word}"),

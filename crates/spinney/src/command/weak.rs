@@ -7,6 +7,7 @@ use std::fmt::Write;
 use spinney_check::WeakSettings;
 use spinney_exchange::json;
 use spinney_model::{Code, Finding, Severity};
+use spinney_voice::Tongue;
 
 use crate::args::{Format, Weak};
 use crate::command::key::fine;
@@ -24,7 +25,7 @@ pub(crate) fn run(args: &Weak) -> Result<bool, Failure> {
         terminal::print_json(&json::weak(matrix, &weak, &findings, report::in_english))?;
         return Ok(fine(&findings));
     }
-    let ink = Ink { colour: terminal::colour() };
+    let ink = Ink::terminal(Tongue::of_terminal());
     let most = if args.all_pairs { usize::MAX } else { words::PAIRS_NAMED };
     let mut text = words::weak(&ink, matrix, &weak, most);
     let others: Vec<Finding> = findings.iter().filter(|f| matters(f)).cloned().collect();

@@ -6,8 +6,8 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    CharacterIx, Code, Couplet, Destination, Early, Finding, Goal, Kept, Key, Matrix, Place,
-    Refusal, TaxonIx, Wanted, WhyNot, Wishes,
+    CharacterIx, Code, Couplet, Destination, Early, EarlyOf, Finding, Kept, Key, Matrix,
+    OfUnmet, Place, Refusal, TaxonIx, Wanted, WhyNot, WhyUnmet, WishedFor, Wishes,
 };
 use spinney_voice::{Tongue, wording};
 
@@ -173,104 +173,49 @@ fn kept_from(key: &Key) -> (Vec<Kept>, BTreeSet<usize>) {
     (kept, placed)
 }
 
-/// A wish that could not be fulfilled, why not, and what to do instead.
-pub(crate) fn refused(matrix: &Matrix, refusal: &Refusal) -> Finding {
-    let (code, place, wish) = match &refusal.wanted {
+/// A wish that could not be fulfilled, and why not; a question in the words of a language.
+pub(crate) fn refused(t: Tongue, matrix: &Matrix, refusal: &Refusal) -> Finding {
+    let name = |at: CharacterIx| matrix.character(at).name.clone();
+    let (place, wish) = match &refusal.wanted {
         Wanted::Ask(ask) => {
-            let question = wording::question(Tongue::of_terminal(), matrix, ask);
-            (
-                Code::KeptRefused,
-                Place::Character(matrix.character(ask.character).name.clone()),
-                format!("\"{question}\" could not be kept where you wanted it"),
-            )
+            let question = wording::question(t, matrix, ask);
+            (Place::Character(name(ask.character)), WishedFor::Question(question))
         }
-        Wanted::Order(at) => {
-            let name = &matrix.character(*at).name;
-            let wish = format!("{name} could not be asked about among the first");
-            (Code::WishRefused, Place::Character(name.clone()), wish)
-        }
-        Wanted::Early(early) => {
-            let wish =
-                format!("The wish that {} could not be kept", early_in_words(matrix, *early));
-            (Code::WishRefused, Place::Table, wish)
-        }
-        Wanted::Goal(goal) => {
-            let wish = format!("\"{}\" could not be looked for", goal_in_words(*goal));
-            (Code::WishRefused, Place::Table, wish)
-        }
+        Wanted::Order(at) => (Place::Character(name(*at)), WishedFor::Order(name(*at))),
+        Wanted::Early(early) => (Place::Table, WishedFor::Early(early_of(matrix, *early))),
+        Wanted::Goal(goal) => (Place::Table, WishedFor::Goal(*goal)),
     };
-    let (why, remedy) = why(matrix, refusal);
-    Finding::new(code, place, format!("{wish}: {why}."), remedy)
+    Finding::of(place, OfUnmet::Refused { wish, why: why(matrix, refusal) })
 }
 
-fn why(matrix: &Matrix, refusal: &Refusal) -> (String, String) {
-    let character = match &refusal.wanted {
-        Wanted::Ask(ask) => matrix.character(ask.character).name.as_str(),
-        Wanted::Order(at) => matrix.character(*at).name.as_str(),
-        Wanted::Early(_) | Wanted::Goal(_) => "it",
+fn why(matrix: &Matrix, refusal: &Refusal) -> WhyUnmet {
+    let about = match &refusal.wanted {
+        Wanted::Ask(ask) => matrix.character(ask.character).name.clone(),
+        Wanted::Order(at) => matrix.character(*at).name.clone(),
+        Wanted::Early(_) | Wanted::Goal(_) => "it".to_owned(),
     };
     match refusal.why {
         WhyNot::Blocked(taxon) => {
-            let kind = &matrix.taxon(taxon).name;
-            (
-                format!("{kind} is still there and has no clear answer to it"),
-                format!(
-                    "Ask it further down, where {kind} is gone, or fill in the {character} of \
-                     {kind}."
-                ),
-            )
+            WhyUnmet::Blocked { kind: matrix.taxon(taxon).name.clone(), about }
         }
-        WhyNot::AllAlike => (
-            "all kinds that are left answer it alike".to_owned(),
-            "Leave it out: it separates nothing there.".to_owned(),
-        ),
-        WhyNot::NoSuchState => (
-            format!("{character} cannot be asked for that"),
-            "Use one of the words that are in the table.".to_owned(),
-        ),
-        WhyNot::AfterRefused => (
-            "the question before it could not be kept".to_owned(),
-            "Mend the question before it first.".to_owned(),
-        ),
-        WhyNot::LeftOut => (
-            format!("{character} must not be asked about, or cannot be seen on what is in the hand"),
-            "Take back one of the two wishes.".to_owned(),
-        ),
-        WhyNot::NeverParted => (
-            "nothing that may be asked tells them apart".to_owned(),
-            "Look for a difference between them and add it to the table.".to_owned(),
-        ),
-        WhyNot::TooLarge => (
-            "together with the wishes before it that needs larger numbers than exact arithmetic \
-             has here"
-                .to_owned(),
-            "Wish for fewer things at once.".to_owned(),
-        ),
+        WhyNot::AllAlike => WhyUnmet::AllAlike,
+        WhyNot::NoSuchState => WhyUnmet::NoSuchState { about },
+        WhyNot::AfterRefused => WhyUnmet::AfterRefused,
+        WhyNot::LeftOut => WhyUnmet::LeftOut { about },
+        WhyNot::NeverParted => WhyUnmet::NeverParted,
+        WhyNot::TooLarge => WhyUnmet::TooLarge,
     }
 }
 
-/// `hazel and lime part early`
-pub(crate) fn early_in_words(matrix: &Matrix, early: Early) -> String {
+fn early_of(matrix: &Matrix, early: Early) -> EarlyOf {
+    let name = |taxon: TaxonIx| matrix.taxon(taxon).name.clone();
     match early {
-        Early::Part(one, other) => {
-            format!(
-                "{} and {} are told apart early",
-                matrix.taxon(one).name,
-                matrix.taxon(other).name
-            )
-        }
-        Early::Leave(taxon) => format!("{} comes out first", matrix.taxon(taxon).name),
+        Early::Part(one, other) => EarlyOf::Apart([name(one), name(other)]),
+        Early::Leave(taxon) => EarlyOf::Out(name(taxon)),
     }
 }
 
-/// What is best, in a teacher's words.
-pub(crate) fn goal_in_words(goal: Goal) -> &'static str {
-    match goal {
-        Goal::LeastEffort => "the fewest questions per find",
-        Goal::ShortestLongestPath => "no long way",
-        Goal::MostRightEnds => "the most finds at the right name",
-        Goal::EvenTeaching => "few new words at once",
-        Goal::FewestWords => "few different words",
-        Goal::FewestRulers => "as little measuring as possible",
-    }
+/// `hazel and lime are told apart early`
+pub(crate) fn early_in_words(matrix: &Matrix, early: Early) -> String {
+    spinney_voice::early(Tongue::of_terminal(), &early_of(matrix, early))
 }

@@ -11,7 +11,7 @@ use spinney_collection::history::History;
 use spinney_collection::laid::Laid;
 use spinney_exchange::journal::{self, LineError};
 use spinney_exchange::table::Settings;
-use spinney_model::{Code, Entry, Finding, Matrix, Place, limits};
+use spinney_model::{Entry, Finding, Matrix, OfPicture, Place, limits};
 use spinney_press::Picture;
 use spinney_press::picture;
 use spinney_press::sheet::picture::LONGEST_SIDE;
@@ -109,12 +109,10 @@ fn pictures(
                 room = room.saturating_sub(picture.bytes().len());
                 pictures.insert(name.clone(), picture);
             }
-            None => findings.push(Finding::new(
-                Code::LeftOut,
-                Place::Taxon(taxon.name.clone()),
-                format!("The picture of {} cannot be read and was left out.", taxon.name),
-                "Add it again at the screens. Without it there is an empty box.",
-            )),
+            None => {
+                let fact = OfPicture::Damaged { kind: taxon.name.clone() };
+                findings.push(Finding::of(Place::Taxon(taxon.name.clone()), fact));
+            }
         }
     }
     Ok(pictures)

@@ -1,8 +1,9 @@
 //! What wishes cost and what goals reach, in a teacher's words.
 
 use spinney_model::{
-    Claim, Code, Finding, Goal, Matrix, Place, Price, Reached, Share, TaxonIx, Wish, Wishes,
+    Claim, Finding, Goal, Matrix, OfUnmet, Place, Price, Reached, Share, TaxonIx, Wish, Wishes,
 };
+use spinney_voice::Tongue;
 
 use super::{counted, push};
 use crate::command::wishes::early_in_words;
@@ -96,7 +97,8 @@ fn one(price: &Price, claim: &Claim, matrix: &Matrix) -> String {
     let wish = in_words(&price.wish, &claim.wishes, matrix);
     let mut sentence = format!("{wish} {}", costs(extra, price.exact));
     if !price.together.is_empty() {
-        let pairs = pairs(matrix, &price.together);
+        let pairs =
+            spinney_voice::all_pairs(Tongue::of_terminal(), &named(matrix, &price.together));
         sentence.push_str(&format!(", and leaves together: {pairs}"));
     }
     sentence.push('.');
@@ -185,17 +187,9 @@ pub(crate) fn hand(wishes: &Wishes) -> String {
     }
 }
 
-/// `hazel and lime, oak and beech`, so many at most.
-fn pairs(matrix: &Matrix, pairs: &[(TaxonIx, TaxonIx)]) -> String {
-    const MOST: usize = 6;
-    let name = |at: &TaxonIx| matrix.taxon(*at).name.as_str();
-    let named = pairs.iter().take(MOST);
-    let mut words: Vec<String> =
-        named.map(|(one, other)| format!("{} and {}", name(one), name(other))).collect();
-    if pairs.len() > MOST {
-        words.push(format!("{} more pairs", pairs.len() - MOST));
-    }
-    words.join(", ")
+fn named(matrix: &Matrix, pairs: &[(TaxonIx, TaxonIx)]) -> Vec<[String; 2]> {
+    let name = |at: &TaxonIx| matrix.taxon(*at).name.clone();
+    pairs.iter().map(|(one, other)| [name(one), name(other)]).collect()
 }
 
 /// What is not asked because it is not seen, or must not be; and what nobody placed.
@@ -247,13 +241,8 @@ pub(crate) fn left_together(claim: &Claim, matrix: &Matrix) -> Option<Finding> {
     if together.is_empty() {
         return None;
     }
-    let pairs = pairs(matrix, &together);
-    Some(Finding::new(
-        Code::LeftTogether,
-        Place::Table,
-        format!("Because of your wishes these are left together: {pairs}."),
-        "Look for a difference that may be asked, or take a wish back.",
-    ))
+    let fact = OfUnmet::LeftTogether { pairs: named(matrix, &together) };
+    Some(Finding::of(Place::Table, fact))
 }
 
 fn capital(text: &str) -> String {

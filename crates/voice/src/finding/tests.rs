@@ -44,13 +44,3 @@ fn no_message_of_findings_is_there_for_nothing() {
         messages_of_findings().into_iter().filter(|name| !asked.contains(name)).collect();
     assert!(left.is_empty(), "no sample says {left:?}");
 }
-
-#[test]
-fn what_is_still_text_is_english_for_everybody() {
-    let code = spinney_model::Code::CellNotUnderstood;
-    let text = Finding::new(code, Place::Table, "It is odd.", "Mend it.");
-    assert_eq!(finding(&text, tongue("de")), ("It is odd.".to_owned(), "Mend it.".to_owned()));
-    assert_eq!(super::language(&text, tongue("de")), "en");
-    let typed = Finding::of(Place::Key, spinney_model::OfTree::SameBothWays { question: 3 });
-    assert_eq!(super::language(&typed, tongue("de")), "de");
-}

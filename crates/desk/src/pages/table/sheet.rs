@@ -249,12 +249,11 @@ fn found(t: Tongue, finding: &Finding) -> Markup {
         Severity::GoodToKnow => ("word know", "severity-know"),
     };
     let (sentence, remedy) = spinney_voice::finding(finding, t);
-    let language = spinney_voice::language(finding, t);
     html! {
         details {
             summary { span class=(class) { (t.say(word)) } }
-            p dir="auto" lang=(language) { (sentence) }
-            p.remedy dir="auto" lang=(language) { (remedy) }
+            p dir="auto" lang=(t.tag()) { (sentence) }
+            p.remedy dir="auto" lang=(t.tag()) { (remedy) }
         }
     }
 }

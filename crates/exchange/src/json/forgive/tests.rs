@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 use spinney_model::{
-    Answer, BothWays, Code, Finding, Forgiving, ForgivingKeys, Key, Place, Share, Stopped,
+    Answer, BothWays, Finding, Forgiving, ForgivingKeys, Key, OfTable, Place, Share, Stopped,
     TaxonIx,
 };
 
@@ -30,8 +30,7 @@ fn written() -> Value {
         ..plain.clone()
     };
     let keys = ForgivingKeys { keys: vec![plain, other], heaps: 7 };
-    let finding =
-        Finding::new(Code::Unknown, Place::Table, "One cell is unknown.", "Fill it in.");
+    let finding = Finding::of(Place::Table, OfTable::TooManyKinds);
     serde_json::from_str(&forgiving(&table(), &keys, &[finding], as_text)).expect("JSON")
 }
 

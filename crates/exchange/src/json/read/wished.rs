@@ -4,8 +4,8 @@
 //! rest is read.
 
 use spinney_model::{
-    CharacterIx, Code, Early, Finding, Goal, Kept, Matrix, Place, Price, Reached, Season,
-    SeenOn, TaxonIx, Wish, Wishes,
+    CharacterIx, Early, Finding, Goal, Kept, Matrix, OfKeyFile, Place, Price, Reached, Season,
+    SeenOn, StrangeWish, TaxonIx, Wish, Wishes,
 };
 
 use super::{JsonError, asked, share};
@@ -18,20 +18,15 @@ pub(super) struct Names<'m> {
 }
 
 impl Names<'_> {
-    fn missing(&mut self, name: &str) {
-        self.findings.push(Finding::new(
-            Code::NameUnknown,
-            Place::Key,
-            format!("The wishes of this key name {name}, which the table does not have."),
-            "Take the table that the key was made from, or build the key again.",
-        ));
+    fn missing(&mut self, name: StrangeWish) {
+        self.findings.push(Finding::of(Place::Key, OfKeyFile::Wishes { name }));
     }
 
     fn character(&mut self, name: &str) -> Option<CharacterIx> {
         let mut all = self.matrix.character_indices();
         let found = all.find(|at| self.matrix.character(*at).name == name);
         if found.is_none() {
-            self.missing(&format!("\"{name}\""));
+            self.missing(StrangeWish::Named(name.to_owned()));
         }
         found
     }
@@ -40,7 +35,7 @@ impl Names<'_> {
         let mut all = self.matrix.taxon_indices();
         let found = all.find(|at| self.matrix.taxon(*at).name == name);
         if found.is_none() {
-            self.missing(&format!("\"{name}\""));
+            self.missing(StrangeWish::Named(name.to_owned()));
         }
         found
     }
@@ -48,7 +43,7 @@ impl Names<'_> {
     fn goal(&mut self, word: &str) -> Option<Goal> {
         let found = wish_words::goal(word);
         if found.is_none() {
-            self.missing(&format!("the aim \"{word}\""));
+            self.missing(StrangeWish::Goal(word.to_owned()));
         }
         found
     }
@@ -60,7 +55,7 @@ impl Names<'_> {
             }
             (None, Some(taxon)) => Some(Early::Leave(self.taxon(taxon)?)),
             _ => {
-                self.missing("neither a pair nor a kind");
+                self.missing(StrangeWish::Early);
                 None
             }
         }
@@ -78,13 +73,13 @@ pub(super) fn wishes(shape: shape::Wishes, names: &mut Names<'_>) -> (Wishes, Ve
     if let Some(word) = shape.hand {
         wishes.hand = SeenOn::ALL.into_iter().find(|hand| hand.word() == word);
         if wishes.hand.is_none() {
-            names.missing(&format!("\"{word}\" in the hand"));
+            names.missing(StrangeWish::Hand(word));
         }
     }
     if let Some(word) = shape.season {
         wishes.season = Season::ALL.into_iter().find(|season| season.word() == word);
         if wishes.season.is_none() {
-            names.missing(&format!("the season \"{word}\""));
+            names.missing(StrangeWish::Season(word));
         }
     }
     wishes.allow_touch = shape.allow_touch;
@@ -112,14 +107,8 @@ const MOST_KEPT: usize = 500;
 fn kept(mut list: Vec<shape::Kept>, names: &mut Names<'_>) -> Vec<Kept> {
     if list.len() > MOST_KEPT {
         list.truncate(MOST_KEPT);
-        names.findings.push(Finding::new(
-            Code::TooLarge,
-            Place::Key,
-            format!(
-                "More than {MOST_KEPT} questions were to be kept; the others were left out."
-            ),
-            "Keep the first few questions only, and build the key again.",
-        ));
+        let fact = OfKeyFile::TooManyKept { most: MOST_KEPT };
+        names.findings.push(Finding::of(Place::Key, fact));
     }
     let mut list: Vec<Option<shape::Kept>> = list.into_iter().map(Some).collect();
     let (mut kept, mut open) = (Vec::new(), vec![(0, None)]);
@@ -128,7 +117,7 @@ fn kept(mut list: Vec<shape::Kept>, names: &mut Names<'_>) -> Vec<Kept> {
         let ask = match asked(shape.ask, names.matrix) {
             Ok(ask) => ask,
             Err(what) => {
-                names.missing(&what);
+                names.missing(StrangeWish::Asked(what));
                 continue;
             }
         };
@@ -181,7 +170,7 @@ fn priced(shape: &shape::Price, names: &mut Names<'_>) -> Option<Wish> {
         ("early", _, Some(early)) => names.early(early).map(Wish::Early),
         ("goals", ..) => Some(Wish::Goals),
         _ => {
-            names.missing(&format!("\"{}\"", shape.wish));
+            names.missing(StrangeWish::Priced(shape.wish.clone()));
             None
         }
     }

@@ -2,7 +2,8 @@
 
 use serde_json::{Value, json};
 use spinney_model::{
-    Code, Finding, Key, Matrix, Parts, Place, Revision, Share, Stopped, TaxonIx, Tradeoff,
+    Finding, Key, Matrix, OfLink, OfTable, Parts, Place, Revision, Share, Stopped, TaxonIx,
+    Tradeoff,
 };
 
 use super::super::read_key;
@@ -50,9 +51,8 @@ fn found(matrix: &Matrix) -> Revision {
 
 fn written(revision: &Revision) -> String {
     let matrix = table();
-    let finding =
-        Finding::new(Code::Unknown, Place::Table, "One cell is unknown.", "Fill it in.");
-    let old = Finding::new(Code::NotLinked, Place::Couplet(2), "Not linked.", "Link it.");
+    let finding = Finding::of(Place::Table, OfTable::TooManyKinds);
+    let old = Finding::of(Place::Couplet(2), OfLink::NoWords { question: 2 });
     revised(
         &Revised { matrix: &matrix, revision, findings: &[finding], old_findings: &[old] },
         as_text,

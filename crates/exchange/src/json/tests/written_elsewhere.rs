@@ -1,7 +1,7 @@
 //! JSON that other programs and people write: without exact fractions, or a key alone.
 
 use serde_json::{Value, json};
-use spinney_model::{Code, Couplet, Share};
+use spinney_model::{Code, Couplet, Finding, NotInTable, OfKeyFile, Place, Share, StrangeWish};
 
 use super::as_text;
 use crate::json::schema::disagrees;
@@ -136,11 +136,21 @@ fn wishes_that_name_what_the_table_lacks_are_findings_and_the_rest_is_read() {
     let matrix = table();
     let (claim, findings) = read_claim(&given.to_string(), &matrix).expect("the rest is read");
     let claim = claim.expect("cost and proof make a claim");
-    let said: Vec<&str> =
-        findings.iter().map(|finding| finding.text().unwrap().sentence.as_str()).collect();
-    for name in ["red", "monsoon", "colour", "smell", "Hasel", "few dots", "gold", "?"] {
-        let named = format!("\"{name}\"");
-        assert!(said.iter().any(|sentence| sentence.contains(&named)), "{name}: {said:#?}");
+    let text = str::to_owned;
+    for name in [
+        StrangeWish::Asked(NotInTable::Named(text("red"))),
+        StrangeWish::Season(text("monsoon")),
+        StrangeWish::Named(text("colour")),
+        StrangeWish::Named(text("smell")),
+        StrangeWish::Named(text("Hasel")),
+        StrangeWish::Early,
+        StrangeWish::Goal(text("few dots")),
+        StrangeWish::Goal(text("gold")),
+        StrangeWish::Priced(text("gold")),
+        StrangeWish::Named(text("?")),
+    ] {
+        let named = Finding::of(Place::Key, OfKeyFile::Wishes { name });
+        assert!(findings.contains(&named), "{named:?}: {findings:#?}");
     }
     assert!(findings.iter().all(|finding| finding.code == Code::NameUnknown));
     let kept = claim.wishes.kept;

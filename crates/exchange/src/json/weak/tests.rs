@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 use spinney_model::{
-    Alike, CharacterIx, Code, Fewest, Finding, Fragile, Hope, Look, Place, TaxonIx, Weak,
+    Alike, CharacterIx, Fewest, Finding, Fragile, Hope, Look, OfTable, Place, TaxonIx, Weak,
 };
 
 use super::super::schema::disagrees;
@@ -43,8 +43,8 @@ fn found() -> Weak {
 }
 
 fn written(found: &Weak) -> Value {
-    let finding =
-        Finding::new(Code::Unknown, Place::Table, "One cell is unknown.", "Fill it in.");
+    let fact = OfTable::Unknown { cells: 1, columns: Vec::new(), more_columns: 0 };
+    let finding = Finding::of(Place::Table, fact);
     serde_json::from_str(&weak(&table(), found, &[finding], as_text)).expect("JSON")
 }
 

@@ -2,6 +2,7 @@
 
 use spinney_model::*;
 
+mod link;
 mod read;
 
 fn text(text: &str) -> String {
@@ -69,6 +70,7 @@ pub(super) fn all() -> Vec<Fact> {
     all.extend(shape().into_iter().map(Fact::Shape));
     all.extend(key_read().into_iter().map(Fact::KeyRead));
     all.extend(read::all());
+    all.extend(link::all());
     all
 }
 
