@@ -23,6 +23,9 @@ import { byKeyboard } from "./screens/stories/by_keyboard.mjs";
 import { byNames } from "./screens/stories/by_names.mjs";
 import { byTouch } from "./screens/stories/by_touch.mjs";
 import { everyScreen } from "./screens/stories/every_screen.mjs";
+import { collections } from "./screens/stories/pocket/collections.mjs";
+import { refused } from "./screens/stories/pocket/refused.mjs";
+import { twoTabs } from "./screens/stories/pocket/two_tabs.mjs";
 import { newcomer } from "./screens/stories/newcomer.mjs";
 import { shareOut } from "./screens/stories/share_out.mjs";
 import { twoGroups } from "./screens/stories/two_groups.mjs";
@@ -34,6 +37,8 @@ const STORIES = {
 };
 /** What is about the program alone: files of its own, screens without scripts, two machines. */
 const OF_THE_PROGRAM = ["atAGlance", "aCopy", "twoWindows"];
+/** What is about the page that holds everything alone. */
+const OF_THE_POCKET = { collections, twoTabs, refused };
 const ARGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
   "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
@@ -58,7 +63,8 @@ mkdirSync(out, { recursive: true });
 const browser = await chromium.launch({ executablePath: options.chromium, headless: true, args: ARGS });
 const cast = { program, out, browser, axe };
 const stage = options.pocket ? new PocketStage({ ...cast, page: resolve(options.pocket) }) : new Stage(cast);
-for (const [name, tell] of Object.entries(STORIES)) {
+const stories = options.pocket ? { ...OF_THE_POCKET, ...STORIES } : STORIES;
+for (const [name, tell] of Object.entries(stories)) {
   if (options.only && options.only !== name) continue;
   if (options.pocket && OF_THE_PROGRAM.includes(name)) continue;
   stage.story = name;

@@ -126,7 +126,7 @@ function texts(request) {
     ["method", request.method], ["address", request.address], ["form", request.form ?? ""],
     ["at", String(request.at)], ["today", request.today],
     ...request.languages.map((language) => ["language", language]),
-    ["memory", kept.memory ? "yes" : ""],
+    ["kept", kept.memory ? "memory" : "browser"],
   ];
   for (const { field, name } of request.files ?? []) all.push(["file-field", field], ["file-name", name]);
   if (open?.record?.copy) {

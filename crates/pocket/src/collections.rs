@@ -24,7 +24,7 @@ pub(crate) fn page(request: &Request, message: &Message) -> Page {
     let work = html! {
         h1 { (t.say("pocket-title")) }
         (notice(t, message))
-        @if message.text("memory") == "yes" {
+        @if message.text("kept") == "memory" {
             div.finding.look { p { (t.say("pocket-memory-only")) } }
         } @else {
             p { (t.say("pocket-kept-here")) }

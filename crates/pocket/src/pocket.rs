@@ -173,9 +173,10 @@ fn request(mut message: Message) -> Request {
     request.at = message.number("at");
     request.today = message.text("today").to_owned();
     request.languages = message.texts("language").map(str::to_owned).collect();
-    request.kept = match message.text("memory") {
-        "yes" => KeptIn::Memory,
-        _ => KeptIn::Browser { copy: copy(&message) },
+    request.kept = match message.text("kept") {
+        "memory" => KeptIn::Memory,
+        "browser" => KeptIn::Browser { copy: copy(&message) },
+        _ => KeptIn::File,
     };
     request
 }

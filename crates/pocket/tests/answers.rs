@@ -10,6 +10,7 @@ fn asked(method: &str, address: &str) -> Message {
         .saying("at", "1000")
         .saying("today", "3 October 2026")
         .saying("language", "en")
+        .saying("kept", "browser")
 }
 
 fn handle(address: &str) -> Message {
@@ -140,10 +141,7 @@ fn a_copy_is_asked_for_after_a_while_and_the_last_one_named() {
     assert!(page.contains("The last copy is from 3 October 2026:"));
     let page = body(&pocket.answer(copied.clone().saying("copy-head", "29")));
     assert!(!page.contains("The last copy is from"), "one step is not worth a word");
-    let mut saved_page =
-        Message::new("handle").saying("method", "get").saying("address", "/saved");
-    saved_page =
-        saved_page.saying("copy-name", "walk.zip").saying("copy-day", "3 October 2026");
-    let page = body(&pocket.answer(saved_page));
+    let saved = handle("/saved").saying("copy-name", "walk.zip");
+    let page = body(&pocket.answer(saved.saying("copy-day", "3 October 2026")));
     assert!(page.contains("saved on 3 October 2026 as walk.zip"), "{page}");
 }

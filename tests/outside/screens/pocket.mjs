@@ -33,6 +33,7 @@ export class PocketStage extends Stage {
     const page = await profile.context.newPage();
     await page.setViewportSize(settings.viewport);
     await page.emulateMedia({ colorScheme, reducedMotion, forcedColors });
+    if (host.script) await page.addInitScript(...host.script);
     if (locale) await page.addInitScript(speak, locale);
     page.setDefaultTimeout(20000);
     page.on("request", (asked) => {
