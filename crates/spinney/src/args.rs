@@ -105,6 +105,8 @@ pub(crate) enum Verb {
     Revise(Revise),
     /// Write an empty table to fill in, with questions for leaves to start from.
     Template(Template),
+    /// Write the page that holds all of Spinney in one file, for machines without it.
+    Pocket(Pocket),
     /// Pack a collection into one zip that can be read without this program.
     Pack(Pack),
     /// Make a collection of a packed one.
@@ -308,6 +310,16 @@ pub(crate) struct LookAtTable {
     pub(crate) force: bool,
     #[command(flatten)]
     pub(crate) answer: Answer,
+}
+
+#[derive(Args, Debug)]
+pub(crate) struct Pocket {
+    /// The file to write: a name that ends in .html, or `-` for stdout.
+    #[arg(value_name = "FILE.html")]
+    pub(crate) file: PathBuf,
+    /// Write over a file that is there.
+    #[arg(long)]
+    pub(crate) force: bool,
 }
 
 #[derive(Args, Debug)]

@@ -7,6 +7,7 @@ pub(crate) mod forgive;
 pub(crate) mod key;
 pub(crate) mod open;
 pub(crate) mod pack;
+pub(crate) mod pocket;
 pub(crate) mod rescue;
 pub(crate) mod revise;
 pub(crate) mod table;

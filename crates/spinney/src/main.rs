@@ -60,6 +60,7 @@ fn run(verb: Option<Verb>) -> ExitCode {
         Verb::Weak(args) => command::weak::run(&args),
         Verb::Forgive(args) => command::forgive::run(&args),
         Verb::Revise(args) => command::revise::run(&args),
+        Verb::Pocket(args) => command::pocket::run(&args),
         Verb::Template(args) => command::template::run(&args),
         Verb::Pack(args) => command::pack::pack(&args),
         Verb::Unpack(args) => command::pack::unpack(&args),
