@@ -42,6 +42,7 @@ const wrong = [];
 const counted = { tab: 0, browser: 0, edits: 0, inAnAnswer: 0 };
 let context = null;
 let number = 0;
+let begun = 0;
 
 async function window() {
   context ??= await chromium.launchPersistentContext(profile, { executablePath: options.chromium, headless: true, args: ARGS });
@@ -63,7 +64,11 @@ async function add(tab) {
 
 async function seen(tab, { name, before }) {
   await tab.waitForFunction((before) => document.documentElement.dataset.shown !== before, before, { polling: 5, timeout: 20000 });
-  if ((await tab.textContent("main")).includes(name)) {
+  // A screen that says why not shows what was typed, too.
+  const refused = await tab.locator("main [role=alert]").allTextContents();
+  if (refused.length > 0) {
+    wrong.push(`${name}: ${refused.join(" ")}`);
+  } else if ((await tab.textContent("main")).includes(name)) {
     acknowledged.add(name);
     counted.edits += 1;
   } else {
@@ -104,12 +109,25 @@ for (let kills_ = 0; kills_ < kills; kills_ += 1) {
     await kill(tab, whole);
     await Promise.race([hand, pause(1000)]);
   }
+  if (wrong.length > 0) break;
   tab = await window();
   const there = await tab.textContent("main");
+  if (await tab.locator("#names").count() === 0) {
+    wrong.push(`after kill ${kills_ + 1} the page says: ${there.slice(0, 400)}`);
+    break;
+  }
   for (const name of acknowledged) if (!there.includes(name)) wrong.push(`${name} was acknowledged and is lost after kill ${kills_ + 1}`);
   if (wrong.length > 5) break;
+  // A collection on the screens holds 200 kinds: another one is begun beside it.
+  if (sent.size - begun > 120) {
+    await tab.goto(`${page}#/collections`);
+    await tab.locator("#begin-empty").click();
+    await tab.locator("#names").waitFor();
+    acknowledged.clear();
+    begun = sent.size;
+  }
 }
-await context.close();
+await context?.close();
 rmSync(profile, { recursive: true, force: true });
 console.log(`${counted.tab + counted.browser} kills (${counted.tab} of the tab, ${counted.browser} of the browser; ` +
   `${counted.inAnAnswer} in the middle of an answer), ${counted.edits} acknowledged of ${sent.size} edits`);

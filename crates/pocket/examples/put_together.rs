@@ -28,7 +28,8 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     // Its typefaces come from the desk's own code, and not by an address.
     let faces = look.lines().filter(|line| !line.starts_with("@font-face"));
     let look: String = faces.flat_map(|line| [line, "\n"]).collect();
-    let script = [spinney_pocket::hands().as_str(), SCRIPT].concat();
+    let script =
+        ["(() => {\n\"use strict\";\n", &spinney_pocket::hands(), SCRIPT, "})();\n"].concat();
     let worker = WORKER.concat();
     for text in [&look, &script, &worker] {
         // Nothing in them may end the element that they stand in.
@@ -40,7 +41,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         ("STYLE", named(&look)),
         ("ICON", format!("data:image/svg+xml;base64,{icon}")),
         ("LOOK", look),
-        ("CODE", STANDARD.encode(&packed)),
+        ("CODE", pieces(&packed)),
         ("WORKER", worker),
         ("SCRIPT_TEXT", script),
     ]);
@@ -53,6 +54,20 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         println!("{:>9}  {}", part.len(), name.to_lowercase());
     }
     Ok(())
+}
+
+/// Bytes of code in a piece of the page: small enough that unpacking begins early.
+const PIECE: usize = 3 * (1 << 16);
+
+/// The code in pieces, each decoded by itself.
+fn pieces(packed: &[u8]) -> String {
+    let piece = |bytes: &[u8]| {
+        format!(
+            "<script type=\"text/plain\" class=\"code\">{}</script>\n",
+            STANDARD.encode(bytes)
+        )
+    };
+    packed.chunks(PIECE).map(piece).collect()
 }
 
 /// A part of the screens' looks, from the desk itself.

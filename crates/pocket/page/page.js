@@ -4,10 +4,31 @@
 // An address stands behind the mark of the page's own: `#/heaps?key=1`, with a part of the screen
 // behind another one: `#/table#i-3-4`. The page asks nothing of anybody but its worker.
 
-let code = document.getElementById("code").textContent;
 const source = document.getElementById("worker").textContent;
 const notOpen = document.getElementById("not-open").content.textContent.trim();
 const worker = new Worker(URL.createObjectURL(new Blob([source], { type: "text/javascript" })));
+
+// --- The code of the desk, which stands below this script in pieces: each goes to the worker as soon as
+// the browser has read it, and is unpacked and compiled there while the next is read.
+
+let given = 0;
+
+function give(all) {
+  const pieces = document.getElementsByClassName("code");
+  // The last one that is there may be read only in part.
+  for (const whole = pieces.length - (all ? 0 : 1); given < whole; given += 1) {
+    worker.postMessage({ code: pieces[given].textContent });
+    pieces[given].textContent = "";
+  }
+  if (all) worker.postMessage({ code: null });
+}
+
+const reading = new MutationObserver(() => give(false));
+reading.observe(document.body, { childList: true });
+document.addEventListener("DOMContentLoaded", () => {
+  reading.disconnect();
+  give(true);
+});
 
 // --- Asking the worker.
 
@@ -122,7 +143,10 @@ let hold = new AbortController();
 let turn = 0;
 /** How many screens and answers to scripts there were, for whoever waits for one. */
 let heard = 0;
-const one = () => { document.documentElement.dataset.shown = String(heard += 1); };
+const one = () => {
+  document.documentElement.dataset.first ??= String(performance.now());
+  document.documentElement.dataset.shown = String(heard += 1);
+};
 const pictures = new Map();
 let drawn = [];
 
@@ -181,6 +205,7 @@ async function show({ address, shown }, how, mine, there) {
   fromTheTop();
   toPart(split(address)[1]);
   hand(host, hold.signal);
+  ofThisHost(hold.signal);
   hands[document.body.dataset.hand]?.(host, hold.signal);
   const said = document.getElementById("told");
   if (said && how !== "replace") said.textContent = document.title;
@@ -228,6 +253,29 @@ async function visit(address, how = "push", there = 0) {
   await show(answer, how === "push" && answer.address === here ? "replace" : how, mine, there);
 }
 
+/** What only this host has on a screen: a copy handed to another program, a copy dropped in. */
+function ofThisHost(signal) {
+  const share = document.getElementById("share-copy");
+  const zip = (body, name) => new File([body], name, { type: "application/zip" });
+  if (share && navigator.canShare?.({ files: [zip("", "copy.zip")] })) {
+    share.hidden = false;
+    share.addEventListener("click", async () => {
+      const { body, file } = await ask("/saved/copy.zip");
+      if (file) await navigator.share({ files: [zip(body, file)] }).catch(() => {});
+    }, { signal });
+  }
+  const copy = document.getElementById("copy-file");
+  if (!copy) return;
+  const brings = (event) => [...event.dataTransfer.types].includes("Files");
+  addEventListener("dragover", (event) => { if (brings(event)) event.preventDefault(); }, { signal });
+  addEventListener("drop", (event) => {
+    if (!brings(event)) return;
+    event.preventDefault();
+    copy.files = event.dataTransfer.files;
+    copy.form.requestSubmit();
+  }, { signal });
+}
+
 /** Says that something takes time, once it does. */
 function busy(mine) {
   setTimeout(() => {
@@ -247,10 +295,10 @@ async function send(form, submitter) {
   const method = form.getAttribute("method")?.toLowerCase() ?? "get";
   const fields = new URLSearchParams();
   const files = [];
-  for (const [field, given] of new FormData(form, submitter)) {
-    if (typeof given === "string") fields.append(field, given);
-    else if (given.name || given.size) {
-      files.push({ field, name: given.name, bytes: new Uint8Array(await given.arrayBuffer()) });
+  for (const [field, entry] of new FormData(form, submitter)) {
+    if (typeof entry === "string") fields.append(field, entry);
+    else if (entry.name || entry.size) {
+      files.push({ field, name: entry.name, bytes: new Uint8Array(await entry.arrayBuffer()) });
     }
   }
   if (method === "get") {
@@ -341,6 +389,8 @@ const type = async () => {
   for (const face of faces) document.fonts.add(await face.load());
 };
 
-const ready = tell({ code });
-code = null;
-ready.then(() => Promise.all([type(), visit(addressOf(location.hash), "replace")])).catch(failed);
+tell({ begin: true }).then(({ spent }) => {
+  for (const [name, since, duration] of spent) {
+    performance.measure(name, { start: since - performance.timeOrigin, duration });
+  }
+}).then(() => Promise.all([type(), visit(addressOf(location.hash), "replace")])).catch(failed);

@@ -16,10 +16,18 @@ const decoder = new TextDecoder();
 let code = null;
 let desk = null;
 
-/** The code of the desk, from base64 of a deflated stream. */
-async function unpacked(text) {
-  const packed = Uint8Array.fromBase64?.(text) ?? Uint8Array.from(atob(text), (sign) => sign.charCodeAt(0));
-  const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream("deflate-raw"));
+/** Where the pieces of the code go as they come: base64 of a deflated stream. */
+let pieces = null;
+const packed = new ReadableStream({ start(stream) { pieces = stream; } });
+
+function given(piece) {
+  if (piece === null) pieces.close();
+  else pieces.enqueue(Uint8Array.fromBase64?.(piece) ?? Uint8Array.from(atob(piece), (sign) => sign.charCodeAt(0)));
+}
+
+/** The code of the desk. */
+function compiled() {
+  const stream = packed.pipeThrough(new DecompressionStream("deflate-raw"));
   const answer = new Response(stream, { headers: { "Content-Type": "application/wasm" } });
   return WebAssembly.compileStreaming(answer);
 }
@@ -335,23 +343,36 @@ function workOn() {
   setTimeout(workOn);
 }
 
-async function begun(text) {
-  const [compiled, storage] = await Promise.allSettled([unpacked(text), InBrowser.open()]);
-  if (compiled.status === "rejected") throw compiled.reason;
-  code = compiled.value;
+/** What opening took: since when, and how long, in milliseconds since 1 January 1970. */
+const spent = [];
+const timed = (name, since) => spent.push([name, performance.timeOrigin + since, performance.now() - since]);
+
+async function begun() {
+  const since = performance.now();
+  const compiling = compiled().finally(() => timed("code unpacked and compiled", since));
+  const opening = InBrowser.open().finally(() => timed("storage opened", since));
+  const [made, storage] = await Promise.allSettled([compiling, opening]);
+  if (made.status === "rejected") throw made.reason;
+  code = made.value;
   kept = storage.status === "fulfilled" ? storage.value : new InMemory();
+  const sitting = performance.now();
   sitDown();
+  timed("desk made", sitting);
   // Asked for, and not waited for: some browsers leave it open until a person decides.
   if (!kept.memory) navigator.storage?.persist?.().catch(() => {});
 }
 
-onmessage = ({ data: { id, code: text, request } }) => {
+onmessage = ({ data: { id, code: piece, begin: first, request } }) => {
+  if (piece !== undefined) {
+    given(piece);
+    return;
+  }
   waiting += 1;
   queue = queue.then(async () => {
     try {
-      if (text !== undefined) {
-        await begun(text);
-        postMessage({ id });
+      if (first) {
+        await begun();
+        postMessage({ id, spent });
       } else {
         const shown = await told(request);
         postMessage({ id, shown, collection: open?.id ?? null }, [shown.body.buffer]);

@@ -32,7 +32,7 @@ pub(crate) fn page(request: &Request, message: &Message) -> Page {
         @if listed.is_empty() { p.empty { (t.say("pocket-none-yet")) } } @else { (going_on(t, &listed)) }
         (beginning(t))
         @if !listed.is_empty() { (removing(t, &listed)) }
-        p.quiet { (env!("CARGO_PKG_VERSION")) }
+        p.quiet { "Spinney " (env!("CARGO_PKG_VERSION")) }
     };
     Desk::page_of_host(request, &t.say("pocket-title"), work)
 }
@@ -118,7 +118,7 @@ fn beginning(t: Tongue) -> Markup {
             (way("empty", "begin-empty"))
             (way("walk", "begin-walk"))
             li {
-                form.drop-anywhere method="post" action="/do/begin" enctype="multipart/form-data" {
+                form method="post" action="/do/begin" enctype="multipart/form-data" {
                     input type="hidden" name="what" value="copy";
                     label for="copy-file" { (t.say("pocket-file")) }
                     input #copy-file type="file" name="copy" accept=".zip,application/zip" required;

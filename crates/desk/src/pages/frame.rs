@@ -237,7 +237,11 @@ fn reminder(desk: &Desk, asked: &Asked<'_>) -> Option<Markup> {
 pub(crate) fn page_of_host(request: &Request, title: &str, work: Markup) -> Page {
     let tongue = Tongue::for_person(&request.languages);
     let asked = Asked { request, tongue, parts: Vec::new() };
-    let work = html! { (work) (languages(&asked)) };
+    let work = html! {
+        div.title { (TWIG) div.whose-collection { p.collection { "Spinney" } } }
+        (work)
+        (languages(&asked))
+    };
     let parts = Parts { screen: None, bare: true, ..Parts::new(Screen::Finds, title, work) };
     page(&Desk::default(), &asked, &parts)
 }

@@ -155,6 +155,13 @@ fn choices(desk: &Desk, wanted: &Wanted, booklet: &Booklet<'_>) -> Markup {
                     li { a href=(wanted.file(name)) download { (t.say(about)) } }
                 }
             }
+            h2 #tablets { (t.say("print-tablets")) }
+            p { a.button #for-tablets href=(wanted.file("phone.html")) download { (t.say("print-tablets-get")) } }
+            ol.tablets {
+                @for line in ["print-tablets-cable", "print-tablets-stick", "print-tablets-web", "print-tablets-open"] {
+                    li { (t.say(line)) }
+                }
+            }
         }
     }
 }

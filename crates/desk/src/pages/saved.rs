@@ -72,6 +72,8 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
             p { a.main #save-copy href="/saved/copy.zip" download { (t.say("saved-save")) } }
             @if let KeptIn::Browser { copy } = &asked.request.kept {
                 p { (t.say("pocket-may-be-cleared")) }
+                // Shown where the browser can hand a file to another program.
+                p { button #share-copy.quiet type="button" hidden { (t.say("pocket-share")) } }
                 p #last-copy { (last_copy(t, copy.as_ref())) }
             }
         }

@@ -9,8 +9,10 @@ use crate::terminal;
 
 /// The page, where the program was built with it.
 #[cfg(feature = "pocket")]
-const PAGE: Option<&[u8]> =
-    Some(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/../../target/pocket/spinney.html")));
+const PAGE: Option<&[u8]> = Some(include_bytes!(concat!(
+    env!("CARGO_MANIFEST_DIR"),
+    "/../../target/pocket/spinney.html"
+)));
 #[cfg(not(feature = "pocket"))]
 const PAGE: Option<&[u8]> = None;
 

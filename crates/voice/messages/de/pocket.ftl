@@ -43,3 +43,4 @@ pocket-copy-not-opened = Die Kopie wurde nicht geöffnet.
 pocket-unreadable = „{ $title }“ lässt sich nicht lesen: Etwas im Speicher dieses Browsers ist beschädigt, oder ein neueres Spinney hat es geschrieben.
 pocket-unreadable-remedy = Mit dem neuesten Spinney öffnen, oder die letzte Kopie davon öffnen.
 pocket-trial-key = Unser Schlüssel
+pocket-share = Eine Kopie weitergeben …

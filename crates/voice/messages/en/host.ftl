@@ -49,6 +49,6 @@ too-large-pictures = pictures
 too-large-steps = steps
 too-large-step-bytes = bytes in all steps together
 host-storage-full = This browser has no room left for the collection. Nothing was changed.
-host-storage-full-remedy = Save a copy now. Then make room: remove a collection that you have a copy of, or empty the disk; and do it once more.
+host-storage-full-remedy = Save a copy now. Then remove a collection that you have a copy of, or make room on the disk, and do it once more.
 host-storage-not-reached = This browser could not keep it ({ $why }). Nothing was changed.
 host-storage-not-reached-remedy = Try it once more. If it stays so, save a copy, close the page, open it again and open the copy.

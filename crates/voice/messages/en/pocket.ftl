@@ -43,3 +43,4 @@ pocket-copy-not-opened = The copy was not opened.
 pocket-unreadable = “{ $title }” cannot be read: something in this browser's storage is damaged, or a newer Spinney has written it.
 pocket-unreadable-remedy = Open it with the newest Spinney, or open the last copy of it.
 pocket-trial-key = Our key
+pocket-share = Hand a copy on …
