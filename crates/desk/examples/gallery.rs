@@ -4,6 +4,9 @@
 //! A4: the demo's leaves, each form that the columns of an empty table can say, leaves that are
 //! not drawn because the table does not say enough, and the word list with its sources.
 
+#[path = "gallery/page.rs"]
+mod page;
+
 use std::path::Path;
 
 use spinney_exchange::table::{self, Settings, Source, Sources};
@@ -70,7 +73,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         ("What a table can say of a leaf".to_owned(), read(FORMS, None)?),
     ];
     let page = Path::new(&out).join("gallery.html");
-    std::fs::write(&page, spinney_desk::gallery(&tables))?;
+    std::fs::write(&page, page::gallery(&tables))?;
     println!("{}", page.display());
     Ok(())
 }

@@ -29,7 +29,6 @@
 mod asked;
 mod desk;
 mod forms;
-mod gallery;
 mod pages;
 mod pictures;
 mod reply;
@@ -52,7 +51,6 @@ use spinney_model::{AboutField, Done, Edit, Entry, KeyEdit, KeyId, WishField};
 use spinney_collection::{Collection, intake};
 
 pub use desk::{Desk, Progress};
-pub use gallery::gallery;
 pub use pages::assets::HANDS;
 pub use pages::damaged::{Damage, SAVE as SAVE_WHAT_CAN_BE_READ};
 pub use pages::host::Trouble;

@@ -6,7 +6,9 @@
 
 use std::fmt::Write;
 
-use spinney_model::{Drawing, Stroke, Weight};
+use maud::{Markup, PreEscaped, html};
+use spinney_model::{Drawing, DrawnWord, Figure, Stroke, Weight};
+use spinney_voice::Tongue;
 
 use crate::sheet::ink::{Ink, Pen};
 use crate::sheet::{Path, Piece, Role, Segment};
@@ -50,6 +52,24 @@ fn pen(weight: Weight, scale: f64) -> Pen {
         Weight::Heavy => 1.3,
     };
     Pen::solid((wide * scale).max(Pen::THINNEST), ink)
+}
+
+/// The drawings of a word in a page, its own first, beside what it is taken for.
+pub fn figures(t: Tongue, word: &DrawnWord) -> Markup {
+    let figure = |shown: &Figure, other: bool| {
+        html! {
+            figure.other[other] {
+                (PreEscaped(svg(&shown.drawing, "leaf")))
+                figcaption { (t.say(&format!("words-draw-{}", shown.caption))) }
+            }
+        }
+    };
+    html! {
+        div.two-states.three[word.own.len() + word.other.len() > 2] {
+            @for own in &word.own { (figure(own, false)) }
+            @for other in &word.other { (figure(other, true)) }
+        }
+    }
 }
 
 /// The part of a page that places a drawing: as SVG, one path after the other. It says nothing

@@ -23,7 +23,7 @@ use crate::asked::{Asked, Deed, Route, Shown, get};
 use crate::desk::Desk;
 use crate::forms::{Fact, Form, hidden, post};
 use crate::pages::frame::{self, Parts, Screen};
-use crate::pages::share_out::deeds::SIZES;
+use crate::pages::share_out::SIZES;
 
 pub(crate) const ROUTES: &[Route] = &[
     get("/", show),

@@ -3,7 +3,6 @@
 //! Everything is in the address: the answers so far, a letter each. Whoever cannot tell goes
 //! both ways, first on by yes, then on by no, and compares where they come out.
 
-mod ending;
 mod screens;
 
 use screens::Trying;
@@ -34,7 +33,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let work = match (begun, walk.here()) {
         (false, _) => screens::start(&trying),
         (true, Some(couplet)) => screens::question(&trying, &walk, couplet),
-        (true, None) => ending::ending(&trying, &walk),
+        (true, None) => screens::ending(&trying, &walk),
     };
     let parts = Parts { bare: true, ..Parts::new(Screen::Try, t.say("nav-try"), work) };
     frame::shown(desk, asked, &parts)

@@ -9,13 +9,13 @@ use std::collections::BTreeSet;
 use maud::{Markup, html};
 use spinney_collection::keys::Made;
 use spinney_collection::laid::folded;
-use spinney_model::{Destination, Figure, Wording};
+use spinney_model::{Destination, Wording};
+use spinney_press::lines;
 use spinney_voice::glossary::{self, Entry};
 use spinney_voice::{Tongue, wording};
 
 use crate::asked::{Asked, Route, Shown, get};
 use crate::desk::Desk;
-use crate::pages::finds::kind::svg;
 use crate::pages::frame::{self, Parts, Screen};
 
 pub(crate) const ROUTES: &[Route] = &[get("/words", show)];
@@ -148,21 +148,7 @@ fn one(t: Tongue, said: &Said, word: &Entry) -> Markup {
 /// The drawings of a word, its own first, beside what it is taken for; None: nobody has drawn
 /// it, or it is said of other things than leaves here.
 pub(crate) fn drawn(t: Tongue, word: &str, about_leaves: bool) -> Option<Markup> {
-    let word = spinney_draw::of_word(word, about_leaves)?;
-    let figure = |shown: &Figure, other: bool| {
-        html! {
-            figure.other[other] {
-                (svg(&shown.drawing, "leaf"))
-                figcaption { (t.say(&format!("words-draw-{}", shown.caption))) }
-            }
-        }
-    };
-    Some(html! {
-        div.two-states.three[word.own.len() + word.other.len() > 2] {
-            @for own in &word.own { (figure(own, false)) }
-            @for other in &word.other { (figure(other, true)) }
-        }
-    })
+    spinney_draw::of_word(word, about_leaves).map(|word| lines::figures(t, &word))
 }
 
 /// Whether a key is about leaves, so that "tip" and "smooth" are said of them.

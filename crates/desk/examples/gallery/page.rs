@@ -7,10 +7,8 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use spinney_draw::Leaves;
 use spinney_model::{CharacterIx, Matrix, Scale, Share, TaxonIx, Value};
+use spinney_press::lines;
 use spinney_voice::{Tongue, glossary};
-
-use crate::pages::finds::kind::svg;
-use crate::pages::words;
 
 /// Paper for the drawings of the screens, with their lines.
 const LOOK: &str = "@page { size: A4; margin: 12mm; } \
@@ -29,7 +27,7 @@ const LOOK: &str = "@page { size: A4; margin: 12mm; } \
  .heavy { stroke-width: 1.3; stroke: #2A6148; }";
 
 /// The gallery of some tables, each under its title, and of all words.
-pub fn gallery(tables: &[(String, Matrix)]) -> String {
+pub(crate) fn gallery(tables: &[(String, Matrix)]) -> String {
     let t = Tongue::for_person(&[]);
     let page = html! {
         (DOCTYPE)
@@ -43,7 +41,7 @@ pub fn gallery(tables: &[(String, Matrix)]) -> String {
                     @for word in glossary::all(t) {
                         section.slip {
                             h3 { (word.word) }
-                            @if let Some(drawn) = words::drawn(t, word.id, true) { (drawn) }
+                            @if let Some(drawn) = spinney_draw::of_word(word.id, true) { (lines::figures(t, &drawn)) }
                             p { (word.plain) }
                             @if let Some(other) = &word.not_to_be_confused {
                                 p.soft { (t.say("words-look-alike")) " " (other) }
@@ -67,7 +65,7 @@ fn leaves(title: &str, matrix: &Matrix) -> Markup {
                 @let drawing = leaves.drawing(matrix, taxon);
                 section.slip {
                     @match &drawing {
-                        Some(drawing) => { (svg(drawing, "leaf")) h3 { (matrix.taxon(taxon).name) } }
+                        Some(drawing) => { (PreEscaped(lines::svg(drawing, "leaf"))) h3 { (matrix.taxon(taxon).name) } }
                         None => h3.bare { (matrix.taxon(taxon).name) }
                     }
                     @for character in matrix.character_indices() {
