@@ -67,7 +67,7 @@ fn read_table(sources: &Sources) {
         about: Some(source("about.csv", sheets.about.as_bytes())),
     };
     let again = table::read(&again, &Settings::default());
-    let again = again.unwrap_or_else(|error| panic!("{error}: {}", sheets.table));
+    let again = again.unwrap_or_else(|error| panic!("{error:?}: {}", sheets.table));
     same(&again.matrix, &read.matrix);
 }
 

@@ -62,7 +62,8 @@ fn read(text: &str, columns: Option<&str>) -> Result<Matrix, Box<dyn std::error:
         kinds: None,
         about: None,
     };
-    Ok(table::read(&sources, &Settings::default())?.matrix)
+    let read = table::read(&sources, &Settings::default());
+    Ok(read.map_err(|error| format!("{error:?}"))?.matrix)
 }
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {

@@ -18,7 +18,7 @@ use spinney_model::{Finding, Key, Matrix, OfKeyRead, Place};
 use crate::link::Links;
 use crate::link::names::Names;
 
-pub use write::write;
+pub use write::{write, write_in};
 
 /// A key that was read, and what could not be understood in it.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

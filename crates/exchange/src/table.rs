@@ -8,9 +8,9 @@
 //! Sources: RFC 4180 for separated values, ISO/IEC 29500-1 for XLSX.
 
 use std::borrow::Cow;
-use std::fmt;
 
 use spinney_model::{AboutField, CharacterField, Finding, KindField, Matrix, Place, Quantity};
+pub use spinney_model::{Instead, OldFormat, TableError};
 
 mod about_sheet;
 mod answers;
@@ -46,7 +46,7 @@ mod workbook;
 mod write;
 
 pub use columns::Input;
-pub use instead::{Instead, what_it_is};
+pub use instead::what_it_is;
 pub use places::Places;
 pub use retyped::{as_typed, either, renamed};
 pub use typed_sheets::{TypedColumn, TypedKind, TypedSheets};
@@ -213,121 +213,3 @@ pub fn decode(bytes: &[u8]) -> String {
 fn of_character(name: &str) -> Place {
     Place::Character(name.to_owned())
 }
-
-/// Why nothing of a table could be read.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum TableError {
-    /// Something that never was a table.
-    NotATable {
-        /// The file.
-        name: String,
-        /// What it is instead.
-        what: Instead,
-    },
-    /// A table in a format that is not read.
-    OldFormat {
-        /// The file.
-        name: String,
-        /// The format.
-        format: &'static str,
-    },
-    /// A workbook that asks for a password.
-    Protected {
-        /// The file.
-        name: String,
-    },
-    /// Larger than any table, perhaps on purpose.
-    TooLarge {
-        /// The file.
-        name: String,
-    },
-    /// The table is on another sheet.
-    OtherSheet {
-        /// The first sheet.
-        name: String,
-        /// The sheet that looks like one.
-        other: String,
-    },
-    /// A file beside the table that is another one than it was given for.
-    OtherPart {
-        /// The file.
-        name: String,
-        /// The sheet that it is: `characters`.
-        is: &'static str,
-        /// The sheet for which it was given.
-        wanted: &'static str,
-    },
-    /// A damaged workbook.
-    Broken {
-        /// The file.
-        name: String,
-    },
-    /// No row names a kind.
-    NoKinds {
-        /// The sheet or file.
-        name: String,
-    },
-    /// Some of it is over a limit and would be lost without a word.
-    DoesNotFit {
-        /// What, and where.
-        what: Box<Finding>,
-    },
-}
-
-impl TableError {
-    /// What to do about it.
-    pub fn remedy(&self) -> &'static str {
-        match self {
-            Self::NotATable { what, .. } => what.remedy(),
-            Self::OldFormat { .. } => "Open it in a spreadsheet and save it as XLSX or CSV.",
-            Self::Protected { .. } => "Save a copy without a password.",
-            Self::TooLarge { .. } => {
-                "Copy the table alone, without pictures, into a new workbook, or save it as CSV."
-            }
-            Self::OtherSheet { .. } => {
-                "Drag that sheet to the front in the spreadsheet, and save it."
-            }
-            Self::OtherPart { .. } => {
-                "Give it as the sheet that it is: characters, kinds or about."
-            }
-            Self::Broken { .. } => "Open it in a spreadsheet and save it again, or as CSV.",
-            Self::NoKinds { .. } => {
-                "Type one kind a row, its name in the first column, below a row of headings."
-            }
-            Self::DoesNotFit { .. } => {
-                "Take in only what the key needs, one sheet after the other. Nothing was taken in."
-            }
-        }
-    }
-}
-
-impl fmt::Display for TableError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::NotATable { name, what } => {
-                write!(f, "{name} does not look like a table: it is {}.", what.said())
-            }
-            Self::OldFormat { name, format } => {
-                write!(f, "{name} is {format}, which is not read here.")
-            }
-            Self::Protected { name } => write!(f, "{name} is protected with a password."),
-            Self::TooLarge { name } => {
-                write!(f, "{name} is larger than any table of kinds, or unpacks to far more.")
-            }
-            Self::OtherSheet { name, other } => write!(
-                f,
-                "The first sheet, “{name}”, is no table. The sheet “{other}” looks like one."
-            ),
-            Self::OtherPart { name, is, wanted } => {
-                write!(f, "{name} is the sheet {is}, and not the sheet {wanted}.")
-            }
-            Self::Broken { name } => write!(f, "{name} is a damaged workbook."),
-            Self::NoKinds { name } => write!(f, "{name} has no kinds yet."),
-            Self::DoesNotFit { what } => {
-                write!(f, "At {} there is more than can be taken in.", what.place)
-            }
-        }
-    }
-}
-
-impl std::error::Error for TableError {}

@@ -32,7 +32,7 @@ fn try_read(name: &str, bytes: Vec<u8>) -> Result<TableRead, TableError> {
         "{name}: {before} -> {after} MiB, {}",
         match &read {
             Ok(read) => format!("{} kinds", read.matrix.taxa().len()),
-            Err(error) => error.to_string(),
+            Err(error) => format!("{error:?}"),
         }
     );
     assert!(after <= 512, "{name} took {after} MiB");
@@ -143,10 +143,10 @@ fn bombs_do_not_unpack() {
     let _turn = turn();
     let zip_bomb = Book::sheet(&[(HEAD, 1), ("        ", 256 * MIB / 8), (TAIL, 1)]);
     let error = try_read("zip bomb", zip_bomb).unwrap_err();
-    assert!(matches!(error, TableError::TooLarge { .. }), "{error}");
+    assert!(matches!(error, TableError::TooLarge { .. }), "{error:?}");
     let tag = Book::sheet(&[(HEAD, 1), ("<c ", 1), ("a=\"b\" ", 20 * MIB), (TAIL, 1)]);
     let error = try_read("one endless tag", tag).unwrap_err();
-    assert!(matches!(error, TableError::TooLarge { .. }), "{error}");
+    assert!(matches!(error, TableError::TooLarge { .. }), "{error:?}");
     let deep = Book::sheet(&[(HEAD, 1), ("<a>", 5 * MIB), (TAIL, 1)]);
     assert!(try_read("five million open tags", deep).is_ok());
     let text = Book::sheet(&[

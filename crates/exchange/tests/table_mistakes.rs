@@ -181,20 +181,21 @@ fn sheets_that_are_changed_round_are_not_read() {
     let table = file("finds.csv", "kind,edge\nhazel,toothed\nivy,smooth\n").unwrap();
     let characters = "character,question,states,unit\nedge,Is it {}?,\"toothed, smooth\",\n";
     let kinds = "kind,scientific name,how often,caution\nhazel,Corylus avellana,often,\n";
-    let wrong =
-        |sources: Sources| read(&sources, &Settings::default()).unwrap_err().to_string();
+    let wrong = |sources: Sources| read(&sources, &Settings::default()).unwrap_err();
+    let other =
+        |name: &str, is, wanted| TableError::OtherPart { name: name.into(), is, wanted };
     let told = wrong(Sources {
         table: table.clone(),
         kinds: file("a.csv", characters),
         ..Sources::default()
     });
-    assert_eq!(told, "a.csv is the sheet characters, and not the sheet kinds.");
+    assert_eq!(told, other("a.csv", "characters", "kinds"));
     let told = wrong(Sources {
         table: table.clone(),
         about: file("b.csv", kinds),
         ..Sources::default()
     });
-    assert_eq!(told, "b.csv is the sheet kinds, and not the sheet about.");
+    assert_eq!(told, other("b.csv", "kinds", "about"));
 }
 
 /// Tables of many shapes that are fine, some of them nearly like a slip.
@@ -243,7 +244,7 @@ fn tables_that_are_fine_are_not_accused() {
         Code::CellNotUnderstood,
     ];
     for text in fine {
-        let read = csv(text).unwrap_or_else(|error| panic!("{text}{error}"));
+        let read = csv(text).unwrap_or_else(|error| panic!("{text}{error:?}"));
         let accused: Vec<_> =
             read.findings.iter().filter(|finding| slips.contains(&finding.code)).collect();
         assert!(accused.is_empty(), "{text}{accused:?}");

@@ -8,7 +8,7 @@ use std::io::{Error, ErrorKind};
 use std::path::Path;
 use std::process::ExitCode;
 
-use spinney_model::FileTrouble;
+use spinney_model::{FileTrouble, Instead, TableError};
 use spinney_store::StoreError;
 use spinney_voice::Tongue;
 
@@ -141,6 +141,12 @@ impl Failure {
         }
     }
 
+    /// Nothing of a table could be read.
+    pub(crate) fn of_table(error: &TableError) -> Self {
+        let (sentence, remedy) = spinney_voice::table_error(Tongue::of_terminal(), error);
+        Self::new(sentence, remedy)
+    }
+
     /// A collection is damaged: what is, in words.
     pub(crate) fn damaged(rescue: &crate::rescue::Rescue) -> Self {
         Self::new(
@@ -164,6 +170,11 @@ impl Failure {
         terminal::complain(&format!("spinney: {}\n  {}\n", self.sentence, self.remedy));
         ExitCode::from(self.code)
     }
+}
+
+/// What a file is that was given for another, within a sentence: `a PDF`.
+pub(crate) fn what_it_is(is: Instead) -> String {
+    spinney_voice::what_it_is(Tongue::of_terminal(), is)
 }
 
 /// What the system says, in plain words and without its numbers: `the disk is full`.

@@ -15,6 +15,7 @@ use std::path::{Path, PathBuf};
 use spinney_exchange::{json, key_text};
 use spinney_press::sheets::{SHEETS, SheetKind};
 use spinney_press::{Booklet, Paper, PressError, pdf};
+use spinney_voice::Tongue;
 use tempfile::TempDir;
 
 use crate::args;
@@ -103,7 +104,10 @@ impl Folder {
     ) -> Result<(), Failure> {
         let size = paper.size();
         self.of_a_key = true;
-        self.write("key.txt", key_text::write(booklet.key, booklet.matrix).as_bytes())?;
+        self.write(
+            "key.txt",
+            key_text::write_in(booklet.tongue.tag(), booklet.key, booklet.matrix).as_bytes(),
+        )?;
         self.write("key.json", json::report(report, crate::report::in_english).as_bytes())?;
         self.write("phone.html", spinney_press::page::html(booklet).as_bytes())?;
         for sheet in &SHEETS {
@@ -211,7 +215,10 @@ fn nearest(path: &Path) -> &Path {
 }
 
 fn pressed(sheet: Result<Vec<u8>, PressError>) -> Result<Vec<u8>, Failure> {
-    sheet.map_err(|error| Failure::new(&error, error.remedy()))
+    sheet.map_err(|error| {
+        let (sentence, remedy) = error.told(Tongue::of_terminal());
+        Failure::new(sentence, remedy)
+    })
 }
 
 /// The date at the foot of a sheet: as given, or today in words.

@@ -9,7 +9,7 @@ use std::path::{Path, PathBuf};
 
 use spinney_exchange::table::{Instead, what_it_is};
 
-use crate::failure::Failure;
+use crate::failure::{self, Failure};
 use crate::near::nearest;
 
 /// So many names of a folder are looked at.
@@ -183,7 +183,10 @@ pub(crate) fn no_collection(path: &Path) -> Option<Failure> {
             let remedy = "Give the file of a collection; a table is taken in on the page “Our \
                           finds”.";
             Failure::new(
-                format!("{shown} is {}, and no collection of Spinney's.", is.said()),
+                format!(
+                    "{shown} is {}, and no collection of Spinney's.",
+                    failure::what_it_is(is)
+                ),
                 remedy,
             )
         }

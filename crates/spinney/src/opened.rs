@@ -11,6 +11,7 @@ use spinney_model::{Code, Finding, Matrix, OfPicture, Place, WhyNoPicture, limit
 use spinney_press::Picture;
 use spinney_press::picture::{self, NoPicture};
 use spinney_press::sheet::picture::LONGEST_SIDE;
+use spinney_voice::Tongue;
 
 use crate::failure::{self, Failure};
 use crate::{args, files, named};
@@ -106,6 +107,7 @@ pub(crate) fn open_for_a_key(args: &args::Table) -> Result<Opened, Failure> {
 /// Why a file is no table, with what to type instead.
 fn no_table(path: &Path, given: &Source, error: &TableError) -> Failure {
     let shown = path.display();
+    let (sentence, remedy) = spinney_voice::table_error(Tongue::of_terminal(), error);
     match error {
         TableError::NoKinds { .. }
             if what_it_is(&given.name, &given.bytes) == Some(Instead::Empty) =>
@@ -113,7 +115,7 @@ fn no_table(path: &Path, given: &Source, error: &TableError) -> Failure {
             empty(path)
         }
         TableError::NotATable { what: Instead::KeyInWords, .. } => Failure::new(
-            error,
+            sentence,
             format!(
                 "Give the table first, and the key behind --key: spinney check finds.csv --key \
                  {shown}"
@@ -128,12 +130,12 @@ fn no_table(path: &Path, given: &Source, error: &TableError) -> Failure {
             )
         }
         TableError::NotATable { what: Instead::PackedCollection, .. } => {
-            Failure::new(error, named::unpack_it(path))
+            Failure::new(sentence, named::unpack_it(path))
         }
         TableError::OtherPart { is, .. } => {
-            Failure::new(error, format!("Give it with --{is}."))
+            Failure::new(sentence, format!("Give it with --{is}."))
         }
-        _ => Failure::new(error, error.remedy()),
+        _ => Failure::new(sentence, remedy),
     }
 }
 
@@ -170,7 +172,10 @@ pub(crate) fn key(path: &Path) -> Result<String, Failure> {
         }
         _ => "Write the key as plain text, one numbered question a line.",
     };
-    Err(Failure::new(format!("{} is {}, and no key.", path.display(), is.said()), remedy))
+    Err(Failure::new(
+        format!("{} is {}, and no key.", path.display(), failure::what_it_is(is)),
+        remedy,
+    ))
 }
 
 /// Reads a links file; an empty one says nothing.
@@ -178,7 +183,7 @@ pub(crate) fn links(path: &Path) -> Result<String, Failure> {
     let given = read(path, limits::KEY_BYTES)?;
     match what_it_is(&given.name, &given.bytes) {
         Some(is) if !is.is_text() && is != Instead::Empty => Err(Failure::new(
-            format!("{} is {}, and no links file.", path.display(), is.said()),
+            format!("{} is {}, and no links file.", path.display(), failure::what_it_is(is)),
             "Write the answers as plain text, one a line: question 3: edge = toothed",
         )),
         _ => Ok(table::decode(&given.bytes)),

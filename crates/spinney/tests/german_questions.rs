@@ -136,6 +136,7 @@ fn a_german_key_that_was_printed_is_linked_whole() {
         let asked = |line: &&str| line.starts_with(|c: char| c.is_ascii_digit());
         let questions = words.lines().filter(asked).count();
         assert!(questions > 2 && !words.contains("Is the "), "{words}");
+        assert!(words.contains("Ja → ") && !words.contains("Yes → "), "{words}");
         fs::write(folder.join("key.txt"), &words).expect("written");
         let check =
             spinney(&folder, &["check", name, "--key", "key.txt", "--format", "json"], "");

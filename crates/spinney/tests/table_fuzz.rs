@@ -23,7 +23,11 @@ fn try_read(bytes: Vec<u8>) -> bool {
             true
         }
         Err(error) => {
-            assert!(error.to_string().ends_with('.'), "{error}");
+            for (tag, _) in LANGUAGES {
+                let (sentence, remedy) =
+                    spinney_voice::table_error(Tongue::for_person(&[tag.to_owned()]), &error);
+                assert!(sentence.ends_with('.') && !remedy.is_empty(), "{error:?}");
+            }
             false
         }
     }

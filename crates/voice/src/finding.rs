@@ -96,7 +96,7 @@ pub fn coverage(t: Tongue, checked: usize, questions: usize) -> String {
 
 impl Tongue {
     /// A sentence and its remedy, with the same texts to fill in.
-    fn told(self, message: &str, texts: &[(&str, &dyn Display)]) -> Told {
+    pub(crate) fn told(self, message: &str, texts: &[(&str, &dyn Display)]) -> Told {
         (self.with(message, texts), self.with(&format!("{message}-remedy"), texts))
     }
 

@@ -5,11 +5,13 @@
 
 pub mod amounts;
 pub mod below;
+mod error;
 mod finding;
 pub mod glossary;
 mod tongue;
 pub mod when;
 pub mod wording;
 
+pub use error::{not_valid, table_error, what_it_is};
 pub use finding::{all_pairs, coverage, early, finding, place, trouble};
 pub use tongue::{LANGUAGES, Tongue};

@@ -299,5 +299,6 @@ fn writing_is_no_table_here_either() {
         "We went to the hedge today and looked at leaves.\nIt rained all morning, sadly.\n";
     let source = Source { name: "letter".into(), bytes: text.into() };
     let error = table::typed_sheets(&[source]).expect_err("a letter");
-    assert!(error.to_string().contains("does not look like a table"), "{error}");
+    let (name, what) = ("letter".to_owned(), table::Instead::Writing);
+    assert_eq!(error, table::TableError::NotATable { name, what });
 }

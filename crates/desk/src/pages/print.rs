@@ -257,10 +257,8 @@ fn file(desk: &Desk, asked: &Asked<'_>) -> Shown {
 }
 
 fn failed(desk: &Desk, asked: &Asked<'_>, error: &PressError) -> Shown {
-    let refused = crate::reply::Refused {
-        sentence: error.to_string(),
-        remedy: error.remedy().to_owned(),
-    };
+    let (sentence, remedy) = error.told(asked.tongue);
+    let refused = crate::reply::Refused { sentence, remedy };
     Shown::Page(frame::refused(desk, asked, &refused))
 }
 
@@ -296,7 +294,10 @@ fn as_file(bound: &Bound, name: &str) -> Option<(&'static str, Vec<u8>)> {
     let (made, matrix) = (&bound.made, &bound.matrix);
     let (kind, text) = match name {
         "phone.html" => ("text/html; charset=utf-8", page::html(&bound.booklet())),
-        "key.txt" => ("text/plain; charset=utf-8", key_text::write(&made.key, matrix)),
+        "key.txt" => {
+            let language = bound.booklet().tongue.tag();
+            ("text/plain; charset=utf-8", key_text::write_in(language, &made.key, matrix))
+        }
         "key.json" => ("application/json", as_json(bound)),
         "table.csv" => ("text/csv; charset=utf-8", table::write(matrix).table),
         _ => return None,

@@ -12,8 +12,24 @@ use crate::link::Links;
 use crate::link::names::Names;
 use crate::link::quotes;
 
+/// The words between questions and names, which the reader knows in each of these languages.
+struct Between {
+    yes: &'static str,
+    no: &'static str,
+    or: &'static str,
+}
+
+const ENGLISH: Between = Between { yes: "Yes", no: "No", or: " or " };
+const GERMAN: Between = Between { yes: "Ja", no: "Nein", or: " / " };
+
 /// Writes a key as a person would type it.
 pub fn write(key: &Key, matrix: &Matrix) -> String {
+    write_in("en", key, matrix)
+}
+
+/// The same with the answers in the language of this tag: German, or else English.
+pub fn write_in(language: &str, key: &Key, matrix: &Matrix) -> String {
+    let between = if language == "de" { &GERMAN } else { &ENGLISH };
     let links = Links::default();
     let names = Names::of(matrix, &links);
     let mut text = String::new();
@@ -24,9 +40,9 @@ pub fn write(key: &Key, matrix: &Matrix) -> String {
         };
         let block = [Marks::None, Marks::Words]
             .into_iter()
-            .map(|marks| block(couplet, matrix, marks))
+            .map(|marks| block(couplet, matrix, marks, between))
             .find(reads_back)
-            .unwrap_or_else(|| block(couplet, matrix, Marks::All));
+            .unwrap_or_else(|| block(couplet, matrix, Marks::All, between));
         text.push_str(&block);
         text.push('\n');
     }
@@ -50,15 +66,19 @@ enum Marks {
     All,
 }
 
-fn block(couplet: &Couplet, matrix: &Matrix, marks: Marks) -> String {
+fn block(couplet: &Couplet, matrix: &Matrix, marks: Marks, between: &Between) -> String {
     let number = couplet.number;
     let back = couplet.back.map_or(String::new(), |back| format!("({back})"));
-    let yes = destination(&couplet.yes, matrix, marks);
-    let no = destination(&couplet.no, matrix, marks);
+    let Between { yes: say_yes, no: say_no, or } = between;
+    let yes = destination(&couplet.yes, matrix, marks, or);
+    let no = destination(&couplet.no, matrix, marks, or);
     let word = |text: &str| if marks == Marks::None { tidy(text) } else { quote(text) };
     match &couplet.wording {
         Wording::Question(text) => {
-            format!("{number}{back}. {}\n   Yes → {yes}\n   No → {no}\n", word(text))
+            format!(
+                "{number}{back}. {}\n   {say_yes} → {yes}\n   {say_no} → {no}\n",
+                word(text)
+            )
         }
         Wording::Leads { yes: first, no: second } => {
             format!("{number}{back} {} … {yes}\n- {} … {no}\n", word(first), word(second))
@@ -66,7 +86,7 @@ fn block(couplet: &Couplet, matrix: &Matrix, marks: Marks) -> String {
     }
 }
 
-fn destination(destination: &Destination, matrix: &Matrix, marks: Marks) -> String {
+fn destination(destination: &Destination, matrix: &Matrix, marks: Marks, or: &str) -> String {
     let name = |name: &str| if marks == Marks::All { quote(name) } else { tidy(name) };
     match destination {
         Destination::Couplet(number) => number.to_string(),
@@ -74,7 +94,7 @@ fn destination(destination: &Destination, matrix: &Matrix, marks: Marks) -> Stri
         Destination::End(end) => {
             let known = end.taxa.iter().map(|ix| matrix.taxon(*ix).name.as_str());
             let all = known.chain(end.unrecognised.iter().map(String::as_str));
-            all.map(name).collect::<Vec<_>>().join(" or ")
+            all.map(name).collect::<Vec<_>>().join(or)
         }
     }
 }

@@ -3,8 +3,8 @@
 //! From a text, or from its cells, to what it is instead; None: it may well be a table. Where
 //! rows and columns are regular it is one, however many words stand in a cell.
 
+use super::Instead;
 use super::grid::Grid;
-use super::instead::Instead;
 use super::phrase::fold;
 
 /// So many rows are looked at.

@@ -6,8 +6,8 @@
 
 use std::borrow::Cow;
 
-use super::instead::{COMPOUND, Instead, is_zip, what_it_is};
-use super::{Source, TableError, caps};
+use super::instead::{COMPOUND, is_zip, what_it_is};
+use super::{Instead, OldFormat, Source, TableError, caps};
 
 /// What a file turned out to be.
 #[derive(Debug)]
@@ -32,7 +32,7 @@ pub(super) fn form(source: &Source) -> Result<Form<'_>, TableError> {
         return Err(if has_encrypted_package(bytes) {
             TableError::Protected { name: name() }
         } else {
-            TableError::OldFormat { name: name(), format: "an older office file" }
+            TableError::OldFormat { name: name(), format: OldFormat::Office }
         });
     }
     match what {

@@ -13,8 +13,7 @@ use std::collections::BTreeMap;
 use quick_xml::XmlVersion;
 use quick_xml::events::BytesStart;
 
-use super::instead::Instead;
-use super::{TableError, caps, grid::Grid, report::Report};
+use super::{Instead, TableError, caps, grid::Grid, report::Report};
 
 mod parts;
 mod sheet;

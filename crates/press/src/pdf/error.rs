@@ -1,8 +1,7 @@
-//! Why a sheet could not be printed, in a sentence, with a remedy.
-
-use std::fmt;
+//! Why a sheet could not be printed.
 
 use krilla::error::KrillaError;
+use spinney_voice::Tongue;
 
 /// Why a sheet could not be printed.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -15,31 +14,13 @@ pub enum PressError {
 }
 
 impl PressError {
-    /// What to do about it.
-    pub fn remedy(&self) -> &'static str {
+    /// Why not, and what to do about it, in the language of a person.
+    pub fn told(&self, t: Tongue) -> (String, String) {
         match self {
-            Self::NotValid { .. } => {
-                "Print the page for the phone instead, and report this table and key: the \
-                 press should have been able to print them."
-            }
+            Self::NotValid { said } => spinney_voice::not_valid(t, said),
         }
     }
 }
-
-impl fmt::Display for PressError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::NotValid { said } => {
-                write!(
-                    f,
-                    "The sheet could not be made into a PDF file that everybody can read: {said}."
-                )
-            }
-        }
-    }
-}
-
-impl std::error::Error for PressError {}
 
 /// What `krilla` said, without the bytes of fonts and pictures.
 pub(super) fn said(error: &KrillaError) -> String {

@@ -30,7 +30,7 @@ fn prints(name: &str, walked: &Walked, stamp: Stamp) {
     let makers: [fn(&Booklet, Paper) -> _; 4] =
         [key_pages::pdf, chart::pdf, try_out::pdf, today::pdf];
     for make in makers {
-        let pdf = make(&booklet, Paper::A4).unwrap_or_else(|error| panic!("{name}: {error}"));
+        let pdf = make(&booklet, Paper::A4).unwrap_or_else(|error| panic!("{name}: {error:?}"));
         assert!(pdf.starts_with(b"%PDF-1.7"));
     }
     let pdf = today::pdf(&booklet, Paper::A4).unwrap();

@@ -235,8 +235,12 @@ fn a_file_that_a_listener_could_not_read_is_refused_with_a_remedy() {
     let page = Page { width: 210.0, height: 297.0, nodes };
     let sheet = Sheet { title: "Trees".to_owned(), language: "en", pages: vec![page] };
     let error = spinney_press::pdf::write(&sheet).unwrap_err();
-    assert!(error.to_string().contains("ContainsNotDefGlyph"), "{error}");
-    assert!(!error.remedy().is_empty());
+    for language in ["en", "de"] {
+        let (sentence, remedy) =
+            error.told(spinney_voice::Tongue::for_person(&[language.to_owned()]));
+        assert!(sentence.contains("ContainsNotDefGlyph"), "{sentence}");
+        assert!(!remedy.is_empty());
+    }
 }
 
 #[test]

@@ -70,7 +70,7 @@ pub(crate) fn read(outing: &Outing, name: &str) -> Result<(Matrix, Vec<Finding>)
         about: Some(source("about.csv")),
     };
     let read = table::read(&sources, &table::Settings::default())
-        .map_err(|error| Failure::new(&error, error.remedy()))?;
+        .map_err(|error| Failure::of_table(&error))?;
     Ok((read.matrix, read.findings))
 }
 

@@ -78,7 +78,7 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
         terminal::print_json(&json::report(&json, report::in_english))?;
     } else {
         let ink = Ink::terminal(args.sheets.tongue());
-        let mut text = key_text::write(&built.key, matrix);
+        let mut text = key_text::write_in(&args.sheets.language, &built.key, matrix);
         if !text.is_empty() {
             text.push('\n');
         }

@@ -81,7 +81,7 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
         return Ok(fine(&findings));
     }
     let ink = Ink::terminal(args.sheets.tongue());
-    let mut text = key_text::write(key, matrix);
+    let mut text = key_text::write_in(&args.sheets.language, key, matrix);
     text.push('\n');
     text.push_str(&report::together(matrix, &opinion.left_together));
     text.push_str(&what_changed(&ink, matrix, &old, &revised));

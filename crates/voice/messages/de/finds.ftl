@@ -49,7 +49,6 @@ finds-take-table = Die Tabelle übernehmen
 finds-pasted = Was eingefügt wurde
 finds-no-table = In der Tabelle stand nichts Neues.
 finds-no-table-remedy = Fügt Zellen ein, mit einer Zeile Überschriften darüber und den Funden in der ersten Spalte.
-finds-table-error = { $error }
 finds-wide-table = Eine Tabelle hat höchstens { $count } Spalten und 100.000 Zellen.
 finds-wide-table-remedy = Übernehmt nur die Spalten, die der Schlüssel braucht, ein Tabellenblatt nach dem anderen.
 finds-not-read = Was nicht verstanden wurde

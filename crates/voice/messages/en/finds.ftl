@@ -49,7 +49,6 @@ finds-take-table = Take the table in
 finds-pasted = What was pasted
 finds-no-table = There was nothing new in the table.
 finds-no-table-remedy = Paste cells with a row of headings above them, the finds in the first column.
-finds-table-error = { $error }
 finds-wide-table = A table has at most { $count } columns and 100,000 cells.
 finds-wide-table-remedy = Take in the columns that the key needs, one sheet after the other.
 finds-not-read = What was not understood

@@ -152,13 +152,13 @@ pub(crate) fn taken_in(
     sources: &[Source],
     who: &str,
 ) -> Result<(TypedSheets, Taken), Refused> {
-    let sheets = table::typed_sheets(sources).map_err(|error| Refused {
-        sentence: if let TableError::DoesNotFit { what } = &error {
-            spinney_voice::finding(what, t).0
-        } else {
-            t.with("finds-table-error", &[("error", &error)])
-        },
-        remedy: error.remedy().to_owned(),
+    let sheets = table::typed_sheets(sources).map_err(|error| {
+        let (sentence, remedy) = spinney_voice::table_error(t, &error);
+        // On a screen it is said which text is too long.
+        if let TableError::DoesNotFit { what } = &error {
+            return Refused { sentence: spinney_voice::finding(what, t).0, remedy };
+        }
+        Refused { sentence, remedy }
     })?;
     let mut taken =
         intake::take_in(collection, &sheets, who).map_err(|odd| left::odd_unit(t, &odd))?;

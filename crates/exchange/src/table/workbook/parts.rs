@@ -12,7 +12,7 @@ use quick_xml::escape::resolve_predefined_entity;
 use quick_xml::events::{BytesStart, Event};
 use zip::ZipArchive;
 
-use crate::table::{TableError, caps};
+use crate::table::{OldFormat, TableError, caps};
 
 /// The zip of a workbook.
 pub(super) struct Parts<'a> {
@@ -50,7 +50,7 @@ impl<'a> Parts<'a> {
         let parts = Self { file: file.to_owned(), archive, left };
         if parts.place("content.xml").is_some() && parts.place("mimetype").is_some() {
             let name = file.to_owned();
-            return Err(TableError::OldFormat { name, format: "an OpenDocument file" });
+            return Err(TableError::OldFormat { name, format: OldFormat::OpenDocument });
         }
         Ok(parts)
     }
