@@ -1,7 +1,9 @@
 //! Keys as people write them, read and written again.
 
+use std::cell::Cell;
 use std::sync::LazyLock;
 
+use spinney_fixtures::choices::{Choices, holds, same};
 use spinney_model::{
     Code, Couplet, Destination, End, Fact, Finding, Key, LinksLine, Matrix, OfKeyRead, OfLinks,
     Place, TaxonIx, Wording,
@@ -50,10 +52,14 @@ fn reads(text: &str, wanted: &[&str]) {
 
 /// Whatever was read is written and read again as the same key.
 fn again(key: &Key) {
+    is_same_again(key).unwrap_or_else(|wrong| panic!("{wrong}"));
+}
+
+fn is_same_again(key: &Key) -> Result<(), String> {
     let text = write(key, &TABLE);
     let back = reading(&text).key;
-    assert_eq!(unplaced(&back), unplaced(key), "{text}");
-    assert_eq!(write(&back, &TABLE), text, "the second text differs");
+    same(&unplaced(&back), &unplaced(key), || text.clone())?;
+    same(&write(&back, &TABLE), &text, || "the second text differs".to_owned())
 }
 
 fn unplaced(key: &Key) -> Key {
@@ -529,62 +535,61 @@ const PIECES: &[&str] = &[
     "=",
 ];
 
-fn scribble(random: &mut fastrand::Rng, pieces: usize) -> String {
-    (0..random.usize(..pieces)).map(|_| PIECES[random.usize(..PIECES.len())]).collect()
+fn scribble(choices: &mut Choices, pieces: usize) -> String {
+    (0..choices.usize(..pieces)).map(|_| PIECES[choices.usize(..PIECES.len())]).collect()
 }
 
 #[test]
 fn text_to_key_to_text_is_the_same_for_any_scribble() {
-    let mut random = fastrand::Rng::with_seed(20_251_014);
-    let mut couplets = 0;
-    for _ in 0..3_000 {
-        let text = scribble(&mut random, 60);
+    let couplets = Cell::new(0);
+    holds(3_000, |choices| {
+        let text = scribble(choices, 60);
         let key = reading(&text).key;
-        couplets += key.couplets.len();
-        again(&key);
-    }
+        couplets.set(couplets.get() + key.couplets.len());
+        is_same_again(&key)
+    });
+    let couplets = couplets.get();
     assert!(couplets > 2_000, "the scribbles hold only {couplets} couplets");
 }
 
 #[test]
 fn a_key_with_any_words_is_written_so_that_it_reads_back() {
     let matrix = table();
-    let mut random = fastrand::Rng::with_seed(7);
-    for _ in 0..2_000 {
-        let count = random.usize(1..5);
-        let couplets = (0..count).map(|_| scribbled(&mut random, &matrix)).collect();
-        again(&Key { couplets });
-    }
+    holds(2_000, |choices| {
+        let count = choices.usize(1..5);
+        let couplets = (0..count).map(|_| scribbled(choices, &matrix)).collect();
+        is_same_again(&Key { couplets })
+    });
 }
 
 /// One line of words without a break, as a wording is.
-fn words(random: &mut fastrand::Rng) -> String {
-    let text = scribble(random, 8);
+fn words(choices: &mut Choices) -> String {
+    let text = scribble(choices, 8);
     text.replace('\u{feff}', "").split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
-fn scribbled(random: &mut fastrand::Rng, matrix: &Matrix) -> Couplet {
-    let destination = |random: &mut fastrand::Rng| match random.u8(..4) {
+fn scribbled(choices: &mut Choices, matrix: &Matrix) -> Couplet {
+    let destination = |choices: &mut Choices| match choices.u8(..4) {
         0 => Destination::Missing,
-        1 => Destination::Couplet(random.u32(..5)),
-        2 => Destination::End(End::of([TaxonIx(random.usize(..matrix.taxa().len()))])),
+        1 => Destination::Couplet(choices.u32(..5)),
+        2 => Destination::End(End::of([TaxonIx(choices.usize(..matrix.taxa().len()))])),
         _ => {
             let end = End { taxa: vec![TaxonIx(1)], unrecognised: vec!["go to 2".to_owned()] };
             Destination::End(end)
         }
     };
-    let wording = if random.bool() {
-        Wording::Question(words(random))
+    let wording = if choices.bool() {
+        Wording::Question(words(choices))
     } else {
-        Wording::Leads { yes: words(random), no: words(random) }
+        Wording::Leads { yes: words(choices), no: words(choices) }
     };
     Couplet {
-        number: random.u32(..5),
-        back: random.bool().then(|| random.u32(..5)),
+        number: choices.u32(..5),
+        back: choices.bool().then(|| choices.u32(..5)),
         wording,
         ask: None,
-        yes: destination(random),
-        no: destination(random),
+        yes: destination(choices),
+        no: destination(choices),
         kept: false,
         line: None,
     }
@@ -620,7 +625,6 @@ fn long_texts_of_one_piece_are_read_to_their_end() {
 #[test]
 fn links_files_of_scribbles_never_fail_and_write_back() {
     let matrix = table();
-    let mut random = fastrand::Rng::with_seed(11);
     let pieces = [
         "question ",
         "name ",
@@ -656,14 +660,16 @@ fn links_files_of_scribbles_never_fail_and_write_back() {
         "é",
         "\r",
     ];
-    let mut read_lines = 0;
-    for _ in 0..5_000 {
+    let read_lines = Cell::new(0);
+    holds(5_000, |choices| {
         let text: String =
-            (0..random.usize(..40)).map(|_| pieces[random.usize(..pieces.len())]).collect();
+            (0..choices.usize(..40)).map(|_| pieces[choices.usize(..pieces.len())]).collect();
         let (links, _) = Links::read(&text, &matrix);
-        read_lines += links.numbers().count();
+        read_lines.set(read_lines.get() + links.numbers().count());
         let written = links.write(&matrix);
-        assert_eq!(Links::read(&written, &matrix), (links, vec![]), "{text}\n--\n{written}");
-    }
+        let show = || format!("{text}\n--\n{written}");
+        same(&Links::read(&written, &matrix), &(links, vec![]), show)
+    });
+    let read_lines = read_lines.get();
     assert!(read_lines > 20, "only {read_lines} lines could be read");
 }
