@@ -235,7 +235,8 @@ fn what_is_written_reads_back_equal() {
             let texts = files.into_iter().flatten().map(|file| file.bytes.clone());
             texts.map(|bytes| String::from_utf8(bytes).unwrap()).collect::<Vec<_>>().join("\n")
         };
-        let back = read(&sources, &Settings::default()).map_err(|error| error.to_string())?;
+        let back =
+            read(&sources, &Settings::default()).map_err(|error| format!("{error:?}"))?;
         same(&back.matrix, &matrix, show)
     });
 }
