@@ -37,6 +37,7 @@ function random() {
 const profile = mkdtempSync(join(tmpdir(), "spinney-kills-"));
 const pause = (time) => new Promise((done) => setTimeout(done, time));
 const acknowledged = new Set();
+const everAcknowledged = new Set();
 const sent = new Set();
 const wrong = [];
 const counted = { tab: 0, browser: 0, edits: 0, inAnAnswer: 0 };
@@ -70,6 +71,7 @@ async function seen(tab, { name, before }) {
     wrong.push(`${name}: ${refused.join(" ")}`);
   } else if ((await tab.textContent("main")).includes(name)) {
     acknowledged.add(name);
+    everAcknowledged.add(name);
     counted.edits += 1;
   } else {
     wrong.push(`${name} was sent, and the screen that followed does not show it`);
@@ -126,6 +128,22 @@ for (let kills_ = 0; kills_ < kills; kills_ += 1) {
     acknowledged.clear();
     begun = sent.size;
   }
+}
+if (wrong.length === 0) {
+  // Every collection opens, and all that was ever acknowledged is in one of them.
+  let all = "";
+  await tab.goto(`${page}#/collections`);
+  await tab.locator("#begin-empty").waitFor();
+  const count = await tab.locator(".collections button.main").count();
+  for (let at = 0; at < count; at += 1) {
+    await tab.goto("about:blank");
+    await tab.goto(`${page}#/collections`);
+    await tab.locator(".collections button.main").nth(at).click();
+    await tab.locator("#names").waitFor();
+    all += await tab.textContent("main");
+    // What is opened goes to the top of the list.
+  }
+  for (const name of everAcknowledged) if (!all.includes(name)) wrong.push(`${name} is in no collection`);
 }
 await context?.close();
 rmSync(profile, { recursive: true, force: true });

@@ -20,20 +20,21 @@ class InBrowser {
   /** Opens the storage; an error says why it cannot be had. */
   static async open() {
     const request = indexedDB.open("spinney", 1);
+    // Also where it comes too late to be waited for: a page that is newer must not wait for this one.
+    request.addEventListener("success", () => {
+      request.result.onversionchange = () => request.result.close();
+    });
     request.onupgradeneeded = () => {
       const base = request.result;
       base.createObjectStore("collections", { keyPath: "id" });
       base.createObjectStore("lines");
       base.createObjectStore("pictures");
     };
-    // A window with an older page that will not close its hold must not keep this one waiting.
-    const base = await Promise.race([
-      done(request),
-      new Promise((_, bad) => { request.onblocked = () => bad(new Error("blocked")); }),
-    ]);
-    const kept = new InBrowser(base);
-    base.onversionchange = () => base.close();
-    return kept;
+    // A window with an older page that will not close its hold must not keep this one waiting for ever.
+    const late = new Promise((_, bad) => {
+      request.onblocked = () => setTimeout(() => bad(new Error("blocked")), 5000);
+    });
+    return new InBrowser(await Promise.race([done(request), late]));
   }
 
   constructor(base) {
@@ -43,7 +44,16 @@ class InBrowser {
 
   /** One transaction. It is on the disk, or undone, when this returns. */
   async all(mode, work) {
-    const hold = this.base.transaction(["collections", "lines", "pictures"], mode, { durability: "strict" });
+    const begun = () => this.base.transaction(["collections", "lines", "pictures"], mode, { durability: "strict" });
+    let hold;
+    try {
+      hold = begun();
+    } catch (error) {
+      // The browser has closed it: somebody cleared its data, or a newer page has opened it.
+      if (error.name !== "InvalidStateError") throw error;
+      this.base = (await InBrowser.open()).base;
+      hold = begun();
+    }
     const over = new Promise((good, bad) => {
       hold.oncomplete = good;
       hold.onabort = () => bad(hold.error ?? new Error("it was broken off"));

@@ -5,6 +5,7 @@
 // behind another one: `#/table#i-3-4`. The page asks nothing of anybody but its worker.
 
 const source = document.getElementById("worker").textContent;
+const notDone = document.getElementById("not-done").content.textContent.trim();
 const notOpen = document.getElementById("not-open").content.textContent.trim();
 const worker = new Worker(URL.createObjectURL(new Blob([source], { type: "text/javascript" })));
 
@@ -57,10 +58,13 @@ function today() {
 }
 
 /** Something small that the browser remembers; it may not. */
-const memory = (store) => ({
-  get: (name) => { try { return store()?.getItem(name) ?? null; } catch { return null; } },
-  set: (name, text) => { try { store()?.setItem(name, text); } catch { /* it does not */ } },
-});
+function memory(store) {
+  const ours = new Map();
+  return {
+    get: (name) => { try { return ours.get(name) ?? store().getItem(name); } catch { return null; } },
+    set: (name, text) => { ours.set(name, text); try { store().setItem(name, text); } catch { /* it does not */ } },
+  };
+}
 const ofWindow = memory(() => sessionStorage);
 const ofBrowser = memory(() => localStorage);
 
@@ -76,7 +80,7 @@ async function ask(address, method = "get", form = "", files = []) {
     collection: ofWindow.get("spinney collection"),
   };
   const { shown, collection } = await tell({ request }, files.map(({ bytes }) => bytes.buffer));
-  if (collection) ofWindow.set("spinney collection", collection);
+  ofWindow.set("spinney collection", collection ?? "");
   return shown;
 }
 
@@ -126,14 +130,16 @@ const host = {
   },
   look: async (address) => {
     const { address: at, shown } = await followed(address, await ask(address));
-    return { page: parsed(shown), address: at };
+    return { page: linked(shown), address: at };
   },
   send: async (address, fields) => {
     const { shown } = await followed(address, await ask(address, "post", fields.toString()));
     setTimeout(one);
-    return { fine: shown.status < 400, page: parsed(shown) };
+    return { fine: shown.status < 400, page: linked(shown) };
   },
-  go: (address) => visit(address, "replace"),
+  go: (address) => {
+    if (sending.size === 0) visit(address, "replace").catch(failed);
+  },
 };
 
 // --- Showing a screen.
@@ -159,29 +165,32 @@ async function withPictures(page) {
     image.removeAttribute("src");
     if (!url) {
       const shown = await ask(address);
-      if (shown.status !== 200) return;
+      if (shown.status !== 200 || !shown.kind.startsWith("image/")) return;
       url = URL.createObjectURL(new Blob([shown.body], { type: shown.kind }));
       if (address.startsWith("/picture/")) pictures.set(address, url);
       else fresh.push(url);
     }
+    // What is not decoded yet would flash, and have no height.
+    const ahead = new Image();
+    ahead.src = url;
+    await ahead.decode().catch(() => {});
     image.src = url;
-    // What is not decoded yet would flash.
-    await image.decode?.().catch(() => {});
   }));
   return fresh;
 }
 
 /** Links as addresses of this page, so that they also open in a window of their own. */
-function withLinks(page) {
+function linked(shown) {
+  const page = parsed(shown);
   for (const link of page.querySelectorAll("a[href^='/']:not([download])")) {
     link.setAttribute("href", `#${link.getAttribute("href")}`);
   }
+  return page;
 }
 
 /** Puts a screen in the place of the one that is there. `how`: push, replace, or back. */
 async function show({ address, shown }, how, mine, there) {
-  const page = parsed(shown);
-  withLinks(page);
+  const page = linked(shown);
   const fresh = await withPictures(page);
   if (mine !== turn) {
     fresh.forEach((url) => URL.revokeObjectURL(url));
@@ -234,6 +243,21 @@ function save({ body, kind, file }) {
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
+/** A link to a file: the person may go on meanwhile. A copy counts as saved once it was handed over. */
+async function fetched(address) {
+  const answer = await followed(address, await ask(address));
+  if (!answer.shown.file) {
+    await show(answer, "push", turn += 1, 0);
+    return;
+  }
+  save(answer.shown);
+  await copied(answer.shown);
+}
+
+async function copied({ file, head }) {
+  if (head !== undefined) await tell({ saved: { name: file, day: today(), head } });
+}
+
 const isScreen = ({ kind }) => kind.startsWith("text/html");
 
 /** Goes to an address. */
@@ -260,8 +284,11 @@ function ofThisHost(signal) {
   if (share && navigator.canShare?.({ files: [zip("", "copy.zip")] })) {
     share.hidden = false;
     share.addEventListener("click", async () => {
-      const { body, file } = await ask("/saved/copy.zip");
-      if (file) await navigator.share({ files: [zip(body, file)] }).catch(() => {});
+      const copy = await ask("/saved/copy.zip");
+      if (!copy.file) return;
+      // Where the browser has meanwhile forgotten the touch, the file is saved.
+      const handed = navigator.share({ files: [zip(copy.body, copy.file)] });
+      await handed.then(() => copied(copy), ({ name }) => { if (name !== "AbortError") save(copy); });
     }, { signal });
   }
   const copy = document.getElementById("copy-file");
@@ -287,7 +314,20 @@ function free(mine) {
   if (mine === turn) document.documentElement.removeAttribute("aria-busy");
 }
 
+/** Forms that are on their way. */
+const sending = new Set();
+
 async function send(form, submitter) {
+  if (sending.has(form)) return;
+  sending.add(form);
+  try {
+    await sent(form, submitter);
+  } finally {
+    sending.delete(form);
+  }
+}
+
+async function sent(form, submitter) {
   turn += 1;
   const mine = turn;
   busy(mine);
@@ -306,21 +346,33 @@ async function send(form, submitter) {
     return;
   }
   const answer = await followed(address, await ask(address, "post", fields.toString(), files));
-  if (mine !== turn) return;
+  // Whoever has gone on meanwhile still hears that something was not done.
+  if (mine !== turn && answer.shown.status < 400) return;
   if (answer.shown.file) {
     free(mine);
     save(answer.shown);
     return;
   }
-  await show(answer, answer.address === here ? "replace" : "push", mine);
+  await show(answer, answer.address === here ? "replace" : "push", turn);
 }
 
 // --- What a person does.
 
+// A file that is let fall beside its place would take the page away.
+for (const kind of ["dragover", "drop"]) {
+  addEventListener(kind, (event) => {
+    const files = [...event.dataTransfer?.types ?? []].includes("Files");
+    if (files && !event.target.closest?.("input[type=file]")) event.preventDefault();
+  });
+}
+let inMemory = false;
+addEventListener("beforeunload", (event) => { if (inMemory || sending.size > 0) event.preventDefault(); });
+worker.onerror = ({ message }) => failed(new Error(message ?? "worker"));
+
 const failed = (error) => {
   const slip = document.createElement("p");
   slip.setAttribute("role", "alert");
-  slip.textContent = `${notOpen} (${error.message})`;
+  slip.textContent = `${heard > 0 ? notDone : notOpen} (${error.message})`;
   (document.querySelector("main") ?? document.body).prepend(slip);
 };
 
@@ -342,7 +394,7 @@ addEventListener("click", (event) => {
     parts.forEach((hear) => hear());
   } else if (address.startsWith("/")) {
     event.preventDefault();
-    visit(address).catch(failed);
+    (link.hasAttribute("download") ? fetched(address) : visit(address)).catch(failed);
   }
 });
 
@@ -370,10 +422,13 @@ addEventListener("popstate", ({ state }) => {
   const [there, part] = split(address);
   if (there === split(here)[0] && part !== split(here)[1]) {
     here = address;
+    place = state?.place ?? place;
     toPart(part);
     parts.forEach((hear) => hear());
     return;
   }
+  // What was typed into a cell is kept when it is left.
+  document.activeElement?.blur?.();
   // A mark that somebody typed is a new screen, and stands in the history already.
   visit(address, state ? "back" : "replace", state?.place).catch(failed);
 });
@@ -389,8 +444,11 @@ const type = async () => {
   for (const face of faces) document.fonts.add(await face.load());
 };
 
-tell({ begin: true }).then(({ spent }) => {
+tell({ begin: true }).then(({ spent, memory }) => {
+  inMemory = memory;
+  // Asked for, and not waited for: some browsers leave it open until a person decides.
+  if (!memory) navigator.storage?.persist?.().catch(() => {});
   for (const [name, since, duration] of spent) {
     performance.measure(name, { start: since - performance.timeOrigin, duration });
   }
-}).then(() => Promise.all([type(), visit(addressOf(location.hash), "replace")])).catch(failed);
+}).then(() => Promise.all([type().catch(() => {}), visit(addressOf(location.hash), "replace")])).catch(failed);

@@ -21,9 +21,17 @@ let pieces = null;
 const packed = new ReadableStream({ start(stream) { pieces = stream; } });
 
 function given(piece) {
-  if (piece === null) pieces.close();
-  else pieces.enqueue(Uint8Array.fromBase64?.(piece) ?? Uint8Array.from(atob(piece), (sign) => sign.charCodeAt(0)));
+  try {
+    if (piece === null) pieces.close();
+    else pieces.enqueue(decoded(piece));
+  } catch (error) {
+    // The file was cut off or changed on its way: whoever compiles it hears so.
+    pieces.error(error);
+  }
 }
+
+const decoded = (piece) =>
+  Uint8Array.fromBase64?.(piece) ?? Uint8Array.from(atob(piece), (sign) => sign.charCodeAt(0));
 
 /** The code of the desk. */
 function compiled() {
@@ -126,8 +134,11 @@ async function noted({ texts: said }) {
   const [title, kinds] = [said.get("title"), Number(said.get("kinds"))];
   if (open.record.title === title && open.record.kinds === kinds) return;
   Object.assign(open.record, { title, kinds });
-  await kept.note(open.id, { title, kinds });
+  await beside({ title, kinds });
 }
+
+/** What the list says beside the collection; where it cannot be noted, nothing else fails. */
+const beside = (news) => kept.note(open.id, news).catch(() => {});
 
 function texts(request) {
   const all = [
@@ -196,17 +207,27 @@ async function keep(answer) {
   const at = { epoch: open.epoch, head: Number(answer.texts.get("after")) };
   if (answer.what === "keep") {
     await kept.append(open.id, at, lines, given);
-    const stands = ask("catch-up", [], lines);
-    stood(stands, open.record);
-    await noted(stands);
+    await afterwards(() => ask("catch-up", [], lines));
   } else {
     const stays = new Set([...answer.texts.getAll("stays"), ...answer.texts.getAll("hash")]);
     await kept.rewrite(open.id, at, lines, given, stays);
     setDown();
-    await lookUp();
-    await noted(ask("stands"));
+    await afterwards(async () => { await lookUp(); return ask("stands"); });
   }
   return page(answer);
+}
+
+/** It is kept: whatever fails now must not be told as if nothing had changed. */
+async function afterwards(taking) {
+  try {
+    const stands = await taking();
+    stood(stands, open.record);
+    await noted(stands);
+  } catch (error) {
+    console.warn(error);
+    sitDown();
+    setDown();
+  }
 }
 
 // --- The screens that this host has besides: which collections there are, another one.
@@ -228,7 +249,27 @@ async function begin(request, fields) {
   const before = open;
   await kept.begin(record);
   open = { id: record.id, head: 0, epoch: -1 };
-  const what = fields.get("what");
+  try {
+    const shown = await filled(request, fields.get("what"), record);
+    if (shown.status === 303) return shown;
+    // The page says why not.
+    await undone(record, before);
+    return shown;
+  } catch (error) {
+    await undone(record, before);
+    throw error;
+  }
+}
+
+/** Nothing is left of a collection that could not be begun. */
+async function undone(record, before) {
+  await kept.remove(record.id).catch(() => {});
+  open = before;
+  setDown();
+}
+
+/** What a collection begins with: nothing, the invented walk, a copy. */
+async function filled(request, what, record) {
   if (what === "walk") {
     const { parts } = ask("walk", texts(request));
     await kept.append(record.id, record, parts, []);
@@ -237,15 +278,8 @@ async function begin(request, fields) {
     return to("/key");
   }
   if (what !== "copy") return to("/finds");
-  await lookUp();
   const opened = await handle({ ...request, address: "/do/open-copy", form: "head=0-0&back=/collections" });
-  if (opened.status !== 303) {
-    // The page says why not; nothing is left of the attempt.
-    await kept.remove(record.id);
-    open = before;
-    return opened;
-  }
-  return to("/finds");
+  return opened.status === 303 ? to("/finds") : opened;
 }
 
 async function goOn(request, id) {
@@ -253,7 +287,7 @@ async function goOn(request, id) {
   if (!record) return collections(request, "gone");
   open = { id, head: 0, epoch: -1 };
   await lookUp();
-  await kept.note(id, { opened: request.at, day: request.today });
+  await beside({ opened: request.at, day: request.today });
   return to("/finds");
 }
 
@@ -279,14 +313,16 @@ async function answer(request) {
   if (path === "/" || path === "/collections") return collections(request);
   // The looks of a page are there without a collection.
   if (path.startsWith("/assets/")) return page(ask("handle", texts(request)));
+  // A form that was answered has no address to come back to.
+  if (request.method === "get" && path.startsWith("/do/")) {
+    return to(/\/(begin|go-on|remove-collection)$/.test(path) ? "/collections" : "/finds");
+  }
   if (!open) await mostRecent(request);
   if (!open) return to("/collections");
+  // A form is meant for the collection that its page showed.
+  if (request.method === "post" && request.collection && request.collection !== open.id) throw new Gone("gone");
   const shown = await handle(request);
-  if (path === "/saved/copy.zip" && shown.file && !kept.memory) {
-    const copy = { name: shown.file, day: request.today, head: open.head };
-    await kept.note(open.id, { copy });
-  }
-  return shown;
+  return path === "/saved/copy.zip" ? { ...shown, head: open.head } : shown;
 }
 
 /** A link into a collection, in a window that has none yet: the one that this window had, or the
@@ -307,13 +343,13 @@ async function told(request) {
       open = null;
       return collections(request, error.notice, error.title);
     }
-    if (error instanceof WebAssembly.RuntimeError || error instanceof RangeError) {
+    if (!(error instanceof Trouble || error instanceof DOMException)) {
       // Half-finished thoughts are thrown away; the journal has none.
       sitDown();
       setDown();
     }
     const [name, why] = trouble(error);
-    if (open) await lookUp().catch(() => {});
+    if (open) await lookUp().catch(() => { sitDown(); open = null; });
     return page(ask("trouble", [...texts(request), ["trouble", name], ["why", why]]));
   }
 }
@@ -358,11 +394,9 @@ async function begun() {
   const sitting = performance.now();
   sitDown();
   timed("desk made", sitting);
-  // Asked for, and not waited for: some browsers leave it open until a person decides.
-  if (!kept.memory) navigator.storage?.persist?.().catch(() => {});
 }
 
-onmessage = ({ data: { id, code: piece, begin: first, request } }) => {
+onmessage = ({ data: { id, code: piece, begin: first, saved, request } }) => {
   if (piece !== undefined) {
     given(piece);
     return;
@@ -372,7 +406,10 @@ onmessage = ({ data: { id, code: piece, begin: first, request } }) => {
     try {
       if (first) {
         await begun();
-        postMessage({ id, spent });
+        postMessage({ id, spent, memory: kept.memory });
+      } else if (saved) {
+        if (open) await beside({ copy: saved });
+        postMessage({ id });
       } else {
         const shown = await told(request);
         postMessage({ id, shown, collection: open?.id ?? null }, [shown.body.buffer]);

@@ -136,9 +136,13 @@ fn removing(t: Tongue, listed: &[Listed]) -> Markup {
             summary { (t.say("pocket-remove")) }
             form #remove-collection method="post" action="/do/remove-collection" {
                 label for="remove-which" { (t.say("pocket-remove-which")) }
-                select #remove-which name="collection" {
+                select #remove-which name="collection" required {
+                    option value="" selected disabled { (t.say("pocket-remove-which")) }
                     @for one in listed {
-                        option value=(one.id) { (named(t, &one.title)) " · " (t.day(&one.opened)) }
+                        option value=(one.id) {
+                            (named(t, &one.title)) " · " (t.count("pocket-kinds", one.kinds)) " · "
+                            (t.day(&one.opened))
+                        }
                     }
                 }
                 p.being-sure {

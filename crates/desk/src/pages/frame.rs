@@ -224,7 +224,7 @@ fn reminder(desk: &Desk, asked: &Asked<'_>) -> Option<Markup> {
             Some(html! { (t.say("pocket-no-copy")) " " (save("pocket-save")) })
         }
         KeptIn::Browser { copy: Some(copy) }
-            if desk.head().saturating_sub(copy.head) >= LINES_WITHOUT_A_COPY =>
+            if desk.head().abs_diff(copy.head) >= LINES_WITHOUT_A_COPY =>
         {
             let day = t.with("pocket-old-copy", &[("day", &t.day(&copy.day))]);
             Some(html! { (day) " " (save("pocket-save")) })

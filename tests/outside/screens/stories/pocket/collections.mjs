@@ -103,6 +103,8 @@ async function copies(stage, page, host) {
   await page.locator("#copy-file").setInputFiles({ name: "x.zip", mimeType: "application/zip", buffer: Buffer.from("leaf") });
   await step(page, page.locator("#begin-copy").click());
   stage.expect((await page.textContent("main")).includes("not a copy of a collection"), "what is no copy is refused");
+  await page.goto(`${host.address}/finds`);
+  stage.expect((await page.textContent("main")).includes("hazel"), "what was open before is open, with all that it has");
   await page.goto(`${host.address}/collections`);
   stage.expect(await page.locator(".collections li button.main").count() === 3, "nothing is left of the attempt");
 }
@@ -113,7 +115,7 @@ const part = (zip, name) => execFileSync("unzip", ["-p", zip, name]);
 async function removed(stage, page, host) {
   await page.goto(`${host.address}/collections`);
   await page.locator("summary", { hasText: "Remove a collection" }).click();
-  await page.locator("#remove-which").selectOption({ index: 0 });
+  await page.locator("#remove-which").selectOption({ index: 1 });
   await page.locator("#sure").check();
   await step(page, page.locator("#remove").click());
   stage.expect(await page.getByRole("status").filter({ hasText: "no longer in this browser" }).count() === 1, "it says what is gone");

@@ -42,6 +42,11 @@ async function full(stage) {
         throw new DOMException("full", "QuotaExceededError");
       }
       return add.call(this, value, key);
+    };
+    const put = IDBObjectStore.prototype.put;
+    IDBObjectStore.prototype.put = function (value, key) {
+      if (value?.copy || value?.title) throw new DOMException("full", "QuotaExceededError");
+      return put.call(this, value, key);
     };`];
   const page = await stage.window(host, LAPTOP);
   await page.goto(host.address);
@@ -53,6 +58,9 @@ async function full(stage) {
   stage.expect(said.includes("no room left"), "it says that there is no room");
   stage.expect(said.includes("the last straw"), "what was typed is still there");
   await stage.look(page, "full");
+  await page.goto(`${host.address}/saved`);
+  const [copy] = await Promise.all([page.waitForEvent("download"), page.locator("#save-copy").click()]);
+  stage.expect(copy.suggestedFilename().endsWith(".zip"), "a copy can be saved though nothing can be noted of it");
   await page.reload();
   await page.goto(host.address);
   const finds = await page.textContent("main");

@@ -1,5 +1,5 @@
 // Two windows of the page that holds everything, on one collection: neither loses the other's
-// edits, and what one has changed since is asked back before the other writes over it.
+// edits, and one whose collection the other has removed says so.
 import { LAPTOP } from "../../stage.mjs";
 
 export async function twoTabs(stage) {
@@ -31,6 +31,7 @@ export async function twoTabs(stage) {
   // A window whose collection was removed by the other says so.
   await other.goto(`${host.address}/collections`);
   await other.locator("summary", { hasText: "Remove a collection" }).click();
+  await other.locator("#remove-which").selectOption({ index: 1 });
   await other.locator("#sure").check();
   await Promise.all([other.waitForNavigation(), other.locator("#remove").click()]);
   await one.getByRole("link", { name: "Heaps", exact: true }).click();
