@@ -28,10 +28,9 @@ const context = await chromium.launchPersistentContext(folder, {
     "--disable-component-update", "--disable-sync"],
 });
 const drawing = await context.newPage();
-const tab = await context.newPage();
-tab.setDefaultTimeout(60000);
 
-/** The renderer whose command line says nothing of us: the one that grew is ours. */
+/** The private memory of every renderer of the machine, in MiB; ours is the largest, and the only one
+ * once the photographs are drawn. */
 function renderers() {
   const all = execFileSync("pgrep", ["-f", `type=renderer`], { encoding: "utf8" }).trim().split("\n");
   return new Map(all.flatMap((id) => {
@@ -60,6 +59,13 @@ const photograph = (seed) => drawing.evaluate(async (seed) => {
   return btoa(text);
 }, seed);
 
+// Whoever draws them has gone before anything is measured.
+const photographs = [];
+for (let seed = 0; seed < Number(options.pictures); seed += 1) photographs.push(Buffer.from(await photograph(seed), "base64"));
+const tab = await context.newPage();
+tab.setDefaultTimeout(60000);
+await drawing.close();
+
 async function go(path) {
   await tab.goto("about:blank");
   await tab.goto(`${page}#${path}`);
@@ -77,9 +83,8 @@ await press("#begin-walk");
 console.log(`${largest().toFixed(0)} MiB  with the invented walk`);
 let most = 0;
 for (let seed = 0; seed < Number(options.pictures); seed += 1) {
-  const bytes = Buffer.from(await photograph(seed), "base64");
   await press("nav a[href^='#/finds']");
-  await tab.locator("#pictures").setInputFiles({ name: `${seed}.jpg`, mimeType: "image/jpeg", buffer: bytes });
+  await tab.locator("#pictures").setInputFiles({ name: `${seed}.jpg`, mimeType: "image/jpeg", buffer: photographs[seed] });
   await press("#add-finds");
   most = Math.max(most, largest());
 }
