@@ -5,23 +5,16 @@
 // A slow machine: the whole browser in a control group of the kernel that has a quarter of the time of
 // all cores (as root, control groups of version 1); --slow 1 leaves it as it is. Each figure is the median
 // of N runs, each in a new profile on the disk; times are those of the page's own clock.
-import { createRequire } from "node:module";
 import { chmodSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { cpus, tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 
-const options = { modules: "target/check/node", chromium: "/usr/bin/chromium", runs: "5", slow: "4" };
-let file = "target/pocket/spinney.html";
-for (let at = 2; at < process.argv.length; at += 1) {
-  const word = process.argv[at];
-  if (word.startsWith("--")) options[word.slice(2)] = process.argv[(at += 1)];
-  else file = word;
-}
+import { CHROMIUM_ARGS, called } from "../../tests/outside/options.mjs";
+
+const { options, given: [file = "target/pocket/spinney.html"], require } = called({ runs: "5", slow: "4" });
 const page = pathToFileURL(resolve(file)).href;
-const { chromium } = createRequire(join(resolve(options.modules), "package.json"))("playwright-core");
-const ARGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-  "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+const { chromium } = require("playwright-core");
 
 const folder = mkdtempSync(join(tmpdir(), "spinney-figures-"));
 const group = "/sys/fs/cgroup/cpu/spinney-figures";
@@ -41,7 +34,7 @@ const note = (name, value) => figures.set(name, [...(figures.get(name) ?? []), v
 async function open(number) {
   const profile = join(folder, `profile-${number}`);
   return chromium.launchPersistentContext(profile, {
-    executablePath: browser, headless: true, args: ARGS, viewport: { width: 1366, height: 768 }, acceptDownloads: true,
+    executablePath: browser, headless: true, args: CHROMIUM_ARGS, viewport: { width: 1366, height: 768 }, acceptDownloads: true,
     timeout: 120000,
   });
 }

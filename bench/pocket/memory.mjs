@@ -5,27 +5,21 @@
 // Photographs of 12 megapixels are drawn (noise and shapes), added to a find each, and every find is
 // looked at; then the private memory of the tab's own process is read from the kernel (smaps_rollup:
 // private clean and dirty pages).
-import { createRequire } from "node:module";
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 
-const options = { modules: "target/check/node", chromium: "/usr/bin/chromium", pictures: "50" };
-let file = "target/pocket/spinney.html";
-for (let at = 2; at < process.argv.length; at += 1) {
-  const word = process.argv[at];
-  if (word.startsWith("--")) options[word.slice(2)] = process.argv[(at += 1)];
-  else file = word;
-}
+import { CHROMIUM_ARGS, called } from "../../tests/outside/options.mjs";
+
+const { options, given: [file = "target/pocket/spinney.html"], require } = called({ pictures: "50" });
 const page = pathToFileURL(resolve(file)).href;
-const { chromium } = createRequire(join(resolve(options.modules), "package.json"))("playwright-core");
+const { chromium } = require("playwright-core");
 const folder = mkdtempSync(join(tmpdir(), "spinney-memory-"));
 const context = await chromium.launchPersistentContext(folder, {
   executablePath: options.chromium, headless: true,
-  args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-    "--disable-component-update", "--disable-sync"],
+  args: CHROMIUM_ARGS,
 });
 const drawing = await context.newPage();
 

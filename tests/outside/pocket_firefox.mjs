@@ -4,21 +4,15 @@
 //   node tests/outside/pocket_firefox.mjs PAGE.html OUT [--modules DIR] [--firefox PATH]
 //
 // Nothing may be asked of a network and nothing may fail in the page. Exits 1 with what is wrong.
-import { createRequire } from "node:module";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 
-const options = { modules: "target/check/node", firefox: "/usr/bin/firefox-esr" };
-const given = [];
-for (let at = 2; at < process.argv.length; at += 1) {
-  const word = process.argv[at];
-  if (word.startsWith("--")) options[word.slice(2)] = process.argv[(at += 1)];
-  else given.push(word);
-}
+import { called } from "./options.mjs";
+
+const { options, given, require } = called({ firefox: "/usr/bin/firefox-esr" });
 const [file, out] = given.map((path) => resolve(path));
 const page = pathToFileURL(file).href;
-const require = createRequire(join(resolve(options.modules), "package.json"));
 const puppeteer = require("puppeteer-core").default ?? require("puppeteer-core");
 
 const wrong = [];

@@ -6,24 +6,17 @@
 // Half of the kills come within some milliseconds after a form was sent, half at any moment. Two of
 // three end the tab's own process, one the whole browser (SIGKILL), whose profile is on the disk.
 // Afterwards the collection is opened again: every find whose screen was seen must be there.
-import { createRequire } from "node:module";
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 
-const options = { modules: "target/check/node", chromium: "/usr/bin/chromium", seed: "1" };
-const given = [];
-for (let at = 2; at < process.argv.length; at += 1) {
-  const word = process.argv[at];
-  if (word.startsWith("--")) options[word.slice(2)] = process.argv[(at += 1)];
-  else given.push(word);
-}
+import { CHROMIUM_ARGS, called } from "./options.mjs";
+
+const { options, given, require } = called({ seed: "1" });
 const [page, kills] = [pathToFileURL(resolve(given[0])).href, Number(given[1])];
-const { chromium } = createRequire(join(resolve(options.modules), "package.json"))("playwright-core");
-const ARGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-  "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+const { chromium } = require("playwright-core");
 
 // A small generator (mulberry32), so that a run can be repeated.
 let seed = Number(options.seed);
@@ -46,7 +39,7 @@ let number = 0;
 let begun = 0;
 
 async function window() {
-  context ??= await chromium.launchPersistentContext(profile, { executablePath: options.chromium, headless: true, args: ARGS });
+  context ??= await chromium.launchPersistentContext(profile, { executablePath: options.chromium, headless: true, args: CHROMIUM_ARGS });
   const tab = context.pages()[0] ?? await context.newPage();
   await tab.goto("about:blank");
   await tab.goto(`${page}#/finds`);

@@ -10,10 +10,10 @@
 // asked for anything. OUT/story.txt then holds the requests of the first story, for the
 // browser's build of the desk to answer. With --pocket the same stories are played on the page that
 // holds everything, but for those about the program's files. Exits 1 with a list of what is wrong.
-import { createRequire } from "node:module";
 import { mkdirSync, readFileSync, rmSync } from "node:fs";
-import { join, resolve } from "node:path";
+import { resolve } from "node:path";
 
+import { CHROMIUM_ARGS, called } from "./options.mjs";
 import { PocketStage } from "./screens/pocket.mjs";
 import { Stage } from "./screens/stage.mjs";
 import { aCopy } from "./screens/stories/a_copy.mjs";
@@ -39,28 +39,19 @@ const STORIES = {
 const OF_THE_PROGRAM = ["atAGlance", "aCopy", "twoWindows"];
 /** What is about the page that holds everything alone. */
 const OF_THE_POCKET = { collections, twoTabs, refused };
-const ARGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-  "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 
-const options = { modules: "target/node", chromium: "/usr/bin/chromium", only: "", pocket: "" };
-const given = [];
-for (let at = 2; at < process.argv.length; at += 1) {
-  const word = process.argv[at];
-  if (word.startsWith("--")) options[word.slice(2)] = process.argv[(at += 1)];
-  else given.push(word);
-}
+const { options, given, require } = called({ only: "", pocket: "" });
 if (given.length !== 2) {
   console.error("Use: screens.mjs SPINNEY OUT [--modules DIR] [--chromium PATH] [--only STORY] [--pocket PAGE]");
   process.exit(2);
 }
 const [program, out] = given.map((path) => resolve(path));
-const require = createRequire(join(resolve(options.modules), "package.json"));
 const { chromium } = require("playwright-core");
 const axe = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
 rmSync(out, { recursive: true, force: true });
 mkdirSync(out, { recursive: true });
 
-const browser = await chromium.launch({ executablePath: options.chromium, headless: true, args: ARGS });
+const browser = await chromium.launch({ executablePath: options.chromium, headless: true, args: CHROMIUM_ARGS });
 const cast = { program, out, browser, axe };
 const stage = options.pocket ? new PocketStage({ ...cast, page: resolve(options.pocket) }) : new Stage(cast);
 const stories = options.pocket ? { ...OF_THE_POCKET, ...STORIES } : STORIES;
