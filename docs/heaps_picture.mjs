@@ -9,6 +9,7 @@ import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 
+import { CHROMIUM_ARGS } from "../tests/outside/options.mjs";
 import { Stage } from "../tests/outside/screens/stage.mjs";
 
 const [program, ...rest] = process.argv.slice(2);
@@ -25,8 +26,7 @@ const SORTED = { "Is the leaf in one piece?": [
 
 const browser = await chromium.launch({
   executablePath: option("--chromium", "/usr/bin/chromium"),
-  args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-    "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+  args: CHROMIUM_ARGS,
 });
 const out = mkdtempSync(join(tmpdir(), "spinney-picture-"));
 const stage = new Stage({ program: resolve(program), out, browser, axe: "" });

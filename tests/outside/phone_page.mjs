@@ -23,6 +23,8 @@ import { readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 
+import { CHROMIUM_ARGS } from "./options.mjs";
+
 const options = { modules: "target/node", chromium: "/usr/bin/chromium" };
 const files = [];
 for (let at = 2; at < process.argv.length; at += 1) {
@@ -42,15 +44,13 @@ const address = pathToFileURL(resolve(files[0])).href;
 const walks = JSON.parse(readFileSync(files[1], "utf8"));
 const scripted = !readFileSync(files[0], "utf8").includes("This key has no question yet.");
 
-const ARGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-  "--disable-background-networking", "--disable-component-update", "--disable-sync"];
 const TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 const wrong = [];
 const counted = { clicks: 0, walks: 0, axe: 0, links: 0, seen: 0 };
 
 // A fresh profile in a folder of its own, which Playwright makes and removes.
 const browser = await chromium.launch({
-  executablePath: options.chromium, headless: true, args: ARGS,
+  executablePath: options.chromium, headless: true, args: CHROMIUM_ARGS,
 });
 
 async function withPage(settings, work) {
