@@ -53,7 +53,7 @@ mkdirSync(out, { recursive: true });
 
 const browser = await chromium.launch({ executablePath: options.chromium, headless: true, args: CHROMIUM_ARGS });
 const cast = { program, out, browser, axe };
-const stage = options.pocket ? new PocketStage({ ...cast, page: resolve(options.pocket) }) : new Stage(cast);
+const stage = options.pocket ? new PocketStage({ ...cast, page: options.pocket }) : new Stage(cast);
 const stories = options.pocket ? { ...OF_THE_POCKET, ...STORIES } : STORIES;
 for (const [name, tell] of Object.entries(stories)) {
   if (options.only && options.only !== name) continue;

@@ -2,14 +2,16 @@
 // memory. Both give the same promises: what `append` has acknowledged is there afterwards, all of
 // it or nothing, and nothing is kept that was thought out before somebody else's lines.
 //
-// A collection is a record with the number of its last line (`head`) and how often it was written
-// anew (`epoch`), its lines under [id, number] and its pictures under [id, hash].
+// A collection is a record with the number of its last line (`head`), how often it was written
+// anew (`epoch`) and how many bytes its pictures have (`bytes`), its lines under [id, number] and its pictures under [id, hash].
 
 /** Somebody else kept something since the desk looked. */
 class Moved extends Error {}
 
 const lines = (id, from = 1) => IDBKeyRange.bound([id, from], [id, Infinity]);
 const pictures = (id) => IDBKeyRange.bound([id], [id, []]);
+
+const size = (given) => [...given].reduce((sum, [, { length }]) => sum + length, 0);
 
 const done = (request) => new Promise((good, bad) => {
   request.onsuccess = () => good(request.result);
@@ -106,7 +108,7 @@ class InBrowser {
       if (record?.epoch !== epoch || record.head !== head) throw new Moved();
       added.forEach((line, at) => allLines.add(line, [id, head + 1 + at]));
       for (const [hash, bytes] of given) allPictures.put(bytes, [id, hash]);
-      collections.put({ ...record, head: head + added.length });
+      collections.put({ ...record, head: head + added.length, bytes: (record.bytes ?? 0) + size(given) });
     });
   }
 
@@ -117,11 +119,13 @@ class InBrowser {
       if (record?.epoch !== epoch || record.head !== head) throw new Moved();
       allLines.delete(lines(id));
       whole.forEach((line, at) => allLines.add(line, [id, 1 + at]));
+      let bytes = size(given);
       for (const key of await done(allPictures.getAllKeys(pictures(id)))) {
-        if (!stays.has(key[1])) allPictures.delete(key);
+        if (stays.has(key[1])) bytes += (await done(allPictures.get(key))).length;
+        else allPictures.delete(key);
       }
       for (const [hash, bytes] of given) allPictures.put(bytes, [id, hash]);
-      collections.put({ ...record, epoch: epoch + 1, head: whole.length });
+      collections.put({ ...record, epoch: epoch + 1, head: whole.length, bytes });
     });
   }
 
@@ -170,7 +174,7 @@ class InMemory {
     if (!one) throw new Moved();
     one.lines.push(...added);
     for (const [hash, bytes] of given) one.pictures.set(hash, bytes);
-    Object.assign(one.record, { head: one.lines.length });
+    Object.assign(one.record, { head: one.lines.length, bytes: size(one.pictures) });
   }
 
   async rewrite(id, { epoch }, whole, given, stays) {
@@ -179,7 +183,7 @@ class InMemory {
     one.lines = whole;
     for (const hash of [...one.pictures.keys()]) if (!stays.has(hash)) one.pictures.delete(hash);
     for (const [hash, bytes] of given) one.pictures.set(hash, bytes);
-    Object.assign(one.record, { epoch: epoch + 1, head: whole.length });
+    Object.assign(one.record, { epoch: epoch + 1, head: whole.length, bytes: size(one.pictures) });
   }
 
   async remove(id) {

@@ -304,14 +304,17 @@ function ofThisHost(signal) {
 }
 
 /** Says that something takes time, once it does. */
+let awaited = 0;
+
 function busy(mine) {
-  setTimeout(() => {
-    if (mine === turn && asked.size > 0) document.documentElement.setAttribute("aria-busy", "true");
-  }, 150);
+  awaited = mine;
+  setTimeout(() => { if (awaited === mine) document.querySelector("main")?.setAttribute("aria-busy", "true"); }, 150);
 }
 
 function free(mine) {
-  if (mine === turn) document.documentElement.removeAttribute("aria-busy");
+  if (awaited > mine) return;
+  awaited = 0;
+  document.querySelector("main")?.removeAttribute("aria-busy");
 }
 
 /** Forms that are on their way. */

@@ -192,12 +192,12 @@ async function handle(request) {
   throw new Trouble("overtaken");
 }
 
+/** A picture as it is kept: the desk has written it anew before, so that it is pixels alone. */
 async function picture(hash) {
   const bytes = await kept.picture(open.id, hash);
-  const shown = bytes && ask("picture", [], [bytes]);
-  if (shown?.what !== "picture") throw new Trouble("picture-lost");
-  const kind = shown.parts[0][0] === 0x89 ? "image/png" : "image/jpeg";
-  return { status: 200, kind, location: "", file: "", body: shown.parts[0] };
+  const kind = { 0x89: "image/png", 0xff: "image/jpeg" }[bytes?.[0]];
+  if (!kind) throw new Trouble("picture-lost");
+  return { status: 200, kind, location: "", file: "", body: bytes };
 }
 
 async function keep(answer) {
@@ -206,6 +206,9 @@ async function keep(answer) {
   const given = answer.texts.getAll("hash").map((hash, at) => [hash, answer.parts[count + at]]);
   const at = { epoch: open.epoch, head: Number(answer.texts.get("after")) };
   if (answer.what === "keep") {
+    const most = Number(answer.texts.get("most"));
+    const more = given.reduce((sum, [, { length }]) => sum + length, 0);
+    if (more > 0 && (open.record.bytes ?? 0) + more > most) throw new Trouble("copy-full");
     await kept.append(open.id, at, lines, given);
     await afterwards(() => ask("catch-up", [], lines));
   } else {

@@ -18,6 +18,10 @@ pub struct Pocket {
     desk: Desk,
 }
 
+/// Bytes of pictures that a collection may have here: a copy is the only way out of a browser, and
+/// lines go into it too.
+const MOST_PICTURES: usize = spinney_model::limits::COPY_BYTES - (8 << 20);
+
 /// The invented hedge walk, sheet by sheet.
 const WALK: [(&str, &[u8]); 4] = [
     ("table.csv", include_bytes!("../../spinney/scenarios/hedge_walk/table.csv")),
@@ -35,7 +39,6 @@ impl Pocket {
     /// | `catch-up` | the lines after those | the same |
     /// | `handle` | files of a form, pictures | `page`, `keep`, `rewrite`, `replace`, `picture`, `need` |
     /// | `trouble` | – | `page` |
-    /// | `picture` | a picture that is kept | `picture` with it, `lost` |
     /// | `work`, `stands` | – | `stands` |
     /// | `collections` | – | `page` |
     /// | `walk` | – | `lines` of the invented walk |
@@ -56,11 +59,6 @@ impl Pocket {
                 let page = self.desk.trouble(&request(message), &trouble);
                 self.shown("page", page, Vec::new())
             }
-            "picture" => match message.parts.into_iter().next().and_then(Desk::picture_to_show)
-            {
-                Some(picture) => Message::new("picture").with_parts(vec![picture]),
-                None => Message::new("lost"),
-            },
             "work" => {
                 // Nobody waits for what it found: the next page shows it.
                 let _ = self.desk.work_on(message.number("heaps"));
@@ -131,8 +129,10 @@ impl Pocket {
             pictures.iter().map(|bytes| Desk::name_of_picture(bytes)).collect();
         let parts = lines.into_iter().chain(pictures).collect();
         let message = self.shown(what, then, parts);
-        let message =
-            message.saying("after", head.to_string()).saying("lines", count.to_string());
+        let message = message
+            .saying("after", head.to_string())
+            .saying("lines", count.to_string())
+            .saying("most", MOST_PICTURES.to_string());
         hashes.into_iter().fold(message, |all, hash| all.saying("hash", hash))
     }
 
@@ -201,6 +201,7 @@ fn trouble(name: &str, why: &str) -> Trouble {
     match name {
         "full" => Trouble::StorageFull,
         "not-reached" => Trouble::StorageNotReached(why.to_owned()),
+        "copy-full" => Trouble::CopyFull(MOST_PICTURES >> 20),
         "overtaken" => Trouble::Overtaken,
         "picture-lost" => Trouble::PictureLost,
         "large" => Trouble::Large(spinney_model::limits::FORM_BYTES >> 20),

@@ -107,8 +107,6 @@ fn what_cannot_be_read_is_said() {
     };
     assert_eq!(open(&mut pocket, b"{\"v\":999}"), "newer");
     assert_eq!(open(&mut pocket, b"leaf"), "damaged");
-    let lost = pocket.answer(Message::new("picture").with_parts(vec![b"no picture".to_vec()]));
-    assert_eq!(lost.text("what"), "lost");
     let trouble = |pocket: &mut Pocket, name: &str| {
         let asked = Message::new("trouble").saying("address", "/finds").saying("method", "get");
         let answer = pocket.answer(asked.saying("trouble", name).saying("why", "UnknownError"));
@@ -116,6 +114,8 @@ fn what_cannot_be_read_is_said() {
     };
     let (status, page) = trouble(&mut pocket, "full");
     assert!(status == "507" && page.contains("This browser has no room left"), "{page}");
+    let (status, page) = trouble(&mut pocket, "copy-full");
+    assert!(status == "507" && page.contains("room for 56 MiB of pictures"), "{page}");
     let (status, page) = trouble(&mut pocket, "not-reached");
     assert!(status == "503" && page.contains("could not keep it (UnknownError)"), "{page}");
     assert_eq!(trouble(&mut pocket, "picture-lost").0, "404");

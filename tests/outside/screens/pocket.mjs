@@ -3,6 +3,7 @@
 //
 // A host is a profile of the browser: its windows share one storage, and a story that opens the
 // same collection again opens the same profile.
+import { resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 
 import { Stage } from "./stage.mjs";
@@ -10,7 +11,7 @@ import { Stage } from "./stage.mjs";
 export class PocketStage extends Stage {
   constructor({ page, ...stage }) {
     super(stage);
-    this.base = `${pathToFileURL(page).href}#`;
+    this.base = `${/^https?:/.test(page) ? page : pathToFileURL(resolve(page)).href}#`;
     this.profiles = new Map();
   }
 

@@ -2,7 +2,9 @@
 // leaves it, a block pasted from a spreadsheet. Without it the form is sent as a whole.
 
 function table(host, signal) {
-  const form = () => document.getElementById("cells");
+  // Also when another screen is there already: what was typed before is still sent from it.
+  const cells = document.getElementById("cells");
+  const form = () => cells;
   const told = (text) => { const at = document.getElementById("told"); if (at) at.textContent = text; };
   const cellOf = (input) => input?.closest?.("#cells td");
   const isCell = (at) => at instanceof HTMLInputElement && /^i-\d+-\d+$/.test(at.id);
@@ -157,6 +159,7 @@ function table(host, signal) {
 
   // Takes over what the new page says, and leaves alone what a hand is at.
   function take(page) {
+    if (signal.aborted) return;
     const at = document.activeElement;
     for (const cell of document.querySelectorAll("#cells td")) {
       const fresh = page.getElementById(cell.id);

@@ -10,7 +10,7 @@ pub(crate) const ROUTES: &[Route] =
     &[get("/assets/{name}", asset), get("/picture/{hash}", picture)];
 
 /// The look, screen by screen; one file for the browser.
-const LOOK: [&str; 12] = [
+const LOOK: [&str; 13] = [
     include_str!("../../assets/look/base.css"),
     include_str!("../../assets/look/cards.css"),
     include_str!("../../assets/look/finds.css"),
@@ -23,6 +23,8 @@ const LOOK: [&str; 12] = [
     include_str!("../../assets/look/try_it.css"),
     include_str!("../../assets/look/print.css"),
     include_str!("../../assets/look/done.css"),
+    // Last: on paper it goes over all others.
+    include_str!("../../assets/look/print_out.css"),
 ];
 
 /// The leaf in the tab of the browser. A `data:` address would not be shown: pages load from

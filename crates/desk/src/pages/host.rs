@@ -25,6 +25,9 @@ pub enum Trouble {
     Full(String),
     /// The browser's storage has no room for more.
     StorageFull,
+    /// A copy of what is kept in a browser holds so many MiB of pictures, and there is no other
+    /// way out of it.
+    CopyFull(usize),
     /// The browser's storage could not be read or written: what the browser says.
     StorageNotReached(String),
     /// What is kept in memory only has so many MiB of pictures, and no room for more.
@@ -60,7 +63,7 @@ pub enum Trouble {
 impl Trouble {
     fn status(&self) -> u16 {
         match self {
-            Self::Full(_) | Self::MemoryFull(_) | Self::StorageFull => 507,
+            Self::Full(_) | Self::MemoryFull(_) | Self::CopyFull(_) | Self::StorageFull => 507,
             Self::ReadOnly(_)
             | Self::Locked(_)
             | Self::Damaged(_)
@@ -88,6 +91,9 @@ impl Trouble {
             }
             Self::StorageFull => {
                 (t.say("host-storage-full"), t.say("host-storage-full-remedy"))
+            }
+            Self::CopyFull(most) => {
+                (t.count("host-copy-full", *most), t.say("host-copy-full-remedy"))
             }
             Self::StorageNotReached(why) => {
                 let sentence = t.with("host-storage-not-reached", &[("why", why)]);

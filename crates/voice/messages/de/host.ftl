@@ -52,3 +52,5 @@ host-storage-full = In diesem Browser ist kein Platz mehr für die Sammlung. Nic
 host-storage-full-remedy = Jetzt eine Kopie speichern. Dann Platz schaffen: eine Sammlung entfernen, von der es eine Kopie gibt, oder auf der Festplatte aufräumen. Danach noch einmal versuchen.
 host-storage-not-reached = Dieser Browser konnte es nicht aufheben ({ $why }). Nichts wurde geändert.
 host-storage-not-reached-remedy = Noch einmal versuchen. Wenn es dabei bleibt: eine Kopie speichern, die Seite schließen, sie wieder öffnen und die Kopie öffnen.
+host-copy-full = Eine Sammlung in einem Browser hat Platz für { $count } MiB Bilder, so viel wie eine Kopie fasst. Nichts wurde geändert.
+host-copy-full-remedy = Entfernt endgültig Bilder, die niemand braucht, oder legt eine andere Sammlung an.

@@ -52,3 +52,5 @@ host-storage-full = This browser has no room left for the collection. Nothing wa
 host-storage-full-remedy = Save a copy now. Then remove a collection that you have a copy of, or make room on the disk, and do it once more.
 host-storage-not-reached = This browser could not keep it ({ $why }). Nothing was changed.
 host-storage-not-reached-remedy = Try it once more. If it stays so, save a copy, close the page, open it again and open the copy.
+host-copy-full = A collection in a browser has room for { $count } MiB of pictures, as much as a copy holds. Nothing was changed.
+host-copy-full-remedy = Remove pictures for good that nobody needs, or begin another collection.
