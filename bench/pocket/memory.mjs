@@ -92,5 +92,8 @@ console.log(`${largest().toFixed(0)} MiB  on the heaps`);
 await go("/finds");
 await tab.waitForTimeout(3000);
 console.log(`${largest().toFixed(0)} MiB  the page opened anew with them`);
+await go("/done");
+await tab.waitForTimeout(3000);
+console.log(`${largest().toFixed(0)} MiB  the same on a screen without pictures`);
 await context.close();
 rmSync(folder, { recursive: true, force: true });
