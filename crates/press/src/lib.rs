@@ -5,6 +5,7 @@
 
 mod booklet;
 pub mod chart;
+pub mod copies;
 mod drawing;
 mod fitting;
 mod glossary;

@@ -11,6 +11,7 @@ use std::collections::{BTreeMap, HashMap};
 use spinney_model::{End, TaxonIx};
 use spinney_voice::Tongue;
 
+use crate::copies::Class;
 use crate::picture::NoPicture;
 use crate::sheet::face::{Faces, Weight};
 use crate::sheet::frame::Frame;
@@ -84,6 +85,11 @@ impl<'a> Setting<'a> {
             lines: RefCell::default(),
             leaves: OnceCell::new(),
         }
+    }
+
+    /// Who comes along.
+    pub(crate) fn class(&self) -> Class {
+        Class::USUAL
     }
 
     /// The language of the sheets.

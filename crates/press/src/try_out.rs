@@ -1,14 +1,13 @@
 //! The try-out sheets: because a key that nobody tried is a guess.
 //!
-//! From a booklet to a PDF with an empty key to fill in, a strip to tick, labels for the
-//! specimens, slips for what happened, and the adult's list of right ways. It holds no
-//! results: those are written on it by hand.
+//! From a booklet to a PDF with an empty key to fill in, labels for the specimens, a list of what
+//! happened, and the adult's list of right ways. It holds no results: those are written on it by
+//! hand.
 
 mod answers;
 mod blank_key;
 mod labels;
-mod slips;
-mod strip;
+mod list;
 
 use crate::pdf::{self, PressError};
 use crate::setting::Setting;
@@ -26,13 +25,13 @@ pub fn pdf(booklet: &Booklet, paper: Paper) -> Result<Vec<u8>, PressError> {
 pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let setting = Setting::new(booklet);
     let parts = Parts::of(&setting, paper);
-    let pages = [parts.labels, parts.blank_key, parts.strips, parts.slips, parts.answers];
+    let pages = [parts.labels, parts.blank_key, parts.list, parts.answers];
     let title = setting.t().with("sheet-title-try-out", &[("title", &setting.title())]);
     setting.sheet(title, pages.concat())
 }
 
-/// What a group needs that sorts its own set: numbers, an empty key to write and strips to
-/// tick, as a PDF.
+/// What a group needs that sorts its own set: numbers, an empty key to write and a list to tick,
+/// as a PDF.
 /// The key of the booklet is not looked at.
 ///
 /// **Errors**: [`PressError`] if the file would not be valid.
@@ -44,7 +43,7 @@ pub fn set_pdf(booklet: &Booklet, paper: Paper) -> Result<Vec<u8>, PressError> {
 pub fn set_sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let setting = Setting::new(booklet);
     let parts = Parts::of(&setting, paper);
-    let pages = [parts.labels, parts.blank_key, parts.strips];
+    let pages = [parts.labels, parts.blank_key, parts.list];
     let title = setting.t().with("sheet-title-set", &[("title", &setting.title())]);
     setting.sheet(title, pages.concat())
 }
@@ -53,16 +52,10 @@ pub fn set_sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 pub(crate) struct Parts {
     /// An empty key for a group.
     pub(crate) blank_key: Vec<Page>,
-    /// Strips to tick.
-    pub(crate) strips: Vec<Page>,
-    /// Strips on one page.
-    pub(crate) strips_a_page: usize,
     /// Numbers for the specimens.
     pub(crate) labels: Vec<Page>,
-    /// Slips for what happened.
-    pub(crate) slips: Vec<Page>,
-    /// Slips on one page.
-    pub(crate) slips_a_page: usize,
+    /// What happened with each of them.
+    pub(crate) list: Vec<Page>,
     /// The right ways, for adults.
     pub(crate) answers: Vec<Page>,
 }
@@ -70,15 +63,10 @@ pub(crate) struct Parts {
 impl Parts {
     /// Sets all of them.
     pub(crate) fn of(setting: &Setting, paper: Paper) -> Self {
-        let (strips, strips_a_page) = strip::pages(setting, paper);
-        let (slips, slips_a_page) = slips::pages(setting, paper);
         Self {
             blank_key: blank_key::pages(setting, paper),
-            strips,
-            strips_a_page,
             labels: labels::pages(setting, paper),
-            slips,
-            slips_a_page,
+            list: list::pages(setting, paper),
             answers: answers::pages(setting, paper),
         }
     }

@@ -7,49 +7,55 @@ use crate::sheet::flow::Flow;
 use crate::sheet::ink::{Dash, Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role};
 
-/// No group writes a longer key than one for forty kinds and some that come out twice.
-const MOST: usize = 60;
+/// No group writes a longer key than one for sixty kinds.
+const MOST: usize = 59;
 
-/// The pages of an empty key with room for every kind, and a few that come out twice.
+/// The pages of an empty key: as many questions as separate all kinds, one fewer than there are
+/// kinds. A question has two lines to write on, unless one saves a page.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    let two = laid(setting, paper, 2);
+    let one = laid(setting, paper, 1);
+    if one.len() < two.len() { one } else { two }
+}
+
+fn laid(setting: &Setting, paper: Paper, lines: usize) -> Vec<Page> {
     let kinds = setting.booklet.matrix.taxa().len();
-    let wanted = kinds.saturating_sub(1).clamp(3, MOST) + 2;
+    let wanted = kinds.saturating_sub(1).clamp(1, MOST);
     let frame = setting.frame(paper, false, "sheet-own-key", OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
-    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-own-key"), false));
+    let low = lines == 1;
+    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-own-key"), low));
     let words = setting.say("sheet-own-key-about");
-    flow.put(4.0, setting.text(&words, Style::BODY, flow.wide()));
-    flow.put(2.0, setting.to_mind(flow.wide()));
+    let style = if low { Style::SMALL } else { Style::BODY };
+    flow.put(if low { 2.0 } else { 4.0 }, setting.text(&words, style, flow.wide()));
+    flow.put(if low { 0.5 } else { 2.0 }, setting.to_mind(flow.wide()));
     let wide = flow.wide();
-    // The last page is filled with questions too: somebody always needs one more.
-    let mut number = 1;
-    loop {
-        let piece = question(setting, number, wide);
-        let full = piece.h + 8.0 > flow.room();
-        if number > wanted && full {
-            break;
-        }
-        flow.put(8.0, piece);
-        number += 1;
+    for number in 1..=wanted {
+        let gap = if low { 2.2 } else { 8.0 };
+        flow.put(gap, question(setting, number, lines, wide));
     }
+    flow.lines_to_write_on(&setting.say("sheet-what-we-noticed"));
     flow.finish()
 }
 
-fn question(setting: &Setting, number: usize, wide: f64) -> Piece {
+fn question(setting: &Setting, number: usize, lines: usize, wide: f64) -> Piece {
     let number = setting.disc(&number.to_string(), Role::Paragraph);
     let from =
         setting.text(&setting.say("sheet-from-blank"), Style::SMALL.inked(Ink::Soft), 30.0);
     let left = number.w + 4.0;
-    let line = || Piece::rule(wide - left, Pen::solid(0.2, Ink::Soft));
-    let short = Piece::rule(wide - left - from.w - 3.0, Pen::solid(0.2, Ink::Soft));
+    let pen = Pen::solid(0.2, Ink::Soft);
+    let short = Piece::rule(wide - left - from.w - 3.0, pen);
     let x = wide - from.w;
-    let head = number.with(left, 8.4, short).with(x, 3.6, from).with(left, 18.4, line());
+    let mut head = number.with(left, 8.4, short).with(x, 3.6, from);
+    if lines > 1 {
+        head = head.with(left, 18.4, Piece::rule(wide - left, pen));
+    }
     let half = (wide - left - 8.0) / 2.0;
     let way = |word: &str, yes: bool| {
         let tab = setting.tab(&setting.say(word), yes);
         let arrow = drawing::arrow(12.0, if yes { Dash::Solid } else { Dash::Dashed });
         let start = tab.w + 0.8 + arrow.w + 2.0;
-        let body = Piece::rule(half - start, Pen::solid(0.2, Ink::Soft));
+        let body = Piece::rule(half - start, pen);
         tab.with(13.8, 1.9, arrow).with(start, 6.6, body)
     };
     let ways = Piece::blank(wide, 7.0).with(left, 0.0, way("answer-yes", true)).with(
@@ -57,7 +63,8 @@ fn question(setting: &Setting, number: usize, wide: f64) -> Piece {
         0.0,
         way("answer-no", false),
     );
-    head.then(4.0, listed(ways)).grouped(Group::Section)
+    let gap = if lines > 1 { 4.0 } else { 1.0 };
+    head.then(gap, listed(ways)).grouped(Group::Section)
 }
 
 /// Tabs without a body are words, not labels of a list.

@@ -10,58 +10,79 @@ use crate::sheet::frame::MARGIN;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role};
 
-/// Labels across a page.
+/// Labels across a page at most.
 const ACROSS: usize = 4;
 /// The least height of a label, in mm: a number to read across a table.
 const LEAST: f64 = 34.0;
 
-/// The pages: at least one label for every kind, and every page full.
+/// The pages: a label for every kind, and not one more.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let frame = setting.frame(paper, false, "sheet-labels", OUR_GROUP);
     let head = setting.masthead(&frame, &setting.say("sheet-labels"), false);
     let words = setting.say("sheet-labels-about");
     let head = head.then(4.0, setting.text(&words, Style::BODY, frame.wide()));
-    let wanted = setting.booklet.matrix.taxa().len().max(8);
+    let wanted = setting.booklet.matrix.taxa().len().max(1);
     let room = |page: usize| {
         let top = if page == 0 { head.h + 7.0 } else { 3.0 };
         (frame.top(page) + top, frame.bottom() - frame.top(page) - top - 3.0)
     };
-    let rows = |page: usize| ((room(page).1 / LEAST).floor() as usize).max(1);
-    let (mut count, mut of) = (0, 0);
-    while count < wanted {
-        count += rows(of) * ACROSS;
-        of += 1;
+    let most = |page: usize| ((room(page).1 / LEAST).floor() as usize).max(1) * ACROSS;
+    let mut shares = Vec::new();
+    let mut left = wanted;
+    while left > 0 {
+        let share = left.min(most(shares.len()));
+        shares.push(share);
+        left -= share;
     }
+    // What the last page would have alone is shared with the one before, so that none is empty.
+    if let [.., before, last] = &mut shares[..] {
+        let both = *before + *last;
+        *last = both / 2;
+        *before = both - *last;
+    }
+    let of = shares.len();
     let mut number = 1;
-    (0..of)
-        .map(|page| {
-            let (y, high) = room(page);
-            let cell = (frame.wide() / ACROSS as f64, high / rows(page) as f64);
-            let grid = grid(setting, number, rows(page), cell);
-            number += rows(page) * ACROSS;
-            let mut nodes = Vec::new();
-            if page == 0 {
-                nodes.extend(head.clone().moved(MARGIN, MARGIN).nodes);
-            }
-            nodes.extend(grid.moved(MARGIN, y).nodes);
-            frame.page(&setting.faces, nodes, page, of)
-        })
-        .collect()
+    let mut pages = Vec::new();
+    for (page, share) in shares.into_iter().enumerate() {
+        let (y, high) = room(page);
+        let grid = grid(setting, number, share, (frame.wide(), high));
+        number += share;
+        let mut nodes = Vec::new();
+        if page == 0 {
+            nodes.extend(head.clone().moved(MARGIN, MARGIN).nodes);
+        }
+        nodes.extend(grid.moved(MARGIN, y).nodes);
+        pages.push(frame.page(&setting.faces, nodes, page, of));
+    }
+    pages
 }
 
-fn grid(setting: &Setting, first: usize, rows: usize, (w, h): (f64, f64)) -> Piece {
-    let mut grid = Piece::blank(w * ACROSS as f64, h * rows as f64);
-    for at in 0..rows * ACROSS {
-        let (column, row) = ((at % ACROSS) as f64, (at / ACROSS) as f64);
+/// How many labels stand beside each other: as many as leave the fewest places empty, four
+/// before three before two.
+fn across(count: usize, high: f64) -> usize {
+    let fits = |across: &usize| count.div_ceil(*across) as f64 * LEAST <= high;
+    let empty = |across: &usize| count.next_multiple_of(*across) - count;
+    let all = (2..=ACROSS).rev().filter(fits);
+    all.min_by_key(empty).unwrap_or(ACROSS).min(count.max(1))
+}
+
+/// So many labels, from a number on, with dashed lines to cut along; the page is filled.
+fn grid(setting: &Setting, first: usize, count: usize, (wide, high): (f64, f64)) -> Piece {
+    let across = across(count, high);
+    let rows = count.div_ceil(across);
+    let (w, h) = (wide / across as f64, high / rows as f64);
+    let mut grid = Piece::blank(wide, high);
+    for at in 0..count {
+        let (column, row) = ((at % across) as f64, (at / across) as f64);
         grid = grid.with(column * w, row * h, label(setting, first + at, w, h));
     }
     let pen = Pen::dashed(0.3, Ink::Ink);
-    for column in 1..ACROSS {
-        grid = grid.with(column as f64 * w, 0.0, Piece::upright(h * rows as f64, pen));
+    for column in 1..across {
+        grid = grid.with(column as f64 * w, 0.0, Piece::upright(high, pen));
     }
     for row in 0..=rows {
         let y = row as f64 * h;
-        grid = grid.with(0.0, y, Piece::rule(w * ACROSS as f64, pen));
+        grid = grid.with(0.0, y, Piece::rule(wide, pen));
         grid = grid.with(2.0, y - 2.4, drawing::scissors());
     }
     grid

@@ -202,7 +202,7 @@ fn the_key_of_twelve_kinds_takes_five_pages_at_most_and_the_cover_one() {
     {
         let today = today::sheet(&walked.booklet(stamp), Paper::A4);
         assert!(today.pages[0].words().contains(stands));
-        assert!(today.pages[1].words().contains("Before you go: for the adults"));
+        assert!(today.pages[1].words().contains("Before you go: for the adults"), "{stands}");
     }
     let today = today::sheet(&booklet, Paper::A4);
     assert!(today.pages[0].words().contains("How many copies of what"));

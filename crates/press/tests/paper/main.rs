@@ -6,6 +6,7 @@
 
 mod boxes;
 mod cautions;
+mod copies;
 mod endless;
 mod hedge;
 mod hostile;

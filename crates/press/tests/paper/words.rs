@@ -129,7 +129,7 @@ fn a_listener_hears_headings_lists_tables_and_pictures() {
     assert!(!info.contains("CreationDate"), "{info}");
     let pdf = today::pdf(&booklet, Paper::A4).unwrap();
     let tags = poppler("pdfinfo", &["-struct-text"], "tags-today.pdf", &pdf);
-    in_order(&even(&tags), ["Table", "TR", "TH", "Sheet", "TH", "Tick strips", "TD"]);
+    in_order(&even(&tags), ["Table", "TR", "TH", "Sheet", "TH", "Number labels", "TD"]);
 }
 
 #[test]
