@@ -24,8 +24,10 @@ import { byNames } from "./screens/stories/by_names.mjs";
 import { byTouch } from "./screens/stories/by_touch.mjs";
 import { everyScreen } from "./screens/stories/every_screen.mjs";
 import { collections } from "./screens/stories/pocket/collections.mjs";
+import { handedOn } from "./screens/stories/pocket/handed_on.mjs";
 import { refused } from "./screens/stories/pocket/refused.mjs";
 import { twoTabs } from "./screens/stories/pocket/two_tabs.mjs";
+import { waiting } from "./screens/stories/pocket/waiting.mjs";
 import { newcomer } from "./screens/stories/newcomer.mjs";
 import { shareOut } from "./screens/stories/share_out.mjs";
 import { twoGroups } from "./screens/stories/two_groups.mjs";
@@ -38,7 +40,7 @@ const STORIES = {
 /** What is about the program alone: files of its own, screens without scripts, two machines. */
 const OF_THE_PROGRAM = ["atAGlance", "aCopy", "twoWindows"];
 /** What is about the page that holds everything alone. */
-const OF_THE_POCKET = { collections, twoTabs, refused };
+const OF_THE_POCKET = { collections, twoTabs, refused, handedOn, waiting };
 
 const { options, given, require } = called({ only: "", pocket: "" });
 if (given.length !== 2) {

@@ -51,6 +51,8 @@ pub enum KeptIn {
     Browser {
         /// The copy that was saved last.
         copy: Option<SavedCopy>,
+        /// Whether the browser has promised not to clear it by itself; None: it has not answered.
+        promised: Option<bool>,
     },
 }
 

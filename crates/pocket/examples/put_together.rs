@@ -42,6 +42,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         ("ICON", format!("data:image/svg+xml;base64,{icon}")),
         ("LOOK", look),
         ("CODE", pieces(&packed)),
+        ("MOST", spinney_model::limits::FORM_BYTES.to_string()),
         ("WORKER", worker),
         ("SCRIPT_TEXT", script),
     ]);

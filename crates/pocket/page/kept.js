@@ -11,7 +11,9 @@ class Moved extends Error {}
 const lines = (id, from = 1) => IDBKeyRange.bound([id, from], [id, Infinity]);
 const pictures = (id) => IDBKeyRange.bound([id], [id, []]);
 
-const size = (given) => [...given].reduce((sum, [, { length }]) => sum + length, 0);
+const isAnew = (record, epoch, head) => record.epoch !== epoch || record.head < head;
+
+const size = (given) => [...given].reduce((sum, [, bytes]) => sum + (bytes?.length ?? 0), 0);
 
 const done = (request) => new Promise((good, bad) => {
   request.onsuccess = () => good(request.result);
@@ -42,6 +44,7 @@ class InBrowser {
   constructor(base) {
     this.base = base;
     this.memory = false;
+    this.why = "";
   }
 
   /** One transaction. It is on the disk, or undone, when this returns. */
@@ -94,8 +97,15 @@ class InBrowser {
     });
   }
 
-  lines(id, after) {
-    return this.all("readonly", (_, all) => done(all.getAll(lines(id, after + 1))));
+  /** The record of a collection and the lines that somebody does not have who has read `head` of them;
+   * all, where it was written anew meanwhile. */
+  since(id, { epoch, head }) {
+    return this.all("readonly", async (collections, all) => {
+      const record = await done(collections.get(id));
+      if (!record) return {};
+      const anew = isAnew(record, epoch, head);
+      return { record, anew, lines: await done(all.getAll(lines(id, anew ? 1 : head + 1))) };
+    });
   }
 
   picture(id, hash) {
@@ -139,8 +149,10 @@ class InBrowser {
 }
 
 class InMemory {
-  constructor() {
+  /** `why`: "held", "newer", or nothing that is known. */
+  constructor(why) {
     this.memory = true;
+    this.why = why;
     this.collections = new Map();
   }
 
@@ -161,8 +173,11 @@ class InMemory {
     if (one) Object.assign(one.record, news);
   }
 
-  async lines(id, after) {
-    return this.collections.get(id)?.lines.slice(after) ?? [];
+  async since(id, { epoch, head }) {
+    const one = this.collections.get(id);
+    if (!one) return {};
+    const anew = isAnew(one.record, epoch, head);
+    return { record: one.record, anew, lines: one.lines.slice(anew ? 0 : head) };
   }
 
   async picture(id, hash) {

@@ -4,10 +4,12 @@
 // An address stands behind the mark of the page's own: `#/heaps?key=1`, with a part of the screen
 // behind another one: `#/table#i-3-4`. The page asks nothing of anybody but its worker.
 
-const source = document.getElementById("worker").textContent;
+const { textContent: source, dataset: { most } } = document.getElementById("worker");
 const notDone = document.getElementById("not-done").content.textContent.trim();
 const notOpen = document.getElementById("not-open").content.textContent.trim();
-const worker = new Worker(URL.createObjectURL(new Blob([source], { type: "text/javascript" })));
+const takesLong = document.getElementById("takes-long").content;
+const sourceAt = URL.createObjectURL(new Blob([source], { type: "text/javascript" }));
+let worker = seated();
 
 // --- The code of the desk, which stands below this script in pieces: each goes to the worker as soon as
 // the browser has read it, and is unpacked and compiled there while the next is read.
@@ -35,18 +37,60 @@ document.addEventListener("DOMContentLoaded", () => {
 
 const asked = new Map();
 let number = 0;
+/** The code of the desk, compiled: for the next worker. */
+let code = null;
 
-worker.onmessage = ({ data: { id, failed, ...answer } }) => {
-  const { good, bad } = asked.get(id);
-  asked.delete(id);
-  if (failed === undefined) good(answer);
-  else bad(new Error(failed));
-};
+function seated() {
+  const worker = new Worker(sourceAt);
+  worker.onerror = ({ message }) => failed(new Error(message ?? "worker"));
+  worker.onmessage = ({ data: { id, failed, swollen, ...answer } }) => {
+    const { good, bad } = asked.get(id);
+    asked.delete(id);
+    if (failed === undefined) good(answer);
+    else bad(new Error(failed));
+    if (swollen && asked.size === 0) relieve();
+  };
+  return worker;
+}
+
+/** Puts another worker in this one's place, which knows what is kept. The memory of WebAssembly never
+ * becomes less: after photographs were unpacked, or a file with many was put together, this is how the
+ * tab becomes small again. It is also how a person stops what takes long: screens that were asked
+ * for are given up, and forms that wait behind them are asked anew. */
+function relieve() {
+  if (!mayRelieve()) return;
+  worker.terminate();
+  const waiting = [...asked];
+  asked.clear();
+  worker = seated();
+  tell({ begin: true, compiled: code }).then(({ memory }) => { inMemory = memory; }).catch(failed);
+  for (const [id, { good, bad, message }] of waiting) {
+    if (!changes(message)) {
+      bad(new Stopped());
+      continue;
+    }
+    asked.set(id, { good, bad, message });
+    worker.postMessage({ id, ...message });
+  }
+}
+
+/** Not while a form is answered, which is the first that waits: nobody would know whether it was kept. And
+ * files were handed over, and cannot be handed over again. */
+function mayRelieve() {
+  const [first, ...others] = asked.values();
+  const holds = ({ message }) => message.request?.files.length > 0;
+  return code && !inMemory && !(first && changes(first.message)) && !others.some(holds);
+}
+
+const changes = (message) => message.saved !== undefined || message.request?.method === "post";
+
+/** A person did not want to wait any longer. */
+class Stopped extends Error {}
 
 function tell(message, transfer = []) {
   number += 1;
   worker.postMessage({ id: number, ...message }, transfer);
-  return new Promise((good, bad) => asked.set(number, { good, bad }));
+  return new Promise((good, bad) => asked.set(number, { good, bad, message }));
 }
 
 const MONTHS = ["January", "February", "March", "April", "May", "June", "July", "August",
@@ -73,11 +117,14 @@ function languages() {
   return [...(chosen ? [chosen] : []), ...navigator.languages];
 }
 
+/** Whether the browser has promised to keep what is kept here: not known until it answers. */
+let lasting = "";
+
 /** What the desk answers to a request: its page. */
-async function ask(address, method = "get", form = "", files = []) {
+async function ask(address, method = "get", form = "", files = [], trouble = "") {
   const request = {
-    method, address, form, files, at: Date.now(), today: today(), languages: languages(),
-    collection: ofWindow.get("spinney collection"),
+    method, address, form, files, trouble, at: Date.now(), today: today(), languages: languages(),
+    lasting, collection: ofWindow.get("spinney collection"),
   };
   const { shown, collection } = await tell({ request }, files.map(({ bytes }) => bytes.buffer));
   ofWindow.set("spinney collection", collection ?? "");
@@ -86,9 +133,13 @@ async function ask(address, method = "get", form = "", files = []) {
 
 // --- Where one is.
 
-/** Where each screen of the history was scrolled to, by its number. */
-const scrolled = new Map();
+/** Where each screen of the history was scrolled to, by its number; also after the page was loaded anew. */
+const scrolled = new Map(JSON.parse(ofWindow.get("spinney scrolled") ?? "[]"));
 let place = history.state?.place ?? 0;
+addEventListener("pagehide", () => {
+  scrolled.set(place, scrollY);
+  ofWindow.set("spinney scrolled", JSON.stringify([...scrolled]));
+});
 
 const FIRST = "/collections";
 const addressOf = (mark) => mark.startsWith("#/") ? mark.slice(1) : FIRST;
@@ -144,6 +195,14 @@ const host = {
 
 // --- Showing a screen.
 
+/** Lets the browser do what else it has to do: to read a screen, to lay it out and to give it its hands
+ * in one go keeps a slow machine for longer than a finger takes to lift. */
+const pause = () => globalThis.scheduler?.yield?.() ?? new Promise((done) => {
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = done;
+  port2.postMessage(null);
+});
+
 const hands = { heaps, table, key, finds };
 let hold = new AbortController();
 let turn = 0;
@@ -189,9 +248,11 @@ function linked(shown) {
   return page;
 }
 
-/** Puts a screen in the place of the one that is there. `how`: push, replace, or back. */
+/** Puts a screen in the place of the one that is there. `how`: push, replace, back, or again, when the page
+ * was loaded. */
 async function show({ address, shown }, how, mine, there) {
   const page = linked(shown);
+  await pause();
   const fresh = await withPictures(page);
   if (mine !== turn) {
     fresh.forEach((url) => URL.revokeObjectURL(url));
@@ -201,24 +262,28 @@ async function show({ address, shown }, how, mine, there) {
   hold = new AbortController();
   drawn.forEach((url) => URL.revokeObjectURL(url));
   drawn = fresh;
-  scrolled.set(place, scrollY);
+  if (how !== "again") scrolled.set(place, scrollY);
   document.documentElement.lang = page.documentElement.lang;
   document.title = page.title;
   document.body.replaceWith(document.adoptNode(page.body));
   here = address;
   if (how === "push") history.pushState({ place: place += 1 }, "", `#${address}`);
-  if (how === "replace") history.replaceState({ place }, "", `#${address}`);
+  if (how === "replace" || how === "again") history.replaceState({ place }, "", `#${address}`);
   free(mine);
-  one();
   if (how === "back") place = there;
-  scrollTo({ top: how === "back" ? scrolled.get(place) ?? 0 : 0, behavior: "instant" });
+  const returned = how === "back" || how === "again";
+  scrollTo({ top: returned ? scrolled.get(place) ?? 0 : 0, behavior: "instant" });
   fromTheTop();
   toPart(split(address)[1]);
-  hand(host, hold.signal);
-  ofThisHost(hold.signal);
-  hands[document.body.dataset.hand]?.(host, hold.signal);
+  const { signal } = hold;
+  await pause();
+  if (signal.aborted) return;
+  hand(host, signal);
+  ofThisHost(signal);
+  hands[document.body.dataset.hand]?.(host, signal);
   const said = document.getElementById("told");
-  if (said && how !== "replace") said.textContent = document.title;
+  if (said && how !== "replace" && how !== "again") said.textContent = document.title;
+  one();
 }
 
 /** As on a page that was loaded, Tab begins at the top. */
@@ -246,9 +311,11 @@ function save({ body, kind, file }) {
 
 /** A link to a file: the person may go on meanwhile. A copy counts as saved once it was handed over. */
 async function fetched(address) {
-  const answer = await followed(address, await ask(address));
+  const mine = turn += 1;
+  busy(mine, { stops: true });
+  const answer = await followed(address, await ask(address)).finally(() => free(mine));
   if (!answer.shown.file) {
-    await show(answer, "push", turn += 1, 0);
+    if (mine === turn) await show(answer, "push", mine, 0);
     return;
   }
   save(answer.shown);
@@ -265,7 +332,7 @@ const isScreen = ({ kind }) => kind.startsWith("text/html");
 async function visit(address, how = "push", there = 0) {
   turn += 1;
   const mine = turn;
-  busy(mine);
+  busy(mine, { stops: true });
   const [, part] = split(address);
   const answer = await followed(address, await ask(split(address)[0]));
   if (mine !== turn) return;
@@ -304,18 +371,34 @@ function ofThisHost(signal) {
   }, { signal });
 }
 
-/** Says that something takes time, once it does. */
+/** Says that something takes time, once it does; what only reads can be stopped. */
 let awaited = 0;
 
-function busy(mine) {
+function busy(mine, { stops = false } = {}) {
   awaited = mine;
-  setTimeout(() => { if (awaited === mine) document.querySelector("main")?.setAttribute("aria-busy", "true"); }, 150);
+  const still = () => awaited === mine;
+  setTimeout(() => { if (still()) document.querySelector("main")?.setAttribute("aria-busy", "true"); }, 150);
+  if (stops) setTimeout(() => { if (still()) offerStop(mine); }, 3000);
 }
 
 function free(mine) {
   if (awaited > mine) return;
   awaited = 0;
   document.querySelector("main")?.removeAttribute("aria-busy");
+  document.getElementById("at-work")?.remove();
+}
+
+function offerStop(mine) {
+  if (inMemory || document.getElementById("at-work")) return;
+  const slip = document.importNode(takesLong, true).querySelector(`[lang="${document.documentElement.lang}"]`);
+  slip.id = "at-work";
+  slip.querySelector("button").addEventListener("click", () => {
+    if (!mayRelieve()) return;
+    slip.remove();
+    relieve();
+    free(mine);
+  });
+  document.querySelector("main")?.prepend(slip);
 }
 
 /** Forms that are on their way. */
@@ -339,9 +422,12 @@ async function sent(form, submitter) {
   const method = form.getAttribute("method")?.toLowerCase() ?? "get";
   const fields = new URLSearchParams();
   const files = [];
-  for (const [field, entry] of new FormData(form, submitter)) {
+  // Counted before any of it is held.
+  const given = [...new FormData(form, submitter)];
+  const large = given.reduce((sum, [, { size = 0 }]) => sum + size, 0) > Number(most);
+  for (const [field, entry] of given) {
     if (typeof entry === "string") fields.append(field, entry);
-    else if (entry.name || entry.size) {
+    else if ((entry.name || entry.size) && !large) {
       files.push({ field, name: entry.name, bytes: new Uint8Array(await entry.arrayBuffer()) });
     }
   }
@@ -349,7 +435,7 @@ async function sent(form, submitter) {
     await visit(fields.size ? `${address}?${fields}` : address);
     return;
   }
-  const answer = await followed(address, await ask(address, "post", fields.toString(), files));
+  const answer = await followed(address, await ask(address, "post", fields.toString(), files, large ? "large" : ""));
   // Whoever has gone on meanwhile still hears that something was not done.
   if (mine !== turn && answer.shown.status < 400) return;
   if (answer.shown.file) {
@@ -371,9 +457,9 @@ for (const kind of ["dragover", "drop"]) {
 }
 let inMemory = false;
 addEventListener("beforeunload", (event) => { if (inMemory || sending.size > 0) event.preventDefault(); });
-worker.onerror = ({ message }) => failed(new Error(message ?? "worker"));
 
 const failed = (error) => {
+  if (error instanceof Stopped) return;
   const slip = document.createElement("p");
   slip.setAttribute("role", "alert");
   slip.textContent = `${heard > 0 ? notDone : notOpen} (${error.message})`;
@@ -448,11 +534,12 @@ const type = async () => {
   for (const face of faces) document.fonts.add(await face.load());
 };
 
-tell({ begin: true }).then(({ spent, memory }) => {
+tell({ begin: true }).then(({ spent, memory, compiled }) => {
   inMemory = memory;
+  code = compiled;
   // Asked for, and not waited for: some browsers leave it open until a person decides.
-  if (!memory) navigator.storage?.persist?.().catch(() => {});
+  if (!memory) navigator.storage?.persist?.().then((said) => { lasting = said ? "promised" : "not-promised"; }, () => {});
   for (const [name, since, duration] of spent) {
     performance.measure(name, { start: since - performance.timeOrigin, duration });
   }
-}).then(() => Promise.all([type().catch(() => {}), visit(addressOf(location.hash), "replace")])).catch(failed);
+}).then(() => Promise.all([type().catch(() => {}), visit(addressOf(location.hash), "again")])).catch(failed);

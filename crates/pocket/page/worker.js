@@ -101,13 +101,10 @@ class Trouble extends Error {
 
 /** Puts a collection on the desk, or takes in what another window has kept. */
 async function lookUp() {
-  const record = await kept.record(open.id);
+  const { record, lines, anew } = await kept.since(open.id, open);
   if (!record) throw new Gone("gone");
-  if (open.epoch !== record.epoch || open.head > record.head) {
-    stood(ask("open", [], await kept.lines(open.id, 0)), record);
-  } else if (open.head < record.head) {
-    stood(ask("catch-up", [], await kept.lines(open.id, open.head)), record);
-  }
+  if (anew) stood(ask("open", [], lines), record);
+  else if (lines.length > 0) stood(ask("catch-up", [], lines), record);
   open.record = record;
 }
 
@@ -145,7 +142,7 @@ function texts(request) {
     ["method", request.method], ["address", request.address], ["form", request.form ?? ""],
     ["at", String(request.at)], ["today", request.today],
     ...request.languages.map((language) => ["language", language]),
-    ["kept", kept.memory ? "memory" : "browser"],
+    ["kept", kept.memory ? "memory" : "browser"], ["why", kept.why], ["lasting", request.lasting],
   ];
   for (const { field, name } of request.files ?? []) all.push(["file-field", field], ["file-name", name]);
   if (open?.record?.copy) {
@@ -166,20 +163,24 @@ const page = ({ texts: said, parts }) => ({
 /** Answers a request about the collection on the desk. */
 async function handle(request) {
   const pictures = new Map();
+  let cut = "";
   for (let tries = 0; tries < MOST_TRIES; tries += 1) {
     await lookUp();
     const given = [...pictures].filter(([, bytes]) => bytes);
     const lost = [...pictures].filter(([, bytes]) => !bytes).map(([hash]) => ["lost", hash]);
     const answer = ask(
       "handle",
-      [...texts(request), ...given.map(([hash]) => ["picture", hash]), ...lost],
+      [...texts(request), ...given.map(([hash]) => ["picture", hash]), ...lost, ["pictures-cut", cut]],
       [...(request.files ?? []).map(({ bytes }) => bytes), ...given.map(([, bytes]) => bytes)]);
     atWork = answer.texts.get("at-work") === "yes";
     switch (answer.what) {
       case "page": return page(answer);
       case "picture": return picture(answer.texts.get("hash"));
       case "need":
-        for (const hash of answer.texts.getAll("hash")) pictures.set(hash, await kept.picture(open.id, hash));
+        for (const hash of answer.texts.getAll("hash")) {
+          if (size(pictures) >= Number(answer.texts.get("most"))) cut = "yes";
+          pictures.set(hash, cut ? undefined : await kept.picture(open.id, hash));
+        }
         break;
       default:
         try {
@@ -304,6 +305,7 @@ async function remove(request, fields) {
 }
 
 async function answer(request) {
+  if (request.trouble) throw new Trouble(request.trouble);
   const path = request.address.split("?")[0];
   const fields = new URLSearchParams(request.form ?? "");
   if (request.method === "post") {
@@ -386,20 +388,26 @@ function workOn() {
 const spent = [];
 const timed = (name, since) => spent.push([name, performance.timeOrigin + since, performance.now() - since]);
 
-async function begun() {
+async function begun(before) {
   const since = performance.now();
-  const compiling = compiled().finally(() => timed("code unpacked and compiled", since));
+  const compiling = before ?? compiled().finally(() => timed("code unpacked and compiled", since));
   const opening = InBrowser.open().finally(() => timed("storage opened", since));
   const [made, storage] = await Promise.allSettled([compiling, opening]);
   if (made.status === "rejected") throw made.reason;
   code = made.value;
-  kept = storage.status === "fulfilled" ? storage.value : new InMemory();
+  kept = storage.status === "fulfilled" ? storage.value : new InMemory(whyNot(storage.reason));
   const sitting = performance.now();
   sitDown();
   timed("desk made", sitting);
 }
 
-onmessage = ({ data: { id, code: piece, begin: first, saved, request } }) => {
+/** Why the browser's storage cannot be had, where a person can do something. */
+const whyNot = ({ name, message }) => message === "blocked" ? "held" : name === "VersionError" ? "newer" : "";
+
+/** More memory than this, in bytes, that one answer took for pictures and files is given back (`page.js`). */
+const SWOLLEN = 24 << 20;
+
+onmessage = ({ data: { id, code: piece, begin: first, compiled: before, saved, request } }) => {
   if (piece !== undefined) {
     given(piece);
     return;
@@ -408,14 +416,18 @@ onmessage = ({ data: { id, code: piece, begin: first, saved, request } }) => {
   queue = queue.then(async () => {
     try {
       if (first) {
-        await begun();
-        postMessage({ id, spent, memory: kept.memory });
+        await begun(before);
+        postMessage({ id, spent, memory: kept.memory, compiled: code });
       } else if (saved) {
         if (open) await beside({ copy: saved });
         postMessage({ id });
       } else {
+        const size = desk.memory.buffer.byteLength;
         const shown = await told(request);
-        postMessage({ id, shown, collection: open?.id ?? null }, [shown.body.buffer]);
+        // Other answers may take what they need again and again: a search does.
+        const passing = request.files?.length > 0 || shown.file;
+        const swollen = passing && desk.memory.buffer.byteLength - size > SWOLLEN;
+        postMessage({ id, shown, swollen, collection: open?.id ?? null }, [shown.body.buffer]);
       }
     } catch (error) {
       postMessage({ id, failed: String(error?.message ?? error) });

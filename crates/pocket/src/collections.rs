@@ -25,7 +25,7 @@ pub(crate) fn page(request: &Request, message: &Message) -> Page {
         h1 { (t.say("pocket-title")) }
         (notice(t, message))
         @if message.text("kept") == "memory" {
-            div.finding.look { p { (t.say("pocket-memory-only")) } }
+            div.finding.look { p { (t.say(memory_why(message.text("why")))) } }
         } @else {
             p { (t.say("pocket-kept-here")) }
         }
@@ -35,6 +35,15 @@ pub(crate) fn page(request: &Request, message: &Message) -> Page {
         p.quiet { "Spinney " (env!("CARGO_PKG_VERSION")) }
     };
     Desk::page_of_host(request, &t.say("pocket-title"), work)
+}
+
+/// Why nothing is kept in this browser.
+fn memory_why(why: &str) -> &'static str {
+    match why {
+        "held" => "pocket-memory-held",
+        "newer" => "pocket-memory-newer",
+        _ => "pocket-memory-only",
+    }
 }
 
 fn listed(message: &Message) -> Vec<Listed> {

@@ -7,6 +7,7 @@
 use spinney_desk::{Desk, KeptIn, Method, Page, Reply, Request, SavedCopy, Trouble, Upload};
 use spinney_exchange::journal::LineError;
 use spinney_exchange::table::Source;
+use spinney_model::limits::{COPY_BYTES, FORM_BYTES};
 use spinney_voice::Tongue;
 
 use crate::collections;
@@ -20,7 +21,7 @@ pub struct Pocket {
 
 /// Bytes of pictures that a collection may have here: a copy is the only way out of a browser, and
 /// lines go into it too.
-const MOST_PICTURES: usize = spinney_model::limits::COPY_BYTES - (8 << 20);
+const MOST_PICTURES: usize = COPY_BYTES - (8 << 20);
 
 /// The invented hedge walk, sheet by sheet.
 const WALK: [(&str, &[u8]); 4] = [
@@ -102,7 +103,8 @@ impl Pocket {
             Reply::Picture(hash) => Message::new("picture").saying("hash", hash),
             Reply::NeedPictures(hashes) => hashes
                 .into_iter()
-                .fold(Message::new("need"), |all, hash| all.saying("hash", hash)),
+                .fold(Message::new("need"), |all, hash| all.saying("hash", hash))
+                .saying("most", COPY_BYTES.to_string()),
             Reply::Keep { head, lines, pictures, then } => {
                 self.kept("keep", head, (lines, pictures), then)
             }
@@ -175,7 +177,7 @@ fn request(mut message: Message) -> Request {
     request.languages = message.texts("language").map(str::to_owned).collect();
     request.kept = match message.text("kept") {
         "memory" => KeptIn::Memory,
-        "browser" => KeptIn::Browser { copy: copy(&message) },
+        "browser" => KeptIn::Browser { copy: copy(&message), promised: promised(&message) },
         _ => KeptIn::File,
     };
     request
@@ -186,6 +188,14 @@ fn decoded(path: &str) -> String {
     // A path has no `&` and no `=` that a browser has not encoded, and a `+` is a `+`.
     let whole = path.replace('+', "%2B").replace('&', "%26").replace('=', "%3D");
     form_urlencoded::parse(whole.as_bytes()).map(|(path, _)| path.into_owned()).collect()
+}
+
+fn promised(message: &Message) -> Option<bool> {
+    match message.text("lasting") {
+        "promised" => Some(true),
+        "not-promised" => Some(false),
+        _ => None,
+    }
 }
 
 fn copy(message: &Message) -> Option<SavedCopy> {
@@ -204,7 +214,7 @@ fn trouble(name: &str, why: &str) -> Trouble {
         "copy-full" => Trouble::CopyFull(MOST_PICTURES >> 20),
         "overtaken" => Trouble::Overtaken,
         "picture-lost" => Trouble::PictureLost,
-        "large" => Trouble::Large(spinney_model::limits::FORM_BYTES >> 20),
+        "large" => Trouble::Large(FORM_BYTES >> 20),
         _ => Trouble::Bug,
     }
 }

@@ -76,7 +76,7 @@ fn a_page_is_the_desks_own_byte_for_byte() {
         let mut request = Request::get(address);
         (request.at, request.today) = (1000, "3 October 2026".to_owned());
         request.languages = vec!["en".to_owned()];
-        request.kept = spinney_desk::KeptIn::Browser { copy: None };
+        request.kept = spinney_desk::KeptIn::Browser { copy: None, promised: None };
         assert_eq!(request.method, Method::Get);
         let Reply::Page(page) = desk.handle(&request) else { panic!("{address} shows a page") };
         assert_eq!(answer.text("status"), page.status.to_string(), "{address}");

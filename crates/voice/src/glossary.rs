@@ -107,6 +107,11 @@ pub fn all(t: Tongue) -> Vec<Entry> {
     entries
 }
 
+/// The word of the built-in list that has this name in English: `leaf stalk`.
+pub fn entry(t: Tongue, id: &str) -> Option<Entry> {
+    list(t).entries.iter().find(|entry| entry.id == id).cloned()
+}
+
 /// The words of the built-in list that some texts use, in the order of the alphabet.
 ///
 /// Whole words only, in any of their spellings; of two words that overlap the longer counts,

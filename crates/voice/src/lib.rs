@@ -8,6 +8,7 @@ pub mod below;
 mod error;
 mod finding;
 pub mod glossary;
+pub mod starters;
 mod tongue;
 pub mod when;
 pub mod wording;

@@ -220,10 +220,10 @@ fn reminder(desk: &Desk, asked: &Asked<'_>) -> Option<Markup> {
         KeptIn::Memory if desk.head() > 0 => {
             Some(html! { (t.say("memory-only")) " " (save("memory-only-save")) })
         }
-        KeptIn::Browser { copy: None } if desk.head() >= LINES_WITHOUT_A_COPY => {
+        KeptIn::Browser { copy: None, .. } if desk.head() >= LINES_WITHOUT_A_COPY => {
             Some(html! { (t.say("pocket-no-copy")) " " (save("pocket-save")) })
         }
-        KeptIn::Browser { copy: Some(copy) }
+        KeptIn::Browser { copy: Some(copy), .. }
             if desk.head().abs_diff(copy.head) >= LINES_WITHOUT_A_COPY =>
         {
             let day = t.with("pocket-old-copy", &[("day", &t.day(&copy.day))]);

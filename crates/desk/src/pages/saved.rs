@@ -70,8 +70,8 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
         @if room == Room::Empty { p { (t.say("saved-nothing")) } } @else {
             p { (t.say("saved-save-help")) }
             p { a.main #save-copy href="/saved/copy.zip" download { (t.say("saved-save")) } }
-            @if let KeptIn::Browser { copy } = &asked.request.kept {
-                p { (t.say("pocket-may-be-cleared")) }
+            @if let KeptIn::Browser { copy, promised } = &asked.request.kept {
+                p #kept-how { (kept_how(t, *promised)) }
                 // Shown where the browser can hand a file to another program.
                 p { button #share-copy.quiet type="button" hidden { (t.say("pocket-share")) } }
                 p #last-copy { (last_copy(t, copy.as_ref())) }
@@ -91,6 +91,17 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     };
     let parts = Parts::new(Screen::Done, t.say("saved-title"), work);
     frame::shown(desk, asked, &parts)
+}
+
+/// How far a browser can be relied on.
+fn kept_how(t: Tongue, promised: Option<bool>) -> String {
+    match promised {
+        Some(true) => t.say("pocket-promised"),
+        Some(false) => {
+            format!("{} {}", t.say("pocket-may-be-cleared"), t.say("pocket-not-promised"))
+        }
+        None => t.say("pocket-may-be-cleared"),
+    }
 }
 
 /// When a copy was saved last, and under what name.

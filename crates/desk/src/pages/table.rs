@@ -9,6 +9,7 @@ mod margin;
 mod panel;
 mod rename;
 mod sheet;
+mod starters;
 mod typed;
 mod view;
 
@@ -27,6 +28,7 @@ pub(crate) const ROUTES: &[Route] = &[
     (Method::Post, typed::CELLS.path, Handler::Do(&typed::OfCells)),
     post(&rename::LAY_OVER),
     post(&rename::ADD_CHARACTER),
+    post(&starters::TAKE),
     post(&fields::DESCRIBE),
     post(&rename::RENAME_STATE),
     post(&rename::TAKE_OUT),
@@ -59,6 +61,7 @@ fn page(desk: &Desk, asked: &Asked<'_>, view: &View) -> Shown {
             (sheet::sheet(t, collection, view))
         }
         (rename::add_forms(t, collection, view))
+        (starters::offered(t, collection))
         (rename::lay_over_form(t, view))
     };
     let margin = html! {

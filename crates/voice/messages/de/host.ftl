@@ -33,7 +33,7 @@ host-too-large = Ein anderes Programm hat { $file } zu groß gemacht. { $why }
 
 too-large-title = Diese Sammlung ist zu groß für die Seiten hier
 too-large = Hier haben höchstens { $most } { $what } Platz, und das sind { $has }.
-too-large-remedy = Nehmt weniger Arten und Spalten, oder teilt sie in zwei Sammlungen. Aus größeren macht die Befehlszeile Schlüssel, mit allen Warnungen: spinney key gang.spinney
+too-large-remedy = Nehmt weniger Arten und Spalten, oder teilt sie in zwei Sammlungen. Aus größeren macht das Programm Spinney Schlüssel, mit allen Warnungen: „spinney key gang.spinney“
 too-large-table = Die Tabelle speichern
 too-large-remedy-steps = Speichert die Tabelle dieser Sammlung und beginnt mit ihr eine neue.
 too-large-undo = Den letzten Schritt rückgängig machen
@@ -53,4 +53,4 @@ host-storage-full-remedy = Jetzt eine Kopie speichern. Dann Platz schaffen: eine
 host-storage-not-reached = Dieser Browser konnte es nicht aufheben ({ $why }). Nichts wurde geändert.
 host-storage-not-reached-remedy = Noch einmal versuchen. Wenn es dabei bleibt: eine Kopie speichern, die Seite schließen, sie wieder öffnen und die Kopie öffnen.
 host-copy-full = Eine Sammlung in einem Browser hat Platz für { $count } MiB Bilder, so viel wie eine Kopie fasst. Nichts wurde geändert.
-host-copy-full-remedy = Entfernt endgültig Bilder, die niemand braucht, oder legt eine andere Sammlung an.
+host-copy-full-remedy = Bilder endgültig entfernen, die niemand braucht, oder eine andere Sammlung anlegen.

@@ -24,14 +24,14 @@ saved-no-file-remedy = Eine Datei wählen, die mit „Kopie speichern“ gemacht
 saved-no-copy = Diese Datei ist keine Kopie einer Sammlung.
 saved-no-copy-remedy = Eine Datei wählen, die mit „Kopie speichern“ gemacht wurde. Ihr Name endet auf .zip.
 saved-too-large = Das ist größer, als eine Kopie sein darf.
-saved-too-large-remedy = Nehmt zuerst einige Bilder heraus, oder nehmt die Befehlszeile: spinney pack und spinney unpack fassen doppelt so viel.
+saved-too-large-remedy = Nehmt zuerst einige Bilder heraus. Oder nehmt das Programm Spinney: „spinney pack“ und „spinney unpack“ fassen doppelt so viel.
 saved-unreadable = { $count ->
     [one] Ein Bild ist nicht lesbar. Es würde in der Kopie fehlen.
    *[other] { $count } Bilder sind nicht lesbar. Sie würden in der Kopie fehlen.
 }
-saved-unreadable-remedy = Löscht sie zuerst endgültig. Oder tippt: spinney pack. Der Befehl lässt sie weg und sagt es.
+saved-unreadable-remedy = Löscht sie zuerst endgültig. Dann ist in der Kopie alles, was übrig ist.
 saved-damaged = Diese Kopie ist beschädigt.
-saved-damaged-remedy = Die Datei noch einmal holen: Unterwegs wurde sie abgeschnitten oder verändert. Hilft das nicht, rettet der Befehl „spinney rescue“, was noch lesbar ist.
+saved-damaged-remedy = Die Datei noch einmal holen: Unterwegs wurde sie abgeschnitten oder verändert. Hilft das nicht, rettet das Programm Spinney, was noch lesbar ist: „spinney rescue“.
 saved-newer = Diese Kopie wurde mit einem neueren Spinney gemacht.
 saved-newer-remedy = Die Kopie mit dem neueren Spinney öffnen.
 memory-only = Noch nicht gespeichert:

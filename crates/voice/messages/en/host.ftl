@@ -33,7 +33,7 @@ host-too-large = Another program has made { $file } too large. { $why }
 
 too-large-title = This collection is too large for the screens
 too-large = The screens hold at most { $most } { $what }, and this has { $has }.
-too-large-remedy = Take fewer kinds and columns, or split it into two collections. The command line makes keys of larger ones, cautions and all: spinney key walk.spinney
+too-large-remedy = Take fewer kinds and columns, or split it into two collections. The Spinney program makes keys of larger ones, cautions and all: “spinney key walk.spinney”
 too-large-table = Save the table
 too-large-remedy-steps = Save the table of this collection, and begin a new collection with it.
 too-large-undo = Undo the last step

@@ -24,14 +24,14 @@ saved-no-file-remedy = Choose a file that “Save a copy” has made.
 saved-no-copy = This file is not a copy of a collection.
 saved-no-copy-remedy = Choose a file that “Save a copy” has made; its name ends in .zip.
 saved-too-large = This is larger than a copy may be.
-saved-too-large-remedy = Take some pictures out first, or use the command line: spinney pack and spinney unpack take twice as much.
+saved-too-large-remedy = Take some pictures out first. Or use the Spinney program: “spinney pack” and “spinney unpack” take twice as much.
 saved-unreadable = { $count ->
     [one] One picture cannot be read. It would be missing from the copy.
    *[other] { $count } pictures cannot be read. They would be missing from the copy.
 }
-saved-unreadable-remedy = Remove them for good first. Or type: spinney pack. It leaves them out and says so.
+saved-unreadable-remedy = Remove them for good first. Then the copy holds everything that is left.
 saved-damaged = This copy is damaged.
-saved-damaged-remedy = Fetch it again: it was cut off or changed on the way. If that does not help, the command “spinney rescue” saves what can be read of it.
+saved-damaged-remedy = Fetch it again: it was cut off or changed on the way. If that does not help, the Spinney program saves what can be read of it: “spinney rescue”.
 saved-newer = A newer Spinney has made this copy.
 saved-newer-remedy = Open it with the newer Spinney.
 memory-only = Kept in memory only:

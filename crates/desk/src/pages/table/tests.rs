@@ -438,3 +438,61 @@ fn keys_that_groups_begin_do_not_stand_before_the_finished_one() {
         assert!(page.contains("<option value=\"2\" selected>Blue</option>"), "{screen}");
     }
 }
+
+/// Every question to begin with is a column that the table reads as it is meant, in each language.
+#[test]
+fn questions_to_begin_with_become_columns_that_are_read_without_a_word() {
+    use spinney_voice::starters::STARTERS;
+    for language in ["en", "de"] {
+        let mut table = AtTheTable(Desk::default());
+        table.post("/do/add-kinds", &[("names", "holly, sallow")]);
+        let head = table.0.mark();
+        let ticked = STARTERS.iter().map(|one| ("start", one.id));
+        let form: Vec<_> = ticked.chain([("head", head.as_str())]).collect();
+        let mut request = Request::post("/do/take-starters", &form);
+        request.languages = vec![language.to_owned()];
+        let Reply::Keep { lines, .. } = table.0.handle(&request) else { panic!("it is kept") };
+        table.0.catch_up(lines.iter().map(Vec::as_slice)).expect("our own lines");
+        let laid = table.0.laid().expect("there are kinds");
+        let told: Vec<_> = laid
+            .findings
+            .iter()
+            .filter(|finding| finding.code != spinney_model::Code::Unknown)
+            .collect();
+        assert!(told.is_empty(), "{language}: {told:?}");
+        assert_eq!(laid.matrix.characters().len(), STARTERS.len());
+        let hanging = STARTERS.iter().filter(|one| one.governor().is_some()).count();
+        let characters = laid.matrix.characters();
+        assert_eq!(characters.iter().filter(|it| it.governor.is_some()).count(), hanging);
+        let t = spinney_voice::Tongue::for_person(&[language.to_owned()]);
+        for (starter, character) in STARTERS.iter().zip(characters) {
+            assert_eq!(character.name, starter.name(t));
+            let spinney_model::Scale::Words { states } = &character.scale else { continue };
+            let meant = match starter.states(t) {
+                none if none.is_empty() => vec!["yes".to_owned(), "no".to_owned()],
+                states => states,
+            };
+            assert_eq!(states, &meant, "{language}: {}", starter.id);
+        }
+    }
+}
+
+#[test]
+fn a_question_that_hangs_on_another_hangs_on_it_only_where_it_is_in_the_table() {
+    let mut table = AtTheTable(Desk::default());
+    table.post("/do/add-kinds", &[("names", "holly, sallow")]);
+    assert!(table.refused("/do/take-starters", &[]).contains("No question was ticked."));
+    table.post("/do/take-starters", &[("start", "leaf-lobes")]);
+    let applies = |table: &AtTheTable, at: usize| {
+        table.0.laid().expect("there are kinds").matrix.characters()[at].governor.is_some()
+    };
+    assert!(!applies(&table, 0), "nobody said how many pieces a leaf has");
+    table.post("/do/take-starters", &[("start", "lobe-count"), ("start", "leaf-lobes")]);
+    assert!(applies(&table, 1), "only a lobed leaf has lobes to count");
+    assert_eq!(table.0.laid().expect("there are kinds").matrix.characters().len(), 2);
+    let page = table.page("/table");
+    assert!(
+        page.contains("value=\"leaf-lobes\" disabled"),
+        "what is there is not offered again"
+    );
+}

@@ -1,5 +1,6 @@
 // Two windows of the page that holds everything, on one collection: neither loses the other's
-// edits, and one whose collection the other has removed says so.
+// edits, one cell that both write into is asked back, and a window whose collection the other has
+// removed says so.
 import { LAPTOP } from "../../stage.mjs";
 
 export async function twoTabs(stage) {
@@ -28,6 +29,7 @@ export async function twoTabs(stage) {
   const lost = [...Array(10).keys()].flatMap((round) => [`one ${round}`, `other ${round}`])
     .filter((name) => !finds.includes(name));
   stage.expect(lost.length === 0, `lost: ${lost.join(", ")}`);
+  await oneCell(stage, host, one, other);
   // A window whose collection was removed by the other says so.
   await other.goto(`${host.address}/collections`);
   await other.locator("summary", { hasText: "Remove a collection" }).click();
@@ -38,6 +40,21 @@ export async function twoTabs(stage) {
   await one.getByRole("alert").filter({ hasText: "not in this browser any more" }).waitFor();
   await stage.look(one, "gone");
   host.end();
+}
+
+/** The same cell in both windows: both texts are seen, and a person decides. */
+async function oneCell(stage, host, one, other) {
+  await one.locator("#table").fill("kind\tedge\tshine\nsallow\twavy\tdull\nyew\tsmooth\tshiny");
+  await Promise.all([one.waitForNavigation(), one.locator("#take-table button").last().click()]);
+  for (const page of [one, other]) await page.goto(`${host.address}/table`);
+  const cell = (page) => page.locator("#cells tr", { hasText: "sallow" }).locator("input[id^=i-]").nth(1);
+  for (const [page, text] of [[one, "matt"], [other, "glossy"]]) {
+    await cell(page).fill(text);
+    await stage.kept(page, () => cell(page).press("Tab"));
+  }
+  const asked = await other.textContent("#cells");
+  stage.expect(asked.includes("matt") && asked.includes("glossy"), `both texts of one cell are there: ${asked}`);
+  await stage.look(other, "one cell");
 }
 
 async function step(page, fill, button) {
