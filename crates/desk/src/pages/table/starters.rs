@@ -11,14 +11,14 @@ use maud::{Markup, html};
 use spinney_collection::Collection;
 use spinney_collection::laid::folded;
 use spinney_model::limits::SCREENS_COLUMNS;
-use spinney_model::{CharacterEdit, CharacterId, Edit};
+use spinney_model::{CharacterEdit, CharacterId, DrawnWord, Edit, Figure};
+use spinney_press::lines;
 use spinney_voice::Tongue;
 use spinney_voice::glossary;
 use spinney_voice::starters::{About, STARTERS, Starter};
 
 use crate::asked::Deed;
 use crate::forms::{Form, hidden, nothing};
-use crate::pages::words;
 use crate::reply::Refused;
 
 /// The questions of every group; open where the table has none yet.
@@ -26,7 +26,7 @@ pub(super) fn offered(t: Tongue, collection: &Collection) -> Markup {
     let there = columns(collection);
     html! {
         details #starters open[collection.characters.is_empty()] {
-            summary { (t.say("start-title")) }
+            summary { strong { (t.say("start-title")) } }
             p { (t.say("start-why")) }
             form #start-form method="post" action=(TAKE.path) {
                 (hidden(&[]))
@@ -57,8 +57,7 @@ fn one(t: Tongue, starter: &Starter, there: bool) -> Markup {
     let id = format!("start-{}", starter.id);
     let (name, example) = (starter.name(t), starter.example(t));
     let words = starter.words.iter().filter_map(|word| glossary::entry(t, word));
-    let about_leaves =
-        !matches!(starter.about, About::Pond | About::Seeds | About::Shells | About::Shapes);
+    let drawn = drawn(starter);
     html! {
         li {
             label.box for=(id) {
@@ -66,21 +65,32 @@ fn one(t: Tongue, starter: &Starter, there: bool) -> Markup {
                 " " strong { (name) }
                 @if there { " " span.quiet { "(" (t.say("start-there")) ")" } }
             }
-            @if example != name { p.asks { (t.with("start-example", &[("question", &example)])) } }
+            @if example != name { p { (t.with("start-example", &[("question", &example)])) } }
             @let states = starter.states(t);
             @if !states.is_empty() { p { (states.join(" · ")) } }
             @if let Some(other) = starter.governor() {
                 p.quiet { (t.with("start-needs", &[("other", &other.name(t))])) }
             }
-            @for word in words {
-                div.starter-word {
-                    @if let Some(drawing) = words::drawn(t, word.id, about_leaves) { (drawing) }
-                    p.plain-words { strong { (word.word) } ": " (word.plain) }
-                }
-            }
+            @if !drawn.own.is_empty() { (lines::figures(t, &drawn)) }
+            @for word in words { p.plain-words { strong { (word.word) } ": " (word.plain) } }
             p.quiet { (starter.hint(t)) }
         }
     }
+}
+
+/// What its words show, one drawing each, side by side.
+fn drawn(starter: &Starter) -> DrawnWord {
+    let elsewhere = [About::Pond, About::Seeds, About::Shells, About::Shapes];
+    let about_leaves = !elsewhere.contains(&starter.about);
+    let words = starter.words.iter();
+    let mut own: Vec<Figure> = Vec::new();
+    for drawn in words.filter_map(|word| spinney_draw::of_word(word, about_leaves)) {
+        let mut shown = drawn.own.into_iter();
+        let fresh =
+            shown.find(|figure| own.iter().all(|known| known.caption != figure.caption));
+        own.extend(fresh);
+    }
+    DrawnWord { own, other: Vec::new() }
 }
 
 /// The ticked ones become columns, each with all that is known of it.
