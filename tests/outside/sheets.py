@@ -1,0 +1,136 @@
+"""The printed sheets of the demo, looked at by readers that we did not write.
+
+Imported by run.py. Each PDF of the demo is held against the machine-checkable part of PDF/UA-1
+(ISO 14289-1:2014) that the PyPI package `pdfua` implements (16 of the 106 rules, and it says itself that
+this is no statement of conformance; of one, empty headings, it says that it cannot look at our files); its structure tree is read by `pikepdf` (qpdf); where its words
+stand and how large they are, poppler says.
+"""
+
+import json
+import pathlib
+import re
+import subprocess
+import sys
+from functools import lru_cache
+
+import pikepdf
+
+# Common practice, no source: a school printer leaves no less, and nobody reads smaller.
+EDGE_MM = 5.0
+LEAST_PT = 9.0
+POINT_MM = 25.4 / 72
+
+DEMO = pathlib.Path(sys.argv[2]).resolve()
+
+
+@lru_cache
+def sheets():
+    found = sorted(DEMO.rglob("*.pdf"))
+    assert len(found) >= 10, f"the demo has {len(found)} PDFs"
+    return found
+
+
+def named(path):
+    return str(path.relative_to(DEMO))
+
+
+def json_documents(text):
+    """JSON documents that stand one after the other."""
+    at, reader = 0, json.JSONDecoder()
+    while text[at:].strip():
+        document, at = reader.raw_decode(text, at + len(text[at:]) - len(text[at:].lstrip()))
+        yield document
+
+
+def test_no_sheet_breaks_a_rule_of_pdf_ua_that_another_program_checks():
+    run = subprocess.run(
+        [sys.executable, "-m", "pdfua", "check", "--format", "json", *map(str, sheets())],
+        capture_output=True, timeout=600,
+    )
+    assert run.returncode in (0, 1, 2, 3), run.stderr.decode()
+    told = list(json_documents(run.stdout.decode()))
+    assert len(told) == len(sheets()), f"{len(told)} of {len(sheets())} were looked at"
+    found = [(one["file"], finding) for one in told for finding in one["findings"]]
+    assert not found, found[:5]
+
+
+def test_every_typeface_of_a_sheet_stands_in_its_file():
+    for path in sheets():
+        lines = subprocess.run(["pdffonts", path], capture_output=True, text=True, check=True).stdout
+        rows = [line.split() for line in lines.splitlines()[2:]]
+        assert rows, named(path)
+        # The columns after the name and the type: emb sub uni object ID.
+        assert all(row[-5] == "yes" for row in rows), (named(path), lines)
+
+
+def words(path):
+    """Page, width and height in mm, and every word with its box in mm."""
+    text = subprocess.run(["pdftotext", "-bbox", path, "-"], capture_output=True, text=True, check=True).stdout
+    for number, page in enumerate(re.split(r"<page ", text)[1:], 1):
+        wide, high = (float(size) * POINT_MM for size in re.match(r'width="([\d.]+)" height="([\d.]+)"', page).groups())
+        for box in re.finditer(r'<word xMin="([-\d.]+)" yMin="([-\d.]+)" xMax="([-\d.]+)" yMax="([-\d.]+)">(.*?)</word>', page):
+            yield number, wide, high, [float(at) * POINT_MM for at in box.groups()[:4]], box[5]
+
+
+def test_no_word_stands_where_a_printer_does_not_print():
+    for path in sheets():
+        for number, wide, high, (left, top, right, bottom), word in words(path):
+            inside = min(left, top, wide - right, high - bottom)
+            assert inside >= EDGE_MM, f"{named(path)}, page {number}: “{word}” is {inside:.1f} mm from the edge"
+
+
+def sizes(content):
+    """The sizes of type that a page sets, in points, as they come out on paper."""
+    scale, stack, size = 1.0, [], 0.0
+    for operands, operator in pikepdf.parse_content_stream(content):
+        match str(operator):
+            case "q":
+                stack.append(scale)
+            case "Q":
+                scale = stack.pop()
+            case "cm":
+                a, b, c, d = (float(part) for part in operands[:4])
+                scale *= abs(a * d - b * c) ** 0.5
+            case "Tf":
+                size = float(operands[1])
+            case "Tm":
+                a, b, c, d = (float(part) for part in operands[:4])
+                yield size * scale * abs(a * d - b * c) ** 0.5
+            case "Tj" | "TJ":
+                yield None
+
+
+def test_nothing_is_smaller_than_anybody_reads():
+    for path in sheets():
+        with pikepdf.open(path) as pdf:
+            for number, page in enumerate(pdf.pages, 1):
+                set_in = [size for size in sizes(page) if size]
+                assert set_in, f"{named(path)}, page {number} has no words"
+                assert min(set_in) >= LEAST_PT - 0.01, f"{named(path)}, page {number}: {min(set_in):.1f} pt"
+
+
+def elements(node, depth=0):
+    """The structure tree in reading order: kind of element, and its alternative text."""
+    if isinstance(node, pikepdf.Array):
+        for child in node:
+            yield from elements(child, depth)
+    elif isinstance(node, pikepdf.Dictionary):
+        if "/S" in node:
+            yield str(node.S), str(node.get("/Alt", "")), depth
+        if "/K" in node and node.get("/Type") != pikepdf.Name("/MCR"):
+            yield from elements(node.K, depth + 1)
+
+
+def test_pictures_say_what_they_show_and_headings_begin_with_the_first():
+    figures = 0
+    for path in sheets():
+        with pikepdf.open(path) as pdf:
+            tree = list(elements(pdf.Root.StructTreeRoot.K))
+        levels = [int(kind[2:]) for kind, _, _ in tree if re.fullmatch(r"/H[1-6]", kind)]
+        assert levels and levels[0] == 1, (named(path), levels)
+        deeper = [(one, next_) for one, next_ in zip(levels, levels[1:]) if next_ > one + 1]
+        assert not deeper, f"{named(path)}: a heading of level {deeper[0][1]} follows one of level {deeper[0][0]}"
+        shown = [alt for kind, alt, _ in tree if kind == "/Figure"]
+        figures += len(shown)
+        assert all(alt.strip() for alt in shown), f"{named(path)}: a picture says nothing"
+    assert figures > 20, figures
