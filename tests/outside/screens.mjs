@@ -28,6 +28,7 @@ import { handedOn } from "./screens/stories/pocket/handed_on.mjs";
 import { refused } from "./screens/stories/pocket/refused.mjs";
 import { twoTabs } from "./screens/stories/pocket/two_tabs.mjs";
 import { waiting } from "./screens/stories/pocket/waiting.mjs";
+import { fromNothing } from "./screens/stories/from_nothing.mjs";
 import { newcomer } from "./screens/stories/newcomer.mjs";
 import { shareOut } from "./screens/stories/share_out.mjs";
 import { twoGroups } from "./screens/stories/two_groups.mjs";
@@ -35,7 +36,7 @@ import { twoWindows } from "./screens/stories/two_windows.mjs";
 
 const STORIES = {
   byKeyboard, byTouch, byNames, byCells, shareOut, twoGroups, twoWindows, newcomer, atAGlance, aCopy,
-  everyScreen,
+  fromNothing, everyScreen,
 };
 /** What is about the program alone: files of its own, screens without scripts, two machines. */
 const OF_THE_PROGRAM = ["atAGlance", "aCopy", "twoWindows"];

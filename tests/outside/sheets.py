@@ -1,9 +1,10 @@
 """The printed sheets of the demo, looked at by readers that we did not write.
 
 Imported by run.py. Each PDF of the demo is held against the machine-checkable part of PDF/UA-1
-(ISO 14289-1:2014) that the PyPI package `pdfua` implements (16 of the 106 rules, and it says itself that
-this is no statement of conformance; of one, empty headings, it says that it cannot look at our files); its structure tree is read by `pikepdf` (qpdf); where its words
-stand and how large they are, poppler says.
+(ISO 14289-1:2014) that the PyPI package `pdfua` implements: 16 of the 106 rules, and it says itself
+that this is no statement of conformance; one of them, empty headings, it cannot look at in our
+files. The structure tree and the sizes of type are read by `pikepdf` (qpdf); typefaces and where
+words stand, poppler says.
 """
 
 import json
