@@ -13,7 +13,6 @@
 mod saved;
 
 use std::collections::BTreeMap;
-use std::fmt;
 use std::io::{Cursor, Read, Write};
 
 use sha2::{Digest, Sha256};
@@ -35,6 +34,7 @@ const FILE_SUMS: &str = "checksums.txt";
 const EXPLAINED: &str = include_str!("bundle/read_me.txt");
 
 pub use saved::Saved;
+pub use spinney_model::BundleError;
 
 /// A collection as it came out of a bundle.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -197,56 +197,6 @@ fn is_hash(name: &str) -> bool {
 fn hash_of(bytes: &[u8]) -> String {
     Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
 }
-
-/// Why a bundle cannot be unpacked.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum BundleError {
-    /// Not a zip, or without a journal in it.
-    NotABundle,
-    /// Larger than any collection, perhaps on purpose.
-    TooLarge,
-    /// It stops in the middle.
-    CutOff,
-    /// A part of it is not what it was.
-    Damaged,
-}
-
-impl BundleError {
-    /// What to do about it.
-    pub fn remedy(&self) -> &'static str {
-        match self {
-            Self::NotABundle => "Give a file that “spinney pack” has made.",
-            Self::TooLarge => "Copy the collection's own file instead, or take pictures out.",
-            Self::CutOff => {
-                "Copy it once more from where it came from. “spinney rescue” saves what can be read."
-            }
-            Self::Damaged => {
-                "Fetch it once more: it was cut off or changed on the way. “spinney rescue” saves what \
-                 can be read."
-            }
-        }
-    }
-}
-
-impl BundleError {
-    /// The sentence, about a file of this name.
-    pub fn of(&self, file: &str) -> String {
-        match self {
-            Self::NotABundle => format!("{file} is no packed collection."),
-            Self::TooLarge => format!("{file} is larger than a packed collection may be."),
-            Self::CutOff => format!("{file} is damaged: it stops in the middle."),
-            Self::Damaged => format!("{file} is damaged."),
-        }
-    }
-}
-
-impl fmt::Display for BundleError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.of("This file"))
-    }
-}
-
-impl std::error::Error for BundleError {}
 
 #[cfg(test)]
 mod tests;

@@ -7,11 +7,10 @@ mod line;
 mod since;
 mod words;
 
-use std::fmt;
-
 use spinney_model::Entry;
 
 pub use since::since;
+pub use spinney_model::LineError;
 
 /// The newest form of lines that is read. Each line is written in the oldest form that can say
 /// it: 2 knows a group's own names for kinds, and that a saved version can be given up; 3 knows
@@ -47,42 +46,6 @@ fn read_up_to(bytes: &[u8], newest: u32) -> Result<Entry, LineError> {
         },
     }
 }
-
-/// Why a line cannot be read.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum LineError {
-    /// Written by a later version of this program.
-    Newer(u32),
-    /// Not a line of a journal, or damaged.
-    NotALine,
-}
-
-impl LineError {
-    /// What to do about it.
-    pub fn remedy(&self) -> &'static str {
-        match self {
-            Self::Newer(_) => "Open it with the newer Spinney that it was made with.",
-            Self::NotALine => {
-                "“spinney rescue” saves what can be read into a new file. This one was not changed."
-            }
-        }
-    }
-}
-
-impl fmt::Display for LineError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Newer(version) => write!(
-                f,
-                "This collection was written by a newer Spinney (journal {version}; this one \
-                 reads up to {VERSION})."
-            ),
-            Self::NotALine => write!(f, "A line of this collection's journal is damaged."),
-        }
-    }
-}
-
-impl std::error::Error for LineError {}
 
 #[cfg(test)]
 mod tests;

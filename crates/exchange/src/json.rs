@@ -19,8 +19,10 @@ mod write;
 
 use spinney_model::{BestKeys, Claim, Finding, Key, Matrix, Reasons, Refusal, Share};
 
+pub use spinney_model::KeyFileError;
+
 pub use forgive::forgiving;
-pub use read::{JsonError, read, read_claim, read_key};
+pub use read::{read, read_claim, read_key};
 pub use revise::{Revised, revised};
 pub use weak::weak;
 

@@ -4,12 +4,12 @@
 //! characters, worded as questions; which kind has which state is for the person to see.
 //! Cells are formatted as text, so that `3-5` stays what it is and does not become a date.
 
-use std::fmt;
-
 use rust_xlsxwriter::{
     DataValidation, DocProperties, ExcelDateTime, Format, FormatAlign, Workbook, Worksheet,
     XlsxError,
 };
+
+use spinney_model::TemplateError;
 
 use crate::table::{self as columns, HOW_TO, Input};
 
@@ -160,36 +160,6 @@ fn advice(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
     }
     Ok(())
 }
-
-/// Why there is no template.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum TemplateError {
-    /// The date is none.
-    Date(String),
-    /// The writer refused something.
-    Writer(String),
-}
-
-impl TemplateError {
-    /// What to do about it.
-    pub fn remedy(&self) -> &'static str {
-        match self {
-            Self::Date(_) => "Write it as year, month and day: 2026-10-03.",
-            Self::Writer(_) => "This is a fault of the program; please report it.",
-        }
-    }
-}
-
-impl fmt::Display for TemplateError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Date(date) => write!(f, "“{date}” is no date."),
-            Self::Writer(fault) => write!(f, "The workbook could not be written: {fault}."),
-        }
-    }
-}
-
-impl std::error::Error for TemplateError {}
 
 #[cfg(test)]
 mod tests;

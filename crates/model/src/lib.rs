@@ -66,7 +66,9 @@ pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, Written, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};
 pub use standing::{AskedBy, Holds, Standing};
 pub use taxon::{OtherName, Taxon, TaxonIx};
-pub use unread::{Instead, OldFormat, TableError};
+pub use unread::{
+    BundleError, Instead, KeyFileError, LineError, OldFormat, TableError, TemplateError,
+};
 pub use walk::{Answer, LeftTogether, Step, Walk};
 pub use weak::{Alike, Fewest, Fragile, Hope, Look, Weak};
 pub use wishes::{Early, Goal, Kept, Wish, Wishes};

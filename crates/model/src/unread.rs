@@ -1,4 +1,5 @@
-//! Why nothing of a table could be read, and what a file is that was given for one by mistake.
+//! Why nothing of a file could be read (a table, a key, a journal, a packed collection), and what
+//! a file is that was given for a table by mistake. Whoever reads it says which file it is.
 
 use crate::Finding;
 
@@ -112,4 +113,83 @@ impl Instead {
             Self::WebPage | Self::Json | Self::KeyInWords | Self::Writing | Self::LinedUp
         )
     }
+}
+
+/// Why a file of programs holds no key, or not what is claimed of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum KeyFileError {
+    /// It is not JSON, or not of our shape.
+    NotOurs {
+        /// The line, counted from 1.
+        line: usize,
+        /// The column, counted from 1.
+        column: usize,
+    },
+    /// It stops in the middle of this line.
+    CutOff {
+        /// The line, counted from 1.
+        line: usize,
+    },
+    /// A field of the key that this program does not know.
+    Unknown {
+        /// The name of the field.
+        field: String,
+    },
+    /// It holds no key.
+    NoKey,
+    /// A cost as a number and as an exact fraction that are not the same.
+    Disagree {
+        /// The field with the number.
+        field: &'static str,
+        /// What stands there.
+        number: String,
+        /// What stands in the field of the same name with `_exact` behind it.
+        exact: String,
+    },
+    /// A line of the proof that is none of ours.
+    Line {
+        /// The line.
+        line: String,
+    },
+    /// A proof in a form that is none of ours.
+    Form {
+        /// The number of the form.
+        form: u32,
+    },
+    /// A cost that is no number of ours.
+    Cost {
+        /// The field.
+        field: &'static str,
+    },
+}
+
+/// Why a line of a journal cannot be read.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LineError {
+    /// Written by a later version of this program, in a form of this number.
+    Newer(u32),
+    /// Not a line of a journal, or damaged.
+    NotALine,
+}
+
+/// Why a packed collection cannot be packed or unpacked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum BundleError {
+    /// Not a zip, or without a journal in it.
+    NotABundle,
+    /// Larger than any collection, perhaps on purpose.
+    TooLarge,
+    /// It stops in the middle.
+    CutOff,
+    /// A part of it is not what it was.
+    Damaged,
+}
+
+/// Why there is no empty table to fill in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum TemplateError {
+    /// This is no date.
+    Date(String),
+    /// The writer of workbooks refused something: what it says.
+    Writer(String),
 }

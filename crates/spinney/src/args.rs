@@ -27,8 +27,21 @@ pub(crate) fn read() -> Result<Spinney, ExitCode> {
             let _ = said.print();
             return ExitCode::SUCCESS;
         }
-        wrong_use::said(&said, &Spinney::command(), &typed).tell()
+        wrong_use::said(&said, &Spinney::command(), &typed).tell(typed_language(&typed))
     })
+}
+
+/// The language of a command line that was not understood, if it says one.
+fn typed_language(typed: &[String]) -> Tongue {
+    let behind = typed.iter().position(|word| word == "--language").map(|at| at + 1);
+    let behind = behind.and_then(|at| typed.get(at)).map(String::as_str);
+    let joined = typed.iter().find_map(|word| word.strip_prefix("--language="));
+    tongue(behind.or(joined).unwrap_or_default())
+}
+
+/// A language by its tag.
+fn tongue(tag: &str) -> Tongue {
+    Tongue::for_person(&[tag.to_owned()])
 }
 
 /// The names of all commands.
@@ -77,9 +90,20 @@ impl std::error::Error for Unfit {}
         No key makes anything safe to touch, pick or eat. Local rules and trained people decide."
 )]
 pub(crate) struct Spinney {
+    /// The language of what is said, of the questions, the sheets and the phone page. What people
+    /// typed stays as it is; help and files for programs are in English.
+    #[arg(long, global = true, value_name = "LANGUAGE", default_value = "en", value_parser = languages())]
+    language: String,
     /// None: started by a double-click, or by its name alone; then the screens open.
     #[command(subcommand)]
     pub(crate) verb: Option<Verb>,
+}
+
+impl Spinney {
+    /// The language of what is said.
+    pub(crate) fn tongue(&self) -> Tongue {
+        tongue(&self.language)
+    }
 }
 
 #[derive(Debug, Subcommand)]
@@ -171,10 +195,6 @@ pub(crate) struct Sheets {
     /// The paper of the sheets.
     #[arg(long, value_enum, default_value = "a4")]
     pub(crate) paper: Paper,
-    /// The language of the questions, the sheets and the phone page. What people typed stays as
-    /// it is.
-    #[arg(long, value_name = "LANGUAGE", default_value = "en", value_parser = languages())]
-    pub(crate) language: String,
     /// The date at the foot of the sheets, such as "3 October 2026"; today if not given.
     #[arg(long, value_name = "DATE", value_parser = date::read)]
     pub(crate) date: Option<String>,
@@ -188,16 +208,9 @@ pub(crate) struct Sheets {
     pub(crate) force: bool,
 }
 
-/// The languages that sheets can be in.
+/// The languages that there are.
 fn languages() -> PossibleValuesParser {
     LANGUAGES.map(|(tag, _)| tag).into()
-}
-
-impl Sheets {
-    /// The language of the sheets.
-    pub(crate) fn tongue(&self) -> Tongue {
-        Tongue::for_person(std::slice::from_ref(&self.language))
-    }
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

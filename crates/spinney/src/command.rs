@@ -69,14 +69,15 @@ pub(crate) fn find(
         left -= step;
         match search.step(step) {
             Found::Working { best: Some(best), lower_bound } => {
-                let sure = report::shown(report::part(lower_bound, best) * 100.0, 1);
-                progress.say(&format!("looking for the best key: {sure} % proved"));
+                let part = report::shown(report::part(lower_bound, best) * 100.0, 1);
+                let part = t.decimal(&part);
+                progress.say(&t.with("run-looking-proved", &[("part", &part)]));
             }
-            Found::Working { .. } => progress.say("looking for the best key"),
+            Found::Working { .. } => progress.say(&t.say("run-looking")),
             Found::MemoryFull | Found::Done => break,
         }
     }
-    progress.say("writing the key down");
+    progress.say(&t.say("run-writing"));
     let mut built = search.finish();
     wording::put_words(t, &mut built.key, matrix);
     findings.extend(built.refused.iter().map(|refusal| wishes::refused(t, matrix, refusal)));

@@ -3,13 +3,13 @@
 //! The one place where what the system says of a file becomes a sentence. Its own words and
 //! numbers reach nobody.
 
-use std::fmt::Display;
+use std::fmt::{self, Display};
 use std::io::{Error, ErrorKind};
 use std::path::Path;
 use std::process::ExitCode;
 
-use spinney_model::{FileTrouble, Instead, TableError};
-use spinney_store::StoreError;
+use spinney_model::{BundleError, FileTrouble, Instead, LineError, TableError};
+use spinney_store::{Fault, StoreError};
 use spinney_voice::Tongue;
 
 use crate::{named, terminal};
@@ -21,18 +21,22 @@ pub(crate) const USED_WRONGLY: u8 = 2;
 /// The program itself is at fault (`EX_SOFTWARE` of BSD's sysexits).
 pub(crate) const BUG: u8 = 70;
 
-/// What could not be done.
-#[derive(Debug)]
+/// What could not be done. It is said when it is known in which language.
 pub(crate) struct Failure {
     code: u8,
-    sentence: String,
-    remedy: String,
+    say: Box<dyn Fn(Tongue) -> (String, String) + Send>,
 }
 
 impl Failure {
     /// Something failed.
     pub(crate) fn new(sentence: impl Display, remedy: impl Display) -> Self {
-        Self { code: FAILED, sentence: sentence.to_string(), remedy: remedy.to_string() }
+        let (sentence, remedy) = (sentence.to_string(), remedy.to_string());
+        Self::saying(move |_| (sentence.clone(), remedy.clone()))
+    }
+
+    /// Something failed: how it is said.
+    pub(crate) fn saying(say: impl Fn(Tongue) -> (String, String) + Send + 'static) -> Self {
+        Self { code: FAILED, say: Box::new(say) }
     }
 
     /// The command was used wrongly.
@@ -134,17 +138,26 @@ impl Failure {
             StoreError::NotACollection { path } if path.is_dir() => {
                 named::no_collection_but_a_folder(path)
             }
-            StoreError::NotACollection { path } => {
-                named::no_collection(path).unwrap_or_else(|| Self::new(&error, error.remedy()))
-            }
-            _ => Self::new(&error, error.remedy()),
+            StoreError::NotACollection { path } => named::no_collection(path)
+                .unwrap_or_else(|| Self::saying(move |t| of_store(t, &error))),
+            _ => Self::saying(move |t| of_store(t, &error)),
         }
     }
 
     /// Nothing of a table could be read.
-    pub(crate) fn of_table(error: &TableError) -> Self {
-        let (sentence, remedy) = spinney_voice::table_error(Tongue::of_terminal(), error);
-        Self::new(sentence, remedy)
+    pub(crate) fn of_table(error: TableError) -> Self {
+        Self::saying(move |t| spinney_voice::table_error(t, &error))
+    }
+
+    /// A line of a journal could not be read.
+    pub(crate) fn of_line(error: LineError) -> Self {
+        Self::saying(move |t| spinney_voice::line_error(t, error))
+    }
+
+    /// A collection could not be packed or unpacked.
+    pub(crate) fn of_bundle(path: &Path, error: BundleError) -> Self {
+        let file = path.display().to_string();
+        Self::saying(move |t| spinney_voice::bundle_error(t, &file, error))
     }
 
     /// A collection is damaged: what is, in words.
@@ -160,15 +173,58 @@ impl Failure {
         )
     }
 
-    /// What failed and what to do, for a page.
-    pub(crate) fn in_words(&self) -> String {
-        format!("{} {}", self.sentence, self.remedy)
+    /// What failed, and what to do.
+    pub(crate) fn said(&self, t: Tongue) -> (String, String) {
+        (self.say)(t)
     }
 
     /// Says it on stderr.
-    pub(crate) fn tell(&self) -> ExitCode {
-        terminal::complain(&format!("spinney: {}\n  {}\n", self.sentence, self.remedy));
+    pub(crate) fn tell(&self, t: Tongue) -> ExitCode {
+        let (sentence, remedy) = self.said(t);
+        terminal::complain(&format!("spinney: {sentence}\n  {remedy}\n"));
         ExitCode::from(self.code)
+    }
+}
+
+/// As somebody reads it who looks for a mistake of ours.
+impl fmt::Debug for Failure {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_tuple("Failure")
+            .field(&self.code)
+            .field(&self.said(Tongue::of_terminal()))
+            .finish()
+    }
+}
+
+/// Why a collection could not be opened or kept, in words.
+fn of_store(t: Tongue, error: &StoreError) -> (String, String) {
+    let of = |message: &str, path: &Path| t.told(message, &[("file", &path.display())]);
+    match error {
+        StoreError::Missing { path } => of("error-kept-missing", path),
+        StoreError::Exists { path } => of("error-kept-exists", path),
+        StoreError::NotACollection { path } => of("error-kept-no-collection", path),
+        StoreError::Newer { path, .. } => of("error-kept-newer", path),
+        StoreError::ReadOnly { path } => of("error-kept-read-only", path),
+        StoreError::Locked { path } => of("error-kept-locked", path),
+        StoreError::Full { path } => of("error-kept-full", path),
+        StoreError::Damaged { path } => of("error-kept-damaged", path),
+        StoreError::Moved { .. } => t.told("error-kept-moved", &[]),
+        StoreError::Rewritten => t.told("error-kept-rewritten", &[]),
+        StoreError::Other { path, why } => {
+            let why = spinney_voice::trouble(t, of_fault(*why));
+            t.told("error-kept-other", &[("file", &path.display()), ("why", &why)])
+        }
+    }
+}
+
+/// What is wrong with the file of a collection or its disk, as it is said of any file.
+pub(crate) fn of_fault(fault: Fault) -> FileTrouble {
+    match fault {
+        Fault::Place => FileTrouble::BadPlace,
+        Fault::Disk => FileTrouble::DiskFailed,
+        Fault::DiskWrite => FileTrouble::DiskRefused,
+        Fault::NoMemory => FileTrouble::NoMemory,
+        Fault::TooLarge => FileTrouble::NotHeld,
     }
 }
 

@@ -20,6 +20,7 @@ mod web;
 use std::process::ExitCode;
 
 use args::Verb;
+use spinney_voice::Tongue;
 
 /// The search goes as deep as a table has kinds; the main thread's stack differs from system to
 /// system.
@@ -33,11 +34,12 @@ fn main() -> ExitCode {
         Ok(args) => args,
         Err(said) => return said,
     };
+    let t = args.tongue();
     // The screens have an end of their own: see `web::ending`.
     if !matches!(args.verb, None | Some(Verb::Open(_))) {
         files::clear_away_when_ended();
     }
-    let work = std::thread::Builder::new().stack_size(STACK).spawn(move || run(args.verb));
+    let work = std::thread::Builder::new().stack_size(STACK).spawn(move || run(t, args.verb));
     match work.map(std::thread::JoinHandle::join) {
         Ok(Ok(code)) => code,
         Ok(Err(_)) => ExitCode::from(failure::BUG),
@@ -49,17 +51,17 @@ fn main() -> ExitCode {
     }
 }
 
-fn run(verb: Option<Verb>) -> ExitCode {
+fn run(t: Tongue, verb: Option<Verb>) -> ExitCode {
     let done = match verb.unwrap_or_else(|| Verb::Open(args::Open::default())) {
         Verb::Open(args) => command::open::run(&args),
         Verb::Demo(args) => command::demo::run(&args),
-        Verb::Key(args) => command::key::run(&args),
-        Verb::Check(args) => command::check::run(&args),
-        Verb::Explain(args) => command::explain::run(&args),
-        Verb::Table(args) => command::table::run(&args),
-        Verb::Weak(args) => command::weak::run(&args),
-        Verb::Forgive(args) => command::forgive::run(&args),
-        Verb::Revise(args) => command::revise::run(&args),
+        Verb::Key(args) => command::key::run(t, &args),
+        Verb::Check(args) => command::check::run(t, &args),
+        Verb::Explain(args) => command::explain::run(t, &args),
+        Verb::Table(args) => command::table::run(t, &args),
+        Verb::Weak(args) => command::weak::run(t, &args),
+        Verb::Forgive(args) => command::forgive::run(t, &args),
+        Verb::Revise(args) => command::revise::run(t, &args),
         Verb::Pocket(args) => command::pocket::run(&args),
         Verb::Template(args) => command::template::run(&args),
         Verb::Pack(args) => command::pack::pack(&args),
@@ -69,6 +71,6 @@ fn run(verb: Option<Verb>) -> ExitCode {
     match done {
         Ok(true) => ExitCode::SUCCESS,
         Ok(false) => ExitCode::from(failure::FAILED),
-        Err(failure) => failure.tell(),
+        Err(failure) => failure.tell(t),
     }
 }

@@ -8,7 +8,8 @@ pub(crate) use forgiving::forgiving;
 pub(crate) use revision::revision;
 pub(crate) use wishes::{left_together, not_asked};
 
-use std::fmt::Write;
+use std::fmt::Display;
+use std::path::Path;
 
 use spinney_check::{Proof, Road};
 use spinney_model::{
@@ -35,6 +36,11 @@ impl Ink {
         Self { colour: terminal::colour(), t }
     }
 
+    /// The language.
+    pub(crate) fn t(&self) -> Tongue {
+        self.t
+    }
+
     fn paint(&self, paint: Paint, text: &str) -> String {
         if self.colour { terminal::painted(paint, text) } else { text.to_owned() }
     }
@@ -49,11 +55,10 @@ impl Ink {
             Severity::WorthALook => Paint::Yellow,
             Severity::GoodToKnow => Paint::Cyan,
         };
-        let words = match (self.t.tag(), severity) {
-            ("en", _) => return self.paint(paint, severity.words()),
-            (_, Severity::MendThis) => "severity-mend",
-            (_, Severity::WorthALook) => "severity-look",
-            (_, Severity::GoodToKnow) => "severity-know",
+        let words = match severity {
+            Severity::MendThis => "severity-mend",
+            Severity::WorthALook => "severity-look",
+            Severity::GoodToKnow => "severity-know",
         };
         self.paint(paint, &self.t.say(words))
     }
@@ -65,8 +70,8 @@ pub(crate) fn in_english(finding: &Finding) -> (String, String) {
 }
 
 /// How many questions of a key were checked.
-pub(crate) fn coverage(opinion: &spinney_check::Report) -> String {
-    spinney_voice::coverage(Tongue::of_terminal(), opinion.checked, opinion.questions)
+pub(crate) fn coverage(t: Tongue, opinion: &spinney_check::Report) -> String {
+    spinney_voice::coverage(t, opinion.checked, opinion.questions)
 }
 
 /// The findings under a heading, the worst first.
@@ -84,6 +89,13 @@ pub(crate) fn findings(ink: &Ink, findings: &[Finding]) -> String {
         push_wrapped(&mut text, "  ", &remedy);
     }
     text
+}
+
+/// Which files were written into a folder.
+pub(crate) fn written(t: Tongue, folder: &Path, files: &[String]) -> String {
+    let texts: [(&str, &dyn Display); 2] =
+        [("folder", &folder.display()), ("files", &files.join(", "))];
+    format!("\n{}\n", t.with("run-written", &texts))
 }
 
 /// Indented, at most 88 columns, whole words.
@@ -111,115 +123,93 @@ pub(crate) fn to_look_at(ink: &Ink, findings: &[Finding]) -> String {
     if others.is_empty() {
         return String::new();
     }
-    let heading = ink.bold("What to mend and what is worth a look, in the table and the key");
+    let heading = ink.bold(&ink.t.say("report-to-look-at"));
     format!("\n{heading}\n{}", self::findings(ink, &others))
 }
 
 /// What is claimed of a key, in a teacher's words. `refused` of the person's questions could
 /// not be kept. First which kinds are left together.
 pub(crate) fn claim(
+    t: Tongue,
     claim: &Claim,
     matrix: &Matrix,
     left: &[LeftTogether],
     refused: usize,
 ) -> String {
-    let mut text = together(matrix, left);
+    let mut text = together(t, matrix, left);
     if claim.longest == 0 {
-        push(&mut text, format_args!("Nothing in this table tells any of these kinds apart."));
+        push(&mut text, &t.say("report-nothing-tells-apart"));
         return text;
     }
-    text.push_str(&wishes::not_asked(matrix, &claim.wishes));
-    let mean = counted(claim.mean_questions, 1, "question");
-    push(&mut text, format_args!("About {mean} per find, at most {}.", claim.longest));
-    push(&mut text, format_args!("{}", proof(claim)));
+    text.push_str(&wishes::not_asked(t, matrix, &claim.wishes));
+    let mean = questions(t, claim.mean_questions, 1);
+    push(
+        &mut text,
+        &t.with("report-mean", &[("questions", &mean), ("longest", &claim.longest)]),
+    );
+    push(&mut text, &proof(t, claim));
     if refused > 0 {
-        let (were, they) = if refused == 1 { ("One", "it") } else { ("Some", "them") };
-        push(
-            &mut text,
-            format_args!(
-                "{were} of your questions could not be kept; below is said why. The key does \
-                 without {they}."
-            ),
-        );
+        push(&mut text, &t.count("report-not-kept", refused));
     }
-    text.push_str(&wishes::reached(claim, matrix));
-    text.push_str(&wishes::prices(claim, matrix, refused));
+    text.push_str(&wishes::reached(t, claim, matrix));
+    text.push_str(&wishes::prices(t, claim, matrix, refused));
     text
 }
 
 /// What a second opinion says of the proof, in a line of its own; nothing where a finding says
 /// it.
-pub(crate) fn second_opinion(claim: &Claim, proof: Proof) -> String {
+pub(crate) fn second_opinion(t: Tongue, claim: &Claim, proof: Proof) -> String {
     let says = match proof {
         _ if !claim.optimal() => return String::new(),
-        Proof::Confirmed(Road::Certificate { .. }) => {
-            "A second opinion, which knows nothing of the search, went through the proof and \
-             agrees."
-        }
-        Proof::Confirmed(Road::EveryKey { .. }) => {
-            "A second opinion, which knows nothing of the search, tried every key and finds the \
-             same."
-        }
-        Proof::NotCarried { .. } => {
-            "No second opinion on that: no proof comes with the key, and there are too many keys \
-             to try them all."
-        }
+        Proof::Confirmed(Road::Certificate { .. }) => "report-second-proof",
+        Proof::Confirmed(Road::EveryKey { .. }) => "report-second-every-key",
+        Proof::NotCarried { .. } => "report-second-none",
         Proof::NothingClaimed | Proof::Contradicted(_) => return String::new(),
     };
     let mut text = String::new();
-    push(&mut text, format_args!("{says}"));
+    push(&mut text, &t.say(says));
     text
 }
 
 /// What is claimed of a key that is proved, alone.
-pub(crate) fn proved(claim: &Claim) -> String {
+pub(crate) fn proved(t: Tongue, claim: &Claim) -> String {
     let mut text = String::new();
-    push(&mut text, format_args!("{}", proof(claim)));
+    push(&mut text, &proof(t, claim));
     text
 }
 
 /// Which kinds a key leaves together, before anything good is said of it; empty: none.
-pub(crate) fn together(matrix: &Matrix, left: &[LeftTogether]) -> String {
+pub(crate) fn together(t: Tongue, matrix: &Matrix, left: &[LeftTogether]) -> String {
     let name = |taxon: TaxonIx| matrix.taxon(taxon).name.clone();
     let mut text = String::new();
-    if let Some(sentence) = wording::left_together(Tongue::of_terminal(), name, left) {
-        push(&mut text, format_args!("{sentence}"));
+    if let Some(sentence) = wording::left_together(t, name, left) {
+        push(&mut text, &sentence);
     }
     text
 }
 
 /// Whether a key is proved best, and if not, how far from it it can be.
-fn proof(claim: &Claim) -> String {
-    match claim.stopped {
+fn proof(t: Tongue, claim: &Claim) -> String {
+    let heaps = usize::try_from(claim.heaps).unwrap_or(usize::MAX);
+    let (why, further) = match claim.stopped {
         None if claim.wishes == Wishes::default() && touch_costs(claim) => {
-            let spared = match claim.touching.is_empty() {
-                true => "nobody touches what may hurt",
-                false => "touch waits until nothing else separates",
-            };
-            format!("Proved: {spared}. No such key needs fewer questions.")
+            return t.say(match claim.touching.is_empty() {
+                true => "report-proved-spared",
+                false => "report-proved-touch-waits",
+            });
         }
-        None if claim.wishes == Wishes::default() => {
-            "Proved: no key from this table takes less.".to_owned()
+        None if claim.wishes == Wishes::default() => return t.say("report-proved"),
+        None => return t.say("report-proved-wishes"),
+        Some(Stopped::Budget) => {
+            (t.count("report-stopped-budget", heaps), "report-larger-budget")
         }
-        None => "Proved: no key from this table does better by your wishes.".to_owned(),
-        Some(Stopped::Budget) => format!(
-            "Not proved best: the search stopped after {} heaps.{} A larger --budget goes on.",
-            claim.heaps,
-            could_be_saved(claim),
-        ),
-        Some(Stopped::Memory) => format!(
-            "Not proved best: after {} heaps the search had all the memory that it may take.{} \
-             A larger --memory goes on.",
-            claim.heaps,
-            could_be_saved(claim),
-        ),
-        Some(Stopped::Overflow) => format!(
-            "Not proved best: this table has so many unknown cells and odd counts that the \
-             search rounds.{} A larger --budget may come closer. Rounder counts (7 and 3 instead \
-             of 713 and 311) and fewer unknown cells let it prove more.",
-            could_be_saved(claim),
-        ),
-    }
+        Some(Stopped::Memory) => {
+            (t.count("report-stopped-memory", heaps), "report-larger-memory")
+        }
+        Some(Stopped::Overflow) => (t.say("report-stopped-overflow"), "report-rounder-counts"),
+    };
+    let sentences = [Some(why), could_be_saved(t, claim), Some(t.say(further))];
+    sentences.into_iter().flatten().collect::<Vec<_>>().join(" ")
 }
 
 /// Whether a key that sends people to touch what may hurt would take less.
@@ -229,12 +219,13 @@ fn touch_costs(claim: &Claim) -> bool {
 }
 
 /// How far from the best a key can be, where anything is known of that.
-fn could_be_saved(claim: &Claim) -> String {
+fn could_be_saved(t: Tongue, claim: &Claim) -> Option<String> {
     if claim.lower_bound == Share::from_integer(0) {
-        return String::new();
+        return None;
     }
     let saved = (1.0 - part(claim.lower_bound, claim.total)) * 100.0;
-    format!(" At most {} % of the questions could be saved by any other key.", shown(saved, 1))
+    let saved = t.decimal(&shown(saved, 1));
+    Some(t.with("report-could-be-saved", &[("part", &saved)]))
 }
 
 /// One amount over another, for a person to read: long fractions have no exact quotient here.
@@ -265,19 +256,30 @@ fn number(share: Share) -> f64 {
     *share.numer() as f64 / *share.denom() as f64
 }
 
-/// A number with its word, in the singular where it is one: `1 question`, `0.25 questions`.
-pub(crate) fn counted(number: Share, decimals: usize, word: &str) -> String {
-    let number = decimal(number, decimals);
-    let plural = if number == "1" { "" } else { "s" };
-    format!("{number} {word}{plural}")
+/// A number of questions: `1 question`, `0.25 questions`.
+pub(crate) fn questions(t: Tongue, number: Share, decimals: usize) -> String {
+    counted(t, "report-questions", number, decimals, &[])
 }
 
-fn push(text: &mut String, line: std::fmt::Arguments<'_>) {
-    let mut whole = String::new();
-    write!(whole, "{line}").expect("writing to a string cannot fail");
-    let mut wrapped = String::new();
-    push_wrapped(&mut wrapped, "  ", &whole);
-    text.push_str(&wrapped);
+/// A message about a number that need not be whole, in the singular where one is shown.
+pub(crate) fn counted(
+    t: Tongue,
+    message: &str,
+    number: Share,
+    decimals: usize,
+    texts: &[(&str, &dyn Display)],
+) -> String {
+    let number = decimal(number, decimals);
+    // Nothing is counted where the singular stands for 1 alone.
+    let count = if number == "1" { 1 } else { 2 };
+    let number = t.decimal(&number);
+    let texts = [&[("number", &number as &dyn Display)], texts].concat();
+    t.count_with(message, count, &texts)
+}
+
+/// A sentence in lines of its own.
+fn push(text: &mut String, sentence: &str) {
+    push_wrapped(text, "  ", sentence);
 }
 
 /// A share with so many decimals, no more than it has: `3.4`, `0.25`, `3`.

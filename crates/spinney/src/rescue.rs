@@ -100,7 +100,7 @@ impl Rescue {
         });
         // A bundle is a stranger's: its pictures are written anew, and its lines name those.
         let kept = Desk::unpacked(bytes.collect(), saved.pictures);
-        let kept = kept.map_err(|error| Failure::new(error, error.remedy()))?;
+        let kept = kept.map_err(Failure::of_line)?;
         let sounds = lines.iter_mut().filter(|line| sound(line));
         for (line, bytes) in sounds.zip(kept.lines) {
             if let Line::Sound(old, _) = line {
@@ -239,8 +239,7 @@ impl Rescue {
         });
         let lines: Vec<Vec<u8>> = lines.collect();
         // A collection that cannot be opened would be no help.
-        Desk::open(lines.iter().map(Vec::as_slice))
-            .map_err(|error| Failure::new(error, error.remedy()))?;
+        Desk::open(lines.iter().map(Vec::as_slice)).map_err(Failure::of_line)?;
         let mut count = 0;
         let counted = |picture| {
             count += 1;
@@ -277,7 +276,7 @@ fn read(line: Vec<u8>) -> Result<Line, Failure> {
     match journal::read(&line) {
         Ok(Entry { at, .. }) => Ok(Line::Sound(line, at)),
         Err(LineError::NotALine) => Ok(Line::Damaged(when_of(&line))),
-        Err(error) => Err(Failure::new(error, error.remedy())),
+        Err(error) => Err(Failure::of_line(error)),
     }
 }
 

@@ -11,6 +11,8 @@ use std::hash::{BuildHasher, Hasher};
 use std::io::{BufRead, IsTerminal, Write};
 use std::sync::OnceLock;
 
+use spinney_voice::Tongue;
+
 use crate::failure::Failure;
 
 /// Where painted words begin, behind it the colour, and where they end. Unicode keeps these for
@@ -144,16 +146,18 @@ pub(crate) fn complain(text: &str) {
 }
 
 /// Asks a yes/no question if a person sits there; None if not, or if they do not say.
-pub(crate) fn ask(question: &str) -> Option<bool> {
+pub(crate) fn ask(t: Tongue, question: &str) -> Option<bool> {
     if !std::io::stdin().is_terminal() || !std::io::stderr().is_terminal() {
         return None;
     }
-    complain(&format!("{question} [y/n] "));
+    complain(&format!("{question} {} ", t.say("run-yes-or-no")));
     let mut answer = String::new();
     std::io::stdin().lock().read_line(&mut answer).ok()?;
-    match answer.trim().to_lowercase().as_str() {
-        "y" | "yes" => Some(true),
-        "n" | "no" => Some(false),
+    let answer = answer.trim().to_lowercase();
+    let is = |words: &str| t.say(words).split(", ").any(|word| word == answer);
+    match (is("run-yes-words"), is("run-no-words")) {
+        (true, _) => Some(true),
+        (_, true) => Some(false),
         _ => None,
     }
 }

@@ -96,7 +96,7 @@ hazel,papery,smooth,unlobed
     assert!(usual.starts_with("1. Is the edge"), "{usual}");
     let allowed = asked(&["--allow-touch"]);
     assert!(allowed.contains("Touching is allowed. That saves"), "{allowed}");
-    assert!(allowed.contains("question 1 is answered by touch while a kind"), "{allowed}");
+    assert!(allowed.contains("Question 1 is answered by touch while a kind"), "{allowed}");
     let json = asked(&["--allow-touch", "--format", "json"]);
     assert!(json.contains("\"allow_touch\": true"), "{json}");
     assert!(json.contains("\"touching\": [ 1 ]"), "{json}");

@@ -38,8 +38,8 @@ fn a_teacher_reads_what_second_places_save() {
         "With no second place: 91.8 of 100. ",
         "With one second place: 91.8 of 100, no more. ",
         "With 2 second places: 93.3 of 100, 1.4 more: ",
-        "A second place for box after \"yes\" at question 1 (Is the edge toothed?) saves 1.5 finds",
-        "A second place for hazel after \"no\" at question 2 (Is the face white?) saves 1.5 finds",
+        "A second place for box after “yes” at question 1 (Is the edge toothed?) saves 1.5 finds",
+        "A second place for hazel after “no” at question 2 (Is the face white?) saves 1.5 finds",
     ] {
         assert!(text.contains(sentence), "{sentence}\n{text}");
     }

@@ -27,7 +27,7 @@ fn a_teacher_reads_what_changed_and_what_changing_less_would_cost() {
     for sentence in [
         "Last season's key with",
         "New in the table: lime, rowan.",
-        "No longer in the table, or spelt otherwise: elder.",
+        "No longer in the table, or spelt differently: elder.",
         "Kept as they were: 1,",
         "Proved: every key with fewer changes takes more",
         "not possible",

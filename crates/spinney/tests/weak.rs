@@ -33,9 +33,9 @@ fn a_teacher_reads_what_is_weak_and_what_to_look_at() {
     for sentence in [
         "5 kinds, 4 columns, 10 pairs of kinds: 1 cannot be told apart, 5 differ in 1 column, 4 in 2.",
         "One more cell filled in could tell these apart (see below): dogwood from box.",
-        "Only \"edge\" tells hazel from dogwood and box; lime from box.",
-        "Only \"lobes\" tells hazel from hawthorn.",
-        "Only \"stalk length\" tells hazel from lime.",
+        "Only “edge” tells hazel from dogwood and box; lime from box.",
+        "Only “lobes” tells hazel from hawthorn.",
+        "Only “stalk length” tells hazel from lime.",
         "1. stalk length of box: could tell it from dogwood; could be a second difference from \
          hazel and lime.",
         "2. feel of lime: could be a second difference from hazel and box.",

@@ -1,6 +1,5 @@
-//! Why a file could not be opened or written, in sentences.
+//! Why a file could not be opened or written, as data: whoever keeps a collection here says it.
 
-use std::fmt;
 use std::path::{Path, PathBuf};
 
 use rusqlite::ErrorCode;
@@ -30,13 +29,24 @@ pub enum StoreError {
     /// Another program has removed something for good meanwhile; open the file anew.
     Rewritten,
     /// Something else went wrong with the file or its disk.
-    Other { path: PathBuf, why: String },
+    Other { path: PathBuf, why: Fault },
 }
 
 /// What people can know of a disk that fails. The numbers and names of SQLite and of the system
 /// say nothing to them.
-pub(crate) const ITS_PLACE: &str =
-    "its disk, or the place where it is, does not work as it should";
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Fault {
+    /// The disk, or the place of the file, does not work as it should.
+    Place,
+    /// The disk did not do what was asked of it.
+    Disk,
+    /// The disk did not take what was written to it.
+    DiskWrite,
+    /// There is not enough memory.
+    NoMemory,
+    /// Something in the file is too large to be kept.
+    TooLarge,
+}
 
 impl StoreError {
     pub(crate) fn of(path: &Path, error: &rusqlite::Error) -> Self {
@@ -63,13 +73,9 @@ impl StoreError {
             Some(ErrorCode::NotADatabase) => Self::NotACollection { path },
             Some(ErrorCode::DatabaseCorrupt) => Self::Damaged { path },
             Some(ErrorCode::SystemIoFailure) => Self::Other { path, why: of_disk(error) },
-            Some(ErrorCode::OutOfMemory) => {
-                Self::Other { path, why: "there is not enough memory".to_owned() }
-            }
-            Some(ErrorCode::TooBig) => {
-                Self::Other { path, why: "something in it is too large to be kept".to_owned() }
-            }
-            _ => Self::Other { path, why: ITS_PLACE.to_owned() },
+            Some(ErrorCode::OutOfMemory) => Self::Other { path, why: Fault::NoMemory },
+            Some(ErrorCode::TooBig) => Self::Other { path, why: Fault::TooLarge },
+            _ => Self::Other { path, why: Fault::Place },
         }
     }
 
@@ -95,82 +101,13 @@ impl StoreError {
         }
         self
     }
-
-    /// What to do about it.
-    pub fn remedy(&self) -> &'static str {
-        match self {
-            Self::Missing { .. } => "Look whether its name is spelt as on the disk.",
-            Self::Exists { .. } => "Choose another name, or open the one that is there.",
-            Self::NotACollection { .. } => {
-                "Give the file of a collection; a table is taken in on the page “Our finds”."
-            }
-            Self::Newer { .. } => "Open it with the newer Spinney that it was made with.",
-            Self::ReadOnly { .. } => {
-                "Copy the file into a folder of your own and open the copy. Nothing was changed."
-            }
-            Self::Locked { .. } => {
-                "Close the other program, or wait until it is done, and try again. Nothing was \
-                 changed."
-            }
-            Self::Full { .. } => {
-                "Make room on the disk and try again. Nothing was changed, and nothing is lost."
-            }
-            Self::Damaged { .. } => {
-                "“spinney rescue” saves what can be read into a new file. This one was not changed."
-            }
-            Self::Moved { .. } | Self::Rewritten => "Look at it as it is now, and try again.",
-            Self::Other { .. } => {
-                "Look whether the disk is still there and has room, and try again."
-            }
-        }
-    }
 }
 
 /// What a disk did not do. SQLite's own words say neither what nor to whom.
-fn of_disk(error: &rusqlite::Error) -> String {
+fn of_disk(error: &rusqlite::Error) -> Fault {
     let wrote = error.sqlite_error().is_some_and(|failure| {
         // SQLite documentation, "Result and Error Codes": SQLITE_IOERR_WRITE.
         failure.extended_code == 10 | (3 << 8)
     });
-    let did = if wrote { "take what was written to it" } else { "do what was asked of it" };
-    format!("the disk did not {did}")
+    if wrote { Fault::DiskWrite } else { Fault::Disk }
 }
-
-impl fmt::Display for StoreError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Missing { path } => write!(f, "There is no file {}.", path.display()),
-            Self::Exists { path } => write!(f, "There is a file {} already.", path.display()),
-            Self::NotACollection { path } => {
-                write!(f, "{} is no collection of Spinney's.", path.display())
-            }
-            Self::Newer { path, version } => write!(
-                f,
-                "{} was kept by a newer Spinney (its form is {version}; this one knows {}).",
-                path.display(),
-                crate::form::FORM
-            ),
-            Self::ReadOnly { path } => {
-                write!(f, "{} may not be written to here.", path.display())
-            }
-            Self::Locked { path } => {
-                write!(f, "Another program holds {}.", path.display())
-            }
-            Self::Full { path } => {
-                write!(f, "The disk is full: {} cannot grow.", path.display())
-            }
-            Self::Damaged { path } => write!(f, "{} is damaged.", path.display()),
-            Self::Moved { head } => {
-                write!(f, "Another window has written meanwhile (the last line is {head}).")
-            }
-            Self::Rewritten => {
-                f.write_str("Another window has removed something for good meanwhile.")
-            }
-            Self::Other { path, why } => {
-                write!(f, "{} could not be read or written: {why}.", path.display())
-            }
-        }
-    }
-}
-
-impl std::error::Error for StoreError {}

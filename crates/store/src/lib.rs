@@ -19,7 +19,7 @@ use std::path::{Path, PathBuf};
 
 use rusqlite::{Connection, OptionalExtension, Transaction, TransactionBehavior, params};
 
-pub use error::StoreError;
+pub use error::{Fault, StoreError};
 pub use hash::Hash;
 pub use salvage::{Picture, Salvage, Saved};
 

@@ -11,7 +11,7 @@ use rusqlite::{Connection, OpenFlags};
 use crate::form::{self, FORM};
 use crate::head::{Beginning, OURS};
 use crate::seal::Whole;
-use crate::{Store, StoreError};
+use crate::{Fault, Store, StoreError};
 
 /// So many forms later are a newer program's; a number beyond is one that was changed.
 const NEAR: i64 = 16;
@@ -160,6 +160,6 @@ pub(crate) fn of_io(path: &Path, error: &std::io::Error) -> StoreError {
         }
         ErrorKind::NotFound => StoreError::Missing { path },
         ErrorKind::StorageFull => StoreError::Full { path },
-        _ => StoreError::Other { path, why: crate::error::ITS_PLACE.to_owned() },
+        _ => StoreError::Other { path, why: Fault::Place },
     }
 }

@@ -2,7 +2,9 @@
 //!
 //! From the errors of the rooms, as data, to sentences in the language of a person.
 
-use spinney_model::{Instead, OldFormat, TableError};
+use spinney_model::{
+    BundleError, Instead, KeyFileError, LineError, OldFormat, TableError, TemplateError,
+};
 
 use crate::{Tongue, finding};
 
@@ -84,6 +86,63 @@ fn no_table_remedy(what: Instead) -> &'static str {
         | Instead::Json
         | Instead::KeyInWords
         | Instead::Writing => "error-is-other-remedy",
+    }
+}
+
+/// Why a file of programs holds no key, or not what is claimed of it.
+pub fn key_file_error(t: Tongue, file: &str, error: &KeyFileError) -> (String, String) {
+    match error {
+        KeyFileError::NotOurs { line, column } => t.told(
+            "error-key-file-not-ours",
+            &[("file", &file), ("line", line), ("column", column)],
+        ),
+        KeyFileError::CutOff { line } => {
+            t.told("error-key-file-cut-off", &[("file", &file), ("line", line)])
+        }
+        KeyFileError::Unknown { field } => {
+            t.told("error-key-file-unknown", &[("file", &file), ("field", field)])
+        }
+        KeyFileError::NoKey => t.told("error-key-file-no-key", &[("file", &file)]),
+        KeyFileError::Disagree { field, number, exact } => t.told(
+            "error-key-file-disagree",
+            &[("file", &file), ("field", field), ("number", number), ("exact", exact)],
+        ),
+        KeyFileError::Line { line } => {
+            t.told("error-key-file-line", &[("file", &file), ("line", line)])
+        }
+        KeyFileError::Form { form } => {
+            t.told("error-key-file-form", &[("file", &file), ("form", form)])
+        }
+        KeyFileError::Cost { field } => {
+            t.told("error-key-file-cost", &[("file", &file), ("field", field)])
+        }
+    }
+}
+
+/// Why a line of a journal cannot be read.
+pub fn line_error(t: Tongue, error: LineError) -> (String, String) {
+    match error {
+        LineError::Newer(form) => t.told("error-line-newer", &[("form", &form)]),
+        LineError::NotALine => t.told("error-line-damaged", &[]),
+    }
+}
+
+/// Why a packed collection cannot be packed or unpacked.
+pub fn bundle_error(t: Tongue, file: &str, error: BundleError) -> (String, String) {
+    let message = match error {
+        BundleError::NotABundle => "error-packed-not",
+        BundleError::TooLarge => "error-packed-too-large",
+        BundleError::CutOff => "error-packed-cut-off",
+        BundleError::Damaged => "error-packed-damaged",
+    };
+    t.told(message, &[("file", &file)])
+}
+
+/// Why there is no empty table to fill in.
+pub fn template_error(t: Tongue, error: &TemplateError) -> (String, String) {
+    match error {
+        TemplateError::Date(date) => t.told("error-template-date", &[("date", date)]),
+        TemplateError::Writer(said) => t.told("error-template-writer", &[("said", said)]),
     }
 }
 

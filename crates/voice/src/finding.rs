@@ -29,8 +29,10 @@ mod unmet;
 mod wishes;
 mod words;
 
+pub use phrases::{all, any};
 pub use picture::trouble;
 pub use unmet::{all_pairs, early};
+pub use wishes::{hand, season};
 
 /// A sentence and what to do about it.
 type Told = (String, String);
@@ -96,7 +98,7 @@ pub fn coverage(t: Tongue, checked: usize, questions: usize) -> String {
 
 impl Tongue {
     /// A sentence and its remedy, with the same texts to fill in.
-    pub(crate) fn told(self, message: &str, texts: &[(&str, &dyn Display)]) -> Told {
+    pub fn told(self, message: &str, texts: &[(&str, &dyn Display)]) -> (String, String) {
         (self.with(message, texts), self.with(&format!("{message}-remedy"), texts))
     }
 

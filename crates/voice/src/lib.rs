@@ -13,6 +13,11 @@ mod tongue;
 pub mod when;
 pub mod wording;
 
-pub use error::{not_valid, table_error, what_it_is};
-pub use finding::{all_pairs, coverage, early, finding, place, trouble};
+pub use error::{
+    bundle_error, key_file_error, line_error, not_valid, table_error, template_error,
+    what_it_is,
+};
+pub use finding::{
+    all, all_pairs, any, coverage, early, finding, hand, place, season, trouble,
+};
 pub use tongue::{LANGUAGES, Tongue};

@@ -6,6 +6,7 @@
 //! save a copy of everything, or undo the last step. It repairs nothing.
 
 use maud::html;
+use spinney_model::FileTrouble;
 use spinney_voice::Tongue;
 
 use crate::asked::Asked;
@@ -40,8 +41,8 @@ pub enum Trouble {
     Damaged(String),
     /// Lines in this file were written by a newer program.
     Newer(String),
-    /// This file could not be read or written: what the machine says.
-    NotReached(String, String),
+    /// This file could not be read or written, and why.
+    NotReached(String, FileTrouble),
     /// The form is larger than so many MiB.
     Large(usize),
     /// The form has too many fields or files.
@@ -112,7 +113,8 @@ impl Trouble {
                 (t.with("host-newer", &[("file", file)]), t.say("host-newer-remedy"))
             }
             Self::NotReached(file, why) => {
-                let sentence = t.with("host-not-reached", &[("file", file), ("why", why)]);
+                let why = spinney_voice::trouble(t, *why);
+                let sentence = t.with("host-not-reached", &[("file", file), ("why", &why)]);
                 (sentence, t.say("host-not-reached-remedy"))
             }
             Self::TooLarge(file, why) => {

@@ -113,7 +113,7 @@ const FIRST_FORM: &str = include_str!("tests/form_1.jsonl");
 fn lines_of_the_first_form_are_read_and_written_as_they_were() {
     let entries: Vec<Entry> = FIRST_FORM
         .lines()
-        .map(|line| read(line.as_bytes()).unwrap_or_else(|why| panic!("{why}: {line}")))
+        .map(|line| read(line.as_bytes()).unwrap_or_else(|why| panic!("{why:?}: {line}")))
         .collect();
     let first = |edit: &Edit| super::since(edit) == 1;
     let edits = edits().into_iter().filter(first).map(|edit| Done::Edits(vec![edit]));

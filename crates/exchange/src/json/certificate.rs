@@ -7,11 +7,10 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    Certificate, CharacterIx, Finding, Line, Matrix, OfKeyFile, Place, Remaining, Remains,
-    Scale, StateIx, TaxonIx,
+    Certificate, CharacterIx, Finding, KeyFileError, Line, Matrix, OfKeyFile, Place, Remaining,
+    Remains, Scale, StateIx, TaxonIx,
 };
 
-use super::read::JsonError;
 use super::{number, shape};
 
 mod first_form;
@@ -65,14 +64,14 @@ pub(super) fn read(
     shape: shape::Certificate,
     matrix: &Matrix,
     findings: &mut Vec<Finding>,
-) -> Result<Certificate, JsonError> {
+) -> Result<Certificate, KeyFileError> {
     let (parts, lines) = match shape.form {
         FORM => (shape.parts.parse().ok(), shape.lines),
         0 | 1 => first_form::lines(shape.lines)?,
-        form => return Err(JsonError::Form { form }),
+        form => return Err(KeyFileError::Form { form }),
     };
     let whole = parts.filter(|parts| *parts > 0_i128);
-    let whole = whole.ok_or(JsonError::Cost { field: "parts" })?;
+    let whole = whole.ok_or(KeyFileError::Cost { field: "parts" })?;
     let mut missing = BTreeSet::new();
     let kinds: Vec<Option<TaxonIx>> = shape
         .kinds
@@ -116,13 +115,13 @@ pub(super) fn read(
     for line in lines {
         let (of, left, at_least) = match line {
             shape::Line::Says { kinds, remains, at_least } => (kinds, remains, at_least),
-            shape::Line::Unread(line) => return Err(JsonError::Line { line }),
+            shape::Line::Unread(line) => return Err(KeyFileError::Line { line }),
         };
         if of.last().is_some_and(|last| *last >= kinds.len())
             || left.last().is_some_and(|last| *last >= places.len())
         {
             let line = shape::Line::Says { kinds: of, remains: left, at_least }.to_string();
-            return Err(JsonError::Line { line });
+            return Err(KeyFileError::Line { line });
         }
         let named: Option<Vec<TaxonIx>> = of.iter().map(|place| kinds[*place]).collect();
         let left: Option<Vec<usize>> = left.iter().map(|place| places[*place]).collect();

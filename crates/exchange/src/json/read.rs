@@ -4,11 +4,11 @@
 //! rest is read; text that is no such JSON is an error.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::fmt;
 
 use spinney_model::{
-    Ask, Asked, Claim, Couplet, Destination, End, Finding, KeptPrice, Key, Matrix, NotInTable,
-    OfKeyRead, OfLink, Place, Quantity, Scale, Share, StateIx, Stopped, TaxonIx, Wording,
+    Ask, Asked, Claim, Couplet, Destination, End, Finding, KeptPrice, Key, KeyFileError,
+    Matrix, NotInTable, OfKeyRead, OfLink, Place, Quantity, Scale, Share, StateIx, Stopped,
+    TaxonIx, Wording,
 };
 
 use super::{certificate, number, shape};
@@ -21,115 +21,6 @@ use wished::Names;
 /// The kinds by name.
 type Kinds<'m> = BTreeMap<&'m str, TaxonIx>;
 
-/// Why a text is not a key or claim in our JSON.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum JsonError {
-    /// It is not JSON, or not of our shape.
-    NotOurs {
-        /// The line, counted from 1.
-        line: usize,
-        /// The column, counted from 1.
-        column: usize,
-        /// What the reader stumbled over.
-        reason: String,
-    },
-    /// It stops in the middle of this line.
-    CutOff {
-        /// The line, counted from 1.
-        line: usize,
-    },
-    /// A field of the key that this program does not know.
-    Unknown {
-        /// What the reader says of it.
-        field: String,
-    },
-    /// The JSON holds no key.
-    NoKey,
-    /// A cost as a number and as an exact fraction that are not the same.
-    Disagree {
-        /// The field with the number.
-        field: &'static str,
-        /// What stands there.
-        number: String,
-        /// What stands in the field of the same name with `_exact` behind it.
-        exact: String,
-    },
-    /// A line of the proof that is none of ours.
-    Line {
-        /// The line.
-        line: String,
-    },
-    /// A proof in a form that is none of ours.
-    Form {
-        /// The number of the form.
-        form: u32,
-    },
-    /// A cost that is no number of ours.
-    Cost {
-        /// The field.
-        field: &'static str,
-    },
-}
-
-impl JsonError {
-    /// The sentence, about a file of this name.
-    pub fn of(&self, file: &str) -> String {
-        match self {
-            Self::NotOurs { line, column, .. } => format!(
-                "{file} is not a key as Spinney writes it: line {line}, place {column}, cannot be \
-                 read."
-            ),
-            Self::CutOff { line } => {
-                format!("{file} is damaged: it stops in the middle of line {line}.")
-            }
-            Self::Unknown { field } => {
-                format!("{file} holds something that this Spinney does not know: “{field}”.")
-            }
-            Self::NoKey => format!("{file} holds no key."),
-            Self::Disagree { field, number, exact } => format!(
-                "{file} says {number} as {field}, but {exact} as {field}_exact; nobody can tell \
-                 which is meant."
-            ),
-            Self::Line { line } => {
-                format!("{file} has a proof with the line \"{line}\", which nobody can read.")
-            }
-            Self::Form { form } => {
-                format!("{file} has a proof in form {form}, which this Spinney cannot read.")
-            }
-            Self::Cost { field } => format!("{file} has a {field} that is no cost."),
-        }
-    }
-
-    /// What to do about it.
-    pub fn remedy(&self) -> &'static str {
-        match self {
-            Self::NotOurs { .. } | Self::NoKey => {
-                "Give the key.json that “spinney key” has written, or the key in words."
-            }
-            Self::CutOff { .. } => "Copy it once more, or make it again with “spinney key”.",
-            Self::Unknown { .. } => {
-                "It may be from a newer Spinney: use that one, or give the key in words, key.txt."
-            }
-            Self::Disagree { .. } => {
-                "Leave the exact one out, or write the key again rather than changing the file by \
-                 hand."
-            }
-            Self::Form { .. } => "Use the newer Spinney, or make the key again from its table.",
-            Self::Line { .. } | Self::Cost { .. } => {
-                "Write the key again rather than changing the file by hand."
-            }
-        }
-    }
-}
-
-impl fmt::Display for JsonError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{} {}", self.of("This file"), self.remedy())
-    }
-}
-
-impl std::error::Error for JsonError {}
-
 /// Reads a key that [`super::report`] or [`super::key`] wrote, or one that stands alone
 /// (`{"couplets": […]}`), with what is claimed of it, if anything is; and what both name that
 /// the table does not have.
@@ -139,7 +30,7 @@ impl std::error::Error for JsonError {}
 pub fn read(
     text: &str,
     matrix: &Matrix,
-) -> Result<(Key, Option<Claim>, Vec<Finding>), JsonError> {
+) -> Result<(Key, Option<Claim>, Vec<Finding>), KeyFileError> {
     let mut report = parsed::<shape::Report>(text)?;
     let (key, mut findings) = key_of(report.key.take(), text, matrix)?;
     let (claim, more) = claim_of(report, matrix)?;
@@ -150,7 +41,7 @@ pub fn read(
 /// Reads the key alone.
 ///
 /// **Errors**: the text is not JSON of that shape, or holds no key.
-pub fn read_key(text: &str, matrix: &Matrix) -> Result<(Key, Vec<Finding>), JsonError> {
+pub fn read_key(text: &str, matrix: &Matrix) -> Result<(Key, Vec<Finding>), KeyFileError> {
     key_of(parsed::<shape::Report>(text)?.key, text, matrix)
 }
 
@@ -159,7 +50,7 @@ fn key_of(
     key: Option<shape::Key>,
     text: &str,
     matrix: &Matrix,
-) -> Result<(Key, Vec<Finding>), JsonError> {
+) -> Result<(Key, Vec<Finding>), KeyFileError> {
     let key = match key {
         Some(key) => key,
         None => bare(text)?,
@@ -185,14 +76,14 @@ fn key_of(
 pub fn read_claim(
     text: &str,
     matrix: &Matrix,
-) -> Result<(Option<Claim>, Vec<Finding>), JsonError> {
+) -> Result<(Option<Claim>, Vec<Finding>), KeyFileError> {
     claim_of(parsed(text)?, matrix)
 }
 
 fn claim_of(
     report: shape::Report,
     matrix: &Matrix,
-) -> Result<(Option<Claim>, Vec<Finding>), JsonError> {
+) -> Result<(Option<Claim>, Vec<Finding>), KeyFileError> {
     let (Some(cost), Some(proof)) = (report.cost, report.proof) else {
         return Ok((None, Vec::new()));
     };
@@ -231,7 +122,7 @@ fn claim_of(
     Ok((Some(Claim { certificate, ..claim }), names.findings))
 }
 
-fn kept_price(kept: shape::KeptPrice, matrix: &Matrix) -> Result<KeptPrice, JsonError> {
+fn kept_price(kept: shape::KeptPrice, matrix: &Matrix) -> Result<KeptPrice, KeyFileError> {
     Ok(KeptPrice {
         without_wishes: share(
             "without_wishes",
@@ -247,36 +138,36 @@ fn share(
     field: &'static str,
     exact: Option<String>,
     number: &serde_json::Number,
-) -> Result<Share, JsonError> {
+) -> Result<Share, KeyFileError> {
     let Some(exact) = exact else {
-        return number::share_of(number).ok_or(JsonError::Cost { field });
+        return number::share_of(number).ok_or(KeyFileError::Cost { field });
     };
-    let share = number::share(&exact).ok_or(JsonError::Cost { field })?;
+    let share = number::share(&exact).ok_or(KeyFileError::Cost { field })?;
     if number::agree(number, share) {
         return Ok(share);
     }
-    Err(JsonError::Disagree { field, number: number.to_string(), exact })
+    Err(KeyFileError::Disagree { field, number: number.to_string(), exact })
 }
 
 /// A key without a report around it.
-fn bare(text: &str) -> Result<shape::Key, JsonError> {
-    let couplets = parsed::<shape::BareKey>(text)?.couplets.ok_or(JsonError::NoKey)?;
+fn bare(text: &str) -> Result<shape::Key, KeyFileError> {
+    let couplets = parsed::<shape::BareKey>(text)?.couplets.ok_or(KeyFileError::NoKey)?;
     Ok(shape::Key { couplets })
 }
 
-fn parsed<T: serde::de::DeserializeOwned>(text: &str) -> Result<T, JsonError> {
+fn parsed<T: serde::de::DeserializeOwned>(text: &str) -> Result<T, KeyFileError> {
     let text = text.trim_start_matches('\u{feff}');
     serde_json::from_str(text).map_err(|error| {
         let reason = error.to_string();
         let reason = reason.split(" at line ").next().unwrap_or_default().to_owned();
         if error.is_eof() {
-            return JsonError::CutOff { line: error.line() };
+            return KeyFileError::CutOff { line: error.line() };
         }
         if let Some(named) = reason.strip_prefix("unknown field `") {
             let field = named.split('`').next().unwrap_or_default().to_owned();
-            return JsonError::Unknown { field };
+            return KeyFileError::Unknown { field };
         }
-        JsonError::NotOurs { line: error.line(), column: error.column(), reason }
+        KeyFileError::NotOurs { line: error.line(), column: error.column() }
     })
 }
 

@@ -13,7 +13,7 @@ use spinney_model::{
 };
 
 use super::schema::disagrees;
-use super::{JsonError, Report, key, read, read_claim, read_key, report};
+use super::{KeyFileError, Report, key, read, read_claim, read_key, report};
 use crate::link::hedge::table;
 
 /// How a finding is said here.
@@ -429,25 +429,25 @@ fn what_the_table_lacks_is_a_finding_and_the_rest_is_read() {
 }
 
 #[test]
-fn text_that_is_not_ours_is_an_error_in_words() {
+fn text_that_is_not_ours_is_an_error() {
     let matrix = table();
     for text in ["[]", "{\"key\": 3}", "1. Is it lobed? Yes → 2", "\u{0}", "null"] {
         let error = read_key(text, &matrix).expect_err("this is no key");
-        assert!(matches!(error, JsonError::NotOurs { .. }), "{text}: {error}");
+        assert!(matches!(error, KeyFileError::NotOurs { .. }), "{text}: {error:?}");
     }
     for (text, line) in [("", 1), ("{", 1), ("{\n\"key\": {", 2)] {
-        assert_eq!(read_key(text, &matrix), Err(JsonError::CutOff { line }), "{text}");
+        assert_eq!(read_key(text, &matrix), Err(KeyFileError::CutOff { line }), "{text}");
     }
     // What a newer program adds to a question may change what the key means.
     let newer =
         json!({"key": {"couplets": [{"number": 1, "question": "?", "picture": "a.svg"}]}});
-    let unknown = JsonError::Unknown { field: "picture".to_owned() };
+    let unknown = KeyFileError::Unknown { field: "picture".to_owned() };
     assert_eq!(read_key(&newer.to_string(), &matrix), Err(unknown));
-    assert_eq!(read_key("{\"key\": null}", &matrix), Err(JsonError::NoKey));
+    assert_eq!(read_key("{\"key\": null}", &matrix), Err(KeyFileError::NoKey));
     let deep = "[".repeat(1_000_000);
     assert!(read_key(&deep, &matrix).is_err());
     let wrong = full().replace("104/3", "1/0");
-    assert_eq!(read_claim(&wrong, &matrix), Err(JsonError::Cost { field: "effort_total" }));
+    assert_eq!(read_claim(&wrong, &matrix), Err(KeyFileError::Cost { field: "effort_total" }));
 }
 
 #[test]
@@ -547,7 +547,7 @@ fn a_proof_is_read_as_far_as_the_table_has_its_names() {
         "6||170141183460469231731687303715884105728",
     ] {
         let error = with("\"6||42\"", &format!("\"{broken}\""));
-        assert_eq!(error, Err(JsonError::Line { line: broken.to_owned() }));
+        assert_eq!(error, Err(KeyFileError::Line { line: broken.to_owned() }));
     }
     // Kinds in another order, as of a table that was sorted anew, are found by their names.
     let mut moved: Value = serde_json::from_str(&full()).expect("our JSON is JSON");
@@ -587,14 +587,12 @@ fn an_older_proof_is_read_and_a_newer_one_is_refused() {
     for broken in
         ["1-2", "1-2 >= ", "1-2 >= 7/0", "2-1 >= 7", "1 1 >= 7", "x >= 7", "9999999 >= 7"]
     {
-        assert_eq!(older(json!([broken])), Err(JsonError::Line { line: broken.to_owned() }));
+        assert_eq!(older(json!([broken])), Err(KeyFileError::Line { line: broken.to_owned() }));
     }
     let newer = with(&|proof| proof["form"] = json!(3)).expect_err("of another time");
-    assert_eq!(newer, JsonError::Form { form: 3 });
-    let said = newer.to_string();
-    assert!(said.contains("form 3, which this Spinney cannot read. Use the newer"), "{said}");
+    assert_eq!(newer, KeyFileError::Form { form: 3 });
     for parts in ["0", "-6", "six", ""] {
         let error = with(&|proof| proof["parts"] = json!(parts));
-        assert_eq!(error, Err(JsonError::Cost { field: "parts" }), "{parts}");
+        assert_eq!(error, Err(KeyFileError::Cost { field: "parts" }), "{parts}");
     }
 }

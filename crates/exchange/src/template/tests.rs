@@ -52,11 +52,10 @@ fn the_same_date_gives_the_same_bytes() {
 }
 
 #[test]
-fn a_date_that_is_none_is_refused_in_words() {
+fn a_date_that_is_none_is_refused() {
     for date in ["yesterday", "2026-13-01", "2026-10", "", "2026-10-03T12:00:00"] {
         let error = xlsx(date).unwrap_err();
         assert_eq!(error, TemplateError::Date(date.to_owned()));
-        assert!(error.to_string().contains("no date"));
     }
 }
 

@@ -31,6 +31,16 @@ pub enum FileTrouble {
     Closed,
     /// There is not enough memory.
     NoMemory,
+    /// It was moved or taken away while it was open.
+    Gone,
+    /// The disk did not do what was asked of it.
+    DiskFailed,
+    /// The disk did not take what was written to it.
+    DiskRefused,
+    /// Its disk, or the place where it is, does not work as it should.
+    BadPlace,
+    /// Something in it is too large to be kept.
+    NotHeld,
     /// Nobody says why.
     Unknown,
 }

@@ -171,13 +171,8 @@ impl Told<'_> {
             );
         }
         let sentence = format!("There is no option {word}.");
-        if ["--lang", "--language", "--locale"].contains(&word) {
-            let known = self.options().iter().any(|option| option == "--language");
-            let remedy = match known {
-                true => "Do you mean --language?",
-                false => "The commands key, check and revise have --language.",
-            };
-            return Unfit::new(sentence, remedy);
+        if ["--lang", "--locale"].contains(&word) {
+            return Unfit::new(sentence, "Do you mean --language?");
         }
         let options = self.options();
         match nearest(word, options.iter().map(String::as_str)) {
@@ -186,9 +181,10 @@ impl Told<'_> {
         }
     }
 
-    /// The options of the command that was typed.
+    /// The options of the command that was typed, and those of every command.
     fn options(&self) -> Vec<String> {
-        self.command().map(options_of).unwrap_or_default()
+        let ours = self.command().map(options_of).unwrap_or_default();
+        ours.into_iter().chain(options_of(self.all)).collect()
     }
 
     /// A second file, or words that lost their quotation marks.

@@ -1,6 +1,6 @@
 //! `spinney check`: a second opinion on a key, ours or a person's.
 
-use std::fmt::Write;
+use std::fmt::{Display, Write};
 use std::path::Path;
 
 use spinney_check::Report;
@@ -18,7 +18,7 @@ use crate::folder::{self, Folder};
 use crate::report::{self, Ink};
 use crate::{command, opened, terminal};
 
-pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
+pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
     if args.key == Path::new("-") {
         opened::stdin_once(&args.table)?;
     }
@@ -27,7 +27,7 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
     let mut findings = opened.findings;
     let text = opened::key(&args.key)?;
     let links = links(args.links.as_deref(), matrix, &mut findings)?;
-    let given = read(args.sheets.tongue(), (&args.key, &text), matrix, links)?;
+    let given = read(t, (&args.key, &text), matrix, links)?;
     // A table in which nothing can be asked has a key without questions, which only JSON can say.
     if given.key.couplets.is_empty() && !is_json(&text) {
         return Err(no_question(&args.key, &text));
@@ -71,13 +71,12 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
             date: Some(&date),
             pictures: &opened.pictures,
             drawn: command::drawn(&drawings),
-            tongue: args.sheets.tongue(),
+            tongue: t,
         };
         let mut folder = Folder::make(path, over)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;
-        let mut text =
-            opinion_in_words(&Ink::plain(args.sheets.tongue()), matrix, &opinion, &findings);
-        text.push_str(&of_the_claim(given.claim.as_ref(), &opinion));
+        let mut text = opinion_in_words(&Ink::plain(t), matrix, &opinion, &findings);
+        text.push_str(&of_the_claim(t, given.claim.as_ref(), &opinion));
         folder.write("opinion.txt", text.as_bytes())?;
         folder.finish()?;
     }
@@ -88,9 +87,9 @@ pub(crate) fn run(args: &Check) -> Result<bool, Failure> {
     if args.answer.format == Format::Json {
         terminal::print_json(&json::report(&json, report::in_english))?;
     } else {
-        let ink = Ink::terminal(args.sheets.tongue());
+        let ink = Ink::terminal(t);
         let mut text = opinion_in_words(&ink, matrix, &opinion, &findings);
-        text.push_str(&of_the_claim(given.claim.as_ref(), &opinion));
+        text.push_str(&of_the_claim(t, given.claim.as_ref(), &opinion));
         terminal::print(&text)?;
     }
     Ok(fine(&findings))
@@ -152,8 +151,9 @@ pub(crate) fn read(
 ) -> Result<Given, Failure> {
     if is_json(text) {
         let file = path.display().to_string();
-        let unread = |error: json::JsonError| Failure::new(error.of(&file), error.remedy());
-        let (mut key, claim, findings) = json::read(text, matrix).map_err(unread)?;
+        let (mut key, claim, findings) = json::read(text, matrix).map_err(|error| {
+            Failure::saying(move |t| spinney_voice::key_file_error(t, &file, &error))
+        })?;
         wording::put_words(t, &mut key, matrix);
         return Ok(Given { key, claim, findings });
     }
@@ -177,9 +177,9 @@ pub(crate) fn in_words(t: Tongue, text: &str, matrix: &Matrix, mut links: Links)
         let couplet = read.key.couplets.iter().find(|couplet| couplet.number == number);
         let words = couplet.map_or("", |couplet| command::words(&couplet.wording));
         let meant = wording::question(t, matrix, &proposal.ask);
-        if terminal::ask(&format!("Question {number}, \"{words}\": is that \"{meant}\"?"))
-            == Some(true)
-        {
+        let texts: [(&str, &dyn Display); 3] =
+            [("question", &number), ("words", &words), ("meant", &meant)];
+        if terminal::ask(t, &t.with("run-is-that", &texts)) == Some(true) {
             links.set(number, Link::Asks(proposal.ask.clone()));
         }
     }
@@ -189,12 +189,12 @@ pub(crate) fn in_words(t: Tongue, text: &str, matrix: &Matrix, mut links: Links)
 }
 
 /// What is claimed of the key in its own file, and what becomes of it here.
-fn of_the_claim(claim: Option<&Claim>, opinion: &Report) -> String {
+fn of_the_claim(t: Tongue, claim: Option<&Claim>, opinion: &Report) -> String {
     let Some(claim) = claim.filter(|claim| claim.optimal()) else {
         return String::new();
     };
-    let second = report::second_opinion(claim, opinion.proof);
-    if second.is_empty() { second } else { format!("\n{}{second}", report::proved(claim)) }
+    let second = report::second_opinion(t, claim, opinion.proof);
+    if second.is_empty() { second } else { format!("\n{}{second}", report::proved(t, claim)) }
 }
 
 /// The opinion as a page of text.
@@ -204,19 +204,20 @@ pub(crate) fn opinion_in_words(
     opinion: &Report,
     findings: &[Finding],
 ) -> String {
-    let together = report::together(matrix, &opinion.left_together);
+    let together = report::together(ink.t(), matrix, &opinion.left_together);
     let together = together.trim_start();
     let verdict = if opinion.works() && fine(findings) {
         match together.is_empty() {
-            true => "This key works: every kind comes out where it should, in every form.",
-            false => "Apart from that, this key works: every kind comes out, in every form.",
+            true => "opinion-works",
+            false => "opinion-works-apart-from-that",
         }
     } else if fine(findings) {
-        "There is nothing to mend in what could be checked, but not all of it could be."
+        "opinion-not-all-checked"
     } else {
-        "This key does not work yet."
+        "opinion-not-yet"
     };
-    let mut text = format!("{together}{}\n{}.\n", ink.bold(verdict), report::coverage(opinion));
+    let (verdict, checked) = (ink.t().say(verdict), report::coverage(ink.t(), opinion));
+    let mut text = format!("{together}{}\n{checked}.\n", ink.bold(&verdict));
     if !findings.is_empty() {
         let _ = write!(text, "\n{}", report::findings(ink, findings));
     }

@@ -69,8 +69,7 @@ pub(crate) fn read(outing: &Outing, name: &str) -> Result<(Matrix, Vec<Finding>)
         kinds: Some(source("kinds.csv")),
         about: Some(source("about.csv")),
     };
-    let read = table::read(&sources, &table::Settings::default())
-        .map_err(|error| Failure::of_table(&error))?;
+    let read = table::read(&sources, &table::Settings::default()).map_err(Failure::of_table)?;
     Ok((read.matrix, read.findings))
 }
 
@@ -129,7 +128,8 @@ fn best_key(
     folder.fill(&booklet, &json, Paper::A4)?;
     let plain = Ink::plain(Tongue::of_terminal());
     folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
-    let claim = report::claim(&built.claim, &matrix, &opinion.left_together, 0);
+    let claim =
+        report::claim(Tongue::of_terminal(), &built.claim, &matrix, &opinion.left_together, 0);
     let mut why = claim.clone();
     for reason in search.explain(&built.key, budget) {
         let _ = write!(
@@ -204,8 +204,8 @@ fn second_opinion(
             n => format!("it does not work yet: {n} things say mend this"),
         }
     };
-    let coverage = report::coverage(&opinion);
-    let together = report::together(&matrix, &opinion.left_together);
+    let coverage = report::coverage(Tongue::of_terminal(), &opinion);
+    let together = report::together(Tongue::of_terminal(), &matrix, &opinion.left_together);
     Ok(format!("\n  The key in {key} ({into}/opinion.txt): {verdict}; {coverage}.\n{together}"))
 }
 

@@ -1,7 +1,7 @@
 //! `spinney explain`: why each question is asked where it is, and what others would cost.
 
 use std::cmp::Ordering;
-use std::fmt::Write;
+use std::fmt::{Display, Write};
 
 use spinney_build::Budget;
 use spinney_exchange::{json, key_text};
@@ -16,10 +16,7 @@ use crate::failure::Failure;
 use crate::report::{self, Ink};
 use crate::{command, opened, terminal};
 
-/// The language of the terminal.
-const ENGLISH: Tongue = Tongue::of_terminal();
-
-pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
+pub(crate) fn run(t: Tongue, args: &Explain) -> Result<bool, Failure> {
     let opened = opened::open_for_a_key(&args.table)?;
     command::enough_room(&opened.matrix, args.wishes.limits().1)?;
     let matrix = &opened.matrix;
@@ -27,7 +24,7 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
     let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;
     findings.extend(more);
     let (mut search, built) =
-        command::find(ENGLISH, matrix, &wishes, args.wishes.limits(), &mut findings);
+        command::find(t, matrix, &wishes, args.wishes.limits(), &mut findings);
     let budget = Budget { heaps: args.wishes.budget };
     let mut reasons = search.explain(&built.key, budget);
     let best = search.best_keys(args.keys, budget);
@@ -54,10 +51,10 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
         ))?;
         return Ok(fine(&findings));
     }
-    let ink = Ink::terminal(ENGLISH);
+    let ink = Ink::terminal(t);
     let left = &opinion.left_together;
-    let mut text = report::claim(&built.claim, matrix, left, built.refused.len());
-    text.push_str(&as_good(&best));
+    let mut text = report::claim(t, &built.claim, matrix, left, built.refused.len());
+    text.push_str(&as_good(t, &best));
     for reason in &reasons {
         text.push('\n');
         text.push_str(&reason_in_words(&ink, matrix, &built.key, reason, args.alternatives));
@@ -74,22 +71,18 @@ pub(crate) fn run(args: &Explain) -> Result<bool, Failure> {
 }
 
 /// How many keys are as good as this one.
-fn as_good(best: &BestKeys) -> String {
+fn as_good(t: Tongue, best: &BestKeys) -> String {
     let mut text = String::new();
     let Some(as_good) = best.as_good else { return text };
     let line = match (as_good.nestings, as_good.keys) {
-        (_, 1) => "No other key is as good.".to_owned(),
-        (1, keys) => format!(
-            "{keys} keys are as good; they make the same heaps, by other questions that \
-             tell the same kinds apart."
-        ),
+        (_, 1) => t.say("explain-only"),
+        (1, keys) => t.with("explain-other-questions", &[("keys", &keys)]),
         (nestings, keys) if nestings == keys => {
-            format!("{keys} keys are as good, each with other heaps.")
+            t.with("explain-other-heaps", &[("keys", &keys)])
         }
-        (nestings, keys) => format!(
-            "{keys} keys are as good; {nestings} of them make other heaps, the rest ask \
-             something else that tells the same kinds apart."
-        ),
+        (nestings, keys) => {
+            t.with("explain-some-other-heaps", &[("keys", &keys), ("others", &nestings)])
+        }
     };
     report::push_wrapped(&mut text, "  ", &line);
     text
@@ -97,22 +90,25 @@ fn as_good(best: &BestKeys) -> String {
 
 /// The next best keys, each as a list of questions.
 fn next_best(ink: &Ink, matrix: &Matrix, best: &BestKeys) -> String {
+    let t = ink.t();
     let mut text = String::new();
     let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
     for (place, (key, effort)) in best.keys.iter().enumerate().skip(1) {
         let mut key = key.clone();
-        wording::put_words(ENGLISH, &mut key, matrix);
+        wording::put_words(t, &mut key, matrix);
         let more = report::less(*effort, best.keys[0].1);
-        let more = if more == Share::from_integer(0) {
-            "as good as the best".to_owned()
+        let place = place + 1;
+        let title = if more == Share::from_integer(0) {
+            t.with("explain-next-as-good", &[("place", &place)])
         } else {
-            format!("{} more per find", report::counted(report::each(more, all), 2, "question"))
+            let questions = report::questions(t, report::each(more, all), 2);
+            t.with("explain-next", &[("place", &place), ("questions", &questions)])
         };
-        let title = format!("Key {} of those that make other heaps: {more}", place + 1);
-        let _ = write!(text, "\n{}\n{}", ink.bold(&title), key_text::write(&key, matrix));
+        let key = key_text::write_in(t.tag(), &key, matrix);
+        let _ = write!(text, "\n{}\n{key}", ink.bold(&title));
     }
     if !best.sure && !best.keys.is_empty() {
-        text.push_str("\nNot looked at to the end: there may be others between these.\n");
+        let _ = writeln!(text, "\n{}", t.say("explain-not-to-the-end"));
     }
     text
 }
@@ -137,34 +133,32 @@ pub(crate) fn reason_in_words(
 ) -> String {
     let couplet = key.couplets.iter().find(|couplet| couplet.number == reason.couplet);
     let Some(couplet) = couplet else { return String::new() };
+    let t = ink.t();
     let reason = &as_said(matrix, key, reason);
     let title = format!("{}. {}", reason.couplet, command::words(&couplet.wording));
     let mut text = format!("{}\n", ink.bold(&title));
-    let here = format!("{} kinds are left here: {}.", reason.kinds, heaps(reason.heaps));
-    report::push_wrapped(&mut text, INDENT, &here);
-    report::push_wrapped(&mut text, INDENT, &because(matrix, couplet.kept, reason));
+    let mut say = |sentence: &str| report::push_wrapped(&mut text, INDENT, sentence);
+    let heaps = heaps(t, reason.heaps);
+    say(&t.count_with("explain-here", reason.kinds, &[("heaps", &heaps)]));
+    say(&because(t, matrix, couplet.kept, reason));
     if let Some(barred) = &reason.not_by_touch {
-        report::push_wrapped(&mut text, INDENT, &not_by_touch(matrix, barred));
+        say(&not_by_touch(t, matrix, barred));
     }
     if !reason.also.is_empty() {
-        let also: Vec<String> = reason
-            .also
-            .iter()
-            .map(|(ask, opposite)| {
-                let question = wording::question(ENGLISH, matrix, ask);
-                let answers = if *opposite { " (no where this is yes)" } else { "" };
-                format!("{question}{answers}")
-            })
-            .collect();
-        let line =
-            format!("A second look that separates them in the same way: {}", also.join("; "));
-        report::push_wrapped(&mut text, INDENT, &line);
+        let also = reason.also.iter().map(|(ask, opposite)| {
+            let question = wording::question(t, matrix, ask);
+            match opposite {
+                true => t.with("explain-opposite", &[("question", &question)]),
+                false => question,
+            }
+        });
+        let also = also.collect::<Vec<_>>().join("; ");
+        say(&t.with("explain-also", &[("questions", &also)]));
     }
     if most > 0 && !reason.alternatives.is_empty() {
-        text.push_str("   Instead, with the rest of the key as good as can be:\n");
+        say(&t.say("explain-instead"));
         for alternative in reason.alternatives.iter().take(most) {
-            let line = format!("- {}", alternative_in_words(matrix, alternative));
-            report::push_wrapped(&mut text, INDENT, &line);
+            say(&format!("- {}", alternative_in_words(t, matrix, alternative)));
         }
     }
     let blocked: Vec<String> = reason
@@ -175,9 +169,7 @@ pub(crate) fn reason_in_words(
         })
         .collect();
     if !blocked.is_empty() {
-        let list = blocked.join(", ");
-        let line = format!("Cannot be asked yet, because of a kind still here: {list}.");
-        report::push_wrapped(&mut text, INDENT, &line);
+        say(&t.with("explain-blocked", &[("list", &blocked.join(", "))]));
     }
     text
 }
@@ -185,29 +177,26 @@ pub(crate) fn reason_in_words(
 const INDENT: &str = "   ";
 
 /// `3 say yes, 1 says no, 1 goes both ways`
-fn heaps((yes, no, both): (usize, usize, usize)) -> String {
-    let says = |n: usize| if n == 1 { "says" } else { "say" };
-    let mut text = format!("{yes} {} yes, {no} {} no", says(yes), says(no));
+fn heaps(t: Tongue, (yes, no, both): (usize, usize, usize)) -> String {
+    let mut said = vec![t.count("heaps-say-yes", yes), t.count("heaps-say-no", no)];
     if both > 0 {
-        let goes = if both == 1 { "goes" } else { "go" };
-        let _ = write!(text, ", {both} {goes} both ways");
+        said.push(t.count("explain-both-ways", both));
     }
-    text
+    said.join(", ")
 }
 
 /// Why this question and no other.
-fn because(matrix: &Matrix, kept: bool, reason: &Reasons) -> String {
+fn because(t: Tongue, matrix: &Matrix, kept: bool, reason: &Reasons) -> String {
     let zero = Share::from_integer(0);
     let Some(next) = reason.alternatives.first() else {
-        return "Nothing else can be asked of all of them here.".to_owned();
+        return t.say("explain-nothing-else");
     };
     if kept {
-        let saved =
-            if next.extra < zero { "another would be cheaper" } else { "none is cheaper" };
-        return format!("You wanted this question here; {saved}.");
+        let dear = next.extra < zero;
+        return t.say(if dear { "explain-wanted-dear" } else { "explain-wanted" });
     }
     if next.extra == zero && next.exact {
-        return "Others do as well. This one comes first in the table.".to_owned();
+        return t.say("explain-first-in-table");
     }
     let uneven = |(yes, no, _): (usize, usize, usize)| yes.abs_diff(no);
     let more_even = reason
@@ -216,53 +205,51 @@ fn because(matrix: &Matrix, kept: bool, reason: &Reasons) -> String {
         .filter(|other| uneven(other.heaps) < uneven(reason.heaps))
         .min_by_key(|other| uneven(other.heaps));
     match more_even {
-        None => {
-            "It divides the heap more evenly than the others, or as evenly and more easily."
-                .to_owned()
+        None => t.say("explain-even"),
+        Some(other) => {
+            let question = wording::question(t, matrix, &other.ask);
+            t.with("explain-uneven", &[("question", &question)])
         }
-        Some(other) => format!(
-            "\"{}\" would divide the heap more evenly, but the key as a whole would take longer: \
-             it is harder to see, or what it leaves is harder to tell apart.",
-            wording::question(ENGLISH, matrix, &other.ask)
-        ),
     }
 }
 
 /// What would take less, and whom it would hurt.
-fn not_by_touch(matrix: &Matrix, barred: &NotByTouch) -> String {
+fn not_by_touch(t: Tongue, matrix: &Matrix, barred: &NotByTouch) -> String {
     let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
-    let saved = report::counted(report::each(-barred.instead.extra, all), 2, "question");
-    let question = wording::question(ENGLISH, matrix, &barred.instead.ask);
+    let saved = report::questions(t, report::each(-barred.instead.extra, all), 2);
+    let question = wording::question(t, matrix, &barred.instead.ask);
     const MOST: usize = 3;
     let mut names: Vec<String> =
         barred.kinds.iter().take(MOST).map(|taxon| matrix.taxon(*taxon).name.clone()).collect();
     match barred.kinds.len().saturating_sub(MOST) {
         0 => {}
-        1 => names.push("one more kind with a caution".to_owned()),
-        more => names.push(format!("{more} more kinds with a caution")),
+        more => names.push(t.count("explain-more-kinds", more)),
     }
-    let names = match names.as_slice() {
-        [before @ .., last] if !before.is_empty() => format!("{} or {last}", before.join(", ")),
-        _ => names.concat(),
-    };
-    format!(
-        "\"{question}\" That would save {saved} per find, but children would have to touch, and \
-         {names} may be in the hand."
-    )
+    let kinds = spinney_voice::any(t, &names);
+    let texts: [(&str, &dyn Display); 3] =
+        [("question", &question), ("questions", &saved), ("kinds", &kinds)];
+    t.with("explain-not-by-touch", &texts)
 }
 
-fn alternative_in_words(matrix: &Matrix, other: &Alternative) -> String {
+fn alternative_in_words(t: Tongue, matrix: &Matrix, other: &Alternative) -> String {
     let zero = Share::from_integer(0);
-    let question = wording::question(ENGLISH, matrix, &other.ask);
+    let question = wording::question(t, matrix, &other.ask);
     let all: Share = matrix.taxa().iter().map(|taxon| taxon.weight).sum();
     let size = if other.extra < zero { -other.extra } else { other.extra };
-    let questions = report::counted(report::each(size, all), 2, "question");
-    let cost = match (other.extra.cmp(&zero), other.exact) {
-        (Ordering::Equal, true) => "costs the same".to_owned(),
-        (Ordering::Less, true) => format!("saves {questions} per find"),
-        (Ordering::Greater, true) => format!("costs {questions} more per find"),
-        (Ordering::Greater, false) => format!("costs at least {questions} more per find"),
-        (_, false) => format!("may save up to {questions} per find; not looked at to the end"),
+    let questions = report::questions(t, report::each(size, all), 2);
+    let message = match (other.extra.cmp(&zero), other.exact) {
+        (Ordering::Equal, true) => None,
+        (Ordering::Less, true) => Some("explain-saves"),
+        (Ordering::Greater, true) => Some("explain-costs"),
+        (Ordering::Greater, false) => Some("explain-costs-at-least"),
+        (_, false) => Some("explain-may-save"),
     };
-    format!("{question} – {cost} ({})", heaps(other.heaps))
+    let costs = match message {
+        None => t.say("explain-costs-same"),
+        Some(message) => t.with(message, &[("questions", &questions)]),
+    };
+    let heaps = heaps(t, other.heaps);
+    let texts: [(&str, &dyn Display); 3] =
+        [("question", &question), ("costs", &costs), ("heaps", &heaps)];
+    t.with("explain-other", &texts)
 }

@@ -13,7 +13,7 @@ use crate::failure::Failure;
 use crate::report::{self, Ink};
 use crate::{command, opened, terminal};
 
-pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
+pub(crate) fn run(t: Tongue, args: &Forgive) -> Result<bool, Failure> {
     let opened = opened::open_for_a_key(&args.table)?;
     few_enough(&opened.matrix)?;
     command::enough_room(&opened.matrix, spinney_build::USUAL_MEMORY)?;
@@ -22,7 +22,7 @@ pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
     let budget = Budget { heaps: args.budget };
     let mut forgiving = spinney_build::forgive(matrix, &wishes, args.places, budget);
     for one in &mut forgiving.keys {
-        wording::put_words(Tongue::of_terminal(), &mut one.key, matrix);
+        wording::put_words(t, &mut one.key, matrix);
     }
     if let Some(last) = forgiving.keys.last() {
         findings.extend(opinion(matrix, &wishes, last));
@@ -36,10 +36,10 @@ pub(crate) fn run(args: &Forgive) -> Result<bool, Failure> {
         ))?;
         return Ok(fine(&findings));
     }
-    let ink = Ink::terminal(Tongue::of_terminal());
+    let ink = Ink::terminal(t);
     let mut text = String::new();
     if let Some(last) = forgiving.keys.last() {
-        text = key_text::write(&last.key, matrix);
+        text = key_text::write_in(t.tag(), &last.key, matrix);
         text.push('\n');
     }
     text.push_str(&report::forgiving(&ink, matrix, &wishes, &forgiving));

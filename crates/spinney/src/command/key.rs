@@ -5,6 +5,7 @@ use std::fmt::Write;
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Finding, SecondLooks, Severity};
 use spinney_press::Booklet;
+use spinney_voice::Tongue;
 
 use crate::args::{Format, Key};
 use crate::failure::Failure;
@@ -13,7 +14,7 @@ use crate::folder::{self, Folder};
 use crate::report::{self, Ink};
 use crate::{command, opened, terminal};
 
-pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
+pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
     let opened = opened::open_for_a_key(&args.table)?;
     command::enough_room(&opened.matrix, args.wishes.limits().1)?;
     let matrix = &opened.matrix;
@@ -22,13 +23,8 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
     findings.extend(more);
     let over = Over::forced(args.sheets.force);
     folder::look_first(&args.sheets, &["findings.txt"])?;
-    let (search, built) = command::find(
-        args.sheets.tongue(),
-        matrix,
-        &wishes,
-        args.wishes.limits(),
-        &mut findings,
-    );
+    let (search, built) =
+        command::find(t, matrix, &wishes, args.wishes.limits(), &mut findings);
     let looks = match args.sheets.out {
         Some(_) => search.second_looks(&built.key),
         None => SecondLooks::new(),
@@ -66,36 +62,36 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
             date: Some(&date),
             pictures: &opened.pictures,
             drawn: command::drawn(&drawings),
-            tongue: args.sheets.tongue(),
+            tongue: t,
         };
         let mut folder = Folder::make(path, over)?;
         folder.fill(&booklet, &json, args.sheets.paper)?;
-        let text = report::findings(&Ink::plain(args.sheets.tongue()), &findings);
+        let text = report::findings(&Ink::plain(t), &findings);
         folder.write("findings.txt", text.as_bytes())?;
         written = Some((path, folder.finish()?));
     }
     if args.answer.format == Format::Json {
         terminal::print_json(&json::report(&json, report::in_english))?;
     } else {
-        let ink = Ink::terminal(args.sheets.tongue());
-        let mut text = key_text::write_in(&args.sheets.language, &built.key, matrix);
+        let ink = Ink::terminal(t);
+        let mut text = key_text::write_in(t.tag(), &built.key, matrix);
         if !text.is_empty() {
             text.push('\n');
         }
         let left = &opinion.left_together;
-        text.push_str(&report::claim(&built.claim, matrix, left, built.refused.len()));
-        text.push_str(&report::second_opinion(&built.claim, opinion.proof));
+        text.push_str(&report::claim(t, &built.claim, matrix, left, built.refused.len()));
+        text.push_str(&report::second_opinion(t, &built.claim, opinion.proof));
         if !findings.is_empty() {
             let _ = write!(
                 text,
                 "\n{}\n{}",
-                ink.bold("What to look at"),
+                ink.bold(&t.say("run-look-at")),
                 report::findings(&ink, &findings)
             );
         }
-        text.push_str(&still_to_mend(&findings));
+        text.push_str(&still_to_mend(t, &findings));
         if let Some((path, files)) = written {
-            let _ = write!(text, "\nWritten into {}: {}\n", path.display(), files.join(", "));
+            text.push_str(&report::written(t, path, &files));
         }
         terminal::print(&text)?;
     }
@@ -103,12 +99,11 @@ pub(crate) fn run(args: &Key) -> Result<bool, Failure> {
 }
 
 /// The last line before a person prints: how much must be mended first.
-pub(crate) fn still_to_mend(findings: &[Finding]) -> String {
+pub(crate) fn still_to_mend(t: Tongue, findings: &[Finding]) -> String {
     let worst = |finding: &&Finding| finding.severity == Severity::MendThis;
     match findings.iter().filter(worst).count() {
         0 => String::new(),
-        1 => "\nBefore you print this: 1 thing says mend this.\n".to_owned(),
-        n => format!("\nBefore you print this: {n} things say mend this.\n"),
+        some => format!("\n{}\n", t.count("run-mend-first", some)),
     }
 }
 

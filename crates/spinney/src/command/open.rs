@@ -66,7 +66,7 @@ fn file(path: &Path) -> Result<Sitting, Failure> {
     let lines: Vec<Vec<u8>> = rows.into_iter().map(|row| row.bytes).collect();
     let sitting = match Sitting::open(Kept::InFile(store), &lines) {
         Err(LineError::NotALine) => return damaged(path),
-        sitting => sitting.map_err(|error| Failure::new(error, error.remedy()))?,
+        sitting => sitting.map_err(Failure::of_line)?,
     };
     // Whatever page is asked for says so, and offers the table and a copy.
     if let Some(why) = sitting.too_large() {
@@ -113,8 +113,7 @@ fn demo() -> Result<Sitting, Failure> {
          end\nSpinney, unless you save a copy on the screens; `spinney open FILE` keeps a collection \
          of your own.\n",
     )?;
-    Sitting::open(Kept::in_memory(lines.clone()), &lines)
-        .map_err(|error| Failure::new(error, error.remedy()))
+    Sitting::open(Kept::in_memory(lines.clone()), &lines).map_err(Failure::of_line)
 }
 
 /// Shows the address in the person's browser. Where there is none, the address was printed.

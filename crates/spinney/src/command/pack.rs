@@ -25,9 +25,8 @@ pub(crate) fn pack(args: &Pack) -> Result<bool, Failure> {
     files::note_collection(&args.file);
     files::may_be_written(&args.out, over)?;
     // Everything is read before anything is written: a backup that was good stays as it is.
-    let (bundle, lost) = Desk::handed_on(bundle_of(&args.file)?)
-        .map_err(|error| Failure::new(error, error.remedy()))?;
-    let packed = bundle.pack().map_err(|error| Failure::new(error, error.remedy()))?;
+    let (bundle, lost) = Desk::handed_on(bundle_of(&args.file)?).map_err(Failure::of_line)?;
+    let packed = bundle.pack().map_err(|error| Failure::of_bundle(&args.file, error))?;
     files::write_whole(&args.out, &packed, over)?;
     say(bundle.lines.len(), bundle.pictures.len(), &format!("packed into {out}"))?;
     say_lost(lost)
@@ -60,11 +59,11 @@ fn bundle_of(path: &Path) -> Result<Bundle, Failure> {
         Ok(Some(bundle))
     };
     match whole(path) {
-        Ok(None) => Err(too_large()),
+        Ok(None) => Err(Failure::of_bundle(path, BundleError::TooLarge)),
         Ok(Some(bundle)) => match Desk::open(bundle.lines.iter().map(Vec::as_slice)) {
             Ok(_) => Ok(bundle),
             Err(LineError::NotALine) => Err(Failure::damaged(&Rescue::of(path)?)),
-            Err(error) => Err(Failure::new(error, error.remedy())),
+            Err(error) => Err(Failure::of_line(error)),
         },
         Err(StoreError::Damaged { .. }) => Err(Failure::damaged(&Rescue::of(path)?)),
         Err(error) => Err(Failure::kept(error)),
@@ -77,12 +76,10 @@ pub(crate) fn read(path: &Path) -> Result<Vec<u8>, Failure> {
     let mut bytes = Vec::new();
     let file = files::open(path).map_err(failed)?;
     file.take(BUNDLE_BYTES as u64 + 1).read_to_end(&mut bytes).map_err(failed)?;
-    if bytes.len() > BUNDLE_BYTES { Err(too_large()) } else { Ok(bytes) }
-}
-
-fn too_large() -> Failure {
-    let error = BundleError::TooLarge;
-    Failure::new(error, error.remedy())
+    match bytes.len() > BUNDLE_BYTES {
+        true => Err(Failure::of_bundle(path, BundleError::TooLarge)),
+        false => Ok(bytes),
+    }
 }
 
 pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
@@ -95,13 +92,12 @@ pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
     {
         return Err(Failure::damaged(&Rescue::of_bundle(&args.packed, saved)?));
     }
-    let zip = args.packed.display().to_string();
-    let bundle = unpacked.map_err(|error| Failure::new(error.of(&zip), error.remedy()))?;
+    let bundle = unpacked.map_err(|error| Failure::of_bundle(&args.packed, error))?;
     // A line that the desk cannot read must not become a collection that cannot be opened.
     let kept = match Desk::unpacked(bundle.lines, bundle.pictures) {
         Ok(kept) => kept,
         Err(LineError::NotALine) => return Err(Failure::damaged(&Rescue::of(&args.packed)?)),
-        Err(error) => return Err(Failure::new(error, error.remedy())),
+        Err(error) => return Err(Failure::of_line(error)),
     };
     let count = kept.pictures.len();
     new_collection(&args.file, &kept.lines, kept.pictures.into_iter().map(Ok))?;

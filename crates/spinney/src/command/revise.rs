@@ -9,7 +9,7 @@ use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Code, Finding, Key, Matrix, SecondLooks, Wording};
 use spinney_press::Booklet;
-use spinney_voice::wording;
+use spinney_voice::{Tongue, wording};
 
 use crate::args::{Format, Revise};
 use crate::command::check::{drop_echoes, no_question, read};
@@ -20,7 +20,7 @@ use crate::folder::{self, Folder};
 use crate::report::{self, Ink};
 use crate::{command, opened, terminal};
 
-pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
+pub(crate) fn run(t: Tongue, args: &Revise) -> Result<bool, Failure> {
     if args.old == Path::new("-") {
         opened::stdin_once(&args.table)?;
     }
@@ -28,14 +28,14 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
     command::enough_room(&opened.matrix, spinney_build::USUAL_MEMORY)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
-    let (old, asked_by, old_findings) = old_key(args, matrix)?;
+    let (old, asked_by, old_findings) = old_key(t, args, matrix)?;
     folder::look_first(&args.sheets, &["changes.txt", "findings.txt"])?;
     let wishes = command::wishes::what_can_be_asked(matrix, &args.seen)?;
     let settings = Revising { loss: args.loss, budget: Budget { heaps: args.budget } };
     let mut revised = spinney_build::revise(matrix, &old, &wishes, settings);
     let key = &mut revised.revision.key;
     lead_like(&old, key);
-    wording::put_words(args.sheets.tongue(), key, matrix);
+    wording::put_words(t, key, matrix);
     let settings = command::settings(&args.answer, false);
     command::look_at_table(matrix, &settings, &mut findings);
     let key = &revised.revision.key;
@@ -55,12 +55,12 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
                 date: Some(&date),
                 pictures: &opened.pictures,
                 drawn: command::drawn(&drawings),
-                tongue: args.sheets.tongue(),
+                tongue: t,
             };
             let report = report_of(matrix, key, &opinion, &findings);
             let mut folder = Folder::make(path, Over::forced(args.sheets.force))?;
             folder.fill(&booklet, &report, args.sheets.paper)?;
-            let plain = Ink::plain(args.sheets.tongue());
+            let plain = Ink::plain(t);
             let changed = what_changed(&plain, matrix, &old, &revised);
             folder.write("changes.txt", changed.as_bytes())?;
             folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
@@ -80,21 +80,24 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
         ))?;
         return Ok(fine(&findings));
     }
-    let ink = Ink::terminal(args.sheets.tongue());
-    let mut text = key_text::write_in(&args.sheets.language, key, matrix);
+    let ink = Ink::terminal(t);
+    let mut text = key_text::write_in(t.tag(), key, matrix);
     text.push('\n');
-    text.push_str(&report::together(matrix, &opinion.left_together));
+    text.push_str(&report::together(t, matrix, &opinion.left_together));
     text.push_str(&what_changed(&ink, matrix, &old, &revised));
-    for (title, found) in
-        [("In last season's key", &old_findings), ("What to look at", &findings)]
-    {
+    for (title, found) in [("run-look-at-old", &old_findings), ("run-look-at", &findings)] {
         if !found.is_empty() {
-            let _ = write!(text, "\n{}\n{}", ink.bold(title), report::findings(&ink, found));
+            let _ = write!(
+                text,
+                "\n{}\n{}",
+                ink.bold(&t.say(title)),
+                report::findings(&ink, found)
+            );
         }
     }
-    text.push_str(&still_to_mend(&findings));
+    text.push_str(&still_to_mend(t, &findings));
     if let Some((path, files)) = written {
-        let _ = write!(text, "\nWritten into {}: {}\n", path.display(), files.join(", "));
+        text.push_str(&report::written(t, path, &files));
     }
     terminal::print(&text)?;
     Ok(fine(&findings))
@@ -104,13 +107,17 @@ pub(crate) fn run(args: &Revise) -> Result<bool, Failure> {
 ///
 /// With it who asked its questions. That a name is no kind any more is what revising is for,
 /// and is said among the changes.
-fn old_key(args: &Revise, matrix: &Matrix) -> Result<(Key, AskedBy, Vec<Finding>), Failure> {
+fn old_key(
+    t: Tongue,
+    args: &Revise,
+    matrix: &Matrix,
+) -> Result<(Key, AskedBy, Vec<Finding>), Failure> {
     let text = opened::key(&args.old)?;
     let (links, more) = match &args.links {
         Some(path) => Links::read(&opened::links(path)?, matrix),
         None => (Links::default(), Vec::new()),
     };
-    let given = read(args.sheets.tongue(), (&args.old, &text), matrix, links)?;
+    let given = read(t, (&args.old, &text), matrix, links)?;
     if given.key.couplets.is_empty() {
         return Err(no_question(&args.old, &text));
     }

@@ -14,7 +14,7 @@ use crate::folder::Folder;
 use crate::report::{self, Ink};
 use crate::{command, opened, terminal};
 
-pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
+pub(crate) fn run(t: Tongue, args: &LookAtTable) -> Result<bool, Failure> {
     let opened = opened::open(&args.table)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
@@ -37,7 +37,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
         ))?;
         return Ok(fine(&findings));
     }
-    let ink = Ink::terminal(Tongue::of_terminal());
+    let ink = Ink::terminal(t);
     let (kinds, characters) = (matrix.taxa().len(), matrix.characters().len());
     let many = |count: usize, word: &str| match count {
         1 => format!("1 {word}"),
@@ -52,7 +52,7 @@ pub(crate) fn run(args: &LookAtTable) -> Result<bool, Failure> {
         let _ = write!(text, "\n{}", report::findings(&ink, &findings));
     }
     if let Some((path, files)) = written {
-        let _ = write!(text, "\nWritten into {}: {}\n", path.display(), files.join(", "));
+        text.push_str(&report::written(t, path, &files));
     }
     terminal::print(&text)?;
     Ok(fine(&findings))

@@ -10,7 +10,7 @@ use crate::terminal;
 pub(crate) fn run(args: &Template) -> Result<bool, Failure> {
     let today = jiff::Zoned::now().strftime("%Y-%m-%d").to_string();
     let workbook = spinney_exchange::template::xlsx(&today)
-        .map_err(|error| Failure::new(&error, error.remedy()))?;
+        .map_err(|error| Failure::saying(move |t| spinney_voice::template_error(t, &error)))?;
     if args.file == Path::new("-") {
         return terminal::print_bytes(&workbook).map(|()| true);
     }

@@ -15,7 +15,7 @@ use crate::failure::Failure;
 use crate::report::{self, Ink};
 use crate::{opened, terminal};
 
-pub(crate) fn run(args: &Weak) -> Result<bool, Failure> {
+pub(crate) fn run(t: Tongue, args: &Weak) -> Result<bool, Failure> {
     let opened = opened::open(&args.table)?;
     let (matrix, findings) = (&opened.matrix, opened.findings);
     let usual = WeakSettings::default();
@@ -25,12 +25,12 @@ pub(crate) fn run(args: &Weak) -> Result<bool, Failure> {
         terminal::print_json(&json::weak(matrix, &weak, &findings, report::in_english))?;
         return Ok(fine(&findings));
     }
-    let ink = Ink::terminal(Tongue::of_terminal());
+    let ink = Ink::terminal(t);
     let most = if args.all_pairs { usize::MAX } else { words::PAIRS_NAMED };
     let mut text = words::weak(&ink, matrix, &weak, most);
     let others: Vec<Finding> = findings.iter().filter(|f| matters(f)).cloned().collect();
     if !others.is_empty() {
-        let heading = ink.bold("Noticed in reading the table");
+        let heading = ink.bold(&t.say("weak-noticed"));
         let _ = write!(text, "\n{heading}\n{}", report::findings(&ink, &others));
     }
     terminal::print(&text)?;

@@ -216,6 +216,6 @@ fn early_of(matrix: &Matrix, early: Early) -> EarlyOf {
 }
 
 /// `hazel and lime are told apart early`
-pub(crate) fn early_in_words(matrix: &Matrix, early: Early) -> String {
-    spinney_voice::early(Tongue::of_terminal(), &early_of(matrix, early))
+pub(crate) fn early_in_words(t: Tongue, matrix: &Matrix, early: Early) -> String {
+    spinney_voice::early(t, &early_of(matrix, early))
 }

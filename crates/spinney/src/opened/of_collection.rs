@@ -59,7 +59,7 @@ pub(super) fn open(path: &Path, args: &args::Table) -> Result<Opened, Failure> {
     let entries = rows.iter().map(|row| journal::read(&row.bytes));
     let entries = entries.collect::<Result<Vec<Entry>, _>>().map_err(|error| match error {
         LineError::NotALine => damaged(path),
-        newer @ LineError::Newer(_) => Failure::new(newer, newer.remedy()),
+        newer @ LineError::Newer(_) => Failure::of_line(newer),
     })?;
     let mut history = History::default();
     history.add_all(entries);

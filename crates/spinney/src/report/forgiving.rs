@@ -1,15 +1,14 @@
 //! Forgiving keys in a teacher's words: how many finds come out right, and what each second place
 //! saves.
 
-use std::fmt::Write;
+use std::fmt::{Display, Write};
 
 use spinney_model::{
     Answer, BothWays, Forgiving, ForgivingKeys, Key, Matrix, Share, Stopped, Wishes,
 };
+use spinney_voice::Tongue;
 
-use super::{Ink, decimal, not_asked, push_wrapped};
-
-const INDENT: &str = "  ";
+use super::{Ink, counted, decimal, not_asked, push};
 
 /// What the last key's second places are, and what every number of them brings.
 pub(crate) fn forgiving(
@@ -19,129 +18,103 @@ pub(crate) fn forgiving(
     forgiving: &ForgivingKeys,
 ) -> String {
     let Some(last) = forgiving.keys.last() else { return String::new() };
-    let mut text = format!("{}\n", ink.bold("Second places in this key"));
-    text.push_str(&not_asked(matrix, wishes));
+    let t = ink.t();
+    let mut text = format!("{}\n", ink.bold(&t.say("forgive-places")));
+    text.push_str(&not_asked(t, matrix, wishes));
     if last.key.couplets.is_empty() {
-        push_wrapped(&mut text, INDENT, &nothing_asked(last));
+        push(&mut text, &t.say(nothing_asked(last)));
         return text;
     }
     if last.both_ways.is_empty() {
-        let none =
-            if last.budget == 0 { "None were wanted." } else { "None would save a find." };
-        push_wrapped(&mut text, INDENT, none);
+        let none = if last.budget == 0 { "forgive-none-wanted" } else { "forgive-none-saves" };
+        push(&mut text, &t.say(none));
     } else {
         for place in &last.both_ways {
-            push_wrapped(&mut text, INDENT, &in_words(matrix, &last.key, place));
+            push(&mut text, &in_words(t, matrix, &last.key, place));
         }
-        push_wrapped(
-            &mut text,
-            INDENT,
-            "A kind with a second place comes out at more than one end, and that is meant: whoever \
-             misreads the question can still find it.",
-        );
+        push(&mut text, &t.say("forgive-meant"));
     }
-    let _ = write!(text, "\n{}\n", ink.bold("How many finds come out right"));
+    let _ = write!(text, "\n{}\n", ink.bold(&t.say("forgive-right")));
     let mut before: Option<&Forgiving> = None;
     for one in &forgiving.keys {
-        push_wrapped(&mut text, INDENT, &line(matrix, one, before));
+        push(&mut text, &line(t, matrix, one, before));
         before = Some(one);
     }
-    let mut text = text + "\n";
-    push_wrapped(&mut text, INDENT, HOW_COUNTED);
+    text.push('\n');
+    push(&mut text, &t.say("forgive-how-counted"));
     if forgiving.keys.last().is_some_and(|last| !last.both_ways.is_empty()) {
-        push_wrapped(&mut text, INDENT, NO_SUM);
+        push(&mut text, &t.say("forgive-no-sum"));
     }
     if forgiving.keys.iter().any(|one| one.stopped == Some(Stopped::Budget)) {
-        push_wrapped(
-            &mut text,
-            INDENT,
-            "Where it says \"at most\", the search was stopped; a larger --budget goes on.",
-        );
+        push(&mut text, &t.say("forgive-at-most"));
     }
     if forgiving.keys.iter().any(|one| one.stopped == Some(Stopped::Overflow)) {
-        push_wrapped(
-            &mut text,
-            INDENT,
-            "Exact numbers for this table grew too large, and nothing is claimed from there on. \
-             Write rounder counts, or fill in unknown cells.",
-        );
+        push(&mut text, &t.say("forgive-too-fine"));
     }
     text
 }
 
-const NO_SUM: &str = "What each place saves is counted in the key as it is. With second places \
-    another order of questions is best, so that it does not add up to what the whole key gains.";
-
-const HOW_COUNTED: &str = "Counted so: a pupil reads each question right as often as the table \
-    says, one like the other. A wrong answer loses the find, unless the kind is looked for on \
-    that side too.";
-
-fn nothing_asked(last: &Forgiving) -> String {
+fn nothing_asked(last: &Forgiving) -> &'static str {
     match last.stopped {
-        Some(Stopped::Overflow) => {
-            "No key: exact numbers for this table grow too large. Write \
-             rounder counts, or fill in unknown cells."
-                .to_owned()
-        }
-        _ => "Nothing in this table tells any of these kinds apart.".to_owned(),
+        Some(Stopped::Overflow) => "forgive-no-key",
+        _ => "report-nothing-tells-apart",
     }
 }
 
-/// `Lime also after "no" at question 3 (Is the edge toothed?): saves 2 finds of 100.`
-fn in_words(matrix: &Matrix, key: &Key, place: &BothWays) -> String {
-    let name = &matrix.taxon(place.taxon).name;
-    let answer = match place.after {
-        Answer::Yes => "yes",
-        Answer::No => "no",
+/// `A second place for lime after “no” at question 3 (Is the edge toothed?) saves 2 finds of 100.`
+fn in_words(t: Tongue, matrix: &Matrix, key: &Key, place: &BothWays) -> String {
+    let answer = answer(t, place);
+    let question = question(key, place);
+    let texts: [(&str, &dyn Display); 4] = [
+        ("kind", &matrix.taxon(place.taxon).name),
+        ("answer", &answer),
+        ("couplet", &place.couplet),
+        ("question", &question),
+    ];
+    counted(t, "forgive-place", place.saves * 100, 1, &texts)
+}
+
+/// `With one second place: 69 of 100, 2.2 more: lime after “no” at “Is the edge toothed?”.`
+fn line(t: Tongue, matrix: &Matrix, one: &Forgiving, before: Option<&Forgiving>) -> String {
+    let of_100 = |share: Share| t.decimal(&decimal(share * 100, 1));
+    let most = match one.stopped {
+        Some(_) => t.with("forgive-most", &[("most", &of_100(one.at_most))]),
+        None => String::new(),
     };
+    let more = match before {
+        Some(before) if one.right > before.right => {
+            t.with("forgive-more", &[("more", &of_100(one.right - before.right))])
+        }
+        Some(_) => t.say("forgive-no-more"),
+        None => String::new(),
+    };
+    let places: Vec<String> =
+        one.both_ways.iter().map(|place| short(t, matrix, one, place)).collect();
+    let (right, places) = (of_100(one.right), places.join("; "));
+    let texts: [(&str, &dyn Display); 4] =
+        [("right", &right), ("most", &most), ("more", &more), ("places", &places)];
+    match places.is_empty() {
+        true => t.count_with("forgive-with", one.budget as usize, &texts[..3]),
+        false => t.count_with("forgive-with-places", one.budget as usize, &texts),
+    }
+}
+
+fn short(t: Tongue, matrix: &Matrix, one: &Forgiving, place: &BothWays) -> String {
+    let (answer, question) = (answer(t, place), question(&one.key, place));
+    let kind = &matrix.taxon(place.taxon).name;
+    let texts: [(&str, &dyn Display); 3] =
+        [("kind", kind), ("answer", &answer), ("question", &question)];
+    t.with("forgive-short", &texts)
+}
+
+fn answer(t: Tongue, place: &BothWays) -> String {
+    t.say(match place.after {
+        Answer::Yes => "answer-yes",
+        Answer::No => "answer-no",
+    })
+}
+
+fn question<'k>(key: &'k Key, place: &BothWays) -> &'k str {
     let couplet = key.couplets.iter().find(|couplet| couplet.number == place.couplet);
-    let question = couplet.map_or("", |couplet| couplet.wording.first());
-    format!(
-        "A second place for {name} after \"{answer}\" at question {} ({question}) saves {} of 100.",
-        place.couplet,
-        finds(place.saves),
-    )
-}
-
-/// `With one second place: 69 of 100, 2.2 more: lime after "no" at "Is the edge toothed?".`
-fn line(matrix: &Matrix, one: &Forgiving, before: Option<&Forgiving>) -> String {
-    let places = match one.budget {
-        0 => "With no second place".to_owned(),
-        1 => "With one second place".to_owned(),
-        n => format!("With {n} second places"),
-    };
-    let mut text = format!("{places}: {} of 100", of_100(one.right));
-    if one.stopped.is_some() {
-        let _ = write!(text, " (at most {})", of_100(one.at_most));
-    }
-    if let Some(before) = before {
-        if one.right > before.right {
-            let _ = write!(text, ", {} more", of_100(one.right - before.right));
-        } else {
-            text.push_str(", no more");
-        }
-    }
-    let names: Vec<String> =
-        one.both_ways.iter().map(|place| short(matrix, one, place)).collect();
-    if !names.is_empty() {
-        let _ = write!(text, ": {}", names.join("; "));
-    }
-    text.push('.');
-    text
-}
-
-fn short(matrix: &Matrix, one: &Forgiving, place: &BothWays) -> String {
-    let answer = if place.after == Answer::Yes { "yes" } else { "no" };
-    let couplet = one.key.couplets.iter().find(|couplet| couplet.number == place.couplet);
-    let question = couplet.map_or("", |couplet| couplet.wording.first());
-    format!("{} after \"{answer}\" at \"{question}\"", matrix.taxon(place.taxon).name)
-}
-
-/// `2.2 finds`
-fn finds(share: Share) -> String {
-    super::counted(share * 100, 1, "find")
-}
-
-fn of_100(share: Share) -> String {
-    decimal(share * 100, 1)
+    couplet.map_or("", |couplet| couplet.wording.first())
 }

@@ -1,11 +1,13 @@
 //! What wishes cost and what goals reach, in a teacher's words.
 
+use std::fmt::Display;
+
 use spinney_model::{
     Claim, Finding, Goal, Matrix, OfUnmet, Place, Price, Reached, Share, TaxonIx, Wish, Wishes,
 };
 use spinney_voice::Tongue;
 
-use super::{counted, push};
+use super::{counted, push, questions};
 use crate::command::wishes::early_in_words;
 
 fn all(matrix: &Matrix) -> Share {
@@ -13,25 +15,27 @@ fn all(matrix: &Matrix) -> Share {
 }
 
 /// What the key reaches of each goal that was asked for.
-pub(super) fn reached(claim: &Claim, matrix: &Matrix) -> String {
+pub(super) fn reached(t: Tongue, claim: &Claim, matrix: &Matrix) -> String {
     let mut text = String::new();
     for reached in &claim.reached {
-        if let Some(sentence) = goal(reached, matrix, claim.optimal()) {
-            push(&mut text, format_args!("{sentence}"));
+        if let Some(sentence) = goal(t, reached, matrix, claim.optimal()) {
+            push(&mut text, &sentence);
         }
     }
     for (early, within) in claim.wishes.early.iter().zip(&claim.within) {
-        let questions = counted(Share::from_integer((*within).into()), 0, "question");
-        let wish = early_in_words(matrix, *early);
-        push(&mut text, format_args!("{}: after {questions} at most.", capital(&wish)));
+        let wish = capital(&early_in_words(t, matrix, *early));
+        push(&mut text, &t.count_with("report-within", *within as usize, &[("wish", &wish)]));
     }
     text
 }
 
-fn goal(reached: &Reached, matrix: &Matrix, sure: bool) -> Option<String> {
+fn goal(t: Tongue, reached: &Reached, matrix: &Matrix, sure: bool) -> Option<String> {
     let value = reached.value;
     let zero = Share::from_integer(0);
-    let best = if sure { "" } else { ", as far as was looked" };
+    let sure = if sure { String::new() } else { t.say("report-as-far") };
+    let new_words =
+        |number: Share, decimals| counted(t, "report-new-words", number, decimals, &[]);
+    let sure: (&str, &dyn Display) = ("sure", &sure);
     Some(match reached.goal {
         Goal::LeastEffort | Goal::ShortestLongestPath => return None,
         Goal::MostRightEnds => {
@@ -39,151 +43,141 @@ fn goal(reached: &Reached, matrix: &Matrix, sure: bool) -> Option<String> {
                 / *value.denom() as f64
                 / 1e6
                 / (*all(matrix).numer() as f64 / *all(matrix).denom() as f64);
-            format!(
-                "About {:.0} finds of 100 come out right, if each column is read right as often \
-                 as the table says (95, 90 or 80 of 100 for an easy, fair or hard one where it \
-                 does not){best}.",
-                100.0 * (-mean).exp(),
-            )
+            let finds = format!("{:.0}", 100.0 * (-mean).exp());
+            t.with("report-right", &[("finds", &finds), sure])
         }
         Goal::EvenTeaching => {
-            let most = counted(value, 0, "new word");
             let met = super::each(reached.then.unwrap_or(zero), all(matrix));
-            let met = counted(met, 1, "new word");
-            format!("At most {most} on any question, and {met} per find in all{best}.")
+            let (most, met) = (new_words(value, 0), new_words(met, 1));
+            t.with("report-even", &[("most", &most), ("met", &met), sure])
         }
-        Goal::FewestWords => {
-            format!("The whole key uses {}{best}.", counted(value, 0, "different word"))
-        }
-        Goal::FewestRulers if value == zero => "Nobody needs a ruler.".to_owned(),
+        Goal::FewestWords => counted(t, "report-words", value, 0, &[sure]),
+        Goal::FewestRulers if value == zero => t.say("report-no-ruler"),
         Goal::FewestRulers => {
-            let each = counted(super::each(value, all(matrix)), 2, "time");
-            format!("A ruler is needed {each} per find{best}.")
+            counted(t, "report-ruler", super::each(value, all(matrix)), 2, &[sure])
         }
     })
 }
 
 /// What each wish costs, and all of them together.
-pub(super) fn prices(claim: &Claim, matrix: &Matrix, refused: usize) -> String {
+pub(super) fn prices(t: Tongue, claim: &Claim, matrix: &Matrix, refused: usize) -> String {
     let mut text = String::new();
     let (touch, wished): (Vec<&Price>, Vec<&Price>) =
         claim.prices.iter().partition(|price| price.wish == Wish::Touch);
     for price in &touch {
-        if let Some(sentence) = self::touch(price, claim, matrix) {
-            push(&mut text, format_args!("{sentence}"));
+        if let Some(sentence) = self::touch(t, price, claim, matrix) {
+            push(&mut text, &sentence);
         }
     }
     let Some(kept) = &claim.kept else { return text };
     for price in &wished {
-        push(&mut text, format_args!("{}", one(price, claim, matrix)));
+        push(&mut text, &one(t, price, claim, matrix));
     }
     if wished.len() > 1 || !wished.is_empty() && claim.wishes.allow_touch {
         let extra = super::less(claim.total, kept.without_wishes);
         let extra = super::each(extra, all(matrix));
         let exact = kept.without_wishes_optimal && claim.optimal();
-        push(
-            &mut text,
-            format_args!("All your wishes together: this key {}.", costs(extra, exact)),
-        );
+        let costs = costs(t, extra, exact);
+        push(&mut text, &t.with("report-price-all", &[("costs", &costs)]));
     }
     if claim.prices.is_empty() && refused == 0 {
-        push(&mut text, format_args!("Your wishes cost nothing."));
+        push(&mut text, &t.say("report-price-none"));
     }
     text
 }
 
-fn one(price: &Price, claim: &Claim, matrix: &Matrix) -> String {
+fn one(t: Tongue, price: &Price, claim: &Claim, matrix: &Matrix) -> String {
     let extra = super::each(price.extra, all(matrix));
-    let wish = in_words(&price.wish, &claim.wishes, matrix);
-    let mut sentence = format!("{wish} {}", costs(extra, price.exact));
-    if !price.together.is_empty() {
-        let pairs =
-            spinney_voice::all_pairs(Tongue::of_terminal(), &named(matrix, &price.together));
-        sentence.push_str(&format!(", and leaves together: {pairs}"));
+    let wish = in_words(t, &price.wish, &claim.wishes, matrix);
+    let costs = costs(t, extra, price.exact);
+    if price.together.is_empty() {
+        return t.with("report-price", &[("wish", &wish), ("costs", &costs)]);
     }
-    sentence.push('.');
-    sentence
+    let pairs = spinney_voice::all_pairs(t, &named(matrix, &price.together));
+    let texts: [(&str, &dyn Display); 3] =
+        [("wish", &wish), ("costs", &costs), ("pairs", &pairs)];
+    t.with("report-price-together", &texts)
 }
 
 /// What it costs that nobody is sent to touch what may hurt, or what is saved where it is
 /// allowed; and where touch had to be asked for all the same. None: it changes nothing.
-fn touch(price: &Price, claim: &Claim, matrix: &Matrix) -> Option<String> {
+fn touch(t: Tongue, price: &Price, claim: &Claim, matrix: &Matrix) -> Option<String> {
     let zero = Share::from_integer(0);
     let extra = super::each(price.extra, all(matrix));
+    let costs = costs(t, extra, price.exact);
+    let touching = touching(t, claim);
     if claim.wishes.allow_touch {
-        let costs = costs(extra, price.exact);
-        return Some(match touching(claim) {
-            Some(questions) => format!(
-                "Touching is allowed. That {costs}; {questions} while a kind with a caution may be \
-                 in the hand."
-            ),
-            None => {
-                format!("Touching is allowed. That {costs}, and nobody touches what may hurt.")
-            }
-        });
-    }
-    let spared = (extra != zero).then(|| {
-        let costs = costs(extra, price.exact);
-        format!("Nobody is sent to touch what may hurt while something else separates. That {costs}.")
-    });
-    let asked = touching(claim).map(|questions| {
-        let why = match claim.wishes.kept.is_empty() {
-            false => "Nothing else separates there, or you kept it.",
-            true => "Nothing else separates there.",
+        let message = match touching.is_some() {
+            true => "report-touch-allowed",
+            false => "report-touch-allowed-nobody",
         };
-        format!("{} while a kind with a caution may be in the hand. {why}", capital(&questions))
+        let allowed = t.with(message, &[("costs", &costs)]);
+        return Some(
+            [Some(allowed), touching].into_iter().flatten().collect::<Vec<_>>().join(" "),
+        );
+    }
+    let spared = (extra != zero).then(|| t.with("report-touch-spared", &[("costs", &costs)]));
+    let why = touching.is_some().then(|| {
+        t.say(match claim.wishes.kept.is_empty() {
+            false => "report-nothing-else-or-kept",
+            true => "report-nothing-else",
+        })
     });
-    let said: Vec<String> = spared.into_iter().chain(asked).collect();
+    let said: Vec<String> = [spared, touching, why].into_iter().flatten().collect();
     (!said.is_empty()).then(|| said.join(" "))
 }
 
-/// `question 7 is answered by touch`
-fn touching(claim: &Claim) -> Option<String> {
+/// Which questions are answered by touch while it may hurt; None: none.
+fn touching(t: Tongue, claim: &Claim) -> Option<String> {
     let numbers: Vec<String> = claim.touching.iter().map(u32::to_string).collect();
-    match numbers.as_slice() {
-        [] => None,
-        [one] => Some(format!("question {one} is answered by touch")),
-        [before @ .., last] => {
-            Some(format!("questions {} and {last} are answered by touch", before.join(", ")))
-        }
-    }
+    let questions = spinney_voice::all(t, &numbers);
+    let texts: [(&str, &dyn Display); 1] = [("questions", &questions)];
+    (!numbers.is_empty()).then(|| t.count_with("report-touching", numbers.len(), &texts))
 }
 
 /// `costs 0.3 questions per find`
-fn costs(extra: Share, exact: bool) -> String {
+fn costs(t: Tongue, extra: Share, exact: bool) -> String {
     let zero = Share::from_integer(0);
-    let about = if exact { "" } else { "about " };
-    if extra > zero {
-        format!("costs {about}{} per find", counted(extra, 2, "question"))
-    } else if extra < zero {
-        format!("saves {about}{} per find", counted(-extra, 2, "question"))
-    } else {
-        format!("costs {about}nothing")
-    }
+    let size = if extra < zero { -extra } else { extra };
+    let message = match (extra > zero, extra < zero, exact) {
+        (true, _, true) => "report-costs",
+        (true, _, false) => "report-costs-about",
+        (_, true, true) => "report-saves",
+        (_, true, false) => "report-saves-about",
+        (false, false, true) => return t.say("report-costs-nothing"),
+        (false, false, false) => return t.say("report-costs-about-nothing"),
+    };
+    t.with(message, &[("questions", &questions(t, size, 2))])
 }
 
-fn in_words(wish: &Wish, wishes: &Wishes, matrix: &Matrix) -> String {
+fn in_words(t: Tongue, wish: &Wish, wishes: &Wishes, matrix: &Matrix) -> String {
     match wish {
-        Wish::Kept => "Keeping your questions".to_owned(),
-        Wish::Hand => format!("Asking only what {} shows", hand(wishes)),
-        Wish::Never(at) => format!("Never asking about {}", matrix.character(*at).name),
-        Wish::Touch if wishes.allow_touch => "Letting people touch what may hurt".to_owned(),
-        Wish::Touch => "Sending nobody to touch what may hurt".to_owned(),
-        Wish::Order => "Asking in your order".to_owned(),
-        Wish::Early(early) => format!("That {}", early_in_words(matrix, *early)),
-        Wish::Goals => "Putting your other aims first".to_owned(),
+        Wish::Kept => t.say("report-wish-kept"),
+        Wish::Hand => t.with("report-wish-hand", &[("hand", &hand(t, wishes))]),
+        Wish::Never(at) => {
+            t.with("report-wish-never", &[("column", &matrix.character(*at).name)])
+        }
+        Wish::Touch if wishes.allow_touch => t.say("report-wish-touch-allowed"),
+        Wish::Touch => t.say("report-wish-touch"),
+        Wish::Order => t.say("report-wish-order"),
+        Wish::Early(early) => {
+            t.with("report-wish-early", &[("wish", &early_in_words(t, matrix, *early))])
+        }
+        Wish::Goals => t.say("report-wish-goals"),
     }
 }
 
-/// `a leaf in autumn`
-pub(crate) fn hand(wishes: &Wishes) -> String {
-    let form = wishes.hand.map(|hand| format!("a {}", hand.word()));
-    let season = wishes.season.map(|season| season.word());
+/// `one leaf in autumn`
+fn hand(t: Tongue, wishes: &Wishes) -> String {
+    let form = wishes.hand.map(|hand| spinney_voice::hand(t, hand));
+    let season = wishes.season.map(|season| spinney_voice::season(t, season));
     match (form, season) {
-        (Some(form), Some(season)) => format!("{form} in {season}"),
+        (Some(form), Some(season)) => {
+            t.with("report-hand-in-season", &[("hand", &form), ("season", &season)])
+        }
         (Some(form), None) => form,
-        (None, Some(season)) => season.to_owned(),
-        (None, None) => "the find".to_owned(),
+        (None, Some(season)) => t.with("report-season", &[("season", &season)]),
+        (None, None) => t.say("report-the-find"),
     }
 }
 
@@ -193,7 +187,7 @@ fn named(matrix: &Matrix, pairs: &[(TaxonIx, TaxonIx)]) -> Vec<[String; 2]> {
 }
 
 /// What is not asked because it is not seen, or must not be; and what nobody placed.
-pub(crate) fn not_asked(matrix: &Matrix, wishes: &Wishes) -> String {
+pub(crate) fn not_asked(t: Tongue, matrix: &Matrix, wishes: &Wishes) -> String {
     let mut text = String::new();
     if wishes.hand.is_none() && wishes.season.is_none() {
         return text;
@@ -213,21 +207,15 @@ pub(crate) fn not_asked(matrix: &Matrix, wishes: &Wishes) -> String {
             unsaid.push(character.name.as_str());
         }
     }
-    let hand = self::hand(wishes);
+    let hand = self::hand(t, wishes);
     if unseen.is_empty() {
-        push(&mut text, format_args!("All columns can be asked of {hand}."));
+        push(&mut text, &t.with("report-all-columns", &[("hand", &hand)]));
     } else {
-        push(
-            &mut text,
-            format_args!("Not asked, as {hand} does not show it: {}.", unseen.join(", ")),
-        );
+        let columns = unseen.join(", ");
+        push(&mut text, &t.with("report-not-seen", &[("hand", &hand), ("columns", &columns)]));
     }
     if !unsaid.is_empty() {
-        let list = unsaid.join(", ");
-        push(
-            &mut text,
-            format_args!("Nobody said where this can be seen, so it is asked: {list}."),
-        );
+        push(&mut text, &t.with("report-not-said", &[("columns", &unsaid.join(", "))]));
     }
     text
 }
@@ -256,9 +244,13 @@ mod tests {
 
     #[test]
     fn prices_are_said_with_their_sign() {
-        let third = Share::new(1, 3);
-        assert_eq!(costs(third, true), "costs 0.33 questions per find");
-        assert_eq!(costs(-third, false), "saves about 0.33 questions per find");
-        assert_eq!(costs(Share::from_integer(0), true), "costs nothing");
+        let (third, nothing) = (Share::new(1, 3), Share::from_integer(0));
+        let english = Tongue::of_terminal();
+        assert_eq!(costs(english, third, true), "costs 0.33 questions per find");
+        assert_eq!(costs(english, -third, false), "saves about 0.33 questions per find");
+        assert_eq!(costs(english, nothing, true), "costs nothing");
+        let german = Tongue::for_person(&["de".to_owned()]);
+        assert_eq!(costs(german, -third, true), "spart 0,33 Fragen je Fund");
+        assert_eq!(costs(german, Share::from_integer(1), true), "kostet 1 Frage je Fund");
     }
 }

@@ -14,6 +14,7 @@ use spinney_desk::{
 };
 use spinney_exchange::journal::LineError;
 use spinney_store::Store;
+use spinney_voice::Tongue;
 use tokio::sync::mpsc::error::TryRecvError;
 use tokio::sync::{mpsc, oneshot};
 
@@ -407,7 +408,10 @@ impl Sitting {
                     self.replaced = true;
                     return Ok(Carried::Out(Done::Page(to_finds())));
                 }
-                Err(failure) => trouble = failure.in_words(),
+                Err(failure) => {
+                    let (sentence, remedy) = failure.said(Tongue::for_person(&asked.languages));
+                    trouble = format!("{sentence} {remedy}");
+                }
             }
         }
         let damage = rescue.damage(&new);

@@ -6,9 +6,11 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_desk::{KeptIn, TooLarge, Trouble};
+use spinney_model::FileTrouble;
 use spinney_store::{Hash, Store, StoreError};
 
 use super::limits::LONGEST_COPY;
+use crate::failure;
 
 /// A journal with its pictures.
 pub(crate) enum Kept {
@@ -191,10 +193,11 @@ fn not_kept(error: StoreError) -> NotKept {
         StoreError::Damaged { path } | StoreError::NotACollection { path } => {
             Trouble::Damaged(name(path))
         }
-        StoreError::Other { path, why } => Trouble::NotReached(name(path), why),
+        StoreError::Other { path, why } => {
+            Trouble::NotReached(name(path), failure::of_fault(why))
+        }
         StoreError::Missing { path } | StoreError::Exists { path } => {
-            let why = "it was moved or taken away".to_owned();
-            Trouble::NotReached(name(path), why)
+            Trouble::NotReached(name(path), FileTrouble::Gone)
         }
     })
 }

@@ -125,7 +125,7 @@ fn cut_off(name: &str, cuts: usize, lies: bool) -> Figures {
             match found(&after_cut.join(name)) {
                 Err(error) => {
                     figures.not_opened += 1;
-                    assert!(lies, "{name} after call {at}, {cut:?}: {error}");
+                    assert!(lies, "{name} after call {at}, {cut:?}: {error:?}");
                 }
                 Ok(found) => {
                     let kept = said[file].map(|step| &states[file][step]);

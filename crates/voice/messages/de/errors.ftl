@@ -1,4 +1,4 @@
-### Was nicht ging: eine Tabelle, die sich nicht lesen ließ, ein Blatt, das sich nicht drucken ließ.
+### Was nicht ging: eine Datei, die sich nicht lesen oder schreiben ließ, ein Blatt, das sich nicht drucken ließ.
 
 ## Eine Tabelle, die sich nicht lesen ließ.
 error-not-a-table = { $file } sieht nicht wie eine Tabelle aus: Es ist { $what }.
@@ -52,6 +52,68 @@ error-is-writing = ein Text ohne Zeilen und Spalten
 error-is-lined-up = ein Text, dessen Spalten mit Leerzeichen ausgerichtet sind
 error-is-lined-up-remedy = Setzt ein Komma zwischen die Zellen, oder tippt sie in eine Tabellenkalkulation: je Zeile eine Art.
 error-is-other-remedy = Nehmt eine Tabellenkalkulation, die als XLSX oder CSV gespeichert ist, oder fügt ihre Zellen ein: je Zeile eine Art, der Name zuerst, unter einer Zeile mit Überschriften.
+
+## Eine Datei mit einem Schlüssel, wie Programme sie austauschen.
+error-key-file-not-ours = { $file } ist kein Schlüssel, wie Spinney ihn schreibt: Zeile { $line }, Stelle { $column }, lässt sich nicht lesen.
+error-key-file-not-ours-remedy = Nehmt die Datei key.json, die „spinney key“ geschrieben hat, oder den Schlüssel in Worten.
+error-key-file-cut-off = { $file } ist beschädigt: Die Datei hört mitten in Zeile { $line } auf.
+error-key-file-cut-off-remedy = Kopiert sie noch einmal, oder macht sie mit „spinney key“ noch einmal.
+error-key-file-unknown = In { $file } steht etwas, das dieses Spinney nicht kennt: „{ $field }“.
+error-key-file-unknown-remedy = Vielleicht stammt es aus einem neueren Spinney: Nehmt das neuere, oder den Schlüssel in Worten, key.txt.
+error-key-file-no-key = In { $file } steht kein Schlüssel.
+error-key-file-no-key-remedy = Nehmt die Datei key.json, die „spinney key“ geschrieben hat, oder den Schlüssel in Worten.
+error-key-file-disagree = In { $file } steht { $number } als { $field }, aber { $exact } als { $field }_exact; niemand weiß, was gemeint ist.
+error-key-file-disagree-remedy = Lasst die genaue Zahl weg, oder schreibt den Schlüssel noch einmal, statt die Datei von Hand zu ändern.
+error-key-file-line = In { $file } steht ein Beweis mit der Zeile „{ $line }“, die niemand lesen kann.
+error-key-file-line-remedy = Schreibt den Schlüssel noch einmal, statt die Datei von Hand zu ändern.
+error-key-file-form = In { $file } steht ein Beweis in Form { $form }, die dieses Spinney nicht lesen kann.
+error-key-file-form-remedy = Nehmt das neuere Spinney, oder macht den Schlüssel aus seiner Tabelle noch einmal.
+error-key-file-cost = In { $file } steht als { $field } etwas, das keine Zahl von Fragen ist.
+error-key-file-cost-remedy = Schreibt den Schlüssel noch einmal, statt die Datei von Hand zu ändern.
+
+## Eine Zeile eines Journals, und eine gepackte Sammlung.
+error-line-newer = Ein neueres Spinney hat diese Sammlung geschrieben: Ihre Zeilen haben Form { $form }.
+error-line-newer-remedy = Öffnet sie mit dem neueren Spinney, mit dem sie gemacht wurde.
+error-line-damaged = Ein Schritt dieser Sammlung ist beschädigt.
+error-line-damaged-remedy = „spinney rescue“ rettet in eine neue Datei, was sich noch lesen lässt. Diese Datei wurde nicht verändert.
+error-packed-not = { $file } ist keine gepackte Sammlung.
+error-packed-not-remedy = Nehmt eine Datei, die „spinney pack“ gemacht hat.
+error-packed-too-large = { $file } ist größer, als eine gepackte Sammlung sein darf.
+error-packed-too-large-remedy = Kopiert stattdessen die Datei der Sammlung selbst, oder nehmt Bilder heraus.
+error-packed-cut-off = { $file } ist beschädigt: Die Datei hört mittendrin auf.
+error-packed-cut-off-remedy = Kopiert sie noch einmal von dort, wo sie herkam. „spinney rescue“ rettet, was sich noch lesen lässt.
+error-packed-damaged = { $file } ist beschädigt.
+error-packed-damaged-remedy = Holt die Datei noch einmal: Unterwegs wurde sie abgeschnitten oder verändert. „spinney rescue“ rettet, was sich noch lesen lässt.
+
+## Eine leere Tabelle, die sich nicht machen ließ.
+error-template-date = „{ $date }“ ist kein Datum.
+error-template-date-remedy = Schreibt es als Jahr, Monat und Tag: 2026-10-03.
+error-template-writer = Die Arbeitsmappe ließ sich nicht schreiben: { $said }.
+error-template-writer-remedy = Das ist ein Fehler in Spinney selbst; bitte meldet ihn denen, die es machen.
+
+## Die Datei einer Sammlung, die sich nicht öffnen oder schreiben ließ.
+error-kept-missing = Es gibt keine Datei { $file }.
+error-kept-missing-remedy = Seht nach, ob der Name so geschrieben ist wie auf dem Datenträger.
+error-kept-exists = Es gibt schon eine Datei { $file }.
+error-kept-exists-remedy = Wählt einen anderen Namen, oder öffnet die Datei, die es gibt.
+error-kept-no-collection = { $file } ist keine Sammlung von Spinney.
+error-kept-no-collection-remedy = Nehmt die Datei einer Sammlung; eine Tabelle kommt auf der Seite „Unsere Funde“ herein.
+error-kept-newer = { $file } stammt aus einem neueren Spinney.
+error-kept-newer-remedy = Öffnet die Datei mit dem neueren Spinney, mit dem sie gemacht wurde.
+error-kept-read-only = In { $file } darf hier nichts geschrieben werden.
+error-kept-read-only-remedy = Kopiert die Datei in einen eigenen Ordner, und öffnet die Kopie. Es wurde nichts verändert.
+error-kept-locked = Ein anderes Programm benutzt gerade { $file }.
+error-kept-locked-remedy = Schließt das andere Programm, oder wartet, bis es fertig ist, und versucht es noch einmal. Es wurde nichts verändert.
+error-kept-full = Der Datenträger ist voll: { $file } kann nicht wachsen.
+error-kept-full-remedy = Macht Platz auf dem Datenträger, und versucht es noch einmal. Es wurde nichts verändert, und nichts ging verloren.
+error-kept-damaged = { $file } ist beschädigt.
+error-kept-damaged-remedy = „spinney rescue“ rettet in eine neue Datei, was sich noch lesen lässt. Diese Datei wurde nicht verändert.
+error-kept-moved = Ein anderes Programm hat die Sammlung gerade verändert.
+error-kept-moved-remedy = Seht sie euch an, wie sie jetzt ist, und versucht es noch einmal.
+error-kept-rewritten = Ein anderes Programm hat gerade etwas endgültig gelöscht.
+error-kept-rewritten-remedy = Seht sie euch an, wie sie jetzt ist, und versucht es noch einmal.
+error-kept-other = { $file } ließ sich nicht lesen oder schreiben: { $why }.
+error-kept-other-remedy = Seht nach, ob der Datenträger noch da ist und Platz hat, und versucht es noch einmal.
 
 ## Ein Blatt, das sich nicht drucken ließ.
 error-not-valid = Aus dem Blatt ließ sich keine PDF-Datei machen, die alle lesen können: { $said }.

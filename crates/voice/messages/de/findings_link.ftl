@@ -153,6 +153,11 @@ finding-file-no-address = dieser Rechner hat keine solche Adresse
 finding-file-no-answer = der Datenträger antwortet nicht
 finding-file-closed = die andere Seite hat aufgehört
 finding-file-no-memory = der Speicher reicht nicht
+finding-file-gone = jemand hat die Datei verschoben oder weggenommen
+finding-file-disk-failed = der Datenträger hat nicht getan, was er sollte
+finding-file-disk-refused = der Datenträger hat nicht angenommen, was geschrieben wurde
+finding-file-bad-place = der Datenträger oder der Ort der Datei arbeitet nicht, wie er soll
+finding-file-not-held = etwas darin ist zu groß, um es aufzuheben
 finding-file-unknown = der Rechner nennt keinen Grund, den Spinney kennt
 
 ## Wo etwas gefunden wurde.

@@ -153,6 +153,11 @@ finding-file-no-address = this machine has no such address
 finding-file-no-answer = its disk does not answer
 finding-file-closed = the other end was closed
 finding-file-no-memory = there is not enough memory
+finding-file-gone = it was moved or taken away
+finding-file-disk-failed = the disk did not do what was asked of it
+finding-file-disk-refused = the disk did not take what was written to it
+finding-file-bad-place = its disk, or the place where it is, does not work as it should
+finding-file-not-held = something in it is too large to be kept
 finding-file-unknown = the computer gives no reason that Spinney knows
 
 ## Where a finding is.

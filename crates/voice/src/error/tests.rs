@@ -63,6 +63,55 @@ fn every_error_of_a_table_has_words_of_its_own_in_each_language() {
     }
 }
 
+/// Every other error, as it is said of one file.
+fn others(t: Tongue) -> Vec<(String, String)> {
+    let text = || "31".to_owned();
+    let of_keys = [
+        KeyFileError::NotOurs { line: 7, column: 31 },
+        KeyFileError::CutOff { line: 31 },
+        KeyFileError::Unknown { field: text() },
+        KeyFileError::NoKey,
+        KeyFileError::Disagree { field: "lower_bound", number: "7".to_owned(), exact: text() },
+        KeyFileError::Line { line: text() },
+        KeyFileError::Form { form: 31 },
+        KeyFileError::Cost { field: "lower_bound" },
+    ];
+    let of_bundles = [
+        BundleError::NotABundle,
+        BundleError::TooLarge,
+        BundleError::CutOff,
+        BundleError::Damaged,
+    ];
+    let of_lines = [LineError::Newer(31), LineError::NotALine];
+    let of_templates = [TemplateError::Date(text()), TemplateError::Writer(text())];
+    let keys = of_keys.iter().map(|error| key_file_error(t, "key.json", error));
+    keys.chain(of_bundles.map(|error| bundle_error(t, "class4.zip", error)))
+        .chain(of_lines.map(|error| line_error(t, error)))
+        .chain(of_templates.iter().map(|error| template_error(t, error)))
+        .collect()
+}
+
+#[test]
+fn every_error_of_a_key_a_journal_a_bundle_and_a_template_has_words_of_its_own() {
+    let mut sentences = BTreeSet::new();
+    let mut remedies = [BTreeSet::new(), BTreeSet::new()];
+    for (at, (tag, _)) in LANGUAGES.iter().enumerate() {
+        let said = others(Tongue::for_person(&[(*tag).to_owned()]));
+        assert_eq!(said.len(), 16);
+        for (sentence, remedy) in said {
+            assert!(sentence.ends_with('.') && !remedy.is_empty(), "{sentence} {remedy}");
+            assert!(sentences.insert(sentence.clone()), "{tag}: {sentence}");
+            remedies[at].insert(remedy);
+        }
+    }
+    assert!(remedies[0].is_disjoint(&remedies[1]), "a remedy is in both languages alike");
+    let english = others(Tongue::of_terminal());
+    assert_eq!(
+        english[4].0,
+        "key.json says 7 as lower_bound, but 31 as lower_bound_exact; nobody can tell which is meant."
+    );
+}
+
 #[test]
 fn what_is_said_of_a_wrong_file_can_be_followed() {
     let pdf = TableError::NotATable { name: "a.pdf".to_owned(), what: Instead::Pdf };

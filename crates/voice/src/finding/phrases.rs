@@ -11,12 +11,12 @@ use crate::Tongue;
 const MOST_NAMES: usize = 8;
 
 /// "hazel, lime and plane".
-pub(crate) fn all(t: Tongue, words: &[String]) -> String {
+pub fn all(t: Tongue, words: &[String]) -> String {
     listed(t, words, "list-and", "list-and-more")
 }
 
 /// "hazel, lime or plane".
-pub(super) fn any(t: Tongue, words: &[String]) -> String {
+pub fn any(t: Tongue, words: &[String]) -> String {
     listed(t, words, "list-or", "list-or-more")
 }
 

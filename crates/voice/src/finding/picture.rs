@@ -44,6 +44,11 @@ pub fn trouble(t: Tongue, trouble: FileTrouble) -> String {
         FileTrouble::NoAnswer => "finding-file-no-answer",
         FileTrouble::Closed => "finding-file-closed",
         FileTrouble::NoMemory => "finding-file-no-memory",
+        FileTrouble::Gone => "finding-file-gone",
+        FileTrouble::DiskFailed => "finding-file-disk-failed",
+        FileTrouble::DiskRefused => "finding-file-disk-refused",
+        FileTrouble::BadPlace => "finding-file-bad-place",
+        FileTrouble::NotHeld => "finding-file-not-held",
         FileTrouble::Unknown => "finding-file-unknown",
     })
 }

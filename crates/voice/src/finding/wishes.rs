@@ -84,26 +84,34 @@ fn place(t: Tongue, after: Option<Step>) -> String {
 fn left_out(t: Tongue, why: WhyLeftOut) -> String {
     match why {
         WhyLeftOut::Never => t.say("finding-left-out-never"),
-        WhyLeftOut::InTheHand(hand) => {
-            let hand = t.say(match hand {
-                SeenOn::Tree => "table-word-tree",
-                SeenOn::Twig => "table-word-twig",
-                SeenOn::Leaf => "table-word-leaf",
-                SeenOn::Rubbing => "table-word-rubbing",
-                SeenOn::Photograph => "table-word-photograph",
-                SeenOn::WinterTwig => "table-word-winter-twig",
-                SeenOn::Tray => "table-word-tray",
-            });
-            t.with("finding-left-out-hand", &[("hand", &hand)])
+        WhyLeftOut::InTheHand(in_the_hand) => {
+            t.with("finding-left-out-hand", &[("hand", &hand(t, in_the_hand))])
         }
-        WhyLeftOut::InSeason(season) => {
-            let season = t.say(match season {
-                Season::Spring => "table-word-spring",
-                Season::Summer => "table-word-summer",
-                Season::Autumn => "table-word-autumn",
-                Season::Winter => "table-word-winter",
-            });
-            t.with("finding-left-out-season", &[("season", &season)])
+        WhyLeftOut::InSeason(of_year) => {
+            t.with("finding-left-out-season", &[("season", &season(t, of_year))])
         }
     }
+}
+
+/// What is in the hand: "a twig with leaves".
+pub fn hand(t: Tongue, hand: SeenOn) -> String {
+    t.say(match hand {
+        SeenOn::Tree => "table-word-tree",
+        SeenOn::Twig => "table-word-twig",
+        SeenOn::Leaf => "table-word-leaf",
+        SeenOn::Rubbing => "table-word-rubbing",
+        SeenOn::Photograph => "table-word-photograph",
+        SeenOn::WinterTwig => "table-word-winter-twig",
+        SeenOn::Tray => "table-word-tray",
+    })
+}
+
+/// A season of the year: "autumn".
+pub fn season(t: Tongue, season: Season) -> String {
+    t.say(match season {
+        Season::Spring => "table-word-spring",
+        Season::Summer => "table-word-summer",
+        Season::Autumn => "table-word-autumn",
+        Season::Winter => "table-word-winter",
+    })
 }

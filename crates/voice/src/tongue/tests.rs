@@ -64,7 +64,7 @@ fn messages(files: &[&str]) -> BTreeMap<String, BTreeSet<String>> {
 fn every_message_that_is_asked_for_is_there() {
     let known = messages(FILES[0]);
     let mut files = Vec::new();
-    for room in ["../desk/src", "../pocket/src"] {
+    for room in ["../desk/src", "../pocket/src", "../spinney/src"] {
         sources(&Path::new(env!("CARGO_MANIFEST_DIR")).join(room), &mut files);
     }
     let (mut asked, mut refused) = (0, 0);
@@ -106,9 +106,8 @@ fn is_a_name(text: &str) -> bool {
     !text.is_empty() && text.chars().all(plain)
 }
 
-/// The messages of the sheets and of the phone page that the sources of some rooms name, in
-/// whatever table or call they do.
-fn named_in(rooms: &[&str]) -> BTreeSet<String> {
+/// The messages that the sources of some rooms name, in whatever table or call they do.
+fn named_in(rooms: &[&str], ours: fn(&str) -> bool) -> BTreeSet<String> {
     let mut files = Vec::new();
     for room in rooms {
         sources(&Path::new(env!("CARGO_MANIFEST_DIR")).join(room), &mut files);
@@ -116,10 +115,7 @@ fn named_in(rooms: &[&str]) -> BTreeSet<String> {
     let texts = files.iter().filter(|path| !path.ends_with("tests.rs"));
     let texts = texts.map(|path| fs::read_to_string(path).expect("a file of ours is text"));
     let named = texts.flat_map(|text| {
-        text.split('"')
-            .filter(|name| is_of_the_press(name))
-            .map(str::to_owned)
-            .collect::<Vec<_>>()
+        text.split('"').filter(|name| ours(name)).map(str::to_owned).collect::<Vec<_>>()
     });
     named.collect()
 }
@@ -132,7 +128,27 @@ fn is_of_the_press(name: &str) -> bool {
 #[test]
 fn what_the_press_says_is_there_and_nothing_else_is() {
     let known = messages(FILES[0]).into_keys().filter(|name| is_of_the_press(name)).collect();
-    assert_eq!(named_in(&["../press/src", "../desk/src", "src"]), known);
+    assert_eq!(named_in(&["../press/src", "../desk/src", "src"], is_of_the_press), known);
+}
+
+/// How the names of messages begin that the command line alone says.
+const COMMAND_LINE: [&str; 8] =
+    ["error-", "report-", "run-", "opinion-", "explain-", "weak-", "forgive-", "revise-"];
+
+fn is_of_the_command_line(name: &str) -> bool {
+    is_a_name(name) && COMMAND_LINE.iter().any(|begins| name.starts_with(begins))
+}
+
+#[test]
+fn what_the_command_line_says_is_there_and_nothing_else_is() {
+    let known: BTreeSet<String> =
+        messages(FILES[0]).into_keys().filter(|name| is_of_the_command_line(name)).collect();
+    let mut named = named_in(&["../spinney/src", "src"], is_of_the_command_line);
+    // Beside a message there may be its remedy, which is named with it.
+    let remedies: Vec<String> = named.iter().map(|name| format!("{name}-remedy")).collect();
+    named.extend(remedies.into_iter().filter(|remedy| known.contains(remedy)));
+    assert_eq!(named, known);
+    assert!(known.len() > 200, "the search for messages has lost its way");
 }
 
 #[test]

@@ -24,7 +24,7 @@ fn every_trouble_says_that_nothing_was_changed_or_what_is_lost() {
         (Trouble::Locked(file()), "Nothing was changed"),
         (Trouble::Damaged(file()), "Nothing was changed"),
         (Trouble::Newer(file()), "Nothing was changed"),
-        (Trouble::NotReached(file(), "gone".to_owned()), "Nothing was changed"),
+        (Trouble::NotReached(file(), FileTrouble::Gone), "Nothing was changed"),
         (Trouble::Large(32), "32 MiB"),
         (Trouble::Many, "Nothing was changed"),
         (Trouble::Slow, "Nothing was changed"),

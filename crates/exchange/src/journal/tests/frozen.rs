@@ -130,7 +130,7 @@ fn lines() -> Vec<(Vec<String>, Vec<u8>)> {
 /// The form from which a line is known, by the line that is written of it.
 fn form_of(bytes: &[u8]) -> u32 {
     let entry = read(bytes).unwrap_or_else(|why| {
-        panic!("{why}: {}", String::from_utf8_lossy(bytes));
+        panic!("{why:?}: {}", String::from_utf8_lossy(bytes));
     });
     crate::journal::since::of_line(&entry.done)
 }

@@ -3,20 +3,19 @@
 //! From such text to what it says, all numbers over one denominator. Nothing is written so.
 
 use num_integer::Integer;
-use spinney_model::Share;
+use spinney_model::{KeyFileError, Share};
 
-use crate::json::JsonError;
 use crate::json::number;
 use crate::json::shape::Line;
 
 /// What the lines say, and the denominator of their numbers; None: it is too large.
 ///
 /// **Errors**: a line is none of ours.
-pub(super) fn lines(lines: Vec<Line>) -> Result<(Option<i128>, Vec<Line>), JsonError> {
+pub(super) fn lines(lines: Vec<Line>) -> Result<(Option<i128>, Vec<Line>), KeyFileError> {
     let mut read = Vec::new();
     for line in lines {
         let text = line.to_string();
-        read.push(places(&text).ok_or(JsonError::Line { line: text })?);
+        read.push(places(&text).ok_or(KeyFileError::Line { line: text })?);
     }
     let all = read.iter().flat_map(|(.., numbers)| numbers);
     let whole = all

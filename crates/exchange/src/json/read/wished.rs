@@ -8,7 +8,7 @@ use spinney_model::{
     SeenOn, StrangeWish, TaxonIx, Wish, Wishes,
 };
 
-use super::{JsonError, asked, share};
+use super::{KeyFileError, asked, share};
 use crate::json::{shape, wish_words};
 
 /// What names refer to, and the findings on those that refer to nothing.
@@ -134,7 +134,7 @@ fn kept(mut list: Vec<shape::Kept>, names: &mut Names<'_>) -> Vec<Kept> {
 pub(super) fn reached(
     shapes: Vec<shape::Reached>,
     names: &mut Names<'_>,
-) -> Result<Vec<Reached>, JsonError> {
+) -> Result<Vec<Reached>, KeyFileError> {
     let mut all = Vec::new();
     for shape in shapes {
         let value = share("value", shape.value_exact, &shape.value)?;
@@ -147,7 +147,7 @@ pub(super) fn reached(
 pub(super) fn prices(
     shapes: Vec<shape::Price>,
     names: &mut Names<'_>,
-) -> Result<Vec<Price>, JsonError> {
+) -> Result<Vec<Price>, KeyFileError> {
     let mut all = Vec::new();
     for shape in shapes {
         let extra = share("extra", shape.extra_exact.clone(), &shape.extra)?;

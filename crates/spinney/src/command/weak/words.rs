@@ -2,9 +2,10 @@
 //! headings with a few plain sentences.
 
 use std::collections::{BTreeMap, BTreeSet};
-use std::fmt::Write;
+use std::fmt::{Display, Write};
 
 use spinney_model::{CharacterIx, Fewest, Hope, Look, Matrix, TaxonIx, Weak};
+use spinney_voice::Tongue;
 
 use crate::report::{self, Ink};
 
@@ -17,53 +18,63 @@ const SETS_NAMED: usize = 5;
 
 /// The whole answer; at most so many pairs of a sort by name.
 pub(crate) fn weak(ink: &Ink, matrix: &Matrix, weak: &Weak, most: usize) -> String {
-    let mut text = Text { matrix, most, text: String::new() };
-    let (kinds, columns) = (matrix.taxa().len(), matrix.characters().len());
-    let kinds = counted(kinds, "kind");
+    let t = ink.t();
+    let mut text = Text { t, matrix, most, text: String::new() };
+    let kinds = t.count("weak-kinds", matrix.taxa().len());
+    let columns = t.count("weak-columns", matrix.characters().len());
     match weak.pairs {
         None => {
-            text.say(&format!(
-                "{kinds} and {}: too many to compare each kind with each.",
-                counted(columns, "column")
-            ));
-            text.say("Make a smaller table for one place and one group of kinds.");
+            let texts: [(&str, &dyn Display); 2] = [("kinds", &kinds), ("columns", &columns)];
+            text.say(&t.with("weak-too-many", &texts));
+            text.say(&t.say("weak-smaller"));
             return text.text;
         }
         Some(0) => {
-            text.say(&format!("{kinds}: there is nothing to tell apart."));
+            text.say(&t.with("weak-nothing-to-tell", &[("kinds", &kinds)]));
             return text.text;
         }
-        Some(pairs) => text.say(&format!(
-            "{kinds}, {}, {} of kinds: {}.",
-            counted(columns, "column"),
-            counted(pairs, "pair"),
-            distances(&weak.distances)
-        )),
+        Some(pairs) => {
+            let texts: [(&str, &dyn Display); 4] = [
+                ("kinds", &kinds),
+                ("columns", &columns),
+                ("pairs", &t.count("weak-pairs", pairs)),
+                ("distances", &distances(t, &weak.distances)),
+            ];
+            text.say(&t.with("weak-all", &texts));
+        }
     }
     if !weak.alike.is_empty() {
-        text.heading(ink, "Not told apart yet");
+        text.heading(ink, "weak-alike");
         text.alike(weak);
     }
-    text.heading(ink, "Told apart by one column only");
+    text.heading(ink, "weak-fragile");
     text.fragile(weak);
-    text.heading(ink, "Go and look next");
+    text.heading(ink, "weak-next");
     text.next(weak);
-    text.heading(ink, "The fewest columns");
+    text.heading(ink, "weak-once");
     text.once(weak);
-    text.heading(ink, "If one answer may be wrong");
+    text.heading(ink, "weak-twice");
     text.twice(weak);
     text.text
 }
 
 struct Text<'m> {
+    t: Tongue,
     matrix: &'m Matrix,
     most: usize,
     text: String,
 }
 
+/// How the smallest sets of columns are said: one set, several, and what all of these do.
+struct Sets {
+    one: &'static str,
+    several: &'static str,
+    which: String,
+}
+
 impl Text<'_> {
     fn heading(&mut self, ink: &Ink, heading: &str) {
-        let _ = writeln!(self.text, "\n{}", ink.bold(heading));
+        let _ = writeln!(self.text, "\n{}", ink.bold(&self.t.say(heading)));
     }
 
     fn say(&mut self, sentence: &str) {
@@ -72,15 +83,15 @@ impl Text<'_> {
 
     fn alike(&mut self, weak: &Weak) {
         for (hope, says) in [
-            (Hope::NewDifference, "Nothing tells these apart, so look for a new difference"),
-            (Hope::OneBlank, "One more cell filled in could tell these apart (see below)"),
-            (Hope::SeveralBlanks, "Only several cells filled in could tell these apart"),
+            (Hope::NewDifference, "weak-new-difference"),
+            (Hope::OneBlank, "weak-one-blank"),
+            (Hope::SeveralBlanks, "weak-several-blanks"),
         ] {
             let alike = weak.alike.iter().filter(|alike| alike.hope == hope);
             let pairs: Vec<_> = alike.map(|alike| alike.taxa).collect();
             if !pairs.is_empty() {
-                let listed = self.pairs(&pairs);
-                self.say(&format!("{says}: {listed}."));
+                let pairs = self.pairs(&pairs);
+                self.say(&self.t.with(says, &[("pairs", &pairs)]));
             }
         }
     }
@@ -91,149 +102,138 @@ impl Text<'_> {
             by_column.entry(pair.character).or_default().push(pair.taxa);
         }
         if by_column.is_empty() {
-            let all = if weak.alike.is_empty() { "Every pair" } else { "Every other pair" };
-            self.say(&format!("None. {all} differs in two columns or more."));
+            self.say(&self.t.say(match weak.alike.is_empty() {
+                true => "weak-none-fragile",
+                false => "weak-none-fragile-but",
+            }));
             return;
         }
         for (column, pairs) in by_column {
-            let listed = self.pairs(&pairs);
-            self.say(&format!("Only {} tells {listed}.", self.quoted(column)));
+            let pairs = self.pairs(&pairs);
+            let texts: [(&str, &dyn Display); 2] =
+                [("column", &self.column(column)), ("pairs", &pairs)];
+            self.say(&self.t.with("weak-only", &texts));
         }
-        let (one, several) = ("a second difference.", "a second difference for each.");
-        let each = if weak.fragile.len() == 1 { one } else { several };
-        self.say(&format!("One wrong answer there ends at the wrong kind. Look for {each}"));
+        self.say(&self.t.count("weak-wrong-kind", weak.fragile.len()));
     }
 
     fn next(&mut self, weak: &Weak) {
         if weak.next.is_empty() && weak.useful_blanks == 0 {
-            self.say(if weak.alike.is_empty() && weak.fragile.is_empty() {
-                "Nothing is needed."
-            } else {
-                "No blank cell would help. Look for a new difference and add it as a column."
-            });
+            self.say(&self.t.say(match weak.alike.is_empty() && weak.fragile.is_empty() {
+                true => "weak-nothing-needed",
+                false => "weak-no-blank",
+            }));
             return;
         }
         for (place, look) in weak.next.iter().enumerate() {
-            let line = format!("{}. {}", place + 1, self.look(look));
+            let line = self.look(place + 1, look);
             self.say(&line);
         }
         match weak.useful_blanks - weak.next.len() {
             0 => {}
-            more => self.say(&format!(
-                "{} could help as well (--next {} names them).",
-                counted(more, "more blank cell"),
-                weak.useful_blanks
-            )),
+            more => {
+                let all: [(&str, &dyn Display); 1] = [("all", &weak.useful_blanks)];
+                self.say(&self.t.count_with("weak-more-blanks", more, &all));
+            }
         }
     }
 
-    /// `stalk length of dog rose: could tell it from rowan`
-    fn look(&self, look: &Look) -> String {
-        let mut could = Vec::new();
-        if !look.parts.is_empty() {
-            could.push(format!("could tell it from {}", self.kinds(&look.parts)));
-        }
-        if !look.with_others.is_empty() {
-            let kinds = self.kinds(&look.with_others);
-            could.push(format!("with other blanks, could tell it from {kinds}"));
-        }
-        if !look.secures.is_empty() {
-            let kinds = self.kinds(&look.secures);
-            could.push(format!("could be a second difference from {kinds}"));
-        }
-        let (column, kind) = (self.column(look.character), self.kind(look.taxon));
-        format!("{column} of {kind}: {}.", could.join("; "))
+    /// `1. stalk length of dog rose: could tell it from rowan.`
+    fn look(&self, place: usize, look: &Look) -> String {
+        let could = [
+            (&look.parts, "weak-look-tells"),
+            (&look.with_others, "weak-look-with-others"),
+            (&look.secures, "weak-look-second"),
+        ];
+        let could = could.into_iter().filter(|(kinds, _)| !kinds.is_empty());
+        let could =
+            could.map(|(kinds, says)| self.t.with(says, &[("kinds", &self.kinds(kinds))]));
+        let could = could.collect::<Vec<_>>().join("; ");
+        let texts: [(&str, &dyn Display); 4] = [
+            ("place", &place),
+            ("column", &self.column(look.character)),
+            ("kind", &self.kind(look.taxon)),
+            ("could", &could),
+        ];
+        self.t.with("weak-look", &texts)
     }
 
     fn once(&mut self, weak: &Weak) {
         let fewest = &weak.once;
-        let what = if weak.alike.is_empty() {
-            "tell all kinds apart"
-        } else {
-            "tell apart whatever the whole table can"
-        };
         if fewest.best == 0 {
-            self.say("No column tells two of these kinds apart.");
+            self.say(&self.t.say("weak-no-column"));
             return;
         }
+        let [all, one, several] = match weak.alike.is_empty() {
+            true => ["weak-all-needed", "weak-set-tells", "weak-sets-tell"],
+            false => ["weak-all-needed-but", "weak-set-tells-but", "weak-sets-tell-but"],
+        };
         if self.all_columns(fewest) {
-            self.say(&format!(
-                "All {} columns are needed to {what}: leave out any one of them, and two kinds \
-                 can no longer be told apart.",
-                fewest.best
-            ));
+            self.say(&self.t.count(all, fewest.best));
             return;
         }
-        self.sets(fewest, &format!("alone {what}"), &format!("alone {}", singular(what)));
+        self.sets(fewest, &Sets { one, several, which: String::new() });
         self.proof(fewest);
         let needed = fewest.indispensable.len();
         if fewest.sets.len() == 1 && 0 < needed && needed < fewest.best {
             let columns = self.columns(&fewest.indispensable);
-            self.say(&format!("Indispensable {} {columns}.", is_or_are(needed)));
+            let texts: [(&str, &dyn Display); 1] = [("columns", &columns)];
+            self.say(&self.t.count_with("weak-indispensable", needed, &texts));
         }
     }
 
     fn twice(&mut self, weak: &Weak) {
         let fewest = &weak.twice;
         if fewest.best == 0 {
-            self.say("No column tells two of these kinds apart.");
+            self.say(&self.t.say("weak-no-column"));
             return;
         }
         if weak.distances.iter().skip(2).all(|pairs| *pairs == 0) {
-            self.say("No pair differs in two columns: every wrong answer goes unnoticed.");
+            self.say(&self.t.say("weak-no-two"));
             return;
         }
-        let but = match (weak.fragile.len(), weak.alike.len()) {
-            (0, 0) => "every pair",
-            (0, _) => "every pair but those still alike",
-            _ => "every pair but those above",
-        };
+        let every_pair = weak.fragile.is_empty() && weak.alike.is_empty();
+        let which = self.t.say(match (every_pair, weak.fragile.is_empty()) {
+            (true, _) => "weak-every-pair",
+            (false, true) => "weak-every-pair-but-alike",
+            (false, false) => "weak-every-pair-but-above",
+        });
         if self.all_columns(fewest) {
-            let columns = fewest.best;
-            self.say(&format!(
-                "It takes all {columns} columns to show two differences in {but}."
-            ));
+            let texts: [(&str, &dyn Display); 2] =
+                [("columns", &fewest.best), ("which", &which)];
+            self.say(&self.t.with("weak-all-for-two", &texts));
         } else {
-            let differences = format!("two differences in {but}");
-            self.sets(fewest, &format!("show {differences}"), &format!("shows {differences}"));
+            let (one, several) = ("weak-set-shows-two", "weak-sets-show-two");
+            self.sets(fewest, &Sets { one, several, which });
             self.proof(fewest);
         }
-        self.say(if but == "every pair" {
-            "Whoever looks at all of them will notice one wrong answer."
-        } else {
-            "Whoever looks at all of them will notice one wrong answer, but for those pairs."
-        });
+        self.say(&self.t.say(if every_pair { "weak-notice" } else { "weak-notice-but" }));
     }
 
-    /// The smallest sets with what they do, in the plural and in the singular.
-    fn sets(&mut self, fewest: &Fewest, do_this: &str, does_this: &str) {
+    /// The smallest sets, with what they do.
+    fn sets(&mut self, fewest: &Fewest, sets: &Sets) {
+        let t = self.t;
         let count = fewest.best;
-        if fewest.sets.len() == 1 {
-            let columns = self.columns(&fewest.sets[0]);
-            self.say(&match count {
-                1 => format!("The column {columns} {does_this}."),
-                _ => format!("These {count} columns {do_this}: {columns}."),
-            });
+        let which: (&str, &dyn Display) = ("which", &sets.which);
+        if let [only] = fewest.sets.as_slice() {
+            let columns = self.columns(only);
+            self.say(&t.count_with(sets.one, count, &[("columns", &columns), which]));
             return;
         }
         let always = &fewest.indispensable;
-        let with = if always.is_empty() {
-            "any of these choices".to_owned()
-        } else {
-            format!("{}, and any of these choices", self.columns(always))
+        let with = match always.is_empty() {
+            true => t.say("weak-any"),
+            false => t.with("weak-always", &[("columns", &self.columns(always))]),
         };
-        self.say(&match count {
-            1 => format!("One column {does_this}, any of these:"),
-            _ => format!("{count} columns {do_this}: {with}:"),
-        });
+        self.say(&t.count_with(sets.several, count, &[("with", &with), which]));
         for set in fewest.sets.iter().take(SETS_NAMED) {
-            let line = format!("- {}", self.columns(&(set - always)));
-            self.say(&line);
+            let columns = self.columns(&(set - always));
+            self.say(&t.with("weak-choice", &[("columns", &columns)]));
         }
         match fewest.sets.len().saturating_sub(SETS_NAMED) {
-            _ if !fewest.all => self.say("- and others"),
+            _ if !fewest.all => self.say(&t.say("weak-choice-others")),
             0 => {}
-            more => self.say(&format!("- and {more} more")),
+            more => self.say(&t.count("weak-choice-more", more)),
         }
     }
 
@@ -243,14 +243,11 @@ impl Text<'_> {
     }
 
     fn proof(&mut self, fewest: &Fewest) {
-        self.say(&if fewest.proved() {
-            "Proved: fewer cannot do it.".to_owned()
-        } else {
-            format!(
-                "Not proved: at least {} are needed, and with {} it can be done. A larger \
-                 --budget goes on.",
-                fewest.at_least, fewest.best
-            )
+        let texts: [(&str, &dyn Display); 2] =
+            [("least", &fewest.at_least), ("best", &fewest.best)];
+        self.say(&match fewest.proved() {
+            true => self.t.say("weak-proved"),
+            false => self.t.with("weak-not-proved", &texts),
         });
     }
 
@@ -260,34 +257,44 @@ impl Text<'_> {
         let mut said: Vec<String> = named
             .chunk_by(|[one, _], [other, _]| one == other)
             .map(|pairs| {
-                let others: Vec<&str> =
-                    pairs.iter().map(|[_, other]| self.kind(*other)).collect();
-                format!("{} from {}", self.kind(pairs[0][0]), listed(&others))
+                let others = pairs.iter().map(|[_, other]| self.kind(*other));
+                let others = self.listed(others.map(str::to_owned).collect(), 0);
+                let one = self.kind(pairs[0][0]);
+                self.t.with("weak-pair-from", &[("one", &one), ("others", &others)])
             })
             .collect();
         match pairs.len() - named.len() {
             0 => {}
-            more => said.push(format!("and {}", counted(more, "more pair"))),
+            more => said.push(self.t.count("weak-and-more-pairs", more)),
         }
         said.join("; ")
     }
 
     fn kinds(&self, kinds: &[TaxonIx]) -> String {
-        let names: Vec<&str> =
-            kinds.iter().take(KINDS_NAMED).map(|kind| self.kind(*kind)).collect();
-        match kinds.len() - names.len() {
-            0 => listed(&names),
-            more => format!("{} and {more} more", names.join(", ")),
-        }
+        let names = kinds.iter().take(KINDS_NAMED).map(|kind| self.kind(*kind).to_owned());
+        let names: Vec<String> = names.collect();
+        let more = kinds.len() - names.len();
+        self.listed(names, more)
     }
 
     fn columns(&self, columns: &BTreeSet<CharacterIx>) -> String {
-        let names: Vec<&str> = columns.iter().map(|at| self.column(*at)).collect();
-        listed(&names)
+        self.listed(columns.iter().map(|at| self.column(*at).to_owned()).collect(), 0)
     }
 
-    fn quoted(&self, column: CharacterIx) -> String {
-        format!("\"{}\"", self.column(column))
+    /// `a, b and c`, or `a, b and 3 more`: all of the names, however many.
+    fn listed(&self, mut names: Vec<String>, more: usize) -> String {
+        if more > 0 {
+            let before: [(&str, &dyn Display); 1] = [("before", &names.join(", "))];
+            return self.t.count_with("list-and-more", more, &before);
+        }
+        let Some(last) = names.pop() else { return String::new() };
+        match names.is_empty() {
+            true => last,
+            false => {
+                let before = names.join(", ");
+                self.t.with("list-and", &[("before", &before), ("last", &last)])
+            }
+        }
     }
 
     fn column(&self, column: CharacterIx) -> &str {
@@ -300,44 +307,21 @@ impl Text<'_> {
 }
 
 /// `1 cannot be told apart, 5 differ in one column, 4 in 2`
-fn distances(distances: &[usize]) -> String {
+fn distances(t: Tongue, distances: &[usize]) -> String {
     let mut said: Vec<String> = Vec::new();
     let mut columns_said = false;
     for (columns, pairs) in distances.iter().enumerate().filter(|(_, pairs)| **pairs > 0) {
         said.push(match columns {
-            0 if *pairs == 1 => "1 cannot be told apart".to_owned(),
-            0 => format!("{pairs} cannot be told apart"),
-            _ if columns_said => format!("{pairs} in {columns}"),
+            0 => t.count("weak-alike-count", *pairs),
+            _ if columns_said => {
+                t.count_with("weak-differ-too", *pairs, &[("columns", &columns)])
+            }
             _ => {
                 columns_said = true;
-                let differ = if *pairs == 1 { "differs" } else { "differ" };
-                format!("{pairs} {differ} in {}", counted(columns, "column"))
+                let columns = t.count("weak-columns", columns);
+                t.count_with("weak-differ", *pairs, &[("columns", &columns)])
             }
         });
     }
     said.join(", ")
-}
-
-/// "tell all kinds apart" of one column: "tells all kinds apart".
-fn singular(what: &str) -> String {
-    what.replacen("tell ", "tells ", 1)
-}
-
-fn is_or_are(count: usize) -> &'static str {
-    if count == 1 { "is" } else { "are" }
-}
-
-/// `a, b and c`
-fn listed(names: &[&str]) -> String {
-    match names {
-        [] => String::new(),
-        [one] => (*one).to_owned(),
-        [most @ .., last] => format!("{} and {last}", most.join(", ")),
-    }
-}
-
-/// `1 pair`, `12 pairs`
-fn counted(count: usize, word: &str) -> String {
-    let plural = if count == 1 { "" } else { "s" };
-    format!("{count} {word}{plural}")
 }

@@ -153,6 +153,11 @@ fn pictures() -> Vec<OfPicture> {
         FileTrouble::NoAnswer,
         FileTrouble::Closed,
         FileTrouble::NoMemory,
+        FileTrouble::Gone,
+        FileTrouble::DiskFailed,
+        FileTrouble::DiskRefused,
+        FileTrouble::BadPlace,
+        FileTrouble::NotHeld,
         FileTrouble::Unknown,
     ];
     let why = [
