@@ -304,20 +304,21 @@ impl KeyFrom<'_> {
     }
 
     /// The words of a question whose number was moved: a person's own words stay, with the new
-    /// number in them, if the old one stands there.
+    /// number in them, if the old one stands there; what a table gave in a language is given in
+    /// that language again.
     fn words_with(&self, couplet: &Couplet, old: &Ask, new: &Ask) -> String {
         let matrix = &self.made.layer.matrix;
         let words = couplet.wording.first();
-        let own = words != wording::question(self.t, matrix, old);
+        let given = keys::given_in(matrix, old, words);
         let character = matrix.character(old.character);
         // People may have written it as the column is written, or as it is kept.
         let replaced = threshold(old).zip(threshold(new)).and_then(|(was, is)| {
             exchanged_number(words, &character.number(was), &character.number(is))
                 .or_else(|| exchanged_number(words, &was.to_string(), &is.to_string()))
         });
-        match replaced {
-            Some(words) if own => words,
-            _ => wording::question(self.t, matrix, new),
+        match (given, replaced) {
+            (None, Some(words)) => words,
+            (given, _) => wording::question(given.unwrap_or(self.t), matrix, new),
         }
     }
 }

@@ -4,6 +4,7 @@
 mod at_the_desk;
 
 use at_the_desk::AtTheDesk;
+use spinney_desk::Request;
 use spinney_exchange::table;
 use spinney_fixtures::seeded;
 
@@ -364,6 +365,32 @@ fn a_length_is_asked_shown_and_moved_in_the_unit_of_its_column() {
     let form = [("key", "1"), ("at", ""), ("number", "7"), ("back", "/key?key=1")];
     let inside = class.refused("/do/key-threshold", &form);
     assert!(inside.contains("elm (6–9)"), "{inside}");
+}
+
+/// The words of the first question after somebody has moved its number.
+fn moved_by(class: &mut AtTheDesk, language: &str, number: &str) -> String {
+    let form = [("key", "1"), ("at", ""), ("number", number), ("back", "/key?key=1")];
+    let request = Request::post("/do/key-threshold", &form);
+    let page = class.send(Request { languages: vec![language.to_owned()], ..request });
+    assert_eq!(page.status, 303, "{}", String::from_utf8_lossy(&page.body));
+    words(&class.get("/key?key=1"), 1)
+}
+
+/// Whoever reads another language than the one in which a question was kept does not make it
+/// somebody's own words.
+#[test]
+fn a_question_is_worded_in_the_language_in_which_it_was_kept_when_its_number_moves() {
+    let mut class = AtTheDesk::empty();
+    class.paste("kind\tStiellänge (cm)\nHasel\t6-9\nEfeu\t1-2\n");
+    start(&mut class, "Unser", "finish");
+    let german = moved_by(&mut class, "de", "3.5");
+    assert_eq!(german, "Ist der Stiel 3,5 cm lang oder länger?");
+    let read_in_english = moved_by(&mut class, "en", "4.5");
+    assert_eq!(read_in_english, "Ist der Stiel 4,5 cm lang oder länger?");
+    // What people worded themselves stays, with the new number in it.
+    change(&mut class, "reword", "", &[("words", "Ist er über 4.5 cm?")]);
+    assert_eq!(moved_by(&mut class, "en", "3.5"), "Ist er über 3.5 cm?");
+    assert_eq!(moved_by(&mut class, "de", "4"), "Ist er über 4 cm?");
 }
 
 #[test]
