@@ -28,10 +28,32 @@ def files(crate):
 
 
 def english(text):
-    """Sentences: texts of four words or more, outside comments."""
+    """Texts of four words or more, outside comments."""
     code = re.sub(r"//[^\n]*", "", text)
     found = SENTENCE.findall(code)
     return sum(1 for said in found if len(re.findall(r"[A-Za-z]{2,}", said)) >= 4)
+
+
+def texts(code):
+    """What stands between quotation marks, without comments and single signs."""
+    sign = re.compile(r"//[^\n]*|'(?:\\.[^']*|[^\\'])'|r#\"(.*?)\"#|\"((?:[^\"\\]|\\.)*)\"", re.S)
+    for found in sign.finditer(code):
+        text = found[1] if found[1] is not None else found[2]
+        if text is not None:
+            yield re.sub(r"\\\n\s*", "", text).replace("\\n", " ").replace('\\"', '"')
+
+
+def sentences(text):
+    """Sentences for a person: begun with a capital or a gap, of three words, ended as sentences
+    are; the same rule as in `tidy.rs`."""
+    count = 0
+    for said in texts(text):
+        said = said.strip()
+        words = [word for word in said.split() if len(re.findall(r"[^\W\d_]", word)) > 1]
+        ends = said.rstrip("\"”’)").endswith((".", "?", "!"))
+        begins = said[:1].isupper() or said[:1] in ("{", "“", '"')
+        count += len(words) >= 3 and ends and begins
+    return count
 
 
 def rooms_of_desk():
@@ -105,15 +127,17 @@ def circles(edges):
 
 def main():
     crates = sorted(path.name for path in (ROOT / "crates").iterdir() if path.is_dir())
-    lines, small, said = {}, 0, {}
+    lines, small, said, spoken = {}, 0, {}, {}
     for crate in crates:
         all_files = list(files(crate))
         lines[crate] = sum(text.count("\n") for _, text in all_files)
         small += sum(1 for _, text in all_files if text.count("\n") < 60)
         said[crate] = sum(english(text) for _, text in all_files)
+        spoken[crate] = sum(sentences(text) for _, text in all_files)
+    print("| crate | lines | texts of four words | sentences for a person |")
     for crate in crates:
-        print(f"| {crate} | {lines[crate]:,} | {said[crate]} |")
-    print(f"| all | {sum(lines.values()):,} | |")
+        print(f"| {crate} | {lines[crate]:,} | {said[crate]} | {spoken[crate]} |")
+    print(f"| all | {sum(lines.values()):,} | | {sum(spoken.values())} |")
     print(f"files under 60 lines: {small}")
     rings = circles(rooms_of_desk())
     print(f"circles of rooms in the desk: {len(rings)} {[len(ring) for ring in rings]} {rings}")

@@ -52,7 +52,7 @@ use spinney_collection::{Collection, intake};
 
 pub use desk::{Desk, Progress};
 pub use pages::assets::HANDS;
-pub use pages::damaged::{Damage, SAVE as SAVE_WHAT_CAN_BE_READ};
+pub use pages::damaged::{Damage, SAVE as SAVE_WHAT_CAN_BE_READ, when};
 pub use pages::host::Trouble;
 pub use reply::{Page, Reply};
 pub use request::{KeptIn, Method, Request, SavedCopy, Upload};

@@ -97,8 +97,8 @@ impl TooLarge {
     }
 
     /// The same for a terminal.
-    pub fn in_words(self) -> (String, String) {
-        let Refused { sentence, remedy } = self.said(Tongue::for_person(&[]));
+    pub fn in_words(self, t: Tongue) -> (String, String) {
+        let Refused { sentence, remedy } = self.said(t);
         (sentence, remedy)
     }
 }

@@ -1,7 +1,5 @@
 //! The matrix: kinds × characters, one cell each, and the scene it was made for.
 
-use std::fmt;
-
 use num_traits::{One, Zero};
 
 use crate::{Cell, Character, CharacterIx, Scale, Share, Taxon, TaxonIx, Value};
@@ -250,43 +248,6 @@ pub enum MatrixError {
         character: String,
     },
 }
-
-impl fmt::Display for MatrixError {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Rows { taxa, rows } => {
-                write!(f, "There are {taxa} kinds but {rows} rows. Give each kind one row.")
-            }
-            Self::Columns { taxon } => {
-                write!(f, "The row of {taxon} has too few or too many cells. Fill the row.")
-            }
-            Self::Weight { taxon } => write!(
-                f,
-                "How often {taxon} is met must be above zero. Leave out a kind nobody meets."
-            ),
-            Self::States { character } => write!(
-                f,
-                "{character} names a state twice or has more than {} states. Merge some.",
-                Scale::MOST_STATES
-            ),
-            Self::Counts { character } => write!(
-                f,
-                "{character} holds more than {} different whole numbers. Measure it instead.",
-                Scale::MOST_STATES
-            ),
-            Self::Governor { character } => write!(
-                f,
-                "{character} applies only under a state that does not exist, or under itself. \
-                 Name another character and one of its states."
-            ),
-            Self::Cell { taxon, character } => {
-                write!(f, "The cell of {taxon} under {character} does not fit its column.")
-            }
-        }
-    }
-}
-
-impl std::error::Error for MatrixError {}
 
 #[cfg(test)]
 mod tests;

@@ -11,6 +11,9 @@ use spinney_voice::{LANGUAGES, Tongue};
 pub(crate) use screens::{Open, Pack, Rescue, Unpack};
 pub(crate) use wishes::{Hand, Season, Seen, Wishes};
 
+use crate::failure::Failure;
+use crate::words::{Text, Words};
+
 mod date;
 mod screens;
 mod wishes;
@@ -50,22 +53,39 @@ fn commands() -> Vec<String> {
     all.get_subcommands().map(|command| command.get_name().to_owned()).collect()
 }
 
-/// A value that does not fit, in a sentence and a remedy.
+/// A value that does not fit: what is so, and what to type.
 #[derive(Clone, Debug)]
 pub(crate) struct Unfit {
-    pub(crate) sentence: String,
-    pub(crate) remedy: String,
+    sentence: Words,
+    remedy: Words,
 }
 
 impl Unfit {
-    fn new(sentence: impl Into<String>, remedy: impl Into<String>) -> Self {
-        Self { sentence: sentence.into(), remedy: remedy.into() }
+    /// A message, beside which there is a remedy.
+    fn new<const N: usize>(
+        sentence: &'static str,
+        remedy: &'static str,
+        texts: [(&'static str, Text); N],
+    ) -> Self {
+        let remedy = Words::new(remedy, texts.clone());
+        Self { sentence: Words::new(sentence, texts), remedy }
+    }
+
+    fn of(sentence: Words, remedy: Words) -> Self {
+        Self { sentence, remedy }
     }
 }
 
+impl From<Unfit> for Failure {
+    fn from(unfit: Unfit) -> Self {
+        Self::of(unfit.sentence, unfit.remedy).wrongly_used()
+    }
+}
+
+/// As the reader of options wants it, which shows it to nobody.
 impl std::fmt::Display for Unfit {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        write!(f, "{} {}", self.sentence, self.remedy)
+        f.write_str(&self.sentence.said(Tongue::of_terminal()))
     }
 }
 
@@ -413,17 +433,12 @@ pub(crate) struct Forgive {
 
 /// Steps such as `0.25`, `0,5` or `1`.
 fn loss(text: &str) -> Result<spinney_model::Share, Unfit> {
-    let number = text.trim().replace(',', ".").parse::<f64>().map_err(|_| {
-        Unfit::new(
-            format!("{text} is not a number of questions per find."),
-            "Type a figure behind --loss, such as: --loss 0.25",
-        )
-    })?;
+    let number =
+        text.trim().replace(',', ".").parse::<f64>().map_err(|_| {
+            Unfit::new("usage-loss", "usage-loss-remedy", [("text", text.into())])
+        })?;
     if !(0.0..=1000.0).contains(&number) {
-        return Err(Unfit::new(
-            "--loss takes a number of questions per find between 0 and 1000.",
-            "Type a figure such as: --loss 0.25",
-        ));
+        return Err(Unfit::new("usage-loss-range", "usage-loss-range-remedy", []));
     }
     Ok(spinney_model::Share::new((number * 1000.0).round() as i128, 1000))
 }
@@ -431,17 +446,11 @@ fn loss(text: &str) -> Result<spinney_model::Share, Unfit> {
 /// A length such as `5`, `2.5` or `2,5`.
 fn gap(text: &str) -> Result<spinney_model::Quantity, Unfit> {
     let bare = text.trim().trim_end_matches("mm").trim().replace(',', ".");
-    let number = bare.parse::<f64>().map_err(|_| {
-        Unfit::new(
-            format!("{text} is not a number of mm."),
-            "Type a figure behind --gap, such as: --gap 2",
-        )
-    })?;
+    let number = bare
+        .parse::<f64>()
+        .map_err(|_| Unfit::new("usage-gap", "usage-gap-remedy", [("text", text.into())]))?;
     if !(0.0..=10_000.0).contains(&number) {
-        return Err(Unfit::new(
-            "--gap takes a number of mm between 0 and 10000.",
-            "Type a figure such as: --gap 2",
-        ));
+        return Err(Unfit::new("usage-gap-range", "usage-gap-range-remedy", []));
     }
     Ok(spinney_model::Quantity::from_thousandths((number * 1000.0).round() as i64))
 }

@@ -41,16 +41,7 @@ pub(crate) fn enough_room(matrix: &Matrix, memory: u64) -> Result<(), Failure> {
     if wanted <= memory {
         return Ok(());
     }
-    Err(Failure::new(
-        format!(
-            "This table allows so many questions that they would take about {wanted} MiB of \
-             memory, and {memory} MiB may be taken."
-        ),
-        format!(
-            "Leave out measured columns, or kinds that do not grow here. `spinney key` and \
-             `spinney explain` take more with --memory {wanted}, if this machine has it."
-        ),
-    ))
+    Err(Failure::new("failure-memory", [("wanted", wanted.into()), ("memory", memory.into())]))
 }
 
 /// Finds the key, words it in a language, and says what could not be kept.

@@ -1,17 +1,20 @@
 //! What could not be done: a sentence, a remedy, an exit code.
 //!
-//! The one place where what the system says of a file becomes a sentence. Its own words and
-//! numbers reach nobody.
+//! The one place where what the system says of a file becomes data of ours; its own words and
+//! numbers reach nobody. The sentences are messages of `voice`, in the language of the command.
 
-use std::fmt::{self, Display};
+use std::fmt;
 use std::io::{Error, ErrorKind};
 use std::path::Path;
 use std::process::ExitCode;
 
-use spinney_model::{BundleError, FileTrouble, Instead, LineError, TableError};
+use spinney_desk::TooLarge;
+use spinney_model::{BundleError, FileTrouble, LineError, TableError};
 use spinney_store::{Fault, StoreError};
 use spinney_voice::Tongue;
 
+use crate::rescue::Rescue;
+use crate::words::{Text, Words};
 use crate::{named, terminal};
 
 /// Something failed, or something must be mended.
@@ -28,10 +31,18 @@ pub(crate) struct Failure {
 }
 
 impl Failure {
-    /// Something failed.
-    pub(crate) fn new(sentence: impl Display, remedy: impl Display) -> Self {
-        let (sentence, remedy) = (sentence.to_string(), remedy.to_string());
-        Self::saying(move |_| (sentence.clone(), remedy.clone()))
+    /// Something failed: a message, beside which there is a remedy, and what is filled in.
+    pub(crate) fn new<const N: usize>(
+        message: &'static str,
+        texts: [(&'static str, Text); N],
+    ) -> Self {
+        let words = Words::new(message, texts);
+        Self::saying(move |t| words.told(t))
+    }
+
+    /// The same with a remedy of its own.
+    pub(crate) fn of(sentence: Words, remedy: Words) -> Self {
+        Self::saying(move |t| (sentence.said(t), remedy.said(t)))
     }
 
     /// Something failed: how it is said.
@@ -40,8 +51,16 @@ impl Failure {
     }
 
     /// The command was used wrongly.
-    pub(crate) fn usage(sentence: impl Display, remedy: impl Display) -> Self {
-        Self { code: USED_WRONGLY, ..Self::new(sentence, remedy) }
+    pub(crate) fn usage<const N: usize>(
+        message: &'static str,
+        texts: [(&'static str, Text); N],
+    ) -> Self {
+        Self::new(message, texts).wrongly_used()
+    }
+
+    /// The same, and it is the command that was used wrongly.
+    pub(crate) fn wrongly_used(self) -> Self {
+        Self { code: USED_WRONGLY, ..self }
     }
 
     /// A file could not be read. That it is not there, or a folder, is a wrong use; the rest is
@@ -52,8 +71,8 @@ impl Failure {
             _ if path.is_dir() => named::a_folder(path),
             ErrorKind::NotADirectory => named::not_there(path),
             _ => Self::new(
-                format!("{} could not be read: {}.", path.display(), plain(error)),
-                "Look whether you may open it, and whether its disk is still there.",
+                "failure-reading",
+                [("file", path.into()), ("why", trouble(error).into())],
             ),
         }
     }
@@ -65,69 +84,39 @@ impl Failure {
         {
             return named::no_folder(folder);
         }
-        Self::new(
-            format!("{} could not be written: {}.", path.display(), plain(error)),
-            "Look whether there is room and whether you may write there, or name another \
-             place. What was there before is still there.",
-        )
+        Self::new("failure-writing", [("file", path.into()), ("why", trouble(error).into())])
     }
 
     /// What would be written over is what the command was given to read.
     pub(crate) fn own_input(path: &Path) -> Self {
-        Self::usage(
-            format!("This would write over {}, which it was made from.", path.display()),
-            "Name another place to write to. Nothing was changed.",
-        )
+        Self::usage("failure-own-input", [("file", path.into())])
     }
 
     /// Two things would be written to one place.
     pub(crate) fn written_twice(path: &Path) -> Self {
-        Self::usage(
-            format!("Two different things would be written to {}.", path.display()),
-            "Name another place for one of them. Nothing was changed.",
-        )
+        Self::usage("failure-written-twice", [("file", path.into())])
     }
 
     /// Something stands there already.
     pub(crate) fn already_there(path: &Path) -> Self {
-        Self::new(
-            format!(
-                "{} is there already. Spinney did not write it, or somebody changed it.",
-                path.display()
-            ),
-            "Name another place, or add --force to write over it. Nothing was changed.",
-        )
+        Self::new("failure-already-there", [("file", path.into())])
     }
 
     /// No file, so that nothing can be written over it.
     pub(crate) fn not_a_file(path: &Path) -> Self {
-        Self::usage(
-            format!("{} is there already, and it is not a file.", path.display()),
-            "Name another place. Nothing was changed.",
-        )
+        Self::usage("failure-not-a-file", [("file", path.into())])
     }
 
     /// No folder to write into.
     pub(crate) fn not_a_folder(path: &Path) -> Self {
-        Self::usage(
-            format!("{} is there already, and it is not a folder.", path.display()),
-            "Name another folder. Nothing was changed.",
-        )
+        Self::usage("failure-not-a-folder", [("folder", path.into())])
     }
 
     /// A set of files could neither be put in its place nor taken back.
     pub(crate) fn half_written(folder: &Path, kept: &Path, error: &Error) -> Self {
-        Self::new(
-            format!(
-                "Only some of the files could be put into {}: {}.",
-                folder.display(),
-                plain(error)
-            ),
-            format!(
-                "The files that were there before are in {}. Copy them from there.",
-                kept.display()
-            ),
-        )
+        let why = trouble(error).into();
+        let texts = [("folder", folder.into()), ("why", why), ("kept", kept.into())];
+        Self::new("failure-half-written", texts)
     }
 
     /// A collection could not be opened or kept.
@@ -160,17 +149,24 @@ impl Failure {
         Self::saying(move |t| spinney_voice::bundle_error(t, &file, error))
     }
 
+    /// A collection is too large for something: the message, and what of it is.
+    pub(crate) fn too_large(message: &'static str, path: &Path, why: TooLarge) -> Self {
+        let file = path.display().to_string();
+        Self::saying(move |t| {
+            let (sentence, remedy) = why.in_words(t);
+            (t.with(message, &[("file", &file), ("why", &sentence)]), remedy)
+        })
+    }
+
     /// A collection is damaged: what is, in words.
-    pub(crate) fn damaged(rescue: &crate::rescue::Rescue) -> Self {
-        Self::new(
-            rescue.in_words(),
-            format!(
-                "Type: spinney rescue {} {}\n  It saves what can be read into a new file. This one was \
-                 not changed.",
-                rescue.path().display(),
-                rescue.new_name().display()
-            ),
-        )
+    pub(crate) fn damaged(rescue: &Rescue) -> Self {
+        let described = rescue.described();
+        let texts = [("file", rescue.path().into()), ("new", (&*rescue.new_name()).into())];
+        let typed = Words::new("failure-type-rescue", texts);
+        let saves = Words::of("failure-rescue-saves");
+        Self::saying(move |t| {
+            (described.said(t), format!("{}\n  {}", typed.said(t), saves.said(t)))
+        })
     }
 
     /// What failed, and what to do.
@@ -226,16 +222,6 @@ pub(crate) fn of_fault(fault: Fault) -> FileTrouble {
         Fault::NoMemory => FileTrouble::NoMemory,
         Fault::TooLarge => FileTrouble::NotHeld,
     }
-}
-
-/// What a file is that was given for another, within a sentence: `a PDF`.
-pub(crate) fn what_it_is(is: Instead) -> String {
-    spinney_voice::what_it_is(Tongue::of_terminal(), is)
-}
-
-/// What the system says, in plain words and without its numbers: `the disk is full`.
-pub(crate) fn plain(error: &Error) -> String {
-    spinney_voice::trouble(Tongue::of_terminal(), trouble(error))
 }
 
 /// What the system says, as far as a person can do something about it.

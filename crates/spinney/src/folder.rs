@@ -15,7 +15,6 @@ use std::path::{Path, PathBuf};
 use spinney_exchange::{json, key_text};
 use spinney_press::sheets::{SHEETS, SheetKind};
 use spinney_press::{Booklet, Paper, PressError, pdf};
-use spinney_voice::Tongue;
 use tempfile::TempDir;
 
 use crate::args;
@@ -215,10 +214,7 @@ fn nearest(path: &Path) -> &Path {
 }
 
 fn pressed(sheet: Result<Vec<u8>, PressError>) -> Result<Vec<u8>, Failure> {
-    sheet.map_err(|error| {
-        let (sentence, remedy) = error.told(Tongue::of_terminal());
-        Failure::new(sentence, remedy)
-    })
+    sheet.map_err(|error| Failure::saying(move |t| error.told(t)))
 }
 
 /// The date at the foot of a sheet: as given, or today in words.

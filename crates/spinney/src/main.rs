@@ -16,10 +16,12 @@ mod rescue;
 mod scenarios;
 mod terminal;
 mod web;
+mod words;
 
 use std::process::ExitCode;
 
 use args::Verb;
+use failure::Failure;
 use spinney_voice::Tongue;
 
 /// The search goes as deep as a table has kinds; the main thread's stack differs from system to
@@ -44,17 +46,16 @@ fn main() -> ExitCode {
         Ok(Ok(code)) => code,
         Ok(Err(_)) => ExitCode::from(failure::BUG),
         Err(error) => {
-            let why = failure::plain(&error);
-            terminal::complain(&format!("spinney could not start its work: {why}.\n"));
-            ExitCode::from(failure::FAILED)
+            let why = failure::trouble(&error).into();
+            Failure::new("failure-start", [("why", why)]).tell(t)
         }
     }
 }
 
 fn run(t: Tongue, verb: Option<Verb>) -> ExitCode {
     let done = match verb.unwrap_or_else(|| Verb::Open(args::Open::default())) {
-        Verb::Open(args) => command::open::run(&args),
-        Verb::Demo(args) => command::demo::run(&args),
+        Verb::Open(args) => command::open::run(t, &args),
+        Verb::Demo(args) => command::demo::run(t, &args),
         Verb::Key(args) => command::key::run(t, &args),
         Verb::Check(args) => command::check::run(t, &args),
         Verb::Explain(args) => command::explain::run(t, &args),
@@ -62,11 +63,11 @@ fn run(t: Tongue, verb: Option<Verb>) -> ExitCode {
         Verb::Weak(args) => command::weak::run(t, &args),
         Verb::Forgive(args) => command::forgive::run(t, &args),
         Verb::Revise(args) => command::revise::run(t, &args),
-        Verb::Pocket(args) => command::pocket::run(&args),
-        Verb::Template(args) => command::template::run(&args),
-        Verb::Pack(args) => command::pack::pack(&args),
-        Verb::Unpack(args) => command::pack::unpack(&args),
-        Verb::Rescue(args) => command::rescue::run(&args),
+        Verb::Pocket(args) => command::pocket::run(t, &args),
+        Verb::Template(args) => command::template::run(t, &args),
+        Verb::Pack(args) => command::pack::pack(t, &args),
+        Verb::Unpack(args) => command::pack::unpack(t, &args),
+        Verb::Rescue(args) => command::rescue::run(t, &args),
     };
     match done {
         Ok(true) => ExitCode::SUCCESS,

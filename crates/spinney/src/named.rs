@@ -9,8 +9,9 @@ use std::path::{Path, PathBuf};
 
 use spinney_exchange::table::{Instead, what_it_is};
 
-use crate::failure::{self, Failure};
+use crate::failure::Failure;
 use crate::near::nearest;
+use crate::words::{Text, Words};
 
 /// So many names of a folder are looked at.
 const NAMES: usize = 2_000;
@@ -28,74 +29,55 @@ pub(crate) fn not_there(path: &Path) -> Failure {
         return failure;
     }
     if let Some(folder) = missing_folder(path) {
-        return Failure::usage(
-            format!("There is no folder {}, and so no file {typed}.", folder.display()),
-            "Look at the name of the folder.",
-        );
+        let texts = [("folder", folder.into()), ("file", (&*typed).into())];
+        return Failure::usage("failure-no-folder-no-file", texts);
     }
     let folder = folder_of(path);
-    let here = if folder == Path::new("") { " here" } else { "" };
-    let sentence = format!("There is no file {typed}{here}.");
+    let here = folder == Path::new("");
+    let sentence = if here { "failure-no-file-here" } else { "failure-no-file" };
+    let sentence = Words::new(sentence, [("file", (&*typed).into())]);
     let name = path.file_name().unwrap_or_default().to_string_lossy();
     let names = names_in(&folder);
     let same = names.iter().find(|other| other.to_lowercase() == name.to_lowercase());
-    if let Some(same) = same {
-        let letters =
-            if *same == same.to_lowercase() { "small letters" } else { "these capitals" };
-        let meant = folder.join(same);
-        let remedy = format!("Do you mean {}, in {letters}?", meant.display());
-        return Failure::usage(sentence, remedy);
-    }
-    match meant(&name, &names) {
-        Some(near) => {
-            let meant = folder.join(near);
-            Failure::usage(sentence, format!("Do you mean {}?", meant.display()))
-        }
-        None => {
-            Failure::usage(sentence, "Look at the name, or drag the file into this window.")
-        }
-    }
+    let (message, near) = match same {
+        Some(same) if *same == same.to_lowercase() => ("failure-mean-small", same.as_str()),
+        Some(same) => ("failure-mean-capitals", same.as_str()),
+        None => match meant(&name, &names) {
+            Some(near) => ("failure-mean", near),
+            None => {
+                return Failure::of(sentence, Words::of("failure-look-at-name")).wrongly_used();
+            }
+        },
+    };
+    let meant = Words::new(message, [("meant", folder.join(near).display().into())]);
+    Failure::of(sentence, meant).wrongly_used()
 }
 
 /// What the signs of a name say about it, whatever is in the folder.
 fn by_its_signs(typed: &str) -> Option<Failure> {
     let start = typed.to_lowercase();
+    let file = ("file", typed.into());
     if ["http://", "https://", "www."].iter().any(|sign| start.starts_with(sign)) {
-        return Some(Failure::usage(
-            format!("{typed} is on the internet, and Spinney fetches nothing from there."),
-            "Download the file first, and give its name.",
-        ));
+        return Some(Failure::usage("failure-internet", [file]));
     }
     if start.starts_with("file:") {
         let bare = typed["file:".len()..].trim_start_matches("//");
         let name = percent_encoding::percent_decode_str(bare).decode_utf8_lossy();
-        return Some(Failure::usage(
-            format!("{typed} is the address of a file in a browser."),
-            format!("Type the name of the file without file://, so: {name}"),
-        ));
+        let name = ("name", (&*name).into());
+        return Some(Failure::usage("failure-file-address", [file, name]));
     }
     let bare = typed.trim_matches(['“', '”', '„', '‘', '’', '«', '»']);
     if bare != typed {
-        return Some(Failure::usage(
-            format!("There is no file {typed}: the quotation marks around the name are curly."),
-            format!("Type straight quotation marks, or none: {bare}"),
-        ));
+        return Some(Failure::usage("failure-curly", [file, ("name", bare.into())]));
     }
     if typed.trim() != typed {
         let bare = typed.trim();
-        let place = if typed.starts_with(bare) { "after" } else { "before" };
-        return Some(Failure::usage(
-            format!("There is no file of that name: there is a space {place} {bare}."),
-            "Type the name without the space.",
-        ));
+        let after = typed.starts_with(bare);
+        let message = if after { "failure-space-after" } else { "failure-space-before" };
+        return Some(Failure::usage(message, [("name", bare.into())]));
     }
     if typed == "~" || typed.starts_with("~/") {
-        return Some(Failure::usage(
-            format!(
-                "There is no file {typed}: ~ means your own folder only without quotation marks."
-            ),
-            "Type it without quotation marks, or write the whole name.",
-        ));
+        return Some(Failure::usage("failure-tilde", [file]));
     }
     None
 }
@@ -113,23 +95,25 @@ fn meant<'a>(name: &str, names: &'a [String]) -> Option<&'a str> {
 /// A folder where a file is wanted.
 pub(crate) fn a_folder(path: &Path) -> Failure {
     let remedy = match fitting(path, &TEXTS).as_slice() {
-        [] => "Give the name of a file.".to_owned(),
-        [one] => format!("Give the file in it: {}", one.display()),
-        [first, ..] => format!("Give one of the files in it, such as {}.", first.display()),
+        [] => Words::of("failure-give-a-file"),
+        [one] => Words::new("failure-give-the-file", [("file", (&**one).into())]),
+        [first, ..] => Words::new("failure-give-one-file", [("file", (&**first).into())]),
     };
-    Failure::usage(format!("{} is a folder.", path.display()), remedy)
+    Failure::of(Words::new("failure-a-folder", [("folder", path.into())]), remedy)
+        .wrongly_used()
 }
 
 /// A folder where a collection is wanted.
 pub(crate) fn no_collection_but_a_folder(path: &Path) -> Failure {
     let remedy = match fitting(path, &["spinney"]).first() {
-        Some(file) => format!("Give the file of the collection: {}", file.display()),
+        Some(file) => Words::new("failure-give-the-collection", [("file", (&**file).into())]),
         None => {
             let such = path.join("class4.spinney");
-            format!("Give the file of a collection, such as {}.", such.display())
+            Words::new("failure-give-a-collection", [("file", such.display().into())])
         }
     };
-    Failure::usage(format!("{} is a folder.", path.display()), remedy)
+    Failure::of(Words::new("failure-a-folder", [("folder", path.into())]), remedy)
+        .wrongly_used()
 }
 
 /// A folder that was given as a table, and holds no `table.csv`.
@@ -137,25 +121,21 @@ pub(crate) fn folder_without_a_table(path: &Path) -> Failure {
     let remedy = match fitting(path, &TABLES).as_slice() {
         [] => {
             let such = path.join("finds.csv");
-            format!("Give the file of the table, such as {}.", such.display())
+            Words::new("failure-give-a-table", [("file", such.display().into())])
         }
-        [one] => format!("There is {}: give that.", one.display()),
+        [one] => Words::new("failure-give-that", [("file", (&**one).into())]),
         some => {
-            let shown: Vec<String> =
-                some.iter().take(3).map(|path| path.display().to_string()).collect();
-            format!("Give the file of the table: {}.", shown.join(" or "))
+            let shown = some.iter().take(3).map(|path| path.display().to_string());
+            Words::new("failure-give-one-table", [("files", Text::Any(shown.collect()))])
         }
     };
-    let sentence = format!("{} is a folder, and there is no table.csv in it.", path.display());
-    Failure::usage(sentence, remedy)
+    let sentence = Words::new("failure-no-table-in-folder", [("folder", path.into())]);
+    Failure::of(sentence, remedy).wrongly_used()
 }
 
 /// There is no such folder to put something in.
 pub(crate) fn no_folder(folder: &Path) -> Failure {
-    Failure::usage(
-        format!("There is no folder {}.", folder.display()),
-        "Make it first, or choose another place.",
-    )
+    Failure::usage("failure-no-folder", [("folder", folder.into())])
 }
 
 /// The folder of a file, if it is not there.
@@ -166,37 +146,24 @@ pub(crate) fn missing_folder(path: &Path) -> Option<&Path> {
 
 /// What a file is that was given as a collection, where more can be said than that it is none.
 pub(crate) fn no_collection(path: &Path) -> Option<Failure> {
-    let shown = path.display();
     let name = path.file_name()?.to_string_lossy();
     let is = what_it_is(&name, &beginning(path)?)?;
+    let file = ("file", path.into());
     Some(match is {
-        Instead::Empty => Failure::new(
-            format!("{shown} is empty: there is no collection in it."),
-            "Perhaps a copy went wrong. Look for another copy.",
-        ),
+        Instead::Empty => Failure::new("failure-empty-collection", [file]),
         Instead::PackedCollection => {
-            Failure::new(format!("{shown} is a packed collection."), unpack_it(path))
+            Failure::of(Words::new("failure-packed", [file]), unpack_it(path))
         }
         // Other databases, and texts, in which nobody sees what they are not.
         Instead::Database => return None,
-        is => {
-            let remedy = "Give the file of a collection; a table is taken in on the page “Our \
-                          finds”.";
-            Failure::new(
-                format!(
-                    "{shown} is {}, and no collection of Spinney's.",
-                    failure::what_it_is(is)
-                ),
-                remedy,
-            )
-        }
+        is => Failure::new("failure-no-collection", [file, ("what", is.into())]),
     })
 }
 
 /// What to type so that a packed collection can be opened.
-pub(crate) fn unpack_it(path: &Path) -> String {
+pub(crate) fn unpack_it(path: &Path) -> Words {
     let into = path.with_extension("spinney");
-    format!("Unpack it first: spinney unpack {} {}", path.display(), into.display())
+    Words::new("failure-unpack-it", [("file", path.into()), ("into", into.display().into())])
 }
 
 /// As much of a file as says what it is.

@@ -11,9 +11,9 @@ use spinney_model::{Code, Finding, Matrix, OfPicture, Place, WhyNoPicture, limit
 use spinney_press::Picture;
 use spinney_press::picture::{self, NoPicture};
 use spinney_press::sheet::picture::LONGEST_SIDE;
-use spinney_voice::Tongue;
 
 use crate::failure::{self, Failure};
+use crate::words::Words;
 use crate::{args, files, named};
 
 mod of_collection;
@@ -32,10 +32,7 @@ pub(crate) fn stdin_once(args: &args::Table) -> Result<(), Failure> {
     if all.filter(|path| path.as_path() == Path::new("-")).count() == 0 {
         return Ok(());
     }
-    Err(Failure::usage(
-        "Only one of the files can be read from stdin (`-`).",
-        "Name a file for the others.",
-    ))
+    Err(Failure::usage("failure-stdin-once", []))
 }
 
 /// Reads a table, its sheets and its pictures.
@@ -67,7 +64,7 @@ pub(crate) fn open(args: &args::Table) -> Result<Opened, Failure> {
         about: sheet(&args.about, "about.csv")?,
     };
     let read = table::read(&sources, &Settings { gap: Some(args.gap) })
-        .map_err(|error| no_table(&table, &sources.table, &error))?;
+        .map_err(|error| no_table(&table, &sources.table, error))?;
     let mut findings = read.findings;
     let folder = table.parent().map(Path::to_path_buf).unwrap_or_default();
     let pictures = pictures(&read.matrix, &folder, &mut findings);
@@ -79,13 +76,7 @@ pub(crate) fn open_for_a_key(args: &args::Table) -> Result<Opened, Failure> {
     let opened = open(args)?;
     let matrix = &opened.matrix;
     if let [only] = matrix.taxa() {
-        return Err(Failure::new(
-            format!(
-                "There is only one kind, {}, so there is nothing to tell apart.",
-                only.name
-            ),
-            "Add the other kinds, one a row.",
-        ));
+        return Err(Failure::new("failure-one-kind", [("kind", only.name.clone().into())]));
     }
     // Where columns were left out, a finding says why.
     let left_out = |finding: &Finding| {
@@ -93,64 +84,42 @@ pub(crate) fn open_for_a_key(args: &args::Table) -> Result<Opened, Failure> {
             && matches!(finding.place, Place::Character(_))
     };
     if matrix.characters().is_empty() && !opened.findings.iter().any(left_out) {
-        return Err(Failure::new(
-            format!(
-                "{} has names and nothing to tell them apart: there is no further column.",
-                args.table.display()
-            ),
-            "Add a column for each thing to look at, such as the edge of the leaf.",
-        ));
+        return Err(Failure::new("failure-no-column", [("file", (&*args.table).into())]));
     }
     Ok(opened)
 }
 
 /// Why a file is no table, with what to type instead.
-fn no_table(path: &Path, given: &Source, error: &TableError) -> Failure {
-    let shown = path.display();
-    let (sentence, remedy) = spinney_voice::table_error(Tongue::of_terminal(), error);
-    match error {
+fn no_table(path: &Path, given: &Source, error: TableError) -> Failure {
+    let file = || ("file", path.into());
+    let remedy = match &error {
         TableError::NoKinds { .. }
             if what_it_is(&given.name, &given.bytes) == Some(Instead::Empty) =>
         {
-            empty(path)
+            return empty(path);
         }
-        TableError::NotATable { what: Instead::KeyInWords, .. } => Failure::new(
-            sentence,
-            format!(
-                "Give the table first, and the key behind --key: spinney check finds.csv --key \
-                 {shown}"
-            ),
-        ),
         TableError::NotATable { what: Instead::Database, .. }
             if spinney_store::is_collection(&given.bytes) =>
         {
-            Failure::new(
-                format!("{shown} is a collection and not a table."),
-                format!("Open it with: spinney open {shown}"),
-            )
+            return Failure::new("failure-collection-no-table", [file()]);
         }
-        TableError::NotATable { what: Instead::PackedCollection, .. } => {
-            Failure::new(sentence, named::unpack_it(path))
+        TableError::NotATable { what: Instead::KeyInWords, .. } => {
+            Words::new("failure-table-before-key", [file()])
         }
+        TableError::NotATable { what: Instead::PackedCollection, .. } => named::unpack_it(path),
         TableError::OtherPart { is, .. } => {
-            Failure::new(sentence, format!("Give it with --{is}."))
+            Words::new("failure-give-with", [("option", (*is).into())])
         }
-        _ => Failure::new(sentence, remedy),
-    }
+        _ => return Failure::of_table(error),
+    };
+    Failure::saying(move |t| (spinney_voice::table_error(t, &error).0, remedy.said(t)))
 }
 
 fn empty(path: &Path) -> Failure {
     if path == Path::new("-") {
-        return Failure::new(
-            "Nothing came in.",
-            "The sign - means that the text comes from another program. Give the name of a file \
-             instead.",
-        );
+        return Failure::new("failure-nothing-came", []);
     }
-    Failure::new(
-        format!("{} is empty.", path.display()),
-        "Look whether it was saved, or whether this is the right file.",
-    )
+    Failure::new("failure-empty", [("file", path.into())])
 }
 
 /// Reads a key in whatever encoding it was saved; `-` is stdin.
@@ -161,31 +130,22 @@ pub(crate) fn key(path: &Path) -> Result<String, Failure> {
     };
     let remedy = match is {
         Instead::Empty => return Err(empty(path)),
-        Instead::WordDocument | Instead::TextDocument => {
-            "Save it there as plain text (.txt), and give that."
-        }
-        Instead::Pdf => {
-            "A PDF is made for paper. Copy its text into a plain text file, and give that."
-        }
-        Instead::Picture | Instead::Photograph => {
-            "Spinney cannot read writing in a picture. Type the key as plain text."
-        }
-        _ => "Write the key as plain text, one numbered question a line.",
+        Instead::WordDocument | Instead::TextDocument => "failure-key-from-document",
+        Instead::Pdf => "failure-key-from-pdf",
+        Instead::Picture | Instead::Photograph => "failure-key-from-picture",
+        _ => "failure-key-from-other",
     };
-    Err(Failure::new(
-        format!("{} is {}, and no key.", path.display(), failure::what_it_is(is)),
-        remedy,
-    ))
+    let sentence = Words::new("failure-no-key", [("file", path.into()), ("what", is.into())]);
+    Err(Failure::of(sentence, Words::of(remedy)))
 }
 
 /// Reads a links file; an empty one says nothing.
 pub(crate) fn links(path: &Path) -> Result<String, Failure> {
     let given = read(path, limits::KEY_BYTES)?;
     match what_it_is(&given.name, &given.bytes) {
-        Some(is) if !is.is_text() && is != Instead::Empty => Err(Failure::new(
-            format!("{} is {}, and no links file.", path.display(), failure::what_it_is(is)),
-            "Write the answers as plain text, one a line: question 3: edge = toothed",
-        )),
+        Some(is) if !is.is_text() && is != Instead::Empty => {
+            Err(Failure::new("failure-no-links", [("file", path.into()), ("what", is.into())]))
+        }
         _ => Ok(table::decode(&given.bytes)),
     }
 }
@@ -218,10 +178,8 @@ fn read_at_most(from: impl Read, most: usize, path: &Path) -> Result<Vec<u8>, Fa
         .read_to_end(&mut bytes)
         .map_err(|error| Failure::reading(path, &error))?;
     if bytes.len() > most {
-        return Err(Failure::new(
-            format!("{} is larger than {} MiB.", path.display(), most >> 20),
-            "Leave out what is no part of it, and save it again.",
-        ));
+        let texts = [("file", path.into()), ("most", (most >> 20).into())];
+        return Err(Failure::new("failure-too-large", texts));
     }
     Ok(bytes)
 }

@@ -98,6 +98,22 @@ pub(crate) fn written(t: Tongue, folder: &Path, files: &[String]) -> String {
     format!("\n{}\n", t.with("run-written", &texts))
 }
 
+/// So many steps and pictures of a collection are in a file now.
+pub(crate) fn steps_and_pictures(
+    t: Tongue,
+    message: &str,
+    (steps, pictures): (usize, usize),
+    file: &Path,
+) -> String {
+    let mut what = vec![t.count("run-steps", steps)];
+    if pictures > 0 {
+        what.push(t.count("run-pictures", pictures));
+    }
+    let what = spinney_voice::all(t, &what);
+    let texts: [(&str, &dyn Display); 2] = [("what", &what), ("file", &file.display())];
+    t.count_with(message, steps + pictures, &texts)
+}
+
 /// Indented, at most 88 columns, whole words.
 pub(crate) fn push_wrapped(text: &mut String, indent: &str, sentence: &str) {
     let mut column = 0;

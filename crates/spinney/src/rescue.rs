@@ -11,12 +11,10 @@ use spinney_exchange::bundle;
 use spinney_exchange::journal::{self, LineError};
 use spinney_model::{Done, Entry};
 use spinney_store::{Picture, Salvage, Saved, Store, StoreError};
+use spinney_voice::Tongue;
 
 use crate::failure::Failure;
 use crate::files::{self, Over};
-
-/// What is said where no step can be read.
-const NOTHING: &str = "Nothing of it can be saved. Open an older copy of it.";
 
 /// A line of a damaged collection.
 enum Line {
@@ -142,7 +140,7 @@ impl Rescue {
             new: new.display().to_string(),
             steps: self.lines.len(),
             first: first.map(|at| at + 1),
-            when: first.and_then(|at| self.when(at)).map(said).unwrap_or_default(),
+            when: first.and_then(|at| self.when(at)).map(clock),
             lost: self.lines.iter().filter(|line| damaged(line)).count(),
             pictures_lost: self.pictures_lost,
             end_known: self.end_known,
@@ -150,36 +148,11 @@ impl Rescue {
     }
 
     /// The damage, for a terminal.
-    pub(crate) fn in_words(&self) -> String {
+    pub(crate) fn described(&self) -> Described {
         let damage = self.damage(Path::new(""));
-        let mut text = format!("{} is damaged. ", self.path.display());
-        text.push_str(&match (damage.first, damage.when.as_str()) {
-            (None, _) => "Every step can be read, but something else was changed.".to_owned(),
-            (Some(first), when) => {
-                let about = self.after(first - 1);
-                let when = match (when, about) {
-                    ("", Some(at)) => format!(" It was made after {}.", said(at)),
-                    ("", None) => String::new(),
-                    (when, _) => format!(" It was made on {when}."),
-                };
-                format!("Step {first} of {} cannot be read.{when}", damage.steps)
-            }
-        });
-        match damage.lost.saturating_sub(1) {
-            0 => {}
-            1 => text.push_str(" One more step cannot be read."),
-            more => text.push_str(&format!(" {more} more steps cannot be read.")),
-        }
-        match damage.pictures_lost {
-            Some(0) => {}
-            None => text.push_str(" Pictures may be missing too."),
-            Some(1) => text.push_str(" One picture is lost."),
-            Some(more) => text.push_str(&format!(" {more} pictures are lost.")),
-        }
-        if !damage.end_known {
-            text.push_str(" Steps may be missing at the end.");
-        }
-        text
+        let before = damage.first.filter(|_| damage.when.is_none());
+        let made_after = before.and_then(|first| self.after(first - 1)).map(clock);
+        Described { damage, made_after }
     }
 
     /// When a line was written, if that can be true beside its neighbours.
@@ -221,14 +194,16 @@ impl Rescue {
             HowMuch::Before => self.lines.iter().position(damaged).unwrap_or(self.lines.len()),
         };
         let sound = self.lines[..end].iter().filter(|line| !damaged(line)).count();
-        if sound == 0 && !self.goes_on() {
-            return Err(Failure::new(self.in_words(), NOTHING));
-        }
         if sound == 0 {
-            return Err(Failure::new(
-                format!("{} Nothing came before that.", self.in_words()),
-                "Save what came after it: type the same without --before.",
-            ));
+            let (described, goes_on) = (self.described(), self.goes_on());
+            return Err(Failure::saying(move |t| {
+                let said = described.said(t);
+                if !goes_on {
+                    return (said, t.say("damaged-nothing"));
+                }
+                let (before, remedy) = t.told("failure-nothing-before", &[]);
+                (format!("{said} {before}"), remedy)
+            }));
         }
         let lines = self.lines[..end].iter().map(|line| match line {
             Line::Sound(line, when) => {
@@ -290,10 +265,44 @@ fn when_of(line: &[u8]) -> Option<i64> {
     rest.split([',', '}']).next()?.trim().parse().ok()
 }
 
-/// `3 October 2026 at 10:12`, by the clock of this machine.
-fn said(at: i64) -> String {
+/// `3 October 2026` and `10:12`, by the clock of this machine.
+fn clock(at: i64) -> (String, String) {
     let time = jiff::Timestamp::from_millisecond(at).unwrap_or_default();
-    time.to_zoned(jiff::tz::TimeZone::system()).strftime("%-d %B %Y at %H:%M").to_string()
+    let time = time.to_zoned(jiff::tz::TimeZone::system());
+    (time.strftime("%-d %B %Y").to_string(), time.strftime("%H:%M").to_string())
+}
+
+/// The damage of a collection, to be said.
+pub(crate) struct Described {
+    damage: Damage,
+    /// When the last step before the damage was made, where nobody knows more.
+    made_after: Option<(String, String)>,
+}
+
+impl Described {
+    /// In a few sentences.
+    pub(crate) fn said(&self, t: Tongue) -> String {
+        let Damage { file, lost, pictures_lost, end_known, .. } = &self.damage;
+        let mut said = vec![t.with("run-damaged", &[("file", file)]), self.damage.step(t)];
+        said.extend(
+            self.made_after.as_ref().map(|when| {
+                t.with("run-made-after", &[("when", &spinney_desk::when(t, when))])
+            }),
+        );
+        match lost.saturating_sub(1) {
+            0 => {}
+            more => said.push(t.count("damaged-more", more)),
+        }
+        match pictures_lost {
+            Some(0) => {}
+            None => said.push(t.say("damaged-pictures-unknown")),
+            Some(some) => said.push(t.count("damaged-pictures", *some)),
+        }
+        if !end_known {
+            said.push(t.say("damaged-end"));
+        }
+        said.join(" ")
+    }
 }
 
 /// Makes a file of a collection, whole or not at all: beside its place first, since another

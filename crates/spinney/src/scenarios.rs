@@ -9,6 +9,7 @@ pub(crate) struct File {
 /// An outing: its table with its sheets, and keys drawn by hand.
 pub(crate) struct Outing {
     pub(crate) name: &'static str,
+    /// The message that names it.
     pub(crate) title: &'static str,
     pub(crate) files: &'static [File],
     /// Keys drawn by hand, with the table that they are for.
@@ -33,7 +34,7 @@ macro_rules! outing {
 pub(crate) const OUTINGS: &[Outing] = &[
     outing!(
         "hedge_walk",
-        "A hedge and street walk in early October, 12 kinds",
+        "run-hedge-walk",
         [
             "table.csv",
             "characters.csv",
@@ -54,13 +55,13 @@ pub(crate) const OUTINGS: &[Outing] = &[
     ),
     outing!(
         "pond_tray",
-        "A pond tray, 10 animals",
+        "run-pond-tray",
         ["table.csv", "characters.csv", "kinds.csv", "about.csv", "key_by_hand.txt",],
         &[("key_by_hand.txt", "table.csv")]
     ),
     outing!(
         "pasta_shapes",
-        "A warm-up with 8 shapes of dry pasta",
+        "run-pasta",
         ["table.csv", "characters.csv", "kinds.csv", "about.csv", "key_by_hand.txt"],
         &[("key_by_hand.txt", "table.csv")]
     ),

@@ -13,7 +13,7 @@ use std::sync::OnceLock;
 
 use spinney_voice::Tongue;
 
-use crate::failure::Failure;
+use crate::failure::{Failure, trouble};
 
 /// Where painted words begin, behind it the colour, and where they end. Unicode keeps these for
 /// a program's own use (noncharacters); the writer turns them into what a terminal understands.
@@ -175,10 +175,7 @@ pub(crate) fn print_json(text: &str) -> Result<(), Failure> {
 /// The same for what is no text, and so not for a terminal.
 pub(crate) fn print_bytes(bytes: &[u8]) -> Result<(), Failure> {
     if std::io::stdout().is_terminal() {
-        return Err(Failure::usage(
-            "This is a file, not text: a terminal cannot show it.",
-            "Give it a name instead of -, or send it on with > NAME.",
-        ));
+        return Err(Failure::usage("failure-not-text", []));
     }
     to_stdout(bytes)
 }
@@ -187,10 +184,9 @@ fn to_stdout(bytes: &[u8]) -> Result<(), Failure> {
     let mut stdout = std::io::stdout().lock();
     // Flushed here: what is left to the end of the program fails without a word.
     match stdout.write_all(bytes).and_then(|()| stdout.flush()) {
-        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => Err(Failure::new(
-            format!("The answer could not be written: {}.", crate::failure::plain(&error)),
-            "Look whether the disk is full.",
-        )),
+        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => {
+            Err(Failure::new("failure-answer", [("why", trouble(&error).into())]))
+        }
         _ => Ok(()),
     }
 }

@@ -27,11 +27,12 @@ use axum::response::Response;
 use hyper::server::conn::http1;
 use hyper_util::rt::{TokioIo, TokioTimer};
 use hyper_util::service::TowerToHyperService;
+use spinney_voice::Tongue;
 use tokio::io::{AsyncReadExt, AsyncWriteExt};
 use tokio::net::{TcpListener, TcpStream};
 use tokio::sync::{OwnedSemaphorePermit, Semaphore};
 
-use crate::failure::{Failure, plain};
+use crate::failure::{Failure, trouble};
 use clerk::{Clerk, Sitting};
 use ending::Ending;
 use guard::Refusal;
@@ -63,10 +64,8 @@ impl Door {
         let address = SocketAddr::from((Ipv4Addr::LOCALHOST, port));
         let listener = std::net::TcpListener::bind(address);
         let failed = |error: std::io::Error| {
-            Failure::new(
-                format!("Port {port} of this machine could not be taken: {}.", plain(&error)),
-                "Leave --port out, and a free one is found.",
-            )
+            let texts = [("port", port.into()), ("why", trouble(&error).into())];
+            Failure::new("failure-port", texts)
         };
         let listener = listener.map_err(failed)?;
         listener.set_nonblocking(true).map_err(failed)?;
@@ -97,10 +96,7 @@ impl Door {
         at_once: impl FnOnce(),
     ) -> Result<(), Failure> {
         let failed = |error: std::io::Error| {
-            Failure::new(
-                format!("The screens could not be opened: {}.", plain(&error)),
-                "Close other programs and try again.",
-            )
+            Failure::new("failure-screens", [("why", trouble(&error).into())])
         };
         let ending = Ending::not_yet();
         let (clerk, at_work) = Clerk::sit_down(sitting, ending.clone()).map_err(failed)?;
@@ -212,7 +208,7 @@ async fn serve(
 /// is closed with something unread in it takes the answer back.
 async fn turn_away(mut stream: TcpStream, patience: Patience, _place: OwnedSemaphorePermit) {
     let said = async {
-        stream.write_all(guard::FULL_HOUSE).await?;
+        stream.write_all(&guard::full_house()).await?;
         stream.shutdown().await?;
         let mut unread = [0; 4 << 10];
         while stream.read(&mut unread).await? > 0 {}
@@ -225,14 +221,15 @@ async fn turn_away(mut stream: TcpStream, patience: Patience, _place: OwnedSemap
 /// One request, from the guard at the door to the headers of the answer.
 async fn answer_one(State(host): State<Arc<Host>>, request: Request<Body>) -> Response {
     let head_only = request.method() == Method::HEAD;
+    let t = Tongue::for_person(&languages::read(request.headers()));
     let response = match guard::let_in(host.port, &request) {
-        Err(refusal) => guard::refused(refusal),
-        Ok(()) => answer_guest(&host, request).await,
+        Err(refusal) => guard::refused(t, refusal),
+        Ok(()) => answer_guest(&host, t, request).await,
     };
     guard::with_headers(response, head_only)
 }
 
-async fn answer_guest(host: &Host, request: Request<Body>) -> Response {
+async fn answer_guest(host: &Host, t: Tongue, request: Request<Body>) -> Response {
     if let Some(unchanged) = answer::unchanged(&request, &host.run) {
         return unchanged;
     }
@@ -240,11 +237,11 @@ async fn answer_guest(host: &Host, request: Request<Body>) -> Response {
         return chosen;
     }
     let read = reading::read(request, &host.room, host.bounds.patience.body).await;
-    let Some((asked, trouble, place)) = read else { return guard::refused(Refusal::Busy) };
+    let Some((asked, trouble, place)) = read else { return guard::refused(t, Refusal::Busy) };
     match host.clerk.ask(asked, trouble, place).await {
         Ok(done) => answer::of(done, &host.run, &host.room)
-            .unwrap_or_else(|| guard::refused(Refusal::Busy)),
-        Err(refusal) => guard::refused(refusal),
+            .unwrap_or_else(|| guard::refused(t, Refusal::Busy)),
+        Err(refusal) => guard::refused(t, refusal),
     }
 }
 

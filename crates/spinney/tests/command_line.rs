@@ -165,7 +165,7 @@ fn a_question_to_keep_that_cannot_be_linked_is_refused() {
     let sings = keep(&second, &[]);
     assert_eq!(sings.status.code(), Some(2), "{}", said(&sings));
     let why = complained(&sings);
-    assert!(why.contains("\"Does it sing?\" cannot be kept"), "{why}");
+    assert!(why.contains("“Does it sing?” cannot be kept"), "{why}");
     // What the remedy says is done: a line in a links file.
     fs::write(desk.join("links.txt"), "question 2: edge = toothed\n").expect("written");
     let linked = keep(&second, &["--links", "links.txt"]);

@@ -154,6 +154,9 @@ const RUNS: &[&[&str]] = &[
     &["revise", ".", "--old", "alt.txt"],
     &["revise", ".", "--old", "alt.txt", "--loss", "0", "--budget", "3"],
     &["revise", ".", "--old", "alt.txt", "--out", "OUT", "--date", "3 October 2026"],
+    &["table", "."],
+    &["table", ".", "--out", "OUT"],
+    &["template", "OUT.xlsx"],
 ];
 
 fn folder(name: &str) -> PathBuf {
@@ -199,10 +202,17 @@ fn said(folder: &Path, typed: &[&str], language: &str) -> (Option<i32>, Vec<Stri
 fn words(line: &str) -> Vec<String> {
     let mut words = Vec::new();
     let mut typed = false;
+    // What is offered for a links file is copied as it is.
+    let line = line.split("--links:").next().unwrap_or_default();
     for word in line.split_whitespace() {
         let of_a_file = word.trim_end_matches(['.', ',', ':', ')']).contains('.');
         typed |= word.trim_start_matches(['„', '“']).starts_with("spinney");
-        if !typed && !of_a_file && !word.contains("--") && !word.starts_with('[') {
+        if !typed
+            && !of_a_file
+            && !word.contains("--")
+            && !word.contains("://")
+            && !word.starts_with('[')
+        {
             let bare = word.trim_matches(|sign: char| !sign.is_alphanumeric());
             words.extend(Some(bare.to_lowercase()).filter(|bare| !bare.is_empty()));
         }
@@ -248,7 +258,92 @@ fn no_english_is_in_what_a_german_run_says() {
     assert!(all.is_empty(), "{} lines:\n{}", all.len(), all.join("\n"));
 }
 
-/// What the test above looks for is found where it is.
+/// Where the language cannot be read from what was understood, it is read from what was typed.
+#[test]
+fn a_wrong_use_and_a_failure_are_told_in_german_too() {
+    let folder = folder("wrong");
+    fs::write(folder.join("eine.csv"), "Art,Rand\nHasel,glatt\n").expect("it can be written");
+    fs::write(folder.join("leer.txt"), "").expect("it can be written");
+    fs::write(folder.join("kein.spinney"), "Hallo").expect("it can be written");
+    fs::create_dir_all(folder.join("leerer-ordner")).expect("the folder can be made");
+    let typed: &[&[&str]] = &[
+        &["schlüssel"],
+        &["print"],
+        &["table.csv"],
+        &["key"],
+        &["check", "."],
+        &["revise", "."],
+        &["pack"],
+        &["key", ".", "--papr", "a4"],
+        &["key", ".", "-out", "x"],
+        &["key", ".", "–out", "x"],
+        &["weak", ".", "--out", "x"],
+        &["key", ".", "--paper", "a5"],
+        &["key", ".", "--paper"],
+        &["key", ".", "--out"],
+        &["key", ".", "--memory", "0"],
+        &["key", ".", "--budget", "viele"],
+        &["key", ".", "--date", "bald"],
+        &["key", ".", "--date", "31/02/2026"],
+        &["key", ".", "--date", "2026-13-01"],
+        &["key", ".", "--gap", "viel"],
+        &["key", ".", "--gap", "99999"],
+        &["revise", ".", "--old", "alt.txt", "--loss", "viel"],
+        &["key", ".", "--first", "a", "--keep", "b"],
+        &["key", ".", "alt.txt"],
+        &["check", "table.csv", "alt.txt"],
+        &["key", "tabel.csv"],
+        &["key", "TABLE.csv"],
+        &["key", "ordner/table.csv"],
+        &["key", "nirgends.csv"],
+        &["key", "leerer-ordner"],
+        &["key", "http://example.org/table.csv"],
+        &["key", "file:///table.csv"],
+        &["key", "“table.csv”"],
+        &["key", " table.csv"],
+        &["key", "~/table.csv"],
+        &["key", "eine.csv"],
+        &["key", "leer.txt"],
+        &["key", "alt.txt"],
+        &["key", ".", "--never", "Blattrnd"],
+        &["key", ".", "--never", "Farbe"],
+        &["key", ".", "--apart", "Hasel"],
+        &["key", ".", "--apart", "Hasel, Hasel"],
+        &["key", ".", "--first", "Singt es?"],
+        &["key", ".", "--out", "table.csv"],
+        &["check", ".", "--key", "leer.txt"],
+        &["check", ".", "--key", "table.csv"],
+        &["check", ".", "--key", "alt.txt", "--write-links", "alt.txt"],
+        &["pack", "kein.spinney", "x.zip"],
+        &["pack", "leerer-ordner", "x.zip"],
+        &["pack", "leer.txt", "x.zip"],
+        &["unpack", "table.csv", "x.spinney"],
+        &["rescue", "table.csv", "x.spinney"],
+        &["template", "x.csv"],
+        &["pocket", "x.txt"],
+        &["open", "leerer-ordner"],
+    ];
+    let mut all = Vec::new();
+    for typed in typed {
+        let (code, english) = said(&folder, typed, "en");
+        let (german_code, german) = said(&folder, typed, "de");
+        assert!(matches!(code, Some(1 | 2)), "{typed:?}: {code:?} {english:?}");
+        assert_eq!(code, german_code, "{typed:?}: {german:?}");
+        // A sentence, and what to do.
+        assert!(
+            german.len() >= 2 && german[0].starts_with("spinney: "),
+            "{typed:?}: {german:?}"
+        );
+        let german: Vec<String> =
+            german.iter().map(|line| line.replacen("spinney: ", "", 1)).collect();
+        all.extend(wrong(&english, &german).into_iter().map(|it| format!("{typed:?} {it}")));
+        let same = german[1..].iter().find(|line| english.contains(line));
+        all.extend(same.map(|line| format!("{typed:?} has the remedy of the English: {line}")));
+    }
+    assert!(all.is_empty(), "{} lines:\n{}", all.len(), all.join("\n"));
+}
+
+/// What the tests above look for is found where it is.
 #[test]
 fn english_would_be_found() {
     let english = ["Proved: no key from this table takes less.".to_owned(), "Hasel".to_owned()];

@@ -1,7 +1,7 @@
 //! The rules of `ARCHITECTURE.md` and `CONTRIBUTING.md` as tests: edges between crates, the top
 //! of every file, names, findings.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -164,6 +164,139 @@ fn nothing_writes_to_the_terminal_but_its_one_writer() {
         }
     }
     assert!(looked > 40, "{looked} files");
+}
+
+/// The rooms that have no sentence: what they find, and why they fail, is data until `voice` says
+/// it. `model` has the reasons of its limits, which are for a page of the docs.
+const SPEECHLESS: [&str; 10] = [
+    "build",
+    "check",
+    "collection",
+    "desk",
+    "draw",
+    "exchange",
+    "pocket",
+    "press",
+    "store",
+    "spinney",
+];
+
+/// What is no sentence of a room all the same: the content of the empty table, which people fill
+/// in, and the help of the command line, which clap makes of its options.
+const NOT_SAID: [&str; 3] =
+    ["exchange/src/template/starter.rs", "spinney/src/args.rs", "spinney/src/args/screens.rs"];
+
+/// The texts in code, without its comments: what stands between quotation marks.
+fn texts(code: &str) -> Vec<String> {
+    let signs: Vec<char> = code.chars().collect();
+    let at = |place: usize| signs.get(place).copied().unwrap_or(' ');
+    let mut texts = Vec::new();
+    let mut place = 0;
+    while place < signs.len() {
+        match (at(place), at(place + 1)) {
+            ('/', '/') => {
+                while place < signs.len() && at(place) != '\n' {
+                    place += 1;
+                }
+            }
+            // A single sign: its quotation mark begins no text.
+            ('\'', '\\') => place += 4,
+            ('\'', _) if at(place + 2) == '\'' => place += 3,
+            ('r', '#') if at(place + 2) == '"' => {
+                let end = (place + 3..signs.len())
+                    .find(|end| at(*end) == '"' && at(end + 1) == '#')
+                    .unwrap_or(signs.len());
+                texts.push(signs[place + 3..end].iter().collect());
+                place = end + 2;
+            }
+            ('"', _) => {
+                let mut text = String::new();
+                place += 1;
+                while place < signs.len() && at(place) != '"' {
+                    match (at(place), at(place + 1)) {
+                        ('\\', '\n') => {
+                            place += 1;
+                            while at(place).is_whitespace() && place < signs.len() {
+                                place += 1;
+                            }
+                        }
+                        ('\\', sign) => {
+                            text.push(if sign == 'n' { '\n' } else { sign });
+                            place += 2;
+                        }
+                        (sign, _) => {
+                            text.push(sign);
+                            place += 1;
+                        }
+                    }
+                }
+                texts.push(text);
+                place += 1;
+            }
+            _ => place += 1,
+        }
+    }
+    texts
+}
+
+/// Whether a text is a sentence for a person: it begins with a capital or a gap, has three words,
+/// and ends as sentences do.
+fn is_sentence(text: &str) -> bool {
+    let text = text.trim();
+    let bare = text.trim_end_matches(['"', '”', '’', ')']);
+    let words = text.split_whitespace().filter(|word| {
+        word.chars().filter(|sign| sign.is_alphabetic()).count() > 1 && !word.contains("::")
+    });
+    let begins = |sign: char| sign.is_uppercase() || matches!(sign, '{' | '“' | '"');
+    words.count() >= 3 && bare.ends_with(['.', '?', '!']) && text.starts_with(begins)
+}
+
+#[test]
+fn no_room_but_voice_has_a_sentence() {
+    let mut for_tests = BTreeSet::new();
+    let mut files = Vec::new();
+    for path in rust_files() {
+        let name = path.to_string_lossy().replace('\\', "/");
+        let Some((_, inside)) = name.split_once("/crates/") else { continue };
+        let inside = inside.to_owned();
+        let room = inside.split('/').next().unwrap_or_default();
+        if !SPEECHLESS.contains(&room) || !inside.starts_with(&format!("{room}/src/")) {
+            continue;
+        }
+        let text = fs::read_to_string(&path).expect("a file of ours is text");
+        let of = inside.trim_end_matches(".rs").trim_end_matches("/lib");
+        let parts = text.split("#[cfg(test)]\n").skip(1);
+        let parts = parts.filter_map(|part| part.lines().next()?.split_once("mod "));
+        let parts = parts.filter_map(|(_, part)| part.split([';', ' ']).next());
+        for_tests.extend(parts.map(|part| format!("{of}/{part}")));
+        files.push((inside, text));
+    }
+    assert!(files.len() > 400, "only {} files", files.len());
+    let mut said = Vec::new();
+    for (inside, text) in &files {
+        let of_a_test = for_tests.iter().any(|test| inside.starts_with(test.as_str()));
+        if of_a_test || NOT_SAID.contains(&inside.as_str()) {
+            continue;
+        }
+        let code = text.split("#[cfg(test)]\nmod tests {").next().unwrap_or_default();
+        let found = texts(code).into_iter().filter(|text| is_sentence(text));
+        said.extend(found.map(|text| format!("{inside}: {text}")));
+    }
+    assert!(said.is_empty(), "{} sentences:\n{}", said.len(), said.join("\n"));
+}
+
+/// A search that finds nothing would prove nothing.
+#[test]
+fn a_sentence_in_code_would_be_found() {
+    let code = r##"let quote = '"'; // "Not this one."
+        Err(format!("{file} is \
+                     damaged, \"quite\"."))"##;
+    assert_eq!(texts(code), ["{file} is damaged, \"quite\"."]);
+    assert!(is_sentence("{file} is damaged, quite."));
+    assert!(is_sentence("Is it toothed?\n"));
+    for text in ["every field has its column", "error-kept-full", "{low} to {high}", "A. B."] {
+        assert!(!is_sentence(text), "{text}");
+    }
 }
 
 /// `docs/limits.md` is the table of limits as a page.

@@ -64,11 +64,3 @@ fn digit(letter: u8) -> Option<u8> {
 /// A text that is no hash.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct NotAHash;
-
-impl fmt::Display for NotAHash {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str("A picture is named by 64 hexadecimal digits.")
-    }
-}
-
-impl std::error::Error for NotAHash {}

@@ -17,7 +17,7 @@ mod rounded;
 mod states;
 
 use spinney_model::{
-    Ask, Asked, CharacterIx, Key, LeftTogether, Matrix, Scale, TaxonIx, Wording,
+    Ask, Asked, Character, CharacterIx, Key, LeftTogether, Matrix, Scale, TaxonIx, Wording,
 };
 
 use crate::Tongue;
@@ -176,6 +176,18 @@ pub fn left_together(
 pub fn phrase(t: Tongue, matrix: &Matrix, ask: &Ask) -> String {
     let character = matrix.character(ask.character);
     format!("{}: {}", character.name.trim(), yes_means(t, matrix, ask))
+}
+
+/// The states of a column in words, as a person reads them: what is only yes and no is said in
+/// their language, all else as it was typed.
+pub fn states(t: Tongue, character: &Character) -> Vec<String> {
+    let yes_no = states::is_yes_no(character);
+    let said = |state: &String| match state.trim().to_lowercase().as_str() {
+        "yes" if yes_no => t.say("answer-yes"),
+        "no" if yes_no => t.say("answer-no"),
+        _ => state.clone(),
+    };
+    states::all(character).iter().map(said).collect()
 }
 
 /// What a second look is for: `it should not be shiny.` Where the question cannot be turned into

@@ -26,8 +26,9 @@ pub struct Damage {
     pub steps: usize,
     /// The first step that is damaged, counted from 1; None: no step is.
     pub first: Option<usize>,
-    /// When it was done, as a person reads it; empty: that is not known.
-    pub when: String,
+    /// When it was done, a day as in `3 October 2026` and a time of the day as in `10:12`; None:
+    /// that is not known.
+    pub when: Option<(String, String)>,
     /// How many steps are damaged.
     pub lost: usize,
     /// How many pictures are lost; None: that is not known.
@@ -50,11 +51,7 @@ pub(crate) fn page(desk: &Desk, request: &Request, damage: &Damage, trouble: &st
         @if !trouble.is_empty() { div.finding.mend role="alert" { p { (trouble) } } }
         p { (t.with("damaged-file", &files)) }
         ul #what-is-damaged {
-            @if let Some(first) = damage.first {
-                li { (lost(t, damage, first)) }
-            } @else {
-                li { (t.say("damaged-no-step")) }
-            }
+            li { (damage.step(t)) }
             @if damage.lost > 1 { li { (t.count("damaged-more", damage.lost - 1)) } }
             @match damage.pictures_lost {
                 Some(0) => {}
@@ -79,14 +76,23 @@ pub(crate) fn page(desk: &Desk, request: &Request, damage: &Damage, trouble: &st
     frame::page(desk, &asked, &parts)
 }
 
-fn lost(t: Tongue, damage: &Damage, first: usize) -> String {
-    let gaps: [(&str, &dyn Display); 3] =
-        [("step", &first), ("steps", &damage.steps), ("when", &damage.when)];
-    if damage.when.is_empty() {
-        t.with("damaged-step", &gaps[..2])
-    } else {
-        t.with("damaged-step-when", &gaps)
+impl Damage {
+    /// Which step is the first that is damaged, in a sentence.
+    pub fn step(&self, t: Tongue) -> String {
+        let Some(first) = self.first else { return t.say("damaged-no-step") };
+        let when = self.when.as_ref().map(|at| when(t, at)).unwrap_or_default();
+        let gaps: [(&str, &dyn Display); 3] =
+            [("step", &first), ("steps", &self.steps), ("when", &when)];
+        match when.is_empty() {
+            true => t.with("damaged-step", &gaps[..2]),
+            false => t.with("damaged-step-when", &gaps),
+        }
     }
+}
+
+/// A day and a time of the day, as a person reads them.
+pub fn when(t: Tongue, (day, time): &(String, String)) -> String {
+    t.with("damaged-when", &[("day", &t.day(day)), ("time", time)])
 }
 
 fn choice(what: &str, button: &str, help: &str) -> maud::Markup {
@@ -117,7 +123,7 @@ mod tests {
             new: "walk-saved.spinney".to_owned(),
             steps: 42,
             first: Some(17),
-            when: "3 October 2026 at 10:12".to_owned(),
+            when: Some(("3 October 2026".to_owned(), "10:12".to_owned())),
             lost: 2,
             pictures_lost: Some(1),
             end_known: true,
@@ -137,6 +143,8 @@ mod tests {
         let text = shown(&none, "de");
         assert!(text.contains("42 Schritte") && !text.contains("save-before"), "{text}");
         assert!(text.contains("Auch Bilder können fehlen."), "{text}");
+        let text = shown(&damage, "de");
+        assert!(text.contains("Er stammt vom 3. Oktober 2026 um 10:12 Uhr."), "{text}");
         let all = Damage { first: Some(1), lost: 42, ..damage };
         let text = shown(&all, "en");
         assert!(text.contains("Nothing of it can be saved."), "{text}");

@@ -4,6 +4,7 @@
 //! understood: in other languages than English any text with a figure is taken.
 
 use super::Unfit;
+use crate::words::Text;
 
 const MONTHS: [&str; 12] = [
     "January",
@@ -27,10 +28,8 @@ pub(super) fn read(text: &str) -> Result<String, Unfit> {
         return Ok(jiff::Zoned::now().strftime("%-d %B %Y").to_string());
     }
     if !text.contains(|sign: char| sign.is_ascii_digit()) {
-        return Err(Unfit::new(
-            format!("{text} is no date, and it would be printed as it is written."),
-            "Type the day behind --date, such as: --date \"3 October 2026\"",
-        ));
+        let text = [("text", text.into())];
+        return Err(Unfit::new("usage-no-date", "usage-no-date-remedy", text));
     }
     match day(text) {
         Some((day, month, year)) => there_is(text, day, month, year),
@@ -75,15 +74,18 @@ fn there_is(text: &str, day: i8, month: i8, year: i16) -> Result<String, Unfit> 
     if jiff::civil::Date::new(year, month, day).is_ok() {
         return Ok(text.to_owned());
     }
+    let text = ("text", text.into());
     let name = usize::try_from(month - 1).ok().and_then(|at| MONTHS.get(at));
-    let why = match name {
-        Some(name) => format!("there is no {day} {name} in {year}"),
-        None => format!("there is no month {month}"),
-    };
-    Err(Unfit::new(
-        format!("{text} is no day: {why}."),
-        "Type the date of the walk, such as: --date \"28 February 2026\"",
-    ))
+    Err(match name {
+        Some(name) => {
+            let day = ("day", Text::Day(format!("{day} {name} {year}")));
+            Unfit::new("usage-no-such-day", "usage-no-such-day-remedy", [text, day])
+        }
+        None => {
+            let month = ("month", month.to_string().into());
+            Unfit::new("usage-no-such-month", "usage-no-such-month-remedy", [text, month])
+        }
+    })
 }
 
 #[cfg(test)]

@@ -13,18 +13,19 @@ use clap::error::{ContextKind, ContextValue, ErrorKind};
 use super::Unfit;
 use crate::failure::Failure;
 use crate::near::nearest;
+use crate::words::{Text, Words};
 
 /// What people type for what is called otherwise here.
 const OTHER_WORDS: [(&str, &str); 9] = [
-    ("print", "The sheets to print are made by: spinney key finds.csv --out visit"),
-    ("pdf", "The sheets to print are made by: spinney key finds.csv --out visit"),
-    ("sheets", "The sheets to print are made by: spinney key finds.csv --out visit"),
-    ("make", "A key is made by: spinney key finds.csv"),
-    ("build", "A key is made by: spinney key finds.csv"),
-    ("start", "The screens are opened by: spinney open class4.spinney"),
-    ("run", "The screens are opened by: spinney open class4.spinney"),
-    ("new", "An empty table is made by: spinney template finds.xlsx"),
-    ("save", "A collection is packed by: spinney pack class4.spinney class4.zip"),
+    ("print", "usage-print"),
+    ("pdf", "usage-print"),
+    ("sheets", "usage-print"),
+    ("make", "usage-make"),
+    ("build", "usage-make"),
+    ("start", "usage-start"),
+    ("run", "usage-start"),
+    ("new", "usage-new"),
+    ("save", "usage-save"),
 ];
 
 /// How the commands are typed that take other files than a table.
@@ -45,33 +46,32 @@ pub(super) fn said(error: &clap::Error, all: &Command, typed: &[String]) -> Fail
         ErrorKind::InvalidValue => told.not_in_the_list(),
         ErrorKind::ValueValidation => told.does_not_fit(),
         ErrorKind::ArgumentConflict => told.not_together(),
-        ErrorKind::InvalidUtf8 => Unfit::new(
-            "A word of this command is not text that can be read.",
-            "Give the file another name, with plain letters, and type that.",
-        ),
-        _ => Unfit::new("This command was not understood.", told.help()),
+        ErrorKind::InvalidUtf8 => Unfit::new("usage-unreadable", "usage-unreadable-remedy", []),
+        _ => Unfit::of(Words::of("usage-not-understood"), told.help()),
     };
-    Failure::usage(unfit.sentence, unfit.remedy)
+    unfit.into()
 }
 
 /// A word that is no command: a file, another word for one, or a slip.
 fn no_command(word: &str) -> Unfit {
     if let Some(typed) = with_a_file(word) {
-        return Unfit::new(
-            format!("{word} is a file and not a command."),
-            format!("Type: {typed}"),
-        );
+        let texts = [("file", word.into()), ("typed", typed.into())];
+        return Unfit::new("usage-file-no-command", "usage-type", texts);
     }
-    let sentence = format!("There is no command {word}.");
     let lower = word.to_lowercase();
-    if let Some((_, remedy)) = OTHER_WORDS.iter().find(|(other, _)| *other == lower) {
-        return Unfit::new(sentence, *remedy);
-    }
+    let other = OTHER_WORDS.iter().find(|(other, _)| *other == lower);
     let all = super::commands();
-    match nearest(word, all.iter().map(String::as_str)) {
-        Some(near) => Unfit::new(sentence, format!("Do you mean {near}?")),
-        None => Unfit::new(sentence, "For all commands, type: spinney --help"),
-    }
+    let remedy = match (other, nearest(word, all.iter().map(String::as_str))) {
+        (Some((_, remedy)), _) => Words::of(remedy),
+        (None, Some(near)) => mean(near),
+        (None, None) => Words::of("usage-all-commands"),
+    };
+    Unfit::of(Words::new("usage-no-command", [("word", word.into())]), remedy)
+}
+
+/// `Do you mean --paper?`
+fn mean(near: &str) -> Words {
+    Words::new("failure-mean", [("meant", near.into())])
 }
 
 /// What to type for a file; None: the word is no name of a file.
@@ -120,11 +120,12 @@ impl Told<'_> {
         self.typed.iter().skip(1).find_map(|word| self.all.find_subcommand(word))
     }
 
-    fn help(&self) -> String {
-        match self.command() {
-            Some(command) => format!("For help, type: spinney {} --help", command.get_name()),
-            None => "For help, type: spinney --help".to_owned(),
-        }
+    fn help(&self) -> Words {
+        let typed = match self.command() {
+            Some(command) => format!("spinney {} --help", command.get_name()),
+            None => "spinney --help".to_owned(),
+        };
+        Words::new("usage-help", [("typed", typed.into())])
     }
 
     /// A word for which there is no place.
@@ -132,10 +133,8 @@ impl Told<'_> {
         let word = self.text(ContextKind::InvalidArg);
         if word.starts_with(['–', '—', '−']) {
             let bare = word.trim_start_matches(['–', '—', '−', '-']);
-            return Unfit::new(
-                format!("{word} begins with a long dash."),
-                format!("Type two hyphens: --{bare}"),
-            );
+            let texts = [("word", (&*word).into()), ("bare", bare.into())];
+            return Unfit::new("usage-long-dash", "usage-long-dash-remedy", texts);
         }
         if word.starts_with("--") {
             return self.no_option(&word);
@@ -146,11 +145,11 @@ impl Told<'_> {
             });
             let whole = whole.map_or(word.as_str(), String::as_str);
             let long = format!("-{whole}");
-            let sentence = format!("There is no option {whole}.");
-            return match self.options().contains(&long) {
-                true => Unfit::new(sentence, format!("Write it with two hyphens: {long}")),
-                false => Unfit::new(sentence, self.help()),
+            let remedy = match self.options().contains(&long) {
+                true => Words::new("usage-two-hyphens", [("option", long.into())]),
+                false => self.help(),
             };
+            return Unfit::of(no_such_option(whole), remedy);
         }
         self.no_place_for(&word)
     }
@@ -164,21 +163,21 @@ impl Told<'_> {
             .filter(|other| options_of(other).iter().any(|known| known == word))
             .map(|other| format!("spinney {}", other.get_name()))
             .collect();
-        if let Some(list) = joined(&others) {
-            return Unfit::new(
-                format!("{command} has no option {word}."),
-                format!("It belongs to {list}."),
-            );
-        }
-        let sentence = format!("There is no option {word}.");
-        if ["--lang", "--locale"].contains(&word) {
-            return Unfit::new(sentence, "Do you mean --language?");
+        if !others.is_empty() {
+            let texts = [
+                ("command", command.into()),
+                ("option", word.into()),
+                ("commands", Text::All(others)),
+            ];
+            return Unfit::new("usage-other-command", "usage-other-command-remedy", texts);
         }
         let options = self.options();
-        match nearest(word, options.iter().map(String::as_str)) {
-            Some(near) => Unfit::new(sentence, format!("Do you mean {near}?")),
-            None => Unfit::new(sentence, self.help()),
-        }
+        let remedy = match nearest(word, options.iter().map(String::as_str)) {
+            _ if ["--lang", "--locale"].contains(&word) => mean("--language"),
+            Some(near) => mean(near),
+            None => self.help(),
+        };
+        Unfit::of(no_such_option(word), remedy)
     }
 
     /// The options of the command that was typed, and those of every command.
@@ -195,33 +194,22 @@ impl Told<'_> {
             let rest =
                 self.typed[option + 1..].iter().take_while(|typed| !typed.starts_with("--"));
             let text = rest.map(String::as_str).collect::<Vec<_>>().join(" ");
-            let option = &self.typed[option];
-            return Unfit::new(
-                format!("{option} takes one text, and there are spaces in it."),
-                format!("Put it in quotation marks: {option} \"{text}\""),
-            );
+            let texts = [("option", (&*self.typed[option]).into()), ("text", text.into())];
+            return Unfit::new("usage-spaces", "usage-spaces-remedy", texts);
         }
         let command = self.command().map_or("", Command::get_name);
         let first = at.checked_sub(1).map_or("", |at| self.typed[at].as_str());
-        if command == "check" && !self.typed.iter().any(|typed| typed.starts_with("--key")) {
-            return Unfit::new(
-                format!("Two names were given, {first} and {word}."),
-                format!(
-                    "Put --key before the name of the key: spinney check {first} --key {word}"
-                ),
-            );
-        }
         let whole = format!("{first} {word}");
-        let sentence = format!("Two names were given, {first} and {word}.");
-        match Path::new(&whole).exists() || !Path::new(word).exists() {
-            true => Unfit::new(
-                sentence,
-                format!("If it is one file, put it in quotation marks: \"{whole}\""),
-            ),
-            false => {
-                Unfit::new(sentence, "Spinney takes one table: copy the rows of both into one.")
-            }
-        }
+        let no_key = !self.typed.iter().any(|typed| typed.starts_with("--key"));
+        let remedy = if command == "check" && no_key {
+            "usage-key-before"
+        } else if Path::new(&whole).exists() || !Path::new(word).exists() {
+            "usage-one-file"
+        } else {
+            "usage-one-table"
+        };
+        let texts = [("first", first.into()), ("word", word.into()), ("file", whole.into())];
+        Unfit::new("usage-two-names", remedy, texts)
     }
 
     /// Something that must be there and is not.
@@ -233,24 +221,20 @@ impl Told<'_> {
         let command = self.command().map_or("key", Command::get_name);
         match missing.split(' ').next().unwrap_or_default() {
             "<TABLE>" => Unfit::new(
-                "Which table?",
-                format!(
-                    "Type its name behind {command}, such as: spinney {command} finds.xlsx"
-                ),
+                "usage-which-table",
+                "usage-which-table-remedy",
+                [("command", command.into())],
             ),
-            "--key" => {
-                Unfit::new("Which key?", "Add --key and its file, such as: --key ours.txt")
-            }
-            "--old" => Unfit::new(
-                "Which key of last season?",
-                "Add --old and its file, such as: --old last-spring.txt",
-            ),
+            "--key" => Unfit::new("usage-which-key", "usage-which-key-remedy", []),
+            "--old" => Unfit::new("usage-which-old", "usage-which-old-remedy", []),
             _ => {
                 let remedy = match WITH_FILES.iter().find(|(name, _)| *name == command) {
-                    Some((_, typed)) => format!("Type its name, such as: {typed}"),
+                    Some((_, typed)) => {
+                        Words::new("usage-type-name", [("typed", (*typed).into())])
+                    }
                     None => self.help(),
                 };
-                Unfit::new("Which file?", remedy)
+                Unfit::of(Words::of("usage-which-file"), remedy)
             }
         }
     }
@@ -259,37 +243,37 @@ impl Told<'_> {
     fn not_in_the_list(&self) -> Unfit {
         let (option, value) = (self.option(), self.text(ContextKind::InvalidValue));
         if value.is_empty() && option.starts_with('<') {
-            return Unfit::new(
-                "No name of a file was given.",
-                "Type the name of the table, such as finds.xlsx.",
-            );
+            return Unfit::new("usage-no-name", "usage-no-name-remedy", []);
         }
         let known = match self.error.get(ContextKind::ValidValue) {
             Some(ContextValue::Strings(known)) => known.clone(),
             _ => Vec::new(),
         };
-        let choose = either(&known);
+        let typed = || ("option", (&*option).into());
         if value.is_empty() {
             let whole = self.text(ContextKind::InvalidArg);
             let remedy = match whole.rsplit(['<', '>']).nth(1) {
-                _ if choose.is_some() => {
-                    format!("Choose one and type it: {}.", choose.unwrap_or_default())
+                _ if !known.is_empty() => {
+                    Words::new("usage-choose-and-type", [("known", Text::Any(known))])
                 }
-                Some("FOLDER") => {
-                    format!("Type the name of a folder behind it, such as: {option} visit")
-                }
-                Some("FILE") => "Type the name of a file behind it.".to_owned(),
+                Some("FOLDER") => Words::new("usage-type-folder", [typed()]),
+                Some("FILE") => Words::of("usage-type-file"),
                 _ => self.help(),
             };
-            return Unfit::new(format!("There is nothing behind {option}."), remedy);
+            return Unfit::of(Words::new("usage-nothing-behind", [typed()]), remedy);
         }
         let meant = match value.to_lowercase().as_str() {
             "fall" => Some("autumn"),
             _ => nearest(&value, known.iter().map(String::as_str)),
         };
-        let meant = meant.map(|near| format!("Do you mean {near}? ")).unwrap_or_default();
-        let choose = choose.map_or_else(|| self.help(), |known| format!("Choose {known}."));
-        Unfit::new(format!("{option} does not know {value}."), format!("{meant}{choose}"))
+        let all = ("known", Text::Any(known.clone()));
+        let remedy = match meant {
+            _ if known.is_empty() => self.help(),
+            Some(near) => Words::new("usage-mean-or-choose", [("near", near.into()), all]),
+            None => Words::new("usage-choose", [all]),
+        };
+        let value = ("value", (&*value).into());
+        Unfit::of(Words::new("usage-unknown-value", [typed(), value]), remedy)
     }
 
     /// A value that is no number, or too small or too large.
@@ -302,20 +286,19 @@ impl Told<'_> {
         let reason = source.map(ToString::to_string).unwrap_or_default();
         let ends =
             reason.rsplit_once(" is not in ").and_then(|(_, range)| range.split_once("..="));
+        let option_and_value = || [("option", (&*option).into()), ("value", (&*value).into())];
         if let Some((low, high)) = ends {
-            return Unfit::new(
-                format!("{option} cannot be {value}."),
-                format!(
-                    "Type a number from {low} to {} behind {option}, or leave {option} out.",
-                    grouped(high)
-                ),
-            );
+            let [option, value] = option_and_value();
+            let range = [("low", low.into()), ("high", Text::Whole(high.to_owned()))];
+            let [low, high] = range;
+            let texts = [option, value, low, high];
+            return Unfit::new("usage-cannot-be", "usage-cannot-be-remedy", texts);
         }
         let remedy = match option.as_str() {
-            "--port" => "Leave --port out, and a free one is found.".to_owned(),
-            _ => format!("Type a figure behind {option}, or leave it out."),
+            "--port" => "usage-port-out",
+            _ => "usage-type-figure",
         };
-        Unfit::new(format!("{value} is not a whole number that {option} can take."), remedy)
+        Unfit::new("usage-no-whole-number", remedy, option_and_value())
     }
 
     /// Two options of which only one can be, or one that is there twice.
@@ -323,47 +306,21 @@ impl Told<'_> {
         let option = self.option();
         let other = self.text(ContextKind::PriorArg);
         let other = other.split([' ', '=', ',']).next().unwrap_or_default();
+        let typed = ("option", (&*option).into());
         if other == option || other.is_empty() {
-            return Unfit::new(format!("{option} is there twice."), "Give it once.");
+            return Unfit::new("usage-twice", "usage-twice-remedy", [typed]);
         }
-        Unfit::new(
-            format!("{option} and {other} cannot be used together."),
-            "Leave one of the two out.",
-        )
+        let texts = [typed, ("other", other.into())];
+        Unfit::new("usage-not-together", "usage-not-together-remedy", texts)
     }
+}
+
+fn no_such_option(option: &str) -> Words {
+    Words::new("usage-no-option", [("option", option.into())])
 }
 
 /// The options of a command, as they are typed.
 fn options_of(command: &Command) -> Vec<String> {
     let long = command.get_arguments().filter_map(|option| option.get_long());
     long.map(|name| format!("--{name}")).collect()
-}
-
-/// `a, b or c`
-fn either(words: &[String]) -> Option<String> {
-    list(words, "or")
-}
-
-fn joined(words: &[String]) -> Option<String> {
-    list(words, "and")
-}
-
-fn list(words: &[String], last: &str) -> Option<String> {
-    match words {
-        [] => None,
-        [one] => Some(one.clone()),
-        [before @ .., end] => Some(format!("{} {last} {end}", before.join(", "))),
-    }
-}
-
-/// `1048576` as `1,048,576`; shorter numbers as they are.
-fn grouped(digits: &str) -> String {
-    if digits.len() < 6 || !digits.bytes().all(|byte| byte.is_ascii_digit()) {
-        return digits.to_owned();
-    }
-    let first = digits.len() % 3;
-    let (start, rest) = digits.split_at(first);
-    let rest = rest.as_bytes().chunks(3).map(|three| String::from_utf8_lossy(three));
-    let start = Some(start).filter(|start| !start.is_empty()).map(Into::into);
-    start.into_iter().chain(rest).collect::<Vec<_>>().join(",")
 }

@@ -97,17 +97,11 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
 
 /// A text in which there is no key: what it is instead, or how one is written.
 pub(crate) fn no_question(path: &Path, text: &str) -> Failure {
-    let shown = path.display();
-    if opened::is_a_table(text) {
-        return Failure::new(
-            format!("{shown} is a table and not a key."),
-            "Give the file with the numbered questions instead, such as ours.txt.",
-        );
-    }
-    Failure::new(
-        format!("No numbered question was found in {shown}."),
-        "Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> hazel",
-    )
+    let message = match opened::is_a_table(text) {
+        true => "failure-table-no-key",
+        false => "failure-no-question",
+    };
+    Failure::new(message, [("file", path.into())])
 }
 
 /// What a links file says, if there is one.

@@ -1,7 +1,7 @@
 //! `spinney demo`: the three invented outings, end to end, into a folder.
 
 use std::collections::BTreeMap;
-use std::fmt::Write;
+use std::fmt::{Display, Write};
 use std::path::Path;
 
 use spinney_build::Budget;
@@ -22,28 +22,27 @@ use crate::report::{self, Ink};
 use crate::scenarios::{OUTINGS, Outing};
 use crate::terminal;
 
-pub(crate) fn run(args: &Demo) -> Result<bool, Failure> {
+pub(crate) fn run(t: Tongue, args: &Demo) -> Result<bool, Failure> {
     let date = folder::date(args.date.as_deref());
     let over = Over::forced(args.force);
-    let ink = Ink::terminal(Tongue::of_terminal());
+    let ink = Ink::terminal(t);
     for outing in OUTINGS {
-        terminal::print(&format!("{}\n", ink.bold(outing.title)))?;
+        terminal::print(&format!("{}\n", ink.bold(&t.say(outing.title))))?;
         let place = args.out.join(outing.name);
         write_given(outing, &place, over)?;
         let tables = outing.files.iter().map(|file| file.name);
         for name in tables.filter(|name| name.starts_with("table")) {
-            terminal::print(&best_key(outing, name, (&place, over), &date)?)?;
+            terminal::print(&best_key(t, outing, name, (&place, over), &date)?)?;
         }
         for (key, table) in outing.keys {
-            terminal::print(&second_opinion(outing, key, table, (&place, over), &date)?)?;
+            terminal::print(&second_opinion(t, outing, key, table, (&place, over), &date)?)?;
         }
         terminal::print("\n")?;
     }
-    let out = args.out.display();
-    terminal::print(&format!(
-        "All of it is invented; it is in {out}. Open {out}/hedge_walk/best/today.pdf for \
-         paper\nand {out}/hedge_walk/best/phone.html for a phone.\n"
-    ))?;
+    let done = t.with("run-demo-done", &[("folder", &args.out.display())]);
+    let mut text = String::new();
+    report::push_wrapped(&mut text, "", &done);
+    terminal::print(&text)?;
     Ok(true)
 }
 
@@ -79,6 +78,7 @@ fn best_folder(table: &str) -> String {
 }
 
 fn best_key(
+    t: Tongue,
     outing: &Outing,
     name: &str,
     (place, over): (&Path, Over),
@@ -88,7 +88,7 @@ fn best_key(
     let wishes = spinney_model::Wishes::default();
     let budget = Budget::default();
     let (mut search, built) = command::find(
-        Tongue::of_terminal(),
+        t,
         &matrix,
         &wishes,
         (budget.heaps, spinney_build::USUAL_MEMORY),
@@ -110,7 +110,7 @@ fn best_key(
         date: Some(date),
         pictures: &BTreeMap::new(),
         drawn: command::drawn(&drawings),
-        tongue: Tongue::of_terminal(),
+        tongue: t,
     };
     let json = json::Report {
         matrix: &matrix,
@@ -126,10 +126,9 @@ fn best_key(
     let into = best_folder(name);
     let mut folder = Folder::make(&place.join(&into), over)?;
     folder.fill(&booklet, &json, Paper::A4)?;
-    let plain = Ink::plain(Tongue::of_terminal());
+    let plain = Ink::plain(t);
     folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
-    let claim =
-        report::claim(Tongue::of_terminal(), &built.claim, &matrix, &opinion.left_together, 0);
+    let claim = report::claim(t, &built.claim, &matrix, &opinion.left_together, 0);
     let mut why = claim.clone();
     for reason in search.explain(&built.key, budget) {
         let _ = write!(
@@ -140,11 +139,13 @@ fn best_key(
     }
     folder.write("why.txt", why.as_bytes())?;
     folder.finish()?;
-    let text = key_text::write(&built.key, &matrix);
-    Ok(format!("\n  The best key from {name} ({into}):\n{}{claim}", indented(&text)))
+    let text = key_text::write_in(t.tag(), &built.key, &matrix);
+    let title = t.with("run-demo-best", &[("table", &name), ("folder", &into)]);
+    Ok(format!("\n  {title}\n{}{claim}", indented(&text)))
 }
 
 fn second_opinion(
+    t: Tongue,
     outing: &Outing,
     key: &str,
     table: &str,
@@ -152,12 +153,7 @@ fn second_opinion(
     date: &str,
 ) -> Result<String, Failure> {
     let (matrix, mut findings) = read(outing, table)?;
-    let given = check::read(
-        Tongue::of_terminal(),
-        (Path::new(key), outing.text(key)),
-        &matrix,
-        Links::default(),
-    )?;
+    let given = check::read(t, (Path::new(key), outing.text(key)), &matrix, Links::default())?;
     let settings = Settings { pupils_wrote_it: true, ..Settings::default() };
     let opinion = spinney_check::check(&matrix, &given.key, None, &settings);
     let mut of_key = given.findings;
@@ -175,7 +171,7 @@ fn second_opinion(
         date: Some(date),
         pictures: &BTreeMap::new(),
         drawn: command::drawn(&drawings),
-        tongue: Tongue::of_terminal(),
+        tongue: t,
     };
     let json = json::Report {
         matrix: &matrix,
@@ -190,23 +186,21 @@ fn second_opinion(
     let into = key.trim_end_matches(".txt");
     let mut folder = Folder::make(&place.join(into), over)?;
     folder.fill(&booklet, &json, Paper::A4)?;
-    let plain = Ink::plain(Tongue::of_terminal());
+    let plain = Ink::plain(t);
     let opinion_text = check::opinion_in_words(&plain, &matrix, &opinion, &of_key);
     folder.write("opinion.txt", opinion_text.as_bytes())?;
     folder.finish()?;
     let mended = of_key.iter().filter(|f| !fine(std::slice::from_ref(f))).count();
-    let verdict = if opinion.works() && mended == 0 {
-        "it works".to_owned()
-    } else {
-        match mended {
-            0 => "not all of it could be checked".to_owned(),
-            1 => "it does not work yet: 1 thing says mend this".to_owned(),
-            n => format!("it does not work yet: {n} things say mend this"),
-        }
+    let verdict = match mended {
+        0 if opinion.works() => t.say("run-demo-works"),
+        0 => t.say("run-demo-not-all"),
+        some => t.count("run-demo-not-yet", some),
     };
-    let coverage = report::coverage(Tongue::of_terminal(), &opinion);
-    let together = report::together(Tongue::of_terminal(), &matrix, &opinion.left_together);
-    Ok(format!("\n  The key in {key} ({into}/opinion.txt): {verdict}; {coverage}.\n{together}"))
+    let checked = report::coverage(t, &opinion);
+    let texts: [(&str, &dyn Display); 4] =
+        [("key", &key), ("folder", &into), ("verdict", &verdict), ("checked", &checked)];
+    let together = report::together(t, &matrix, &opinion.left_together);
+    Ok(format!("\n  {}\n{together}", t.with("run-demo-key", &texts)))
 }
 
 fn indented(text: &str) -> String {

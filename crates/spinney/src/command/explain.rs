@@ -21,7 +21,7 @@ pub(crate) fn run(t: Tongue, args: &Explain) -> Result<bool, Failure> {
     command::enough_room(&opened.matrix, args.wishes.limits().1)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
-    let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;
+    let (wishes, more) = command::wishes::read(t, &args.wishes, matrix)?;
     findings.extend(more);
     let (mut search, built) =
         command::find(t, matrix, &wishes, args.wishes.limits(), &mut findings);

@@ -54,13 +54,8 @@ fn few_enough(matrix: &Matrix) -> Result<(), Failure> {
     if kinds <= most {
         return Ok(());
     }
-    Err(Failure::new(
-        format!(
-            "This table has {kinds} kinds, and second places can be looked for in a table of up \
-             to {most}."
-        ),
-        "Leave out kinds that do not grow here, or make a table for each group of kinds.",
-    ))
+    let texts = [("kinds", kinds.into()), ("most", most.into())];
+    Err(Failure::new("failure-forgive-kinds", texts))
 }
 
 /// What `check` says of a key whose second places are meant.

@@ -19,7 +19,7 @@ pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
     command::enough_room(&opened.matrix, args.wishes.limits().1)?;
     let matrix = &opened.matrix;
     let mut findings = opened.findings;
-    let (wishes, more) = command::wishes::read(&args.wishes, matrix)?;
+    let (wishes, more) = command::wishes::read(t, &args.wishes, matrix)?;
     findings.extend(more);
     let over = Over::forced(args.sheets.force);
     folder::look_first(&args.sheets, &["findings.txt"])?;

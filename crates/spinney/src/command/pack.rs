@@ -11,16 +11,16 @@ use spinney_exchange::bundle::{Bundle, BundleError, Saved};
 use spinney_exchange::journal::LineError;
 use spinney_model::limits::{BUNDLE_BYTES, BUNDLE_UNPACKED};
 use spinney_store::{Store, StoreError};
+use spinney_voice::Tongue;
 
 use crate::args::{Pack, Unpack};
 use crate::failure::Failure;
 use crate::files::{self, Over};
 use crate::rescue::{Rescue, new_collection};
-use crate::terminal;
 use crate::web::kept::journal_too_large;
+use crate::{report, terminal};
 
-pub(crate) fn pack(args: &Pack) -> Result<bool, Failure> {
-    let out = args.out.display();
+pub(crate) fn pack(t: Tongue, args: &Pack) -> Result<bool, Failure> {
     let over = Over::forced(args.force);
     files::note_collection(&args.file);
     files::may_be_written(&args.out, over)?;
@@ -28,8 +28,8 @@ pub(crate) fn pack(args: &Pack) -> Result<bool, Failure> {
     let (bundle, lost) = Desk::handed_on(bundle_of(&args.file)?).map_err(Failure::of_line)?;
     let packed = bundle.pack().map_err(|error| Failure::of_bundle(&args.file, error))?;
     files::write_whole(&args.out, &packed, over)?;
-    say(bundle.lines.len(), bundle.pictures.len(), &format!("packed into {out}"))?;
-    say_lost(lost)
+    say(t, "run-packed", (bundle.lines.len(), bundle.pictures.len()), &args.out)?;
+    say_lost(t, lost)
 }
 
 /// A whole collection.
@@ -82,7 +82,7 @@ pub(crate) fn read(path: &Path) -> Result<Vec<u8>, Failure> {
     }
 }
 
-pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
+pub(crate) fn unpack(t: Tongue, args: &Unpack) -> Result<bool, Failure> {
     let bytes = read(&args.packed)?;
     files::may_be_written(&args.file, Over::Nothing)?;
     let unpacked = Bundle::unpack(&bytes);
@@ -101,29 +101,20 @@ pub(crate) fn unpack(args: &Unpack) -> Result<bool, Failure> {
     };
     let count = kept.pictures.len();
     new_collection(&args.file, &kept.lines, kept.pictures.into_iter().map(Ok))?;
-    say(kept.lines.len(), count, &format!("unpacked into {}", args.file.display()))?;
-    say_lost(kept.lost)
+    say(t, "run-unpacked", (kept.lines.len(), count), &args.file)?;
+    say_lost(t, kept.lost)
 }
 
-fn say_lost(pictures: usize) -> Result<bool, Failure> {
+fn say_lost(t: Tongue, pictures: usize) -> Result<bool, Failure> {
     if pictures > 0 {
-        terminal::print(&format!(
-            "Pictures that could not be read and were left out: {pictures}.\n"
-        ))?;
+        let lost = t.with("run-pictures-lost", &[("number", &pictures)]);
+        terminal::print(&format!("{lost}\n"))?;
     }
     Ok(true)
 }
 
 /// `3 steps and 1 picture are packed into class4.zip.`
-fn say(steps: usize, pictures: usize, what: &str) -> Result<(), Failure> {
-    let counted = |number: usize, one: &str| match number {
-        1 => format!("1 {one}"),
-        _ => format!("{number} {one}s"),
-    };
-    let are = if (steps, pictures) == (1, 0) { "is" } else { "are" };
-    let pictures = match pictures {
-        0 => String::new(),
-        _ => format!(" and {}", counted(pictures, "picture")),
-    };
-    terminal::print(&format!("{}{pictures} {are} {what}.\n", counted(steps, "step")))
+fn say(t: Tongue, message: &str, held: (usize, usize), file: &Path) -> Result<(), Failure> {
+    let said = report::steps_and_pictures(t, message, held, file);
+    terminal::print(&format!("{said}\n"))
 }

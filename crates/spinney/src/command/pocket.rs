@@ -2,6 +2,8 @@
 
 use std::path::Path;
 
+use spinney_voice::Tongue;
+
 use crate::args::Pocket;
 use crate::failure::Failure;
 use crate::files::{self, Over};
@@ -16,31 +18,20 @@ const PAGE: Option<&[u8]> = Some(include_bytes!(concat!(
 #[cfg(not(feature = "pocket"))]
 const PAGE: Option<&[u8]> = None;
 
-pub(crate) fn run(args: &Pocket) -> Result<bool, Failure> {
+pub(crate) fn run(t: Tongue, args: &Pocket) -> Result<bool, Failure> {
     let ending = args.file.extension();
     let html = ending.is_some_and(|ending| {
         ["html", "htm"].iter().any(|known| ending.eq_ignore_ascii_case(known))
     });
     if args.file != Path::new("-") && !html {
-        return Err(Failure::usage(
-            format!("{} does not end in .html.", args.file.display()),
-            "Name a page, such as spinney.html.",
-        ));
+        return Err(Failure::usage("failure-not-html", [("file", (&*args.file).into())]));
     }
-    let Some(page) = PAGE else {
-        return Err(Failure::new(
-            "This Spinney was built without the page.",
-            "Type ./pocket in the folder of Spinney's sources: it builds the page. To have it in the \
-             program too, type then: cargo build --release --features pocket",
-        ));
-    };
+    let Some(page) = PAGE else { return Err(Failure::new("failure-no-page", [])) };
     if args.file == Path::new("-") {
         return terminal::print_bytes(page).map(|()| true);
     }
     files::write_whole(&args.file, page, Over::forced(args.force))?;
-    terminal::print(&format!(
-        "Written: {}. Copy it onto a memory stick or a tablet, and open it in a browser.\n",
-        args.file.display()
-    ))?;
+    let written = t.with("run-pocket", &[("file", &args.file.display())]);
+    terminal::print(&format!("{written}\n"))?;
     Ok(true)
 }

@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use spinney_exchange::{json, table};
 use spinney_model::{CharacterIx, Matrix, Quantity, Scale, Value};
-use spinney_voice::Tongue;
+use spinney_voice::{Tongue, wording};
 
 use crate::args::{Format, LookAtTable};
 use crate::command::key::fine;
@@ -38,15 +38,12 @@ pub(crate) fn run(t: Tongue, args: &LookAtTable) -> Result<bool, Failure> {
         return Ok(fine(&findings));
     }
     let ink = Ink::terminal(t);
-    let (kinds, characters) = (matrix.taxa().len(), matrix.characters().len());
-    let many = |count: usize, word: &str| match count {
-        1 => format!("1 {word}"),
-        _ => format!("{count} {word}s"),
-    };
-    let mut text =
-        format!("{} and {} were read:\n", many(kinds, "kind"), many(characters, "character"));
+    let kinds = t.count("weak-kinds", matrix.taxa().len());
+    let columns = t.count("weak-columns", matrix.characters().len());
+    let mut text = t.with("run-understood", &[("kinds", &kinds), ("columns", &columns)]);
+    text.push('\n');
     for at in matrix.character_indices() {
-        report::push_wrapped(&mut text, "  ", &understood(matrix, at));
+        report::push_wrapped(&mut text, "  ", &understood(t, matrix, at));
     }
     if !findings.is_empty() {
         let _ = write!(text, "\n{}", report::findings(&ink, &findings));
@@ -59,7 +56,7 @@ pub(crate) fn run(t: Tongue, args: &LookAtTable) -> Result<bool, Failure> {
 }
 
 /// What a column was taken for: `edge: toothed, smooth`, `stalk length: 6 to 50 mm`.
-fn understood(matrix: &Matrix, at: CharacterIx) -> String {
+fn understood(t: Tongue, matrix: &Matrix, at: CharacterIx) -> String {
     let character = matrix.character(at);
     let numbers: Vec<Quantity> = matrix
         .taxon_indices()
@@ -71,18 +68,22 @@ fn understood(matrix: &Matrix, at: CharacterIx) -> String {
             _ => Vec::new(),
         })
         .collect();
+    let number = |number: Quantity| t.decimal(&character.number(number));
     let span = match (numbers.iter().min(), numbers.iter().max()) {
-        (Some(low), Some(high)) if low == high => character.number(*low),
+        (Some(low), Some(high)) if low == high => number(*low),
         (Some(low), Some(high)) => {
-            format!("{} to {}", character.number(*low), character.number(*high))
+            t.with("run-span", &[("low", &number(*low)), ("high", &number(*high))])
         }
-        _ => "nothing yet".to_owned(),
+        _ => t.say("run-nothing-yet"),
     };
     let what = match &character.scale {
-        Scale::Words { states } if states.is_empty() => "nothing yet".to_owned(),
-        Scale::Words { states } => states.join(", "),
-        Scale::Counts => format!("counted, {span}"),
-        Scale::Measure { .. } => format!("measured, {span} {}", character.sign()),
+        Scale::Words { states } if states.is_empty() => t.say("run-nothing-yet"),
+        Scale::Words { .. } => wording::states(t, character).join(", "),
+        Scale::Counts => t.with("run-counted", &[("span", &span)]),
+        Scale::Measure { .. } => {
+            let span = format!("{span} {}", character.sign());
+            t.with("run-measured", &[("span", &span)])
+        }
     };
     format!("{}: {}", character.name, what.trim_end())
 }

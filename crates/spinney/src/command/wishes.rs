@@ -13,14 +13,16 @@ use spinney_voice::{Tongue, wording};
 
 use crate::failure::Failure;
 use crate::near::nearest;
-use crate::{args, command, opened, report};
+use crate::words::Words;
+use crate::{args, command, opened};
 
 /// The wishes of the command line, and what could not be understood of the questions to keep.
 pub(crate) fn read(
+    t: Tongue,
     args: &args::Wishes,
     matrix: &Matrix,
 ) -> Result<(Wishes, Vec<Finding>), Failure> {
-    let (kept, findings) = kept(args, matrix)?;
+    let (kept, findings) = kept(t, args, matrix)?;
     let mut wishes = what_can_be_asked(matrix, &args.seen)?;
     wishes.kept = kept;
     for name in args.order.iter().flat_map(|list| names(list)) {
@@ -29,17 +31,11 @@ pub(crate) fn read(
     for pair in &args.apart {
         let pair: Vec<String> = names(pair).collect();
         let [one, other] = pair.as_slice() else {
-            return Err(Failure::usage(
-                "--apart takes two kinds.",
-                "Type them with a comma between: --apart \"hazel, lime\".",
-            ));
+            return Err(Failure::usage("failure-apart-two", []));
         };
         let (one, other) = (taxon(matrix, one)?, taxon(matrix, other)?);
         if one == other {
-            return Err(Failure::usage(
-                "--apart takes two different kinds.",
-                "Type the two look-alikes: --apart \"hazel, lime\".",
-            ));
+            return Err(Failure::usage("failure-apart-different", []));
         }
         wishes.early.push(Early::Part(one, other));
     }
@@ -70,33 +66,44 @@ fn names(list: &str) -> impl Iterator<Item = String> {
 
 fn character(matrix: &Matrix, name: &str) -> Result<CharacterIx, Failure> {
     let all = matrix.characters().iter().map(|character| character.name.as_str());
-    found(name, all, "column").map(CharacterIx)
+    found(name, all, NO_SUCH_COLUMN).map(CharacterIx)
 }
 
 fn taxon(matrix: &Matrix, name: &str) -> Result<TaxonIx, Failure> {
     let all = matrix.taxa().iter().map(|taxon| taxon.name.as_str());
-    found(name, all, "kind").map(TaxonIx)
+    found(name, all, NO_SUCH_KIND).map(TaxonIx)
 }
+
+/// A name that the table does not have: what is said, the remedy, and the remedy where one of its
+/// names is near.
+const NO_SUCH_COLUMN: [&str; 3] =
+    ["failure-no-such-column", "failure-no-such-column-remedy", "failure-no-such-column-near"];
+const NO_SUCH_KIND: [&str; 3] =
+    ["failure-no-such-kind", "failure-no-such-kind-remedy", "failure-no-such-kind-near"];
 
 fn found<'a>(
     name: &str,
     all: impl Iterator<Item = &'a str>,
-    what: &str,
+    [sentence, remedy, remedy_near]: [&'static str; 3],
 ) -> Result<usize, Failure> {
     let all: Vec<&str> = all.collect();
     let folded = name.to_lowercase();
     all.iter().position(|other| other.to_lowercase() == folded).ok_or_else(|| {
-        let meant = nearest(name, all.iter().copied());
-        let meant = meant.map(|near| format!("Did you mean {near}? ")).unwrap_or_default();
-        Failure::usage(
-            format!("The table has no {what} \"{name}\"."),
-            format!("{meant}Its {what}s are: {}.", all.join(", ")),
-        )
+        let names = ("names", all.join(", ").into());
+        let remedy = match nearest(name, all.iter().copied()) {
+            Some(near) => Words::new(remedy_near, [("near", near.into()), names]),
+            None => Words::new(remedy, [names]),
+        };
+        Failure::of(Words::new(sentence, [("name", name.into())]), remedy).wrongly_used()
     })
 }
 
 /// The questions to keep, as linked to the table.
-fn kept(args: &args::Wishes, matrix: &Matrix) -> Result<(Vec<Kept>, Vec<Finding>), Failure> {
+fn kept(
+    t: Tongue,
+    args: &args::Wishes,
+    matrix: &Matrix,
+) -> Result<(Vec<Kept>, Vec<Finding>), Failure> {
     let text = match (&args.first, &args.keep) {
         (Some(question), _) => format!("1. {question} Yes -> ?, No -> ?\n"),
         (None, Some(path)) => opened::key(path)?,
@@ -104,7 +111,7 @@ fn kept(args: &args::Wishes, matrix: &Matrix) -> Result<(Vec<Kept>, Vec<Finding>
     };
     let mut findings = Vec::new();
     let links = command::check::links(args.links.as_deref(), matrix, &mut findings)?;
-    let given = command::check::in_words(Tongue::of_terminal(), &text, matrix, links);
+    let given = command::check::in_words(t, &text, matrix, links);
     findings.extend(given.findings);
     let open_ends = [Code::NothingWritten, Code::NameUnknown, Code::NameNotSure];
     findings.retain(|finding| !open_ends.contains(&finding.code));
@@ -113,40 +120,34 @@ fn kept(args: &args::Wishes, matrix: &Matrix) -> Result<(Vec<Kept>, Vec<Finding>
     }
     let (kept, placed) = kept_from(&given.key);
     if kept.len() > MOST_KEPT {
-        return Err(Failure::usage(
-            format!("More than {MOST_KEPT} questions are to be kept, or ways meet in them."),
-            "Keep the first few questions, each once; the rest is found for you.",
-        ));
+        return Err(Failure::usage("failure-too-many-kept", [("most", MOST_KEPT.into())]));
     }
     if kept.is_empty() {
-        return Err(Failure::usage(
-            "There is no numbered question to keep.",
-            "Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> ?",
-        ));
+        return Err(Failure::usage("failure-nothing-kept", []));
     }
     let left = (0..given.key.couplets.len()).find(|at| !placed.contains(at));
     if let Some(left) = left {
         let number = given.key.couplets[left].number;
-        return Err(Failure::usage(
-            format!("No answer leads to question {number}, so it cannot be kept."),
-            format!("Let an answer lead to {number}, or take the question out."),
-        ));
+        return Err(Failure::usage("failure-not-led-to", [("question", number.into())]));
     }
     Ok((kept, findings))
 }
 
 /// A question to keep that is not linked to the table: why, and what settles it.
 fn not_linked(couplet: &Couplet, findings: &[Finding], matrix: &Matrix) -> Failure {
-    let words = command::words(&couplet.wording);
-    let what = format!("\"{words}\" cannot be kept: it could not be linked to the table.");
-    let here = findings.iter().find(|finding| finding.place == Place::Couplet(couplet.number));
-    if let Some(why) = here {
-        let (sentence, remedy) = report::in_english(why);
-        return Failure::usage(format!("{what} {sentence}"), remedy);
-    }
+    let words = command::words(&couplet.wording).to_owned();
     let columns: Vec<&str> = matrix.characters().iter().map(|c| c.name.as_str()).collect();
-    let columns = columns.join(", ");
-    Failure::usage(what, format!("Ask with the table's own words. Its columns are: {columns}."))
+    let texts = [("question", words.into()), ("columns", columns.join(", ").into())];
+    let what = Words::new("failure-not-linked", texts);
+    let here = findings.iter().find(|finding| finding.place == Place::Couplet(couplet.number));
+    let Some(why) = here.cloned() else {
+        return Failure::saying(move |t| what.told(t)).wrongly_used();
+    };
+    Failure::saying(move |t| {
+        let (sentence, remedy) = spinney_voice::finding(&why, t);
+        (format!("{} {sentence}", what.said(t)), remedy)
+    })
+    .wrongly_used()
 }
 
 /// So many questions may be kept. A key in which ways meet would be written out way by way.

@@ -40,19 +40,14 @@ pub(super) fn is_one(path: &Path) -> bool {
 pub(super) fn open(path: &Path, args: &args::Table) -> Result<Opened, Failure> {
     let sheets = [&args.characters, &args.kinds, &args.about];
     if sheets.into_iter().any(Option::is_some) {
-        return Err(Failure::usage(
-            "A collection has all its sheets in one file.",
-            "Leave out --characters, --kinds and --about.",
-        ));
+        return Err(Failure::usage("failure-sheets-of-collection", []));
     }
     files::note_collection(path);
     let store = Store::open(path).map_err(|error| why_not(path, error))?;
     // Counted before it is held.
     let counted = journal_too_large(&store, 0).map_err(|error| why_not(path, error))?;
     if let Some(why) = counted {
-        let (sentence, remedy) = why.in_words();
-        let name = path.display();
-        return Err(Failure::new(format!("{name} is too large. {sentence}"), remedy));
+        return Err(Failure::too_large("failure-collection-too-large", path, why));
     }
     let rows = store.check().and_then(|()| store.rows(0));
     let rows = rows.map_err(|error| why_not(path, error))?;
@@ -64,10 +59,7 @@ pub(super) fn open(path: &Path, args: &args::Table) -> Result<Opened, Failure> {
     let mut history = History::default();
     history.add_all(entries);
     let Some(laid) = Laid::read(&history.now, &Settings { gap: Some(args.gap) }) else {
-        return Err(Failure::new(
-            format!("{} has no kinds yet.", path.display()),
-            format!("Add some at the screens: spinney open {}", path.display()),
-        ));
+        return Err(Failure::new("failure-no-kinds-yet", [("file", path.into())]));
     };
     let mut findings = laid.findings;
     let pictures =

@@ -9,6 +9,7 @@ use axum::body::Body;
 use axum::http::header::{self, HeaderName, HeaderValue};
 use axum::http::{HeaderMap, Method, Request, StatusCode};
 use axum::response::Response;
+use spinney_voice::Tongue;
 
 /// Fetch Metadata (W3C): where a request comes from, as the browser itself says it.
 const SITE: HeaderName = HeaderName::from_static("sec-fetch-site");
@@ -135,9 +136,9 @@ pub(crate) fn with_headers(mut response: Response, head_only: bool) -> Response 
 }
 
 /// Says why a request does not reach the desk, and nothing of what lies on it.
-pub(crate) fn refused(refusal: Refusal) -> Response {
-    let (status, text) = words(refusal);
-    let mut response = Response::new(Body::from(text));
+pub(crate) fn refused(t: Tongue, refusal: Refusal) -> Response {
+    let (status, message) = words(refusal);
+    let mut response = Response::new(Body::from(lines(t, message)));
     *response.status_mut() = status;
     let headers = response.headers_mut();
     let kind = HeaderValue::from_static("text/plain; charset=utf-8");
@@ -150,40 +151,30 @@ pub(crate) fn refused(refusal: Refusal) -> Response {
     response
 }
 
+/// A sentence and a remedy, a line each.
+fn lines(t: Tongue, message: &str) -> String {
+    let (sentence, remedy) = t.told(message, &[]);
+    format!("{sentence}\n{remedy}\n")
+}
+
 fn words(refusal: Refusal) -> (StatusCode, &'static str) {
     match refusal {
-        Refusal::NotOurName => (
-            StatusCode::MISDIRECTED_REQUEST,
-            "Spinney answers only to its own address.\n\
-             Open the address that it printed when it started.\n",
-        ),
-        Refusal::FromElsewhere => (
-            StatusCode::FORBIDDEN,
-            "This came from another page than Spinney's own. Nothing was changed.\n\
-             Open Spinney's own page and do it there.\n",
-        ),
-        Refusal::Method => (
-            StatusCode::METHOD_NOT_ALLOWED,
-            "Spinney shows pages and takes forms, and nothing else. Nothing was changed.\n\
-             Use its own pages.\n",
-        ),
-        Refusal::Busy => (
-            StatusCode::SERVICE_UNAVAILABLE,
-            "Too many windows ask at once. Nothing was changed.\n\
-             Wait a moment and try again.\n",
-        ),
-        Refusal::Ended => (
-            StatusCode::SERVICE_UNAVAILABLE,
-            "Spinney was closed before this was done. Nothing was changed.\n\
-             Start Spinney, go back to the page before, and do it there once more.\n",
-        ),
+        Refusal::NotOurName => (StatusCode::MISDIRECTED_REQUEST, "door-other-name"),
+        Refusal::FromElsewhere => (StatusCode::FORBIDDEN, "door-from-elsewhere"),
+        Refusal::Method => (StatusCode::METHOD_NOT_ALLOWED, "door-method"),
+        Refusal::Busy => (StatusCode::SERVICE_UNAVAILABLE, "door-busy"),
+        Refusal::Ended => (StatusCode::SERVICE_UNAVAILABLE, "door-ended"),
     }
 }
 
-/// What is said where there is no place for one more connection.
-pub(crate) const FULL_HOUSE: &[u8] = b"HTTP/1.1 503 Service Unavailable\r\n\
-    Content-Type: text/plain; charset=utf-8\r\nConnection: close\r\nRetry-After: 1\r\n\r\n\
-    Too many windows ask at once. Nothing was changed.\nWait a moment and try again.\n";
+/// What is said where there is no place for one more connection. Nothing was heard of whoever
+/// asks, so it is said in every language.
+pub(crate) fn full_house() -> Vec<u8> {
+    let said: Vec<String> = Tongue::all().map(|t| lines(t, "door-busy")).collect();
+    let head = "HTTP/1.1 503 Service Unavailable\r\n\
+                Content-Type: text/plain; charset=utf-8\r\nConnection: close\r\nRetry-After: 1";
+    format!("{head}\r\n\r\n{}", said.join("\n")).into_bytes()
+}
 
 #[cfg(test)]
 mod tests;

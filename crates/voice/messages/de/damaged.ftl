@@ -4,6 +4,7 @@ damaged-title = Ein Teil dieser Sammlung ist beschädigt
 damaged-file = Ein Teil von { $file } ist nicht mehr so, wie Spinney ihn geschrieben hat. Die Datei selbst wurde nicht geändert.
 damaged-step = Schritt { $step } von { $steps } ist nicht lesbar.
 damaged-step-when = Schritt { $step } von { $steps } ist nicht lesbar. Er stammt vom { $when }.
+damaged-when = { $day } um { $time } Uhr
 damaged-no-step = Alle Schritte sind lesbar. Etwas anderes in der Datei wurde verändert.
 damaged-more = { $count ->
     [one] Noch ein Schritt ist nicht lesbar.

@@ -110,3 +110,56 @@ opinion-works = Dieser Schlüssel funktioniert: Jede Art kommt in jeder Form dor
 opinion-works-apart-from-that = Davon abgesehen funktioniert dieser Schlüssel: Jede Art kommt in jeder Form heraus.
 opinion-not-all-checked = An dem, was sich prüfen ließ, ist nichts zu beheben. Aber nicht alles ließ sich prüfen.
 opinion-not-yet = Dieser Schlüssel funktioniert noch nicht.
+
+## Was ein Befehl getan hat.
+run-open-at = Spinney ist offen: { $address }
+run-end-it = Strg-C beendet es.
+run-new-collection = { $file } gab es noch nicht: Es ist eine neue, leere Sammlung.
+run-invented-walk = Das ist ein erfundener Heckenspaziergang, zum Ausprobieren. Er ist nur im Speicher und ist weg, wenn ihr Spinney beendet, außer ihr speichert auf den Bildschirmseiten eine Kopie; „spinney open DATEI“ hebt eine eigene Sammlung auf.
+run-damaged-page = Die Seite, die jetzt aufgeht, rettet in eine neue Datei, was sich noch lesen lässt, und ebenso:
+run-damaged-same = Die beschädigte Datei wird nicht verändert.
+run-damaged = { $file } ist beschädigt.
+run-made-after = Er wurde nach dem { $when } gemacht.
+run-steps = { $count ->
+    [one] 1 Schritt
+   *[other] { $count } Schritte
+}
+run-pictures = { $count ->
+    [one] 1 Bild
+   *[other] { $count } Bilder
+}
+run-packed = { $count ->
+    [one] { $what } ist in { $file } gepackt.
+   *[other] { $what } sind in { $file } gepackt.
+}
+run-unpacked = { $count ->
+    [one] { $what } ist ausgepackt, in { $file }.
+   *[other] { $what } sind ausgepackt, in { $file }.
+}
+run-saved = { $count ->
+    [one] { $what } ist gerettet, in { $file }.
+   *[other] { $what } sind gerettet, in { $file }.
+}
+run-pictures-lost = Bilder, die sich nicht lesen ließen und fehlen: { $number }.
+run-not-damaged = In { $file } ist nichts beschädigt. Es wurde keine Datei gemacht.
+run-not-changed = { $file } wurde nicht verändert.
+run-look-over = Seht durch, was nach dem Schaden kam: Es kann sich auf etwas stützen, das verloren ist.
+run-template = Geschrieben: { $file }. Füllt je Zeile eine Art aus, dann: spinney key { $file }
+run-pocket = Geschrieben: { $file }. Kopiert die Datei auf einen Stick oder ein Tablet, und öffnet sie in einem Browser.
+run-understood = { $kinds } und { $columns } gelesen:
+run-nothing-yet = noch nichts
+run-counted = gezählt, { $span }
+run-measured = gemessen, { $span }
+run-span = { $low } bis { $high }
+run-hedge-walk = Ein Spaziergang an Hecken und Straßen Anfang Oktober, 12 Arten
+run-pond-tray = Eine Schale aus dem Teich, 10 Tiere
+run-pasta = Zum Aufwärmen: 8 Formen trockener Nudeln
+run-demo-best = Der beste Schlüssel aus { $table } ({ $folder }):
+run-demo-key = Der Schlüssel in { $key } ({ $folder }/opinion.txt): { $verdict }; { $checked }.
+run-demo-works = er funktioniert
+run-demo-not-all = nicht alles ließ sich prüfen
+run-demo-not-yet = { $count ->
+    [one] er funktioniert noch nicht: 1 Sache ist zu beheben
+   *[other] er funktioniert noch nicht: { $count } Sachen sind zu beheben
+}
+run-demo-done = Alles davon ist erfunden; es liegt in { $folder }. Öffnet { $folder }/hedge_walk/best/today.pdf für Papier und { $folder }/hedge_walk/best/phone.html für ein Handy.

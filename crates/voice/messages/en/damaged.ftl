@@ -4,6 +4,7 @@ damaged-title = Part of this collection is damaged
 damaged-file = A part of { $file } is not what Spinney wrote. The file itself was not changed.
 damaged-step = Step { $step } of { $steps } cannot be read.
 damaged-step-when = Step { $step } of { $steps } cannot be read. It was made on { $when }.
+damaged-when = { $day } at { $time }
 damaged-no-step = Every step can be read. Something else in the file was changed.
 damaged-more = { $count ->
     [one] One more step cannot be read.

@@ -110,3 +110,56 @@ opinion-works = This key works: every kind comes out where it should, in every f
 opinion-works-apart-from-that = Apart from that, this key works: every kind comes out, in every form.
 opinion-not-all-checked = There is nothing to mend in what could be checked, but not all of it could be.
 opinion-not-yet = This key does not work yet.
+
+## What a command has done.
+run-open-at = Spinney is open at { $address }
+run-end-it = Press Ctrl-C to end it.
+run-new-collection = { $file } was not there: it is a new, empty collection.
+run-invented-walk = This is an invented hedge walk, for a try. It is in memory only and is gone when you end Spinney, unless you save a copy on the screens; “spinney open FILE” keeps a collection of your own.
+run-damaged-page = The page that opens now saves what can be read into a new file, and so does:
+run-damaged-same = The damaged file is not changed.
+run-damaged = { $file } is damaged.
+run-made-after = It was made after { $when }.
+run-steps = { $count ->
+    [one] 1 step
+   *[other] { $count } steps
+}
+run-pictures = { $count ->
+    [one] 1 picture
+   *[other] { $count } pictures
+}
+run-packed = { $count ->
+    [one] { $what } is packed into { $file }.
+   *[other] { $what } are packed into { $file }.
+}
+run-unpacked = { $count ->
+    [one] { $what } is unpacked into { $file }.
+   *[other] { $what } are unpacked into { $file }.
+}
+run-saved = { $count ->
+    [one] { $what } is saved into { $file }.
+   *[other] { $what } are saved into { $file }.
+}
+run-pictures-lost = Pictures that could not be read and were left out: { $number }.
+run-not-damaged = Nothing in { $file } is damaged. No file was made.
+run-not-changed = { $file } was not changed.
+run-look-over = Look over what came after the damage: it may rest on what is lost.
+run-template = Written: { $file }. Fill in one row a kind, then: spinney key { $file }
+run-pocket = Written: { $file }. Copy it onto a memory stick or a tablet, and open it in a browser.
+run-understood = { $kinds } and { $columns } were read:
+run-nothing-yet = nothing yet
+run-counted = counted, { $span }
+run-measured = measured, { $span }
+run-span = { $low } to { $high }
+run-hedge-walk = A hedge and street walk in early October, 12 kinds
+run-pond-tray = A pond tray, 10 animals
+run-pasta = A warm-up with 8 shapes of dry pasta
+run-demo-best = The best key from { $table } ({ $folder }):
+run-demo-key = The key in { $key } ({ $folder }/opinion.txt): { $verdict }; { $checked }.
+run-demo-works = it works
+run-demo-not-all = not all of it could be checked
+run-demo-not-yet = { $count ->
+    [one] it does not work yet: 1 thing says mend this
+   *[other] it does not work yet: { $count } things say mend this
+}
+run-demo-done = All of it is invented; it is in { $folder }. Open { $folder }/hedge_walk/best/today.pdf for paper and { $folder }/hedge_walk/best/phone.html for a phone.

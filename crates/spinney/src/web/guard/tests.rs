@@ -104,7 +104,7 @@ fn other_methods_do_nothing() {
 
 #[test]
 fn every_answer_is_strict_and_a_sheet_may_stand_in_a_page_of_ours() {
-    let page = with_headers(refused(Refusal::NotOurName), false);
+    let page = with_headers(refused(Tongue::of_terminal(), Refusal::NotOurName), false);
     let policy = page.headers()["content-security-policy"].to_str().expect("text");
     assert!(policy.starts_with("default-src 'none'; style-src 'self';"), "{policy}");
     assert!(
@@ -118,4 +118,28 @@ fn every_answer_is_strict_and_a_sheet_may_stand_in_a_page_of_ours() {
     let sheet = with_headers(sheet, false);
     let policy = sheet.headers()["content-security-policy"].to_str().expect("text");
     assert!(policy.contains("frame-ancestors 'self'"), "{policy}");
+}
+
+#[test]
+fn why_a_request_is_refused_is_said_in_each_language() {
+    let all = [
+        Refusal::NotOurName,
+        Refusal::FromElsewhere,
+        Refusal::Method,
+        Refusal::Busy,
+        Refusal::Ended,
+    ];
+    let said = |t: Tongue| all.map(|refusal| lines(t, words(refusal).1));
+    let mut different = std::collections::BTreeSet::new();
+    for t in Tongue::all() {
+        for text in said(t) {
+            assert_eq!(text.lines().count(), 2, "{text}");
+            assert!(text.lines().all(|line| line.ends_with('.')), "{text}");
+            assert!(different.insert(text.clone()), "{text}");
+        }
+    }
+    // Where nobody can know which language is read, all of them are said.
+    let house = String::from_utf8(full_house()).expect("it is text");
+    let (_, body) = house.split_once("\r\n\r\n").expect("a head and a body");
+    assert!(Tongue::all().all(|t| body.contains(&lines(t, "door-busy"))), "{body}");
 }

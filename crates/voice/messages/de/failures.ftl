@@ -1,0 +1,152 @@
+### Was ein Befehl nicht tun konnte, und was man dagegen tut.
+
+## Dateien, die gelesen und geschrieben werden.
+failure-reading = { $file } ließ sich nicht lesen: { $why }.
+failure-reading-remedy = Seht nach, ob ihr die Datei öffnen dürft und ob ihr Datenträger noch da ist.
+failure-writing = { $file } ließ sich nicht schreiben: { $why }.
+failure-writing-remedy = Seht nach, ob dort Platz ist und ob ihr dort schreiben dürft, oder nennt einen anderen Ort. Was vorher dort war, ist noch da.
+failure-own-input = Das würde { $file } überschreiben, woraus es gemacht wurde.
+failure-own-input-remedy = Nennt einen anderen Ort zum Schreiben. Es wurde nichts verändert.
+failure-written-twice = Zwei verschiedene Dinge kämen nach { $file }.
+failure-written-twice-remedy = Nennt für eines davon einen anderen Ort. Es wurde nichts verändert.
+failure-already-there = { $file } gibt es schon. Spinney hat die Datei nicht geschrieben, oder jemand hat sie verändert.
+failure-already-there-remedy = Nennt einen anderen Ort, oder überschreibt sie mit --force. Es wurde nichts verändert.
+failure-not-a-file = { $file } gibt es schon, und es ist keine Datei.
+failure-not-a-file-remedy = Nennt einen anderen Ort. Es wurde nichts verändert.
+failure-not-a-folder = { $folder } gibt es schon, und es ist kein Ordner.
+failure-not-a-folder-remedy = Nennt einen anderen Ordner. Es wurde nichts verändert.
+failure-half-written = Nur ein Teil der Dateien kam nach { $folder }: { $why }.
+failure-half-written-remedy = Die Dateien, die vorher dort waren, liegen in { $kept }. Kopiert sie von dort.
+failure-not-text = Das ist eine Datei und kein Text: Ein Terminal kann sie nicht zeigen.
+failure-not-text-remedy = Gebt ihr einen Namen statt -, oder schickt sie mit > NAME weiter.
+failure-answer = Die Antwort ließ sich nicht schreiben: { $why }.
+failure-answer-remedy = Seht nach, ob der Datenträger voll ist.
+failure-not-xlsx = { $file } endet nicht auf .xlsx.
+failure-not-xlsx-remedy = Nennt eine Tabellenkalkulation, etwa finds.xlsx.
+failure-not-html = { $file } endet nicht auf .html.
+failure-not-html-remedy = Nennt eine Seite, etwa spinney.html.
+failure-no-page = Dieses Spinney wurde ohne die Seite gebaut.
+failure-no-page-remedy = Tippt ./pocket im Ordner mit den Quellen von Spinney: Das baut die Seite. Soll sie auch im Programm sein, tippt danach: cargo build --release --features pocket
+failure-port = Der Port { $port } dieses Rechners ließ sich nicht nehmen: { $why }.
+failure-port-remedy = Lasst --port weg, dann findet sich ein freier.
+failure-screens = Die Bildschirmseiten ließen sich nicht öffnen: { $why }.
+failure-screens-remedy = Schließt andere Programme, und versucht es noch einmal.
+failure-start = Spinney konnte nicht anfangen: { $why }.
+failure-start-remedy = Schließt andere Programme, und versucht es noch einmal.
+
+## Welche Datei gemeint war.
+failure-no-folder-no-file = Es gibt keinen Ordner { $folder }, und darum keine Datei { $file }.
+failure-no-folder-no-file-remedy = Seht euch den Namen des Ordners an.
+failure-no-file = Es gibt keine Datei { $file }.
+failure-no-file-here = Hier gibt es keine Datei { $file }.
+failure-mean-small = Meint ihr { $meant }, kleingeschrieben?
+failure-mean-capitals = Meint ihr { $meant }, mit diesen großen Buchstaben?
+failure-mean = Meint ihr { $meant }?
+failure-look-at-name = Seht euch den Namen an, oder zieht die Datei in dieses Fenster.
+failure-internet = { $file } ist im Internet, und von dort holt Spinney nichts.
+failure-internet-remedy = Ladet die Datei zuerst herunter, und nennt ihren Namen.
+failure-file-address = { $file } ist die Adresse einer Datei in einem Browser.
+failure-file-address-remedy = Tippt den Namen der Datei ohne file://, also: { $name }
+failure-curly = Es gibt keine Datei { $file }: Die Anführungszeichen um den Namen sind rund.
+failure-curly-remedy = Tippt gerade Anführungszeichen, oder keine: { $name }
+failure-space-before = Es gibt keine Datei mit diesem Namen: Vor { $name } ist ein Leerzeichen.
+failure-space-before-remedy = Tippt den Namen ohne das Leerzeichen.
+failure-space-after = Es gibt keine Datei mit diesem Namen: Hinter { $name } ist ein Leerzeichen.
+failure-space-after-remedy = Tippt den Namen ohne das Leerzeichen.
+failure-tilde = Es gibt keine Datei { $file }: ~ heißt nur ohne Anführungszeichen euer eigener Ordner.
+failure-tilde-remedy = Tippt es ohne Anführungszeichen, oder schreibt den ganzen Namen.
+failure-a-folder = { $folder } ist ein Ordner.
+failure-give-a-file = Nennt eine Datei.
+failure-give-the-file = Nennt die Datei darin: { $file }
+failure-give-one-file = Nennt eine der Dateien darin, etwa { $file }.
+failure-give-the-collection = Nennt die Datei der Sammlung: { $file }
+failure-give-a-collection = Nennt die Datei einer Sammlung, etwa { $file }.
+failure-no-table-in-folder = { $folder } ist ein Ordner, und darin ist keine table.csv.
+failure-give-a-table = Nennt die Datei der Tabelle, etwa { $file }.
+failure-give-that = Es gibt { $file }: Nennt diese Datei.
+failure-give-one-table = Nennt die Datei der Tabelle: { $files }.
+failure-no-folder = Es gibt keinen Ordner { $folder }.
+failure-no-folder-remedy = Legt ihn zuerst an, oder wählt einen anderen Ort.
+
+## Etwas anderes, als gebraucht wird.
+failure-empty-collection = { $file } ist leer: Darin ist keine Sammlung.
+failure-empty-collection-remedy = Vielleicht ging eine Kopie schief. Sucht nach einer anderen Kopie.
+failure-packed = { $file } ist eine gepackte Sammlung.
+failure-unpack-it = Packt sie zuerst aus: spinney unpack { $file } { $into }
+failure-no-collection = { $file } ist { $what } und keine Sammlung von Spinney.
+failure-no-collection-remedy = Nennt die Datei einer Sammlung; eine Tabelle kommt auf der Seite „Unsere Funde“ herein.
+failure-sheets-of-collection = Eine Sammlung hat alle ihre Blätter in einer Datei.
+failure-sheets-of-collection-remedy = Lasst --characters, --kinds und --about weg.
+failure-collection-too-large = { $file } ist zu groß. { $why }
+failure-too-large-for-screens = { $file } ist zu groß für die Bildschirmseiten. { $why }
+failure-no-kinds-yet = In { $file } gibt es noch keine Arten.
+failure-no-kinds-yet-remedy = Schreibt auf den Bildschirmseiten welche dazu: spinney open { $file }
+failure-collection-no-table = { $file } ist eine Sammlung und keine Tabelle.
+failure-collection-no-table-remedy = Öffnet sie mit: spinney open { $file }
+failure-table-before-key = Nennt zuerst die Tabelle, und hinter --key den Schlüssel: spinney check finds.csv --key { $file }
+failure-give-with = Nennt es hinter --{ $option }.
+failure-stdin-once = Nur eine der Dateien lässt sich von der Standardeingabe (-) lesen.
+failure-stdin-once-remedy = Nennt für die anderen eine Datei.
+failure-nothing-came = Es kam nichts herein.
+failure-nothing-came-remedy = Das Zeichen - heißt, dass der Text aus einem anderen Programm kommt. Nennt stattdessen eine Datei.
+failure-empty = { $file } ist leer.
+failure-empty-remedy = Seht nach, ob die Datei gespeichert wurde und ob es die richtige ist.
+failure-too-large = { $file } ist größer als { $most } MiB.
+failure-too-large-remedy = Lasst weg, was nicht dazugehört, und speichert es noch einmal.
+failure-no-key = { $file } ist { $what } und kein Schlüssel.
+failure-key-from-document = Speichert es dort als einfachen Text (.txt), und nehmt den.
+failure-key-from-pdf = Ein PDF ist für Papier gemacht. Kopiert seinen Text in eine einfache Textdatei, und nehmt die.
+failure-key-from-picture = Spinney kann in einem Bild keine Schrift lesen. Tippt den Schlüssel als einfachen Text.
+failure-key-from-other = Schreibt den Schlüssel als einfachen Text, je Zeile eine nummerierte Frage.
+failure-no-links = { $file } ist { $what } und keine Datei mit Zuordnungen.
+failure-no-links-remedy = Schreibt die Antworten als einfachen Text, je Zeile eine: question 3: edge = toothed
+failure-table-no-key = { $file } ist eine Tabelle und kein Schlüssel.
+failure-table-no-key-remedy = Nennt stattdessen die Datei mit den nummerierten Fragen, etwa ours.txt.
+failure-no-question = In { $file } fand sich keine nummerierte Frage.
+failure-no-question-remedy = Schreibt es so: 1. Ist der Blattrand gezähnt?  Ja -> 2, Nein -> Hasel
+
+## Tabellen und Wünsche, mit denen sich nichts anfangen lässt.
+failure-one-kind = Es gibt nur eine Art, { $kind }; da ist nichts zu unterscheiden.
+failure-one-kind-remedy = Schreibt die anderen Arten dazu, je Zeile eine.
+failure-no-column = In { $file } stehen Namen und nichts, was sie unterscheidet: Es gibt keine weitere Spalte.
+failure-no-column-remedy = Gebt allem, was man ansehen kann, eine Spalte, etwa dem Rand des Blatts.
+failure-memory = Zu dieser Tabelle gibt es so viele Fragen, dass sie etwa { $wanted } MiB Speicher brauchen, und { $memory } MiB sind erlaubt.
+failure-memory-remedy = Lasst gemessene Spalten weg, oder Arten, die hier nicht wachsen. „spinney key“ und „spinney explain“ nehmen mit --memory { $wanted } mehr, wenn dieser Rechner so viel hat.
+failure-forgive-kinds = Diese Tabelle hat { $kinds } Arten, und zweite Plätze lassen sich in einer Tabelle mit bis zu { $most } suchen.
+failure-forgive-kinds-remedy = Lasst Arten weg, die hier nicht wachsen, oder macht für jede Gruppe von Arten eine Tabelle.
+failure-apart-two = --apart braucht zwei Arten.
+failure-apart-two-remedy = Tippt sie mit einem Komma dazwischen: --apart "Hasel, Linde".
+failure-apart-different = --apart braucht zwei verschiedene Arten.
+failure-apart-different-remedy = Tippt die zwei, die sich ähnlich sehen: --apart "Hasel, Linde".
+failure-no-such-column = Die Tabelle hat keine Spalte „{ $name }“.
+failure-no-such-column-remedy = Ihre Spalten sind: { $names }.
+failure-no-such-column-near = Meint ihr { $near }? Ihre Spalten sind: { $names }.
+failure-no-such-kind = Die Tabelle hat keine Art „{ $name }“.
+failure-no-such-kind-remedy = Ihre Arten sind: { $names }.
+failure-no-such-kind-near = Meint ihr { $near }? Ihre Arten sind: { $names }.
+failure-too-many-kept = Es sollen mehr als { $most } Fragen bleiben, oder Wege treffen sich darin.
+failure-too-many-kept-remedy = Behaltet die ersten Fragen, jede einmal; den Rest findet Spinney.
+failure-nothing-kept = Es gibt keine nummerierte Frage, die bleiben kann.
+failure-nothing-kept-remedy = Schreibt es so: 1. Ist der Blattrand gezähnt?  Ja -> 2, Nein -> ?
+failure-not-led-to = Keine Antwort führt zu Frage { $question }; darum kann sie nicht bleiben.
+failure-not-led-to-remedy = Lasst eine Antwort zu { $question } führen, oder nehmt die Frage heraus.
+failure-not-linked = „{ $question }“ kann nicht bleiben: Die Frage ließ sich keiner Spalte zuordnen.
+failure-not-linked-remedy = Fragt mit den Worten der Tabelle. Ihre Spalten sind: { $columns }.
+
+## Eine beschädigte Sammlung.
+failure-type-rescue = Tippt: spinney rescue { $file } { $new }
+failure-rescue-saves = Das rettet in eine neue Datei, was sich noch lesen lässt. Diese Datei wurde nicht verändert.
+failure-nothing-before = Davor war nichts.
+failure-nothing-before-remedy = Rettet, was danach kam: Tippt dasselbe ohne --before.
+
+## Was auf keine Seite kommt.
+door-other-name = Spinney antwortet nur unter seiner eigenen Adresse.
+door-other-name-remedy = Öffnet die Adresse, die es beim Start genannt hat.
+door-from-elsewhere = Das kam von einer anderen Seite als von Spinney selbst. Es wurde nichts verändert.
+door-from-elsewhere-remedy = Öffnet die Seite von Spinney, und macht es dort.
+door-method = Spinney zeigt Seiten und nimmt Formulare, sonst nichts. Es wurde nichts verändert.
+door-method-remedy = Nehmt seine eigenen Seiten.
+door-busy = Zu viele Fenster fragen gleichzeitig. Es wurde nichts verändert.
+door-busy-remedy = Wartet einen Moment, und versucht es noch einmal.
+door-ended = Spinney wurde beendet, bevor das fertig war. Es wurde nichts verändert.
+door-ended-remedy = Startet Spinney, geht zur Seite davor zurück, und macht es dort noch einmal.

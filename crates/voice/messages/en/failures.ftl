@@ -1,0 +1,152 @@
+### What a command could not do, and what to do about it.
+
+## Files that are read and written.
+failure-reading = { $file } could not be read: { $why }.
+failure-reading-remedy = Look whether you may open it, and whether its disk is still there.
+failure-writing = { $file } could not be written: { $why }.
+failure-writing-remedy = Look whether there is room and whether you may write there, or name another place. What was there before is still there.
+failure-own-input = This would write over { $file }, which it was made from.
+failure-own-input-remedy = Name another place to write to. Nothing was changed.
+failure-written-twice = Two different things would be written to { $file }.
+failure-written-twice-remedy = Name another place for one of them. Nothing was changed.
+failure-already-there = { $file } is there already. Spinney did not write it, or somebody changed it.
+failure-already-there-remedy = Name another place, or add --force to write over it. Nothing was changed.
+failure-not-a-file = { $file } is there already, and it is not a file.
+failure-not-a-file-remedy = Name another place. Nothing was changed.
+failure-not-a-folder = { $folder } is there already, and it is not a folder.
+failure-not-a-folder-remedy = Name another folder. Nothing was changed.
+failure-half-written = Only some of the files could be put into { $folder }: { $why }.
+failure-half-written-remedy = The files that were there before are in { $kept }. Copy them from there.
+failure-not-text = This is a file, not text: a terminal cannot show it.
+failure-not-text-remedy = Give it a name instead of -, or send it on with > NAME.
+failure-answer = The answer could not be written: { $why }.
+failure-answer-remedy = Look whether the disk is full.
+failure-not-xlsx = { $file } does not end in .xlsx.
+failure-not-xlsx-remedy = Name a spreadsheet, such as finds.xlsx.
+failure-not-html = { $file } does not end in .html.
+failure-not-html-remedy = Name a page, such as spinney.html.
+failure-no-page = This Spinney was built without the page.
+failure-no-page-remedy = Type ./pocket in the folder of Spinney's sources: it builds the page. To have it in the program too, type then: cargo build --release --features pocket
+failure-port = Port { $port } of this machine could not be taken: { $why }.
+failure-port-remedy = Leave --port out, and a free one is found.
+failure-screens = The screens could not be opened: { $why }.
+failure-screens-remedy = Close other programs and try again.
+failure-start = Spinney could not start its work: { $why }.
+failure-start-remedy = Close other programs and try again.
+
+## Which file was meant.
+failure-no-folder-no-file = There is no folder { $folder }, and so no file { $file }.
+failure-no-folder-no-file-remedy = Look at the name of the folder.
+failure-no-file = There is no file { $file }.
+failure-no-file-here = There is no file { $file } here.
+failure-mean-small = Do you mean { $meant }, in small letters?
+failure-mean-capitals = Do you mean { $meant }, in these capitals?
+failure-mean = Do you mean { $meant }?
+failure-look-at-name = Look at the name, or drag the file into this window.
+failure-internet = { $file } is on the internet, and Spinney fetches nothing from there.
+failure-internet-remedy = Download the file first, and give its name.
+failure-file-address = { $file } is the address of a file in a browser.
+failure-file-address-remedy = Type the name of the file without file://, so: { $name }
+failure-curly = There is no file { $file }: the quotation marks around the name are curly.
+failure-curly-remedy = Type straight quotation marks, or none: { $name }
+failure-space-before = There is no file of that name: there is a space before { $name }.
+failure-space-before-remedy = Type the name without the space.
+failure-space-after = There is no file of that name: there is a space after { $name }.
+failure-space-after-remedy = Type the name without the space.
+failure-tilde = There is no file { $file }: ~ means your own folder only without quotation marks.
+failure-tilde-remedy = Type it without quotation marks, or write the whole name.
+failure-a-folder = { $folder } is a folder.
+failure-give-a-file = Give the name of a file.
+failure-give-the-file = Give the file in it: { $file }
+failure-give-one-file = Give one of the files in it, such as { $file }.
+failure-give-the-collection = Give the file of the collection: { $file }
+failure-give-a-collection = Give the file of a collection, such as { $file }.
+failure-no-table-in-folder = { $folder } is a folder, and there is no table.csv in it.
+failure-give-a-table = Give the file of the table, such as { $file }.
+failure-give-that = There is { $file }: give that.
+failure-give-one-table = Give the file of the table: { $files }.
+failure-no-folder = There is no folder { $folder }.
+failure-no-folder-remedy = Make it first, or choose another place.
+
+## Something else than was wanted.
+failure-empty-collection = { $file } is empty: there is no collection in it.
+failure-empty-collection-remedy = Perhaps a copy went wrong. Look for another copy.
+failure-packed = { $file } is a packed collection.
+failure-unpack-it = Unpack it first: spinney unpack { $file } { $into }
+failure-no-collection = { $file } is { $what }, and no collection of Spinney's.
+failure-no-collection-remedy = Give the file of a collection; a table is taken in on the page “Our finds”.
+failure-sheets-of-collection = A collection has all its sheets in one file.
+failure-sheets-of-collection-remedy = Leave out --characters, --kinds and --about.
+failure-collection-too-large = { $file } is too large. { $why }
+failure-too-large-for-screens = { $file } is too large for the screens. { $why }
+failure-no-kinds-yet = { $file } has no kinds yet.
+failure-no-kinds-yet-remedy = Add some at the screens: spinney open { $file }
+failure-collection-no-table = { $file } is a collection and not a table.
+failure-collection-no-table-remedy = Open it with: spinney open { $file }
+failure-table-before-key = Give the table first, and the key behind --key: spinney check finds.csv --key { $file }
+failure-give-with = Give it with --{ $option }.
+failure-stdin-once = Only one of the files can be read from stdin (-).
+failure-stdin-once-remedy = Name a file for the others.
+failure-nothing-came = Nothing came in.
+failure-nothing-came-remedy = The sign - means that the text comes from another program. Give the name of a file instead.
+failure-empty = { $file } is empty.
+failure-empty-remedy = Look whether it was saved, or whether this is the right file.
+failure-too-large = { $file } is larger than { $most } MiB.
+failure-too-large-remedy = Leave out what is no part of it, and save it again.
+failure-no-key = { $file } is { $what }, and no key.
+failure-key-from-document = Save it there as plain text (.txt), and give that.
+failure-key-from-pdf = A PDF is made for paper. Copy its text into a plain text file, and give that.
+failure-key-from-picture = Spinney cannot read writing in a picture. Type the key as plain text.
+failure-key-from-other = Write the key as plain text, one numbered question a line.
+failure-no-links = { $file } is { $what }, and no links file.
+failure-no-links-remedy = Write the answers as plain text, one a line: question 3: edge = toothed
+failure-table-no-key = { $file } is a table and not a key.
+failure-table-no-key-remedy = Give the file with the numbered questions instead, such as ours.txt.
+failure-no-question = No numbered question was found in { $file }.
+failure-no-question-remedy = Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> hazel
+
+## Tables and wishes with which nothing can be begun.
+failure-one-kind = There is only one kind, { $kind }, so there is nothing to tell apart.
+failure-one-kind-remedy = Add the other kinds, one a row.
+failure-no-column = { $file } has names and nothing to tell them apart: there is no further column.
+failure-no-column-remedy = Add a column for each thing to look at, such as the edge of the leaf.
+failure-memory = This table allows so many questions that they would take about { $wanted } MiB of memory, and { $memory } MiB may be taken.
+failure-memory-remedy = Leave out measured columns, or kinds that do not grow here. “spinney key” and “spinney explain” take more with --memory { $wanted }, if this machine has it.
+failure-forgive-kinds = This table has { $kinds } kinds, and second places can be looked for in a table of up to { $most }.
+failure-forgive-kinds-remedy = Leave out kinds that do not grow here, or make a table for each group of kinds.
+failure-apart-two = --apart takes two kinds.
+failure-apart-two-remedy = Type them with a comma between: --apart "hazel, lime".
+failure-apart-different = --apart takes two different kinds.
+failure-apart-different-remedy = Type the two look-alikes: --apart "hazel, lime".
+failure-no-such-column = The table has no column “{ $name }”.
+failure-no-such-column-remedy = Its columns are: { $names }.
+failure-no-such-column-near = Did you mean { $near }? Its columns are: { $names }.
+failure-no-such-kind = The table has no kind “{ $name }”.
+failure-no-such-kind-remedy = Its kinds are: { $names }.
+failure-no-such-kind-near = Did you mean { $near }? Its kinds are: { $names }.
+failure-too-many-kept = More than { $most } questions are to be kept, or ways meet in them.
+failure-too-many-kept-remedy = Keep the first few questions, each once; the rest is found for you.
+failure-nothing-kept = There is no numbered question to keep.
+failure-nothing-kept-remedy = Write it like this: 1. Is the leaf edge toothed?  Yes -> 2, No -> ?
+failure-not-led-to = No answer leads to question { $question }, so it cannot be kept.
+failure-not-led-to-remedy = Let an answer lead to { $question }, or take the question out.
+failure-not-linked = “{ $question }” cannot be kept: it could not be linked to the table.
+failure-not-linked-remedy = Ask with the table's own words. Its columns are: { $columns }.
+
+## A damaged collection.
+failure-type-rescue = Type: spinney rescue { $file } { $new }
+failure-rescue-saves = It saves what can be read into a new file. This one was not changed.
+failure-nothing-before = Nothing came before that.
+failure-nothing-before-remedy = Save what came after it: type the same without --before.
+
+## What does not reach a page.
+door-other-name = Spinney answers only to its own address.
+door-other-name-remedy = Open the address that it printed when it started.
+door-from-elsewhere = This came from another page than Spinney's own. Nothing was changed.
+door-from-elsewhere-remedy = Open Spinney's own page and do it there.
+door-method = Spinney shows pages and takes forms, and nothing else. Nothing was changed.
+door-method-remedy = Use its own pages.
+door-busy = Too many windows ask at once. Nothing was changed.
+door-busy-remedy = Wait a moment and try again.
+door-ended = Spinney was closed before this was done. Nothing was changed.
+door-ended-remedy = Start Spinney, go back to the page before, and do it there once more.
