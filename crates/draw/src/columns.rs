@@ -69,6 +69,15 @@ impl Columns {
         !self.0.is_empty()
     }
 
+    /// What a state of a column says of a leaf; None: the column says nothing of one.
+    pub(super) fn look(&self, at: CharacterIx, state: StateIx) -> Option<Look> {
+        let mut columns = self.0.iter().filter(|(of, _)| *of == at);
+        match columns.next() {
+            Some((_, Column::Words(looks))) => looks.get(state.0).copied(),
+            _ => None,
+        }
+    }
+
     /// The leaf that a row describes; None: it does not say enough of one.
     pub(super) fn leaf(&self, matrix: &Matrix, taxon: TaxonIx) -> Option<Leaf> {
         let mut row = Row::default();
@@ -80,7 +89,7 @@ impl Columns {
 }
 
 /// The words of a column's name and question.
-fn words_of(character: &Character) -> Vec<String> {
+pub(super) fn words_of(character: &Character) -> Vec<String> {
     let question = character.question.as_deref().unwrap_or_default();
     tokens(&format!("{} {question}", character.name))
 }

@@ -1,7 +1,8 @@
 //! How it looks as lines: leaves from the cells of a table, and the words of the list.
 //!
 //! From a table to a drawing of each kind that it describes well enough ([`Leaves`]), and from a
-//! word to drawings of what it means and of what it is taken for ([`of_word`]). A drawing is true
+//! word to drawings of what it means and of what it is taken for ([`of_word`]), and from the state
+//! of a column to what it looks like ([`of_state`]). A drawing is true
 //! or absent: it shows every feature that the table states of a leaf, or there is none.
 //!
 //! It is the table that is drawn, not the plant: kinds that the table does not tell apart look
@@ -14,12 +15,14 @@ mod leaf;
 mod leaf_words;
 mod outlines;
 mod pen;
+mod states;
 mod words;
 
 use spinney_model::{Drawing, Matrix, TaxonIx, Weight};
 
 use columns::Columns;
 use leaf::{Leaf, Part};
+pub use states::of_state;
 pub use words::{Shows, of_word};
 
 /// The box of every kind, in millimetres: half its width, how far it goes up and down.

@@ -118,3 +118,55 @@ pub(crate) fn circle(at: Point, radius: f64) -> Vec<Point> {
     }
     points
 }
+
+/// A round line through points and back to the first.
+pub(crate) fn closed(through: &[Point]) -> Vec<Point> {
+    let many = through.len();
+    let around: Vec<Point> = (0..many + 3).map(|n| through[(n + many - 1) % many]).collect();
+    let line = round(&around);
+    let span = STEPS as usize;
+    line[span..line.len() - span].to_vec()
+}
+
+/// An oval round a place, so far to the side and so far up; it begins at the top and goes to the
+/// right.
+pub(crate) fn oval(at: Point, (aside, up): (f64, f64)) -> Vec<Point> {
+    let around = circle((0.0, 0.0), 1.0);
+    let line = closed(&around[..around.len() - 1]);
+    line.iter().map(|(x, y)| (at.0 + x * aside, at.1 + y * up)).collect()
+}
+
+/// A part of it: from this twenty-fourth to that one.
+pub(crate) fn arc(at: Point, half: (f64, f64), from: usize, to: usize) -> Vec<Point> {
+    let span = STEPS as usize;
+    oval(at, half)[from * span..=to * span].to_vec()
+}
+
+/// A direction, so many twenty-fourths of a full turn to the right of "up".
+pub(crate) fn compass(turn: usize) -> Point {
+    circle((0.0, 0.0), 1.0)[turn % 24]
+}
+
+/// The outline of something as thick as said at each point of its axis, in half widths.
+pub(crate) fn swept(axis: &[Point], halves: &[f64]) -> Vec<Point> {
+    let sides = |out: f64| -> Vec<Point> {
+        (0..axis.len())
+            .map(|n| {
+                let (before, after) =
+                    (axis[n.saturating_sub(1)], axis[(n + 1).min(axis.len() - 1)]);
+                let (x, y) = one_long((after.0 - before.0, after.1 - before.1));
+                let wide = halves[n] * out;
+                (axis[n].0 + y * wide, axis[n].1 - x * wide)
+            })
+            .collect()
+    };
+    let (right, mut left) = (round(&sides(1.0)), round(&sides(-1.0)));
+    left.reverse();
+    let first = right[0];
+    right.into_iter().chain(left).chain([first]).collect()
+}
+
+/// The mirror image of points, left and right changed.
+pub(crate) fn mirrored(points: &[Point]) -> Vec<Point> {
+    points.iter().map(|(x, y)| (-x, *y)).collect()
+}

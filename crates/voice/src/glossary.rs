@@ -7,7 +7,7 @@
 //!
 //! Source: the plain words are ours and common practice; where the leaf words draw a line
 //! (what is blade, stalk, lobe, tooth, leaflet), they follow Ellis et al. 2009, *Manual of
-//! Leaf Architecture*, from memory. German words are those of German floras: those of the edge
+//! Leaf Architecture*, from memory; `words` names the source of each. German words are those of German floras: those of the edge
 //! were compared with Schmeil and Fitschen, *Flora von Deutschland*, the others are from memory.
 
 mod words;
@@ -112,6 +112,33 @@ pub fn entry(t: Tongue, id: &str) -> Option<Entry> {
     list(t).entries.iter().find(|entry| entry.id == id).cloned()
 }
 
+/// The word of the built-in list that a text is, all of it, in the language of the reader or in
+/// English: `toothed`, `a pod`, and of a question that asks whether there is one, `Does it have a
+/// shell?`.
+pub fn whole(t: Tongue, text: &str) -> Option<&'static str> {
+    let words = words_of(text);
+    let is = |t: Tongue| {
+        let list = list(t);
+        let mut rest = &words[..];
+        for before in ["glossary-asks-for", "glossary-articles"] {
+            let known = t.say(before);
+            let mut known = known.split(", ").map(words_of);
+            if let Some(phrase) = known.find(|phrase| rest.starts_with(phrase)) {
+                rest = &rest[phrase.len()..];
+            }
+        }
+        let (at, length) = list.longest_at(rest)?;
+        (length == rest.len()).then_some(list.entries[at].id)
+    };
+    is(t).or_else(|| is(Tongue::of_terminal()))
+}
+
+/// A text as words in small letters.
+fn words_of(text: &str) -> Vec<String> {
+    let words = text.split(|c: char| !c.is_alphanumeric() && c != '\'');
+    words.filter(|word| !word.is_empty()).map(str::to_lowercase).collect()
+}
+
 /// The words of the built-in list that some texts use, in the order of the alphabet.
 ///
 /// Whole words only, in any of their spellings; of two words that overlap the longer counts,
@@ -127,11 +154,7 @@ pub fn words_in<'t>(
     // The head of each entry that is used: the reader's own word goes before the English one.
     let mut used: BTreeMap<usize, String> = BTreeMap::new();
     for text in texts {
-        let words: Vec<String> = text
-            .split(|c: char| !c.is_alphanumeric() && c != '\'')
-            .filter(|word| !word.is_empty())
-            .map(str::to_lowercase)
-            .collect();
+        let words = words_of(text);
         for at in own.places(&words) {
             used.insert(at, own.entries[at].word.clone());
         }

@@ -69,6 +69,7 @@ sheet-go-to = weiter bei { $number }
 sheet-go-to-none = weiter bei { $number } ({ $number } gibt es nicht)
 sheet-where-to = Wohin?
 sheet-look-on = Seht bei { $answer } auch nach: { $looks }
+sheet-shows = { $answer }: { $state }
 sheet-look-yes = { $question } Das müsste ja sein.
 sheet-look-no = { $question } Das müsste nein sein.
 sheet-write-sentence = Woran erkennt ihr es? Schreibt einen Satz:

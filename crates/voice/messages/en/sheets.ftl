@@ -69,6 +69,7 @@ sheet-go-to = go to { $number }
 sheet-go-to-none = go to { $number } (there is no { $number })
 sheet-where-to = Where to?
 sheet-look-on = On { $answer }, check: { $looks }
+sheet-shows = { $answer }: { $state }
 sheet-look-yes = { $question } That should be yes.
 sheet-look-no = { $question } That should be no.
 sheet-write-sentence = How do you know it? Write a sentence:

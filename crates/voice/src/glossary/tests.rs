@@ -56,6 +56,27 @@ fn german_words_are_found_with_their_endings_and_explained_in_german() {
 }
 
 #[test]
+fn a_state_is_a_word_of_the_list_only_as_a_whole() {
+    for (t, text, word) in [
+        (ENGLISH, "toothed", Some("toothed")),
+        (ENGLISH, "a pod", Some("pod")),
+        (ENGLISH, "Double-toothed", Some("double-toothed")),
+        (ENGLISH, "Does it have a shell?", Some("shell")),
+        (ENGLISH, "Are there gills?", Some("gill")),
+        (ENGLISH, "toothed or lobed", None),
+        (ENGLISH, "Is the tail longer than the body?", None),
+        (ENGLISH, "Does it have a long tail?", None),
+        (ENGLISH, "", None),
+        (german(), "einer Hülse", Some("pod")),
+        (german(), "Hat es eine Schale?", Some("shell")),
+        (german(), "gezähnt", Some("toothed")),
+        (german(), "toothed", Some("toothed")),
+    ] {
+        assert_eq!(whole(t, text), word, "{text}");
+    }
+}
+
+#[test]
 fn words_of_leaves_are_not_said_of_other_things() {
     for (text, of_leaves, of_others) in [
         ("Are its gills like a feather?", &["feather", "gill"][..], &["gill"][..]),

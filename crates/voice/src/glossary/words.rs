@@ -2,12 +2,26 @@
 //! definition comes from.
 //!
 //! A [`leaf_word`] is true of leaves alone, and draws its line as Ellis et al. 2009, *Manual of
-//! Leaf Architecture*, does (from memory: a page number would be a guess). All the others, and
-//! every look-alike, are common practice, without a source. What is said of a word stands in
-//! `messages/<language>/glossary.ftl`. It holds no facts about kinds.
+//! Leaf Architecture*, does (from memory: a page number would be a guess). Of others the glossary
+//! that was looked at is named; it was read as a page or in part, and its words are not ours. All
+//! the rest, and every look-alike, are common practice, without a source. What is said of a word
+//! stands in `messages/<language>/glossary.ftl`. It holds no facts about kinds.
 
 const COMMON: &str = "common practice, no source";
 const LEAF: &str = "after Ellis et al. 2009, Manual of Leaf Architecture (from memory)";
+const CORNELL: &str =
+    "after Cornell University's glossary of woody plants (bhort.bh.cornell.edu)";
+const NYBG: &str = "after the New York Botanical Garden's botanical glossary (sweetgum.nybg.org), read in part";
+const MCCUSKER: &str =
+    "after A. McCusker, glossary of the Flora of Australia (ausflora.net), read in part";
+const FOREST_SERVICE: &str = "after Brown and Grelen, Identifying Hardwoods Growing on Pine Sites: glossary, read in part";
+const CORE: &str = "after Woody Plants in Winter: glossary (chestofbooks.com), read in part";
+const TREES: &str =
+    "after Guide to the Common Trees of Pennsylvania: glossary (cookforest.com)";
+const KENTUCKY: &str = "after Kentucky Geological Survey, gastropod shells (uky.edu/KGS)";
+const BOREAL: &str = "after Glossary of Insect Terminology (borealforest.org)";
+const LEECH: &str = "after Britannica Students, leech (kids.britannica.com), its caption";
+const TWIGS: &str = "after Winter Twigs (espsciencetime.org), a page for children";
 
 /// A word of the list.
 pub(super) struct Word {
@@ -33,19 +47,26 @@ const fn leaf_word(id: &'static str) -> Word {
     Word { id, leaves: true, source: LEAF }
 }
 
+impl Word {
+    /// The same after a glossary that was looked at.
+    const fn after(self, source: &'static str) -> Self {
+        Self { source, ..self }
+    }
+}
+
 /// Every word that can be explained.
 pub(super) const WORDS: &[Word] = &[
-    word("abdomen"),
-    of_leaves("alternate"),
-    word("antenna"),
+    word("abdomen").after(BOREAL),
+    of_leaves("alternate").after(CORNELL),
+    word("antenna").after(BOREAL),
     word("bark"),
     leaf_word("base"),
-    word("berry"),
+    word("berry").after(CORE),
     leaf_word("blade"),
     word("bristle"),
-    word("bud"),
+    word("bud").after(CORE),
     word("case"),
-    word("catkin"),
+    word("catkin").after(FOREST_SERVICE),
     word("claw"),
     word("coiled"),
     leaf_word("compound"),
@@ -53,50 +74,57 @@ pub(super) const WORDS: &[Word] = &[
     leaf_word("double-toothed"),
     leaf_word("edge"),
     leaf_word("egg-shaped"),
+    word("end bud").after(CORNELL),
+    leaf_word("end leaflet"),
     leaf_word("entire"),
     leaf_word("feather"),
-    word("feeler"),
+    leaf_word("feather-veined"),
+    word("feeler").after(BOREAL),
     word("fin"),
-    word("fringe"),
+    word("fringe").after(FOREST_SERVICE),
     word("frond"),
-    word("fruit"),
+    word("fruit").after(FOREST_SERVICE),
     leaf_word("gap"),
     word("gill"),
     word("gland"),
     word("hair"),
     leaf_word("hand-shaped"),
-    word("head"),
+    leaf_word("hand-veined"),
+    word("head").after(BOREAL),
     leaf_word("heart-shaped"),
     word("hip"),
     word("jointed"),
-    word("larva"),
-    of_leaves("leaf"),
+    of_leaves("lance-shaped").after(CORNELL),
+    word("larva").after(BOREAL),
+    of_leaves("leaf").after(TREES),
+    word("leaf scar").after(CORNELL),
     leaf_word("leaf stalk"),
     leaf_word("leaflet"),
     leaf_word("lobe"),
     leaf_word("lobed"),
     leaf_word("lopsided"),
     leaf_word("midrib"),
-    word("mouth"),
+    word("mouth").after(KENTUCKY),
     word("needle"),
+    leaf_word("notched"),
     word("nut"),
-    of_leaves("opposite"),
+    of_leaves("opposite").after(CORNELL),
     leaf_word("oval"),
     word("pair"),
     word("petal"),
     word("pod"),
     word("pointed"),
-    word("prickle"),
+    word("prickle").after(NYBG),
     word("rib"),
     word("rosette"),
     word("sap"),
     word("scale"),
-    word("seed"),
+    word("seed").after(MCCUSKER),
     word("segment"),
     word("sepal"),
     word("shell"),
     word("shiny"),
-    word("shoot"),
+    word("shoot").after(TWIGS),
     word("smooth"),
     word("snout"),
     word("spike"),
@@ -105,10 +133,10 @@ pub(super) const WORDS: &[Word] = &[
     word("stalk"),
     word("stem"),
     word("stipule"),
-    word("sucker"),
+    word("sucker").after(LEECH),
     word("tail"),
     word("tendril"),
-    word("thorn"),
+    word("thorn").after(NYBG),
     leaf_word("tip"),
     leaf_word("tooth"),
     leaf_word("toothed"),
@@ -119,6 +147,7 @@ pub(super) const WORDS: &[Word] = &[
     leaf_word("vein"),
     of_leaves("vein pair"),
     leaf_word("wavy"),
-    word("whorl"),
-    word("wing"),
+    leaf_word("wedge-shaped"),
+    word("whorl").after(TREES),
+    word("wing").after(MCCUSKER),
 ];
