@@ -3,7 +3,8 @@
 use std::collections::BTreeMap;
 
 use spinney_model::{
-    AskedBy, Drawing, DrawnWord, Holds, Key, LeftTogether, Matrix, SecondLooks, Standing, Walk,
+    AskedBy, CharacterIx, Drawing, DrawnWord, Holds, Key, LeftTogether, Matrix, SecondLooks,
+    Standing, StateIx, Walk,
 };
 use spinney_voice::Tongue;
 
@@ -46,11 +47,14 @@ pub struct Drawn<'a> {
     pub kinds: &'a [Option<Drawing>],
     /// The drawings of a word of the list; the flag: what is read is about leaves.
     pub word: fn(&str, bool) -> Option<DrawnWord>,
+    /// The drawings of a state of a column, and the word of the list that it is, if it is one.
+    pub state: fn(&Matrix, CharacterIx, StateIx, Option<&str>) -> Vec<Drawing>,
 }
 
 impl Drawn<'_> {
     /// Nothing is drawn.
-    pub const NOTHING: Drawn<'static> = Drawn { kinds: &[], word: |_, _| None };
+    pub const NOTHING: Drawn<'static> =
+        Drawn { kinds: &[], word: |_, _| None, state: |_, _, _, _| Vec::new() };
 }
 
 /// The bytes of a picture.

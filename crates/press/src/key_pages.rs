@@ -19,8 +19,10 @@ use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
+use crate::shown;
 use crate::{Booklet, Paper};
 
+use question::Besides;
 pub(crate) use question::answer_words;
 
 /// How to use a key, in the order in which one needs it (`docs/TRADE.md`, "How to use a key").
@@ -49,59 +51,91 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 
 /// The pages, for a sheet of their own or for a larger one.
 ///
-/// A second look is printed wherever it needs no further page and takes nothing from the words.
+/// The drawings of answers, and then second looks, are printed wherever that needs no further
+/// page and takes nothing from the words.
 pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
-    let (plain, whole) = laid(setting, paper, &BTreeSet::new());
-    let with_look =
-        |couplet: &&Couplet| !second_look::looks(setting.booklet, couplet).is_empty();
-    let couplets = setting.booklet.key.couplets.iter().filter(with_look);
-    let all: BTreeSet<u32> = couplets.map(|couplet| couplet.number).collect();
-    if all.is_empty() {
-        return plain;
-    }
-    let of = plain.len();
-    let try_out = |looks: &BTreeSet<u32>| {
-        let (pages, still_whole) = laid(setting, paper, looks);
+    let numbers = |wanted: &dyn Fn(&Couplet) -> bool| -> BTreeSet<u32> {
+        let couplets = setting.booklet.key.couplets.iter();
+        couplets.filter(|couplet| wanted(couplet)).map(|couplet| couplet.number).collect()
+    };
+    let drawn = numbers(&|couplet| !shown::answers(setting.booklet, couplet).yes.is_empty());
+    let looks = numbers(&|couplet| !second_look::looks(setting.booklet, couplet).is_empty());
+    let mut extra = Extra::default();
+    let (mut pages, whole) = laid(setting, paper, &extra);
+    let of = pages.len();
+    let fits = |extra: &Extra| {
+        let (pages, still_whole) = laid(setting, paper, extra);
         (pages.len() <= of && (still_whole || !whole)).then_some(pages)
     };
-    if let Some(pages) = try_out(&all) {
-        return pages;
+    if let Some(more) = fitting(&mut extra, |extra| &mut extra.shown, drawn, &fits) {
+        pages = more;
     }
-    let (mut fitting, mut pages) = (BTreeSet::new(), plain);
+    if let Some(more) = fitting(&mut extra, |extra| &mut extra.looks, looks, &fits) {
+        pages = more;
+    }
+    pages
+}
+
+/// What is printed besides of the questions of these numbers.
+#[derive(Clone, Default)]
+struct Extra {
+    shown: BTreeSet<u32>,
+    looks: BTreeSet<u32>,
+}
+
+/// All of these questions, or one after the other as long as it fits; the pages, if any does.
+fn fitting(
+    extra: &mut Extra,
+    part: fn(&mut Extra) -> &mut BTreeSet<u32>,
+    all: BTreeSet<u32>,
+    fits: &impl Fn(&Extra) -> Option<Vec<Page>>,
+) -> Option<Vec<Page>> {
+    if all.is_empty() {
+        return None;
+    }
+    let mut with_all = extra.clone();
+    *part(&mut with_all) = all.clone();
+    if let Some(pages) = fits(&with_all) {
+        *extra = with_all;
+        return Some(pages);
+    }
+    let mut pages = None;
     for number in all.into_iter().take(MOST_TRIED) {
-        fitting.insert(number);
-        match try_out(&fitting) {
-            Some(more) => pages = more,
-            None => {
-                fitting.remove(&number);
-            }
+        let mut more = extra.clone();
+        part(&mut more).insert(number);
+        if let Some(fitting) = fits(&more) {
+            (*extra, pages) = (more, Some(fitting));
         }
     }
     pages
 }
 
-/// Each second look that is tried lays all pages anew.
+/// Each question that is tried lays all pages anew.
 const MOST_TRIED: usize = 40;
 
-/// The pages with the second looks of these questions; and whether the word list is whole.
-fn laid(setting: &Setting, paper: Paper, looks: &BTreeSet<u32>) -> (Vec<Page>, bool) {
+/// The pages with what is printed besides; and whether the word list is whole.
+fn laid(setting: &Setting, paper: Paper, extra: &Extra) -> (Vec<Page>, bool) {
     let frame = setting.frame_of_key(paper, false, "sheet-key", OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-key"), false));
     let look = Boxed { fill: Some(Ink::Tint), pen: None, gap: 1.0 };
     flow.boxed(5.0, vec![how_to(setting, flow.wide() - 2.0 * Flow::PADDING)], look);
     cautions::put(setting, &mut flow);
-    questions(setting, &mut flow, looks);
+    questions(setting, &mut flow, extra);
     let whole = words::put(setting, &mut flow);
     flow.lines_to_write_on(&setting.say("sheet-what-we-noticed"));
     (flow.finish(), whole)
 }
 
-fn questions(setting: &Setting, flow: &mut Flow, looks: &BTreeSet<u32>) {
+fn questions(setting: &Setting, flow: &mut Flow, extra: &Extra) {
     let wide = flow.wide();
     let heading = setting.heading(2, &setting.say("sheet-questions"), Style::HEADING, wide);
     let mut pieces = setting.booklet.key.couplets.iter().map(|couplet| {
-        question::piece(setting, couplet, looks.contains(&couplet.number), wide)
+        let besides = Besides {
+            look: extra.looks.contains(&couplet.number),
+            shown: extra.shown.contains(&couplet.number),
+        };
+        question::piece(setting, couplet, besides, wide)
     });
     let Some(first) = pieces.next() else {
         let none = setting.say("sheet-first-question");

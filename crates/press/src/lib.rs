@@ -19,6 +19,7 @@ mod second_look;
 mod setting;
 pub mod sheet;
 pub mod sheets;
+mod shown;
 pub mod svg;
 pub mod today;
 pub mod try_out;

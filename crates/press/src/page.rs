@@ -14,6 +14,7 @@ mod front;
 mod pictures;
 mod question;
 mod script;
+mod shown;
 mod tree;
 mod typed;
 mod words;
@@ -27,6 +28,7 @@ use spinney_voice::Tongue;
 use crate::{Booklet, Stamp};
 
 use pictures::Pictures;
+use shown::Shown;
 use tree::Tree;
 use typed::Typed;
 use words::Words;
@@ -48,12 +50,18 @@ pub const BOLD: &[u8] = include_bytes!("../fonts/andika-latin-700-normal.woff2")
 pub fn html(booklet: &Booklet) -> String {
     let tree = Tree::of(booklet);
     let words = Words::of(booklet);
-    let bare = with_pictures(booklet, &tree, &words, &Pictures::none()).len();
+    let shown = Shown::of(booklet, &tree);
+    let bare = with_pictures(booklet, &tree, (&words, &shown), &Pictures::none()).len();
     let room = PHONE_PAGE.saturating_sub(bare + pictures::TOLD);
-    with_pictures(booklet, &tree, &words, &Pictures::of(booklet, &tree, room))
+    with_pictures(booklet, &tree, (&words, &shown), &Pictures::of(booklet, &tree, room))
 }
 
-fn with_pictures(booklet: &Booklet, tree: &Tree, words: &Words, pictures: &Pictures) -> String {
+fn with_pictures(
+    booklet: &Booklet,
+    tree: &Tree,
+    (words, shown): (&Words, &Shown),
+    pictures: &Pictures,
+) -> String {
     let t = booklet.tongue;
     let style = format!("{}{}{LOOK}", typeface(), draft_in_print(t));
     let untitled = t.say("phone-a-key");
@@ -74,13 +82,14 @@ fn with_pictures(booklet: &Booklet, tree: &Tree, words: &Words, pictures: &Pictu
             body.draft[draft] {
                 (PreEscaped(MARKS))
                 (words.symbols())
+                (shown.symbols())
                 (front::header(booklet, title))
                 main #work {
                     div #column {
                         (front::start(booklet, tree, pictures.told(t)))
                         (front::while_walking(t))
                         @for ix in 0..tree.questions.len() {
-                            (question::section(booklet, tree, words, ix))
+                            (question::section(booklet, tree, (words, shown), ix))
                         }
                         @for ix in 0..tree.endings.len() {
                             (ending::section(booklet, tree, (words, pictures), ix))

@@ -16,9 +16,9 @@ use crate::sheet::{Group, Page, Piece, Role, Sheet};
 use crate::{Booklet, Paper, lines};
 
 /// The height of a drawing, in mm: the parts of a leaf can be told across a table.
-const HIGH: f64 = 30.0;
+const HIGH: f64 = 25.0;
 /// A drawing with its caption, in mm.
-const FIGURE: f64 = 32.0;
+const FIGURE: f64 = 27.0;
 /// Between the words and the drawings, and between two drawings, in mm.
 const BETWEEN: f64 = 3.0;
 /// Between two rows of words without drawings, in mm: less than what is moved apart on a full

@@ -7,21 +7,43 @@ use spinney_voice::Tongue;
 
 use super::{cautions, end};
 use crate::drawing;
+use crate::lines;
 use crate::second_look;
 use crate::setting::Setting;
 use crate::sheet::ink::{Dash, Ink, Pen, Style};
 use crate::sheet::{Group, Piece, Role};
+use crate::shown::{self, Answers, Shown};
 
 /// The gap between the two ways on, in mm.
 const BETWEEN: f64 = 6.0;
 /// Height of a tab and of the line beside it, in mm.
 const ROW: f64 = 7.0;
+/// Height of the drawing of an answer, in mm, and what is left beside it.
+const SHOWN: f64 = 18.0;
+const BESIDE: f64 = 1.5;
+/// What an answer needs at least that leads to a question: its tab, its arrow and two lines.
+const LEADS_ON: f64 = 54.0;
 
-/// A question with its two ways on, never to be broken over pages; with its second look if that
-/// is wanted.
-pub(super) fn piece(setting: &Setting, couplet: &Couplet, look: bool, wide: f64) -> Piece {
+/// What a question has besides, where there is room for it.
+#[derive(Clone, Copy, Default)]
+pub(super) struct Besides {
+    /// Its second look.
+    pub(super) look: bool,
+    /// The drawings of its answers.
+    pub(super) shown: bool,
+}
+
+/// A question with its two ways on, never to be broken over pages.
+pub(super) fn piece(
+    setting: &Setting,
+    couplet: &Couplet,
+    besides: Besides,
+    wide: f64,
+) -> Piece {
     let mut whole = head(setting, couplet, wide);
-    if look && let Some(line) = second_look(setting, couplet, wide - 13.0) {
+    if besides.look
+        && let Some(line) = second_look(setting, couplet, wide - 13.0)
+    {
         let y = whole.h + 0.5;
         whole = whole.with(13.0, y, line);
     }
@@ -29,7 +51,11 @@ pub(super) fn piece(setting: &Setting, couplet: &Couplet, look: bool, wide: f64)
         let y = whole.h + 1.0;
         whole = whole.with(13.0, y, line);
     }
-    whole.then(2.0, ways(setting, couplet, wide)).grouped(Group::Section)
+    let answers = match besides.shown {
+        true => shown::answers(setting.booklet, couplet),
+        false => Answers::default(),
+    };
+    whole.then(2.0, ways(setting, couplet, &answers, wide)).grouped(Group::Section)
 }
 
 /// What else is to be seen on yes: two looks where they fit into a line, else one.
@@ -93,7 +119,7 @@ pub(crate) fn answer_words(t: Tongue, couplet: &Couplet) -> (String, String) {
     }
 }
 
-fn ways(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
+fn ways(setting: &Setting, couplet: &Couplet, answers: &Answers, wide: f64) -> Piece {
     let room = wide - BETWEEN;
     let ends = [&couplet.yes, &couplet.no].map(|to| matches!(to, Destination::End(_)));
     let left = match ends {
@@ -101,14 +127,41 @@ fn ways(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
         [false, true] => room * 0.34,
         _ => room * 0.5,
     };
+    let drawings = [&answers.yes, &answers.no];
+    let least = [0, 1].map(|side| {
+        let taken = taken(drawings[side]);
+        if ends[side] || taken == 0.0 { 0.0 } else { LEADS_ON + taken }
+    });
+    let left = left.max(least[0]).min(room - least[1]);
     let way = |yes: bool, wide: f64| {
-        let inner = way(setting, couplet, yes, wide);
-        inner.grouped(Group::Item)
+        let shown = drawings[usize::from(!yes)];
+        let taken = taken(shown);
+        let inner = way(setting, couplet, yes, wide - taken);
+        if shown.is_empty() {
+            return inner.grouped(Group::Item);
+        }
+        let down = ((SHOWN - inner.h) / 2.0).max(0.0);
+        let mut whole = Piece::blank(wide, SHOWN);
+        for (at, one) in shown.iter().enumerate() {
+            let heard = shown::heard(setting.booklet, couplet, yes, one);
+            let drawing = lines::piece(&one.drawing, SHOWN, heard);
+            whole = whole.with(at as f64 * (drawing.w + BESIDE), 0.0, drawing);
+        }
+        whole.with(taken, down, inner).grouped(Group::Item)
     };
     Piece::blank(wide, 0.0)
         .with(0.0, 0.0, way(true, left))
         .with(left + BETWEEN, 0.0, way(false, room - left))
         .grouped(Group::List)
+}
+
+/// How wide the drawings of an answer are, with what is left beside them.
+fn taken(shown: &[Shown]) -> f64 {
+    let wide = |one: &Shown| {
+        let [_, _, width, height] = one.drawing.frame;
+        SHOWN * width / height + BESIDE
+    };
+    shown.iter().map(wide).sum()
 }
 
 /// One way on: the tab, the lead if there is one, the line, and where it leads.

@@ -11,22 +11,28 @@ use crate::{Booklet, second_look};
 
 use super::ending::ending_name;
 use super::mark;
+use super::shown::Shown;
 use super::tree::{Tree, Way};
 use super::typed::Typed;
 use super::words::Words;
 
 /// The section of one question.
-pub(super) fn section(booklet: &Booklet, tree: &Tree, words: &Words, ix: usize) -> Markup {
+pub(super) fn section(
+    booklet: &Booklet,
+    tree: &Tree,
+    (words, shown): (&Words, &Shown),
+    ix: usize,
+) -> Markup {
     let question = &tree.questions[ix];
     let number = question.couplet.number;
     let t = booklet.tongue;
     let (asks, yes, no, texts) = match &question.couplet.wording {
         Wording::Question(text) => {
-            (shown(t, text), t.say("phone-yes"), t.say("phone-no"), vec![text.as_str()])
+            (worded(t, text), t.say("phone-yes"), t.say("phone-no"), vec![text.as_str()])
         }
         Wording::Leads { yes, no } => {
             let texts = vec![yes.as_str(), no.as_str()];
-            (t.say("try-which"), shown(t, yes), shown(t, no), texts)
+            (t.say("try-which"), worded(t, yes), worded(t, no), texts)
         }
     };
     let leads = matches!(question.couplet.wording, Wording::Leads { .. });
@@ -38,8 +44,8 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, words: &Words, ix: usize) 
             }
             (before_touching(booklet, tree, ix))
             div.answers.leads[leads] {
-                (answer(booklet, tree, "yes", &yes, question.yes))
-                (answer(booklet, tree, "no", &no, question.no))
+                (answer(booklet, tree, ("yes", &yes, shown.answer(ix, true)), question.yes))
+                (answer(booklet, tree, ("no", &no, shown.answer(ix, false)), question.no))
             }
             p.cannot-row {
                 a.cannot href="#cannot-tell" { (mark("fork")) span { (t.say("phone-cannot-tell")) } }
@@ -51,15 +57,21 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, words: &Words, ix: usize) 
 }
 
 /// A wording, or the note that there is none.
-fn shown(t: Tongue, text: &str) -> String {
+fn worded(t: Tongue, text: &str) -> String {
     match text.trim() {
         "" => t.say("phone-no-words"),
         text => text.to_owned(),
     }
 }
 
-/// One answer: a tab with its shape, its word and, on paper and without scripts, its target.
-fn answer(booklet: &Booklet, tree: &Tree, side: &str, word: &str, to: Way) -> Markup {
+/// One answer: a tab with its shape, its word, what it looks like and, on paper and without
+/// scripts, its target.
+fn answer(
+    booklet: &Booklet,
+    tree: &Tree,
+    (side, word, looks): (&str, &str, Markup),
+    to: Way,
+) -> Markup {
     let goes = match to {
         Way::Question(ix) => {
             let number = tree.questions[ix].couplet.number;
@@ -70,7 +82,7 @@ fn answer(booklet: &Booklet, tree: &Tree, side: &str, word: &str, to: Way) -> Ma
     html! {
         a.{ "answer " (side) } href=(tree.anchor(to)) {
             (mark(side))
-            strong { (Typed(word)) } " " span.goes { (Typed(&goes)) }
+            strong { (Typed(word)) } " " (looks) span.goes { (Typed(&goes)) }
         }
     }
 }

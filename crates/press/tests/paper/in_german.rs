@@ -182,7 +182,7 @@ fn broken() -> Walked {
 fn everything(t: Tongue) -> BTreeSet<String> {
     let mut all = Vec::new();
     let mut walked = without_words();
-    let drawn = Drawn { kinds: &[], word: drawings::word };
+    let drawn = Drawn { word: drawings::word, ..Drawn::NOTHING };
     let ask = |at| Ask { character: CharacterIx(at), yes: Asked::States([StateIx(0)].into()) };
     let looks: SecondLooks =
         [(4, vec![(ask(0), true)]), (5, vec![(ask(0), false)])].into_iter().collect();

@@ -14,5 +14,6 @@ mod in_german;
 mod look;
 mod places;
 mod second_look;
+mod shown;
 mod words;
 mod words_to_look_at;

@@ -25,7 +25,7 @@ pub(crate) fn word(word: &str, _: bool) -> Option<DrawnWord> {
 #[test]
 fn a_word_stands_beside_what_it_means_and_what_it_is_taken_for() {
     let walked = hedge::hedge_walk();
-    let drawn = Drawn { kinds: &[], word };
+    let drawn = Drawn { word, ..Drawn::NOTHING };
     let booklet = Booklet { drawn, ..walked.booklet(Stamp::None) };
     assert!(words_to_look_at::has_something(&booklet));
     let sheet = words_to_look_at::sheet(&booklet, Paper::A4);
@@ -37,7 +37,7 @@ fn a_word_stands_beside_what_it_means_and_what_it_is_taken_for() {
             _ => None,
         })
         .collect();
-    assert_eq!(heard, [("toothed", 30.0), ("not toothed: lobed like a feather", 30.0)]);
+    assert_eq!(heard, [("toothed", 25.0), ("not toothed: lobed like a feather", 25.0)]);
     let words = sheet.pages.iter().map(|page| page.words()).collect::<String>();
     assert!(words.contains("not: lobed like a feather"), "{words}");
     assert!(today::sheet(&booklet, Paper::A4).pages.iter().any(|page| {

@@ -88,7 +88,11 @@ impl Bound {
             date: (!self.today.is_empty()).then_some(self.today.as_str()),
             pictures: &self.pictures,
             second_looks: &self.made.looks,
-            drawn: Drawn { kinds: &self.drawings, word: spinney_draw::of_word },
+            drawn: Drawn {
+                kinds: &self.drawings,
+                word: spinney_draw::of_word,
+                state: spinney_draw::of_state,
+            },
             tongue: self.tongue,
         }
     }
