@@ -1,21 +1,50 @@
 //! An empty table for somebody who has none: headings, questions, and how to fill it in.
 //!
-//! From a date to the bytes of an XLSX workbook. The starter characters are ordinary leaf
-//! characters, worded as questions; which kind has which state is for the person to see.
-//! Cells are formatted as text, so that `3-5` stays what it is and does not become a date.
+//! From a date and what is to stand in it to the bytes of an XLSX workbook. The words are the
+//! caller's, in whatever language; no kind and no value of a kind is among them. Cells are
+//! formatted as text, so that `3-5` stays what it is and does not become a date.
 
 use rust_xlsxwriter::{
     DataValidation, DocProperties, ExcelDateTime, Format, FormatAlign, Workbook, Worksheet,
     XlsxError,
 };
 
-use spinney_model::TemplateError;
+use spinney_model::{CharacterField, TemplateError};
 
 use crate::table::{self as columns, HOW_TO, Input};
 
-mod starter;
+/// What stands in an empty table.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Content {
+    /// What the workbook is called.
+    pub title: String,
+    /// The characters to begin with, those first that are seen first.
+    pub characters: Vec<Begun>,
+    /// How it is filled in, row by row: what is typed, and what it means.
+    pub advice: Vec<[String; 2]>,
+}
 
-use starter::{ADVICE, CHARACTERS, Starter};
+/// A character to begin with.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Begun {
+    /// The heading of its column.
+    pub name: String,
+    /// The other fields of its row on the sheet of characters.
+    pub fields: Vec<(CharacterField, String)>,
+    /// What a spreadsheet says beside its cells.
+    pub hint: String,
+}
+
+impl Begun {
+    /// What stands in a column of the sheet `characters`; None: that is for people to say.
+    fn text(&self, field: CharacterField) -> Option<&str> {
+        if field == CharacterField::Name {
+            return Some(&self.name);
+        }
+        let found = self.fields.iter().find(|(of, _)| *of == field);
+        found.map(|(_, text)| text.as_str())
+    }
+}
 
 /// How many rows are made ready for kinds; below them one can go on as well.
 const READY_ROWS: u32 = 60;
@@ -26,26 +55,25 @@ const LONGEST_CHOICE: usize = 255;
 /// Writes the empty workbook. `created` is a date, `2026-10-03`; same date, same bytes.
 ///
 /// **Errors**: a date that is none.
-pub fn xlsx(created: &str) -> Result<Vec<u8>, TemplateError> {
+pub fn xlsx(created: &str, content: &Content) -> Result<Vec<u8>, TemplateError> {
     let date = ExcelDateTime::parse_from_str(created)
         .ok()
         .filter(|_| created.len() == 10 && created.is_ascii())
         .ok_or_else(|| TemplateError::Date(created.to_owned()))?;
-    workbook(&date).map_err(|fault| TemplateError::Writer(fault.to_string()))
+    workbook(&date, content).map_err(|fault| TemplateError::Writer(fault.to_string()))
 }
 
-fn workbook(created: &ExcelDateTime) -> Result<Vec<u8>, XlsxError> {
+fn workbook(created: &ExcelDateTime, content: &Content) -> Result<Vec<u8>, XlsxError> {
     let mut workbook = Workbook::new();
-    let properties = DocProperties::new()
-        .set_title("A table of kinds and their characters")
-        .set_creation_datetime(created);
+    let properties =
+        DocProperties::new().set_title(&content.title).set_creation_datetime(created);
     workbook.set_properties(&properties);
     let looks = Looks::new();
-    table(workbook.add_worksheet(), &looks)?;
-    characters(workbook.add_worksheet(), &looks)?;
+    table(workbook.add_worksheet(), &looks, content)?;
+    characters(workbook.add_worksheet(), &looks, content)?;
     kinds(workbook.add_worksheet(), &looks)?;
     about(workbook.add_worksheet(), &looks)?;
-    advice(workbook.add_worksheet(), &looks)?;
+    advice(workbook.add_worksheet(), &looks, content)?;
     workbook.save_to_buffer()
 }
 
@@ -82,36 +110,41 @@ fn headings<'h>(
     Ok(())
 }
 
-fn table(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
+fn table(sheet: &mut Worksheet, looks: &Looks, content: &Content) -> Result<(), XlsxError> {
     sheet.set_name("table")?;
-    let characters = CHARACTERS.iter().map(|starter| (starter.name, 17.0));
+    let characters = content.characters.iter().map(|begun| (begun.name.as_str(), 17.0));
     headings(sheet, looks, std::iter::once(("kind", 20.0)).chain(characters))?;
-    for (column, starter) in (1_u16..).zip(CHARACTERS) {
-        sheet.add_data_validation(1, column, READY_ROWS, column, &hint(starter)?)?;
+    for (column, begun) in (1_u16..).zip(&content.characters) {
+        sheet.add_data_validation(1, column, READY_ROWS, column, &hint(begun)?)?;
     }
     Ok(())
 }
 
 /// What a spreadsheet says beside a cell; it refuses nothing.
-fn hint(starter: &Starter) -> Result<DataValidation, XlsxError> {
-    let states: Vec<&str> = starter.states.split("; ").filter(|it| !it.is_empty()).collect();
-    let validation = if states.is_empty() || starter.states.len() > LONGEST_CHOICE {
+fn hint(begun: &Begun) -> Result<DataValidation, XlsxError> {
+    let all = begun.text(CharacterField::States).unwrap_or_default();
+    let states: Vec<&str> = all.split("; ").filter(|it| !it.is_empty()).collect();
+    let validation = if states.is_empty() || all.len() > LONGEST_CHOICE {
         DataValidation::new().allow_any_value()
     } else {
         DataValidation::new().allow_list_strings(&states)?
     };
     validation
         .show_error_message(false)
-        .set_input_title(starter.name)?
-        .set_input_message(starter.hint)
+        .set_input_title(&begun.name)?
+        .set_input_message(&begun.hint)
 }
 
-fn characters(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
+fn characters(
+    sheet: &mut Worksheet,
+    looks: &Looks,
+    content: &Content,
+) -> Result<(), XlsxError> {
     sheet.set_name("characters")?;
     headings(sheet, looks, columns::CHARACTERS.iter().map(|of| (of.headings[0], of.width)))?;
-    for (row, starter) in (1_u32..).zip(CHARACTERS) {
+    for (row, begun) in (1_u32..).zip(&content.characters) {
         for (column, of) in (0_u16..).zip(&columns::CHARACTERS) {
-            if let Some(text) = starter.text(of.field) {
+            if let Some(text) = begun.text(of.field) {
                 sheet.write_string_with_format(row, column, text, &looks.text)?;
             }
         }
@@ -150,13 +183,13 @@ fn about(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
     Ok(())
 }
 
-fn advice(sheet: &mut Worksheet, looks: &Looks) -> Result<(), XlsxError> {
+fn advice(sheet: &mut Worksheet, looks: &Looks, content: &Content) -> Result<(), XlsxError> {
     sheet.set_name(HOW_TO)?;
     sheet.set_column_width(0, 30.0)?;
     sheet.set_column_width(1, 70.0)?;
-    for (row, (example, meaning)) in (0_u32..).zip(ADVICE) {
-        sheet.write_string_with_format(row, 0, *example, &looks.advice)?;
-        sheet.write_string_with_format(row, 1, *meaning, &looks.advice)?;
+    for (row, [example, meaning]) in (0_u32..).zip(&content.advice) {
+        sheet.write_string_with_format(row, 0, example, &looks.advice)?;
+        sheet.write_string_with_format(row, 1, meaning, &looks.advice)?;
     }
     Ok(())
 }

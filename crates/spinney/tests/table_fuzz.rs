@@ -9,7 +9,8 @@ use std::io::{Cursor, Read, Write};
 
 use fastrand::Rng;
 use spinney_exchange::table::{Settings, Source, Sources, read};
-use spinney_exchange::template;
+use spinney_exchange::template::{self, Begun, Content};
+use spinney_model::CharacterField;
 use spinney_model::Finding;
 use spinney_voice::{LANGUAGES, Tongue, finding};
 use zip::write::SimpleFileOptions;
@@ -191,9 +192,24 @@ fn workbooks_with_damaged_parts_are_read_without_panic() {
     assert!(read > 100, "only {read} could be read, so this looks at little");
 }
 
+/// An empty table with six columns to begin with.
+fn empty_table() -> Vec<u8> {
+    let names = ["form", "leaflets", "lobes", "how lobed", "edge", "blade length"];
+    let states = CharacterField::States;
+    let begun = |name: &str| Begun {
+        name: name.to_owned(),
+        fields: vec![(states, "in one piece; like a feather".to_owned())],
+        hint: "Pick one.".to_owned(),
+    };
+    let advice = vec![["30-60".to_owned(), "From the smallest to the largest.".to_owned()]];
+    let characters = names.map(begun).to_vec();
+    let content = Content { title: "A table".to_owned(), characters, advice };
+    template::xlsx("2026-10-03", &content).unwrap()
+}
+
 /// A workbook with every sort of part, and a kind in it.
 fn filled_template() -> Vec<u8> {
-    let mut parts = parts(&template::xlsx("2026-10-03").unwrap());
+    let mut parts = parts(&empty_table());
     let (_, sheet) = parts.iter_mut().find(|(name, _)| name.ends_with("/sheet1.xml")).unwrap();
     let text = String::from_utf8(sheet.clone()).unwrap();
     let rows = "<row r=\"2\"><c r=\"A2\" t=\"inlineStr\"><is><t>hazel</t></is></c>\

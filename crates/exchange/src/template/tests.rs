@@ -4,8 +4,35 @@ use std::io::Cursor;
 
 use calamine::{DataType, Reader, Xlsx};
 
-use super::{CHARACTERS, TemplateError, xlsx};
+use spinney_model::CharacterField;
+
+use super::{Begun, Content, TemplateError};
 use crate::table::{Settings, Source, Sources, TableError, read};
+
+/// Two characters and a line of advice.
+fn content() -> Content {
+    let fields = |question: &str, states: &str| {
+        let all = [(CharacterField::Question, question), (CharacterField::States, states)];
+        all.map(|(field, text)| (field, text.to_owned())).to_vec()
+    };
+    let begun = |name: &str, question: &str, states: &str| Begun {
+        name: name.to_owned(),
+        fields: fields(question, states),
+        hint: "Pick one.".to_owned(),
+    };
+    Content {
+        title: "A table".to_owned(),
+        characters: vec![
+            begun("form of the leaf", "Is the leaf {}?", "in one piece; like a feather"),
+            begun("stalk length", "Is the stalk {} long?", ""),
+        ],
+        advice: vec![["30-60".to_owned(), "From the smallest to the largest.".to_owned()]],
+    }
+}
+
+fn xlsx(created: &str) -> Result<Vec<u8>, TemplateError> {
+    super::xlsx(created, &content())
+}
 
 fn opened() -> Xlsx<Cursor<Vec<u8>>> {
     Xlsx::new(Cursor::new(xlsx("2026-10-03").unwrap())).unwrap()
@@ -18,14 +45,15 @@ fn another_reader_finds_the_sheets_and_the_headings() {
     assert_eq!(book.sheet_names(), sheets);
     let table = book.worksheet_range("table").unwrap();
     let headings: Vec<String> = table.rows().next().unwrap().iter().map(text).collect();
-    let names: Vec<&str> =
-        std::iter::once("kind").chain(CHARACTERS.iter().map(|it| it.name)).collect();
-    assert_eq!(headings, names);
+    assert_eq!(headings, ["kind", "form of the leaf", "stalk length"]);
     assert_eq!(table.height(), 1, "no kind and no value stands in the template");
     let characters = book.worksheet_range("characters").unwrap();
     let row: Vec<String> = characters.rows().nth(1).unwrap().iter().map(text).collect();
     assert_eq!(row[1], "Is the leaf {}?");
-    assert_eq!(characters.height(), CHARACTERS.len() + 1);
+    assert_eq!(characters.height(), 3);
+    let advice = book.worksheet_range("how to fill this in").unwrap();
+    let row: Vec<String> = advice.rows().next().unwrap().iter().map(text).collect();
+    assert_eq!(row, ["30-60", "From the smallest to the largest."]);
     // Every sheet begins in its corner, where a person looks first.
     for name in sheets {
         assert_eq!(book.worksheet_range(name).unwrap().start(), Some((0, 0)), "{name}");

@@ -139,9 +139,19 @@ fn what_the_press_says_is_there_and_nothing_else_is() {
 }
 
 /// How the names of messages begin that the command line alone says.
-const COMMAND_LINE: [&str; 11] = [
-    "error-", "door-", "failure-", "usage-", "report-", "run-", "opinion-", "explain-",
-    "weak-", "forgive-", "revise-",
+const COMMAND_LINE: [&str; 12] = [
+    "error-",
+    "door-",
+    "template-",
+    "failure-",
+    "usage-",
+    "report-",
+    "run-",
+    "opinion-",
+    "explain-",
+    "weak-",
+    "forgive-",
+    "revise-",
 ];
 
 fn is_of_the_command_line(name: &str) -> bool {
@@ -153,9 +163,10 @@ fn what_the_command_line_says_is_there_and_nothing_else_is() {
     let known: BTreeSet<String> =
         messages(FILES[0]).into_keys().filter(|name| is_of_the_command_line(name)).collect();
     let mut named = named_in(&["../spinney/src", "src"], is_of_the_command_line);
-    // Beside a message there may be its remedy, which is named with it.
-    let remedies: Vec<String> = named.iter().map(|name| format!("{name}-remedy")).collect();
-    named.extend(remedies.into_iter().filter(|remedy| known.contains(remedy)));
+    // Beside a message there may be its remedy, or what it means, which are named with it.
+    let beside = |name: &String| [format!("{name}-remedy"), format!("{name}-means")];
+    let beside: Vec<String> = named.iter().flat_map(beside).collect();
+    named.extend(beside.into_iter().filter(|name| known.contains(name)));
     assert_eq!(named, known);
     assert!(known.len() > 200, "the search for messages has lost its way");
 }

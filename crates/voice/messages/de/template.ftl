@@ -1,0 +1,49 @@
+### Wie eine leere Tabelle ausgefüllt wird: links, was man tippt oder was auf einem Blatt steht, rechts,
+### was es heißt. Wörter, die der Leser von Tabellen kennt, bleiben in jeder Sprache, wie sie sind.
+
+template-title = Eine Tabelle mit Arten und ihren Merkmalen
+template-how = So wird sie ausgefüllt
+template-row = Je Zeile eine Art
+template-row-means = Schreibt ihren Namen in die erste Spalte des Blatts „table“.
+template-column = Je Spalte ein Merkmal
+template-column-means = Behaltet, ändert oder löscht die Spalten, die da sind, wie ihr wollt.
+template-look = Seht euch echte Dinge an
+template-look-means = Tragt ein, was ihr an mehreren Blättern seht, nicht, was in einem Buch steht.
+template-cell = Das tippt ihr in eine Zelle
+template-cell-means = Das heißt es
+template-state = gezähnt
+template-state-means = Alle, die ihr gesehen habt, sind gezähnt.
+template-several = gelappt or ganz
+template-several-means = Ihr seht beides, soweit ihr wisst gleich oft. Das Wort dazwischen ist „or“.
+template-counted = gelappt 8, ganz 2
+template-counted-means = Ihr habt zehn angesehen: Acht waren gelappt, zwei nicht.
+template-length = 40 mm
+template-length-means = Alle, die ihr gemessen habt, sind so lang; 4 cm ist dasselbe.
+template-range = 30-60
+template-range-means = Vom kleinsten bis zum größten, das ihr gemessen habt.
+template-counts = 5 or 7
+template-counts-means = Ganze Zahlen, die ihr gezählt habt.
+template-yes = ja
+template-yes-means = Ja oder nein, wo die Überschrift selbst eine Frage ist.
+template-unknown = ?
+template-unknown-means = Das weiß noch niemand. Eine leere Zelle heißt dasselbe.
+template-none = n/a
+template-none-means = So etwas gibt es dort nicht: Ein Blatt aus einem Stück hat keine Blättchen.
+template-characters = Das Blatt „characters“
+template-characters-means = Wie gefragt wird: Schreibt {"{}"} dorthin, wo der Zustand oder die Länge steht.
+template-applies-when = applies when
+template-applies-when-means = Nur danach fragen, wenn … (zum Beispiel: Form = gefiedert)
+template-season = season
+template-season-means = Wann man es sieht: spring, summer, autumn, winter (Frühling bis Winter). Leer: immer.
+template-instrument = instrument
+template-instrument-means = Was man braucht, um es zu sehen: eyes (Augen), lens (Lupe) oder ruler (Lineal). Längen brauchen ein Lineal.
+template-in-order = in order
+template-in-order-means = ja, wenn die Zustände von einem Ende zum anderen gehen: klein; mittel; groß.
+template-read-right = read right
+template-read-right-means = Wie oft es richtig abgelesen wird, in Prozent, und Arten, bei denen es anders ist: 90; Ilex 60
+template-ratio-of = ratio of
+template-ratio-of-means = Eine neue Zeile „Stiel zu Spreite“ mit Stiellänge / Spreitenlänge fragt ohne Lineal, ob der Stiel länger ist als die halbe Spreite.
+template-kinds = Das Blatt „kinds“
+template-kinds-means = Warnungen sind wichtig: Dornen, Saft, Beeren. Alles andere darf leer bleiben.
+template-about = Das Blatt „about“
+template-about-means = Was oben auf dem Schlüssel steht.

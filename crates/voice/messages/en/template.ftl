@@ -1,0 +1,49 @@
+### How an empty table is filled in: on the left what is typed or what stands on a sheet, on the
+### right what it means. Words that the reader of tables knows stay as they are in every language.
+
+template-title = A table of kinds and their characters
+template-how = How to fill this in
+template-row = One row a kind
+template-row-means = Type its name in the first column of the sheet “table”.
+template-column = One column a character
+template-column-means = Keep, change or delete the ones that are there, as you like.
+template-look = Look at real things
+template-look-means = Fill in what you see on several leaves, not what a book says.
+template-cell = In a cell you type
+template-cell-means = It means
+template-state = toothed
+template-state-means = All that you saw are toothed.
+template-several = lobed or entire
+template-several-means = You see both, equally often as far as you know.
+template-counted = lobed 8, entire 2
+template-counted-means = You looked at ten: eight were lobed, two were not.
+template-length = 40 mm
+template-length-means = All that you measured have this length; 4 cm is the same.
+template-range = 30-60
+template-range-means = From the smallest to the largest that you measured.
+template-counts = 5 or 7
+template-counts-means = Whole numbers that you counted.
+template-yes = yes
+template-yes-means = Yes or no, where the heading is a question of its own.
+template-unknown = ?
+template-unknown-means = Nobody knows yet. An empty cell means the same.
+template-none = n/a
+template-none-means = There is no such thing: a leaf in one piece has no leaflets.
+template-characters = The sheet “characters”
+template-characters-means = How to ask: write {"{}"} where the state or the length goes.
+template-applies-when = applies when
+template-applies-when-means = Only ask this when … (for example: form = feather)
+template-season = season
+template-season-means = When it can be seen: spring, summer, autumn, winter. Empty: always.
+template-instrument = instrument
+template-instrument-means = What you need to see it: eyes, lens or ruler. Lengths need a ruler.
+template-in-order = in order
+template-in-order-means = yes, if its states go from one end to the other: small; middling; large.
+template-read-right = read right
+template-read-right-means = How often, in per cent, and kinds that differ: 90; holly 60
+template-ratio-of = ratio of
+template-ratio-of-means = A new row “stalk to blade” with stalk length / blade length asks without a ruler whether the stalk is longer than half the blade.
+template-kinds = The sheet “kinds”
+template-kinds-means = Cautions matter: thorns, sap, berries. All the rest may stay empty.
+template-about = The sheet “about”
+template-about-means = What is written at the head of the key.
