@@ -126,7 +126,8 @@ impl Tongue {
         Self::for_person(&[])
     }
 
-    /// The language of the command line and of the files that it writes: English.
+    /// The language of what programs read, and of the command line where no other is asked for:
+    /// English.
     pub const fn of_terminal() -> Self {
         Self { language: 0 }
     }
