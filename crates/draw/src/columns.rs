@@ -6,7 +6,7 @@
 //! a cell are not understood, the leaf is not drawn: it would be another one.
 
 use spinney_model::{
-    Character, CharacterIx, Matrix, Scale, Share, StateIx, TaxonIx, Unit, Value,
+    Character, CharacterIx, LeafSize, Matrix, Scale, Share, StateIx, TaxonIx, Unit, Value,
 };
 
 use super::blade::{Blade, Edge, Lobes, Shape};
@@ -76,6 +76,23 @@ impl Columns {
             Some((_, Column::Words(looks))) => looks.get(state.0).copied(),
             _ => None,
         }
+    }
+
+    /// The largest leaf that a row has measured; None: nobody measured a blade.
+    pub(super) fn size(&self, matrix: &Matrix, taxon: TaxonIx) -> Option<LeafSize> {
+        let largest = |wanted: fn(&Column) -> bool| {
+            let of = self.0.iter().filter(|(_, column)| wanted(column));
+            let ends = of.filter_map(|(at, _)| match matrix.cell(taxon, *at).value {
+                Value::Range { high, .. } if high.thousandths() > 0 => Some(high.as_f64()),
+                _ => None,
+            });
+            ends.reduce(f64::max)
+        };
+        Some(LeafSize {
+            blade: largest(|column| matches!(column, Column::Length(Unit::Millimetres)))?,
+            width: largest(|column| matches!(column, Column::Width(Unit::Millimetres))),
+            stalk: largest(|column| matches!(column, Column::Stalk(Unit::Millimetres))),
+        })
     }
 
     /// The leaf that a row describes; None: it does not say enough of one.

@@ -18,7 +18,7 @@ mod pen;
 mod states;
 mod words;
 
-use spinney_model::{Drawing, Matrix, TaxonIx, Weight};
+use spinney_model::{Drawing, LeafSize, Matrix, TaxonIx, Weight};
 
 use columns::Columns;
 use leaf::{Leaf, Part};
@@ -57,6 +57,12 @@ impl Leaves {
 pub fn of_kinds(matrix: &Matrix) -> Vec<Option<Drawing>> {
     let leaves = Leaves::of(matrix);
     matrix.taxon_indices().map(|taxon| leaves.drawing(matrix, taxon)).collect()
+}
+
+/// How large the largest leaf of every kind of a table is, where its blade was measured.
+pub fn sizes(matrix: &Matrix) -> Vec<Option<LeafSize>> {
+    let columns = Columns::of(matrix);
+    matrix.taxon_indices().map(|taxon| columns.size(matrix, taxon)).collect()
 }
 
 /// How heavy the lines of a part are.

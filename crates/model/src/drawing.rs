@@ -55,3 +55,14 @@ pub struct Figure {
     /// Its lines.
     pub drawing: Drawing,
 }
+
+/// How large the largest leaf of a kind is, in mm, as far as its table says.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LeafSize {
+    /// From the base of the blade to its tip.
+    pub blade: f64,
+    /// Across the blade.
+    pub width: Option<f64>,
+    /// From the twig to the blade.
+    pub stalk: Option<f64>,
+}

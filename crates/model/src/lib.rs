@@ -43,7 +43,7 @@ pub use claim::{
     Alternative, Claim, KeptPrice, NotByTouch, Price, Reached, Reasons, Refusal, Stopped,
     Wanted, WhyNot,
 };
-pub use drawing::{Drawing, DrawnWord, Figure, Stroke, Weight};
+pub use drawing::{Drawing, DrawnWord, Figure, LeafSize, Stroke, Weight};
 pub use edit::{
     AboutField, AskOf, AskedOf, CharacterEdit, CharacterField, CharacterId, Done, Edit, Entry,
     Fork, KeyEdit, KeyId, KindEdit, KindField, KindId, Side, WishField,

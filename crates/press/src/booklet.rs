@@ -3,8 +3,8 @@
 use std::collections::BTreeMap;
 
 use spinney_model::{
-    AskedBy, CharacterIx, Drawing, DrawnWord, Holds, Key, LeftTogether, Matrix, SecondLooks,
-    Standing, StateIx, Walk,
+    AskedBy, CharacterIx, Drawing, DrawnWord, Holds, Key, LeafSize, LeftTogether, Matrix,
+    SecondLooks, Standing, StateIx, Walk,
 };
 use spinney_voice::Tongue;
 
@@ -49,12 +49,18 @@ pub struct Drawn<'a> {
     pub word: fn(&str, bool) -> Option<DrawnWord>,
     /// The drawings of a state of a column, and the word of the list that it is, if it is one.
     pub state: fn(&Matrix, CharacterIx, StateIx, Option<&str>) -> Vec<Drawing>,
+    /// How large the largest leaf of each kind is, in the order of the table; empty: not asked.
+    pub sizes: fn(&Matrix) -> Vec<Option<LeafSize>>,
 }
 
 impl Drawn<'_> {
     /// Nothing is drawn.
-    pub const NOTHING: Drawn<'static> =
-        Drawn { kinds: &[], word: |_, _| None, state: |_, _, _, _| Vec::new() };
+    pub const NOTHING: Drawn<'static> = Drawn {
+        kinds: &[],
+        word: |_, _| None,
+        state: |_, _, _, _| Vec::new(),
+        sizes: |_| Vec::new(),
+    };
 }
 
 /// The bytes of a picture.

@@ -8,6 +8,7 @@
 mod cards;
 mod layout;
 mod tree;
+pub mod wall;
 
 use std::collections::BTreeMap;
 
@@ -18,6 +19,7 @@ use crate::sheet::ink::{Ink, Style};
 use crate::sheet::{Page, Piece, Sheet};
 use crate::{Booklet, Paper, drawing, fitting, safety};
 
+pub(crate) use cards::question as question_words;
 use layout::Plan;
 use tree::{Forest, Tree};
 

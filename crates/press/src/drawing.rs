@@ -3,7 +3,8 @@
 //! From a size in mm to a drawn piece. Nothing is filled but tabs; every line is 0.5 pt or
 //! more; a grey copier keeps every meaning.
 
-use crate::sheet::ink::{Dash, Ink, Pen};
+use crate::setting::Setting;
+use crate::sheet::ink::{Dash, Ink, Pen, Style};
 use crate::sheet::{Path, Piece, Role, Segment};
 use Segment::{Close, Curve, Line, Move};
 
@@ -121,6 +122,20 @@ pub(crate) fn album_corners(w: f64, h: f64) -> Piece {
     corners.into_iter().fold(edge, |box_, segments| {
         box_.with(0.0, 0.0, drawn(w, h, segments, Some(Ink::Tint), pen))
     })
+}
+
+/// A disc, filled or as a ring.
+pub(crate) fn disc(d: f64, fill: Option<Ink>, pen: Pen) -> Piece {
+    drawn(d, d, ring(0.0, 0.0, d / 2.0), fill, Some(pen))
+}
+
+/// The tab that says where one begins.
+pub(crate) fn start(setting: &Setting) -> Piece {
+    let style = Style::SMALL_STRONG.inked(Ink::Paper);
+    let block = setting.block(&setting.say("sheet-start-here"), style, 60.0);
+    let (w, h) = (block.width + 6.0, 7.0);
+    let y = (h - block.height) / 2.0;
+    leaf_tab(w, h).with(3.0, y, Piece::text(block, Role::Paragraph)).at_least(w, h)
 }
 
 /// A box to tick.

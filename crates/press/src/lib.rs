@@ -3,25 +3,38 @@
 //! A [`Booklet`] holds everything that may be printed for one visit; every form of it is a
 //! pure function from the booklet to bytes. No network, no system fonts, no clock.
 
+pub mod album;
 mod booklet;
+pub mod cards_to_sort;
 pub mod chart;
 pub mod copies;
 mod drawing;
 mod fitting;
+pub mod floor;
 mod glossary;
+pub mod hole_cards;
+pub mod indented;
 pub mod key_pages;
 pub mod lines;
+mod looks;
+pub mod measuring;
 pub mod page;
 pub mod pdf;
 pub mod picture;
+mod places;
+pub mod rubbing;
+pub mod ruler;
 mod safety;
 mod second_look;
 mod setting;
 pub mod sheet;
 pub mod sheets;
 mod shown;
+mod signs;
+pub mod strips_of_looks;
 pub mod svg;
 pub mod today;
+pub mod trail;
 pub mod try_out;
 pub mod words_to_look_at;
 

@@ -186,7 +186,9 @@ mod tests {
             .iter()
             .map(|node| match node {
                 crate::sheet::Node::Placed(placed) => placed.role.clone(),
-                crate::sheet::Node::Group(..) => panic!("no group"),
+                crate::sheet::Node::Group(..) | crate::sheet::Node::Window(..) => {
+                    panic!("no group")
+                }
             })
             .collect();
         assert_eq!(roles, [Role::Figure("one lobe".to_owned()), Role::Decoration]);

@@ -8,7 +8,7 @@ mod marks;
 use std::cell::{OnceCell, RefCell};
 use std::collections::{BTreeMap, HashMap};
 
-use spinney_model::{End, TaxonIx};
+use spinney_model::{End, LeafSize, TaxonIx};
 use spinney_voice::Tongue;
 
 use crate::copies::Class;
@@ -45,6 +45,8 @@ pub(crate) struct Setting<'a> {
     lines: RefCell<HashMap<Setable, usize>>,
     /// Whether the table names leaves: each box asks, and it is read off every heading.
     leaves: OnceCell<bool>,
+    /// How large the largest leaf of each kind is.
+    sizes: OnceCell<Vec<Option<LeafSize>>>,
 }
 
 /// The most bytes of drawings that are held pixel by pixel: a hundred of 300 by 360 pixels.
@@ -84,6 +86,7 @@ impl<'a> Setting<'a> {
             blocks: RefCell::default(),
             lines: RefCell::default(),
             leaves: OnceCell::new(),
+            sizes: OnceCell::new(),
         }
     }
 
@@ -123,6 +126,11 @@ impl<'a> Setting<'a> {
         *self
             .leaves
             .get_or_init(|| spinney_voice::wording::speaks_of_leaves(self.booklet.matrix))
+    }
+
+    /// How large the largest leaf of each kind is, as far as somebody measured it.
+    pub(crate) fn leaves(&self) -> &[Option<LeafSize>] {
+        self.sizes.get_or_init(|| (self.booklet.drawn.sizes)(self.booklet.matrix))
     }
 
     /// A person's text, printable.

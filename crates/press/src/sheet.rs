@@ -46,6 +46,8 @@ pub enum Node {
     Placed(Placed),
     /// Several things that a listener hears as one: a list, a table, a section.
     Group(Group, Vec<Node>),
+    /// Several things of which only what lies in a window is printed.
+    Window(Rect, Vec<Node>),
 }
 
 /// One thing at its place.
@@ -76,6 +78,20 @@ impl Rect {
     /// A box from its corner and size.
     pub const fn new(x: f64, y: f64, w: f64, h: f64) -> Self {
         Self { x, y, w, h }
+    }
+
+    /// What two boxes share; without width or height where they share nothing.
+    pub fn within(&self, other: &Self) -> Self {
+        let (x, y) = (self.x.max(other.x), self.y.max(other.y));
+        let right = (self.x + self.w).min(other.x + other.w);
+        let foot = (self.y + self.h).min(other.y + other.h);
+        Self { x, y, w: (right - x).max(0.0), h: (foot - y).max(0.0) }
+    }
+
+    /// Whether all of a box lies in another.
+    pub fn lies_in(&self, other: &Self) -> bool {
+        let inside = self.x >= other.x && self.y >= other.y;
+        inside && self.x + self.w <= other.x + other.w && self.y + self.h <= other.y + other.h
     }
 
     /// Whether two boxes share more than a hair (a hundredth of a millimetre) of paper.
@@ -168,16 +184,32 @@ pub enum Segment {
 impl Page {
     /// Everything placed, in reading order, the groups opened.
     pub fn placed(&self) -> Vec<&Placed> {
-        fn gather<'a>(nodes: &'a [Node], into: &mut Vec<&'a Placed>) {
+        self.seen().into_iter().map(|(placed, _)| placed).collect()
+    }
+
+    /// The same, each with the window that it is seen through, if it is seen through one.
+    pub fn seen(&self) -> Vec<(&Placed, Option<Rect>)> {
+        fn gather<'a>(
+            nodes: &'a [Node],
+            window: Option<Rect>,
+            into: &mut Vec<(&'a Placed, Option<Rect>)>,
+        ) {
             for node in nodes {
                 match node {
-                    Node::Placed(placed) => into.push(placed),
-                    Node::Group(_, inner) => gather(inner, into),
+                    Node::Placed(placed) => into.push((placed, window)),
+                    Node::Group(_, inner) => gather(inner, window, into),
+                    Node::Window(rect, inner) => {
+                        gather(
+                            inner,
+                            Some(window.map_or(*rect, |outer| outer.within(rect))),
+                            into,
+                        );
+                    }
                 }
             }
         }
         let mut all = Vec::new();
-        gather(&self.nodes, &mut all);
+        gather(&self.nodes, None, &mut all);
         all
     }
 

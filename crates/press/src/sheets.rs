@@ -5,7 +5,10 @@
 
 use crate::copies::{Copies, For};
 use crate::sheet::Sheet;
-use crate::{Booklet, Paper, chart, key_pages, today, try_out, words_to_look_at};
+use crate::{
+    Booklet, Paper, album, cards_to_sort, chart, floor, hole_cards, indented, key_pages,
+    measuring, rubbing, ruler, strips_of_looks, today, trail, try_out, words_to_look_at,
+};
 
 /// A sheet that can be printed.
 pub struct SheetKind {
@@ -32,7 +35,7 @@ impl SheetKind {
 }
 
 /// Everything for today comes first: most want no more.
-pub const SHEETS: [SheetKind; 5] = [
+pub const SHEETS: [SheetKind; 18] = [
     SheetKind::of("today", today::sheet, None),
     SheetKind::of("key-pages", key_pages::sheet, Some(Copies::whole(For::EachGroup))),
     SheetKind {
@@ -44,4 +47,60 @@ pub const SHEETS: [SheetKind; 5] = [
         ..SheetKind::of("words", words_to_look_at::sheet, Some(Copies::whole(For::Wall)))
     },
     SheetKind::of("try-out", try_out::sheet, None),
+    SheetKind {
+        has_something: cards_to_sort::has_something,
+        ..SheetKind::of("cards", cards_to_sort::sheet, Some(Copies::apart(For::EachGroup)))
+    },
+    SheetKind {
+        has_something: cards_to_sort::has_something,
+        ..SheetKind::of(
+            "cards-backs",
+            cards_to_sort::with_backs,
+            Some(Copies::apart(For::EachGroup)),
+        )
+    },
+    SheetKind {
+        has_something: cards_to_sort::has_something,
+        ..SheetKind::of("cards-numbers", cards_to_sort::with_numbers, None)
+    },
+    SheetKind {
+        has_something: ruler::has_something,
+        ..SheetKind::of("ruler", ruler::sheet, Some(Copies::shared(For::EachGroup)))
+    },
+    SheetKind {
+        has_something: measuring::has_something,
+        ..SheetKind::of("measuring", measuring::sheet, Some(Copies::whole(For::EachGroup)))
+    },
+    SheetKind {
+        has_something: rubbing::has_something,
+        ..SheetKind::of("rubbing", rubbing::sheet, Some(Copies::whole(For::EachChild)))
+    },
+    SheetKind {
+        has_something: album::has_something,
+        ..SheetKind::of("album", album::sheet, Some(Copies::whole(For::EachGroup)))
+    },
+    SheetKind {
+        has_something: chart::wall::has_something,
+        ..SheetKind::of("wall", chart::wall::sheet, Some(Copies::whole(For::Wall)))
+    },
+    SheetKind {
+        has_something: floor::has_something,
+        ..SheetKind::of("floor", floor::sheet, Some(Copies::whole(For::Wall)))
+    },
+    SheetKind {
+        has_something: trail::has_something,
+        ..SheetKind::of("trail", trail::sheet, Some(Copies::whole(For::Once)))
+    },
+    SheetKind {
+        has_something: indented::has_something,
+        ..SheetKind::of("indented", indented::sheet, Some(Copies::whole(For::EachGroup)))
+    },
+    SheetKind {
+        has_something: strips_of_looks::has_something,
+        ..SheetKind::of("looks", strips_of_looks::sheet, Some(Copies::apart(For::EachGroup)))
+    },
+    SheetKind {
+        has_something: hole_cards::has_something,
+        ..SheetKind::of("holes", hole_cards::sheet, Some(Copies::apart(For::EachGroup)))
+    },
 ];

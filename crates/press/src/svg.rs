@@ -25,7 +25,10 @@ pub fn write(page: &Page) -> String {
     let faces = Faces::new();
     let mut body = String::new();
     let mut letters = BTreeSet::new();
-    for placed in page.placed() {
+    for (placed, window) in page.seen() {
+        if let Some(window) = window {
+            open_window(&mut body, window);
+        }
         match &placed.what {
             What::Text(block) => {
                 for line in &block.lines {
@@ -34,6 +37,9 @@ pub fn write(page: &Page) -> String {
             }
             What::Path(path) => draw_path(&mut body, path, placed.rect),
             What::Picture(pixels) => draw_picture(&mut body, pixels, placed.rect),
+        }
+        if window.is_some() {
+            body.push_str("</svg>\n");
         }
     }
     let (w, h) = (number(page.width), number(page.height));
@@ -50,6 +56,15 @@ pub fn write(page: &Page) -> String {
     let paper = colour(Ink::Paper);
     let _ = writeln!(svg, "</defs>\n<rect width=\"{w}\" height=\"{h}\" fill=\"{paper}\"/>");
     svg + &body + "</svg>\n"
+}
+
+/// A picture in the picture: what lies outside of its box is cut away (14.3.3 of the standard).
+fn open_window(body: &mut String, at: Rect) {
+    let [x, y, w, h] = [at.x, at.y, at.w, at.h].map(number);
+    let _ = writeln!(
+        body,
+        "<svg x=\"{x}\" y=\"{y}\" width=\"{w}\" height=\"{h}\" viewBox=\"{x} {y} {w} {h}\">"
+    );
 }
 
 fn weight(bold: bool) -> Weight {

@@ -32,7 +32,12 @@ const HEAPS_A_STEP: u64 = 1_000;
 
 /// What is drawn for sheets and phone pages: these kinds, and the words.
 pub(crate) fn drawn(kinds: &[Option<Drawing>]) -> Drawn<'_> {
-    Drawn { kinds, word: spinney_draw::of_word, state: spinney_draw::of_state }
+    Drawn {
+        kinds,
+        word: spinney_draw::of_word,
+        state: spinney_draw::of_state,
+        sizes: spinney_draw::sizes,
+    }
 }
 
 /// Refuses a table whose questions alone would fill more than a search may take, in MiB.

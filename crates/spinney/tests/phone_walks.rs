@@ -42,6 +42,7 @@ fn pages_and_their_walks_are_written_for_the_browser() {
                 kinds: &spinney_draw::of_kinds(&matrix),
                 word: spinney_draw::of_word,
                 state: spinney_draw::of_state,
+                sizes: spinney_draw::sizes,
             },
             tongue: Tongue::of_terminal(),
         });

@@ -118,7 +118,9 @@ fn tree_lines(
 pub(super) fn height(setting: &Setting, node: &Node, plan: &Plan) -> f64 {
     let words = words_high(setting, node, plan);
     match node.item {
-        Item::End(_) | Item::Blank => WORDS * plan.scale + words + 1.0 + plan.picture,
+        Item::End(_) | Item::Blank => {
+            WORDS * plan.scale + words + 1.0 + plan.picture_on(&node.item)
+        }
         _ => WORDS * plan.scale + words + PADDING,
     }
 }
@@ -163,7 +165,7 @@ fn card(
         Item::End(end) => {
             let y = top + words.h + 1.0;
             let only = if let [only] = end.taxa[..] { Some(only) } else { None };
-            let picture = setting.picture_box(only, width, plan.picture);
+            let picture = setting.picture_box(only, width, plan.picture_on(&node.item));
             card = card.with(0.0, top, words).with(0.0, y, picture);
         }
         Item::Blank => {
@@ -310,7 +312,7 @@ fn end_name(setting: &Setting, end: &End, width: f64, scale: f64) -> Piece {
 }
 
 /// The question, or both leads.
-fn question(setting: &Setting, couplet: &Couplet) -> (String, Option<String>) {
+pub(crate) fn question(setting: &Setting, couplet: &Couplet) -> (String, Option<String>) {
     match &couplet.wording {
         Wording::Question(text) if text.trim().is_empty() => {
             (setting.say("sheet-no-question-yet"), None)

@@ -5,8 +5,12 @@
 //! (after Reingold and Tilford 1981, *Tidier Drawings of Trees*); sizes are tried from large
 //! to small, upright and turned, and the one with the largest ends wins.
 
+use std::collections::BTreeMap;
+
+use spinney_model::TaxonIx;
+
 use super::cards;
-use super::tree::{Forest, Item, Tree};
+use super::tree::{Forest, Item, Node, Tree};
 use crate::setting::Setting;
 
 /// The least distance of two cards beside each other, in mm.
@@ -37,6 +41,8 @@ pub(super) struct Plan {
     pub(super) middles: Vec<Vec<f64>>,
     /// The top of every level.
     pub(super) tops: Vec<f64>,
+    /// Places as large as what is stuck into them, width and height; empty: all are alike.
+    pub(super) sizes: BTreeMap<TaxonIx, (f64, f64)>,
 }
 
 impl Plan {
@@ -54,7 +60,7 @@ impl Plan {
             picture: PICTURE,
             ..Self::default()
         };
-        let packed = pack(forest, 28.0, 28.0);
+        let packed = pack(forest, &|item| plan.width(item), &|_| 1);
         plan.placed(setting, forest, &packed, (wide, high))
     }
 
@@ -62,8 +68,47 @@ impl Plan {
     pub(super) fn width(&self, item: &Item) -> f64 {
         match item {
             Item::Question(_) => self.question,
-            _ => self.end,
+            _ => self.size(item).map_or(self.end, |(w, _)| w.max(self.end)),
         }
+    }
+
+    /// The height of the picture on a card.
+    pub(super) fn picture_on(&self, item: &Item) -> f64 {
+        self.size(item).map_or(self.picture, |(_, h)| h)
+    }
+
+    /// The size of what is stuck into a place, where it is one kind's own.
+    fn size(&self, item: &Item) -> Option<(f64, f64)> {
+        match item {
+            Item::End(end) if end.taxa.len() == 1 => self.sizes.get(&end.taxa[0]).copied(),
+            _ => None,
+        }
+    }
+
+    /// A plan without a page: every place as large as what is stuck into it, and the room that
+    /// all of it takes, width and height in mm.
+    pub(super) fn life_size(self, setting: &Setting, forest: &Forest) -> (Self, (f64, f64)) {
+        // A level is as high as its questions: an end hangs down beside the levels below it.
+        let levels = Levels::of(setting, forest, &self, true);
+        let levels = levels.joined(&Levels::of(setting, forest, &self, false));
+        let (mut tops, mut y) = (Vec::new(), 0.0);
+        for level in &levels.bare {
+            tops.push(y);
+            y += level + if *level > 0.0 { 2.0 * LEVELS } else { 0.0 };
+        }
+        let foot = |node: &Node| tops[node.depth] + cards::height(setting, node, &self);
+        let down = |node: &Node| {
+            let foot = foot(node) + 2.0 * LEVELS;
+            tops[node.depth..].iter().take_while(|top| **top < foot).count().max(1)
+        };
+        let packed = pack(forest, &|item| self.width(item), &down);
+        let nodes = || forest.iter().flat_map(|tree| &tree.nodes);
+        let high = nodes().map(foot).fold(0.0, f64::max);
+        let middles = packed.middles.iter();
+        let middles = middles.map(|tree| tree.iter().map(|x| x - packed.left).collect());
+        let room = (packed.right - packed.left, high);
+        let middles = middles.collect();
+        (Self { middles, tops, ..self }, room)
     }
 
     fn placed(
@@ -148,7 +193,8 @@ fn plan_at(
     let mut best: Option<(f64, Plan, Packed, (f64, f64))> = None;
     for (question, asked) in QUESTIONS.into_iter().zip(&questions) {
         for (end, ended) in ENDS.into_iter().zip(&ends) {
-            let packed = pack(forest, question * scale, end * scale);
+            let sized = bare(question, end);
+            let packed = pack(forest, &|item| sized.width(item), &|_| 1);
             let levels = asked.joined(ended);
             for &(turned, wide, high) in rooms {
                 if packed.right - packed.left > wide
@@ -233,11 +279,16 @@ struct Packed {
 /// The left and right edge of a branch on every level from its root down.
 type Outline = Vec<(f64, f64)>;
 
-fn pack(forest: &Forest, question: f64, end: f64) -> Packed {
+/// `down`: over how many levels a card goes, its own among them.
+fn pack(
+    forest: &Forest,
+    width: &dyn Fn(&Item) -> f64,
+    down: &dyn Fn(&Node) -> usize,
+) -> Packed {
     let mut middles = Vec::new();
     let mut whole: Outline = Vec::new();
     for tree in forest {
-        let (offsets, outline) = pack_tree(tree, question, end);
+        let (offsets, outline) = pack_tree(tree, width, down);
         let shift = if whole.is_empty() { 0.0 } else { distance(&whole, &outline) };
         merge(&mut whole, &outline, shift);
         let mut places = vec![shift; tree.nodes.len()];
@@ -257,12 +308,17 @@ fn pack(forest: &Forest, question: f64, end: f64) -> Packed {
 }
 
 /// Every node's offset from its parent, and the outline of the tree.
-fn pack_tree(tree: &Tree, question: f64, end: f64) -> (Vec<f64>, Outline) {
+fn pack_tree(
+    tree: &Tree,
+    width: &dyn Fn(&Item) -> f64,
+    down: &dyn Fn(&Node) -> usize,
+) -> (Vec<f64>, Outline) {
     let mut offsets = vec![0.0; tree.nodes.len()];
     let mut outlines: Vec<Outline> = vec![Vec::new(); tree.nodes.len()];
     for (at, node) in tree.nodes.iter().enumerate().rev() {
-        let width = if matches!(node.item, Item::Question(_)) { question } else { end };
-        let mut outline = vec![(-width / 2.0, width / 2.0)];
+        let width = width(&node.item);
+        let levels = if node.children.is_some() { 1 } else { down(node) };
+        let mut outline = vec![(-width / 2.0, width / 2.0); levels];
         if let Some([yes, no]) = node.children {
             let (left, right) =
                 (std::mem::take(&mut outlines[yes]), std::mem::take(&mut outlines[no]));

@@ -6,7 +6,7 @@ use krilla::color::rgb;
 use krilla::geom::{PathBuilder, Point, Size, Transform};
 use krilla::image::Image;
 use krilla::num::NormalizedF32;
-use krilla::paint::{Fill, LineCap, LineJoin, Stroke, StrokeDash};
+use krilla::paint::{Fill, FillRule, LineCap, LineJoin, Stroke, StrokeDash};
 use krilla::surface::Surface;
 use krilla::text::{GlyphId, KrillaGlyph};
 
@@ -78,6 +78,21 @@ pub(super) fn line(
         let size = part.style.size as f32;
         surface.draw_glyphs(start, &glyphs, font, &part.text, size, outlined);
     }
+}
+
+/// Nothing outside of a box is drawn from here on, until it is popped; false: there is no box.
+pub(super) fn window(surface: &mut Surface, rect: Rect) -> bool {
+    let mut builder = PathBuilder::new();
+    let (left, top) = ((rect.x * PT) as f32, (rect.y * PT) as f32);
+    let (right, foot) = (((rect.x + rect.w) * PT) as f32, ((rect.y + rect.h) * PT) as f32);
+    builder.move_to(left, top);
+    builder.line_to(right, top);
+    builder.line_to(right, foot);
+    builder.line_to(left, foot);
+    builder.close();
+    let Some(path) = builder.finish() else { return false };
+    surface.push_clip_path(&path, &FillRule::default());
+    true
 }
 
 /// Draws a line or shape.

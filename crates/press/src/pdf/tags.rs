@@ -15,19 +15,39 @@ use krilla::tagging::{
 };
 
 use super::{Fonts, PT, pen};
-use crate::sheet::{Group, Node, Placed, Role, What};
+use crate::sheet::{Group, Node, Placed, Rect, Role, What};
 
 /// Draws nodes in order and returns their tags.
 pub(super) fn draw(surface: &mut Surface, nodes: &[Node], fonts: &Fonts) -> Vec<Tagged> {
+    seen_through(surface, nodes, fonts, None)
+}
+
+fn seen_through(
+    surface: &mut Surface,
+    nodes: &[Node],
+    fonts: &Fonts,
+    window: Option<Rect>,
+) -> Vec<Tagged> {
     let mut tags = Vec::new();
     for node in nodes {
         match node {
-            Node::Placed(placed) => tags.extend(one(surface, placed, fonts)),
+            Node::Placed(placed) => {
+                // Words that a window cuts are shapes: no reader finds them beyond its edge.
+                let cut = window.is_some_and(|window| !placed.rect.lies_in(&window));
+                tags.extend(one(surface, placed, fonts, cut));
+            }
             Node::Group(group, inner) => {
-                let children = draw(surface, inner, fonts);
+                let children = seen_through(surface, inner, fonts, window);
                 if !children.is_empty() {
                     let tag = container(*group);
                     tags.push(TagGroup::with_children(tag, children).into());
+                }
+            }
+            Node::Window(rect, inner) => {
+                let open = pen::window(surface, *rect);
+                tags.extend(seen_through(surface, inner, fonts, Some(*rect)));
+                if open {
+                    surface.pop();
                 }
             }
         }
@@ -35,7 +55,7 @@ pub(super) fn draw(surface: &mut Surface, nodes: &[Node], fonts: &Fonts) -> Vec<
     tags
 }
 
-fn one(surface: &mut Surface, placed: &Placed, fonts: &Fonts) -> Option<Tagged> {
+fn one(surface: &mut Surface, placed: &Placed, fonts: &Fonts, cut: bool) -> Option<Tagged> {
     let Some(tag) = meaning(placed) else {
         let kind = match placed.role {
             Role::Running => ArtifactType::PaginationOther,
@@ -45,7 +65,7 @@ fn one(surface: &mut Surface, placed: &Placed, fonts: &Fonts) -> Option<Tagged> 
         surface.start_tagged(ContentTag::Artifact(Artifact::with_kind(kind)));
         match &placed.what {
             What::Text(block) => {
-                let outlined = placed.role == Role::Stamp;
+                let outlined = placed.role == Role::Stamp || cut;
                 for line in &block.lines {
                     pen::line(surface, line, placed.rect, fonts, outlined);
                 }
@@ -61,7 +81,7 @@ fn one(surface: &mut Surface, placed: &Placed, fonts: &Fonts) -> Option<Tagged> 
         What::Text(block) => {
             for line in &block.lines {
                 group.push(surface.start_tagged(ContentTag::Span(SpanTag::empty())));
-                pen::line(surface, line, placed.rect, fonts, false);
+                pen::line(surface, line, placed.rect, fonts, cut);
                 surface.end_tagged();
             }
         }
@@ -125,7 +145,7 @@ impl Contents {
     pub(super) fn gather(&mut self, nodes: &[Node], page: usize) {
         for node in nodes {
             match node {
-                Node::Group(_, inner) => self.gather(inner, page),
+                Node::Group(_, inner) | Node::Window(_, inner) => self.gather(inner, page),
                 Node::Placed(placed) => {
                     if let Role::Heading(level @ 1..=2) = placed.role {
                         let (x, y) = (placed.rect.x, placed.rect.y);

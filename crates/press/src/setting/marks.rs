@@ -3,13 +3,17 @@
 //! From a kind, an answer or a number to a small piece. A mark never says by colour alone what
 //! it says: yes is a leaf with the word in it, no a square with the word in it.
 
-use spinney_model::TaxonIx;
+use spinney_model::{Drawing, TaxonIx};
 
 use super::Setting;
-use crate::drawing;
 use crate::picture::NoPicture;
 use crate::sheet::ink::{Ink, Pen, Style};
-use crate::sheet::{Piece, Role};
+use crate::sheet::picture::Pixels;
+use crate::sheet::{Group, Path, Piece, Role, Segment};
+
+/// The line to hold a real ruler against, in mm: printers shrink.
+const CHECK: f64 = 100.0;
+use crate::{drawing, lines, places};
 
 impl Setting<'_> {
     /// The picture of a kind, or the box to stick something into.
@@ -20,9 +24,7 @@ impl Setting<'_> {
         match opened {
             Some((ix, Ok(pixels))) => {
                 let words = self.t().with("sheet-picture-of", &[("kind", &self.name(ix))]);
-                let picture = Piece::picture(w - 4.0, h - 4.0, pixels.clone(), words);
-                let edge = Some(Pen::solid(0.25, Ink::Soft));
-                Piece::rectangle(w, h, Some(Ink::Paper), edge).with(2.0, 2.0, picture)
+                self.framed_picture(pixels, words, (w, h))
             }
             Some((_, Err(NoPicture::NotRead))) => {
                 self.empty_box(w, h, &self.say("sheet-picture-not-read"))
@@ -30,18 +32,83 @@ impl Setting<'_> {
             Some((_, Err(NoPicture::TooLarge))) => {
                 self.empty_box(w, h, &self.say("sheet-picture-too-large"))
             }
-            None if self.speaks_of_leaves() => {
+            None if self.speaks_of_leaves() && self.has_room(taxon, (w, h)) => {
                 self.empty_box(w, h, &self.say("sheet-stick-leaf"))
             }
             None => self.empty_box(w, h, &self.say("sheet-draw-it")),
         }
     }
 
+    /// How a kind looks: its picture, else what the table says of it as a drawing, else the box to
+    /// stick something into.
+    pub(crate) fn likeness(&self, taxon: Option<TaxonIx>, (w, h): (f64, f64)) -> Piece {
+        match taxon.and_then(|ix| Some((ix, self.drawn_in(ix, (w, h))?))) {
+            Some((ix, (drawing, high))) => {
+                let words = self.t().with("sheet-drawing-of", &[("kind", &self.name(ix))]);
+                in_the_middle(lines::piece(drawing, high, words), (w, h))
+            }
+            None => self.picture_box(taxon, w, h),
+        }
+    }
+
+    /// The same for eyes that are to find out what it is: nothing names it. `drawn`: whether the
+    /// drawing may be shown.
+    pub(crate) fn unnamed_likeness(
+        &self,
+        taxon: Option<TaxonIx>,
+        drawn: bool,
+        (w, h): (f64, f64),
+    ) -> Piece {
+        let drawing = taxon.filter(|_| drawn).and_then(|ix| self.drawn_in(ix, (w, h)));
+        let pixels = taxon.and_then(|ix| self.pixels(ix));
+        match (pixels, drawing) {
+            (Some(pixels), _) => {
+                let words = self.say("sheet-picture-unnamed");
+                self.framed_picture(pixels, words, (w, h))
+            }
+            (None, Some((drawing, high))) => {
+                let words = self.say("sheet-drawing-unnamed");
+                in_the_middle(lines::piece(drawing, high, words), (w, h))
+            }
+            (None, None) => self.picture_box(None, w, h),
+        }
+    }
+
+    /// The drawing of a kind without a picture, and how high it may be in a box.
+    fn drawn_in(&self, taxon: TaxonIx, (w, h): (f64, f64)) -> Option<(&Drawing, f64)> {
+        let pictured = self.booklet.matrix.taxa().get(taxon.0)?.picture.is_some();
+        let drawing = self.booklet.drawn.kinds.get(taxon.0)?.as_ref().filter(|_| !pictured)?;
+        let [_, _, wide, high] = drawing.frame;
+        Some((drawing, h.min(w * high / wide)))
+    }
+
+    /// The opened picture of a kind.
+    fn pixels(&self, taxon: TaxonIx) -> Option<&Pixels> {
+        let file = self.booklet.matrix.taxa().get(taxon.0)?.picture.as_deref()?;
+        self.pictures.get(file)?.as_ref().ok()
+    }
+
+    fn framed_picture(&self, pixels: &Pixels, words: String, (w, h): (f64, f64)) -> Piece {
+        let picture = Piece::picture(w - 4.0, h - 4.0, pixels.clone(), words);
+        let edge = Some(Pen::solid(0.25, Ink::Soft));
+        Piece::rectangle(w, h, Some(Ink::Paper), edge).with(2.0, 2.0, picture)
+    }
+
+    /// Whether the largest leaf of a kind has room in a box, upright or on its side; one that nobody
+    /// measured may have.
+    fn has_room(&self, taxon: Option<TaxonIx>, (w, h): (f64, f64)) -> bool {
+        let size = taxon.and_then(|ix| self.leaves().get(ix.0).copied().flatten());
+        size.is_none_or(|size| {
+            let (across, long) = places::bare(size);
+            (across <= w && long <= h) || (long <= w && across <= h)
+        })
+    }
+
     /// A box with corners as in an album, and what belongs there.
     pub(crate) fn empty_box(&self, w: f64, h: f64, words: &str) -> Piece {
         let room = w - 6.0;
         let corners = drawing::album_corners(w, h);
-        let shorter = match self.speaks_of_leaves() {
+        let shorter = match self.speaks_of_leaves() && words != self.say("sheet-draw-it") {
             true => self.say("sheet-stick-it"),
             false => self.say("sheet-draw-it"),
         };
@@ -53,6 +120,25 @@ impl Setting<'_> {
             }
         }
         corners
+    }
+
+    /// A line to hold a real ruler against: exactly [`CHECK`] between two ends.
+    pub(crate) fn check_line(&self) -> Piece {
+        let (end, high) = (3.0, 6.0);
+        let segments = vec![
+            Segment::Move(0.0, 0.0),
+            Segment::Line(0.0, high),
+            Segment::Move(0.0, end),
+            Segment::Line(CHECK, end),
+            Segment::Move(CHECK, 0.0),
+            Segment::Line(CHECK, high),
+        ];
+        let path = Path { segments, fill: None, pen: Some(Pen::solid(0.3, Ink::Ink)) };
+        let words = self.say("sheet-ruler-check-line");
+        let line = Piece::path(CHECK, high, path, Role::Figure(words.clone()));
+        let words = self.text(&words, Style::SMALL_STRONG, 60.0);
+        let y = (high - words.h) / 2.0;
+        line.with(CHECK + 4.0, y, words).grouped(Group::Section)
     }
 
     /// The tab of an answer with its word: a leaf for yes, a square for no.
@@ -91,4 +177,10 @@ impl Setting<'_> {
         let ground = drawing::pill(d, 9.0);
         ground.with(0.0, (9.0 - h) / 2.0, Piece::text(block, role)).at_least(d, 9.0)
     }
+}
+
+/// A piece in the middle of a box.
+fn in_the_middle(piece: Piece, (w, h): (f64, f64)) -> Piece {
+    let (x, y) = ((w - piece.w) / 2.0, (h - piece.h) / 2.0);
+    Piece::blank(w, h).with(x, y, piece)
 }

@@ -80,6 +80,10 @@ impl Piece {
                         placed.rect.y += dy;
                     }
                     Node::Group(_, inner) => shift(inner, dx, dy),
+                    Node::Window(rect, inner) => {
+                        (rect.x, rect.y) = (rect.x + dx, rect.y + dy);
+                        shift(inner, dx, dy);
+                    }
                 }
             }
         }
@@ -115,6 +119,12 @@ impl Piece {
             vec![Node::Group(group, self.nodes)]
         };
         Self { nodes, ..self }
+    }
+
+    /// Cuts away what lies outside of a window, in mm from the piece's own corner.
+    pub fn seen_through(self, window: super::Rect) -> Self {
+        let nodes = vec![Node::Window(window, self.nodes)];
+        Self { w: window.x + window.w, h: window.y + window.h, nodes }
     }
 
     /// Puts a frame around the piece, `padding` mm away from it.

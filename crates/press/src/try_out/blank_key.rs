@@ -76,7 +76,9 @@ fn listed(mut ways: Piece) -> Piece {
                     placed.role = Role::Paragraph;
                 }
                 crate::sheet::Node::Placed(_) => {}
-                crate::sheet::Node::Group(_, inner) => plain(inner),
+                crate::sheet::Node::Group(_, inner) | crate::sheet::Node::Window(_, inner) => {
+                    plain(inner)
+                }
             }
         }
     }

@@ -2,20 +2,20 @@
 
 use spinney_press::sheet::ink::{Dash, Pen};
 use spinney_press::sheet::{Page, Placed, Rect, Role, Segment, Sheet, What};
-use spinney_press::{Booklet, Paper, Stamp, chart, key_pages, today, try_out};
+use spinney_press::sheets::SHEETS;
+use spinney_press::{Booklet, Paper, Stamp, chart, key_pages, today};
 
 use crate::hedge::hedge_walk;
+use crate::measured;
 
 /// Every sheet in every paper size it is made for.
 pub(crate) fn all(booklet: &Booklet) -> Vec<(String, Sheet)> {
     let mut sheets = Vec::new();
-    for paper in [Paper::A4, Paper::Letter] {
-        sheets.push((format!("key on {paper:?}"), key_pages::sheet(booklet, paper)));
-        sheets.push((format!("try-out on {paper:?}"), try_out::sheet(booklet, paper)));
-        sheets.push((format!("today on {paper:?}"), today::sheet(booklet, paper)));
-    }
-    for paper in [Paper::A4, Paper::A3] {
-        sheets.push((format!("chart on {paper:?}"), chart::sheet(booklet, paper)));
+    for kind in SHEETS.iter().filter(|kind| (kind.has_something)(booklet)) {
+        let papers = [Paper::A4, Paper::Letter].into_iter();
+        for paper in papers.chain(kind.large_too.then_some(Paper::A3)) {
+            sheets.push((format!("{} on {paper:?}", kind.name), (kind.set)(booklet, paper)));
+        }
     }
     sheets
 }
@@ -40,9 +40,13 @@ fn covered(placed: &Placed) -> Rect {
 /// What is wrong with a page, in words.
 pub(crate) fn faults(page: &Page) -> Vec<String> {
     let mut faults = Vec::new();
-    let placed = page.placed();
-    for thing in &placed {
-        let Rect { x, y, w, h } = covered(thing);
+    for (thing, window) in &page.seen() {
+        let covered = covered(thing);
+        let Rect { x, y, w, h } = window.map_or(covered, |window| covered.within(&window));
+        if w < covered.w && w == 0.0 || h < covered.h && h == 0.0 {
+            // It lies beside the window.
+            continue;
+        }
         let inside = x >= 11.9 && y >= 11.9;
         let inside = inside && x + w <= page.width - 11.9 && y + h <= page.height - 11.9;
         if !inside {
@@ -58,13 +62,15 @@ pub(crate) fn faults(page: &Page) -> Vec<String> {
             _ => {}
         }
     }
-    let words: Vec<_> = placed
-        .iter()
-        .filter(|thing| thing.role != Role::Stamp && matches!(thing.what, What::Text(_)))
+    let words: Vec<(&Placed, Rect)> = page
+        .seen()
+        .into_iter()
+        .filter(|(thing, _)| thing.role != Role::Stamp && matches!(thing.what, What::Text(_)))
+        .map(|(thing, window)| (thing, window.map_or(thing.rect, |it| thing.rect.within(&it))))
         .collect();
-    for (at, one) in words.iter().enumerate() {
-        for other in &words[at + 1..] {
-            if one.rect.overlaps(&other.rect) {
+    for (at, (one, rect)) in words.iter().enumerate() {
+        for (other, under) in &words[at + 1..] {
+            if rect.overlaps(under) {
                 let text = |placed: &Placed| match &placed.what {
                     What::Text(block) => format!("{:?} {}", placed.rect, block.words()),
                     _ => String::new(),
@@ -85,6 +91,22 @@ fn used(page: &Page) -> f64 {
     });
     let lowest = things.map(|placed| covered(placed).y + covered(placed).h).fold(0.0, f64::max);
     (lowest - 12.0) / (page.height - 24.0 - 10.0)
+}
+
+#[test]
+fn the_sheets_with_lengths_keep_to_their_boxes_and_use_their_paper() {
+    let walked = measured::walk();
+    let drawings = measured::drawings();
+    let sheets = all(&measured::booklet(&walked, &drawings));
+    assert!(sheets.len() > 16);
+    for (name, sheet) in sheets {
+        for (page, number) in sheet.pages.iter().zip(1..) {
+            let faults = faults(page);
+            assert!(faults.is_empty(), "{name}, page {number}: {faults:#?}");
+            let used = used(page);
+            assert!(used > 2.0 / 3.0, "{name}, page {number}: only {used:.2} used");
+        }
+    }
 }
 
 #[test]

@@ -14,15 +14,15 @@ use spinney_model::{
     SecondLooks, StateIx, Taxon, TaxonIx, Value, Walk, Wording,
 };
 use spinney_press::sheet::{Role, Sheet};
+use spinney_press::sheets::SHEETS;
 use spinney_press::{
-    Booklet, Drawn, Paper, Picture, Stamp, chart, key_pages, page, pdf, today, try_out,
-    words_to_look_at,
+    Booklet, Drawn, Paper, Picture, Stamp, chart, key_pages, page, pdf, try_out,
 };
 use spinney_voice::Tongue;
 
 use crate::hedge::{Walked, matrix};
 use crate::words::poppler;
-use crate::{endless, second_look, words_to_look_at as drawings};
+use crate::{endless, measured, second_look, words_to_look_at as drawings};
 
 /// What none of these keys brings about: a second page of drawn words, and more pictures than a
 /// phone page has room for.
@@ -86,16 +86,10 @@ fn lines(sheet: &Sheet, into: &mut Vec<String>) {
 }
 
 fn sheets(booklet: &Booklet<'_>, into: &mut Vec<String>) {
-    for set in [
-        today::sheet,
-        key_pages::sheet,
-        chart::sheet,
-        words_to_look_at::sheet,
-        try_out::sheet,
-        try_out::set_sheet,
-    ] {
-        lines(&set(booklet, Paper::A4), into);
+    for kind in SHEETS.iter().filter(|kind| (kind.has_something)(booklet)) {
+        lines(&(kind.set)(booklet, Paper::A4), into);
     }
+    lines(&try_out::set_sheet(booklet, Paper::A4), into);
 }
 
 /// Every text and attribute of a page, without its style and its script.
@@ -120,7 +114,7 @@ fn without_words() -> Walked {
     let taxa = walked.matrix.taxa().iter().zip(1..).map(|(taxon, number)| Taxon {
         name: format!("zora{number}"),
         confirming: Some("Zuzu zaza.".to_owned()),
-        caution: (number < 11).then(|| "Zaza zuzu zizi. ".repeat(12)),
+        caution: (number < 11).then(|| "Zaza zuzu zizi. ".repeat(24)),
         ..taxon.clone()
     });
     let mut characters = walked.matrix.characters().to_vec();
@@ -203,6 +197,15 @@ fn everything(t: Tongue) -> BTreeSet<String> {
     texts(&page::html(&whole(Stamp::TryingOut)), &mut all);
     walked.pictures.insert("hazel.png".to_owned(), Picture::Png(vec![0; (32 << 20) + 1]));
     sheets(&Booklet { tongue: t, ..walked.booklet(Stamp::None) }, &mut all);
+    // Lengths, drawings and places; lengths beyond the paper and beyond a metre.
+    let drawings = measured::drawings();
+    for mut walked in [measured::walk(), measured::walk_far()] {
+        // Its season is a message of ours.
+        let part = Some("leaf".to_owned());
+        walked.matrix = walked.matrix.with_scene(Scene { part, ..Scene::default() });
+        let booklet = measured::booklet(&walked, &drawings);
+        sheets(&Booklet { tongue: t, ..booklet }, &mut all);
+    }
     let (broken, many) = (broken(), [0; 9].map(|_| set([2, 3])));
     let booklet = Booklet { tongue: t, left_together: &many, ..broken.booklet(Stamp::Draft) };
     sheets(&booklet, &mut all);
@@ -255,7 +258,7 @@ fn what_is_said_in_english_is_not_said_on_german_sheets() {
     let english = everything(Tongue::of_terminal());
     let german = everything(Tongue::for_person(&["de".to_owned()]));
     let mut unsaid = Vec::new();
-    for file in ["sheets.ftl", "phone.ftl"] {
+    for file in ["sheets.ftl", "sheets_to_cut.ftl", "phone.ftl"] {
         let ours: BTreeMap<_, _> = messages("de", file).into_iter().collect();
         for message in messages("en", file) {
             if !said(&english, &message) {

@@ -4,14 +4,35 @@
 use std::path::PathBuf;
 
 use spinney_model::Wording;
-use spinney_press::{Paper, Stamp, chart, key_pages, today, try_out};
+use spinney_press::sheets::SHEETS;
+use spinney_press::{Booklet, Paper, Stamp, chart, key_pages, pdf, today, try_out};
+use spinney_voice::Tongue;
 
 use crate::hedge::hedge_walk;
+use crate::measured;
 use crate::words::poppler;
 
 /// The folder that the sheets are written to.
 pub(crate) fn folder() -> PathBuf {
     PathBuf::from(env!("CARGO_TARGET_TMPDIR"))
+}
+
+/// Every sheet of the table on both papers, in both languages: `look-ruler-a4-en.pdf`.
+#[test]
+fn every_sheet_is_written_for_eyes() {
+    let walked = measured::walk();
+    let drawings = measured::drawings();
+    for language in ["en", "de"] {
+        let tongue = Tongue::for_person(&[language.to_owned()]);
+        let booklet = Booklet { tongue, ..measured::booklet(&walked, &drawings) };
+        for kind in SHEETS.iter().filter(|kind| (kind.has_something)(&booklet)) {
+            for (name, paper) in [("a4", Paper::A4), ("letter", Paper::Letter)] {
+                let sheet = (kind.set)(&booklet, paper);
+                let file = format!("look-{}-{name}-{language}.pdf", kind.name);
+                std::fs::write(folder().join(file), pdf::write(&sheet).unwrap()).unwrap();
+            }
+        }
+    }
 }
 
 #[test]

@@ -5,15 +5,20 @@
 #![allow(clippy::unwrap_used, reason = "these are tests, their helpers too")]
 
 mod boxes;
+mod cards_to_sort;
 mod cautions;
 mod copies;
 mod endless;
 mod hedge;
 mod hostile;
 mod in_german;
+mod laid_out;
 mod look;
+mod measured;
 mod places;
+mod ruler;
 mod second_look;
 mod shown;
+mod wall;
 mod words;
 mod words_to_look_at;

@@ -92,6 +92,7 @@ impl Bound {
                 kinds: &self.drawings,
                 word: spinney_draw::of_word,
                 state: spinney_draw::of_state,
+                sizes: spinney_draw::sizes,
             },
             tongue: self.tongue,
         }

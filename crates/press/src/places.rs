@@ -1,0 +1,52 @@
+//! How large a place must be, for a leaf to be stuck into it.
+//!
+//! From the largest leaf of a kind, as the table has measured it, to a place in mm with air around
+//! it. Where nobody measured the width of a blade, four fifths of its length are allowed: few
+//! kinds are broader (common practice, without a source).
+
+use std::collections::BTreeMap;
+
+use spinney_model::{LeafSize, TaxonIx};
+
+use crate::setting::Setting;
+
+/// Width of a blade in parts of its length, where nobody measured it.
+const BROAD: f64 = 0.8;
+/// Air around a leaf, on both sides together, in mm.
+const AIR: f64 = 8.0;
+/// The least side of a place, in mm: something smaller is found again in it, and named.
+const LEAST: f64 = 40.0;
+
+/// How much of a leaf must have room.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) enum Whole {
+    /// The blade and the stalk.
+    Leaf,
+    /// The blade; the stalk is cut off or bent.
+    Blade,
+    /// At most so many mm of the blade.
+    AtMost(f64),
+}
+
+/// The places of the kinds whose leaves were measured, width and height.
+pub(crate) fn of_kinds(setting: &Setting, whole: Whole) -> BTreeMap<TaxonIx, (f64, f64)> {
+    let known = setting.leaves().iter().copied().enumerate();
+    known.filter_map(|(at, size)| Some((TaxonIx(at), place(size?, whole)))).collect()
+}
+
+/// The blade alone, without air, width and height.
+pub(crate) fn bare(size: LeafSize) -> (f64, f64) {
+    (size.width.unwrap_or(size.blade * BROAD), size.blade)
+}
+
+/// The place for a leaf.
+pub(crate) fn place(size: LeafSize, whole: Whole) -> (f64, f64) {
+    let (width, _) = bare(size);
+    let stalk = size.stalk.unwrap_or(0.0);
+    let (w, h) = match whole {
+        Whole::Leaf => (width, size.blade + stalk),
+        Whole::Blade => (width, size.blade),
+        Whole::AtMost(most) => (width.min(most), size.blade.min(most)),
+    };
+    ((w + AIR).max(LEAST), (h + AIR).max(LEAST))
+}
