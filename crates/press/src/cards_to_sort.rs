@@ -61,7 +61,12 @@ pub fn has_something(booklet: &Booklet) -> bool {
 
 fn cards(booklet: &Booklet, paper: Paper, named: Named) -> Sheet {
     let setting = Setting::new(booklet);
-    let title = setting.t().with("sheet-title-cards", &[("title", &setting.title())]);
+    let title = match named {
+        Named::Below => "sheet-title-cards",
+        Named::OnTheBack => "sheet-title-cards-backs",
+        Named::OnAList => "sheet-title-cards-numbered",
+    };
+    let title = setting.t().with(title, &[("title", &setting.title())]);
     let mut pages = fronts_and_backs(&setting, paper, named);
     if named == Named::OnAList {
         pages.extend(answers(&setting, paper));

@@ -59,6 +59,10 @@ fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
             {
                 line = line.beside(0.0, piece);
             }
+            // What is left of the last row are strips for looks of one's own.
+            while line.w > 0.0 && rest.peek().is_none() && line.w + STRIP <= frame.wide() {
+                line = line.beside(0.0, blank(many));
+            }
             if line.w > 0.0 {
                 let y = row as f64 * (high + BETWEEN);
                 body = body.with(0.0, y, cut(line));
@@ -173,6 +177,15 @@ fn strip(setting: &Setting, look: &Look) -> Piece {
     strip
         .with(0.0, 0.0, Piece::path(0.3, high, path, Role::Figure(heard)))
         .grouped(Group::Section)
+}
+
+/// A strip to write on.
+fn blank(kinds: usize) -> Piece {
+    let edge = Piece::upright(HEAD + kinds as f64 * ROW, Pen::dashed(0.3, Ink::Ink));
+    let line = || Piece::rule(STRIP - 6.0, Pen::solid(0.2, Ink::Soft));
+    let strip = rows(STRIP, kinds).with(3.0, 11.0, line()).with(3.0, 20.0, line());
+    let strip = strip.with(0.0, 0.0, edge);
+    Piece { w: STRIP, ..strip }
 }
 
 /// Rows for kinds, every second on a tint, so that eyes keep to theirs.
