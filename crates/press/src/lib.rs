@@ -6,6 +6,7 @@
 pub mod album;
 mod booklet;
 pub mod cards_to_sort;
+mod card_grid;
 pub mod chart;
 pub mod copies;
 mod drawing;
@@ -36,6 +37,7 @@ pub mod svg;
 pub mod today;
 pub mod trail;
 pub mod try_out;
+pub mod word_cards;
 pub mod words_to_look_at;
 
 pub use booklet::{Booklet, Drawn, Paper, Picture, Stamp};

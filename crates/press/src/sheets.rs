@@ -7,7 +7,8 @@ use crate::copies::{Copies, For};
 use crate::sheet::Sheet;
 use crate::{
     Booklet, Paper, album, cards_to_sort, chart, floor, hole_cards, indented, key_pages,
-    measuring, rubbing, ruler, strips_of_looks, today, trail, try_out, words_to_look_at,
+    measuring, rubbing, ruler, strips_of_looks, today, trail, try_out, word_cards,
+    words_to_look_at,
 };
 
 /// A sheet that can be printed.
@@ -35,7 +36,7 @@ impl SheetKind {
 }
 
 /// Everything for today comes first: most want no more.
-pub const SHEETS: [SheetKind; 18] = [
+pub const SHEETS: [SheetKind; 19] = [
     SheetKind::of("today", today::sheet, None),
     SheetKind::of("key-pages", key_pages::sheet, Some(Copies::whole(For::EachGroup))),
     SheetKind {
@@ -45,6 +46,10 @@ pub const SHEETS: [SheetKind; 18] = [
     SheetKind {
         has_something: words_to_look_at::has_something,
         ..SheetKind::of("words", words_to_look_at::sheet, Some(Copies::whole(For::Wall)))
+    },
+    SheetKind {
+        has_something: word_cards::has_something,
+        ..SheetKind::of("word-cards", word_cards::sheet, Some(Copies::apart(For::EachGroup)))
     },
     SheetKind::of("try-out", try_out::sheet, None),
     SheetKind {

@@ -20,5 +20,6 @@ mod ruler;
 mod second_look;
 mod shown;
 mod wall;
+mod word_cards;
 mod words;
 mod words_to_look_at;

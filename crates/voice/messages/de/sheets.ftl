@@ -96,6 +96,9 @@ sheet-goes-on = weiter auf Seite { $page }, { $letter }
 sheet-words = Wörter
 sheet-words-to-look-at = Wörter zum Ansehen
 sheet-title-words = { $title }: Wörter zum Ansehen
+sheet-word-cards = Wörter als Karten
+sheet-title-word-cards = { $title }: Wörter als Karten
+sheet-word-of-our-own = ein eigenes Wort:
 sheet-not = nicht: { $caption }
 sheet-not-word = nicht { $word }: { $caption }
 

@@ -96,6 +96,9 @@ sheet-goes-on = goes on at page { $page }, { $letter }
 sheet-words = Words
 sheet-words-to-look-at = Words to look at
 sheet-title-words = { $title }: words to look at
+sheet-word-cards = Words as cards
+sheet-title-word-cards = { $title }: words as cards
+sheet-word-of-our-own = a word of our own:
 sheet-not = not: { $caption }
 sheet-not-word = not { $word }: { $caption }
 
