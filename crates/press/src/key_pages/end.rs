@@ -14,19 +14,19 @@ const BOX: f64 = 40.0;
 const BESIDE: f64 = 100.0;
 
 /// The name of an end, as it is set in a width, with its words beneath and its box to the
-/// right of them, from `top` down.
+/// right of them, from `top` down; beside the name only if it may.
 pub(super) fn piece(
     setting: &Setting,
     end: &End,
     name: impl Fn(f64) -> Piece,
-    top: f64,
+    (top, beside): (f64, bool),
     wide: f64,
 ) -> Piece {
     let across = (wide * 0.42).clamp(36.0, 46.0);
     let room = wide - across - 4.0;
     let words = sentences(setting, end, room);
     let words = words.then(2.0, newcomer(setting, end, room));
-    let beside = wide > BESIDE;
+    let beside = beside && wide > BESIDE;
     let name = name(if beside { room } else { wide });
     let below = name.h + 2.0;
     let (from, least) = if beside { (top, below - top + words.h) } else { (below, words.h) };

@@ -135,19 +135,14 @@ fn ways(setting: &Setting, couplet: &Couplet, answers: &Answers, wide: f64) -> P
     let left = left.max(least[0]).min(room - least[1]);
     let way = |yes: bool, wide: f64| {
         let shown = drawings[usize::from(!yes)];
-        let taken = taken(shown);
-        let inner = way(setting, couplet, yes, wide - taken);
-        if shown.is_empty() {
-            return inner.grouped(Group::Item);
-        }
-        let down = ((SHOWN - inner.h) / 2.0).max(0.0);
-        let mut whole = Piece::blank(wide, SHOWN);
+        let mut whole = Piece::blank(wide, 0.0);
         for (at, one) in shown.iter().enumerate() {
             let heard = shown::heard(setting.booklet, couplet, yes, one);
             let drawing = lines::piece(&one.drawing, SHOWN, heard);
             whole = whole.with(at as f64 * (drawing.w + BESIDE), 0.0, drawing);
         }
-        whole.with(taken, down, inner).grouped(Group::Item)
+        let way = way(setting, couplet, yes, (taken(shown), wide));
+        whole.with(0.0, 0.0, way).grouped(Group::Item)
     };
     Piece::blank(wide, 0.0)
         .with(0.0, 0.0, way(true, left))
@@ -164,40 +159,52 @@ fn taken(shown: &[Shown]) -> f64 {
     shown.iter().map(wide).sum()
 }
 
-/// One way on: the tab, the lead if there is one, the line, and where it leads.
-fn way(setting: &Setting, couplet: &Couplet, yes: bool, wide: f64) -> Piece {
+/// One way on: the tab, the lead if there is one, the line, and where it leads; so far from the
+/// left as the drawings of the answer take, and beside their middle.
+fn way(setting: &Setting, couplet: &Couplet, yes: bool, (from, wide): (f64, f64)) -> Piece {
     let to = if yes { &couplet.yes } else { &couplet.no };
     let words = answer_words(setting.t(), couplet);
     let tab = setting.tab(&if yes { words.0 } else { words.1 }, yes);
     let arrow = drawing::arrow(10.0, if yes { Dash::Solid } else { Dash::Dashed });
-    let beside = tab.w + 0.8;
+    let beside = from + tab.w + 0.8;
     let down = (ROW - arrow.h) / 2.0;
+    let least = if from > 0.0 { SHOWN } else { 0.0 };
     let Wording::Leads { yes: first, no: second } = &couplet.wording else {
-        let body = destination(setting, to, (beside + arrow.w + 1.7, 0.0), wide);
-        let body = body.grouped(Group::Body);
-        return tab.with(beside, down, arrow).with(0.0, 0.0, body);
+        let top = ((least - ROW) / 2.0).max(0.0);
+        let start = (beside + arrow.w + 1.7, top);
+        let body = destination(setting, to, start, (wide, least)).grouped(Group::Body);
+        let head = Piece::blank(from, 0.0).with(from, top, tab);
+        return head.with(beside, top + down, arrow).with(0.0, 0.0, body);
     };
     let lead = Some(if yes { first } else { second }).filter(|lead| !lead.trim().is_empty());
     let lead = lead.map_or_else(|| setting.say("sheet-write-it"), String::clone);
-    let left = tab.w + 2.5;
+    let left = from + tab.w + 2.5;
     let block = setting.block(&lead, Style::BODY, wide - left).at_most(&setting.faces, 6);
     let row = block.height.max(ROW) + 1.5;
     let lead = Piece::text(block, Role::Paragraph);
     let y = ((ROW - lead.h) / 2.0).max(0.2);
-    let start = arrow.w + 1.7;
+    let start = (from + arrow.w + 1.7, row);
     let body = Piece::blank(wide, row)
         .with(left, y, lead)
-        .with(0.0, 0.0, destination(setting, to, (start, row), wide))
+        .with(0.0, 0.0, destination(setting, to, start, (wide, least)))
         .grouped(Group::Body);
-    tab.with(0.0, row + down, arrow).with(0.0, 0.0, body)
+    let head = Piece::blank(from, 0.0).with(from, 0.0, tab);
+    head.with(from, row + down, arrow).with(0.0, 0.0, body)
 }
 
-/// Where an answer leads, beside its arrow; an end stands beneath at full width.
-fn destination(setting: &Setting, to: &Destination, (x, y): (f64, f64), wide: f64) -> Piece {
+/// Where an answer leads, beside its arrow; an end stands beneath at full width. At least so high
+/// are the drawings to its left.
+fn destination(
+    setting: &Setting,
+    to: &Destination,
+    (x, y): (f64, f64),
+    (wide, least): (f64, f64),
+) -> Piece {
     let line = |words: &str, style: Style| {
         let block = setting.block(words, style, wide - x).at_most(&setting.faces, 6);
         let down = ((ROW - block.height) / 2.0).max(-0.4);
-        Piece::blank(wide, y + ROW).with(x, y + down, Piece::text(block, Role::Paragraph))
+        let high = (y + ROW).max(least);
+        Piece::blank(wide, high).with(x, y + down, Piece::text(block, Role::Paragraph))
     };
     match to {
         Destination::Couplet(number) => {
@@ -210,9 +217,10 @@ fn destination(setting: &Setting, to: &Destination, (x, y): (f64, f64), wide: f6
                 let block = block.at_most(&setting.faces, 6);
                 let down = ((ROW - block.height) / 2.0).max(-0.4);
                 let text = Piece::text(block, Role::Paragraph);
-                Piece::blank(wide, y + ROW).with(x, y + down, text)
+                Piece::blank(wide, (y + ROW).max(least)).with(x, y + down, text)
             };
-            end::piece(setting, at, name, y, wide)
+            let beside = least == 0.0;
+            end::piece(setting, at, name, (y, beside), wide)
         }
         Destination::Missing => {
             let from = x + 24.0;
