@@ -9,7 +9,7 @@ mod end;
 mod question;
 mod words;
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::Couplet;
 
@@ -19,7 +19,7 @@ use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
-use crate::shown;
+use crate::shown::{self, Answers};
 use crate::{Booklet, Paper};
 
 use question::Besides;
@@ -54,55 +54,62 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 /// The drawings of answers, and then second looks, are printed wherever that needs no further
 /// page and takes nothing from the words.
 pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
-    let numbers = |wanted: &dyn Fn(&Couplet) -> bool| -> BTreeSet<u32> {
-        let couplets = setting.booklet.key.couplets.iter();
-        couplets.filter(|couplet| wanted(couplet)).map(|couplet| couplet.number).collect()
+    let couplets = || setting.booklet.key.couplets.iter();
+    let answers = |couplet: &Couplet| {
+        let answers = shown::answers(setting.booklet, couplet);
+        (!answers.yes.is_empty()).then_some((couplet.number, answers))
     };
-    let drawn = numbers(&|couplet| !shown::answers(setting.booklet, couplet).yes.is_empty());
-    let looks = numbers(&|couplet| !second_look::looks(setting.booklet, couplet).is_empty());
-    let mut extra = Extra::default();
+    let answers: BTreeMap<u32, Answers> = couplets().filter_map(answers).collect();
+    let looks = |couplet: &&Couplet| !second_look::looks(setting.booklet, couplet).is_empty();
+    let looks: Vec<u32> = couplets().filter(looks).map(|couplet| couplet.number).collect();
+    let drawn: Vec<u32> = answers.keys().copied().collect();
+    let mut extra = Extra::nothing(&answers);
     let (mut pages, whole) = laid(setting, paper, &extra);
     let of = pages.len();
     let fits = |extra: &Extra| {
         let (pages, still_whole) = laid(setting, paper, extra);
         (pages.len() <= of && (still_whole || !whole)).then_some(pages)
     };
-    if let Some(more) = fitting(&mut extra, |extra| &mut extra.shown, drawn, &fits) {
+    if let Some(more) = fitting(&mut extra, |extra| &mut extra.shown, &drawn, &fits) {
         pages = more;
     }
-    if let Some(more) = fitting(&mut extra, |extra| &mut extra.looks, looks, &fits) {
+    if let Some(more) = fitting(&mut extra, |extra| &mut extra.looks, &looks, &fits) {
         pages = more;
     }
     pages
 }
 
 /// What is printed besides of the questions of these numbers.
-#[derive(Clone, Default)]
-struct Extra {
+#[derive(Clone)]
+struct Extra<'a> {
+    /// What the answers look like, of those that can be drawn.
+    answers: &'a BTreeMap<u32, Answers>,
     shown: BTreeSet<u32>,
     looks: BTreeSet<u32>,
 }
 
-/// All of these questions, or one after the other as long as it fits; the pages, if any does.
-fn fitting(
-    extra: &mut Extra,
-    part: fn(&mut Extra) -> &mut BTreeSet<u32>,
-    all: BTreeSet<u32>,
-    fits: &impl Fn(&Extra) -> Option<Vec<Page>>,
+impl<'a> Extra<'a> {
+    fn nothing(answers: &'a BTreeMap<u32, Answers>) -> Self {
+        Self { answers, shown: BTreeSet::new(), looks: BTreeSet::new() }
+    }
+}
+
+/// All of these questions, or a few after the others as long as they fit; the pages, if any do.
+fn fitting<'a>(
+    extra: &mut Extra<'a>,
+    part: for<'e> fn(&'e mut Extra<'a>) -> &'e mut BTreeSet<u32>,
+    all: &[u32],
+    fits: &impl Fn(&Extra<'a>) -> Option<Vec<Page>>,
 ) -> Option<Vec<Page>> {
-    if all.is_empty() {
-        return None;
-    }
-    let mut with_all = extra.clone();
-    *part(&mut with_all) = all.clone();
-    if let Some(pages) = fits(&with_all) {
-        *extra = with_all;
-        return Some(pages);
-    }
     let mut pages = None;
-    for number in all.into_iter().take(MOST_TRIED) {
+    let few = all.len().div_ceil(MOST_TRIED).max(1);
+    for some in std::iter::once(all).chain(all.chunks(few)) {
         let mut more = extra.clone();
-        part(&mut more).insert(number);
+        part(&mut more).extend(some);
+        if part(&mut more).len() == part(extra).len() {
+            // All of them fitted at once, or there are none.
+            break;
+        }
         if let Some(fitting) = fits(&more) {
             (*extra, pages) = (more, Some(fitting));
         }
@@ -110,11 +117,11 @@ fn fitting(
     pages
 }
 
-/// Each question that is tried lays all pages anew.
-const MOST_TRIED: usize = 40;
+/// Each try lays all pages anew: of a long key several questions are tried at once.
+const MOST_TRIED: usize = 20;
 
 /// The pages with what is printed besides; and whether the word list is whole.
-fn laid(setting: &Setting, paper: Paper, extra: &Extra) -> (Vec<Page>, bool) {
+fn laid(setting: &Setting, paper: Paper, extra: &Extra<'_>) -> (Vec<Page>, bool) {
     let frame = setting.frame_of_key(paper, false, "sheet-key", OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-key"), false));
@@ -127,13 +134,16 @@ fn laid(setting: &Setting, paper: Paper, extra: &Extra) -> (Vec<Page>, bool) {
     (flow.finish(), whole)
 }
 
-fn questions(setting: &Setting, flow: &mut Flow, extra: &Extra) {
+fn questions(setting: &Setting, flow: &mut Flow, extra: &Extra<'_>) {
     let wide = flow.wide();
     let heading = setting.heading(2, &setting.say("sheet-questions"), Style::HEADING, wide);
     let mut pieces = setting.booklet.key.couplets.iter().map(|couplet| {
         let besides = Besides {
             look: extra.looks.contains(&couplet.number),
-            shown: extra.shown.contains(&couplet.number),
+            shown: extra
+                .answers
+                .get(&couplet.number)
+                .filter(|_| extra.shown.contains(&couplet.number)),
         };
         question::piece(setting, couplet, besides, wide)
     });

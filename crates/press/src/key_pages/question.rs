@@ -25,19 +25,19 @@ const BESIDE: f64 = 1.5;
 const LEADS_ON: f64 = 54.0;
 
 /// What a question has besides, where there is room for it.
-#[derive(Clone, Copy, Default)]
-pub(super) struct Besides {
+#[derive(Clone, Copy)]
+pub(super) struct Besides<'a> {
     /// Its second look.
     pub(super) look: bool,
     /// The drawings of its answers.
-    pub(super) shown: bool,
+    pub(super) shown: Option<&'a Answers>,
 }
 
 /// A question with its two ways on, never to be broken over pages.
 pub(super) fn piece(
     setting: &Setting,
     couplet: &Couplet,
-    besides: Besides,
+    besides: Besides<'_>,
     wide: f64,
 ) -> Piece {
     let mut whole = head(setting, couplet, wide);
@@ -51,11 +51,9 @@ pub(super) fn piece(
         let y = whole.h + 1.0;
         whole = whole.with(13.0, y, line);
     }
-    let answers = match besides.shown {
-        true => shown::answers(setting.booklet, couplet),
-        false => Answers::default(),
-    };
-    whole.then(2.0, ways(setting, couplet, &answers, wide)).grouped(Group::Section)
+    let none = Answers::default();
+    let answers = besides.shown.unwrap_or(&none);
+    whole.then(2.0, ways(setting, couplet, answers, wide)).grouped(Group::Section)
 }
 
 /// What else is to be seen on yes: two looks where they fit into a line, else one.
