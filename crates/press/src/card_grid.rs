@@ -32,9 +32,10 @@ impl Cells {
         Self { top, w: frame.wide() / ACROSS as f64, h: high / DOWN as f64 }
     }
 
-    /// The corner of a card in its page.
-    pub(crate) fn corner(&self, at: usize) -> (f64, f64) {
+    /// The corner of a card in its page, seen from the front or from the back.
+    pub(crate) fn corner(&self, at: usize, back: bool) -> (f64, f64) {
         let (column, row) = (at % ACROSS, at / ACROSS);
+        let column = if back { ACROSS - 1 - column } else { column };
         (MARGIN + column as f64 * self.w, self.top + row as f64 * self.h)
     }
 

@@ -11,6 +11,7 @@ use std::collections::BTreeSet;
 
 use spinney_model::TaxonIx;
 
+use crate::card_grid::{A_PAGE, Cells};
 use crate::setting::{NOTES, OUR_GROUP, Setting};
 use crate::sheet::flow::Flow;
 use crate::sheet::frame::{Frame, MARGIN};
@@ -18,14 +19,8 @@ use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
 use crate::{Booklet, Paper, drawing, fitting};
 
-/// Cards beside each other and beneath each other.
-const ACROSS: usize = 2;
-const DOWN: usize = 4;
-const A_PAGE: usize = ACROSS * DOWN;
 /// From the edge of a card to what stands on it, in mm.
 const PADDING: f64 = 4.0;
-/// From the head and the foot of a page to the cards, in mm: the scissors lie on their lines.
-const AROUND: f64 = 3.0;
 /// Lines of a name on its card.
 const NAME_LINES: usize = 2;
 
@@ -74,29 +69,6 @@ fn cards(booklet: &Booklet, paper: Paper, named: Named) -> Sheet {
     setting.sheet(title, pages)
 }
 
-/// The cells of a page: where the first is, and their size, in mm. They lie as far from the left
-/// edge of the paper as from its right, so that a back is behind its front.
-struct Cells {
-    top: f64,
-    w: f64,
-    h: f64,
-}
-
-impl Cells {
-    fn of(frame: &Frame) -> Self {
-        let top = frame.top(1) + AROUND;
-        let high = frame.bottom() - top - AROUND;
-        Self { top, w: frame.wide() / ACROSS as f64, h: high / DOWN as f64 }
-    }
-
-    /// The corner of a card in its page, seen from the front or from the back.
-    fn corner(&self, at: usize, back: bool) -> (f64, f64) {
-        let (column, row) = (at % ACROSS, at / ACROSS);
-        let column = if back { ACROSS - 1 - column } else { column };
-        (MARGIN + column as f64 * self.w, self.top + row as f64 * self.h)
-    }
-}
-
 fn fronts_and_backs(setting: &Setting, paper: Paper, named: Named) -> Vec<Page> {
     let name = match named {
         Named::OnAList => "sheet-cards-numbered",
@@ -129,7 +101,7 @@ fn fronts_and_backs(setting: &Setting, paper: Paper, named: Named) -> Vec<Page> 
                 nodes.extend(card.grouped(Group::Section).moved(x, y).nodes);
             }
             if !back {
-                nodes.extend(cuts(&cells).moved(MARGIN, cells.top).nodes);
+                nodes.extend(cells.cuts().moved(MARGIN, cells.top).nodes);
             }
             pages.push(frame.page(&setting.faces, nodes, pages.len(), of));
         }
@@ -154,21 +126,6 @@ fn title(setting: &Setting, frame: &Frame, named: Named) -> Piece {
         Named::Below | Named::OnAList => line(&frame.running),
     };
     title.moved(MARGIN, MARGIN + 0.8)
-}
-
-fn cuts(cells: &Cells) -> Piece {
-    let pen = Pen::dashed(0.3, Ink::Ink);
-    let (wide, high) = (cells.w * ACROSS as f64, cells.h * DOWN as f64);
-    let mut cuts = Piece::blank(wide, high);
-    for column in 0..=ACROSS {
-        cuts = cuts.with(column as f64 * cells.w, 0.0, Piece::upright(high, pen));
-    }
-    for row in 0..=DOWN {
-        let y = row as f64 * cells.h;
-        cuts = cuts.with(0.0, y, Piece::rule(wide, pen));
-        cuts = cuts.with(2.0, y - 2.4, drawing::scissors());
-    }
-    cuts
 }
 
 fn front_of(

@@ -5,8 +5,8 @@
 
 pub mod album;
 mod booklet;
-pub mod cards_to_sort;
 mod card_grid;
+pub mod cards_to_sort;
 pub mod chart;
 pub mod copies;
 mod drawing;

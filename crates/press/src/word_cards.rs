@@ -54,7 +54,7 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
                 }
                 None => own_word(&setting, &cells),
             };
-            let (x, y) = cells.corner(at);
+            let (x, y) = cells.corner(at, false);
             nodes.extend(card.grouped(Group::Section).moved(x, y).nodes);
         }
         nodes.extend(cells.cuts().moved(MARGIN, cells.top).nodes);
