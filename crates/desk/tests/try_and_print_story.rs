@@ -65,6 +65,39 @@ fn the_visits_caution_and_who_decides_reach_the_walk_and_every_screen() {
 }
 
 #[test]
+fn how_many_come_along_is_said_once_and_the_first_page_counts_by_it() {
+    let mut teacher = found();
+    let cover = |teacher: &mut AtTheDesk| teacher.get("/print/today.svg?key=1&page=1");
+    let assumed = cover(&mut teacher);
+    let page = teacher.post("/do/how-many", &[("children", "28"), ("groups", "7")]);
+    assert!(page.contains("value=\"28\"") && page.contains("value=\"7\""), "{page}");
+    let counted = cover(&mut teacher);
+    assert_ne!(assumed, counted, "the first page does not go by it");
+    let page = teacher.refused("/do/how-many", &[("children", "many"), ("groups", "7")]);
+    assert!(page.contains("The number of children or groups could not be read."));
+    teacher.post("/do/how-many", &[("children", ""), ("groups", "7")]);
+    assert!(![&assumed, &counted].contains(&&cover(&mut teacher)), "children are assumed");
+    teacher.undo("/print");
+    assert_eq!(cover(&mut teacher), counted);
+    teacher.undo("/print");
+    assert_eq!(cover(&mut teacher), assumed);
+}
+
+#[test]
+fn a_sheet_in_black_has_no_colour() {
+    let mut teacher = found();
+    let colours = |svg: &str| {
+        let found = svg.split('#').skip(1).filter_map(|rest| rest.get(..6));
+        let found = found.filter(|it| it.bytes().all(|byte| byte.is_ascii_hexdigit()));
+        found.filter(|it| it[..2] != it[2..4] || it[2..4] != it[4..]).count()
+    };
+    assert!(colours(&teacher.get("/print/short-key.svg?key=1&page=1")) > 0);
+    assert_eq!(colours(&teacher.get("/print/short-key.svg?key=1&page=1&ink=black")), 0);
+    let page = teacher.get("/print?key=1&sheet=short-key&ink=black");
+    assert!(link(&page, "download").contains("ink=black"), "the file is as the picture");
+}
+
+#[test]
 fn what_a_question_of_touch_warns_of_is_one_line_that_opens() {
     let mut pupil = AtTheDesk::empty();
     pupil.paste("kind,feel\nivy,leathery\nlime,thin\n");

@@ -45,6 +45,7 @@ mod unit_of_column;
 mod workbook;
 mod write;
 
+pub use about_sheet::how_many;
 pub use columns::Input;
 pub use instead::what_it_is;
 pub use places::Places;

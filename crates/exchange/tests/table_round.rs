@@ -208,6 +208,8 @@ fn matrix(choices: &mut Choices) -> Matrix {
             .flatten()
             .flat_map(|text| text.lines().map(str::to_owned).collect::<Vec<_>>())
             .collect(),
+        children: Some(28),
+        groups: Some(7),
         version: text(choices),
     };
     Matrix::new(scene, taxa, characters, rows).unwrap()

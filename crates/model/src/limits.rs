@@ -102,6 +102,9 @@ limits! {
     WORKSHEETS: usize = 256, Things, "Worksheets that are looked through",
         "A workbook of a class has ten.";
 
+    CHILDREN: u16 = 400, Things, "Children on one visit, and groups of them",
+        "More than a coach holds: it is a school that prints.";
+
     KEY_BYTES: usize = 8 << 20, Bytes, "A key as a file, in words or as JSON",
         "A key to 4,000 kinds with its proof takes 3 MB.";
     KEY_LINES: usize = 40_000, Things, "Lines of a key in words",

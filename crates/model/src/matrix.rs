@@ -19,6 +19,10 @@ pub struct Scene {
     pub caution: Option<String>,
     /// What the adults see to before they set out, a line each.
     pub before_you_go: Vec<String>,
+    /// How many children come along.
+    pub children: Option<u16>,
+    /// In how many groups they go.
+    pub groups: Option<u16>,
     /// The version that distinguishes this print from older ones.
     pub version: Option<String>,
 }

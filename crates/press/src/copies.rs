@@ -7,6 +7,8 @@
 //! Source: four to a group, and an adult with each group, are common practice, without a source;
 //! the rules of school and employer say how many adults there must be.
 
+use spinney_model::Scene;
+
 /// Children in a class, where nobody said how many: the most of the 24 to 32 that are usual, so
 /// that nobody is left without.
 const USUAL_CHILDREN: usize = 32;
@@ -20,14 +22,46 @@ pub struct Class {
     pub children: usize,
     /// Groups of them; an adult goes with each.
     pub groups: usize,
-    /// Whether nobody said so.
-    pub assumed: bool,
+    /// What of it somebody said.
+    pub said: Said,
+}
+
+/// What somebody said of who comes along; the rest is assumed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Said {
+    /// How many children, and in how many groups.
+    Both,
+    /// How many children.
+    Children,
+    /// How many groups.
+    Groups,
+    /// Nothing.
+    Nothing,
 }
 
 impl Class {
     /// A class of which nobody said how large it is.
-    pub const USUAL: Self =
-        Self { children: USUAL_CHILDREN, groups: USUAL_CHILDREN / A_GROUP, assumed: true };
+    pub const USUAL: Self = Self {
+        children: USUAL_CHILDREN,
+        groups: USUAL_CHILDREN / A_GROUP,
+        said: Said::Nothing,
+    };
+
+    /// Who comes along on a visit.
+    pub fn of(scene: &Scene) -> Self {
+        let [children, groups] =
+            [scene.children, scene.groups].map(|many| many.map(usize::from));
+        match (children, groups) {
+            (Some(children), Some(groups)) => Self { children, groups, said: Said::Both },
+            (Some(children), None) => {
+                Self { children, groups: children.div_ceil(A_GROUP), said: Said::Children }
+            }
+            (None, Some(groups)) => {
+                Self { children: groups * A_GROUP, groups, said: Said::Groups }
+            }
+            (None, None) => Self::USUAL,
+        }
+    }
 }
 
 /// Whom a sheet is for.
@@ -104,11 +138,25 @@ impl Copies {
 
 #[cfg(test)]
 mod tests {
-    use super::{Class, Copies, For};
+    use spinney_model::Scene;
+
+    use super::{Class, Copies, For, Said};
+
+    #[test]
+    fn what_nobody_said_is_reckoned_in_fours() {
+        let class = |children, groups| {
+            let class = Class::of(&Scene { children, groups, ..Scene::default() });
+            (class.children, class.groups, class.said)
+        };
+        assert_eq!(class(Some(28), Some(5)), (28, 5, Said::Both));
+        assert_eq!(class(Some(29), None), (29, 8, Said::Children));
+        assert_eq!(class(None, Some(6)), (24, 6, Said::Groups));
+        assert_eq!(class(None, None), (32, 8, Said::Nothing));
+    }
 
     #[test]
     fn each_gets_one_and_what_is_cut_from_shared_pages_is_printed_once() {
-        let class = Class { children: 28, groups: 7, assumed: false };
+        let class = Class { children: 28, groups: 7, said: Said::Both };
         let times = [
             (Copies::whole(For::Once), 1),
             (Copies::whole(For::Wall), 1),

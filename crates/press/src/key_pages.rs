@@ -4,10 +4,10 @@
 //! two ways on; cautions come before the first question. It neither checks nor mends the key:
 //! what is missing is left as a line to write on.
 
-mod cautions;
+pub(crate) mod cautions;
 mod end;
 mod question;
-mod words;
+pub(crate) mod words;
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -23,10 +23,10 @@ use crate::shown::{self, Answers};
 use crate::{Booklet, Paper};
 
 use question::Besides;
-pub(crate) use question::answer_words;
+pub(crate) use question::{answer_words, back_words};
 
 /// How to use a key, in the order in which one needs it (`docs/TRADE.md`, "How to use a key").
-const RULES: [&str; 5] = [
+pub(crate) const RULES: [&str; 5] = [
     "sheet-rule-start",
     "sheet-rule-look",
     "sheet-rule-word",
@@ -127,7 +127,7 @@ fn laid(setting: &Setting, paper: Paper, extra: &Extra<'_>) -> (Vec<Page>, bool)
     flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-key"), false));
     let look = Boxed { fill: Some(Ink::Tint), pen: None, gap: 1.0 };
     flow.boxed(5.0, vec![how_to(setting, flow.wide() - 2.0 * Flow::PADDING)], look);
-    cautions::put(setting, &mut flow);
+    cautions::put(setting, &mut flow, Style::BODY);
     questions(setting, &mut flow, extra);
     let whole = words::put(setting, &mut flow);
     flow.lines_to_write_on(&setting.say("sheet-what-we-noticed"));

@@ -92,7 +92,7 @@ impl<'a> Setting<'a> {
 
     /// Who comes along.
     pub(crate) fn class(&self) -> Class {
-        Class::USUAL
+        Class::of(self.booklet.matrix.scene())
     }
 
     /// The language of the sheets.

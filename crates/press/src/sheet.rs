@@ -4,6 +4,7 @@
 //! first a [`Piece`] (a few placed things with a size), then part of a [`Page`]. Nothing here
 //! knows of keys, and nothing here knows of PDF.
 
+mod black;
 pub mod face;
 pub mod flow;
 pub mod frame;
@@ -13,7 +14,7 @@ pub mod picture;
 pub mod piece;
 pub mod text;
 
-use ink::{Ink, Pen};
+use ink::{Ink, Inks, Pen};
 pub use piece::Piece;
 use text::Block;
 
@@ -179,6 +180,16 @@ pub enum Segment {
     Curve(f64, f64, f64, f64, f64, f64),
     /// Back to where the pen was set down.
     Close,
+}
+
+impl Sheet {
+    /// The sheet as it is printed with these inks.
+    pub fn with(self, inks: Inks) -> Self {
+        match inks {
+            Inks::Colour => self,
+            Inks::Black => black::sheet(self),
+        }
+    }
 }
 
 impl Page {

@@ -5,10 +5,11 @@
 
 use crate::copies::{Copies, For};
 use crate::sheet::Sheet;
+use crate::sheet::ink::Inks;
 use crate::{
     Booklet, Paper, album, cards_to_sort, chart, floor, hole_cards, indented, key_pages,
-    measuring, rubbing, ruler, strips_of_looks, today, trail, try_out, word_cards,
-    words_to_look_at,
+    lessons, measuring, rubbing, ruler, short_key, strips_of_looks, today, trail, try_out,
+    visit, word_cards, words_to_look_at,
 };
 
 /// A sheet that can be printed.
@@ -26,6 +27,11 @@ pub struct SheetKind {
 }
 
 impl SheetKind {
+    /// Its boxes in mm, as they are printed with these inks.
+    pub fn inked(&self, booklet: &Booklet<'_>, paper: Paper, inks: Inks) -> Sheet {
+        (self.set)(booklet, paper).with(inks)
+    }
+
     const fn of(
         name: &'static str,
         set: fn(&Booklet<'_>, Paper) -> Sheet,
@@ -36,8 +42,9 @@ impl SheetKind {
 }
 
 /// Everything for today comes first: most want no more.
-pub const SHEETS: [SheetKind; 19] = [
+pub const SHEETS: [SheetKind; 22] = [
     SheetKind::of("today", today::sheet, None),
+    SheetKind::of("short-key", short_key::sheet, Some(Copies::whole(For::EachGroup))),
     SheetKind::of("key-pages", key_pages::sheet, Some(Copies::whole(For::EachGroup))),
     SheetKind {
         large_too: true,
@@ -108,4 +115,6 @@ pub const SHEETS: [SheetKind; 19] = [
         has_something: hole_cards::has_something,
         ..SheetKind::of("holes", hole_cards::sheet, Some(Copies::apart(For::EachGroup)))
     },
+    SheetKind::of("visit", visit::sheet, None),
+    SheetKind::of("lessons", lessons::sheet, None),
 ];

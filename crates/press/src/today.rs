@@ -8,12 +8,10 @@ mod cover;
 
 use crate::copies::{Class, Copies, Cutting, For};
 use crate::pdf::{self, PressError};
-use crate::setting::{NOTES, Setting};
-use crate::sheet::flow::Flow;
-use crate::sheet::ink::{Ink, Pen, Style};
-use crate::sheet::{Group, Page, Piece, Sheet};
+use crate::setting::Setting;
+use crate::sheet::{Page, Sheet};
 use crate::try_out::Parts;
-use crate::{Booklet, Paper, chart, key_pages, words_to_look_at};
+use crate::{Booklet, Paper, chart, short_key, visit, words_to_look_at};
 
 /// Everything for one visit as a PDF file.
 ///
@@ -35,13 +33,20 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 /// What is in the file behind its first page, in the order of use; what has no page is left out.
 fn parts(setting: &Setting, paper: Paper) -> Vec<Part> {
     let try_out = Parts::of(setting, paper);
+    let words_to_look_at = words_to_look_at::pages(setting, paper);
     let part = |name, what_for, copies, pages| Part { name, what_for, copies, pages };
     let mut parts = vec![
         part(
-            "sheet-before-go",
+            "sheet-visit",
             "sheet-for-the-adults",
             Copies::whole(For::Once),
-            before_you_go(setting, paper),
+            visit::pages(setting, paper),
+        ),
+        part(
+            "sheet-helper",
+            "sheet-helper-for",
+            Copies::shared(For::EachAdult),
+            visit::helpers(setting, paper),
         ),
         part("sheet-answers", "sheet-to-check-by", Copies::whole(For::Once), try_out.answers),
         part("sheet-labels", "sheet-cut-before", Copies::apart(For::Once), try_out.labels),
@@ -49,7 +54,10 @@ fn parts(setting: &Setting, paper: Paper) -> Vec<Part> {
             "sheet-key",
             "sheet-one-a-group",
             Copies::whole(For::EachGroup),
-            key_pages::pages(setting, paper),
+            match words_to_look_at.is_empty() {
+                true => short_key::pages(setting, paper),
+                false => short_key::beside_words(setting, paper),
+            },
         ),
         part(
             "sheet-chart",
@@ -61,7 +69,7 @@ fn parts(setting: &Setting, paper: Paper) -> Vec<Part> {
             "sheet-words-to-look-at",
             "sheet-wall-or-table",
             Copies::whole(For::Wall),
-            words_to_look_at::pages(setting, paper),
+            words_to_look_at,
         ),
         part("sheet-tried", "sheet-one-a-group", Copies::whole(For::EachGroup), try_out.list),
         part(
@@ -96,27 +104,4 @@ impl Part {
         let each = if one_side { self.pages.len() } else { self.pages.len().div_ceil(2) };
         each * self.copies.of(class)
     }
-}
-
-/// What the adults see to before they set out, each with a box to tick; nothing where nobody
-/// wrote it down.
-fn before_you_go(setting: &Setting, paper: Paper) -> Vec<Page> {
-    let lines = &setting.booklet.matrix.scene().before_you_go;
-    if lines.is_empty() {
-        return Vec::new();
-    }
-    let frame = setting.frame(paper, false, "sheet-before-go", NOTES);
-    let mut flow = Flow::new(&setting.faces, &frame);
-    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-before-go-adults"), false));
-    let wide = flow.wide();
-    let first = setting.say("sheet-rules-first");
-    flow.put(5.0, setting.text(&first, Style::STRONG, wide));
-    for line in lines {
-        let tick = Piece::rectangle(5.0, 5.0, None, Some(Pen::solid(0.4, Ink::Ink)));
-        let words = setting.text(line, Style::BODY, wide - 9.0);
-        flow.put(4.0, tick.with(9.0, -0.8, words).grouped(Group::Section));
-    }
-    flow.put(6.0, setting.to_mind(wide));
-    flow.lines_to_write_on(&setting.say("sheet-also-today"));
-    flow.finish()
 }

@@ -48,6 +48,16 @@ pub fn set_sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     setting.sheet(title, pages.concat())
 }
 
+/// A numbered question of a key to write, with one line, or its words.
+pub(crate) fn question(
+    setting: &Setting,
+    number: usize,
+    words: Option<&str>,
+    wide: f64,
+) -> crate::sheet::Piece {
+    blank_key::question(setting, (number, words), 1, wide)
+}
+
 /// The pages of every try-out sheet.
 pub(crate) struct Parts {
     /// An empty key for a group.

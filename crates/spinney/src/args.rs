@@ -6,6 +6,7 @@ use std::process::ExitCode;
 use clap::builder::PossibleValuesParser;
 use clap::{Args, CommandFactory, Parser, Subcommand, ValueEnum};
 
+use spinney_model::Matrix;
 use spinney_voice::{LANGUAGES, Tongue};
 
 pub(crate) use screens::{Open, Pack, Rescue, Unpack};
@@ -215,6 +216,11 @@ pub(crate) struct Sheets {
     /// The paper of the sheets.
     #[arg(long, value_enum, default_value = "a4")]
     pub(crate) paper: Paper,
+    /// What the sheets are printed with.
+    #[arg(long, value_enum, default_value = "colour")]
+    pub(crate) ink: Inks,
+    #[command(flatten)]
+    pub(crate) come_along: ComeAlong,
     /// The date at the foot of the sheets, such as "3 October 2026"; today if not given.
     #[arg(long, value_name = "DATE", value_parser = date::read)]
     pub(crate) date: Option<String>,
@@ -249,11 +255,65 @@ impl Paper {
     }
 }
 
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Inks {
+    /// As it is drawn.
+    Colour,
+    /// Black and grey, without grounds: it saves ink.
+    Black,
+}
+
+impl Inks {
+    /// The same for the press.
+    pub(crate) fn for_press(self) -> spinney_press::sheet::ink::Inks {
+        match self {
+            Self::Colour => spinney_press::sheet::ink::Inks::Colour,
+            Self::Black => spinney_press::sheet::ink::Inks::Black,
+        }
+    }
+}
+
+/// Who comes along, for the number of copies.
+#[derive(Args, Clone, Copy, Debug)]
+pub(crate) struct ComeAlong {
+    /// How many children come along; the first page of today.pdf says how many copies that
+    /// takes. A row `children` of the sheet `about` says the same.
+    #[arg(long, value_name = "N", value_parser = how_many)]
+    pub(crate) children: Option<u16>,
+    /// In how many groups they go (or a row `groups` of the sheet `about`).
+    #[arg(long, value_name = "N", value_parser = how_many)]
+    pub(crate) groups: Option<u16>,
+}
+
+impl ComeAlong {
+    /// The table with who comes along, as far as the command line says so.
+    pub(crate) fn counted(self, matrix: Matrix) -> Matrix {
+        let mut scene = matrix.scene().clone();
+        scene.children = self.children.or(scene.children);
+        scene.groups = self.groups.or(scene.groups);
+        matrix.with_scene(scene)
+    }
+}
+
+/// A number of children or of groups.
+fn how_many(text: &str) -> Result<u16, Unfit> {
+    spinney_exchange::table::how_many(text).ok_or_else(|| {
+        let most = spinney_model::limits::CHILDREN;
+        Unfit::new(
+            "usage-how-many",
+            "usage-how-many-remedy",
+            [("text", text.into()), ("most", most.to_string().into())],
+        )
+    })
+}
+
 #[derive(Args, Debug)]
 pub(crate) struct Demo {
     /// The folder to write into.
     #[arg(long, value_name = "FOLDER", default_value = "spinney-demo")]
     pub(crate) out: PathBuf,
+    #[command(flatten)]
+    pub(crate) come_along: ComeAlong,
     /// Write over files that Spinney did not write, or that were changed since.
     #[arg(long)]
     pub(crate) force: bool,

@@ -99,7 +99,7 @@ impl Folder {
         &mut self,
         booklet: &Booklet<'_>,
         report: &json::Report<'_>,
-        paper: args::Paper,
+        (paper, inks): (args::Paper, args::Inks),
     ) -> Result<(), Failure> {
         let size = paper.size();
         self.of_a_key = true;
@@ -113,7 +113,8 @@ impl Folder {
             if !(sheet.has_something)(booklet) {
                 continue;
             }
-            let on = |paper| pressed(pdf::write(&(sheet.set)(booklet, paper)));
+            let on =
+                |paper| pressed(pdf::write(&sheet.inked(booklet, paper, inks.for_press())));
             self.write(&plain(sheet), &on(size)?)?;
             if sheet.large_too && size == Paper::A4 {
                 self.write(&on_a3(sheet), &on(Paper::A3)?)?;

@@ -4,6 +4,7 @@
 //! tables. The preview is drawn from the same boxes as the PDF.
 
 mod booklet;
+mod how_many;
 
 use std::sync::Arc;
 
@@ -12,12 +13,14 @@ use maud::{Markup, html};
 use spinney_exchange::{json, key_text, table};
 use spinney_model::{Finding, KeyId};
 use spinney_press::sheet::Sheet;
+use spinney_press::sheet::ink::Inks;
 use spinney_press::sheets::{SHEETS, SheetKind};
 use spinney_press::{Booklet, Paper, PressError, page, svg};
 use spinney_voice::Tongue;
 
 use crate::asked::{Asked, Handler, Route, Shown};
 use crate::desk::Desk;
+use crate::forms::post;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::key::deeds::trying_out;
 use crate::pages::key::keyed::Together;
@@ -28,6 +31,7 @@ use crate::request::Method;
 pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/print", Handler::ShowLong(show)),
     (Method::Get, "/print/{file}", Handler::ShowLong(file)),
+    post(&how_many::COUNT),
 ];
 
 /// What is to be printed.
@@ -36,6 +40,7 @@ struct Wanted {
     key: KeyId,
     sheet: &'static SheetKind,
     paper: &'static str,
+    inks: (&'static str, Inks),
     page: usize,
 }
 
@@ -45,15 +50,17 @@ impl Wanted {
         let sheet = sheet_asked(asked.request.asked("sheet"));
         let (paper, _) = paper_asked(asked.request.asked("paper"));
         let page = asked.request.asked("page").parse().unwrap_or(1);
-        Some(Self { t: asked.tongue, key, sheet, paper, page })
+        let inks = inks_asked(asked.request.asked("ink"));
+        Some(Self { t: asked.tongue, key, sheet, paper, inks, page })
     }
 
     fn address(&self, sheet: &SheetKind, paper: &str, page: usize) -> String {
-        format!("/print?key={}&sheet={}&paper={paper}&page={page}", self.key.0, sheet.name)
+        let (key, sheet, ink) = (self.key.0, sheet.name, self.inks.0);
+        format!("/print?key={key}&sheet={sheet}&paper={paper}&ink={ink}&page={page}")
     }
 
     fn file(&self, name: &str) -> String {
-        format!("/print/{name}?key={}&paper={}", self.key.0, self.paper)
+        format!("/print/{name}?key={}&paper={}&ink={}", self.key.0, self.paper, self.inks.0)
     }
 }
 
@@ -85,6 +92,11 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
             wanted.key,
             &bound.made,
             &desk.history.now.keys[&wanted.key],
+            &wanted.address(wanted.sheet, wanted.paper, page),
+        ))
+        (how_many::form(
+            t,
+            &desk.history.now,
             &wanted.address(wanted.sheet, wanted.paper, page),
         ))
         div.printing {
@@ -147,6 +159,12 @@ fn choices(desk: &Desk, wanted: &Wanted, booklet: &Booklet<'_>) -> Markup {
                 select #paper name="paper" {
                     @for (name, _) in PAPERS { option value=(name) selected[name == wanted.paper] { (name.to_uppercase()) } }
                 }
+                label for="ink" { (t.say("print-ink")) }
+                select #ink name="ink" {
+                    @for (name, _, words) in INKS {
+                        option value=(name) selected[name == wanted.inks.0] { (t.say(words)) }
+                    }
+                }
                 button #show { (t.say("print-show")) }
             }
             h2 { (t.say("print-files")) }
@@ -173,8 +191,8 @@ fn preview(wanted: &Wanted, page: usize, of: usize) -> Markup {
     let place = t.with("print-page", &[("page", &page), ("of", &of)]);
     let turn = |to: usize| wanted.address(wanted.sheet, wanted.paper, to);
     let picture = format!(
-        "/print/{}.svg?key={}&paper={}&page={page}",
-        wanted.sheet.name, wanted.key.0, wanted.paper
+        "/print/{}.svg?key={}&paper={}&ink={}&page={page}",
+        wanted.sheet.name, wanted.key.0, wanted.paper, wanted.inks.0
     );
     html! {
         section.preview aria-labelledby="preview-title" {
@@ -199,15 +217,16 @@ fn pressed(desk: &Desk, asked: &Asked<'_>, wanted: &Wanted, bound: &Bound) -> Ar
     let (_, paper) = paper_asked(wanted.paper);
     let pictures: Vec<&str> = bound.pictures.keys().map(String::as_str).collect();
     let from = format!(
-        "{} {} {} {} {} {}",
+        "{} {} {} {} {} {} {}",
         wanted.t.tag(),
         wanted.key.0,
         wanted.sheet.name,
         wanted.paper,
+        wanted.inks.0,
         asked.request.today,
         pictures.join(" ")
     );
-    desk.worked.pressed(from, || (wanted.sheet.set)(&bound.booklet(), paper))
+    desk.worked.pressed(from, || wanted.sheet.inked(&bound.booklet(), paper, wanted.inks.1))
 }
 
 /// A file to keep, or the picture of a page.
@@ -225,11 +244,12 @@ fn file(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let Some((stem, ending)) = name.rsplit_once('.') else { return Shown::Nothing };
     let sheet = SHEETS.iter().find(|sheet| sheet.name == stem);
     let (paper_name, _) = paper_asked(asked.request.asked("paper"));
+    let inks = inks_asked(asked.request.asked("ink"));
     let page = asked.request.asked("page").parse().unwrap_or(1);
     let t = asked.tongue;
     match (sheet, ending) {
         (Some(sheet), "svg") => {
-            let wanted = Wanted { t, key, sheet, paper: paper_name, page };
+            let wanted = Wanted { t, key, sheet, paper: paper_name, inks, page };
             let pages = &pressed(desk, asked, &wanted, &bound).pages;
             let page = page.checked_sub(1).and_then(|page| pages.get(page));
             page.map_or(Shown::Nothing, |page| {
@@ -237,7 +257,7 @@ fn file(desk: &Desk, asked: &Asked<'_>) -> Shown {
             })
         }
         (Some(sheet), "pdf") => {
-            let wanted = Wanted { t, key, sheet, paper: paper_name, page };
+            let wanted = Wanted { t, key, sheet, paper: paper_name, inks, page };
             let set = pressed(desk, asked, &wanted, &bound);
             match spinney_press::pdf::write(&set) {
                 Ok(bytes) => {
@@ -273,6 +293,17 @@ const FILES: [(&str, &str); 4] = [
 /// The papers.
 const PAPERS: [(&str, Paper); 3] =
     [("a4", Paper::A4), ("letter", Paper::Letter), ("a3", Paper::A3)];
+
+/// The inks, each with the message of what it is.
+const INKS: [(&str, Inks, &str); 2] =
+    [("colour", Inks::Colour, "print-ink-colour"), ("black", Inks::Black, "print-ink-black")];
+
+/// The inks of a name; colour where there are no such inks.
+fn inks_asked(name: &str) -> (&'static str, Inks) {
+    let (name, inks, _) =
+        INKS.into_iter().find(|(known, ..)| *known == name).unwrap_or(INKS[0]);
+    (name, inks)
+}
 
 /// The messages of a sheet's name, and of what it is for.
 fn messages(sheet: &SheetKind) -> (String, String) {

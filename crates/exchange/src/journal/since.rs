@@ -80,6 +80,7 @@ fn of_character(edit: &CharacterEdit) -> u32 {
 
 fn of_scene(field: AboutField) -> u32 {
     match field {
+        AboutField::Children | AboutField::Groups => 4,
         AboutField::BeforeYouGo => 3,
         AboutField::Title
         | AboutField::Place

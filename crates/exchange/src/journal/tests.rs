@@ -48,6 +48,8 @@ fn edits() -> Vec<Edit> {
         ),
         Edit::Scene(AboutField::Part, text()),
         Edit::Scene(AboutField::BeforeYouGo, text()),
+        Edit::Scene(AboutField::Children, text()),
+        Edit::Scene(AboutField::Groups, text()),
         Edit::Key(key, KeyEdit::Start(text())),
         Edit::Key(key, KeyEdit::Rename(text())),
         Edit::Key(key, KeyEdit::Remove),
@@ -179,8 +181,8 @@ fn what_only_a_later_form_can_say_says_so() {
 
 #[test]
 fn what_is_newer_or_damaged_is_refused() {
-    let newer = br#"{"v":4,"at":5,"sketch":{"kind":1}}"#;
-    assert_eq!(read(newer), Err(LineError::Newer(4)));
+    let newer = br#"{"v":5,"at":5,"sketch":{"kind":1}}"#;
+    assert_eq!(read(newer), Err(LineError::Newer(5)));
     for line in [
         "",
         "{}",

@@ -75,7 +75,9 @@ words!(
     Season = "season",
     Part = "part",
     Caution = "caution",
-    BeforeYouGo = "before you go"
+    BeforeYouGo = "before you go",
+    Children = "children",
+    Groups = "groups"
 );
 
 words!(

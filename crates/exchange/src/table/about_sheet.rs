@@ -3,7 +3,7 @@
 //! From two columns, what and which, to the scene. A row may be there several times where it
 //! holds several lines.
 
-use spinney_model::{OfSheet, Scene};
+use spinney_model::{FieldIs, OfSheet, Place, Scene, limits};
 
 use super::columns::{ABOUT, OfAbout};
 use super::{grid::Grid, phrase::fold, report::Report};
@@ -16,7 +16,21 @@ pub(super) fn read(grid: &Grid, report: &mut Report) -> Scene {
         let text = cells.get(1).map(|(_, text)| text.clone());
         let folded = fold(what.trim_end_matches(':'));
         match ABOUT.iter().find(|row| row.headings.contains(&folded.as_str())) {
-            Some(known) => (known.read)(&mut scene, text),
+            Some(known) => {
+                let said = text.as_deref().map(str::trim).filter(|text| !text.is_empty());
+                let odd = said.filter(|said| known.counts && how_many(said).is_none());
+                if let Some(odd) = odd {
+                    let cell = grid.at(row, cells[1].0);
+                    let odd = OfSheet::FieldOdd {
+                        text: odd.to_owned(),
+                        is: FieldIs::HowMany,
+                        words: &[],
+                        at: cell.clone().into(),
+                    };
+                    report.add(&format!("how many {}", grid.name), Place::Cell(cell), odd);
+                }
+                (known.read)(&mut scene, text);
+            }
             // A heading over the two columns.
             None if at == 0 => {}
             None => {
@@ -53,8 +67,14 @@ pub(super) fn lines(text: &str) -> impl Iterator<Item = String> {
     lines.filter(|line| !line.is_empty()).map(str::to_owned)
 }
 
+/// How many children or groups a text says: a whole number from one on, and no word beside it.
+pub fn how_many(text: &str) -> Option<u16> {
+    let number = text.trim().parse::<u16>().ok()?;
+    (1..=limits::CHILDREN).contains(&number).then_some(number)
+}
+
 /// The rows that say something, as they are written.
-pub(super) fn rows(scene: &Scene) -> Vec<(&'static str, &str)> {
+pub(super) fn rows(scene: &Scene) -> Vec<(&'static str, String)> {
     let of = |row: &'static OfAbout| {
         (row.write)(scene).into_iter().map(|text| (row.headings[0], text))
     };

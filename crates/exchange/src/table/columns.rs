@@ -84,7 +84,9 @@ pub(crate) struct OfAbout {
     /// The usual word in the first column, and what else people write there.
     pub(crate) headings: &'static [&'static str],
     pub(super) read: fn(&mut Scene, Option<String>),
-    pub(super) write: fn(&Scene) -> Vec<&str>,
+    pub(super) write: fn(&Scene) -> Vec<String>,
+    /// Whether it says how many: anything but a whole number is not understood.
+    pub(super) counts: bool,
 }
 
 const YES_NO: Input = Input::OneOf(&["yes", "no"]);
@@ -315,36 +317,41 @@ const fn of_a_find(field: KindField, headings: &'static [&'static str]) -> OfKin
 }
 
 /// The sheet `about`.
-pub(crate) static ABOUT: [OfAbout; 7] = [
+pub(crate) static ABOUT: [OfAbout; 9] = [
     OfAbout {
         field: Some(AboutField::Title),
         headings: &["title"],
         read: |scene, text| scene.title = text,
-        write: |scene| scene.title.as_deref().into_iter().collect(),
+        write: |scene| scene.title.iter().cloned().collect(),
+        counts: false,
     },
     OfAbout {
         field: Some(AboutField::Place),
         headings: &["place", "where"],
         read: |scene, text| scene.place = text,
-        write: |scene| scene.place.as_deref().into_iter().collect(),
+        write: |scene| scene.place.iter().cloned().collect(),
+        counts: false,
     },
     OfAbout {
         field: Some(AboutField::Season),
         headings: &["season", "when", "date"],
         read: |scene, text| scene.season = text,
-        write: |scene| scene.season.as_deref().into_iter().collect(),
+        write: |scene| scene.season.iter().cloned().collect(),
+        counts: false,
     },
     OfAbout {
         field: Some(AboutField::Part),
         headings: &["part", "on"],
         read: |scene, text| scene.part = text,
-        write: |scene| scene.part.as_deref().into_iter().collect(),
+        write: |scene| scene.part.iter().cloned().collect(),
+        counts: false,
     },
     OfAbout {
         field: Some(AboutField::Caution),
         headings: &["caution", "cautions", "take care"],
         read: about_sheet::caution,
-        write: |scene| scene.caution.as_deref().into_iter().collect(),
+        write: |scene| scene.caution.iter().cloned().collect(),
+        counts: false,
     },
     OfAbout {
         field: Some(AboutField::BeforeYouGo),
@@ -352,13 +359,29 @@ pub(crate) static ABOUT: [OfAbout; 7] = [
         read: |scene, text| {
             scene.before_you_go.extend(about_sheet::lines(&text.unwrap_or_default()));
         },
-        write: |scene| scene.before_you_go.iter().map(String::as_str).collect(),
+        write: |scene| scene.before_you_go.clone(),
+        counts: false,
+    },
+    OfAbout {
+        field: Some(AboutField::Children),
+        headings: &["children", "pupils", "number of children"],
+        read: |scene, text| scene.children = text.as_deref().and_then(about_sheet::how_many),
+        write: |scene| scene.children.iter().map(u16::to_string).collect(),
+        counts: true,
+    },
+    OfAbout {
+        field: Some(AboutField::Groups),
+        headings: &["groups", "number of groups"],
+        read: |scene, text| scene.groups = text.as_deref().and_then(about_sheet::how_many),
+        write: |scene| scene.groups.iter().map(u16::to_string).collect(),
+        counts: true,
     },
     OfAbout {
         field: None,
         headings: &["version"],
         read: |scene, text| scene.version = text,
-        write: |scene| scene.version.as_deref().into_iter().collect(),
+        write: |scene| scene.version.iter().cloned().collect(),
+        counts: false,
     },
 ];
 
@@ -511,7 +534,10 @@ mod tests {
         assert_eq!(rows("characters"), of_characters.collect::<Vec<_>>());
         let of_kinds = KINDS.iter().map(|of| row(of.headings, of.input));
         assert_eq!(rows("kinds"), of_kinds.collect::<Vec<_>>());
-        let of_about = ABOUT.iter().map(|of| row(of.headings, Input::Line));
+        let of_about = ABOUT.iter().map(|of| match of.counts {
+            true => row(of.headings, Input::Line).replace("a text", "a whole number"),
+            false => row(of.headings, Input::Line),
+        });
         assert_eq!(rows("about"), of_about.collect::<Vec<_>>());
     }
 }

@@ -301,6 +301,6 @@ pub(super) fn weight(weight: Share) -> String {
 fn about(matrix: &Matrix) -> String {
     let mut rows = vec![vec!["what".to_owned(), "text".to_owned()]];
     let said = about_sheet::rows(matrix.scene()).into_iter();
-    rows.extend(said.map(|(what, text)| vec![what.to_owned(), text.to_owned()]));
+    rows.extend(said.map(|(what, text)| vec![what.to_owned(), text]));
     separated(rows)
 }

@@ -77,6 +77,10 @@ pub enum AboutField {
     Caution,
     /// What the adults see to before they set out, a line each.
     BeforeYouGo,
+    /// How many children come along.
+    Children,
+    /// In how many groups they go.
+    Groups,
 }
 
 /// What a key is for.

@@ -32,6 +32,8 @@ pub enum FieldIs {
     Condition,
     /// How often a kind is met.
     TimesMet,
+    /// How many children or groups come along.
+    HowMany,
 }
 
 /// What a row of a sheet beside the table is about.

@@ -11,20 +11,22 @@ use crate::Booklet;
 use crate::drawing;
 use crate::safety;
 use crate::setting::Setting;
+use crate::sheet::face::Weight;
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Piece};
 use spinney_voice::below::below;
 
 /// Puts the box of cautions; where there is none, only who decides.
-pub(super) fn put(setting: &Setting, flow: &mut Flow) {
+pub(crate) fn put(setting: &Setting, flow: &mut Flow, style: Style) {
+    let strong = Style { weight: Weight::Bold, ..style };
     let wide = flow.wide() - 2.0 * Flow::PADDING;
     let everybody = safety::for_everybody(setting.booklet.matrix);
     let mut pieces: Vec<Piece> =
-        everybody.map(|text| setting.text(text, Style::STRONG, wide)).into_iter().collect();
+        everybody.map(|text| setting.text(text, strong, wide)).into_iter().collect();
     for (taxon, caution) in safety::of_kinds(setting.booklet.matrix) {
         let name = format!("{}: ", setting.name(taxon));
-        pieces.push(setting.runs(&[(&name, Style::STRONG), (caution, Style::BODY)], wide));
+        pieces.push(setting.runs(&[(&name, strong), (caution, style)], wide));
     }
     if pieces.is_empty() {
         flow.put(
@@ -35,8 +37,8 @@ pub(super) fn put(setting: &Setting, flow: &mut Flow) {
     }
     pieces.push(setting.text(&safety::local_rules(setting.t()), Style::SMALL, wide));
     let sign = drawing::warning(8.0);
-    let style = Style::LARGE.inked(Ink::Berry);
-    let title = setting.heading(2, &setting.say("sheet-before-you-touch"), style, wide - 11.0);
+    let large = Style::LARGE.inked(Ink::Berry);
+    let title = setting.heading(2, &setting.say("sheet-before-you-touch"), large, wide - 11.0);
     let y = (8.0 - title.h) / 2.0;
     pieces.insert(0, sign.with(11.0, y, title));
     let pen = Some(Pen::solid(0.6, Ink::Berry));
@@ -44,7 +46,7 @@ pub(super) fn put(setting: &Setting, flow: &mut Flow) {
 }
 
 /// The line at a question that is answered by touch; None: nothing there can hurt.
-pub(super) fn line(setting: &Setting, number: u32, wide: f64) -> Option<Piece> {
+pub(crate) fn line(setting: &Setting, number: u32, style: Style, wide: f64) -> Option<Piece> {
     let names: Vec<_> =
         hazards(setting.booklet, number).into_iter().map(|taxon| setting.name(taxon)).collect();
     let (last, before) = names.split_last()?;
@@ -53,7 +55,7 @@ pub(super) fn line(setting: &Setting, number: u32, wide: f64) -> Option<Piece> {
         _ => setting.either(before, last),
     };
     let words = setting.t().with("sheet-touch", &[("kinds", &list)]);
-    let block = setting.block(&words, Style::BODY.inked(Ink::Berry), wide - 8.0);
+    let block = setting.block(&words, style.inked(Ink::Berry), wide - 8.0);
     let block = block.at_most(&setting.faces, 4);
     let text = Piece::text(block, crate::sheet::Role::Paragraph);
     Some(drawing::warning(6.0).with(8.0, 0.0, text).grouped(Group::Section))

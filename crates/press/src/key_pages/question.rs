@@ -47,7 +47,7 @@ pub(super) fn piece(
         let y = whole.h + 0.5;
         whole = whole.with(13.0, y, line);
     }
-    if let Some(line) = cautions::line(setting, couplet.number, wide - 13.0) {
+    if let Some(line) = cautions::line(setting, couplet.number, Style::BODY, wide - 13.0) {
         let y = whole.h + 1.0;
         whole = whole.with(13.0, y, line);
     }
@@ -89,7 +89,7 @@ fn head(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
 }
 
 /// `(from 3)`: the questions that lead here; where none does, the number that was written.
-fn back_words(setting: &Setting, number: u32, written: Option<u32>) -> String {
+pub(crate) fn back_words(setting: &Setting, number: u32, written: Option<u32>) -> String {
     let mut from = backs(setting.booklet.key, number);
     if from.is_empty() {
         from.extend(written);

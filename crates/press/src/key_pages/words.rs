@@ -8,13 +8,13 @@ use crate::sheet::ink::{Ink, Style};
 use crate::sheet::{Group, Piece};
 
 /// The gap between the two columns, in mm.
-const BETWEEN: f64 = 8.0;
+pub(crate) const BETWEEN: f64 = 8.0;
 /// The gap between two words, in mm.
 const GAP: f64 = 2.5;
 
 /// Puts the word list, if the key uses any word of the list. Whether it says what words must not
 /// be confused with, for which there is not always room.
-pub(super) fn put(setting: &Setting, flow: &mut Flow) -> bool {
+pub(crate) fn put(setting: &Setting, flow: &mut Flow) -> bool {
     let entries = glossary::words_used(setting.booklet);
     let column = (flow.wide() - BETWEEN) / 2.0;
     let set = |style: Style| -> Vec<Piece> {
@@ -52,28 +52,29 @@ fn place(flow: &mut Flow, setting: &Setting, pieces: Vec<Piece>, column: f64) {
     let heading =
         setting.heading(2, &setting.say("sheet-words-in-key"), Style::HEADING, flow.wide());
     flow.put_with(8.0, heading, first.h + 4.0);
-    columns(flow, pieces, column);
+    columns(flow, pieces, column, GAP);
 }
 
-/// Puts pieces into two columns of about the same height, over as many pages as they need.
-fn columns(flow: &mut Flow, pieces: Vec<Piece>, column: f64) {
+/// Puts pieces into two columns of about the same height, `gap` mm apart, over as many pages as
+/// they need.
+pub(crate) fn columns(flow: &mut Flow, pieces: Vec<Piece>, column: f64, gap: f64) {
     let mut rest = pieces.into_iter().peekable();
     while rest.peek().is_some() {
-        let left: f64 = rest.clone().map(|piece| piece.h + GAP).sum();
+        let left: f64 = rest.clone().map(|piece| piece.h + gap).sum();
         let tallest = rest.clone().map(|piece| piece.h).fold(0.0, f64::max);
-        let deep = (left / 2.0 + tallest / 2.0).min(flow.room() - GAP);
+        let deep = (left / 2.0 + tallest / 2.0).min(flow.room() - gap);
         let mut fill = || {
             let mut filled = Piece::blank(column, 0.0);
             while let Some(piece) =
-                rest.next_if(|piece| filled.h == 0.0 || filled.h + GAP + piece.h <= deep)
+                rest.next_if(|piece| filled.h == 0.0 || filled.h + gap + piece.h <= deep)
             {
-                filled = filled.then(GAP, piece);
+                filled = filled.then(gap, piece);
             }
             filled
         };
         let (first, second) = (fill(), fill());
         let both = first.with(column + BETWEEN, 0.0, second).grouped(Group::Section);
-        flow.put(GAP, both);
+        flow.put(gap, both);
         if rest.peek().is_some() {
             flow.turn();
         }

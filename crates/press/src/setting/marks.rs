@@ -16,6 +16,12 @@ const CHECK: f64 = 100.0;
 use crate::{drawing, lines, places};
 
 impl Setting<'_> {
+    /// Whether there is a picture of a kind that can be shown.
+    pub(crate) fn is_pictured(&self, taxon: TaxonIx) -> bool {
+        let file = self.booklet.matrix.taxa().get(taxon.0).and_then(|it| it.picture.as_deref());
+        file.and_then(|file| self.pictures.get(file)).is_some_and(Result::is_ok)
+    }
+
     /// The picture of a kind, or the box to stick something into.
     pub(crate) fn picture_box(&self, taxon: Option<TaxonIx>, w: f64, h: f64) -> Piece {
         let known = taxon.and_then(|ix| Some((ix, self.booklet.matrix.taxa().get(ix.0)?)));

@@ -62,15 +62,35 @@ impl Frame {
 
     /// A page around things already placed.
     pub fn page(&self, faces: &Faces, body: Vec<Node>, page: usize, of: usize) -> Page {
+        let head = (page > 0).then(|| self.head(faces).moved(MARGIN, MARGIN));
+        self.around(faces, head, body, (page, of))
+    }
+
+    /// The same without a running head: its things are cut apart.
+    pub fn page_without_head(
+        &self,
+        faces: &Faces,
+        body: Vec<Node>,
+        page: usize,
+        of: usize,
+    ) -> Page {
+        self.around(faces, None, body, (page, of))
+    }
+
+    fn around(
+        &self,
+        faces: &Faces,
+        head: Option<Piece>,
+        body: Vec<Node>,
+        (page, of): (usize, usize),
+    ) -> Page {
         let mut nodes = Vec::new();
         if let Some(stamp) = &self.stamp {
             for share in [0.32, 0.74] {
                 nodes.extend(self.ghost(faces, stamp, share).nodes);
             }
         }
-        if page > 0 {
-            nodes.extend(self.head(faces).moved(MARGIN, MARGIN).nodes);
-        }
+        nodes.extend(head.into_iter().flat_map(|head| head.nodes));
         nodes.extend(body);
         let foot = self.foot(faces, page + 1, of);
         nodes.extend(foot.moved(MARGIN, self.height - MARGIN - FOOT).nodes);

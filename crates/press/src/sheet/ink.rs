@@ -5,6 +5,15 @@
 
 use super::face::Weight;
 
+/// Whether a sheet is printed in colour.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Inks {
+    /// As it is drawn.
+    Colour,
+    /// Black and grey, without grounds: it saves ink.
+    Black,
+}
+
 /// What colours print with.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Ink {
@@ -24,6 +33,12 @@ pub enum Ink {
     Ghost,
     /// The paper.
     Paper,
+    /// Words and lines where ink is saved.
+    Black,
+    /// Secondary words there.
+    Grey,
+    /// The large letters of a draft there.
+    Pale,
 }
 
 impl Ink {
@@ -38,6 +53,9 @@ impl Ink {
             Self::Blush => (0xFA, 0xEE, 0xEA),
             Self::Ghost => (0xE2, 0xE2, 0xDE),
             Self::Paper => (0xFF, 0xFF, 0xFF),
+            Self::Black => (0x00, 0x00, 0x00),
+            Self::Grey => (0x55, 0x55, 0x55),
+            Self::Pale => (0xE2, 0xE2, 0xE2),
         }
     }
 }
@@ -142,8 +160,8 @@ mod tests {
 
     #[test]
     fn every_ink_for_words_is_dark_enough_on_every_ground() {
-        for ink in [Ink::Ink, Ink::Soft, Ink::Hedge, Ink::Berry] {
-            for ground in [Ink::Paper, Ink::Tint, Ink::Blush, Ink::Ghost] {
+        for ink in [Ink::Ink, Ink::Soft, Ink::Hedge, Ink::Berry, Ink::Black, Ink::Grey] {
+            for ground in [Ink::Paper, Ink::Tint, Ink::Blush, Ink::Ghost, Ink::Pale] {
                 let found = contrast(ink, ground);
                 assert!(found >= 4.5, "{ink:?} on {ground:?}: {found:.2}");
             }

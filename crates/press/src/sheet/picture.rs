@@ -32,6 +32,31 @@ pub enum Packed {
 }
 
 impl Pixels {
+    /// The same picture without its colours; a photograph that cannot be opened again is left.
+    pub(crate) fn grey(&self) -> Self {
+        let luma = |rgb: &[u8]| -> Vec<u8> {
+            // Rec. 601: what a grey copier makes of it, about.
+            let one = |pixel: &[u8]| {
+                let [red, green, blue] = [pixel[0], pixel[1], pixel[2]].map(u32::from);
+                ((299 * red + 587 * green + 114 * blue + 500) / 1000) as u8
+            };
+            rgb.chunks_exact(3).flat_map(|pixel| [one(pixel); 3]).collect()
+        };
+        let packed = match &self.packed {
+            Packed::Rgb(rgb) => Packed::Rgb(luma(rgb).into()),
+            Packed::Jpeg(file) => {
+                let opened = picture::opened(file, LONGEST_SIDE).ok();
+                let grey = opened.and_then(|(_, pixels)| {
+                    let (width, height) = pixels.dimensions();
+                    image::RgbImage::from_raw(width, height, luma(pixels.as_raw()))
+                });
+                let file_again = grey.and_then(|pixels| picture::jpeg(&pixels).ok());
+                Packed::Jpeg(file_again.map_or_else(|| file.clone(), Into::into))
+            }
+        };
+        Self { packed, ..*self }
+    }
+
     /// What a drawing holds pixel by pixel, in bytes.
     pub(crate) fn sharp(&self) -> usize {
         match &self.packed {

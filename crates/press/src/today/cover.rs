@@ -7,7 +7,7 @@
 use spinney_voice::wording;
 
 use super::Part;
-use crate::copies::{Class, Cutting};
+use crate::copies::{Class, Cutting, Said};
 use crate::setting::{NOTES, Setting};
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Pen, Style};
@@ -96,7 +96,12 @@ fn sums(setting: &Setting, parts: &[Part], wide: f64) -> Piece {
         let cut = t.with("sheet-to-cut", &[("sheets", &cut.join(", "))]);
         words.push((cut, Style::SMALL));
     }
-    let counted = if class.assumed { "sheet-counted-assumed" } else { "sheet-counted" };
+    let counted = match class.said {
+        Said::Both => "sheet-counted",
+        Said::Children => "sheet-counted-no-groups",
+        Said::Groups => "sheet-counted-no-children",
+        Said::Nothing => "sheet-counted-assumed",
+    };
     let numbers: [(&str, &dyn std::fmt::Display); 2] =
         [("children", &class.children), ("groups", &class.groups)];
     words.push((t.with(counted, &numbers), Style::SMALL.inked(Ink::Soft)));
@@ -116,11 +121,11 @@ fn order(setting: &Setting, wide: f64) -> Piece {
     ];
     let title = setting.heading(2, &setting.say("sheet-order"), Style::LARGE, wide);
     let list = steps.iter().enumerate().fold(Piece::blank(wide, 0.0), |list, (at, step)| {
-        let number = setting.block(&(at + 1).to_string(), Style::STRONG, 6.0);
+        let number = setting.block(&(at + 1).to_string(), Style::SMALL_STRONG, 6.0);
         let words =
-            setting.text(&setting.say(step), Style::BODY, wide - 8.0).grouped(Group::Body);
+            setting.text(&setting.say(step), Style::SMALL, wide - 8.0).grouped(Group::Body);
         let item = Piece::text(number, Role::Label).with(8.0, 0.0, words);
-        list.then(1.0, item.grouped(Group::Item))
+        list.then(0.6, item.grouped(Group::Item))
     });
     title.then(1.5, list.grouped(Group::List))
 }

@@ -31,14 +31,20 @@ fn laid(setting: &Setting, paper: Paper, lines: usize) -> Vec<Page> {
     flow.put(if low { 0.5 } else { 2.0 }, setting.to_mind(flow.wide()));
     let wide = flow.wide();
     for number in 1..=wanted {
-        let gap = if low { 2.2 } else { 8.0 };
-        flow.put(gap, question(setting, number, lines, wide));
+        let gap = if low { 2.0 } else { 8.0 };
+        flow.put(gap, question(setting, (number, None), lines, wide));
     }
     flow.lines_to_write_on(&setting.say("sheet-what-we-noticed"));
     flow.finish()
 }
 
-fn question(setting: &Setting, number: usize, lines: usize, wide: f64) -> Piece {
+/// A question to write, or one that is written; its number stands before it.
+pub(super) fn question(
+    setting: &Setting,
+    (number, words): (usize, Option<&str>),
+    lines: usize,
+    wide: f64,
+) -> Piece {
     let number = setting.disc(&number.to_string(), Role::Paragraph);
     let from =
         setting.text(&setting.say("sheet-from-blank"), Style::SMALL.inked(Ink::Soft), 30.0);
@@ -46,8 +52,13 @@ fn question(setting: &Setting, number: usize, lines: usize, wide: f64) -> Piece 
     let pen = Pen::solid(0.2, Ink::Soft);
     let short = Piece::rule(wide - left - from.w - 3.0, pen);
     let x = wide - from.w;
+    let beside = wide - left - from.w - 3.0;
     let mut head = number.with(left, 8.4, short).with(x, 3.6, from);
-    if lines > 1 {
+    if let Some(words) = words {
+        let words = setting.text(words, Style::LARGE, beside);
+        head = head.with(left, 0.6, words);
+    }
+    if lines > 1 && words.is_none() {
         head = head.with(left, 18.4, Piece::rule(wide - left, pen));
     }
     let half = (wide - left - 8.0) / 2.0;
@@ -63,7 +74,7 @@ fn question(setting: &Setting, number: usize, lines: usize, wide: f64) -> Piece 
         0.0,
         way("answer-no", false),
     );
-    let gap = if lines > 1 { 4.0 } else { 1.0 };
+    let gap = if lines > 1 { 4.0 } else { 0.8 };
     head.then(gap, listed(ways)).grouped(Group::Section)
 }
 

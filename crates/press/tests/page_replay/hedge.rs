@@ -96,6 +96,8 @@ fn table() -> Matrix {
         part: Some("a twig with leaves".into()),
         caution: Some("Nothing goes into a mouth. Wash your hands before lunch.".into()),
         before_you_go: vec!["Ask the land's owner.".into()],
+        children: None,
+        groups: None,
         version: Some("3".into()),
     };
     Matrix::new(scene, taxa, characters, rows).expect("rows that fit")
@@ -192,6 +194,8 @@ pub(crate) fn hostile() -> Hedge {
         part: hostile(),
         caution: hostile(),
         before_you_go: hostile().into_iter().collect(),
+        children: None,
+        groups: None,
         version: hostile(),
     };
     let matrix = Matrix::new(scene, taxa, vec![character], rows).expect("rows that fit");

@@ -21,7 +21,7 @@ pub(crate) fn all(booklet: &Booklet) -> Vec<(String, Sheet)> {
 }
 
 /// The paper that a thing really covers, its pen included.
-fn covered(placed: &Placed) -> Rect {
+pub(crate) fn covered(placed: &Placed) -> Rect {
     let What::Path(path) = &placed.what else { return placed.rect };
     let points = path.segments.iter().flat_map(|segment| match *segment {
         Segment::Move(x, y) | Segment::Line(x, y) => vec![(x, y)],
@@ -35,6 +35,13 @@ fn covered(placed: &Placed) -> Rect {
     }
     let Rect { x, y, .. } = placed.rect;
     Rect::new(x + least.0, y + least.1, most.0 - least.0, most.1 - least.1)
+}
+
+/// Whether a page is the adults' own.
+fn for_adults(page: &Page) -> bool {
+    let words = page.words();
+    let named = words.lines().any(|line| line.starts_with("The visit"));
+    named && !words.contains("How many copies of what")
 }
 
 /// What is wrong with a page, in words.
@@ -53,7 +60,10 @@ pub(crate) fn faults(page: &Page) -> Vec<String> {
             faults.push(format!("in the margin: {thing:.60?} at {x:.1} {y:.1} {w:.1} {h:.1}"));
         }
         match &thing.what {
-            What::Text(block) if block.smallest() < 12.0 => {
+            // Adults read the visit sheet: what is said there is set in 10 pt, its sources in 9.
+            What::Text(block)
+                if block.smallest() < if for_adults(page) { 9.0 } else { 12.0 } =>
+            {
                 faults.push(format!("under 12 pt: {}", block.words()));
             }
             What::Path(path) if path.pen.is_some_and(|pen| pen.width < Pen::THINNEST) => {
@@ -224,11 +234,15 @@ fn the_key_of_twelve_kinds_takes_five_pages_at_most_and_the_cover_one() {
     {
         let today = today::sheet(&walked.booklet(stamp), Paper::A4);
         assert!(today.pages[0].words().contains(stands));
-        assert!(today.pages[1].words().contains("Before you go: for the adults"), "{stands}");
+        assert!(
+            today.pages[1].words().contains("The visit: for the adult who leads"),
+            "{stands}"
+        );
     }
     let today = today::sheet(&booklet, Paper::A4);
     assert!(today.pages[0].words().contains("How many copies of what"));
     assert!(today.pages[0].words().contains("Cautions"));
-    assert!(today.pages[1].words().contains("Before you go: for the adults"));
-    assert!(today.pages[2].words().contains("Answers, for the adult"));
+    assert!(today.pages[1].words().contains("The visit: for the adult who leads"));
+    let answers = |page: &Page| page.words().contains("Answers, for the adult");
+    assert!(today.pages.iter().any(answers));
 }

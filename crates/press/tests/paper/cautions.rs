@@ -83,7 +83,9 @@ fn who_decides_is_on_every_output_also_where_nobody_typed_a_caution() {
 fn what_the_adults_see_to_is_a_page_of_today() {
     let walked = hedge_walk();
     let text = words(&today::sheet(&walked.booklet(Stamp::None), Paper::A4));
-    for line in ["Before you go: for the adults", "Ask the land's owner.", "Look for ticks."] {
+    for line in
+        ["The visit: for the adult who leads", "Ask the land's owner.", "Look for ticks."]
+    {
         assert!(text.contains(line), "{line} is not printed");
     }
 }

@@ -1,11 +1,16 @@
 //! How many of what: as many pieces as there are kinds, and not one more.
 
-use spinney_model::{Matrix, Taxon};
+use spinney_model::{Matrix, Scene, Taxon};
 use spinney_press::copies::{Class, For};
 use spinney_press::sheet::What;
-use spinney_press::{Paper, Stamp, today, try_out};
+use spinney_press::sheet::ink::{Ink, Inks};
+use spinney_press::sheet::picture::Packed;
+use spinney_press::sheets::SHEETS;
+use spinney_press::{Booklet, Drawn, Paper, Stamp, key_pages, short_key, today, try_out};
 
+use crate::boxes::covered;
 use crate::hedge::{Walked, hedge_walk, matrix, scene};
+use crate::words_to_look_at::word;
 
 /// The first so many kinds of the walk.
 fn walk_of(kinds: usize) -> Walked {
@@ -84,4 +89,108 @@ fn the_first_page_adds_up_its_own_rows() {
     assert_eq!(pages, sheet.pages.len());
     assert!(words.contains(&format!("{paper} sheets of paper in all")), "{paper}: {words}");
     assert!(words.contains("Nobody said how many children come."));
+}
+
+/// Everybody has what they need, and nobody prints more than half of what was printed before
+/// copies were counted: 83 sheets (docs/measurements.md).
+#[test]
+fn a_class_of_28_with_twelve_kinds_takes_half_the_paper() {
+    let mut walked = hedge_walk();
+    let scene = Scene { children: Some(28), groups: Some(7), ..scene() };
+    walked.matrix = matrix(walked.matrix.taxa().to_vec(), scene);
+    // The words hang on the wall.
+    let drawn = Drawn { word, ..Drawn::NOTHING };
+    let booklet = Booklet { drawn, ..walked.booklet(Stamp::None) };
+    let words = today::sheet(&booklet, Paper::A4).pages[0].words();
+    assert!(words.contains("Counted for 28 children in 7 groups"), "{words}");
+    let sheets = words.lines().find(|line| line.contains("sheets of paper in all")).unwrap();
+    let sheets: usize = sheets.split(' ').next().unwrap().parse().unwrap();
+    assert!((20..=41).contains(&sheets), "{sheets} sheets");
+}
+
+#[test]
+fn the_short_key_asks_every_question_and_names_every_kind_on_fewer_pages() {
+    let walked = hedge_walk();
+    for paper in [Paper::A4, Paper::Letter] {
+        let long = key_pages::sheet(&walked.booklet(Stamp::None), paper);
+        let short = short_key::sheet(&walked.booklet(Stamp::None), paper);
+        assert!(short.pages.len() + 2 <= long.pages.len(), "{}", short.pages.len());
+        let words: String = short.pages.iter().map(|page| page.words()).collect();
+        for couplet in &walked.key.couplets {
+            let question = couplet.wording.first();
+            assert!(words.contains(question), "{question}");
+        }
+        for taxon in walked.matrix.taxa() {
+            let sentence = taxon.confirming.as_ref().unwrap();
+            assert!(words.contains(sentence.as_str()), "{}", taxon.name);
+            let caution = taxon.caution.iter().all(|text| words.contains(text.as_str()));
+            assert!(caution, "{} may hurt", taxon.name);
+        }
+        let first = short.pages[0].words();
+        let [before, asked] = ["Before you touch anything", "Questions"]
+            .map(|heading| first.find(heading).unwrap_or_else(|| panic!("no {heading}")));
+        assert!(before < asked, "cautions come before the first question");
+    }
+}
+
+/// Where the words hang on the wall a group carries two pages, and is told where to look.
+#[test]
+fn the_key_of_a_group_leaves_its_words_to_the_wall() {
+    let walked = hedge_walk();
+    let drawn = Drawn { word, ..Drawn::NOTHING };
+    let booklet = Booklet { drawn, ..walked.booklet(Stamp::None) };
+    let sheet = today::sheet(&booklet, Paper::A4);
+    let key = sheet.pages.iter().filter(|page| page.words().starts_with("Key"));
+    let words: Vec<String> = key.map(|page| page.words()).collect();
+    assert_eq!(words.len(), 2);
+    assert!(words[0].contains("Look at “Words to look at” on the wall, or ask."));
+    assert!(!words.concat().contains("Words in this key"));
+    assert_eq!(short_key::sheet(&booklet, Paper::A4).pages.len(), 3, "alone it has them");
+}
+
+/// In black no ground is printed, nothing has a colour, and every box stays where it is.
+#[test]
+fn a_sheet_that_saves_ink_is_grey_and_has_no_ground() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::Draft);
+    let grey = |ink: Ink| {
+        let (red, green, blue) = ink.rgb();
+        red == green && green == blue
+    };
+    let mut dark = 0.0;
+    for kind in &SHEETS {
+        let coloured = kind.inked(&booklet, Paper::A4, Inks::Colour);
+        let black = kind.inked(&booklet, Paper::A4, Inks::Black);
+        for (page, was) in black.pages.iter().zip(&coloured.pages) {
+            assert_eq!(page.words(), was.words());
+            for (thing, was) in page.placed().into_iter().zip(was.placed()) {
+                assert_eq!(thing.rect, was.rect);
+                match &thing.what {
+                    What::Text(block) => {
+                        let parts = block.lines.iter().flat_map(|line| &line.parts);
+                        for part in parts {
+                            assert!(grey(part.style.ink), "{part:?}");
+                            assert_ne!(part.style.ink, Ink::Paper, "white on white");
+                        }
+                    }
+                    What::Path(path) => {
+                        assert!(path.pen.is_none_or(|pen| grey(pen.ink)), "{path:?}");
+                        let fill = path.fill.filter(|fill| *fill != Ink::Paper);
+                        assert!(fill.is_none_or(grey), "{path:?}");
+                        if fill.is_some() {
+                            let covered = covered(thing);
+                            dark = f64::max(dark, covered.w * covered.h);
+                        }
+                    }
+                    What::Picture(pixels) => {
+                        if let Packed::Rgb(rgb) = &pixels.packed {
+                            assert!(rgb.chunks(3).all(|it| it[0] == it[1] && it[1] == it[2]));
+                        }
+                    }
+                }
+            }
+        }
+    }
+    // The tips of arrows are what is still filled.
+    assert!(dark < 20.0, "{dark} mm² are filled");
 }

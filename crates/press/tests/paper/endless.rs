@@ -64,6 +64,8 @@ pub(crate) fn walked(kinds: usize, deep: usize, many: usize, letters: usize) -> 
     let scene = Scene {
         title: Some(words.clone()),
         before_you_go: vec![words.clone(); 3],
+        children: None,
+        groups: None,
         ..Scene::default()
     };
     let matrix = hedge::matrix(taxa.collect(), scene);

@@ -121,6 +121,8 @@ pub(crate) fn scene() -> Scene {
         part: Some("a twig with leaves".to_owned()),
         caution: Some("Wash your hands before lunch.".to_owned()),
         before_you_go: vec!["Ask the land's owner.".to_owned(), "Look for ticks.".to_owned()],
+        children: None,
+        groups: None,
         version: Some("3".to_owned()),
     }
 }

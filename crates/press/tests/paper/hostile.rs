@@ -122,6 +122,8 @@ fn hostile_names_and_words() {
         part: Some(long.clone()),
         caution: Some(long.clone()),
         before_you_go: vec![long.clone(); 3],
+        children: None,
+        groups: None,
         version: Some(long.repeat(3)),
     };
     let matrix = hedge::matrix(taxa.collect(), scene);

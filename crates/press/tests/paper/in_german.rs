@@ -10,13 +10,13 @@ use std::fs;
 use std::path::Path;
 
 use spinney_model::{
-    Ask, Asked, Cell, CharacterIx, Destination, End, Key, LeftTogether, Matrix, Scale, Scene,
-    SecondLooks, StateIx, Taxon, TaxonIx, Value, Walk, Wording,
+    Ask, Asked, Cell, CharacterIx, Destination, End, Instrument, Key, LeftTogether, Matrix,
+    Scale, Scene, SecondLooks, StateIx, Taxon, TaxonIx, Value, Walk, Wording,
 };
 use spinney_press::sheet::{Role, Sheet};
 use spinney_press::sheets::SHEETS;
 use spinney_press::{
-    Booklet, Drawn, Paper, Picture, Stamp, chart, key_pages, page, pdf, try_out,
+    Booklet, Drawn, Paper, Picture, Stamp, chart, key_pages, page, pdf, today, try_out, visit,
 };
 use spinney_voice::Tongue;
 
@@ -24,9 +24,10 @@ use crate::hedge::{Walked, matrix};
 use crate::words::poppler;
 use crate::{endless, measured, second_look, words_to_look_at as drawings};
 
-/// What none of these keys brings about: a second page of drawn words, and more pictures than a
-/// phone page has room for.
-const SELDOM: [&str; 2] = ["sheet-words", "phone-left-out"];
+/// What none of these keys brings about: a key that saves a page by leaving its words to the wall
+/// (`copies` has one), a second page of drawn words, and more pictures than a phone page has room
+/// for.
+const SELDOM: [&str; 3] = ["sheet-rule-word-on-wall", "sheet-words", "phone-left-out"];
 
 /// A message: its name, and for each of its turns the words between what is filled in.
 type Message = (String, Vec<Vec<String>>);
@@ -109,6 +110,8 @@ fn without_words() -> Walked {
         part: Some("zizi".to_owned()),
         caution: Some("Zuzu.".to_owned()),
         before_you_go: vec!["Zyzy.".to_owned()],
+        children: None,
+        groups: None,
         version: Some("3".to_owned()),
     };
     let taxa = walked.matrix.taxa().iter().zip(1..).map(|(taxon, number)| Taxon {
@@ -206,6 +209,25 @@ fn everything(t: Tongue) -> BTreeSet<String> {
         let booklet = measured::booklet(&walked, &drawings);
         sheets(&Booklet { tongue: t, ..booklet }, &mut all);
     }
+    // Who comes along, said in full and in halves; the words hang on the wall.
+    for (children, groups) in [(Some(28), Some(7)), (Some(28), None), (None, Some(7))] {
+        let scene = Scene { children, groups, ..walked.matrix.scene().clone() };
+        let mut characters = walked.matrix.characters().to_vec();
+        characters[0].instrument = Instrument::Ruler;
+        characters[1].instrument = Instrument::Lens;
+        let taxa = walked.matrix.taxa().to_vec();
+        let rows = taxa.iter().map(|_| vec![Cell::from(Value::Unknown); 2]).collect();
+        let matrix = &Matrix::new(scene, taxa, characters, rows).unwrap();
+        let mut key = walked.key.clone();
+        for (couplet, at) in key.couplets.iter_mut().zip([0, 1]) {
+            let yes = Asked::States(BTreeSet::from([StateIx(0)]));
+            couplet.ask = Some(Ask { character: CharacterIx(at), yes });
+        }
+        let booklet =
+            Booklet { tongue: t, drawn, matrix, key: &key, ..walked.booklet(Stamp::None) };
+        lines(&today::sheet(&booklet, Paper::A4), &mut all);
+        lines(&visit::sheet(&booklet, Paper::A4), &mut all);
+    }
     let (broken, many) = (broken(), [0; 9].map(|_| set([2, 3])));
     let booklet = Booklet { tongue: t, left_together: &many, ..broken.booklet(Stamp::Draft) };
     sheets(&booklet, &mut all);
@@ -258,7 +280,7 @@ fn what_is_said_in_english_is_not_said_on_german_sheets() {
     let english = everything(Tongue::of_terminal());
     let german = everything(Tongue::for_person(&["de".to_owned()]));
     let mut unsaid = Vec::new();
-    for file in ["sheets.ftl", "sheets_to_cut.ftl", "phone.ftl"] {
+    for file in ["sheets.ftl", "sheets_to_cut.ftl", "visit.ftl", "lessons.ftl", "phone.ftl"] {
         let ours: BTreeMap<_, _> = messages("de", file).into_iter().collect();
         for message in messages("en", file) {
             if !said(&english, &message) {

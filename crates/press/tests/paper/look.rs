@@ -4,8 +4,11 @@
 use std::path::PathBuf;
 
 use spinney_model::Wording;
+use spinney_press::sheet::ink::Inks;
 use spinney_press::sheets::SHEETS;
-use spinney_press::{Booklet, Paper, Stamp, chart, key_pages, pdf, today, try_out};
+use spinney_press::{
+    Booklet, Paper, Stamp, chart, key_pages, lessons, pdf, short_key, today, try_out, visit,
+};
 use spinney_voice::Tongue;
 
 use crate::hedge::hedge_walk;
@@ -49,6 +52,14 @@ fn the_sheets_of_the_walk_are_written_for_eyes() {
         ("chart-draft.pdf", "Chart", chart::pdf(&draft, Paper::A4)),
         ("try-out.pdf", "Number labels", try_out::pdf(&booklet, Paper::A4)),
         ("today.pdf", "Today", today::pdf(&booklet, Paper::A4)),
+        ("short-key.pdf", "Key", pdf::write(&short_key::sheet(&booklet, Paper::A4))),
+        ("visit.pdf", "The visit", pdf::write(&visit::sheet(&booklet, Paper::A4))),
+        ("lessons.pdf", "Warm-up", pdf::write(&lessons::sheet(&booklet, Paper::A4))),
+        (
+            "lessons-letter.pdf",
+            "Warm-up",
+            pdf::write(&lessons::sheet(&booklet, Paper::Letter).with(Inks::Black)),
+        ),
     ];
     let mut paired = hedge_walk();
     for couplet in &mut paired.key.couplets {

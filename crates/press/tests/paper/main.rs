@@ -13,6 +13,7 @@ mod hedge;
 mod hostile;
 mod in_german;
 mod laid_out;
+mod lessons;
 mod look;
 mod measured;
 mod places;

@@ -23,7 +23,7 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
         opened::stdin_once(&args.table)?;
     }
     let opened = opened::open(&args.table)?;
-    let matrix = &opened.matrix;
+    let matrix = &args.sheets.come_along.counted(opened.matrix);
     let mut findings = opened.findings;
     let text = opened::key(&args.key)?;
     let links = links(args.links.as_deref(), matrix, &mut findings)?;
@@ -74,7 +74,7 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
             tongue: t,
         };
         let mut folder = Folder::make(path, over)?;
-        folder.fill(&booklet, &json, args.sheets.paper)?;
+        folder.fill(&booklet, &json, (args.sheets.paper, args.sheets.ink))?;
         let mut text = opinion_in_words(&Ink::plain(t), matrix, &opinion, &findings);
         text.push_str(&of_the_claim(t, given.claim.as_ref(), &opinion));
         folder.write("opinion.txt", text.as_bytes())?;

@@ -12,7 +12,7 @@ use spinney_model::{AskedBy, Finding, Matrix, SecondLooks};
 use spinney_press::Booklet;
 use spinney_voice::Tongue;
 
-use crate::args::{Demo, Paper};
+use crate::args::{ComeAlong, Demo, Inks, Paper};
 use crate::command::key::{add_new, fine};
 use crate::command::{self, check, explain};
 use crate::failure::Failure;
@@ -32,10 +32,23 @@ pub(crate) fn run(t: Tongue, args: &Demo) -> Result<bool, Failure> {
         write_given(outing, &place, over)?;
         let tables = outing.files.iter().map(|file| file.name);
         for name in tables.filter(|name| name.starts_with("table")) {
-            terminal::print(&best_key(t, outing, name, (&place, over), &date)?)?;
+            terminal::print(&best_key(
+                t,
+                outing,
+                name,
+                (&place, over),
+                (args.come_along, &date),
+            )?)?;
         }
         for (key, table) in outing.keys {
-            terminal::print(&second_opinion(t, outing, key, table, (&place, over), &date)?)?;
+            terminal::print(&second_opinion(
+                t,
+                outing,
+                key,
+                table,
+                (&place, over),
+                (args.come_along, &date),
+            )?)?;
         }
         terminal::print("\n")?;
     }
@@ -82,9 +95,10 @@ fn best_key(
     outing: &Outing,
     name: &str,
     (place, over): (&Path, Over),
-    date: &str,
+    (come_along, date): (ComeAlong, &str),
 ) -> Result<String, Failure> {
     let (matrix, mut findings) = read(outing, name)?;
+    let matrix = come_along.counted(matrix);
     let wishes = spinney_model::Wishes::default();
     let budget = Budget::default();
     let (mut search, built) = command::find(
@@ -125,7 +139,7 @@ fn best_key(
     };
     let into = best_folder(name);
     let mut folder = Folder::make(&place.join(&into), over)?;
-    folder.fill(&booklet, &json, Paper::A4)?;
+    folder.fill(&booklet, &json, (Paper::A4, Inks::Colour))?;
     let plain = Ink::plain(t);
     folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
     let claim = report::claim(t, &built.claim, &matrix, &opinion.left_together, 0);
@@ -150,9 +164,10 @@ fn second_opinion(
     key: &str,
     table: &str,
     (place, over): (&Path, Over),
-    date: &str,
+    (come_along, date): (ComeAlong, &str),
 ) -> Result<String, Failure> {
     let (matrix, mut findings) = read(outing, table)?;
+    let matrix = come_along.counted(matrix);
     let given = check::read(t, (Path::new(key), outing.text(key)), &matrix, Links::default())?;
     let settings = Settings { pupils_wrote_it: true, ..Settings::default() };
     let opinion = spinney_check::check(&matrix, &given.key, None, &settings);
@@ -185,7 +200,7 @@ fn second_opinion(
     };
     let into = key.trim_end_matches(".txt");
     let mut folder = Folder::make(&place.join(into), over)?;
-    folder.fill(&booklet, &json, Paper::A4)?;
+    folder.fill(&booklet, &json, (Paper::A4, Inks::Colour))?;
     let plain = Ink::plain(t);
     let opinion_text = check::opinion_in_words(&plain, &matrix, &opinion, &of_key);
     folder.write("opinion.txt", opinion_text.as_bytes())?;

@@ -17,7 +17,7 @@ use crate::{command, opened, terminal};
 pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
     let opened = opened::open_for_a_key(&args.table)?;
     command::enough_room(&opened.matrix, args.wishes.limits().1)?;
-    let matrix = &opened.matrix;
+    let matrix = &args.sheets.come_along.counted(opened.matrix);
     let mut findings = opened.findings;
     let (wishes, more) = command::wishes::read(t, &args.wishes, matrix)?;
     findings.extend(more);
@@ -65,7 +65,7 @@ pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
             tongue: t,
         };
         let mut folder = Folder::make(path, over)?;
-        folder.fill(&booklet, &json, args.sheets.paper)?;
+        folder.fill(&booklet, &json, (args.sheets.paper, args.sheets.ink))?;
         let text = report::findings(&Ink::plain(t), &findings);
         folder.write("findings.txt", text.as_bytes())?;
         written = Some((path, folder.finish()?));

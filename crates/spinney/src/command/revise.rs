@@ -26,7 +26,7 @@ pub(crate) fn run(t: Tongue, args: &Revise) -> Result<bool, Failure> {
     }
     let opened = opened::open_for_a_key(&args.table)?;
     command::enough_room(&opened.matrix, spinney_build::USUAL_MEMORY)?;
-    let matrix = &opened.matrix;
+    let matrix = &args.sheets.come_along.counted(opened.matrix);
     let mut findings = opened.findings;
     let (old, asked_by, old_findings) = old_key(t, args, matrix)?;
     folder::look_first(&args.sheets, &["changes.txt", "findings.txt"])?;
@@ -59,7 +59,7 @@ pub(crate) fn run(t: Tongue, args: &Revise) -> Result<bool, Failure> {
             };
             let report = report_of(matrix, key, &opinion, &findings);
             let mut folder = Folder::make(path, Over::forced(args.sheets.force))?;
-            folder.fill(&booklet, &report, args.sheets.paper)?;
+            folder.fill(&booklet, &report, (args.sheets.paper, args.sheets.ink))?;
             let plain = Ink::plain(t);
             let changed = what_changed(&plain, matrix, &old, &revised);
             folder.write("changes.txt", changed.as_bytes())?;

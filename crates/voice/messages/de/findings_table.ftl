@@ -191,6 +191,8 @@ finding-sheet-condition = keine Bedingung
 finding-sheet-condition-remedy = Schreibt eine andere Spalte und ihre Möglichkeiten: `Form = gefiedert / gefingert`.
 finding-sheet-times-met = keine Anzahl über null
 finding-sheet-times-met-remedy = Schreibt eine Zahl, oder often (oft), sometimes (manchmal) oder rarely (selten). Eine Art, die niemand antrifft, lasst weg.
+finding-sheet-how-many = keine Anzahl von Kindern oder Gruppen
+finding-sheet-how-many-remedy = Schreibt eine ganze Zahl von 1 bis { $most }, ohne Wörter.
 finding-sheet-row-not-read = „{ $text }“ auf dem Tabellenblatt „{ $sheet }“ wird nicht gelesen.
 finding-sheet-row-not-read-remedy = Nichts ist zu tun, oder nennt es { $before } oder { $last }.
 finding-sheet-column-not-read = Die Spalte „{ $heading }“ auf dem Tabellenblatt „{ $sheet }“ wird nicht gelesen.

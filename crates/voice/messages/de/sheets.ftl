@@ -55,6 +55,7 @@ sheet-how-to = So benutzt ihr diesen Schlüssel
 sheet-rule-start = Beginnt bei der ersten Frage. Lest sie ganz, bevor ihr antwortet.
 sheet-rule-look = Seht euch mehrere an, nicht nur eins. Messt nach, ratet nicht.
 sheet-rule-word = Ihr kennt ein Wort nicht? Seht hinten bei den Wörtern nach, oder fragt.
+sheet-rule-word-on-wall = Ein Wort, das ihr nicht kennt? Schaut an der Wand bei „Wörter zum Ansehen“ nach oder fragt.
 sheet-rule-cannot-tell = Ihr wisst es nicht? Geht beide Wege und vergleicht, was herauskommt.
 sheet-rule-neither = Passt weder ja noch nein? Geht zurück zu der Frage, von der ihr kommt.
 sheet-before-you-touch = Bevor ihr etwas anfasst
@@ -126,6 +127,8 @@ sheet-wall-or-table = für die Wand oder den Tisch
 sheet-to-write-on = einmal je Gruppe, zum Ausfüllen
 sheet-counted = Gezählt für { $children } Kinder in { $groups } Gruppen, mit einer erwachsenen Person je Gruppe.
 sheet-counted-assumed = Niemand hat gesagt, wie viele Kinder mitkommen. Gezählt für { $children } Kinder in { $groups } Gruppen, mit einer erwachsenen Person je Gruppe.
+sheet-counted-no-groups = Niemand hat gesagt, wie viele Gruppen es sind. Gezählt für { $children } Kinder in { $groups } Gruppen zu viert, mit einer erwachsenen Person je Gruppe.
+sheet-counted-no-children = Niemand hat gesagt, wie viele Kinder mitkommen. Gezählt für { $groups } Gruppen zu viert, { $children } Kinder, mit einer erwachsenen Person je Gruppe.
 sheet-order = In dieser Reihenfolge
 sheet-step-number = Vorher: neben jeden Fund eine Nummer legen und sie in die Lösungen schreiben.
 sheet-step-cautions = Die Warnungen im Schlüssel laut vorlesen. Sagen, was niemand anfasst.
@@ -139,9 +142,7 @@ sheet-many-cautions = { $count ->
 }
 sheet-for-myself = Für mich
 sheet-before-go = Vor dem Losgehen
-sheet-before-go-adults = Vor dem Losgehen: für die Erwachsenen
 sheet-rules-first = Zuerst gelten die Regeln der Schule, des Arbeitgebers und der Leute, denen das Land gehört.
-sheet-also-today = Heute außerdem
 
 ## Zum Ausprobieren.
 

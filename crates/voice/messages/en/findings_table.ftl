@@ -191,6 +191,8 @@ finding-sheet-condition = condition
 finding-sheet-condition-remedy = Type another character and its states: `form = feather or hand`.
 finding-sheet-times-met = number of times above zero
 finding-sheet-times-met-remedy = Type a number, or often, sometimes or rarely; leave out a kind nobody sees.
+finding-sheet-how-many = number of children or groups
+finding-sheet-how-many-remedy = Type a whole number from 1 to { $most }, without words.
 finding-sheet-row-not-read = “{ $text }” of the sheet “{ $sheet }” is not read.
 finding-sheet-row-not-read-remedy = Nothing to do, or call it { $before } or { $last }.
 finding-sheet-column-not-read = The column “{ $heading }” of “{ $sheet }” is not read.

@@ -55,6 +55,7 @@ sheet-how-to = How to use this key
 sheet-rule-start = Start at the first question. Read all of it before you answer.
 sheet-rule-look = Look at several if you can, not only one. Measure; do not guess.
 sheet-rule-word = A word you do not know? Look in the word list at the end, or ask.
+sheet-rule-word-on-wall = A word you do not know? Look at “Words to look at” on the wall, or ask.
 sheet-rule-cannot-tell = Can't tell? Go both ways, then compare where they come out.
 sheet-rule-neither = Does neither answer fit? Go back to the question you came from.
 sheet-before-you-touch = Before you touch anything
@@ -126,6 +127,8 @@ sheet-wall-or-table = for the wall or the table
 sheet-to-write-on = one for each group, to write on
 sheet-counted = Counted for { $children } children in { $groups } groups, and one adult with each group.
 sheet-counted-assumed = Nobody said how many children come. Counted for { $children } children in { $groups } groups, and one adult with each group.
+sheet-counted-no-groups = Nobody said how many groups there are. Counted for { $children } children in { $groups } groups of four, and one adult with each group.
+sheet-counted-no-children = Nobody said how many children come. Counted for { $groups } groups of four, { $children } children, and one adult with each group.
 sheet-order = In this order
 sheet-step-number = Before: lay a number beside each find and note it on the answer list.
 sheet-step-cautions = Read the cautions in the key aloud. Say what nobody touches.
@@ -139,9 +142,7 @@ sheet-many-cautions = { $count ->
 }
 sheet-for-myself = For myself
 sheet-before-go = Before you go
-sheet-before-go-adults = Before you go: for the adults
 sheet-rules-first = The rules of your school, of your employer and of the land's owner come first.
-sheet-also-today = Also today
 
 ## To try the key out.
 

@@ -1,7 +1,7 @@
 //! What is said of a sheet that was read, of files and sheets that were not, and of the sheets
 //! beside the table.
 
-use spinney_model::{FieldIs, NamedCell, OfSheet, RowOf};
+use spinney_model::{FieldIs, NamedCell, OfSheet, RowOf, limits};
 
 use super::Told;
 use super::places::{besides, bracketed, place, within};
@@ -170,6 +170,11 @@ fn field(t: Tongue, is: FieldIs, words: &[&str]) -> Told {
         FieldIs::Instrument => (t.say("finding-sheet-instrument"), one_of()),
         FieldIs::Condition => t.told("finding-sheet-condition", &[]),
         FieldIs::TimesMet => t.told("finding-sheet-times-met", &[]),
+        FieldIs::HowMany => {
+            let most = limits::CHILDREN;
+            let remedy = t.with("finding-sheet-how-many-remedy", &[("most", &most)]);
+            (t.say("finding-sheet-how-many"), remedy)
+        }
     }
 }
 

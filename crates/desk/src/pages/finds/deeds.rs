@@ -276,5 +276,17 @@ pub(super) const SCENE_FIELDS: [(AboutField, &str, &str, &str); 5] = [
 
 /// The label of a field.
 pub(super) fn of_scene(field: AboutField) -> &'static str {
-    SCENE_FIELDS.iter().find(|(known, ..)| *known == field).map_or("", |(_, _, label, _)| label)
+    match field {
+        AboutField::BeforeYouGo => "finds-before",
+        AboutField::Children => "print-children",
+        AboutField::Groups => "print-groups",
+        AboutField::Title
+        | AboutField::Place
+        | AboutField::Season
+        | AboutField::Part
+        | AboutField::Caution => {
+            let known = SCENE_FIELDS.iter().find(|(known, ..)| *known == field);
+            known.map_or("", |(_, _, label, _)| label)
+        }
+    }
 }

@@ -10,8 +10,12 @@ use crate::journal::line::{Change, Line, Meaning};
 use crate::journal::{LineError, VERSION, read, read_up_to, since, words, write};
 
 /// The words of each form, from the first: once a form is out, its list never changes again.
-const FROZEN: [&str; VERSION as usize] =
-    [include_str!("words_1.txt"), include_str!("words_2.txt"), include_str!("words_3.txt")];
+const FROZEN: [&str; VERSION as usize] = [
+    include_str!("words_1.txt"),
+    include_str!("words_2.txt"),
+    include_str!("words_3.txt"),
+    include_str!("words_4.txt"),
+];
 
 /// What a type of ours takes for this: its variants, or the fields of one of them, as the
 /// reader itself tells somebody who writes `?`.

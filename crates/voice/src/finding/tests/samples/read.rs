@@ -281,7 +281,7 @@ fn sheets() -> Vec<OfSheet> {
     all
 }
 
-fn fields() -> [(FieldIs, &'static [&'static str]); 13] {
+fn fields() -> [(FieldIs, &'static [&'static str]); 14] {
     [
         (FieldIs::Values, &["words", "counts", "measure"]),
         (FieldIs::Unit, &["mm", "cm"]),
@@ -296,5 +296,6 @@ fn fields() -> [(FieldIs, &'static [&'static str]); 13] {
         (FieldIs::Instrument, &["eyes", "lens", "ruler"]),
         (FieldIs::Condition, &[]),
         (FieldIs::TimesMet, &["often"]),
+        (FieldIs::HowMany, &[]),
     ]
 }

@@ -1,0 +1,257 @@
+//! The key on few pages: two columns, for each group to carry.
+//!
+//! From a booklet to the numbered key without boxes to stick something in: a class of seven
+//! groups takes half the paper. Cautions come before the first question, as on the key pages; a
+//! kind has its sentence, and its picture where there is one. It neither checks nor mends the
+//! key: what is missing is left as a line to write on.
+
+use spinney_model::{Couplet, Destination, End, TaxonIx, Wording};
+
+use crate::key_pages::{RULES, answer_words, back_words, cautions, words};
+use crate::setting::{OUR_GROUP, Setting};
+use crate::sheet::flow::{Boxed, Flow};
+use crate::sheet::ink::{Dash, Ink, Pen, Style};
+use crate::sheet::{Group, Node, Page, Piece, Role, Sheet};
+use crate::{Booklet, Paper, drawing, fitting};
+
+/// Height of a tab and of the line beside it, in mm.
+const ROW: f64 = 7.0;
+/// The arrow behind a tab, in mm.
+const ARROW: f64 = 7.0;
+/// Between two questions, in mm: where there is room, and where there is not.
+const GAPS: [f64; 2] = [5.5, 2.5];
+/// A picture beside the words of an end, in mm.
+const PICTURE: f64 = 24.0;
+
+/// The key on few pages as boxes in mm.
+pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
+    let setting = Setting::new(booklet);
+    let pages = pages(&setting, paper);
+    let title = setting.t().with("sheet-title-key", &[("title", &setting.title())]);
+    setting.sheet(title, pages)
+}
+
+/// The pages, for a sheet of their own.
+pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    roomy(|gap| laid(setting, paper, true, gap))
+}
+
+/// The pages where the words hang on the wall: they are left out if that saves a page.
+pub(crate) fn beside_words(setting: &Setting, paper: Paper) -> Vec<Page> {
+    let with_words = pages(setting, paper);
+    let without = roomy(|gap| laid(setting, paper, false, gap));
+    if without.len() < with_words.len() { without } else { with_words }
+}
+
+/// A key to write on, for a lesson: what is done in place of the rules; `name` and `head` stand
+/// above its pages.
+pub(crate) fn to_write_on(
+    setting: &Setting,
+    paper: Paper,
+    (name, head): (&str, &str),
+    about: &str,
+) -> Vec<Page> {
+    roomy(|gap| {
+        let frame = setting.frame(paper, false, name, OUR_GROUP);
+        let mut flow = Flow::new(&setting.faces, &frame);
+        flow.put(0.0, setting.masthead(&frame, head, false));
+        flow.put(4.0, setting.text(about, Style::BODY, flow.wide()));
+        cautions::put(setting, &mut flow, Style::SMALL);
+        questions(setting, &mut flow, Look { gap, tells: false });
+        flow.lines_to_write_on(&setting.say("sheet-what-we-noticed"));
+        flow.finish()
+    })
+}
+
+/// As far apart as takes no page more.
+fn roomy(laid: impl Fn(f64) -> Vec<Page>) -> Vec<Page> {
+    let close = laid(GAPS[1]);
+    let roomy = laid(GAPS[0]);
+    if roomy.len() > close.len() { close } else { roomy }
+}
+
+fn laid(setting: &Setting, paper: Paper, with_words: bool, gap: f64) -> Vec<Page> {
+    let frame = setting.frame_of_key(paper, false, "sheet-key", OUR_GROUP);
+    let mut flow = Flow::new(&setting.faces, &frame);
+    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-key"), true));
+    let look = Boxed { fill: Some(Ink::Tint), pen: None, gap: 1.0 };
+    let how_to = how_to(setting, with_words, flow.wide() - 2.0 * Flow::PADDING);
+    flow.boxed(3.0, vec![how_to], look);
+    cautions::put(setting, &mut flow, Style::SMALL);
+    questions(setting, &mut flow, Look { gap, tells: true });
+    if with_words {
+        words::put(setting, &mut flow);
+    }
+    flow.lines_to_write_on(&setting.say("sheet-what-we-noticed"));
+    flow.finish()
+}
+
+/// The rules of the key pages, small, and when to stop, which is said here once for all ends.
+fn how_to(setting: &Setting, with_words: bool, wide: f64) -> Piece {
+    let title = setting.heading(2, &setting.say("sheet-how-to"), Style::STRONG, wide);
+    let newcomer = fitting::newcomer(setting.t(), fitting::anywhere(setting.booklet.matrix));
+    let rule = |rule: &&str| match (*rule, with_words) {
+        ("sheet-rule-word", false) => setting.say("sheet-rule-word-on-wall"),
+        (rule, _) => setting.say(rule),
+    };
+    let rules = RULES.iter().map(rule).chain([newcomer]);
+    let list = rules.zip(1..).fold(Piece::blank(wide, 0.0), |list, (rule, at)| {
+        let number = setting.block(&format!("{at}"), Style::SMALL_STRONG, 6.0);
+        let words = setting.text(&rule, Style::SMALL, wide - 6.0).grouped(Group::Body);
+        let item = Piece::text(number, Role::Label).with(6.0, 0.0, words);
+        list.then(0.2, item.grouped(Group::Item))
+    });
+    title.then(0.5, list.grouped(Group::List))
+}
+
+/// How the questions are set.
+#[derive(Clone, Copy)]
+struct Look {
+    /// Between two of them, in mm.
+    gap: f64,
+    /// Whether a number that is not there is told; not where it is to be found.
+    tells: bool,
+}
+
+fn questions(setting: &Setting, flow: &mut Flow, look: Look) {
+    let wide = flow.wide();
+    let heading = setting.heading(2, &setting.say("sheet-questions"), Style::LARGE, wide);
+    let column = (wide - words::BETWEEN) / 2.0;
+    let couplets = setting.booklet.key.couplets.iter();
+    let pieces: Vec<_> =
+        couplets.map(|couplet| piece(setting, couplet, look, column)).collect();
+    let Some(first) = pieces.first() else {
+        let none = setting.say("sheet-first-question");
+        flow.put(5.0, heading.then(2.0, setting.text(&none, Style::BODY, wide)));
+        return;
+    };
+    flow.put_with(4.0, heading, first.h + 3.0);
+    words::columns(flow, pieces, column, look.gap);
+}
+
+/// A question with its two ways on, one beneath the other.
+fn piece(setting: &Setting, couplet: &Couplet, look: Look, wide: f64) -> Piece {
+    let number = setting.disc(&couplet.number.to_string(), Role::Paragraph);
+    let left = number.w + 2.5;
+    let words = match &couplet.wording {
+        Wording::Question(text) if text.trim().is_empty() => {
+            setting.say("sheet-write-question")
+        }
+        Wording::Question(text) => text.clone(),
+        Wording::Leads { .. } => setting.say("sheet-which-fits"),
+    };
+    let back = back_words(setting, couplet.number, couplet.back);
+    // Its brackets stay on one line.
+    let back = format!(" {}", back.replace(' ', "\u{a0}"));
+    let runs = [(words.as_str(), Style::STRONG), (&*back, Style::SMALL.inked(Ink::Soft))];
+    let words = heard_as(setting.runs(&runs, wide - left), &Role::Heading(3));
+    let y = ((9.0 - words.h) / 2.0).max(0.6);
+    let mut whole = number.with(left, y, words);
+    if matches!(&couplet.wording, Wording::Question(text) if text.trim().is_empty()) {
+        for _ in 0..2 {
+            let y = whole.h + 7.5;
+            whole = whole.with(left, y, Piece::rule(wide - left, Pen::solid(0.2, Ink::Soft)));
+        }
+    }
+    if let Some(line) = cautions::line(setting, couplet.number, Style::SMALL, wide - left) {
+        let y = whole.h + 0.5;
+        whole = whole.with(left, y, line);
+    }
+    let ways =
+        [true, false].map(|yes| way(setting, (couplet, yes), look, wide).grouped(Group::Item));
+    let [yes, no] = ways;
+    let ways = yes.then(1.2, no).grouped(Group::List);
+    whole.then(1.2, ways).grouped(Group::Section)
+}
+
+/// One way on: the tab, the line, and where it leads; the lead where there is one.
+fn way(setting: &Setting, (couplet, yes): (&Couplet, bool), look: Look, wide: f64) -> Piece {
+    let to = if yes { &couplet.yes } else { &couplet.no };
+    let answers = answer_words(setting.t(), couplet);
+    let tab = setting.tab(&if yes { answers.0 } else { answers.1 }, yes);
+    let arrow = drawing::arrow(ARROW, if yes { Dash::Solid } else { Dash::Dashed });
+    let (beside, down) = (tab.w + 0.6, (ROW - 3.2) / 2.0);
+    let start = beside + arrow.w + 1.4;
+    let body = destination(setting, to, look, wide - start).moved(start, 0.0);
+    let body = match &couplet.wording {
+        Wording::Question(_) => {
+            tab.with(beside, down, arrow).with(0.0, 0.0, body.grouped(Group::Body))
+        }
+        Wording::Leads { yes: first, no: second } => {
+            let lead = if yes { first } else { second };
+            let lead = if lead.trim().is_empty() {
+                setting.say("sheet-write-it")
+            } else {
+                lead.clone()
+            };
+            let left = tab.w + 2.0;
+            let block = setting.block(&lead, Style::BODY, wide - left);
+            let lead = Piece::text(block.at_most(&setting.faces, 6), Role::Paragraph);
+            let row = lead.h.max(ROW) + 0.5;
+            let words = Piece::blank(wide, 0.0).with(left, 0.2, lead).with(0.0, row, body);
+            tab.with(beside, row + down, arrow).with(0.0, 0.0, words.grouped(Group::Body))
+        }
+    };
+    body.at_least(wide, ROW)
+}
+
+/// Where an answer leads, beside its arrow.
+fn destination(setting: &Setting, to: &Destination, look: Look, wide: f64) -> Piece {
+    let line = |words: &str, style: Style| {
+        let block = setting.block(words, style, wide).at_most(&setting.faces, 6);
+        let down = ((ROW - block.height) / 2.0).max(-0.2);
+        Piece::blank(wide, ROW).with(0.0, down, Piece::text(block, Role::Paragraph))
+    };
+    match to {
+        Destination::Couplet(number) => {
+            let known = setting.booklet.key.couplets.iter().any(|c| c.number == *number);
+            line(&setting.go_to(*number, known || !look.tells), Style::STRONG)
+        }
+        Destination::End(at) => end(setting, at, wide),
+        Destination::Missing => {
+            let rule = Piece::rule(wide * 0.55, Pen::solid(0.2, Ink::Soft));
+            line(&setting.say("sheet-where-to"), Style::BODY).with(wide * 0.4, 6.5, rule)
+        }
+    }
+}
+
+/// The name of an end, the sentence that confirms it, and a picture where there is one.
+fn end(setting: &Setting, end: &End, wide: f64) -> Piece {
+    let pictured: Option<TaxonIx> = match end.taxa[..] {
+        [only] => Some(only).filter(|only| setting.is_pictured(*only)),
+        _ => None,
+    };
+    let room = wide - pictured.map_or(0.0, |_| PICTURE + 2.0);
+    let name = setting.block(&setting.end_name(end), Style::STRONG, room);
+    let name = name.at_most(&setting.faces, 4);
+    let down = ((ROW - name.height) / 2.0).max(-0.2);
+    let mut words =
+        Piece::blank(room, ROW - 0.6).with(0.0, down, Piece::text(name, Role::Paragraph));
+    let several = end.taxa.len() + end.unrecognised.len() > 1;
+    for taxon in end.taxa.iter().take(4) {
+        let Some(sentence) = fitting::sentence(setting.booklet.matrix, *taxon) else {
+            continue;
+        };
+        let name = format!("{}: ", setting.name(*taxon));
+        let runs = [(name.as_str(), Style::SMALL_STRONG), (sentence, Style::SMALL)];
+        let runs = if several { &runs[..] } else { &runs[1..] };
+        words = words.then(0.0, setting.runs(runs, room));
+    }
+    match pictured {
+        Some(taxon) => {
+            let picture = setting.picture_box(Some(taxon), PICTURE, PICTURE);
+            words.with(room + 2.0, 0.0, picture)
+        }
+        None => words,
+    }
+}
+
+/// The same words, heard as something else.
+fn heard_as(mut words: Piece, role: &Role) -> Piece {
+    for node in &mut words.nodes {
+        if let Node::Placed(placed) = node {
+            placed.role = role.clone();
+        }
+    }
+    words
+}

@@ -1,0 +1,65 @@
+### Für den Unterricht: Blätter zum Lernen.
+
+sheet-title-lessons = { $title }: für den Unterricht
+sheet-lesson-copies = { $count ->
+    [one] 1 Kopie
+   *[other] { $count } Kopien
+}
+sheet-lesson-for-adult = für Erwachsene
+sheet-lesson-one-a-child = für alle Kinder
+sheet-lesson-pasta = Aufwärmen mit Nudeln
+sheet-lesson-half = Ein halb fertiger Schlüssel
+sheet-lesson-faults = Ein Schlüssel mit drei Fehlern
+sheet-lesson-faults-answers = Drei Fehler: die Lösungen
+sheet-lesson-add = Eine Art dazu
+sheet-lesson-other = Wir haben einen fremden Schlüssel ausprobiert
+sheet-lesson-can = Was ein Kind jetzt kann
+sheet-lesson-home = Was wir gefunden haben
+sheet-pasta-about = Legt von jeder Sorte eine Nudel in ein Feld, höchstens acht. Stellt eine Frage, auf die es ja oder nein gibt. Sortiert die Sorten auf zwei Haufen. Fragt dann weiter, bis jede allein liegt.
+sheet-pasta-caution = Zerbrochene Nudeln sind spitz, rohe sind nicht zum Essen, und sie enthalten Weizen. Darf jemand Weizen nicht anfassen? Zeichnet die Sorten.
+sheet-pasta-first = Geht ein Loch ganz durch?
+sheet-half-about = Dieser Schlüssel ist nicht fertig. Setzt diese Arten an ihre Plätze und schreibt die Fragen, die fehlen: { $kinds }.
+sheet-faults-about = In diesem Schlüssel sind drei Fehler, mit Absicht. Geht ihn mit jeder Art durch. Wo geht es schief? Verbessert ihn mit Bleistift. Draußen gilt dieser Schlüssel nicht.
+sheet-faults-answers-about = Die drei Fehler wurden mit Absicht in euren Schlüssel gesetzt. Diese Seite nicht austeilen.
+sheet-fault-swapped = Frage { $question }: Ja und nein sind vertauscht. Beide Arten kommen falsch heraus.
+sheet-fault-lost = Frage { $question }, { $answer }: Da steht { $instead }. Da sollte { $kind } stehen, sonst kommt diese Art nirgends heraus.
+sheet-fault-number = Frage { $question }, { $answer }: Da steht „weiter bei { $instead }“, und es gibt keine { $instead }. Da sollte „weiter bei { $number }“ stehen.
+sheet-faults-how = Jede Gruppe geht den Schlüssel mit jeder Art durch und kreuzt an, was herauskommt. Eine Art ohne Kreuz, ein Weg, der nirgends endet, und ein Name, der nicht passt, zeigen je einen Fehler.
+sheet-notes-on-lesson = Notizen
+sheet-add-about = Nehmt einen Fund, den dieser Schlüssel nicht hat, oder denkt euch eine Art aus. Sucht ihr einen Platz im Schlüssel.
+sheet-add-called = Wir nennen sie:
+sheet-add-came-out = Geht den Schlüssel damit durch. Es kommt heraus bei:
+sheet-add-differ = Legt beide nebeneinander. Worin unterscheiden sie sich?
+sheet-add-question = Eine Frage mit ja oder nein, die beide trennt:
+sheet-add-yes = Ihre Nummer im Schlüssel, und wohin ja führt:
+sheet-add-no = Wohin nein führt:
+sheet-add-again = Geht den Schlüssel noch einmal mit beiden durch. Was kommt jetzt heraus?
+sheet-newcomer-title = Vielleicht haben wir einen Neuling gefunden
+sheet-newcomer-where = Wo wir ihn gefunden haben:
+sheet-newcomer-came-out = Im Schlüssel kam er heraus bei:
+sheet-newcomer-not-fit = Was passt nicht?
+sheet-newcomer-question = Eine Frage für ihn:
+sheet-newcomer-leave = Nehmt ihn nicht mit, wenn es der einzige ist. Zeichnet ihn oder zeigt ihn jemand Erwachsenem.
+sheet-other-about = Geht den Schlüssel einer anderen Gruppe mit ihren Funden durch. Schreibt jede Stelle auf, an der ihr nicht weiterkamt, und was helfen würde.
+sheet-other-whose = Ausprobiert haben wir den Schlüssel der Gruppe:
+sheet-other-number = Nummer des Fundes:
+sheet-other-question = Nicht weiter bei Frage:
+sheet-other-cannot-tell = nicht zu sagen
+sheet-other-word = ein fremdes Wort
+sheet-other-both = ja und nein passen
+sheet-other-neither = beides passt nicht
+sheet-other-nowhere = führt nirgends hin
+sheet-other-name = der Name passt nicht
+sheet-other-advice = Was helfen würde:
+sheet-can-about = Jedes Kind bekommt eine Nummer; hier steht kein Name. A: kann es allein. H: kann es mit Hilfe. Leer: noch nicht, oder niemand hat hingesehen.
+sheet-can-sort = Sortiert auf zwei Haufen
+sheet-can-ask = Fragt, was trennt
+sheet-can-words = Gebraucht die Wörter
+sheet-can-mend = Verbessert einen Schlüssel
+sheet-home-about = Heute haben wir sortiert, was wir gefunden haben: mit Fragen, auf die es ja oder nein gibt. Frag mich, wie!
+sheet-home-seen = Das steht in unserem Schlüssel. Gesehen habe ich:
+sheet-home-warned = Bei diesen ist Vorsicht nötig. Anschauen, nicht pflücken.
+sheet-home-try = Zum Ausprobieren zu Hause
+sheet-home-try-about = Legt sechs Dinge auf den Tisch: Löffel, Knöpfe, Socken. Sortiert sie mit einer Frage auf zwei Haufen. Sortiert dann jeden Haufen weiter.
+sheet-home-question = Unsere erste Frage:
+sheet-home-remember = Was ich mir merken will

@@ -1,0 +1,65 @@
+### Lessons: sheets to learn with.
+
+sheet-title-lessons = { $title }: lessons
+sheet-lesson-copies = { $count ->
+    [one] 1 copy
+   *[other] { $count } copies
+}
+sheet-lesson-for-adult = for the adult
+sheet-lesson-one-a-child = one for each child
+sheet-lesson-pasta = Warm-up with pasta
+sheet-lesson-half = A key half done
+sheet-lesson-faults = A key with three faults
+sheet-lesson-faults-answers = Three faults: the answers
+sheet-lesson-add = Add one kind
+sheet-lesson-other = We tried another group's key
+sheet-lesson-can = What a child can do now
+sheet-lesson-home = What we found
+sheet-pasta-about = Lay one piece of each shape in a box, up to eight. Ask a question that you answer with yes or no. Sort the shapes into two heaps. Then ask again, until each shape is alone.
+sheet-pasta-caution = Broken pasta is sharp, raw pasta is not for eating, and it holds wheat. Is somebody not to handle wheat? Draw the shapes.
+sheet-pasta-first = Is there a hole right through?
+sheet-half-about = This key is not finished. Put these kinds in their places, and write the missing questions: { $kinds }.
+sheet-faults-about = There are three faults in this key, put there on purpose. Follow it with every kind. Where does it go wrong? Mend it with a pencil. Do not use this key outdoors.
+sheet-faults-answers-about = The three faults were put into your key on purpose. Do not hand this page out.
+sheet-fault-swapped = Question { $question }: yes and no are changed over. Both kinds come out wrong.
+sheet-fault-lost = Question { $question }, { $answer }: it says { $instead }. It should say { $kind }, which comes out nowhere else.
+sheet-fault-number = Question { $question }, { $answer }: it says “go to { $instead }”, and there is no { $instead }. It should say “go to { $number }”.
+sheet-faults-how = Let each group follow the key with every kind and tick what comes out. A kind without a tick, a way that ends nowhere and a name that does not fit each show a fault.
+sheet-notes-on-lesson = Notes
+sheet-add-about = Take a find that this key does not have, or make up a kind. Find a place for it in the key.
+sheet-add-called = We call it:
+sheet-add-came-out = Follow the key with it. It comes out as:
+sheet-add-differ = Lay the two beside each other. How do they differ?
+sheet-add-question = A question with yes or no that separates the two:
+sheet-add-yes = Its number in the key, and where yes leads:
+sheet-add-no = Where no leads:
+sheet-add-again = Follow the key again with both. What comes out now?
+sheet-newcomer-title = We may have found a newcomer
+sheet-newcomer-where = Where we found it:
+sheet-newcomer-came-out = In the key it came out as:
+sheet-newcomer-not-fit = What does not fit?
+sheet-newcomer-question = A question for it:
+sheet-newcomer-leave = Do not take it along if it is the only one. Draw it, or show it to an adult.
+sheet-other-about = Follow the key of another group with their finds. Write down each place where you could not go on, and what would help.
+sheet-other-whose = We tried the key of group:
+sheet-other-number = Number of the find:
+sheet-other-question = Stopped at question:
+sheet-other-cannot-tell = we cannot tell
+sheet-other-word = a word we do not know
+sheet-other-both = yes and no both fit
+sheet-other-neither = neither fits
+sheet-other-nowhere = it leads nowhere
+sheet-other-name = the name does not fit
+sheet-other-advice = What would help:
+sheet-can-about = Give each child a number, and write no name. A: does it alone. H: does it with help. Empty: not yet, or nobody has looked.
+sheet-can-sort = Sorts into two heaps
+sheet-can-ask = Asks what separates
+sheet-can-words = Uses the words
+sheet-can-mend = Mends a key
+sheet-home-about = Today we sorted what we found, by questions that are answered with yes or no. Ask me how!
+sheet-home-seen = These are in our key. I saw:
+sheet-home-warned = Take care with these. Look, and do not pick.
+sheet-home-try = Try it at home
+sheet-home-try-about = Put six things on the table: spoons, buttons, socks. Sort them into two heaps by one question. Then sort each heap again.
+sheet-home-question = Our first question:
+sheet-home-remember = What I want to remember
