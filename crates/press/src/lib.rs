@@ -28,6 +28,7 @@ mod places;
 pub mod rubbing;
 pub mod ruler;
 mod safety;
+mod said;
 mod second_look;
 mod setting;
 pub mod sheet;

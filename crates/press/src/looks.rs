@@ -8,9 +8,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{Asked, CharacterIx, Matrix, Quantity, Scale, StateIx, TaxonIx, Value};
-use spinney_voice::{Tongue, wording};
+use spinney_voice::Tongue;
 
-use crate::Booklet;
+use crate::{Booklet, said};
 
 /// Something to see, and who has it.
 #[derive(Clone, Debug, PartialEq)]
@@ -57,7 +57,7 @@ pub(crate) fn of(booklet: &Booklet) -> Vec<Look> {
 fn thresholds(booklet: &Booklet) -> BTreeMap<CharacterIx, BTreeSet<Quantity>> {
     let mut thresholds: BTreeMap<_, BTreeSet<Quantity>> = BTreeMap::new();
     for at in 0..booklet.key.couplets.len() {
-        let Some(ask) = wording::said(booklet.matrix, booklet.key, at) else { continue };
+        let Some(ask) = said::ask(booklet, at) else { continue };
         let measured =
             matches!(booklet.matrix.character(ask.character).scale, Scale::Measure { .. });
         match ask.yes {

@@ -6,9 +6,8 @@
 use std::collections::BTreeMap;
 
 use spinney_model::{Asked, Quantity, Scale, Unit};
-use spinney_voice::wording;
 
-use crate::Booklet;
+use crate::{Booklet, said};
 
 /// A length that the key asks for.
 #[derive(Clone, Debug, PartialEq)]
@@ -27,7 +26,7 @@ pub(super) struct Length {
 pub(super) fn asked(booklet: &Booklet) -> Vec<Length> {
     let mut lengths: BTreeMap<Quantity, Length> = BTreeMap::new();
     for (at, couplet) in booklet.key.couplets.iter().enumerate() {
-        let Some(ask) = wording::said(booklet.matrix, booklet.key, at) else { continue };
+        let Some(ask) = said::ask(booklet, at) else { continue };
         let character = booklet.matrix.character(ask.character);
         let millimetres =
             matches!(character.scale, Scale::Measure { unit: Unit::Millimetres, .. });

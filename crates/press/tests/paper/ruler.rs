@@ -1,9 +1,10 @@
 //! The ruler of today: each length as long as its question says, and nothing hidden.
 
+use spinney_model::{Asked, Quantity, Wording};
 use spinney_press::sheet::{Page, Placed, Rect, Role, Segment, Sheet, What};
 use spinney_press::{Paper, Stamp, measuring, ruler};
 
-use crate::hedge::hedge_walk;
+use crate::hedge::{Walked, hedge_walk};
 use crate::measured;
 
 /// The x of every upright line of a width in mm, with its y.
@@ -57,6 +58,27 @@ fn a_strip_has_exactly_the_lengths_that_the_key_asks_for() {
             assert!(words.contains(label), "{label} in {words}");
         }
     }
+}
+
+/// 20 mm would separate the same kinds; the children read 24.
+#[test]
+fn a_strip_goes_by_the_number_that_the_question_says() {
+    let mut walked = measured::walk();
+    let couplet = walked.key.couplets.iter_mut().find(|it| it.number == 9).unwrap();
+    couplet.kept = false;
+    couplet.ask.as_mut().unwrap().yes = Asked::AtLeast(Quantity::from_whole(24));
+    let label = |walked: &Walked| {
+        let sheet = ruler::sheet(&measured::booklet(walked, &[]), Paper::A4);
+        let words = sheet.pages[0].words();
+        let line = words.lines().find(|line| line.ends_with("stalk length"));
+        line.unwrap().to_owned()
+    };
+    let question = |words: &str| Wording::Question(words.to_owned());
+    let at = 8;
+    walked.key.couplets[at].wording = question("Is the leaf stalk 24 mm long or more?");
+    assert_eq!(label(&walked), "24 mm stalk length");
+    walked.key.couplets[at].wording = question("Is the leaf stalk 20 mm long or more?");
+    assert_eq!(label(&walked), "20 mm stalk length");
 }
 
 #[test]
