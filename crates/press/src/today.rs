@@ -46,7 +46,7 @@ fn parts(setting: &Setting, paper: Paper) -> Vec<Part> {
             "sheet-helper",
             "sheet-helper-for",
             Copies::shared(For::EachAdult),
-            visit::helpers(setting, paper),
+            visit::cards(setting, paper),
         ),
         part("sheet-answers", "sheet-to-check-by", Copies::whole(For::Once), try_out.answers),
         part("sheet-labels", "sheet-cut-before", Copies::apart(For::Once), try_out.labels),

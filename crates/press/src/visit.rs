@@ -10,7 +10,7 @@
 //! (`docs/TRADE.md`, "Cautions"); where there is none it says so. The plan and the list of things
 //! to take are common practice, without a source.
 
-mod helpers;
+mod adult_card;
 
 use spinney_model::Instrument;
 
@@ -21,7 +21,7 @@ use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Sheet};
 use crate::{Booklet, Paper, drawing, safety};
 
-pub(crate) use helpers::pages as helpers;
+pub(crate) use adult_card::pages as cards;
 
 /// What adults read: 10 pt, so that one page holds it.
 const SMALL: Style = Style::new(Weight::Regular, 10.0, 1.2);
@@ -63,7 +63,7 @@ const DOCUMENTS: [&str; 6] = [
 pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let setting = Setting::new(booklet);
     let mut all = pages(&setting, paper);
-    all.extend(helpers(&setting, paper));
+    all.extend(cards(&setting, paper));
     let title = setting.t().with("sheet-title-visit", &[("title", &setting.title())]);
     setting.sheet(title, all)
 }
