@@ -12,8 +12,31 @@ use crate::{
     visit, word_cards, words_to_look_at,
 };
 
+/// What a sheet is for; those of one use stand together in the table.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Use {
+    /// All that most want.
+    Today,
+    /// The key itself.
+    Key,
+    /// Its words.
+    Words,
+    /// To sort by hand, and to try the key out.
+    Sorting,
+    /// To measure and to collect.
+    Measuring,
+    /// For a wall, a floor, a path.
+    Large,
+    /// The key in other forms.
+    OtherForms,
+    /// Before, beside and after the walk.
+    Around,
+}
+
 /// A sheet that can be printed.
 pub struct SheetKind {
+    /// What it is for.
+    pub used: Use,
     /// In file names and addresses: `key-pages`.
     pub name: &'static str,
     /// Its boxes in mm.
@@ -33,39 +56,56 @@ impl SheetKind {
     }
 
     const fn of(
+        used: Use,
         name: &'static str,
         set: fn(&Booklet<'_>, Paper) -> Sheet,
         copies: Option<Copies>,
     ) -> Self {
-        Self { name, set, copies, has_something: |_| true, large_too: false }
+        Self { used, name, set, copies, has_something: |_| true, large_too: false }
     }
 }
 
 /// Everything for today comes first: most want no more.
 pub const SHEETS: [SheetKind; 22] = [
-    SheetKind::of("today", today::sheet, None),
-    SheetKind::of("short-key", short_key::sheet, Some(Copies::whole(For::EachGroup))),
-    SheetKind::of("key-pages", key_pages::sheet, Some(Copies::whole(For::EachGroup))),
+    SheetKind::of(Use::Today, "today", today::sheet, None),
+    SheetKind::of(Use::Key, "short-key", short_key::sheet, Some(Copies::whole(For::EachGroup))),
+    SheetKind::of(Use::Key, "key-pages", key_pages::sheet, Some(Copies::whole(For::EachGroup))),
     SheetKind {
         large_too: true,
-        ..SheetKind::of("chart", chart::sheet, Some(Copies::whole(For::Wall)))
+        ..SheetKind::of(Use::Key, "chart", chart::sheet, Some(Copies::whole(For::Wall)))
     },
     SheetKind {
         has_something: words_to_look_at::has_something,
-        ..SheetKind::of("words", words_to_look_at::sheet, Some(Copies::whole(For::Wall)))
+        ..SheetKind::of(
+            Use::Words,
+            "words",
+            words_to_look_at::sheet,
+            Some(Copies::whole(For::Wall)),
+        )
     },
     SheetKind {
         has_something: word_cards::has_something,
-        ..SheetKind::of("word-cards", word_cards::sheet, Some(Copies::apart(For::EachGroup)))
+        ..SheetKind::of(
+            Use::Words,
+            "word-cards",
+            word_cards::sheet,
+            Some(Copies::apart(For::EachGroup)),
+        )
     },
-    SheetKind::of("try-out", try_out::sheet, None),
+    SheetKind::of(Use::Sorting, "try-out", try_out::sheet, None),
     SheetKind {
         has_something: cards_to_sort::has_something,
-        ..SheetKind::of("cards", cards_to_sort::sheet, Some(Copies::apart(For::EachGroup)))
+        ..SheetKind::of(
+            Use::Sorting,
+            "cards",
+            cards_to_sort::sheet,
+            Some(Copies::apart(For::EachGroup)),
+        )
     },
     SheetKind {
         has_something: cards_to_sort::has_something,
         ..SheetKind::of(
+            Use::Sorting,
             "cards-backs",
             cards_to_sort::with_backs,
             Some(Copies::apart(For::EachGroup)),
@@ -73,48 +113,93 @@ pub const SHEETS: [SheetKind; 22] = [
     },
     SheetKind {
         has_something: cards_to_sort::has_something,
-        ..SheetKind::of("cards-numbers", cards_to_sort::with_numbers, None)
+        ..SheetKind::of(Use::Sorting, "cards-numbers", cards_to_sort::with_numbers, None)
     },
     SheetKind {
         has_something: ruler::has_something,
-        ..SheetKind::of("ruler", ruler::sheet, Some(Copies::shared(For::EachGroup)))
+        ..SheetKind::of(
+            Use::Measuring,
+            "ruler",
+            ruler::sheet,
+            Some(Copies::shared(For::EachGroup)),
+        )
     },
     SheetKind {
         has_something: measuring::has_something,
-        ..SheetKind::of("measuring", measuring::sheet, Some(Copies::whole(For::EachGroup)))
+        ..SheetKind::of(
+            Use::Measuring,
+            "measuring",
+            measuring::sheet,
+            Some(Copies::whole(For::EachGroup)),
+        )
     },
     SheetKind {
         has_something: rubbing::has_something,
-        ..SheetKind::of("rubbing", rubbing::sheet, Some(Copies::whole(For::EachChild)))
+        ..SheetKind::of(
+            Use::Measuring,
+            "rubbing",
+            rubbing::sheet,
+            Some(Copies::whole(For::EachChild)),
+        )
     },
     SheetKind {
         has_something: album::has_something,
-        ..SheetKind::of("album", album::sheet, Some(Copies::whole(For::EachGroup)))
+        ..SheetKind::of(
+            Use::Measuring,
+            "album",
+            album::sheet,
+            Some(Copies::whole(For::EachGroup)),
+        )
     },
     SheetKind {
         has_something: chart::wall::has_something,
-        ..SheetKind::of("wall", chart::wall::sheet, Some(Copies::whole(For::Wall)))
+        ..SheetKind::of(Use::Large, "wall", chart::wall::sheet, Some(Copies::whole(For::Wall)))
     },
     SheetKind {
         has_something: floor::has_something,
-        ..SheetKind::of("floor", floor::sheet, Some(Copies::whole(For::Wall)))
+        ..SheetKind::of(Use::Large, "floor", floor::sheet, Some(Copies::whole(For::Wall)))
     },
     SheetKind {
         has_something: trail::has_something,
-        ..SheetKind::of("trail", trail::sheet, Some(Copies::whole(For::Once)))
+        ..SheetKind::of(Use::Large, "trail", trail::sheet, Some(Copies::whole(For::Once)))
     },
     SheetKind {
         has_something: indented::has_something,
-        ..SheetKind::of("indented", indented::sheet, Some(Copies::whole(For::EachGroup)))
+        ..SheetKind::of(
+            Use::OtherForms,
+            "indented",
+            indented::sheet,
+            Some(Copies::whole(For::EachGroup)),
+        )
     },
     SheetKind {
         has_something: strips_of_looks::has_something,
-        ..SheetKind::of("looks", strips_of_looks::sheet, Some(Copies::apart(For::EachGroup)))
+        ..SheetKind::of(
+            Use::OtherForms,
+            "looks",
+            strips_of_looks::sheet,
+            Some(Copies::apart(For::EachGroup)),
+        )
     },
     SheetKind {
         has_something: hole_cards::has_something,
-        ..SheetKind::of("holes", hole_cards::sheet, Some(Copies::apart(For::EachGroup)))
+        ..SheetKind::of(
+            Use::OtherForms,
+            "holes",
+            hole_cards::sheet,
+            Some(Copies::apart(For::EachGroup)),
+        )
     },
-    SheetKind::of("visit", visit::sheet, None),
-    SheetKind::of("lessons", lessons::sheet, None),
+    SheetKind::of(Use::Around, "visit", visit::sheet, None),
+    SheetKind::of(Use::Around, "lessons", lessons::sheet, None),
 ];
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sheets_of_one_use_stand_together() {
+        assert!(SHEETS.iter().map(|sheet| sheet.used).is_sorted());
+    }
+}

@@ -16,7 +16,7 @@ use crate::sheet::{Group, Page, Piece, Role, Sheet};
 use crate::{Booklet, Paper, lines};
 
 /// The height of a drawing, in mm: the parts of a leaf can be told across a table.
-const HIGH: f64 = 25.0;
+const HIGH: f64 = 19.0;
 /// A drawing with its caption, in mm.
 const FIGURE: f64 = 27.0;
 /// Between the words and the drawings, and between two drawings, in mm.

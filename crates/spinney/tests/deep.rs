@@ -96,6 +96,7 @@ fn a_key_two_thousand_questions_deep_is_printed_on_a_fifth_of_that_stack() {
     };
     let thread = thread::Builder::new().stack_size(PAGE / 5).spawn(work);
     let (pages, pdf, today, html) = thread.expect("starts").join().expect("it is printed");
-    assert!(pages > 200 && pdf > 500_000 && today > pages, "{pages} {pdf} {today}");
+    // Everything for today has the short key, four questions and more to a page.
+    assert!(pages > 200 && pdf > 500_000 && today > 200, "{pages} {pdf} {today}");
     assert!(html.contains("id=\"q2000\""));
 }

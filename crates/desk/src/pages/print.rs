@@ -14,7 +14,7 @@ use spinney_exchange::{json, key_text, table};
 use spinney_model::{Finding, KeyId};
 use spinney_press::sheet::Sheet;
 use spinney_press::sheet::ink::Inks;
-use spinney_press::sheets::{SHEETS, SheetKind};
+use spinney_press::sheets::{SHEETS, SheetKind, Use};
 use spinney_press::{Booklet, Paper, PressError, page, svg};
 use spinney_voice::Tongue;
 
@@ -139,14 +139,19 @@ fn choices(desk: &Desk, wanted: &Wanted, booklet: &Booklet<'_>) -> Markup {
     let keys = &desk.history.now.keys;
     html! {
         div.choices {
-            ul.sheets {
-                @for sheet in SHEETS.iter().filter(|sheet| (sheet.has_something)(booklet)) {
-                    @let (title, about) = messages(sheet);
-                    li {
-                        a href=(wanted.address(sheet, wanted.paper, 1)) id={"sheet-" (sheet.name)}
-                            aria-current=[(sheet.name == wanted.sheet.name).then_some("true")] {
-                            strong { (t.say(&title)) }
-                            span.quiet { (t.say(&about)) }
+            @let offered: Vec<_> =
+                SHEETS.iter().filter(|sheet| (sheet.has_something)(booklet)).collect();
+            @for alike in offered.chunk_by(|one, next| one.used == next.used) {
+                @if let Some(heading) = heading(alike[0].used) { h2.of-sheets { (t.say(heading)) } }
+                ul.sheets {
+                    @for sheet in alike {
+                        @let (title, about) = messages(sheet);
+                        li {
+                            a href=(wanted.address(sheet, wanted.paper, 1)) id={"sheet-" (sheet.name)}
+                                aria-current=[(sheet.name == wanted.sheet.name).then_some("true")] {
+                                strong { (t.say(&title)) }
+                                span.quiet { (t.say(&about)) }
+                            }
                         }
                     }
                 }
@@ -303,6 +308,20 @@ fn inks_asked(name: &str) -> (&'static str, Inks) {
     let (name, inks, _) =
         INKS.into_iter().find(|(known, ..)| *known == name).unwrap_or(INKS[0]);
     (name, inks)
+}
+
+/// What stands over the sheets of one use; None: they come first, and say it themselves.
+fn heading(used: Use) -> Option<&'static str> {
+    match used {
+        Use::Today => None,
+        Use::Key => Some("print-of-key"),
+        Use::Words => Some("print-of-words"),
+        Use::Sorting => Some("print-of-sorting"),
+        Use::Measuring => Some("print-of-measuring"),
+        Use::Large => Some("print-of-large"),
+        Use::OtherForms => Some("print-of-forms"),
+        Use::Around => Some("print-of-around"),
+    }
 }
 
 /// The messages of a sheet's name, and of what it is for.
