@@ -15,8 +15,8 @@ use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role, Sheet};
 use crate::{Booklet, Paper, lines};
 
-/// The height of a drawing, in mm: the parts of a leaf can be told across a table.
-const HIGH: f64 = 19.0;
+/// The height of a drawing, in mm: the least at which every word of the list can be told.
+const HIGH: f64 = 18.0;
 /// A drawing with its caption, in mm.
 const FIGURE: f64 = 27.0;
 /// Between the words and the drawings, and between two drawings, in mm.
@@ -68,7 +68,7 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         };
         let row = row(setting, &entry, &drawn, wide);
         let rule = Piece::rule(wide, Pen::solid(0.2, Ink::Soft));
-        flow.put(5.0, if first || flow.fresh() { row } else { rule.then(3.0, row) });
+        flow.put(GAP, if first || flow.fresh() { row } else { rule.then(2.0, row) });
         first = false;
     }
     let column = (wide - COLUMNS) / 2.0;

@@ -3,7 +3,7 @@
 //!
 //! From a booklet to a page that says how the sheets go together, and the sheets. Each kind's
 //! place is as large as its largest leaf, with its stalk if all of it comes out of
-//! [`MOST_SHEETS`], else without; only beyond that are places smaller than leaves, and then the
+//! `MOST_SHEETS`, else without; only beyond that are places smaller than leaves, and then the
 //! page says whose. Neighbours show the same strip of the chart, so that a millimetre does not
 //! matter.
 

@@ -37,7 +37,7 @@ fn a_word_stands_beside_what_it_means_and_what_it_is_taken_for() {
             _ => None,
         })
         .collect();
-    assert_eq!(heard, [("toothed", 25.0), ("not toothed: lobed like a feather", 25.0)]);
+    assert_eq!(heard, [("toothed", 18.0), ("not toothed: lobed like a feather", 18.0)]);
     let words = sheet.pages.iter().map(|page| page.words()).collect::<String>();
     assert!(words.contains("not: lobed like a feather"), "{words}");
     assert!(today::sheet(&booklet, Paper::A4).pages.iter().any(|page| {
