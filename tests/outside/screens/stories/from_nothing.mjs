@@ -27,7 +27,7 @@ export async function fromNothing(stage) {
   await page.goto(`${host.address}/table`);
   await page.locator("#starters > summary").click();
   await page.locator("summary", { hasText: "Lobes" }).click();
-  stage.expect(await page.getByLabel("lobes (in the table already)").isDisabled(), "what is there is not offered again");
+  stage.expect(await page.getByLabel("lobes (in the table already)", { exact: true }).isDisabled(), "what is there is not offered again");
   await stage.look(page, "offered, laptop");
   host.end();
 }
