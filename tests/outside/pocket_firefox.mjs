@@ -4,7 +4,7 @@
 //   node tests/outside/pocket_firefox.mjs PAGE.html OUT [--modules DIR] [--firefox PATH]
 //
 // Nothing may be asked of a network and nothing may fail in the page. Exits 1 with what is wrong.
-import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { pathToFileURL } from "node:url";
 
@@ -82,7 +82,9 @@ for (let tries = 0; tries < 100 && there().length === 0; tries += 1) await new P
 expect(there().length === 1, "the PDF is a file");
 if (there().length) {
   const pdf = join(downloads, there()[0]);
-  for (let tries = 0; tries < 50 && existsSync(`${pdf}.part`); tries += 1) await new Promise((done) => setTimeout(done, 100));
+  // An empty file holds its name before the first bytes come.
+  const coming = () => existsSync(`${pdf}.part`) || statSync(pdf).size === 0;
+  for (let tries = 0; tries < 100 && coming(); tries += 1) await new Promise((done) => setTimeout(done, 100));
   expect(readFileSync(pdf).subarray(0, 5).toString() === "%PDF-", "and it is a PDF");
 }
 await browser.close();
