@@ -81,6 +81,7 @@ fn how(setting: &Setting, paper: Paper) -> Vec<Page> {
         list.then(1.0, item.grouped(Group::Item))
     });
     flow.put(4.0, list.grouped(Group::List));
+    flow.put(2.0, setting.to_mind(wide));
     let title = setting.heading(2, &setting.say("sheet-holes-numbers"), Style::LARGE, wide);
     flow.put(6.0, title);
     let column = (wide - 8.0) / 2.0;

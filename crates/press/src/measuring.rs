@@ -50,7 +50,7 @@ fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let frame = setting.frame(paper, false, "sheet-measuring", OUR_GROUP);
     let head = setting.masthead(&frame, &setting.say("sheet-measuring"), false);
     let about = setting.text(&setting.say("sheet-measuring-about"), Style::BODY, frame.wide());
-    let head = head.then(4.0, about);
+    let head = head.then(4.0, about).then(1.0, setting.to_mind(frame.wide()));
     let top = frame.top(0) + head.h + 6.0;
     let high = (frame.bottom() - top - BETWEEN) / 2.0;
     let across = if columns.len() <= NARROW { 2 } else { 1 };

@@ -3,6 +3,7 @@
 
 use spinney_model::{LeftTogether, Matrix, Scene, Taxon, TaxonIx};
 use spinney_press::sheet::{Sheet, What};
+use spinney_press::sheets::SHEETS;
 use spinney_press::{Booklet, Paper, Stamp, chart, key_pages, page, today, try_out};
 use spinney_voice::Tongue;
 
@@ -29,6 +30,19 @@ fn outputs(booklet: &Booklet) -> Vec<(&'static str, String)> {
         ("a group's own set", words(&try_out::set_sheet(booklet, paper))),
         ("phone page", page::html(booklet).replace("&#39;", "'")),
     ]
+}
+
+/// Whatever leads somebody with a find in the hand to a name, or has it measured.
+#[test]
+fn the_visits_caution_reaches_every_form_of_the_key() {
+    let walked = hedge_walk();
+    let booklet = walked.booklet(Stamp::None);
+    let forms = ["short-key", "measuring", "trail", "indented", "holes", "visit", "lessons"];
+    for name in forms {
+        let sheet = SHEETS.iter().find(|sheet| sheet.name == name).expect("it is in the table");
+        let text = words(&(sheet.set)(&booklet, Paper::Letter));
+        assert!(text.contains("Wash your hands before lunch."), "{name} drops the caution");
+    }
 }
 
 #[test]
