@@ -117,8 +117,10 @@ function table(host, signal) {
     keep([event.target]);
   }, { signal });
 
-  // Cells wait for each other, so that answers come in the order of the questions.
+  // Cells wait for each other, so that answers come in the order of the questions. What still
+  // waits is newer than an answer that comes before it.
   let queue = Promise.resolve();
+  const waiting = [];
   function keep(inputs) {
     const sent = inputs.map((input) => ({
       id: input.id, name: input.name, text: input.value,
@@ -126,6 +128,7 @@ function table(host, signal) {
     }));
     // A cell that is sent counts as kept: it is not sent again when the focus leaves it.
     for (const input of inputs) base(input).value = input.value;
+    waiting.push(sent);
     queue = queue.then(() => send(sent)).catch(() => {
       for (const cell of sent) {
         const input = document.getElementById(cell.id);
@@ -140,7 +143,7 @@ function table(host, signal) {
     const fields = new URLSearchParams();
     for (const name of ["back", "as", "head"]) fields.set(name, form().elements[name].value);
     for (const cell of sent) { fields.set(cell.name, cell.text); fields.set(cell.base, cell.was); }
-    const { fine, page } = await host.send("/do/cells", fields);
+    const { fine, page } = await host.send("/do/cells", fields).finally(() => waiting.shift());
     if (!fine || !page.getElementById("cells")) {
       const slip = page.querySelector("[role=alert]");
       if (!slip) throw new Error("not kept");
@@ -161,10 +164,11 @@ function table(host, signal) {
   function take(page) {
     if (signal.aborted) return;
     const at = document.activeElement;
+    const newer = new Set(waiting.flat().map((cell) => cell.id));
     for (const cell of document.querySelectorAll("#cells td")) {
       const fresh = page.getElementById(cell.id);
       const input = cell.querySelector("input[id^=i-]");
-      if (!fresh || (input && input !== at && changed(input))) continue;
+      if (!fresh || newer.has(input?.id) || (input && input !== at && changed(input))) continue;
       if (cell.contains(at)) {
         const from = fresh.querySelector("input[type=hidden]");
         // While somebody writes on here, what was sent is what stands there for them.
