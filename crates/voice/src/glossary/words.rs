@@ -2,9 +2,9 @@
 //! definition comes from.
 //!
 //! A [`leaf_word`] is true of leaves alone, and draws its line as Ellis et al. 2009, *Manual of
-//! Leaf Architecture*, does (from memory: a page number would be a guess). Of others the glossary
-//! that was looked at is named; it was read as a page or in part, and its words are not ours. All
-//! the rest, and every look-alike, are common practice, without a source. What is said of a word
+//! Leaf Architecture*, does (from memory: a page number would be a guess), or as the book that was
+//! looked at instead. Of others, too, the glossary that was looked at is named; it was read as a page
+//! or in part, and its words are not ours. All the rest, and every look-alike, are common practice, without a source. What is said of a word
 //! stands in `messages/<language>/glossary.ftl`. It holds no facts about kinds.
 
 const COMMON: &str = "common practice, no source";
@@ -14,6 +14,9 @@ const CORNELL: &str =
 const NYBG: &str = "after the New York Botanical Garden's botanical glossary (sweetgum.nybg.org), read in part";
 const MCCUSKER: &str =
     "after A. McCusker, glossary of the Flora of Australia (ausflora.net), read in part";
+const GRAY: &str = "after Asa Gray, The Elements of Botany: lobing and veining, read in part";
+const HERBARIUM: &str =
+    "after the glossary of the Virtual Herbarium (virtualherbarium.com), its leaf margins";
 const FOREST_SERVICE: &str = "after Brown and Grelen, Identifying Hardwoods Growing on Pine Sites: glossary, read in part";
 const CORE: &str = "after Woody Plants in Winter: glossary (chestofbooks.com), read in part";
 const TREES: &str =
@@ -69,29 +72,29 @@ pub(super) const WORDS: &[Word] = &[
     word("catkin").after(FOREST_SERVICE),
     word("claw"),
     word("coiled"),
-    leaf_word("compound"),
+    leaf_word("compound").after(MCCUSKER),
     word("cone"),
-    leaf_word("double-toothed"),
+    leaf_word("double-toothed").after(HERBARIUM),
     leaf_word("edge"),
-    leaf_word("egg-shaped"),
+    leaf_word("egg-shaped").after(MCCUSKER),
     word("end bud").after(CORNELL),
-    leaf_word("end leaflet"),
-    leaf_word("entire"),
-    leaf_word("feather"),
-    leaf_word("feather-veined"),
+    leaf_word("end leaflet").after(MCCUSKER),
+    leaf_word("entire").after(MCCUSKER),
+    leaf_word("feather").after(MCCUSKER),
+    leaf_word("feather-veined").after(GRAY),
     word("feeler").after(BOREAL),
     word("fin"),
     word("fringe").after(FOREST_SERVICE),
     word("frond"),
     word("fruit").after(FOREST_SERVICE),
-    leaf_word("gap"),
+    leaf_word("gap").after(GRAY),
     word("gill"),
     word("gland"),
     word("hair"),
-    leaf_word("hand-shaped"),
-    leaf_word("hand-veined"),
+    leaf_word("hand-shaped").after(MCCUSKER),
+    leaf_word("hand-veined").after(GRAY),
     word("head").after(BOREAL),
-    leaf_word("heart-shaped"),
+    leaf_word("heart-shaped").after(MCCUSKER),
     word("hip"),
     word("jointed"),
     of_leaves("lance-shaped").after(CORNELL),
@@ -101,15 +104,15 @@ pub(super) const WORDS: &[Word] = &[
     leaf_word("leaf stalk"),
     leaf_word("leaflet"),
     leaf_word("lobe"),
-    leaf_word("lobed"),
-    leaf_word("lopsided"),
+    leaf_word("lobed").after(GRAY),
+    leaf_word("lopsided").after(MCCUSKER),
     leaf_word("midrib"),
     word("mouth").after(KENTUCKY),
     word("needle"),
     leaf_word("notched"),
     word("nut"),
     of_leaves("opposite").after(CORNELL),
-    leaf_word("oval"),
+    leaf_word("oval").after(MCCUSKER),
     word("pair"),
     word("petal"),
     word("pod"),
@@ -139,15 +142,15 @@ pub(super) const WORDS: &[Word] = &[
     word("thorn").after(NYBG),
     leaf_word("tip"),
     leaf_word("tooth"),
-    leaf_word("toothed"),
+    leaf_word("toothed").after(MCCUSKER),
     word("trunk"),
     word("twig"),
     of_leaves("underside"),
     leaf_word("unlobed"),
     leaf_word("vein"),
     of_leaves("vein pair"),
-    leaf_word("wavy"),
-    leaf_word("wedge-shaped"),
+    leaf_word("wavy").after(MCCUSKER),
+    leaf_word("wedge-shaped").after(MCCUSKER),
     word("whorl").after(TREES),
     word("wing").after(MCCUSKER),
 ];
