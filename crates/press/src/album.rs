@@ -58,7 +58,7 @@ fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let frame = setting.frame(paper, false, "sheet-album", OUR_GROUP);
     let head = setting.masthead(&frame, &setting.say("sheet-album"), true);
     let about = setting.text(&setting.say("sheet-album-about"), Style::SMALL, frame.wide());
-    let head = head.then(3.0, about);
+    let head = head.then(3.0, about).then(1.0, setting.to_mind(frame.wide()));
     let mut shelves = Shelves { frame: &frame, head: head.h + 5.0, shelves: Vec::new() };
     let mut places = places_of(setting, &frame);
     places.sort_by(|one, other| other.h.total_cmp(&one.h));

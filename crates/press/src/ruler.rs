@@ -41,6 +41,7 @@ fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-ruler"), true));
     flow.put(3.0, how_to(setting, &frame, &long));
+    flow.put(1.5, setting.to_mind(frame.wide()));
     let pieces = strip::pieces(setting, &short);
     let cut: Vec<Piece> = pieces.into_iter().map(|piece| cut_out(&frame, piece)).collect();
     // A strip for each group, the pieces of one after the other.

@@ -70,6 +70,7 @@ fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         }
         bodies.push((top, body));
     }
+    mind(setting, &frame, &mut bodies);
     let of = bodies.len();
     let page = |(at, (top, body)): (usize, (f64, Piece))| {
         let mut nodes = Vec::new();
@@ -81,6 +82,21 @@ fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         frame.page(&setting.faces, nodes, at, of)
     };
     bodies.into_iter().enumerate().map(page).collect()
+}
+
+/// What everybody must mind, beneath the strips of the first page that has room for it: on top of
+/// the first, it would push the strips onto another page.
+fn mind(setting: &Setting, frame: &Frame, bodies: &mut Vec<(f64, Piece)>) {
+    let words = || setting.to_mind(frame.wide());
+    let apart = 6.0;
+    let needed = apart + words().h;
+    let with_room = bodies.iter().enumerate().position(|(at, (top, body))| {
+        frame.top(at) + top + body.h + needed <= frame.bottom()
+    });
+    match with_room.and_then(|at| bodies.get_mut(at)) {
+        Some((_, body)) => *body = std::mem::take(body).then(apart, words()),
+        None => bodies.push((3.0, words())),
+    }
 }
 
 /// The page upright, or turned where it would hold one row of strips only and a turned one holds it

@@ -187,6 +187,7 @@ fn how(
         let words = t.with("sheet-wall-too-large", &[("kinds", &names.join(", "))]);
         top = top.then(1.5, setting.text(&words, Style::SMALL, wide));
     }
+    top = top.then(2.5, setting.to_mind(wide));
     let y = MARGIN + top.h + 5.0;
     let small = together(setting, forest, poster, tiles, (wide, frame.bottom() - y));
     let x = MARGIN + (wide - small.w) / 2.0;

@@ -4,6 +4,7 @@ use spinney_press::sheet::ink::{Dash, Pen};
 use spinney_press::sheet::{Page, Placed, Rect, Role, Segment, Sheet, What};
 use spinney_press::sheets::SHEETS;
 use spinney_press::{Booklet, Paper, Stamp, chart, key_pages, today};
+use spinney_voice::Tongue;
 
 use crate::hedge::hedge_walk;
 use crate::measured;
@@ -40,7 +41,7 @@ pub(crate) fn covered(placed: &Placed) -> Rect {
 /// Whether a page is the adults' own.
 fn for_adults(page: &Page) -> bool {
     let words = page.words();
-    let named = words.lines().any(|line| line.starts_with("The visit"));
+    let named = words.lines().any(|line| ["The visit", "Der Ausflug"].iter().any(|it| line.starts_with(it)));
     named && !words.contains("How many copies of what")
 }
 
@@ -122,8 +123,11 @@ fn the_sheets_with_lengths_keep_to_their_boxes_and_use_their_paper() {
 #[test]
 fn nothing_stands_in_the_margin_on_other_words_or_too_small() {
     let walked = hedge_walk();
-    for stamp in [Stamp::None, Stamp::Draft, Stamp::TryingOut] {
-        for (name, sheet) in all(&walked.booklet(stamp)) {
+    let german = Tongue::for_person(&["de".to_owned()]);
+    let booklets = [Stamp::None, Stamp::Draft, Stamp::TryingOut].map(|it| walked.booklet(it));
+    let in_german = Booklet { tongue: german, ..walked.booklet(Stamp::None) };
+    for booklet in booklets.into_iter().chain([in_german]) {
+        for (name, sheet) in all(&booklet) {
             for (page, number) in sheet.pages.iter().zip(1..) {
                 let faults = faults(page);
                 assert!(faults.is_empty(), "{name}, page {number}: {faults:#?}");

@@ -63,3 +63,5 @@ sheet-helper-stop = Halt
 sheet-helper-stop-touch = Jemand will kosten, ziehen oder pflücken: Halt.
 sheet-helper-stop-lost = Zweimal an derselben Frage fest: ihre Nummer in die Liste schreiben und den nächsten Fund nehmen.
 sheet-helper-stop-call = Jemand ist verletzt oder fehlt: alle halten an, die Leitung rufen.
+sheet-helper-meet = Wo und wann wir uns wieder treffen:
+sheet-helper-call = Telefon der Leitung:

@@ -63,3 +63,5 @@ sheet-helper-stop = Stop
 sheet-helper-stop-touch = Somebody wants to taste, pull or pick: stop.
 sheet-helper-stop-lost = Stuck at one question twice: write its number on the list and take the next find.
 sheet-helper-stop-call = Somebody is hurt or missing: stop all, call the adult who leads.
+sheet-helper-meet = Where and when we meet again:
+sheet-helper-call = Telephone of the adult who leads:
