@@ -16,6 +16,9 @@
 // rules of WCAG 2.2 A and AA) on every kind of screen, light and dark; and, without scripts,
 // every link of the numbered key, and the walks without doubts by following its links.
 //
+// Reading aloud is looked at with a stand-in for the browser's voices, put in before the page's
+// script: what is read, and that it is read by voices of the device alone.
+//
 // Needs the npm packages playwright-core and axe-core in DIR (default target/node) and a
 // Chromium. Exits 1 with a list of what is wrong.
 import { createRequire } from "node:module";
@@ -53,8 +56,35 @@ const browser = await chromium.launch({
   executablePath: options.chromium, headless: true, args: CHROMIUM_ARGS,
 });
 
-async function withPage(settings, work) {
+// A device's voices, or none: the page is told of them before its script runs. What they are
+// asked to say is kept in `window.heard`.
+function standIn(voices) {
+  const listeners = [];
+  window.heard = { said: [], stopped: 0, tell: () => listeners.forEach((tell) => tell()) };
+  window.voices = voices;
+  if (voices === null) {
+    delete window.speechSynthesis;
+    Object.defineProperty(window, "speechSynthesis", { value: undefined });
+    return;
+  }
+  const synth = {
+    getVoices: () => window.voices,
+    speak: (spoken) => window.heard.said.push(spoken),
+    cancel: () => { window.heard.stopped += 1; },
+    addEventListener: (name, tell) => { if (name === "voiceschanged") listeners.push(tell); },
+  };
+  Object.defineProperty(window, "speechSynthesis", { value: synth });
+  window.SpeechSynthesisUtterance = function (text) { this.text = text; };
+}
+
+const LOCAL = { name: "local", lang: "en-GB", localService: true };
+const REMOTE = { name: "remote", lang: "en-GB", localService: false, default: true };
+const UNSAID = { name: "unsaid", lang: "en-GB" };
+const WELSH = { name: "other", lang: "cy", localService: true };
+
+async function withPage({ voices, ...settings }, work) {
   const context = await browser.newContext(settings);
+  if (voices !== undefined) await context.addInitScript(standIn, voices);
   const page = await context.newPage();
   page.setDefaultTimeout(20000);
   page.on("request", (asked) => {
@@ -221,7 +251,9 @@ async function axe(page, what) {
 
 // One screen of each sort: start, first question, after a doubt, an end, the short list.
 async function accessible(colorScheme) {
-  const settings = { viewport: { width: 390, height: 844 }, colorScheme, reducedMotion: "reduce" };
+  const settings = {
+    viewport: { width: 390, height: 844 }, colorScheme, reducedMotion: "reduce", voices: [LOCAL],
+  };
   await withPage(settings, async (page) => {
     const lists = walks.filter((walk) => walk.ends.length > 1).slice(0, 1);
     const letters = (walk) => walk.answers.map((answer) => answer[0]).join("");
@@ -266,7 +298,8 @@ async function withoutScripts() {
 
 // Both answers of every question that a walk without doubts passes are in sight.
 async function inSight(width, height) {
-  await withPage({ viewport: { width, height }, reducedMotion: "reduce" }, async (page) => {
+  const settings = { viewport: { width, height }, reducedMotion: "reduce", voices: [LOCAL] };
+  await withPage(settings, async (page) => {
     const asked = new Set();
     for (const walk of walks.filter((walk) => !walk.answers.includes("cant_tell"))) {
       const letters = walk.answers.map((answer) => answer[0]).join("");
@@ -291,12 +324,119 @@ async function inSight(width, height) {
   });
 }
 
+// Whether the button that reads aloud is there, and what it says.
+function theButton(page) {
+  return page.evaluate(() => {
+    const button = document.getElementById("aloud");
+    return button.getClientRects().length ? button.textContent.trim() : null;
+  });
+}
+
+// What was said since this was last asked: texts, and the voices that said them.
+function heard(page) {
+  return page.evaluate(() => {
+    const said = window.heard.said.splice(0);
+    return { texts: said.map((one) => one.text), voices: [...new Set(said.map((one) => one.voice.name))] };
+  });
+}
+
+async function aloud() {
+  const no = [["no voices", []], ["no speech", null], ["a voice elsewhere", [REMOTE]],
+    ["a voice that does not say where it is", [UNSAID]], ["a voice for another language", [WELSH]]];
+  for (const [what, voices] of no) {
+    await withPage({ voices }, async (page) => {
+      await page.goto(`${address}#w-`);
+      if ((await theButton(page)) !== null) wrong.push(`aloud, ${what}: there is a button`);
+    });
+  }
+  const settings = { viewport: { width: 320, height: 640 }, voices: [REMOTE, WELSH, UNSAID, LOCAL] };
+  await withPage(settings, async (page) => {
+    await page.goto(address);
+    if ((await theButton(page)) !== null) wrong.push("aloud: a button before the first question");
+    await page.evaluate(() => { location.hash = "#w-"; });
+    await page.waitForSelector(".question.now");
+    if ((await theButton(page)) !== "Read aloud") wrong.push("aloud: no button at a question");
+    const button = await page.locator("#aloud").boundingBox();
+    if (button.height < 44 || button.width < 44) wrong.push("aloud: the button is under 44 px");
+    const shown = await page.evaluate(() => {
+      const now = document.querySelector(".now");
+      const plain = (element) => element.textContent.trim();
+      return [now.querySelector("h2").lastChild, ...now.querySelectorAll(".answers strong")].map(plain);
+    });
+    await page.locator("#aloud").click();
+    let said = await heard(page);
+    if (!shown.every((text) => said.texts.includes(text)) || said.texts[0] !== shown[0]) {
+      wrong.push(`aloud: read ${said.texts.join(" | ")}, not ${shown.join(" | ")}`);
+    }
+    if (!same(said.voices, ["local"])) wrong.push(`aloud: by ${said.voices}`);
+    if ((await theButton(page)) !== "Stop reading") wrong.push("aloud: the button does not stop");
+    const stops = async (what, deed) => {
+      const before = await page.evaluate(() => window.heard.stopped);
+      await deed();
+      const after = await page.evaluate(() => window.heard.stopped);
+      if (after === before) wrong.push(`aloud: ${what} does not stop it`);
+    };
+    await stops("pressing again", () => page.locator("#aloud").click());
+    if ((await theButton(page)) !== "Read aloud") wrong.push("aloud: stopped, and it does not say so");
+    if ((await heard(page)).texts.length) wrong.push("aloud: stopped, and it goes on");
+    // By the keyboard; and when the last words have been said, the button offers to read again.
+    await page.locator("#aloud").focus();
+    await page.keyboard.press("Enter");
+    await page.evaluate(() => { window.heard.said.at(-1)?.onend(); });
+    if ((await heard(page)).texts.length < 3) wrong.push("aloud: not by the keyboard");
+    if ((await theButton(page)) !== "Read aloud") wrong.push("aloud: at its end it still reads");
+    await page.keyboard.press("Space");
+    await stops("going on", () => click(page, ".now .yes"));
+    await heard(page);
+    // At an end: the name, and what may hurt.
+    const walk = walks.find((walk) => walk.ends.length === 1 && !walk.answers.includes("cant_tell"));
+    if (!walk) return;
+    await page.goto("about:blank");
+    await page.goto(`${address}#w-${walk.answers.map((answer) => answer[0]).join("")}`);
+    if ((await theButton(page)) === null) return void wrong.push("aloud: no button at an end");
+    await page.locator("#aloud").click();
+    said = await heard(page);
+    // Where the key stops, it reads why.
+    if (await page.locator(".now[data-stops]").count()) return;
+    const cautions = await page.locator(".now .kind .caution").count();
+    if (!walk.ends[0].split(" or ").every((name) => said.texts.join(" ").includes(name.trim()))
+      || said.texts.filter((text) => text.startsWith("Take care.")).length !== cautions) {
+      wrong.push(`aloud: at ${walk.ends[0]} it read ${said.texts.join(" | ")}`);
+    }
+  });
+  // A second language is read by a voice of its own, and passed over where there is none.
+  const asked = `${address}#w-`;
+  await withPage({ voices: [LOCAL] }, async (page) => {
+    await page.goto(asked);
+    const second = page.locator(".now .second").first();
+    if (!(await second.count())) return;
+    const [text, lang] = [(await second.textContent()).trim(), await second.getAttribute("lang")];
+    await page.locator("#aloud").click();
+    if ((await heard(page)).texts.includes(text)) wrong.push("aloud: a language without a voice is read");
+    await page.evaluate((lang) => {
+      window.voices.push({ name: "second", lang: `${lang}_XX`, localService: true });
+    }, lang);
+    await page.locator("#aloud").click();
+    await page.locator("#aloud").click();
+    const by = await page.evaluate(
+      (text) => window.heard.said.find((one) => one.text === text)?.voice.name, text);
+    if (by !== "second") wrong.push(`aloud: ${lang} is read by ${by}`);
+  });
+  // A device that learns of its voices late.
+  await withPage({ voices: [] }, async (page) => {
+    await page.goto(`${address}#w-`);
+    await page.evaluate((voice) => { window.voices = [voice]; window.heard.tell(); }, LOCAL);
+    if ((await theButton(page)) !== "Read aloud") wrong.push("aloud: voices that come late are not seen");
+  });
+}
+
 await walkAll("320 × 640", 320, 640);
 await walkAll("1366 × 768", 1366, 768);
 if (scripted && !options.hostile) {
   await inSight(320, 640);
   await inSight(390, 844);
 }
+if (scripted) await aloud();
 await accessible("light");
 await accessible("dark");
 await withoutScripts();

@@ -208,6 +208,12 @@ impl Collection {
         self.about.get(&field).map_or("", String::as_str)
     }
 
+    /// What the second language of the sheets is called; None: there is none.
+    pub fn second_language(&self) -> Option<&str> {
+        let language = self.about_field(AboutField::SecondLanguage).trim();
+        (!language.is_empty()).then_some(language)
+    }
+
     /// One edit more.
     pub fn apply(&mut self, edit: &Edit) {
         match edit {
@@ -340,6 +346,13 @@ impl Collection {
             .and_then(|fields| fields.get_mut(&CharacterField::States))
         {
             *states = table::renamed(states, from, to);
+        }
+        if let Some(second) = self
+            .characters
+            .get_mut(&character)
+            .and_then(|fields| fields.get_mut(&CharacterField::SecondStates))
+        {
+            *second = table::renamed_in_second(second, from, to);
         }
         let questions = self.keys.values_mut().flat_map(|key| key.questions.values_mut());
         for ask in questions.filter_map(|question| question.ask.as_mut()) {

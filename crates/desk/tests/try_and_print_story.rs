@@ -370,3 +370,42 @@ fn a_picture_kept_by_another_program_tells_nothing_on_paper_or_on_a_phone() {
         assert!(!text.contains("RXhpZg") && !text.contains("V4aWYA"), "{name}");
     }
 }
+
+#[test]
+fn a_second_language_is_typed_where_it_is_missing_and_printed_beneath_the_first() {
+    let mut teacher = found();
+    let kind = teacher.get("/finds/1");
+    assert!(!kind.contains("second-name") && !teacher.get("/print?key=1").contains("second-"));
+    teacher.post("/do/describe-scene", &[("second-language", "Polski")]);
+    assert!(teacher.get("/finds/1").contains("name=\"second-name\""));
+    assert!(teacher.get("/table/1").contains("name=\"f-second-states\""));
+    let page = teacher.get("/print?key=1");
+    assert!(
+        page.contains(
+            "12 kinds have no name in the second language yet (\u{2068}Polski\u{2069})"
+        ) || page.contains("12 kinds have no name in the second language yet (Polski)"),
+        "{page}"
+    );
+    // The words of the first question, as they are printed.
+    let question = page.split("name=\"question\" value=\"").nth(1).expect("a line for each");
+    let question = question.split('"').next().expect("its words").to_owned();
+    let lines = page.matches("name=\"question\"").count();
+    let typed = [
+        ("kind", "1"),
+        ("name", "leszczyna"),
+        ("kind", "2"),
+        ("name", ""),
+        ("question", &question),
+        ("second", "Czy tak = nie?"),
+        ("back", "/print?key=1"),
+    ];
+    let page = teacher.post("/do/second-language", &typed);
+    assert!(page.contains("11 kinds have no name"), "{page}");
+    assert_eq!(page.matches("name=\"question\"").count(), lines - 1);
+    let phone = teacher.get("/print/phone.html?key=1");
+    for second in ["leszczyna", "Czy tak = nie?"] {
+        assert!(phone.contains(&format!("lang=\"pl\" dir=\"auto\">{second}<")), "{second}");
+    }
+    teacher.undo("/print");
+    assert!(!teacher.get("/print/phone.html?key=1").contains("leszczyna"), "undone");
+}

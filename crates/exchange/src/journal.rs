@@ -16,7 +16,7 @@ pub use spinney_model::LineError;
 /// it: 2 knows a group's own names for kinds, and that a saved version can be given up; 3 knows
 /// what adults see to before they go, that a
 /// key was tried, and what a column holds; 4 knows how many children and groups come along.
-pub const VERSION: u32 = 4;
+pub const VERSION: u32 = 5;
 /// The longest line that is read, in bytes: a pasted table of the largest size takes less.
 const LONGEST: usize = 64 << 20;
 

@@ -8,6 +8,7 @@ mod couplets;
 mod destination;
 mod draft;
 mod line;
+mod second;
 mod write;
 
 use std::borrow::Cow;
@@ -34,7 +35,8 @@ pub struct KeyRead {
 /// Numbered questions (`1. Is it …? Yes → 2, No → hazel`, on one line or several) and paired
 /// leads (`1 Leaf in one piece … 2` and `- Leaf made of leaflets … rowan`, or `1a` and `1b`,
 /// `1` and `1'`, the number twice) may stand in one text. A title and other lines before the
-/// first number are passed over.
+/// first number are passed over, and so are lines that repeat the one above in the second
+/// language of the table.
 ///
 /// **Guarantees**: everything readable is read; no text makes it fail.
 /// **Cost**: linear in the text.
@@ -42,6 +44,7 @@ pub fn read(text: &str, matrix: &Matrix, links: &Links) -> KeyRead {
     let text = text.trim_start_matches('\u{feff}').replace("\r\n", "\n").replace('\r', "\n");
     let names = Names::of(matrix, links);
     let (text, mut findings) = within_limits(&text);
+    let text = second::without(text, matrix);
     let (mut key, found) = couplets::Gatherer::new(&text, matrix, &names).gather();
     findings.extend(found);
     findings.extend(cut_to_limit(&mut key));

@@ -49,7 +49,7 @@ pub use about_sheet::how_many;
 pub use columns::Input;
 pub use instead::what_it_is;
 pub use places::Places;
-pub use retyped::{as_typed, either, renamed};
+pub use retyped::{as_typed, either, renamed, renamed_in_second, second_question};
 pub use typed_sheets::{TypedColumn, TypedKind, TypedSheets};
 pub use unit_of_column::{Units, fits_any_unit, measured_in, name_and_unit, units};
 

@@ -8,9 +8,9 @@ use std::collections::BTreeSet;
 use spinney_exchange::table::{Settings, Source, Sources, read, write};
 use spinney_fixtures::choices::{Choices, holds, same};
 use spinney_model::{
-    Cell, Character, CharacterIx, Difficulty, Governor, Instrument, Matrix, OtherName,
-    Quantity, Scale, Scene, Season, SeenOn, Share, StateIx, Taxon, TaxonIx, Unit, Value,
-    WrittenIn,
+    Cell, Character, CharacterIx, Difficulty, Governor, InSecond, Instrument, Matrix,
+    OtherName, Quantity, Scale, Scene, Season, SeenOn, Share, StateIx, Taxon, TaxonIx, Unit,
+    Value, WrittenIn,
 };
 
 /// What a name may look like at its most awkward.
@@ -62,6 +62,15 @@ fn text(choices: &mut Choices) -> Option<String> {
     choices.bool().then(|| AWKWARD[choices.usize(..AWKWARD.len())].to_owned())
 }
 
+/// A text with what it is in the second language, each on one line, as they are typed.
+fn in_second(choices: &mut Choices, at: usize) -> InSecond {
+    let line = |text: String| text.replace('\n', " ").trim_start_matches('-').to_owned();
+    InSecond {
+        text: line(name(choices, at)),
+        second: text(choices).map(line).unwrap_or_default(),
+    }
+}
+
 fn shares<T: Ord + Copy>(choices: &mut Choices, all: &[T]) -> (Vec<(T, Share)>, Option<u32>) {
     let chosen: BTreeSet<T> =
         (0..choices.usize(1..=3)).map(|_| all[choices.usize(..all.len())]).collect();
@@ -103,6 +112,9 @@ fn character(choices: &mut Choices, at: usize, above: &[Character]) -> Character
         character.written_in = others[choices.usize(..3)];
     }
     character.question = text(choices);
+    character.second_question = text(choices);
+    character.second_states =
+        (0..choices.usize(..3)).map(|at| in_second(choices, at)).collect();
     character.seen_on = SeenOn::ALL.into_iter().filter(|_| choices.bool()).collect();
     character.difficulty =
         [Difficulty::Easy, Difficulty::Fair, Difficulty::Hard][choices.usize(..3)];
@@ -165,6 +177,7 @@ fn taxon(choices: &mut Choices, at: usize) -> Taxon {
         taxon.other_names.push(OtherName { language, name: name(choices, at) });
     }
     taxon.weight = Share::new(choices.i128(1..50), choices.i128(1..9));
+    taxon.second_name = text(choices);
     taxon.caution = text(choices);
     taxon.picture = text(choices);
     taxon.confirming = text(choices);
@@ -210,6 +223,8 @@ fn matrix(choices: &mut Choices) -> Matrix {
             .collect(),
         children: Some(28),
         groups: Some(7),
+        second_language: text(choices),
+        second_questions: (0..choices.usize(..3)).map(|at| in_second(choices, at)).collect(),
         version: text(choices),
     };
     Matrix::new(scene, taxa, characters, rows).unwrap()

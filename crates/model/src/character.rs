@@ -26,6 +26,11 @@ pub struct Character {
     /// `Is the leaf edge {}?`. A character whose states are yes and no needs no `{}`.
     /// None: nobody gave a wording, and one is written from the name.
     pub question: Option<String>,
+    /// The same in the second language of the sheets, with `{}` where the states or the number
+    /// go: `Czy brzeg liścia jest {}?`. None: nobody gave one, and nobody makes one up.
+    pub second_question: Option<String>,
+    /// States in that language, each behind the state itself, as typed: `toothed`, `ząbkowany`.
+    pub second_states: Vec<InSecond>,
     /// Where it can be seen; empty: nobody said.
     pub seen_on: BTreeSet<SeenOn>,
     /// When it can be seen; empty: nobody said.
@@ -51,6 +56,15 @@ pub struct Character {
     pub governor: Option<Governor>,
 }
 
+/// A text, and what it is in the second language of the sheets, both as a person typed them.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct InSecond {
+    /// The text itself.
+    pub text: String,
+    /// The same in the second language; empty: nobody gave it yet.
+    pub second: String,
+}
+
 impl Character {
     /// A character of which only the name and the scale are known.
     ///
@@ -63,6 +77,8 @@ impl Character {
             scale,
             written_in: None,
             question: None,
+            second_question: None,
+            second_states: Vec::new(),
             seen_on: BTreeSet::new(),
             seasons: BTreeSet::new(),
             difficulty: Difficulty::Easy,

@@ -36,8 +36,8 @@ pub use cell::{Cell, Value};
 pub use cell_at::{Called, CellAt, NamedCell};
 pub use certificate::{Certificate, Line, Remaining, Remains};
 pub use character::{
-    Character, CharacterIx, Difficulty, Governor, Instrument, Scale, Season, SeenOn, StateIx,
-    USUAL_GAP,
+    Character, CharacterIx, Difficulty, Governor, InSecond, Instrument, Scale, Season, SeenOn,
+    StateIx, USUAL_GAP,
 };
 pub use claim::{
     Alternative, Claim, KeptPrice, NotByTouch, Price, Reached, Reasons, Refusal, Stopped,

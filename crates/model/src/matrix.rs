@@ -2,7 +2,7 @@
 
 use num_traits::{One, Zero};
 
-use crate::{Cell, Character, CharacterIx, Scale, Share, Taxon, TaxonIx, Value};
+use crate::{Cell, Character, CharacterIx, InSecond, Scale, Share, Taxon, TaxonIx, Value};
 
 /// What stands in the title of a key: for whom, where, when, on what.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -23,6 +23,10 @@ pub struct Scene {
     pub children: Option<u16>,
     /// In how many groups they go.
     pub groups: Option<u16>,
+    /// The second language of the sheets, as people call it: `Polski`.
+    pub second_language: Option<String>,
+    /// Questions that were worded by hand, each with its text in that language.
+    pub second_questions: Vec<InSecond>,
     /// The version that distinguishes this print from older ones.
     pub version: Option<String>,
 }

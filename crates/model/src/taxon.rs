@@ -15,6 +15,8 @@ pub struct Taxon {
     pub scientific_name: Option<String>,
     /// Other names, for reading a person's key and for other languages.
     pub other_names: Vec<OtherName>,
+    /// Its name in the second language of the sheets, as typed: `leszczyna`.
+    pub second_name: Option<String>,
     /// How often it is met, against the others; 1 where nobody said. Never zero or negative.
     pub weight: Share,
     /// What may hurt, in a sentence for pupils.
@@ -32,6 +34,7 @@ impl Taxon {
             name: name.into(),
             scientific_name: None,
             other_names: Vec::new(),
+            second_name: None,
             weight: Share::from_integer(1),
             caution: None,
             picture: None,

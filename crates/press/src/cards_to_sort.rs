@@ -173,7 +173,15 @@ fn to_write(words: Piece, wide: f64) -> Piece {
 fn name_of(setting: &Setting, kind: TaxonIx, wide: f64) -> Piece {
     let block = setting.block(&setting.name(kind), Style::LARGE, wide);
     let block = block.at_most(&setting.faces, NAME_LINES).centred(wide);
-    Piece::text(block, Role::Heading(2))
+    let name = Piece::text(block, Role::Heading(2));
+    match setting.second_name(kind, Style::SMALL, wide) {
+        Some(second) => {
+            let x = (wide - second.w) / 2.0;
+            let y = name.h;
+            name.with(x, y, second)
+        }
+        None => name,
+    }
 }
 
 /// The name, how one makes sure, and the caution, in the middle of the back of a card.

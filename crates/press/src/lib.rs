@@ -29,6 +29,7 @@ pub mod rubbing;
 pub mod ruler;
 mod safety;
 mod said;
+pub mod second_language;
 mod second_look;
 mod setting;
 pub mod sheet;

@@ -4,7 +4,8 @@
 //! Without scripts it *is* the numbered key, with a link for every "go to"; the script
 //! (`page/steps.js`) shows one question of the same document at a time, keeps the trail of
 //! answers and follows both ways when somebody cannot tell. It judges nothing: a number that
-//! leads nowhere is said to lead nowhere.
+//! leads nowhere is said to lead nowhere. What is on the screen is read aloud (`page/aloud.js`)
+//! where the device has a voice of its own for it.
 //!
 //! Source: Web Content Accessibility Guidelines 2.2 (W3C 2023), level AA, for contrast,
 //! target size, focus and headings; Content Security Policy Level 3 for the `<meta>` lock.
@@ -25,6 +26,7 @@ use sha2::{Digest as _, Sha256};
 use spinney_model::limits::PHONE_PAGE;
 use spinney_voice::Tongue;
 
+use crate::second_language::Second;
 use crate::{Booklet, Stamp};
 
 use pictures::Pictures;
@@ -34,7 +36,8 @@ use typed::Typed;
 use words::Words;
 
 const LOOK: &str = include_str!("page/look.css");
-const STEPS: &str = include_str!("page/steps.js");
+/// One question a screen, and reading it aloud.
+const SCRIPT: &str = concat!(include_str!("page/steps.js"), include_str!("page/aloud.js"));
 const MARKS: &str = include_str!("page/marks.svg");
 /// The typeface for pages (WOFF2), its ordinary weight.
 pub const REGULAR: &[u8] = include_bytes!("../fonts/andika-latin-400-normal.woff2");
@@ -50,16 +53,39 @@ pub const BOLD: &[u8] = include_bytes!("../fonts/andika-latin-700-normal.woff2")
 pub fn html(booklet: &Booklet) -> String {
     let tree = Tree::of(booklet);
     let words = Words::of(booklet);
+    let second = Second::of(booklet);
     let shown = Shown::of(booklet, &tree);
-    let bare = with_pictures(booklet, &tree, (&words, &shown), &Pictures::none()).len();
+    let parts = Parts { words: &words, shown: &shown, second: second.as_ref() };
+    let bare = with_pictures(booklet, &tree, parts, &Pictures::none()).len();
     let room = PHONE_PAGE.saturating_sub(bare + pictures::TOLD);
-    with_pictures(booklet, &tree, (&words, &shown), &Pictures::of(booklet, &tree, room))
+    with_pictures(booklet, &tree, parts, &Pictures::of(booklet, &tree, room))
+}
+
+/// What questions and ends are made with.
+#[derive(Clone, Copy)]
+struct Parts<'p> {
+    words: &'p Words,
+    shown: &'p Shown,
+    /// None: the page is in one language.
+    second: Option<&'p Second>,
+}
+
+impl Parts<'_> {
+    /// A text in the second language, marked as such; nothing where there is none.
+    fn in_second(self, text: Option<&str>) -> Markup {
+        let second = self.second.zip(text);
+        html! {
+            @if let Some((second, text)) = second {
+                p.second lang=(second.tag) dir="auto" { (Typed(text)) }
+            }
+        }
+    }
 }
 
 fn with_pictures(
     booklet: &Booklet,
     tree: &Tree,
-    (words, shown): (&Words, &Shown),
+    parts: Parts<'_>,
     pictures: &Pictures,
 ) -> String {
     let t = booklet.tongue;
@@ -81,28 +107,28 @@ fn with_pictures(
             }
             body.draft[draft] {
                 (PreEscaped(MARKS))
-                (words.symbols())
-                (shown.symbols())
+                (parts.words.symbols())
+                (parts.shown.symbols())
                 (front::header(booklet, title))
                 main #work {
                     div #column {
                         (front::start(booklet, tree, pictures.told(t)))
                         (front::while_walking(t))
                         @for ix in 0..tree.questions.len() {
-                            (question::section(booklet, tree, (words, shown), ix))
+                            (question::section(booklet, tree, parts, ix))
                         }
                         @for ix in 0..tree.endings.len() {
-                            (ending::section(booklet, tree, (words, pictures), ix))
+                            (ending::section(booklet, tree, (parts, pictures), ix))
                         }
                         (front::short_list(t))
-                        (words.list())
+                        (parts.words.list())
                     }
                     (front::trail(t))
                 }
                 (front::footer(booklet))
                 p.unseen #spoken role="status" {}
                 (script::words(t))
-                script { (PreEscaped(STEPS)) }
+                script { (PreEscaped(SCRIPT)) }
             }
         }
     };
@@ -134,7 +160,7 @@ fn policy(style: &str) -> String {
     format!(
         "default-src 'none'; script-src 'sha256-{}'; style-src 'sha256-{}'; font-src data:; \
          img-src data:; base-uri 'none'; form-action 'none'",
-        hash(STEPS),
+        hash(SCRIPT),
         hash(style)
     )
 }

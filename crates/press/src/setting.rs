@@ -8,11 +8,12 @@ mod marks;
 use std::cell::{OnceCell, RefCell};
 use std::collections::{BTreeMap, HashMap};
 
-use spinney_model::{End, LeafSize, TaxonIx};
+use spinney_model::{Couplet, End, LeafSize, TaxonIx};
 use spinney_voice::Tongue;
 
 use crate::copies::Class;
 use crate::picture::NoPicture;
+use crate::second_language::{self, Second};
 use crate::sheet::face::{Faces, Weight};
 use crate::sheet::frame::Frame;
 use crate::sheet::ink::{Ink, MM_IN_PT, Pen, Style};
@@ -45,6 +46,8 @@ pub(crate) struct Setting<'a> {
     lines: RefCell<HashMap<Setable, usize>>,
     /// Whether the table names leaves: each box asks, and it is read off every heading.
     leaves: OnceCell<bool>,
+    /// What is printed in a second language, if anything is.
+    second: Option<Second>,
     /// How large the largest leaf of each kind is.
     sizes: OnceCell<Vec<Option<LeafSize>>>,
 }
@@ -79,9 +82,11 @@ impl<'a> Setting<'a> {
                 opened
             });
         }
+        let faces = Faces::new();
         Self {
             booklet,
-            faces: Faces::new(),
+            second: Second::of(booklet).map(|second| second.on_paper(&faces)),
+            faces,
             pictures,
             blocks: RefCell::default(),
             lines: RefCell::default(),
@@ -188,6 +193,40 @@ impl<'a> Setting<'a> {
             })
             .collect();
         Piece::text(Block::set(&self.faces, &runs, width), Role::Paragraph)
+    }
+
+    /// The same in the second language, beneath what is in the first: in grey, and lighter.
+    fn in_second(&self, text: &str, style: Style, width: f64) -> Option<Piece> {
+        let tag = self.second.as_ref()?.tag;
+        let style = Style { weight: Weight::Regular, ..style.inked(Ink::Soft) };
+        let block = self.block(text, style, width).at_most(&self.faces, 4);
+        Some(Piece::text(block, Role::Second(tag)))
+    }
+
+    /// A question in the second language; None: it has no such text.
+    pub(crate) fn second_question(
+        &self,
+        couplet: &Couplet,
+        style: Style,
+        width: f64,
+    ) -> Option<Piece> {
+        let at = second_language::place(self.booklet, couplet)?;
+        self.in_second(self.second.as_ref()?.question(at)?, style, width)
+    }
+
+    /// The name of an end in the second language; None: one of its kinds has none.
+    pub(crate) fn second_end(&self, end: &End, style: Style, width: f64) -> Option<Piece> {
+        self.in_second(&self.second.as_ref()?.end(end)?, style, width)
+    }
+
+    /// The name of a kind in the second language; None: it has none.
+    pub(crate) fn second_name(
+        &self,
+        taxon: TaxonIx,
+        style: Style,
+        width: f64,
+    ) -> Option<Piece> {
+        self.in_second(self.second.as_ref()?.name(taxon)?, style, width)
     }
 
     /// A heading; levels as in [`Role::Heading`].

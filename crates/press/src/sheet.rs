@@ -123,6 +123,8 @@ pub enum Role {
     Heading(u8),
     /// Words to read.
     Paragraph,
+    /// Words in the second language of the sheet, with its tag: `pl`.
+    Second(&'static str),
     /// What stands before an item of a list: `yes`.
     Label,
     /// A picture or drawing that says something, in words.

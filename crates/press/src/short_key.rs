@@ -144,8 +144,11 @@ fn piece(setting: &Setting, couplet: &Couplet, look: Look, wide: f64) -> Piece {
     // Its brackets stay on one line.
     let back = format!(" {}", back.replace(' ', "\u{a0}"));
     let runs = [(words.as_str(), Style::STRONG), (&*back, Style::SMALL.inked(Ink::Soft))];
-    let words = heard_as(setting.runs(&runs, wide - left), &Role::Heading(3));
+    let mut words = heard_as(setting.runs(&runs, wide - left), &Role::Heading(3));
     let y = ((9.0 - words.h) / 2.0).max(0.6);
+    if let Some(second) = setting.second_question(couplet, Style::SMALL, wide - left) {
+        words = words.then(0.0, second);
+    }
     let mut whole = number.with(left, y, words);
     if matches!(&couplet.wording, Wording::Question(text) if text.trim().is_empty()) {
         for _ in 0..2 {
@@ -227,6 +230,9 @@ fn end(setting: &Setting, end: &End, wide: f64) -> Piece {
     let down = ((ROW - name.height) / 2.0).max(-0.2);
     let mut words =
         Piece::blank(room, ROW - 0.6).with(0.0, down, Piece::text(name, Role::Paragraph));
+    if let Some(second) = setting.second_end(end, Style::SMALL, room) {
+        words = words.then(0.0, second);
+    }
     let several = end.taxa.len() + end.unrecognised.len() > 1;
     for taxon in end.taxa.iter().take(4) {
         let Some(sentence) = fitting::sentence(setting.booklet.matrix, *taxon) else {

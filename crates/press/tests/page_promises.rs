@@ -73,6 +73,8 @@ fn every_text_of_a_hostile_table_is_shown() {
     let shown = "&lt;/script&gt;&lt;img src=x onerror=alert(1)&gt;&quot;'&amp;&lt;!--  ";
     let title = between(&html, "<h1>", "</h1>");
     assert_eq!(title, shown);
+    let second = "<p class=\"second\" lang=\"und\" dir=\"auto\">";
+    assert_eq!(html.matches(&format!("{second}{shown}")).count(), 3, "a question, two names");
     for place in ["This should be</span> a", "<p class=\"sentence\">", "Take care.</strong> "] {
         assert!(html.contains(&format!("{place}{shown}")), "{place}");
     }

@@ -10,7 +10,7 @@ mod hedge;
 use std::{fs, path::Path};
 
 use hedge::Hedge;
-use spinney_model::{Destination, Key, Matrix};
+use spinney_model::{Destination, InSecond, Key, Matrix, Scene, Taxon};
 use spinney_press::{Stamp, page};
 
 /// A walk: its answers, and the ends it comes to.
@@ -79,6 +79,29 @@ fn write(name: &str, walk: &Hedge, stamp: Stamp, walks: &[Walked]) {
         .expect("the folder can be written to");
 }
 
+/// The walk in two languages, the second from right to left.
+fn in_two_languages() -> Hedge {
+    let mut walk = hedge::hedge();
+    let taxa =
+        walk.matrix.taxa().iter().enumerate().map(|(at, taxon)| Taxon {
+            second_name: Some(format!("شجرة {at}")),
+            ..taxon.clone()
+        });
+    let taxa = taxa.collect();
+    let questions = walk.key.couplets.iter().map(|couplet| InSecond {
+        text: couplet.wording.first().to_string(),
+        second: "هل حافة الورقة مسننة؟".to_string(),
+    });
+    let scene = Scene {
+        second_language: Some("العربية".to_string()),
+        second_questions: questions.collect(),
+        ..walk.matrix.scene().clone()
+    };
+    let matrix = walk.matrix.clone().with_taxa(taxa).expect("as many kinds");
+    walk.matrix = matrix.with_scene(scene);
+    walk
+}
+
 #[test]
 fn pages_are_written_for_the_browser() {
     let walk = hedge::hedge();
@@ -90,6 +113,7 @@ fn pages_are_written_for_the_browser() {
     all.extend(most);
     write("hedge", &walk, Stamp::None, &all);
     write("trying_out", &walk, Stamp::TryingOut, &all[..5]);
+    write("two_languages", &in_two_languages(), Stamp::None, &all);
     let shown = hedge::HOSTILE.replace(char::is_control, " ");
     let (one, other) = (format!("a{shown}"), format!("b{shown} or {shown}"));
     let doubted = (vec!["cant_tell"], vec![one.clone(), other.clone()]);

@@ -15,6 +15,7 @@ use spinney_check::{Proof, Road};
 use spinney_model::{
     Claim, Finding, LeftTogether, Matrix, Severity, Share, Stopped, TaxonIx, Wish, Wishes,
 };
+use spinney_press::{Booklet, second_language};
 use spinney_voice::{Tongue, wording};
 
 use crate::terminal::{self, Paint};
@@ -96,6 +97,16 @@ pub(crate) fn written(t: Tongue, folder: &Path, files: &[String]) -> String {
     let texts: [(&str, &dyn Display); 2] =
         [("folder", &folder.display()), ("files", &files.join(", "))];
     format!("\n{}\n", t.with("run-written", &texts))
+}
+
+/// What of the second language is missing on the sheets; empty: they are in one language.
+pub(crate) fn second_language(booklet: &Booklet<'_>) -> String {
+    let Some(missing) = second_language::missing(booklet) else { return String::new() };
+    let mut text = String::from("\n");
+    for sentence in missing.told(booklet.tongue) {
+        push_wrapped(&mut text, "", &sentence);
+    }
+    text
 }
 
 /// So many steps and pictures of a collection are in a file now.

@@ -239,6 +239,11 @@ fn should(matrix: &Matrix, ask: &Ask, question: &str) -> Option<(String, String)
     }
 }
 
+/// Whether the states of a character are just yes and no.
+pub(crate) fn is_yes_no(character: &Character) -> bool {
+    states::is_yes_no(character)
+}
+
 /// Whether the wording of a character's questions is a person's own.
 pub fn is_own(matrix: &Matrix, character: CharacterIx) -> bool {
     let own = matrix.character(character).question.as_deref();

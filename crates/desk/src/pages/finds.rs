@@ -11,7 +11,7 @@ mod disagree;
 pub(crate) mod kind;
 pub(crate) mod left;
 
-use deeds::{LONGEST_TEXT, SCENE_FIELDS};
+use deeds::{LONGEST_LIST, LONGEST_TEXT, SCENE_FIELDS};
 use maud::{Markup, html};
 use spinney_collection::laid::Laid;
 use spinney_collection::layer::Layer;
@@ -200,9 +200,9 @@ fn next(t: Tongue, desk: &Desk, asked: &Asked<'_>, laid: Option<&Laid>) -> Marku
     }
 }
 
-/// What the adults see to before they go may be so long, in letters.
-const LONGEST_LIST: usize = 4000;
-
+/// What is said in lines: what the adults see to before they go, questions in two languages.
+const LISTS: [(AboutField, &str); 2] =
+    [(AboutField::BeforeYouGo, "before"), (AboutField::SecondQuestions, "second-questions")];
 /// Where and when, the caution, and the form to change them.
 fn scene(t: Tongue, collection: &Collection) -> Markup {
     let said = [AboutField::Place, AboutField::Season, AboutField::Part];
@@ -229,6 +229,13 @@ fn scene(t: Tongue, collection: &Collection) -> Markup {
                     label for="scene-before" { (t.say("finds-before")) }
                     textarea id="scene-before" name="before" rows="5" maxlength=(LONGEST_LIST) dir="auto"
                         placeholder=(t.say("finds-before-example")) { "\n" (before) }
+                    @if collection.second_language().is_some() {
+                        @let second = collection.about_field(AboutField::SecondQuestions);
+                        label for="scene-second" { (t.say("finds-second-questions")) }
+                        textarea id="scene-second" name="second-questions" rows="3"
+                            maxlength=(LONGEST_LIST) dir="auto"
+                            placeholder=(t.say("finds-second-questions-example")) { "\n" (second) }
+                    }
                     button #scene-keep { (t.say("finds-keep")) }
                 }
             }
@@ -244,12 +251,12 @@ static DESCRIBE: Form<Vec<(AboutField, String)>> = Form {
         let texts =
             sent.map(|(field, name, ..)| Ok((field, at.asked.typed(name, LONGEST_TEXT)?)));
         let mut texts = texts.collect::<Result<Vec<_>, _>>()?;
-        if at.asked.sent("before") {
-            let before = lines(at.asked.request.field("before"));
-            if before.chars().count() > LONGEST_LIST {
-                return Err(at.asked.too_long(&before, LONGEST_LIST));
+        for (field, name) in LISTS.into_iter().filter(|(_, name)| at.asked.sent(name)) {
+            let list = lines(at.asked.request.field(name));
+            if list.chars().count() > LONGEST_LIST {
+                return Err(at.asked.too_long(&list, LONGEST_LIST));
             }
-            texts.push((AboutField::BeforeYouGo, before));
+            texts.push((field, list));
         }
         Ok(texts)
     },

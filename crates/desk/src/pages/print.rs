@@ -5,6 +5,7 @@
 
 mod booklet;
 mod how_many;
+mod second;
 
 use std::sync::Arc;
 
@@ -32,6 +33,7 @@ pub(crate) const ROUTES: &[Route] = &[
     (Method::Get, "/print", Handler::ShowLong(show)),
     (Method::Get, "/print/{file}", Handler::ShowLong(file)),
     post(&how_many::COUNT),
+    post(&second::TYPED),
 ];
 
 /// What is to be printed.
@@ -99,6 +101,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
             &desk.history.now,
             &wanted.address(wanted.sheet, wanted.paper, page),
         ))
+        (second::form(t, &bound, &wanted.address(wanted.sheet, wanted.paper, page)))
         div.printing {
             (choices(desk, &wanted, &bound.booklet()))
             (preview(&wanted, page, of))

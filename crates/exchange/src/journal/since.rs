@@ -35,6 +35,7 @@ pub fn since(edit: &Edit) -> u32 {
 fn of_kind(edit: &KindEdit) -> u32 {
     match edit {
         KindEdit::Describe(field, _) => match field {
+            KindField::SecondName => 5,
             KindField::Name
             | KindField::ScientificName
             | KindField::OtherNames
@@ -57,6 +58,7 @@ fn of_kind(edit: &KindEdit) -> u32 {
 fn of_character(edit: &CharacterEdit) -> u32 {
     match edit {
         CharacterEdit::Describe(field, _) => match field {
+            CharacterField::SecondQuestion | CharacterField::SecondStates => 5,
             CharacterField::Values => 3,
             CharacterField::Name
             | CharacterField::Question
@@ -80,6 +82,7 @@ fn of_character(edit: &CharacterEdit) -> u32 {
 
 fn of_scene(field: AboutField) -> u32 {
     match field {
+        AboutField::SecondLanguage | AboutField::SecondQuestions => 5,
         AboutField::Children | AboutField::Groups => 4,
         AboutField::BeforeYouGo => 3,
         AboutField::Title

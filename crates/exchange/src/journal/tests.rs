@@ -50,6 +50,13 @@ fn edits() -> Vec<Edit> {
         Edit::Scene(AboutField::BeforeYouGo, text()),
         Edit::Scene(AboutField::Children, text()),
         Edit::Scene(AboutField::Groups, text()),
+        Edit::Scene(AboutField::SecondLanguage, text()),
+        Edit::Scene(AboutField::SecondQuestions, text()),
+        Edit::Kind(kind, KindEdit::Describe(KindField::SecondName, text())),
+        Edit::Character(
+            character,
+            CharacterEdit::Describe(CharacterField::SecondStates, text()),
+        ),
         Edit::Key(key, KeyEdit::Start(text())),
         Edit::Key(key, KeyEdit::Rename(text())),
         Edit::Key(key, KeyEdit::Remove),
@@ -181,8 +188,8 @@ fn what_only_a_later_form_can_say_says_so() {
 
 #[test]
 fn what_is_newer_or_damaged_is_refused() {
-    let newer = br#"{"v":5,"at":5,"sketch":{"kind":1}}"#;
-    assert_eq!(read(newer), Err(LineError::Newer(5)));
+    let newer = br#"{"v":6,"at":5,"sketch":{"kind":1}}"#;
+    assert_eq!(read(newer), Err(LineError::Newer(6)));
     for line in [
         "",
         "{}",

@@ -39,7 +39,8 @@ words!(
     HowSure = "how sure",
     Where = "where",
     When = "when",
-    WhichPlant = "which plant"
+    WhichPlant = "which plant",
+    SecondName = "second name"
 );
 
 words!(
@@ -62,7 +63,9 @@ words!(
     Instrument = "instrument",
     InOrder = "in order",
     WordsToKnow = "words to know",
-    RatioOf = "ratio of"
+    RatioOf = "ratio of",
+    SecondQuestion = "second question",
+    SecondStates = "second states"
 );
 
 words!(
@@ -77,7 +80,9 @@ words!(
     Caution = "caution",
     BeforeYouGo = "before you go",
     Children = "children",
-    Groups = "groups"
+    Groups = "groups",
+    SecondLanguage = "second language",
+    SecondQuestions = "second questions"
 );
 
 words!(

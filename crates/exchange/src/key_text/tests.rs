@@ -5,8 +5,8 @@ use std::sync::LazyLock;
 
 use spinney_fixtures::choices::{Choices, holds, same};
 use spinney_model::{
-    Code, Couplet, Destination, End, Fact, Finding, Key, LinksLine, Matrix, OfKeyRead, OfLinks,
-    Place, TaxonIx, Wording,
+    Code, Couplet, Destination, End, Fact, Finding, InSecond, Key, LinksLine, Matrix,
+    OfKeyRead, OfLinks, Place, Scene, Taxon, TaxonIx, Wording,
 };
 
 use super::{KeyRead, read, write};
@@ -672,4 +672,62 @@ fn links_files_of_scribbles_never_fail_and_write_back() {
     });
     let read_lines = read_lines.get();
     assert!(read_lines > 20, "only {read_lines} lines could be read");
+}
+
+/// The table of the hedge with a second language.
+fn in_two_languages() -> Matrix {
+    let table = table();
+    let pair = |text: &str, second: &str| InSecond {
+        text: text.to_owned(),
+        second: second.to_owned(),
+    };
+    let scene = Scene {
+        second_language: Some("Polski".to_owned()),
+        second_questions: vec![pair("Is it hollow?", "Czy jest pusty w środku?")],
+        ..table.scene().clone()
+    };
+    let second = |at: usize| match at {
+        0 => "leszczyna".to_owned(),
+        at => format!("gatunek {at}"),
+    };
+    let taxa = table
+        .taxa()
+        .iter()
+        .enumerate()
+        .map(|(at, taxon)| Taxon { second_name: Some(second(at)), ..taxon.clone() });
+    let taxa = taxa.collect();
+    table.with_taxa(taxa).expect("as many kinds").with_scene(scene)
+}
+
+#[test]
+fn a_key_printed_in_two_languages_is_read_as_in_one() {
+    let table = in_two_languages();
+    let names: Vec<&str> = table.taxa().iter().map(|taxon| taxon.name.as_str()).collect();
+    let text = |second: bool| {
+        let mut text = String::from("1. Is it hollow?\n");
+        let beneath = |text: &mut String, line: String| {
+            if second {
+                text.push_str(&line);
+            }
+            text.push('\n');
+        };
+        beneath(&mut text, "Czy jest pusty w środku?".to_owned());
+        text.push_str(&format!("yes → {}\n", names[0]));
+        beneath(&mut text, "leszczyna".to_owned());
+        text.push_str(&format!("no → {} or {}\n", names[1], names[2]));
+        beneath(&mut text, "gatunek 1 / gatunek 2".to_owned());
+        text
+    };
+    let plain = read(&text(false), &table, &Links::default());
+    let both = read(&text(true), &table, &Links::default());
+    assert_eq!((&both.key, &both.findings), (&plain.key, &plain.findings));
+    assert_eq!((plain.findings.len(), plain.key.couplets.len()), (0, 1));
+    // In one language, even if it is the second, nothing goes.
+    let second = "1. Czy jest pusty w środku?\nyes → leszczyna\nno → gatunek 1\n";
+    let read = read(second, &table, &Links::default());
+    assert_eq!(read.findings, []);
+    assert_eq!(
+        drawn(&read.key, &table),
+        [format!("1 Czy jest pusty w środku? | {} | {}", names[0], names[1])]
+    );
 }

@@ -39,7 +39,7 @@ pub(crate) struct Names<'l> {
 }
 
 impl<'l> Names<'l> {
-    /// The pupils', scientific and other names of every kind, and those of the links file.
+    /// The pupils', scientific, second and other names of every kind, and those of the links file.
     pub(crate) fn of(matrix: &Matrix, links: &'l Links) -> Self {
         let mut folded: BTreeMap<String, BTreeSet<TaxonIx>> = BTreeMap::new();
         // The pupils' name counts first: another kind's other name must not make it unsure.
@@ -49,6 +49,7 @@ impl<'l> Names<'l> {
         let pupils: BTreeSet<String> = folded.keys().cloned().collect();
         for (ix, taxon) in matrix.taxa().iter().enumerate() {
             let others = taxon.other_names.iter().map(|other| &other.name);
+            let others = taxon.second_name.iter().chain(others);
             for name in taxon.scientific_name.iter().chain(others) {
                 let name = fold(name);
                 if !pupils.contains(&name) {

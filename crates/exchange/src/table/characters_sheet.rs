@@ -6,7 +6,8 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    CellAt, CharacterField, Difficulty, FieldIs, Instrument, Season, SeenOn, Share, WrittenIn,
+    CellAt, CharacterField, Difficulty, FieldIs, InSecond, Instrument, Season, SeenOn, Share,
+    WrittenIn,
 };
 
 use super::answers::{is_no, is_yes};
@@ -31,6 +32,8 @@ pub(super) struct Described {
     pub(super) name: String,
     pub(super) place: CellAt,
     pub(super) question: Option<String>,
+    pub(super) second_question: Option<String>,
+    pub(super) second_states: Vec<InSecond>,
     pub(super) values: Option<Values>,
     pub(super) states: Vec<String>,
     pub(super) unit: Option<WrittenIn>,
@@ -77,6 +80,8 @@ fn described(row: Record<'_>, report: &mut Report) -> Described {
         name: String::new(),
         place: row.place(0),
         question: None,
+        second_question: None,
+        second_states: Vec::new(),
         values: None,
         states: Vec::new(),
         unit: None,

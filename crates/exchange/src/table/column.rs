@@ -79,6 +79,8 @@ fn character(column: &Column<'_>, scale: Scale, report: &mut Report) -> Characte
     character.by_touch = by_touch.unwrap_or(heading.is_touch());
     if let Some(described) = heading.described {
         character.question.clone_from(&described.question);
+        character.second_question.clone_from(&described.second_question);
+        character.second_states.clone_from(&described.second_states);
         character.seen_on.clone_from(&described.seen_on);
         character.difficulty = described.difficulty;
         character.read_right = described.read_right.usual;

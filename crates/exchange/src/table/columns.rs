@@ -10,6 +10,7 @@ use spinney_model::{
 
 use super::characters_sheet::{self as of_characters, Described};
 use super::kinds_sheet::{self as of_kinds, Weighed};
+use super::phrase::{in_second, in_second_listed};
 use super::report::Report;
 use super::second_sheet::Record;
 use super::{about_sheet, write};
@@ -92,7 +93,7 @@ pub(crate) struct OfAbout {
 const YES_NO: Input = Input::OneOf(&["yes", "no"]);
 
 /// The sheet `characters`.
-pub(crate) static CHARACTERS: [OfCharacters; 16] = [
+pub(crate) static CHARACTERS: [OfCharacters; 18] = [
     OfCharacters {
         field: CharacterField::Name,
         headings: &["character", "characters", "name", "heading"],
@@ -239,10 +240,26 @@ pub(crate) static CHARACTERS: [OfCharacters; 16] = [
         read: |into, cell, _| into.ratio = of_characters::ratio(cell.row),
         write: write::ratio_of,
     },
+    OfCharacters {
+        field: CharacterField::SecondQuestion,
+        headings: &["second question", "question in the second language"],
+        input: Input::Line,
+        width: 38.0,
+        read: |into, cell, _| into.second_question = cell.text(),
+        write: |character, _| character.second_question.clone().unwrap_or_default(),
+    },
+    OfCharacters {
+        field: CharacterField::SecondStates,
+        headings: &["second states", "states in the second language"],
+        input: Input::Line,
+        width: 38.0,
+        read: |into, cell, _| into.second_states = in_second_listed(cell.get()),
+        write: |character, _| write::in_second_listed(&character.second_states),
+    },
 ];
 
 /// The sheet `kinds`; what belongs to the finds comes last.
-pub(crate) static KINDS: [OfKinds; 11] = [
+pub(crate) static KINDS: [OfKinds; 12] = [
     OfKinds {
         field: Some(KindField::Name),
         headings: &["kind", "kinds", "name", "species"],
@@ -299,6 +316,14 @@ pub(crate) static KINDS: [OfKinds; 11] = [
         read: |into, cell, _| into.taxon.confirming = cell.text(),
         write: Some(|taxon| taxon.confirming.clone().unwrap_or_default()),
     },
+    OfKinds {
+        field: Some(KindField::SecondName),
+        headings: &["second name", "name in the second language"],
+        input: Input::Line,
+        width: 20.0,
+        read: |into, cell, _| into.taxon.second_name = cell.text(),
+        write: Some(|taxon| taxon.second_name.clone().unwrap_or_default()),
+    },
     of_a_find(KindField::HowSure, &["how sure", "sure"]),
     of_a_find(KindField::Where, &["where", "where found", "place"]),
     of_a_find(KindField::When, &["when", "when found", "date"]),
@@ -317,7 +342,7 @@ const fn of_a_find(field: KindField, headings: &'static [&'static str]) -> OfKin
 }
 
 /// The sheet `about`.
-pub(crate) static ABOUT: [OfAbout; 9] = [
+pub(crate) static ABOUT: [OfAbout; 11] = [
     OfAbout {
         field: Some(AboutField::Title),
         headings: &["title"],
@@ -375,6 +400,26 @@ pub(crate) static ABOUT: [OfAbout; 9] = [
         read: |scene, text| scene.groups = text.as_deref().and_then(about_sheet::how_many),
         write: |scene| scene.groups.iter().map(u16::to_string).collect(),
         counts: true,
+    },
+    OfAbout {
+        field: Some(AboutField::SecondLanguage),
+        headings: &["second language"],
+        read: |scene, text| scene.second_language = text,
+        write: |scene| scene.second_language.iter().cloned().collect(),
+        counts: false,
+    },
+    OfAbout {
+        field: Some(AboutField::SecondQuestions),
+        headings: &["second question", "question in the second language"],
+        read: |scene, text| {
+            let text = text.unwrap_or_default();
+            let lines = about_sheet::lines(&text);
+            scene.second_questions.extend(lines.filter_map(|line| in_second(&line)));
+        },
+        write: |scene| {
+            scene.second_questions.iter().map(|pair| write::in_second(pair, &[])).collect()
+        },
+        counts: false,
     },
     OfAbout {
         field: None,

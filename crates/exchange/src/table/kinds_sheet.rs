@@ -75,6 +75,7 @@ fn described(row: Record<'_>, usual_weight: Share, report: &mut Report) -> Descr
         name: String::new(),
         scientific_name: None,
         other_names: Vec::new(),
+        second_name: None,
         weight: usual_weight,
         caution: None,
         picture: None,

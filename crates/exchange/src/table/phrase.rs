@@ -3,6 +3,8 @@
 //! From a text to its pieces, and back. What stands between straight quotation marks is never
 //! cut, so that a state may be called `"oval or so"`; a mark inside is doubled.
 
+use spinney_model::InSecond;
+
 /// How texts are compared: without capitals, outer spaces, or runs of spaces.
 pub(super) fn fold(text: &str) -> String {
     let mut folded = String::with_capacity(text.len());
@@ -114,6 +116,20 @@ pub(super) fn quoted(text: &str) -> Option<String> {
     let inner = text.trim().strip_prefix('"')?.strip_suffix('"')?;
     let bare = inner.replace("\"\"", "");
     (!bare.contains('"')).then(|| inner.replace("\"\"", "\""))
+}
+
+/// `toothed = ząbkowany`: a text and what it is in the second language; None: there is none.
+pub(super) fn in_second(text: &str) -> Option<InSecond> {
+    let bytes = text.as_bytes();
+    let pieces = cut(text, |at| (bytes[at] == b'=').then_some(1));
+    let (first, rest) = pieces.split_first()?;
+    let pair = InSecond { text: unquote(first), second: unquote(&rest.join(" = ")) };
+    (!pair.text.is_empty()).then_some(pair)
+}
+
+/// `toothed = ząbkowany; smooth = gładki`, or with commas.
+pub(super) fn in_second_listed(text: &str) -> Vec<InSecond> {
+    list(text).into_iter().filter_map(in_second).collect()
 }
 
 /// A text between quotation marks.

@@ -4,7 +4,9 @@
 //! It does not know which states a column has.
 
 use super::cell_text::{seen, thing_counted, understood_in_every_column};
-use super::phrase::{alternatives, fold, list, quote, unquote};
+use super::phrase::{alternatives, fold, in_second_listed, list, quote, unquote};
+use super::write;
+use spinney_model::InSecond;
 
 /// Everything that is said in several cells, as one cell: `lobed` and `entire` are
 /// `lobed or entire`. None: fewer than two things are said, or one cell says that nobody knows
@@ -52,6 +54,23 @@ pub fn renamed(text: &str, from: &str, to: &str) -> String {
     }
     out.push_str(&text[written..]);
     once(out)
+}
+
+/// A question worded by hand with its text in the second language, as one line.
+pub fn second_question(text: &str, second: &str) -> String {
+    let pair = InSecond { text: text.to_owned(), second: second.to_owned() };
+    write::in_second(&pair, &[])
+}
+
+/// States in the second language, `toothed = ząbkowany`, of which one is another word from now on.
+pub fn renamed_in_second(text: &str, from: &str, to: &str) -> String {
+    let mut pairs = in_second_listed(text);
+    let mut found = false;
+    for pair in pairs.iter_mut().filter(|pair| fold(&pair.text) == fold(from)) {
+        to.clone_into(&mut pair.text);
+        found = true;
+    }
+    if found { write::in_second_listed(&pairs) } else { text.to_owned() }
 }
 
 /// A list without counts in which nothing stands twice.

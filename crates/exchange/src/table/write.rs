@@ -6,8 +6,8 @@
 
 use num_traits::{CheckedMul, ToPrimitive};
 use spinney_model::{
-    Cell, Character, Difficulty, Matrix, OtherName, Quantity, Scale, Share, StateIx, Taxon,
-    Unit, Value, WrittenIn,
+    Cell, Character, Difficulty, InSecond, Matrix, OtherName, Quantity, Scale, Share, StateIx,
+    Taxon, Unit, Value, WrittenIn,
 };
 
 use super::cell_text::{Part, What, understand};
@@ -241,6 +241,25 @@ pub(super) fn ratio_of(character: &Character, matrix: &Matrix) -> String {
         Some((one, other)) => format!("{} / {}", name(one), name(other)),
         None => String::new(),
     }
+}
+
+/// `toothed = ząbkowany`; only the text where nobody gave the other.
+/// What stands `apart` from the next pair is put between quotation marks, if a text has it too.
+pub(super) fn in_second(pair: &InSecond, apart: &[char]) -> String {
+    let side = |text: &str| {
+        let words = text.split_whitespace().collect::<Vec<_>>().join(" ");
+        let plain = words == text && !text.contains(['"', '=']) && !text.contains(apart);
+        if plain { text.to_owned() } else { quote(text) }
+    };
+    match pair.second.as_str() {
+        "" => side(&pair.text),
+        second => format!("{} = {}", side(&pair.text), side(second)),
+    }
+}
+
+/// `toothed = ząbkowany; smooth = gładki`
+pub(super) fn in_second_listed(pairs: &[InSecond]) -> String {
+    pairs.iter().map(|pair| in_second(pair, &[';', ','])).collect::<Vec<_>>().join("; ")
 }
 
 /// A text of words and single spaces as it is, everything else between quotation marks.

@@ -9,6 +9,8 @@ pub enum KindField {
     ScientificName,
     /// Other names, with their languages: `de: Hasel; cy: collen`.
     OtherNames,
+    /// Its name in the second language of the sheets.
+    SecondName,
     /// How often it is met: a number, or often, sometimes, rarely.
     HowOften,
     /// What may hurt.
@@ -32,10 +34,14 @@ pub enum CharacterField {
     Name,
     /// How to ask about it, with `{}` for the states.
     Question,
+    /// The same in the second language of the sheets.
+    SecondQuestion,
     /// What its cells hold: words, counts or a measure; empty: as they look.
     Values,
     /// Its states, in their order.
     States,
+    /// Its states in that language: `toothed = ząbkowany; smooth = gładki`.
+    SecondStates,
     /// What it is measured in.
     Unit,
     /// How far a threshold stays from every range.
@@ -81,6 +87,10 @@ pub enum AboutField {
     Children,
     /// In how many groups they go.
     Groups,
+    /// The second language of the sheets.
+    SecondLanguage,
+    /// Questions worded by hand in that language, a line each: `Is it hollow? = Czy jest pusty?`
+    SecondQuestions,
 }
 
 /// What a key is for.

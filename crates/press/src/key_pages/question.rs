@@ -85,7 +85,11 @@ fn head(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
     let block = setting.block(&words, Style::LARGE, room).at_most(&setting.faces, 6);
     let y = ((9.0 - block.height) / 2.0).max(0.3);
     let (x, down) = (wide - back.w, ((9.0 - back.h) / 2.0).max(0.0));
-    number.with(left, y, Piece::text(block, Role::Heading(3))).with(x, down, back)
+    let mut words = Piece::text(block, Role::Heading(3));
+    if let Some(second) = setting.second_question(couplet, Style::BODY, room) {
+        words = words.then(0.3, second);
+    }
+    number.with(left, y, words).with(x, down, back)
 }
 
 /// `(from 3)`: the questions that lead here; where none does, the number that was written.
@@ -214,7 +218,10 @@ fn destination(
                 let block = setting.block(&setting.end_name(at), Style::LARGE, wide - x);
                 let block = block.at_most(&setting.faces, 6);
                 let down = ((ROW - block.height) / 2.0).max(-0.4);
-                let text = Piece::text(block, Role::Paragraph);
+                let mut text = Piece::text(block, Role::Paragraph);
+                if let Some(second) = setting.second_end(at, Style::BODY, wide - x) {
+                    text = text.then(0.0, second);
+                }
                 Piece::blank(wide, (y + ROW).max(least)).with(x, y + down, text)
             };
             let beside = least == 0.0;

@@ -14,14 +14,13 @@ use super::pictures::Pictures;
 use super::question::back;
 use super::tree::{Ending, Tree};
 use super::typed::Typed;
-use super::words::Words;
-use super::{front, mark};
+use super::{Parts, front, mark};
 
 /// The section of one end.
 pub(super) fn section(
     booklet: &Booklet,
     tree: &Tree,
-    (words, pictures): (&Words, &Pictures),
+    (parts, pictures): (Parts<'_>, &Pictures),
     ix: usize,
 ) -> Markup {
     let (t, ending) = (booklet.tongue, &tree.endings[ix]);
@@ -33,7 +32,7 @@ pub(super) fn section(
             @match ending {
                 Ending::Kinds(end) => {
                     h2 tabindex="-1" { span.number { (t.say("phone-should-be")) } " " (Typed(&name)) }
-                    (kinds_of(booklet, end, words, pictures))
+                    (kinds_of(booklet, end, parts, pictures))
                 }
                 Ending::NoSuchNumber(_) | Ending::Nothing => {
                     h2 tabindex="-1" { (t.say("phone-stops")) }
@@ -51,7 +50,7 @@ pub(super) fn section(
     }
 }
 
-fn kinds_of(booklet: &Booklet, end: &End, words: &Words, pictures: &Pictures) -> Markup {
+fn kinds_of(booklet: &Booklet, end: &End, parts: Parts<'_>, pictures: &Pictures) -> Markup {
     let t = booklet.tongue;
     let several = end.taxa.len() + end.unrecognised.len() > 1;
     let written = fitting::at_end(booklet.matrix, end);
@@ -65,7 +64,7 @@ fn kinds_of(booklet: &Booklet, end: &End, words: &Words, pictures: &Pictures) ->
             }
         }
         div.kinds.one[!several] {
-            @for &taxon in &end.taxa { (kind(booklet, pictures, taxon)) }
+            @for &taxon in &end.taxa { (kind(booklet, parts, pictures, taxon)) }
             @for written in &end.unrecognised {
                 article.kind {
                     h3 { (Typed(written)) }
@@ -74,7 +73,7 @@ fn kinds_of(booklet: &Booklet, end: &End, words: &Words, pictures: &Pictures) ->
             }
         }
         p.newcomer { (fitting::newcomer(t, written)) }
-        (words.explained(confirming))
+        (parts.words.explained(confirming))
     }
 }
 
@@ -111,7 +110,7 @@ fn kinds(ending: &Ending) -> String {
 }
 
 /// One kind at its end.
-fn kind(booklet: &Booklet, pictures: &Pictures, at: TaxonIx) -> Markup {
+fn kind(booklet: &Booklet, parts: Parts<'_>, pictures: &Pictures, at: TaxonIx) -> Markup {
     let (t, taxon) = (booklet.tongue, booklet.matrix.taxon(at));
     let picture = taxon.picture.as_ref().and_then(|file| pictures.address(file));
     let drawing = booklet.drawn.kinds.get(at.0).and_then(Option::as_ref);
@@ -119,6 +118,7 @@ fn kind(booklet: &Booklet, pictures: &Pictures, at: TaxonIx) -> Markup {
     html! {
         article.kind {
             h3 { (Typed(&taxon.name)) }
+            (parts.in_second(parts.second.and_then(|second| second.name(at))))
             @if let Some(address) = picture {
                 img alt=(Typed(&taxon.name)) src=(address);
             } @else if let Some(drawing) = drawing {

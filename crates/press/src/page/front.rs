@@ -84,11 +84,15 @@ fn cautions(booklet: &Booklet) -> Markup {
     }
 }
 
-/// What the script shows above a question after somebody could not tell.
+/// What the script shows above a question: the way back, the button that reads aloud, and what
+/// is supposed after somebody could not tell.
 pub(super) fn while_walking(t: Tongue) -> Markup {
     html! {
-        nav #steps aria-label=(t.say("phone-steps")) hidden {
-            a #one-back href="#start" { (mark("back")) span { (t.say("try-back")) } }
+        div #above {
+            nav #steps aria-label=(t.say("phone-steps")) hidden {
+                a #one-back href="#start" { (mark("back")) span { (t.say("try-back")) } }
+            }
+            button #aloud type="button" hidden { (mark("aloud")) span {} }
         }
         div #supposing hidden {}
     }

@@ -10,19 +10,13 @@ use spinney_voice::Tongue;
 use crate::{Booklet, second_look};
 
 use super::ending::ending_name;
-use super::mark;
-use super::shown::Shown;
 use super::tree::{Tree, Way};
 use super::typed::Typed;
-use super::words::Words;
+use super::{Parts, mark};
 
 /// The section of one question.
-pub(super) fn section(
-    booklet: &Booklet,
-    tree: &Tree,
-    (words, shown): (&Words, &Shown),
-    ix: usize,
-) -> Markup {
+pub(super) fn section(booklet: &Booklet, tree: &Tree, parts: Parts<'_>, ix: usize) -> Markup {
+    let Parts { words, shown, second } = parts;
     let question = &tree.questions[ix];
     let number = question.couplet.number;
     let t = booklet.tongue;
@@ -39,6 +33,7 @@ pub(super) fn section(
     html! {
         section.screen.question id=(question.id) data-number=(number) {
             h2 tabindex="-1" { span.number { (t.with("try-step", &[("number", &number)])) } " " (Typed(&asks)) }
+            (parts.in_second(second.and_then(|second| second.question(ix))))
             @if let Some(line) = second_look::line(booklet, question.couplet, 2) {
                 p.also { (Typed(&line)) }
             }

@@ -34,6 +34,8 @@ pub(super) fn words(t: Tongue) -> Markup {
         ("one-of-many", counted("phone-one-of-many")),
         ("at-end", t.say("phone-at-end")),
         ("both-done", t.say("phone-both-done")),
+        ("read-aloud", t.say("phone-read-aloud")),
+        ("stop-reading", t.say("phone-stop-reading")),
     ];
     html! {
         div #said hidden {

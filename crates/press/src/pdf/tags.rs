@@ -107,6 +107,7 @@ fn meaning(placed: &Placed) -> Option<TagKind> {
             Some(Tag::Hn(level, Some(words(placed))).into())
         }
         Role::Paragraph => Some(Tag::P.into()),
+        Role::Second(tag) => Some(Tag::P.with_lang(Some((*tag).to_owned())).into()),
         Role::Label => Some(Tag::Lbl.into()),
         Role::Figure(alt) => Some(Tag::Figure(Some(alt.clone())).into()),
         Role::Decoration | Role::Running | Role::Stamp => None,

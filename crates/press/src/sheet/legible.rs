@@ -5,6 +5,8 @@
 //! so that a reader sees that something stood there; invisible signs vanish; long texts end in
 //! an ellipsis.
 
+use std::collections::BTreeSet;
+
 use super::face::Faces;
 
 /// What stands for a sign that the typeface lacks: Unicode's replacement sign, or a question
@@ -39,6 +41,12 @@ pub fn legible(faces: &Faces, text: &str, most: usize) -> String {
     plain
 }
 
+/// The letters of a text that the typeface lacks.
+pub fn lacking(faces: &Faces, text: &str) -> BTreeSet<char> {
+    let seen = |c: &char| !c.is_whitespace() && !c.is_control() && !invisible(*c);
+    text.chars().filter(seen).filter(|c| !faces.has(*c) || private(*c)).collect()
+}
+
 /// Signs that only steer other signs: joiners, direction marks, variation selectors, tags.
 fn invisible(character: char) -> bool {
     matches!(u32::from(character),
@@ -59,7 +67,28 @@ pub fn says_something(text: &str) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::{Faces, legible};
+    use super::{Faces, lacking, legible};
+
+    #[test]
+    fn which_second_languages_can_be_printed() {
+        let faces = Faces::new();
+        let whole = [
+            "zażółć gęślą jaźń",
+            "Türkçe ağaç",
+            "ґава їжак’",
+            "tiếng Việt",
+            "șarpe",
+            "Kurmancî",
+            "ŵ",
+        ];
+        for text in whole {
+            assert!(lacking(&faces, text).is_empty(), "{text}");
+        }
+        for text in ["عربي", "ελιά", "עץ", "हिन्दी", "中文", "ትግርኛ"]
+        {
+            assert!(!lacking(&faces, text).is_empty(), "{text}");
+        }
+    }
 
     #[test]
     fn what_the_typeface_lacks_is_seen_and_what_is_invisible_is_gone() {

@@ -5,8 +5,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{
-    Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, Key, Matrix, Quantity,
-    Scale, Scene, SecondLooks, StateIx, Taxon, TaxonIx, Unit, Value, Wording,
+    Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, InSecond, Key, Matrix,
+    Quantity, Scale, Scene, SecondLooks, StateIx, Taxon, TaxonIx, Unit, Value, Wording,
 };
 use spinney_press::{Booklet, Drawn, Picture, Stamp};
 use spinney_voice::{Tongue, wording};
@@ -98,6 +98,8 @@ fn table() -> Matrix {
         before_you_go: vec!["Ask the land's owner.".into()],
         children: None,
         groups: None,
+        second_language: None,
+        second_questions: Vec::new(),
         version: Some("3".into()),
     };
     Matrix::new(scene, taxa, characters, rows).expect("rows that fit")
@@ -180,12 +182,16 @@ pub(crate) fn hostile() -> Hedge {
             caution: hostile(),
             confirming: hostile(),
             picture: hostile(),
+            second_name: hostile(),
             ..Taxon::named(format!("{name}{HOSTILE}"))
         })
         .into();
     let states = vec![HOSTILE.to_string(), "other".to_string()];
     let mut character = Character::named(HOSTILE, Scale::Words { states });
     character.by_touch = true;
+    character.second_question = Some(format!("{HOSTILE}{{}}"));
+    character.second_states =
+        vec![InSecond { text: HOSTILE.to_string(), second: HOSTILE.to_string() }];
     let rows = vec![vec![Cell::from(Value::Unknown)], vec![Cell::from(Value::Unknown)]];
     let scene = Scene {
         title: hostile(),
@@ -196,6 +202,8 @@ pub(crate) fn hostile() -> Hedge {
         before_you_go: hostile().into_iter().collect(),
         children: None,
         groups: None,
+        second_language: hostile(),
+        second_questions: Vec::new(),
         version: hostile(),
     };
     let matrix = Matrix::new(scene, taxa, vec![character], rows).expect("rows that fit");

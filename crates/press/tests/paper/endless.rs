@@ -66,6 +66,8 @@ pub(crate) fn walked(kinds: usize, deep: usize, many: usize, letters: usize) -> 
         before_you_go: vec![words.clone(); 3],
         children: None,
         groups: None,
+        second_language: None,
+        second_questions: Vec::new(),
         ..Scene::default()
     };
     let matrix = hedge::matrix(taxa.collect(), scene);

@@ -123,6 +123,8 @@ pub(crate) fn scene() -> Scene {
         before_you_go: vec!["Ask the land's owner.".to_owned(), "Look for ticks.".to_owned()],
         children: None,
         groups: None,
+        second_language: None,
+        second_questions: Vec::new(),
         version: Some("3".to_owned()),
     }
 }

@@ -124,6 +124,8 @@ fn hostile_names_and_words() {
         before_you_go: vec![long.clone(); 3],
         children: None,
         groups: None,
+        second_language: None,
+        second_questions: Vec::new(),
         version: Some(long.repeat(3)),
     };
     let matrix = hedge::matrix(taxa.collect(), scene);

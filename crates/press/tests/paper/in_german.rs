@@ -112,6 +112,8 @@ fn without_words() -> Walked {
         before_you_go: vec!["Zyzy.".to_owned()],
         children: None,
         groups: None,
+        second_language: None,
+        second_questions: Vec::new(),
         version: Some("3".to_owned()),
     };
     let taxa = walked.matrix.taxa().iter().zip(1..).map(|(taxon, number)| Taxon {

@@ -18,6 +18,7 @@ mod look;
 mod measured;
 mod places;
 mod ruler;
+mod second_language;
 mod second_look;
 mod shown;
 mod wall;

@@ -23,7 +23,7 @@ pub(crate) fn poppler(program: &str, options: &[&str], name: &str, pdf: &[u8]) -
     String::from_utf8(said.stdout).unwrap()
 }
 
-fn even(text: &str) -> String {
+pub(crate) fn even(text: &str) -> String {
     text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 

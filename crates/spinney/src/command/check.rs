@@ -54,6 +54,7 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
         reasons: &[],
         ..json::Report::of(matrix)
     };
+    let mut second = String::new();
     if let Some(path) = &args.sheets.out {
         let date = folder::date(args.sheets.date.as_deref());
         let asked_by = match args.pupils {
@@ -79,6 +80,7 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
         text.push_str(&of_the_claim(t, given.claim.as_ref(), &opinion));
         folder.write("opinion.txt", text.as_bytes())?;
         folder.finish()?;
+        second = report::second_language(&booklet);
     }
     if let Some(path) = &args.write_links {
         let links = Links::of(&given.key).write(matrix);
@@ -90,6 +92,7 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
         let ink = Ink::terminal(t);
         let mut text = opinion_in_words(&ink, matrix, &opinion, &findings);
         text.push_str(&of_the_claim(t, given.claim.as_ref(), &opinion));
+        text.push_str(&second);
         terminal::print(&text)?;
     }
     Ok(fine(&findings))

@@ -68,7 +68,7 @@ pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
         folder.fill(&booklet, &json, (args.sheets.paper, args.sheets.ink))?;
         let text = report::findings(&Ink::plain(t), &findings);
         folder.write("findings.txt", text.as_bytes())?;
-        written = Some((path, folder.finish()?));
+        written = Some((path, folder.finish()?, report::second_language(&booklet)));
     }
     if args.answer.format == Format::Json {
         terminal::print_json(&json::report(&json, report::in_english))?;
@@ -90,7 +90,8 @@ pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
             );
         }
         text.push_str(&still_to_mend(t, &findings));
-        if let Some((path, files)) = written {
+        if let Some((path, files, second)) = written {
+            text.push_str(&second);
             text.push_str(&report::written(t, path, &files));
         }
         terminal::print(&text)?;

@@ -64,7 +64,7 @@ pub(crate) fn run(t: Tongue, args: &Revise) -> Result<bool, Failure> {
             let changed = what_changed(&plain, matrix, &old, &revised);
             folder.write("changes.txt", changed.as_bytes())?;
             folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
-            Some((path, folder.finish()?))
+            Some((path, folder.finish()?, report::second_language(&booklet)))
         }
         None => None,
     };
@@ -96,7 +96,8 @@ pub(crate) fn run(t: Tongue, args: &Revise) -> Result<bool, Failure> {
         }
     }
     text.push_str(&still_to_mend(t, &findings));
-    if let Some((path, files)) = written {
+    if let Some((path, files, second)) = written {
+        text.push_str(&second);
         text.push_str(&report::written(t, path, &files));
     }
     terminal::print(&text)?;

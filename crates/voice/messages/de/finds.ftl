@@ -121,8 +121,12 @@ finds-part = Was man in der Hand haben muss
 finds-part-example = einen Zweig mit Blättern
 finds-scene-caution = Was alle wissen müssen, die mitgehen. Es steht auf jedem Arbeitsblatt
 finds-scene-caution-example = Wascht euch vor dem Essen die Hände.
+finds-second-language = Eine zweite Sprache auf den Arbeitsblättern: Ihr schreibt jeden Namen und jede Frage in ihr dazu
+finds-second-language-example = Polski
 finds-before = Bevor es losgeht: woran die Erwachsenen denken, eine Zeile für jede Sache
 finds-before-example = Die Besitzerin des Grundstücks fragen.
+finds-second-questions = Fragen in euren eigenen Worten, in der zweiten Sprache: eine Zeile für jede, mit = dazwischen
+finds-second-questions-example = Ist er hohl? = Czy jest pusty w środku?
 finds-keep = Speichern
 finds-name = Name
 finds-name-help = Wie die Kinder ihn nennen. Leer: noch ohne Namen. Ändert ihr den Namen später, ändert er sich überall.
@@ -132,6 +136,8 @@ finds-scientific = Wissenschaftlicher Name
 finds-scientific-help = Wenn ihr ihn kennt.
 finds-other-names = Namen in anderen Sprachen oder Gegenden
 finds-other-names-help = Vor jedem Namen steht seine Sprache, so: cy: collen; en: hazel
+finds-second-name = Der Name in der zweiten Sprache
+finds-second-name-help = Er steht unter dem Namen: auf dem Schlüssel, auf den Karten zum Sortieren und auf der Seite fürs Handy.
 finds-caution = Was schaden kann
 finds-caution-help = Es steht überall, wo der Fund gezeigt wird.
 finds-confirm = Woran prüft ihr es am Ende?

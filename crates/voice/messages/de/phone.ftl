@@ -69,3 +69,5 @@ phone-only-one = Nur eine ist noch übrig.
 phone-one-of-many = Es kann noch eine von { $count } sein.
 phone-at-end = Ihr seid an einem Ende des Schlüssels.
 phone-both-done = Ihr seid beide Wege bis zum Ende gegangen.
+phone-read-aloud = Vorlesen
+phone-stop-reading = Vorlesen beenden

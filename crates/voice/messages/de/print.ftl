@@ -1,6 +1,20 @@
 ### Drucken.
 
 print-title = Drucken
+print-second-type = Was fehlt, gleich hier aufschreiben
+second-whole = Jeder Name und jede Frage steht auch in der zweiten Sprache da ({ $language }).
+second-names-missing = { $count ->
+    [one] 1 Art hat noch keinen Namen in der zweiten Sprache ({ $language }). Gedruckt wird nur der erste.
+   *[other] { $count } Arten haben noch keinen Namen in der zweiten Sprache ({ $language }). Gedruckt wird nur der erste.
+}
+second-questions-missing = { $count ->
+    [one] 1 Frage steht noch nicht in der zweiten Sprache da ({ $language }). Gedruckt wird sie nur in der ersten.
+   *[other] { $count } Fragen stehen noch nicht in der zweiten Sprache da ({ $language }). Gedruckt werden sie nur in der ersten.
+}
+second-not-printed = { $count ->
+    [one] 1 Text in der zweiten Sprache ({ $language }) fehlt auf Papier: Der Schrift fehlt { $letters }. Auf der Seite fürs Handy steht er.
+   *[other] { $count } Texte in der zweiten Sprache ({ $language }) fehlen auf Papier: Der Schrift fehlt { $letters }. Auf der Seite fürs Handy stehen sie.
+}
 print-no-key = Es gibt noch nichts zu drucken. Zuerst braucht es einen Schlüssel.
 print-nothing-asked = Es gibt noch nichts zu drucken: Dieser Schlüssel hat keine Frage. Zuerst die Funde auf Haufen sortieren oder dort den Rest finden lassen.
 print-set-sheets = Die Arbeitsblätter für die Gruppe sind zum Sortieren: eine Nummer für jeden Fund, ein leerer Schlüssel zum Ausfüllen, eine Liste zum Ankreuzen.

@@ -123,10 +123,14 @@ table-field-clash-remedy = Geht zurück und seht nach, was jetzt dasteht. Wenn e
 table-field-name = Name
 table-field-question = Wie man fragt
 table-help-question = Setzt {"{}"} dorthin, wo das Wort oder die Zahl hingehört: „Ist der Blattrand {"{}"}?“
+table-field-second-question = Wie man in der zweiten Sprache fragt
+table-help-second-question = Setzt {"{}"} dorthin, wo das Wort hingehört. Bei Zahlen schreibt ihr „oder mehr“ selbst dazu, und {"{}"} für die Zahl: „Czy ogonek ma {"{}"} lub więcej?“
 table-field-values = Was in den Zellen steht
 table-help-values = Leer: so, wie die Zellen aussehen. Wählt „Wörter“, wo Zahlen nur Namen sind.
 table-field-states = Die Möglichkeiten, der Reihe nach
 table-help-states = Mit Kommas dazwischen. Leer: die Wörter, die in den Zellen stehen.
+table-field-second-states = Die Möglichkeiten in der zweiten Sprache
+table-help-second-states = So: gezähnt = ząbkowany, glatt = gładki
 table-field-in-order = Die Möglichkeiten haben eine Reihenfolge
 table-help-in-order = Klein, mittel, groß: Dann fragt keine Frage nach „klein oder groß“ gegen „mittel“.
 table-field-unit = Gemessen in

@@ -121,8 +121,12 @@ finds-part = What must be in the hand
 finds-part-example = a twig with leaves
 finds-scene-caution = What everybody on the visit must know; it is on every sheet
 finds-scene-caution-example = Wash your hands before lunch.
+finds-second-language = A second language on the sheets: you type each name and question in it
+finds-second-language-example = Polski
 finds-before = Before you go: what the adults see to, one line each
 finds-before-example = Ask the land's owner.
+finds-second-questions = Questions in your own words, in the second language: one line each, with = between
+finds-second-questions-example = Is it hollow? = Czy jest pusty w środku?
 finds-keep = Keep
 finds-name = Name
 finds-name-help = What pupils call it. Empty: not named yet. A later name changes everywhere.
@@ -132,6 +136,8 @@ finds-scientific = Scientific name
 finds-scientific-help = If you know it.
 finds-other-names = Names in other languages or places
 finds-other-names-help = Each with its language before it, like this: cy: collen; de: Hasel
+finds-second-name = Its name in the second language
+finds-second-name-help = It stands below the name on the key, the cards to sort and the page for a phone.
 finds-caution = What may hurt
 finds-caution-help = It is shown wherever the find is shown.
 finds-confirm = How do you make sure at the end?

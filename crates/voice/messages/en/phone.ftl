@@ -69,3 +69,5 @@ phone-only-one = Only one is left.
 phone-one-of-many = It may still be one of { $count }.
 phone-at-end = You have come to an end of the key.
 phone-both-done = You have gone both ways to the end.
+phone-read-aloud = Read aloud
+phone-stop-reading = Stop reading

@@ -1,6 +1,20 @@
 ### Print.
 
 print-title = Print
+print-second-type = Type what is missing
+second-whole = Every name and every question is there in the second language too ({ $language }).
+second-names-missing = { $count ->
+    [one] 1 kind has no name in the second language yet ({ $language }). Only its first name is printed.
+   *[other] { $count } kinds have no name in the second language yet ({ $language }). Only their first names are printed.
+}
+second-questions-missing = { $count ->
+    [one] 1 question has no text in the second language yet ({ $language }). Only the first is printed.
+   *[other] { $count } questions have no text in the second language yet ({ $language }). Only the first is printed.
+}
+second-not-printed = { $count ->
+    [one] 1 text in the second language ({ $language }) is left out on paper: the typeface lacks { $letters }. The page for a phone has it.
+   *[other] { $count } texts in the second language ({ $language }) are left out on paper: the typeface lacks { $letters }. The page for a phone has them.
+}
 print-no-key = There is nothing to print yet: first a key.
 print-nothing-asked = There is nothing to print yet: this key has no question. Sort the finds into heaps first, or let the rest be found there.
 print-set-sheets = The sheets for the group are for the sorting: a number for every find, an empty key to write, a list to tick.

@@ -123,10 +123,14 @@ table-field-clash-remedy = Go back, look at what is written now, and type yours 
 table-field-name = Name
 table-field-question = How to ask
 table-help-question = Put {"{}"} where the state or the number goes: “Is the leaf edge {"{}"}?”
+table-field-second-question = How to ask in the second language
+table-help-second-question = Put {"{}"} where the state goes. For numbers write “or more” yourself, and {"{}"} for the number: “Czy ogonek ma {"{}"} lub więcej?”
 table-field-values = What its cells hold
 table-help-values = Empty: as its cells look. Say “words” where numbers are only names.
 table-field-states = Its states, in their order
 table-help-states = With commas between. Empty: the words that are written in the cells.
+table-field-second-states = Its states in the second language
+table-help-second-states = Like this: toothed = ząbkowany, smooth = gładki
 table-field-in-order = The states have an order
 table-help-in-order = Small, middling, large: a question never takes the two ends against the middle.
 table-field-unit = Measured in

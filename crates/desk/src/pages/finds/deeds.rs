@@ -228,6 +228,8 @@ pub(super) static TAKE_OUT: Form<KindId> = Form {
 pub(crate) const LONGEST_NAME: usize = 120;
 /// The longest of whatever else is written down about a kind, in letters: three sentences.
 pub(crate) const LONGEST_TEXT: usize = 600;
+/// The longest of what is said in lines: what the adults see to, questions in two languages.
+pub(crate) const LONGEST_LIST: usize = 4000;
 /// The most kinds of a collection.
 pub(crate) const MOST_KINDS: usize = spinney_model::limits::SCREENS_KINDS;
 /// The most pictures of one kind: a sheet of contact prints.
@@ -235,7 +237,7 @@ pub(crate) const MOST_PICTURES: usize = 24;
 
 /// What can be written down about a kind: the field, its name in the form, its label, what
 /// helps to fill it in, and whether a sentence or two belong there.
-pub(super) const KIND_FIELDS: [(KindField, &str, &str, &str, bool); 10] = [
+pub(super) const KIND_FIELDS: [(KindField, &str, &str, &str, bool); 11] = [
     (KindField::Name, "name", "finds-name", "finds-name-help", false),
     (KindField::HowSure, "how-sure", "finds-how-sure", "finds-how-sure-help", false),
     (
@@ -252,6 +254,13 @@ pub(super) const KIND_FIELDS: [(KindField, &str, &str, &str, bool); 10] = [
         "finds-other-names-help",
         false,
     ),
+    (
+        KindField::SecondName,
+        "second-name",
+        "finds-second-name",
+        "finds-second-name-help",
+        false,
+    ),
     (KindField::Caution, "caution", "finds-caution", "finds-caution-help", true),
     (KindField::ConfirmBy, "confirm", "finds-confirm", "finds-confirm-help", true),
     (KindField::HowOften, "how-often", "finds-how-often", "finds-how-often-help", false),
@@ -266,12 +275,18 @@ pub(super) fn of_kind(field: KindField) -> &'static str {
 }
 
 /// What can be said of the scene: the field, its name in the form, its label and an example.
-pub(super) const SCENE_FIELDS: [(AboutField, &str, &str, &str); 5] = [
+pub(super) const SCENE_FIELDS: [(AboutField, &str, &str, &str); 6] = [
     (AboutField::Title, "title", "finds-title", "finds-title-example"),
     (AboutField::Place, "place", "finds-place", "finds-place-example"),
     (AboutField::Season, "season", "finds-season", "finds-season-example"),
     (AboutField::Part, "part", "finds-part", "finds-part-example"),
     (AboutField::Caution, "caution", "finds-scene-caution", "finds-scene-caution-example"),
+    (
+        AboutField::SecondLanguage,
+        "second-language",
+        "finds-second-language",
+        "finds-second-language-example",
+    ),
 ];
 
 /// The label of a field.
@@ -280,11 +295,13 @@ pub(super) fn of_scene(field: AboutField) -> &'static str {
         AboutField::BeforeYouGo => "finds-before",
         AboutField::Children => "print-children",
         AboutField::Groups => "print-groups",
+        AboutField::SecondQuestions => "finds-second-questions",
         AboutField::Title
         | AboutField::Place
         | AboutField::Season
         | AboutField::Part
-        | AboutField::Caution => {
+        | AboutField::Caution
+        | AboutField::SecondLanguage => {
             let known = SCENE_FIELDS.iter().find(|(known, ..)| *known == field);
             known.map_or("", |(_, _, label, _)| label)
         }

@@ -114,13 +114,19 @@ fn picture_button(view: &View<'_>, hash: &str, at: usize, first: bool) -> Markup
     }
 }
 
-/// Everything that is known of it, as one form.
+/// Everything that is known of it, as one form. A name in a second language is asked for where
+/// there is one.
 fn form(view: &View<'_>) -> Markup {
     let t = view.t;
+    let wanted = |(field, ..): &(KindField, &str, &str, &str, bool)| {
+        *field != KindField::SecondName
+            || view.desk.history.now.second_language().is_some()
+            || !view.kind.field(*field).is_empty()
+    };
     html! {
         form.about method="post" action=(DESCRIBE.path) {
             (of_kind_fields(view))
-            @for (field, name, label, help, long) in KIND_FIELDS {
+            @for (field, name, label, help, long) in KIND_FIELDS.into_iter().filter(wanted) {
                 @let text = view.kind.field(field);
                 @let longest = if field == KindField::Name { LONGEST_NAME } else { LONGEST_TEXT };
                 div.field {

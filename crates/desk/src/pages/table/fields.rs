@@ -18,10 +18,22 @@ use crate::reply::Refused;
 
 /// Every field of the sheet: its mark in forms, its label, its help (empty: none). How it is
 /// filled in, the table of columns says.
-pub(super) const FIELDS: [(Field, &str, &str, &str); 16] = [
+pub(super) const FIELDS: [(Field, &str, &str, &str); 18] = [
     (Field::Name, "name", "table-field-name", ""),
     (Field::Question, "question", "table-field-question", "table-help-question"),
+    (
+        Field::SecondQuestion,
+        "second-question",
+        "table-field-second-question",
+        "table-help-second-question",
+    ),
     (Field::States, "states", "table-field-states", "table-help-states"),
+    (
+        Field::SecondStates,
+        "second-states",
+        "table-field-second-states",
+        "table-help-second-states",
+    ),
     (Field::InOrder, "in-order", "table-field-in-order", "table-help-in-order"),
     (Field::Unit, "unit", "table-field-unit", ""),
     (Field::Values, "values", "table-field-values", "table-help-values"),
@@ -36,6 +48,13 @@ pub(super) const FIELDS: [(Field, &str, &str, &str); 16] = [
     (Field::WordsToKnow, "words", "table-field-words", "table-help-words"),
     (Field::RatioOf, "ratio", "table-field-ratio", "table-help-ratio"),
 ];
+
+/// Whether a field is asked for: those of a second language only where there is one.
+pub(super) fn wanted(collection: &Collection, id: CharacterId, field: Field) -> bool {
+    !matches!(field, Field::SecondQuestion | Field::SecondStates)
+        || collection.second_language().is_some()
+        || !collection.character_field(id, field).is_empty()
+}
 
 /// The label of a field.
 pub(crate) fn label(field: Field) -> &'static str {

@@ -5,10 +5,10 @@ use spinney_collection::keys::letters;
 use spinney_collection::laid::Laid;
 use spinney_collection::{Collection, reworded};
 use spinney_exchange::table::{self, Input, Units};
-use spinney_model::{CharacterId, CharacterIx, Scale, StateIx};
+use spinney_model::{CharacterField as Field, CharacterId, CharacterIx, Scale, StateIx};
 use spinney_voice::{Tongue, wording};
 
-use super::fields::{DESCRIBE, FIELDS, LONGEST_NAME, LONGEST_TEXT, named};
+use super::fields::{DESCRIBE, FIELDS, LONGEST_NAME, LONGEST_TEXT, named, wanted};
 use super::margin;
 use super::rename::{RENAME_STATE, TAKE_OUT};
 use super::view::{View, unit};
@@ -16,7 +16,7 @@ use crate::forms::hidden;
 use crate::pages::frame;
 
 /// So many fields are seen at once; the others are folded.
-const SEEN_FIRST: usize = 8;
+const SEEN_FIRST: usize = 10;
 
 pub(super) fn panel(
     t: Tongue,
@@ -27,6 +27,7 @@ pub(super) fn panel(
     let name = collection.character_name(id);
     let place = view.laid.as_ref().and_then(|laid| Some((laid.as_ref(), laid.character(id)?)));
     let back = view.address();
+    let asked = |field: &Field| wanted(collection, id, *field);
     html! {
         section #panel tabindex="-1" aria-labelledby="panel-name" {
             h2 #panel-name dir="auto" { (name) }
@@ -37,7 +38,7 @@ pub(super) fn panel(
             @for finding in margin::of_character(view, name) { (frame::finding_slip(t, finding)) }
             form method="post" action=(at_id(DESCRIBE.path, id)) {
                 (hidden(&[("back", &back)]))
-                @for (field, mark, label, help) in &FIELDS[..SEEN_FIRST] {
+                @for (field, mark, label, help) in FIELDS[..SEEN_FIRST].iter().filter(|of| asked(&of.0)) {
                     (one(t, mark, table::input(*field), collection.character_field(id, *field), label, help))
                 }
                 details {

@@ -15,6 +15,7 @@ const FROZEN: [&str; VERSION as usize] = [
     include_str!("words_2.txt"),
     include_str!("words_3.txt"),
     include_str!("words_4.txt"),
+    include_str!("words_5.txt"),
 ];
 
 /// What a type of ours takes for this: its variants, or the fields of one of them, as the
