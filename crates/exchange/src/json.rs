@@ -1,5 +1,5 @@
 //! Keys, costs and findings as JSON: what `key`, `check` and `explain` write, and read back;
-//! and where a table is weak.
+//! where a table is weak; and what was measured in pictures.
 //!
 //! From a key with its matrix, claim and findings to pretty-printed JSON with fields in a
 //! fixed order, and back to a key. The shape is described in `docs/key.schema.json`. The
@@ -9,6 +9,7 @@ mod certificate;
 #[cfg(test)]
 mod described;
 mod forgive;
+mod measured;
 mod number;
 mod read;
 mod revise;
@@ -22,6 +23,7 @@ use spinney_model::{BestKeys, Claim, Finding, Key, Matrix, Reasons, Refusal, Sha
 pub use spinney_model::KeyFileError;
 
 pub use forgive::forgiving;
+pub use measured::measured;
 pub use read::{read, read_claim, read_key};
 pub use revise::{Revised, revised};
 pub use weak::weak;

@@ -8,5 +8,6 @@ pub mod journal;
 pub mod json;
 pub mod key_text;
 pub mod link;
+pub mod measured;
 pub mod table;
 pub mod template;

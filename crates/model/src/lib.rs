@@ -21,6 +21,7 @@ mod key;
 pub mod limits;
 mod marks;
 mod matrix;
+mod measured;
 mod quantity;
 mod revision;
 mod standing;
@@ -62,6 +63,10 @@ pub use forgiving::{BothWays, Forgiving, ForgivingKeys};
 pub use key::{Couplet, Destination, End, Key, SecondLooks, Wording};
 pub use marks::within_marks;
 pub use matrix::{Matrix, MatrixError, Scene};
+pub use measured::{
+    Doubt, How, LeafLines, LeafNote, LeftOut, Measurand, Measure, MeasuredIn, MeasuredLeaf,
+    MeasuredPicture, NoScale, NotMeasured, PictureError, PictureScale,
+};
 pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, Written, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};
 pub use standing::{AskedBy, Holds, Standing};

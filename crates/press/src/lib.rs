@@ -20,6 +20,7 @@ pub mod key_pages;
 pub mod lessons;
 pub mod lines;
 mod looks;
+pub mod measured_picture;
 pub mod measuring;
 pub mod page;
 pub mod pdf;

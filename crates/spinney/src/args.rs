@@ -9,6 +9,7 @@ use clap::{Args, CommandFactory, Parser, Subcommand, ValueEnum};
 use spinney_model::Matrix;
 use spinney_voice::{LANGUAGES, Tongue};
 
+pub(crate) use measure::{Measure, MeasureFormat};
 pub(crate) use screens::{Open, Pack, Rescue, Unpack};
 pub(crate) use wishes::{Hand, Season, Seen, Wishes};
 
@@ -16,6 +17,7 @@ use crate::failure::Failure;
 use crate::words::{Text, Words};
 
 mod date;
+mod measure;
 mod screens;
 mod wishes;
 mod wrong_use;
@@ -148,6 +150,8 @@ pub(crate) enum Verb {
     Forgive(Forgive),
     /// Change last season's key as little as this season's table allows.
     Revise(Revise),
+    /// Measure the leaves in scans: blade, stalk, area, each with its ±.
+    Measure(Measure),
     /// Write an empty table to fill in, with questions for leaves to start from.
     Template(Template),
     /// Write the page that holds all of Spinney in one file, for machines without it.

@@ -5,6 +5,7 @@ pub(crate) mod demo;
 pub(crate) mod explain;
 pub(crate) mod forgive;
 pub(crate) mod key;
+pub(crate) mod measure;
 pub(crate) mod open;
 pub(crate) mod pack;
 pub(crate) mod pocket;

@@ -64,6 +64,7 @@ fn run(t: Tongue, verb: Option<Verb>) -> ExitCode {
         Verb::Forgive(args) => command::forgive::run(t, &args),
         Verb::Revise(args) => command::revise::run(t, &args),
         Verb::Pocket(args) => command::pocket::run(t, &args),
+        Verb::Measure(args) => command::measure::run(t, &args),
         Verb::Template(args) => command::template::run(t, &args),
         Verb::Pack(args) => command::pack::pack(t, &args),
         Verb::Unpack(args) => command::pack::unpack(t, &args),

@@ -123,13 +123,19 @@ impl Progress {
             self.shown = length;
         }
     }
+
+    /// Takes the line away.
+    pub(crate) fn clear(&mut self) {
+        if self.shown > 0 {
+            to_stderr(&format!("\r{}\r", " ".repeat(self.shown)));
+        }
+        self.shown = 0;
+    }
 }
 
 impl Drop for Progress {
     fn drop(&mut self) {
-        if self.shown > 0 {
-            to_stderr(&format!("\r{}\r", " ".repeat(self.shown)));
-        }
+        self.clear();
     }
 }
 

@@ -157,6 +157,8 @@ const RUNS: &[&[&str]] = &[
     &["table", "."],
     &["table", ".", "--out", "OUT"],
     &["template", "OUT.xlsx"],
+    &["measure", "blatt.png"],
+    &["measure", "blatt.png", "table.csv", "--dpi", "300", "--out", "OUT"],
 ];
 
 fn folder(name: &str) -> PathBuf {
@@ -172,6 +174,11 @@ fn folder(name: &str) -> PathBuf {
     ] {
         fs::write(folder.join(name), text).expect("a file can be written");
     }
+    let leaf = image::RgbImage::from_fn(120, 160, |x, y| {
+        let (across, down) = ((f64::from(x) - 60.0) / 30.0, (f64::from(y) - 80.0) / 60.0);
+        image::Rgb(if across.hypot(down) < 1.0 { [60, 100, 50] } else { [250; 3] })
+    });
+    leaf.save(folder.join("blatt.png")).expect("a picture can be written");
     folder
 }
 
@@ -320,6 +327,10 @@ fn a_wrong_use_and_a_failure_are_told_in_german_too() {
         &["unpack", "table.csv", "x.spinney"],
         &["rescue", "table.csv", "x.spinney"],
         &["template", "x.csv"],
+        &["measure"],
+        &["measure", "table.csv"],
+        &["measure", "nirgends.png"],
+        &["measure", "blatt.png", "--dpi", "viele"],
         &["pocket", "x.txt"],
         &["open", "leerer-ordner"],
     ];

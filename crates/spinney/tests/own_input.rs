@@ -89,6 +89,13 @@ const CASES: &[Case] = &[
         "to.txt",
         true,
     ),
+    case(&["measure", "leaves.csv", "--out", "."], "leaves.csv", "leaves.csv", true),
+    case(
+        &["measure", "leaves.csv", "--out", "visit"],
+        "leaves.csv",
+        "visit/leaves-leaf-01.png",
+        true,
+    ),
     case(
         &["revise", "finds.csv", "--old", "key.txt", "--out", "."],
         "key.txt",
@@ -154,12 +161,25 @@ fn desk(name: &str) -> PathBuf {
     ] {
         fs::write(folder.join(name), text).expect("written");
     }
+    // What a picture is called says nothing of what it is.
+    fs::write(folder.join("leaves.csv"), drawn_leaf()).expect("written");
     let store = spinney_store::Store::create(&folder.join("walk.spinney"));
     let line = br#"{"v":1,"at":0,"edits":[{"add_kind":{"kind":1,"name":"yew"}}]}"#.to_vec();
     store.and_then(|mut store| store.append(0, &[line], &[])).expect("a collection");
     let packed = spinney(&folder, &["pack", "walk.spinney", "packed.zip"], "");
     assert!(packed.status.success());
     folder
+}
+
+/// A dark ellipse on white paper.
+fn drawn_leaf() -> Vec<u8> {
+    let leaf = image::RgbImage::from_fn(120, 160, |x, y| {
+        let (across, down) = ((f64::from(x) - 60.0) / 30.0, (f64::from(y) - 80.0) / 60.0);
+        image::Rgb(if across.hypot(down) < 1.0 { [60, 100, 50] } else { [250; 3] })
+    });
+    let mut file = std::io::Cursor::new(Vec::new());
+    leaf.write_to(&mut file, image::ImageFormat::Png).expect("a picture can be written");
+    file.into_inner()
 }
 
 /// Everything in a folder: links as where they lead, files as their bytes.

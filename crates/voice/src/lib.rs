@@ -8,6 +8,7 @@ pub mod below;
 mod error;
 mod finding;
 pub mod glossary;
+pub mod measured;
 pub mod second_language;
 pub mod starters;
 mod tongue;

@@ -16,7 +16,8 @@ use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde_json::{Value, json};
 use spinney_model::{self as model, SeenOn, Severity, TaxonIx};
 
-use super::{forgive, revise, shape, weak, wish_words, write};
+use super::{forgive, measured, revise, shape, weak, wish_words, write};
+use crate::measured::words;
 
 /// A text that is one of these words.
 fn one_of(words: impl IntoIterator<Item = &'static str>) -> Schema {
@@ -96,6 +97,47 @@ texts! {
     Hope = {
         use model::Hope::{NewDifference, OneBlank, SeveralBlanks};
         one_of([OneBlank, SeveralBlanks, NewDifference].map(weak::word))
+    };
+    /// What is measured.
+    Measurand = one_of(model::Measurand::ALL.map(words::measurand));
+    /// What a measure is in.
+    MeasuredIn = {
+        use model::MeasuredIn::{Millimetres, Ratio, SquareMillimetres};
+        one_of([Millimetres, SquareMillimetres, Ratio].map(model::MeasuredIn::sign))
+    };
+    /// How a measure is taken.
+    How = {
+        let all: std::collections::BTreeSet<_> =
+            model::Measurand::ALL.map(|what| words::how(what.how())).into();
+        one_of(all)
+    };
+    /// Why a measure is not there.
+    NotMeasured = {
+        use model::NotMeasured::{NoScale, NoStalk};
+        one_of([NoScale, NoStalk].map(words::not_measured))
+    };
+    /// What is to be said of a leaf.
+    LeafNote = {
+        use model::LeafNote::{BaseGuessed, FaintEdge, Holes};
+        one_of([BaseGuessed, Holes, FaintEdge].map(words::note))
+    };
+    /// What in a picture is no leaf.
+    LeftOut = {
+        use model::LeftOut::{CutOff, Label, Speck};
+        one_of([CutOff, Label, Speck].map(words::left_out))
+    };
+    /// Where the size of a dot comes from, or why it is not known.
+    Scale = {
+        use model::{Doubt, NoScale, PictureScale as Scale};
+        let dpi = 300.0;
+        let too_large = NoScale::TooLarge { dpi, longer: 500.0 };
+        let unknown = [NoScale::NotSaid, NoScale::Camera, too_large, NoScale::NotSquare];
+        let known = [
+            Scale::Said { dpi },
+            Scale::OfFile { dpi, doubt: None },
+            Scale::OfFile { dpi, doubt: Some(Doubt::Usual) },
+        ];
+        one_of(known.into_iter().chain(unknown.map(Scale::Unknown)).map(words::scale))
     };
     /// An answer.
     YesOrNo = one_of(["yes", "no"]);
@@ -186,6 +228,11 @@ fn the_schemas_in_the_docs_are_what_the_types_give() {
             schema_of::<shape::Report> as fn(&str, &str) -> String,
         ),
         ("weak.schema.json", "Where a table is weak", schema_of::<weak::Shape>),
+        (
+            "measure.schema.json",
+            "What was measured of the leaves in pictures",
+            schema_of::<measured::Shape>,
+        ),
         ("forgive.schema.json", "Forgiving keys", schema_of::<forgive::Shape>),
         (
             "revise.schema.json",

@@ -139,7 +139,7 @@ fn what_the_press_says_is_there_and_nothing_else_is() {
 }
 
 /// How the names of messages begin that the command line alone says.
-const COMMAND_LINE: [&str; 12] = [
+const COMMAND_LINE: [&str; 13] = [
     "error-",
     "door-",
     "template-",
@@ -149,6 +149,7 @@ const COMMAND_LINE: [&str; 12] = [
     "run-",
     "opinion-",
     "explain-",
+    "measure-",
     "weak-",
     "forgive-",
     "revise-",

@@ -1,0 +1,156 @@
+//! What was measured of leaves as JSON: what `spinney measure` writes.
+//!
+//! From measured pictures to pretty-printed JSON with fields in a fixed order, described in
+//! `docs/measure.schema.json`. Nothing of it is read back.
+
+use serde::Serialize;
+use spinney_model::{LeftOut, Measurand, Measure, MeasuredLeaf, MeasuredPicture, NotMeasured};
+
+#[cfg(test)]
+use super::described;
+use crate::measured::words;
+
+/// What `spinney measure` writes with --format json. docs/measure.md says how each measure is
+/// defined.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub(super) struct Shape {
+    pictures: Vec<PictureShape>,
+}
+
+/// A picture.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Picture"))]
+struct PictureShape {
+    /// Its file.
+    file: String,
+    /// In pixels, upright.
+    width: u32,
+    /// In pixels, upright.
+    height: u32,
+    /// Dots per inch; null: not known, and then there are no lengths.
+    dpi: Option<f64>,
+    /// Where that comes from (said: by the person; doubtful: the file says 72 or 96), or why it
+    /// is not known.
+    #[cfg_attr(test, schemars(with = "described::Scale"))]
+    scale: &'static str,
+    /// Row by row, in each row from the left.
+    leaves: Vec<LeafShape>,
+    /// What was not measured.
+    left_out: Vec<LeftOutShape>,
+}
+
+/// A leaf.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Leaf"))]
+struct LeafShape {
+    /// Counted from 1.
+    leaf: usize,
+    measures: Vec<MeasureShape>,
+    #[cfg_attr(test, schemars(with = "Vec<described::LeafNote>"))]
+    notes: Vec<&'static str>,
+    /// Around leaf and stalk, in pixels to the right and down; the middle of the first pixel is
+    /// at 0, 0. At most 400 points.
+    outline: Vec<[f64; 2]>,
+    /// From base to tip, in the same pixels.
+    midrib: Vec<[f64; 2]>,
+    /// From the end of the stalk to the base; empty: none was seen.
+    stalk: Vec<[f64; 2]>,
+}
+
+/// A measure, or why it is not there.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Measure"))]
+struct MeasureShape {
+    #[cfg_attr(test, schemars(with = "described::Measurand"))]
+    what: &'static str,
+    /// Null: not measured.
+    value: Option<f64>,
+    /// Half of the 95 % interval; null: not measured.
+    plus_minus: Option<f64>,
+    #[cfg_attr(test, schemars(with = "described::MeasuredIn"))]
+    unit: &'static str,
+    #[cfg_attr(test, schemars(with = "described::How"))]
+    how: &'static str,
+    /// Why it was not measured.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(test, schemars(with = "Option<described::NotMeasured>"))]
+    not_measured: Option<&'static str>,
+}
+
+/// What was not measured, and how many there are.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "LeftOut"))]
+struct LeftOutShape {
+    #[cfg_attr(test, schemars(with = "described::LeftOut"))]
+    what: &'static str,
+    count: usize,
+}
+
+/// The most points of an outline that are written.
+const POINTS: usize = 400;
+
+/// Measured pictures, each with the name of its file, as JSON with a line end behind it.
+pub fn measured(pictures: &[(String, MeasuredPicture)]) -> String {
+    super::printed(&Shape { pictures: pictures.iter().map(picture).collect() })
+}
+
+fn picture((file, picture): &(String, MeasuredPicture)) -> PictureShape {
+    let left_out = |(what, count): &(LeftOut, usize)| LeftOutShape {
+        what: words::left_out(*what),
+        count: *count,
+    };
+    PictureShape {
+        file: file.clone(),
+        width: picture.size.0,
+        height: picture.size.1,
+        dpi: picture.scale.mm().map(|mm| rounded(25.4 / mm)),
+        scale: words::scale(picture.scale),
+        leaves: picture.leaves.iter().map(leaf).collect(),
+        left_out: picture.left_out.iter().map(left_out).collect(),
+    }
+}
+
+fn leaf(leaf: &MeasuredLeaf) -> LeafShape {
+    let step = leaf.lines.outline.len().div_ceil(POINTS).max(1);
+    let points = |line: &[[f64; 2]], step: usize| {
+        line.iter().step_by(step).map(|point| point.map(rounded)).collect()
+    };
+    LeafShape {
+        leaf: leaf.number,
+        measures: leaf.measures.iter().map(measure).collect(),
+        notes: leaf.notes.iter().map(|note| words::note(*note)).collect(),
+        outline: points(&leaf.lines.outline, step),
+        midrib: points(&leaf.lines.midrib, 1),
+        stalk: points(&leaf.lines.stalk, 1),
+    }
+}
+
+fn measure(measure: &Result<Measure, (Measurand, NotMeasured)>) -> MeasureShape {
+    let (what, found, why) = match measure {
+        Ok(measure) => (measure.what, Some(measure), None),
+        Err((what, why)) => (*what, None, Some(*why)),
+    };
+    MeasureShape {
+        what: words::measurand(what),
+        value: found.map(|measure| finely(measure.value)),
+        plus_minus: found.map(|measure| finely(measure.plus_minus)),
+        unit: what.unit().sign(),
+        how: words::how(what.how()),
+        not_measured: why.map(words::not_measured),
+    }
+}
+
+/// To a hundredth of a pixel.
+fn rounded(value: f64) -> f64 {
+    (value * 100.0).round() / 100.0
+}
+
+/// Finer than any ±.
+fn finely(value: f64) -> f64 {
+    (value * 1e6).round() / 1e6
+}

@@ -1,0 +1,46 @@
+//! A row a leaf, with a unit and a ± for each measure.
+
+use spinney_model::{
+    LeafLines, LeafNote, Measure, MeasuredLeaf, NoScale, NotMeasured, PictureScale,
+};
+
+use super::*;
+
+/// A leaf of which only the length is known.
+pub(crate) fn one_leaf(scale: PictureScale) -> MeasuredPicture {
+    let measures = Measurand::ALL.map(|what| match (what, scale.mm()) {
+        (Measurand::BladeLength, Some(_)) => {
+            Ok(Measure { what, value: 62.3149, plus_minus: 0.42 })
+        }
+        (Measurand::BladeLength, None) => Err((what, NotMeasured::NoScale)),
+        (Measurand::Roundness, _) => Ok(Measure { what, value: 0.5, plus_minus: 0.031 }),
+        _ => Err((what, NotMeasured::NoStalk)),
+    });
+    let lines = LeafLines {
+        outline: vec![[10.0, 10.0], [20.25, 10.0], [15.0, 30.0]],
+        blade: Vec::new(),
+        midrib: vec![[15.0, 30.0], [15.0, 10.0]],
+        width: [[10.0, 10.0], [20.25, 10.0]],
+        stalk: Vec::new(),
+        cut: None,
+    };
+    let notes = vec![LeafNote::BaseGuessed, LeafNote::Holes];
+    let leaf = MeasuredLeaf { number: 1, measures: measures.into(), notes, lines };
+    MeasuredPicture { size: (40, 50), scale, leaves: vec![leaf], left_out: Vec::new() }
+}
+
+#[test]
+fn a_leaf_is_a_row_and_what_is_not_known_is_a_question_mark() {
+    let known = one_leaf(PictureScale::Said { dpi: 300.0 });
+    let unknown = one_leaf(PictureScale::Unknown(NoScale::NotSaid));
+    let text = csv(&[("a, b.png".to_owned(), known), ("c.png".to_owned(), unknown)]);
+    let rows: Vec<&str> = text.lines().collect();
+    let heading = "picture,leaf,dpi,scale,blade length (mm),± blade length,blade width (mm),";
+    assert!(rows[0].starts_with(heading), "{}", rows[0]);
+    assert!(rows[0].contains(",blade area (mm²),± blade area,"), "{}", rows[0]);
+    let first = "\"a, b.png\",1,300,said,62.31,0.42,?,?,?,?,?,?,?,?,?,?,?,?,?,?,0.5,0.031,";
+    assert_eq!(rows[1], format!("{first}base guessed; holes"));
+    assert!(rows[2].starts_with("c.png,1,?,not said,?,?,"), "{}", rows[2]);
+    let columns = |row: &str| row.matches(',').count();
+    assert_eq!(columns(rows[0]), columns(rows[2]));
+}

@@ -1,0 +1,71 @@
+//! The words in which programs read what was measured: one each for everything that can be said.
+
+use spinney_model::{
+    Doubt, How, LeafNote, LeftOut, Measurand, NoScale, NotMeasured, PictureScale,
+};
+
+/// What is measured.
+pub(crate) fn measurand(what: Measurand) -> &'static str {
+    match what {
+        Measurand::BladeLength => "blade length",
+        Measurand::BladeWidth => "blade width",
+        Measurand::StalkLength => "stalk length",
+        Measurand::BladeArea => "blade area",
+        Measurand::Perimeter => "blade perimeter",
+        Measurand::LengthToWidth => "length to width",
+        Measurand::StalkToBlade => "stalk to blade",
+        Measurand::Solidity => "solidity",
+        Measurand::Roundness => "roundness",
+    }
+}
+
+/// How a measure is taken.
+pub(crate) fn how(how: How) -> &'static str {
+    match how {
+        How::AlongMidrib => "along midrib",
+        How::AcrossMidrib => "across midrib",
+        How::AlongStalk => "along stalk",
+        How::InsideOutline => "inside outline",
+        How::AlongOutline => "along outline",
+        How::OneOverOther => "one over other",
+    }
+}
+
+/// Why a measure is not there.
+pub(crate) fn not_measured(why: NotMeasured) -> &'static str {
+    match why {
+        NotMeasured::NoScale => "no scale",
+        NotMeasured::NoStalk => "no stalk seen",
+    }
+}
+
+/// What is to be said of a leaf.
+pub(crate) fn note(note: LeafNote) -> &'static str {
+    match note {
+        LeafNote::BaseGuessed => "base guessed",
+        LeafNote::Holes => "holes",
+        LeafNote::FaintEdge => "faint edge",
+    }
+}
+
+/// What is no leaf.
+pub(crate) fn left_out(what: LeftOut) -> &'static str {
+    match what {
+        LeftOut::CutOff => "cut off",
+        LeftOut::Label => "label",
+        LeftOut::Speck => "speck",
+    }
+}
+
+/// Where the scale comes from, or why there is none.
+pub(crate) fn scale(scale: PictureScale) -> &'static str {
+    match scale {
+        PictureScale::Said { .. } => "said",
+        PictureScale::OfFile { doubt: None, .. } => "of file",
+        PictureScale::OfFile { doubt: Some(Doubt::Usual), .. } => "doubtful",
+        PictureScale::Unknown(NoScale::NotSaid) => "not said",
+        PictureScale::Unknown(NoScale::Camera) => "camera",
+        PictureScale::Unknown(NoScale::TooLarge { .. }) => "too large",
+        PictureScale::Unknown(NoScale::NotSquare) => "not square",
+    }
+}

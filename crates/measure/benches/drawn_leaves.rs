@@ -1,0 +1,175 @@
+//! How far measures of drawn leaves are off: `cargo bench -p spinney-measure --bench drawn_leaves`.
+//!
+//! Some hundred leaves (`fixtures::leaves`), each on a page of its own: every shape and edge, turned,
+//! at 150, 300 and 600 dpi, with blur, noise, shade, uneven light, as PNG and as JPEG 60. Shapes by
+//! which the ± was set and shapes by which it is judged are listed apart. `-- N` draws N of
+//! each shape and edge.
+
+use std::io::Cursor;
+
+use fastrand::Rng;
+use image::ImageEncoder;
+use spinney_fixtures::leaves::scan::Page;
+use spinney_fixtures::leaves::{Edge, Plan, Shape, Truth};
+use spinney_model::{Measurand, MeasuredLeaf, MeasuredPicture, PictureError};
+
+/// The shapes by which the ± was set.
+const SET: [Shape; 4] = [Shape::Ellipse, Shape::Obovate, Shape::Rhombus, Shape::Lance];
+/// The shapes by which it is judged.
+const JUDGED: [Shape; 3] = [Shape::Ovate, Shape::Oblong, Shape::Heart];
+
+/// A drawn leaf and what was measured of it.
+struct Pair {
+    truth: Truth,
+    leaf: Option<MeasuredLeaf>,
+    told: String,
+}
+
+fn main() {
+    let count = std::env::args().filter_map(|word| word.parse().ok()).next().unwrap_or(8);
+    for (name, shapes, seed) in [("set", &SET[..], 1), ("judged", &JUDGED[..], 2)] {
+        let mut rng = Rng::with_seed(seed);
+        let mut pairs = Vec::new();
+        for shape in shapes {
+            for (edge, lobes) in
+                [(Edge::Smooth, 0), (Edge::Toothed, 0), (Edge::Wavy, 0), (Edge::Smooth, 3)]
+            {
+                for _ in 0..count {
+                    pairs.push(drawn(&mut rng, *shape, edge, lobes));
+                }
+            }
+        }
+        told(name, &pairs);
+    }
+}
+
+fn drawn(rng: &mut Rng, shape: Shape, edge: Edge, lobes: usize) -> Pair {
+    let plan = Plan::seeded(rng, shape, edge, lobes);
+    let leaf = plan.leaf();
+    let mut page = Page::of_one(&leaf, rng.f64() * 6.3);
+    page.dpi = [150.0, 300.0, 600.0][rng.usize(..3)];
+    page.blur = 0.4 + 1.1 * rng.f64();
+    page.noise = 4.0 * rng.f64();
+    page.shade = [0.0, 0.3][rng.usize(..2)];
+    page.uneven = [0.0, 0.25][rng.usize(..2)];
+    let jpeg = rng.bool();
+    let file = packed(&page, rng, jpeg);
+    let told = format!(
+        "{shape:?} {edge:?} lobes {lobes} {:.0} mm, {} dpi, blur {:.1}, noise {:.1}, shade {}, uneven {}, {}",
+        plan.length,
+        page.dpi,
+        page.blur,
+        page.noise,
+        page.shade,
+        page.uneven,
+        if jpeg { "JPEG" } else { "PNG" },
+    );
+    if let Ok(folder) = std::env::var("KEEP") {
+        let name = told.replace([' ', ','], "_");
+        let ending = if jpeg { "jpg" } else { "png" };
+        std::fs::write(format!("{folder}/{name}.{ending}"), &file)
+            .expect("a folder to keep in");
+    }
+    let leaf = measured(&file, page.dpi).ok().filter(|it| it.leaves.len() == 1);
+    Pair {
+        truth: plan.leaf().truth,
+        leaf: leaf.and_then(|picture| picture.leaves.into_iter().next()),
+        told,
+    }
+}
+
+fn measured(file: &[u8], dpi: f64) -> Result<MeasuredPicture, PictureError> {
+    spinney_measure::measure(&spinney_measure::read(file, Some(dpi))?)
+}
+
+fn packed(page: &Page<'_>, rng: &mut Rng, jpeg: bool) -> Vec<u8> {
+    let pixels = page.scanned(rng);
+    let (width, height) = page.pixels();
+    let mut file = Cursor::new(Vec::new());
+    if jpeg {
+        jpeg_encoder::Encoder::new(&mut file, 60)
+            .encode(&pixels, width as u16, height as u16, jpeg_encoder::ColorType::Rgb)
+            .expect("it can be packed");
+    } else {
+        image::codecs::png::PngEncoder::new(&mut file)
+            .write_image(&pixels, width as u32, height as u32, image::ExtendedColorType::Rgb8)
+            .expect("it can be packed");
+    }
+    file.into_inner()
+}
+
+/// What is true of a measurand, and how far a measure may be off in mm whatever its length.
+fn truth(of: &Truth, what: Measurand) -> Option<f64> {
+    Some(match what {
+        Measurand::BladeLength => of.length,
+        Measurand::BladeWidth => of.width,
+        Measurand::StalkLength => of.stalk?,
+        Measurand::BladeArea => of.area,
+        Measurand::Perimeter => of.perimeter,
+        Measurand::LengthToWidth => of.length / of.width,
+        Measurand::StalkToBlade => of.stalk? / of.length,
+        Measurand::Roundness => 4.0 * std::f64::consts::PI * of.area / of.perimeter.powi(2),
+        Measurand::Solidity => return None,
+    })
+}
+
+/// How far one measure is off.
+struct Off<'p> {
+    /// As a share of what is true.
+    share: f64,
+    /// In its unit.
+    by: f64,
+    plus_minus: f64,
+    pair: &'p Pair,
+}
+
+fn told(name: &str, pairs: &[Pair]) {
+    let found = pairs.iter().filter(|pair| pair.leaf.is_some()).count();
+    println!("\n{name}: {} leaves, {found} found", pairs.len());
+    println!("measure | n | median off | 95 % | median mm | 95 % mm | inside ± | ± to median");
+    for what in Measurand::ALL {
+        let mut all = Vec::new();
+        for pair in pairs {
+            let Some(leaf) = &pair.leaf else { continue };
+            let (Some(truth), Ok(measure)) = (truth(&pair.truth, what), leaf.measure(what))
+            else {
+                continue;
+            };
+            let by = (measure.value - truth).abs();
+            all.push(Off { share: by / truth, by, plus_minus: measure.plus_minus, pair });
+        }
+        if all.is_empty() {
+            continue;
+        }
+        let inside = all.iter().filter(|off| off.by <= off.plus_minus).count();
+        let share = |part| quantile(all.iter().map(|off| off.share), part);
+        let by = |part| quantile(all.iter().map(|off| off.by), part);
+        println!(
+            "{what:?} | {} | {:.2} % | {:.2} % | {:.3} | {:.3} | {:.1} % | {:.1}",
+            all.len(),
+            100.0 * share(0.5),
+            100.0 * share(0.95),
+            by(0.5),
+            by(0.95),
+            100.0 * inside as f64 / all.len() as f64,
+            quantile(all.iter().map(|off| off.plus_minus), 0.5) / by(0.5),
+        );
+        if std::env::var("WORST").is_ok() {
+            all.sort_by(|a, b| b.share.total_cmp(&a.share));
+            for off in all.iter().take(6) {
+                println!("    {:.1} % ({:.2}): {}", 100.0 * off.share, off.by, off.pair.told);
+            }
+        }
+    }
+    if std::env::var("WORST").is_ok() {
+        for pair in pairs.iter().filter(|pair| pair.leaf.is_none()) {
+            println!("    not found: {}", pair.told);
+        }
+    }
+}
+
+fn quantile(all: impl Iterator<Item = f64>, part: f64) -> f64 {
+    let mut all: Vec<f64> = all.collect();
+    all.sort_by(f64::total_cmp);
+    all[((all.len() - 1) as f64 * part).round() as usize]
+}

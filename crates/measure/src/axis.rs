@@ -1,0 +1,241 @@
+//! The midrib line of a blade, its length, and the width at right angles to it.
+//!
+//! From the outline of a blade and its base to the line midway between both sides (Ellis et al.,
+//! *Manual of Leaf Architecture*, 2009: blade length along the midvein, width at right angles; the
+//! midvein itself is not looked for: in most pictures it cannot be seen). The tip is the
+//! place farthest along that line. The line is a curve with one or two bends
+//! at most: what teeth and lobes do to the middle is no bend of the midrib.
+
+use crate::polygon::{Point, distance, length};
+
+/// Places along the blade where its middle is looked at.
+const PLACES: usize = 60;
+/// Base and tip are no wider than a stalk or a point: there the middle says nothing.
+const ENDS: f64 = 0.08;
+/// A bend counts when it is so many times what it could be by chance.
+const SURE: f64 = 2.5;
+/// Neighbouring places say the same: so many count as one.
+const ALIKE: f64 = 4.0;
+/// The part of the blade by which it is seen where the tip lies, and how often it is looked for.
+const TIPWARD: std::ops::RangeInclusive<f64> = 0.12..=0.85;
+const ROUNDS: usize = 3;
+/// What it costs to lie beside that line, of the way beside it: less than any pointed tip gains.
+const ASIDE: f64 = 0.3;
+/// Points of the line that is handed on.
+const POINTS: usize = 48;
+
+/// The axis of a blade.
+pub(crate) struct Axis {
+    /// From base to tip.
+    pub(crate) midrib: Vec<Point>,
+    /// Along it.
+    pub(crate) length: f64,
+    /// From the outermost place of one side to that of the other, at right angles.
+    pub(crate) width: f64,
+    /// A line across of that width.
+    pub(crate) across: [Point; 2],
+}
+
+/// The axis of a blade that begins at its base.
+pub(crate) fn axis(blade: &[Point], base: Point) -> Axis {
+    let farthest = blade
+        .iter()
+        .copied()
+        .max_by(|one, other| distance(base, *one).total_cmp(&distance(base, *other)));
+    let mut chord = Chord::new(base, farthest.unwrap_or(base));
+    for _ in 0..ROUNDS {
+        let flat: Vec<Point> = blade.iter().map(|point| chord.seen(*point)).collect();
+        chord = Chord::new(base, chord.back(tip(&flat)));
+    }
+    let flat: Vec<Point> = blade.iter().map(|point| chord.seen(*point)).collect();
+    let bend = Bend::of(&flat);
+    let midrib: Vec<Point> = (0..=POINTS)
+        .map(|at| {
+            let part = at as f64 / POINTS as f64;
+            chord.back([part, bend.at(part)])
+        })
+        .collect();
+    let (mut left, mut right) = ((0.0, 0.0), (0.0, 0.0));
+    for point in &flat {
+        let aside = bend.aside(*point);
+        if aside > left.0 {
+            left = (aside, point[0]);
+        }
+        if aside < right.0 {
+            right = (aside, point[0]);
+        }
+    }
+    let place = f64::midpoint(left.1, right.1).clamp(0.0, 1.0);
+    let across = [left.0, right.0].map(|aside| chord.back(bend.beside(place, aside)));
+    Axis { length: length(&midrib), midrib, width: (left.0 - right.0) * chord.length, across }
+}
+
+/// The tip, seen from a chord that leads about there: the place farthest along, of those near the end
+/// of the line midway between both sides. At a blunt end that is the middle, and not a corner.
+fn tip(flat: &[Point]) -> Point {
+    let middles = middles(flat, TIPWARD);
+    // The line a u + b u², by least squares in which a middle that is far off counts less.
+    let (mut tilt, mut bow) = (0.0, 0.0);
+    for _ in 0..5 {
+        let off = |[u, v]: &Point| (v - tilt * u - bow * u * u).abs();
+        let usual = usual(middles.iter().map(off));
+        let (mut aa, mut ab, mut bb, mut av, mut bv) = (0.0, 0.0, 0.0, 0.0, 0.0);
+        for [u, v] in &middles {
+            let weight = (1.345 * usual / off(&[*u, *v]).max(1e-9)).min(1.0);
+            let (a, b) = (*u, u * u);
+            aa += weight * a * a;
+            ab += weight * a * b;
+            bb += weight * b * b;
+            av += weight * a * v;
+            bv += weight * b * v;
+        }
+        let whole = aa * bb - ab * ab;
+        if whole < 1e-12 {
+            break;
+        }
+        (tilt, bow) = ((av * bb - bv * ab) / whole, (bv * aa - av * ab) / whole);
+    }
+    let aside = |[u, v]: &Point| (v - tilt * u - bow * u * u).abs();
+    let far = |point: &Point| point[0] - ASIDE * aside(point);
+    let end = flat.iter().filter(|point| point[0] > 0.6);
+    let end = end.max_by(|one, other| far(one).total_cmp(&far(other)));
+    end.copied().unwrap_or([1.0, 0.0])
+}
+
+/// What half of some distances stay below, as a standard deviation (Huber 1964).
+fn usual(off: impl Iterator<Item = f64>) -> f64 {
+    let mut off: Vec<f64> = off.collect();
+    off.sort_by(f64::total_cmp);
+    1.4826 * off.get(off.len() / 2).copied().unwrap_or(0.0) + 1e-6
+}
+
+/// The middles between both sides, at places along the chord.
+fn middles(flat: &[Point], range: std::ops::RangeInclusive<f64>) -> Vec<Point> {
+    let mut spans = [(f64::MAX, f64::MIN); PLACES];
+    for (at, a) in flat.iter().enumerate() {
+        let b = flat[(at + 1) % flat.len()];
+        let (low, high) = (a[0].min(b[0]), a[0].max(b[0]));
+        let first = (low * PLACES as f64 - 0.5).ceil().max(0.0) as usize;
+        for (at, span) in spans.iter_mut().enumerate().skip(first) {
+            let u = part(at);
+            if u > high {
+                break;
+            }
+            let share = if high > low { (u - a[0]) / (b[0] - a[0]) } else { 0.0 };
+            let v = a[1] + share * (b[1] - a[1]);
+            *span = (span.0.min(v), span.1.max(v));
+        }
+    }
+    let seen =
+        |(at, span): &(usize, &(f64, f64))| range.contains(&part(*at)) && span.0 <= span.1;
+    let spans = spans.iter().enumerate().filter(seen);
+    spans.map(|(at, span)| [part(at), f64::midpoint(span.0, span.1)]).collect()
+}
+
+/// The straight line from base to tip; seen from it, the base is at 0, the tip at 1.
+struct Chord {
+    base: Point,
+    along: Point,
+    length: f64,
+}
+
+impl Chord {
+    fn new(base: Point, tip: Point) -> Self {
+        let length = distance(base, tip).max(1.0);
+        let along = [(tip[0] - base[0]) / length, (tip[1] - base[1]) / length];
+        Self { base, along, length }
+    }
+
+    fn seen(&self, point: Point) -> Point {
+        let [x, y] = [point[0] - self.base[0], point[1] - self.base[1]];
+        let [along, aside] = self.along;
+        [(x * along + y * aside) / self.length, (y * along - x * aside) / self.length]
+    }
+
+    fn back(&self, [part, aside]: Point) -> Point {
+        let [x, y] = self.along;
+        [
+            self.base[0] + self.length * (part * x - aside * y),
+            self.base[1] + self.length * (part * y + aside * x),
+        ]
+    }
+}
+
+/// How far the midrib lies beside the chord: u (1 - u) (a + b (2 u - 1)).
+struct Bend {
+    bow: f64,
+    twist: f64,
+}
+
+impl Bend {
+    /// The bend that goes midway between both sides.
+    fn of(flat: &[Point]) -> Self {
+        Self::through(&middles(flat, ENDS..=1.0 - ENDS))
+    }
+
+    /// Least squares, in which a middle that is far off counts less (Huber, *Robust estimation of
+    /// a location parameter*, 1964).
+    fn through(middles: &[Point]) -> Self {
+        let mut found = Self { bow: 0.0, twist: 0.0 };
+        for _ in 0..6 {
+            let usual = usual(middles.iter().map(|[u, v]| (v - found.at(*u)).abs()));
+            let (mut aa, mut ab, mut bb, mut av, mut bv) = (0.0, 0.0, 0.0, 0.0, 0.0);
+            for [u, v] in middles {
+                let weight = (1.345 * usual / (v - found.at(*u)).abs().max(1e-9)).min(1.0);
+                let (a, b) = terms(*u);
+                aa += weight * a * a;
+                ab += weight * a * b;
+                bb += weight * b * b;
+                av += weight * a * v;
+                bv += weight * b * v;
+            }
+            let whole = aa * bb - ab * ab;
+            if whole < 1e-12 {
+                break;
+            }
+            found =
+                Self { bow: (av * bb - bv * ab) / whole, twist: (bv * aa - av * ab) / whole };
+            let chance = |square: f64| SURE * usual * (ALIKE / square).sqrt();
+            if found.twist.abs() < chance(bb) {
+                found = Self { bow: av / aa, twist: 0.0 };
+            }
+            if found.bow.abs() < chance(aa) {
+                found.bow = 0.0;
+            }
+        }
+        found
+    }
+
+    fn at(&self, u: f64) -> f64 {
+        let (a, b) = terms(u);
+        self.bow * a + self.twist * b
+    }
+
+    fn slope(&self, u: f64) -> f64 {
+        // Of u - u² and of (u - u²) (2 u - 1) = -2 u³ + 3 u² - u.
+        self.bow * (1.0 - 2.0 * u) + self.twist * (-6.0 * u * u + 6.0 * u - 1.0)
+    }
+
+    /// How far a point is beside the line; beyond its ends, beside the line carried on straight.
+    fn aside(&self, [u, v]: Point) -> f64 {
+        let near = u.clamp(0.0, 1.0);
+        let slope = self.slope(near);
+        (v - self.at(near) - slope * (u - near)) / slope.hypot(1.0)
+    }
+
+    /// The point so far beside the line.
+    fn beside(&self, u: f64, aside: f64) -> Point {
+        let slope = self.slope(u);
+        let whole = slope.hypot(1.0);
+        [u - aside * slope / whole, self.at(u) + aside / whole]
+    }
+}
+
+fn terms(u: f64) -> (f64, f64) {
+    let bow = u * (1.0 - u);
+    (bow, bow * (2.0 * u - 1.0))
+}
+
+fn part(place: usize) -> f64 {
+    (place as f64 + 0.5) / PLACES as f64
+}

@@ -1,0 +1,309 @@
+//! The ground that the leaves lie on, and how far each pixel is from it.
+//!
+//! From pixels to a plane of contrasts: nothing on the ground, and in proportion to how much of a
+//! pixel a leaf covers along its edge, so that an edge can be placed between pixels. Light mixes in
+//! proportion only before it is encoded (IEC 61966-2-1), so everything is worked out in linear
+//! light. Under uneven light the ground is a smooth surface: a polynomial of the third degree in
+//! each colour, fitted to what is ground, again and again, from the commonest colour on.
+
+use image::RgbImage;
+
+use crate::picture::Picture;
+
+/// A contrast of 1 in the plane.
+pub(crate) const WHOLE: f64 = 8192.0;
+/// Along how many places a side the ground is looked at.
+const PLACES: usize = 150;
+/// Every so many pixels the ground is worked out; between them it is a straight line.
+const STEP: usize = 16;
+/// Colours count twice beside lightness: shadows have none.
+const COLOUR: f32 = 2.0;
+/// A ground darker than this share of white is taken as this light, so that nothing is divided
+/// by nothing.
+const DARKEST: f32 = 0.2;
+/// How many terms the surface has in each round of fitting: a plane, a bowl, the third degree.
+const ROUNDS: [usize; 11] = [1, 3, 3, 3, 6, 6, 6, 10, 10, 10, 10];
+/// No contrast below this is ever taken for a leaf.
+const FAINTEST: f64 = 0.06;
+
+/// How far each pixel is from the ground.
+pub(crate) struct Contrast {
+    pub(crate) width: usize,
+    pub(crate) height: usize,
+    /// Row by row, in [`WHOLE`]ths.
+    pub(crate) values: Vec<u16>,
+}
+
+impl Contrast {
+    /// The contrast of a pixel; outside of the picture there is none.
+    pub(crate) fn at(&self, x: i64, y: i64) -> u16 {
+        let inside = |at: i64, most: usize| usize::try_from(at).ok().filter(|at| *at < most);
+        match (inside(x, self.width), inside(y, self.height)) {
+            (Some(x), Some(y)) => self.values[y * self.width + x],
+            _ => 0,
+        }
+    }
+}
+
+/// A byte of sRGB in linear light.
+fn linear() -> [f32; 256] {
+    std::array::from_fn(|byte| {
+        let value = byte as f64 / 255.0;
+        let light = match value <= 0.04045 {
+            true => value / 12.92,
+            false => ((value + 0.055) / 1.055).powf(2.4),
+        };
+        light as f32
+    })
+}
+
+/// The contrast of every pixel.
+pub(crate) fn contrast(picture: &Picture) -> Contrast {
+    let pixels = &picture.pixels;
+    let (width, height) = (pixels.width() as usize, pixels.height() as usize);
+    let linear = linear();
+    let surface = Surface::of(&fitted(pixels), width, height, &linear);
+    let mut values = Vec::with_capacity(width * height);
+    let mut row = vec![[0.0_f32; 3]; surface.across];
+    for y in 0..height {
+        surface.row(y, &mut row);
+        let bytes = &pixels.as_raw()[3 * y * width..3 * (y + 1) * width];
+        for (place, bytes) in bytes.chunks(3 * STEP).enumerate() {
+            let (from, to) = (row[place], row[(place + 1).min(surface.across - 1)]);
+            let step: [f32; 3] = std::array::from_fn(|c| (to[c] - from[c]) / STEP as f32);
+            let mut ground = from;
+            for pixel in bytes.chunks_exact(3) {
+                let mut sum = 0.0;
+                let mut squares = 0.0;
+                for colour in 0..3 {
+                    let light = linear[usize::from(pixel[colour])];
+                    let apart = (ground[colour] - light) / ground[colour].max(DARKEST);
+                    sum += apart;
+                    squares += apart * apart;
+                    ground[colour] += step[colour];
+                }
+                let lightness = sum * sum / 9.0;
+                let colour = squares / 3.0 - lightness;
+                let whole = (lightness + COLOUR * colour.max(0.0)).sqrt() * WHOLE as f32;
+                values.push(whole as u16);
+            }
+        }
+    }
+    Contrast { width, height, values }
+}
+
+/// The contrast from which on a pixel is a leaf's, for finding leaves; each is outlined at a level
+/// of its own. None: nothing stands out.
+///
+/// **Source**: Ridler and Calvard, *Picture thresholding using an iterative selection method*,
+/// 1978: midway between the mean of what is above it and the mean of what is below.
+pub(crate) fn level(contrast: &Contrast) -> Option<u16> {
+    const WIDE: usize = 32;
+    let mut counts = vec![0_u64; (u16::MAX as usize + 1) / WIDE];
+    for value in &contrast.values {
+        counts[usize::from(*value) / WIDE] += 1;
+    }
+    let faintest = (FAINTEST * WHOLE) as usize / WIDE;
+    let mean = |from: usize, to: usize| {
+        let all: u64 = counts[from..to].iter().sum();
+        let sum: f64 = (from..to).map(|bin| (bin as f64 + 0.5) * counts[bin] as f64).sum();
+        (all > 0).then(|| sum / all as f64)
+    };
+    let mut level = faintest;
+    for _ in 0..100 {
+        let above = mean(level, counts.len())?;
+        let below = mean(0, level).unwrap_or(0.0);
+        let next = (f64::midpoint(above, below) as usize).max(faintest);
+        if next == level {
+            break;
+        }
+        level = next;
+    }
+    u16::try_from(level * WIDE).ok()
+}
+
+/// A surface of the third degree for each colour, over the picture from -1 to 1.
+type Terms = [[f64; 10]; 3];
+
+/// Fits the ground.
+fn fitted(pixels: &RgbImage) -> Terms {
+    let samples = samples(pixels);
+    let usual = commonest(&samples);
+    let mut terms: Terms = usual.map(|colour| {
+        let mut flat = [0.0; 10];
+        flat[0] = colour;
+        flat
+    });
+    // How far, in bytes, a colour may be from the ground and count as ground.
+    let mut reach = 32.0;
+    for count in ROUNDS {
+        let apart = |sample: &Sample| {
+            let basis = basis(sample.at);
+            (0..3)
+                .map(|c| (sample.colour[c] - dot(&terms[c], &basis)).abs())
+                .fold(0.0, f64::max)
+        };
+        let mut near: Vec<(f64, &Sample)> =
+            samples.iter().map(|sample| (apart(sample), sample)).collect();
+        near.retain(|(apart, _)| *apart <= reach);
+        if near.len() < 4 * count {
+            break;
+        }
+        for (colour, terms) in terms.iter_mut().enumerate() {
+            if let Some(found) = least_squares(count, colour, near.iter().map(|(_, s)| *s)) {
+                *terms = found;
+            }
+        }
+        near.sort_by(|a, b| a.0.total_cmp(&b.0));
+        // Three times what half of the ground keeps to, within what paper and light do.
+        reach = (4.5 * near[near.len() / 2].0).clamp(10.0, 28.0);
+    }
+    terms
+}
+
+struct Sample {
+    /// Across and down, from -1 to 1.
+    at: (f64, f64),
+    /// The mean of a few pixels, in bytes.
+    colour: [f64; 3],
+}
+
+fn samples(pixels: &RgbImage) -> Vec<Sample> {
+    let (width, height) = (pixels.width() as usize, pixels.height() as usize);
+    let step = (width.max(height) / PLACES).max(1);
+    let side = step.clamp(1, 4);
+    let mut samples = Vec::new();
+    for y in (0..height.saturating_sub(side - 1)).step_by(step) {
+        for x in (0..width.saturating_sub(side - 1)).step_by(step) {
+            let mut sum = [0.0; 3];
+            for (down, right) in (0..side).flat_map(|d| (0..side).map(move |r| (d, r))) {
+                let pixel = pixels.get_pixel((x + right) as u32, (y + down) as u32);
+                for (sum, byte) in sum.iter_mut().zip(pixel.0) {
+                    *sum += f64::from(byte);
+                }
+            }
+            let area = (side * side) as f64;
+            samples.push(Sample {
+                at: (place(x, width), place(y, height)),
+                colour: sum.map(|sum| sum / area),
+            });
+        }
+    }
+    samples
+}
+
+/// A pixel's place in the picture, from -1 to 1.
+fn place(at: usize, of: usize) -> f64 {
+    (at as f64 + 0.5) / of as f64 * 2.0 - 1.0
+}
+
+/// The commonest colour; what lies along the edges of the picture counts four times, since
+/// leaves lie in the middle.
+fn commonest(samples: &[Sample]) -> [f64; 3] {
+    const BINS: usize = 16;
+    let bin = |sample: &Sample| {
+        sample.colour.iter().fold(0, |bin, c| bin * BINS + (*c as usize * BINS / 256))
+    };
+    let weight = |sample: &Sample| {
+        if sample.at.0.abs().max(sample.at.1.abs()) > 0.9 { 4.0 } else { 1.0 }
+    };
+    let mut counts = vec![0.0_f64; BINS * BINS * BINS];
+    for sample in samples {
+        counts[bin(sample)] += weight(sample);
+    }
+    let most = (0..counts.len()).max_by(|a, b| counts[*a].total_cmp(&counts[*b])).unwrap_or(0);
+    let inside = samples.iter().filter(|sample| bin(sample) == most);
+    let mut sum = [0.0; 4];
+    for sample in inside {
+        for (sum, colour) in sum.iter_mut().zip(sample.colour) {
+            *sum += colour;
+        }
+        sum[3] += 1.0;
+    }
+    [sum[0], sum[1], sum[2]].map(|colour| colour / f64::max(sum[3], 1.0))
+}
+
+fn basis((x, y): (f64, f64)) -> [f64; 10] {
+    [1.0, x, y, x * x, x * y, y * y, x * x * x, x * x * y, x * y * y, y * y * y]
+}
+
+fn dot(terms: &[f64; 10], basis: &[f64; 10]) -> f64 {
+    terms.iter().zip(basis).map(|(term, value)| term * value).sum()
+}
+
+/// The surface of so many terms that is nearest to the samples: normal equations, solved by
+/// elimination with pivots.
+fn least_squares<'s>(
+    count: usize,
+    colour: usize,
+    samples: impl Iterator<Item = &'s Sample>,
+) -> Option<[f64; 10]> {
+    let mut rows = [[0.0; 11]; 10];
+    for sample in samples {
+        let basis = basis(sample.at);
+        for down in 0..count {
+            for across in 0..count {
+                rows[down][across] += basis[down] * basis[across];
+            }
+            rows[down][10] += basis[down] * sample.colour[colour];
+        }
+    }
+    for at in 0..count {
+        let pivot =
+            (at..count).max_by(|a, b| rows[*a][at].abs().total_cmp(&rows[*b][at].abs()))?;
+        rows.swap(at, pivot);
+        if rows[at][at].abs() < 1e-9 {
+            return None;
+        }
+        for below in at + 1..count {
+            let part = rows[below][at] / rows[at][at];
+            let upper = rows[at];
+            for (value, above) in rows[below].iter_mut().zip(upper) {
+                *value -= part * above;
+            }
+        }
+    }
+    let mut found = [0.0; 10];
+    for at in (0..count).rev() {
+        let known: f64 = (at + 1..count).map(|other| rows[at][other] * found[other]).sum();
+        found[at] = (rows[at][10] - known) / rows[at][at];
+    }
+    Some(found)
+}
+
+/// The ground in linear light at every [`STEP`]th pixel.
+struct Surface {
+    across: usize,
+    nodes: Vec<[f32; 3]>,
+}
+
+impl Surface {
+    fn of(terms: &Terms, width: usize, height: usize, linear: &[f32; 256]) -> Self {
+        let nodes = |length: usize| length / STEP + 2;
+        let light = |byte: f64| {
+            let byte = byte.clamp(0.0, 255.0);
+            let below = (byte as usize).min(254);
+            let part = (byte - below as f64) as f32;
+            linear[below] + part * (linear[below + 1] - linear[below])
+        };
+        let mut all = Vec::with_capacity(nodes(width) * nodes(height));
+        for down in 0..nodes(height) {
+            for across in 0..nodes(width) {
+                let at = (place(across * STEP, width), place(down * STEP, height));
+                let basis = basis(at);
+                all.push([0, 1, 2].map(|colour| light(dot(&terms[colour], &basis))));
+            }
+        }
+        Self { across: nodes(width), nodes: all }
+    }
+
+    /// The nodes of a row, between those above and below it.
+    fn row(&self, y: usize, row: &mut [[f32; 3]]) {
+        let part = (y % STEP) as f32 / STEP as f32;
+        let above = &self.nodes[y / STEP * self.across..];
+        let below = &above[self.across..];
+        for ((node, above), below) in row.iter_mut().zip(above).zip(below) {
+            *node = std::array::from_fn(|c| above[c] + part * (below[c] - above[c]));
+        }
+    }
+}

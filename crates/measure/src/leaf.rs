@@ -1,0 +1,249 @@
+//! The leaves of a picture: which pieces are leaves, each cut apart and measured.
+//!
+//! From a plane of contrasts to leaves with their measures and lines, and to what is left out:
+//! specks, labels, and what goes over the edge of the picture.
+
+use std::f64::consts::PI;
+
+use spinney_model::{
+    LeafLines, LeafNote, LeftOut, Measurand, Measure, MeasuredLeaf, NotMeasured,
+};
+
+use crate::ground::{Contrast, WHOLE};
+use crate::pieces::{Piece, pieces};
+use crate::polygon::{
+    Point, area, farthest_apart, hull, perimeter, smallest_rectangle, smoothed, spaced,
+};
+use crate::{axis, outline, plus_minus, stalk};
+
+/// Smaller pieces are dust and writing, in mm².
+const SPECK: f64 = 12.0;
+/// The same as a share of the largest piece, and of the picture where there is no scale.
+const SPECK_OF_LARGEST: f64 = 1.0 / 200.0;
+const SPECK_OF_PICTURE: f64 = 1.0 / 8000.0;
+/// The fewest pixels in which a leaf has a form.
+const FEWEST: usize = 400;
+/// A piece that fills so much of the smallest rectangle around it is a label.
+const LABEL: f64 = 0.955;
+/// Pixels around a piece in which its edge may lie.
+const AROUND: u32 = 6;
+/// How much of a leaf may be holes before it is said.
+const HOLES: f64 = 0.004;
+/// Below this contrast a leaf is said to be faint.
+const FAINT: f64 = 0.22;
+
+/// What was found in a picture.
+pub(crate) struct Found {
+    pub(crate) leaves: Vec<MeasuredLeaf>,
+    pub(crate) left_out: Vec<LeftOut>,
+}
+
+/// Finds and measures; `mm` is the length of a pixel.
+pub(crate) fn found(contrast: &Contrast, level: u16, mm: Option<f64>) -> Found {
+    let whole = ((0, contrast.width as u32 - 1), (0, contrast.height as u32 - 1));
+    let all = pieces(contrast, whole.0, whole.1, level);
+    let largest = all.iter().map(|piece| piece.pixels).max().unwrap_or(0) as f64;
+    let picture = (contrast.width * contrast.height) as f64;
+    let least = mm.map_or(SPECK_OF_PICTURE * picture, |mm| SPECK / (mm * mm));
+    let least = least.max(SPECK_OF_LARGEST * largest).max(FEWEST as f64);
+    let mut found = Found { leaves: Vec::new(), left_out: Vec::new() };
+    for piece in &all {
+        if (piece.pixels as f64) < least {
+            found.left_out.push(LeftOut::Speck);
+            continue;
+        }
+        match leaf(contrast, piece, level, mm) {
+            Ok(leaf) => found.leaves.push(leaf),
+            Err(out) => found.left_out.push(out),
+        }
+    }
+    found
+}
+
+/// One leaf, from the piece in which it was found.
+fn leaf(
+    contrast: &Contrast,
+    piece: &Piece,
+    level: u16,
+    mm: Option<f64>,
+) -> Result<MeasuredLeaf, LeftOut> {
+    let middle = middle(contrast, piece);
+    let level = (middle / 2).max(level / 2);
+    let piece = &again(contrast, piece, level);
+    let (right, bottom) = (contrast.width as u32 - 1, contrast.height as u32 - 1);
+    if piece.across.0 == 0
+        || piece.down.0 == 0
+        || piece.across.1 == right
+        || piece.down.1 == bottom
+    {
+        return Err(LeftOut::CutOff);
+    }
+    let rough = outline::outline(contrast, piece, level);
+    let around = spaced(&rough, perimeter(&rough).round().max(16.0) as usize);
+    let hull_of_all = hull(&around);
+    if area(&around) > LABEL * smallest_rectangle(&hull_of_all) {
+        return Err(LeftOut::Label);
+    }
+    let line = smoothed(&around, 1.0);
+    let mut notes = Vec::new();
+    let cut = stalk::cut(&line);
+    let (blade, base) = match &cut {
+        Some(cut) => (cut.blade.clone(), cut.base()),
+        None => {
+            notes.push(LeafNote::BaseGuessed);
+            (line.clone(), lower_end(&hull_of_all))
+        }
+    };
+    if area(&rough) - piece.pixels as f64 > HOLES * area(&rough) {
+        notes.push(LeafNote::Holes);
+    }
+    if f64::from(middle) < FAINT * WHOLE {
+        notes.push(LeafNote::FaintEdge);
+    }
+    let axis = axis::axis(&blade, base);
+    let sizes = Sizes {
+        length: axis.length,
+        width: axis.width,
+        stalk: cut.as_ref().map(|cut| cut.length),
+        unsure: cut.as_ref().map_or(0.0, |cut| cut.unsure),
+        area: area(&blade),
+        perimeter: perimeter(&blade),
+        hull: area(&hull(&blade)),
+    };
+    Ok(MeasuredLeaf {
+        number: 0,
+        measures: sizes.measures(mm),
+        notes,
+        lines: LeafLines {
+            outline: line,
+            blade,
+            midrib: axis.midrib,
+            width: axis.across,
+            cut: cut.as_ref().map(|cut| cut.sides),
+            stalk: cut.map(|cut| cut.stalk).unwrap_or_default(),
+        },
+    })
+}
+
+/// The contrast that half of a piece's pixels are above.
+fn middle(contrast: &Contrast, piece: &Piece) -> u16 {
+    let mut values: Vec<u16> = Vec::with_capacity(piece.pixels);
+    for run in &piece.runs {
+        let row = run.y as usize * contrast.width;
+        values.extend(&contrast.values[row + run.first as usize..=row + run.last as usize]);
+    }
+    let half = values.len() / 2;
+    *values.select_nth_unstable(half).1
+}
+
+/// The same piece at a level of its own: the largest of those that share pixels with it.
+fn again(contrast: &Contrast, piece: &Piece, level: u16) -> Piece {
+    let wider = |(first, last): (u32, u32), most: usize| {
+        (first.saturating_sub(AROUND), (last + AROUND).min(most as u32 - 1))
+    };
+    let across = wider(piece.across, contrast.width);
+    let down = wider(piece.down, contrast.height);
+    let near = pieces(contrast, across, down, level);
+    let shares = |other: &Piece| {
+        other.runs.iter().any(|run| {
+            piece.has(run.first, run.y) || piece.has(run.first.midpoint(run.last), run.y)
+        })
+    };
+    let same = near.into_iter().filter(shares).max_by_key(|other| other.pixels);
+    same.unwrap_or_else(|| piece.clone())
+}
+
+/// Of the two points that are farthest apart the one that lies lower in the picture.
+fn lower_end(hull: &[Point]) -> Point {
+    match farthest_apart(hull) {
+        Some((a, b)) if a[1] > b[1] => a,
+        Some((_, b)) => b,
+        None => [0.0; 2],
+    }
+}
+
+/// The sizes of a leaf in pixels.
+struct Sizes {
+    length: f64,
+    width: f64,
+    stalk: Option<f64>,
+    /// How far the place may be off where blade and stalk meet.
+    unsure: f64,
+    area: f64,
+    perimeter: f64,
+    hull: f64,
+}
+
+impl Sizes {
+    fn measures(&self, mm: Option<f64>) -> Vec<Result<Measure, (Measurand, NotMeasured)>> {
+        Measurand::ALL.map(|what| self.measure(what, mm).map_err(|why| (what, why))).into()
+    }
+
+    fn measure(&self, what: Measurand, mm: Option<f64>) -> Result<Measure, NotMeasured> {
+        let stalk = self.stalk.ok_or(NotMeasured::NoStalk);
+        let scale = mm.ok_or(NotMeasured::NoScale);
+        let (value, unit) = match what {
+            Measurand::BladeLength => (self.length, scale?),
+            Measurand::BladeWidth => (self.width, scale?),
+            Measurand::StalkLength => (stalk?, scale?),
+            Measurand::BladeArea => (self.area, scale?.powi(2)),
+            Measurand::Perimeter => (self.perimeter, scale?),
+            Measurand::LengthToWidth => (self.length / self.width, 1.0),
+            Measurand::StalkToBlade => (stalk? / self.length, 1.0),
+            Measurand::Solidity => (self.area / self.hull, 1.0),
+            Measurand::Roundness => (4.0 * PI * self.area / self.perimeter.powi(2), 1.0),
+        };
+        let in_pixels = |what, value| (value, self.plus_minus(what, value));
+        let length = in_pixels(Measurand::BladeLength, self.length);
+        let plus_minus = match what {
+            Measurand::LengthToWidth => {
+                let width = in_pixels(Measurand::BladeWidth, self.width);
+                plus_minus::of_ratio(value, length, width)
+            }
+            Measurand::StalkToBlade => {
+                let stalk = in_pixels(Measurand::StalkLength, stalk?);
+                plus_minus::of_ratio(value, stalk, length)
+            }
+            _ => self.plus_minus(what, value) * unit,
+        };
+        Ok(Measure { what, value: value * unit, plus_minus })
+    }
+}
+
+impl Sizes {
+    /// The ± of a value in pixels.
+    fn plus_minus(&self, what: Measurand, value: f64) -> f64 {
+        let plus_minus = plus_minus::of(what, value, self.perimeter);
+        match what {
+            Measurand::BladeLength | Measurand::StalkLength => {
+                plus_minus.hypot(plus_minus::of_base(self.unsure))
+            }
+            _ => plus_minus,
+        }
+    }
+}
+
+/// Numbers leaves as a person reads: row by row from above, each from the left. In a row are
+/// leaves whose middles lie beside the first one of it.
+pub(crate) fn number(leaves: &mut [MeasuredLeaf]) {
+    let span = |leaf: &MeasuredLeaf, side: usize| {
+        let places = leaf.lines.outline.iter().map(|point| point[side]);
+        places.fold((f64::MAX, f64::MIN), |(low, high), at| (low.min(at), high.max(at)))
+    };
+    let middle = |leaf: &MeasuredLeaf, side: usize| {
+        let (low, high) = span(leaf, side);
+        f64::midpoint(low, high)
+    };
+    leaves.sort_by(|a, b| middle(a, 1).total_cmp(&middle(b, 1)));
+    let mut from = 0;
+    while from < leaves.len() {
+        let (_, bottom) = span(&leaves[from], 1);
+        let row = leaves[from..].iter().take_while(|leaf| middle(leaf, 1) < bottom).count();
+        let row = row.max(1);
+        leaves[from..from + row].sort_by(|a, b| middle(a, 0).total_cmp(&middle(b, 0)));
+        from += row;
+    }
+    for (at, leaf) in leaves.iter_mut().enumerate() {
+        leaf.number = at + 1;
+    }
+}

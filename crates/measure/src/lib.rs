@@ -1,0 +1,53 @@
+//! What a scan says: the leaves in a picture, each with its measures.
+//!
+//! From the bytes of a picture to a [`MeasuredPicture`]: the ground is estimated, leaves stand out
+//! from it, each is outlined between pixels, cut into stalk and blade, and measured; every number
+//! leaves with its unit and its ±.
+//! [`cut_out`] hands each leaf on alone, upright. It opens no file and has no sentence.
+//!
+//! In reading order: `picture` (bytes to pixels, `resolution`) · `ground` (what is no leaf) ·
+//! `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
+//! the blade) · `axis` (midrib, length, width) · `leaf` (all measures of one) · `plus_minus`.
+
+mod axis;
+mod cut_out;
+mod ground;
+mod leaf;
+mod outline;
+mod picture;
+mod pieces;
+mod plus_minus;
+mod polygon;
+mod resolution;
+mod stalk;
+
+use spinney_model::{LeftOut, MeasuredPicture, PictureError};
+
+pub use cut_out::cut_out;
+pub use picture::{Picture, read};
+
+/// Finds the leaves of a picture and measures each.
+///
+/// **Guarantees**: the same picture gives the same numbers. One leaf's failure never loses the
+/// others.
+/// **Errors**: nothing stands out from the ground.
+/// **Cost**: some 30 ns a pixel, and what the leaves' outlines take; five bytes of memory a pixel.
+pub fn measure(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
+    let contrast = ground::contrast(picture);
+    let level = ground::level(&contrast).ok_or(PictureError::NothingThere)?;
+    let found = leaf::found(&contrast, level, picture.scale.mm());
+    let mut leaves: Vec<_> = found.leaves;
+    leaf::number(&mut leaves);
+    let mut left_out: Vec<(LeftOut, usize)> = Vec::new();
+    for what in [LeftOut::CutOff, LeftOut::Label, LeftOut::Speck] {
+        match found.left_out.iter().filter(|out| **out == what).count() {
+            0 => {}
+            count => left_out.push((what, count)),
+        }
+    }
+    if leaves.is_empty() && left_out.is_empty() {
+        return Err(PictureError::NothingThere);
+    }
+    let (width, height) = picture.pixels.dimensions();
+    Ok(MeasuredPicture { size: (width, height), scale: picture.scale, leaves, left_out })
+}

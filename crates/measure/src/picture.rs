@@ -1,0 +1,80 @@
+//! A picture: bytes to upright pixels on white, and how large a pixel is.
+//!
+//! From the bytes of a PNG or JPEG file, judged by its header before it is unpacked, to eight bits
+//! a colour, turned as the file says (Exif, orientation). Clear parts are white paper.
+
+use std::io::Cursor;
+
+use image::metadata::Orientation;
+use image::{
+    DynamicImage, ImageDecoder, ImageError, ImageFormat, ImageReader, Limits, RgbImage,
+};
+use spinney_model::limits::{PICTURE_BYTES, PICTURE_PIXELS, PICTURE_SIDE, PICTURE_STEPWISE};
+use spinney_model::{PictureError, PictureScale};
+
+use crate::resolution;
+
+/// The most memory that unpacking one picture may take, in bytes: eight for each pixel, which
+/// sixteen bits a colour and clear parts need.
+const MOST_MEMORY: u64 = PICTURE_PIXELS * 8;
+
+/// A picture, unpacked.
+pub struct Picture {
+    /// Upright, red, green and blue of eight bits.
+    pub pixels: RgbImage,
+    /// How large a pixel is.
+    pub scale: PictureScale,
+}
+
+/// Reads a picture. What the person says of its dots per inch goes before what the file says.
+///
+/// **Errors**: neither PNG nor JPEG, or damaged; more bytes or pixels than are unpacked.
+pub fn read(bytes: &[u8], said: Option<f64>) -> Result<Picture, PictureError> {
+    if bytes.len() > PICTURE_BYTES {
+        return Err(PictureError::TooLarge);
+    }
+    let reader = ImageReader::new(Cursor::new(bytes));
+    let mut reader = reader.with_guessed_format().map_err(|_| PictureError::NotRead)?;
+    let format = reader.format();
+    if !matches!(format, Some(ImageFormat::Png | ImageFormat::Jpeg)) {
+        return Err(PictureError::NotRead);
+    }
+    let mut limits = Limits::default();
+    limits.max_image_width = Some(PICTURE_SIDE);
+    limits.max_image_height = Some(PICTURE_SIDE);
+    limits.max_alloc = Some(MOST_MEMORY);
+    reader.limits(limits);
+    let why = |error| match error {
+        ImageError::Limits(_) => PictureError::TooLarge,
+        _ => PictureError::NotRead,
+    };
+    let mut decoder = reader.into_decoder().map_err(why)?;
+    let head = resolution::head(bytes);
+    let (width, height) = decoder.dimensions();
+    let most = if head.stepwise { PICTURE_STEPWISE } else { PICTURE_PIXELS };
+    if u64::from(width) * u64::from(height) > most {
+        return Err(PictureError::TooLarge);
+    }
+    let exif = decoder.exif_metadata().ok().flatten();
+    let turn = decoder.orientation().unwrap_or(Orientation::NoTransforms);
+    let mut picture = DynamicImage::from_decoder(decoder).map_err(why)?;
+    picture.apply_orientation(turn);
+    let scale = match said {
+        Some(dpi) => PictureScale::Said { dpi },
+        None => resolution::scale(&head, exif, width.max(height)),
+    };
+    Ok(Picture { pixels: on_paper(picture), scale })
+}
+
+/// Clear parts are paper.
+fn on_paper(picture: DynamicImage) -> RgbImage {
+    if !picture.color().has_alpha() {
+        return picture.into_rgb8();
+    }
+    let clear = picture.into_rgba8();
+    RgbImage::from_fn(clear.width(), clear.height(), |x, y| {
+        let [red, green, blue, alpha] = clear.get_pixel(x, y).0.map(u32::from);
+        let laid = |value: u32| ((value * alpha + 255 * (255 - alpha) + 127) / 255) as u8;
+        image::Rgb([red, green, blue].map(laid))
+    })
+}

@@ -1,0 +1,210 @@
+//! The stalk, cut from the blade.
+//!
+//! From an outline to a stalk along its curve, and to the blade that is left. A stalk is a part of
+//! the outline where both sides run beside each other, near and as far apart all along; a tip or
+//! a tooth becomes wider from its point on. It is followed from its end, both sides at a time,
+//! until they part: there the blade begins. Its last bit is found by carrying on the line in which
+//! they part back to the width of the stalk, since blades run down their stalks.
+
+use crate::polygon::{Point, area, between, distance, length};
+
+/// Places around an outline where a stalk may end.
+const PLACES: usize = 720;
+/// How wide a stalk may be, of the square root of the leaf's area.
+const WIDEST: f64 = 0.09;
+/// So far apart both sides of the narrowest blade come, of the same root.
+const FAR: f64 = 0.3;
+/// A stalk is longer than so many times its width.
+const LONGER: f64 = 1.6;
+/// Its first quarter is at least so wide, of what its last is: tips and teeth taper.
+const EVEN: f64 = 0.6;
+/// Where both sides are so many times as far apart as along the stalk, they have parted; the
+/// second number is where they are looked at again.
+const PARTED: [f64; 2] = [1.35, 2.4];
+
+/// A leaf, cut apart.
+pub(crate) struct Cut {
+    /// From the end of the stalk to the base of the blade.
+    pub(crate) stalk: Vec<Point>,
+    /// How long the stalk is along its curve.
+    pub(crate) length: f64,
+    /// How far the line was carried on in which both sides part: so unsure is where it ends.
+    pub(crate) unsure: f64,
+    /// Where it is cut: a point of the outline on each side.
+    pub(crate) sides: [Point; 2],
+    /// The outline of the blade, closed.
+    pub(crate) blade: Vec<Point>,
+}
+
+impl Cut {
+    /// Where the blade begins.
+    pub(crate) fn base(&self) -> Point {
+        self.stalk[self.stalk.len() - 1]
+    }
+}
+
+/// Cuts a leaf apart; None: it has no stalk that can be seen. The outline's points are evenly
+/// spaced, about a pixel apart.
+pub(crate) fn cut(outline: &[Point]) -> Option<Cut> {
+    let size = area(outline).sqrt();
+    ends(outline, size)
+        .into_iter()
+        .filter_map(|end| followed(outline, end, size))
+        .max_by(|one, other| one.length.total_cmp(&other.length))
+}
+
+/// Where a stalk may end: the places from which both sides of the outline stay near each other
+/// for longest, of all places around them.
+fn ends(outline: &[Point], size: f64) -> Vec<usize> {
+    let count = outline.len().min(PLACES);
+    let at = |place: usize| outline[place % count * outline.len() / count];
+    let near: Vec<usize> = (0..count)
+        .map(|place| {
+            let apart = |k: usize| distance(at(place + count - k), at(place + k));
+            (1..count / 2).take_while(|k| apart(*k) < WIDEST * size).count()
+        })
+        .collect();
+    let step = outline.len() as f64 / count as f64;
+    let reach = (WIDEST * size / step).ceil() as usize + 1;
+    let best_around = |place: usize| {
+        (0..=2 * reach).all(|offset| {
+            let other = (place + count + offset - reach) % count;
+            (near[other], count - other) <= (near[place], count - place)
+        })
+    };
+    (0..count)
+        .filter(|place| near[*place] as f64 * step > 0.5 * WIDEST * size)
+        .filter(|place| best_around(*place))
+        .map(|place| place * outline.len() / count)
+        .collect()
+}
+
+/// A step along both sides.
+#[derive(Clone, Copy)]
+struct Step {
+    back: usize,
+    on: usize,
+    middle: Point,
+    wide: f64,
+}
+
+/// Follows a stalk from its end.
+fn followed(outline: &[Point], end: usize, size: f64) -> Option<Cut> {
+    let count = outline.len();
+    let back = |gone: usize| outline[(end + count - gone) % count];
+    let on = |gone: usize| outline[(end + gone) % count];
+    let mut steps = vec![Step { back: 0, on: 0, middle: outline[end], wide: 0.0 }];
+    let (mut a, mut b) = (0, 0);
+    // As far as the blade's tip at most: long before, both sides have parted.
+    while a + b < count / 2 * 2 - 2 {
+        let wide = |(a, b): (usize, usize)| distance(back(a), on(b));
+        // Both go on, unless one of them lags behind: then its step alone brings them nearer.
+        let (both, now) = (wide((a + 1, b + 1)), wide((a, b)));
+        let alone = if wide((a + 1, b)) < wide((a, b + 1)) { (a + 1, b) } else { (a, b + 1) };
+        (a, b) = if wide(alone) < now.min(both) { alone } else { (a + 1, b + 1) };
+        let (left, right) = (back(a), on(b));
+        let wide = distance(left, right);
+        steps.push(Step { back: a, on: b, middle: between(left, right, 0.5), wide });
+        if wide > FAR * size {
+            break;
+        }
+    }
+    let along = along(&steps);
+    let wide = |at: usize| steps[at].wide;
+    let narrow = (0..steps.len()).take_while(|at| wide(*at) < WIDEST * size).count();
+    let far = *along.get(narrow.checked_sub(1)?)?;
+    let mut widths: Vec<f64> = (0..narrow)
+        .filter(|at| (0.12..=0.62).contains(&(along[*at] / far)))
+        .map(wide)
+        .collect();
+    if widths.len() < 3 {
+        return None;
+    }
+    widths.sort_by(f64::total_cmp);
+    let width = widths[widths.len() / 2];
+    // From where they have parted for good, seen backwards.
+    let parted = |limit: f64| {
+        let past = (0..steps.len()).rev().take_while(|at| wide(*at) > limit).last()?;
+        (past > 0).then_some(past)
+    };
+    let (first, second) = (parted(PARTED[0] * width + 1.0)?, parted(PARTED[1] * width + 2.0)?);
+    let slope = (wide(second) - wide(first)) / (along[second] - along[first]).max(0.5);
+    let before = if slope > 0.0 { (wide(first) - width) / slope } else { 0.0 };
+    let at = (along[first] - before.min(width)).max(0.0);
+    let place = along.partition_point(|gone| *gone < at).min(steps.len() - 1);
+    let even = |part: f64| {
+        let place = along.partition_point(|gone| *gone < part * at).min(steps.len() - 1);
+        wide(place)
+    };
+    if at < LONGER * width || even(0.25) < EVEN * even(0.8) || width > WIDEST * size {
+        return None;
+    }
+    let step = steps[place];
+    let blade: Vec<Point> =
+        (0..=count - step.back - step.on).map(|gone| on(step.on + gone)).collect();
+    let mut stalk = thinned(&steps[..=place], width);
+    to_the_end(&mut stalk, outline, end, width);
+    let sides = [back(step.back), on(step.on)];
+    Some(Cut { length: length(&stalk), stalk, unsure: along[first] - at, sides, blade })
+}
+
+/// How far along the middle each step is, without the zigzag of the middles.
+fn along(steps: &[Step]) -> Vec<f64> {
+    const REACH: usize = 6;
+    let mean = |at: usize| {
+        let reach = REACH.min(at).min(steps.len() - 1 - at);
+        let around = &steps[at - reach..=at + reach];
+        let sum = around
+            .iter()
+            .fold([0.0; 2], |sum, step| [sum[0] + step.middle[0], sum[1] + step.middle[1]]);
+        [sum[0] / around.len() as f64, sum[1] / around.len() as f64]
+    };
+    let mut gone = 0.0;
+    let mut before = steps[0].middle;
+    (0..steps.len())
+        .map(|at| {
+            let here = mean(at);
+            gone += distance(before, here);
+            before = here;
+            gone
+        })
+        .collect()
+}
+
+/// Carries the middle line on straight to the end of the stalk, which it was begun beside: the place
+/// where both sides are near each other longest is anywhere on a blunt end.
+fn to_the_end(stalk: &mut Vec<Point>, outline: &[Point], end: usize, width: f64) {
+    let gone = |at: usize| distance(stalk[0], stalk[at]);
+    let Some(first) = (1..stalk.len()).find(|at| gone(*at) >= 1.2 * width) else { return };
+    let Some(second) = (first + 1..stalk.len()).find(|at| gone(*at) >= 3.0 * width) else {
+        return;
+    };
+    let (near, far) = (stalk[first], stalk[second]);
+    let way = distance(near, far).max(1e-9);
+    let along = [(near[0] - far[0]) / way, (near[1] - far[1]) / way];
+    let reach = (3.0 * width).ceil() as usize;
+    let count = outline.len();
+    let farthest = (0..=2 * reach.min(count / 2))
+        .map(|at| outline[(end + count + at - reach.min(count / 2)) % count])
+        .map(|point| (point[0] - near[0]) * along[0] + (point[1] - near[1]) * along[1])
+        .fold(0.0, f64::max);
+    let last = [near[0] + farthest * along[0], near[1] + farthest * along[1]];
+    stalk.splice(..first, [last]);
+}
+
+/// The middle line with a point about every width of the stalk: nearer ones would zigzag.
+fn thinned(steps: &[Step], width: f64) -> Vec<Point> {
+    let apart = width.max(3.0);
+    let mut line = vec![steps[0].middle];
+    for step in &steps[1..] {
+        if distance(line[line.len() - 1], step.middle) >= apart {
+            line.push(step.middle);
+        }
+    }
+    let last = steps[steps.len() - 1].middle;
+    if line.len() > 1 && distance(line[line.len() - 1], last) < 0.5 * apart {
+        line.pop();
+    }
+    line.push(last);
+    line
+}

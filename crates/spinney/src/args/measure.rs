@@ -1,0 +1,56 @@
+//! What `spinney measure` is told.
+
+use std::path::PathBuf;
+
+use clap::{Args, ValueEnum};
+
+use super::Unfit;
+
+#[derive(Args, Debug)]
+#[command(
+    after_help = "Lay the leaves flat on a plain sheet, not touching each other and away from the \
+    edges, with\n\
+    their stalks straight. Scan at 300 dots per inch. A scanner writes this number into its file;\n\
+    where it does not, say --dpi 300. Without it there are no lengths, only shape and ratios.\n\n\
+    Examples:\n  \
+    spinney measure scan.png\n  \
+    spinney measure oak.png hazel.jpg --dpi 300 --out leaves\n  \
+    spinney measure scan.png --format csv > leaves.csv\n\n\
+    docs/measure.md says how each measure is defined, and how far it may be off."
+)]
+pub(crate) struct Measure {
+    /// Scans of leaves on a plain ground: PNG or JPEG.
+    #[arg(value_name = "FILES", required = true)]
+    pub(crate) files: Vec<PathBuf>,
+    /// Dots per inch of all pictures, whatever the files say.
+    #[arg(long, value_name = "N", value_parser = dpi, allow_negative_numbers = true)]
+    pub(crate) dpi: Option<f64>,
+    /// Write into this folder: the measures (leaves.csv, leaves.json), each picture with what was
+    /// measured drawn into it (SVG), and each leaf alone, upright on a clear ground (PNG).
+    #[arg(long, value_name = "FOLDER")]
+    pub(crate) out: Option<PathBuf>,
+    /// Write over files that Spinney did not write, or that were changed since. Never over what
+    /// the command reads.
+    #[arg(long)]
+    pub(crate) force: bool,
+    /// How to answer; the JSON is described in docs/measure.schema.json.
+    #[arg(long, value_enum, default_value = "text")]
+    pub(crate) format: MeasureFormat,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum MeasureFormat {
+    /// For people.
+    Text,
+    /// For spreadsheets: a row a leaf.
+    Csv,
+    /// For programs.
+    Json,
+}
+
+/// Dots per inch, such as `300`.
+fn dpi(text: &str) -> Result<f64, Unfit> {
+    let bare = text.trim().trim_end_matches("dpi").trim().replace(',', ".");
+    let number = bare.parse::<f64>().ok().filter(|number| (10.0..=10_000.0).contains(number));
+    number.ok_or_else(|| Unfit::new("usage-dpi", "usage-dpi-remedy", [("text", text.into())]))
+}

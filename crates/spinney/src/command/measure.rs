@@ -1,0 +1,146 @@
+//! `spinney measure`: the leaves in scans and photographs, with their measures.
+
+use std::collections::BTreeSet;
+use std::fmt::Write;
+use std::path::Path;
+
+use spinney_exchange::{json, measured};
+use spinney_measure::Picture;
+use spinney_model::{MeasuredPicture, PictureError};
+use spinney_press::{measured_picture, svg};
+use spinney_voice::Tongue;
+use spinney_voice::measured as say;
+
+use crate::args::{Measure, MeasureFormat};
+use crate::failure::Failure;
+use crate::files::Over;
+use crate::folder::Folder;
+use crate::report::{self, Ink};
+use crate::terminal::Progress;
+use crate::{opened, terminal};
+
+pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
+    let over = Over::forced(args.force);
+    let mut folder = args.out.as_ref().map(|path| Folder::make(path, over)).transpose()?;
+    let mut names = Names::default();
+    let mut progress = Progress::new();
+    let mut all: Vec<(String, MeasuredPicture)> = Vec::new();
+    let mut failed = false;
+    for path in &args.files {
+        progress.say(&t.with("measure-looking", &[("file", &path.display())]));
+        let bytes = opened::picture_bytes(path)?;
+        match measured_in(path, &bytes, args.dpi) {
+            Ok((picture, measured)) => {
+                if let Some(folder) = &mut folder {
+                    let name = names.of(path);
+                    write_beside(t, folder, &name, (&bytes, &picture), &measured)?;
+                }
+                all.push((path.display().to_string(), measured));
+            }
+            // A picture that cannot be measured does not lose the others.
+            Err(failure) => {
+                progress.clear();
+                failure.tell(t);
+                failed = true;
+            }
+        }
+    }
+    drop(progress);
+    if all.is_empty() {
+        return Ok(false);
+    }
+    let mut written = None;
+    if let (Some(mut folder), Some(path)) = (folder, &args.out) {
+        folder.write("leaves.csv", measured::csv(&all).as_bytes())?;
+        folder.write("leaves.json", json::measured(&all).as_bytes())?;
+        written = Some((path, folder.finish()?));
+    }
+    match args.format {
+        MeasureFormat::Json => terminal::print_json(&json::measured(&all))?,
+        MeasureFormat::Csv => terminal::print(&measured::csv(&all))?,
+        MeasureFormat::Text => {
+            let ink = Ink::terminal(t);
+            let mut text: String = all.iter().map(|one| in_words(&ink, one)).collect();
+            if let Some((path, files)) = written {
+                text.push_str(&report::written(t, path, &files));
+            }
+            terminal::print(&text)?;
+        }
+    }
+    Ok(!failed)
+}
+
+/// The picture of a file, and what is measured in it.
+fn measured_in(
+    path: &Path,
+    bytes: &[u8],
+    dpi: Option<f64>,
+) -> Result<(Picture, MeasuredPicture), Failure> {
+    let why = |error: PictureError| {
+        let name = path.display().to_string();
+        Failure::saying(move |t| say::picture_error(t, &name, error))
+    };
+    let picture = spinney_measure::read(bytes, dpi).map_err(why)?;
+    let measured = spinney_measure::measure(&picture).map_err(why)?;
+    Ok((picture, measured))
+}
+
+/// Writes the picture with its lines, and each leaf alone.
+fn write_beside(
+    t: Tongue,
+    folder: &mut Folder,
+    name: &str,
+    (bytes, picture): (&[u8], &Picture),
+    measured: &MeasuredPicture,
+) -> Result<(), Failure> {
+    // What could be measured can be shown.
+    if let Ok(sheet) = measured_picture::sheet(t, bytes, measured, name.to_owned()) {
+        for page in &sheet.pages {
+            folder.write(&format!("{name}-measured.svg"), svg::write(page).as_bytes())?;
+        }
+    }
+    for leaf in &measured.leaves {
+        if let Ok(file) = spinney_measure::cut_out(picture, &leaf.lines) {
+            folder.write(&format!("{name}-leaf-{:02}.png", leaf.number), &file)?;
+        }
+    }
+    Ok(())
+}
+
+/// What the files written of a picture are called after it, no two alike.
+#[derive(Default)]
+struct Names {
+    used: BTreeSet<String>,
+}
+
+impl Names {
+    fn of(&mut self, path: &Path) -> String {
+        let stem = path.file_stem().unwrap_or("stdin".as_ref()).to_string_lossy().into_owned();
+        let stem = if stem == "-" { "stdin".to_owned() } else { stem };
+        let more = (2..).map(|at| format!("{stem}-{at}"));
+        let mut names = std::iter::once(stem.clone()).chain(more);
+        // Names differ though a disk takes capitals for small letters.
+        let name = names.find(|name| self.used.insert(name.to_lowercase()));
+        name.expect("there is always a further number")
+    }
+}
+
+/// A picture with its leaves, for a person.
+fn in_words(ink: &Ink, (file, picture): &(String, MeasuredPicture)) -> String {
+    let t = ink.t();
+    let mut text = String::new();
+    report::push_wrapped(&mut text, "", &say::picture(t, file, picture));
+    for leaf in &picture.leaves {
+        let heading = ink.bold(&t.with("measure-leaf", &[("number", &leaf.number)]));
+        let _ = writeln!(text, "  {heading}");
+        let measures: Vec<String> =
+            leaf.measures.iter().flatten().map(|it| say::measure(t, it)).collect();
+        report::push_wrapped(&mut text, "    ", &measures.join(" · "));
+        for note in &leaf.notes {
+            report::push_wrapped(&mut text, "    ", &say::leaf_note(t, *note));
+        }
+    }
+    let left_out = say::left_out(t, &picture.left_out);
+    report::push_wrapped(&mut text, "  ", &left_out);
+    text
+}

@@ -1,0 +1,59 @@
+### Was auf einem Bild gemessen wurde, und was nicht ging.
+
+## Was gemessen wird.
+measure-blade-length = Länge der Spreite
+measure-blade-width = Breite der Spreite
+measure-stalk-length = Länge des Stiels
+measure-blade-area = Fläche der Spreite
+measure-perimeter = Umfang der Spreite
+measure-length-to-width = Länge zu Breite
+measure-stalk-to-blade = Stiel zu Spreite
+measure-solidity = Anteil der Spreite an ihrer Hülle
+measure-roundness = Rundheit
+measure-one = { $what } { $amount }
+measure-amount = { $value } ± { $half }{ $unit }
+
+## Bilder.
+measure-looking = { $file } wird gemessen …
+measure-leaves = { $count ->
+    [0] kein Blatt
+    [one] 1 Blatt
+   *[other] { $count } Blätter
+}
+measure-picture = { $file }: { $leaves }.
+measure-leaf = Blatt { $number }
+measure-scale-said = Mit { $dpi } Punkten pro Zoll, wie angegeben.
+measure-scale-of-file = Mit { $dpi } Punkten pro Zoll, wie es in der Datei steht.
+measure-scale-doubtful = In der Datei stehen { $dpi } Punkte pro Zoll. Das schreiben viele Programme, wenn sie es nicht wissen. Legt ein Blatt an ein Lineal: Stimmt die Länge nicht, gebt mit --dpi die richtige Zahl an.
+measure-no-scale = Nur Form und Verhältnisse: In der Datei steht nicht, wie groß ein Punkt ist. Bei einem Scan gebt die Einstellung des Scanners an, etwa --dpi 300.
+measure-no-scale-camera = Nur Form und Verhältnisse: Das Bild stammt aus einer Kamera, und die weiß nicht, wie weit weg das Blatt war.
+measure-no-scale-too-large = Nur Form und Verhältnisse: In der Datei stehen { $dpi } Punkte pro Zoll, aber dann wäre das Bild { $longer } cm lang. Gebt die Einstellung des Scanners an, etwa --dpi 300.
+measure-no-scale-not-square = Nur Form und Verhältnisse: Laut Datei sind die Punkte nicht quadratisch. Scannt es in beiden Richtungen mit derselben Einstellung.
+
+## Blätter.
+measure-base-guessed = Es ist kein Stiel zu sehen. Welches Ende der Blattgrund ist, ist deshalb geraten: das untere.
+measure-holes = Es hat Löcher oder sehr helle Stellen. Sie zählen zur Spreite.
+measure-faint = Es hebt sich kaum vom Untergrund ab, der Rand ist deshalb unscharf. Legt es auf ein helleres oder dunkleres Blatt Papier.
+
+## Was kein Blatt ist.
+measure-left-out = Nicht gemessen: { $what }.
+measure-cut-off = { $count ->
+    [one] 1 Ding, das über den Bildrand reicht
+   *[other] { $count } Dinge, die über den Bildrand reichen
+}
+measure-label = { $count ->
+    [one] 1 Etikett oder Kärtchen
+   *[other] { $count } Etiketten oder Kärtchen
+}
+measure-speck = { $count ->
+    [one] 1 Krümel oder etwas Schrift
+   *[other] { $count } Krümel oder Schriftzeichen
+}
+
+## Bilder, in denen sich nichts messen lässt.
+measure-not-read = { $file } ist kein Bild, das hier gelesen werden kann, oder es ist beschädigt.
+measure-not-read-remedy = Speichert es als PNG oder JPEG.
+measure-too-large = { $file } ist zu groß.
+measure-too-large-remedy = Scannt es mit 300 Punkten pro Zoll oder nur einen Teil davon: Höchstens { $most } Millionen Punkte werden gelesen.
+measure-nothing-there = In { $file } hebt sich nichts vom Untergrund ab.
+measure-nothing-there-remedy = Legt die Blätter auf ein einfarbiges Papier, das viel heller oder dunkler ist als sie.

@@ -1,0 +1,59 @@
+### What was measured in a picture, and what could not be.
+
+## What is measured.
+measure-blade-length = blade length
+measure-blade-width = blade width
+measure-stalk-length = stalk length
+measure-blade-area = blade area
+measure-perimeter = length around the blade
+measure-length-to-width = length to width
+measure-stalk-to-blade = stalk to blade
+measure-solidity = how full its outline is
+measure-roundness = roundness
+measure-one = { $what } { $amount }
+measure-amount = { $value } ± { $half }{ $unit }
+
+## Pictures.
+measure-looking = Measuring { $file } …
+measure-leaves = { $count ->
+    [0] no leaf
+    [one] 1 leaf
+   *[other] { $count } leaves
+}
+measure-picture = { $file }: { $leaves }.
+measure-leaf = Leaf { $number }
+measure-scale-said = At { $dpi } dots per inch, as you said.
+measure-scale-of-file = At { $dpi } dots per inch, as the file says.
+measure-scale-doubtful = The file says { $dpi } dots per inch. Many programs write that when they do not know. Hold one leaf against a ruler: if the length is wrong, type the right number with --dpi.
+measure-no-scale = Shape and ratios only: the file does not say how large a dot is. If it is a scan, type the scanner's setting, such as --dpi 300.
+measure-no-scale-camera = Shape and ratios only: a camera took this picture, and a camera does not know how far away the leaf was.
+measure-no-scale-too-large = Shape and ratios only: the file says { $dpi } dots per inch, but then the picture would be { $longer } cm long. Type the scanner's setting, such as --dpi 300.
+measure-no-scale-not-square = Shape and ratios only: the file says that its dots are not square. Scan it with the same setting both ways.
+
+## Leaves.
+measure-base-guessed = It has no stalk that can be seen, so which end is the base is a guess: the lower one.
+measure-holes = It has holes or very light places. They are counted as blade.
+measure-faint = It hardly stands out from the ground, so its edge is not sharp. Lay it on a lighter or darker sheet.
+
+## What is no leaf.
+measure-left-out = Not measured: { $what }.
+measure-cut-off = { $count ->
+    [one] 1 thing that goes over the edge of the picture
+   *[other] { $count } things that go over the edge of the picture
+}
+measure-label = { $count ->
+    [one] 1 label or card
+   *[other] { $count } labels or cards
+}
+measure-speck = { $count ->
+    [one] 1 speck or bit of writing
+   *[other] { $count } specks or bits of writing
+}
+
+## Pictures in which nothing can be measured.
+measure-not-read = { $file } is not a picture that can be read here, or it is damaged.
+measure-not-read-remedy = Save it as PNG or JPEG.
+measure-too-large = { $file } is too large.
+measure-too-large-remedy = Scan it at 300 dots per inch, or scan part of it: { $most } million dots are read at most.
+measure-nothing-there = Nothing stands out from the ground in { $file }.
+measure-nothing-there-remedy = Lay the leaves on a plain sheet that is much lighter or darker than they are.

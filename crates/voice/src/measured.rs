@@ -1,0 +1,124 @@
+//! What was measured of leaves, in words: measures with their ±, where the scale comes from, what
+//! is to be said of a leaf, and why nothing could be measured.
+//!
+//! From the data of `measure` to phrases and sentences in the language of a person.
+
+use spinney_model::limits::PICTURE_PIXELS;
+use spinney_model::{
+    Doubt, LeafNote, LeftOut, Measurand, Measure, MeasuredPicture, NoScale, PictureError,
+    PictureScale,
+};
+
+use crate::Tongue;
+
+/// What is measured: `blade length`.
+pub fn measurand(t: Tongue, what: Measurand) -> String {
+    t.say(match what {
+        Measurand::BladeLength => "measure-blade-length",
+        Measurand::BladeWidth => "measure-blade-width",
+        Measurand::StalkLength => "measure-stalk-length",
+        Measurand::BladeArea => "measure-blade-area",
+        Measurand::Perimeter => "measure-perimeter",
+        Measurand::LengthToWidth => "measure-length-to-width",
+        Measurand::StalkToBlade => "measure-stalk-to-blade",
+        Measurand::Solidity => "measure-solidity",
+        Measurand::Roundness => "measure-roundness",
+    })
+}
+
+/// A measure with its ±: `blade length 62.3 ± 0.4 mm`.
+pub fn measure(t: Tongue, measure: &Measure) -> String {
+    let what = measurand(t, measure.what);
+    t.with("measure-one", &[("what", &what), ("amount", &amount(t, measure))])
+}
+
+/// How much, with its ±: `62.3 ± 0.4 mm`, rounded to what it is sure of.
+pub fn amount(t: Tongue, measure: &Measure) -> String {
+    let [value, half] = [measure.value, measure.plus_minus]
+        .map(|number| t.decimal(&rounded(number, measure.plus_minus)));
+    let unit = match measure.what.unit().sign() {
+        "" => String::new(),
+        sign => format!(" {sign}"),
+    };
+    t.with("measure-amount", &[("value", &value), ("half", &half), ("unit", &unit)])
+}
+
+/// A number with as many digits as its ± is sure of: one of the ±, two where that begins with a
+/// one (JCGM 100:2008, 7.2.6, asks for at most two).
+fn rounded(number: f64, plus_minus: f64) -> String {
+    if plus_minus <= 0.0 || !plus_minus.is_finite() {
+        return number.to_string();
+    }
+    let place = plus_minus.log10().floor();
+    let first = plus_minus / 10.0_f64.powf(place);
+    let place = if first < 1.95 { place - 1.0 } else { place };
+    let step = 10.0_f64.powf(place);
+    let decimals = (-place).clamp(0.0, 6.0) as usize;
+    format!("{:.decimals$}", (number / step).round() * step)
+}
+
+/// How many leaves a picture has, and how large its dots are: two sentences.
+pub fn picture(t: Tongue, file: &str, picture: &MeasuredPicture) -> String {
+    let leaves = t.count("measure-leaves", picture.leaves.len());
+    let found = t.with("measure-picture", &[("file", &file), ("leaves", &leaves)]);
+    format!("{found} {}", scale(t, picture.scale))
+}
+
+fn scale(t: Tongue, scale: PictureScale) -> String {
+    let number = |number: f64| t.decimal(&((number * 10.0).round() / 10.0).to_string());
+    let with = |message, dpi: f64| t.with(message, &[("dpi", &number(dpi))]);
+    match scale {
+        PictureScale::Said { dpi } => with("measure-scale-said", dpi),
+        PictureScale::OfFile { dpi, doubt: None } => with("measure-scale-of-file", dpi),
+        PictureScale::OfFile { dpi, doubt: Some(Doubt::Usual) } => {
+            with("measure-scale-doubtful", dpi)
+        }
+        PictureScale::Unknown(NoScale::NotSaid) => t.say("measure-no-scale"),
+        PictureScale::Unknown(NoScale::Camera) => t.say("measure-no-scale-camera"),
+        PictureScale::Unknown(NoScale::NotSquare) => t.say("measure-no-scale-not-square"),
+        PictureScale::Unknown(NoScale::TooLarge { dpi, longer }) => t.with(
+            "measure-no-scale-too-large",
+            &[("dpi", &number(dpi)), ("longer", &(longer / 10.0).round())],
+        ),
+    }
+}
+
+/// What is to be said of a leaf.
+pub fn leaf_note(t: Tongue, note: LeafNote) -> String {
+    t.say(match note {
+        LeafNote::BaseGuessed => "measure-base-guessed",
+        LeafNote::Holes => "measure-holes",
+        LeafNote::FaintEdge => "measure-faint",
+    })
+}
+
+/// What in a picture is no leaf; empty: nothing.
+pub fn left_out(t: Tongue, left_out: &[(LeftOut, usize)]) -> String {
+    let each = |(what, count): &(LeftOut, usize)| {
+        let message = match what {
+            LeftOut::CutOff => "measure-cut-off",
+            LeftOut::Label => "measure-label",
+            LeftOut::Speck => "measure-speck",
+        };
+        t.count(message, *count)
+    };
+    let all: Vec<String> = left_out.iter().map(each).collect();
+    match all.is_empty() {
+        true => String::new(),
+        false => t.with("measure-left-out", &[("what", &crate::all(t, &all))]),
+    }
+}
+
+/// Why nothing could be measured in a picture: a sentence, and a remedy.
+pub fn picture_error(t: Tongue, file: &str, error: PictureError) -> (String, String) {
+    let most = PICTURE_PIXELS / 1_000_000;
+    let message = match error {
+        PictureError::NotRead => "measure-not-read",
+        PictureError::TooLarge => "measure-too-large",
+        PictureError::NothingThere => "measure-nothing-there",
+    };
+    t.told(message, &[("file", &file), ("most", &most)])
+}
+
+#[cfg(test)]
+mod tests;

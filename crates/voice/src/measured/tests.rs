@@ -1,0 +1,65 @@
+//! Measures are said with no more digits than they are sure of, in each language.
+
+use std::collections::BTreeSet;
+
+use super::*;
+
+fn said(t: Tongue, what: Measurand, value: f64, plus_minus: f64) -> String {
+    measure(t, &Measure { what, value, plus_minus })
+}
+
+#[test]
+fn a_measure_is_rounded_to_its_plus_minus() {
+    let t = Tongue::of_terminal();
+    let length = |value, half| said(t, Measurand::BladeLength, value, half);
+    assert_eq!(length(62.3149, 0.42), "blade length 62.3 ± 0.4 mm");
+    assert_eq!(length(62.3149, 0.13), "blade length 62.31 ± 0.13 mm");
+    assert_eq!(length(62.3149, 2.6), "blade length 62 ± 3 mm");
+    assert_eq!(length(1234.5, 31.0), "blade length 1230 ± 30 mm");
+    assert_eq!(said(t, Measurand::Roundness, 0.8123, 0.02), "roundness 0.81 ± 0.02");
+    let german = Tongue::for_person(&["de".to_owned()]);
+    let area = said(german, Measurand::BladeArea, 1841.4, 7.7);
+    assert_eq!(area, "Fläche der Spreite 1841 ± 8 mm²");
+    let length = said(german, Measurand::StalkLength, 12.06, 0.52);
+    assert_eq!(length, "Länge des Stiels 12,1 ± 0,5 mm");
+}
+
+#[test]
+fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
+    let scales = [
+        PictureScale::Said { dpi: 300.0 },
+        PictureScale::OfFile { dpi: 300.0, doubt: None },
+        PictureScale::OfFile { dpi: 72.0, doubt: Some(Doubt::Usual) },
+        PictureScale::Unknown(NoScale::NotSaid),
+        PictureScale::Unknown(NoScale::Camera),
+        PictureScale::Unknown(NoScale::NotSquare),
+        PictureScale::Unknown(NoScale::TooLarge { dpi: 72.0, longer: 1237.6 }),
+    ];
+    let mut all = BTreeSet::new();
+    let mut count = 0;
+    for t in Tongue::all() {
+        let mut said = Vec::new();
+        for scale in scales {
+            let (leaves, left_out) = (Vec::new(), Vec::new());
+            let shown = MeasuredPicture { size: (9, 9), scale, leaves, left_out };
+            said.push(picture(t, "oak.png", &shown));
+        }
+        for note in [LeafNote::BaseGuessed, LeafNote::Holes, LeafNote::FaintEdge] {
+            said.push(leaf_note(t, note));
+        }
+        for what in [LeftOut::CutOff, LeftOut::Label, LeftOut::Speck] {
+            said.extend([1, 3].map(|count| left_out(t, &[(what, count)])));
+        }
+        for error in [PictureError::NotRead, PictureError::TooLarge, PictureError::NothingThere]
+        {
+            let (sentence, remedy) = picture_error(t, "oak.png", error);
+            said.extend([sentence, remedy]);
+        }
+        said.extend(Measurand::ALL.map(|what| measurand(t, what)));
+        count += said.len();
+        all.extend(said);
+    }
+    assert_eq!(all.len(), count, "{all:?}");
+    assert!(all.iter().any(|text| text.contains("124 cm")));
+    assert_eq!(left_out(Tongue::of_terminal(), &[]), "");
+}
