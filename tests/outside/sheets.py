@@ -12,6 +12,7 @@ import pathlib
 import re
 import subprocess
 import sys
+import tempfile
 from functools import lru_cache
 
 import pikepdf
@@ -21,7 +22,9 @@ EDGE_MM = 5.0
 LEAST_PT = 9.0
 POINT_MM = 25.4 / 72
 
+SPINNEY = pathlib.Path(sys.argv[1]).resolve()
 DEMO = pathlib.Path(sys.argv[2]).resolve()
+ROOT = pathlib.Path(__file__).resolve().parents[2]
 
 
 @lru_cache
@@ -108,6 +111,75 @@ def test_nothing_is_smaller_than_anybody_reads():
                 set_in = [size for size in sizes(page) if size]
                 assert set_in, f"{named(path)}, page {number} has no words"
                 assert min(set_in) >= LEAST_PT - 0.01, f"{named(path)}, page {number}: {min(set_in):.1f} pt"
+
+
+def drawn_lines(content):
+    """Straight lines from one place to another, in mm on the page, and whether they are dashed."""
+    matrix, stack, dash, start, path = (1, 0, 0, 1, 0, 0), [], [], None, []
+    for operands, operator in pikepdf.parse_content_stream(content):
+        def placed():
+            x, y = (float(part) for part in operands[:2])
+            a, b, c, d, e, f = matrix
+            return (a * x + c * y + e) * POINT_MM, (b * x + d * y + f) * POINT_MM
+        match str(operator):
+            case "q":
+                stack.append((matrix, dash))
+            case "Q":
+                matrix, dash = stack.pop()
+            case "cm":
+                a, b, c, d, e, f = (float(part) for part in operands[:6])
+                A, B, C, D, E, F = matrix
+                matrix = (a * A + b * C, a * B + b * D, c * A + d * C, c * B + d * D, e * A + f * C + E, e * B + f * D + F)
+            case "d":
+                dash = [float(part) for part in operands[0]]
+            case "m":
+                path.append([placed()])
+            case "l":
+                path[-1].append(placed())
+            case "S" | "B" | "f" | "n" | "s" | "b" | "f*" | "B*":
+                if str(operator) == "S":
+                    yield from ((part[0], part[1], dash) for part in path if len(part) == 2)
+                path = []
+
+
+def test_the_key_for_the_pocket_is_cut_and_folded_where_its_pages_meet():
+    found = [path for path in sheets() if path.name == "pocket.pdf"]
+    assert len(found) >= 3, found
+    for path in found:
+        with pikepdf.open(path) as pdf:
+            [page] = pdf.pages
+            wide, high = (float(page.mediabox[at]) * POINT_MM for at in (2, 3))
+            lines = [
+                (*sorted([one, other]), dash) for one, other, dash in drawn_lines(page)
+                if dash and max(abs(one[0] - other[0]), abs(one[1] - other[1])) > wide / 8
+            ]
+        near = lambda one, other: all(abs(a - b) < 0.1 for a, b in zip(one, other))
+        is_there = lambda start, end, dotted: any(
+            near(one, start) and near(other, end) and (dash[0] == 0) == dotted for one, other, dash in lines
+        )
+        w, h, edge = wide / 4, high / 2, 12
+        assert is_there((w, h), (3 * w, h), False), f"{named(path)}: no cut in the middle"
+        for at in (1, 2, 3):
+            assert is_there((at * w, edge), (at * w, high - edge), True), f"{named(path)}: no fold {at}"
+        assert is_there((edge, h), (w, h), True) and is_there((3 * w, h), (wide - edge, h), True), named(path)
+        assert len(lines) == 6, f"{named(path)}: {len(lines)} lines"
+
+
+def test_large_print_is_large_in_its_files():
+    with tempfile.TemporaryDirectory() as folder:
+        walk = ROOT / "crates/spinney/scenarios/hedge_walk"
+        run = subprocess.run(
+            [SPINNEY, "key", walk, "--out", folder, "--letters", "large"], capture_output=True, text=True, timeout=600,
+        )
+        assert run.returncode in (0, 1), run.stderr
+        for name in ("short-key", "key-pages", "chart", "words", "word-cards", "try-out", "cards"):
+            assert f"{name}.pdf" not in run.stdout.split("no large print")[1], run.stdout
+            with pikepdf.open(pathlib.Path(folder) / f"{name}.pdf") as pdf:
+                for number, page in enumerate(pdf.pages, 1):
+                    # Captions, head and foot of a page are smaller than what is read.
+                    set_in = [size for size in sizes(page) if size]
+                    assert min(set_in) >= 14, f"{name}, page {number}: {min(set_in):.1f} pt"
+                    assert max(set_in) >= 18, f"{name}, page {number}: {max(set_in):.1f} pt"
 
 
 def elements(node, depth=0):

@@ -192,6 +192,24 @@ fn every_sheet_is_a_file_and_has_a_preview_of_every_page() {
 }
 
 #[test]
+fn large_print_is_a_wish_of_whoever_prints_and_a_sheet_without_it_says_why() {
+    let mut teacher = found();
+    let page = teacher.get("/print?key=1&sheet=key-pages&letters=large");
+    assert!(page.contains("<option value=\"large\" selected"), "{page}");
+    assert!(!page.contains("id=\"not-large\""));
+    assert!(page.contains("letters=large&amp;page=2"), "the next page is large as well");
+    let ruler = teacher.get("/print?key=1&sheet=ruler&letters=large");
+    assert!(ruler.contains("id=\"not-large\">This sheet stays as it is: lengths"), "{ruler}");
+    assert!(!teacher.get("/print?key=1&sheet=ruler").contains("id=\"not-large\""));
+    let pdf = |teacher: &mut AtTheDesk, sheet: &str, letters: &str| {
+        file(teacher, &format!("/print/{sheet}.pdf?key=1&letters={letters}")).body
+    };
+    let mut differs =
+        |sheet: &str| pdf(&mut teacher, sheet, "usual") != pdf(&mut teacher, sheet, "large");
+    assert!(differs("key-pages") && !differs("ruler"));
+}
+
+#[test]
 fn what_is_not_for_a_printer_is_a_file_too() {
     let mut teacher = found();
     let text = |page: spinney_desk::Page| String::from_utf8(page.body).expect("text");

@@ -8,6 +8,8 @@ use spinney_model::{
 };
 use spinney_voice::Tongue;
 
+use crate::sheet::ink::Letters;
+
 /// Everything that the sheets and the page of one visit are made from.
 #[derive(Clone, Debug)]
 pub struct Booklet<'a> {
@@ -29,6 +31,8 @@ pub struct Booklet<'a> {
     pub pictures: &'a BTreeMap<String, Picture>,
     /// What can be drawn.
     pub drawn: Drawn<'a>,
+    /// How large it is printed, where a sheet can be.
+    pub letters: Letters,
     /// The language of everything but names and of what people worded themselves.
     pub tongue: Tongue,
 }

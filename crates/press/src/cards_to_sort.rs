@@ -11,7 +11,7 @@ use std::collections::BTreeSet;
 
 use spinney_model::TaxonIx;
 
-use crate::card_grid::{A_PAGE, Cells};
+use crate::card_grid::Cells;
 use crate::setting::{NOTES, OUR_GROUP, Setting};
 use crate::sheet::flow::Flow;
 use crate::sheet::frame::{Frame, MARGIN};
@@ -75,11 +75,11 @@ fn fronts_and_backs(setting: &Setting, paper: Paper, named: Named) -> Vec<Page> 
         Named::Below | Named::OnTheBack => "sheet-cards",
     };
     let frame = setting.frame(paper, false, name, OUR_GROUP);
-    let cells = Cells::of(&frame);
+    let cells = Cells::of(setting, &frame);
     let kinds: Vec<_> = setting.booklet.matrix.taxon_indices().collect();
     let alike = drawn_alike(setting);
     let sides: &[bool] = if named == Named::OnTheBack { &[false, true] } else { &[false] };
-    let sheets: Vec<_> = kinds.chunks(A_PAGE).collect();
+    let sheets: Vec<_> = kinds.chunks(cells.a_page()).collect();
     let of = sheets.len() * sides.len();
     let mut pages = Vec::new();
     for (sheet, chunk) in sheets.iter().enumerate() {
@@ -88,12 +88,12 @@ fn fronts_and_backs(setting: &Setting, paper: Paper, named: Named) -> Vec<Page> 
             if pages.is_empty() {
                 nodes.extend(title(setting, &frame, named).nodes);
             }
-            for at in 0..A_PAGE {
+            for at in 0..cells.a_page() {
                 let kind = chunk.get(at).copied();
                 let card = match back {
                     true => back_of(setting, kind, &cells),
                     false => {
-                        let number = sheet * A_PAGE + at + 1;
+                        let number = sheet * cells.a_page() + at + 1;
                         front_of(setting, kind, number, named, &alike, &cells)
                     }
                 };
@@ -113,15 +113,23 @@ fn fronts_and_backs(setting: &Setting, paper: Paper, named: Named) -> Vec<Page> 
 fn title(setting: &Setting, frame: &Frame, named: Named) -> Piece {
     let style = Style::SMALL_STRONG.inked(Ink::Hedge);
     let line = |words: &str| {
-        let block = setting.block(words, style, frame.wide()).at_most(&setting.faces, 1);
+        let block = setting.block(words, style, frame.wide());
+        let block = block.at_most(&setting.faces, setting.lines(1));
         Piece::text(block, Role::Heading(1))
     };
     let title = match named {
         Named::OnTheBack => {
             let title = line(&setting.say("sheet-cards"));
-            let (x, words) = (title.w + 6.0, setting.say("sheet-cards-both-sides"));
-            let words = setting.block(&words, Style::SMALL, frame.wide() - x);
-            title.with(x, 0.0, Piece::text(words.at_most(&setting.faces, 1), Role::Paragraph))
+            let words = setting.say("sheet-cards-both-sides");
+            let set = |wide: f64| {
+                let block = setting.block(&words, Style::SMALL, wide);
+                Piece::text(block.at_most(&setting.faces, 1), Role::Paragraph)
+            };
+            let x = title.w + 6.0;
+            match setting.is_large() {
+                true => title.then(0.0, set(frame.wide())),
+                false => title.with(x, 0.0, set(frame.wide() - x)),
+            }
         }
         Named::Below | Named::OnAList => line(&frame.running),
     };
@@ -172,7 +180,7 @@ fn to_write(words: Piece, wide: f64) -> Piece {
 
 fn name_of(setting: &Setting, kind: TaxonIx, wide: f64) -> Piece {
     let block = setting.block(&setting.name(kind), Style::LARGE, wide);
-    let block = block.at_most(&setting.faces, NAME_LINES).centred(wide);
+    let block = block.at_most(&setting.faces, setting.lines(NAME_LINES)).centred(wide);
     let name = Piece::text(block, Role::Heading(2));
     match setting.second_name(kind, Style::SMALL, wide) {
         Some(second) => {
@@ -233,7 +241,8 @@ fn answers(setting: &Setting, paper: Paper) -> Vec<Page> {
     let wide = flow.wide();
     let about = setting.say("sheet-cards-answers-about");
     flow.put(4.0, setting.text(&about, Style::BODY, wide));
-    let widths = [wide * 0.16, wide * 0.34, wide * 0.5];
+    let number = if setting.is_large() { 0.21 } else { 0.16 };
+    let widths = [wide * number, wide * 0.34, wide * (0.66 - number)];
     let heads = ["sheet-column-number", "sheet-column-kind", "sheet-column-sure"];
     let heads = heads.map(|head| setting.say(head));
     let row = |cells: [&str; 3], styles: [Style; 3], groups: [Group; 3], pen: Pen| {
@@ -241,7 +250,8 @@ fn answers(setting: &Setting, paper: Paper) -> Vec<Page> {
         let mut row = Piece::blank(wide, 0.0);
         for (at, width) in widths.into_iter().enumerate() {
             let block = setting.block(cells[at], styles[at], width - 3.0);
-            let text = Piece::text(block.at_most(&setting.faces, 4), Role::Paragraph);
+            let text =
+                Piece::text(block.at_most(&setting.faces, setting.lines(4)), Role::Paragraph);
             row = row.with(x, 1.2, text.grouped(groups[at]));
             x += width;
         }

@@ -45,6 +45,10 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 /// The pages, for a sheet of their own or for a larger one.
 pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let forests = forests(setting, paper);
+    // Where even one large question has no room, smaller ones have; the chart says so.
+    if setting.is_large() && forests.iter().any(|(_, plan)| plan.forced) {
+        return pages(&setting.in_usual_letters(), paper);
+    }
     let pages_of = page_of_letters(&forests);
     let of = forests.len();
     let mut pages = Vec::new();
@@ -104,12 +108,18 @@ fn below(setting: &Setting, wide: f64) -> Piece {
     let kinds = (!names.is_empty()).then(|| {
         let kinds = names.join(", ");
         let words = setting.t().with("sheet-read-cautions", &[("kinds", &kinds)]);
-        let block = setting.block(&words, berry, wide - 8.0).at_most(&setting.faces, 2);
+        let block =
+            setting.block(&words, berry, wide - 8.0).at_most(&setting.faces, setting.lines(2));
         Piece::text(block, crate::sheet::Role::Paragraph)
     });
     let newcomer = fitting::newcomer(setting.t(), fitting::anywhere(setting.booklet.matrix));
     let rules = safety::local_rules(setting.t());
-    let last = setting.text(&format!("{newcomer} {rules}"), Style::SMALL, wide);
+    let small = match setting.is_not_large_after_all() {
+        true => setting.say("sheet-chart-not-large"),
+        false => String::new(),
+    };
+    let words = format!("{newcomer} {rules} {small}");
+    let last = setting.text(words.trim_end(), Style::SMALL, wide);
     let said =
         [everybody, kinds].into_iter().flatten().reduce(|above, below| above.then(0.3, below));
     match said {

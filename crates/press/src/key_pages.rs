@@ -53,7 +53,12 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 ///
 /// The drawings of answers, and then second looks, are printed wherever that needs no further
 /// page and takes nothing from the words.
+///
+/// Large print of which a question has no room on a page is none: the sheet says so.
 pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    if setting.is_large() && is_too_long(setting, paper) {
+        return pages(&setting.in_usual_letters(), paper);
+    }
     let couplets = || setting.booklet.key.couplets.iter();
     let answers = |couplet: &Couplet| {
         let answers = shown::answers(setting.booklet, couplet);
@@ -77,6 +82,14 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         pages = more;
     }
     pages
+}
+
+/// Whether a question alone is higher than a page.
+fn is_too_long(setting: &Setting, paper: Paper) -> bool {
+    let frame = setting.frame_of_key(paper, false, "sheet-key", OUR_GROUP);
+    let bare = Besides { look: false, shown: None };
+    let piece = |couplet| question::piece(setting, couplet, bare, frame.wide());
+    setting.booklet.key.couplets.iter().any(|couplet| piece(couplet).h > frame.deep())
 }
 
 /// What is printed besides of the questions of these numbers.
@@ -125,6 +138,12 @@ fn laid(setting: &Setting, paper: Paper, extra: &Extra<'_>) -> (Vec<Page>, bool)
     let frame = setting.frame_of_key(paper, false, "sheet-key", OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-key"), false));
+    if setting.is_not_large_after_all() {
+        flow.put(
+            3.0,
+            setting.text(&setting.say("sheet-key-not-large"), Style::BODY, flow.wide()),
+        );
+    }
     let look = Boxed { fill: Some(Ink::Tint), pen: None, gap: 1.0 };
     flow.boxed(5.0, vec![how_to(setting, flow.wide() - 2.0 * Flow::PADDING)], look);
     cautions::put(setting, &mut flow, Style::BODY);

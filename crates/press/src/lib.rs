@@ -26,6 +26,7 @@ pub mod page;
 pub mod pdf;
 pub mod picture;
 mod places;
+pub mod pocket;
 pub mod rubbing;
 pub mod ruler;
 mod safety;
@@ -49,3 +50,4 @@ pub mod words_to_look_at;
 
 pub use booklet::{Booklet, Drawn, Paper, Picture, Stamp};
 pub use pdf::PressError;
+pub use sheet::ink::Letters;

@@ -16,7 +16,7 @@ use crate::picture::NoPicture;
 use crate::second_language::{self, Second};
 use crate::sheet::face::{Faces, Weight};
 use crate::sheet::frame::Frame;
-use crate::sheet::ink::{Ink, MM_IN_PT, Pen, Style};
+use crate::sheet::ink::{Ink, Letters, MM_IN_PT, Pen, Style};
 use crate::sheet::legible::{legible, says_something};
 use crate::sheet::picture::{self, Pixels};
 use crate::sheet::text::{Block, Run};
@@ -28,6 +28,8 @@ pub(crate) const OUR_GROUP: &str = "sheet-our-group";
 /// What an adult writes there.
 pub(crate) const NOTES: &str = "sheet-notes";
 
+/// The most lines of place, season and part at the head of large print: about 250 letters.
+const LARGE_SCENE: usize = 6;
 /// A name longer than this is cut on paper.
 const LONGEST_NAME: usize = 60;
 /// Any other text of a person.
@@ -37,6 +39,8 @@ const LONGEST_TEXT: usize = 400;
 pub(crate) struct Setting<'a> {
     /// The booklet.
     pub(crate) booklet: &'a Booklet<'a>,
+    /// How large the letters are.
+    letters: Letters,
     /// The typeface.
     pub(crate) faces: Faces,
     pictures: BTreeMap<&'a str, Result<Pixels, NoPicture>>,
@@ -82,9 +86,18 @@ impl<'a> Setting<'a> {
                 opened
             });
         }
+        Self::with(booklet, booklet.letters, pictures)
+    }
+
+    fn with(
+        booklet: &'a Booklet<'a>,
+        letters: Letters,
+        pictures: BTreeMap<&'a str, Result<Pixels, NoPicture>>,
+    ) -> Self {
         let faces = Faces::new();
         Self {
             booklet,
+            letters,
             second: Second::of(booklet).map(|second| second.on_paper(&faces)),
             faces,
             pictures,
@@ -93,6 +106,31 @@ impl<'a> Setting<'a> {
             leaves: OnceCell::new(),
             sizes: OnceCell::new(),
         }
+    }
+
+    /// The same in usual letters, for pages of a large sheet that adults read.
+    pub(crate) fn in_usual_letters(&self) -> Self {
+        Self::with(self.booklet, Letters::Usual, self.pictures.clone())
+    }
+
+    /// Whether it is large print: then nothing stands in two columns of words.
+    pub(crate) fn is_large(&self) -> bool {
+        self.letters == Letters::Large
+    }
+
+    /// Whether large print was wished, and this is none.
+    pub(crate) fn is_not_large_after_all(&self) -> bool {
+        self.booklet.letters == Letters::Large && !self.is_large()
+    }
+
+    /// The most lines of a text; large print takes twice as many.
+    pub(crate) fn lines(&self, usual: usize) -> usize {
+        if self.is_large() { 2 * usual } else { usual }
+    }
+
+    /// What is so long on paper, while the sheet is set, in mm.
+    pub(crate) fn on_paper(&self, length: f64) -> f64 {
+        length * self.letters.times()
     }
 
     /// Who comes along.
@@ -145,6 +183,15 @@ impl<'a> Setting<'a> {
 
     /// Words set in one style.
     pub(crate) fn block(&self, text: &str, style: Style, width: f64) -> Block {
+        self.set(text, self.letters.of(style), width)
+    }
+
+    /// The words of a picture, or of the place for one: in large print smaller than the others.
+    pub(crate) fn caption(&self, text: &str, style: Style, width: f64) -> Block {
+        self.set(text, style, width)
+    }
+
+    fn set(&self, text: &str, style: Style, width: f64) -> Block {
         let entry = setable(text, style, width);
         if let Some(block) = self.blocks.borrow().get(&entry) {
             return block.clone();
@@ -160,6 +207,7 @@ impl<'a> Setting<'a> {
 
     /// How high [`Self::block`] would be with at most so many lines, without setting it.
     pub(crate) fn high(&self, text: &str, style: Style, width: f64, most: usize) -> f64 {
+        let style = self.letters.of(style);
         let entry = setable(text, style, width);
         let known = self.lines.borrow().get(&entry).copied();
         let count = known.unwrap_or_else(|| {
@@ -189,7 +237,10 @@ impl<'a> Setting<'a> {
                 let (front, back) = (text.starts_with(' '), text.ends_with(' '));
                 let edge = |wanted: bool| if wanted { " " } else { "" };
                 let plain = self.plain(text);
-                Run::new(format!("{}{plain}{}", edge(front), edge(back)), *style)
+                Run::new(
+                    format!("{}{plain}{}", edge(front), edge(back)),
+                    self.letters.of(*style),
+                )
             })
             .collect();
         Piece::text(Block::set(&self.faces, &runs, width), Role::Paragraph)
@@ -313,6 +364,8 @@ impl<'a> Setting<'a> {
         writing: &str,
     ) -> Frame {
         let (short, long) = paper.size_mm();
+        let times = self.letters.times();
+        let (short, long) = (Frame::before(short, times), Frame::before(long, times));
         let (width, height) = if turned { (long, short) } else { (short, long) };
         let version = self.booklet.matrix.scene().version.as_deref();
         let version = version.map(|version| {
@@ -325,6 +378,7 @@ impl<'a> Setting<'a> {
         Frame {
             width,
             height,
+            times,
             running: whole.trim_end_matches([' ', '·']).to_owned(),
             version: known.join(" · "),
             writing: self.say(writing),
@@ -373,7 +427,7 @@ impl<'a> Setting<'a> {
         let high = above.h + 2.0 * down;
         head = head.with(0.0, down, above);
         head = badge.into_iter().fold(head, |head, badge| head.with(right, 0.0, badge));
-        let title = self.block(&self.title(), style, room).at_most(&self.faces, 3);
+        let title = self.block(&self.title(), style, room).at_most(&self.faces, self.lines(3));
         let title = Piece::text(title, Role::Heading(1));
         let (top, beside) = (high + 0.5, title.w + 6.0);
         let scene = self.scene();
@@ -385,7 +439,11 @@ impl<'a> Setting<'a> {
         } else {
             head = head.with(0.0, top, title);
             if !scene.is_empty() {
-                head = head.then(0.5, self.text(&scene, Style::BODY, room));
+                let block = self.block(&scene, Style::BODY, room);
+                // A page of large print is not all head.
+                let most = if self.is_large() { LARGE_SCENE } else { usize::MAX };
+                let block = block.at_most(&self.faces, most);
+                head = head.then(0.5, Piece::text(block, Role::Paragraph));
             }
         }
         let y = (head.h - ornament.h - 1.0).max(0.0);

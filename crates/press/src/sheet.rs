@@ -5,6 +5,7 @@
 //! knows of keys, and nothing here knows of PDF.
 
 mod black;
+mod changed;
 pub mod face;
 pub mod flow;
 pub mod frame;
@@ -60,6 +61,8 @@ pub struct Placed {
     pub what: What,
     /// What it is for.
     pub role: Role,
+    /// Whether its words or its picture stand on their head, turned about the middle of the box.
+    pub turned: bool,
 }
 
 /// A box in mm; y grows downwards.
@@ -125,6 +128,8 @@ pub enum Role {
     Paragraph,
     /// Words in the second language of the sheet, with its tag: `pl`.
     Second(&'static str),
+    /// The words of a picture, or of the place for one.
+    Caption,
     /// What stands before an item of a list: `yes`.
     Label,
     /// A picture or drawing that says something, in words.

@@ -5,11 +5,11 @@
 
 use crate::copies::{Copies, For};
 use crate::sheet::Sheet;
-use crate::sheet::ink::Inks;
+use crate::sheet::ink::{Inks, Letters};
 use crate::{
     Booklet, Paper, album, cards_to_sort, chart, floor, hole_cards, indented, key_pages,
-    lessons, measuring, rubbing, ruler, short_key, strips_of_looks, today, trail, try_out,
-    visit, word_cards, words_to_look_at,
+    lessons, measuring, pocket, rubbing, ruler, short_key, strips_of_looks, today, trail,
+    try_out, visit, word_cards, words_to_look_at,
 };
 
 /// What a sheet is for; those of one use stand together in the table.
@@ -47,12 +47,39 @@ pub struct SheetKind {
     pub has_something: fn(&Booklet<'_>) -> bool,
     /// Whether a wall wants it on A3 as well.
     pub large_too: bool,
+    /// Why there is no large print of it: the name of a message. None: there is.
+    pub not_large: Option<&'static str>,
+    /// Why it cannot be printed of this key on this paper: the name of a message that has a
+    /// remedy. None: it can.
+    pub refused: fn(&Booklet<'_>, Paper) -> Option<&'static str>,
+}
+
+/// What somebody wishes of the printing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Printing {
+    /// On which paper.
+    pub paper: Paper,
+    /// With which inks.
+    pub inks: Inks,
+    /// In which letters, as far as a sheet has them.
+    pub letters: Letters,
+}
+
+impl Printing {
+    /// On A4, in colour and in usual letters.
+    pub const USUAL: Self =
+        Self { paper: Paper::A4, inks: Inks::Colour, letters: Letters::Usual };
 }
 
 impl SheetKind {
-    /// Its boxes in mm, as they are printed with these inks.
-    pub fn inked(&self, booklet: &Booklet<'_>, paper: Paper, inks: Inks) -> Sheet {
-        (self.set)(booklet, paper).with(inks)
+    /// Its boxes in mm, as somebody wishes it. A sheet without large print stays as it is.
+    pub fn printed(&self, booklet: &Booklet<'_>, wished: Printing) -> Sheet {
+        let letters = match self.not_large {
+            None => wished.letters,
+            Some(_) => Letters::Usual,
+        };
+        let booklet = Booklet { letters, ..booklet.clone() };
+        (self.set)(&booklet, wished.paper).with(wished.inks)
     }
 
     const fn of(
@@ -61,15 +88,29 @@ impl SheetKind {
         set: fn(&Booklet<'_>, Paper) -> Sheet,
         copies: Option<Copies>,
     ) -> Self {
-        Self { used, name, set, copies, has_something: |_| true, large_too: false }
+        Self {
+            used,
+            name,
+            set,
+            copies,
+            has_something: |_| true,
+            large_too: false,
+            not_large: None,
+            refused: |_, _| None,
+        }
     }
 }
 
 /// Everything for today comes first: most want no more.
-pub const SHEETS: [SheetKind; 22] = [
+pub const SHEETS: [SheetKind; 23] = [
     SheetKind::of(Use::Today, "today", today::sheet, None),
     SheetKind::of(Use::Key, "short-key", short_key::sheet, Some(Copies::whole(For::EachGroup))),
     SheetKind::of(Use::Key, "key-pages", key_pages::sheet, Some(Copies::whole(For::EachGroup))),
+    SheetKind {
+        not_large: Some("print-not-large-pocket"),
+        refused: pocket::refused,
+        ..SheetKind::of(Use::Key, "pocket", pocket::sheet, Some(Copies::whole(For::EachChild)))
+    },
     SheetKind {
         large_too: true,
         ..SheetKind::of(Use::Key, "chart", chart::sheet, Some(Copies::whole(For::Wall)))
@@ -116,6 +157,7 @@ pub const SHEETS: [SheetKind; 22] = [
         ..SheetKind::of(Use::Sorting, "cards-numbers", cards_to_sort::with_numbers, None)
     },
     SheetKind {
+        not_large: Some("print-not-large-lengths"),
         has_something: ruler::has_something,
         ..SheetKind::of(
             Use::Measuring,
@@ -125,6 +167,7 @@ pub const SHEETS: [SheetKind; 22] = [
         )
     },
     SheetKind {
+        not_large: Some("print-not-large-form"),
         has_something: measuring::has_something,
         ..SheetKind::of(
             Use::Measuring,
@@ -134,6 +177,7 @@ pub const SHEETS: [SheetKind; 22] = [
         )
     },
     SheetKind {
+        not_large: Some("print-not-large-lengths"),
         has_something: rubbing::has_something,
         ..SheetKind::of(
             Use::Measuring,
@@ -143,6 +187,7 @@ pub const SHEETS: [SheetKind; 22] = [
         )
     },
     SheetKind {
+        not_large: Some("print-not-large-lengths"),
         has_something: album::has_something,
         ..SheetKind::of(
             Use::Measuring,
@@ -152,18 +197,22 @@ pub const SHEETS: [SheetKind; 22] = [
         )
     },
     SheetKind {
+        not_large: Some("print-not-large-lengths"),
         has_something: chart::wall::has_something,
         ..SheetKind::of(Use::Large, "wall", chart::wall::sheet, Some(Copies::whole(For::Wall)))
     },
     SheetKind {
+        not_large: Some("print-not-large-already"),
         has_something: floor::has_something,
         ..SheetKind::of(Use::Large, "floor", floor::sheet, Some(Copies::whole(For::Wall)))
     },
     SheetKind {
+        not_large: Some("print-not-large-already"),
         has_something: trail::has_something,
         ..SheetKind::of(Use::Large, "trail", trail::sheet, Some(Copies::whole(For::Once)))
     },
     SheetKind {
+        not_large: Some("print-not-large-form"),
         has_something: indented::has_something,
         ..SheetKind::of(
             Use::OtherForms,
@@ -173,6 +222,7 @@ pub const SHEETS: [SheetKind; 22] = [
         )
     },
     SheetKind {
+        not_large: Some("print-not-large-form"),
         has_something: strips_of_looks::has_something,
         ..SheetKind::of(
             Use::OtherForms,
@@ -182,6 +232,7 @@ pub const SHEETS: [SheetKind; 22] = [
         )
     },
     SheetKind {
+        not_large: Some("print-not-large-form"),
         has_something: hole_cards::has_something,
         ..SheetKind::of(
             Use::OtherForms,
@@ -190,8 +241,14 @@ pub const SHEETS: [SheetKind; 22] = [
             Some(Copies::apart(For::EachGroup)),
         )
     },
-    SheetKind::of(Use::Around, "visit", visit::sheet, None),
-    SheetKind::of(Use::Around, "lessons", lessons::sheet, None),
+    SheetKind {
+        not_large: Some("print-not-large-adults"),
+        ..SheetKind::of(Use::Around, "visit", visit::sheet, None)
+    },
+    SheetKind {
+        not_large: Some("print-not-large-form"),
+        ..SheetKind::of(Use::Around, "lessons", lessons::sheet, None)
+    },
 ];
 
 #[cfg(test)]

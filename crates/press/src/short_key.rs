@@ -12,7 +12,8 @@ use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Dash, Ink, Pen, Style};
 use crate::sheet::{Group, Node, Page, Piece, Role, Sheet};
-use crate::{Booklet, Paper, drawing, fitting};
+use crate::shown::{self, Answers, Shown};
+use crate::{Booklet, Paper, drawing, fitting, lines};
 
 /// Height of a tab and of the line beside it, in mm.
 const ROW: f64 = 7.0;
@@ -22,6 +23,9 @@ const ARROW: f64 = 7.0;
 const GAPS: [f64; 2] = [5.5, 2.5];
 /// A picture beside the words of an end, in mm.
 const PICTURE: f64 = 24.0;
+/// The drawing of an answer, in mm, and what is left beside it.
+const SHOWN: f64 = 18.0;
+const BESIDE: f64 = 1.5;
 
 /// The key on few pages as boxes in mm.
 pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
@@ -57,7 +61,7 @@ pub(crate) fn to_write_on(
         flow.put(0.0, setting.masthead(&frame, head, false));
         flow.put(4.0, setting.text(about, Style::BODY, flow.wide()));
         cautions::put(setting, &mut flow, Style::SMALL);
-        questions(setting, &mut flow, Look { gap, tells: false });
+        questions(setting, &mut flow, gap, Look { tells: false, ..Look::ON_FEW_PAGES });
         flow.lines_to_write_on(&setting.say("sheet-what-we-noticed"));
         flow.finish()
     })
@@ -78,7 +82,7 @@ fn laid(setting: &Setting, paper: Paper, with_words: bool, gap: f64) -> Vec<Page
     let how_to = how_to(setting, with_words, flow.wide() - 2.0 * Flow::PADDING);
     flow.boxed(3.0, vec![how_to], look);
     cautions::put(setting, &mut flow, Style::SMALL);
-    questions(setting, &mut flow, Look { gap, tells: true });
+    questions(setting, &mut flow, gap, Look::ON_FEW_PAGES);
     if with_words {
         words::put(setting, &mut flow);
     }
@@ -106,17 +110,41 @@ fn how_to(setting: &Setting, with_words: bool, wide: f64) -> Piece {
 
 /// How the questions are set.
 #[derive(Clone, Copy)]
-struct Look {
-    /// Between two of them, in mm.
-    gap: f64,
+pub(crate) struct Look<'a> {
     /// Whether a number that is not there is told; not where it is to be found.
-    tells: bool,
+    pub(crate) tells: bool,
+    /// Questions, names and where a way goes on.
+    pub(crate) letters: Style,
+    /// Height of a tab and of the line beside it, and between two of them, in mm.
+    pub(crate) row: f64,
+    pub(crate) between: f64,
+    /// Whether an end has the sentence that confirms it.
+    pub(crate) sentences: bool,
+    /// The most lines of a name or a lead; more is a text that nobody would print.
+    pub(crate) lines: usize,
+    /// Whether it has its picture.
+    pub(crate) pictures: bool,
+    /// What the answers look like, where that is drawn.
+    pub(crate) shown: Option<&'a Answers>,
 }
 
-fn questions(setting: &Setting, flow: &mut Flow, look: Look) {
+impl Look<'_> {
+    const ON_FEW_PAGES: Look<'static> = Look {
+        tells: true,
+        letters: Style::STRONG,
+        row: ROW,
+        between: 1.2,
+        sentences: true,
+        lines: 6,
+        pictures: true,
+        shown: None,
+    };
+}
+
+fn questions(setting: &Setting, flow: &mut Flow, gap: f64, look: Look<'_>) {
     let wide = flow.wide();
     let heading = setting.heading(2, &setting.say("sheet-questions"), Style::LARGE, wide);
-    let column = (wide - words::BETWEEN) / 2.0;
+    let column = if setting.is_large() { wide } else { (wide - words::BETWEEN) / 2.0 };
     let couplets = setting.booklet.key.couplets.iter();
     let pieces: Vec<_> =
         couplets.map(|couplet| piece(setting, couplet, look, column)).collect();
@@ -126,11 +154,11 @@ fn questions(setting: &Setting, flow: &mut Flow, look: Look) {
         return;
     };
     flow.put_with(4.0, heading, first.h + 3.0);
-    words::columns(flow, pieces, column, look.gap);
+    words::columns(flow, pieces, column, gap);
 }
 
 /// A question with its two ways on, one beneath the other.
-fn piece(setting: &Setting, couplet: &Couplet, look: Look, wide: f64) -> Piece {
+pub(crate) fn piece(setting: &Setting, couplet: &Couplet, look: Look<'_>, wide: f64) -> Piece {
     let number = setting.disc(&couplet.number.to_string(), Role::Paragraph);
     let left = number.w + 2.5;
     let words = match &couplet.wording {
@@ -143,7 +171,7 @@ fn piece(setting: &Setting, couplet: &Couplet, look: Look, wide: f64) -> Piece {
     let back = back_words(setting, couplet.number, couplet.back);
     // Its brackets stay on one line.
     let back = format!(" {}", back.replace(' ', "\u{a0}"));
-    let runs = [(words.as_str(), Style::STRONG), (&*back, Style::SMALL.inked(Ink::Soft))];
+    let runs = [(words.as_str(), look.letters), (&*back, Style::SMALL.inked(Ink::Soft))];
     let mut words = heard_as(setting.runs(&runs, wide - left), &Role::Heading(3));
     let y = ((9.0 - words.h) / 2.0).max(0.6);
     if let Some(second) = setting.second_question(couplet, Style::SMALL, wide - left) {
@@ -163,19 +191,34 @@ fn piece(setting: &Setting, couplet: &Couplet, look: Look, wide: f64) -> Piece {
     let ways =
         [true, false].map(|yes| way(setting, (couplet, yes), look, wide).grouped(Group::Item));
     let [yes, no] = ways;
-    let ways = yes.then(1.2, no).grouped(Group::List);
+    let ways = yes.then(look.between, no).grouped(Group::List);
     whole.then(1.2, ways).grouped(Group::Section)
 }
 
 /// One way on: the tab, the line, and where it leads; the lead where there is one.
-fn way(setting: &Setting, (couplet, yes): (&Couplet, bool), look: Look, wide: f64) -> Piece {
+fn way(
+    setting: &Setting,
+    (couplet, yes): (&Couplet, bool),
+    look: Look<'_>,
+    wide: f64,
+) -> Piece {
     let to = if yes { &couplet.yes } else { &couplet.no };
     let answers = answer_words(setting.t(), couplet);
-    let tab = setting.tab(&if yes { answers.0 } else { answers.1 }, yes);
+    let tab = setting.scaled_answer(
+        &if yes { answers.0 } else { answers.1 },
+        yes,
+        Role::Label,
+        look.row / ROW,
+    );
     let arrow = drawing::arrow(ARROW, if yes { Dash::Solid } else { Dash::Dashed });
-    let (beside, down) = (tab.w + 0.6, (ROW - 3.2) / 2.0);
+    let (beside, down) = (tab.w + 0.6, (look.row - 3.2) / 2.0);
     let start = beside + arrow.w + 1.4;
-    let body = destination(setting, to, look, wide - start).moved(start, 0.0);
+    let drawn = drawn(setting, (couplet, yes), look);
+    let body = destination(setting, to, look, wide - start - drawn.w).moved(start, 0.0);
+    let body = match drawn.h > 0.0 {
+        true => body.with(wide - drawn.w, 0.0, drawn),
+        false => body,
+    };
     let body = match &couplet.wording {
         Wording::Question(_) => {
             tab.with(beside, down, arrow).with(0.0, 0.0, body.grouped(Group::Body))
@@ -187,30 +230,41 @@ fn way(setting: &Setting, (couplet, yes): (&Couplet, bool), look: Look, wide: f6
             } else {
                 lead.clone()
             };
-            let left = tab.w + 2.0;
+            let (left, most) = (tab.w + 2.0, setting.lines(look.lines));
             let block = setting.block(&lead, Style::BODY, wide - left);
-            let lead = Piece::text(block.at_most(&setting.faces, 6), Role::Paragraph);
-            let row = lead.h.max(ROW) + 0.5;
+            let lead = Piece::text(block.at_most(&setting.faces, most), Role::Paragraph);
+            let row = lead.h.max(look.row) + 0.5;
             let words = Piece::blank(wide, 0.0).with(left, 0.2, lead).with(0.0, row, body);
             tab.with(beside, row + down, arrow).with(0.0, 0.0, words.grouped(Group::Body))
         }
     };
-    body.at_least(wide, ROW)
+    body.at_least(wide, look.row)
+}
+
+/// What an answer looks like, beside each other; nothing where it is not drawn.
+fn drawn(setting: &Setting, (couplet, yes): (&Couplet, bool), look: Look<'_>) -> Piece {
+    let of = |answers: &Answers| if yes { answers.yes.clone() } else { answers.no.clone() };
+    let shown: Vec<Shown> = look.shown.map(of).unwrap_or_default();
+    shown.iter().fold(Piece::default(), |row, one| {
+        let heard = shown::heard(setting.booklet, couplet, yes, one);
+        row.beside(BESIDE, lines::piece(&one.drawing, SHOWN, heard))
+    })
 }
 
 /// Where an answer leads, beside its arrow.
-fn destination(setting: &Setting, to: &Destination, look: Look, wide: f64) -> Piece {
+fn destination(setting: &Setting, to: &Destination, look: Look<'_>, wide: f64) -> Piece {
+    let most = setting.lines(look.lines);
     let line = |words: &str, style: Style| {
-        let block = setting.block(words, style, wide).at_most(&setting.faces, 6);
-        let down = ((ROW - block.height) / 2.0).max(-0.2);
-        Piece::blank(wide, ROW).with(0.0, down, Piece::text(block, Role::Paragraph))
+        let block = setting.block(words, style, wide).at_most(&setting.faces, most);
+        let down = ((look.row - block.height) / 2.0).max(-0.2);
+        Piece::blank(wide, look.row).with(0.0, down, Piece::text(block, Role::Paragraph))
     };
     match to {
         Destination::Couplet(number) => {
             let known = setting.booklet.key.couplets.iter().any(|c| c.number == *number);
-            line(&setting.go_to(*number, known || !look.tells), Style::STRONG)
+            line(&setting.go_to(*number, known || !look.tells), look.letters)
         }
-        Destination::End(at) => end(setting, at, wide),
+        Destination::End(at) => end(setting, at, look, wide),
         Destination::Missing => {
             let rule = Piece::rule(wide * 0.55, Pen::solid(0.2, Ink::Soft));
             line(&setting.say("sheet-where-to"), Style::BODY).with(wide * 0.4, 6.5, rule)
@@ -219,22 +273,23 @@ fn destination(setting: &Setting, to: &Destination, look: Look, wide: f64) -> Pi
 }
 
 /// The name of an end, the sentence that confirms it, and a picture where there is one.
-fn end(setting: &Setting, end: &End, wide: f64) -> Piece {
+fn end(setting: &Setting, end: &End, look: Look<'_>, wide: f64) -> Piece {
     let pictured: Option<TaxonIx> = match end.taxa[..] {
-        [only] => Some(only).filter(|only| setting.is_pictured(*only)),
+        [only] => Some(only).filter(|only| look.pictures && setting.is_pictured(*only)),
         _ => None,
     };
     let room = wide - pictured.map_or(0.0, |_| PICTURE + 2.0);
-    let name = setting.block(&setting.end_name(end), Style::STRONG, room);
-    let name = name.at_most(&setting.faces, 4);
-    let down = ((ROW - name.height) / 2.0).max(-0.2);
+    let most = setting.lines(look.lines);
+    let name = setting.block(&setting.end_name(end), look.letters, room);
+    let name = name.at_most(&setting.faces, most);
+    let down = ((look.row - name.height) / 2.0).max(-0.2);
     let mut words =
-        Piece::blank(room, ROW - 0.6).with(0.0, down, Piece::text(name, Role::Paragraph));
+        Piece::blank(room, look.row - 0.6).with(0.0, down, Piece::text(name, Role::Paragraph));
     if let Some(second) = setting.second_end(end, Style::SMALL, room) {
         words = words.then(0.0, second);
     }
     let several = end.taxa.len() + end.unrecognised.len() > 1;
-    for taxon in end.taxa.iter().take(4) {
+    for taxon in end.taxa.iter().take(if look.sentences { 4 } else { 0 }) {
         let Some(sentence) = fitting::sentence(setting.booklet.matrix, *taxon) else {
             continue;
         };

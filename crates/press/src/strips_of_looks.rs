@@ -90,9 +90,10 @@ fn mind(setting: &Setting, frame: &Frame, bodies: &mut Vec<(f64, Piece)>) {
     let words = || setting.to_mind(frame.wide());
     let apart = 6.0;
     let needed = apart + words().h;
-    let with_room = bodies.iter().enumerate().position(|(at, (top, body))| {
-        frame.top(at) + top + body.h + needed <= frame.bottom()
-    });
+    let with_room = bodies
+        .iter()
+        .enumerate()
+        .position(|(at, (top, body))| frame.top(at) + top + body.h + needed <= frame.bottom());
     match with_room.and_then(|at| bodies.get_mut(at)) {
         Some((_, body)) => *body = std::mem::take(body).then(apart, words()),
         None => bodies.push((3.0, words())),

@@ -29,6 +29,11 @@ pub fn write(page: &Page) -> String {
         if let Some(window) = window {
             open_window(&mut body, window);
         }
+        if placed.turned {
+            let Rect { x, y, w, h } = placed.rect;
+            let (x, y) = (number(x + w / 2.0), number(y + h / 2.0));
+            let _ = writeln!(body, "<g transform=\"rotate(180 {x} {y})\">");
+        }
         match &placed.what {
             What::Text(block) => {
                 for line in &block.lines {
@@ -37,6 +42,9 @@ pub fn write(page: &Page) -> String {
             }
             What::Path(path) => draw_path(&mut body, path, placed.rect),
             What::Picture(pixels) => draw_picture(&mut body, pixels, placed.rect),
+        }
+        if placed.turned {
+            body.push_str("</g>\n");
         }
         if window.is_some() {
             body.push_str("</svg>\n");

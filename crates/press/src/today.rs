@@ -24,7 +24,8 @@ pub fn pdf(booklet: &Booklet, paper: Paper) -> Result<Vec<u8>, PressError> {
 pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let setting = Setting::new(booklet);
     let parts = parts(&setting, paper);
-    let mut pages = cover::pages(&setting, paper, &parts);
+    // The adults' own pages stay as they are: one page is what is read in the doorway.
+    let mut pages = cover::pages(&setting.in_usual_letters(), paper, &parts);
     pages.extend(parts.into_iter().flat_map(|part| part.pages));
     let title = setting.t().with("sheet-title-today", &[("title", &setting.title())]);
     setting.sheet(title, pages)
@@ -33,6 +34,7 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 /// What is in the file behind its first page, in the order of use; what has no page is left out.
 fn parts(setting: &Setting, paper: Paper) -> Vec<Part> {
     let try_out = Parts::of(setting, paper);
+    let adults = setting.in_usual_letters();
     let words_to_look_at = words_to_look_at::pages(setting, paper);
     let part = |name, what_for, copies, pages| Part { name, what_for, copies, pages };
     let mut parts = vec![
@@ -40,13 +42,13 @@ fn parts(setting: &Setting, paper: Paper) -> Vec<Part> {
             "sheet-visit",
             "sheet-for-the-adults",
             Copies::whole(For::Once),
-            visit::pages(setting, paper),
+            visit::pages(&adults, paper),
         ),
         part(
             "sheet-helper",
             "sheet-helper-for",
             Copies::shared(For::EachAdult),
-            visit::cards(setting, paper),
+            visit::cards(&adults, paper),
         ),
         part("sheet-answers", "sheet-to-check-by", Copies::whole(For::Once), try_out.answers),
         part("sheet-labels", "sheet-cut-before", Copies::apart(For::Once), try_out.labels),

@@ -8,7 +8,7 @@
 
 use spinney_model::{DrawnWord, Figure};
 
-use crate::card_grid::{A_PAGE, Cells};
+use crate::card_grid::Cells;
 use crate::glossary::{self, Entry};
 use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::frame::{Frame, MARGIN};
@@ -36,17 +36,25 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let setting = Setting::new(booklet);
     let title = setting.t().with("sheet-title-word-cards", &[("title", &setting.title())]);
     let frame = setting.frame(paper, false, "sheet-word-cards", OUR_GROUP);
-    let cells = Cells::of(&frame);
     let about_leaves = glossary::about_leaves(booklet);
     let words = glossary::words_used(booklet);
-    let of = words.len().div_ceil(A_PAGE);
+    let mut cells = Cells::of(&setting, &frame);
+    let fits = |entry: &Entry| {
+        let drawn = (booklet.drawn.word)(entry.id, about_leaves);
+        on_card(&setting, entry, drawn.as_ref(), &cells).h <= cells.h - 1.5 * PADDING
+    };
+    if setting.is_large() && !words.iter().all(fits) {
+        cells = Cells::widest(&setting, &frame);
+    }
+    let a_page = cells.a_page();
+    let of = words.len().div_ceil(a_page);
     let mut pages: Vec<Page> = Vec::new();
-    for chunk in words.chunks(A_PAGE) {
+    for chunk in words.chunks(a_page) {
         let mut nodes = Vec::new();
         if pages.is_empty() {
             nodes.extend(head(&setting, &frame).nodes);
         }
-        for at in 0..A_PAGE {
+        for at in 0..a_page {
             let card = match chunk.get(at) {
                 Some(entry) => {
                     let drawn = (booklet.drawn.word)(entry.id, about_leaves);
@@ -66,25 +74,36 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 /// One line: cards need the paper.
 fn head(setting: &Setting, frame: &Frame) -> Piece {
     let style = Style::SMALL_STRONG.inked(Ink::Hedge);
-    let block = setting.block(&frame.running, style, frame.wide()).at_most(&setting.faces, 1);
+    let block = setting.block(&frame.running, style, frame.wide());
+    let block = block.at_most(&setting.faces, setting.lines(1));
     Piece::text(block, Role::Heading(1)).moved(MARGIN, MARGIN + 0.8)
 }
 
 /// The word, its drawings as large as the words leave room for, and its plain words.
 fn card(setting: &Setting, entry: &Entry, drawn: Option<&DrawnWord>, cells: &Cells) -> Piece {
+    let words = on_card(setting, entry, drawn, cells);
+    Piece::blank(cells.w, cells.h).with(PADDING, PADDING, words)
+}
+
+fn on_card(
+    setting: &Setting,
+    entry: &Entry,
+    drawn: Option<&DrawnWord>,
+    cells: &Cells,
+) -> Piece {
     let (w, h) = (cells.w - 2.0 * PADDING, cells.h - 2.0 * PADDING);
     let name = setting.block(&entry.word, Style::LARGE.inked(Ink::Hedge), w);
-    let name = Piece::text(name.at_most(&setting.faces, 2), Role::Heading(2));
+    let name = Piece::text(name.at_most(&setting.faces, setting.lines(2)), Role::Heading(2));
     let style = if drawn.is_some() { Style::SMALL } else { Style::BODY };
-    let plain = setting.block(&entry.plain, style, w).at_most(&setting.faces, LINES);
+    let plain =
+        setting.block(&entry.plain, style, w).at_most(&setting.faces, setting.lines(LINES));
     let mut below = Piece::text(plain, Role::Paragraph);
     if let (Some(other), None) = (&entry.not_to_be_confused, drawn) {
         let words = setting.t().with("try-not-confused", &[("other", &other)]);
         below = below.then(1.0, setting.text(&words, Style::SMALL.inked(Ink::Soft), w));
     }
-    let whole = Piece::blank(cells.w, cells.h);
     let Some(drawn) = drawn else {
-        return whole.with(PADDING, PADDING, name.then(2.0, below));
+        return name.then(2.0, below);
     };
     let not = not(setting, drawn, w);
     let taken = name.h + below.h + not.as_ref().map_or(0.0, |not| not.h) + 3.0;
@@ -92,8 +111,7 @@ fn card(setting: &Setting, entry: &Entry, drawn: Option<&DrawnWord>, cells: &Cel
     let widest = (w - 2.0 * BETWEEN * many) / many * HIGH_TO_WIDE;
     let high = (h - taken).clamp(LEAST, GREATEST).min(widest);
     let shown = figures(setting, entry, drawn, (w, high), not);
-    let body = name.then(1.0, shown).then(1.0, below);
-    whole.with(PADDING, PADDING, body)
+    name.then(1.0, shown).then(1.0, below)
 }
 
 /// The height of every drawing of a word in parts of its width.
@@ -106,8 +124,8 @@ fn not(setting: &Setting, drawn: &DrawnWord, wide: f64) -> Option<Piece> {
     let (last, before) = others.split_last()?;
     let caption = if before.is_empty() { last.clone() } else { setting.either(before, last) };
     let words = setting.t().with("sheet-not", &[("caption", &caption)]);
-    let block = setting.block(&words, Style::SMALL.inked(Ink::Soft), wide * 0.62);
-    Some(Piece::text(block.at_most(&setting.faces, 2), Role::Paragraph))
+    let block = setting.caption(&words, Style::SMALL.inked(Ink::Soft), wide * 0.62);
+    Some(Piece::text(block.at_most(&setting.faces, setting.lines(2)), Role::Caption))
 }
 
 /// The drawings side by side: what it is, a dashed line, what it is not, and that in words.

@@ -19,6 +19,9 @@ use crate::{Booklet, Paper, lines};
 const HIGH: f64 = 18.0;
 /// A drawing with its caption, in mm.
 const FIGURE: f64 = 27.0;
+/// The same in large print, at most: it stands beneath the words.
+const LARGE_HIGH: f64 = 24.0;
+const LARGE_FIGURE: f64 = 42.0;
 /// Between the words and the drawings, and between two drawings, in mm.
 const BETWEEN: f64 = 3.0;
 /// Between two rows of words without drawings, in mm: less than what is moved apart on a full
@@ -71,8 +74,11 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         flow.put(GAP, if first || flow.fresh() { row } else { rule.then(2.0, row) });
         first = false;
     }
-    let column = (wide - COLUMNS) / 2.0;
-    for (at, two) in in_words_alone.chunks(2).enumerate() {
+    let (across, column) = match setting.is_large() {
+        true => (1, wide),
+        false => (2, (wide - COLUMNS) / 2.0),
+    };
+    for (at, two) in in_words_alone.chunks(across).enumerate() {
         let mut both = in_words(setting, &two[0], column);
         if let Some(second) = two.get(1) {
             both = both.with(column + COLUMNS, 0.0, in_words(setting, second, column));
@@ -87,23 +93,43 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
 /// One word: what it says on the left, its drawings on the right.
 fn row(setting: &Setting, entry: &Entry, drawn: &DrawnWord, wide: f64) -> Piece {
     let (own, other) = (drawn.own.len() as f64, drawn.other.len() as f64);
-    let figures = (own + other) * FIGURE + (own + other - 1.0) * BETWEEN;
-    let left = in_words(setting, entry, wide - figures - 2.0 * BETWEEN);
+    let (high, figure) = match setting.is_large() {
+        true => {
+            let each = (wide - (own + other - 1.0) * BETWEEN) / (own + other);
+            (LARGE_HIGH, each.min(LARGE_FIGURE))
+        }
+        false => (HIGH, FIGURE),
+    };
+    let figures = (own + other) * figure + (own + other - 1.0) * BETWEEN;
     let mut x = wide - figures;
-    let mut whole = left.at_least(x, HIGH);
-    for (at, figure) in drawn.own.iter().chain(&drawn.other).enumerate() {
+    // Large words have the whole width, and their drawings stand beneath.
+    let (mut whole, y) = match setting.is_large() {
+        true => {
+            let words = in_words(setting, entry, wide);
+            x = 0.0;
+            let y = words.h + 2.0;
+            (words, y)
+        }
+        false => (in_words(setting, entry, x - 2.0 * BETWEEN).at_least(x, high), 0.0),
+    };
+    for (at, shown) in drawn.own.iter().chain(&drawn.other).enumerate() {
         let is_other = at >= drawn.own.len();
         if is_other && at == drawn.own.len() {
-            let rule = Piece::upright(HIGH + 6.0, Pen::dashed(0.3, Ink::Soft));
-            whole = whole.with(x - BETWEEN / 2.0, 0.0, rule);
+            let rule = Piece::upright(high + 6.0, Pen::dashed(0.3, Ink::Soft));
+            whole = whole.with(x - BETWEEN / 2.0, y, rule);
         }
-        whole = whole.with(x, 0.0, captioned(setting, entry, figure, is_other));
-        x += FIGURE + BETWEEN;
+        whole = whole.with(x, y, captioned(setting, entry, (shown, is_other), (figure, high)));
+        x += figure + BETWEEN;
     }
     whole.grouped(Group::Section)
 }
 
-fn captioned(setting: &Setting, entry: &Entry, figure: &Figure, is_other: bool) -> Piece {
+fn captioned(
+    setting: &Setting,
+    entry: &Entry,
+    (figure, is_other): (&Figure, bool),
+    (wide, high): (f64, f64),
+) -> Piece {
     let t = setting.t();
     let caption = t.say(&format!("words-draw-{}", figure.caption));
     let (style, heard) = match is_other {
@@ -114,17 +140,17 @@ fn captioned(setting: &Setting, entry: &Entry, figure: &Figure, is_other: bool) 
         }
         false => (Style::SMALL_STRONG, caption.clone()),
     };
-    let drawing = lines::piece(&figure.drawing, HIGH, heard);
-    let x = (FIGURE - drawing.w) / 2.0;
+    let drawing = lines::piece(&figure.drawing, high, heard);
+    let x = (wide - drawing.w) / 2.0;
     let words = match is_other {
         true => t.with("sheet-not", &[("caption", &caption)]),
         false => caption,
     };
-    let block = setting.block(&words, style, FIGURE).centred(FIGURE);
-    Piece::blank(FIGURE, HIGH).with(x, 0.0, drawing).with(
+    let block = setting.caption(&words, style, wide).centred(wide);
+    Piece::blank(wide, high).with(x, 0.0, drawing).with(
         0.0,
-        HIGH + 1.0,
-        Piece::text(block, Role::Paragraph),
+        high + 1.0,
+        Piece::text(block, Role::Caption),
     )
 }
 

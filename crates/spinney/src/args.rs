@@ -7,6 +7,7 @@ use clap::builder::PossibleValuesParser;
 use clap::{Args, CommandFactory, Parser, Subcommand, ValueEnum};
 
 use spinney_model::Matrix;
+use spinney_press::sheets::Printing;
 use spinney_voice::{LANGUAGES, Tongue};
 
 pub(crate) use measure::{Measure, MeasureFormat};
@@ -223,6 +224,11 @@ pub(crate) struct Sheets {
     /// What the sheets are printed with.
     #[arg(long, value_enum, default_value = "colour")]
     pub(crate) ink: Inks,
+    /// In which letters: large print (18 pt and more) is made of everything for today, the key on
+    /// few pages, the key, the chart, the words, the cards and the try-out sheets. The others
+    /// stay as they are, and the program says which.
+    #[arg(long, value_enum, default_value = "usual")]
+    pub(crate) letters: Letters,
     #[command(flatten)]
     pub(crate) come_along: ComeAlong,
     /// The date at the foot of the sheets, such as "3 October 2026"; today if not given.
@@ -236,6 +242,14 @@ pub(crate) struct Sheets {
     /// the command reads.
     #[arg(long)]
     pub(crate) force: bool,
+}
+
+impl Sheets {
+    /// How they are printed, for the press.
+    pub(crate) fn printing(&self) -> Printing {
+        let (inks, letters) = (self.ink.for_press(), self.letters.for_press());
+        Printing { paper: self.paper.size(), inks, letters }
+    }
 }
 
 /// The languages that there are.
@@ -273,6 +287,24 @@ impl Inks {
         match self {
             Self::Colour => spinney_press::sheet::ink::Inks::Colour,
             Self::Black => spinney_press::sheet::ink::Inks::Black,
+        }
+    }
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Letters {
+    /// As they are drawn: 14 pt, and 12 where room is short.
+    Usual,
+    /// Large print: 18 pt and more.
+    Large,
+}
+
+impl Letters {
+    /// The same for the press.
+    pub(crate) fn for_press(self) -> spinney_press::Letters {
+        match self {
+            Self::Usual => spinney_press::Letters::Usual,
+            Self::Large => spinney_press::Letters::Large,
         }
     }
 }

@@ -13,13 +13,14 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 
 use spinney_exchange::{json, key_text};
-use spinney_press::sheets::{SHEETS, SheetKind};
-use spinney_press::{Booklet, Paper, PressError, pdf};
+use spinney_press::sheets::{Printing, SHEETS, SheetKind};
+use spinney_press::{Booklet, Letters, Paper, PressError, pdf};
 use tempfile::TempDir;
 
 use crate::args;
 use crate::failure::Failure;
 use crate::files::{self, Over};
+use crate::report;
 use ours::{Ours, hash_of};
 
 /// What is written of every key besides the sheets.
@@ -94,14 +95,15 @@ impl Folder {
         written.map_err(|error| Failure::writing(&self.path.join(name), &error))
     }
 
-    /// Writes the key in words and as JSON, the sheets and the phone page.
+    /// Writes the key in words and as JSON, the sheets and the phone page. Returns what is to be
+    /// said of the sheets: those that cannot be printed of this key, and why.
     pub(crate) fn fill(
         &mut self,
         booklet: &Booklet<'_>,
         report: &json::Report<'_>,
-        (paper, inks): (args::Paper, args::Inks),
-    ) -> Result<(), Failure> {
-        let size = paper.size();
+        wished: Printing,
+    ) -> Result<String, Failure> {
+        let size = wished.paper;
         self.of_a_key = true;
         self.write(
             "key.txt",
@@ -109,18 +111,30 @@ impl Folder {
         )?;
         self.write("key.json", json::report(report, crate::report::in_english).as_bytes())?;
         self.write("phone.html", spinney_press::page::html(booklet).as_bytes())?;
+        let (mut said, mut as_usual) = (String::new(), Vec::new());
         for sheet in &SHEETS {
             if !(sheet.has_something)(booklet) {
                 continue;
             }
-            let on =
-                |paper| pressed(pdf::write(&sheet.inked(booklet, paper, inks.for_press())));
+            if let Some(why) = (sheet.refused)(booklet, size) {
+                said.push_str(&report::not_written(booklet.tongue, &plain(sheet), why));
+                continue;
+            }
+            let on = |paper| {
+                pressed(pdf::write(&sheet.printed(booklet, Printing { paper, ..wished })))
+            };
             self.write(&plain(sheet), &on(size)?)?;
+            if sheet.not_large.is_some() {
+                as_usual.push(plain(sheet));
+            }
             if sheet.large_too && size == Paper::A4 {
                 self.write(&on_a3(sheet), &on(Paper::A3)?)?;
             }
         }
-        Ok(())
+        if wished.letters == Letters::Large {
+            said.push_str(&report::not_large(booklet.tongue, &as_usual));
+        }
+        Ok(said)
     }
 
     /// Puts everything in its place at once. Returns the names of the files, in order.

@@ -109,6 +109,19 @@ pub(crate) fn second_language(booklet: &Booklet<'_>) -> String {
     text
 }
 
+/// Why a sheet is not among them, by the message that says it.
+pub(crate) fn not_written(t: Tongue, file: &str, why: &str) -> String {
+    let (sentence, remedy) = (t.say(why), t.say(&format!("{why}-remedy")));
+    let texts: [(&str, &dyn Display); 3] =
+        [("file", &file), ("sentence", &sentence), ("remedy", &remedy)];
+    format!("\n{}\n", t.with("run-not-written", &texts))
+}
+
+/// Which sheets have no large print.
+pub(crate) fn not_large(t: Tongue, files: &[String]) -> String {
+    format!("\n{}\n", t.with("run-not-large", &[("files", &files.join(", "))]))
+}
+
 /// So many steps and pictures of a collection are in a file now.
 pub(crate) fn steps_and_pictures(
     t: Tongue,

@@ -316,3 +316,31 @@ fn a_stderr_that_is_full_is_no_bug() {
     let ended = command.args(["key", "finds.csv"]).current_dir(&desk).stdout(full).output();
     assert_eq!(ended.expect("it runs").status.code(), Some(1), "the answer was not heard");
 }
+
+/// What cannot be had is said, and nothing of it is written.
+#[test]
+fn large_print_is_written_and_what_has_none_or_no_room_is_said() {
+    let desk = desk("large");
+    let usual = key(&desk, "finds.csv", &[]);
+    assert_eq!(usual.status.code(), Some(0), "{}", complained(&usual));
+    let before = files(&desk.join("visit"));
+    let large = key(&desk, "finds.csv", &["--letters", "large"]);
+    let said = String::from_utf8_lossy(&large.stdout).into_owned();
+    let (_, kept) = said.split_once("have no large print and stay as they are:").expect("said");
+    let after = files(&desk.join("visit"));
+    for (name, bytes) in before.iter().filter(|(name, _)| name.ends_with(".pdf")) {
+        let stays = kept.contains(name.as_str());
+        assert_eq!(after[name] == *bytes, stays, "{name}: {said}");
+    }
+    assert!(kept.contains("pocket.pdf") && !kept.contains("key-pages.pdf"), "{said}");
+    // One kind a question, so that no booklet of eight pages holds it.
+    let mut long = "kind,edge\n".to_owned();
+    let names = (1..=40).map(|at| format!("kind {at},state {at} of the edge\n"));
+    long.extend(names);
+    fs::write(desk.join("long.csv"), long).expect("written");
+    let long = spinney(&desk, &["key", "long.csv", "--out", "long"], "");
+    let said = String::from_utf8_lossy(&long.stdout).into_owned();
+    assert!(said.contains("Not written: pocket.pdf. This key is too long"), "{said}");
+    let there = files(&desk.join("long"));
+    assert!(there.contains_key("key-pages.pdf") && !there.contains_key("pocket.pdf"));
+}

@@ -15,8 +15,8 @@ use spinney_exchange::{json, key_text, table};
 use spinney_model::{Finding, KeyId};
 use spinney_press::sheet::Sheet;
 use spinney_press::sheet::ink::Inks;
-use spinney_press::sheets::{SHEETS, SheetKind, Use};
-use spinney_press::{Booklet, Paper, PressError, page, svg};
+use spinney_press::sheets::{Printing, SHEETS, SheetKind, Use};
+use spinney_press::{Booklet, Letters, Paper, PressError, page, svg};
 use spinney_voice::Tongue;
 
 use crate::asked::{Asked, Handler, Route, Shown};
@@ -43,6 +43,7 @@ struct Wanted {
     sheet: &'static SheetKind,
     paper: &'static str,
     inks: (&'static str, Inks),
+    letters: (&'static str, Letters),
     page: usize,
 }
 
@@ -53,16 +54,28 @@ impl Wanted {
         let (paper, _) = paper_asked(asked.request.asked("paper"));
         let page = asked.request.asked("page").parse().unwrap_or(1);
         let inks = inks_asked(asked.request.asked("ink"));
-        Some(Self { t: asked.tongue, key, sheet, paper, inks, page })
+        let letters = letters_asked(asked.request.asked("letters"));
+        Some(Self { t: asked.tongue, key, sheet, paper, inks, letters, page })
     }
 
     fn address(&self, sheet: &SheetKind, paper: &str, page: usize) -> String {
-        let (key, sheet, ink) = (self.key.0, sheet.name, self.inks.0);
-        format!("/print?key={key}&sheet={sheet}&paper={paper}&ink={ink}&page={page}")
+        let (key, sheet, wishes) = (self.key.0, sheet.name, self.wishes());
+        format!("/print?key={key}&sheet={sheet}&paper={paper}&{wishes}&page={page}")
     }
 
     fn file(&self, name: &str) -> String {
-        format!("/print/{name}?key={}&paper={}&ink={}", self.key.0, self.paper, self.inks.0)
+        let (key, paper, wishes) = (self.key.0, self.paper, self.wishes());
+        format!("/print/{name}?key={key}&paper={paper}&{wishes}")
+    }
+
+    /// The inks and the letters, as an address has them.
+    fn wishes(&self) -> String {
+        format!("ink={}&letters={}", self.inks.0, self.letters.0)
+    }
+
+    /// Why the sheet is not in the letters that were wished; None: it is.
+    fn not_large(&self) -> Option<&'static str> {
+        self.sheet.not_large.filter(|_| self.letters.1 == Letters::Large)
     }
 }
 
@@ -77,8 +90,11 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     if bound.nothing_asked() {
         return Shown::Page(nothing_asked(desk, asked, wanted.key));
     }
-    let sheet = pressed(desk, asked, &wanted, &bound);
-    let of = sheet.pages.len();
+    let refused = (wanted.sheet.refused)(&bound.booklet(), paper_asked(wanted.paper).1);
+    let of = match refused {
+        None => pressed(desk, asked, &wanted, &bound).pages.len(),
+        Some(_) => 0,
+    };
     let page = wanted.page.clamp(1, of.max(1));
     let work = html! {
         h1 { (t.say("print-title")) " · " span dir="auto" { (desk.history.now.keys[&wanted.key].name) } }
@@ -104,7 +120,10 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
         (second::form(t, &bound, &wanted.address(wanted.sheet, wanted.paper, page)))
         div.printing {
             (choices(desk, &wanted, &bound.booklet()))
-            (preview(&wanted, page, of))
+            @match refused {
+                None => (preview(&wanted, page, of)),
+                Some(why) => (not_printed(&wanted, why)),
+            }
         }
     };
     frame::shown(desk, asked, &Parts::new(Screen::Print, t.say("nav-print"), work))
@@ -173,6 +192,12 @@ fn choices(desk: &Desk, wanted: &Wanted, booklet: &Booklet<'_>) -> Markup {
                         option value=(name) selected[name == wanted.inks.0] { (t.say(words)) }
                     }
                 }
+                label for="letters" { (t.say("print-letters")) }
+                select #letters name="letters" {
+                    @for (name, _, words) in LETTERS {
+                        option value=(name) selected[name == wanted.letters.0] { (t.say(words)) }
+                    }
+                }
                 button #show { (t.say("print-show")) }
             }
             h2 { (t.say("print-files")) }
@@ -198,10 +223,7 @@ fn preview(wanted: &Wanted, page: usize, of: usize) -> Markup {
     let title = t.say(&messages(wanted.sheet).0);
     let place = t.with("print-page", &[("page", &page), ("of", &of)]);
     let turn = |to: usize| wanted.address(wanted.sheet, wanted.paper, to);
-    let picture = format!(
-        "/print/{}.svg?key={}&paper={}&ink={}&page={page}",
-        wanted.sheet.name, wanted.key.0, wanted.paper, wanted.inks.0
-    );
+    let picture = format!("{}&page={page}", wanted.file(&format!("{}.svg", wanted.sheet.name)));
     html! {
         section.preview aria-labelledby="preview-title" {
             div.preview-head {
@@ -215,7 +237,20 @@ fn preview(wanted: &Wanted, page: usize, of: usize) -> Markup {
                 span { (place) }
                 @if page < of { a.button #page-after href=(turn(page + 1)) { (t.say("print-after")) } }
             }
+            @if let Some(why) = wanted.not_large() { p #not-large { (t.say(why)) } }
             img.page src=(picture) alt=(format!("{title}, {place}"));
+        }
+    }
+}
+
+/// Why there is no such sheet of this key, where its preview would be.
+fn not_printed(wanted: &Wanted, why: &str) -> Markup {
+    let t = wanted.t;
+    html! {
+        section.preview aria-labelledby="preview-title" {
+            div.preview-head { h2 #preview-title { (t.say(&messages(wanted.sheet).0)) } }
+            p #not-printed { (t.say(why)) }
+            p.remedy { (t.say(&format!("{why}-remedy"))) }
         }
     }
 }
@@ -225,16 +260,18 @@ fn pressed(desk: &Desk, asked: &Asked<'_>, wanted: &Wanted, bound: &Bound) -> Ar
     let (_, paper) = paper_asked(wanted.paper);
     let pictures: Vec<&str> = bound.pictures.keys().map(String::as_str).collect();
     let from = format!(
-        "{} {} {} {} {} {} {}",
+        "{} {} {} {} {} {} {} {}",
         wanted.t.tag(),
         wanted.key.0,
         wanted.sheet.name,
         wanted.paper,
         wanted.inks.0,
+        wanted.letters.0,
         asked.request.today,
         pictures.join(" ")
     );
-    desk.worked.pressed(from, || wanted.sheet.inked(&bound.booklet(), paper, wanted.inks.1))
+    let wished = Printing { paper, inks: wanted.inks.1, letters: wanted.letters.1 };
+    desk.worked.pressed(from, || wanted.sheet.printed(&bound.booklet(), wished))
 }
 
 /// A file to keep, or the picture of a page.
@@ -251,13 +288,14 @@ fn file(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let name = asked.parts[0];
     let Some((stem, ending)) = name.rsplit_once('.') else { return Shown::Nothing };
     let sheet = SHEETS.iter().find(|sheet| sheet.name == stem);
-    let (paper_name, _) = paper_asked(asked.request.asked("paper"));
+    let (paper_name, paper) = paper_asked(asked.request.asked("paper"));
     let inks = inks_asked(asked.request.asked("ink"));
+    let letters = letters_asked(asked.request.asked("letters"));
     let page = asked.request.asked("page").parse().unwrap_or(1);
     let t = asked.tongue;
     match (sheet, ending) {
         (Some(sheet), "svg") => {
-            let wanted = Wanted { t, key, sheet, paper: paper_name, inks, page };
+            let wanted = Wanted { t, key, sheet, paper: paper_name, inks, letters, page };
             let pages = &pressed(desk, asked, &wanted, &bound).pages;
             let page = page.checked_sub(1).and_then(|page| pages.get(page));
             page.map_or(Shown::Nothing, |page| {
@@ -265,7 +303,10 @@ fn file(desk: &Desk, asked: &Asked<'_>) -> Shown {
             })
         }
         (Some(sheet), "pdf") => {
-            let wanted = Wanted { t, key, sheet, paper: paper_name, inks, page };
+            let wanted = Wanted { t, key, sheet, paper: paper_name, inks, letters, page };
+            if let Some(why) = (sheet.refused)(&bound.booklet(), paper) {
+                return Shown::Page(frame::refused(desk, asked, &asked.refused(why)));
+            }
             let set = pressed(desk, asked, &wanted, &bound);
             match spinney_press::pdf::write(&set) {
                 Ok(bytes) => {
@@ -305,6 +346,19 @@ const PAPERS: [(&str, Paper); 3] =
 /// The inks, each with the message of what it is.
 const INKS: [(&str, Inks, &str); 2] =
     [("colour", Inks::Colour, "print-ink-colour"), ("black", Inks::Black, "print-ink-black")];
+
+/// The letters, each with the message of what they are.
+const LETTERS: [(&str, Letters, &str); 2] = [
+    ("usual", Letters::Usual, "print-letters-usual"),
+    ("large", Letters::Large, "print-letters-large"),
+];
+
+/// The letters of a name; the usual ones where there are no such letters.
+fn letters_asked(name: &str) -> (&'static str, Letters) {
+    let (name, letters, _) =
+        LETTERS.into_iter().find(|(known, ..)| *known == name).unwrap_or(LETTERS[0]);
+    (name, letters)
+}
 
 /// The inks of a name; colour where there are no such inks.
 fn inks_asked(name: &str) -> (&'static str, Inks) {

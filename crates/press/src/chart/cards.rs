@@ -17,9 +17,26 @@ const TAB: f64 = 7.0;
 /// From the top of a tab to the first words of its card.
 const WORDS: f64 = TAB + 0.8;
 /// Every word on a card, times the plan's scale: one chart, one size of letters.
-const LETTERS: Style = Style::SMALL_STRONG;
+fn letters(setting: &Setting) -> Style {
+    if setting.is_large() { Style::STRONG } else { Style::SMALL_STRONG }
+}
+
+/// The most lines of a question, or of each of two leads.
+fn lines(setting: &Setting, leads: bool) -> usize {
+    match (setting.is_large(), leads) {
+        (true, false) => LARGE_QUESTION_LINES,
+        _ => QUESTION_LINES,
+    }
+}
+
+/// The same as large as a plan has them.
+fn scaled(setting: &Setting, scale: f64) -> Style {
+    let style = letters(setting);
+    Style { size: style.size * scale, ..style }
+}
 /// The most lines of a question, of a name, and of where a way goes on.
 const QUESTION_LINES: usize = 9;
+const LARGE_QUESTION_LINES: usize = 14;
 const NAME_LINES: usize = 4;
 const ON_LINES: usize = 3;
 /// From the edge of a question's card to its words, in mm.
@@ -30,7 +47,9 @@ const PADDING: f64 = 2.0;
 pub(super) fn longest_words(setting: &Setting) -> (f64, f64) {
     let widest = |text: &str| {
         let words = text.split_whitespace();
-        words.map(|word| setting.block(word, LETTERS, f64::INFINITY).width).fold(0.0, f64::max)
+        words
+            .map(|word| setting.block(word, letters(setting), f64::INFINITY).width)
+            .fold(0.0, f64::max)
     };
     let (mut asked, mut named) = (0.0, 0.0);
     for couplet in &setting.booklet.key.couplets {
@@ -128,22 +147,27 @@ pub(super) fn height(setting: &Setting, node: &Node, plan: &Plan) -> f64 {
 /// The height of what [`words`] sets, without setting it: a layout asks for thousands.
 fn words_high(setting: &Setting, node: &Node, plan: &Plan) -> f64 {
     let width = plan.width(&node.item);
-    let style = Style { size: LETTERS.size * plan.scale, ..LETTERS };
-    let high = |text: &str, lines| setting.high(text, style, width - 2.0 * PADDING, lines);
+    let style = scaled(setting, plan.scale);
+    let high = |text: &str, most| setting.high(text, style, width - 2.0 * PADDING, most);
     match &node.item {
         Item::Question(couplet) => {
             let couplet = &setting.booklet.key.couplets[*couplet];
             let (first, second) = question(setting, couplet);
-            let first = high(&format!("{} {first}", couplet.number), QUESTION_LINES);
-            second.map_or(first, |second| first + 1.0 + high(&second, QUESTION_LINES))
+            let first =
+                high(&format!("{} {first}", couplet.number), lines(setting, second.is_some()));
+            second.map_or(first, |second| first + 1.0 + high(&second, lines(setting, true)))
         }
-        Item::End(end) => setting.high(&setting.end_name(end), style, width, NAME_LINES),
+        Item::End(end) => {
+            setting.high(&setting.end_name(end), style, width, setting.lines(NAME_LINES))
+        }
         Item::Blank => high(&setting.say("sheet-where-to"), 1),
-        Item::Elsewhere { number, known } => high(&setting.go_to(*number, *known), ON_LINES),
+        Item::Elsewhere { number, known } => {
+            high(&setting.go_to(*number, *known), setting.lines(ON_LINES))
+        }
         // Room for three lines, whatever the number of the page turns out to be.
         Item::GoesOn(_) => {
-            let line = LETTERS.size * LETTERS.leading * MM_IN_PT * plan.scale;
-            line * ON_LINES as f64
+            let line = style.size * style.leading * MM_IN_PT;
+            line * setting.lines(ON_LINES) as f64
         }
     }
 }
@@ -226,7 +250,7 @@ fn tab(
             }
             _ => setting.say("sheet-no-way-here"),
         };
-        let style = Style { size: LETTERS.size * plan.scale, ..LETTERS };
+        let style = scaled(setting, plan.scale);
         let block = setting.block(&words, style.inked(Ink::Paper), 60.0 * plan.scale);
         let (w, h) = (block.width + 6.0, TAB * plan.scale);
         let y = (h - block.height) / 2.0;
@@ -261,27 +285,26 @@ fn words(
     pages: &BTreeMap<usize, (usize, usize)>,
 ) -> Piece {
     let width = plan.width(&node.item);
-    let set = |text: &str, style: Style, lines: usize| {
-        let style = Style { size: style.size * plan.scale, ..style };
-        setting.block(text, style, width - 2.0 * PADDING).at_most(&setting.faces, lines)
+    let set = |text: &str, most: usize| {
+        let style = scaled(setting, plan.scale);
+        setting.block(text, style, width - 2.0 * PADDING).at_most(&setting.faces, most)
     };
     match &node.item {
         Item::Question(couplet) => {
             let couplet = &setting.booklet.key.couplets[*couplet];
             let (first, second) = question(setting, couplet);
             let text = format!("{} {first}", couplet.number);
-            let first = Piece::text(set(&text, LETTERS, QUESTION_LINES), Role::Paragraph);
+            let first =
+                Piece::text(set(&text, lines(setting, second.is_some())), Role::Paragraph);
             second.into_iter().fold(first, |first, text| {
-                let second = set(&text, LETTERS, QUESTION_LINES);
+                let second = set(&text, lines(setting, true));
                 first.then(1.0, Piece::text(second, Role::Paragraph))
             })
         }
         Item::End(end) => end_name(setting, end, width, plan.scale),
-        Item::Blank => {
-            Piece::text(set(&setting.say("sheet-where-to"), LETTERS, 1), Role::Paragraph)
-        }
+        Item::Blank => Piece::text(set(&setting.say("sheet-where-to"), 1), Role::Paragraph),
         Item::Elsewhere { number, known } => Piece::text(
-            set(&setting.go_to(*number, *known), LETTERS, ON_LINES),
+            set(&setting.go_to(*number, *known), setting.lines(ON_LINES)),
             Role::Paragraph,
         ),
         Item::GoesOn(couplet) => {
@@ -290,7 +313,7 @@ fn words(
             let at: [(&str, &dyn std::fmt::Display); 2] =
                 [("page", &page), ("letter", &letter)];
             let text = setting.t().with("sheet-goes-on", &at);
-            let block = set(&text, LETTERS, ON_LINES);
+            let block = set(&text, setting.lines(ON_LINES));
             Piece::text(block, Role::Paragraph).at_least(0.0, words_high(setting, node, plan))
         }
     }
@@ -305,9 +328,9 @@ fn hurts(setting: &Setting, node: &Node) -> bool {
 
 /// The name of an end in the middle of its card.
 fn end_name(setting: &Setting, end: &End, width: f64, scale: f64) -> Piece {
-    let style = Style { size: LETTERS.size * scale, ..LETTERS };
+    let style = scaled(setting, scale);
     let block = setting.block(&setting.end_name(end), style, width);
-    let block = block.at_most(&setting.faces, NAME_LINES).centred(width);
+    let block = block.at_most(&setting.faces, setting.lines(NAME_LINES)).centred(width);
     Piece::text(block, Role::Paragraph)
 }
 

@@ -29,6 +29,8 @@ const STEPS: i32 = 12;
 pub(super) struct Plan {
     /// Whether the page lies on its side.
     pub(super) turned: bool,
+    /// Whether nothing of it fits: then the smallest cards stand side by side.
+    pub(super) forced: bool,
     /// How much larger than the smallest letters everything is set.
     pub(super) scale: f64,
     /// Width of a question's card.
@@ -55,6 +57,7 @@ impl Plan {
         let plan = Self {
             turned,
             scale: 1.0,
+            forced: true,
             question: 28.0,
             end: 28.0,
             picture: PICTURE,

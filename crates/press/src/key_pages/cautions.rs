@@ -19,8 +19,26 @@ use spinney_voice::below::below;
 
 /// Puts the box of cautions; where there is none, only who decides.
 pub(crate) fn put(setting: &Setting, flow: &mut Flow, style: Style) {
-    let strong = Style { weight: Weight::Bold, ..style };
     let wide = flow.wide() - 2.0 * Flow::PADDING;
+    let pieces = pieces(setting, (style, Style::LARGE), wide);
+    if pieces.is_empty() {
+        flow.put(
+            2.0,
+            setting.text(&safety::local_rules(setting.t()), Style::SMALL, flow.wide()),
+        );
+        return;
+    }
+    let pen = Some(Pen::solid(0.6, Ink::Berry));
+    flow.boxed(4.0, pieces, Boxed { fill: Some(Ink::Blush), pen, gap: 0.5 });
+}
+
+/// What stands in the box, its heading in a style of its own; empty: nothing may hurt.
+pub(crate) fn pieces(
+    setting: &Setting,
+    (style, heading): (Style, Style),
+    wide: f64,
+) -> Vec<Piece> {
+    let strong = Style { weight: Weight::Bold, ..style };
     let everybody = safety::for_everybody(setting.booklet.matrix);
     let mut pieces: Vec<Piece> =
         everybody.map(|text| setting.text(text, strong, wide)).into_iter().collect();
@@ -29,20 +47,15 @@ pub(crate) fn put(setting: &Setting, flow: &mut Flow, style: Style) {
         pieces.push(setting.runs(&[(&name, strong), (caution, style)], wide));
     }
     if pieces.is_empty() {
-        flow.put(
-            2.0,
-            setting.text(&safety::local_rules(setting.t()), Style::SMALL, flow.wide()),
-        );
-        return;
+        return pieces;
     }
     pieces.push(setting.text(&safety::local_rules(setting.t()), Style::SMALL, wide));
     let sign = drawing::warning(8.0);
-    let large = Style::LARGE.inked(Ink::Berry);
+    let large = heading.inked(Ink::Berry);
     let title = setting.heading(2, &setting.say("sheet-before-you-touch"), large, wide - 11.0);
     let y = (8.0 - title.h) / 2.0;
     pieces.insert(0, sign.with(11.0, y, title));
-    let pen = Some(Pen::solid(0.6, Ink::Berry));
-    flow.boxed(4.0, pieces, Boxed { fill: Some(Ink::Blush), pen, gap: 0.5 });
+    pieces
 }
 
 /// The line at a question that is answered by touch; None: nothing there can hurt.
@@ -56,7 +69,7 @@ pub(crate) fn line(setting: &Setting, number: u32, style: Style, wide: f64) -> O
     };
     let words = setting.t().with("sheet-touch", &[("kinds", &list)]);
     let block = setting.block(&words, style.inked(Ink::Berry), wide - 8.0);
-    let block = block.at_most(&setting.faces, 4);
+    let block = block.at_most(&setting.faces, setting.lines(4));
     let text = Piece::text(block, crate::sheet::Role::Paragraph);
     Some(drawing::warning(6.0).with(8.0, 0.0, text).grouped(Group::Section))
 }

@@ -10,6 +10,9 @@ use crate::sheet::{Piece, Role};
 /// The least height of the picture or box, in mm: a leaf's tip and edge, or a small rubbing.
 const BOX: f64 = 40.0;
 
+/// The most that sentences take, in mm.
+const DEEPEST: f64 = 66.0;
+
 /// An end wider than this has its box beside the name, a narrower one beneath it, in mm.
 const BESIDE: f64 = 100.0;
 
@@ -55,9 +58,10 @@ fn pictures(setting: &Setting, end: &End, w: f64, h: f64) -> Piece {
     }
     let each = h / shown.len() as f64;
     shown.into_iter().fold(Piece::blank(w, 0.0), |column, ix| {
-        let name = setting.block(&setting.name(ix), Style::SMALL, w).at_most(&setting.faces, 1);
+        let name =
+            setting.caption(&setting.name(ix), Style::SMALL, w).at_most(&setting.faces, 1);
         let picture = setting.picture_box(Some(ix), w, each - name.height - 1.0);
-        column.then(1.0, picture.then(0.0, Piece::text(name, Role::Paragraph)))
+        column.then(1.0, picture.then(0.0, Piece::text(name, Role::Caption)))
     })
 }
 
@@ -70,8 +74,12 @@ fn sentences(setting: &Setting, end: &End, wide: f64) -> Piece {
         let name = format!("{}: ", setting.name(*ix));
         let runs = [(name.as_str(), Style::STRONG), (sentence, Style::BODY)];
         let runs = if several { &runs[..] } else { &runs[1..] };
-        let piece = shortened(setting, setting.runs(runs, wide), if several { 5 } else { 9 });
-        if words.h + piece.h > 66.0 {
+        let piece = shortened(
+            setting,
+            setting.runs(runs, wide),
+            setting.lines(if several { 5 } else { 9 }),
+        );
+        if words.h + piece.h > DEEPEST * setting.lines(1) as f64 {
             break;
         }
         words = words.then(1.0, piece);

@@ -16,6 +16,8 @@ use crate::shown::{self, Answers, Shown};
 
 /// The gap between the two ways on, in mm.
 const BETWEEN: f64 = 6.0;
+/// The same where they stand beneath each other.
+const BENEATH: f64 = 2.5;
 /// Height of a tab and of the line beside it, in mm.
 const ROW: f64 = 7.0;
 /// Height of the drawing of an answer, in mm, and what is left beside it.
@@ -66,7 +68,7 @@ fn second_look(setting: &Setting, couplet: &Couplet, wide: f64) -> Option<Piece>
     };
     let both = block(2)?;
     let block = if both.height > 1.5 * one_line { block(1)? } else { both };
-    Some(Piece::text(block.at_most(&setting.faces, 2), Role::Paragraph))
+    Some(Piece::text(block.at_most(&setting.faces, setting.lines(2)), Role::Paragraph))
 }
 
 fn head(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
@@ -82,7 +84,8 @@ fn head(setting: &Setting, couplet: &Couplet, wide: f64) -> Piece {
         Wording::Question(text) => text.clone(),
         Wording::Leads { .. } => setting.say("sheet-which-fits"),
     };
-    let block = setting.block(&words, Style::LARGE, room).at_most(&setting.faces, 6);
+    let block =
+        setting.block(&words, Style::LARGE, room).at_most(&setting.faces, setting.lines(6));
     let y = ((9.0 - block.height) / 2.0).max(0.3);
     let (x, down) = (wide - back.w, ((9.0 - back.h) / 2.0).max(0.0));
     let mut words = Piece::text(block, Role::Heading(3));
@@ -146,6 +149,11 @@ fn ways(setting: &Setting, couplet: &Couplet, answers: &Answers, wide: f64) -> P
         let way = way(setting, couplet, yes, (taken(shown), wide));
         whole.with(0.0, 0.0, way).grouped(Group::Item)
     };
+    // In large print a name beside another would have no room.
+    let on = ends == [false; 2] && matches!(couplet.wording, Wording::Question(_));
+    if setting.is_large() && !on {
+        return way(true, wide).then(BENEATH, way(false, wide)).grouped(Group::List);
+    }
     Piece::blank(wide, 0.0)
         .with(0.0, 0.0, way(true, left))
         .with(left + BETWEEN, 0.0, way(false, room - left))
@@ -181,7 +189,9 @@ fn way(setting: &Setting, couplet: &Couplet, yes: bool, (from, wide): (f64, f64)
     let lead = Some(if yes { first } else { second }).filter(|lead| !lead.trim().is_empty());
     let lead = lead.map_or_else(|| setting.say("sheet-write-it"), String::clone);
     let left = from + tab.w + 2.5;
-    let block = setting.block(&lead, Style::BODY, wide - left).at_most(&setting.faces, 6);
+    let block = setting
+        .block(&lead, Style::BODY, wide - left)
+        .at_most(&setting.faces, setting.lines(6));
     let row = block.height.max(ROW) + 1.5;
     let lead = Piece::text(block, Role::Paragraph);
     let y = ((ROW - lead.h) / 2.0).max(0.2);
@@ -203,7 +213,8 @@ fn destination(
     (wide, least): (f64, f64),
 ) -> Piece {
     let line = |words: &str, style: Style| {
-        let block = setting.block(words, style, wide - x).at_most(&setting.faces, 6);
+        let block =
+            setting.block(words, style, wide - x).at_most(&setting.faces, setting.lines(6));
         let down = ((ROW - block.height) / 2.0).max(-0.4);
         let high = (y + ROW).max(least);
         Piece::blank(wide, high).with(x, y + down, Piece::text(block, Role::Paragraph))
@@ -216,7 +227,7 @@ fn destination(
         Destination::End(at) => {
             let name = |wide: f64| {
                 let block = setting.block(&setting.end_name(at), Style::LARGE, wide - x);
-                let block = block.at_most(&setting.faces, 6);
+                let block = block.at_most(&setting.faces, setting.lines(6));
                 let down = ((ROW - block.height) / 2.0).max(-0.4);
                 let mut text = Piece::text(block, Role::Paragraph);
                 if let Some(second) = setting.second_end(at, Style::BODY, wide - x) {

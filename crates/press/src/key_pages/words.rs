@@ -16,6 +16,12 @@ const GAP: f64 = 2.5;
 /// be confused with, for which there is not always room.
 pub(crate) fn put(setting: &Setting, flow: &mut Flow) -> bool {
     let entries = glossary::words_used(setting.booklet);
+    if setting.is_large() {
+        let wide = flow.wide();
+        let piece = |entry| piece(setting, entry, wide, Style::BODY);
+        place(flow, setting, entries.iter().map(piece).collect(), wide);
+        return true;
+    }
     let column = (flow.wide() - BETWEEN) / 2.0;
     let set = |style: Style| -> Vec<Piece> {
         entries.iter().map(|entry| piece(setting, entry, column, style)).collect()
@@ -56,8 +62,12 @@ fn place(flow: &mut Flow, setting: &Setting, pieces: Vec<Piece>, column: f64) {
 }
 
 /// Puts pieces into two columns of about the same height, `gap` mm apart, over as many pages as
-/// they need.
+/// they need; one beneath the other where a column is as wide as the page.
 pub(crate) fn columns(flow: &mut Flow, pieces: Vec<Piece>, column: f64, gap: f64) {
+    if column >= flow.wide() {
+        pieces.into_iter().for_each(|piece| flow.put(gap, piece));
+        return;
+    }
     let mut rest = pieces.into_iter().peekable();
     while rest.peek().is_some() {
         let left: f64 = rest.clone().map(|piece| piece.h + gap).sum();
@@ -81,7 +91,8 @@ pub(crate) fn columns(flow: &mut Flow, pieces: Vec<Piece>, column: f64, gap: f64
     }
 }
 
-fn piece(setting: &Setting, entry: &Entry, wide: f64, style: Style) -> Piece {
+/// A word with what it says.
+pub(crate) fn piece(setting: &Setting, entry: &Entry, wide: f64, style: Style) -> Piece {
     let word = format!("{}: ", entry.word);
     let name = Style { weight: Weight::Bold, ..style.inked(Ink::Hedge) };
     let piece = setting.runs(&[(&word, name), (&entry.plain, style)], wide);

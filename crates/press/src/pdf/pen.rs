@@ -95,6 +95,12 @@ pub(super) fn window(surface: &mut Surface, rect: Rect) -> bool {
     true
 }
 
+/// Everything is turned half round about the middle of a box from here on, until it is popped.
+pub(super) fn on_its_head(surface: &mut Surface, rect: Rect) {
+    let (x, y) = ((2.0 * rect.x + rect.w) * PT, (2.0 * rect.y + rect.h) * PT);
+    surface.push_transform(&Transform::from_row(-1.0, 0.0, 0.0, -1.0, x as f32, y as f32));
+}
+
 /// Draws a line or shape.
 pub(super) fn path(surface: &mut Surface, path: &Path, at: Rect) {
     let mut builder = PathBuilder::new();

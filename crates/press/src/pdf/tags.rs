@@ -32,9 +32,15 @@ fn seen_through(
     for node in nodes {
         match node {
             Node::Placed(placed) => {
+                if placed.turned {
+                    pen::on_its_head(surface, placed.rect);
+                }
                 // Words that a window cuts are shapes: no reader finds them beyond its edge.
                 let cut = window.is_some_and(|window| !placed.rect.lies_in(&window));
                 tags.extend(one(surface, placed, fonts, cut));
+                if placed.turned {
+                    surface.pop();
+                }
             }
             Node::Group(group, inner) => {
                 let children = seen_through(surface, inner, fonts, window);
@@ -106,7 +112,7 @@ fn meaning(placed: &Placed) -> Option<TagKind> {
             let level = NonZeroU16::new(u16::from(*level).max(1))?;
             Some(Tag::Hn(level, Some(words(placed))).into())
         }
-        Role::Paragraph => Some(Tag::P.into()),
+        Role::Paragraph | Role::Caption => Some(Tag::P.into()),
         Role::Second(tag) => Some(Tag::P.with_lang(Some((*tag).to_owned())).into()),
         Role::Label => Some(Tag::Lbl.into()),
         Role::Figure(alt) => Some(Tag::Figure(Some(alt.clone())).into()),

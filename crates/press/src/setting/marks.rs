@@ -106,6 +106,7 @@ impl Setting<'_> {
         let size = taxon.and_then(|ix| self.leaves().get(ix.0).copied().flatten());
         size.is_none_or(|size| {
             let (across, long) = places::bare(size);
+            let (w, h) = (self.on_paper(w), self.on_paper(h));
             (across <= w && long <= h) || (long <= w && across <= h)
         })
     }
@@ -119,10 +120,10 @@ impl Setting<'_> {
             false => self.say("sheet-draw-it"),
         };
         for words in [words, &shorter] {
-            let block = self.block(words, Style::SMALL.inked(Ink::Soft), room).centred(room);
+            let block = self.caption(words, Style::SMALL.inked(Ink::Soft), room).centred(room);
             if block.height + 3.0 <= h {
                 let y = (h - block.height) / 2.0;
-                return corners.with(3.0, y, Piece::text(block, Role::Paragraph));
+                return corners.with(3.0, y, Piece::text(block, Role::Caption));
             }
         }
         corners

@@ -13,8 +13,9 @@ use super::{Node, Page, Piece, Role};
 
 /// Width of the margin on every side, in mm.
 pub const MARGIN: f64 = 12.0;
-/// Height of the foot above the margin, in mm.
+/// Height of the foot above the margin, in mm; of large print it is two lines.
 const FOOT: f64 = 8.0;
+const LARGE_FOOT: f64 = 14.5;
 /// Height of the running head below the margin, in mm.
 const HEAD: f64 = 10.0;
 
@@ -25,6 +26,9 @@ pub struct Frame {
     pub width: f64,
     /// Height of the paper in mm.
     pub height: f64,
+    /// How much larger all of it is printed: of large print the paper is as much smaller as
+    /// long as it is set, so that its margins are those of every sheet.
+    pub times: f64,
     /// Read at the top of every page but the first.
     pub running: String,
     /// Version and date.
@@ -52,7 +56,11 @@ impl Frame {
 
     /// Where they must end.
     pub fn bottom(&self) -> f64 {
-        self.height - MARGIN - FOOT - 2.0
+        self.height - MARGIN - self.foot_high() - 2.0
+    }
+
+    fn foot_high(&self) -> f64 {
+        if self.times > 1.0 { LARGE_FOOT } else { FOOT }
     }
 
     /// The most that stands on one page, in mm.
@@ -93,8 +101,25 @@ impl Frame {
         nodes.extend(head.into_iter().flat_map(|head| head.nodes));
         nodes.extend(body);
         let foot = self.foot(faces, page + 1, of);
-        nodes.extend(foot.moved(MARGIN, self.height - MARGIN - FOOT).nodes);
-        Page { width: self.width, height: self.height, nodes }
+        nodes.extend(foot.moved(MARGIN, self.height - MARGIN - self.foot_high()).nodes);
+        self.printed(nodes)
+    }
+
+    /// A page as large as it is printed.
+    fn printed(&self, nodes: Vec<Node>) -> Page {
+        let (width, height) = (self.width, self.height);
+        if self.times == 1.0 {
+            return Page { width, height, nodes };
+        }
+        let at = MARGIN * (1.0 - self.times);
+        let whole = Piece { w: width, h: height, nodes }.sized(self.times).moved(at, at);
+        let on_paper = |length: f64| (length - 2.0 * MARGIN) * self.times + 2.0 * MARGIN;
+        Page { width: on_paper(width), height: on_paper(height), nodes: whole.nodes }
+    }
+
+    /// A length of the paper while a sheet is set that is printed so many times as large.
+    pub fn before(on_paper: f64, times: f64) -> f64 {
+        (on_paper - 2.0 * MARGIN) / times + 2.0 * MARGIN
     }
 
     fn head(&self, faces: &Faces) -> Piece {
@@ -141,6 +166,11 @@ impl Frame {
         };
         let number = self.tongue.with("sheet-page-of", &[("page", &page), ("of", &of)]);
         let number = set(&number, 40.0);
+        if self.times > 1.0 {
+            return self.foot_in_two_lines(set(&self.writing, self.wide()), number, |wide| {
+                set(&self.version, wide)
+            });
+        }
         let version = set(&self.version, self.wide() * 0.36);
         let writing = set(&self.writing, 70.0);
         let y = FOOT - 5.6;
@@ -154,6 +184,24 @@ impl Frame {
             .with(0.0, y, version)
             .with(left, y, writing)
             .with(line.0, FOOT - 0.6, write)
+            .with(right, y, number)
+    }
+
+    fn foot_in_two_lines(
+        &self,
+        writing: Piece,
+        number: Piece,
+        version: impl Fn(f64) -> Piece,
+    ) -> Piece {
+        let (wide, from) = (self.wide(), writing.w + 2.0);
+        let rule = Piece::rule(wide, Pen::solid(0.3, Ink::Hedge));
+        let write = Piece::rule((wide - from).max(0.0), Pen::solid(0.2, Ink::Soft));
+        let (right, y) = (wide - number.w, LARGE_FOOT - 5.6);
+        Piece::blank(wide, LARGE_FOOT)
+            .with(0.0, 0.0, rule)
+            .with(0.0, 2.4, writing)
+            .with(from, y - 1.0, write)
+            .with(0.0, y, version(right - 4.0))
             .with(right, y, number)
     }
 }

@@ -14,6 +14,33 @@ pub enum Inks {
     Black,
 }
 
+/// How large the letters are.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Letters {
+    /// As they are drawn: 14 pt, and 12 where room is short.
+    Usual,
+    /// Large print: 18 pt and more, and no caption under 14.
+    Large,
+}
+
+impl Letters {
+    /// How much larger than it is set a sheet is printed: 14 pt come out as 18.
+    pub fn times(self) -> f64 {
+        match self {
+            Self::Usual => 1.0,
+            Self::Large => 18.0 / Style::BODY.size,
+        }
+    }
+
+    /// The same style, so large that it can be read; captions are not asked.
+    pub fn of(self, style: Style) -> Style {
+        match self {
+            Self::Usual => style,
+            Self::Large => Style { size: style.size.max(Style::BODY.size), ..style },
+        }
+    }
+}
+
 /// What colours print with.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Ink {

@@ -46,7 +46,7 @@ impl Piece {
 
     fn one(w: f64, h: f64, what: What, role: Role) -> Self {
         let rect = Rect::new(0.0, 0.0, w, h);
-        Self { w, h, nodes: vec![Node::Placed(Placed { rect, what, role })] }
+        Self { w, h, nodes: vec![Node::Placed(Placed { rect, what, role, turned: false })] }
     }
 
     /// A rule of a length.

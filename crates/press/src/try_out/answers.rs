@@ -27,7 +27,10 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     flow.put(4.0, setting.text(&words, Style::SMALL, flow.wide()));
     flow.put(1.0, setting.to_mind(flow.wide()));
     let wide = flow.wide();
-    let widths = [wide * 0.28, wide * 0.58, wide * 0.14];
+    let widths = match setting.is_large() {
+        true => [wide * 0.3, wide * 0.5, wide * 0.2],
+        false => [wide * 0.28, wide * 0.58, wide * 0.14],
+    };
     let heads = heads(setting, widths);
     let deepest = flow.deep() - heads.h - ABOVE;
     let mut rows = Vec::new();
@@ -62,7 +65,7 @@ fn row(
     let walks: Vec<_> =
         setting.booklet.walks.iter().filter(|walk| walk.taxon == taxon).collect();
     let title = setting.block(&setting.name(taxon), Style::SMALL_STRONG, name - 3.0);
-    let title = title.at_most(&setting.faces, 3);
+    let title = title.at_most(&setting.faces, setting.lines(3));
     let title = Piece::text(title, crate::sheet::Role::Paragraph);
     let mut list = Piece::blank(ways - 3.0, 0.0);
     let small = |words: &str| setting.text(words, Style::SMALL, ways - 3.0);

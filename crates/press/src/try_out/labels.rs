@@ -12,6 +12,8 @@ use crate::sheet::{Group, Page, Piece, Role};
 
 /// Labels across a page at most.
 const ACROSS: usize = 4;
+/// The same of large print: there must be a line left to write on.
+const LARGE_ACROSS: usize = 3;
 /// The least height of a label, in mm: a number to read across a table.
 const LEAST: f64 = 34.0;
 
@@ -26,7 +28,8 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         let top = if page == 0 { head.h + 7.0 } else { 3.0 };
         (frame.top(page) + top, frame.bottom() - frame.top(page) - top - 3.0)
     };
-    let most = |page: usize| ((room(page).1 / LEAST).floor() as usize).max(1) * ACROSS;
+    let most =
+        |page: usize| ((room(page).1 / LEAST).floor() as usize).max(1) * most_across(setting);
     let mut shares = Vec::new();
     let mut left = wanted;
     while left > 0 {
@@ -35,10 +38,11 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         left -= share;
     }
     // What the last page would have alone is shared with the one before, so that none is empty.
+    let room_before = shares.len().checked_sub(2).map_or(0, most);
     if let [.., before, last] = &mut shares[..] {
         let both = *before + *last;
-        *last = both / 2;
-        *before = both - *last;
+        *before = both.div_ceil(2).min(room_before);
+        *last = both - *before;
     }
     let of = shares.len();
     let mut number = 1;
@@ -57,18 +61,22 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     pages
 }
 
+fn most_across(setting: &Setting) -> usize {
+    if setting.is_large() { LARGE_ACROSS } else { ACROSS }
+}
+
 /// How many labels stand beside each other: as many as leave the fewest places empty, four
 /// before three before two.
-fn across(count: usize, high: f64) -> usize {
+fn across(count: usize, high: f64, most: usize) -> usize {
     let fits = |across: &usize| count.div_ceil(*across) as f64 * LEAST <= high;
     let empty = |across: &usize| count.next_multiple_of(*across) - count;
-    let all = (2..=ACROSS).rev().filter(fits);
-    all.min_by_key(empty).unwrap_or(ACROSS).min(count.max(1))
+    let all = (2..=most).rev().filter(fits);
+    all.min_by_key(empty).unwrap_or(most).min(count.max(1))
 }
 
 /// So many labels, from a number on, with dashed lines to cut along; the page is filled.
 fn grid(setting: &Setting, first: usize, count: usize, (wide, high): (f64, f64)) -> Piece {
-    let across = across(count, high);
+    let across = across(count, high, most_across(setting));
     let rows = count.div_ceil(across);
     let (w, h) = (wide / across as f64, high / rows as f64);
     let mut grid = Piece::blank(wide, high);

@@ -33,7 +33,11 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let wide = flow.wide();
     flow.put(4.0, setting.text(&setting.say("sheet-tried-about"), Style::BODY, wide));
     let ticks = ticks(setting, wide);
-    let widths = [0.1, 0.3, 0.17, 0.2, 0.23].map(|share| share * wide);
+    let shares = match setting.is_large() {
+        true => [0.1, 0.23, 0.26, 0.2, 0.21],
+        false => [0.1, 0.3, 0.17, 0.2, 0.23],
+    };
+    let widths = shares.map(|share| share * wide);
     let heads = heads(setting, widths);
     let rows = setting.booklet.matrix.taxa().len().max(1);
     let room = flow.room()
@@ -119,7 +123,7 @@ fn ticks(setting: &Setting, wide: f64) -> Vec<Piece> {
             .step_by(down)
             .map(|kind| {
                 let name = setting.block(&setting.name(*kind), Style::BODY, column - 12.0);
-                let name = name.at_most(&setting.faces, 2);
+                let name = name.at_most(&setting.faces, setting.lines(2));
                 high = high.max(name.height + 1.6);
                 name
             })

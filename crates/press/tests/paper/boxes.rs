@@ -41,13 +41,24 @@ pub(crate) fn covered(placed: &Placed) -> Rect {
 /// Whether a page is the adults' own.
 fn for_adults(page: &Page) -> bool {
     let words = page.words();
-    let named = words.lines().any(|line| ["The visit", "Der Ausflug"].iter().any(|it| line.starts_with(it)));
+    let named = words
+        .lines()
+        .any(|line| ["The visit", "Der Ausflug"].iter().any(|it| line.starts_with(it)));
     named && !words.contains("How many copies of what")
+}
+
+/// The least size of letters on a page, in points.
+fn least(page: &Page) -> f64 {
+    let words = page.words();
+    let pocket = ["Key for the pocket", "Schlüssel für die Hosentasche"];
+    let pocket = pocket.iter().any(|name| words.starts_with(name));
+    // Adults read the visit sheet: what is said there is set in 10 pt, its sources in 9.
+    if for_adults(page) || pocket { 9.0 } else { 12.0 }
 }
 
 /// What is wrong with a page, in words.
 pub(crate) fn faults(page: &Page) -> Vec<String> {
-    let mut faults = Vec::new();
+    let (mut faults, least) = (Vec::new(), least(page));
     for (thing, window) in &page.seen() {
         let covered = covered(thing);
         let Rect { x, y, w, h } = window.map_or(covered, |window| covered.within(&window));
@@ -61,11 +72,8 @@ pub(crate) fn faults(page: &Page) -> Vec<String> {
             faults.push(format!("in the margin: {thing:.60?} at {x:.1} {y:.1} {w:.1} {h:.1}"));
         }
         match &thing.what {
-            // Adults read the visit sheet: what is said there is set in 10 pt, its sources in 9.
-            What::Text(block)
-                if block.smallest() < if for_adults(page) { 9.0 } else { 12.0 } =>
-            {
-                faults.push(format!("under 12 pt: {}", block.words()));
+            What::Text(block) if block.smallest() < least => {
+                faults.push(format!("under {least} pt: {}", block.words()));
             }
             What::Path(path) if path.pen.is_some_and(|pen| pen.width < Pen::THINNEST) => {
                 faults.push("a rule under 0.5 pt".to_owned());

@@ -37,7 +37,8 @@ fn outputs(booklet: &Booklet) -> Vec<(&'static str, String)> {
 fn the_visits_caution_reaches_every_form_of_the_key() {
     let walked = hedge_walk();
     let booklet = walked.booklet(Stamp::None);
-    let forms = ["short-key", "measuring", "trail", "indented", "holes", "visit", "lessons"];
+    let forms =
+        ["short-key", "pocket", "measuring", "trail", "indented", "holes", "visit", "lessons"];
     for name in forms {
         let sheet = SHEETS.iter().find(|sheet| sheet.name == name).expect("it is in the table");
         let text = words(&(sheet.set)(&booklet, Paper::Letter));

@@ -5,7 +5,7 @@ use spinney_press::copies::{Class, For};
 use spinney_press::sheet::What;
 use spinney_press::sheet::ink::{Ink, Inks};
 use spinney_press::sheet::picture::Packed;
-use spinney_press::sheets::SHEETS;
+use spinney_press::sheets::{Printing, SHEETS};
 use spinney_press::{Booklet, Drawn, Paper, Stamp, key_pages, short_key, today, try_out};
 
 use crate::boxes::covered;
@@ -159,8 +159,8 @@ fn a_sheet_that_saves_ink_is_grey_and_has_no_ground() {
     };
     let mut dark = 0.0;
     for kind in &SHEETS {
-        let coloured = kind.inked(&booklet, Paper::A4, Inks::Colour);
-        let black = kind.inked(&booklet, Paper::A4, Inks::Black);
+        let coloured = kind.printed(&booklet, Printing::USUAL);
+        let black = kind.printed(&booklet, Printing { inks: Inks::Black, ..Printing::USUAL });
         for (page, was) in black.pages.iter().zip(&coloured.pages) {
             assert_eq!(page.words(), was.words());
             for (thing, was) in page.placed().into_iter().zip(was.placed()) {

@@ -8,7 +8,7 @@ use spinney_model::{
     Answer, Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, Key, Matrix,
     Scale, Scene, SecondLooks, StateIx, Step, Taxon, TaxonIx, Value, Walk, Wording,
 };
-use spinney_press::{Booklet, Drawn, Picture, Stamp};
+use spinney_press::{Booklet, Drawn, Letters, Picture, Stamp};
 use spinney_voice::Tongue;
 
 /// Kinds, sentences, cautions.
@@ -89,6 +89,7 @@ impl Walked {
             date: Some("25 November 2026"),
             pictures: &self.pictures,
             drawn: Drawn::NOTHING,
+            letters: Letters::Usual,
             tongue: Tongue::of_terminal(),
         }
     }

@@ -3,10 +3,11 @@
 use std::collections::BTreeMap;
 
 use spinney_model::{Couplet, Destination, End, Key, Matrix, Scene, Taxon, TaxonIx, Wording};
-use spinney_press::{Booklet, Paper, Stamp, chart, key_pages, today, try_out};
+use spinney_press::{Booklet, Letters, Paper, Stamp, chart, key_pages, today, try_out};
 
 use crate::boxes::{all, faults};
 use crate::hedge::{self, Walked};
+use crate::large_print;
 
 /// A couplet by number, question and destinations.
 fn couplet(number: u32, wording: Wording, yes: Destination, no: Destination) -> Couplet {
@@ -22,6 +23,13 @@ fn walked(matrix: Matrix, key: Key) -> Walked {
 fn prints(name: &str, walked: &Walked, stamp: Stamp) {
     let booklet = walked.booklet(stamp);
     for (sheet_name, sheet) in all(&booklet) {
+        for (page, number) in sheet.pages.iter().zip(1..) {
+            let faults = faults(page);
+            assert!(faults.is_empty(), "{name}: {sheet_name}, page {number}: {faults:#?}");
+        }
+    }
+    let large = Booklet { letters: Letters::Large, ..booklet.clone() };
+    for (sheet_name, sheet) in large_print::large(&large) {
         for (page, number) in sheet.pages.iter().zip(1..) {
             let faults = faults(page);
             assert!(faults.is_empty(), "{name}: {sheet_name}, page {number}: {faults:#?}");

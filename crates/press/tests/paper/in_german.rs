@@ -26,8 +26,14 @@ use crate::{endless, measured, second_look, words_to_look_at as drawings};
 
 /// What none of these keys brings about: a key that saves a page by leaving its words to the wall
 /// (`copies` has one), a second page of drawn words, and more pictures than a phone page has room
-/// for.
-const SELDOM: [&str; 3] = ["sheet-rule-word-on-wall", "sheet-words", "phone-left-out"];
+/// for; nor large print of texts that have no room in it.
+const SELDOM: [&str; 5] = [
+    "sheet-rule-word-on-wall",
+    "sheet-key-not-large",
+    "sheet-chart-not-large",
+    "sheet-words",
+    "phone-left-out",
+];
 
 /// A message: its name, and for each of its turns the words between what is filled in.
 type Message = (String, Vec<Vec<String>>);

@@ -5,9 +5,10 @@ use std::path::PathBuf;
 
 use spinney_model::Wording;
 use spinney_press::sheet::ink::Inks;
-use spinney_press::sheets::SHEETS;
+use spinney_press::sheets::{Printing, SHEETS};
 use spinney_press::{
-    Booklet, Paper, Stamp, chart, key_pages, lessons, pdf, short_key, today, try_out, visit,
+    Booklet, Letters, Paper, Stamp, chart, key_pages, lessons, pdf, short_key, today, try_out,
+    visit,
 };
 use spinney_voice::Tongue;
 
@@ -30,9 +31,15 @@ fn every_sheet_is_written_for_eyes() {
         let booklet = Booklet { tongue, ..measured::booklet(&walked, &drawings) };
         for kind in SHEETS.iter().filter(|kind| (kind.has_something)(&booklet)) {
             for (name, paper) in [("a4", Paper::A4), ("letter", Paper::Letter)] {
-                let sheet = (kind.set)(&booklet, paper);
-                let file = format!("look-{}-{name}-{language}.pdf", kind.name);
-                std::fs::write(folder().join(file), pdf::write(&sheet).unwrap()).unwrap();
+                for (size, letters) in [("", Letters::Usual), ("-large", Letters::Large)] {
+                    if kind.not_large.is_some() && letters == Letters::Large {
+                        continue;
+                    }
+                    let wished = Printing { paper, letters, ..Printing::USUAL };
+                    let sheet = kind.printed(&booklet, wished);
+                    let file = format!("look-{}{size}-{name}-{language}.pdf", kind.name);
+                    std::fs::write(folder().join(file), pdf::write(&sheet).unwrap()).unwrap();
+                }
             }
         }
     }

@@ -28,7 +28,7 @@ fn state(matrix: &Matrix, at: CharacterIx, state: StateIx, word: Option<&str>) -
 
 /// The walk with columns that some of its questions are linked to: the numbers of the questions,
 /// the column, the state that is asked for.
-fn linked(questions: &[(usize, usize, usize)]) -> Walked {
+pub(crate) fn linked(questions: &[(usize, usize, usize)]) -> Walked {
     let mut walked = hedge_walk();
     let words = |name: &str, states: &[&str]| {
         let states = states.iter().map(|state| (*state).to_owned()).collect();
@@ -54,7 +54,7 @@ fn linked(questions: &[(usize, usize, usize)]) -> Walked {
     walked
 }
 
-fn drawn<'a>(walked: &'a Walked) -> Booklet<'a> {
+pub(crate) fn drawn<'a>(walked: &'a Walked) -> Booklet<'a> {
     let drawn = Drawn { state, ..Drawn::NOTHING };
     Booklet { drawn, ..walked.booklet(Stamp::None) }
 }

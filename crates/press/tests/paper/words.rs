@@ -20,7 +20,8 @@ pub(crate) fn poppler(program: &str, options: &[&str], name: &str, pdf: &[u8]) -
     }
     let said = command.output().expect("Poppler is installed (poppler-utils)");
     assert!(said.status.success(), "{}", String::from_utf8_lossy(&said.stderr));
-    String::from_utf8(said.stdout).unwrap()
+    // Headings are said once more in a table of signs that is not UTF-8.
+    String::from_utf8_lossy(&said.stdout).into_owned()
 }
 
 pub(crate) fn even(text: &str) -> String {

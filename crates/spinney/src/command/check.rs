@@ -7,7 +7,7 @@ use spinney_check::Report;
 use spinney_exchange::link::{self, Link, Links};
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Claim, Code, Finding, Key, Matrix, Place, SecondLooks};
-use spinney_press::Booklet;
+use spinney_press::{Booklet, Letters};
 use spinney_voice::{Tongue, wording};
 
 use crate::args::{Check, Format};
@@ -55,6 +55,7 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
         ..json::Report::of(matrix)
     };
     let mut second = String::new();
+    let mut said = String::new();
     if let Some(path) = &args.sheets.out {
         let date = folder::date(args.sheets.date.as_deref());
         let asked_by = match args.pupils {
@@ -72,10 +73,11 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
             date: Some(&date),
             pictures: &opened.pictures,
             drawn: command::drawn(&drawings),
+            letters: Letters::Usual,
             tongue: t,
         };
         let mut folder = Folder::make(path, over)?;
-        folder.fill(&booklet, &json, (args.sheets.paper, args.sheets.ink))?;
+        said = folder.fill(&booklet, &json, args.sheets.printing())?;
         let mut text = opinion_in_words(&Ink::plain(t), matrix, &opinion, &findings);
         text.push_str(&of_the_claim(t, given.claim.as_ref(), &opinion));
         folder.write("opinion.txt", text.as_bytes())?;
@@ -93,6 +95,7 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
         let mut text = opinion_in_words(&ink, matrix, &opinion, &findings);
         text.push_str(&of_the_claim(t, given.claim.as_ref(), &opinion));
         text.push_str(&second);
+        text.push_str(&said);
         terminal::print(&text)?;
     }
     Ok(fine(&findings))

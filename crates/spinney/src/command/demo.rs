@@ -9,10 +9,11 @@ use spinney_check::Settings;
 use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text, table};
 use spinney_model::{AskedBy, Finding, Matrix, SecondLooks};
-use spinney_press::Booklet;
+use spinney_press::sheets::Printing;
+use spinney_press::{Booklet, Letters};
 use spinney_voice::Tongue;
 
-use crate::args::{ComeAlong, Demo, Inks, Paper};
+use crate::args::{ComeAlong, Demo};
 use crate::command::key::{add_new, fine};
 use crate::command::{self, check, explain};
 use crate::failure::Failure;
@@ -124,6 +125,7 @@ fn best_key(
         date: Some(date),
         pictures: &BTreeMap::new(),
         drawn: command::drawn(&drawings),
+        letters: Letters::Usual,
         tongue: t,
     };
     let json = json::Report {
@@ -139,7 +141,7 @@ fn best_key(
     };
     let into = best_folder(name);
     let mut folder = Folder::make(&place.join(&into), over)?;
-    folder.fill(&booklet, &json, (Paper::A4, Inks::Colour))?;
+    let said = folder.fill(&booklet, &json, Printing::USUAL)?;
     let plain = Ink::plain(t);
     folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
     let claim = report::claim(t, &built.claim, &matrix, &opinion.left_together, 0);
@@ -155,7 +157,7 @@ fn best_key(
     folder.finish()?;
     let text = key_text::write_in(t.tag(), &built.key, &matrix);
     let title = t.with("run-demo-best", &[("table", &name), ("folder", &into)]);
-    Ok(format!("\n  {title}\n{}{claim}", indented(&text)))
+    Ok(format!("\n  {title}\n{}{claim}{said}", indented(&text)))
 }
 
 fn second_opinion(
@@ -186,6 +188,7 @@ fn second_opinion(
         date: Some(date),
         pictures: &BTreeMap::new(),
         drawn: command::drawn(&drawings),
+        letters: Letters::Usual,
         tongue: t,
     };
     let json = json::Report {
@@ -200,7 +203,7 @@ fn second_opinion(
     };
     let into = key.trim_end_matches(".txt");
     let mut folder = Folder::make(&place.join(into), over)?;
-    folder.fill(&booklet, &json, (Paper::A4, Inks::Colour))?;
+    let said = folder.fill(&booklet, &json, Printing::USUAL)?;
     let plain = Ink::plain(t);
     let opinion_text = check::opinion_in_words(&plain, &matrix, &opinion, &of_key);
     folder.write("opinion.txt", opinion_text.as_bytes())?;
@@ -215,7 +218,7 @@ fn second_opinion(
     let texts: [(&str, &dyn Display); 4] =
         [("key", &key), ("folder", &into), ("verdict", &verdict), ("checked", &checked)];
     let together = report::together(t, &matrix, &opinion.left_together);
-    Ok(format!("\n  {}\n{together}", t.with("run-demo-key", &texts)))
+    Ok(format!("\n  {}\n{together}{said}", t.with("run-demo-key", &texts)))
 }
 
 fn indented(text: &str) -> String {

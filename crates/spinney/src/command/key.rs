@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Finding, SecondLooks, Severity};
-use spinney_press::Booklet;
+use spinney_press::{Booklet, Letters};
 use spinney_voice::Tongue;
 
 use crate::args::{Format, Key};
@@ -62,13 +62,15 @@ pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
             date: Some(&date),
             pictures: &opened.pictures,
             drawn: command::drawn(&drawings),
+            letters: Letters::Usual,
             tongue: t,
         };
         let mut folder = Folder::make(path, over)?;
-        folder.fill(&booklet, &json, (args.sheets.paper, args.sheets.ink))?;
+        let said = folder.fill(&booklet, &json, args.sheets.printing())?;
         let text = report::findings(&Ink::plain(t), &findings);
         folder.write("findings.txt", text.as_bytes())?;
-        written = Some((path, folder.finish()?, report::second_language(&booklet)));
+        let second = report::second_language(&booklet);
+        written = Some((path, folder.finish()?, second + &said));
     }
     if args.answer.format == Format::Json {
         terminal::print_json(&json::report(&json, report::in_english))?;
@@ -90,9 +92,9 @@ pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
             );
         }
         text.push_str(&still_to_mend(t, &findings));
-        if let Some((path, files, second)) = written {
-            text.push_str(&second);
+        if let Some((path, files, said)) = written {
             text.push_str(&report::written(t, path, &files));
+            text.push_str(&said);
         }
         terminal::print(&text)?;
     }

@@ -8,7 +8,7 @@ use spinney_check::Report;
 use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Code, Finding, Key, Matrix, SecondLooks, Wording};
-use spinney_press::Booklet;
+use spinney_press::{Booklet, Letters};
 use spinney_voice::{Tongue, wording};
 
 use crate::args::{Format, Revise};
@@ -55,16 +55,18 @@ pub(crate) fn run(t: Tongue, args: &Revise) -> Result<bool, Failure> {
                 date: Some(&date),
                 pictures: &opened.pictures,
                 drawn: command::drawn(&drawings),
+                letters: Letters::Usual,
                 tongue: t,
             };
             let report = report_of(matrix, key, &opinion, &findings);
             let mut folder = Folder::make(path, Over::forced(args.sheets.force))?;
-            folder.fill(&booklet, &report, (args.sheets.paper, args.sheets.ink))?;
+            let said = folder.fill(&booklet, &report, args.sheets.printing())?;
             let plain = Ink::plain(t);
             let changed = what_changed(&plain, matrix, &old, &revised);
             folder.write("changes.txt", changed.as_bytes())?;
             folder.write("findings.txt", report::findings(&plain, &findings).as_bytes())?;
-            Some((path, folder.finish()?, report::second_language(&booklet)))
+            let second = report::second_language(&booklet);
+            Some((path, folder.finish()?, second + &said))
         }
         None => None,
     };
@@ -96,9 +98,9 @@ pub(crate) fn run(t: Tongue, args: &Revise) -> Result<bool, Failure> {
         }
     }
     text.push_str(&still_to_mend(t, &findings));
-    if let Some((path, files, second)) = written {
-        text.push_str(&second);
+    if let Some((path, files, said)) = written {
         text.push_str(&report::written(t, path, &files));
+        text.push_str(&said);
     }
     terminal::print(&text)?;
     Ok(fine(&findings))

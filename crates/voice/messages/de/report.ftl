@@ -100,6 +100,8 @@ run-mend-first = { $count ->
    *[other] Vor dem Drucken: { $count } Sachen sind zu beheben.
 }
 run-written = In { $folder } geschrieben: { $files }
+run-not-written = Nicht geschrieben: { $file }. { $sentence } { $remedy }
+run-not-large = Diese Blätter gibt es nicht im Großdruck, sie bleiben, wie sie sind: { $files }
 run-is-that = Frage { $question }, „{ $words }“: Ist das „{ $meant }“?
 run-yes-or-no = (j/n)
 run-yes-words = j, ja

@@ -81,6 +81,8 @@ sheet-what-we-noticed = Was uns aufgefallen ist
 
 sheet-chart = Schaubild
 sheet-title-chart = { $title }: Schaubild
+sheet-key-not-large = Eine Frage dieses Schlüssels ist zu lang für Großdruck. Macht sie kürzer.
+sheet-chart-not-large = Für Großdruck braucht dieser Schlüssel größeres Papier.
 sheet-read-cautions = Lest zuerst die Warnungen im Schlüssel: { $kinds }.
 sheet-chart-empty = In diesem Schlüssel steht noch keine Frage. Zeichnet hier die ersten.
 sheet-chart-too-large = Dieser Schlüssel hat { $count } Fragen: zu viele für ein Schaubild. Nehmt den Schlüssel mit den nummerierten Fragen, oder macht für jeden Teil des Weges einen eigenen.

@@ -115,3 +115,19 @@ sheet-holes-numbers = Welche Nummer ist welche Art?
 sheet-album = Album
 sheet-title-album = { $title }: Album
 sheet-album-about = Jeder Platz ist so groß wie das größte Blatt, das gemessen wurde. Klebt ein Blatt oder ein Rubbelbild ein. Wo kein Name steht, schreibt ihr einen.
+
+## Der Schlüssel für die Hosentasche: ein Blatt Papier, zu acht kleinen Seiten gefaltet.
+
+sheet-pocket = Schlüssel für die Hosentasche
+sheet-title-pocket = { $title }: Schlüssel für die Hosentasche
+sheet-pocket-yes = durchgezogene Linie
+sheet-pocket-no = gestrichelte Linie
+sheet-pocket-question = Frage { $number }
+sheet-pocket-questions = Fragen { $first }–{ $last }
+sheet-pocket-fold = So wird gefaltet
+sheet-pocket-fold-cut = Faltet alle gepunkteten Linien. Kurze Kanten aufeinander: Schneidet die gestrichelte Linie.
+sheet-pocket-fold-long = Klappt auf. Lange Kanten aufeinander, Schrift außen.
+sheet-pocket-fold-push = Schiebt die Enden zusammen, bis der Schnitt aufgeht.
+sheet-pocket-fold-round = Legt die Seiten herum, den Titel nach vorn.
+sheet-pocket-too-long = Dieser Schlüssel ist zu lang für die Hosentasche: Auf acht kleinen Seiten haben nicht alle Fragen in lesbarer Schrift Platz.
+sheet-pocket-too-long-remedy = Druckt stattdessen „Der Schlüssel auf wenigen Seiten“, oder macht einen Schlüssel für weniger Arten.

@@ -100,6 +100,8 @@ run-mend-first = { $count ->
    *[other] Before you print this: { $count } things say mend this.
 }
 run-written = Written into { $folder }: { $files }
+run-not-written = Not written: { $file }. { $sentence } { $remedy }
+run-not-large = These sheets have no large print and stay as they are: { $files }
 run-is-that = Question { $question }, “{ $words }”: is that “{ $meant }”?
 run-yes-or-no = (y/n)
 run-yes-words = y, yes

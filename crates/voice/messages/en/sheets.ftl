@@ -81,6 +81,8 @@ sheet-what-we-noticed = What we noticed
 
 sheet-chart = Chart
 sheet-title-chart = { $title }: chart
+sheet-key-not-large = A question of this key is too long for large print. Make it shorter.
+sheet-chart-not-large = For large print this key needs larger paper.
 sheet-read-cautions = Read the cautions in the key first: { $kinds }.
 sheet-chart-empty = There is no question in this key yet. Draw the first ones here.
 sheet-chart-too-large = This key has { $count } questions: too many for a chart. Use the key pages, or make one key for each part of the walk.

@@ -115,3 +115,19 @@ sheet-holes-numbers = Which number is which?
 sheet-album = Album
 sheet-title-album = { $title }: album
 sheet-album-about = Each place is as large as the largest leaf that was measured. Stick a leaf or a rubbing there. On a line without a name you write one.
+
+## The pocket key: one sheet of paper, folded to eight small pages.
+
+sheet-pocket = Key for the pocket
+sheet-title-pocket = { $title }: key for the pocket
+sheet-pocket-yes = solid line
+sheet-pocket-no = dashed line
+sheet-pocket-question = Question { $number }
+sheet-pocket-questions = Questions { $first }–{ $last }
+sheet-pocket-fold = How to fold it
+sheet-pocket-fold-cut = Crease all dotted lines. Short edges together: cut the dashed line.
+sheet-pocket-fold-long = Open it. Long edges together, print outside.
+sheet-pocket-fold-push = Push the ends together until the cut opens.
+sheet-pocket-fold-round = Fold the pages round, the title in front.
+sheet-pocket-too-long = This key is too long for the pocket: eight small pages do not hold all its questions in letters that can be read.
+sheet-pocket-too-long-remedy = Print “The key on few pages” instead, or make a key to fewer kinds.

@@ -8,7 +8,7 @@ use std::sync::Arc;
 
 use spinney_collection::keys::Made;
 use spinney_model::{Drawing, KeyId, Matrix, Standing};
-use spinney_press::{Booklet, Drawn, Picture, Stamp};
+use spinney_press::{Booklet, Drawn, Letters, Picture, Stamp};
 use spinney_voice::Tongue;
 
 use crate::asked::Asked;
@@ -94,6 +94,7 @@ impl Bound {
                 state: spinney_draw::of_state,
                 sizes: spinney_draw::sizes,
             },
+            letters: Letters::Usual,
             tongue: self.tongue,
         }
     }
