@@ -3,7 +3,7 @@
 //! From the bytes of a picture to a [`MeasuredPicture`]: the ground is estimated, leaves stand out
 //! from it, each is outlined between pixels, cut into stalk and blade, and measured; every number
 //! leaves with its unit and its ±.
-//! [`cut_out`] hands each leaf on alone, upright. It opens no file and has no sentence.
+//! [`cut_out()`] hands each leaf on alone, upright. It opens no file and has no sentence.
 //!
 //! In reading order: `picture` (bytes to pixels, `resolution`) · `ground` (what is no leaf) ·
 //! `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
