@@ -79,21 +79,9 @@ fn tip(flat: &[Point]) -> Point {
     for _ in 0..5 {
         let off = |[u, v]: &Point| (v - tilt * u - bow * u * u).abs();
         let usual = usual(middles.iter().map(off));
-        let (mut aa, mut ab, mut bb, mut av, mut bv) = (0.0, 0.0, 0.0, 0.0, 0.0);
-        for [u, v] in &middles {
-            let weight = (1.345 * usual / off(&[*u, *v]).max(1e-9)).min(1.0);
-            let (a, b) = (*u, u * u);
-            aa += weight * a * a;
-            ab += weight * a * b;
-            bb += weight * b * b;
-            av += weight * a * v;
-            bv += weight * b * v;
-        }
-        let whole = aa * bb - ab * ab;
-        if whole < 1e-12 {
-            break;
-        }
-        (tilt, bow) = ((av * bb - bv * ab) / whole, (bv * aa - av * ab) / whole);
+        let terms = |u: f64| (u, u * u);
+        let Some(sums) = Sums::of(&middles, usual, terms, off) else { break };
+        (tilt, bow) = sums.solved();
     }
     let aside = |[u, v]: &Point| (v - tilt * u - bow * u * u).abs();
     let far = |point: &Point| point[0] - ASIDE * aside(point);
@@ -161,6 +149,49 @@ impl Chord {
     }
 }
 
+/// The sums of least squares for two terms a and b, in which a middle that is far off counts less
+/// (Huber, *Robust estimation of a location parameter*, 1964).
+#[derive(Default)]
+struct Sums {
+    aa: f64,
+    ab: f64,
+    bb: f64,
+    av: f64,
+    bv: f64,
+}
+
+impl Sums {
+    /// None: the middles do not tell the two terms apart. `off`: how far a middle is off now.
+    fn of(
+        middles: &[Point],
+        usual: f64,
+        terms: impl Fn(f64) -> (f64, f64),
+        off: impl Fn(&Point) -> f64,
+    ) -> Option<Self> {
+        let mut sums = Self::default();
+        for middle in middles {
+            let weight = (1.345 * usual / off(middle).max(1e-9)).min(1.0);
+            let ((a, b), v) = (terms(middle[0]), middle[1]);
+            sums.aa += weight * a * a;
+            sums.ab += weight * a * b;
+            sums.bb += weight * b * b;
+            sums.av += weight * a * v;
+            sums.bv += weight * b * v;
+        }
+        (sums.whole() >= 1e-12).then_some(sums)
+    }
+
+    fn whole(&self) -> f64 {
+        self.aa * self.bb - self.ab * self.ab
+    }
+
+    /// How much there is of a and of b.
+    fn solved(&self) -> (f64, f64) {
+        let Self { aa, ab, bb, av, bv } = self;
+        ((av * bb - bv * ab) / self.whole(), (bv * aa - av * ab) / self.whole())
+    }
+}
+
 /// How far the midrib lies beside the chord: u (1 - u) (a + b (2 u - 1)).
 struct Bend {
     bow: f64,
@@ -173,33 +204,20 @@ impl Bend {
         Self::through(&middles(flat, ENDS..=1.0 - ENDS))
     }
 
-    /// Least squares, in which a middle that is far off counts less (Huber, *Robust estimation of
-    /// a location parameter*, 1964).
+    /// The bend that goes through these middles, by least squares.
     fn through(middles: &[Point]) -> Self {
         let mut found = Self { bow: 0.0, twist: 0.0 };
         for _ in 0..6 {
             let usual = usual(middles.iter().map(|[u, v]| (v - found.at(*u)).abs()));
-            let (mut aa, mut ab, mut bb, mut av, mut bv) = (0.0, 0.0, 0.0, 0.0, 0.0);
-            for [u, v] in middles {
-                let weight = (1.345 * usual / (v - found.at(*u)).abs().max(1e-9)).min(1.0);
-                let (a, b) = terms(*u);
-                aa += weight * a * a;
-                ab += weight * a * b;
-                bb += weight * b * b;
-                av += weight * a * v;
-                bv += weight * b * v;
-            }
-            let whole = aa * bb - ab * ab;
-            if whole < 1e-12 {
-                break;
-            }
-            found =
-                Self { bow: (av * bb - bv * ab) / whole, twist: (bv * aa - av * ab) / whole };
+            let off = |[u, v]: &Point| (v - found.at(*u)).abs();
+            let Some(sums) = Sums::of(middles, usual, terms, off) else { break };
+            let (bow, twist) = sums.solved();
+            found = Self { bow, twist };
             let chance = |square: f64| SURE * usual * (ALIKE / square).sqrt();
-            if found.twist.abs() < chance(bb) {
-                found = Self { bow: av / aa, twist: 0.0 };
+            if found.twist.abs() < chance(sums.bb) {
+                found = Self { bow: sums.av / sums.aa, twist: 0.0 };
             }
-            if found.bow.abs() < chance(aa) {
+            if found.bow.abs() < chance(sums.aa) {
                 found.bow = 0.0;
             }
         }
