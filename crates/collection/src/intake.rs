@@ -144,6 +144,11 @@ pub fn not_understood(sheets: &TypedSheets) -> impl Iterator<Item = &Finding> {
     })
 }
 
+/// Whether numbers in a unit can go into a column that is there.
+pub(crate) fn takes(collection: &Collection, id: CharacterId, unit: &str) -> bool {
+    units::fitting(collection, id, unit).is_ok()
+}
+
 struct Intake<'c> {
     collection: &'c Collection,
     source: &'c str,

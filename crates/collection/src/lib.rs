@@ -19,6 +19,7 @@ pub mod keys;
 pub mod kinds;
 pub mod laid;
 pub mod layer;
+pub mod measured;
 pub mod offers;
 pub mod pinned;
 pub mod renamed;

@@ -14,11 +14,12 @@ use crate::request::Request;
 use crate::size::TooLarge;
 
 /// All routes, screen by screen.
-const ROUTES: [&[Route]; 14] = [
+const ROUTES: [&[Route]; 15] = [
     pages::assets::ROUTES,
     pages::finds::ROUTES,
     pages::forget::ROUTES,
     pages::share_out::ROUTES,
+    pages::measure::ROUTES,
     pages::heaps::ROUTES,
     pages::copy::ROUTES,
     pages::newcomer::ROUTES,
@@ -86,6 +87,7 @@ fn done(desk: &Desk, asked: &Asked<'_>, deed: Deed) -> Result<Reply, Refused> {
     let (head, then) = (desk.head(), Page::see(to));
     Ok(match what {
         What::Line(None) => Reply::Page(then),
+        What::Shown(page) => Reply::Page(*page),
         What::Line(Some(done)) => {
             let lines = vec![line(desk, asked, done)?];
             Reply::Keep { head, lines, pictures, then }

@@ -56,6 +56,11 @@ pub use unit_of_column::{Units, fits_any_unit, measured_in, name_and_unit, units
 pub(crate) use columns::{ABOUT, CHARACTERS, KINDS};
 pub(crate) use sheets::HOW_TO;
 
+/// On how many things a cell was seen, where it says so: `52-61 (3 seen)`.
+pub fn seen_on(text: &str) -> Option<u32> {
+    cell_text::seen(text.trim()).1
+}
+
 /// A file.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Source {

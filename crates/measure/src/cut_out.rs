@@ -1,6 +1,6 @@
 //! A leaf alone: cut out along its outline, upright, base down, on clear ground.
 //!
-//! From a picture and the lines of a leaf to a PNG file that knows how large its pixels are (pHYs).
+//! From a picture and the lines of a leaf to its pixels, and to a PNG file that knows how large they are (pHYs).
 //! How clear a pixel is says how much of it lies inside of the outline; what lies on the outline takes
 //! its colour from the leaf beside it, so that no rim of the old ground is left.
 
@@ -15,10 +15,26 @@ const ROOM: f64 = 4.0;
 /// Rows looked at in each pixel of the outline.
 const ROWS: usize = 4;
 
+/// A leaf alone, as pixels.
+pub struct Upright {
+    /// How many pixels it is wide and high.
+    pub size: (u32, u32),
+    /// Red, green, blue, and how much of the pixel is leaf.
+    pub rgba: Vec<u8>,
+}
+
 /// The leaf as a PNG file.
 ///
 /// **Errors**: it has no size.
 pub fn cut_out(picture: &Picture, lines: &LeafLines) -> Result<Vec<u8>, PictureError> {
+    let Upright { size, rgba } = upright(picture, lines)?;
+    packed(&rgba, size, picture.scale.mm())
+}
+
+/// The leaf as pixels, for whoever packs it another way.
+///
+/// **Errors**: it has no size.
+pub fn upright(picture: &Picture, lines: &LeafLines) -> Result<Upright, PictureError> {
     let turn = Turn::upright(lines);
     let turned: Vec<Point> = lines.outline.iter().map(|point| turn.there(*point)).collect();
     let span = |side: usize| {
@@ -44,7 +60,7 @@ pub fn cut_out(picture: &Picture, lines: &LeafLines) -> Result<Vec<u8>, PictureE
         pixels[4 * at..4 * at + 3].copy_from_slice(&colour);
         pixels[4 * at + 3] = (share * 255.0).round() as u8;
     }
-    packed(&pixels, (width as u32, height as u32), picture.scale.mm())
+    Ok(Upright { size: (width as u32, height as u32), rgba: pixels })
 }
 
 /// A turn that puts the base of a leaf below its tip.

@@ -23,8 +23,8 @@ mod stalk;
 
 use spinney_model::{LeftOut, MeasuredPicture, PictureError};
 
-pub use cut_out::cut_out;
-pub use picture::{Picture, read};
+pub use cut_out::{Upright, cut_out, upright};
+pub use picture::{LITTLE_MEMORY, Picture, Small, read, read_small};
 
 /// Finds the leaves of a picture and measures each.
 ///

@@ -18,6 +18,10 @@ use crate::resolution;
 /// sixteen bits a colour and clear parts need.
 const MOST_MEMORY: u64 = PICTURE_PIXELS * 8;
 
+/// The most memory that unpacking one picture may take where little is to be had: three bytes for each
+/// pixel, as scanners write them.
+pub const LITTLE_MEMORY: u64 = PICTURE_PIXELS * 3;
+
 /// A picture, unpacked.
 pub struct Picture {
     /// Upright, red, green and blue of eight bits.
@@ -30,6 +34,50 @@ pub struct Picture {
 ///
 /// **Errors**: neither PNG nor JPEG, or damaged; more bytes or pixels than are unpacked.
 pub fn read(bytes: &[u8], said: Option<f64>) -> Result<Picture, PictureError> {
+    let (picture, scale) = opened(bytes, said, MOST_MEMORY)?;
+    Ok(Picture { pixels: on_paper(picture), scale })
+}
+
+/// A picture that was read in little memory.
+pub struct Small {
+    /// As it is measured.
+    pub picture: Picture,
+    /// How large its pixels were in the file.
+    pub scale: PictureScale,
+    /// Whether each two by two of the file's pixels became one.
+    pub halved: bool,
+}
+
+/// Reads a picture in little memory: of one with more than so many pixels, each two by two become one.
+///
+/// **Errors**: as for [`read`]; and where unpacking takes more than [`LITTLE_MEMORY`].
+pub fn read_small(bytes: &[u8], said: Option<f64>, most: u64) -> Result<Small, PictureError> {
+    let (picture, scale) = opened(bytes, said, LITTLE_MEMORY)?;
+    let (width, height) = (picture.width(), picture.height());
+    let halved = u64::from(width) * u64::from(height) > most;
+    if !halved {
+        return Ok(Small {
+            picture: Picture { pixels: on_paper(picture), scale },
+            scale,
+            halved,
+        });
+    }
+    let half = picture.thumbnail_exact(width.div_ceil(2), height.div_ceil(2));
+    drop(picture);
+    let of_half = match scale {
+        PictureScale::Said { dpi } => PictureScale::Said { dpi: dpi / 2.0 },
+        PictureScale::OfFile { dpi, doubt } => PictureScale::OfFile { dpi: dpi / 2.0, doubt },
+        PictureScale::Unknown(why) => PictureScale::Unknown(why),
+    };
+    Ok(Small { picture: Picture { pixels: on_paper(half), scale: of_half }, scale, halved })
+}
+
+/// A picture as it is unpacked, upright, and how large its pixels are.
+fn opened(
+    bytes: &[u8],
+    said: Option<f64>,
+    memory: u64,
+) -> Result<(DynamicImage, PictureScale), PictureError> {
     if bytes.len() > PICTURE_BYTES {
         return Err(PictureError::TooLarge);
     }
@@ -42,7 +90,7 @@ pub fn read(bytes: &[u8], said: Option<f64>) -> Result<Picture, PictureError> {
     let mut limits = Limits::default();
     limits.max_image_width = Some(PICTURE_SIDE);
     limits.max_image_height = Some(PICTURE_SIDE);
-    limits.max_alloc = Some(MOST_MEMORY);
+    limits.max_alloc = Some(memory);
     reader.limits(limits);
     let why = |error| match error {
         ImageError::Limits(_) => PictureError::TooLarge,
@@ -52,7 +100,7 @@ pub fn read(bytes: &[u8], said: Option<f64>) -> Result<Picture, PictureError> {
     let head = resolution::head(bytes);
     let (width, height) = decoder.dimensions();
     let most = if head.stepwise { PICTURE_STEPWISE } else { PICTURE_PIXELS };
-    if u64::from(width) * u64::from(height) > most {
+    if u64::from(width) * u64::from(height) > most || decoder.total_bytes() > memory {
         return Err(PictureError::TooLarge);
     }
     let exif = decoder.exif_metadata().ok().flatten();
@@ -63,7 +111,7 @@ pub fn read(bytes: &[u8], said: Option<f64>) -> Result<Picture, PictureError> {
         Some(dpi) => PictureScale::Said { dpi },
         None => resolution::scale(&head, exif, width.max(height)),
     };
-    Ok(Picture { pixels: on_paper(picture), scale })
+    Ok((picture, scale))
 }
 
 /// Clear parts are paper.

@@ -161,6 +161,10 @@ limits! {
         "Forty in each of a hundred keys.";
     SCREENS_PICTURES: usize = 10 * SCREENS_KINDS, Things, "Pictures of a collection on the screens",
         "Ten of each kind.";
+    SCREENS_SCAN_PIXELS: u64 = 18_000_000, Things, "Pixels that are measured at once on the screens",
+        "A4 at 300 dots per inch has 9 million; of a larger picture each two by two become one first. The command line measures them all.";
+    SCREENS_LEAVES: usize = 40, Things, "Leaves of one picture on the screens",
+        "A page of A4 has room for twelve to twenty.";
 
     FORM_BYTES: usize = 32 << 20, Bytes, "A form with its files",
         "Eight photographs of a good telephone.";

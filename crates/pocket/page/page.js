@@ -203,7 +203,7 @@ const pause = () => globalThis.scheduler?.yield?.() ?? new Promise((done) => {
   port2.postMessage(null);
 });
 
-const hands = { heaps, table, key, finds };
+const hands = { heaps, table, key, finds, measure };
 let hold = new AbortController();
 let turn = 0;
 /** How many screens and answers to scripts there were, for whoever waits for one. */

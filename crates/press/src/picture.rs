@@ -13,7 +13,7 @@ use image::codecs::png::PngEncoder;
 use image::metadata::Orientation;
 use image::{
     DynamicImage, ExtendedColorType, ImageDecoder, ImageEncoder, ImageError, ImageFormat,
-    ImageReader, Limits, RgbImage,
+    ImageReader, Limits, RgbImage, RgbaImage,
 };
 
 use spinney_model::limits::{
@@ -77,6 +77,24 @@ pub fn for_a_phone(bytes: &[u8], most: usize) -> Result<Option<Picture>, NoPictu
         }
     }
     Ok(None)
+}
+
+/// Pixels as a photograph, their longest side at most so many: red, green, blue, and where there
+/// are four bytes of each, how much of it is no paper.
+///
+/// **Errors**: there are not as many as its size says, or too many.
+pub fn photograph(
+    (width, height): (u32, u32),
+    pixels: Vec<u8>,
+    longest: u32,
+) -> Result<Vec<u8>, NoPicture> {
+    let each = pixels.len() / (width as usize * height as usize).max(1);
+    let picture = match each {
+        4 => RgbaImage::from_raw(width, height, pixels).map(DynamicImage::from),
+        _ => RgbImage::from_raw(width, height, pixels).map(DynamicImage::from),
+    };
+    let picture = picture.ok_or(NoPicture::NotRead)?;
+    jpeg(&on_paper(no_longer_than(longest, picture)))
 }
 
 /// Pixels, upright and on white paper, and what kind of file they came from.

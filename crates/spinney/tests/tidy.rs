@@ -43,7 +43,17 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("collection", vec!["model", "voice", "build", "check", "exchange"]),
         (
             "desk",
-            vec!["model", "voice", "build", "check", "exchange", "press", "draw", "collection"],
+            vec![
+                "model",
+                "voice",
+                "build",
+                "check",
+                "exchange",
+                "press",
+                "draw",
+                "measure",
+                "collection",
+            ],
         ),
         ("pocket", vec!["model", "voice", "exchange", "desk"]),
         (

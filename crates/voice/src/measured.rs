@@ -83,6 +83,24 @@ fn scale(t: Tongue, scale: PictureScale) -> String {
     }
 }
 
+/// How large the dots of a picture are, where the number is typed below and not on a command line.
+pub fn scale_on_screen(t: Tongue, of: PictureScale) -> String {
+    let number = |number: f64| t.decimal(&((number * 10.0).round() / 10.0).to_string());
+    match of {
+        PictureScale::OfFile { dpi, doubt: Some(Doubt::Usual) } => {
+            t.with("scan-doubtful", &[("dpi", &number(dpi))])
+        }
+        PictureScale::Unknown(NoScale::NotSaid) => t.say("scan-no-scale"),
+        PictureScale::Unknown(NoScale::TooLarge { dpi, longer }) => t.with(
+            "scan-too-large",
+            &[("dpi", &number(dpi)), ("longer", &(longer / 10.0).round())],
+        ),
+        PictureScale::Said { .. }
+        | PictureScale::OfFile { doubt: None, .. }
+        | PictureScale::Unknown(NoScale::Camera | NoScale::NotSquare) => scale(t, of),
+    }
+}
+
 /// What is to be said of a leaf.
 pub fn leaf_note(t: Tongue, note: LeafNote) -> String {
     t.say(match note {

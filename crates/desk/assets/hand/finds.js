@@ -8,7 +8,9 @@ function finds(host, signal) {
     const fitting = [...files].filter((file) => /^image\/(jpeg|png)$/.test(file.type));
     if (fitting.length === 0) return false;
     const all = new DataTransfer();
-    for (const file of [...input.files, ...fitting]) all.items.add(file);
+    const before = input.multiple ? [...input.files] : [];
+    const more = input.multiple ? fitting : fitting.slice(0, 1);
+    for (const file of [...before, ...more]) all.items.add(file);
     input.files = all.files;
     if (told) told.textContent = `${all.files.length} · ${input.dataset.dropped}`;
     input.focus();

@@ -10,13 +10,14 @@ pub(crate) const ROUTES: &[Route] =
     &[get("/assets/{name}", asset), get("/picture/{hash}", picture)];
 
 /// The look, screen by screen; one file for the browser.
-const LOOK: [&str; 13] = [
+const LOOK: [&str; 14] = [
     include_str!("../../assets/look/base.css"),
     include_str!("../../assets/look/cards.css"),
     include_str!("../../assets/look/finds.css"),
     include_str!("../../assets/look/heaps.css"),
     include_str!("../../assets/look/copy.css"),
     include_str!("../../assets/look/newcomer.css"),
+    include_str!("../../assets/look/measure.css"),
     include_str!("../../assets/look/table.css"),
     include_str!("../../assets/look/key.css"),
     include_str!("../../assets/look/words.css"),
@@ -27,18 +28,18 @@ const LOOK: [&str; 13] = [
     include_str!("../../assets/look/print_out.css"),
 ];
 
-/// The leaf in the tab of the browser. A `data:` address would not be shown: pages load from
-/// their own host only.
+/// The leaf in the tab of the browser.
 const ICON: &[u8] = include_bytes!("../../assets/icon.svg");
 
 /// The scripts, one function a screen; every page works without them. What they ask of the page that
 /// they are on is a parameter, since a host may show all screens in one document.
-pub const HANDS: [&str; 5] = [
+pub const HANDS: [&str; 6] = [
     include_str!("../../assets/hand/hand.js"),
     include_str!("../../assets/hand/heaps.js"),
     include_str!("../../assets/hand/table.js"),
     include_str!("../../assets/hand/key.js"),
     include_str!("../../assets/hand/finds.js"),
+    include_str!("../../assets/hand/measure.js"),
 ];
 
 /// The same, begun by the page itself: one file for the browser.

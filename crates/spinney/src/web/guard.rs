@@ -16,9 +16,10 @@ const SITE: HeaderName = HeaderName::from_static("sec-fetch-site");
 const MODE: HeaderName = HeaderName::from_static("sec-fetch-mode");
 const DESTINATION: HeaderName = HeaderName::from_static("sec-fetch-dest");
 
-/// What a page may load: our own files and nothing else, no script or style inside it.
+/// What a page may load: our own files and nothing else, no script or style inside it. A
+/// picture may stand in the page itself: a scan that is not kept has no address.
 const PAGE_POLICY: &str = "default-src 'none'; style-src 'self'; script-src 'self'; \
-    img-src 'self'; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; \
+    img-src 'self' data:; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; \
     frame-ancestors 'none'; frame-src 'self'; object-src 'self'";
 /// The same for what a page shows inside itself: a sheet as PDF.
 const INSIDE_POLICY: &str = "default-src 'none'; object-src 'self'; \

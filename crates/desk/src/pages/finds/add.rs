@@ -43,6 +43,7 @@ pub(super) fn forms(t: Tongue) -> Markup {
             }
             (table_form(t))
         }
+        p { a.button #to-measure href="/measure" { (t.say("scan-link")) } }
     }
 }
 

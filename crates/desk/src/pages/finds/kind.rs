@@ -277,7 +277,7 @@ pub(crate) fn drawn_line<'k>(
 
 /// A hand that lays leaves in a row, on the edge of a table: one in one piece, one lobed, one like
 /// a feather and still held by its stalk.
-pub(super) const HAND_LAYING_LEAVES: PreEscaped<&str> =
+pub(crate) const HAND_LAYING_LEAVES: PreEscaped<&str> =
     PreEscaped(include_str!("../../../assets/drawn/hand.svg"));
 
 /// The drawing of what the table says of a kind; None: it says nothing of a leaf, or not enough.

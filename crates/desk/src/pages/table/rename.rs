@@ -43,6 +43,7 @@ pub(super) fn add_forms(t: Tongue, collection: &Collection, view: &View) -> Mark
                 button #add-kind { (t.say("table-add-kind")) }
             }
         }
+        p { a #to-measure href="/measure" { (t.say("scan-link")) } }
         @if collection.characters.len() >= SCREENS_COLUMNS { p.quiet { (t.count("table-full", SCREENS_COLUMNS)) } }
     }
 }

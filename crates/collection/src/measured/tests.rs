@@ -1,0 +1,171 @@
+//! Measured leaves come in beside what people typed, and ranges grow with every picture.
+
+use std::collections::BTreeSet;
+
+use spinney_exchange::table::{self, Source};
+use spinney_model::{Edit, KindEdit, KindId, Value};
+
+use super::{Named, Plan, Range, Words};
+use crate::laid::Laid;
+use crate::{Agreed, Collection, intake};
+
+fn words() -> Words {
+    Words {
+        columns: [
+            vec!["blade length".into(), "Länge der Blattfläche".into()],
+            vec!["blade width".into()],
+            vec!["stalk length".into()],
+        ],
+        fields: [Vec::new(), Vec::new(), Vec::new()],
+        sources: vec!["measured".into(), "gemessen".into()],
+        seen: |count| format!("({count} seen)"),
+    }
+}
+
+fn collection(table: &str) -> Collection {
+    let source = Source { name: "table".into(), bytes: table.as_bytes().to_vec() };
+    let sheets = table::typed_sheets(&[source]).expect("a table");
+    let taken = intake::take_in(&Collection::default(), &sheets, "").expect("units that fit");
+    after(&Collection::default(), &taken.edits)
+}
+
+fn after(collection: &Collection, edits: &[Edit]) -> Collection {
+    let mut collection = collection.clone();
+    edits.iter().for_each(|edit| collection.apply(edit));
+    collection
+}
+
+fn leaf(kind: &str, length: f64) -> Option<Named> {
+    Some(Named { kind: kind.into(), lengths: [Some(length), None, None] })
+}
+
+fn take(
+    collection: &Collection,
+    leaves: &[Option<Named>],
+    instead: &[(usize, usize)],
+) -> Collection {
+    let instead: BTreeSet<_> = instead.iter().copied().collect();
+    let plan = Plan::of(collection, &words(), leaves);
+    let picture = |leaf: usize| Some(format!("picture of leaf {leaf}"));
+    let edits = plan.edits(collection, &words(), &instead, picture).expect("units that fit");
+    after(collection, &edits)
+}
+
+/// What the table says of a kind's blade length in the end.
+fn says(collection: &Collection, kind: &str) -> String {
+    let kind = crate::kinds::called(collection, kind, None).expect("it is there");
+    let column = collection.characters.keys().next().expect("a column");
+    match Laid::of(collection).expect("kinds").said.agreed(kind, *column) {
+        Agreed::Text(text) => text.to_owned(),
+        Agreed::Blank => String::new(),
+        Agreed::Contradicted => "contradicted".into(),
+    }
+}
+
+#[test]
+fn leaves_become_kinds_with_ranges_and_a_picture_each() {
+    let leaves = [leaf("hazel", 52.4), leaf("oak", 80.0), None, leaf("Hazel", 60.6)];
+    let found = take(&Collection::default(), &leaves, &[]);
+    assert_eq!(says(&found, "hazel"), "52-61 (2 seen)");
+    assert_eq!(says(&found, "oak"), "80 (1 seen)");
+    let pictures: Vec<_> = found.kinds.values().map(|kind| kind.pictures.clone()).collect();
+    assert_eq!(pictures, [["picture of leaf 0"], ["picture of leaf 1"]]);
+    let laid = Laid::of(&found).expect("kinds");
+    let cell = laid.matrix.cell(spinney_model::TaxonIx(0), spinney_model::CharacterIx(0));
+    assert!(matches!(cell.value, Value::Range { .. }) && cell.seen == Some(2), "{cell:?}");
+    assert!(laid.findings.is_empty(), "{:?}", laid.findings);
+}
+
+#[test]
+fn leaves_of_a_second_picture_widen_the_range() {
+    let once = take(&Collection::default(), &[leaf("hazel", 52.0), leaf("hazel", 61.0)], &[]);
+    let twice = take(&once, &[leaf("hazel", 48.0)], &[]);
+    assert_eq!(says(&twice, "hazel"), "48-61 (3 seen)");
+    assert_eq!(twice.kinds.len(), 1);
+    let pictures = &twice.kinds[&KindId(1)].pictures;
+    assert_eq!(pictures, &["picture of leaf 0"], "it has one already");
+}
+
+#[test]
+fn what_a_person_typed_stays_unless_they_say_so() {
+    let before = collection("kind,blade length (mm)\nhazel,30-60\n");
+    let leaves = [leaf("hazel", 52.0), leaf("hazel", 70.0)];
+    let plan = Plan::of(&before, &words(), &leaves);
+    assert_eq!(plan.kinds[0].ranges[0].typed, "30-60");
+    assert_eq!(says(&take(&before, &leaves, &[]), "hazel"), "30-60");
+    assert_eq!(says(&take(&before, &leaves, &[(0, 0)]), "hazel"), "52-70 (2 seen)");
+}
+
+#[test]
+fn a_column_in_centimetres_and_in_another_language_is_the_same_column() {
+    let before = collection("kind,Länge der Blattfläche (cm)\nhazel,\n");
+    let once = take(&before, &[leaf("hazel", 52.0)], &[]);
+    assert_eq!(once.characters.len(), 1);
+    assert_eq!(says(&once, "hazel"), "52 mm (1 seen)");
+    assert_eq!(says(&take(&once, &[leaf("hazel", 61.0)], &[]), "hazel"), "52-61 mm (2 seen)");
+}
+
+#[test]
+fn nothing_goes_into_a_column_that_holds_words_or_counts() {
+    for cells in ["long\noak,short", "3\noak,5"] {
+        let before = collection(&format!("kind,blade length\nhazel,{cells}\n"));
+        let leaves = [leaf("hazel", 52.0)];
+        assert!(!Plan::of(&before, &words(), &leaves).kinds[0].ranges[0].fits, "{cells}");
+        let found = take(&before, &leaves, &[]);
+        assert_eq!(found.cells, before.cells, "{cells}");
+        assert_eq!(found.kinds[&KindId(1)].pictures.len(), 1, "its picture comes all the same");
+    }
+}
+
+#[test]
+fn another_group_is_not_outvoted() {
+    let mut before = collection("kind,blade length (mm)\nhazel,\n");
+    let column = *before.characters.keys().next().expect("a column");
+    let (source, text) = ("Blue".to_owned(), "30-60".to_owned());
+    before.apply(&Edit::Cell { kind: KindId(1), character: column, source, text });
+    let leaves = [leaf("hazel", 52.0)];
+    let plan = Plan::of(&before, &words(), &leaves);
+    assert_eq!(plan.kinds[0].ranges[0].others, [("Blue".to_owned(), "30-60".to_owned())]);
+    assert_eq!(says(&take(&before, &leaves, &[]), "hazel"), "contradicted");
+}
+
+#[test]
+fn without_lengths_only_names_and_pictures_come_in() {
+    let bare = Some(Named { kind: "hazel".into(), lengths: [None; 3] });
+    let plan = Plan::of(&Collection::default(), &words(), std::slice::from_ref(&bare));
+    let edits =
+        plan.edits(&Collection::default(), &words(), &BTreeSet::new(), |_| Some("p".into()));
+    let id = KindId(1);
+    let wanted = [KindEdit::Add("hazel".into()), KindEdit::AddPicture("p".into())];
+    assert_eq!(edits.expect("units that fit"), wanted.map(|edit| Edit::Kind(id, edit)));
+}
+
+#[test]
+fn a_plan_rests_on_what_stands_in_its_cells_and_on_nothing_else() {
+    let leaves = [leaf("hazel", 52.0)];
+    let now = |collection: &Collection| Plan::of(collection, &words(), &leaves).rests_on();
+    let before = collection("kind,blade length (mm),edge\nhazel,,\noak,,\n");
+    let columns: Vec<_> = before.characters.keys().copied().collect();
+    let with = |kind: u32, at: usize, text: &str| {
+        let (character, source) = (columns[at], String::new());
+        after(
+            &before,
+            &[Edit::Cell { kind: KindId(kind), character, source, text: text.into() }],
+        )
+    };
+    assert_ne!(now(&before), now(&with(1, 0, "40")));
+    assert_eq!(now(&before), now(&with(2, 0, "40")), "another kind");
+    assert_eq!(now(&before), now(&with(1, 1, "smooth")), "another column");
+}
+
+#[test]
+fn a_range_is_written_as_a_ruler_shows_it() {
+    let text = |mm: &[f64]| {
+        let all = mm.iter().map(|mm| Range::of_one(*mm));
+        all.reduce(Range::with).expect("some").text()
+    };
+    assert_eq!(text(&[52.4, 60.6]), "52-61");
+    assert_eq!(text(&[52.4, 52.3]), "52");
+    assert_eq!(text(&[3.13, 8.96]), "3.1-9");
+    assert_eq!(text(&[7.1, 18.2]), "7-18");
+}

@@ -1,0 +1,113 @@
+//! Measure: leaves in a scan are measured, named in one pass, and taken into finds and table.
+//!
+//! A picture is chosen (`show`), its leaves are shown with their measures and get names (`leaves`),
+//! and what they give the table is shown before it is taken (`taken`). Until then all of it
+//! travels with the forms of the page (`sheet`).
+
+mod leaves;
+mod lengths;
+mod sheet;
+mod taken;
+
+use maud::{Markup, html};
+use sheet::{NoSheet, Sheet};
+use spinney_model::limits::SCREENS_LEAVES;
+use spinney_voice::measured as say;
+
+use crate::asked::{Asked, Handler, Route, Shown, get};
+use crate::desk::Desk;
+use crate::forms::{hidden, post};
+use crate::pages::finds::kind::HAND_LAYING_LEAVES;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::reply::{Page, Refused};
+use crate::request::Method;
+
+pub(crate) const ROUTES: &[Route] = &[
+    get("/measure", show),
+    // A picture, or what was found in one with what was typed.
+    (Method::Post, "/measure", Handler::ShowLong(sent)),
+    post(&taken::TAKE),
+];
+
+fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
+    Shown::Page(choose(desk, asked, None))
+}
+
+/// The page that asks for a picture; with what went wrong with the one before.
+fn choose(desk: &Desk, asked: &Asked<'_>, trouble: Option<&Refused>) -> Page {
+    let t = asked.tongue;
+    let work = html! {
+        h1 { (t.say("scan-title")) }
+        @if let Some(trouble) = trouble { (leaves::told(trouble)) }
+        div.first {
+            (HAND_LAYING_LEAVES)
+            p.empty { (t.say("scan-why")) }
+        }
+        (form(asked, trouble.is_none()))
+        p.quiet { (t.say("scan-not-kept")) }
+    };
+    let parts =
+        Parts { hand: Some("finds"), ..Parts::new(Screen::Finds, t.say("scan-title"), work) };
+    let page = frame::page(desk, asked, &parts);
+    Page { status: if trouble.is_some() { 422 } else { 200 }, ..page }
+}
+
+/// The form for a picture.
+fn form(asked: &Asked<'_>, main: bool) -> Markup {
+    let t = asked.tongue;
+    html! {
+        form.add #measure-form method="post" action="/measure" enctype="multipart/form-data" {
+            (hidden(&[]))
+            div.drop {
+                label for="scan" { (t.say("scan-scan")) }
+                input #scan type="file" name="scan" accept="image/jpeg,image/png" required
+                    data-dropped=(t.say("finds-dropped"));
+                p.quiet.drop-here hidden { (t.say("scan-drop-here")) }
+            }
+            label for="dpi" { (t.say("scan-dpi")) }
+            input #dpi name="dpi" maxlength="20" inputmode="decimal" value=(asked.cut("dpi", 20))
+                aria-describedby="dpi-why";
+            p.quiet #dpi-why { (t.say("scan-dpi-why")) }
+            button.main[main] #measure-do { (t.say("scan-do")) }
+        }
+    }
+}
+
+fn sent(desk: &Desk, asked: &Asked<'_>) -> Shown {
+    let refused = |why: &Refused| Shown::Page(choose(desk, asked, Some(why)));
+    let t = asked.tongue;
+    let typed = sheet::dpi_of(asked);
+    let odd = |typed: &String| Refused::with(t, "scan-odd-dpi", &[("typed", typed)]);
+    let file = asked.request.files.iter().find(|file| !file.bytes.is_empty());
+    let Some(file) = file else {
+        let Some(sheet) = Sheet::of(asked.request) else {
+            return refused(&asked.refused("scan-no-picture"));
+        };
+        return match (typed, asked.request.field("to")) {
+            (Err(typed), _) => {
+                let trouble = odd(&typed);
+                Shown::Page(leaves::page(desk, asked, &sheet, Some(&trouble)))
+            }
+            (Ok(_), "look") => Shown::Page(taken::page(desk, asked, &sheet, None)),
+            (Ok(Some(dpi)), "scale") => {
+                Shown::Page(leaves::page(desk, asked, &sheet.at(dpi), None))
+            }
+            (Ok(_), _) => Shown::Page(leaves::page(desk, asked, &sheet, None)),
+        };
+    };
+    let found = match typed {
+        Ok(dpi) => Sheet::measured(file, dpi),
+        Err(typed) => return refused(&odd(&typed)),
+    };
+    match found {
+        Ok(sheet) => Shown::Page(leaves::page(desk, asked, &sheet, None)),
+        Err(NoSheet::Many(count)) => {
+            refused(&Refused::count_with(t, "scan-many", SCREENS_LEAVES, &[("found", &count)]))
+        }
+        Err(NoSheet::Picture(error)) => {
+            let name: String = file.name.chars().take(80).collect();
+            let (sentence, remedy) = say::picture_error(t, &name, error);
+            refused(&Refused { sentence, remedy })
+        }
+    }
+}

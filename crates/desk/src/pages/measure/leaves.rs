@@ -1,0 +1,180 @@
+//! The leaves of a picture: the picture with its lines, and a card a leaf with its measures and a
+//! field for its name.
+//!
+//! From what was found to a page. A field that is left empty, or says `?`, leaves its leaf out.
+
+use std::collections::BTreeSet;
+
+use maud::{Markup, html};
+use spinney_collection::Collection;
+use spinney_collection::measured::LENGTHS;
+use spinney_model::Measurand;
+use spinney_voice::{Tongue, measured as say};
+
+use crate::asked::Asked;
+use crate::desk::Desk;
+use crate::forms::hidden;
+use crate::pages::finds::deeds::LONGEST_NAME;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::measure::lengths::name_of;
+use crate::pages::measure::sheet::{Leaf, Sheet};
+use crate::reply::{Page, Refused};
+
+/// What went wrong.
+pub(super) fn told(trouble: &Refused) -> Markup {
+    html! {
+        div.finding.mend role="alert" {
+            p { (trouble.sentence) }
+            p.remedy { (trouble.remedy) }
+        }
+    }
+}
+
+/// The page.
+pub(super) fn page(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    sheet: &Sheet,
+    trouble: Option<&Refused>,
+) -> Page {
+    let t = asked.tongue;
+    let work = html! {
+        h1 { (t.count("scan-found", sheet.leaves.len())) }
+        @if let Some(trouble) = trouble { (told(trouble)) }
+        form.measured method="post" action="/measure" enctype="multipart/form-data" {
+            (hidden(&[]))
+            @for (name, text) in sheet.fields() { input type="hidden" name=(name) value=(text); }
+            div.scan { (picture(t, sheet)) }
+            div.cards-of-leaves {
+                (scale(asked, sheet))
+                @if !sheet.left_out.is_empty() { p.quiet { (say::left_out(t, &sheet.left_out)) } }
+                @if sheet.leaves.is_empty() { p { (t.say("scan-no-leaf")) } }
+                @else {
+                    p #naming { (t.say("scan-naming")) }
+                    (kinds(&desk.history.now))
+                    ol.leaves {
+                        @for leaf in &sheet.leaves { (card(asked, sheet, leaf)) }
+                    }
+                    button.main #measure-look name="to" value="look" { (t.say("scan-look")) }
+                }
+            }
+        }
+        p { a #another-picture href="/measure" { (t.say("scan-another")) } }
+    };
+    let parts =
+        Parts { hand: Some("measure"), ..Parts::new(Screen::Finds, t.say("scan-title"), work) };
+    let page = frame::page(desk, asked, &parts);
+    Page { status: if trouble.is_some() { 422 } else { 200 }, ..page }
+}
+
+/// How large a dot is, and the field to say it otherwise.
+fn scale(asked: &Asked<'_>, sheet: &Sheet) -> Markup {
+    let t = asked.tongue;
+    let sure = sheet.has_lengths();
+    html! {
+        p.no-scale[!sure] { (say::scale_on_screen(t, sheet.scale)) }
+        details open[!sure] {
+            summary { (t.say("scan-other-dpi")) }
+            label for="dpi" { (t.say("scan-dpi")) }
+            div.one-line {
+                input #dpi name="dpi" maxlength="20" inputmode="decimal";
+                button #measure-scale name="to" value="scale" { (t.say("scan-scale-take")) }
+            }
+        }
+    }
+}
+
+/// The kinds so far, offered while one types.
+fn kinds(collection: &Collection) -> Markup {
+    let names: BTreeSet<String> =
+        collection.kinds.keys().map(|id| collection.name(*id)).collect();
+    html! { datalist #kinds { @for name in names { option value=(name) {} } } }
+}
+
+fn card(asked: &Asked<'_>, sheet: &Sheet, leaf: &Leaf) -> Markup {
+    let t = asked.tongue;
+    let number = leaf.number;
+    let field = format!("name-{number}");
+    // The lengths at once, by the names of their columns; the rest is folded.
+    let lengths = LENGTHS.into_iter().enumerate();
+    let lengths = lengths.filter_map(|(at, what)| Some((at, sheet.measure(leaf, what)?)));
+    let others = Measurand::ALL.into_iter().filter(|what| !LENGTHS.contains(what));
+    let others = others.filter_map(|what| sheet.measure(leaf, what));
+    html! {
+        li.leaf-card id={"leaf-card-" (number)} {
+            img src={"data:image/jpeg;base64," (leaf.picture)}
+                alt=(t.with("measure-leaf", &[("number", &number)]));
+            div {
+                label for=(field) { (t.with("scan-name", &[("number", &number)])) }
+                input id=(field) name=(field) list="kinds" maxlength=(LONGEST_NAME) dir="auto"
+                    autocomplete="off" value=(asked.cut(&field, LONGEST_NAME));
+                dl.measures {
+                    @for (at, one) in lengths {
+                        div { dt { (name_of(t, at)) } dd { (say::amount(t, &one)) } }
+                    }
+                }
+                @for note in &leaf.notes { p.quiet { (say::leaf_note(t, *note)) } }
+                details {
+                    summary { (t.say("scan-more")) }
+                    dl.measures {
+                        @for one in others {
+                            div { dt { (say::measurand(t, one.what)) } dd { (say::amount(t, &one)) } }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// The picture with what was measured drawn into it.
+fn picture(t: Tongue, sheet: &Sheet) -> Markup {
+    let (width, height) = sheet.size;
+    let label = t.with("scan-picture-alt", &[("file", &sheet.file)]);
+    // Numbers are as large on any picture.
+    let unit = f64::from(width.max(height)) / 1000.0;
+    html! {
+        svg.overlay viewBox={"0 0 " (width) " " (height)} role="img" aria-label=(label) {
+            image href={"data:image/jpeg;base64," (sheet.picture)} width=(width) height=(height)
+                preserveAspectRatio="none" {}
+            @for leaf in &sheet.leaves {
+                g.of-leaf id={"lines-" (leaf.number)} {
+                    @for (line, class) in leaf.lines.iter().zip(["outline", "midrib", "width", "stalk", "cut"]) {
+                        @if line.len() > 1 {
+                            @let way = way(line, class == "outline");
+                            path.halo d=(way) {}
+                            path class=(class) d=(way) {}
+                        }
+                    }
+                }
+            }
+            @for leaf in &sheet.leaves { (number(leaf, unit)) }
+        }
+    }
+}
+
+fn way(line: &[[f64; 2]], closed: bool) -> String {
+    let mut way = String::new();
+    for (at, [x, y]) in line.iter().enumerate() {
+        let letter = if at == 0 { 'M' } else { 'L' };
+        // The middle of the first pixel is half a pixel from the corner.
+        way.push_str(&format!("{letter}{:.1} {:.1}", x + 0.5, y + 0.5));
+    }
+    if closed {
+        way.push('Z');
+    }
+    way
+}
+
+/// The number of a leaf on its blade, a quarter of the way from base to tip.
+fn number(leaf: &Leaf, unit: f64) -> Markup {
+    let midrib = &leaf.lines[1];
+    let Some([x, y]) = midrib.get(midrib.len() / 4) else { return html! {} };
+    html! {
+        g.number {
+            circle cx=(format!("{x:.1}")) cy=(format!("{y:.1}")) r=(format!("{:.1}", 17.0 * unit)) {}
+            text x=(format!("{x:.1}")) y=(format!("{:.1}", y + 8.5 * unit))
+                font-size=(format!("{:.1}", 24.0 * unit)) text-anchor="middle" { (leaf.number) }
+        }
+    }
+}

@@ -1,0 +1,90 @@
+//! What was found goes into a form and comes back the same; what nobody wrote so is not read.
+
+use spinney_fixtures::leaves::scan::Page;
+use spinney_fixtures::leaves::{Edge, Plan, Shape};
+use spinney_model::{Measurand, NoScale, PictureScale};
+
+use super::{Sheet, numbers, scale_in_words, scale_of_words};
+use crate::request::{Request, Upload};
+
+fn scan(dpi: f64) -> Upload {
+    let mut rng = fastrand::Rng::with_seed(3);
+    let leaf = Plan { length: 40.0, ..Plan::seeded(&mut rng, Shape::Ovate, Edge::Smooth, 0) };
+    let leaf = leaf.leaf();
+    let page = Page { dpi, ..Page::of_one(&leaf, 0.2) };
+    let (width, height) = page.pixels();
+    let pixels = image::RgbImage::from_raw(width as u32, height as u32, page.scanned(&mut rng));
+    let mut bytes = std::io::Cursor::new(Vec::new());
+    let pixels = pixels.expect("as many as there are");
+    pixels.write_to(&mut bytes, image::ImageFormat::Png).expect("it can be written");
+    Upload { field: "scan".into(), name: "leaf.png".into(), bytes: bytes.into_inner() }
+}
+
+fn measured(said: Option<f64>) -> Sheet {
+    Sheet::measured(&scan(150.0), said).unwrap_or_else(|_| panic!("there is a leaf in it"))
+}
+
+fn sent(fields: &[(String, String)]) -> Request {
+    Request { form: fields.to_vec(), ..Request::post("/measure", &[]) }
+}
+
+fn length(sheet: &Sheet) -> Option<f64> {
+    sheet.measure(&sheet.leaves[0], Measurand::BladeLength).map(|one| one.value)
+}
+
+#[test]
+fn what_was_found_comes_back_from_its_form() {
+    let fields = measured(Some(150.0)).fields();
+    let back = Sheet::of(&sent(&fields)).expect("it is what it wrote");
+    assert_eq!(back.fields(), fields);
+    assert!((length(&back).expect("it has a length") - 40.0).abs() < 1.0);
+    assert!(back.leaves[0].file().is_some_and(|file| file.starts_with(&[0xFF, 0xD8])));
+}
+
+#[test]
+fn what_nobody_wrote_so_is_not_read() {
+    let fields = measured(Some(150.0)).fields();
+    for (name, odd) in [
+        ("found-picture", "\" onload=\"x"),
+        ("found-size", "12"),
+        ("found-scale", "file 300"),
+        ("found-scale", "file NaN 300"),
+        ("leaf-1", "1 2;3"),
+        ("cut-1", "<b>"),
+    ] {
+        let changed = fields.iter().map(|(field, text)| {
+            (field.clone(), if field == name { odd.to_owned() } else { text.clone() })
+        });
+        assert!(Sheet::of(&sent(&changed.collect::<Vec<_>>())).is_none(), "{name}: {odd}");
+    }
+    assert!(Sheet::of(&sent(&[])).is_none());
+}
+
+#[test]
+fn without_a_scale_there_are_no_lengths_until_somebody_says_one() {
+    let sheet = measured(None);
+    assert_eq!(sheet.scale, PictureScale::Unknown(NoScale::NotSaid));
+    assert_eq!(length(&sheet), None);
+    assert!(sheet.measure(&sheet.leaves[0], Measurand::LengthToWidth).is_some());
+    let sheet = Sheet::of(&sent(&sheet.fields())).expect("it is what it wrote");
+    let said = length(&sheet.at(150.0)).expect("now it has one");
+    let at_once = length(&measured(Some(150.0))).expect("it has one");
+    assert!((said - at_once).abs() < 0.001, "{said} is not {at_once}");
+}
+
+#[test]
+fn every_scale_comes_back() {
+    let large = NoScale::TooLarge { dpi: 72.0, longer: 1237.5 };
+    for of in [
+        PictureScale::Said { dpi: 300.0 },
+        PictureScale::OfFile { dpi: 299.9994, doubt: None },
+        PictureScale::OfFile { dpi: 72.0, doubt: Some(spinney_model::Doubt::Usual) },
+        PictureScale::Unknown(NoScale::NotSaid),
+        PictureScale::Unknown(NoScale::Camera),
+        PictureScale::Unknown(NoScale::NotSquare),
+        PictureScale::Unknown(large),
+    ] {
+        assert_eq!(scale_of_words(&scale_in_words(of)), Some(of));
+    }
+    assert_eq!(numbers("1 inf"), None);
+}

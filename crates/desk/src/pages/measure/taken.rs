@@ -1,0 +1,194 @@
+//! What named leaves give finds and table, shown before it is taken; and taking it.
+//!
+//! From leaves with names to a page that says kind by kind on how many leaves each range rests,
+//! what stands in the table already and what becomes of it; and from there to edits and pictures.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use maud::{Markup, html};
+use spinney_collection::measured::{LENGTHS, Named, OfKind, Plan, Ranged};
+
+use crate::asked::{Asked, Deed, What};
+use crate::desk::Desk;
+use crate::forms::{At, Fact, Form, hidden, nothing};
+use crate::pages::finds::add::small_enough;
+use crate::pages::finds::deeds::LONGEST_NAME;
+use crate::pages::finds::left::odd_unit;
+use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::measure::leaves::{self, told};
+use crate::pages::measure::lengths::{name_of, words};
+use crate::pages::measure::sheet::{Leaf, Sheet};
+use crate::pictures;
+use crate::reply::{Page, Refused};
+
+/// What stands in the field of a leaf that nobody can name.
+const NOBODY_KNOWS: &str = "?";
+
+/// The leaves with the names that were typed; refused where none has one.
+fn named(asked: &Asked<'_>, sheet: &Sheet) -> Result<Vec<Option<Named>>, Refused> {
+    let leaf = |leaf: &Leaf| {
+        let kind = asked.typed(&format!("name-{}", leaf.number), LONGEST_NAME)?;
+        let lengths = LENGTHS.map(|what| sheet.measure(leaf, what).map(|one| one.value));
+        Ok((!kind.is_empty() && kind != NOBODY_KNOWS).then_some(Named { kind, lengths }))
+    };
+    let named: Vec<Option<Named>> = sheet.leaves.iter().map(leaf).collect::<Result<_, _>>()?;
+    match named.iter().any(Option::is_some) {
+        true => Ok(named),
+        false => Err(asked.refused("scan-none-named")),
+    }
+}
+
+/// The page.
+pub(super) fn page(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    sheet: &Sheet,
+    trouble: Option<&Refused>,
+) -> Page {
+    let t = asked.tongue;
+    let named = match named(asked, sheet) {
+        Ok(named) => named,
+        Err(trouble) => return leaves::page(desk, asked, sheet, Some(&trouble)),
+    };
+    let plan = Plan::of(&desk.history.now, &words(t), &named);
+    let left_out = named.iter().filter(|leaf| leaf.is_none()).count();
+    let work = html! {
+        h1 { (t.say("scan-look-title")) }
+        @if let Some(trouble) = trouble { (told(trouble)) }
+        @if !sheet.has_lengths() { p.no-scale { (t.say("scan-look-no-scale")) } }
+        form.taking method="post" action=(TAKE.path) enctype="multipart/form-data" {
+            (hidden(&[]))
+            @for (name, text) in sheet.fields() { input type="hidden" name=(name) value=(text); }
+            @for leaf in &sheet.leaves {
+                @let field = format!("name-{}", leaf.number);
+                input type="hidden" name=(field) value=(asked.cut(&field, LONGEST_NAME));
+            }
+            ul.taken-kinds {
+                @for (at, kind) in plan.kinds.iter().enumerate() {
+                    (of_kind(desk, asked, sheet, (at, kind)))
+                }
+            }
+            @if left_out > 0 { p.quiet { (t.count("scan-left-out-names", left_out)) } }
+            div.both-ways {
+                button.main #measure-take { (t.say("scan-take")) }
+                button #measure-back formaction="/measure" name="to" value="names" { (t.say("scan-back")) }
+            }
+        }
+    };
+    let page = frame::page(desk, asked, &Parts::new(Screen::Finds, t.say("scan-title"), work));
+    Page { status: if trouble.is_some() { 422 } else { 200 }, ..page }
+}
+
+fn of_kind(
+    desk: &Desk,
+    asked: &Asked<'_>,
+    sheet: &Sheet,
+    (at, kind): (usize, &OfKind),
+) -> Markup {
+    let t = asked.tongue;
+    let first = kind.leaves.first().map(|leaf| &sheet.leaves[*leaf]);
+    let numbers: Vec<String> =
+        kind.leaves.iter().map(|leaf| sheet.leaves[*leaf].number.to_string()).collect();
+    let there = kind.id.and_then(|id| desk.history.now.kinds.get(&id));
+    let bare = there.is_none_or(|kind| kind.pictures.is_empty());
+    html! {
+        li {
+            @if let Some(leaf) = first {
+                img src={"data:image/jpeg;base64," (leaf.picture)} alt="";
+            }
+            div {
+                h2 dir="auto" { (kind.name) }
+                p {
+                    (t.count_with("scan-leaves-of-kind", numbers.len(), &[("numbers", &numbers.join(", "))]))
+                    " " (t.say(if kind.id.is_none() { "scan-new-kind" } else { "scan-known-kind" }))
+                    @if let (true, Some(leaf)) = (bare, first) {
+                        " " (t.with("scan-becomes-picture", &[("number", &leaf.number)]))
+                    }
+                }
+                @for range in &kind.ranges { (ranged(asked, at, range)) }
+                @if kind.ranges.iter().any(|one| one.fits && one.together.leaves == 1) {
+                    p.finding.look { (t.say("scan-one-leaf")) }
+                }
+            }
+        }
+    }
+}
+
+fn ranged(asked: &Asked<'_>, kind: usize, one: &Ranged) -> Markup {
+    let t = asked.tongue;
+    let what = name_of(t, one.length);
+    let leaves = one.together.leaves as usize;
+    let range = one.together.text().replace('-', "–");
+    let id = instead_field(kind, one.length);
+    html! {
+        p {
+            strong { (what) } ": "
+            @if one.fits {
+                (t.count_with("scan-range", leaves, &[("range", &t.decimal(&range))]))
+                @if !one.before.is_empty() {
+                    " " (t.with("scan-joined", &[("before", &one.before), ("now", &t.decimal(&one.now.text()))]))
+                }
+            } @else { (t.say("scan-does-not-fit")) }
+        }
+        @if one.fits && !one.typed.is_empty() {
+            p.choice {
+                input type="checkbox" id=(id) name="instead" value=(id)
+                    checked[asked.request.fields("instead").any(|sent| sent == id)];
+                label for=(id) dir="auto" { (t.with("scan-typed", &[("typed", &one.typed)])) }
+            }
+        } @else if one.fits {
+            @for (who, text) in &one.others {
+                p.quiet dir="auto" { (t.with("scan-others", &[("who", who), ("text", text)])) }
+            }
+        }
+    }
+}
+
+fn instead_field(kind: usize, length: usize) -> String {
+    format!("instead-{kind}-{length}")
+}
+
+/// Named leaves become finds, pictures and ranges.
+pub(super) static TAKE: Form<Sheet> = Form {
+    path: "/do/take-leaves",
+    read: |at| Sheet::of(at.asked.request).ok_or_else(|| at.asked.refused("scan-no-picture")),
+    // What its page showed is looked at by `act`: whoever was overtaken sees the page again.
+    rests_on: nothing,
+    act: |sheet, at| {
+        Ok(take(&sheet, at).unwrap_or_else(|trouble| {
+            let page = page(at.desk, at.asked, &sheet, Some(&trouble));
+            Deed { what: What::Shown(Box::new(page)), pictures: Vec::new(), to: String::new() }
+        }))
+    },
+};
+
+fn take(sheet: &Sheet, at: &At<'_>) -> Result<Deed, Refused> {
+    let (asked, collection) = (at.asked, at.collection());
+    let leaves = named(asked, sheet)?;
+    let words = words(asked.tongue);
+    at.holds(&Fact::new(
+        |state| Plan::of(state.collection, &words, &leaves).rests_on(),
+        |at| at.asked.refused("scan-moved"),
+    ))?;
+    let plan = Plan::of(collection, &words, &leaves);
+    let sent: BTreeSet<&str> = asked.request.fields("instead").collect();
+    let all =
+        (0..plan.kinds.len()).flat_map(|kind| (0..LENGTHS.len()).map(move |at| (kind, at)));
+    let instead =
+        all.filter(|(kind, at)| sent.contains(instead_field(*kind, *at).as_str())).collect();
+    let mut kept: BTreeMap<usize, Vec<u8>> = BTreeMap::new();
+    let picture = |leaf: usize| {
+        let bytes = pictures::bare(sheet.leaves[leaf].file()?).ok()?;
+        let name = pictures::name(&bytes);
+        kept.insert(leaf, bytes);
+        Some(name)
+    };
+    let edits = plan.edits(collection, &words, &instead, picture);
+    let edits = edits.map_err(|odd| odd_unit(asked.tongue, &odd))?;
+    small_enough(collection, asked, &edits)?;
+    let to = match plan.kinds.iter().any(|kind| kind.ranges.iter().any(|one| one.fits)) {
+        true => "/table",
+        false => "/finds",
+    };
+    Ok(Deed { pictures: kept.into_values().collect(), ..Deed::edits(edits, to) })
+}

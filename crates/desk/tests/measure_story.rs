@@ -1,0 +1,276 @@
+//! A teacher measures leaves in a scan, names them and takes them into finds and table.
+
+#[path = "at_the_desk/person.rs"]
+mod at_the_desk;
+
+use at_the_desk::{AtTheDesk, hidden};
+use fastrand::Rng;
+use spinney_desk::{Desk, Request, Upload};
+use spinney_fixtures::leaves::scan::Page;
+use spinney_fixtures::leaves::{Edge, Leaf, Plan, Shape};
+use spinney_model::limits::{PICTURE_SIDE, SCREENS_LEAVES};
+
+/// Leaves in a row, `lengths` in mm, as a scan of 100 dots per inch that says so, or not.
+fn scan(lengths: &[f64], says: bool) -> Upload {
+    let leaves: Vec<Leaf> = lengths
+        .iter()
+        .map(|length| {
+            let mut rng = Rng::with_seed(7);
+            let plan = Plan::seeded(&mut rng, Shape::Ovate, Edge::Smooth, 0);
+            Plan { length: *length, half_width: 0.25, bend: 0.0, stalk: 12.0, ..plan }.leaf()
+        })
+        .collect();
+    let apart = 30.0;
+    let placed = leaves.iter().enumerate();
+    let placed = placed.map(|(at, leaf)| (leaf, [(at as f64 + 0.7) * apart, 90.0], 0.0));
+    let page = Page {
+        size: ((lengths.len() as f64 + 0.5) * apart, 120.0),
+        dpi: 100.0,
+        leaves: placed.collect(),
+        ..Page::of_one(&leaves[0], 0.0)
+    };
+    let (width, height) = page.pixels();
+    png(&page.scanned(&mut Rng::with_seed(1)), (width as u32, height as u32), says)
+}
+
+fn png(pixels: &[u8], (width, height): (u32, u32), says: bool) -> Upload {
+    let mut bytes = Vec::new();
+    let mut encoder = png::Encoder::new(&mut bytes, width, height);
+    encoder.set_color(png::ColorType::Rgb);
+    let (xppu, yppu, unit) = (3937, 3937, png::Unit::Meter);
+    encoder.set_pixel_dims(says.then_some(png::PixelDimensions { xppu, yppu, unit }));
+    let mut writer = encoder.write_header().expect("a header");
+    writer.write_image_data(pixels).expect("pixels");
+    writer.finish().expect("an end");
+    Upload { field: "scan".into(), name: "scan.png".into(), bytes }
+}
+
+/// A page of leaves, with the fields that its form sends.
+struct Measured {
+    page: String,
+    fields: Vec<(String, String)>,
+}
+
+impl Measured {
+    fn of(page: String) -> Self {
+        let fields = hidden(&page, "class=\"measured\"");
+        Self { page, fields }
+    }
+
+    fn with<'f>(&'f self, more: &[(&'f str, &'f str)]) -> Vec<(&'f str, &'f str)> {
+        let fields = self.fields.iter().map(|(name, text)| (name.as_str(), text.as_str()));
+        fields.chain(more.iter().copied()).collect()
+    }
+}
+
+fn measures(teacher: &mut AtTheDesk, scan: Upload, typed: &[(&str, &str)]) -> Measured {
+    let page = teacher.upload("/measure", typed, scan);
+    assert_eq!(page.status, 200, "{}", String::from_utf8_lossy(&page.body));
+    Measured::of(String::from_utf8(page.body).expect("a page is text"))
+}
+
+fn does_not(teacher: &mut AtTheDesk, scan: Upload, typed: &[(&str, &str)]) -> String {
+    let page = teacher.upload("/measure", typed, scan);
+    assert_eq!(page.status, 422);
+    String::from_utf8(page.body).expect("a page is text")
+}
+
+#[test]
+fn leaves_are_measured_named_and_taken() {
+    let mut teacher = AtTheDesk::empty();
+    assert!(teacher.get("/finds").contains("href=\"/measure\""));
+    assert!(teacher.get("/measure").contains("enctype=\"multipart/form-data\""));
+    let found = measures(&mut teacher, scan(&[52.0, 40.0, 60.0], true), &[]);
+    assert!(found.page.contains("3 leaves were found"));
+    assert!(found.page.contains("At 100 dots per inch, as the file says."));
+    let names = [("name-1", "hazel"), ("name-2", "?"), ("name-3", " Hazel ")];
+    let look = teacher.look("/measure", &found.with(&[&names[..], &[("to", "look")]].concat()));
+    assert!(look.contains("2 leaves: 1, 3. A new kind. Leaf 1 becomes its picture."));
+    assert!(look.contains("52–60 mm, from 2 leaves.") && look.contains("1 leaf has no name"));
+    assert!(!look.contains("One leaf is not a range"));
+    assert_eq!(teacher.desk.head(), 0, "nothing is kept yet");
+    let table = teacher.post("/do/take-leaves", &found.with(&names));
+    assert!(table.contains("52-60 (2 seen)") && table.contains("blade width"));
+    assert_eq!(teacher.desk.head(), 1, "one step, undone in one go");
+    assert_eq!(teacher.pictures.len(), 1);
+    let name = Desk::name_of_picture(&teacher.pictures[0]);
+    assert!(teacher.get("/finds").contains(&name), "its cut-out is its picture");
+    teacher.undo("/finds");
+    assert_eq!(teacher.desk.kinds(), 0);
+}
+
+#[test]
+fn one_leaf_is_not_a_range_and_a_second_scan_adds_to_it() {
+    let mut teacher = AtTheDesk::empty();
+    let names = [("name-1", "hazel"), ("to", "look")];
+    let first = measures(&mut teacher, scan(&[52.0], true), &[]);
+    let look = teacher.look("/measure", &first.with(&names));
+    assert!(look.contains("52 mm, from 1 leaf.") && look.contains("One leaf is not a range"));
+    teacher.post("/do/take-leaves", &first.with(&names));
+    let second = measures(&mut teacher, scan(&[60.0], true), &[]);
+    assert!(second.page.contains("<option value=\"hazel\">"), "it is offered");
+    let look = teacher.look("/measure", &second.with(&names));
+    assert!(look.contains("This kind is there already."));
+    assert!(
+        look.contains("52–60 mm, from 2 leaves. (52 (1 seen) was measured before, 60 now.)")
+    );
+    assert!(teacher.post("/do/take-leaves", &second.with(&names)).contains("52-60 (2 seen)"));
+}
+
+#[test]
+fn what_somebody_typed_is_shown_and_stays_unless_the_teacher_ticks_it() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.paste("kind,blade length (mm)\nhazel,30-35\n");
+    let found = measures(&mut teacher, scan(&[52.0], true), &[]);
+    let names = [("name-1", "hazel"), ("to", "look")];
+    let look = teacher.look("/measure", &found.with(&names));
+    assert!(look.contains("Somebody typed “30-35”, and that stays."));
+    let table = teacher.post("/do/take-leaves", &found.with(&names));
+    assert!(table.contains("30-35"));
+    let found = measures(&mut teacher, scan(&[52.0], true), &[]);
+    let ticked = [("name-1", "hazel"), ("instead", "instead-0-0")];
+    let table = teacher.post("/do/take-leaves", &found.with(&ticked));
+    assert!(table.contains("52 (2 seen)") && !table.contains("value=\"30-35\""));
+}
+
+#[test]
+fn whoever_was_overtaken_sees_what_would_be_taken_now() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.paste("kind,blade length (mm)\nhazel,\n");
+    let found = measures(&mut teacher, scan(&[52.0], true), &[]);
+    let names = [("name-1", "hazel")];
+    teacher.post("/do/take-leaves", &found.with(&names));
+    let page = teacher.refused("/do/take-leaves", &found.with(&names));
+    assert!(page.contains("Something changed in another window"));
+    assert!(page.contains("52 mm, from 2 leaves."), "the same leaf would count twice");
+    assert_eq!(teacher.desk.head(), 2);
+}
+
+#[test]
+fn without_a_scale_there_are_shapes_alone_until_somebody_types_it() {
+    let mut teacher = AtTheDesk::empty();
+    let found = measures(&mut teacher, scan(&[52.0], false), &[]);
+    assert!(found.page.contains("Shape and ratios only") && !found.page.contains(" mm<"));
+    let names = [("name-1", "hazel"), ("to", "look")];
+    let look = teacher.look("/measure", &found.with(&names));
+    assert!(look.contains("no length goes into the table"));
+    let finds = teacher.post("/do/take-leaves", &found.with(&names));
+    assert!(finds.contains("hazel") && teacher.pictures.len() == 1);
+    let typed = [("name-1", "hazel"), ("dpi", "100"), ("to", "scale")];
+    let again = Measured::of(teacher.look("/measure", &found.with(&typed)));
+    assert!(again.page.contains("At 100 dots per inch, as you said."));
+    assert!(again.page.contains("value=\"hazel\""), "what was typed is still there");
+    assert!(again.page.contains("<dd>51.8 ± 1.1 mm</dd>"));
+    let odd = [("name-1", "hazel"), ("dpi", "many"), ("to", "scale")];
+    let page = teacher.refused("/measure", &found.with(&odd));
+    assert!(
+        page.contains("“many” is not a number of dots per inch.") && page.contains("hazel")
+    );
+}
+
+#[test]
+fn each_trouble_is_one_sentence_and_a_remedy() {
+    let mut teacher = AtTheDesk::empty();
+    let text = Upload { field: "scan".into(), name: "a.png".into(), bytes: b"no".to_vec() };
+    let page = does_not(&mut teacher, text, &[]);
+    assert!(page.contains("a.png is not a picture that can be read here"));
+    let page = does_not(&mut teacher, png(&[250; 3 * 90 * 60], (90, 60), true), &[]);
+    assert!(page.contains("Nothing stands out from the ground in scan.png."));
+    let mut large = png(&[250; 3], (1, 1), true);
+    large.bytes[16..20].copy_from_slice(&(PICTURE_SIDE + 1).to_be_bytes());
+    let page = does_not(&mut teacher, large, &[]);
+    assert!(page.contains("not a picture") || page.contains("too large"));
+    let page = does_not(&mut teacher, scan(&[30.0], true), &[("dpi", "3")]);
+    assert!(page.contains("“3” is not a number of dots per inch."));
+    let page = teacher.refused("/measure", &[]);
+    assert!(page.contains("There is no picture to measure."));
+    let page = teacher.refused("/do/take-leaves", &[]);
+    assert!(page.contains("There is no picture to measure."));
+    assert!(teacher.lines.is_empty());
+}
+
+#[test]
+fn more_leaves_than_the_screen_takes_are_said() {
+    let mut teacher = AtTheDesk::empty();
+    let dots = many_dots(SCREENS_LEAVES + 1);
+    let page = does_not(&mut teacher, dots, &[("dpi", "100")]);
+    assert!(page.contains("41 leaves were found. This screen takes 40 at a time."));
+    let found = measures(&mut teacher, many_dots(SCREENS_LEAVES), &[("dpi", "100")]);
+    assert_eq!(found.page.matches("class=\"leaf-card\"").count(), SCREENS_LEAVES);
+}
+
+/// So many dark ellipses.
+fn many_dots(count: usize) -> Upload {
+    let (width, height) = (60 * 10_u32, 80 * (count as u32).div_ceil(10));
+    let image = image::RgbImage::from_fn(width, height, |x, y| {
+        let at = (y / 80 * 10 + x / 60) as usize;
+        let (across, down) =
+            ((f64::from(x % 60) - 30.0) / 18.0, (f64::from(y % 80) - 40.0) / 30.0);
+        let dark = at < count && across.hypot(down) < 1.0;
+        image::Rgb(if dark { [60, 110, 40] } else { [244, 243, 238] })
+    });
+    png(image.as_raw(), (width, height), true)
+}
+
+#[test]
+fn nobody_has_to_name_every_leaf_but_one_at_least() {
+    let mut teacher = AtTheDesk::empty();
+    let found = measures(&mut teacher, scan(&[52.0, 40.0], true), &[]);
+    let page = teacher.refused("/measure", &found.with(&[("name-1", "?"), ("to", "look")]));
+    assert!(page.contains("No leaf has a name yet.") && page.contains("class=\"leaf-card\""));
+    let page = teacher.refused("/do/take-leaves", &found.with(&[]));
+    assert!(page.contains("No leaf has a name yet."));
+}
+
+#[test]
+fn a_picture_is_measured_beside_the_clerk() {
+    let upload = Request { files: vec![scan(&[30.0], true)], ..Request::post("/measure", &[]) };
+    assert!(Desk::takes_long(&upload));
+    assert!(!Desk::takes_long(&Request::get("/measure")));
+}
+
+#[test]
+fn it_speaks_german() {
+    let mut teacher = AtTheDesk::empty();
+    let german = |request: Request| Request { languages: vec!["de".into()], ..request };
+    let upload = Request { files: vec![scan(&[52.0], true)], ..Request::post("/measure", &[]) };
+    let page = teacher.send(german(upload));
+    let found = Measured::of(String::from_utf8(page.body).expect("a page is text"));
+    assert!(
+        found.page.contains("1 Blatt gefunden") && found.page.contains("Länge der Blattfläche")
+    );
+    teacher.send(german(Request::post("/do/take-leaves", &found.with(&[("name-1", "Hasel")]))));
+    let table = teacher.get("/table");
+    assert!(table.contains("Länge der Blattfläche") && table.contains("52 (1 seen)"));
+    let english = measures(&mut teacher, scan(&[60.0], true), &[]);
+    let table = teacher.post("/do/take-leaves", &english.with(&[("name-1", "Hasel")]));
+    assert!(table.contains("52-60 (2 seen)"), "one column, one source, whoever measured");
+    assert!(!table.contains("id=\"h-4\""), "no column came twice");
+}
+
+#[test]
+fn whatever_a_form_says_is_answered_with_a_page() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.paste("kind,blade length (mm)\nhazel,30-35\n");
+    let found = measures(&mut teacher, scan(&[30.0], true), &[]);
+    let mut rng = Rng::with_seed(11);
+    let odd = ["", "-", "|", "1e308", "-1", "NaN", " ", "9999999999999999999", "é", "<", "\0"];
+    for path in ["/measure", "/do/take-leaves"].repeat(150) {
+        let mut form = found.fields.clone();
+        form.push(("name-1".into(), "hazel".into()));
+        form.push(("to".into(), rng.choice(["look", "scale", "names"]).unwrap_or("").into()));
+        form.push(("instead".into(), "instead-0-0".into()));
+        let changed = rng.usize(0..form.len());
+        let text = &mut form[changed].1;
+        let letters: Vec<usize> = text.char_indices().map(|(at, _)| at).collect();
+        let at = letters.get(rng.usize(0..=letters.len())).copied().unwrap_or(text.len());
+        let new = *rng.choice(&odd).expect("there are some");
+        match rng.bool() {
+            true => text.insert_str(at, new),
+            false => text.replace_range(at.., new),
+        }
+        let form: Vec<_> = form.iter().map(|(a, b)| (a.as_str(), b.as_str())).collect();
+        let page = teacher.send(Request::post(path, &form));
+        assert!([200, 303, 422].contains(&page.status), "{path}: {}", page.status);
+    }
+}

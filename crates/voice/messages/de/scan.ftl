@@ -1,0 +1,69 @@
+### Die Seite „Blätter messen“: ein Scan, seine Blätter, und was in die Tabelle kommt.
+
+## Die Seite: ein Bild wählen.
+scan-title = Blätter messen
+scan-why = Legt die Blätter auf einen Flachbettscanner, mit Abstand voneinander und vom Rand. Scannt sie mit 300 Punkten pro Zoll und wählt das Bild hier aus.
+scan-scan = Ein Scan oder ein Foto von genau oben (PNG oder JPEG)
+scan-drop-here = Oder legt es hier ab.
+scan-dpi = Punkte pro Zoll, falls ihr es wisst
+scan-dpi-why = In den meisten Scans steht es schon. Dann lasst das Feld leer.
+scan-do = Messen
+scan-not-kept = Das Bild wird nicht aufgehoben. Aufgehoben wird, was ihr übernehmt: die Namen, die Spannen der Längen und von jeder Art ein Blatt als Bild.
+scan-no-picture = Es ist kein Bild zum Messen da.
+scan-no-picture-remedy = Wählt einen Scan aus, der als PNG oder JPEG gespeichert ist.
+scan-odd-dpi = „{ $typed }“ ist keine Anzahl von Punkten pro Zoll.
+scan-odd-dpi-remedy = Tippt die Einstellung des Scanners ein, etwa 300.
+scan-many = { $found } Blätter wurden gefunden. Diese Seite nimmt { $count } auf einmal.
+scan-many-remedy = Scannt sie in zwei Durchgängen.
+scan-doubtful = In der Datei stehen { $dpi } Punkte pro Zoll. Das schreiben viele Programme, wenn sie es nicht wissen. Legt ein Blatt an ein Lineal: Stimmt die Länge nicht, tippt unten die richtige Zahl ein.
+scan-no-scale = Nur Form und Verhältnisse: In der Datei steht nicht, wie groß ein Punkt ist. Bei einem Scan tippt unten die Einstellung des Scanners ein, etwa 300.
+scan-too-large = Nur Form und Verhältnisse: In der Datei stehen { $dpi } Punkte pro Zoll, aber dann wäre das Bild { $longer } cm lang. Tippt unten die Einstellung des Scanners ein, etwa 300.
+
+## Die Seite: die Blätter benennen.
+scan-found = { $count ->
+    [0] Kein Blatt gefunden
+    [one] 1 Blatt gefunden
+   *[other] { $count } Blätter gefunden
+}
+scan-no-leaf = Legt die Blätter auf ein einfarbiges Papier, mit Abstand voneinander und vom Rand, und scannt sie noch einmal.
+scan-naming = Welche Art ist jedes Blatt? Tippt einen Namen ein und drückt die Eingabetaste, dann kommt das nächste. Ein leeres Feld oder ein ? lässt das Blatt weg.
+scan-name = Blatt { $number }: Welche Art?
+scan-other-dpi = Andere Punkte pro Zoll eintippen
+scan-scale-take = Damit rechnen
+scan-more = Weitere Maße
+scan-look = Weiter: Was kommt in die Tabelle?
+scan-another = Ein anderes Bild wählen
+scan-picture-alt = { $file }, darin eingezeichnet: Umriss, Mittellinie, Breite und Nummer jedes Blatts
+
+## Die Seite: was übernommen wird.
+scan-look-title = Was in Funde und Tabelle kommt
+scan-look-no-scale = Niemand weiß, wie groß ein Punkt ist. Deshalb kommt keine Länge in die Tabelle, nur Namen und Bilder.
+scan-leaves-of-kind = { $count ->
+    [one] 1 Blatt: { $numbers }.
+   *[other] { $count } Blätter: { $numbers }.
+}
+scan-new-kind = Eine neue Art.
+scan-known-kind = Diese Art gibt es schon.
+scan-becomes-picture = Blatt { $number } wird ihr Bild.
+scan-range = { $count ->
+    [one] { $range } mm, von 1 Blatt.
+   *[other] { $range } mm, von { $count } Blättern.
+}
+scan-joined = (Bisher gemessen: { $before }, jetzt: { $now }.)
+scan-one-leaf = Ein Blatt ist keine Spanne: Messt mehr Blätter dieser Art.
+scan-typed = Jemand hat „{ $typed }“ eingetippt, und das bleibt. Hakt das an, wenn stattdessen gelten soll, was gemessen wurde.
+scan-others = { $who } sagt: { $text }. Wo sich das unterscheidet, zeigt die Tabelle beides und ihr entscheidet.
+scan-does-not-fit = In der Spalte mit diesem Namen stehen keine Längen, deshalb kommt nichts hinein.
+scan-left-out-names = { $count ->
+    [one] 1 Blatt hat keinen Namen und wird weggelassen.
+   *[other] { $count } Blätter haben keinen Namen und werden weggelassen.
+}
+scan-take = In Funde und Tabelle übernehmen
+scan-back = Zurück zu den Namen
+scan-none-named = Noch hat kein Blatt einen Namen.
+scan-none-named-remedy = Tippt bei mindestens einem Blatt die Art ein.
+scan-moved = In einem anderen Fenster wurde etwas geändert: Das hier würde jetzt übernommen.
+scan-moved-remedy = Seht es euch noch einmal an und übernehmt es dann.
+scan-source = gemessen
+scan-column-width = Breite der Blattfläche
+scan-link = Blätter auf einem Scan messen

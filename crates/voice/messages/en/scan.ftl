@@ -1,0 +1,69 @@
+### The screen "Measure leaves": a scan, its leaves, and what goes into the table.
+
+## The screen: choosing a picture.
+scan-title = Measure leaves
+scan-why = Lay the leaves on a flatbed scanner, apart from each other and away from the edges. Scan them at 300 dots per inch, and choose the picture here.
+scan-scan = A scan or a photograph from straight above (PNG or JPEG)
+scan-drop-here = Or drop it here.
+scan-dpi = Dots per inch, if you know it
+scan-dpi-why = Most scans say it themselves. Then leave this empty.
+scan-do = Measure
+scan-not-kept = The picture is not kept. What is kept is what you take: the names, the ranges of each length, and one leaf of each kind as its picture.
+scan-no-picture = There is no picture to measure.
+scan-no-picture-remedy = Choose a scan saved as PNG or JPEG.
+scan-odd-dpi = “{ $typed }” is not a number of dots per inch.
+scan-odd-dpi-remedy = Type the scanner's setting, such as 300.
+scan-many = { $found } leaves were found. This screen takes { $count } at a time.
+scan-many-remedy = Scan them in two goes.
+scan-doubtful = The file says { $dpi } dots per inch. Many programs write that when they do not know. Hold one leaf against a ruler: if the length is wrong, type the right number below.
+scan-no-scale = Shape and ratios only: the file does not say how large a dot is. If it is a scan, type the scanner's setting below, such as 300.
+scan-too-large = Shape and ratios only: the file says { $dpi } dots per inch, but then the picture would be { $longer } cm long. Type the scanner's setting below, such as 300.
+
+## The screen: naming the leaves.
+scan-found = { $count ->
+    [0] No leaf was found
+    [one] 1 leaf was found
+   *[other] { $count } leaves were found
+}
+scan-no-leaf = Lay the leaves on a plain sheet, apart from each other and away from the edges, and scan them again.
+scan-naming = What kind is each leaf? Type a name and press Enter to go on. Leave a field empty, or type ?, to leave that leaf out.
+scan-name = Leaf { $number }: which kind?
+scan-other-dpi = Type another number of dots per inch
+scan-scale-take = Use it
+scan-more = More measures
+scan-look = Go on: what goes into the table?
+scan-another = Choose another picture
+scan-picture-alt = { $file }, with the outline, the midrib line, the width and the number of each leaf drawn into it
+
+## The screen: what is taken.
+scan-look-title = What goes into finds and table
+scan-look-no-scale = Nobody knows how large a dot is, so no length goes into the table. The names and pictures do.
+scan-leaves-of-kind = { $count ->
+    [one] 1 leaf: { $numbers }.
+   *[other] { $count } leaves: { $numbers }.
+}
+scan-new-kind = A new kind.
+scan-known-kind = This kind is there already.
+scan-becomes-picture = Leaf { $number } becomes its picture.
+scan-range = { $count ->
+    [one] { $range } mm, from 1 leaf.
+   *[other] { $range } mm, from { $count } leaves.
+}
+scan-joined = ({ $before } was measured before, { $now } now.)
+scan-one-leaf = One leaf is not a range: measure more leaves of this kind.
+scan-typed = Somebody typed “{ $typed }”, and that stays. Tick this to use what was measured instead.
+scan-others = { $who } says: { $text }. Where that differs, the table shows both and you choose.
+scan-does-not-fit = The column of this name does not hold lengths, so nothing goes into it.
+scan-left-out-names = { $count ->
+    [one] 1 leaf has no name and is left out.
+   *[other] { $count } leaves have no name and are left out.
+}
+scan-take = Take into finds and table
+scan-back = Back to the names
+scan-none-named = No leaf has a name yet.
+scan-none-named-remedy = Type the kind of at least one leaf.
+scan-moved = Something changed in another window: here is what would be taken now.
+scan-moved-remedy = Look at it again, then take it.
+scan-source = measured
+scan-column-width = blade width
+scan-link = Measure leaves in a scan
