@@ -4,7 +4,7 @@
 
 #![deny(clippy::wildcard_enum_match_arm)]
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_collection::Collection;
 use spinney_model::{
@@ -36,6 +36,9 @@ fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
     if let Edit::BackTo(_) = first {
         return one(t, before, first);
     }
+    if let Some(kinds) = measured(before, first, rest) {
+        return t.with("said-measured", &[("kinds", &spinney_voice::all(t, &kinds))]);
+    }
     let kinds = |edit: &Edit| matches!(edit, Edit::Kind(_, KindEdit::Add(..)));
     let added = usize::from(kinds(first)) + rest.iter().filter(|edit| kinds(edit)).count();
     if added > 1 {
@@ -48,6 +51,32 @@ fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
     }
     let sentence = one(t, before, first);
     t.count_with("said-and-more", rest.len(), &[("first", &sentence)])
+}
+
+/// The kinds of which measured leaves came in; None: none did.
+fn measured(before: &Collection, first: &Edit, rest: &[Edit]) -> Option<Vec<String>> {
+    let sources: BTreeSet<String> = Tongue::all().map(|t| t.say("scan-source")).collect();
+    let mut names = BTreeMap::new();
+    let mut kinds = BTreeSet::new();
+    for edit in std::iter::once(first).chain(rest) {
+        match edit {
+            Edit::Kind(id, KindEdit::Add(name)) => {
+                names.insert(*id, name.clone());
+            }
+            Edit::Cell { kind, source, .. } if sources.contains(source) => {
+                kinds.insert(*kind);
+            }
+            Edit::Kind(..)
+            | Edit::Character(..)
+            | Edit::Cell { .. }
+            | Edit::Scene(..)
+            | Edit::Key(..)
+            | Edit::BackTo(_) => {}
+        }
+    }
+    let name = |id: KindId| names.get(&id).cloned().unwrap_or_else(|| before.name(id));
+    let kinds: Vec<String> = kinds.into_iter().map(name).collect();
+    (!kinds.is_empty()).then_some(kinds)
 }
 
 fn one(t: Tongue, before: &Collection, edit: &Edit) -> String {

@@ -64,13 +64,13 @@ impl Measured {
 }
 
 fn measures(teacher: &mut AtTheDesk, scan: Upload, typed: &[(&str, &str)]) -> Measured {
-    let page = teacher.upload("/measure", typed, scan);
+    let page = teacher.upload("/measure/leaves", typed, scan);
     assert_eq!(page.status, 200, "{}", String::from_utf8_lossy(&page.body));
     Measured::of(String::from_utf8(page.body).expect("a page is text"))
 }
 
 fn does_not(teacher: &mut AtTheDesk, scan: Upload, typed: &[(&str, &str)]) -> String {
-    let page = teacher.upload("/measure", typed, scan);
+    let page = teacher.upload("/measure/leaves", typed, scan);
     assert_eq!(page.status, 422);
     String::from_utf8(page.body).expect("a page is text")
 }
@@ -84,7 +84,7 @@ fn leaves_are_measured_named_and_taken() {
     assert!(found.page.contains("3 leaves were found"));
     assert!(found.page.contains("At 100 dots per inch, as the file says."));
     let names = [("name-1", "hazel"), ("name-2", "?"), ("name-3", " Hazel ")];
-    let look = teacher.look("/measure", &found.with(&[&names[..], &[("to", "look")]].concat()));
+    let look = teacher.look("/measure/look", &found.with(&names));
     assert!(look.contains("2 leaves: 1, 3. A new kind. Leaf 1 becomes its picture."));
     assert!(look.contains("52–60 mm, from 2 leaves.") && look.contains("1 leaf has no name"));
     assert!(!look.contains("One leaf is not a range"));
@@ -95,6 +95,7 @@ fn leaves_are_measured_named_and_taken() {
     assert_eq!(teacher.pictures.len(), 1);
     let name = Desk::name_of_picture(&teacher.pictures[0]);
     assert!(teacher.get("/finds").contains(&name), "its cut-out is its picture");
+    assert!(teacher.get("/done").contains("Leaves were measured in a scan: hazel"));
     teacher.undo("/finds");
     assert_eq!(teacher.desk.kinds(), 0);
 }
@@ -102,14 +103,14 @@ fn leaves_are_measured_named_and_taken() {
 #[test]
 fn one_leaf_is_not_a_range_and_a_second_scan_adds_to_it() {
     let mut teacher = AtTheDesk::empty();
-    let names = [("name-1", "hazel"), ("to", "look")];
+    let names = [("name-1", "hazel")];
     let first = measures(&mut teacher, scan(&[52.0], true), &[]);
-    let look = teacher.look("/measure", &first.with(&names));
+    let look = teacher.look("/measure/look", &first.with(&names));
     assert!(look.contains("52 mm, from 1 leaf.") && look.contains("One leaf is not a range"));
     teacher.post("/do/take-leaves", &first.with(&names));
     let second = measures(&mut teacher, scan(&[60.0], true), &[]);
     assert!(second.page.contains("<option value=\"hazel\">"), "it is offered");
-    let look = teacher.look("/measure", &second.with(&names));
+    let look = teacher.look("/measure/look", &second.with(&names));
     assert!(look.contains("This kind is there already."));
     assert!(
         look.contains("52–60 mm, from 2 leaves. (52 (1 seen) was measured before, 60 now.)")
@@ -122,8 +123,8 @@ fn what_somebody_typed_is_shown_and_stays_unless_the_teacher_ticks_it() {
     let mut teacher = AtTheDesk::empty();
     teacher.paste("kind,blade length (mm)\nhazel,30-35\n");
     let found = measures(&mut teacher, scan(&[52.0], true), &[]);
-    let names = [("name-1", "hazel"), ("to", "look")];
-    let look = teacher.look("/measure", &found.with(&names));
+    let names = [("name-1", "hazel")];
+    let look = teacher.look("/measure/look", &found.with(&names));
     assert!(look.contains("Somebody typed “30-35”, and that stays."));
     let table = teacher.post("/do/take-leaves", &found.with(&names));
     assert!(table.contains("30-35"));
@@ -151,18 +152,18 @@ fn without_a_scale_there_are_shapes_alone_until_somebody_types_it() {
     let mut teacher = AtTheDesk::empty();
     let found = measures(&mut teacher, scan(&[52.0], false), &[]);
     assert!(found.page.contains("Shape and ratios only") && !found.page.contains(" mm<"));
-    let names = [("name-1", "hazel"), ("to", "look")];
-    let look = teacher.look("/measure", &found.with(&names));
+    let names = [("name-1", "hazel")];
+    let look = teacher.look("/measure/look", &found.with(&names));
     assert!(look.contains("no length goes into the table"));
     let finds = teacher.post("/do/take-leaves", &found.with(&names));
     assert!(finds.contains("hazel") && teacher.pictures.len() == 1);
-    let typed = [("name-1", "hazel"), ("dpi", "100"), ("to", "scale")];
-    let again = Measured::of(teacher.look("/measure", &found.with(&typed)));
+    let typed = [("name-1", "hazel"), ("dpi", "100")];
+    let again = Measured::of(teacher.look("/measure/leaves", &found.with(&typed)));
     assert!(again.page.contains("At 100 dots per inch, as you said."));
     assert!(again.page.contains("value=\"hazel\""), "what was typed is still there");
     assert!(again.page.contains("<dd>51.8 ± 1.1 mm</dd>"));
-    let odd = [("name-1", "hazel"), ("dpi", "many"), ("to", "scale")];
-    let page = teacher.refused("/measure", &found.with(&odd));
+    let odd = [("name-1", "hazel"), ("dpi", "many")];
+    let page = teacher.refused("/measure/leaves", &found.with(&odd));
     assert!(
         page.contains("“many” is not a number of dots per inch.") && page.contains("hazel")
     );
@@ -182,7 +183,7 @@ fn each_trouble_is_one_sentence_and_a_remedy() {
     assert!(page.contains("not a picture") || page.contains("too large"));
     let page = does_not(&mut teacher, scan(&[30.0], true), &[("dpi", "3")]);
     assert!(page.contains("“3” is not a number of dots per inch."));
-    let page = teacher.refused("/measure", &[]);
+    let page = teacher.refused("/measure/leaves", &[]);
     assert!(page.contains("There is no picture to measure."));
     let page = teacher.refused("/do/take-leaves", &[]);
     assert!(page.contains("There is no picture to measure."));
@@ -216,7 +217,7 @@ fn many_dots(count: usize) -> Upload {
 fn nobody_has_to_name_every_leaf_but_one_at_least() {
     let mut teacher = AtTheDesk::empty();
     let found = measures(&mut teacher, scan(&[52.0, 40.0], true), &[]);
-    let page = teacher.refused("/measure", &found.with(&[("name-1", "?"), ("to", "look")]));
+    let page = teacher.refused("/measure/look", &found.with(&[("name-1", "?")]));
     assert!(page.contains("No leaf has a name yet.") && page.contains("class=\"leaf-card\""));
     let page = teacher.refused("/do/take-leaves", &found.with(&[]));
     assert!(page.contains("No leaf has a name yet."));
@@ -224,7 +225,8 @@ fn nobody_has_to_name_every_leaf_but_one_at_least() {
 
 #[test]
 fn a_picture_is_measured_beside_the_clerk() {
-    let upload = Request { files: vec![scan(&[30.0], true)], ..Request::post("/measure", &[]) };
+    let upload =
+        Request { files: vec![scan(&[30.0], true)], ..Request::post("/measure/leaves", &[]) };
     assert!(Desk::takes_long(&upload));
     assert!(!Desk::takes_long(&Request::get("/measure")));
 }
@@ -233,7 +235,8 @@ fn a_picture_is_measured_beside_the_clerk() {
 fn it_speaks_german() {
     let mut teacher = AtTheDesk::empty();
     let german = |request: Request| Request { languages: vec!["de".into()], ..request };
-    let upload = Request { files: vec![scan(&[52.0], true)], ..Request::post("/measure", &[]) };
+    let upload =
+        Request { files: vec![scan(&[52.0], true)], ..Request::post("/measure/leaves", &[]) };
     let page = teacher.send(german(upload));
     let found = Measured::of(String::from_utf8(page.body).expect("a page is text"));
     assert!(
@@ -255,10 +258,9 @@ fn whatever_a_form_says_is_answered_with_a_page() {
     let found = measures(&mut teacher, scan(&[30.0], true), &[]);
     let mut rng = Rng::with_seed(11);
     let odd = ["", "-", "|", "1e308", "-1", "NaN", " ", "9999999999999999999", "é", "<", "\0"];
-    for path in ["/measure", "/do/take-leaves"].repeat(150) {
+    for path in ["/measure/leaves", "/measure/look", "/do/take-leaves"].repeat(100) {
         let mut form = found.fields.clone();
         form.push(("name-1".into(), "hazel".into()));
-        form.push(("to".into(), rng.choice(["look", "scale", "names"]).unwrap_or("").into()));
         form.push(("instead".into(), "instead-0-0".into()));
         let changed = rng.usize(0..form.len());
         let text = &mut form[changed].1;

@@ -216,6 +216,13 @@ const _: () = assert!(
     SCREENS_SEARCH + SCREENS_ROOM as u64 + PICTURE_UNPACKED + SCREENS_REST <= MEMORY,
     "what the screens may take together is more than the memory of a command"
 );
+/// A scan is unpacked and halved, or measured (five bytes a pixel beside its three), in the room of one
+/// picture.
+const _: () = assert!(
+    PICTURE_PIXELS * 3 + PICTURE_PIXELS / 4 * 3 <= PICTURE_UNPACKED
+        && SCREENS_SCAN_PIXELS * 8 <= PICTURE_UNPACKED,
+    "what a scan takes on the screens is more than what a picture may take"
+);
 /// A copy that is opened or saved, and what it is unpacked to or packed from, has room; so has a
 /// form with its files, taken apart.
 const _: () = assert!(2 * COPY_BYTES <= SCREENS_ROOM && 2 * FORM_BYTES <= SCREENS_ROOM);

@@ -64,7 +64,7 @@ export class Stage {
     page.on("console", (line) => {
       // The one page that is not there, and what is refused, are asked for on purpose.
       const meant = (page.url().endsWith("/nothing-here") && line.text().includes("404")) ||
-        (/\/(do\/|measure$)/.test(page.url()) && line.text().includes("422"));
+        (/\/(do|measure)\//.test(page.url()) && line.text().includes("422"));
       // A window that still looks on asks once more: of a program that ends, or has ended.
       const gone = host.ended && /ERR_CONNECTION_|ERR_EMPTY_RESPONSE|status of 503/.test(line.text());
       if (line.type() === "error" && !meant && !gone) this.say(`console at ${page.url()}: ${line.text()}`);

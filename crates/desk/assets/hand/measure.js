@@ -16,5 +16,5 @@ function measure(_host, signal) {
     input.addEventListener("focus", () => lines?.classList.add("here"), { signal });
     input.addEventListener("blur", () => lines?.classList.remove("here"), { signal });
   });
-  names[0]?.focus({ preventScroll: true });
+  if (document.activeElement === document.body) names[0]?.focus({ preventScroll: true });
 }

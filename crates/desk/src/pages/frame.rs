@@ -357,7 +357,7 @@ pub(crate) fn key_choice(t: Tongue, collection: &Collection, chosen: Option<KeyI
 /// Whether a field of a form is our own, or was chosen or moved and not typed.
 fn ours(name: &str) -> bool {
     const OURS: &str = "as asks at at-least back below boxes change character decide finish \
-        from head instead key kind number picture place sheet side state sure then to tried version walk \
+        from head instead key kind number picture place sheet side state sure then tried version walk \
         walked way with";
     OURS.split_whitespace().any(|ours| ours == name)
         || ["b-", "cut-", "found-", "head-", "kind-", "leaf-", "over-", "set-"]

@@ -20,12 +20,13 @@ use crate::forms::{hidden, post};
 use crate::pages::finds::kind::HAND_LAYING_LEAVES;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::reply::{Page, Refused};
-use crate::request::Method;
+use crate::request::{Method, Upload};
 
 pub(crate) const ROUTES: &[Route] = &[
     get("/measure", show),
-    // A picture, or what was found in one with what was typed.
-    (Method::Post, "/measure", Handler::ShowLong(sent)),
+    // A picture, or what was found in one with what was typed: too much for an address.
+    (Method::Post, leaves::PATH, Handler::ShowLong(sent)),
+    (Method::Post, leaves::LOOK, Handler::ShowLong(look)),
     post(&taken::TAKE),
 ];
 
@@ -56,8 +57,8 @@ fn choose(desk: &Desk, asked: &Asked<'_>, trouble: Option<&Refused>) -> Page {
 fn form(asked: &Asked<'_>, main: bool) -> Markup {
     let t = asked.tongue;
     html! {
-        form.add #measure-form method="post" action="/measure" enctype="multipart/form-data" {
-            (hidden(&[]))
+        form.add #measure-form method="post" action=(leaves::PATH) enctype="multipart/form-data" {
+            (hidden(&[("back", &"/measure")]))
             div.drop {
                 label for="scan" { (t.say("scan-scan")) }
                 input #scan type="file" name="scan" accept="image/jpeg,image/png" required
@@ -73,41 +74,60 @@ fn form(asked: &Asked<'_>, main: bool) -> Markup {
     }
 }
 
+/// A picture is measured; or what was found in one is shown again, by other dots per inch where somebody
+/// typed some.
 fn sent(desk: &Desk, asked: &Asked<'_>) -> Shown {
-    let refused = |why: &Refused| Shown::Page(choose(desk, asked, Some(why)));
-    let t = asked.tongue;
-    let typed = sheet::dpi_of(asked);
-    let odd = |typed: &String| Refused::with(t, "scan-odd-dpi", &[("typed", typed)]);
     let file = asked.request.files.iter().find(|file| !file.bytes.is_empty());
-    let Some(file) = file else {
-        let Some(sheet) = Sheet::of(asked.request) else {
-            return refused(&asked.refused("scan-no-picture"));
-        };
-        return match (typed, asked.request.field("to")) {
-            (Err(typed), _) => {
-                let trouble = odd(&typed);
-                Shown::Page(leaves::page(desk, asked, &sheet, Some(&trouble)))
-            }
-            (Ok(_), "look") => Shown::Page(taken::page(desk, asked, &sheet, None)),
-            (Ok(Some(dpi)), "scale") => {
-                Shown::Page(leaves::page(desk, asked, &sheet.at(dpi), None))
-            }
-            (Ok(_), _) => Shown::Page(leaves::page(desk, asked, &sheet, None)),
-        };
+    match file {
+        Some(file) => measured(desk, asked, file),
+        None => again(desk, asked, |sheet| leaves::page(desk, asked, sheet, None)),
+    }
+}
+
+/// What would be taken. Whoever typed other dots per inch wants to see the leaves by them first.
+fn look(desk: &Desk, asked: &Asked<'_>) -> Shown {
+    match asked.request.field("dpi") {
+        "" => again(desk, asked, |sheet| taken::page(desk, asked, sheet, None)),
+        _ => sent(desk, asked),
+    }
+}
+
+fn again(desk: &Desk, asked: &Asked<'_>, page: impl FnOnce(&Sheet) -> Page) -> Shown {
+    let Some(sheet) = Sheet::of(asked.request) else {
+        return refused(desk, asked, &asked.refused("scan-no-picture"));
     };
-    let found = match typed {
-        Ok(dpi) => Sheet::measured(file, dpi),
-        Err(typed) => return refused(&odd(&typed)),
+    match sheet::dpi_of(asked) {
+        Ok(None) => Shown::Page(page(&sheet)),
+        Ok(Some(dpi)) => Shown::Page(page(&sheet.at(dpi))),
+        Err(typed) => Shown::Page(leaves::page(desk, asked, &sheet, Some(&odd(asked, &typed)))),
+    }
+}
+
+fn measured(desk: &Desk, asked: &Asked<'_>, file: &Upload) -> Shown {
+    let t = asked.tongue;
+    let dpi = match sheet::dpi_of(asked) {
+        Ok(dpi) => dpi,
+        Err(typed) => return refused(desk, asked, &odd(asked, &typed)),
     };
-    match found {
-        Ok(sheet) => Shown::Page(leaves::page(desk, asked, &sheet, None)),
+    let trouble = match Sheet::measured(file, dpi) {
+        Ok(sheet) => return Shown::Page(leaves::page(desk, asked, &sheet, None)),
         Err(NoSheet::Many(count)) => {
-            refused(&Refused::count_with(t, "scan-many", SCREENS_LEAVES, &[("found", &count)]))
+            Refused::count_with(t, "scan-many", SCREENS_LEAVES, &[("found", &count)])
         }
         Err(NoSheet::Picture(error)) => {
-            let name: String = file.name.chars().take(80).collect();
+            let name: String = file.name.chars().take(sheet::LONGEST_NAME).collect();
             let (sentence, remedy) = say::picture_error(t, &name, error);
-            refused(&Refused { sentence, remedy })
+            Refused { sentence, remedy }
         }
-    }
+    };
+    refused(desk, asked, &trouble)
+}
+
+fn refused(desk: &Desk, asked: &Asked<'_>, why: &Refused) -> Shown {
+    Shown::Page(choose(desk, asked, Some(why)))
+}
+
+/// What was typed is no number of dots per inch.
+fn odd(asked: &Asked<'_>, typed: &str) -> Refused {
+    Refused::with(asked.tongue, "scan-odd-dpi", &[("typed", &typed)])
 }

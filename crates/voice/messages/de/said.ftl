@@ -8,6 +8,7 @@ said-version = Diesen Stand als „{ $name }“ gespeichert
 said-unname = Den Namen eines gespeicherten Standes gestrichen
 said-nothing = Nichts hat sich geändert
 said-kinds = { $count } Arten kamen dazu
+said-measured = Auf einem Scan wurden Blätter gemessen: { $kinds }
 said-and-more = { $count ->
     [one] { $first }, und noch eine Sache
    *[other] { $first }, und noch { $count } Sachen

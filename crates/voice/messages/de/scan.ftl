@@ -4,7 +4,7 @@
 scan-title = Blätter messen
 scan-why = Legt die Blätter auf einen Flachbettscanner, mit Abstand voneinander und vom Rand. Scannt sie mit 300 Punkten pro Zoll und wählt das Bild hier aus.
 scan-scan = Ein Scan oder ein Foto von genau oben (PNG oder JPEG)
-scan-drop-here = Oder legt es hier ab.
+scan-drop-here = … oder zieht es hierher.
 scan-dpi = Punkte pro Zoll, falls ihr es wisst
 scan-dpi-why = In den meisten Scans steht es schon. Dann lasst das Feld leer.
 scan-do = Messen
@@ -67,3 +67,4 @@ scan-moved-remedy = Seht es euch noch einmal an und übernehmt es dann.
 scan-source = gemessen
 scan-column-width = Breite der Blattfläche
 scan-link = Blätter auf einem Scan messen
+scan-or-link = Oder Blätter auf einem Scan messen und dort benennen

@@ -8,6 +8,7 @@ said-version = Saved this version as “{ $name }”
 said-unname = Gave up the name of a saved version
 said-nothing = Nothing changed
 said-kinds = { $count } kinds were added
+said-measured = Leaves were measured in a scan: { $kinds }
 said-and-more = { $count ->
     [one] { $first }, and one thing more
    *[other] { $first }, and { $count } things more

@@ -4,7 +4,7 @@
 scan-title = Measure leaves
 scan-why = Lay the leaves on a flatbed scanner, apart from each other and away from the edges. Scan them at 300 dots per inch, and choose the picture here.
 scan-scan = A scan or a photograph from straight above (PNG or JPEG)
-scan-drop-here = Or drop it here.
+scan-drop-here = … or drop it here.
 scan-dpi = Dots per inch, if you know it
 scan-dpi-why = Most scans say it themselves. Then leave this empty.
 scan-do = Measure
@@ -67,3 +67,4 @@ scan-moved-remedy = Look at it again, then take it.
 scan-source = measured
 scan-column-width = blade width
 scan-link = Measure leaves in a scan
+scan-or-link = Or measure leaves in a scan, and name them there

@@ -18,6 +18,8 @@ export async function measured(stage) {
   await stage.look(page, "choose");
   const drawn = await scan(page);
   const named = { name: "scan.png", mimeType: "image/png", buffer: sized(drawn, 150) };
+  await drop(page, drawn);
+  stage.expect(await page.$eval("#scan", (one) => one.files.length) === 1, "what is dropped on the form is chosen");
   await page.locator("#scan").setInputFiles(named);
   await go("#measure-do");
   stage.expect((await page.textContent("h1")).includes("3 leaves were found"), "three leaves are found");
@@ -93,6 +95,17 @@ export async function measuredBare(stage) {
   await go("#measure-take");
   stage.expect(await page.locator('#cells td > input:not([type=hidden])[value="52-61 (2 seen)"]').count() === 1, "it is in the table");
   host.end();
+}
+
+/** Lets a picture fall on the form. */
+async function drop(page, png) {
+  const dropped = await page.evaluateHandle((bytes) => {
+    const all = new DataTransfer();
+    const file = Uint8Array.from(atob(bytes), (letter) => letter.charCodeAt(0));
+    for (const name of ["one.png", "another.png"]) all.items.add(new File([file], name, { type: "image/png" }));
+    return all;
+  }, png.toString("base64"));
+  await page.dispatchEvent("#measure-form", "drop", { dataTransfer: dropped });
 }
 
 /** Three leaves on paper, at 150 dots per inch: ellipses with a stalk, drawn by the page itself. */

@@ -40,10 +40,10 @@ pub(super) fn forms(t: Tongue) -> Markup {
                     p.quiet.drop-here hidden { (t.say("finds-drop-here")) }
                 }
                 button.main #add-finds { (t.say("finds-add-button")) }
+                p.or { a #to-measure href="/measure" { (t.say("scan-or-link")) } }
             }
             (table_form(t))
         }
-        p { a.button #to-measure href="/measure" { (t.say("scan-link")) } }
     }
 }
 

@@ -20,6 +20,12 @@ use crate::pages::measure::lengths::name_of;
 use crate::pages::measure::sheet::{Leaf, Sheet};
 use crate::reply::{Page, Refused};
 
+/// Where a picture, or what was found in one, is sent to be shown.
+pub(super) const PATH: &str = "/measure/leaves";
+
+/// Where leaves with names are sent, to see what would be taken.
+pub(super) const LOOK: &str = "/measure/look";
+
 /// What went wrong.
 pub(super) fn told(trouble: &Refused) -> Markup {
     html! {
@@ -41,12 +47,14 @@ pub(super) fn page(
     let work = html! {
         h1 { (t.count("scan-found", sheet.leaves.len())) }
         @if let Some(trouble) = trouble { (told(trouble)) }
-        form.measured method="post" action="/measure" enctype="multipart/form-data" {
-            (hidden(&[]))
+        form.measured method="post" action=(LOOK) enctype="multipart/form-data" {
+            (hidden(&[("back", &"/measure")]))
+            // Enter presses the first button of a form.
+            button hidden {}
             @for (name, text) in sheet.fields() { input type="hidden" name=(name) value=(text); }
             div.scan { (picture(t, sheet)) }
             div.cards-of-leaves {
-                (scale(asked, sheet))
+                (scale(asked, sheet, trouble.is_some()))
                 @if !sheet.left_out.is_empty() { p.quiet { (say::left_out(t, &sheet.left_out)) } }
                 @if sheet.leaves.is_empty() { p { (t.say("scan-no-leaf")) } }
                 @else {
@@ -55,7 +63,7 @@ pub(super) fn page(
                     ol.leaves {
                         @for leaf in &sheet.leaves { (card(asked, sheet, leaf)) }
                     }
-                    button.main #measure-look name="to" value="look" { (t.say("scan-look")) }
+                    button.main #measure-look { (t.say("scan-look")) }
                 }
             }
         }
@@ -68,17 +76,18 @@ pub(super) fn page(
 }
 
 /// How large a dot is, and the field to say it otherwise.
-fn scale(asked: &Asked<'_>, sheet: &Sheet) -> Markup {
+fn scale(asked: &Asked<'_>, sheet: &Sheet, again: bool) -> Markup {
     let t = asked.tongue;
     let sure = sheet.has_lengths();
+    let typed = if again { asked.cut("dpi", 20) } else { String::new() };
     html! {
         p.no-scale[!sure] { (say::scale_on_screen(t, sheet.scale)) }
-        details open[!sure] {
+        details open[!sure || !typed.is_empty()] {
             summary { (t.say("scan-other-dpi")) }
             label for="dpi" { (t.say("scan-dpi")) }
             div.one-line {
-                input #dpi name="dpi" maxlength="20" inputmode="decimal";
-                button #measure-scale name="to" value="scale" { (t.say("scan-scale-take")) }
+                input #dpi name="dpi" maxlength="20" inputmode="decimal" value=(typed);
+                button #measure-scale formaction=(PATH) { (t.say("scan-scale-take")) }
             }
         }
     }

@@ -25,6 +25,8 @@ const FINE: f64 = 1.0;
 /// Where nobody knows how large a dot is, lengths are taken at this many dots per inch, and not
 /// shown before somebody has said how many there are.
 const ASSUMED: f64 = 300.0;
+/// So many letters of the name of a file are said.
+pub(super) const LONGEST_NAME: usize = 80;
 /// The fewest and the most dots per inch that a person can mean.
 const DPI: [f64; 2] = [10.0, 10_000.0];
 
@@ -73,8 +75,13 @@ impl From<PictureError> for NoSheet {
 impl Sheet {
     /// Measures the leaves of a picture.
     pub(super) fn measured(file: &Upload, said: Option<f64>) -> Result<Self, NoSheet> {
+        Self::measured_at_most(file, said, SCREENS_SCAN_PIXELS)
+    }
+
+    /// The same, with so many pixels measured at once.
+    fn measured_at_most(file: &Upload, said: Option<f64>, most: u64) -> Result<Self, NoSheet> {
         let Small { mut picture, scale, halved } =
-            spinney_measure::read_small(&file.bytes, said, SCREENS_SCAN_PIXELS)?;
+            spinney_measure::read_small(&file.bytes, said, most)?;
         let dpi = scale.mm().map_or(ASSUMED, |mm| 25.4 / mm);
         picture.scale = PictureScale::Said { dpi: if halved { dpi / 2.0 } else { dpi } };
         let measured = spinney_measure::measure(&picture)?;
@@ -88,7 +95,7 @@ impl Sheet {
         let shown = picture::photograph((width, height), picture.pixels.into_raw(), LONGEST);
         let shown = shown.map_err(|_| PictureError::NotRead)?;
         Ok(Self {
-            file: file.name.chars().take(80).collect(),
+            file: file.name.chars().take(LONGEST_NAME).collect(),
             size: measured.size,
             picture: STANDARD.encode(shown),
             scale,
@@ -156,7 +163,7 @@ impl Sheet {
         };
         let leaves = (1..=SCREENS_LEAVES).map_while(found).collect::<Option<_>>()?;
         Some(Self {
-            file: request.field("found-file").chars().take(80).collect(),
+            file: request.field("found-file").chars().take(LONGEST_NAME).collect(),
             size: (side(width)?, side(height)?),
             picture: base64(request.field("found-picture"))?,
             scale: scale_of_words(scale)?,

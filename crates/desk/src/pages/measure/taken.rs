@@ -57,7 +57,7 @@ pub(super) fn page(
         @if let Some(trouble) = trouble { (told(trouble)) }
         @if !sheet.has_lengths() { p.no-scale { (t.say("scan-look-no-scale")) } }
         form.taking method="post" action=(TAKE.path) enctype="multipart/form-data" {
-            (hidden(&[]))
+            (hidden(&[("back", &"/measure")]))
             @for (name, text) in sheet.fields() { input type="hidden" name=(name) value=(text); }
             @for leaf in &sheet.leaves {
                 @let field = format!("name-{}", leaf.number);
@@ -71,7 +71,7 @@ pub(super) fn page(
             @if left_out > 0 { p.quiet { (t.count("scan-left-out-names", left_out)) } }
             div.both-ways {
                 button.main #measure-take { (t.say("scan-take")) }
-                button #measure-back formaction="/measure" name="to" value="names" { (t.say("scan-back")) }
+                button #measure-back formaction=(leaves::PATH) { (t.say("scan-back")) }
             }
         }
     };

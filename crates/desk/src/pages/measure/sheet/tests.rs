@@ -25,7 +25,7 @@ fn measured(said: Option<f64>) -> Sheet {
 }
 
 fn sent(fields: &[(String, String)]) -> Request {
-    Request { form: fields.to_vec(), ..Request::post("/measure", &[]) }
+    Request { form: fields.to_vec(), ..Request::post("/measure/leaves", &[]) }
 }
 
 fn length(sheet: &Sheet) -> Option<f64> {
@@ -87,4 +87,17 @@ fn every_scale_comes_back() {
         assert_eq!(scale_of_words(&scale_in_words(of)), Some(of));
     }
     assert_eq!(numbers("1 inf"), None);
+}
+
+#[test]
+fn a_picture_with_too_many_pixels_is_halved_and_its_leaf_is_as_long() {
+    for said in [Some(300.0), None] {
+        let scan = scan(300.0);
+        let whole = Sheet::measured_at_most(&scan, said, u64::MAX).ok().expect("a leaf");
+        let half = Sheet::measured_at_most(&scan, said, 10_000).ok().expect("a leaf");
+        assert_eq!(half.size, (whole.size.0.div_ceil(2), whole.size.1.div_ceil(2)));
+        assert_eq!(half.scale, whole.scale, "the page says what the file says");
+        let [half, whole] = [half, whole].map(|sheet| length(&sheet.at(300.0)).expect("one"));
+        assert!((half - whole).abs() < 0.1, "{half} is not {whole}");
+    }
 }
