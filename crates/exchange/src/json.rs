@@ -9,6 +9,7 @@ mod certificate;
 #[cfg(test)]
 mod described;
 mod forgive;
+mod leaf_form;
 mod measured;
 mod number;
 mod read;

@@ -4,6 +4,7 @@
 //! column with its unit and one for its ±; what could not be measured is `?`, as in a table that
 //! people type. The words are English in every language: programs read them.
 
+mod form;
 pub(crate) mod words;
 
 use spinney_model::{Measurand, MeasuredIn, MeasuredPicture};
@@ -20,6 +21,7 @@ pub fn csv(pictures: &[(String, MeasuredPicture)]) -> String {
         });
         heading.push(format!("± {name}"));
     }
+    heading.extend(form::HEADING.map(String::from));
     heading.push("notes".to_owned());
     let mut rows = vec![heading];
     for (file, picture) in pictures {
@@ -37,6 +39,7 @@ pub fn csv(pictures: &[(String, MeasuredPicture)]) -> String {
                     Err(_) => row.extend(["?", "?"].map(String::from)),
                 }
             }
+            row.extend(form::cells(&leaf.form));
             let notes: Vec<&str> = leaf.notes.iter().map(|note| words::note(*note)).collect();
             row.push(notes.join("; "));
             rows.push(row);

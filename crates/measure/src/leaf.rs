@@ -14,7 +14,7 @@ use crate::pieces::{Piece, pieces};
 use crate::polygon::{
     Point, area, farthest_apart, hull, perimeter, smallest_rectangle, smoothed, spaced,
 };
-use crate::{axis, outline, plus_minus, stalk};
+use crate::{axis, form, outline, plus_minus, polygon, stalk};
 
 /// Smaller pieces are dust and writing, in mm².
 const SPECK: f64 = 12.0;
@@ -91,7 +91,8 @@ fn leaf(
         Some(cut) => (cut.blade.clone(), cut.base()),
         None => {
             notes.push(LeafNote::BaseGuessed);
-            (line.clone(), lower_end(&hull_of_all))
+            let base = lower_end(&hull_of_all);
+            (polygon::from(&line, base), base)
         }
     };
     if area(&rough) - piece.pixels as f64 > HOLES * area(&rough) {
@@ -101,6 +102,7 @@ fn leaf(
         notes.push(LeafNote::FaintEdge);
     }
     let axis = axis::axis(&blade, base);
+    let form = form::form(&blade, base, &axis);
     let sizes = Sizes {
         length: axis.length,
         width: axis.width,
@@ -113,6 +115,7 @@ fn leaf(
     Ok(MeasuredLeaf {
         number: 0,
         measures: sizes.measures(mm),
+        form,
         notes,
         lines: LeafLines {
             outline: line,

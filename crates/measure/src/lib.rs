@@ -7,12 +7,15 @@
 //!
 //! In reading order: `picture` (bytes to pixels, `resolution`) · `ground` (what is no leaf) ·
 //! `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
-//! the blade) · `axis` (midrib, length, width) · `leaf` (all measures of one) · `plus_minus`.
+//! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is
+//! between them) · `lobes` · `form` (what is counted of one) · `leaf` (all measures of one) · `plus_minus`.
 
 mod axis;
 mod cut_out;
+mod form;
 mod ground;
 mod leaf;
+mod lobes;
 mod outline;
 mod picture;
 mod pieces;
@@ -20,6 +23,7 @@ mod plus_minus;
 mod polygon;
 mod resolution;
 mod stalk;
+mod turns;
 
 use spinney_model::{LeftOut, MeasuredPicture, PictureError};
 

@@ -55,6 +55,13 @@ pub(crate) fn spaced(line: &[Point], count: usize) -> Vec<Point> {
     found
 }
 
+/// A closed line that begins, and ends, with its point nearest to another one.
+pub(crate) fn from(line: &[Point], near: Point) -> Vec<Point> {
+    let way = |at: &usize| distance(line[*at], near);
+    let first = (0..line.len()).min_by(|a, b| way(a).total_cmp(&way(b))).unwrap_or(0);
+    (0..=line.len()).map(|at| line[(first + at) % line.len()]).collect()
+}
+
 /// A closed line of evenly spaced points without what is finer than so many of them: each the mean
 /// of its neighbours, weighted by the normal curve.
 pub(crate) fn smoothed(line: &[Point], sigma: f64) -> Vec<Point> {

@@ -64,8 +64,9 @@ pub use key::{Couplet, Destination, End, Key, SecondLooks, Wording};
 pub use marks::within_marks;
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use measured::{
-    Doubt, How, LeafLines, LeafNote, LeftOut, Measurand, Measure, MeasuredIn, MeasuredLeaf,
-    MeasuredPicture, NoScale, NotMeasured, PictureError, PictureScale,
+    Arrangement, Doubt, How, LeafForm, LeafLines, LeafNote, LeftOut, Lobes, Measurand, Measure,
+    MeasuredIn, MeasuredLeaf, MeasuredPicture, NoScale, NotMeasured, PictureError,
+    PictureScale, Sinuses,
 };
 pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, Written, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};

@@ -5,6 +5,10 @@
 //! and is never a zero. Lengths in outlines and places are pixels of the upright picture: to
 //! the right, and down as on paper, the middle of the first pixel at (0, 0).
 
+mod form;
+
+pub use form::{Arrangement, LeafForm, Lobes, Sinuses};
+
 /// What is measured of a leaf. The definitions are those of Ellis et al., *Manual of Leaf
 /// Architecture*, 2009, in the words of `docs/measure.md`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -211,6 +215,8 @@ pub struct MeasuredLeaf {
     pub number: usize,
     /// What was measured, in the order of [`Measurand::ALL`].
     pub measures: Vec<Result<Measure, (Measurand, NotMeasured)>>,
+    /// Its lobes.
+    pub form: LeafForm,
     /// What is to be said of it.
     pub notes: Vec<LeafNote>,
     /// Its lines, in pixels.

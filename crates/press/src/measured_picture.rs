@@ -4,6 +4,8 @@
 //! leaf its outline, its midrib line, the width, the stalk, and where both are cut apart, each with
 //! its number. Where nobody knows how large a dot is the page is as wide as A4, and has no lengths.
 
+mod marks;
+
 use spinney_model::{LeafLines, Measurand, MeasuredLeaf, MeasuredPicture};
 use spinney_voice::{Tongue, measured as say};
 
@@ -52,6 +54,7 @@ pub fn sheet(
     }
     // Above all lines, so that none crosses a number.
     for leaf in &measured.leaves {
+        page = marks::marks(&faces, page, &leaf.form, &leaf.lines, mm);
         page = numbers(t, &faces, page, leaf, mm);
     }
     let page = Page { width: wide, height: high, nodes: page.nodes };
@@ -70,15 +73,24 @@ fn lines(page: Piece, lines: &LeafLines, mm: f64) -> Piece {
         (cut, Pen::solid(0.6, Ink::Berry)),
     ]
     .into_iter()
-    .filter(|(segments, _)| !segments.is_empty())
-    .fold(page, |page, (segments, pen)| {
-        let halo = Pen::solid(pen.width + HALO, Ink::Paper);
-        let drawn = |page: Piece, pen| {
-            let path = Path { segments: segments.clone(), fill: None, pen: Some(pen) };
-            let (w, h) = (page.w, page.h);
-            page.with(0.0, 0.0, Piece::path(w, h, path, Role::Decoration))
-        };
-        drawn(drawn(page, halo), pen)
+    .fold(page, |page, (segments, pen)| drawn(page, segments, pen))
+}
+
+/// An open line in pixels.
+fn line(page: Piece, points: &[[f64; 2]], mm: f64, pen: Pen) -> Piece {
+    drawn(page, segments(points, mm, false), pen)
+}
+
+/// A line through paper; nothing, where there is none.
+fn drawn(page: Piece, segments: Vec<Segment>, pen: Pen) -> Piece {
+    if segments.is_empty() {
+        return page;
+    }
+    let halo = Pen::solid(pen.width + HALO, Ink::Paper);
+    [halo, pen].into_iter().fold(page, |page, pen| {
+        let path = Path { segments: segments.clone(), fill: None, pen: Some(pen) };
+        let (w, h) = (page.w, page.h);
+        page.with(0.0, 0.0, Piece::path(w, h, path, Role::Decoration))
     })
 }
 

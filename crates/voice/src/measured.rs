@@ -3,6 +3,8 @@
 //!
 //! From the data of `measure` to phrases and sentences in the language of a person.
 
+mod form;
+
 use spinney_model::limits::PICTURE_PIXELS;
 use spinney_model::{
     Doubt, LeafNote, LeftOut, Measurand, Measure, MeasuredPicture, NoScale, PictureError,
@@ -10,6 +12,8 @@ use spinney_model::{
 };
 
 use crate::Tongue;
+
+pub use form::form;
 
 /// What is measured: `blade length`.
 pub fn measurand(t: Tongue, what: Measurand) -> String {

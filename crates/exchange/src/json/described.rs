@@ -121,6 +121,11 @@ texts! {
         use model::LeafNote::{BaseGuessed, FaintEdge, Holes};
         one_of([BaseGuessed, Holes, FaintEdge].map(words::note))
     };
+    /// How parts of a leaf are arranged.
+    Arrangement = {
+        use model::Arrangement::{Feather, Hand};
+        one_of([Feather, Hand].map(words::arrangement))
+    };
     /// What in a picture is no leaf.
     LeftOut = {
         use model::LeftOut::{CutOff, Label, Speck};

@@ -8,6 +8,7 @@ use spinney_model::{LeftOut, Measurand, Measure, MeasuredLeaf, MeasuredPicture, 
 
 #[cfg(test)]
 use super::described;
+use super::leaf_form::LobesShape;
 use crate::measured::words;
 
 /// What `spinney measure` writes with --format json. docs/measure.md says how each measure is
@@ -49,6 +50,7 @@ struct LeafShape {
     /// Counted from 1.
     leaf: usize,
     measures: Vec<MeasureShape>,
+    lobes: LobesShape,
     #[cfg_attr(test, schemars(with = "Vec<described::LeafNote>"))]
     notes: Vec<&'static str>,
     /// Around leaf and stalk, in pixels to the right and down; the middle of the first pixel is
@@ -117,12 +119,10 @@ fn picture((file, picture): &(String, MeasuredPicture)) -> PictureShape {
 
 fn leaf(leaf: &MeasuredLeaf) -> LeafShape {
     let step = leaf.lines.outline.len().div_ceil(POINTS).max(1);
-    let points = |line: &[[f64; 2]], step: usize| {
-        line.iter().step_by(step).map(|point| point.map(rounded)).collect()
-    };
     LeafShape {
         leaf: leaf.number,
         measures: leaf.measures.iter().map(measure).collect(),
+        lobes: LobesShape::of(&leaf.form.lobes),
         notes: leaf.notes.iter().map(|note| words::note(*note)).collect(),
         outline: points(&leaf.lines.outline, step),
         midrib: points(&leaf.lines.midrib, 1),
@@ -145,12 +145,17 @@ fn measure(measure: &Result<Measure, (Measurand, NotMeasured)>) -> MeasureShape 
     }
 }
 
+/// Every so many points of a line.
+pub(super) fn points(line: &[[f64; 2]], step: usize) -> Vec<[f64; 2]> {
+    line.iter().step_by(step).map(|point| point.map(rounded)).collect()
+}
+
 /// To a hundredth of a pixel.
 fn rounded(value: f64) -> f64 {
     (value * 100.0).round() / 100.0
 }
 
 /// Finer than any ±.
-fn finely(value: f64) -> f64 {
+pub(super) fn finely(value: f64) -> f64 {
     (value * 1e6).round() / 1e6
 }

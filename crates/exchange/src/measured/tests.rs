@@ -1,7 +1,8 @@
 //! A row a leaf, with a unit and a ± for each measure.
 
 use spinney_model::{
-    LeafLines, LeafNote, Measure, MeasuredLeaf, NoScale, NotMeasured, PictureScale,
+    Arrangement, LeafForm, LeafLines, LeafNote, Lobes, Measure, MeasuredLeaf, NoScale,
+    NotMeasured, PictureScale, Sinuses,
 };
 
 use super::*;
@@ -25,8 +26,18 @@ pub(crate) fn one_leaf(scale: PictureScale) -> MeasuredPicture {
         cut: None,
     };
     let notes = vec![LeafNote::BaseGuessed, LeafNote::Holes];
-    let leaf = MeasuredLeaf { number: 1, measures: measures.into(), notes, lines };
+    let leaf =
+        MeasuredLeaf { number: 1, measures: measures.into(), form: lobed(), notes, lines };
     MeasuredPicture { size: (40, 50), scale, leaves: vec![leaf], left_out: Vec::new() }
+}
+
+/// Five lobes.
+fn lobed() -> LeafForm {
+    let tips = vec![[1.0, 2.0]; 5];
+    let arrangement = Some(Arrangement::Feather);
+    let places = vec![[2.0, 3.0]; 4];
+    let sinuses = Sinuses { depth: 0.5214, plus_minus: 0.061, arrangement, places };
+    LeafForm { lobes: Lobes { tips, sinuses: Some(sinuses) } }
 }
 
 #[test]
@@ -39,7 +50,7 @@ fn a_leaf_is_a_row_and_what_is_not_known_is_a_question_mark() {
     assert!(rows[0].starts_with(heading), "{}", rows[0]);
     assert!(rows[0].contains(",blade area (mm²),± blade area,"), "{}", rows[0]);
     let first = "\"a, b.png\",1,300,said,62.31,0.42,?,?,?,?,?,?,?,?,?,?,?,?,?,?,0.5,0.031,";
-    assert_eq!(rows[1], format!("{first}base guessed; holes"));
+    assert_eq!(rows[1], format!("{first}5,feather,0.521,0.061,base guessed; holes"));
     assert!(rows[2].starts_with("c.png,1,?,not said,?,?,"), "{}", rows[2]);
     let columns = |row: &str| row.matches(',').count();
     assert_eq!(columns(rows[0]), columns(rows[2]));

@@ -1,7 +1,7 @@
 //! The words in which programs read what was measured: one each for everything that can be said.
 
 use spinney_model::{
-    Doubt, How, LeafNote, LeftOut, Measurand, NoScale, NotMeasured, PictureScale,
+    Arrangement, Doubt, How, LeafNote, LeftOut, Measurand, NoScale, NotMeasured, PictureScale,
 };
 
 /// What is measured.
@@ -45,6 +45,14 @@ pub(crate) fn note(note: LeafNote) -> &'static str {
         LeafNote::BaseGuessed => "base guessed",
         LeafNote::Holes => "holes",
         LeafNote::FaintEdge => "faint edge",
+    }
+}
+
+/// How parts are arranged.
+pub(crate) fn arrangement(arrangement: Arrangement) -> &'static str {
+    match arrangement {
+        Arrangement::Feather => "feather",
+        Arrangement::Hand => "hand",
     }
 }
 

@@ -136,6 +136,7 @@ fn in_words(ink: &Ink, (file, picture): &(String, MeasuredPicture)) -> String {
         let measures: Vec<String> =
             leaf.measures.iter().flatten().map(|it| say::measure(t, it)).collect();
         report::push_wrapped(&mut text, "    ", &measures.join(" · "));
+        report::push_wrapped(&mut text, "    ", &say::form(t, &leaf.form).join(" · "));
         for note in &leaf.notes {
             report::push_wrapped(&mut text, "    ", &say::leaf_note(t, *note));
         }

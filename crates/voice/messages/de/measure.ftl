@@ -35,6 +35,16 @@ measure-base-guessed = Es ist kein Stiel zu sehen. Welches Ende der Blattgrund i
 measure-holes = Es hat Löcher oder sehr helle Stellen. Sie zählen zur Spreite.
 measure-faint = Es hebt sich kaum vom Untergrund ab, der Rand ist deshalb unscharf. Legt es auf ein helleres oder dunkleres Blatt Papier.
 
+## Die Form.
+measure-unlobed = ungelappt
+measure-lobes = { $count ->
+    [one] 1 Lappen
+   *[other] { $count } Lappen
+}
+measure-like-a-feather = { $what } wie eine Feder
+measure-like-a-hand = { $what } wie eine Hand
+measure-deepest-gap = tiefste Bucht zu { $depth } ± { $half } % eingeschnitten
+
 ## Was kein Blatt ist.
 measure-left-out = Nicht gemessen: { $what }.
 measure-cut-off = { $count ->

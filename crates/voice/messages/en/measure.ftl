@@ -35,6 +35,16 @@ measure-base-guessed = It has no stalk that can be seen, so which end is the bas
 measure-holes = It has holes or very light places. They are counted as blade.
 measure-faint = It hardly stands out from the ground, so its edge is not sharp. Lay it on a lighter or darker sheet.
 
+## Its form.
+measure-unlobed = unlobed
+measure-lobes = { $count ->
+    [one] 1 lobe
+   *[other] { $count } lobes
+}
+measure-like-a-feather = { $what } like a feather
+measure-like-a-hand = { $what } like a hand
+measure-deepest-gap = deepest gap { $depth } ± { $half } % of the way in
+
 ## What is no leaf.
 measure-left-out = Not measured: { $what }.
 measure-cut-off = { $count ->
