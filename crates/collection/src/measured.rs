@@ -1,10 +1,11 @@
-//! Measured leaves come in: which kinds they are, and what range of each length they give the table.
+//! Measured leaves come in: which kinds they are, and what range of each length they give the
+//! table.
 //!
-//! From leaves with the names that a person gave them to a plan that can be shown, and from the plan
-//! to edits. Whatever was measured is one source of a cell beside others ([`Sayings`](crate::Sayings)):
-//! leaves of another picture widen its range, what a person typed decides and stays, unless
-//! the person says otherwise. On how many leaves a range rests stands in the cell, as the reader
-//! of tables knows it: `52-61 (3 seen)`.
+//! From leaves with the names that a person gave them to a plan that can be shown, and from the
+//! plan to edits. Whatever was measured is one source of a cell beside others
+//! ([`Sayings`](crate::Sayings)): leaves of another picture widen its range, what a person
+//! typed decides and stays, unless the person says otherwise. On how many leaves a range rests
+//! stands in the cell, as the reader of tables knows it: `52-61 (3 seen)`.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -24,8 +25,8 @@ pub const LENGTHS: [Measurand; 3] =
 const UNIT: &str = "mm";
 /// Longer than any leaf, in mm: what a form says wrongly does not become a number without end.
 const LONGEST: f64 = 1e6;
-/// Where all lengths of a range are shorter, in thousandths of a mm, tenths of a millimetre are written;
-/// else whole ones, as a ruler shows them.
+/// Where all lengths of a range are shorter, in thousandths of a mm, tenths of a millimetre are
+/// written; else whole ones, as a ruler shows them.
 const TENTHS_BELOW: i64 = 10_000;
 
 /// A leaf with a name.
@@ -39,7 +40,8 @@ pub struct Named {
 
 /// What columns and sources are called, in the words of a person.
 pub struct Words {
-    /// By what name each of [`LENGTHS`] may stand in the table; the first is that of a new column.
+    /// By what name each of [`LENGTHS`] may stand in the table; the first is that of a new
+    /// column.
     pub columns: [Vec<String>; LENGTHS.len()],
     /// What is said of a new column.
     pub fields: [Vec<(CharacterField, String)>; LENGTHS.len()],
@@ -194,7 +196,8 @@ impl Plan {
         })
     }
 
-    /// What stands in the cells that it is about, and who is there: while this stays, the plan does.
+    /// What stands in the cells that it is about, and who is there: while this stays, the plan
+    /// does.
     pub fn rests_on(&self) -> String {
         let kind = |kind: &OfKind| {
             let cells: Vec<_> = kind
@@ -208,9 +211,9 @@ impl Plan {
         format!("{:?} {kinds:?}", self.columns)
     }
 
-    /// The edits that take it in. `instead` says of which kinds and lengths (by their places) what was
-    /// measured goes before what is typed. `picture` gives the name of the picture of a leaf, for a
-    /// kind that has none.
+    /// The edits that take it in. `instead` says of which kinds and lengths (by their places)
+    /// what was measured goes before what is typed. `picture` gives the name of the picture of
+    /// a leaf, for a kind that has none.
     ///
     /// **Errors**: a column that takes no lengths, which the plan says beforehand.
     pub fn edits(

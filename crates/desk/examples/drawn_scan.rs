@@ -1,7 +1,8 @@
 //! A scan of drawn leaves, to try the screen *Measure* with.
 //!
-//! `cargo run -p spinney-desk --example drawn_scan -- scan.png 12 300` draws twelve leaves of four
-//! invented kinds on a page of A4 at 300 dots per inch, which the file says; `scan.jpg` is packed as JPEG.
+//! `cargo run -p spinney-desk --example drawn_scan -- scan.png 12 300` draws twelve leaves of
+//! four invented kinds on a page of A4 at 300 dots per inch, which the file says; `scan.jpg` is
+//! packed as JPEG.
 
 use std::io::BufWriter;
 

@@ -103,7 +103,8 @@ pub(crate) enum What {
     Rewritten(Vec<Vec<u8>>, BTreeSet<String>),
     /// These are its lines from now on, with the pictures of the deed and no others.
     Replaced(Vec<Vec<u8>>),
-    /// It stays as it is, and this page is shown: with all that was typed, and what stands in the way.
+    /// It stays as it is, and this page is shown: with all that was typed, and what stands in
+    /// the way.
     Shown(Box<Page>),
 }
 

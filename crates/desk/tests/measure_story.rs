@@ -191,6 +191,35 @@ fn each_trouble_is_one_sentence_and_a_remedy() {
 }
 
 #[test]
+fn a_column_of_words_stays_one() {
+    let mut teacher = AtTheDesk::empty();
+    teacher.paste("kind,blade length\nhazel,long\noak,short\n");
+    let found = measures(&mut teacher, scan(&[52.0], true), &[]);
+    let look = teacher.look("/measure/look", &found.with(&[("name-1", "hazel")]));
+    assert!(look.contains("The column of this name does not hold lengths"));
+    let table = teacher.post("/do/take-leaves", &found.with(&[("name-1", "hazel")]));
+    assert!(table.contains("value=\"long\"") && !table.contains("52 (1 seen)"));
+    assert!(table.contains("blade width"), "the others come in");
+}
+
+#[test]
+fn a_leaf_that_goes_over_the_edge_is_told_of() {
+    let mut teacher = AtTheDesk::empty();
+    let image = image::RgbImage::from_fn(300, 300, |x, y| {
+        let leaf = (f64::from(x) - 20.0).hypot(f64::from(y) - 150.0) < 60.0;
+        image::Rgb(if leaf { [60, 110, 40] } else { [244, 243, 238] })
+    });
+    let found = measures(&mut teacher, png(image.as_raw(), (300, 300), true), &[]);
+    assert!(
+        found.page.contains("No leaf was found") && found.page.contains("away from the edges")
+    );
+    assert!(
+        found.page.contains("Not measured: 1 thing that goes over the edge of the picture.")
+    );
+    assert!(!found.page.contains("measure-look") && found.page.contains("another-picture"));
+}
+
+#[test]
 fn more_leaves_than_the_screen_takes_are_said() {
     let mut teacher = AtTheDesk::empty();
     let dots = many_dots(SCREENS_LEAVES + 1);

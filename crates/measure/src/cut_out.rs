@@ -1,8 +1,9 @@
 //! A leaf alone: cut out along its outline, upright, base down, on clear ground.
 //!
-//! From a picture and the lines of a leaf to its pixels, and to a PNG file that knows how large they are (pHYs).
-//! How clear a pixel is says how much of it lies inside of the outline; what lies on the outline takes
-//! its colour from the leaf beside it, so that no rim of the old ground is left.
+//! From a picture and the lines of a leaf to its pixels, and to a PNG file that knows how large
+//! they are (pHYs). How clear a pixel is says how much of it lies inside of the outline; what
+//! lies on the outline takes its colour from the leaf beside it, so that no rim of the old
+//! ground is left.
 
 use image::RgbImage;
 use spinney_model::{LeafLines, PictureError};

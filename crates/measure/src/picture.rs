@@ -18,8 +18,8 @@ use crate::resolution;
 /// sixteen bits a colour and clear parts need.
 const MOST_MEMORY: u64 = PICTURE_PIXELS * 8;
 
-/// The most memory that unpacking one picture may take where little is to be had: three bytes for each
-/// pixel, as scanners write them.
+/// The most memory that unpacking one picture may take where little is to be had: three bytes
+/// for each pixel, as scanners write them.
 pub const LITTLE_MEMORY: u64 = PICTURE_PIXELS * 3;
 
 /// A picture, unpacked.
@@ -48,7 +48,8 @@ pub struct Small {
     pub halved: bool,
 }
 
-/// Reads a picture in little memory: of one with more than so many pixels, each two by two become one.
+/// Reads a picture in little memory: of one with more than so many pixels, each two by two
+/// become one.
 ///
 /// **Errors**: as for [`read`]; and where unpacking takes more than [`LITTLE_MEMORY`].
 pub fn read_small(bytes: &[u8], said: Option<f64>, most: u64) -> Result<Small, PictureError> {

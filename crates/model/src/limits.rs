@@ -216,8 +216,8 @@ const _: () = assert!(
     SCREENS_SEARCH + SCREENS_ROOM as u64 + PICTURE_UNPACKED + SCREENS_REST <= MEMORY,
     "what the screens may take together is more than the memory of a command"
 );
-/// A scan is unpacked and halved, or measured (five bytes a pixel beside its three), in the room of one
-/// picture.
+/// A scan is unpacked and halved, or measured (five bytes a pixel beside its three), in the
+/// room of one picture.
 const _: () = assert!(
     PICTURE_PIXELS * 3 + PICTURE_PIXELS / 4 * 3 <= PICTURE_UNPACKED
         && SCREENS_SCAN_PIXELS * 8 <= PICTURE_UNPACKED,

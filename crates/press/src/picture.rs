@@ -79,8 +79,8 @@ pub fn for_a_phone(bytes: &[u8], most: usize) -> Result<Option<Picture>, NoPictu
     Ok(None)
 }
 
-/// Pixels as a photograph, their longest side at most so many: red, green, blue, and where there
-/// are four bytes of each, how much of it is no paper.
+/// Pixels as a photograph, their longest side at most so many: red, green, blue, and where
+/// there are four bytes of each, how much of it is no paper.
 ///
 /// **Errors**: there are not as many as its size says, or too many.
 pub fn photograph(

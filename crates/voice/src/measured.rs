@@ -87,7 +87,8 @@ fn scale(t: Tongue, scale: PictureScale) -> String {
     }
 }
 
-/// How large the dots of a picture are, where the number is typed below and not on a command line.
+/// How large the dots of a picture are, where the number is typed below and not on a command
+/// line.
 pub fn scale_on_screen(t: Tongue, of: PictureScale) -> String {
     let number = |number: f64| t.decimal(&((number * 10.0).round() / 10.0).to_string());
     match of {

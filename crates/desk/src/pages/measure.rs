@@ -1,8 +1,8 @@
 //! Measure: leaves in a scan are measured, named in one pass, and taken into finds and table.
 //!
-//! A picture is chosen (`show`), its leaves are shown with their measures and get names (`leaves`),
-//! and what they give the table is shown before it is taken (`taken`). Until then all of it
-//! travels with the forms of the page (`sheet`).
+//! A picture is chosen (`show`), its leaves are shown with their measures and get names
+//! (`leaves`), and what they give the table is shown before it is taken (`taken`). Until then
+//! all of it travels with the forms of the page (`sheet`).
 
 mod leaves;
 mod lengths;
@@ -74,8 +74,8 @@ fn form(asked: &Asked<'_>, main: bool) -> Markup {
     }
 }
 
-/// A picture is measured; or what was found in one is shown again, by other dots per inch where somebody
-/// typed some.
+/// A picture is measured; or what was found in one is shown again, by other dots per inch where
+/// somebody typed some.
 fn sent(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let file = asked.request.files.iter().find(|file| !file.bytes.is_empty());
     match file {
@@ -84,7 +84,8 @@ fn sent(desk: &Desk, asked: &Asked<'_>) -> Shown {
     }
 }
 
-/// What would be taken. Whoever typed other dots per inch wants to see the leaves by them first.
+/// What would be taken. Whoever typed other dots per inch wants to see the leaves by them
+/// first.
 fn look(desk: &Desk, asked: &Asked<'_>) -> Shown {
     match asked.request.field("dpi") {
         "" => again(desk, asked, |sheet| taken::page(desk, asked, sheet, None)),

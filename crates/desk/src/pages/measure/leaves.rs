@@ -1,5 +1,5 @@
-//! The leaves of a picture: the picture with its lines, and a card a leaf with its measures and a
-//! field for its name.
+//! The leaves of a picture: the picture with its lines, and a card a leaf with its measures and
+//! a field for its name.
 //!
 //! From what was found to a page. A field that is left empty, or says `?`, leaves its leaf out.
 
@@ -8,7 +8,7 @@ use std::collections::BTreeSet;
 use maud::{Markup, html};
 use spinney_collection::Collection;
 use spinney_collection::measured::LENGTHS;
-use spinney_model::Measurand;
+use spinney_model::{Measurand, PictureScale};
 use spinney_voice::{Tongue, measured as say};
 
 use crate::asked::Asked;
@@ -78,7 +78,8 @@ pub(super) fn page(
 /// How large a dot is, and the field to say it otherwise.
 fn scale(asked: &Asked<'_>, sheet: &Sheet, again: bool) -> Markup {
     let t = asked.tongue;
-    let sure = sheet.has_lengths();
+    let doubtful = matches!(sheet.scale, PictureScale::OfFile { doubt: Some(_), .. });
+    let sure = sheet.has_lengths() && !doubtful;
     let typed = if again { asked.cut("dpi", 20) } else { String::new() };
     html! {
         p.no-scale[!sure] { (say::scale_on_screen(t, sheet.scale)) }

@@ -1,14 +1,15 @@
 //! What the lengths of a leaf are called: on its card, as a column of the table, as a source.
 //!
-//! From a language to names. A column is found by its name in any language that the screens speak, since a
-//! collection goes from one to another.
+//! From a language to names. A column is found by its name in any language that the screens
+//! speak, since a collection goes from one to another.
 
 use spinney_collection::measured::{LENGTHS, Words};
 use spinney_model::CharacterField;
 use spinney_voice::starters::Starter;
 use spinney_voice::{Tongue, measured as say};
 
-/// The good questions to begin with that ask for the lengths; nobody asks for the width of a blade.
+/// The good questions to begin with that ask for the lengths; nobody asks for the width of a
+/// blade.
 const ASKED_BY: [Option<&str>; LENGTHS.len()] =
     [Some("blade-length"), None, Some("stalk-length")];
 
@@ -18,7 +19,8 @@ pub(super) fn name_of(t: Tongue, length: usize) -> String {
     starter.map_or_else(|| t.say("scan-column-width"), |one| one.name(t))
 }
 
-/// What columns and sources are called in a language; those that exist may be called so in another.
+/// What columns and sources are called in a language; those that exist may be called so in
+/// another.
 pub(super) fn words(t: Tongue) -> Words {
     let all = || std::iter::once(t).chain(Tongue::all());
     let columns = std::array::from_fn(|at| {

@@ -1,7 +1,8 @@
 //! What named leaves give finds and table, shown before it is taken; and taking it.
 //!
 //! From leaves with names to a page that says kind by kind on how many leaves each range rests,
-//! what stands in the table already and what becomes of it; and from there to edits and pictures.
+//! what stands in the table already and what becomes of it; and from there to edits and
+//! pictures.
 
 use std::collections::{BTreeMap, BTreeSet};
 

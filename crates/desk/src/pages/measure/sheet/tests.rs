@@ -4,7 +4,8 @@ use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Edge, Plan, Shape};
 use spinney_model::{Measurand, NoScale, PictureScale};
 
-use super::{Sheet, numbers, scale_in_words, scale_of_words};
+use super::Sheet;
+use super::fields::{numbers, scale_in_words, scale_of_words};
 use crate::request::{Request, Upload};
 
 fn scan(dpi: f64) -> Upload {

@@ -1,0 +1,172 @@
+//! A measured sheet as fields of a form, and back.
+//!
+//! From numbers, words and files to texts, and from texts that anybody may have sent to a sheet or to
+//! nothing: numbers are numbers, words are of a list, files are base64.
+
+use spinney_model::limits::SCREENS_LEAVES;
+use spinney_model::{Doubt, LeafNote, LeftOut, Measurand, NoScale, PictureScale};
+
+use super::{LONGEST_NAME, Leaf, Sheet};
+use crate::request::Request;
+
+impl Sheet {
+    /// It as fields of a form.
+    pub(crate) fn fields(&self) -> Vec<(String, String)> {
+        let (width, height) = self.size;
+        let left_out = self.left_out.iter();
+        let left_out: Vec<String> = left_out
+            .map(|(what, count)| format!("{}:{count}", word_of(&LEFT_OUT, what)))
+            .collect();
+        let mut fields = vec![
+            ("found-file".to_owned(), self.file.clone()),
+            ("found-size".to_owned(), format!("{width} {height}")),
+            ("found-scale".to_owned(), format!("{} {}", scale_in_words(self.scale), self.dpi)),
+            ("found-left-out".to_owned(), left_out.join(" ")),
+            ("found-picture".to_owned(), self.picture.clone()),
+        ];
+        for leaf in &self.leaves {
+            fields.push((format!("leaf-{}", leaf.number), leaf.in_words()));
+            fields.push((format!("cut-{}", leaf.number), leaf.picture.clone()));
+        }
+        fields
+    }
+
+    /// It from the fields of a form; None: they do not say it.
+    pub(crate) fn of(request: &Request) -> Option<Self> {
+        let numbers = numbers(request.field("found-size"))?;
+        let &[width, height] = numbers.as_slice() else { return None };
+        let (scale, dpi) = request.field("found-scale").rsplit_once(' ')?;
+        let dpi: f64 = dpi.parse().ok()?;
+        let left_out = request.field("found-left-out").split_whitespace().map(|part| {
+            let (what, count) = part.split_once(':')?;
+            Some((of_word(&LEFT_OUT, what)?, count.parse().ok()?))
+        });
+        let found = |number: usize| {
+            let said = request.field(&format!("leaf-{number}"));
+            (!said.is_empty())
+                .then(|| Leaf::of_words(number, said, request.field(&format!("cut-{number}"))))
+        };
+        let leaves = (1..=SCREENS_LEAVES).map_while(found).collect::<Option<_>>()?;
+        Some(Self {
+            file: request.field("found-file").chars().take(LONGEST_NAME).collect(),
+            size: (side(width)?, side(height)?),
+            picture: base64(request.field("found-picture"))?,
+            scale: scale_of_words(scale)?,
+            dpi: above_nothing(dpi)?,
+            leaves,
+            left_out: left_out.collect::<Option<_>>()?,
+        })
+    }
+}
+
+impl Leaf {
+    fn in_words(&self) -> String {
+        let measures: Vec<String> = self
+            .measures
+            .iter()
+            .map(|one| {
+                one.map_or("-".to_owned(), |(value, half)| format!("{value:.4} {half:.4}"))
+            })
+            .collect();
+        let notes: Vec<&str> = self.notes.iter().map(|note| word_of(&NOTES, note)).collect();
+        let line = |line: &Vec<[f64; 2]>| {
+            let places = line.iter().flatten().map(|at| format!("{at:.1}"));
+            places.collect::<Vec<_>>().join(" ")
+        };
+        let lines: Vec<String> = self.lines.iter().map(line).collect();
+        format!("{}|{}|{}", measures.join(";"), notes.join(" "), lines.join("|"))
+    }
+
+    fn of_words(number: usize, said: &str, picture: &str) -> Option<Self> {
+        let parts: Vec<&str> = said.split('|').collect();
+        let [measures, notes, lines @ ..] = parts.as_slice() else { return None };
+        let measures = measures.split(';').map(|one| match one {
+            "-" => Some(None),
+            one => match numbers(one)?.as_slice() {
+                &[value, half] if value >= 0.0 && half >= 0.0 => Some(Some((value, half))),
+                _ => None,
+            },
+        });
+        let measures: Vec<_> = measures.collect::<Option<_>>()?;
+        let notes = notes.split_whitespace().map(|note| of_word(&NOTES, note));
+        let line = |line: &&str| {
+            let places = numbers(line)?;
+            Some(places.chunks_exact(2).map(|at| [at[0], at[1]]).collect::<Vec<_>>())
+        };
+        let lines: Vec<Vec<[f64; 2]>> = lines.iter().map(line).collect::<Option<_>>()?;
+        Some(Self {
+            number,
+            measures: (measures.len() == Measurand::ALL.len()).then_some(measures)?,
+            notes: notes.collect::<Option<_>>()?,
+            lines: lines.try_into().ok()?,
+            picture: base64(picture)?,
+        })
+    }
+}
+
+fn above_nothing(dpi: f64) -> Option<f64> {
+    (dpi.is_finite() && dpi > 0.0).then_some(dpi)
+}
+
+pub(super) fn numbers(text: &str) -> Option<Vec<f64>> {
+    let number = |text: &str| text.parse().ok().filter(|number: &f64| number.is_finite());
+    text.split_whitespace().map(number).collect()
+}
+
+fn side(pixels: f64) -> Option<u32> {
+    let most = f64::from(spinney_model::limits::PICTURE_SIDE);
+    (1.0..=most).contains(&pixels).then_some(pixels as u32)
+}
+
+/// A file in base64, as it can stand in a page.
+fn base64(text: &str) -> Option<String> {
+    let fits = |sign: u8| sign.is_ascii_alphanumeric() || matches!(sign, b'+' | b'/' | b'=');
+    text.bytes().all(fits).then(|| text.to_owned())
+}
+
+const NOTES: [(&str, LeafNote); 3] = [
+    ("base", LeafNote::BaseGuessed),
+    ("holes", LeafNote::Holes),
+    ("faint", LeafNote::FaintEdge),
+];
+const LEFT_OUT: [(&str, LeftOut); 3] =
+    [("cut", LeftOut::CutOff), ("label", LeftOut::Label), ("speck", LeftOut::Speck)];
+
+fn word_of<T: PartialEq>(words: &[(&'static str, T)], of: &T) -> &'static str {
+    words.iter().find(|(_, known)| known == of).map_or("", |(word, _)| word)
+}
+
+fn of_word<T: Copy>(words: &[(&str, T)], word: &str) -> Option<T> {
+    words.iter().find(|(known, _)| *known == word).map(|(_, of)| *of)
+}
+
+pub(super) fn scale_in_words(scale: PictureScale) -> String {
+    match scale {
+        PictureScale::Said { dpi } => format!("said {dpi}"),
+        PictureScale::OfFile { dpi, doubt: None } => format!("file {dpi}"),
+        PictureScale::OfFile { dpi, doubt: Some(Doubt::Usual) } => format!("usual {dpi}"),
+        PictureScale::Unknown(NoScale::NotSaid) => "not-said".to_owned(),
+        PictureScale::Unknown(NoScale::Camera) => "camera".to_owned(),
+        PictureScale::Unknown(NoScale::NotSquare) => "not-square".to_owned(),
+        PictureScale::Unknown(NoScale::TooLarge { dpi, longer }) => {
+            format!("large {dpi} {longer}")
+        }
+    }
+}
+
+pub(super) fn scale_of_words(words: &str) -> Option<PictureScale> {
+    let (word, rest) = words.split_once(' ').unwrap_or((words, ""));
+    let numbers = numbers(rest)?;
+    Some(match (word, numbers.as_slice()) {
+        ("said", &[dpi]) => PictureScale::Said { dpi: above_nothing(dpi)? },
+        ("file", &[dpi]) => PictureScale::OfFile { dpi: above_nothing(dpi)?, doubt: None },
+        ("usual", &[dpi]) => {
+            PictureScale::OfFile { dpi: above_nothing(dpi)?, doubt: Some(Doubt::Usual) }
+        }
+        ("not-said", []) => PictureScale::Unknown(NoScale::NotSaid),
+        ("camera", []) => PictureScale::Unknown(NoScale::Camera),
+        ("not-square", []) => PictureScale::Unknown(NoScale::NotSquare),
+        ("large", &[dpi, longer]) => PictureScale::Unknown(NoScale::TooLarge { dpi, longer }),
+        _ => return None,
+    })
+}
