@@ -15,6 +15,7 @@ use spinney_voice::Tongue;
 
 use crate::asked::Asked;
 use crate::desk::Desk;
+use crate::pages::cell::measured_sources;
 
 /// What a line did, in a sentence.
 pub(crate) fn done(t: Tongue, before: &Collection, done: &Done) -> String {
@@ -36,7 +37,7 @@ fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
     if let Edit::BackTo(_) = first {
         return one(t, before, first);
     }
-    if let Some(kinds) = measured(before, first, rest) {
+    if let Some(kinds) = measured(t, before, first, rest) {
         return t.with("said-measured", &[("kinds", &spinney_voice::all(t, &kinds))]);
     }
     let kinds = |edit: &Edit| matches!(edit, Edit::Kind(_, KindEdit::Add(..)));
@@ -54,8 +55,13 @@ fn many(t: Tongue, before: &Collection, first: &Edit, rest: &[Edit]) -> String {
 }
 
 /// The kinds of which measured leaves came in; None: none did.
-fn measured(before: &Collection, first: &Edit, rest: &[Edit]) -> Option<Vec<String>> {
-    let sources: BTreeSet<String> = Tongue::all().map(|t| t.say("scan-source")).collect();
+fn measured(
+    t: Tongue,
+    before: &Collection,
+    first: &Edit,
+    rest: &[Edit],
+) -> Option<Vec<String>> {
+    let sources = measured_sources(t);
     let mut names = BTreeMap::new();
     let mut kinds = BTreeSet::new();
     for edit in std::iter::once(first).chain(rest) {

@@ -91,6 +91,7 @@ fn leaves_are_measured_named_and_taken() {
     assert_eq!(teacher.desk.head(), 0, "nothing is kept yet");
     let table = teacher.post("/do/take-leaves", &found.with(&names));
     assert!(table.contains("52-60 (2 seen)") && table.contains("blade width"));
+    assert!(table.contains("<summary dir=\"auto\">measured</summary>"), "who says so");
     assert_eq!(teacher.desk.head(), 1, "one step, undone in one go");
     assert_eq!(teacher.pictures.len(), 1);
     let name = Desk::name_of_picture(&teacher.pictures[0]);

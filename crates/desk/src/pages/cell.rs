@@ -31,6 +31,27 @@ pub(crate) fn says(t: Tongue, source: &str, saying: &Saying) -> String {
     }
 }
 
+/// By what names measured leaves say something of a cell: in this language first, then in all
+/// others, since a collection goes from one to another.
+pub(crate) fn measured_sources(t: Tongue) -> Vec<String> {
+    std::iter::once(t).chain(Tongue::all()).map(|t| t.say("scan-source")).collect()
+}
+
+/// How many groups say something of a cell, and whether measured leaves do: `one group,
+/// measured`.
+pub(crate) fn who(t: Tongue, sources: &[&str]) -> String {
+    let ours = measured_sources(t);
+    let named = sources.iter().copied().filter(|who| !who.is_empty());
+    let (measured, groups): (Vec<&str>, Vec<&str>) =
+        named.partition(|who| ours.iter().any(|our| our == who));
+    let mut said = Vec::new();
+    if !groups.is_empty() {
+        said.push(t.count("table-who", groups.len()));
+    }
+    said.extend(measured.into_iter().map(str::to_owned));
+    said.join(", ")
+}
+
 /// Everything that is said of a cell.
 pub(crate) fn fact(cell: (KindId, CharacterId)) -> Fact<'static> {
     Fact::new(move |state| all(state, cell), move |at| moved(at, cell))

@@ -8,6 +8,8 @@ use spinney_model::CharacterField;
 use spinney_voice::starters::Starter;
 use spinney_voice::{Tongue, measured as say};
 
+use crate::pages::cell::measured_sources;
+
 /// The good questions to begin with that ask for the lengths; nobody asks for the width of a
 /// blade.
 const ASKED_BY: [Option<&str>; LENGTHS.len()] =
@@ -35,6 +37,6 @@ pub(super) fn words(t: Tongue) -> Words {
         };
         fields.into_iter().filter(own).collect()
     });
-    let sources = all().map(|t| t.say("scan-source")).collect();
+    let sources = measured_sources(t);
     Words { columns, fields, sources, seen: |count| format!("({count} seen)") }
 }

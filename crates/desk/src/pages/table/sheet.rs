@@ -166,9 +166,10 @@ fn notes(
         Agreed::Contradicted => Some(differ(t, kind, at, &cells.choices(kind, at), who_says())),
         _ => None,
     };
-    let named = said.iter().filter(|(who, _)| !who.is_empty()).count();
+    let named: Vec<&str> =
+        said.iter().map(|(who, _)| *who).filter(|who| !who.is_empty()).collect();
     let findings = view.of_cells.get(&(kind, at));
-    if mine.is_none() && differ.is_none() && named == 0 && findings.is_none() {
+    if mine.is_none() && differ.is_none() && named.is_empty() && findings.is_none() {
         return None;
     }
     Some(html! {
@@ -178,9 +179,9 @@ fn notes(
         @if let Some(mine) = mine { (clash(t, view, kind, at, mine)) }
         @if let Some(differ) = &differ { (differ) }
         @for finding in findings.into_iter().flatten() { (found(t, finding)) }
-        @if differ.is_none() && named > 0 {
+        @if differ.is_none() && !named.is_empty() {
             details.who-says {
-                summary { (t.count("table-who", named)) }
+                summary dir="auto" { (cell::who(t, &named)) }
                 (who_says())
             }
         }
