@@ -1,21 +1,59 @@
-//! What the outline of a leaf says besides lengths.
+//! What the outline of a leaf says besides lengths: leaflets, lobes, teeth.
 //!
-//! From the line around a blade, its base and its midrib line to lobes. The line is
-//! looked at as it was outlined, to half a pixel; what the picture is too coarse for is not guessed.
+//! From the line around a blade, its base and its midrib line, and the pixels of the whole leaf, to
+//! what can be counted. What the picture is too coarse for is not guessed.
 
 use spinney_model::LeafForm;
 
 use crate::axis::Axis;
+use crate::edge::{Margin, edge};
+use crate::leaflets::leaflets;
 use crate::lobes::{self, Blade};
+use crate::pieces::Piece;
 use crate::polygon::Point;
+use crate::stalk::Cut;
 use crate::turns::Turns;
 
 /// What stands out less than so many pixels is no more than the steps between them.
-const LEAST: f64 = 2.0;
+const LEAST: f64 = 1.5;
 
-/// The form of a blade; its line begins and ends at its base.
-pub(crate) fn form(blade: &[Point], base: Point, axis: &Axis) -> LeafForm {
-    let mut turns = Turns::of(blade, LEAST);
-    let blade = Blade { base, midrib: &axis.midrib, length: axis.length };
-    LeafForm { lobes: lobes::lobes(&mut turns, &blade) }
+/// What the form of a leaf is told from.
+pub(crate) struct Seen<'a> {
+    /// Around the blade, from its base to its base.
+    pub(crate) blade: &'a [Point],
+    pub(crate) base: Point,
+    pub(crate) axis: &'a Axis,
+    /// How long a pixel is.
+    pub(crate) mm: Option<f64>,
+}
+
+impl Seen<'_> {
+    /// The form of a leaf. Without a stalk nobody knows how thin a rachis would be, and leaflets are
+    /// not looked for.
+    pub(crate) fn form(&self, piece: &Piece, cut: Option<&Cut>) -> LeafForm {
+        let mut turns = Turns::of(self.blade, LEAST);
+        let all = turns.sinuses.clone();
+        let leaflets = cut.and_then(|cut| leaflets(piece, cut));
+        let lobes = match &leaflets {
+            Some(leaflets) => {
+                turns.keep_deepest(leaflets.middles.len() - 1);
+                None
+            }
+            None => {
+                let (base, axis) = (self.base, self.axis);
+                let blade = Blade { base, midrib: &axis.midrib, length: axis.length };
+                Some(lobes::lobes(&mut turns, &blade))
+            }
+        };
+        let margin = Margin {
+            line: self.blade,
+            all: &all,
+            lobes: &turns.sinuses,
+            tips: &turns.tips(),
+            tip: self.axis.midrib.last().copied().unwrap_or(self.base),
+            length: self.axis.length,
+            leaflets: leaflets.is_some(),
+        };
+        LeafForm { leaflets, lobes, edge: edge(&margin, self.mm) }
+    }
 }

@@ -102,7 +102,8 @@ fn leaf(
         notes.push(LeafNote::FaintEdge);
     }
     let axis = axis::axis(&blade, base);
-    let form = form::form(&blade, base, &axis);
+    let seen = form::Seen { blade: &blade, base, axis: &axis, mm };
+    let form = seen.form(piece, cut.as_ref());
     let sizes = Sizes {
         length: axis.length,
         width: axis.width,

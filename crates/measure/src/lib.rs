@@ -8,13 +8,16 @@
 //! In reading order: `picture` (bytes to pixels, `resolution`) · `ground` (what is no leaf) ·
 //! `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
 //! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is
-//! between them) · `lobes` · `form` (what is counted of one) · `leaf` (all measures of one) · `plus_minus`.
+//! between them) · `lobes` · `edge` ·
+//! `leaflets` · `form` (what is counted of one) · `leaf` (all measures of one) · `plus_minus`.
 
 mod axis;
 mod cut_out;
+mod edge;
 mod form;
 mod ground;
 mod leaf;
+mod leaflets;
 mod lobes;
 mod outline;
 mod picture;

@@ -75,6 +75,8 @@ pub(crate) fn lobes(turns: &mut Turns<'_>, blade: &Blade<'_>) -> Lobes {
         let depth = blade.across(line, sinus).max(blade.inwards(line, sinus));
         blade.parts(line, sinus, depth)
     });
+    let usual = usual(&all, turns);
+    turns.keep(|_, sinus| sinus.depth >= DEEPER * usual);
     let arrangement = arrangement(turns, blade);
     let depth = |line: &[Point], sinus: &Sinus| {
         let (inwards, across) = (blade.inwards(line, sinus), blade.across(line, sinus));
@@ -85,8 +87,6 @@ pub(crate) fn lobes(turns: &mut Turns<'_>, blade: &Blade<'_>) -> Lobes {
         }
     };
     turns.keep(|line, sinus| blade.parts(line, sinus, depth(line, sinus)));
-    let usual = usual(&all, turns);
-    turns.keep(|_, sinus| sinus.depth >= DEEPER * usual);
     let line = turns.line;
     let deepest = turns.sinuses.iter().map(|it| (depth(line, it), it.depth));
     let sinuses = deepest.max_by(|a, b| a.0.total_cmp(&b.0)).map(|(depth, pixels)| Sinuses {

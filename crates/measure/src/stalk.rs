@@ -18,6 +18,10 @@ const FAR: f64 = 0.3;
 const LONGER: f64 = 1.6;
 /// Its first quarter is at least so wide, of what its last is: tips and teeth taper.
 const EVEN: f64 = 0.6;
+/// And at most so wide, where its end is not blunt but the tip of a leaflet.
+const SWOLLEN: f64 = 2.2;
+/// Of several parts that may be stalks none is so many times as wide as the narrowest.
+const WIDER: f64 = 1.5;
 /// Where both sides are so many times as far apart as along the stalk, they have parted; the
 /// second number is where they are looked at again.
 const PARTED: [f64; 2] = [1.35, 2.4];
@@ -28,6 +32,8 @@ pub(crate) struct Cut {
     pub(crate) stalk: Vec<Point>,
     /// How long the stalk is along its curve.
     pub(crate) length: f64,
+    /// How wide it is, in the middle.
+    pub(crate) width: f64,
     /// How far the line was carried on in which both sides part: so unsure is where it ends.
     pub(crate) unsure: f64,
     /// Where it is cut: a point of the outline on each side.
@@ -47,9 +53,12 @@ impl Cut {
 /// spaced, about a pixel apart.
 pub(crate) fn cut(outline: &[Point]) -> Option<Cut> {
     let size = area(outline).sqrt();
-    ends(outline, size)
-        .into_iter()
-        .filter_map(|end| followed(outline, end, size))
+    let all = ends(outline, size).into_iter();
+    let cuts: Vec<Cut> = all.filter_map(|end| followed(outline, end, size)).collect();
+    let narrowest = cuts.iter().map(|cut| cut.width).fold(f64::MAX, f64::min);
+    // The leaflets of a large leaf may be as narrow as a thick stalk, but not as its own.
+    cuts.into_iter()
+        .filter(|cut| cut.width <= WIDER * narrowest)
         .max_by(|one, other| one.length.total_cmp(&other.length))
 }
 
@@ -136,7 +145,11 @@ fn followed(outline: &[Point], end: usize, size: f64) -> Option<Cut> {
         let place = along.partition_point(|gone| *gone < part * at).min(steps.len() - 1);
         wide(place)
     };
-    if at < LONGER * width || even(0.25) < EVEN * even(0.8) || width > WIDEST * size {
+    if at < LONGER * width
+        || even(0.25) < EVEN * even(0.8)
+        || even(0.25) > SWOLLEN * even(0.8)
+        || width > WIDEST * size
+    {
         return None;
     }
     let step = steps[place];
@@ -145,7 +158,7 @@ fn followed(outline: &[Point], end: usize, size: f64) -> Option<Cut> {
     let mut stalk = thinned(&steps[..=place], width);
     to_the_end(&mut stalk, outline, end, width);
     let sides = [back(step.back), on(step.on)];
-    Some(Cut { length: length(&stalk), stalk, unsure: along[first] - at, sides, blade })
+    Some(Cut { length: length(&stalk), width, stalk, unsure: along[first] - at, sides, blade })
 }
 
 /// How far along the middle each step is, without the zigzag of the middles.

@@ -78,6 +78,16 @@ impl<'l> Turns<'l> {
         }
     }
 
+    /// Takes the shallowest away until there are so many.
+    pub(crate) fn keep_deepest(&mut self, count: usize) {
+        while self.sinuses.len() > count {
+            let mut depths: Vec<f64> = self.sinuses.iter().map(|sinus| sinus.depth).collect();
+            depths.sort_by(f64::total_cmp);
+            let least = depths[0];
+            self.keep(|_, sinus| sinus.depth > least);
+        }
+    }
+
     /// The shallower of two sinuses between which next to nothing stands out: they are one.
     fn beside_flat(&self) -> Option<usize> {
         let tips = self.tips();

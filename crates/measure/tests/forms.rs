@@ -1,18 +1,19 @@
-//! Lobes, counted on scans of closed forms and of drawn leaves.
+//! Lobes, teeth and leaflets, counted on scans of closed forms and of drawn leaves.
 
 use std::f64::consts::TAU;
 
 use fastrand::Rng;
 use image::{ExtendedColorType, ImageEncoder};
-use spinney_fixtures::leaves::Leaf;
+use spinney_fixtures::leaves::form::{Blade, FormPlan, FormTruth, Leaflets, LobeForm, Margin};
 use spinney_fixtures::leaves::scan::Page;
+use spinney_fixtures::leaves::{Leaf, Shape};
 use spinney_measure::{measure, read};
-use spinney_model::{Arrangement, LeafForm};
+use spinney_model::{Arrangement, EdgeKind, EdgeUnseen, LeafForm};
 
 /// A line in mm.
 type Line = Vec<[f64; 2]>;
 
-fn form(leaf: &Leaf<()>, dpi: f64, turn: f64) -> LeafForm {
+fn form<T>(leaf: &Leaf<T>, dpi: f64, turn: f64) -> LeafForm {
     let page = Page { dpi, ..Page::of_one(leaf, turn) };
     let (width, height) = page.pixels();
     let mut file = Vec::new();
@@ -50,7 +51,7 @@ fn a_rose_has_as_many_lobes_as_its_formula_says_and_is_like_a_hand() {
     for lobes in [3, 5, 7] {
         let rose = |angle: f64| 25.0 + 10.0 * (f64::from(lobes) * angle).cos();
         for (dpi, turn) in [(150.0, 0.4), (300.0, 3.0)] {
-            let found = form(&with_stalk(rose), dpi, turn).lobes;
+            let found = form(&with_stalk(rose), dpi, turn).lobes.expect("it is in one piece");
             assert_eq!(found.count(), lobes as usize, "{dpi}");
             let sinuses = found.sinuses.expect("it is lobed");
             assert!(sinuses.arrangement != Some(Arrangement::Feather));
@@ -64,7 +65,98 @@ fn a_circle_an_ellipse_and_a_faint_rose_are_not_lobed() {
     // Its sinuses take an eighth of the way in.
     let faint = |angle: f64| 25.0 + 1.6 * (5.0 * angle).cos();
     for outline in [with_stalk(|_| 22.0), with_stalk(ellipse), with_stalk(faint)] {
-        let found = form(&outline, 300.0, 1.0).lobes;
+        let found = form(&outline, 300.0, 1.0).lobes.expect("it is in one piece");
         assert_eq!((found.count(), found.sinuses), (1, None));
     }
+}
+
+#[test]
+fn a_circle_and_an_ellipse_are_entire_and_a_fine_rose_has_its_waves() {
+    let ellipse = |angle: f64| 1.0 / (angle.sin() / 14.0).hypot(angle.cos() / 30.0);
+    for outline in [with_stalk(|_| 22.0), with_stalk(ellipse)] {
+        let edge = form(&outline, 300.0, 1.0).edge.expect("it is fine enough");
+        assert_eq!((edge.kind, edge.per_cm), (EdgeKind::Entire, None));
+    }
+    // Twenty waves, of which one is at the tip and one at the stalk.
+    let waves = with_stalk(|angle: f64| 25.0 + 0.8 * (20.0 * angle).cos());
+    let edge = form(&waves, 300.0, 1.0).edge.expect("it is fine enough");
+    assert_eq!(edge.kind, EdgeKind::Wavy);
+    let [left, right] = edge.teeth.each_ref().map(Vec::len);
+    assert!((9..=10).contains(&left) && (9..=10).contains(&right), "{left} {right}");
+    let per_cm = edge.per_cm.expect("there is a scale");
+    let truth = 20.0 / (TAU * 2.42);
+    assert!((per_cm.value - truth).abs() < 0.05 * truth, "{} {truth}", per_cm.value);
+}
+
+fn plan(blade: Blade, margin: Margin) -> FormPlan {
+    FormPlan {
+        shape: Shape::Obovate,
+        blade,
+        lobe_form: LobeForm::Round,
+        depth: 0.5,
+        margin,
+        pitch: 5.0,
+        tooth: 1.5,
+        length: 70.0,
+        half_width: 0.3,
+        bend: 0.1,
+        stalk: 20.0,
+        stalk_width: 1.2,
+        stalk_bend: 0.2,
+    }
+}
+
+#[test]
+fn teeth_are_counted_on_each_side_and_small_ones_make_an_edge_double_toothed() {
+    for (margin, kind) in [
+        (Margin::Serrate, EdgeKind::Toothed),
+        (Margin::Crenate, EdgeKind::Toothed),
+        (Margin::Double, EdgeKind::DoubleToothed),
+    ] {
+        let leaf: Leaf<FormTruth> = plan(Blade::Plain, margin).leaf();
+        for turn in [0.3, 3.5] {
+            let edge = form(&leaf, 300.0, turn).edge.expect("it is fine enough");
+            assert_eq!(edge.kind, kind);
+            for (found, truth) in edge.teeth.iter().zip(leaf.truth.teeth) {
+                assert!(found.len().abs_diff(truth) <= 1, "{} {truth}", found.len());
+            }
+        }
+    }
+}
+
+#[test]
+fn what_a_scan_is_too_coarse_for_is_not_guessed() {
+    let fine = FormPlan { pitch: 1.4, tooth: 0.4, ..plan(Blade::Plain, Margin::Serrate) };
+    let leaf = fine.leaf();
+    let entire = plan(Blade::Plain, Margin::Smooth).leaf();
+    for dpi in [75.0, 150.0] {
+        assert_eq!(form(&leaf, dpi, 0.3).edge, Err(EdgeUnseen::TooCoarse));
+        assert_eq!(form(&entire, dpi, 0.3).edge, Err(EdgeUnseen::TooCoarse));
+    }
+    let kind = |leaf, dpi| form(leaf, dpi, 0.3).edge.expect("it is fine enough").kind;
+    assert_eq!(kind(&leaf, 300.0), EdgeKind::ToothedOrDouble);
+    assert_eq!(kind(&leaf, 600.0), EdgeKind::Toothed);
+    assert_eq!(kind(&entire, 300.0), EdgeKind::Entire);
+}
+
+#[test]
+fn leaflets_are_counted_along_a_rachis_and_around_a_point() {
+    let small = |leaflets| FormPlan {
+        length: 24.0,
+        half_width: 0.2,
+        ..plan(Blade::Compound(leaflets), Margin::Smooth)
+    };
+    for end in [true, false] {
+        let lean = 1.0;
+        let leaflets = Leaflets::Feather { pairs: 4, end, lean, stagger: 0.2, stalk: 1.0 };
+        let found = form(&small(leaflets).leaf(), 300.0, 0.4);
+        assert_eq!(found.lobes, None);
+        let found = found.leaflets.expect("it has leaflets");
+        assert_eq!(found.middles.len(), 8 + usize::from(end));
+        assert_eq!((found.arrangement, found.at_end), (Arrangement::Feather, Some(end)));
+    }
+    let leaflets = Leaflets::Hand { count: 5, apart: 0.75, stalk: 1.0 };
+    let found = form(&small(leaflets).leaf(), 300.0, 0.4).leaflets.expect("it has leaflets");
+    assert_eq!(found.middles.len(), 5);
+    assert_eq!((found.arrangement, found.at_end), (Arrangement::Hand, None));
 }

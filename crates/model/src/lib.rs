@@ -64,9 +64,9 @@ pub use key::{Couplet, Destination, End, Key, SecondLooks, Wording};
 pub use marks::within_marks;
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use measured::{
-    Arrangement, Doubt, How, LeafForm, LeafLines, LeafNote, LeftOut, Lobes, Measurand, Measure,
-    MeasuredIn, MeasuredLeaf, MeasuredPicture, NoScale, NotMeasured, PictureError,
-    PictureScale, Sinuses,
+    Arrangement, Doubt, Edge, EdgeKind, EdgeUnseen, How, LeafForm, LeafLines, LeafNote,
+    Leaflets, LeftOut, Lobes, Measurand, Measure, MeasuredIn, MeasuredLeaf, MeasuredPicture,
+    NoScale, NotMeasured, PictureError, PictureScale, Sinuses, TeethPerCm,
 };
 pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, Written, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};

@@ -7,7 +7,9 @@
 
 mod form;
 
-pub use form::{Arrangement, LeafForm, Lobes, Sinuses};
+pub use form::{
+    Arrangement, Edge, EdgeKind, EdgeUnseen, LeafForm, Leaflets, Lobes, Sinuses, TeethPerCm,
+};
 
 /// What is measured of a leaf. The definitions are those of Ellis et al., *Manual of Leaf
 /// Architecture*, 2009, in the words of `docs/measure.md`.
@@ -215,7 +217,7 @@ pub struct MeasuredLeaf {
     pub number: usize,
     /// What was measured, in the order of [`Measurand::ALL`].
     pub measures: Vec<Result<Measure, (Measurand, NotMeasured)>>,
-    /// Its lobes.
+    /// Its leaflets, lobes and teeth.
     pub form: LeafForm,
     /// What is to be said of it.
     pub notes: Vec<LeafNote>,

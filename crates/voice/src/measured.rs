@@ -13,7 +13,7 @@ use spinney_model::{
 
 use crate::Tongue;
 
-pub use form::form;
+pub use form::{edge_kind, form};
 
 /// What is measured: `blade length`.
 pub fn measurand(t: Tongue, what: Measurand) -> String {

@@ -126,6 +126,10 @@ texts! {
         use model::Arrangement::{Feather, Hand};
         one_of([Feather, Hand].map(words::arrangement))
     };
+    /// How an edge is.
+    EdgeKind = one_of(model::EdgeKind::ALL.map(words::edge_kind));
+    /// Why an edge was not seen.
+    EdgeUnseen = one_of([model::EdgeUnseen::TooCoarse].map(words::edge_unseen));
     /// What in a picture is no leaf.
     LeftOut = {
         use model::LeftOut::{CutOff, Label, Speck};

@@ -1,7 +1,7 @@
 //! What the outline of a leaf says besides lengths, as JSON: a part of what `measured` writes.
 
 use serde::Serialize;
-use spinney_model::Lobes;
+use spinney_model::{Edge, EdgeUnseen, Leaflets, Lobes};
 
 #[cfg(test)]
 use super::described;
@@ -46,5 +46,70 @@ impl LobesShape {
             places: points(&sinuses.places, 1),
         });
         Self { count: lobes.count(), tips: points(&lobes.tips, 1), sinuses }
+    }
+}
+
+/// The leaflets of a leaf.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Leaflets"))]
+pub(super) struct LeafletsShape {
+    /// How many.
+    count: usize,
+    #[cfg_attr(test, schemars(with = "described::Arrangement"))]
+    arrangement: &'static str,
+    /// Whether there is one at the end; null: they are like a hand.
+    at_end: Option<bool>,
+    /// The middle of each, in pixels, from the base of the leaf on.
+    middles: Vec<[f64; 2]>,
+}
+
+impl LeafletsShape {
+    pub(super) fn of(leaflets: &Leaflets) -> Self {
+        Self {
+            count: leaflets.middles.len(),
+            arrangement: words::arrangement(leaflets.arrangement),
+            at_end: leaflets.at_end,
+            middles: points(&leaflets.middles, 1),
+        }
+    }
+}
+
+/// The edge of a blade, or of its leaflets.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Edge"))]
+pub(super) struct EdgeShape {
+    /// How it is; null: it was not seen.
+    #[cfg_attr(test, schemars(with = "Option<described::EdgeKind>"))]
+    kind: Option<&'static str>,
+    /// The tips of teeth or waves on the left, seen with the tip of the leaf up, in pixels; of an edge
+    /// that is double-toothed those of the large ones; of leaflets those on the left of each.
+    left: Vec<[f64; 2]>,
+    /// The same on the right.
+    right: Vec<[f64; 2]>,
+    /// How many are in a cm; null: there are none, or the scale is not known.
+    per_cm: Option<f64>,
+    /// Half of the 95 % interval of that.
+    plus_minus: Option<f64>,
+    /// Why it was not seen.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(test, schemars(with = "Option<described::EdgeUnseen>"))]
+    not_seen: Option<&'static str>,
+}
+
+impl EdgeShape {
+    pub(super) fn of(edge: &Result<Edge, EdgeUnseen>) -> Self {
+        let seen = edge.as_ref().ok();
+        let side = |side: usize| seen.map_or(Vec::new(), |edge| points(&edge.teeth[side], 1));
+        let per_cm = seen.and_then(|edge| edge.per_cm);
+        Self {
+            kind: seen.map(|edge| words::edge_kind(edge.kind)),
+            left: side(0),
+            right: side(1),
+            per_cm: per_cm.map(|it| finely(it.value)),
+            plus_minus: per_cm.map(|it| finely(it.plus_minus)),
+            not_seen: edge.as_ref().err().map(|why| words::edge_unseen(*why)),
+        }
     }
 }

@@ -8,7 +8,7 @@ use spinney_model::{LeftOut, Measurand, Measure, MeasuredLeaf, MeasuredPicture, 
 
 #[cfg(test)]
 use super::described;
-use super::leaf_form::LobesShape;
+use super::leaf_form::{EdgeShape, LeafletsShape, LobesShape};
 use crate::measured::words;
 
 /// What `spinney measure` writes with --format json. docs/measure.md says how each measure is
@@ -50,7 +50,11 @@ struct LeafShape {
     /// Counted from 1.
     leaf: usize,
     measures: Vec<MeasureShape>,
-    lobes: LobesShape,
+    /// Null: the blade is in one piece.
+    leaflets: Option<LeafletsShape>,
+    /// Null: it is made of leaflets.
+    lobes: Option<LobesShape>,
+    edge: EdgeShape,
     #[cfg_attr(test, schemars(with = "Vec<described::LeafNote>"))]
     notes: Vec<&'static str>,
     /// Around leaf and stalk, in pixels to the right and down; the middle of the first pixel is
@@ -122,7 +126,9 @@ fn leaf(leaf: &MeasuredLeaf) -> LeafShape {
     LeafShape {
         leaf: leaf.number,
         measures: leaf.measures.iter().map(measure).collect(),
-        lobes: LobesShape::of(&leaf.form.lobes),
+        leaflets: leaf.form.leaflets.as_ref().map(LeafletsShape::of),
+        lobes: leaf.form.lobes.as_ref().map(LobesShape::of),
+        edge: EdgeShape::of(&leaf.form.edge),
         notes: leaf.notes.iter().map(|note| words::note(*note)).collect(),
         outline: points(&leaf.lines.outline, step),
         midrib: points(&leaf.lines.midrib, 1),

@@ -1,24 +1,69 @@
 //! What the outline of a leaf says besides lengths, as cells.
 
-use spinney_model::LeafForm;
+use spinney_model::{Edge, EdgeKind, EdgeUnseen, LeafForm, Leaflets, Lobes};
 
 use super::{decimals, number, words};
 
 /// Their names.
-pub(super) const HEADING: [&str; 4] =
-    ["lobes", "lobes arranged", "deepest sinus", "± deepest sinus"];
+pub(super) const HEADING: [&str; 12] = [
+    "leaflets",
+    "leaflets arranged",
+    "leaflet at end",
+    "lobes",
+    "lobes arranged",
+    "deepest sinus",
+    "± deepest sinus",
+    "edge",
+    "teeth left",
+    "teeth right",
+    "teeth in a cm",
+    "± teeth in a cm",
+];
+/// What a leaf has none of, and what cannot be seen.
+const NONE: &str = "-";
+const UNSEEN: &str = "?";
 
-/// A leaf's cells; what it has none of is `-`, what cannot be seen `?`.
+/// A leaf's cells.
 pub(super) fn cells(form: &LeafForm) -> Vec<String> {
-    let mut cells = vec![form.lobes.count().to_string()];
-    match &form.lobes.sinuses {
-        None => cells.extend(["-", "-", "-"].map(String::from)),
-        Some(sinuses) => {
-            cells.push(sinuses.arrangement.map_or("?", words::arrangement).to_owned());
-            let decimals = decimals(sinuses.plus_minus);
-            let both = [sinuses.depth, sinuses.plus_minus];
-            cells.extend(both.map(|value| number(value, decimals)));
-        }
+    let edge = match &form.edge {
+        Ok(edge) => edge_cells(edge),
+        Err(EdgeUnseen::TooCoarse) => [UNSEEN; 5].map(String::from),
+    };
+    let leaflets = leaflets(form.leaflets.as_ref());
+    leaflets.into_iter().chain(lobes(form.lobes.as_ref())).chain(edge).collect()
+}
+
+fn leaflets(leaflets: Option<&Leaflets>) -> [String; 3] {
+    let Some(leaflets) = leaflets else { return [NONE; 3].map(String::from) };
+    let at_end = leaflets.at_end.map_or(NONE, |at_end| if at_end { "yes" } else { "no" });
+    let count = leaflets.middles.len().to_string();
+    [count, words::arrangement(leaflets.arrangement).to_owned(), at_end.to_owned()]
+}
+
+fn lobes(lobes: Option<&Lobes>) -> [String; 4] {
+    let count = lobes.map_or(NONE.to_owned(), |lobes| lobes.count().to_string());
+    let Some(sinuses) = lobes.and_then(|lobes| lobes.sinuses.as_ref()) else {
+        return [count, NONE.to_owned(), NONE.to_owned(), NONE.to_owned()];
+    };
+    let arrangement = sinuses.arrangement.map_or(UNSEEN, words::arrangement).to_owned();
+    let decimals = decimals(sinuses.plus_minus);
+    let [depth, half] =
+        [sinuses.depth, sinuses.plus_minus].map(|value| number(value, decimals));
+    [count, arrangement, depth, half]
+}
+
+fn edge_cells(edge: &Edge) -> [String; 5] {
+    let kind = words::edge_kind(edge.kind).to_owned();
+    if edge.kind == EdgeKind::Entire {
+        return [kind, "0".to_owned(), "0".to_owned(), "0".to_owned(), NONE.to_owned()];
     }
-    cells
+    let [left, right] = edge.teeth.each_ref().map(|side| side.len().to_string());
+    let [value, half] = match edge.per_cm {
+        None => [UNSEEN; 2].map(String::from),
+        Some(per_cm) => {
+            let decimals = decimals(per_cm.plus_minus);
+            [per_cm.value, per_cm.plus_minus].map(|value| number(value, decimals))
+        }
+    };
+    [kind, left, right, value, half]
 }

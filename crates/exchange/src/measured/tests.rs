@@ -1,8 +1,8 @@
 //! A row a leaf, with a unit and a ± for each measure.
 
 use spinney_model::{
-    Arrangement, LeafForm, LeafLines, LeafNote, Lobes, Measure, MeasuredLeaf, NoScale,
-    NotMeasured, PictureScale, Sinuses,
+    Arrangement, Edge, EdgeKind, EdgeUnseen, LeafForm, LeafLines, LeafNote, Leaflets, Lobes,
+    Measure, MeasuredLeaf, NoScale, NotMeasured, PictureScale, Sinuses, TeethPerCm,
 };
 
 use super::*;
@@ -31,13 +31,17 @@ pub(crate) fn one_leaf(scale: PictureScale) -> MeasuredPicture {
     MeasuredPicture { size: (40, 50), scale, leaves: vec![leaf], left_out: Vec::new() }
 }
 
-/// Five lobes.
+/// Five lobes with teeth.
 fn lobed() -> LeafForm {
     let tips = vec![[1.0, 2.0]; 5];
     let arrangement = Some(Arrangement::Feather);
     let places = vec![[2.0, 3.0]; 4];
     let sinuses = Sinuses { depth: 0.5214, plus_minus: 0.061, arrangement, places };
-    LeafForm { lobes: Lobes { tips, sinuses: Some(sinuses) } }
+    let per_cm = Some(TeethPerCm { value: 2.518, plus_minus: 0.13 });
+    let teeth = [vec![[1.0, 2.0]; 12], vec![[1.0, 2.0]; 9]];
+    let edge = Edge { kind: EdgeKind::Toothed, teeth, per_cm };
+    let lobes = Some(Lobes { tips, sinuses: Some(sinuses) });
+    LeafForm { leaflets: None, lobes, edge: Ok(edge) }
 }
 
 #[test]
@@ -50,8 +54,25 @@ fn a_leaf_is_a_row_and_what_is_not_known_is_a_question_mark() {
     assert!(rows[0].starts_with(heading), "{}", rows[0]);
     assert!(rows[0].contains(",blade area (mm²),± blade area,"), "{}", rows[0]);
     let first = "\"a, b.png\",1,300,said,62.31,0.42,?,?,?,?,?,?,?,?,?,?,?,?,?,?,0.5,0.031,";
-    assert_eq!(rows[1], format!("{first}5,feather,0.521,0.061,base guessed; holes"));
+    assert_eq!(
+        rows[1],
+        format!(
+            "{first}-,-,-,5,feather,0.521,0.061,toothed,12,9,2.52,0.13,base guessed; holes"
+        )
+    );
     assert!(rows[2].starts_with("c.png,1,?,not said,?,?,"), "{}", rows[2]);
     let columns = |row: &str| row.matches(',').count();
     assert_eq!(columns(rows[0]), columns(rows[2]));
+}
+
+#[test]
+fn what_a_leaf_has_none_of_is_no_question_mark() {
+    let middles = vec![[1.0, 2.0]; 9];
+    let leaflets = Leaflets { middles, arrangement: Arrangement::Feather, at_end: Some(true) };
+    let mut form =
+        LeafForm { leaflets: Some(leaflets), lobes: None, edge: Err(EdgeUnseen::TooCoarse) };
+    let said = |form: &LeafForm| form::cells(form).join(",");
+    assert_eq!(said(&form), "9,feather,yes,-,-,-,-,?,?,?,?,?");
+    form.edge = Ok(Edge { kind: EdgeKind::Entire, teeth: Default::default(), per_cm: None });
+    assert_eq!(said(&form), "9,feather,yes,-,-,-,-,entire,0,0,0,-");
 }

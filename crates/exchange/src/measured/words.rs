@@ -1,7 +1,8 @@
 //! The words in which programs read what was measured: one each for everything that can be said.
 
 use spinney_model::{
-    Arrangement, Doubt, How, LeafNote, LeftOut, Measurand, NoScale, NotMeasured, PictureScale,
+    Arrangement, Doubt, EdgeKind, EdgeUnseen, How, LeafNote, LeftOut, Measurand, NoScale,
+    NotMeasured, PictureScale,
 };
 
 /// What is measured.
@@ -53,6 +54,24 @@ pub(crate) fn arrangement(arrangement: Arrangement) -> &'static str {
     match arrangement {
         Arrangement::Feather => "feather",
         Arrangement::Hand => "hand",
+    }
+}
+
+/// How an edge is.
+pub(crate) fn edge_kind(kind: EdgeKind) -> &'static str {
+    match kind {
+        EdgeKind::Entire => "entire",
+        EdgeKind::Wavy => "wavy",
+        EdgeKind::Toothed => "toothed",
+        EdgeKind::DoubleToothed => "double-toothed",
+        EdgeKind::ToothedOrDouble => "toothed or double-toothed",
+    }
+}
+
+/// Why an edge was not seen.
+pub(crate) fn edge_unseen(why: EdgeUnseen) -> &'static str {
+    match why {
+        EdgeUnseen::TooCoarse => "too coarse",
     }
 }
 

@@ -98,7 +98,9 @@ pub(crate) fn families(judged: bool) -> Vec<Family> {
         for shape in plain {
             add(*shape, Kind::Plain, lobe_forms[0]);
         }
-        for lobe_form in lobe_forms {
+        // Waves on lobes are lobes of lobes, and nobody's words are clear.
+        let lobed = if margin == Margin::Wavy { &[] } else { lobed };
+        for lobe_form in lobe_forms.iter().filter(|_| !lobed.is_empty()) {
             add(lobed[0], Kind::Hand, *lobe_form);
             for shape in lobed {
                 add(*shape, Kind::Feather, *lobe_form);
@@ -116,7 +118,13 @@ pub(crate) fn families(judged: bool) -> Vec<Family> {
 
 /// What was said of a leaf, in a line.
 pub(crate) fn said(form: &LeafForm) -> String {
-    let lobes = &form.lobes;
-    let sinuses = lobes.sinuses.as_ref().map(|it| (it.arrangement, it.depth));
-    format!("{} lobes {sinuses:?}", lobes.count())
+    let lobes = form.lobes.as_ref().map(|lobes| lobes.count());
+    let sinuses = form.lobes.as_ref().and_then(|lobes| lobes.sinuses.as_ref());
+    let sinuses = sinuses.map(|it| (it.arrangement, it.depth));
+    let leaflets = form.leaflets.as_ref();
+    let leaflets = leaflets.map(|it| (it.middles.len(), it.arrangement, it.at_end));
+    let edge = form.edge.as_ref().map(|edge| {
+        (edge.kind, edge.teeth.each_ref().map(Vec::len), edge.per_cm.map(|it| it.value))
+    });
+    format!("lobes {lobes:?} {sinuses:?}, leaflets {leaflets:?}, edge {edge:?}")
 }

@@ -8,15 +8,18 @@
 //! was told wrong, `KEEP=folder` keeps its scans, and `-- built` or `-- judged` draws those alone.
 
 mod families;
+mod questions;
 
 use std::io::Cursor;
 
 use families::{Family, families};
 use fastrand::Rng;
 use image::ImageEncoder;
-use spinney_fixtures::leaves::form::{Blade, FormPlan, FormTruth};
+use spinney_fixtures::leaves::form::{FormPlan, FormTruth};
 use spinney_fixtures::leaves::scan::Page;
-use spinney_model::{Arrangement, MeasuredLeaf};
+use spinney_model::{LeafForm, MeasuredLeaf};
+
+use crate::questions::QUESTIONS;
 
 /// A drawn leaf and what was measured of it.
 struct Pair {
@@ -24,6 +27,12 @@ struct Pair {
     truth: FormTruth,
     leaf: Option<MeasuredLeaf>,
     told: String,
+}
+
+impl Pair {
+    fn form(&self) -> Option<&LeafForm> {
+        self.leaf.as_ref().map(|leaf| &leaf.form)
+    }
 }
 
 fn main() {
@@ -80,7 +89,7 @@ fn drawn(rng: &mut Rng, family: Family) -> Pair {
     let leaf = found.and_then(|found| found.leaves.into_iter().next());
     let pair = Pair { truth: plan.leaf().truth, plan, leaf, told };
     if let Ok(folder) = std::env::var("KEEP")
-        && asked().iter().any(|asked| (asked.right)(&pair) == Some(false))
+        && QUESTIONS.iter().any(|(_, right)| right(&pair) == Some(false))
     {
         let name: String = pair
             .told
@@ -110,70 +119,16 @@ fn packed(page: &Page<'_, FormTruth>, rng: &mut Rng, jpeg: bool) -> Vec<u8> {
     file.into_inner()
 }
 
-/// Something that is asked of each leaf.
-struct Asked {
-    what: &'static str,
-    /// None: it is not asked of this leaf.
-    right: fn(&Pair) -> Option<bool>,
-}
-
-/// A leaf that was not found has nothing right.
-fn of(pair: &Pair, right: impl Fn(&MeasuredLeaf) -> bool) -> bool {
-    pair.leaf.as_ref().is_some_and(right)
-}
-
-fn simple(pair: &Pair) -> bool {
-    !matches!(pair.plan.blade, Blade::Compound(_))
-}
-
-fn asked() -> Vec<Asked> {
-    vec![
-        Asked {
-            what: "number of lobes",
-            right: |pair| {
-                simple(pair)
-                    .then(|| of(pair, |leaf| leaf.form.lobes.count() == pair.truth.lobes))
-            },
-        },
-        Asked {
-            what: "feather or hand, where it is said",
-            right: |pair| {
-                let said = pair.leaf.as_ref()?.form.lobes.sinuses.as_ref()?.arrangement;
-                simple(pair).then_some(())?;
-                said.map(|said: Arrangement| Some(said) == pair.truth.arrangement)
-            },
-        },
-        Asked {
-            what: "feather or hand is said of five lobes and more",
-            right: |pair| {
-                let lobes = &pair.leaf.as_ref()?.form.lobes;
-                let said = lobes.sinuses.as_ref()?.arrangement.is_some();
-                (simple(pair) && pair.truth.lobes >= 5).then_some(said)
-            },
-        },
-        Asked {
-            what: "depth within 0.1",
-            right: |pair| {
-                let depth = pair.leaf.as_ref()?.form.lobes.sinuses.as_ref()?.depth;
-                (simple(pair) && pair.truth.lobes > 1)
-                    .then_some((depth - pair.plan.depth).abs() <= 0.1)
-            },
-        },
-    ]
-}
-
 fn told(name: &str, pairs: &[Pair]) {
     let found = pairs.iter().filter(|pair| pair.leaf.is_some()).count();
     println!("\n{name}: {} leaves, {found} found", pairs.len());
     println!("asked | n | right");
-    for asked in asked() {
-        let all: Vec<(bool, &Pair)> = pairs
-            .iter()
-            .filter_map(|pair| (asked.right)(pair).map(|right| (right, pair)))
-            .collect();
+    for (asked, right) in QUESTIONS {
+        let all: Vec<(bool, &Pair)> =
+            pairs.iter().filter_map(|pair| right(pair).map(|right| (right, pair))).collect();
         let right = all.iter().filter(|(right, _)| *right).count();
         let share = 100.0 * right as f64 / all.len().max(1) as f64;
-        println!("{} | {} | {share:.1} %", asked.what, all.len());
+        println!("{asked} | {} | {share:.1} %", all.len());
         if std::env::var("WORST").is_ok() {
             for (_, pair) in all.iter().filter(|(right, _)| !right) {
                 let form = pair.leaf.as_ref().map(|leaf| families::said(&leaf.form));

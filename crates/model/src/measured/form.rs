@@ -1,4 +1,4 @@
-//! What the outline of a leaf says besides lengths: its lobes.
+//! What the outline of a leaf says besides lengths: leaflets, lobes, the edge and its teeth.
 //!
 //! Counts and kinds, with the places in the picture that they were counted at, so that a person
 //! can count again. What cannot be seen says so and is never a zero. `docs/measure.md` has the
@@ -7,8 +7,23 @@
 /// What the outline of a leaf says besides lengths.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LeafForm {
-    /// The lobes of the blade.
-    pub lobes: Lobes,
+    /// Its leaflets; none: the blade is in one piece.
+    pub leaflets: Option<Leaflets>,
+    /// The lobes of the blade; none: it is made of leaflets.
+    pub lobes: Option<Lobes>,
+    /// The edge of the blade, or of its leaflets.
+    pub edge: Result<Edge, EdgeUnseen>,
+}
+
+/// The leaflets of a leaf.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Leaflets {
+    /// The middle of each, from the base of the leaf on.
+    pub middles: Vec<[f64; 2]>,
+    /// Like a feather or like a hand.
+    pub arrangement: Arrangement,
+    /// Whether there is one at the end; none: they are like a hand.
+    pub at_end: Option<bool>,
 }
 
 /// The lobes of a blade. A blade without any is one lobe.
@@ -47,4 +62,53 @@ pub enum Arrangement {
     Feather,
     /// Around one point (palmate).
     Hand,
+}
+
+/// The edge of a blade, or of its leaflets.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Edge {
+    /// How it is.
+    pub kind: EdgeKind,
+    /// The tip of each tooth or wave on the left side and on the right, seen with the tip of the leaf
+    /// up; of an edge that is double-toothed those of the large ones.
+    pub teeth: [Vec<[f64; 2]>; 2],
+    /// How many are in a cm; none: there are none, or nobody knows how large a pixel is.
+    pub per_cm: Option<TeethPerCm>,
+}
+
+/// How an edge is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum EdgeKind {
+    /// Without teeth.
+    Entire,
+    /// Round both outwards and inwards.
+    Wavy,
+    /// With teeth of about one size.
+    Toothed,
+    /// With teeth that have smaller ones on them.
+    DoubleToothed,
+    /// With teeth; whether they have smaller ones on them cannot be seen.
+    ToothedOrDouble,
+}
+
+impl EdgeKind {
+    /// All of them.
+    pub const ALL: [Self; 5] =
+        [Self::Entire, Self::Wavy, Self::Toothed, Self::DoubleToothed, Self::ToothedOrDouble];
+}
+
+/// How many teeth are in a cm of the edge.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct TeethPerCm {
+    /// On the mean.
+    pub value: f64,
+    /// Half of the 95 % interval of that.
+    pub plus_minus: f64,
+}
+
+/// Why an edge was not seen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum EdgeUnseen {
+    /// Its teeth, if it has any, are smaller than what the picture shows.
+    TooCoarse,
 }

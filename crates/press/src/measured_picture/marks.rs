@@ -1,17 +1,20 @@
 //! What was counted along the edge of a leaf, marked and numbered, so that a person can count again.
 //!
-//! From the form of a leaf to dots with numbers at the tips of its lobes and dashes in its sinuses.
+//! From the form of a leaf to dots with numbers: tips of lobes and sinuses, middles of leaflets, tips of teeth.
 
 use spinney_model::{LeafForm, LeafLines};
 
 use super::{LABEL, line, placed};
-use crate::sheet::face::Faces;
+use crate::sheet::face::{Faces, Weight};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::text::{Block, Run};
 use crate::sheet::{Piece, Role};
 
 /// How large a dot is, in mm.
 const DOT: f64 = 0.9;
+/// Every so many teeth have a number, in smaller letters than lobes have.
+const EVERY: usize = 5;
+const SMALL: Style = Style::new(Weight::Regular, 6.0, 1.2);
 
 /// Dots and numbers of what was counted; where nothing was, nothing.
 pub(super) fn marks(
@@ -21,15 +24,52 @@ pub(super) fn marks(
     lines: &LeafLines,
     mm: f64,
 ) -> Piece {
-    let Some(sinuses) = &form.lobes.sinuses else { return page };
-    let Some(base) = lines.midrib.first() else { return page };
+    let page = teeth(faces, page, form, lines, mm);
+    let page = leaflets(faces, page, form, mm);
+    lobes(faces, page, form, lines, mm)
+}
+
+/// The tips of lobes, numbered, and the sinuses between them.
+fn lobes(faces: &Faces, page: Piece, form: &LeafForm, lines: &LeafLines, mm: f64) -> Piece {
+    let Some(lobes) = &form.lobes else { return page };
+    let (Some(sinuses), Some(base)) = (&lobes.sinuses, lines.midrib.first()) else {
+        return page;
+    };
     let page =
         sinuses.places.iter().fold(page, |page, place| dot(page, *place, mm, Ink::Berry));
-    form.lobes.tips.iter().enumerate().fold(page, |page, (at, tip)| {
+    lobes.tips.iter().enumerate().fold(page, |page, (at, tip)| {
         let page = dot(page, *tip, mm, Ink::Hedge);
-        // Inside of the lobe: outside are the lengths.
+        // Inside of the lobe: outside are teeth and lengths.
         let beyond = [2.0 * tip[0] - base[0], 2.0 * tip[1] - base[1]];
-        numbered(faces, page, at + 1, (*tip, beyond), mm)
+        let number = Run::new((at + 1).to_string(), LABEL.inked(Ink::Hedge));
+        labelled(faces, page, number, (*tip, beyond), mm)
+    })
+}
+
+/// Leaflets, numbered in their middles.
+fn leaflets(faces: &Faces, page: Piece, form: &LeafForm, mm: f64) -> Piece {
+    let middles = form.leaflets.iter().flat_map(|leaflets| &leaflets.middles);
+    middles.enumerate().fold(page, |page, (at, middle)| {
+        let number = Run::new((at + 1).to_string(), LABEL.inked(Ink::Hedge));
+        labelled(faces, page, number, (*middle, [middle[0], middle[1] + 1.0]), mm)
+    })
+}
+
+/// The tips of teeth; every fifth of a side has its number, and the last.
+fn teeth(faces: &Faces, page: Piece, form: &LeafForm, lines: &LeafLines, mm: f64) -> Piece {
+    let Ok(edge) = &form.edge else { return page };
+    let middle = lines.midrib.get(lines.midrib.len() / 2);
+    edge.teeth.iter().zip([false, true]).fold(page, |page, (side, right)| {
+        side.iter().enumerate().fold(page, |page, (at, tip)| {
+            let page = dot(page, *tip, mm, Ink::Ink);
+            // From the base on: on the right the outline comes down.
+            let number = if right { side.len() - at } else { at + 1 };
+            let told = number.is_multiple_of(EVERY) || number == side.len();
+            let (Some(middle), None, true) = (middle, &form.leaflets, told) else {
+                return page;
+            };
+            labelled(faces, page, Run::new(number.to_string(), SMALL), (*tip, *middle), mm)
+        })
     })
 }
 
@@ -39,16 +79,15 @@ fn dot(page: Piece, [x, y]: [f64; 2], mm: f64, ink: Ink) -> Piece {
     line(page, &here, mm, Pen::solid(DOT, ink))
 }
 
-/// A number beyond a place, seen from another one.
-fn numbered(
+/// A label beyond a place, seen from another one.
+fn labelled(
     faces: &Faces,
     page: Piece,
-    number: usize,
+    run: Run,
     (place, from): ([f64; 2], [f64; 2]),
     mm: f64,
 ) -> Piece {
-    let style: Style = LABEL.inked(Ink::Hedge);
-    let block = Block::set(faces, &[Run::new(number.to_string(), style)], 80.0);
+    let block = Block::set(faces, &[run], 80.0);
     let label = Piece::text(block, Role::Paragraph).framed(0.2, Some(Ink::Paper), None);
     let at = |[x, y]: [f64; 2]| [(x + 0.5) * mm, (y + 0.5) * mm];
     placed(page, label, at(place), at(from))

@@ -44,6 +44,25 @@ measure-lobes = { $count ->
 measure-like-a-feather = { $what } wie eine Feder
 measure-like-a-hand = { $what } wie eine Hand
 measure-deepest-gap = tiefste Bucht zu { $depth } ± { $half } % eingeschnitten
+measure-leaflets = { $count ->
+    [one] 1 Blättchen
+   *[other] { $count } Blättchen
+}
+measure-leaflet-at-end = eines davon am Ende
+measure-no-leaflet-at-end = keines davon am Ende
+measure-edge-entire = Rand ganzrandig
+measure-edge-wavy = Rand gewellt
+measure-edge-toothed = Rand gezähnt
+measure-edge-double-toothed = Rand doppelt gezähnt
+measure-edge-toothed-or-double = Rand gezähnt (ob auf den Zähnen kleinere sitzen, ist auf diesem Scan nicht zu sehen)
+measure-edge-unseen = Rand auf diesem Scan nicht genau genug zu sehen: Scannt mit 300 Punkten pro Zoll oder mehr
+measure-teeth = Zähne: { $left } links, { $right } rechts
+measure-waves = Wellen: { $left } links, { $right } rechts
+measure-teeth-of-leaflets = { $count ->
+    [one] 1 Zahn an allen Blättchen zusammen
+   *[other] { $count } Zähne an allen Blättchen zusammen
+}
+measure-per-cm = { $value } ± { $half } auf 1 cm
 
 ## Was kein Blatt ist.
 measure-left-out = Nicht gemessen: { $what }.

@@ -44,6 +44,25 @@ measure-lobes = { $count ->
 measure-like-a-feather = { $what } like a feather
 measure-like-a-hand = { $what } like a hand
 measure-deepest-gap = deepest gap { $depth } ± { $half } % of the way in
+measure-leaflets = { $count ->
+    [one] 1 leaflet
+   *[other] { $count } leaflets
+}
+measure-leaflet-at-end = one of them at the end
+measure-no-leaflet-at-end = none of them at the end
+measure-edge-entire = edge entire
+measure-edge-wavy = edge wavy
+measure-edge-toothed = edge toothed
+measure-edge-double-toothed = edge double-toothed
+measure-edge-toothed-or-double = edge toothed (smaller teeth on the teeth cannot be seen in this scan)
+measure-edge-unseen = edge too small to see in this scan: scan it at 300 dots per inch or more
+measure-teeth = teeth: { $left } on the left, { $right } on the right
+measure-waves = waves: { $left } on the left, { $right } on the right
+measure-teeth-of-leaflets = { $count ->
+    [one] 1 tooth on all leaflets together
+   *[other] { $count } teeth on all leaflets together
+}
+measure-per-cm = { $value } ± { $half } in a cm
 
 ## What is no leaf.
 measure-left-out = Not measured: { $what }.

@@ -2,15 +2,32 @@
 //!
 //! From its form to phrases, in the words that the glossary explains.
 
-use spinney_model::{Arrangement, LeafForm, Lobes};
+use spinney_model::{Arrangement, Edge, EdgeKind, EdgeUnseen, LeafForm, Leaflets, Lobes};
 
 use super::rounded;
 use crate::Tongue;
 
-/// What is to be said of a leaf's form: `7 lobes, like a feather`, `deepest gap 52 ± 6 % of the
-/// way in`.
+/// What is to be said of a leaf's form: `7 lobes like a feather`, `deepest gap 52 ± 6 % of the way
+/// in`, `edge toothed`, `12 teeth on the left, 11 on the right`.
 pub fn form(t: Tongue, form: &LeafForm) -> Vec<String> {
-    lobes(t, &form.lobes)
+    let mut said = Vec::new();
+    said.extend(form.leaflets.iter().flat_map(|it| leaflets(t, it)));
+    said.extend(form.lobes.iter().flat_map(|it| lobes(t, it)));
+    match &form.edge {
+        Ok(edge) => said.extend(edge_of(t, edge, form.leaflets.is_some())),
+        Err(EdgeUnseen::TooCoarse) => said.push(t.say("measure-edge-unseen")),
+    }
+    said
+}
+
+fn leaflets(t: Tongue, leaflets: &Leaflets) -> Vec<String> {
+    let count = t.count("measure-leaflets", leaflets.middles.len());
+    let mut said = vec![arranged(t, Some(leaflets.arrangement), &count)];
+    said.extend(leaflets.at_end.map(|at_end| match at_end {
+        true => t.say("measure-leaflet-at-end"),
+        false => t.say("measure-no-leaflet-at-end"),
+    }));
+    said
 }
 
 fn lobes(t: Tongue, lobes: &Lobes) -> Vec<String> {
@@ -30,4 +47,33 @@ fn arranged(t: Tongue, arrangement: Option<Arrangement>, what: &str) -> String {
         Some(Arrangement::Feather) => t.with("measure-like-a-feather", &[("what", &what)]),
         Some(Arrangement::Hand) => t.with("measure-like-a-hand", &[("what", &what)]),
     }
+}
+
+fn edge_of(t: Tongue, edge: &Edge, of_leaflets: bool) -> Vec<String> {
+    let mut said = vec![edge_kind(t, edge.kind)];
+    let [left, right] = edge.teeth.each_ref().map(Vec::len);
+    let sides = [("left", &left as &dyn std::fmt::Display), ("right", &right)];
+    match edge.kind {
+        EdgeKind::Entire => {}
+        EdgeKind::Wavy => said.push(t.with("measure-waves", &sides)),
+        _ if of_leaflets => said.push(t.count("measure-teeth-of-leaflets", left + right)),
+        _ => said.push(t.with("measure-teeth", &sides)),
+    }
+    if let Some(per_cm) = edge.per_cm {
+        let half = per_cm.plus_minus;
+        let [value, half] = [per_cm.value, half].map(|it| t.decimal(&rounded(it, half)));
+        said.push(t.with("measure-per-cm", &[("value", &value), ("half", &half)]));
+    }
+    said
+}
+
+/// How an edge is: `edge toothed`.
+pub fn edge_kind(t: Tongue, kind: EdgeKind) -> String {
+    t.say(match kind {
+        EdgeKind::Entire => "measure-edge-entire",
+        EdgeKind::Wavy => "measure-edge-wavy",
+        EdgeKind::Toothed => "measure-edge-toothed",
+        EdgeKind::DoubleToothed => "measure-edge-double-toothed",
+        EdgeKind::ToothedOrDouble => "measure-edge-toothed-or-double",
+    })
 }

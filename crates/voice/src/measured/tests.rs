@@ -2,6 +2,10 @@
 
 use std::collections::BTreeSet;
 
+use spinney_model::{
+    Arrangement, Edge, EdgeKind, EdgeUnseen, LeafForm, Leaflets, Lobes, Sinuses, TeethPerCm,
+};
+
 use super::*;
 
 fn said(t: Tongue, what: Measurand, value: f64, plus_minus: f64) -> String {
@@ -56,10 +60,44 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
             said.extend([sentence, remedy]);
         }
         said.extend(Measurand::ALL.map(|what| measurand(t, what)));
+        said.extend(EdgeKind::ALL.map(|kind| edge_kind(t, kind)));
         count += said.len();
         all.extend(said);
     }
     assert_eq!(all.len(), count, "{all:?}");
     assert!(all.iter().any(|text| text.contains("124 cm")));
     assert_eq!(left_out(Tongue::of_terminal(), &[]), "");
+}
+
+#[test]
+fn a_form_is_said_in_each_language() {
+    let teeth = [vec![[0.0; 2]; 12], vec![[0.0; 2]; 9]];
+    let per_cm = Some(TeethPerCm { value: 2.518, plus_minus: 0.13 });
+    let edge = Edge { kind: EdgeKind::Toothed, teeth, per_cm };
+    let sinuses = Sinuses {
+        depth: 0.521,
+        plus_minus: 0.061,
+        arrangement: Some(Arrangement::Hand),
+        places: Vec::new(),
+    };
+    let lobes = Some(Lobes { tips: vec![[0.0; 2]; 5], sinuses: Some(sinuses) });
+    let lobed = LeafForm { leaflets: None, lobes, edge: Ok(edge.clone()) };
+    let (english, german) = (Tongue::of_terminal(), Tongue::for_person(&["de".to_owned()]));
+    assert_eq!(
+        form(english, &lobed).join(" · "),
+        "5 lobes like a hand · deepest gap 52 ± 6 % of the way in · edge toothed \
+         · teeth: 12 on the left, 9 on the right · 2.52 ± 0.13 in a cm"
+    );
+    assert_eq!(
+        form(german, &lobed).join(" · "),
+        "5 Lappen wie eine Hand · tiefste Bucht zu 52 ± 6 % eingeschnitten · Rand gezähnt \
+         · Zähne: 12 links, 9 rechts · 2,52 ± 0,13 auf 1 cm"
+    );
+    let middles = vec![[0.0; 2]; 9];
+    let arrangement = Arrangement::Feather;
+    let leaflets = Some(Leaflets { middles, arrangement, at_end: Some(true) });
+    let compound = LeafForm { leaflets, lobes: None, edge: Err(EdgeUnseen::TooCoarse) };
+    let said = form(english, &compound);
+    assert_eq!(said[..2], ["9 leaflets like a feather", "one of them at the end"]);
+    assert!(said[2].contains("300 dots per inch"), "{said:?}");
 }

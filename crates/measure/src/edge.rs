@@ -1,0 +1,249 @@
+//! The edge of a blade: entire, wavy, toothed or double-toothed, and its teeth.
+//!
+//! From the sinuses of an outline that part no lobes to teeth, counted on each side. A tooth stands out
+//! between two sinuses (Ellis et al., *Manual of Leaf Architecture*, 2009: a projection whose sinus is
+//! incised by less than a quarter; teeth of two sizes make an edge double-toothed; teeth per
+//! cm; from memory). Where the picture is too coarse to see teeth, that is said.
+
+use spinney_model::{Edge, EdgeKind, EdgeUnseen, TeethPerCm};
+
+use crate::polygon::{Point, distance};
+use crate::turns::{Sinus, beside};
+
+/// So many teeth make an edge toothed.
+const FEWEST: usize = 3;
+/// Without teeth an edge is entire where a pixel is at most so many mm, or, where nobody knows how
+/// large it is, where the blade is so many pixels long. Coarser ones say nothing.
+const FINE: f64 = 0.13;
+const LONG: f64 = 600.0;
+/// Teeth narrower than this many pixels are not told apart.
+const NARROWEST: f64 = 6.0;
+/// A sinus of so much less than the deepest of the two on each side of it is one between small teeth.
+const SMALL: f64 = 0.6;
+const NEAR: usize = 2;
+/// Where this share of the large teeth has smaller ones on it, an edge is double-toothed.
+const DOUBLE: f64 = 0.45;
+/// On teeth lower than this many pixels smaller ones cannot be seen.
+const LOWEST: f64 = 6.0;
+/// Between sinuses so many times as far apart as usual is plain edge.
+const APART: f64 = 2.5;
+/// A tooth at the end of a row, which only one sinus bounds, is at least so high, of the usual height.
+const AT_END: f64 = 0.45;
+/// How sharply a wave turns at most within an eighth of its width, of how it turns on the whole: a
+/// point turns all at once, a sine by 0.56. Seen where it has so many pixels.
+const ROUND: f64 = 0.75;
+const EIGHTH: f64 = 0.12;
+const WIDE: f64 = 30.0;
+
+/// What the edge is told from: the line around a blade, all its sinuses, and those that part lobes.
+pub(crate) struct Margin<'a> {
+    pub(crate) line: &'a [Point],
+    pub(crate) all: &'a [Sinus],
+    pub(crate) lobes: &'a [Sinus],
+    /// The tips of the lobes, one more than there are sinuses between them.
+    pub(crate) tips: &'a [usize],
+    /// The tip of the blade.
+    pub(crate) tip: Point,
+    /// How long the blade is, in pixels.
+    pub(crate) length: f64,
+    /// Sides are those of each leaflet, and not those of the leaf.
+    pub(crate) leaflets: bool,
+}
+
+/// A lobe, or a leaflet, or the whole blade: from the sinus or the base before it to the one behind.
+struct Lobe {
+    from: usize,
+    to: usize,
+    tip: usize,
+    /// Its own sinuses in their order.
+    sinuses: Vec<Sinus>,
+}
+
+/// What stands out between two places.
+struct Tooth {
+    /// From where to where, and its tip.
+    ends: [usize; 2],
+    tip: usize,
+    /// Both ends are sinuses.
+    whole: bool,
+    height: f64,
+    width: f64,
+}
+
+/// The edge of a blade; `mm` is the length of a pixel.
+pub(crate) fn edge(margin: &Margin<'_>, mm: Option<f64>) -> Result<Edge, EdgeUnseen> {
+    let mut lobes = margin.lobes();
+    let rows: Vec<Row> = lobes.iter().map(|lobe| Row::of(&lobe.sinuses)).collect();
+    let count: usize = rows.iter().map(|row| row.teeth).sum();
+    let with_small: usize = rows.iter().map(|row| row.with_small).sum();
+    let double = count >= FEWEST && with_small as f64 >= DOUBLE * count as f64;
+    if double {
+        for (lobe, row) in lobes.iter_mut().zip(rows) {
+            lobe.sinuses = row.large;
+        }
+    }
+    let teeth = margin.teeth(&lobes);
+    if teeth.len() < FEWEST {
+        return match mm.map_or(margin.length >= LONG, |mm| mm <= FINE) {
+            true => {
+                Ok(Edge { kind: EdgeKind::Entire, teeth: Default::default(), per_cm: None })
+            }
+            false => Err(EdgeUnseen::TooCoarse),
+        };
+    }
+    let width = middle(teeth.iter().map(|tooth| tooth.width));
+    if width < NARROWEST {
+        return Err(EdgeUnseen::TooCoarse);
+    }
+    let kind = match middle(teeth.iter().map(|tooth| tooth.height)) {
+        _ if double => EdgeKind::DoubleToothed,
+        _ if width >= WIDE && margin.round(&teeth) => EdgeKind::Wavy,
+        height if height < LOWEST => EdgeKind::ToothedOrDouble,
+        _ => EdgeKind::Toothed,
+    };
+    let (left, right): (Vec<&Tooth>, _) =
+        teeth.iter().partition(|tooth| margin.is_left(&lobes, tooth));
+    let tips = |side: Vec<&Tooth>| side.iter().map(|tooth| margin.line[tooth.tip]).collect();
+    let teeth_of = [tips(left), tips(right)];
+    Ok(Edge { kind, teeth: teeth_of, per_cm: mm.map(|mm| per_cm(&teeth, mm)) })
+}
+
+/// The large sinuses of a lobe.
+struct Row {
+    large: Vec<Sinus>,
+    /// How many teeth are between two of them, and how many of those have smaller ones on them.
+    teeth: usize,
+    with_small: usize,
+}
+
+impl Row {
+    fn of(sinuses: &[Sinus]) -> Self {
+        let deepest = |at: usize| {
+            let near = &sinuses[at.saturating_sub(NEAR)..(at + NEAR + 1).min(sinuses.len())];
+            near.iter().map(|sinus| sinus.depth).fold(0.0, f64::max)
+        };
+        let is_large = |at: &usize| sinuses[*at].depth >= SMALL * deepest(*at);
+        let large: Vec<usize> = (0..sinuses.len()).filter(is_large).collect();
+        // What is small at the end of a row is the beginning of plain edge.
+        let with_small = large.windows(2).filter(|two| two[1] - two[0] > 1).count();
+        let teeth = large.len().saturating_sub(1);
+        Self { large: large.into_iter().map(|at| sinuses[at]).collect(), teeth, with_small }
+    }
+}
+
+/// How many teeth are in a cm, by how wide the middle one is.
+fn per_cm(teeth: &[Tooth], mm: f64) -> TeethPerCm {
+    let count = teeth.len() as f64;
+    let mean = teeth.iter().map(|tooth| tooth.width).sum::<f64>() / count;
+    let squares = teeth.iter().map(|tooth| (tooth.width - mean).powi(2)).sum::<f64>();
+    let error = (squares / (count - 1.0) / count).sqrt();
+    let value = 10.0 / (middle(teeth.iter().map(|tooth| tooth.width)) * mm);
+    TeethPerCm { value, plus_minus: value * 2.0 * (error / mean).hypot(0.02) }
+}
+
+fn middle(all: impl Iterator<Item = f64>) -> f64 {
+    let mut all: Vec<f64> = all.collect();
+    all.sort_by(f64::total_cmp);
+    all.get(all.len() / 2).copied().unwrap_or(0.0)
+}
+
+impl Margin<'_> {
+    fn lobes(&self) -> Vec<Lobe> {
+        let mut ends = vec![0];
+        ends.extend(self.lobes.iter().map(|sinus| sinus.at));
+        ends.push(self.line.len() - 1);
+        let parts = |sinus: &Sinus| {
+            let lid = sinus.lid[0]..=sinus.lid[1];
+            self.lobes.iter().any(|lobe| lid.contains(&lobe.at))
+        };
+        let lobe = |(tip, ends): (&usize, &[usize])| {
+            let within = |sinus: &&Sinus| (ends[0]..ends[1]).contains(&sinus.at);
+            let own = self.all.iter().filter(within).filter(|sinus| !parts(sinus)).copied();
+            Lobe { from: ends[0], to: ends[1], tip: *tip, sinuses: own.collect() }
+        };
+        self.tips.iter().zip(ends.windows(2)).map(lobe).collect()
+    }
+
+    /// Whether a tooth is on the left, seen with the tip up: of its leaflet, or else of the leaf.
+    fn is_left(&self, lobes: &[Lobe], tooth: &Tooth) -> bool {
+        if self.leaflets {
+            let its = lobes.iter().find(|lobe| (lobe.from..=lobe.to).contains(&tooth.tip));
+            return its.is_some_and(|lobe| tooth.tip < lobe.tip);
+        }
+        let away = |at: &usize| distance(self.line[*at], self.tip);
+        let top = (0..self.line.len()).min_by(|a, b| away(a).total_cmp(&away(b)));
+        top.is_some_and(|top| tooth.tip < top)
+    }
+
+    /// All teeth: those between two sinuses but for the tips of lobes, and those at the ends of rows.
+    fn teeth(&self, lobes: &[Lobe]) -> Vec<Tooth> {
+        let between = |lobe: &Lobe| -> Vec<Tooth> {
+            let two = lobe.sinuses.windows(2).map(|two| [two[0].at, two[1].at]);
+            two.filter(|ends| !(ends[0]..=ends[1]).contains(&lobe.tip))
+                .map(|ends| self.tooth(ends, true))
+                .collect()
+        };
+        let mut all: Vec<Vec<Tooth>> = lobes.iter().map(between).collect();
+        let width = middle(all.iter().flatten().map(|tooth| tooth.width));
+        let height = middle(all.iter().flatten().map(|tooth| tooth.height));
+        for (lobe, teeth) in lobes.iter().zip(&mut all) {
+            teeth.retain(|tooth| tooth.width <= APART * width);
+            let (Some(first), Some(last)) = (lobe.sinuses.first(), lobe.sinuses.last()) else {
+                continue;
+            };
+            let ends = [(first.at, lobe.from), (last.at, lobe.to)];
+            let ends = ends.map(|(at, end)| self.at_end(at, end, width));
+            let high = |tooth: &Tooth| {
+                let of_tip = (tooth.ends[0]..=tooth.ends[1]).contains(&lobe.tip);
+                height > 0.0 && tooth.height >= AT_END * height && !of_tip
+            };
+            teeth.extend(ends.into_iter().flatten().filter(high));
+        }
+        let mut teeth: Vec<Tooth> = all.into_iter().flatten().collect();
+        teeth.sort_by_key(|tooth| tooth.tip);
+        teeth
+    }
+
+    fn tooth(&self, ends: [usize; 2], whole: bool) -> Tooth {
+        let ends = [ends[0].min(ends[1]), ends[0].max(ends[1])];
+        let foot = ends.map(|at| self.line[at]);
+        let far = |at: &usize| beside(self.line[*at], foot);
+        let tip = (ends[0]..=ends[1]).max_by(|a, b| far(a).total_cmp(&far(b)));
+        let tip = tip.unwrap_or(ends[0]);
+        Tooth { ends, tip, whole, height: far(&tip), width: distance(foot[0], foot[1]) }
+    }
+
+    /// What stands out from a sinus as far as a tooth is wide, towards the end of its lobe, if there is
+    /// room for it.
+    fn at_end(&self, from: usize, end: usize, width: f64) -> Option<Tooth> {
+        let far = |at: &usize| distance(self.line[*at], self.line[from]) >= width;
+        let to = match end < from {
+            true => (end..from).rev().find(far),
+            false => (from..end).find(far),
+        };
+        Some(self.tooth([from, to?], false))
+    }
+
+    /// Whether neither teeth nor sinuses have a point.
+    fn round(&self, teeth: &[Tooth]) -> bool {
+        let turn = |at: usize, off: [usize; 2]| {
+            let [a, b, c] = [off[0], at, off[1]].map(|at| self.line[at]);
+            let angle = |a: Point, b: Point| (b[1] - a[1]).atan2(b[0] - a[0]);
+            let turn = angle(b, c) - angle(a, b);
+            turn.sin().atan2(turn.cos()).abs()
+        };
+        let last = self.line.len() - 1;
+        let sharp = |at: usize, ends: [usize; 2], width: f64| {
+            let step = (EIGHTH * width).round() as usize;
+            let near = [at.saturating_sub(step), (at + step).min(last)];
+            turn(at, near) / turn(at, ends).max(1e-6)
+        };
+        let whole = teeth.iter().filter(|tooth| tooth.whole);
+        let tips = whole.map(|tooth| sharp(tooth.tip, tooth.ends, tooth.width));
+        // A sinus between two teeth.
+        let beside = teeth.windows(2).filter(|two| two[0].ends[1] == two[1].ends[0]);
+        let sinuses =
+            beside.map(|two| sharp(two[0].ends[1], [two[0].tip, two[1].tip], two[0].width));
+        middle(tips) < ROUND && middle(sinuses) < ROUND
+    }
+}
