@@ -123,7 +123,7 @@ fn ranged(asked: &Asked<'_>, kind: usize, one: &Ranged) -> Markup {
     let id = instead_field(kind, one.length);
     html! {
         p {
-            strong { (what) } ": "
+            strong { (what) ":" } " "
             @if one.fits {
                 (t.count_with("scan-range", leaves, &[("range", &t.decimal(&range))]))
                 @if !one.before.is_empty() {
