@@ -18,7 +18,8 @@ const FINE: f64 = 0.13;
 const LONG: f64 = 600.0;
 /// Teeth narrower than this many pixels are not told apart.
 const NARROWEST: f64 = 6.0;
-/// A sinus of so much less than the deepest of the two on each side of it is one between small teeth.
+/// A sinus less than so many times as deep as the deepest near it, of so many on each side, is one
+/// between small teeth.
 const SMALL: f64 = 0.6;
 const NEAR: usize = 2;
 /// Where this share of the large teeth has smaller ones on it, an edge is double-toothed.
@@ -30,10 +31,11 @@ const APART: f64 = 2.5;
 /// A tooth at the end of a row, which only one sinus bounds, is at least so high, of the usual height.
 const AT_END: f64 = 0.45;
 /// How sharply a wave turns at most within an eighth of its width, of how it turns on the whole: a
-/// point turns all at once, a sine by 0.56. Seen where it has so many pixels.
-const ROUND: f64 = 0.75;
+/// point turns all at once, a sine by 0.56. Seen where it has so many pixels; a point of fewer than
+/// the second number of them is blunted by the scan.
+const ROUND: [f64; 2] = [0.75, 0.85];
 const EIGHTH: f64 = 0.12;
-const WIDE: f64 = 30.0;
+const WIDE: [f64; 2] = [30.0, 50.0];
 
 /// What the edge is told from: the line around a blade, all its sinuses, and those that part lobes.
 pub(crate) struct Margin<'a> {
@@ -73,7 +75,7 @@ struct Tooth {
 /// The edge of a blade; `mm` is the length of a pixel.
 pub(crate) fn edge(margin: &Margin<'_>, mm: Option<f64>) -> Result<Edge, EdgeUnseen> {
     let mut lobes = margin.lobes();
-    let rows: Vec<Row> = lobes.iter().map(|lobe| Row::of(&lobe.sinuses)).collect();
+    let rows: Vec<Row> = lobes.iter().map(Row::of).collect();
     let count: usize = rows.iter().map(|row| row.teeth).sum();
     let with_small: usize = rows.iter().map(|row| row.with_small).sum();
     let double = count >= FEWEST && with_small as f64 >= DOUBLE * count as f64;
@@ -97,7 +99,7 @@ pub(crate) fn edge(margin: &Margin<'_>, mm: Option<f64>) -> Result<Edge, EdgeUns
     }
     let kind = match middle(teeth.iter().map(|tooth| tooth.height)) {
         _ if double => EdgeKind::DoubleToothed,
-        _ if width >= WIDE && margin.round(&teeth) => EdgeKind::Wavy,
+        _ if width >= WIDE[0] && margin.round(&teeth, width) => EdgeKind::Wavy,
         height if height < LOWEST => EdgeKind::ToothedOrDouble,
         _ => EdgeKind::Toothed,
     };
@@ -117,16 +119,22 @@ struct Row {
 }
 
 impl Row {
-    fn of(sinuses: &[Sinus]) -> Self {
+    fn of(lobe: &Lobe) -> Self {
+        let sinuses = &lobe.sinuses;
         let deepest = |at: usize| {
             let near = &sinuses[at.saturating_sub(NEAR)..(at + NEAR + 1).min(sinuses.len())];
             near.iter().map(|sinus| sinus.depth).fold(0.0, f64::max)
         };
         let is_large = |at: &usize| sinuses[*at].depth >= SMALL * deepest(*at);
         let large: Vec<usize> = (0..sinuses.len()).filter(is_large).collect();
-        // What is small at the end of a row is the beginning of plain edge.
-        let with_small = large.windows(2).filter(|two| two[1] - two[0] > 1).count();
-        let teeth = large.len().saturating_sub(1);
+        let of_tip =
+            |two: &&[usize]| (sinuses[two[0]].at..=sinuses[two[1]].at).contains(&lobe.tip);
+        let teeth = || large.windows(2).filter(|two| !of_tip(two));
+        // One small sinus at the end of a row is the beginning of plain edge, two are on a tooth.
+        let at_end = [large.first().copied(), large.last().map(|at| sinuses.len() - 1 - at)];
+        let at_end = at_end.into_iter().flatten().filter(|small| *small >= 2).count();
+        let with_small = teeth().filter(|two| two[1] - two[0] > 1).count() + at_end;
+        let teeth = teeth().count() + at_end;
         Self { large: large.into_iter().map(|at| sinuses[at]).collect(), teeth, with_small }
     }
 }
@@ -225,7 +233,8 @@ impl Margin<'_> {
     }
 
     /// Whether neither teeth nor sinuses have a point.
-    fn round(&self, teeth: &[Tooth]) -> bool {
+    fn round(&self, teeth: &[Tooth], width: f64) -> bool {
+        let most = ROUND[usize::from(width >= WIDE[1])];
         let turn = |at: usize, off: [usize; 2]| {
             let [a, b, c] = [off[0], at, off[1]].map(|at| self.line[at]);
             let angle = |a: Point, b: Point| (b[1] - a[1]).atan2(b[0] - a[0]);
@@ -244,6 +253,6 @@ impl Margin<'_> {
         let beside = teeth.windows(2).filter(|two| two[0].ends[1] == two[1].ends[0]);
         let sinuses =
             beside.map(|two| sharp(two[0].ends[1], [two[0].tip, two[1].tip], two[0].width));
-        middle(tips) < ROUND && middle(sinuses) < ROUND
+        middle(tips) < most && middle(sinuses) < most
     }
 }

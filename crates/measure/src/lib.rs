@@ -7,9 +7,9 @@
 //!
 //! In reading order: `picture` (bytes to pixels, `resolution`) · `ground` (what is no leaf) ·
 //! `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
-//! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is
-//! between them) · `lobes` · `edge` ·
-//! `leaflets` · `form` (what is counted of one) · `leaf` (all measures of one) · `plus_minus`.
+//! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is between them) ·
+//! `lobes` · `edge` · `leaflets` · `form` (what is counted of one) · `leaf` (all measures of one) ·
+//! `plus_minus`.
 
 mod axis;
 mod cut_out;
