@@ -250,3 +250,111 @@ def test_plants_are_outlined_as_they_were_cut_out():
     assert len(ours) >= 20, len(ours)
     assert np.median(ours) >= 0.96, sorted(ours)
     assert np.mean(ours) >= np.mean(otsus), (np.mean(ours), np.mean(otsus))
+
+
+# --- photographs of the printed scale card, through OpenCV's camera -----------------------------
+
+
+#: So many pixels is a photograph wide and high.
+PHOTOGRAPH = (2000, 1500)
+#: Turn and tilt in degrees, the lens's first term, and how far away the camera is, in mm.
+CAMERAS = [
+    (2, 0, 0.0, 330),
+    (90, 8, -0.08, 330),
+    (181, 15, 0.05, 345),
+    (275, 20, -0.12, 350),
+    (30, 25, -0.05, 430),
+    (320, 25, 0.08, 430),
+]
+#: The middle of the rings, in mm on the paper.
+AIMED_AT = (105, 176)
+#: Ellipses that lie on the card: their middles in mm on the paper, half length, half width, turn.
+ON_CARD = [
+    ((62, 118), 30, 13, 0.3), ((140, 125), 26, 16, 1.3), ((100, 165), 21, 11, 2.2),
+    ((55, 205), 28, 14, 0.9), ((150, 205), 31, 12, 1.7), ((103, 235), 24, 12, 0.1),
+]
+
+
+def card_with_leaves(pdf, seed):
+    """The sheet as the press made it, rasterised by poppler, with leaves on it; in light."""
+    raster = subprocess.run(
+        ["pdftoppm", "-r", str(DPI), "-png", "-singlefile", pdf],
+        capture_output=True, check=True,
+    ).stdout
+    sheet = cv2.cvtColor(cv2.imdecode(np.frombuffer(raster, np.uint8), 1), cv2.COLOR_BGR2RGB)
+    world = light(np.minimum(sheet, 243))
+    for middle, half_length, half_width, turn in ON_CARD:
+        there = turned(ellipse(half_length, half_width), turn) + middle
+        fine = np.zeros((sheet.shape[0] * 2, sheet.shape[1] * 2), np.uint8)
+        cv2.fillPoly(
+            fine, [np.round((there / MM * 2 - 0.5) * 256).astype(np.int32)], 255, shift=8
+        )
+        cover = cv2.resize(fine, sheet.shape[1::-1], interpolation=cv2.INTER_AREA) / 255
+        colour = light(np.add(LEAF, np.random.default_rng(seed).integers(-25, 25, 3)))
+        world = world * (1 - cover[..., None]) + colour * cover[..., None]
+    return world
+
+
+def photographed(world, turn, tilt, lens, away, seed):
+    """The card on a brown table, seen by a camera: OpenCV's lens, uneven light, blur, noise, JPEG."""
+    width, height = (2 * side for side in PHOTOGRAPH)
+    focal = 1.05 * width
+    camera = np.array([[focal, 0, width / 2], [0, focal, height / 2], [0, 0, 1]])
+    across, down = np.meshgrid(np.arange(width, dtype=np.float32), np.arange(height, dtype=np.float32))
+    pixels = np.stack([across, down], -1).reshape(-1, 1, 2)
+    rays = cv2.undistortPoints(pixels, camera, np.array([lens, 0, 0, 0], float)).reshape(-1, 2)
+    tilted, _ = cv2.Rodrigues(np.array([np.radians(tilt), 0, 0]))
+    round_, _ = cv2.Rodrigues(np.array([0, 0, np.radians(turn)]))
+    # From the paper (mm, the middle of the rings at 0) to the camera: turned, tilted, and so far away.
+    pose = tilted @ round_
+    plane = np.column_stack([pose[:, 0], pose[:, 1], [0, 0, away]])
+    seen = np.column_stack([rays, np.ones(len(rays))]) @ np.linalg.inv(plane).T
+    mm = seen[:, :2] / seen[:, 2:] + AIMED_AT
+    places = (mm / MM - 0.5).astype(np.float32).reshape(height, width, 2)
+    table = tuple(float(part) for part in light((120, 88, 60)))
+    shot = cv2.remap(
+        world.astype(np.float32), places, None, cv2.INTER_LINEAR,
+        borderMode=cv2.BORDER_CONSTANT, borderValue=table,
+    )
+    shot = cv2.GaussianBlur(cv2.resize(shot, PHOTOGRAPH, interpolation=cv2.INTER_AREA), (0, 0), 0.7)
+    down, across = np.mgrid[0 : PHOTOGRAPH[1], 0 : PHOTOGRAPH[0]]
+    shot = shot * (1 - 0.25 * across / PHOTOGRAPH[0] - 0.1 * down / PHOTOGRAPH[1])[..., None]
+    noise = np.random.default_rng(seed).normal(0, 2, shot.shape)
+    return np.clip(255 * np.maximum(shot, 0) ** (1 / 2.2) + noise, 0, 255).astype(np.uint8)
+
+
+def of_photograph(pixels):
+    with tempfile.TemporaryDirectory() as folder:
+        path = pathlib.Path(folder) / "photograph.jpg"
+        Image.fromarray(pixels).save(path, quality=88)
+        run = subprocess.run(
+            [SPINNEY, "measure", path, "--format", "json"], capture_output=True, timeout=120
+        )
+    assert run.returncode == 0, run.stderr.decode()
+    return json.loads(run.stdout)["pictures"][0]
+
+
+def test_leaves_on_a_photographed_scale_card_have_their_lengths():
+    """The printed sheet seen askew: each ellipse is as long, wide and large as it was drawn."""
+    pdf = pathlib.Path(sys.argv[2]) / "hedge_walk/best/scale-card.pdf"
+    off = {"blade length": [], "blade width": [], "blade area": []}
+    for seed, (turn, tilt, lens, away) in enumerate(CAMERAS):
+        pixels = photographed(card_with_leaves(pdf, seed), turn, tilt, lens, away, seed)
+        picture = of_photograph(pixels)
+        assert picture["scale"] == "scale card", (turn, tilt, picture["scale"])
+        found = sorted(picture["leaves"], key=lambda leaf: whole(leaf, "blade area")[0])
+        drawn = sorted(ON_CARD, key=lambda leaf: leaf[1] * leaf[2])
+        assert len(found) == len(drawn), (turn, tilt, len(found), picture["left_out"])
+        for leaf, (_, half_length, half_width, _) in zip(found, drawn):
+            for what, truth in [
+                ("blade length", 2 * half_length),
+                ("blade width", 2 * half_width),
+                ("blade area", np.pi * half_length * half_width),
+            ]:
+                value, plus_minus = whole(leaf, what)
+                off[what].append(abs(value / truth - 1))
+                assert abs(value - truth) <= plus_minus, (turn, tilt, what, value, truth)
+    said = ", ".join(f"{what} {np.median(each):.2%} (worst {max(each):.2%})" for what, each in off.items())
+    print(f"     (off by {said})")
+    for what, limit in [("blade length", 0.02), ("blade width", 0.02), ("blade area", 0.03)]:
+        assert max(off[what]) < limit, said

@@ -8,6 +8,7 @@
 
 use image::RgbImage;
 
+use crate::equations;
 use crate::picture::Picture;
 
 /// A contrast of 1 in the plane.
@@ -231,43 +232,24 @@ fn dot(terms: &[f64; 10], basis: &[f64; 10]) -> f64 {
     terms.iter().zip(basis).map(|(term, value)| term * value).sum()
 }
 
-/// The surface of so many terms that is nearest to the samples: normal equations, solved by
-/// elimination with pivots.
+/// The surface of so many terms that is nearest to the samples.
 fn least_squares<'s>(
     count: usize,
     colour: usize,
     samples: impl Iterator<Item = &'s Sample>,
 ) -> Option<[f64; 10]> {
-    let mut rows = [[0.0; 11]; 10];
+    let mut rows = vec![vec![0.0; count + 1]; count];
     for sample in samples {
         let basis = basis(sample.at);
-        for down in 0..count {
-            for across in 0..count {
-                rows[down][across] += basis[down] * basis[across];
+        for (row, down) in rows.iter_mut().zip(basis) {
+            for (value, across) in row[..count].iter_mut().zip(basis) {
+                *value += down * across;
             }
-            rows[down][10] += basis[down] * sample.colour[colour];
-        }
-    }
-    for at in 0..count {
-        let pivot =
-            (at..count).max_by(|a, b| rows[*a][at].abs().total_cmp(&rows[*b][at].abs()))?;
-        rows.swap(at, pivot);
-        if rows[at][at].abs() < 1e-9 {
-            return None;
-        }
-        for below in at + 1..count {
-            let part = rows[below][at] / rows[at][at];
-            let upper = rows[at];
-            for (value, above) in rows[below].iter_mut().zip(upper) {
-                *value -= part * above;
-            }
+            row[count] += down * sample.colour[colour];
         }
     }
     let mut found = [0.0; 10];
-    for at in (0..count).rev() {
-        let known: f64 = (at + 1..count).map(|other| rows[at][other] * found[other]).sum();
-        found[at] = (rows[at][10] - known) / rows[at][at];
-    }
+    found[..count].copy_from_slice(&equations::solved(&mut rows)?);
     Some(found)
 }
 

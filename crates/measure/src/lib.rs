@@ -5,15 +5,17 @@
 //! leaves with its unit and its ±.
 //! [`cut_out()`] hands each leaf on alone, upright. It opens no file and has no sentence.
 //!
-//! In reading order: `picture` (bytes to pixels, `resolution`) · `ground` (what is no leaf) ·
-//! `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
+//! In reading order: `picture` (bytes to pixels, `resolution`) · `card` (a photograph laid flat) ·
+//! `ground` (what is no leaf) · `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
 //! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is between them) ·
 //! `lobes` · `edge` · `leaflets` · `form` (what is counted of one) · `leaf` (all measures of one) ·
 //! `plus_minus`.
 
 mod axis;
+mod card;
 mod cut_out;
 mod edge;
+mod equations;
 mod form;
 mod ground;
 mod leaf;

@@ -3,6 +3,7 @@
 //! From the bytes of a PNG or JPEG file, judged by its header before it is unpacked, to eight bits
 //! a colour, turned as the file says (Exif, orientation). Clear parts are white paper.
 
+use std::borrow::Cow;
 use std::io::Cursor;
 
 use image::metadata::Orientation;
@@ -12,7 +13,7 @@ use image::{
 use spinney_model::limits::{PICTURE_BYTES, PICTURE_PIXELS, PICTURE_SIDE, PICTURE_STEPWISE};
 use spinney_model::{PictureError, PictureScale};
 
-use crate::resolution;
+use crate::{card, resolution};
 
 /// The most memory that unpacking one picture may take, in bytes: eight for each pixel, which
 /// sixteen bits a colour and clear parts need.
@@ -28,14 +29,43 @@ pub struct Picture {
     pub pixels: RgbImage,
     /// How large a pixel is.
     pub scale: PictureScale,
+    /// Whether it is no longer what the file shows: a photograph laid flat by its scale card.
+    pub(crate) flattened: bool,
 }
 
-/// Reads a picture. What the person says of its dots per inch goes before what the file says.
+impl Picture {
+    /// What lies on a scale card in it, where nobody said for certain how large a pixel is and there is
+    /// one.
+    fn on_card(&self) -> Option<Self> {
+        match self.scale {
+            PictureScale::Said { .. } | PictureScale::OfFile { doubt: None, .. } => None,
+            _ => card::flat(&self.pixels),
+        }
+    }
+
+    /// What was looked at, as a file: the picture's own, or what it was laid flat to (PNG).
+    ///
+    /// **Errors**: there is no memory to pack it.
+    pub fn looked_at<'f>(&self, file: &'f [u8]) -> Result<Cow<'f, [u8]>, PictureError> {
+        if !self.flattened {
+            return Ok(Cow::Borrowed(file));
+        }
+        let mut packed = Vec::new();
+        self.pixels
+            .write_to(&mut Cursor::new(&mut packed), ImageFormat::Png)
+            .map_err(|_| PictureError::TooLarge)?;
+        Ok(Cow::Owned(packed))
+    }
+}
+
+/// Reads a picture. What the person says of its dots per inch goes before what the file says. Where
+/// neither says it for certain a scale card is looked for, and what lies on it is laid flat.
 ///
 /// **Errors**: neither PNG nor JPEG, or damaged; more bytes or pixels than are unpacked.
 pub fn read(bytes: &[u8], said: Option<f64>) -> Result<Picture, PictureError> {
     let (picture, scale) = opened(bytes, said, MOST_MEMORY)?;
-    Ok(Picture { pixels: on_paper(picture), scale })
+    let picture = Picture { pixels: on_paper(picture), scale, flattened: false };
+    Ok(picture.on_card().unwrap_or(picture))
 }
 
 /// A picture that was read in little memory.
@@ -56,21 +86,18 @@ pub fn read_small(bytes: &[u8], said: Option<f64>, most: u64) -> Result<Small, P
     let (picture, scale) = opened(bytes, said, LITTLE_MEMORY)?;
     let (width, height) = (picture.width(), picture.height());
     let halved = u64::from(width) * u64::from(height) > most;
-    if !halved {
-        return Ok(Small {
-            picture: Picture { pixels: on_paper(picture), scale },
-            scale,
-            halved,
-        });
-    }
-    let half = picture.thumbnail_exact(width.div_ceil(2), height.div_ceil(2));
-    drop(picture);
-    let of_half = match scale {
-        PictureScale::Said { dpi } => PictureScale::Said { dpi: dpi / 2.0 },
-        PictureScale::OfFile { dpi, doubt } => PictureScale::OfFile { dpi: dpi / 2.0, doubt },
-        PictureScale::Unknown(why) => PictureScale::Unknown(why),
+    let small = match halved {
+        false => Picture { pixels: on_paper(picture), scale, flattened: false },
+        true => {
+            let half = picture.thumbnail_exact(width.div_ceil(2), height.div_ceil(2));
+            drop(picture);
+            Picture { pixels: on_paper(half), scale: scale.halved(), flattened: false }
+        }
     };
-    Ok(Small { picture: Picture { pixels: on_paper(half), scale: of_half }, scale, halved })
+    Ok(match small.on_card() {
+        Some(flat) => Small { scale: flat.scale, picture: flat, halved: false },
+        None => Small { picture: small, scale, halved },
+    })
 }
 
 /// A picture as it is unpacked, upright, and how large its pixels are.

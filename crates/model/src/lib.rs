@@ -24,6 +24,7 @@ mod matrix;
 mod measured;
 mod quantity;
 mod revision;
+pub mod scale_card;
 mod standing;
 mod taxon;
 mod unread;

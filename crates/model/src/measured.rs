@@ -171,15 +171,36 @@ pub enum PictureScale {
         /// What makes it doubtful, if anything does.
         doubt: Option<Doubt>,
     },
+    /// A scale card of ours is in the photograph, which was laid flat by it.
+    OfCard {
+        /// Dots per inch of what was laid flat.
+        dpi: f64,
+        /// How far from where they should be its rings are seen, in mm: the root of the mean
+        /// square.
+        off: f64,
+    },
     /// Nobody says so, or it cannot be: shape and ratios only.
     Unknown(NoScale),
 }
 
 impl PictureScale {
+    /// The same where each two by two pixels became one.
+    #[must_use]
+    pub fn halved(self) -> Self {
+        match self {
+            Self::Said { dpi } => Self::Said { dpi: dpi / 2.0 },
+            Self::OfFile { dpi, doubt } => Self::OfFile { dpi: dpi / 2.0, doubt },
+            Self::OfCard { dpi, off } => Self::OfCard { dpi: dpi / 2.0, off },
+            Self::Unknown(why) => Self::Unknown(why),
+        }
+    }
+
     /// How many mm a pixel is long, where that is known.
     pub fn mm(self) -> Option<f64> {
         match self {
-            Self::Said { dpi } | Self::OfFile { dpi, .. } => Some(25.4 / dpi),
+            Self::Said { dpi } | Self::OfFile { dpi, .. } | Self::OfCard { dpi, .. } => {
+                Some(25.4 / dpi)
+            }
             Self::Unknown(_) => None,
         }
     }

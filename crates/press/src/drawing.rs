@@ -53,7 +53,8 @@ pub(crate) fn square_tab(w: f64, h: f64) -> Piece {
     Piece::rectangle(w, h, Some(Ink::Paper), Some(Pen::solid(0.5, Ink::Ink)))
 }
 
-fn ring(x: f64, y: f64, r: f64) -> Vec<Segment> {
+/// A circle of radius `r` in a box whose corner is at `x`, `y`.
+pub(crate) fn ring(x: f64, y: f64, r: f64) -> Vec<Segment> {
     let k = r * (1.0 - ROUND);
     let d = 2.0 * r;
     vec![

@@ -31,6 +31,7 @@ pub mod rubbing;
 pub mod ruler;
 mod safety;
 mod said;
+pub mod scale_card;
 pub mod second_language;
 mod second_look;
 mod setting;

@@ -77,6 +77,10 @@ fn scale(t: Tongue, scale: PictureScale) -> String {
         PictureScale::OfFile { dpi, doubt: Some(Doubt::Usual) } => {
             with("measure-scale-doubtful", dpi)
         }
+        PictureScale::OfCard { dpi, off } => {
+            let off = t.decimal(&format!("{off:.2}"));
+            t.with("measure-scale-of-card", &[("dpi", &dpi.round()), ("off", &off)])
+        }
         PictureScale::Unknown(NoScale::NotSaid) => t.say("measure-no-scale"),
         PictureScale::Unknown(NoScale::Camera) => t.say("measure-no-scale-camera"),
         PictureScale::Unknown(NoScale::NotSquare) => t.say("measure-no-scale-not-square"),
@@ -102,6 +106,7 @@ pub fn scale_on_screen(t: Tongue, of: PictureScale) -> String {
         ),
         PictureScale::Said { .. }
         | PictureScale::OfFile { doubt: None, .. }
+        | PictureScale::OfCard { .. }
         | PictureScale::Unknown(NoScale::Camera | NoScale::NotSquare) => scale(t, of),
     }
 }

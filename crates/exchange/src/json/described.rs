@@ -145,6 +145,7 @@ texts! {
             Scale::Said { dpi },
             Scale::OfFile { dpi, doubt: None },
             Scale::OfFile { dpi, doubt: Some(Doubt::Usual) },
+            Scale::OfCard { dpi, off: 0.1 },
         ];
         one_of(known.into_iter().chain(unknown.map(Scale::Unknown)).map(words::scale))
     };

@@ -90,6 +90,7 @@ pub(crate) fn scale(scale: PictureScale) -> &'static str {
         PictureScale::Said { .. } => "said",
         PictureScale::OfFile { doubt: None, .. } => "of file",
         PictureScale::OfFile { doubt: Some(Doubt::Usual), .. } => "doubtful",
+        PictureScale::OfCard { .. } => "scale card",
         PictureScale::Unknown(NoScale::NotSaid) => "not said",
         PictureScale::Unknown(NoScale::Camera) => "camera",
         PictureScale::Unknown(NoScale::TooLarge { .. }) => "too large",

@@ -94,7 +94,8 @@ fn write_beside(
     measured: &MeasuredPicture,
 ) -> Result<(), Failure> {
     // What could be measured can be shown.
-    if let Ok(sheet) = measured_picture::sheet(t, bytes, measured, name.to_owned()) {
+    let Ok(shown) = picture.looked_at(bytes) else { return Ok(()) };
+    if let Ok(sheet) = measured_picture::sheet(t, &shown, measured, name.to_owned()) {
         for page in &sheet.pages {
             folder.write(&format!("{name}-measured.svg"), svg::write(page).as_bytes())?;
         }

@@ -39,6 +39,15 @@ sheet-measuring-least = kleinste
 sheet-measuring-most = größte
 sheet-measuring-type = eintragen
 
+## Die Maßkarte, auf der Blätter fotografiert werden.
+
+sheet-scale = Maßkarte
+sheet-title-scale = { $title }: Maßkarte
+sheet-scale-lay = Legt Blätter flach zwischen die Ringe, ohne dass sie sich berühren. Lasst jeden Ring frei.
+sheet-scale-photograph = Fotografiert den ganzen Bogen von oben: alle acht Ringe im Bild, kein Schatten einer Hand.
+sheet-scale-measure = Spinney findet die Ringe, legt das Bild flach und misst jedes Blatt in Millimetern.
+sheet-scale-rings = Acht Ringe um den Platz für die Blätter
+
 ## Rubbelbilder.
 
 sheet-rubbing = Rubbelbilder

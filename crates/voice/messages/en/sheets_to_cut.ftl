@@ -39,6 +39,15 @@ sheet-measuring-least = least
 sheet-measuring-most = most
 sheet-measuring-type = type in
 
+## The scale card, to photograph leaves on.
+
+sheet-scale = Scale card
+sheet-title-scale = { $title }: scale card
+sheet-scale-lay = Lay leaves flat between the rings, not touching each other. Leave every ring in sight.
+sheet-scale-photograph = Photograph the whole sheet from above: all eight rings in the picture, no shadow of a hand.
+sheet-scale-measure = Spinney finds the rings, lays the picture flat and measures each leaf in millimetres.
+sheet-scale-rings = Eight rings around the place for the leaves
+
 ## Rubbings.
 
 sheet-rubbing = Rubbings

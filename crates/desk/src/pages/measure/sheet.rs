@@ -84,7 +84,9 @@ impl Sheet {
         let Small { mut picture, scale, halved } =
             spinney_measure::read_small(&file.bytes, said, most)?;
         let dpi = scale.mm().map_or(ASSUMED, |mm| 25.4 / mm);
-        picture.scale = PictureScale::Said { dpi: if halved { dpi / 2.0 } else { dpi } };
+        if !matches!(scale, PictureScale::OfCard { .. }) {
+            picture.scale = PictureScale::Said { dpi: if halved { dpi / 2.0 } else { dpi } };
+        }
         let measured = spinney_measure::measure(&picture)?;
         if measured.leaves.len() > SCREENS_LEAVES {
             return Err(NoSheet::Many(measured.leaves.len()));

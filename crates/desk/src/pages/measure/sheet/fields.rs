@@ -145,6 +145,7 @@ pub(super) fn scale_in_words(scale: PictureScale) -> String {
         PictureScale::Said { dpi } => format!("said {dpi}"),
         PictureScale::OfFile { dpi, doubt: None } => format!("file {dpi}"),
         PictureScale::OfFile { dpi, doubt: Some(Doubt::Usual) } => format!("usual {dpi}"),
+        PictureScale::OfCard { dpi, off } => format!("card {dpi} {off}"),
         PictureScale::Unknown(NoScale::NotSaid) => "not-said".to_owned(),
         PictureScale::Unknown(NoScale::Camera) => "camera".to_owned(),
         PictureScale::Unknown(NoScale::NotSquare) => "not-square".to_owned(),
@@ -162,6 +163,9 @@ pub(super) fn scale_of_words(words: &str) -> Option<PictureScale> {
         ("file", &[dpi]) => PictureScale::OfFile { dpi: above_nothing(dpi)?, doubt: None },
         ("usual", &[dpi]) => {
             PictureScale::OfFile { dpi: above_nothing(dpi)?, doubt: Some(Doubt::Usual) }
+        }
+        ("card", &[dpi, off]) if off >= 0.0 => {
+            PictureScale::OfCard { dpi: above_nothing(dpi)?, off }
         }
         ("not-said", []) => PictureScale::Unknown(NoScale::NotSaid),
         ("camera", []) => PictureScale::Unknown(NoScale::Camera),

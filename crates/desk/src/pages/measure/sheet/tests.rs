@@ -80,6 +80,7 @@ fn every_scale_comes_back() {
         PictureScale::Said { dpi: 300.0 },
         PictureScale::OfFile { dpi: 299.9994, doubt: None },
         PictureScale::OfFile { dpi: 72.0, doubt: Some(spinney_model::Doubt::Usual) },
+        PictureScale::OfCard { dpi: 181.25, off: 0.093 },
         PictureScale::Unknown(NoScale::NotSaid),
         PictureScale::Unknown(NoScale::Camera),
         PictureScale::Unknown(NoScale::NotSquare),

@@ -1,0 +1,71 @@
+//! The scale card: a sheet to lay leaves on and photograph them.
+//!
+//! From the places of its rings (`spinney_model::scale_card`) to one page: what to do, a line that shows
+//! whether the printer shrank it, and eight rings around the paper that the leaves lie on. `measure` finds
+//! the rings again in the photograph.
+
+use spinney_model::scale_card::{LARGE_DOT, RING, SMALL_DOT, ScaleCard};
+
+use crate::setting::{OUR_GROUP, Setting};
+use crate::sheet::frame::MARGIN;
+use crate::sheet::ink::{Ink, Pen, Style};
+use crate::sheet::{Group, Page, Path, Piece, Role, Sheet};
+use crate::{Booklet, Paper, drawing};
+
+/// What is done, in order.
+const STEPS: [&str; 3] = ["sheet-scale-lay", "sheet-scale-photograph", "sheet-scale-measure"];
+
+/// Whether the table names leaves: nothing else is measured.
+pub fn has_something(booklet: &Booklet) -> bool {
+    spinney_voice::wording::speaks_of_leaves(booklet.matrix)
+}
+
+/// The sheet as boxes in mm.
+pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
+    let setting = Setting::new(booklet);
+    let title = setting.t().with("sheet-title-scale", &[("title", &setting.title())]);
+    setting.sheet(title, vec![page(&setting, paper)])
+}
+
+fn page(setting: &Setting, paper: Paper) -> Page {
+    let card = match paper {
+        Paper::Letter => ScaleCard::Letter,
+        _ => ScaleCard::A4,
+    };
+    let frame = setting.frame(paper, false, "sheet-scale", OUR_GROUP);
+    let wide = frame.wide();
+    let head = setting.masthead(&frame, &setting.say("sheet-scale"), true);
+    let top = head.then(2.0, steps(setting, wide)).then(2.0, setting.check_line());
+    let [w, h] = card.size();
+    let mut nodes = top.moved(MARGIN, MARGIN).nodes;
+    let (x, y) = ((frame.width - w) / 2.0, frame.bottom() - RING.0 - h);
+    nodes.extend(rings(setting, card).moved(x - RING.0, y - RING.0).nodes);
+    frame.page(&setting.faces, nodes, 0, 1)
+}
+
+fn steps(setting: &Setting, wide: f64) -> Piece {
+    let steps = STEPS.iter().enumerate().fold(Piece::blank(wide, 0.0), |list, (at, step)| {
+        let number = setting.block(&(at + 1).to_string(), Style::SMALL_STRONG, 6.0);
+        let words = setting.text(&setting.say(step), Style::SMALL, wide - 6.0);
+        let item = Piece::text(number, Role::Label).with(6.0, 0.0, words.grouped(Group::Body));
+        list.then(0.4, item.grouped(Group::Item))
+    });
+    steps.grouped(Group::List)
+}
+
+/// The rings, from the left and upper edge of the first.
+fn rings(setting: &Setting, card: ScaleCard) -> Piece {
+    let [w, h] = card.size().map(|side| side + 2.0 * RING.0);
+    let (mut bands, mut dots) = (Vec::new(), Vec::new());
+    for mark in card.marks() {
+        let [x, y] = mark.at.map(|at| at + RING.0);
+        let around = |r: f64| drawing::ring(x - r, y - r, r);
+        bands.extend(around(f64::midpoint(RING.0, RING.1)));
+        dots.extend(around(if mark.small { SMALL_DOT } else { LARGE_DOT }));
+    }
+    let pen = Some(Pen::solid(RING.0 - RING.1, Ink::Ink));
+    let bands = Path { segments: bands, fill: None, pen };
+    let dots = Path { segments: dots, fill: Some(Ink::Ink), pen: None };
+    let words = Role::Figure(setting.say("sheet-scale-rings"));
+    Piece::path(w, h, bands, words).with(0.0, 0.0, Piece::path(w, h, dots, Role::Decoration))
+}
