@@ -33,6 +33,9 @@ struct Lens {
     bent: f64,
 }
 
+/// A ring of the card, and the one that is seen for it.
+type Pair = (RingMark, Ring);
+
 /// So few rings are still believed: one or two may be covered.
 const FEWEST: usize = 6;
 /// A ring that is seen farther than this from its place is another thing, in mm.
@@ -47,7 +50,7 @@ pub(crate) fn of(rings: &[Ring], [width, height]: [f64; 2]) -> Option<(ScaleCard
         half: width.hypot(height) / 2.0,
         bent: 0.0,
     };
-    let mut best: Option<(ScaleCard, Vec<(RingMark, Ring)>, f64)> = None;
+    let mut best: Option<(ScaleCard, Vec<Pair>, f64)> = None;
     for many in (FEWEST..=rings.len().min(8)).rev() {
         for chosen in choices(rings, many) {
             let around = clockwise(&chosen);
@@ -93,7 +96,7 @@ fn clockwise(rings: &[Ring]) -> Vec<Ring> {
 
 /// Each way in which rings can be those of a card: in its order, with dots as they are, some left out, but
 /// none of those that tell which card it is.
-fn fitting(card: ScaleCard, around: &[Ring]) -> Vec<Vec<(RingMark, Ring)>> {
+fn fitting(card: ScaleCard, around: &[Ring]) -> Vec<Vec<Pair>> {
     let marks = card.marks();
     let mut all = Vec::new();
     for seen in 0_u32..1 << marks.len() {
@@ -115,7 +118,7 @@ fn fitting(card: ScaleCard, around: &[Ring]) -> Vec<Vec<(RingMark, Ring)>> {
 
 impl Tilt {
     /// The map that fits best where the lens bends as it does.
-    fn through(pairs: &[(RingMark, Ring)], lens: Lens) -> Option<Self> {
+    fn through(pairs: &[Pair], lens: Lens) -> Option<Self> {
         let numbers = nearest(pairs.iter().flat_map(|(mark, ring)| {
             let ([x, y], [u, v]) = (hundredths(mark.at), lens.straight(ring.at));
             [
@@ -136,7 +139,7 @@ impl Tilt {
 
     /// The same with the lens that fits best: the golden section of what lenses do (Kiefer,
     /// *Sequential minimax search for a maximum*, 1953).
-    fn bent(pairs: &[(RingMark, Ring)], lens: Lens) -> Option<Self> {
+    fn bent(pairs: &[Pair], lens: Lens) -> Option<Self> {
         let golden = (5.0_f64.sqrt() - 1.0) / 2.0;
         let with = |bent: f64| Self::through(pairs, Lens { bent, ..lens });
         let off = |bent: f64| with(bent).map_or(f64::INFINITY, |tilt| tilt.off);
