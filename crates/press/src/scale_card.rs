@@ -35,7 +35,9 @@ fn page(setting: &Setting, paper: Paper) -> Page {
     let frame = setting.frame(paper, false, "sheet-scale", OUR_GROUP);
     let wide = frame.wide();
     let head = setting.masthead(&frame, &setting.say("sheet-scale"), true);
-    let top = head.then(2.0, steps(setting, wide)).then(2.0, setting.check_line());
+    let check = setting.text(&setting.say("sheet-ruler-check"), Style::SMALL_STRONG, wide);
+    let top = head.then(2.0, steps(setting, wide));
+    let top = top.then(1.5, check).then(1.5, setting.check_line());
     let [w, h] = card.size();
     let mut nodes = top.moved(MARGIN, MARGIN).nodes;
     let (x, y) = ((frame.width - w) / 2.0, frame.bottom() - RING.0 - h);
