@@ -4,13 +4,17 @@
 //! whether the printer shrank it, and eight rings around the paper that the leaves lie on. `measure` finds
 //! the rings again in the photograph.
 
+use std::collections::BTreeMap;
+
 use spinney_model::scale_card::{LARGE_DOT, RING, SMALL_DOT, ScaleCard};
+use spinney_model::{Key, Matrix, Scene, SecondLooks};
+use spinney_voice::Tongue;
 
 use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::frame::MARGIN;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Path, Piece, Role, Sheet};
-use crate::{Booklet, Paper, drawing};
+use crate::{Booklet, Drawn, Letters, Paper, Stamp, drawing};
 
 /// What is done, in order.
 const STEPS: [&str; 3] = ["sheet-scale-lay", "sheet-scale-photograph", "sheet-scale-measure"];
@@ -25,6 +29,29 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
     let setting = Setting::new(booklet);
     let title = setting.t().with("sheet-title-scale", &[("title", &setting.title())]);
     setting.sheet(title, vec![page(&setting, paper)])
+}
+
+/// The same before there is any table: for whoever begins with leaves.
+pub fn alone(tongue: Tongue, paper: Paper) -> Sheet {
+    let scene = Scene { title: Some(tongue.say("sheet-scale-alone")), ..Scene::default() };
+    let matrix = Matrix::new(scene, Vec::new(), Vec::new(), Vec::new())
+        .expect("a table of nothing breaks no rule");
+    sheet(
+        &Booklet {
+            matrix: &matrix,
+            key: &Key { couplets: Vec::new() },
+            walks: &[],
+            left_together: &[],
+            second_looks: &SecondLooks::new(),
+            stamp: Stamp::None,
+            date: None,
+            pictures: &BTreeMap::new(),
+            drawn: Drawn::NOTHING,
+            letters: Letters::Usual,
+            tongue,
+        },
+        paper,
+    )
 }
 
 fn page(setting: &Setting, paper: Paper) -> Page {

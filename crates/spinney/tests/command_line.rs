@@ -286,6 +286,23 @@ fn a_broken_table_says_where_and_everything_readable_is_read() {
 }
 
 #[test]
+fn the_scale_card_is_written_on_either_paper_before_there_is_any_table() {
+    let desk = desk("scale_card");
+    let written = spinney(&desk, &["measure", "--scale-card", "card.pdf"], "");
+    assert_eq!(written.status.code(), Some(0), "{}", complained(&written));
+    assert!(said(&written).contains("spinney measure photo.jpg"), "{}", said(&written));
+    let a4 = fs::read(desk.join("card.pdf")).expect("it is there");
+    let letter = ["measure", "--scale-card", "-", "--paper", "letter"];
+    let letter = spinney(&desk, &letter, "").stdout;
+    assert!(a4.starts_with(b"%PDF-") && letter.starts_with(b"%PDF-") && a4 != letter);
+    // It measures nothing: no pictures beside it, and none missing.
+    let both = spinney(&desk, &["measure", "scan.png", "--scale-card", "card.pdf"], "");
+    assert_eq!(both.status.code(), Some(2), "{}", complained(&both));
+    let neither = spinney(&desk, &["measure"], "");
+    assert_eq!(neither.status.code(), Some(2), "{}", complained(&neither));
+}
+
+#[test]
 fn the_template_is_written_once_and_never_over_work() {
     let desk = desk("template");
     let first = spinney(&desk, &["template", "finds.xlsx"], "");

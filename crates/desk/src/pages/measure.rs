@@ -12,6 +12,7 @@ mod taken;
 use maud::{Markup, html};
 use sheet::{NoSheet, Sheet};
 use spinney_model::limits::SCREENS_LEAVES;
+use spinney_press::{pdf, scale_card};
 use spinney_voice::measured as say;
 
 use crate::asked::{Asked, Handler, Route, Shown, get};
@@ -19,16 +20,35 @@ use crate::desk::Desk;
 use crate::forms::{hidden, post};
 use crate::pages::finds::kind::HAND_LAYING_LEAVES;
 use crate::pages::frame::{self, Parts, Screen};
+use crate::pages::print::paper_asked;
+use crate::pages::saved::to_keep;
 use crate::reply::{Page, Refused};
 use crate::request::{Method, Upload};
 
 pub(crate) const ROUTES: &[Route] = &[
     get("/measure", show),
+    get(CARD, card),
     // A picture, or what was found in one with what was typed: too much for an address.
     (Method::Post, leaves::PATH, Handler::ShowLong(sent)),
     (Method::Post, leaves::LOOK, Handler::ShowLong(look)),
     post(&taken::TAKE),
 ];
+
+/// The scale card, on A4 or on the paper that `paper` names.
+const CARD: &str = "/measure/scale-card.pdf";
+
+fn card(desk: &Desk, asked: &Asked<'_>) -> Shown {
+    let (name, paper) = paper_asked(asked.request.asked("paper"));
+    match pdf::write(&scale_card::alone(asked.tongue, paper)) {
+        Ok(bytes) => {
+            Shown::Page(to_keep("application/pdf", bytes, format!("scale-card-{name}.pdf")))
+        }
+        Err(error) => {
+            let (sentence, remedy) = error.told(asked.tongue);
+            Shown::Page(frame::refused(desk, asked, &Refused { sentence, remedy }))
+        }
+    }
+}
 
 fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     Shown::Page(choose(desk, asked, None))
@@ -45,6 +65,11 @@ fn choose(desk: &Desk, asked: &Asked<'_>, trouble: Option<&Refused>) -> Page {
             p.empty { (t.say("scan-why")) }
         }
         (form(asked, trouble.is_none()))
+        p { (t.say("scan-no-scanner")) }
+        p {
+            a href=(CARD) download { (t.say("scan-card-a4")) } " · "
+            a href={(CARD) "?paper=letter"} download { (t.say("scan-card-letter")) }
+        }
         p.quiet { (t.say("scan-not-kept")) }
     };
     let parts =
@@ -110,7 +135,7 @@ fn measured(desk: &Desk, asked: &Asked<'_>, file: &Upload) -> Shown {
         Ok(dpi) => dpi,
         Err(typed) => return refused(desk, asked, &odd(asked, &typed)),
     };
-    let trouble = match Sheet::measured(file, dpi) {
+    let trouble = match Sheet::measured(t, file, dpi) {
         Ok(sheet) => return Shown::Page(leaves::page(desk, asked, &sheet, None)),
         Err(NoSheet::Many(count)) => {
             Refused::count_with(t, "scan-many", SCREENS_LEAVES, &[("found", &count)])

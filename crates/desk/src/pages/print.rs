@@ -392,7 +392,7 @@ fn sheet_asked(name: &str) -> &'static SheetKind {
 }
 
 /// The paper of a name; A4 where there is no such paper.
-fn paper_asked(name: &str) -> (&'static str, Paper) {
+pub(super) fn paper_asked(name: &str) -> (&'static str, Paper) {
     PAPERS.into_iter().find(|(known, _)| *known == name).unwrap_or(PAPERS[0])
 }
 

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use clap::{Args, ValueEnum};
 
-use super::Unfit;
+use super::{Paper, Unfit};
 
 #[derive(Args, Debug)]
 #[command(
@@ -12,15 +12,17 @@ use super::Unfit;
     edges, with\n\
     their stalks straight. Scan at 300 dots per inch. A scanner writes this number into its file;\n\
     where it does not, say --dpi 300. Without it there are no lengths, only shape and ratios.\n\n\
+    No scanner? Print the scale card, lay the leaves between its rings and photograph it.\n\n\
     Examples:\n  \
     spinney measure scan.png\n  \
+    spinney measure --scale-card scale-card.pdf\n  \
     spinney measure oak.png hazel.jpg --dpi 300 --out leaves\n  \
     spinney measure scan.png --format csv > leaves.csv\n\n\
     docs/measure.md says how each measure is defined, and how far it may be off."
 )]
 pub(crate) struct Measure {
-    /// Scans of leaves on a plain ground: PNG or JPEG.
-    #[arg(value_name = "FILES", required = true)]
+    /// Scans of leaves on a plain ground, or photographs of leaves on the scale card: PNG or JPEG.
+    #[arg(value_name = "FILES", required_unless_present = "scale_card")]
     pub(crate) files: Vec<PathBuf>,
     /// Dots per inch of all pictures, whatever the files say.
     #[arg(long, value_name = "N", value_parser = dpi, allow_negative_numbers = true)]
@@ -29,6 +31,13 @@ pub(crate) struct Measure {
     /// measured drawn into it (SVG), and each leaf alone, upright on a clear ground (PNG).
     #[arg(long, value_name = "FOLDER")]
     pub(crate) out: Option<PathBuf>,
+    /// Write the scale card, a sheet to photograph leaves on, and measure nothing: a name that ends in
+    /// .pdf, or `-` for stdout.
+    #[arg(long, value_name = "FILE.pdf", conflicts_with_all = ["files", "dpi", "out", "format"])]
+    pub(crate) scale_card: Option<PathBuf>,
+    /// The paper of the scale card.
+    #[arg(long, value_enum, default_value = "a4", requires = "scale_card")]
+    pub(crate) paper: Paper,
     /// Write over files that Spinney did not write, or that were changed since. Never over what
     /// the command reads.
     #[arg(long)]

@@ -7,13 +7,13 @@ use std::path::Path;
 use spinney_exchange::{json, measured};
 use spinney_measure::Picture;
 use spinney_model::{MeasuredPicture, PictureError};
-use spinney_press::{measured_picture, svg};
+use spinney_press::{measured_picture, pdf, scale_card, svg};
 use spinney_voice::Tongue;
 use spinney_voice::measured as say;
 
-use crate::args::{Measure, MeasureFormat};
+use crate::args::{Measure, MeasureFormat, Paper};
 use crate::failure::Failure;
-use crate::files::Over;
+use crate::files::{self, Over};
 use crate::folder::Folder;
 use crate::report::{self, Ink};
 use crate::terminal::Progress;
@@ -21,6 +21,9 @@ use crate::{opened, terminal};
 
 pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     let over = Over::forced(args.force);
+    if let Some(file) = &args.scale_card {
+        return write_card(t, file, args.paper, over);
+    }
     let mut folder = args.out.as_ref().map(|path| Folder::make(path, over)).transpose()?;
     let mut names = Names::default();
     let mut progress = Progress::new();
@@ -68,6 +71,22 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
         }
     }
     Ok(!failed)
+}
+
+/// Writes the sheet to photograph leaves on.
+fn write_card(t: Tongue, file: &Path, paper: Paper, over: Over) -> Result<bool, Failure> {
+    let sheet = scale_card::alone(t, paper.size());
+    let bytes = pdf::write(&sheet).map_err(|error| Failure::saying(move |t| error.told(t)))?;
+    if file == Path::new("-") {
+        return terminal::print_bytes(&bytes).map(|()| true);
+    }
+    if file.extension().is_none_or(|ending| !ending.eq_ignore_ascii_case("pdf")) {
+        return Err(Failure::usage("failure-not-pdf", [("file", file.into())]));
+    }
+    files::write_whole(file, &bytes, over)?;
+    let written = t.with("run-scale-card", &[("file", &file.display())]);
+    terminal::print(&format!("{written}\n"))?;
+    Ok(true)
 }
 
 /// The picture of a file, and what is measured in it.

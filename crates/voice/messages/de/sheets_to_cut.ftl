@@ -43,6 +43,7 @@ sheet-measuring-type = eintragen
 
 sheet-scale = Maßkarte
 sheet-title-scale = { $title }: Maßkarte
+sheet-scale-alone = Blätter, fotografiert und gemessen
 sheet-scale-lay = Legt Blätter flach zwischen die Ringe, ohne dass sie sich berühren. Lasst jeden Ring frei.
 sheet-scale-photograph = Fotografiert den ganzen Bogen von oben: alle acht Ringe im Bild, kein Schatten einer Hand.
 sheet-scale-measure = Spinney findet die Ringe, legt das Bild flach und misst jedes Blatt in Millimetern.

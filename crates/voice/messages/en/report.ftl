@@ -146,6 +146,7 @@ run-pictures-lost = Pictures that could not be read and were left out: { $number
 run-not-damaged = Nothing in { $file } is damaged. No file was made.
 run-not-changed = { $file } was not changed.
 run-look-over = Look over what came after the damage: it may rest on what is lost.
+run-scale-card = Written: { $file }. Print it at 100 %, photograph leaves on it, then: spinney measure photo.jpg
 run-template = Written: { $file }. Fill in one row a kind, then: spinney key { $file }
 run-pocket = Written: { $file }. Copy it onto a memory stick or a tablet, and open it in a browser.
 run-understood = { $kinds } and { $columns } were read:

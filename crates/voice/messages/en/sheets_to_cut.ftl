@@ -43,6 +43,7 @@ sheet-measuring-type = type in
 
 sheet-scale = Scale card
 sheet-title-scale = { $title }: scale card
+sheet-scale-alone = Leaves, photographed and measured
 sheet-scale-lay = Lay leaves flat between the rings, not touching each other. Leave every ring in sight.
 sheet-scale-photograph = Photograph the whole sheet from above: all eight rings in the picture, no shadow of a hand.
 sheet-scale-measure = Spinney finds the rings, lays the picture flat and measures each leaf in millimetres.

@@ -123,6 +123,7 @@ fn card(asked: &Asked<'_>, sheet: &Sheet, leaf: &Leaf) -> Markup {
                         div { dt { (name_of(t, at)) } dd { (say::amount(t, &one)) } }
                     }
                 }
+                @if !leaf.form.is_empty() { p { (leaf.form) } }
                 @for note in &leaf.notes { p.quiet { (say::leaf_note(t, *note)) } }
                 details {
                     summary { (t.say("scan-more")) }

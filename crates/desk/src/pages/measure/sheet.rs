@@ -10,9 +10,11 @@ use base64::{Engine as _, engine::general_purpose::STANDARD};
 use spinney_measure::{Picture, Small};
 use spinney_model::limits::{SCREENS_LEAVES, SCREENS_SCAN_PIXELS};
 use spinney_model::{
-    LeafNote, LeftOut, Measurand, Measure, MeasuredIn, MeasuredLeaf, PictureError, PictureScale,
+    LeafForm, LeafNote, LeftOut, Measurand, Measure, MeasuredIn, MeasuredLeaf, PictureError,
+    PictureScale,
 };
 use spinney_press::picture;
+use spinney_voice::Tongue;
 
 use crate::asked::Asked;
 use crate::request::Upload;
@@ -28,6 +30,8 @@ const FINE: f64 = 1.0;
 const ASSUMED: f64 = 300.0;
 /// So many letters of the name of a file are said.
 pub(super) const LONGEST_NAME: usize = 80;
+/// The longest that is said of how a leaf is made, in characters.
+pub(super) const LONGEST_FORM: usize = 300;
 /// The fewest and the most dots per inch that a person can mean.
 const DPI: [f64; 2] = [10.0, 10_000.0];
 
@@ -54,6 +58,8 @@ pub(super) struct Leaf {
     /// How much and ±, in the order of [`Measurand::ALL`]; None: it has no such thing.
     measures: Vec<Option<(f64, f64)>>,
     pub(super) notes: Vec<LeafNote>,
+    /// How it is made, in the language of whoever measured it: `7 lobes · edge toothed`.
+    pub(super) form: String,
     /// Outline, midrib, width, stalk, and where stalk and blade are cut apart; in pixels.
     pub(super) lines: [Vec<[f64; 2]>; 5],
     /// Alone and upright: a JPEG file in base64.
@@ -75,12 +81,21 @@ impl From<PictureError> for NoSheet {
 
 impl Sheet {
     /// Measures the leaves of a picture.
-    pub(super) fn measured(file: &Upload, said: Option<f64>) -> Result<Self, NoSheet> {
-        Self::measured_at_most(file, said, SCREENS_SCAN_PIXELS)
+    pub(super) fn measured(
+        t: Tongue,
+        file: &Upload,
+        said: Option<f64>,
+    ) -> Result<Self, NoSheet> {
+        Self::measured_at_most(t, file, said, SCREENS_SCAN_PIXELS)
     }
 
     /// The same, with so many pixels measured at once.
-    fn measured_at_most(file: &Upload, said: Option<f64>, most: u64) -> Result<Self, NoSheet> {
+    fn measured_at_most(
+        t: Tongue,
+        file: &Upload,
+        said: Option<f64>,
+        most: u64,
+    ) -> Result<Self, NoSheet> {
         let Small { mut picture, scale, halved } =
             spinney_measure::read_small(&file.bytes, said, most)?;
         let dpi = scale.mm().map_or(ASSUMED, |mm| 25.4 / mm);
@@ -93,7 +108,7 @@ impl Sheet {
         }
         let (width, height) = measured.size;
         let apart = FINE * f64::from(width.max(height)) / f64::from(LONGEST);
-        let leaf = |leaf: &MeasuredLeaf| Leaf::of(&picture, leaf, apart);
+        let leaf = |leaf: &MeasuredLeaf| Leaf::of(t, &picture, leaf, apart);
         let leaves = measured.leaves.iter().map(leaf).collect::<Result<_, _>>()?;
         let shown = picture::photograph((width, height), picture.pixels.into_raw(), LONGEST);
         let shown = shown.map_err(|_| PictureError::NotRead)?;
@@ -130,7 +145,12 @@ impl Sheet {
 }
 
 impl Leaf {
-    fn of(picture: &Picture, leaf: &MeasuredLeaf, apart: f64) -> Result<Self, PictureError> {
+    fn of(
+        t: Tongue,
+        picture: &Picture,
+        leaf: &MeasuredLeaf,
+        apart: f64,
+    ) -> Result<Self, PictureError> {
         let alone = spinney_measure::upright(picture, &leaf.lines)?;
         let alone = picture::photograph(alone.size, alone.rgba, LONGEST_LEAF);
         let alone = alone.map_err(|_| PictureError::NotRead)?;
@@ -150,6 +170,7 @@ impl Leaf {
             number: leaf.number,
             measures: measures.collect(),
             notes: leaf.notes.clone(),
+            form: form_in_words(t, &leaf.form),
             lines: all,
             picture: STANDARD.encode(alone),
         })
@@ -171,6 +192,16 @@ impl Leaf {
         });
         Self { measures: measures.collect(), ..self }
     }
+}
+
+/// How a leaf is made, as far as that does not hang on how large its dots are: that may be said later.
+fn form_in_words(t: Tongue, form: &LeafForm) -> String {
+    let mut form = form.clone();
+    if let Ok(edge) = &mut form.edge {
+        edge.per_cm = None;
+    }
+    let words = spinney_voice::measured::form(t, &form).join(" · ");
+    words.chars().take(LONGEST_FORM).collect()
 }
 
 /// The dots per inch that a person typed; None: nothing. An error is what was typed.

@@ -1,3 +1,5 @@
+//! A card seen by cameras whose turn, tilt and lens are known.
+
 use super::*;
 
 /// A camera above the paper: turned, tilted, so far away (mm), and with a lens that bends.

@@ -6,7 +6,7 @@
 use spinney_model::limits::SCREENS_LEAVES;
 use spinney_model::{Doubt, LeafNote, LeftOut, Measurand, NoScale, PictureScale};
 
-use super::{LONGEST_NAME, Leaf, Sheet};
+use super::{LONGEST_FORM, LONGEST_NAME, Leaf, Sheet};
 use crate::request::Request;
 
 impl Sheet {
@@ -26,6 +26,7 @@ impl Sheet {
         ];
         for leaf in &self.leaves {
             fields.push((format!("leaf-{}", leaf.number), leaf.in_words()));
+            fields.push((format!("form-{}", leaf.number), leaf.form.clone()));
             fields.push((format!("cut-{}", leaf.number), leaf.picture.clone()));
         }
         fields
@@ -43,8 +44,13 @@ impl Sheet {
         });
         let found = |number: usize| {
             let said = request.field(&format!("leaf-{number}"));
-            (!said.is_empty())
-                .then(|| Leaf::of_words(number, said, request.field(&format!("cut-{number}"))))
+            let leaf = || {
+                let picture = request.field(&format!("cut-{number}"));
+                let leaf = Leaf::of_words(number, said, picture)?;
+                let form = request.field(&format!("form-{number}"));
+                Some(Leaf { form: form.chars().take(LONGEST_FORM).collect(), ..leaf })
+            };
+            (!said.is_empty()).then(leaf)
         };
         let leaves = (1..=SCREENS_LEAVES).map_while(found).collect::<Option<_>>()?;
         Some(Self {
@@ -98,6 +104,7 @@ impl Leaf {
             number,
             measures: (measures.len() == Measurand::ALL.len()).then_some(measures)?,
             notes: notes.collect::<Option<_>>()?,
+            form: String::new(),
             lines: lines.try_into().ok()?,
             picture: base64(picture)?,
         })
