@@ -51,10 +51,7 @@ impl Shot {
         let across = u * (330.0 + sin * down);
         let (sin, cos) = self.turned.sin_cos();
         let [w, h] = self.card.size();
-        self.paper([
-            cos * across + sin * down + w / 2.0,
-            cos * down - sin * across + h / 2.0,
-        ])
+        self.paper([cos * across + sin * down + w / 2.0, cos * down - sin * across + h / 2.0])
     }
 
     fn paper(&self, [x, y]: [f64; 2]) -> [f64; 3] {
