@@ -64,12 +64,12 @@ fn choose(desk: &Desk, asked: &Asked<'_>, trouble: Option<&Refused>) -> Page {
             (HAND_LAYING_LEAVES)
             p.empty { (t.say("scan-why")) }
         }
-        (form(asked, trouble.is_none()))
         p { (t.say("scan-no-scanner")) }
         p {
             a href=(CARD) download { (t.say("scan-card-a4")) } " · "
             a href={(CARD) "?paper=letter"} download { (t.say("scan-card-letter")) }
         }
+        (form(asked, trouble.is_none()))
         p.quiet { (t.say("scan-not-kept")) }
     };
     let parts =
