@@ -177,7 +177,8 @@ fn a_sheet_that_saves_ink_is_grey_and_has_no_ground() {
                         assert!(path.pen.is_none_or(|pen| grey(pen.ink)), "{path:?}");
                         let fill = path.fill.filter(|fill| *fill != Ink::Paper);
                         assert!(fill.is_none_or(grey), "{path:?}");
-                        if fill.is_some() {
+                        // The dots of the scale card are found in a photograph by their ink.
+                        if fill.is_some() && kind.name != "scale-card" {
                             let covered = covered(thing);
                             dark = f64::max(dark, covered.w * covered.h);
                         }

@@ -16,7 +16,8 @@ use spinney_model::{
 use spinney_press::sheet::{Role, Sheet};
 use spinney_press::sheets::SHEETS;
 use spinney_press::{
-    Booklet, Drawn, Paper, Picture, Stamp, chart, key_pages, page, pdf, today, try_out, visit,
+    Booklet, Drawn, Paper, Picture, Stamp, chart, key_pages, page, pdf, scale_card, today,
+    try_out, visit,
 };
 use spinney_voice::Tongue;
 
@@ -272,6 +273,7 @@ fn everything(t: Tongue) -> BTreeSet<String> {
         lines(&chart::sheet(&booklet, Paper::A4), &mut all);
         texts(&page::html(&booklet), &mut all);
     }
+    lines(&scale_card::alone(t, Paper::A4), &mut all);
     let dates: Vec<_> = all.iter().filter_map(|line| line.strip_suffix(" 2026")).collect();
     let months: Vec<_> = dates.into_iter().map(str::to_owned).collect();
     let lines: BTreeSet<String> = all.into_iter().chain(months).collect();

@@ -22,7 +22,7 @@ sheet-column-sure = Woran man es sicher erkennt
 
 sheet-ruler = Messstreifen für heute
 sheet-title-ruler = { $title }: Messstreifen
-sheet-ruler-check = Haltet zuerst ein echtes Lineal an diese Linie. Drucker verkleinern: Ist sie nicht 10 cm lang, noch einmal mit 100 % (tatsächliche Größe) drucken.
+sheet-ruler-check = Haltet zuerst ein echtes Lineal an diese Linie. Drucker verkleinern: Ist sie nicht 10 cm lang, noch einmal mit 100 % (tatsächliche Größe) drucken.
 sheet-ruler-check-line = Diese Linie ist 10 cm lang.
 sheet-ruler-how = Schneidet den Streifen aus. Legt flach darauf, was ihr messt, den Anfang auf 0. Reicht es bis zu der Linie mit der Nummer eurer Frage?
 sheet-ruler-tape = Frage { $numbers } fragt nach { $amount }: Nehmt ein Maßband.

@@ -22,7 +22,7 @@ sheet-column-sure = How to make sure
 
 sheet-ruler = Ruler of today
 sheet-title-ruler = { $title }: ruler of today
-sheet-ruler-check = First hold a real ruler against this line. Printers shrink: if it is not 10 cm, print again at 100 % (actual size).
+sheet-ruler-check = First hold a real ruler against this line. Printers shrink: if it is not 10 cm, print again at 100 % (actual size).
 sheet-ruler-check-line = This line is 10 cm.
 sheet-ruler-how = Cut the strip out. Lay what you measure on it, flat, with its beginning at 0. Does it reach the line with the number of your question?
 sheet-ruler-tape = Question { $numbers } asks for { $amount }: take a tape measure.
