@@ -10,6 +10,9 @@ use std::collections::BTreeMap;
 
 use crate::ground::Contrast;
 
+/// What has fewer pixels is noise, and no piece.
+const LEAST: u32 = 16;
+
 /// Pixels of a row that hang together: from the first to the last.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(crate) struct Run {
@@ -46,7 +49,7 @@ impl Piece {
     }
 }
 
-/// The pieces above a level within some columns and rows, the ends included.
+/// The pieces of [`LEAST`] pixels or more above a level within some columns and rows, the ends included.
 pub(crate) fn pieces(
     contrast: &Contrast,
     (left, right): (u32, u32),
@@ -88,9 +91,17 @@ pub(crate) fn pieces(
         }
         above = begun..runs.len();
     }
+    // Of a picture that is all noise each grain would be a piece: millions of lists.
+    let mut pixels = vec![0_u32; runs.len()];
+    for (at, run) in runs.iter().enumerate() {
+        pixels[sets.first(at)] += run.last - run.first + 1;
+    }
     let mut pieces: BTreeMap<usize, Vec<Run>> = BTreeMap::new();
     for (at, run) in runs.iter().enumerate() {
-        pieces.entry(sets.first(at)).or_default().push(*run);
+        let first = sets.first(at);
+        if pixels[first] >= LEAST {
+            pieces.entry(first).or_default().push(*run);
+        }
     }
     pieces.into_values().map(Piece::of).collect()
 }

@@ -46,7 +46,9 @@ pub(crate) fn found(photograph: &RgbImage) -> Vec<Ring> {
             && wide.max(high) < longest
             && (0.4..=2.5).contains(&(wide / high))
     });
-    let dots: Vec<&Piece> = round.iter().filter(|piece| full(piece) > 0.8).collect();
+    // From the top down: a ring looks only at those as far down as its own middle.
+    let mut dots: Vec<&Piece> = round.iter().filter(|piece| full(piece) > 0.8).collect();
+    dots.sort_by(|a, b| middle(a)[1].total_cmp(&middle(b)[1]));
     let mut rings: Vec<Ring> = round
         .iter()
         .filter(|piece| (0.25..0.75).contains(&full(piece)))
@@ -57,14 +59,18 @@ pub(crate) fn found(photograph: &RgbImage) -> Vec<Ring> {
     rings
 }
 
-/// A piece with a dot in its middle.
+/// A piece with a dot in its middle; the dots from the top down.
 fn ring(dark: &Contrast, piece: &Piece, dots: &[&Piece]) -> Option<Ring> {
     let [wide, high] = sides(piece);
     let across = f64::midpoint(wide, high);
-    let dot = dots.iter().find(|dot| {
+    let near = 0.1 * across;
+    let [_, down] = middle(piece);
+    let first = dots.partition_point(|dot| middle(dot)[1] < down - near);
+    let mut level = dots[first..].iter().take_while(|dot| middle(dot)[1] <= down + near);
+    let dot = level.find(|dot| {
         let [dot_wide, dot_high] = sides(dot);
         let share = f64::midpoint(dot_wide, dot_high) / across;
-        distance(middle(piece), middle(dot)) < 0.1 * across
+        distance(middle(piece), middle(dot)) < near
             && (0.1..0.68).contains(&share)
             // Tilted as its ring is.
             && (0.7..1.4).contains(&(dot_wide / dot_high / (wide / high)))
