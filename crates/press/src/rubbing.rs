@@ -66,15 +66,9 @@ fn page(setting: &Setting, paper: Paper) -> Page {
 }
 
 fn steps(setting: &Setting, wide: f64) -> Piece {
-    let steps = STEPS.iter().enumerate().fold(Piece::blank(wide, 0.0), |list, (at, step)| {
-        let number = setting.block(&(at + 1).to_string(), Style::SMALL_STRONG, 6.0);
-        let words = setting.text(&setting.say(step), Style::SMALL, wide - 6.0);
-        let item = Piece::text(number, Role::Label).with(6.0, 0.0, words.grouped(Group::Body));
-        list.then(0.6, item.grouped(Group::Item))
-    });
     let picture = setting.say("sheet-rubbing-picture");
     let picture = setting.text(&picture, Style::SMALL.inked(Ink::Soft), wide);
-    steps.grouped(Group::List).then(1.2, picture)
+    setting.steps(&STEPS, wide).then(1.2, picture)
 }
 
 /// The same leaf twice: as the rubbing shows it, and from above.

@@ -13,7 +13,7 @@ use spinney_voice::Tongue;
 use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::frame::MARGIN;
 use crate::sheet::ink::{Ink, Pen, Style};
-use crate::sheet::{Group, Page, Path, Piece, Role, Sheet};
+use crate::sheet::{Page, Path, Piece, Role, Sheet};
 use crate::{Booklet, Drawn, Letters, Paper, Stamp, drawing};
 
 /// What is done, in order.
@@ -63,23 +63,13 @@ fn page(setting: &Setting, paper: Paper) -> Page {
     let wide = frame.wide();
     let head = setting.masthead(&frame, &setting.say("sheet-scale"), true);
     let check = setting.text(&setting.say("sheet-ruler-check"), Style::SMALL_STRONG, wide);
-    let top = head.then(2.0, steps(setting, wide));
+    let top = head.then(2.0, setting.steps(&STEPS, wide));
     let top = top.then(1.5, check).then(1.5, setting.check_line());
     let [w, h] = card.size();
     let mut nodes = top.moved(MARGIN, MARGIN).nodes;
     let (x, y) = ((frame.width - w) / 2.0, frame.bottom() - RING.0 - h);
     nodes.extend(rings(setting, card).moved(x - RING.0, y - RING.0).nodes);
     frame.page(&setting.faces, nodes, 0, 1)
-}
-
-fn steps(setting: &Setting, wide: f64) -> Piece {
-    let steps = STEPS.iter().enumerate().fold(Piece::blank(wide, 0.0), |list, (at, step)| {
-        let number = setting.block(&(at + 1).to_string(), Style::SMALL_STRONG, 6.0);
-        let words = setting.text(&setting.say(step), Style::SMALL, wide - 6.0);
-        let item = Piece::text(number, Role::Label).with(6.0, 0.0, words.grouped(Group::Body));
-        list.then(0.4, item.grouped(Group::Item))
-    });
-    steps.grouped(Group::List)
 }
 
 /// The rings, from the left and upper edge of the first.

@@ -129,6 +129,19 @@ impl Setting<'_> {
         corners
     }
 
+    /// What is done, step by step: messages with numbers before them.
+    pub(crate) fn steps(&self, messages: &[&str], wide: f64) -> Piece {
+        let steps = messages.iter().enumerate();
+        let list = steps.fold(Piece::blank(wide, 0.0), |list, (at, step)| {
+            let number = self.block(&(at + 1).to_string(), Style::SMALL_STRONG, 6.0);
+            let words = self.text(&self.say(step), Style::SMALL, wide - 6.0);
+            let item =
+                Piece::text(number, Role::Label).with(6.0, 0.0, words.grouped(Group::Body));
+            list.then(0.6, item.grouped(Group::Item))
+        });
+        list.grouped(Group::List)
+    }
+
     /// A line to hold a real ruler against: exactly [`CHECK`] between two ends.
     pub(crate) fn check_line(&self) -> Piece {
         let (end, high) = (3.0, 6.0);
