@@ -5,10 +5,11 @@
 //! which the ± was set and shapes by which it is judged are listed apart. `-- N` draws N of
 //! each shape and edge.
 
-use std::io::Cursor;
+#[path = "packing/packed.rs"]
+mod packed;
 
 use fastrand::Rng;
-use image::ImageEncoder;
+use packed::packed;
 use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Edge, Plan, Shape, Truth};
 use spinney_model::{Measurand, MeasuredLeaf, MeasuredPicture, PictureError};
@@ -80,22 +81,6 @@ fn drawn(rng: &mut Rng, shape: Shape, edge: Edge, lobes: usize) -> Pair {
 
 fn measured(file: &[u8], dpi: f64) -> Result<MeasuredPicture, PictureError> {
     spinney_measure::measure(&spinney_measure::read(file, Some(dpi))?)
-}
-
-fn packed(page: &Page<'_>, rng: &mut Rng, jpeg: bool) -> Vec<u8> {
-    let pixels = page.scanned(rng);
-    let (width, height) = page.pixels();
-    let mut file = Cursor::new(Vec::new());
-    if jpeg {
-        jpeg_encoder::Encoder::new(&mut file, 60)
-            .encode(&pixels, width as u16, height as u16, jpeg_encoder::ColorType::Rgb)
-            .expect("it can be packed");
-    } else {
-        image::codecs::png::PngEncoder::new(&mut file)
-            .write_image(&pixels, width as u32, height as u32, image::ExtendedColorType::Rgb8)
-            .expect("it can be packed");
-    }
-    file.into_inner()
 }
 
 /// What is true of a measurand, and how far a measure may be off in mm whatever its length.

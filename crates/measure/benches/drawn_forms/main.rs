@@ -8,13 +8,13 @@
 //! was told wrong, `KEEP=folder` keeps its scans, and `-- built` or `-- judged` draws those alone.
 
 mod families;
+#[path = "../packing/packed.rs"]
+mod packed;
 mod questions;
-
-use std::io::Cursor;
 
 use families::{Family, families};
 use fastrand::Rng;
-use image::ImageEncoder;
+use packed::packed;
 use spinney_fixtures::leaves::form::{FormPlan, FormTruth};
 use spinney_fixtures::leaves::scan::Page;
 use spinney_model::{LeafForm, MeasuredLeaf};
@@ -101,22 +101,6 @@ fn drawn(rng: &mut Rng, family: Family) -> Pair {
             .expect("a folder to keep in");
     }
     pair
-}
-
-fn packed(page: &Page<'_, FormTruth>, rng: &mut Rng, jpeg: bool) -> Vec<u8> {
-    let pixels = page.scanned(rng);
-    let (width, height) = page.pixels();
-    let mut file = Cursor::new(Vec::new());
-    if jpeg {
-        jpeg_encoder::Encoder::new(&mut file, 60)
-            .encode(&pixels, width as u16, height as u16, jpeg_encoder::ColorType::Rgb)
-            .expect("it can be packed");
-    } else {
-        image::codecs::png::PngEncoder::new(&mut file)
-            .write_image(&pixels, width as u32, height as u32, image::ExtendedColorType::Rgb8)
-            .expect("it can be packed");
-    }
-    file.into_inner()
 }
 
 fn told(name: &str, pairs: &[Pair]) {
