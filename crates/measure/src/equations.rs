@@ -54,7 +54,8 @@ mod tests {
     fn a_line_through_points_is_found_and_two_alike_are_not_enough() {
         // y = 3 - 2x, with one point half above and one half below.
         let points = [(0.0, 3.0), (1.0, 1.5), (1.0, 0.5), (2.0, -1.0)];
-        let line = nearest(points.iter().map(|(x, y)| ([1.0, *x], *y))).unwrap();
+        let line =
+            nearest(points.iter().map(|(x, y)| ([1.0, *x], *y))).expect("three are enough");
         assert!((line[0] - 3.0).abs() < 1e-12 && (line[1] + 2.0).abs() < 1e-12, "{line:?}");
         assert_eq!(nearest([([1.0, 2.0], 1.0), ([1.0, 2.0], 1.0)].into_iter()), None);
     }

@@ -60,7 +60,7 @@ fn every_place_of_a_card_is_found_again() {
                 rings
             }];
             for rings in seen {
-                let (found, tilt) = of(&rings, SIZE).unwrap();
+                let (found, tilt) = of(&rings, SIZE).expect("the card is seen");
                 assert_eq!(found, card);
                 assert!(tilt.off < 1e-6, "{}", tilt.off);
                 for at in [[20.0, 20.0], [90.0, 110.0], [160.0, 40.0], [50.0, 160.0]] {
@@ -78,7 +78,7 @@ fn what_does_not_fit_is_said() {
     let camera = Camera { turned: 0.3, tilted: 0.2, away: 400.0, bent: 0.0 };
     let mut rings = camera.rings(ScaleCard::A4);
     rings[3].at[0] += 4.0;
-    let (_, tilt) = of(&rings, SIZE).unwrap();
+    let (_, tilt) = of(&rings, SIZE).expect("the card is seen");
     assert!((0.05..0.6).contains(&tilt.off), "{}", tilt.off);
     rings[3].at[0] += 60.0;
     let still = of(&rings, SIZE);
