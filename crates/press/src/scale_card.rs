@@ -24,34 +24,37 @@ pub fn has_something(booklet: &Booklet) -> bool {
     spinney_voice::wording::speaks_of_leaves(booklet.matrix)
 }
 
-/// The sheet as boxes in mm.
+/// The sheet as boxes in mm. It is the same whatever is looked at: a long title would reach into the
+/// rings.
 pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
-    let setting = Setting::new(booklet);
-    let title = setting.t().with("sheet-title-scale", &[("title", &setting.title())]);
-    setting.sheet(title, vec![page(&setting, paper)])
+    set(booklet.tongue, booklet.date, paper)
 }
 
 /// The same before there is any table: for whoever begins with leaves.
 pub fn alone(tongue: Tongue, paper: Paper) -> Sheet {
+    set(tongue, None, paper)
+}
+
+fn set(tongue: Tongue, date: Option<&str>, paper: Paper) -> Sheet {
     let scene = Scene { title: Some(tongue.say("sheet-scale-alone")), ..Scene::default() };
     let matrix = Matrix::new(scene, Vec::new(), Vec::new(), Vec::new())
         .expect("a table of nothing breaks no rule");
-    sheet(
-        &Booklet {
-            matrix: &matrix,
-            key: &Key { couplets: Vec::new() },
-            walks: &[],
-            left_together: &[],
-            second_looks: &SecondLooks::new(),
-            stamp: Stamp::None,
-            date: None,
-            pictures: &BTreeMap::new(),
-            drawn: Drawn::NOTHING,
-            letters: Letters::Usual,
-            tongue,
-        },
-        paper,
-    )
+    let booklet = Booklet {
+        matrix: &matrix,
+        key: &Key { couplets: Vec::new() },
+        walks: &[],
+        left_together: &[],
+        second_looks: &SecondLooks::new(),
+        stamp: Stamp::None,
+        date,
+        pictures: &BTreeMap::new(),
+        drawn: Drawn::NOTHING,
+        letters: Letters::Usual,
+        tongue,
+    };
+    let setting = Setting::new(&booklet);
+    let title = tongue.with("sheet-title-scale", &[("title", &setting.title())]);
+    setting.sheet(title, vec![page(&setting, paper)])
 }
 
 fn page(setting: &Setting, paper: Paper) -> Page {
