@@ -9,5 +9,6 @@ pub mod json;
 pub mod key_text;
 pub mod link;
 pub mod measured;
+pub mod mends;
 pub mod table;
 pub mod template;

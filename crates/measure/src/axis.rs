@@ -36,17 +36,12 @@ pub(crate) struct Axis {
     pub(crate) across: [Point; 2],
 }
 
-/// The axis of a blade that begins at its base.
-pub(crate) fn axis(blade: &[Point], base: Point) -> Axis {
-    let farthest = blade
-        .iter()
-        .copied()
-        .max_by(|one, other| distance(base, *one).total_cmp(&distance(base, *other)));
-    let mut chord = Chord::new(base, farthest.unwrap_or(base));
-    for _ in 0..ROUNDS {
-        let flat: Vec<Point> = blade.iter().map(|point| chord.seen(*point)).collect();
-        chord = Chord::new(base, chord.back(tip(&flat)));
-    }
+/// The axis of a blade that begins at its base; and that ends where a person says.
+pub(crate) fn axis(blade: &[Point], base: Point, said: Option<Point>) -> Axis {
+    let chord = match said {
+        Some(tip) => Chord::new(base, tip),
+        None => to_tip(blade, base),
+    };
     let flat: Vec<Point> = blade.iter().map(|point| chord.seen(*point)).collect();
     let bend = Bend::of(&flat);
     let midrib: Vec<Point> = (0..=POINTS)
@@ -68,6 +63,20 @@ pub(crate) fn axis(blade: &[Point], base: Point) -> Axis {
     let place = f64::midpoint(left.1, right.1).clamp(0.0, 1.0);
     let across = [left.0, right.0].map(|aside| chord.back(bend.beside(place, aside)));
     Axis { length: length(&midrib), midrib, width: (left.0 - right.0) * chord.length, across }
+}
+
+/// The chord to where the tip seems to be.
+fn to_tip(blade: &[Point], base: Point) -> Chord {
+    let farthest = blade
+        .iter()
+        .copied()
+        .max_by(|one, other| distance(base, *one).total_cmp(&distance(base, *other)));
+    let mut chord = Chord::new(base, farthest.unwrap_or(base));
+    for _ in 0..ROUNDS {
+        let flat: Vec<Point> = blade.iter().map(|point| chord.seen(*point)).collect();
+        chord = Chord::new(base, chord.back(tip(&flat)));
+    }
+    chord
 }
 
 /// The tip, seen from a chord that leads about there: the place farthest along, of those near the end

@@ -3,10 +3,11 @@
 //! From a plane of contrasts to leaves with their measures and lines, and to what is left out:
 //! specks, labels, and what goes over the edge of the picture.
 
+use std::cmp::Reverse;
 use std::f64::consts::PI;
 
 use spinney_model::{
-    LeafLines, LeafNote, LeftOut, Measurand, Measure, MeasuredLeaf, NotMeasured,
+    Aside, LeafLines, LeafNote, LeftOut, Measurand, Measure, MeasuredLeaf, NotMeasured,
 };
 
 use crate::ground::{Contrast, WHOLE};
@@ -32,10 +33,15 @@ const HOLES: f64 = 0.004;
 /// Below this contrast a leaf is said to be faint.
 const FAINT: f64 = 0.22;
 
+/// So many of what was left out are kept with their outlines, the largest: a person may take them for
+/// leaves.
+const ASIDE: usize = 26;
+
 /// What was found in a picture.
 pub(crate) struct Found {
     pub(crate) leaves: Vec<MeasuredLeaf>,
     pub(crate) left_out: Vec<LeftOut>,
+    pub(crate) aside: Vec<Aside>,
 }
 
 /// Finds and measures; `mm` is the length of a pixel.
@@ -46,87 +52,143 @@ pub(crate) fn found(contrast: &Contrast, level: u16, mm: Option<f64>) -> Found {
     let picture = (contrast.width * contrast.height) as f64;
     let least = mm.map_or(SPECK_OF_PICTURE * picture, |mm| SPECK / (mm * mm));
     let least = least.max(SPECK_OF_LARGEST * largest).max(FEWEST as f64);
-    let mut found = Found { leaves: Vec::new(), left_out: Vec::new() };
-    for piece in &all {
-        if (piece.pixels as f64) < least {
-            found.left_out.push(LeftOut::Speck);
-            continue;
+    let (large, mut specks): (Vec<&Piece>, Vec<&Piece>) =
+        all.iter().partition(|piece| piece.pixels as f64 >= least);
+    let mut found = Found {
+        leaves: Vec::new(),
+        left_out: vec![LeftOut::Speck; specks.len()],
+        aside: Vec::new(),
+    };
+    for piece in large {
+        let outlined = Outlined::of(contrast, piece, level);
+        match outlined.left_out(contrast) {
+            None => found.leaves.push(outlined.leaf(mm)),
+            Some(why) => {
+                found.left_out.push(why);
+                found.aside.push(Aside { why, outline: outlined.line });
+            }
         }
-        match leaf(contrast, piece, level, mm) {
-            Ok(leaf) => found.leaves.push(leaf),
-            Err(out) => found.left_out.push(out),
-        }
+    }
+    let size = |aside: &Aside| area(&aside.outline);
+    found.aside.sort_by(|one, other| size(other).total_cmp(&size(one)));
+    found.aside.truncate(ASIDE);
+    specks.retain(|piece| piece.pixels >= FEWEST);
+    specks.sort_by_key(|piece| Reverse(piece.pixels));
+    for piece in specks.into_iter().take(ASIDE - found.aside.len()) {
+        let outline = Outlined::of(contrast, piece, level).line;
+        found.aside.push(Aside { why: LeftOut::Speck, outline });
     }
     found
 }
 
-/// One leaf, from the piece in which it was found.
-fn leaf(
-    contrast: &Contrast,
-    piece: &Piece,
-    level: u16,
-    mm: Option<f64>,
-) -> Result<MeasuredLeaf, LeftOut> {
-    let middle = middle(contrast, piece);
-    let level = (middle / 2).max(level / 2);
-    let piece = &again(contrast, piece, level);
-    let (right, bottom) = (contrast.width as u32 - 1, contrast.height as u32 - 1);
-    if piece.across.0 == 0
-        || piece.down.0 == 0
-        || piece.across.1 == right
-        || piece.down.1 == bottom
-    {
-        return Err(LeftOut::CutOff);
-    }
-    let rough = outline::outline(contrast, piece, level);
-    let around = spaced(&rough, perimeter(&rough).round().max(16.0) as usize);
-    let hull_of_all = hull(&around);
-    if area(&around) > LABEL * smallest_rectangle(&hull_of_all) {
-        return Err(LeftOut::Label);
-    }
-    let line = smoothed(&around, 1.0);
-    let mut notes = Vec::new();
-    let cut = stalk::cut(&line);
-    let (blade, base) = match &cut {
-        Some(cut) => (cut.blade.clone(), cut.base()),
-        None => {
-            notes.push(LeafNote::BaseGuessed);
-            let base = lower_end(&hull_of_all);
-            (polygon::from(&line, base), base)
+/// A piece with the line around it.
+struct Outlined {
+    piece: Piece,
+    line: Vec<Point>,
+    /// Whether it fills a rectangle.
+    straight: bool,
+    notes: Vec<LeafNote>,
+}
+
+impl Outlined {
+    fn of(contrast: &Contrast, piece: &Piece, level: u16) -> Self {
+        let middle = middle(contrast, piece);
+        let level = (middle / 2).max(level / 2);
+        let piece = again(contrast, piece, level);
+        let rough = outline::outline(contrast, &piece, level);
+        let around = evenly(&rough);
+        let mut notes = Vec::new();
+        if area(&rough) - piece.pixels as f64 > HOLES * area(&rough) {
+            notes.push(LeafNote::Holes);
         }
-    };
-    if area(&rough) - piece.pixels as f64 > HOLES * area(&rough) {
-        notes.push(LeafNote::Holes);
+        if f64::from(middle) < FAINT * WHOLE {
+            notes.push(LeafNote::FaintEdge);
+        }
+        let straight = area(&around) > LABEL * smallest_rectangle(&hull(&around));
+        Self { piece, line: smoothed(&around, 1.0), straight, notes }
     }
-    if f64::from(middle) < FAINT * WHOLE {
-        notes.push(LeafNote::FaintEdge);
+
+    /// Why it is no leaf to be measured, if it is none.
+    fn left_out(&self, contrast: &Contrast) -> Option<LeftOut> {
+        let (right, bottom) = (contrast.width as u32 - 1, contrast.height as u32 - 1);
+        let (across, down) = (self.piece.across, self.piece.down);
+        if across.0 == 0 || down.0 == 0 || across.1 == right || down.1 == bottom {
+            return Some(LeftOut::CutOff);
+        }
+        self.straight.then_some(LeftOut::Label)
     }
-    let axis = axis::axis(&blade, base);
-    let seen = form::Seen { blade: &blade, base, axis: &axis, mm };
-    let form = seen.form(piece, cut.as_ref());
-    let sizes = Sizes {
-        length: axis.length,
-        width: axis.width,
-        stalk: cut.as_ref().map(|cut| cut.length),
-        unsure: cut.as_ref().map_or(0.0, |cut| cut.unsure),
-        area: area(&blade),
-        perimeter: perimeter(&blade),
-        hull: area(&hull(&blade)),
-    };
-    Ok(MeasuredLeaf {
-        number: 0,
-        measures: sizes.measures(mm),
-        form,
-        notes,
-        lines: LeafLines {
-            outline: line,
-            blade,
-            midrib: axis.midrib,
-            width: axis.across,
-            cut: cut.as_ref().map(|cut| cut.sides),
-            stalk: cut.map(|cut| cut.stalk).unwrap_or_default(),
-        },
-    })
+
+    fn leaf(self, mm: Option<f64>) -> MeasuredLeaf {
+        let marked = Marked { line: self.line, notes: self.notes, ..Marked::default() };
+        marked.leaf(&self.piece, mm)
+    }
+}
+
+/// Points about a pixel apart.
+pub(crate) fn evenly(line: &[Point]) -> Vec<Point> {
+    spaced(line, perimeter(line).round().max(16.0) as usize)
+}
+
+/// The line around a leaf, with what a person said of it.
+#[derive(Clone, Default)]
+pub(crate) struct Marked {
+    /// Of points about a pixel apart.
+    pub(crate) line: Vec<Point>,
+    pub(crate) notes: Vec<LeafNote>,
+    /// Where the blade begins.
+    pub(crate) base: Option<Point>,
+    /// Where it ends.
+    pub(crate) tip: Option<Point>,
+}
+
+impl Marked {
+    /// The leaf, measured; `piece`: its pixels.
+    pub(crate) fn leaf(self, piece: &Piece, mm: Option<f64>) -> MeasuredLeaf {
+        let Self { line, mut notes, base: said, tip } = self;
+        let cut = match said {
+            Some(base) => stalk::cut_at(&line, base),
+            None => stalk::cut(&line),
+        };
+        let (blade, base) = match (&cut, said) {
+            (Some(cut), _) => (cut.blade.clone(), cut.base()),
+            (None, Some(base)) => {
+                let blade = polygon::from(&line, base);
+                (blade.clone(), blade[0])
+            }
+            (None, None) => {
+                notes.push(LeafNote::BaseGuessed);
+                let base = lower_end(&hull(&line));
+                (polygon::from(&line, base), base)
+            }
+        };
+        let tip = tip.map(|tip| polygon::from(&blade, tip)[0]);
+        let axis = axis::axis(&blade, base, tip);
+        let seen = form::Seen { blade: &blade, base, axis: &axis, mm };
+        let form = seen.form(piece, cut.as_ref());
+        let sizes = Sizes {
+            length: axis.length,
+            width: axis.width,
+            stalk: cut.as_ref().map(|cut| cut.length),
+            unsure: cut.as_ref().map_or(0.0, |cut| cut.unsure),
+            area: area(&blade),
+            perimeter: perimeter(&blade),
+            hull: area(&hull(&blade)),
+        };
+        MeasuredLeaf {
+            number: 0,
+            measures: sizes.measures(mm),
+            form,
+            notes,
+            lines: LeafLines {
+                outline: line,
+                blade,
+                midrib: axis.midrib,
+                width: axis.across,
+                cut: cut.as_ref().map(|cut| cut.sides),
+                stalk: cut.map(|cut| cut.stalk).unwrap_or_default(),
+            },
+        }
+    }
 }
 
 /// The contrast that half of a piece's pixels are above.

@@ -9,7 +9,7 @@
 //! `ground` (what is no leaf) · `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
 //! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is between them) ·
 //! `lobes` · `edge` · `leaflets` · `form` (what is counted of one) · `leaf` (all measures of one) ·
-//! `plus_minus`.
+//! `plus_minus` · `mended` (what a person says otherwise).
 
 mod axis;
 mod card;
@@ -21,6 +21,7 @@ mod ground;
 mod leaf;
 mod leaflets;
 mod lobes;
+mod mended;
 mod outline;
 mod picture;
 mod pieces;
@@ -33,6 +34,7 @@ mod turns;
 use spinney_model::{LeftOut, MeasuredPicture, PictureError};
 
 pub use cut_out::{Upright, cut_out, upright};
+pub use mended::mended;
 pub use picture::{LITTLE_MEMORY, Picture, Small, read, read_small};
 
 /// Finds the leaves of a picture and measures each.
@@ -57,6 +59,6 @@ pub fn measure(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
     if leaves.is_empty() && left_out.is_empty() {
         return Err(PictureError::NothingThere);
     }
-    let (width, height) = picture.pixels.dimensions();
-    Ok(MeasuredPicture { size: (width, height), scale: picture.scale, leaves, left_out })
+    let empty = MeasuredPicture::of(picture.pixels.dimensions());
+    Ok(MeasuredPicture { scale: picture.scale, leaves, left_out, aside: found.aside, ..empty })
 }

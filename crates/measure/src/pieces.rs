@@ -9,6 +9,7 @@
 use std::collections::BTreeMap;
 
 use crate::ground::Contrast;
+use crate::polygon::Point;
 
 /// What has fewer pixels is noise, and no piece.
 const LEAST: u32 = 16;
@@ -40,6 +41,33 @@ impl Piece {
         let last = runs.iter().map(|run| run.last).max().unwrap_or(0);
         let down = (runs.first().map_or(0, |run| run.y), runs.last().map_or(0, |run| run.y));
         Self { runs, pixels, across: (first, last), down }
+    }
+
+    /// The pixels whose middles lie inside of a line; None: there are none.
+    pub(crate) fn inside(line: &[Point]) -> Option<Self> {
+        let mut crossings: BTreeMap<u32, Vec<f64>> = BTreeMap::new();
+        for (at, a) in line.iter().enumerate() {
+            let b = line[(at + 1) % line.len()];
+            let (above, below) = if a[1] < b[1] { (*a, b) } else { (b, *a) };
+            let mut y = above[1].ceil().max(0.0);
+            while y < below[1] {
+                let part = (y - above[1]) / (below[1] - above[1]);
+                let x = above[0] + part * (below[0] - above[0]);
+                crossings.entry(y as u32).or_default().push(x);
+                y += 1.0;
+            }
+        }
+        let mut runs = Vec::new();
+        for (y, mut crossings) in crossings {
+            crossings.sort_by(f64::total_cmp);
+            for ends in crossings.chunks_exact(2) {
+                let (first, last) = (ends[0].ceil().max(0.0), ends[1].floor());
+                if first <= last {
+                    runs.push(Run { y, first: first as u32, last: last as u32 });
+                }
+            }
+        }
+        (!runs.is_empty()).then(|| Self::of(runs))
     }
 
     /// Whether a pixel is one of its own.

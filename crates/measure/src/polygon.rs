@@ -34,6 +34,15 @@ fn sides(line: &[Point]) -> impl Iterator<Item = (Point, Point)> {
     (0..line.len()).map(|at| (line[at], line[(at + 1) % line.len()]))
 }
 
+/// Whether a point lies inside (even–odd rule).
+pub(crate) fn encloses(line: &[Point], [x, y]: Point) -> bool {
+    let crossed = sides(line).filter(|(a, b)| {
+        let crosses = (a[1] > y) != (b[1] > y);
+        crosses && x < a[0] + (y - a[1]) / (b[1] - a[1]) * (b[0] - a[0])
+    });
+    crossed.count() % 2 == 1
+}
+
 /// So many points, evenly spaced along a closed line.
 pub(crate) fn spaced(line: &[Point], count: usize) -> Vec<Point> {
     let step = perimeter(line) / count as f64;

@@ -62,6 +62,27 @@ pub(crate) fn cut(outline: &[Point]) -> Option<Cut> {
         .max_by(|one, other| one.length.total_cmp(&other.length))
 }
 
+/// Cuts a leaf apart where a person says that its blade begins; None: no stalk leads there. Of
+/// several that may be stalks it is the one that leads nearest.
+pub(crate) fn cut_at(outline: &[Point], at: Point) -> Option<Cut> {
+    let size = area(outline).sqrt();
+    let near = |end: usize| {
+        let mut steps = walked(outline, end, size);
+        let off = |step: &Step| distance(step.middle, at);
+        let place =
+            (0..steps.len()).min_by(|a, b| off(&steps[*a]).total_cmp(&off(&steps[*b])))?;
+        let (off, wide) = (off(&steps[place]), steps[place].wide);
+        steps.truncate(place + 1);
+        let along = along(&steps);
+        let width = usual_width(&steps, &along, steps.len())?;
+        // It may be said a little beside the stalk, or where the blade is wider already.
+        let leads = off <= wide.max(width) && width <= WIDEST * size && along[place] > width;
+        leads.then(|| (off, parted_at(outline, end, &steps, width, 0.0)))
+    };
+    let cuts = ends(outline, size).into_iter().filter_map(near);
+    cuts.min_by(|one, other| one.0.total_cmp(&other.0)).map(|(_, cut)| cut)
+}
+
 /// Where a stalk may end: the places from which both sides of the outline stay near each other
 /// for longest, of all places around them.
 fn ends(outline: &[Point], size: f64) -> Vec<usize> {
@@ -97,8 +118,8 @@ struct Step {
     wide: f64,
 }
 
-/// Follows a stalk from its end.
-fn followed(outline: &[Point], end: usize, size: f64) -> Option<Cut> {
+/// Goes along both sides of an outline from a place of it, until they are far apart.
+fn walked(outline: &[Point], end: usize, size: f64) -> Vec<Step> {
     let count = outline.len();
     let back = |gone: usize| outline[(end + count - gone) % count];
     let on = |gone: usize| outline[(end + gone) % count];
@@ -118,19 +139,27 @@ fn followed(outline: &[Point], end: usize, size: f64) -> Option<Cut> {
             break;
         }
     }
+    steps
+}
+
+/// How wide a stalk is in its middle, of what lies before so many steps.
+fn usual_width(steps: &[Step], along: &[f64], before: usize) -> Option<f64> {
+    let far = *along.get(before.checked_sub(1)?)?;
+    let mut widths: Vec<f64> = (0..before)
+        .filter(|at| (0.12..=0.62).contains(&(along[*at] / far)))
+        .map(|at| steps[at].wide)
+        .collect();
+    widths.sort_by(f64::total_cmp);
+    (widths.len() >= 3).then(|| widths[widths.len() / 2])
+}
+
+/// Follows a stalk from its end.
+fn followed(outline: &[Point], end: usize, size: f64) -> Option<Cut> {
+    let steps = walked(outline, end, size);
     let along = along(&steps);
     let wide = |at: usize| steps[at].wide;
     let narrow = (0..steps.len()).take_while(|at| wide(*at) < WIDEST * size).count();
-    let far = *along.get(narrow.checked_sub(1)?)?;
-    let mut widths: Vec<f64> = (0..narrow)
-        .filter(|at| (0.12..=0.62).contains(&(along[*at] / far)))
-        .map(wide)
-        .collect();
-    if widths.len() < 3 {
-        return None;
-    }
-    widths.sort_by(f64::total_cmp);
-    let width = widths[widths.len() / 2];
+    let width = usual_width(&steps, &along, narrow)?;
     // From where they have parted for good, seen backwards.
     let parted = |limit: f64| {
         let past = (0..steps.len()).rev().take_while(|at| wide(*at) > limit).last()?;
@@ -152,13 +181,20 @@ fn followed(outline: &[Point], end: usize, size: f64) -> Option<Cut> {
     {
         return None;
     }
-    let step = steps[place];
+    Some(parted_at(outline, end, &steps[..=place], width, along[first] - at))
+}
+
+/// Cuts a leaf apart after the last of some steps.
+fn parted_at(outline: &[Point], end: usize, steps: &[Step], width: f64, unsure: f64) -> Cut {
+    let count = outline.len();
+    let step = steps[steps.len() - 1];
+    let on = |gone: usize| outline[(end + gone) % count];
     let blade: Vec<Point> =
         (0..=count - step.back - step.on).map(|gone| on(step.on + gone)).collect();
-    let mut stalk = thinned(&steps[..=place], width);
+    let mut stalk = thinned(steps, width);
     to_the_end(&mut stalk, outline, end, width);
-    let sides = [back(step.back), on(step.on)];
-    Some(Cut { length: length(&stalk), width, stalk, unsure: along[first] - at, sides, blade })
+    let sides = [outline[(end + count - step.back) % count], on(step.on)];
+    Cut { length: length(&stalk), width, stalk, unsure, sides, blade }
 }
 
 /// How far along the middle each step is, without the zigzag of the middles.

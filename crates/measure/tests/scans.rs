@@ -3,31 +3,12 @@
 use fastrand::Rng;
 use image::{ExtendedColorType, ImageEncoder};
 use spinney_fixtures::leaves::scan::Page;
-use spinney_fixtures::leaves::{Edge, Leaf, Plan, Shape};
+use spinney_fixtures::leaves::{Leaf, Plan, Shape};
 use spinney_measure::{cut_out, measure, read};
 use spinney_model::{
     LeafNote, LeftOut, Measurand, MeasuredPicture, NoScale, NotMeasured, PictureError,
     PictureScale,
 };
-
-fn plan(shape: Shape, stalk: f64) -> Plan {
-    Plan {
-        shape,
-        edge: Edge::Smooth,
-        pitch: 4.0,
-        tooth: 1.0,
-        lobes: 0,
-        depth: 0.5,
-        length: 60.0,
-        half_width: 0.3,
-        uneven: 0.0,
-        bend: 0.0,
-        stalk,
-        stalk_width: 1.2,
-        stalk_bend: 0.3,
-        heart: 0.5,
-    }
-}
 
 fn png(page: &Page<'_>) -> Vec<u8> {
     let (width, height) = page.pixels();
@@ -74,13 +55,13 @@ fn near(found: [f64; 4], truth: [f64; 4], share: f64) {
 
 #[test]
 fn an_ellipse_with_a_stalk_has_the_sizes_that_it_was_drawn_with() {
-    let leaf = plan(Shape::Ellipse, 20.0).leaf();
+    let leaf = Plan::smooth(Shape::Ellipse, 20.0).leaf();
     near(sizes(&Page::of_one(&leaf, 0.4)), truths(&leaf), 0.004);
 }
 
 #[test]
 fn turned_mirrored_and_at_another_dpi_a_leaf_is_as_large() {
-    let leaf = plan(Shape::Ovate, 25.0).leaf();
+    let leaf = Plan::smooth(Shape::Ovate, 25.0).leaf();
     for turn in [0.0, 1.1, 2.9, 4.4] {
         for dpi in [150.0, 300.0, 600.0] {
             let page = Page { dpi, mirrored: dpi > 200.0, ..Page::of_one(&leaf, turn) };
@@ -91,7 +72,7 @@ fn turned_mirrored_and_at_another_dpi_a_leaf_is_as_large() {
 
 #[test]
 fn light_paper_shade_and_noise_do_not_change_a_leaf() {
-    let leaf = plan(Shape::Obovate, 18.0).leaf();
+    let leaf = Plan::smooth(Shape::Obovate, 18.0).leaf();
     let page = Page::of_one(&leaf, 5.0);
     for paper in [[244, 243, 238], [180, 200, 225], [235, 205, 190]] {
         let page = Page {
@@ -112,7 +93,7 @@ fn leaves_are_counted_row_by_row_and_each_keeps_its_own_size() {
     let lengths = [30.0, 44.0, 38.0, 52.0, 41.0];
     let leaves: Vec<Leaf> = lengths
         .iter()
-        .map(|length| Plan { length: *length, ..plan(Shape::Ovate, 12.0) }.leaf())
+        .map(|length| Plan { length: *length, ..Plan::smooth(Shape::Ovate, 12.0) }.leaf())
         .collect();
     let places = [[30.0, 70.0], [75.0, 64.0], [120.0, 72.0], [40.0, 140.0], [100.0, 135.0]];
     let page = Page {
@@ -131,7 +112,7 @@ fn leaves_are_counted_row_by_row_and_each_keeps_its_own_size() {
 
 #[test]
 fn labels_specks_and_what_is_cut_off_are_no_leaves() {
-    let leaf = plan(Shape::Ellipse, 10.0).leaf();
+    let leaf = Plan::smooth(Shape::Ellipse, 10.0).leaf();
     let page = Page { size: (120.0, 100.0), ..Page::of_one(&leaf, 0.0) };
     let page =
         Page { leaves: vec![(&leaf, [40.0, 75.0], 0.0), (&leaf, [119.0, 60.0], 0.0)], ..page };
@@ -156,7 +137,7 @@ fn labels_specks_and_what_is_cut_off_are_no_leaves() {
 
 #[test]
 fn without_a_scale_there_are_ratios_and_no_lengths() {
-    let leaf = plan(Shape::Ovate, 0.0).leaf();
+    let leaf = Plan::smooth(Shape::Ovate, 0.0).leaf();
     let file = png(&Page::of_one(&leaf, 0.2));
     let found = measure(&read(&file, None).expect("a picture")).expect("a leaf");
     assert_eq!(found.scale, PictureScale::Unknown(NoScale::NotSaid));
@@ -171,7 +152,7 @@ fn without_a_scale_there_are_ratios_and_no_lengths() {
 
 #[test]
 fn a_hole_is_blade_and_is_said() {
-    let leaf = plan(Shape::Ellipse, 15.0).leaf();
+    let leaf = Plan::smooth(Shape::Ellipse, 15.0).leaf();
     let page = Page::of_one(&leaf, 0.0);
     let (width, height) = page.pixels();
     let mut pixels = page.scanned(&mut Rng::with_seed(5));
@@ -188,7 +169,7 @@ fn a_hole_is_blade_and_is_said() {
 
 #[test]
 fn a_cut_out_leaf_stands_upright_on_clear_ground_and_knows_its_size() {
-    let leaf = plan(Shape::Ovate, 20.0).leaf();
+    let leaf = Plan::smooth(Shape::Ovate, 20.0).leaf();
     let file = png(&Page::of_one(&leaf, 2.0));
     let picture = read(&file, Some(300.0)).expect("a picture");
     let found = measure(&picture).expect("a leaf");

@@ -65,9 +65,10 @@ pub use key::{Couplet, Destination, End, Key, SecondLooks, Wording};
 pub use marks::within_marks;
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use measured::{
-    Arrangement, Doubt, Edge, EdgeKind, EdgeUnseen, How, LeafForm, LeafLines, LeafNote,
-    Leaflets, LeftOut, Lobes, Measurand, Measure, MeasuredIn, MeasuredLeaf, MeasuredPicture,
-    NoScale, NotMeasured, PictureError, PictureScale, Sinuses, TeethPerCm,
+    Arrangement, Aside, CannotMend, Doubt, Edge, EdgeKind, EdgeUnseen, How, LeafForm,
+    LeafLines, LeafNote, Leaflets, LeftOut, Lobes, Measurand, Measure, MeasuredIn,
+    MeasuredLeaf, MeasuredPicture, Mend, NoMend, NoScale, NotMeasured, PictureError,
+    PictureScale, Sinuses, TeethPerCm,
 };
 pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, Written, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};

@@ -165,6 +165,8 @@ limits! {
         "A4 at 300 dots per inch has 9 million; of a larger picture each two by two become one first. The command line measures them all.";
     SCREENS_LEAVES: usize = 40, Things, "Leaves of one picture on the screens",
         "A page of A4 has room for twelve to twenty.";
+    MENDS: usize = 1000, Things, "Mends of the leaves of one picture",
+        "Ten for each of a hundred leaves.";
 
     FORM_BYTES: usize = 32 << 20, Bytes, "A form with its files",
         "Eight photographs of a good telephone.";

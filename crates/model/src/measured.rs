@@ -6,10 +6,12 @@
 //! the right, and down as on paper, the middle of the first pixel at (0, 0).
 
 mod form;
+mod mend;
 
 pub use form::{
     Arrangement, Edge, EdgeKind, EdgeUnseen, LeafForm, Leaflets, Lobes, Sinuses, TeethPerCm,
 };
+pub use mend::{CannotMend, Mend, NoMend};
 
 /// What is measured of a leaf. The definitions are those of Ellis et al., *Manual of Leaf
 /// Architecture*, 2009, in the words of `docs/measure.md`.
@@ -143,6 +145,8 @@ pub enum LeafNote {
     Holes,
     /// Its edge cannot be told sharply from the ground.
     FaintEdge,
+    /// A person said where it begins or ends, or what belongs to it.
+    Mended,
 }
 
 /// What in a picture is no leaf to be measured, and how often.
@@ -286,6 +290,33 @@ pub struct MeasuredPicture {
     pub leaves: Vec<MeasuredLeaf>,
     /// What is no leaf, with how many there are.
     pub left_out: Vec<(LeftOut, usize)>,
+    /// The largest things among that: a person may take one for a leaf.
+    pub aside: Vec<Aside>,
+    /// What a person said of its leaves.
+    pub mends: Vec<Mend>,
+}
+
+impl MeasuredPicture {
+    /// A picture in which nothing was found yet.
+    pub fn of(size: (u32, u32)) -> Self {
+        Self {
+            size,
+            scale: PictureScale::Unknown(NoScale::NotSaid),
+            leaves: Vec::new(),
+            left_out: Vec::new(),
+            aside: Vec::new(),
+            mends: Vec::new(),
+        }
+    }
+}
+
+/// What was left out, and where it lies.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Aside {
+    /// Why it is no leaf.
+    pub why: LeftOut,
+    /// Around it, closed; in pixels.
+    pub outline: Vec<[f64; 2]>,
 }
 
 /// Why nothing could be measured in a picture.

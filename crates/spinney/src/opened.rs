@@ -141,13 +141,23 @@ pub(crate) fn key(path: &Path) -> Result<String, Failure> {
 
 /// Reads a links file; an empty one says nothing.
 pub(crate) fn links(path: &Path) -> Result<String, Failure> {
+    plain_text(path, "failure-no-links")
+}
+
+/// A text, or nothing; `otherwise` says that it is something else.
+fn plain_text(path: &Path, otherwise: &'static str) -> Result<String, Failure> {
     let given = read(path, limits::KEY_BYTES)?;
     match what_it_is(&given.name, &given.bytes) {
         Some(is) if !is.is_text() && is != Instead::Empty => {
-            Err(Failure::new("failure-no-links", [("file", path.into()), ("what", is.into())]))
+            Err(Failure::new(otherwise, [("file", path.into()), ("what", is.into())]))
         }
         _ => Ok(table::decode(&given.bytes)),
     }
+}
+
+/// Reads a file of mends; an empty one says nothing.
+pub(crate) fn mends(path: &Path) -> Result<String, Failure> {
+    plain_text(path, "failure-no-mends")
 }
 
 /// Whether a text can be read as a table with something to ask.

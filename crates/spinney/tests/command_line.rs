@@ -303,6 +303,35 @@ fn the_scale_card_is_written_on_either_paper_before_there_is_any_table() {
 }
 
 #[test]
+fn mends_turn_a_leaf_that_was_read_upside_down() {
+    let desk = desk("mends");
+    let leaf = image::RgbImage::from_fn(120, 160, |x, y| {
+        let (across, down) = ((f64::from(x) - 60.0) / 30.0, (f64::from(y) - 80.0) / 60.0);
+        image::Rgb(if across.hypot(down) < 1.0 { [60, 100, 50] } else { [250; 3] })
+    });
+    leaf.save(desk.join("leaf.png")).expect("a picture can be written");
+    let told = |mends: &str, format: &str| {
+        let run = ["measure", "leaf.png", "--mends", "-", "--format", format];
+        let told = spinney(&desk, &run, mends);
+        assert_eq!(told.status.code(), Some(0), "{}", complained(&told));
+        said(&told)
+    };
+    let (found, mended) = ("# nothing\n", "Leaf 1 begins at 60 19\n");
+    assert!(told(found, "text").contains("which end is the base is a guess"));
+    assert!(told(mended, "text").contains("Mended by hand."));
+    assert!(told(found, "json").contains("\"mends\": []"));
+    assert!(told(mended, "json").contains("\"leaf 1 begins at 60 19\""));
+    let lost =
+        spinney(&desk, &["measure", "leaf.png", "--mends", "-"], "\nleaf 2 is no leaf\n");
+    assert_eq!(lost.status.code(), Some(1));
+    let complaint = complained(&lost);
+    assert!(
+        complaint.contains("line 2, “leaf 2 is no leaf”: There is no leaf 2"),
+        "{complaint}"
+    );
+}
+
+#[test]
 fn the_template_is_written_once_and_never_over_work() {
     let desk = desk("template");
     let first = spinney(&desk, &["template", "finds.xlsx"], "");

@@ -4,6 +4,7 @@
 //! From the data of `measure` to phrases and sentences in the language of a person.
 
 mod form;
+mod mend;
 
 use spinney_model::limits::PICTURE_PIXELS;
 use spinney_model::{
@@ -14,6 +15,7 @@ use spinney_model::{
 use crate::Tongue;
 
 pub use form::{edge_kind, form};
+pub use mend::{cannot_mend, mend, no_mend};
 
 /// What is measured: `blade length`.
 pub fn measurand(t: Tongue, what: Measurand) -> String {
@@ -117,6 +119,7 @@ pub fn leaf_note(t: Tongue, note: LeafNote) -> String {
         LeafNote::BaseGuessed => "measure-base-guessed",
         LeafNote::Holes => "measure-holes",
         LeafNote::FaintEdge => "measure-faint",
+        LeafNote::Mended => "measure-mended",
     })
 }
 

@@ -10,6 +10,7 @@ use spinney_model::{LeftOut, Measurand, Measure, MeasuredLeaf, MeasuredPicture, 
 use super::described;
 use super::leaf_form::{EdgeShape, LeafletsShape, LobesShape};
 use crate::measured::words;
+use crate::mends;
 
 /// What `spinney measure` writes with --format json. docs/measure.md says how each measure is
 /// defined.
@@ -40,6 +41,8 @@ struct PictureShape {
     leaves: Vec<LeafShape>,
     /// What was not measured.
     left_out: Vec<LeftOutShape>,
+    /// What a person said of its leaves, in that order: lines as --mends reads them.
+    mends: Vec<String>,
 }
 
 /// A leaf.
@@ -118,6 +121,7 @@ fn picture((file, picture): &(String, MeasuredPicture)) -> PictureShape {
         scale: words::scale(picture.scale),
         leaves: picture.leaves.iter().map(leaf).collect(),
         left_out: picture.left_out.iter().map(left_out).collect(),
+        mends: picture.mends.iter().map(mends::in_words).collect(),
     }
 }
 

@@ -28,7 +28,7 @@ pub(crate) fn one_leaf(scale: PictureScale) -> MeasuredPicture {
     let notes = vec![LeafNote::BaseGuessed, LeafNote::Holes];
     let leaf =
         MeasuredLeaf { number: 1, measures: measures.into(), form: lobed(), notes, lines };
-    MeasuredPicture { size: (40, 50), scale, leaves: vec![leaf], left_out: Vec::new() }
+    MeasuredPicture { scale, leaves: vec![leaf], ..MeasuredPicture::of((40, 50)) }
 }
 
 /// Five lobes with teeth.

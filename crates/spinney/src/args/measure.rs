@@ -27,13 +27,19 @@ pub(crate) struct Measure {
     /// Dots per inch of all pictures, whatever the files say.
     #[arg(long, value_name = "N", value_parser = dpi, allow_negative_numbers = true)]
     pub(crate) dpi: Option<f64>,
+    /// What the picture was read wrongly for, a line each: “leaf 3 is no leaf”, “leaf 5 is two
+    /// leaves between 120 40 and 180 300”, “leaf 7 is part of leaf 6”, “leaf 4 begins at 120 340”,
+    /// “leaf 4 ends at 100 20”, “at 812 440 is a leaf”. Places are dots to the right and down. For
+    /// one picture; `-` for stdin.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) mends: Option<PathBuf>,
     /// Write into this folder: the measures (leaves.csv, leaves.json), each picture with what was
     /// measured drawn into it (SVG), and each leaf alone, upright on a clear ground (PNG).
     #[arg(long, value_name = "FOLDER")]
     pub(crate) out: Option<PathBuf>,
     /// Write the scale card, a sheet to photograph leaves on, and measure nothing: a name that ends in
     /// .pdf, or `-` for stdout.
-    #[arg(long, value_name = "FILE.pdf", conflicts_with_all = ["files", "dpi", "out", "format"])]
+    #[arg(long, value_name = "FILE.pdf", conflicts_with_all = ["files", "dpi", "mends", "out", "format"])]
     pub(crate) scale_card: Option<PathBuf>,
     /// The paper of the scale card.
     #[arg(long, value_enum, default_value = "a4", requires = "scale_card")]

@@ -4,9 +4,9 @@ use std::collections::BTreeSet;
 use std::fmt::Write;
 use std::path::Path;
 
-use spinney_exchange::{json, measured};
+use spinney_exchange::{json, measured, mends};
 use spinney_measure::Picture;
-use spinney_model::{MeasuredPicture, PictureError};
+use spinney_model::{MeasuredPicture, Mend, NoMend, PictureError};
 use spinney_press::{measured_picture, pdf, scale_card, svg};
 use spinney_voice::Tongue;
 use spinney_voice::measured as say;
@@ -24,6 +24,8 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     if let Some(file) = &args.scale_card {
         return write_card(t, file, args.paper, over);
     }
+    let mends = args.mends.as_deref().map(|path| mends_of(path, args)).transpose()?;
+    let mends = mends.as_ref();
     let mut folder = args.out.as_ref().map(|path| Folder::make(path, over)).transpose()?;
     let mut names = Names::default();
     let mut progress = Progress::new();
@@ -32,7 +34,8 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     for path in &args.files {
         progress.say(&t.with("measure-looking", &[("file", &path.display())]));
         let bytes = opened::picture_bytes(path)?;
-        match measured_in(path, &bytes, args.dpi) {
+        let measured = measured_in(path, &bytes, args.dpi);
+        match measured.and_then(|(picture, found)| Ok((picture, mended(found, mends)?))) {
             Ok((picture, measured)) => {
                 if let Some(folder) = &mut folder {
                     let name = names.of(path);
@@ -102,6 +105,40 @@ fn measured_in(
     let picture = spinney_measure::read(bytes, dpi).map_err(why)?;
     let measured = spinney_measure::measure(&picture).map_err(why)?;
     Ok((picture, measured))
+}
+
+/// Mends, each with its line, and the file they stand in.
+struct Mends {
+    file: String,
+    lines: Vec<(usize, Mend)>,
+}
+
+fn mends_of(path: &Path, args: &Measure) -> Result<Mends, Failure> {
+    if args.files.len() != 1 {
+        return Err(Failure::usage("failure-mends-of-one", []));
+    }
+    if path == Path::new("-") && args.files[0] == path {
+        return Err(Failure::usage("failure-stdin-once", []));
+    }
+    let file = path.display().to_string();
+    let text = opened::mends(path)?;
+    let lines = mends::read(&text).map_err(|no| cannot(&file, no))?;
+    Ok(Mends { file, lines })
+}
+
+fn cannot(file: &str, no: NoMend) -> Failure {
+    let file = file.to_owned();
+    Failure::saying(move |t| say::no_mend(t, &file, &no))
+}
+
+/// The leaves after what a person said of them.
+fn mended(found: MeasuredPicture, mends: Option<&Mends>) -> Result<MeasuredPicture, Failure> {
+    let Some(Mends { file, lines }) = mends else { return Ok(found) };
+    let all: Vec<Mend> = lines.iter().map(|(_, mend)| *mend).collect();
+    spinney_measure::mended(&found, &all).map_err(|(at, why)| {
+        let (line, mend) = lines[at];
+        cannot(file, NoMend { line, text: mends::in_words(&mend), why: Some(why) })
+    })
 }
 
 /// Writes the picture with its lines, and each leaf alone.

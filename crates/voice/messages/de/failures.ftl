@@ -102,6 +102,10 @@ failure-key-from-picture = Spinney kann in einem Bild keine Schrift lesen. Tippt
 failure-key-from-other = Schreibt den Schlüssel als einfachen Text, je Zeile eine nummerierte Frage.
 failure-no-links = { $file } ist { $what } und keine Datei mit Zuordnungen.
 failure-no-links-remedy = Schreibt die Antworten als einfachen Text, je Zeile eine: question 3: edge = toothed
+failure-no-mends = { $file } ist { $what } und keine Datei mit Berichtigungen.
+failure-no-mends-remedy = Schreibt die Berichtigungen als einfachen Text, je Zeile eine: leaf 3 is no leaf
+failure-mends-of-one = Berichtigungen gelten für die Blätter eines Bildes.
+failure-mends-of-one-remedy = Nennt mit --mends ein Bild, und messt die anderen für sich.
 failure-table-no-key = { $file } ist eine Tabelle und kein Schlüssel.
 failure-table-no-key-remedy = Nennt stattdessen die Datei mit den nummerierten Fragen, etwa ours.txt.
 failure-no-question = In { $file } fand sich keine nummerierte Frage.

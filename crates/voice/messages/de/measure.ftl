@@ -35,6 +35,7 @@ measure-no-scale-not-square = Nur Form und Verhältnisse: Laut Datei sind die Pu
 measure-base-guessed = Es ist kein Stiel zu sehen. Welches Ende der Blattgrund ist, ist deshalb geraten: das untere.
 measure-holes = Es hat Löcher oder sehr helle Stellen. Sie zählen zur Spreite.
 measure-faint = Es hebt sich kaum vom Untergrund ab, der Rand ist deshalb unscharf. Legt es auf ein helleres oder dunkleres Blatt Papier.
+measure-mended = Von Hand berichtigt.
 
 ## Die Form.
 measure-unlobed = ungelappt
@@ -87,3 +88,24 @@ measure-too-large = { $file } ist zu groß.
 measure-too-large-remedy = Scannt es mit 300 Punkten pro Zoll oder nur einen Teil davon: Höchstens { $most } Millionen Punkte werden gelesen.
 measure-nothing-there = In { $file } hebt sich nichts vom Untergrund ab.
 measure-nothing-there-remedy = Legt die Blätter auf ein einfarbiges Papier, das viel heller oder dunkler ist als sie.
+
+## Berichtigungen: was jemand von Blättern sagt, die anders gefunden wurden.
+mend-no-leaf = Blatt { $leaf } ist kein Blatt
+mend-a-leaf = was ausgelassen wurde, ist ein Blatt
+mend-two = Blatt { $leaf } ist in zwei geteilt
+mend-part-of = Blatt { $part } ist ein Teil von Blatt { $leaf }
+mend-base = die Spreite von Blatt { $leaf } beginnt woanders
+mend-tip = die Spitze von Blatt { $leaf } ist woanders
+mend-no-such-leaf = Ein Blatt { $leaf } gibt es nicht, oder nicht mehr.
+mend-no-such-leaf-remedy = Seht nach den Nummern im Bild mit den Linien.
+mend-nothing-there = An dieser Stelle wurde nichts ausgelassen.
+mend-nothing-there-remedy = Wählt eine Stelle in dem, was ein Blatt sein soll. Was ein anderes Blatt berührt, muss davon getrennt werden.
+mend-not-across = Die Linie geht nicht ganz durch Blatt { $leaf }.
+mend-not-across-remedy = Wählt zwei Stellen auf seinem Umriss, auf jeder Seite der Berührung eine.
+mend-part-of-itself = Blatt { $leaf } ist kein Teil von sich selbst.
+mend-part-of-itself-remedy = Wählt die Nummer eines anderen Blatts.
+mend-far-off = Diese Stelle ist weit weg von Blatt { $leaf }.
+mend-far-off-remedy = Wählt eine Stelle auf dem Blatt.
+mend-in-line = { $file }, Zeile { $line }, „{ $text }“:
+mend-line = { $file }, Zeile { $line }: „{ $text }“ ist keine bekannte Berichtigung.
+mend-line-remedy = Schreibt eine Zeile wie „leaf 3 is no leaf“, „at 812 440 is a leaf“, „leaf 5 is two leaves between 120 40 and 180 300“, „leaf 7 is part of leaf 6“, „leaf 4 begins at 120 340“ oder „leaf 4 ends at 100 20“.

@@ -102,6 +102,10 @@ failure-key-from-picture = Spinney cannot read writing in a picture. Type the ke
 failure-key-from-other = Write the key as plain text, one numbered question a line.
 failure-no-links = { $file } is { $what }, and no links file.
 failure-no-links-remedy = Write the answers as plain text, one a line: question 3: edge = toothed
+failure-no-mends = { $file } is { $what }, and no file of mends.
+failure-no-mends-remedy = Write the mends as plain text, one a line: leaf 3 is no leaf
+failure-mends-of-one = Mends are for the leaves of one picture.
+failure-mends-of-one-remedy = Name one picture with --mends, and measure the others apart.
 failure-table-no-key = { $file } is a table and not a key.
 failure-table-no-key-remedy = Give the file with the numbered questions instead, such as ours.txt.
 failure-no-question = No numbered question was found in { $file }.

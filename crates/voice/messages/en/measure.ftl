@@ -35,6 +35,7 @@ measure-no-scale-not-square = Shape and ratios only: the file says that its dots
 measure-base-guessed = It has no stalk that can be seen, so which end is the base is a guess: the lower one.
 measure-holes = It has holes or very light places. They are counted as blade.
 measure-faint = It hardly stands out from the ground, so its edge is not sharp. Lay it on a lighter or darker sheet.
+measure-mended = Mended by hand.
 
 ## Its form.
 measure-unlobed = unlobed
@@ -87,3 +88,24 @@ measure-too-large = { $file } is too large.
 measure-too-large-remedy = Scan it at 300 dots per inch, or scan part of it: { $most } million dots are read at most.
 measure-nothing-there = Nothing stands out from the ground in { $file }.
 measure-nothing-there-remedy = Lay the leaves on a plain sheet that is much lighter or darker than they are.
+
+## Mends: what a person says of leaves that were found otherwise.
+mend-no-leaf = leaf { $leaf } is no leaf
+mend-a-leaf = what was left out is a leaf
+mend-two = leaf { $leaf } is cut in two
+mend-part-of = leaf { $part } is part of leaf { $leaf }
+mend-base = the blade of leaf { $leaf } begins elsewhere
+mend-tip = the tip of leaf { $leaf } is elsewhere
+mend-no-such-leaf = There is no leaf { $leaf }, or no longer.
+mend-no-such-leaf-remedy = Look at the numbers in the picture with the lines.
+mend-nothing-there = Nothing was left out at that place.
+mend-nothing-there-remedy = Choose a place inside of what is to be a leaf. What touches another leaf must be cut from it.
+mend-not-across = The line does not go right across leaf { $leaf }.
+mend-not-across-remedy = Choose two places on its outline, one on each side of where the leaves touch.
+mend-part-of-itself = Leaf { $leaf } is no part of itself.
+mend-part-of-itself-remedy = Choose the number of another leaf.
+mend-far-off = That place is far from leaf { $leaf }.
+mend-far-off-remedy = Choose a place on the leaf.
+mend-in-line = { $file }, line { $line }, “{ $text }”:
+mend-line = { $file }, line { $line }: “{ $text }” is no mend that is known.
+mend-line-remedy = Write a line such as “leaf 3 is no leaf”, “at 812 440 is a leaf”, “leaf 5 is two leaves between 120 40 and 180 300”, “leaf 7 is part of leaf 6”, “leaf 4 begins at 120 340” or “leaf 4 ends at 100 20”.

@@ -45,11 +45,12 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
     for t in Tongue::all() {
         let mut said = Vec::new();
         for scale in scales {
-            let (leaves, left_out) = (Vec::new(), Vec::new());
-            let shown = MeasuredPicture { size: (9, 9), scale, leaves, left_out };
+            let shown = MeasuredPicture { scale, ..MeasuredPicture::of((9, 9)) };
             said.push(picture(t, "oak.png", &shown));
         }
-        for note in [LeafNote::BaseGuessed, LeafNote::Holes, LeafNote::FaintEdge] {
+        for note in
+            [LeafNote::BaseGuessed, LeafNote::Holes, LeafNote::FaintEdge, LeafNote::Mended]
+        {
             said.push(leaf_note(t, note));
         }
         for what in [LeftOut::CutOff, LeftOut::Label, LeftOut::Speck] {

@@ -1,0 +1,86 @@
+//! What a person says of leaves that were found otherwise than they lie there.
+//!
+//! Mends are facts in the order in which they were said; what was found and they give the leaves anew.
+//! Leaves are named by their numbers, places by pixels of the upright picture. A leaf keeps its
+//! number; what is new gets the next one that was never used.
+
+/// One mend.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Mend {
+    /// It is no leaf.
+    NoLeaf {
+        /// Its number.
+        leaf: usize,
+    },
+    /// What was left out at a place is a leaf.
+    ALeaf {
+        /// A place of it.
+        at: [f64; 2],
+    },
+    /// It is two leaves that touch. The larger one keeps the number.
+    Two {
+        /// Their number.
+        leaf: usize,
+        /// A line right across, between them.
+        between: [[f64; 2]; 2],
+    },
+    /// It is a part of another one.
+    PartOf {
+        /// The number of the part, which goes.
+        part: usize,
+        /// That of the leaf.
+        leaf: usize,
+    },
+    /// Its blade begins at a place.
+    Base {
+        /// Its number.
+        leaf: usize,
+        /// Where the stalk joins the blade.
+        at: [f64; 2],
+    },
+    /// Its blade ends at a place.
+    Tip {
+        /// Its number.
+        leaf: usize,
+        /// Where.
+        at: [f64; 2],
+    },
+}
+
+/// Why a mend cannot be done.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum CannotMend {
+    /// There is no leaf of this number, or no longer.
+    NoSuchLeaf {
+        /// The number.
+        leaf: usize,
+    },
+    /// Nothing was left out at this place.
+    NothingThere,
+    /// The line does not go right across the leaf.
+    NotAcross {
+        /// Its number.
+        leaf: usize,
+    },
+    /// A leaf is no part of itself.
+    PartOfItself {
+        /// Its number.
+        leaf: usize,
+    },
+    /// The place is far outside of the leaf.
+    FarOff {
+        /// Its number.
+        leaf: usize,
+    },
+}
+
+/// A line of mends that cannot be done.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct NoMend {
+    /// Its number, from 1.
+    pub line: usize,
+    /// What stands in it.
+    pub text: String,
+    /// Why; None: it is no mend that is known.
+    pub why: Option<CannotMend>,
+}
