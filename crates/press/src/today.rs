@@ -37,21 +37,41 @@ fn parts(setting: &Setting, paper: Paper) -> Vec<Part> {
     let adults = setting.in_usual_letters();
     let words_to_look_at = words_to_look_at::pages(setting, paper);
     let part = |name, what_for, copies, pages| Part { name, what_for, copies, pages };
+    // In large print the answers are large too, and the visit is not.
+    let both = match setting.is_large() {
+        true => None,
+        false => visit::with_answers(&adults, paper),
+    };
+    let for_once = Copies::whole(For::Once);
+    let (visit, answers) = match both {
+        Some(both) => {
+            (part("sheet-visit-and-answers", "sheet-for-who-leads", for_once, both), Vec::new())
+        }
+        None => {
+            let visit = visit::pages(&adults, paper);
+            (part("sheet-visit", "sheet-for-the-adults", for_once, visit), try_out.answers)
+        }
+    };
+    // So are the labels.
+    let both = match setting.is_large() {
+        true => None,
+        false => visit::cards_with_labels(&adults, paper),
+    };
+    let for_adults = Copies::shared(For::EachAdult);
+    let (cards, labels) = match both {
+        Some(both) => {
+            (part("sheet-helper-and-labels", "sheet-cut-before", for_adults, both), Vec::new())
+        }
+        None => {
+            let cards = visit::cards(&adults, paper);
+            (part("sheet-helper", "sheet-helper-for", for_adults, cards), try_out.labels)
+        }
+    };
     let mut parts = vec![
-        part(
-            "sheet-visit",
-            "sheet-for-the-adults",
-            Copies::whole(For::Once),
-            visit::pages(&adults, paper),
-        ),
-        part(
-            "sheet-helper",
-            "sheet-helper-for",
-            Copies::shared(For::EachAdult),
-            visit::cards(&adults, paper),
-        ),
-        part("sheet-answers", "sheet-to-check-by", Copies::whole(For::Once), try_out.answers),
-        part("sheet-labels", "sheet-cut-before", Copies::apart(For::Once), try_out.labels),
+        visit,
+        cards,
+        part("sheet-answers", "sheet-to-check-by", for_once, answers),
+        part("sheet-labels", "sheet-cut-before", Copies::apart(For::Once), labels),
         part(
             "sheet-key",
             "sheet-one-a-group",

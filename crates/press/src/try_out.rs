@@ -11,7 +11,8 @@ mod list;
 
 use crate::pdf::{self, PressError};
 use crate::setting::Setting;
-use crate::sheet::{Page, Sheet};
+use crate::sheet::flow::Flow;
+use crate::sheet::{Page, Piece, Sheet};
 use crate::{Booklet, Paper};
 
 /// The try-out sheets as a PDF file.
@@ -54,8 +55,18 @@ pub(crate) fn question(
     number: usize,
     words: Option<&str>,
     wide: f64,
-) -> crate::sheet::Piece {
+) -> Piece {
     blank_key::question(setting, (number, words), 1, wide)
+}
+
+/// The adult's answer list beneath what stands on another sheet for the adult.
+pub(crate) fn answers_beneath(setting: &Setting, paper: Paper, flow: &mut Flow) {
+    answers::put_beneath(setting, paper, flow);
+}
+
+/// Number labels on a part of a page, as wide and high as this; None: they have no room there.
+pub(crate) fn labels_in(setting: &Setting, wide: f64, high: f64) -> Option<Piece> {
+    labels::within(setting, wide, high)
 }
 
 /// The pages of every try-out sheet.

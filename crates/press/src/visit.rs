@@ -9,6 +9,9 @@
 //! Source: each piece of advice names its document, by a number and at the foot
 //! (`docs/TRADE.md`, "Cautions"); where there is none it says so. The plan and the list of things
 //! to take are common practice, without a source.
+//!
+//! Where cautions take a second page and leave room on it, everything for today prints the answer
+//! list there: both are for the adult who leads.
 
 mod adult_card;
 
@@ -19,9 +22,9 @@ use crate::sheet::face::Weight;
 use crate::sheet::flow::{Boxed, Flow};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Sheet};
-use crate::{Booklet, Paper, drawing, safety};
+use crate::{Booklet, Paper, drawing, safety, try_out};
 
-pub(crate) use adult_card::pages as cards;
+pub(crate) use adult_card::{pages as cards, with_labels as cards_with_labels};
 
 /// What adults read: 10 pt, so that one page holds it.
 const SMALL: Style = Style::new(Weight::Regular, 10.0, 1.2);
@@ -70,6 +73,17 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 
 /// The page for the adult who leads; more where there are more cautions than it holds.
 pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    laid(setting, paper, |_| ())
+}
+
+/// The same with the answers at its end; None: that takes a page more.
+pub(crate) fn with_answers(setting: &Setting, paper: Paper) -> Option<Vec<Page>> {
+    let alone = pages(setting, paper);
+    let both = laid(setting, paper, |flow| try_out::answers_beneath(setting, paper, flow));
+    (both.len() == alone.len()).then_some(both)
+}
+
+fn laid(setting: &Setting, paper: Paper, at_its_end: impl Fn(&mut Flow)) -> Vec<Page> {
     let frame = setting.frame(paper, false, "sheet-visit", NOTES);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-visit-for"), true));
@@ -99,6 +113,7 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         parts.into_iter().filter(|part| part.h > 0.0).for_each(|part| flow.put(3.0, part));
     }
     flow.put(1.5, sources);
+    at_its_end(&mut flow);
     flow.lines_to_write_on(&setting.say("sheet-for-myself"));
     flow.finish()
 }
@@ -226,7 +241,7 @@ const PLAN: [(&str, Option<u8>, Option<u8>); 6] = [
 
 /// A plan for 45 and for 90 minutes.
 fn plan(setting: &Setting, wide: f64) -> Piece {
-    let (minutes, group) = (12.0, Group::Cell);
+    let (minutes, group) = (15.0, Group::Cell);
     let row = |short: &str, long: &str, what: &str, style: Style, group: Group| {
         let x = 2.0 * minutes;
         let what = setting.text(what, style, wide - x).grouped(group);

@@ -24,9 +24,9 @@ const LARGE_HIGH: f64 = 24.0;
 const LARGE_FIGURE: f64 = 42.0;
 /// Between the words and the drawings, and between two drawings, in mm.
 const BETWEEN: f64 = 3.0;
-/// Between two rows of words without drawings, in mm: less than what is moved apart on a full
-/// page.
-const GAP: f64 = 3.5;
+/// Between two rows of words, in mm, less than what is moved apart on a full page: where there is
+/// room, and where it saves a page.
+const GAPS: [f64; 2] = [3.5, 1.5];
 /// Between two columns of them, in mm.
 const COLUMNS: f64 = 8.0;
 
@@ -59,6 +59,16 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     if words.iter().all(|(_, drawn)| drawn.is_none()) {
         return Vec::new();
     }
+    let [roomy, close] = GAPS.map(|gap| laid(setting, paper, &words, gap));
+    if close.len() < roomy.len() { close } else { roomy }
+}
+
+fn laid(
+    setting: &Setting,
+    paper: Paper,
+    words: &[(Entry, Option<DrawnWord>)],
+    gap: f64,
+) -> Vec<Page> {
     let frame = setting.frame(paper, false, "sheet-words", OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-words-to-look-at"), false));
@@ -69,9 +79,9 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
             in_words_alone.push(entry);
             continue;
         };
-        let row = row(setting, &entry, &drawn, wide);
+        let row = row(setting, entry, drawn, wide);
         let rule = Piece::rule(wide, Pen::solid(0.2, Ink::Soft));
-        flow.put(GAP, if first || flow.fresh() { row } else { rule.then(2.0, row) });
+        flow.put(gap, if first || flow.fresh() { row } else { rule.then(gap.min(2.0), row) });
         first = false;
     }
     let (across, column) = match setting.is_large() {
@@ -79,13 +89,13 @@ pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         false => (2, (wide - COLUMNS) / 2.0),
     };
     for (at, two) in in_words_alone.chunks(across).enumerate() {
-        let mut both = in_words(setting, &two[0], column);
+        let mut both = in_words(setting, two[0], column);
         if let Some(second) = two.get(1) {
             both = both.with(column + COLUMNS, 0.0, in_words(setting, second, column));
         }
         let rule = Piece::rule(wide, Pen::solid(0.2, Ink::Soft));
         let both = if at == 0 && !flow.fresh() { rule.then(3.0, both) } else { both };
-        flow.put(GAP, both);
+        flow.put(gap, both);
     }
     flow.finish()
 }

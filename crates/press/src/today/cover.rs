@@ -16,6 +16,15 @@ use crate::{Paper, Stamp, drawing, safety};
 
 /// The pages of the list: one, and more where there are cautions for more.
 pub(super) fn pages(setting: &Setting, paper: Paper, parts: &[Part]) -> Vec<Page> {
+    let one = laid(setting, paper, parts, 1);
+    // They count themselves.
+    match one.len() {
+        1 => one,
+        more => laid(setting, paper, parts, more),
+    }
+}
+
+fn laid(setting: &Setting, paper: Paper, parts: &[Part], own: usize) -> Vec<Page> {
     let frame = setting.frame(paper, false, "sheet-today", NOTES);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-today-adult"), false));
@@ -34,7 +43,7 @@ pub(super) fn pages(setting: &Setting, paper: Paper, parts: &[Part]) -> Vec<Page
     }
     flow.put(4.0, setting.heading(2, &setting.say("sheet-copies"), Style::LARGE, wide));
     flow.put(2.0, table(setting, parts, wide));
-    flow.put(2.5, sums(setting, parts, wide));
+    flow.put(2.5, sums(setting, parts, own, wide));
     flow.put(4.0, order(setting, wide));
     cautions(setting, &mut flow);
     flow.lines_to_write_on(&setting.say("sheet-for-myself"));
@@ -81,13 +90,13 @@ fn table(setting: &Setting, parts: &[Part], wide: f64) -> Piece {
 }
 
 /// What it comes to, what is to be cut, and for whom it was counted.
-fn sums(setting: &Setting, parts: &[Part], wide: f64) -> Piece {
+fn sums(setting: &Setting, parts: &[Part], own: usize, wide: f64) -> Piece {
     let (class, t) = (setting.class(), setting.t());
     let sum = |of: fn(&Part, Class) -> usize| -> usize {
         parts.iter().map(|part| of(part, class)).sum()
     };
-    // This page is one of them.
-    let (one_side, both) = (1 + sum(Part::paper), 1 + sum(Part::paper_both_sides));
+    let one_side = own + sum(Part::paper);
+    let both = own.div_ceil(2) + sum(Part::paper_both_sides);
     let numbers: [(&str, &dyn std::fmt::Display); 2] = [("count", &one_side), ("both", &both)];
     let mut words = vec![(t.with("sheet-paper-in-all", &numbers), Style::SMALL_STRONG)];
     let cut = parts.iter().filter(|part| part.copies.cutting != Cutting::Whole);

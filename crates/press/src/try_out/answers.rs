@@ -7,7 +7,7 @@ use crate::key_pages::answer_words;
 use crate::setting::{NOTES, Setting};
 use crate::sheet::flow::Flow;
 use crate::sheet::ink::{Ink, Pen, Style};
-use crate::sheet::{Group, Page, Piece};
+use crate::sheet::{Group, Page, Piece, Role};
 
 /// The most ways of one kind that are printed.
 const MOST: usize = 6;
@@ -26,6 +26,24 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let words = setting.say("sheet-answers-about");
     flow.put(4.0, setting.text(&words, Style::SMALL, flow.wide()));
     flow.put(1.0, setting.to_mind(flow.wide()));
+    table(setting, &mut flow);
+    flow.lines_to_write_on(&setting.say("sheet-to-mend"));
+    flow.finish()
+}
+
+/// The list beneath what an adult reads already: its heading, with the standing of the key, and
+/// the ways.
+pub(super) fn put_beneath(setting: &Setting, paper: Paper, flow: &mut Flow) {
+    let frame = setting.frame_of_key(paper, false, "sheet-answers", NOTES);
+    let badge = frame.badge(&setting.faces, Role::Paragraph).unwrap_or_default();
+    let (wide, room) = (flow.wide(), flow.wide() - badge.w - 4.0);
+    let title = setting.heading(2, &setting.say("sheet-answers"), Style::LARGE, room);
+    flow.put(6.0, title.with(wide - badge.w, 0.0, badge));
+    flow.put(1.0, setting.text(&setting.say("sheet-answers-about"), Style::SMALL, wide));
+    table(setting, flow);
+}
+
+fn table(setting: &Setting, flow: &mut Flow) {
     let wide = flow.wide();
     let widths = match setting.is_large() {
         true => [wide * 0.3, wide * 0.5, wide * 0.2],
@@ -38,8 +56,6 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         rows.push(row(setting, taxon, widths, deepest));
     }
     flow.table(ABOVE, &heads, rows);
-    flow.lines_to_write_on(&setting.say("sheet-to-mend"));
-    flow.finish()
 }
 
 fn heads(setting: &Setting, widths: [f64; 3]) -> Piece {
@@ -66,7 +82,7 @@ fn row(
         setting.booklet.walks.iter().filter(|walk| walk.taxon == taxon).collect();
     let title = setting.block(&setting.name(taxon), Style::SMALL_STRONG, name - 3.0);
     let title = title.at_most(&setting.faces, setting.lines(3));
-    let title = Piece::text(title, crate::sheet::Role::Paragraph);
+    let title = Piece::text(title, Role::Paragraph);
     let mut list = Piece::blank(ways - 3.0, 0.0);
     let small = |words: &str| setting.text(words, Style::SMALL, ways - 3.0);
     let more = |left: usize| small(&setting.t().count("sheet-more-ways", left));

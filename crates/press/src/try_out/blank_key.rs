@@ -11,14 +11,20 @@ use crate::sheet::{Group, Page, Piece, Role};
 const MOST: usize = 59;
 
 /// The pages of an empty key: as many questions as separate all kinds, one fewer than there are
-/// kinds. A question has two lines to write on, unless one saves a page.
+/// kinds. A question has two lines to write on, unless one saves a page, and then as much room
+/// around it as takes no page more.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
-    let two = laid(setting, paper, 2);
-    let one = laid(setting, paper, 1);
-    if one.len() < two.len() { one } else { two }
+    let mut best = laid(setting, paper, 2, 8.0);
+    for gap in [2.0, 0.5] {
+        let one = laid(setting, paper, 1, gap);
+        if one.len() < best.len() {
+            best = one;
+        }
+    }
+    best
 }
 
-fn laid(setting: &Setting, paper: Paper, lines: usize) -> Vec<Page> {
+fn laid(setting: &Setting, paper: Paper, lines: usize, gap: f64) -> Vec<Page> {
     let kinds = setting.booklet.matrix.taxa().len();
     let wanted = kinds.saturating_sub(1).clamp(1, MOST);
     let frame = setting.frame(paper, false, "sheet-own-key", OUR_GROUP);
@@ -31,7 +37,6 @@ fn laid(setting: &Setting, paper: Paper, lines: usize) -> Vec<Page> {
     flow.put(if low { 0.5 } else { 2.0 }, setting.to_mind(flow.wide()));
     let wide = flow.wide();
     for number in 1..=wanted {
-        let gap = if low { 2.0 } else { 8.0 };
         flow.put(gap, question(setting, (number, None), lines, wide));
     }
     flow.lines_to_write_on(&setting.say("sheet-what-we-noticed"));

@@ -61,6 +61,15 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     pages
 }
 
+/// All labels on a part of a page; None: a label would be too low to read across a table.
+pub(super) fn within(setting: &Setting, wide: f64, high: f64) -> Option<Piece> {
+    let words = setting.text(&setting.say("sheet-labels-about"), Style::SMALL, wide);
+    let wanted = setting.booklet.matrix.taxa().len().max(1);
+    let (y, most) = (words.h + 4.0, most_across(setting));
+    let fits = wanted.div_ceil(most) as f64 * LEAST <= high - y;
+    fits.then(|| words.with(0.0, y, grid(setting, 1, wanted, (wide, high - y))))
+}
+
 fn most_across(setting: &Setting) -> usize {
     if setting.is_large() { LARGE_ACROSS } else { ACROSS }
 }

@@ -12,8 +12,9 @@ use crate::sheet::flow::Flow;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role};
 
-/// The least height of a row, in mm: a child writes into it.
-const ROW: f64 = 12.0;
+/// The least height of a row, in mm: a child writes into it. The second, which is still more than
+/// the lines of a school book, saves a page.
+const ROWS: [f64; 2] = [12.0, 10.0];
 /// The most: the page is filled as far as that goes.
 const ROOMY: f64 = 17.0;
 /// From what stands above a table to the table, in mm.
@@ -27,6 +28,11 @@ const TICK: f64 = 8.5;
 
 /// The pages of a list with a row for every kind.
 pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    let [high, low] = ROWS.map(|least| laid(setting, paper, least));
+    if low.len() < high.len() { low } else { high }
+}
+
+fn laid(setting: &Setting, paper: Paper, least: f64) -> Vec<Page> {
     let frame = setting.frame(paper, false, "sheet-tried", OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-tried"), true));
@@ -46,7 +52,7 @@ pub(super) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
         - ticks.iter().map(|row| row.h).sum::<f64>()
         - BELOW
         - 1.0;
-    let high = (room / rows as f64).clamp(ROW, ROOMY);
+    let high = (room / rows as f64).clamp(least, ROOMY);
     let rows = (1..=rows).map(|number| row(setting, number, widths, high)).collect();
     flow.table(ABOVE, &heads, rows);
     for (at, row) in ticks.into_iter().enumerate() {

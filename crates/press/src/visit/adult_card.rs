@@ -8,7 +8,7 @@
 use crate::setting::{NOTES, Setting};
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Group, Page, Piece, Role};
-use crate::{Paper, copies, cut};
+use crate::{Paper, copies, cut, try_out};
 
 /// Cards on a page.
 const DOWN: usize = 2;
@@ -34,8 +34,24 @@ const COLUMNS: [(&str, &[&str]); 3] = [
 /// The pages: a card for every adult who goes with a group.
 pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let frame = setting.frame(paper, false, "sheet-helper", NOTES);
-    let wanted = copies::For::EachAdult.count(setting.class());
-    cut::cards(setting, &frame, (wanted, DOWN), |wide, high| card(setting, wide, high))
+    cut::cards(setting, &frame, many(setting), |wide, high| card(setting, wide, high))
+}
+
+/// The same with number labels where no adult needs a card; None: they have no room there.
+pub(crate) fn with_labels(setting: &Setting, paper: Paper) -> Option<Vec<Page>> {
+    let frame = setting.frame(paper, false, "sheet-helper", NOTES);
+    cut::cards_and(
+        setting,
+        &frame,
+        many(setting),
+        |wide, high| card(setting, wide, high),
+        |wide, high| try_out::labels_in(setting, wide, high),
+    )
+}
+
+/// How many cards there are, and how many on a page.
+fn many(setting: &Setting) -> (usize, usize) {
+    (copies::For::EachAdult.count(setting.class()), DOWN)
 }
 
 fn card(setting: &Setting, wide: f64, high: f64) -> Piece {

@@ -236,6 +236,12 @@ fn everything(t: Tongue) -> BTreeSet<String> {
             Booklet { tongue: t, drawn, matrix, key: &key, ..walked.booklet(Stamp::None) };
         lines(&today::sheet(&booklet, Paper::A4), &mut all);
         lines(&visit::sheet(&booklet, Paper::A4), &mut all);
+        // So much to see to that the visit takes a second page.
+        let before_you_go = vec!["♦".to_owned(); 24];
+        let scene = Scene { before_you_go, ..matrix.scene().clone() };
+        let matrix = &matrix.clone().with_scene(scene);
+        let booklet = Booklet { matrix, ..booklet };
+        lines(&today::sheet(&booklet, Paper::A4), &mut all);
     }
     let (broken, many) = (broken(), [0; 9].map(|_| set([2, 3])));
     let booklet = Booklet { tongue: t, left_together: &many, ..broken.booklet(Stamp::Draft) };

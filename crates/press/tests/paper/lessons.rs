@@ -77,10 +77,58 @@ fn seven_groups_have_seven_cards_for_adults_and_seven_slips() {
     let lessons = lessons::sheet(&booklet, Paper::A4);
     assert_eq!(count(&lessons, "We may have found a newcomer"), 7);
     let first = today::sheet(&booklet, Paper::A4).pages[0].words();
-    assert!(first.contains("To cut out: For helping adults, Number labels."), "{first}");
+    assert!(first.contains("To cut out: Cards and numbers."), "{first}");
     let usual = hedge_walk();
     let usual = visit::sheet(&usual.booklet(Stamp::None), Paper::A4);
     assert_eq!(count(&usual, "For the adult with a group"), Class::USUAL.groups);
+}
+
+/// How many pages of everything for today begin so.
+fn of_today(walked: &Walked, name: &str) -> usize {
+    pages(&today::sheet(&walked.booklet(Stamp::None), Paper::A4), name).len()
+}
+
+/// Half a page is left behind the seventh card, and none behind the eighth.
+#[test]
+fn number_labels_are_cut_from_what_the_adults_cards_leave() {
+    for (groups, own) in [(7, 0), (8, 1)] {
+        let walked = class_of(28, groups);
+        assert_eq!(of_today(&walked, "Number labels"), own, "{groups} groups");
+        let sheet = today::sheet(&walked.booklet(Stamp::None), Paper::A4);
+        let placed = sheet.pages.iter().flat_map(Page::placed);
+        let numbers: Vec<_> = placed
+            .filter_map(|thing| match &thing.what {
+                What::Text(block) if block.smallest() > 40.0 => {
+                    Some((block.words().trim().to_owned(), thing.rect))
+                }
+                _ => None,
+            })
+            .collect();
+        let said: Vec<String> = numbers.iter().map(|(number, _)| number.clone()).collect();
+        let wanted: Vec<String> = (1..=12).map(|number| number.to_string()).collect();
+        assert_eq!(said, wanted);
+        let rows = [numbers[0].1.y, numbers[4].1.y];
+        assert!(rows[1] - rows[0] >= 34.0, "low labels: {rows:?}");
+    }
+}
+
+/// Cautions for a second page leave room on it: there the answers stand, with the key's standing,
+/// and no page is printed for them alone. Where the visit is one page they have their own.
+#[test]
+fn answers_stand_on_the_visits_second_page_where_there_is_one() {
+    let mut walked = class_of(28, 7);
+    assert_eq!([of_today(&walked, "The visit"), of_today(&walked, "Answers, for")], [1, 1]);
+    let before_you_go = vec!["Ask the land's owner, and walk the path once.".to_owned(); 12];
+    let scene = Scene { before_you_go, ..walked.matrix.scene().clone() };
+    walked.matrix = matrix(walked.matrix.taxa().to_vec(), scene);
+    assert_eq!([of_today(&walked, "The visit"), of_today(&walked, "Answers, for")], [2, 0]);
+    let sheet = today::sheet(&walked.booklet(Stamp::TryingOut), Paper::A4);
+    let words = pages(&sheet, "The visit")[1].words();
+    let (_, answers) = words.split_once("Answers, for the adult").expect("the answers");
+    assert!(words.contains("trying-out copy"), "{words}");
+    for taxon in walked.matrix.taxa() {
+        assert!(answers.lines().any(|line| line == taxon.name), "{}", taxon.name);
+    }
 }
 
 #[test]
