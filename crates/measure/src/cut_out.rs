@@ -36,32 +36,88 @@ pub fn cut_out(picture: &Picture, lines: &LeafLines) -> Result<Vec<u8>, PictureE
 ///
 /// **Errors**: it has no size.
 pub fn upright(picture: &Picture, lines: &LeafLines) -> Result<Upright, PictureError> {
-    let turn = Turn::upright(lines);
-    let turned: Vec<Point> = lines.outline.iter().map(|point| turn.there(*point)).collect();
-    let span = |side: usize| {
-        let places = turned.iter().map(|point| point[side]);
-        places.fold((f64::MAX, f64::MIN), |(low, high), at| (low.min(at), high.max(at)))
-    };
-    let ((left, right), (top, bottom)) = (span(0), span(1));
-    let corner = [left - ROOM, top - ROOM];
-    let size = [right - left, bottom - top].map(|side| (side + 2.0 * ROOM).ceil());
-    if !(1.0..=65_535.0).contains(&size[0]) || !(1.0..=65_535.0).contains(&size[1]) {
-        return Err(PictureError::NotRead);
+    let frame = Frame::of(&lines.outline, &lines.midrib)?;
+    Ok(frame.filled(&lines.outline, |place| colour_at(&picture.pixels, place)))
+}
+
+/// The leaf as pixels, out of a smaller copy of the picture.
+///
+/// **Errors**: it has no size.
+pub fn upright_of_copy(
+    copy: &RgbImage,
+    (width, _): (u32, u32),
+    lines: &LeafLines,
+) -> Result<Upright, PictureError> {
+    let frame = Frame::of(&lines.outline, &lines.midrib)?;
+    let scale = f64::from(copy.width()) / f64::from(width);
+    let colour = |place: Point| colour_at(copy, place.map(|at| (at + 0.5) * scale - 0.5));
+    Ok(frame.filled(&lines.outline, colour))
+}
+
+/// The leaf as pixels, out of the cut-out of a leaf that it is a part of, or was before it was mended:
+/// that one with its outline and its midrib line.
+///
+/// **Errors**: one of them has no size.
+pub fn upright_again(
+    before: &RgbImage,
+    [outline, midrib]: [&[[f64; 2]]; 2],
+    lines: &LeafLines,
+) -> Result<Upright, PictureError> {
+    let old = Frame::of(outline, midrib)?;
+    let frame = Frame::of(&lines.outline, &lines.midrib)?;
+    let scale = f64::from(before.width()) / old.width as f64;
+    let colour =
+        |place: Point| colour_at(before, old.inside(place).map(|at| (at + 0.5) * scale - 0.5));
+    Ok(frame.filled(&lines.outline, colour))
+}
+
+/// The frame around a leaf that stands upright.
+struct Frame {
+    turn: Turn,
+    /// Its corner, where the leaf is turned.
+    corner: Point,
+    width: usize,
+    height: usize,
+}
+
+impl Frame {
+    fn of(outline: &[Point], midrib: &[Point]) -> Result<Self, PictureError> {
+        let turn = Turn::upright(midrib);
+        let span = |side: usize| {
+            let places = outline.iter().map(|point| turn.there(*point)[side]);
+            places.fold((f64::MAX, f64::MIN), |(low, high), at| (low.min(at), high.max(at)))
+        };
+        let ((left, right), (top, bottom)) = (span(0), span(1));
+        let corner = [left - ROOM, top - ROOM];
+        let size = [right - left, bottom - top].map(|side| (side + 2.0 * ROOM).ceil());
+        if !(1.0..=65_535.0).contains(&size[0]) || !(1.0..=65_535.0).contains(&size[1]) {
+            return Err(PictureError::NotRead);
+        }
+        Ok(Self { turn, corner, width: size[0] as usize, height: size[1] as usize })
     }
-    let (width, height) = (size[0] as usize, size[1] as usize);
-    let inside: Vec<Point> =
-        turned.iter().map(|[x, y]| [x - corner[0], y - corner[1]]).collect();
-    let covered = covered(&inside, width, height);
-    let mut pixels = vec![0_u8; width * height * 4];
-    for (at, share) in covered.iter().enumerate().filter(|(_, share)| **share > 0.0) {
-        let (x, y) = (at % width, at / width);
-        let place = within(&covered, (width, height), (x, y));
-        let from = turn.back([place[0] + corner[0], place[1] + corner[1]]);
-        let colour = colour_at(&picture.pixels, from);
-        pixels[4 * at..4 * at + 3].copy_from_slice(&colour);
-        pixels[4 * at + 3] = (share * 255.0).round() as u8;
+
+    /// A place of the picture in the frame.
+    fn inside(&self, place: Point) -> Point {
+        let [x, y] = self.turn.there(place);
+        [x - self.corner[0], y - self.corner[1]]
     }
-    Ok(Upright { size: (width as u32, height as u32), rgba: pixels })
+
+    /// What an outline encloses, with the colour of each place of the picture.
+    fn filled(&self, outline: &[Point], colour: impl Fn(Point) -> [u8; 3]) -> Upright {
+        let (width, height) = (self.width, self.height);
+        let inside: Vec<Point> = outline.iter().map(|place| self.inside(*place)).collect();
+        let covered = covered(&inside, width, height);
+        let mut pixels = vec![0_u8; width * height * 4];
+        for (at, share) in covered.iter().enumerate().filter(|(_, share)| **share > 0.0) {
+            let (x, y) = (at % width, at / width);
+            let place = within(&covered, (width, height), (x, y));
+            let from = self.turn.back([place[0] + self.corner[0], place[1] + self.corner[1]]);
+            let colour = colour(from);
+            pixels[4 * at..4 * at + 3].copy_from_slice(&colour);
+            pixels[4 * at + 3] = (share * 255.0).round() as u8;
+        }
+        Upright { size: (width as u32, height as u32), rgba: pixels }
+    }
 }
 
 /// A turn that puts the base of a leaf below its tip.
@@ -71,8 +127,8 @@ struct Turn {
 }
 
 impl Turn {
-    fn upright(lines: &LeafLines) -> Self {
-        let (Some(base), Some(tip)) = (lines.midrib.first(), lines.midrib.last()) else {
+    fn upright(midrib: &[Point]) -> Self {
+        let (Some(base), Some(tip)) = (midrib.first(), midrib.last()) else {
             return Self { cos: 1.0, sin: 0.0 };
         };
         let (x, y) = (tip[0] - base[0], tip[1] - base[1]);

@@ -7,7 +7,9 @@
 
 use std::cmp::Ordering;
 
-use spinney_model::{CannotMend, LeafNote, MeasuredLeaf, MeasuredPicture, Mend};
+use spinney_model::{
+    Aside, CannotMend, LeafNote, LeftOut, MeasuredLeaf, MeasuredPicture, Mend,
+};
 
 use crate::leaf::{Marked, evenly};
 use crate::pieces::Piece;
@@ -24,6 +26,50 @@ const NEAR: f64 = 0.4;
 /// The smaller of two leaves has this share of the larger one, or more.
 const SMALLER: f64 = 0.01;
 
+/// What lies in a picture, as far as mends need it. Places are pixels.
+#[derive(Clone, Debug)]
+pub struct Lying {
+    /// Its leaves.
+    pub leaves: Vec<LyingLeaf>,
+    /// What was left out: why, and the line around it.
+    pub aside: Vec<Aside>,
+    /// How long a pixel is in mm, where that is known.
+    pub mm: Option<f64>,
+}
+
+/// A leaf as it lies there.
+#[derive(Clone, Debug)]
+pub struct LyingLeaf {
+    /// Its number.
+    pub number: usize,
+    /// Around it, of points about a pixel apart.
+    pub outline: Vec<[f64; 2]>,
+    /// What is to be said of it.
+    pub notes: Vec<LeafNote>,
+}
+
+/// What lies there after mends.
+#[derive(Clone, Debug)]
+pub struct AfterMends {
+    /// Its leaves, in the order of their numbers.
+    pub leaves: Vec<LeafAfterMends>,
+    /// What is still left out.
+    pub aside: Vec<Aside>,
+    /// What no longer is left out.
+    pub taken: Vec<LeftOut>,
+}
+
+/// A leaf after mends.
+#[derive(Clone, Debug)]
+pub struct LeafAfterMends {
+    /// Its number.
+    pub number: usize,
+    /// Of which leaves it is made, as they were found; none: of what was left out.
+    pub of: Vec<usize>,
+    /// It, measured anew; None: nobody mended it, and it is as it was found.
+    pub mended: Option<MeasuredLeaf>,
+}
+
 /// The leaves of a picture after mends. Each keeps its number; new ones are counted on.
 ///
 /// **Guarantees**: without mends, what was found.
@@ -32,22 +78,66 @@ pub fn mended(
     found: &MeasuredPicture,
     mends: &[Mend],
 ) -> Result<MeasuredPicture, (usize, CannotMend)> {
-    let mut now = Now::of(found);
+    let lying = |leaf: &MeasuredLeaf| LyingLeaf {
+        number: leaf.number,
+        outline: leaf.lines.outline.clone(),
+        notes: leaf.notes.clone(),
+    };
+    let leaves = found.leaves.iter().map(lying).collect();
+    let (aside, mm) = (found.aside.clone(), found.scale.mm());
+    let after = mend(Lying { leaves, aside, mm }, mends)?;
+    let as_found = |number| found.leaves.iter().find(|leaf| leaf.number == number).cloned();
+    let leaf = |leaf: LeafAfterMends| leaf.mended.or_else(|| as_found(leaf.number));
+    Ok(MeasuredPicture {
+        leaves: after.leaves.into_iter().filter_map(leaf).collect(),
+        left_out: without(&found.left_out, &after.taken),
+        aside: after.aside,
+        mends: [found.mends.as_slice(), mends].concat(),
+        ..*found
+    })
+}
+
+/// How often what was left out, without what is taken for a leaf.
+pub fn without(left_out: &[(LeftOut, usize)], taken: &[LeftOut]) -> Vec<(LeftOut, usize)> {
+    let left = |(why, count): &(LeftOut, usize)| {
+        let gone = taken.iter().filter(|taken| *taken == why).count();
+        Some((*why, count.saturating_sub(gone))).filter(|(_, count)| *count > 0)
+    };
+    left_out.iter().filter_map(left).collect()
+}
+
+/// The same, for whoever keeps what was found in another way.
+///
+/// **Errors**: as for [`mended`].
+pub fn mend(lying: Lying, mends: &[Mend]) -> Result<AfterMends, (usize, CannotMend)> {
+    let last = lying.leaves.iter().map(|leaf| leaf.number).max();
+    let one = |leaf: LyingLeaf| One {
+        number: leaf.number,
+        of: vec![leaf.number],
+        marked: Marked { line: leaf.outline, notes: leaf.notes, ..Marked::default() },
+        mended: false,
+    };
+    let mut now = Now {
+        leaves: lying.leaves.into_iter().map(one).collect(),
+        next: last.unwrap_or(0) + 1,
+        aside: lying.aside,
+        taken: Vec::new(),
+    };
     for (at, mend) in mends.iter().enumerate() {
         now.mend(*mend).map_err(|why| (at, why))?;
     }
-    let mm = found.scale.mm();
+    now.leaves.sort_by_key(|one| one.number);
     let leaf = |one: One| {
-        let marked = match one.is {
-            Is::Found(leaf) => return Some(leaf),
-            Is::Mended(marked) => marked,
-        };
-        let piece = Piece::inside(&marked.line)?;
-        Some(MeasuredLeaf { number: one.number, ..marked.leaf(&piece, mm) })
+        let (number, of) = (one.number, one.of);
+        if !one.mended {
+            return Some(LeafAfterMends { number, of, mended: None });
+        }
+        let piece = Piece::inside(&one.marked.line)?;
+        let leaf = MeasuredLeaf { number, ..one.marked.leaf(&piece, lying.mm) };
+        Some(LeafAfterMends { number, of, mended: Some(leaf) })
     };
     let leaves = now.leaves.into_iter().filter_map(leaf).collect();
-    let mends = [found.mends.as_slice(), mends].concat();
-    Ok(MeasuredPicture { leaves, mends, ..now.rest })
+    Ok(AfterMends { leaves, aside: now.aside, taken: now.taken })
 }
 
 /// The leaves while they are mended.
@@ -55,57 +145,39 @@ struct Now {
     leaves: Vec<One>,
     /// The next number.
     next: usize,
-    /// All that is no leaf.
-    rest: MeasuredPicture,
+    aside: Vec<Aside>,
+    taken: Vec<LeftOut>,
 }
 
 /// A leaf while it is mended.
+#[derive(Clone)]
 struct One {
     number: usize,
-    is: Is,
-}
-
-enum Is {
-    Found(MeasuredLeaf),
-    Mended(Marked),
+    /// Of which leaves it is made, as they were found.
+    of: Vec<usize>,
+    marked: Marked,
+    mended: bool,
 }
 
 impl One {
-    fn line(&self) -> &[Point] {
-        match &self.is {
-            Is::Found(leaf) => &leaf.lines.outline,
-            Is::Mended(marked) => &marked.line,
+    /// It, to be marked: what was guessed of it no longer holds.
+    fn touched(&mut self) -> &mut Marked {
+        if !self.mended {
+            self.mended = true;
+            self.marked.notes.retain(|note| *note != LeafNote::BaseGuessed);
+            self.marked.notes.push(LeafNote::Mended);
         }
+        &mut self.marked
     }
 
-    /// It, to be marked: what was guessed of it no longer holds.
-    fn marked(&mut self) -> &mut Marked {
-        if let Is::Found(leaf) = &self.is {
-            let kept = |note: &LeafNote| *note != LeafNote::BaseGuessed;
-            let mut notes: Vec<_> = leaf.notes.iter().copied().filter(kept).collect();
-            notes.push(LeafNote::Mended);
-            let line = leaf.lines.outline.clone();
-            self.is = Is::Mended(Marked { line, notes, ..Marked::default() });
-        }
-        match &mut self.is {
-            Is::Mended(marked) => marked,
-            Is::Found(_) => unreachable!("it was made so above"),
-        }
+    /// Another line around it: what was marked on the old one no longer holds.
+    fn set_line(&mut self, line: Vec<Point>) {
+        let notes = std::mem::take(&mut self.touched().notes);
+        self.marked = Marked { line, notes, ..Marked::default() };
     }
 }
 
 impl Now {
-    fn of(found: &MeasuredPicture) -> Self {
-        let one =
-            |leaf: &MeasuredLeaf| One { number: leaf.number, is: Is::Found(leaf.clone()) };
-        let last = found.leaves.iter().map(|leaf| leaf.number).max();
-        Self {
-            leaves: found.leaves.iter().map(one).collect(),
-            next: last.unwrap_or(0) + 1,
-            rest: MeasuredPicture { leaves: Vec::new(), ..found.clone() },
-        }
-    }
-
     fn at(&self, leaf: usize) -> Result<usize, CannotMend> {
         let at = self.leaves.iter().position(|one| one.number == leaf);
         at.ok_or(CannotMend::NoSuchLeaf { leaf })
@@ -120,19 +192,23 @@ impl Now {
             Mend::ALeaf { at } => self.take(at)?,
             Mend::Two { leaf, between } => {
                 let at = self.at(leaf)?;
-                let halves = parted(self.leaves[at].line(), between);
+                let halves = parted(&self.leaves[at].marked.line, between);
                 let [larger, smaller] = halves.ok_or(CannotMend::NotAcross { leaf })?;
-                *self.leaves[at].marked() = Marked { line: larger, ..self.leaves[at].bare() };
-                let is = Is::Mended(Marked { line: smaller, ..self.leaves[at].bare() });
-                self.add(is);
+                self.leaves[at].set_line(larger);
+                let mut other = One { number: self.next, ..self.leaves[at].clone() };
+                other.set_line(smaller);
+                self.add(other);
             }
             Mend::PartOf { part, leaf } => {
                 if part == leaf {
                     return Err(CannotMend::PartOfItself { leaf });
                 }
                 let (from, at) = (self.at(part)?, self.at(leaf)?);
-                let line = joined(self.leaves[at].line(), self.leaves[from].line());
-                *self.leaves[at].marked() = Marked { line, ..self.leaves[at].bare() };
+                let lines = [at, from].map(|at| &self.leaves[at].marked.line);
+                let line = joined(lines[0], lines[1]);
+                self.leaves[at].set_line(line);
+                let of = self.leaves[from].of.clone();
+                self.leaves[at].of.extend(of);
                 self.leaves.remove(from);
             }
             Mend::Base { leaf, at } => self.near(leaf, at)?.base = Some(at),
@@ -144,39 +220,29 @@ impl Now {
     /// The leaf, if a place is near it.
     fn near(&mut self, leaf: usize, place: Point) -> Result<&mut Marked, CannotMend> {
         let at = self.at(leaf)?;
-        let line = self.leaves[at].line();
+        let line = &self.leaves[at].marked.line;
         let way = line.iter().map(|point| distance(*point, place)).fold(f64::MAX, f64::min);
         match encloses(line, place) || way <= BESIDE * area(line).sqrt() {
-            true => Ok(self.leaves[at].marked()),
+            true => Ok(self.leaves[at].touched()),
             false => Err(CannotMend::FarOff { leaf }),
         }
     }
 
     /// Takes what was left out at a place for a leaf.
     fn take(&mut self, place: Point) -> Result<(), CannotMend> {
-        let there = self.rest.aside.iter().position(|out| encloses(&out.outline, place));
-        let out = self.rest.aside.remove(there.ok_or(CannotMend::NothingThere)?);
-        if let Some((_, count)) = self.rest.left_out.iter_mut().find(|(why, _)| *why == out.why)
-        {
-            *count -= 1;
-        }
-        self.rest.left_out.retain(|(_, count)| *count > 0);
-        let notes = vec![LeafNote::Mended];
-        self.add(Is::Mended(Marked { line: out.outline, notes, ..Marked::default() }));
+        let there = self.aside.iter().position(|out| encloses(&out.outline, place));
+        let out = self.aside.remove(there.ok_or(CannotMend::NothingThere)?);
+        self.taken.push(out.why);
+        let marked = Marked { line: evenly(&out.outline), ..Marked::default() };
+        let mut one = One { number: self.next, of: Vec::new(), marked, mended: false };
+        one.touched();
+        self.add(one);
         Ok(())
     }
 
-    fn add(&mut self, is: Is) {
-        self.leaves.push(One { number: self.next, is });
+    fn add(&mut self, one: One) {
+        self.leaves.push(one);
         self.next += 1;
-    }
-}
-
-impl One {
-    /// What is to be said of a mended leaf, without its line and its marks.
-    fn bare(&mut self) -> Marked {
-        let notes = self.marked().notes.clone();
-        Marked { notes, ..Marked::default() }
     }
 }
 
