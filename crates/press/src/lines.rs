@@ -23,8 +23,8 @@ pub(crate) fn piece(drawing: &Drawing, high: f64, words: String) -> Piece {
     for same in drawing.strokes.chunk_by(|one, other| one.weight == other.weight) {
         let mut segments = Vec::new();
         for stroke in same {
-            for (at, point) in stroke.points.iter().enumerate() {
-                let (x, y) = place(*point);
+            let points: Vec<_> = stroke.points.iter().copied().map(place).collect();
+            for (at, (x, y)) in thinned(&points).into_iter().enumerate() {
                 segments.push(if at == 0 { Segment::Move(x, y) } else { Segment::Line(x, y) });
             }
         }
@@ -35,6 +35,41 @@ pub(crate) fn piece(drawing: &Drawing, high: f64, words: String) -> Piece {
         whole = whole.with(0.0, 0.0, lines);
     }
     whole
+}
+
+/// How far a line on paper may be from the one that was drawn, in mm: less than a dot of a printer
+/// of 1,200 to the inch.
+const NEAR: f64 = 0.02;
+
+/// The same line with as few points as it needs: none that was left out is further from it than
+/// [`NEAR`].
+///
+/// Source: Ramer 1972; Douglas and Peucker 1973 (from memory).
+fn thinned(points: &[(f64, f64)]) -> Vec<(f64, f64)> {
+    let mut kept = vec![false; points.len()];
+    let mut open = vec![(0, points.len().saturating_sub(1))];
+    while let Some((first, last)) = open.pop() {
+        let (Some(a), Some(b)) = (points.get(first), points.get(last)) else { continue };
+        (kept[first], kept[last]) = (true, true);
+        let away = |at: usize| distance(points[at], *a, *b);
+        let furthest =
+            (first + 1..last).max_by(|one, other| away(*one).total_cmp(&away(*other)));
+        if let Some(at) = furthest.filter(|at| away(*at) > NEAR) {
+            open.extend([(first, at), (at, last)]);
+        }
+    }
+    points.iter().zip(kept).filter(|(_, kept)| *kept).map(|(point, _)| *point).collect()
+}
+
+/// How far a point is from the line between two others.
+fn distance((x, y): (f64, f64), (ax, ay): (f64, f64), (bx, by): (f64, f64)) -> f64 {
+    let (dx, dy) = (bx - ax, by - ay);
+    let length = dx * dx + dy * dy;
+    let along = match length > 0.0 {
+        true => (((x - ax) * dx + (y - ay) * dy) / length).clamp(0.0, 1.0),
+        false => 0.0,
+    };
+    (x - ax - along * dx).hypot(y - ay - along * dy)
 }
 
 /// Lines keep their weights beside each other however small the drawing is, and none gets lost
@@ -175,6 +210,26 @@ mod tests {
              focusable=\"false\"><path class=\"fine\" d=\"M0 0l1.5-.25 0-2.75M2 0l0 1\"></path>\
              <path class=\"heavy\" d=\"M-10-30l20 40\"></path></svg>"
         );
+    }
+
+    /// A half circle of 20 mm, drawn with a thousand points.
+    #[test]
+    fn a_line_on_paper_has_few_points_and_stays_where_it_was() {
+        let turn = |at: usize| std::f64::consts::PI * at as f64 / 1000.0;
+        let points: Vec<_> =
+            (0..=1000).map(|at| (10.0 * turn(at).cos(), 10.0 * turn(at).sin())).collect();
+        let thin = thinned(&points);
+        assert!((20..80).contains(&thin.len()), "{}", thin.len());
+        assert_eq!([thin.first(), thin.last()], [points.first(), points.last()]);
+        for point in &points {
+            let away = thin.windows(2).map(|two| distance(*point, two[0], two[1]));
+            assert!(away.fold(f64::MAX, f64::min) <= NEAR, "{point:?}");
+        }
+        assert_eq!(thinned(&[]), []);
+        assert_eq!(thinned(&[(1.0, 2.0)]), [(1.0, 2.0)]);
+        // A line that comes back to where it began is not a point.
+        let there = [(0.0, 0.0), (5.0, 0.0), (0.0, 0.0)];
+        assert_eq!(thinned(&there), there);
     }
 
     #[test]

@@ -6,8 +6,11 @@
 //! export that fails the check gives no file.
 
 mod error;
+mod packed;
 mod pen;
 mod tags;
+
+use std::cell::OnceCell;
 
 use krilla::configure::{Accessibility, ConfigurationBuilder};
 use krilla::metadata::Metadata;
@@ -18,7 +21,7 @@ use krilla::{Document, SerializeSettings};
 
 pub use error::PressError;
 
-use crate::sheet::face::{BOLD, REGULAR};
+use crate::sheet::face::{BOLD, Faces, REGULAR};
 use crate::sheet::{Page, Sheet};
 
 /// Points in a millimetre.
@@ -28,6 +31,8 @@ const PT: f64 = 72.0 / 25.4;
 struct Fonts {
     regular: Font,
     bold: Font,
+    /// The same for letters that are drawn as shapes.
+    faces: OnceCell<Faces>,
 }
 
 /// Writes a sheet as a PDF file.
@@ -42,7 +47,7 @@ pub fn write(sheet: &Sheet) -> Result<Vec<u8>, PressError> {
     let mut document = Document::new_with(settings);
     let open =
         |bytes: &'static [u8]| Font::new(bytes.into(), 0).expect("the embedded face opens");
-    let fonts = Fonts { regular: open(REGULAR), bold: open(BOLD) };
+    let fonts = Fonts { regular: open(REGULAR), bold: open(BOLD), faces: OnceCell::new() };
     let mut tree = TagTree::new().with_lang(Some(sheet.language.to_owned()));
     let mut contents = tags::Contents::default();
     for (number, page) in sheet.pages.iter().enumerate() {
@@ -56,7 +61,8 @@ pub fn write(sheet: &Sheet) -> Result<Vec<u8>, PressError> {
             .language(sheet.language.to_owned())
             .creator("Spinney".to_owned()),
     );
-    document.finish().map_err(|error| PressError::NotValid { said: error::said(&error) })
+    let file = document.finish();
+    file.map(packed::packed).map_err(|error| PressError::NotValid { said: error::said(&error) })
 }
 
 fn draw(

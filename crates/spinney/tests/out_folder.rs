@@ -344,3 +344,23 @@ fn large_print_is_written_and_what_has_none_or_no_room_is_said() {
     let there = files(&desk.join("long"));
     assert!(there.contains_key("key-pages.pdf") && !there.contains_key("pocket.pdf"));
 }
+
+/// What twelve kinds are printed from goes by e-mail and onto an old stick: all sheets together
+/// take 1.5 MB.
+#[test]
+fn all_sheets_of_twelve_kinds_are_small() {
+    let desk = desk("small");
+    let walk = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios/hedge_walk");
+    let walk = walk.to_string_lossy();
+    let typed = ["key", &*walk, "--out", "visit", "--date", "today"];
+    let made = spinney(&desk, &typed, "");
+    assert_eq!(made.status.code(), Some(0), "{}", complained(&made));
+    let files = files(&desk.join("visit"));
+    let sheets = files.iter().filter(|(name, _)| name.ends_with(".pdf"));
+    let (mut all, mut many) = (0, 0);
+    for (name, bytes) in sheets {
+        assert!(bytes.len() < 300_000, "{name}: {} bytes", bytes.len());
+        (all, many) = (all + bytes.len(), many + 1);
+    }
+    assert!(many >= 24 && all <= 1_500_000, "{many} sheets, {all} bytes");
+}

@@ -11,7 +11,7 @@ use krilla::surface::Surface;
 use krilla::text::{GlyphId, KrillaGlyph};
 
 use super::{Fonts, PT};
-use crate::sheet::face::Weight;
+use crate::sheet::face::{Faces, OutlinePen, Weight};
 use crate::sheet::ink::{Dash, Ink, Pen};
 use crate::sheet::picture::{Packed, Pixels};
 use crate::sheet::text::Line;
@@ -48,14 +48,8 @@ fn stroke(pen: Pen) -> Option<Stroke> {
     })
 }
 
-/// Draws one line of words; `outlined` letters are shapes that no reader finds.
-pub(super) fn line(
-    surface: &mut Surface,
-    line: &Line,
-    at: Rect,
-    fonts: &Fonts,
-    outlined: bool,
-) {
+/// Draws one line of words.
+pub(super) fn line(surface: &mut Surface, line: &Line, at: Rect, fonts: &Fonts) {
     surface.set_stroke(None);
     for part in &line.parts {
         let glyphs: Vec<_> = part
@@ -76,8 +70,117 @@ pub(super) fn line(
         let start = Point::from_xy(x as f32, y as f32);
         surface.set_fill(fill(part.style.ink));
         let size = part.style.size as f32;
-        surface.draw_glyphs(start, &glyphs, font, &part.text, size, outlined);
+        surface.draw_glyphs(start, &glyphs, font, &part.text, size, false);
     }
+}
+
+/// Draws one line of words as far as a box shows them: as words where all of it is shown, else as
+/// shapes, so that no reader finds what lies beyond the edge.
+pub(super) fn cut_line(
+    surface: &mut Surface,
+    words: &Line,
+    at: Rect,
+    fonts: &Fonts,
+    seen: Rect,
+) {
+    if covered(words, at).is_some_and(|covered| covered.lies_in(&seen)) {
+        line(surface, words, at, fonts);
+    } else {
+        shapes(surface, words, at, fonts, seen);
+    }
+}
+
+/// The paper that a line of words covers; no letter reaches higher than one and a half times its
+/// size above its line, and lower than half of it.
+fn covered(line: &Line, at: Rect) -> Option<Rect> {
+    let size = line.parts.iter().map(|part| part.style.size / PT).reduce(f64::max)?;
+    let (first, last) = (line.parts.first()?, line.parts.last()?);
+    let wide: f64 = last.glyphs.iter().map(|glyph| glyph.advance * last.style.size / PT).sum();
+    let y = at.y + line.baseline - 1.5 * size;
+    Some(Rect::new(at.x + first.x, y, last.x + wide - first.x, 2.0 * size))
+}
+
+/// Draws one line of words as shapes that no reader finds, as far as a box shows them.
+pub(super) fn shapes(surface: &mut Surface, line: &Line, at: Rect, fonts: &Fonts, seen: Rect) {
+    let faces = fonts.faces.get_or_init(Faces::new);
+    surface.set_stroke(None);
+    for part in &line.parts {
+        let size = part.style.size / PT;
+        let scale = size / faces.units(part.style.weight);
+        let (mut x, y) = (at.x + part.x, at.y + line.baseline);
+        let mut outline =
+            Outline { builder: PathBuilder::new(), scale, at: (x, y), last: (0.0, 0.0) };
+        for glyph in &part.glyphs {
+            // A letter is at most twice its size wide, and reaches as far below its line.
+            let covered = Rect::new(x - size, y - 2.0 * size, 3.0 * size, 4.0 * size);
+            if covered.overlaps(&seen) {
+                outline.at = (x + glyph.dx * size, y - glyph.dy * size);
+                faces.outline(glyph.id, part.style.weight, &mut outline);
+            }
+            x += glyph.advance * size;
+        }
+        if let Some(drawn) = outline.builder.finish() {
+            surface.set_fill(fill(part.style.ink));
+            surface.draw_path(&drawn);
+        }
+    }
+}
+
+/// The outline of letters on the page; their curves have one guide, those of the page two.
+struct Outline {
+    builder: PathBuilder,
+    /// A unit of the letters, in mm.
+    scale: f64,
+    /// Where the letter stands, in mm.
+    at: (f64, f64),
+    last: (f64, f64),
+}
+
+impl Outline {
+    fn place(&self, x: f32, y: f32) -> (f64, f64) {
+        (self.at.0 + f64::from(x) * self.scale, self.at.1 - f64::from(y) * self.scale)
+    }
+
+    fn curve(&mut self, first: (f64, f64), second: (f64, f64), to: (f64, f64)) {
+        let [a, b, c, d, e, f] =
+            [first.0, first.1, second.0, second.1, to.0, to.1].map(hundredths);
+        self.builder.cubic_to(a, b, c, d, e, f);
+        self.last = to;
+    }
+}
+
+impl OutlinePen for Outline {
+    fn move_to(&mut self, x: f32, y: f32) {
+        self.last = self.place(x, y);
+        self.builder.move_to(hundredths(self.last.0), hundredths(self.last.1));
+    }
+
+    fn line_to(&mut self, x: f32, y: f32) {
+        self.last = self.place(x, y);
+        self.builder.line_to(hundredths(self.last.0), hundredths(self.last.1));
+    }
+
+    fn quad_to(&mut self, a: f32, b: f32, x: f32, y: f32) {
+        let (guide, to, from) = (self.place(a, b), self.place(x, y), self.last);
+        let towards = |end: (f64, f64)| {
+            (end.0 + (guide.0 - end.0) * 2.0 / 3.0, end.1 + (guide.1 - end.1) * 2.0 / 3.0)
+        };
+        self.curve(towards(from), towards(to), to);
+    }
+
+    fn curve_to(&mut self, a: f32, b: f32, c: f32, d: f32, x: f32, y: f32) {
+        self.curve(self.place(a, b), self.place(c, d), self.place(x, y));
+    }
+
+    fn close(&mut self) {
+        self.builder.close();
+    }
+}
+
+/// A length in points, to a hundredth: four thousandths of a millimetre, less than any printer
+/// can do, and half the bytes.
+fn hundredths(mm: f64) -> f32 {
+    ((mm * PT * 100.0).round() / 100.0) as f32
 }
 
 /// Nothing outside of a box is drawn from here on, until it is popped; false: there is no box.
@@ -104,8 +207,8 @@ pub(super) fn on_its_head(surface: &mut Surface, rect: Rect) {
 /// Draws a line or shape.
 pub(super) fn path(surface: &mut Surface, path: &Path, at: Rect) {
     let mut builder = PathBuilder::new();
-    let x = |x: f64| ((at.x + x) * PT) as f32;
-    let y = |y: f64| ((at.y + y) * PT) as f32;
+    let x = |x: f64| hundredths(at.x + x);
+    let y = |y: f64| hundredths(at.y + y);
     for segment in &path.segments {
         match *segment {
             Segment::Move(a, b) => builder.move_to(x(a), y(b)),

@@ -36,7 +36,7 @@ fn seen_through(
                     pen::on_its_head(surface, placed.rect);
                 }
                 // Words that a window cuts are shapes: no reader finds them beyond its edge.
-                let cut = window.is_some_and(|window| !placed.rect.lies_in(&window));
+                let cut = window.filter(|window| !placed.rect.lies_in(window));
                 tags.extend(one(surface, placed, fonts, cut));
                 if placed.turned {
                     surface.pop();
@@ -61,7 +61,12 @@ fn seen_through(
     tags
 }
 
-fn one(surface: &mut Surface, placed: &Placed, fonts: &Fonts, cut: bool) -> Option<Tagged> {
+fn one(
+    surface: &mut Surface,
+    placed: &Placed,
+    fonts: &Fonts,
+    cut: Option<Rect>,
+) -> Option<Tagged> {
     let Some(tag) = meaning(placed) else {
         let kind = match placed.role {
             Role::Running => ArtifactType::PaginationOther,
@@ -71,9 +76,16 @@ fn one(surface: &mut Surface, placed: &Placed, fonts: &Fonts, cut: bool) -> Opti
         surface.start_tagged(ContentTag::Artifact(Artifact::with_kind(kind)));
         match &placed.what {
             What::Text(block) => {
-                let outlined = placed.role == Role::Stamp || cut;
                 for line in &block.lines {
-                    pen::line(surface, line, placed.rect, fonts, outlined);
+                    match (cut, &placed.role) {
+                        (Some(seen), _) => {
+                            pen::cut_line(surface, line, placed.rect, fonts, seen)
+                        }
+                        (None, Role::Stamp) => {
+                            pen::shapes(surface, line, placed.rect, fonts, placed.rect);
+                        }
+                        (None, _) => pen::line(surface, line, placed.rect, fonts),
+                    }
                 }
             }
             What::Path(path) => pen::path(surface, path, placed.rect),
@@ -87,7 +99,10 @@ fn one(surface: &mut Surface, placed: &Placed, fonts: &Fonts, cut: bool) -> Opti
         What::Text(block) => {
             for line in &block.lines {
                 group.push(surface.start_tagged(ContentTag::Span(SpanTag::empty())));
-                pen::line(surface, line, placed.rect, fonts, cut);
+                match cut {
+                    Some(seen) => pen::cut_line(surface, line, placed.rect, fonts, seen),
+                    None => pen::line(surface, line, placed.rect, fonts),
+                }
                 surface.end_tagged();
             }
         }
