@@ -30,6 +30,7 @@ import { twoTabs } from "./screens/stories/pocket/two_tabs.mjs";
 import { waiting } from "./screens/stories/pocket/waiting.mjs";
 import { fromNothing } from "./screens/stories/from_nothing.mjs";
 import { measured, measuredBare } from "./screens/stories/measured.mjs";
+import { putRight } from "./screens/stories/put_right.mjs";
 import { lateAnswers } from "./screens/stories/late_answers.mjs";
 import { newcomer } from "./screens/stories/newcomer.mjs";
 import { shareOut } from "./screens/stories/share_out.mjs";
@@ -38,7 +39,7 @@ import { twoWindows } from "./screens/stories/two_windows.mjs";
 
 const STORIES = {
   byKeyboard, byTouch, byNames, byCells, shareOut, twoGroups, twoWindows, lateAnswers, newcomer, atAGlance,
-  aCopy, fromNothing, measured, measuredBare, everyScreen,
+  aCopy, fromNothing, measured, measuredBare, putRight, everyScreen,
 };
 /** What is about the program alone: files of its own, screens without scripts, answers held back. */
 const OF_THE_PROGRAM = ["atAGlance", "aCopy", "twoWindows", "lateAnswers", "measuredBare"];

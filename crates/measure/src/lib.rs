@@ -34,7 +34,9 @@ mod turns;
 use spinney_model::{LeftOut, MeasuredPicture, PictureError};
 
 pub use cut_out::{Upright, cut_out, upright, upright_again, upright_of_copy};
-pub use mended::{AfterMends, LeafAfterMends, Lying, LyingLeaf, mend, mended, without};
+pub use mended::{
+    AfterMends, LeafAfterMends, Lying, LyingLeaf, mend, mended, place_inside, without,
+};
 pub use picture::{LITTLE_MEMORY, Picture, Small, read, read_small};
 
 /// Finds the leaves of a picture and measures each.

@@ -140,6 +140,17 @@ pub fn mend(lying: Lying, mends: &[Mend]) -> Result<AfterMends, (usize, CannotMe
     Ok(AfterMends { leaves, aside: now.aside, taken: now.taken })
 }
 
+/// A place inside of a closed line; None: it encloses nothing.
+pub fn place_inside(outline: &[[f64; 2]]) -> Option<[f64; 2]> {
+    let piece = Piece::inside(outline)?;
+    // Of wide places the one in the middle.
+    let widest = piece.runs.iter().map(|run| run.last - run.first).max()?;
+    let middle = piece.down.0.midpoint(piece.down.1);
+    let wide = piece.runs.iter().filter(|run| 4 * (run.last - run.first) >= 3 * widest);
+    let run = wide.min_by_key(|run| run.y.abs_diff(middle))?;
+    Some([f64::from(run.first.midpoint(run.last)), f64::from(run.y)])
+}
+
 /// The leaves while they are mended.
 struct Now {
     leaves: Vec<One>,

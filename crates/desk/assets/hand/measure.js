@@ -1,5 +1,6 @@
 // Names leaves in one pass: Enter goes on to the next leaf and at the last one to the button, and the
-// leaf whose name is typed is marked in the picture.
+// leaf whose name is typed is marked in the picture. A leaf that is put right takes its places from
+// clicks on its picture.
 
 function measure(_host, signal) {
   const names = [...document.querySelectorAll(".leaf-card input")];
@@ -16,5 +17,42 @@ function measure(_host, signal) {
     input.addEventListener("focus", () => lines?.classList.add("here"), { signal });
     input.addEventListener("blur", () => lines?.classList.remove("here"), { signal });
   });
+  places(signal);
   if (document.activeElement === document.body) names[0]?.focus({ preventScroll: true });
+}
+
+/** A click on the large picture is typed into the field that was chosen last, and marked there. */
+function places(signal) {
+  const picture = document.getElementById("mend-picture");
+  if (!picture) return;
+  document.getElementById("by-click").hidden = false;
+  const fields = [...document.querySelectorAll("input.place")];
+  let chosen = fields[0];
+  const choose = (field) => {
+    chosen = field;
+    for (const other of fields) other.classList.toggle("chosen", other === field);
+  };
+  choose(chosen);
+  const marks = new Map();
+  const mark = (field, x, y) => {
+    marks.get(field)?.remove();
+    const dot = document.createElementNS("http://www.w3.org/2000/svg", "circle");
+    const large = picture.viewBox.baseVal;
+    for (const [name, value] of [["cx", x], ["cy", y], ["r", Math.max(large.width, large.height) / 120]]) {
+      dot.setAttribute(name, value);
+    }
+    dot.classList.add("said");
+    picture.append(dot);
+    marks.set(field, dot);
+  };
+  for (const field of fields) field.addEventListener("focus", () => choose(field), { signal });
+  picture.addEventListener("click", (event) => {
+    const place = new DOMPoint(event.clientX, event.clientY).matrixTransform(picture.getScreenCTM().inverse());
+    // The middle of the first pixel is half a pixel from the corner.
+    chosen.value = `${(place.x - .5).toFixed(1)} ${(place.y - .5).toFixed(1)}`;
+    mark(chosen, place.x, place.y);
+    const next = fields[fields.indexOf(chosen) + 1];
+    if (next && next.closest("fieldset") === chosen.closest("fieldset") && !next.value) next.focus();
+    else chosen.closest("fieldset").querySelector("button").focus();
+  }, { signal });
 }

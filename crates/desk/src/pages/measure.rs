@@ -1,11 +1,12 @@
 //! Measure: leaves in a scan are measured, named in one pass, and taken into finds and table.
 //!
 //! A picture is chosen (`show`), its leaves are shown with their measures and get names
-//! (`leaves`), and what they give the table is shown before it is taken (`taken`). Until then
+//! (`leaves`), what was found wrongly is put right (`mend`), and what they give the table is shown before it is taken (`taken`). Until then
 //! all of it travels with the forms of the page (`sheet`).
 
 mod leaves;
 mod lengths;
+mod mend;
 mod sheet;
 mod taken;
 
@@ -31,6 +32,7 @@ pub(crate) const ROUTES: &[Route] = &[
     // A picture, or what was found in one with what was typed: too much for an address.
     (Method::Post, leaves::PATH, Handler::ShowLong(sent)),
     (Method::Post, leaves::LOOK, Handler::ShowLong(look)),
+    (Method::Post, leaves::ONE, Handler::ShowLong(mend_one)),
     post(&taken::TAKE),
 ];
 
@@ -118,15 +120,30 @@ fn look(desk: &Desk, asked: &Asked<'_>) -> Shown {
     }
 }
 
+/// The page for one leaf that was found wrongly.
+fn mend_one(desk: &Desk, asked: &Asked<'_>) -> Shown {
+    again(desk, asked, |sheet| mend::page(desk, asked, sheet, None))
+}
+
+/// What was found in a picture, with what is said of it now, on a page.
 fn again(desk: &Desk, asked: &Asked<'_>, page: impl FnOnce(&Sheet) -> Page) -> Shown {
-    let Some(sheet) = Sheet::of(asked.request) else {
-        return refused(desk, asked, &asked.refused("scan-no-picture"));
+    let sheet = match mend::sheet_of(asked) {
+        Ok(sheet) => sheet,
+        Err(trouble) => return refused(desk, asked, &trouble),
     };
-    match sheet::dpi_of(asked) {
-        Ok(None) => Shown::Page(page(&sheet)),
-        Ok(Some(dpi)) => Shown::Page(page(&sheet.at(dpi))),
-        Err(typed) => Shown::Page(leaves::page(desk, asked, &sheet, Some(&odd(asked, &typed)))),
-    }
+    let sheet = match sheet::dpi_of(asked) {
+        Ok(None) => sheet,
+        Ok(Some(dpi)) => sheet.at(dpi),
+        Err(typed) => {
+            let trouble = odd(asked, &typed);
+            return Shown::Page(leaves::page(desk, asked, &sheet, Some(&trouble)));
+        }
+    };
+    Shown::Page(match mend::said(asked, &sheet) {
+        Ok(None) => page(&sheet),
+        Ok(Some(sheet)) => leaves::page(desk, asked, &sheet, None),
+        Err(trouble) => mend::page(desk, asked, &sheet, Some(&trouble)),
+    })
 }
 
 fn measured(desk: &Desk, asked: &Asked<'_>, file: &Upload) -> Shown {

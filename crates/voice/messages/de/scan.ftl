@@ -38,6 +38,41 @@ scan-look = Weiter: Was kommt in die Tabelle?
 scan-another = Ein anderes Bild wählen
 scan-picture-alt = { $file }, darin eingezeichnet: Umriss, Mittellinie, Breite und Nummer jedes Blatts
 
+## Die Seite: ein Blatt berichtigen.
+mend-open = Blatt { $number } berichtigen
+mend-so-far = Berichtigt: { $mends }.
+mend-undo = Das Letzte zurücknehmen
+mend-is-a-leaf = { $count ->
+    [one] Was ausgelassen wurde, ist ein Blatt
+   *[other] Etwas Ausgelassenes ist ein Blatt
+}
+mend-letters = Was ausgelassen wurde, hat im Bild Buchstaben.
+mend-take = { $letter } ist ein Blatt
+mend-title = Blatt { $number }: Was stimmt nicht?
+mend-how = Eine Stelle ist eine Nummer am Umriss, 1 bis { $count }.
+mend-click = Oder klickt in ein Feld und dann auf die Stelle im Bild.
+mend-picture-alt = Blatt { $number }, groß, mit Nummern um den Umriss, im Uhrzeigersinn von oben
+mend-base-elsewhere = Die Spreite beginnt woanders
+mend-base-where = Wo der Stiel in die Spreite übergeht
+mend-base-do = Dort beginnt sie
+mend-tip-elsewhere = Die Spitze ist woanders
+mend-tip-where = Wo die Spitze ist
+mend-tip-do = Dort ist die Spitze
+mend-touching = Es sind zwei Blätter, die sich berühren
+mend-one-side = Eine Seite der Berührung
+mend-other-side = Die andere Seite
+mend-two-do = Trennen
+mend-part = Es ist ein Teil eines anderen Blatts
+mend-part-which = Von welchem?
+mend-part-do = Verbinden
+mend-none = Es ist kein Blatt
+mend-none-do = Weglassen
+mend-back = Zurück zu den Blättern
+mend-odd-place = „{ $typed }“ ist keine Stelle an diesem Blatt.
+mend-odd-place-remedy = Tippt eine Nummer von 1 bis { $count } ein, oder klickt ins Bild.
+mend-nothing-said = Von keinem Blatt wurde etwas gesagt.
+mend-nothing-said-remedy = Wählt, was nicht stimmt, und drückt den Knopf dazu.
+
 ## Die Seite: was übernommen wird.
 scan-look-title = Was in Funde und Tabelle kommt
 scan-look-no-scale = Niemand weiß, wie groß ein Punkt ist. Deshalb kommt keine Länge in die Tabelle, nur Namen und Bilder.

@@ -38,6 +38,41 @@ scan-look = Go on: what goes into the table?
 scan-another = Choose another picture
 scan-picture-alt = { $file }, with the outline, the midrib line, the width and the number of each leaf drawn into it
 
+## The screen: putting a leaf right.
+mend-open = Put leaf { $number } right
+mend-so-far = Put right: { $mends }.
+mend-undo = Take the last one back
+mend-is-a-leaf = { $count ->
+    [one] What was left out is a leaf
+   *[other] Something that was left out is a leaf
+}
+mend-letters = What was left out has letters in the picture.
+mend-take = { $letter } is a leaf
+mend-title = Leaf { $number }: what is not right?
+mend-how = A place is a number on the outline, 1 to { $count }.
+mend-click = Or click on a field, then on the place in the picture.
+mend-picture-alt = Leaf { $number }, large, with numbers around its outline, clockwise from the top
+mend-base-elsewhere = Its blade begins elsewhere
+mend-base-where = Where the stalk joins the blade
+mend-base-do = It begins there
+mend-tip-elsewhere = Its tip is elsewhere
+mend-tip-where = Where the tip is
+mend-tip-do = The tip is there
+mend-touching = It is two leaves that touch
+mend-one-side = One side of where they touch
+mend-other-side = The other side
+mend-two-do = Cut them apart
+mend-part = It is a part of another leaf
+mend-part-which = Of which?
+mend-part-do = Join them
+mend-none = It is no leaf
+mend-none-do = Leave it out
+mend-back = Back to the leaves
+mend-odd-place = “{ $typed }” is no place on this leaf.
+mend-odd-place-remedy = Type a number from 1 to { $count }, or click on the picture.
+mend-nothing-said = Nothing was said of any leaf.
+mend-nothing-said-remedy = Choose what is not right, and press its button.
+
 ## The screen: what is taken.
 scan-look-title = What goes into finds and table
 scan-look-no-scale = Nobody knows how large a dot is, so no length goes into the table. The names and pictures do.

@@ -8,7 +8,8 @@ use std::collections::BTreeSet;
 use maud::{Markup, html};
 use spinney_collection::Collection;
 use spinney_collection::measured::LENGTHS;
-use spinney_model::{Measurand, PictureScale};
+use spinney_exchange::mends;
+use spinney_model::{Measurand, Mend, PictureScale};
 use spinney_voice::{Tongue, measured as say};
 
 use crate::asked::Asked;
@@ -17,7 +18,7 @@ use crate::forms::hidden;
 use crate::pages::finds::deeds::LONGEST_NAME;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::measure::lengths::name_of;
-use crate::pages::measure::sheet::{Leaf, Sheet};
+use crate::pages::measure::sheet::{self, Leaf, Sheet};
 use crate::reply::{Page, Refused};
 
 /// Where a picture, or what was found in one, is sent to be shown.
@@ -25,6 +26,17 @@ pub(super) const PATH: &str = "/measure/leaves";
 
 /// Where leaves with names are sent, to see what would be taken.
 pub(super) const LOOK: &str = "/measure/look";
+
+/// Where a leaf that was found wrongly is sent to be put right, and the field of its number.
+pub(super) const ONE: &str = "/measure/leaf";
+pub(super) const LEAF: &str = "leaf";
+
+/// The fields of a mend in words, and of taking the last one back.
+pub(super) const MEND: &str = "mend";
+pub(super) const UNDO: &str = "undo-mend";
+
+/// What was left out has letters in the picture.
+const LETTERS: &str = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
 /// What went wrong.
 pub(super) fn told(trouble: &Refused) -> Markup {
@@ -45,7 +57,7 @@ pub(super) fn page(
 ) -> Page {
     let t = asked.tongue;
     let work = html! {
-        h1 { (t.count("scan-found", sheet.leaves.len())) }
+        h1 { (t.count("scan-found", sheet.now.leaves.len())) }
         @if let Some(trouble) = trouble { (told(trouble)) }
         form.measured method="post" action=(LOOK) enctype="multipart/form-data" {
             (hidden(&[("back", &"/measure")]))
@@ -55,13 +67,14 @@ pub(super) fn page(
             div.scan { (picture(t, sheet)) }
             div.cards-of-leaves {
                 (scale(asked, sheet, trouble.is_some()))
-                @if !sheet.left_out.is_empty() { p.quiet { (say::left_out(t, &sheet.left_out)) } }
-                @if sheet.leaves.is_empty() { p { (t.say("scan-no-leaf")) } }
+                (left_out(t, sheet))
+                (mends(t, sheet))
+                @if sheet.now.leaves.is_empty() { p { (t.say("scan-no-leaf")) } }
                 @else {
                     p #naming { (t.say("scan-naming")) }
                     (kinds(&desk.history.now))
                     ol.leaves {
-                        @for leaf in &sheet.leaves { (card(asked, sheet, leaf)) }
+                        @for leaf in &sheet.now.leaves { (card(asked, sheet, leaf)) }
                     }
                     button.main #measure-look { (t.say("scan-look")) }
                 }
@@ -101,6 +114,41 @@ fn kinds(collection: &Collection) -> Markup {
     html! { datalist #kinds { @for name in names { option value=(name) {} } } }
 }
 
+/// What was left out, and a way to take a thing of it for a leaf.
+fn left_out(t: Tongue, sheet: &Sheet) -> Markup {
+    let now = &sheet.now;
+    html! {
+        @if !now.left_out.is_empty() { p.quiet { (say::left_out(t, &now.left_out)) } }
+        @if !now.aside.is_empty() {
+            details #left-out {
+                summary { (t.count("mend-is-a-leaf", now.aside.len())) }
+                p { (t.say("mend-letters")) }
+                p.letters {
+                    @for (letter, aside) in LETTERS.chars().zip(&now.aside) {
+                        @if let Some(at) = spinney_measure::place_inside(&aside.outline) {
+                            button name=(MEND) value=(mends::in_words(&Mend::ALeaf { at }))
+                                formaction=(PATH) {
+                                (t.with("mend-take", &[("letter", &letter)]))
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// What a person said of the leaves so far, and a way to take the last of it back.
+fn mends(t: Tongue, sheet: &Sheet) -> Markup {
+    let said: Vec<String> = sheet.mends.iter().map(|mend| say::mend(t, mend)).collect();
+    html! {
+        @if !said.is_empty() {
+            p #mends { (t.with("mend-so-far", &[("mends", &said.join(" · "))])) }
+            button #mend-undo name=(UNDO) value="1" formaction=(PATH) { (t.say("mend-undo")) }
+        }
+    }
+}
+
 fn card(asked: &Asked<'_>, sheet: &Sheet, leaf: &Leaf) -> Markup {
     let t = asked.tongue;
     let number = leaf.number;
@@ -133,6 +181,9 @@ fn card(asked: &Asked<'_>, sheet: &Sheet, leaf: &Leaf) -> Markup {
                         }
                     }
                 }
+                button.put-right id={"mend-" (number)} name=(LEAF) value=(number) formaction=(ONE) {
+                    (t.with("mend-open", &[("number", &number)]))
+                }
             }
         }
     }
@@ -146,20 +197,36 @@ fn picture(t: Tongue, sheet: &Sheet) -> Markup {
     let unit = f64::from(width.max(height)) / 1000.0;
     html! {
         svg.overlay viewBox={"0 0 " (width) " " (height)} role="img" aria-label=(label) {
-            image href={"data:image/jpeg;base64," (sheet.picture)} width=(width) height=(height)
-                preserveAspectRatio="none" {}
-            @for leaf in &sheet.leaves {
-                g.of-leaf id={"lines-" (leaf.number)} {
-                    @for (line, class) in leaf.lines.iter().zip(["outline", "midrib", "width", "stalk", "cut"]) {
-                        @if line.len() > 1 {
-                            @let way = way(line, class == "outline");
-                            path.halo d=(way) {}
-                            path class=(class) d=(way) {}
-                        }
+            (laid(sheet))
+            @for (letter, aside) in LETTERS.chars().zip(&sheet.now.aside) {
+                @let outline = sheet::shown(&aside.outline, sheet.size);
+                path.aside d=(way(&outline, true)) {}
+                @if let Some(at) = spinney_measure::place_inside(&aside.outline) {
+                    (sign(at, &letter.to_string(), unit))
+                }
+            }
+            @for leaf in &sheet.now.leaves { (number(leaf, unit)) }
+        }
+    }
+}
+
+/// The picture and the lines of its leaves.
+pub(super) fn laid(sheet: &Sheet) -> Markup {
+    let (width, height) = sheet.size;
+    html! {
+        image href={"data:image/jpeg;base64," (sheet.picture)} width=(width) height=(height)
+            preserveAspectRatio="none" {}
+        @for leaf in &sheet.now.leaves {
+            g.of-leaf id={"lines-" (leaf.number)} {
+                @for (line, class) in leaf.lines.iter().zip(["outline", "midrib", "width", "stalk", "cut"]) {
+                    @let line = sheet::shown(line, sheet.size);
+                    @if line.len() > 1 {
+                        @let way = way(&line, class == "outline");
+                        path.halo d=(way) {}
+                        path class=(class) d=(way) {}
                     }
                 }
             }
-            @for leaf in &sheet.leaves { (number(leaf, unit)) }
         }
     }
 }
@@ -180,12 +247,17 @@ fn way(line: &[[f64; 2]], closed: bool) -> String {
 /// The number of a leaf on its blade, a quarter of the way from base to tip.
 fn number(leaf: &Leaf, unit: f64) -> Markup {
     let midrib = &leaf.lines[1];
-    let Some([x, y]) = midrib.get(midrib.len() / 4) else { return html! {} };
+    let Some(at) = midrib.get(midrib.len() / 4) else { return html! {} };
+    sign(*at, &leaf.number.to_string(), unit)
+}
+
+/// A number or a letter at a place; `unit`: how large.
+pub(super) fn sign([x, y]: [f64; 2], text: &str, unit: f64) -> Markup {
     html! {
         g.number {
             circle cx=(format!("{x:.1}")) cy=(format!("{y:.1}")) r=(format!("{:.1}", 17.0 * unit)) {}
             text x=(format!("{x:.1}")) y=(format!("{:.1}", y + 8.5 * unit))
-                font-size=(format!("{:.1}", 24.0 * unit)) text-anchor="middle" { (leaf.number) }
+                font-size=(format!("{:.1}", 24.0 * unit)) text-anchor="middle" { (text) }
         }
     }
 }

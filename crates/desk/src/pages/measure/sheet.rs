@@ -1,20 +1,23 @@
 //! What was found in a picture, as it travels with the forms of its page.
 //!
 //! From the bytes of a scan to its leaves with their measures, lines and cut-outs; and from there
-//! to fields of a form and back (`fields`). Nothing of it is kept before a person takes it in: the
+//! to fields of a form and back (`fields`), with what a person mended of it (`mended`). Nothing of it is kept before a person takes it in: the
 //! journal has no scans, and a page that is left is forgotten.
 
 mod fields;
+mod mended;
 
 use base64::{Engine as _, engine::general_purpose::STANDARD};
-use spinney_measure::{Picture, Small};
+use spinney_measure::{Small, Upright};
 use spinney_model::limits::{SCREENS_LEAVES, SCREENS_SCAN_PIXELS};
 use spinney_model::{
-    LeafForm, LeafNote, LeftOut, Measurand, Measure, MeasuredIn, MeasuredLeaf, PictureError,
-    PictureScale,
+    Aside, LeafForm, LeafNote, LeftOut, Measurand, Measure, MeasuredIn, MeasuredLeaf, Mend,
+    PictureError, PictureScale,
 };
 use spinney_press::picture;
 use spinney_voice::Tongue;
+
+pub(super) use mended::NotMended;
 
 use crate::asked::Asked;
 use crate::request::Upload;
@@ -36,6 +39,7 @@ pub(super) const LONGEST_FORM: usize = 300;
 const DPI: [f64; 2] = [10.0, 10_000.0];
 
 /// What was found in a picture.
+#[derive(Clone)]
 pub(super) struct Sheet {
     /// The name of its file.
     pub(super) file: String,
@@ -47,12 +51,26 @@ pub(super) struct Sheet {
     pub(super) scale: PictureScale,
     /// At how many dots per inch the lengths were taken.
     dpi: f64,
+    /// What was found.
+    found: There,
+    /// What a person says of it.
+    pub(super) mends: Vec<Mend>,
+    /// What follows from both.
+    pub(super) now: There,
+}
+
+/// What there is in a picture.
+#[derive(Clone)]
+pub(super) struct There {
     pub(super) leaves: Vec<Leaf>,
     /// What is no leaf, and how often.
     pub(super) left_out: Vec<(LeftOut, usize)>,
+    /// The largest things among that.
+    pub(super) aside: Vec<Aside>,
 }
 
 /// A leaf of it.
+#[derive(Clone)]
 pub(super) struct Leaf {
     pub(super) number: usize,
     /// How much and ±, in the order of [`Measurand::ALL`]; None: it has no such thing.
@@ -60,7 +78,8 @@ pub(super) struct Leaf {
     pub(super) notes: Vec<LeafNote>,
     /// How it is made, in the language of whoever measured it: `7 lobes · edge toothed`.
     pub(super) form: String,
-    /// Outline, midrib, width, stalk, and where stalk and blade are cut apart; in pixels.
+    /// Outline, midrib, width, stalk, and where stalk and blade are cut apart; in pixels. Points of the
+    /// outline are about one apart.
     pub(super) lines: [Vec<[f64; 2]>; 5],
     /// Alone and upright: a JPEG file in base64.
     pub(super) picture: String,
@@ -106,28 +125,34 @@ impl Sheet {
         if measured.leaves.len() > SCREENS_LEAVES {
             return Err(NoSheet::Many(measured.leaves.len()));
         }
-        let (width, height) = measured.size;
-        let apart = FINE * f64::from(width.max(height)) / f64::from(LONGEST);
-        let leaf = |leaf: &MeasuredLeaf| Leaf::of(t, &picture, leaf, apart);
+        let leaf = |leaf: &MeasuredLeaf| {
+            Leaf::of(t, leaf, spinney_measure::upright(&picture, &leaf.lines)?)
+        };
         let leaves = measured.leaves.iter().map(leaf).collect::<Result<_, _>>()?;
-        let shown = picture::photograph((width, height), picture.pixels.into_raw(), LONGEST);
+        let shown = picture::photograph(measured.size, picture.pixels.into_raw(), LONGEST);
         let shown = shown.map_err(|_| PictureError::NotRead)?;
+        let found = There { leaves, left_out: measured.left_out, aside: measured.aside };
         Ok(Self {
             file: file.name.chars().take(LONGEST_NAME).collect(),
             size: measured.size,
             picture: STANDARD.encode(shown),
             scale,
             dpi,
-            leaves,
-            left_out: measured.left_out,
+            now: found.clone(),
+            found,
+            mends: Vec::new(),
         })
     }
 
     /// The same by other dots per inch.
     pub(super) fn at(self, dpi: f64) -> Self {
         let share = self.dpi / dpi;
-        let leaves = self.leaves.into_iter().map(|leaf| leaf.larger(share)).collect();
-        Self { scale: PictureScale::Said { dpi }, dpi, leaves, ..self }
+        let larger = |there: There| {
+            let leaves = there.leaves.into_iter().map(|leaf| leaf.larger(share)).collect();
+            There { leaves, ..there }
+        };
+        let (found, now) = (larger(self.found), larger(self.now));
+        Self { scale: PictureScale::Said { dpi }, dpi, found, now, ..self }
     }
 
     /// Whether lengths are known.
@@ -145,23 +170,16 @@ impl Sheet {
 }
 
 impl Leaf {
-    fn of(
-        t: Tongue,
-        picture: &Picture,
-        leaf: &MeasuredLeaf,
-        apart: f64,
-    ) -> Result<Self, PictureError> {
-        let alone = spinney_measure::upright(picture, &leaf.lines)?;
+    fn of(t: Tongue, leaf: &MeasuredLeaf, alone: Upright) -> Result<Self, PictureError> {
         let alone = picture::photograph(alone.size, alone.rgba, LONGEST_LEAF);
         let alone = alone.map_err(|_| PictureError::NotRead)?;
         let lines = &leaf.lines;
-        let cut = lines.cut.map(Vec::from).unwrap_or_default();
         let all = [
-            thinned(&lines.outline, apart),
-            thinned(&lines.midrib, apart),
+            lines.outline.clone(),
+            lines.midrib.clone(),
             lines.width.to_vec(),
-            thinned(&lines.stalk, apart),
-            cut,
+            lines.stalk.clone(),
+            lines.cut.map(Vec::from).unwrap_or_default(),
         ];
         let measures = leaf.measures.iter();
         let measures =
@@ -216,6 +234,11 @@ pub(super) fn dpi_of(asked: &Asked<'_>) -> Result<Option<f64>, String> {
 
 fn dpi_within(dpi: f64) -> Option<f64> {
     (DPI[0]..=DPI[1]).contains(&dpi).then_some(dpi)
+}
+
+/// A line with points as fine as the page shows them.
+pub(super) fn shown(line: &[[f64; 2]], (width, height): (u32, u32)) -> Vec<[f64; 2]> {
+    thinned(line, FINE * f64::from(width.max(height)) / f64::from(LONGEST))
 }
 
 /// Points that are so far apart, with the last one.

@@ -18,6 +18,7 @@ use crate::pages::finds::left::odd_unit;
 use crate::pages::frame::{self, Parts, Screen};
 use crate::pages::measure::leaves::{self, told};
 use crate::pages::measure::lengths::{name_of, words};
+use crate::pages::measure::mend;
 use crate::pages::measure::sheet::{Leaf, Sheet};
 use crate::pictures;
 use crate::reply::{Page, Refused};
@@ -32,7 +33,8 @@ fn named(asked: &Asked<'_>, sheet: &Sheet) -> Result<Vec<Option<Named>>, Refused
         let lengths = LENGTHS.map(|what| sheet.measure(leaf, what).map(|one| one.value));
         Ok((!kind.is_empty() && kind != NOBODY_KNOWS).then_some(Named { kind, lengths }))
     };
-    let named: Vec<Option<Named>> = sheet.leaves.iter().map(leaf).collect::<Result<_, _>>()?;
+    let named: Vec<Option<Named>> =
+        sheet.now.leaves.iter().map(leaf).collect::<Result<_, _>>()?;
     match named.iter().any(Option::is_some) {
         true => Ok(named),
         false => Err(asked.refused("scan-none-named")),
@@ -60,7 +62,7 @@ pub(super) fn page(
         form.taking method="post" action=(TAKE.path) enctype="multipart/form-data" {
             (hidden(&[("back", &"/measure")]))
             @for (name, text) in sheet.fields() { input type="hidden" name=(name) value=(text); }
-            @for leaf in &sheet.leaves {
+            @for leaf in &sheet.now.leaves {
                 @let field = format!("name-{}", leaf.number);
                 input type="hidden" name=(field) value=(asked.cut(&field, LONGEST_NAME));
             }
@@ -87,9 +89,9 @@ fn of_kind(
     (at, kind): (usize, &OfKind),
 ) -> Markup {
     let t = asked.tongue;
-    let first = kind.leaves.first().map(|leaf| &sheet.leaves[*leaf]);
+    let first = kind.leaves.first().map(|leaf| &sheet.now.leaves[*leaf]);
     let numbers: Vec<String> =
-        kind.leaves.iter().map(|leaf| sheet.leaves[*leaf].number.to_string()).collect();
+        kind.leaves.iter().map(|leaf| sheet.now.leaves[*leaf].number.to_string()).collect();
     let there = kind.id.and_then(|id| desk.history.now.kinds.get(&id));
     let bare = there.is_none_or(|kind| kind.pictures.is_empty());
     html! {
@@ -152,7 +154,7 @@ fn instead_field(kind: usize, length: usize) -> String {
 /// Named leaves become finds, pictures and ranges.
 pub(super) static TAKE: Form<Sheet> = Form {
     path: "/do/take-leaves",
-    read: |at| Sheet::of(at.asked.request).ok_or_else(|| at.asked.refused("scan-no-picture")),
+    read: |at| mend::sheet_of(at.asked),
     // What its page showed is looked at by `act`: whoever was overtaken sees the page again.
     rests_on: nothing,
     act: |sheet, at| {
@@ -179,7 +181,7 @@ fn take(sheet: &Sheet, at: &At<'_>) -> Result<Deed, Refused> {
         all.filter(|(kind, at)| sent.contains(instead_field(*kind, *at).as_str())).collect();
     let mut kept: BTreeMap<usize, Vec<u8>> = BTreeMap::new();
     let picture = |leaf: usize| {
-        let bytes = pictures::bare(sheet.leaves[leaf].file()?).ok()?;
+        let bytes = pictures::bare(sheet.now.leaves[leaf].file()?).ok()?;
         let name = pictures::name(&bytes);
         kept.insert(leaf, bytes);
         Some(name)

@@ -3,17 +3,21 @@
 //! From numbers, words and files to texts, and from texts that anybody may have sent to a sheet or to
 //! nothing: numbers are numbers, words are of a list, files are base64.
 
+use spinney_exchange::mends;
 use spinney_model::limits::SCREENS_LEAVES;
-use spinney_model::{Doubt, LeafNote, LeftOut, Measurand, NoScale, PictureScale};
+use spinney_model::{Aside, Doubt, LeafNote, LeftOut, Measurand, Mend, NoScale, PictureScale};
 
-use super::{LONGEST_FORM, LONGEST_NAME, Leaf, Sheet};
+use super::{LONGEST_FORM, LONGEST_NAME, Leaf, Sheet, There};
 use crate::request::Request;
+
+/// Points of an outline are about a pixel apart, and never so far.
+const APART: f64 = 4.0;
 
 impl Sheet {
     /// It as fields of a form.
     pub(crate) fn fields(&self) -> Vec<(String, String)> {
         let (width, height) = self.size;
-        let left_out = self.left_out.iter();
+        let left_out = self.found.left_out.iter();
         let left_out: Vec<String> = left_out
             .map(|(what, count)| format!("{}:{count}", word_of(&LEFT_OUT, what)))
             .collect();
@@ -23,8 +27,13 @@ impl Sheet {
             ("found-scale".to_owned(), format!("{} {}", scale_in_words(self.scale), self.dpi)),
             ("found-left-out".to_owned(), left_out.join(" ")),
             ("found-picture".to_owned(), self.picture.clone()),
+            ("found-mends".to_owned(), mends::write(&self.mends)),
         ];
-        for leaf in &self.leaves {
+        for (at, aside) in self.found.aside.iter().enumerate() {
+            let text = format!("{}|{}", word_of(&LEFT_OUT, &aside.why), steps(&aside.outline));
+            fields.push((format!("aside-{}", at + 1), text));
+        }
+        for leaf in &self.found.leaves {
             fields.push((format!("leaf-{}", leaf.number), leaf.in_words()));
             fields.push((format!("form-{}", leaf.number), leaf.form.clone()));
             fields.push((format!("cut-{}", leaf.number), leaf.picture.clone()));
@@ -32,8 +41,9 @@ impl Sheet {
         fields
     }
 
-    /// It from the fields of a form; None: they do not say it.
-    pub(crate) fn of(request: &Request) -> Option<Self> {
+    /// It from the fields of a form, as it was found, and what was mended of it so far; None: they do
+    /// not say it.
+    pub(crate) fn read(request: &Request) -> Option<(Self, Vec<Mend>)> {
         let numbers = numbers(request.field("found-size"))?;
         let &[width, height] = numbers.as_slice() else { return None };
         let (scale, dpi) = request.field("found-scale").rsplit_once(' ')?;
@@ -52,16 +62,32 @@ impl Sheet {
             };
             (!said.is_empty()).then(leaf)
         };
-        let leaves = (1..=SCREENS_LEAVES).map_while(found).collect::<Option<_>>()?;
-        Some(Self {
+        let aside = |number: usize| {
+            let said = request.field(&format!("aside-{number}"));
+            let (why, outline) = said.split_once('|')?;
+            let aside = || {
+                let (why, outline) = (of_word(&LEFT_OUT, why)?, line(outline)?);
+                is_outline(&outline).then_some(Aside { why, outline })
+            };
+            Some(aside())
+        };
+        let found = There {
+            leaves: (1..=SCREENS_LEAVES).map_while(found).collect::<Option<_>>()?,
+            left_out: left_out.collect::<Option<_>>()?,
+            aside: (1..=SCREENS_LEAVES).map_while(aside).collect::<Option<_>>()?,
+        };
+        let mends = mends::read(request.field("found-mends")).ok()?;
+        let sheet = Self {
             file: request.field("found-file").chars().take(LONGEST_NAME).collect(),
             size: (side(width)?, side(height)?),
             picture: base64(request.field("found-picture"))?,
             scale: scale_of_words(scale)?,
             dpi: above_nothing(dpi)?,
-            leaves,
-            left_out: left_out.collect::<Option<_>>()?,
-        })
+            now: found.clone(),
+            found,
+            mends: Vec::new(),
+        };
+        Some((sheet, mends.into_iter().map(|(_, mend)| mend).collect()))
     }
 }
 
@@ -75,11 +101,7 @@ impl Leaf {
             })
             .collect();
         let notes: Vec<&str> = self.notes.iter().map(|note| word_of(&NOTES, note)).collect();
-        let line = |line: &Vec<[f64; 2]>| {
-            let places = line.iter().flatten().map(|at| format!("{at:.1}"));
-            places.collect::<Vec<_>>().join(" ")
-        };
-        let lines: Vec<String> = self.lines.iter().map(line).collect();
+        let lines: Vec<String> = self.lines.iter().map(|line| steps(line)).collect();
         format!("{}|{}|{}", measures.join(";"), notes.join(" "), lines.join("|"))
     }
 
@@ -95,20 +117,53 @@ impl Leaf {
         });
         let measures: Vec<_> = measures.collect::<Option<_>>()?;
         let notes = notes.split_whitespace().map(|note| of_word(&NOTES, note));
-        let line = |line: &&str| {
-            let places = numbers(line)?;
-            Some(places.chunks_exact(2).map(|at| [at[0], at[1]]).collect::<Vec<_>>())
-        };
-        let lines: Vec<Vec<[f64; 2]>> = lines.iter().map(line).collect::<Option<_>>()?;
+        let lines: Vec<Vec<[f64; 2]>> =
+            lines.iter().map(|text| line(text)).collect::<Option<_>>()?;
+        // What is mended is measured from its outline.
+        let outlined = lines.first().is_some_and(|outline| is_outline(outline));
         Some(Self {
             number,
             measures: (measures.len() == Measurand::ALL.len()).then_some(measures)?,
             notes: notes.collect::<Option<_>>()?,
             form: String::new(),
-            lines: lines.try_into().ok()?,
+            lines: lines.try_into().ok().filter(|_| outlined)?,
             picture: base64(picture)?,
         })
     }
+}
+
+/// A line as tenths of a pixel: its first point, then from each to the next. Outlines have thousands.
+fn steps(line: &[[f64; 2]]) -> String {
+    let mut before = [0_i64; 2];
+    let mut words: Vec<String> = Vec::with_capacity(2 * line.len());
+    for place in line {
+        let here = place.map(|at| (at * 10.0).round() as i64);
+        words.extend([here[0] - before[0], here[1] - before[1]].map(|step| step.to_string()));
+        before = here;
+    }
+    words.join(" ")
+}
+
+/// The line of such steps; None: it leads out of any picture.
+fn line(steps: &str) -> Option<Vec<[f64; 2]>> {
+    let steps = numbers(steps)?;
+    let most = 10.0 * 2.0 * f64::from(spinney_model::limits::PICTURE_SIDE);
+    let mut here = [0.0; 2];
+    let mut line = Vec::with_capacity(steps.len() / 2);
+    for step in steps.chunks_exact(2) {
+        here = [here[0] + step[0], here[1] + step[1]];
+        if here.iter().any(|at: &f64| at.abs() > most) {
+            return None;
+        }
+        line.push(here.map(|at| at / 10.0));
+    }
+    Some(line)
+}
+
+/// Whether a line can be one around a leaf: its points are near each other, as they were found.
+fn is_outline(line: &[[f64; 2]]) -> bool {
+    let near = |two: &[[f64; 2]]| (two[1][0] - two[0][0]).hypot(two[1][1] - two[0][1]) <= APART;
+    line.len() > 2 && line.windows(2).all(near)
 }
 
 fn above_nothing(dpi: f64) -> Option<f64> {
@@ -131,10 +186,11 @@ fn base64(text: &str) -> Option<String> {
     text.bytes().all(fits).then(|| text.to_owned())
 }
 
-const NOTES: [(&str, LeafNote); 3] = [
+const NOTES: [(&str, LeafNote); 4] = [
     ("base", LeafNote::BaseGuessed),
     ("holes", LeafNote::Holes),
     ("faint", LeafNote::FaintEdge),
+    ("mended", LeafNote::Mended),
 ];
 const LEFT_OUT: [(&str, LeftOut); 3] =
     [("cut", LeftOut::CutOff), ("label", LeftOut::Label), ("speck", LeftOut::Speck)];

@@ -33,17 +33,17 @@ fn sent(fields: &[(String, String)]) -> Request {
 }
 
 fn length(sheet: &Sheet) -> Option<f64> {
-    sheet.measure(&sheet.leaves[0], Measurand::BladeLength).map(|one| one.value)
+    sheet.measure(&sheet.now.leaves[0], Measurand::BladeLength).map(|one| one.value)
 }
 
 #[test]
 fn what_was_found_comes_back_from_its_form() {
     let fields = measured(Some(150.0)).fields();
-    let back = Sheet::of(&sent(&fields)).expect("it is what it wrote");
+    let back = Sheet::read(&sent(&fields)).expect("it is what it wrote").0;
     assert_eq!(back.fields(), fields);
     assert!((length(&back).expect("it has a length") - 40.0).abs() < 1.0);
-    assert!(back.leaves[0].form.starts_with("unlobed · "), "{}", back.leaves[0].form);
-    assert!(back.leaves[0].file().is_some_and(|file| file.starts_with(&[0xFF, 0xD8])));
+    assert!(back.now.leaves[0].form.starts_with("unlobed · "), "{}", back.now.leaves[0].form);
+    assert!(back.now.leaves[0].file().is_some_and(|file| file.starts_with(&[0xFF, 0xD8])));
 }
 
 #[test]
@@ -60,9 +60,9 @@ fn what_nobody_wrote_so_is_not_read() {
         let changed = fields.iter().map(|(field, text)| {
             (field.clone(), if field == name { odd.to_owned() } else { text.clone() })
         });
-        assert!(Sheet::of(&sent(&changed.collect::<Vec<_>>())).is_none(), "{name}: {odd}");
+        assert!(Sheet::read(&sent(&changed.collect::<Vec<_>>())).is_none(), "{name}: {odd}");
     }
-    assert!(Sheet::of(&sent(&[])).is_none());
+    assert!(Sheet::read(&sent(&[])).is_none());
 }
 
 #[test]
@@ -70,8 +70,8 @@ fn without_a_scale_there_are_no_lengths_until_somebody_says_one() {
     let sheet = measured(None);
     assert_eq!(sheet.scale, PictureScale::Unknown(NoScale::NotSaid));
     assert_eq!(length(&sheet), None);
-    assert!(sheet.measure(&sheet.leaves[0], Measurand::LengthToWidth).is_some());
-    let sheet = Sheet::of(&sent(&sheet.fields())).expect("it is what it wrote");
+    assert!(sheet.measure(&sheet.now.leaves[0], Measurand::LengthToWidth).is_some());
+    let sheet = Sheet::read(&sent(&sheet.fields())).expect("it is what it wrote").0;
     let said = length(&sheet.at(150.0)).expect("now it has one");
     let at_once = length(&measured(Some(150.0))).expect("it has one");
     assert!((said - at_once).abs() < 0.001, "{said} is not {at_once}");
