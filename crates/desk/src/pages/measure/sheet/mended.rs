@@ -12,7 +12,7 @@ use spinney_voice::Tongue;
 use super::{ASSUMED, Leaf, Sheet, There};
 
 /// Why a sheet cannot be mended so.
-pub(in crate::pages::measure) enum NotMended {
+pub(crate) enum NotMended {
     Cannot(CannotMend),
     /// More leaves than the screen takes.
     Many(usize),
@@ -28,11 +28,7 @@ impl From<PictureError> for NotMended {
 
 impl Sheet {
     /// It after mends, which are all that it has then.
-    pub(in crate::pages::measure) fn mended(
-        &self,
-        t: Tongue,
-        mends: Vec<Mend>,
-    ) -> Result<Self, NotMended> {
+    pub(crate) fn mended(&self, t: Tongue, mends: Vec<Mend>) -> Result<Self, NotMended> {
         if mends.is_empty() {
             return Ok(Self { now: self.found.clone(), mends, ..self.clone() });
         }
