@@ -11,13 +11,11 @@ use base64::{Engine as _, engine::general_purpose::STANDARD};
 use spinney_measure::{Small, Upright};
 use spinney_model::limits::{SCREENS_LEAVES, SCREENS_SCAN_PIXELS};
 use spinney_model::{
-    Aside, LeafForm, LeafNote, LeftOut, Measurand, Measure, MeasuredIn, MeasuredLeaf, Mend,
-    PictureError, PictureScale,
+    Aside, CannotMend, LeafForm, LeafNote, LeftOut, Measurand, Measure, MeasuredIn,
+    MeasuredLeaf, Mend, PictureError, PictureScale,
 };
 use spinney_press::picture;
 use spinney_voice::Tongue;
-
-pub(super) use mended::NotMended;
 
 use crate::asked::Asked;
 use crate::request::Upload;
@@ -90,6 +88,21 @@ pub(super) enum NoSheet {
     Picture(PictureError),
     /// More leaves than the screen takes.
     Many(usize),
+}
+
+/// Why a sheet cannot be mended so.
+pub(super) enum NotMended {
+    Cannot(CannotMend),
+    /// More leaves than the screen takes.
+    Many(usize),
+    /// A picture that travels with it is damaged.
+    Damaged,
+}
+
+impl From<PictureError> for NotMended {
+    fn from(_: PictureError) -> Self {
+        Self::Damaged
+    }
 }
 
 impl From<PictureError> for NoSheet {

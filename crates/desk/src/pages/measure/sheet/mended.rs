@@ -6,25 +6,10 @@
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 use spinney_measure::{LeafAfterMends, Lying, LyingLeaf, Picture, Upright};
 use spinney_model::limits::SCREENS_LEAVES;
-use spinney_model::{CannotMend, MeasuredLeaf, Mend, PictureError};
+use spinney_model::{MeasuredLeaf, Mend};
 use spinney_voice::Tongue;
 
-use super::{ASSUMED, Leaf, Sheet, There};
-
-/// Why a sheet cannot be mended so.
-pub(crate) enum NotMended {
-    Cannot(CannotMend),
-    /// More leaves than the screen takes.
-    Many(usize),
-    /// A picture that travels with it is damaged.
-    Damaged,
-}
-
-impl From<PictureError> for NotMended {
-    fn from(_: PictureError) -> Self {
-        Self::Damaged
-    }
-}
+use super::{ASSUMED, Leaf, NotMended, Sheet, There};
 
 impl Sheet {
     /// It after mends, which are all that it has then.
