@@ -211,6 +211,38 @@ fn large_print_is_a_wish_of_whoever_prints_and_a_sheet_without_it_says_why() {
     assert!(differs("key-pages") && !differs("ruler"));
 }
 
+/// How large places and the chart are is a wish of whoever prints, like ink; a length that there
+/// cannot be is said beside its field, and nothing is refused for it.
+#[test]
+fn sizes_are_wished_on_the_print_screen() {
+    let mut teacher = found();
+    let page = teacher.get("/print?key=1&sheet=album&places=12+cm&wall=a1");
+    assert!(page.contains("value=\"12 cm\"") && page.contains("<option value=\"a1\" selected"));
+    assert!(!page.contains("id=\"places-not\""));
+    assert!(page.contains("/print/album.pdf?key=1&amp;paper=a4&amp;ink=colour&amp;letters=usual&amp;places=120&amp;wall=a1"), "{page}");
+    for typed in ["12", "a+lot", "-40", "30+cm"] {
+        let page = teacher.get(&format!("/print?key=1&sheet=album&places={typed}"));
+        assert!(page.contains(
+            "id=\"places-not\">That is no length for a place. Type a length from 20 to 200 mm"
+        ));
+        let file = link(&page, "download");
+        assert!(file.starts_with("/print/album.pdf") && !file.contains("places"), "{file}");
+    }
+    let mut words = |wish: &str| {
+        let svg = file(&mut teacher, &format!("/print/album.svg?key=1&page=1{wish}"));
+        String::from_utf8(svg.body).expect("a picture is text")
+    };
+    let usual = words("");
+    assert_eq!(usual, words("&places=lots"));
+    assert_ne!(usual, words("&places=120"));
+    let pages = |teacher: &mut AtTheDesk, wall: &str| {
+        let page = teacher.get(&format!("/print?key=1&sheet=wall&wall={wall}"));
+        let of = page.split("page 1 of ").nth(1).expect("it says how many pages").to_owned();
+        of.split(|c: char| !c.is_ascii_digit()).next().map(str::to_owned)
+    };
+    assert_ne!(pages(&mut teacher, "a2"), pages(&mut teacher, "a1"));
+}
+
 #[test]
 fn what_is_not_for_a_printer_is_a_file_too() {
     let mut teacher = found();

@@ -57,7 +57,15 @@ struct Shelf {
 fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let frame = setting.frame(paper, false, "sheet-album", OUR_GROUP);
     let head = setting.masthead(&frame, &setting.say("sheet-album"), true);
-    let about = setting.text(&setting.say("sheet-album-about"), Style::SMALL, frame.wide());
+    let about = match setting.booklet.sizes.places {
+        Some(wished) => {
+            let cm = format!("{:.1}", f64::from(wished.mm()) / 10.0);
+            let cm = setting.t().decimal(cm.trim_end_matches(".0"));
+            setting.t().with("sheet-album-about-wished", &[("cm", &cm)])
+        }
+        None => setting.say("sheet-album-about"),
+    };
+    let about = setting.text(&about, Style::SMALL, frame.wide());
     let head = head.then(3.0, about).then(1.0, setting.to_mind(frame.wide()));
     let mut shelves = Shelves { frame: &frame, head: head.h + 5.0, shelves: Vec::new() };
     let mut places = places_of(setting, &frame);
@@ -83,12 +91,23 @@ fn places_of(setting: &Setting, frame: &Frame) -> Vec<Place> {
     let deep = frame.bottom() - frame.top(1) - NAME;
     let whole = places::of_kinds(setting, Whole::Leaf);
     let blades = places::of_kinds(setting, Whole::Blade);
+    let wished = setting.booklet.sizes.places.is_some();
     let of = |kind: TaxonIx| {
         let whole = whole.get(&kind).filter(|(_, h)| *h <= deep);
         let (w, h) = whole.or(blades.get(&kind)).copied().unwrap_or(USUAL);
+        // All are alike then: a leaf on its side saves a page, and sticks as well.
+        let turned = wished && on_a_page(frame, (h, w)) > on_a_page(frame, (w, h));
+        let (w, h) = if turned { (h, w) } else { (w, h) };
         Place { kind: Some(kind), w: w.min(frame.wide()), h: h.min(deep) }
     };
     setting.booklet.matrix.taxon_indices().map(of).collect()
+}
+
+/// How many places of one size have room on a page without its head.
+fn on_a_page(frame: &Frame, (w, h): (f64, f64)) -> usize {
+    let many =
+        |room: f64, each: f64| ((room + APART) / (each + APART)).floor().max(0.0) as usize;
+    many(frame.wide(), w) * many(frame.bottom() - frame.top(1), h + NAME)
 }
 
 struct Shelves<'f> {

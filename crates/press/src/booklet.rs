@@ -9,6 +9,7 @@ use spinney_model::{
 use spinney_voice::Tongue;
 
 use crate::sheet::ink::Letters;
+use crate::sizes::Sizes;
 
 /// Everything that the sheets and the page of one visit are made from.
 #[derive(Clone, Debug)]
@@ -33,6 +34,8 @@ pub struct Booklet<'a> {
     pub drawn: Drawn<'a>,
     /// How large it is printed, where a sheet can be.
     pub letters: Letters,
+    /// How large places and the chart for the wall are wished.
+    pub sizes: Sizes,
     /// The language of everything but names and of what people worded themselves.
     pub tongue: Tongue,
 }

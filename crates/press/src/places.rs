@@ -1,7 +1,7 @@
 //! How large a place must be, for a leaf to be stuck into it.
 //!
 //! From the largest leaf of a kind, as the table has measured it, to a place in mm with air around
-//! it. Where nobody measured the width of a blade, four fifths of its length are allowed: few
+//! it, or from the length that a person wishes for all of them. Where nobody measured the width of a blade, four fifths of its length are allowed: few
 //! kinds are broader (common practice, without a source).
 
 use std::collections::BTreeMap;
@@ -28,10 +28,22 @@ pub(crate) enum Whole {
     AtMost(f64),
 }
 
-/// The places of the kinds whose leaves were measured, width and height.
+/// The places of the kinds whose leaves were measured, width and height; of all kinds, where
+/// somebody wished how long a leaf has room.
 pub(crate) fn of_kinds(setting: &Setting, whole: Whole) -> BTreeMap<TaxonIx, (f64, f64)> {
-    let known = setting.leaves().iter().copied().enumerate();
-    known.filter_map(|(at, size)| Some((TaxonIx(at), place(size?, whole)))).collect()
+    let kinds = setting.booklet.matrix.taxon_indices();
+    kinds.filter_map(|kind| Some((kind, place(leaf(setting, kind)?, whole)))).collect()
+}
+
+/// The leaf that is to have room in the place of a kind.
+pub(crate) fn leaf(setting: &Setting, kind: TaxonIx) -> Option<LeafSize> {
+    match setting.booklet.sizes.places {
+        Some(wished) => {
+            let blade = f64::from(wished.mm());
+            Some(LeafSize { blade, width: None, stalk: None })
+        }
+        None => setting.leaves().get(kind.0).copied().flatten(),
+    }
 }
 
 /// The blade alone, without air, width and height.

@@ -14,7 +14,7 @@ use crate::setting::{OUR_GROUP, Setting};
 use crate::sheet::frame::MARGIN;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::{Page, Path, Piece, Role, Sheet};
-use crate::{Booklet, Drawn, Letters, Paper, Stamp, drawing};
+use crate::{Booklet, Drawn, Letters, Paper, Sizes, Stamp, drawing};
 
 /// What is done, in order.
 const STEPS: [&str; 3] = ["sheet-scale-lay", "sheet-scale-photograph", "sheet-scale-measure"];
@@ -50,6 +50,7 @@ fn set(tongue: Tongue, date: Option<&str>, paper: Paper) -> Sheet {
         pictures: &BTreeMap::new(),
         drawn: Drawn::NOTHING,
         letters: Letters::Usual,
+        sizes: Sizes::USUAL,
         tongue,
     };
     let setting = Setting::new(&booklet);

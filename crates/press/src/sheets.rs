@@ -7,7 +7,7 @@ use crate::copies::{Copies, For};
 use crate::sheet::Sheet;
 use crate::sheet::ink::{Inks, Letters};
 use crate::{
-    Booklet, Paper, album, cards_to_sort, chart, floor, hole_cards, indented, key_pages,
+    Booklet, Paper, Sizes, album, cards_to_sort, chart, floor, hole_cards, indented, key_pages,
     lessons, measuring, pocket, rubbing, ruler, scale_card, short_key, strips_of_looks, today,
     trail, try_out, visit, word_cards, words_to_look_at,
 };
@@ -63,23 +63,38 @@ pub struct Printing {
     pub inks: Inks,
     /// In which letters, as far as a sheet has them.
     pub letters: Letters,
+    /// How large places for leaves and the chart for the wall are.
+    pub sizes: Sizes,
 }
 
 impl Printing {
     /// On A4, in colour and in usual letters.
-    pub const USUAL: Self =
-        Self { paper: Paper::A4, inks: Inks::Colour, letters: Letters::Usual };
+    pub const USUAL: Self = Self {
+        paper: Paper::A4,
+        inks: Inks::Colour,
+        letters: Letters::Usual,
+        sizes: Sizes::USUAL,
+    };
 }
 
 impl SheetKind {
     /// Its boxes in mm, as somebody wishes it. A sheet without large print stays as it is.
     pub fn printed(&self, booklet: &Booklet<'_>, wished: Printing) -> Sheet {
+        (self.set)(&self.wished(booklet, wished), wished.paper).with(wished.inks)
+    }
+
+    /// Why it cannot be printed as somebody wishes it: the name of a message that has a remedy.
+    /// None: it can.
+    pub fn not_printed(&self, booklet: &Booklet<'_>, wished: Printing) -> Option<&'static str> {
+        (self.refused)(&self.wished(booklet, wished), wished.paper)
+    }
+
+    fn wished<'b>(&self, booklet: &Booklet<'b>, wished: Printing) -> Booklet<'b> {
         let letters = match self.not_large {
             None => wished.letters,
             Some(_) => Letters::Usual,
         };
-        let booklet = Booklet { letters, ..booklet.clone() };
-        (self.set)(&booklet, wished.paper).with(wished.inks)
+        Booklet { letters, sizes: wished.sizes, ..booklet.clone() }
     }
 
     const fn of(
@@ -209,6 +224,7 @@ pub const SHEETS: [SheetKind; 24] = [
     SheetKind {
         not_large: Some("print-not-large-lengths"),
         has_something: chart::wall::has_something,
+        refused: chart::wall::refused,
         ..SheetKind::of(Use::Large, "wall", chart::wall::sheet, Some(Copies::whole(For::Wall)))
     },
     SheetKind {

@@ -7,7 +7,7 @@ use spinney_fixtures::photographs::{more_than_pixels, tales_in, telling_jpeg};
 use spinney_model::{
     Couplet, Destination, End, Key, Matrix, Scene, SecondLooks, Taxon, TaxonIx, Wording,
 };
-use spinney_press::{Booklet, Drawn, Letters, Picture, Stamp, page};
+use spinney_press::{Booklet, Drawn, Letters, Picture, Sizes, Stamp, page};
 use spinney_voice::Tongue;
 
 /// A photograph of undergrowth: it packs badly.
@@ -56,6 +56,7 @@ fn page_of(kinds: usize, photographs: usize) -> String {
         pictures: &pictures,
         drawn: Drawn::NOTHING,
         letters: Letters::Usual,
+        sizes: Sizes::USUAL,
         tongue: Tongue::of_terminal(),
     })
 }

@@ -116,7 +116,7 @@ impl Folder {
             if !(sheet.has_something)(booklet) {
                 continue;
             }
-            if let Some(why) = (sheet.refused)(booklet, size) {
+            if let Some(why) = sheet.not_printed(booklet, wished) {
                 said.push_str(&report::not_written(booklet.tongue, &plain(sheet), why));
                 continue;
             }

@@ -12,7 +12,7 @@ use spinney_exchange::key_text;
 use spinney_exchange::link::Links;
 use spinney_exchange::table::{self, Source, Sources};
 use spinney_model::{Code, Key, Matrix};
-use spinney_press::{Booklet, Drawn, Letters, Paper, Stamp, key_pages, page, today};
+use spinney_press::{Booklet, Drawn, Letters, Paper, Sizes, Stamp, key_pages, page, today};
 use spinney_voice::Tongue;
 
 const PAGE: usize = 1 << 20;
@@ -59,6 +59,7 @@ fn booklet<'a>(
         pictures: &nothing.1,
         drawn: Drawn::NOTHING,
         letters: Letters::Usual,
+        sizes: Sizes::USUAL,
         tongue: Tongue::of_terminal(),
     }
 }

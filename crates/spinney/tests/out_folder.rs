@@ -345,6 +345,44 @@ fn large_print_is_written_and_what_has_none_or_no_room_is_said() {
     assert!(there.contains_key("key-pages.pdf") && !there.contains_key("pocket.pdf"));
 }
 
+/// Sizes are wished like letters; a length that there cannot be is refused with a remedy, and a
+/// chart without room is not written.
+#[test]
+fn places_and_the_chart_for_the_wall_are_as_large_as_somebody_wishes() {
+    let desk = desk("sizes");
+    let walk = Path::new(env!("CARGO_MANIFEST_DIR")).join("scenarios/hedge_walk");
+    let walk = walk.to_string_lossy().into_owned();
+    let made = |more: &[&str]| key(&desk, &walk, more);
+    assert_eq!(made(&[]).status.code(), Some(0));
+    let before = files(&desk.join("visit"));
+    let wished = made(&["--places", "9 cm", "--wall", "a2"]);
+    assert_eq!(wished.status.code(), Some(0), "{}", complained(&wished));
+    let after = files(&desk.join("visit"));
+    let pdfs = before.iter().filter(|(name, _)| name.ends_with(".pdf"));
+    let changed: Vec<&String> =
+        pdfs.filter(|(name, bytes)| after[*name] != **bytes).map(|(name, _)| name).collect();
+    assert_eq!(changed, ["album.pdf", "wall.pdf"]);
+    for typed in ["12", "30 cm", "long", "-5"] {
+        let refused = made(&["--places", typed]);
+        assert_eq!(refused.status.code(), Some(2), "{typed}");
+        let said = complained(&refused);
+        assert!(said.contains(&format!("“{typed}” is no length of a leaf.")), "{said}");
+        assert!(said.contains("from 20 to 200 mm, such as: --places \"12 cm\""), "{said}");
+    }
+    assert_eq!(made(&["--wall", "a0"]).status.code(), Some(2));
+    // Thirty-two ends beside each other have room on no A2.
+    let mut wide = "kind,edge,tip,base,hair,scent\n".to_owned();
+    for kind in 0..32 {
+        let bits =
+            (0..5).map(|at| if kind >> at & 1 == 1 { ",like this" } else { ",like that" });
+        wide += &format!("kind {kind}{}\n", bits.collect::<String>());
+    }
+    fs::write(desk.join("wide.csv"), wide).expect("written");
+    let wide = spinney(&desk, &["key", "wide.csv", "--out", "wide", "--wall", "a2"], "");
+    let said = String::from_utf8_lossy(&wide.stdout).into_owned();
+    assert!(said.contains("Not written: wall.pdf. This key has no room on a chart"), "{said}");
+}
+
 /// What twelve kinds are printed from goes by e-mail and onto an old stick: all sheets together
 /// take 1.5 MB.
 #[test]

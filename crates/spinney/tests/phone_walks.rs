@@ -12,7 +12,7 @@ use std::path::{Path, PathBuf};
 use spinney_check::{Report, Settings, check};
 use spinney_exchange::table::{self, Source, Sources};
 use spinney_model::{Answer, Destination, Key, Matrix, SecondLooks, Walk, Wishes};
-use spinney_press::{Booklet, Drawn, Letters, Stamp, page};
+use spinney_press::{Booklet, Drawn, Letters, Sizes, Stamp, page};
 use spinney_voice::{Tongue, wording};
 
 const OUTINGS: [(&str, &str); 4] = [
@@ -45,6 +45,7 @@ fn pages_and_their_walks_are_written_for_the_browser() {
                 sizes: spinney_draw::sizes,
             },
             letters: Letters::Usual,
+            sizes: Sizes::USUAL,
             tongue: Tongue::of_terminal(),
         });
         let walks = walks(&matrix, &key, &opinion.walks);

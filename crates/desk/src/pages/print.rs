@@ -6,11 +6,13 @@
 mod booklet;
 mod how_many;
 mod second;
+mod sizes;
 
 use std::sync::Arc;
 
 use booklet::Bound;
 use maud::{Markup, html};
+use sizes::SizesTyped;
 use spinney_exchange::{json, key_text, table};
 use spinney_model::{Finding, KeyId};
 use spinney_press::sheet::Sheet;
@@ -44,6 +46,7 @@ struct Wanted {
     paper: &'static str,
     inks: (&'static str, Inks),
     letters: (&'static str, Letters),
+    sizes: SizesTyped,
     page: usize,
 }
 
@@ -55,7 +58,8 @@ impl Wanted {
         let page = asked.request.asked("page").parse().unwrap_or(1);
         let inks = inks_asked(asked.request.asked("ink"));
         let letters = letters_asked(asked.request.asked("letters"));
-        Some(Self { t: asked.tongue, key, sheet, paper, inks, letters, page })
+        let sizes = SizesTyped::of(asked);
+        Some(Self { t: asked.tongue, key, sheet, paper, inks, letters, sizes, page })
     }
 
     fn address(&self, sheet: &SheetKind, paper: &str, page: usize) -> String {
@@ -68,9 +72,18 @@ impl Wanted {
         format!("/print/{name}?key={key}&paper={paper}&{wishes}")
     }
 
-    /// The inks and the letters, as an address has them.
+    /// The inks, the letters and the sizes, as an address has them.
     fn wishes(&self) -> String {
-        format!("ink={}&letters={}", self.inks.0, self.letters.0)
+        format!("ink={}&letters={}{}", self.inks.0, self.letters.0, self.sizes.address())
+    }
+
+    fn printing(&self) -> Printing {
+        Printing {
+            paper: paper_asked(self.paper).1,
+            inks: self.inks.1,
+            letters: self.letters.1,
+            sizes: self.sizes.sizes(),
+        }
     }
 
     /// Why the sheet is not in the letters that were wished; None: it is.
@@ -90,7 +103,7 @@ fn show(desk: &Desk, asked: &Asked<'_>) -> Shown {
     if bound.nothing_asked() {
         return Shown::Page(nothing_asked(desk, asked, wanted.key));
     }
-    let refused = (wanted.sheet.refused)(&bound.booklet(), paper_asked(wanted.paper).1);
+    let refused = wanted.sheet.not_printed(&bound.booklet(), wanted.printing());
     let of = match refused {
         None => pressed(desk, asked, &wanted, &bound).pages.len(),
         Some(_) => 0,
@@ -198,6 +211,7 @@ fn choices(desk: &Desk, wanted: &Wanted, booklet: &Booklet<'_>) -> Markup {
                         option value=(name) selected[name == wanted.letters.0] { (t.say(words)) }
                     }
                 }
+                (wanted.sizes.fields(t))
                 button #show { (t.say("print-show")) }
             }
             h2 { (t.say("print-files")) }
@@ -257,21 +271,18 @@ fn not_printed(wanted: &Wanted, why: &str) -> Markup {
 
 /// The sheet that is looked at, set once and kept until something changes.
 fn pressed(desk: &Desk, asked: &Asked<'_>, wanted: &Wanted, bound: &Bound) -> Arc<Sheet> {
-    let (_, paper) = paper_asked(wanted.paper);
     let pictures: Vec<&str> = bound.pictures.keys().map(String::as_str).collect();
     let from = format!(
-        "{} {} {} {} {} {} {} {}",
+        "{} {} {} {} {} {} {}",
         wanted.t.tag(),
         wanted.key.0,
         wanted.sheet.name,
         wanted.paper,
-        wanted.inks.0,
-        wanted.letters.0,
+        wanted.wishes(),
         asked.request.today,
         pictures.join(" ")
     );
-    let wished = Printing { paper, inks: wanted.inks.1, letters: wanted.letters.1 };
-    desk.worked.pressed(from, || wanted.sheet.printed(&bound.booklet(), wished))
+    desk.worked.pressed(from, || wanted.sheet.printed(&bound.booklet(), wanted.printing()))
 }
 
 /// A file to keep, or the picture of a page.
@@ -288,29 +299,24 @@ fn file(desk: &Desk, asked: &Asked<'_>) -> Shown {
     let name = asked.parts[0];
     let Some((stem, ending)) = name.rsplit_once('.') else { return Shown::Nothing };
     let sheet = SHEETS.iter().find(|sheet| sheet.name == stem);
-    let (paper_name, paper) = paper_asked(asked.request.asked("paper"));
-    let inks = inks_asked(asked.request.asked("ink"));
-    let letters = letters_asked(asked.request.asked("letters"));
-    let page = asked.request.asked("page").parse().unwrap_or(1);
-    let t = asked.tongue;
-    match (sheet, ending) {
-        (Some(sheet), "svg") => {
-            let wanted = Wanted { t, key, sheet, paper: paper_name, inks, letters, page };
+    let wanted = |sheet| Some(Wanted { sheet, ..Wanted::of(desk, asked)? });
+    match (sheet.and_then(wanted), ending) {
+        (Some(wanted), "svg") => {
             let pages = &pressed(desk, asked, &wanted, &bound).pages;
-            let page = page.checked_sub(1).and_then(|page| pages.get(page));
+            let page = wanted.page.checked_sub(1).and_then(|page| pages.get(page));
             page.map_or(Shown::Nothing, |page| {
                 Shown::Page(Page::of("image/svg+xml", svg::write(page).into_bytes()))
             })
         }
-        (Some(sheet), "pdf") => {
-            let wanted = Wanted { t, key, sheet, paper: paper_name, inks, letters, page };
-            if let Some(why) = (sheet.refused)(&bound.booklet(), paper) {
+        (Some(wanted), "pdf") => {
+            let (sheet, paper) = (wanted.sheet, wanted.paper);
+            if let Some(why) = sheet.not_printed(&bound.booklet(), wanted.printing()) {
                 return Shown::Page(frame::refused(desk, asked, &asked.refused(why)));
             }
             let set = pressed(desk, asked, &wanted, &bound);
             match spinney_press::pdf::write(&set) {
                 Ok(bytes) => {
-                    let name = format!("{}-{}-{paper_name}.pdf", bound.file_name(), sheet.name);
+                    let name = format!("{}-{}-{paper}.pdf", bound.file_name(), sheet.name);
                     Shown::Page(to_keep("application/pdf", bytes, name))
                 }
                 Err(error) => failed(desk, asked, &error),

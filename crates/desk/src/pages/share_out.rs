@@ -11,7 +11,7 @@ use spinney_collection::laid::Laid;
 use spinney_collection::layer::{Layer, numbers};
 use spinney_collection::share_out::{self, Set, Short};
 use spinney_model::{Edit, Key, KeyEdit, KeyId, KindId, SecondLooks, TaxonIx, WishField};
-use spinney_press::{Booklet, Drawn, Letters, Paper, Stamp, try_out};
+use spinney_press::{Booklet, Drawn, Letters, Paper, Sizes, Stamp, try_out};
 use spinney_voice::Tongue;
 
 use crate::asked::{Asked, Deed, Handler, Route, Shown, get};
@@ -306,6 +306,7 @@ fn sheets(desk: &Desk, asked: &Asked<'_>) -> Shown {
         pictures: &BTreeMap::new(),
         drawn: Drawn::NOTHING,
         letters: Letters::Usual,
+        sizes: Sizes::USUAL,
         tongue: t,
     };
     match try_out::set_pdf(&booklet, Paper::A4) {

@@ -4,8 +4,9 @@
 //! From a booklet to a page that says how the sheets go together, and the sheets. Each kind's
 //! place is as large as its largest leaf, with its stalk if all of it comes out of
 //! `MOST_SHEETS`, else without; only beyond that are places smaller than leaves, and then the
-//! page says whose. Neighbours show the same strip of the chart, so that a millimetre does not
-//! matter.
+//! page says whose. Whoever wishes a chart of exactly A2 or A1 gets it with the largest places and
+//! letters that have room, and lines to cut along around all of it. Neighbours show the same strip
+//! of the chart, so that a millimetre does not matter.
 
 mod tiles;
 
@@ -29,6 +30,13 @@ const MOST: usize = 60;
 const MOST_SHEETS: usize = 12;
 /// How much larger than the smallest letters everything is set: 19 pt are read from two metres.
 const LETTERS: f64 = 1.6;
+/// What is tried besides where the size is given: 16 pt, and 12 where nothing else has room.
+const SMALLER: f64 = 1.3;
+const SMALLEST: f64 = 1.0;
+/// Places smaller than all that are tried else: for a leaflet, or the tip of a leaf.
+const TIP: Whole = Whole::AtMost(32.0);
+/// Air between what stands on a chart of a given size and its edge, in mm.
+const EDGE: f64 = 6.0;
 /// Width of a question's card, and the least of an end's, in mm, with the smallest letters.
 const QUESTION: f64 = 40.0;
 const END: f64 = 32.0;
@@ -50,6 +58,14 @@ const TRIED: [Whole; 7] = [
 pub fn has_something(booklet: &Booklet) -> bool {
     (1..=MOST).contains(&booklet.key.couplets.len())
         && forest(booklet.key).iter().all(|tree| tree.goes_on().next().is_none())
+}
+
+/// The message of why there is no chart of the size that was wished; None: there is.
+pub fn refused(booklet: &Booklet, _paper: Paper) -> Option<&'static str> {
+    let sides = booklet.sizes.wall.sides()?;
+    let setting = Setting::new(booklet);
+    let forest = forest(booklet.key);
+    exactly(&setting, &forest, sides).is_none().then_some("print-wall-no-room")
 }
 
 /// The chart as boxes in mm: the page for whoever glues, then the sheets, row by row.
@@ -79,38 +95,86 @@ struct Poster {
     cards: (f64, f64),
     /// Kinds whose largest leaf is larger than its place.
     too_large: Vec<TaxonIx>,
+    /// Whether it is cut out to the size of its piece.
+    exact: bool,
 }
 
 fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
     let forest = forest(setting.booklet.key);
-    let (poster, tiles) = TRIED
-        .into_iter()
-        .find_map(|whole| {
-            let poster = poster(setting, &forest, whole);
-            let tiles = Tiles::of(setting, paper, &poster.piece);
-            let last = whole == TRIED[TRIED.len() - 1];
-            (last || tiles.many() <= MOST_SHEETS).then_some((poster, tiles))
-        })
-        .expect("the last that is tried is taken");
+    let sides = setting.booklet.sizes.wall.sides();
+    let exact = sides.and_then(|sides| exactly(setting, &forest, sides));
+    let (poster, tiles) = match exact {
+        Some(poster) => {
+            let tiles = Tiles::all(setting, paper, &poster.piece);
+            (poster, tiles)
+        }
+        None => as_needed(setting, paper, &forest),
+    };
     let of = tiles.many() + 1;
     let mut pages = vec![how(setting, paper, &forest, &poster, &tiles, of)];
     pages.extend(tiles.pages(setting, &poster.piece, of));
     pages
 }
 
-fn poster(setting: &Setting, forest: &Forest, whole: Whole) -> Poster {
+/// As large as its places make it, out of as many sheets as somebody glues together.
+fn as_needed(setting: &Setting, paper: Paper, forest: &Forest) -> (Poster, Tiles) {
+    TRIED
+        .into_iter()
+        .find_map(|whole| {
+            let poster = poster(setting, forest, whole, LETTERS);
+            let tiles = Tiles::of(setting, paper, &poster.piece);
+            let last = whole == TRIED[TRIED.len() - 1];
+            (last || tiles.many() <= MOST_SHEETS).then_some((poster, tiles))
+        })
+        .expect("the last that is tried is taken")
+}
+
+/// A chart of exactly this shorter and longer side, upright or on its side: with places as large
+/// as have room, and the largest letters then. None: it has no room in the smallest.
+fn exactly(setting: &Setting, forest: &Forest, (short, long): (f64, f64)) -> Option<Poster> {
+    let large = TRIED.into_iter().flat_map(|whole| [(LETTERS, whole), (SMALLER, whole)]);
+    let small = TRIED.into_iter().chain([TIP]).map(|whole| (SMALLEST, whole));
+    large.chain(small).find_map(|(letters, whole)| {
+        let poster = poster(setting, forest, whole, letters);
+        let fits = |wide: f64, high: f64| {
+            poster.piece.w + 2.0 * EDGE <= wide && poster.piece.h + 2.0 * EDGE <= high
+        };
+        let (wide, high) =
+            [(long, short), (short, long)].into_iter().find(|(w, h)| fits(*w, *h))?;
+        Some(poster.cut_out(wide, high))
+    })
+}
+
+impl Poster {
+    /// The same in the middle of a chart of this size, with a line around it to cut along.
+    fn cut_out(self, wide: f64, high: f64) -> Self {
+        let (x, y) = ((wide - self.piece.w) / 2.0, (high - self.piece.h) / 2.0);
+        let pen = Pen::solid(0.3, Ink::Ink);
+        let whole = Piece::blank(wide, high)
+            .with(x, y, self.piece)
+            .with(0.0, 0.0, Piece::rule(wide, pen))
+            .with(0.0, high, Piece::rule(wide, pen))
+            .with(0.0, 0.0, Piece::upright(high, pen))
+            .with(wide, 0.0, Piece::upright(high, pen));
+        let piece = Piece { w: wide, h: high, ..whole };
+        let cards = (self.cards.0 + x, self.cards.1 + y);
+        Self { piece, cards, exact: true, ..self }
+    }
+}
+
+fn poster(setting: &Setting, forest: &Forest, whole: Whole, letters: f64) -> Poster {
     let sizes = places::of_kinds(setting, whole);
-    let leaves = setting.leaves();
     let too_large = sizes.iter().filter(|(kind, place)| {
-        let blade = leaves[kind.0].map(|size| places::place(size, Whole::Blade));
+        let leaf = places::leaf(setting, **kind);
+        let blade = leaf.map(|size| places::place(size, Whole::Blade));
         blade.is_some_and(|(_, h)| h > place.1 + 0.01)
     });
     let too_large = too_large.map(|(kind, _)| *kind).collect();
     let plan = Plan {
-        scale: LETTERS,
-        question: QUESTION * LETTERS,
-        end: END * LETTERS,
-        picture: END * LETTERS,
+        scale: letters,
+        question: QUESTION * letters,
+        end: END * letters,
+        picture: END * letters,
         sizes,
         ..Plan::default()
     };
@@ -136,7 +200,13 @@ fn poster(setting: &Setting, forest: &Forest, whole: Whole) -> Poster {
         let piece = title.with(left, top, body);
         (piece.with(0.0, top + h + 6.0, below(setting, wide)), top)
     };
-    Poster { plan, piece: Piece { w: wide, ..piece }, cards: (left, top), too_large }
+    Poster {
+        plan,
+        piece: Piece { w: wide, ..piece },
+        cards: (left, top),
+        too_large,
+        exact: false,
+    }
 }
 
 /// The title, to be read from the other side of a room.
@@ -166,15 +236,27 @@ fn how(
     let mut top = setting.masthead(&frame, &setting.say("sheet-wall"), true);
     let t = setting.t();
     let cm = |mm: f64| (mm / 10.0).round();
-    let (w, h) = tiles.size();
-    let sheets = t.with(
-        "sheet-wall-size",
-        &[("sheets", &tiles.many()), ("wide", &cm(w)), ("high", &cm(h))],
-    );
+    let sheets = if poster.exact {
+        let cm = |mm: f64| t.decimal(&format!("{:.1}", mm / 10.0));
+        let (name, piece) = (setting.booklet.sizes.wall.name(), &poster.piece);
+        let texts: [(&str, &dyn std::fmt::Display); 4] = [
+            ("sheets", &tiles.many()),
+            ("paper", &name),
+            ("wide", &cm(piece.w)),
+            ("high", &cm(piece.h)),
+        ];
+        t.with("sheet-wall-exact", &texts)
+    } else {
+        let (w, h) = tiles.size();
+        let size: [(&str, &dyn std::fmt::Display); 3] =
+            [("sheets", &tiles.many()), ("wide", &cm(w)), ("high", &cm(h))];
+        t.with("sheet-wall-size", &size)
+    };
     top = top.then(3.0, setting.text(&sheets, Style::STRONG, wide));
     let check = setting.text(&setting.say("sheet-ruler-check"), Style::SMALL, wide);
     top = top.then(2.0, check).then(1.0, setting.check_line());
-    let steps = ["sheet-wall-cut", "sheet-wall-glue", "sheet-wall-order"];
+    let mut steps = vec!["sheet-wall-cut", "sheet-wall-glue", "sheet-wall-order"];
+    steps.extend(poster.exact.then_some("sheet-wall-cut-out"));
     let list = steps.iter().zip(1..).fold(Piece::blank(wide, 0.0), |list, (step, number)| {
         let number = setting.block(&i32::to_string(&number), Style::STRONG, 6.0);
         let words = setting.text(&setting.say(step), Style::SMALL, wide - 8.0);
@@ -270,6 +352,12 @@ fn together(
     let boxes = drawn(boxes, Some(Ink::Tint), soft);
     let boxes = Piece::path(w * scale, h * scale, boxes, Role::Decoration);
     let mut small = ground.with(0.0, 0.0, lines).with(0.0, 0.0, boxes);
+    if poster.exact {
+        let (x, y) = tiles.offset();
+        let (wide, high) = (poster.piece.w * scale, poster.piece.h * scale);
+        let edge = Piece::rectangle(wide, high, None, Some(Pen::solid(0.4, Ink::Ink)));
+        small = small.with(x * scale, y * scale, edge);
+    }
     for (at, seen) in tiles.windows().into_iter().enumerate() {
         let pen = Some(Pen { width: 0.4, ink: Ink::Ink, dash: Dash::Dashed });
         let (x, y) = (seen.x * scale, seen.y * scale);

@@ -8,7 +8,7 @@ use spinney_model::{
     Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, InSecond, Key, Matrix,
     Quantity, Scale, Scene, SecondLooks, StateIx, Taxon, TaxonIx, Unit, Value, Wording,
 };
-use spinney_press::{Booklet, Drawn, Letters, Picture, Stamp};
+use spinney_press::{Booklet, Drawn, Letters, Picture, Sizes, Stamp};
 use spinney_voice::{Tongue, wording};
 
 /// A booklet with everything in it that it borrows.
@@ -33,6 +33,7 @@ impl Hedge {
             pictures: &self.pictures,
             drawn: Drawn::NOTHING,
             letters: Letters::Usual,
+            sizes: Sizes::USUAL,
             tongue: Tongue::of_terminal(),
         }
     }

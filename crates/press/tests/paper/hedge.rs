@@ -8,7 +8,7 @@ use spinney_model::{
     Answer, Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, Key, Matrix,
     Scale, Scene, SecondLooks, StateIx, Step, Taxon, TaxonIx, Value, Walk, Wording,
 };
-use spinney_press::{Booklet, Drawn, Letters, Picture, Stamp};
+use spinney_press::{Booklet, Drawn, Letters, Picture, Sizes, Stamp};
 use spinney_voice::Tongue;
 
 /// Kinds, sentences, cautions.
@@ -90,6 +90,7 @@ impl Walked {
             pictures: &self.pictures,
             drawn: Drawn::NOTHING,
             letters: Letters::Usual,
+            sizes: Sizes::USUAL,
             tongue: Tongue::of_terminal(),
         }
     }

@@ -16,8 +16,8 @@ use spinney_model::{
 use spinney_press::sheet::{Role, Sheet};
 use spinney_press::sheets::SHEETS;
 use spinney_press::{
-    Booklet, Drawn, Paper, Picture, Stamp, chart, key_pages, page, pdf, scale_card, today,
-    try_out, visit,
+    Booklet, Drawn, LeafLength, Paper, Picture, Sizes, Stamp, Wall, album, chart, key_pages,
+    page, pdf, scale_card, today, try_out, visit,
 };
 use spinney_voice::Tongue;
 
@@ -216,7 +216,12 @@ fn everything(t: Tongue) -> BTreeSet<String> {
         let part = Some("leaf".to_owned());
         walked.matrix = walked.matrix.with_scene(Scene { part, ..Scene::default() });
         let booklet = measured::booklet(&walked, &drawings);
-        sheets(&Booklet { tongue: t, ..booklet }, &mut all);
+        let booklet = Booklet { tongue: t, ..booklet };
+        sheets(&booklet, &mut all);
+        let sizes = Sizes { places: LeafLength::read("120"), wall: Wall::A1 };
+        let wished = Booklet { sizes, ..booklet };
+        lines(&chart::wall::sheet(&wished, Paper::A4), &mut all);
+        lines(&album::sheet(&wished, Paper::A4), &mut all);
     }
     // Who comes along, said in full and in halves; the words hang on the wall.
     for (children, groups) in [(Some(28), Some(7)), (Some(28), None), (None, Some(7))] {

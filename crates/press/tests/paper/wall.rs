@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use spinney_press::sheet::ink::Dash;
 use spinney_press::sheet::{Page, Rect, Role, Segment, What};
-use spinney_press::{Paper, chart};
+use spinney_press::{Booklet, LeafLength, Paper, Sizes, Wall, album, chart};
 
 use crate::measured;
 
@@ -13,8 +13,15 @@ const OVERLAP: f64 = 10.0;
 
 /// The sheets of the chart, each by its row and column.
 fn sheets(paper: Paper) -> (Page, BTreeMap<(usize, usize), Page>) {
+    sheets_of(paper, Sizes::USUAL)
+}
+
+/// The same of the sizes that somebody wishes.
+fn sheets_of(paper: Paper, sizes: Sizes) -> (Page, BTreeMap<(usize, usize), Page>) {
     let walked = measured::walk();
-    let sheet = chart::wall::sheet(&measured::booklet(&walked, &[]), paper);
+    let booklet = Booklet { sizes, ..measured::booklet(&walked, &[]) };
+    assert_eq!(chart::wall::refused(&booklet, paper), None);
+    let sheet = chart::wall::sheet(&booklet, paper);
     let mut pages = sheet.pages.into_iter();
     let how = pages.next().unwrap();
     let placed = pages.map(|page| {
@@ -92,35 +99,40 @@ fn neighbours_show_the_same_strip_and_their_marks_meet() {
     for paper in [Paper::A4, Paper::Letter] {
         let (_, sheets) = sheets(paper);
         assert!((4..=12).contains(&sheets.len()), "{} sheets", sheets.len());
-        let (mut shared, mut joints) = (0, 0);
-        for ((row, column), page) in &sheets {
-            let seen = window(page);
-            for (next, (dx, dy)) in [
-                ((*row, column + 1), (seen.w - OVERLAP, 0.0)),
-                ((row + 1, *column), (0.0, seen.h - OVERLAP)),
-            ] {
-                let Some(next) = sheets.get(&next) else { continue };
-                let theirs = texts(next);
-                for (words, x, y) in texts(page) {
-                    let same = theirs
-                        .iter()
-                        .find(|(other, at, _)| *other == words && (at + dx - x).abs() < 1e-6);
-                    let Some((_, _, at)) = same else { continue };
-                    assert!((at + dy - y).abs() < 1e-6, "{words}");
-                    shared += 1;
-                }
-                let (ours, theirs) = (marks(page), marks(next));
-                let meet = ours.iter().filter(|(_, _, x, y)| {
-                    theirs.iter().any(|(a, b, ..)| {
-                        (a + dx - x).abs() < 1e-6 && (b + dy - y).abs() < 1e-6
-                    })
-                });
-                assert!(meet.count() >= 2, "two marks a joint");
-                joints += 1;
-            }
-        }
-        assert!(shared > 5 && joints >= sheets.len() / 2, "{shared} {joints}");
+        meet(&sheets);
     }
+}
+
+/// Neighbours among sheets show the same in their strip, and two marks of each joint meet.
+fn meet(sheets: &BTreeMap<(usize, usize), Page>) {
+    let (mut shared, mut joints) = (0, 0);
+    for ((row, column), page) in sheets {
+        let seen = window(page);
+        for (next, (dx, dy)) in [
+            ((*row, column + 1), (seen.w - OVERLAP, 0.0)),
+            ((row + 1, *column), (0.0, seen.h - OVERLAP)),
+        ] {
+            let Some(next) = sheets.get(&next) else { continue };
+            let theirs = texts(next);
+            for (words, x, y) in texts(page) {
+                let same = theirs
+                    .iter()
+                    .find(|(other, at, _)| *other == words && (at + dx - x).abs() < 1e-6);
+                let Some((_, _, at)) = same else { continue };
+                assert!((at + dy - y).abs() < 1e-6, "{words}");
+                shared += 1;
+            }
+            let (ours, theirs) = (marks(page), marks(next));
+            let meet = ours.iter().filter(|(_, _, x, y)| {
+                theirs
+                    .iter()
+                    .any(|(a, b, ..)| (a + dx - x).abs() < 1e-6 && (b + dy - y).abs() < 1e-6)
+            });
+            assert!(meet.count() >= 2, "two marks a joint");
+            joints += 1;
+        }
+    }
+    assert!(shared > 5 && joints >= sheets.len() / 2, "{shared} {joints}");
 }
 
 #[test]
@@ -149,4 +161,115 @@ fn the_first_page_says_how_many_sheets_there_are_and_numbers_each() {
         assert!(words.contains(&format!("\n{number}\n")), "{number}: {words}");
     }
     assert!(words.contains("hazel: 11.8 cm high"), "{words}");
+}
+
+/// Glued together and cut along its line, the chart is as large as a paper of ISO 216, to the
+/// hundredth of a millimetre; nothing of it lies outside, and the sheets overlap as always.
+#[test]
+fn a_chart_is_exactly_a2_or_a1_when_somebody_wishes_it() {
+    for (wall, sides) in [(Wall::A2, [420.0, 594.0]), (Wall::A1, [594.0, 841.0])] {
+        for paper in [Paper::A4, Paper::Letter] {
+            let (how, sheets) = sheets_of(paper, Sizes { wall, ..Sizes::USUAL });
+            meet(&sheets);
+            let first = &sheets[&(1, 1)];
+            let seen = window(first);
+            let (step, down) = (seen.w - OVERLAP, seen.h - OVERLAP);
+            let (mut edges, mut texts_at) = (Vec::new(), Vec::new());
+            for ((row, column), page) in &sheets {
+                assert_eq!(window(page), seen, "all show as much");
+                let (x, y) = ((column - 1) as f64 * step, (row - 1) as f64 * down);
+                for (placed, within) in page.seen() {
+                    let Some(within) = within else { continue };
+                    let rect = placed.rect;
+                    let (x, y) = (rect.x - within.x + x, rect.y - within.y + y);
+                    match &placed.what {
+                        What::Path(path) => {
+                            let solid = path.pen.is_some_and(|pen| pen.dash == Dash::Solid);
+                            let [Segment::Move(a, b), Segment::Line(c, d)] = path.segments[..]
+                            else {
+                                continue;
+                            };
+                            if solid && (c - a).max(d - b) > 400.0 {
+                                edges.push((x + a, y + b, x + c, y + d));
+                            }
+                        }
+                        What::Text(_) => texts_at.push((x, y, x + rect.w, y + rect.h)),
+                        What::Picture(_) => {}
+                    }
+                }
+            }
+            let around = |all: &[(f64, f64, f64, f64)]| {
+                all.iter().fold((f64::MAX, f64::MAX, f64::MIN, f64::MIN), |a, b| {
+                    (a.0.min(b.0), a.1.min(b.1), a.2.max(b.2), a.3.max(b.3))
+                })
+            };
+            let (left, top, right, foot) = around(&edges);
+            let mut found = [right - left, foot - top];
+            let words = how.words();
+            let cm = |mm: f64| format!("{:.1} cm", mm / 10.0);
+            let said = format!("{} wide and {} high", cm(found[0]), cm(found[1]));
+            assert!(words.contains(&said), "{said}: {words}");
+            found.sort_by(f64::total_cmp);
+            for (found, wanted) in found.into_iter().zip(sides) {
+                assert!((found - wanted).abs() < 0.01, "{wall:?} on {paper:?}: {found}");
+            }
+            // The line lies on the sheets: none is cut off by a printer's margin.
+            let last = sheets.keys().next_back().unwrap();
+            let whole = (last.1 as f64 * step + OVERLAP, last.0 as f64 * down + OVERLAP);
+            assert!(left >= -0.01 && right <= whole.0 + 0.01, "{left} {right} {whole:?}");
+            assert!(top >= -0.01 && foot <= whole.1 + 0.01, "{top} {foot} {whole:?}");
+            assert_eq!(sheets.len(), last.0 * last.1, "no sheet is missing");
+            let inner = around(&texts_at);
+            assert!(inner.0 >= left && inner.1 >= top, "{inner:?}");
+            assert!(inner.2 <= right && inner.3 <= foot, "{inner:?}");
+        }
+    }
+}
+
+#[test]
+fn a_chart_that_has_no_room_is_refused() {
+    let walked = crate::endless::walked(40, 30, 1, 0);
+    let refused = |wall| {
+        let sizes = Sizes { wall, ..Sizes::USUAL };
+        let booklet = Booklet { sizes, ..walked.booklet(spinney_press::Stamp::None) };
+        chart::wall::refused(&booklet, Paper::A4)
+    };
+    assert_eq!(refused(Wall::A2), Some("print-wall-no-room"));
+    assert_eq!(refused(Wall::AsNeeded), None);
+}
+
+/// A person's wish holds for every kind, measured or not, in place of what the table says.
+#[test]
+fn every_place_has_room_for_a_leaf_as_long_as_somebody_wishes() {
+    let walked = measured::walk();
+    for (typed, mm) in [("45 mm", 45.0), ("9 cm", 90.0), ("200", 200.0)] {
+        let places = LeafLength::read(typed);
+        assert!(places.is_some());
+        let sizes = Sizes { places, ..Sizes::USUAL };
+        let booklet = Booklet { sizes, ..measured::booklet(&walked, &[]) };
+        for paper in [Paper::A4, Paper::Letter] {
+            let sheet = album::sheet(&booklet, paper);
+            let words: String = sheet.pages.iter().map(Page::words).collect();
+            let cm = format!("{}", mm / 10.0);
+            assert!(words.contains(&format!("room for a leaf {cm} cm long")), "{words}");
+            for taxon in walked.matrix.taxa() {
+                let place = sheet.pages.iter().find_map(|page| {
+                    let placed = page.placed();
+                    let named = placed.iter().find(|placed| match &placed.what {
+                        What::Text(block) => block.words().trim() == taxon.name,
+                        _ => false,
+                    })?;
+                    let (left, foot) = (named.rect.x, named.rect.y - 0.6);
+                    let boxes = placed.iter().map(|placed| placed.rect);
+                    let mut boxes = boxes.filter(|rect| {
+                        (rect.x - left).abs() < 0.5 && (rect.y + rect.h - foot).abs() < 0.5
+                    });
+                    boxes.find(|rect| rect.h > 30.0)
+                });
+                let place = place.unwrap_or_else(|| panic!("no place for {}", taxon.name));
+                let (long, across) = (place.w.max(place.h), place.w.min(place.h));
+                assert!(long >= mm && across >= 0.8 * mm, "{typed} {paper:?}: {place:?}");
+            }
+        }
+    }
 }

@@ -7,7 +7,7 @@ use spinney_check::Report;
 use spinney_exchange::link::{self, Link, Links};
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Claim, Code, Finding, Key, Matrix, Place, SecondLooks};
-use spinney_press::{Booklet, Letters};
+use spinney_press::{Booklet, Letters, Sizes};
 use spinney_voice::{Tongue, wording};
 
 use crate::args::{Check, Format};
@@ -74,6 +74,7 @@ pub(crate) fn run(t: Tongue, args: &Check) -> Result<bool, Failure> {
             pictures: &opened.pictures,
             drawn: command::drawn(&drawings),
             letters: Letters::Usual,
+            sizes: Sizes::USUAL,
             tongue: t,
         };
         let mut folder = Folder::make(path, over)?;

@@ -10,7 +10,7 @@ use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text, table};
 use spinney_model::{AskedBy, Finding, Matrix, SecondLooks};
 use spinney_press::sheets::Printing;
-use spinney_press::{Booklet, Letters};
+use spinney_press::{Booklet, Letters, Sizes};
 use spinney_voice::Tongue;
 
 use crate::args::{ComeAlong, Demo};
@@ -126,6 +126,7 @@ fn best_key(
         pictures: &BTreeMap::new(),
         drawn: command::drawn(&drawings),
         letters: Letters::Usual,
+        sizes: Sizes::USUAL,
         tongue: t,
     };
     let json = json::Report {
@@ -189,6 +190,7 @@ fn second_opinion(
         pictures: &BTreeMap::new(),
         drawn: command::drawn(&drawings),
         letters: Letters::Usual,
+        sizes: Sizes::USUAL,
         tongue: t,
     };
     let json = json::Report {

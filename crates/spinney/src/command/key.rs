@@ -4,7 +4,7 @@ use std::fmt::Write;
 
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Finding, SecondLooks, Severity};
-use spinney_press::{Booklet, Letters};
+use spinney_press::{Booklet, Letters, Sizes};
 use spinney_voice::Tongue;
 
 use crate::args::{Format, Key};
@@ -63,6 +63,7 @@ pub(crate) fn run(t: Tongue, args: &Key) -> Result<bool, Failure> {
             pictures: &opened.pictures,
             drawn: command::drawn(&drawings),
             letters: Letters::Usual,
+            sizes: Sizes::USUAL,
             tongue: t,
         };
         let mut folder = Folder::make(path, over)?;

@@ -8,7 +8,7 @@ use spinney_check::Report;
 use spinney_exchange::link::Links;
 use spinney_exchange::{json, key_text};
 use spinney_model::{AskedBy, Code, Finding, Key, Matrix, SecondLooks, Wording};
-use spinney_press::{Booklet, Letters};
+use spinney_press::{Booklet, Letters, Sizes};
 use spinney_voice::{Tongue, wording};
 
 use crate::args::{Format, Revise};
@@ -56,6 +56,7 @@ pub(crate) fn run(t: Tongue, args: &Revise) -> Result<bool, Failure> {
                 pictures: &opened.pictures,
                 drawn: command::drawn(&drawings),
                 letters: Letters::Usual,
+                sizes: Sizes::USUAL,
                 tongue: t,
             };
             let report = report_of(matrix, key, &opinion, &findings);

@@ -71,6 +71,8 @@ sheet-rubbing-day = Tag:
 sheet-wall = Schaubild für die Wand
 sheet-title-wall = { $title }: Schaubild für die Wand
 sheet-wall-size = Aus { $sheets } Bögen wird ein Schaubild, { $wide } cm breit und { $high } cm hoch.
+sheet-wall-exact = Aus { $sheets } Bögen wird ein Schaubild genau in { $paper }: { $wide } cm breit und { $high } cm hoch.
+sheet-wall-cut-out = Wenn alles geklebt ist, schneidet an der Linie rundherum entlang.
 sheet-wall-cut = Schneidet ab, was links von einer gestrichelten Linie liegt und was darüber liegt.
 sheet-wall-glue = Legt den Bogen so auf seinen Nachbarn, dass die Schnittkante auf der gepunkteten Linie liegt und die kurzen Striche zusammentreffen. Klebt ihn dort fest.
 sheet-wall-order = Klebt zuerst die Bögen einer Reihe zusammen, der Nummer nach. Dann Reihe an Reihe.
@@ -125,6 +127,7 @@ sheet-holes-numbers = Welche Nummer ist welche Art?
 sheet-album = Album
 sheet-title-album = { $title }: Album
 sheet-album-about = Jeder Platz ist so groß wie das größte Blatt, das gemessen wurde. Klebt ein Blatt oder ein Rubbelbild ein. Wo kein Name steht, schreibt ihr einen.
+sheet-album-about-wished = Auf jeden Platz passt ein Blatt, das { $cm } cm lang ist. Klebt ein Blatt oder ein Rubbelbild ein. Wo kein Name steht, schreibt ihr einen.
 
 ## Der Schlüssel für die Hosentasche: ein Blatt Papier, zu acht kleinen Seiten gefaltet.
 

@@ -71,6 +71,8 @@ sheet-rubbing-day = Day:
 sheet-wall = Chart for the wall
 sheet-title-wall = { $title }: chart for the wall
 sheet-wall-size = { $sheets } sheets become a chart { $wide } cm wide and { $high } cm high.
+sheet-wall-exact = { $sheets } sheets become a chart of exactly { $paper }: { $wide } cm wide and { $high } cm high.
+sheet-wall-cut-out = When all of it is glued, cut along the line around it.
 sheet-wall-cut = Cut off what lies to the left of a dashed line, and what lies above one.
 sheet-wall-glue = Lay the sheet on its neighbour so that the cut edge meets the dotted line and the short marks meet. Glue it there.
 sheet-wall-order = Glue the sheets of a row first, in the order of their numbers. Then glue row to row.
@@ -125,6 +127,7 @@ sheet-holes-numbers = Which number is which?
 sheet-album = Album
 sheet-title-album = { $title }: album
 sheet-album-about = Each place is as large as the largest leaf that was measured. Stick a leaf or a rubbing there. On a line without a name you write one.
+sheet-album-about-wished = Each place has room for a leaf { $cm } cm long. Stick a leaf or a rubbing there. On a line without a name you write one.
 
 ## The pocket key: one sheet of paper, folded to eight small pages.
 

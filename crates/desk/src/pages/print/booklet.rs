@@ -8,7 +8,7 @@ use std::sync::Arc;
 
 use spinney_collection::keys::Made;
 use spinney_model::{Drawing, KeyId, Matrix, Standing};
-use spinney_press::{Booklet, Drawn, Letters, Picture, Stamp};
+use spinney_press::{Booklet, Drawn, Letters, Picture, Sizes, Stamp};
 use spinney_voice::Tongue;
 
 use crate::asked::Asked;
@@ -95,6 +95,7 @@ impl Bound {
                 sizes: spinney_draw::sizes,
             },
             letters: Letters::Usual,
+            sizes: Sizes::USUAL,
             tongue: self.tongue,
         }
     }

@@ -35,6 +35,24 @@ pub(super) struct Tiles {
 impl Tiles {
     /// For a piece: upright or turned, whichever takes fewer sheets.
     pub(super) fn of(setting: &Setting, paper: Paper, piece: &Piece) -> Self {
+        Self::cut(setting, paper, piece, |tiles| tiles.placed(piece))
+    }
+
+    /// The same with every sheet printed, and the piece in the middle of them.
+    pub(super) fn all(setting: &Setting, paper: Paper, piece: &Piece) -> Self {
+        Self::cut(setting, paper, piece, |tiles| {
+            let (w, h) = tiles.size();
+            let kept = (0..tiles.across * tiles.down).collect();
+            Self { corner: ((w - piece.w) / 2.0, (h - piece.h) / 2.0), kept, ..tiles }
+        })
+    }
+
+    fn cut(
+        setting: &Setting,
+        paper: Paper,
+        piece: &Piece,
+        placed: impl Fn(Self) -> Self,
+    ) -> Self {
         let cut = |turned: bool| {
             let frame = setting.frame_of_key(paper, turned, "sheet-wall", OUR_GROUP);
             let window = (frame.wide(), frame.bottom() - frame.top(1));
@@ -44,7 +62,7 @@ impl Tiles {
             let (across, down) = (many(piece.w, window.0), many(piece.h, window.1));
             let corner = (0.0, 0.0);
             let tiles = Self { frame, across, down, window, corner, kept: Vec::new() };
-            tiles.placed(piece)
+            placed(tiles)
         };
         let (upright, turned) = (cut(false), cut(true));
         if turned.many() < upright.many() { turned } else { upright }
