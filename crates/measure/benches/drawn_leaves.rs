@@ -12,7 +12,9 @@ use fastrand::Rng;
 use packed::packed;
 use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Edge, Plan, Shape, Truth};
-use spinney_model::{Measurand, MeasuredLeaf, MeasuredPicture, PictureError};
+use spinney_model::{
+    BaseForm, Ends, Measurand, MeasuredLeaf, MeasuredPicture, PictureError, WithPlusMinus,
+};
 
 /// The shapes by which the ± was set.
 const SET: [Shape; 4] = [Shape::Ellipse, Shape::Obovate, Shape::Rhombus, Shape::Lance];
@@ -146,11 +148,60 @@ fn told(name: &str, pairs: &[Pair]) {
             }
         }
     }
+    told_ends(pairs);
     if std::env::var("WORST").is_ok() {
         for pair in pairs.iter().filter(|pair| pair.leaf.is_none()) {
             println!("    not found: {}", pair.told);
         }
     }
+}
+
+/// How far angles are off; of leaves without lobes alone.
+fn told_ends(pairs: &[Pair]) {
+    type Of = (&'static str, fn(&Truth) -> Option<f64>, fn(&Ends) -> Option<WithPlusMinus>);
+    let all: [Of; 2] = [
+        ("base angle", |truth| truth.base_angle, |ends| ends.base_angle),
+        ("tip angle", |truth| Some(truth.tip_angle), |ends| ends.tip_angle),
+    ];
+    println!("ends | n | median off | 95 % | inside ± | ± to median");
+    for (name, truth, found) in all {
+        let off = |pair: &Pair| {
+            let ends = pair.leaf.as_ref()?.form.ends?;
+            let (truth, found) = (truth(&pair.truth)?, found(&ends)?);
+            Some(((found.value - truth).abs(), found.plus_minus, pair.told.clone()))
+        };
+        let mut off: Vec<_> = pairs.iter().filter_map(off).collect();
+        let inside = off.iter().filter(|(by, plus_minus, _)| by <= plus_minus).count();
+        let by = |part| quantile(off.iter().map(|(by, ..)| *by), part);
+        println!(
+            "{name} | {} | {:.3} | {:.3} | {:.1} % | {:.1}",
+            off.len(),
+            by(0.5),
+            by(0.95),
+            100.0 * inside as f64 / off.len() as f64,
+            quantile(off.iter().map(|(_, plus_minus, _)| *plus_minus), 0.5) / by(0.5),
+        );
+        if std::env::var("WORST").is_ok() {
+            off.sort_by(|a, b| b.0.total_cmp(&a.0));
+            for (by, plus_minus, told) in off.iter().take(6) {
+                println!("    {by:.2} ± {plus_minus:.2}: {told}");
+            }
+        }
+    }
+    let heart = pairs.iter().filter(|pair| pair.truth.base_angle.is_none());
+    let (mut said, mut right) = ((0, 0), (0, 0));
+    for (pair, count) in heart.map(|pair| (pair, 0)).chain(pairs.iter().map(|pair| (pair, 1))) {
+        let Some(ends) = pair.leaf.as_ref().and_then(|leaf| leaf.form.ends) else { continue };
+        let heart = ends.base == BaseForm::HeartShaped;
+        match count {
+            0 => said = (said.0 + usize::from(heart), said.1 + 1),
+            _ if pair.truth.base_angle.is_some() => {
+                right = (right.0 + usize::from(!heart), right.1 + 1);
+            }
+            _ => {}
+        }
+    }
+    println!("heart-shaped told: {said:?}; others not called so: {right:?}");
 }
 
 fn quantile(all: impl Iterator<Item = f64>, part: f64) -> f64 {

@@ -34,6 +34,8 @@ pub(crate) struct Axis {
     pub(crate) width: f64,
     /// A line across of that width.
     pub(crate) across: [Point; 2],
+    /// The blade as if its midrib were straight: how far along it each point is, and how far beside it.
+    pub(crate) straight: Vec<Point>,
 }
 
 /// The axis of a blade that begins at its base; and that ends where a person says.
@@ -62,7 +64,11 @@ pub(crate) fn axis(blade: &[Point], base: Point, said: Option<Point>) -> Axis {
     }
     let place = f64::midpoint(left.1, right.1).clamp(0.0, 1.0);
     let across = [left.0, right.0].map(|aside| chord.back(bend.beside(place, aside)));
-    Axis { length: length(&midrib), midrib, width: (left.0 - right.0) * chord.length, across }
+    let length = length(&midrib);
+    let straight =
+        flat.iter().map(|point| [point[0] * length, bend.aside(*point) * chord.length]);
+    let straight = straight.collect();
+    Axis { length, midrib, width: (left.0 - right.0) * chord.length, across, straight }
 }
 
 /// The chord to where the tip seems to be.

@@ -7,6 +7,7 @@ use spinney_model::LeafForm;
 
 use crate::axis::Axis;
 use crate::edge::{Margin, edge};
+use crate::ends::ends;
 use crate::leaflets::leaflets;
 use crate::lobes::{self, Blade};
 use crate::pieces::Piece;
@@ -54,6 +55,8 @@ impl Seen<'_> {
             length: self.axis.length,
             leaflets: leaflets.is_some(),
         };
-        LeafForm { leaflets, lobes, edge: edge(&margin, self.mm) }
+        let unlobed = lobes.as_ref().is_some_and(|lobes| lobes.sinuses.is_none());
+        let ends = unlobed.then(|| ends(self.axis));
+        LeafForm { leaflets, lobes, edge: edge(&margin, self.mm), ends }
     }
 }

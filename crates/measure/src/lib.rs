@@ -8,13 +8,14 @@
 //! In reading order: `picture` (bytes to pixels, `resolution`) · `card` (a photograph laid flat) ·
 //! `ground` (what is no leaf) · `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
 //! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is between them) ·
-//! `lobes` · `edge` · `leaflets` · `form` (what is counted of one) · `leaf` (all measures of one) ·
+//! `lobes` · `edge` · `ends` (base and tip) · `leaflets` · `form` (what is counted of one) · `leaf` (all measures of one) ·
 //! `plus_minus` · `mended` (what a person says otherwise).
 
 mod axis;
 mod card;
 mod cut_out;
 mod edge;
+mod ends;
 mod equations;
 mod form;
 mod ground;

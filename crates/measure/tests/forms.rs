@@ -6,9 +6,9 @@ use fastrand::Rng;
 use image::{ExtendedColorType, ImageEncoder};
 use spinney_fixtures::leaves::form::{Blade, FormPlan, FormTruth, Leaflets, LobeForm, Margin};
 use spinney_fixtures::leaves::scan::Page;
-use spinney_fixtures::leaves::{Leaf, Shape};
+use spinney_fixtures::leaves::{Leaf, Plan, Shape};
 use spinney_measure::{measure, read};
-use spinney_model::{Arrangement, EdgeKind, EdgeUnseen, LeafForm};
+use spinney_model::{Arrangement, BaseForm, EdgeKind, EdgeUnseen, LeafForm, TipForm};
 
 /// A line in mm.
 type Line = Vec<[f64; 2]>;
@@ -159,4 +159,35 @@ fn leaflets_are_counted_along_a_rachis_and_around_a_point() {
     let found = form(&small(leaflets).leaf(), 300.0, 0.4).leaflets.expect("it has leaflets");
     assert_eq!(found.middles.len(), 5);
     assert_eq!((found.arrangement, found.at_end), (Arrangement::Hand, None));
+}
+
+#[test]
+fn base_and_tip_are_called_as_they_were_drawn() {
+    let ends = |shape| {
+        let leaf = Plan::smooth(shape, 20.0).leaf();
+        let ends = form(&leaf, 300.0, 0.8).ends.expect("it is in one piece");
+        let near = |found: f64, truth: f64| (found - truth).abs() < 1.5;
+        if let Some(angle) = ends.base_angle {
+            let truth = leaf.truth.base_angle.expect("it was called heart-shaped");
+            assert!(near(angle.value, truth), "{shape:?}: {} is {truth}", angle.value);
+        }
+        let tip = ends.tip_angle.expect("no tip is notched").value;
+        assert!(near(tip, leaf.truth.tip_angle), "{shape:?}: {tip}");
+        (ends.base, ends.tip, (ends.widest.value * 10.0).round() as i32)
+    };
+    assert_eq!(ends(Shape::Ellipse), (BaseForm::Rounded, TipForm::Rounded, 5));
+    assert_eq!(ends(Shape::Rhombus), (BaseForm::WedgeShaped, TipForm::Pointed, 5));
+    assert_eq!(ends(Shape::Heart).0, BaseForm::HeartShaped);
+    // Of p(t) = t^a (1 - t)^b the most is at a / (a + b).
+    let (base, tip, widest) = ends(Shape::Obovate);
+    assert_eq!((base, tip, widest), (BaseForm::WedgeShaped, TipForm::Rounded, 7));
+    assert_eq!(ends(Shape::Ovate).2, 3);
+    let (_, oblong, _) = ends(Shape::Oblong);
+    assert_eq!(oblong, TipForm::Rounded);
+}
+
+#[test]
+fn what_is_lobed_has_no_base_angle() {
+    let rose = with_stalk(|angle: f64| 25.0 + 10.0 * (5.0 * angle).cos());
+    assert_eq!(form(&rose, 300.0, 0.4).ends, None);
 }

@@ -65,10 +65,10 @@ pub use key::{Couplet, Destination, End, Key, SecondLooks, Wording};
 pub use marks::within_marks;
 pub use matrix::{Matrix, MatrixError, Scene};
 pub use measured::{
-    Arrangement, Aside, CannotMend, Doubt, Edge, EdgeKind, EdgeUnseen, How, LeafForm,
-    LeafLines, LeafNote, Leaflets, LeftOut, Lobes, Measurand, Measure, MeasuredIn,
+    Arrangement, Aside, BaseForm, CannotMend, Doubt, Edge, EdgeKind, EdgeUnseen, Ends, How,
+    LeafForm, LeafLines, LeafNote, Leaflets, LeftOut, Lobes, Measurand, Measure, MeasuredIn,
     MeasuredLeaf, MeasuredPicture, Mend, NoMend, NoScale, NotMeasured, PictureError,
-    PictureScale, Sinuses, TeethPerCm,
+    PictureScale, Sinuses, TeethPerCm, TipForm, WithPlusMinus,
 };
 pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, Written, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};

@@ -9,7 +9,8 @@ mod form;
 mod mend;
 
 pub use form::{
-    Arrangement, Edge, EdgeKind, EdgeUnseen, LeafForm, Leaflets, Lobes, Sinuses, TeethPerCm,
+    Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes,
+    Sinuses, TeethPerCm, TipForm, WithPlusMinus,
 };
 pub use mend::{CannotMend, Mend, NoMend};
 

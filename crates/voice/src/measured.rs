@@ -14,7 +14,7 @@ use spinney_model::{
 
 use crate::Tongue;
 
-pub use form::{edge_kind, form};
+pub use form::{base_form, edge_kind, form, tip_form};
 pub use mend::{cannot_mend, mend, no_mend};
 
 /// What is measured: `blade length`.

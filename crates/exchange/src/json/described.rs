@@ -130,6 +130,10 @@ texts! {
     EdgeKind = one_of(model::EdgeKind::ALL.map(words::edge_kind));
     /// Why an edge was not seen.
     EdgeUnseen = one_of([model::EdgeUnseen::TooCoarse].map(words::edge_unseen));
+    /// How a base is.
+    BaseForm = one_of(model::BaseForm::ALL.map(words::base_form));
+    /// How a tip is.
+    TipForm = one_of(model::TipForm::ALL.map(words::tip_form));
     /// What in a picture is no leaf.
     LeftOut = {
         use model::LeftOut::{CutOff, Label, Speck};

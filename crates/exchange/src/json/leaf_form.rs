@@ -1,7 +1,7 @@
 //! What the outline of a leaf says besides lengths, as JSON: a part of what `measured` writes.
 
 use serde::Serialize;
-use spinney_model::{Edge, EdgeUnseen, Leaflets, Lobes};
+use spinney_model::{Edge, EdgeUnseen, Ends, Leaflets, Lobes, WithPlusMinus};
 
 #[cfg(test)]
 use super::described;
@@ -110,6 +110,48 @@ impl EdgeShape {
             per_cm: per_cm.map(|it| finely(it.value)),
             plus_minus: per_cm.map(|it| finely(it.plus_minus)),
             not_seen: edge.as_ref().err().map(|why| words::edge_unseen(*why)),
+        }
+    }
+}
+
+/// How a blade begins and ends.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "Ends"))]
+pub(super) struct EndsShape {
+    /// How far up it is widest: 0 at the base, 1 at the tip.
+    widest: WithPlusMinusShape,
+    #[cfg_attr(test, schemars(with = "described::BaseForm"))]
+    base: &'static str,
+    /// In degrees; null: it is heart-shaped.
+    base_angle: Option<WithPlusMinusShape>,
+    #[cfg_attr(test, schemars(with = "described::TipForm"))]
+    tip: &'static str,
+    /// In degrees; null: it is notched.
+    tip_angle: Option<WithPlusMinusShape>,
+}
+
+/// A number with half of its 95 % interval.
+#[derive(Serialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[cfg_attr(test, schemars(rename = "WithPlusMinus"))]
+struct WithPlusMinusShape {
+    value: f64,
+    plus_minus: f64,
+}
+
+impl EndsShape {
+    pub(super) fn of(ends: &Ends) -> Self {
+        let number = |of: WithPlusMinus| WithPlusMinusShape {
+            value: finely(of.value),
+            plus_minus: finely(of.plus_minus),
+        };
+        Self {
+            widest: number(ends.widest),
+            base: words::base_form(ends.base),
+            base_angle: ends.base_angle.map(number),
+            tip: words::tip_form(ends.tip),
+            tip_angle: ends.tip_angle.map(number),
         }
     }
 }

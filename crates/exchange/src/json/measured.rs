@@ -8,7 +8,7 @@ use spinney_model::{LeftOut, Measurand, Measure, MeasuredLeaf, MeasuredPicture, 
 
 #[cfg(test)]
 use super::described;
-use super::leaf_form::{EdgeShape, LeafletsShape, LobesShape};
+use super::leaf_form::{EdgeShape, EndsShape, LeafletsShape, LobesShape};
 use crate::measured::words;
 use crate::mends;
 
@@ -58,6 +58,8 @@ struct LeafShape {
     /// Null: it is made of leaflets.
     lobes: Option<LobesShape>,
     edge: EdgeShape,
+    /// How the blade begins and ends; null: it is lobed, or made of leaflets.
+    ends: Option<EndsShape>,
     #[cfg_attr(test, schemars(with = "Vec<described::LeafNote>"))]
     notes: Vec<&'static str>,
     /// Around leaf and stalk, in pixels to the right and down; the middle of the first pixel is
@@ -133,6 +135,7 @@ fn leaf(leaf: &MeasuredLeaf) -> LeafShape {
         leaflets: leaf.form.leaflets.as_ref().map(LeafletsShape::of),
         lobes: leaf.form.lobes.as_ref().map(LobesShape::of),
         edge: EdgeShape::of(&leaf.form.edge),
+        ends: leaf.form.ends.as_ref().map(EndsShape::of),
         notes: leaf.notes.iter().map(|note| words::note(*note)).collect(),
         outline: points(&leaf.lines.outline, step),
         midrib: points(&leaf.lines.midrib, 1),

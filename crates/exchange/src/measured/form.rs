@@ -1,11 +1,13 @@
 //! What the outline of a leaf says besides lengths, as cells.
 
-use spinney_model::{Edge, EdgeKind, EdgeUnseen, LeafForm, Leaflets, Lobes};
+use spinney_model::{
+    Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes, WithPlusMinus,
+};
 
 use super::{decimals, number, words};
 
 /// Their names.
-pub(super) const HEADING: [&str; 12] = [
+pub(super) const HEADING: [&str; 20] = [
     "leaflets",
     "leaflets arranged",
     "leaflet at end",
@@ -18,6 +20,14 @@ pub(super) const HEADING: [&str; 12] = [
     "teeth right",
     "teeth in a cm",
     "± teeth in a cm",
+    "widest at",
+    "± widest at",
+    "base",
+    "base angle (°)",
+    "± base angle",
+    "tip",
+    "tip angle (°)",
+    "± tip angle",
 ];
 /// What a leaf has none of, and what cannot be seen.
 const NONE: &str = "-";
@@ -30,7 +40,22 @@ pub(super) fn cells(form: &LeafForm) -> Vec<String> {
         Err(EdgeUnseen::TooCoarse) => [UNSEEN; 5].map(String::from),
     };
     let leaflets = leaflets(form.leaflets.as_ref());
-    leaflets.into_iter().chain(lobes(form.lobes.as_ref())).chain(edge).collect()
+    let lobes = lobes(form.lobes.as_ref());
+    leaflets.into_iter().chain(lobes).chain(edge).chain(ends(form.ends.as_ref())).collect()
+}
+
+fn ends(ends: Option<&Ends>) -> [String; 8] {
+    let Some(ends) = ends else { return [NONE; 8].map(String::from) };
+    let both = |of: WithPlusMinus| {
+        let decimals = decimals(of.plus_minus);
+        [of.value, of.plus_minus].map(|value| number(value, decimals))
+    };
+    let angle = |of: Option<WithPlusMinus>| of.map_or([NONE; 2].map(String::from), both);
+    let [widest, off] = both(ends.widest);
+    let [base, base_off] = angle(ends.base_angle);
+    let [tip, tip_off] = angle(ends.tip_angle);
+    let (at_base, at_tip) = (words::base_form(ends.base), words::tip_form(ends.tip));
+    [widest, off, at_base.to_owned(), base, base_off, at_tip.to_owned(), tip, tip_off]
 }
 
 fn leaflets(leaflets: Option<&Leaflets>) -> [String; 3] {

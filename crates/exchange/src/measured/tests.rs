@@ -1,8 +1,9 @@
 //! A row a leaf, with a unit and a ± for each measure.
 
 use spinney_model::{
-    Arrangement, Edge, EdgeKind, EdgeUnseen, LeafForm, LeafLines, LeafNote, Leaflets, Lobes,
-    Measure, MeasuredLeaf, NoScale, NotMeasured, PictureScale, Sinuses, TeethPerCm,
+    Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, LeafLines, LeafNote,
+    Leaflets, Lobes, Measure, MeasuredLeaf, NoScale, NotMeasured, PictureScale, Sinuses,
+    TeethPerCm, TipForm, WithPlusMinus,
 };
 
 use super::*;
@@ -41,7 +42,7 @@ fn lobed() -> LeafForm {
     let teeth = [vec![[1.0, 2.0]; 12], vec![[1.0, 2.0]; 9]];
     let edge = Edge { kind: EdgeKind::Toothed, teeth, per_cm };
     let lobes = Some(Lobes { tips, sinuses: Some(sinuses) });
-    LeafForm { leaflets: None, lobes, edge: Ok(edge) }
+    LeafForm { leaflets: None, lobes, edge: Ok(edge), ends: None }
 }
 
 #[test]
@@ -57,7 +58,7 @@ fn a_leaf_is_a_row_and_what_is_not_known_is_a_question_mark() {
     assert_eq!(
         rows[1],
         format!(
-            "{first}-,-,-,5,feather,0.521,0.061,toothed,12,9,2.52,0.13,base guessed; holes"
+            "{first}-,-,-,5,feather,0.521,0.061,toothed,12,9,2.52,0.13,-,-,-,-,-,-,-,-,base guessed; holes"
         )
     );
     assert!(rows[2].starts_with("c.png,1,?,not said,?,?,"), "{}", rows[2]);
@@ -69,10 +70,24 @@ fn a_leaf_is_a_row_and_what_is_not_known_is_a_question_mark() {
 fn what_a_leaf_has_none_of_is_no_question_mark() {
     let middles = vec![[1.0, 2.0]; 9];
     let leaflets = Leaflets { middles, arrangement: Arrangement::Feather, at_end: Some(true) };
-    let mut form =
-        LeafForm { leaflets: Some(leaflets), lobes: None, edge: Err(EdgeUnseen::TooCoarse) };
+    let mut form = LeafForm {
+        leaflets: Some(leaflets),
+        lobes: None,
+        edge: Err(EdgeUnseen::TooCoarse),
+        ends: None,
+    };
     let said = |form: &LeafForm| form::cells(form).join(",");
-    assert_eq!(said(&form), "9,feather,yes,-,-,-,-,?,?,?,?,?");
+    let none = ",-,-,-,-,-,-,-,-";
+    assert_eq!(said(&form), format!("9,feather,yes,-,-,-,-,?,?,?,?,?{none}"));
     form.edge = Ok(Edge { kind: EdgeKind::Entire, teeth: Default::default(), per_cm: None });
-    assert_eq!(said(&form), "9,feather,yes,-,-,-,-,entire,0,0,0,-");
+    assert_eq!(said(&form), format!("9,feather,yes,-,-,-,-,entire,0,0,0,-{none}"));
+    form.ends = Some(Ends {
+        widest: WithPlusMinus { value: 0.3812, plus_minus: 0.044 },
+        base: BaseForm::HeartShaped,
+        base_angle: None,
+        tip: TipForm::DrawnOut,
+        tip_angle: Some(WithPlusMinus { value: 48.27, plus_minus: 3.1 }),
+    });
+    let ends = said(&form).split_off(said(&form).find("0.381").expect("it is there"));
+    assert_eq!(ends, "0.381,0.044,heart-shaped,-,-,drawn out,48.3,3.1");
 }

@@ -1,8 +1,8 @@
 //! The words in which programs read what was measured: one each for everything that can be said.
 
 use spinney_model::{
-    Arrangement, Doubt, EdgeKind, EdgeUnseen, How, LeafNote, LeftOut, Measurand, NoScale,
-    NotMeasured, PictureScale,
+    Arrangement, BaseForm, Doubt, EdgeKind, EdgeUnseen, How, LeafNote, LeftOut, Measurand,
+    NoScale, NotMeasured, PictureScale, TipForm,
 };
 
 /// What is measured.
@@ -73,6 +73,27 @@ pub(crate) fn edge_kind(kind: EdgeKind) -> &'static str {
 pub(crate) fn edge_unseen(why: EdgeUnseen) -> &'static str {
     match why {
         EdgeUnseen::TooCoarse => "too coarse",
+    }
+}
+
+/// How a base is.
+pub(crate) fn base_form(form: BaseForm) -> &'static str {
+    match form {
+        BaseForm::HeartShaped => "heart-shaped",
+        BaseForm::CutOff => "cut off",
+        BaseForm::Rounded => "rounded",
+        BaseForm::WedgeShaped => "wedge-shaped",
+        BaseForm::DrawnIn => "drawn in",
+    }
+}
+
+/// How a tip is.
+pub(crate) fn tip_form(form: TipForm) -> &'static str {
+    match form {
+        TipForm::DrawnOut => "drawn out",
+        TipForm::Pointed => "pointed",
+        TipForm::Rounded => "rounded",
+        TipForm::Notched => "notched",
     }
 }
 

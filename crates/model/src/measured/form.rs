@@ -13,6 +13,71 @@ pub struct LeafForm {
     pub lobes: Option<Lobes>,
     /// The edge of the blade, or of its leaflets.
     pub edge: Result<Edge, EdgeUnseen>,
+    /// How the blade begins and ends; none: it is lobed, or made of leaflets.
+    pub ends: Option<Ends>,
+}
+
+/// A number with half of its 95 % interval.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WithPlusMinus {
+    /// How much.
+    pub value: f64,
+    /// Half of the 95 % interval, in the same unit.
+    pub plus_minus: f64,
+}
+
+/// How a blade begins and ends.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Ends {
+    /// How far up it is widest: 0 at the base, 1 at the tip.
+    pub widest: WithPlusMinus,
+    /// How its base is.
+    pub base: BaseForm,
+    /// Between the base and the margin a quarter of the way up, on both sides; in degrees. None: it is heart-shaped.
+    pub base_angle: Option<WithPlusMinus>,
+    /// How its tip is.
+    pub tip: TipForm,
+    /// Between the tip and the margin three quarters of the way up; in degrees. None: it is notched.
+    pub tip_angle: Option<WithPlusMinus>,
+}
+
+/// How a base is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum BaseForm {
+    /// Reaches behind where the stalk joins it.
+    HeartShaped,
+    /// As if cut off straight.
+    CutOff,
+    /// Bulging, or at more than a right angle.
+    Rounded,
+    /// With straight sides.
+    WedgeShaped,
+    /// With hollow sides, running down the stalk.
+    DrawnIn,
+}
+
+impl BaseForm {
+    /// All of them.
+    pub const ALL: [Self; 5] =
+        [Self::HeartShaped, Self::CutOff, Self::Rounded, Self::WedgeShaped, Self::DrawnIn];
+}
+
+/// How a tip is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum TipForm {
+    /// With hollow sides.
+    DrawnOut,
+    /// With straight sides.
+    Pointed,
+    /// Bulging, or at more than a right angle.
+    Rounded,
+    /// Its sides reach beyond the end of the midrib.
+    Notched,
+}
+
+impl TipForm {
+    /// All of them.
+    pub const ALL: [Self; 4] = [Self::DrawnOut, Self::Pointed, Self::Rounded, Self::Notched];
 }
 
 /// The leaflets of a leaf.

@@ -65,6 +65,17 @@ measure-teeth-of-leaflets = { $count ->
    *[other] { $count } Zähne an allen Blättchen zusammen
 }
 measure-per-cm = { $value } ± { $half } auf 1 cm
+measure-base-heart-shaped = Blattgrund herzförmig
+measure-base-cut-off = Blattgrund wie abgeschnitten
+measure-base-rounded = Blattgrund gerundet
+measure-base-wedge-shaped = Blattgrund keilförmig
+measure-base-drawn-in = Blattgrund in den Stiel verschmälert
+measure-tip-drawn-out = Spitze lang ausgezogen
+measure-tip-pointed = Spitze spitz
+measure-tip-rounded = Spitze gerundet
+measure-tip-notched = Spitze ausgerandet
+measure-angle = { $what } ({ $value } ± { $half }°)
+measure-widest = am breitesten nach { $value } ± { $half } % des Wegs zur Spitze
 
 ## Was kein Blatt ist.
 measure-left-out = Nicht gemessen: { $what }.

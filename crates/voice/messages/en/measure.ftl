@@ -65,6 +65,17 @@ measure-teeth-of-leaflets = { $count ->
    *[other] { $count } teeth on all leaflets together
 }
 measure-per-cm = { $value } ± { $half } in a cm
+measure-base-heart-shaped = base heart-shaped
+measure-base-cut-off = base as if cut off
+measure-base-rounded = base rounded
+measure-base-wedge-shaped = base wedge-shaped
+measure-base-drawn-in = base narrowing down the stalk
+measure-tip-drawn-out = tip drawn out to a point
+measure-tip-pointed = tip pointed
+measure-tip-rounded = tip rounded
+measure-tip-notched = tip notched
+measure-angle = { $what } ({ $value } ± { $half }°)
+measure-widest = widest { $value } ± { $half } % of the way up
 
 ## What is no leaf.
 measure-left-out = Not measured: { $what }.

@@ -2,7 +2,10 @@
 //!
 //! From its form to phrases, in the words that the glossary explains.
 
-use spinney_model::{Arrangement, Edge, EdgeKind, EdgeUnseen, LeafForm, Leaflets, Lobes};
+use spinney_model::{
+    Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes,
+    TipForm, WithPlusMinus,
+};
 
 use super::rounded;
 use crate::Tongue;
@@ -17,7 +20,51 @@ pub fn form(t: Tongue, form: &LeafForm) -> Vec<String> {
         Ok(edge) => said.extend(edge_of(t, edge, form.leaflets.is_some())),
         Err(EdgeUnseen::TooCoarse) => said.push(t.say("measure-edge-unseen")),
     }
+    said.extend(form.ends.iter().flat_map(|it| ends(t, it)));
     said
+}
+
+fn ends(t: Tongue, ends: &Ends) -> Vec<String> {
+    let angle = |what: String, angle: Option<WithPlusMinus>| match angle {
+        None => what,
+        Some(angle) => {
+            let [value, half] = both(t, angle.value, angle.plus_minus);
+            t.with("measure-angle", &[("what", &what), ("value", &value), ("half", &half)])
+        }
+    };
+    let percent = |share: f64| 100.0 * share;
+    let [value, half] = both(t, percent(ends.widest.value), percent(ends.widest.plus_minus));
+    vec![
+        angle(base_form(t, ends.base), ends.base_angle),
+        angle(tip_form(t, ends.tip), ends.tip_angle),
+        t.with("measure-widest", &[("value", &value), ("half", &half)]),
+    ]
+}
+
+/// A number and its ±, with as many digits as they are sure of.
+fn both(t: Tongue, value: f64, half: f64) -> [String; 2] {
+    [value, half].map(|number| t.decimal(&rounded(number, half)))
+}
+
+/// How a base is: `base rounded`.
+pub fn base_form(t: Tongue, form: BaseForm) -> String {
+    t.say(match form {
+        BaseForm::HeartShaped => "measure-base-heart-shaped",
+        BaseForm::CutOff => "measure-base-cut-off",
+        BaseForm::Rounded => "measure-base-rounded",
+        BaseForm::WedgeShaped => "measure-base-wedge-shaped",
+        BaseForm::DrawnIn => "measure-base-drawn-in",
+    })
+}
+
+/// How a tip is: `tip pointed`.
+pub fn tip_form(t: Tongue, form: TipForm) -> String {
+    t.say(match form {
+        TipForm::DrawnOut => "measure-tip-drawn-out",
+        TipForm::Pointed => "measure-tip-pointed",
+        TipForm::Rounded => "measure-tip-rounded",
+        TipForm::Notched => "measure-tip-notched",
+    })
 }
 
 fn leaflets(t: Tongue, leaflets: &Leaflets) -> Vec<String> {
@@ -33,8 +80,7 @@ fn leaflets(t: Tongue, leaflets: &Leaflets) -> Vec<String> {
 fn lobes(t: Tongue, lobes: &Lobes) -> Vec<String> {
     let Some(sinuses) = &lobes.sinuses else { return vec![t.say("measure-unlobed")] };
     let count = t.count("measure-lobes", lobes.count());
-    let half = 100.0 * sinuses.plus_minus;
-    let [depth, half] = [100.0 * sinuses.depth, half].map(|it| t.decimal(&rounded(it, half)));
+    let [depth, half] = both(t, 100.0 * sinuses.depth, 100.0 * sinuses.plus_minus);
     vec![
         arranged(t, sinuses.arrangement, &count),
         t.with("measure-deepest-gap", &[("depth", &depth), ("half", &half)]),
@@ -60,8 +106,7 @@ fn edge_of(t: Tongue, edge: &Edge, of_leaflets: bool) -> Vec<String> {
         _ => said.push(t.with("measure-teeth", &sides)),
     }
     if let Some(per_cm) = edge.per_cm {
-        let half = per_cm.plus_minus;
-        let [value, half] = [per_cm.value, half].map(|it| t.decimal(&rounded(it, half)));
+        let [value, half] = both(t, per_cm.value, per_cm.plus_minus);
         said.push(t.with("measure-per-cm", &[("value", &value), ("half", &half)]));
     }
     said

@@ -3,7 +3,8 @@
 use std::collections::BTreeSet;
 
 use spinney_model::{
-    Arrangement, Edge, EdgeKind, EdgeUnseen, LeafForm, Leaflets, Lobes, Sinuses, TeethPerCm,
+    Arrangement, BaseForm, Edge, EdgeKind, EdgeUnseen, Ends, LeafForm, Leaflets, Lobes,
+    Sinuses, TeethPerCm, TipForm, WithPlusMinus,
 };
 
 use super::*;
@@ -63,6 +64,8 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
         }
         said.extend(Measurand::ALL.map(|what| measurand(t, what)));
         said.extend(EdgeKind::ALL.map(|kind| edge_kind(t, kind)));
+        said.extend(BaseForm::ALL.map(|form| base_form(t, form)));
+        said.extend(TipForm::ALL.map(|form| tip_form(t, form)));
         count += said.len();
         all.extend(said);
     }
@@ -83,7 +86,7 @@ fn a_form_is_said_in_each_language() {
         places: Vec::new(),
     };
     let lobes = Some(Lobes { tips: vec![[0.0; 2]; 5], sinuses: Some(sinuses) });
-    let lobed = LeafForm { leaflets: None, lobes, edge: Ok(edge.clone()) };
+    let lobed = LeafForm { leaflets: None, lobes, edge: Ok(edge.clone()), ends: None };
     let (english, german) = (Tongue::of_terminal(), Tongue::for_person(&["de".to_owned()]));
     assert_eq!(
         form(english, &lobed).join(" · "),
@@ -98,8 +101,21 @@ fn a_form_is_said_in_each_language() {
     let middles = vec![[0.0; 2]; 9];
     let arrangement = Arrangement::Feather;
     let leaflets = Some(Leaflets { middles, arrangement, at_end: Some(true) });
-    let compound = LeafForm { leaflets, lobes: None, edge: Err(EdgeUnseen::TooCoarse) };
+    let compound =
+        LeafForm { leaflets, lobes: None, edge: Err(EdgeUnseen::TooCoarse), ends: None };
     let said = form(english, &compound);
     assert_eq!(said[..2], ["9 leaflets like a feather", "one of them at the end"]);
     assert!(said[2].contains("300 dots per inch"), "{said:?}");
+    let ends = Ends {
+        widest: WithPlusMinus { value: 0.3812, plus_minus: 0.044 },
+        base: BaseForm::Rounded,
+        base_angle: Some(WithPlusMinus { value: 131.4, plus_minus: 4.2 }),
+        tip: TipForm::Notched,
+        tip_angle: None,
+    };
+    let whole = LeafForm { ends: Some(ends), ..compound };
+    assert_eq!(
+        form(english, &whole)[3..],
+        ["base rounded (131 ± 4°)", "tip notched", "widest 38 ± 4 % of the way up"]
+    );
 }

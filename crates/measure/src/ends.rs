@@ -1,0 +1,141 @@
+//! How a blade begins, how it ends, and where it is widest.
+//!
+//! From a blade whose midrib is laid straight to the angles at its base and tip, the form of both, and
+//! the widest place. Angles are those of Ellis et al., *Manual of
+//! Leaf Architecture*, 2009 (from memory): from the base to where the margin is a quarter of the way up, from
+//! the tip to where it is three quarters of the way up. Form is told by what lies between those lines and
+//! the margin. Of lobed blades and of leaflets nothing is said; and nothing of whether one side of a base is
+//! narrower, since the midrib line is taken midway between both sides.
+
+use spinney_model::{BaseForm, Ends, TipForm, WithPlusMinus};
+
+use crate::axis::Axis;
+
+/// Where the margin is looked at, of the way from an end to the other.
+const QUARTER: f64 = 0.25;
+/// So far a heart-shaped base reaches behind where the stalk joins it, of the blade's length; and a notched
+/// tip beyond the end of the midrib.
+const BEHIND: f64 = 0.03;
+/// What lies below the margin, of the triangle below a straight line: less is drawn in, more is rounded,
+/// far more is cut off.
+const DRAWN_IN: f64 = 0.88;
+const STRAIGHT: f64 = 1.22;
+const CUT_OFF: f64 = 1.62;
+/// Wider angles are never called wedge-shaped or pointed.
+const RIGHT_ANGLE: f64 = 90.0;
+/// Places along the quarter.
+const PLACES: usize = 24;
+/// The widest place is in the middle of all that is nearly as wide.
+const NEARLY: f64 = 0.985;
+/// The ± of where an end lies, as a share of the blade's length; of an edge, in pixels. Set on drawn leaves
+/// by `crates/measure/benches/drawn_leaves.rs`.
+const END: f64 = 0.02;
+const EDGE: f64 = 1.0;
+
+/// How a blade begins and ends.
+pub(crate) fn ends(axis: &Axis) -> Ends {
+    let blade = Straight { line: &axis.straight, length: axis.length };
+    let base = blade.end(|place| place);
+    let tip = blade.end(|place| axis.length - place);
+    let behind = |beyond: fn(f64, f64) -> f64| {
+        let far = blade.line.iter().map(|[along, _]| beyond(*along, axis.length));
+        far.fold(0.0, f64::max) > BEHIND * axis.length
+    };
+    let heart = behind(|along, _| -along);
+    let notched = behind(|along, length| along - length);
+    Ends {
+        widest: blade.widest(),
+        base: match base.fullness {
+            _ if heart => BaseForm::HeartShaped,
+            full if full > CUT_OFF => BaseForm::CutOff,
+            full if full > STRAIGHT || base.angle.value > RIGHT_ANGLE => BaseForm::Rounded,
+            full if full < DRAWN_IN => BaseForm::DrawnIn,
+            _ => BaseForm::WedgeShaped,
+        },
+        base_angle: (!heart).then_some(base.angle),
+        tip: match tip.fullness {
+            _ if notched => TipForm::Notched,
+            full if full < DRAWN_IN => TipForm::DrawnOut,
+            full if full > STRAIGHT || tip.angle.value > RIGHT_ANGLE => TipForm::Rounded,
+            _ => TipForm::Pointed,
+        },
+        tip_angle: (!notched).then_some(tip.angle),
+    }
+}
+
+/// A blade with a straight midrib from 0 to its length.
+struct Straight<'a> {
+    line: &'a [[f64; 2]],
+    length: f64,
+}
+
+/// What is seen at one end.
+struct End {
+    angle: WithPlusMinus,
+    /// What lies below the margin, of the triangle.
+    fullness: f64,
+}
+
+impl Straight<'_> {
+    /// Half widths left and right at a place along the midrib, to the outermost margin.
+    fn sides(&self, along: f64) -> [f64; 2] {
+        let mut sides = [0.0_f64; 2];
+        for two in self.line.windows(2) {
+            let (a, b) = (two[0], two[1]);
+            if (a[0] <= along) == (b[0] <= along) {
+                continue;
+            }
+            let aside = a[1] + (along - a[0]) / (b[0] - a[0]) * (b[1] - a[1]);
+            let side = usize::from(aside < 0.0);
+            sides[side] = sides[side].max(aside.abs());
+        }
+        sides
+    }
+
+    /// One end; `from`: how far along the midrib a place is that is so far from it.
+    fn end(&self, from: impl Fn(f64) -> f64) -> End {
+        let quarter = QUARTER * self.length;
+        let sides = self.sides(from(quarter));
+        let angle: f64 = sides.iter().map(|side| side.atan2(quarter)).sum();
+        let sum: f64 = (0..PLACES)
+            .map(|at| {
+                let place = (at as f64 + 0.5) / PLACES as f64 * quarter;
+                self.sides(from(place)).iter().sum::<f64>()
+            })
+            .sum();
+        let triangle = sides.iter().sum::<f64>() / 2.0;
+        // How an angle changes with the place of the end and with that of the margin.
+        let steep = |side: f64| {
+            let whole = side.hypot(quarter).powi(2);
+            let along = side / whole * END * self.length;
+            let aside = quarter / whole * EDGE;
+            along.hypot(aside)
+        };
+        // Both sides have the same end.
+        let plus_minus: f64 = sides.iter().map(|side| steep(*side)).sum();
+        End {
+            angle: WithPlusMinus {
+                value: angle.to_degrees(),
+                plus_minus: plus_minus.to_degrees(),
+            },
+            fullness: sum / PLACES as f64 / triangle.max(1e-9),
+        }
+    }
+
+    /// How far up the blade is widest, as a share of its length.
+    fn widest(&self) -> WithPlusMinus {
+        const STEPS: usize = 100;
+        let place = |at: usize| (at as f64 + 0.5) / STEPS as f64;
+        let widths: Vec<f64> = (0..STEPS)
+            .map(|at| self.sides(place(at) * self.length).iter().sum::<f64>())
+            .collect();
+        let most = widths.iter().copied().fold(0.0, f64::max);
+        let nearly = |width: &f64| *width >= NEARLY * most;
+        let first = widths.iter().position(nearly).unwrap_or(0);
+        let last = widths.iter().rposition(nearly).unwrap_or(0);
+        WithPlusMinus {
+            value: f64::midpoint(place(first), place(last)),
+            plus_minus: END.hypot((place(last) - place(first)) / 2.0),
+        }
+    }
+}
