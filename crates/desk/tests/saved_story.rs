@@ -77,6 +77,38 @@ fn a_copy_holds_everything_and_is_named_by_title_and_date() {
     assert_eq!(again.body, page.body, "the same collection gives the same bytes");
 }
 
+/// What was typed of the second language goes along: kinds, columns, title, yes and no.
+#[test]
+fn a_copy_takes_the_second_language_along() {
+    let mut theirs = class();
+    theirs.post("/do/describe-scene", &[("second-language", "Polski")]);
+    let typed = [
+        ("kind", "1"),
+        ("name", "ostrokrzew"),
+        ("question", "Hedge & street walk"),
+        ("second", "Spacer wzdłuż żywopłotu"),
+        ("question", "yes"),
+        ("second", "tak"),
+        ("back", "/finds"),
+    ];
+    theirs.post("/do/second-language", &typed);
+    let copy = saved(&mut theirs, "").body;
+    let mut empty = Desk::default();
+    let asked = opening(&empty, &copy, false, false);
+    let Reply::Replace { lines, .. } = empty.handle(&asked) else { panic!("it is taken") };
+    let mut opened = Desk::open(lines.iter().map(Vec::as_slice)).expect("our own lines");
+    let mut page = |path: &str| {
+        let Reply::Page(page) = opened.handle(&Request::get(path)) else { panic!("no page") };
+        String::from_utf8(page.body).expect("a page is text")
+    };
+    assert!(page("/finds/1").contains("value=\"ostrokrzew\""));
+    let finds = page("/finds");
+    assert!(finds.contains("value=\"Polski\""), "{finds}");
+    for pair in ["Hedge &amp; street walk = Spacer wzdłuż żywopłotu", "yes = tak"] {
+        assert!(finds.contains(pair), "{finds}");
+    }
+}
+
 #[test]
 fn a_copy_is_opened_where_nothing_is_lost() {
     let mut theirs = class();

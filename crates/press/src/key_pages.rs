@@ -137,7 +137,7 @@ const MOST_TRIED: usize = 20;
 fn laid(setting: &Setting, paper: Paper, extra: &Extra<'_>) -> (Vec<Page>, bool) {
     let frame = setting.frame_of_key(paper, false, "sheet-key", OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
-    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-key"), false));
+    flow.put(0.0, setting.masthead_in_two(&frame, &setting.say("sheet-key"), false));
     if setting.is_not_large_after_all() {
         flow.put(
             3.0,

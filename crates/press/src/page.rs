@@ -109,10 +109,10 @@ fn with_pictures(
                 (PreEscaped(MARKS))
                 (parts.words.symbols())
                 (parts.shown.symbols())
-                (front::header(booklet, title))
+                (front::header(booklet, parts, title))
                 main #work {
                     div #column {
-                        (front::start(booklet, tree, pictures.told(t)))
+                        (front::start(booklet, tree, parts, pictures.told(t)))
                         (front::while_walking(t))
                         @for ix in 0..tree.questions.len() {
                             (question::section(booklet, tree, parts, ix))

@@ -247,6 +247,9 @@ fn cover(setting: &Setting, frame: &Frame, leaves: &mut Leaves<'_>) {
     let head = head.with(wide - twig.w, down, twig);
     let title = setting.heading(1, &setting.title(), Style::HEADING, wide);
     let mut head = head.then(1.0, title);
+    if let Some(second) = setting.second_title(Style::SMALL, wide) {
+        head = head.then(0.0, second);
+    }
     let scene = setting.scene();
     if !scene.is_empty() {
         head = head.then(0.5, setting.text(&scene, Style::SMALL, wide));

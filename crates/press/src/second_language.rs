@@ -9,9 +9,9 @@ use std::collections::BTreeSet;
 use spinney_model::{Couplet, End, TaxonIx};
 use spinney_voice::{Tongue, second_language};
 
-use crate::Booklet;
 use crate::sheet::face::Faces;
 use crate::sheet::legible::lacking;
+use crate::{Booklet, safety};
 
 /// The second texts of a booklet.
 pub(crate) struct Second {
@@ -23,6 +23,10 @@ pub(crate) struct Second {
     names: Vec<Option<String>>,
     /// By the place of the question in the key.
     questions: Vec<Option<String>>,
+    /// What has no column, in the order in which it is printed: the words, and their second text.
+    texts: Vec<(String, Option<String>)>,
+    /// Yes and no.
+    answers: [Option<String>; 2],
 }
 
 impl Second {
@@ -35,12 +39,26 @@ impl Second {
         let places = 0..booklet.key.couplets.len();
         let questions =
             places.map(|at| second_language::question(booklet.matrix, booklet.key, at));
-        Some(Self { tag, name, names: names.collect(), questions: questions.collect() })
+        let texts = texts(booklet).into_iter().map(|words| {
+            let second = second_language::of_words(booklet.matrix, &words).map(str::to_owned);
+            (words, second)
+        });
+        let answer = |yes| second_language::answer(booklet.matrix, booklet.tongue, yes);
+        Some(Self {
+            tag,
+            name,
+            names: names.collect(),
+            questions: questions.collect(),
+            texts: texts.collect(),
+            answers: [true, false].map(answer),
+        })
     }
 
     /// The same without what the typeface cannot print.
     pub(crate) fn on_paper(mut self, faces: &Faces) -> Self {
-        for text in self.names.iter_mut().chain(&mut self.questions) {
+        let texts = self.texts.iter_mut().map(|(_, second)| second);
+        let texts = texts.chain(&mut self.answers).chain(&mut self.names);
+        for text in texts.chain(&mut self.questions) {
             if text.as_deref().is_some_and(|text| !lacking(faces, text).is_empty()) {
                 *text = None;
             }
@@ -62,10 +80,36 @@ impl Second {
         Some(names?.join(" / "))
     }
 
+    /// The second text of words that have no column: the title, a caution.
+    pub(crate) fn text(&self, words: &str) -> Option<&str> {
+        self.texts.iter().find(|(text, _)| text == words.trim())?.1.as_deref()
+    }
+
+    /// What an answer is called.
+    pub(crate) fn answer(&self, yes: bool) -> Option<&str> {
+        self.answers[usize::from(!yes)].as_deref()
+    }
+
     /// The second text of the question at this place of the key.
     pub(crate) fn question(&self, at: usize) -> Option<&str> {
         self.questions.get(at)?.as_deref()
     }
+}
+
+/// The words of a booklet that have no column and are printed in both languages: the title and
+/// the cautions, each once.
+fn texts(booklet: &Booklet) -> Vec<String> {
+    let matrix = booklet.matrix;
+    let title = matrix.scene().title.as_deref();
+    let everybody = safety::for_everybody(matrix);
+    let of_kinds = safety::of_kinds(matrix).map(|(_, caution)| caution);
+    let mut texts: Vec<String> = Vec::new();
+    for text in title.into_iter().chain(everybody).chain(of_kinds).map(str::trim) {
+        if !text.is_empty() && !texts.iter().any(|known| known == text) {
+            texts.push(text.to_owned());
+        }
+    }
+    texts
 }
 
 /// What is missing of the second language, for whoever prints.
@@ -77,6 +121,8 @@ pub struct Missing {
     pub names: Vec<TaxonIx>,
     /// Questions without a second text, by their places in the key.
     pub questions: Vec<usize>,
+    /// Title, cautions, yes and no without a second text, as they are printed.
+    pub texts: Vec<String>,
     /// Texts that the typeface cannot print.
     pub not_printed: usize,
     /// The letters that it lacks.
@@ -90,12 +136,21 @@ pub fn missing(booklet: &Booklet) -> Option<Missing> {
     let without = |texts: &[Option<String>]| -> Vec<usize> {
         (0..texts.len()).filter(|at| texts[*at].is_none()).collect()
     };
-    let texts = second.names.iter().chain(&second.questions).flatten();
+    let typed = second.texts.iter().map(|(_, second)| second);
+    let texts = second.names.iter().chain(&second.questions).chain(typed);
+    let texts = texts.chain(&second.answers).flatten();
     let lacking: Vec<_> =
         texts.map(|text| lacking(&faces, text)).filter(|found| !found.is_empty()).collect();
     Some(Missing {
         names: without(&second.names).into_iter().map(TaxonIx).collect(),
         questions: without(&second.questions),
+        texts: {
+            let answers = [(true, "answer-yes"), (false, "answer-no")].into_iter();
+            let answers = answers.filter(|(yes, _)| second.answer(*yes).is_none());
+            let answers = answers.map(|(_, message)| booklet.tongue.say(message));
+            let texts = second.texts.iter().filter(|(_, second)| second.is_none());
+            answers.chain(texts.map(|(words, _)| words.clone())).collect()
+        },
         not_printed: lacking.len(),
         letters: lacking.into_iter().flatten().collect(),
         language: second.name,
@@ -108,7 +163,8 @@ const LETTERS: usize = 12;
 impl Missing {
     /// Whether every name and every question is printed in both languages.
     pub fn nothing(&self) -> bool {
-        self.names.is_empty() && self.questions.is_empty() && self.not_printed == 0
+        let nothing = self.names.is_empty() && self.questions.is_empty();
+        nothing && self.texts.is_empty() && self.not_printed == 0
     }
 
     /// What is missing, a sentence for each; one sentence where nothing is.
@@ -123,6 +179,7 @@ impl Missing {
         let told = [
             count("second-names-missing", self.names.len()),
             count("second-questions-missing", self.questions.len()),
+            count("second-texts-missing", self.texts.len()),
             (self.not_printed > 0).then(|| {
                 let texts: [(&str, &dyn std::fmt::Display); 2] =
                     [("language", language), ("letters", &letters)];

@@ -8,7 +8,7 @@ mod marks;
 use std::cell::{OnceCell, RefCell};
 use std::collections::{BTreeMap, HashMap};
 
-use spinney_model::{Couplet, End, LeafSize, TaxonIx};
+use spinney_model::{Couplet, End, LeafSize, TaxonIx, Wording};
 use spinney_voice::Tongue;
 
 use crate::copies::Class;
@@ -32,6 +32,8 @@ pub(crate) const NOTES: &str = "sheet-notes";
 const LARGE_SCENE: usize = 6;
 /// A name longer than this is cut on paper.
 const LONGEST_NAME: usize = 60;
+/// An answer in the second language, in mm.
+const LONGEST_ANSWER: f64 = 30.0;
 /// Any other text of a person.
 const LONGEST_TEXT: usize = 400;
 
@@ -280,6 +282,42 @@ impl<'a> Setting<'a> {
         self.in_second(self.second.as_ref()?.name(taxon)?, style, width)
     }
 
+    /// The title in the second language; None: it has none.
+    pub(crate) fn second_title(&self, style: Style, width: f64) -> Option<Piece> {
+        self.second_text(self.booklet.matrix.scene().title.as_deref()?, style, width)
+    }
+
+    /// A title or a caution in the second language; None: it has none.
+    pub(crate) fn second_text(&self, words: &str, style: Style, width: f64) -> Option<Piece> {
+        self.in_second(self.second.as_ref()?.text(words)?, style, width)
+    }
+
+    /// Who decides, in the second language, where it is one that Spinney speaks.
+    pub(crate) fn second_rules(&self, style: Style, width: f64) -> Option<Piece> {
+        let t = spinney_voice::second_language::tongue(self.booklet.matrix)?;
+        self.in_second(&safety::local_rules(t), style, width)
+    }
+
+    /// An answer in the second language, as it stands on its tab; None: it has none, or the
+    /// question is a pair of leads.
+    pub(crate) fn second_answer(
+        &self,
+        couplet: &Couplet,
+        yes: bool,
+        scale: f64,
+    ) -> Option<Piece> {
+        let second = self.second.as_ref()?;
+        if matches!(couplet.wording, Wording::Leads { .. }) {
+            return None;
+        }
+        let ink = if yes { Ink::Paper } else { Ink::Ink };
+        let style =
+            Style { size: Style::SMALL.size * scale.max(1.0), ..Style::SMALL.inked(ink) };
+        let block = self.block(second.answer(yes)?, style, LONGEST_ANSWER);
+        let block = block.at_most(&self.faces, 1);
+        Some(Piece::text(block, Role::Second(second.tag)))
+    }
+
     /// A heading; levels as in [`Role::Heading`].
     pub(crate) fn heading(&self, level: u8, text: &str, style: Style, width: f64) -> Piece {
         Piece::text(self.block(text, style, width), Role::Heading(level))
@@ -406,6 +444,21 @@ impl<'a> Setting<'a> {
 
     /// The title lines of a sheet's first page; `low` puts them on as few as possible.
     pub(crate) fn masthead(&self, frame: &Frame, sheet: &str, low: bool) -> Piece {
+        self.head(frame, sheet, low, |_| None)
+    }
+
+    /// The same with the title in both languages.
+    pub(crate) fn masthead_in_two(&self, frame: &Frame, sheet: &str, low: bool) -> Piece {
+        self.head(frame, sheet, low, |room| self.second_title(Style::BODY, room))
+    }
+
+    fn head(
+        &self,
+        frame: &Frame,
+        sheet: &str,
+        low: bool,
+        second: impl Fn(f64) -> Option<Piece>,
+    ) -> Piece {
         let wide = frame.wide();
         // A long title is set a step smaller beside a smaller twig, if one line is saved.
         let fits = |style: Style, twig: f64| {
@@ -436,8 +489,14 @@ impl<'a> Setting<'a> {
             let y = top + (title.h - line.height) / 2.0 + 0.7;
             head = head.with(0.0, top, title);
             head = head.with(beside, y, Piece::text(line, Role::Paragraph));
+            if let Some(second) = second(room) {
+                head = head.then(0.0, second);
+            }
         } else {
             head = head.with(0.0, top, title);
+            if let Some(second) = second(room) {
+                head = head.then(0.0, second);
+            }
             if !scene.is_empty() {
                 let block = self.block(&scene, Style::BODY, room);
                 // A page of large print is not all head.

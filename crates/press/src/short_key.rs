@@ -77,7 +77,7 @@ fn roomy(laid: impl Fn(f64) -> Vec<Page>) -> Vec<Page> {
 fn laid(setting: &Setting, paper: Paper, with_words: bool, gap: f64) -> Vec<Page> {
     let frame = setting.frame_of_key(paper, false, "sheet-key", OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
-    flow.put(0.0, setting.masthead(&frame, &setting.say("sheet-key"), true));
+    flow.put(0.0, setting.masthead_in_two(&frame, &setting.say("sheet-key"), true));
     let look = Boxed { fill: Some(Ink::Tint), pen: None, gap: 1.0 };
     let how_to = how_to(setting, with_words, flow.wide() - 2.0 * Flow::PADDING);
     flow.boxed(3.0, vec![how_to], look);
@@ -204,12 +204,8 @@ fn way(
 ) -> Piece {
     let to = if yes { &couplet.yes } else { &couplet.no };
     let answers = answer_words(setting.t(), couplet);
-    let tab = setting.scaled_answer(
-        &if yes { answers.0 } else { answers.1 },
-        yes,
-        Role::Label,
-        look.row / ROW,
-    );
+    let word = if yes { answers.0 } else { answers.1 };
+    let (tab, second) = setting.tab_in_two(couplet, yes, &word, look.row / ROW);
     let arrow = drawing::arrow(ARROW, if yes { Dash::Solid } else { Dash::Dashed });
     let (beside, down) = (tab.w + 0.6, (look.row - 3.2) / 2.0);
     let start = beside + arrow.w + 1.4;
@@ -221,6 +217,7 @@ fn way(
     };
     let body = match &couplet.wording {
         Wording::Question(_) => {
+            let body = second.with(0.0, 0.0, body);
             tab.with(beside, down, arrow).with(0.0, 0.0, body.grouped(Group::Body))
         }
         Wording::Leads { yes: first, no: second } => {

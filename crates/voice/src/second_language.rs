@@ -10,7 +10,7 @@
 
 use spinney_model::{Ask, Asked, Character, Key, Matrix, OtherName, Scale, Taxon, Wording};
 
-use crate::wording;
+use crate::{Tongue, wording};
 
 /// Languages that children bring along: the tag, and what they are called in themselves, in
 /// English and in German.
@@ -101,16 +101,38 @@ pub fn name_of<'t>(taxon: &'t Taxon, tag: &str) -> Option<&'t str> {
     said(taxon.second_name.as_deref()).or_else(|| said(other()))
 }
 
+/// The second language, where it is one that Spinney speaks itself.
+pub fn tongue(matrix: &Matrix) -> Option<Tongue> {
+    let tag = tag_of(name(matrix)?);
+    let ours = crate::LANGUAGES.iter().any(|(ours, _)| *ours == tag);
+    ours.then(|| Tongue::for_person(&[tag.to_owned()]))
+}
+
+/// The second text of words that are printed and have no column: the title, a caution, `yes`.
+/// It is typed like that of a question; None: nobody typed one.
+pub fn of_words<'m>(matrix: &'m Matrix, words: &str) -> Option<&'m str> {
+    let words = folded(words);
+    let typed = matrix.scene().second_questions.iter();
+    let mut of_these = typed.filter(|pair| folded(&pair.text) == words);
+    of_these.find_map(|pair| said(Some(&pair.second)))
+}
+
+/// What an answer is called in the second language: as somebody typed it, else as our own
+/// messages have it.
+pub fn answer(matrix: &Matrix, t: Tongue, yes: bool) -> Option<String> {
+    name(matrix)?;
+    let message = if yes { "answer-yes" } else { "answer-no" };
+    let typed = of_words(matrix, &t.say(message)).map(str::to_owned);
+    typed.or_else(|| Some(tongue(matrix)?.say(message)))
+}
+
 /// The second text of a couplet; None: nobody typed one that says what it asks.
 ///
 /// A text for the very words that are printed comes first, then the column's own question in the
 /// second language with the number or the states in its gap.
 pub fn question(matrix: &Matrix, key: &Key, at: usize) -> Option<String> {
     let Wording::Question(printed) = &key.couplets[at].wording else { return None };
-    let printed = folded(printed);
-    let by_hand = matrix.scene().second_questions.iter();
-    let mut of_these_words = by_hand.filter(|pair| folded(&pair.text) == printed);
-    if let Some(text) = of_these_words.find_map(|pair| said(Some(&pair.second))) {
+    if let Some(text) = of_words(matrix, printed) {
         return Some(text.to_owned());
     }
     of_a_column(matrix, &wording::said(matrix, key, at)?)

@@ -73,6 +73,70 @@ fn the_empty_template_lacks_nothing_but_kinds() {
     assert_eq!(error, TableError::NoKinds { name: "table".to_owned() });
 }
 
+/// The template's own headings, filled in by a spreadsheet: what the second language needs is
+/// read from an XLSX file as from any other.
+#[test]
+fn the_second_language_is_filled_in_under_the_headings_of_the_template() {
+    let mut book = opened();
+    let mut filled = rust_xlsxwriter::Workbook::new();
+    let typed = [
+        ("characters", "second question", "Czy liść jest {}?"),
+        ("characters", "second states", "in one piece = w całości; like a feather = pierzasty"),
+        ("kinds", "kind", "hazel"),
+        ("kinds", "second name", "leszczyna"),
+    ];
+    for name in ["table", "characters", "kinds", "about"] {
+        let range = book.worksheet_range(name).unwrap();
+        let mut lines: Vec<Vec<String>> =
+            range.rows().map(|row| row.iter().map(text).collect()).collect();
+        let headings = lines[0].clone();
+        let put = |line: &mut Vec<String>, heading: &str, typed: &str| {
+            let at = headings.iter().position(|other| other == heading);
+            line[at.unwrap_or_else(|| panic!("{name} has no {heading}"))] = typed.to_owned();
+        };
+        if name == "table" {
+            lines.push(["hazel", "in one piece", "10-20"].map(str::to_owned).to_vec());
+            lines.push(["ash", "like a feather", "30-40"].map(str::to_owned).to_vec());
+        }
+        if name == "kinds" {
+            lines.truncate(1);
+            lines.push(vec![String::new(); headings.len()]);
+        }
+        for (_, heading, typed) in typed.iter().filter(|(of, ..)| *of == name) {
+            put(&mut lines[1], heading, typed);
+        }
+        if name == "about" {
+            let row = |what: &str, text: &str| vec![what.to_owned(), text.to_owned()];
+            lines.retain(|line| line[0] != "second language" && line[0] != "second question");
+            lines.push(row("second language", "Polski"));
+            lines.push(row("second question", "yes = tak"));
+            lines.push(row("second question", "Is it hollow? = Czy jest pusty?"));
+        }
+        let sheet = filled.add_worksheet();
+        sheet.set_name(name).unwrap();
+        for (y, line) in lines.iter().enumerate() {
+            for (x, typed) in line.iter().enumerate() {
+                sheet.write_string(y as u32, x as u16, typed).unwrap();
+            }
+        }
+    }
+    let bytes = filled.save_to_buffer().unwrap();
+    let table = Source { name: "leaves.xlsx".to_owned(), bytes };
+    let sources = Sources { table, ..Sources::default() };
+    let matrix = read(&sources, &Settings::default()).unwrap().matrix;
+    assert_eq!(matrix.taxa()[0].second_name.as_deref(), Some("leszczyna"));
+    let form = &matrix.characters()[0];
+    assert_eq!(form.second_question.as_deref(), Some("Czy liść jest {}?"));
+    let states: Vec<_> =
+        form.second_states.iter().map(|pair| (&*pair.text, &*pair.second)).collect();
+    assert_eq!(states, [("in one piece", "w całości"), ("like a feather", "pierzasty")]);
+    let scene = matrix.scene();
+    assert_eq!(scene.second_language.as_deref(), Some("Polski"));
+    let pairs: Vec<_> =
+        scene.second_questions.iter().map(|pair| (&*pair.text, &*pair.second)).collect();
+    assert_eq!(pairs, [("yes", "tak"), ("Is it hollow?", "Czy jest pusty?")]);
+}
+
 #[test]
 fn the_same_date_gives_the_same_bytes() {
     assert_eq!(xlsx("2026-10-03"), xlsx("2026-10-03"));

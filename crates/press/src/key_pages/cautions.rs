@@ -40,16 +40,26 @@ pub(crate) fn pieces(
 ) -> Vec<Piece> {
     let strong = Style { weight: Weight::Bold, ..style };
     let everybody = safety::for_everybody(setting.booklet.matrix);
-    let mut pieces: Vec<Piece> =
-        everybody.map(|text| setting.text(text, strong, wide)).into_iter().collect();
+    // The second text of a caution stands beneath it, and never on another page.
+    let in_both = |piece: Piece, text: &str| match setting.second_text(text, style, wide) {
+        Some(second) => piece.then(0.0, second),
+        None => piece,
+    };
+    let mut pieces: Vec<Piece> = Vec::new();
+    pieces.extend(everybody.map(|text| in_both(setting.text(text, strong, wide), text)));
     for (taxon, caution) in safety::of_kinds(setting.booklet.matrix) {
         let name = format!("{}: ", setting.name(taxon));
-        pieces.push(setting.runs(&[(&name, strong), (caution, style)], wide));
+        let piece = setting.runs(&[(&name, strong), (caution, style)], wide);
+        pieces.push(in_both(piece, caution));
     }
     if pieces.is_empty() {
         return pieces;
     }
-    pieces.push(setting.text(&safety::local_rules(setting.t()), Style::SMALL, wide));
+    let rules = setting.text(&safety::local_rules(setting.t()), Style::SMALL, wide);
+    pieces.push(match setting.second_rules(Style::SMALL, wide) {
+        Some(second) => rules.then(0.0, second),
+        None => rules,
+    });
     let sign = drawing::warning(8.0);
     let large = heading.inked(Ink::Berry);
     let title = setting.heading(2, &setting.say("sheet-before-you-touch"), large, wide - 11.0);

@@ -174,7 +174,8 @@ fn taken(shown: &[Shown]) -> f64 {
 fn way(setting: &Setting, couplet: &Couplet, yes: bool, (from, wide): (f64, f64)) -> Piece {
     let to = if yes { &couplet.yes } else { &couplet.no };
     let words = answer_words(setting.t(), couplet);
-    let tab = setting.tab(&if yes { words.0 } else { words.1 }, yes);
+    let (tab, second_word) =
+        setting.tab_in_two(couplet, yes, &if yes { words.0 } else { words.1 }, 1.0);
     let arrow = drawing::arrow(10.0, if yes { Dash::Solid } else { Dash::Dashed });
     let beside = from + tab.w + 0.8;
     let down = (ROW - arrow.h) / 2.0;
@@ -182,7 +183,9 @@ fn way(setting: &Setting, couplet: &Couplet, yes: bool, (from, wide): (f64, f64)
     let Wording::Leads { yes: first, no: second } = &couplet.wording else {
         let top = ((least - ROW) / 2.0).max(0.0);
         let start = (beside + arrow.w + 1.7, top);
-        let body = destination(setting, to, start, (wide, least)).grouped(Group::Body);
+        let body = destination(setting, to, start, (wide, least));
+        let body = Piece::default().with(from, top, second_word).with(0.0, 0.0, body);
+        let body = body.grouped(Group::Body);
         let head = Piece::blank(from, 0.0).with(from, top, tab);
         return head.with(beside, top + down, arrow).with(0.0, 0.0, body);
     };

@@ -12,10 +12,10 @@ use crate::{Booklet, fitting, safety};
 
 use super::tree::{Tree, Way};
 use super::typed::Typed;
-use super::{mark, stamp_words};
+use super::{Parts, mark, stamp_words};
 
 /// The head of every screen: the stamp and the title.
-pub(super) fn header(booklet: &Booklet, title: &str) -> Markup {
+pub(super) fn header(booklet: &Booklet, parts: Parts<'_>, title: &str) -> Markup {
     let scene = booklet.matrix.scene();
     let said: Vec<&str> =
         [&scene.place, &scene.season].into_iter().flatten().map(String::as_str).collect();
@@ -25,13 +25,19 @@ pub(super) fn header(booklet: &Booklet, title: &str) -> Markup {
                 p.stamp { strong { (words) } }
             }
             h1 { (Typed(title)) }
+            (parts.in_second(parts.second.and_then(|second| second.text(title))))
             @if !said.is_empty() { p.scene { (Typed(&said.join(", "))) } }
         }
     }
 }
 
 /// The first screen: what is needed, how it goes, what to mind, which pictures are elsewhere.
-pub(super) fn start(booklet: &Booklet, tree: &Tree, of_pictures: Markup) -> Markup {
+pub(super) fn start(
+    booklet: &Booklet,
+    tree: &Tree,
+    parts: Parts<'_>,
+    of_pictures: Markup,
+) -> Markup {
     let t = booklet.tongue;
     html! {
         section.screen #start {
@@ -48,7 +54,7 @@ pub(super) fn start(booklet: &Booklet, tree: &Tree, of_pictures: Markup) -> Mark
                     li { (t.say("phone-how-sentence")) }
                 }
             }
-            (cautions(booklet))
+            (cautions(booklet, parts))
             (of_pictures)
             @if tree.questions.is_empty() { p { (t.say("phone-no-question")) } }
             @else { p.begin { a href=(tree.anchor(Way::Question(0))) { (t.say("try-begin")) } } }
@@ -58,7 +64,7 @@ pub(super) fn start(booklet: &Booklet, tree: &Tree, of_pictures: Markup) -> Mark
 
 /// What everybody must know and what may hurt, before the first question; kinds with the same
 /// caution together.
-fn cautions(booklet: &Booklet) -> Markup {
+fn cautions(booklet: &Booklet, parts: Parts<'_>) -> Markup {
     let mut said: BTreeMap<&str, (usize, Vec<&str>)> = BTreeMap::new();
     for (ix, caution) in safety::of_kinds(booklet.matrix) {
         let first = said.entry(caution).or_insert((ix.0, Vec::new()));
@@ -67,15 +73,20 @@ fn cautions(booklet: &Booklet) -> Markup {
     let everybody = safety::for_everybody(booklet.matrix);
     let mut lines: Vec<_> = said.into_iter().collect();
     lines.sort_by_key(|(_, (first, _))| *first);
+    let second =
+        |text: &str| parts.in_second(parts.second.and_then(|second| second.text(text)));
     html! {
         @if !lines.is_empty() || everybody.is_some() {
             div.caution {
                 h3 { (mark("caution")) (booklet.tongue.say("try-care")) }
-                @if let Some(text) = everybody { p { strong { (Typed(text)) } } }
+                @if let Some(text) = everybody {
+                    p { strong { (Typed(text)) } }
+                    (second(text))
+                }
                 @if !lines.is_empty() {
                     ul {
                         @for (caution, (_, names)) in lines {
-                            li { strong { (Typed(&names.join(", "))) } ": " (Typed(caution)) }
+                            li { strong { (Typed(&names.join(", "))) } ": " (Typed(caution)) (second(caution)) }
                         }
                     }
                 }

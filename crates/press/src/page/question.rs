@@ -30,6 +30,15 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, parts: Parts<'_>, ix: usiz
         }
     };
     let leads = matches!(question.couplet.wording, Wording::Leads { .. });
+    let in_second = |yes: bool| {
+        let second = second.filter(|_| !leads);
+        let second = second.and_then(|second| Some((second.tag, second.answer(yes)?)));
+        html! {
+            @if let Some((tag, word)) = second {
+                " " span.second lang=(tag) dir="auto" { (Typed(word)) }
+            }
+        }
+    };
     html! {
         section.screen.question id=(question.id) data-number=(number) {
             h2 tabindex="-1" { span.number { (t.with("try-step", &[("number", &number)])) } " " (Typed(&asks)) }
@@ -39,8 +48,8 @@ pub(super) fn section(booklet: &Booklet, tree: &Tree, parts: Parts<'_>, ix: usiz
             }
             (before_touching(booklet, tree, ix))
             div.answers.leads[leads] {
-                (answer(booklet, tree, ("yes", &yes, shown.answer(ix, true)), question.yes))
-                (answer(booklet, tree, ("no", &no, shown.answer(ix, false)), question.no))
+                (answer(booklet, tree, ("yes", &yes, in_second(true), shown.answer(ix, true)), question.yes))
+                (answer(booklet, tree, ("no", &no, in_second(false), shown.answer(ix, false)), question.no))
             }
             p.cannot-row {
                 a.cannot href="#cannot-tell" { (mark("fork")) span { (t.say("phone-cannot-tell")) } }
@@ -64,7 +73,7 @@ fn worded(t: Tongue, text: &str) -> String {
 fn answer(
     booklet: &Booklet,
     tree: &Tree,
-    (side, word, looks): (&str, &str, Markup),
+    (side, word, second, looks): (&str, &str, Markup, Markup),
     to: Way,
 ) -> Markup {
     let goes = match to {
@@ -77,7 +86,7 @@ fn answer(
     html! {
         a.{ "answer " (side) } href=(tree.anchor(to)) {
             (mark(side))
-            strong { (Typed(word)) } " " (looks) span.goes { (Typed(&goes)) }
+            strong { (Typed(word)) } (second) " " (looks) span.goes { (Typed(&goes)) }
         }
     }
 }

@@ -3,17 +3,19 @@
 //! From a kind, an answer or a number to a small piece. A mark never says by colour alone what
 //! it says: yes is a leaf with the word in it, no a square with the word in it.
 
-use spinney_model::{Drawing, TaxonIx};
+use spinney_model::{Couplet, Drawing, TaxonIx};
 
 use super::Setting;
 use crate::picture::NoPicture;
 use crate::sheet::ink::{Ink, Pen, Style};
 use crate::sheet::picture::Pixels;
 use crate::sheet::{Group, Path, Piece, Role, Segment};
+use crate::{drawing, lines, places};
 
+/// A tab, width and height in mm.
+const TAB: (f64, f64) = (13.0, 7.0);
 /// The line to hold a real ruler against, in mm: printers shrink.
 const CHECK: f64 = 100.0;
-use crate::{drawing, lines, places};
 
 impl Setting<'_> {
     /// Whether there is a picture of a kind that can be shown.
@@ -173,14 +175,45 @@ impl Setting<'_> {
 
     /// The same, as much larger as the letters around it.
     pub(crate) fn scaled_answer(&self, word: &str, yes: bool, role: Role, scale: f64) -> Piece {
-        let (w, h) = (13.0 * scale, 7.0 * scale);
+        self.answer_with(word, yes, role, (scale, 0.0))
+    }
+
+    /// The tab of an answer with its word in both languages: the tab, and what stands on it of
+    /// the second, which belongs to what the answer leads to.
+    pub(crate) fn tab_in_two(
+        &self,
+        couplet: &Couplet,
+        yes: bool,
+        word: &str,
+        scale: f64,
+    ) -> (Piece, Piece) {
+        let Some(second) = self.second_answer(couplet, yes, scale) else {
+            let tab = self.scaled_answer(word, yes, Role::Label, scale);
+            return (tab, Piece::default());
+        };
+        let (more, h) = (second.w + 2.0 * scale, TAB.1 * scale);
+        let tab = self.answer_with(word, yes, Role::Label, (scale, more));
+        let (x, y) = (TAB.0 * scale, (h - second.h) / 2.0);
+        (tab, Piece::default().with(x, y, second))
+    }
+
+    /// A tab so much wider than its word needs, in mm.
+    fn answer_with(
+        &self,
+        word: &str,
+        yes: bool,
+        role: Role,
+        (scale, more): (f64, f64),
+    ) -> Piece {
+        let (first, h) = (TAB.0 * scale, TAB.1 * scale);
+        let w = first + more;
         let style = Style { size: Style::STRONG.size * scale, ..Style::STRONG };
         let (tab, ink) = if yes {
             (drawing::leaf_tab(w, h), Ink::Paper)
         } else {
             (drawing::square_tab(w, h), Ink::Ink)
         };
-        let block = self.block(word, style.inked(ink), w).centred(w);
+        let block = self.block(word, style.inked(ink), first).centred(first);
         let y = (h - block.height) / 2.0;
         tab.with(0.0, y, Piece::text(block, role)).at_least(w, h)
     }

@@ -125,7 +125,7 @@ finds-second-language = Eine zweite Sprache auf den Arbeitsblättern: Ihr schrei
 finds-second-language-example = Polski
 finds-before = Bevor es losgeht: woran die Erwachsenen denken, eine Zeile für jede Sache
 finds-before-example = Die Besitzerin des Grundstücks fragen.
-finds-second-questions = Fragen in euren eigenen Worten, in der zweiten Sprache: eine Zeile für jede, mit = dazwischen
+finds-second-questions = Fragen in euren eigenen Worten, Titel, Warnungen, ja und nein in der zweiten Sprache: eine Zeile für jede, mit = dazwischen
 finds-second-questions-example = Ist er hohl? = Czy jest pusty w środku?
 finds-keep = Speichern
 finds-name = Name

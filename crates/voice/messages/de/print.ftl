@@ -2,7 +2,7 @@
 
 print-title = Drucken
 print-second-type = Was fehlt, gleich hier aufschreiben
-second-whole = Jeder Name und jede Frage steht auch in der zweiten Sprache da ({ $language }).
+second-whole = Jeder Name, jede Frage, der Titel und die Warnungen stehen auch in der zweiten Sprache da ({ $language }).
 second-names-missing = { $count ->
     [one] 1 Art hat noch keinen Namen in der zweiten Sprache ({ $language }). Gedruckt wird nur der erste.
    *[other] { $count } Arten haben noch keinen Namen in der zweiten Sprache ({ $language }). Gedruckt wird nur der erste.
@@ -10,6 +10,10 @@ second-names-missing = { $count ->
 second-questions-missing = { $count ->
     [one] 1 Frage steht noch nicht in der zweiten Sprache da ({ $language }). Gedruckt wird sie nur in der ersten.
    *[other] { $count } Fragen stehen noch nicht in der zweiten Sprache da ({ $language }). Gedruckt werden sie nur in der ersten.
+}
+second-texts-missing = { $count ->
+    [one] 1 anderer Text (Titel, Warnung, ja oder nein) steht noch nicht in der zweiten Sprache da ({ $language }). Gedruckt wird er nur in der ersten.
+   *[other] { $count } andere Texte (Titel, Warnungen, ja und nein) stehen noch nicht in der zweiten Sprache da ({ $language }). Gedruckt werden sie nur in der ersten.
 }
 second-not-printed = { $count ->
     [one] 1 Text in der zweiten Sprache ({ $language }) fehlt auf Papier: Der Schrift fehlt { $letters }. Auf der Seite fürs Handy steht er.

@@ -125,7 +125,7 @@ finds-second-language = A second language on the sheets: you type each name and 
 finds-second-language-example = Polski
 finds-before = Before you go: what the adults see to, one line each
 finds-before-example = Ask the land's owner.
-finds-second-questions = Questions in your own words, in the second language: one line each, with = between
+finds-second-questions = Questions in your own words, the title, a caution, yes and no in the second language: one line each, with = between
 finds-second-questions-example = Is it hollow? = Czy jest pusty w środku?
 finds-keep = Keep
 finds-name = Name

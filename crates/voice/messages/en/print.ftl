@@ -2,7 +2,7 @@
 
 print-title = Print
 print-second-type = Type what is missing
-second-whole = Every name and every question is there in the second language too ({ $language }).
+second-whole = Every name, every question, the title and the cautions are there in the second language too ({ $language }).
 second-names-missing = { $count ->
     [one] 1 kind has no name in the second language yet ({ $language }). Only its first name is printed.
    *[other] { $count } kinds have no name in the second language yet ({ $language }). Only their first names are printed.
@@ -10,6 +10,10 @@ second-names-missing = { $count ->
 second-questions-missing = { $count ->
     [one] 1 question has no text in the second language yet ({ $language }). Only the first is printed.
    *[other] { $count } questions have no text in the second language yet ({ $language }). Only the first is printed.
+}
+second-texts-missing = { $count ->
+    [one] 1 other text (the title, a caution, yes or no) is not there in the second language yet ({ $language }). Only the first is printed.
+   *[other] { $count } other texts (the title, cautions, yes and no) are not there in the second language yet ({ $language }). Only the first is printed.
 }
 second-not-printed = { $count ->
     [one] 1 text in the second language ({ $language }) is left out on paper: the typeface lacks { $letters }. The page for a phone has it.

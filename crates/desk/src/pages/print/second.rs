@@ -1,8 +1,8 @@
 //! What is missing of the second language: said, and typed right there.
 //!
-//! From a key that is bound for the press to sentences and a form with a line for each name and
-//! each question that has no second text yet. A question is kept with the very words that are
-//! printed. Nothing is asked where the sheets are in one language.
+//! From a key that is bound for the press to sentences and a form with a line for each name, each
+//! question and whatever else has no second text yet: title, cautions, yes and no. All but names are
+//! kept with the very words that are printed. Nothing is asked where the sheets are in one language.
 
 use maud::{Markup, html};
 use spinney_collection::Collection;
@@ -29,7 +29,9 @@ pub(super) fn form(t: Tongue, bound: &Bound, back: &str) -> Markup {
         .take(AT_ONCE)
         .map(|at| (bound.made.layer.kinds[at.0], booklet.matrix.taxon(*at).name.as_str()))
         .collect();
-    let mut questions: Vec<&str> = Vec::new();
+    // What has no column is typed like a question: the title, cautions, yes and no.
+    let mut questions: Vec<&str> =
+        missing.texts.iter().map(String::as_str).take(AT_ONCE).collect();
     for at in &missing.questions {
         let words = booklet.key.couplets[*at].wording.first();
         // What is asked twice is typed once.
