@@ -28,7 +28,8 @@ pub(crate) fn flat(photograph: &RgbImage) -> Option<Picture> {
     Some(Picture {
         pixels,
         scale: PictureScale::OfCard { dpi, off: tilt.off },
-        flattened: true,
+        halved: false,
+        of_file: false,
     })
 }
 

@@ -63,5 +63,6 @@ pub fn measure(picture: &Picture) -> Result<MeasuredPicture, PictureError> {
         return Err(PictureError::NothingThere);
     }
     let empty = MeasuredPicture::of(picture.pixels.dimensions());
-    Ok(MeasuredPicture { scale: picture.scale, leaves, left_out, aside: found.aside, ..empty })
+    let (scale, halved, aside) = (picture.scale, picture.halved, found.aside);
+    Ok(MeasuredPicture { scale, halved, leaves, left_out, aside, ..empty })
 }

@@ -1,7 +1,8 @@
 //! A picture: bytes to upright pixels on white, and how large a pixel is.
 //!
-//! From the bytes of a PNG or JPEG file, judged by its header before it is unpacked, to eight bits
-//! a colour, turned as the file says (Exif, orientation). Clear parts are white paper.
+//! From the bytes of a PNG, JPEG, TIFF, WebP or BMP file, judged by its header before it is unpacked, to
+//! eight bits a colour, turned as the file says (Exif, orientation). Clear parts are white paper; of a
+//! file with several pages it is the first.
 
 use std::borrow::Cow;
 use std::io::Cursor;
@@ -10,18 +11,34 @@ use image::metadata::Orientation;
 use image::{
     DynamicImage, ImageDecoder, ImageError, ImageFormat, ImageReader, Limits, RgbImage,
 };
-use spinney_model::limits::{PICTURE_BYTES, PICTURE_PIXELS, PICTURE_SIDE, PICTURE_STEPWISE};
+use spinney_model::limits::{
+    PICTURE_PIXELS, PICTURE_STEPWISE, SCAN_BYTES, SCAN_PIXELS, SCAN_SIDE,
+};
 use spinney_model::{PictureError, PictureScale};
 
 use crate::{card, resolution};
 
-/// The most memory that unpacking one picture may take, in bytes: eight for each pixel, which
-/// sixteen bits a colour and clear parts need.
-const MOST_MEMORY: u64 = PICTURE_PIXELS * 8;
+/// What is read.
+const FORMATS: [ImageFormat; 5] = [
+    ImageFormat::Png,
+    ImageFormat::Jpeg,
+    ImageFormat::Tiff,
+    ImageFormat::WebP,
+    ImageFormat::Bmp,
+];
+
+/// The most memory that unpacking one picture may take, in bytes, where there is much: eight for each
+/// pixel of one that is measured whole, which sixteen bits a colour and clear parts need; three for
+/// each of a larger one.
+const MOST_MEMORY: u64 =
+    if PICTURE_PIXELS * 8 < SCAN_PIXELS * 3 { SCAN_PIXELS * 3 } else { PICTURE_PIXELS * 8 };
 
 /// The most memory that unpacking one picture may take where little is to be had: three bytes
 /// for each pixel, as scanners write them.
 pub const LITTLE_MEMORY: u64 = PICTURE_PIXELS * 3;
+
+/// The longest side of what is shown of a picture that no screen shows as it is, in pixels.
+const SHOWN: u32 = 2000;
 
 /// A picture, unpacked.
 pub struct Picture {
@@ -29,8 +46,11 @@ pub struct Picture {
     pub pixels: RgbImage,
     /// How large a pixel is.
     pub scale: PictureScale,
-    /// Whether it is no longer what the file shows: a photograph laid flat by its scale card.
-    pub(crate) flattened: bool,
+    /// Whether a pixel is two by two of the file's.
+    pub halved: bool,
+    /// Whether its file shows it, to whoever reads PNG and JPEG alone: it does not where a photograph was
+    /// laid flat by its scale card.
+    pub(crate) of_file: bool,
 }
 
 impl Picture {
@@ -43,29 +63,38 @@ impl Picture {
         }
     }
 
-    /// What was looked at, as a file: the picture's own, or what it was laid flat to (PNG).
+    /// What was looked at, as a file: the picture's own, or a smaller copy (PNG) of what was measured.
     ///
     /// **Errors**: there is no memory to pack it.
     pub fn looked_at<'f>(&self, file: &'f [u8]) -> Result<Cow<'f, [u8]>, PictureError> {
-        if !self.flattened {
+        if self.of_file {
             return Ok(Cow::Borrowed(file));
         }
-        let mut packed = Vec::new();
-        self.pixels
-            .write_to(&mut Cursor::new(&mut packed), ImageFormat::Png)
-            .map_err(|_| PictureError::TooLarge)?;
-        Ok(Cow::Owned(packed))
+        let (width, height) = self.pixels.dimensions();
+        let mut packed = Cursor::new(Vec::new());
+        let written = match width.max(height) <= SHOWN {
+            true => self.pixels.write_to(&mut packed, ImageFormat::Png),
+            false => {
+                let part = f64::from(SHOWN) / f64::from(width.max(height));
+                let side = |side: u32| ((f64::from(side) * part).round() as u32).max(1);
+                let (width, height) = (side(width), side(height));
+                image::imageops::thumbnail(&self.pixels, width, height)
+                    .write_to(&mut packed, ImageFormat::Png)
+            }
+        };
+        written.map_err(|_| PictureError::TooLarge { most: SCAN_PIXELS })?;
+        Ok(Cow::Owned(packed.into_inner()))
     }
 }
 
 /// Reads a picture. What the person says of its dots per inch goes before what the file says. Where
-/// neither says it for certain a scale card is looked for, and what lies on it is laid flat.
+/// neither says it for certain a scale card is looked for, and what lies on it is laid flat. Of one with
+/// more than [`PICTURE_PIXELS`] each two by two become one.
 ///
-/// **Errors**: neither PNG nor JPEG, or damaged; more bytes or pixels than are unpacked.
+/// **Errors**: none of the formats that are read, or damaged; more bytes or pixels than are unpacked.
 pub fn read(bytes: &[u8], said: Option<f64>) -> Result<Picture, PictureError> {
-    let (picture, scale) = opened(bytes, said, MOST_MEMORY)?;
-    let picture = Picture { pixels: on_paper(picture), scale, flattened: false };
-    Ok(picture.on_card().unwrap_or(picture))
+    let most = Most { pixels: SCAN_PIXELS, memory: MOST_MEMORY };
+    read_with(bytes, said, &most, PICTURE_PIXELS).map(|small| small.picture)
 }
 
 /// A picture that was read in little memory.
@@ -74,72 +103,98 @@ pub struct Small {
     pub picture: Picture,
     /// How large its pixels were in the file.
     pub scale: PictureScale,
-    /// Whether each two by two of the file's pixels became one.
-    pub halved: bool,
 }
 
 /// Reads a picture in little memory: of one with more than so many pixels, each two by two
 /// become one.
 ///
 /// **Errors**: as for [`read`]; and where unpacking takes more than [`LITTLE_MEMORY`].
-pub fn read_small(bytes: &[u8], said: Option<f64>, most: u64) -> Result<Small, PictureError> {
-    let (picture, scale) = opened(bytes, said, LITTLE_MEMORY)?;
+pub fn read_small(bytes: &[u8], said: Option<f64>, whole: u64) -> Result<Small, PictureError> {
+    let most = Most { pixels: PICTURE_PIXELS, memory: LITTLE_MEMORY };
+    read_with(bytes, said, &most, whole)
+}
+
+/// What may be unpacked.
+struct Most {
+    pixels: u64,
+    memory: u64,
+}
+
+/// Reads a picture; of one with more than so many pixels each two by two become one.
+fn read_with(
+    bytes: &[u8],
+    said: Option<f64>,
+    most: &Most,
+    whole: u64,
+) -> Result<Small, PictureError> {
+    let Opened { picture, scale, format } = opened(bytes, said, most)?;
     let (width, height) = (picture.width(), picture.height());
-    let halved = u64::from(width) * u64::from(height) > most;
+    let halved = u64::from(width) * u64::from(height) > whole;
+    let of_file = matches!(format, ImageFormat::Png | ImageFormat::Jpeg)
+        && count(&picture) <= PICTURE_PIXELS;
     let small = match halved {
-        false => Picture { pixels: on_paper(picture), scale, flattened: false },
+        false => Picture { pixels: on_paper(picture), scale, halved, of_file },
         true => {
             let half = picture.thumbnail_exact(width.div_ceil(2), height.div_ceil(2));
             drop(picture);
-            Picture { pixels: on_paper(half), scale: scale.halved(), flattened: false }
+            Picture { pixels: on_paper(half), scale: scale.halved(), halved, of_file }
         }
     };
     Ok(match small.on_card() {
-        Some(flat) => Small { scale: flat.scale, picture: flat, halved: false },
-        None => Small { picture: small, scale, halved },
+        Some(flat) => Small { scale: flat.scale, picture: flat },
+        None => Small { picture: small, scale },
     })
 }
 
-/// A picture as it is unpacked, upright, and how large its pixels are.
-fn opened(
-    bytes: &[u8],
-    said: Option<f64>,
-    memory: u64,
-) -> Result<(DynamicImage, PictureScale), PictureError> {
-    if bytes.len() > PICTURE_BYTES {
-        return Err(PictureError::TooLarge);
+fn count(picture: &DynamicImage) -> u64 {
+    u64::from(picture.width()) * u64::from(picture.height())
+}
+
+/// A picture as it is unpacked, upright.
+struct Opened {
+    picture: DynamicImage,
+    /// How large its pixels are.
+    scale: PictureScale,
+    format: ImageFormat,
+}
+
+fn opened(bytes: &[u8], said: Option<f64>, most: &Most) -> Result<Opened, PictureError> {
+    let too_large = PictureError::TooLarge { most: most.pixels };
+    if bytes.len() > SCAN_BYTES {
+        return Err(too_large);
     }
     let reader = ImageReader::new(Cursor::new(bytes));
     let mut reader = reader.with_guessed_format().map_err(|_| PictureError::NotRead)?;
-    let format = reader.format();
-    if !matches!(format, Some(ImageFormat::Png | ImageFormat::Jpeg)) {
-        return Err(PictureError::NotRead);
-    }
+    let format = reader.format().filter(|format| FORMATS.contains(format));
+    let format = format.ok_or(PictureError::NotRead)?;
     let mut limits = Limits::default();
-    limits.max_image_width = Some(PICTURE_SIDE);
-    limits.max_image_height = Some(PICTURE_SIDE);
-    limits.max_alloc = Some(memory);
+    limits.max_image_width = Some(SCAN_SIDE);
+    limits.max_image_height = Some(SCAN_SIDE);
+    limits.max_alloc = Some(most.memory);
     reader.limits(limits);
     let why = |error| match error {
-        ImageError::Limits(_) => PictureError::TooLarge,
+        ImageError::Limits(_) => too_large,
         _ => PictureError::NotRead,
     };
     let mut decoder = reader.into_decoder().map_err(why)?;
     let head = resolution::head(bytes);
     let (width, height) = decoder.dimensions();
-    let most = if head.stepwise { PICTURE_STEPWISE } else { PICTURE_PIXELS };
-    if u64::from(width) * u64::from(height) > most || decoder.total_bytes() > memory {
-        return Err(PictureError::TooLarge);
+    let pixels = if head.stepwise { PICTURE_STEPWISE } else { most.pixels };
+    if u64::from(width) * u64::from(height) > pixels || decoder.total_bytes() > most.memory {
+        return Err(too_large);
     }
-    let exif = decoder.exif_metadata().ok().flatten();
-    let turn = decoder.orientation().unwrap_or(Orientation::NoTransforms);
-    let mut picture = DynamicImage::from_decoder(decoder).map_err(why)?;
-    picture.apply_orientation(turn);
+    // A TIFF file is what Exif is packed as.
+    let (exif, turn) = match format {
+        ImageFormat::Tiff => (Some(bytes.to_vec()), Orientation::from_exif_chunk(bytes)),
+        _ => (decoder.exif_metadata().ok().flatten(), decoder.orientation().ok()),
+    };
     let scale = match said {
         Some(dpi) => PictureScale::Said { dpi },
         None => resolution::scale(&head, exif, width.max(height)),
     };
-    Ok((picture, scale))
+    let mut picture = DynamicImage::from_decoder(decoder).map_err(why)?;
+    picture.apply_orientation(turn.unwrap_or(Orientation::NoTransforms));
+    Ok(Opened { picture, scale, format })
 }
 
 /// Clear parts are paper.

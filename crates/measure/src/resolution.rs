@@ -1,7 +1,7 @@
 //! How large a pixel is: what a file says of it, and whether that can be.
 //!
 //! From the head of a PNG file (pHYs: PNG, third edition, 11.3.4.3), of a JPEG file (JFIF 1.02,
-//! APP0) and from Exif 2.32 (XResolution, ResolutionUnit) to a scale, or to why there is none.
+//! APP0), of a BMP file and from Exif 2.32 (XResolution, ResolutionUnit) to a scale, or to why there is none.
 //! A number that nobody measured is worse than none: a camera's says nothing, and 72 and 96 are
 //! what programs write for want of a better one.
 
@@ -23,13 +23,14 @@ pub(crate) struct Head {
     pub(crate) stepwise: bool,
 }
 
-/// Reads the head of a PNG or JPEG file.
+/// Reads the head of a file.
 pub(crate) fn head(file: &[u8]) -> Head {
     match file {
         [0x89, b'P', b'N', b'G', _, _, _, _, chunks @ ..] => {
             Head { dpi: of_png(chunks), stepwise: false }
         }
         [0xFF, 0xD8, segments @ ..] => of_jpeg(segments),
+        [b'B', b'M', rest @ ..] => Head { dpi: of_bmp(rest), stepwise: false },
         _ => Head::default(),
     }
 }
@@ -73,6 +74,16 @@ fn of_png(mut rest: &[u8]) -> Option<(f64, f64)> {
             _ => rest = behind.get(length.checked_add(4)?..)?,
         }
     }
+}
+
+/// BITMAPINFOHEADER: pixels a metre, from byte 38 of the file on; 0: not said.
+fn of_bmp(behind: &[u8]) -> Option<(f64, f64)> {
+    let both: &[u8; 8] = behind.get(36..44)?.try_into().ok()?;
+    let [a, b, c, d, e, f, g, h] = *both;
+    let dpi = |pixels: [u8; 4]| {
+        near_whole(f64::from(i32::from_le_bytes(pixels)) * MM_AN_INCH / 1000.0)
+    };
+    Some((dpi([a, b, c, d]), dpi([e, f, g, h])))
 }
 
 /// A file that counts by the metre cannot say 300: what is nearer to a whole number than half of

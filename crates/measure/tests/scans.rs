@@ -204,7 +204,7 @@ fn what_is_no_picture_too_large_or_empty_is_refused() {
     // A head that says 100,000 × 100,000, with the sum that fits it.
     let sum = checksum(&huge[12..29]);
     huge[29..33].copy_from_slice(&sum.to_be_bytes());
-    assert_eq!(read(&huge, None).err(), Some(PictureError::TooLarge));
+    assert_eq!(read(&huge, None).err(), Some(PictureError::TooLarge { most: 120_000_000 }));
     let white = packed(&vec![250; 3 * 90 * 90], 90, 90);
     let nothing = read(&white, None).map(|picture| measure(&picture).err());
     assert_eq!(nothing.ok().flatten(), Some(PictureError::NothingThere));

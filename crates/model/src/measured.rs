@@ -192,10 +192,20 @@ impl PictureScale {
     /// The same where each two by two pixels became one.
     #[must_use]
     pub fn halved(self) -> Self {
+        self.times(0.5)
+    }
+
+    /// The same before each two by two pixels became one.
+    #[must_use]
+    pub fn doubled(self) -> Self {
+        self.times(2.0)
+    }
+
+    fn times(self, by: f64) -> Self {
         match self {
-            Self::Said { dpi } => Self::Said { dpi: dpi / 2.0 },
-            Self::OfFile { dpi, doubt } => Self::OfFile { dpi: dpi / 2.0, doubt },
-            Self::OfCard { dpi, off } => Self::OfCard { dpi: dpi / 2.0, off },
+            Self::Said { dpi } => Self::Said { dpi: by * dpi },
+            Self::OfFile { dpi, doubt } => Self::OfFile { dpi: by * dpi, doubt },
+            Self::OfCard { dpi, off } => Self::OfCard { dpi: by * dpi, off },
             Self::Unknown(why) => Self::Unknown(why),
         }
     }
@@ -287,6 +297,8 @@ pub struct MeasuredPicture {
     pub size: (u32, u32),
     /// How large a pixel is.
     pub scale: PictureScale,
+    /// Whether a pixel is two by two of the file's.
+    pub halved: bool,
     /// Its leaves, in their order.
     pub leaves: Vec<MeasuredLeaf>,
     /// What is no leaf, with how many there are.
@@ -303,6 +315,7 @@ impl MeasuredPicture {
         Self {
             size,
             scale: PictureScale::Unknown(NoScale::NotSaid),
+            halved: false,
             leaves: Vec::new(),
             left_out: Vec::new(),
             aside: Vec::new(),
@@ -326,7 +339,10 @@ pub enum PictureError {
     /// Not a kind of picture that is read here, or damaged.
     NotRead,
     /// More bytes or pixels than are unpacked.
-    TooLarge,
+    TooLarge {
+        /// So many pixels are.
+        most: u64,
+    },
     /// Nothing stands out from the ground.
     NothingThere,
 }

@@ -167,9 +167,9 @@ pub(crate) fn is_a_table(text: &str) -> bool {
     read.is_ok_and(|read| !read.matrix.characters().is_empty())
 }
 
-/// The bytes of a picture that a person names.
-pub(crate) fn picture_bytes(path: &Path) -> Result<Vec<u8>, Failure> {
-    read(path, limits::PICTURE_BYTES).map(|source| source.bytes)
+/// The bytes of a scan that a person names.
+pub(crate) fn scan_bytes(path: &Path) -> Result<Vec<u8>, Failure> {
+    read(path, limits::SCAN_BYTES).map(|source| source.bytes)
 }
 
 fn source(path: &Path) -> Result<Source, Failure> {

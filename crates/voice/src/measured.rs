@@ -6,7 +6,6 @@
 mod form;
 mod mend;
 
-use spinney_model::limits::PICTURE_PIXELS;
 use spinney_model::{
     Doubt, LeafNote, LeftOut, Measurand, Measure, MeasuredPicture, NoScale, PictureError,
     PictureScale,
@@ -67,7 +66,13 @@ fn rounded(number: f64, plus_minus: f64) -> String {
 pub fn picture(t: Tongue, file: &str, picture: &MeasuredPicture) -> String {
     let leaves = t.count("measure-leaves", picture.leaves.len());
     let found = t.with("measure-picture", &[("file", &file), ("leaves", &leaves)]);
-    format!("{found} {}", scale(t, picture.scale))
+    match picture.halved {
+        false => format!("{found} {}", scale(t, picture.scale)),
+        true => {
+            let before = scale(t, picture.scale.doubled());
+            format!("{found} {before} {}", t.say("measure-halved"))
+        }
+    }
 }
 
 fn scale(t: Tongue, scale: PictureScale) -> String {
@@ -142,11 +147,10 @@ pub fn left_out(t: Tongue, left_out: &[(LeftOut, usize)]) -> String {
 
 /// Why nothing could be measured in a picture: a sentence, and a remedy.
 pub fn picture_error(t: Tongue, file: &str, error: PictureError) -> (String, String) {
-    let most = PICTURE_PIXELS / 1_000_000;
-    let message = match error {
-        PictureError::NotRead => "measure-not-read",
-        PictureError::TooLarge => "measure-too-large",
-        PictureError::NothingThere => "measure-nothing-there",
+    let (message, most) = match error {
+        PictureError::NotRead => ("measure-not-read", 0),
+        PictureError::TooLarge { most } => ("measure-too-large", most / 1_000_000),
+        PictureError::NothingThere => ("measure-nothing-there", 0),
     };
     t.told(message, &[("file", &file), ("most", &most)])
 }

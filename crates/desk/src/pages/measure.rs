@@ -88,7 +88,7 @@ fn form(asked: &Asked<'_>, main: bool) -> Markup {
             (hidden(&[("back", &"/measure")]))
             div.drop {
                 label for="scan" { (t.say("scan-scan")) }
-                input #scan type="file" name="scan" accept="image/jpeg,image/png" required
+                input #scan type="file" name="scan" accept="image/jpeg,image/png,image/tiff,image/webp,image/bmp" required
                     data-dropped=(t.say("finds-dropped"));
                 p.quiet.drop-here hidden { (t.say("scan-drop-here")) }
             }

@@ -21,7 +21,8 @@ use super::{Paper, Unfit};
     docs/measure.md says how each measure is defined, and how far it may be off."
 )]
 pub(crate) struct Measure {
-    /// Scans of leaves on a plain ground, or photographs of leaves on the scale card: PNG or JPEG.
+    /// Scans of leaves on a plain ground, or photographs of leaves on the scale card: PNG, JPEG,
+    /// TIFF, WebP or BMP.
     #[arg(value_name = "FILES", required_unless_present = "scale_card")]
     pub(crate) files: Vec<PathBuf>,
     /// Dots per inch of all pictures, whatever the files say.

@@ -33,7 +33,7 @@ pub(crate) fn run(t: Tongue, args: &Measure) -> Result<bool, Failure> {
     let mut failed = false;
     for path in &args.files {
         progress.say(&t.with("measure-looking", &[("file", &path.display())]));
-        let bytes = opened::picture_bytes(path)?;
+        let bytes = opened::scan_bytes(path)?;
         let measured = measured_in(path, &bytes, args.dpi);
         match measured.and_then(|(picture, found)| Ok((picture, mended(found, mends)?))) {
             Ok((picture, measured)) => {

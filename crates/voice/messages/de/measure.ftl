@@ -26,6 +26,7 @@ measure-scale-said = Mit { $dpi } Punkten pro Zoll, wie angegeben.
 measure-scale-of-file = Mit { $dpi } Punkten pro Zoll, wie es in der Datei steht.
 measure-scale-doubtful = In der Datei stehen { $dpi } Punkte pro Zoll. Das schreiben viele Programme, wenn sie es nicht wissen. Legt ein Blatt an ein Lineal: Stimmt die Länge nicht, gebt mit --dpi die richtige Zahl an.
 measure-scale-of-card = Auf dem Foto ist die Maßkarte: flach gelegt mit { $dpi } Punkten pro Zoll. Ihre Ringe liegen { $off } mm neben ihrem Platz.
+measure-halved = Es ist so groß, dass vor dem Messen je zwei mal zwei Punkte zu einem wurden.
 measure-no-scale = Nur Form und Verhältnisse: In der Datei steht nicht, wie groß ein Punkt ist. Bei einem Scan gebt die Einstellung des Scanners an, etwa --dpi 300.
 measure-no-scale-camera = Nur Form und Verhältnisse: Das Bild stammt aus einer Kamera, und die weiß nicht, wie weit weg das Blatt war. Druckt die Maßkarte, legt die Blätter darauf und fotografiert sie mit allen Ringen; oder scannt die Blätter.
 measure-no-scale-too-large = Nur Form und Verhältnisse: In der Datei stehen { $dpi } Punkte pro Zoll, aber dann wäre das Bild { $longer } cm lang. Gebt die Einstellung des Scanners an, etwa --dpi 300.

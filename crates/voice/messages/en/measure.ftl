@@ -26,6 +26,7 @@ measure-scale-said = At { $dpi } dots per inch, as you said.
 measure-scale-of-file = At { $dpi } dots per inch, as the file says.
 measure-scale-doubtful = The file says { $dpi } dots per inch. Many programs write that when they do not know. Hold one leaf against a ruler: if the length is wrong, type the right number with --dpi.
 measure-scale-of-card = The scale card is in the photograph: laid flat at { $dpi } dots per inch. Its rings are { $off } mm from where they should be.
+measure-halved = It is so large that each two by two dots became one before it was measured.
 measure-no-scale = Shape and ratios only: the file does not say how large a dot is. If it is a scan, type the scanner's setting, such as --dpi 300.
 measure-no-scale-camera = Shape and ratios only: a camera took this picture, and a camera does not know how far away the leaf was. Print the scale card, lay the leaves on it and photograph it with all its rings; or scan the leaves.
 measure-no-scale-too-large = Shape and ratios only: the file says { $dpi } dots per inch, but then the picture would be { $longer } cm long. Type the scanner's setting, such as --dpi 300.

@@ -49,6 +49,10 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
             let shown = MeasuredPicture { scale, ..MeasuredPicture::of((9, 9)) };
             said.push(picture(t, "oak.png", &shown));
         }
+        {
+            let shown = MeasuredPicture { halved: true, ..MeasuredPicture::of((9, 9)) };
+            said.push(picture(t, "oak.png", &shown));
+        }
         for note in
             [LeafNote::BaseGuessed, LeafNote::Holes, LeafNote::FaintEdge, LeafNote::Mended]
         {
@@ -57,8 +61,11 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
         for what in [LeftOut::CutOff, LeftOut::Label, LeftOut::Speck] {
             said.extend([1, 3].map(|count| left_out(t, &[(what, count)])));
         }
-        for error in [PictureError::NotRead, PictureError::TooLarge, PictureError::NothingThere]
-        {
+        for error in [
+            PictureError::NotRead,
+            PictureError::TooLarge { most: 40_000_000 },
+            PictureError::NothingThere,
+        ] {
             let (sentence, remedy) = picture_error(t, "oak.png", error);
             said.extend([sentence, remedy]);
         }

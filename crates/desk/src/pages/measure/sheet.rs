@@ -128,11 +128,12 @@ impl Sheet {
         said: Option<f64>,
         most: u64,
     ) -> Result<Self, NoSheet> {
-        let Small { mut picture, scale, halved } =
+        let Small { mut picture, scale } =
             spinney_measure::read_small(&file.bytes, said, most)?;
         let dpi = scale.mm().map_or(ASSUMED, |mm| 25.4 / mm);
         if !matches!(scale, PictureScale::OfCard { .. }) {
-            picture.scale = PictureScale::Said { dpi: if halved { dpi / 2.0 } else { dpi } };
+            picture.scale =
+                PictureScale::Said { dpi: if picture.halved { dpi / 2.0 } else { dpi } };
         }
         let measured = spinney_measure::measure(&picture)?;
         if measured.leaves.len() > SCREENS_LEAVES {
