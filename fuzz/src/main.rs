@@ -5,6 +5,7 @@
 #![no_main]
 
 mod readers;
+mod scans;
 mod scenery;
 #[cfg(feature = "screens")]
 mod screens;
@@ -14,9 +15,9 @@ use std::sync::OnceLock;
 use readers::Reader;
 
 #[cfg(feature = "screens")]
-const READERS: &[&[Reader]] = &[readers::READERS, screens::READERS];
+const READERS: &[&[Reader]] = &[readers::READERS, scans::READERS, screens::READERS];
 #[cfg(not(feature = "screens"))]
-const READERS: &[&[Reader]] = &[readers::READERS];
+const READERS: &[&[Reader]] = &[readers::READERS, scans::READERS];
 
 static READER: OnceLock<fn(&[u8])> = OnceLock::new();
 
