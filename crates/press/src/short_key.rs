@@ -36,15 +36,31 @@ pub fn sheet(booklet: &Booklet, paper: Paper) -> Sheet {
 }
 
 /// The pages, for a sheet of their own.
+///
+/// Large print of which a question has no room on a page is none: the sheet says so.
 pub(crate) fn pages(setting: &Setting, paper: Paper) -> Vec<Page> {
+    if is_too_long(setting, paper) {
+        return pages(&setting.in_usual_letters(), paper);
+    }
     roomy(|gap| laid(setting, paper, true, gap))
 }
 
 /// The pages where the words hang on the wall: they are left out if that saves a page.
 pub(crate) fn beside_words(setting: &Setting, paper: Paper) -> Vec<Page> {
+    if is_too_long(setting, paper) {
+        return beside_words(&setting.in_usual_letters(), paper);
+    }
     let with_words = pages(setting, paper);
     let without = roomy(|gap| laid(setting, paper, false, gap));
     if without.len() < with_words.len() { without } else { with_words }
+}
+
+/// Whether a question of large print alone is higher than a page.
+fn is_too_long(setting: &Setting, paper: Paper) -> bool {
+    let frame = setting.frame_of_key(paper, false, "sheet-key", OUR_GROUP);
+    let high =
+        |couplet| piece(setting, couplet, Look::ON_FEW_PAGES, frame.wide()).h > frame.deep();
+    setting.is_large() && setting.booklet.key.couplets.iter().any(high)
 }
 
 /// A key to write on, for a lesson: what is done in place of the rules; `name` and `head` stand
@@ -78,6 +94,10 @@ fn laid(setting: &Setting, paper: Paper, with_words: bool, gap: f64) -> Vec<Page
     let frame = setting.frame_of_key(paper, false, "sheet-key", OUR_GROUP);
     let mut flow = Flow::new(&setting.faces, &frame);
     flow.put(0.0, setting.masthead_in_two(&frame, &setting.say("sheet-key"), true));
+    if setting.is_not_large_after_all() {
+        let why = setting.say("sheet-key-not-large");
+        flow.put(2.0, setting.text(&why, Style::BODY, flow.wide()));
+    }
     let look = Boxed { fill: Some(Ink::Tint), pen: None, gap: 1.0 };
     let how_to = how_to(setting, with_words, flow.wide() - 2.0 * Flow::PADDING);
     flow.boxed(3.0, vec![how_to], look);
@@ -145,9 +165,16 @@ fn questions(setting: &Setting, flow: &mut Flow, gap: f64, look: Look<'_>) {
     let wide = flow.wide();
     let heading = setting.heading(2, &setting.say("sheet-questions"), Style::LARGE, wide);
     let column = if setting.is_large() { wide } else { (wide - words::BETWEEN) / 2.0 };
+    let most = flow.deep() - heading.h - 3.0;
     let couplets = setting.booklet.key.couplets.iter();
-    let pieces: Vec<_> =
-        couplets.map(|couplet| piece(setting, couplet, look, column)).collect();
+    let pieces: Vec<_> = couplets
+        .map(|couplet| {
+            let whole = piece(setting, couplet, look, column);
+            // Of an end with many long sentences the names are what nobody can do without.
+            let bare = Look { sentences: false, ..look };
+            if whole.h > most { piece(setting, couplet, bare, column) } else { whole }
+        })
+        .collect();
     let Some(first) = pieces.first() else {
         let none = setting.say("sheet-first-question");
         flow.put(5.0, heading.then(2.0, setting.text(&none, Style::BODY, wide)));

@@ -108,7 +108,7 @@ fn row(setting: &Setting, entry: &Entry, drawn: &DrawnWord, wide: f64) -> Piece 
             let each = (wide - (own + other - 1.0) * BETWEEN) / (own + other);
             (LARGE_HIGH, each.min(LARGE_FIGURE))
         }
-        false => (HIGH, FIGURE),
+        false => (HIGH, widest_word(setting, drawn).max(FIGURE)),
     };
     let figures = (own + other) * figure + (own + other - 1.0) * BETWEEN;
     let mut x = wide - figures;
@@ -134,6 +134,24 @@ fn row(setting: &Setting, entry: &Entry, drawn: &DrawnWord, wide: f64) -> Piece 
     whole.grouped(Group::Section)
 }
 
+/// The widest word of the captions, in mm: a caption breaks between words and behind a hyphen.
+fn widest_word(setting: &Setting, drawn: &DrawnWord) -> f64 {
+    let of = |figures: &[Figure], style: Style| {
+        let captions = figures.iter().map(|figure| caption(setting, figure));
+        let wide = captions.map(|caption| {
+            let words = caption.split_inclusive([' ', '-']).map(str::trim);
+            let wide = words.map(|word| setting.caption(word, style, f64::INFINITY).width);
+            wide.fold(0.0, f64::max)
+        });
+        wide.fold(0.0, f64::max)
+    };
+    of(&drawn.own, Style::SMALL_STRONG).max(of(&drawn.other, Style::SMALL)) + 0.1
+}
+
+fn caption(setting: &Setting, figure: &Figure) -> String {
+    setting.say(&format!("words-draw-{}", figure.caption))
+}
+
 fn captioned(
     setting: &Setting,
     entry: &Entry,
@@ -141,7 +159,7 @@ fn captioned(
     (wide, high): (f64, f64),
 ) -> Piece {
     let t = setting.t();
-    let caption = t.say(&format!("words-draw-{}", figure.caption));
+    let caption = caption(setting, figure);
     let (style, heard) = match is_other {
         true => {
             let other: [(&str, &dyn std::fmt::Display); 2] =

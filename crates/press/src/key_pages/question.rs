@@ -23,8 +23,10 @@ const ROW: f64 = 7.0;
 /// Height of the drawing of an answer, in mm, and what is left beside it.
 const SHOWN: f64 = 18.0;
 const BESIDE: f64 = 1.5;
-/// What an answer needs at least that leads to a question: its tab, its arrow and two lines.
-const LEADS_ON: f64 = 54.0;
+/// An arrow, in mm, and what is left before and behind it.
+const ARROW: f64 = 10.0;
+const BEHIND_TAB: f64 = 0.8;
+const BEHIND_ARROW: f64 = 1.7;
 
 /// What a question has besides, where there is room for it.
 #[derive(Clone, Copy)]
@@ -133,10 +135,7 @@ fn ways(setting: &Setting, couplet: &Couplet, answers: &Answers, wide: f64) -> P
         _ => room * 0.5,
     };
     let drawings = [&answers.yes, &answers.no];
-    let least = [0, 1].map(|side| {
-        let taken = taken(drawings[side]);
-        if ends[side] || taken == 0.0 { 0.0 } else { LEADS_ON + taken }
-    });
+    let least = [true, false].map(|yes| leads_on(setting, couplet, yes, answers));
     let left = left.max(least[0]).min(room - least[1]);
     let way = |yes: bool, wide: f64| {
         let shown = drawings[usize::from(!yes)];
@@ -149,15 +148,36 @@ fn ways(setting: &Setting, couplet: &Couplet, answers: &Answers, wide: f64) -> P
         let way = way(setting, couplet, yes, (taken(shown), wide));
         whole.with(0.0, 0.0, way).grouped(Group::Item)
     };
-    // In large print a name beside another would have no room.
+    // In large print a name beside another would have no room, nor has a number where words are
+    // long and answers are drawn.
     let on = ends == [false; 2] && matches!(couplet.wording, Wording::Question(_));
-    if setting.is_large() && !on {
+    if setting.is_large() && !on || least[0] + least[1] > room {
         return way(true, wide).then(BENEATH, way(false, wide)).grouped(Group::List);
     }
     Piece::blank(wide, 0.0)
         .with(0.0, 0.0, way(true, left))
         .with(left + BETWEEN, 0.0, way(false, room - left))
         .grouped(Group::List)
+}
+
+/// The width that "go to 3" takes on one line, with its tab and the drawings of the answer; what
+/// else an answer leads to may break.
+fn leads_on(setting: &Setting, couplet: &Couplet, yes: bool, answers: &Answers) -> f64 {
+    let (to, shown) = match yes {
+        true => (&couplet.yes, &answers.yes),
+        false => (&couplet.no, &answers.no),
+    };
+    let (Destination::Couplet(number), Wording::Question(_)) = (to, &couplet.wording) else {
+        return 0.0;
+    };
+    let known = setting.booklet.key.couplets.iter().any(|other| other.number == *number);
+    let words = setting.block(&setting.go_to(*number, known), Style::LARGE, f64::INFINITY);
+    let word = answer_words(setting.t(), couplet);
+    let word = if yes { word.0 } else { word.1 };
+    let (tab, _) = setting.tab_in_two(couplet, yes, &word, 1.0);
+    // A number that nobody knows is told in a sentence, which may break.
+    let words = if known { words.width } else { 0.0 };
+    taken(shown) + tab.w + BEHIND_TAB + ARROW + BEHIND_ARROW + words + 0.1
 }
 
 /// How wide the drawings of an answer are, with what is left beside them.
@@ -176,13 +196,13 @@ fn way(setting: &Setting, couplet: &Couplet, yes: bool, (from, wide): (f64, f64)
     let words = answer_words(setting.t(), couplet);
     let (tab, second_word) =
         setting.tab_in_two(couplet, yes, &if yes { words.0 } else { words.1 }, 1.0);
-    let arrow = drawing::arrow(10.0, if yes { Dash::Solid } else { Dash::Dashed });
-    let beside = from + tab.w + 0.8;
+    let arrow = drawing::arrow(ARROW, if yes { Dash::Solid } else { Dash::Dashed });
+    let beside = from + tab.w + BEHIND_TAB;
     let down = (ROW - arrow.h) / 2.0;
     let least = if from > 0.0 { SHOWN } else { 0.0 };
     let Wording::Leads { yes: first, no: second } = &couplet.wording else {
         let top = ((least - ROW) / 2.0).max(0.0);
-        let start = (beside + arrow.w + 1.7, top);
+        let start = (beside + arrow.w + BEHIND_ARROW, top);
         let body = destination(setting, to, start, (wide, least));
         let body = Piece::default().with(from, top, second_word).with(0.0, 0.0, body);
         let body = body.grouped(Group::Body);
@@ -198,7 +218,7 @@ fn way(setting: &Setting, couplet: &Couplet, yes: bool, (from, wide): (f64, f64)
     let row = block.height.max(ROW) + 1.5;
     let lead = Piece::text(block, Role::Paragraph);
     let y = ((ROW - lead.h) / 2.0).max(0.2);
-    let start = (from + arrow.w + 1.7, row);
+    let start = (from + arrow.w + BEHIND_ARROW, row);
     let body = Piece::blank(wide, row)
         .with(left, y, lead)
         .with(0.0, 0.0, destination(setting, to, start, (wide, least)))

@@ -62,7 +62,12 @@ fn piece(
     let start = if first { END } else { TAB };
     let wide = start + (to - from) + if last { END } else { 0.0 };
     let here = lengths.iter().filter(|length| length.mm > from && length.mm <= to);
-    let marks = in_rows(setting, here, |mm| start + mm - from, wide);
+    // A short last piece is made longer behind its scale, for its labels.
+    let most = if last { END + ONE_PIECE + END } else { wide };
+    let marks = in_rows(setting, here, |mm| start + mm - from, most);
+    let behind = marks.iter().filter(|mark| !mark.before);
+    let behind = behind.map(|mark| start + mark.length.mm - from + mark.label.w + 2.0 * APART);
+    let wide = behind.fold(wide, f64::max);
     let rows = marks.iter().map(|mark| mark.row + 1).max().unwrap_or(1);
     let high = SCALE + rows as f64 * ROW + BELOW;
     let mut strip = Piece::rectangle(wide, high, Some(Ink::Paper), None);
@@ -140,7 +145,7 @@ fn in_rows<'l>(
     setting: &Setting,
     lengths: impl Iterator<Item = &'l &'l Length>,
     x: impl Fn(f64) -> f64,
-    wide: f64,
+    most: f64,
 ) -> Vec<Mark<'l>> {
     let mut marks: Vec<Mark> = Vec::new();
     let mut all: Vec<&Length> = lengths.copied().collect();
@@ -148,7 +153,7 @@ fn in_rows<'l>(
     for length in all {
         let label = label(setting, length);
         let (left, right) = (x(length.mm), x(length.mm) + APART + label.w + APART);
-        let before = right > wide - 1.0;
+        let before = right > most - 1.0;
         let crossed = |mark: &&Mark| !mark.before && x(mark.length.mm) < right;
         let under = marks.iter().filter(crossed).map(|mark| mark.row + 1).max();
         debug_assert!(left >= 0.0, "a length is on its piece");

@@ -61,11 +61,16 @@ pub(crate) fn faults(page: &Page) -> Vec<String> {
     let (mut faults, least) = (Vec::new(), least(page));
     for (thing, window) in &page.seen() {
         let covered = covered(thing);
-        let Rect { x, y, w, h } = window.map_or(covered, |window| covered.within(&window));
-        if w < covered.w && w == 0.0 || h < covered.h && h == 0.0 {
-            // It lies beside the window.
+        let beside = |window: &Rect| {
+            covered.x > window.x + window.w
+                || covered.y > window.y + window.h
+                || covered.x + covered.w < window.x
+                || covered.y + covered.h < window.y
+        };
+        if window.as_ref().is_some_and(beside) {
             continue;
         }
+        let Rect { x, y, w, h } = window.map_or(covered, |window| covered.within(&window));
         let inside = x >= 11.9 && y >= 11.9;
         let inside = inside && x + w <= page.width - 11.9 && y + h <= page.height - 11.9;
         if !inside {

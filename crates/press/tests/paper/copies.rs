@@ -159,6 +159,8 @@ fn a_sheet_that_saves_ink_is_grey_and_has_no_ground() {
     };
     let mut dark = 0.0;
     for kind in &SHEETS {
+        // The key for the pocket is really there, and not the sentence that it is too long.
+        assert_eq!(kind.not_printed(&booklet, Printing::USUAL), None, "{}", kind.name);
         let coloured = kind.printed(&booklet, Printing::USUAL);
         let black = kind.printed(&booklet, Printing { inks: Inks::Black, ..Printing::USUAL });
         for (page, was) in black.pages.iter().zip(&coloured.pages) {

@@ -1,15 +1,19 @@
 //! Every sheet ends: whatever the number of kinds, the depth of the key, the length of the words
 //! and the size of the paper, each page takes something, and nothing stands in the margin.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{
-    Answer, Couplet, Destination, End, Key, Scene, Step, Taxon, TaxonIx, Walk, Wording,
+    Answer, Ask, Asked, Cell, Character, CharacterIx, Couplet, Destination, End, Key, Matrix,
+    Quantity, Scale, Scene, Share, StateIx, Step, Taxon, TaxonIx, Unit, Value, Walk, Wording,
 };
-use spinney_press::{Paper, Stamp, chart, key_pages, today, try_out};
+use spinney_press::sheets::{Printing, SHEETS};
+use spinney_press::{Booklet, Drawn, Letters, Paper, Stamp, today, try_out};
 
 use crate::boxes::faults;
 use crate::hedge::{self, Walked};
+use crate::measured;
+use crate::words_to_look_at::word;
 
 /// A key to so many kinds, `deep` questions deep: kinds are split off one by one down to that
 /// depth, and what is left is halved as long as it may be.
@@ -76,6 +80,42 @@ pub(crate) fn walked(kinds: usize, deep: usize, many: usize, letters: usize) -> 
     Walked { matrix, key, walks, pictures: BTreeMap::new() }
 }
 
+/// The same with measured leaves and an edge, and a key that asks for lengths now and then.
+fn of_leaves(walked: Walked) -> Walked {
+    let Walked { matrix, mut key, .. } = walked;
+    let length = |name: &str| {
+        let gap = Quantity::from_whole(1);
+        Character::named(name, Scale::Measure { unit: Unit::Millimetres, gap })
+    };
+    let states = ["toothed", "smooth"].map(str::to_owned).to_vec();
+    let edge = Character::named("edge of the leaf", Scale::Words { states });
+    let mut characters = matrix.characters().to_vec();
+    characters.extend([length("blade length"), length("stalk length"), edge]);
+    let row = |kind: TaxonIx| {
+        let at = kind.0 as i64;
+        let range = |low: i64, high: i64| {
+            let [low, high] = [low, high].map(Quantity::from_whole);
+            Value::Range { low, high }
+        };
+        let edge = Value::States(vec![(StateIx(kind.0 % 2), Share::ONE)]);
+        [Value::Unknown, range(8 * at + 5, 8 * at + 30), range(at + 1, at + 9), edge]
+            .map(Cell::from)
+            .to_vec()
+    };
+    let rows = matrix.taxon_indices().map(row).collect();
+    let (scene, taxa) = (matrix.scene().clone(), matrix.taxa().to_vec());
+    let matrix = Matrix::new(scene, taxa, characters, rows).unwrap();
+    for couplet in key.couplets.iter_mut().step_by(3) {
+        let yes = Asked::AtLeast(Quantity::from_whole(i64::from(couplet.number) * 8));
+        couplet.ask = Some(Ask { character: CharacterIx(1), yes });
+        couplet.kept = true;
+    }
+    if let Some(couplet) = key.couplets.get_mut(1) {
+        couplet.wording = Wording::Question("Is the edge toothed?".to_owned());
+    }
+    Walked { matrix, key, ..walked }
+}
+
 #[test]
 fn however_deep_a_key_is_its_answer_list_ends() {
     for deep in [1, 5, 20, 30, 36, 38, 40, 41, 42, 43, 44, 46, 50, 80] {
@@ -99,34 +139,47 @@ fn whatever_is_printed_ends_and_stays_out_of_the_margin() {
     let kinds = [0, 1, 2, 7, 23, 60];
     let depths = [1, 9, 42, 59];
     let letters = [0, 1, 30, 150, 400];
-    let mut seen = 0;
-    for _ in 0..16 {
+    let (mut seen, mut printed) = (0, BTreeSet::new());
+    for _ in 0..40 {
         let (kinds, deep) = (kinds[random.usize(..6)], depths[random.usize(..4)]);
         let (many, letters) = (random.usize(1..9), letters[random.usize(..5)]);
-        let walked = walked(kinds, deep, many, letters);
-        let booklet = walked.booklet(Stamp::Draft);
+        let nothing = Drawn { word, ..Drawn::NOTHING };
+        let (walked, drawn) = match random.bool() {
+            true => {
+                let leaves = of_leaves(walked(kinds, deep, many, letters));
+                (leaves, Drawn { sizes: measured::sizes, ..nothing })
+            }
+            false => (walked(kinds, deep, many, letters), nothing),
+        };
+        let booklet = Booklet { drawn, ..walked.booklet(Stamp::Draft) };
         let paper = [Paper::A4, Paper::Letter, Paper::A3][random.usize(..3)];
-        for sheet in [
-            key_pages::sheet(&booklet, paper),
-            try_out::sheet(&booklet, paper),
-            chart::sheet(&booklet, paper),
-            today::sheet(&booklet, paper),
-        ] {
+        let letters_of = [Letters::Usual, Letters::Large][random.usize(..2)];
+        let wished = Printing { paper, letters: letters_of, ..Printing::USUAL };
+        let offered = SHEETS.iter().filter(|kind| {
+            (kind.has_something)(&booklet) && kind.not_printed(&booklet, wished).is_none()
+        });
+        for kind in offered {
+            let sheet = kind.printed(&booklet, wished);
+            printed.insert(kind.name);
             // A kind takes at most a page in each list, and a question one in the key.
-            assert!(sheet.pages.len() <= 40 + 4 * kinds, "{} pages", sheet.pages.len());
+            let pages = sheet.pages.len();
+            assert!(pages <= 40 + 6 * kinds, "{}: {pages} pages", kind.name);
             for page in &sheet.pages {
                 let faults = faults(page);
                 assert!(
                     faults.is_empty(),
-                    "{kinds} kinds, {deep} deep, {many} ways, {letters} letters, {paper:?}, \
-                     {}: {faults:#?}",
-                    sheet.title
+                    "{}: {kinds} kinds, {deep} deep, {many} ways, {letters} letters, \
+                     {letters_of:?}, {paper:?}: {faults:#?}",
+                    kind.name
                 );
                 seen += 1;
             }
         }
     }
-    assert!(seen > 200, "{seen} pages");
+    assert!(seen > 2_000, "{seen} pages");
+    let never: Vec<_> =
+        SHEETS.iter().map(|kind| kind.name).filter(|name| !printed.contains(name)).collect();
+    assert_eq!(never, [""; 0]);
 }
 
 #[test]

@@ -5,7 +5,7 @@ use spinney_model::{
     Weight,
 };
 use spinney_press::sheet::{Placed, Role, What};
-use spinney_press::{Booklet, Drawn, Paper, Stamp, key_pages, page};
+use spinney_press::{Booklet, Drawn, Letters, Paper, Stamp, key_pages, page};
 
 use crate::hedge::{Walked, hedge_walk, scene};
 
@@ -151,4 +151,37 @@ fn the_phone_page_shows_the_same_and_each_drawing_once() {
     assert_eq!(of(7), (owned(&["spiny"]), owned(&["toothed", "smooth"])));
     assert_eq!(of(4), (Vec::new(), Vec::new()), "a smell is not drawn");
     assert!(!page::html(&walked.booklet(Stamp::None)).contains("class=\"shows\""));
+}
+
+/// "go to 3" stands on one line, in every language and in large print as well: where drawings leave
+/// no room beside each other, the two ways stand beneath each other.
+#[test]
+fn where_an_answer_leads_is_on_one_line_beside_its_drawings() {
+    let walked = linked(&[(0, 0, 0), (1, 0, 1), (2, 0, 0), (4, 0, 2), (7, 0, 2)]);
+    for (language, begins) in [("en", "go to "), ("de", "weiter bei ")] {
+        let tongue = spinney_voice::Tongue::for_person(&[language.to_owned()]);
+        let mut stacked = [0; 2];
+        for (at, letters) in [Letters::Usual, Letters::Large].into_iter().enumerate() {
+            let booklet = Booklet { tongue, letters, ..drawn(&walked) };
+            for paper in [Paper::A4, Paper::Letter] {
+                let sheet = key_pages::sheet(&booklet, paper);
+                let mut seen = 0;
+                for page in &sheet.pages {
+                    let mut before: Option<f64> = None;
+                    for placed in page.placed() {
+                        let What::Text(block) = &placed.what else { continue };
+                        if !block.words().starts_with(begins) {
+                            continue;
+                        }
+                        assert_eq!(block.lines.len(), 1, "{language} {letters:?} {paper:?}");
+                        let left = before.replace(placed.rect.x);
+                        stacked[at] += usize::from(left == Some(placed.rect.x));
+                        seen += 1;
+                    }
+                }
+                assert!(seen > 5, "{seen}");
+            }
+        }
+        assert!(stacked[1] >= stacked[0], "{stacked:?}");
+    }
 }

@@ -1,7 +1,7 @@
 //! The words of a key beside their drawings.
 
 use spinney_model::{Drawing, DrawnWord, Figure, Stroke, Weight};
-use spinney_press::sheet::Role;
+use spinney_press::sheet::{Role, What};
 use spinney_press::{Booklet, Drawn, Paper, Stamp, page, today, words_to_look_at};
 
 use crate::hedge;
@@ -57,4 +57,47 @@ fn where_nothing_is_drawn_there_is_no_sheet_of_drawings() {
     assert!(!words_to_look_at::has_something(&booklet));
     assert!(words_to_look_at::sheet(&booklet, Paper::A4).pages.is_empty());
     assert!(!page::html(&booklet).contains("<symbol id=\"draw-"));
+}
+
+/// Drawings are as far apart as the longest word beneath them takes: no word is broken.
+#[test]
+fn no_word_beneath_a_drawing_is_broken() {
+    fn long(_: &str, _: bool) -> Option<DrawnWord> {
+        let figures = |captions: [&'static str; 2]| {
+            let drawing = word("toothed", true).unwrap().own[0].drawing.clone();
+            captions.map(|caption| Figure { caption, drawing: drawing.clone() }).to_vec()
+        };
+        Some(DrawnWord {
+            own: figures(["alternate", "side-buds"]),
+            other: figures(["notched-tip", "petals"]),
+        })
+    }
+    let walked = hedge::hedge_walk();
+    for language in ["en", "de"] {
+        let tongue = spinney_voice::Tongue::for_person(&[language.to_owned()]);
+        let drawn = Drawn { word: long, ..Drawn::NOTHING };
+        let booklet = Booklet { drawn, tongue, ..walked.booklet(Stamp::None) };
+        let said = ["alternate", "side-buds", "notched-tip", "petals"];
+        let said: String =
+            said.map(|caption| tongue.say(&format!("words-draw-{caption}"))).join(" ");
+        let sheet = words_to_look_at::sheet(&booklet, Paper::A4);
+        let mut seen = 0;
+        for placed in sheet.pages.iter().flat_map(|page| page.placed()) {
+            let What::Text(block) = &placed.what else { continue };
+            if placed.role != Role::Caption {
+                continue;
+            }
+            for line in &block.lines {
+                let text: String = line.parts.iter().map(|part| part.text.as_str()).collect();
+                for word in text.split_whitespace().filter(|word| !word.ends_with(':')) {
+                    let whole = said.split([' ', ',']).any(|known| {
+                        known == word || known.split_inclusive('-').any(|part| part == word)
+                    });
+                    assert!(whole || word.ends_with(','), "{word} in {language}: {said}");
+                    seen += 1;
+                }
+            }
+        }
+        assert!(seen > 20, "{seen}");
+    }
 }
