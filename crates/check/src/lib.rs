@@ -25,6 +25,7 @@ mod says;
 mod second;
 mod separable;
 mod settled;
+mod spread;
 mod threshold;
 mod together;
 mod tree;
@@ -41,6 +42,7 @@ pub use apart::{Apart, apart};
 pub use claim::left_out;
 pub use report::{Effort, Proof, Report, Road, Settings};
 pub use says::{Says, says};
+pub use spread::spread;
 pub use weak::{WeakSettings, weak};
 
 use pairs::Pairs;

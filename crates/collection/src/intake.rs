@@ -11,8 +11,8 @@ use std::collections::BTreeMap;
 
 use spinney_exchange::table::{self, TypedColumn, TypedSheets};
 use spinney_model::{
-    AboutField, CharacterEdit, CharacterField, CharacterId, Code, Edit, Finding, KindEdit,
-    KindField, KindId,
+    AboutField, CharacterEdit, CharacterField, CharacterId, Code, Edit, Fact, Finding,
+    KindEdit, KindField, KindId, OfSheet,
 };
 
 use crate::Collection;
@@ -141,6 +141,16 @@ pub fn not_understood(sheets: &TypedSheets) -> impl Iterator<Item = &Finding> {
         // Asked about among the finds, where it can be answered.
         Code::KindTwice => false,
         _ => false,
+    })
+}
+
+/// A kind that is on several rows, as where each row is one leaf, and on how many.
+pub fn on_several_rows(sheets: &TypedSheets) -> Option<(&str, usize)> {
+    sheets.findings.iter().find_map(|finding| match &finding.fact {
+        Fact::Sheet(OfSheet::KindsOnSeveralRows { kind, rows, .. }) => {
+            Some((kind.as_str(), *rows))
+        }
+        _ => None,
     })
 }
 

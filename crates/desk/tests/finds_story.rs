@@ -82,6 +82,23 @@ fn two_groups_tables_lie_side_by_side_and_a_person_decides() {
     assert!(teacher.get("/finds/1").contains("spiny"));
 }
 
+/// Invented leaves.
+#[test]
+fn a_table_with_a_row_a_leaf_is_asked_about_and_then_read_so() {
+    let mut teacher = AtTheDesk::empty();
+    let leaves = "kind,leaf,tree,blade length (mm),edge\nhazel,1,gate,82,toothed\n\
+        hazel,2,gate,104,double-toothed\nhazel,3,pond,95,toothed\nlime,1,church,61,toothed\n";
+    let page = teacher.refused("/do/take-table", &[("table", leaves)]);
+    assert!(page.contains("is on 3 rows of this table"), "{page}");
+    assert!(page.contains("Is each row one leaf"), "{page}");
+    let page = teacher.post("/do/take-table", &[("table", leaves), ("rows", "leaves")]);
+    assert!(!page.contains("hazel (2)"), "{page}");
+    let hazel = teacher.get("/finds/1");
+    assert!(hazel.contains("82-104 mm (3 seen on 2 plants)"), "{hazel}");
+    assert!(hazel.contains("toothed 2, double-toothed 1 (3 seen on 2 plants)"), "{hazel}");
+    assert!(teacher.get("/finds/2").contains("61 mm (1 seen on 1 plant)"));
+}
+
 #[test]
 fn a_table_comes_from_a_file_and_no_table_is_refused_with_a_remedy() {
     let mut teacher = AtTheDesk::empty();

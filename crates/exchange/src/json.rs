@@ -1,5 +1,5 @@
 //! Keys, costs and findings as JSON: what `key`, `check` and `explain` write, and read back;
-//! where a table is weak; and what was measured in pictures.
+//! where a table is weak; how finds spread; and what was measured in pictures.
 //!
 //! From a key with its matrix, claim and findings to pretty-printed JSON with fields in a
 //! fixed order, and back to a key. The shape is described in `docs/key.schema.json`. The
@@ -15,6 +15,7 @@ mod number;
 mod read;
 mod revise;
 mod shape;
+mod spread;
 mod weak;
 mod wish_words;
 mod write;
@@ -27,6 +28,7 @@ pub use forgive::forgiving;
 pub use measured::measured;
 pub use read::{read, read_claim, read_key};
 pub use revise::{Revised, revised};
+pub use spread::spread;
 pub use weak::weak;
 
 /// What one run has to say.

@@ -9,7 +9,9 @@
 
 use std::borrow::Cow;
 
-use spinney_model::{AboutField, CharacterField, Finding, KindField, Matrix, Place, Quantity};
+use spinney_model::{
+    AboutField, CharacterField, Finding, KindField, Matrix, Place, Quantity, Specimens,
+};
 pub use spinney_model::{Instead, OldFormat, TableError};
 
 mod about_sheet;
@@ -39,6 +41,7 @@ mod second_sheet;
 mod separated;
 mod sheets;
 mod source;
+mod specimens;
 mod spoilt;
 mod typed_sheets;
 mod unit_of_column;
@@ -58,7 +61,7 @@ pub(crate) use sheets::HOW_TO;
 
 /// On how many things a cell was seen, where it says so: `52-61 (3 seen)`.
 pub fn seen_on(text: &str) -> Option<u32> {
-    cell_text::seen(text.trim()).1
+    cell_text::seen(text.trim()).1.map(|seen| seen.on)
 }
 
 /// A file.
@@ -109,13 +112,27 @@ pub struct Settings {
     /// 5 (millimetres, degrees or grams). A measure without a unit has none, 0; a ratio has a
     /// tenth whatever is said here.
     pub gap: Option<Quantity>,
+    /// What a row of the table is.
+    pub rows: RowsAre,
+}
+
+/// What a row of a table is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum RowsAre {
+    /// A kind.
+    #[default]
+    Kinds,
+    /// A find, a leaf for instance: a kind may be on any number of rows.
+    Finds,
 }
 
 /// What could be read.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct TableRead {
-    /// The matrix.
+    /// The matrix, a row a kind.
     pub matrix: Matrix,
+    /// The finds that it comes from, where each has a row of the table.
+    pub specimens: Option<Specimens>,
     /// Everything there is to say about it, in the order of reading.
     pub findings: Vec<Finding>,
     /// The names of rows and columns, to say a cell in words.
@@ -141,7 +158,10 @@ pub struct Sheets {
 /// the bytes. **Errors**: only where nothing useful can be saved.
 pub fn read(sources: &Sources, settings: &Settings) -> Result<TableRead, TableError> {
     let mut report = report::Report::default();
-    let sheets = sheets::read(sources, &mut report)?;
+    let mut sheets = sheets::read(sources, &mut report)?;
+    if settings.rows == RowsAre::Finds {
+        specimens::describe_measured(&mut sheets);
+    }
     put_together(&sheets, settings, report)
 }
 
@@ -164,9 +184,16 @@ fn put_together(
     mut report: report::Report,
 ) -> Result<TableRead, TableError> {
     let usual_gap = settings.gap.unwrap_or(spinney_model::USUAL_GAP);
-    let matrix = assemble::assemble(sheets, usual_gap, &mut report)?;
+    let (matrix, specimens, names) = match settings.rows {
+        RowsAre::Kinds => (assemble::assemble(sheets, usual_gap, &mut report)?, None, None),
+        RowsAre::Finds => {
+            let finds = specimens::find(sheets, &mut report)?;
+            let summary = finds.summary(sheets, usual_gap, &mut report);
+            (summary.kinds, Some(summary.specimens), Some(finds.names))
+        }
+    };
     let findings = report.finish();
-    Ok(TableRead { matrix, findings, places: Places::of(&sheets.table) })
+    Ok(TableRead { matrix, specimens, findings, places: Places::of(&sheets.table, names) })
 }
 
 /// Writes a matrix; reading the four sheets together gives an equal one.
@@ -186,7 +213,15 @@ pub fn typed(name: &str, rows: Vec<Vec<String>>) -> Source {
 /// **Errors**: as [`read`], and where something of it would be left out because it is over a
 /// limit.
 pub fn typed_sheets(sources: &[Source]) -> Result<TypedSheets, TableError> {
-    typed_sheets::read(sources)
+    typed_sheets_of(sources, RowsAre::Kinds)
+}
+
+/// The same where it is known what a row of the table is: of finds, the texts are what the finds
+/// of each kind come to.
+///
+/// **Errors**: as [`typed_sheets`].
+pub fn typed_sheets_of(sources: &[Source], rows: RowsAre) -> Result<TypedSheets, TableError> {
+    typed_sheets::read(sources, rows)
 }
 
 /// The fields of a character with the usual heading of each, in the order of the sheet.

@@ -32,7 +32,7 @@ fn words_alternatives_and_counts_of_what_was_seen() {
     assert_eq!(value(&read, 2, 1), half(1, 3, 4));
     assert_eq!(value(&read, 3, 1), half(1, 1, 2));
     assert_eq!(value(&read, 4, 1), half(3, 1, 4));
-    let seen = |kind| read.matrix.cell(TaxonIx(kind), CharacterIx(1)).seen;
+    let seen = |kind| read.matrix.cell(TaxonIx(kind), CharacterIx(1)).seen.map(|seen| seen.on);
     assert_eq!([0, 1, 2, 3, 4].map(seen), [None, Some(10), Some(4), Some(4), None]);
     assert_eq!(value(&read, 3, 0), Value::States(vec![(StateIx(0), share(1, 1))]));
     assert!(read.findings.is_empty(), "{:?}", read.findings);

@@ -9,8 +9,8 @@ use spinney_exchange::table::{Settings, Source, Sources, read, write};
 use spinney_fixtures::choices::{Choices, holds, same};
 use spinney_model::{
     Cell, Character, CharacterIx, Difficulty, Governor, InSecond, Instrument, Matrix,
-    OtherName, Quantity, Scale, Scene, Season, SeenOn, Share, StateIx, Taxon, TaxonIx, Unit,
-    Value, WrittenIn,
+    OtherName, Quantity, Scale, Scene, Season, Seen, SeenOn, Share, StateIx, Taxon, TaxonIx,
+    Unit, Value, WrittenIn,
 };
 
 /// What a name may look like at its most awkward.
@@ -140,18 +140,22 @@ fn character(choices: &mut Choices, at: usize, above: &[Character]) -> Character
 }
 
 fn value(choices: &mut Choices, scale: &Scale) -> Cell {
-    let seen = choices.bool().then(|| choices.u32(..50));
+    let on = choices.bool().then(|| choices.u32(..50));
+    let plants = choices.bool().then(|| choices.u32(..4));
+    let seen = on.map(|on| Seen { on, plants });
     match (choices.u8(..6), scale) {
         (0, _) => Cell { value: Value::Unknown, seen },
         (1, _) => Value::DoesNotApply.into(),
         (_, Scale::Words { states }) => {
             let all: Vec<StateIx> = (0..states.len()).map(StateIx).collect();
-            let (shares, seen) = shares(choices, &all);
+            let (shares, on) = shares(choices, &all);
+            let seen = on.map(|on| Seen { on, plants });
             Cell { value: Value::States(shares), seen }
         }
         (_, Scale::Counts) => {
             let all: Vec<u32> = (0..4).map(|_| choices.u32(..40)).collect();
-            let (shares, seen) = shares(choices, &all);
+            let (shares, on) = shares(choices, &all);
+            let seen = on.map(|on| Seen { on, plants });
             Cell { value: Value::Counts(shares), seen }
         }
         (_, Scale::Measure { unit, .. }) => {

@@ -347,7 +347,7 @@ fn the_usual_gap_is_a_setting() {
         ..Sources::default()
     };
     let gap = |gap| {
-        let read = read(&sources, &Settings { gap }).unwrap();
+        let read = read(&sources, &Settings { gap, ..Settings::default() }).unwrap();
         match read.matrix.character(CharacterIx(0)).scale {
             Scale::Measure { gap, .. } => gap,
             _ => panic!("no measure"),

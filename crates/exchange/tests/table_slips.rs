@@ -65,7 +65,10 @@ fn so_many_of_so_many_are_counts_of_yes_and_no() {
     for (kind, wanted) in wanted.into_iter().enumerate() {
         assert_eq!(value(&read, kind, 0), wanted, "kind {kind}");
     }
-    assert_eq!(read.matrix.cell(TaxonIx(1), CharacterIx(0)).seen, Some(10));
+    assert_eq!(
+        read.matrix.cell(TaxonIx(1), CharacterIx(0)).seen,
+        Some(spinney_model::Seen::on(10))
+    );
     assert_eq!(states(&read, 0), ["yes", "no"]);
     assert_eq!(states(&read, 1), ["soft", "rough"], "nobody said what the others felt like");
     assert_eq!(told(&read, Code::CellNotUnderstood).len(), 3);

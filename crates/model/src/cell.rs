@@ -7,8 +7,24 @@ use crate::{Quantity, Share, StateIx};
 pub struct Cell {
     /// What was seen.
     pub value: Value,
-    /// On how many leaves (or shells, …) it was counted, where somebody counted.
-    pub seen: Option<u32>,
+    /// On how many finds it was seen, where somebody counted.
+    pub seen: Option<Seen>,
+}
+
+/// On how many finds (leaves, shells, …) something was seen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Seen {
+    /// How many finds.
+    pub on: u32,
+    /// Of how many plants they are, where that is written of each.
+    pub plants: Option<u32>,
+}
+
+impl Seen {
+    /// So many finds, of nobody knows how many plants.
+    pub fn on(on: u32) -> Self {
+        Self { on, plants: None }
+    }
 }
 
 /// What was seen. "Unknown" and "does not apply" are never the same thing.

@@ -25,6 +25,8 @@ mod measured;
 mod quantity;
 mod revision;
 pub mod scale_card;
+mod specimens;
+mod spread;
 mod standing;
 mod taxon;
 mod unread;
@@ -34,7 +36,7 @@ mod wishes;
 
 pub use ask::{Ask, Asked};
 pub use best_keys::{AsGood, BestKeys};
-pub use cell::{Cell, Value};
+pub use cell::{Cell, Seen, Value};
 pub use cell_at::{Called, CellAt, NamedCell};
 pub use certificate::{Certificate, Line, Remaining, Remains};
 pub use character::{
@@ -72,6 +74,8 @@ pub use measured::{
 };
 pub use quantity::{Quantity, Share, UNITS, Unit, UnitRow, Written, WrittenIn};
 pub use revision::{Parts, Revision, Tradeoff};
+pub use specimens::{Specimen, Specimens};
+pub use spread::{Cut, Outlier, Spread, SpreadOf, Trust};
 pub use standing::{AskedBy, Holds, Standing};
 pub use taxon::{OtherName, Taxon, TaxonIx};
 pub use unread::{

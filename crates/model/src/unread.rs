@@ -56,6 +56,11 @@ pub enum TableError {
         /// The sheet or file.
         name: String,
     },
+    /// No column says which kind each find is.
+    NoKindColumn {
+        /// The sheet or file.
+        name: String,
+    },
     /// Some of it is over a limit and would be lost without a word.
     DoesNotFit {
         /// What, and where.

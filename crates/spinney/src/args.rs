@@ -11,6 +11,7 @@ use spinney_voice::{LANGUAGES, Tongue};
 pub(crate) use measure::{Measure, MeasureFormat};
 pub(crate) use screens::{Open, Pack, Rescue, Unpack};
 pub(crate) use sheets::{ComeAlong, Paper, Sheets};
+pub(crate) use table::{Rows, Spread, Table};
 pub(crate) use wishes::{Hand, Season, Seen, Wishes};
 
 use crate::failure::Failure;
@@ -20,6 +21,7 @@ mod date;
 mod measure;
 mod screens;
 mod sheets;
+mod table;
 mod wishes;
 mod wrong_use;
 
@@ -146,6 +148,9 @@ pub(crate) enum Verb {
     Table(LookAtTable),
     /// Say where a table is weak: what hangs on one column, what to go and look at next.
     Weak(Weak),
+    /// Say how single leaves of each kind spread, where to cut between two kinds, and how many more
+    /// to measure before you trust that.
+    Spread(Spread),
     /// Give doubtful kinds a second place, so that pupils who misread come out right all the
     /// same.
     Forgive(Forgive),
@@ -163,34 +168,6 @@ pub(crate) enum Verb {
     Unpack(Unpack),
     /// Save what can be read of a damaged collection into a new file.
     Rescue(Rescue),
-}
-
-/// Where a table comes from.
-#[derive(Args, Clone, Debug)]
-pub(crate) struct Table {
-    /// The table: CSV, TSV or XLSX; one row a kind, one column a character. `-` reads it from
-    /// stdin. A folder is read as table.csv with characters.csv, kinds.csv and about.csv; a
-    /// collection (.spinney) as the table that its screens show.
-    #[arg(value_name = "TABLE")]
-    pub(crate) table: PathBuf,
-    /// How to ask about each character (a sheet `characters` of an XLSX does the same).
-    #[arg(long, value_name = "FILE")]
-    pub(crate) characters: Option<PathBuf>,
-    /// Names, cautions and how often each kind is met (or a sheet `kinds`).
-    #[arg(long, value_name = "FILE")]
-    pub(crate) kinds: Option<PathBuf>,
-    /// Title, place, season and part for the title line (or a sheet `about`).
-    #[arg(long, value_name = "FILE")]
-    pub(crate) about: Option<PathBuf>,
-    /// How far a threshold stays from every measured range, in mm (other units: in those).
-    #[arg(
-        long,
-        value_name = "MM",
-        default_value_t = spinney_model::USUAL_GAP,
-        value_parser = gap,
-        allow_negative_numbers = true
-    )]
-    pub(crate) gap: spinney_model::Quantity,
 }
 
 /// How to answer.
@@ -411,18 +388,6 @@ fn loss(text: &str) -> Result<spinney_model::Share, Unfit> {
         return Err(Unfit::new("usage-loss-range", "usage-loss-range-remedy", []));
     }
     Ok(spinney_model::Share::new((number * 1000.0).round() as i128, 1000))
-}
-
-/// A length such as `5`, `2.5` or `2,5`.
-fn gap(text: &str) -> Result<spinney_model::Quantity, Unfit> {
-    let bare = text.trim().trim_end_matches("mm").trim().replace(',', ".");
-    let number = bare
-        .parse::<f64>()
-        .map_err(|_| Unfit::new("usage-gap", "usage-gap-remedy", [("text", text.into())]))?;
-    if !(0.0..=10_000.0).contains(&number) {
-        return Err(Unfit::new("usage-gap-range", "usage-gap-range-remedy", []));
-    }
-    Ok(spinney_model::Quantity::from_thousandths((number * 1000.0).round() as i64))
 }
 
 #[derive(Args, Debug)]

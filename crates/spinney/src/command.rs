@@ -11,6 +11,7 @@ pub(crate) mod pack;
 pub(crate) mod pocket;
 pub(crate) mod rescue;
 pub(crate) mod revise;
+pub(crate) mod spread;
 pub(crate) mod table;
 pub(crate) mod template;
 pub(crate) mod weak;

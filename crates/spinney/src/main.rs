@@ -61,6 +61,7 @@ fn run(t: Tongue, verb: Option<Verb>) -> ExitCode {
         Verb::Explain(args) => command::explain::run(t, &args),
         Verb::Table(args) => command::table::run(t, &args),
         Verb::Weak(args) => command::weak::run(t, &args),
+        Verb::Spread(args) => command::spread::run(t, &args),
         Verb::Forgive(args) => command::forgive::run(t, &args),
         Verb::Revise(args) => command::revise::run(t, &args),
         Verb::Pocket(args) => command::pocket::run(t, &args),

@@ -7,7 +7,7 @@ use std::path::{Component, Path, PathBuf};
 use spinney_exchange::table::{
     self, Instead, Settings, Source, Sources, TableError, what_it_is,
 };
-use spinney_model::{Code, Finding, Matrix, OfPicture, Place, WhyNoPicture, limits};
+use spinney_model::{Code, Finding, Matrix, OfPicture, Place, Specimens, WhyNoPicture, limits};
 use spinney_press::Picture;
 use spinney_press::picture::{self, NoPicture};
 use spinney_press::sheet::picture::LONGEST_SIDE;
@@ -21,6 +21,8 @@ mod of_collection;
 /// A table as it was read.
 pub(crate) struct Opened {
     pub(crate) matrix: Matrix,
+    /// A row a leaf, where the table has that.
+    pub(crate) specimens: Option<Specimens>,
     pub(crate) findings: Vec<Finding>,
     pub(crate) pictures: BTreeMap<String, Picture>,
 }
@@ -63,12 +65,13 @@ pub(crate) fn open(args: &args::Table) -> Result<Opened, Failure> {
         kinds: sheet(&args.kinds, "kinds.csv")?,
         about: sheet(&args.about, "about.csv")?,
     };
-    let read = table::read(&sources, &Settings { gap: Some(args.gap) })
+    let read = table::read(&sources, &args.settings())
         .map_err(|error| no_table(&table, &sources.table, error))?;
     let mut findings = read.findings;
     let folder = table.parent().map(Path::to_path_buf).unwrap_or_default();
     let pictures = pictures(&read.matrix, &folder, &mut findings);
-    Ok(Opened { matrix: read.matrix, findings, pictures })
+    let (matrix, specimens) = (read.matrix, read.specimens);
+    Ok(Opened { matrix, specimens, findings, pictures })
 }
 
 /// The same for a key: there must be several kinds, and something that tells them apart.

@@ -148,6 +148,8 @@ const RUNS: &[&[&str]] = &[
     &["explain", ".", "--keys", "4", "--alternatives", "6", "--allow-touch"],
     &["weak", "."],
     &["weak", ".", "--budget", "1", "--next", "1"],
+    &["spread", "."],
+    &["table", ".", "--rows", "leaves"],
     &["forgive", "."],
     &["forgive", ".", "--places", "3", "--budget", "5", "--season", "spring"],
     &["forgive", ".", "--places", "0"],

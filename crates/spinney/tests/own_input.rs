@@ -145,7 +145,8 @@ fn a_file_that_comes_by_stdin_is_not_written_over() {
 }
 
 /// Commands that read nothing (`template`, `pocket`, `demo`), or write no file that is named to them.
-const NO_CASE: [&str; 7] = ["open", "demo", "explain", "weak", "forgive", "template", "pocket"];
+const NO_CASE: [&str; 8] =
+    ["open", "demo", "explain", "weak", "spread", "forgive", "template", "pocket"];
 
 fn desk(name: &str) -> PathBuf {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("own_input").join(name);

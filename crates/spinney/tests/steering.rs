@@ -68,6 +68,7 @@ fn no_name_steers_the_terminal_of_any_command() {
         vec!["table", "finds.csv", "--kinds", "kinds.csv", "--all-pairs"],
         vec!["table", "finds.csv", "--about", "key.txt"],
         vec!["weak", &table, "--all-pairs"],
+        vec!["spread", &table, "--all-pairs"],
         vec!["forgive", &table],
         vec!["revise", &table, "--old", "key.txt"],
         vec!["template", &gone],
@@ -85,7 +86,8 @@ fn no_name_steers_the_terminal_of_any_command() {
     let mut shown = 0;
     for command in &commands {
         for format in [&[][..], &["--format", "json"][..]] {
-            let takes = ["key", "check", "explain", "table", "weak", "forgive", "revise"];
+            let takes =
+                ["key", "check", "explain", "table", "weak", "spread", "forgive", "revise"];
             if !format.is_empty() && !takes.contains(&command[0]) {
                 continue;
             }

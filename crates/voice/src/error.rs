@@ -33,6 +33,7 @@ pub fn table_error(t: Tongue, error: &TableError) -> (String, String) {
         }
         TableError::Broken { name } => t.told("error-broken", &[("file", name)]),
         TableError::NoKinds { name } => t.told("error-no-kinds", &[("file", name)]),
+        TableError::NoKindColumn { name } => t.told("error-no-kind-column", &[("file", name)]),
         TableError::DoesNotFit { what } => {
             t.told("error-does-not-fit", &[("place", &finding::place(&what.place, t))])
         }

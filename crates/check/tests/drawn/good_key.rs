@@ -72,7 +72,7 @@ fn quantity(text: &str) -> Quantity {
 
 fn cell_of(character: &Character, text: &str) -> Cell {
     let (text, seen) = match text.rsplit_once(" x") {
-        Some((text, seen)) => (text, Some(seen.parse().unwrap())),
+        Some((text, seen)) => (text, Some(spinney_model::Seen::on(seen.parse().unwrap()))),
         None => (text, None),
     };
     let words: Vec<&str> = text.split(" or ").collect();

@@ -72,7 +72,11 @@ fn leaves_become_kinds_with_ranges_and_a_picture_each() {
     assert_eq!(pictures, [["picture of leaf 0"], ["picture of leaf 1"]]);
     let laid = Laid::of(&found).expect("kinds");
     let cell = laid.matrix.cell(spinney_model::TaxonIx(0), spinney_model::CharacterIx(0));
-    assert!(matches!(cell.value, Value::Range { .. }) && cell.seen == Some(2), "{cell:?}");
+    assert!(
+        matches!(cell.value, Value::Range { .. })
+            && cell.seen == Some(spinney_model::Seen::on(2)),
+        "{cell:?}"
+    );
     assert!(laid.findings.is_empty(), "{:?}", laid.findings);
 }
 

@@ -16,7 +16,7 @@ use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 use serde_json::{Value, json};
 use spinney_model::{self as model, SeenOn, Severity, TaxonIx};
 
-use super::{forgive, measured, revise, shape, weak, wish_words, write};
+use super::{forgive, measured, revise, shape, spread, weak, wish_words, write};
 use crate::measured::words;
 
 /// A text that is one of these words.
@@ -97,6 +97,11 @@ texts! {
     Hope = {
         use model::Hope::{NewDifference, OneBlank, SeveralBlanks};
         one_of([OneBlank, SeveralBlanks, NewDifference].map(weak::word))
+    };
+    /// Whether a kind was measured often enough.
+    TrustWord = {
+        use model::Trust::{Enough, More, Never, TooMany};
+        one_of([Enough, More(1), TooMany, Never].map(spread::word))
     };
     /// What is measured.
     Measurand = one_of(model::Measurand::ALL.map(words::measurand));
@@ -242,6 +247,7 @@ fn the_schemas_in_the_docs_are_what_the_types_give() {
             schema_of::<shape::Report> as fn(&str, &str) -> String,
         ),
         ("weak.schema.json", "Where a table is weak", schema_of::<weak::Shape>),
+        ("spread.schema.json", "How finds spread", schema_of::<spread::Shape>),
         (
             "measure.schema.json",
             "What was measured of the leaves in pictures",

@@ -3,6 +3,7 @@
 //! From the sheet of the table and those beside it to kinds, characters and cells. Every row
 //! and column that can be read is read; what is left out is told.
 
+use std::cmp::Reverse;
 use std::collections::{BTreeMap, BTreeSet};
 
 use spinney_model::{
@@ -48,6 +49,14 @@ pub(super) struct Rows<'s> {
     pub(super) kinds: Kinds<'s>,
 }
 
+/// What the columns hold, as far as they are used.
+pub(super) struct Columns<'h> {
+    pub(super) characters: Vec<Character>,
+    /// The cells, column after column.
+    pub(super) cells: Vec<Vec<Cell>>,
+    pub(super) headings: Vec<&'h Heading<'h>>,
+}
+
 impl<'s> Rows<'s> {
     /// None: nothing stands in it.
     pub(super) fn of(sheets: &'s Sheets, report: &mut Report) -> Option<Self> {
@@ -72,6 +81,22 @@ pub(super) fn matrix(
     usual_gap: Quantity,
     report: &mut Report,
 ) -> Matrix {
+    let Columns { characters, cells, headings } = columns(table, usual_gap, report);
+    unknowns(&characters, &cells, &table.kinds, &headings, report);
+    let taxa = taxa(sheets, &table.kinds);
+    let rows = turned(cells, table.kinds.rows.len());
+    Matrix::new(sheets.scene.clone(), taxa, characters, rows).expect(FITS)
+}
+
+/// What the reader sees to.
+pub(super) const FITS: &str = "the reader makes only cells that fit their columns";
+
+/// Reads the columns of a table, a cell a row.
+pub(super) fn columns<'t>(
+    table: &'t Rows<'t>,
+    usual_gap: Quantity,
+    report: &mut Report,
+) -> Columns<'t> {
     let Rows { headings, kinds } = table;
     let (mut characters, mut cells, mut used) = (Vec::new(), Vec::new(), Vec::new());
     let mut shares = caps::MOST_SHARES;
@@ -95,11 +120,7 @@ pub(super) fn matrix(
     ratios::take_governors(&mut characters);
     governors::settle(&characters, &mut cells, kinds, &used, report);
     ratios::fill(&characters, &mut cells, &kinds.rows, report);
-    unknowns(&characters, &cells, kinds, &used, report);
-    let taxa = taxa(sheets, kinds);
-    let rows = turned(cells, kinds.rows.len());
-    Matrix::new(sheets.scene.clone(), taxa, characters, rows)
-        .expect("the reader makes only cells that fit their columns")
+    Columns { characters, cells, headings: used }
 }
 
 fn shares_of(cell: &Cell) -> usize {
@@ -125,6 +146,7 @@ fn kinds<'g>(
     let most = caps::MOST_KINDS.min(caps::MOST_CELLS / headings.max(1));
     let (mut first, mut counts) = (BTreeMap::new(), BTreeMap::new());
     let mut rows: Vec<(u32, String)> = Vec::new();
+    let mut again = Vec::new();
     let count = last_rows::without(grid, &headed.rows, column, report);
     for row in headed.rows.iter().take(count).copied() {
         let name = grid.get(row, column);
@@ -145,12 +167,42 @@ fn kinds<'g>(
                 *count += 1;
                 given = format!("{name} ({count})");
             }
-            twice(grid, (other, row), column, (name, &given), report);
+            again.push(((other, row), name, given.clone()));
         }
         first.insert(fold(&given), row);
         rows.push((row, given));
     }
-    Kinds { grid, rows }
+    told_again(grid, column, again, report);
+    Kinds { grid, rows, dash_is_none: false }
+}
+
+/// One row of a name too many is a slip; from two on, rows are finds, more likely.
+fn told_again(
+    grid: &Grid,
+    column: u32,
+    again: Vec<((u32, u32), &str, String)>,
+    report: &mut Report,
+) {
+    if let [(rows, name, given)] = again.as_slice() {
+        twice(grid, *rows, column, (name, given), report);
+        return;
+    }
+    let mut rows_of = BTreeMap::<u32, usize>::new();
+    for ((first, _), _, _) in &again {
+        *rows_of.entry(*first).or_insert(1) += 1;
+    }
+    let kinds = rows_of.len();
+    let most = rows_of.into_iter().max_by_key(|(first, rows)| (*rows, Reverse(*first)));
+    let Some((first, rows)) = most else { return };
+    let called = again.iter().find(|((one, _), _, _)| *one == first);
+    let several = OfSheet::KindsOnSeveralRows {
+        kinds,
+        kind: grid.get(first, column).to_owned(),
+        rows,
+        first: grid.at(first, column).into(),
+        called: called.map(|(_, _, called)| called.clone()).unwrap_or_default(),
+    };
+    report.one(Place::Table, several);
 }
 
 fn nameless(grid: &Grid, row: u32, column: u32, report: &mut Report) {
@@ -184,7 +236,7 @@ fn twice(grid: &Grid, rows: (u32, u32), column: u32, names: (&str, &str), report
 }
 
 /// Tells rows of the second sheets that name nothing in the table.
-fn not_in_the_table(
+pub(super) fn not_in_the_table(
     sheets: &Sheets,
     headings: &[Heading<'_>],
     kinds: &Kinds<'_>,
@@ -210,7 +262,7 @@ fn not_in_the_table(
     }
 }
 
-fn taxa(sheets: &Sheets, kinds: &Kinds<'_>) -> Vec<Taxon> {
+pub(super) fn taxa(sheets: &Sheets, kinds: &Kinds<'_>) -> Vec<Taxon> {
     let mut rows = BTreeMap::new();
     for row in &sheets.kinds.rows {
         rows.entry(fold(&row.taxon.name)).or_insert(&row.taxon);
@@ -227,7 +279,7 @@ const NAMED: usize = 5;
 
 /// One finding a character names the kinds of which nobody knows. A cell that could not be
 /// understood, and a lone dash, have been told by themselves and are not told again.
-fn unknowns(
+pub(super) fn unknowns(
     characters: &[Character],
     cells: &[Vec<Cell>],
     kinds: &Kinds<'_>,
@@ -264,7 +316,7 @@ fn unknowns(
 }
 
 /// Columns to rows.
-fn turned(columns: Vec<Vec<Cell>>, kinds: usize) -> Vec<Vec<Cell>> {
+pub(super) fn turned(columns: Vec<Vec<Cell>>, kinds: usize) -> Vec<Vec<Cell>> {
     let mut rows: Vec<Vec<Cell>> =
         (0..kinds).map(|_| Vec::with_capacity(columns.len())).collect();
     for column in columns {

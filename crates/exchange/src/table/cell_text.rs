@@ -4,7 +4,7 @@
 //! From text to what was typed, before anybody knows whether the column holds words or
 //! numbers. Unknown and "does not apply" are never the same thing.
 
-use spinney_model::{CellTrouble, Share};
+use spinney_model::{CellTrouble, Seen, Share};
 
 use super::answers::{is_not_applicable, is_unknown};
 use super::number::{Amount, NoAmount, amount};
@@ -22,7 +22,7 @@ mod trouble;
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) struct Typed {
     pub(super) what: What,
-    pub(super) seen: Option<u32>,
+    pub(super) seen: Option<Seen>,
     /// A list without numbers, `lobed, entire`: read as `lobed or entire`, and told.
     pub(super) listed: bool,
 }
@@ -90,7 +90,7 @@ pub(super) fn understand(text: &str, heading: &str) -> Result<Typed, CellTrouble
 }
 
 fn with_seen(typed: Typed, counted: Option<u32>) -> Typed {
-    Typed { seen: typed.seen.or(counted), ..typed }
+    Typed { seen: typed.seen.or(counted.map(Seen::on)), ..typed }
 }
 
 fn no_shares(what: &What) -> bool {
@@ -130,14 +130,21 @@ pub(super) fn thing_counted(item: &str) -> &str {
     counted(item).map_or(item, |(thing, _)| thing)
 }
 
-/// Takes `(12 seen)` off the end: on how many things it was seen.
-pub(super) fn seen(text: &str) -> (&str, Option<u32>) {
+/// Takes `(12 seen)` or `(12 seen on 3 plants)` off the end: on how many things it was seen.
+pub(super) fn seen(text: &str) -> (&str, Option<Seen>) {
     let inside = || {
         let (before, rest) = text.rsplit_once('(')?;
         let inner = fold(rest.strip_suffix(')')?);
+        let (inner, plants) = match inner.split_once(" seen on ") {
+            Some((digits, rest)) => {
+                let rest = rest.strip_suffix(" plants").or_else(|| rest.strip_suffix(" plant"));
+                (format!("{digits} seen"), Some(rest?.trim().parse().ok()?))
+            }
+            None => (inner, None),
+        };
         let digits = inner.strip_suffix(" seen").or_else(|| inner.strip_prefix("n = "));
         let digits = digits.or_else(|| inner.strip_prefix("n="))?;
-        Some((before.trim_end(), digits.trim().parse().ok()?))
+        Some((before.trim_end(), Seen { on: digits.trim().parse().ok()?, plants }))
     };
     match inside() {
         Some((before, seen)) => (before, Some(seen)),

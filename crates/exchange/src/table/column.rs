@@ -27,6 +27,8 @@ pub(super) struct Kinds<'g> {
     pub(super) grid: &'g Grid,
     /// The row and the name of each kind.
     pub(super) rows: Vec<(u32, String)>,
+    /// Whether a dash says that there is no such thing, as where we measured.
+    pub(super) dash_is_none: bool,
 }
 
 /// A column with what was typed.
@@ -133,6 +135,10 @@ impl<'c> Column<'c> {
                 column.odd(at, trouble, report);
                 Typed::unknown()
             });
+            let mut typed = typed;
+            if typed.what == What::Dash && kinds.dash_is_none {
+                typed.what = What::NotApplicable;
+            }
             if typed.what == What::Dash {
                 column.doubtful(at, ReadAs::Unknown, report);
             }
@@ -227,7 +233,11 @@ impl<'c> Column<'c> {
         let mut seen = std::collections::BTreeMap::<String, u32>::new();
         let mut alike = false;
         for typed in &self.typed {
-            let (What::Words(parts), Some(count)) = (&typed.what, typed.seen) else { continue };
+            let (What::Words(parts), Some(count)) =
+                (&typed.what, typed.seen.map(|seen| seen.on))
+            else {
+                continue;
+            };
             let [part] = parts.as_slice() else { return };
             alike |= *seen.entry(fold(&part.item)).or_insert(count) != count;
         }

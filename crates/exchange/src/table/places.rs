@@ -23,12 +23,13 @@ pub struct Places {
 }
 
 impl Places {
-    pub(super) fn of(table: &Grid) -> Self {
+    /// `names`: the column with the names, where that is not found by itself.
+    pub(super) fn of(table: &Grid, names: Option<u32>) -> Self {
         let sheet = table.name.clone();
         let Some(headed) = table.below_heading(&mut Report::default()) else {
             return Self { sheet, ..Self::default() };
         };
-        let first = layout::names_column(table, &headed).unwrap_or(0);
+        let first = names.or_else(|| layout::names_column(table, &headed)).unwrap_or(0);
         let name = |row: &u32| (*row, table.get(*row, first).to_owned());
         Self {
             sheet,

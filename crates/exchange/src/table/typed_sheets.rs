@@ -4,11 +4,17 @@
 //! From files to the texts of every kind under every heading, by the same reader that makes the
 //! matrix, and with the same findings. What a text means is for whoever asks later.
 
-use spinney_model::{AboutField, CharacterField, Code, Finding, KindField, Scene};
+use spinney_model::{
+    AboutField, CharacterField, Code, Finding, KindField, Scale, Scene, Unit, Value,
+};
 
-use super::heading::BESIDE;
+use super::assemble::Sheets;
+use super::heading::{BESIDE, Heading};
+use super::phrase::fold;
 use super::places::Places;
-use super::{ABOUT, Source, TableError, assemble, report::Report, sheets};
+use super::{
+    ABOUT, RowsAre, Source, TableError, assemble, report::Report, sheets, specimens, write,
+};
 use spinney_model::USUAL_GAP;
 
 /// Sheets as they were typed.
@@ -53,10 +59,12 @@ pub struct TypedKind {
 }
 
 /// Reads files in any order, each called as the sheet that it is.
-pub(super) fn read(sources: &[Source]) -> Result<TypedSheets, TableError> {
+pub(super) fn read(sources: &[Source], rows: RowsAre) -> Result<TypedSheets, TableError> {
     let mut report = Report::default();
-    let (sheets, has_table) = sheets::in_any_order(sources, &mut report)?;
-    let table = if has_table { assemble::Rows::of(&sheets, &mut report) } else { None };
+    let (mut sheets, has_table) = sheets::in_any_order(sources, &mut report)?;
+    if rows == RowsAre::Finds {
+        specimens::describe_measured(&mut sheets);
+    }
     let mut typed = TypedSheets {
         characters: sheets
             .characters
@@ -65,22 +73,34 @@ pub(super) fn read(sources: &[Source]) -> Result<TypedSheets, TableError> {
             .collect(),
         kinds: sheets.kinds.rows.iter().map(kind).collect(),
         about: about(&sheets.scene),
-        places: Places::of(&sheets.table),
+        places: Places::of(&sheets.table, None),
         ..TypedSheets::default()
     };
-    if let Some(table) = &table {
+    match rows {
+        RowsAre::Kinds if has_table => of_kinds(&sheets, &mut typed, &mut report)?,
+        RowsAre::Finds if has_table => of_finds(&sheets, &mut typed, &mut report)?,
+        RowsAre::Kinds | RowsAre::Finds => {}
+    }
+    typed.findings = report.finish();
+    // Nobody would see that something of it is not there.
+    match typed.findings.iter().find(|finding| finding.code == Code::TooLarge) {
+        Some(over) => Err(TableError::DoesNotFit { what: Box::new(over.clone()) }),
+        None => Ok(typed),
+    }
+}
+
+/// The texts of a table with a row a kind, as they are typed.
+fn of_kinds(
+    sheets: &Sheets,
+    typed: &mut TypedSheets,
+    report: &mut Report,
+) -> Result<(), TableError> {
+    if let Some(table) = &assemble::Rows::of(sheets, report) {
         let grid = &sheets.table;
         let typed_in = |column: u32, row: u32| grid.get(row, column).to_owned();
         let columns: Vec<_> =
             table.headings.iter().filter(|heading| heading.column != BESIDE).collect();
-        typed.columns = columns
-            .iter()
-            .map(|heading| TypedColumn {
-                name: heading.name.clone(),
-                heading: heading.typed.clone(),
-                unit: heading.unit.map(spinney_model::WrittenIn::sign),
-            })
-            .collect();
+        typed.columns = columns.iter().map(|heading| column(heading)).collect();
         let cells = |row: u32| columns.iter().map(|at| typed_in(at.column, row)).collect();
         typed.rows =
             table.kinds.rows.iter().map(|(row, name)| (name.clone(), cells(*row))).collect();
@@ -89,14 +109,57 @@ pub(super) fn read(sources: &[Source]) -> Result<TypedSheets, TableError> {
         }
         if !typed.rows.is_empty() {
             // What cells mean is told as it is of any table.
-            assemble::matrix(&sheets, table, USUAL_GAP, &mut report);
+            assemble::matrix(sheets, table, USUAL_GAP, report);
         }
     }
-    typed.findings = report.finish();
-    // Nobody would see that something of it is not there.
-    match typed.findings.iter().find(|finding| finding.code == Code::TooLarge) {
-        Some(over) => Err(TableError::DoesNotFit { what: Box::new(over.clone()) }),
-        None => Ok(typed),
+    Ok(())
+}
+
+/// The texts of what finds come to, a row a kind.
+fn of_finds(
+    sheets: &Sheets,
+    typed: &mut TypedSheets,
+    report: &mut Report,
+) -> Result<(), TableError> {
+    let finds = specimens::find(sheets, report)?;
+    let summary = finds.summary(sheets, USUAL_GAP, report);
+    let matrix = &summary.kinds;
+    typed.places = Places::of(&sheets.table, Some(finds.names));
+    typed.columns = summary.headings.iter().map(|heading| column(heading)).collect();
+    typed.rows = matrix
+        .taxon_indices()
+        .map(|taxon| {
+            let cells = matrix.character_indices().map(|at| {
+                let (cell, character) = (matrix.cell(taxon, at), matrix.character(at));
+                match cell.value {
+                    // Nobody has looked: a blank says as much.
+                    Value::Unknown => String::new(),
+                    _ => write::cell_text(cell, &character.scale),
+                }
+            });
+            (matrix.taxon(taxon).name.clone(), cells.collect())
+        })
+        .collect();
+    for character in matrix.characters() {
+        let bare = matches!(character.scale, Scale::Measure { unit: Unit::Unstated, .. });
+        let said = |(name, _): &&mut (String, _)| fold(name) == fold(&character.name);
+        // Ranges of whole numbers would be counts to whoever reads them again.
+        let measure = (CharacterField::Values, "measure".to_owned());
+        match typed.characters.iter_mut().find(said) {
+            _ if !bare => {}
+            Some((_, fields)) if fields.iter().any(|(of, _)| *of == measure.0) => {}
+            Some((_, fields)) => fields.push(measure),
+            None => typed.characters.push((character.name.clone(), vec![measure])),
+        }
+    }
+    Ok(())
+}
+
+fn column(heading: &Heading<'_>) -> TypedColumn {
+    TypedColumn {
+        name: heading.name.clone(),
+        heading: heading.typed.clone(),
+        unit: heading.unit.map(spinney_model::WrittenIn::sign),
     }
 }
 

@@ -6,8 +6,8 @@
 
 use num_traits::{CheckedMul, ToPrimitive};
 use spinney_model::{
-    Cell, Character, Difficulty, InSecond, Matrix, OtherName, Quantity, Scale, Share, StateIx,
-    Taxon, Unit, Value, WrittenIn,
+    Cell, Character, Difficulty, InSecond, Matrix, OtherName, Quantity, Scale, Seen, Share,
+    StateIx, Taxon, Unit, Value, WrittenIn,
 };
 
 use super::cell_text::{Part, What, understand};
@@ -101,8 +101,13 @@ fn no_state(texts: &[&str], scale: &Scale) -> String {
     (*free).to_owned()
 }
 
-fn seen_text(seen: Option<u32>) -> String {
-    seen.map(|seen| format!(" ({seen} seen)")).unwrap_or_default()
+fn seen_text(seen: Option<Seen>) -> String {
+    match seen {
+        None => String::new(),
+        Some(Seen { on, plants: None }) => format!(" ({on} seen)"),
+        Some(Seen { on, plants: Some(1) }) => format!(" ({on} seen on 1 plant)"),
+        Some(Seen { on, plants: Some(plants) }) => format!(" ({on} seen on {plants} plants)"),
+    }
 }
 
 fn range(low: Quantity, high: Quantity, unit: Unit) -> String {
@@ -122,7 +127,7 @@ fn alternatives<T>(
     shares: &[(T, Share)],
     name: impl Fn(&T) -> String,
     before_count: &str,
-    seen: Option<u32>,
+    seen: Option<Seen>,
 ) -> String {
     let with = |count: &dyn Fn(Share) -> String| {
         let part = |(item, share): &(T, Share)| {
@@ -130,14 +135,16 @@ fn alternatives<T>(
         };
         shares.iter().map(part).collect::<Vec<_>>().join(", ")
     };
-    let count = |seen: u32| {
-        let whole = Share::from_integer(seen.into());
+    let count = |seen: Seen| {
+        let whole = Share::from_integer(seen.on.into());
         let whole_each =
-            seen > 0 && shares.iter().all(|(_, share)| (share * whole).is_integer());
+            seen.on > 0 && shares.iter().all(|(_, share)| (share * whole).is_integer());
         whole_each.then(|| with(&|share| (share * whole).to_integer().to_string()))
     };
     if let Some(text) = seen.and_then(count) {
-        return text;
+        // Counts say themselves on how many, and not of how many plants.
+        let plants = seen.filter(|seen| seen.plants.is_some());
+        return text + &seen_text(plants);
     }
     let equal = shares.iter().all(|(_, share)| *share == shares[0].1);
     let text = if equal {

@@ -190,6 +190,17 @@ pub enum OfCell {
         /// Whether there is nothing but ticks, crosses and yes in the column.
         beside_marks: bool,
     },
+    /// Some finds of a kind do not have it, and the cell of the kind is what the others show.
+    SomeHaveNone {
+        /// The column.
+        about: String,
+        /// The kind.
+        kind: String,
+        /// How many do not have it.
+        none: usize,
+        /// How many were looked at, those among them.
+        finds: usize,
+    },
     /// Letters that were spoilt when a file was saved.
     LettersSpoilt {
         /// The text.
@@ -259,6 +270,7 @@ impl OfCell {
     pub(super) fn code(&self) -> Code {
         match self {
             Self::Odd { .. } | Self::NoRatio { .. } => Code::CellNotUnderstood,
+            Self::SomeHaveNone { .. } => Code::CellNotPlain,
             Self::Undeclared { .. } => Code::SheetDisagrees,
             Self::Alike { .. } => Code::StatesAlike,
             Self::GovernedButPresent { .. } => Code::GovernedButPresent,
@@ -296,7 +308,7 @@ impl OfCell {
             Self::NotRecorded { kinds, .. } => {
                 kinds.iter_mut().map(|kind| &mut kind.at).collect()
             }
-            Self::NoRatio { .. } => Vec::new(),
+            Self::NoRatio { .. } | Self::SomeHaveNone { .. } => Vec::new(),
         }
     }
 }

@@ -171,6 +171,38 @@ pub enum OfSheet {
         /// The second.
         second: NamedCell,
     },
+    /// Kinds that are on several rows each, as where a row is a leaf.
+    KindsOnSeveralRows {
+        /// How many of them.
+        kinds: usize,
+        /// The one with the most rows.
+        kind: String,
+        /// How many rows it has.
+        rows: usize,
+        /// The first of them.
+        first: NamedCell,
+        /// What its second row is called.
+        called: String,
+    },
+    /// Columns that say of a find which it is, and nothing that could be asked.
+    FindColumns {
+        /// Their headings.
+        headings: Vec<String>,
+    },
+    /// Columns that say how finds were measured, and nothing that could be asked.
+    MeasuringColumns {
+        /// The heading of the first.
+        first: String,
+        /// How many there are.
+        columns: usize,
+    },
+    /// Rows of finds that nobody named.
+    OfNoKind {
+        /// How many.
+        rows: usize,
+        /// The first.
+        first: NamedCell,
+    },
     /// The file is damaged.
     Damaged {
         /// The last cell that is whole.
@@ -195,8 +227,9 @@ impl OfSheet {
             Self::QuotationNotClosed { .. } => Code::QuotationNotClosed,
             Self::Swapped => Code::Swapped,
             Self::NoHeadings { .. } => Code::NoHeadings,
-            Self::OftenInWords => Code::Assumed,
-            Self::KindTwice { .. } => Code::KindTwice,
+            Self::OftenInWords | Self::FindColumns { .. } => Code::Assumed,
+            Self::MeasuringColumns { .. } => Code::Assumed,
+            Self::KindTwice { .. } | Self::KindsOnSeveralRows { .. } => Code::KindTwice,
             Self::TooManyKinds { .. } | Self::Full { .. } => Code::TooLarge,
             Self::RowNotRead { .. }
             | Self::ColumnNotRead { .. }
@@ -206,6 +239,7 @@ impl OfSheet {
             | Self::SheetsNotRead { .. }
             | Self::NoKind { .. }
             | Self::Nameless { .. }
+            | Self::OfNoKind { .. }
             | Self::Damaged { .. } => Code::LeftOut,
         }
     }
@@ -222,12 +256,17 @@ impl OfSheet {
             | Self::Damaged { at }
             | Self::Full { at, .. } => vec![at],
             Self::KindTwice { first, second, .. } => vec![first, second],
+            Self::KindsOnSeveralRows { first, .. } | Self::OfNoKind { first, .. } => {
+                vec![first]
+            }
             Self::RowNotRead { .. }
             | Self::ColumnNotRead { .. }
             | Self::Title { .. }
             | Self::CountsRows { .. }
             | Self::Swapped
             | Self::OftenInWords
+            | Self::FindColumns { .. }
+            | Self::MeasuringColumns { .. }
             | Self::FileNotRead { .. }
             | Self::SheetsNotRead { .. }
             | Self::TooManyKinds { .. } => Vec::new(),

@@ -10,7 +10,6 @@ use std::path::Path;
 use spinney_collection::history::History;
 use spinney_collection::laid::Laid;
 use spinney_exchange::journal::{self, LineError};
-use spinney_exchange::table::Settings;
 use spinney_model::{Entry, Finding, Matrix, OfPicture, Place, limits};
 use spinney_press::Picture;
 use spinney_press::picture;
@@ -42,6 +41,9 @@ pub(super) fn open(path: &Path, args: &args::Table) -> Result<Opened, Failure> {
     if sheets.into_iter().any(Option::is_some) {
         return Err(Failure::usage("failure-sheets-of-collection", []));
     }
+    if args.rows == Some(args::Rows::Leaves) {
+        return Err(Failure::usage("failure-leaves-of-collection", [("file", path.into())]));
+    }
     files::note_collection(path);
     let store = Store::open(path).map_err(|error| why_not(path, error))?;
     // Counted before it is held.
@@ -58,13 +60,13 @@ pub(super) fn open(path: &Path, args: &args::Table) -> Result<Opened, Failure> {
     })?;
     let mut history = History::default();
     history.add_all(entries);
-    let Some(laid) = Laid::read(&history.now, &Settings { gap: Some(args.gap) }) else {
+    let Some(laid) = Laid::read(&history.now, &args.settings()) else {
         return Err(Failure::new("failure-no-kinds-yet", [("file", path.into())]));
     };
     let mut findings = laid.findings;
     let pictures =
         pictures(&laid.matrix, &store, &mut findings).map_err(|error| why_not(path, error))?;
-    Ok(Opened { matrix: laid.matrix, findings, pictures })
+    Ok(Opened { matrix: laid.matrix, specimens: None, findings, pictures })
 }
 
 fn why_not(path: &Path, error: StoreError) -> Failure {

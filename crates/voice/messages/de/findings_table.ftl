@@ -89,6 +89,8 @@ finding-cell-no-ratio-remedy = Schreibt Längen, die größer als null sind.
 finding-cell-and-more = { " " }und noch { $more }
 finding-cell-not-recorded = „{ $about }“ hat noch niemand aufgeschrieben: { $kinds }.
 finding-cell-not-recorded-remedy = Seht nach und tragt es ein. Gibt es so etwas dort nicht, schreibt `n/a`.
+finding-cell-some-have-none = { $kind }: Bei { $none } von { $finds } gibt es „{ $about }“ nicht. Es gilt, was die anderen zeigen.
+finding-cell-some-have-none-remedy = Seht sie noch einmal an. Stimmt es, dann fragt bei { $kind } nicht nach „{ $about }“: Schreibt überall `n/a`, oder lasst die Spalte weg.
 finding-cell-beside-marks = Unter „{ $about }“ stehen nur Haken, Kreuze oder ja. Leer ist es bei: { $kinds }. Eine leere Zelle bedeutet, dass noch niemand nachgesehen hat.
 finding-cell-beside-marks-remedy = Heißt leer hier nein? Dann schreibt dort nein und in die anderen ja.
 finding-cell-spoilt = „{ $text }“{ $at } sieht aus, als wären beim Speichern Buchstaben verdorben worden. Heißt es „{ $right }“?
@@ -232,6 +234,23 @@ finding-sheet-split-remedy = Teilt die Tabelle in mehrere, zum Beispiel nach Fam
 finding-sheet-kind-twice = „{ $one }“{ $first } und „{ $other }“{ $second } sind fast gleich geschrieben. Ist es eine Art, oder sind es zwei? Sie gelten als zwei, und die zweite heißt hier „{ $called }“.
 finding-sheet-kind-twice-remedy = Löscht eine der Zeilen. Zwei Arten brauchen zwei Namen.
 finding-sheet-kind-twice-differ = Löscht eine der Zeilen, oder macht eine daraus: `{ $this } or { $that }` (or ist englisch für oder). Zwei Arten brauchen zwei Namen.
+finding-sheet-several-rows = { $count ->
+    [one] „{ $kind }“ steht in { $rows } Zeilen{ $first }. Jede davon gilt als eigene Art; die zweite heißt hier „{ $called }“.
+   *[other] { $count } Arten stehen in mehreren Zeilen; „{ $kind }“ steht in { $rows }{ $first }. Jede Zeile gilt als eigene Art; die zweite heißt hier „{ $called }“.
+}
+finding-sheet-several-rows-remedy = Ist jede Zeile ein einzelnes Blatt (oder eine Muschel, ein Tier) ihrer Art? Dann lasst die Tabelle so lesen: mit `--rows leaves` auf der Befehlszeile, auf den Bildschirmseiten mit der Auswahl neben der Tabelle. Wenn nicht: Zwei Arten brauchen zwei Namen.
+finding-sheet-find-columns = Welches Blatt eine Zeile ist und woher es kommt, steht unter: { $headings }. Danach wird nicht gefragt.
+finding-sheet-find-columns-remedy = Kann man etwas davon ansehen, gebt der Spalte eine andere Überschrift.
+finding-sheet-measuring-columns = { $count ->
+    [one] „{ $first }“ sagt, wie die Blätter gemessen wurden oder was draußen niemand sehen kann. Danach wird nicht gefragt.
+   *[other] { $count } Spalten, als erste „{ $first }“, sagen, wie die Blätter gemessen wurden oder was draußen niemand sehen kann. Danach wird nicht gefragt.
+}
+finding-sheet-measuring-columns-remedy = Kann man etwas davon ansehen, gebt der Spalte eine andere Überschrift.
+finding-sheet-of-no-kind = { $count ->
+    [one] Eine Zeile sagt nicht, welche Art es ist{ $first }, und wurde weggelassen.
+   *[other] { $count } Zeilen sagen nicht, welche Art es ist, die erste{ $first }; sie wurden weggelassen.
+}
+finding-sheet-of-no-kind-remedy = Schreibt die Art hinein, sobald jemand sie kennt.
 finding-sheet-damaged = Die Datei ist beschädigt. Gelesen wurde nur bis hier: { $cell }.
 finding-sheet-damaged-remedy = Öffnet sie in einer Tabellenkalkulation, seht nach, ob alles da ist, und speichert sie noch einmal.
 finding-sheet-full = Das Tabellenblatt hat mehr als { $cells } ausgefüllte Zellen oder { $megabytes } MB Text. Bei { $cell } hört das Lesen auf.

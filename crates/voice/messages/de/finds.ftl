@@ -42,6 +42,11 @@ finds-paste-example =
     Art, Blattrand, Länge der Blattspreite (mm)
     Hasel, gezähnt, 60-110
 finds-table-file = Oder eine Datei: CSV, TSV oder XLSX
+finds-rows = Was ist jede Zeile darin?
+finds-rows-kinds = Eine Art: Hasel, Linde, Esche
+finds-rows-leaves = Ein einzelnes Blatt (oder eine Muschel, ein Tier): Hasel, Hasel, Hasel, Linde. Spinney rechnet die Spannen aus.
+finds-several-rows = „{ $kind }“ steht in { $rows } Zeilen dieser Tabelle.
+finds-several-rows-remedy = Ist jede Zeile ein einzelnes Blatt (oder eine Muschel, ein Tier)? Dann wählt das unter der Tabelle auf „Unsere Funde“ und nehmt sie noch einmal herein. Wenn nicht, gebt jeder Art ihren eigenen Namen. Nichts wurde geändert.
 finds-whose = Von wem ist die Tabelle?
 finds-whose-example = Gruppe Blau
 finds-whose-why = Mit einem Namen bleibt diese Tabelle neben den anderen stehen. Wo zwei Tabellen sich widersprechen, werdet ihr gefragt. Lasst das Feld leer, wenn diese Tabelle gilt.

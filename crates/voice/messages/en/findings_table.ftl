@@ -89,6 +89,8 @@ finding-cell-no-ratio-remedy = Type lengths above zero.
 finding-cell-and-more = { " " }and { $more } more
 finding-cell-not-recorded = Nobody has recorded “{ $about }” of { $kinds }.
 finding-cell-not-recorded-remedy = Look at one and fill the cell, or type `n/a` if it has no such thing.
+finding-cell-some-have-none = { $kind }: { $none } of { $finds } have no “{ $about }”. What the others show counts.
+finding-cell-some-have-none-remedy = Look at these again. If it is true, do not ask { $kind } about “{ $about }”: type `n/a` for all of them, or leave the column out.
 finding-cell-beside-marks = Under “{ $about }” there is nothing but ticks, crosses or yes, and blanks for { $kinds }. A blank counts as: nobody has looked.
 finding-cell-beside-marks-remedy = Does a blank mean no? If so, type no there, and yes in the others.
 finding-cell-spoilt = “{ $text }”{ $at } looks as if its letters were spoilt when the file was saved. Is it “{ $right }”?
@@ -232,6 +234,23 @@ finding-sheet-split-remedy = Split the table into several, for instance by famil
 finding-sheet-kind-twice = “{ $one }”{ $first } and “{ $other }”{ $second } are written almost alike. Are they one kind or two? They are read as two, and the second is called “{ $called }” here.
 finding-sheet-kind-twice-remedy = Delete one row. Two kinds need two names.
 finding-sheet-kind-twice-differ = Delete one row, or make them one: `{ $this } or { $that }`. Two kinds need two names.
+finding-sheet-several-rows = { $count ->
+    [one] “{ $kind }” is on { $rows } rows{ $first }. Each of them is read as a kind of its own; the second is called “{ $called }” here.
+   *[other] { $count } kinds are on several rows each; “{ $kind }” is on { $rows }{ $first }. Each row is read as a kind of its own; the second is called “{ $called }” here.
+}
+finding-sheet-several-rows-remedy = Is each row one leaf (or one shell, one animal) of its kind? Then have it read so: with `--rows leaves` on the command line, on the screens by the choice beside the table. If it is not, two kinds need two names.
+finding-sheet-find-columns = Which leaf a row is, and where it comes from, is said under: { $headings }. Nothing is asked about that.
+finding-sheet-find-columns-remedy = If one of them is something to look at, give it another heading.
+finding-sheet-measuring-columns = { $count ->
+    [one] “{ $first }” says how the leaves were measured, or what nobody can see outdoors. Nothing is asked about that.
+   *[other] { $count } columns, “{ $first }” the first of them, say how the leaves were measured, or what nobody can see outdoors. Nothing is asked about that.
+}
+finding-sheet-measuring-columns-remedy = If one of them is something to look at, give it another heading.
+finding-sheet-of-no-kind = { $count ->
+    [one] One row does not say which kind it is{ $first }, and was left out.
+   *[other] { $count } rows do not say which kind they are, the first{ $first }, and were left out.
+}
+finding-sheet-of-no-kind-remedy = Type the kind there, once somebody knows it.
 finding-sheet-damaged = The file is damaged after { $cell }; the rest is missing.
 finding-sheet-damaged-remedy = Open it in a spreadsheet, look whether all is there, and save it again.
 finding-sheet-full = The sheet holds more than { $cells } filled cells or { $megabytes } MB of text; reading stopped at { $cell }.

@@ -42,6 +42,11 @@ finds-paste-example =
     kind, edge, blade length (mm)
     hazel, toothed, 60-110
 finds-table-file = Or a file: CSV, TSV or XLSX
+finds-rows = What is each row of it?
+finds-rows-kinds = A kind: hazel, lime, ash
+finds-rows-leaves = One leaf (or one shell, one animal): hazel, hazel, hazel, lime. Spinney works out the ranges.
+finds-several-rows = “{ $kind }” is on { $rows } rows of this table.
+finds-several-rows-remedy = Is each row one leaf (or one shell, one animal)? Then choose that below the table on “Our finds”, and take it in again. If it is not, give each kind a name of its own. Nothing was changed.
 finds-whose = Whose table is it?
 finds-whose-example = group Blue
 finds-whose-why = With a name, this table is kept beside the others, and where two tables disagree you are asked. Leave it empty if it decides.

@@ -42,6 +42,7 @@ fn errors() -> Vec<TableError> {
         TableError::OtherPart { name: name(), is: "kinds", wanted: "about" },
         TableError::Broken { name: name() },
         TableError::NoKinds { name: name() },
+        TableError::NoKindColumn { name: name() },
         TableError::DoesNotFit { what: Box::new(what) },
     ];
     all.extend(ALL.map(|what| TableError::NotATable { name: name(), what }));

@@ -48,6 +48,10 @@ pub(super) fn told(t: Tongue, fact: &OfCell) -> Told {
             };
             t.told(message, &[("about", about), ("kinds", &kinds(t, named, *more))])
         }
+        OfCell::SomeHaveNone { about, kind, none, finds } => t.told(
+            "finding-cell-some-have-none",
+            &[("about", about), ("kind", kind), ("none", none), ("finds", finds)],
+        ),
         OfCell::LettersSpoilt { text, right, at } => t.told(
             "finding-cell-spoilt",
             &[("text", text), ("right", right), ("at", &bracketed(t, at))],

@@ -74,6 +74,27 @@ pub(super) fn told(t: Tongue, fact: &OfSheet) -> Told {
         OfSheet::KindTwice { names, called, differ, first, second } => {
             kind_twice(t, names, called, differ.as_ref(), [first, second])
         }
+        OfSheet::KindsOnSeveralRows { kinds, kind, rows, first, called } => {
+            let first = bracketed(t, first);
+            let texts: [(&str, &dyn std::fmt::Display); 4] =
+                [("kind", kind), ("rows", rows), ("first", &first), ("called", called)];
+            let says = t.count_with("finding-sheet-several-rows", *kinds, &texts);
+            (says, t.say("finding-sheet-several-rows-remedy"))
+        }
+        OfSheet::FindColumns { headings } => {
+            let headings = headings.join(", ");
+            t.told("finding-sheet-find-columns", &[("headings", &headings)])
+        }
+        OfSheet::MeasuringColumns { first, columns } => {
+            let message = "finding-sheet-measuring-columns";
+            let says = t.count_with(message, *columns, &[("first", first)]);
+            (says, t.say("finding-sheet-measuring-columns-remedy"))
+        }
+        OfSheet::OfNoKind { rows, first } => {
+            let first = bracketed(t, first);
+            let says = t.count_with("finding-sheet-of-no-kind", *rows, &[("first", &first)]);
+            (says, t.say("finding-sheet-of-no-kind-remedy"))
+        }
         OfSheet::Damaged { at } => t.told("finding-sheet-damaged", &[("cell", &place(t, at))]),
         OfSheet::Full { cells, megabytes, at } => {
             let says = t.with(

@@ -11,7 +11,7 @@ use std::fmt::Display;
 use maud::{Markup, html};
 use spinney_collection::intake::{self, Taken};
 use spinney_collection::{Collection, kinds, reworded};
-use spinney_exchange::table::{self, Source, TableError, TypedSheets};
+use spinney_exchange::table::{self, RowsAre, Source, TableError, TypedSheets};
 use spinney_model::limits::SCREENS_COLUMNS;
 use spinney_model::{CharacterEdit, Edit, KindEdit, KindId};
 use spinney_voice::Tongue;
@@ -109,6 +109,17 @@ fn table_form(t: Tongue) -> Markup {
             textarea #table name="table" rows="5" wrap="off" placeholder=(t.say("finds-paste-example")) {}
             label for="table-file" { (t.say("finds-table-file")) }
             input #table-file type="file" name="file" accept=".csv,.tsv,.txt,.xlsx" multiple;
+            fieldset {
+                legend { (t.say("finds-rows")) }
+                p.choice {
+                    input #rows-kinds type="radio" name="rows" value="" checked;
+                    label for="rows-kinds" { (t.say("finds-rows-kinds")) }
+                }
+                p.choice {
+                    input #rows-leaves type="radio" name="rows" value=(LEAVES);
+                    label for="rows-leaves" { (t.say("finds-rows-leaves")) }
+                }
+            }
             label for="source" { (t.say("finds-whose")) }
             input #source name="source" maxlength=(LONGEST_NAME) aria-describedby="source-why"
                 placeholder=(t.say("finds-whose-example"));
@@ -118,8 +129,19 @@ fn table_form(t: Tongue) -> Markup {
     }
 }
 
+/// How the form says that each row is one leaf.
+const LEAVES: &str = "leaves";
+
+/// A table that comes in.
+pub(super) struct Incoming {
+    /// Whose it is; empty: it decides.
+    source: String,
+    sheets: Vec<Source>,
+    rows: RowsAre,
+}
+
 /// A table comes in, with a word about whose it is.
-pub(super) static TAKE_TABLE: Form<(String, Vec<Source>)> = Form {
+pub(super) static TAKE_TABLE: Form<Incoming> = Form {
     path: "/do/take-table",
     read: |at| {
         let source = at.asked.typed("source", LONGEST_NAME)?;
@@ -131,12 +153,16 @@ pub(super) static TAKE_TABLE: Form<(String, Vec<Source>)> = Form {
         let files = at.asked.request.files.iter().filter(|file| !file.bytes.is_empty());
         let files =
             files.map(|file| Source { name: file.name.clone(), bytes: file.bytes.clone() });
-        Ok((source, pasted.into_iter().chain(files).collect()))
+        let rows = match at.asked.request.field("rows") {
+            LEAVES => RowsAre::Finds,
+            _ => RowsAre::Kinds,
+        };
+        Ok(Incoming { source, sheets: pasted.into_iter().chain(files).collect(), rows })
     },
     rests_on: nothing,
-    act: |(source, sheets), at| {
+    act: |Incoming { source, sheets, rows }, at| {
         let (t, collection) = (at.asked.tongue, at.collection());
-        let (sheets, taken) = taken_in(t, collection, &sheets, &source)?;
+        let (sheets, taken) = taken_in(t, collection, (&sheets, rows), &source)?;
         if taken.edits.is_empty() && taken.left.is_empty() {
             return Err(at.asked.refused("finds-no-table"));
         }
@@ -146,14 +172,15 @@ pub(super) static TAKE_TABLE: Form<(String, Vec<Source>)> = Form {
     },
 };
 
-/// Files as the reader of tables reads them, and the edits that take them in.
+/// Files as the reader of tables reads them, and the edits that take them in. Where kinds are on
+/// several rows, it is asked first what a row is.
 pub(crate) fn taken_in(
     t: Tongue,
     collection: &Collection,
-    sources: &[Source],
+    (sources, rows): (&[Source], RowsAre),
     who: &str,
 ) -> Result<(TypedSheets, Taken), Refused> {
-    let sheets = table::typed_sheets(sources).map_err(|error| {
+    let sheets = table::typed_sheets_of(sources, rows).map_err(|error| {
         let (sentence, remedy) = spinney_voice::table_error(t, &error);
         // On a screen it is said which text is too long.
         if let TableError::DoesNotFit { what } = &error {
@@ -161,6 +188,10 @@ pub(crate) fn taken_in(
         }
         Refused { sentence, remedy }
     })?;
+    if let Some((kind, rows)) = intake::on_several_rows(&sheets) {
+        let texts: [(&str, &dyn Display); 2] = [("kind", &kind), ("rows", &rows)];
+        return Err(Refused::with(t, "finds-several-rows", &texts));
+    }
     let mut taken =
         intake::take_in(collection, &sheets, who).map_err(|odd| left::odd_unit(t, &odd))?;
     taken.edits.extend(reworded::follow(collection, &taken.edits));

@@ -9,7 +9,7 @@
 use maud::{Markup, html};
 use spinney_collection::laid::Laid;
 use spinney_collection::{Collection, renamed, reworded};
-use spinney_exchange::table::{self, Source};
+use spinney_exchange::table::{self, RowsAre, Source};
 use spinney_model::limits::SCREENS_COLUMNS;
 use spinney_model::{CharacterEdit, CharacterField, CharacterId, Done, Edit};
 use spinney_voice::Tongue;
@@ -140,7 +140,7 @@ pub(super) static LAY_OVER: Form<(String, Source)> = Form {
     rests_on: nothing,
     act: |(who, sheet), at| {
         let (t, collection) = (at.asked.tongue, at.collection());
-        let (sheets, mut taken) = taken_in(t, collection, &[sheet], &who)?;
+        let (sheets, mut taken) = taken_in(t, collection, (&[sheet], RowsAre::Kinds), &who)?;
         let told = Told::of(t, collection, &sheets, &taken);
         let mut edits = std::mem::take(&mut taken.edits);
         // What is said already need not be said again.

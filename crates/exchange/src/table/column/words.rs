@@ -6,7 +6,7 @@
 use std::collections::BTreeMap;
 
 use spinney_model::{
-    Cell, CellTrouble, OfCell, OfColumn, Place, ReadAs, Scale, Share, StateIx, Value,
+    Cell, CellTrouble, OfCell, OfColumn, Place, ReadAs, Scale, Seen, Share, StateIx, Value,
 };
 
 use super::{Column, slips, too_many};
@@ -55,7 +55,7 @@ pub(super) fn read(column: &Column<'_>, report: &mut Report) -> Option<(Scale, V
             return None;
         }
         let seen = match &typed.what {
-            What::OutOf(out_of) if value != Value::Unknown => Some(out_of.whole),
+            What::OutOf(out_of) if value != Value::Unknown => Some(Seen::on(out_of.whole)),
             _ => typed.seen,
         };
         cells.push(Cell { value, seen });

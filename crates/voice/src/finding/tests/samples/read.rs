@@ -131,6 +131,7 @@ fn others() -> Vec<OfCell> {
     vec![
         governed(at()),
         governed(elm()),
+        OfCell::SomeHaveNone { about: about(), kind: text("elm"), none: 2, finds: 12 },
         OfCell::NoRatio {
             about: text("stalk by blade"),
             kind: text("elm"),
@@ -231,6 +232,14 @@ fn sheets() -> Vec<OfSheet> {
         first: at(),
         second,
     };
+    let several_rows = |kinds| OfSheet::KindsOnSeveralRows {
+        kinds,
+        kind: text("hazel"),
+        rows: 12,
+        first: at(),
+        called: text("hazel (2)"),
+    };
+    let measuring = |columns| OfSheet::MeasuringColumns { first: text("dpi"), columns };
     let counts =
         |heading: &str| OfSheet::CountsRows { heading: text(heading), kinds: text("kind") };
     let mut all = vec![
@@ -252,6 +261,13 @@ fn sheets() -> Vec<OfSheet> {
         OfSheet::Swapped,
         OfSheet::NoHeadings { says: names(["hazel", "toothed"]), at: at() },
         OfSheet::OftenInWords,
+        several_rows(1),
+        several_rows(3),
+        OfSheet::FindColumns { headings: names(["leaf", "tree"]) },
+        measuring(1),
+        measuring(12),
+        OfSheet::OfNoKind { rows: 1, first: at() },
+        OfSheet::OfNoKind { rows: 7, first: elm() },
         OfSheet::FileNotRead { file: text("ivy.csv"), read: text("hedge.csv") },
         left(names(["old"])),
         left(names(["old", "older"])),

@@ -1,0 +1,156 @@
+//! How finds spread: from leaves that were measured one by one to ranges, outliers, the best cut
+//! between two kinds with how many would be on its wrong side, and how many more to measure.
+//!
+//! Every find counts; an outlier is named and stays. Only finds with one number count here: what
+//! somebody typed as a range is no measurement of a single leaf. Means and deviations are the
+//! usual ones; how the others are worked out, and by whom, is said in the files below.
+//! `docs/specimens.md` is the page for people.
+
+mod cut;
+mod normal;
+mod outliers;
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use spinney_model::{
+    CharacterIx, Matrix, Quantity, Scale, Specimens, Spread, SpreadOf, TaxonIx, Value,
+};
+
+/// More kinds than these are not compared two by two: the pairs would fill pages.
+const MOST_KINDS_COMPARED: usize = 60;
+
+/// A find with what was measured on it, in thousandths.
+#[derive(Clone, Copy, Debug)]
+struct Measured {
+    find: usize,
+    value: i64,
+}
+
+/// How the finds of a table spread. `kinds` is what they come to, row by row.
+pub fn spread(kinds: &Matrix, specimens: &Specimens) -> Spread {
+    let all = measured(kinds, specimens);
+    let of_kinds = all.iter().flat_map(|((taxon, character), finds)| {
+        let parts = parts(specimens, finds);
+        let whole = std::iter::once((None, finds.clone()));
+        whole.chain(parts).map(|(part, finds)| {
+            let of = SpreadOf { part, ..of_kind(*taxon, *character, specimens, &finds) };
+            let outliers = if of.part.is_none() { outliers::of(&finds) } else { Vec::new() };
+            SpreadOf { outliers, ..of }
+        })
+    });
+    let of_kinds = of_kinds.collect();
+    let few = kinds.taxa().len() <= MOST_KINDS_COMPARED;
+    Spread { of_kinds, cuts: few.then(|| cuts(kinds, &all)) }
+}
+
+type OfKinds = BTreeMap<(TaxonIx, CharacterIx), Vec<Measured>>;
+
+/// What was measured of each kind in each character, the smallest first.
+fn measured(kinds: &Matrix, specimens: &Specimens) -> OfKinds {
+    let mut all = OfKinds::new();
+    for (find, written) in specimens.written.iter().enumerate() {
+        for character in kinds.character_indices() {
+            let Some(value) = number(&specimens.finds.cell(TaxonIx(find), character).value)
+            else {
+                continue;
+            };
+            let of = all.entry((written.kind, character)).or_default();
+            of.push(Measured { find, value });
+        }
+    }
+    for finds in all.values_mut() {
+        finds.sort_by_key(|one| (one.value, one.find));
+    }
+    all
+}
+
+/// The one number of a find, in thousandths.
+fn number(value: &Value) -> Option<i64> {
+    match value {
+        Value::Range { low, high } if low == high => Some(low.thousandths()),
+        Value::Counts(shares) => match shares.as_slice() {
+            [(count, _)] => Some(i64::from(*count) * 1000),
+            _ => None,
+        },
+        _ => None,
+    }
+}
+
+/// The finds of each part that is marked, by its name without capitals.
+fn parts(
+    specimens: &Specimens,
+    finds: &[Measured],
+) -> impl Iterator<Item = (Option<String>, Vec<Measured>)> {
+    let mut parts = BTreeMap::<String, (String, Vec<Measured>)>::new();
+    for one in finds {
+        let part = specimens.written[one.find].part.trim();
+        if !part.is_empty() {
+            let of = parts.entry(part.to_lowercase());
+            of.or_insert_with(|| (part.to_owned(), Vec::new())).1.push(*one);
+        }
+    }
+    parts.into_values().map(|(part, finds)| (Some(part), finds))
+}
+
+fn of_kind(
+    taxon: TaxonIx,
+    character: CharacterIx,
+    specimens: &Specimens,
+    finds: &[Measured],
+) -> SpreadOf {
+    let end = |one: Option<&Measured>| {
+        Quantity::from_thousandths(one.expect("at least one was measured").value)
+    };
+    let values = values(finds);
+    SpreadOf {
+        taxon,
+        character,
+        part: None,
+        finds: finds.len(),
+        plants: plants(specimens, finds),
+        least: end(finds.first()),
+        most: end(finds.last()),
+        mean: normal::mean(&values),
+        deviation: normal::deviation(&values),
+        outliers: Vec::new(),
+    }
+}
+
+/// In the unit in which the character is kept.
+fn values(finds: &[Measured]) -> Vec<f64> {
+    finds.iter().map(|one| one.value as f64 / 1000.0).collect()
+}
+
+/// Of how many plants finds are, if that is written of each. One name at two places are two.
+fn plants(specimens: &Specimens, finds: &[Measured]) -> Option<usize> {
+    let plant = |one: &Measured| {
+        let written = &specimens.written[one.find];
+        let both = [&written.place, &written.plant].map(|text| text.trim().to_lowercase());
+        (!both[1].is_empty()).then_some(both)
+    };
+    let plants: Option<BTreeSet<_>> = finds.iter().map(plant).collect();
+    plants.map(|plants| plants.len())
+}
+
+/// The best cut of every two kinds in every character in numbers.
+fn cuts(kinds: &Matrix, all: &OfKinds) -> Vec<spinney_model::Cut> {
+    let in_numbers = |at: &CharacterIx| {
+        matches!(kinds.character(*at).scale, Scale::Counts | Scale::Measure { .. })
+    };
+    let characters: Vec<CharacterIx> = kinds.character_indices().filter(in_numbers).collect();
+    let mut cuts = Vec::new();
+    for one in kinds.taxon_indices() {
+        for other in (one.0 + 1..kinds.taxa().len()).map(TaxonIx) {
+            for character in characters.iter().copied() {
+                let of = |taxon| all.get(&(taxon, character));
+                if let (Some(a), Some(b)) = (of(one), of(other)) {
+                    cuts.extend(cut::between(character, [(one, a), (other, b)]));
+                }
+            }
+        }
+    }
+    cuts
+}
+
+#[cfg(test)]
+mod tests;

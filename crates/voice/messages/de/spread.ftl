@@ -1,0 +1,43 @@
+### Wie weit die Blätter einer Art streuen, und wie weit man einer Grenze zwischen zwei Arten trauen kann.
+
+spread-all = { $count ->
+    [one] 1 Zeile, { $kinds }.
+   *[other] { $count } Zeilen, { $kinds }.
+}
+spread-nothing = Nichts davon wurde gemessen oder gezählt, also gibt es zu Zahlen nichts zu sagen.
+spread-how-far = Vom kleinsten zum größten
+spread-of = { $name }: { $span }, Mittelwert { $mean }, Standardabweichung { $deviation } ({ $measured })
+spread-of-one = { $name }: { $value } ({ $measured })
+spread-measured = { $count } gemessen
+spread-measured-on = { $count ->
+    [one] { $measured } an 1 Pflanze
+   *[other] { $measured } an { $count } Pflanzen
+}
+spread-outliers = { $count ->
+    [one] Weit weg von den anderen: { $finds }. Messt nach, oder seht nach, ob es eine andere Art ist. Es zählt mit, bis ihr es ändert.
+   *[other] Weit weg von den anderen: { $finds }. Messt nach, oder seht nach, ob es eine andere Art ist. Sie zählen mit, bis ihr sie ändert.
+}
+spread-outlier = { $value } ({ $find })
+spread-row = Zeile { $row }
+spread-row-called = Zeile { $row }, Nummer { $find }
+spread-row-in = Zeile { $row }, Nummer { $find } in { $picture }
+spread-cuts = Wo die Grenze zwischen zwei Arten liegt
+spread-one-kind = Es gibt nur eine Art.
+spread-not-both = Keine zwei Arten wurden in derselben Spalte gemessen.
+spread-too-many-kinds = Das sind zu viele Arten, um je zwei zu vergleichen. Macht eine kleinere Tabelle für einen Ort.
+spread-cut = { $low } oder { $high }? „{ $about }“: { $at } oder mehr ist { $high }, weniger ist { $low }.
+spread-none-wrong = Alle { $finds } liegen auf der richtigen Seite. Der Sicherheitsabstand ist { $margin }.
+spread-wrong = Auf der falschen Seite: { $low-wrong } von { $low-finds } ({ $low }), { $high-wrong } von { $high-finds } ({ $high }). Es gibt keinen Sicherheitsabstand.
+spread-expect = Von 100 weiteren liegen etwa { $shares } auf der falschen Seite.
+spread-left-out = { $share } (jedes einmal weggelassen)
+spread-normal = { $share } (nach der Normalverteilung)
+spread-or = { $one } oder { $other }
+spread-enough = Es wurde genug gemessen, um dem zu trauen.
+spread-measure = Messt noch { $more }, bevor ihr dem traut.
+spread-more-of = { $count } von { $kind }
+spread-never = Traut dem nicht, so viele ihr auch messt: Mehr als 5 von 100 von { $kinds } lägen auf der falschen Seite.
+spread-too-many = Um dem zu trauen, müsste man mehr als 300 von { $kinds } messen. Sucht einen anderen Unterschied.
+spread-more-pairs = { $count ->
+    [one] 1 weiteres Paar ist besser getrennt als diese (--all-pairs nennt es).
+   *[other] { $count } weitere Paare sind besser getrennt als diese (--all-pairs nennt sie).
+}
