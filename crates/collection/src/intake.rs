@@ -12,7 +12,7 @@ use std::collections::BTreeMap;
 use spinney_exchange::table::{self, TypedColumn, TypedSheets};
 use spinney_model::{
     AboutField, CharacterEdit, CharacterField, CharacterId, Code, Edit, Fact, Finding,
-    KindEdit, KindField, KindId, OfSheet,
+    KindEdit, KindField, KindId, OfSheet, Spread,
 };
 
 use crate::Collection;
@@ -142,6 +142,11 @@ pub fn not_understood(sheets: &TypedSheets) -> impl Iterator<Item = &Finding> {
         Code::KindTwice => false,
         _ => false,
     })
+}
+
+/// How the leaves of a table spread, where each row was one.
+pub fn spread(leaves: &table::Leaves) -> Spread {
+    spinney_check::spread(&leaves.kinds, &leaves.specimens)
 }
 
 /// A kind that is on several rows, as where each row is one leaf, and on how many.

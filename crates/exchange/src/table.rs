@@ -53,7 +53,7 @@ pub use columns::Input;
 pub use instead::what_it_is;
 pub use places::Places;
 pub use retyped::{as_typed, either, renamed, renamed_in_second, second_question};
-pub use typed_sheets::{TypedColumn, TypedKind, TypedSheets};
+pub use typed_sheets::{Leaves, TypedColumn, TypedKind, TypedSheets};
 pub use unit_of_column::{Units, fits_any_unit, measured_in, name_and_unit, units};
 
 pub(crate) use columns::{ABOUT, CHARACTERS, KINDS};

@@ -10,6 +10,7 @@ mod finding;
 pub mod glossary;
 pub mod measured;
 pub mod second_language;
+pub mod spread;
 pub mod starters;
 mod tongue;
 pub mod when;

@@ -5,7 +5,8 @@
 //! matrix, and with the same findings. What a text means is for whoever asks later.
 
 use spinney_model::{
-    AboutField, CharacterField, Code, Finding, KindField, Scale, Scene, Unit, Value,
+    AboutField, CharacterField, Code, Finding, KindField, Matrix, Scale, Scene, Specimens, Unit,
+    Value,
 };
 
 use super::assemble::Sheets;
@@ -30,10 +31,21 @@ pub struct TypedSheets {
     pub kinds: Vec<TypedKind>,
     /// What the sheet `about` says.
     pub about: Vec<(AboutField, String)>,
+    /// The leaves that its rows were, where each has one, and what they come to.
+    pub leaves: Option<Leaves>,
     /// Everything there is to say of it, in the order of reading.
     pub findings: Vec<Finding>,
     /// The names of rows and columns, to say a cell in words.
     pub places: Places,
+}
+
+/// The leaves of a table, and what their kinds come to.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Leaves {
+    /// A row a kind.
+    pub kinds: Matrix,
+    /// A row a leaf.
+    pub specimens: Specimens,
 }
 
 /// A column of the table.
@@ -152,6 +164,7 @@ fn of_finds(
             None => typed.characters.push((character.name.clone(), vec![measure])),
         }
     }
+    typed.leaves = Some(Leaves { kinds: summary.kinds, specimens: summary.specimens });
     Ok(())
 }
 

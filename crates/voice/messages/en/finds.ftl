@@ -58,6 +58,9 @@ finds-wide-table = A table has at most { $count } columns and 100,000 cells.
 finds-wide-table-remedy = Take in the columns that the key needs, one sheet after the other.
 finds-not-read = What was not understood
 finds-not-read-remedy = Mend it in your table and take it in again, or type it here. “Undo” takes out what came in.
+finds-far = Far from the others
+finds-far-one = { $kind }, { $about }: { $finds }
+finds-far-remedy = Measure these leaves again, or see whether they are another kind. They count until you mend the table and take it in again.
 finds-taken-for = “{ $theirs }” was taken for “{ $ours }”, which is here already. If they are two finds, undo, and give one of them another name.
 finds-no-pictures = { $count ->
     [one] One picture that the table names did not come along. Open the find and add it there.

@@ -6,8 +6,8 @@
 use maud::{Markup, html};
 use spinney_collection::Collection;
 use spinney_collection::intake::{self, Field, Left, OddUnit, Taken};
-use spinney_exchange::table::TypedSheets;
-use spinney_voice::Tongue;
+use spinney_exchange::table::{Leaves, TypedSheets};
+use spinney_voice::{Tongue, spread as say};
 
 use crate::asked::Asked;
 use crate::pages::finds::deeds;
@@ -30,6 +30,8 @@ pub(crate) struct Told {
     left: Vec<Left>,
     /// Sentences: of the reader, and of the screens.
     said: Vec<String>,
+    /// Leaves that are far from the others of their kind.
+    far: Vec<String>,
 }
 
 impl Told {
@@ -50,7 +52,8 @@ impl Told {
         if taken.pictures > 0 {
             said.push(t.count("finds-no-pictures", taken.pictures));
         }
-        Self { left: taken.left.clone(), said }
+        let far = sheets.leaves.as_ref().map(|leaves| far(t, leaves)).unwrap_or_default();
+        Self { left: taken.left.clone(), said, far }
     }
 
     /// One sentence of the screens.
@@ -59,8 +62,21 @@ impl Told {
     }
 
     pub(crate) fn is_empty(&self) -> bool {
-        self.left.is_empty() && self.said.is_empty()
+        self.left.is_empty() && self.said.is_empty() && self.far.is_empty()
     }
+}
+
+/// Which leaves of a table are far from the others of their kind, a sentence a kind and column.
+fn far(t: Tongue, leaves: &Leaves) -> Vec<String> {
+    let Leaves { kinds, specimens } = leaves;
+    let spread = intake::spread(leaves);
+    let far = spread.of_kinds.iter().filter_map(|one| {
+        let finds = say::far(t, kinds, specimens, one)?;
+        let kind = &kinds.taxon(one.taxon).name;
+        let about = &kinds.character(one.character).name;
+        Some(t.with("finds-far-one", &[("kind", kind), ("about", about), ("finds", &finds)]))
+    });
+    far.collect()
 }
 
 /// The page to go to; where there is something to tell, it is told on *Our finds*.
@@ -75,7 +91,8 @@ pub(crate) fn address(to: String, told: &Told) -> String {
     });
     let short = |sentence: &String| sentence.chars().take(SENTENCE).collect::<String>();
     let said = told.said.iter().take(TOLD).map(|sentence| ("note", short(sentence)));
-    for (name, text) in said.chain(marks) {
+    let far = told.far.iter().take(TOLD).map(|sentence| ("far", short(sentence)));
+    for (name, text) in said.chain(far).chain(marks) {
         let mut one = form_urlencoded::Serializer::new(String::new());
         let one = one.append_pair(name, &text).finish();
         if query.len() + one.len() > BYTES {
@@ -84,7 +101,11 @@ pub(crate) fn address(to: String, told: &Told) -> String {
         query.push_str(&one);
         query.push('&');
     }
-    let at = if told.said.is_empty() { "left" } else { "not-read" };
+    let at = match (told.said.is_empty(), told.far.is_empty()) {
+        (false, _) => "not-read",
+        (true, false) => "far",
+        (true, true) => "left",
+    };
     format!("/finds?{query}of={}&said={}#{at}", told.left.len(), told.said.len())
 }
 
@@ -92,6 +113,7 @@ pub(crate) fn address(to: String, told: &Told) -> String {
 pub(super) fn list(asked: &Asked<'_>, collection: &Collection) -> Markup {
     html! {
         (not_read(asked))
+        (far_from_others(asked))
         (left(asked, collection))
     }
 }
@@ -113,6 +135,21 @@ fn not_read(asked: &Asked<'_>) -> Markup {
                 }
                 @if all > said.len() { p { (t.count("finds-left-more", all - said.len())) } }
                 p.remedy { (t.say("finds-not-read-remedy")) }
+            }
+        }
+    }
+}
+
+fn far_from_others(asked: &Asked<'_>) -> Markup {
+    let t = asked.tongue;
+    let far = asked.request.query.iter().filter(|(name, _)| name == "far").take(TOLD);
+    let mut far = far.peekable();
+    html! {
+        @if far.peek().is_some() {
+            section.finding.look #far {
+                h2 { (t.say("finds-far")) }
+                ul { @for (_, sentence) in far { li dir="auto" { (sentence) } } }
+                p.remedy { (t.say("finds-far-remedy")) }
             }
         }
     }
