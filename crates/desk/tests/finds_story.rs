@@ -97,7 +97,8 @@ fn a_table_with_a_row_a_leaf_is_asked_about_and_then_read_so() {
     assert!(hazel.contains("82-104 mm (3 seen on 2 plants)"), "{hazel}");
     assert!(hazel.contains("toothed 2, double-toothed 1 (3 seen on 2 plants)"), "{hazel}");
     assert!(teacher.get("/finds/2").contains("61 mm (1 seen on 1 plant)"));
-    let more = "kind,leaf,blade length (mm)\nelm,a,50\nelm,b,52\nelm,c,54\nelm,d,56\nelm,e,140\n";
+    let more =
+        "kind,leaf,blade length (mm)\nelm,a,50\nelm,b,52\nelm,c,54\nelm,d,56\nelm,e,140\n";
     let page = teacher.post("/do/take-table", &[("table", more), ("rows", "leaves")]);
     assert!(page.contains("elm, blade length: 140 mm (row 6, number e)"), "{page}");
     assert!(teacher.get("/finds/3").contains("50-140 mm (5 seen)"), "it counts all the same");

@@ -38,15 +38,16 @@ const NOT_OUTDOORS: [Measurand; 4] =
     [Measurand::BladeArea, Measurand::Perimeter, Measurand::Solidity, Measurand::Roundness];
 
 /// What the other columns of measured leaves hold, where their headings do not say it.
-const MEASURED: [[&str; 3]; 8] = [
+const MEASURED: [[&str; 3]; 9] = [
     ["length to width", "measure", "ratio"],
     ["stalk to blade", "measure", "ratio"],
     ["leaflets", "counts", ""],
     ["lobes", "counts", ""],
-    ["deepest sinus", "measure", "none"],
+    ["deepest sinus", "measure", "ratio"],
     ["teeth left", "counts", ""],
     ["teeth right", "counts", ""],
     ["teeth in a cm", "measure", "none"],
+    ["widest at", "measure", "ratio"],
 ];
 
 /// The finds of a sheet.

@@ -5,8 +5,8 @@
 //! matrix, and with the same findings. What a text means is for whoever asks later.
 
 use spinney_model::{
-    AboutField, CharacterField, Code, Finding, KindField, Matrix, Scale, Scene, Specimens, Unit,
-    Value,
+    AboutField, CharacterField, Code, Finding, KindField, Matrix, Scale, Scene, Specimens,
+    Unit, Value,
 };
 
 use super::assemble::Sheets;

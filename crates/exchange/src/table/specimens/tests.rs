@@ -120,6 +120,36 @@ fn measured_leaves_are_read_as_soon_as_their_kinds_are_typed() {
 }
 
 #[test]
+fn what_is_known_of_measured_columns_is_what_is_written_of_them() {
+    let written = crate::measured::csv(&[]);
+    let headings: Vec<&str> = written.trim().split(',').collect();
+    let of_measured = super::MEASURED.iter().map(|[name, ..]| *name);
+    for name in of_measured.chain(super::OF_MEASURING) {
+        assert!(headings.contains(&name), "{name}: {headings:?}");
+    }
+    let known = |heading: &&str| {
+        let listed = super::MEASURED.iter().any(|[name, ..]| name == heading);
+        let unit = heading.ends_with(')');
+        listed || unit || super::OF_MEASURING.contains(heading) || heading.starts_with('±')
+    };
+    let others: Vec<&str> = headings.iter().copied().filter(|one| !known(one)).collect();
+    // These are words, or say which leaf it is, or are seen in scans alone.
+    let words = [
+        "picture",
+        "leaf",
+        "solidity",
+        "roundness",
+        "leaflets arranged",
+        "leaflet at end",
+        "lobes arranged",
+        "edge",
+        "base",
+        "tip",
+    ];
+    assert_eq!(others, words);
+}
+
+#[test]
 fn a_ratio_is_that_of_each_leaf() {
     let of = |name: &str, text: &str| Source { name: name.into(), bytes: text.into() };
     let table = "kind,stalk length (mm),blade length (mm)\nlime,20,40\nlime,40,100\nelm,4,80\n";
