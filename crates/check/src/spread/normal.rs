@@ -107,7 +107,7 @@ mod tests {
         assert!((one - other).abs() <= within, "{one} is not {other}");
     }
 
-    /// `docs/TRADE.md`, "Numbers": two normal ranges D apart, the cut midway.
+    /// `docs/TRADE.md`, "Thresholds": two normal ranges D apart, the cut midway.
     #[test]
     fn shares_beyond_a_cut_midway_are_those_of_the_trade() {
         for (apart, share) in [(1.0, 0.309), (2.0, 0.159), (3.0, 0.067), (4.0, 0.023)] {
