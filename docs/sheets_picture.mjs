@@ -20,7 +20,7 @@ const { chromium } = require("playwright-core");
 const HEDGE_WALK = new URL("../crates/spinney/scenarios/hedge_walk/", import.meta.url).pathname;
 const PICTURE = new URL("pictures/sheets.png", import.meta.url).pathname;
 // A4 at 150 dots to the inch, pages a tenth as high, and the most of one sheet.
-const [WIDE, HIGH, PAGE, MOST] = [1240, 1754, 134, 4];
+const [WIDE, HIGH, PAGE, MOST] = [1240, 1754, 131, 4];
 
 const folder = mkdtempSync(join(tmpdir(), "spinney-sheets-"));
 const visit = join(folder, "visit");

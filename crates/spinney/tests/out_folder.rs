@@ -355,7 +355,7 @@ fn places_and_the_chart_for_the_wall_are_as_large_as_somebody_wishes() {
     let made = |more: &[&str]| key(&desk, &walk, more);
     assert_eq!(made(&[]).status.code(), Some(0));
     let before = files(&desk.join("visit"));
-    let wished = made(&["--places", "9 cm", "--wall", "a2"]);
+    let wished = made(&["--leaf-room", "9 cm", "--wall", "a2"]);
     assert_eq!(wished.status.code(), Some(0), "{}", complained(&wished));
     let after = files(&desk.join("visit"));
     let pdfs = before.iter().filter(|(name, _)| name.ends_with(".pdf"));
@@ -363,11 +363,11 @@ fn places_and_the_chart_for_the_wall_are_as_large_as_somebody_wishes() {
         pdfs.filter(|(name, bytes)| after[*name] != **bytes).map(|(name, _)| name).collect();
     assert_eq!(changed, ["album.pdf", "wall.pdf"]);
     for typed in ["12", "30 cm", "long", "-5"] {
-        let refused = made(&["--places", typed]);
+        let refused = made(&["--leaf-room", typed]);
         assert_eq!(refused.status.code(), Some(2), "{typed}");
         let said = complained(&refused);
         assert!(said.contains(&format!("“{typed}” is no length of a leaf.")), "{said}");
-        assert!(said.contains("from 20 to 200 mm, such as: --places \"12 cm\""), "{said}");
+        assert!(said.contains("from 20 to 200 mm, such as: --leaf-room \"12 cm\""), "{said}");
     }
     assert_eq!(made(&["--wall", "a0"]).status.code(), Some(2));
     // Thirty-two ends beside each other have room on no A2.

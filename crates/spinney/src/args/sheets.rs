@@ -30,7 +30,7 @@ pub(crate) struct Sheets {
     /// How long a leaf has room in every place of the album and of the chart for the wall, such
     /// as "12 cm" or 120 (mm). Without it the lengths in the table say how large each place is.
     #[arg(long, value_name = "LENGTH", value_parser = leaf_length, allow_negative_numbers = true)]
-    pub(crate) places: Option<LeafLength>,
+    pub(crate) leaf_room: Option<LeafLength>,
     /// How large the chart for the wall is, once its sheets are glued together and cut out.
     #[arg(long, value_enum, default_value = "needed")]
     pub(crate) wall: Wall,
@@ -53,7 +53,7 @@ impl Sheets {
     /// How they are printed, for the press.
     pub(crate) fn printing(&self) -> Printing {
         let (inks, letters) = (self.ink.for_press(), self.letters.for_press());
-        let sizes = Sizes { places: self.places, wall: self.wall.for_press() };
+        let sizes = Sizes { places: self.leaf_room, wall: self.wall.for_press() };
         Printing { paper: self.paper.size(), inks, letters, sizes }
     }
 }
