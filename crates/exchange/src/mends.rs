@@ -8,6 +8,7 @@
 //! leaf 7 is part of leaf 6
 //! leaf 4 begins at 120 340
 //! leaf 4 ends at 100 20
+//! from 40 60 to 1221 60 is 100 mm
 //! ```
 //!
 //! Places are pixels of the upright picture, to the right and down. Empty lines and lines that begin
@@ -58,6 +59,10 @@ fn mend(line: &str) -> Option<Mend> {
         ["leaf", number, "begins", "at", x, y] => {
             Mend::Base { leaf: leaf(number)?, at: place(x, y)? }
         }
+        ["from", a, b, "to", c, d, "is", length, "mm"] => {
+            let mm: f64 = length.parse().ok().filter(|mm: &f64| mm.is_finite() && *mm > 0.0)?;
+            Mend::Length { between: [place(a, b)?, place(c, d)?], mm }
+        }
         ["leaf", number, "ends", "at", x, y] => {
             Mend::Tip { leaf: leaf(number)?, at: place(x, y)? }
         }
@@ -90,6 +95,9 @@ pub fn in_words(mend: &Mend) -> String {
         }
         Mend::PartOf { part, leaf } => format!("leaf {part} is part of leaf {leaf}"),
         Mend::Base { leaf, at } => format!("leaf {leaf} begins at {}", place(*at)),
+        Mend::Length { between: [a, b], mm } => {
+            format!("from {} to {} is {mm} mm", place(*a), place(*b))
+        }
         Mend::Tip { leaf, at } => format!("leaf {leaf} ends at {}", place(*at)),
     }
 }
@@ -105,13 +113,14 @@ mod tests {
 
     use super::*;
 
-    fn all() -> [Mend; 6] {
+    fn all() -> [Mend; 7] {
         [
             Mend::NoLeaf { leaf: 3 },
             Mend::ALeaf { at: [812.0, 440.5] },
             Mend::Two { leaf: 5, between: [[120.0, 40.0], [180.0, 300.0]] },
             Mend::PartOf { part: 7, leaf: 6 },
             Mend::Base { leaf: 4, at: [120.0, 340.0] },
+            Mend::Length { between: [[40.0, 60.0], [1221.0, 62.5]], mm: 100.0 },
             Mend::Tip { leaf: 4, at: [100.0, -2.5] },
         ]
     }
@@ -121,7 +130,7 @@ mod tests {
         let read = read(&write(&all())).expect("it is in order");
         let mends: Vec<Mend> = read.iter().map(|(_, mend)| *mend).collect();
         assert_eq!(mends, all());
-        assert_eq!(read.last().map(|(line, _)| *line), Some(6));
+        assert_eq!(read.last().map(|(line, _)| *line), Some(7));
     }
 
     #[test]

@@ -26,8 +26,9 @@ const SPECK_OF_PICTURE: f64 = 1.0 / 8000.0;
 const FEWEST: usize = 400;
 /// A piece that fills so much of the smallest rectangle around it is a label.
 const LABEL: f64 = 0.955;
-/// Pixels around a piece in which its edge may lie.
+/// Pixels around a piece in which its edge may lie, and how many times as many where it does not.
 const AROUND: u32 = 6;
+const FARTHER: u32 = 8;
 /// How much of a leaf may be holes before it is said.
 const HOLES: f64 = 0.004;
 /// Below this contrast a leaf is said to be faint.
@@ -93,8 +94,12 @@ struct Outlined {
 impl Outlined {
     fn of(contrast: &Contrast, piece: &Piece, level: u16) -> Self {
         let middle = middle(contrast, piece);
-        let level = (middle / 2).max(level / 2);
-        let piece = again(contrast, piece, level);
+        let own = (middle / 2).max(level / 2);
+        // The level goes with the piece: only at that one does the line around it close.
+        let (piece, level) = match again(contrast, piece, own) {
+            Some(piece) => (piece, own),
+            None => (piece.clone(), level),
+        };
         let rough = outline::outline(contrast, &piece, level);
         let around = evenly(&rough);
         let mut notes = Vec::new();
@@ -202,21 +207,31 @@ fn middle(contrast: &Contrast, piece: &Piece) -> u16 {
     *values.select_nth_unstable(half).1
 }
 
-/// The same piece at a level of its own: the largest of those that share pixels with it.
-fn again(contrast: &Contrast, piece: &Piece, level: u16) -> Piece {
-    let wider = |(first, last): (u32, u32), most: usize| {
-        (first.saturating_sub(AROUND), (last + AROUND).min(most as u32 - 1))
-    };
-    let across = wider(piece.across, contrast.width);
-    let down = wider(piece.down, contrast.height);
-    let near = pieces(contrast, across, down, level);
+/// The same piece at a level of its own: the largest of those that share pixels with it, if any does. It is
+/// looked for around the piece, and farther off while it goes on beyond what was looked at.
+fn again(contrast: &Contrast, piece: &Piece, level: u16) -> Option<Piece> {
+    let (right, bottom) = (contrast.width as u32 - 1, contrast.height as u32 - 1);
     let shares = |other: &Piece| {
         other.runs.iter().any(|run| {
             piece.has(run.first, run.y) || piece.has(run.first.midpoint(run.last), run.y)
         })
     };
-    let same = near.into_iter().filter(shares).max_by_key(|other| other.pixels);
-    same.unwrap_or_else(|| piece.clone())
+    let mut around = AROUND;
+    loop {
+        let wider = |(first, last): (u32, u32), most: u32| {
+            (first.saturating_sub(around), last.saturating_add(around).min(most))
+        };
+        let (across, down) = (wider(piece.across, right), wider(piece.down, bottom));
+        let near = pieces(contrast, across, down, level);
+        let same = near.into_iter().filter(shares).max_by_key(|other| other.pixels)?;
+        let goes_on = |of: (u32, u32), seen: (u32, u32), most: u32| {
+            (of.0 == seen.0 && seen.0 > 0) || (of.1 == seen.1 && seen.1 < most)
+        };
+        if !goes_on(same.across, across, right) && !goes_on(same.down, down, bottom) {
+            return Some(same);
+        }
+        around = around.saturating_mul(FARTHER);
+    }
 }
 
 /// Of the two points that are farthest apart the one that lies lower in the picture.

@@ -8,7 +8,7 @@
 use std::cmp::Ordering;
 
 use spinney_model::{
-    Aside, CannotMend, LeafNote, LeftOut, MeasuredLeaf, MeasuredPicture, Mend,
+    Aside, CannotMend, LeafNote, LeftOut, MeasuredLeaf, MeasuredPicture, Mend, PictureScale,
 };
 
 use crate::leaf::{Marked, evenly};
@@ -57,6 +57,8 @@ pub struct AfterMends {
     pub aside: Vec<Aside>,
     /// What no longer is left out.
     pub taken: Vec<LeftOut>,
+    /// How long a pixel is in mm, where a mend says so.
+    pub mm: Option<f64>,
 }
 
 /// A leaf after mends.
@@ -68,6 +70,8 @@ pub struct LeafAfterMends {
     pub of: Vec<usize>,
     /// It, measured anew; None: nobody mended it, and it is as it was found.
     pub mended: Option<MeasuredLeaf>,
+    /// Whether its outline and its midrib line are as they were found.
+    pub lies_as_found: bool,
 }
 
 /// The leaves of a picture after mends. Each keeps its number; new ones are counted on.
@@ -92,8 +96,10 @@ pub fn mended(
         leaves: after.leaves.into_iter().filter_map(leaf).collect(),
         left_out: without(&found.left_out, &after.taken),
         aside: after.aside,
+        scale: after.mm.map_or(found.scale, |mm| PictureScale::Said { dpi: 25.4 / mm }),
         mends: [found.mends.as_slice(), mends].concat(),
-        ..*found
+        size: found.size,
+        halved: found.halved,
     })
 }
 
@@ -127,17 +133,21 @@ pub fn mend(lying: Lying, mends: &[Mend]) -> Result<AfterMends, (usize, CannotMe
         now.mend(*mend).map_err(|why| (at, why))?;
     }
     now.leaves.sort_by_key(|one| one.number);
+    let said = mends.iter().rev().find_map(|mend| mend.pixel());
     let leaf = |one: One| {
-        let (number, of) = (one.number, one.of);
-        if !one.mended {
-            return Some(LeafAfterMends { number, of, mended: None });
-        }
-        let piece = Piece::inside(&one.marked.line)?;
-        let leaf = MeasuredLeaf { number, ..one.marked.leaf(&piece, lying.mm) };
-        Some(LeafAfterMends { number, of, mended: Some(leaf) })
+        let One { number, of, marked, mended } = one;
+        let anew = mended || said.is_some();
+        let mended_leaf = match anew {
+            false => None,
+            true => {
+                let piece = Piece::inside(&marked.line)?;
+                Some(MeasuredLeaf { number, ..marked.leaf(&piece, said.or(lying.mm)) })
+            }
+        };
+        Some(LeafAfterMends { number, of, mended: mended_leaf, lies_as_found: !mended })
     };
     let leaves = now.leaves.into_iter().filter_map(leaf).collect();
-    Ok(AfterMends { leaves, aside: now.aside, taken: now.taken })
+    Ok(AfterMends { leaves, aside: now.aside, taken: now.taken, mm: said })
 }
 
 /// A place inside of a closed line; None: it encloses nothing.
@@ -224,6 +234,8 @@ impl Now {
             }
             Mend::Base { leaf, at } => self.near(leaf, at)?.base = Some(at),
             Mend::Tip { leaf, at } => self.near(leaf, at)?.tip = Some(at),
+            Mend::Length { .. } if mend.pixel().is_none() => return Err(CannotMend::NoLength),
+            Mend::Length { .. } => {}
         }
         Ok(())
     }

@@ -6,7 +6,8 @@ use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Leaf, Plan, Point, Shape};
 use spinney_measure::{measure, mended, read};
 use spinney_model::{
-    CannotMend, LeafNote, LeftOut, Measurand, MeasuredLeaf, MeasuredPicture, Mend,
+    CannotMend, LeafNote, LeftOut, Measurand, MeasuredLeaf, MeasuredPicture, Mend, NoScale,
+    PictureScale,
 };
 
 const DPI: f64 = 300.0;
@@ -165,6 +166,25 @@ fn what_is_no_leaf_goes_and_what_was_left_out_comes() {
     let twice = [mends[0], mends[0]];
     let gone = CannotMend::NoSuchLeaf { leaf: 1 };
     assert_eq!(mended(&found, &twice).err(), Some((1, gone)));
+}
+
+#[test]
+fn a_ruler_that_lies_beside_the_leaves_says_how_long_they_are() {
+    let leaf = Plan::smooth(Shape::Ovate, 20.0).leaf();
+    let found = found(&Page::of_one(&leaf, 0.3), None);
+    let unknown =
+        MeasuredPicture { scale: PictureScale::Unknown(NoScale::NotSaid), ..found.clone() };
+    let ruler =
+        |mm| Mend::Length { between: [[0.5, 9.0], at([50.8, 0.0]).map(|x| x.max(9.0))], mm };
+    let now = mended(&unknown, &[ruler(50.8)]).expect("it is long enough");
+    assert!(matches!(now.scale, PictureScale::Said { dpi } if (dpi / DPI - 1.0).abs() < 0.01));
+    near(how_much(&now.leaves[0], Measurand::BladeLength), leaf.truth.length, 0.01);
+    assert_eq!(now.leaves[0].notes, found.leaves[0].notes, "nobody mended the leaf");
+    // Twice as long a ruler: twice as long a leaf; the last word counts.
+    let twice = mended(&unknown, &[ruler(50.8), ruler(101.6)]).expect("it is long enough");
+    near(how_much(&twice.leaves[0], Measurand::BladeLength), 2.0 * leaf.truth.length, 0.01);
+    let short = Mend::Length { between: [[9.0; 2], [11.0, 9.0]], mm: 50.0 };
+    assert_eq!(cannot(&found, short), Some(CannotMend::NoLength));
 }
 
 #[test]

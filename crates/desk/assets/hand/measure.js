@@ -23,10 +23,11 @@ function measure(_host, signal) {
 
 /** A click on the large picture is typed into the field that was chosen last, and marked there. */
 function places(signal) {
-  const picture = document.getElementById("mend-picture");
-  if (!picture) return;
-  document.getElementById("by-click").hidden = false;
+  const picture = document.querySelector("svg.places");
   const fields = [...document.querySelectorAll("input.place")];
+  if (!picture || fields.length === 0) return;
+  const how = document.getElementById("by-click");
+  if (how) how.hidden = false;
   let chosen = fields[0];
   const choose = (field) => {
     chosen = field;
@@ -47,12 +48,15 @@ function places(signal) {
   };
   for (const field of fields) field.addEventListener("focus", () => choose(field), { signal });
   picture.addEventListener("click", (event) => {
+    // A field that is folded away takes nothing.
+    if (!chosen.checkVisibility()) return;
     const place = new DOMPoint(event.clientX, event.clientY).matrixTransform(picture.getScreenCTM().inverse());
     // The middle of the first pixel is half a pixel from the corner.
     chosen.value = `${(place.x - .5).toFixed(1)} ${(place.y - .5).toFixed(1)}`;
     mark(chosen, place.x, place.y);
-    const next = fields[fields.indexOf(chosen) + 1];
-    if (next && next.closest("fieldset") === chosen.closest("fieldset") && !next.value) next.focus();
-    else chosen.closest("fieldset").querySelector("button").focus();
+    // On to what else is asked there, and then to its button.
+    const group = chosen.closest(".one-line");
+    const empty = [...group.querySelectorAll("input")].find((input) => !input.value);
+    (empty ?? group.querySelector("button")).focus({ preventScroll: true });
   }, { signal });
 }

@@ -133,7 +133,7 @@ fn again(desk: &Desk, asked: &Asked<'_>, page: impl FnOnce(&Sheet) -> Page) -> S
     };
     let sheet = match sheet::dpi_of(asked) {
         Ok(None) => sheet,
-        Ok(Some(dpi)) => sheet.at(dpi),
+        Ok(Some(dpi)) => sheet.at(asked.tongue, dpi),
         Err(typed) => {
             let trouble = odd(asked, &typed);
             return Shown::Page(leaves::page(desk, asked, &sheet, Some(&trouble)));

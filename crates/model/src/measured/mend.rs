@@ -45,6 +45,24 @@ pub enum Mend {
         /// Where.
         at: [f64; 2],
     },
+    /// So long is the way between two places: a ruler lies there.
+    Length {
+        /// Both places.
+        between: [[f64; 2]; 2],
+        /// How long, in mm.
+        mm: f64,
+    },
+}
+
+impl Mend {
+    /// How long a pixel is by it, in mm; None: it says nothing of that, or nothing that can be.
+    pub fn pixel(self) -> Option<f64> {
+        let Self::Length { between: [a, b], mm } = self else { return None };
+        let way = (a[0] - b[0]).hypot(a[1] - b[1]);
+        let pixel = mm / way;
+        // What dots per inch can be typed: 10 to 10,000.
+        (way >= 10.0 && (0.00254..=2.54).contains(&pixel)).then_some(pixel)
+    }
 }
 
 /// Why a mend cannot be done.
@@ -67,6 +85,8 @@ pub enum CannotMend {
         /// Its number.
         leaf: usize,
     },
+    /// The places are too near each other, or the length cannot be.
+    NoLength,
     /// The place is far outside of the leaf.
     FarOff {
         /// Its number.

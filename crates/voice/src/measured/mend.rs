@@ -14,6 +14,9 @@ pub fn mend(t: Tongue, mend: &Mend) -> String {
             t.with("mend-part-of", &[("part", part), ("leaf", leaf)])
         }
         Mend::Base { leaf, .. } => t.with("mend-base", &[("leaf", leaf)]),
+        Mend::Length { mm, .. } => {
+            t.with("mend-length", &[("mm", &t.decimal(&mm.to_string()))])
+        }
         Mend::Tip { leaf, .. } => t.with("mend-tip", &[("leaf", leaf)]),
     }
 }
@@ -23,6 +26,7 @@ pub fn cannot_mend(t: Tongue, why: CannotMend) -> (String, String) {
     match why {
         CannotMend::NoSuchLeaf { leaf } => t.told("mend-no-such-leaf", &[("leaf", &leaf)]),
         CannotMend::NothingThere => t.told("mend-nothing-there", &[]),
+        CannotMend::NoLength => t.told("mend-no-length", &[]),
         CannotMend::NotAcross { leaf } => t.told("mend-not-across", &[("leaf", &leaf)]),
         CannotMend::PartOfItself { leaf } => t.told("mend-part-of-itself", &[("leaf", &leaf)]),
         CannotMend::FarOff { leaf } => t.told("mend-far-off", &[("leaf", &leaf)]),

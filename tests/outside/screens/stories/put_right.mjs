@@ -62,6 +62,23 @@ export async function putRight(stage) {
   await go("#measure-take");
   stage.expect(await page.locator('#cells td > input:not([type=hidden])[value$="(2 seen)"]').count() > 0, "and stand in the table");
 
+  await page.goto(`${host.address}/measure`);
+  await page.locator("#scan").setInputFiles({ name: "scan.png", mimeType: "image/png", buffer });
+  await go("#measure-do");
+  stage.expect((await page.textContent(".no-scale")).includes("Shape and ratios only"), "nobody said how large a dot is");
+  await page.locator("#ruler summary").click();
+  await click(page, [20, 100]);
+  await click(page, [160, 100]);
+  stage.expect(await page.evaluate(() => document.activeElement.id) === "ruler-mm", "two marks of the ruler lead on to its length");
+  await page.keyboard.type("140");
+  await stage.look(page, "ruler");
+  await go("#measure-ruler");
+  const byRuler = await blades();
+  stage.expect(Math.abs(byRuler[1] - 60) < 1, `by the ruler it is as long: ${byRuler}`);
+  stage.expect((await page.textContent("#mends")).includes("a ruler of 140 mm"), "and that is said");
+  await go("#mend-undo");
+  stage.expect((await page.textContent(".no-scale")).includes("Shape and ratios only"), "it is taken back");
+
   const phone = await stage.window(host, { ...PHONE, javaScriptEnabled: false });
   const tap = (what) => Promise.all([phone.waitForNavigation(), phone.locator(what).click()]);
   await phone.goto(`${host.address}/measure`);
@@ -79,7 +96,7 @@ export async function putRight(stage) {
 /** Clicks on a place of the scan, in mm. */
 async function click(page, place) {
   const [x, y] = await page.evaluate(([x, y]) => {
-    const point = new DOMPoint(x, y).matrixTransform(document.getElementById("mend-picture").getScreenCTM());
+    const point = new DOMPoint(x, y).matrixTransform(document.querySelector("svg.places").getScreenCTM());
     return [point.x, point.y];
   }, place.map((mm) => mm * MM));
   await page.mouse.click(x, y);

@@ -35,6 +35,10 @@ pub(super) const LEAF: &str = "leaf";
 pub(super) const MEND: &str = "mend";
 pub(super) const UNDO: &str = "undo-mend";
 
+/// The fields of a ruler: its two marks and what is between them; and that it is to be used.
+pub(super) const RULER: [&str; 3] = ["ruler-one", "ruler-other", "ruler-mm"];
+pub(super) const RULER_LIES: &str = "ruler-lies";
+
 /// What was left out has letters in the picture.
 const LETTERS: &str = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
@@ -91,17 +95,31 @@ pub(super) fn page(
 /// How large a dot is, and the field to say it otherwise.
 fn scale(asked: &Asked<'_>, sheet: &Sheet, again: bool) -> Markup {
     let t = asked.tongue;
-    let doubtful = matches!(sheet.scale, PictureScale::OfFile { doubt: Some(_), .. });
+    let doubtful = matches!(sheet.now.scale, PictureScale::OfFile { doubt: Some(_), .. });
     let sure = sheet.has_lengths() && !doubtful;
     let typed = if again { asked.cut("dpi", 20) } else { String::new() };
     html! {
-        p.no-scale[!sure] { (say::scale_on_screen(t, sheet.scale)) }
+        p.no-scale[!sure] { (say::scale_on_screen(t, sheet.now.scale)) }
         details open[!sure || !typed.is_empty()] {
             summary { (t.say("scan-other-dpi")) }
             label for="dpi" { (t.say("scan-dpi")) }
             div.one-line {
                 input #dpi name="dpi" maxlength="20" inputmode="decimal" value=(typed);
                 button #measure-scale formaction=(PATH) { (t.say("scan-scale-take")) }
+            }
+        }
+        details #ruler open[again && RULER.iter().any(|field| !asked.request.field(field).is_empty())] {
+            summary { (t.say("scan-ruler")) }
+            p { (t.say("scan-ruler-how")) }
+            div.one-line.ruler {
+                @for (field, label) in RULER.iter().zip(["scan-ruler-one", "scan-ruler-other", "scan-ruler-mm"]) {
+                    div {
+                        label for=(field) { (t.say(label)) }
+                        input.place[*field != RULER[2]] id=(field) name=(field) maxlength="40" autocomplete="off"
+                            inputmode="decimal" value=(if again { asked.cut(field, 40) } else { String::new() });
+                    }
+                }
+                button #measure-ruler name=(RULER_LIES) value="1" formaction=(PATH) { (t.say("scan-scale-take")) }
             }
         }
     }
@@ -196,7 +214,7 @@ fn picture(t: Tongue, sheet: &Sheet) -> Markup {
     // Numbers are as large on any picture.
     let unit = f64::from(width.max(height)) / 1000.0;
     html! {
-        svg.overlay viewBox={"0 0 " (width) " " (height)} role="img" aria-label=(label) {
+        svg.overlay.places viewBox={"0 0 " (width) " " (height)} role="img" aria-label=(label) {
             (laid(sheet))
             @for (letter, aside) in LETTERS.chars().zip(&sheet.now.aside) {
                 @let outline = sheet::shown(&aside.outline, sheet.size);

@@ -14,7 +14,7 @@ use crate::desk::Desk;
 use crate::forms::hidden;
 use crate::pages::finds::deeds::LONGEST_NAME;
 use crate::pages::frame::{self, Parts, Screen};
-use crate::pages::measure::leaves::{self, LEAF, MEND, UNDO};
+use crate::pages::measure::leaves::{self, LEAF, MEND, RULER, RULER_LIES, UNDO};
 use crate::pages::measure::sheet::{Leaf, NotMended, Sheet};
 use crate::reply::{Page, Refused};
 
@@ -71,6 +71,9 @@ fn one(asked: &Asked<'_>, sheet: &Sheet) -> Result<Option<Mend>, Refused> {
         let read = mends::read(words).ok().and_then(|read| read.first().map(|(_, mend)| *mend));
         return read.map(Some).ok_or_else(|| asked.refused("mend-nothing-said"));
     }
+    if !asked.request.field(RULER_LIES).is_empty() {
+        return ruler(asked).map(Some);
+    }
     let said = asked.request.field(SAID);
     let Some(leaf) = leaf_of(asked, sheet).filter(|_| !said.is_empty()) else {
         return Ok(None);
@@ -90,6 +93,28 @@ fn one(asked: &Asked<'_>, sheet: &Sheet) -> Result<Option<Mend>, Refused> {
     }))
 }
 
+/// The ruler that a form brings.
+fn ruler(asked: &Asked<'_>) -> Result<Mend, Refused> {
+    let typed = RULER.map(|field| asked.cut(field, LONGEST_PLACE));
+    let [one, other, mm] = typed.each_ref().map(|typed| numbers(&typed.replace(',', ".")));
+    match (one.as_deref(), other.as_deref(), mm.as_deref()) {
+        (Some(&[a, b]), Some(&[c, d]), Some(&[mm])) => {
+            Ok(Mend::Length { between: [[a, b], [c, d]], mm })
+        }
+        _ => {
+            let typed = typed.join(" · ");
+            Err(Refused::with(asked.tongue, "scan-odd-ruler", &[("typed", &typed)]))
+        }
+    }
+}
+
+/// The numbers of a text, where it has no others.
+fn numbers(typed: &str) -> Option<Vec<f64>> {
+    let words = typed.split([' ', ',', ';']).filter(|word| !word.is_empty());
+    let number = |word: &str| word.parse().ok().filter(|number: &f64| number.is_finite());
+    words.map(number).collect()
+}
+
 /// The leaf that a form names.
 fn leaf_of<'s>(asked: &Asked<'_>, sheet: &'s Sheet) -> Option<&'s Leaf> {
     let number: usize = asked.request.field(LEAF).parse().ok()?;
@@ -99,11 +124,9 @@ fn leaf_of<'s>(asked: &Asked<'_>, sheet: &'s Sheet) -> Option<&'s Leaf> {
 /// A place that was typed: a number on the outline, or two pixels.
 fn place(asked: &Asked<'_>, leaf: &Leaf, field: &str) -> Result<[f64; 2], Refused> {
     let typed = asked.cut(field, LONGEST_PLACE);
-    let words = typed.split([' ', ',', ';']).filter(|word| !word.is_empty());
-    let numbers: Option<Vec<f64>> = words.map(|word| word.parse().ok()).collect();
-    let found = match numbers.as_deref() {
+    let found = match numbers(&typed).as_deref() {
         Some(&[dot]) => dots(leaf).into_iter().nth((dot as usize).wrapping_sub(1)),
-        Some(&[x, y]) if x.is_finite() && y.is_finite() => Some([x, y]),
+        Some(&[x, y]) => Some([x, y]),
         _ => None,
     };
     found.ok_or_else(|| {
@@ -229,7 +252,7 @@ fn picture(asked: &Asked<'_>, sheet: &Sheet, leaf: &Leaf) -> Markup {
     // Numbers are as large around any leaf.
     let unit = longer / 700.0;
     html! {
-        svg.overlay.large #mend-picture viewBox=(frame) role="img" aria-label=(label) {
+        svg.overlay.large.places #mend-picture viewBox=(frame) role="img" aria-label=(label) {
             (leaves::laid(sheet))
             @for (at, place) in dots(leaf).into_iter().enumerate() {
                 (leaves::sign(place, &(at + 1).to_string(), unit))

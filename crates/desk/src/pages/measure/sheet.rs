@@ -45,8 +45,6 @@ pub(super) struct Sheet {
     pub(super) size: (u32, u32),
     /// The picture as the page shows it: a JPEG file in base64.
     pub(super) picture: String,
-    /// Where the size of a dot comes from.
-    pub(super) scale: PictureScale,
     /// At how many dots per inch the lengths were taken.
     dpi: f64,
     /// What was found.
@@ -60,6 +58,8 @@ pub(super) struct Sheet {
 /// What there is in a picture.
 #[derive(Clone)]
 pub(super) struct There {
+    /// Where the size of a dot comes from.
+    pub(super) scale: PictureScale,
     pub(super) leaves: Vec<Leaf>,
     /// What is no leaf, and how often.
     pub(super) left_out: Vec<(LeftOut, usize)>,
@@ -145,12 +145,11 @@ impl Sheet {
         let leaves = measured.leaves.iter().map(leaf).collect::<Result<_, _>>()?;
         let shown = picture::photograph(measured.size, picture.pixels.into_raw(), LONGEST);
         let shown = shown.map_err(|_| PictureError::NotRead)?;
-        let found = There { leaves, left_out: measured.left_out, aside: measured.aside };
+        let found = There { scale, leaves, left_out: measured.left_out, aside: measured.aside };
         Ok(Self {
             file: file.name.chars().take(LONGEST_NAME).collect(),
             size: measured.size,
             picture: STANDARD.encode(shown),
-            scale,
             dpi,
             now: found.clone(),
             found,
@@ -158,20 +157,20 @@ impl Sheet {
         })
     }
 
-    /// The same by other dots per inch.
-    pub(super) fn at(self, dpi: f64) -> Self {
+    /// The same by other dots per inch, which are said after all that was said of a ruler before.
+    pub(super) fn at(&self, t: Tongue, dpi: f64) -> Self {
         let share = self.dpi / dpi;
-        let larger = |there: There| {
-            let leaves = there.leaves.into_iter().map(|leaf| leaf.larger(share)).collect();
-            There { leaves, ..there }
-        };
-        let (found, now) = (larger(self.found), larger(self.now));
-        Self { scale: PictureScale::Said { dpi }, dpi, found, now, ..self }
+        let leaves = self.found.leaves.iter().map(|leaf| leaf.clone().larger(share)).collect();
+        let scale = PictureScale::Said { dpi };
+        let found = There { scale, leaves, ..self.found.clone() };
+        let mends = self.mends.iter().copied().filter(|mend| mend.pixel().is_none()).collect();
+        let at = Self { dpi, now: found.clone(), found, mends: Vec::new(), ..self.clone() };
+        at.mended(t, mends).unwrap_or(at)
     }
 
     /// Whether lengths are known.
     pub(super) fn has_lengths(&self) -> bool {
-        self.scale.mm().is_some()
+        self.now.scale.mm().is_some()
     }
 
     /// A measure of a leaf, as far as it is known.
@@ -187,6 +186,11 @@ impl Leaf {
     fn of(t: Tongue, leaf: &MeasuredLeaf, alone: Upright) -> Result<Self, PictureError> {
         let alone = picture::photograph(alone.size, alone.rgba, LONGEST_LEAF);
         let alone = alone.map_err(|_| PictureError::NotRead)?;
+        Ok(Self::with_picture(t, leaf, STANDARD.encode(alone)))
+    }
+
+    /// A leaf of which there is a picture.
+    fn with_picture(t: Tongue, leaf: &MeasuredLeaf, picture: String) -> Self {
         let lines = &leaf.lines;
         let all = [
             lines.outline.clone(),
@@ -198,14 +202,14 @@ impl Leaf {
         let measures = leaf.measures.iter();
         let measures =
             measures.map(|one| one.as_ref().ok().map(|one| (one.value, one.plus_minus)));
-        Ok(Self {
+        Self {
             number: leaf.number,
             measures: measures.collect(),
             notes: leaf.notes.clone(),
             form: form_in_words(t, &leaf.form),
             lines: all,
-            picture: STANDARD.encode(alone),
-        })
+            picture,
+        }
     }
 
     /// The cut-out as a file; None: it is damaged.

@@ -24,7 +24,10 @@ impl Sheet {
         let mut fields = vec![
             ("found-file".to_owned(), self.file.clone()),
             ("found-size".to_owned(), format!("{width} {height}")),
-            ("found-scale".to_owned(), format!("{} {}", scale_in_words(self.scale), self.dpi)),
+            (
+                "found-scale".to_owned(),
+                format!("{} {}", scale_in_words(self.found.scale), self.dpi),
+            ),
             ("found-left-out".to_owned(), left_out.join(" ")),
             ("found-picture".to_owned(), self.picture.clone()),
             ("found-mends".to_owned(), mends::write(&self.mends)),
@@ -72,6 +75,7 @@ impl Sheet {
             Some(aside())
         };
         let found = There {
+            scale: scale_of_words(scale)?,
             leaves: (1..=SCREENS_LEAVES).map_while(found).collect::<Option<_>>()?,
             left_out: left_out.collect::<Option<_>>()?,
             aside: (1..=SCREENS_LEAVES).map_while(aside).collect::<Option<_>>()?,
@@ -81,7 +85,6 @@ impl Sheet {
             file: request.field("found-file").chars().take(LONGEST_NAME).collect(),
             size: (side(width)?, side(height)?),
             picture: base64(request.field("found-picture"))?,
-            scale: scale_of_words(scale)?,
             dpi: above_nothing(dpi)?,
             now: found.clone(),
             found,

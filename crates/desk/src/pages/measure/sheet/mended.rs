@@ -6,7 +6,7 @@
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 use spinney_measure::{LeafAfterMends, Lying, LyingLeaf, Picture, Upright};
 use spinney_model::limits::SCREENS_LEAVES;
-use spinney_model::{MeasuredLeaf, Mend};
+use spinney_model::{MeasuredLeaf, Mend, PictureScale};
 use spinney_voice::Tongue;
 
 use super::{ASSUMED, Leaf, NotMended, Sheet, There};
@@ -35,7 +35,9 @@ impl Sheet {
         let leaves = after.leaves.iter().map(|leaf| self.leaf(t, leaf));
         let leaves = leaves.collect::<Result<_, _>>()?;
         let left_out = spinney_measure::without(&self.found.left_out, &after.taken);
-        let now = There { leaves, left_out, aside: after.aside };
+        let scale = after.mm.map(|mm| PictureScale::Said { dpi: 25.4 / mm });
+        let scale = scale.unwrap_or(self.found.scale);
+        let now = There { scale, leaves, left_out, aside: after.aside };
         Ok(Self { now, mends, ..self.clone() })
     }
 
@@ -46,6 +48,10 @@ impl Sheet {
         };
         match &after.mended {
             None => found(after.number).cloned(),
+            Some(leaf) if after.lies_as_found => {
+                let picture = found(after.number)?.picture.clone();
+                Ok(Leaf::with_picture(t, leaf, picture))
+            }
             Some(leaf) => {
                 let alone = match after.of.as_slice() {
                     [only] => out_of_leaf(found(*only)?, leaf)?,

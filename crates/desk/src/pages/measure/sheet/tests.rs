@@ -68,11 +68,11 @@ fn what_nobody_wrote_so_is_not_read() {
 #[test]
 fn without_a_scale_there_are_no_lengths_until_somebody_says_one() {
     let sheet = measured(None);
-    assert_eq!(sheet.scale, PictureScale::Unknown(NoScale::NotSaid));
+    assert_eq!(sheet.now.scale, PictureScale::Unknown(NoScale::NotSaid));
     assert_eq!(length(&sheet), None);
     assert!(sheet.measure(&sheet.now.leaves[0], Measurand::LengthToWidth).is_some());
     let sheet = Sheet::read(&sent(&sheet.fields())).expect("it is what it wrote").0;
-    let said = length(&sheet.at(150.0)).expect("now it has one");
+    let said = length(&sheet.at(Tongue::of_terminal(), 150.0)).expect("now it has one");
     let at_once = length(&measured(Some(150.0))).expect("it has one");
     assert!((said - at_once).abs() < 0.001, "{said} is not {at_once}");
 }
@@ -106,8 +106,9 @@ fn a_picture_with_too_many_pixels_is_halved_and_its_leaf_is_as_long() {
             .ok()
             .expect("a leaf");
         assert_eq!(half.size, (whole.size.0.div_ceil(2), whole.size.1.div_ceil(2)));
-        assert_eq!(half.scale, whole.scale, "the page says what the file says");
-        let [half, whole] = [half, whole].map(|sheet| length(&sheet.at(300.0)).expect("one"));
+        assert_eq!(half.now.scale, whole.now.scale, "the page says what the file says");
+        let [half, whole] = [half, whole]
+            .map(|sheet| length(&sheet.at(Tongue::of_terminal(), 300.0)).expect("one"));
         assert!((half - whole).abs() < 0.1, "{half} is not {whole}");
     }
 }
