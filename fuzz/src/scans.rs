@@ -9,10 +9,7 @@ use spinney_model::Mend;
 use crate::readers::{Reader, parts};
 
 /// The readers of scans.
-pub(crate) const READERS: &[Reader] = &[
-    ("scan", 4_000, scan),
-    ("leaves", 2_000, leaves),
-];
+pub(crate) const READERS: &[Reader] = &[("scan", 4_000, scan), ("leaves", 2_000, leaves)];
 
 /// A file is refused, or measured and cut out.
 fn scan(bytes: &[u8]) {

@@ -13,6 +13,7 @@ import tempfile
 
 import cv2
 import numpy as np
+import pyefd
 from PIL import Image
 from skimage import filters, measure
 
@@ -195,6 +196,22 @@ def test_an_ellipse_is_as_long_and_wide_as_opencvs_smallest_rectangle():
             value, _ = whole(leaf, what)
             assert abs(value / truth - 1) < 0.01, f"turned {by}: {what} {value} for {truth}"
             assert abs(value / other - 1) < 0.015, f"turned {by}: {what} {value}, OpenCV {other}"
+
+
+def test_harmonics_are_those_of_pyefd():
+    """Kuhl and Giardina's coefficients, of a form that looks different from every side."""
+    drop = outline_of(lambda angle: 22 + 5 * np.cos(angle) + 3 * np.cos(2 * angle + 0.5) + np.sin(3 * angle))
+    off = []
+    for seed, by in enumerate(TURNS):
+        leaf = measured(laid_on_paper(cover_of(turned(drop, by)), LEAF, seed))["leaves"][0]
+        outline = np.array(leaf["outline"] + leaf["outline"][:1])
+        theirs = pyefd.elliptic_fourier_descriptors(outline, order=10, normalize=True)
+        ours = np.array(leaf["harmonics"])
+        # Begun at the other end of the first ellipse, every second harmonic is turned over.
+        turn_over = np.where(np.arange(10) % 2 == 1, -1.0, 1.0)[:, None]
+        off.append(min(np.abs(ours - theirs).max(), np.abs(ours - turn_over * theirs).max()))
+    print(f"     (off by {max(off):.4f} of the first harmonic)")
+    assert max(off) < 0.005, off
 
 
 # --- plants that were cut out by hand ----------------------------------------------------------

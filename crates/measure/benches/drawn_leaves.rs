@@ -13,7 +13,8 @@ use packed::packed;
 use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Edge, Plan, Shape, Truth};
 use spinney_model::{
-    BaseForm, Ends, Measurand, MeasuredLeaf, MeasuredPicture, PictureError, WithPlusMinus,
+    BaseForm, Ends, LeafNote, Measurand, MeasuredLeaf, MeasuredPicture, PictureError,
+    WithPlusMinus,
 };
 
 /// The shapes by which the ± was set.
@@ -113,6 +114,10 @@ struct Off<'p> {
 fn told(name: &str, pairs: &[Pair]) {
     let found = pairs.iter().filter(|pair| pair.leaf.is_some()).count();
     println!("\n{name}: {} leaves, {found} found", pairs.len());
+    let twice = |pair: &&Pair| {
+        pair.leaf.as_ref().is_some_and(|leaf| leaf.notes.contains(&LeafNote::TwoStalks))
+    };
+    println!("said to have two stalks: {}", pairs.iter().filter(twice).count());
     println!("measure | n | median off | 95 % | median mm | 95 % mm | inside ± | ± to median");
     for what in Measurand::ALL {
         let mut all = Vec::new();

@@ -15,7 +15,7 @@ use crate::pieces::{Piece, pieces};
 use crate::polygon::{
     Point, area, farthest_apart, hull, perimeter, smallest_rectangle, smoothed, spaced,
 };
-use crate::{axis, form, outline, plus_minus, polygon, stalk};
+use crate::{axis, form, fourier, outline, plus_minus, polygon, stalk};
 
 /// Smaller pieces are dust and writing, in mm².
 const SPECK: f64 = 12.0;
@@ -166,6 +166,9 @@ impl Marked {
                 (polygon::from(&line, base), base)
             }
         };
+        if cut.as_ref().is_some_and(|cut| cut.several) {
+            notes.push(LeafNote::TwoStalks);
+        }
         let tip = tip.map(|tip| polygon::from(&blade, tip)[0]);
         let axis = axis::axis(&blade, base, tip);
         let seen = form::Seen { blade: &blade, base, axis: &axis, mm };
@@ -184,6 +187,7 @@ impl Marked {
             measures: sizes.measures(mm),
             form,
             notes,
+            harmonics: fourier::harmonics(&blade),
             lines: LeafLines {
                 outline: line,
                 blade,

@@ -8,7 +8,7 @@
 //! In reading order: `picture` (bytes to pixels, `resolution`) · `card` (a photograph laid flat) ·
 //! `ground` (what is no leaf) · `pieces` (what hangs together) · `outline` (between pixels) · `polygon` · `stalk` (cut from
 //! the blade) · `axis` (midrib, length, width) · `turns` (sinuses and what is between them) ·
-//! `lobes` · `edge` · `ends` (base and tip) · `leaflets` · `form` (what is counted of one) · `leaf` (all measures of one) ·
+//! `lobes` · `edge` · `ends` (base and tip) · `fourier` · `leaflets` · `form` (what is counted of one) · `leaf` (all measures of one) ·
 //! `plus_minus` · `mended` (what a person says otherwise).
 
 mod axis;
@@ -18,6 +18,7 @@ mod edge;
 mod ends;
 mod equations;
 mod form;
+mod fourier;
 mod ground;
 mod leaf;
 mod leaflets;

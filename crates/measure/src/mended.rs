@@ -185,7 +185,8 @@ impl One {
     fn touched(&mut self) -> &mut Marked {
         if !self.mended {
             self.mended = true;
-            self.marked.notes.retain(|note| *note != LeafNote::BaseGuessed);
+            let of_guesses = [LeafNote::BaseGuessed, LeafNote::TwoStalks];
+            self.marked.notes.retain(|note| !of_guesses.contains(note));
             self.marked.notes.push(LeafNote::Mended);
         }
         &mut self.marked

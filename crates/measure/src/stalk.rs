@@ -22,6 +22,8 @@ const EVEN: f64 = 0.6;
 const SWOLLEN: f64 = 2.2;
 /// Of several parts that may be stalks none is so many times as wide as the narrowest.
 const WIDER: f64 = 1.5;
+/// A second stalk that is so long, of the longest, is said.
+const ALSO: f64 = 0.4;
 /// Where both sides are so many times as far apart as along the stalk, they have parted; the
 /// second number is where they are looked at again.
 const PARTED: [f64; 2] = [1.35, 2.4];
@@ -40,6 +42,8 @@ pub(crate) struct Cut {
     pub(crate) sides: [Point; 2],
     /// The outline of the blade, closed.
     pub(crate) blade: Vec<Point>,
+    /// Whether there are others nearly as long.
+    pub(crate) several: bool,
 }
 
 impl Cut {
@@ -57,9 +61,16 @@ pub(crate) fn cut(outline: &[Point]) -> Option<Cut> {
     let cuts: Vec<Cut> = all.filter_map(|end| followed(outline, end, size)).collect();
     let narrowest = cuts.iter().map(|cut| cut.width).fold(f64::MAX, f64::min);
     // The leaflets of a large leaf may be as narrow as a thick stalk, but not as its own.
-    cuts.into_iter()
-        .filter(|cut| cut.width <= WIDER * narrowest)
-        .max_by(|one, other| one.length.total_cmp(&other.length))
+    let cuts = cuts.into_iter().filter(|cut| cut.width <= WIDER * narrowest);
+    let (mut longest, mut second): (Option<Cut>, f64) = (None, 0.0);
+    for cut in cuts {
+        let before = longest.as_ref().map_or(0.0, |longest| longest.length);
+        second = second.max(before.min(cut.length));
+        if cut.length > before {
+            longest = Some(cut);
+        }
+    }
+    longest.map(|cut| Cut { several: second >= ALSO * cut.length, ..cut })
 }
 
 /// Cuts a leaf apart where a person says that its blade begins; None: no stalk leads there. Of
@@ -194,7 +205,7 @@ fn parted_at(outline: &[Point], end: usize, steps: &[Step], width: f64, unsure: 
     let mut stalk = thinned(steps, width);
     to_the_end(&mut stalk, outline, end, width);
     let sides = [outline[(end + count - step.back) % count], on(step.on)];
-    Cut { length: length(&stalk), width, stalk, unsure, sides, blade }
+    Cut { length: length(&stalk), width, stalk, unsure, sides, blade, several: false }
 }
 
 /// How far along the middle each step is, without the zigzag of the middles.

@@ -129,6 +129,7 @@ fn two_leaves_that_touch_are_cut_apart() {
     let leaves = vec![(&large, [30.0, 80.0], 0.0), (&small, [30.0 + beside, 70.0], 0.0)];
     let found = found(&page((100.0, 110.0), leaves), None);
     assert_eq!(found.leaves.len(), 1, "they touch");
+    assert!(found.leaves[0].notes.contains(&LeafNote::TwoStalks), "and that can be seen");
     let between = 30.0 + large.truth.width / 2.0 - 0.15;
     let line = [[between, 38.0], [between, 62.0]].map(at);
     let now = mended(&found, &[Mend::Two { leaf: 1, between: line }]).expect("right across");

@@ -146,6 +146,8 @@ pub enum LeafNote {
     Holes,
     /// Its edge cannot be told sharply from the ground.
     FaintEdge,
+    /// It has two stalks: two leaves that touch, or a tip like a stalk.
+    TwoStalks,
     /// A person said where it begins or ends, or what belongs to it.
     Mended,
 }
@@ -257,6 +259,9 @@ pub struct MeasuredLeaf {
     pub form: LeafForm,
     /// What is to be said of it.
     pub notes: Vec<LeafNote>,
+    /// The outline of its blade as elliptic Fourier coefficients a, b, c, d of the first harmonics,
+    /// normalised by the first one.
+    pub harmonics: Vec<[f64; 4]>,
     /// Its lines, in pixels.
     pub lines: LeafLines,
 }

@@ -11,6 +11,8 @@
 
 #[path = "../../../fuzz/src/readers.rs"]
 mod readers;
+#[path = "../../../fuzz/src/scans.rs"]
+mod scans;
 #[path = "../../../fuzz/src/scenery.rs"]
 mod scenery;
 #[path = "../../../fuzz/src/screens.rs"]
@@ -38,7 +40,7 @@ fn corpus(reader: &str) -> Vec<Vec<u8>> {
 }
 
 fn all() -> impl Iterator<Item = &'static readers::Reader> {
-    readers::READERS.iter().chain(screens::READERS)
+    readers::READERS.iter().chain(scans::READERS).chain(screens::READERS)
 }
 
 /// Feeds a reader with its corpus, then with so many inputs made of it.
@@ -115,6 +117,16 @@ fn every_reader_is_fed() {
 #[test]
 fn tables_are_fed() {
     feed("table-csv", 1_500);
+}
+
+#[test]
+fn scans_are_fed() {
+    feed("scan", 400);
+}
+
+#[test]
+fn outlines_are_fed() {
+    feed("leaves", 300);
 }
 
 #[test]

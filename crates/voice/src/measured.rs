@@ -124,6 +124,7 @@ pub fn leaf_note(t: Tongue, note: LeafNote) -> String {
         LeafNote::BaseGuessed => "measure-base-guessed",
         LeafNote::Holes => "measure-holes",
         LeafNote::FaintEdge => "measure-faint",
+        LeafNote::TwoStalks => "measure-two-stalks",
         LeafNote::Mended => "measure-mended",
     })
 }

@@ -123,8 +123,8 @@ texts! {
     };
     /// What is to be said of a leaf.
     LeafNote = {
-        use model::LeafNote::{BaseGuessed, FaintEdge, Holes, Mended};
-        one_of([BaseGuessed, Holes, FaintEdge, Mended].map(words::note))
+        use model::LeafNote::{BaseGuessed, FaintEdge, Holes, Mended, TwoStalks};
+        one_of([BaseGuessed, Holes, FaintEdge, TwoStalks, Mended].map(words::note))
     };
     /// How parts of a leaf are arranged.
     Arrangement = {

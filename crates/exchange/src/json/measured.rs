@@ -62,6 +62,9 @@ struct LeafShape {
     ends: Option<EndsShape>,
     #[cfg_attr(test, schemars(with = "Vec<described::LeafNote>"))]
     notes: Vec<&'static str>,
+    /// The outline of the blade as elliptic Fourier coefficients a, b, c, d of the first ten harmonics (Kuhl and
+    /// Giardina 1982), normalised by the first one: whatever its size, place and turn.
+    harmonics: Vec<[f64; 4]>,
     /// Around leaf and stalk, in pixels to the right and down; the middle of the first pixel is
     /// at 0, 0. At most 400 points.
     outline: Vec<[f64; 2]>,
@@ -137,6 +140,7 @@ fn leaf(leaf: &MeasuredLeaf) -> LeafShape {
         edge: EdgeShape::of(&leaf.form.edge),
         ends: leaf.form.ends.as_ref().map(EndsShape::of),
         notes: leaf.notes.iter().map(|note| words::note(*note)).collect(),
+        harmonics: leaf.harmonics.iter().map(|harmonic| harmonic.map(finely)).collect(),
         outline: points(&leaf.lines.outline, step),
         midrib: points(&leaf.lines.midrib, 1),
         stalk: points(&leaf.lines.stalk, 1),

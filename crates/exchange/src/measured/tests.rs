@@ -27,8 +27,14 @@ pub(crate) fn one_leaf(scale: PictureScale) -> MeasuredPicture {
         cut: None,
     };
     let notes = vec![LeafNote::BaseGuessed, LeafNote::Holes];
-    let leaf =
-        MeasuredLeaf { number: 1, measures: measures.into(), form: lobed(), notes, lines };
+    let leaf = MeasuredLeaf {
+        number: 1,
+        measures: measures.into(),
+        form: lobed(),
+        notes,
+        harmonics: Vec::new(),
+        lines,
+    };
     MeasuredPicture { scale, leaves: vec![leaf], ..MeasuredPicture::of((40, 50)) }
 }
 

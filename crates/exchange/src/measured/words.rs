@@ -46,6 +46,7 @@ pub(crate) fn note(note: LeafNote) -> &'static str {
         LeafNote::BaseGuessed => "base guessed",
         LeafNote::Holes => "holes",
         LeafNote::FaintEdge => "faint edge",
+        LeafNote::TwoStalks => "two stalks",
         LeafNote::Mended => "mended",
     }
 }

@@ -36,6 +36,7 @@ measure-no-scale-not-square = Nur Form und Verhältnisse: Laut Datei sind die Pu
 measure-base-guessed = Es ist kein Stiel zu sehen. Welches Ende der Blattgrund ist, ist deshalb geraten: das untere.
 measure-holes = Es hat Löcher oder sehr helle Stellen. Sie zählen zur Spreite.
 measure-faint = Es hebt sich kaum vom Untergrund ab, der Rand ist deshalb unscharf. Legt es auf ein helleres oder dunkleres Blatt Papier.
+measure-two-stalks = Es scheint zwei Stiele zu haben: Vielleicht sind es zwei Blätter, die sich berühren. Dann trennt sie.
 measure-mended = Von Hand berichtigt.
 
 ## Die Form.

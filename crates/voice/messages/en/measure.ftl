@@ -36,6 +36,7 @@ measure-no-scale-not-square = Shape and ratios only: the file says that its dots
 measure-base-guessed = It has no stalk that can be seen, so which end is the base is a guess: the lower one.
 measure-holes = It has holes or very light places. They are counted as blade.
 measure-faint = It hardly stands out from the ground, so its edge is not sharp. Lay it on a lighter or darker sheet.
+measure-two-stalks = It seems to have two stalks: it may be two leaves that touch. Then cut them apart.
 measure-mended = Mended by hand.
 
 ## Its form.

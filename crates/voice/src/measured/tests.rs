@@ -53,9 +53,13 @@ fn every_note_scale_and_error_has_words_of_its_own_in_each_language() {
             let shown = MeasuredPicture { halved: true, ..MeasuredPicture::of((9, 9)) };
             said.push(picture(t, "oak.png", &shown));
         }
-        for note in
-            [LeafNote::BaseGuessed, LeafNote::Holes, LeafNote::FaintEdge, LeafNote::Mended]
-        {
+        for note in [
+            LeafNote::BaseGuessed,
+            LeafNote::Holes,
+            LeafNote::FaintEdge,
+            LeafNote::TwoStalks,
+            LeafNote::Mended,
+        ] {
             said.push(leaf_note(t, note));
         }
         for what in [LeftOut::CutOff, LeftOut::Label, LeftOut::Speck] {

@@ -189,10 +189,11 @@ fn base64(text: &str) -> Option<String> {
     text.bytes().all(fits).then(|| text.to_owned())
 }
 
-const NOTES: [(&str, LeafNote); 4] = [
+const NOTES: [(&str, LeafNote); 5] = [
     ("base", LeafNote::BaseGuessed),
     ("holes", LeafNote::Holes),
     ("faint", LeafNote::FaintEdge),
+    ("stalks", LeafNote::TwoStalks),
     ("mended", LeafNote::Mended),
 ];
 const LEFT_OUT: [(&str, LeftOut); 3] =
