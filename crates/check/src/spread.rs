@@ -29,6 +29,16 @@ struct Measured {
 /// How the finds of a table spread. `kinds` is what they come to, row by row.
 pub fn spread(kinds: &Matrix, specimens: &Specimens) -> Spread {
     let all = measured(kinds, specimens);
+    let few = kinds.taxa().len() <= MOST_KINDS_COMPARED;
+    Spread { of_kinds: of_kinds(specimens, &all), cuts: few.then(|| cuts(kinds, &all)) }
+}
+
+/// How the finds of each kind spread, without cuts between kinds: those take far longer.
+pub fn spread_of_kinds(kinds: &Matrix, specimens: &Specimens) -> Vec<SpreadOf> {
+    of_kinds(specimens, &measured(kinds, specimens))
+}
+
+fn of_kinds(specimens: &Specimens, all: &OfKinds) -> Vec<SpreadOf> {
     let of_kinds = all.iter().flat_map(|((taxon, character), finds)| {
         let parts = parts(specimens, finds);
         let whole = std::iter::once((None, finds.clone()));
@@ -38,9 +48,7 @@ pub fn spread(kinds: &Matrix, specimens: &Specimens) -> Spread {
             SpreadOf { outliers, ..of }
         })
     });
-    let of_kinds = of_kinds.collect();
-    let few = kinds.taxa().len() <= MOST_KINDS_COMPARED;
-    Spread { of_kinds, cuts: few.then(|| cuts(kinds, &all)) }
+    of_kinds.collect()
 }
 
 type OfKinds = BTreeMap<(TaxonIx, CharacterIx), Vec<Measured>>;
@@ -85,7 +93,7 @@ fn parts(
     for one in finds {
         let part = specimens.written[one.find].part.trim();
         if !part.is_empty() {
-            let of = parts.entry(part.to_lowercase());
+            let of = parts.entry(plain(part));
             of.or_insert_with(|| (part.to_owned(), Vec::new())).1.push(*one);
         }
     }
@@ -121,11 +129,16 @@ fn values(finds: &[Measured]) -> Vec<f64> {
     finds.iter().map(|one| one.value as f64 / 1000.0).collect()
 }
 
+/// A name without capitals and with single spaces: as it is compared with others.
+fn plain(name: &str) -> String {
+    name.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase()
+}
+
 /// Of how many plants finds are, if that is written of each. One name at two places are two.
 fn plants(specimens: &Specimens, finds: &[Measured]) -> Option<usize> {
     let plant = |one: &Measured| {
         let written = &specimens.written[one.find];
-        let both = [&written.place, &written.plant].map(|text| text.trim().to_lowercase());
+        let both = [&written.place, &written.plant].map(|text| plain(text));
         (!both[1].is_empty()).then_some(both)
     };
     let plants: Option<BTreeSet<_>> = finds.iter().map(plant).collect();

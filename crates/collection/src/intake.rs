@@ -12,7 +12,7 @@ use std::collections::BTreeMap;
 use spinney_exchange::table::{self, TypedColumn, TypedSheets};
 use spinney_model::{
     AboutField, CharacterEdit, CharacterField, CharacterId, Code, Edit, Fact, Finding,
-    KindEdit, KindField, KindId, OfSheet, Spread,
+    KindEdit, KindField, KindId, OfSheet, SpreadOf,
 };
 
 use crate::Collection;
@@ -144,9 +144,9 @@ pub fn not_understood(sheets: &TypedSheets) -> impl Iterator<Item = &Finding> {
     })
 }
 
-/// How the leaves of a table spread, where each row was one.
-pub fn spread(leaves: &table::Leaves) -> Spread {
-    spinney_check::spread(&leaves.kinds, &leaves.specimens)
+/// How the leaves of each kind of a table spread, where each row was one.
+pub fn spread_of_kinds(leaves: &table::Leaves) -> Vec<SpreadOf> {
+    spinney_check::spread_of_kinds(&leaves.kinds, &leaves.specimens)
 }
 
 /// A kind that is on several rows, as where each row is one leaf, and on how many.

@@ -71,7 +71,7 @@ fn mend(line: &str) -> Option<Mend> {
 }
 
 fn pixel(word: &str) -> Option<f64> {
-    let most = f64::from(spinney_model::limits::PICTURE_SIDE);
+    let most = f64::from(spinney_model::limits::SCAN_SIDE);
     word.parse().ok().filter(|at: &f64| at.abs() <= most)
 }
 

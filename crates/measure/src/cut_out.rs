@@ -6,6 +6,7 @@
 //! ground is left.
 
 use image::RgbImage;
+use spinney_model::limits::PICTURE_PIXELS;
 use spinney_model::{LeafLines, PictureError};
 
 use crate::picture::Picture;
@@ -90,7 +91,8 @@ impl Frame {
         let ((left, right), (top, bottom)) = (span(0), span(1));
         let corner = [left - ROOM, top - ROOM];
         let size = [right - left, bottom - top].map(|side| (side + 2.0 * ROOM).ceil());
-        if !(1.0..=65_535.0).contains(&size[0]) || !(1.0..=65_535.0).contains(&size[1]) {
+        let fits = size.iter().all(|side| (1.0..=65_535.0).contains(side));
+        if !fits || size[0] * size[1] > PICTURE_PIXELS as f64 {
             return Err(PictureError::NotRead);
         }
         Ok(Self { turn, corner, width: size[0] as usize, height: size[1] as usize })

@@ -37,9 +37,14 @@ pub(crate) fn ends(axis: &Axis) -> Ends {
     let blade = Straight { line: &axis.straight, length: axis.length };
     let base = blade.end(|place| place);
     let tip = blade.end(|place| axis.length - place);
+    // On both sides: a lobe of one side, or a midrib that ends beside the tip, is neither.
     let behind = |beyond: fn(f64, f64) -> f64| {
-        let far = blade.line.iter().map(|[along, _]| beyond(*along, axis.length));
-        far.fold(0.0, f64::max) > BEHIND * axis.length
+        let mut far = [0.0_f64; 2];
+        for [along, aside] in blade.line {
+            let side = usize::from(*aside < 0.0);
+            far[side] = far[side].max(beyond(*along, axis.length));
+        }
+        far[0].min(far[1]) > BEHIND * axis.length
     };
     let heart = behind(|along, _| -along);
     let notched = behind(|along, length| along - length);

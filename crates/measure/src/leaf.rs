@@ -60,8 +60,20 @@ pub(crate) fn found(contrast: &Contrast, level: u16, mm: Option<f64>) -> Found {
         left_out: vec![LeftOut::Speck; specks.len()],
         aside: Vec::new(),
     };
+    // At a level of its own a piece may have grown into one that was found apart.
+    let mut seen: Vec<Piece> = Vec::new();
+    let is_seen = |seen: &[Piece], piece: &Piece| {
+        piece
+            .runs
+            .first()
+            .is_some_and(|run| seen.iter().any(|whole| whole.has(run.first, run.y)))
+    };
     for piece in large {
+        if is_seen(&seen, piece) {
+            continue;
+        }
         let outlined = Outlined::of(contrast, piece, level);
+        seen.push(outlined.piece.clone());
         match outlined.left_out(contrast) {
             None => found.leaves.push(outlined.leaf(mm)),
             Some(why) => {
@@ -73,7 +85,7 @@ pub(crate) fn found(contrast: &Contrast, level: u16, mm: Option<f64>) -> Found {
     let size = |aside: &Aside| area(&aside.outline);
     found.aside.sort_by(|one, other| size(other).total_cmp(&size(one)));
     found.aside.truncate(ASIDE);
-    specks.retain(|piece| piece.pixels >= FEWEST);
+    specks.retain(|piece| piece.pixels >= FEWEST && !is_seen(&seen, piece));
     specks.sort_by_key(|piece| Reverse(piece.pixels));
     for piece in specks.into_iter().take(ASIDE - found.aside.len()) {
         let outline = Outlined::of(contrast, piece, level).line;
@@ -150,6 +162,8 @@ impl Marked {
     /// The leaf, measured; `piece`: its pixels.
     pub(crate) fn leaf(self, piece: &Piece, mm: Option<f64>) -> MeasuredLeaf {
         let Self { line, mut notes, base: said, tip } = self;
+        // What is guessed is guessed anew.
+        notes.retain(|note| !matches!(note, LeafNote::BaseGuessed | LeafNote::TwoStalks));
         let cut = match said {
             Some(base) => stalk::cut_at(&line, base),
             None => stalk::cut(&line),

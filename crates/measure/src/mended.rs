@@ -23,6 +23,8 @@ const CARRIED_ON: f64 = 0.3;
 /// So far from where that line crosses the outline the notches between both leaves are looked for, of the
 /// way across.
 const NEAR: f64 = 0.4;
+/// So many points of a line are looked at first.
+const FEW: usize = 400;
 /// The smaller of two leaves has this share of the larger one, or more.
 const SMALLER: f64 = 0.01;
 
@@ -74,7 +76,8 @@ pub struct LeafAfterMends {
     pub lies_as_found: bool,
 }
 
-/// The leaves of a picture after mends. Each keeps its number; new ones are counted on.
+/// The leaves of a picture after mends. Each keeps its number; new ones are counted on. Places are
+/// pixels of the file's picture, also where each two by two of them became one.
 ///
 /// **Guarantees**: without mends, what was found.
 /// **Errors**: which mend, counted from 0, cannot be done, and why.
@@ -89,7 +92,9 @@ pub fn mended(
     };
     let leaves = found.leaves.iter().map(lying).collect();
     let (aside, mm) = (found.aside.clone(), found.scale.mm());
-    let after = mend(Lying { leaves, aside, mm }, mends)?;
+    let there: Vec<Mend> =
+        mends.iter().map(|mend| if found.halved { mend.halved() } else { *mend }).collect();
+    let after = mend(Lying { leaves, aside, mm }, &there)?;
     let as_found = |number| found.leaves.iter().find(|leaf| leaf.number == number).cloned();
     let leaf = |leaf: LeafAfterMends| leaf.mended.or_else(|| as_found(leaf.number));
     Ok(MeasuredPicture {
@@ -254,8 +259,12 @@ impl Now {
 
     /// Takes what was left out at a place for a leaf.
     fn take(&mut self, place: Point) -> Result<(), CannotMend> {
-        let there = self.aside.iter().position(|out| encloses(&out.outline, place));
-        let out = self.aside.remove(there.ok_or(CannotMend::NothingThere)?);
+        // A dark rim encloses all that lies on the page.
+        let there =
+            (0..self.aside.len()).filter(|at| encloses(&self.aside[*at].outline, place));
+        let size = |at: &usize| area(&self.aside[*at].outline);
+        let smallest = there.min_by(|one, other| size(one).total_cmp(&size(other)));
+        let out = self.aside.remove(smallest.ok_or(CannotMend::NothingThere)?);
         self.taken.push(out.why);
         let marked = Marked { line: evenly(&out.outline), ..Marked::default() };
         let mut one = One { number: self.next, of: Vec::new(), marked, mended: false };
@@ -289,11 +298,12 @@ fn parted(line: &[Point], [one, other]: [Point; 2]) -> Option<[Vec<Point>; 2]> {
         }
     }
     crossings.sort_by(|a, b| a.0.total_cmp(&b.0));
-    let before = crossings.partition_point(|(share, _)| *share < 0.5);
-    if before % 2 == 0 {
+    if !encloses(line, between(one, other, 0.5)) {
         return None;
     }
-    let (one, other) = neck(line, crossings.get(before - 1)?.1, crossings.get(before)?.1);
+    let before = crossings.partition_point(|(share, _)| *share < 0.5);
+    let (from, to) = (crossings.get(before.checked_sub(1)?)?.1, crossings.get(before)?.1);
+    let (one, other) = neck(line, from, to);
     let (from, to) = (one.min(other), one.max(other));
     let inner = line[from..=to].to_vec();
     let outer = [&line[to..], &line[..=from]].concat();
@@ -320,10 +330,24 @@ fn neck(line: &[Point], one: usize, other: usize) -> (usize, usize) {
 
 /// Two closed lines as one, that goes from one to the other and back where they are nearest.
 fn joined(one: &[Point], other: &[Point]) -> Vec<Point> {
-    let pairs = one.iter().flat_map(|a| other.iter().map(move |b| (*a, *b)));
-    let nearest = pairs.min_by(|x, y| distance(x.0, x.1).total_cmp(&distance(y.0, y.1)));
-    let Some((a, b)) = nearest else { return one.to_vec() };
-    let mut line = from(one, a);
-    line.extend(from(other, b));
+    let apart = |(a, b): &(usize, usize)| distance(one[*a], other[*b]);
+    let nearest = |pairs: &mut dyn Iterator<Item = (usize, usize)>| {
+        pairs.min_by(|x, y| apart(x).total_cmp(&apart(y)))
+    };
+    // First with few points of each, then with all that are near those.
+    let steps = [one, other].map(|line| line.len().div_ceil(FEW).max(1));
+    let few = |line: &[Point], step: usize| (0..line.len()).step_by(step);
+    let mut pairs = few(one, steps[0]).flat_map(|a| few(other, steps[1]).map(move |b| (a, b)));
+    let Some((a, b)) = nearest(&mut pairs) else { return one.to_vec() };
+    let near = |line: &[Point], at: usize, step: usize| {
+        let count = line.len();
+        (0..=2 * step.min(count / 2))
+            .map(move |off| (at + count + off - step.min(count / 2)) % count)
+    };
+    let mut pairs =
+        near(one, a, steps[0]).flat_map(|a| near(other, b, steps[1]).map(move |b| (a, b)));
+    let (a, b) = nearest(&mut pairs).unwrap_or((a, b));
+    let mut line = from(one, one[a]);
+    line.extend(from(other, other[b]));
     evenly(&line)
 }

@@ -180,8 +180,10 @@ fn opened(bytes: &[u8], said: Option<f64>, most: &Most) -> Result<Opened, Pictur
     let head = resolution::head(bytes);
     let (width, height) = decoder.dimensions();
     let pixels = if head.stepwise { PICTURE_STEPWISE } else { most.pixels };
-    if u64::from(width) * u64::from(height) > pixels || decoder.total_bytes() > most.memory {
-        return Err(too_large);
+    let count = u64::from(width) * u64::from(height);
+    if count > pixels || decoder.total_bytes() > most.memory {
+        let each = (decoder.total_bytes() / count.max(1)).max(1);
+        return Err(PictureError::TooLarge { most: pixels.min(most.memory / each) });
     }
     // A TIFF file is what Exif is packed as.
     let (exif, turn) = match format {

@@ -78,6 +78,11 @@ fn of_png(mut rest: &[u8]) -> Option<(f64, f64)> {
 
 /// BITMAPINFOHEADER: pixels a metre, from byte 38 of the file on; 0: not said.
 fn of_bmp(behind: &[u8]) -> Option<(f64, f64)> {
+    // The head of the oldest files has 12 bytes, and says nothing of it.
+    let head: &[u8; 4] = behind.get(12..16)?.try_into().ok()?;
+    if u32::from_le_bytes(*head) < 40 {
+        return None;
+    }
     let both: &[u8; 8] = behind.get(36..44)?.try_into().ok()?;
     let [a, b, c, d, e, f, g, h] = *both;
     let dpi = |pixels: [u8; 4]| {

@@ -6,8 +6,8 @@ use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Leaf, Plan, Point, Shape};
 use spinney_measure::{measure, mended, read};
 use spinney_model::{
-    CannotMend, LeafNote, LeftOut, Measurand, MeasuredLeaf, MeasuredPicture, Mend, NoScale,
-    PictureScale,
+    Aside, CannotMend, LeafNote, LeftOut, Measurand, MeasuredLeaf, MeasuredPicture, Mend,
+    NoScale, PictureScale,
 };
 
 const DPI: f64 = 300.0;
@@ -186,6 +186,38 @@ fn a_ruler_that_lies_beside_the_leaves_says_how_long_they_are() {
     near(how_much(&twice.leaves[0], Measurand::BladeLength), 2.0 * leaf.truth.length, 0.01);
     let short = Mend::Length { between: [[9.0; 2], [11.0, 9.0]], mm: 50.0 };
     assert_eq!(cannot(&found, short), Some(CannotMend::NoLength));
+}
+
+#[test]
+fn within_a_dark_rim_each_letter_means_its_own_thing() {
+    let leaf = Plan::smooth(Shape::Ellipse, 0.0).leaf();
+    let mut found = found(
+        &page((80.0, 110.0), vec![(&leaf, [40.0, 80.0], 0.0)]),
+        Some([100, 1100, 300, 100]),
+    );
+    // The lid was open: all lies inside of one thing that goes over the edge.
+    let (right, bottom) = (f64::from(found.size.0), f64::from(found.size.1));
+    let rim = vec![[0.0, 0.0], [right, 0.0], [right, bottom], [0.0, bottom]];
+    found.aside.insert(0, Aside { why: LeftOut::CutOff, outline: rim });
+    let now = mended(&found, &[Mend::ALeaf { at: [250.0, 1150.0] }]).expect("a bar lies there");
+    let mm = 25.4 / DPI;
+    near(how_much(&now.leaves[1], Measurand::BladeArea), 30_000.0 * mm * mm, 0.02);
+    // A ruler measures anew, and what is guessed is said once.
+    let ruler = Mend::Length { between: [[0.0; 2], [0.0, 300.0]], mm: 25.4 };
+    let now = mended(&found, &[ruler]).expect("it is long enough");
+    assert_eq!(now.leaves[0].notes, [LeafNote::BaseGuessed]);
+}
+
+#[test]
+fn a_line_beside_the_place_where_leaves_touch_cuts_no_paper_off() {
+    // Like a V: they touch below, and between them is paper.
+    let leaf = Plan::smooth(Shape::Ellipse, 0.0).leaf();
+    let leaves = vec![(&leaf, [50.0, 90.0], 0.5), (&leaf, [50.5, 90.0], -0.5)];
+    let found = found(&page((100.0, 110.0), leaves), None);
+    assert_eq!(found.leaves.len(), 1, "they touch");
+    let inside = [[35.0, 60.0], [65.0, 60.0]].map(at);
+    let no = cannot(&found, Mend::Two { leaf: 1, between: inside });
+    assert_eq!(no, Some(CannotMend::NotAcross { leaf: 1 }));
 }
 
 #[test]

@@ -49,7 +49,7 @@ function places(signal) {
   for (const field of fields) field.addEventListener("focus", () => choose(field), { signal });
   picture.addEventListener("click", (event) => {
     // A field that is folded away takes nothing.
-    if (!chosen.checkVisibility()) return;
+    if (chosen.offsetParent === null) return;
     const place = new DOMPoint(event.clientX, event.clientY).matrixTransform(picture.getScreenCTM().inverse());
     // The middle of the first pixel is half a pixel from the corner.
     chosen.value = `${(place.x - .5).toFixed(1)} ${(place.y - .5).toFixed(1)}`;

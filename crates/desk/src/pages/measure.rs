@@ -33,6 +33,7 @@ pub(crate) const ROUTES: &[Route] = &[
     (Method::Post, leaves::PATH, Handler::ShowLong(sent)),
     (Method::Post, leaves::LOOK, Handler::ShowLong(look)),
     (Method::Post, leaves::ONE, Handler::ShowLong(mend_one)),
+    (Method::Post, leaves::BACK, Handler::ShowLong(back)),
     post(&taken::TAKE),
 ];
 
@@ -111,12 +112,22 @@ fn sent(desk: &Desk, asked: &Asked<'_>) -> Shown {
     }
 }
 
-/// What would be taken. Whoever typed other dots per inch wants to see the leaves by them
+/// What would be taken. Whoever typed other dots per inch, or a ruler, wants to see the leaves by them
 /// first.
 fn look(desk: &Desk, asked: &Asked<'_>) -> Shown {
+    let typed = |field: &str| !asked.request.field(field).is_empty();
     match asked.request.field("dpi") {
+        _ if leaves::RULER.into_iter().any(typed) => sent(desk, asked),
         "" => again(desk, asked, |sheet| taken::page(desk, asked, sheet, None)),
         _ => sent(desk, asked),
+    }
+}
+
+/// All leaves again, as they were.
+fn back(desk: &Desk, asked: &Asked<'_>) -> Shown {
+    match mend::sheet_of(asked) {
+        Ok(sheet) => Shown::Page(leaves::page(desk, asked, &sheet, None)),
+        Err(trouble) => refused(desk, asked, &trouble),
     }
 }
 

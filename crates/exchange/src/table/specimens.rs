@@ -271,7 +271,20 @@ impl Layout {
                 None => _ = layout.characters.insert(column),
             }
         }
-        let kind = layout.column(OfFind::Kind);
+        // `name` beside `kind` is what somebody calls the leaf.
+        let kind = FINDS[0].1.iter().find_map(|known| {
+            grid.columns().into_iter().find(|column| heading(*column) == *known)
+        });
+        let other = layout.column(OfFind::Kind).filter(|first| Some(*first) != kind);
+        if let (Some(kind), Some(other)) = (kind, other) {
+            layout.of_finds.retain(|(of, _)| *of != OfFind::Kind);
+            layout.of_finds.push((OfFind::Kind, kind));
+            layout.characters.remove(&kind);
+            match layout.column(OfFind::Find) {
+                None => layout.of_finds.push((OfFind::Find, other)),
+                Some(_) => layout.measuring.push(other),
+            }
+        }
         // Where nothing is headed so, the first column has the names, as in any table: `plant` is
         // which plant it is only beside a column with its kind.
         let first = grid.columns().first().copied();

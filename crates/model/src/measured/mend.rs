@@ -55,6 +55,21 @@ pub enum Mend {
 }
 
 impl Mend {
+    /// The same in a picture of which each two by two pixels became one.
+    #[must_use]
+    pub fn halved(self) -> Self {
+        // The middle of the first of two pixels is at 0, their common one at 0.5.
+        let half = |place: [f64; 2]| place.map(|at| (at - 0.5) / 2.0);
+        match self {
+            Self::ALeaf { at } => Self::ALeaf { at: half(at) },
+            Self::Two { leaf, between } => Self::Two { leaf, between: between.map(half) },
+            Self::Base { leaf, at } => Self::Base { leaf, at: half(at) },
+            Self::Tip { leaf, at } => Self::Tip { leaf, at: half(at) },
+            Self::Length { between, mm } => Self::Length { between: between.map(half), mm },
+            Self::NoLeaf { .. } | Self::PartOf { .. } => self,
+        }
+    }
+
     /// How long a pixel is by it, in mm; None: it says nothing of that, or nothing that can be.
     pub fn pixel(self) -> Option<f64> {
         let Self::Length { between: [a, b], mm } = self else { return None };

@@ -18,8 +18,8 @@ error-broken = { $file } ist eine beschädigte Arbeitsmappe.
 error-broken-remedy = Öffnet die Datei mit einer Tabellenkalkulation und speichert sie noch einmal, oder als CSV.
 error-no-kinds = In { $file } stehen noch keine Arten.
 error-no-kinds-remedy = Schreibt je Zeile eine Art, den Namen in die erste Spalte, unter eine Zeile mit Überschriften.
-error-no-kind-column = Keine Spalte von { $file } sagt, welche Art ein Blatt ist.
-error-no-kind-column-remedy = Fügt eine Spalte mit der Überschrift `kind` (Art) ein und schreibt zu jedem Blatt die Art hinein.
+error-no-kind-column = Keine Spalte von { $file } sagt, von welcher Art ein Fund ist.
+error-no-kind-column-remedy = Fügt eine Spalte mit der Überschrift `kind` (Art) ein und schreibt zu jedem Fund die Art hinein.
 error-does-not-fit = Hier steht mehr, als hineingeht: { $place }.
 error-does-not-fit-remedy = Nehmt nur herein, was der Schlüssel braucht, ein Blatt nach dem anderen. Es wurde nichts hereingenommen.
 

@@ -239,7 +239,7 @@ finding-sheet-several-rows = { $count ->
    *[other] { $count } Arten stehen in mehreren Zeilen; „{ $kind }“ steht in { $rows }{ $first }. Jede Zeile gilt als eigene Art; die zweite heißt hier „{ $called }“.
 }
 finding-sheet-several-rows-remedy = Ist jede Zeile ein einzelnes Blatt (oder eine Muschel, ein Tier) ihrer Art? Dann lasst die Tabelle so lesen: mit `--rows leaves` auf der Befehlszeile, auf den Bildschirmseiten mit der Auswahl neben der Tabelle. Wenn nicht: Zwei Arten brauchen zwei Namen.
-finding-sheet-find-columns = Welches Blatt eine Zeile ist und woher es kommt, steht unter: { $headings }. Danach wird nicht gefragt.
+finding-sheet-find-columns = Welcher Fund eine Zeile ist und woher er kommt, steht unter: { $headings }. Danach wird nicht gefragt.
 finding-sheet-find-columns-remedy = Kann man etwas davon ansehen, gebt der Spalte eine andere Überschrift.
 finding-sheet-measuring-columns = { $count ->
     [one] „{ $first }“ sagt, wie die Blätter gemessen wurden oder was draußen niemand sehen kann. Danach wird nicht gefragt.

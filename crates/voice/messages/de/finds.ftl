@@ -60,7 +60,7 @@ finds-not-read = Was nicht verstanden wurde
 finds-not-read-remedy = Behebt es in eurer Tabelle und übernehmt sie noch einmal, oder schreibt es hier hinein. „Rückgängig“ nimmt alles wieder heraus.
 finds-far = Weit weg von den anderen
 finds-far-one = { $kind }, { $about }: { $finds }
-finds-far-remedy = Messt diese Blätter nach, oder seht nach, ob es eine andere Art ist. Sie zählen mit, bis ihr die Tabelle berichtigt und noch einmal übernehmt.
+finds-far-remedy = Messt diese Funde nach, oder seht nach, ob sie von einer anderen Art sind. Sie zählen mit, bis ihr die Tabelle berichtigt und noch einmal übernehmt.
 finds-taken-for = „{ $theirs }“ gilt hier als „{ $ours }“, denn das gibt es schon. Sind es zwei Funde? Dann macht es rückgängig und gebt einem einen anderen Namen.
 finds-no-pictures = { $count ->
     [one] Ein Bild, das in der Tabelle steht, kam nicht mit. Öffnet den Fund und nehmt es dort dazu.

@@ -18,8 +18,8 @@ error-broken = { $file } is a damaged workbook.
 error-broken-remedy = Open it in a spreadsheet and save it again, or as CSV.
 error-no-kinds = { $file } has no kinds yet.
 error-no-kinds-remedy = Type one kind a row, its name in the first column, below a row of headings.
-error-no-kind-column = No column of { $file } says which kind each leaf is.
-error-no-kind-column-remedy = Add a column with the heading `kind`, and type the kind of each leaf there.
+error-no-kind-column = No column of { $file } says which kind each find is.
+error-no-kind-column-remedy = Add a column with the heading `kind`, and type the kind of each find there.
 error-does-not-fit = At { $place } there is more than can be taken in.
 error-does-not-fit-remedy = Take in only what the key needs, one sheet after the other. Nothing was taken in.
 

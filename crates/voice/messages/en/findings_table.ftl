@@ -239,7 +239,7 @@ finding-sheet-several-rows = { $count ->
    *[other] { $count } kinds are on several rows each; “{ $kind }” is on { $rows }{ $first }. Each row is read as a kind of its own; the second is called “{ $called }” here.
 }
 finding-sheet-several-rows-remedy = Is each row one leaf (or one shell, one animal) of its kind? Then have it read so: with `--rows leaves` on the command line, on the screens by the choice beside the table. If it is not, two kinds need two names.
-finding-sheet-find-columns = Which leaf a row is, and where it comes from, is said under: { $headings }. Nothing is asked about that.
+finding-sheet-find-columns = Which find a row is, and where it comes from, is said under: { $headings }. Nothing is asked about that.
 finding-sheet-find-columns-remedy = If one of them is something to look at, give it another heading.
 finding-sheet-measuring-columns = { $count ->
     [one] “{ $first }” says how the leaves were measured, or what nobody can see outdoors. Nothing is asked about that.

@@ -60,7 +60,7 @@ finds-not-read = What was not understood
 finds-not-read-remedy = Mend it in your table and take it in again, or type it here. “Undo” takes out what came in.
 finds-far = Far from the others
 finds-far-one = { $kind }, { $about }: { $finds }
-finds-far-remedy = Measure these leaves again, or see whether they are another kind. They count until you mend the table and take it in again.
+finds-far-remedy = Measure these finds again, or see whether they are another kind. They count until you mend the table and take it in again.
 finds-taken-for = “{ $theirs }” was taken for “{ $ours }”, which is here already. If they are two finds, undo, and give one of them another name.
 finds-no-pictures = { $count ->
     [one] One picture that the table names did not come along. Open the find and add it there.

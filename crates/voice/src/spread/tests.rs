@@ -141,7 +141,7 @@ fn a_cut_says_what_is_on_which_side_and_what_it_takes_to_trust_it() {
         [
             "Auf der falschen Seite: 1 von 12 (hazel), 2 von 10 (lime). Es gibt keinen \
              Sicherheitsabstand.",
-            "Jedes einmal weggelassen, kommen 18 von 100 falsch heraus.",
+            "Lässt man jedes einmal weg, kommen 18 von 100 falsch heraus.",
             "Sind beide Arten normalverteilt, liegen von 100 weiteren etwa 0,3 auf der falschen \
              Seite.",
             "Traut dem nicht, so viele ihr auch messt: Mehr als 5 von 100 von hazel lägen auf der \

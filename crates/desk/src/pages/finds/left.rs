@@ -69,8 +69,8 @@ impl Told {
 /// Which leaves of a table are far from the others of their kind, a sentence a kind and column.
 fn far(t: Tongue, leaves: &Leaves) -> Vec<String> {
     let Leaves { kinds, specimens } = leaves;
-    let spread = intake::spread(leaves);
-    let far = spread.of_kinds.iter().filter_map(|one| {
+    let spread = intake::spread_of_kinds(leaves);
+    let far = spread.iter().filter_map(|one| {
         let finds = say::far(t, kinds, specimens, one)?;
         let kind = &kinds.taxon(one.taxon).name;
         let about = &kinds.character(one.character).name;

@@ -24,6 +24,9 @@ use crate::reply::{Page, Refused};
 /// Where a picture, or what was found in one, is sent to be shown.
 pub(super) const PATH: &str = "/measure/leaves";
 
+/// The same, whatever else was typed.
+pub(super) const BACK: &str = "/measure/back";
+
 /// Where leaves with names are sent, to see what would be taken.
 pub(super) const LOOK: &str = "/measure/look";
 

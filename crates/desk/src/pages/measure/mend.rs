@@ -6,7 +6,7 @@
 use maud::{Markup, html};
 use spinney_exchange::mends;
 use spinney_model::Mend;
-use spinney_model::limits::SCREENS_LEAVES;
+use spinney_model::limits::{MENDS, SCREENS_LEAVES};
 use spinney_voice::measured as say;
 
 use crate::asked::Asked;
@@ -45,6 +45,12 @@ pub(super) fn sheet_of(asked: &Asked<'_>) -> Result<Sheet, Refused> {
 /// The sheet after what is said of it now; None: nothing is.
 pub(super) fn said(asked: &Asked<'_>, sheet: &Sheet) -> Result<Option<Sheet>, Refused> {
     let mut mends = sheet.mends.clone();
+    if mends.len() >= MENDS
+        && asked.request.field(UNDO).is_empty()
+        && one(asked, sheet)?.is_some()
+    {
+        return Err(Refused::count(asked.tongue, "mend-many", MENDS));
+    }
     if !asked.request.field(UNDO).is_empty() {
         mends.pop();
     } else {
@@ -71,10 +77,17 @@ fn one(asked: &Asked<'_>, sheet: &Sheet) -> Result<Option<Mend>, Refused> {
         let read = mends::read(words).ok().and_then(|read| read.first().map(|(_, mend)| *mend));
         return read.map(Some).ok_or_else(|| asked.refused("mend-nothing-said"));
     }
-    if !asked.request.field(RULER_LIES).is_empty() {
+    let typed = |field: &str| !asked.cut(field, LONGEST_PLACE).is_empty();
+    // Enter presses no button: then it is said by what was typed.
+    if !asked.request.field(RULER_LIES).is_empty() || RULER.into_iter().any(typed) {
         return ruler(asked).map(Some);
     }
-    let said = asked.request.field(SAID);
+    let said = match asked.request.field(SAID) {
+        "" if typed(BASE) => BASE,
+        "" if typed(TIP) => TIP,
+        "" if TWO.into_iter().any(typed) => TWO[0],
+        said => said,
+    };
     let Some(leaf) = leaf_of(asked, sheet).filter(|_| !said.is_empty()) else {
         return Ok(None);
     };
@@ -161,6 +174,8 @@ pub(super) fn page(
         @if let Some(trouble) = trouble { (leaves::told(trouble)) }
         form.measured.mending method="post" action=(leaves::PATH) enctype="multipart/form-data" {
             (hidden(&[("back", &"/measure"), (LEAF, &number)]))
+            // Enter presses the first button of a form.
+            button hidden {}
             @for (name, text) in sheet.fields() { input type="hidden" name=(name) value=(text); }
             @for leaf in &sheet.now.leaves {
                 @let field = format!("name-{}", leaf.number);
@@ -179,7 +194,7 @@ pub(super) fn page(
                     legend { (t.say("mend-none")) }
                     button #said-no-leaf name=(SAID) value=(NO_LEAF) { (t.say("mend-none-do")) }
                 }
-                p { button #mend-back { (t.say("mend-back")) } }
+                p { button #mend-back formaction=(leaves::BACK) { (t.say("mend-back")) } }
             }
         }
     };

@@ -47,6 +47,8 @@ pub(super) struct Sheet {
     pub(super) picture: String,
     /// At how many dots per inch the lengths were taken.
     dpi: f64,
+    /// Whether a pixel that was measured is two by two dots.
+    halved: bool,
     /// What was found.
     found: There,
     /// What a person says of it.
@@ -151,10 +153,16 @@ impl Sheet {
             size: measured.size,
             picture: STANDARD.encode(shown),
             dpi,
+            halved: measured.halved,
             now: found.clone(),
             found,
             mends: Vec::new(),
         })
+    }
+
+    /// How many measured pixels an inch has, where it has so many dots; and the other way.
+    fn pixels(&self, dots: f64) -> f64 {
+        if self.halved { dots / 2.0 } else { dots }
     }
 
     /// The same by other dots per inch, which are said after all that was said of a ruler before.

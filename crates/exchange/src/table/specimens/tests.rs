@@ -63,6 +63,16 @@ fn leaves_become_ranges_counts_and_states_of_their_kinds() {
 }
 
 #[test]
+fn a_name_beside_a_kind_is_what_the_leaf_is_called() {
+    let read = leaves("name,kind,lobes\nA1,hazel,1\nA2,hazel,1\nB1,oak,7\n").expect("a table");
+    let names: Vec<&str> = read.matrix.taxa().iter().map(|taxon| taxon.name.as_str()).collect();
+    assert_eq!(names, ["hazel", "oak"]);
+    assert_eq!(read.matrix.characters().len(), 1);
+    let finds = read.specimens.expect("a row a leaf").written;
+    assert_eq!(finds[1].find, "A2");
+}
+
+#[test]
 fn what_leaves_come_to_is_written_as_a_table_of_kinds_and_read_again() {
     let once = leaves(HEDGE).expect("a table");
     let sheets = write(&once.matrix);

@@ -4,7 +4,7 @@
 //! nothing: numbers are numbers, words are of a list, files are base64.
 
 use spinney_exchange::mends;
-use spinney_model::limits::SCREENS_LEAVES;
+use spinney_model::limits::{PICTURE_PIXELS, SCREENS_LEAVES};
 use spinney_model::{Aside, Doubt, LeafNote, LeftOut, Measurand, Mend, NoScale, PictureScale};
 
 use super::{LONGEST_FORM, LONGEST_NAME, Leaf, Sheet, There};
@@ -12,6 +12,8 @@ use crate::request::Request;
 
 /// Points of an outline are about a pixel apart, and never so far.
 const APART: f64 = 4.0;
+/// The most points of an outline: a leaf of a page with a thousand teeth has some ten thousand.
+const OUTLINE: usize = 60_000;
 
 impl Sheet {
     /// It as fields of a form.
@@ -24,6 +26,7 @@ impl Sheet {
         let mut fields = vec![
             ("found-file".to_owned(), self.file.clone()),
             ("found-size".to_owned(), format!("{width} {height}")),
+            ("found-halved".to_owned(), u8::from(self.halved).to_string()),
             (
                 "found-scale".to_owned(),
                 format!("{} {}", scale_in_words(self.found.scale), self.dpi),
@@ -49,6 +52,10 @@ impl Sheet {
     pub(crate) fn read(request: &Request) -> Option<(Self, Vec<Mend>)> {
         let numbers = numbers(request.field("found-size"))?;
         let &[width, height] = numbers.as_slice() else { return None };
+        let size = (side(width)?, side(height)?);
+        if u64::from(size.0) * u64::from(size.1) > PICTURE_PIXELS {
+            return None;
+        }
         let (scale, dpi) = request.field("found-scale").rsplit_once(' ')?;
         let dpi: f64 = dpi.parse().ok()?;
         let left_out = request.field("found-left-out").split_whitespace().map(|part| {
@@ -59,7 +66,7 @@ impl Sheet {
             let said = request.field(&format!("leaf-{number}"));
             let leaf = || {
                 let picture = request.field(&format!("cut-{number}"));
-                let leaf = Leaf::of_words(number, said, picture)?;
+                let leaf = Leaf::of_words(number, said, (size, picture))?;
                 let form = request.field(&format!("form-{number}"));
                 Some(Leaf { form: form.chars().take(LONGEST_FORM).collect(), ..leaf })
             };
@@ -70,7 +77,7 @@ impl Sheet {
             let (why, outline) = said.split_once('|')?;
             let aside = || {
                 let (why, outline) = (of_word(&LEFT_OUT, why)?, line(outline)?);
-                is_outline(&outline).then_some(Aside { why, outline })
+                is_outline(&outline, size).then_some(Aside { why, outline })
             };
             Some(aside())
         };
@@ -83,9 +90,10 @@ impl Sheet {
         let mends = mends::read(request.field("found-mends")).ok()?;
         let sheet = Self {
             file: request.field("found-file").chars().take(LONGEST_NAME).collect(),
-            size: (side(width)?, side(height)?),
+            size,
             picture: base64(request.field("found-picture"))?,
             dpi: above_nothing(dpi)?,
+            halved: request.field("found-halved") == "1",
             now: found.clone(),
             found,
             mends: Vec::new(),
@@ -108,7 +116,11 @@ impl Leaf {
         format!("{}|{}|{}", measures.join(";"), notes.join(" "), lines.join("|"))
     }
 
-    fn of_words(number: usize, said: &str, picture: &str) -> Option<Self> {
+    fn of_words(
+        number: usize,
+        said: &str,
+        (size, picture): ((u32, u32), &str),
+    ) -> Option<Self> {
         let parts: Vec<&str> = said.split('|').collect();
         let [measures, notes, lines @ ..] = parts.as_slice() else { return None };
         let measures = measures.split(';').map(|one| match one {
@@ -123,7 +135,7 @@ impl Leaf {
         let lines: Vec<Vec<[f64; 2]>> =
             lines.iter().map(|text| line(text)).collect::<Option<_>>()?;
         // What is mended is measured from its outline.
-        let outlined = lines.first().is_some_and(|outline| is_outline(outline));
+        let outlined = lines.first().is_some_and(|outline| is_outline(outline, size));
         Some(Self {
             number,
             measures: (measures.len() == Measurand::ALL.len()).then_some(measures)?,
@@ -150,7 +162,7 @@ fn steps(line: &[[f64; 2]]) -> String {
 /// The line of such steps; None: it leads out of any picture.
 fn line(steps: &str) -> Option<Vec<[f64; 2]>> {
     let steps = numbers(steps)?;
-    let most = 10.0 * 2.0 * f64::from(spinney_model::limits::PICTURE_SIDE);
+    let most = 10.0 * 2.0 * f64::from(spinney_model::limits::SCAN_SIDE);
     let mut here = [0.0; 2];
     let mut line = Vec::with_capacity(steps.len() / 2);
     for step in steps.chunks_exact(2) {
@@ -163,10 +175,13 @@ fn line(steps: &str) -> Option<Vec<[f64; 2]>> {
     Some(line)
 }
 
-/// Whether a line can be one around a leaf: its points are near each other, as they were found.
-fn is_outline(line: &[[f64; 2]]) -> bool {
+/// Whether a line can be one around a leaf of a picture: its points are near each other and on it,
+/// as they were found.
+fn is_outline(line: &[[f64; 2]], (width, height): (u32, u32)) -> bool {
     let near = |two: &[[f64; 2]]| (two[1][0] - two[0][0]).hypot(two[1][1] - two[0][1]) <= APART;
-    line.len() > 2 && line.windows(2).all(near)
+    let on = |at: f64, side: u32| (-APART..=f64::from(side) + APART).contains(&at);
+    let inside = |[x, y]: &[f64; 2]| on(*x, width) && on(*y, height);
+    (3..=OUTLINE).contains(&line.len()) && line.windows(2).all(near) && line.iter().all(inside)
 }
 
 fn above_nothing(dpi: f64) -> Option<f64> {
@@ -179,7 +194,7 @@ pub(super) fn numbers(text: &str) -> Option<Vec<f64>> {
 }
 
 fn side(pixels: f64) -> Option<u32> {
-    let most = f64::from(spinney_model::limits::PICTURE_SIDE);
+    let most = f64::from(spinney_model::limits::SCAN_SIDE);
     (1.0..=most).contains(&pixels).then_some(pixels as u32)
 }
 

@@ -25,7 +25,7 @@ impl Sheet {
         let lying = Lying {
             leaves: self.found.leaves.iter().map(lying).collect(),
             aside: self.found.aside.clone(),
-            mm: Some(25.4 / self.dpi),
+            mm: Some(25.4 / self.pixels(self.dpi)),
         };
         let after = spinney_measure::mend(lying, &mends);
         let after = after.map_err(|(_, why)| NotMended::Cannot(why))?;
@@ -35,8 +35,11 @@ impl Sheet {
         let leaves = after.leaves.iter().map(|leaf| self.leaf(t, leaf));
         let leaves = leaves.collect::<Result<_, _>>()?;
         let left_out = spinney_measure::without(&self.found.left_out, &after.taken);
-        let scale = after.mm.map(|mm| PictureScale::Said { dpi: 25.4 / mm });
-        let scale = scale.unwrap_or(self.found.scale);
+        let scale = match after.mm.map(|mm| PictureScale::Said { dpi: 25.4 / mm }) {
+            Some(scale) if self.halved => scale.doubled(),
+            Some(scale) => scale,
+            None => self.found.scale,
+        };
         let now = There { scale, leaves, left_out, aside: after.aside };
         Ok(Self { now, mends, ..self.clone() })
     }

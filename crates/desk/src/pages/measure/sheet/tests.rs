@@ -2,7 +2,7 @@
 
 use spinney_fixtures::leaves::scan::Page;
 use spinney_fixtures::leaves::{Edge, Plan, Shape};
-use spinney_model::{Measurand, NoScale, PictureScale};
+use spinney_model::{Measurand, Mend, NoScale, PictureScale};
 
 use spinney_voice::Tongue;
 
@@ -107,6 +107,17 @@ fn a_picture_with_too_many_pixels_is_halved_and_its_leaf_is_as_long() {
             .expect("a leaf");
         assert_eq!(half.size, (whole.size.0.div_ceil(2), whole.size.1.div_ceil(2)));
         assert_eq!(half.now.scale, whole.now.scale, "the page says what the file says");
+        // Mended where it is, a leaf stays as long; and a ruler says what it says.
+        let tip = half.now.leaves[0].lines[1].last().copied().expect("it has a midrib");
+        let mended = half.mended(Tongue::of_terminal(), vec![Mend::Tip { leaf: 1, at: tip }]);
+        let mended = mended.ok().expect("it lies on the leaf");
+        let [as_found, mended] = [&half, &mended]
+            .map(|sheet| length(&sheet.at(Tongue::of_terminal(), 300.0)).expect("it has one"));
+        assert!((as_found - mended).abs() < 0.3, "{as_found} is not {mended}");
+        let ruler = Mend::Length { between: [[0.0, 5.0], [150.0, 5.0]], mm: 25.4 };
+        let ruled = half.mended(Tongue::of_terminal(), vec![ruler]).ok().expect("a ruler");
+        assert_eq!(ruled.now.scale, PictureScale::Said { dpi: 300.0 });
+        assert!((length(&ruled).expect("it has one") - as_found).abs() < 0.1);
         let [half, whole] = [half, whole]
             .map(|sheet| length(&sheet.at(Tongue::of_terminal(), 300.0)).expect("one"));
         assert!((half - whole).abs() < 0.1, "{half} is not {whole}");
