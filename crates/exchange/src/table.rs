@@ -219,7 +219,7 @@ pub fn typed_sheets(sources: &[Source]) -> Result<TypedSheets, TableError> {
 /// The same where it is known what a row of the table is: of finds, the texts are what the finds
 /// of each kind come to.
 ///
-/// **Errors**: as [`typed_sheets`].
+/// **Errors**: as [`typed_sheets()`].
 pub fn typed_sheets_of(sources: &[Source], rows: RowsAre) -> Result<TypedSheets, TableError> {
     typed_sheets::read(sources, rows)
 }

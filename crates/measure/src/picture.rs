@@ -18,14 +18,19 @@ use spinney_model::{PictureError, PictureScale};
 
 use crate::{card, resolution};
 
-/// What is read.
-const FORMATS: [ImageFormat; 5] = [
-    ImageFormat::Png,
-    ImageFormat::Jpeg,
-    ImageFormat::Tiff,
-    ImageFormat::WebP,
-    ImageFormat::Bmp,
-];
+/// What is read here: what people call it, and its media type. The pocket page reads no TIFF and no
+/// WebP.
+pub fn formats() -> impl Iterator<Item = (&'static str, &'static str)> {
+    let all = [
+        ("PNG", ImageFormat::Png),
+        ("JPEG", ImageFormat::Jpeg),
+        ("TIFF", ImageFormat::Tiff),
+        ("WebP", ImageFormat::WebP),
+        ("BMP", ImageFormat::Bmp),
+    ];
+    let read = all.into_iter().filter(|(_, format)| format.reading_enabled());
+    read.map(|(name, format)| (name, format.to_mime_type()))
+}
 
 /// The most memory that unpacking one picture may take, in bytes, where there is much: eight for each
 /// pixel of one that is measured whole, which sixteen bits a colour and clear parts need; three for
@@ -165,7 +170,7 @@ fn opened(bytes: &[u8], said: Option<f64>, most: &Most) -> Result<Opened, Pictur
     }
     let reader = ImageReader::new(Cursor::new(bytes));
     let mut reader = reader.with_guessed_format().map_err(|_| PictureError::NotRead)?;
-    let format = reader.format().filter(|format| FORMATS.contains(format));
+    let format = reader.format().filter(|format| format.reading_enabled());
     let format = format.ok_or(PictureError::NotRead)?;
     let mut limits = Limits::default();
     limits.max_image_width = Some(SCAN_SIDE);

@@ -84,12 +84,13 @@ fn choose(desk: &Desk, asked: &Asked<'_>, trouble: Option<&Refused>) -> Page {
 /// The form for a picture.
 fn form(asked: &Asked<'_>, main: bool) -> Markup {
     let t = asked.tongue;
+    let (names, types): (Vec<_>, Vec<_>) = spinney_measure::formats().unzip();
     html! {
         form.add #measure-form method="post" action=(leaves::PATH) enctype="multipart/form-data" {
             (hidden(&[("back", &"/measure")]))
             div.drop {
-                label for="scan" { (t.say("scan-scan")) }
-                input #scan type="file" name="scan" accept="image/jpeg,image/png,image/tiff,image/webp,image/bmp" required
+                label for="scan" { (t.with("scan-scan", &[("formats", &names.join(", "))])) }
+                input #scan type="file" name="scan" accept=(types.join(",")) required
                     data-dropped=(t.say("finds-dropped"));
                 p.quiet.drop-here hidden { (t.say("scan-drop-here")) }
             }

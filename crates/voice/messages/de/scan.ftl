@@ -3,7 +3,7 @@
 ## Die Seite: ein Bild wählen.
 scan-title = Blätter messen
 scan-why = Legt die Blätter auf einen Flachbettscanner, mit Abstand voneinander und vom Rand. Scannt sie mit 300 Punkten pro Zoll und wählt das Bild hier aus.
-scan-scan = Ein Scan oder ein Foto von genau oben (PNG, JPEG, TIFF, WebP oder BMP)
+scan-scan = Ein Scan oder ein Foto von genau oben ({ $formats })
 scan-drop-here = … oder zieht es hierher.
 scan-dpi = Punkte pro Zoll, falls ihr es wisst
 scan-dpi-why = In den meisten Scans steht es schon. Dann lasst das Feld leer.

@@ -3,7 +3,7 @@
 ## The screen: choosing a picture.
 scan-title = Measure leaves
 scan-why = Lay the leaves on a flatbed scanner, apart from each other and away from the edges. Scan them at 300 dots per inch, and choose the picture here.
-scan-scan = A scan or a photograph from straight above (PNG, JPEG, TIFF, WebP or BMP)
+scan-scan = A scan or a photograph from straight above ({ $formats })
 scan-drop-here = … or drop it here.
 scan-dpi = Dots per inch, if you know it
 scan-dpi-why = Most scans say it themselves. Then leave this empty.
