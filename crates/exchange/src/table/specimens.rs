@@ -337,7 +337,7 @@ fn rows(
             continue;
         }
         if rows.len() >= most {
-            let too_many = OfSheet::TooManyKinds { most, kind: name.to_owned() };
+            let too_many = OfSheet::TooManyFinds { most, row: row + 1 };
             report.one(grid.place(row, layout.kind), too_many);
             break;
         }

@@ -158,6 +158,13 @@ pub enum OfSheet {
         /// The first that is left out.
         kind: String,
     },
+    /// The table has too many rows that are finds.
+    TooManyFinds {
+        /// How many are read.
+        most: usize,
+        /// The row of the first that is left out.
+        row: u32,
+    },
     /// Two rows name the same kind.
     KindTwice {
         /// The two names as they are written.
@@ -230,7 +237,9 @@ impl OfSheet {
             Self::OftenInWords | Self::FindColumns { .. } => Code::Assumed,
             Self::MeasuringColumns { .. } => Code::Assumed,
             Self::KindTwice { .. } | Self::KindsOnSeveralRows { .. } => Code::KindTwice,
-            Self::TooManyKinds { .. } | Self::Full { .. } => Code::TooLarge,
+            Self::TooManyKinds { .. } | Self::TooManyFinds { .. } | Self::Full { .. } => {
+                Code::TooLarge
+            }
             Self::RowNotRead { .. }
             | Self::ColumnNotRead { .. }
             | Self::Title { .. }
@@ -269,7 +278,8 @@ impl OfSheet {
             | Self::MeasuringColumns { .. }
             | Self::FileNotRead { .. }
             | Self::SheetsNotRead { .. }
-            | Self::TooManyKinds { .. } => Vec::new(),
+            | Self::TooManyKinds { .. }
+            | Self::TooManyFinds { .. } => Vec::new(),
         }
     }
 }

@@ -71,6 +71,10 @@ pub(super) fn told(t: Tongue, fact: &OfSheet) -> Told {
                 t.with("finding-sheet-too-many-kinds", &[("most", most), ("kind", kind)]);
             (says, t.say("finding-sheet-split-remedy"))
         }
+        OfSheet::TooManyFinds { most, row } => {
+            let says = t.with("finding-sheet-too-many-finds", &[("most", most), ("row", row)]);
+            (says, t.say("finding-sheet-too-many-finds-remedy"))
+        }
         OfSheet::KindTwice { names, called, differ, first, second } => {
             kind_twice(t, names, called, differ.as_ref(), [first, second])
         }

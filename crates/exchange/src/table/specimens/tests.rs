@@ -73,6 +73,22 @@ fn a_name_beside_a_kind_is_what_the_leaf_is_called() {
 }
 
 #[test]
+fn too_many_finds_are_told_as_finds_and_not_as_kinds() {
+    // So many columns that finds times columns are too many, though few cells have something in them.
+    let columns: String = (0..120).map(|at| format!(",c{at}")).collect();
+    let row = format!("hazel,1{}\n", ",".repeat(119));
+    let read = leaves(&format!("kind{columns}\n{}", row.repeat(9_000))).expect("a table");
+    assert_eq!(read.matrix.taxa().len(), 1);
+    let told = read.findings.iter().find_map(|finding| match finding.fact {
+        Fact::Sheet(OfSheet::TooManyFinds { most, row }) => Some((most, row)),
+        _ => None,
+    });
+    let (most, row) = told.expect("it is said");
+    assert_eq!(row as usize, most + 2, "the heading is the first row");
+    assert_eq!(read.specimens.expect("a row a leaf").written.len(), most);
+}
+
+#[test]
 fn what_leaves_come_to_is_written_as_a_table_of_kinds_and_read_again() {
     let once = leaves(HEDGE).expect("a table");
     let sheets = write(&once.matrix);

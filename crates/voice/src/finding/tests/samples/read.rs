@@ -277,6 +277,7 @@ fn sheets() -> Vec<OfSheet> {
         OfSheet::Nameless { at: at() },
         OfSheet::Nameless { at: called(Called::Row) },
         OfSheet::TooManyKinds { most: 20_000, kind: text("elm") },
+        OfSheet::TooManyFinds { most: 8_000, row: 8_002 },
         twice(None, called(Called::RowUnder(text("kind")))),
         twice(Some(["toothed", "wavy"]), at()),
         OfSheet::Damaged { at: at() },
