@@ -104,7 +104,9 @@ pub(crate) fn opened(bytes: &[u8], longest: u32) -> Result<(ImageFormat, RgbImag
     }
     let reader = ImageReader::new(Cursor::new(bytes));
     let mut reader = reader.with_guessed_format().map_err(|_| NoPicture::NotRead)?;
-    let format = reader.format().ok_or(NoPicture::NotRead)?;
+    // What else is read depends on what other rooms ask of the library.
+    let known = |format: &ImageFormat| matches!(format, ImageFormat::Png | ImageFormat::Jpeg);
+    let format = reader.format().filter(known).ok_or(NoPicture::NotRead)?;
     let mut limits = Limits::default();
     limits.max_image_width = Some(MOST_SIDE);
     limits.max_image_height = Some(MOST_SIDE);

@@ -210,3 +210,15 @@ fn a_photograph_that_shows_coarse_first_has_fewer_pixels() {
     assert_ne!(framed(plain, 4_000), Err(NoPicture::TooLarge));
     assert_eq!(framed(plain, 8_000), Err(NoPicture::TooLarge));
 }
+
+#[test]
+fn what_the_measuring_reads_besides_is_no_picture_of_a_find() {
+    // The library reads them in a build with `measure`: its limits here are those of PNG and JPEG.
+    for other in [
+        &include_bytes!("../../../../fuzz/corpus/scan/leaf.webp")[..],
+        include_bytes!("../../../../fuzz/corpus/scan/leaf_lzw.tif"),
+        include_bytes!("../../../../fuzz/corpus/scan/grey.bmp"),
+    ] {
+        assert_eq!(anew(other), Err(NoPicture::NotRead));
+    }
+}
